@@ -1,0 +1,1 @@
+"""The Matrix bot around the core: dialogue, pictures, storage, transport."""

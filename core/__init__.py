@@ -1,0 +1,1 @@
+"""The optics, exposure and water arithmetic; no bot, no clock, no network."""
