@@ -1,0 +1,1 @@
+"""The conversation, pure: an event and a context in, a context and actions out."""

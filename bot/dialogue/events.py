@@ -1,0 +1,129 @@
+"""What can reach a conversation: messages, frames, places, results, timers."""
+
+from __future__ import annotations
+
+from datetime import datetime
+from typing import Annotated, Literal
+
+from pydantic import AwareDatetime, BaseModel, ConfigDict, Field
+
+from core.errors import FrameFault
+from core.frame.report import FrameReport
+
+
+class _Frozen(BaseModel):
+    model_config = ConfigDict(frozen=True, extra="forbid")
+
+
+class Origin(_Frozen):
+    """Where an event comes from, in the terms of the transport.
+
+    `thread_id` is the id of the thread's first event, None outside threads. `addressed` is False
+    only in a group room for a message that neither mentions the bot, nor replies to it, nor
+    stands in a thread that the bot started.
+    """
+
+    event_id: str
+    room_id: str
+    person_id: str
+    thread_id: str | None = None
+    direct: bool = True
+    addressed: bool = True
+    sent_at: AwareDatetime
+    #: How old the event was when it was taken in [s]: large when the bot or the server was down.
+    age_s: float = Field(default=0.0, ge=0.0)
+
+
+class MediaRef(_Frozen):
+    """A shared file that waits on the homeserver (or, in the terminal, on disk)."""
+
+    #: Address on the homeserver (`mxc://…`) or a file's path for the terminal.
+    address: str
+    #: What the client says of it; never trusted, never used as a path.
+    stated_type: str = ""
+    stated_bytes: int | None = None
+    #: Key, iv and hashes of an encrypted attachment as its event gives them, else None.
+    encryption: dict[str, object] | None = None
+
+
+class TextReceived(_Frozen):
+    """A text message, or the new text of an edited one."""
+
+    kind: Literal["text"] = "text"
+    origin: Origin
+    text: str
+    #: The id of the message that this one corrects (an edit).
+    corrects: str | None = None
+    #: The id of the message that this one replies to.
+    replies_to: str | None = None
+
+
+class FrameReceived(_Frozen):
+    """A shared picture (or a file that may be one); its caption is read like a text."""
+
+    kind: Literal["frame"] = "frame"
+    origin: Origin
+    media: MediaRef
+    caption: str = ""
+    replies_to: str | None = None
+
+
+class PlaceReceived(_Frozen):
+    """A shared location."""
+
+    kind: Literal["place"] = "place"
+    origin: Origin
+    latitude: float = Field(ge=-90, le=90)
+    longitude: float = Field(ge=-180, le=180)
+
+
+class OtherReceived(_Frozen):
+    """Something that carries no words: a voice message, a video, a sticker."""
+
+    kind: Literal["other"] = "other"
+    origin: Origin
+    what: Literal["voice", "video", "sticker", "undecryptable", "unknown"]
+
+
+class Withdrawn(_Frozen):
+    """A message or frame that its sender took back."""
+
+    kind: Literal["withdrawn"] = "withdrawn"
+    origin: Origin
+    event_id: str
+
+
+class FrameChecked(_Frozen):
+    """The result of a frame check; legal in every state."""
+
+    kind: Literal["frame_checked"] = "frame_checked"
+    origin: Origin
+    #: The event that shared the frame.
+    frame_event_id: str
+    #: Exactly one of the two is set.
+    report: FrameReport | None = None
+    fault: FrameFault | None = None
+    fault_numbers: dict[str, float] = Field(default_factory=dict)
+    #: Name of the marked picture among the stored ones, None when there is none.
+    picture: str | None = None
+
+
+class TimerFired(_Frozen):
+    """A reminder that came due."""
+
+    kind: Literal["timer"] = "timer"
+    origin: Origin
+    name: str
+    due: datetime
+
+
+Event = Annotated[
+    TextReceived
+    | FrameReceived
+    | PlaceReceived
+    | OtherReceived
+    | Withdrawn
+    | FrameChecked
+    | TimerFired,
+    Field(discriminator="kind"),
+]

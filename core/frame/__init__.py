@@ -1,0 +1,1 @@
+"""What can be measured on a shared frame; pictures in, numbers out."""
