@@ -153,8 +153,8 @@ class Facts(BaseModel):
         return {
             name: value
             for name in type(self).model_fields
-            if name not in notes and (value := getattr(self, name)) not in empty
-            or name == "nd_stops" and self.nd_stops == ()
+            if (name not in notes and (value := getattr(self, name)) not in empty)
+            or (name == "nd_stops" and self.nd_stops == ())
         }
 
     def updated(self, newer: Facts) -> Facts:

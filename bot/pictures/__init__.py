@@ -1,0 +1,1 @@
+"""Pictures that the bot sends: marked frames and cards."""

@@ -1,0 +1,1 @@
+"""Workers, timers, the outbox and the frame server."""

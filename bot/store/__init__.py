@@ -1,0 +1,1 @@
+"""Tables, migrations and the transactions on them."""

@@ -1,0 +1,1 @@
+"""Sun times of a place and the zone that its clock keeps."""
