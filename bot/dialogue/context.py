@@ -1,0 +1,173 @@
+"""What a conversation rests on: the walk, the person, the place, the room; frozen and storable."""
+
+from __future__ import annotations
+
+from datetime import datetime
+from typing import Final
+
+from pydantic import AwareDatetime, BaseModel, ConfigDict, Field
+
+from bot.dialogue.events import Origin
+from bot.dialogue.facts import Facts, Units
+from bot.dialogue.states import State
+
+#: Shape of what is stored; raised when a field changes its meaning.
+SCHEMA_NUMBER: Final = 1
+
+#: How many answers `back` can undo; bounds the stored row (own rule).
+HISTORY_LENGTH: Final = 12
+
+#: Slots that describe the person's kit and outlive a walk.
+KIT_SLOTS: Final = frozenset(
+    {
+        "camera_format",
+        "camera_name",
+        "megapixels",
+        "lenses",
+        "has_tripod",
+        "has_polariser",
+        "nd_stops",
+        "base_iso",
+        "dial_halves",
+    }
+)
+
+#: Slots that describe the fall or reach and outlive a walk at the same place.
+PLACE_SLOTS: Final = frozenset({"fall_height_m", "fall_width_m", "walk_km", "climb_m"})
+
+
+class _Stored(BaseModel):
+    model_config = ConfigDict(frozen=True, extra="ignore")
+
+
+class Question(_Stored):
+    """The question that stands open, by the name of its entry in the table of questions."""
+
+    name: str
+    asked_at: AwareDatetime
+
+
+class Note(_Stored):
+    """One line of reasoning behind the last answer: a text and the values put in."""
+
+    key: str
+    values: dict[str, str] = Field(default_factory=dict)
+
+
+class GivenSettings(_Stored):
+    """Settings that Linn gave last, exact values, with what was on the lens."""
+
+    f_number: float
+    shutter_s: float
+    iso: float
+    focal_mm: float | None = None
+    focus_m: float | None = None
+    polariser_on: bool = False
+    nd_on_stops: float = 0.0
+
+
+class Emergency(_Stored):
+    """An emergency that holds the walk until the person says that all are safe."""
+
+    kind: str
+    since: AwareDatetime
+
+
+class Position(_Stored):
+    """A shared location with the time it was shared."""
+
+    latitude: float
+    longitude: float
+    shared_at: AwareDatetime
+
+
+class Walk(_Stored):
+    """One guided pass: its step, what is known of this visit, what was asked and answered."""
+
+    state: State = State.ARRIVE
+    facts: Facts = Facts()
+    #: Answers to checks in words (`top`, `sides`, …) by their names.
+    checks: dict[str, str] = Field(default_factory=dict)
+    #: Questions that were put once and skipped or answered in part.
+    asked: tuple[str, ...] = ()
+    given: GivenSettings | None = None
+    #: Brightness [stops, against the first settings given] known to hold, and to clip.
+    clean_stops: float | None = None
+    clipped_stops: float | None = None
+    started_at: datetime | None = None
+
+
+class Snapshot(_Stored):
+    """What `back` returns to, and the message whose answer is undone by it."""
+
+    event_id: str
+    walk: Walk | None
+    question: Question | None
+    kit: Facts
+    place_facts: Facts
+
+
+class Conversation(_Stored):
+    """What belongs to one conversation: the walk, the open question, the way back."""
+
+    schema_number: int = SCHEMA_NUMBER
+    walk: Walk | None = None
+    question: Question | None = None
+    history: tuple[Snapshot, ...] = ()
+    why: tuple[Note, ...] = ()
+    emergency: Emergency | None = None
+    last_at: AwareDatetime | None = None
+    #: A message that waits while "go on or new?" is open.
+    held_text: str | None = None
+    #: Frames under way or measured: event id of the frame by time, newest last.
+    frames: tuple[str, ...] = ()
+
+
+class Person(_Stored):
+    """What belongs to a person and follows them through rooms."""
+
+    schema_number: int = SCHEMA_NUMBER
+    units: Units | None = None
+    kit: Facts = Facts()
+    #: Cautions given on the present walk, by name; emptied when a new walk starts.
+    cautions: frozenset[str] = frozenset()
+    #: The last location shared, kept for emergencies and for sun times only.
+    position: Position | None = None
+
+
+class Place(_Stored):
+    """What belongs to a fall or reach of a creek."""
+
+    schema_number: int = SCHEMA_NUMBER
+    facts: Facts = Facts()
+
+
+class Room(_Stored):
+    """What belongs to a room."""
+
+    schema_number: int = SCHEMA_NUMBER
+    direct: bool = True
+
+
+class Context(_Stored):
+    """All that one event is answered from."""
+
+    conversation: Conversation = Conversation()
+    person: Person = Person()
+    place: Place | None = None
+    room: Room = Room()
+
+    @classmethod
+    def fresh(cls, origin: Origin) -> Context:
+        """The context of somebody who has never written."""
+        return cls(room=Room(direct=origin.direct))
+
+    @property
+    def facts(self) -> Facts:
+        """Everything known: kit, place and this walk, the latest word on top."""
+        facts = self.person.kit
+        if self.place is not None:
+            facts = facts.updated(self.place.facts)
+        if self.conversation.walk is not None:
+            facts = facts.updated(self.conversation.walk.facts)
+        return facts
