@@ -1,0 +1,119 @@
+"""Three histograms, one above the other, each named in words, with the clipped share."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from typing import Final
+
+import cv2
+import numpy as np
+from numpy.typing import NDArray
+from PIL import ImageDraw
+
+from bot.pictures.lettering import text_width, write
+from bot.pictures.outlines import Rectangle
+
+CHANNELS: Final = ("red", "green", "blue")
+INK: Final = (0, 0, 0)
+#: Grey that keeps a contrast of 7 : 1 on white (WCAG 2.2, 1.4.6): #595959.
+QUIET: Final = (89, 89, 89)
+#: Pixels that are counted; the shape of a histogram needs no more (own rule).
+COUNTED_PIXELS: Final = 500_000
+
+
+def counts(pixels: NDArray[np.uint8]) -> NDArray[np.float64]:
+    """Share of the pixels at each value, from a sample evenly spread over the frame.
+
+    Single pixels are taken, never averages: averaging hides clipped ones.
+
+    Args:
+        pixels: shape (H, W, 3), RGB.
+
+    Returns:
+        Shape (3, 256), each row adds up to 1.
+    """
+    height, width = pixels.shape[:2]
+    step = max(1, int((height * width / COUNTED_PIXELS) ** 0.5))
+    sample = np.ascontiguousarray(pixels[step // 2 :: step, step // 2 :: step])
+    rows = [cv2.calcHist([sample], [channel], None, [256], [0, 256]) for channel in range(3)]
+    found = np.stack([row.ravel() for row in rows]).astype(np.float64)
+    return np.asarray(found / found.sum(axis=1, keepdims=True), dtype=np.float64)
+
+
+def percent(share: float) -> str:
+    """A share of 0 to 1 as a short percentage; what is there never reads as nothing."""
+    if share <= 0:
+        return "0 %"
+    if share < 0.0005:
+        return "under 0.1 %"
+    return f"{share * 100:.1f} %" if share < 0.0995 else f"{share * 100:.0f} %"
+
+
+def draw_histograms(
+    draw: ImageDraw.ImageDraw,
+    place: Rectangle,
+    shares: NDArray[np.float64],
+    clipped: Mapping[str, float],
+    size: int,
+) -> None:
+    """Draw red, green and blue from top to bottom into `place`.
+
+    Args:
+        draw: the drawing; `place` is expected to be white.
+        place: where [px].
+        shares: shape (3, 256), as `counts` gives.
+        clipped: share of the frame clipped in each channel, 0 to 1; a channel that is not
+            named counts as 0.
+        size: of the text [px].
+    """
+    height = (place.bottom - place.top) // len(CHANNELS)
+    for index, channel in enumerate(CHANNELS):
+        top = place.top + index * height
+        plot = Rectangle(place.left, top, place.right, top + height - size // 2)
+        _one(draw, plot, shares[index], (channel, clipped.get(channel, 0.0)), size)
+
+
+def _one(
+    draw: ImageDraw.ImageDraw,
+    place: Rectangle,
+    shares: NDArray[np.float64],
+    named: tuple[str, float],
+    size: int,
+) -> None:
+    """One plot: a line of text, bars on a base line, an edge where clipping begins."""
+    name, clipped = named
+    weight = max(1, size // 20)
+    write(draw, (place.left, place.top), name, size, fill=INK, weight=weight)
+    note = f"clipped {percent(clipped)}"
+    write(
+        draw,
+        (place.right - text_width(note, size) - weight, place.top),
+        note,
+        size,
+        fill=INK if clipped > 0 else QUIET,
+        weight=weight if clipped > 0 else 0,
+    )
+    plot = Rectangle(place.left, place.top + round(size * 1.3), place.right, place.bottom)
+    _bars(draw, plot, shares)
+    line = max(2, size // 12)
+    draw.line((plot.left, plot.bottom, plot.right, plot.bottom), fill=INK, width=line)
+    edge = plot.right - line // 2
+    draw.line((edge, plot.top, edge, plot.bottom), fill=INK, width=line)
+    if clipped > 0:
+        _pointer(draw, edge, plot.top, size // 2)
+
+
+def _bars(draw: ImageDraw.ImageDraw, plot: Rectangle, shares: NDArray[np.float64]) -> None:
+    """The filled curve; scaled on the values between the ends, so that a pile-up hides none."""
+    top_share = max(float(shares[1:-1].max(initial=0.0)), 1e-9)
+    heights = np.minimum(shares / top_share, 1.0) * (plot.bottom - plot.top)
+    columns = np.linspace(plot.left, plot.right, shares.size + 1)
+    points: list[tuple[float, float]] = [(plot.left, plot.bottom)]
+    for left, right, height in zip(columns[:-1], columns[1:], heights, strict=True):
+        points += [(left, plot.bottom - height), (right, plot.bottom - height)]
+    draw.polygon([*points, (plot.right, plot.bottom)], fill=QUIET)
+
+
+def _pointer(draw: ImageDraw.ImageDraw, edge: int, top: int, size: int) -> None:
+    """A small triangle that points at the right edge, where clipping piles up."""
+    draw.polygon([(edge - size, top), (edge, top), (edge, top + size)], fill=INK)

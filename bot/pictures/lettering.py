@@ -1,0 +1,161 @@
+"""Text on pictures: a font that needs nothing from the system, wrapping, nothing cut off."""
+
+from __future__ import annotations
+
+import unicodedata
+from collections.abc import Iterator
+from functools import lru_cache
+from typing import Final
+
+from PIL import ImageDraw, ImageFont
+
+#: What the built-in font can't draw, and what is written instead. Letters with accents lose
+#: the accent (Unicode decomposition); the rest is spelled.
+SPELLED: Final = {
+    "×": "x",
+    "–": "-",
+    "—": "-",
+    "−": "-",
+    "‐": "-",
+    "‑": "-",
+    "→": "->",
+    "←": "<-",
+    "≈": "about ",
+    "≤": "at most ",
+    "≥": "at least ",
+    "•": "·",
+    "µ": "u",
+    "μ": "u",
+    "′": "'",
+    "″": '"',
+    "„": '"',
+    "‚": "'",
+    "№": "No.",
+    "€": "EUR",
+    "ß": "ss",
+    "ẞ": "SS",
+    "æ": "ae",
+    "Æ": "Ae",
+    "œ": "oe",
+    "Œ": "Oe",
+    "ø": "o",
+    "Ø": "O",
+    "đ": "d",
+    "Đ": "D",
+    "ð": "d",
+    "Ð": "D",
+    "þ": "th",
+    "Þ": "Th",
+    "ł": "l",
+    "Ł": "L",
+    "ı": "i",
+}
+#: Drawn for a letter that nothing above covers: a visible gap is honest, a missing letter isn't.
+UNKNOWN: Final = "?"
+
+
+@lru_cache(maxsize=32)
+def font(size: int) -> ImageFont.FreeTypeFont:
+    """The built-in scalable font at `size` [px].
+
+    Raises:
+        TypeError: this Pillow was built without FreeType and has no scalable font.
+    """
+    found = ImageFont.load_default(size=size)
+    if not isinstance(found, ImageFont.FreeTypeFont):
+        raise TypeError("Pillow lacks FreeType; the wheels of the package index have it")
+    return found
+
+
+@lru_cache(maxsize=512)
+def _drawable(character: str) -> bool:
+    """The font has a form of its own for it, other than the box for a missing one."""
+    missing = font(32).getmask("\uffff")
+    drawn = font(32).getmask(character)
+    return drawn.size != missing.size or bytes(drawn) != bytes(missing)
+
+
+def _spelled(character: str) -> str:
+    if character.isspace():
+        return " "
+    if _drawable(character):
+        return character
+    if character in SPELLED:
+        return SPELLED[character]
+    parts = unicodedata.normalize("NFKD", character).replace("⁄", "/")
+    bare = "".join(part for part in parts if not unicodedata.combining(part))
+    if bare and bare != character:
+        return "".join(_spelled(part) for part in bare)
+    return "" if unicodedata.category(character) in {"Cc", "Cf", "Mn"} else UNKNOWN
+
+
+def plain(text: str) -> str:
+    """`text` with only what the built-in font can draw; spaces of all kinds become one.
+
+    A fraction after a digit keeps its distance ("2½" is "2 1/2", never "21/2").
+    """
+    written: list[str] = []
+    for character in unicodedata.normalize("NFC", text):
+        fraction = unicodedata.category(character) == "No" and written[-1:] != []
+        if fraction and written[-1][-1:].isdigit() and "/" in _spelled(character):
+            written.append(" ")
+        written.append(_spelled(character))
+    return " ".join("".join(written).split())
+
+
+def text_width(text: str, size: int, weight: int = 0) -> int:
+    """Width of one line, rounded up [px]; `weight` is the stroke added on each side [px]."""
+    left, _, right, _ = font(size).getbbox(text, stroke_width=weight)
+    return int(-(-max(right, font(size).getlength(text)) // 1) - min(left, 0) // 1)
+
+
+def line_height(size: int) -> int:
+    """Distance of two base lines [px]."""
+    ascent, descent = font(size).getmetrics()
+    return ascent + descent + size // 8
+
+
+def _pieces(word: str, size: int, width: int, weight: int) -> Iterator[str]:
+    """A word that is wider than the line, cut into pieces that fit."""
+    piece = ""
+    for character in word:
+        if piece and text_width(piece + character, size, weight) > width:
+            yield piece
+            piece = ""
+        piece += character
+    if piece:
+        yield piece
+
+
+def wrap(text: str, size: int, width: int, weight: int = 0) -> list[str]:
+    """Lines of `text` no wider than `width` [px]; long words are cut, nothing is left out.
+
+    Returns:
+        At least one line; an empty text gives one empty line.
+    """
+    lines: list[str] = []
+    line = ""
+    for word in plain(text).split(" "):
+        for piece in _pieces(word, size, width, weight):
+            longer = f"{line} {piece}" if line else piece
+            if line and text_width(longer, size, weight) > width:
+                lines.append(line)
+                line = piece
+            else:
+                line = longer
+    return [*lines, line] if line or not lines else lines
+
+
+def write(
+    draw: ImageDraw.ImageDraw,
+    place: tuple[int, int],
+    text: str,
+    size: int,
+    *,
+    fill: int | tuple[int, int, int] = 0,
+    weight: int = 0,
+) -> None:
+    """Write one line with its top left at `place` [px]; `weight` thickens the strokes [px]."""
+    draw.text(
+        place, text, fill=fill, font=font(size), stroke_width=weight, stroke_fill=fill, anchor="la"
+    )
