@@ -1,0 +1,222 @@
+"""What the runtime asks of the outside, and what the outside may ask of the runtime."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping, Sequence
+from dataclasses import dataclass
+from datetime import datetime
+from typing import Protocol
+
+from bot.dialogue.events import Event, MediaRef
+from core.errors import FrameFault
+from core.frame.report import FrameReport
+
+
+class TransportError(Exception):
+    """Something that the transport could not do; never carries message text."""
+
+
+class SendRefusedError(TransportError):
+    """The server will never take it: not in the room, too large, forbidden. Nothing was sent."""
+
+
+class SendUncertainError(TransportError):
+    """It may or may not have arrived (time limit, lost connection): repeat with the same id."""
+
+
+class SendLaterError(TransportError):
+    """The server asks to wait; nothing was sent.
+
+    Args:
+        retry_after_s: how long to wait before anything is sent again [s].
+    """
+
+    def __init__(self, retry_after_s: float = 1.0) -> None:
+        self.retry_after_s = retry_after_s
+        super().__init__(f"wait {retry_after_s:g} s")
+
+
+class MediaTooLargeError(TransportError):
+    """A shared file is larger than allowed.
+
+    Args:
+        limit: the limit [bytes].
+    """
+
+    def __init__(self, limit: int) -> None:
+        self.limit = limit
+        super().__init__(f"more than {limit} bytes")
+
+
+class MediaGoneError(TransportError):
+    """The server no longer has the file, or does not hand it out."""
+
+
+class MediaDamagedError(TransportError):
+    """The file arrived, but its hash or its key does not fit."""
+
+
+@dataclass(frozen=True)
+class UploadedMedia:
+    """A file that lies on the homeserver.
+
+    `encryption` is the attachment's key, iv and hashes as the event carries them (JSON), or None
+    for a room that is not encrypted.
+    """
+
+    address: str
+    encryption: dict[str, object] | None = None
+
+
+@dataclass(frozen=True)
+class UploadedPicture:
+    """A picture and its thumbnail on the homeserver, with all that the event says of them."""
+
+    media: UploadedMedia
+    mime: str
+    width: int  # [px]
+    height: int  # [px]
+    size: int  # [bytes]
+    file_name: str
+    alt: str = ""
+    thumbnail: UploadedMedia | None = None
+    thumbnail_mime: str = ""
+    thumbnail_width: int = 0  # [px]
+    thumbnail_height: int = 0  # [px]
+    thumbnail_size: int = 0  # [bytes]
+
+
+@dataclass(frozen=True)
+class Outgoing:
+    """One message on its way out.
+
+    `row_id` is the transaction id, and stands in the event's content as well, so that the message
+    can be found again in the room (see `Transport.find_sent`). `thread_id` is the thread's root.
+    `reply_to` is the event that is answered: outside threads a real reply; inside a thread, where
+    clients that know no threads need something, it is the fall-back. With a picture, `body` is
+    its caption. `mentions` are full user ids, empty when nobody is called.
+    """
+
+    row_id: str
+    room_id: str
+    body: str
+    formatted_body: str | None = None
+    thread_id: str | None = None
+    reply_to: str | None = None
+    notice: bool = False
+    picture: UploadedPicture | None = None
+    mentions: tuple[str, ...] = ()
+
+
+class Transport(Protocol):
+    """The way to the rooms: the Matrix client, the terminal, or a test's fake.
+
+    Each method may take its time; the runtime sets the limit around it and treats a limit that
+    ran out as SendUncertainError. All methods may also raise SendLaterError (wait, then the same
+    again) and SendUncertainError (repeat).
+    """
+
+    @property
+    def scope(self) -> str:
+        """Within what transaction ids hold: the device id. Another scope knows none of ours."""
+        ...
+
+    async def send(self, outgoing: Outgoing) -> str:
+        """Send a message and return its event id; the same `row_id` again sends nothing new.
+
+        Raises:
+            SendRefusedError: final.
+            SendUncertainError: repeat with the same row id.
+            SendLaterError: wait first.
+        """
+        ...
+
+    async def find_sent(self, room_id: str, row_id: str, since: datetime) -> str | None:
+        """The event id of a message with this row id among the bot's own since then, or None.
+
+        Asked before a repeat when the server may have forgotten the transaction id: after 20
+        minutes, or when the scope has changed.
+        """
+        ...
+
+    async def upload(self, data: bytes, mime: str, encrypt_for_room: str) -> UploadedMedia:
+        """Upload a file, encrypted if that room is."""
+        ...
+
+    async def download(self, media: MediaRef, max_bytes: int) -> bytes:
+        """Fetch and decrypt a shared file.
+
+        Raises:
+            MediaTooLargeError: more than `max_bytes`, whatever was stated.
+            MediaGoneError: not there.
+            MediaDamagedError: hash or key does not fit.
+        """
+        ...
+
+    async def redact(self, room_id: str, event_id: str, txn_id: str) -> None:
+        """Take back one of the bot's own messages. SendRefusedError: it cannot be done."""
+        ...
+
+    async def set_typing(self, room_id: str, on: bool) -> None:
+        """Show or hide the typing mark; the server hides it after 30 s by itself."""
+        ...
+
+    async def mark_read(self, room_id: str, event_id: str) -> None:
+        """Set the read mark."""
+        ...
+
+
+class Inbox(Protocol):
+    """What the transport's side may ask of the runtime."""
+
+    async def take_in(self, events: Sequence[Event], sync_token: str | None) -> None:
+        """Store events and the sync token in one transaction; known event ids are ignored.
+
+        When this returns, the events are safe: the caller may forget them. An exception means
+        that nothing was stored, and the same call must be made again.
+        """
+        ...
+
+    async def sync_token(self) -> str | None:
+        """The token that was stored with the last events, None on a new database."""
+        ...
+
+    async def is_own_thread(self, room_id: str, thread_id: str) -> bool:
+        """Whether the bot has answered in this thread, so that what stands in it is for the bot."""
+        ...
+
+    async def is_own_message(self, room_id: str, event_id: str) -> bool:
+        """Whether the bot has sent this event, so that a reply to it is for the bot."""
+        ...
+
+
+class CheckedFrame(Protocol):
+    """The outcome of a frame check: report or fault, never both."""
+
+    @property
+    def report(self) -> FrameReport | None:
+        """What was measured."""
+        ...
+
+    @property
+    def fault(self) -> FrameFault | None:
+        """Why nothing could be measured."""
+        ...
+
+    @property
+    def numbers(self) -> Mapping[str, float]:
+        """The numbers of the fault."""
+        ...
+
+    @property
+    def picture_png(self) -> bytes | None:
+        """The marked picture."""
+        ...
+
+
+class FrameChecker(Protocol):
+    """Measures one shared file in a process of its own."""
+
+    async def check(self, data: bytes, camera_pixels: tuple[int, int] | None) -> CheckedFrame:
+        """Measure; never raises for a bad file."""
+        ...
