@@ -19,6 +19,8 @@ INK: Final = (0, 0, 0)
 QUIET: Final = (89, 89, 89)
 #: Pixels that are counted; the shape of a histogram needs no more (own rule).
 COUNTED_PIXELS: Final = 500_000
+#: Values that may stand higher than the plot (own rule).
+SPIKES: Final = 3
 
 
 def counts(pixels: NDArray[np.uint8]) -> NDArray[np.float64]:
@@ -45,7 +47,7 @@ def percent(share: float) -> str:
     if share <= 0:
         return "0 %"
     if share < 0.0005:
-        return "under 0.1 %"
+        return "< 0.1 %"
     return f"{share * 100:.1f} %" if share < 0.0995 else f"{share * 100:.0f} %"
 
 
@@ -80,9 +82,9 @@ def _one(
     named: tuple[str, float],
     size: int,
 ) -> None:
-    """One plot: a line of text, bars on a base line, an edge where clipping begins."""
+    """One plot: text, bars on a base line, an edge on the right, thicker where light clips."""
     name, clipped = named
-    weight = max(1, size // 20)
+    weight = max(1, size // 40)
     write(draw, (place.left, place.top), name, size, fill=INK, weight=weight)
     note = f"clipped {percent(clipped)}"
     write(
@@ -97,23 +99,16 @@ def _one(
     _bars(draw, plot, shares)
     line = max(2, size // 12)
     draw.line((plot.left, plot.bottom, plot.right, plot.bottom), fill=INK, width=line)
-    edge = plot.right - line // 2
-    draw.line((edge, plot.top, edge, plot.bottom), fill=INK, width=line)
-    if clipped > 0:
-        _pointer(draw, edge, plot.top, size // 2)
+    edge = plot.right - (3 if clipped > 0 else 1) * line
+    draw.rectangle((edge, plot.top, plot.right, plot.bottom), fill=INK)
 
 
 def _bars(draw: ImageDraw.ImageDraw, plot: Rectangle, shares: NDArray[np.float64]) -> None:
-    """The filled curve; scaled on the values between the ends, so that a pile-up hides none."""
-    top_share = max(float(shares[1:-1].max(initial=0.0)), 1e-9)
+    """The filled curve, scaled so that a pile-up at an end or a few spikes hide none of it."""
+    top_share = max(float(np.sort(shares[1:-1])[-SPIKES - 1]), 1e-9)
     heights = np.minimum(shares / top_share, 1.0) * (plot.bottom - plot.top)
     columns = np.linspace(plot.left, plot.right, shares.size + 1)
     points: list[tuple[float, float]] = [(plot.left, plot.bottom)]
     for left, right, height in zip(columns[:-1], columns[1:], heights, strict=True):
         points += [(left, plot.bottom - height), (right, plot.bottom - height)]
     draw.polygon([*points, (plot.right, plot.bottom)], fill=QUIET)
-
-
-def _pointer(draw: ImageDraw.ImageDraw, edge: int, top: int, size: int) -> None:
-    """A small triangle that points at the right edge, where clipping piles up."""
-    draw.polygon([(edge - size, top), (edge, top), (edge, top + size)], fill=INK)

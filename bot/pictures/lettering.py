@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import math
 import unicodedata
 from collections.abc import Iterator
 from functools import lru_cache
@@ -105,8 +106,7 @@ def plain(text: str) -> str:
 
 def text_width(text: str, size: int, weight: int = 0) -> int:
     """Width of one line, rounded up [px]; `weight` is the stroke added on each side [px]."""
-    left, _, right, _ = font(size).getbbox(text, stroke_width=weight)
-    return int(-(-max(right, font(size).getlength(text)) // 1) - min(left, 0) // 1)
+    return math.ceil(font(size).getlength(text)) + 2 * weight
 
 
 def line_height(size: int) -> int:

@@ -24,9 +24,11 @@ TALL: Final = 1.0
 TEXT_PX: Final = 42
 MARGIN_PX: Final = 24
 #: Width of the column of histograms beside a tall frame [px].
-COLUMN_PX: Final = 460
+COLUMN_PX: Final = 480
 #: Height of one histogram below a wide frame, text included [px].
 ROW_PX: Final = 165
+#: Areas that are marked, largest first; more would hide the frame (own rule).
+MOST_AREAS: Final = 8
 #: Largest file [bytes]: quick on a weak signal (own rule).
 LARGEST_BYTES: Final = 500_000
 #: JPEG qualities, tried in this order until the file is small enough.
@@ -60,7 +62,7 @@ def draw_marked_frame(pixels: NDArray[np.uint8], report: FrameReport) -> bytes:
         raise ValueError(f"pixels: shape {pixels.shape}, type {pixels.dtype}")
     small = reduced(pixels)
     height, width = small.shape[:2]
-    areas = report.clipping.areas
+    areas = report.clipping.areas[:MOST_AREAS]
     layout = _layout(width, height, len(areas))
     canvas = Image.new("RGB", (layout.width, layout.height), "white")
     canvas.paste(Image.fromarray(small), (0, 0))

@@ -72,7 +72,7 @@ def plates(outlines: Sequence[Rectangle], width: int, height: int) -> list[Recta
     A letter stands outside its outline if there is room, else inside in a corner; the first
     place that hides nothing is taken, or the one that hides least.
     """
-    side = max(24, round(max(width, height) * PLATE))
+    side = max(8, min(round(max(width, height) * PLATE), min(width, height) // 2))
     taken: list[Rectangle] = []
     for outline in outlines:
         others = [*(one for one in outlines if one is not outline), *taken]
@@ -170,7 +170,5 @@ def draw_letter(draw: ImageDraw.ImageDraw, letter: str, plate: Rectangle) -> Non
     edges = (plate.left, plate.top, plate.right - 1, plate.bottom - 1)
     draw.rectangle(edges, fill=BLACK, outline=WHITE, width=max(2, side // 24))
     middle = (plate.left + side / 2, plate.top + side / 2)
-    size = round(side * 0.8 if len(letter) == 1 else side * 0.5)
-    face = font(size)
-    draw.text(middle, letter, fill=WHITE, font=face, anchor="mm", stroke_width=max(1, size // 40),
-              stroke_fill=WHITE)  # fmt: skip
+    size = max(1, round(side * 0.8 if len(letter) == 1 else side * 0.5))
+    draw.text(middle, letter, fill=WHITE, font=font(size), anchor="mm", stroke_width=1)
