@@ -1,0 +1,63 @@
+"""What can go wrong between the bot and its homeserver, each with the exit code that it means."""
+
+from __future__ import annotations
+
+from typing import Any, ClassVar, Final
+
+#: Exit codes: 77 and 78 are EX_NOPERM and EX_CONFIG of BSD's sysexits (from memory).
+EXIT_NO_PERMISSION: Final = 77
+EXIT_CONFIG: Final = 78
+
+
+class MatrixError(Exception):
+    """The bot cannot go on as it is; waiting does not help, an operator has to act.
+
+    The message is for the operator and names no secret.
+    """
+
+    exit_code: ClassVar[int] = EXIT_CONFIG
+
+
+class UnknownTokenError(MatrixError):
+    """The homeserver does not know the access token (any more)."""
+
+    exit_code = EXIT_NO_PERMISSION
+
+
+class LoginRefusedError(MatrixError):
+    """Name or password is wrong, or the account may not log in this way."""
+
+    exit_code = EXIT_NO_PERMISSION
+
+
+class WrongDeviceError(MatrixError):
+    """Token, configured device and the kept keys do not belong together."""
+
+
+class IdentityError(MatrixError):
+    """The bot's signing identity is lost, replaced or contradicts the server's."""
+
+
+class ServerAnswerError(Exception):
+    """The homeserver answered a request with something else than success.
+
+    Args:
+        status: HTTP status.
+        answer: the JSON body, empty when there was none.
+    """
+
+    def __init__(self, status: int, answer: dict[str, Any]) -> None:
+        self.status = status
+        self.answer = answer
+        super().__init__(f"{status} {self.code}")
+
+    @property
+    def code(self) -> str:
+        """The Matrix error code, `M_UNKNOWN` when none was given."""
+        return str(self.answer.get("errcode", "M_UNKNOWN"))
+
+    @property
+    def retry_after_s(self) -> float:
+        """How long the server asks to wait [s]; 5 s when it does not say (common practice)."""
+        wait_ms = self.answer.get("retry_after_ms")
+        return float(wait_ms) / 1000 if isinstance(wait_ms, int | float) else 5.0

@@ -1,0 +1,46 @@
+"""Files that hold secrets: readable by the bot alone, complete on disk before they count."""
+
+from __future__ import annotations
+
+import json
+import os
+import tempfile
+from pathlib import Path
+from typing import Any
+
+
+def write_private(path: Path, value: dict[str, Any]) -> None:
+    """Write JSON so that the file is either the old one or the whole new one, even in a crash.
+
+    The new file has mode 0600 from its first byte and is synced to disk, as is the folder entry.
+    """
+    handle, name = tempfile.mkstemp(dir=path.parent, prefix=f".{path.name}.")
+    temporary = Path(name)
+    try:
+        with os.fdopen(handle, "w") as file:
+            json.dump(value, file)
+            file.flush()
+            os.fsync(file.fileno())
+        temporary.replace(path)
+    finally:
+        temporary.unlink(missing_ok=True)
+    folder = os.open(path.parent, os.O_RDONLY)
+    try:
+        os.fsync(folder)
+    finally:
+        os.close(folder)
+
+
+def read_private(path: Path) -> dict[str, Any] | None:
+    """The JSON object in the file, None when there is no file.
+
+    Raises:
+        ValueError: the file holds something else.
+    """
+    try:
+        value = json.loads(path.read_text())
+    except FileNotFoundError:
+        return None
+    if not isinstance(value, dict):
+        raise ValueError(f"{path.name} does not hold a JSON object")
+    return value

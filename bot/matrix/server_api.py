@@ -1,0 +1,113 @@
+"""Requests to the homeserver that nio has no method for, or answers too coarsely."""
+
+from __future__ import annotations
+
+import asyncio
+import json
+from collections.abc import Mapping
+from typing import Any, Final
+from urllib.parse import quote, urlencode
+
+from aiohttp import ClientResponse
+from nio import AsyncClient
+
+from bot.matrix.errors import ServerAnswerError
+from bot.runtime.ports import (
+    SendLaterError,
+    SendRefusedError,
+    SendUncertainError,
+    TransportError,
+)
+
+CLIENT_V3: Final = "/_matrix/client/v3"
+CLIENT_V1: Final = "/_matrix/client/v1"
+MEDIA_V3: Final = "/_matrix/media/v3"
+#: Own rule: long enough for a busy homeserver, short enough to be repeated by the outbox.
+REQUEST_S: Final = 60.0
+
+JsonObject = dict[str, Any]
+
+
+class ServerApi:
+    """The client-server interface, one call at a time, with the bot's token.
+
+    Args:
+        client: lends its connection pool, homeserver address and access token.
+    """
+
+    def __init__(self, client: AsyncClient) -> None:
+        self._client = client
+
+    async def call(
+        self,
+        method: str,
+        *path: str,
+        body: JsonObject | bytes | None = None,
+        query: Mapping[str, str] | None = None,
+        base: str = CLIENT_V3,
+        content_type: str = "application/json",
+    ) -> JsonObject:
+        """The JSON answer.
+
+        Args:
+            method: HTTP method.
+            path: parts of the path below `base`; they are quoted here.
+            body: JSON, or bytes that go out as they are.
+            query: parameters of the address.
+            base: the interface's version.
+            content_type: of the body.
+
+        Raises:
+            ServerAnswerError: the server answered with something else than success.
+            aiohttp.ClientError, TimeoutError: no answer.
+        """
+        data = json.dumps(body) if isinstance(body, dict) else body
+        async with asyncio.timeout(REQUEST_S):
+            response = await self.open(
+                method, *path, data=data, query=query, base=base, content_type=content_type
+            )
+            async with response:
+                answer = await _json_of(response)
+        if not response.ok:
+            raise ServerAnswerError(response.status, answer)
+        return answer
+
+    async def open(
+        self,
+        method: str,
+        *path: str,
+        data: str | bytes | None = None,
+        query: Mapping[str, str] | None = None,
+        base: str = CLIENT_V3,
+        content_type: str = "application/json",
+    ) -> ClientResponse:
+        """The response with its body unread; the caller closes it and sets the time limit."""
+        address = "/".join([base, *(quote(part, safe="") for part in path)])
+        if query:
+            address += f"?{urlencode(query)}"
+        headers = {
+            "Content-Type": content_type,
+            "Authorization": f"Bearer {self._client.access_token}",
+        }
+        # nio's time limit would end with the headers; ours are set around the whole exchange.
+        return await self._client.send(method, address, data, headers, timeout=0)
+
+
+async def _json_of(response: ClientResponse) -> JsonObject:
+    try:
+        answer = json.loads(await response.read())
+    except ValueError:  # a proxy's page
+        return {}
+    return answer if isinstance(answer, dict) else {}
+
+
+def transport_error(error: ServerAnswerError) -> TransportError:
+    """What the runtime has to do about an answer that is no success."""
+    if error.status == 429 or error.code == "M_LIMIT_EXCEEDED":
+        return SendLaterError(error.retry_after_s)
+    if error.code == "M_UNKNOWN_TOKEN":
+        # Sync finds the same and ends the process; the message waits for the next start.
+        return SendLaterError(error.retry_after_s)
+    if error.status >= 500 or error.code == "M_UNKNOWN":
+        return SendUncertainError(str(error))
+    return SendRefusedError(str(error))
