@@ -1,0 +1,164 @@
+"""The command line: serve, try, check-config, talk, frame."""
+
+from __future__ import annotations
+
+import argparse
+import sys
+from collections.abc import Callable, Sequence
+from datetime import datetime
+from pathlib import Path
+from typing import Final
+
+from bot.exits import Exit
+from bot.terminal.commands import LineError, read_place
+
+_EPILOG: Final = """exit codes:
+  0    done
+  1    something failed while it ran; a restart may help
+  2    the command line was wrong
+  3    a setting is missing, unknown or wrong
+  4    the homeserver no longer knows the access token
+  130  stopped from the keyboard
+
+Settings are read from the environment; deploy/env.sample lists them."""
+
+
+def main(arguments: Sequence[str] | None = None) -> int:
+    """Run one command and return its exit code.
+
+    Args:
+        arguments: the words after the program's name; None takes the process's own.
+    """
+    given = _parser().parse_args(arguments)
+    run: Callable[[argparse.Namespace], int] = given.run
+    try:
+        return run(given)
+    except KeyboardInterrupt:
+        return Exit.INTERRUPTED
+    except BrokenPipeError:
+        # The reader of a pipe went away (`linn frame … | head`): nothing to complain about.
+        sys.stderr.close()
+        return Exit.DONE
+
+
+def _parser() -> argparse.ArgumentParser:
+    parser = argparse.ArgumentParser(
+        prog="linn",
+        description="A Matrix bot that walks a photographer of waterfalls from lens to keeper.",
+        epilog=_EPILOG,
+        formatter_class=argparse.RawDescriptionHelpFormatter,
+    )
+    commands = parser.add_subparsers(required=True, metavar="COMMAND")
+    serve = commands.add_parser("serve", help="run the bot with the settings of the environment")
+    serve.set_defaults(run=_serve)
+    check = commands.add_parser("check-config", help="read the settings and say what is wrong")
+    check.set_defaults(run=_check_config)
+    _add_try(commands)
+    _add_talk(commands)
+    _add_frame(commands)
+    return parser
+
+
+def _add_try(commands: argparse._SubParsersAction[argparse.ArgumentParser]) -> None:
+    trial = commands.add_parser(
+        "try", help="talk to the bot over a homeserver of its own on this machine"
+    )
+    trial.add_argument("--demo", action="store_true", help="play one whole walk and end")
+    trial.add_argument(
+        "--frames", type=Path, metavar="DIR", help="the folder of the frames that --demo shares"
+    )
+    trial.add_argument(
+        "--folder",
+        type=Path,
+        default=Path(".linn") / "trial",
+        metavar="DIR",
+        help="where the trial keeps its data (default: %(default)s)",
+    )
+    trial.add_argument("--fresh", action="store_true", help="forget the data of earlier trials")
+    trial.set_defaults(run=_try, parser=trial)
+
+
+def _add_talk(commands: argparse._SubParsersAction[argparse.ArgumentParser]) -> None:
+    talk = commands.add_parser(
+        "talk",
+        help="the same dialogue in the terminal, without a server",
+        description="One line in, the bot's messages out. /frame PATH shares a picture, "
+        "/place LAT LON a place, /quit ends.",
+    )
+    talk.add_argument(
+        "--now",
+        type=_moment,
+        metavar="ISO",
+        help="the time at which the talk begins, like 2027-06-21T14:05+02:00",
+    )
+    talk.add_argument(
+        "--place", type=_place, metavar='"LAT LON"', help="a place that is shared at the beginning"
+    )
+    talk.add_argument(
+        "--pictures", type=Path, metavar="DIR", help="where the bot's pictures are saved"
+    )
+    talk.set_defaults(run=_talk)
+
+
+def _add_frame(commands: argparse._SubParsersAction[argparse.ArgumentParser]) -> None:
+    frame = commands.add_parser("frame", help="measure frames and say what is clipped")
+    frame.add_argument("files", type=Path, nargs="+", metavar="FILE")
+    frame.add_argument("--json", action="store_true", help="one JSON object per frame and line")
+    frame.add_argument(
+        "--picture", type=Path, metavar="OUT.png", help="save the marked picture of the one frame"
+    )
+    frame.set_defaults(run=_frame, parser=frame)
+
+
+def _moment(text: str) -> datetime:
+    try:
+        return datetime.fromisoformat(text)
+    except ValueError:
+        raise argparse.ArgumentTypeError(
+            f"“{text}” is no time; write it like 2027-06-21T14:05+02:00"
+        ) from None
+
+
+def _place(text: str) -> tuple[float, float]:
+    try:
+        return read_place(text)
+    except LineError as error:
+        raise argparse.ArgumentTypeError(str(error)) from None
+
+
+def _serve(_: argparse.Namespace) -> int:
+    from bot.app import serve
+
+    return serve()
+
+
+def _check_config(_: argparse.Namespace) -> int:
+    from bot.terminal.check_config import check_config
+
+    return check_config()
+
+
+def _try(given: argparse.Namespace) -> int:
+    from bot.trial.trial import run_trial
+
+    if given.demo and given.frames is None:
+        given.parser.error("--demo needs --frames DIR (deploy/try.sh renders them)")
+    return run_trial(given.folder, fresh=given.fresh, demo_frames=given.frames)
+
+
+def _talk(given: argparse.Namespace) -> int:
+    from bot.terminal.talk import talk
+
+    return talk(now=given.now, place=given.place, pictures=given.pictures)
+
+
+def _frame(given: argparse.Namespace) -> int:
+    from bot.terminal.frame import measure_files
+
+    if given.picture is not None and len(given.files) > 1:
+        given.parser.error("--picture takes one FILE")
+    return measure_files(given.files, as_json=given.json, picture=given.picture)
+
+
+if __name__ == "__main__":
+    sys.exit(main())

@@ -1,0 +1,1 @@
+"""What runs in a terminal, without a homeserver: talk, frame, check-config."""
