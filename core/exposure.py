@@ -1,0 +1,350 @@
+"""Exposure value, equivalent settings, filters, averaging, bracketing."""
+
+from __future__ import annotations
+
+import math
+from dataclasses import dataclass
+from typing import Final, overload
+
+import numpy as np
+from numpy.typing import ArrayLike
+
+from core.domain import FloatArray, between, positive
+from core.series import Dial, f_number_label, iso_label, shutter_label
+
+#: Constant of reflected-light meters [cd s/m2]; makers use 12.5 or 14 (a sixth of a stop apart),
+#: ISO 2720:1974 allows 10.6 to 13.4 (GNU units 2.22, definitions file, photographic exposure).
+REFLECTED_CONSTANT: Final = 12.5
+#: Constant of incident-light meters with a flat receptor [lx s] (GNU units 2.22, there too).
+INCIDENT_CONSTANT: Final = 250.0
+#: Constant of the speed value: speed value 5 is ISO 100 (Exif 2.3, CIPA DC-008-2010).
+SPEED_CONSTANT: Final = 1 / 3.125
+#: Saturation speed times the exposure at which the sensor saturates [lx s] (ISO 12232:2006, from
+#: memory): 10 * sqrt(2) / 0.18 = 78.6, rounded down.
+SATURATION_CONSTANT: Final = 78.0
+#: Share of the light that a typical lens brings to the sensor (ISO 12232, from memory).
+LENS_FACTOR: Final = 0.65
+#: Range of exposure values in which the formulas are used (own rule: starlight is about -7,
+#: nothing on land exceeds 20).
+EV_RANGE: Final = (-30.0, 30.0)
+
+
+@dataclass(frozen=True)
+class Settings:
+    """What is set on the camera, as exact values (f/11 is 11.3137); filters are told apart.
+
+    Args:
+        f_number: focal length over the diameter of the opening, above 0.
+        shutter_s: exposure time [s], above 0.
+        iso: speed, above 0.
+
+    Raises:
+        OutOfDomainError: a number is not positive and finite.
+    """
+
+    f_number: float
+    shutter_s: float
+    iso: float = 100.0
+
+    def __post_init__(self) -> None:
+        positive("f_number", self.f_number, "")
+        positive("shutter_s", self.shutter_s, "s")
+        positive("iso", self.iso, "")
+
+    def labels(self, dial: Dial = Dial.THIRDS) -> tuple[str, str, str]:
+        """F-number, time and speed as the camera's dials show them."""
+        return (
+            f_number_label(self.f_number, dial),
+            shutter_label(self.shutter_s, dial),
+            iso_label(self.iso, dial),
+        )
+
+
+@overload
+def exposure_value(f_number: float, shutter_s: float) -> float: ...
+@overload
+def exposure_value(f_number: ArrayLike, shutter_s: ArrayLike) -> float | FloatArray: ...
+def exposure_value(f_number: ArrayLike, shutter_s: ArrayLike) -> float | FloatArray:
+    """Exposure value of f-number and time: log2(N^2 / t); 0 at f/1 and 1 s, +1 per stop less.
+
+    Args:
+        f_number: N, shape (...), above 0.
+        shutter_s: t, shape (...) that broadcasts with it, [s], above 0.
+
+    Returns:
+        Exposure value, broadcast shape; a float for two numbers.
+
+    Raises:
+        OutOfDomainError: an element is not positive and finite.
+
+    Source: GNU units 2.22, definitions file, section on photographic exposure value.
+    """
+    return aperture_value(f_number) + time_value(shutter_s)
+
+
+@overload
+def ev100(f_number: float, shutter_s: float, iso: float = 100.0) -> float: ...
+@overload
+def ev100(
+    f_number: ArrayLike, shutter_s: ArrayLike, iso: ArrayLike = 100.0
+) -> float | FloatArray: ...
+def ev100(f_number: ArrayLike, shutter_s: ArrayLike, iso: ArrayLike = 100.0) -> float | FloatArray:
+    """Level of light for which settings are right, as exposure value at ISO 100.
+
+    The exposure value of f-number and time, less log2(ISO / 100).
+
+    Args:
+        f_number: shape (...), above 0.
+        shutter_s: shape (...), [s], above 0.
+        iso: shape (...), above 0.
+
+    Returns:
+        EV at ISO 100, broadcast shape; a float for numbers.
+
+    Raises:
+        OutOfDomainError: an element is not positive and finite.
+
+    Source: as `exposure_value`.
+    """
+    level: float | FloatArray
+    level = exposure_value(f_number, shutter_s) - np.log2(positive("iso", iso, "") / 100)
+    return level
+
+
+@overload
+def aperture_value(f_number: float) -> float: ...
+@overload
+def aperture_value(f_number: ArrayLike) -> float | FloatArray: ...
+def aperture_value(f_number: ArrayLike) -> float | FloatArray:
+    """Aperture value Av = 2 log2(N), shape of `f_number`; f/1 is 0, f/11 is 7.
+
+    Raises:
+        OutOfDomainError: an element is not positive and finite.
+
+    Source: Exif 2.3 (CIPA DC-008-2010), Annex C, from memory.
+    """
+    value: float | FloatArray = 2 * np.log2(positive("f_number", f_number, ""))
+    return value
+
+
+@overload
+def time_value(shutter_s: float) -> float: ...
+@overload
+def time_value(shutter_s: ArrayLike) -> float | FloatArray: ...
+def time_value(shutter_s: ArrayLike) -> float | FloatArray:
+    """Time value Tv = -log2(t / 1 s), shape of `shutter_s`; 1 s is 0, 1/60 s (1/64) is 6.
+
+    Raises:
+        OutOfDomainError: an element is not positive and finite.
+
+    Source: Exif 2.3 (CIPA DC-008-2010), Annex C, from memory.
+    """
+    value: float | FloatArray = -np.log2(positive("shutter_s", shutter_s, "s"))
+    return value
+
+
+@overload
+def speed_value(iso: float) -> float: ...
+@overload
+def speed_value(iso: ArrayLike) -> float | FloatArray: ...
+def speed_value(iso: ArrayLike) -> float | FloatArray:
+    """Speed value Sv = log2(ISO / 3.125), shape of `iso`; ISO 100 is 5.
+
+    Raises:
+        OutOfDomainError: an element is not positive and finite.
+
+    Source: Exif 2.3 (CIPA DC-008-2010), as quoted in GNU units 2.22; older standards set
+        ISO 100 at 4.89 to 4.98.
+    """
+    value: float | FloatArray = np.log2(positive("iso", iso, "") * SPEED_CONSTANT)
+    return value
+
+
+@overload
+def shutter_for(
+    ev100: float, f_number: float, iso: float = 100.0, filter_stops: float = 0.0
+) -> float: ...
+@overload
+def shutter_for(
+    ev100: ArrayLike, f_number: ArrayLike, iso: ArrayLike = 100.0, filter_stops: ArrayLike = 0.0
+) -> float | FloatArray: ...
+def shutter_for(
+    ev100: ArrayLike, f_number: ArrayLike, iso: ArrayLike = 100.0, filter_stops: ArrayLike = 0.0
+) -> float | FloatArray:
+    """Time that exposes a level of light as metered: N^2 * (100 / ISO) * 2^(filter - EV).
+
+    Args:
+        ev100: level of light, EV at ISO 100, shape (...), -30 to 30.
+        f_number: N, shape (...), above 0.
+        iso: shape (...), above 0.
+        filter_stops: what the filters take, shape (...), [stops], 0 to 30.
+
+    Returns:
+        Time [s], broadcast shape; a float for numbers.
+
+    Raises:
+        OutOfDomainError: an element is out of range.
+
+    Source: the exposure value solved for the time; as `exposure_value`.
+    """
+    level = between("ev100", ev100, "EV", *EV_RANGE)
+    number = positive("f_number", f_number, "")
+    speed = positive("iso", iso, "")
+    taken = between("filter_stops", filter_stops, "stops", 0.0, 30.0)
+    time: float | FloatArray = number**2 * (100 / speed) * np.exp2(taken - level)
+    return time
+
+
+@overload
+def luminance(ev100: float, constant: float = REFLECTED_CONSTANT) -> float: ...
+@overload
+def luminance(ev100: ArrayLike, constant: float = REFLECTED_CONSTANT) -> float | FloatArray: ...
+def luminance(ev100: ArrayLike, constant: float = REFLECTED_CONSTANT) -> float | FloatArray:
+    """Luminance that a reflected-light meter reads as an exposure value: 2^EV * K / 100.
+
+    Args:
+        ev100: EV at ISO 100, shape (...), -30 to 30.
+        constant: K [cd s/m2], above 0.
+
+    Returns:
+        Luminance [cd/m2], shape (...); a float for a number.
+
+    Raises:
+        OutOfDomainError: an element is out of range.
+
+    Source: GNU units 2.22, definitions file; ANSI PH3.49-1971.
+    """
+    level = between("ev100", ev100, "EV", *EV_RANGE)
+    bright: float | FloatArray = np.exp2(level) * positive("constant", constant, "cd s/m2") / 100
+    return bright
+
+
+@overload
+def illuminance(ev100: float, constant: float = INCIDENT_CONSTANT) -> float: ...
+@overload
+def illuminance(ev100: ArrayLike, constant: float = INCIDENT_CONSTANT) -> float | FloatArray: ...
+def illuminance(ev100: ArrayLike, constant: float = INCIDENT_CONSTANT) -> float | FloatArray:
+    """Illuminance that an incident-light meter reads as an exposure value: 2^EV * C / 100.
+
+    Args:
+        ev100: EV at ISO 100, shape (...), -30 to 30.
+        constant: C [lx s], above 0.
+
+    Returns:
+        Illuminance [lx], shape (...); a float for a number.
+
+    Raises:
+        OutOfDomainError: an element is out of range.
+
+    Source: GNU units 2.22, definitions file.
+    """
+    level = between("ev100", ev100, "EV", *EV_RANGE)
+    light: float | FloatArray = np.exp2(level) * positive("constant", constant, "lx s") / 100
+    return light
+
+
+@overload
+def clipping_luminance(ev100: float) -> float: ...
+@overload
+def clipping_luminance(ev100: ArrayLike) -> float | FloatArray: ...
+def clipping_luminance(ev100: ArrayLike) -> float | FloatArray:
+    """Luminance at which a saturation-rated sensor clips: 78 / (100 * 0.65) * 2^EV.
+
+    Args:
+        ev100: level for which the camera is set, EV at ISO 100, shape (...), -30 to 30.
+
+    Returns:
+        Luminance [cd/m2], shape (...); a float for a number.
+
+    Raises:
+        OutOfDomainError: an element is out of range.
+
+    Source: ISO 12232:2006, from memory (formula only).
+    """
+    level = between("ev100", ev100, "EV", *EV_RANGE)
+    bright: float | FloatArray = SATURATION_CONSTANT / (100 * LENS_FACTOR) * np.exp2(level)
+    return bright
+
+
+def saturation_speed(exposure_lx_s: float) -> float:
+    """Speed of a sensor that saturates at an exposure: 78 over it; 0.78 lx s is ISO 100.
+
+    Args:
+        exposure_lx_s: exposure at saturation [lx s], above 0.
+
+    Raises:
+        OutOfDomainError: `exposure_lx_s` is not positive and finite.
+
+    Source: ISO 12232:2006, from memory.
+    """
+    positive("exposure_lx_s", exposure_lx_s, "lx s")
+    return SATURATION_CONSTANT / exposure_lx_s
+
+
+def brightness_change(before: Settings, after: Settings) -> float:
+    """How much brighter the second settings expose the same scene [stops]; filters apart."""
+    return ev100(before.f_number, before.shutter_s, before.iso) - ev100(
+        after.f_number, after.shutter_s, after.iso
+    )
+
+
+def frames_for(stops: float) -> int:
+    """Frames to average so that together they gather `stops` more light than one: 2^stops, up.
+
+    Args:
+        stops: 0 to 12 (own rule: 4096 frames are more than anybody takes).
+
+    Raises:
+        OutOfDomainError: `stops` is out of range.
+
+    Source: sum of exposure times.
+    """
+    between("stops", stops, "stops", 0.0, 12.0)
+    # 2^3 shall be 8, whatever the last bit of `stops` says.
+    return math.ceil(2**stops * (1 - 1e-9))
+
+
+def averaging_stops(frames: int) -> float:
+    """Stops of neutral density that averaging so many frames is worth: log2(frames).
+
+    Raises:
+        OutOfDomainError: `frames` is below 1.
+
+    Source: sum of exposure times.
+    """
+    between("frames", frames, "", 1, math.inf)
+    return math.log2(frames)
+
+
+def averaging_noise(frames: int) -> float:
+    """Noise of the average of so many frames, one frame being 1: 1 / sqrt(frames).
+
+    Raises:
+        OutOfDomainError: `frames` is below 1.
+
+    Source: mean of independent values; EMVA Standard 1288, from memory (formula only).
+    """
+    between("frames", frames, "", 1, math.inf)
+    return 1 / math.sqrt(frames)
+
+
+def bracket(contrast_stops: float, held_stops: float, step: float = 2.0) -> tuple[float, ...]:
+    """Offsets of the fewest frames, the middle one unchanged, that hold a scene's contrast.
+
+    Args:
+        contrast_stops: from the darkest to the brightest that shall show detail [stops], 0 to 30.
+        held_stops: what one frame holds [stops], above 0 to 30.
+        step: between two frames [stops], above 0 to 5; 2 is common practice.
+
+    Returns:
+        Offsets [stops], rising, an odd number of them; (0.0,) when one frame is enough.
+
+    Raises:
+        OutOfDomainError: a number is out of range.
+    """
+    between("contrast_stops", contrast_stops, "stops", 0.0, 30.0)
+    positive("held_stops", held_stops, "stops", 30.0)
+    positive("step", step, "stops", 5.0)
+    missing_each_side = max(contrast_stops - held_stops, 0.0) / 2
+    steps = math.ceil(missing_each_side / step - 1e-9)
+    return tuple(step * place for place in range(-steps, steps + 1))

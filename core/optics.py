@@ -1,0 +1,379 @@
+"""Angle of view, depth of field, diffraction, focus distance, focus stack."""
+
+from __future__ import annotations
+
+import math
+from dataclasses import dataclass
+from typing import Final, Literal, overload
+
+import numpy as np
+from numpy.typing import ArrayLike
+
+from core.camera import SensorFormat
+from core.domain import FloatArray, positive
+from core.errors import within
+from core.series import Dial, exact_f_number, f_number_marks, nearest
+
+#: Green light, the middle of what the eye and a sensor see best [nm] (common practice).
+GREEN_NM: Final = 550.0
+#: Diameter of the first dark ring over wavelength times f-number (Hecht, Optics, and Born & Wolf,
+#: Principles of Optics; from memory); twice the first zero of the Bessel function J1 over pi.
+AIRY: Final = 2.44
+#: Circle of confusion as a part of the diagonal (Lyon, Depth of field outside the box, draft of
+#: 2006); 0.03 mm on 36x24 mm is the diagonal over 1442.
+CONFUSION_DIVISOR: Final = 1500.0
+#: Shortest distance between the lens and a thing in focus, over the focal length. Nearer than
+#: twice the focal length is beyond life size, where these formulas are not meant (own rule).
+NEAREST_IN_FOCAL_LENGTHS: Final = 2.0
+
+LimitedBy = Literal["depth", "format", "lens", "least blur"]
+
+
+@overload
+def angle_of_view_deg(side_mm: float, focal_mm: float) -> float: ...
+@overload
+def angle_of_view_deg(side_mm: ArrayLike, focal_mm: ArrayLike) -> float | FloatArray: ...
+def angle_of_view_deg(side_mm: ArrayLike, focal_mm: ArrayLike) -> float | FloatArray:
+    """Angle that a side of the sensor sees: 2 arctan(side / (2 focal length)).
+
+    Args:
+        side_mm: side or diagonal of the sensor, shape (...), [mm], above 0.
+        focal_mm: focal length, shape (...), [mm], above 0.
+
+    Returns:
+        Angle [deg], broadcast shape; a float for two numbers.
+
+    Raises:
+        OutOfDomainError: an element is not positive and finite.
+
+    Source: pinhole geometry; holds for a straight-line lens focused far away.
+    """
+    half = positive("side_mm", side_mm, "mm") / 2
+    angle: float | FloatArray
+    angle = np.degrees(2 * np.arctan(half / positive("focal_mm", focal_mm, "mm")))
+    return angle
+
+
+def circle_of_confusion_mm(diagonal_mm: float, divisor: float = CONFUSION_DIVISOR) -> float:
+    """Largest blur that still reads as sharp [mm]: the sensor's diagonal over `divisor`.
+
+    Args:
+        diagonal_mm: diagonal of the sensor [mm], above 0.
+        divisor: above 0; 1500 for a print seen whole, 3000 for close scrutiny (common practice).
+
+    Raises:
+        OutOfDomainError: a number is not positive and finite.
+    """
+    positive("diagonal_mm", diagonal_mm, "mm")
+    positive("divisor", divisor, "")
+    return diagonal_mm / divisor
+
+
+def hyperfocal_m(focal_mm: float, f_number: float, coc_mm: float) -> float:
+    """Nearest focus at which infinity is still sharp [m]: f^2 / (N c) + f.
+
+    Args:
+        focal_mm: f [mm], above 0.
+        f_number: N, above 0.
+        coc_mm: c, circle of confusion [mm], above 0.
+
+    Raises:
+        OutOfDomainError: a number is not positive and finite.
+
+    Source: Ray, Applied Photographic Optics; Greenleaf, Photographic Optics (1950); both from
+        memory (formula only). Some tables leave out the last f.
+    """
+    positive("focal_mm", focal_mm, "mm")
+    positive("f_number", f_number, "")
+    positive("coc_mm", coc_mm, "mm")
+    return (focal_mm**2 / (f_number * coc_mm) + focal_mm) / 1000
+
+
+def depth_limits_m(
+    focal_mm: float, f_number: float, focus_m: float, coc_mm: float
+) -> tuple[float, float]:
+    """Nearest and farthest distance that are sharp [m]; the far one may be infinite.
+
+    With H the hyperfocal distance, s the focus, f the focal length: near is
+    s (H - f) / (H + s - 2 f), far is s (H - f) / (H - s), or infinite from s = H on.
+
+    Args:
+        focal_mm: f [mm], above 0.
+        f_number: N, above 0.
+        focus_m: s, from the lens [m], above the focal length.
+        coc_mm: circle of confusion [mm], above 0.
+
+    Raises:
+        OutOfDomainError: a number is out of range.
+
+    Source: as `hyperfocal_m`; thin lens.
+    """
+    hyperfocal = hyperfocal_m(focal_mm, f_number, coc_mm)
+    focal = focal_mm / 1000
+    _beyond_the_lens("focus_m", focus_m, focal_mm)
+    near = focus_m * (hyperfocal - focal) / (hyperfocal + focus_m - 2 * focal)
+    if focus_m >= hyperfocal:
+        return near, math.inf
+    return near, focus_m * (hyperfocal - focal) / (hyperfocal - focus_m)
+
+
+def focus_distance_m(near_m: float, far_m: float) -> float:
+    """Focus that leaves near and far equally sharp [m]: 2 near far / (near + far).
+
+    Args:
+        near_m: nearest thing that must be sharp [m], above 0.
+        far_m: farthest one [m], not below `near_m`; infinity is allowed and gives twice the near.
+
+    Raises:
+        OutOfDomainError: a number is out of range.
+
+    Source: harmonic mean; Ray, Applied Photographic Optics, from memory (formula only).
+    """
+    _near_before_far(near_m, far_m)
+    # Written so that an infinite far distance needs no case of its own.
+    return 2 / (1 / near_m + 1 / far_m)
+
+
+def focus_spread_mm(focal_mm: float, near_m: float, far_m: float) -> float:
+    """How far apart behind the lens near and far come to focus [mm]: f^2/(n - f) - f^2/(F - f).
+
+    Args:
+        focal_mm: f [mm], above 0.
+        near_m: n [m], at least twice the focal length.
+        far_m: F [m], not below `near_m`; infinity is allowed.
+
+    Raises:
+        OutOfDomainError: a number is out of range.
+
+    Source: thin lens equation.
+    """
+    positive("focal_mm", focal_mm, "mm")
+    _near_before_far(near_m, far_m)
+    _beyond_the_lens("near_m", near_m, focal_mm)
+    behind_near = focal_mm**2 / (1000 * near_m - focal_mm)
+    return behind_near - focal_mm**2 / (1000 * far_m - focal_mm)
+
+
+def best_f_number(spread_mm: float, wavelength_nm: float = GREEN_NM) -> float:
+    """F-number of the least blur at both ends of a focus spread: sqrt(D / (4.88 lambda)).
+
+    Defocus falls with the f-number and diffraction grows with it; the sum of their squares is
+    least where the two are equal.
+
+    Args:
+        spread_mm: D, as `focus_spread_mm` gives it [mm], above 0.
+        wavelength_nm: lambda [nm], above 0.
+
+    Raises:
+        OutOfDomainError: a number is not positive and finite.
+
+    Source: Hansma, Photo Techniques, March/April 1996, from memory, who uses 1/750 mm per
+        f-number for the diffraction, which is 546 nm.
+    """
+    positive("spread_mm", spread_mm, "mm")
+    positive("wavelength_nm", wavelength_nm, "nm")
+    return math.sqrt(spread_mm / (2 * AIRY * wavelength_nm * 1e-6))
+
+
+def smallest_f_number(focal_mm: float, near_m: float, far_m: float, coc_mm: float) -> float:
+    """Smallest f-number that keeps near and far within the circle of confusion: D / (2 c).
+
+    Args:
+        focal_mm: focal length [mm], above 0.
+        near_m: nearest thing that must be sharp [m], at least twice the focal length.
+        far_m: farthest one [m], not below `near_m`; infinity is allowed.
+        coc_mm: c [mm], above 0.
+
+    Returns:
+        F-number with the focus at `focus_distance_m`; 0 when near and far are the same.
+
+    Raises:
+        OutOfDomainError: a number is out of range.
+
+    Source: Ray, Applied Photographic Optics, from memory; taken by the focus spread D, which asks
+        up to a few per cent more than the form for large distances.
+    """
+    positive("coc_mm", coc_mm, "mm")
+    return focus_spread_mm(focal_mm, near_m, far_m) / (2 * coc_mm)
+
+
+def airy_diameter_um(f_number: float, wavelength_nm: float = GREEN_NM) -> float:
+    """Diameter of the first dark ring around a point of light [um]: 2.44 lambda N.
+
+    Args:
+        f_number: N, above 0.
+        wavelength_nm: lambda [nm], above 0.
+
+    Raises:
+        OutOfDomainError: a number is not positive and finite.
+
+    Source: Hecht, Optics; Born & Wolf, Principles of Optics; from memory (formula only).
+    """
+    positive("f_number", f_number, "")
+    positive("wavelength_nm", wavelength_nm, "nm")
+    return AIRY * wavelength_nm * f_number / 1000
+
+
+def defocus_um(spread_mm: float, f_number: float) -> float:
+    """Diameter of the blur at either end of a focus spread, focused in its middle [um]: D / (2 N).
+
+    Args:
+        spread_mm: D [mm], above 0.
+        f_number: N, above 0.
+
+    Raises:
+        OutOfDomainError: a number is not positive and finite.
+
+    Source: similar triangles behind a thin lens.
+    """
+    positive("spread_mm", spread_mm, "mm")
+    positive("f_number", f_number, "")
+    return 1000 * spread_mm / (2 * f_number)
+
+
+def total_blur_um(spread_mm: float, f_number: float, wavelength_nm: float = GREEN_NM) -> float:
+    """Blur at either end of a focus spread [um]: root of defocus squared plus diffraction squared.
+
+    Raises:
+        OutOfDomainError: a number is not positive and finite.
+
+    Source: Hansma's model, as in `best_f_number`.
+    """
+    return math.hypot(defocus_um(spread_mm, f_number), airy_diameter_um(f_number, wavelength_nm))
+
+
+def stack_frames(
+    focal_mm: float,
+    near_m: float,
+    far_m: float,
+    f_number: float,
+    coc_mm: float,
+    overlap: float = 0.25,
+) -> int:
+    """Frames of a focus stack from near to far, each sharp over 2 N c of the focus spread.
+
+    The first frame covers 2 N c, each further one the same less the overlap.
+
+    Args:
+        focal_mm: focal length [mm], above 0.
+        near_m: nearest thing that must be sharp [m], at least twice the focal length.
+        far_m: farthest one [m], not below `near_m`; infinity is allowed.
+        f_number: N, above 0.
+        coc_mm: c [mm], above 0.
+        overlap: part of a frame's depth shared with the next, 0 to 0.9; 0.25 is common practice.
+
+    Raises:
+        OutOfDomainError: a number is out of range.
+
+    Source: depth of focus of a thin lens, as in `smallest_f_number`.
+    """
+    positive("f_number", f_number, "")
+    positive("coc_mm", coc_mm, "mm")
+    within("overlap", overlap, "", 0.0, 0.9)
+    depth_mm = 2 * f_number * coc_mm
+    beyond_first_mm = max(focus_spread_mm(focal_mm, near_m, far_m) - depth_mm, 0.0)
+    return 1 + math.ceil(beyond_first_mm / (depth_mm * (1 - overlap)) - 1e-9)
+
+
+@dataclass(frozen=True)
+class FNumberChoice:
+    """The f-number to set, and why.
+
+    Args:
+        exact: the f-number to set, exact value of a mark (or a phone's fixed one).
+        needed: smallest f-number that holds the depth in one frame; 0 without a near thing.
+        best: f-number of the least blur before any limit; 0 without a near thing.
+        limited_by: what decided: "least blur", "depth" (it asks for more than the least blur),
+            "format" (best range or softening limit), "lens" (opens or closes no further).
+        stack: frames of a focus stack at `exact` when one frame can't hold the depth, else None.
+    """
+
+    exact: float
+    needed: float
+    best: float
+    limited_by: LimitedBy
+    stack: int | None
+
+
+def choose_f_number(
+    sensor: SensorFormat,
+    focal_mm: float,
+    near_m: float | None,
+    far_m: float,
+    widest: float,
+    narrowest: float,
+    dial: Dial = Dial.THIRDS,
+    divisor: float = CONFUSION_DIVISOR,
+) -> FNumberChoice:
+    """The f-number of least blur within what depth, format and lens allow.
+
+    Never below what the depth needs; never above the f-number at which the format softens (a
+    focus stack at the low end of its best range then); never below that low end, nor wider than
+    the lens opens.
+
+    Args:
+        sensor: the camera's format; a fixed f-number of its own overrules the lens.
+        focal_mm: focal length [mm], above 0.
+        near_m: nearest thing that must be sharp [m], at least twice the focal length; None if
+            nothing stands near.
+        far_m: farthest one [m], not below `near_m`; infinity is allowed.
+        widest: smallest f-number of the lens at this focal length, above 0.
+        narrowest: its largest f-number, not below `widest`.
+        dial: steps of the camera's dial.
+        divisor: for the circle of confusion, as in `circle_of_confusion_mm`.
+
+    Raises:
+        OutOfDomainError: a number is out of range.
+
+    Source: own rule, from `best_f_number`, `smallest_f_number` and `SensorFormat`.
+    """
+    opened, closed = _lens_range(sensor, widest, narrowest, dial)
+    coc_mm = circle_of_confusion_mm(sensor.diagonal_mm, divisor)
+    needed = 0.0 if near_m is None else smallest_f_number(focal_mm, near_m, far_m, coc_mm)
+    best = best_f_number(2 * coc_mm * needed) if needed > 0 else 0.0
+    low = min(max(opened, sensor.best_f[0]), closed)
+    high = max(min(closed, sensor.softening_f), low)
+    low_by: LimitedBy = "lens" if opened > sensor.best_f[0] else "format"
+    high_by: LimitedBy = "lens" if closed < sensor.softening_f else "format"
+    if near_m is not None and needed > high:
+        exact = _mark_between(dial, sensor.best_f[0], opened, closed)
+        frames = stack_frames(focal_mm, near_m, far_m, exact, coc_mm)
+        return FNumberChoice(exact, needed, best, high_by, frames)
+    exact = _mark_between(dial, max(best, needed), max(low, needed), high)
+    if best < low:
+        return FNumberChoice(exact, needed, best, low_by, None)
+    if best > high:
+        return FNumberChoice(exact, needed, best, high_by, None)
+    return FNumberChoice(exact, needed, best, "depth" if needed > best else "least blur", None)
+
+
+def _lens_range(
+    sensor: SensorFormat, widest: float, narrowest: float, dial: Dial
+) -> tuple[float, float]:
+    positive("widest", widest, "")
+    positive("narrowest", narrowest, "")
+    within("narrowest", narrowest, "", widest, math.inf)
+    if sensor.fixed_f_number is not None:
+        return sensor.fixed_f_number, sensor.fixed_f_number
+    return exact_f_number(widest, dial), exact_f_number(narrowest, dial)
+
+
+def _mark_between(dial: Dial, wanted: float, low: float, high: float) -> float:
+    """The mark nearest to `wanted` inside the range; the upper end where the range holds none."""
+    slack = 1e-9  # rounding of floats
+    inside = [
+        mark
+        for mark in f_number_marks(dial)
+        if low * (1 - slack) <= mark.exact <= high * (1 + slack)
+    ]
+    return nearest(inside, max(wanted, low)).exact if inside else high
+
+
+def _near_before_far(near_m: float, far_m: float) -> None:
+    positive("near_m", near_m, "m")
+    within("far_m", far_m, "m", near_m, math.inf)
+
+
+def _beyond_the_lens(name: str, distance_m: float, focal_mm: float) -> None:
+    positive(name, distance_m, "m")
+    within(name, distance_m, "m", NEAREST_IN_FOCAL_LENGTHS * focal_mm / 1000, math.inf)

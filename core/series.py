@@ -1,0 +1,270 @@
+"""The marked series (f-number, time, ISO) and the exact values behind them."""
+
+from __future__ import annotations
+
+import math
+from collections.abc import Callable, Sequence
+from dataclasses import dataclass
+from enum import Enum
+from functools import cache
+from typing import Final
+
+from core.domain import positive
+from core.errors import OutOfDomainError
+
+
+class Dial(Enum):
+    """How finely a camera's dials are marked; the value is the number of steps in a stop."""
+
+    THIRDS = 3
+    HALVES = 2
+
+
+@dataclass(frozen=True)
+class Mark:
+    """One position of a dial.
+
+    Args:
+        exact: the value that the camera means (f/11 is 11.3137, 1/60 s is 1/64 s). Compute with it.
+        marked: the value that is printed (11, 1/60). Never compute with it.
+        label: how the trade writes it ("f/11", "1/60 s", "ISO 400").
+    """
+
+    exact: float
+    marked: float
+    label: str
+
+
+# The printed values, one word per step, from wide open, from long, from slow. Full stops as in
+# ISO 517:2008 (f-numbers), ISO 516:2019 (times) and ISO 12232 (speeds), all from memory; thirds
+# and halves: common practice of cameras.
+_F_THIRDS: Final = (
+    "1 1.1 1.2 1.4 1.6 1.8 2 2.2 2.5 2.8 3.2 3.5 4 4.5 5 5.6 6.3 7.1 8 9 10 11 13 14 16 18 20 22 "
+    "25 29 32 36 40 45 51 57 64"
+)
+_F_HALVES: Final = (
+    "1 1.2 1.4 1.7 2 2.4 2.8 3.3 4 4.8 5.6 6.7 8 9.5 11 13 16 19 22 27 32 38 45 54 64"
+)
+_TIME_THIRDS: Final = (
+    "30 25 20 15 13 10 8 6 5 4 3.2 2.5 2 1.6 1.3 1 0.8 0.6 1/2 0.4 0.3 1/4 1/5 1/6 1/8 1/10 1/13 "
+    "1/15 1/20 1/25 1/30 1/40 1/50 1/60 1/80 1/100 1/125 1/160 1/200 1/250 1/320 1/400 1/500 "
+    "1/640 1/800 1/1000 1/1250 1/1600 1/2000 1/2500 1/3200 1/4000 1/5000 1/6400 1/8000"
+)
+_TIME_HALVES: Final = (
+    "30 20 15 10 8 6 4 3 2 1.5 1 0.7 1/2 0.3 1/4 1/6 1/8 1/10 1/15 1/20 1/30 1/45 1/60 1/90 "
+    "1/125 1/180 1/250 1/350 1/500 1/750 1/1000 1/1500 1/2000 1/3000 1/4000 1/6000 1/8000"
+)
+_ISO_THIRDS: Final = (
+    "25 32 40 50 64 80 100 125 160 200 250 320 400 500 640 800 1000 1250 1600 2000 2500 3200 4000 "
+    "5000 6400 8000 10000 12800 16000 20000 25600 32000 40000 51200 64000 80000 102400"
+)
+_ISO_HALVES: Final = (
+    "25 35 50 70 100 140 200 280 400 560 800 1100 1600 2200 3200 4500 6400 9000 12800 18000 "
+    "25600 36000 51200 72000 102400"
+)
+
+#: The mark 30 s means 2^5 s.
+LONGEST_MARKED_S: Final = 32.0
+#: A printed value is recognised within this share of itself (own rule: 1/60 typed as 0.0167).
+_SAME_PRINT: Final = 0.005
+#: A typed value is taken for the mark within this distance [stops] (own rule: under half of the
+#: sixth of a stop between the two dials' marks it would be too strict for 1/3 s, 0.08 off).
+_SAME_MARK_STOPS: Final = 0.12
+#: Two values nearer than this are the same setting [stops] (own rule: rounding of floats).
+_EQUAL_STOPS: Final = 1e-6
+#: From here on a time is told in minutes [s] (own rule).
+_MINUTES_FROM_S: Final = 90.0
+
+
+@cache
+def f_number_marks(dial: Dial = Dial.THIRDS) -> tuple[Mark, ...]:
+    """All f-numbers from f/1 to f/64, widest first; the k-th is 2^(k/2/steps per stop)."""
+    words = (_F_THIRDS if dial is Dial.THIRDS else _F_HALVES).split()
+    return tuple(
+        Mark(2 ** (step / 2 / dial.value), float(word), f"f/{word}")
+        for step, word in enumerate(words)
+    )
+
+
+@cache
+def time_marks(dial: Dial = Dial.THIRDS) -> tuple[Mark, ...]:
+    """All exposure times from 30 s to 1/8000 s, longest first; the k-th is 2^(5 - k/steps) s."""
+    words = (_TIME_THIRDS if dial is Dial.THIRDS else _TIME_HALVES).split()
+    return tuple(
+        Mark(LONGEST_MARKED_S * 2 ** (-step / dial.value), _value(word), f"{word} s")
+        for step, word in enumerate(words)
+    )
+
+
+@cache
+def iso_marks(dial: Dial = Dial.THIRDS) -> tuple[Mark, ...]:
+    """All speeds from ISO 25 to ISO 102400, slowest first; the k-th is 25 * 2^(k/steps)."""
+    words = (_ISO_THIRDS if dial is Dial.THIRDS else _ISO_HALVES).split()
+    return tuple(
+        Mark(25 * 2 ** (step / dial.value), float(word), f"ISO {word}")
+        for step, word in enumerate(words)
+    )
+
+
+def _value(word: str) -> float:
+    above, _, below = word.partition("/")
+    return float(above) / float(below or 1)
+
+
+def nearest(marks: Sequence[Mark], exact: float) -> Mark:
+    """The mark nearest in stops; of two equally near ones the first in the series.
+
+    Raises:
+        OutOfDomainError: `exact` is not a positive finite number.
+    """
+    positive("exact", exact, "")
+    return min(marks, key=lambda mark: abs(math.log2(mark.exact / exact)))
+
+
+def at_most(marks: Sequence[Mark], exact: float) -> Mark:
+    """The greatest mark that is not above `exact`.
+
+    Raises:
+        OutOfDomainError: no such mark, or `exact` is not a positive finite number.
+    """
+    positive("exact", exact, "")
+    fitting = [mark for mark in marks if math.log2(mark.exact / exact) <= _EQUAL_STOPS]
+    if not fitting:
+        raise _off_series(marks, exact)
+    return max(fitting, key=lambda mark: mark.exact)
+
+
+def at_least(marks: Sequence[Mark], exact: float) -> Mark:
+    """The smallest mark that is not below `exact`.
+
+    Raises:
+        OutOfDomainError: no such mark, or `exact` is not a positive finite number.
+    """
+    positive("exact", exact, "")
+    fitting = [mark for mark in marks if math.log2(mark.exact / exact) >= -_EQUAL_STOPS]
+    if not fitting:
+        raise _off_series(marks, exact)
+    return min(fitting, key=lambda mark: mark.exact)
+
+
+def step_by(marks: Sequence[Mark], exact: float, steps: int) -> Mark:
+    """The mark `steps` places further in the series, counted from the one nearest to `exact`.
+
+    Raises:
+        OutOfDomainError: the series ends before that, or `exact` is not a positive finite number.
+    """
+    place = marks.index(nearest(marks, exact)) + steps
+    if not 0 <= place < len(marks):
+        raise OutOfDomainError(
+            "steps", steps, "steps", steps - place, steps - place + len(marks) - 1
+        )
+    return marks[place]
+
+
+def _off_series(marks: Sequence[Mark], exact: float) -> OutOfDomainError:
+    values = [mark.exact for mark in marks]
+    return OutOfDomainError("exact", exact, "", min(values), max(values))
+
+
+def exact_f_number(marked: float, dial: Dial = Dial.THIRDS) -> float:
+    """The f-number that is meant by a typed one: f/11 is 11.3137; f/9.5 is a half stop.
+
+    Both dials are looked at, `dial` first (f/13 is 12.70 in thirds, 13.45 in halves); a value
+    on neither stays itself.
+
+    Raises:
+        OutOfDomainError: `marked` is not a positive finite number.
+    """
+    positive("f_number", marked, "")
+    # One stop is a factor of the square root of 2 in the f-number: 2 log2.
+    return _exact(marked, f_number_marks, dial, stops_per_doubling=2)
+
+
+def exact_shutter_s(marked: float, dial: Dial = Dial.THIRDS) -> float:
+    """The time that is meant by a typed one [s]: 1/60 is 1/64; 1/3 is the mark 0.3 s, 2^(-5/3).
+
+    Both dials are looked at, `dial` first (10 s is 10.08 s in thirds, 11.31 s in halves); a
+    value on neither stays itself, and so does every time above 30 s, which is timed by hand.
+
+    Raises:
+        OutOfDomainError: `marked` is not a positive finite number.
+    """
+    positive("shutter_s", marked, "s")
+    if marked > time_marks(dial)[0].marked * (1 + _SAME_PRINT):
+        return marked
+    return _exact(marked, time_marks, dial, stops_per_doubling=1)
+
+
+def exact_iso(marked: float, dial: Dial = Dial.THIRDS) -> float:
+    """The speed that is meant by a typed one: ISO 125 is 125.99; ISO 110 stays itself.
+
+    Raises:
+        OutOfDomainError: `marked` is not a positive finite number.
+    """
+    positive("iso", marked, "")
+    return _exact(marked, iso_marks, dial, stops_per_doubling=1)
+
+
+def _exact(
+    marked: float,
+    series: Callable[[Dial], tuple[Mark, ...]],
+    dial: Dial,
+    stops_per_doubling: int,
+) -> float:
+    """The printed value first (f/1.2 is 0.14 stop off what it means), then the nearest mark."""
+    other = Dial.HALVES if dial is Dial.THIRDS else Dial.THIRDS
+    both = (series(dial), series(other))
+    for marks in both:
+        for mark in marks:
+            if math.isclose(mark.marked, marked, rel_tol=_SAME_PRINT):
+                return mark.exact
+    for marks in both:
+        near = nearest(marks, marked)
+        if stops_per_doubling * abs(math.log2(near.exact / marked)) <= _SAME_MARK_STOPS:
+            return near.exact
+    return float(marked)
+
+
+def f_number_label(exact: float, dial: Dial = Dial.THIRDS) -> str:
+    """How the dial shows an f-number ("f/11"); beyond f/64 rounded to whole numbers ("f/90").
+
+    Raises:
+        OutOfDomainError: `exact` is not a positive finite number.
+    """
+    marks = f_number_marks(dial)
+    mark = nearest(marks, exact)
+    beyond = exact > marks[-1].exact and 2 * math.log2(exact / mark.exact) > 0.5 / dial.value
+    return f"f/{exact:.0f}" if beyond else mark.label
+
+
+def shutter_label(exact_s: float, dial: Dial = Dial.THIRDS) -> str:
+    """How the dial shows a time ("1/4 s"); beyond 30 s what the watch shall show.
+
+    Beyond the mark 30 s: whole seconds to 90 s ("45 s"), then minutes in steps of ten seconds
+    ("2 min", "2 min 30 s"; own rule: finer than a tenth of a stop). Shorter than 1/8000 s:
+    the fraction itself ("1/16384 s").
+
+    Raises:
+        OutOfDomainError: `exact_s` is not a positive finite number.
+    """
+    marks = time_marks(dial)
+    mark = nearest(marks, exact_s)
+    if math.log2(marks[-1].exact / exact_s) > 0.5 / dial.value:
+        return f"1/{1 / exact_s:.0f} s"
+    if math.log2(exact_s / LONGEST_MARKED_S) <= _EQUAL_STOPS:
+        return mark.label
+    if exact_s <= _MINUTES_FROM_S:
+        return f"{exact_s:.0f} s"
+    minutes, seconds = divmod(round(exact_s / 10) * 10, 60)
+    return f"{minutes} min {seconds} s" if seconds else f"{minutes} min"
+
+
+def iso_label(exact: float, dial: Dial = Dial.THIRDS) -> str:
+    """How the dial shows a speed ("ISO 400"); beyond the series rounded to whole numbers.
+
+    Raises:
+        OutOfDomainError: `exact` is not a positive finite number.
+    """
+    mark = nearest(iso_marks(dial), exact)
+    beyond = abs(math.log2(exact / mark.exact)) > 0.5 / dial.value + _EQUAL_STOPS
+    return f"ISO {exact:.0f}" if beyond else mark.label
