@@ -1,0 +1,226 @@
+"""Bytes to pixels and metadata, inside limits: the only place that knows file formats."""
+
+from __future__ import annotations
+
+import io
+import math
+import warnings
+from collections.abc import Callable, Mapping
+from dataclasses import dataclass, replace
+from typing import Final
+
+import numpy as np
+import pillow_heif
+from numpy.typing import NDArray
+from PIL import Image
+from PIL.ImageFile import ImageFile
+from PIL.JpegImagePlugin import JpegImageFile
+from PIL.PngImagePlugin import PngImageFile
+from PIL.TiffImagePlugin import TiffImageFile
+
+from core.errors import FrameFault, UnreadableFrameError
+from core.frame.metadata import ExifTags, exif_tags, read_metadata, stated_size
+from core.frame.pixels import (
+    READABLE_MODES,
+    SIXTEEN_BIT_MODES,
+    picture_pixels,
+    shrunk,
+    upright,
+    visible,
+)
+from core.frame.report import FrameMetadata
+from core.frame.sniff import file_kind, has_readable_directory
+
+#: Largest file that is looked at [bytes]: twice what a homeserver lets through by default
+#: (50 MiB, from memory), and enough for the JPEG of a 200-megapixel phone. Own rule.
+MAX_BYTES: Final = 100 * 2**20
+
+#: Largest picture [pixels]: a 200-megapixel phone (16,320 × 12,240) with 10 % to spare. Own rule.
+MAX_PIXELS: Final = 220_000_000
+
+#: Largest PNG or TIFF [pixels]: its reader needs 7 bytes a pixel and cannot decode at a smaller
+#: scale; 110 million is the largest medium-format frame with some to spare. Own rule.
+MAX_PIXELS_UNSCALED: Final = 110_000_000
+
+#: Above this a picture is measured on a smaller copy [pixels]; 61 million is the largest
+#: 36x24 mm camera (from memory). Own rule.
+FULL_SCALE_PIXELS: Final = 64_000_000
+
+#: Shortest side that can be measured [px]: below, a patch of half a percent of the long side,
+#: the largest that is tolerable, is smaller than a pixel. Own rule.
+MIN_SIDE_PX: Final = 100
+
+#: Sum of the luminance quantisation table at quality 50. Source: ITU-T T.81 annex K, table K.1.
+_QUALITY_50_SUM: Final = 3688
+
+
+@dataclass(frozen=True)
+class DecodedFrame:
+    """An upright picture and what its file says.
+
+    `pixels` has shape (H, W, 3), red, green, blue, in the file's own codes, 0 to 255.
+    `jpeg_quality` is the quality, 1 to 100, whose standard tables are as coarse as this
+    file's; None outside JPEG. `reduced` says that there are fewer pixels than the camera
+    took: the file states a larger size, or it was decoded at a smaller scale.
+    """
+
+    pixels: NDArray[np.uint8]
+    file_kind: str
+    metadata: FrameMetadata
+    jpeg_quality: int | None
+    reduced: bool = False
+
+
+@dataclass(frozen=True)
+class _Opened:
+    """A decoded picture before it is put upright."""
+
+    pixels: NDArray[np.uint8]
+    orientation: object
+    tags: ExifTags
+    jpeg_quality: int | None = None
+    scaled: bool = False
+
+
+def decode(
+    data: bytes, *, max_pixels: int = MAX_PIXELS, max_bytes: int = MAX_BYTES
+) -> DecodedFrame:
+    """Decode a shared file, whatever it is called.
+
+    A JPEG of more than `FULL_SCALE_PIXELS` is decoded at half or a quarter of its scale, a HEIC
+    of that size is averaged down after decoding. Not for threads that run at the same time: the
+    warnings of the readers are silenced meanwhile.
+
+    Args:
+        data: the whole file.
+        max_pixels: largest picture that is decoded, width times height.
+        max_bytes: largest file.
+
+    Raises:
+        UnreadableFrameError: EMPTY, NOT_A_PICTURE, KIND_NOT_READ (`raw`), DAMAGED,
+            TOO_MANY_BYTES (`bytes`, `limit`), TOO_MANY_PIXELS (`pixels`, `limit`),
+            TOO_SMALL (`width`, `height`, `limit`) or TOO_MUCH_MEMORY.
+    """
+    if len(data) > max_bytes:
+        raise UnreadableFrameError(FrameFault.TOO_MANY_BYTES, bytes=len(data), limit=max_bytes)
+    try:
+        with warnings.catch_warnings():
+            warnings.simplefilter("ignore")
+            kind = file_kind(data)
+            opened = _READERS[kind](data, max_pixels)
+    except UnreadableFrameError:
+        raise
+    except MemoryError as error:
+        raise UnreadableFrameError(FrameFault.TOO_MUCH_MEMORY) from error
+    except Exception as error:  # a hostile file breaks a reader in many ways
+        raise UnreadableFrameError(FrameFault.DAMAGED) from error
+    return _finished(kind, opened)
+
+
+def _finished(kind: str, opened: _Opened) -> DecodedFrame:
+    pixels = upright(opened.pixels, opened.orientation)
+    stated = stated_size(opened.tags)
+    smaller = stated is not None and max(pixels.shape) < 0.9 * max(stated)  # own rule, as for crops
+    return DecodedFrame(
+        pixels=pixels,
+        file_kind=kind,
+        metadata=read_metadata(opened.tags),
+        jpeg_quality=opened.jpeg_quality,
+        reduced=opened.scaled or smaller,
+    )
+
+
+def _read_jpeg(data: bytes, max_pixels: int) -> _Opened:
+    image = JpegImageFile(io.BytesIO(data))
+    stored = image.size
+    _check_size(stored, max_pixels)
+    divisor = _divisor(stored)
+    if divisor > 1:
+        image.draft(image.mode, (stored[0] // divisor, stored[1] // divisor))
+    quality = _quality(image.quantization)
+    return replace(_read_loaded(image), jpeg_quality=quality, scaled=divisor > 1)
+
+
+def _read_png(data: bytes, max_pixels: int) -> _Opened:
+    image = PngImageFile(io.BytesIO(data))
+    _check_size(image.size, min(max_pixels, MAX_PIXELS_UNSCALED))
+    return _read_loaded(image)
+
+
+def _read_tiff(data: bytes, max_pixels: int) -> _Opened:
+    try:
+        image = TiffImageFile(io.BytesIO(data))
+    except SyntaxError as error:  # how the reader says "not for me"
+        fault = FrameFault.KIND_NOT_READ if has_readable_directory(data) else FrameFault.DAMAGED
+        raise UnreadableFrameError(fault) from error
+    _check_size(image.size, min(max_pixels, MAX_PIXELS_UNSCALED))
+    return _read_loaded(image)
+
+
+def _read_loaded(image: ImageFile) -> _Opened:
+    if image.mode not in READABLE_MODES | SIXTEEN_BIT_MODES:
+        raise UnreadableFrameError(FrameFault.KIND_NOT_READ, raw=0)
+    image.load()
+    tags = exif_tags(image.getexif)
+    # Asked after loading: the TIFF reader has then turned the picture and dropped the tag.
+    return _Opened(picture_pixels(image), tags.get(_ORIENTATION), tags)
+
+
+_ORIENTATION: Final = 274
+
+
+def _read_heic(data: bytes, max_pixels: int) -> _Opened:
+    heif = pillow_heif.open_heif(data, convert_hdr_to_8bit=True)
+    _check_size(heif.size, max_pixels)
+    divisor = _divisor(heif.size)
+    pixels = np.asarray(heif)[:, : heif.size[0]]
+    if pixels.ndim == 2:  # a grey picture
+        pixels = np.repeat(pixels[..., np.newaxis], 3, axis=2)
+    if pixels.shape[2] == 4:
+        pixels = visible(pixels)
+
+    def load_exif() -> Image.Exif:
+        exif = Image.Exif()
+        exif.load(heif.info.get("exif") or b"")
+        return exif
+
+    # The reader has turned the picture by its container; the Exif orientation is a leftover.
+    return _Opened(shrunk(pixels, divisor), 1, exif_tags(load_exif), scaled=divisor > 1)
+
+
+_READERS: Final[Mapping[str, Callable[[bytes, int], _Opened]]] = {
+    "JPEG": _read_jpeg,
+    "PNG": _read_png,
+    "TIFF": _read_tiff,
+    "HEIC": _read_heic,
+}
+
+
+def _check_size(size: tuple[int, int], max_pixels: int) -> None:
+    width, height = size
+    if width * height > max_pixels:
+        raise UnreadableFrameError(
+            FrameFault.TOO_MANY_PIXELS, pixels=width * height, limit=max_pixels
+        )
+    if min(size) < MIN_SIDE_PX:
+        raise UnreadableFrameError(
+            FrameFault.TOO_SMALL, width=width, height=height, limit=MIN_SIDE_PX
+        )
+
+
+def _divisor(size: tuple[int, int]) -> int:
+    """1, 2, 4 or 8: how far to scale down to stay within `FULL_SCALE_PIXELS`."""
+    over = size[0] * size[1] / FULL_SCALE_PIXELS
+    return 1 if over <= 1 else 2 ** math.ceil(math.log2(over) / 2)
+
+
+def _quality(tables: Mapping[int, list[int]]) -> int:
+    """Quality of the standard luminance table that is as coarse as the file's first one.
+
+    Source: the scaling of the Independent JPEG Group's library (from memory): a quality q from
+    50 scales table K.1 by (200 - 2q) %, a lower one by 5000 / q %. Coarseness alone is compared,
+    by the sum of the table, since makers have tables of their own.
+    """
+    percent = 100 * sum(tables[min(tables)]) / _QUALITY_50_SUM
+    quality = (200 - percent) / 2 if percent <= 100 else 5000 / percent
+    return max(1, min(100, round(quality)))

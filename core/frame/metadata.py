@@ -1,0 +1,240 @@
+"""What a file says of its taking, with odd values taken out."""
+
+from __future__ import annotations
+
+import math
+import re
+from collections.abc import Callable, Mapping
+from contextlib import suppress
+from datetime import date, time
+from typing import Final
+
+from PIL import Image
+
+from core.frame.report import CameraSettings, FrameMetadata
+
+#: Tag number to value, of the first directory and the Exif directory together.
+ExifTags = Mapping[int, object]
+
+# Exif tag numbers. Source: CIPA DC-008 (Exif 2.32), from memory, as Pillow lists them.
+_EXIF_DIRECTORY: Final = 34665
+_MAKER: Final = 271
+_MODEL: Final = 272
+_EXPOSURE_TIME: Final = 33434
+_F_NUMBER: Final = 33437
+_SENSITIVITY: Final = 34855
+#: Where the sensitivity goes when it does not fit into the two bytes of `_SENSITIVITY`:
+#: recommended exposure index, standard output sensitivity, ISO speed.
+_LONG_SENSITIVITIES: Final = (34866, 34865, 34867)
+_TAKEN: Final = 36867
+_DIGITISED: Final = 36868
+_TIME_VALUE: Final = 37377
+_APERTURE_VALUE: Final = 37378
+_BIAS: Final = 37380
+_FOCAL: Final = 37386
+_WIDTH: Final = 40962
+_HEIGHT: Final = 40963
+_FOCAL_FULL_FRAME: Final = 41989
+_LENS_MODEL: Final = 42036
+
+#: Largest value of a two-byte tag, which then means "see the other tags" (Exif 2.3).
+_SENSITIVITY_OVERFLOW: Final = 65535
+
+# What a camera can have meant; anything outside is taken out. Own rule, wide on purpose.
+_TIMES_S: Final = (1e-6, 86_400.0)
+_F_NUMBERS: Final = (0.5, 128.0)
+_SENSITIVITIES: Final = (1.0, 10_000_000.0)
+_FOCALS_MM: Final = (0.5, 5000.0)
+_BIASES: Final = (-10.0, 10.0)
+_YEARS: Final = (1990, 2100)
+_SIDES_PX: Final = (100.0, 100_000.0)
+
+#: Longest text that is kept of a maker's or a model's name. Own rule.
+_LONGEST_TEXT: Final = 64
+
+#: How makers stamp a time; some put other marks between the digits (seen in real files).
+_STAMP: Final = re.compile(r"\s*(\d{4})\D(\d\d)\D(\d\d)[ T](\d\d)\D(\d\d)\D(\d\d)")
+
+#: Makers of whom only phones are known, as they write themselves; from memory.
+_PHONE_MAKERS: Final = frozenset(
+    {
+        "apple",
+        "asus",
+        "fairphone",
+        "google",
+        "hmd global",
+        "honor",
+        "htc",
+        "huawei",
+        "infinix",
+        "lge",
+        "meizu",
+        "motorola",
+        "nokia",
+        "nothing",
+        "oneplus",
+        "oppo",
+        "poco",
+        "realme",
+        "redmi",
+        "tecno",
+        "vivo",
+        "xiaomi",
+        "zte",
+    }
+)
+#: Models of phones by makers of cameras too; how their names begin, from memory.
+_PHONE_MODELS: Final = re.compile(r"(sm-|gt-|galaxy|xq-|so-\d|xperia|leitz phone)", re.IGNORECASE)
+#: How phones call their lenses.
+_PHONE_LENS: Final = re.compile(r"\b(back|front|rear)\b.*\bcamera\b", re.IGNORECASE)
+#: The main camera of a phone, when nothing else tells: a short, fast lens with the view of
+#: 20 to 30 mm; pocket cameras with as small a sensor open less wide. Own rule.
+_PHONE_LONGEST_MM: Final = 8.0
+_PHONE_FULL_FRAME_MM: Final = (20.0, 30.0)
+_PHONE_SLOWEST_F: Final = 2.4
+
+
+def exif_tags(load: Callable[[], Image.Exif]) -> ExifTags:
+    """Tags of the first directory and, above them, of the Exif directory.
+
+    Args:
+        load: reads the block; whatever it raises means that there is none.
+
+    Returns:
+        What could be read; a tag that cannot be decoded is left out.
+    """
+    tags: dict[int, object] = {}
+    try:
+        exif = load()
+        tags.update(_entries(exif))
+        tags.update(_entries(exif.get_ifd(_EXIF_DIRECTORY)))
+    except Exception:  # real and hostile files break Exif readers in many ways
+        return tags
+    return tags
+
+
+def _entries(directory: Mapping[int, object]) -> dict[int, object]:
+    entries: dict[int, object] = {}
+    for tag in list(directory):
+        with suppress(Exception):  # one broken tag does not take the others with it
+            entries[tag] = directory[tag]
+    return entries
+
+
+def read_metadata(tags: ExifTags) -> FrameMetadata:
+    """Settings, camera and time of a frame.
+
+    A value that no camera can have meant (0/0, f/0.2, a sensitivity of 0, a date of zeros) is
+    None. A time or an f-number that is missing is taken from its APEX form, and a sensitivity
+    that did not fit its tag from the tags beside it.
+    """
+    settings = CameraSettings(
+        shutter_s=_shutter_s(tags),
+        f_number=_f_number(tags),
+        iso=_iso(tags),
+        focal_mm=_number(tags.get(_FOCAL), _FOCALS_MM),
+    )
+    focal_full_frame_mm = _number(tags.get(_FOCAL_FULL_FRAME), _FOCALS_MM)
+    maker, model = _text(tags.get(_MAKER)), _text(tags.get(_MODEL))
+    return FrameMetadata(
+        settings=settings,
+        focal_full_frame_mm=focal_full_frame_mm,
+        bias_stops=_number(tags.get(_BIAS), _BIASES),
+        maker=maker,
+        model=model,
+        from_phone=_from_phone(
+            maker or "",
+            model or "",
+            _text(tags.get(_LENS_MODEL)) or "",
+            settings,
+            focal_full_frame_mm,
+        ),
+        taken_at=_stamp(tags.get(_TAKEN)) or _stamp(tags.get(_DIGITISED)),
+        present=settings != CameraSettings() or maker is not None or model is not None,
+    )
+
+
+def stated_size(tags: ExifTags) -> tuple[int, int] | None:
+    """Width and height that the camera stamped, as stored [px]; None if missing or odd."""
+    width, height = _number(tags.get(_WIDTH), _SIDES_PX), _number(tags.get(_HEIGHT), _SIDES_PX)
+    return None if width is None or height is None else (int(width), int(height))
+
+
+def _shutter_s(tags: ExifTags) -> float | None:
+    """Exposure time [s]; APEX: 2 to the power of -Tv (CIPA DC-008, annex C)."""
+    stated = _number(tags.get(_EXPOSURE_TIME), _TIMES_S)
+    apex = _number(tags.get(_TIME_VALUE), (-17.0, 20.0))
+    return stated if stated is not None or apex is None else 2.0**-apex
+
+
+def _f_number(tags: ExifTags) -> float | None:
+    """f-number; APEX: 2 to the power of Av / 2 (CIPA DC-008, annex C)."""
+    stated = _number(tags.get(_F_NUMBER), _F_NUMBERS)
+    # An Av of 0 is what cameras write for "no lens with contacts", not f/1. Own rule.
+    apex = _number(tags.get(_APERTURE_VALUE), (0.1, 14.0))
+    return stated if stated is not None or apex is None else 2.0 ** (apex / 2)
+
+
+def _iso(tags: ExifTags) -> float | None:
+    stated = _number(tags.get(_SENSITIVITY), _SENSITIVITIES)
+    if stated is not None and stated < _SENSITIVITY_OVERFLOW:
+        return stated
+    longer = (_number(tags.get(tag), _SENSITIVITIES) for tag in _LONG_SENSITIVITIES)
+    return next((value for value in longer if value is not None), None)
+
+
+def _number(value: object, limits: tuple[float, float]) -> float | None:
+    """A value as a number within limits; the first one where a file holds several."""
+    if isinstance(value, tuple) and value:
+        value = value[0]
+    try:
+        number = float(value)  # type: ignore[arg-type]  # whatever the file holds
+    except (TypeError, ValueError, ArithmeticError):
+        return None
+    low, high = limits
+    return number if math.isfinite(number) and low <= number <= high else None
+
+
+def _text(value: object) -> str | None:
+    """A name without control characters and spare blanks; None when nothing is left."""
+    if isinstance(value, bytes):
+        value = value.decode("utf-8", "replace")
+    if not isinstance(value, str):
+        return None
+    printable = "".join(letter if letter.isprintable() else " " for letter in value)
+    return " ".join(printable.split())[:_LONGEST_TEXT] or None
+
+
+def _stamp(value: object) -> str | None:
+    """A time stamp as ISO 8601 without a zone; None for zeros, blanks and impossible days."""
+    match = _STAMP.match(value) if isinstance(value, str) else None
+    if match is None:
+        return None
+    year, month, day, hour, minute, second = (int(part) for part in match.groups())
+    if not _YEARS[0] <= year <= _YEARS[1]:
+        return None
+    try:
+        return f"{date(year, month, day).isoformat()}T{time(hour, minute, second).isoformat()}"
+    except ValueError:
+        return None
+
+
+def _from_phone(
+    maker: str,
+    model: str,
+    lens: str,
+    settings: CameraSettings,
+    focal_full_frame_mm: float | None,
+) -> bool:
+    """Whether maker, model, lens or the optics are those of a phone."""
+    if maker.casefold() in _PHONE_MAKERS or _PHONE_MODELS.match(model) or _PHONE_LENS.search(lens):
+        return True
+    focal_mm, f_number = settings.focal_mm, settings.f_number
+    if focal_mm is None or f_number is None or focal_full_frame_mm is None:
+        return False
+    low, high = _PHONE_FULL_FRAME_MM
+    return (
+        focal_mm < _PHONE_LONGEST_MM
+        and f_number <= _PHONE_SLOWEST_F
+        and low <= focal_full_frame_mm <= high
+    )
