@@ -16,8 +16,8 @@ _EPILOG: Final = """exit codes:
   0    done
   1    something failed while it ran; a restart may help
   2    the command line was wrong
-  3    a setting is missing, unknown or wrong
-  4    the homeserver no longer knows the access token
+  77   the homeserver no longer knows the access token, or refuses the login
+  78   a setting is missing, unknown or wrong
   130  stopped from the keyboard
 
 Settings are read from the environment; deploy/env.sample lists them."""

@@ -13,9 +13,10 @@ class Exit(IntEnum):
     FAILED = 1
     #: The command line was wrong (argparse's own code).
     USAGE = 2
-    #: A setting is missing, unknown or wrong; a restart does not help.
-    SETTINGS = 3
-    #: The homeserver no longer knows the access token; a restart does not help.
-    SIGNED_OUT = 4
+    #: The homeserver no longer knows the access token, or refuses the login (EX_NOPERM of
+    #: sysexits, from memory); a restart does not help.
+    NO_PERMISSION = 77
+    #: A setting is missing, unknown or wrong (EX_CONFIG); a restart does not help.
+    CONFIG = 78
     #: Stopped from the keyboard (128 + SIGINT, as shells report it).
     INTERRUPTED = 130

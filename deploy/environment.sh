@@ -1,6 +1,5 @@
-# Sourced by try.sh, test.sh and .ci/run: leaves in $python the interpreter of an environment that
-# fits requirements.lock, and in $root the checkout. The environment lies in .venv, is made once
-# and is kept as long as the lock stays the same.
+# Makes the environment in .venv, once for each requirements.lock; sourced by the other scripts.
+# Leaves in $python its interpreter and in $root the checkout.
 # shellcheck shell=sh
 
 root=$(cd "$(dirname "$0")/.." && pwd)

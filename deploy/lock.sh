@@ -1,6 +1,6 @@
 #!/bin/sh
-# Remakes requirements.lock: every package that running, trying, testing and building need, with
-# hashes, for every system and every Python from 3.11 up, and without any index address.
+# Remakes requirements.lock, the packages that running, trying, testing and building need.
+# With hashes, for every system and every Python from 3.11 up, and without any index address.
 # Needs `uv`. Arguments go to it (for instance --upgrade, or --upgrade-package pillow).
 set -eu
 cd "$(dirname "$0")/.."

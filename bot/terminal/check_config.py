@@ -17,7 +17,7 @@ def check_config() -> int:
     except SettingsError as error:
         for problem in error.problems:
             print(problem, file=sys.stderr)
-        return Exit.SETTINGS
+        return Exit.CONFIG
     for name in Settings.model_fields:
         print(f"{PREFIX}{name.upper()}: {_shown(getattr(settings, name))}")
     if not settings.allowed:
