@@ -1,0 +1,105 @@
+"""Contexts: four parts in four tables, read together, written if nobody else has."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from typing import Any, Final
+
+from sqlalchemy import (
+    ColumnElement,
+    Table,
+    and_,
+    delete,
+    insert,
+    literal,
+    select,
+    union_all,
+    update,
+)
+from sqlalchemy.exc import IntegrityError
+from sqlalchemy.ext.asyncio import AsyncConnection
+
+from bot.store.rows import ConflictError, ConversationKey, Part, StoredText
+from bot.store.tables import CONVERSATIONS, PEOPLE, PLACES, ROOMS
+
+_TABLES: Final[Mapping[Part, Table]] = {
+    Part.CONVERSATION: CONVERSATIONS,
+    Part.PERSON: PEOPLE,
+    Part.PLACE: PLACES,
+    Part.ROOM: ROOMS,
+}
+
+
+def _identity(part: Part, key: ConversationKey) -> dict[str, str]:
+    match part:
+        case Part.CONVERSATION:
+            return key.values
+        case Part.PERSON | Part.PLACE:
+            return {"person_id": key.person_id}
+        case Part.ROOM:
+            return {"room_id": key.room_id}
+
+
+def _is_row(part: Part, key: ConversationKey) -> ColumnElement[bool]:
+    columns = _TABLES[part].c
+    return and_(*(columns[name] == value for name, value in _identity(part, key).items()))
+
+
+async def read_context(connection: AsyncConnection, key: ConversationKey) -> dict[Part, StoredText]:
+    """The parts of a conversation's context that have a row, in one question."""
+    questions = [
+        select(literal(part.value).label("part"), table.c.version, table.c.body).where(
+            _is_row(part, key)
+        )
+        for part, table in _TABLES.items()
+    ]
+    rows = await connection.execute(union_all(*questions))
+    return {Part(row.part): StoredText(row.body, row.version) for row in rows}
+
+
+async def write_context(
+    connection: AsyncConnection,
+    key: ConversationKey,
+    versions: Mapping[Part, int],
+    changes: Mapping[Part, str | None],
+) -> None:
+    """Write the changed parts, if all parts still have the versions that were read.
+
+    The whole context is compared, not the changed parts alone: the answer rests on all of it.
+
+    Raises:
+        ConflictError: another has written one of them.
+    """
+    now = {part: text.version for part, text in (await read_context(connection, key)).items()}
+    if now != dict(versions):
+        raise ConflictError
+    for part, body in changes.items():
+        await _write_part(connection, part, key, versions.get(part, 0), body)
+
+
+async def _write_part(
+    connection: AsyncConnection, part: Part, key: ConversationKey, version: int, body: str | None
+) -> None:
+    table = _TABLES[part]
+    same = and_(_is_row(part, key), table.c.version == version)
+    if body is None:
+        await connection.execute(delete(table).where(same))
+    elif version:
+        values = {"body": body, "version": version + 1}
+        changed = await connection.execute(update(table).where(same).values(**values))
+        if not changed.rowcount:
+            raise ConflictError
+    else:
+        await _insert_part(connection, part, key, body)
+
+
+async def _insert_part(
+    connection: AsyncConnection, part: Part, key: ConversationKey, body: str
+) -> None:
+    values: dict[str, Any] = {**_identity(part, key), "version": 1, "body": body}
+    if part is Part.ROOM and not key.thread_key:  # a direct room is its person's
+        values["person_id"] = key.person_id
+    try:
+        await connection.execute(insert(_TABLES[part]).values(**values))
+    except IntegrityError:  # possible between processes only
+        raise ConflictError from None

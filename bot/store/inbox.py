@@ -1,0 +1,112 @@
+"""Events: taken in once, handed out in order."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable
+from datetime import datetime
+from typing import Any, Final
+
+from pydantic import TypeAdapter
+from sqlalchemy import Row, delete, func, insert, select, update
+from sqlalchemy.ext.asyncio import AsyncConnection
+
+from bot.dialogue.events import Event
+from bot.store.rows import ConversationKey, GoneError, InboxRow, conversation_key
+from bot.store.tables import HANDLED, INBOX, MARKS
+
+_EVENT: Final[TypeAdapter[Event]] = TypeAdapter(Event)
+_SYNC: Final = "sync"
+
+
+async def add_events(
+    connection: AsyncConnection, events: Iterable[Event], now: datetime
+) -> tuple[InboxRow, ...]:
+    """Write those events that are new and give back their rows, in order."""
+    by_id = {event.origin.event_id: event for event in events}
+    if not by_id:
+        return ()
+    found = await connection.execute(
+        select(HANDLED.c.event_id).where(HANDLED.c.event_id.in_(by_id))
+    )
+    known = set(found.scalars())
+    fresh = [event for event_id, event in by_id.items() if event_id not in known]
+    if not fresh:
+        return ()
+    taken_at = now.timestamp()
+    await connection.execute(
+        insert(HANDLED),
+        [{"event_id": event.origin.event_id, "taken_at": taken_at} for event in fresh],
+    )
+    positions = await connection.execute(
+        insert(INBOX).returning(INBOX.c.position, sort_by_parameter_order=True),
+        [_columns(event, taken_at) for event in fresh],
+    )
+    return tuple(
+        InboxRow(position, conversation_key(event.origin), event)
+        for position, event in zip(positions.scalars(), fresh, strict=True)
+    )
+
+
+def _columns(event: Event, taken_at: float) -> dict[str, Any]:
+    return conversation_key(event.origin).values | {
+        "event_id": event.origin.event_id,
+        "body": event.model_dump_json(),
+        "attempts": 0,
+        "taken_at": taken_at,
+    }
+
+
+async def remove_event(connection: AsyncConnection, row: InboxRow) -> None:
+    """Take an event out, because its result is written in the same transaction.
+
+    Raises:
+        GoneError: it is not there: handled already, or forgotten.
+    """
+    gone = await connection.execute(delete(INBOX).where(INBOX.c.position == row.position))
+    if not gone.rowcount:
+        raise GoneError
+
+
+async def count_new_attempts(connection: AsyncConnection) -> None:
+    """Count one more attempt for the first event of each conversation, at a start.
+
+    An event that is still here after a stop may be the one that brought the process down.
+    """
+    first = select(func.min(INBOX.c.position)).group_by(
+        INBOX.c.room_id, INBOX.c.person_id, INBOX.c.thread_key
+    )
+    await connection.execute(
+        update(INBOX).where(INBOX.c.position.in_(first)).values(attempts=INBOX.c.attempts + 1)
+    )
+
+
+async def waiting_events(connection: AsyncConnection) -> tuple[InboxRow, ...]:
+    """All events that are not handled, in the order in which they came."""
+    rows = await connection.execute(select(INBOX).order_by(INBOX.c.position))
+    return tuple(_row(row) for row in rows)
+
+
+def _row(row: Row[Any]) -> InboxRow:
+    key = ConversationKey(row.room_id, row.person_id, row.thread_key)
+    return InboxRow(row.position, key, _EVENT.validate_json(row.body), row.attempts)
+
+
+async def write_sync_token(connection: AsyncConnection, token: str) -> None:
+    """Keep the token from which the next sync goes on."""
+    changed = await connection.execute(
+        update(MARKS).where(MARKS.c.name == _SYNC).values(value=token)
+    )
+    if not changed.rowcount:
+        await connection.execute(insert(MARKS).values(name=_SYNC, value=token))
+
+
+async def read_sync_token(connection: AsyncConnection) -> str | None:
+    """The token that was kept last, None on a new database."""
+    found = await connection.execute(select(MARKS.c.value).where(MARKS.c.name == _SYNC))
+    token: str | None = found.scalar_one_or_none()
+    return token
+
+
+async def forget_handled(connection: AsyncConnection, before: datetime) -> None:
+    """Drop the ids of events that were taken in before then."""
+    await connection.execute(delete(HANDLED).where(HANDLED.c.taken_at < before.timestamp()))

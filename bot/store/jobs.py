@@ -1,0 +1,116 @@
+"""Slow work and reminders: rows that go when they are done."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Sequence
+from datetime import UTC, datetime
+from typing import Any
+
+from sqlalchemy import Row, and_, delete, insert, select, update
+from sqlalchemy.ext.asyncio import AsyncConnection
+
+from bot.dialogue.events import Origin
+from bot.store.rows import ConversationKey, JobKind, JobRow, TimerRow
+from bot.store.tables import JOBS, TIMERS
+
+
+async def add_jobs(connection: AsyncConnection, jobs: Sequence[JobRow]) -> None:
+    """Write work to do."""
+    if jobs:
+        await connection.execute(insert(JOBS), [_job_columns(job) for job in jobs])
+
+
+def _job_columns(job: JobRow) -> dict[str, Any]:
+    return job.key.values | {
+        "job_id": job.job_id,
+        "kind": job.kind.value,
+        "frame_event_id": job.frame_event_id,
+        "due": job.due.timestamp(),
+        "origin": job.origin.model_dump_json(),
+        "input": job.input,
+        "attempts": job.attempts,
+        "delays": job.delays,
+        "created_at": job.created_at.timestamp(),
+    }
+
+
+async def waiting_jobs(connection: AsyncConnection) -> tuple[JobRow, ...]:
+    """All work that is not done, the oldest first; what was under way counts as not done."""
+    rows = await connection.execute(select(JOBS).order_by(JOBS.c.due, JOBS.c.created_at))
+    return tuple(_job(row) for row in rows)
+
+
+def _job(row: Row[Any]) -> JobRow:
+    return JobRow(
+        job_id=row.job_id,
+        kind=JobKind(row.kind),
+        key=ConversationKey(row.room_id, row.person_id, row.thread_key),
+        origin=Origin.model_validate_json(row.origin),
+        input=row.input,
+        due=datetime.fromtimestamp(row.due, UTC),
+        created_at=datetime.fromtimestamp(row.created_at, UTC),
+        frame_event_id=row.frame_event_id,
+        attempts=row.attempts,
+        delays=row.delays,
+    )
+
+
+async def write_job_state(connection: AsyncConnection, job: JobRow) -> bool:
+    """Write due time, attempts and delays; False when the job is no longer there."""
+    state = {"due": job.due.timestamp(), "attempts": job.attempts, "delays": job.delays}
+    same = JOBS.c.job_id == job.job_id
+    changed = await connection.execute(update(JOBS).where(same).values(**state))
+    return bool(changed.rowcount)
+
+
+async def remove_job(connection: AsyncConnection, job: JobRow) -> bool:
+    """Take out a job whose result is written with this; False when it is no longer there."""
+    gone = await connection.execute(delete(JOBS).where(JOBS.c.job_id == job.job_id))
+    return bool(gone.rowcount)
+
+
+async def set_timers(connection: AsyncConnection, timers: Iterable[TimerRow]) -> None:
+    """Write reminders; one of the same name in the same conversation is replaced."""
+    for timer in timers:
+        await cancel_timers(connection, timer.key, (timer.name,))
+        await connection.execute(
+            insert(TIMERS).values(
+                **timer.key.values,
+                timer_id=timer.timer_id,
+                name=timer.name,
+                due=timer.due.timestamp(),
+                origin=timer.origin.model_dump_json(),
+            )
+        )
+
+
+async def cancel_timers(
+    connection: AsyncConnection, key: ConversationKey, names: Sequence[str]
+) -> None:
+    """Drop reminders of a conversation by name; unknown names are ignored."""
+    if not names:
+        return
+    same = and_(*(TIMERS.c[name] == value for name, value in key.values.items()))
+    await connection.execute(delete(TIMERS).where(same, TIMERS.c.name.in_(names)))
+
+
+async def waiting_timers(connection: AsyncConnection) -> tuple[TimerRow, ...]:
+    """All reminders that have not fired."""
+    rows = await connection.execute(select(TIMERS).order_by(TIMERS.c.due))
+    return tuple(_timer(row) for row in rows)
+
+
+def _timer(row: Row[Any]) -> TimerRow:
+    return TimerRow(
+        timer_id=row.timer_id,
+        key=ConversationKey(row.room_id, row.person_id, row.thread_key),
+        name=row.name,
+        due=datetime.fromtimestamp(row.due, UTC),
+        origin=Origin.model_validate_json(row.origin),
+    )
+
+
+async def remove_timer(connection: AsyncConnection, timer: TimerRow) -> bool:
+    """Take out a reminder that fires; False when it was cancelled or replaced."""
+    gone = await connection.execute(delete(TIMERS).where(TIMERS.c.timer_id == timer.timer_id))
+    return bool(gone.rowcount)
