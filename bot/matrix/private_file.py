@@ -42,5 +42,6 @@ def read_private(path: Path) -> dict[str, Any] | None:
     except FileNotFoundError:
         return None
     if not isinstance(value, dict):
-        raise ValueError(f"{path.name} does not hold a JSON object")
+        # TypeError would blame the program; it is the file that is wrong.
+        raise ValueError(f"{path.name} does not hold a JSON object")  # noqa: TRY004
     return value

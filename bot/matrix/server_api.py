@@ -5,6 +5,7 @@ from __future__ import annotations
 import asyncio
 import json
 from collections.abc import Mapping
+from http import HTTPStatus
 from typing import Any, Final
 from urllib.parse import quote, urlencode
 
@@ -90,7 +91,10 @@ class ServerApi:
             "Authorization": f"Bearer {self._client.access_token}",
         }
         # nio's time limit would end with the headers; ours are set around the whole exchange.
-        return await self._client.send(method, address, data, headers, timeout=0)
+        response: ClientResponse = await self._client.send(
+            method, address, data, headers, timeout=0
+        )
+        return response
 
 
 async def _json_of(response: ClientResponse) -> JsonObject:
@@ -103,11 +107,14 @@ async def _json_of(response: ClientResponse) -> JsonObject:
 
 def transport_error(error: ServerAnswerError) -> TransportError:
     """What the runtime has to do about an answer that is no success."""
-    if error.status == 429 or error.code == "M_LIMIT_EXCEEDED":
+    if error.status == HTTPStatus.TOO_MANY_REQUESTS or error.code == "M_LIMIT_EXCEEDED":
         return SendLaterError(error.retry_after_s)
     if error.code == "M_UNKNOWN_TOKEN":
         # Sync finds the same and ends the process; the message waits for the next start.
         return SendLaterError(error.retry_after_s)
-    if error.status >= 500 or error.code == "M_UNKNOWN":
+    # Without an error code it was not the homeserver that spoke but something in front of it,
+    # which may be gone in a minute; a body that is too large stays too large.
+    silent = "errcode" not in error.answer and error.status != HTTPStatus.REQUEST_ENTITY_TOO_LARGE
+    if error.status >= HTTPStatus.INTERNAL_SERVER_ERROR or silent:
         return SendUncertainError(str(error))
     return SendRefusedError(str(error))

@@ -1,0 +1,170 @@
+"""Logging in once, keeping token and device, and coming back as the same device."""
+
+from __future__ import annotations
+
+import asyncio
+import logging
+from dataclasses import dataclass, field
+from pathlib import Path
+from typing import Any, Final
+
+from aiohttp import ClientError
+from nio import (
+    AsyncClient,
+    AsyncClientConfig,
+    ErrorResponse,
+    LoginError,
+    LoginResponse,
+    WhoamiResponse,
+)
+
+from bot.matrix.backoff import Backoff
+from bot.matrix.errors import LoginRefusedError, UnknownTokenError, WrongDeviceError
+from bot.matrix.private_file import read_private, write_private
+
+_log: Final = logging.getLogger(__name__)
+
+#: Own rule: between two looks of a server that is not there, at most a minute.
+_LONGEST_PAUSE_S: Final = 60.0
+
+
+@dataclass(frozen=True)
+class Account:
+    """The bot's account and where its keys are kept.
+
+    Attributes:
+        homeserver: base address of the client-server interface.
+        user_id: full user id.
+        data_dir: folder for token, device keys and signing identity; backed up as one.
+        password: used for one login; afterwards the kept token is used.
+        access_token: instead of a password, with `device_id`.
+        device_id: the device of `access_token`.
+        device_name: what people see in the list of the bot's devices.
+    """
+
+    homeserver: str
+    user_id: str
+    data_dir: Path
+    password: str | None = field(default=None, repr=False)
+    access_token: str | None = field(default=None, repr=False)
+    device_id: str | None = None
+    device_name: str = "Linn"
+
+    @property
+    def session_path(self) -> Path:
+        """The file that holds the token."""
+        return self.data_dir / "matrix_session.json"
+
+    @property
+    def identity_path(self) -> Path:
+        """The file that holds the signing identity."""
+        return self.data_dir / "matrix_identity.json"
+
+    @property
+    def waiting_path(self) -> Path:
+        """The file that holds events whose key has not come yet."""
+        return self.data_dir / "matrix_waiting.json"
+
+
+def new_client(account: Account) -> AsyncClient:
+    """A client that returns every failure at once: waiting and repeating are done here, aloud."""
+    store = account.data_dir / "matrix_keys"
+    store.mkdir(parents=True, exist_ok=True)
+    store.chmod(0o700)
+    config = AsyncClientConfig(
+        max_limit_exceeded=0, max_timeouts=0, request_timeout=60, encryption_enabled=True
+    )
+    return AsyncClient(
+        account.homeserver.rstrip("/"), account.user_id, store_path=str(store), config=config
+    )
+
+
+async def open_session(client: AsyncClient, account: Account) -> None:
+    """Make `client` the account's device: the kept one, the configured one, or a new one.
+
+    Waits for a server that is not there or asks to wait; says so in the log.
+
+    Raises:
+        UnknownTokenError: the token is not valid any more.
+        LoginRefusedError: the password is wrong, or there is nothing to log in with.
+        WrongDeviceError: the token belongs to another account or device.
+    """
+    kept = read_private(account.session_path)
+    if kept is not None:
+        await _resume(client, account, kept["access_token"], kept["device_id"])
+    elif account.access_token is not None and account.device_id is not None:
+        await _resume(client, account, account.access_token, account.device_id)
+    elif account.password is not None:
+        await _log_in(client, account, account.password)
+    else:
+        raise LoginRefusedError("Neither a password nor an access token with its device id is set.")
+    _log.info("Signed in as %s, device %s", client.user_id, client.device_id)
+
+
+async def _resume(client: AsyncClient, account: Account, token: str, device_id: str) -> None:
+    if account.device_id not in {None, device_id}:
+        raise WrongDeviceError(
+            f"{account.session_path.name} holds device {device_id}, configured is "
+            f"{account.device_id}. Remove one of the two."
+        )
+    client.access_token = token
+    answer = await _ask_until_answered(client.whoami)
+    if isinstance(answer, ErrorResponse):
+        raise UnknownTokenError(
+            f"The homeserver refuses the token of device {device_id} ({answer.status_code}). To "
+            f"start as a new device, remove {account.session_path.name} and set a password."
+        )
+    _check_same(account, answer, device_id)
+    client.restore_login(account.user_id, device_id, token)
+
+
+def _check_same(account: Account, answer: WhoamiResponse, device_id: str) -> None:
+    if (answer.user_id, answer.device_id) != (account.user_id, device_id):
+        raise WrongDeviceError(
+            f"The token belongs to {answer.user_id} {answer.device_id}, "
+            f"not to {account.user_id} {device_id}."
+        )
+
+
+async def _log_in(client: AsyncClient, account: Account, password: str) -> None:
+    async def attempt() -> LoginResponse | LoginError:
+        return await client.login(password, account.device_name)
+
+    answer = await _ask_until_answered(attempt)
+    if isinstance(answer, ErrorResponse):
+        raise LoginRefusedError(f"The homeserver refuses the login: {answer.status_code}.")
+    write_private(
+        account.session_path,
+        {
+            "user_id": answer.user_id,
+            "device_id": answer.device_id,
+            "access_token": answer.access_token,
+        },
+    )
+    if answer.user_id != account.user_id:
+        raise WrongDeviceError(f"Logged in as {answer.user_id}, not as {account.user_id}.")
+
+
+async def _ask_until_answered(ask: Any) -> Any:
+    """The answer to `ask()`, repeated while the server is away or asks to wait."""
+    backoff = Backoff(longest_s=_LONGEST_PAUSE_S)
+    while True:
+        try:
+            answer = await ask()
+        except (ClientError, TimeoutError) as error:
+            pause_s, reason = backoff.next_s(), type(error).__name__
+        else:
+            if not _is_passing(answer):
+                return answer
+            pause_s, reason = backoff.next_s(answer.retry_after_ms), str(answer.status_code)
+        _log.warning("The homeserver does not let us in yet (%s); %.0f s", reason, pause_s)
+        await asyncio.sleep(pause_s)
+
+
+def _is_passing(answer: object) -> bool:
+    """Whether the same request may succeed later: a limit, or no answer of the homeserver's."""
+    return isinstance(answer, ErrorResponse) and answer.status_code in {
+        None,
+        "M_LIMIT_EXCEEDED",
+        "M_UNKNOWN",
+    }
