@@ -47,6 +47,7 @@ class ServerApi:
         query: Mapping[str, str] | None = None,
         base: str = CLIENT_V3,
         content_type: str = "application/json",
+        within_s: float = REQUEST_S,
     ) -> JsonObject:
         """The JSON answer.
 
@@ -57,21 +58,21 @@ class ServerApi:
             query: parameters of the address.
             base: the interface's version.
             content_type: of the body.
+            within_s: time limit for the whole exchange [s].
 
         Raises:
             ServerAnswerError: the server answered with something else than success.
             aiohttp.ClientError, TimeoutError: no answer.
         """
         data = json.dumps(body) if isinstance(body, dict) else body
-        async with asyncio.timeout(REQUEST_S):
+        async with asyncio.timeout(within_s):
             response = await self.open(
                 method, *path, data=data, query=query, base=base, content_type=content_type
             )
             async with response:
-                answer = await _json_of(response)
-        if not response.ok:
-            raise ServerAnswerError(response.status, answer)
-        return answer
+                if not response.ok:
+                    raise await answer_error(response)
+                return await _json_of(response)
 
     async def open(
         self,
@@ -95,6 +96,11 @@ class ServerApi:
             method, address, data, headers, timeout=0
         )
         return response
+
+
+async def answer_error(response: ClientResponse) -> ServerAnswerError:
+    """The error that a response without success stands for."""
+    return ServerAnswerError(response.status, await _json_of(response))
 
 
 async def _json_of(response: ClientResponse) -> JsonObject:

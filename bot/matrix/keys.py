@@ -1,0 +1,153 @@
+"""Upkeep of device keys, and room keys shared with everybody before something is sent."""
+
+from __future__ import annotations
+
+import asyncio
+import logging
+from collections import defaultdict
+from collections.abc import Awaitable, Callable
+from typing import Any, Final
+
+from aiohttp import ClientError
+from nio import AsyncClient, ErrorResponse, LocalProtocolError, SyncResponse
+from nio.crypto import Olm
+
+from bot.matrix.errors import UnknownTokenError
+from bot.runtime.ports import SendLaterError, SendUncertainError
+
+_log: Final = logging.getLogger(__name__)
+
+#: Own rule: what fails here was a request of a moment ago; it is soon tried again.
+_AGAIN_S: Final = 2.0
+#: Own rule: for the few requests that precede an encrypted message together.
+_SHARE_S: Final = 90.0
+
+Content = dict[str, Any]
+
+
+class RoomKeys:
+    """Everything about keys that nio leaves to its caller.
+
+    nio keeps no lock over its requests and, when a claim fails while it shares a room key, leaves
+    the room waiting for ever; it also counts a key as shared with a device that it did not reach.
+    Here the same steps are done in order, one room at a time, and are repeated until each device
+    has the key.
+
+    Args:
+        client: signed in, with its key store loaded.
+    """
+
+    def __init__(self, client: AsyncClient) -> None:
+        self._client = client
+        self._query_lock = asyncio.Lock()
+        self._room_locks: defaultdict[str, asyncio.Lock] = defaultdict(asyncio.Lock)
+
+    async def upkeep(self, response: SyncResponse) -> None:
+        """What is due after a sync: key messages, one-time keys, new devices, broken sessions.
+
+        Failures are logged; the next sync brings them up again.
+        """
+        if response.device_key_count.signed_curve25519 == 0:
+            # nio takes a count of none for no news.
+            self._olm.uploaded_key_count = 0
+        await self._quietly(self._client.send_to_device_messages)
+        if self._client.should_upload_keys:
+            await self._quietly(self._client.keys_upload)
+        await self._quietly(self.query)
+        if self._client.should_claim_keys:
+            await self._quietly(
+                lambda: self._client.keys_claim(self._client.get_users_for_key_claiming())
+            )
+
+    async def query(self) -> None:
+        """Fetch the devices of people whose devices changed."""
+        async with self._query_lock:
+            if self._client.should_query_keys:
+                _accept(await self._client.keys_query())
+
+    async def encrypt(self, room_id: str, kind: str, content: Content) -> tuple[str, Content]:
+        """Type and content of the encrypted event; everybody in the room has the key then.
+
+        Raises:
+            SendLaterError: keys could not be shared at this moment.
+            SendUncertainError: the server did not answer; nothing was sent.
+        """
+        try:
+            async with self._room_locks[room_id], asyncio.timeout(_SHARE_S):
+                await self._share(room_id)
+                encrypted: tuple[str, Content] = self._client.encrypt(room_id, kind, content)
+        except (ClientError, TimeoutError) as error:
+            raise SendUncertainError(type(error).__name__) from error
+        except LocalProtocolError as error:
+            raise SendLaterError(_AGAIN_S) from error
+        return encrypted
+
+    async def _share(self, room_id: str) -> None:
+        client, olm = self._client, self._olm
+        if not client.rooms[room_id].members_synced:
+            _accept(await client.joined_members(room_id))
+        await self.query()
+        if not olm.should_share_group_session(room_id):
+            return
+        if missing := client.get_missing_sessions(room_id):
+            _accept(await client.keys_claim(missing))
+        # Sends of this room wait for the room's lock, so what stands here was left by a failure.
+        client.sharing_session.pop(room_id, None)
+        await client.share_group_session(room_id, ignore_unverified_devices=True)
+        self._check_reached(room_id)
+
+    def _check_reached(self, room_id: str) -> None:
+        """Take the key for unshared again when a device that can be reached did not get it."""
+        olm = self._olm
+        session = olm.outbound_group_sessions[room_id]
+        reachable = {
+            (user_id, device.id)
+            for user_id in self._client.rooms[room_id].users
+            for device in olm.device_store.active_user_devices(user_id)
+            if olm.session_store.get(device.curve25519) and device.id != olm.device_id
+        }
+        if missed := reachable - session.users_shared_with - session.users_ignored:
+            session.shared = False
+            _log.warning("%d devices in %s have no key yet", len(missed), room_id)
+            raise SendLaterError(_AGAIN_S)
+
+    @property
+    def _olm(self) -> Olm:
+        if self._client.olm is None:
+            raise LocalProtocolError("the key store is not loaded")
+        return self._client.olm
+
+    async def _quietly(self, ask: Callable[[], Awaitable[Any]]) -> None:
+        try:
+            answers = await ask()
+        except (ClientError, TimeoutError, LocalProtocolError, SendLaterError) as error:
+            _log.warning("Key upkeep failed: %s", type(error).__name__)
+            return
+        for answer in answers if isinstance(answers, list) else [answers]:
+            if isinstance(answer, ErrorResponse):
+                _log.warning("Key upkeep was refused: %s", answer.status_code)
+
+
+def _accept(answer: object) -> None:
+    """Nothing, for an answer that is a success.
+
+    Raises:
+        SendLaterError: for any other.
+    """
+    if isinstance(answer, ErrorResponse):
+        raise SendLaterError((answer.retry_after_ms or 1000 * _AGAIN_S) / 1000)
+
+
+async def upload_device_keys(client: AsyncClient) -> None:
+    """Publish the device's keys when the server does not have them; before the first sync.
+
+    Raises:
+        UnknownTokenError: the token is not valid.
+        SendLaterError: the server could not take them now.
+    """
+    if not client.should_upload_keys:
+        return
+    answer = await client.keys_upload()
+    if isinstance(answer, ErrorResponse) and answer.status_code == "M_UNKNOWN_TOKEN":
+        raise UnknownTokenError("The homeserver refuses the token.")
+    _accept(answer)
