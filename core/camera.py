@@ -32,7 +32,7 @@ class SensorFormat:
         fixed_f_number: the one f-number of a phone, else None.
 
     Raises:
-        OutOfDomainError: a side is not a positive finite number.
+        OutOfDomainError: a number is not positive and finite.
     """
 
     key: str
@@ -48,6 +48,8 @@ class SensorFormat:
     def __post_init__(self) -> None:
         positive("width_mm", self.width_mm, "mm")
         positive("height_mm", self.height_mm, "mm")
+        positive("f_number", (*self.best_f, self.softening_f, self.fixed_f_number or 1.0), "")
+        positive("iso", (self.base_iso, self.clean_iso, self.top_iso), "")
 
     @property
     def diagonal_mm(self) -> float:
@@ -132,10 +134,10 @@ class Lens:
         positive("shortest_mm", self.shortest_mm, "mm")
         positive("longest_mm", self.longest_mm, "mm")
         within("longest_mm", self.longest_mm, "mm", self.shortest_mm, math.inf)
+        positive("narrowest", self.narrowest, "")
         for widest in (self.widest_at_shortest, self.widest_at_longest):
             if widest is not None:
                 positive("widest", widest, "", self.narrowest)
-        positive("narrowest", self.narrowest, "")
 
     @property
     def is_zoom(self) -> bool:

@@ -1,4 +1,4 @@
-"""Angle of view, depth of field, diffraction, focus distance, focus stack."""
+"""Angle of view, depth of field, focus distance, focus stack, and which f-number to set."""
 
 from __future__ import annotations
 
@@ -9,16 +9,12 @@ from typing import Final, Literal, overload
 import numpy as np
 from numpy.typing import ArrayLike
 
+from core.blur import best_f_number
 from core.camera import SensorFormat
 from core.domain import FloatArray, positive
 from core.errors import within
 from core.series import Dial, exact_f_number, f_number_marks, nearest
 
-#: Green light, the middle of what the eye and a sensor see best [nm] (common practice).
-GREEN_NM: Final = 550.0
-#: Diameter of the first dark ring over wavelength times f-number (Hecht, Optics, and Born & Wolf,
-#: Principles of Optics; from memory); twice the first zero of the Bessel function J1 over pi.
-AIRY: Final = 2.44
 #: Circle of confusion as a part of the diagonal (Lyon, Depth of field outside the box, draft of
 #: 2006); 0.03 mm on 36x24 mm is the diagonal over 1442.
 CONFUSION_DIVISOR: Final = 1500.0
@@ -100,7 +96,7 @@ def depth_limits_m(
     Args:
         focal_mm: f [mm], above 0.
         f_number: N, above 0.
-        focus_m: s, from the lens [m], above the focal length.
+        focus_m: s, from the lens [m], at least twice the focal length.
         coc_mm: circle of confusion [mm], above 0.
 
     Raises:
@@ -110,6 +106,7 @@ def depth_limits_m(
     """
     hyperfocal = hyperfocal_m(focal_mm, f_number, coc_mm)
     focal = focal_mm / 1000
+    positive("focus_m", focus_m, "m")
     _beyond_the_lens("focus_m", focus_m, focal_mm)
     near = focus_m * (hyperfocal - focal) / (hyperfocal + focus_m - 2 * focal)
     if focus_m >= hyperfocal:
@@ -154,27 +151,6 @@ def focus_spread_mm(focal_mm: float, near_m: float, far_m: float) -> float:
     return behind_near - focal_mm**2 / (1000 * far_m - focal_mm)
 
 
-def best_f_number(spread_mm: float, wavelength_nm: float = GREEN_NM) -> float:
-    """F-number of the least blur at both ends of a focus spread: sqrt(D / (4.88 lambda)).
-
-    Defocus falls with the f-number and diffraction grows with it; the sum of their squares is
-    least where the two are equal.
-
-    Args:
-        spread_mm: D, as `focus_spread_mm` gives it [mm], above 0.
-        wavelength_nm: lambda [nm], above 0.
-
-    Raises:
-        OutOfDomainError: a number is not positive and finite.
-
-    Source: Hansma, Photo Techniques, March/April 1996, from memory, who uses 1/750 mm per
-        f-number for the diffraction, which is 546 nm.
-    """
-    positive("spread_mm", spread_mm, "mm")
-    positive("wavelength_nm", wavelength_nm, "nm")
-    return math.sqrt(spread_mm / (2 * AIRY * wavelength_nm * 1e-6))
-
-
 def smallest_f_number(focal_mm: float, near_m: float, far_m: float, coc_mm: float) -> float:
     """Smallest f-number that keeps near and far within the circle of confusion: D / (2 c).
 
@@ -195,51 +171,6 @@ def smallest_f_number(focal_mm: float, near_m: float, far_m: float, coc_mm: floa
     """
     positive("coc_mm", coc_mm, "mm")
     return focus_spread_mm(focal_mm, near_m, far_m) / (2 * coc_mm)
-
-
-def airy_diameter_um(f_number: float, wavelength_nm: float = GREEN_NM) -> float:
-    """Diameter of the first dark ring around a point of light [um]: 2.44 lambda N.
-
-    Args:
-        f_number: N, above 0.
-        wavelength_nm: lambda [nm], above 0.
-
-    Raises:
-        OutOfDomainError: a number is not positive and finite.
-
-    Source: Hecht, Optics; Born & Wolf, Principles of Optics; from memory (formula only).
-    """
-    positive("f_number", f_number, "")
-    positive("wavelength_nm", wavelength_nm, "nm")
-    return AIRY * wavelength_nm * f_number / 1000
-
-
-def defocus_um(spread_mm: float, f_number: float) -> float:
-    """Diameter of the blur at either end of a focus spread, focused in its middle [um]: D / (2 N).
-
-    Args:
-        spread_mm: D [mm], above 0.
-        f_number: N, above 0.
-
-    Raises:
-        OutOfDomainError: a number is not positive and finite.
-
-    Source: similar triangles behind a thin lens.
-    """
-    positive("spread_mm", spread_mm, "mm")
-    positive("f_number", f_number, "")
-    return 1000 * spread_mm / (2 * f_number)
-
-
-def total_blur_um(spread_mm: float, f_number: float, wavelength_nm: float = GREEN_NM) -> float:
-    """Blur at either end of a focus spread [um]: root of defocus squared plus diffraction squared.
-
-    Raises:
-        OutOfDomainError: a number is not positive and finite.
-
-    Source: Hansma's model, as in `best_f_number`.
-    """
-    return math.hypot(defocus_um(spread_mm, f_number), airy_diameter_um(f_number, wavelength_nm))
 
 
 def stack_frames(
@@ -329,11 +260,11 @@ def choose_f_number(
     """
     opened, closed = _lens_range(sensor, widest, narrowest, dial)
     coc_mm = circle_of_confusion_mm(sensor.diagonal_mm, divisor)
-    needed = 0.0 if near_m is None else smallest_f_number(focal_mm, near_m, far_m, coc_mm)
+    needed = _needed(focal_mm, near_m, far_m, coc_mm)
     best = best_f_number(2 * coc_mm * needed) if needed > 0 else 0.0
     low = min(max(opened, sensor.best_f[0]), closed)
     high = max(min(closed, sensor.softening_f), low)
-    low_by: LimitedBy = "lens" if opened > sensor.best_f[0] else "format"
+    low_by: LimitedBy = "format" if opened <= sensor.best_f[0] < closed else "lens"
     high_by: LimitedBy = "lens" if closed < sensor.softening_f else "format"
     if near_m is not None and needed > high:
         exact = _mark_between(dial, sensor.best_f[0], opened, closed)
@@ -345,6 +276,14 @@ def choose_f_number(
     if best > high:
         return FNumberChoice(exact, needed, best, high_by, None)
     return FNumberChoice(exact, needed, best, "depth" if needed > best else "least blur", None)
+
+
+def _needed(focal_mm: float, near_m: float | None, far_m: float, coc_mm: float) -> float:
+    if near_m is not None:
+        return smallest_f_number(focal_mm, near_m, far_m, coc_mm)
+    positive("focal_mm", focal_mm, "mm")
+    _beyond_the_lens("far_m", far_m, focal_mm)
+    return 0.0
 
 
 def _lens_range(
@@ -360,12 +299,8 @@ def _lens_range(
 
 def _mark_between(dial: Dial, wanted: float, low: float, high: float) -> float:
     """The mark nearest to `wanted` inside the range; the upper end where the range holds none."""
-    slack = 1e-9  # rounding of floats
-    inside = [
-        mark
-        for mark in f_number_marks(dial)
-        if low * (1 - slack) <= mark.exact <= high * (1 + slack)
-    ]
+    floor, ceiling = low * (1 - 1e-9), high * (1 + 1e-9)  # rounding of floats
+    inside = [mark for mark in f_number_marks(dial) if floor <= mark.exact <= ceiling]
     return nearest(inside, max(wanted, low)).exact if inside else high
 
 
@@ -375,5 +310,4 @@ def _near_before_far(near_m: float, far_m: float) -> None:
 
 
 def _beyond_the_lens(name: str, distance_m: float, focal_mm: float) -> None:
-    positive(name, distance_m, "m")
     within(name, distance_m, "m", NEAREST_IN_FOCAL_LENGTHS * focal_mm / 1000, math.inf)

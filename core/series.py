@@ -67,8 +67,8 @@ _ISO_HALVES: Final = (
 LONGEST_MARKED_S: Final = 32.0
 #: A printed value is recognised within this share of itself (own rule: 1/60 typed as 0.0167).
 _SAME_PRINT: Final = 0.005
-#: A typed value is taken for the mark within this distance [stops] (own rule: under half of the
-#: sixth of a stop between the two dials' marks it would be too strict for 1/3 s, 0.08 off).
+#: A typed value is taken for the mark within this distance [stops] (own rule: 1/3 s is 0.08 off
+#: the mark 0.3 s and must count; a half stop is 0.17 off the nearest third and must not).
 _SAME_MARK_STOPS: Final = 0.12
 #: Two values nearer than this are the same setting [stops] (own rule: rounding of floats).
 _EQUAL_STOPS: Final = 1e-6
