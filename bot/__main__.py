@@ -139,11 +139,12 @@ def _check_config(_: argparse.Namespace) -> int:
 
 
 def _try(given: argparse.Namespace) -> int:
-    from bot.trial.trial import run_trial
-
     if given.demo and given.frames is None:
         given.parser.error("--demo needs --frames DIR (deploy/try.sh renders them)")
-    return run_trial(given.folder, fresh=given.fresh, demo_frames=given.frames)
+    from bot.trial.trial import run_trial
+
+    demo_frames = given.frames if given.demo else None
+    return run_trial(given.folder, fresh=given.fresh, demo_frames=demo_frames)
 
 
 def _talk(given: argparse.Namespace) -> int:
@@ -153,10 +154,10 @@ def _talk(given: argparse.Namespace) -> int:
 
 
 def _frame(given: argparse.Namespace) -> int:
-    from bot.terminal.frame import measure_files
-
     if given.picture is not None and len(given.files) > 1:
         given.parser.error("--picture takes one FILE")
+    from bot.terminal.frame import measure_files
+
     return measure_files(given.files, as_json=given.json, picture=given.picture)
 
 
