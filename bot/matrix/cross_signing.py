@@ -139,7 +139,7 @@ async def sign_own_device(
             another key for this device.
     """
     shown = await _query(api, device.user_id)
-    _check_device(shown, device)
+    _check_same(_device_keys(shown, device), device)
     identity = Identity.load(path, device.user_id)
     server_master = _only_key(shown.get("master_keys", {}).get(device.user_id))
     if identity is None:
@@ -238,17 +238,33 @@ async def _query(api: ServerApi, user_id: str) -> JsonObject:
     return await api.call("POST", "keys", "query", body={"device_keys": {user_id: []}})
 
 
-def _check_device(shown: JsonObject, device: Device) -> None:
+async def check_device_keys(api: ServerApi, device: Device) -> None:
+    """Before the device's keys are uploaded: refuse to lay new ones over those of a lost store.
+
+    Raises:
+        IdentityError: the server has other keys for this device.
+    """
+    on_server = _device_keys(await _query(api, device.user_id), device)
+    if on_server:
+        _check_same(on_server, device)
+
+
+def _device_keys(shown: JsonObject, device: Device) -> JsonObject:
+    on_server = shown.get("device_keys", {}).get(device.user_id, {}).get(device.device_id, {})
+    keys: JsonObject = on_server.get("keys", {})
+    return keys
+
+
+def _check_same(on_server: JsonObject, device: Device) -> None:
     """Never sign what the server made up: its keys for this device have to be ours."""
-    on_server = shown.get("device_keys", {}).get(device.user_id, {}).get(device.device_id)
-    keys = (on_server or {}).get("keys", {})
     ours = {
         f"ed25519:{device.device_id}": device.ed25519,
         f"curve25519:{device.device_id}": device.curve25519,
     }
-    if keys != ours:
+    if on_server != ours:
         raise IdentityError(
-            f"The server shows other keys for device {device.device_id} than the ones kept here."
+            f"The server shows other keys for device {device.device_id} than the ones kept here: "
+            "bring back the key store from the backup, or start as a new device."
         )
 
 

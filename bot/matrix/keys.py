@@ -11,6 +11,7 @@ from typing import Any, Final
 from aiohttp import ClientError
 from nio import AsyncClient, ErrorResponse, LocalProtocolError, SyncResponse
 from nio.crypto import Olm
+from nio.exceptions import GroupEncryptionError
 
 from bot.matrix.errors import UnknownTokenError
 from bot.runtime.ports import SendLaterError, SendUncertainError
@@ -78,7 +79,7 @@ class RoomKeys:
                 encrypted: tuple[str, Content] = self._client.encrypt(room_id, kind, content)
         except (ClientError, TimeoutError) as error:
             raise SendUncertainError(type(error).__name__) from error
-        except LocalProtocolError as error:
+        except (LocalProtocolError, GroupEncryptionError) as error:
             raise SendLaterError(_AGAIN_S) from error
         return encrypted
 

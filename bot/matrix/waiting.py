@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable
+from collections.abc import Callable, Container
 from dataclasses import asdict, dataclass
 from datetime import datetime, timedelta
 from pathlib import Path
@@ -63,30 +63,27 @@ class WaitingEvents:
             self._events.append(WaitingEvent(room_id, source, now.isoformat()))
             self._events = self._events[-_MOST:]
 
-    def take_readable(
+    def readable(
         self, decrypt: Callable[[WaitingEvent], JsonObject | None]
-    ) -> list[tuple[str, JsonObject]]:
-        """Room and decrypted source of the events that `decrypt` now reads; they are dropped."""
-        readable, kept = [], []
-        for event in self._events:
-            source = decrypt(event)
-            if source is None:
-                kept.append(event)
-            else:
-                readable.append((event.room_id, source))
-        self._events = kept
-        return readable
+    ) -> list[tuple[WaitingEvent, JsonObject]]:
+        """The events that `decrypt` now reads, each with what it read."""
+        read = [(event, decrypt(event)) for event in self._events]
+        return [(event, source) for event, source in read if source is not None]
 
-    def take_expired(self, now: datetime) -> list[WaitingEvent]:
-        """The last event of each room and sender whose first one waited too long.
+    def expired(self, now: datetime, besides: Container[WaitingEvent] = ()) -> list[WaitingEvent]:
+        """All events of each room and sender whose first one waits too long, in their order.
 
-        All events of such a group are dropped: their sender is told once, and asked to send again
-        what was not read.
+        Args:
+            now: the present.
+            besides: events that are readable meanwhile.
         """
-        expired = {event.group for event in self._events if self._is_old(event, now)}
-        last = {event.group: event for event in self._events if event.group in expired}
-        self._events = [event for event in self._events if event.group not in expired]
-        return list(last.values())
+        waiting = [event for event in self._events if event not in besides]
+        groups = {event.group for event in waiting if self._is_old(event, now)}
+        return [event for event in waiting if event.group in groups]
+
+    def drop(self, events: Container[WaitingEvent]) -> None:
+        """Forget events: they were read, or their sender was told."""
+        self._events = [event for event in self._events if event not in events]
 
     def save(self) -> None:
         """Write the file, when something changed."""

@@ -1,0 +1,152 @@
+"""The bot's Matrix side as one: sign in, sign the device, receive, send, leave."""
+
+from __future__ import annotations
+
+import asyncio
+import logging
+from collections.abc import Callable
+from datetime import UTC, datetime
+from typing import Final, Never
+
+from aiohttp import ClientError
+
+from bot.matrix.backoff import Backoff
+from bot.matrix.cross_signing import Device, check_device_keys, sign_own_device
+from bot.matrix.errors import MatrixError, ServerAnswerError, UnknownTokenError
+from bot.matrix.invitations import Invitations
+from bot.matrix.keys import RoomKeys, upload_device_keys
+from bot.matrix.policy import Policy
+from bot.matrix.receiver import POLL_S, Receiver
+from bot.matrix.room_reader import RoomReader
+from bot.matrix.server_api import ServerApi
+from bot.matrix.session import Account, new_client, open_session
+from bot.matrix.transport import MatrixTransport
+from bot.matrix.waiting import GRACE, WaitingEvents
+from bot.runtime.ports import Inbox, TransportError
+
+_log: Final = logging.getLogger(__name__)
+
+
+def _now() -> datetime:
+    return datetime.now(UTC)
+
+
+class MatrixClient:
+    """One account on one homeserver, as one device.
+
+        client = MatrixClient(account, Policy.of(["@ada:example.org"]))
+        await client.start()              # from here on `client.transport` can send
+        await client.run(inbox)           # until cancelled, or MatrixError
+        await client.close()
+
+    Args:
+        account: who to be and where to keep what must not be lost.
+        policy: who is answered.
+        clock: the present, with zone.
+        replace_identity: the operator's word that a signing identity whose keys are lost may be
+            replaced.
+        not_before: events older than this are not read (after a backup was brought back).
+        poll_s: how long the server holds a sync when nothing happens [s].
+    """
+
+    def __init__(
+        self,
+        account: Account,
+        policy: Policy,
+        *,
+        clock: Callable[[], datetime] = _now,
+        replace_identity: bool = False,
+        not_before: datetime | None = None,
+        poll_s: float = POLL_S,
+    ) -> None:
+        self._account = account
+        self._policy = policy
+        self._clock = clock
+        self._replace_identity = replace_identity
+        self._not_before = not_before
+        self._poll_s = poll_s
+        self._nio = new_client(account)
+        self._api = ServerApi(self._nio)
+        self._keys = RoomKeys(self._nio)
+        self._receiver: Receiver | None = None
+        self.transport = MatrixTransport(self._nio, self._api, self._keys)
+
+    @property
+    def user_id(self) -> str:
+        """The bot's full user id."""
+        return self._account.user_id
+
+    @property
+    def last_sync_at(self) -> datetime | None:
+        """When the last sync was taken in; None before the first."""
+        return None if self._receiver is None else self._receiver.last_sync_at
+
+    async def start(self) -> None:
+        """Sign in, publish the device's keys and have the device signed; before the first sync.
+
+        Raises:
+            MatrixError: an operator has to act; see its kinds.
+        """
+        await open_session(self._nio, self._account)
+        backoff = Backoff()
+        while True:
+            try:
+                await self._prepare_device()
+            except (ServerAnswerError, TransportError, ClientError, TimeoutError) as error:
+                if getattr(error, "code", None) == "M_UNKNOWN_TOKEN":
+                    raise UnknownTokenError("The homeserver refuses the token.") from error
+                pause_s = backoff.next_s()
+                _log.warning("The device is not ready (%s); again in %.1f s", error, pause_s)
+                await asyncio.sleep(pause_s)
+            else:
+                return
+
+    async def run(self, inbox: Inbox) -> Never:
+        """Receive until cancelled.
+
+        Raises:
+            UnknownTokenError: the homeserver does not know the token any more.
+        """
+        self._receiver = Receiver(
+            self._nio,
+            self._keys,
+            RoomReader(self._nio, self._api, self._policy, inbox, self._clock),
+            WaitingEvents(self._account.waiting_path, GRACE),
+            Invitations(self._nio, self._policy),
+            inbox,
+            self._clock,
+            poll_s=self._poll_s,
+            not_before=self._not_before,
+        )
+        await self._receiver.run()
+
+    async def close(self) -> None:
+        """Close connections and the key store. Never logs out: that would end the device."""
+        await self._nio.close()  # type: ignore[no-untyped-call]  # nio has no types here
+        if self._nio.store is not None:
+            self._nio.store.database.close()
+
+    async def _prepare_device(self) -> None:
+        device = self._device()
+        await check_device_keys(self._api, device)
+        await upload_device_keys(self._nio)
+        await sign_own_device(
+            self._api,
+            device,
+            self._account.identity_path,
+            password=self._account.password,
+            replace_identity=self._replace_identity,
+        )
+        _log.info("Device %s, key %s", device.device_id, device.ed25519)
+
+    def _device(self) -> Device:
+        if self._nio.olm is None:
+            raise MatrixError("The key store could not be opened.")
+        account = self._nio.olm.account
+        return Device(
+            user_id=self._nio.user_id,
+            device_id=str(self._nio.device_id),
+            ed25519=account.identity_keys["ed25519"],
+            curve25519=account.identity_keys["curve25519"],
+            account=account,
+        )

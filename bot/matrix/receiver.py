@@ -1,0 +1,242 @@
+"""The sync loop: events come in, are made safe with their token, and nothing is lost or doubled."""
+
+from __future__ import annotations
+
+import asyncio
+import logging
+from collections.abc import Awaitable, Callable, Iterator
+from contextlib import suppress
+from datetime import datetime
+from typing import Any, Final, Never, NoReturn, TypeVar
+
+from aiohttp import ClientError
+from nio import (
+    AsyncClient,
+    EncryptionError,
+    ErrorResponse,
+    MegolmEvent,
+    SyncResponse,
+)
+
+from bot.dialogue.events import Event
+from bot.matrix.backoff import Backoff
+from bot.matrix.errors import UnknownTokenError
+from bot.matrix.invitations import Invitations
+from bot.matrix.keys import RoomKeys
+from bot.matrix.room_reader import RoomReader
+from bot.matrix.timeline import SYNC_FILTER, RoomEvent, timeline
+from bot.matrix.waiting import WaitingEvent, WaitingEvents
+from bot.runtime.ports import Inbox
+
+_log: Final = logging.getLogger(__name__)
+
+#: Own rule: the longest that a stop has to wait for, and the longest that a grace overruns.
+POLL_S: Final = 8.0
+#: Own rule: a first sync of hundreds of rooms takes a busy homeserver minutes.
+_FIRST_SYNC_S: Final = 300.0
+#: Own rule: a batch that breaks the library this often breaks it always.
+_MOST_BREAKS: Final = 3
+
+T = TypeVar("T")
+
+
+class Receiver:
+    """Takes in what people send.
+
+    Args:
+        client: signed in, its device signed.
+        keys: looked after following each sync, before anything of it is handed on.
+        reader: turns events into what conversations understand.
+        waiting: events without their key.
+        invitations: rooms to enter.
+        inbox: where events go.
+        clock: the present, with zone.
+        poll_s: how long the server holds a sync when nothing happens [s].
+        not_before: what is older is not read; None reads all that came since the stored token.
+    """
+
+    def __init__(
+        self,
+        client: AsyncClient,
+        keys: RoomKeys,
+        reader: RoomReader,
+        waiting: WaitingEvents,
+        invitations: Invitations,
+        inbox: Inbox,
+        clock: Callable[[], datetime],
+        *,
+        poll_s: float = POLL_S,
+        not_before: datetime | None = None,
+    ) -> None:
+        self._client = client
+        self._keys = keys
+        self._reader = reader
+        self._waiting = waiting
+        self._invitations = invitations
+        self._inbox = inbox
+        self._clock = clock
+        self._poll_s = poll_s
+        self._not_before = not_before
+        self._backoff = Backoff()
+        self._breaks = 0
+        #: When the last sync was taken in; None before the first.
+        self.last_sync_at: datetime | None = None
+
+    async def run(self) -> Never:
+        """Sync until cancelled.
+
+        Raises:
+            UnknownTokenError: the homeserver does not know the bot's token any more.
+        """
+        since = await self._until_done(self._inbox.sync_token, "read the sync token")
+        if since is None and self._not_before is None:
+            # The first start of all: what was said before was not said to this bot.
+            self._not_before = self._clock()
+        full_state = True
+        while True:
+            since = await self._once(since, full_state=full_state)
+            full_state = False
+
+    async def _once(self, since: str | None, *, full_state: bool) -> str:
+        """One sync, taken in whole; returns the token for the next."""
+        response = await self._sync(since, full_state=full_state)
+        # New devices first: an answer must not leave before its readers are known.
+        await self._keys.upkeep(response)
+        self._invitations.note(response)
+        sources = await self._until_done(lambda: self._sources(response, since), "fill gaps")
+        self._waiting.save()
+        settled, events = await self._until_done(lambda: self._events(sources), "read events")
+        token = response.next_batch
+        await self._until_done(lambda: self._inbox.take_in(events, token), "take events in")
+        self._waiting.drop(settled)
+        self._waiting.save()
+        self.last_sync_at = self._clock()
+        await self._invitations.accept()
+        return token
+
+    async def _sync(self, since: str | None, *, full_state: bool) -> SyncResponse:
+        """The next sync answer; failures are logged and repeated with growing pauses."""
+        poll_ms = 0 if full_state else int(self._poll_s * 1000)
+        while True:
+            try:
+                async with asyncio.timeout(_FIRST_SYNC_S if full_state else self._poll_s + 60):
+                    answer = await self._client.sync(
+                        poll_ms, SYNC_FILTER, since=since, full_state=full_state or None
+                    )
+            except (ClientError, TimeoutError) as error:
+                await self._pause("sync", error)
+            except Exception:
+                since = await self._after_break(since)
+            else:
+                if isinstance(answer, SyncResponse):
+                    self._backoff.reset()
+                    self._breaks = 0
+                    return answer
+                await self._refused(answer)
+
+    async def _refused(self, answer: ErrorResponse) -> None:
+        if answer.status_code == "M_UNKNOWN_TOKEN":
+            _unknown_token()
+        pause_s = self._backoff.next_s(answer.retry_after_ms)
+        _log.warning("Sync was refused (%s); again in %.1f s", answer.status_code, pause_s)
+        await asyncio.sleep(pause_s)
+
+    async def _after_break(self, since: str | None) -> str | None:
+        """Which token to go on with when the library failed over a batch.
+
+        It has moved its own token already: the same batch again needs that undone. After some
+        attempts the batch is given up, since it would keep everybody else waiting for ever.
+        """
+        self._breaks += 1
+        reached, self._client.next_batch = self._client.next_batch, ""
+        _log.exception("A sync could not be processed (attempt %d)", self._breaks)
+        await asyncio.sleep(self._backoff.next_s())
+        if self._breaks < _MOST_BREAKS or not reached:
+            return since
+        _log.error("Gave up the events between %s and %s", since, reached)
+        return str(reached)
+
+    async def _sources(
+        self, response: SyncResponse, since: str | None
+    ) -> list[tuple[str, dict[str, Any]]]:
+        """Room and readable event, in order; what cannot be decrypted is set aside."""
+        readable = []
+        for room_id, info in response.rooms.join.items():
+            for event in await timeline(self._client, room_id, info, since):
+                if self._is_sealed(event):
+                    self._set_aside(room_id, event)
+                else:
+                    readable.append((room_id, event.source))
+        return readable
+
+    @staticmethod
+    def _is_sealed(event: RoomEvent) -> bool:
+        return bool(event.source.get("type") == "m.room.encrypted")
+
+    def _set_aside(self, room_id: str, event: RoomEvent) -> None:
+        if self._reader.sender(room_id, event.source, self._not_before) is not None:
+            _log.info("No key yet for %s in %s", event.source["event_id"], room_id)
+            self._waiting.add(room_id, event.source, self._clock())
+
+    async def _events(
+        self, sources: list[tuple[str, dict[str, Any]]]
+    ) -> tuple[list[WaitingEvent], list[Event]]:
+        """What conversations get: late events first, then the new ones, then what is given up.
+
+        Returns:
+            The waiting events that are settled by it, and the events.
+        """
+        readable = self._waiting.readable(self._decrypted)
+        late = [event for event, _ in readable]
+        expired = self._waiting.expired(self._clock(), besides=late)
+        sources = [(event.room_id, source) for event, source in readable] + sources
+        events = [event async for event in self._read_all(sources)]
+        return late + expired, events + list(self._given_up(expired))
+
+    async def _read_all(self, sources: list[tuple[str, dict[str, Any]]]) -> Any:
+        for room_id, source in sources:
+            sender = self._reader.sender(room_id, source, self._not_before)
+            if sender is None:
+                continue
+            event = await self._reader.read(room_id, source, sender)
+            if event is not None:
+                yield event
+
+    def _given_up(self, expired: list[WaitingEvent]) -> Iterator[Event]:
+        """One event for each room and sender: the last of theirs."""
+        for event in {event.group: event for event in expired}.values():
+            sender = self._reader.sender(event.room_id, event.source, None)
+            if sender is not None:
+                yield self._reader.undecryptable(event.room_id, event.source, sender)
+
+    def _decrypted(self, event: WaitingEvent) -> dict[str, Any] | None:
+        sealed = MegolmEvent.parse_event(dict(event.source))
+        if not isinstance(sealed, MegolmEvent):
+            return None
+        sealed.room_id = event.room_id
+        with suppress(EncryptionError):
+            source: dict[str, Any] = self._client.decrypt_event(sealed).source
+            return source
+        return None
+
+    async def _until_done(self, act: Callable[[], Awaitable[T]], what: str) -> T:
+        """The result of `act()`, repeated until it succeeds; what it did not do, it does again."""
+        backoff = Backoff()
+        while True:
+            try:
+                return await act()
+            except Exception as error:
+                if getattr(error, "code", None) == "M_UNKNOWN_TOKEN":
+                    _unknown_token()
+                pause_s = backoff.next_s()
+                _log.exception("Could not %s; again in %.1f s", what, pause_s)
+                await asyncio.sleep(pause_s)
+
+    async def _pause(self, what: str, error: Exception) -> None:
+        pause_s = self._backoff.next_s()
+        _log.warning("No answer to %s (%s); again in %.1f s", what, type(error).__name__, pause_s)
+        await asyncio.sleep(pause_s)
+
+
+def _unknown_token() -> NoReturn:
+    raise UnknownTokenError("The homeserver does not know the bot's token any more.")

@@ -1,0 +1,156 @@
+"""Which events of a room are for the bot, from whom, in which thread, answering what."""
+
+from __future__ import annotations
+
+import logging
+from collections.abc import Callable
+from datetime import datetime
+from typing import Final, NamedTuple
+
+from nio import AsyncClient
+
+from bot.dialogue.events import Event, Origin, OtherReceived
+from bot.matrix.errors import ServerAnswerError
+from bot.matrix.incoming import (
+    Relation,
+    mentions,
+    read_event,
+    relation_of,
+    sent_at,
+    withdrawn_id,
+)
+from bot.matrix.plain import Source, part_of, text_of
+from bot.matrix.policy import Policy
+from bot.matrix.server_api import ServerApi
+from bot.runtime.ports import Inbox
+
+_log: Final = logging.getLogger(__name__)
+
+#: The types that a person sends; state, reactions and calls are none of the bot's business.
+_READ: Final = frozenset({"m.room.message", "m.room.encrypted", "m.room.redaction", "m.sticker"})
+
+
+class Sender(NamedTuple):
+    """Who sent an event, and when."""
+
+    person_id: str
+    sent_at: datetime
+
+
+class RoomReader:
+    """Reads events on behalf of the conversations.
+
+    Args:
+        client: knows the rooms and their members.
+        api: for an event that another one refers to.
+        policy: who is read at all.
+        inbox: knows what the bot has sent.
+        clock: the present, with zone.
+    """
+
+    def __init__(
+        self,
+        client: AsyncClient,
+        api: ServerApi,
+        policy: Policy,
+        inbox: Inbox,
+        clock: Callable[[], datetime],
+    ) -> None:
+        self._client = client
+        self._api = api
+        self._policy = policy
+        self._inbox = inbox
+        self._clock = clock
+
+    def sender(self, room_id: str, source: Source, not_before: datetime | None) -> Sender | None:
+        """Sender and time of an event that is to be read; None for all others.
+
+        Not read: the bot's own events, people who are not allowed (one line in the log, without
+        content), and what is older than `not_before`.
+        """
+        person_id, when = text_of(source.get("sender")), sent_at(source)
+        if source.get("type") not in _READ or person_id == self._client.user_id or when is None:
+            return None
+        if not self._policy.allows(person_id):
+            event_id = text_of(source.get("event_id"))
+            _log.info("Ignored %s in %s by %s: not allowed", event_id, room_id, person_id)
+            return None
+        if not_before is not None and when < not_before:
+            return None
+        return Sender(person_id, when)
+
+    async def read(self, room_id: str, source: Source, sender: Sender) -> Event | None:
+        """The event as a conversation understands it, None when it means nothing.
+
+        Raises:
+            ServerAnswerError, aiohttp.ClientError, TimeoutError: what it refers to could not be
+                looked up at this moment.
+        """
+        relation = relation_of(source)
+        withdrawn = withdrawn_id(source)
+        if target := relation.corrects or withdrawn:
+            original = await self._original(room_id, target)
+            if withdrawn is None and original.get("sender") not in {None, sender.person_id}:
+                return None  # nobody edits what others said
+            person_id = text_of(original.get("sender")) if withdrawn else ""
+            sender = sender._replace(person_id=person_id or sender.person_id)
+            inherited = relation_of(original)
+            relation = Relation(inherited.thread_id, inherited.replies_to, relation.corrects)
+        called = withdrawn is not None or await self._is_for_us(room_id, source, relation)
+        origin = self._origin(room_id, source, sender, relation, addressed=called)
+        return read_event(source, origin, relation, self._names(room_id))
+
+    def undecryptable(self, room_id: str, source: Source, sender: Sender) -> Event:
+        """What is told of an event whose key did not come."""
+        relation = relation_of(source)
+        origin = self._origin(room_id, source, sender, relation, addressed=True)
+        return OtherReceived(origin=origin, what="undecryptable")
+
+    def _origin(
+        self, room_id: str, source: Source, sender: Sender, relation: Relation, *, addressed: bool
+    ) -> Origin:
+        age_s = (self._clock() - sender.sent_at).total_seconds()
+        return Origin(
+            event_id=text_of(source.get("event_id")),
+            room_id=room_id,
+            person_id=sender.person_id,
+            thread_id=relation.thread_id,
+            direct=self._is_direct(room_id),
+            addressed=addressed,
+            sent_at=sender.sent_at,
+            age_s=max(0.0, age_s),
+        )
+
+    async def _is_for_us(self, room_id: str, source: Source, relation: Relation) -> bool:
+        if self._is_direct(room_id):
+            return True
+        names, own_id = self._names(room_id), self._client.user_id
+        content = part_of(source, "content")
+        edited = {"content": part_of(content, "m.new_content")}
+        if mentions(source, own_id, names) or mentions(edited, own_id, names):
+            return True
+        if relation.replies_to and await self._inbox.is_own_message(room_id, relation.replies_to):
+            return True
+        thread_id = relation.thread_id
+        return thread_id is not None and await self._inbox.is_own_thread(room_id, thread_id)
+
+    def _is_direct(self, room_id: str) -> bool:
+        """Whether nobody else is in the room, or asked into it, than the bot and one person."""
+        room = self._client.rooms.get(room_id)
+        return room is not None and room.member_count <= 2
+
+    def _names(self, room_id: str) -> tuple[str, ...]:
+        """How people call the bot in this room."""
+        own_id: str = self._client.user_id
+        room = self._client.rooms.get(room_id)
+        shown = room.user_name(own_id) if room is not None else None
+        return own_id, own_id[1:].partition(":")[0], shown or ""
+
+    async def _original(self, room_id: str, event_id: str) -> Source:
+        """The event as the server keeps it (encrypted ones too show sender and thread)."""
+        try:
+            return await self._api.call("GET", "rooms", room_id, "event", event_id)
+        except ServerAnswerError as error:
+            if error.code in {"M_NOT_FOUND", "M_FORBIDDEN"}:
+                return {}
+            raise
