@@ -13,7 +13,7 @@ import pytest
 ROOT = Path(__file__).resolve().parent.parent.parent
 FOLDERS = ("bot", "core", "deploy", "tests", ".ci")
 FILES = ("pyproject.toml", "README.md", "DEVELOPERS.md")
-LOCK = ROOT / "deploy" / "requirements.lock"
+LOCKS = {name: ROOT / "deploy" / f"{name}.lock" for name in ("requirements", "runtime")}
 
 #: Written in two parts, so that this file is not its own finding.
 FORBIDDEN = {
@@ -44,30 +44,45 @@ def test_nothing_that_does_not_belong(what: str) -> None:
     assert not found
 
 
-def lock_entries() -> list[str]:
+def entries(lock: str) -> list[str]:
     """The lock's entries, each with its marker and hashes on one line."""
-    return LOCK.read_text().replace("\\\n", " ").splitlines()
+    return LOCKS[lock].read_text().replace("\\\n", " ").splitlines()
 
 
-def test_lock_has_only_pinned_packages_with_hashes() -> None:
-    """No option, no address and no path stands in the lock: plain pip can use it anywhere."""
+@pytest.mark.parametrize("lock", LOCKS)
+def test_lock_has_only_pinned_packages_with_hashes(lock: str) -> None:
+    """No option, no address and no path stands in a lock: plain pip can use it anywhere."""
     pinned = re.compile(r"[a-z0-9-]+==[\w.+!]+ (?:; [^;]+? )?(?: *--hash=sha256:[0-9a-f]{64})+ *")
-    wrong = [entry[:60] for entry in lock_entries() if not pinned.fullmatch(entry)]
+    wrong = [entry[:60] for entry in entries(lock) if not pinned.fullmatch(entry)]
     assert not wrong
 
 
-def test_lock_covers_what_the_project_asks_for() -> None:
-    """Every package of the project, of the trial and of the tests is in the lock."""
+def asked_for() -> dict[str, set[str]]:
+    """Names of the packages that each lock must hold."""
     project = tomllib.loads((ROOT / "pyproject.toml").read_text())
-    asked = [
-        *project["project"]["dependencies"],
+    running = [*project["project"]["dependencies"], *project["dependency-groups"]["build"]]
+    rest = [
         *project["project"]["optional-dependencies"]["trial"],
-        *project["dependency-groups"]["build"],
         *(line for line in project["dependency-groups"]["dev"] if isinstance(line, str)),
     ]
-    names = {re.split(r"[\[<>=~!; ]", line, maxsplit=1)[0] for line in asked}
-    locked = {entry.partition("==")[0] for entry in lock_entries()}
-    assert names - locked == set()
+    lines = {"runtime": running, "requirements": running + rest}
+    return {
+        lock: {re.split(r"[\[<>=~!; ]", line, maxsplit=1)[0] for line in asked}
+        for lock, asked in lines.items()
+    }
+
+
+@pytest.mark.parametrize("lock", LOCKS)
+def test_lock_covers_what_the_project_asks_for(lock: str) -> None:
+    """Every package that the project names is in the lock."""
+    locked = {entry.partition("==")[0] for entry in entries(lock)}
+    assert asked_for()[lock] - locked == set()
+
+
+def test_both_locks_agree() -> None:
+    """A server runs the versions that were tested."""
+    versions = {lock: {entry.split(" ")[0] for entry in entries(lock)} for lock in LOCKS}
+    assert versions["runtime"] - versions["requirements"] == set()
 
 
 @pytest.mark.parametrize("script", ["environment.sh", "try.sh", "test.sh", "lock.sh"])
