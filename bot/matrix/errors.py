@@ -2,11 +2,9 @@
 
 from __future__ import annotations
 
-from typing import Any, ClassVar, Final
+from typing import Any, ClassVar
 
-#: Exit codes: 77 and 78 are EX_NOPERM and EX_CONFIG of BSD's sysexits (from memory).
-EXIT_NO_PERMISSION: Final = 77
-EXIT_CONFIG: Final = 78
+from bot.exits import Exit
 
 
 class MatrixError(Exception):
@@ -15,19 +13,19 @@ class MatrixError(Exception):
     The message is for the operator and names no secret.
     """
 
-    exit_code: ClassVar[int] = EXIT_CONFIG
+    exit_code: ClassVar[Exit] = Exit.CONFIG
 
 
 class UnknownTokenError(MatrixError):
     """The homeserver does not know the access token (any more)."""
 
-    exit_code = EXIT_NO_PERMISSION
+    exit_code = Exit.NO_PERMISSION
 
 
 class LoginRefusedError(MatrixError):
     """Name or password is wrong, or the account may not log in this way."""
 
-    exit_code = EXIT_NO_PERMISSION
+    exit_code = Exit.NO_PERMISSION
 
 
 class WrongDeviceError(MatrixError):
