@@ -1,0 +1,94 @@
+"""When it stays too bright: ND to get, waiting, averaging, a shaded section, crisper water."""
+
+from __future__ import annotations
+
+import math
+from collections.abc import Iterator
+from dataclasses import replace
+from typing import Final
+
+from core.adjust.moves import State
+from core.adjust.offers import offer, other_aperture, other_time
+from core.adjust.ranges import aperture_range, marks_of
+from core.adjust.situation import Lever, Note, Price, Situation, Step
+from core.adjust.telling import nd_numbers
+from core.exposure import averaging_noise, frames_for
+
+#: Strengths in which ND filters are sold [stops] (common practice).
+ND_GRADES: Final = (1.0, 2.0, 3.0, 4.0, 6.0, 10.0)
+#: From full sun (EV 15) to open shade (EV 12) [stops] (ANSI PH2.7 table of light, from memory).
+SHADE_STOPS: Final = 3.0
+#: Frames to average: 8 to 16 useful, 30 a practical top (common practice); 64 is the end here.
+MANY_FRAMES: Final = 30
+MOST_FRAMES: Final = 64
+
+
+def darker_ways(end: State, situation: Situation) -> Iterator[Step]:
+    """The levers left when a frame is still too bright, the least trouble first."""
+    need = -end.remaining
+    yield _nd_to_get(end, need)
+    stops = -SHADE_STOPS if situation.in_sun is not False else end.remaining
+    yield offer(Lever.WAIT, end, stops, Price.PATIENCE, {"stops": abs(stops)})
+    yield from _average(end, situation, need)
+    yield offer(Lever.SECTION, end, end.remaining, Price.PICTURE)
+    yield from other_time(Lever.SHORTER_TIME, end, situation)
+    yield from _narrower_than_good(end, situation)
+
+
+def _nd_to_get(end: State, need: float) -> Step:
+    """The weakest grade that is enough; beyond the strongest, the exact number."""
+    wanted = end.nd_on + need
+    grade = min((g for g in ND_GRADES if g >= wanted - 1e-6), default=wanted)
+    excess = grade - wanted
+    numbers = {**nd_numbers(grade), "needed_stops": wanted, "excess_stops": excess}
+    return offer(
+        Lever.ND,
+        end,
+        end.nd_on - grade,
+        Price.TINT,
+        numbers,
+        notes=(Note.FOCUS_FIRST,),
+        nd_on=grade,
+    )
+
+
+def _average(end: State, situation: Situation, need: float) -> Iterator[Step]:
+    """Short frames that together last as long as the one: the look stays, each frame is darker."""
+    whole_s = end.settings.shutter_s
+    marks = [mark.exact for mark in marks_of(Lever.TIME, situation.camera.dial)]
+    fitting = [
+        value
+        for value in marks
+        if situation.camera.shortest_s <= value * (1 + 1e-6)
+        and math.log2(whole_s / value) >= need - 1e-6
+    ]
+    if not fitting:
+        return
+    each_s = max(fitting)
+    stops = math.log2(whole_s / each_s)
+    frames = frames_for(stops) if stops <= math.log2(MOST_FRAMES) + 1e-6 else MOST_FRAMES + 1
+    if frames > MOST_FRAMES:
+        return
+    notes = {
+        Note.MANY_FRAMES: frames > MANY_FRAMES,
+        Note.BURST_BY_HAND: not situation.tripod,
+        Note.WIND: situation.wind,
+    }
+    yield offer(
+        Lever.AVERAGE,
+        end,
+        -stops,
+        Price.BEADS,
+        {"frames": frames, "each_s": each_s, "noise_ratio": averaging_noise(frames)},
+        replace(end.settings, shutter_s=each_s),
+        tuple(note for note, holds in notes.items() if holds),
+    )
+
+
+def _narrower_than_good(end: State, situation: Situation) -> Iterator[Step]:
+    """Past the format's limit to the lens's: a last resort."""
+    limits = aperture_range(situation)
+    narrowest = situation.narrowest_f
+    if narrowest <= limits.darkest * (1 + 1e-6):
+        return
+    yield from other_aperture(Lever.APERTURE, end, situation, narrowest, (Note.LAST_RESORT,))

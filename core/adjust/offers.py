@@ -1,0 +1,89 @@
+"""Offers beyond a plan that both directions share: another time, another f-number."""
+
+from __future__ import annotations
+
+import math
+from collections.abc import Iterator
+
+from core.adjust.moves import State
+from core.adjust.ranges import (
+    BULB_LONGEST_S,
+    block_of,
+    brightness,
+    in_look,
+    look_times_of,
+    marks_of,
+)
+from core.adjust.situation import Lever, Note, Price, Situation, Step
+from core.adjust.telling import aperture_cost, time_cost
+from core.exposure import Settings
+from core.series import Mark, nearest
+
+
+def offer(
+    lever: Lever,
+    end: State,
+    stops: float,
+    price: Price,
+    numbers: dict[str, float] | None = None,
+    settings: Settings | None = None,
+    notes: tuple[Note, ...] = (),
+    nd_on: float | None = None,
+) -> Step:
+    """One lever offered from the end of a plan; what is not told stays as it is there."""
+    return Step(
+        lever=lever,
+        stops=stops,
+        settings=settings or end.settings,
+        polariser_on=end.polariser_on,
+        nd_on=end.nd_on if nd_on is None else nd_on,
+        price=price,
+        numbers=numbers or {},
+        notes=notes,
+    )
+
+
+def other_time(lever: Lever, end: State, situation: Situation) -> Iterator[Step]:
+    """A time outside the wish: crisper or silkier water, on purpose."""
+    goal_s = end.settings.shutter_s * 2**end.remaining
+    mark = nearest(marks_of(Lever.TIME, situation.camera.dial), goal_s)
+    camera = situation.camera
+    longest_s = max(BULB_LONGEST_S, camera.longest_s) if camera.bulb else camera.longest_s
+    if not camera.shortest_s <= mark.exact * (1 + 1e-6) <= longest_s * (1 + 2e-6):
+        return
+    after = end.at(Lever.TIME, mark.exact)
+    if after == end:
+        return
+    cost = time_cost(end, after, situation)
+    shortest_s, longest_look_s = look_times_of(situation)
+    numbers = {**cost.numbers, "inside_look": float(in_look(mark.exact, situation))}
+    if situation.look_times is not None:
+        numbers |= {"look_shortest_s": shortest_s, "look_longest_s": longest_look_s}
+    stops = end.remaining - after.remaining
+    yield offer(lever, end, stops, cost.price, numbers, after.settings, cost.notes)
+
+
+def other_aperture(
+    lever: Lever, end: State, situation: Situation, limit: float, notes: tuple[Note, ...]
+) -> Iterator[Step]:
+    """The f-number nearest to the wish, from here to `limit`, the format and depth left out."""
+    if block_of(Lever.APERTURE, situation) is not None:
+        return
+    here, there = (brightness(Lever.APERTURE, f) for f in (end.settings.f_number, limit))
+    sign = math.copysign(1.0, end.remaining)
+
+    def gain(mark: Mark) -> float:
+        return sign * (brightness(Lever.APERTURE, mark.exact) - here)
+
+    marks = [
+        mark
+        for mark in marks_of(Lever.APERTURE, situation.camera.dial)
+        if 1e-6 < gain(mark) <= sign * (there - here) + 1e-6
+    ]
+    if not marks:
+        return
+    best = min(marks, key=lambda mark: abs(gain(mark) - abs(end.remaining)))
+    after = end.at(Lever.APERTURE, best.exact)
+    cost = aperture_cost(end, after, situation)
+    stops = end.remaining - after.remaining
+    yield offer(lever, end, stops, cost.price, dict(cost.numbers), after.settings, notes)
