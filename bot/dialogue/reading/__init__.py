@@ -1,0 +1,91 @@
+"""Text to facts: forgiving in form, strict in meaning; a wrongly read number is worse than none."""
+
+from __future__ import annotations
+
+import re
+from typing import Final
+
+from bot.dialogue.facts import Facts, Units
+from bot.dialogue.reading import kit, lengths, settings, sights, stops, words
+from bot.dialogue.reading.draft import Draft
+from bot.dialogue.reading.normal import normalise
+from bot.dialogue.reading.rest import tell_unread
+
+__all__ = ["number_answer", "read"]
+
+#: Each reader claims what is its own; earlier ones have the first say. Filters wait for the
+#: settings because "f/11 1 s nd8" is a filter that is on; lengths that only the question explains
+#: wait until all others have found theirs.
+_READERS: Final = (
+    lengths.note_units,
+    words.read_sunset,
+    kit.read_dial,
+    lengths.read_speeds,
+    kit.read_camera,
+    kit.read_lenses,
+    settings.read_f_numbers,
+    settings.read_iso,
+    stops.read_stops,
+    settings.read_times,
+    kit.read_filters,
+    kit.read_polariser,
+    kit.read_support,
+    lengths.read_lengths,
+    lengths.read_bare_lengths,
+    settings.read_focal_lengths,
+    settings.read_settings_triple,
+    words.read_framing,
+    words.read_body_heights,
+    lengths.read_asked_lengths,
+    settings.read_asked_settings,
+    stops.read_asked_stops,
+    settings.read_modes,
+    sights.read_light,
+    sights.read_blink,
+    sights.read_histogram,
+    sights.read_symptoms,
+    words.read_look,
+    words.read_flow,
+    words.read_wind,
+    words.read_group,
+    settings.read_what_if,
+    tell_unread,
+)
+
+
+def read(
+    text: str, *, units: Units | None = None, expecting: frozenset[str] = frozenset()
+) -> Facts:
+    """All facts that a message tells.
+
+    Args:
+        text: the message as typed, of any length and kind.
+        units: the person's units, for numbers without any; None: not known.
+        expecting: names of the slots that the open question asks for; a bare number goes there.
+
+    Returns:
+        The facts; lengths in metres, times in seconds as marked, stops signed. Numbers that
+        look meant and found no place are in `unread`; values beyond `draft.RANGES` too.
+    """
+    draft = Draft(text, expecting, units)
+    for reader in _READERS:
+        reader(draft)
+    return draft.facts()
+
+
+_ANSWER: Final = re.compile(
+    r"(?:(?:no|nr|number|option|answer|choice|#)\W{0,2})?(\d{1,2})(?:[.)!:]|st|nd|rd|th)?(?: please)?"
+)
+
+
+def number_answer(text: str) -> int | None:
+    """The option when a whole message is only that: `2`, `2.`, `(2)`, `two`, `no 2`.
+
+    Args:
+        text: the message as typed.
+
+    Returns:
+        The number, 0 to 99; None when the message says anything else.
+    """
+    match = _ANSWER.fullmatch(normalise(text).strip(" ()[]*'\""))
+    return int(match.group(1)) if match else None

@@ -1,0 +1,162 @@
+"""The facts of one message while they are being read: who claimed which number, for what."""
+
+from __future__ import annotations
+
+import re
+from typing import Any, Final
+
+from bot.dialogue.facts import Facts, Units
+from bot.dialogue.reading.normal import normalise
+from bot.dialogue.reading.numbers import Quantity, scan
+
+#: Plausible values per slot (own rule: wider than anything met in the field, narrow enough that
+#: a slip of the thumb falls outside). What lies outside is told as unread, never stored.
+RANGES: Final[dict[str, tuple[float, float]]] = {
+    "megapixels": (1.0, 250.0),
+    "base_iso": (20.0, 1600.0),
+    "fall_height_m": (0.2, 1000.0),
+    "distance_m": (0.3, 3000.0),
+    "nearest_m": (0.05, 300.0),
+    "farthest_m": (0.5, 10_000.0),
+    "camera_height_m": (0.02, 30.0),
+    "fall_width_m": (0.1, 500.0),
+    "section_height_m": (0.1, 300.0),
+    "water_speed_mps": (0.02, 35.0),
+    "water_depth_m": (0.01, 5.0),
+    "focal_mm": (3.0, 1500.0),
+    "f_number": (0.9, 91.0),
+    "shutter_s": (1 / 16_000, 3600.0),
+    "iso": (20.0, 409_600.0),
+    "nd_on_stops": (0.0, 20.0),
+    "meter_stops": (-8.0, 8.0),
+    "change_stops": (-12.0, 12.0),
+    "walk_km": (0.05, 60.0),
+    "climb_m": (1.0, 3500.0),
+}
+
+_BORDER: Final = re.compile(r"[,;!?()]|\.(?=\s|$)|\b(?:and|but|then|while)\b|\s-\s")
+_CORRECTION: Final = re.compile(
+    r"\b(?:no|nope|sorry|oops|i mean|i meant|actually|rather|correction|make that|wait|now"
+    r"|scratch that|typo|should be)\b|>"
+)
+_WITHDRAWN: Final = re.compile(r"\b(?:not|instead of|rather than|isn't|never)(?: at)? ?$")
+_LEFT_BEHIND: Final = re.compile(r"\b(?:from|was|was at|had) ?$")
+_ARRIVES: Final = re.compile(r"^ ?(?:to|-?>|,? ?now)\b|^ ?-?> ?")
+
+
+class Draft:
+    """A message, its numbers, and what the readers have made of them so far.
+
+    Args:
+        text: the message as typed.
+        expecting: names of the slots that the open question asks for.
+        units: the person's units, when known.
+    """
+
+    def __init__(self, text: str, expecting: frozenset[str], units: Units | None) -> None:
+        self.text = normalise(text)
+        self.expecting = expecting
+        self.person_units = units
+        self.quantities = scan(self.text)
+        self.values: dict[str, Any] = {}
+        self.guessed: list[str] = []
+        self._places = {quantity: index for index, quantity in enumerate(self.quantities)}
+        self._free = dict.fromkeys(self.quantities)
+        self._slots: dict[Quantity, str] = {}
+        self._sources: dict[str, Quantity] = {}
+        self._disputed: set[str] = set()
+        self._unread: list[Quantity] = []
+        self._withdraw()
+
+    def free(self, *units: str) -> list[Quantity]:
+        """Numbers that nobody has claimed yet, of these units (of any, when none is named)."""
+        return [quantity for quantity in self._free if not units or quantity.unit in units]
+
+    def of_unit(self, *units: str) -> list[Quantity]:
+        """All numbers of these units, claimed or not."""
+        return [quantity for quantity in self.quantities if quantity.unit in units]
+
+    def neighbour(self, quantity: Quantity, step: int) -> Quantity | None:
+        """The number `step` places further on (or back), if there is one."""
+        index = self._places[quantity] + step
+        return self.quantities[index] if 0 <= index < len(self.quantities) else None
+
+    def before(self, quantity: Quantity) -> str:
+        """The words between the number before and this one."""
+        earlier = self.neighbour(quantity, -1)
+        return self.text[earlier.end if earlier else 0 : quantity.start]
+
+    def after(self, quantity: Quantity) -> str:
+        """The words between this number and the next one."""
+        later = self.neighbour(quantity, 1)
+        return self.text[quantity.end : later.start if later else len(self.text)]
+
+    def clause_before(self, quantity: Quantity) -> str:
+        """The words before this number back to the last border of a clause."""
+        return _BORDER.split(self.before(quantity))[-1]
+
+    def clause_after(self, quantity: Quantity) -> str:
+        """The words behind this number up to the next border of a clause."""
+        return _BORDER.split(self.after(quantity), maxsplit=1)[0]
+
+    def claim(self, quantity: Quantity) -> None:
+        """Take a number off the list: it means something that fills no slot."""
+        self._free.pop(quantity, None)
+
+    def refuse(self, quantity: Quantity) -> None:
+        """Take a number off the list and tell it as unread."""
+        self.claim(quantity)
+        self._unread.append(quantity)
+
+    def put(self, slot: str, value: float, quantity: Quantity) -> None:
+        """Fill a slot from a number; out of range or contradicting an earlier one: unread."""
+        low, high = RANGES[slot]
+        if not low <= value <= high or slot in self._disputed:
+            self.refuse(quantity)
+            return
+        earlier = self._sources.get(slot)
+        if earlier is not None and value != self.values[slot]:
+            if not _CORRECTION.search(self.text[earlier.end : quantity.start]):
+                self._dispute(slot, earlier, quantity)
+                return
+            del self._slots[earlier]
+        self.claim(quantity)
+        self.values[slot] = value
+        self._sources[slot] = quantity
+        self._slots[quantity] = slot
+
+    def note(self, slot: str, value: object) -> None:
+        """Fill a slot from words."""
+        self.values[slot] = value
+
+    def skeleton(self) -> str:
+        """The message with the name of the slot in place of each number that filled one."""
+        pieces, end = [], 0
+        for quantity in self.quantities:
+            if quantity in self._slots:
+                pieces += [self.text[end : quantity.start], f" {self._slots[quantity]} "]
+                end = quantity.end
+        return " ".join("".join([*pieces, self.text[end:]]).split())
+
+    def facts(self) -> Facts:
+        """All that was read."""
+        unread = sorted(set(self._unread), key=lambda quantity: quantity.start)
+        return Facts(
+            **self.values,
+            guessed=tuple(dict.fromkeys(self.guessed)),
+            unread=tuple(" ".join(quantity.text.split()) for quantity in unread),
+        )
+
+    def _dispute(self, slot: str, earlier: Quantity, later: Quantity) -> None:
+        self.refuse(earlier)
+        self.refuse(later)
+        del self.values[slot], self._sources[slot], self._slots[earlier]
+        self._disputed.add(slot)
+
+    def _withdraw(self) -> None:
+        """Drop the numbers that the message itself takes back: "f/8 instead of f/11"."""
+        for quantity in self.quantities:
+            before, after = self.before(quantity), self.after(quantity)
+            moved = _LEFT_BEHIND.search(before) and _ARRIVES.search(after)
+            if _WITHDRAWN.search(before) or moved or after.strip() in {">", "->"}:
+                self.claim(quantity)

@@ -1,0 +1,163 @@
+"""Heights, distances, speeds and ways: every length goes to the slot that its words name."""
+
+from __future__ import annotations
+
+import re
+from typing import Final
+
+from bot.dialogue.facts import Units
+from bot.dialogue.reading.draft import RANGES, Draft
+from bot.dialogue.reading.numbers import METRES, METRES_A_SECOND, Quantity
+from bot.dialogue.reading.roles import role
+
+LENGTH_UNITS: Final = ("m", "cm", "ft", "in", "yd", "km", "mi")
+_METRIC: Final = frozenset({"m", "cm", "km", "m/s", "km/h"})
+_IMPERIAL: Final = frozenset({"ft", "in", "yd", "mi", "ft/s", "mph"})
+#: The order in which the arrival question asks, so the order of bare answers.
+_ASKED_IN_ORDER: Final = (
+    "fall_height_m",
+    "distance_m",
+    "nearest_m",
+    "farthest_m",
+    "camera_height_m",
+    "fall_width_m",
+    "section_height_m",
+    "water_depth_m",
+    "walk_km",
+    "climb_m",
+)
+#: Above this a bare number of unknown unit is taken as feet (own rule, told as guessed).
+_LIKELY_FEET_ABOVE: Final = {
+    "fall_height_m": 60.0,
+    "distance_m": 100.0,
+    "nearest_m": 4.0,
+    "camera_height_m": 2.5,
+    "climb_m": 1500.0,
+}
+#: From this on a bare metric number for a near thing is centimetres (own rule).
+_LIKELY_CENTIMETRES_FROM: Final = 30.0
+_DRIVE: Final = re.compile(r"\b(?:drive|drove|driving|car ride|flight|train|bus)\b")
+_FLOAT: Final = re.compile(
+    r"\b(?:leaf|leaves|stick|twig|foam|bubbles?|cork|float\w*|drift\w*|travel\w*|takes?|took|did)\b"
+)
+_WIND: Final = re.compile(r"\b(?:wind|breeze|gusts?|gusting|blowing)\b")
+#: From a light breeze on leaves move (2-3 m/s, common practice).
+_LEAVES_MOVE_FROM_MPS: Final = 2.0
+
+
+def note_units(draft: Draft) -> None:
+    """Say which units the message shows; both or none: nothing."""
+    shown = {quantity.unit for quantity in draft.quantities} | (
+        {"in"} if "feet" in draft.text.split() else set()
+    )
+    metric, imperial = bool(shown & _METRIC), bool(shown & _IMPERIAL)
+    if metric != imperial:
+        draft.note("units", Units.METRIC if metric else Units.IMPERIAL)
+
+
+def read_speeds(draft: Draft) -> None:
+    """Speeds of the water, typed or by a timed leaf; a speed of the wind moves leaves."""
+    for quantity in draft.free(*METRES_A_SECOND):
+        speed_mps = quantity.value * METRES_A_SECOND[quantity.unit]
+        around = draft.clause_before(quantity) + draft.clause_after(quantity)
+        if quantity.is_range:
+            draft.refuse(quantity)
+        elif _WIND.search(around):
+            draft.claim(quantity)
+            if speed_mps >= _LEAVES_MOVE_FROM_MPS:
+                draft.note("wind", value=True)
+        else:
+            draft.put("water_speed_mps", speed_mps, quantity)
+    _read_timed_leaf(draft)
+
+
+def _read_timed_leaf(draft: Draft) -> None:
+    """A length and a time side by side: `3 m in 3 s`, `leaf takes 4 seconds for 10 ft`."""
+    for first in draft.free(*LENGTH_UNITS, "s"):
+        second = draft.neighbour(first, 1)
+        if second is None or second not in draft.free(*LENGTH_UNITS, "s"):
+            continue
+        length, time = (second, first) if first.unit == "s" else (first, second)
+        between = draft.after(first).strip()
+        joined = between in {"in", "per", "in about"} or (
+            _FLOAT.search(draft.text) and between in {"for", "over", "to go", "to do", "to cover"}
+        )
+        if joined and time.unit == "s" and length.unit != "s" and time.value > 0:
+            metres = length.value * METRES[length.unit]
+            draft.claim(time)
+            draft.put("water_speed_mps", metres / time.value, length)
+
+
+def _system(draft: Draft) -> Units | None:
+    shown = draft.values.get("units")
+    return shown if isinstance(shown, Units) else draft.person_units
+
+
+def _bare_unit(draft: Draft, value: float, slot: str) -> str:
+    """The unit of a bare number: the person's, else a guess from its size, which is noted."""
+    system = _system(draft)
+    if slot == "walk_km":
+        unit = "mi" if system is Units.IMPERIAL else "km"
+    elif system is Units.IMPERIAL:
+        unit = "ft"
+    elif slot in {"nearest_m", "camera_height_m"} and value >= _LIKELY_CENTIMETRES_FROM:
+        unit = "cm"
+    elif system is None and value > _LIKELY_FEET_ABOVE.get(slot, RANGES[slot][1]):
+        unit = "ft"
+    else:
+        unit = "m"
+    if system is None:
+        draft.guessed.append(slot)
+    return unit
+
+
+def _store(draft: Draft, slot: str, quantity: Quantity) -> None:
+    unit = {"quote": "in", "": ""}.get(quantity.unit, quantity.unit)
+    if quantity.is_range:
+        draft.refuse(quantity)
+        return
+    unit = unit or _bare_unit(draft, quantity.value, slot)
+    metres = quantity.value * METRES[unit]
+    draft.put(slot, metres / 1000 if slot == "walk_km" else metres, quantity)
+
+
+def read_lengths(draft: Draft) -> None:
+    """Lengths whose words say what they are; kilometres and miles are the way in."""
+    for quantity in draft.free(*LENGTH_UNITS, "quote"):
+        around = draft.before(quantity) + draft.clause_after(quantity)
+        if quantity.unit in {"km", "mi"} and _DRIVE.search(around):
+            draft.claim(quantity)
+            continue
+        slot = role(draft, quantity)
+        if quantity.unit in {"km", "mi"} and slot not in {"fall_height_m", "climb_m"}:
+            slot = "walk_km"
+        if slot:
+            _store(draft, slot, quantity)
+
+
+def read_bare_lengths(draft: Draft) -> None:
+    """Numbers without a unit that the words beside them make a length: `18 away`."""
+    for quantity in draft.free(""):
+        slot = None if quantity.fraction or quantity.signed else role(draft, quantity)
+        if slot:
+            _store(draft, slot, quantity)
+
+
+def read_asked_lengths(draft: Draft) -> None:
+    """Lengths without words: what the open question asks for, in the order it asks."""
+    asked = [name for name in _ASKED_IN_ORDER if name in draft.expecting]
+    open_slots = [name for name in asked if name not in draft.values]
+    with_unit = draft.free(*LENGTH_UNITS, "quote" if open_slots else "m")
+    if not open_slots and "fall_height_m" not in draft.values and _has_neighbours(draft):
+        open_slots = ["fall_height_m"]
+    quantities = with_unit or (draft.free("") if asked else [])
+    plain = [quantity for quantity in quantities if not quantity.signed]
+    if len(plain) > len(open_slots):
+        return
+    for slot, quantity in zip(open_slots, plain, strict=False):
+        _store(draft, slot, quantity)
+
+
+def _has_neighbours(draft: Draft) -> bool:
+    """Whether distance or foreground stand beside, so that a length without words is the fall."""
+    return "distance_m" in draft.values or "nearest_m" in draft.values

@@ -1,0 +1,183 @@
+"""A typed message in one spelling: signs, fractions, number words and names of formats."""
+
+from __future__ import annotations
+
+import re
+import unicodedata
+from typing import Final
+
+#: Longer messages are cut: nobody types facts beyond this (own rule), and reading stays quick.
+LONGEST_TEXT: Final = 2000
+
+_SIGNS: Final = str.maketrans(
+    {
+        **dict.fromkeys("‘’‚‛′`´ʹʼ", "'"),
+        **dict.fromkeys("“”„‟″ʺ", '"'),
+        **dict.fromkeys("‐‑‒–—−﹣", "-"),
+        "⁄": "/",
+        "∕": "/",
+        "÷": "/",
+        "×": "x",
+        "ƒ": "f",
+        "→": ">",
+        "±": " ",
+        "~": " ",
+        "≈": " ",
+    }
+)
+_VULGAR_FRACTION: Final = re.compile(r"(?<=\d)(?=[¼-¾⅐-⅞])")
+
+#: Number words of the trail; beyond these people type digits.
+_WORDS: Final = {
+    word: number
+    for number, word in enumerate(
+        "zero one two three four five six seven eight nine ten eleven twelve thirteen fourteen "
+        "fifteen sixteen".split()
+    )
+} | {
+    "twenty": 20,
+    "twenty-two": 22,
+    "twenty two": 22,
+    "twenty-four": 24,
+    "twenty four": 24,
+    "twenty-five": 25,
+    "twenty five": 25,
+    "thirty": 30,
+    "thirty-five": 35,
+    "thirty five": 35,
+    "forty": 40,
+    "fifty": 50,
+    "sixty": 60,
+    "seventy": 70,
+    "eighty": 80,
+    "ninety": 90,
+    "hundred": 100,
+    "a hundred": 100,
+    "one hundred": 100,
+    "two hundred": 200,
+    "four hundred": 400,
+    "eight hundred": 800,
+}
+_WORD: Final = "|".join(sorted(_WORDS, key=len, reverse=True))
+#: What makes a number word a measure; "two of us" stays words.
+_MEASURE: Final = (
+    r"(?:stops?|thirds?|sec|secs|seconds?|min|mins|minutes?|m|met(?:er|re)s?|cm|centimet(?:er|re)s?"
+    r"|foot|feets?|ft|inch(?:es)?|yards?|km|kilomet(?:er|re)s?|miles?|megapixels?|under|over"
+    r"|and a half|point)"
+)
+_DENOMINATORS: Final = {
+    "half": 2,
+    "third": 3,
+    "quarter": 4,
+    "fifth": 5,
+    "sixth": 6,
+    "eighth": 8,
+    "tenth": 10,
+    "fifteenth": 15,
+    "thirtieth": 30,
+    "sixtieth": 60,
+}
+_PART: Final = "|".join(_DENOMINATORS)
+#: "a third under" and "a quarter" are fractions, "a third lens" and "a third of the frame" not.
+_AFTER_FRACTION: Final = (
+    r"(?=[ -]*(?:of a (?:s|sec|second|stop)\b|a (?:s|sec|second|stop|mile)\b|stops?\b|secs?\b"
+    r"|seconds?\b|under|over|less|more|dark|bright|light|too|down|up|mile|$|[,.;:!?)]))"
+)
+
+_Rule = tuple[re.Pattern[str], str]
+
+#: Names of formats that hold digits lose them here, so that no digit is read as a measure.
+_FORMATS: Final[tuple[_Rule, ...]] = tuple(
+    (re.compile(pattern), f" {name} ")
+    for pattern, name in (
+        (r"\b(?:micro[ -]?)(?:four|4)[ /-]*(?:thirds?|3rds?|3)\b", "formatmft"),
+        (r"\b(?:four|4)[ /-](?:thirds|3rds)\b|\bm ?4 ?/ ?3\b|\bm43\b|\bmft\b", "formatmft"),
+        (
+            r"\b(?:1|one)(?:\"|''|[ -]?inch|[ -]?in\b)[ -]?(?:sensor|type|compact|camera|chip)\b",
+            "formatinch",
+        ),
+        (r"(?:(?<=^)|(?<=[,;] )|(?<=a ))(?:1|one)[ -]?inch(?=\s*(?:$|[,;.]))", "formatinch"),
+        (r"\bmedium[ -]?format\b|\b44 ?x ?33\b|\b33 ?x ?44\b", "formatmedium"),
+        (
+            r"\b35 ?mm[ -](?:sensor|format|film|body|full[ -]?frame)\b|\b(?:36 ?x ?24|24 ?x ?36)\b",
+            "formatfull",
+        ),
+        (r"\bfull[ -]?frame\b|\bff\b|\bfullframe\b", "formatfull"),
+        (
+            r"\b(?:aps-?c |crop )?1[.,]6 ?x?[ -]?(?:crop|aps-?c)(?: (?:body|sensor|camera))?\b"
+            r"|\b(?:crop|aps-?c)(?: factor| sensor| body)?(?: of)? 1[.,]6x?\b|\b1[.,]6 ?x\b",
+            "formatsmallcrop",
+        ),
+        (
+            r"\b1[.,]5 ?x?[ -]?(?:crop|aps-?c)(?: (?:body|sensor|camera))?\b"
+            r"|\b(?:crop|aps-?c)(?: factor| sensor| body)?(?: of)? 1[.,]5x?\b"
+            r"|\b1[.,]5 ?x\b|\baps-?c\b",
+            "formatcrop",
+        ),
+    )
+)
+
+
+def _plain(pattern: str, replacement: str) -> _Rule:
+    return re.compile(pattern), replacement
+
+
+#: Word forms of fractions and counts, before number words are turned into digits.
+_FRACTIONS: Final[tuple[_Rule, ...]] = (
+    _plain(r"\b(?:a|one|1) stop and (?:a|one) (half|third|quarter)\b", r"1 \1part stop"),
+    _plain(r"\b(?:a )?couple (?:of )?(?=stops?|met|feet|sec)", "2 "),
+    _plain(r"\band (?:a|one) half\b", "halfpart"),
+    _plain(r"\band (?:a|one) third\b", "thirdpart"),
+    _plain(r"\band two[ -]thirds\b", "2/3"),
+    _plain(r"\bhalf[ -](?:of )?(?:an? )?(?=(?:s|sec|second|stop|mile|met(?:er|re))s?\b)", "1/2 "),
+    _plain(r"\b(?:two|2)[ -]thirds?\b", "2/3"),
+    _plain(r"\b(?:three|3)[ -]quarters?\b", "3/4"),
+    _plain(r"\b(?:a|one) (\d{2,4})(?:th|st|nd|rd)\b", r"1/\1"),
+    _plain(r"\bquarter (?=sec|stop|mile)", "1/4 "),
+    _plain(r"\ba (?=stop\b)", "1 "),
+    _plain(r"\ba (?=(?:met(?:er|re)|foot|yard) (?:away|off|from|in front|tall|high|to ))", "1 "),
+)
+_PARTS: Final = re.compile(rf"\b(?:an?|one|1) ({_PART})(?:th)?\b{_AFTER_FRACTION}")
+_MIXED_PART: Final = re.compile(r"\b(half|third|quarter)part\b")
+_COUNT: Final = re.compile(
+    rf"\b({_WORD})\b(?=[ -]{_MEASURE}\b|[ -](?:\d/\d|halfpart|thirdpart))"
+    rf"|(?<=\bf )({_WORD})\b|(?<=\biso )({_WORD})\b|(?<=\baperture )({_WORD})\b"
+    rf"|(?<=\bpoint )({_WORD})\b|(?<=\bon )(zero)\b|(?<=\bat )(zero)\b|^({_WORD})$"
+)
+_POINT: Final = re.compile(r"\b(\d{1,2}) point (\d)\b")
+_SPACE: Final = re.compile(r"\s*[\r\n\v\f\x1c-\x1e\x85\u2028\u2029]\s*")
+
+
+def _count(match: re.Match[str]) -> str:
+    return str(_WORDS[match.group()])
+
+
+def _part(match: re.Match[str]) -> str:
+    return f"1/{_DENOMINATORS[match.group(1)]}"
+
+
+def _signs(text: str) -> str:
+    spaced = _VULGAR_FRACTION.sub(" ", text[:LONGEST_TEXT])
+    plain = unicodedata.normalize("NFKC", spaced.translate(_SIGNS)).translate(_SIGNS)
+    return _SPACE.sub("; ", plain.strip().lower()).replace("''", '"')
+
+
+def normalise(text: str) -> str:
+    """The message in lower case and one spelling.
+
+    Typographic quotes, dashes, fraction signs and no-break spaces become plain ones; "half a
+    second" becomes "1/2 second", "f eleven" "f 11"; names of sensor formats lose their digits.
+
+    Args:
+        text: any text; cut at `LONGEST_TEXT` characters.
+
+    Returns:
+        One line; clauses that stood on their own lines are parted by a semicolon.
+    """
+    plain = " ".join(_signs(text).split())
+    for pattern, replacement in _FORMATS + _FRACTIONS:
+        plain = pattern.sub(replacement, plain)
+    plain = _PARTS.sub(_part, plain)
+    plain = _COUNT.sub(_count, plain)
+    plain = _MIXED_PART.sub(_part, plain)
+    return " ".join(_POINT.sub(r"\1.\2", plain).split())

@@ -1,0 +1,204 @@
+"""Numbers with their units, found once in a message; each is claimed by one reader at most."""
+
+from __future__ import annotations
+
+import re
+from dataclasses import dataclass
+from typing import Final
+
+
+@dataclass(frozen=True, slots=True)
+class Quantity:
+    """A number of the message with what stands before or behind it as its unit.
+
+    `unit` is one of: "" (bare), "f", "iso", "nd", "mm", "s", "min", "h", "m", "cm", "ft", "in",
+    "yd", "km", "mi", "stop", "mp", "m/s", "ft/s", "km/h", "mph", "x".
+    """
+
+    value: float
+    unit: str
+    start: int
+    end: int
+    text: str
+    high: float | None = None  # upper end of a range; None: no range
+    signed: bool = False
+    fraction: bool = False
+
+    @property
+    def is_range(self) -> bool:
+        """Whether two numbers were typed as one range."""
+        return self.high is not None
+
+
+#: One metre in each unit's own measure turned round: metres per unit (exact by definition).
+METRES: Final = {
+    "m": 1.0,
+    "cm": 0.01,
+    "ft": 0.3048,
+    "in": 0.0254,
+    "yd": 0.9144,
+    "km": 1000.0,
+    "mi": 1609.344,
+}
+#: Metres a second per unit (exact by definition).
+METRES_A_SECOND: Final = {"m/s": 1.0, "ft/s": 0.3048, "km/h": 1 / 3.6, "mph": 0.44704}
+
+_SECOND: Final = r"(?:s|secs?|seconds?)"
+#: Spelling of each unit; earlier ones win. Misspellings that were seen are listed, no others.
+_UNITS: Final[tuple[tuple[str, str], ...]] = (
+    ("m/s", rf"(?:m|met(?:er|re)s?)(?: ?/ ?| per | a ){_SECOND}|mps"),
+    ("ft/s", rf"(?:ft|feet|foot)(?: ?/ ?| per | a ){_SECOND}|fps"),
+    ("km/h", r"km ?/ ?h|kmh|kph|km per hour"),
+    ("mph", r"mph|miles (?:per|an) hour"),
+    ("mm", r"mm|millimet(?:er|re)s?"),
+    ("mp", r"mp|mpx|mpix|mega ?pix(?:els?)?"),
+    ("min", r"mins?|minutes?"),
+    ("h", r"h|hrs?|hours?"),
+    ("s", rf"{_SECOND}|of an? {_SECOND}|th of an? {_SECOND}"),
+    ("cm", r"cms?|centimet(?:er|re)s?"),
+    ("km", r"kms?|kilomet(?:er|re)s?"),
+    ("mi", r"mi|miles?"),
+    ("m", r"m|mtrs?|met(?:er|re)s?|metr"),
+    ("ft", r"ft|feets?|foots?|footers?"),
+    ("in", r"inch(?:es)?|in(?= (?:away|from|deep|off|high)\b)"),
+    ("yd", r"yds?|yards?"),
+    ("stop", r"f-?stops?|stops?|ev|of a stop"),
+    ("nd", r"nds?"),
+    ("iso", r"iso"),
+    ("x", r"x"),
+)
+_UNIT: Final = "|".join(f"(?:{spelling})" for _, spelling in _UNITS)
+_UNIT_NAMES: Final = tuple((re.compile(rf"(?:{spelling})"), name) for name, spelling in _UNITS)
+
+_DECIMAL: Final = r"\d+\.\d+|\d+,\d{1,2}(?![\d/,])|\.\d+|\d+"
+_FRACTION: Final = r"\d{1,2}/\d{1,5}(?!/)"
+_THOUSANDS: Final = r"\d{1,3},\d{3}(?![\d,])"
+#: "1 1/3 stops": whole and fraction are one number only before a unit, and only when small,
+#: so that "8 1/4 100" stays an f-number, a time and an ISO.
+_MIXED: Final = (
+    r"[1-4] [1-3]/[2-4](?=[ -]*(?:stops?|ev|m|ft|feet|met(?:er|re)s?|mi|miles?|km|under|over|too"
+    r"|less|more|dark\w*|bright\w*)\b)|[1-3] [1-3]/[2-4](?= ?(?:s|secs?|seconds?)\b)"
+)
+_NUMBER: Final = rf"(?:{_MIXED}|{_FRACTION}|{_THOUSANDS}|{_DECIMAL})"
+_LINK: Final = r"(?: (?:of|is|at|on|to|about|around|back to|now)|'s| ?[=:])*"
+_MONTH: Final = (
+    r"(?:jan(?:uary)?|feb(?:ruary)?|mar(?:ch)?|apr(?:il)?|may|june?|july?|aug(?:ust)?"
+    r"|sept?(?:ember)?|oct(?:ober)?|nov(?:ember)?|dec(?:ember)?)"
+)
+
+#: What holds digits and is no measure: links, names, dates, coordinates, phone numbers, shares.
+_IGNORED: Final = (
+    r"https?://\S+|[@#!]\S+:\S+"
+    r"|\d{4}-\d\d-\d\d|\d{1,4}/\d{1,2}/\d{2,4}"
+    rf"|\d{{1,2}}(?:st|nd|rd|th)?(?: of)? {_MONTH}\b(?: \d{{4}})?"
+    rf"|\b{_MONTH} \d{{1,2}}(?:st|nd|rd|th)?\b"
+    r"|-?\d{1,3}\.\d{3,} ?,? ?-?\d{1,3}\.\d{3,}"
+    r"|\+\d[\d -]{7,}\d|\b\d{3}-\d{4}\b|\b\d{3}-\d{3}-\d{4}\b|\b\d{6,}\b"
+    r"|[+-]?\d+(?:[.,]\d+)? ?(?:%|°|percent\b|degrees?\b|deg\b|kelvin\b|k\b|kg\b|lbs?\b|[ap]\.?m\b)"
+    r"|\b\d+(?:st|nd|rd|th)\b|\b\d{1,2}:\d\d\b"
+)
+_TOKEN: Final = re.compile(
+    rf"(?P<ignored>{_IGNORED})"
+    r'|(?P<clock>(?<![\w.])\d{1,2}"\d(?!\d))'
+    r"|(?P<feet>\d+ ?(?:'|ft|feet|foot) ?\d+(?:\.\d+)? ?(?:\"|''|in\b|inch(?:es)?\b)"
+    r"|\b\d+'\d{1,2}(?![\d\"]))"
+    rf"|(?P<f>(?<![\w/])(?:f|(?:f-?(?:stop|number)|aperture)s?)(?:{_LINK})?(?: ?f)?"
+    rf" ?[/:=]? ?(?P<f_low>{_DECIMAL})(?:-(?P<f_high>{_DECIMAL}))?(?![\d/]))"
+    rf"|(?P<iso>(?<![\w/])(?:isoo?|izo|asa|sensitivity){_LINK} ?-? ?"
+    rf"(?P<iso_value>{_THOUSANDS}|{_DECIMAL})(?!\d))"
+    rf"|(?P<nd>(?<![\w/])nd(?: ?filter)? ?-? ?(?P<nd_value>{_DECIMAL})(?![\d/]))"
+    rf"|(?P<range>(?<![\w.,/])(?P<low>{_NUMBER})(?: ?mm)?(?: ?- ?(?![a-z])|(?<=\d\d) to |(?<=mm) to )"
+    rf"(?P<high>{_NUMBER})(?:(?: ?-?)(?P<range_unit>{_UNIT})(?![\w]))?)"
+    rf"|(?P<single>(?P<sign>(?<![\w)])[+-]|\bplus |\bminus )?(?<![\w.])(?P<number>{_NUMBER})"
+    rf"(?:(?P<mark>['\"])(?!\w)|(?:th|rd)?(?: ?-?)(?P<unit>{_UNIT})(?![a-z0-9])|(?:th|rd)\b)?)"
+)
+
+
+def _float(text: str) -> float:
+    if " " in text:
+        whole, part = text.split()
+        return float(whole) + _float(part)
+    if "/" in text:
+        top, bottom = text.split("/")
+        return float(top) / float(bottom) if float(bottom) else 0.0
+    if re.fullmatch(_THOUSANDS, text):
+        return float(text.replace(",", ""))
+    return float(text.replace(",", "."))
+
+
+def _unit_name(spelling: str) -> str:
+    return next(name for pattern, name in _UNIT_NAMES if pattern.fullmatch(spelling))
+
+
+def _single(match: re.Match[str]) -> Quantity:
+    number, sign = match["number"], (match["sign"] or "").strip()
+    value = _float(number) * (-1 if sign in {"-", "minus"} else 1)
+    unit = {"'": "ft", '"': "quote"}.get(match["mark"] or "", "")
+    if match["unit"]:
+        unit = _unit_name(match["unit"])
+    return Quantity(
+        value,
+        unit,
+        match.start(),
+        match.end(),
+        match.group(),
+        signed=bool(sign),
+        fraction="/" in number,
+    )
+
+
+def _pair(match: re.Match[str], low: str, high: str, unit: str) -> Quantity:
+    return Quantity(
+        _float(match[low]),
+        unit,
+        match.start(),
+        match.end(),
+        match.group(),
+        high=_float(match[high]) if match[high] else None,
+        fraction="/" in match[low],
+    )
+
+
+def _prefixed(match: re.Match[str], group: str, unit: str) -> Quantity:
+    return Quantity(_float(match[group]), unit, match.start(), match.end(), match.group())
+
+
+def _notation(match: re.Match[str]) -> Quantity:
+    """`1"3` is 1.3 s as cameras show it; `12' 6"` is feet and inches."""
+    first, second = re.findall(r"\d+(?:\.\d+)?", match.group())
+    if match["clock"]:
+        return Quantity(float(f"{first}.{second}"), "s", match.start(), match.end(), match.group())
+    feet = float(first) + float(second) / 12
+    return Quantity(feet, "ft", match.start(), match.end(), match.group())
+
+
+def _quantity(match: re.Match[str]) -> Quantity | None:
+    if match["ignored"]:
+        return None
+    if match["clock"] or match["feet"]:
+        return _notation(match)
+    if match["f"]:
+        return _pair(match, "f_low", "f_high", "f")
+    if match["iso"]:
+        return _prefixed(match, "iso_value", "iso")
+    if match["nd"]:
+        return _prefixed(match, "nd_value", "nd")
+    if match["range"]:
+        return _pair(
+            match, "low", "high", _unit_name(match["range_unit"]) if match["range_unit"] else ""
+        )
+    return _single(match)
+
+
+def scan(text: str) -> tuple[Quantity, ...]:
+    """All numbers with a possible meaning, in the order of the message.
+
+    Args:
+        text: a message as `normalise` leaves it.
+
+    Returns:
+        The quantities; dates, clock times, shares, coordinates and phone numbers are left out.
+        A number with a double quote mark has the unit "quote": seconds or inches, by its place.
+    """
+    found = (_quantity(match) for match in _TOKEN.finditer(text))
+    return tuple(quantity for quantity in found if quantity is not None)

@@ -1,0 +1,34 @@
+"""What was left: numbers that look meant and found no place are told, counts are not."""
+
+from __future__ import annotations
+
+import re
+from typing import Final
+
+from bot.dialogue.reading.draft import Draft
+from bot.dialogue.reading.numbers import Quantity
+
+_FOLLOWED_BY_WORD: Final = re.compile(r"^ ?[a-z]")
+_COUNT_BEFORE: Final = re.compile(
+    r"\b(?:frames?|battery|card|tries|of|student|group|number|age|aged|room|road|route|highway|page"
+    r"|task|option|question|shot|frame|picture|photo|level|day|year|since|in|until|till)\W*$"
+)
+_YEAR: Final = re.compile(r"(?:19|20)\d\d")
+
+
+def _is_meant(draft: Draft, quantity: Quantity) -> bool:
+    """A bare number is a count when a noun follows or names it; with a unit it is meant."""
+    if quantity.unit not in {"", "x"} or quantity.signed or quantity.fraction:
+        return True
+    if _YEAR.fullmatch(quantity.text) or _COUNT_BEFORE.search(draft.before(quantity)):
+        return False
+    return not _FOLLOWED_BY_WORD.search(draft.after(quantity))
+
+
+def tell_unread(draft: Draft) -> None:
+    """Tell the numbers that nobody claimed, unless they only count something."""
+    for quantity in draft.free():
+        if _is_meant(draft, quantity):
+            draft.refuse(quantity)
+        else:
+            draft.claim(quantity)

@@ -1,0 +1,118 @@
+"""Which length a number is: the words before and behind it say."""
+
+from __future__ import annotations
+
+import re
+from typing import Final
+
+from bot.dialogue.reading.draft import Draft
+from bot.dialogue.reading.numbers import Quantity
+
+NEAR: Final = (
+    r"nearest|closest|near thing|foreground|front|rocks?|boulders?|stones?|pebbles?|logs?|ferns?"
+    r"|moss|bush|flowers?|plants?|roots?|stumps?|slabs?|branch|anchor"
+)
+FAR: Final = (
+    r"(?:back|far|rear|rock|canyon|gorge) (?:wall|side|bank)s?|walls? behind|farthest|furthest"
+    r"|trees behind|background|far (?:trees|rocks?)|horizon"
+)
+FALL: Final = r"(?:water)?falls?|drop|plunge|cascade|chute|curtain"
+_FILLER: Final = (
+    r"(?:\W*(?:or so|ish|maybe|max|about|roughly|approx|approximately|now|i guess|i think)\b)*\W*"
+)
+
+#: What a clause before a number speaks of; the last one named counts.
+_SUBJECT: Final = re.compile(
+    rf"\b(?:(?P<camera>camera|tripod)|(?P<far>{FAR})|(?P<near>{NEAR})"
+    rf"|(?P<distance>distance(?: (?:to|from|of) (?:the )?(?:{FALL}|water|foot|base))?"
+    r"|i'm|im|i am|we're|we are|standing|stand|me|away|(?:falls?|waterfall) (?:is )?at)"
+    r"|(?P<width>width|wide)|(?P<depth>depth|deep)|(?P<climb>climb\w*|ascent|gain|elevation)"
+    r"|(?P<walk>walk\w*|hike|hiking|trail|approach)|(?P<section>show|section|part|piece|slice)"
+    rf"|(?P<height>height|tall|high|{FALL}))\b"
+)
+
+_THE: Final = r"(?:the |my |our |a |that |this )?"
+#: What stands right behind a number.
+_BEHIND: Final = re.compile(
+    rf"^{_FILLER}(?:"
+    rf"(?P<camera>(?:off|above|over) {_THE}(?:ground|water|floor|stream|creek|bed|rocks?|pool))"
+    r"|(?P<section>of (?:it|that|the (?:fall|falls|water|drop|waterfall|cascade)))"
+    r"|(?P<climb>(?:of )?(?:climb\w*|ascent|gain|elevation|vertical|uphill))"
+    r"|(?P<walk>(?:of )?(?:walk|hike|hiking|trail)\b|one way|each way|round trip|in from"
+    rf"|from {_THE}(?:car|road|trailhead|parking|lot))"
+    r"|(?P<object>(?:away from|back from|off from|from|to|before|in front of|short of)"
+    rf" {_THE}(?P<thing>[a-z' ]{{1,30}}))"
+    rf"|(?P<height>tall|high|in height|of height|(?:{FALL}))"
+    r"|(?P<width>wide|across|in width)|(?P<depth>deep|of water)"
+    r"|(?P<distance>away|off|back|out|distant|distance)"
+    r"|(?P<up>up)"
+    r")\b"
+)
+_NEAR_BEHIND: Final = re.compile(rf"^\W*(?:to |for )?{_THE}(?:{NEAR})(?: \w+)?\W*$")
+_NEAR_THING: Final = re.compile(rf"\b(?:{NEAR})\b")
+_FAR_THING: Final = re.compile(rf"\b(?:{FAR})\b")
+_WALKING: Final = re.compile(r"\b(?:walk\w*|hik\w+|trail|approach|km|miles?|climb\w*)\b")
+#: A bare number belongs to the word before it only when nothing but these stands between.
+_TIGHT: Final = re.compile(
+    r"(?:\W|\b(?:is|at|are|about|maybe|around|roughly|say|approx|of|some|be|there|was|only)\b)*$"
+)
+
+_SLOTS: Final = {
+    "camera": "camera_height_m",
+    "far": "farthest_m",
+    "near": "nearest_m",
+    "distance": "distance_m",
+    "width": "fall_width_m",
+    "depth": "water_depth_m",
+    "climb": "climb_m",
+    "walk": "walk_km",
+    "section": "section_height_m",
+    "height": "fall_height_m",
+}
+
+
+def _subject(words: str, *, tight: bool) -> str | None:
+    """What the words speak of last; `tight`: only when it stands right before the number."""
+    found = None
+    for match in _SUBJECT.finditer(words):
+        found = match
+    if found is None or (tight and not _TIGHT.fullmatch(words[found.end() :])):
+        return None
+    return found.lastgroup
+
+
+def _of_object(thing: str, subject: str | None) -> str:
+    """`12 m from the fall`, `2 m to the first rock`, `3 ft from the camera`."""
+    if subject in {"near", "far"}:
+        return subject
+    if _FAR_THING.search(thing):
+        return "far"
+    return "near" if _NEAR_THING.search(thing) else "distance"
+
+
+def _behind(match: re.Match[str], subject: str | None, *, walking: bool) -> str | None:
+    kind = match.lastgroup
+    if match["object"]:
+        return _of_object(match["thing"], subject)
+    if kind == "distance" and subject in {"near", "far"}:
+        return subject
+    if kind == "up":
+        return "camera" if subject == "camera" else "climb" if walking else None
+    if kind == "camera" and subject not in {"camera", None}:
+        return subject
+    return kind
+
+
+def role(draft: Draft, quantity: Quantity) -> str | None:
+    """The slot of a length by the words around it; None when they do not say."""
+    bare = quantity.unit == ""
+    subject = _subject(draft.clause_before(quantity), tight=bare)
+    after = draft.after(quantity)
+    match = _BEHIND.search(after)
+    kind = subject
+    if match and not (bare and match.group().strip(" ,.").endswith(("fall", "falls", "drop"))):
+        walking = _WALKING.search(draft.text) is not None
+        kind = _behind(match, subject, walking=walking) or subject
+    elif subject is None and _NEAR_BEHIND.search(after) and not bare:
+        kind = "near"
+    return _SLOTS[kind] if kind else None

@@ -1,0 +1,192 @@
+"""f-number, time, ISO and focal length as set; what shall stay; automatic modes; what if."""
+
+from __future__ import annotations
+
+import re
+from typing import Final
+
+from bot.dialogue.facts import Keep
+from bot.dialogue.reading.draft import Draft
+from bot.dialogue.reading.numbers import Quantity
+from bot.dialogue.reading.roles import role
+
+_LENS_WORD: Final = re.compile(r"^\W*(?:[a-z]+ )?(?:lens|prime|zoom|glass)\b")
+_NO_EXPOSURE: Final = re.compile(
+    r"\b(?:timer|self-timer|delay|countdown|wait\w*|hang on|hold on|give me|every|lull|ago|walk"
+    r"|breath\w*|for another|rest)\b"
+)
+_LONG_EXPOSURE: Final = re.compile(r"\b(?:expos\w+|shutter|bulb|long)\b")
+_SECOND_WORD: Final = re.compile(r"^1 (?:second|sec)$")
+_NO_FOCAL: Final = re.compile(r"\b(?:rain|thread|filter|filters|ring|rings|step-?up)\b")
+_POLARISER: Final = re.compile(r"\b(?:pola\w*|cpl|nd)\b\W*$")
+_EQUIVALENT: Final = re.compile(r"^\W*(?:equiv\w*|eq\b|in full)")
+_AT_FOCAL: Final = re.compile(r"(?:@|\b(?:at|zoomed (?:in |out )?to|zoom (?:at|to)|set to)) ?$")
+_FOCAL_CUE: Final = re.compile(r"\b(?:zoom\w*|focal(?: length)?(?: is| of| at)?|lens(?: is)? at) ?$")
+_BASE_ISO: Final = re.compile(r"\b(?:base|native|lowest) ?$")
+_BASE_AFTER: Final = re.compile(r"^\W*(?:is |as )?(?:my |the |its )?(?:base|native|lowest)\b")
+#: Full, half and third marks of the ISO series that a bare number may be (ISO 12232 marks).
+_ISO_MARKS: Final = frozenset(
+    {50, 64, 80, 100, 125, 160, 200, 250, 320, 400, 500, 640, 800, 1000, 1250, 1600, 3200, 6400}
+)
+_AUTOMATIC: Final = re.compile(
+    r"\bon auto\b|\bauto(?:matic)? ?(?:mode|exposure|iso)\b|\b(?:full|all) auto(?:matic)?\b"
+    r"|\b(?:on|in) (?:p|a|av|tv|s|program) mode\b|\b(?:p|av|tv|program)[ -]mode\b"
+    r"|\b(?:aperture|shutter|time)[ -]priority\b|\b(?:in|on) (?:automatic|program)\b"
+    r"|^(?:auto|automatic|automatically)$|\bit's (?:on )?auto(?:matic)?\b"
+)
+_MANUAL: Final = re.compile(
+    r"\b(?:in|on|full|fully) manual\b(?! focus)|\bmanual (?:mode|exposure)\b|\bm[ -]mode\b|^manual$"
+)
+_WHAT_IF: Final = re.compile(
+    r"\bwhat if\b|\bwhat (?:about|happens|would)\b|\bhow about\b|\bsuppose\b|\bwould\b.*\?"
+    r"|\bif i(?:'d)? (?:go|went|use|used|take|took|set|open|opened|stop|stopped|switch|change"
+    r"|changed|try|tried|zoom|drop|dropped|push|pushed|raise|raised)\b"
+    r"|\b(?:could|can|should) i (?:go|use|take|set|try|open|stop|drop|push|raise)\b"
+)
+
+_TIME_WORD: Final = r"(?:shutter(?: speed| time)?|exposure time|time|speed|shutter_s)"
+_F_WORD: Final = r"(?:aperture|f-?(?: ?number|-?stop)|f_number|depth of field|dof)"
+_ISO_WORD: Final = r"(?:iso)"
+_TARGET: Final = rf"(?:{_TIME_WORD}|{_F_WORD}|{_ISO_WORD})"
+_THE: Final = r"(?:(?:the|my|at|on|it|to|this|that|same|by|with|setting|of)\b ?)*"
+_STAY: Final = (
+    r"(?:keep|keeping|kept|hold|holding|fix|lock|locked|leave|leaving|stay|stick|sticking|fixed"
+    r"|must stay|not touching|not changing|don't (?:change|touch|move|want to change|alter)"
+    r"|do not (?:change|touch|move)|without (?:changing|touching)|can't change|won't change"
+    r"|not (?:change|touch)|same)"
+)
+_STAYS: Final = (
+    r"(?:(?:is|are|both|has to|have to|must|needs? to|should|will|to be)\b ?)*"
+    r"(?:fixed|locked|stays?|stay put|constant|untouched|unchanged|as (?:it|they) (?:is|are))"
+)
+_LIST: Final = rf"{_TARGET}(?:(?: ?,| and| or| &| \+)+ {_THE}{_TARGET})*"
+_KEEP: Final = re.compile(
+    rf"\b{_STAY} {_THE}(?P<kept>{_LIST})(?! (?:low|down|short|long|as low|under|below))\b"
+    rf"|\b(?P<fixed>{_LIST}) {_STAYS}\b"
+)
+_KEEP_WORDS: Final = (
+    (Keep.TIME, re.compile(rf"\b{_TIME_WORD}\b")),
+    (Keep.F_NUMBER, re.compile(rf"\b{_F_WORD}\b")),
+    (Keep.ISO, re.compile(rf"\b(?:{_ISO_WORD}|iso)\b")),
+)
+_SMALL_STEPS: Final = re.compile(
+    r"\bsmall(?:er)? steps?\b|\bstep by step\b|\b(?:little|bit) by (?:little|bit)\b"
+    r"|\bone (?:click|step|third) (?:at a time|after)\b|\bthird by third\b|\bclick by click\b"
+    r"|\bbaby steps\b|\bin thirds\b|\b1 (?:click|step) at a time\b|\bslowly, (?:step|one)"
+)
+
+
+def read_f_numbers(draft: Draft) -> None:
+    """f-numbers as set; the widest aperture of a lens that is only spoken of is none."""
+    for quantity in draft.free("f"):
+        if _LENS_WORD.search(draft.after(quantity)):
+            draft.claim(quantity)
+        elif quantity.is_range:
+            draft.refuse(quantity)
+        else:
+            draft.put("f_number", quantity.value, quantity)
+
+
+def read_iso(draft: Draft) -> None:
+    """ISO as set, or the camera's base."""
+    for quantity in draft.free("iso"):
+        base = _BASE_ISO.search(draft.before(quantity)) or _BASE_AFTER.search(
+            draft.clause_after(quantity)
+        )
+        draft.put("base_iso" if base else "iso", quantity.value, quantity)
+
+
+def _is_time(draft: Draft, quantity: Quantity) -> bool:
+    if quantity.unit == "min":
+        around = draft.clause_before(quantity) + draft.clause_after(quantity)
+        return _LONG_EXPOSURE.search(around) is not None or "shutter_s" in draft.expecting
+    if quantity.unit == "quote":
+        return role(draft, quantity) is None
+    if quantity.unit == "":
+        top, _, bottom = quantity.text.partition("/")
+        return top == "1" and bottom.isdigit()
+    return not (_SECOND_WORD.match(draft.text) and "shutter_s" not in draft.expecting)
+
+
+def read_times(draft: Draft) -> None:
+    """Exposure times; a timer, a wait or a walk is none, a range of times stays unread."""
+    for quantity in draft.free("s", "min", "quote", ""):
+        around = draft.clause_before(quantity) + draft.clause_after(quantity)
+        if quantity.is_range:
+            if quantity.fraction or quantity.unit == "s":
+                draft.refuse(quantity)
+        elif quantity.unit in {"s", "min"} and _NO_EXPOSURE.search(around):
+            draft.claim(quantity)
+        elif _is_time(draft, quantity) and not quantity.signed:
+            seconds = quantity.value * (60 if quantity.unit == "min" else 1)
+            draft.put("shutter_s", seconds, quantity)
+        elif quantity.unit in {"min", "s"}:
+            draft.claim(quantity)
+    for quantity in draft.free("h"):
+        draft.claim(quantity)
+
+
+def read_focal_lengths(draft: Draft) -> None:
+    """Focal lengths as set: in millimetres, or bare behind "at" where a zoom covers them."""
+    for quantity in draft.free("mm"):
+        before, after = draft.clause_before(quantity), draft.clause_after(quantity)
+        if _NO_FOCAL.search(after) or _POLARISER.search(before):
+            draft.claim(quantity)
+        elif quantity.is_range or _EQUIVALENT.search(after):
+            draft.refuse(quantity)
+        else:
+            draft.put("focal_mm", quantity.value, quantity)
+    for quantity in draft.free(""):
+        before = draft.before(quantity)
+        covered = any(
+            lens.shortest_mm <= quantity.value <= lens.longest_mm
+            for lens in draft.values.get("lenses", ())
+        )
+        if (covered and _AT_FOCAL.search(before)) or _FOCAL_CUE.search(before):
+            draft.put("focal_mm", quantity.value, quantity)
+
+
+def read_settings_triple(draft: Draft) -> None:
+    """`f/11 1/4 100`: the bare number that follows f-number and time is the ISO."""
+    if "iso" in draft.values or not {"f_number", "shutter_s"} <= draft.values.keys():
+        return
+    for quantity in draft.free(""):
+        earlier = draft.neighbour(quantity, -1)
+        beside = earlier is not None and earlier not in draft.free() and not draft.before(
+            quantity
+        ).strip(" ,;/")
+        if beside and quantity.value in _ISO_MARKS:
+            draft.put("iso", quantity.value, quantity)
+
+
+def read_asked_settings(draft: Draft) -> None:
+    """Bare numbers where the open question asks for settings: f-number, time, ISO in order."""
+    for slot in ("focal_mm", "f_number", "shutter_s", "iso", "base_iso"):
+        plain = [quantity for quantity in draft.free("") if not quantity.signed]
+        if slot in draft.expecting and slot not in draft.values and plain:
+            quantity = plain[0]
+            if quantity.is_range or (slot == "iso" and quantity.value not in _ISO_MARKS):
+                draft.refuse(quantity)
+            else:
+                draft.put(slot, quantity.value, quantity)
+
+
+def read_modes(draft: Draft) -> None:
+    """What shall stay, small steps, automatic or manual, and whether it only asks "what if"."""
+    skeleton = draft.skeleton()
+    kept = " ".join(match["kept"] or match["fixed"] for match in _KEEP.finditer(skeleton))
+    keep = frozenset(slot for slot, pattern in _KEEP_WORDS if pattern.search(kept))
+    if keep:
+        draft.note("keep", keep)
+    if _SMALL_STEPS.search(draft.text):
+        draft.note("small_steps", value=True)
+    if _AUTOMATIC.search(draft.text):
+        draft.note("automatic", value=True)
+    elif _MANUAL.search(draft.text):
+        draft.note("automatic", value=False)
+
+
+def read_what_if(draft: Draft) -> None:
+    """Mark a question that only tries a value; it must not move the walk."""
+    if _WHAT_IF.search(draft.text) and draft.values.keys() - {"units"}:
+        draft.note("ask_what_if", value=True)

@@ -1,0 +1,139 @@
+"""Numbers of stops: the meter's, the change that is wanted, the strength of a filter."""
+
+from __future__ import annotations
+
+import math
+import re
+from typing import Final
+
+from bot.dialogue.reading.draft import Draft
+from bot.dialogue.reading.numbers import Quantity
+
+_ND_WORD: Final = r"(?:nds?|neutral[ -]densit\w+|nd filters?|filters?)"
+_ND_NEAR: Final = re.compile(rf"\b{_ND_WORD}\b")
+_GRADUATED: Final = re.compile(r"\bgrad\w*\b")
+#: `the 3-stop`, `my 6 stop`, `10-stop on`: a filter, when nothing says under or over.
+_FILTER_BEFORE: Final = re.compile(r"\b(?:the|my|with(?: the| my| a)?|a|own|have|and|use|using) ?$")
+_FILTER_AFTER: Final = re.compile(r"^ ?(?:on|off|mounted|in place|nd|filter|glass|screwed|one)\b")
+_UNDER: Final = re.compile(r"^\W*(?:too )?(?:under|below|minus|negative)\b(?!ex)")
+_OVER: Final = re.compile(r"^\W*(?:too )?(?:over|above|plus|positive)\b(?!ex)(?! the (?:rock|wat))")
+_DARKER_FOUND: Final = r"(?:too dark|underexposed|too (?:dim|low)|short|dark)"
+_BRIGHTER_FOUND: Final = r"(?:too bright|overexposed|too (?:light|hot|high))"
+_WANT_MORE: Final = re.compile(
+    rf"^\W*(?:of )?(?:more light|more exposure|brighter|lighter|more|{_DARKER_FOUND})\b"
+)
+_WANT_LESS: Final = re.compile(
+    rf"^\W*(?:of )?(?:less light|less exposure|darker|less|{_BRIGHTER_FOUND})\b"
+)
+_BY_MORE: Final = re.compile(
+    rf"\b(?:{_DARKER_FOUND}|brighten(?: it)?|raise(?: it)?|lift(?: it)?)(?: by)?(?: about)? ?$"
+)
+_BY_LESS: Final = re.compile(rf"\b(?:{_BRIGHTER_FOUND}|darken(?: it)?)(?: by)?(?: about)? ?$")
+_METER_WORDS: Final = re.compile(r"\b(?:meter\w*|reads?|reading|needle)\b.{0,20}$")
+#: Camera meters show thirds as .3 and .7 (common practice): the marked value's exact third.
+_MARKED_THIRDS: Final = {3: 1 / 3, 7: 2 / 3}
+#: Filter factors that are sold under their number; powers of two besides (common practice).
+_ND_FACTORS: Final = frozenset({100, 200, 400, 500, 1000, 1024, 2000, 2048, 4000, 10_000, 100_000})
+_STRONGEST_STOPS: Final = 20
+
+
+def exact_thirds(stops: float) -> float:
+    """The exact third behind a marked number of stops: 0.7 is 2/3, 1.3 is 4/3."""
+    size = abs(stops)
+    whole, tenth = int(size), round((size - int(size)) * 10, 6)
+    exact = whole + _MARKED_THIRDS.get(int(tenth), size - whole) if tenth in {3, 7} else size
+    return math.copysign(exact, stops) if stops else 0.0
+
+
+def nd_stops(quantity: Quantity) -> float | None:
+    """Stops of a filter named by factor (ND64) or density (ND 0.9); None when it may be either.
+
+    A factor is a power of two or one of those sold under their number; a density has a decimal
+    point. Stops are log2(factor) and density / log10(2); "nd6" is neither and stays unread.
+    """
+    number = quantity.value
+    if number <= 0:
+        return None
+    if "." in quantity.text or "," in quantity.text:
+        return number / math.log10(2) if number <= 6 else None
+    power = math.log2(number)
+    known = number in _ND_FACTORS or (power.is_integer() and 1 <= power <= _STRONGEST_STOPS)
+    return power if known else None
+
+
+def _meter_sign(draft: Draft, quantity: Quantity) -> int:
+    after = draft.after(quantity)
+    if _UNDER.search(after):
+        return -1
+    return 1 if _OVER.search(after) else 0
+
+
+def _change_sign(draft: Draft, quantity: Quantity) -> int:
+    """+1 when more light is wanted, -1 when less, 0 when the words do not say."""
+    before, after = draft.clause_before(quantity), draft.after(quantity)
+    if _WANT_MORE.search(after) or _BY_MORE.search(before):
+        return 1
+    return -1 if _WANT_LESS.search(after) or _BY_LESS.search(before) else 0
+
+
+def _looks_like_stops(draft: Draft, quantity: Quantity) -> bool:
+    """Whether a number is one of stops: by its unit, as a fraction or bare beside its words."""
+    if quantity.is_range:
+        return False
+    plain = quantity.unit == "" and quantity.value <= 8
+    spoken = _meter_sign(draft, quantity) or (
+        quantity.value < 8 and _change_sign(draft, quantity) and quantity.fraction
+    )
+    return quantity.unit == "stop" or (plain and bool(spoken))
+
+
+def read_stops(draft: Draft) -> None:
+    """What the meter says and the change that is wanted, in stops."""
+    for quantity in draft.free("stop", ""):
+        if quantity.signed or not _looks_like_stops(draft, quantity):
+            continue
+        meter, change = _meter_sign(draft, quantity), _change_sign(draft, quantity)
+        stops = exact_thirds(quantity.value)
+        if change:
+            draft.put("change_stops", change * stops, quantity)
+        elif meter:
+            draft.put("meter_stops", meter * stops, quantity)
+    _read_signed(draft)
+    _read_zero(draft)
+
+
+def _read_signed(draft: Draft) -> None:
+    """`+1`, `-0.7`, `meter at -1/3`: a sign makes a bare number the meter's."""
+    for quantity in draft.free("stop", ""):
+        if quantity.signed and not quantity.is_range:
+            change = _change_sign(draft, quantity)
+            slot = "change_stops" if change else "meter_stops"
+            stops = exact_thirds(quantity.value)
+            draft.put(slot, change * abs(stops) if change else stops, quantity)
+
+
+def _read_zero(draft: Draft) -> None:
+    for quantity in draft.free(""):
+        if quantity.value == 0 and _METER_WORDS.search(draft.before(quantity)):
+            draft.put("meter_stops", 0.0, quantity)
+
+
+def is_filter(draft: Draft, quantity: Quantity) -> bool:
+    """Whether a number of stops is the strength of a filter, not of light."""
+    before, after = draft.clause_before(quantity), draft.clause_after(quantity)
+    if _meter_sign(draft, quantity) or _change_sign(draft, quantity):
+        return False
+    if _GRADUATED.search(before + after):
+        return False
+    named = _ND_NEAR.search(before) or _ND_NEAR.search(after)
+    spoken = _FILTER_BEFORE.search(draft.before(quantity)) or _FILTER_AFTER.search(after)
+    return quantity.value.is_integer() and bool(named or spoken)
+
+
+
+
+def read_asked_stops(draft: Draft) -> None:
+    """A bare strength where the open question asks which filter is on."""
+    plain = [quantity for quantity in draft.free("", "stop") if not quantity.signed]
+    if "nd_on_stops" in draft.expecting and len(plain) == 1 and "nd_on_stops" not in draft.values:
+        draft.put("nd_on_stops", plain[0].value, plain[0])
