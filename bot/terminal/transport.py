@@ -2,10 +2,8 @@
 
 from __future__ import annotations
 
-import tempfile
 from datetime import datetime
 from pathlib import Path
-from typing import TextIO
 
 from bot.dialogue.events import MediaRef
 from bot.runtime.ports import (
@@ -15,19 +13,18 @@ from bot.runtime.ports import (
     UploadedMedia,
     UploadedPicture,
 )
+from bot.terminal.printing import Printer
 
 
 class TerminalTransport:
     """Prints what the bot says.
 
     Args:
-        out: where messages are printed, a blank line between two and none inside one.
-        pictures: folder of the saved pictures; None makes one when the first picture comes.
+        printer: prints the messages.
     """
 
-    def __init__(self, out: TextIO, pictures: Path | None = None) -> None:
-        self._out = out
-        self._pictures = pictures
+    def __init__(self, printer: Printer) -> None:
+        self._printer = printer
         self._sent: dict[str, str] = {}
         self._uploads: dict[str, bytes] = {}
 
@@ -39,10 +36,7 @@ class TerminalTransport:
     async def send(self, outgoing: Outgoing) -> str:
         """Print a message; the same row again prints nothing."""
         if outgoing.row_id not in self._sent:
-            text = without_blank_lines(outgoing.body)
-            if outgoing.picture is not None:
-                text += f"\n[picture: {self._save(outgoing.picture)}]"
-            print("\n" * bool(self._sent) + text, file=self._out, flush=True)
+            self._printer.bot(outgoing.body, self._named(outgoing.picture))
             self._sent[outgoing.row_id] = f"$said-{len(self._sent)}"
         return self._sent[outgoing.row_id]
 
@@ -83,22 +77,7 @@ class TerminalTransport:
     async def mark_read(self, room_id: str, event_id: str) -> None:
         """A terminal has no read mark."""
 
-    def _save(self, picture: UploadedPicture) -> Path:
-        if self._pictures is None:
-            self._pictures = Path(tempfile.mkdtemp(prefix="linn-pictures-"))
-        return save_picture(self._pictures, picture.file_name, self._uploads[picture.media.address])
-
-
-def save_picture(folder: Path, name: str, data: bytes) -> Path:
-    """Save a picture under a name that is free in the folder, and return its path."""
-    folder.mkdir(parents=True, exist_ok=True)
-    number = sum(1 for _ in folder.iterdir()) + 1
-    # The name is what the bot's message says; only its last part may become a path.
-    path = folder / f"{number:02}-{Path(name).name or 'picture'}"
-    path.write_bytes(data)
-    return path.resolve()
-
-
-def without_blank_lines(text: str) -> str:
-    """The text without empty lines, so that a blank line always parts two messages."""
-    return "\n".join(line for line in text.splitlines() if line.strip())
+    def _named(self, picture: UploadedPicture | None) -> tuple[str, bytes] | None:
+        if picture is None:
+            return None
+        return picture.file_name, self._uploads[picture.media.address]

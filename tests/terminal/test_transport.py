@@ -15,6 +15,7 @@ from bot.runtime.ports import (
     Outgoing,
     UploadedPicture,
 )
+from bot.terminal.printing import Printer
 from bot.terminal.transport import TerminalTransport
 
 ROOM = "!here:terminal"
@@ -28,7 +29,7 @@ def outgoing(row_id: str, body: str, picture: UploadedPicture | None = None) -> 
 async def test_blank_lines_part_messages_and_nothing_else() -> None:
     """Between two messages stands one blank line, inside a message none."""
     out = io.StringIO()
-    transport = TerminalTransport(out)
+    transport = TerminalTransport(Printer(out))
     await transport.send(outgoing("a", "f/11, 1/4 s\n\nTake it.\n"))
     await transport.send(outgoing("b", "Blinking?"))
     assert out.getvalue() == "f/11, 1/4 s\nTake it.\n\nBlinking?\n"
@@ -37,7 +38,7 @@ async def test_blank_lines_part_messages_and_nothing_else() -> None:
 async def test_the_same_row_is_printed_once() -> None:
     """A repeat gives the first event id and prints nothing."""
     out = io.StringIO()
-    transport = TerminalTransport(out)
+    transport = TerminalTransport(Printer(out))
     first = await transport.send(outgoing("a", "Take it."))
     assert await transport.send(outgoing("a", "Take it.")) == first
     assert await transport.find_sent(ROOM, "a", datetime.now(UTC)) == first
@@ -51,7 +52,7 @@ async def test_a_picture_is_saved_and_named(tmp_path: Path, named: bool) -> None
     """Under the caption stands where the picture lies; a folder is made when none is given."""
     out = io.StringIO()
     folder = tmp_path / "pictures"
-    transport = TerminalTransport(out, folder if named else None)
+    transport = TerminalTransport(Printer(out, folder if named else None))
     for row in "ab":
         media = await transport.upload(b"png " + row.encode(), "image/png", ROOM)
         picture = UploadedPicture(media, "image/png", 4, 3, 5, "../marked.png")
@@ -71,7 +72,7 @@ async def test_a_file_is_read_within_the_limit(tmp_path: Path) -> None:
     """A shared file is read from its path; larger ones and missing ones are refused."""
     path = tmp_path / "frame.jpg"
     path.write_bytes(b"12345")
-    transport = TerminalTransport(io.StringIO())
+    transport = TerminalTransport(Printer(io.StringIO()))
     assert await transport.download(MediaRef(address=str(path)), 5) == b"12345"
     with pytest.raises(MediaTooLargeError):
         await transport.download(MediaRef(address=str(path)), 4)
@@ -82,7 +83,7 @@ async def test_a_file_is_read_within_the_limit(tmp_path: Path) -> None:
 async def test_marks_that_a_terminal_has_not() -> None:
     """Typing, read marks and withdrawals are taken and print nothing."""
     out = io.StringIO()
-    transport = TerminalTransport(out)
+    transport = TerminalTransport(Printer(out))
     await transport.set_typing(ROOM, on=True)
     await transport.mark_read(ROOM, "$1")
     await transport.redact(ROOM, "$1", "t")
