@@ -1,0 +1,52 @@
+"""Playing a walk and holding the answers against what is expected."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from pathlib import Path
+
+import pytest
+
+from bot.terminal.commands import Command, Frame, Message, Place, Quit
+from bot.trial.demo import Line, MissingAnswerError, play, shown
+from bot.trial.person import Heard
+
+
+async def bot(command: Command) -> Sequence[Heard]:
+    """Answers words with a sentence and frames with a picture."""
+    if isinstance(command, Frame):
+        return [Heard("measuring", notice=True), Heard("Area A", False, ("a.png", b"png"))]
+    return [Heard("f/11, 1/4 s", notice=False)]
+
+
+async def test_a_walk_that_holds() -> None:
+    """When every expected answer comes, the walk ends well."""
+    walk = [Line(Message("settings"), "1/4 S"), Line(Frame(Path("a.jpg")), "area", picture=True)]
+    await play(walk, bot)
+
+
+@pytest.mark.parametrize(
+    ("line", "missing"),
+    [
+        (Line(Message("settings"), "f/16"), "after “settings”: an answer that holds “f/16”"),
+        (Line(Message("card"), "f/11", picture=True), "after “card”: a picture"),
+    ],
+)
+async def test_a_missing_answer_is_named(line: Line, missing: str) -> None:
+    """The walk stops at the first answer that does not come, and says which."""
+    with pytest.raises(MissingAnswerError, match=missing):
+        await play([line, Line(Message("never said"), "nothing")], bot)
+
+
+@pytest.mark.parametrize(
+    ("command", "text"),
+    [
+        (Message("why"), "why"),
+        (Frame(Path("frames") / "a.jpg"), "(shares a.jpg)"),
+        (Place(44.15, -71.35), "(shares the place 44.15, -71.35)"),
+        (Quit(), "(leaves)"),
+    ],
+)
+def test_what_the_person_does_is_shown(command: Command, text: str) -> None:
+    """Each command has its line in the printed talk."""
+    assert shown(command) == text
