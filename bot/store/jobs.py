@@ -56,8 +56,13 @@ def _job(row: Row[Any]) -> JobRow:
 
 
 async def write_job_state(connection: AsyncConnection, job: JobRow) -> bool:
-    """Write due time, attempts and delays; False when the job is no longer there."""
-    state = {"due": job.due.timestamp(), "attempts": job.attempts, "delays": job.delays}
+    """Write how far a job has come; False when the job is no longer there."""
+    state = {
+        "input": job.input,
+        "due": job.due.timestamp(),
+        "attempts": job.attempts,
+        "delays": job.delays,
+    }
     same = JOBS.c.job_id == job.job_id
     changed = await connection.execute(update(JOBS).where(same).values(**state))
     return bool(changed.rowcount)

@@ -188,12 +188,14 @@ class Result:
 
 @dataclass(frozen=True)
 class Written:
-    """What a transaction has added, for those who work on it next."""
+    """What a transaction has added (and taken away), for those who work on it next."""
 
     inbox: tuple[InboxRow, ...] = ()
     messages: tuple[OutboxRow, ...] = ()
     jobs: tuple[JobRow, ...] = ()
     timers: tuple[TimerRow, ...] = ()
+    #: Positions of messages that were deleted before they were sent.
+    unsent: tuple[int, ...] = ()
 
 
 class ConflictError(Exception):

@@ -98,29 +98,34 @@ class Store:
         async with self._database.writing() as connection:
             await inbox.remove_event(connection, result.inbox)
             await contexts.write_context(connection, key, result.versions, result.changes)
-            take_backs = await self._delete(connection, result)
+            take_backs, unsent = await self._delete(connection, result)
             await jobs.cancel_timers(connection, key, result.cancelled_timers)
             await jobs.set_timers(connection, result.timers)
             new_jobs = result.jobs + take_backs
             await jobs.add_jobs(connection, new_jobs)
             messages = await outbox.add_messages(connection, result.messages)
-        return Written(messages=messages, jobs=new_jobs, timers=result.timers)
+        return Written(messages=messages, jobs=new_jobs, timers=result.timers, unsent=unsent)
 
-    async def _delete(self, connection: AsyncConnection, result: Result) -> tuple[JobRow, ...]:
-        """Delete frames and the person, and fill the jobs that take back the rest."""
-        filled = []
+    async def _delete(
+        self, connection: AsyncConnection, result: Result
+    ) -> tuple[tuple[JobRow, ...], tuple[int, ...]]:
+        """Delete frames and the person; the jobs that take back the rest, and unsent messages."""
+        filled: tuple[JobRow, ...] = ()
+        unsent: tuple[int, ...] = ()
         for job in result.dropped_frames:
             frame = job.frame_event_id or ""
             found = await forget.drop_frame(connection, job.key.person_id, frame)
-            if found != TakeBack():
-                filled.append(replace(job, input=found.model_dump_json()))
+            unsent += found.unsent
+            if found.take_back != TakeBack():
+                filled += (replace(job, input=found.take_back.model_dump_json()),)
         if result.forget is None:
-            return tuple(filled)
+            return filled, unsent
         await jobs.add_jobs(connection, filled)  # so that forgetting finds and absorbs them
         found = await forget.forget_person(connection, result.inbox)
         farewell = TakeBack.model_validate_json(result.forget.input).farewell
-        everything = found.model_copy(update={"farewell": farewell})
-        return (replace(result.forget, input=everything.model_dump_json()),)
+        everything = found.take_back.model_copy(update={"farewell": farewell})
+        job = replace(result.forget, input=everything.model_dump_json())
+        return (job,), unsent + found.unsent
 
     async def start_job(self, job: JobRow) -> JobRow | None:
         """Count an attempt before the work begins; None when the job is no longer there."""

@@ -1,0 +1,85 @@
+"""Read marks and typing marks: small politeness that may fail and holds nothing up."""
+
+from __future__ import annotations
+
+import asyncio
+import logging
+from collections import Counter
+from collections.abc import Awaitable, Iterable
+from typing import Final
+
+from bot.dialogue.events import Event, FrameChecked, TimerFired
+from bot.runtime.faults import where_it_broke
+from bot.runtime.pauses import Wake
+from bot.runtime.ports import Transport
+
+_LOG: Final = logging.getLogger(__name__)
+
+#: A mark that takes longer is not worth waiting for [s] (own rule).
+_REQUEST_S: Final = 10.0
+#: Read marks wait so long [s]: one is enough for a burst, and the answer goes first (own rule).
+_READ_AFTER_S: Final = 0.25
+#: The homeserver hides a typing mark after 30 s; it is renewed before that [s].
+_RENEW_S: Final = 20.0
+
+
+class Courtesy:
+    """Shows that the bot has read, and that it is at work.
+
+    Args:
+        transport: the way to the rooms.
+    """
+
+    def __init__(self, transport: Transport) -> None:
+        self._transport = transport
+        self._read: dict[str, str] = {}  # the newest event by room
+        self._at_work: Counter[str] = Counter()  # by room
+        self._shown: dict[str, float] = {}  # rooms with a typing mark, since when
+        self._wake = Wake()
+
+    def has_read(self, events: Iterable[Event]) -> None:
+        """Mark events as read, if they were meant for the bot."""
+        for event in events:
+            origin = event.origin
+            if origin.addressed and not isinstance(event, FrameChecked | TimerFired):
+                self._read[origin.room_id] = origin.event_id
+        if self._read:
+            self._wake.ring()
+
+    def begins(self, room_id: str) -> None:
+        """Slow work begins in a room."""
+        self._at_work[room_id] += 1
+        self._wake.ring()
+
+    def ends(self, room_id: str) -> None:
+        """Slow work ends in a room."""
+        self._at_work -= Counter({room_id: 1})
+        self._wake.ring()
+
+    async def run(self) -> None:
+        """Set marks until cancelled."""
+        while True:
+            await self._wake.sleep(_RENEW_S if self._at_work or self._shown else None)
+            await self._set_typing()
+            if self._read:
+                await asyncio.sleep(_READ_AFTER_S)
+                read, self._read = self._read, {}
+                for room_id, event_id in read.items():
+                    await self._try(self._transport.mark_read(room_id, event_id))
+
+    async def _set_typing(self) -> None:
+        now_s = asyncio.get_running_loop().time()
+        for room_id in list(self._at_work):
+            if now_s - self._shown.get(room_id, -_RENEW_S) >= _RENEW_S:
+                self._shown[room_id] = now_s
+                await self._try(self._transport.set_typing(room_id, True))
+        for room_id in self._shown.keys() - self._at_work.keys():
+            del self._shown[room_id]
+            await self._try(self._transport.set_typing(room_id, False))
+
+    async def _try(self, mark: Awaitable[None]) -> None:
+        try:
+            async with asyncio.timeout(_REQUEST_S):
+                await mark
+        except Exception as error:  # a mark is not worth more than a line
+            _LOG.debug("no mark: %s", where_it_broke(error))

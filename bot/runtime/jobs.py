@@ -1,0 +1,173 @@
+"""Jobs: slow work beside the conversations, taken up again after a stop."""
+
+from __future__ import annotations
+
+import asyncio
+import logging
+from collections import Counter
+from collections.abc import Callable, Iterable, Mapping
+from dataclasses import replace
+from datetime import datetime, timedelta
+from typing import Final, Protocol
+
+from sqlalchemy.exc import SQLAlchemyError
+
+from bot.runtime.faults import where_it_broke
+from bot.runtime.pauses import Wake, pause_s
+from bot.runtime.ports import SendLaterError, SendUncertainError
+from bot.store.rows import JobKind, JobRow, Written
+from bot.store.store import Store
+
+_LOG: Final = logging.getLogger(__name__)
+
+#: Work that was begun so often without an end is given up (own rule).
+_ATTEMPTS: Final = 3
+#: Work that was put off so often is given up (own rule): with the longest pause, about an hour.
+_DELAYS: Final = 60
+
+
+class PutOff(Exception):  # noqa: N818  no error: a job's way to say that it goes on later
+    """The job can go on later.
+
+    Args:
+        later_s: after how long [s]; None: after a usual pause.
+        rest: the input of what is left to do; None: all of it.
+    """
+
+    def __init__(self, later_s: float | None = None, rest: str | None = None) -> None:
+        self.later_s = later_s
+        self.rest = rest
+        super().__init__()
+
+
+class Job(Protocol):
+    """One kind of slow work."""
+
+    async def run(self, job: JobRow) -> Written | None:
+        """Do it and write the result; None when the job was forgotten meanwhile.
+
+        Raises:
+            PutOff: later.
+            SendLaterError: as the server asks.
+            SendUncertainError: after a pause.
+        """
+        ...
+
+    async def give_up(self, job: JobRow) -> Written | None:
+        """Write the result of work that can't be done."""
+        ...
+
+
+class Jobs:
+    """Does slow work, so much of each kind at the same time.
+
+    Args:
+        store: where jobs are.
+        kinds: who does which kind.
+        limits: how many of a kind at the same time.
+        clock: tells the time.
+        hand_on: takes what a result has added to the store.
+    """
+
+    def __init__(
+        self,
+        store: Store,
+        kinds: Mapping[JobKind, Job],
+        limits: Mapping[JobKind, int],
+        *,
+        clock: Callable[[], datetime],
+        hand_on: Callable[[Written], None],
+    ) -> None:
+        self._store = store
+        self._kinds = kinds
+        self._limits = limits
+        self._clock = clock
+        self._hand_on = hand_on
+        self._waiting: list[JobRow] = []
+        self._running: Counter[JobKind] = Counter()
+        self._wake = Wake()
+
+    @property
+    def busy(self) -> bool:
+        """Whether some work is not done."""
+        return bool(self._waiting or self._running)
+
+    def put(self, jobs: Iterable[JobRow]) -> None:
+        """Take jobs that are in the store."""
+        self._waiting += jobs
+        self._wake.ring()
+
+    async def run(self) -> None:
+        """Work until cancelled."""
+        async with asyncio.TaskGroup() as group:
+            while True:
+                for job in self._take():
+                    group.create_task(self._do(job))
+                await self._wake.sleep(self._next_s())
+
+    def _take(self) -> list[JobRow]:
+        """The jobs that may begin, as far as the limits go."""
+        now = self._clock()
+        taken = []
+        for job in sorted(self._waiting, key=lambda job: job.due):
+            if job.due <= now and self._running[job.kind] < self._limits[job.kind]:
+                self._running[job.kind] += 1
+                taken.append(job)
+        self._waiting = [job for job in self._waiting if job not in taken]
+        return taken
+
+    def _next_s(self) -> float | None:
+        """How long until a job is due whose turn it then is; the end of one rings by itself."""
+        now = self._clock()
+        waits = [(job.due - now).total_seconds() for job in self._waiting]
+        return min((wait for wait in waits if wait > 0), default=None)
+
+    async def _do(self, job: JobRow) -> None:
+        again: JobRow | None = None
+        try:
+            again = await self._attempt(job)
+        except SQLAlchemyError as error:
+            _LOG.error("job %s waits, the store failed: %s", job.job_id, where_it_broke(error))
+            pause = timedelta(seconds=pause_s(job.delays + 1))
+            again = replace(job, due=self._clock() + pause, delays=job.delays + 1)
+        self._running -= Counter({job.kind: 1})
+        if again is not None:
+            self._waiting.append(again)
+        self._hand_on(Written())
+        self._wake.ring()
+
+    async def _attempt(self, job: JobRow) -> JobRow | None:
+        """Begin a job; what comes back is to be begun again."""
+        started = await self._store.start_job(job)
+        if started is None:
+            return None
+        work = self._kinds[job.kind]
+        try:
+            if started.attempts > _ATTEMPTS or started.delays > _DELAYS:
+                written = await work.give_up(started)
+            else:
+                written = await work.run(started)
+        except PutOff as later:
+            return await self._put_off(started, later)
+        except SendLaterError as error:
+            return await self._put_off(started, PutOff(error.retry_after_s))
+        except (SendUncertainError, OSError) as error:  # TimeoutError is an OSError
+            _LOG.warning("job %s is put off: %s", job.job_id, where_it_broke(error))
+            return await self._put_off(started, PutOff())
+        except SQLAlchemyError:
+            raise
+        except Exception as error:  # a bug: try again, then give up
+            _LOG.error("job %s broke: %s", job.job_id, where_it_broke(error))
+            return self._again(started)
+        self._hand_on(written or Written())
+        return None
+
+    async def _put_off(self, job: JobRow, later: PutOff) -> JobRow | None:
+        """Keep a job for later, with what is left of it."""
+        pause = later.later_s if later.later_s is not None else pause_s(job.delays + 1)
+        if later.rest is not None:  # it gets on: the count of delays begins anew
+            job = replace(job, input=later.rest, delays=0)
+        return await self._store.put_off_job(job, self._clock() + timedelta(seconds=pause))
+
+    def _again(self, job: JobRow) -> JobRow:
+        return replace(job, due=self._clock() + timedelta(seconds=pause_s(job.attempts)))

@@ -1,0 +1,243 @@
+"""The runtime: takes events in, has them answered, sends what is said; nothing is lost."""
+
+from __future__ import annotations
+
+import asyncio
+import logging
+from collections.abc import Callable, Sequence
+from dataclasses import dataclass
+from datetime import UTC, datetime, timedelta
+from typing import Final
+
+from sqlalchemy.exc import SQLAlchemyError
+
+from bot.dialogue.events import Event
+from bot.runtime.card_job import CardJob
+from bot.runtime.courtesy import Courtesy
+from bot.runtime.delivery import Delivery
+from bot.runtime.faults import where_it_broke
+from bot.runtime.frame_job import FrameJob
+from bot.runtime.jobs import Job, Jobs
+from bot.runtime.origins import in_its_thread
+from bot.runtime.pauses import Wake
+from bot.runtime.ports import FrameChecker, Transport
+from bot.runtime.sender import Sender
+from bot.runtime.take_back_job import TakeBackJob
+from bot.runtime.timers import Timers
+from bot.runtime.workers import Dialogue, Workers
+from bot.store.pictures import PictureFiles
+from bot.store.rows import InboxRow, JobKind, Written
+from bot.store.store import Store
+
+_LOG: Final = logging.getLogger(__name__)
+
+#: How often what is past its time is deleted [s] (own rule).
+_EXPIRE_EVERY_S: Final = 6 * 3600.0
+#: At a stop, what is under way may take so long to end [s]; the rest goes on after the next
+#: start. Own rule: well under the 10 s that service managers commonly grant.
+_GRACE_S: Final = 5.0
+
+
+def utc_now() -> datetime:
+    """The present time."""
+    return datetime.now(UTC)
+
+
+@dataclass(frozen=True)
+class Limits:
+    """What work may cost.
+
+    Attributes:
+        frames_days: after how many days stored pictures go.
+        frame_bytes: largest shared file that is fetched.
+        workers: how many frames are measured at the same time.
+    """
+
+    frames_days: int = 30
+    frame_bytes: int = 60_000_000
+    workers: int = 1
+
+
+@dataclass(frozen=True)
+class Surroundings:
+    """What the runtime works with; all of it is opened and closed by the caller."""
+
+    store: Store
+    files: PictureFiles
+    transport: Transport
+    checker: FrameChecker
+
+
+class Runtime:
+    """Implements Inbox. After a stop or a crash, a new one on the same store goes on.
+
+    Args:
+        around: store, files, transport and frame checker.
+        dialogue: what answers.
+        limits: what work may cost.
+        clock: tells the time, with a zone.
+    """
+
+    def __init__(
+        self,
+        around: Surroundings,
+        dialogue: Dialogue,
+        *,
+        limits: Limits = Limits(),
+        clock: Callable[[], datetime] = utc_now,
+    ) -> None:
+        self._around = around
+        self._clock = clock
+        self._task: asyncio.Task[None] | None = None
+        self._stopping = asyncio.Event()
+        self._changed = Wake()
+        self._courtesy = Courtesy(around.transport)
+        self._sender = Sender(
+            around.store,
+            Delivery(around.store, around.transport, around.files, clock),
+            self._changed.ring,
+        )
+        self._workers = Workers(
+            around.store, dialogue, scope=self._scope, clock=clock, hand_on=self._hand_on
+        )
+        self._timers = Timers(around.store, clock, self._take_up)
+        self._jobs = Jobs(
+            around.store,
+            self._kinds(limits),
+            {JobKind.CHECK_FRAME: limits.workers, JobKind.DRAW_CARD: 1, JobKind.TAKE_BACK: 2},
+            clock=clock,
+            hand_on=self._hand_on,
+        )
+
+    def _kinds(self, limits: Limits) -> dict[JobKind, Job]:
+        store, files, transport = self._around.store, self._around.files, self._around.transport
+        kept = timedelta(days=limits.frames_days)
+        return {
+            JobKind.CHECK_FRAME: FrameJob(
+                store,
+                transport,
+                self._around.checker,
+                files,
+                self._courtesy,
+                self._clock,
+                limits.frame_bytes,
+                kept,
+            ),
+            JobKind.DRAW_CARD: CardJob(store, files, self._scope, self._clock, kept),
+            JobKind.TAKE_BACK: TakeBackJob(store, transport, files, self._scope, self._clock),
+        }
+
+    def _scope(self) -> str:
+        return self._around.transport.scope
+
+    async def start(self) -> None:
+        """Take up what a stop left undone, and begin to work.
+
+        Raises:
+            SQLAlchemyError: the store can't be read.
+        """
+        await self._clean()
+        self._take_up_all(await self._around.store.backlog())
+        # Held here, watched by drain and stop: the one task that has all others in its groups.
+        self._task = asyncio.get_running_loop().create_task(self._run(), name="runtime")
+        self._task.add_done_callback(lambda _: self._changed.ring())
+
+    async def stop(self) -> None:
+        """End within a few seconds; what is not done then goes on after the next start.
+
+        Raises:
+            ExceptionGroup: a part had broken down.
+        """
+        if self._task is not None:
+            self._stopping.set()
+            await self._task
+
+    async def wait(self) -> None:
+        """Wait until the runtime ends; raises what a part broke down with."""
+        if self._task is not None:
+            await asyncio.shield(self._task)
+
+    async def drain(self) -> None:
+        """Wait until no event, no job and no message is left; reminders to come do not count.
+
+        Raises:
+            ExceptionGroup: a part broke down meanwhile.
+        """
+        await self._until(lambda: not (self._workers.busy or self._jobs.busy or self._sender.busy))
+
+    async def take_in(self, events: Sequence[Event], sync_token: str | None) -> None:
+        """Store events and the sync token in one transaction; known event ids are ignored."""
+        rooted = [in_its_thread(event) for event in events]
+        rows = await self._around.store.take_in(rooted, sync_token, self._clock())
+        self._take_up(rows)
+        self._courtesy.has_read(row.event for row in rows)
+
+    async def sync_token(self) -> str | None:
+        """The token that was stored with the last events, None on a new database."""
+        return await self._around.store.sync_token()
+
+    async def is_own_thread(self, room_id: str, thread_id: str) -> bool:
+        """Whether the bot has answered in this thread."""
+        return await self._around.store.is_own_thread(room_id, thread_id)
+
+    async def is_own_message(self, room_id: str, event_id: str) -> bool:
+        """Whether the bot has sent this event."""
+        return await self._around.store.is_own_message(room_id, event_id)
+
+    async def _run(self) -> None:
+        async with asyncio.TaskGroup() as group:
+            parts = (
+                group.create_task(self._workers.run()),
+                group.create_task(self._sender.run()),
+                group.create_task(self._jobs.run()),
+                group.create_task(self._timers.run()),
+                group.create_task(self._courtesy.run()),
+                group.create_task(self._keep_clean()),
+            )
+            await self._stopping.wait()
+            try:
+                async with asyncio.timeout(_GRACE_S):
+                    await self._until(lambda: not (self._workers.busy or self._sender.in_flight))
+            except TimeoutError:
+                _LOG.info("stopped with work left; it goes on after the next start")
+            for part in parts:
+                part.cancel()
+
+    async def _until(self, quiet: Callable[[], bool]) -> None:
+        while not quiet():
+            if self._task is not None and self._task.done():
+                self._task.result()
+                return
+            await self._changed.sleep()
+
+    def _take_up_all(self, written: Written) -> None:
+        self._sender.put(written.messages)
+        self._jobs.put(written.jobs)
+        self._timers.put(written.timers)
+        self._workers.put(written.inbox)
+
+    def _take_up(self, rows: tuple[InboxRow, ...]) -> None:
+        self._workers.put(rows)
+
+    def _hand_on(self, written: Written) -> None:
+        """Pass what was written to those who work on it next, without another look at the store."""
+        if written.unsent:
+            self._sender.drop(written.unsent)
+        self._take_up_all(written)
+        self._changed.ring()
+
+    async def _keep_clean(self) -> None:
+        while True:
+            await asyncio.sleep(_EXPIRE_EVERY_S)
+            try:
+                await self._clean()
+            except SQLAlchemyError as error:
+                _LOG.error("nothing was deleted, the store failed: %s", where_it_broke(error))
+
+    async def _clean(self) -> None:
+        """Delete what is past its time, and files that a crash has left without a row."""
+        store, files = self._around.store, self._around.files
+        await asyncio.to_thread(files.delete, await store.expire(self._clock()))
+        if self._task is None:  # later, a file may be written whose row is still to come
+            await asyncio.to_thread(files.delete_others, await store.picture_names())
+            await store.shred()

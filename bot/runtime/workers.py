@@ -1,0 +1,138 @@
+"""Workers: one for each conversation that has something to answer."""
+
+from __future__ import annotations
+
+import asyncio
+import logging
+import secrets
+from collections import deque
+from collections.abc import Callable, Iterable
+from dataclasses import dataclass
+from datetime import datetime
+from itertools import count
+from typing import Final
+
+from sqlalchemy.exc import SQLAlchemyError
+
+from bot.dialogue.actions import Say
+from bot.runtime.faults import where_it_broke
+from bot.runtime.pauses import Wake, pause_s
+from bot.runtime.results import Failure, Handle, RowMaker, read_parts
+from bot.store.rows import ConflictError, ConversationKey, GoneError, InboxRow, Result, Written
+from bot.store.store import Store
+
+_LOG: Final = logging.getLogger(__name__)
+
+#: An event found unanswered at so many starts is taken for what stopped the process (own rule).
+_ATTEMPTS: Final = 3
+
+
+@dataclass(frozen=True)
+class Dialogue:
+    """What answers: `handle`, and `failure` for when it breaks."""
+
+    handle: Handle
+    failure: Failure
+
+
+class Workers:
+    """Answers events: in order within a conversation, side by side between conversations.
+
+    A conversation has one worker at a time, which is its lock; the context is read by the worker,
+    so it is never older than the answer before.
+
+    Args:
+        store: where contexts and results are.
+        dialogue: what answers.
+        scope: tells in which scope transaction ids hold at present.
+        clock: tells the time.
+        hand_on: takes what an answer has added to the store.
+    """
+
+    def __init__(
+        self,
+        store: Store,
+        dialogue: Dialogue,
+        *,
+        scope: Callable[[], str],
+        clock: Callable[[], datetime],
+        hand_on: Callable[[Written], None],
+    ) -> None:
+        self._store = store
+        self._dialogue = dialogue
+        self._scope = scope
+        self._clock = clock
+        self._hand_on = hand_on
+        self._waiting: dict[ConversationKey, deque[InboxRow]] = {}
+        self._idle: set[ConversationKey] = set()  # have rows, and no worker yet
+        self._wake = Wake()
+
+    @property
+    def busy(self) -> bool:
+        """Whether some event is not answered yet."""
+        return bool(self._waiting)
+
+    def put(self, rows: Iterable[InboxRow]) -> None:
+        """Take events that are in the store, in order."""
+        for row in rows:
+            if row.key not in self._waiting:
+                self._waiting[row.key] = deque()
+                self._idle.add(row.key)
+            self._waiting[row.key].append(row)
+        self._wake.ring()
+
+    async def run(self) -> None:
+        """Work until cancelled."""
+        async with asyncio.TaskGroup() as group:
+            while True:
+                while self._idle:
+                    group.create_task(self._work(self._idle.pop()))
+                await self._wake.sleep()
+
+    async def _work(self, key: ConversationKey) -> None:
+        rows = self._waiting[key]
+        while rows:
+            written = await self._answer(rows[0])
+            rows.popleft()
+            if not rows:
+                del self._waiting[key]
+            self._hand_on(written)
+
+    async def _answer(self, row: InboxRow) -> Written:
+        """Answer one event; trouble with the database delays it and loses nothing."""
+        for failures in count(1):
+            try:
+                return await self._store.finish_event(await self._result(row))
+            except GoneError:
+                break
+            except ConflictError:
+                continue  # another conversation of the person or the room was quicker
+            except SQLAlchemyError as error:
+                _LOG.error("the store failed, event waits: %s", where_it_broke(error))
+                await asyncio.sleep(pause_s(failures))
+        return Written()
+
+    async def _result(self, row: InboxRow) -> Result:
+        stored = await self._store.read_context(row.key)
+        before = read_parts(stored, row.event.origin)
+        rows = RowMaker(row, self._scope(), self._clock())
+        if row.attempts >= _ATTEMPTS:
+            return rows.result(stored, before, before, self._failed(row, "stops the process"))
+        try:
+            after, actions = self._dialogue.handle(before, row.event, rows.now)
+            return rows.result(stored, before, after, actions)
+        except Exception as error:  # whatever breaks, the person hears of it and can go on
+            broken = where_it_broke(error)
+        return rows.result(stored, before, before, self._failed(row, broken))
+
+    def _failed(self, row: InboxRow, broken: str) -> tuple[Say, ...]:
+        """Log what broke, and say so with the number under which it is logged."""
+        reference = secrets.token_hex(3)
+        event = row.event
+        ids = (event.kind, event.origin.event_id, event.origin.person_id, event.origin.room_id)
+        _LOG.error("reference %s: %s; %s %s of %s in %s", reference, broken, *ids)
+        try:
+            return (self._dialogue.failure(event.origin, reference),)
+        except Exception as error:
+            _LOG.error("reference %s: no words for it: %s", reference, where_it_broke(error))
+            return ()
