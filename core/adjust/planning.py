@@ -116,7 +116,7 @@ def _told(start: State, end: State, situation: Situation, *, too_bright: bool) -
         met=met,
         look_met=in_look(end.settings.shutter_s, situation) if wished else None,
         others=others_of(end, situation, met=met),
-        instead=instead_of(steps, end, situation) if met else (),
+        instead=instead_of(steps, end, situation),
         blocked=() if met else blocks(end, situation),
         notes=_notes(end, situation),
     )

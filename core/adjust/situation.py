@@ -61,7 +61,6 @@ class Price(Enum):
     BEADS = "beads"  # averaging: gaps show where streaks are shorter than the pause
     PICTURE = "picture"  # it becomes another picture
     WORK = "work"  # more frames, more to do at home
-    DARKER = "darker"  # the frame stays darker and is lifted afterwards
 
 
 class Limit(Enum):
@@ -238,8 +237,8 @@ class Plan:
         look_met: the time at the end gives the wished look; None: no look is wished.
         others: levers beyond dial and filter, each with what it would do from the end of the
             plan; never empty when not met.
-        instead: what would spare the sharpness or the noise that a step of a met plan costs, each
-            from the plan without that step; empty when nothing is paid.
+        instead: what would spare the sharpness or the noise that a step costs, each from the plan
+            without that step; empty when nothing is paid.
         blocked: for each lever, why it does not go further in the direction still wanted; empty
             when met.
         notes: what must be said with the whole.
