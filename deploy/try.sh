@@ -15,8 +15,13 @@ for argument in "$@"; do
 done
 if [ "$demo" = no ]; then exec "$python" -m bot try "$@"; fi
 
+# The frames are rendered once, and again when what renders them has changed.
 frames=$root/.linn/frames
-mkdir -p "$frames"
-echo "Rendering the frames of the walk ..." >&2
-"$python" -m tests.scenes "$frames" >&2
+made_of=$(cat tests/scenes/*.py | cksum)
+if [ "$(cat "$frames/made-of" 2>/dev/null)" != "$made_of" ]; then
+    echo "Rendering the frames of the walk (once; half a minute) ..." >&2
+    mkdir -p "$frames"
+    "$python" -m tests.scenes "$frames" >&2
+    echo "$made_of" >"$frames/made-of"
+fi
 exec "$python" -m bot try --demo --frames "$frames" "$@"

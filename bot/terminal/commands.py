@@ -39,16 +39,18 @@ class Quit:
     """The end of the talk."""
 
 
-Command = Message | Frame | Place | Quit
+#: What reaches the bot.
+Said = Message | Frame | Place
 
 
-def read_line(line: str) -> Command | None:
+def read_line(line: str) -> Said | Quit | None:
     """What the line asks for; None for an empty one.
 
     Raises:
         LineError: an unknown word after the slash, no such file, no such place.
     """
-    text = line.strip()
+    # Bytes that are no UTF-8 come in as halves of characters, which nothing behind here takes.
+    text = line.encode("utf-8", "replace").decode().strip()
     if not text:
         return None
     if not text.startswith("/"):

@@ -7,7 +7,7 @@ from collections.abc import Callable
 from pathlib import Path
 from typing import Final, Protocol
 
-from bot.terminal.commands import Command, Frame, Message, Place
+from bot.terminal.commands import Frame, Message, Place, Said
 from bot.trial.person import Heard
 
 #: Own rule: longer than a frame check may take (30 s) and its way there and back.
@@ -58,11 +58,11 @@ class Conversation:
         self._on_message(message)
         self._heard.put_nowait(message)
 
-    async def ask(self, speaker: Speaker, command: Command) -> list[Heard]:
-        """The bot's messages after the command, progress included; empty when none came in time."""
+    async def ask(self, speaker: Speaker, said: Said) -> list[Heard]:
+        """The bot's messages to it, progress included; empty when none came in time."""
         while not self._heard.empty():
             self._heard.get_nowait()
-        await _send(speaker, command)
+        await _send(speaker, said)
         return await self._answers()
 
     async def _answers(self) -> list[Heard]:
@@ -78,8 +78,8 @@ class Conversation:
                 limit_s = self._quiet_s
 
 
-async def _send(speaker: Speaker, command: Command) -> None:
-    match command:
+async def _send(speaker: Speaker, said: Said) -> None:
+    match said:
         case Message(text):
             await speaker.say(text)
         case Frame(path):

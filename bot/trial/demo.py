@@ -6,10 +6,10 @@ import re
 from collections.abc import Awaitable, Callable, Sequence
 from dataclasses import dataclass
 
-from bot.terminal.commands import Command, Frame, Message, Place
+from bot.terminal.commands import Frame, Message, Place, Said
 from bot.trial.person import Heard
 
-Ask = Callable[[Command], Awaitable[Sequence[Heard]]]
+Ask = Callable[[Said], Awaitable[Sequence[Heard]]]
 
 
 @dataclass(frozen=True)
@@ -22,7 +22,7 @@ class Line:
         picture: a picture must come with the answer.
     """
 
-    says: Command
+    says: Said
     expects: str
     picture: bool = False
 
@@ -47,14 +47,12 @@ async def play(lines: Sequence[Line], ask: Ask) -> None:
             raise MissingAnswerError(f"after “{shown(line.says)}”: a picture")
 
 
-def shown(command: Command) -> str:
+def shown(said: Said) -> str:
     """What the person does, as one line of the printed talk."""
-    match command:
+    match said:
         case Message(text):
             return text
         case Frame(path):
             return f"(shares {path.name})"
         case Place(latitude, longitude):
             return f"(shares the place {latitude}, {longitude})"
-        case _:
-            return "(leaves)"

@@ -6,7 +6,7 @@ from pathlib import Path
 
 import pytest
 
-from bot.terminal.commands import Command, Frame, LineError, Message, Place, Quit, read_line
+from bot.terminal.commands import Frame, LineError, Message, Place, Quit, Said, read_line
 
 
 @pytest.mark.parametrize(
@@ -17,11 +17,12 @@ from bot.terminal.commands import Command, Frame, LineError, Message, Place, Qui
         ("/quit", Quit()),
         ("/place 44.15 -71.35", Place(44.15, -71.35)),
         ("/place 44.15, -71.35", Place(44.15, -71.35)),
+        ("f/11 \udcb2", Message("f/11 ?")),
         ("", None),
         (" \n", None),
     ],
 )
-def test_line(line: str, command: Command | None) -> None:
+def test_line(line: str, command: Said | Quit | None) -> None:
     """Words go to the bot; a slash begins a command; an empty line asks for nothing."""
     assert read_line(line) == command
 

@@ -7,7 +7,7 @@ from pathlib import Path
 
 import pytest
 
-from bot.terminal.commands import Command, Frame, Message, Place, Quit
+from bot.terminal.commands import Frame, Message, Place, Said
 from bot.trial.conversation import Conversation
 from bot.trial.person import Heard
 
@@ -44,7 +44,7 @@ class Echo:
         """A location."""
         await self._answer((latitude, longitude))
 
-    async def ask(self, command: Command) -> list[Heard]:
+    async def ask(self, command: Said) -> list[Heard]:
         """One turn of the conversation."""
         return await self.conversation.ask(self, command)
 
@@ -57,7 +57,7 @@ class Echo:
         (Place(44.15, -71.35), (44.15, -71.35)),
     ],
 )
-async def test_each_command_is_sent(command: Command, sent: object) -> None:
+async def test_each_command_is_sent(command: Said, sent: object) -> None:
     """Words, pictures and places go out, and what comes back is shown and returned."""
     echo = Echo((0.0, ANSWER))
     assert await echo.ask(command) == [ANSWER]
@@ -76,10 +76,3 @@ async def test_silence_ends_the_wait() -> None:
     assert await echo.ask(Message("why")) == []
     echo.conversation.hear(ANSWER)
     assert await echo.ask(Message("why")) == []
-
-
-async def test_leaving_sends_nothing() -> None:
-    """The end of the talk is no message."""
-    echo = Echo((0.0, ANSWER))
-    assert await echo.ask(Quit()) == []
-    assert echo.said == []

@@ -7,12 +7,12 @@ from pathlib import Path
 
 import pytest
 
-from bot.terminal.commands import Command, Frame, Message, Place, Quit
+from bot.terminal.commands import Frame, Message, Place, Said
 from bot.trial.demo import Line, MissingAnswerError, play, shown
 from bot.trial.person import Heard
 
 
-async def bot(command: Command) -> Sequence[Heard]:
+async def bot(command: Said) -> Sequence[Heard]:
     """Answers words with a sentence and frames with a picture."""
     if isinstance(command, Frame):
         return [Heard("measuring", notice=True), Heard("Area A", False, ("a.png", b"png"))]
@@ -44,9 +44,8 @@ async def test_a_missing_answer_is_named(line: Line, missing: str) -> None:
         (Message("why"), "why"),
         (Frame(Path("frames") / "a.jpg"), "(shares a.jpg)"),
         (Place(44.15, -71.35), "(shares the place 44.15, -71.35)"),
-        (Quit(), "(leaves)"),
     ],
 )
-def test_what_the_person_does_is_shown(command: Command, text: str) -> None:
+def test_what_the_person_does_is_shown(command: Said, text: str) -> None:
     """Each command has its line in the printed talk."""
     assert shown(command) == text
