@@ -7,6 +7,7 @@ import logging
 import secrets
 from collections import deque
 from collections.abc import Callable, Iterable
+from contextlib import suppress
 from dataclasses import dataclass
 from datetime import datetime
 from itertools import count
@@ -65,6 +66,7 @@ class Workers:
         self._hand_on = hand_on
         self._waiting: dict[ConversationKey, deque[InboxRow]] = {}
         self._idle: set[ConversationKey] = set()  # have rows, and no worker yet
+        self._second_tries = asyncio.Lock()
         self._wake = Wake()
 
     @property
@@ -102,15 +104,26 @@ class Workers:
         """Answer one event; trouble with the database delays it and loses nothing."""
         for failures in count(1):
             try:
-                return await self._store.finish_event(await self._result(row))
+                return await self._answer_once(row)
             except GoneError:
                 break
-            except ConflictError:
-                continue  # another conversation of the person or the room was quicker
             except SQLAlchemyError as error:
                 _LOG.error("the store failed, event waits: %s", where_it_broke(error))
                 await asyncio.sleep(pause_s(failures))
         return Written()
+
+    async def _answer_once(self, row: InboxRow) -> Written:
+        """Answer one event, from a context that nobody has changed meanwhile."""
+        try:
+            return await self._store.finish_event(await self._result(row))
+        except ConflictError:
+            pass
+        # Another conversation of the person or the room was quicker. Those that lost a race try
+        # again one at a time, so that a full room does not keep them racing.
+        async with self._second_tries:
+            while True:
+                with suppress(ConflictError):
+                    return await self._store.finish_event(await self._result(row))
 
     async def _result(self, row: InboxRow) -> Result:
         stored = await self._store.read_context(row.key)
