@@ -138,19 +138,19 @@ _LACKS_POLARISER: Final = re.compile(
     rf"|\b{_POLARISER}\b[^,;.]{{0,15}}\b{_NOT_HERE}\b"
 )
 _POLARISER_OFF: Final = re.compile(
-    rf"\b{_POLARISER} (?:is |now |comes? )?(?:off|removed|out)\b|\b(?:no|without) {_POLARISER} on\b"
+    rf"\b{_POLARISER}(?:'s)? (?:is |now |comes? )?(?:off|removed|out)\b|\b(?:no|without) {_POLARISER} on\b"
     rf"|\b(?:took|take|taken|taking|pulled|removed)\b[^,;.]{{0,12}}\b{_POLARISER}\b"
 )
 _POLARISER_ON: Final = re.compile(
-    rf"\b{_POLARISER} (?:(?:is|still|now|filter|already)\b ?)*"
+    rf"\b{_POLARISER}(?:'s)? (?:(?:is|still|now|filter|already)\b ?)*"
     rf"(?:on|mounted|turned|fitted|attached|in place|at (?:full|max|half))\b"
     rf"|\b(?:with|using|through|turned|have) (?:the|my) {_POLARISER}\b(?! (?:off|in the))"
     rf"|\b(?:put|screwed|mounted|added|using|use)\b[^,;.]{{0,10}}\b{_POLARISER}\b"
 )
-_WITH_POLARISER: Final = re.compile(rf"\b(?:with|and|\+|plus) (?:a )?{_POLARISER}\b")
+_WITH_POLARISER: Final = re.compile(rf"\b(?:with|and|\+|plus) (?:a |the |my )?{_POLARISER}\b")
 _NO_FILTERS: Final = re.compile(
     r"\b(?:no|without(?: any)?|zero) filters?\b|\bfilters? (?:are |is )?off\b|\bunfiltered\b"
-    r"|\b(?:took|take) (?:the |all |my )?filters? off\b|\bnothing on the (?:lens|front)\b"
+    r"|\b(?:took|take) (?:the |all |my )?filters? off\b|\bnothing (?:\w+ )?(?:on|in front of) the (?:lens|front|glass)\b"
 )
 _OWNS_NO_FILTERS: Final = re.compile(
     r"\b(?:don't|do not|haven't|didn't) (?:have|own|got|bring|brought|carry)(?: any| got any)?"
@@ -165,7 +165,7 @@ _ND_OFF: Final = re.compile(
     r"\bno nd on\b|\b(?:nd|nds) (?:is |now )?(?:off|removed)\b|\btook (?:the |my )?nd off\b"
 )
 _ON_BEHIND: Final = re.compile(
-    r"^(?: ?(?:nd|filter|stopper))* ?(?:is |now )?(?:on|mounted|fitted|in front|attached|screwed)\b"
+    r"^(?: ?(?:nd|filter|stopper))* ?(?:is |now |still )*(?:on|mounted|fitted|in front|attached|screwed)\b"
 )
 _OFF_BEHIND: Final = re.compile(r"^(?: ?(?:nd|filter))* ?(?:is |now |comes? )?(?:off|removed)\b")
 _WITH_BEFORE: Final = re.compile(r"\b(?:with|using|through|put|plus|\+|behind)(?: on)?(?: the| my| a| an)? ?$")
@@ -182,7 +182,7 @@ def read_polariser(draft: Draft) -> None:
         draft.note("has_polariser", value=False)
         return
     draft.note("has_polariser", value=True)
-    with_settings = "shutter_s" in draft.values and _WITH_POLARISER.search(text)
+    with_settings = draft.values.keys() & {"shutter_s", "nd_on_stops"} and _WITH_POLARISER.search(text)
     if _POLARISER_OFF.search(text):
         draft.note("polariser_on", value=False)
     elif _POLARISER_ON.search(text) or with_settings:

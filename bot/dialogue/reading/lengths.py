@@ -112,7 +112,10 @@ def _bare_unit(draft: Draft, value: float, slot: str) -> str:
 
 
 def _store(draft: Draft, slot: str, quantity: Quantity) -> None:
-    unit = {"quote": "in", "": ""}.get(quantity.unit, quantity.unit)
+    unit = quantity.unit
+    if unit == "quote":
+        unit = "in"
+        draft.values.setdefault("units", Units.IMPERIAL)
     if quantity.is_range:
         draft.refuse(quantity)
         return
@@ -148,7 +151,9 @@ def read_asked_lengths(draft: Draft) -> None:
     asked = [name for name in _ASKED_IN_ORDER if name in draft.expecting]
     open_slots = [name for name in asked if name not in draft.values]
     with_unit = draft.free(*LENGTH_UNITS, "quote" if open_slots else "m")
-    if not open_slots and "fall_height_m" not in draft.values and _has_neighbours(draft):
+    if not open_slots and draft.values.get("section"):
+        open_slots = ["section_height_m"]
+    elif not open_slots and "fall_height_m" not in draft.values and _has_neighbours(draft):
         open_slots = ["fall_height_m"]
     quantities = with_unit or (draft.free("") if asked else [])
     plain = [quantity for quantity in quantities if not quantity.signed]

@@ -134,17 +134,24 @@ _FRACTIONS: Final[tuple[_Rule, ...]] = (
     _plain(r"\b(?:three|3)[ -]quarters?\b", "3/4"),
     _plain(r"\b(?:a|one) (\d{2,4})(?:th|st|nd|rd)\b", r"1/\1"),
     _plain(r"\bquarter (?=sec|stop|mile)", "1/4 "),
-    _plain(r"\ba (?=stop\b)", "1 "),
+    _plain(r"\b(?:another|one more|an extra|1 more) stop(?= of (?:light|exposure))", "1 stop more"),
+    _plain(r"\ba (?:full |whole |good )?(?=stop\b)", "1 "),
     _plain(r"\ba (?=(?:met(?:er|re)|foot|yard) (?:away|off|from|in front|tall|high|to ))", "1 "),
 )
 _PARTS: Final = re.compile(rf"\b(?:an?|one|1) ({_PART})(?:th)?\b{_AFTER_FRACTION}")
 _MIXED_PART: Final = re.compile(r"\b(half|third|quarter)part\b")
+#: "minus one" is a number, "plus one of my friends" is not.
+_SIGNED_END: Final = r"(?=$|[,;.!]| stops?| on\b| ev\b)"
 _COUNT: Final = re.compile(
     rf"\b({_WORD})\b(?=[ -]{_MEASURE}\b|[ -](?:\d/\d|halfpart|thirdpart))"
     rf"|(?<=\bf )({_WORD})\b|(?<=\biso )({_WORD})\b|(?<=\baperture )({_WORD})\b"
     rf"|(?<=\bpoint )({_WORD})\b|(?<=\bon )(zero)\b|(?<=\bat )(zero)\b|^({_WORD})$"
+    rf"|(?<=\bminus )({_WORD})\b{_SIGNED_END}|(?<=\bplus )({_WORD})\b{_SIGNED_END}"
 )
 _POINT: Final = re.compile(r"\b(\d{1,2}) point (\d)\b")
+_SHORTENED: Final = re.compile(
+    r"\b(do|ca|wo|is|does|has|have|are|did|would|could|should|was|were)nt\b"
+)
 _SPACE: Final = re.compile(r"\s*[\r\n\v\f\x1c-\x1e\x85\u2028\u2029]\s*")
 
 
@@ -174,7 +181,7 @@ def normalise(text: str) -> str:
     Returns:
         One line; clauses that stood on their own lines are parted by a semicolon.
     """
-    plain = " ".join(_signs(text).split())
+    plain = _SHORTENED.sub(r"\1n't", " ".join(_signs(text).split()))
     for pattern, replacement in _FORMATS + _FRACTIONS:
         plain = pattern.sub(replacement, plain)
     plain = _PARTS.sub(_part, plain)

@@ -96,12 +96,15 @@ _IGNORED: Final = (
     r"|\+\d[\d -]{7,}\d|\b\d{3}-\d{4}\b|\b\d{3}-\d{3}-\d{4}\b|\b\d{6,}\b"
     r"|[+-]?\d+(?:[.,]\d+)? ?(?:%|°|percent\b|degrees?\b|deg\b|kelvin\b|k\b|kg\b|lbs?\b|[ap]\.?m\b)"
     r"|\b\d+(?:st|nd|rd|th)\b|\b\d{1,2}:\d\d\b"
+    r"|(?:(?<=\bby )|(?<=until )|(?<=till )|(?<=there at )|(?<=back at )|(?<=leave at )|(?<=meet at ))"
+    r"(?:[01]?\d|2[0-3])\.[0-5]\d\b(?! ?[a-z])"
 )
 _TOKEN: Final = re.compile(
     rf"(?P<ignored>{_IGNORED})"
     r'|(?P<clock>(?<![\w.])\d{1,2}"\d(?!\d))'
     r"|(?P<feet>\d+ ?(?:'|ft|feet|foot) ?\d+(?:\.\d+)? ?(?:\"|''|in\b|inch(?:es)?\b)"
     r"|\b\d+'\d{1,2}(?![\d\"]))"
+    r"|(?P<metres>(?<![\w.])\d{1,2}m\d\d(?![\d/.]| ?m))"
     rf"|(?P<f>(?<![\w/])(?:f|(?:f-?(?:stop|number)|aperture)s?)(?:{_LINK})?(?: ?f)?"
     rf" ?[/:=]? ?(?P<f_low>{_DECIMAL})(?:-(?P<f_high>{_DECIMAL}))?(?![\d/]))"
     rf"|(?P<iso>(?<![\w/])(?:isoo?|izo|asa|sensitivity){_LINK} ?-? ?"
@@ -109,7 +112,7 @@ _TOKEN: Final = re.compile(
     rf"|(?P<nd>(?<![\w/])nd(?: ?filter)? ?-? ?(?P<nd_value>{_DECIMAL})(?![\d/]))"
     rf"|(?P<range>(?<![\w.,/])(?P<low>{_NUMBER})(?: ?mm)?(?: ?- ?(?![a-z])|(?<=\d\d) to |(?<=mm) to )"
     rf"(?P<high>{_NUMBER})(?:(?: ?-?)(?P<range_unit>{_UNIT})(?![\w]))?)"
-    rf"|(?P<single>(?P<sign>(?<![\w)])[+-]|\bplus |\bminus )?(?<![\w.])(?P<number>{_NUMBER})"
+    rf"|(?P<single>(?P<sign>(?<![\w)])[+-]|\b(?:plus|minus) (?![\d.,/]*\d ?(?:-|mm|m\b|ft|x|to \d)))?(?<![\w.])(?P<number>{_NUMBER})"
     rf"(?:(?P<mark>['\"])(?!\w)|(?:th|rd)?(?: ?-?)(?P<unit>{_UNIT})(?![a-z0-9])|(?:th|rd)\b)?)"
 )
 
@@ -164,10 +167,13 @@ def _prefixed(match: re.Match[str], group: str, unit: str) -> Quantity:
 
 
 def _notation(match: re.Match[str]) -> Quantity:
-    """`1"3` is 1.3 s as cameras show it; `12' 6"` is feet and inches."""
+    """`1"3` is 1.3 s as cameras show it; `12' 6"` is feet and inches, `1m20` metres."""
     first, second = re.findall(r"\d+(?:\.\d+)?", match.group())
     if match["clock"]:
         return Quantity(float(f"{first}.{second}"), "s", match.start(), match.end(), match.group())
+    if match["metres"]:
+        metres = float(f"{first}.{second}")
+        return Quantity(metres, "m", match.start(), match.end(), match.group())
     feet = float(first) + float(second) / 12
     return Quantity(feet, "ft", match.start(), match.end(), match.group())
 
@@ -175,7 +181,7 @@ def _notation(match: re.Match[str]) -> Quantity:
 def _quantity(match: re.Match[str]) -> Quantity | None:
     if match["ignored"]:
         return None
-    if match["clock"] or match["feet"]:
+    if match["clock"] or match["feet"] or match["metres"]:
         return _notation(match)
     if match["f"]:
         return _pair(match, "f_low", "f_high", "f")

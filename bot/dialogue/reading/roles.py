@@ -10,7 +10,7 @@ from bot.dialogue.reading.numbers import Quantity
 
 NEAR: Final = (
     r"nearest|closest|near thing|foreground|front|rocks?|boulders?|stones?|pebbles?|logs?|ferns?"
-    r"|moss|bush|flowers?|plants?|roots?|stumps?|slabs?|branch|anchor"
+    r"|moss|bush|flowers?|plants?|roots?|stumps?|slabs?|ledge|branch|driftwood|anchor"
 )
 FAR: Final = (
     r"(?:back|far|rear|rock|canyon|gorge) (?:wall|side|bank)s?|walls? behind|farthest|furthest"
@@ -51,6 +51,14 @@ _BEHIND: Final = re.compile(
 _NEAR_BEHIND: Final = re.compile(rf"^\W*(?:to |for )?{_THE}(?:{NEAR})(?: \w+)?\W*$")
 _NEAR_THING: Final = re.compile(rf"\b(?:{NEAR})\b")
 _FAR_THING: Final = re.compile(rf"\b(?:{FAR})\b")
+_MYSELF: Final = re.compile(
+    r"(?:me|us|camera|lens|front|knees?|feet|foot|boots|toes|tripod|glass)\b"
+)
+#: Words that say what is measured, also for a number in the next clause.
+_MEASURED: Final = re.compile(
+    r"\b(?:(?P<height>tall|high|height)|(?P<distance>distance|far away|away)"
+    r"|(?P<near>nearest|closest|foreground)|(?P<width>width|wide))\b"
+)
 _WALKING: Final = re.compile(r"\b(?:walk\w*|hik\w+|trail|approach|km|miles?|climb\w*)\b")
 #: A bare number belongs to the word before it only when nothing but these stands between.
 _TIGHT: Final = re.compile(
@@ -81,19 +89,21 @@ def _subject(words: str, *, tight: bool) -> str | None:
     return found.lastgroup
 
 
-def _of_object(thing: str, subject: str | None) -> str:
-    """`12 m from the fall`, `2 m to the first rock`, `3 ft from the camera`."""
+def _of_object(thing: str, subject: str | None, words: str) -> str | None:
+    """`12 m from the fall`, `2 m to the first rock`, `a crate 3 ft from the camera`."""
     if subject in {"near", "far"}:
         return subject
+    if subject is None and _MYSELF.match(thing) and not _TIGHT.fullmatch(words):
+        return None  # some thing that is not known: the fall, or something in the foreground?
     if _FAR_THING.search(thing):
         return "far"
     return "near" if _NEAR_THING.search(thing) else "distance"
 
 
-def _behind(match: re.Match[str], subject: str | None, *, walking: bool) -> str | None:
+def _behind(match: re.Match[str], subject: str | None, words: str, *, walking: bool) -> str | None:
     kind = match.lastgroup
     if match["object"]:
-        return _of_object(match["thing"], subject)
+        return _of_object(match["thing"], subject, words)
     if kind == "distance" and subject in {"near", "far"}:
         return subject
     if kind == "up":
@@ -103,16 +113,29 @@ def _behind(match: re.Match[str], subject: str | None, *, walking: bool) -> str 
     return kind
 
 
+def _measured(words: str) -> str | None:
+    """`as tall as a house, 8 m or so`: the clause before says what is measured."""
+    found = None
+    for match in _MEASURED.finditer(words):
+        found = match.lastgroup
+    return found
+
+
 def role(draft: Draft, quantity: Quantity) -> str | None:
     """The slot of a length by the words around it; None when they do not say."""
     bare = quantity.unit == ""
-    subject = _subject(draft.clause_before(quantity), tight=bare)
-    after = draft.after(quantity)
+    words = draft.clause_before(quantity)
+    subject = _subject(words, tight=bare)
+    after = draft.clause_after(quantity)
     match = _BEHIND.search(after)
     kind = subject
+    if match and subject and match.group().split()[-1] == "distance":
+        match = None  # "height 15 m distance 20 m": the word belongs to the next number
     if match and not (bare and match.group().strip(" ,.").endswith(("fall", "falls", "drop"))):
         walking = _WALKING.search(draft.text) is not None
-        kind = _behind(match, subject, walking=walking) or subject
+        kind = _behind(match, subject, words, walking=walking) or subject
     elif subject is None and _NEAR_BEHIND.search(after) and not bare:
         kind = "near"
+    if kind is None and not bare and _TIGHT.fullmatch(words):
+        kind = _measured(draft.before(quantity))
     return _SLOTS[kind] if kind else None

@@ -11,11 +11,18 @@ from bot.dialogue.reading.numbers import Quantity
 from bot.dialogue.reading.roles import role
 
 _LENS_WORD: Final = re.compile(r"^\W*(?:[a-z]+ )?(?:lens|prime|zoom|glass)\b")
+#: What a lens can do is no setting: "goes down to f/22".
+_LIMIT: Final = re.compile(
+    r"\b(?:goes|opens|closes|stops) (?:down |up |only )*to ?$"
+    r"|\b(?:max\w*|min\w*|smallest|widest|largest)(?: aperture)?(?: is| of)? ?$"
+)
 _NO_EXPOSURE: Final = re.compile(
     r"\b(?:timer|self-timer|delay|countdown|wait\w*|hang on|hold on|give me|every|lull|ago|walk"
     r"|breath\w*|for another|rest)\b"
 )
 _LONG_EXPOSURE: Final = re.compile(r"\b(?:expos\w+|shutter|bulb|long)\b")
+#: A fraction without a unit is a time only as one over something; 2/3 is one of stops.
+_PLAIN_FRACTION: Final = re.compile(r"1/\d+(?:th|rd)?")
 _SECOND_WORD: Final = re.compile(r"^1 (?:second|sec)$")
 _NO_FOCAL: Final = re.compile(r"\b(?:rain|thread|filter|filters|ring|rings|step-?up)\b")
 _POLARISER: Final = re.compile(r"\b(?:pola\w*|cpl|nd)\b\W*$")
@@ -41,7 +48,7 @@ _WHAT_IF: Final = re.compile(
     r"\bwhat if\b|\bwhat (?:about|happens|would)\b|\bhow about\b|\bsuppose\b|\bwould\b.*\?"
     r"|\bif i(?:'d)? (?:go|went|use|used|take|took|set|open|opened|stop|stopped|switch|change"
     r"|changed|try|tried|zoom|drop|dropped|push|pushed|raise|raised)\b"
-    r"|\b(?:could|can|should) i (?:go|use|take|set|try|open|stop|drop|push|raise)\b"
+    r"|^(?:and|or) (?:with|at|on|for) .*\?$|\b(?:could|can|should) i (?:go|use|take|set|try|open|stop|drop|push|raise)\b"
 )
 
 _TIME_WORD: Final = r"(?:shutter(?: speed| time)?|exposure time|time|speed|shutter_s)"
@@ -51,8 +58,8 @@ _TARGET: Final = rf"(?:{_TIME_WORD}|{_F_WORD}|{_ISO_WORD})"
 _THE: Final = r"(?:(?:the|my|at|on|it|to|this|that|same|by|with|setting|of)\b ?)*"
 _STAY: Final = (
     r"(?:keep|keeping|kept|hold|holding|fix|lock|locked|leave|leaving|stay|stick|sticking|fixed"
-    r"|must stay|not touching|not changing|don't (?:change|touch|move|want to change|alter)"
-    r"|do not (?:change|touch|move)|without (?:changing|touching)|can't change|won't change"
+    r"|must stay|not touching|not changing|don't (?:want to )?(?:change|touch|move|alter|raise|push|bump)"
+    r"|do not (?:change|touch|move)|without (?:changing|touching)|can't change|won't (?:change|raise|touch)|rather keep"
     r"|not (?:change|touch)|same)"
 )
 _STAYS: Final = (
@@ -70,16 +77,16 @@ _KEEP_WORDS: Final = (
     (Keep.ISO, re.compile(rf"\b(?:{_ISO_WORD}|iso)\b")),
 )
 _SMALL_STEPS: Final = re.compile(
-    r"\bsmall(?:er)? steps?\b|\bstep by step\b|\b(?:little|bit) by (?:little|bit)\b"
+    r"\b(?:small|tiny|little|fine|baby)(?:er)? steps?\b|\bstep by step\b|\b(?:little|bit) by (?:little|bit)\b"
     r"|\bone (?:click|step|third) (?:at a time|after)\b|\bthird by third\b|\bclick by click\b"
-    r"|\bbaby steps\b|\bin thirds\b|\b1 (?:click|step) at a time\b|\bslowly, (?:step|one)"
+    r"|\bin thirds\b|\b1 (?:click|step) at a time\b|\bslowly, (?:step|one)"
 )
 
 
 def read_f_numbers(draft: Draft) -> None:
     """f-numbers as set; the widest aperture of a lens that is only spoken of is none."""
     for quantity in draft.free("f"):
-        if _LENS_WORD.search(draft.after(quantity)):
+        if _LENS_WORD.search(draft.after(quantity)) or _LIMIT.search(draft.before(quantity)):
             draft.claim(quantity)
         elif quantity.is_range:
             draft.refuse(quantity)
@@ -96,6 +103,12 @@ def read_iso(draft: Draft) -> None:
         draft.put("base_iso" if base else "iso", quantity.value, quantity)
 
 
+def _may_be_stops(draft: Draft, quantity: Quantity) -> bool:
+    """Whether the open question asks for stops, so that "1/3" is no time."""
+    asked = draft.expecting & {"meter_stops", "change_stops"}
+    return bool(asked) and "shutter_s" not in draft.expecting and quantity.value > 0.25
+
+
 def _is_time(draft: Draft, quantity: Quantity) -> bool:
     if quantity.unit == "min":
         around = draft.clause_before(quantity) + draft.clause_after(quantity)
@@ -103,8 +116,9 @@ def _is_time(draft: Draft, quantity: Quantity) -> bool:
     if quantity.unit == "quote":
         return role(draft, quantity) is None
     if quantity.unit == "":
-        top, _, bottom = quantity.text.partition("/")
-        return top == "1" and bottom.isdigit()
+        if _may_be_stops(draft, quantity):
+            return False
+        return _PLAIN_FRACTION.fullmatch(quantity.text) is not None
     return not (_SECOND_WORD.match(draft.text) and "shutter_s" not in draft.expecting)
 
 

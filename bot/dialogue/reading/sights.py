@@ -18,11 +18,12 @@ _LIGHTS: Final = tuple(
         ("dense canopy", r"\b(?:dense|thick|deep|dark) (?:\w+ )?(?:forest|canopy|woods?|trees|jungle)\b"),
         ("wooded gorge", r"\b(?:wooded|forested|leafy) (?:gorge|canyon|ravine|valley)\b"
                          r"|\bgorge (?:with|full of|under) trees\b"),
-        ("light canopy", r"\b(?:under|beneath|below|through) (?:\w+ )?(?:\w+ )?(?:trees|canopy|leaves|branches)\b"
+        ("light canopy", r"\b(?:under|beneath|below|through) (?:\w+ )?(?:\w+ )?(?:trees|canopy|leaves|branches|beech(?:es)?|oaks?|pines?|firs?|spruces?|birch(?:es)?|maples?)\b"
                          r"|\b(?:light|thin|open) (?:canopy|woods?|forest)\b|\bin the (?:woods|forest|trees)\b"),
         ("open gorge", r"\b(?:open|wide|treeless) (?:gorge|canyon|ravine)\b"
                        r"|\b(?:in|inside) (?:a|the) (?:gorge|canyon|ravine)\b|\bgorge\b"),
-        ("sunset", r"\bgolden (?:hour|light)\b|\bevening sun\b|\blow sun\b|\blast sun\b|\bat sunset\b(?! ?\d)"),
+        ("before sunset", r"\bgolden (?:hour|light)\b|\b(?:evening|low|late) sun\b|\bbefore sunset\b"),
+        ("sunset", r"\bat sunset\b(?! ?\d)|\blast sun\b|\bsun (?:is )?(?:just )?setting\b"),
         ("hazy sun", r"\bhaz[ey]\w*\b|\bsun through (?:thin )?cloud|\bveiled sun\b|\bweak sun\b"),
         ("bright cloud", r"\b(?:thin|bright|high|light|white) (?:\w+ )?(?:clouds?|overcast)\b|\bbright(?:ly)? overcast\b"
                          r"|\bcloudy(?:,)? (?:but )?bright\b|\bno shadows\b"),
@@ -30,10 +31,10 @@ _LIGHTS: Final = tuple(
         ("overcast", r"\bovercast\b|\bcloudy\b|\bgr[ea]y (?:sky|skies|day)\b|\bclouds? cover\w*\b|\bheavy cloud\w*\b"
                      r"|\bdrizzl\w+\b|\brain(?:y|ing)\b"),
         ("full sun", r"\b(?:full|bright|direct|hard|harsh|blazing|strong|midday|noon) (?:sun\w*|light)\b|\bsunny\b"
-                     r"|\bsunshine\b|\bin (?:the )?sun\b(?!set)|\bclear sky\b|\bblue sky\b|\bcloudless\b"),
+                     r"|\bsunshine\b|\bin (?:the )?sun\b(?!set)|\bsun(?:light)?(?: is|'s)? (?:right |directly |straight |shining |falling )?(?:on|hits|hitting) (?:it|the|this)\b|\bno clouds?\b|\bclear sky\b|\bblue sky\b|\bcloudless\b"),
     )
 )
-_SUNLIT: Final = frozenset({"full sun", "hazy sun", "sunset"})
+_SUNLIT: Final = frozenset({"full sun", "hazy sun", "before sunset", "sunset"})
 _SHADED: Final = frozenset({"open shade", "light canopy", "open gorge", "wooded gorge", "deep slot", "dense canopy"})
 _NO_LIGHT: Final = re.compile(r"\b(?:no|not|isn't|without|until|wait for|forecast|tomorrow|yesterday)(?: \w+)? ?$")
 
@@ -142,9 +143,9 @@ _SYMPTOMS: Final = tuple(
         (Symptom.TOO_DARK, r"\b(?:too|way|bit|little|rather|pretty|really|very|so) dark\b(?! (?:forest|gorge|canyon|in here))|\bunderexposed\b|\btoo dim\b|\bmurky\b"),
         (Symptom.BLACK_ROCK, r"\bblack (?:\w+ )?(?:pools?|rocks?|shadows?|holes?|areas?|stones?|corners?|walls?|bits)\b|\b(?:rocks?|pools?|shadows?|stones?|walls?) (?:\w+ ){0,2}(?:black|blocked)\b"
                              r"|\bno detail in the (?:shadows?|rocks?|darks?|blacks?)\b|\bblocked(?: up)? shadows\b"),
-        (Symptom.SOFT_SPOTS, r"\b(?:soft|round|pale|blurr?y|bright|white|light|hazy) (?:\w+ )?(?:spots?|discs?|disks?|circles?|blobs?|rings?|blotches)\b"
+        (Symptom.SOFT_SPOTS, r"\b(?:soft|round|pale|blurr?y|fuzzy|faint|ghostly|bright|white|light|hazy) (?:\w+ )?(?:spots?|discs?|disks?|circles?|blobs?|rings?|blotches)\b"
                              r"|\b(?:drops?|droplets?|water|spray|spots?) (?:are |is )?on (?:the |my )?(?:front|lens|glass|filter|front (?:glass|element))\b|\bwet (?:lens|glass)\b"),
-        (Symptom.LEAVES_SMEARED, rf"\b{_LEAF}\b(?: \w+){{0,3}} (?:smear\w*|blurr?\w*|fuzzy|smudg\w*|soft|double|doubled|streak\w*)\b|\b(?:smeared|blurr?y|blurred|fuzzy|smudged) (?:\w+ )?{_LEAF}\b"),
+        (Symptom.LEAVES_SMEARED, rf"\b{_LEAF}\b(?: \w+){{0,5}} (?:smear\w*|blurr?\w*|fuzzy|smudg\w*|soft|double|doubled|streak\w*)\b|\b(?:smeared|blurr?y|blurred|fuzzy|smudged) (?:\w+ )?{_LEAF}\b"),
         (Symptom.GLARE, r"\bglare\b|\bshin(?:e|y|es|ing)\b(?! sun)|\breflections? (?:on|off|from)\b|\bglossy\b|\bglisten\w*\b|\bmirrors?\b(?! lock)|\bglint\w* (?:on|off) (?:the )?(?:rock|wet|leav)\w*"),
         (Symptom.BLUE_CAST, r"\b(?:blue|purple|magenta|bluish|blueish|cold) (?:cast|tint|tinge|hue|tone)\b|\b(?:looks?|is|still|too|came out|all|so|gone|went|turned|everything|water's|it's) (?:\w+ )?(?:blue|bluish|blueish|purple|magenta)\b(?! (?:sky|hour))"),
         (Symptom.LEANING, r"\b(?:walls?|trunks?|trees?|cliffs?|sides?|verticals|lines|rocks?|everything|fall)\b(?: \w+){0,3} (?:lean\w*|tilt\w*|tip\w*|converg\w*|fall\w* (?:over|back\w*|inwards?))\b|\b(?:leaning|converging|tilting) (?:\w+)\b|\bkeystone\w*\b"),
@@ -164,6 +165,10 @@ _WISHABLE: Final = frozenset({Symptom.NO_TEXTURE, Symptom.TOO_FROZEN})
 _STRONG: Final = re.compile(r"\b(?:too|mush|soup|cotton|lost|looks|came out|like ice)\b")
 
 
+#: "dense forest, pretty dark" is the place; these are the frame.
+_FRAME_DARK: Final = re.compile(r"\btoo (?:dark|dim)\b|\bunderexposed\b")
+
+
 def _holds(symptom: Symptom, pattern: re.Pattern[str], text: str) -> bool:
     for match in pattern.finditer(text):
         before = text[: match.start()]
@@ -179,6 +184,8 @@ def read_symptoms(draft: Draft) -> None:
     """Complaints of a frame, each once, in the order of their table."""
     text = draft.text
     found = [symptom for symptom, pattern in _SYMPTOMS if _holds(symptom, pattern, text)]
+    if "light" in draft.values and not _FRAME_DARK.search(text):
+        found = [symptom for symptom in found if symptom is not Symptom.TOO_DARK]
     special = {Symptom.SOFT_SPOTS, Symptom.LEAVES_SMEARED} & set(found)
     soft = [symptom for symptom, pattern in _SOFTNESS if _holds(symptom, pattern, text)]
     if len(soft) > 1:

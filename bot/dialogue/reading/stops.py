@@ -14,7 +14,7 @@ _ND_NEAR: Final = re.compile(rf"\b{_ND_WORD}\b")
 _GRADUATED: Final = re.compile(r"\bgrad\w*\b")
 #: `the 3-stop`, `my 6 stop`, `10-stop on`: a filter, when nothing says under or over.
 _FILTER_BEFORE: Final = re.compile(r"\b(?:the|my|with(?: the| my| a)?|a|own|have|and|use|using) ?$")
-_FILTER_AFTER: Final = re.compile(r"^ ?(?:on|off|mounted|in place|nd|filter|glass|screwed|one)\b")
+_FILTER_AFTER: Final = re.compile(r"^ ?(?:(?:is |are |still )*on|off|mounted|in place|nd|filter|glass|screwed|one)\b")
 _UNDER: Final = re.compile(r"^\W*(?:too )?(?:under|below|minus|negative)\b(?!ex)")
 _OVER: Final = re.compile(r"^\W*(?:too )?(?:over|above|plus|positive)\b(?!ex)(?! the (?:rock|wat))")
 _DARKER_FOUND: Final = r"(?:too dark|underexposed|too (?:dim|low)|short|dark)"
@@ -30,6 +30,10 @@ _BY_MORE: Final = re.compile(
 )
 _BY_LESS: Final = re.compile(rf"\b(?:{_BRIGHTER_FOUND}|darken(?: it)?)(?: by)?(?: about)? ?$")
 _METER_WORDS: Final = re.compile(r"\b(?:meter\w*|reads?|reading|needle)\b.{0,20}$")
+_CENTRED: Final = re.compile(
+    r"\b(?:meter|needle|indicator)\b[^,;.]{0,20}\b(?:middle|centre|center|centred|centered|spot on"
+    r"|dead on|zeroed)\b"
+)
 #: Camera meters show thirds as .3 and .7 (common practice): the marked value's exact third.
 _MARKED_THIRDS: Final = {3: 1 / 3, 7: 2 / 3}
 #: Filter factors that are sold under their number; powers of two besides (common practice).
@@ -113,6 +117,8 @@ def _read_signed(draft: Draft) -> None:
 
 
 def _read_zero(draft: Draft) -> None:
+    if _CENTRED.search(draft.text) and "meter_stops" not in draft.values:
+        draft.note("meter_stops", 0.0)
     for quantity in draft.free(""):
         if quantity.value == 0 and _METER_WORDS.search(draft.before(quantity)):
             draft.put("meter_stops", 0.0, quantity)

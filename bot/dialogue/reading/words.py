@@ -41,7 +41,7 @@ _TOWARDS: Final = re.compile(
     r"\b(?:towards?|at|to|away from) (?:me|us|the camera|the lens|camera|you|where i)\b"
 )
 _WATER_MOVES: Final = re.compile(
-    r"\b(?:water|flow\w*|stream|creek|river|runs?|running|comes?|coming|rush\w*|straight|it|falls?|pours?)\b"
+    r"\b(?:flow\w*|runs?|running|comes?|coming|rush\w*|straight|pours?|pouring|head\w*|moves?|moving)\b"
 )
 _ACROSS: Final = re.compile(
     r"\bacross(?: (?:the (?:frame|picture|view)|my view))?\b|\b(?:left to right|right to left|side to side|sideways|from the (?:left|right))\b"
@@ -66,7 +66,7 @@ _NOT_FORMAT: Final = r"(?! (?:photo\w*|lens|shooter|picture of|pictures|painter|
 _PORTRAIT: Final = re.compile(rf"\bportrait\b{_NOT_FORMAT}|\bvertical\b{_NOT_FORMAT}|\bupright\b")
 _LANDSCAPE: Final = re.compile(rf"\blandscape\b{_NOT_FORMAT}|\bhorizontal(?:ly)?\b")
 _WHOLE: Final = re.compile(
-    r"\b(?:whole|entire|full|complete) (?:water)?falls?\b|\ball of the (?:water)?falls?\b|\bthe whole thing\b|\btop to bottom\b"
+    r"\b(?:whole|entire|full|complete) (?:water)?falls?\b|\ball of the (?:water)?falls?\b|\b(?:get|show|want|fit|have|keep|frame|take) (?:in )?the whole thing\b|^the whole thing$|\btop to bottom\b"
 )
 _SECTION: Final = re.compile(
     r"\b(?:just|only) (?:a |the )?(?:\w+ )?(?:section|part|piece|bit|detail|slice)\b|\bsections?\b(?! of (?:the )?(?:trail|path))"
@@ -90,7 +90,7 @@ def read_framing(draft: Draft) -> None:
     if not _WARNED.search(text):
         if _WHOLE.search(text):
             draft.note("section", value=False)
-        elif _SECTION.search(text):
+        elif _SECTION.search(text) or "section_height_m" in draft.values:
             draft.note("section", value=True)
     if _NOT_STREAM.search(text):
         draft.note("stream", value=False)
