@@ -5,7 +5,7 @@ from __future__ import annotations
 import asyncio
 import logging
 from collections.abc import Callable
-from datetime import UTC, datetime
+from datetime import UTC, datetime, timedelta
 from typing import Final, Never
 
 from aiohttp import ClientError
@@ -47,6 +47,7 @@ class MatrixClient:
             replaced.
         not_before: events older than this are not read (after a backup was brought back).
         poll_s: how long the server holds a sync when nothing happens [s].
+        key_grace: how long an event waits for its key before its sender is told.
     """
 
     def __init__(
@@ -58,6 +59,7 @@ class MatrixClient:
         replace_identity: bool = False,
         not_before: datetime | None = None,
         poll_s: float = POLL_S,
+        key_grace: timedelta = GRACE,
     ) -> None:
         self._account = account
         self._policy = policy
@@ -65,6 +67,7 @@ class MatrixClient:
         self._replace_identity = replace_identity
         self._not_before = not_before
         self._poll_s = poll_s
+        self._key_grace = key_grace
         self._nio = new_client(account)
         self._api = ServerApi(self._nio)
         self._keys = RoomKeys(self._nio)
@@ -111,7 +114,7 @@ class MatrixClient:
             self._nio,
             self._keys,
             RoomReader(self._nio, self._api, self._policy, inbox, self._clock),
-            WaitingEvents(self._account.waiting_path, GRACE),
+            WaitingEvents(self._account.waiting_path, self._key_grace),
             Invitations(self._nio, self._policy),
             inbox,
             self._clock,

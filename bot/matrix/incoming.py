@@ -80,10 +80,12 @@ def mentions(source: Source, user_id: str, names: tuple[str, ...]) -> bool:
 
 def without_call(body: str, names: tuple[str, ...]) -> str:
     """The body without "Name:" or "@name," at its start."""
-    alternatives = "|".join(re.escape(name) for name in names if name)
-    if not alternatives:
+    # The longest first: a user id begins like the name in it.
+    called = sorted((name for name in names if name), key=len, reverse=True)
+    if not called:
         return body
-    return re.sub(rf"\A\s*@?(?:{alternatives})\s*[:,]\s*", "", body, count=1, flags=re.IGNORECASE)
+    alternatives = "|".join(f"@?{re.escape(name.removeprefix('@'))}" for name in called)
+    return re.sub(rf"\A\s*(?:{alternatives})\s*[:,]\s*", "", body, count=1, flags=re.IGNORECASE)
 
 
 def without_quote(body: str, relation: Relation) -> str:

@@ -6,11 +6,13 @@ import asyncio
 import contextlib
 from collections.abc import AsyncIterator, Callable, Sequence
 from contextlib import asynccontextmanager
+from datetime import timedelta
 
 from bot.dialogue.events import Event, FrameReceived, PlaceReceived, TextReceived
 from bot.matrix.client import MatrixClient
 from bot.matrix.policy import Policy
 from bot.matrix.session import Account
+from bot.matrix.waiting import GRACE
 from bot.runtime.ports import Outgoing, SendLaterError, Transport
 from tests.server.person import PATIENCE_S
 
@@ -21,8 +23,8 @@ class EchoRuntime:
     def __init__(self) -> None:
         self.events: list[Event] = []
         self.token: str | None = None
-        self.own_events: set[str] = set()
-        self.own_threads: set[str] = set()
+        self.own_events: set[tuple[str, str]] = set()
+        self.own_threads: set[tuple[str, str]] = set()
         self._to_answer: asyncio.Queue[Event] = asyncio.Queue()
         self._news = asyncio.Condition()
 
@@ -43,11 +45,11 @@ class EchoRuntime:
 
     async def is_own_thread(self, room_id: str, thread_id: str) -> bool:
         """Whether an echo went into the thread."""
-        return thread_id in self.own_threads
+        return (room_id, thread_id) in self.own_threads
 
     async def is_own_message(self, room_id: str, event_id: str) -> bool:
         """Whether it is an echo."""
-        return event_id in self.own_events
+        return (room_id, event_id) in self.own_events
 
     async def answer(self, transport: Transport) -> None:
         """Answer for ever, in order."""
@@ -77,13 +79,14 @@ class EchoRuntime:
         )
         while True:
             try:
-                self.own_events.add(await transport.send(outgoing))
+                event_id = await transport.send(outgoing)
             except SendLaterError:
                 await asyncio.sleep(0.2)
             else:
                 break
+        self.own_events.add((origin.room_id, event_id))
         if origin.thread_id is not None:
-            self.own_threads.add(origin.thread_id)
+            self.own_threads.add((origin.room_id, origin.thread_id))
 
 
 def _words(event: Event) -> str:
@@ -96,10 +99,10 @@ def _words(event: Event) -> str:
 
 @asynccontextmanager
 async def running_bot(
-    account: Account, runtime: EchoRuntime, *allowed: str, poll_s: float = 1.0
+    account: Account, runtime: EchoRuntime, *allowed: str, key_grace: timedelta = GRACE
 ) -> AsyncIterator[MatrixClient]:
     """The bot's Matrix side, started, syncing and echoing; stopped at the end."""
-    client = MatrixClient(account, Policy.of(allowed), poll_s=poll_s)
+    client = MatrixClient(account, Policy.of(allowed), poll_s=1.0, key_grace=key_grace)
     await client.start()
     tasks = [
         asyncio.create_task(client.run(runtime)),

@@ -5,11 +5,13 @@ from __future__ import annotations
 import asyncio
 import contextlib
 import io
-from collections.abc import Callable
+from collections.abc import Awaitable, Callable
 from types import TracebackType
 from typing import Any, Final, Self
+from uuid import uuid4
 
 from nio import (
+    Api,
     AsyncClient,
     Event,
     MegolmEvent,
@@ -101,7 +103,7 @@ class Person:
         await self.waits(lambda: room_id in self.client.rooms)
 
     async def say(self, room_id: str, text: str, **more: Any) -> str:
-        """Send words; returns the event id. `more` goes into the content, `_` for `.` and so on."""
+        """Send words; returns the event id. `more` goes into the content."""
         return await self.send(room_id, {"msgtype": "m.text", "body": text} | more)
 
     async def say_in_thread(self, room_id: str, root: str, text: str) -> str:
@@ -196,6 +198,28 @@ class Person:
         async with asyncio.timeout(PATIENCE_S), self._news:
             await self._news.wait_for(until)
 
+    async def say_with_late_key(self, room_id: str, text: str) -> Callable[[], Awaitable[None]]:
+        """Send words whose key stays here until the function that comes back is called."""
+        client = self.client
+        assert client.olm is not None
+        client.invalidate_outbound_session(room_id)
+        if missing := client.get_missing_sessions(room_id):
+            await client.keys_claim(missing)
+        users = list(client.rooms[room_id].users)
+        shares = list(client.olm.share_group_session_parallel(room_id, users, True))
+        client.olm.outbound_group_sessions[room_id].shared = True
+        await self.say(room_id, text)
+
+        async def hand_over() -> None:
+            for _, messages in shares:
+                _, path, data = Api.to_device("", "m.room.encrypted", messages, uuid4())
+                headers = {"Authorization": f"Bearer {client.access_token}"}
+                response = await client.send("PUT", path.partition("?")[0], data, headers)
+                assert response.ok
+                response.release()
+
+        return hand_over
+
     def _is_there(self, room_id: str, user_id: str) -> bool:
         room = self.client.rooms.get(room_id)
         if room is None or user_id not in room.users or user_id in room.invited_users:
@@ -227,11 +251,12 @@ class Person:
 
     def _take(self, room_id: str, event: Event) -> None:
         if isinstance(event, MegolmEvent):
-            event.room_id = room_id
+            sealed = event
+            sealed.room_id = room_id
             try:
-                event = self.client.decrypt_event(event)
+                event = self.client.decrypt_event(sealed)
             except EncryptionError:
-                self._sealed.append((room_id, event))
+                self._sealed.append((room_id, sealed))
                 return
         message = event.source.get("type") == "m.room.message"
         if message and event.sender != self.user_id:
