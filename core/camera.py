@@ -48,7 +48,9 @@ class SensorFormat:
     def __post_init__(self) -> None:
         positive("width_mm", self.width_mm, "mm")
         positive("height_mm", self.height_mm, "mm")
-        positive("f_number", (*self.best_f, self.softening_f, self.fixed_f_number or 1.0), "")
+        positive("f_number", (*self.best_f, self.softening_f), "")
+        if self.fixed_f_number is not None:
+            positive("fixed_f_number", self.fixed_f_number, "")
         positive("iso", (self.base_iso, self.clean_iso, self.top_iso), "")
 
     @property
