@@ -30,6 +30,8 @@ class Say(_Frozen):
     urgent: bool = False
     picture: str | None = None
     alt: str = ""
+    #: Name of the question that the message ends with, "" without one.
+    question: str = ""
     #: Progress and status are notices; questions and results are not.
     notice: bool = False
 

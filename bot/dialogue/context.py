@@ -10,6 +10,7 @@ from pydantic import AwareDatetime, BaseModel, ConfigDict, Field
 from bot.dialogue.events import Origin
 from bot.dialogue.facts import Facts, Units
 from bot.dialogue.states import State
+from core.frame.report import FrameReport
 
 #: Shape of what is stored; raised when a field changes its meaning.
 SCHEMA_NUMBER: Final = 1
@@ -35,6 +36,11 @@ KIT_SLOTS: Final = frozenset(
 #: Slots that describe the fall or reach and outlive a walk at the same place.
 PLACE_SLOTS: Final = frozenset({"fall_height_m", "fall_width_m", "walk_km", "climb_m"})
 
+#: Slots that are about one frame only: answered with their message, never kept.
+PASSING_SLOTS: Final = frozenset(
+    {"symptoms", "meter_stops", "change_stops", "blink", "histogram_at_right"}
+)
+
 
 class _Stored(BaseModel):
     model_config = ConfigDict(frozen=True, extra="ignore")
@@ -45,6 +51,8 @@ class Question(_Stored):
 
     name: str
     asked_at: AwareDatetime
+    #: What was put into its text, so that it can be put again.
+    values: dict[str, str] = Field(default_factory=dict)
 
 
 class Note(_Stored):
@@ -94,6 +102,8 @@ class Walk(_Stored):
     #: Brightness [stops, against the first settings given] known to hold, and to clip.
     clean_stops: float | None = None
     clipped_stops: float | None = None
+    #: Where an upward search began [stops].
+    first_stops: float | None = None
     started_at: datetime | None = None
 
 
@@ -113,6 +123,8 @@ class Conversation(_Stored):
     schema_number: int = SCHEMA_NUMBER
     walk: Walk | None = None
     question: Question | None = None
+    #: The walk's question while an interruption has one of its own.
+    paused: Question | None = None
     history: tuple[Snapshot, ...] = ()
     why: tuple[Note, ...] = ()
     emergency: Emergency | None = None
@@ -121,6 +133,8 @@ class Conversation(_Stored):
     held_text: str | None = None
     #: Frames under way or measured: event id of the frame by time, newest last.
     frames: tuple[str, ...] = ()
+    #: A measured frame that waits for an answer (is it a screen? water or sky?).
+    report: FrameReport | None = None
 
 
 class Person(_Stored):

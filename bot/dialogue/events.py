@@ -56,6 +56,8 @@ class TextReceived(_Frozen):
     corrects: str | None = None
     #: The id of the message that this one replies to.
     replies_to: str | None = None
+    #: The question of that message, when it is one of the bot's own; filled by the runtime.
+    answers: str | None = None
 
 
 class FrameReceived(_Frozen):

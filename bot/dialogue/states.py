@@ -32,7 +32,9 @@ class Trigger(Enum):
     TROUBLE = "trouble"  # too bright, too dark, clipped, the wrong look
     ADJUSTED = "adjusted"  # new settings given, the next frame decides
     HELD = "held"  # the whites hold, the look is right
-    NEW_FRAME = "new_frame"  # another frame after keeping
+    NEW_FRAME = "new_frame"  # a frame was shared, wherever the walk stands
+    ANEW = "anew"  # another picture here, with the same lens
+    TO_LENS = "to_lens"  # another lens, or another place to stand
 
 
 _ANY: Final = list(State)
@@ -49,7 +51,13 @@ MOVES: Final[list[tuple[Trigger, list[State], State]]] = [
     (Trigger.TROUBLE, [*_BEFORE_BASE, State.BASE, State.HIGHLIGHTS, State.KEEP], State.ADJUST),
     (Trigger.ADJUSTED, [State.ADJUST], State.HIGHLIGHTS),
     (Trigger.HELD, [State.HIGHLIGHTS, State.ADJUST], State.KEEP),
-    (Trigger.NEW_FRAME, [State.KEEP], State.HIGHLIGHTS),
+    (Trigger.NEW_FRAME, [*_BEFORE_BASE, State.BASE, State.ADJUST, State.KEEP], State.HIGHLIGHTS),
+    (Trigger.ANEW, [State.KEEP], State.COMPOSITION),
+    (
+        Trigger.TO_LENS,
+        [State.ARRIVE, State.COMPOSITION, State.BASE, State.HIGHLIGHTS, State.KEEP],
+        State.LENS,
+    ),
 ]
 
 

@@ -11,24 +11,44 @@ from bot.dialogue.reading.numbers import Quantity
 from bot.dialogue.reading.stops import is_filter, nd_stops
 
 _FORMATS: Final = (
-    ("phone", re.compile(r"\b(?:smart)?phone\b(?! (?:battery|number|signal|call|reception|line))"
-                         r"|\b(?:cell|mobile)(?: ?phone)? (?:camera|only)\b")),
+    (
+        "phone",
+        re.compile(
+            r"\b(?:smart)?phone\b(?! (?:battery|number|signal|call|reception|line))"
+            r"|\b(?:cell|mobile)(?: ?phone)? (?:camera|only)\b"
+        ),
+    ),
     ("44x33", re.compile(r"\bformatmedium\b")),
     ("full frame", re.compile(r"\bformatfull\b")),
     ("aps-c 1.6", re.compile(r"\bformatsmallcrop\b")),
-    ("aps-c", re.compile(
-        r"\bformatcrop\b|\bcrop(?:ped)?[ -]?(?:sensor|body|camera|frame|dslr|mirrorless)\b"
-        r"|\b(?:on|a|my|is|it's|its|i'm|im|use|have|shoot|shooting) crop\b"
-        r"(?! (?:it|the|later|in|of|off|out))|^crop(?=$|[,;.])")),
+    (
+        "aps-c",
+        re.compile(
+            r"\bformatcrop\b|\bcrop(?:ped)?[ -]?(?:sensor|body|camera|frame|dslr|mirrorless)\b"
+            r"|\b(?:on|a|my|is|it's|its|i'm|im|use|have|shoot|shooting) crop\b"
+            r"(?! (?:it|the|later|in|of|off|out))|^crop(?=$|[,;.])"
+        ),
+    ),
     ("four thirds", re.compile(r"\bformatmft\b")),
     ("1-inch", re.compile(r"\bformatinch\b")),
 )
-_TAKES_WITH_PHONE: Final = re.compile(r"\b(?:on|from|by|call\w*|charg\w+) (?:my |the )?phone\b(?= at)")
+_TAKES_WITH_PHONE: Final = re.compile(
+    r"\b(?:on|from|by|call\w*|charg\w+) (?:my |the )?phone\b(?= at)"
+)
 #: A zoom's ends differ by this factor at least (own rule; 16-20 is none, 14-24 is).
 _LEAST_ZOOM: Final = 1.3
 _COUNTED: Final = re.compile(
     r"^ ?-?(?:people|students|persons|of|times|kids|frames|shots|days|weeks|years|others|folks"
     r"|guests|photographers|or so|beginners|pages|cars|dollars|euros|bucks|k\b)"
+)
+#: Ends of zooms that are made (common practice): a bare pair of numbers must be such.
+_ZOOM_ENDS: Final = frozenset(
+    {7, 8, 9, 10, 11, 12, 14, 15, 16, 17, 18, 20, 22, 24, 25, 28, 30, 32, 35, 36, 40, 42, 45, 50}
+    | {52, 55, 60, 64, 66, 70, 75, 77, 80, 85, 90, 100, 105, 110, 120, 125, 135, 140, 150, 180}
+    | {200, 210, 240, 250, 300, 350, 400, 450, 500, 600, 800}
+)
+_MILLIMETRES_AFTER: Final = re.compile(
+    r"^ ?(?:mm|f ?/? ?\d|/\d|lens|zoom|(?:[a-z]+ )?(?:lens|zoom))"
 )
 _EQUIVALENT: Final = re.compile(r"^\W*(?:mm )?(?:equiv\w*|eq\b)")
 #: No zoom opens less than this at its wide end (common practice); beyond it is a setting.
@@ -56,7 +76,9 @@ def read_camera(draft: Draft) -> None:
 def _is_zoom(draft: Draft, quantity: Quantity) -> bool:
     if quantity.high is None or quantity.fraction or quantity.unit not in {"", "mm"}:
         return False
-    plausible = 4 <= quantity.value and 14 <= quantity.high <= 1500  # shortest and longest made
+    plausible = quantity.value >= 4 and 14 <= quantity.high <= 1500  # shortest and longest made
+    if quantity.unit == "" and not _MILLIMETRES_AFTER.search(draft.text[quantity.end :]):
+        plausible = quantity.value in _ZOOM_ENDS and quantity.high in _ZOOM_ENDS
     return (
         plausible
         and quantity.high / quantity.value >= _LEAST_ZOOM
@@ -128,10 +150,13 @@ def _is_prime(draft: Draft, quantity: Quantity) -> bool:
 _POLARISER: Final = r"(?:pol[aeo]r+i[sz]\w*|pola|cpl|c-?pol|circular pol\w*|pol(?: filter)?)"
 _POLARISER_WORD: Final = re.compile(rf"\b{_POLARISER}\b")
 _NOT_HERE: Final = (
-    r"(?:left|forgot|forgotten|in the car|at home|back home|in the bag at|not with me|not here"
+    r"(?:left|forgot|forgotten|in the (?:car|hut|tent|van|boot|trunk)|at home|back (?:home|at|in)"
+    r"|at the (?:car|hut|hotel)|not with me|not here"
     r"|no longer have|lost|broke\w*)"
 )
-_NO: Final = r"(?:no|without(?: a| my)?|haven't got(?: a| any)?|(?:don't|do not) (?:have|own)(?: a| any)?)"
+_NO: Final = (
+    r"(?:no|without(?: a| my)?|haven't got(?: a| any)?|(?:don't|do not) (?:have|own)(?: a| any)?)"
+)
 _LACKS_POLARISER: Final = re.compile(
     rf"\b{_NO} {_POLARISER}\b(?! (?:on|mounted|effect))"
     rf"|\b(?:left|forgot|forgotten|lost)\b[^,;.]{{0,20}}\b{_POLARISER}\b"
@@ -168,7 +193,9 @@ _ON_BEHIND: Final = re.compile(
     r"^(?: ?(?:nd|filter|stopper))* ?(?:is |now |still )*(?:on|mounted|fitted|in front|attached|screwed)\b"
 )
 _OFF_BEHIND: Final = re.compile(r"^(?: ?(?:nd|filter))* ?(?:is |now |comes? )?(?:off|removed)\b")
-_WITH_BEFORE: Final = re.compile(r"\b(?:with|using|through|put|plus|\+|behind)(?: on)?(?: the| my| a| an)? ?$")
+_WITH_BEFORE: Final = re.compile(
+    r"\b(?:with|using|through|put|plus|\+|behind)(?: on)?(?: the| my| a| an)? ?$"
+)
 _OWNS: Final = re.compile(r"\b(?:have|own|got|kit|bag|bring|brought|carry|owned|only)\b")
 _LISTED: Final = re.compile(r"^ ?(?:,|and|&|\+|/|or) ?$")
 
@@ -182,7 +209,9 @@ def read_polariser(draft: Draft) -> None:
         draft.note("has_polariser", value=False)
         return
     draft.note("has_polariser", value=True)
-    with_settings = draft.values.keys() & {"shutter_s", "nd_on_stops"} and _WITH_POLARISER.search(text)
+    with_settings = draft.values.keys() & {"shutter_s", "nd_on_stops"} and _WITH_POLARISER.search(
+        text
+    )
     if _POLARISER_OFF.search(text):
         draft.note("polariser_on", value=False)
     elif _POLARISER_ON.search(text) or with_settings:
@@ -259,7 +288,7 @@ _ABSENT_TRIPOD: Final = re.compile(
     rf"\b{_TRIPOD}\b[^,;.]{{0,12}}\b{_NOT_HERE}\b|\b(?:left|forgot|forgotten)\b[^,;.]{{0,12}}\b{_TRIPOD}\b"
 )
 _ON_TRIPOD: Final = re.compile(
-    rf"\bon (?:a|the|my) {_TRIPOD}\b|\b{_TRIPOD} (?:is |now )?(?:up|set up|out|at|level|stands)\b"
+    rf"\bon (?:a|the|my) (?:\w+ )?{_TRIPOD}\b|\b{_TRIPOD} (?:is |now )?(?:up|set up|out|at|level|stands)\b"
 )
 _TODAY: Final = re.compile(r"\b(?:today|here|with me|this time|now)\b")
 _HAND_HELD: Final = re.compile(r"\bhand[ -]?held\b|\bhandholding\b|\bby hand\b|\bfrom the hand\b")

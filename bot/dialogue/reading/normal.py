@@ -31,8 +31,25 @@ _VULGAR_FRACTION: Final = re.compile(r"(?<=\d)(?=[¼-¾⅐-⅞])")
 _WORDS: Final = {
     word: number
     for number, word in enumerate(
-        "zero one two three four five six seven eight nine ten eleven twelve thirteen fourteen "
-        "fifteen sixteen".split()
+        [
+            "zero",
+            "one",
+            "two",
+            "three",
+            "four",
+            "five",
+            "six",
+            "seven",
+            "eight",
+            "nine",
+            "ten",
+            "eleven",
+            "twelve",
+            "thirteen",
+            "fourteen",
+            "fifteen",
+            "sixteen",
+        ]
     )
 } | {
     "twenty": 20,
@@ -61,7 +78,7 @@ _WORDS: Final = {
 _WORD: Final = "|".join(sorted(_WORDS, key=len, reverse=True))
 #: What makes a number word a measure; "two of us" stays words.
 _MEASURE: Final = (
-    r"(?:stops?|thirds?|sec|secs|seconds?|min|mins|minutes?|m|met(?:er|re)s?|cm|centimet(?:er|re)s?"
+    r"(?:stops?|clicks?|thirds?|sec|secs|seconds?|min|mins|minutes?|m|met(?:er|re)s?|cm|centimet(?:er|re)s?"
     r"|foot|feets?|ft|inch(?:es)?|yards?|km|kilomet(?:er|re)s?|miles?|megapixels?|under|over"
     r"|and a half|point)"
 )
@@ -90,7 +107,10 @@ _Rule = tuple[re.Pattern[str], str]
 _FORMATS: Final[tuple[_Rule, ...]] = tuple(
     (re.compile(pattern), f" {name} ")
     for pattern, name in (
-        (r"\b(?:micro[ -]?)(?:four|4)[ /-]*(?:thirds?|3rds?|3)\b", "formatmft"),
+        (
+            r"\b(?:2(?:\.0)? ?x?[ -]?crop|crop(?: factor)?(?: of)? 2x?)\b|\b(?:micro[ -]?)(?:four|4)[ /-]*(?:thirds?|3rds?|3)\b",
+            "formatmft",
+        ),
         (r"\b(?:four|4)[ /-](?:thirds|3rds)\b|\bm ?4 ?/ ?3\b|\bm43\b|\bmft\b", "formatmft"),
         (
             r"\b(?:1|one)(?:\"|''|[ -]?inch|[ -]?in\b)[ -]?(?:sensor|type|compact|camera|chip)\b",

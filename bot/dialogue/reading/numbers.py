@@ -12,7 +12,7 @@ class Quantity:
     """A number of the message with what stands before or behind it as its unit.
 
     `unit` is one of: "" (bare), "f", "iso", "nd", "mm", "s", "min", "h", "m", "cm", "ft", "in",
-    "yd", "km", "mi", "stop", "mp", "m/s", "ft/s", "km/h", "mph", "x".
+    "yd", "km", "mi", "stop", "click", "mp", "m/s", "ft/s", "km/h", "mph", "x".
     """
 
     value: float
@@ -63,6 +63,7 @@ _UNITS: Final[tuple[tuple[str, str], ...]] = (
     ("in", r"inch(?:es)?|in(?= (?:away|from|deep|off|high)\b)"),
     ("yd", r"yds?|yards?"),
     ("stop", r"f-?stops?|stops?|ev|of a stop"),
+    ("click", r"clicks?"),
     ("nd", r"nds?"),
     ("iso", r"iso"),
     ("x", r"x"),
@@ -71,13 +72,14 @@ _UNIT: Final = "|".join(f"(?:{spelling})" for _, spelling in _UNITS)
 _UNIT_NAMES: Final = tuple((re.compile(rf"(?:{spelling})"), name) for name, spelling in _UNITS)
 
 _DECIMAL: Final = r"\d+\.\d+|\d+,\d{1,2}(?![\d/,])|\.\d+|\d+"
-_FRACTION: Final = r"\d{1,2}/\d{1,5}(?!/)"
+_FRACTION: Final = r"\d{1,2}/\d{1,5}(?![\d/])"
 _THOUSANDS: Final = r"\d{1,3},\d{3}(?![\d,])"
 #: "1 1/3 stops": whole and fraction are one number only before a unit, and only when small,
 #: so that "8 1/4 100" stays an f-number, a time and an ISO.
 _MIXED: Final = (
     r"[1-4] [1-3]/[2-4](?=[ -]*(?:stops?|ev|m|ft|feet|met(?:er|re)s?|mi|miles?|km|under|over|too"
     r"|less|more|dark\w*|bright\w*)\b)|[1-3] [1-3]/[2-4](?= ?(?:s|secs?|seconds?)\b)"
+    r"|[1-4] [12]/3(?![\d/])|(?<=[+-])[1-4] [1-3]/[2-4](?![\d/])"
 )
 _NUMBER: Final = rf"(?:{_MIXED}|{_FRACTION}|{_THOUSANDS}|{_DECIMAL})"
 _LINK: Final = r"(?: (?:of|is|at|on|to|about|around|back to|now)|'s| ?[=:])*"
@@ -89,7 +91,7 @@ _MONTH: Final = (
 #: What holds digits and is no measure: links, names, dates, coordinates, phone numbers, shares.
 _IGNORED: Final = (
     r"https?://\S+|[@#!]\S+:\S+"
-    r"|\d{4}-\d\d-\d\d|\d{1,4}/\d{1,2}/\d{2,4}"
+    r"|\d{4}-\d\d-\d\d|\b\d+(?:/\d+){2,}"
     rf"|\d{{1,2}}(?:st|nd|rd|th)?(?: of)? {_MONTH}\b(?: \d{{4}})?"
     rf"|\b{_MONTH} \d{{1,2}}(?:st|nd|rd|th)?\b"
     r"|-?\d{1,3}\.\d{3,} ?,? ?-?\d{1,3}\.\d{3,}"
@@ -112,8 +114,8 @@ _TOKEN: Final = re.compile(
     rf"|(?P<nd>(?<![\w/])nd(?: ?filter)? ?-? ?(?P<nd_value>{_DECIMAL})(?![\d/]))"
     rf"|(?P<range>(?<![\w.,/])(?P<low>{_NUMBER})(?: ?mm)?(?: ?- ?(?![a-z])|(?<=\d\d) to |(?<=mm) to )"
     rf"(?P<high>{_NUMBER})(?:(?: ?-?)(?P<range_unit>{_UNIT})(?![\w]))?)"
-    rf"|(?P<single>(?P<sign>(?<![\w)])[+-]|\b(?:plus|minus) (?![\d.,/]*\d ?(?:-|mm|m\b|ft|x|to \d)))?(?<![\w.])(?P<number>{_NUMBER})"
-    rf"(?:(?P<mark>['\"])(?!\w)|(?:th|rd)?(?: ?-?)(?P<unit>{_UNIT})(?![a-z0-9])|(?:th|rd)\b)?)"
+    rf"|(?P<single>(?P<sign>(?<![\w)])[+-]|\b(?:plus|minus) (?![\d.,/]*\d ?(?:-|mm|m\b|ft|x|to \d)))?(?<![\w./])(?P<number>{_NUMBER})"
+    rf"(?:(?P<mark>['\"])(?!\w)|(?:th|rd)?(?: ?-?)(?P<unit>{_UNIT})(?![a-z0-9])|(?:th|rd)\b|(?![a-z\d]|[.,]\d)))"
 )
 
 

@@ -13,8 +13,8 @@ NEAR: Final = (
     r"|moss|bush|flowers?|plants?|roots?|stumps?|slabs?|ledge|branch|driftwood|anchor"
 )
 FAR: Final = (
-    r"(?:back|far|rear|rock|canyon|gorge) (?:wall|side|bank)s?|walls? behind|farthest|furthest"
-    r"|trees behind|background|far (?:trees|rocks?)|horizon"
+    r"(?:back|far|rear|rock|canyon|gorge) (?:wall|side|bank)s?|farthest|furthest"
+    r"|(?:walls?|trees|cliffs?|forest|hills?|rocks?) behind|background|far (?:trees|rocks?)|horizon"
 )
 FALL: Final = r"(?:water)?falls?|drop|plunge|cascade|chute|curtain"
 _FILLER: Final = (
@@ -35,7 +35,7 @@ _THE: Final = r"(?:the |my |our |a |that |this )?"
 #: What stands right behind a number.
 _BEHIND: Final = re.compile(
     rf"^{_FILLER}(?:"
-    rf"(?P<camera>(?:off|above|over) {_THE}(?:ground|water|floor|stream|creek|bed|rocks?|pool))"
+    rf"(?P<camera>(?:off|above|over) {_THE}(?:ground|water|floor|stream|creek|bed|rocks?|stones?|pool))"
     r"|(?P<section>of (?:it|that|the (?:fall|falls|water|drop|waterfall|cascade)))"
     r"|(?P<climb>(?:of )?(?:climb\w*|ascent|gain|elevation|vertical|uphill))"
     r"|(?P<walk>(?:of )?(?:walk|hike|hiking|trail)\b|one way|each way|round trip|in from"
@@ -45,6 +45,7 @@ _BEHIND: Final = re.compile(
     rf"|(?P<height>tall|high|in height|of height|(?:{FALL}))"
     r"|(?P<width>wide|across|in width)|(?P<depth>deep|of water)"
     r"|(?P<distance>away|off|back|out|distant|distance)"
+    r"|(?P<near>in front)"
     r"|(?P<up>up)"
     r")\b"
 )
@@ -113,6 +114,13 @@ def _behind(match: re.Match[str], subject: str | None, words: str, *, walking: b
     return kind
 
 
+def _ends(draft: Draft, quantity: Quantity) -> bool:
+    """Whether the clause ends before the next number, so that its words are this one's."""
+    return draft.neighbour(quantity, 1) is None or draft.clause_after(quantity) != draft.after(
+        quantity
+    )
+
+
 def _measured(words: str) -> str | None:
     """`as tall as a house, 8 m or so`: the clause before says what is measured."""
     found = None
@@ -134,7 +142,7 @@ def role(draft: Draft, quantity: Quantity) -> str | None:
     if match and not (bare and match.group().strip(" ,.").endswith(("fall", "falls", "drop"))):
         walking = _WALKING.search(draft.text) is not None
         kind = _behind(match, subject, words, walking=walking) or subject
-    elif subject is None and _NEAR_BEHIND.search(after) and not bare:
+    elif subject is None and _ends(draft, quantity) and _NEAR_BEHIND.search(after) and not bare:
         kind = "near"
     if kind is None and not bare and _TIGHT.fullmatch(words):
         kind = _measured(draft.before(quantity))

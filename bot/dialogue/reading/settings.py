@@ -28,9 +28,13 @@ _NO_FOCAL: Final = re.compile(r"\b(?:rain|thread|filter|filters|ring|rings|step-
 _POLARISER: Final = re.compile(r"\b(?:pola\w*|cpl|nd)\b\W*$")
 _EQUIVALENT: Final = re.compile(r"^\W*(?:equiv\w*|eq\b|in full)")
 _AT_FOCAL: Final = re.compile(r"(?:@|\b(?:at|zoomed (?:in |out )?to|zoom (?:at|to)|set to)) ?$")
-_FOCAL_CUE: Final = re.compile(r"\b(?:zoom\w*|focal(?: length)?(?: is| of| at)?|lens(?: is)? at) ?$")
-_BASE_ISO: Final = re.compile(r"\b(?:base|native|lowest) ?$")
-_BASE_AFTER: Final = re.compile(r"^\W*(?:is |as )?(?:my |the |its )?(?:base|native|lowest)\b")
+_FOCAL_CUE: Final = re.compile(
+    r"\b(?:zoom\w*|focal(?: length)?(?: is| of| at)?|lens(?: is)? at) ?$"
+)
+_BASE_ISO: Final = re.compile(r"\b(?:base|native|lowest|lower than) ?$")
+_BASE_AFTER: Final = re.compile(
+    r"^\W*(?:(?:is|as|and|that's|that is) )*(?:my |the |its )?(?:base|native|lowest)\b"
+)
 #: Full, half and third marks of the ISO series that a bare number may be (ISO 12232 marks).
 _ISO_MARKS: Final = frozenset(
     {50, 64, 80, 100, 125, 160, 200, 250, 320, 400, 500, 640, 800, 1000, 1250, 1600, 3200, 6400}
@@ -97,9 +101,7 @@ def read_f_numbers(draft: Draft) -> None:
 def read_iso(draft: Draft) -> None:
     """ISO as set, or the camera's base."""
     for quantity in draft.free("iso"):
-        base = _BASE_ISO.search(draft.before(quantity)) or _BASE_AFTER.search(
-            draft.clause_after(quantity)
-        )
+        base = _BASE_ISO.search(draft.before(quantity)) or _BASE_AFTER.search(draft.after(quantity))
         draft.put("base_iso" if base else "iso", quantity.value, quantity)
 
 
@@ -166,9 +168,11 @@ def read_settings_triple(draft: Draft) -> None:
         return
     for quantity in draft.free(""):
         earlier = draft.neighbour(quantity, -1)
-        beside = earlier is not None and earlier not in draft.free() and not draft.before(
-            quantity
-        ).strip(" ,;/")
+        beside = (
+            earlier is not None
+            and earlier not in draft.free()
+            and not draft.before(quantity).strip(" ,;/")
+        )
         if beside and quantity.value in _ISO_MARKS:
             draft.put("iso", quantity.value, quantity)
 

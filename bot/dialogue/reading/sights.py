@@ -12,31 +12,71 @@ from bot.dialogue.reading.draft import Draft
 _LIGHTS: Final = tuple(
     (key, re.compile(pattern))
     for key, pattern in (
-        ("after sunset", r"\b(?:after|past) sunset\b|\bsun(?:'s| has| is)? (?:just )?(?:set|gone down)\b"),
+        (
+            "after sunset",
+            r"\b(?:after|past) sunset\b|\bsun(?:'s| has| is)? (?:just )?(?:set|gone down)\b",
+        ),
         ("dusk", r"\bdusk\b|\btwilight\b|\bblue hour\b|\bgetting dark\b|\bnearly dark\b"),
-        ("deep slot", r"\bslot(?: canyon)?\b(?!s)|\b(?:deep|narrow|dark) (?:canyon|gorge|ravine|slot|cleft)\b"),
-        ("dense canopy", r"\b(?:dense|thick|deep|dark) (?:\w+ )?(?:forest|canopy|woods?|trees|jungle)\b"),
-        ("wooded gorge", r"\b(?:wooded|forested|leafy) (?:gorge|canyon|ravine|valley)\b"
-                         r"|\bgorge (?:with|full of|under) trees\b"),
-        ("light canopy", r"\b(?:under|beneath|below|through) (?:\w+ )?(?:\w+ )?(?:trees|canopy|leaves|branches|beech(?:es)?|oaks?|pines?|firs?|spruces?|birch(?:es)?|maples?)\b"
-                         r"|\b(?:light|thin|open) (?:canopy|woods?|forest)\b|\bin the (?:woods|forest|trees)\b"),
-        ("open gorge", r"\b(?:open|wide|treeless) (?:gorge|canyon|ravine)\b"
-                       r"|\b(?:in|inside) (?:a|the) (?:gorge|canyon|ravine)\b|\bgorge\b"),
-        ("before sunset", r"\bgolden (?:hour|light)\b|\b(?:evening|low|late) sun\b|\bbefore sunset\b"),
+        (
+            "deep slot",
+            r"\bslot(?: canyon)?\b(?!s)|\b(?:deep|narrow|dark) (?:canyon|gorge|ravine|slot|cleft)\b",
+        ),
+        (
+            "dense canopy",
+            r"\b(?:dense|thick|deep|dark) (?:\w+ )?(?:forest|canopy|woods?|trees|jungle)\b",
+        ),
+        (
+            "wooded gorge",
+            r"\b(?:wooded|forested|leafy) (?:gorge|canyon|ravine|valley)\b"
+            r"|\bgorge (?:with|full of|under) trees\b",
+        ),
+        (
+            "light canopy",
+            r"\b(?:under|beneath|below|through) (?:\w+ )?(?:\w+ )?(?:trees|canopy|leaves|branches|beech(?:es)?|oaks?|pines?|firs?|spruces?|birch(?:es)?|maples?)\b"
+            r"|\b(?:light|thin|open) (?:canopy|woods?|forest)\b|\bin the (?:woods|forest|trees)\b",
+        ),
+        (
+            "open gorge",
+            r"\b(?:open|wide|treeless) (?:gorge|canyon|ravine)\b"
+            r"|\b(?:in|inside) (?:a|the) (?:gorge|canyon|ravine)\b|\bgorge\b",
+        ),
+        (
+            "before sunset",
+            r"\bgolden (?:hour|light)\b|\b(?:evening|low|late) sun\b|\bbefore sunset\b",
+        ),
         ("sunset", r"\bat sunset\b(?! ?\d)|\blast sun\b|\bsun (?:is )?(?:just )?setting\b"),
-        ("hazy sun", r"\bhaz[ey]\w*\b|\bsun through (?:thin )?cloud|\bveiled sun\b|\bweak sun\b"),
-        ("bright cloud", r"\b(?:thin|bright|high|light|white) (?:\w+ )?(?:clouds?|overcast)\b|\bbright(?:ly)? overcast\b"
-                         r"|\bcloudy(?:,)? (?:but )?bright\b|\bno shadows\b"),
-        ("open shade", r"\b(?:open|in|full|all in|deep) (?:the )?(?:shade|shadow)\b|\bshaded\b|\bshady\b"),
-        ("overcast", r"\bovercast\b|\bcloudy\b|\bgr[ea]y (?:sky|skies|day)\b|\bclouds? cover\w*\b|\bheavy cloud\w*\b"
-                     r"|\bdrizzl\w+\b|\brain(?:y|ing)\b"),
-        ("full sun", r"\b(?:full|bright|direct|hard|harsh|blazing|strong|midday|noon) (?:sun\w*|light)\b|\bsunny\b"
-                     r"|\bsunshine\b|\bin (?:the )?sun\b(?!set)|\bsun(?:light)?(?: is|'s)? (?:right |directly |straight |shining |falling )?(?:on|hits|hitting) (?:it|the|this)\b|\bno clouds?\b|\bclear sky\b|\bblue sky\b|\bcloudless\b"),
+        (
+            "hazy sun",
+            r"\bsun(?:'s| is)? (?:behind|through|under) (?:\w+ )?(?:clouds?|haze|veil)\b|\bhaz[ey]\w*\b|\bsun through (?:thin )?cloud|\bveiled sun\b|\bweak sun\b",
+        ),
+        (
+            "bright cloud",
+            r"\b(?:thin|bright|high|light|white) (?:\w+ )?(?:clouds?|overcast)\b|\bbright(?:ly)? overcast\b"
+            r"|\bcloudy(?:,)? (?:but )?bright\b|\bno shadows\b",
+        ),
+        (
+            "open shade",
+            r"\b(?:open|in|full|all in|deep) (?:the )?(?:shade|shadow)\b|\bshaded\b|\bshady\b",
+        ),
+        (
+            "overcast",
+            r"\bovercast\b|\bcloudy\b|\bgr[ea]y (?:sky|skies|day)\b|\bclouds? cover\w*\b|\bheavy cloud\w*\b"
+            r"|\b(?:light|steady|soft|bit of) rain\b|\blow clouds?\b|\bdrizzl\w+\b|\brain(?:y|ing)\b",
+        ),
+        (
+            "full sun",
+            r"\b(?:full|bright|direct|hard|harsh|blazing|strong|midday|noon) (?:sun\w*|light)\b|\bsunny\b"
+            r"|\bsunshine\b|\bin (?:the )?sun\b(?!set)|\bsun(?:light)?(?: is|'s)? (?:right |directly |straight |shining |falling )?(?:on|hits|hitting) (?:it|the|this)\b|\bno clouds?\b|\bclear sky\b|\bblue sky\b|\bcloudless\b",
+        ),
     )
 )
 _SUNLIT: Final = frozenset({"full sun", "hazy sun", "before sunset", "sunset"})
-_SHADED: Final = frozenset({"open shade", "light canopy", "open gorge", "wooded gorge", "deep slot", "dense canopy"})
-_NO_LIGHT: Final = re.compile(r"\b(?:no|not|isn't|without|until|wait for|forecast|tomorrow|yesterday)(?: \w+)? ?$")
+_SHADED: Final = frozenset(
+    {"open shade", "light canopy", "open gorge", "wooded gorge", "deep slot", "dense canopy"}
+)
+_NO_LIGHT: Final = re.compile(
+    r"\b(?:no|not|isn't|without|until|wait for|forecast|tomorrow|yesterday)(?: \w+)? ?$"
+)
 
 
 def read_light(draft: Draft) -> None:
@@ -51,7 +91,9 @@ def read_light(draft: Draft) -> None:
 
 
 _BLINK: Final = (
-    r"(?:blink\w*|blinkies|flash(?:es|ing)?|zebras?|clipp\w*|blown(?: out)?|warning|overflow\w*)"
+    r"(?:blink\w*|flash(?:es|ing)|(?<=water )flash|zebras?|clipp\w*(?! (?:on|to))"
+    r"|(?:highlights?|whites?|foam|water|falls?|it|it's|sky) (?:\w+ )?blown|blown[ -](?:out|highlights?"
+    r"|whites?|water)|highlight warnings?|warnings? (?:off|gone|shows?|light)|(?<=no )warnings?)"
 )
 _BLINKS: Final = re.compile(rf"\b{_BLINK}\b")
 _HISTOGRAM: Final = re.compile(r"\b(?:histograms?|histos?|graphs?|curve)\b")
@@ -70,8 +112,16 @@ _SHEET: Final = re.compile(
 _PATCHES: Final = re.compile(r"\b(?:patch\w*|blobs?|parts?|areas?|bits of|some of|half)\b")
 _BARE_BLINK: Final = (
     (Blink.NOTHING, re.compile(r"^(?:no|none|nothing|nope|not any ?more|nothing at all)$")),
-    (Blink.DOTS, re.compile(r"^(?:only |just |a few |some )*(?:dots?|specks?|sparkles?|points?)(?: only)?$")),
-    (Blink.PATCHES, re.compile(r"^(?:some |a few |big |only |just )*(?:patch|patches|areas?)(?: in the water)?$")),
+    (
+        Blink.DOTS,
+        re.compile(r"^(?:only |just |a few |some )*(?:dots?|specks?|sparkles?|points?)(?: only)?$"),
+    ),
+    (
+        Blink.PATCHES,
+        re.compile(
+            r"^(?:some |a few |big |only |just )*(?:patch|patches|areas?)(?: in the water)?$"
+        ),
+    ),
     (Blink.SHEET, re.compile(r"^(?:everything|all of it|all|the whole (?:thing|fall)|the lot)$")),
     (Blink.SKY, re.compile(r"^(?:only |just )*(?:the )?sky(?: only)?$")),
 )
@@ -116,50 +166,105 @@ _NEAR_PART: Final = (
     r"(?:foreground|front(?! glass)|near(?:est)? (?:\w+)|closest (?:\w+)|first (?:rock|stone|boulder)"
     r"|bottom(?: of the (?:frame|picture))?|near end)"
 )
-_FAR_PART: Final = (
-    r"(?:back(?:ground)?|far(?: \w+)?|distance|(?:water)?falls?(?: itself)?|rear|back wall|trees behind)"
-)
+_FAR_PART: Final = r"(?:back(?:ground)?|far(?: \w+)?|distance|(?:water)?falls?(?: itself)?|rear|back wall|trees behind)"
 _ALL_PART: Final = (
     r"(?:everything|all(?: of it)?|it all|whole (?:\w+)|entire (?:\w+)|the (?:picture|frame|photo|image|shot)"
     r"|pictures?|it's|its|it is|overall)"
 )
 _SOFT: Final = r"(?:soft|blurr?y|blurred|out of focus|unsharp|not (?:quite |really )?sharp|isn't (?:quite )?sharp|fuzzy|mushy sharp|shaky|shaken)"
 _FILL: Final = r"(?:\s+(?!and\b|but\b)[\w']+){0,4}?\s+"
-_LEAF: Final = r"(?:leaves|leaf|foliage|ferns?|branches|twigs|trees|grass|plants)"
+_LEAF: Final = (
+    r"(?:leaves|bush(?:es)?|greenery|leaf|foliage|ferns?|branches|twigs|trees|grass|plants)"
+)
 
 #: Complaints in their many wordings. `mess`: holds also with a "no" in front of it.
 _SYMPTOMS: Final = tuple(
     (symptom, re.compile(pattern))
     for symptom, pattern in (
-        (Symptom.NO_TEXTURE, r"\b(?:mush|soup|soupy|cotton(?: wool)?|cotton candy|candy ?floss|milk|porridge|fog)\b"
-                             r"|\b(?:no|lost|without|zero|lacks?|losing|any) (?:any )?(?:texture|structure|strands|detail in the (?:water|fall))\b"
-                             r"|\btoo (?:silky|smooth|misty|soft and white|milky|blurr?y water|creamy)\b|\b(?:looks|is|it's|so|all|just) (?:\w+ )?milky\b"
-                             r"|\bwater (?:\w+ )?(?:mushy|featureless|mush)\b|\bfeatureless\b|\btexture (?:is |has )?(?:gone|lost)\b"),
-        (Symptom.JUST_WHITE, r"\b(?:just|only|all|pure|plain|one|simply|completely|totally|too) white\b|\bwashed[ -]?out\b|\bwhite (?:sheet|blob|mass|patch of nothing|hole)\b"
-                             r"|\bwhited out\b|\bbleached\b"),
-        (Symptom.TOO_FROZEN, r"\btoo (?:frozen|crunchy|hard|crisp|sharp|static|spiky)\b|\b(?:looks?|is|came out|it's|comes out|still|all|water) (?:\w+ )?frozen\b"
-                             r"|\blike (?:ice|glass|plastic)\b|\bcrunchy\b|\bstands? still\b|\bno (?:motion|movement|flow)\b|\bspiky\b"),
-        (Symptom.TOO_BRIGHT, r"(?<!sky )(?<!sky is )(?<!sky's )\b(?:too|way|much too|bit too|bit|little|rather) (?:bright|light and)\b|\boverexposed\b|\btoo light\b"),
-        (Symptom.TOO_DARK, r"\b(?:too|way|bit|little|rather|pretty|really|very|so) dark\b(?! (?:forest|gorge|canyon|in here))|\bunderexposed\b|\btoo dim\b|\bmurky\b"),
-        (Symptom.BLACK_ROCK, r"\bblack (?:\w+ )?(?:pools?|rocks?|shadows?|holes?|areas?|stones?|corners?|walls?|bits)\b|\b(?:rocks?|pools?|shadows?|stones?|walls?) (?:\w+ ){0,2}(?:black|blocked)\b"
-                             r"|\bno detail in the (?:shadows?|rocks?|darks?|blacks?)\b|\bblocked(?: up)? shadows\b"),
-        (Symptom.SOFT_SPOTS, r"\b(?:soft|round|pale|blurr?y|fuzzy|faint|ghostly|bright|white|light|hazy) (?:\w+ )?(?:spots?|discs?|disks?|circles?|blobs?|rings?|blotches)\b"
-                             r"|\b(?:drops?|droplets?|water|spray|spots?) (?:are |is )?on (?:the |my )?(?:front|lens|glass|filter|front (?:glass|element))\b|\bwet (?:lens|glass)\b"),
-        (Symptom.LEAVES_SMEARED, rf"\b{_LEAF}\b(?: \w+){{0,5}} (?:smear\w*|blurr?\w*|fuzzy|smudg\w*|soft|double|doubled|streak\w*)\b|\b(?:smeared|blurr?y|blurred|fuzzy|smudged) (?:\w+ )?{_LEAF}\b"),
-        (Symptom.GLARE, r"\bglare\b|\bshin(?:e|y|es|ing)\b(?! sun)|\breflections? (?:on|off|from)\b|\bglossy\b|\bglisten\w*\b|\bmirrors?\b(?! lock)|\bglint\w* (?:on|off) (?:the )?(?:rock|wet|leav)\w*"),
-        (Symptom.BLUE_CAST, r"\b(?:blue|purple|magenta|bluish|blueish|cold) (?:cast|tint|tinge|hue|tone)\b|\b(?:looks?|is|still|too|came out|all|so|gone|went|turned|everything|water's|it's) (?:\w+ )?(?:blue|bluish|blueish|purple|magenta)\b(?! (?:sky|hour))"),
-        (Symptom.LEANING, r"\b(?:walls?|trunks?|trees?|cliffs?|sides?|verticals|lines|rocks?|everything|fall)\b(?: \w+){0,3} (?:lean\w*|tilt\w*|tip\w*|converg\w*|fall\w* (?:over|back\w*|inwards?))\b|\b(?:leaning|converging|tilting) (?:\w+)\b|\bkeystone\w*\b"),
-        (Symptom.TOO_SMALL, r"\b(?:looks?|is|fall|falls|waterfall|so|too|it's|comes out|way) (?:\w+ )?(?:tiny|small|little)\b(?! (?:stream|creek|steps?|fall|bit|cascade|waterfall))|\btiny (?:water)?fall in\b|\blost in the (?:frame|picture|scene)\b"),
+        (
+            Symptom.NO_TEXTURE,
+            r"\b(?:mush|soup|soupy|cotton(?: wool)?|cotton candy|candy ?floss|milk|porridge|fog)\b"
+            r"|\b(?:no|lost|without|zero|lacks?|losing|any) (?:any )?(?:texture|structure|strands|detail in the (?:water|fall))\b"
+            r"|\btoo (?:silky|smooth|misty|soft and white|milky|blurr?y water|creamy)\b|\b(?:looks|is|it's|so|all|just) (?:\w+ )?milky\b"
+            r"|\bwater (?:\w+ )?(?:mushy|featureless|mush)\b|\bfeatureless\b|\btexture (?:is |has )?(?:gone|lost)\b",
+        ),
+        (
+            Symptom.JUST_WHITE,
+            r"\b(?:just|only|all|pure|plain|one|simply|completely|totally|too) white\b|\bwashed[ -]?out\b|\bwhite (?:sheet|blob|mass|patch of nothing|hole)\b"
+            r"|\bwhited out\b|\bbleached\b",
+        ),
+        (
+            Symptom.TOO_FROZEN,
+            r"\btoo (?:frozen|crunchy|hard|crisp|sharp|static|spiky)\b|\b(?:looks?|is|came out|it's|comes out|still|all|water) (?:\w+ )?frozen\b"
+            r"|\blooks? (?:stuck|static|stiff)\b|\blike (?:ice|glass|plastic)\b|\bcrunchy\b|\bstands? still\b|\bno (?:motion|movement|flow)\b|\bspiky\b",
+        ),
+        (
+            Symptom.TOO_BRIGHT,
+            r"(?<!sky )(?<!sky is )(?<!sky's )\b(?:too|way|much too|bit too|bit|little|rather) (?:bright|light and)\b|\boverexposed\b|\btoo light\b",
+        ),
+        (
+            Symptom.TOO_DARK,
+            r"\b(?:too|way|bit|little|rather|pretty|really|very|so) dark\b(?! (?:forest|gorge|canyon|in here))|\bunderexposed\b|\btoo dim\b|\bmurky\b",
+        ),
+        (
+            Symptom.BLACK_ROCK,
+            r"\bblack (?:\w+ )?(?:pools?|rocks?|shadows?|holes?|areas?|stones?|corners?|walls?|bits)\b|\b(?:rocks?|pools?|shadows?|stones?|walls?) (?:\w+ ){0,2}(?:black|blocked)\b"
+            r"|\bno detail in the (?:shadows?|rocks?|darks?|blacks?)\b|\bblocked(?: up)? shadows\b",
+        ),
+        (
+            Symptom.SOFT_SPOTS,
+            r"\b(?:soft|round|pale|blurr?y|fuzzy|faint|ghostly|bright|white|light|hazy) (?:\w+ )?(?:spots?|discs?|disks?|circles?|blobs?|rings?|blotches)\b"
+            r"|\b(?:drops?|droplets?|water|spray|spots?) (?:are |is )?on (?:the |my )?(?:front|lens|glass|filter|front (?:glass|element))\b|\bwet (?:lens|glass)\b",
+        ),
+        (
+            Symptom.LEAVES_SMEARED,
+            rf"\b{_LEAF}\b(?: \w+){{0,5}} (?:smear\w*|blurr?\w*|fuzzy|smudg\w*|soft|double|doubled|streak\w*)\b|\b(?:smeared|blurr?y|blurred|fuzzy|smudged) (?:\w+ )?{_LEAF}\b",
+        ),
+        (
+            Symptom.GLARE,
+            r"\bglare\b|\bshin(?:e|y|es|ing)\b(?! sun)|\breflections? (?:on|off|from)\b|\bglossy\b|\bglisten\w*\b|\bmirrors?\b(?! lock)|\bglint\w* (?:on|off) (?:the )?(?:rock|wet|leav)\w*",
+        ),
+        (
+            Symptom.BLUE_CAST,
+            r"\b(?:blue|bluish|purple) colou?rs?\b|\b(?:blue|purple|magenta|bluish|blueish|cold) (?:cast|tint|tinge|hue|tone)\b|\b(?:looks?|is|still|too|came out|all|so|gone|went|turned|everything|water's|it's) (?:\w+ )?(?:blue|bluish|blueish|purple|magenta)\b(?! (?:sky|hour))",
+        ),
+        (
+            Symptom.LEANING,
+            r"\b(?:walls?|trunks?|trees?|cliffs?|sides?|verticals|lines|rocks?|everything|fall)\b(?: \w+){0,3} (?:lean\w*|tilt\w*|tip\w*|converg\w*|fall\w* (?:over|back\w*|inwards?))\b|\b(?:leaning|converging|tilting|tilted) (?:walls?|trunks?|trees|cliffs?|verticals|lines)\b|\bkeystone\w*\b",
+        ),
+        (
+            Symptom.TOO_SMALL,
+            r"\b(?:looks?|is|fall|falls|waterfall|so|too|it's|comes out|way) (?:\w+ )?(?:tiny|small|little)\b(?! (?:stream|creek|steps?|fall|bit|cascade|waterfall))|\btiny (?:water)?fall in\b|\blost in the (?:frame|picture|scene)\b",
+        ),
     )
 )
 _SOFTNESS: Final = (
-    (Symptom.SOFT_NEAR, re.compile(rf"\b{_NEAR_PART}\b(?:{_FILL}|\s+){_SOFT}\b|\b{_SOFT}(?: \w+)? (?:at|in|on|near|towards) (?:the )?{_NEAR_PART}\b|\b{_SOFT} {_NEAR_PART}\b")),
-    (Symptom.SOFT_FAR, re.compile(rf"\b{_FAR_PART}\b(?:{_FILL}|\s+){_SOFT}\b|\b{_SOFT}(?: \w+)? (?:at|in|on|towards) (?:the )?{_FAR_PART}\b|\b{_SOFT} {_FAR_PART}\b")),
-    (Symptom.SOFT_ALL, re.compile(rf"\b{_ALL_PART}\b(?:{_FILL}|\s+){_SOFT}\b|\b{_SOFT} (?:all over|everywhere|overall)\b|^(?:a bit |bit |all |quite |very |still )*{_SOFT}(?: pictures?| again)?$|\bcamera ?shake\b|\bnothing(?: is|'s)? (?:\w+ )?sharp\b")),
+    (
+        Symptom.SOFT_NEAR,
+        re.compile(
+            rf"\b{_NEAR_PART}\b(?:{_FILL}|\s+){_SOFT}\b|\b{_SOFT}(?: \w+)? (?:at|in|on|near|towards) (?:the )?{_NEAR_PART}\b|\b{_SOFT} {_NEAR_PART}\b"
+        ),
+    ),
+    (
+        Symptom.SOFT_FAR,
+        re.compile(
+            rf"\b{_FAR_PART}\b(?:{_FILL}|\s+){_SOFT}\b|\b{_SOFT}(?: \w+)? (?:at|in|on|towards) (?:the )?{_FAR_PART}\b|\b{_SOFT} {_FAR_PART}\b"
+        ),
+    ),
+    (
+        Symptom.SOFT_ALL,
+        re.compile(
+            rf"\b{_ALL_PART}\b(?:{_FILL}|\s+){_SOFT}\b|\b{_SOFT} (?:all over|everywhere|overall)\b|^(?:a bit |bit |all |quite |very |still )*{_SOFT}(?: pictures?| again)?$|\bcamera ?shake\b|\bnothing(?: is|'s)? (?:\w+ )?sharp\b"
+        ),
+    ),
 )
-_NEGATED: Final = re.compile(r"\b(?:no|not|isn't|aren't|without|doesn't|don't|never|no more|nothing|any|less|avoid|if)(?: (?:too|really|look|looks|it|that|so|more|\w+ing))*,? ?$")
+_NEGATED: Final = re.compile(
+    r"\b(?:no|not|isn't|aren't|without|doesn't|don't|never|no more|nothing|any|less|avoid|if)(?: (?:too|really|look|looks|it|that|so|more|\w+ing))*,? ?$"
+)
 _OWN_NEGATION: Final = frozenset({Symptom.NO_TEXTURE, Symptom.TOO_FROZEN})
-_WISH: Final = re.compile(r"\b(?:want|wanted|like to|i'd like|id like|love|prefer|make it|please|go for|going for|aim|after|get|look for|looking for)\b")
+_WISH: Final = re.compile(
+    r"\b(?:want|wanted|like to|i'd like|id like|love|prefer|make it|please|go for|going for|aim|after|get|look for|looking for)\b"
+)
 #: Words of a complaint that are a wish when somebody asks for them.
 _WISHABLE: Final = frozenset({Symptom.NO_TEXTURE, Symptom.TOO_FROZEN})
 _STRONG: Final = re.compile(r"\b(?:too|mush|soup|cotton|lost|looks|came out|like ice)\b")

@@ -14,11 +14,15 @@ _ND_NEAR: Final = re.compile(rf"\b{_ND_WORD}\b")
 _GRADUATED: Final = re.compile(r"\bgrad\w*\b")
 #: `the 3-stop`, `my 6 stop`, `10-stop on`: a filter, when nothing says under or over.
 _FILTER_BEFORE: Final = re.compile(r"\b(?:the|my|with(?: the| my| a)?|a|own|have|and|use|using) ?$")
-_FILTER_AFTER: Final = re.compile(r"^ ?(?:(?:is |are |still )*on|off|mounted|in place|nd|filter|glass|screwed|one)\b")
+_FILTER_AFTER: Final = re.compile(
+    r"^ ?(?:(?:is |are |still )*on|off|mounted|in place|nd|filter|glass|screwed|one)\b"
+)
 _UNDER: Final = re.compile(r"^\W*(?:too )?(?:under|below|minus|negative)\b(?!ex)")
 _OVER: Final = re.compile(r"^\W*(?:too )?(?:over|above|plus|positive)\b(?!ex)(?! the (?:rock|wat))")
 _DARKER_FOUND: Final = r"(?:too dark|underexposed|too (?:dim|low)|short|dark)"
 _BRIGHTER_FOUND: Final = r"(?:too bright|overexposed|too (?:light|hot|high))"
+_MOVE: Final = r"(?:come|go|take|bring|pull|push|turn|bump|dial)"
+_THIS: Final = r"(?:it|this|that|(?:the )?exposure|brightness)"
 _WANT_MORE: Final = re.compile(
     rf"^\W*(?:of )?(?:more light|more exposure|brighter|lighter|more|{_DARKER_FOUND})\b"
 )
@@ -26,9 +30,13 @@ _WANT_LESS: Final = re.compile(
     rf"^\W*(?:of )?(?:less light|less exposure|darker|less|{_BRIGHTER_FOUND})\b"
 )
 _BY_MORE: Final = re.compile(
-    rf"\b(?:{_DARKER_FOUND}|brighten(?: it)?|raise(?: it)?|lift(?: it)?)(?: by)?(?: about)? ?$"
+    rf"\b(?:{_DARKER_FOUND}|{_MOVE}(?: {_THIS})? up|(?:brighten|raise|lift)(?: {_THIS})?)"
+    r"(?: by)?(?: about)? ?$"
 )
-_BY_LESS: Final = re.compile(rf"\b(?:{_BRIGHTER_FOUND}|darken(?: it)?)(?: by)?(?: about)? ?$")
+_BY_LESS: Final = re.compile(
+    rf"\b(?:{_BRIGHTER_FOUND}|{_MOVE}(?: {_THIS})? down|(?:darken|lower)(?: {_THIS})?)"
+    r"(?: by)?(?: about)? ?$"
+)
 _METER_WORDS: Final = re.compile(r"\b(?:meter\w*|reads?|reading|needle)\b.{0,20}$")
 _CENTRED: Final = re.compile(
     r"\b(?:meter|needle|indicator)\b[^,;.]{0,20}\b(?:middle|centre|center|centred|centered|spot on"
@@ -102,6 +110,9 @@ def read_stops(draft: Draft) -> None:
             draft.put("change_stops", change * stops, quantity)
         elif meter:
             draft.put("meter_stops", meter * stops, quantity)
+    for quantity in draft.free("click"):
+        if draft.after(quantity).startswith(" at a time"):
+            draft.claim(quantity)
     _read_signed(draft)
     _read_zero(draft)
 
@@ -134,8 +145,6 @@ def is_filter(draft: Draft, quantity: Quantity) -> bool:
     named = _ND_NEAR.search(before) or _ND_NEAR.search(after)
     spoken = _FILTER_BEFORE.search(draft.before(quantity)) or _FILTER_AFTER.search(after)
     return quantity.value.is_integer() and bool(named or spoken)
-
-
 
 
 def read_asked_stops(draft: Draft) -> None:

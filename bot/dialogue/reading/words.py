@@ -8,16 +8,27 @@ from typing import Final
 from bot.dialogue.facts import Flow, Symptom
 from bot.dialogue.reading.draft import Draft
 
-_NEGATED: Final = re.compile(r"\b(?:no|not|isn't|without|don't|too|never|less)(?: (?:want|so|too|it|that|look|be))* ?$")
+_NEGATED: Final = re.compile(
+    r"\b(?:no|not|isn't|without|don't|too|never|less)(?: (?:want|so|too|it|that|look|be))* ?$"
+)
 #: The looks by their words; values of core.water.Look.
 _LOOKS: Final = tuple(
     (look, re.compile(pattern))
     for look, pattern in (
-        ("frozen", r"\bfreez(?:e|ing)\b|\bfrozen\b|\bstop the (?:drops|water|motion)\b|\b(?:droplets|drops|splashes) (?:sharp|visible|in the air)\b"),
+        (
+            "frozen",
+            r"\bfreez(?:e|ing)\b|\bfrozen\b|\bstop the (?:drops|water|motion)\b|\b(?:droplets|drops|splashes) (?:sharp|visible|in the air)\b",
+        ),
         ("crisp", r"\bcrisp\b|\bshort (?:trails|streaks)\b|\bnearly frozen\b"),
-        ("textured", r"\btextured?\b|\bstrands?\b|\bthreads?\b|\bstructure\b|\bstreaks?\b(?! of light)|\bstringy\b"),
+        (
+            "textured",
+            r"\btextured?\b|\bstrands?\b|\bthreads?\b|\bstructure\b|\bstreaks?\b(?! of light)|\bstringy\b",
+        ),
         ("silky", r"\bsilk(?:y|en)?\b|\bsatin\b|\bvelvet\w*\b"),
-        ("misty", r"\bmisty\b|\bdream(?:y|like)\b|\bethereal\b|\bmilky\b|\bghostly\b|\blike fog\b|\bfoggy\b"),
+        (
+            "misty",
+            r"\bmisty\b|\bdream(?:y|like)\b|\bethereal\b|\bmilky\b|\bghostly\b|\blike fog\b|\bfoggy\b",
+        ),
     )
 )
 _MIST_IN_AIR: Final = re.compile(r"\b(?:spray|air|lens|weather|morning|day)\b")
@@ -62,7 +73,9 @@ def read_flow(draft: Draft) -> None:
         draft.note("flow", Flow.DOWN)
 
 
-_NOT_FORMAT: Final = r"(?! (?:photo\w*|lens|shooter|picture of|pictures|painter|drop|wall|gain|climb))"
+_NOT_FORMAT: Final = (
+    r"(?! (?:photo\w*|lens|shooter|picture of|pictures|painter|drop|wall|gain|climb))"
+)
 _PORTRAIT: Final = re.compile(rf"\bportrait\b{_NOT_FORMAT}|\bvertical\b{_NOT_FORMAT}|\bupright\b")
 _LANDSCAPE: Final = re.compile(rf"\blandscape\b{_NOT_FORMAT}|\bhorizontal(?:ly)?\b")
 _WHOLE: Final = re.compile(
@@ -78,7 +91,9 @@ _STREAM: Final = re.compile(
     r"\b(?:streams?|creeks?|brooks?|becks?|cascades?|rapids|riffles?|small river|little river)\b(?! ?bed| ?bank)"
 )
 _FALL: Final = re.compile(r"\b(?:water)?falls?\b")
-_NOT_STREAM: Final = re.compile(r"\b(?:not|no|isn't)(?: a)? (?:stream|creek|cascade|river)\b|\b(?:it's|its|it is) a (?:water)?fall\b|^(?:a )?(?:water)?falls?$")
+_NOT_STREAM: Final = re.compile(
+    r"\b(?:not|no|isn't)(?: a)? (?:stream|creek|cascade|river)\b|\b(?:it's|its|it is) a (?:water)?fall\b|^(?:a )?(?:water)?falls?$"
+)
 
 
 def read_framing(draft: Draft) -> None:
@@ -104,7 +119,7 @@ _CALM: Final = re.compile(
     rf"|\b{_LEAVES} (?:are )?(?:still|not moving|don't move|aren't moving|hang still)\b|\bnothing moves\b"
 )
 _WINDY: Final = re.compile(
-    rf"\bwindy\b|\bbreezy\b|\bgust\w*\b|\b(?:strong|bit of|some|light|much) (?:wind|breeze)\b|\bwind (?:is|from|moves|picks|blows)\b"
+    rf"\bwindy\b|\bbreezy\b|\bgust\w*\b|\b(?:strong|bit of|some|light|much) (?:wind|breeze)\b|\bwind (?:is|from|moves|picks|blows)\b|(?<!out of )(?<!out )\b(?:from|in|by) the wind\b"
     rf"|\b{_LEAVES} (?:\w+ )?(?:moving|move|moves|shak\w+|wav\w+|flutter\w*|danc\w+|sway\w*|trembl\w*|in the wind)\b"
 )
 
@@ -121,7 +136,9 @@ _SUNSET: Final = re.compile(
     r"\b(?:sunset|sundown|sun (?:goes down|sets|down|is down)|sunset time)\b(?: (?:is|today|tonight|at|around|about|will be|'s))*[ :=]*"
     r"(?P<hour>\d{1,2})[:.h]?(?P<minute>\d\d)? ?(?P<half>[ap]\.?m\b)?"
 )
-_SUNSET_AFTER: Final = re.compile(r"\b(?P<hour>\d{1,2})[:.](?P<minute>\d\d) ?(?P<half>[ap]\.?m\b)? (?:is )?(?:sunset|sundown)\b")
+_SUNSET_AFTER: Final = re.compile(
+    r"\b(?P<hour>\d{1,2})[:.](?P<minute>\d\d) ?(?P<half>[ap]\.?m\b)? (?:is )?(?:sunset|sundown)\b"
+)
 
 
 def read_sunset(draft: Draft) -> None:
@@ -154,7 +171,9 @@ _BODY_HEIGHTS_M: Final = (
     ("eye", 1.6),
 )
 _BODY: Final = "|".join(name for name, _ in _BODY_HEIGHTS_M)
-_BODY_HIGH: Final = re.compile(rf"\b({_BODY})[ -](?:high|height|level)\b|\bat (?:the )?({_BODY})s?\b")
+_BODY_HIGH: Final = re.compile(
+    rf"\b({_BODY})[ -](?:high|height|level)\b|\bat (?:the )?({_BODY})s?\b"
+)
 _BODY_DEEP: Final = re.compile(rf"\b({_BODY})[ -]deep\b|\bup to (?:my|the) ({_BODY})s?\b")
 _ON_GROUND: Final = re.compile(r"\b(?:at|on the|near the) ground(?: level)?\b|\bground level\b")
 _CAMERA: Final = re.compile(r"\b(?:camera|tripod|lens|low|level|height|high)\b")
@@ -175,7 +194,9 @@ def read_body_heights(draft: Draft) -> None:
 _MIXED: Final = re.compile(
     r"\bmixed (?:group|fitness|bunch|party|abilities|ability|levels)\b|\b(?:group|party|we)\b.{0,20}\bmixed\b|\bslow (?:walkers|group|people)\b|\bwith (?:kids|children)\b"
 )
-_ALONE: Final = re.compile(r"\b(?:i'm|im|going|walking|hiking) (?:alone|solo|by myself)\b|^(?:alone|solo|just me)$")
+_ALONE: Final = re.compile(
+    r"\b(?:i'm|im|going|walking|hiking) (?:alone|solo|by myself)\b|^(?:alone|solo|just me)$"
+)
 
 
 def read_group(draft: Draft) -> None:

@@ -1,0 +1,122 @@
+"""From the parts of an answer to one message that keeps the rules for the water."""
+
+from __future__ import annotations
+
+import html
+import re
+from collections.abc import Mapping, Sequence
+from dataclasses import dataclass, field
+from enum import IntEnum
+from typing import Final
+
+from bot.dialogue.actions import Say
+from bot.dialogue.texts import TEXTS
+
+#: One text segment of the mobile network (3GPP TS 23.038); the first line alone answers.
+FIRST_LINE: Final = 160
+#: Two of them: what a cold person reads at the water (own rule).
+WHOLE: Final = 320
+
+
+class Role(IntEnum):
+    """What a part is for; the lower, the longer it stays when the space ends."""
+
+    SAFETY = 0
+    CAUTION = 1
+    SETTINGS = 2
+    CHECK = 3
+    QUESTION = 4
+    ASSUMPTION = 5
+
+
+#: The order on the screen: the question stands last, where the thumb is.
+_SHOWN: Final = (
+    Role.SAFETY,
+    Role.SETTINGS,
+    Role.CHECK,
+    Role.CAUTION,
+    Role.ASSUMPTION,
+    Role.QUESTION,
+)
+
+
+@dataclass(frozen=True)
+class Part:
+    """One piece of an answer: a text by its key, the values put in, numbered options."""
+
+    role: Role
+    key: str
+    values: Mapping[str, str] = field(default_factory=dict)
+    #: Keys of the options' texts in the order of their numbers.
+    options: tuple[str, ...] = ()
+
+    def text(self) -> str:
+        """The words, with marks for code spans still in them."""
+        return TEXTS[self.key].format(**self.values)
+
+    def _option_texts(self) -> list[str]:
+        return [TEXTS[key].format(**self.values) for key in self.options]
+
+    def plain(self) -> str:
+        """The words for the plain body, options in a line."""
+        numbered = "  ".join(f"{n} {text}" for n, text in enumerate(self._option_texts(), 1))
+        return _quoted(" ".join(piece for piece in (self.text(), numbered) if piece))
+
+    def formatted(self) -> str:
+        """The words for the formatted body, an option a line."""
+        numbered = [
+            f"<b>{n}</b> {html.escape(text, quote=False)}"
+            for n, text in enumerate(self._option_texts(), 1)
+        ]
+        return "<br>".join([_code(self.text()), *numbered])
+
+
+def _quoted(text: str) -> str:
+    """Code spans in single quotes, for a body that shows no markup."""
+    return re.sub(r"`([^`]*)`", "‘\\1’", text)
+
+
+def _code(text: str) -> str:
+    """Code spans as HTML, everything else escaped."""
+    escaped = html.escape(text, quote=False)
+    return re.sub(r"`([^`]*)`", r"<code>\1</code>", escaped)
+
+
+def _shown(parts: Sequence[Part]) -> list[Part]:
+    """The parts in the order of the screen, a line each."""
+    return sorted(parts, key=lambda part: _SHOWN.index(part.role))
+
+
+def body_of(parts: Sequence[Part]) -> str:
+    """The plain body of these parts, a line each."""
+    return "\n".join(part.plain() for part in _shown(parts))
+
+
+def fit(parts: Sequence[Part], whole: int = WHOLE) -> tuple[list[Part], list[Part]]:
+    """What fits into a message, and what has to stand under `why` instead.
+
+    The least important part goes first, later ones before earlier ones of the same role;
+    the most important part always stays.
+    """
+    kept = list(parts)
+    left: list[Part] = []
+    while len(kept) > 1 and not _fits(kept, whole):
+        weakest = max(range(len(kept)), key=lambda n: (kept[n].role, n))
+        left.insert(0, kept.pop(weakest))
+    return kept, left
+
+
+def _fits(parts: Sequence[Part], whole: int) -> bool:
+    body = body_of(parts)
+    return len(body) <= whole and len(body.split("\n", 1)[0]) <= FIRST_LINE
+
+
+def message(parts: Sequence[Part], *, urgent: bool = False, question: str = "") -> Say:
+    """One message from parts that fit."""
+    return Say(
+        body=body_of(parts),
+        formatted_body="<br>".join(part.formatted() for part in _shown(parts)),
+        keys=tuple(part.key for part in parts),
+        urgent=urgent,
+        question=question,
+    )

@@ -1,0 +1,317 @@
+"""One event answered: danger first, then the words that work anywhere, then the step."""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Callable, Mapping
+from datetime import datetime, timedelta
+from typing import Final
+
+from bot.dialogue.actions import Action, Say
+from bot.dialogue.compose import Part, Role, message
+from bot.dialogue.context import Context
+from bot.dialogue.danger import Level, read_danger
+from bot.dialogue.events import (
+    Event,
+    FrameChecked,
+    FrameReceived,
+    Origin,
+    OtherReceived,
+    PlaceReceived,
+    TextReceived,
+    TimerFired,
+    Withdrawn,
+)
+from bot.dialogue.facts import Blink, Facts
+from bot.dialogue.questions import QUESTIONS, Asked
+from bot.dialogue.reading import number_answer, read
+from bot.dialogue.steps import (
+    adjust,
+    arrive,
+    commands,
+    composition,
+    emergency,
+    forget,
+    frames,
+    keep,
+    lens,
+    repeat,
+    told,
+)
+from bot.dialogue.texts import TEXTS, domain_values
+from bot.dialogue.turn import Turn
+from core.errors import OutOfDomainError
+
+#: A walk that was silent for longer is asked about: go on or new? (own rule: a night).
+STALE_WALK: Final = timedelta(hours=8)
+#: A number typed this long before its question was put cannot answer it [s] (own rule: clocks
+#: of server and bot differ by a little).
+OLD_ANSWER_S: Final = 5.0
+#: A shared position is kept this long (own rule: a day out).
+POSITION_KEPT: Final = timedelta(hours=24)
+#: Geometry may be told at any step without its question.
+_ALWAYS_EXPECTED: Final = frozenset({"fall_height_m", "distance_m", "nearest_m"})
+
+Answer = Callable[[Turn, str], None]
+
+_ANSWERS: Final[Mapping[str, Answer]] = {
+    "format": lens.answer_format,
+    "too_near": lens.answer_too_near,
+    "top": lambda turn, value: composition.answer(turn, "top", value),
+    "sides": lambda turn, value: composition.answer(turn, "sides", value),
+    "anchor": lambda turn, value: composition.answer(turn, "anchor", value),
+    "blink": lambda turn, value: adjust.blinked(turn, Blink(value)),
+    "blink_again": lambda turn, value: adjust.blinked(turn, Blink(value)),
+    "sky_gap": frames.answer_sky_gap,
+    "seen": told.answer_seen,
+    "leaves": keep.answer_leaves,
+    "next": keep.answer_next,
+    "rear_screen": frames.answer_rear_screen,
+    "screen_says": frames.answer_screen_says,
+    "area": frames.answer_area,
+    "out_there": emergency.answer_out_there,
+    "safe": emergency.answer_safe,
+    "restart": commands.answer_restart,
+    "forget": forget.answer,
+}
+
+
+def handle(context: Context, event: Event, now: datetime) -> tuple[Context, tuple[Action, ...]]:
+    """Answer one event.
+
+    Args:
+        context: all that is known; not changed.
+        event: what came.
+        now: the time of the answer, aware.
+
+    Returns:
+        The new context, and what the runtime shall do, in order.
+    """
+    turn = Turn(_without_old_position(context, now), event.origin, now)
+    try:
+        _answer(turn, event)
+    except OutOfDomainError as error:
+        turn = Turn(_without_old_position(context, now), event.origin, now)
+        turn.say(Role.SETTINGS, "out_of_domain", **domain_values(error, turn.units))
+        repeat.put_again(turn)
+    return turn.finish()
+
+
+def failure(origin: Origin, reference: str) -> Say:
+    """What is said when the bot itself broke; everything given is kept."""
+    del origin
+    return message([Part(Role.SETTINGS, "failed", {"reference": reference})])
+
+
+def _without_old_position(context: Context, now: datetime) -> Context:
+    position = context.person.position
+    if position is None or now - position.shared_at <= POSITION_KEPT:
+        return context
+    person = context.person.model_copy(update={"position": None})
+    return context.model_copy(update={"person": person})
+
+
+def _answer(turn: Turn, event: Event) -> None:
+    match event:
+        case TextReceived():
+            _text(turn, event)
+        case FrameChecked():
+            frames.checked(turn, event)
+        case TimerFired():
+            arrive.timer_fired(turn, event.name)
+        case Withdrawn():
+            frames.withdrawn(turn, event.event_id)
+        case _ if not event.origin.addressed:
+            return
+        case FrameReceived():
+            _frame(turn, event)
+        case PlaceReceived():
+            arrive.place_shared(turn, event)
+        case OtherReceived():
+            turn.say(Role.SETTINGS, f"other.{event.what}")
+            if repeat.standing(turn) is not None:
+                repeat.put_again(turn)
+
+
+def _frame(turn: Turn, event: FrameReceived) -> None:
+    """A frame is measured; its caption is read like a message, without an answer of its own."""
+    danger = read_danger(event.caption)
+    if danger is not None:
+        emergency.answer(turn, danger)
+    elif event.caption:
+        facts = read(event.caption, units=turn.units)
+        if facts.known():
+            turn.learn(facts)
+    frames.received(turn, event)
+
+
+def _text(turn: Turn, event: TextReceived) -> None:
+    danger = read_danger(event.text)
+    if danger is not None and (event.origin.addressed or danger.level is Level.EMERGENCY):
+        emergency.answer(turn, danger)
+        return
+    if not event.origin.addressed:
+        return
+    if turn.context.conversation.emergency is not None:
+        _while_held(turn, event.text)
+        return
+    if event.corrects is not None:
+        _corrected(turn, event)
+        return
+    _words(turn, event)
+
+
+def _while_held(turn: Turn, text: str) -> None:
+    """Only the answer to "are all safe?" counts while an emergency is held."""
+    value = _chosen(QUESTIONS["safe"], text)
+    if value is None:
+        emergency.held(turn)
+    else:
+        emergency.answer_safe(turn, value)
+
+
+def _corrected(turn: Turn, event: TextReceived) -> None:
+    """An edit: the answer it corrects is undone if it was the last, then the new text is read."""
+    history = turn.context.conversation.history
+    if history and history[-1].event_id == event.corrects:
+        last = history[-1]
+        turn.change_conversation(history=history[:-1], walk=last.walk, question=last.question)
+        turn.change_person(kit=last.kit)
+        turn.rebase()
+    _words(turn, event)
+
+
+def _words(turn: Turn, event: TextReceived) -> None:
+    command = commands.command_of(event.text)
+    if _asks_to_resume(turn, event, command):
+        return
+    if command is not None:
+        commands.run(turn, command)
+        return
+    question = turn.context.conversation.question
+    asked = QUESTIONS.get(question.name) if question else None
+    if asked is not None and asked.options and _answered(turn, event, asked):
+        return
+    _facts(turn, event.text, asked)
+
+
+def _asks_to_resume(turn: Turn, event: TextReceived, command: str | None) -> bool:
+    """After a night: go on or new? The message waits until that is answered."""
+    conversation = turn.context.conversation
+    question = conversation.question
+    if question is not None and question.name == "resume":
+        return _resumed(turn, event)
+    silent = conversation.walk is not None and (
+        conversation.last_at is not None and turn.now - conversation.last_at > STALE_WALK
+    )
+    if not silent or command in {"forget", "help", "stop", "kit"}:
+        return False
+    if command == "start":
+        arrive.start(turn)
+        return True
+    turn.change_conversation(held_text=event.text)
+    turn.say(Role.SETTINGS, "resume", step=TEXTS[f"step.{turn.walk.state.value}"])
+    turn.ask("resume")
+    return True
+
+
+def _resumed(turn: Turn, event: TextReceived) -> bool:
+    """Go on with the old walk, or begin a new one, then read the message that waited."""
+    value = _chosen(QUESTIONS["resume"], event.text)
+    waiting = turn.context.conversation.held_text
+    if value is None:
+        turn.say(Role.SETTINGS, "resume", step=TEXTS[f"step.{turn.walk.state.value}"])
+        turn.ask("resume")
+        return True
+    turn.change_conversation(held_text=None)
+    if value == "new":
+        arrive.start(turn)
+        return True
+    turn.resume_question()
+    if waiting is None or commands.command_of(waiting) is not None:
+        repeat.put_again(turn)
+        return True
+    _words(turn, event.model_copy(update={"text": waiting}))
+    return True
+
+
+def _answered(turn: Turn, event: TextReceived, asked: Asked) -> bool:
+    """Whether the message was a numbered or worded reply to the open question."""
+    number = number_answer(event.text)
+    if number is not None and _is_old(turn, event, asked):
+        turn.say(Role.SETTINGS, "old_answer", number=str(number))
+        repeat.put_again(turn)
+        return True
+    value = _chosen(asked, event.text)
+    if value is not None:
+        turn.remember_for_back()
+        _ANSWERS[asked.name](turn, value)
+        return True
+    if number is None:
+        return False
+    turn.say(Role.SETTINGS, "no_such_option", number=str(number), most=str(len(asked.options)))
+    _put_open_again(turn)
+    return True
+
+
+def _put_open_again(turn: Turn) -> None:
+    question = turn.context.conversation.question
+    if question is not None:
+        turn.ask(question.name, **question.values)
+
+
+def _is_old(turn: Turn, event: TextReceived, asked: Asked) -> bool:
+    """The number names another question, or was typed before this one was put."""
+    if event.answers and event.answers != asked.name:
+        return True
+    question = turn.context.conversation.question
+    if question is None:
+        return False
+    return (question.asked_at - event.origin.sent_at).total_seconds() > OLD_ANSWER_S
+
+
+def _chosen(asked: Asked, text: str) -> str | None:
+    """The option that a reply names by number or by its own words."""
+    number = number_answer(text)
+    if number is not None:
+        return asked.options[number - 1] if 1 <= number <= len(asked.options) else None
+    said = _bare(text)
+    for value, key in zip(asked.options, asked.option_keys, strict=True):
+        if said in {_bare(TEXTS[key]), _bare(value.replace("_", " "))}:
+            return value
+    if said in _YES and "yes" in asked.options:
+        return "yes"
+    if said in _NO:
+        return next((value for value in asked.options if value in _NO_VALUES), None)
+    return None
+
+
+_YES: Final = frozenset({"yes", "y", "yeah", "yep", "ok", "sure"})
+_NO: Final = frozenset({"no", "n", "nope", "none", "nothing"})
+_NO_VALUES: Final = frozenset({"no", "nothing", "not_yet", "keep"})
+
+
+def _bare(text: str) -> str:
+    return " ".join(re.sub(r"[^\w ]", " ", text.casefold()).split())
+
+
+def _facts(turn: Turn, text: str, asked: Asked | None) -> None:
+    """A message that is no command and no option: read its facts and go on from them."""
+    expecting = frozenset(asked.expects) if asked else frozenset()
+    walk = turn.context.conversation.walk
+    if walk is None or walk.given is None:
+        expecting |= _ALWAYS_EXPECTED if not asked or not asked.expects else frozenset()
+    facts = read(text, units=turn.units, expecting=expecting)
+    if not facts.known():
+        _not_understood(turn, facts)
+        return
+    turn.remember_for_back()
+    told.take_in(turn, facts, text)
+
+
+def _not_understood(turn: Turn, facts: Facts) -> None:
+    if facts.unread:
+        turn.say(Role.SETTINGS, "unread", pieces=", ".join(f"`{p}`" for p in facts.unread[:3]))
+    else:
+        turn.say(Role.SETTINGS, "not_understood")
+    repeat.put_again(turn)

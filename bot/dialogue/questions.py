@@ -1,0 +1,74 @@
+"""Every question that Linn puts: its text, what a free answer may fill, its numbered options."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from typing import Final
+
+
+@dataclass(frozen=True)
+class Asked:
+    """One question.
+
+    Args:
+        name: what the conversation stores.
+        expects: slots of `Facts` that a bare number may fill.
+        options: values of the numbered replies in their order; the text of option `x` of the
+            question `q` has the key `ask.q.x`, the question itself `ask.q`.
+        passing: belongs to an interruption; the walk's own question waits meanwhile.
+    """
+
+    name: str
+    expects: tuple[str, ...] = ()
+    options: tuple[str, ...] = ()
+    passing: bool = False
+
+    @property
+    def key(self) -> str:
+        """Key of the question's own text."""
+        return f"ask.{self.name}"
+
+    @property
+    def option_keys(self) -> tuple[str, ...]:
+        """Keys of the options' texts in the order of their numbers."""
+        return tuple(f"{self.key}.{value}" for value in self.options)
+
+
+_BLINK: Final = ("nothing", "dots", "patches", "sheet")
+
+_QUESTIONS: Final = (
+    Asked("geometry", ("fall_height_m", "distance_m", "nearest_m")),
+    Asked("height", ("fall_height_m",)),
+    Asked("distance", ("distance_m",)),
+    Asked("nearest", ("nearest_m",)),
+    Asked("stream", ("distance_m", "nearest_m", "water_speed_mps")),
+    Asked("water_speed", ("water_speed_mps",)),
+    Asked("walk_out", ("walk_km", "climb_m", "sunset")),
+    Asked("kit", ("camera_format", "lenses")),
+    Asked("format", (), ("full_frame", "aps_c", "four_thirds", "one_inch", "phone")),
+    Asked("lenses", ("lenses", "focal_mm")),
+    Asked("focal", ("focal_mm",)),
+    Asked("too_near", (), ("back", "section")),
+    Asked("section", ("section_height_m",)),
+    Asked("top", (), ("covered", "sky", "lip")),
+    Asked("sides", (), ("clean", "twig", "bright")),
+    Asked("anchor", (), ("clear", "none", "cut")),
+    Asked("blink", ("shutter_s",), _BLINK),
+    Asked("blink_again", ("shutter_s",), _BLINK),
+    Asked("sky_gap", (), ("moved", "bracket")),
+    Asked("settings", ("f_number", "shutter_s", "iso")),
+    Asked("seen", ("shutter_s",), ("no_texture", "too_white", "too_dark", "soft")),
+    Asked("meter", ("meter_stops",)),
+    Asked("leaves", (), ("no", "yes")),
+    Asked("next", (), ("again", "other_lens", "finish")),
+    Asked("rear_screen", (), ("yes", "no")),
+    Asked("screen_says", (), ("nothing", "dots", "patches", "sheet", "histogram")),
+    Asked("area", (), ("water", "sky")),
+    Asked("out_there", (), ("no", "yes"), passing=True),
+    Asked("safe", (), ("not_yet", "yes"), passing=True),
+    Asked("resume", (), ("go_on", "new"), passing=True),
+    Asked("restart", (), ("go_on", "new"), passing=True),
+    Asked("forget", (), ("keep", "delete"), passing=True),
+)
+
+QUESTIONS: Final[dict[str, Asked]] = {asked.name: asked for asked in _QUESTIONS}

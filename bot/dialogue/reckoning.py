@@ -1,0 +1,255 @@
+"""From what is known to what the core computes with; every assumption is named."""
+
+from __future__ import annotations
+
+import math
+from dataclasses import dataclass, field
+from typing import Final
+
+from bot.dialogue.facts import Facts, Flow, LensFact
+from core import water
+from core.camera import FORMATS, Camera, Lens, SensorFormat
+from core.optics import FNumberChoice, choose_f_number, focus_distance_m
+from core.series import Dial, exact_f_number, exact_iso, exact_shutter_s
+from core.water import Look
+
+#: Camera above the level of the rocks when nobody says [m]: knee to hip (common practice).
+CAMERA_HEIGHT_M: Final = 0.9
+#: Speed of a lively stream when nobody timed a leaf [m/s] (own rule; the reach means measured in
+#: mountain streams lie near 0.44, Yochum et al. 2012, the fast thread that is photographed above).
+STREAM_SPEED_MPS: Final = 1.5
+#: Flow that runs to or from the camera is taken at this angle to the lens axis [deg] (own rule).
+TOWARDS_DEG: Final = 30.0
+#: Focal length of a phone's main camera, as on full frame [mm] (common practice).
+PHONE_FULL_FRAME_MM: Final = 26.0
+#: The case on which the bands of the looks were set (common practice, see `core.water`).
+USUAL_HEIGHT_M: Final = 10.0
+USUAL_DISTANCE_M: Final = 15.0
+USUAL_FULL_FRAME_MM: Final = 24.0
+#: Far side of the depth when nothing tells it: the far wall may be anywhere (own rule).
+FAR_M: Final = math.inf
+
+
+@dataclass
+class Assumed:
+    """Assumptions made on the way, as keys of texts with their values, each once."""
+
+    keys: dict[str, dict[str, float]] = field(default_factory=dict)
+
+    def note(self, key: str, **numbers: float) -> None:
+        """Name an assumption; the text's key is `assumed.KEY`."""
+        self.keys.setdefault(key, numbers)
+
+
+def sensor_of(facts: Facts, assumed: Assumed) -> SensorFormat:
+    """The person's format; full frame while it is unknown."""
+    if facts.camera_format is None:
+        assumed.note("full_frame")
+        return FORMATS["full frame"]
+    return FORMATS[facts.camera_format]
+
+
+def dial_of(facts: Facts) -> Dial:
+    """How finely the person's dials are marked; thirds unless they say halves."""
+    return Dial.HALVES if facts.dial_halves else Dial.THIRDS
+
+
+def camera_of(facts: Facts, assumed: Assumed) -> Camera:
+    """The person's camera as far as it is known."""
+    sensor = sensor_of(facts, assumed)
+    base = exact_iso(facts.base_iso) if facts.base_iso else sensor.base_iso
+    return Camera(sensor=sensor, dial=dial_of(facts), base_iso=base)
+
+
+def is_phone(facts: Facts) -> bool:
+    """Whether the person photographs with a phone."""
+    return facts.camera_format == "phone"
+
+
+def lens_of(fact: LensFact) -> Lens:
+    """A lens as the core knows it; marked f-numbers become exact ones."""
+    ends = (fact.widest_at_shortest, fact.widest_at_longest)
+    widest = [exact_f_number(f) if f else None for f in ends]
+    return Lens(fact.shortest_mm, fact.longest_mm, widest[0], widest[1])
+
+
+def lenses_of(facts: Facts) -> list[Lens]:
+    """The person's lenses; a phone has its own."""
+    if is_phone(facts) and not facts.lenses:
+        sensor = FORMATS["phone"]
+        real = PHONE_FULL_FRAME_MM / sensor.crop_factor
+        return [Lens(real, real, sensor.fixed_f_number, sensor.fixed_f_number)]
+    return [lens_of(fact) for fact in facts.lenses]
+
+
+def focal_of(facts: Facts) -> float | None:
+    """The focal length in use [mm]: the one said, a phone's own, the only fixed lens."""
+    if facts.focal_mm is not None:
+        return _real_focal(facts, facts.focal_mm)
+    lenses = lenses_of(facts)
+    if len(lenses) == 1 and not lenses[0].is_zoom:
+        return lenses[0].shortest_mm
+    return None
+
+
+def _real_focal(facts: Facts, focal_mm: float) -> float:
+    """Phones are told as on full frame (`26 mm`); a number too long for one is read so."""
+    crop = FORMATS["phone"].crop_factor
+    return focal_mm / crop if is_phone(facts) and focal_mm > 12 else focal_mm
+
+
+def lens_at(facts: Facts, focal_mm: float) -> Lens:
+    """The lens of the kit that is used at a focal length; an unknown one otherwise."""
+    fitting = [lens for lens in lenses_of(facts) if lens.covers(focal_mm)]
+    return fitting[0] if fitting else Lens(focal_mm, focal_mm)
+
+
+def camera_height_of(facts: Facts, assumed: Assumed) -> float:
+    """Height of the camera above the level of the rocks [m]."""
+    if facts.camera_height_m is None:
+        assumed.note("camera_height", height_m=CAMERA_HEIGHT_M)
+        return CAMERA_HEIGHT_M
+    return facts.camera_height_m
+
+
+def is_stream(facts: Facts) -> bool:
+    """Whether the water runs rather than falls."""
+    return bool(facts.stream) or (facts.fall_height_m is None and facts.water_speed_mps is not None)
+
+
+def upright(facts: Facts) -> bool:
+    """Whether the frame stands on its short side: as said, else a fall upright, a stream flat."""
+    if facts.portrait is not None:
+        return facts.portrait
+    if facts.fall_width_m and facts.fall_height_m:
+        return facts.fall_width_m <= facts.fall_height_m
+    return not is_stream(facts)
+
+
+def vertical_side_mm(facts: Facts, sensor: SensorFormat) -> float:
+    """The side of the sensor that stands upright [mm]."""
+    return sensor.long_mm if upright(facts) else sensor.short_mm
+
+
+@dataclass(frozen=True)
+class Flowing:
+    """The water as the frame sees it."""
+
+    speed_mps: float
+    coverage_m: float
+    angle_deg: float
+    #: Key of how the speed was found (`leaf`, `mean_fall`, `foot`, `chute`, `stream_guess`).
+    how: str
+
+    def share(self, shutter_s: float) -> float:
+        """Share of the frame that the water crosses in a time."""
+        return float(water.share(self.speed_mps, shutter_s, self.coverage_m, self.angle_deg))
+
+    def time_for(self, share: float) -> float:
+        """The time for a share [s]."""
+        found = water.time_for_share(share, self.speed_mps, self.coverage_m, self.angle_deg)
+        return float(found)
+
+    def times(self, look: Look) -> tuple[float, float]:
+        """Shortest and longest time of a look [s]."""
+        return water.time_range(look, self.speed_mps, self.coverage_m, self.angle_deg)
+
+
+def speed_of(facts: Facts, assumed: Assumed) -> tuple[float, str] | None:
+    """Speed of the water [m/s] and how it was found; None when nothing tells it.
+
+    A timed leaf beats all; then a chute's depth; a whole fall by the mean of free fall; a
+    section of it near the foot by the middle between drag-limited and free fall.
+    """
+    if facts.water_speed_mps is not None:
+        return facts.water_speed_mps, "leaf"
+    if facts.fall_height_m is not None and not facts.stream:
+        if facts.section or facts.section_height_m is not None:
+            low, high = water.foot_speed_range_mps(facts.fall_height_m)
+            return math.sqrt(low * high), "foot"
+        return float(water.mean_fall_speed_mps(facts.fall_height_m)), "mean_fall"
+    if facts.water_depth_m is not None:
+        return float(water.chute_speed_mps(facts.water_depth_m)), "chute"
+    if facts.stream:
+        assumed.note("stream_speed", speed_mps=STREAM_SPEED_MPS)
+        return STREAM_SPEED_MPS, "stream_guess"
+    return None
+
+
+def flowing(facts: Facts, focal_mm: float | None, assumed: Assumed) -> Flowing | None:
+    """The water in this frame, None while speed, distance or focal length are unknown."""
+    found = speed_of(facts, assumed)
+    if found is None or facts.distance_m is None or focal_mm is None:
+        return None
+    sensor = sensor_of(facts, assumed)
+    side_mm, angle_deg = _along_flow(facts, sensor)
+    coverage = float(water.coverage_m(facts.distance_m, side_mm, focal_mm))
+    return Flowing(found[0], coverage, angle_deg, found[1])
+
+
+def flowing_or_usual(facts: Facts, focal_mm: float | None, assumed: Assumed) -> Flowing:
+    """The water in this frame; what is unknown is taken from the usual case, and named.
+
+    The usual case is the one on which the bands of the looks were set: a fall of 10 m from
+    15 m, 24 mm as on full frame (common practice).
+    """
+    sensor = sensor_of(facts, assumed)
+    if focal_mm is None:
+        focal_mm = USUAL_FULL_FRAME_MM / sensor.crop_factor
+        assumed.note("focal", focal_mm=focal_mm)
+    told = facts
+    if facts.distance_m is None:
+        told = told.updated(Facts(distance_m=USUAL_DISTANCE_M))
+        assumed.note("distance", distance_m=USUAL_DISTANCE_M)
+    if speed_of(told, Assumed()) is None:
+        told = told.updated(Facts(fall_height_m=USUAL_HEIGHT_M))
+        assumed.note("height", height_m=USUAL_HEIGHT_M)
+    found = flowing(told, focal_mm, assumed)
+    assert found is not None  # noqa: S101  # distance, speed and focal length are set above
+    return found
+
+
+def _along_flow(facts: Facts, sensor: SensorFormat) -> tuple[float, float]:
+    """The side of the sensor along the flow [mm] and the flow's angle to the lens axis [deg]."""
+    flow = facts.flow or (Flow.ACROSS if is_stream(facts) else Flow.DOWN)
+    standing = vertical_side_mm(facts, sensor)
+    lying = sensor.long_mm + sensor.short_mm - standing
+    if flow is Flow.ACROSS:
+        return lying, 90.0
+    return standing, TOWARDS_DEG if flow is Flow.TOWARDS else 90.0
+
+
+def wished_look(facts: Facts) -> Look:
+    """The look that the person wants; textured while they have not said."""
+    return Look(facts.look) if facts.look else Look.TEXTURED
+
+
+def depth_of(facts: Facts, focal_mm: float, assumed: Assumed) -> FNumberChoice:
+    """The f-number for the depth that the frame needs on this format and lens."""
+    sensor = sensor_of(facts, assumed)
+    lens = lens_at(facts, focal_mm)
+    far = facts.farthest_m or facts.distance_m or FAR_M
+    near = facts.nearest_m
+    if near is not None and near >= far:
+        near = None
+    if sensor.fixed_f_number is not None:
+        widest = narrowest = sensor.fixed_f_number
+    else:
+        widest, narrowest = lens.widest_at(focal_mm), lens.narrowest
+    return choose_f_number(sensor, focal_mm, near, far, widest, narrowest, dial_of(facts))
+
+
+def focus_of(facts: Facts) -> float | None:
+    """Where to focus [m]: between the nearest and the farthest; on the water without a near."""
+    far = facts.farthest_m or facts.distance_m
+    if facts.nearest_m is None:
+        return far
+    return float(focus_distance_m(facts.nearest_m, far or FAR_M))
+
+
+def exact_settings(facts: Facts) -> tuple[float | None, float | None, float | None]:
+    """F-number, time [s] and speed that the person told, as the exact values behind the marks."""
+    dial = dial_of(facts)
+    f_number = exact_f_number(facts.f_number, dial) if facts.f_number else None
+    shutter_s = exact_shutter_s(facts.shutter_s, dial) if facts.shutter_s else None
+    return f_number, shutter_s, exact_iso(facts.iso) if facts.iso else None

@@ -1,0 +1,182 @@
+"""From a frame and what is wrong with it to the core's plan, and the plan in words."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+from bot.dialogue import reckoning
+from bot.dialogue.context import GivenSettings
+from bot.dialogue.facts import Facts
+from bot.dialogue.reckoning import Assumed, Flowing
+from bot.dialogue.texts import TEXTS, measures
+from core.adjust import Lever, Plan, Situation, Step, plan
+from core.camera import POLARISER_STOPS, Camera
+from core.exposure import Settings, ev100
+from core.series import f_number_label, iso_label, shutter_label
+from core.water import Look, look_of
+
+
+@dataclass(frozen=True)
+class Solved:
+    """A plan with what it was made from."""
+
+    plan: Plan
+    situation: Situation
+    flow: Flowing
+    camera: Camera
+    assumed: Assumed
+
+    @property
+    def given(self) -> GivenSettings:
+        """Where the plan ends, as the conversation keeps it."""
+        end = self.plan.settings
+        return GivenSettings(
+            f_number=end.f_number,
+            shutter_s=end.shutter_s,
+            iso=end.iso,
+            focal_mm=self.situation.focal_mm,
+            polariser_on=self.plan.polariser == "on",
+            nd_on_stops=self.plan.nd_on,
+        )
+
+    def look(self, shutter_s: float) -> Look:
+        """The look that a time gives here."""
+        return look_of(self.flow.share(shutter_s))
+
+
+def level_of(given: GivenSettings) -> float:
+    """Brightness of a frame against others of the same light [stops], filters counted."""
+    filters = given.nd_on_stops + (POLARISER_STOPS if given.polariser_on else 0.0)
+    return -ev100(given.f_number, given.shutter_s, given.iso) - filters
+
+
+def solve(
+    facts: Facts,
+    settings: Settings,
+    change_stops: float,
+    *,
+    look_times: tuple[float, float] | None = None,
+    keep_time: bool = False,
+) -> Solved:
+    """Plan a change of brightness, or the way into the wished look, for this person's kit.
+
+    Args:
+        facts: all that is known.
+        settings: of the frame that was taken, exact values.
+        change_stops: wanted [stops], positive: brighter.
+        look_times: limits of the time [s]; None: those of the wished look.
+        keep_time: the time stays in any case.
+    """
+    assumed = Assumed()
+    camera = reckoning.camera_of(facts, assumed)
+    focal_mm = reckoning.focal_of(facts)
+    flow = reckoning.flowing_or_usual(facts, focal_mm, assumed)
+    used_mm = focal_mm or reckoning.USUAL_FULL_FRAME_MM / camera.sensor.crop_factor
+    depth = reckoning.depth_of(facts, used_mm, assumed)
+    keep = {kept.value for kept in facts.keep} | ({"time"} if keep_time else set())
+    situation = Situation(
+        settings=settings,
+        change_stops=min(max(change_stops, -20.0), 20.0),
+        camera=camera,
+        widest_f=min(_widest(facts, used_mm), settings.f_number),
+        narrowest_f=max(reckoning.lens_at(facts, used_mm).narrowest, settings.f_number),
+        depth_f=depth.needed or None,
+        wished_f=depth.exact,
+        look_times=look_times or flow.times(reckoning.wished_look(facts)),
+        keep=frozenset(keep),  # type: ignore[arg-type]  # the values of Keep are the names
+        polariser=polariser_of(facts),
+        nd_owned=facts.nd_stops or (),
+        nd_on=facts.nd_on_stops or 0.0,
+        tripod=not facts.hand_held and facts.has_tripod is not False,
+        small_steps=bool(facts.small_steps),
+        focal_mm=focal_mm,
+        near_m=facts.nearest_m,
+        far_m=facts.farthest_m or facts.distance_m,
+        in_sun=True if facts.light == "full sun" else None,
+        wind=bool(facts.wind),
+    )
+    return Solved(plan(situation), situation, flow, camera, assumed)
+
+
+def _widest(facts: Facts, focal_mm: float) -> float:
+    sensor = reckoning.sensor_of(facts, Assumed())
+    if sensor.fixed_f_number is not None:
+        return sensor.fixed_f_number
+    return reckoning.lens_at(facts, focal_mm).widest_at(focal_mm)
+
+
+def polariser_of(facts: Facts) -> str:
+    """On the lens, in the bag, or not owned; one that is on is owned."""
+    if facts.polariser_on:
+        return "on"
+    return "off" if facts.has_polariser or facts.polariser_on is False else "none"
+
+
+# in words
+
+
+def settings_text(settings: Settings | GivenSettings, camera: Camera) -> str:
+    """Settings as the dials show them: `f/11, ISO 100, 1/4 s`; a phone has no f-number to set."""
+    iso = iso_label(settings.iso, camera.dial)
+    time = shutter_label(settings.shutter_s, camera.dial)
+    if camera.sensor.fixed_f_number is not None:
+        return f"{iso}, {time}"
+    return f"{f_number_label(settings.f_number, camera.dial)}, {iso}, {time}"
+
+
+def filters_text(solved: Solved) -> str:
+    """What changes on the front of the lens, ready to follow the settings."""
+    start, end = solved.situation, solved.plan
+    pieces: list[str] = []
+    if end.polariser != start.polariser:
+        pieces.append(TEXTS[f"filter.polariser_{end.polariser}"])
+    if end.nd_on != start.nd_on:
+        key = "filter.nd_on" if end.nd_on else "filter.nd_off"
+        pieces.append(TEXTS[key].format(stops=measures.plain(end.nd_on)))
+    return "".join(f", {piece}" for piece in pieces)
+
+
+def look_text(solved: Solved) -> str:
+    """The look at the end of the plan: `; still textured, water crosses 5.3 % of the frame`."""
+    shutter_s = solved.plan.settings.shutter_s
+    before, after = solved.look(solved.situation.settings.shutter_s), solved.look(shutter_s)
+    key = "highlights.look" if before is after else "highlights.look_now"
+    share = measures.percent(solved.flow.share(shutter_s))
+    return TEXTS[key].format(look=TEXTS[f"look.{after.value}"], share=share)
+
+
+def step_text(step: Step, camera: Camera) -> str:
+    """One lever in a few words, with its price where there is one."""
+    values = _step_values(step, camera)
+    key = f"lever.{step.lever.value}.{'brighter' if step.stops > 0 else 'darker'}"
+    priced = f"price.{step.price.value}"
+    text = TEXTS[key].format(**values)
+    return text + (TEXTS[priced].format(**values) if priced in TEXTS else "")
+
+
+def other_text(step: Step, camera: Camera) -> str:
+    """A lever beyond dials and filters, in a few words."""
+    return TEXTS[f"other.{step.lever.value}"].format(**_step_values(step, camera))
+
+
+def _step_values(step: Step, camera: Camera) -> dict[str, str]:
+    values = {name: measures.plain(number) for name, number in step.numbers.items()}
+    return values | {
+        "f_number": f_number_label(step.settings.f_number, camera.dial),
+        "time": shutter_label(step.settings.shutter_s, camera.dial),
+        "iso": iso_label(step.settings.iso, camera.dial),
+        "stops": measures.stops(step.stops),
+        "nd": measures.plain(step.nd_on),
+    }
+
+
+def path_text(solved: Solved) -> str:
+    """The marks on the way, where small steps were wished."""
+    paths = [", ".join(mark.label for mark in step.path) for step in solved.plan.steps]
+    return "; ".join(path for path in paths if path)
+
+
+def others_text(solved: Solved, most: int = 3) -> str:
+    """The first few levers beyond, joined."""
+    others = [step for step in solved.plan.others if step.lever is not Lever.BRACKET][:most]
+    return measures.listing([other_text(step, solved.camera) for step in others], TEXTS["or"])

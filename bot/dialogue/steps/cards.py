@@ -1,0 +1,58 @@
+"""The card: settings, focus, ladder and turn-back as one picture to save before the signal goes."""
+
+from __future__ import annotations
+
+from bot.dialogue import reckoning, solving
+from bot.dialogue.actions import CardLine, DrawCard
+from bot.dialogue.compose import Role
+from bot.dialogue.context import GivenSettings
+from bot.dialogue.reckoning import Assumed
+from bot.dialogue.steps import arrive, base, keep, repeat
+from bot.dialogue.texts import TEXTS, measures
+from bot.dialogue.turn import Turn
+
+
+def draw(turn: Turn) -> None:
+    """Draw the card of this walk; without settings say what is missing."""
+    given = turn.walk.given if turn.context.conversation.walk is not None else None
+    if given is None:
+        turn.say(Role.SETTINGS, "card.nothing")
+        if repeat.standing(turn) is not None:
+            repeat.put_again(turn)
+        return
+    lines = _lines(turn, given)
+    spoken = "; ".join(f"{line.label} {line.value}" for line in lines)
+    turn.do(
+        DrawCard(
+            title=TEXTS["card.title"],
+            lines=tuple(lines),
+            footer=TEXTS["card.footer"],
+            caption=TEXTS["card.caption"],
+            alt=TEXTS["card.alt"].format(lines=spoken),
+        )
+    )
+
+
+def _lines(turn: Turn, given: GivenSettings) -> list[CardLine]:
+    camera = reckoning.camera_of(turn.facts, Assumed())
+    values = {"settings": solving.settings_text(given, camera)}
+    if given.focal_mm is not None:
+        values["lens"] = measures.focal(given.focal_mm, camera.sensor.crop_factor)
+    if given.focus_m is not None and given.focus_m < 1e4:
+        values["focus"] = measures.length(given.focus_m, turn.units)
+    values["filter"] = base.filters_on(given)
+    values["ladder"] = ", ".join(keep.ladder(turn))
+    values["turn_back"] = _turn_back(turn)
+    return [
+        CardLine(label=TEXTS[f"card.{name}"], value=value)
+        for name, value in values.items()
+        if value
+    ]
+
+
+def _turn_back(turn: Turn) -> str:
+    position = turn.context.person.position
+    moment = arrive.leave_at(turn.facts, position, turn.now)
+    if moment is None:
+        return TEXTS["card.turn_back_unknown"]
+    return arrive.clock_of(moment, sure=position is not None)

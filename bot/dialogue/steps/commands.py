@@ -1,0 +1,202 @@
+"""The words that work anywhere: start, back, skip, why, where am I, kit, card, units, help, stop."""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Callable, Mapping
+from typing import Final
+
+from bot.dialogue import reckoning
+from bot.dialogue.compose import Role
+from bot.dialogue.context import KIT_SLOTS, Place
+from bot.dialogue.facts import Units
+from bot.dialogue.reckoning import Assumed
+from bot.dialogue.states import State
+from bot.dialogue.steps import arrive, cards, composition, forget, keep, lens, repeat
+from bot.dialogue.texts import COMMAND_WORDS, TEXTS, known
+from bot.dialogue.turn import Turn
+
+#: Words whose feature is still to come: one honest line each.
+_TO_COME: Final = frozenset({"plan", "compare", "log"})
+
+
+def command_of(text: str) -> str | None:
+    """The command that a whole message is, None for anything else."""
+    words = re.sub(r"[^\w ]", "", text.casefold()).split()
+    return COMMAND_WORDS.get(" ".join(words))
+
+
+def run(turn: Turn, command: str) -> None:
+    """Answer a command."""
+    if command in _TO_COME:
+        turn.say(Role.SETTINGS, f"to_come.{command}")
+        _put_again_if_open(turn)
+        return
+    _COMMANDS[command](turn)
+
+
+def _put_again_if_open(turn: Turn) -> None:
+    if repeat.standing(turn) is not None:
+        repeat.put_again(turn)
+
+
+def _start(turn: Turn) -> None:
+    walk = turn.context.conversation.walk
+    if walk is not None and (turn.context.conversation.history or walk.given is not None):
+        turn.say(Role.SETTINGS, "restart", step=TEXTS[f"step.{walk.state.value}"])
+        turn.ask("restart")
+        return
+    arrive.start(turn)
+
+
+def answer_restart(turn: Turn, value: str) -> None:
+    """Go on with the walk that was under way, or begin a new one."""
+    if value == "new":
+        arrive.start(turn)
+    else:
+        repeat.put_again(turn)
+
+
+def _back(turn: Turn) -> None:
+    """Undo the last accepted answer; frames and cautions stay."""
+    conversation = turn.context.conversation
+    if not conversation.history:
+        turn.say(Role.SETTINGS, "back.nothing")
+        _put_again_if_open(turn)
+        return
+    last = conversation.history[-1]
+    turn.change_conversation(
+        history=conversation.history[:-1], walk=last.walk, question=last.question, paused=None
+    )
+    turn.change_person(kit=last.kit)
+    place = (turn.context.place or Place()).model_copy(update={"facts": last.place_facts})
+    turn.context = turn.context.model_copy(update={"place": place})
+    turn.say(Role.SETTINGS, "back.done")
+    repeat.put_again(turn)
+
+
+def _skip(turn: Turn) -> None:
+    question = repeat.standing(turn)
+    if question is None:
+        turn.say(Role.SETTINGS, "skip.nothing")
+        return
+    turn.remember_for_back()
+    name = question.name.removesuffix("_feet")
+    if name in {"top", "sides", "anchor"}:
+        composition.skip(turn, name)
+    elif name == "leaves":
+        keep.answer_leaves(turn, "no")
+    elif name == "walk_out":
+        _go_on_from_arrive(turn)
+    elif turn.walk.state in {State.LENS, State.ARRIVE} and name not in _NEEDED:
+        lens.go_on(turn)
+    else:
+        turn.say(Role.SETTINGS, "skip.needed")
+        repeat.put_again(turn)
+
+
+#: Questions without whose answer the walk cannot go on.
+_NEEDED: Final = frozenset({"geometry", "stream", "distance", "settings", "section"})
+
+
+def _go_on_from_arrive(turn: Turn) -> None:
+    if turn.walk.state in {State.ARRIVE, State.LENS}:
+        lens.go_on(turn)
+        return
+    turn.say(Role.SETTINGS, "skip.done")
+
+
+def _why(turn: Turn) -> None:
+    """The reasons behind the last answer; they stay for another `why`."""
+    notes = turn.context.conversation.why
+    if not notes:
+        turn.say(Role.SETTINGS, "why.nothing")
+        _put_again_if_open(turn)
+        return
+    for note in notes[:_WHY_LINES]:
+        turn.say(Role.SETTINGS, note.key, **note.values)
+    turn.keep_why()
+
+
+#: `why` answers in five lines at most (own rule: one screen of a phone).
+_WHY_LINES: Final = 5
+
+
+def _where(turn: Turn) -> None:
+    """What was understood, and the step."""
+    conversation = turn.context.conversation
+    if conversation.walk is None:
+        turn.say(Role.SETTINGS, "where.no_walk")
+        turn.say(Role.CHECK, "where.known", list=known(turn.facts, turn.units))
+        return
+    step = TEXTS[f"step.{turn.walk.state.value}"]
+    turn.say(Role.SETTINGS, "where.step", step=step)
+    turn.say(Role.CHECK, "where.known", list=known(turn.facts, turn.units))
+    given = turn.walk.given
+    if given is not None:
+        camera = reckoning.camera_of(turn.facts, Assumed())
+        turn.say(Role.CHECK, "where.given", settings=keep.settings_text(given, camera))
+    _put_again_if_open(turn)
+
+
+def _kit(turn: Turn) -> None:
+    kit = turn.context.person.kit
+    listed = known(kit, turn.units, only=KIT_SLOTS)
+    turn.say(Role.SETTINGS, "kit.known" if listed else "kit.unknown", list=listed)
+    turn.say(Role.CHECK, "kit.how")
+    _put_again_if_open(turn)
+
+
+def _units(turn: Turn) -> None:
+    new = Units.METRIC if turn.units is Units.IMPERIAL else Units.IMPERIAL
+    set_units(turn, new)
+
+
+def set_units(turn: Turn, units: Units) -> None:
+    """Answer in these units from now on."""
+    turn.change_person(units=units)
+    turn.say(Role.SETTINGS, f"units.{units.value}")
+    _put_again_if_open(turn)
+
+
+def _help(turn: Turn) -> None:
+    turn.say(Role.SETTINGS, "help.first")
+    turn.say(Role.CHECK, "help.words")
+
+
+def _stop(turn: Turn) -> None:
+    if turn.context.conversation.walk is None:
+        turn.say(Role.SETTINGS, "stop.nothing")
+        return
+    turn.change_conversation(walk=None, history=())
+    turn.close_question()
+    turn.say(Role.SETTINGS, "stop.done")
+
+
+def _thanks(turn: Turn) -> None:
+    turn.say(Role.SETTINGS, "thanks")
+    _put_again_if_open(turn)
+
+
+def _hello(turn: Turn) -> None:
+    turn.say(Role.SETTINGS, "hello")
+    repeat.put_again(turn)
+
+
+_COMMANDS: Final[Mapping[str, Callable[[Turn], None]]] = {
+    "start": _start,
+    "back": _back,
+    "skip": _skip,
+    "why": _why,
+    "where": _where,
+    "kit": _kit,
+    "card": cards.draw,
+    "units": _units,
+    "metric": lambda turn: set_units(turn, Units.METRIC),
+    "imperial": lambda turn: set_units(turn, Units.IMPERIAL),
+    "help": _help,
+    "stop": _stop,
+    "forget": forget.ask,
+    "thanks": _thanks,
+    "hello": _hello,
+}

@@ -1,0 +1,60 @@
+"""Composition: the borders and the anchor, asked in words, one at a time."""
+
+from __future__ import annotations
+
+from typing import Final
+
+from bot.dialogue import reckoning
+from bot.dialogue.compose import Role
+from bot.dialogue.facts import Units
+from bot.dialogue.states import State, Trigger
+from bot.dialogue.steps import base
+from bot.dialogue.turn import Turn
+
+#: What needs a remark, and the text of it; the other answers are fine as they are.
+_REMARKS: Final = {
+    ("top", "sky"): "top.sky",
+    ("top", "lip"): "top.lip",
+    ("sides", "twig"): "sides.twig",
+    ("sides", "bright"): "sides.bright",
+    ("anchor", "none"): "anchor.none",
+    ("anchor", "cut"): "anchor.cut",
+}
+
+
+def checks_for(turn: Turn) -> tuple[str, ...]:
+    """The checks that this frame needs, in order: a stream has no top edge of sky to look at.
+
+    The anchor is asked about only while nothing near is known; who names a rock has one.
+    """
+    facts = turn.facts
+    top = () if reckoning.is_stream(facts) else ("top",)
+    anchor = () if facts.nearest_m is not None else ("anchor",)
+    return (*top, "sides", *anchor)
+
+
+def go_on(turn: Turn) -> None:
+    """Ask the next check, or move on to the base settings."""
+    done = turn.walk.checks
+    for name in checks_for(turn):
+        if name not in done:
+            turn.ask(name)
+            return
+    turn.be_in(State.BASE, Trigger.COMPOSED)
+    base.give(turn)
+
+
+def answer(turn: Turn, name: str, value: str) -> None:
+    """Keep the answer to a check, say the remedy, and go on."""
+    turn.change_walk(checks=turn.walk.checks | {name: value})
+    remark = _REMARKS.get((name, value))
+    if remark is not None:
+        if remark == "sides.twig" and turn.units is Units.IMPERIAL:
+            remark = "sides.twig_feet"
+        turn.say(Role.CHECK, remark)
+    go_on(turn)
+
+
+def skip(turn: Turn, name: str) -> None:
+    """Leave a check out; it is not asked again on this walk."""
+    answer(turn, name, "skipped")

@@ -1,0 +1,212 @@
+"""A shared frame: from what was measured on it to the next setting."""
+
+from __future__ import annotations
+
+from typing import Final
+
+from bot.dialogue.actions import CheckFrame, DropFrame, Say
+from bot.dialogue.compose import Role
+from bot.dialogue.events import FrameChecked, FrameReceived
+from bot.dialogue.facts import Blink, Facts
+from bot.dialogue.states import State, Trigger
+from bot.dialogue.steps import adjust, arrive, keep, repeat
+from bot.dialogue.texts import TEXTS, frames, measures
+from bot.dialogue.turn import Turn
+from core.frame.report import Advice, AreaKind, ClippedArea, FrameReport, SizeNote
+
+#: Frames that one conversation remembers, for edits and withdrawals (own rule).
+_REMEMBERED: Final = 20
+
+
+def received(turn: Turn, event: FrameReceived) -> None:
+    """A frame came: have it measured; the answer follows with the result."""
+    kept = (*turn.context.conversation.frames, event.origin.event_id)[-_REMEMBERED:]
+    turn.change_conversation(frames=kept)
+    turn.do(
+        CheckFrame(
+            frame_event_id=event.origin.event_id,
+            media=event.media,
+            camera_pixels=_camera_pixels(turn.facts),
+        )
+    )
+
+
+def _camera_pixels(facts: Facts) -> tuple[int, int] | None:
+    """Long and short side of the camera's pictures from its megapixels, taken as 3:2."""
+    if facts.megapixels is None:
+        return None
+    short = (facts.megapixels * 1e6 / 1.5) ** 0.5
+    return round(short * 1.5), round(short)
+
+
+def withdrawn(turn: Turn, event_id: str) -> None:
+    """The person took a frame back: delete it, say nothing."""
+    if event_id in turn.context.conversation.frames:
+        rest = tuple(frame for frame in turn.context.conversation.frames if frame != event_id)
+        turn.change_conversation(frames=rest)
+        turn.do(DropFrame(frame_event_id=event_id))
+
+
+def checked(turn: Turn, event: FrameChecked) -> None:
+    """The result of a check: say it, or say why there is none."""
+    if event.frame_event_id not in turn.context.conversation.frames:
+        return
+    if event.report is None:
+        fault = event.fault.value if event.fault else "crashed"
+        turn.say(Role.SETTINGS, f"fault.{fault}", **frames.fault_values(event.fault_numbers))
+        repeat.put_again(turn)
+        return
+    _show_picture(turn, event)
+    if turn.context.conversation.emergency is not None:
+        return
+    if turn.context.conversation.walk is None:
+        arrive.begin_quietly(turn)
+    turn.change_conversation(report=event.report)
+    if _contradicts_kit(turn.facts, event.report):
+        turn.say(Role.SETTINGS, "frame.from_phone")
+        turn.ask("rear_screen")
+        return
+    judge(turn, event.report)
+
+
+def _show_picture(turn: Turn, event: FrameChecked) -> None:
+    report = event.report
+    if event.picture is None or report is None:
+        return
+    turn.do(
+        Say(
+            body=frames.caption(report),
+            keys=("frame.caption",),
+            picture=event.picture,
+            alt=frames.alternative_text(report),
+        )
+    )
+
+
+def _contradicts_kit(facts: Facts, report: FrameReport) -> bool:
+    """A phone's picture although the kit has a camera: perhaps its rear screen."""
+    return (
+        report.metadata.from_phone
+        and facts.camera_format is not None
+        and facts.camera_format != "phone"
+    )
+
+
+def answer_rear_screen(turn: Turn, value: str) -> None:
+    """Is it a picture of the camera's screen? Then its own numbers say nothing."""
+    report = turn.context.conversation.report
+    if value == "yes" or report is None:
+        turn.change_conversation(report=None)
+        turn.say(Role.CHECK, "frame.screen_unusable")
+        turn.ask("screen_says")
+        return
+    judge(turn, report)
+
+
+def answer_screen_says(turn: Turn, value: str) -> None:
+    """What the camera's own screen shows."""
+    if value == "histogram":
+        adjust.darker(turn, 1 / 3, "highlights.histogram")
+        return
+    adjust.blinked(turn, Blink(value))
+
+
+def judge(turn: Turn, report: FrameReport) -> None:
+    """Say what the frame shows and what to set next."""
+    _learn_settings(turn, report)
+    turn.be_in(State.HIGHLIGHTS, Trigger.NEW_FRAME)
+    if report.size_note is SizeNote.RESIZED:
+        turn.say(Role.ASSUMPTION, "frame.resized")
+    elif not report.metadata.present:
+        turn.say(Role.ASSUMPTION, "frame.no_metadata")
+    turn.reason("why.frame", share=measures.percent(report.clipping.share))
+    unsure = next((area for area in report.clipping.areas if area.kind is AreaKind.UNSURE), None)
+    match report.advice:
+        case Advice.ASK if unsure is not None:
+            turn.say(Role.SETTINGS, "frame.unsure", **frames.area_values(unsure))
+            turn.ask("area", letter=unsure.letter)
+        case Advice.DARKER:
+            _darker(turn, report)
+        case Advice.REFRAME:
+            _sky(turn, report)
+        case Advice.BRIGHTER:
+            _brighter(turn, report)
+        case _:
+            _holds(turn, report)
+
+
+def _learn_settings(turn: Turn, report: FrameReport) -> None:
+    """The settings of the file are the settings of the frame."""
+    settings = report.metadata.settings
+    told = Facts(
+        shutter_s=settings.shutter_s,
+        f_number=settings.f_number,
+        iso=settings.iso,
+        focal_mm=settings.focal_mm,
+    )
+    turn.learn(told)
+    if settings.focal_mm is not None:
+        turn.change_walk(checks=turn.walk.checks | {"focal": "set"})
+    adjust.take_settings(turn)
+
+
+def _worst(report: FrameReport, kind: AreaKind) -> ClippedArea | None:
+    areas = [area for area in report.clipping.areas if area.kind is kind]
+    return max(areas, key=lambda area: area.share, default=None)
+
+
+def _darker(turn: Turn, report: FrameReport) -> None:
+    area = _worst(report, AreaKind.WHITE_WATER)
+    if area is not None:
+        turn.say(Role.CHECK, "frame.white_water", **frames.area_values(area))
+    _mention_sparkle(turn, report)
+    adjust.darker(turn, -(report.room_stops or -2 / 3), "frame.next")
+
+
+def _sky(turn: Turn, report: FrameReport) -> None:
+    area = _worst(report, AreaKind.SKY_GAP)
+    if area is not None:
+        turn.say(Role.SETTINGS, "frame.sky", **frames.area_values(area))
+    turn.ask("sky_gap")
+
+
+def _brighter(turn: Turn, report: FrameReport) -> None:
+    room = report.room_stops or 0.0
+    turn.say(Role.CHECK, "frame.room", stops=measures.stops(room))
+    adjust.brighter(turn, room)
+
+
+def _holds(turn: Turn, report: FrameReport) -> None:
+    _mention_sparkle(turn, report)
+    adjust.holds(turn)
+
+
+def _mention_sparkle(turn: Turn, report: FrameReport) -> None:
+    letters = [area.letter for area in report.clipping.areas if area.kind is AreaKind.SPARKLE]
+    if letters:
+        turn.say(Role.CHECK, "frame.sparkle", letters=measures.listing(letters, TEXTS["and"]))
+
+
+def answer_area(turn: Turn, value: str) -> None:
+    """Water or sky?"""
+    report = turn.context.conversation.report
+    if report is None:
+        repeat.put_again(turn)
+        return
+    unsure = _worst(report, AreaKind.UNSURE)
+    if value == "sky":
+        turn.say(Role.SETTINGS, "highlights.sky")
+        turn.ask("sky_gap")
+        return
+    share = unsure.share if unsure is not None else 0.0
+    adjust.darker(turn, frames.step_for_share(share), "frame.next")
+
+
+def answer_sky_gap(turn: Turn, value: str) -> None:
+    """Moved for a new frame, or bracketed."""
+    if value == "bracket":
+        adjust.bracket(turn)
+        keep.reached(turn)
+        return
+    turn.say(Role.CHECK, "highlights.new_frame")
+    turn.ask("blink_again")

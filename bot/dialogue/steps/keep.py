@@ -1,0 +1,234 @@
+"""Keep: the ladder of times, the leaf frame, the note of what worked, what comes next."""
+
+from __future__ import annotations
+
+import math
+from typing import Final
+
+from bot.dialogue import reckoning
+from bot.dialogue.compose import Role
+from bot.dialogue.context import GivenSettings
+from bot.dialogue.reckoning import Assumed
+from bot.dialogue.solving import settings_text
+from bot.dialogue.states import State, Trigger
+from bot.dialogue.steps import composition, lens
+from bot.dialogue.texts import measures
+from bot.dialogue.turn import Turn
+from core.camera import Camera
+from core.exposure import Settings
+from core.series import (
+    at_most,
+    f_number_label,
+    f_number_marks,
+    iso_label,
+    iso_marks,
+    nearest,
+    shutter_label,
+    time_marks,
+)
+
+#: The rungs of a ladder, in stops of time around the kept frame (common practice: 1/15 to 1 s
+#: around 1/4 s; here only as far as the brightness can be held).
+_RUNGS: Final = (-2, -1, 0, 1, 2)
+#: Longest time for leaves in a light wind [s]: the mark 1/125 (common practice).
+_LEAF_S: Final = 2**-7
+#: Highest speed for the leaf frame only (common practice).
+_LEAF_ISO: Final = 3200.0
+#: The leaf frame may open the aperture by this much [stops] (common practice).
+_LEAF_OPEN_STOPS: Final = 1.0
+
+
+def reached(turn: Turn) -> None:
+    """The frame holds: say the ladder, then ask for the leaves."""
+    turn.be_in(State.KEEP, Trigger.HELD)
+    rungs = ladder(turn)
+    if len(rungs) > 1:
+        turn.say(Role.CHECK, "keep.ladder", ladder=", ".join(rungs))
+        turn.reason("why.ladder")
+    turn.ask("leaves")
+
+
+def ladder(turn: Turn) -> list[str]:
+    """The same frame at several times, brightness held, as the dials show it."""
+    given = turn.walk.given
+    if given is None:
+        return []
+    camera = reckoning.camera_of(turn.facts, Assumed())
+    rungs = [_rung(given, stops, camera) for stops in _RUNGS]
+    return [rung for rung in rungs if rung is not None]
+
+
+def _rung(given: GivenSettings, stops: int, camera: Camera) -> str | None:
+    """One rung: shorter times by ISO, longer ones by ISO, then by closing the aperture."""
+    wanted_s = given.shutter_s * 2**stops
+    if not camera.shortest_s <= wanted_s <= camera.longest_s:
+        return None
+    time = shutter_label(nearest(time_marks(camera.dial), wanted_s).exact, camera.dial)
+    iso = given.iso * 2.0**-stops
+    if stops == 0 or camera.base_iso <= iso * 1.01 <= camera.sensor.top_iso * 1.02:
+        exact = nearest(iso_marks(camera.dial), iso).exact
+        return f"{time} {iso_label(exact, camera.dial)}"
+    return _closed_rung(given, iso, camera, time)
+
+
+def _closed_rung(given: GivenSettings, iso: float, camera: Camera, time: str) -> str | None:
+    """A longer rung, once the ISO stands at base: close the aperture by the rest."""
+    if iso > camera.base_iso or camera.sensor.fixed_f_number is not None:
+        return None
+    closed = given.f_number * math.sqrt(camera.base_iso / iso)
+    if closed > camera.sensor.softening_f * 1.02:
+        return None
+    mark = nearest(f_number_marks(camera.dial), closed).exact
+    return f"{time} {f_number_label(mark, camera.dial)}"
+
+
+def answer_leaves(turn: Turn, value: str) -> None:
+    """Leaves that move get a frame of their own."""
+    if value == "yes":
+        leaf_frame(turn)
+    _close(turn)
+
+
+def leaf_frame(turn: Turn) -> None:
+    """The second, short frame for leaves in the wind, at equal brightness."""
+    given = turn.walk.given
+    if given is None:
+        return
+    camera = reckoning.camera_of(turn.facts, Assumed())
+    settings, missing = leaf_settings(turn, given, camera)
+    shown = settings_text(settings, camera)
+    key = "keep.leaf_frame" if missing < 1 / 6 else "keep.leaf_frame_dark"
+    turn.say(Role.SETTINGS, key, settings=shown, stops=measures.stops(missing))
+    turn.reason("why.leaf_frame")
+
+
+def leaf_settings(turn: Turn, given: GivenSettings, camera: Camera) -> tuple[Settings, float]:
+    """Settings of equal brightness at 1/125 s, and the stops that they miss.
+
+    ISO first, to the limit for this frame alone; then the aperture by one stop at most.
+    """
+    shorter = max(0.0, math.log2(given.shutter_s / _LEAF_S))
+    top = max(given.iso, min(_LEAF_ISO, camera.highest_iso))
+    by_iso = min(shorter, math.log2(top / given.iso))
+    iso = at_most(iso_marks(camera.dial), given.iso * 2**by_iso).exact
+    rest = shorter - math.log2(iso / given.iso)
+    widest = _widest(turn, given)
+    openable = max(0.0, 2 * math.log2(given.f_number / widest))
+    by_aperture = min(rest, _LEAF_OPEN_STOPS, openable)
+    f_number = given.f_number * 2 ** (-by_aperture / 2)
+    exact_f = nearest(f_number_marks(camera.dial), f_number).exact if by_aperture else f_number
+    missing = rest - 2 * math.log2(given.f_number / exact_f)
+    time_s = min(given.shutter_s, _LEAF_S)
+    return Settings(exact_f, time_s, iso), missing
+
+
+def _widest(turn: Turn, given: GivenSettings) -> float:
+    if given.focal_mm is None:
+        return given.f_number
+    return reckoning.lens_at(turn.facts, given.focal_mm).widest_at(given.focal_mm)
+
+
+def _closed_rung(given: GivenSettings, iso: float, camera: Camera, time: str) -> str | None:
+    """A longer rung, once the ISO stands at base: close the aperture by the rest."""
+    if iso > camera.base_iso or camera.sensor.fixed_f_number is not None:
+        return None
+    closed = given.f_number * math.sqrt(camera.base_iso / iso)
+    if closed > camera.sensor.softening_f * 1.02:
+        return None
+    mark = nearest(f_number_marks(camera.dial), closed).exact
+    return f"{time} {f_number_label(mark, camera.dial)}"
+
+
+def answer_leaves(turn: Turn, value: str) -> None:
+    """Leaves that move get a frame of their own."""
+    if value == "yes":
+        leaf_frame(turn)
+    _close(turn)
+
+
+def leaf_frame(turn: Turn) -> None:
+    """The second, short frame for leaves in the wind, at equal brightness."""
+    given = turn.walk.given
+    if given is None:
+        return
+    camera = reckoning.camera_of(turn.facts, Assumed())
+    settings, missing = leaf_settings(turn, given, camera)
+    shown = settings_text(settings, camera)
+    key = "keep.leaf_frame" if missing < 1 / 6 else "keep.leaf_frame_dark"
+    turn.say(Role.SETTINGS, key, settings=shown, stops=measures.stops(missing))
+    turn.reason("why.leaf_frame")
+
+
+def leaf_settings(turn: Turn, given: GivenSettings, camera: Camera) -> tuple[Settings, float]:
+    """Settings of equal brightness at 1/125 s, and the stops that they miss.
+
+    ISO first, to the limit for this frame alone; then the aperture by one stop at most.
+    """
+    shorter = max(0.0, math.log2(given.shutter_s / _LEAF_S))
+    top = max(given.iso, min(_LEAF_ISO, camera.highest_iso))
+    by_iso = min(shorter, math.log2(top / given.iso))
+    iso = at_most(iso_marks(camera.dial), given.iso * 2**by_iso).exact
+    rest = shorter - math.log2(iso / given.iso)
+    widest = _widest(turn, given)
+    openable = max(0.0, 2 * math.log2(given.f_number / widest))
+    by_aperture = min(rest, _LEAF_OPEN_STOPS, openable)
+    f_number = given.f_number * 2 ** (-by_aperture / 2)
+    exact_f = nearest(f_number_marks(camera.dial), f_number).exact if by_aperture else f_number
+    missing = rest - 2 * math.log2(given.f_number / exact_f)
+    time_s = min(given.shutter_s, _LEAF_S)
+    return Settings(exact_f, time_s, iso), missing
+
+
+def _widest(turn: Turn, given: GivenSettings) -> float:
+    if given.focal_mm is None:
+        return given.f_number
+    return reckoning.lens_at(turn.facts, given.focal_mm).widest_at(given.focal_mm)
+
+
+def settings_text(settings: Settings | GivenSettings, camera: Camera) -> str:
+    """Settings as the dials show them: `f/11, ISO 100, 1/4 s`; a phone has no f-number to set."""
+    iso = iso_label(settings.iso, camera.dial)
+    time = shutter_label(settings.shutter_s, camera.dial)
+    if camera.sensor.fixed_f_number is not None:
+        return f"{iso}, {time}"
+    return f"{f_number_label(settings.f_number, camera.dial)}, {iso}, {time}"
+
+
+def _close(turn: Turn) -> None:
+    turn.say(Role.CHECK, "keep.check")
+    turn.ask("next")
+
+
+def answer_next(turn: Turn, value: str) -> None:
+    """Another frame, another lens, or the end."""
+    if value == "finish":
+        finish(turn)
+        return
+    kept = {"focal": turn.walk.checks[name] for name in ("focal",) if name in turn.walk.checks}
+    turn.change_walk(checks=kept, given=None, clean_stops=None, clipped_stops=None, asked=())
+    if value == "other_lens":
+        turn.unlearn("focal_mm", "section", "section_height_m", "f_number", "shutter_s", "iso")
+        turn.change_walk(checks={})
+        turn.move(Trigger.TO_LENS)
+        lens.go_on(turn)
+        return
+    turn.unlearn("f_number", "shutter_s", "iso", "blink", "meter_stops", "symptoms")
+    turn.move(Trigger.ANEW)
+    composition.go_on(turn)
+
+
+def finish(turn: Turn) -> None:
+    """Close the walk with a note of what was kept."""
+    given = turn.walk.given
+    if given is not None:
+        camera = reckoning.camera_of(turn.facts, Assumed())
+        focal = measures.focal(given.focal_mm, camera.sensor.crop_factor) if given.focal_mm else ""
+        turn.say(
+            Role.SETTINGS,
+            "keep.log_line" if focal else "keep.log_line_no_focal",
+            settings=settings_text(given, camera),
+            focal=focal,
+        )
+    turn.say(Role.CHECK, "keep.finished")
+    turn.change_conversation(walk=None, history=())
+    turn.close_question()

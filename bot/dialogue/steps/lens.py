@@ -1,0 +1,333 @@
+"""Lens: from the fall's height and distance to focal length, tilt and where to stand."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from typing import Final
+
+from bot.dialogue import reckoning
+from bot.dialogue.compose import Role
+from bot.dialogue.facts import Facts, Units
+from bot.dialogue.reckoning import Assumed
+from bot.dialogue.states import State, Trigger
+from bot.dialogue.steps import composition
+from bot.dialogue.texts import TEXTS, measures
+from bot.dialogue.turn import Turn
+from core.camera import Lens, SensorFormat
+from core.framing import Framing, frame_fall, section_focal_mm, stand_back_m
+from core.water import coverage_m
+
+#: A tilt up to here is told as a level camera [deg] (own rule: half of what a bubble shows).
+LEVEL_DEG: Final = 1.5
+#: From here on leaning walls are mentioned [deg] (common practice: a little looks like a mistake).
+LEANING_DEG: Final = 6.0
+#: Focal length, as on full frame, for a near rock and a stream [mm] (common practice: 16 to 24).
+STREAM_FULL_FRAME_MM: Final = 20.0
+#: Lenses within this of the wanted focal length are as good [share] (own rule).
+CLOSE: Final = 0.03
+
+#: Questions of this step in the order of what matters most, each with what answers it.
+_FALL: Final = (
+    ("height", ("fall_height_m", "stream", "section")),
+    ("distance", ("distance_m",)),
+    ("nearest", ("nearest_m",)),
+)
+_STREAM: Final = (
+    ("distance", ("distance_m",)),
+    ("nearest", ("nearest_m",)),
+    ("water_speed", ("water_speed_mps", "water_depth_m")),
+)
+_KIT: Final = (
+    ("format", ("camera_format",)),
+    ("lenses", ("lenses", "focal_mm")),
+)
+#: Questions that may be skipped: put once, then an assumption stands in.
+_ONCE: Final = frozenset({"nearest", "water_speed", "lenses", "format", "height"})
+
+
+def go_on(turn: Turn) -> None:
+    """Ask for what is missing, or choose the lens and move to the composition."""
+    turn.be_in(State.LENS, Trigger.ARRIVED)
+    question = missing(turn)
+    if question is not None:
+        turn.ask(in_units(question, turn.units))
+        return
+    choose(turn)
+
+
+def missing(turn: Turn) -> str | None:
+    """The question that matters most among what is still unknown, None when enough is known."""
+    facts = turn.facts
+    geometry = _STREAM if reckoning.is_stream(facts) else _FALL
+    unknown = [name for name, slots in geometry if not _filled(facts, slots)]
+    if len(unknown) == len(geometry):
+        return "stream" if geometry is _STREAM else "geometry"
+    kit = [name for name, slots in _KIT if not _filled(facts, slots)]
+    if len(kit) == len(_KIT) and not _put(turn, "kit"):
+        kit = ["kit"]
+    open_ones = [name for name in (*unknown, *kit) if name not in _ONCE or not _put(turn, name)]
+    return open_ones[0] if open_ones else None
+
+
+def _put(turn: Turn, name: str) -> bool:
+    return any(turn.asked_before(f"{name}{ending}") for ending in ("", "_feet"))
+
+
+def _filled(facts: Facts, slots: tuple[str, ...]) -> bool:
+    known = facts.known()
+    return any(known.get(slot) for slot in slots)
+
+
+def in_units(question: str, units: Units | None) -> str:
+    """The variant of a question whose examples stand in the person's units."""
+    feet = f"{question}_feet"
+    return feet if units is Units.IMPERIAL and f"ask.{feet}" in TEXTS else question
+
+
+# the choice
+
+
+@dataclass(frozen=True)
+class _View:
+    """What the choice rests on."""
+
+    sensor: SensorFormat
+    side_mm: float
+    framing: Framing
+    form: str
+
+
+def choose(turn: Turn) -> None:
+    """Say which focal length, upright or flat, tilted or level; then look at the composition."""
+    facts = turn.facts
+    if reckoning.is_stream(facts) or facts.fall_height_m is None or facts.distance_m is None:
+        _stream(turn)
+    elif facts.section or facts.section_height_m is not None:
+        _section(turn)
+    else:
+        _whole_fall(turn, facts.fall_height_m, facts.distance_m)
+
+
+def _form(facts: Facts) -> str:
+    return TEXTS["form.portrait" if reckoning.upright(facts) else "form.landscape"]
+
+
+def _whole_fall(turn: Turn, height_m: float, distance_m: float) -> None:
+    facts = turn.facts
+    assumed = Assumed()
+    sensor = reckoning.sensor_of(facts, assumed)
+    side_mm = reckoning.vertical_side_mm(facts, sensor)
+    eye_m = reckoning.camera_height_of(facts, assumed)
+    framing = frame_fall(height_m, distance_m, eye_m, facts.nearest_m, side_mm)
+    view = _View(sensor, side_mm, framing, _form(facts))
+    _explain_framing(turn, view, height_m, distance_m, eye_m)
+    if facts.focal_mm is not None and turn.walk.checks.get("focal") != "chosen":
+        _judge_set(turn, view, facts)
+        return
+    lenses = reckoning.lenses_of(facts)
+    focal_mm = _best_focal(lenses, framing)
+    if focal_mm is None:
+        _too_near(turn, view, min(lens.shortest_mm for lens in lenses))
+        return
+    _tell_choice(turn, view, focal_mm, [lens for lens in lenses if lens.covers(focal_mm)])
+
+
+def _explain_framing(
+    turn: Turn, view: _View, height_m: float, distance_m: float, eye_m: float
+) -> None:
+    units = turn.units
+    turn.reason(
+        "why.framing",
+        height=measures.length(height_m, units),
+        distance=measures.length(distance_m, units),
+        eye=measures.length(eye_m, units),
+        needed=measures.degrees(view.framing.needed_deg),
+        side=measures.plain(view.side_mm),
+        tight=measures.plain(view.framing.longest_mm),
+        spare=measures.plain(view.framing.focal_mm),
+    )
+
+
+def _best_focal(lenses: list[Lens], framing: Framing) -> float | None:
+    """The focal length to set: with spare if the kit has it, else just, else wider; None if none."""
+    if not lenses:
+        return framing.focal_mm
+    for wanted in (framing.focal_mm, framing.longest_mm):
+        if any(lens.covers(wanted, 0.0) for lens in lenses):
+            return wanted
+    wider = [lens.longest_mm for lens in lenses if lens.longest_mm <= framing.focal_mm]
+    if wider:
+        return max(wider)
+    tight = [lens.shortest_mm for lens in lenses if lens.shortest_mm <= framing.longest_mm]
+    return min(tight) if tight else None
+
+
+def _tell_choice(turn: Turn, view: _View, focal_mm: float, fitting: list[Lens]) -> None:
+    framing = view.framing
+    named = measures.focal(focal_mm, view.sensor.crop_factor)
+    tilt = measures.degrees(framing.tilt_deg)
+    spare = focal_mm <= framing.focal_mm * (1 + CLOSE)
+    level = abs(framing.tilt_deg) <= LEVEL_DEG and focal_mm <= framing.level_mm
+    key = "lens.tight" if not spare else "lens.level" if level else "lens.tilted"
+    turn.say(Role.SETTINGS, key, focal=named, form=view.form, tilt=tilt)
+    if fitting and len(turn.facts.lenses) > 1:
+        turn.say(Role.CHECK, "lens.yours", lenses=lens_names(fitting))
+    _warn_of_lean(turn, view, focal_mm)
+    _accept(turn, focal_mm, chosen=True)
+
+
+def _judge_set(turn: Turn, view: _View, facts: Facts) -> None:
+    """The person has a focal length set: does it hold the fall?"""
+    focal_mm = reckoning.focal_of(facts) or view.framing.focal_mm
+    crop = view.sensor.crop_factor
+    named = measures.focal(focal_mm, crop)
+    if focal_mm <= view.framing.longest_mm * (1 + CLOSE):
+        turn.say(Role.SETTINGS, "lens.set_fits", focal=named, form=view.form)
+        _warn_of_lean(turn, view, focal_mm)
+    else:
+        needed = measures.focal(view.framing.longest_mm, crop)
+        turn.say(Role.SETTINGS, "lens.set_too_long", focal=named, needed=needed)
+    _accept(turn, focal_mm, chosen=False)
+
+
+def _warn_of_lean(turn: Turn, view: _View, focal_mm: float) -> None:
+    facts, framing = turn.facts, view.framing
+    if abs(framing.tilt_deg) < LEANING_DEG or facts.fall_height_m is None:
+        return
+    eye_m = reckoning.camera_height_of(facts, Assumed())
+    back_m = stand_back_m(facts.fall_height_m - eye_m, focal_mm, view.side_mm)
+    turn.say(
+        Role.CHECK,
+        "lens.lean",
+        tilt=measures.degrees(framing.tilt_deg),
+        ratio=measures.percent(framing.convergence),
+        distance=measures.length(back_m, turn.units),
+    )
+
+
+def _too_near(turn: Turn, view: _View, widest_mm: float) -> None:
+    """No lens of the kit holds the fall from here: go back, or take a section."""
+    facts = turn.facts
+    crop = view.sensor.crop_factor
+    turn.ask(
+        "too_near",
+        distance=measures.length(_far_enough_m(turn, view, widest_mm), turn.units),
+        needed=measures.focal(view.framing.longest_mm, crop),
+        widest=measures.focal(widest_mm, crop),
+        section=measures.length(
+            float(coverage_m(facts.distance_m or 1.0, view.side_mm, widest_mm)), turn.units
+        ),
+    )
+
+
+def _far_enough_m(turn: Turn, view: _View, widest_mm: float) -> float:
+    """The distance from which the widest lens holds the fall [m], by halving the interval."""
+    facts = turn.facts
+    height_m, near_m = facts.fall_height_m or 0.0, facts.distance_m or 0.0
+    eye_m = reckoning.camera_height_of(facts, Assumed())
+    low, high = near_m, near_m + 20 * height_m
+    for _ in range(40):
+        middle = (low + high) / 2
+        framing = frame_fall(height_m, middle, eye_m, None, view.side_mm)
+        low, high = (low, middle) if framing.longest_mm >= widest_mm else (middle, high)
+    return high
+
+
+def _section(turn: Turn) -> None:
+    facts = turn.facts
+    sensor = reckoning.sensor_of(facts, Assumed())
+    side_mm = reckoning.vertical_side_mm(facts, sensor)
+    distance_m = facts.distance_m or 1.0
+    focal_mm = reckoning.focal_of(facts)
+    if facts.section_height_m is not None and (
+        focal_mm is None or turn.walk.checks.get("focal") == "chosen"
+    ):
+        focal_mm = section_focal_mm(facts.section_height_m, distance_m, side_mm)
+        focal_mm = _within_kit(reckoning.lenses_of(facts), focal_mm)
+    if focal_mm is None:
+        turn.ask(in_units("section", turn.units))
+        return
+    shown_m = float(coverage_m(distance_m, side_mm, focal_mm))
+    turn.say(
+        Role.SETTINGS,
+        "lens.section",
+        focal=measures.focal(focal_mm, sensor.crop_factor),
+        form=_form(facts),
+        section=measures.length(shown_m, turn.units),
+    )
+    _accept(turn, focal_mm, chosen=facts.focal_mm is None)
+
+
+def _stream(turn: Turn) -> None:
+    facts = turn.facts
+    sensor = reckoning.sensor_of(facts, Assumed())
+    chosen = facts.focal_mm is None or turn.walk.checks.get("focal") == "chosen"
+    wanted = STREAM_FULL_FRAME_MM / sensor.crop_factor
+    focal_mm = _within_kit(reckoning.lenses_of(facts), wanted)
+    if not chosen:
+        focal_mm = reckoning.focal_of(facts) or focal_mm
+    side_mm = sensor.long_mm if not reckoning.upright(facts) else sensor.short_mm
+    shown_m = float(coverage_m(facts.distance_m or 1.0, side_mm, focal_mm))
+    turn.say(
+        Role.SETTINGS,
+        "lens.stream",
+        focal=measures.focal(focal_mm, sensor.crop_factor),
+        form=_form(facts),
+        coverage=measures.length(shown_m, turn.units),
+    )
+    _accept(turn, focal_mm, chosen=chosen)
+
+
+def _within_kit(lenses: list[Lens], wanted_mm: float) -> float:
+    """The focal length of the kit nearest to the wanted one."""
+    if not lenses:
+        return wanted_mm
+    reachable = [min(max(wanted_mm, lens.shortest_mm), lens.longest_mm) for lens in lenses]
+    return min(reachable, key=lambda focal: max(focal / wanted_mm, wanted_mm / focal))
+
+
+def _accept(turn: Turn, focal_mm: float, *, chosen: bool) -> None:
+    if chosen:
+        turn.learn(Facts(focal_mm=focal_mm))
+        turn.change_walk(checks=turn.walk.checks | {"focal": "chosen"})
+    turn.be_in(State.COMPOSITION, Trigger.LENS_CHOSEN)
+    composition.go_on(turn)
+
+
+def lens_names(lenses: list[Lens]) -> str:
+    """Lenses as people write them: `16-35 or 24-105`."""
+    names = [
+        f"{measures.plain(lens.shortest_mm)}-{measures.plain(lens.longest_mm)}"
+        if lens.is_zoom
+        else f"{measures.plain(lens.shortest_mm)} mm"
+        for lens in lenses
+    ]
+    return measures.listing(names, TEXTS["or"])
+
+
+# answers to this step's questions
+
+
+def answer_format(turn: Turn, value: str) -> None:
+    """The sensor format by number."""
+    keys = {
+        "full_frame": "full frame",
+        "aps_c": "aps-c",
+        "four_thirds": "four thirds",
+        "one_inch": "1-inch",
+        "phone": "phone",
+    }
+    turn.learn(Facts(camera_format=keys[value]))
+    go_on(turn)
+
+
+def answer_too_near(turn: Turn, value: str) -> None:
+    """Go back, or take a section."""
+    if value == "back":
+        turn.unlearn("distance_m")
+        turn.say(Role.CAUTION, "lens.go_back")
+        turn.ask(in_units("distance", turn.units))
+        return
+    turn.learn(Facts(section=True))
+    turn.unlearn("focal_mm")
+    turn.ask(in_units("section", turn.units))

@@ -1,0 +1,255 @@
+"""Facts told in free words: kept, answered, and the walk taken on from them."""
+
+from __future__ import annotations
+
+import re
+from typing import Final
+
+from bot.dialogue import reckoning, solving
+from bot.dialogue.compose import Role
+from bot.dialogue.facts import Facts, Symptom
+from bot.dialogue.reading import read
+from bot.dialogue.states import State, Trigger
+from bot.dialogue.steps import adjust, arrive, base, lens, repeat, what_if
+from bot.dialogue.texts import TEXTS, known, measures
+from bot.dialogue.turn import Turn
+from core.adjust import Candidate, better_time
+from core.exposure import Settings, ev100
+from core.series import shutter_label
+from core.water import look_of
+
+#: Slots that change what the lens step reckons.
+_GEOMETRY: Final = frozenset(
+    {
+        "fall_height_m",
+        "distance_m",
+        "camera_height_m",
+        "fall_width_m",
+        "portrait",
+        "section",
+        "section_height_m",
+        "stream",
+        "lenses",
+        "camera_format",
+        "focal_mm",
+    }
+)
+#: Slots that change the base settings.
+_BASE: Final = _GEOMETRY | {
+    "nearest_m",
+    "farthest_m",
+    "water_speed_mps",
+    "water_depth_m",
+    "flow",
+    "look",
+    "light",
+    "has_tripod",
+    "hand_held",
+    "has_polariser",
+    "nd_stops",
+    "automatic",
+    "base_iso",
+    "dial_halves",
+    "keep",
+    "polariser_on",
+    "nd_on_stops",
+}
+_SETTINGS: Final = frozenset({"f_number", "shutter_s", "iso"})
+
+
+def take_in(turn: Turn, facts: Facts, text: str) -> None:
+    """Keep the facts of a message and answer it."""
+    if facts.ask_what_if:
+        what_if.answer(turn, facts)
+        return
+    quiet = turn.context.conversation.walk is None
+    turn.learn(_settled(turn, facts))
+    if quiet:
+        arrive.begin_quietly(turn)
+    if facts.unread:
+        turn.say(
+            Role.ASSUMPTION, "unread_rest", pieces=", ".join(f"`{p}`" for p in facts.unread[:3])
+        )
+    if facts.guessed:
+        turn.say(Role.ASSUMPTION, f"guessed.{facts.units.value if facts.units else 'metric'}")
+    if _two_frames(turn, text):
+        return
+    if adjust.is_complaint(facts):
+        adjust.trouble(turn, facts)
+        return
+    _go_on(turn, facts)
+
+
+def _settled(turn: Turn, facts: Facts) -> Facts:
+    """A focal length told by the person is set, no longer chosen by the bot."""
+    known_now = set(facts.known())
+    if "focal_mm" in known_now:
+        turn.change_walk(checks=turn.walk.checks | {"focal": "set"})
+    elif known_now & {"lenses"} and turn.walk.checks.get("focal") == "set":
+        turn.unlearn("focal_mm")
+    return facts
+
+
+def _go_on(turn: Turn, facts: Facts) -> None:
+    changed = set(facts.known())
+    if changed & arrive.WAY_OUT_SLOTS and arrive.way_out_told(turn):
+        if changed <= arrive.WAY_OUT_SLOTS:
+            _put_question(turn)
+            return
+    if changed & _SETTINGS and _settings_told(turn, changed):
+        return
+    state = turn.walk.state
+    if state in {State.ARRIVE, State.LENS}:
+        _before_lens(turn, changed)
+    elif changed & _GEOMETRY:
+        _anew(turn, state)
+    elif state in {State.HIGHLIGHTS, State.KEEP, State.BASE} and changed & _BASE:
+        base.give(turn)
+    else:
+        turn.say(Role.SETTINGS, "noted", list=known(facts, turn.units))
+        _put_question(turn)
+
+
+def _put_question(turn: Turn) -> None:
+    if repeat.standing(turn) is None:
+        lens.go_on(turn)
+    else:
+        repeat.put_again(turn)
+
+
+def _before_lens(turn: Turn, changed: set[str]) -> None:
+    del changed
+    lens.go_on(turn)
+
+
+def _anew(turn: Turn, state: State) -> None:
+    """New geometry or another lens: choose again; composition answers stay."""
+    if state is not State.LENS:
+        turn.move(Trigger.TO_LENS)
+    lens.go_on(turn)
+
+
+def _settings_told(turn: Turn, changed: set[str]) -> bool:
+    """Settings without a complaint: taken as those of the frame; whether it was answered."""
+    if turn.facts.shutter_s is None:
+        return False
+    if turn.walk.state in {State.HIGHLIGHTS, State.ADJUST, State.KEEP}:
+        adjust.take_settings(turn)
+        turn.be_in(State.HIGHLIGHTS, Trigger.NEW_FRAME)
+        _say_look(turn)
+        turn.ask("blink")
+        return True
+    if not changed & {"f_number", "iso"}:
+        return False
+    _review(turn)
+    return True
+
+
+def _review(turn: Turn) -> None:
+    """Settings told outright: the same brightness at base ISO and the f-number of least blur."""
+    facts = turn.facts
+    given = adjust.take_settings(turn)
+    if given is None:
+        return
+    assumed = reckoning.Assumed()
+    camera = reckoning.camera_of(facts, assumed)
+    focal_mm = given.focal_mm or reckoning.USUAL_FULL_FRAME_MM / camera.sensor.crop_factor
+    depth = reckoning.depth_of(facts, focal_mm, assumed)
+    told = ev100(given.f_number, given.shutter_s, given.iso)
+    better = Settings(depth.exact, given.shutter_s, camera.base_iso)
+    wanted = ev100(better.f_number, better.shutter_s, better.iso) - told
+    solved = solving.solve(
+        facts, better, wanted, look_times=(given.shutter_s / 64, given.shutter_s * 64)
+    )
+    turn.be_in(State.HIGHLIGHTS, Trigger.NEW_FRAME)
+    turn.change_walk(given=solved.given.model_copy(update={"focus_m": reckoning.focus_of(facts)}))
+    turn.say(
+        Role.SETTINGS,
+        "told.better",
+        settings=solving.settings_text(solved.given, camera),
+        look=_look_is(turn, solved.given.shutter_s),
+    )
+    base.tell_assumed(turn, solved.assumed, camera)
+    turn.ask("seen")
+
+
+def _look_is(turn: Turn, shutter_s: float) -> str:
+    flow = reckoning.flowing_or_usual(
+        turn.facts, reckoning.focal_of(turn.facts), reckoning.Assumed()
+    )
+    share = flow.share(shutter_s)
+    return TEXTS["highlights.look_is"].format(
+        look=TEXTS[f"look.{look_of(share).value}"], share=measures.percent(share)
+    )
+
+
+def _say_look(turn: Turn) -> None:
+    given = turn.walk.given
+    if given is None:
+        return
+    camera = reckoning.camera_of(turn.facts, reckoning.Assumed())
+    turn.say(
+        Role.SETTINGS,
+        "told.settings",
+        settings=solving.settings_text(given, camera),
+        look=_look_is(turn, given.shutter_s),
+    )
+
+
+def answer_seen(turn: Turn, value: str) -> None:
+    """What is wrong with a frame, by number."""
+    symptoms = {
+        "no_texture": Symptom.NO_TEXTURE,
+        "too_white": Symptom.JUST_WHITE,
+        "too_dark": Symptom.TOO_DARK,
+        "soft": Symptom.SOFT_ALL,
+    }
+    adjust.trouble(turn, Facts(symptoms=(symptoms[value],)))
+
+
+# two frames in one message
+
+
+def _two_frames(turn: Turn, text: str) -> bool:
+    """Two times with what was seen at each: take the better one; whether that was the case."""
+    clauses = [read(clause, units=turn.units) for clause in _CLAUSE.split(text)]
+    seen = [c for c in clauses if c.shutter_s is not None and adjust.is_complaint(c)]
+    times = {c.shutter_s for c in seen}
+    if len(times) < 2:
+        return False
+    facts = turn.facts
+    flow = reckoning.flowing_or_usual(facts, reckoning.focal_of(facts), reckoning.Assumed())
+    found = better_time([_candidate(c) for c in seen], flow.times(reckoning.wished_look(facts)))
+    best = seen[found.index]
+    turn.learn(Facts(shutter_s=best.shutter_s))
+    given = adjust.take_settings(turn)
+    if given is None:
+        return False
+    camera = reckoning.camera_of(facts, reckoning.Assumed())
+    turn.be_in(State.HIGHLIGHTS, Trigger.NEW_FRAME)
+    turn.say(
+        Role.SETTINGS,
+        "told.better_time",
+        settings=solving.settings_text(given, camera),
+        look=_look_is(turn, given.shutter_s),
+    )
+    turn.reason("why.better_time", time=shutter_label(given.shutter_s, camera.dial))
+    base.explain_share(turn, flow, given.shutter_s, camera)
+    turn.ask("blink_again")
+    return True
+
+
+#: Where one frame's report ends and the next begins.
+_CLAUSE: Final = re.compile(r"[;\n]|\.\s|,\s*(?=(?:and |but )?(?:at|with)\b)|\b(?:but|then)\b")
+
+
+def _candidate(facts: Facts) -> Candidate:
+    clipped = facts.blink is not None and facts.blink.value in {"patches", "sheet"}
+    white = Symptom.JUST_WHITE in facts.symptoms
+    mush = Symptom.NO_TEXTURE in facts.symptoms
+    return Candidate(
+        shutter_s=reckoning.exact_settings(facts)[1] or 1.0,
+        level_stops=facts.meter_stops,
+        clipped=True if clipped or white else None,
+        textured=False if mush else None,
+    )

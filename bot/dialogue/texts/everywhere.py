@@ -1,0 +1,138 @@
+"""What is said at any step: commands, misreadings, assumptions, small talk."""
+
+from __future__ import annotations
+
+from typing import Final
+
+EVERYWHERE: Final[dict[str, str]] = {
+    "and": "and",
+    "or": "or",
+    "brighter": "brighter",
+    "darker": "darker",
+    "far_wall": "the far wall",
+    "begin": "Send `start` at the water, or tell me what is wrong with a frame.",
+    "hello": "Linn here, for waterfalls and streams: lens, settings, whites, and when to turn back.",
+    "thanks": "You're welcome.",
+    # steps by name
+    "step.arrive": "arriving",
+    "step.lens": "the lens",
+    "step.composition": "the composition",
+    "step.base": "the base settings",
+    "step.highlights": "the highlights",
+    "step.adjust": "adjusting",
+    "step.keep": "keeping",
+    # commands
+    "help.first": (
+        "I walk you from lens to keeper. `start` begins. Tell me facts in any order, "
+        "answer with numbers, share a frame or your location."
+    ),
+    "help.words": (
+        "Words: `back`, `skip`, `why`, `where am I`, `kit`, `card`, `units`, `stop`, `forget me`. "
+        "`what if f/16` compares."
+    ),
+    "to_come.plan": "Planning ahead is not built yet. At the water `start` works.",
+    "to_come.compare": "Comparing two frames is not built yet. One frame at a time I can check.",
+    "to_come.log": "The log of a place is not built yet. Note the settings I name when you keep.",
+    "back.done": "Undone.",
+    "back.nothing": "Nothing to undo on this walk.",
+    "skip.nothing": "No question is open.",
+    "skip.needed": "Without that I can't go on.",
+    "skip.done": "Skipped.",
+    "why.nothing": "No numbers behind my last message yet.",
+    "where.step": "We are at {step}.",
+    "where.no_walk": "No walk is under way; `start` begins one.",
+    "where.known": "Known: {list}.",
+    "where.given": "Last settings: {settings}.",
+    "kit.known": "Your kit: {list}.",
+    "kit.unknown": "I don't know your kit yet.",
+    "kit.how": (
+        "Add or correct in words: `full frame, 16-35 f/4, tripod, polariser, 3-stop ND`, or `no ND`."
+    ),
+    "units.metric": "Metres from now on. `units` switches back.",
+    "units.imperial": "Feet from now on. `units` switches back.",
+    "stop.done": "Stopped. Your kit is kept; `start` begins a new walk.",
+    "stop.nothing": "No walk is under way.",
+    "restart": "A walk is under way, at {step}. A new one drops its answers.",
+    "ask.restart": "Which?",
+    "ask.restart.go_on": "go on",
+    "ask.restart.new": "new walk",
+    "resume": "Your last walk stands at {step}.",
+    "ask.resume": "Go on or new?",
+    "ask.resume.go_on": "go on",
+    "ask.resume.new": "new walk",
+    "forget.what": (
+        "That deletes your kit, places, walk, frames and everything of you here, and takes my "
+        "messages to you back. Your own messages stay on the homeserver."
+    ),
+    "ask.forget": "Sure?",
+    "ask.forget.keep": "keep it",
+    "ask.forget.delete": "delete it all",
+    "forget.kept": "Nothing was deleted.",
+    "forget.done": (
+        "Deleted: kit, places, walks, frames, pictures, my notes. Your own messages stay on the "
+        "homeserver, and so do its backups until they expire."
+    ),
+    # misreadings
+    "not_understood": "I read no number or word I know in that.",
+    "unread": "I can't place {pieces}: what is it? Like `12 m tall` or `f/11`.",
+    "unread_rest": "Not placed: {pieces}.",
+    "noted": "Noted: {list}.",
+    "no_such_option": "There is no {number} here: 1 to {most}.",
+    "old_answer": "Your {number} came before this question, so I don't count it.",
+    "out_of_domain": (
+        "{name} of {value} can't be: I reckon from {low} to {high}. Send it again with its unit."
+    ),
+    "failed": (
+        "Something broke on my side (reference {reference}). Your answers are kept; "
+        "send it again, or `where am I`."
+    ),
+    # other kinds of messages
+    "other.voice": "I can't listen to voice messages. Type it, a few words are enough.",
+    "other.video": "I can't look at videos. Share a single frame.",
+    "other.sticker": "A sticker tells me nothing I can reckon with. Type a number or a word.",
+    "other.undecryptable": (
+        "I can't decrypt your last message. Please send it again; if that fails, "
+        "open a new room with me."
+    ),
+    "other.unknown": "I can't read that kind of message. Type it, or share a picture.",
+    # assumptions
+    "assumed": "Assumed: {list}.",
+    "assumed.full_frame": "full frame",
+    "assumed.camera_height": "camera {height_m} up",
+    "assumed.stream_speed": "water at {speed_mps}",
+    "assumed.focal": "{focal_mm}",
+    "assumed.distance": "{distance_m} away",
+    "assumed.height": "a fall of {height_m}",
+    "guessed.metric": "Numbers without a unit I took as metres.",
+    "guessed.imperial": "Numbers without a unit I took as feet.",
+    # cards
+    "card.title": "Linn",
+    "card.settings": "Set",
+    "card.lens": "Lens",
+    "card.focus": "Focus",
+    "card.filter": "Filter",
+    "card.ladder": "Ladder",
+    "card.turn_back": "Turn back",
+    "card.turn_back_unknown": "not known: send the walk out and the sunset",
+    "card.footer": "Nobody on or above the lip. Signs and rangers first. Too white: shorter time.",
+    "card.caption": "Save this before the signal goes.",
+    "card.alt": "Card in large black letters: {lines}.",
+    "card.nothing": "No settings yet to put on a card; they come with the base settings.",
+    # lights, as they are named to a person
+    "light.snow in sun": "sun on snow",
+    "light.full sun": "full sun",
+    "light.hazy sun": "hazy sun",
+    "light.bright cloud": "bright cloud",
+    "light.overcast": "heavy overcast",
+    "light.open shade": "open shade",
+    "light.before sunset": "the last light before sunset",
+    "light.sunset": "the light at sunset",
+    "light.after sunset": "the light after sunset",
+    "light.open gorge": "an open gorge",
+    "light.light canopy": "light canopy",
+    "light.wooded gorge": "a wooded gorge",
+    "light.dense canopy": "dense canopy",
+    "light.deep slot": "a deep slot",
+    "light.dusk": "dusk",
+    "light.full moonlight": "moonlight",
+}

@@ -1,0 +1,102 @@
+"""Levers, filters, prices and symptoms in a few words each."""
+
+from __future__ import annotations
+
+from typing import Final
+
+LEVERS: Final[dict[str, str]] = {
+    "filter.polariser": "polariser",
+    "filter.polariser_on": "polariser on",
+    "filter.polariser_off": "polariser off",
+    "filter.nd": "{stops}-stop ND",
+    "filter.nd_on": "{stops}-stop ND on",
+    "filter.nd_off": "ND off",
+    "lever.time.darker": "time to {time}, {stops} darker",
+    "lever.time.brighter": "time to {time}, {stops} brighter",
+    "lever.iso.darker": "{iso}, {stops} darker",
+    "lever.iso.brighter": "{iso}, {stops} brighter",
+    "lever.aperture.darker": "{f_number}, {stops} darker",
+    "lever.aperture.brighter": "{f_number}, {stops} brighter",
+    "lever.polariser.darker": "polariser on, about 1.7 stops darker",
+    "lever.polariser.brighter": "polariser off, about 1.7 stops brighter",
+    "lever.nd.darker": "{nd}-stop ND on",
+    "lever.nd.brighter": "ND off or weaker, {stops} brighter",
+    "price.diffraction": " (diffraction {blur_um_before} to {blur_um_after} µm)",
+    "price.noise": " (noise × {noise_ratio})",
+    "price.glare": " (shine returns)",
+    "other.nd": "a {nd}-stop ND",
+    "other.wait": "wait for cloud or shade (about 3 stops)",
+    "other.average": "average {frames} frames of {time}",
+    "other.section": "a shaded section with a longer lens",
+    "other.shorter_time": "crisper water at {time}",
+    "other.longer_time": "silkier water at {time}",
+    "other.stack": "{f_number} and a focus stack",
+    "other.average_rock": "average {frames} frames at {iso}, for the rock only",
+    "other.support": "rest the camera on rock or bag",
+    "other.bracket": "bracket",
+    "other.aperture": "{f_number} as a last resort",
+    # what if
+    "what_if.exposure": (
+        "{f_number}, {iso}: {stops} {side}; {time} instead of {old_time} for the same "
+        "brightness ({look})."
+    ),
+    "what_if.time": "{time}: {stops} {side} than {old_time}, {look}.",
+    "what_if.geometry": "At {time} then: {look}.",
+    "what_if.same": "No difference in brightness; at {time} {look}.",
+    "what_if.softer": "Fine detail softer: diffraction {new} µm against {old}.",
+    "what_if.crisper": "Fine detail crisper: diffraction {new} µm against {old}; less depth.",
+    "what_if.nothing": "I can compare once there are settings: `what if f/16`, `what if 35 mm`.",
+    # told
+    "told.better": "Same brightness, sharper: {settings}, {look}.",
+    "told.settings": "{settings}: {look}.",
+    "told.better_time": "Take {settings}: {look}, and the white keeps its texture.",
+    # symptoms
+    "symptom.soft_depth": "Focus at twice the distance of the nearest thing that must be sharp.",
+    "symptom.soft_depth_numbers": (
+        "Focus at {focus} with {f_number}: sharp from {near} to {far}. Check both ends at 100 %."
+    ),
+    "symptom.soft_depth_stack": (
+        "Too near for one frame: {f_number}, {frames} frames, focus from {near} to {far}; "
+        "or step back."
+    ),
+    "symptom.soft_phone": "Tap the rock beside the fall to focus and step back from the nearest one.",
+    "symptom.diffraction": (
+        "{f_number} softens everything by diffraction: use {better}. "
+        "Then timer 2 s, stabiliser off, column down."
+    ),
+    "symptom.shake": (
+        "Timer 2 s, stabiliser off, column down, legs pushed in and out of the current, strap "
+        "tucked. Then look at a rock at 100 %."
+    ),
+    "symptom.spots": (
+        "Drops on the glass: step back, cloth over the lens until the shot, wipe, uncover, "
+        "shoot, cover. Five frames."
+    ),
+    "symptom.leaves": (
+        "A second frame for the leaves: 1/125 s, ISO up by the same stops, nothing else touched."
+    ),
+    "symptom.glare": "Turn the polariser until rock and leaves stop shining, before the water dies.",
+    "symptom.glare_time": (
+        "Polariser on, turned until the shine goes; meter after turning: about 1.7 stops, so {time}."
+    ),
+    "symptom.glare_none": "Without a polariser: move until the shine leaves the rock, or wait for cloud.",
+    "symptom.blue": (
+        "Shade is blue: fix the white balance at 6500 to 8000 K until rock looks grey; "
+        "leave the water slightly cool."
+    ),
+    "symptom.leaning": "Keep the camera level: back off, go higher where it is safe, crop later.",
+    "symptom.leaning_numbers": (
+        "At {focal} a level camera holds the top from {distance} back; or tilt hard, on purpose."
+    ),
+    "symptom.too_small": "Step back and go longer: twice as far at twice the focal length keeps the fall.",
+    "symptom.too_small_numbers": (
+        "From there {focal} fills the frame with the fall, {longer} with its half."
+    ),
+    "symptom.black_rock": (
+        "Expose for the white and lift the rock at home, up to 3 stops; or two frames by the time."
+    ),
+    "symptom.black_rock_numbers": (
+        "Keep {settings} for the white; lift the rock at home, or a second frame at {time} "
+        "for it. Water from one frame only."
+    ),
+}

@@ -1,0 +1,227 @@
+"""What is said on the walk: questions, answers of the seven steps, levers and their prices."""
+
+from __future__ import annotations
+
+from typing import Final
+
+WALK: Final[dict[str, str]] = {
+    # arrive
+    "caution.arrive": (
+        "Wet rock and moss slide even where they look dry; nobody on or above the lip. "
+        "Signs, closures and rangers come first."
+    ),
+    "arrive.offer": (
+        "For a turn-back time send `3 km walk out, 150 m climb, sunset 18:40`, or your location."
+    ),
+    "arrive.offer_feet": (
+        "For a turn-back time send `2 miles out, 500 ft climb, sunset 18:40`, or your location."
+    ),
+    "ask.geometry": (
+        "How tall is the fall, how far are you, what is nearest? "
+        "Like `12 m tall, 18 m away, rock at 1.5 m`"
+    ),
+    "ask.geometry_feet": (
+        "How tall is the fall, how far are you, what is nearest? "
+        "Like `40 ft tall, 60 ft away, rock at 5 ft`"
+    ),
+    "ask.height": "How tall is the fall? Like `12 m tall`, or `stream` if the water only runs.",
+    "ask.height_feet": (
+        "How tall is the fall? Like `40 ft tall`, or `stream` if the water only runs."
+    ),
+    "ask.distance": "How far are you from the water you want? Like `18 m away`",
+    "ask.distance_feet": "How far are you from the water you want? Like `60 ft away`",
+    "ask.nearest": (
+        "What is the nearest thing that must be sharp? Like `rock at 1.5 m`, or `skip`."
+    ),
+    "ask.nearest_feet": (
+        "What is the nearest thing that must be sharp? Like `rock at 5 ft`, or `skip`."
+    ),
+    "ask.stream": (
+        "How far is the water, what is nearest, how fast does a leaf go? "
+        "Like `3 m away, rock at 1 m, leaf 3 m in 2 s`"
+    ),
+    "ask.stream_feet": (
+        "How far is the water, what is nearest, how fast does a leaf go? "
+        "Like `10 ft away, rock at 3 ft, leaf 10 ft in 2 s`"
+    ),
+    "ask.water_speed": (
+        "Time a leaf: how many seconds for how far? Like `leaf 3 m in 2 s`, or `skip`."
+    ),
+    "ask.water_speed_feet": (
+        "Time a leaf: how many seconds for how far? Like `leaf 10 ft in 2 s`, or `skip`."
+    ),
+    "ask.walk_out": "How long is the walk out? Like `3 km, 150 m climb, sunset 18:40`, or `skip`.",
+    "ask.walk_out_feet": (
+        "How long is the walk out? Like `2 miles, 500 ft climb, sunset 18:40`, or `skip`."
+    ),
+    "arrive.turn_back": "Turn back by {time}, however good the light is.",
+    "arrive.turn_back_past": "Your turn-back time was {time}: pack up and walk out now.",
+    "arrive.sunset": "Sunset {time}.",
+    "arrive.sunset_missing": (
+        "For the turn-back time I still need the sunset: `sunset 18:40`, or share your location."
+    ),
+    "arrive.no_sunset": "No sunset there today; tell me when you want to be out: `sunset 18:40`.",
+    "arrive.place_kept": "Your position is noted for an emergency and for the sunset only.",
+    "timer.turn_back_soon": "15 minutes to your turn-back time, {time}: last frame, count the gear.",
+    "timer.turn_back_now": "Turn-back time {time}: leave now, in the light. Count people and gear.",
+    # kit
+    "ask.kit": (
+        "Which camera and lenses? Like `full frame, 16-35 and 24-105, tripod, polariser`, "
+        "or just `phone`."
+    ),
+    "ask.format": "Which sensor has your camera?",
+    "ask.format.full_frame": "full frame",
+    "ask.format.aps_c": "APS-C",
+    "ask.format.four_thirds": "four thirds",
+    "ask.format.one_inch": "1-inch",
+    "ask.format.phone": "a phone",
+    "ask.lenses": "Which lenses are with you? Like `16-35 and 24-105`",
+    "ask.focal": "Which focal length is set? Like `24 mm`",
+    # lens
+    "lens.level": "{focal}, {form}, camera level: the whole fall with 5 % to spare.",
+    "lens.tilted": "{focal}, {form}, tilted {tilt}: the whole fall with 5 % to spare.",
+    "lens.tight": "{focal}, {form}, tilted {tilt}: the whole fall, just; watch the edges.",
+    "lens.yours": "Your {lenses} does it.",
+    "lens.buy": "Any lens that reaches {focal} does it.",
+    "lens.set_fits": "Your {focal} holds the whole fall, {form}.",
+    "lens.set_too_long": "Your {focal} cuts the fall: {needed} would hold all of it from there.",
+    "lens.lean": "Tilted up, walls lean in: from {distance} back a level camera holds the top.",
+    "lens.lean_more": (
+        "Tilted {tilt}, the top is drawn at {ratio} of the foot: "
+        "from {distance} back a level camera holds it."
+    ),
+    "lens.stream": "{focal}, {form}, low: the near rock leads in. It shows {coverage} of the flow.",
+    "lens.section": "{focal}, {form}: it shows a section of {section}. Choose the best ledge.",
+    "lens.foreground": "Nearest at {near}, {form}: check that the fall still matters behind it.",
+    "lens.unknown": "{focal} as on full frame holds the whole fall, {form}.",
+    "ask.too_near": (
+        "From there the fall needs {needed}; your widest, {widest}, shows {section} of it."
+    ),
+    "ask.too_near.back": "go back to {distance}",
+    "ask.too_near.section": "take a section",
+    "ask.section": "How much of the fall shall the frame show? Like `4 m`",
+    "ask.section_feet": "How much of the fall shall the frame show? Like `12 ft`",
+    "lens.go_back": "Only where path and signs allow. Tell me the new distance when you stand.",
+    "form.portrait": "portrait",
+    "form.landscape": "landscape",
+    # composition
+    "ask.top": "Look along the top edge.",
+    "ask.top.covered": "leaves or rock",
+    "ask.top.sky": "white sky",
+    "ask.top.lip": "the lip touches the edge",
+    "ask.sides": "Now the sides and corners:",
+    "ask.sides.clean": "clean",
+    "ask.sides.twig": "a twig or trunk comes in",
+    "ask.sides.bright": "something bright",
+    "ask.anchor": "The bottom third:",
+    "ask.anchor.clear": "one clear rock or log",
+    "ask.anchor.none": "nothing near",
+    "ask.anchor.cut": "cut by the edge",
+    "top.sky": (
+        "White sky will be the brightest thing in the picture. "
+        "Move until leaves cover it, or tilt down and let the lip go."
+    ),
+    "top.lip": "Touching looks like a mistake: give the lip 3 to 5 % of air, or cut it on purpose.",
+    "sides.twig": "Move 10 to 30 cm, or zoom in a little; keep it only if you mean it.",
+    "sides.twig_feet": "Move 4 to 12 inches, or zoom in a little; keep it only if you mean it.",
+    "sides.bright": "Bright at a corner pulls the eye hardest: move, zoom, or crop it off.",
+    "anchor.none": "Go lower, or bring one rock with a clear outline into the bottom third.",
+    "anchor.cut": "Step back or tilt down until its outline is whole, clear of the edge.",
+    # base
+    "base.settings": "{settings}{filters}. Focus at {focus}.",
+    "base.settings_no_focus": "{settings}{filters}. Focus on the rock beside the water.",
+    "base.stack": (
+        "{settings}{filters}. Too near for one frame: {frames} frames, focus from {near} to {far}."
+    ),
+    "base.phone": "{time} at {iso}, phone propped on a rock or bag, timer on. Tap the rock to focus.",
+    "base.phone_average": (
+        "Phone propped, timer on: it can't hold {time} in this light; "
+        "take {frames} frames in a row and average them."
+    ),
+    "base.polariser": ", polariser turned until the rock stops shining",
+    "base.polariser_on": ", polariser on",
+    "base.polariser_off": ", polariser off",
+    "base.nd": ", {stops}-stop ND on",
+    "base.nd_off": ", ND off",
+    "base.tripod": "Timer 2 s, stabiliser off. Take one.",
+    "base.no_tripod": "No tripod: rest it on rock or bag, timer 2 s, stabiliser on, take five.",
+    "base.manual": "Turn the dial to M, ISO to its number, not to automatic; timer 2 s. Take one.",
+    "base.phone_take": "Manual or long-exposure mode, if it has one. Take one.",
+    "base.level_ok": "In {light} that is about right on the meter.",
+    "base.level_over": "In {light} it stays about {stops} too bright: {others}.",
+    "base.level_under": "In {light} it stays about {stops} too dark: {others}.",
+    "ask.blink": "Does the main water blink?",
+    "ask.blink.nothing": "no",
+    "ask.blink.dots": "dots",
+    "ask.blink.patches": "patches",
+    "ask.blink.sheet": "all of it",
+    "ask.blink_again": "Take it. Blinking now?",
+    "ask.blink_again.nothing": "no",
+    "ask.blink_again.dots": "dots",
+    "ask.blink_again.patches": "patches",
+    "ask.blink_again.sheet": "all of it",
+    # highlights
+    "highlights.brighter": "Nothing lost: there is room. Next: {settings}, {stops} brighter{look}.",
+    "highlights.back": "That was the edge. Back to {settings}: {look}.",
+    "highlights.dots": "Dots are sparkle, fine. {settings} holds the white: {look}.",
+    "highlights.held": "The white holds. {settings}: {look}.",
+    "highlights.darker": "Patches are lost texture. Next: {settings}{look}.",
+    "highlights.much_darker": "All of it is lost texture. Next: {settings}{look}.",
+    "highlights.look": "; still {look}, water crosses {share} of the frame",
+    "highlights.look_now": "; now {look}, water crosses {share} of the frame",
+    "highlights.sky": (
+        "Only sky blinks: the water holds. Move or tilt until leaves cover the gap, "
+        "or bracket with the time: one darker frame for the sky."
+    ),
+    "ask.sky_gap": "What will you do?",
+    "ask.sky_gap.moved": "moved, new frame",
+    "ask.sky_gap.bracket": "bracket it",
+    "highlights.bracket": "Bracket: {settings} for the water, {darker} for the sky, all else fixed.",
+    "highlights.meter_under": "{stops} under on the meter is right for white water: keep {settings}.",
+    # adjust
+    "adjust.next": "Next: {settings}{filters}{look}.",
+    "adjust.keep": "Keep {settings}{look}.",
+    "adjust.cant": "{settings}{filters} is the nearest: {stops} too {side} remain.",
+    "adjust.beyond": "To get the rest: {others}.",
+    "adjust.how": "{steps}.",
+    "adjust.path": "In steps: {path}.",
+    "adjust.or_darker": "Or keep {settings}: {stops} darker.",
+    "adjust.need_settings": "Which settings gave that?",
+    "ask.settings": "Which settings gave that frame? Like `f/11, 1/4 s, ISO 100`",
+    "ask.seen": "What is wrong with it?",
+    "ask.seen.no_texture": "no texture",
+    "ask.seen.too_white": "too white",
+    "ask.seen.too_dark": "too dark",
+    "ask.seen.soft": "soft",
+    "ask.meter": "What does the meter say? Like `1 under` or `2/3 over`",
+    "look.frozen": "frozen",
+    "look.crisp": "crisp",
+    "look.textured": "textured",
+    "look.silky": "silky",
+    "look.misty": "misty",
+    "side.bright": "bright",
+    "side.dark": "dark",
+    "over": "over",
+    "under": "under",
+    # keep
+    "keep.ladder": "Now the ladder, same frame: {ladder}. Choose at home.",
+    "keep.done": "Good. Try next time: {hint}",
+    "ask.leaves": "Do the leaves move?",
+    "ask.leaves.no": "no",
+    "ask.leaves.yes": "yes",
+    "keep.leaf_frame": (
+        "Leaf frame: {settings}, same brightness, touch nothing else. Five to ten, in a lull."
+    ),
+    "keep.leaf_frame_dark": (
+        "Leaf frame: {settings} is as short as it goes here, {stops} darker; lift it at home."
+    ),
+    "keep.check": "At 100 %: nearest rock, rock beside the fall, a far corner, drops on the glass.",
+    "ask.next": "What next?",
+    "ask.next.again": "another frame here",
+    "ask.next.other_lens": "another lens",
+    "ask.next.finish": "finish",
+    "keep.log_line": (
+        "Note: {settings}, {focal}, kept here. Copy the files twice before the card is used again."
+    ),
+    "keep.finished": "Walk closed, your kit is kept. `start` opens the next. Walk out with dry hands.",
+}

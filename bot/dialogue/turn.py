@@ -1,0 +1,229 @@
+"""One answer under construction: the context as it changes, the parts said, the reasons kept."""
+
+from __future__ import annotations
+
+from datetime import datetime
+from typing import Any
+
+from bot.dialogue.actions import Action, Say
+from bot.dialogue.compose import Part, Role, fit, message
+from bot.dialogue.context import (
+    HISTORY_LENGTH,
+    KIT_SLOTS,
+    PASSING_SLOTS,
+    PLACE_SLOTS,
+    Context,
+    Note,
+    Place,
+    Question,
+    Snapshot,
+    Walk,
+)
+from bot.dialogue.events import Origin
+from bot.dialogue.facts import Facts, Units
+from bot.dialogue.questions import QUESTIONS, Asked
+from bot.dialogue.states import State, Trigger, move
+
+
+class Turn:
+    """Lives for one event; the steps write into it, `finish` turns it into context and actions.
+
+    Args:
+        context: what the event is answered from.
+        origin: where the event came from.
+        now: the time of the answer, aware.
+    """
+
+    def __init__(self, context: Context, origin: Origin, now: datetime) -> None:
+        self.before = context
+        self.context = context
+        self.origin = origin
+        self.now = now
+        self.parts: list[Part] = []
+        self.notes: list[Note] = []
+        self.actions: list[Action] = []
+        self.urgent = False
+        self._keeps_why = False
+        self._question: Question | None = None
+
+    # what is known
+
+    @property
+    def facts(self) -> Facts:
+        """Everything known, the latest word on top."""
+        return self.context.facts
+
+    @property
+    def units(self) -> Units | None:
+        """The units that the person uses, None while unknown."""
+        return self.context.person.units
+
+    @property
+    def walk(self) -> Walk:
+        """The walk under way, a fresh one when there is none."""
+        return self.context.conversation.walk or Walk(started_at=self.now)
+
+    @property
+    def open_question(self) -> Question | None:
+        """The question that stood open when the event came."""
+        return self.before.conversation.question
+
+    # what changes
+
+    def change_conversation(self, **changes: Any) -> None:
+        """Lay new values over the conversation."""
+        conversation = self.context.conversation.model_copy(update=changes)
+        self.context = self.context.model_copy(update={"conversation": conversation})
+
+    def change_person(self, **changes: Any) -> None:
+        """Lay new values over what belongs to the person."""
+        person = self.context.person.model_copy(update=changes)
+        self.context = self.context.model_copy(update={"person": person})
+
+    def change_walk(self, **changes: Any) -> None:
+        """Lay new values over the walk; begins one when there is none."""
+        self.change_conversation(walk=self.walk.model_copy(update=changes))
+
+    def move(self, trigger: Trigger) -> None:
+        """Take the walk along one move of the table."""
+        self.change_walk(state=move(self.walk.state, trigger))
+
+    def be_in(self, state: State, trigger: Trigger) -> None:
+        """Take the walk along a move unless it stands in `state` already."""
+        if self.walk.state is not state:
+            self.move(trigger)
+
+    def learn(self, facts: Facts) -> None:
+        """Keep what was read: kit with the person, the fall with the place, the rest here.
+
+        What is about one frame only (what blinks, what the meter says) is not kept.
+        """
+        known = set(facts.known())
+        kit = _only(facts, known & KIT_SLOTS)
+        place = _only(facts, known & PLACE_SLOTS)
+        walk = _only(facts, known - KIT_SLOTS - PLACE_SLOTS - PASSING_SLOTS)
+        if facts.units is not None:
+            self.change_person(units=facts.units)
+        self.change_person(kit=self.context.person.kit.updated(kit))
+        old = self.context.place or Place()
+        if known & PLACE_SLOTS:
+            new_place = old.model_copy(update={"facts": old.facts.updated(place)})
+            self.context = self.context.model_copy(update={"place": new_place})
+        self.change_walk(facts=self.walk.facts.updated(walk))
+
+    def unlearn(self, *slots: str) -> None:
+        """Drop slots of the walk that a new answer has made void."""
+        void = {slot: Facts.model_fields[slot].get_default() for slot in slots}
+        self.change_walk(facts=self.walk.facts.model_copy(update=void))
+
+    def remember_for_back(self) -> None:
+        """Keep the state before this answer, so that `back` can undo it."""
+        before = self.before
+        snapshot = Snapshot(
+            event_id=self.origin.event_id,
+            walk=before.conversation.walk,
+            question=before.conversation.question,
+            kit=before.person.kit,
+            place_facts=before.place.facts if before.place else Facts(),
+        )
+        history = (*self.context.conversation.history, snapshot)[-HISTORY_LENGTH:]
+        self.change_conversation(history=history)
+
+    def rebase(self) -> None:
+        """Take the present context as the one that `back` returns to."""
+        self.before = self.context
+
+    def resume_question(self) -> None:
+        """The walk's own question stands open again."""
+        conversation = self.context.conversation
+        self.change_conversation(question=conversation.paused, paused=None)
+        self.rebase()
+
+    def asked_before(self, name: str) -> bool:
+        """Whether a question that is put only once was put already."""
+        return name in self.walk.asked
+
+    # what is said
+
+    def say(self, role: Role, key: str, **values: str) -> None:
+        """Add a part to the answer."""
+        self.parts.append(Part(role, key, values))
+
+    def caution(self, name: str) -> None:
+        """Say a caution once per walk; the text's key is `caution.NAME`."""
+        given = self.context.person.cautions
+        if name not in given:
+            self.say(Role.CAUTION, f"caution.{name}")
+            self.change_person(cautions=given | {name})
+
+    def ask(self, name: str, **values: str) -> None:
+        """Put a question; it stands open until it is answered or another is put."""
+        asked = QUESTIONS[name]
+        self.parts = [part for part in self.parts if part.role is not Role.QUESTION]
+        self.parts.append(Part(Role.QUESTION, asked.key, values, asked.option_keys))
+        self._question = Question(name=name, asked_at=self.now, values=values)
+        self._pause(asked)
+        if name not in self.walk.asked and self.context.conversation.walk is not None:
+            self.change_walk(asked=(*self.walk.asked, name))
+
+    def _pause(self, asked: Asked) -> None:
+        """Keep the walk's own question while an interruption puts one."""
+        conversation = self.context.conversation
+        standing = conversation.question
+        if not asked.passing:
+            self.change_conversation(paused=None)
+        elif standing is not None and not QUESTIONS[standing.name].passing:
+            self.change_conversation(paused=standing)
+
+    def close_question(self) -> None:
+        """Nothing stands open any more."""
+        self.change_conversation(question=None, paused=None)
+
+    def reason(self, key: str, **values: str) -> None:
+        """Keep a line of reasoning for `why`."""
+        self.notes.append(Note(key=key, values=values))
+
+    def do(self, action: Action) -> None:
+        """Ask the runtime for something beside the answer."""
+        self.actions.append(action)
+
+    # the end
+
+    @property
+    def question_put(self) -> bool:
+        """Whether the answer ends with a question already."""
+        return self._question is not None
+
+    @property
+    def answered(self) -> bool:
+        """Whether anything was said."""
+        return bool(self.parts)
+
+    def keep_why(self) -> None:
+        """The reasons of the answer before stay the ones that `why` tells."""
+        self._keeps_why = True
+
+    def finish(self) -> tuple[Context, tuple[Action, ...]]:
+        """The new context and all actions; what did not fit goes under `why`."""
+        actions: list[Action] = []
+        if self.parts:
+            kept, left = fit(self.parts)
+            for part in left:
+                self.notes.append(Note(key=part.key, values=dict(part.values)))
+            actions.append(self._message(kept))
+        if self.notes and not self._keeps_why:
+            self.change_conversation(why=tuple(self.notes))
+        if self._question is not None:
+            self.change_conversation(question=self._question)
+        self.change_conversation(last_at=self.now)
+        return self.context, (*actions, *self.actions)
+
+    def _message(self, parts: list[Part]) -> Say:
+        return message(
+            parts, urgent=self.urgent, question=self._question.name if self._question else ""
+        )
+
+
+def _only(facts: Facts, slots: set[str]) -> Facts:
+    """The named slots alone."""
+    return Facts().model_copy(update={slot: getattr(facts, slot) for slot in slots})
