@@ -5,13 +5,13 @@ from __future__ import annotations
 from collections.abc import Mapping
 from typing import Final
 
-import cv2
 import numpy as np
 from numpy.typing import NDArray
 from PIL import ImageDraw
 
 from bot.pictures.lettering import text_width, write
 from bot.pictures.outlines import Rectangle
+from core.frame.histogram import code_counts
 
 CHANNELS: Final = ("red", "green", "blue")
 INK: Final = (0, 0, 0)
@@ -36,9 +36,9 @@ def counts(pixels: NDArray[np.uint8]) -> NDArray[np.float64]:
     """
     height, width = pixels.shape[:2]
     step = max(1, int((height * width / COUNTED_PIXELS) ** 0.5))
-    sample = np.ascontiguousarray(pixels[step // 2 :: step, step // 2 :: step])
-    rows = [cv2.calcHist([sample], [channel], None, [256], [0, 256]) for channel in range(3)]
-    found = np.stack([row.ravel() for row in rows]).astype(np.float64)
+    sample = pixels[::step, ::step]
+    planes = [np.ascontiguousarray(sample[..., channel]) for channel in range(3)]
+    found = np.stack([code_counts(plane) for plane in planes]).astype(np.float64)
     return np.asarray(found / found.sum(axis=1, keepdims=True), dtype=np.float64)
 
 

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from dataclasses import dataclass
 from typing import Final
 
@@ -13,7 +14,7 @@ from PIL import Image, ImageDraw
 from bot.pictures.histogram_plot import counts, draw_histograms, percent
 from bot.pictures.lettering import line_height, text_width, write
 from bot.pictures.outlines import Rectangle, draw_areas, draw_letter
-from core.frame.report import ClippedArea, FrameReport
+from core.frame.report import AreaKind, ClippedArea, FrameReport
 
 #: Long side of the frame in the picture [px]; about three times a phone's width in points.
 FRAME_LONG_PX: Final = 1200
@@ -27,8 +28,12 @@ MARGIN_PX: Final = 24
 COLUMN_PX: Final = 480
 #: Height of one histogram below a wide frame, text included [px].
 ROW_PX: Final = 165
-#: Areas that are marked, largest first; more would hide the frame (own rule).
-MOST_AREAS: Final = 8
+#: Areas besides sparkle that are marked, largest first; more would hide the frame (own rule).
+MOST_AREAS: Final = 4
+#: Sparkle whose box is larger than this share of the frame gets no outline (own rule).
+SCATTERED: Final = 0.3
+#: Words of the key where the kind's own name would not read well.
+KIND_WORDS: Final = {AreaKind.UNSURE: "bright area"}
 #: Largest file [bytes]: quick on a weak signal (own rule).
 LARGEST_BYTES: Final = 500_000
 #: JPEG qualities, tried in this order until the file is small enough.
@@ -62,13 +67,14 @@ def draw_marked_frame(pixels: NDArray[np.uint8], report: FrameReport) -> bytes:
         raise ValueError(f"pixels: shape {pixels.shape}, type {pixels.dtype}")
     small = reduced(pixels)
     height, width = small.shape[:2]
-    areas = report.clipping.areas[:MOST_AREAS]
-    layout = _layout(width, height, len(areas))
+    areas = _shown(report.clipping.areas)
+    words = _key_words(areas, len(report.clipping.areas) - len(areas))
+    layout = _layout(width, height, len(words))
     canvas = Image.new("RGB", (layout.width, layout.height), "white")
     canvas.paste(Image.fromarray(small), (0, 0))
     draw = ImageDraw.Draw(canvas)
-    draw_areas(draw, areas, width, height)
-    _draw_key(draw, layout.key, areas)
+    draw_areas(draw, [area for area in areas if not scattered(area)], width, height)
+    _draw_key(draw, layout.key, words)
     draw_histograms(draw, layout.plots, counts(pixels), report.clipping.by_channel, TEXT_PX)
     return _encoded(np.asarray(canvas))
 
@@ -86,34 +92,60 @@ def reduced(pixels: NDArray[np.uint8]) -> NDArray[np.uint8]:
     return np.asarray(cv2.resize(pixels, size, interpolation=way), dtype=np.uint8)
 
 
-def _layout(width: int, height: int, areas: int) -> _Layout:
+def scattered(area: ClippedArea) -> bool:
+    """Sparkle over so much of the frame that an outline would point at nothing."""
+    return area.kind is AreaKind.SPARKLE and area.box.width * area.box.height > SCATTERED
+
+
+def _shown(areas: tuple[ClippedArea, ...]) -> tuple[ClippedArea, ...]:
+    """The areas that get a mark or a line in the key, in the report's order."""
+    others = [area for area in areas if area.kind is not AreaKind.SPARKLE][:MOST_AREAS]
+    return tuple(area for area in areas if area.kind is AreaKind.SPARKLE or area in others)
+
+
+def _key_words(areas: tuple[ClippedArea, ...], more: int) -> list[tuple[str, str]]:
+    """Letter and words of each line of the key: ("A", "white water 2.1 %")."""
+    lines = [
+        (
+            area.letter,
+            f"{KIND_WORDS.get(area.kind, area.kind.value)} {percent(area.share)}"
+            + (", scattered" if scattered(area) else ""),
+        )
+        for area in areas
+    ]
+    return [*lines, ("", f"and {more} smaller")] if more else lines
+
+
+def _layout(width: int, height: int, lines: int) -> _Layout:
     """Histograms beside a tall frame, below a wide one; the key of letters above them."""
     step = line_height(TEXT_PX) + MARGIN_PX // 2
     if height > width * TALL:
         left = width + MARGIN_PX
         right = left + COLUMN_PX
-        split = MARGIN_PX + areas * step
+        split = MARGIN_PX + lines * step
         bottom = max(height, split + 3 * ROW_PX)
         key = Rectangle(left, MARGIN_PX, right, split)
         return _Layout(right + MARGIN_PX, bottom, key, Rectangle(left, split, right, bottom))
     key = Rectangle(MARGIN_PX, height + MARGIN_PX, width - MARGIN_PX, 0)
-    key = Rectangle(key.left, key.top, key.right, key.top + -(-areas // 2) * step)
+    key = Rectangle(key.left, key.top, key.right, key.top + -(-lines // 2) * step)
     bottom = key.bottom + 3 * ROW_PX
     plots = Rectangle(MARGIN_PX, key.bottom, width - MARGIN_PX, bottom)
     return _Layout(width, bottom, key, plots)
 
 
-def _draw_key(draw: ImageDraw.ImageDraw, place: Rectangle, areas: tuple[ClippedArea, ...]) -> None:
-    """Each letter with its words: "A white water 2.1 %"; two in a row where there is room."""
+def _draw_key(
+    draw: ImageDraw.ImageDraw, place: Rectangle, lines: Sequence[tuple[str, str]]
+) -> None:
+    """Each letter with its words; two in a row where there is room."""
     step = line_height(TEXT_PX) + MARGIN_PX // 2
     columns = 2 if place.right - place.left > 2 * COLUMN_PX else 1
     column_width = (place.right - place.left) // columns
-    for index, area in enumerate(areas):
+    side = TEXT_PX + 10
+    for index, (letter, words) in enumerate(lines):
         left = place.left + index % columns * column_width
         top = place.top + index // columns * step
-        side = TEXT_PX + 10
-        draw_letter(draw, area.letter, Rectangle(left, top, left + side, top + side))
-        words = f"{area.kind.value} {percent(area.share)}"
+        if letter:
+            draw_letter(draw, letter, Rectangle(left, top, left + side, top + side))
         size = _fitting(words, column_width - side - MARGIN_PX)
         write(draw, (left + side + 12, top + (side - size) // 2 - 2), words, size)
 

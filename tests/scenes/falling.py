@@ -10,7 +10,7 @@ from numpy.typing import NDArray
 
 from tests.scenes.flow import carried, moved, streak_px, time_of_fall
 from tests.scenes.layers import POOL, Layers
-from tests.scenes.noise import Field, fractal, step_between
+from tests.scenes.noise import Field, Size, fractal, step_between
 
 
 @dataclass(frozen=True)
@@ -35,12 +35,27 @@ class Tier:
     middle: tuple[float, float]
     half_width: tuple[float, float]
     thickness: float = 1.0
+    level: float = 1.0  # of its whitest water, 1 = the full white of the scene
 
 
-def lay_tier(layers: Layers, tier: Tier, shot: Shot, rng: np.random.Generator) -> None:
-    """Lay one drop of the fall: strands that fan out, streaked by the open shutter."""
+def lay_tier(
+    layers: Layers,
+    tier: Tier,
+    shot: Shot,
+    still: np.random.Generator,
+    moving: np.random.Generator,
+) -> None:
+    """Lay one drop of the fall: strands that fan out, streaked by the open shutter.
+
+    Args:
+        layers: what lies behind.
+        tier: the drop.
+        shot: the camera.
+        still: for what the rock gives the water: its edges and where it runs thick.
+        moving: for what differs from moment to moment.
+    """
     height, width = layers.size
-    window = slice(int(tier.lip * height), min(height, int((tier.foot + 0.02) * height)))
+    window = slice(int((tier.lip - 0.02) * height), min(height, int((tier.foot + 0.02) * height)))
     down = np.arange(window.start, window.stop) / height
     progress = np.clip((down - tier.lip) / (tier.foot - tier.lip), 0, 1)
     middle = np.interp(progress, [0, 1], tier.middle)
@@ -49,11 +64,11 @@ def lay_tier(layers: Layers, tier: Tier, shot: Shot, rng: np.random.Generator) -
     columns = np.arange(width) / width
     across = ((columns[None, :] - middle[:, None]) / half[:, None] + 1) / 2
     # The lip and the foot are uneven: columns start and end at rows of their own.
-    uneven = 0.011 * fractal(rng, (2, width), (2, width / 14), 6, 0.7)[0]
+    uneven = 0.011 * fractal(still, (2, width), (2, width / 14), 6, 0.7)[0]
     below_m = (down[:, None] - tier.lip - 0.02 - uneven[None, :]) * shot.coverage_m
     time_s = time_of_fall(below_m)
     rows_per_s = 1.1 * len(down) / float(time_s.max())
-    pattern = _strands(rng, int(1.1 * len(down)) + 8, int(2 * half[-1] * width) + 8)
+    pattern = _strands((int(1.1 * len(down)) + 8, int(2 * half[-1] * width) + 8), still, moving)
     thick = carried(
         pattern,
         np.asarray(across, np.float32),
@@ -62,23 +77,25 @@ def lay_tier(layers: Layers, tier: Tier, shot: Shot, rng: np.random.Generator) -
         shutter_s=shot.shutter_s,
     )
     edge = np.asarray(1 - np.abs(2 * across - 1), np.float32)
-    ragged = 0.2 * fractal(rng, edge.shape, (height / 5, width / 90), 4)
+    ragged = 0.2 * fractal(still, edge.shape, (height / 5, width / 90), 4)
     foot_m = (tier.foot - 0.006 - down[:, None] + 0.6 * uneven[None, ::-1]) * shot.coverage_m
     thick *= step_between(0.0, 0.5, edge + ragged * (edge < 0.7)) * (edge > -0.2)
     thick *= step_between(-0.05, 0.12, np.asarray(below_m, np.float32))
     thick *= step_between(-0.12, 0.3, np.asarray(foot_m, np.float32))
     thick *= np.float32(tier.thickness)
     share = np.asarray(1 - np.exp(-2.1 * thick), np.float32)
-    level = np.asarray(1 - np.exp(-0.22 - 0.75 * thick), np.float32)
+    # The foot stands freer under the open gap, and its water is whiter.
+    lit = np.float32(tier.level) * (0.7 + 0.3 * progress[:, None])
+    level = np.asarray(lit * (1 - 0.5 * np.exp(-0.75 * thick)), np.float32)
     layers.window(window).cover_white(share, level)
 
 
-def _strands(rng: np.random.Generator, rows: int, columns: int) -> Field:
+def _strands(size: Size, still: np.random.Generator, moving: np.random.Generator) -> Field:
     """Thickness of the water over (time, place): strands that hold, lumps that ride on them."""
-    size = (rows, columns)
-    strand = fractal(rng, size, (rows * 1.2, columns / 5), 5, 0.72)
-    braid = fractal(rng, size, (rows / 4, columns / 12), 4, 0.7)
-    lumps = fractal(rng, size, (rows / 14, columns / 30), 4, 0.75)
+    rows, columns = size
+    strand = fractal(still, size, (rows * 1.2, columns / 5), 5, 0.72)
+    braid = fractal(moving, size, (rows / 4, columns / 12), 4, 0.7)
+    lumps = fractal(moving, size, (rows / 14, columns / 30), 4, 0.75)
     return np.asarray(np.exp(0.72 * strand + 0.45 * braid + 0.55 * lumps - 0.45), np.float32)
 
 

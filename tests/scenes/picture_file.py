@@ -5,6 +5,7 @@ from __future__ import annotations
 import io
 from dataclasses import dataclass
 
+import cv2
 import numpy as np
 from numpy.typing import NDArray
 from PIL import ExifTags, Image
@@ -111,3 +112,10 @@ def _position(latitude: int, longitude: int) -> dict[int, object]:
         ExifTags.GPS.GPSLongitudeRef: "E" if longitude >= 0 else "W",
         ExifTags.GPS.GPSLongitude: degrees(longitude),
     }
+
+
+def reduced(frame: NDArray[np.uint8], long_side: int) -> NDArray[np.uint8]:
+    """A smaller copy, as a chat makes it."""
+    scale = long_side / max(frame.shape[:2])
+    size = (round(frame.shape[1] * scale), round(frame.shape[0] * scale))
+    return np.asarray(cv2.resize(frame, size, interpolation=cv2.INTER_AREA), dtype=np.uint8)

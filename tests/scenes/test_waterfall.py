@@ -8,7 +8,8 @@ import numpy as np
 import pytest
 
 from tests.scenes.camera import Exposure, Sensor
-from tests.scenes.waterfall import Kind, Plan, Scene, compose, reduced, take, with_clipped_share
+from tests.scenes.picture_file import reduced
+from tests.scenes.waterfall import Kind, Plan, Scene, compose, take, with_clipped_share
 
 SIZE = Plan(width=320, height=480)
 

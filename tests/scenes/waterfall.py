@@ -120,7 +120,7 @@ def compose(plan: Plan) -> Scene:
     shot = Shot(plan.exposure.shutter_s, plan.coverage_m)
     wide = plan.width > plan.height
     _lay_far(layers, plan, still)
-    _lay_fall(layers, shot, moving, wide=wide)
+    _lay_fall(layers, shot, still, moving, wide=wide)
     _lay_sides(layers, still, wide=wide)
     lay_pool(layers, (0.70, 1.0), 0.53, shot, moving)
     lay_spray(layers, (0.70, 0.53), (0.055, 0.17), 0.8, moving)
@@ -186,19 +186,26 @@ def _lay_far(layers: Layers, plan: Plan, rng: np.random.Generator) -> None:
     layers.sky *= 1 - share
 
 
-def _lay_fall(layers: Layers, shot: Shot, rng: np.random.Generator, *, wide: bool) -> None:
+def _lay_fall(
+    layers: Layers,
+    shot: Shot,
+    still: np.random.Generator,
+    moving: np.random.Generator,
+    *,
+    wide: bool,
+) -> None:
     """Two drops with a ledge between them, side threads, and their spray."""
     slim = 0.62 if wide else 1.0
     tiers = (
-        Tier(0.115, 0.395, (0.555, 0.535), (0.045 * slim, 0.075 * slim), 1.25),
-        Tier(0.21, 0.40, (0.475, 0.465), (0.006, 0.014 * slim), 0.7),
+        Tier(0.115, 0.395, (0.555, 0.535), (0.045 * slim, 0.075 * slim), 1.25, 0.74),
+        Tier(0.21, 0.40, (0.475, 0.465), (0.006, 0.014 * slim), 0.7, 0.7),
         Tier(0.385, 0.70, (0.53, 0.525), (0.105 * slim, 0.135 * slim), 1.0),
-        Tier(0.40, 0.69, (0.665, 0.68), (0.012, 0.024 * slim), 0.75),
+        Tier(0.40, 0.69, (0.665, 0.68), (0.012, 0.024 * slim), 0.75, 0.7),
     )
     for tier in tiers:
-        lay_tier(layers, tier, shot, rng)
-    lay_spray(layers, (0.41, 0.53), (0.035, 0.10), 0.55, rng)
-    lay_spray(layers, (0.66, 0.53), (0.16, 0.26), 0.16, rng)
+        lay_tier(layers, tier, shot, still, moving)
+    lay_spray(layers, (0.41, 0.53), (0.035, 0.10), 0.55, moving)
+    lay_spray(layers, (0.66, 0.53), (0.16, 0.26), 0.16, moving)
 
 
 def _lay_sides(layers: Layers, rng: np.random.Generator, *, wide: bool) -> None:
@@ -285,10 +292,3 @@ def with_clipped_share(scene: Scene, share: float) -> Scene:
     factors = np.sort(needed[water] / scene.white[water])
     place = min(len(factors) - 1, round(share * scene.white.size))
     return replace(scene, plan=replace(plan, white_stops=float(np.log2(factors[place]))))
-
-
-def reduced(frame: NDArray[np.uint8], long_side: int) -> NDArray[np.uint8]:
-    """A smaller copy, as a chat makes it."""
-    scale = long_side / max(frame.shape[:2])
-    size = (round(frame.shape[1] * scale), round(frame.shape[0] * scale))
-    return np.asarray(cv2.resize(frame, size, interpolation=cv2.INTER_AREA), dtype=np.uint8)
