@@ -9,7 +9,7 @@ from bot.dialogue.context import GivenSettings
 from bot.dialogue.facts import Facts
 from bot.dialogue.reckoning import Assumed, Flowing
 from bot.dialogue.texts import TEXTS, measures
-from core.adjust import Lever, Plan, Situation, Step, plan
+from core.adjust import Lever, Plan, Polariser, Situation, Step, plan
 from core.camera import POLARISER_STOPS, Camera
 from core.exposure import Settings, ev100
 from core.series import f_number_label, iso_label, shutter_label
@@ -105,7 +105,7 @@ def _widest(facts: Facts, focal_mm: float) -> float:
     return reckoning.lens_at(facts, focal_mm).widest_at(focal_mm)
 
 
-def polariser_of(facts: Facts) -> str:
+def polariser_of(facts: Facts) -> Polariser:
     """On the lens, in the bag, or not owned; one that is on is owned."""
     if facts.polariser_on:
         return "on"

@@ -8,7 +8,7 @@ from typing import Final
 from bot.dialogue.facts import Units
 from bot.dialogue.reading.draft import RANGES, Draft
 from bot.dialogue.reading.numbers import METRES, METRES_A_SECOND, Quantity
-from bot.dialogue.reading.roles import role
+from bot.dialogue.reading.roles import role, stands_alone
 
 LENGTH_UNITS: Final = ("m", "cm", "ft", "in", "yd", "km", "mi")
 _METRIC: Final = frozenset({"m", "cm", "km", "m/s", "km/h"})
@@ -159,6 +159,8 @@ def read_asked_lengths(draft: Draft) -> None:
     plain = [quantity for quantity in quantities if not quantity.signed]
     if len(plain) > len(open_slots):
         return
+    if not asked and "section" not in draft.values:
+        plain = [quantity for quantity in plain if stands_alone(draft, quantity)]
     for slot, quantity in zip(open_slots, plain, strict=False):
         _store(draft, slot, quantity)
 

@@ -114,7 +114,7 @@ _TOKEN: Final = re.compile(
     rf"|(?P<nd>(?<![\w/])nd(?: ?filter)? ?-? ?(?P<nd_value>{_DECIMAL})(?![\d/]))"
     rf"|(?P<range>(?<![\w.,/])(?P<low>{_NUMBER})(?: ?mm)?(?: ?- ?(?![a-z])|(?<=\d\d) to |(?<=mm) to )"
     rf"(?P<high>{_NUMBER})(?:(?: ?-?)(?P<range_unit>{_UNIT})(?![\w]))?)"
-    rf"|(?P<single>(?P<sign>(?<![\w)])[+-]|\b(?:plus|minus) (?![\d.,/]*\d ?(?:-|mm|m\b|ft|x|to \d)))?(?<![\w./])(?P<number>{_NUMBER})"
+    rf"|(?P<single>(?P<sign>(?<![\w)])[+-]|\b(?:plus|minus) (?![\d.,/]*\d ?(?:-|mm|m\b|ft|x|to \d)))?(?<![\w.])(?P<number>{_NUMBER})"
     rf"(?:(?P<mark>['\"])(?!\w)|(?:th|rd)?(?: ?-?)(?P<unit>{_UNIT})(?![a-z0-9])|(?:th|rd)\b|(?![a-z\d]|[.,]\d)))"
 )
 

@@ -21,6 +21,8 @@ _FILLER: Final = (
     r"(?:\W*(?:or so|ish|maybe|max|about|roughly|approx|approximately|now|i guess|i think)\b)*\W*"
 )
 
+_ONLY_FILLER: Final = re.compile(_FILLER)
+
 #: What a clause before a number speaks of; the last one named counts.
 _SUBJECT: Final = re.compile(
     rf"\b(?:(?P<camera>camera|tripod)|(?P<far>{FAR})|(?P<near>{NEAR})"
@@ -127,6 +129,12 @@ def _measured(words: str) -> str | None:
     for match in _MEASURED.finditer(words):
         found = match.lastgroup
     return found
+
+
+def stands_alone(draft: Draft, quantity: Quantity) -> bool:
+    """Whether no word of its clause says what a number is."""
+    words = (draft.clause_before(quantity), draft.clause_after(quantity))
+    return all(_TIGHT.fullmatch(part) or _ONLY_FILLER.fullmatch(part) for part in words)
 
 
 def role(draft: Draft, quantity: Quantity) -> str | None:

@@ -100,7 +100,7 @@ _HISTOGRAM: Final = re.compile(r"\b(?:histograms?|histos?|graphs?|curve)\b")
 _BLINK_NOTHING: Final = re.compile(
     rf"\b(?:nothing|none|no|not|isn't|doesn't|stopped|without|never|zero)\b[^,;.]{{0,22}}\b{_BLINK}"
     rf"|\b{_BLINK} (?:is |are |all |now )*(?:gone|off|stopped|none|away)\b"
-    r"|\b(?:no|zero) (?:warnings?|blinkies|zebras?)\b"
+    r"|\b(?:no|zero) (?:warnings?|blinkies|zebras?)\b|\bwarnings? (?:is |are )?(?:off|gone)\b"
 )
 _SKY: Final = re.compile(r"\bsky\b|\bgap (?:at|in) the top\b|\bskylight\b")
 _DOTS: Final = re.compile(
@@ -230,7 +230,7 @@ _SYMPTOMS: Final = tuple(
         ),
         (
             Symptom.LEANING,
-            r"\b(?:walls?|trunks?|trees?|cliffs?|sides?|verticals|lines|rocks?|everything|fall)\b(?: \w+){0,3} (?:lean\w*|tilt\w*|tip\w*|converg\w*|fall\w* (?:over|back\w*|inwards?))\b|\b(?:leaning|converging|tilting|tilted) (?:walls?|trunks?|trees|cliffs?|verticals|lines)\b|\bkeystone\w*\b",
+            r"\b(?:walls?|trunks?|trees?|cliffs?|sides?|verticals|lines|rocks?|everything|fall)\b(?: \w+){0,3} (?:lean\w*|tilt\w*|tip\w*|converg\w*|fall\w* (?:over|back\w*|inwards?))\b|\b(?:leaning|converging|tilting|tilted) (?:walls?|trunks?|trees|cliffs?|verticals|lines)\b|\b(?:bend|bending|lean|leaning|tilt) (?:inwards?|in|towards? each other)\b|\bkeystone\w*\b",
         ),
         (
             Symptom.TOO_SMALL,

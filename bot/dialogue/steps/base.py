@@ -175,7 +175,7 @@ def _explain(
 ) -> None:
     """Why: the share and the f-number, with the numbers put in."""
     explain_share(turn, flow, given.shutter_s, camera)
-    if depth.limited_by != "fixed":
+    if camera.sensor.fixed_f_number is None:
         turn.reason(
             "why.f_number",
             best=f"{measures.plain(depth.best)}",

@@ -6,7 +6,7 @@ import re
 from collections.abc import Callable, Mapping
 from typing import Final
 
-from bot.dialogue import reckoning
+from bot.dialogue import reckoning, solving
 from bot.dialogue.compose import Role
 from bot.dialogue.context import KIT_SLOTS, Place
 from bot.dialogue.facts import Units
@@ -135,7 +135,7 @@ def _where(turn: Turn) -> None:
     given = turn.walk.given
     if given is not None:
         camera = reckoning.camera_of(turn.facts, Assumed())
-        turn.say(Role.CHECK, "where.given", settings=keep.settings_text(given, camera))
+        turn.say(Role.CHECK, "where.given", settings=solving.settings_text(given, camera))
     _put_again_if_open(turn)
 
 

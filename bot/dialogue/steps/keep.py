@@ -128,72 +128,6 @@ def _widest(turn: Turn, given: GivenSettings) -> float:
     return reckoning.lens_at(turn.facts, given.focal_mm).widest_at(given.focal_mm)
 
 
-def _closed_rung(given: GivenSettings, iso: float, camera: Camera, time: str) -> str | None:
-    """A longer rung, once the ISO stands at base: close the aperture by the rest."""
-    if iso > camera.base_iso or camera.sensor.fixed_f_number is not None:
-        return None
-    closed = given.f_number * math.sqrt(camera.base_iso / iso)
-    if closed > camera.sensor.softening_f * 1.02:
-        return None
-    mark = nearest(f_number_marks(camera.dial), closed).exact
-    return f"{time} {f_number_label(mark, camera.dial)}"
-
-
-def answer_leaves(turn: Turn, value: str) -> None:
-    """Leaves that move get a frame of their own."""
-    if value == "yes":
-        leaf_frame(turn)
-    _close(turn)
-
-
-def leaf_frame(turn: Turn) -> None:
-    """The second, short frame for leaves in the wind, at equal brightness."""
-    given = turn.walk.given
-    if given is None:
-        return
-    camera = reckoning.camera_of(turn.facts, Assumed())
-    settings, missing = leaf_settings(turn, given, camera)
-    shown = settings_text(settings, camera)
-    key = "keep.leaf_frame" if missing < 1 / 6 else "keep.leaf_frame_dark"
-    turn.say(Role.SETTINGS, key, settings=shown, stops=measures.stops(missing))
-    turn.reason("why.leaf_frame")
-
-
-def leaf_settings(turn: Turn, given: GivenSettings, camera: Camera) -> tuple[Settings, float]:
-    """Settings of equal brightness at 1/125 s, and the stops that they miss.
-
-    ISO first, to the limit for this frame alone; then the aperture by one stop at most.
-    """
-    shorter = max(0.0, math.log2(given.shutter_s / _LEAF_S))
-    top = max(given.iso, min(_LEAF_ISO, camera.highest_iso))
-    by_iso = min(shorter, math.log2(top / given.iso))
-    iso = at_most(iso_marks(camera.dial), given.iso * 2**by_iso).exact
-    rest = shorter - math.log2(iso / given.iso)
-    widest = _widest(turn, given)
-    openable = max(0.0, 2 * math.log2(given.f_number / widest))
-    by_aperture = min(rest, _LEAF_OPEN_STOPS, openable)
-    f_number = given.f_number * 2 ** (-by_aperture / 2)
-    exact_f = nearest(f_number_marks(camera.dial), f_number).exact if by_aperture else f_number
-    missing = rest - 2 * math.log2(given.f_number / exact_f)
-    time_s = min(given.shutter_s, _LEAF_S)
-    return Settings(exact_f, time_s, iso), missing
-
-
-def _widest(turn: Turn, given: GivenSettings) -> float:
-    if given.focal_mm is None:
-        return given.f_number
-    return reckoning.lens_at(turn.facts, given.focal_mm).widest_at(given.focal_mm)
-
-
-def settings_text(settings: Settings | GivenSettings, camera: Camera) -> str:
-    """Settings as the dials show them: `f/11, ISO 100, 1/4 s`; a phone has no f-number to set."""
-    iso = iso_label(settings.iso, camera.dial)
-    time = shutter_label(settings.shutter_s, camera.dial)
-    if camera.sensor.fixed_f_number is not None:
-        return f"{iso}, {time}"
-    return f"{f_number_label(settings.f_number, camera.dial)}, {iso}, {time}"
-
-
 def _close(turn: Turn) -> None:
     turn.say(Role.CHECK, "keep.check")
     turn.ask("next")
@@ -204,7 +138,7 @@ def answer_next(turn: Turn, value: str) -> None:
     if value == "finish":
         finish(turn)
         return
-    kept = {"focal": turn.walk.checks[name] for name in ("focal",) if name in turn.walk.checks}
+    kept = {name: check for name, check in turn.walk.checks.items() if name == "focal"}
     turn.change_walk(checks=kept, given=None, clean_stops=None, clipped_stops=None, asked=())
     if value == "other_lens":
         turn.unlearn("focal_mm", "section", "section_height_m", "f_number", "shutter_s", "iso")

@@ -92,10 +92,10 @@ def _settled(turn: Turn, facts: Facts) -> Facts:
 
 def _go_on(turn: Turn, facts: Facts) -> None:
     changed = set(facts.known())
-    if changed & arrive.WAY_OUT_SLOTS and arrive.way_out_told(turn):
-        if changed <= arrive.WAY_OUT_SLOTS:
-            _put_question(turn)
-            return
+    said = bool(changed & arrive.WAY_OUT_SLOTS) and arrive.way_out_told(turn)
+    if said and changed <= arrive.WAY_OUT_SLOTS:
+        _put_question(turn)
+        return
     if changed & _SETTINGS and _settings_told(turn, changed):
         return
     state = turn.walk.state

@@ -46,7 +46,7 @@ _MEANT: Final = {
 
 #: How each slot is told, in the order of telling.
 _SPOKEN: Final[Mapping[str, _Spoken]] = {
-    "camera_format": lambda value, _units: _MEANT.get(value, value),
+    "camera_format": lambda value, _units: str(_MEANT.get(value, value)),
     "megapixels": lambda value, _units: f"{measures.plain(value)} MP",
     "lenses": lambda value, _units: ", ".join(_lens(lens) for lens in value),
     "has_tripod": _flag("tripod", "no tripod"),
