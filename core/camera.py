@@ -220,6 +220,8 @@ class Camera:
 #: What a polariser takes [stops]: 1 in theory (unpolarised light, Hecht, Optics; from memory),
 #: 1.3 to 2 in practice; the middle (common practice).
 POLARISER_STOPS: Final = 1.7
+#: Most that filters take together [stops] (own rule: beyond any made).
+MOST_FILTER_STOPS: Final = 30.0
 
 
 def density_stops(density: float) -> float:
@@ -255,10 +257,10 @@ def nd_factor(stops: float) -> float:
     """By how much the time grows under a filter of so many stops: 2^stops, so 10 is 1024.
 
     Args:
-        stops: 0 to 30 (own rule: beyond any filter made).
+        stops: 0 to 30.
 
     Raises:
         OutOfDomainError: `stops` is out of range.
     """
-    within("stops", stops, "stops", 0.0, 30.0)
+    within("stops", stops, "stops", 0.0, MOST_FILTER_STOPS)
     return float(2**stops)

@@ -9,6 +9,7 @@ from typing import Final, overload
 import numpy as np
 from numpy.typing import ArrayLike
 
+from core.camera import MOST_FILTER_STOPS
 from core.domain import FloatArray, between, positive
 from core.series import Dial, f_number_label, iso_label, shutter_label
 
@@ -17,6 +18,13 @@ SPEED_CONSTANT: Final = 1 / 3.125
 #: Range of exposure values in which the formulas are used (own rule: starlight is about -7,
 #: nothing on land exceeds 20).
 EV_RANGE: Final = (-30.0, 30.0)
+#: Most stops of light for which frames are averaged (own rule: 4096 frames are more than anybody
+#: takes).
+MOST_AVERAGED_STOPS: Final = 12.0
+#: Largest contrast of a scene, and largest step of a bracket, that are reckoned with [stops] (own
+#: rule: the sun against a cave is about 30).
+MOST_CONTRAST_STOPS: Final = 30.0
+MOST_STEP_STOPS: Final = 5.0
 
 
 @dataclass(frozen=True)
@@ -180,7 +188,7 @@ def shutter_for(
     level = between("ev100", ev100, "EV", *EV_RANGE)
     number = positive("f_number", f_number, "")
     speed = positive("iso", iso, "")
-    taken = between("filter_stops", filter_stops, "stops", 0.0, 30.0)
+    taken = between("filter_stops", filter_stops, "stops", 0.0, MOST_FILTER_STOPS)
     time: float | FloatArray = number**2 * (100 / speed) * np.exp2(taken - level)
     return time
 
@@ -196,14 +204,14 @@ def frames_for(stops: float) -> int:
     """Frames to average so that together they gather `stops` more light than one: 2^stops, up.
 
     Args:
-        stops: 0 to 12 (own rule: 4096 frames are more than anybody takes).
+        stops: 0 to 12.
 
     Raises:
         OutOfDomainError: `stops` is out of range.
 
     Source: sum of exposure times.
     """
-    between("stops", stops, "stops", 0.0, 12.0)
+    between("stops", stops, "stops", 0.0, MOST_AVERAGED_STOPS)
     # 2^3 shall be 8, whatever the last bit of `stops` says.
     return math.ceil(2**stops * (1 - 1e-9))
 
@@ -246,9 +254,9 @@ def bracket(contrast_stops: float, held_stops: float, step: float = 2.0) -> tupl
     Raises:
         OutOfDomainError: a number is out of range.
     """
-    between("contrast_stops", contrast_stops, "stops", 0.0, 30.0)
-    positive("held_stops", held_stops, "stops", 30.0)
-    positive("step", step, "stops", 5.0)
+    between("contrast_stops", contrast_stops, "stops", 0.0, MOST_CONTRAST_STOPS)
+    positive("held_stops", held_stops, "stops", MOST_CONTRAST_STOPS)
+    positive("step", step, "stops", MOST_STEP_STOPS)
     missing_each_side = max(contrast_stops - held_stops, 0.0) / 2
     steps = math.ceil(missing_each_side / step - 1e-9)
     return tuple(step * place for place in range(-steps, steps + 1))

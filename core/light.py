@@ -8,6 +8,7 @@ from dataclasses import dataclass
 from types import MappingProxyType
 from typing import Final
 
+from core.camera import MOST_FILTER_STOPS
 from core.domain import between, positive
 from core.exposure import EV_RANGE, Settings
 from core.exposure import ev100 as ev100_of
@@ -81,6 +82,11 @@ WHITE_PLACEMENT_JPEG: Final = 1 + 2 / 3
 FOAM_REFLECTANCE: Final = (0.6, 0.8)
 #: Part of the light that dark, wet rock gives back (low, high) (common practice).
 WET_ROCK_REFLECTANCE: Final = (0.04, 0.05)
+#: Range of readings on a tone against the mid-tone [stops] (own rule: meters show less).
+SPOT_RANGE: Final = (-10.0, 10.0)
+#: Range of placements of the white, and of headrooms of a sensor [stops] (own rule).
+PLACEMENT_RANGE: Final = (0.0, 4.0)
+HEADROOM_RANGE: Final = (0.0, 6.0)
 
 
 def metered_level(settings: Settings, ev100: float, filter_stops: float = 0.0) -> float:
@@ -99,7 +105,7 @@ def metered_level(settings: Settings, ev100: float, filter_stops: float = 0.0) -
     Source: definition of the exposure value.
     """
     between("ev100", ev100, "EV", *EV_RANGE)
-    between("filter_stops", filter_stops, "stops", 0.0, 30.0)
+    between("filter_stops", filter_stops, "stops", 0.0, MOST_FILTER_STOPS)
     return ev100 - ev100_of(settings.f_number, settings.shutter_s, settings.iso) - filter_stops
 
 
@@ -114,8 +120,8 @@ def white_change(spot_stops: float, placement: float = WHITE_PLACEMENT_RAW) -> f
     Raises:
         OutOfDomainError: a number is out of range.
     """
-    between("spot_stops", spot_stops, "stops", -10.0, 10.0)
-    between("placement", placement, "stops", 0.0, 4.0)
+    between("spot_stops", spot_stops, "stops", *SPOT_RANGE)
+    between("placement", placement, "stops", *PLACEMENT_RANGE)
     return placement - spot_stops
 
 
@@ -129,8 +135,8 @@ def room_above(spot_stops: float, headroom: float = RAW_HEADROOM) -> float:
     Raises:
         OutOfDomainError: a number is out of range.
     """
-    between("spot_stops", spot_stops, "stops", -10.0, 10.0)
-    between("headroom", headroom, "stops", 0.0, 6.0)
+    between("spot_stops", spot_stops, "stops", *SPOT_RANGE)
+    between("headroom", headroom, "stops", *HEADROOM_RANGE)
     return headroom - spot_stops
 
 

@@ -49,6 +49,13 @@ AIM: Final[Mapping[Look, float]] = MappingProxyType(
         Look.MISTY: 0.5,
     }
 )
+#: Deepest water in a chute for which a speed is given [m] (own rule).
+DEEPEST_CHUTE_M: Final = 20.0
+#: Fastest terminal speed that is taken [m/s] (own rule: over ten times that of any drop).
+FASTEST_TERMINAL_MPS: Final = 100.0
+#: Nearest to the lens axis that a flow may run for a time to be told [deg] (own rule: straight
+#: towards the camera the first order says nothing).
+LEAST_ANGLE_DEG: Final = 1.0
 #: A share within this part of a limit counts as the limit (rounding of floats).
 _EDGE: Final = 1e-9
 
@@ -97,7 +104,7 @@ def drag_fall_speed_mps(height_m: float, terminal_mps: float = DROP_TERMINAL_MPS
     Source: textbook mechanics, closed form for drag that grows with the square of the speed.
     """
     positive("height_m", height_m, "m", HIGHEST_FALL_M)
-    positive("terminal_mps", terminal_mps, "m/s", 100.0)
+    positive("terminal_mps", terminal_mps, "m/s", FASTEST_TERMINAL_MPS)
     return terminal_mps * math.sqrt(-math.expm1(-2 * GRAVITY_MPS2 * height_m / terminal_mps**2))
 
 
@@ -127,7 +134,7 @@ def chute_speed_mps(depth_m: float) -> float:
     Source: critical flow, Chow, Open-Channel Hydraulics (1959), from memory (formula only). Steep
         streams tend to it: Grant, Water Resources Research 33 (1997), 349.
     """
-    positive("depth_m", depth_m, "m", 20.0)
+    positive("depth_m", depth_m, "m", DEEPEST_CHUTE_M)
     return math.sqrt(GRAVITY_MPS2 * depth_m)
 
 
@@ -249,8 +256,7 @@ def time_for_share(
         share: above 0.
         speed_mps: v, of the water [m/s], above 0.
         coverage_m: what the frame covers along the flow [m], above 0.
-        angle_deg: between the flow and the lens axis [deg], 1 to 179 (own rule: straight towards
-            the camera the first order says nothing).
+        angle_deg: between the flow and the lens axis [deg], 1 to 179.
 
     Raises:
         OutOfDomainError: a number is out of range.
@@ -260,7 +266,7 @@ def time_for_share(
     positive("share", share, "")
     positive("speed_mps", speed_mps, "m/s")
     positive("coverage_m", coverage_m, "m")
-    between("angle_deg", angle_deg, "deg", 1.0, 179.0)
+    between("angle_deg", angle_deg, "deg", LEAST_ANGLE_DEG, 180.0 - LEAST_ANGLE_DEG)
     return share * coverage_m / (speed_mps * math.sin(math.radians(angle_deg)))
 
 
