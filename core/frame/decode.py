@@ -134,11 +134,11 @@ def _read_jpeg(data: bytes, max_pixels: int) -> _Opened:
     image = JpegImageFile(io.BytesIO(data))
     stored = image.size
     _check_size(stored, max_pixels)
-    divisor = _divisor(stored)
-    if divisor > 1:
-        image.draft(image.mode, (stored[0] // divisor, stored[1] // divisor))
+    halvings = _halvings(stored)
+    if halvings:
+        image.draft(image.mode, (stored[0] >> halvings, stored[1] >> halvings))
     quality = _quality(image.quantization)
-    return replace(_read_loaded(image), jpeg_quality=quality, scaled=divisor > 1)
+    return replace(_read_loaded(image), jpeg_quality=quality, scaled=halvings > 0)
 
 
 def _read_png(data: bytes, max_pixels: int) -> _Opened:
@@ -172,7 +172,7 @@ _ORIENTATION: Final = 274
 def _read_heic(data: bytes, max_pixels: int) -> _Opened:
     heif = pillow_heif.open_heif(data, convert_hdr_to_8bit=True)
     _check_size(heif.size, max_pixels)
-    divisor = _divisor(heif.size)
+    halvings = _halvings(heif.size)
     pixels = np.asarray(heif)[:, : heif.size[0]]
     if pixels.ndim == 2:  # a grey picture
         pixels = np.repeat(pixels[..., np.newaxis], 3, axis=2)
@@ -185,7 +185,7 @@ def _read_heic(data: bytes, max_pixels: int) -> _Opened:
         return exif
 
     # The reader has turned the picture by its container; the Exif orientation is a leftover.
-    return _Opened(shrunk(pixels, divisor), 1, exif_tags(load_exif), scaled=divisor > 1)
+    return _Opened(shrunk(pixels, halvings), 1, exif_tags(load_exif), scaled=halvings > 0)
 
 
 _READERS: Final[Mapping[str, Callable[[bytes, int], _Opened]]] = {
@@ -208,10 +208,10 @@ def _check_size(size: tuple[int, int], max_pixels: int) -> None:
         )
 
 
-def _divisor(size: tuple[int, int]) -> int:
-    """1, 2, 4 or 8: how far to scale down to stay within `FULL_SCALE_PIXELS`."""
+def _halvings(size: tuple[int, int]) -> int:
+    """How often to halve both sides to stay within `FULL_SCALE_PIXELS`."""
     over = size[0] * size[1] / FULL_SCALE_PIXELS
-    return 1 if over <= 1 else 2 ** math.ceil(math.log2(over) / 2)
+    return 0 if over <= 1 else math.ceil(math.log2(over) / 2)
 
 
 def _quality(tables: Mapping[int, list[int]]) -> int:

@@ -76,7 +76,8 @@ class ClippedArea:
     """One clipped area, or all sparkle together.
 
     `share` counts pixels with any channel clipped, over all pixels of the frame, 0 to 1;
-    `widest` is the largest side of its box over the long side of the frame; `channels` holds
+    `widest` is the largest side of its box (for sparkle: of its largest point's box) over the
+    long side of the frame; `channels` holds
     those of "red", "green", "blue" that are clipped in at least half of the area.
     """
 

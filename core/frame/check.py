@@ -1,0 +1,78 @@
+"""One shared frame, from its bytes to everything that was measured on it."""
+
+from __future__ import annotations
+
+from typing import Final
+
+import numpy as np
+from numpy.typing import NDArray
+
+from core.frame.clipping import find_clipping
+from core.frame.decode import MAX_BYTES, MAX_PIXELS, DecodedFrame, decode
+from core.frame.histogram import histogram
+from core.frame.report import FrameReport, SizeNote
+from core.frame.room import room_and_advice
+
+#: Part of the camera's long or short side that a full-size frame has at least: a crop to another
+#: shape keeps one of the two, straightening costs a little. Own rule.
+_FULL_PART: Final = 0.9
+#: Without a camera to compare with, a frame without metadata and no larger than this is a copy
+#: that a chat client made [px]. Own rule.
+_CHAT_COPY_PX: Final = 2048
+
+
+def check_frame(
+    data: bytes,
+    camera_pixels: tuple[int, int] | None = None,
+    *,
+    max_pixels: int = MAX_PIXELS,
+    max_bytes: int = MAX_BYTES,
+) -> tuple[FrameReport, NDArray[np.uint8]]:
+    """Measure a shared file.
+
+    Args:
+        data: the whole file.
+        camera_pixels: sides of the camera's frames [px], in any order, when known.
+        max_pixels: largest picture that is decoded, width times height.
+        max_bytes: largest file.
+
+    Returns:
+        The report, and the upright pixels for drawing, shape (H, W, 3), red, green, blue.
+
+    Raises:
+        UnreadableFrameError: the file is no picture that can be measured.
+    """
+    frame = decode(data, max_pixels=max_pixels, max_bytes=max_bytes)
+    note = _size_note(frame, camera_pixels)
+    counted = histogram(frame.pixels)
+    clipping = find_clipping(
+        frame.pixels,
+        resized=note is SizeNote.RESIZED,
+        jpeg_quality=frame.jpeg_quality,
+        counted=counted,
+    )
+    room_stops, advice = room_and_advice(clipping, counted[1])
+    height, width = frame.pixels.shape[:2]
+    report = FrameReport(
+        file_kind=frame.file_kind,
+        width=width,
+        height=height,
+        metadata=frame.metadata,
+        size_note=note,
+        clipping=clipping,
+        room_stops=room_stops,
+        advice=advice,
+    )
+    return report, frame.pixels
+
+
+def _size_note(frame: DecodedFrame, camera_pixels: tuple[int, int] | None) -> SizeNote:
+    if frame.reduced:
+        return SizeNote.RESIZED
+    short, long = sorted(frame.pixels.shape[:2])
+    if camera_pixels is None:
+        copied = long <= _CHAT_COPY_PX and not frame.metadata.present
+        return SizeNote.RESIZED if copied else SizeNote.FULL
+    camera_short, camera_long = sorted(camera_pixels)
+    full = long >= _FULL_PART * camera_long or short >= _FULL_PART * camera_short
+    return SizeNote.FULL if full else SizeNote.RESIZED

@@ -1,0 +1,123 @@
+"""Clipped pixels of a frame: how many, in which channels, in which areas."""
+
+from __future__ import annotations
+
+from typing import Final
+
+import cv2
+import numpy as np
+from numpy.typing import NDArray
+
+from core.frame.histogram import Histogram, histogram
+from core.frame.kinds import name_areas
+from core.frame.patches import Coverage
+from core.frame.pixels import halvings_to, shrunk
+from core.frame.report import Clipping
+
+#: Codes from which a pixel counts as clipped in any channel. Source: precision and recall against
+#: masks from linear data on six pushed photographs, own measurement: 252 gives .98/.94 on a
+#: good JPEG; 250 keeps the recall of coarse and of resized copies. 255 loses up to two thirds.
+_LEVEL: Final = 252
+_LEVEL_COARSE: Final = 250
+#: Below this JPEG quality a file is coarse; same source.
+_COARSE_QUALITY: Final = 80
+
+# A file whose whites were capped below the end of the scale by a camera or an editor: its codes
+# pile up at the cap and hardly any lie above it. Own rule.
+_LOWEST_CAP: Final = 235
+_PILE_HALF_WIDTH: Final = 2
+_PILE_SHARE: Final = 5e-4
+_PILE_OVER_BELOW: Final = 3.0
+_ABOVE_OVER_PILE: Final = 0.02
+
+#: Long side of the copy on which areas are told apart [px]; the figures of `kinds` hold there.
+_WORKING_SIDE_PX: Final = 1600
+#: Rows worked on together, a multiple of all blocks: they stay in the processor's cache (measured).
+_STRIP_ROWS: Final = 64
+
+
+def find_clipping(
+    pixels: NDArray[np.uint8],
+    *,
+    resized: bool = False,
+    jpeg_quality: int | None = None,
+    counted: tuple[Histogram, NDArray[np.uint8]] | None = None,
+) -> Clipping:
+    """Find what is clipped and tell sparkle, white water and sky gaps apart.
+
+    Shares are exact on the full picture; areas are told apart on a copy of about 1600 px whose
+    pixels know which part of them is clipped, so that the smallest sparkle still counts.
+
+    Args:
+        pixels: upright, red, green, blue, shape (H, W, 3).
+        resized: the picture is smaller than the camera's.
+        jpeg_quality: 1 to 100, None for files without loss.
+        counted: what `histogram` gives for `pixels`, when it has been called already.
+    """
+    counts, brightest = counted or histogram(pixels)
+    level = clipping_level(counts.brightest, resized=resized, jpeg_quality=jpeg_quality)
+    total = brightest.size
+    clipped = int(counts.brightest[level:].sum())
+    share_by_channel = counts.red_green_blue[:, level:].sum(axis=1) / total
+    by_channel = {
+        name: float(share)
+        for name, share in zip(("red", "green", "blue"), share_by_channel, strict=True)
+    }
+    if clipped == 0:
+        return Clipping(0.0, by_channel)
+    areas = name_areas(_coverage(pixels, brightest, level))
+    return Clipping(clipped / total, by_channel, areas)
+
+
+def clipping_level(
+    brightest_counts: NDArray[np.int64], *, resized: bool, jpeg_quality: int | None
+) -> int:
+    """Code from which a pixel is clipped, by the kind of file and by where its codes pile up.
+
+    Args:
+        brightest_counts: counts of the largest code of each pixel, shape (256,).
+        resized: the picture is smaller than the camera's.
+        jpeg_quality: 1 to 100, None for files without loss.
+    """
+    coarse = resized or (jpeg_quality is not None and jpeg_quality < _COARSE_QUALITY)
+    level = _LEVEL_COARSE if coarse else _LEVEL
+    cap = _cap(brightest_counts)
+    return level if cap is None else cap - (255 - level)
+
+
+def _cap(counts: NDArray[np.int64]) -> int | None:
+    """Code at which whites were capped below `_LEVEL_COARSE`, None when they were not."""
+    peak = _LOWEST_CAP + int(np.argmax(counts[_LOWEST_CAP:_LEVEL_COARSE]))
+    first, end = peak - _PILE_HALF_WIDTH, peak + _PILE_HALF_WIDTH + 1
+    pile, above = counts[first:end].sum(), counts[end:].sum()
+    width = end - first
+    below = counts[first - 2 * width : first].sum() / 2
+    capped = (
+        pile >= _PILE_SHARE * counts.sum()
+        and above <= _ABOVE_OVER_PILE * pile
+        and pile >= _PILE_OVER_BELOW * below
+    )
+    return peak if capped else None
+
+
+def _coverage(pixels: NDArray[np.uint8], brightest: NDArray[np.uint8], level: int) -> Coverage:
+    """The working copy: colour, and the clipped part of each pixel, strip by strip."""
+    halvings = halvings_to(max(brightest.shape), _WORKING_SIDE_PX)
+    colour, clipped, channels = [], [], []
+    whole = brightest.shape[0] >> halvings << halvings
+    for top in range(0, whole, _STRIP_ROWS):
+        strip = slice(top, min(top + _STRIP_ROWS, whole))
+        colour.append(shrunk(pixels[strip], halvings))
+        clipped.append(shrunk(_at_least(brightest[strip], level), halvings))
+        channels.append(
+            shrunk(_at_least(pixels[strip], level), halvings)
+            if clipped[-1].any()
+            else np.zeros_like(colour[-1])
+        )
+    return Coverage(np.concatenate(colour), np.concatenate(clipped), np.concatenate(channels))
+
+
+def _at_least(codes: NDArray[np.uint8], level: int) -> NDArray[np.uint8]:
+    """255 where a code reaches the level, else 0; same shape."""
+    mask = cv2.threshold(codes, level - 1, 255, cv2.THRESH_BINARY)[1]
+    return mask.astype(np.uint8, copy=False)

@@ -1,0 +1,173 @@
+"""Connected patches of clipped pixels, and what surrounds each of them."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from functools import cached_property
+
+import cv2
+import numpy as np
+from numpy.typing import NDArray
+
+Mask = NDArray[np.bool_]
+Indices = NDArray[np.intp]
+
+
+@dataclass(frozen=True)
+class Coverage:
+    """A working copy of a frame: colour, and how much of each pixel is clipped.
+
+    `colour`, shape (h, w, 3), is the mean colour; `clipped`, shape (h, w), and `channels`, shape
+    (h, w, 3), are the part, 0 to 255, of the full-size pixels under each pixel that is clipped
+    in any channel and in each channel.
+    """
+
+    colour: NDArray[np.uint8]
+    clipped: NDArray[np.uint8]
+    channels: NDArray[np.uint8]
+
+    @cached_property
+    def lab(self) -> NDArray[np.uint8]:
+        """CIE L*a*b* of the copy, shape (h, w, 3): L* times 2.55, a* and b* plus 128."""
+        return cv2.cvtColor(self.colour, cv2.COLOR_RGB2LAB).astype(np.uint8, copy=False)
+
+
+@dataclass(frozen=True)
+class Patches:
+    """Connected patches of a mask.
+
+    `labels`, shape (h, w), is 0 outside and 1 to `count` - 1 inside the patches; the other
+    arrays have `count` rows, row 0 being the outside: `boxes` left, top, width, height [px],
+    `middles` x, y [px].
+    """
+
+    labels: NDArray[np.int32]
+    boxes: NDArray[np.int32]
+    middles: NDArray[np.float64]
+
+    @property
+    def count(self) -> int:
+        """Number of patches and the outside."""
+        return len(self.boxes)
+
+    @cached_property
+    def largest_sides(self) -> NDArray[np.int32]:
+        """Larger side of each box [px], 0 for the outside."""
+        sides = np.maximum(self.boxes[:, 2], self.boxes[:, 3])
+        sides[0] = 0
+        return sides
+
+    @cached_property
+    def _inside(self) -> Indices:
+        return np.flatnonzero(self.labels)
+
+    def sums(self, weights: NDArray[np.uint8]) -> NDArray[np.float64]:
+        """Sum of the weights, shape (h, w), over each patch, shape (count,); 0 outside."""
+        owners = self.labels.ravel()[self._inside]
+        return _bin_sums(owners, weights.ravel()[self._inside], self.count)
+
+    def mask_of(self, chosen: NDArray[np.bool_]) -> Mask:
+        """Where the chosen patches are, shape (h, w); `chosen` has shape (count,)."""
+        return chosen[self.labels]
+
+    @cached_property
+    def _surroundings(self) -> tuple[NDArray[np.float32], NDArray[np.int32]]:
+        """Distance of each pixel from the nearest patch [px], and that patch; shape (h * w,)."""
+        inside = self.labels > 0
+        distances, nearest = cv2.distanceTransformWithLabels(
+            (~inside).astype(np.uint8), cv2.DIST_L2, 5, labelType=cv2.DIST_LABEL_CCOMP
+        )
+        patch_of = np.zeros(int(nearest.max()) + 1, np.int32)
+        patch_of[nearest[inside]] = self.labels[inside]
+        owners = patch_of[nearest.ravel()]
+        return distances.ravel().astype(np.float32, copy=False), owners
+
+    def rings(self, inner_px: float, outer_px: float) -> tuple[Indices, NDArray[np.int32]]:
+        """Pixels in a ring around each patch, and the patch that each belongs to: the nearest.
+
+        Args:
+            inner_px: the rings begin this far from the patch, above 0.
+            outer_px: and end here.
+
+        Returns:
+            Flat indices of pixels, and labels of patches, both shape (n,).
+        """
+        distances, owners = self._surroundings
+        ring = np.flatnonzero((distances >= inner_px) & (distances <= outer_px))
+        return ring, owners[ring]
+
+    def share(self, owners: NDArray[np.int32], wanted: Mask) -> NDArray[np.float64]:
+        """Share of wanted pixels among those that belong to each patch, 0 without any.
+
+        Args:
+            owners: the patch of each pixel, shape (n,).
+            wanted: whether that pixel is wanted, shape (n,).
+
+        Returns:
+            Shape (count,).
+        """
+        size = np.bincount(owners, minlength=self.count)
+        return _bin_sums(owners, wanted, self.count) / np.maximum(size, 1)
+
+
+def find_patches(mask: Mask) -> Patches:
+    """Label the patches of a mask, shape (h, w); pixels that touch at a corner are connected."""
+    _, labels, stats, middles = cv2.connectedComponentsWithStats(mask.astype(np.uint8))
+    return Patches(
+        labels.astype(np.int32, copy=False),
+        stats[:, :4].astype(np.int32),
+        middles.astype(np.float64, copy=False),
+    )
+
+
+def closed(mask: Mask, radius_px: int) -> Mask:
+    """The mask with gaps up to twice the radius closed."""
+    size = 2 * radius_px + 1
+    kernel = cv2.getStructuringElement(cv2.MORPH_RECT, (size, size))
+    return cv2.morphologyEx(mask.astype(np.uint8), cv2.MORPH_CLOSE, kernel).astype(np.bool_)
+
+
+def mean_around(
+    values: NDArray[np.uint8], counted: Mask, points: Indices, radius_px: int
+) -> NDArray[np.float64]:
+    """Mean of the values that count in a square around each point.
+
+    Args:
+        values: shape (h, w).
+        counted: where values count, shape (h, w).
+        points: row and column of each point, shape (2, n).
+        radius_px: half the side of the square.
+
+    Returns:
+        Shape (n,); 0 where nothing in the square counts.
+    """
+    ones = counted.astype(np.uint8)
+    number = square_sums(ones, points, radius_px)
+    return square_sums(values * ones, points, radius_px) / np.maximum(number, 1)
+
+
+def square_sums(values: NDArray[np.uint8], points: Indices, radius_px: int) -> NDArray[np.float64]:
+    """Sum of the values in a square around each point, as far as it lies in the frame.
+
+    Args:
+        values: shape (h, w).
+        points: row and column of each point, shape (2, n).
+        radius_px: half the side of the square.
+
+    Returns:
+        Shape (n,).
+    """
+    running = cv2.integral(values).astype(np.float64)
+    rows, columns = points
+    top, left = np.maximum(rows - radius_px, 0), np.maximum(columns - radius_px, 0)
+    bottom = np.minimum(rows + radius_px + 1, values.shape[0])
+    right = np.minimum(columns + radius_px + 1, values.shape[1])
+    below = running[bottom, right] - running[bottom, left]
+    above = running[top, right] - running[top, left]
+    return np.asarray(below - above, dtype=np.float64)
+
+
+def _bin_sums(
+    bins: NDArray[np.int32], weights: NDArray[np.uint8] | Mask, count: int
+) -> NDArray[np.float64]:
+    return np.bincount(bins, weights, count).astype(np.float64, copy=False)
