@@ -10,7 +10,7 @@ from dataclasses import asdict
 from pathlib import Path
 from typing import Any
 
-from bot.dialogue.texts import frame_fault_line, frame_lines
+from bot.dialogue.texts.frames import fault_line, frame_lines
 from bot.exits import Exit
 from bot.runtime.frames import FrameServer
 from bot.runtime.ports import CheckedFrame, FrameChecker
@@ -52,7 +52,7 @@ async def _measure(checker: FrameChecker, path: Path, as_json: bool, picture: Pa
         return False
     outcome = await checker.check(data, None)
     if outcome.fault is not None:
-        print(f"{path}: {frame_fault_line(outcome.fault, outcome.numbers)}", file=sys.stderr)
+        print(f"{path}: {fault_line(outcome.fault, outcome.numbers)}", file=sys.stderr)
     if outcome.report is None:
         return False
     if as_json:

@@ -10,8 +10,9 @@ from datetime import UTC, datetime
 from pathlib import Path
 from zoneinfo import ZoneInfo
 
-from bot.app import DIALOGUE
+from bot.dialogue.engine import failure, handle
 from bot.exits import Exit
+from bot.runtime.workers import Dialogue
 from bot.terminal.commands import LineError, Place, Quit, Said, read_line
 from bot.terminal.loop_thread import LoopThread
 from bot.terminal.printing import Printer
@@ -29,7 +30,7 @@ def talk(*, now: datetime | None, place: tuple[float, float] | None, pictures: P
     """
     logging.basicConfig(level=logging.ERROR, format="%(levelname)s %(message)s")
     printer = Printer(sys.stdout, pictures)
-    session = TalkSession(printer, DIALOGUE, clock_from(now, place))
+    session = TalkSession(printer, Dialogue(handle, failure), clock_from(now, place))
     with LoopThread() as loop:
         loop.run(session.__aenter__())
         try:
