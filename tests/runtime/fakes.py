@@ -12,6 +12,7 @@ from itertools import count
 from pathlib import Path
 
 from PIL import Image
+from sqlalchemy.ext.asyncio import AsyncConnection
 
 from bot.dialogue.actions import (
     Action,
@@ -35,6 +36,7 @@ from bot.dialogue.events import (
     TimerFired,
     Withdrawn,
 )
+from bot.runtime.pauses import Wake
 from bot.runtime.ports import MediaGoneError, Outgoing, UploadedMedia
 from bot.runtime.runtime import Limits, Runtime, Surroundings, utc_now
 from bot.runtime.workers import Dialogue
@@ -78,12 +80,25 @@ def frame(name: str = "frame", **where: object) -> FrameReceived:
     return FrameReceived(origin=origin(**where), media=MediaRef(address=name))
 
 
-class Killed(BaseException):
-    """The process ends here, as far as the runtime can tell."""
-
-
-#: Called at every request, before and after it works on the server, with the request's name.
+#: Called at every request and every transaction, before and after it works, with its name.
 Hook = Callable[[str], None]
+
+
+class HookedDatabase(Database):
+    """A database that can be made to fail before, inside and after each transaction."""
+
+    def __init__(self, url: str, hook: Hook) -> None:
+        super().__init__(url)
+        self.hook = hook
+
+    @asynccontextmanager
+    async def writing(self) -> AsyncIterator[AsyncConnection]:
+        """A transaction, with the hook around it and before its end."""
+        self.hook("before write")
+        async with super().writing() as connection:
+            yield connection
+            self.hook("before commit")
+        self.hook("after write")
 
 
 @dataclass
@@ -96,6 +111,7 @@ class FakeServer:
     files: dict[str, bytes] = field(default_factory=lambda: {"frame": b"a frame"})
     redacted: list[str] = field(default_factory=list)
     marks: list[str] = field(default_factory=list)
+    bell: Wake = field(default_factory=Wake)  # rings at each message
 
     @property
     def bodies(self) -> list[str]:
@@ -134,6 +150,7 @@ class FakeTransport:
                 known = f"$own{len(self.server.sent)}"
                 self.server.transactions[outgoing.row_id] = known
                 self.server.sent.append((known, outgoing))
+                self.server.bell.ring()
             self.hook("after send")
         finally:
             self.at_once -= 1
@@ -291,6 +308,7 @@ class World:
     async def running(
         self,
         *,
+        hook: Hook = lambda _: None,
         transport: FakeTransport | None = None,
         checker: FakeChecker | None = None,
         dialogue: Dialogue = DIALOGUE,
@@ -298,13 +316,15 @@ class World:
         workers: int = 1,
     ) -> AsyncIterator[Runtime]:
         """A started runtime on this world, stopped when the block ends."""
-        store = Store(Database(self.url))
+        database = HookedDatabase(self.url, lambda _: None)
+        store = Store(database)
         await store.open()
+        database.hook = hook
         around = Surroundings(
             store,
             PictureFiles(self.pictures),
-            transport or FakeTransport(self.server),
-            checker or FakeChecker(),
+            transport or FakeTransport(self.server, hook),
+            checker or FakeChecker(hook),
         )
         runtime = Runtime(around, dialogue, limits=Limits(workers=workers), clock=clock)
         try:
@@ -314,6 +334,7 @@ class World:
             try:
                 await runtime.stop()
             finally:
+                database.hook = lambda _: None
                 await store.close()
 
     async def says(self, *events: Event, **parts: object) -> list[str]:
