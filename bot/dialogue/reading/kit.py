@@ -14,7 +14,7 @@ _FORMATS: Final = (
     (
         "phone",
         re.compile(
-            r"\b(?:smart)?phone\b(?! (?:battery|number|signal|call|reception|line))"
+            r"\b(?:smart)?phone\b(?! (?:battery|number|signal|call|reception|line|is dead|(?:is )?(?:in |on )?flight|inside))"
             r"|\b(?:cell|mobile)(?: ?phone)? (?:camera|only)\b"
         ),
     ),
@@ -78,7 +78,7 @@ def _is_zoom(draft: Draft, quantity: Quantity) -> bool:
         return False
     plausible = quantity.value >= 4 and 14 <= quantity.high <= 1500  # shortest and longest made
     if quantity.unit == "" and not _MILLIMETRES_AFTER.search(draft.text[quantity.end :]):
-        plausible = quantity.value in _ZOOM_ENDS and quantity.high in _ZOOM_ENDS
+        plausible = plausible and quantity.value in _ZOOM_ENDS and quantity.high in _ZOOM_ENDS
     return (
         plausible
         and quantity.high / quantity.value >= _LEAST_ZOOM
@@ -168,9 +168,12 @@ _POLARISER_OFF: Final = re.compile(
 )
 _POLARISER_ON: Final = re.compile(
     rf"\b{_POLARISER}(?:'s)? (?:(?:is|still|now|filter|already)\b ?)*"
-    rf"(?:on|mounted|turned|fitted|attached|in place|at (?:full|max|half))\b"
+    rf"(?:on(?! wide)|mounted|turned|fitted|attached|in place|at (?:full|max|half))\b"
     rf"|\b(?:with|using|through|turned|have) (?:the|my) {_POLARISER}\b(?! (?:off|in the))"
-    rf"|\b(?:put|screwed|mounted|added|using|use)\b[^,;.]{{0,10}}\b{_POLARISER}\b"
+    rf"|\b(?:put|screwed|mounted|added|using)\b[^,;.]{{0,10}}\b{_POLARISER}\b"
+)
+_ASKS_FOR_POLARISER: Final = re.compile(
+    rf"\b(?:need|buy|get|worth|is|what's)(?: a| the)? {_POLARISER}\b"
 )
 _WITH_POLARISER: Final = re.compile(rf"\b(?:with|and|\+|plus) (?:a |the |my )?{_POLARISER}\b")
 _NO_FILTERS: Final = re.compile(
@@ -197,13 +200,13 @@ _WITH_BEFORE: Final = re.compile(
     r"\b(?:with|using|through|put|plus|\+|behind)(?: on)?(?: the| my| a| an)? ?$"
 )
 _OWNS: Final = re.compile(r"\b(?:have|own|got|kit|bag|bring|brought|carry|owned|only)\b")
-_LISTED: Final = re.compile(r"^ ?(?:,|and|&|\+|/|or) ?$")
+_LISTED: Final = re.compile(r"^ ?-? ?(?:,|and|&|\+|/|or) ?$")
 
 
 def read_polariser(draft: Draft) -> None:
     """Whether there is a polariser and whether it is on."""
     text = draft.text
-    if not _POLARISER_WORD.search(text):
+    if not _POLARISER_WORD.search(text) or _ASKS_FOR_POLARISER.search(text):
         return
     if _LACKS_POLARISER.search(text):
         draft.note("has_polariser", value=False)
@@ -288,7 +291,7 @@ _ABSENT_TRIPOD: Final = re.compile(
     rf"\b{_TRIPOD}\b[^,;.]{{0,12}}\b{_NOT_HERE}\b|\b(?:left|forgot|forgotten)\b[^,;.]{{0,12}}\b{_TRIPOD}\b"
 )
 _ON_TRIPOD: Final = re.compile(
-    rf"\bon (?:a|the|my) (?:\w+ )?{_TRIPOD}\b|\b{_TRIPOD} (?:is |now )?(?:up|set up|out|at|level|stands)\b"
+    rf"\bon (?:a|the|my) (?:\w+ )?{_TRIPOD}\b|\b{_TRIPOD} (?:is |now )?(?:up|set up|out(?=$|[,.;])|at|level|stands)\b"
 )
 _TODAY: Final = re.compile(r"\b(?:today|here|with me|this time|now)\b")
 _HAND_HELD: Final = re.compile(r"\bhand[ -]?held\b|\bhandholding\b|\bby hand\b|\bfrom the hand\b")

@@ -41,6 +41,7 @@ _FLOAT: Final = re.compile(
     r"\b(?:leaf|leaves|stick|twig|foam|bubbles?|cork|float\w*|drift\w*|travel\w*|takes?|took|did)\b"
 )
 _WIND: Final = re.compile(r"\b(?:wind|breeze|gusts?|gusting|blowing)\b")
+_WATER: Final = re.compile(r"\b(?:water|current|flow\w*|stream|river|creek|fall)\b")
 #: From a light breeze on leaves move (2-3 m/s, common practice).
 _LEAVES_MOVE_FROM_MPS: Final = 2.0
 
@@ -60,7 +61,8 @@ def read_speeds(draft: Draft) -> None:
     for quantity in draft.free(*METRES_A_SECOND):
         speed_mps = quantity.value * METRES_A_SECOND[quantity.unit]
         around = draft.clause_before(quantity) + draft.clause_after(quantity)
-        if quantity.is_range:
+        walking = quantity.unit in {"km/h", "mph"} and not _WATER.search(draft.text)
+        if quantity.is_range or (walking and not _WIND.search(around)):
             draft.refuse(quantity)
         elif _WIND.search(around):
             draft.claim(quantity)
@@ -150,7 +152,7 @@ def read_asked_lengths(draft: Draft) -> None:
     """Lengths without words: what the open question asks for, in the order it asks."""
     asked = [name for name in _ASKED_IN_ORDER if name in draft.expecting]
     open_slots = [name for name in asked if name not in draft.values]
-    with_unit = draft.free(*LENGTH_UNITS, "quote" if open_slots else "m")
+    with_unit = draft.free(*LENGTH_UNITS, *(["quote"] if open_slots else []))
     if not open_slots and draft.values.get("section"):
         open_slots = ["section_height_m"]
     elif not open_slots and "fall_height_m" not in draft.values and _has_neighbours(draft):

@@ -78,7 +78,7 @@ _WORDS: Final = {
 _WORD: Final = "|".join(sorted(_WORDS, key=len, reverse=True))
 #: What makes a number word a measure; "two of us" stays words.
 _MEASURE: Final = (
-    r"(?:stops?|clicks?|thirds?|sec|secs|seconds?|min|mins|minutes?|m|met(?:er|re)s?|cm|centimet(?:er|re)s?"
+    r"(?:stops?|clicks?|sec|secs|seconds?|min|mins|minutes?|m|met(?:er|re)s?|cm|centimet(?:er|re)s?"
     r"|foot|feets?|ft|inch(?:es)?|yards?|km|kilomet(?:er|re)s?|miles?|megapixels?|under|over"
     r"|and a half|point)"
 )
@@ -169,6 +169,12 @@ _COUNT: Final = re.compile(
     rf"|(?<=\bminus )({_WORD})\b{_SIGNED_END}|(?<=\bplus )({_WORD})\b{_SIGNED_END}"
 )
 _POINT: Final = re.compile(r"\b(\d{1,2}) point (\d)\b")
+#: "12 m (40 ft)" is one length said twice.
+_SAID_TWICE: Final = re.compile(
+    r"(\d ?(?:m|cm|km|met(?:er|re)s?|ft|feet|foot|mi|miles?|yards?|inch(?:es)?)) ?"
+    r"\( ?(?:about |ca\.? |approx\.? )?[\d.,]+ ?(?:m|cm|km|met(?:er|re)s?|ft|feet|foot|mi|miles?|yards?|in"
+    r"|inch(?:es)?|'|\") ?\)"
+)
 _SHORTENED: Final = re.compile(
     r"\b(do|ca|wo|is|does|has|have|are|did|would|could|should|was|were)nt\b"
 )
@@ -202,6 +208,7 @@ def normalise(text: str) -> str:
         One line; clauses that stood on their own lines are parted by a semicolon.
     """
     plain = _SHORTENED.sub(r"\1n't", " ".join(_signs(text).split()))
+    plain = _SAID_TWICE.sub(r"\1", plain)
     for pattern, replacement in _FORMATS + _FRACTIONS:
         plain = pattern.sub(replacement, plain)
     plain = _PARTS.sub(_part, plain)

@@ -96,7 +96,8 @@ _IGNORED: Final = (
     rf"|\b{_MONTH} \d{{1,2}}(?:st|nd|rd|th)?\b"
     r"|-?\d{1,3}\.\d{3,} ?,? ?-?\d{1,3}\.\d{3,}"
     r"|\+\d[\d -]{7,}\d|\b\d{3}-\d{4}\b|\b\d{3}-\d{3}-\d{4}\b|\b\d{6,}\b"
-    r"|[+-]?\d+(?:[.,]\d+)? ?(?:%|°|percent\b|degrees?\b|deg\b|kelvin\b|k\b|kg\b|lbs?\b|[ap]\.?m\b)"
+    r"|[+-]?(?:\d+(?:[.,]\d+)? ?- ?)?\d+(?:[.,]\d+)? ?(?:%|°|percent\b|degrees?\b|deg\b|kelvin\b|k\b|kg\b|lbs?\b|[ap]\.?m\b)"
+    r"|\(\d{1,2}\)|(?:(?<=^)|(?<=; ))\d[.)](?= [a-z])"
     r"|\b\d+(?:st|nd|rd|th)\b|\b\d{1,2}:\d\d\b"
     r"|(?:(?<=\bby )|(?<=until )|(?<=till )|(?<=there at )|(?<=back at )|(?<=leave at )|(?<=meet at ))"
     r"(?:[01]?\d|2[0-3])\.[0-5]\d\b(?! ?[a-z])"
@@ -111,12 +112,15 @@ _TOKEN: Final = re.compile(
     rf" ?[/:=]? ?(?P<f_low>{_DECIMAL})(?:-(?P<f_high>{_DECIMAL}))?(?![\d/]))"
     rf"|(?P<iso>(?<![\w/])(?:isoo?|izo|asa|sensitivity){_LINK} ?-? ?"
     rf"(?P<iso_value>{_THOUSANDS}|{_DECIMAL})(?!\d))"
-    rf"|(?P<nd>(?<![\w/])nd(?: ?filter)? ?-? ?(?P<nd_value>{_DECIMAL})(?![\d/]))"
+    rf"|(?P<nd>(?<![\w/])nd(?: ?filter)? ?-? ?(?P<nd_value>{_DECIMAL})(?![\d/]| ?-?stops?\b))"
     rf"|(?P<range>(?<![\w.,/])(?P<low>{_NUMBER})(?: ?mm)?(?: ?- ?(?![a-z])|(?<=\d\d) to |(?<=mm) to )"
     rf"(?P<high>{_NUMBER})(?:(?: ?-?)(?P<range_unit>{_UNIT})(?![\w]))?)"
     rf"|(?P<single>(?P<sign>(?<![\w)])[+-]|\b(?:plus|minus) (?![\d.,/]*\d ?(?:-|mm|m\b|ft|x|to \d)))?(?<![\w.])(?P<number>{_NUMBER})"
     rf"(?:(?P<mark>['\"])(?!\w)|(?:th|rd)?(?: ?-?)(?P<unit>{_UNIT})(?![a-z0-9])|(?:th|rd)\b|(?![a-z\d]|[.,]\d)))"
 )
+
+
+_OPENED: Final = re.compile(r'(?<!\d)"')
 
 
 def _float(text: str) -> float:
@@ -139,6 +143,8 @@ def _single(match: re.Match[str]) -> Quantity:
     number, sign = match["number"], (match["sign"] or "").strip()
     value = _float(number) * (-1 if sign in {"-", "minus"} else 1)
     unit = {"'": "ft", '"': "quote"}.get(match["mark"] or "", "")
+    if unit == "quote" and len(_OPENED.findall(match.string, 0, match.start())) % 2:
+        unit = ""  # the end of a quoted sentence
     if match["unit"]:
         unit = _unit_name(match["unit"])
     return Quantity(

@@ -68,6 +68,8 @@ _TIGHT: Final = re.compile(
     r"(?:\W|\b(?:is|at|are|about|maybe|around|roughly|say|approx|of|some|be|there|was|only)\b)*$"
 )
 
+#: Of these, a number without a unit says too little ("section 12", "trail 7").
+_NEVER_BARE: Final = frozenset({"section", "walk", "depth", "climb"})
 _SLOTS: Final = {
     "camera": "camera_height_m",
     "far": "farthest_m",
@@ -154,4 +156,6 @@ def role(draft: Draft, quantity: Quantity) -> str | None:
         kind = "near"
     if kind is None and not bare and _TIGHT.fullmatch(words):
         kind = _measured(draft.before(quantity))
+    if bare and kind in _NEVER_BARE:
+        return None
     return _SLOTS[kind] if kind else None

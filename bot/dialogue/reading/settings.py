@@ -16,6 +16,11 @@ _LIMIT: Final = re.compile(
     r"\b(?:goes|opens|closes|stops) (?:down |up |only )*to ?$"
     r"|\b(?:max\w*|min\w*|smallest|widest|largest)(?: aperture)?(?: is| of)? ?$"
 )
+#: A bound is no value: "under 1 s", "not longer than 1/4".
+_BOUND: Final = re.compile(
+    r"(?:<|\b(?:under|below|beyond|above|than|at least|at most|(?<!opened )(?<!open )up to|faster|slower|between))"
+    r"(?: about)? ?$"
+)
 _NO_EXPOSURE: Final = re.compile(
     r"\b(?:timer|self-timer|delay|countdown|wait\w*|hang on|hold on|give me|every|lull|ago|walk"
     r"|breath\w*|for another|rest)\b"
@@ -46,13 +51,13 @@ _AUTOMATIC: Final = re.compile(
     r"|^(?:auto|automatic|automatically)$|\bit's (?:on )?auto(?:matic)?\b"
 )
 _MANUAL: Final = re.compile(
-    r"\b(?:in|on|full|fully) manual\b(?! focus)|\bmanual (?:mode|exposure)\b|\bm[ -]mode\b|^manual$"
+    r"(?<!focus )\b(?:in|on|full|fully) manual\b(?! focus)|\bmanual (?:mode|exposure)\b|\bm[ -]mode\b|^manual$"
 )
 _WHAT_IF: Final = re.compile(
     r"\bwhat if\b|\bwhat (?:about|happens|would)\b|\bhow about\b|\bsuppose\b|\bwould\b.*\?"
     r"|\bif i(?:'d)? (?:go|went|use|used|take|took|set|open|opened|stop|stopped|switch|change"
     r"|changed|try|tried|zoom|drop|dropped|push|pushed|raise|raised)\b"
-    r"|^(?:and|or) (?:with|at|on|for) .*\?$|\b(?:could|can|should) i (?:go|use|take|set|try|open|stop|drop|push|raise)\b"
+    r"|^(?:and|or) (?:with|at|on|for) .*\?$|\b(?:could|can|should|shall) i (?:go|use|take|set|try|open|stop|drop|push|raise|put|add|turn|lower|remove|switch)\b"
 )
 
 _TIME_WORD: Final = r"(?:shutter(?: speed| time)?|exposure time|time|speed|shutter_s)"
@@ -92,7 +97,7 @@ def read_f_numbers(draft: Draft) -> None:
     for quantity in draft.free("f"):
         if _LENS_WORD.search(draft.after(quantity)) or _LIMIT.search(draft.before(quantity)):
             draft.claim(quantity)
-        elif quantity.is_range:
+        elif quantity.is_range or _BOUND.search(draft.before(quantity)):
             draft.refuse(quantity)
         else:
             draft.put("f_number", quantity.value, quantity)
@@ -133,6 +138,8 @@ def read_times(draft: Draft) -> None:
                 draft.refuse(quantity)
         elif quantity.unit in {"s", "min"} and _NO_EXPOSURE.search(around):
             draft.claim(quantity)
+        elif _BOUND.search(draft.before(quantity)) and _is_time(draft, quantity):
+            draft.refuse(quantity)
         elif _is_time(draft, quantity) and not quantity.signed:
             seconds = quantity.value * (60 if quantity.unit == "min" else 1)
             draft.put("shutter_s", seconds, quantity)
@@ -148,7 +155,7 @@ def read_focal_lengths(draft: Draft) -> None:
         before, after = draft.clause_before(quantity), draft.clause_after(quantity)
         if _NO_FOCAL.search(after) or _POLARISER.search(before):
             draft.claim(quantity)
-        elif quantity.is_range or _EQUIVALENT.search(after):
+        elif quantity.is_range or _EQUIVALENT.search(after) or _BOUND.search(before):
             draft.refuse(quantity)
         else:
             draft.put("focal_mm", quantity.value, quantity)

@@ -66,10 +66,14 @@ _LIGHTS: Final = tuple(
         (
             "full sun",
             r"\b(?:full|bright|direct|hard|harsh|blazing|strong|midday|noon) (?:sun\w*|light)\b|\bsunny\b"
-            r"|\bsunshine\b|\bin (?:the )?sun\b(?!set)|\bsun(?:light)?(?: is|'s)? (?:right |directly |straight |shining |falling )?(?:on|hits|hitting) (?:it|the|this)\b|\bno clouds?\b|\bclear sky\b|\bblue sky\b|\bcloudless\b",
+            r"|\bsunshine\b|\bin (?:the )?sun\b(?!set)|\bsun(?:light)?(?: is|'s)? (?:right |directly |straight |shining |falling )?(?:on|hits|hitting) (?:it|the|this)\b|\bno clouds?\b",
         ),
     )
 )
+#: "White balance cloudy" is a setting of colour.
+_WHITE_BALANCE: Final = re.compile(r"\bwhite balance\b|\bwb\b|\bkelvin\b|\bpreset\b")
+#: A clear sky is sun only where nothing says shade.
+_CLEAR_SKY: Final = re.compile(r"\b(?:clear|blue) sk(?:y|ies)\b|\bcloudless\b")
 _SUNLIT: Final = frozenset({"full sun", "hazy sun", "before sunset", "sunset"})
 _SHADED: Final = frozenset(
     {"open shade", "light canopy", "open gorge", "wooded gorge", "deep slot", "dense canopy"}
@@ -81,11 +85,14 @@ _NO_LIGHT: Final = re.compile(
 
 def read_light(draft: Draft) -> None:
     """The light by its words; sun and shade together are no single light and stay unsaid."""
-    found = []
-    for key, pattern in _LIGHTS:
+    found: list[str] = []
+    lights = () if _WHITE_BALANCE.search(draft.text) else _LIGHTS
+    for key, pattern in lights:
         match = pattern.search(draft.text)
         if match and not _NO_LIGHT.search(draft.text[: match.start()]):
             found.append(key)
+    if not found and lights and _CLEAR_SKY.search(draft.text):
+        found = ["full sun"]
     if found and not (set(found) & _SUNLIT and set(found) & _SHADED):
         draft.note("light", found[0])
 
@@ -183,20 +190,20 @@ _SYMPTOMS: Final = tuple(
     for symptom, pattern in (
         (
             Symptom.NO_TEXTURE,
-            r"\b(?:mush|soup|soupy|cotton(?: wool)?|cotton candy|candy ?floss|milk|porridge|fog)\b"
-            r"|\b(?:no|lost|without|zero|lacks?|losing|any) (?:any )?(?:texture|structure|strands|detail in the (?:water|fall))\b"
+            r"\b(?:mush|soup|soupy|cotton(?: wool| candy|$|(?=[,.!;]))|like cotton|candy ?floss|milk|porridge|fog)\b"
+            r"|\b(?:no|lost|without|zero|lacks?|losing|any|little) (?:any )?(?:texture|structure|strands|detail in the (?:water|fall))\b"
             r"|\btoo (?:silky|smooth|misty|soft and white|milky|blurr?y water|creamy)\b|\b(?:looks|is|it's|so|all|just) (?:\w+ )?milky\b"
             r"|\bwater (?:\w+ )?(?:mushy|featureless|mush)\b|\bfeatureless\b|\btexture (?:is |has )?(?:gone|lost)\b",
         ),
         (
             Symptom.JUST_WHITE,
-            r"\b(?:just|only|all|pure|plain|one|simply|completely|totally|too) white\b|\bwashed[ -]?out\b|\bwhite (?:sheet|blob|mass|patch of nothing|hole)\b"
+            r"\b(?:just|only|all|pure|plain|one|simply|completely|totally|too) white\b|\bwashed[ -]?out\b(?! (?:bridge|road|trail|path))|\bwhite (?:sheet|blob|mass|patch of nothing|hole)\b"
             r"|\bwhited out\b|\bbleached\b",
         ),
         (
             Symptom.TOO_FROZEN,
             r"\btoo (?:frozen|crunchy|hard|crisp|sharp|static|spiky)\b|\b(?:looks?|is|came out|it's|comes out|still|all|water) (?:\w+ )?frozen\b"
-            r"|\blooks? (?:stuck|static|stiff)\b|\blike (?:ice|glass|plastic)\b|\bcrunchy\b|\bstands? still\b|\bno (?:motion|movement|flow)\b|\bspiky\b",
+            r"|\blooks? (?:stuck|static|stiff)\b|\blike (?:ice|glass|plastic)\b|\bcrunchy\b|\b(?:drops?|water|it|everything|droplets)(?: \w+){0,2} stands? still\b|\bno (?:motion|movement|flow)\b|\bspiky\b",
         ),
         (
             Symptom.TOO_BRIGHT,
@@ -213,7 +220,7 @@ _SYMPTOMS: Final = tuple(
         ),
         (
             Symptom.SOFT_SPOTS,
-            r"\b(?:soft|round|pale|blurr?y|fuzzy|faint|ghostly|bright|white|light|hazy) (?:\w+ )?(?:spots?|discs?|disks?|circles?|blobs?|rings?|blotches)\b"
+            r"\b(?:soft|round|pale|blurr?y|fuzzy|faint|ghostly|hazy) (?:\w+ )?spots?\b|\b(?:soft|round|pale|blurr?y|fuzzy|faint|ghostly|hazy|bright|white|light) (?:\w+ )?(?:discs?|disks?|circles?|blobs?|rings?|blotches)\b"
             r"|\b(?:drops?|droplets?|water|spray|spots?) (?:are |is )?on (?:the |my )?(?:front|lens|glass|filter|front (?:glass|element))\b|\bwet (?:lens|glass)\b",
         ),
         (
@@ -222,7 +229,7 @@ _SYMPTOMS: Final = tuple(
         ),
         (
             Symptom.GLARE,
-            r"\bglare\b|\bshin(?:e|y|es|ing)\b(?! sun)|\breflections? (?:on|off|from)\b|\bglossy\b|\bglisten\w*\b|\bmirrors?\b(?! lock)|\bglint\w* (?:on|off) (?:the )?(?:rock|wet|leav)\w*",
+            r"\bglare\b|\bshin(?:e|y|es|ing)\b(?! sun)|\breflections? (?:on|off|from)\b|\bglossy\b|\bglisten\w*\b|\b(?:like|as) (?:a )?mirrors?\b|\bmirror-?like\b|\bglint\w* (?:on|off) (?:the )?(?:rock|wet|leav)\w*",
         ),
         (
             Symptom.BLUE_CAST,
@@ -234,7 +241,7 @@ _SYMPTOMS: Final = tuple(
         ),
         (
             Symptom.TOO_SMALL,
-            r"\b(?:looks?|is|fall|falls|waterfall|so|too|it's|comes out|way) (?:\w+ )?(?:tiny|small|little)\b(?! (?:stream|creek|steps?|fall|bit|cascade|waterfall))|\btiny (?:water)?fall in\b|\blost in the (?:frame|picture|scene)\b",
+            r"\b(?:looks?|is|fall|falls|waterfall|so|too|it's|comes out|way) (?:\w+ )?(?:tiny|small)\b(?! (?:stream|creek|steps?|fall|bit|cascade|waterfall))|\btiny (?:water)?fall in\b|\blost in the (?:frame|picture|scene)\b",
         ),
     )
 )

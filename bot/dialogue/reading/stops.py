@@ -143,7 +143,10 @@ def is_filter(draft: Draft, quantity: Quantity) -> bool:
     if _GRADUATED.search(before + after):
         return False
     named = _ND_NEAR.search(before) or _ND_NEAR.search(after)
-    spoken = _FILTER_BEFORE.search(draft.before(quantity)) or _FILTER_AFTER.search(after)
+    adjective = quantity.text.endswith("stop") and quantity.value > 1  # "6 stop", not "6 stops"
+    spoken = adjective and (
+        _FILTER_BEFORE.search(draft.before(quantity)) or _FILTER_AFTER.search(after)
+    )
     return quantity.value.is_integer() and bool(named or spoken)
 
 

@@ -9,7 +9,7 @@ from bot.dialogue.facts import Flow, Symptom
 from bot.dialogue.reading.draft import Draft
 
 _NEGATED: Final = re.compile(
-    r"\b(?:no|not|isn't|without|don't|too|never|less)(?: (?:want|so|too|it|that|look|be))* ?$"
+    r"\b(?:no|not|isn't|without|don't|too|never|less|little|lost|lacks)(?: (?:want|so|too|it|that|look|be))* ?$"
 )
 #: The looks by their words; values of core.water.Look.
 _LOOKS: Final = tuple(
@@ -17,12 +17,12 @@ _LOOKS: Final = tuple(
     for look, pattern in (
         (
             "frozen",
-            r"\bfreez(?:e|ing)\b|\bfrozen\b|\bstop the (?:drops|water|motion)\b|\b(?:droplets|drops|splashes) (?:sharp|visible|in the air)\b",
+            r"\bfreeze\b|\bfreezing (?:the |every )(?:water|drops?|motion)\b|(?<!nearly )(?<!almost )\bfrozen\b|\bstop the (?:drops|water|motion)\b|\b(?:droplets|drops|splashes) (?:sharp|visible|in the air)\b",
         ),
-        ("crisp", r"\bcrisp\b|\bshort (?:trails|streaks)\b|\bnearly frozen\b"),
+        ("crisp", r"\bcrisp\b|\bshort (?:trails|streaks)\b|\b(?:nearly|almost) frozen\b"),
         (
             "textured",
-            r"\btextured?\b|\bstrands?\b|\bthreads?\b|\bstructure\b|\bstreaks?\b(?! of light)|\bstringy\b",
+            r"\btextured?\b|\bstrands?\b|\b(?:separate|single|fine|white|water) threads\b|\bstructure\b|\bstreaks\b(?! of light)|\bstringy\b",
         ),
         ("silky", r"\bsilk(?:y|en)?\b|\bsatin\b|\bvelvet\w*\b"),
         (
@@ -82,8 +82,8 @@ _WHOLE: Final = re.compile(
     r"\b(?:whole|entire|full|complete) (?:water)?falls?\b|\ball of the (?:water)?falls?\b|\b(?:get|show|want|fit|have|keep|frame|take) (?:in )?the whole thing\b|^the whole thing$|\btop to bottom\b"
 )
 _SECTION: Final = re.compile(
-    r"\b(?:just|only) (?:a |the )?(?:\w+ )?(?:section|part|piece|bit|detail|slice)\b|\bsections?\b(?! of (?:the )?(?:trail|path))"
-    r"|\bdetails? of\b|\b(?:lower|upper|top|bottom|middle|left|right) (?:part|half|third|section|ledge|bit|tier|drop)\b|\bclose-?up\b"
+    r"\b(?:just|only) (?:a |the )?(?:\w+ )?(?:section|part|piece|bit|detail|slice)\b|\b(?:a|the|this) section\b(?! of (?:the )?(?:trail|path))|^section\b"
+    r"|\bdetails? of\b|\b(?:lower|upper|top|bottom|middle|left|right) (?:part|section|ledge|bit|tier|drop)\b|\bclose-?up\b"
 )
 _WARNED: Final = re.compile(r"\b(?:blink\w*|flash\w*|clipp\w*|soft|sharp|dark|bright|blurr?\w*)\b")
 _STREAM: Final = re.compile(
