@@ -59,7 +59,9 @@ class Database:
         self._url = make_url(url)
         self._is_sqlite = self._url.get_backend_name() == "sqlite"
         self._engine: AsyncEngine = create_async_engine(
-            self._url, pool_pre_ping=not self._is_sqlite
+            self._url,
+            pool_pre_ping=not self._is_sqlite,
+            hide_parameters=True,  # an error's text would quote what people wrote
         )
         # SQLite takes one writer; waiting here is fair and quick, waiting in SQLite is neither.
         self._writer = asyncio.Lock()

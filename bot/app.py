@@ -1,0 +1,143 @@
+"""Puts the parts together: settings, store, frame server, Matrix side, runtime; start and stop."""
+
+from __future__ import annotations
+
+import asyncio
+import logging
+import signal
+import sys
+from contextlib import AsyncExitStack
+from typing import Final
+
+from bot.dialogue.engine import failure, handle
+from bot.exits import Exit
+from bot.matrix.client import MatrixClient
+from bot.matrix.errors import MatrixError
+from bot.matrix.policy import Policy
+from bot.matrix.session import Account
+from bot.runtime.faults import where_it_broke
+from bot.runtime.frames import FrameServer
+from bot.runtime.runtime import Limits, Runtime, Surroundings
+from bot.runtime.workers import Dialogue
+from bot.settings import Settings, SettingsError, load_settings
+from bot.store.database import Database, SchemaNewerError
+from bot.store.pictures import PictureFiles
+from bot.store.store import Store
+
+_LOG: Final = logging.getLogger(__name__)
+
+
+def serve() -> int:
+    """Run the bot with the settings of the environment until it is told to stop.
+
+    Returns:
+        An exit code that says whether a restart may help.
+    """
+    try:
+        settings = load_settings()
+    except SettingsError as error:
+        sys.stderr.write("\n".join((*error.problems, "")))
+        return Exit.CONFIG
+    set_up_log(settings.log_level)
+    try:
+        asyncio.run(_run_until_told(settings))
+    except Exception as error:
+        return _exit_code(error)
+    return Exit.DONE
+
+
+def _exit_code(error: Exception) -> int:
+    """Say what ended the bot; only messages made for the operator are quoted."""
+    known: tuple[type[Exception], ...] = (MatrixError, SchemaNewerError)
+    for cause in _causes(error):
+        if isinstance(cause, known):
+            _LOG.critical("%s", cause)
+            return cause.exit_code if isinstance(cause, MatrixError) else Exit.CONFIG
+    _LOG.critical("broke down: %s", where_it_broke(error))
+    return Exit.FAILED
+
+
+def _causes(error: BaseException) -> list[BaseException]:
+    """The exceptions of a group, or the exception itself."""
+    if isinstance(error, BaseExceptionGroup):
+        return [cause for member in error.exceptions for cause in _causes(member)]
+    return [error]
+
+
+def set_up_log(level: str) -> None:
+    """Log to the error output: our own lines at this level, those of libraries as warnings.
+
+    Some libraries log what they are given when they are asked for detail, and what they are
+    given here are people's words.
+    """
+    logging.basicConfig(
+        stream=sys.stderr,
+        level=logging.WARNING,
+        format="%(asctime)s %(levelname)s %(name)s: %(message)s",
+    )
+    for name in ("bot", "core"):
+        logging.getLogger(name).setLevel(level)
+
+
+async def _run_until_told(settings: Settings) -> None:
+    """Run until SIGTERM or SIGINT, then end within ten seconds."""
+    loop = asyncio.get_running_loop()
+    async with asyncio.TaskGroup() as group:
+        bot = group.create_task(run_bot(settings))
+        for number in (signal.SIGTERM, signal.SIGINT):
+            loop.add_signal_handler(number, bot.cancel)
+    _LOG.info("stopped")
+
+
+async def run_bot(settings: Settings) -> None:
+    """Run the bot until cancelled; then what is under way is finished and all is closed.
+
+    Raises:
+        SchemaNewerError: the database was written by a newer version.
+        ExceptionGroup: with a MatrixError, when an operator has to act.
+    """
+    settings.data_dir.mkdir(mode=0o700, parents=True, exist_ok=True)
+    async with AsyncExitStack() as stack:
+        store = Store(Database(settings.database))
+        stack.push_async_callback(store.close)
+        await store.open()
+        frames = FrameServer()
+        stack.push_async_callback(frames.stop)
+        await frames.start()
+        client = MatrixClient(account_of(settings), Policy.of(settings.allowed))
+        stack.push_async_callback(client.close)
+        await client.start()
+        files = PictureFiles(settings.data_dir / "pictures")
+        runtime = Runtime(
+            Surroundings(store, files, client.transport, frames),
+            Dialogue(handle, failure),
+            limits=limits_of(settings),
+        )
+        stack.push_async_callback(runtime.stop)
+        await runtime.start()
+        async with asyncio.TaskGroup() as group:
+            group.create_task(client.run(runtime))
+            group.create_task(runtime.wait())
+
+
+def account_of(settings: Settings) -> Account:
+    """The bot's account, as the Matrix side takes it."""
+    password, token = settings.password, settings.access_token
+    return Account(
+        homeserver=settings.homeserver,
+        user_id=settings.user,
+        data_dir=settings.data_dir,
+        password=password.get_secret_value() if password else None,
+        access_token=token.get_secret_value() if token else None,
+        device_id=settings.device_id,
+        device_name=settings.device_name,
+    )
+
+
+def limits_of(settings: Settings) -> Limits:
+    """What work may cost, as the runtime takes it."""
+    return Limits(
+        frames_days=settings.frames_days,
+        frame_bytes=settings.frame_bytes,
+        workers=settings.workers,
+    )
