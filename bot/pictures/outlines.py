@@ -17,7 +17,7 @@ WHITE: Final = (255, 255, 255)
 #: 390 points width: two lines of 1.5 points each).
 LINE: Final = 1 / 240
 #: An outline keeps this far from the pixels that it marks, so as not to hide them.
-GAP: Final = 1 / 150
+GAP: Final = 1 / 100
 #: Height of a letter's plate (own rule: 25 points where the frame is 390 points wide).
 PLATE: Final = 1 / 13
 

@@ -1,0 +1,83 @@
+"""Text on pictures is drawable, wrapped, and never cut off."""
+
+from __future__ import annotations
+
+import numpy as np
+import pytest
+from hypothesis import given
+from hypothesis import strategies as st
+from PIL import Image, ImageDraw, ImageFont
+
+from bot.pictures import lettering
+from bot.pictures.lettering import font, line_height, plain, text_width, wrap, write
+
+
+@pytest.mark.parametrize(
+    ("text", "drawn"),
+    [
+        ("f/11 · 1/4 s · ISO 100", "f/11 · 1/4 s · ISO 100"),
+        ("8 °C ± 2", "8 °C ± 2"),
+        ("2½ m", "2 1/2 m"),
+        ("½ m", "1/2 m"),
+        ("a ½", "a 1/2"),
+        ("m²", "m2"),
+        ("3 × 4 – 5 −1", "3 x 4 - 5 -1"),
+        ("≤ 0.4", "at most 0.4"),
+        ("Höllriß, Čertův", "Hollriss, Certuv"),
+        ("Ho\u0308ll", "Holl"),
+        ("line\nnext\u00a0one\ttab", "line next one tab"),
+        ("a\u200bb\u0007", "ab"),
+        ("水 fall", "? fall"),
+        ("", ""),
+    ],
+)
+def test_what_the_font_lacks_is_spelled(text: str, drawn: str) -> None:
+    """Accents go, signs become words or plain signs, unknown letters leave a visible mark."""
+    assert plain(text) == drawn
+
+
+@given(st.text(max_size=60))
+def test_plain_text_stays(text: str) -> None:
+    """Spelling twice changes nothing, and no line breaks remain."""
+    once = plain(text)
+    assert plain(once) == once
+    assert "\n" not in once
+
+
+@given(st.text(max_size=120), st.integers(20, 60), st.integers(120, 500))
+def test_wrapping_keeps_all_and_fits(text: str, size: int, width: int) -> None:
+    """Every letter is in some line, in order, and no line is wider than asked."""
+    lines = wrap(text, size, width, weight=1)
+    assert "".join(lines).replace(" ", "") == plain(text).replace(" ", "")
+    assert all(text_width(line, size, 1) <= width for line in lines)
+
+
+@pytest.mark.parametrize(
+    ("text", "lines"),
+    [("", [""]), ("one", ["one"]), ("stand back from the lip", ["stand back", "from the lip"])],
+)
+def test_words_stay_whole_where_they_can(text: str, lines: list[str]) -> None:
+    """Lines break between words (pins current behaviour: 30 px letters on 170 px)."""
+    assert wrap(text, 30, 170) == lines
+
+
+@pytest.mark.parametrize("text", ["Agjy|", "1/4 s", "WWW", "f/11"])
+@pytest.mark.parametrize("weight", [0, 2])
+def test_letters_stay_in_their_place(text: str, weight: int) -> None:
+    """Ink stays within the width and the line height that were promised."""
+    image = Image.new("L", (600, 200), 255)
+    write(ImageDraw.Draw(image), (50, 50), text, 60, weight=weight)
+    rows, columns = np.nonzero(np.asarray(image) < 128)
+    assert columns.min() >= 50 - 2 - weight
+    assert columns.max() <= 50 + text_width(text, 60, weight) + 2
+    assert rows.min() >= 50 - weight
+    assert rows.max() <= 50 + line_height(60)
+
+
+def test_pillow_without_a_scalable_font_is_refused(monkeypatch: pytest.MonkeyPatch) -> None:
+    """A Pillow without FreeType stops with a clear error, never with tiny letters."""
+    monkeypatch.setattr(ImageFont, "load_default", lambda size: size)
+    font.cache_clear()
+    with pytest.raises(TypeError, match="FreeType"):
+        lettering.font(33)
+    font.cache_clear()
