@@ -5,6 +5,7 @@ from __future__ import annotations
 import difflib
 import os
 import re
+import textwrap
 from collections.abc import Mapping
 from pathlib import Path
 from typing import Annotated, Any, Final, Literal
@@ -238,7 +239,8 @@ def render_sample() -> str:
         "# Folder of secret files (linn_password, linn_access_token, linn_database_url).",
         f"#{SECRETS_DIR}={USUAL_SECRETS_DIR}",
     )
-    return "\n".join([*head, *(line for name in Settings.model_fields for line in _entry(name))])
+    lines = (line for name in Settings.model_fields for line in _entry(name))
+    return "\n".join((*head, *lines, ""))
 
 
 def _entry(name: str) -> list[str]:
@@ -246,4 +248,5 @@ def _entry(name: str) -> list[str]:
     variable = PREFIX + name.upper()
     default = "" if field.default in (None, ()) else str(field.default)
     line = f"{variable}=" if field.is_required() else f"#{variable}={default}"
-    return ["", f"# {field.description}", line, *([""] if name == "log_level" else [])]
+    words = textwrap.wrap(str(field.description), 96, initial_indent="# ", subsequent_indent="# ")
+    return ["", *words, line]

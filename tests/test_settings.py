@@ -1,0 +1,130 @@
+"""Settings: read from environment and secret files, typos refused, the sample kept true."""
+
+from __future__ import annotations
+
+import os
+from pathlib import Path
+
+import pytest
+
+from bot import settings as settings_module
+from bot.settings import Settings, SettingsError, load_settings, render_sample
+
+SAMPLE = Path(__file__).parent.parent / "deploy" / "env.sample"
+RENDERED = render_sample()  # before a test changes where secrets usually are
+NEEDED = {
+    "LINN_HOMESERVER": "https://matrix.mill.example/",
+    "LINN_USER": "@linn:mill.example",
+    "LINN_PASSWORD": "a word",
+}
+
+
+@pytest.fixture(autouse=True)
+def _empty_environment(monkeypatch: pytest.MonkeyPatch, tmp_path: Path) -> None:
+    """No setting comes from the machine that runs the tests."""
+    for name in [name for name in os.environ if name.upper().startswith("LINN_")]:
+        monkeypatch.delenv(name)
+    monkeypatch.setattr(settings_module, "USUAL_SECRETS_DIR", tmp_path / "none")
+
+
+def load(monkeypatch: pytest.MonkeyPatch, **variables: str) -> Settings:
+    """The settings of an environment."""
+    for name, value in (NEEDED | variables).items():
+        monkeypatch.setenv(name, value)
+    return load_settings()
+
+
+def test_defaults_answer_nobody_and_keep_frames_for_a_month(
+    monkeypatch: pytest.MonkeyPatch,
+) -> None:
+    """With the least that is needed, the rest is safe."""
+    settings = load(monkeypatch)
+    assert settings.homeserver == "https://matrix.mill.example"
+    assert (settings.allowed, settings.leaders) == ((), ())
+    assert (settings.frames_days, settings.workers, settings.frame_bytes) == (30, 1, 60_000_000)
+    assert settings.database == f"sqlite+aiosqlite:///{Path('data').absolute() / 'linn.db'}"
+
+
+def test_lists_are_written_with_commas(monkeypatch: pytest.MonkeyPatch) -> None:
+    """People and servers, spaces and a last comma forgiven."""
+    settings = load(monkeypatch, LINN_ALLOWED="@fern:mill.example, *:brook.example:8448,")
+    assert settings.allowed == ("@fern:mill.example", "*:brook.example:8448")
+
+
+def test_secrets_come_from_files_and_are_not_shown(
+    monkeypatch: pytest.MonkeyPatch, tmp_path: Path
+) -> None:
+    """A file of the secrets folder fills a setting; printing the settings does not tell it."""
+    (tmp_path / "linn_database_url").write_text("postgresql+asyncpg://linn:heron@db/linn\n")
+    settings = load(monkeypatch, LINN_SECRETS_DIR=str(tmp_path))
+    assert settings.database == "postgresql+asyncpg://linn:heron@db/linn"
+    assert "heron" not in repr(settings)
+    assert "a word" not in repr(settings)
+
+
+@pytest.mark.parametrize(
+    ("variables", "says"),
+    [
+        ({"LINN_ALOWED": "x"}, "LINN_ALOWED is no setting of Linn; did you mean LINN_ALLOWED?"),
+        ({"LINN_SECRET_DIR": "x"}, "did you mean LINN_SECRETS_DIR?"),
+        ({"LINN_HOMESERVER": "matrix"}, "LINN_HOMESERVER: “matrix” is no address"),
+        ({"LINN_HOMESERVER": ""}, "LINN_HOMESERVER is missing: Base address"),
+        ({"LINN_USER": "linn"}, "LINN_USER: “linn” is no full user id; write it like @name:"),
+        ({"LINN_USER": "@linn:mill/x"}, "is no full user id"),
+        ({"LINN_ALLOWED": "*"}, "would let in too many"),
+        ({"LINN_ALLOWED": "*:*"}, "would let in too many"),
+        ({"LINN_ALLOWED": "@.*:mill.example, fern"}, "“fern” is no full user id"),
+        ({"LINN_LEADERS": "*:mill.example"}, "LINN_LEADERS: “*:mill.example” is no full user"),
+        ({"LINN_PASSWORD": ""}, "LINN_PASSWORD is missing"),
+        ({"LINN_ACCESS_TOKEN": "t"}, "LINN_ACCESS_TOKEN needs LINN_DEVICE_ID"),
+        ({"LINN_DATABASE_URL": "mysql://x"}, "LINN_DATABASE_URL must begin with postgresql"),
+        ({"LINN_FRAMES_DAYS": "0"}, "LINN_FRAMES_DAYS: input should be greater than or equal"),
+        ({"LINN_WORKERS": "many"}, "LINN_WORKERS: input should be a valid integer"),
+        ({"LINN_LOG_LEVEL": "LOUD"}, "LINN_LOG_LEVEL: input should be 'DEBUG'"),
+        ({"LINN_SECRETS_DIR": "nowhere-here"}, "which is no folder"),
+    ],
+)
+def test_what_is_wrong_is_said_in_one_sentence(
+    monkeypatch: pytest.MonkeyPatch, variables: dict[str, str], says: str
+) -> None:
+    """Each mistake is named with its variable and what to write in its place."""
+    with pytest.raises(SettingsError) as caught:
+        load(monkeypatch, **variables)
+    (problem,) = caught.value.problems
+    assert says in problem
+
+
+def test_a_secret_file_that_nobody_knows_is_an_error(
+    monkeypatch: pytest.MonkeyPatch, tmp_path: Path
+) -> None:
+    """A misnamed secret is pointed out; files of other programs are not ours to judge."""
+    (tmp_path / "linn_pasword").write_text("x")
+    (tmp_path / "other_program").write_text("x")
+    with pytest.raises(SettingsError, match=r"LINN_PASWORD is no setting.*LINN_PASSWORD"):
+        load(monkeypatch, LINN_SECRETS_DIR=str(tmp_path))
+
+
+def test_the_usual_secrets_folder_is_used_when_it_exists(
+    monkeypatch: pytest.MonkeyPatch, tmp_path: Path
+) -> None:
+    """Containers need not say where their secrets are."""
+    (tmp_path / "linn_device_id").write_text("DEVICE")
+    monkeypatch.setattr(settings_module, "USUAL_SECRETS_DIR", tmp_path)
+    assert load(monkeypatch).device_id == "DEVICE"
+
+
+def test_no_problem_quotes_a_secret(monkeypatch: pytest.MonkeyPatch) -> None:
+    """The message about a wrong address of the database does not show its password."""
+    with pytest.raises(SettingsError) as caught:
+        load(monkeypatch, LINN_DATABASE_URL="mysql://linn:heron@db/linn")
+    assert "heron" not in str(caught.value)
+
+
+def test_the_sample_is_what_the_settings_say() -> None:
+    """`deploy/env.sample` names every setting with its description and default."""
+    assert SAMPLE.read_text(encoding="utf-8") == RENDERED
+
+
+def test_every_setting_is_described() -> None:
+    """A setting without a sentence would be a blank line in the sample."""
+    assert [name for name, field in Settings.model_fields.items() if not field.description] == []
