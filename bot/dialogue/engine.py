@@ -121,8 +121,13 @@ def _answer(turn: Turn, event: Event) -> None:
             arrive.timer_fired(turn, event.name)
         case Withdrawn():
             frames.withdrawn(turn, event.event_id)
-        case _ if not event.origin.addressed:
-            return
+        case _ if event.origin.addressed:
+            _shared(turn, event)
+
+
+def _shared(turn: Turn, event: FrameReceived | PlaceReceived | OtherReceived) -> None:
+    """Something without words of its own: a frame, a location, a voice message."""
+    match event:
         case FrameReceived():
             _frame(turn, event)
         case PlaceReceived():

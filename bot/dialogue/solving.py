@@ -109,7 +109,7 @@ def polariser_of(facts: Facts) -> Polariser:
     """On the lens, in the bag, or not owned; one that is on is owned."""
     if facts.polariser_on:
         return "on"
-    return "off" if facts.has_polariser or facts.polariser_on is False else "none"
+    return "off" if facts.has_polariser else "none"
 
 
 # in words

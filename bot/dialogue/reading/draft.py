@@ -158,5 +158,9 @@ class Draft:
         for quantity in self.quantities:
             before, after = self.before(quantity), self.after(quantity)
             moved = _LEFT_BEHIND.search(before) and _ARRIVES.search(after)
-            if _WITHDRAWN.search(before) or moved or after.strip() in {">", "->"}:
+            later = self.neighbour(quantity, 1)
+            if after.strip() == "or" and later and quantity.unit in {"", later.unit}:
+                self.refuse(quantity)
+                self.refuse(later)
+            elif _WITHDRAWN.search(before) or moved or after.strip() in {">", "->"}:
                 self.claim(quantity)

@@ -159,6 +159,7 @@ _NO: Final = (
 )
 _LACKS_POLARISER: Final = re.compile(
     rf"\b{_NO} {_POLARISER}\b(?! (?:on|mounted|effect))"
+    rf"|\b{_POLARISER}\W{{1,3}}(?:no|nope|none|don't have)\b"
     rf"|\b(?:left|forgot|forgotten|lost)\b[^,;.]{{0,20}}\b{_POLARISER}\b"
     rf"|\b{_POLARISER}\b[^,;.]{{0,15}}\b{_NOT_HERE}\b"
 )
@@ -286,7 +287,9 @@ def _read_no_filters(draft: Draft) -> None:
 
 
 _TRIPOD: Final = r"(?:tripods?|tripd|tri-?pod|triopd|tirpod)"
-_NO_TRIPOD: Final = re.compile(rf"\b{_NO} {_TRIPOD}\b")
+_NO_TRIPOD: Final = re.compile(
+    rf"\b{_NO} {_TRIPOD}\b|\b{_TRIPOD}\W{{1,3}}(?:no|nope|none|don't have)\b"
+)
 _ABSENT_TRIPOD: Final = re.compile(
     rf"\b{_TRIPOD}\b[^,;.]{{0,12}}\b{_NOT_HERE}\b|\b(?:left|forgot|forgotten)\b[^,;.]{{0,12}}\b{_TRIPOD}\b"
 )

@@ -108,7 +108,7 @@ _TOKEN: Final = re.compile(
     r"|(?P<feet>\d+ ?(?:'|ft|feet|foot) ?\d+(?:\.\d+)? ?(?:\"|''|in\b|inch(?:es)?\b)"
     r"|\b\d+'\d{1,2}(?![\d\"]))"
     r"|(?P<metres>(?<![\w.])\d{1,2}m\d\d(?![\d/.]| ?m))"
-    rf"|(?P<f>(?<![\w/])(?:f|(?:f-?(?:stop|number)|aperture)s?)(?:{_LINK})?(?: ?f)?"
+    rf"|(?P<f>(?<!\w)(?:f|(?:f-?(?:stop|number)|aperture)s?)(?:{_LINK})?(?: ?f)?"
     rf" ?[/:=]? ?(?P<f_low>{_DECIMAL})(?:-(?P<f_high>{_DECIMAL}))?(?![\d/]))"
     rf"|(?P<iso>(?<![\w/])(?:isoo?|izo|asa|sensitivity){_LINK} ?-? ?"
     rf"(?P<iso_value>{_THOUSANDS}|{_DECIMAL})(?!\d))"

@@ -139,6 +139,17 @@ def stands_alone(draft: Draft, quantity: Quantity) -> bool:
     return all(_TIGHT.fullmatch(part) or _ONLY_FILLER.fullmatch(part) for part in words)
 
 
+def _is_vague(
+    subject: str | None, words: str, after: str, match: re.Match[str] | None
+) -> bool:
+    """Whether a bare number may count or name something else: "i'm 64", "the falls 10 behind"."""
+    if match is not None:
+        return False
+    return not _ONLY_FILLER.fullmatch(after) or (
+        subject == "distance" and "distance" not in words and " at" not in words
+    )
+
+
 def role(draft: Draft, quantity: Quantity) -> str | None:
     """The slot of a length by the words around it; None when they do not say."""
     bare = quantity.unit == ""
@@ -156,6 +167,8 @@ def role(draft: Draft, quantity: Quantity) -> str | None:
         kind = "near"
     if kind is None and not bare and _TIGHT.fullmatch(words):
         kind = _measured(draft.before(quantity))
-    if bare and kind in _NEVER_BARE:
+    if bare and (kind in _NEVER_BARE or _is_vague(subject, words, after, match)):
         return None
+    if kind is None and words.rstrip().endswith("up") and _WALKING.search(draft.text):
+        kind = "climb"
     return _SLOTS[kind] if kind else None

@@ -85,6 +85,10 @@ _KEEP_WORDS: Final = (
     (Keep.F_NUMBER, re.compile(rf"\b{_F_WORD}\b")),
     (Keep.ISO, re.compile(rf"\b(?:{_ISO_WORD}|iso)\b")),
 )
+_ONLY_CHANGE: Final = re.compile(
+    rf"\b(?:(?:only|just) (?:want to |can )?(?:change|touch|move|adjust)"
+    rf"|(?:change|touch|move|adjust) only) {_THE}{_LIST}"
+)
 _SMALL_STEPS: Final = re.compile(
     r"\b(?:small|tiny|little|fine|baby)(?:er)? steps?\b|\bstep by step\b|\b(?:little|bit) by (?:little|bit)\b"
     r"|\bone (?:click|step|third) (?:at a time|after)\b|\bthird by third\b|\bclick by click\b"
@@ -169,6 +173,17 @@ def read_focal_lengths(draft: Draft) -> None:
             draft.put("focal_mm", quantity.value, quantity)
 
 
+def _is_beside_settings(draft: Draft, quantity: Quantity) -> bool:
+    """Whether a setting stands right before or behind, with nothing said between."""
+    free = draft.free()
+    earlier, later = draft.neighbour(quantity, -1), draft.neighbour(quantity, 1)
+    follows = earlier is not None and earlier not in free
+    leads = later is not None and later.unit == "f"
+    return (follows and not draft.before(quantity).strip(" ,;/")) or (
+        leads and not draft.after(quantity).strip(" /") and not draft.before(quantity).strip()
+    )
+
+
 def read_settings_triple(draft: Draft) -> None:
     """`f/11 1/4 100`: the bare number that follows f-number and time is the ISO."""
     if "iso" in draft.values or not {"f_number", "shutter_s"} <= draft.values.keys():
@@ -200,9 +215,12 @@ def read_modes(draft: Draft) -> None:
     """What shall stay, small steps, automatic or manual, and whether it only asks "what if"."""
     skeleton = draft.skeleton()
     kept = " ".join(match["kept"] or match["fixed"] for match in _KEEP.finditer(skeleton))
-    keep = frozenset(slot for slot, pattern in _KEEP_WORDS if pattern.search(kept))
+    keep = {slot for slot, pattern in _KEEP_WORDS if pattern.search(kept)}
+    only = _ONLY_CHANGE.search(skeleton)
+    if only:
+        keep |= {slot for slot, pattern in _KEEP_WORDS if not pattern.search(only.group())}
     if keep:
-        draft.note("keep", keep)
+        draft.note("keep", frozenset(keep))
     if _SMALL_STEPS.search(draft.text):
         draft.note("small_steps", value=True)
     if _AUTOMATIC.search(draft.text):

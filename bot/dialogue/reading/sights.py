@@ -16,7 +16,7 @@ _LIGHTS: Final = tuple(
             "after sunset",
             r"\b(?:after|past) sunset\b|\bsun(?:'s| has| is)? (?:just )?(?:set|gone down)\b",
         ),
-        ("dusk", r"\bdusk\b|\btwilight\b|\bblue hour\b|\bgetting dark\b|\bnearly dark\b"),
+        ("dusk", r"\bdusk\b|\btwilight\b|\bblue hour\b|\b(?:getting|nearly|almost) (?:dark|night)\b"),
         (
             "deep slot",
             r"\bslot(?: canyon)?\b(?!s)|\b(?:deep|narrow|dark) (?:canyon|gorge|ravine|slot|cleft)\b",
@@ -38,7 +38,7 @@ _LIGHTS: Final = tuple(
         (
             "open gorge",
             r"\b(?:open|wide|treeless) (?:gorge|canyon|ravine)\b"
-            r"|\b(?:in|inside) (?:a|the) (?:gorge|canyon|ravine)\b|\bgorge\b",
+            r"|\b(?:in|inside) (?:a|the) (?:gorge|canyon|ravine)\b|\b(?:gorge|canyon|ravine)\b(?! (?:wall|side|rim))",
         ),
         (
             "before sunset",
@@ -103,7 +103,7 @@ _BLINK: Final = (
     r"|whites?|water)|highlight warnings?|warnings? (?:off|gone|shows?|light)|(?<=no )warnings?)"
 )
 _BLINKS: Final = re.compile(rf"\b{_BLINK}\b")
-_HISTOGRAM: Final = re.compile(r"\b(?:histograms?|histos?|graphs?|curve)\b")
+_HISTOGRAM: Final = re.compile(r"\b(?:histograms?|histos?|hist|graphs?|curve)\b")
 _BLINK_NOTHING: Final = re.compile(
     rf"\b(?:nothing|none|no|not|isn't|doesn't|stopped|without|never|zero)\b[^,;.]{{0,22}}\b{_BLINK}"
     rf"|\b{_BLINK} (?:is |are |all |now )*(?:gone|off|stopped|none|away)\b"
@@ -191,7 +191,7 @@ _SYMPTOMS: Final = tuple(
         (
             Symptom.NO_TEXTURE,
             r"\b(?:mush|soup|soupy|cotton(?: wool| candy|$|(?=[,.!;]))|like cotton|candy ?floss|milk|porridge|fog)\b"
-            r"|\b(?:no|lost|without|zero|lacks?|losing|any|little) (?:any )?(?:texture|structure|strands|detail in the (?:water|fall))\b"
+            r"|\b(?:no|lost|without|zero|lacks?|losing|any|little) (?:any )?(?:texture|structure|strands|lines in the (?:water|fall)|detail in the (?:water|fall))\b"
             r"|\btoo (?:silky|smooth|misty|soft and white|milky|blurr?y water|creamy)\b|\b(?:looks|is|it's|so|all|just) (?:\w+ )?milky\b"
             r"|\bwater (?:\w+ )?(?:mushy|featureless|mush)\b|\bfeatureless\b|\btexture (?:is |has )?(?:gone|lost)\b",
         ),
@@ -211,12 +211,12 @@ _SYMPTOMS: Final = tuple(
         ),
         (
             Symptom.TOO_DARK,
-            r"\b(?:too|way|bit|little|rather|pretty|really|very|so) dark\b(?! (?:forest|gorge|canyon|in here))|\bunderexposed\b|\btoo dim\b|\bmurky\b",
+            r"\b(?:too|way|bit|smidge|tad|touch|little|rather|pretty|really|very|so) dark\b(?! (?:forest|gorge|canyon|in here))|\bunderexposed\b|\btoo dim\b|\bmurky\b",
         ),
         (
             Symptom.BLACK_ROCK,
             r"\bblack (?:\w+ )?(?:pools?|rocks?|shadows?|holes?|areas?|stones?|corners?|walls?|bits)\b|\b(?:rocks?|pools?|shadows?|stones?|walls?) (?:\w+ ){0,2}(?:black|blocked)\b"
-            r"|\bno detail in the (?:shadows?|rocks?|darks?|blacks?)\b|\bblocked(?: up)? shadows\b",
+            r"|\bno detail in the (?:shadows?|rocks?|darks?|blacks?)\b|\bblocked(?: up)? shadows\b|\b(?:pools?|rocks?|shadows?) (?:has|have|with|without) (?:no |any )?detail\b",
         ),
         (
             Symptom.SOFT_SPOTS,
@@ -229,7 +229,7 @@ _SYMPTOMS: Final = tuple(
         ),
         (
             Symptom.GLARE,
-            r"\bglare\b|\bshin(?:e|y|es|ing)\b(?! sun)|\breflections? (?:on|off|from)\b|\bglossy\b|\bglisten\w*\b|\b(?:like|as) (?:a )?mirrors?\b|\bmirror-?like\b|\bglint\w* (?:on|off) (?:the )?(?:rock|wet|leav)\w*",
+            r"\bglare\b|\bshin(?:e|y|es|ing)\b(?! sun)|\breflections? (?:on|off|from)\b|\breflect(?:s|ing)? (?:the )?(?:sky|light)\b|\bglossy\b|\bglisten\w*\b|\b(?:like|as) (?:a )?mirrors?\b|\bmirror-?like\b|\bglint\w* (?:on|off) (?:the )?(?:rock|wet|leav)\w*",
         ),
         (
             Symptom.BLUE_CAST,

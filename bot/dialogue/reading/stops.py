@@ -19,15 +19,15 @@ _FILTER_AFTER: Final = re.compile(
 )
 _UNDER: Final = re.compile(r"^\W*(?:too )?(?:under|below|minus|negative)\b(?!ex)")
 _OVER: Final = re.compile(r"^\W*(?:too )?(?:over|above|plus|positive)\b(?!ex)(?! the (?:rock|wat))")
-_DARKER_FOUND: Final = r"(?:too dark|underexposed|too (?:dim|low)|short|dark)"
-_BRIGHTER_FOUND: Final = r"(?:too bright|overexposed|too (?:light|hot|high))"
+_DARKER_FOUND: Final = r"(?:too dark|underexposed|too (?:dim|low)|short|dark|(?:of )?light (?:too little|short|missing|more))"
+_BRIGHTER_FOUND: Final = r"(?:too bright|overexposed|too (?:light|hot|high)|hot|(?:of )?light (?:too much|less))"
 _MOVE: Final = r"(?:come|go|take|bring|pull|push|turn|bump|dial)"
 _THIS: Final = r"(?:it|this|that|(?:the )?exposure|brightness)"
 _WANT_MORE: Final = re.compile(
-    rf"^\W*(?:of )?(?:more light|more exposure|brighter|lighter|more|{_DARKER_FOUND})\b"
+    rf"^\W*(?:of )?(?:more light|more exposure|too little(?: light)?|brighter|lighter|more|{_DARKER_FOUND})\b"
 )
 _WANT_LESS: Final = re.compile(
-    rf"^\W*(?:of )?(?:less light|less exposure|darker|less|{_BRIGHTER_FOUND})\b"
+    rf"^\W*(?:of )?(?:less light|less exposure|too much(?: light)?|darker|less|{_BRIGHTER_FOUND})\b"
 )
 _BY_MORE: Final = re.compile(
     rf"\b(?:{_DARKER_FOUND}|{_MOVE}(?: {_THIS})? up|(?:brighten|raise|lift)(?: {_THIS})?)"

@@ -49,7 +49,7 @@ def read_look(draft: Draft) -> None:
 
 
 _TOWARDS: Final = re.compile(
-    r"\b(?:towards?|at|to|away from) (?:me|us|the camera|the lens|camera|you|where i)\b"
+    r"\b(?:towards?|at|to|for|away from) (?:me|us|my (?:tripod|camera|lens|feet)|the camera|the lens|camera|you|where i)\b"
 )
 _WATER_MOVES: Final = re.compile(
     r"\b(?:flow\w*|runs?|running|comes?|coming|rush\w*|straight|pours?|pouring|head\w*|moves?|moving)\b"
@@ -83,7 +83,7 @@ _WHOLE: Final = re.compile(
 )
 _SECTION: Final = re.compile(
     r"\b(?:just|only) (?:a |the )?(?:\w+ )?(?:section|part|piece|bit|detail|slice)\b|\b(?:a|the|this) section\b(?! of (?:the )?(?:trail|path))|^section\b"
-    r"|\bdetails? of\b|\b(?:lower|upper|top|bottom|middle|left|right) (?:part|section|ledge|bit|tier|drop)\b|\bclose-?up\b"
+    r"|\bdetails? of\b|\b(?:upper|lower|top|bottom|left|right) (?:half|third) (?:only|please)\b|\b(?:lower|upper|top|bottom|middle|left|right) (?:part|section|ledge|bit|tier|drop)\b|\bclose-?up\b"
 )
 _WARNED: Final = re.compile(r"\b(?:blink\w*|flash\w*|clipp\w*|soft|sharp|dark|bright|blurr?\w*)\b")
 _STREAM: Final = re.compile(
@@ -192,7 +192,7 @@ def read_body_heights(draft: Draft) -> None:
 
 
 _MIXED: Final = re.compile(
-    r"\bmixed (?:group|fitness|bunch|party|abilities|ability|levels)\b|\b(?:group|party|we)\b.{0,20}\bmixed\b|\bslow (?:walkers|group|people)\b|\bwith (?:kids|children)\b"
+    r"\bmixed (?:group|fitness|bunch|party|abilities|ability|levels)\b|\b(?:group|party|we)\b.{0,20}\bmixed\b|\bslow (?:walkers|group|people)\b|\b(?:of us|people|walkers|some) (?:are |is )?slow\b|\bwith (?:kids|children)\b"
 )
 _ALONE: Final = re.compile(
     r"\b(?:i'm|im|going|walking|hiking) (?:alone|solo|by myself)\b|^(?:alone|solo|just me)$"

@@ -13,9 +13,12 @@ from bot.dialogue.states import State, Trigger
 from bot.dialogue.steps import base, diagnosis, keep, repeat
 from bot.dialogue.texts import TEXTS, measures
 from bot.dialogue.turn import Turn
+from core.adjust import Price
+from core.camera import POLARISER_STOPS
 from core.exposure import Settings
+from core.light import LIGHTS, metered_level
 from core.series import nearest, step_by, time_marks
-from core.water import look_of
+from core.water import AIM, look_of
 
 #: Step for a blinking patch, and for a whole sheet of water [stops] (common practice: the
 #: camera's preview overstates by half a stop to one, so 1/3 to 2/3; own rule: one for a sheet).
@@ -36,6 +39,11 @@ SAME_STOPS: Final = 1 / 6
 #: A time that the person's eye calls too long is at least halved twice (own rule: one halving of
 #: the streaks is barely seen).
 EYE_STOPS: Final = 2.0
+
+#: Above this share water is no longer textured; see `core.water`.
+BANDS_TOP: Final = 0.10
+#: A new time after a wrong look lies within this factor of the aim (own rule: not at the edge).
+WELL_INSIDE: Final = 1.5
 
 _BLINK_CHANGE: Final = {Blink.PATCHES: -PATCH_STOPS, Blink.SHEET: -SHEET_STOPS}
 #: Symptoms that are about brightness or the look; the others have their own short answers.
@@ -69,8 +77,7 @@ def trouble(turn: Turn, told: Facts) -> None:
         if others:
             diagnosis.answer(turn, others[0])
             return
-        turn.say(Role.SETTINGS, "adjust.need_settings")
-        turn.ask("settings")
+        _need_settings(turn)
         return
     if told.blink is Blink.SKY:
         _to_highlights(turn)
@@ -81,6 +88,13 @@ def trouble(turn: Turn, told: Facts) -> None:
         blinked(turn, told.blink)
         return
     _solve_complaint(turn, told, exposure)
+
+
+def _need_settings(turn: Turn) -> None:
+    """Without settings nothing can be reckoned; a phone that shows none gets its own advice."""
+    if reckoning.is_phone(turn.facts):
+        turn.say(Role.SETTINGS, "phone.no_settings")
+    turn.ask("settings")
 
 
 def take_settings(turn: Turn) -> GivenSettings | None:
@@ -117,11 +131,11 @@ def take_settings(turn: Turn) -> GivenSettings | None:
 
 
 def _solve_complaint(turn: Turn, told: Facts, exposure: set[Symptom]) -> None:
-    change = _wanted_change(told, exposure)
     facts = turn.facts
     given = turn.walk.given
     assert given is not None  # noqa: S101  # the caller has taken the settings
     settings = Settings(given.f_number, given.shutter_s, given.iso)
+    change = _with_told_light(turn, given, _wanted_change(told, exposure))
     times = _times_for(turn, exposure, settings)
     solved = solving.solve(_with_filters(facts, given), settings, change, look_times=times)
     if not solved.plan.steps and not exposure and solved.plan.met:
@@ -139,6 +153,17 @@ def _with_filters(facts: Facts, given: GivenSettings) -> Facts:
     on = {"polariser_on": True} if given.polariser_on and facts.polariser_on is None else {}
     nd = {"nd_on_stops": given.nd_on_stops} if given.nd_on_stops else {}
     return facts.model_copy(update=on | nd)
+
+
+def _with_told_light(turn: Turn, given: GivenSettings, change: float) -> float:
+    """A warning says little of how far over it is; the light, if it was told, says more."""
+    light = LIGHTS.get(turn.facts.light or "")
+    if light is None or change >= 0:
+        return change
+    filters = given.nd_on_stops + (POLARISER_STOPS if given.polariser_on else 0.0)
+    settings = Settings(given.f_number, given.shutter_s, given.iso)
+    over = metered_level(settings, light.ev100, filters)
+    return min(change, -over)
 
 
 def _wanted_change(told: Facts, exposure: set[Symptom]) -> float:
@@ -166,16 +191,19 @@ def _times_for(
     flow = reckoning.flowing_or_usual(facts, reckoning.focal_of(facts), reckoning.Assumed())
     look = reckoning.wished_look(facts)
     shortest_s, longest_s = flow.times(look)
-    if Symptom.NO_TEXTURE in exposure or (
-        Symptom.JUST_WHITE in exposure and flow.share(settings.shutter_s) > 0.1
-    ):
-        halved_s = settings.shutter_s / 2**EYE_STOPS
-        if longest_s > settings.shutter_s / 2:
-            return min(shortest_s, halved_s), max(halved_s * 2, shortest_s)
+    white = Symptom.JUST_WHITE in exposure and flow.share(settings.shutter_s) > BANDS_TOP
+    if Symptom.NO_TEXTURE in exposure or white:
+        eye_s = settings.shutter_s / 2**EYE_STOPS
+        inside_s = flow.time_for(AIM[look] * WELL_INSIDE)
+        longest_s = min(longest_s, inside_s if inside_s < settings.shutter_s else eye_s)
+        return min(shortest_s, longest_s), longest_s
     if Symptom.TOO_FROZEN in exposure:
-        doubled_s = settings.shutter_s * 2**EYE_STOPS
-        if shortest_s < settings.shutter_s * 2:
-            return min(doubled_s / 2, longest_s), max(longest_s, doubled_s)
+        eye_s = settings.shutter_s * 2**EYE_STOPS
+        inside_s = flow.time_for(AIM[look] / WELL_INSIDE)
+        shortest_s = max(
+            shortest_s, min(eye_s, inside_s) if inside_s > settings.shutter_s else eye_s
+        )
+        return shortest_s, max(shortest_s, longest_s)
     if look_of(flow.share(settings.shutter_s)) is not look and not exposure and not facts.look:
         return min(settings.shutter_s, shortest_s), max(settings.shutter_s, longest_s)
     return None
@@ -215,8 +243,7 @@ def blinked(turn: Turn, blink: Blink) -> None:
     """Answer what blinks after a test frame."""
     given = take_settings(turn)
     if given is None:
-        turn.say(Role.SETTINGS, "adjust.need_settings")
-        turn.ask("settings")
+        _need_settings(turn)
         return
     _to_highlights(turn)
     match blink:
@@ -289,8 +316,7 @@ def darker(turn: Turn, stops: float, key: str) -> None:
     """The water clips: the next frame is darker by this step, or back where it held."""
     given = take_settings(turn)
     if given is None:
-        turn.say(Role.SETTINGS, "adjust.need_settings")
-        turn.ask("settings")
+        _need_settings(turn)
         return
     _note_levels(turn, given, clipped=True)
     clean = turn.walk.clean_stops
@@ -391,11 +417,30 @@ def _say_steps(turn: Turn, solved: Solved) -> None:
     path = solving.path_text(solved)
     if path:
         turn.say(Role.CHECK, "adjust.path", path=path)
-    texts = [solving.step_text(step, solved.camera) for step in solved.plan.steps]
-    if len(texts) > 1 or (texts and not solved.plan.met):
+    steps = solved.plan.steps
+    texts = [solving.step_text(step, solved.camera) for step in steps]
+    if len(texts) > 1 or any(step.price in _PRICED for step in steps):
         turn.say(Role.CHECK, "adjust.how", steps="; ".join(texts))
-    for step in solved.plan.steps:
-        turn.reason("why.step", step=solving.step_text(step, solved.camera))
-        if step.optional:
-            before = measures.stops(step.stops)
-            turn.say(Role.ASSUMPTION, "adjust.or_darker", stops=before)
+    for text in texts:
+        turn.reason("why.step", step=text)
+    _say_instead(turn, solved)
+
+
+def _say_instead(turn: Turn, solved: Solved) -> None:
+    """What else would do: a darker frame without the last step, or ways that spare a price."""
+    steps = solved.plan.steps
+    for before, step in zip((None, *steps), steps, strict=False):
+        if step.optional and before is not None:
+            turn.say(
+                Role.ASSUMPTION,
+                "adjust.or_darker",
+                settings=solving.settings_text(before.settings, solved.camera),
+                stops=measures.stops(step.stops),
+            )
+    if solved.plan.instead:
+        others = [solving.other_text(step, solved.camera) for step in solved.plan.instead[:3]]
+        turn.say(Role.ASSUMPTION, "adjust.instead", others=measures.listing(others, TEXTS["or"]))
+
+
+#: Prices that are said with the answer, not only under `why`.
+_PRICED: Final = frozenset({Price.DIFFRACTION, Price.NOISE})

@@ -47,7 +47,7 @@ def begin_quietly(turn: Turn) -> None:
     """A walk that starts with facts instead of `start`: the caution follows the answer."""
     turn.change_walk(started_at=turn.now)
     turn.change_person(cautions=frozenset())
-    turn.caution("arrive")
+    turn.caution("arrive_short")
 
 
 def _way_out(turn: Turn) -> None:

@@ -14,10 +14,10 @@ from bot.dialogue.states import State, Trigger
 from bot.dialogue.steps import composition, lens
 from bot.dialogue.texts import measures
 from bot.dialogue.turn import Turn
+from core.adjust import leaf
 from core.camera import Camera
 from core.exposure import Settings
 from core.series import (
-    at_most,
     f_number_label,
     f_number_marks,
     iso_label,
@@ -30,12 +30,8 @@ from core.series import (
 #: The rungs of a ladder, in stops of time around the kept frame (common practice: 1/15 to 1 s
 #: around 1/4 s; here only as far as the brightness can be held).
 _RUNGS: Final = (-2, -1, 0, 1, 2)
-#: Longest time for leaves in a light wind [s]: the mark 1/125 (common practice).
-_LEAF_S: Final = 2**-7
-#: Highest speed for the leaf frame only (common practice).
-_LEAF_ISO: Final = 3200.0
-#: The leaf frame may open the aperture by this much [stops] (common practice).
-_LEAF_OPEN_STOPS: Final = 1.0
+#: Nearer than this two brightnesses are the same [stops] (own rule: half a third).
+SAME_STOPS: Final = 1 / 6
 
 
 def reached(turn: Turn) -> None:
@@ -95,31 +91,15 @@ def leaf_frame(turn: Turn) -> None:
     if given is None:
         return
     camera = reckoning.camera_of(turn.facts, Assumed())
-    settings, missing = leaf_settings(turn, given, camera)
-    shown = settings_text(settings, camera)
-    key = "keep.leaf_frame" if missing < 1 / 6 else "keep.leaf_frame_dark"
-    turn.say(Role.SETTINGS, key, settings=shown, stops=measures.stops(missing))
+    water = Settings(given.f_number, given.shutter_s, given.iso)
+    found = leaf.leaf_frame(water, camera, _widest(turn, given))
+    turn.say(
+        Role.SETTINGS,
+        "keep.leaf_frame" if found.darker_stops < SAME_STOPS else "keep.leaf_frame_dark",
+        settings=settings_text(found.settings, camera),
+        stops=measures.stops(found.darker_stops),
+    )
     turn.reason("why.leaf_frame")
-
-
-def leaf_settings(turn: Turn, given: GivenSettings, camera: Camera) -> tuple[Settings, float]:
-    """Settings of equal brightness at 1/125 s, and the stops that they miss.
-
-    ISO first, to the limit for this frame alone; then the aperture by one stop at most.
-    """
-    shorter = max(0.0, math.log2(given.shutter_s / _LEAF_S))
-    top = max(given.iso, min(_LEAF_ISO, camera.highest_iso))
-    by_iso = min(shorter, math.log2(top / given.iso))
-    iso = at_most(iso_marks(camera.dial), given.iso * 2**by_iso).exact
-    rest = shorter - math.log2(iso / given.iso)
-    widest = _widest(turn, given)
-    openable = max(0.0, 2 * math.log2(given.f_number / widest))
-    by_aperture = min(rest, _LEAF_OPEN_STOPS, openable)
-    f_number = given.f_number * 2 ** (-by_aperture / 2)
-    exact_f = nearest(f_number_marks(camera.dial), f_number).exact if by_aperture else f_number
-    missing = rest - 2 * math.log2(given.f_number / exact_f)
-    time_s = min(given.shutter_s, _LEAF_S)
-    return Settings(exact_f, time_s, iso), missing
 
 
 def _widest(turn: Turn, given: GivenSettings) -> float:

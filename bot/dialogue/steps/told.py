@@ -66,14 +66,13 @@ def take_in(turn: Turn, facts: Facts, text: str) -> None:
     turn.learn(_settled(turn, facts))
     if quiet:
         arrive.begin_quietly(turn)
-    if facts.unread:
-        turn.say(
-            Role.ASSUMPTION, "unread_rest", pieces=", ".join(f"`{p}`" for p in facts.unread[:3])
-        )
-    if facts.guessed:
-        turn.say(Role.ASSUMPTION, f"guessed.{facts.units.value if facts.units else 'metric'}")
     if _two_frames(turn, text):
         return
+    if facts.unread:
+        pieces = ", ".join(f"`{piece}`" for piece in facts.unread[:3])
+        turn.say(Role.ASSUMPTION, "unread_rest", pieces=pieces)
+    if facts.guessed:
+        turn.say(Role.ASSUMPTION, f"guessed.{facts.units.value if facts.units else 'metric'}")
     if adjust.is_complaint(facts):
         adjust.trouble(turn, facts)
         return

@@ -10,6 +10,7 @@ WALK: Final[dict[str, str]] = {
         "Wet rock and moss slide even where they look dry; nobody on or above the lip. "
         "Signs, closures and rangers come first."
     ),
+    "caution.arrive_short": "Wet rock slides; nobody on or above the lip; signs and rangers first.",
     "arrive.offer": (
         "For a turn-back time send `3 km walk out, 150 m climb, sunset 18:40`, or your location."
     ),
@@ -179,14 +180,17 @@ WALK: Final[dict[str, str]] = {
     "highlights.bracket": "Bracket: {settings} for the water, {darker} for the sky, all else fixed.",
     "highlights.meter_under": "{stops} under on the meter is right for white water: keep {settings}.",
     # adjust
-    "adjust.next": "Next: {settings}{filters}{look}.",
+    "adjust.next": "Next: {settings}{look}.",
     "adjust.keep": "Keep {settings}{look}.",
-    "adjust.cant": "{settings}{filters} is the nearest: {stops} too {side} remain.",
-    "adjust.beyond": "To get the rest: {others}.",
+    "adjust.cant": "{settings} is the nearest: still {stops} too {side}.",
+    "adjust.beyond": "For the rest: {others}.",
     "adjust.how": "{steps}.",
     "adjust.path": "In steps: {path}.",
     "adjust.or_darker": "Or keep {settings}: {stops} darker.",
-    "adjust.need_settings": "Which settings gave that?",
+    "adjust.instead": "Instead: {others}.",
+    "phone.no_settings": (
+        "Phone: tap the white water, slide the brightness down a stop, prop it on a rock, timer on."
+    ),
     "ask.settings": "Which settings gave that frame? Like `f/11, 1/4 s, ISO 100`",
     "ask.seen": "What is wrong with it?",
     "ask.seen.no_texture": "no texture",
@@ -205,7 +209,6 @@ WALK: Final[dict[str, str]] = {
     "under": "under",
     # keep
     "keep.ladder": "Now the ladder, same frame: {ladder}. Choose at home.",
-    "keep.done": "Good. Try next time: {hint}",
     "ask.leaves": "Do the leaves move?",
     "ask.leaves.no": "no",
     "ask.leaves.yes": "yes",
