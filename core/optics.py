@@ -13,7 +13,7 @@ from core.blur import best_f_number
 from core.camera import SensorFormat
 from core.domain import FloatArray, positive
 from core.errors import within
-from core.series import Dial, exact_f_number, f_number_marks, nearest
+from core.series import Dial, exact_f_number, f_number_marks
 
 #: Circle of confusion as a part of the diagonal (Lyon, Depth of field outside the box, draft of
 #: 2006); 0.03 mm on 36x24 mm is the diagonal over 1442.
@@ -21,6 +21,9 @@ CONFUSION_DIVISOR: Final = 1500.0
 #: Shortest distance between the lens and a thing in focus, over the focal length. Nearer than
 #: twice the focal length is beyond life size, where these formulas are not meant (own rule).
 NEAREST_IN_FOCAL_LENGTHS: Final = 2.0
+
+#: Two f-numbers this close are the same (rounding of floats).
+_SLACK: Final = 1e-9
 
 LimitedBy = Literal["depth", "format", "lens", "least blur"]
 
@@ -258,22 +261,23 @@ def choose_f_number(
 
     Source: own rule, from `best_f_number`, `smallest_f_number` and `SensorFormat`.
     """
-    opened, closed = _lens_range(sensor, widest, narrowest, dial)
+    openings = _openings(sensor, widest, narrowest, dial)
+    best_from, softening = sensor.best_f[0], sensor.softening_f
+    low = next((f for f in openings if f >= best_from), openings[-1])
+    fitting = [f for f in openings if low <= f <= max(low, softening)]
     coc_mm = circle_of_confusion_mm(sensor.diagonal_mm, divisor)
     needed = _needed(focal_mm, near_m, far_m, coc_mm)
     best = best_f_number(2 * coc_mm * needed) if needed > 0 else 0.0
-    low = min(max(opened, sensor.best_f[0]), closed)
-    high = max(min(closed, sensor.softening_f), low)
-    low_by: LimitedBy = "format" if opened <= sensor.best_f[0] < closed else "lens"
-    high_by: LimitedBy = "lens" if closed < sensor.softening_f else "format"
-    if near_m is not None and needed > high:
-        exact = _mark_between(dial, sensor.best_f[0], opened, closed)
-        frames = stack_frames(focal_mm, near_m, far_m, exact, coc_mm)
-        return FNumberChoice(exact, needed, best, high_by, frames)
-    exact = _mark_between(dial, max(best, needed), max(low, needed), high)
+    high_by: LimitedBy = "lens" if openings[-1] < softening else "format"
+    if near_m is not None and needed > fitting[-1]:
+        frames = stack_frames(focal_mm, near_m, far_m, low, coc_mm)
+        return FNumberChoice(low, needed, best, high_by, frames)
+    deep = [f for f in fitting if f >= needed]
+    exact = min(deep, key=lambda f: abs(math.log(f / max(best, low))))
     if best < low:
+        low_by: LimitedBy = "format" if openings[0] <= best_from < openings[-1] else "lens"
         return FNumberChoice(exact, needed, best, low_by, None)
-    if best > high:
+    if best > fitting[-1]:
         return FNumberChoice(exact, needed, best, high_by, None)
     return FNumberChoice(exact, needed, best, "depth" if needed > best else "least blur", None)
 
@@ -286,22 +290,18 @@ def _needed(focal_mm: float, near_m: float | None, far_m: float, coc_mm: float) 
     return 0.0
 
 
-def _lens_range(
+def _openings(
     sensor: SensorFormat, widest: float, narrowest: float, dial: Dial
-) -> tuple[float, float]:
+) -> tuple[float, ...]:
+    """All exact f-numbers that can be set, widest first; a fixed one need not be a mark."""
     positive("widest", widest, "")
     positive("narrowest", narrowest, "")
     within("narrowest", narrowest, "", widest, math.inf)
     if sensor.fixed_f_number is not None:
-        return sensor.fixed_f_number, sensor.fixed_f_number
-    return exact_f_number(widest, dial), exact_f_number(narrowest, dial)
-
-
-def _mark_between(dial: Dial, wanted: float, low: float, high: float) -> float:
-    """The mark nearest to `wanted` inside the range; the upper end where the range holds none."""
-    floor, ceiling = low * (1 - 1e-9), high * (1 + 1e-9)  # rounding of floats
-    inside = [mark for mark in f_number_marks(dial) if floor <= mark.exact <= ceiling]
-    return nearest(inside, max(wanted, low)).exact if inside else high
+        return (sensor.fixed_f_number,)
+    low, high = (exact_f_number(marked, dial) for marked in (widest, narrowest))
+    marks = [mark.exact for mark in f_number_marks(dial)]
+    return tuple(f for f in marks if low <= f * (1 + _SLACK) and f <= high * (1 + _SLACK)) or (low,)
 
 
 def _near_before_far(near_m: float, far_m: float) -> None:

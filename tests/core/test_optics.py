@@ -275,6 +275,18 @@ def test_close_scrutiny_lets_the_depth_decide() -> None:
     assert choice.exact >= choice.needed
 
 
+def test_limit_between_the_marks_of_a_dial() -> None:
+    """A softening limit of f/20 ends at f/19 on a dial in halves, and depth beyond it is stacked.
+
+    Computed here from D / (2 c): needed is f/19.09, f/19 is 19.03.
+    """
+    choice = choose_f_number(FORMATS["44x33"], 160, 17, 204, 4, F22, Dial.HALVES)
+    assert choice.needed == pytest.approx(19.09, abs=0.005)
+    assert (f_number_label(choice.exact), choice.stack) == ("f/11", 2)
+    thirds = choose_f_number(FORMATS["44x33"], 160, 17, 204, 4, F22)
+    assert (f_number_label(thirds.exact), thirds.stack) == ("f/20", None)
+
+
 def test_fixed_opening_between_the_marks_stays_itself() -> None:
     """An opening that no mark of the dial meets is the answer as it is."""
     sensor = SensorFormat("x", 7.6, 5.7, (1.8, 1.8), 3.5, 50, 100, 400, fixed_f_number=1.9)
