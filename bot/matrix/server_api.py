@@ -3,10 +3,11 @@
 from __future__ import annotations
 
 import asyncio
+import io
 import json
 from collections.abc import Mapping
 from http import HTTPStatus
-from typing import Any, Final
+from typing import Any, BinaryIO, Final
 from urllib.parse import quote, urlencode
 
 from aiohttp import ClientResponse
@@ -64,7 +65,9 @@ class ServerApi:
             ServerAnswerError: the server answered with something else than success.
             aiohttp.ClientError, TimeoutError: no answer.
         """
-        data = json.dumps(body) if isinstance(body, dict) else body
+        data: str | BinaryIO | None = json.dumps(body) if isinstance(body, dict) else None
+        if isinstance(body, bytes):
+            data = io.BytesIO(body)  # aiohttp writes a file in pieces, bytes in one go
         async with asyncio.timeout(within_s):
             response = await self.open(
                 method, *path, data=data, query=query, base=base, content_type=content_type
@@ -78,7 +81,7 @@ class ServerApi:
         self,
         method: str,
         *path: str,
-        data: str | bytes | None = None,
+        data: str | BinaryIO | None = None,
         query: Mapping[str, str] | None = None,
         base: str = CLIENT_V3,
         content_type: str = "application/json",

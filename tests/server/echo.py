@@ -1,4 +1,4 @@
-"""A runtime that stores what comes in and answers each text with an echo."""
+"""A runtime that stores what comes in and answers with an echo."""
 
 from __future__ import annotations
 
@@ -18,9 +18,14 @@ from tests.server.person import PATIENCE_S
 
 
 class EchoRuntime:
-    """Keeps events by their id, and the token with them, as the real one does in its tables."""
+    """Keeps events by their id, and the token with them, as the real one does in its tables.
 
-    def __init__(self) -> None:
+    Args:
+        echoes: which words are answered; by default all.
+    """
+
+    def __init__(self, echoes: Callable[[str], bool] = bool) -> None:
+        self._echoes = echoes
         self.events: list[Event] = []
         self.token: str | None = None
         self.own_events: set[tuple[str, str]] = set()
@@ -55,8 +60,9 @@ class EchoRuntime:
         """Answer for ever, in order."""
         while True:
             event = await self._to_answer.get()
-            if isinstance(event, TextReceived | FrameReceived | PlaceReceived):
-                await self._say(transport, event, f"echo: {_words(event)}")
+            words = _words(event)
+            if self._echoes(words):
+                await self._say(transport, event, f"echo: {words}")
 
     async def waits(self, until: Callable[[], bool]) -> None:
         """Wait, for as long as a test does, until it is so."""
