@@ -79,6 +79,7 @@ def _bulb_marks(dial: Dial) -> tuple[Mark, ...]:
     return tuple(Mark(value, value, shutter_label(value, dial)) for value in exact)
 
 
+@cache
 def marks_of(lever: Lever, dial: Dial) -> tuple[Mark, ...]:
     """All marks of the dial of `lever`, darkest first."""
     if lever is Lever.TIME:

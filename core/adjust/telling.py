@@ -143,7 +143,7 @@ def aperture_cost(before: State, after: State, situation: Situation) -> Cost:
     if new > old:
         soft = new > sensor.best_f[1] * (1 + 1e-6)
         return Cost(Price.DIFFRACTION if soft else Price.NOTHING, numbers)
-    gained = new >= limits.darkest / (1 + 1e-6)
+    gained = old > limits.darkest * (1 + 1e-6)  # it was stopped down too far
     return Cost(Price.NOTHING if gained else Price.DEPTH, numbers)
 
 

@@ -1,0 +1,120 @@
+"""The second, short frame for leaves that the wind moves."""
+
+from __future__ import annotations
+
+import math
+from dataclasses import dataclass
+from typing import Final
+
+from core.camera import Camera
+from core.domain import positive
+from core.errors import within
+from core.exposure import Settings, brightness_change
+from core.series import at_most, f_number_marks, iso_marks, nearest, time_marks
+
+#: Time that holds leaves in a light wind: the mark 1/125 s, 2^-7 s (common practice).
+LEAF_TIME_S: Final = 2**-7
+#: Noise is borne in leaves that is not in water: ISO 3200 (common practice).
+LEAF_TOP_ISO: Final = 3200.0
+#: The aperture may open by a stop if the near leaf stays sharp (common practice) [stops].
+LEAF_OPEN_STOPS: Final = 1.0
+#: Smear that nobody sees at 100 % (own rule) [px].
+LEAF_SMEAR_PX: Final = 2.0
+
+
+@dataclass(frozen=True)
+class LeafFrame:
+    """Settings of the leaf frame, and what it stays darker than the water frame.
+
+    Args:
+        settings: exact; filters stay as they are.
+        opened_stops: by how much the aperture opened [stops]; 0: as in the water frame.
+        darker_stops: what neither ISO nor aperture could give [stops]; lift it, or wait for a lull.
+    """
+
+    settings: Settings
+    opened_stops: float
+    darker_stops: float
+
+
+def leaf_frame(
+    water: Settings, camera: Camera, widest_f: float, longest_s: float = LEAF_TIME_S
+) -> LeafFrame:
+    """The same brightness in a time that holds the leaves: ISO first, then a stop of aperture.
+
+    Args:
+        water: settings of the water frame, exact.
+        camera: its dials and limits; a fixed f-number stays.
+        widest_f: smallest f-number of the lens, above 0.
+        longest_s: longest time that holds the leaves [s]; `leaf_time_s`, or 1/125 s.
+
+    Returns:
+        Settings on the dial's marks; the water frame's own where they are short enough already.
+
+    Raises:
+        OutOfDomainError: a number is not positive and finite, or `longest_s` is shorter than
+            any mark.
+    """
+    positive("widest_f", widest_f, "")
+    positive("longest_s", longest_s, "s")
+    if water.shutter_s <= longest_s * (1 + 1e-6):
+        return LeafFrame(water, 0.0, 0.0)
+    shutter_s = at_most(time_marks(camera.dial), longest_s).exact
+    top_iso = max(min(LEAF_TOP_ISO, camera.highest_iso), water.iso)
+    needed_iso = water.iso * water.shutter_s / shutter_s
+    iso = water.iso
+    if top_iso > water.iso:
+        marks = [mark for mark in iso_marks(camera.dial) if mark.exact <= top_iso * (1 + 1e-6)]
+        iso = max(nearest(marks, min(needed_iso, top_iso)).exact, water.iso)
+    missing = math.log2(needed_iso / iso)
+    f_number = _opened(water.f_number, missing, camera, widest_f)
+    settings = Settings(f_number, shutter_s, iso)
+    opened = 2 * math.log2(water.f_number / f_number)
+    return LeafFrame(settings, opened, max(-brightness_change(water, settings), 0.0))
+
+
+def _opened(f_number: float, missing: float, camera: Camera, widest_f: float) -> float:
+    """The f-number opened by what is missing, a stop at most, on a mark."""
+    if camera.sensor.fixed_f_number is not None:
+        return f_number
+    goal = f_number / 2 ** (min(max(missing, 0.0), LEAF_OPEN_STOPS) / 2)
+    marks = [
+        mark
+        for mark in f_number_marks(camera.dial)
+        if widest_f <= mark.exact * (1 + 1e-6) and mark.exact < f_number
+    ]
+    if not marks or missing <= 0.5 / camera.dial.value:
+        return f_number
+    return nearest(marks, max(goal, widest_f)).exact
+
+
+def leaf_time_s(
+    speed_mps: float,
+    distance_m: float,
+    focal_mm: float,
+    pixel_um: float,
+    pixels: float = LEAF_SMEAR_PX,
+) -> float:
+    """Longest time in which a leaf smears over no more than `pixels`.
+
+    Args:
+        speed_mps: of the leaf across the view [m/s], above 0.
+        distance_m: to it [m], above 0.
+        focal_mm: real focal length [mm], above 0.
+        pixel_um: pitch of the pixels [um], above 0.
+        pixels: smear that is borne [px], 0.1 to 100.
+
+    Returns:
+        Time [s]; 2 px of 6 um at 24 mm, 2 m and 0.1 m/s: 1/100 s.
+
+    Raises:
+        OutOfDomainError: a number is out of range.
+
+    Source: similar triangles, image speed = speed times focal length over distance.
+    """
+    positive("speed_mps", speed_mps, "m/s")
+    positive("distance_m", distance_m, "m")
+    positive("focal_mm", focal_mm, "mm")
+    positive("pixel_um", pixel_um, "um")
+    within("pixels", pixels, "px", 0.1, 100)
+    return pixels * pixel_um * 1e-6 * distance_m / (focal_mm * 1e-3 * speed_mps)
