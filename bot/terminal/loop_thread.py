@@ -27,7 +27,7 @@ class LoopThread:
         future = asyncio.run_coroutine_threadsafe(coroutine, self._loop)
         try:
             return future.result()
-        except KeyboardInterrupt:
+        except BaseException:  # Ctrl-C, or a signal that ends the program
             future.cancel()
             raise
 

@@ -22,7 +22,9 @@ async def bot(command: Said) -> Sequence[Heard]:
 async def test_a_walk_that_holds() -> None:
     """When every expected answer comes, the walk ends well."""
     walk = [Line(Message("settings"), "1/4 S"), Line(Frame(Path("a.jpg")), "area", picture=True)]
-    await play(walk, bot)
+    said: list[str] = []
+    await play(walk, bot, said.append)
+    assert said == ["settings", "(shares a.jpg)"]
 
 
 @pytest.mark.parametrize(
@@ -34,8 +36,10 @@ async def test_a_walk_that_holds() -> None:
 )
 async def test_a_missing_answer_is_named(line: Line, missing: str) -> None:
     """The walk stops at the first answer that does not come, and says which."""
+    said: list[str] = []
     with pytest.raises(MissingAnswerError, match=missing):
-        await play([line, Line(Message("never said"), "nothing")], bot)
+        await play([line, Line(Message("never said"), "nothing")], bot, said.append)
+    assert "never said" not in said
 
 
 @pytest.mark.parametrize(

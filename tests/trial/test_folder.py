@@ -22,12 +22,13 @@ def test_a_second_trial_finds_what_the_first_left(tmp_path: Path) -> None:
 
 
 def test_fresh_forgets_everything(tmp_path: Path) -> None:
-    """With `fresh` nothing of the earlier trials is left."""
+    """With `fresh` nothing of the earlier trials is left, and what is not theirs stays."""
     with trial_folder(tmp_path, fresh=False) as folder:
         first = kept(folder)
         (folder / "homeserver").mkdir()
+        (folder / "holiday.jpg").touch()
     with trial_folder(tmp_path, fresh=True) as folder:
-        assert [path.name for path in folder.iterdir()] == ["lock"]
+        assert {path.name for path in folder.iterdir()} == {"lock", "holiday.jpg"}
         assert kept(folder).person_password != first.person_password
 
 
