@@ -30,8 +30,10 @@ COLUMN_PX: Final = 480
 ROW_PX: Final = 165
 #: Areas besides sparkle that are marked, largest first; more would hide the frame (own rule).
 MOST_AREAS: Final = 4
-#: Sparkle whose box is larger than this share of the frame gets no outline (own rule).
+#: An area whose box is larger than this share of the frame, and of which less than `THIN` is
+#: clipped, gets no outline (own rules).
 SCATTERED: Final = 0.3
+THIN: Final = 0.01
 #: Words of the key where the kind's own name would not read well.
 KIND_WORDS: Final = {AreaKind.UNSURE: "bright area"}
 #: Largest file [bytes]: quick on a weak signal (own rule).
@@ -93,8 +95,9 @@ def reduced(pixels: NDArray[np.uint8]) -> NDArray[np.uint8]:
 
 
 def scattered(area: ClippedArea) -> bool:
-    """Sparkle over so much of the frame that an outline would point at nothing."""
-    return area.kind is AreaKind.SPARKLE and area.box.width * area.box.height > SCATTERED
+    """Points over so much of the frame that an outline would point at nothing."""
+    box_share = area.box.width * area.box.height
+    return box_share > SCATTERED and area.share < THIN * box_share
 
 
 def _shown(areas: tuple[ClippedArea, ...]) -> tuple[ClippedArea, ...]:

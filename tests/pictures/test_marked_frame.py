@@ -117,12 +117,21 @@ def test_key_counts_what_is_not_marked() -> None:
     assert words[-1] == ("", "and 2 smaller")
 
 
-def test_scattered_sparkle_is_said_not_outlined() -> None:
-    """Sparkle over most of the frame has words in the key and no outline."""
-    wide = ClippedArea("A", AreaKind.SPARKLE, Box(0, 0.2, 1, 0.8), 0.0002, 0.003, (), 0.94)
-    assert marked_frame._key_words((wide,), 0) == [("A", "sparkle < 0.1 %, scattered")]
+@pytest.mark.parametrize(
+    ("kind", "words"), [(AreaKind.SPARKLE, "sparkle"), (AreaKind.UNSURE, "bright area")]
+)
+def test_scattered_points_are_said_not_outlined(kind: AreaKind, words: str) -> None:
+    """Points over most of the frame have words in the key and no outline."""
+    wide = ClippedArea("A", kind, Box(0, 0.2, 1, 0.8), 0.0002, 0.003, (), 0.94)
+    assert marked_frame._key_words((wide,), 0) == [("A", f"{words} < 0.1 %, scattered")]
     picture = opened(draw_marked_frame(grey(800, 1200), report_on(1200, 800, wide)))
     np.testing.assert_allclose(picture[:780], 110, atol=6)
+
+
+def test_a_large_sheet_is_outlined() -> None:
+    """A sheet of white water over half the frame is no scatter of points."""
+    sheet = ClippedArea("A", AreaKind.WHITE_WATER, Box(0.1, 0.1, 0.8, 0.8), 0.4, 0.8, (), 0.8)
+    assert not marked_frame.scattered(sheet)
 
 
 def test_nothing_clipped_has_no_key() -> None:

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import io
+import re
 from pathlib import Path
 
 import numpy as np
@@ -87,3 +88,12 @@ def test_command_writes_the_walk(tmp_path: Path, capsys: pytest.CaptureFixture[s
     assert all(name in printed for name in names)
     with Image.open(folder / "frame1.jpg") as one, Image.open(folder / "frame3.jpg") as three:
         assert (one.size, three.size) == ((200, 300), (300, 200))
+
+
+def test_what_is_under_test_never_imports_the_tests() -> None:
+    """The packages stand without the scenes that test them."""
+    root = Path(__file__).parent.parent.parent
+    sources = [path for name in ("bot", "core") for path in (root / name).rglob("*.py")]
+    assert sources
+    importing = re.compile(r"^\s*(?:from|import) tests\b", re.MULTILINE)
+    assert not [path.name for path in sources if importing.search(path.read_text("utf-8"))]
