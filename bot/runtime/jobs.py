@@ -117,10 +117,11 @@ class Jobs:
         return taken
 
     def _next_s(self) -> float | None:
-        """How long until a job is due whose turn it then is; the end of one rings by itself."""
+        """How long until a job may begin [s]; where a kind is full, the end of one rings."""
         now = self._clock()
-        waits = [(job.due - now).total_seconds() for job in self._waiting]
-        return min((wait for wait in waits if wait > 0), default=None)
+        free = (job for job in self._waiting if self._running[job.kind] < self._limits[job.kind])
+        waits = [max(0.0, (job.due - now).total_seconds()) for job in free]
+        return min(waits, default=None)
 
     async def _do(self, job: JobRow) -> None:
         again: JobRow | None = None

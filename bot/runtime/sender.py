@@ -6,6 +6,7 @@ import asyncio
 import logging
 from collections.abc import Callable, Collection, Iterable
 from contextlib import suppress
+from functools import partial
 from typing import Final
 
 from sqlalchemy.exc import SQLAlchemyError
@@ -77,22 +78,23 @@ class Sender:
         """Send until cancelled."""
         async with asyncio.TaskGroup() as group:
             while True:
+                now_s = _time_s()  # one moment for both, so that no end of a pause falls between
                 for room in list(self._rooms.values()):
-                    for row in room.take(self._may_go):
+                    for row in room.take(partial(self._may_go, now_s)):
                         group.create_task(self._send(room, row))
-                await self._wake.sleep(self._next_end_s())
+                await self._wake.sleep(self._next_end_s(now_s))
 
-    def _may_go(self, lane: Lane) -> bool:
-        paused_until = self._paused.get(lane, 0.0)
+    def _may_go(self, now_s: float, lane: Lane) -> bool:
+        """Whether a lane is not paused; what holds all others up does not hold up the urgent."""
         _, urgent = lane
-        if not urgent:
-            paused_until = max(paused_until, self._all_paused)
-        return paused_until <= _time_s()
+        paused_until = max(self._paused.get(lane, 0.0), 0.0 if urgent else self._all_paused)
+        return paused_until <= now_s
 
-    def _next_end_s(self) -> float | None:
-        """How long until a pause ends, None when there is none."""
-        left = [end - _time_s() for end in (*self._paused.values(), self._all_paused)]
-        return min((end for end in left if end > 0), default=None)
+    def _next_end_s(self, now_s: float) -> float | None:
+        """How long until a pause ends that had not ended at that moment [s]; None: no pause."""
+        ends = (end for end in (*self._paused.values(), self._all_paused) if end > now_s)
+        first = min(ends, default=None)
+        return None if first is None else max(0.0, first - _time_s())
 
     async def _send(self, room: RoomQueue, row: OutboxRow) -> None:
         pause = await self._attempt(row)
