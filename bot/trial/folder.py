@@ -34,7 +34,7 @@ class Kept:
 
 @contextlib.contextmanager
 def trial_folder(folder: Path, *, fresh: bool) -> Iterator[Path]:
-    """The folder, made when it is missing, without what earlier trials left when `fresh`, for this trial alone.
+    """The folder for this trial alone; without what earlier trials left when `fresh`.
 
     Raises:
         FolderInUseError: another trial runs in it.

@@ -61,7 +61,8 @@ def _with_homeserver(folder: Path, demo_frames: Path | None) -> int:
     print("Starting a homeserver on this machine ...", file=sys.stderr)
     demo = demo_frames is not None
     printer = Printer(sys.stdout, folder / "pictures", bot_mark="< " if demo else "")
-    with Homeserver(folder / "homeserver", port=values.port) as server, LoopThread() as loop:
+    homeserver = Homeserver(folder / "homeserver", port=values.port, in_memory=demo)
+    with homeserver as server, LoopThread() as loop:
         print("Starting the bot ...", file=sys.stderr)
         company = Company(server, folder, values, printer)
         with _entered(loop, company):
