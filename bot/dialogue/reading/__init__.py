@@ -6,7 +6,21 @@ import re
 from typing import Final
 
 from bot.dialogue.facts import Facts, Units
-from bot.dialogue.reading import kit, lengths, settings, sights, stops, words
+from bot.dialogue.reading import (
+    blinking,
+    conditions,
+    filters,
+    framing,
+    kit,
+    lengths,
+    light,
+    look,
+    settings,
+    stops,
+    support,
+    symptoms,
+    wishes,
+)
 from bot.dialogue.reading.draft import Draft
 from bot.dialogue.reading.normal import normalise
 from bot.dialogue.reading.rest import tell_unread
@@ -18,8 +32,8 @@ __all__ = ["number_answer", "read"]
 #: wait until all others have found theirs.
 _READERS: Final = (
     lengths.note_units,
-    words.read_sunset,
-    kit.read_dial,
+    conditions.read_sunset,
+    support.read_dial,
     lengths.read_speeds,
     kit.read_camera,
     kit.read_lenses,
@@ -27,28 +41,32 @@ _READERS: Final = (
     settings.read_iso,
     stops.read_stops,
     settings.read_times,
-    kit.read_filters,
-    kit.read_polariser,
-    kit.read_support,
+    filters.read_nd,
+    filters.read_no_filters,
+    filters.read_polariser,
+    support.read_support,
     lengths.read_lengths,
     lengths.read_bare_lengths,
     settings.read_focal_lengths,
     settings.read_settings_triple,
-    words.read_framing,
-    words.read_body_heights,
+    framing.read_format,
+    framing.read_extent,
+    framing.read_kind_of_water,
+    framing.read_body_heights,
     lengths.read_asked_lengths,
     settings.read_asked_settings,
-    stops.read_asked_stops,
-    settings.read_modes,
-    sights.read_light,
-    sights.read_blink,
-    sights.read_histogram,
-    sights.read_symptoms,
-    words.read_look,
-    words.read_flow,
-    words.read_wind,
-    words.read_group,
-    settings.read_what_if,
+    filters.read_asked_filter,
+    wishes.read_keep,
+    wishes.read_mode,
+    light.read_light,
+    blinking.read_blink,
+    blinking.read_histogram,
+    symptoms.read_symptoms,
+    look.read_look,
+    look.read_flow,
+    conditions.read_wind,
+    conditions.read_group,
+    wishes.read_what_if,
     tell_unread,
 )
 
@@ -74,7 +92,8 @@ def read(
 
 
 _ANSWER: Final = re.compile(
-    r"(?:(?:no|nr|number|option|answer|choice|#)\W{0,2})?(\d{1,2})(?:[.)!:]|st|nd|rd|th)?(?: please)?"
+    r"(?:(?:no|nr|number|option|answer|choice|#)\W{0,2})?(\d{1,2})(?:[.)!:]|st|nd|rd|th)?"
+    r"(?: please)?"
 )
 
 

@@ -107,10 +107,8 @@ _Rule = tuple[re.Pattern[str], str]
 _FORMATS: Final[tuple[_Rule, ...]] = tuple(
     (re.compile(pattern), f" {name} ")
     for pattern, name in (
-        (
-            r"\b(?:2(?:\.0)? ?x?[ -]?crop|crop(?: factor)?(?: of)? 2x?)\b|\b(?:micro[ -]?)(?:four|4)[ /-]*(?:thirds?|3rds?|3)\b",
-            "formatmft",
-        ),
+        (r"\b(?:2(?:\.0)? ?x?[ -]?crop|crop(?: factor)?(?: of)? 2x?)\b", "formatmft"),
+        (r"\bmicro[ -]?(?:four|4)[ /-]*(?:thirds?|3rds?|3)\b", "formatmft"),
         (r"\b(?:four|4)[ /-](?:thirds|3rds)\b|\bm ?4 ?/ ?3\b|\bm43\b|\bmft\b", "formatmft"),
         (
             r"\b(?:1|one)(?:\"|''|[ -]?inch|[ -]?in\b)[ -]?(?:sensor|type|compact|camera|chip)\b",
@@ -123,17 +121,12 @@ _FORMATS: Final[tuple[_Rule, ...]] = tuple(
             "formatfull",
         ),
         (r"\bfull[ -]?frame\b|\bff\b|\bfullframe\b", "formatfull"),
-        (
-            r"\b(?:aps-?c |crop )?1[.,]6 ?x?[ -]?(?:crop|aps-?c)(?: (?:body|sensor|camera))?\b"
-            r"|\b(?:crop|aps-?c)(?: factor| sensor| body)?(?: of)? 1[.,]6x?\b|\b1[.,]6 ?x\b",
-            "formatsmallcrop",
-        ),
-        (
-            r"\b1[.,]5 ?x?[ -]?(?:crop|aps-?c)(?: (?:body|sensor|camera))?\b"
-            r"|\b(?:crop|aps-?c)(?: factor| sensor| body)?(?: of)? 1[.,]5x?\b"
-            r"|\b1[.,]5 ?x\b|\baps-?c\b",
-            "formatcrop",
-        ),
+        (r"\b(?:aps-?c |crop )?1[.,]6 ?x?[ -]?(?:crop|aps-?c)\b", "formatsmallcrop"),
+        (r"\b(?:crop|aps-?c)(?: factor| sensor| body)?(?: of)? 1[.,]6x?\b", "formatsmallcrop"),
+        (r"\b1[.,]6 ?x\b", "formatsmallcrop"),
+        (r"\b1[.,]5 ?x?[ -]?(?:crop|aps-?c)\b", "formatcrop"),
+        (r"\b(?:crop|aps-?c)(?: factor| sensor| body)?(?: of)? 1[.,]5x?\b", "formatcrop"),
+        (r"\b1[.,]5 ?x\b|\baps-?c\b", "formatcrop"),
     )
 )
 
@@ -174,10 +167,9 @@ _COUNT: Final = re.compile(
 )
 _POINT: Final = re.compile(r"\b(\d{1,2}) point (\d)\b")
 #: "12 m (40 ft)" is one length said twice.
+_LENGTH: Final = r"(?:m|cm|km|met(?:er|re)s?|ft|feet|foot|mi|miles?|yards?|in|inch(?:es)?|'|\")"
 _SAID_TWICE: Final = re.compile(
-    r"(\d ?(?:m|cm|km|met(?:er|re)s?|ft|feet|foot|mi|miles?|yards?|inch(?:es)?)) ?"
-    r"\( ?(?:about |ca\.? |approx\.? )?[\d.,]+ ?(?:m|cm|km|met(?:er|re)s?|ft|feet|foot|mi|miles?|yards?|in"
-    r"|inch(?:es)?|'|\") ?\)"
+    rf"(\d ?{_LENGTH}) ?\( ?(?:about |ca\.? |approx\.? )?[\d.,]+ ?{_LENGTH} ?\)"
 )
 _SHORTENED: Final = re.compile(
     r"\b(do|ca|wo|is|does|has|have|are|did|would|could|should|was|were)nt\b"

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import re
+from collections.abc import Callable
 from dataclasses import dataclass
 from typing import Final
 
@@ -96,12 +97,16 @@ _IGNORED: Final = (
     rf"|\b{_MONTH} \d{{1,2}}(?:st|nd|rd|th)?\b"
     r"|-?\d{1,3}\.\d{3,} ?,? ?-?\d{1,3}\.\d{3,}"
     r"|\+\d[\d -]{7,}\d|\b\d{3}-\d{4}\b|\b\d{3}-\d{3}-\d{4}\b|\b\d{6,}\b"
-    r"|[+-]?(?:\d+(?:[.,]\d+)? ?- ?)?\d+(?:[.,]\d+)? ?(?:%|°|percent\b|degrees?\b|deg\b|kelvin\b|k\b|kg\b|lbs?\b|[ap]\.?m\b)"
+    r"|[+-]?(?:\d+(?:[.,]\d+)? ?- ?)?\d+(?:[.,]\d+)? ?"
+    r"(?:%|°|(?:percent|degrees?|deg|kelvin|k|c|kg|lbs?|l|[ap]\.?m)\b)"
     r"|\(\d{1,2}\)|(?:(?<=^)|(?<=; ))\d[.)](?= [a-z])"
     r"|\b\d+(?:st|nd|rd|th)\b|\b\d{1,2}:\d\d\b"
-    r"|(?:(?<=\bby )|(?<=until )|(?<=till )|(?<=there at )|(?<=back at )|(?<=leave at )|(?<=meet at ))"
+    r"|(?:(?<=\bby )|(?<=until )|(?<=till )|(?<=there at )|(?<=back at )|(?<=leave at )"
+    r"|(?<=meet at ))"
     r"(?:[01]?\d|2[0-3])\.[0-5]\d\b(?! ?[a-z])"
 )
+#: "plus 40-150" lists a lens; a sign stands before a lone number.
+_SIGN: Final = r"(?<![\w)])[+-]|\b(?:plus|minus) (?![\d.,/]*\d ?(?:-|mm|m\b|ft|x|to \d))"
 _TOKEN: Final = re.compile(
     rf"(?P<ignored>{_IGNORED})"
     r'|(?P<clock>(?<![\w.])\d{1,2}"\d(?!\d))'
@@ -113,10 +118,12 @@ _TOKEN: Final = re.compile(
     rf"|(?P<iso>(?<![\w/])(?:isoo?|izo|asa|sensitivity){_LINK} ?-? ?"
     rf"(?P<iso_value>{_THOUSANDS}|{_DECIMAL})(?!\d))"
     rf"|(?P<nd>(?<![\w/])nd(?: ?filter)? ?-? ?(?P<nd_value>{_DECIMAL})(?![\d/]| ?-?stops?\b))"
-    rf"|(?P<range>(?<![\w.,/])(?P<low>{_NUMBER})(?: ?mm)?(?: ?- ?(?![a-z])|(?<=\d\d) to |(?<=mm) to )"
-    rf"(?P<high>{_NUMBER})(?:(?: ?-?)(?P<range_unit>{_UNIT})(?![\w]))?)"
-    rf"|(?P<single>(?P<sign>(?<![\w)])[+-]|\b(?:plus|minus) (?![\d.,/]*\d ?(?:-|mm|m\b|ft|x|to \d)))?(?<![\w.])(?P<number>{_NUMBER})"
-    rf"(?:(?P<mark>['\"])(?!\w)|(?:th|rd)?(?: ?-?)(?P<unit>{_UNIT})(?![a-z0-9])|(?:th|rd)\b|(?![a-z\d]|[.,]\d)))"
+    rf"|(?P<range>(?<![\w.,/])(?P<low>{_NUMBER})(?: ?mm)?"
+    rf"(?: ?- ?(?![a-z])|(?<=\d\d) to |(?<=mm) to )(?P<high>{_NUMBER})"
+    rf"(?: ?-?(?P<range_unit>{_UNIT})(?!\w))?)"
+    rf"|(?P<single>(?P<sign>{_SIGN})?(?<![\w.])(?P<number>{_NUMBER})"
+    rf"(?:(?P<mark>['\"])(?!\w)|(?:th|rd)? ?-?(?P<unit>{_UNIT})(?![a-z0-9])|(?:th|rd)\b"
+    r"|(?![a-z\d]|[.,]\d)))"
 )
 
 
@@ -174,34 +181,40 @@ def _prefixed(match: re.Match[str], group: str, unit: str) -> Quantity:
     return Quantity(_float(match[group]), unit, match.start(), match.end(), match.group())
 
 
-def _notation(match: re.Match[str]) -> Quantity:
-    """`1"3` is 1.3 s as cameras show it; `12' 6"` is feet and inches, `1m20` metres."""
-    first, second = re.findall(r"\d+(?:\.\d+)?", match.group())
-    if match["clock"]:
-        return Quantity(float(f"{first}.{second}"), "s", match.start(), match.end(), match.group())
-    if match["metres"]:
-        metres = float(f"{first}.{second}")
-        return Quantity(metres, "m", match.start(), match.end(), match.group())
-    feet = float(first) + float(second) / 12
-    return Quantity(feet, "ft", match.start(), match.end(), match.group())
+def _shown_seconds(match: re.Match[str]) -> Quantity:
+    """`1"3` is 1.3 s, as cameras show it."""
+    seconds = float(match["clock"].replace('"', "."))
+    return Quantity(seconds, "s", match.start(), match.end(), match.group())
 
 
-def _quantity(match: re.Match[str]) -> Quantity | None:
-    if match["ignored"]:
-        return None
-    if match["clock"] or match["feet"] or match["metres"]:
-        return _notation(match)
-    if match["f"]:
-        return _pair(match, "f_low", "f_high", "f")
-    if match["iso"]:
-        return _prefixed(match, "iso_value", "iso")
-    if match["nd"]:
-        return _prefixed(match, "nd_value", "nd")
-    if match["range"]:
-        return _pair(
-            match, "low", "high", _unit_name(match["range_unit"]) if match["range_unit"] else ""
-        )
-    return _single(match)
+def _feet_and_inches(match: re.Match[str]) -> Quantity:
+    """`12' 6"` is 12.5 ft."""
+    feet, inches = (float(number) for number in re.findall(r"\d+(?:\.\d+)?", match.group()))
+    return Quantity(feet + inches / 12, "ft", match.start(), match.end(), match.group())
+
+
+def _metres_and_centimetres(match: re.Match[str]) -> Quantity:
+    """`1m20` is 1.2 m."""
+    metres = float(match["metres"].replace("m", "."))
+    return Quantity(metres, "m", match.start(), match.end(), match.group())
+
+
+def _range(match: re.Match[str]) -> Quantity:
+    unit = _unit_name(match["range_unit"]) if match["range_unit"] else ""
+    return _pair(match, "low", "high", unit)
+
+
+#: What makes a quantity of each kind of token; "ignored" makes none.
+_KINDS: Final[dict[str, Callable[[re.Match[str]], Quantity]]] = {
+    "clock": _shown_seconds,
+    "feet": _feet_and_inches,
+    "metres": _metres_and_centimetres,
+    "f": lambda match: _pair(match, "f_low", "f_high", "f"),
+    "iso": lambda match: _prefixed(match, "iso_value", "iso"),
+    "nd": lambda match: _prefixed(match, "nd_value", "nd"),
+    "range": _range,
+    "single": _single,
+}
 
 
 def scan(text: str) -> tuple[Quantity, ...]:
@@ -214,5 +227,8 @@ def scan(text: str) -> tuple[Quantity, ...]:
         The quantities; dates, clock times, shares, coordinates and phone numbers are left out.
         A number with a double quote mark has the unit "quote": seconds or inches, by its place.
     """
-    found = (_quantity(match) for match in _TOKEN.finditer(text))
-    return tuple(quantity for quantity in found if quantity is not None)
+    return tuple(
+        _KINDS[match.lastgroup](match)
+        for match in _TOKEN.finditer(text)
+        if match.lastgroup in _KINDS
+    )

@@ -37,7 +37,8 @@ _THE: Final = r"(?:the |my |our |a |that |this )?"
 #: What stands right behind a number.
 _BEHIND: Final = re.compile(
     rf"^{_FILLER}(?:"
-    rf"(?P<camera>(?:off|above|over) {_THE}(?:ground|water|floor|stream|creek|bed|rocks?|stones?|pool))"
+    rf"(?P<camera>(?:off|above|over) {_THE}"
+    r"(?:ground|water|floor|stream|creek|bed|rocks?|stones?|pool))"
     r"|(?P<section>of (?:it|that|the (?:fall|falls|water|drop|waterfall|cascade)))"
     r"|(?P<climb>(?:of )?(?:climb\w*|ascent|gain|elevation|vertical|uphill))"
     r"|(?P<walk>(?:of )?(?:walk|hike|hiking|trail)\b|one way|each way|round trip|in from"
@@ -139,9 +140,7 @@ def stands_alone(draft: Draft, quantity: Quantity) -> bool:
     return all(_TIGHT.fullmatch(part) or _ONLY_FILLER.fullmatch(part) for part in words)
 
 
-def _is_vague(
-    subject: str | None, words: str, after: str, match: re.Match[str] | None
-) -> bool:
+def _is_vague(subject: str | None, words: str, after: str, match: re.Match[str] | None) -> bool:
     """Whether a bare number may count or name something else: "i'm 64", "the falls 10 behind"."""
     if match is not None:
         return False

@@ -1,11 +1,10 @@
-"""f-number, time, ISO and focal length as set; what shall stay; automatic modes; what if."""
+"""f-number, time, ISO and focal length as they are set."""
 
 from __future__ import annotations
 
 import re
 from typing import Final
 
-from bot.dialogue.facts import Keep
 from bot.dialogue.reading.draft import Draft
 from bot.dialogue.reading.numbers import Quantity
 from bot.dialogue.reading.roles import role
@@ -18,8 +17,8 @@ _LIMIT: Final = re.compile(
 )
 #: A bound is no value: "under 1 s", "not longer than 1/4".
 _BOUND: Final = re.compile(
-    r"(?:<|\b(?:under|below|beyond|above|than|at least|at most|(?<!opened )(?<!open )up to|faster|slower|between))"
-    r"(?: about)? ?$"
+    r"(?:<|\b(?:under|below|beyond|above|than|at least|at most|(?<!opened )(?<!open )up to|faster"
+    r"|slower|between))(?: about)? ?$"
 )
 _NO_EXPOSURE: Final = re.compile(
     r"\b(?:timer|self-timer|delay|countdown|wait\w*|hang on|hold on|give me|every|lull|ago|walk"
@@ -43,56 +42,6 @@ _BASE_AFTER: Final = re.compile(
 #: Full, half and third marks of the ISO series that a bare number may be (ISO 12232 marks).
 _ISO_MARKS: Final = frozenset(
     {50, 64, 80, 100, 125, 160, 200, 250, 320, 400, 500, 640, 800, 1000, 1250, 1600, 3200, 6400}
-)
-_AUTOMATIC: Final = re.compile(
-    r"\bon auto\b|\bauto(?:matic)? ?(?:mode|exposure|iso)\b|\b(?:full|all) auto(?:matic)?\b"
-    r"|\b(?:on|in) (?:p|a|av|tv|s|program) mode\b|\b(?:p|av|tv|program)[ -]mode\b"
-    r"|\b(?:aperture|shutter|time)[ -]priority\b|\b(?:in|on) (?:automatic|program)\b"
-    r"|^(?:auto|automatic|automatically)$|\bit's (?:on )?auto(?:matic)?\b"
-)
-_MANUAL: Final = re.compile(
-    r"(?<!focus )\b(?:in|on|full|fully) manual\b(?! focus)|\bmanual (?:mode|exposure)\b|\bm[ -]mode\b|^manual$"
-)
-_WHAT_IF: Final = re.compile(
-    r"\bwhat if\b|\bwhat (?:about|happens|would)\b|\bhow about\b|\bsuppose\b|\bwould\b.*\?"
-    r"|\bif i(?:'d)? (?:go|went|use|used|take|took|set|open|opened|stop|stopped|switch|change"
-    r"|changed|try|tried|zoom|drop|dropped|push|pushed|raise|raised)\b"
-    r"|^(?:and|or) (?:with|at|on|for) .*\?$|\b(?:could|can|should|shall) i (?:go|use|take|set|try|open|stop|drop|push|raise|put|add|turn|lower|remove|switch)\b"
-)
-
-_TIME_WORD: Final = r"(?:shutter(?: speed| time)?|exposure time|time|speed|shutter_s)"
-_F_WORD: Final = r"(?:aperture|f-?(?: ?number|-?stop)|f_number|depth of field|dof)"
-_ISO_WORD: Final = r"(?:iso)"
-_TARGET: Final = rf"(?:{_TIME_WORD}|{_F_WORD}|{_ISO_WORD})"
-_THE: Final = r"(?:(?:the|my|at|on|it|to|this|that|same|by|with|setting|of)\b ?)*"
-_STAY: Final = (
-    r"(?:keep|keeping|kept|hold|holding|fix|lock|locked|leave|leaving|stay|stick|sticking|fixed"
-    r"|must stay|not touching|not changing|don't (?:want to )?(?:change|touch|move|alter|raise|push|bump)"
-    r"|do not (?:change|touch|move)|without (?:changing|touching)|can't change|won't (?:change|raise|touch)|rather keep"
-    r"|not (?:change|touch)|same)"
-)
-_STAYS: Final = (
-    r"(?:(?:is|are|both|has to|have to|must|needs? to|should|will|to be)\b ?)*"
-    r"(?:fixed|locked|stays?|stay put|constant|untouched|unchanged|as (?:it|they) (?:is|are))"
-)
-_LIST: Final = rf"{_TARGET}(?:(?: ?,| and| or| &| \+)+ {_THE}{_TARGET})*"
-_KEEP: Final = re.compile(
-    rf"\b{_STAY} {_THE}(?P<kept>{_LIST})(?! (?:low|down|short|long|as low|under|below))\b"
-    rf"|\b(?P<fixed>{_LIST}) {_STAYS}\b"
-)
-_KEEP_WORDS: Final = (
-    (Keep.TIME, re.compile(rf"\b{_TIME_WORD}\b")),
-    (Keep.F_NUMBER, re.compile(rf"\b{_F_WORD}\b")),
-    (Keep.ISO, re.compile(rf"\b(?:{_ISO_WORD}|iso)\b")),
-)
-_ONLY_CHANGE: Final = re.compile(
-    rf"\b(?:(?:only|just) (?:want to |can )?(?:change|touch|move|adjust)"
-    rf"|(?:change|touch|move|adjust) only) {_THE}{_LIST}"
-)
-_SMALL_STEPS: Final = re.compile(
-    r"\b(?:small|tiny|little|fine|baby)(?:er)? steps?\b|\bstep by step\b|\b(?:little|bit) by (?:little|bit)\b"
-    r"|\bone (?:click|step|third) (?:at a time|after)\b|\bthird by third\b|\bclick by click\b"
-    r"|\bin thirds\b|\b1 (?:click|step) at a time\b|\bslowly, (?:step|one)"
 )
 
 
@@ -133,22 +82,30 @@ def _is_time(draft: Draft, quantity: Quantity) -> bool:
     return not (_SECOND_WORD.match(draft.text) and "shutter_s" not in draft.expecting)
 
 
+def _read_time(draft: Draft, quantity: Quantity) -> None:
+    """One number that may be an exposure time."""
+    spoken = quantity.unit in {"s", "min"}
+    around = draft.clause_before(quantity) + draft.clause_after(quantity)
+    if spoken and _NO_EXPOSURE.search(around):
+        draft.claim(quantity)
+    elif not _is_time(draft, quantity):
+        if spoken:
+            draft.claim(quantity)
+    elif _BOUND.search(draft.before(quantity)):
+        draft.refuse(quantity)
+    else:
+        seconds = quantity.value * (60 if quantity.unit == "min" else 1)
+        draft.put("shutter_s", seconds, quantity)
+
+
 def read_times(draft: Draft) -> None:
     """Exposure times; a timer, a wait or a walk is none, a range of times stays unread."""
     for quantity in draft.free("s", "min", "quote", ""):
-        around = draft.clause_before(quantity) + draft.clause_after(quantity)
-        if quantity.is_range:
-            if quantity.fraction or quantity.unit == "s":
-                draft.refuse(quantity)
-        elif quantity.unit in {"s", "min"} and _NO_EXPOSURE.search(around):
-            draft.claim(quantity)
-        elif _BOUND.search(draft.before(quantity)) and _is_time(draft, quantity):
+        if not quantity.is_range:
+            if not quantity.signed:
+                _read_time(draft, quantity)
+        elif quantity.fraction or quantity.unit == "s":
             draft.refuse(quantity)
-        elif _is_time(draft, quantity) and not quantity.signed:
-            seconds = quantity.value * (60 if quantity.unit == "min" else 1)
-            draft.put("shutter_s", seconds, quantity)
-        elif quantity.unit in {"min", "s"}:
-            draft.claim(quantity)
     for quantity in draft.free("h"):
         draft.claim(quantity)
 
@@ -189,13 +146,7 @@ def read_settings_triple(draft: Draft) -> None:
     if "iso" in draft.values or not {"f_number", "shutter_s"} <= draft.values.keys():
         return
     for quantity in draft.free(""):
-        earlier = draft.neighbour(quantity, -1)
-        beside = (
-            earlier is not None
-            and earlier not in draft.free()
-            and not draft.before(quantity).strip(" ,;/")
-        )
-        if beside and quantity.value in _ISO_MARKS:
+        if _is_beside_settings(draft, quantity) and quantity.value in _ISO_MARKS:
             draft.put("iso", quantity.value, quantity)
 
 
@@ -209,27 +160,3 @@ def read_asked_settings(draft: Draft) -> None:
                 draft.refuse(quantity)
             else:
                 draft.put(slot, quantity.value, quantity)
-
-
-def read_modes(draft: Draft) -> None:
-    """What shall stay, small steps, automatic or manual, and whether it only asks "what if"."""
-    skeleton = draft.skeleton()
-    kept = " ".join(match["kept"] or match["fixed"] for match in _KEEP.finditer(skeleton))
-    keep = {slot for slot, pattern in _KEEP_WORDS if pattern.search(kept)}
-    only = _ONLY_CHANGE.search(skeleton)
-    if only:
-        keep |= {slot for slot, pattern in _KEEP_WORDS if not pattern.search(only.group())}
-    if keep:
-        draft.note("keep", frozenset(keep))
-    if _SMALL_STEPS.search(draft.text):
-        draft.note("small_steps", value=True)
-    if _AUTOMATIC.search(draft.text):
-        draft.note("automatic", value=True)
-    elif _MANUAL.search(draft.text):
-        draft.note("automatic", value=False)
-
-
-def read_what_if(draft: Draft) -> None:
-    """Mark a question that only tries a value; it must not move the walk."""
-    if _WHAT_IF.search(draft.text) and draft.values.keys() - {"units"}:
-        draft.note("ask_what_if", value=True)

@@ -19,12 +19,18 @@ _FILTER_AFTER: Final = re.compile(
 )
 _UNDER: Final = re.compile(r"^\W*(?:too )?(?:under|below|minus|negative)\b(?!ex)")
 _OVER: Final = re.compile(r"^\W*(?:too )?(?:over|above|plus|positive)\b(?!ex)(?! the (?:rock|wat))")
-_DARKER_FOUND: Final = r"(?:too dark|underexposed|too (?:dim|low)|short|dark|(?:of )?light (?:too little|short|missing|more))"
-_BRIGHTER_FOUND: Final = r"(?:too bright|overexposed|too (?:light|hot|high)|hot|(?:of )?light (?:too much|less))"
+_DARKER_FOUND: Final = (
+    r"(?:too dark|underexposed|too (?:dim|low)|short|dark"
+    r"|(?:of )?light (?:too little|short|missing|more))"
+)
+_BRIGHTER_FOUND: Final = (
+    r"(?:too bright|overexposed|too (?:light|hot|high)|hot|(?:of )?light (?:too much|less))"
+)
 _MOVE: Final = r"(?:come|go|take|bring|pull|push|turn|bump|dial)"
 _THIS: Final = r"(?:it|this|that|(?:the )?exposure|brightness)"
 _WANT_MORE: Final = re.compile(
-    rf"^\W*(?:of )?(?:more light|more exposure|too little(?: light)?|brighter|lighter|more|{_DARKER_FOUND})\b"
+    r"^\W*(?:of )?(?:more light|more exposure|too little(?: light)?|brighter|lighter|more"
+    rf"|{_DARKER_FOUND})\b"
 )
 _WANT_LESS: Final = re.compile(
     rf"^\W*(?:of )?(?:less light|less exposure|too much(?: light)?|darker|less|{_BRIGHTER_FOUND})\b"
@@ -148,10 +154,3 @@ def is_filter(draft: Draft, quantity: Quantity) -> bool:
         _FILTER_BEFORE.search(draft.before(quantity)) or _FILTER_AFTER.search(after)
     )
     return quantity.value.is_integer() and bool(named or spoken)
-
-
-def read_asked_stops(draft: Draft) -> None:
-    """A bare strength where the open question asks which filter is on."""
-    plain = [quantity for quantity in draft.free("", "stop") if not quantity.signed]
-    if "nd_on_stops" in draft.expecting and len(plain) == 1 and "nd_on_stops" not in draft.values:
-        draft.put("nd_on_stops", plain[0].value, plain[0])

@@ -1,0 +1,83 @@
+"""What the camera's warning and its histogram show after a test frame."""
+
+from __future__ import annotations
+
+from typing import Final
+
+from bot.dialogue.facts import Blink
+from bot.dialogue.reading.draft import Draft
+from bot.dialogue.reading.phrases import any_of, exactly
+
+#: The warning by the trade's words; "warning" alone may be a sign at the path.
+_BLINK: Final = (
+    r"(?:blink\w*|flash(?:es|ing)|(?<=water )flash|zebras?|clipp\w*(?! (?:on|to))"
+    r"|(?:highlights?|whites?|foam|water|falls?|it|it's|sky) (?:\w+ )?(?:blown|clips?)"
+    r"|blown[ -](?:out|highlights?|whites?|water)|burnt out|burned out"
+    r"|highlight warnings?|warnings? (?:off|gone|shows?|light)|(?<=no )warnings?)"
+)
+_BLINKS: Final = any_of(_BLINK)
+_HISTOGRAM: Final = any_of("histograms?", "histos?", "hist", "graphs?", "curve")
+_NOTHING: Final = any_of(
+    r"(?:nothing|none|no|not|isn't|aren't|doesn't|don't|stopped|without|never|zero)"
+    rf"\b[^,;.]{{0,22}}\b{_BLINK}",
+    rf"{_BLINK} (?:is |are |all |now |has )*(?:gone|off|stopped|none|away)",
+    r"(?:no|zero) (?:warnings?|blinkies|zebras?)",
+    r"warnings? (?:is |are )?(?:off|gone)",
+)
+_DOT: Final = (
+    r"(?:dots?|specks?|sparkles?|points?|pixels?|pinpricks?|spots?|glints?|tiny bits?|speckles?"
+    r"|pinpoints?|crumbs?|grains?)"
+)
+#: The size of what blinks; the first that is named counts.
+_KINDS: Final = (
+    (Blink.SKY, any_of("sky", r"gap (?:at|in) the top", "skylight")),
+    (Blink.DOTS, any_of(_DOT)),
+    (
+        Blink.PATCHES,
+        any_of(r"patch\w*", "blobs?", "parts?", "areas?", "bits of", "some of", "half"),
+    ),
+    (
+        Blink.SHEET,
+        any_of("whole", r"all(?: of)?", "entire", "everything", r"complete\w*", "everywhere"),
+    ),
+)
+#: Answers that are sizes alone.
+_BARE: Final = (
+    (Blink.NOTHING, exactly("no", "none", "nope", r"nothing(?: at all)?", "not any ?more")),
+    (Blink.DOTS, exactly(rf"(?:only |just |a few |some )*{_DOT}(?: only| here and there)?")),
+    (
+        Blink.PATCHES,
+        exactly(r"(?:some |a few |big |only |just )*(?:patch|patches|areas?)(?: in the water)?"),
+    ),
+    (Blink.SHEET, exactly("everything", r"all(?: of it)?", r"the whole (?:thing|fall)", "the lot")),
+    (Blink.SKY, exactly(r"(?:only |just )*(?:the )?sky(?: only)?")),
+)
+
+
+def _bare(draft: Draft) -> Blink | None:
+    """A size alone, where it was asked for; "just dots" speaks for itself."""
+    kind = next((kind for kind, pattern in _BARE if pattern.match(draft.text)), None)
+    return kind if "blink" in draft.expecting or kind is Blink.DOTS else None
+
+
+def read_blink(draft: Draft) -> None:
+    """What the camera's warning shows; a warning without a size is taken as patches."""
+    bare, text = _bare(draft), draft.text
+    if bare:
+        draft.note("blink", bare)
+    elif _BLINKS.search(text) and not _HISTOGRAM.search(text):
+        kinds = (kind for kind, pattern in _KINDS if pattern.search(text))
+        draft.note("blink", Blink.NOTHING if _NOTHING.search(text) else next(kinds, Blink.PATCHES))
+
+
+_RIGHT: Final = any_of(r"right(?:[ -]?hand)?(?: (?:edge|side|border|end|wall))?")
+_NOT_RIGHT: Final = any_of(
+    "doesn't|does not|not|isn't|no longer|stops?|short|before|well|gap|room|space|away|free|clear"
+    "|far from|left of"
+)
+
+
+def read_histogram(draft: Draft) -> None:
+    """Whether the histogram reaches its right-hand edge."""
+    if _HISTOGRAM.search(draft.text) and _RIGHT.search(draft.text):
+        draft.note("histogram_at_right", value=_NOT_RIGHT.search(draft.text) is None)

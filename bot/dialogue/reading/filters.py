@@ -1,0 +1,163 @@
+"""Polariser and ND filters: which there are, and which is on."""
+
+from __future__ import annotations
+
+import re
+from typing import Final
+
+from bot.dialogue.reading.draft import Draft
+from bot.dialogue.reading.numbers import Quantity
+from bot.dialogue.reading.phrases import any_of
+from bot.dialogue.reading.stops import is_filter, nd_stops
+
+#: Left somewhere else, so not at hand now.
+NOT_HERE: Final = (
+    r"(?:left|forgot|forgotten|in the (?:car|hut|tent|van|boot|trunk)|at home|back (?:home|at|in)"
+    r"|at the (?:car|hut|hotel)|not with me|not here|no longer have|lost|broke\w*)"
+)
+#: Without one.
+WITHOUT: Final = (
+    r"(?:no|without(?: a| my)?|haven't got(?: a| any)?|(?:don't|do not) (?:have|own)(?: a| any)?"
+    r"|didn't bring(?: a| any| my| the)?)"
+)
+
+_POLARISER: Final = r"(?:pol[aeo]r+i[sz]\w*|pola|cpl|c-?pol|circular pol\w*|pol(?: filter)?)"
+_SAID: Final = any_of(_POLARISER)
+_LACKS: Final = any_of(
+    rf"{WITHOUT} {_POLARISER}\b(?! (?:on|mounted|effect))",
+    rf"{_POLARISER}\W{{1,3}}(?:no|nope|none|don't have)",
+    rf"(?:left|forgot|forgotten|lost)\b[^,;.]{{0,20}}\b{_POLARISER}",
+    rf"{_POLARISER}\b[^,;.]{{0,15}}\b{NOT_HERE}",
+)
+_OFF: Final = any_of(
+    rf"{_POLARISER}(?:'s)? (?:is |now |comes? )?(?:off|removed|out)",
+    rf"(?:no|without) {_POLARISER} on",
+    rf"(?:took|take|taken|taking|pulled|removed)\b[^,;.]{{0,12}}\b{_POLARISER}",
+)
+_ON: Final = any_of(
+    rf"{_POLARISER}(?:'s)? (?:(?:is|still|now|filter|already) )*"
+    r"(?:on(?! wide)|mounted|turned|fitted|attached|in place|at (?:full|max|half))",
+    rf"(?:with|using|through|turned|have) (?:the|my) {_POLARISER}\b(?! (?:off|in the))",
+    rf"(?:put|screwed|mounted|added|using)\b[^,;.]{{0,10}}\b{_POLARISER}",
+)
+_ASKS_FOR_IT: Final = any_of(rf"(?:need|buy|get|worth|is|what's)(?: a| the)? {_POLARISER}")
+#: Beside settings "with a polariser" says that it was on.
+_WITH: Final = re.compile(rf"(?:\b(?:with|and|plus)|\+) (?:a |the |my )?{_POLARISER}\b")
+
+
+def read_polariser(draft: Draft) -> None:
+    """Whether there is a polariser and whether it is on."""
+    text = draft.text
+    if not _SAID.search(text) or _ASKS_FOR_IT.search(text):
+        return
+    if _LACKS.search(text):
+        draft.note("has_polariser", value=False)
+        return
+    draft.note("has_polariser", value=True)
+    set_up = draft.values.keys() & {"shutter_s", "nd_on_stops"}
+    if _OFF.search(text):
+        draft.note("polariser_on", value=False)
+    elif _ON.search(text) or (set_up and _WITH.search(text)):
+        draft.note("polariser_on", value=True)
+
+
+_NO_FILTERS: Final = any_of(
+    r"(?:no|without(?: any)?|zero) filters?",
+    r"filters? (?:are |is |all )?off",
+    "unfiltered",
+    r"(?:took|take) (?:the |all |my )?filters? off",
+    r"nothing (?:\w+ )?(?:on|in front of) the (?:lens|front|glass)",
+)
+_OWNS_NO_FILTERS: Final = any_of(
+    r"(?:don't|do not|haven't|didn't) (?:have|own|got|bring|brought|carry)(?: any| got any)?"
+    r" filters?",
+    r"(?:forgot|left) (?:the |my |all )*filters?",
+    r"no filters? (?:with me|at all|in the bag|here|today)",
+)
+_ND: Final = r"(?:nds?|nd filters?|neutral[ -]densit\w+)"
+_NO_ND: Final = any_of(
+    rf"(?:no|without(?: any)?|don't have(?: an| any)?|haven't got(?: an| any)?) {_ND}(?! needed)"
+)
+_ND_OFF: Final = any_of(
+    "no nd on", r"nds? (?:is |now )?(?:off|removed)", r"took (?:the |my )?nd off"
+)
+_ON_BEHIND: Final = re.compile(
+    r"^(?: ?(?:nd|filter|stopper))* ?(?:is |now |still )*"
+    r"(?:on|mounted|fitted|in front|attached|screwed)\b"
+)
+_OFF_BEHIND: Final = re.compile(r"^(?: ?(?:nd|filter))* ?(?:is |now |comes? )?(?:off|removed)\b")
+_WITH_BEFORE: Final = re.compile(
+    r"\b(?:with|using|through|put|behind)(?: on)?(?: the| my| an?)? ?$"
+)
+_OWNS: Final = any_of("have|own|got|kit|bag|bring|brought|carry|owned|only|filters")
+_LISTED: Final = re.compile(r"^ ?-? ?(?:,|and|&|\+|/|or) ?(?:an? )?$")
+
+
+def _stops_of(draft: Draft, quantity: Quantity) -> float | None:
+    if quantity.is_range or quantity.signed:
+        return None
+    if quantity.unit == "nd":
+        return nd_stops(quantity)
+    return quantity.value if is_filter(draft, quantity) else None
+
+
+def _strengths(draft: Draft) -> list[tuple[Quantity, float]]:
+    """Filters by their strength; `3 and 6 stop nd` are two."""
+    found: list[tuple[Quantity, float]] = []
+    for quantity in draft.free("nd", "stop"):
+        stops = _stops_of(draft, quantity)
+        if stops is None:
+            if quantity.unit == "nd":
+                draft.refuse(quantity)  # "nd6" may be a factor or stops
+            continue
+        earlier = draft.neighbour(quantity, -1)
+        if earlier in draft.free("") and _LISTED.match(draft.before(quantity)):
+            found.append((earlier, earlier.value))
+        found.append((quantity, stops))
+    return found
+
+
+def _is_on(draft: Draft, quantity: Quantity) -> bool:
+    if _ON_BEHIND.search(draft.after(quantity)) or _WITH_BEFORE.search(draft.before(quantity)):
+        return True
+    set_up = draft.values.keys() >= {"f_number", "shutter_s"}
+    return (set_up or "nd_on_stops" in draft.expecting) and not _OWNS.search(draft.text)
+
+
+def read_nd(draft: Draft) -> None:
+    """ND filters that are owned, and the one that is on."""
+    owned: list[float] = []
+    for quantity, stops in _strengths(draft):
+        if _OFF_BEHIND.search(draft.after(quantity)):
+            draft.claim(quantity)
+            draft.note("nd_on_stops", 0.0)
+        elif _is_on(draft, quantity):
+            draft.put("nd_on_stops", stops, quantity)
+        else:
+            draft.claim(quantity)
+            owned.append(stops)
+    if owned:
+        draft.note("nd_stops", tuple(owned))
+
+
+def read_no_filters(draft: Draft) -> None:
+    """`no filters` is what is on; where the kit was asked, or "with me", it is what there is."""
+    text = draft.text
+    asked_for_kit = draft.expecting & {"has_polariser", "nd_stops"}
+    if _OWNS_NO_FILTERS.search(text) or (asked_for_kit and _NO_FILTERS.search(text)):
+        draft.note("nd_stops", ())
+        draft.note("has_polariser", value=False)
+    elif _NO_FILTERS.search(text):
+        draft.note("nd_on_stops", 0.0)
+        draft.note("polariser_on", value=False)
+    elif _ND_OFF.search(text):
+        draft.note("nd_on_stops", 0.0)
+    elif _NO_ND.search(text):
+        draft.note("nd_stops", ())
+
+
+def read_asked_filter(draft: Draft) -> None:
+    """A bare strength where the open question asks which filter is on."""
+    plain = [quantity for quantity in draft.free("", "stop") if not quantity.signed]
+    if "nd_on_stops" in draft.expecting and len(plain) == 1 and "nd_on_stops" not in draft.values:
+        draft.put("nd_on_stops", plain[0].value, plain[0])

@@ -1,0 +1,108 @@
+"""Portrait or landscape, the whole fall or a section, stream or fall, camera height by body."""
+
+from __future__ import annotations
+
+from typing import Final
+
+from bot.dialogue.reading.draft import Draft
+from bot.dialogue.reading.phrases import any_of, exactly
+
+_NOT_FORMAT: Final = r"(?! (?:photo\w*|lens|shooter|picture|painter|drop|wall|gain|climb))"
+_PORTRAIT: Final = any_of(rf"portrait{_NOT_FORMAT}", rf"vertical{_NOT_FORMAT}", "upright")
+_LANDSCAPE: Final = any_of(rf"landscape{_NOT_FORMAT}", r"horizontal(?:ly)?")
+
+
+def read_format(draft: Draft) -> None:
+    """Portrait or landscape; both words together say neither."""
+    portrait, landscape = _PORTRAIT.search(draft.text), _LANDSCAPE.search(draft.text)
+    if (portrait is None) != (landscape is None):
+        draft.note("portrait", value=portrait is not None)
+
+
+_SIDE: Final = r"(?:upper|lower|top|bottom|left|right|middle)"
+_WHOLE: Final = any_of(
+    r"(?:whole|entire|full|complete) (?:water)?falls?",
+    r"all of the (?:water)?falls?",
+    r"(?:get|show|want|fit|have|keep|frame|take) (?:in )?the whole thing",
+    "top to bottom",
+)
+_WHOLE_ALONE: Final = exactly("the whole thing", "all of it", "whole")
+_SECTION: Final = any_of(
+    r"(?:just|only) (?:a |the )?(?:\w+ )?(?:section|part|piece|bit|detail|slice)",
+    r"(?:a|the|this) section(?! of (?:the )?(?:trail|path))",
+    r"details? of",
+    rf"{_SIDE} (?:half|third) (?:only|please)",
+    rf"{_SIDE} (?:part|section|ledge|bit|tier|drop)",
+    "close-?up",
+)
+_SECTION_ALONE: Final = exactly("section", "a part", "part of it", "detail")
+#: "The lower part blinks" speaks of the frame that was taken.
+_JUDGED: Final = any_of(
+    r"blink\w*|flash\w*|clipp\w*|soft|sharp|dark|bright|blurr?\w*|black|burn\w*"
+)
+
+
+def read_extent(draft: Draft) -> None:
+    """The whole fall or a section of it."""
+    text = draft.text
+    if _JUDGED.search(text):
+        return
+    if _WHOLE.search(text) or _WHOLE_ALONE.match(text):
+        draft.note("section", value=False)
+    elif _SECTION.search(text) or _SECTION_ALONE.match(text) or "section_height_m" in draft.values:
+        draft.note("section", value=True)
+
+
+_STREAM: Final = any_of(
+    r"(?<!in the )(?<!in a )(?<!by the )(?<!by a )(?<!near the )(?<!into the )(?<!from the )"
+    r"(?<!along the )(?:streams?|creeks?|brooks?|becks?|burn|cascades?|rapids|riffles?"
+    r"|small river|little river)(?! ?bed| ?bank)"
+)
+_FALL: Final = any_of(r"(?:water)?falls?")
+_NOT_STREAM: Final = any_of(
+    r"(?:not|no|isn't)(?: a)? (?:stream|creek|cascade|river)",
+    r"(?:it's|its|it is) a (?:water)?fall",
+)
+_FALL_ALONE: Final = exactly(r"(?:a )?(?:water)?falls?")
+
+
+def read_kind_of_water(draft: Draft) -> None:
+    """A stream or a fall; a message that names both says neither."""
+    text = draft.text
+    if _NOT_STREAM.search(text) or _FALL_ALONE.match(text):
+        draft.note("stream", value=False)
+    elif _STREAM.search(text) and not _FALL.search(text):
+        draft.note("stream", value=True)
+
+
+#: Heights on a grown person [m], rounded (own rule).
+_BODY_HEIGHTS_M: Final = {
+    "ankle": 0.1,
+    "shin": 0.3,
+    "knee": 0.5,
+    "thigh": 0.75,
+    "hip": 1.0,
+    "waist": 1.0,
+    "belly": 1.1,
+    "chest": 1.3,
+    "shoulder": 1.45,
+    "head": 1.6,
+    "eye": 1.6,
+}
+_GROUND_M: Final = 0.2  # a tripod splayed flat (common practice)
+_BODY: Final = "|".join(_BODY_HEIGHTS_M)
+_BODY_HIGH: Final = any_of(rf"({_BODY})[ -](?:high|height|level)", rf"at (?:the )?({_BODY})s?")
+_BODY_DEEP: Final = any_of(rf"({_BODY})[ -]deep", rf"up to (?:my|the) ({_BODY})s?")
+_ON_GROUND: Final = any_of(r"(?:at|on the|near the) ground(?: level)?", "ground level")
+_CAMERA: Final = any_of("camera|tripod")
+
+
+def read_body_heights(draft: Draft) -> None:
+    """Heights by parts of the body: `knee high camera`, `ankle deep`."""
+    deep, high = _BODY_DEEP.search(draft.text), _BODY_HIGH.search(draft.text)
+    if deep:
+        draft.note("water_depth_m", _BODY_HEIGHTS_M[deep.group(1) or deep.group(2)])
+    elif high:
+        draft.note("camera_height_m", _BODY_HEIGHTS_M[high.group(1) or high.group(2)])
+    elif _ON_GROUND.search(draft.text) and _CAMERA.search(draft.text):
+        draft.note("camera_height_m", _GROUND_M)

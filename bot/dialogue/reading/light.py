@@ -1,0 +1,155 @@
+"""The light by its words: keys of the light table."""
+
+from __future__ import annotations
+
+from typing import Final
+
+from bot.dialogue.reading.draft import Draft
+from bot.dialogue.reading.phrases import any_of
+
+_GORGE: Final = r"(?:canyon|gorge|ravine|chasm|gully|glen)"
+_TREES: Final = (
+    r"(?:trees|canopy|leaves|branches|beech(?:es)?|oaks?|pines?|firs?|spruces?|birch(?:es)?"
+    r"|maples?|alders?|hemlocks?)"
+)
+_SUN: Final = r"sun(?:light)?(?: is|'s| shines)?"
+
+#: The most enclosed first: "overcast, under the trees" is the light under trees.
+_LIGHTS: Final = (
+    (
+        "after sunset",
+        any_of(r"(?:after|past) sunset", r"sun(?:'s| has| is)? (?:just )?(?:set|gone down)"),
+    ),
+    (
+        "dusk",
+        any_of("dusk", "twilight", "blue hour", r"(?:getting|nearly|almost) (?:dark|night)"),
+    ),
+    (
+        "deep slot",
+        any_of(
+            r"slot canyon",
+            r"in (?:a|the) slot",
+            rf"(?:deep|narrow|dark) (?:\w+ )?(?:slot|cleft|{_GORGE})",
+        ),
+    ),
+    (
+        "dense canopy",
+        any_of(
+            r"(?:dense|thick|deep|dark|closed|heavy) (?:\w+ )?(?:forest|canopy|woods?|trees)",
+            "jungle",
+        ),
+    ),
+    (
+        "wooded gorge",
+        any_of(
+            rf"(?:wooded|forested|leafy|tree-?lined) (?:valley|{_GORGE})",
+            rf"{_GORGE} (?:with|full of|under) (?:\w+ )?trees",
+            rf"trees (?:over|above) the {_GORGE}",
+        ),
+    ),
+    (
+        "light canopy",
+        any_of(
+            rf"(?:under|beneath|below|through) (?:\w+ ){{0,2}}{_TREES}",
+            r"(?:light|thin|open) (?:canopy|woods?|forest)",
+            r"in (?:the |a )?(?:woods?|forest|trees|woodland)",
+        ),
+    ),
+    (
+        "open gorge",
+        any_of(rf"(?:open|wide|treeless) {_GORGE}", rf"{_GORGE}(?! (?:wall|side|rim))"),
+    ),
+    (
+        "before sunset",
+        any_of(r"golden (?:hour|light)", r"(?:evening|low|late) sun", "before sunset"),
+    ),
+    (
+        "sunset",
+        any_of(r"at sunset(?! ?\d)", "last sun", r"sun (?:is )?(?:just )?setting"),
+    ),
+    (
+        "hazy sun",
+        any_of(
+            rf"{_SUN} (?:behind|through|under) (?:\w+ )?(?:clouds?|haze|veil|mist)",
+            r"haz[ey]\w*",
+            r"(?:veiled|weak|milky|watery) sun",
+        ),
+    ),
+    (
+        "bright cloud",
+        any_of(
+            r"(?:thin|bright|high|light|white) (?:\w+ )?(?:clouds?|overcast)",
+            r"bright(?:ly)? overcast",
+            r"cloudy,? (?:but |and )?bright",
+            "no shadows",
+        ),
+    ),
+    (
+        "open shade",
+        any_of(
+            r"(?:open|in|full|all in|deep|all) (?:the )?(?:shade|shadow)",
+            "shaded",
+            "shady",
+            r"sun(?:'s| is| has)? (?:gone|left|off|behind the (?:wall|hill|ridge|cliff))",
+        ),
+    ),
+    (
+        "overcast",
+        any_of(
+            "overcast",
+            "cloudy",
+            "clouded",
+            r"gr[ea]y (?:sky|skies|day|clouds?)",
+            r"clouds? cover\w*",
+            r"(?:heavy|low|thick|dark) clouds?",
+            r"(?:light|steady|soft|bit of) rain",
+            r"drizzl\w+",
+            r"rain(?:y|ing)",
+        ),
+    ),
+    (
+        "full sun",
+        any_of(
+            r"(?:full|bright|direct|hard|harsh|blazing|strong|midday|noon) (?:sun\w*|light)",
+            "sunny",
+            "sunshine",
+            r"in (?:the )?sun",
+            rf"{_SUN} (?:right |directly |straight |shining |falling )?(?:on|hits|hitting)"
+            r" (?:it|the|this)",
+            r"no clouds?",
+        ),
+    ),
+)
+#: "White balance cloudy" is a setting of colour.
+_WHITE_BALANCE: Final = any_of("white balance", "wb", "kelvin", "preset")
+#: A clear sky is sun only where nothing says shade.
+_CLEAR_SKY: Final = any_of(r"(?:clear|blue) sk(?:y|ies)", "cloudless")
+_SUNLIT: Final = frozenset({"full sun", "hazy sun", "before sunset", "sunset"})
+_SHADED: Final = frozenset(
+    {"open shade", "light canopy", "open gorge", "wooded gorge", "deep slot", "dense canopy"}
+)
+_NOT_NOW: Final = frozenset(
+    {"no", "not", "isn't", "without", "until", "till", "wait", "waiting", "forecast"}
+    | {"tomorrow", "yesterday", "later", "if", "when"}
+)
+
+
+def _is_now(before: str) -> bool:
+    """Whether the words before do not deny the light or put it into another hour."""
+    return not _NOT_NOW & set(before.split()[-2:])
+
+
+def read_light(draft: Draft) -> None:
+    """The light by its words; sun and shade together are no single light and stay unsaid."""
+    text = draft.text
+    if _WHITE_BALANCE.search(text):
+        return
+    found = [
+        key
+        for key, pattern in _LIGHTS
+        if (match := pattern.search(text)) and _is_now(text[: match.start()])
+    ]
+    if not found and _CLEAR_SKY.search(text):
+        found = ["full sun"]
+    if found and not (_SUNLIT & set(found) and _SHADED & set(found)):
+        draft.note("light", found[0])

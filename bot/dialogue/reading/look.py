@@ -1,0 +1,99 @@
+"""The look of the water that is wished, and which way it runs in the picture."""
+
+from __future__ import annotations
+
+import re
+from typing import Final
+
+from bot.dialogue.facts import Flow, Symptom
+from bot.dialogue.reading.draft import Draft
+from bot.dialogue.reading.phrases import any_of, exactly
+
+#: The looks by their words; values of core.water.Look.
+_LOOKS: Final = (
+    (
+        "frozen",
+        any_of(
+            "freeze",
+            r"freezing (?:the |every )(?:water|drops?|motion)",
+            r"(?<!nearly )(?<!almost )frozen",
+            r"stop the (?:drops|water|motion)",
+            r"(?:droplets|drops|splashes) (?:sharp|visible|in the air)",
+        ),
+    ),
+    ("crisp", any_of("crisp", r"short (?:trails|streaks)", r"(?:nearly|almost) frozen")),
+    (
+        "textured",
+        any_of(
+            r"textured?",
+            r"strands?",
+            r"(?:separate|single|fine|white|water) threads",
+            "structure",
+            r"streaks(?! of light)",
+            "stringy",
+        ),
+    ),
+    ("silky", any_of(r"silk(?:y|en)?", "satin", r"velvet\w*")),
+    (
+        "misty",
+        any_of(
+            r"misty|ethereal|milky|ghost(?:ly)?|foggy",
+            r"dream(?:y|like)",
+            "like fog",
+            "cotton candy",
+        ),
+    ),
+)
+_DENIED: Final = re.compile(
+    r"\b(?:no|not|isn't|without|don't|too|never|less|little|lost|lacks)"
+    r"(?: (?:want|so|too|it|that|look|be))* ?$"
+)
+_MIST_IN_AIR: Final = any_of("spray|air|lens|weather|morning|day|glass")
+#: With one of these the words name what is wrong, not what is wished.
+_COMPLAINTS: Final = frozenset(
+    {Symptom.NO_TEXTURE, Symptom.TOO_FROZEN, Symptom.SOFT_ALL, Symptom.JUST_WHITE}
+)
+
+
+def read_look(draft: Draft) -> None:
+    """The look that is wished; what the person complains of is a symptom, not a wish."""
+    if _COMPLAINTS & set(draft.values.get("symptoms", ())):
+        return
+    found = [
+        look
+        for look, pattern in _LOOKS
+        if (match := pattern.search(draft.text)) and not _DENIED.search(draft.text[: match.start()])
+    ]
+    if found and not (found == ["misty"] and _MIST_IN_AIR.search(draft.text)):
+        draft.note("look", found[0])
+
+
+_TOWARDS: Final = any_of(
+    r"(?:towards?|at|to|for|away from) (?:me|us|my (?:tripod|camera|lens|feet)|the camera|the lens"
+    r"|camera|you|where i)"
+)
+_MOVES: Final = any_of(
+    r"flow\w*|runs?|running|comes?|coming|rush\w*|straight|pours?|pouring|head\w*|moves?|moving"
+)
+_TOWARDS_ALONE: Final = re.compile(r"^towards?\b")
+_ACROSS: Final = any_of(
+    "across|left to right|right to left|side to side|sideways", r"from the (?:left|right)"
+)
+_DOWN: Final = any_of(
+    "straight down|top to bottom",
+    "downwards?",
+    r"(?:flows?|runs?|drops?|comes|pours?|falls|falling|plunges) (?:straight )?down",
+    r"vertical(?:ly)? (?:drop|down)",
+)
+_DOWN_ALONE: Final = exactly("down")
+
+
+def read_flow(draft: Draft) -> None:
+    """Which way the water runs in the picture."""
+    text = draft.text
+    if (_TOWARDS.search(text) and _MOVES.search(text)) or _TOWARDS_ALONE.match(text):
+        draft.note("flow", Flow.TOWARDS)
+    elif _ACROSS.search(text):
+        draft.note("flow", Flow.ACROSS)
+    elif _DOWN.search(text) or _DOWN_ALONE.match(text):
+        draft.note("flow", Flow.DOWN)

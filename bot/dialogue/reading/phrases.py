@@ -1,0 +1,22 @@
+"""Tables of wordings made into patterns: any of these, as whole words."""
+
+from __future__ import annotations
+
+import re
+
+
+def any_of(*wordings: str) -> re.Pattern[str]:
+    """One pattern for many wordings.
+
+    Args:
+        wordings: regular expressions that begin and end with a word; each matches whole words.
+
+    Returns:
+        A pattern that finds any of them, the earliest in the message first.
+    """
+    return re.compile(rf"\b(?:{'|'.join(wordings)})\b")
+
+
+def exactly(*wordings: str) -> re.Pattern[str]:
+    """One pattern for a whole message that is one of these wordings."""
+    return re.compile(rf"^(?:{'|'.join(wordings)})\W*$")

@@ -1,0 +1,68 @@
+"""Tripod or hand, and the steps in which the camera's dials click."""
+
+from __future__ import annotations
+
+from typing import Final
+
+from bot.dialogue.reading.draft import Draft
+from bot.dialogue.reading.filters import NOT_HERE, WITHOUT
+from bot.dialogue.reading.phrases import any_of
+
+#: With the slips of the thumb that were seen.
+_TRIPOD: Final = r"(?:tripods?|tripd|tri-?pod|triopd|tirpod|tripood)"
+_SAID: Final = any_of(_TRIPOD)
+_NONE: Final = any_of(rf"{WITHOUT} {_TRIPOD}", rf"{_TRIPOD}\W{{1,3}}(?:no|nope|none|don't have)")
+_ELSEWHERE: Final = any_of(
+    rf"{_TRIPOD}\b[^,;.]{{0,12}}\b{NOT_HERE}",
+    rf"(?:left|forgot|forgotten)\b[^,;.]{{0,12}}\b{_TRIPOD}",
+)
+_STANDS_ON_IT: Final = any_of(
+    rf"on (?:a|the|my) (?:\w+ )?{_TRIPOD}",
+    rf"{_TRIPOD} (?:is |now )?(?:up|set up|out(?=$|[,.;])|at|level|stands)",
+)
+_TODAY: Final = any_of("today|here|with me|this time|now")
+_HAND_HELD: Final = any_of("hand[ -]?held", "handholding", "by hand", "from the hand")
+
+
+def read_support(draft: Draft) -> None:
+    """Whether there is a tripod, and whether this frame is without support.
+
+    "No tripod" is a fact of the kit; "in the car", "forgot", "today" are facts of this walk.
+    """
+    text = draft.text
+    if _NONE.search(text):
+        draft.note("has_tripod", value=False)
+        if _TODAY.search(text):
+            draft.note("hand_held", value=True)
+    elif _ELSEWHERE.search(text):
+        draft.note("has_tripod", value=True)
+        draft.note("hand_held", value=True)
+    elif _SAID.search(text):
+        draft.note("has_tripod", value=True)
+        if _STANDS_ON_IT.search(text):
+            draft.note("hand_held", value=False)
+    if _HAND_HELD.search(text):
+        draft.note("hand_held", value=True)
+
+
+_DIAL: Final = r"(?:clicks?|dials?|increments?|wheels?)"
+_HALVES: Final = any_of(
+    rf"(?:{_DIAL}|steps?)\b[^,;.]{{0,20}}\b(?:1/2|half|halves)",
+    rf"(?:1/2|half)[ -]?stops? (?:{_DIAL}|steps?|camera|only)",
+)
+_THIRDS: Final = any_of(
+    rf"{_DIAL}\b[^,;.]{{0,20}}\b(?:1/3|thirds?)",
+    rf"(?:1/3|third)s?[ -]?stops? (?:{_DIAL}|steps?|camera)",
+)
+
+
+def read_dial(draft: Draft) -> None:
+    """Whether the dials click in halves or in thirds; the fraction is no measure then."""
+    halves = _HALVES.search(draft.text)
+    match = halves or _THIRDS.search(draft.text)
+    if match is None:
+        return
+    draft.note("dial_halves", value=halves is not None)
+    for quantity in draft.free("stop", ""):
+        if match.start() <= quantity.start < match.end() and quantity.fraction:
+            draft.claim(quantity)

@@ -1,0 +1,244 @@
+"""Complaints of a frame that was taken, in the many words that people find for them."""
+
+from __future__ import annotations
+
+import re
+from typing import Final
+
+from bot.dialogue.facts import Symptom
+from bot.dialogue.reading.draft import Draft
+from bot.dialogue.reading.phrases import any_of, exactly
+
+_NEAR_PART: Final = (
+    r"(?:foreground|front(?! glass)|near(?:est)? \w+|closest \w+|first (?:rock|stone|boulder)"
+    r"|bottom(?: of the (?:frame|picture))?|near end|close by)"
+)
+_FAR_PART: Final = (
+    r"(?:back(?:ground)?|far(?: \w+)?|distance|(?:water)?falls?(?: itself)?|rear|back wall"
+    r"|trees behind)"
+)
+_ALL_PART: Final = (
+    r"(?:everything|all(?: of it)?|it all|whole \w+|entire \w+"
+    r"|the (?:picture|frame|photo|image|shot)|pictures?|photos?|shots?|it's|its|it is|overall)"
+)
+_SOFT: Final = (
+    r"(?:soft|blurr?y|blurred|out of focus|unsharp|not (?:\w+ )?sharp|isn't (?:\w+ )?sharp"
+    r"|aren't (?:\w+ )?sharp|fuzzy|shaky|shaken)"
+)
+_FILL: Final = r"(?:\s+(?!and\b|but\b)[\w']+){0,4}?\s+"
+_LEAF: Final = (
+    r"(?:leaves|bush(?:es)?|greenery|leaf|foliage|ferns?|branches|twigs|trees|grass|plants)"
+)
+_LOOKS: Final = (
+    r"(?:looks?|is|are|it's|its|came out|comes out|still|all|water|water's|turned|gone|went)"
+)
+_BLUE: Final = r"(?:blue|bluish|blueish|purple|purplish|magenta|violet)"
+_ROCK: Final = r"(?:pools?|rocks?|shadows?|stones?|walls?|cliffs?|boulders?|corners?)"
+_HAZY_SPOT: Final = r"(?:soft|round|pale|blurr?y|fuzzy|faint|ghostly|hazy|milky)"
+_UPRIGHT: Final = (
+    r"(?:walls?|trunks?|trees?|cliffs?|sides?|verticals|lines|rocks?|everything|falls?|waterfall)"
+)
+
+_COMPLAINTS: Final = (
+    (
+        Symptom.NO_TEXTURE,
+        any_of(
+            "mush|soup|soupy|candy ?floss|milk|porridge|fog|gruel|yoghurt|whipped cream",
+            r"cotton(?: wool| candy|$|(?=[,.!;]))",
+            "like cotton",
+            r"(?:no|lost|without|zero|lacks?|losing|any|little) (?:any |all |its )?"
+            r"(?:texture|structure|strands|(?:lines|detail) in the (?:water|fall))",
+            r"too (?:silky|smooth|misty|soft and white|milky|creamy|streaky)",
+            r"(?:looks|is|it's|so|all|just) (?:\w+ )?milky",
+            r"water (?:\w+ )?(?:mushy|mush)",
+            "featureless",
+            r"texture(?:'s| is| has)? (?:gone|lost|vanished)",
+            r"smeared water|water (?:is |looks )?(?:all )?smeared",
+        ),
+    ),
+    (
+        Symptom.JUST_WHITE,
+        any_of(
+            r"(?:just|only|all|pure|plain|one|simply|completely|totally|too) white",
+            r"washed[ -]?out(?! (?:bridge|road|trail|path))",
+            r"white (?:sheet|blob|mass|hole|nothing|paper)",
+            "whited out|bleached|blank white",
+        ),
+    ),
+    (
+        Symptom.TOO_FROZEN,
+        any_of(
+            r"too (?:frozen|crunchy|hard|crisp|sharp|static|spiky|stiff)",
+            rf"{_LOOKS} (?:\w+ )?frozen",
+            r"looks? (?:stuck|static|stiff|hard)",
+            r"like (?:ice|glass|plastic)",
+            "crunchy|spiky",
+            r"(?:drops?|water|it|everything|droplets)(?: \w+){0,2} stands? still",
+            r"no (?:motion|movement|flow)",
+        ),
+    ),
+    (
+        Symptom.TOO_BRIGHT,
+        any_of(
+            r"(?<!sky )(?<!sky is )(?<!sky's )"
+            r"(?:too|way|bit|smidge|tad|touch|little|rather) bright",
+            "over-?exposed|too light",
+        ),
+    ),
+    (
+        Symptom.TOO_DARK,
+        any_of(
+            r"(?:too|way|bit|smidge|tad|touch|little|rather|pretty|really|very|so) dark"
+            r"(?! (?:forest|gorge|canyon|in here))",
+            "under-?exposed|too dim|murky",
+        ),
+    ),
+    (
+        Symptom.BLACK_ROCK,
+        any_of(
+            rf"black (?:\w+ )?(?:holes?|areas?|bits|{_ROCK})",
+            rf"{_ROCK} (?:\w+ ){{0,3}}(?:black|blocked)",
+            r"no detail in the (?:shadows?|rocks?|darks?|blacks?)",
+            "blocked(?: up)? shadows",
+            rf"{_ROCK} (?:has|have|with|without) (?:no |any )?detail",
+        ),
+    ),
+    (
+        Symptom.SOFT_SPOTS,
+        any_of(
+            rf"{_HAZY_SPOT} (?:\w+ )?spots?",
+            rf"(?:bright|white|light|{_HAZY_SPOT}) (?:\w+ )?"
+            r"(?:discs?|disks?|circles?|blobs?|rings?|blotches)",
+            r"(?:drops?|droplets?|water|spray|spots?) (?:are |is )?(?:all over|on) (?:the |my )?"
+            r"(?:front|lens|glass|filter)",
+            r"wet (?:lens|glass|front)",
+        ),
+    ),
+    (
+        Symptom.LEAVES_SMEARED,
+        any_of(
+            rf"{_LEAF}\b(?: \w+){{0,5}} "
+            r"(?:smear\w*|blurr?\w*|fuzzy|smudg\w*|soft|doubled?|streak\w*)",
+            rf"{_LEAF}\b[^.;]{{0,25}} a blur",
+            rf"(?:smeared|blurr?y|blurred|fuzzy|smudged) (?:\w+ )?{_LEAF}",
+        ),
+    ),
+    (
+        Symptom.GLARE,
+        any_of(
+            "glare|glossy|shiny",
+            r"shin(?:e|es|ing)(?! sun)(?= (?:on|like|off|from|too|so|at)|$|[,.;!?])",
+            r"reflections? (?:on|off|from)",
+            r"reflect(?:s|ing)? (?:the )?(?:sky|light)",
+            r"glisten\w*",
+            r"(?:like|as) (?:a )?mirrors?",
+            r"mirror-?like",
+            r"glint\w* (?:on|off) (?:the )?(?:rock|wet|leav)\w*",
+        ),
+    ),
+    (
+        Symptom.BLUE_CAST,
+        any_of(
+            rf"{_BLUE} colou?rs?",
+            rf"(?:cold|{_BLUE}) (?:cast|tint|tinge|hue|tone)",
+            rf"(?:too|so|everything|it|{_LOOKS}) (?:\w+ )?{_BLUE}(?! (?:sky|hour))",
+        ),
+    ),
+    (
+        Symptom.LEANING,
+        any_of(
+            rf"{_UPRIGHT}\b(?: \w+){{0,3}} "
+            r"(?:lean\w*|tilt\w*|tip\w*|converg\w*|fall\w* (?:over|back\w*|inwards?))",
+            r"(?:leaning|converging|tilting|tilted) "
+            r"(?:walls?|trunks?|trees|cliffs?|verticals|lines)",
+            r"(?:bend|bending|lean|leaning|tilt) (?:inwards?|in|towards? each other)",
+            r"keystone\w*",
+        ),
+    ),
+    (
+        Symptom.TOO_SMALL,
+        any_of(
+            r"(?:looks?|is|fall|falls|waterfall|so|too|it's|comes out|way) (?:\w+ )?(?:tiny|small)"
+            r"(?! (?:stream|creek|steps?|fall|bit|cascade|waterfall|aperture|f))",
+            r"tiny (?:water)?fall in",
+            r"lost in the (?:frame|picture|scene)",
+        ),
+    ),
+)
+_SOFTNESS: Final = (
+    (
+        Symptom.SOFT_NEAR,
+        any_of(
+            rf"{_NEAR_PART}\b(?:{_FILL}|\s+){_SOFT}",
+            rf"{_SOFT}(?: \w+)? (?:at|in|on|near|towards) (?:the )?{_NEAR_PART}",
+            rf"{_SOFT} {_NEAR_PART}",
+        ),
+    ),
+    (
+        Symptom.SOFT_FAR,
+        any_of(
+            rf"{_FAR_PART}\b(?:{_FILL}|\s+){_SOFT}",
+            rf"{_SOFT}(?: \w+)? (?:at|in|on|towards) (?:the )?{_FAR_PART}",
+            rf"{_SOFT} {_FAR_PART}",
+        ),
+    ),
+    (
+        Symptom.SOFT_ALL,
+        any_of(
+            rf"{_ALL_PART}\b(?:{_FILL}|\s+){_SOFT}",
+            rf"{_SOFT} (?:all over|everywhere|overall)",
+            r"camera ?shake",
+            r"nothing(?: is|'s)? (?:\w+ )?sharp",
+        ),
+    ),
+)
+_ALL_SOFT: Final = exactly(
+    rf"(?:a bit |bit |all |quite |very |still )*{_SOFT}(?: pictures?| again)?"
+)
+_DENIED: Final = re.compile(
+    r"\b(?:no|not|isn't|aren't|without|doesn't|don't|never|no more|nothing|any|less|avoid|if)"
+    r"(?: (?:too|really|look|looks|it|that|so|more|\w+ing))*,? ?$"
+)
+#: These hold a "no" of their own: "no texture", "no motion".
+_OWN_DENIAL: Final = re.compile(r"(?:no|without|any)\b")
+#: Words of a complaint that are a wish when somebody asks for them.
+_WISHABLE: Final = frozenset({Symptom.NO_TEXTURE, Symptom.TOO_FROZEN})
+_WISH: Final = any_of(
+    "want|wanted|like to|i'd like|id like|love|prefer|make it|please|go for|going for|aim|after"
+    "|get|look for|looking for"
+)
+_PLAIN_COMPLAINT: Final = any_of("too|mush|soup|cotton wool|lost|looks|came out|like ice")
+#: "Dense forest, pretty dark" is the place; these are the frame.
+_FRAME_DARK: Final = any_of("too (?:dark|dim)", "under-?exposed")
+
+
+def _holds(symptom: Symptom, pattern: re.Pattern[str], text: str) -> bool:
+    if symptom in _WISHABLE and _WISH.search(text) and not _PLAIN_COMPLAINT.search(text):
+        return False
+    return any(
+        (symptom in _WISHABLE and _OWN_DENIAL.match(match.group()))
+        or not _DENIED.search(text[: match.start()])
+        for match in pattern.finditer(text)
+    )
+
+
+def _softness(text: str) -> list[Symptom]:
+    """Where the frame is soft; all of it only when no part is named."""
+    parts = [symptom for symptom, pattern in _SOFTNESS if _holds(symptom, pattern, text)]
+    if not parts and _ALL_SOFT.match(text):
+        return [Symptom.SOFT_ALL]
+    if len(parts) > 1 and Symptom.SOFT_ALL in parts:
+        parts.remove(Symptom.SOFT_ALL)
+    return parts
+
+
+def read_symptoms(draft: Draft) -> None:
+    """Complaints of a frame, each once, in the order of their table."""
+    text = draft.text
+    found = [symptom for symptom, pattern in _COMPLAINTS if _holds(symptom, pattern, text)]
+    if "light" in draft.values and not _FRAME_DARK.search(text):
+        found = [symptom for symptom in found if symptom is not Symptom.TOO_DARK]
+    if not {Symptom.SOFT_SPOTS, Symptom.LEAVES_SMEARED} & set(found):
+        found += _softness(text)
+    if found:
+        draft.note("symptoms", tuple(found))

@@ -1,0 +1,111 @@
+"""What shall stay, small steps, automatic modes, and questions that only try a value."""
+
+from __future__ import annotations
+
+import re
+from typing import Final
+
+from bot.dialogue.facts import Keep
+from bot.dialogue.reading.draft import Draft
+from bot.dialogue.reading.phrases import any_of, exactly
+
+#: Names of the settings; those with an underscore stand for a number in the skeleton.
+_TIME: Final = r"(?:shutter(?: speed| time)?|exposure time|time|speed|shutter_s)"
+_APERTURE: Final = r"(?:aperture|f-?(?: ?number|-?stop)|f_number|depth of field|dof)"
+_TARGET: Final = rf"(?:{_TIME}|{_APERTURE}|iso)"
+_THE: Final = r"(?:(?:the|my|at|on|it|to|this|that|same|by|with|setting|of)\b ?)*"
+_STAY: Final = (
+    r"(?:keep|keeping|kept|hold|holding|fix|fixed|lock|locked|leave|leaving|stay|stick|sticking"
+    r"|must stay|not touching|not changing|not (?:change|touch)|same|rather keep|can't change"
+    r"|don't (?:want to )?(?:change|touch|move|alter|raise|push|bump)"
+    r"|do not (?:change|touch|move)|without (?:changing|touching)|won't (?:change|raise|touch))"
+)
+_STAYS: Final = (
+    r"(?:(?:is|are|both|has to|have to|must|needs? to|should|will|to be)\b ?)*"
+    r"(?:fixed|locked|stays?|stay put|constant|untouched|unchanged|as (?:it|they) (?:is|are))"
+)
+_TARGETS: Final = rf"{_TARGET}(?:(?: ?,| and| or| &| \+)+ {_THE}{_TARGET})*"
+_KEEP: Final = re.compile(
+    rf"\b{_STAY} {_THE}(?P<kept>{_TARGETS})(?! (?:low|down|short|long|as low|under|below))\b"
+    rf"|\b(?P<fixed>{_TARGETS}) {_STAYS}\b"
+)
+_ONLY_CHANGE: Final = re.compile(
+    rf"\b(?:(?:only|just) (?:want to |can )?(?:change|touch|move|adjust)"
+    rf"|(?:change|touch|move|adjust) only) {_THE}{_TARGETS}"
+)
+_NAMES: Final = (
+    (Keep.TIME, any_of(_TIME)),
+    (Keep.F_NUMBER, any_of(_APERTURE)),
+    (Keep.ISO, any_of("iso")),
+)
+_SMALL_STEPS: Final = any_of(
+    r"(?:small|tiny|little|fine|baby)(?:er)? steps?",
+    "step by step",
+    r"(?:little|bit) by (?:little|bit)",
+    r"(?:one|1|a) (?:click|step|third) (?:at a time|after)",
+    "third by third|click by click|in thirds|one by one",
+)
+
+
+def read_keep(draft: Draft) -> None:
+    """Settings that the person will not change, and whether steps shall be small."""
+    skeleton = draft.skeleton()
+    kept = " ".join(match["kept"] or match["fixed"] for match in _KEEP.finditer(skeleton))
+    keep = {slot for slot, pattern in _NAMES if pattern.search(kept)}
+    only = _ONLY_CHANGE.search(skeleton)
+    if only:
+        keep |= {slot for slot, pattern in _NAMES if not pattern.search(only.group())}
+    if keep:
+        draft.note("keep", frozenset(keep))
+    if _SMALL_STEPS.search(draft.text):
+        draft.note("small_steps", value=True)
+
+
+_AUTOMATIC: Final = any_of(
+    "on auto",
+    r"auto(?:matic)? ?(?:mode|exposure|iso)",
+    r"(?:full|all) auto(?:matic)?",
+    r"(?:on|in) (?:p|a|av|tv|s|program) mode",
+    r"(?:p|av|tv|program)[ -]mode",
+    r"(?:aperture|shutter|time)[ -]priority",
+    r"(?:in|on) (?:automatic|program)",
+    r"it's (?:on )?auto(?:matic)?",
+)
+_AUTOMATIC_ALONE: Final = exactly("auto", "automatic", "automatically")
+_MANUAL: Final = any_of(
+    r"(?<!focus )(?:in|on|full|fully) manual(?! focus)", r"manual (?:mode|exposure)", "m[ -]mode"
+)
+_MANUAL_ALONE: Final = exactly("manual")
+
+
+def read_mode(draft: Draft) -> None:
+    """Whether the camera chooses the exposure by itself."""
+    text = draft.text
+    if _AUTOMATIC.search(text) or _AUTOMATIC_ALONE.match(text):
+        draft.note("automatic", value=True)
+    elif _MANUAL.search(text) or _MANUAL_ALONE.match(text):
+        draft.note("automatic", value=False)
+
+
+_TRY: Final = (
+    r"(?:go|went|use|used|take|took|set|try|tried|open|opened|stop|stopped|drop|dropped|push|pushed"
+    r"|raise|raised|put|add|added|turn|lower|lowered|remove|switch|change|changed|zoom)"
+)
+_WHAT_IF: Final = re.compile(
+    r"\bwhat if\b|\bwhat (?:about|happens|would)\b|\bhow about\b|\bsuppose\b|\bwould\b.*\?"
+    rf"|\bif (?:i|we)(?:'d)? {_TRY}\b|\b(?:could|can|should|shall) (?:i|we) {_TRY}\b"
+    r"|^(?:and|or) (?:with|at|on|for) .*\?$"
+)
+
+
+#: What somebody may try on paper first.
+_TRIABLE: Final = frozenset(
+    {"f_number", "shutter_s", "iso", "focal_mm", "polariser_on", "nd_on_stops", "distance_m"}
+    | {"nearest_m", "camera_height_m", "lenses", "change_stops", "meter_stops"}
+)
+
+
+def read_what_if(draft: Draft) -> None:
+    """Mark a question that only tries a value; it must not move the walk."""
+    if draft.values.keys() & _TRIABLE and _WHAT_IF.search(draft.text):
+        draft.note("ask_what_if", value=True)
