@@ -135,6 +135,8 @@ class Conversation(_Stored):
     frames: tuple[str, ...] = ()
     #: A measured frame that waits for an answer (is it a screen? water or sky?).
     report: FrameReport | None = None
+    #: Name of its marked picture while it has not been shown.
+    picture: str | None = None
 
 
 class Person(_Stored):

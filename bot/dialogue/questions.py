@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from typing import Final
 
 
@@ -43,7 +43,7 @@ _QUESTIONS: Final = (
     Asked("nearest", ("nearest_m",)),
     Asked("stream", ("distance_m", "nearest_m", "water_speed_mps")),
     Asked("water_speed", ("water_speed_mps",)),
-    Asked("walk_out", ("walk_km", "climb_m", "sunset")),
+    Asked("walk_out", ("walk_km", "climb_m", "sunset"), passing=True),
     Asked("kit", ("camera_format", "lenses")),
     Asked("format", (), ("full_frame", "aps_c", "four_thirds", "one_inch", "phone")),
     Asked("lenses", ("lenses", "focal_mm")),
@@ -71,4 +71,20 @@ _QUESTIONS: Final = (
     Asked("forget", (), ("keep", "delete"), passing=True),
 )
 
-QUESTIONS: Final[dict[str, Asked]] = {asked.name: asked for asked in _QUESTIONS}
+#: Questions whose examples exist in feet as well; `ask.q_feet` is their text.
+_IN_FEET: Final = (
+    "geometry",
+    "height",
+    "distance",
+    "nearest",
+    "stream",
+    "water_speed",
+    "walk_out",
+    "section",
+)
+
+QUESTIONS: Final[dict[str, Asked]] = {asked.name: asked for asked in _QUESTIONS} | {
+    f"{asked.name}_feet": replace(asked, name=f"{asked.name}_feet")
+    for asked in _QUESTIONS
+    if asked.name in _IN_FEET
+}

@@ -200,9 +200,7 @@ def _times_for(
     if Symptom.TOO_FROZEN in exposure:
         eye_s = settings.shutter_s * 2**EYE_STOPS
         inside_s = flow.time_for(AIM[look] / WELL_INSIDE)
-        shortest_s = max(
-            shortest_s, min(eye_s, inside_s) if inside_s > settings.shutter_s else eye_s
-        )
+        shortest_s = max(shortest_s, inside_s if inside_s > settings.shutter_s else eye_s)
         return shortest_s, max(shortest_s, longest_s)
     if look_of(flow.share(settings.shutter_s)) is not look and not exposure and not facts.look:
         return min(settings.shutter_s, shortest_s), max(settings.shutter_s, longest_s)

@@ -32,8 +32,12 @@ WAY_OUT_SLOTS: Final = frozenset({"walk_km", "climb_m", "sunset", "group_mixed"}
 
 
 def start(turn: Turn) -> None:
-    """A new walk: the cautions, the offer of a turn-back time, then the first question."""
-    turn.change_conversation(walk=None, history=(), question=None)
+    """A new walk: the cautions, the offer of a turn-back time, then the first question.
+
+    The kit stays; the fall does not, since nobody said that it is the same one.
+    """
+    turn.change_conversation(walk=None, history=(), question=None, paused=None)
+    turn.context = turn.context.model_copy(update={"place": None})
     turn.change_person(cautions=frozenset())
     turn.change_walk(started_at=turn.now)
     turn.move(Trigger.START)
@@ -113,8 +117,10 @@ def _zone(position: Position | None) -> ZoneInfo | None:
 
 
 def _sunset(facts: Facts, position: Position | None, now: datetime) -> datetime | None:
-    """Sunset of the local day: as told, else by the place; a told one without a place has
-    no zone, so it is taken in the zone of `now` and printed without a name.
+    """Sunset of the local day: as told, else by the place.
+
+    A told one without a place has no zone: it is taken in the zone of `now` and printed
+    without a name.
     """
     zone = _zone(position)
     local = now.astimezone(zone) if zone else now

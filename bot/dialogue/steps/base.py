@@ -23,6 +23,8 @@ from core.water import AIM
 
 #: Up to here a predicted level counts as right [stops] (own rule: the light is told in words).
 _RIGHT_STOPS: Final = 0.5
+#: Above this many frames of a focus stack the nearest thing is let go (common practice: about 6).
+_MOST_FRAMES: Final = 6
 #: By hand or on a rock, nothing longer is held with several tries [s] (common practice: 1/15).
 _BRACED_S: Final = 2**-4
 
@@ -104,8 +106,19 @@ def _say_settings(turn: Turn, given: GivenSettings, camera: Camera, depth: FNumb
     facts = turn.facts
     settings = solving.settings_text(given, camera)
     filters = _filters(facts, given)
-    if given.focus_m is None or not math.isfinite(given.focus_m):
+    if camera.sensor.fixed_f_number is not None:
+        turn.say(Role.SETTINGS, "base.phone", settings=settings)
+    elif given.focus_m is None or not math.isfinite(given.focus_m):
         turn.say(Role.SETTINGS, "base.settings_no_focus", settings=settings, filters=filters)
+    elif depth.stack is not None and depth.stack > _MOST_FRAMES and facts.nearest_m is not None:
+        turn.say(
+            Role.SETTINGS,
+            "base.stack_too_many",
+            settings=settings,
+            filters=filters,
+            near=measures.length(facts.nearest_m, turn.units),
+            far=_far(turn),
+        )
     elif depth.stack is not None and facts.nearest_m is not None:
         turn.say(
             Role.SETTINGS,

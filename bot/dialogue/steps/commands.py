@@ -10,6 +10,7 @@ from bot.dialogue import reckoning, solving
 from bot.dialogue.compose import Role
 from bot.dialogue.context import KIT_SLOTS, Place
 from bot.dialogue.facts import Units
+from bot.dialogue.questions import QUESTIONS
 from bot.dialogue.reckoning import Assumed
 from bot.dialogue.states import State
 from bot.dialogue.steps import arrive, cards, composition, forget, keep, lens, repeat
@@ -76,6 +77,9 @@ def _back(turn: Turn) -> None:
 
 
 def _skip(turn: Turn) -> None:
+    if _passes_over(turn):
+        repeat.put_again(turn)
+        return
     question = repeat.standing(turn)
     if question is None:
         turn.say(Role.SETTINGS, "skip.nothing")
@@ -86,8 +90,6 @@ def _skip(turn: Turn) -> None:
         composition.skip(turn, name)
     elif name == "leaves":
         keep.answer_leaves(turn, "no")
-    elif name == "walk_out":
-        _go_on_from_arrive(turn)
     elif turn.walk.state in {State.LENS, State.ARRIVE} and name not in _NEEDED:
         lens.go_on(turn)
     else:
@@ -99,11 +101,10 @@ def _skip(turn: Turn) -> None:
 _NEEDED: Final = frozenset({"geometry", "stream", "distance", "settings", "section"})
 
 
-def _go_on_from_arrive(turn: Turn) -> None:
-    if turn.walk.state in {State.ARRIVE, State.LENS}:
-        lens.go_on(turn)
-        return
-    turn.say(Role.SETTINGS, "skip.done")
+def _passes_over(turn: Turn) -> bool:
+    """Whether an interruption's question stands open, which `skip` drops."""
+    question = turn.context.conversation.question
+    return question is not None and QUESTIONS[question.name].passing
 
 
 def _why(turn: Turn) -> None:

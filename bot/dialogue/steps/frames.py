@@ -56,12 +56,11 @@ def checked(turn: Turn, event: FrameChecked) -> None:
         turn.say(Role.SETTINGS, f"fault.{fault}", **frames.fault_values(event.fault_numbers))
         repeat.put_again(turn)
         return
-    _show_picture(turn, event)
     if turn.context.conversation.emergency is not None:
         return
     if turn.context.conversation.walk is None:
         arrive.begin_quietly(turn)
-    turn.change_conversation(report=event.report)
+    turn.change_conversation(report=event.report, picture=event.picture)
     if _contradicts_kit(turn.facts, event.report):
         turn.say(Role.SETTINGS, "frame.from_phone")
         turn.ask("rear_screen")
@@ -69,15 +68,17 @@ def checked(turn: Turn, event: FrameChecked) -> None:
     judge(turn, event.report)
 
 
-def _show_picture(turn: Turn, event: FrameChecked) -> None:
-    report = event.report
-    if event.picture is None or report is None:
+def _show_picture(turn: Turn, report: FrameReport) -> None:
+    """The marked picture goes after the answer, with a caption of its own."""
+    picture = turn.context.conversation.picture
+    if picture is None:
         return
+    turn.change_conversation(picture=None)
     turn.do(
         Say(
             body=frames.caption(report),
             keys=("frame.caption",),
-            picture=event.picture,
+            picture=picture,
             alt=frames.alternative_text(report),
         )
     )
@@ -96,7 +97,7 @@ def answer_rear_screen(turn: Turn, value: str) -> None:
     """Is it a picture of the camera's screen? Then its own numbers say nothing."""
     report = turn.context.conversation.report
     if value == "yes" or report is None:
-        turn.change_conversation(report=None)
+        turn.change_conversation(report=None, picture=None)
         turn.say(Role.CHECK, "frame.screen_unusable")
         turn.ask("screen_says")
         return
@@ -113,6 +114,7 @@ def answer_screen_says(turn: Turn, value: str) -> None:
 
 def judge(turn: Turn, report: FrameReport) -> None:
     """Say what the frame shows and what to set next."""
+    _show_picture(turn, report)
     _learn_settings(turn, report)
     turn.be_in(State.HIGHLIGHTS, Trigger.NEW_FRAME)
     if report.size_note is SizeNote.RESIZED:

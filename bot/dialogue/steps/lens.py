@@ -63,6 +63,8 @@ def missing(turn: Turn) -> str | None:
     if len(unknown) == len(geometry):
         return "stream" if geometry is _STREAM else "geometry"
     kit = [name for name, slots in _KIT if not _filled(facts, slots)]
+    if reckoning.is_phone(facts):
+        kit = []
     if len(kit) == len(_KIT) and not _put(turn, "kit"):
         kit = ["kit"]
     open_ones = [name for name in (*unknown, *kit) if name not in _ONCE or not _put(turn, name)]
@@ -149,7 +151,7 @@ def _explain_framing(
 
 
 def _best_focal(lenses: list[Lens], framing: Framing) -> float | None:
-    """The focal length to set: with spare if the kit has it, else just, else wider; None if none."""
+    """The focal length to set: with spare, else just, else wider; None if the kit has none."""
     if not lenses:
         return framing.focal_mm
     for wanted in (framing.focal_mm, framing.longest_mm):
@@ -196,6 +198,9 @@ def _warn_of_lean(turn: Turn, view: _View, focal_mm: float) -> None:
         return
     eye_m = reckoning.camera_height_of(facts, Assumed())
     back_m = stand_back_m(facts.fall_height_m - eye_m, focal_mm, view.side_mm)
+    if facts.distance_m is not None and facts.distance_m >= back_m:
+        turn.say(Role.CHECK, "lens.level_crop")
+        return
     turn.say(
         Role.CHECK,
         "lens.lean",

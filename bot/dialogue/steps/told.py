@@ -63,6 +63,7 @@ def take_in(turn: Turn, facts: Facts, text: str) -> None:
         what_if.answer(turn, facts)
         return
     quiet = turn.context.conversation.walk is None
+    _moved(turn, facts)
     turn.learn(_settled(turn, facts))
     if quiet:
         arrive.begin_quietly(turn)
@@ -89,6 +90,21 @@ def _settled(turn: Turn, facts: Facts) -> Facts:
     return facts
 
 
+def _moved(turn: Turn, facts: Facts) -> None:
+    """Another place to stand has another nearest rock: what was nearest before is void."""
+    old_m = turn.facts.distance_m
+    if old_m is None or facts.distance_m is None or facts.nearest_m is not None:
+        return
+    if abs(facts.distance_m / old_m - 1) > _SAME_PLACE:
+        turn.unlearn("nearest_m")
+        asked = tuple(name for name in turn.walk.asked if not name.startswith("nearest"))
+        turn.change_walk(asked=asked)
+
+
+#: A distance that changes by less is the same place, told better (own rule).
+_SAME_PLACE: Final = 0.2
+
+
 def _go_on(turn: Turn, facts: Facts) -> None:
     changed = set(facts.known())
     said = bool(changed & arrive.WAY_OUT_SLOTS) and arrive.way_out_told(turn)
@@ -99,7 +115,7 @@ def _go_on(turn: Turn, facts: Facts) -> None:
         return
     state = turn.walk.state
     if state in {State.ARRIVE, State.LENS}:
-        _before_lens(turn, changed)
+        lens.go_on(turn)
     elif changed & _GEOMETRY:
         _anew(turn, state)
     elif state in {State.HIGHLIGHTS, State.KEEP, State.BASE} and changed & _BASE:
@@ -114,11 +130,6 @@ def _put_question(turn: Turn) -> None:
         lens.go_on(turn)
     else:
         repeat.put_again(turn)
-
-
-def _before_lens(turn: Turn, changed: set[str]) -> None:
-    del changed
-    lens.go_on(turn)
 
 
 def _anew(turn: Turn, state: State) -> None:

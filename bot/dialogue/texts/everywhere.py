@@ -11,7 +11,7 @@ EVERYWHERE: Final[dict[str, str]] = {
     "darker": "darker",
     "far_wall": "the far wall",
     "begin": "Send `start` at the water, or tell me what is wrong with a frame.",
-    "hello": "Linn here, for waterfalls and streams: lens, settings, whites, and when to turn back.",
+    "hello": "Linn here, for waterfalls and streams: lens, settings, whites, turn-back time.",
     "thanks": "You're welcome.",
     # steps by name
     "step.arrive": "arriving",
@@ -37,7 +37,6 @@ EVERYWHERE: Final[dict[str, str]] = {
     "back.nothing": "Nothing to undo on this walk.",
     "skip.nothing": "No question is open.",
     "skip.needed": "Without that I can't go on.",
-    "skip.done": "Skipped.",
     "why.nothing": "No numbers behind my last message yet.",
     "where.step": "We are at {step}.",
     "where.no_walk": "No walk is under way; `start` begins one.",

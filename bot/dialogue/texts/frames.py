@@ -74,8 +74,8 @@ FRAMES: Final[dict[str, str]] = {
     "advice.darker": "white water is lost: darker",
     "advice.reframe": "a sky gap: move, tilt, or bracket",
     "advice.ask": "water or sky? look at the marked area",
-    "caption.areas": "Areas {first} to {last} outlined; below, red, green, blue.",
-    "caption.area": "Area {first} outlined; below, red, green, blue.",
+    "caption.areas": "Areas {letters} outlined; below, red, green, blue.",
+    "caption.area": "Area {letters} outlined; below, red, green, blue.",
     "caption.none": "Nothing clipped; below, red, green, blue.",
     "alt.frame": "Your frame, {areas}. Below it three histograms: {histograms}.",
     "alt.area": "area {letter}, {kind}, {position}",
@@ -144,7 +144,7 @@ def caption(report: FrameReport) -> str:
     if not letters:
         return FRAMES["caption.none"]
     key = "caption.areas" if len(letters) > 1 else "caption.area"
-    return FRAMES[key].format(first=letters[0], last=letters[-1])
+    return FRAMES[key].format(letters=measures.listing(letters, "and"))
 
 
 def alternative_text(report: FrameReport) -> str:

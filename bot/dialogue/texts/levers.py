@@ -34,6 +34,9 @@ LEVERS: Final[dict[str, str]] = {
     "other.average_rock": "average {frames} frames at {iso}, for the rock only",
     "other.support": "rest the camera on rock or bag",
     "other.bracket": "bracket",
+    "other.time": "{time}",
+    "other.iso": "{iso}",
+    "other.polariser": "the polariser",
     "other.aperture": "{f_number} as a last resort",
     # what if
     "what_if.exposure": (

@@ -86,11 +86,8 @@ WALK: Final[dict[str, str]] = {
     "lens.buy": "Any lens that reaches {focal} does it.",
     "lens.set_fits": "Your {focal} holds the whole fall, {form}.",
     "lens.set_too_long": "Your {focal} cuts the fall: {needed} would hold all of it from there.",
+    "lens.level_crop": "Or keep it level: the top still fits, and the ground is cropped at home.",
     "lens.lean": "Tilted up, walls lean in: from {distance} back a level camera holds the top.",
-    "lens.lean_more": (
-        "Tilted {tilt}, the top is drawn at {ratio} of the foot: "
-        "from {distance} back a level camera holds it."
-    ),
     "lens.stream": "{focal}, {form}, low: the near rock leads in. It shows {coverage} of the flow.",
     "lens.section": "{focal}, {form}: it shows a section of {section}. Choose the best ledge.",
     "lens.foreground": "Nearest at {near}, {form}: check that the fall still matters behind it.",
@@ -134,11 +131,11 @@ WALK: Final[dict[str, str]] = {
     "base.stack": (
         "{settings}{filters}. Too near for one frame: {frames} frames, focus from {near} to {far}."
     ),
-    "base.phone": "{time} at {iso}, phone propped on a rock or bag, timer on. Tap the rock to focus.",
-    "base.phone_average": (
-        "Phone propped, timer on: it can't hold {time} in this light; "
-        "take {frames} frames in a row and average them."
+    "base.stack_too_many": (
+        "{settings}{filters}. Focus at {far}: the rock at {near} stays soft, so step back from it "
+        "or go wider."
     ),
+    "base.phone": "{settings}, phone propped on rock or bag. Tap the rock beside the water to focus.",
     "base.polariser": ", polariser turned until the rock stops shining",
     "base.polariser_on": ", polariser on",
     "base.polariser_off": ", polariser off",
@@ -147,7 +144,7 @@ WALK: Final[dict[str, str]] = {
     "base.tripod": "Timer 2 s, stabiliser off. Take one.",
     "base.no_tripod": "No tripod: rest it on rock or bag, timer 2 s, stabiliser on, take five.",
     "base.manual": "Turn the dial to M, ISO to its number, not to automatic; timer 2 s. Take one.",
-    "base.phone_take": "Manual or long-exposure mode, if it has one. Take one.",
+    "base.phone_take": "Manual or long-exposure mode if it has one, timer on. Take one.",
     "base.level_ok": "In {light} that is about right on the meter.",
     "base.level_over": "In {light} it stays about {stops} too bright: {others}.",
     "base.level_under": "In {light} it stays about {stops} too dark: {others}.",

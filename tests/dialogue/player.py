@@ -1,0 +1,213 @@
+"""Plays a conversation through the engine, without a network or a clock.
+
+A transcript is a text file: `> ` is what the person types, `< ` what the bot says, and `! ` is
+something else that happens: `! later 9 h`, `! place 44.1512 -71.3498`, `! frame NAME` (a report
+from `REPORTS`), `! voice`, `! edit N text` (the N-th message of the person gets a new text).
+`python -m tests.dialogue.player FILE…` plays the person's side again and writes what the bot
+says now; read the difference before you keep it.
+"""
+
+from __future__ import annotations
+
+import sys
+from collections.abc import Callable, Iterable
+from datetime import UTC, datetime, timedelta
+from pathlib import Path
+from typing import Final
+
+from bot.dialogue.actions import Action, DrawCard, Say
+from bot.dialogue.context import Context
+from bot.dialogue.engine import handle
+from bot.dialogue.events import (
+    Event,
+    FrameChecked,
+    FrameReceived,
+    MediaRef,
+    Origin,
+    OtherReceived,
+    PlaceReceived,
+    TextReceived,
+)
+from core.errors import FrameFault
+from core.frame.report import (
+    Advice,
+    AreaKind,
+    Box,
+    CameraSettings,
+    ClippedArea,
+    Clipping,
+    FrameMetadata,
+    FrameReport,
+    SizeNote,
+)
+
+START: Final = datetime(2027, 6, 18, 12, 0, tzinfo=UTC)
+
+
+def report(
+    advice: Advice,
+    room_stops: float | None,
+    *areas: ClippedArea,
+    settings: CameraSettings = CameraSettings(1 / 8, 13.0, 100.0, 27.0),
+    from_phone: bool = False,
+    size_note: SizeNote = SizeNote.FULL,
+) -> FrameReport:
+    """A frame's report with made-up but possible numbers."""
+    share = sum(area.share for area in areas)
+    return FrameReport(
+        file_kind="JPEG",
+        width=4000,
+        height=6000,
+        metadata=FrameMetadata(settings=settings, from_phone=from_phone, present=True),
+        size_note=size_note,
+        clipping=Clipping(share, {"red": share, "green": share, "blue": share}, tuple(areas)),
+        room_stops=room_stops,
+        advice=advice,
+    )
+
+
+def area(letter: str, kind: AreaKind, box: Box, share: float) -> ClippedArea:
+    """A clipped area, all channels."""
+    return ClippedArea(letter, kind, box, share, 0.1, ("red", "green", "blue"), 0.9)
+
+
+_DROP: Final = area("A", AreaKind.WHITE_WATER, Box(0.4, 0.35, 0.2, 0.3), 0.014)
+_SPARKLE: Final = area("B", AreaKind.SPARKLE, Box(0.1, 0.7, 0.6, 0.2), 0.0004)
+_GAP: Final = area("A", AreaKind.SKY_GAP, Box(0.7, 0.0, 0.3, 0.1), 0.02)
+_UNSURE: Final = area("A", AreaKind.UNSURE, Box(0.7, 0.0, 0.2, 0.2), 0.02)
+_DARKER_SETTINGS: Final = CameraSettings(1 / 13, 13.0, 100.0, 27.0)
+
+REPORTS: Final[dict[str, FrameReport]] = {
+    "clipped": report(Advice.DARKER, -2 / 3, _DROP, _SPARKLE),
+    "clean": report(Advice.KEEP, 0.0, _SPARKLE, settings=_DARKER_SETTINGS),
+    "dark": report(Advice.BRIGHTER, 1.2),
+    "sky": report(Advice.REFRAME, None, _GAP),
+    "unsure": report(Advice.ASK, None, _UNSURE),
+    "screen": report(
+        Advice.DARKER,
+        -1.0,
+        _DROP,
+        settings=CameraSettings(1 / 60, 1.8, 400.0, 5.6),
+        from_phone=True,
+    ),
+    "copy": report(Advice.KEEP, 0.0, settings=CameraSettings(), size_note=SizeNote.RESIZED),
+}
+FAULTS: Final = {"broken": FrameFault.DAMAGED, "text": FrameFault.NOT_A_PICTURE}
+
+
+class Player:
+    """One person in one direct room; keeps context and clock between messages."""
+
+    def __init__(self) -> None:
+        self.context: Context | None = None
+        self.now = START
+        self.actions: tuple[Action, ...] = ()
+        self._count = 0
+
+    def origin(self) -> Origin:
+        """Where the next event comes from."""
+        self._count += 1
+        return Origin(
+            event_id=f"$event{self._count}",
+            room_id="!creek",
+            person_id="@fern:example.org",
+            sent_at=self.now,
+        )
+
+    def take(self, event: Event) -> list[Say]:
+        """Answer an event; the context survives being stored between two events."""
+        context = self.context or Context.fresh(event.origin)
+        context, self.actions = handle(context, event, self.now)
+        self.context = Context.model_validate_json(context.model_dump_json())
+        return [action for action in self.actions if isinstance(action, Say)]
+
+    def say(self, text: str) -> list[Say]:
+        """The person types a message."""
+        return self.take(TextReceived(origin=self.origin(), text=text))
+
+    def edit(self, number: int, text: str) -> list[Say]:
+        """The person corrects their message of that number."""
+        event = TextReceived(origin=self.origin(), text=text, corrects=f"$event{number}")
+        return self.take(event)
+
+    def frame(self, name: str) -> list[Say]:
+        """The person shares a frame; it is measured and the result comes back."""
+        media = MediaRef(address="mxc://example.org/frame")
+        received = FrameReceived(origin=self.origin(), media=media)
+        said = self.take(received)
+        checked = FrameChecked(
+            origin=received.origin,
+            frame_event_id=received.origin.event_id,
+            report=REPORTS.get(name),
+            fault=FAULTS.get(name),
+            picture="picture" if name in REPORTS else None,
+        )
+        return said + self.take(checked)
+
+    def happen(self, what: str) -> list[Say]:
+        """Something that is no message, by its line in a transcript."""
+        word, _, rest = what.partition(" ")
+        return _HAPPENINGS[word](self, rest)
+
+
+def _later(player: Player, rest: str) -> list[Say]:
+    amount, unit = rest.split()
+    player.now += (
+        timedelta(hours=float(amount)) if unit == "h" else timedelta(minutes=float(amount))
+    )
+    return []
+
+
+def _place(player: Player, rest: str) -> list[Say]:
+    latitude, longitude = (float(part) for part in rest.split())
+    event = PlaceReceived(origin=player.origin(), latitude=latitude, longitude=longitude)
+    return player.take(event)
+
+
+def _edit(player: Player, rest: str) -> list[Say]:
+    number, _, text = rest.partition(" ")
+    return player.edit(int(number), text)
+
+
+_HAPPENINGS: Final[dict[str, Callable[[Player, str], list[Say]]]] = {
+    "later": _later,
+    "place": _place,
+    "edit": _edit,
+    "frame": lambda player, rest: player.frame(rest),
+    "voice": lambda player, _: player.take(OtherReceived(origin=player.origin(), what="voice")),
+}
+
+
+def play(lines: Iterable[str]) -> list[str]:
+    """The whole transcript as it goes now, from the person's lines of an old one."""
+    player = Player()
+    written: list[str] = []
+    for line in lines:
+        if line.startswith("#"):
+            written.append(line)
+        elif line.startswith(("> ", "! ")):
+            if written:
+                written.append("")
+            written.append(line)
+            said = player.say(line[2:]) if line[0] == ">" else player.happen(line[2:])
+            for message in said:
+                written += [f"< {row}" for row in message.body.split("\n")]
+            written += [f"= {_told(a)}" for a in player.actions if not isinstance(a, Say)]
+    return written
+
+
+def _told(action: Action) -> str:
+    if isinstance(action, DrawCard):
+        return "card: " + "; ".join(f"{line.label} {line.value}" for line in action.lines)
+    return action.kind
+
+
+def main() -> None:
+    """Write the named transcripts anew."""
+    for name in sys.argv[1:]:
+        path = Path(name)
+        path.write_text("\n".join(play(path.read_text().splitlines())) + "\n")
+
+
+if __name__ == "__main__":
+    main()

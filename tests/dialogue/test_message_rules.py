@@ -1,0 +1,200 @@
+"""The rules for messages at the water hold for every answer, whatever is typed."""
+
+from __future__ import annotations
+
+import re
+import string
+from html.parser import HTMLParser
+
+from hypothesis import given, settings
+from hypothesis import strategies as st
+
+from bot.dialogue.actions import Say
+from bot.dialogue.compose import FIRST_LINE, WHOLE, Part, Role, body_of, fit
+from bot.dialogue.context import Context
+from bot.dialogue.questions import QUESTIONS
+from bot.dialogue.texts import TEXTS
+from tests.dialogue.player import FAULTS, REPORTS, Player
+
+#: Things that people do on a walk; drawn at random they reach most corners of the dialogue.
+DOINGS = [
+    "start",
+    "back",
+    "skip",
+    "why",
+    "where am i",
+    "kit",
+    "card",
+    "units",
+    "help",
+    "stop",
+    "plan",
+    "forget me",
+    "thanks",
+    "1",
+    "2",
+    "3",
+    "4",
+    "7",
+    "no",
+    "yes",
+    "12 m tall, 18 m away, rock at 1.5 m",
+    "40 ft tall, 25 ft away",
+    "stream, 3 m away, rock at 1 m, leaf 3 m in 2 s",
+    "full frame, 16-35 and 70-200, tripod, polariser",
+    "aps-c, 50 mm",
+    "just my phone, no tripod",
+    "four thirds 12-40, 3-stop nd",
+    "full sun",
+    "dense canopy",
+    "f/22, iso 400, 1 s, no texture",
+    "f/11, 1/4 s, iso 100, 2 stops under",
+    "200 mm f/8 1/4 s, mush",
+    "all of it blinks",
+    "too dark",
+    "one stop over, keep the time",
+    "soft at the back",
+    "leaves smeared",
+    "everything soft",
+    "round soft spots",
+    "walls lean",
+    "fall looks tiny",
+    "black rock",
+    "what if f/16",
+    "what if 1/30 s",
+    "what if 70 mm",
+    "what if iso 800",
+    "3 km walk out, 150 m climb, sunset 18:40",
+    "moved to 40 m away",
+    "I want it silky",
+    "section of 4 m",
+    "camera on automatic",
+    "blub",
+    "f/0.1 and a fall 3000 km tall",
+]
+HAPPENINGS = [
+    *(f"frame {name}" for name in (*REPORTS, *FAULTS)),
+    "place 44.1512 -71.3498",
+    "place 78.2 15.6",
+    "later 10 h",
+    "later 40 min",
+    "voice",
+    "edit 2 15 m tall, 20 m away",
+]
+
+
+def check(said: list[Say]) -> None:
+    """The rules of one message."""
+    for message in said:
+        lines = message.body.split("\n")
+        assert all(line.strip() for line in lines), "no blank line inside a message"
+        assert len(lines[0]) <= FIRST_LINE, lines[0]
+        assert len(message.body) <= WHOLE, message.body
+        assert "{" not in message.body
+        assert "`" not in message.body
+        assert message.picture is None or message.alt
+    assert len([message for message in said if message.question]) <= 1, "one question at most"
+
+
+@settings(max_examples=250)
+@given(
+    st.lists(
+        st.one_of(st.sampled_from(DOINGS), st.sampled_from([f"! {h}" for h in HAPPENINGS])),
+        min_size=1,
+        max_size=14,
+    )
+)
+def test_any_walk_keeps_the_message_rules(doings: list[str]) -> None:
+    """Nothing raises, and each answer fits: 160 characters first, 320 in all, one question."""
+    player = Player()
+    for doing in doings:
+        said = player.happen(doing[2:]) if doing.startswith("! ") else player.say(doing)
+        check(said)
+        if not doing.startswith("!"):
+            assert player.actions, f"an answer to {doing!r}"
+
+
+@settings(max_examples=200)
+@given(st.text(max_size=300))
+def test_any_text_gets_an_answer(text: str) -> None:
+    """Whatever is typed, something is said, and nothing that was given is lost."""
+    player = Player()
+    player.say("12 m tall, 18 m away, rock at 1.5 m, full frame, 24-70")
+    before = player.context
+    check(player.say(text))
+    assert player.actions
+    assert before is not None
+    assert player.context is not None
+
+
+def test_a_refused_message_leaves_the_walk_as_it_was() -> None:
+    """Nonsense in the middle of a step changes nothing but the time of the last message."""
+    player = Player()
+    for line in ("start", "12 m tall, 18 m away", "skip"):
+        player.say(line)
+    before = _without_times(player.context)
+    player.say("blub")
+    assert _without_times(player.context) == before
+
+
+def _without_times(context: Context | None) -> str:
+    assert context is not None
+    return re.sub(r'"(?:asked_at|last_at)":"[^"]*"', "", context.model_dump_json())
+
+
+def test_the_least_important_part_goes_first() -> None:
+    """Safety, cautions, settings, checks, the question, assumptions: in this order they stay."""
+    parts = [Part(role, "thanks") for role in Role]  # 15 characters each, and line breaks
+    for room in range(1, len(parts) + 1):
+        kept, left = fit(parts, 16 * room - 1)
+        assert [part.role for part in kept] == list(Role)[:room]
+        assert [part.role for part in left] == list(Role)[room:]
+
+
+def test_the_question_stands_last() -> None:
+    """The thumb is at the bottom of the screen."""
+    parts = [Part(Role.QUESTION, "ask.top", {}, ("ask.top.sky",)), Part(Role.SETTINGS, "thanks")]
+    assert body_of(parts).split("\n")[-1] == "Look along the top edge. 1 white sky"
+
+
+def test_every_question_has_its_texts() -> None:
+    """Each question and each option has words; options are short enough for a phone's line."""
+    for asked in QUESTIONS.values():
+        assert asked.key in TEXTS, asked.key
+        for key in asked.option_keys:
+            assert len(TEXTS[key]) <= 32, key
+
+
+def test_options_never_look_like_values() -> None:
+    """A question that expects a bare number has no numbered options."""
+    for asked in QUESTIONS.values():
+        if set(asked.expects) - {"shutter_s"}:
+            assert not asked.options, asked.name
+
+
+class _Tags(HTMLParser):
+    def __init__(self) -> None:
+        super().__init__()
+        self.tags: set[str] = set()
+
+    def handle_starttag(self, tag: str, attrs: object) -> None:
+        del attrs
+        self.tags.add(tag)
+
+
+def test_formatted_bodies_use_the_small_subset() -> None:
+    """Only bold, breaks and code; what was typed is escaped."""
+    player = Player()
+    parser = _Tags()
+    for line in ("start", "12 m tall <b>& 18 m away", "full frame, 24-70", "1", "1", "why"):
+        for message in player.say(line):
+            parser.feed(message.formatted_body or "")
+    assert parser.tags <= {"b", "br", "code"}
+
+
+def test_texts_name_no_colour_alone_and_shout_never() -> None:
+    """No exclamation marks; letters, digits and a few signs of the trade only."""
+    allowed = set(string.printable) | set("°µ×÷√−‘’–…")
+    for key, text in TEXTS.items():
+        assert "!" not in text, key
+        assert set(text) <= allowed, key
