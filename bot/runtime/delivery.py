@@ -44,6 +44,7 @@ class Delivery:
         self._transport = transport
         self._files = files
         self._clock = clock
+        self._uploaded: dict[str, UploadedPicture] = {}  # by row id, until the message is sent
 
     async def deliver(self, row: OutboxRow) -> str:
         """Send a message and return its event id.
@@ -59,7 +60,9 @@ class Delivery:
             return found
         picture = await self._picture(row) if row.picture is not None else None
         async with asyncio.timeout(REQUEST_S):
-            return await self._transport.send(outgoing(row, picture))
+            event_id = await self._transport.send(outgoing(row, picture))
+        self._uploaded.pop(row.row_id, None)
+        return event_id
 
     async def take_back(self, row: OutboxRow, event_id: str) -> None:
         """Redact a message whose row was forgotten while it was on its way."""
@@ -76,6 +79,8 @@ class Delivery:
 
     async def _picture(self, row: OutboxRow) -> UploadedPicture | None:
         """The picture on the homeserver; None when its file is gone: then the words go alone."""
+        if row.row_id in self._uploaded:
+            return self._uploaded[row.row_id]
         if row.uploaded is not None:
             return _read_picture(row.uploaded)
         data = await asyncio.to_thread(self._files.read, row.picture or "")
@@ -83,6 +88,7 @@ class Delivery:
             return None
         picture = await self._upload(row, data)
         await self._store.keep_upload(row, json.dumps(asdict(picture)))
+        self._uploaded[row.row_id] = picture
         return picture
 
     async def _upload(self, row: OutboxRow, data: bytes) -> UploadedPicture:
