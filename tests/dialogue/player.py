@@ -41,6 +41,7 @@ from core.frame.report import (
     SizeNote,
 )
 
+_EIGHTH: Final = CameraSettings(1 / 8, 13.0, 100.0, 27.0)
 START: Final = datetime(2027, 6, 18, 12, 0, tzinfo=UTC)
 
 
@@ -48,7 +49,7 @@ def report(
     advice: Advice,
     room_stops: float | None,
     *areas: ClippedArea,
-    settings: CameraSettings = CameraSettings(1 / 8, 13.0, 100.0, 27.0),
+    settings: CameraSettings = _EIGHTH,
     from_phone: bool = False,
     size_note: SizeNote = SizeNote.FULL,
 ) -> FrameReport:

@@ -199,7 +199,7 @@ def _times_for(
         return min(shortest_s, longest_s), longest_s
     if Symptom.TOO_FROZEN in exposure:
         eye_s = settings.shutter_s * 2**EYE_STOPS
-        inside_s = flow.time_for(AIM[look] / WELL_INSIDE)
+        inside_s = flow.time_for(AIM[look] / WELL_INSIDE**2)  # light is what is short here
         shortest_s = max(shortest_s, inside_s if inside_s > settings.shutter_s else eye_s)
         return shortest_s, max(shortest_s, longest_s)
     if look_of(flow.share(settings.shutter_s)) is not look and not exposure and not facts.look:
