@@ -9,7 +9,7 @@ from typing import Final, Self
 
 #: A user id as the Matrix specification's appendix "User Identifiers" bounds it: a sigil, a local
 #: part (old ids hold almost anything but the colon), a server name.
-_USER_ID: Final = re.compile(r"@[^:\s]+:[^\s@*]+")
+_USER_ID: Final = re.compile(r"@[^:\s*]+:[^\s@*]+")
 _WHOLE_SERVER: Final = re.compile(r"\*:[^\s@*]+")
 
 
