@@ -9,7 +9,7 @@ from numpy.typing import NDArray
 
 from core.frame.clipping import find_clipping
 from core.frame.decode import MAX_BYTES, MAX_PIXELS, DecodedFrame, decode
-from core.frame.histogram import histogram
+from core.frame.histogram import brightest_channel
 from core.frame.report import FrameReport, SizeNote
 from core.frame.room import room_and_advice
 
@@ -44,14 +44,14 @@ def check_frame(
     """
     frame = decode(data, max_pixels=max_pixels, max_bytes=max_bytes)
     note = _size_note(frame, camera_pixels)
-    counted = histogram(frame.pixels)
+    brightest = brightest_channel(frame.pixels)
     clipping = find_clipping(
         frame.pixels,
         resized=note is SizeNote.RESIZED,
         jpeg_quality=frame.jpeg_quality,
-        counted=counted,
+        brightest=brightest,
     )
-    room_stops, advice = room_and_advice(clipping, counted[1])
+    room_stops, advice = room_and_advice(clipping, brightest)
     height, width = frame.pixels.shape[:2]
     report = FrameReport(
         file_kind=frame.file_kind,

@@ -8,7 +8,7 @@ import cv2
 import numpy as np
 from numpy.typing import NDArray
 
-from core.frame.histogram import Histogram, histogram
+from core.frame.histogram import brightest_channel, code_counts
 from core.frame.kinds import name_areas
 from core.frame.patches import Coverage
 from core.frame.pixels import halvings_to, shrunk
@@ -30,6 +30,8 @@ _PILE_SHARE: Final = 5e-4
 _PILE_OVER_BELOW: Final = 3.0
 _ABOVE_OVER_PILE: Final = 0.02
 
+_CHANNELS: Final = ("red", "green", "blue")
+
 #: Long side of the copy on which areas are told apart [px]; the figures of `kinds` hold there.
 _WORKING_SIDE_PX: Final = 1600
 #: Rows worked on together, a multiple of all blocks: they stay in the processor's cache (measured).
@@ -41,7 +43,7 @@ def find_clipping(
     *,
     resized: bool = False,
     jpeg_quality: int | None = None,
-    counted: tuple[Histogram, NDArray[np.uint8]] | None = None,
+    brightest: NDArray[np.uint8] | None = None,
 ) -> Clipping:
     """Find what is clipped and tell sparkle, white water and sky gaps apart.
 
@@ -52,21 +54,18 @@ def find_clipping(
         pixels: upright, red, green, blue, shape (H, W, 3).
         resized: the picture is smaller than the camera's.
         jpeg_quality: 1 to 100, None for files without loss.
-        counted: what `histogram` gives for `pixels`, when it has been called already.
+        brightest: what `brightest_channel` gives for `pixels`, when it has been asked already.
     """
-    counts, brightest = counted or histogram(pixels)
-    level = clipping_level(counts.brightest, resized=resized, jpeg_quality=jpeg_quality)
-    total = brightest.size
-    clipped = int(counts.brightest[level:].sum())
-    share_by_channel = counts.red_green_blue[:, level:].sum(axis=1) / total
-    by_channel = {
-        name: float(share)
-        for name, share in zip(("red", "green", "blue"), share_by_channel, strict=True)
-    }
+    if brightest is None:
+        brightest = brightest_channel(pixels)
+    counts = code_counts(brightest)
+    level = clipping_level(counts, resized=resized, jpeg_quality=jpeg_quality)
+    clipped = int(counts[level:].sum())
     if clipped == 0:
-        return Clipping(0.0, by_channel)
-    areas = name_areas(_coverage(pixels, brightest, level))
-    return Clipping(clipped / total, by_channel, areas)
+        return Clipping(0.0, dict.fromkeys(_CHANNELS, 0.0))
+    coverage, by_channel = _coverage(pixels, brightest, level)
+    shares = dict(zip(_CHANNELS, (by_channel / brightest.size).tolist(), strict=True))
+    return Clipping(clipped / brightest.size, shares, name_areas(coverage))
 
 
 def clipping_level(
@@ -100,21 +99,22 @@ def _cap(counts: NDArray[np.int64]) -> int | None:
     return peak if capped else None
 
 
-def _coverage(pixels: NDArray[np.uint8], brightest: NDArray[np.uint8], level: int) -> Coverage:
-    """The working copy: colour, and the clipped part of each pixel, strip by strip."""
+def _coverage(
+    pixels: NDArray[np.uint8], brightest: NDArray[np.uint8], level: int
+) -> tuple[Coverage, NDArray[np.float64]]:
+    """The working copy, strip by strip, and the number of clipped pixels by channel."""
     halvings = halvings_to(max(brightest.shape), _WORKING_SIDE_PX)
-    colour, clipped, channels = [], [], []
-    whole = brightest.shape[0] >> halvings << halvings
-    for top in range(0, whole, _STRIP_ROWS):
-        strip = slice(top, min(top + _STRIP_ROWS, whole))
-        colour.append(shrunk(pixels[strip], halvings))
-        clipped.append(shrunk(_at_least(brightest[strip], level), halvings))
-        channels.append(
-            shrunk(_at_least(pixels[strip], level), halvings)
-            if clipped[-1].any()
-            else np.zeros_like(colour[-1])
-        )
-    return Coverage(np.concatenate(colour), np.concatenate(clipped), np.concatenate(channels))
+    numbers = np.zeros(3)
+    strips: list[tuple[NDArray[np.uint8], ...]] = []
+    for top in range(0, brightest.shape[0], _STRIP_ROWS):
+        colour = pixels[top : top + _STRIP_ROWS]
+        by_channel = _at_least(colour, level)
+        numbers += np.array(cv2.sumElems(by_channel)[:3]) / 255
+        any_channel = _at_least(brightest[top : top + _STRIP_ROWS], level)
+        if len(colour) >> halvings:  # a last strip may be lower than one block
+            planes = (colour, any_channel, by_channel)
+            strips.append(tuple(shrunk(plane, halvings) for plane in planes))
+    return Coverage(*(np.concatenate(parts) for parts in zip(*strips, strict=True))), numbers
 
 
 def _at_least(codes: NDArray[np.uint8], level: int) -> NDArray[np.uint8]:

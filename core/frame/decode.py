@@ -9,6 +9,7 @@ from collections.abc import Callable, Mapping
 from dataclasses import dataclass, replace
 from typing import Final
 
+import cv2
 import numpy as np
 import pillow_heif
 from numpy.typing import NDArray
@@ -49,6 +50,14 @@ FULL_SCALE_PIXELS: Final = 64_000_000
 #: Shortest side that can be measured [px]: below, a patch of half a percent of the long side,
 #: the largest that is tolerable, is smaller than a pixel. Own rule.
 MIN_SIDE_PX: Final = 100
+
+#: Red, green, blue as stored, not turned.
+_PLAIN_COLOUR: Final = cv2.IMREAD_COLOR_RGB | cv2.IMREAD_IGNORE_ORIENTATION
+_START_OF_SCAN: Final = 0xDA
+_END_OF_IMAGE: Final = b"\xff\xd9"
+
+#: Exif tag number (CIPA DC-008).
+_ORIENTATION: Final = 274
 
 #: Sum of the luminance quantisation table at quality 50. Source: ITU-T T.81 annex K, table K.1.
 _QUALITY_50_SUM: Final = 3688
@@ -132,13 +141,32 @@ def _finished(kind: str, opened: _Opened) -> DecodedFrame:
 
 def _read_jpeg(data: bytes, max_pixels: int) -> _Opened:
     image = JpegImageFile(io.BytesIO(data))
-    stored = image.size
-    _check_size(stored, max_pixels)
-    halvings = _halvings(stored)
-    if halvings:
-        image.draft(image.mode, (stored[0] >> halvings, stored[1] >> halvings))
+    _check_size(image.size, max_pixels)
+    halvings = _halvings(image.size)
     quality = _quality(image.quantization)
+    if image.mode == "RGB" and not halvings and _has_end(data):
+        colour = cv2.imdecode(np.frombuffer(data, np.uint8), _PLAIN_COLOUR)
+        if colour is not None:  # the same pixels as below, without a second copy on the way
+            tags = exif_tags(image.getexif)
+            pixels = colour.astype(np.uint8, copy=False)
+            return _Opened(pixels, tags.get(_ORIENTATION), tags, quality)
+    if halvings:
+        image.draft(image.mode, (image.width >> halvings, image.height >> halvings))
     return replace(_read_loaded(image), jpeg_quality=quality, scaled=halvings > 0)
+
+
+def _has_end(data: bytes) -> bool:
+    """Whether a JPEG's picture is there to its end mark; OpenCV would paint the missing rest grey.
+
+    The segments up to the first scan are stepped over, since a preview inside one of them has an
+    end mark of its own; in a scan the mark cannot occur by chance. Source: ITU-T T.81 annex B.
+    """
+    at = 2
+    while data[at : at + 1] == b"\xff":
+        if data[at + 1] == _START_OF_SCAN:
+            return data.find(_END_OF_IMAGE, at) >= 0
+        at += 2 + int.from_bytes(data[at + 2 : at + 4], "big")
+    return False
 
 
 def _read_png(data: bytes, max_pixels: int) -> _Opened:
@@ -164,9 +192,6 @@ def _read_loaded(image: ImageFile) -> _Opened:
     tags = exif_tags(image.getexif)
     # Asked after loading: the TIFF reader has then turned the picture and dropped the tag.
     return _Opened(picture_pixels(image), tags.get(_ORIENTATION), tags)
-
-
-_ORIENTATION: Final = 274
 
 
 def _read_heic(data: bytes, max_pixels: int) -> _Opened:

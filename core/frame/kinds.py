@@ -71,8 +71,7 @@ class _Layer:
     @classmethod
     def of(cls, patches: Patches, coverage: Coverage) -> _Layer:
         """Weigh the patches by what is clipped in them."""
-        channels = [patches.sums(coverage.channels[..., index]) for index in range(3)]
-        return cls(patches, patches.sums(coverage.clipped), np.stack(channels, axis=1))
+        return cls(patches, patches.sums(coverage.clipped), patches.sums(coverage.channels))
 
 
 def name_areas(coverage: Coverage) -> tuple[ClippedArea, ...]:
@@ -91,8 +90,8 @@ def name_areas(coverage: Coverage) -> tuple[ClippedArea, ...]:
     body = find_patches(closed(mask & ~dots.mask_of(in_the_dark), merge_px))
     narrow = body.largest_sides < TOLERABLE_WIDTH * max(mask.shape)
     layer = _Layer.of(body, coverage)
-    areas = _bodies(coverage, layer, ~narrow)
     narrow[0] = False
+    areas = _bodies(coverage, layer, ~narrow)
     areas += _scattered(coverage, _Layer.of(dots, coverage), in_the_dark, sparkle, layer, narrow)
     areas.sort(key=lambda area: area.share, reverse=True)
     return tuple(
@@ -122,13 +121,13 @@ def _points(dots: Patches, coverage: Coverage) -> tuple[NDArray[np.bool_], NDArr
 
 
 def _bodies(coverage: Coverage, layer: _Layer, wide: NDArray[np.bool_]) -> list[ClippedArea]:
-    """One area for each patch that is wide enough; row 0 of `wide` is not looked at."""
+    """One area for each patch that is wide enough; row 0 of `wide`, the outside, is passed by."""
     body = layer.patches
     like_water = _like_water(coverage, body) & wide
     largest = max(layer.clipped[like_water], default=0.0)
     like_water &= layer.clipped >= _MAIN_WATER * largest
     areas = []
-    for label in (int(label) for label in np.flatnonzero(wide)[1:]):
+    for label in (int(label) for label in np.flatnonzero(wide)):
         kind = AreaKind.WHITE_WATER if like_water[label] else AreaKind.UNSURE
         if body.boxes[label][1] <= 1:
             kind = AreaKind.SKY_GAP if _like_sky(body, label) else AreaKind.UNSURE
@@ -142,7 +141,7 @@ def _like_water(coverage: Coverage, body: Patches) -> NDArray[np.bool_]:
     """Which patches lie low enough, and in something pale or without colour; shape (count,)."""
     height, width = body.labels.shape
     side = min(height, width)
-    lab = coverage.lab.reshape(-1, 3)
+    lab = coverage.lab[::2, ::2].reshape(-1, 3)
     ring, owners = body.rings(*(part * side for part in _RING_OVER_SIDE))
     pale = body.share(owners, lab[ring, 0] > _PALE_LIGHTNESS * 2.55)
     ring, owners = body.rings(*(max(1.0, part * side) for part in _GREY_RING_OVER_SIDE))

@@ -58,13 +58,25 @@ class Patches:
         return sides
 
     @cached_property
-    def _inside(self) -> Indices:
-        return np.flatnonzero(self.labels)
+    def _inside(self) -> tuple[Indices, NDArray[np.int32]]:
+        """Flat index and patch of each pixel inside."""
+        inside = np.flatnonzero(self.labels)
+        return inside, self.labels.ravel()[inside]
 
     def sums(self, weights: NDArray[np.uint8]) -> NDArray[np.float64]:
-        """Sum of the weights, shape (h, w), over each patch, shape (count,); 0 outside."""
-        owners = self.labels.ravel()[self._inside]
-        return _bin_sums(owners, weights.ravel()[self._inside], self.count)
+        """Sum of the weights over each patch, 0 for the outside.
+
+        Args:
+            weights: shape (h, w) or (h, w, 3).
+
+        Returns:
+            Shape (count,) or (count, 3).
+        """
+        inside, owners = self._inside
+        if weights.ndim == 2:
+            return _bin_sums(owners, weights.ravel()[inside], self.count)
+        columns = weights.reshape(-1, weights.shape[2])[inside].T
+        return np.stack([_bin_sums(owners, column, self.count) for column in columns], axis=1)
 
     def mask_of(self, chosen: NDArray[np.bool_]) -> Mask:
         """Where the chosen patches are, shape (h, w); `chosen` has shape (count,)."""
@@ -72,25 +84,28 @@ class Patches:
 
     @cached_property
     def _surroundings(self) -> tuple[NDArray[np.float32], NDArray[np.int32]]:
-        """Distance of each pixel from the nearest patch [px], and that patch; shape (h * w,)."""
-        inside = self.labels > 0
+        """Distance of every second pixel from the nearest patch [px], and that patch; flat."""
+        labels = self.labels[::2, ::2]
+        inside = labels > 0
         distances, nearest = cv2.distanceTransformWithLabels(
-            (~inside).astype(np.uint8), cv2.DIST_L2, 5, labelType=cv2.DIST_LABEL_CCOMP
+            (~inside).astype(np.uint8), cv2.DIST_L2, 3, labelType=cv2.DIST_LABEL_CCOMP
         )
         patch_of = np.zeros(int(nearest.max()) + 1, np.int32)
-        patch_of[nearest[inside]] = self.labels[inside]
-        owners = patch_of[nearest.ravel()]
-        return distances.ravel().astype(np.float32, copy=False), owners
+        patch_of[nearest[inside]] = labels[inside]
+        return (2 * distances.ravel()).astype(np.float32, copy=False), patch_of[nearest.ravel()]
 
     def rings(self, inner_px: float, outer_px: float) -> tuple[Indices, NDArray[np.int32]]:
         """Pixels in a ring around each patch, and the patch that each belongs to: the nearest.
+
+        Every second row and column is looked at, which is four times as quick; a patch that
+        falls between them has no ring.
 
         Args:
             inner_px: the rings begin this far from the patch, above 0.
             outer_px: and end here.
 
         Returns:
-            Flat indices of pixels, and labels of patches, both shape (n,).
+            Flat indices into `[::2, ::2]` of the frame, and labels of patches, both shape (n,).
         """
         distances, owners = self._surroundings
         ring = np.flatnonzero((distances >= inner_px) & (distances <= outer_px))
