@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from typing import Final
 
 from bot.dialogue.facts import Blink
@@ -10,13 +11,16 @@ from bot.dialogue.reading.phrases import any_of, exactly
 
 #: The warning by the trade's words; "warning" alone may be a sign at the path.
 _BLINK: Final = (
-    r"(?:blink\w*|flash(?:es|ing)|(?<=water )flash|zebras?|clipp\w*(?! (?:on|to))"
+    r"(?:blink\w*|flash(?:es|ing)|zebras?|clipp\w*(?! (?:on|to))"
+    r"|(?<!my )(?<!the )flash(?! flood| ?light| card| is| on| off)"
     r"|(?:highlights?|whites?|foam|water|falls?|it|it's|sky) (?:\w+ )?(?:blown|clips?)"
     r"|blown[ -](?:out|highlights?|whites?|water)|burnt out|burned out"
     r"|highlight warnings?|warnings? (?:off|gone|shows?|light)|(?<=no )warnings?)"
 )
 _BLINKS: Final = any_of(_BLINK)
 _HISTOGRAM: Final = any_of("histograms?", "histos?", "hist", "graphs?", "curve")
+#: Warning and histogram are told apart by these.
+_PARTS: Final = re.compile(r"\bbut\b|\band (?=the hist)|;|\. ")
 _NOTHING: Final = any_of(
     r"(?:nothing|none|no|not|isn't|aren't|doesn't|don't|stopped|without|never|zero)"
     rf"\b[^,;.]{{0,22}}\b{_BLINK}",
@@ -44,7 +48,12 @@ _KINDS: Final = (
 #: Answers that are sizes alone.
 _BARE: Final = (
     (Blink.NOTHING, exactly("no", "none", "nope", r"nothing(?: at all)?", "not any ?more")),
-    (Blink.DOTS, exactly(rf"(?:only |just |a few |some )*{_DOT}(?: only| here and there)?")),
+    (
+        Blink.DOTS,
+        exactly(
+            rf"(?:only |just |a few |some |scattered |tiny |single |small |isolated )*{_DOT}(?: only| here and there)?"
+        ),
+    ),
     (
         Blink.PATCHES,
         exactly(r"(?:some |a few |big |only |just )*(?:patch|patches|areas?)(?: in the water)?"),
@@ -62,10 +71,11 @@ def _bare(draft: Draft) -> Blink | None:
 
 def read_blink(draft: Draft) -> None:
     """What the camera's warning shows; a warning without a size is taken as patches."""
-    bare, text = _bare(draft), draft.text
+    bare = _bare(draft)
+    text = "; ".join(part for part in _PARTS.split(draft.text) if not _HISTOGRAM.search(part))
     if bare:
         draft.note("blink", bare)
-    elif _BLINKS.search(text) and not _HISTOGRAM.search(text):
+    elif _BLINKS.search(text):
         kinds = (kind for kind, pattern in _KINDS if pattern.search(text))
         draft.note("blink", Blink.NOTHING if _NOTHING.search(text) else next(kinds, Blink.PATCHES))
 
@@ -73,11 +83,12 @@ def read_blink(draft: Draft) -> None:
 _RIGHT: Final = any_of(r"right(?:[ -]?hand)?(?: (?:edge|side|border|end|wall))?")
 _NOT_RIGHT: Final = any_of(
     "doesn't|does not|not|isn't|no longer|stops?|short|before|well|gap|room|space|away|free|clear"
-    "|far from|left of"
+    "|far from|left of|empty|nothing|unused"
 )
 
 
 def read_histogram(draft: Draft) -> None:
     """Whether the histogram reaches its right-hand edge."""
-    if _HISTOGRAM.search(draft.text) and _RIGHT.search(draft.text):
-        draft.note("histogram_at_right", value=_NOT_RIGHT.search(draft.text) is None)
+    for part in _PARTS.split(draft.text):
+        if _HISTOGRAM.search(part) and _RIGHT.search(part):
+            draft.note("histogram_at_right", value=_NOT_RIGHT.search(part) is None)

@@ -58,7 +58,7 @@ def read_group(draft: Draft) -> None:
 
 _CLOCK: Final = r"(?P<hour>\d{1,2})[:.h]?(?P<minute>\d\d)? ?(?P<half>[ap]\.?m\b)?"
 _SUNSET: Final = re.compile(
-    r"\b(?:sunset|sundown|sun (?:goes down|sets|down|is down)|sunset time)\b"
+    r"\b(?:sunset|sundown|sun (?:goes down|sets|down|is down|will set|will go down)|sunset time)\b"
     rf"(?: (?:is|today|tonight|at|around|about|will be|'s))*[ :=]*{_CLOCK}"
 )
 _CLOCK_SUNSET: Final = re.compile(

@@ -35,7 +35,7 @@ _OFF: Final = any_of(
     rf"(?:took|take|taken|taking|pulled|removed)\b[^,;.]{{0,12}}\b{_POLARISER}",
 )
 _ON: Final = any_of(
-    rf"{_POLARISER}(?:'s)? (?:(?:is|still|now|filter|already) )*"
+    rf"{_POLARISER}(?:'s)? (?:(?:is|still|now|filter|already|always) )*"
     r"(?:on(?! wide)|mounted|turned|fitted|attached|in place|at (?:full|max|half))",
     rf"(?:with|using|through|turned|have) (?:the|my) {_POLARISER}\b(?! (?:off|in the))",
     rf"(?:put|screwed|mounted|added|using)\b[^,;.]{{0,10}}\b{_POLARISER}",

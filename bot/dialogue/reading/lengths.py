@@ -40,6 +40,7 @@ _DRIVE: Final = re.compile(r"\b(?:drive|drove|driving|car ride|flight|train|bus)
 _FLOAT: Final = re.compile(
     r"\b(?:leaf|leaves|stick|twig|foam|bubbles?|cork|float\w*|drift\w*|travel\w*|takes?|took|did)\b"
 )
+_PER_LENGTH: Final = re.compile(r"^ ?(?:per|a|each|for each|for every) (met(?:er|re)|m|foot|ft)\b")
 _WIND: Final = re.compile(r"\b(?:wind|breeze|gusts?|gusting|blowing)\b")
 _WATER: Final = re.compile(r"\b(?:water|current|flow\w*|stream|river|creek|fall)\b")
 #: From a light breeze on leaves move (2-3 m/s, common practice).
@@ -48,9 +49,7 @@ _LEAVES_MOVE_FROM_MPS: Final = 2.0
 
 def note_units(draft: Draft) -> None:
     """Say which units the message shows; both or none: nothing."""
-    shown = {quantity.unit for quantity in draft.quantities} | (
-        {"in"} if "feet" in draft.text.split() else set()
-    )
+    shown = {quantity.unit for quantity in draft.quantities}
     metric, imperial = bool(shown & _METRIC), bool(shown & _IMPERIAL)
     if metric != imperial:
         draft.note("units", Units.METRIC if metric else Units.IMPERIAL)
@@ -71,6 +70,7 @@ def read_speeds(draft: Draft) -> None:
         else:
             draft.put("water_speed_mps", speed_mps, quantity)
     _read_timed_leaf(draft)
+    _read_seconds_per_length(draft)
 
 
 def _read_timed_leaf(draft: Draft) -> None:
@@ -88,6 +88,16 @@ def _read_timed_leaf(draft: Draft) -> None:
             metres = length.value * METRES[length.unit]
             draft.claim(time)
             draft.put("water_speed_mps", metres / time.value, length)
+
+
+def _read_seconds_per_length(draft: Draft) -> None:
+    """`2 s per metre`: how long the leaf needs for one."""
+    for quantity in draft.free("s"):
+        match = _PER_LENGTH.search(draft.after(quantity))
+        if match and quantity.value > 0 and not quantity.is_range:
+            unit = "m" if match.group(1).startswith("m") else "ft"
+            draft.put("water_speed_mps", METRES[unit] / quantity.value, quantity)
+            draft.values.setdefault("units", Units.METRIC if unit == "m" else Units.IMPERIAL)
 
 
 def _system(draft: Draft) -> Units | None:

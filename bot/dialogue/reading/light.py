@@ -71,7 +71,7 @@ _LIGHTS: Final = (
         "hazy sun",
         any_of(
             rf"{_SUN} (?:behind|through|under) (?:\w+ )?(?:clouds?|haze|veil|mist)",
-            r"haz[ey]\w*",
+            r"haz[ey]\w*(?! (?:blob|spot|disc|circle|ring))",
             r"(?:veiled|weak|milky|watery) sun",
         ),
     ),

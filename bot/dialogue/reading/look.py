@@ -48,6 +48,8 @@ _DENIED: Final = re.compile(
     r"\b(?:no|not|isn't|without|don't|too|never|less|little|lost|lacks)"
     r"(?: (?:want|so|too|it|that|look|be))* ?$"
 )
+#: Two looks with one of these between them are no wish yet.
+_UNDECIDED: Final = any_of("between|or")
 _MIST_IN_AIR: Final = any_of("spray|air|lens|weather|morning|day|glass")
 #: With one of these the words name what is wrong, not what is wished.
 _COMPLAINTS: Final = frozenset(
@@ -64,6 +66,8 @@ def read_look(draft: Draft) -> None:
         for look, pattern in _LOOKS
         if (match := pattern.search(draft.text)) and not _DENIED.search(draft.text[: match.start()])
     ]
+    if len(found) > 1 and _UNDECIDED.search(draft.text):
+        return
     if found and not (found == ["misty"] and _MIST_IN_AIR.search(draft.text)):
         draft.note("look", found[0])
 

@@ -11,7 +11,7 @@ from bot.dialogue.reading.numbers import Quantity
 _FOLLOWED_BY_WORD: Final = re.compile(r"^ ?[a-z]")
 _COUNT_BEFORE: Final = re.compile(
     r"\b(?:frames?|battery|card|tries|of|student|group|number|ages?|aged|room|road|route|highway|page"
-    r"|task|option|question|shot|frame|picture|photo|level|day|year|since|in|until|till|lot|miles?|gate|bridge|no|nr)\W*$"
+    r"|task|option|question|shot|frame|picture|photo|level|day|year|since|in|until|till|lot|miles?|km|gate|bridge|no|nr)\W*$"
 )
 _YEAR: Final = re.compile(r"(?:19|20)\d\d")
 

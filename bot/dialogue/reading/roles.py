@@ -27,10 +27,10 @@ _ONLY_FILLER: Final = re.compile(_FILLER)
 _SUBJECT: Final = re.compile(
     rf"\b(?:(?P<camera>camera|tripod)|(?P<far>{FAR})|(?P<near>{NEAR})"
     rf"|(?P<distance>distance(?: (?:to|from|of) (?:the )?(?:{FALL}|water|foot|base))?"
-    r"|i'm|im|i am|we're|we are|standing|stand|me|away|(?:falls?|waterfall) (?:is )?at)"
+    r"|i'm|im|i am|we're|we are|standing|stand|me|away|closer(?: than)?|nearer than|(?:falls?|waterfall) (?:is )?at)"
     r"|(?P<width>width|wide)|(?P<depth>depth|deep)|(?P<climb>climb\w*|ascent|gain|elevation)"
     r"|(?P<walk>walk\w*|hike|hiking|trail|approach)|(?P<section>show|section|part|piece|slice)"
-    rf"|(?P<height>height|tall|high|{FALL}))\b"
+    rf"|(?P<height>height|tall|high|drops|{FALL}))\b"
 )
 
 _THE: Final = r"(?:the |my |our |a |that |this )?"
@@ -55,9 +55,7 @@ _BEHIND: Final = re.compile(
 _NEAR_BEHIND: Final = re.compile(rf"^\W*(?:to |for )?{_THE}(?:{NEAR})(?: \w+)?\W*$")
 _NEAR_THING: Final = re.compile(rf"\b(?:{NEAR})\b")
 _FAR_THING: Final = re.compile(rf"\b(?:{FAR})\b")
-_MYSELF: Final = re.compile(
-    r"(?:me|us|camera|lens|front|knees?|feet|foot|boots|toes|tripod|glass)\b"
-)
+_MYSELF: Final = re.compile(r"(?:me|us|camera|lens|front|knees?|feet|boots|toes|tripod|glass)\b")
 #: Words that say what is measured, also for a number in the next clause.
 _MEASURED: Final = re.compile(
     r"\b(?:(?P<height>tall|high|height)|(?P<distance>distance|far away|away)"

@@ -15,13 +15,16 @@ _LIMIT: Final = re.compile(
     r"\b(?:goes|opens|closes|stops) (?:down |up |only )*to ?$"
     r"|\b(?:max\w*|min\w*|smallest|widest|largest)(?: aperture)?(?: is| of)? ?$"
 )
+_LIMIT_BEHIND: Final = re.compile(
+    r"^(?: is|'s)? ?(?:as wide as|the widest|the fastest|wide open|at the (?:wide|long|tele) end)\b"
+)
 #: A bound is no value: "under 1 s", "not longer than 1/4".
 _BOUND: Final = re.compile(
     r"(?:<|\b(?:under|below|beyond|above|than|at least|at most|(?<!opened )(?<!open )up to|faster"
     r"|slower|between))(?: about)? ?$"
 )
 _NO_EXPOSURE: Final = re.compile(
-    r"\b(?:timer|self-timer|delay|countdown|wait\w*|hang on|hold on|give me|every|lull|ago|walk"
+    r"\b(?:leaf|stick|twig|cork|bubbles?|timer|self-timer|delay|countdown|wait\w*|hang on|hold on|give me|every|lull|ago|walk"
     r"|breath\w*|for another|rest)\b"
 )
 _LONG_EXPOSURE: Final = re.compile(r"\b(?:expos\w+|shutter|bulb|long)\b")
@@ -48,7 +51,12 @@ _ISO_MARKS: Final = frozenset(
 def read_f_numbers(draft: Draft) -> None:
     """f-numbers as set; the widest aperture of a lens that is only spoken of is none."""
     for quantity in draft.free("f"):
-        if _LENS_WORD.search(draft.after(quantity)) or _LIMIT.search(draft.before(quantity)):
+        after = draft.after(quantity)
+        if (
+            _LENS_WORD.search(after)
+            or _LIMIT_BEHIND.search(after)
+            or _LIMIT.search(draft.before(quantity))
+        ):
             draft.claim(quantity)
         elif quantity.is_range or _BOUND.search(draft.before(quantity)):
             draft.refuse(quantity)
@@ -60,6 +68,9 @@ def read_iso(draft: Draft) -> None:
     """ISO as set, or the camera's base."""
     for quantity in draft.free("iso"):
         base = _BASE_ISO.search(draft.before(quantity)) or _BASE_AFTER.search(draft.after(quantity))
+        if _BOUND.search(draft.before(quantity)):
+            draft.refuse(quantity)
+            continue
         draft.put("base_iso" if base else "iso", quantity.value, quantity)
 
 

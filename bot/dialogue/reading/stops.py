@@ -19,6 +19,7 @@ _FILTER_AFTER: Final = re.compile(
 )
 _UNDER: Final = re.compile(r"^\W*(?:too )?(?:under|below|minus|negative)\b(?!ex)")
 _OVER: Final = re.compile(r"^\W*(?:too )?(?:over|above|plus|positive)\b(?!ex)(?! the (?:rock|wat))")
+_BY_METER: Final = re.compile(r"\b(under|over) by(?: about)? ?$")
 _DARKER_FOUND: Final = (
     r"(?:too dark|underexposed|too (?:dim|low)|short|dark"
     r"|(?:of )?light (?:too little|short|missing|more))"
@@ -81,6 +82,9 @@ def nd_stops(quantity: Quantity) -> float | None:
 
 def _meter_sign(draft: Draft, quantity: Quantity) -> int:
     after = draft.after(quantity)
+    by = _BY_METER.search(draft.before(quantity))
+    if by:
+        return -1 if by.group(1) == "under" else 1
     if _UNDER.search(after):
         return -1
     return 1 if _OVER.search(after) else 0

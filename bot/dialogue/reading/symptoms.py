@@ -22,8 +22,8 @@ _ALL_PART: Final = (
     r"|the (?:picture|frame|photo|image|shot)|pictures?|photos?|shots?|it's|its|it is|overall)"
 )
 _SOFT: Final = (
-    r"(?:soft|blurr?y|blurred|out of focus|unsharp|not (?:\w+ )?sharp|isn't (?:\w+ )?sharp"
-    r"|aren't (?:\w+ )?sharp|fuzzy|shaky|shaken)"
+    r"(?:soft|blurr?y|blurred|out of focus|unsharp|(?:not|isn't|aren't) (?:\w+ )?(?:sharp|crisp)"
+    r"|fuzzy|mushy|shaky|shaken)"
 )
 _FILL: Final = r"(?:\s+(?!and\b|but\b)[\w']+){0,4}?\s+"
 _LEAF: Final = (
@@ -62,7 +62,7 @@ _COMPLAINTS: Final = (
             r"(?:just|only|all|pure|plain|one|simply|completely|totally|too) white",
             r"washed[ -]?out(?! (?:bridge|road|trail|path))",
             r"white (?:sheet|blob|mass|hole|nothing|paper)",
-            "whited out|bleached|blank white",
+            "whited out|bleached|blank white|white and (?:flat|empty|blank)",
         ),
     ),
     (
@@ -71,7 +71,7 @@ _COMPLAINTS: Final = (
             r"too (?:frozen|crunchy|hard|crisp|sharp|static|spiky|stiff)",
             rf"{_LOOKS} (?:\w+ )?frozen",
             r"looks? (?:stuck|static|stiff|hard)",
-            r"like (?:ice|glass|plastic)",
+            r"like (?:\w+ of )?(?:ice|glass|plastic)",
             "crunchy|spiky",
             r"(?:drops?|water|it|everything|droplets)(?: \w+){0,2} stands? still",
             r"no (?:motion|movement|flow)",
@@ -117,7 +117,7 @@ _COMPLAINTS: Final = (
     (
         Symptom.LEAVES_SMEARED,
         any_of(
-            rf"{_LEAF}\b(?: \w+){{0,5}} "
+            rf"{_LEAF}\b(?: [\w']+){{0,5}} "
             r"(?:smear\w*|blurr?\w*|fuzzy|smudg\w*|soft|doubled?|streak\w*)",
             rf"{_LEAF}\b[^.;]{{0,25}} a blur",
             rf"(?:smeared|blurr?y|blurred|fuzzy|smudged) (?:\w+ )?{_LEAF}",
@@ -126,7 +126,7 @@ _COMPLAINTS: Final = (
     (
         Symptom.GLARE,
         any_of(
-            "glare|glossy|shiny",
+            "glare|glossy|shiny|sheen",
             r"shin(?:e|es|ing)(?! sun)(?= (?:on|like|off|from|too|so|at)|$|[,.;!?])",
             r"reflections? (?:on|off|from)",
             r"reflect(?:s|ing)? (?:the )?(?:sky|light)",
@@ -160,7 +160,7 @@ _COMPLAINTS: Final = (
         any_of(
             r"(?:looks?|is|fall|falls|waterfall|so|too|it's|comes out|way) (?:\w+ )?(?:tiny|small)"
             r"(?! (?:stream|creek|steps?|fall|bit|cascade|waterfall|aperture|f))",
-            r"tiny (?:water)?fall in",
+            r"tiny (?:water)?fall in|dwarf(?:ed)?",
             r"lost in the (?:frame|picture|scene)",
         ),
     ),
@@ -187,7 +187,7 @@ _SOFTNESS: Final = (
         any_of(
             rf"{_ALL_PART}\b(?:{_FILL}|\s+){_SOFT}",
             rf"{_SOFT} (?:all over|everywhere|overall)",
-            r"camera ?shake",
+            r"(?:camera|see|got|is|some) ?shake",
             r"nothing(?: is|'s)? (?:\w+ )?sharp",
         ),
     ),

@@ -418,10 +418,14 @@ def _say_steps(turn: Turn, solved: Solved) -> None:
     steps = solved.plan.steps
     texts = [solving.step_text(step, solved.camera) for step in steps]
     if len(texts) > 1 or any(step.price in _PRICED for step in steps):
-        turn.say(Role.CHECK, "adjust.how", steps="; ".join(texts))
+        turn.say(Role.CHECK, "adjust.how", steps=_sentence("; ".join(texts)))
     for text in texts:
-        turn.reason("why.step", step=text)
+        turn.reason("why.step", step=_sentence(text))
     _say_instead(turn, solved)
+
+
+def _sentence(text: str) -> str:
+    return text[:1].upper() + text[1:]
 
 
 def _say_instead(turn: Turn, solved: Solved) -> None:
