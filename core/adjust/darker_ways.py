@@ -5,6 +5,7 @@ from __future__ import annotations
 import math
 from collections.abc import Iterator
 from dataclasses import replace
+from itertools import combinations_with_replacement
 from typing import Final
 
 from core.adjust.moves import State
@@ -16,6 +17,8 @@ from core.exposure import averaging_noise, frames_for
 
 #: Strengths in which ND filters are sold [stops] (common practice).
 ND_GRADES: Final = (1.0, 2.0, 3.0, 4.0, 6.0, 10.0)
+#: What aperture and ISO can usually give back when a filter is too strong [stops] (own rule).
+MOST_EXCESS_STOPS: Final = 1.5
 #: From full sun (EV 15) to open shade (EV 12) [stops] (ANSI PH2.7 table of light, from memory).
 SHADE_STOPS: Final = 3.0
 #: Frames to average: 8 to 16 useful, 30 a practical top (common practice); 64 is the end here.
@@ -36,20 +39,20 @@ def darker_ways(end: State, situation: Situation) -> Iterator[Step]:
 
 
 def _nd_to_get(end: State, need: float) -> Step:
-    """The weakest grade that is enough; beyond the strongest, the exact number."""
+    """The weakest grade that is enough and not far too strong, else two of them together."""
     wanted = end.nd_on + need
-    grade = min((g for g in ND_GRADES if g >= wanted - 1e-6), default=wanted)
-    excess = grade - wanted
-    numbers = {**nd_numbers(grade), "needed_stops": wanted, "excess_stops": excess}
-    return offer(
-        Lever.ND,
-        end,
-        end.nd_on - grade,
-        Price.TINT,
-        numbers,
-        notes=(Note.FOCUS_FIRST,),
-        nd_on=grade,
-    )
+    singles = [(g,) for g in ND_GRADES if -1e-6 <= g - wanted <= MOST_EXCESS_STOPS]
+    pairs = combinations_with_replacement(ND_GRADES, 2)
+    doubles = [pair for pair in pairs if sum(pair) >= wanted - 1e-6]
+    choices: list[tuple[float, ...]] = [*singles] or [*doubles]
+    parts = min(choices, key=sum, default=(wanted,))
+    total = sum(parts)
+    numbers = {**nd_numbers(total), "needed_stops": wanted, "excess_stops": total - wanted}
+    if len(parts) == 2:
+        numbers |= {"first_stops": parts[1], "second_stops": parts[0]}
+    notes = (Note.FOCUS_FIRST,)
+    stops = end.nd_on - total
+    return offer(Lever.ND, end, stops, Price.TINT, numbers, notes=notes, nd_on=total)
 
 
 def _average(end: State, situation: Situation, need: float) -> Iterator[Step]:

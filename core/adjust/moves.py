@@ -57,6 +57,11 @@ class State:
         )
 
 
+def may_stay(remaining: float) -> bool:
+    """Whether a frame that is darker than wanted may stay so, to be lifted afterwards."""
+    return 0 < remaining <= DARKER_KEPT_STOPS
+
+
 def start_of(situation: Situation) -> State:
     """The state in which the frame was taken."""
     polariser_on = situation.polariser == "on"
@@ -149,33 +154,54 @@ def iso_room(state: State, situation: Situation) -> float:
 
 
 def darkened(state: State, situation: Situation) -> State:
-    """ISO to base, then the time inside the look: what costs nothing."""
-    for lever in (Lever.ISO, Lever.TIME):
+    """ISO to base, then the time inside a known look: what costs nothing."""
+    levers = [Lever.ISO] if situation.look_times is None else [Lever.ISO, Lever.TIME]
+    for lever in levers:
         if state.remaining < 0:
             state = moved(state, lever, state.remaining, situation)
     return state
 
 
 def closed(state: State, situation: Situation) -> State:
-    """The aperture closed to the format's limit, if that is still wanted."""
-    if state.remaining >= 0:
-        return state
-    return moved(state, Lever.APERTURE, state.remaining, situation)
-
-
-def brightened(state: State, situation: Situation, spared: float = 0.0) -> State:
-    """Time inside the look, aperture as the depth allows, then ISO.
-
-    Args:
-        state: where things stand.
-        situation: the limits.
-        spared: what may stay dark rather than cost noise [stops].
-    """
-    for lever in (Lever.TIME, Lever.APERTURE, Lever.ISO):
-        least = spared if lever is Lever.ISO else 0.0
-        if state.remaining > least:
+    """The aperture to the format's limit; then the time, if free and no look is known."""
+    levers = [Lever.APERTURE, Lever.TIME] if situation.look_times is None else [Lever.APERTURE]
+    for lever in levers:
+        if state.remaining < 0:
             state = moved(state, lever, state.remaining, situation)
     return state
+
+
+def brightened(state: State, situation: Situation) -> State:
+    """Time inside a known look, aperture as the depth allows, ISO; else the time last."""
+    for lever in _brighter_levers(situation):
+        if state.remaining > 0:
+            state = moved(state, lever, state.remaining, situation)
+    return state
+
+
+def given_back(state: State, situation: Situation) -> State:
+    """What a filter takes too much, given back.
+
+    Noise only for a dark frame, and no
+    more of it than is clean or than there was.
+
+    Two thirds may stay, to be lifted afterwards, rather than cost noise or an unknown look.
+    """
+    for lever in _brighter_levers(situation):
+        free = lever is Lever.APERTURE or (lever is Lever.TIME and situation.look_times is not None)
+        wanted = state.remaining
+        if lever is Lever.ISO:
+            no_worse = max(situation.camera.sensor.clean_iso, situation.settings.iso)
+            wanted = min(wanted, math.log2(no_worse / state.settings.iso))
+        if wanted > 0 and (free or not may_stay(state.remaining)):
+            state = moved(state, lever, wanted, situation)
+    return state
+
+
+def _brighter_levers(situation: Situation) -> tuple[Lever, Lever, Lever]:
+    if situation.look_times is None:
+        return Lever.APERTURE, Lever.ISO, Lever.TIME
+    return Lever.TIME, Lever.APERTURE, Lever.ISO
 
 
 def shades_corners(state: State, situation: Situation) -> bool:

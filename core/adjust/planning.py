@@ -7,13 +7,14 @@ from itertools import product
 from core.adjust.beyond import instead_of, others_of
 from core.adjust.blocked import blocks
 from core.adjust.moves import (
-    DARKER_KEPT_STOPS,
     State,
     brightened,
     closed,
     darkened,
+    given_back,
     has_polariser,
     held_too_long,
+    may_stay,
     opened_back,
     out_of_extended,
     start_of,
@@ -29,11 +30,13 @@ def plan(situation: Situation) -> Plan:
     """The levers to move for a wanted change of brightness, in order, with limits and prices.
 
     Too bright: a time outside the look comes inside; a lens stopped down past the format's limit
-    opens as far as a high ISO pays for it; ISO to base; the time inside the look, unless kept;
+    opens as far as a high ISO pays for it; ISO to base; the time inside a known look, unless kept;
     polariser (then open by the excess), a click or two of f-number, or ND, whichever costs least;
     f-number to the format's limit. Too dark: filters that do not fit come off or are swapped for
-    a weaker one; the time inside the look, unless kept; f-number as the depth allows; ISO.
-    A kept setting never moves, and no value leaves the limits of camera, lens and `Situation`.
+    a weaker one; the time inside a known look, unless kept; f-number as the depth allows; ISO.
+    A time that is neither kept nor given a look moves last. A kept setting never moves, and no
+    value leaves the limits of camera, lens and `Situation`. No filter goes on or comes off that
+    would lead further past the goal than may stay.
 
     Args:
         situation: the frame, the wish, the kit.
@@ -49,7 +52,8 @@ def plan(situation: Situation) -> Plan:
     inside = time_into_look(start, situation)
     if inside is start and abs(start.remaining) <= situation.half_step:
         return _told(start, start, situation, too_bright=start.remaining < 0)
-    too_bright = inside.remaining < 0
+    # Darker was wanted and the look has given a little more than that: it may stay, as below.
+    too_bright = inside.remaining < 0 or (start.remaining < 0 and may_stay(inside.remaining))
     end = _best_end(inside, situation, too_bright)
     return _told(start, end, situation, too_bright=too_bright)
 
@@ -68,13 +72,24 @@ def _best_end(state: State, situation: Situation, too_bright: bool) -> State:
             _after_weaker_filters(state.with_filters(*filters), situation)
             for filters in _weaker_filters(state, situation)
         ]
-    return min(ends, key=lambda end: toll(state, end, situation, too_bright=too_bright))
+    # The first way changes no filter and never overshoots; others must not overshoot either.
+    fitting = [end for end in ends[1:] if not _overshoots(end, situation, too_bright)]
+    return min(
+        [ends[0], *fitting],
+        key=lambda end: toll(state, end, situation, too_bright=too_bright),
+    )
+
+
+def _overshoots(end: State, situation: Situation, too_bright: bool) -> bool:
+    """Whether a way leads past the goal by more than may stay."""
+    past = end.remaining if too_bright else -end.remaining
+    return past > 0 and not is_met(end.remaining, situation, too_bright=too_bright)
 
 
 def _after_darker_filters(state: State, situation: Situation) -> State:
     """Close what is still too bright, or open by the excess; noise only for a dark frame."""
     state = closed(opened_back(state, situation), situation)
-    return brightened(state, situation, spared=DARKER_KEPT_STOPS)
+    return given_back(state, situation)
 
 
 def _after_weaker_filters(state: State, situation: Situation) -> State:

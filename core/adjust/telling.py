@@ -7,7 +7,7 @@ from collections.abc import Callable, Mapping
 from dataclasses import dataclass
 from typing import Final
 
-from core.adjust.moves import DARKER_KEPT_STOPS, State, held_too_long, shades_corners
+from core.adjust.moves import State, held_too_long, may_stay, shades_corners
 from core.adjust.ranges import aperture_range, brightness, in_look, marks_of, value_of
 from core.adjust.situation import Lever, Note, Price, Situation, Step
 from core.blur import airy_diameter_um
@@ -49,14 +49,14 @@ def steps_between(
 
 
 def _order(start: State, end: State, situation: Situation, too_bright: bool) -> list[Lever]:
-    """A time that was outside the look first; what gives back an excess last."""
+    """A time that was outside the look first; what gives back an excess, or has no look, last."""
     order = _DARKER_ORDER if too_bright else _BRIGHTER_ORDER
     outside = not in_look(start.settings.shutter_s, situation)
 
     def place(lever: Lever) -> int:
         stops = start.remaining - _one_moved(lever, start, end).remaining
-        if lever is Lever.TIME and outside:
-            return 0
+        if lever is Lever.TIME and (outside or situation.look_times is None):
+            return 0 if outside else 3
         return 2 if (stops > 0) == too_bright and stops else 1
 
     return sorted(order, key=place)
@@ -86,7 +86,7 @@ def _step(
         numbers=cost.numbers,
         path=_path(lever, before, after, situation) if situation.small_steps else (),
         notes=cost.notes,
-        optional=too_bright and cost.price is Price.DEPTH and before.remaining <= DARKER_KEPT_STOPS,
+        optional=too_bright and cost.price is Price.DEPTH and may_stay(before.remaining),
     )
 
 

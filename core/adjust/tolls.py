@@ -5,7 +5,7 @@ from __future__ import annotations
 import math
 from typing import Final
 
-from core.adjust.moves import DARKER_KEPT_STOPS, State, shades_corners
+from core.adjust.moves import DARKER_KEPT_STOPS, State, may_stay, shades_corners
 from core.adjust.ranges import aperture_range, brightness
 from core.adjust.situation import Lever, Situation
 
@@ -22,6 +22,7 @@ _PER_STOP_NOISY_ISO: Final = 1.0
 _PER_STOP_ISO_FOR_FILTER: Final = 1.5  # a filter too strong, paid for with noise
 _PER_STOP_GAINED: Final = -0.1  # ISO down, or back from diffraction
 _PER_STOP_TIME: Final = 0.05  # inside the look
+_PER_STOP_UNKNOWN_LOOK: Final = 0.3  # a time whose look nobody named
 _POLARISER_ON: Final = 1.0
 _POLARISER_OFF: Final = 0.4
 _ND_DARKER: Final = 1.5
@@ -36,14 +37,14 @@ def toll(start: State, end: State, situation: Situation, *, too_bright: bool) ->
         _missing(end.remaining, situation, too_bright)
         + _aperture_toll(start, end, situation, too_bright)
         + _iso_toll(start.settings.iso, end.settings.iso, situation, too_bright)
-        + _PER_STOP_TIME * abs(math.log2(end.settings.shutter_s / start.settings.shutter_s))
+        + _time_toll(start.settings.shutter_s, end.settings.shutter_s, situation)
         + _filter_toll(start, end, situation)
     )
 
 
 def is_met(remaining: float, situation: Situation, *, too_bright: bool) -> bool:
     """Whether what remains is within half a step, or dark enough to be lifted afterwards."""
-    if too_bright and 0 < remaining <= DARKER_KEPT_STOPS:
+    if too_bright and may_stay(remaining):
         return True
     return abs(remaining) <= situation.half_step
 
@@ -73,6 +74,11 @@ def _iso_toll(before: float, after: float, situation: Situation, too_bright: boo
     clean = max(situation.camera.sensor.clean_iso, before)
     noisy = max(math.log2(after / clean), 0.0)
     return _PER_STOP_CLEAN_ISO * (raised - noisy) + _PER_STOP_NOISY_ISO * noisy
+
+
+def _time_toll(before: float, after: float, situation: Situation) -> float:
+    each = _PER_STOP_UNKNOWN_LOOK if situation.look_times is None else _PER_STOP_TIME
+    return each * abs(math.log2(after / before))
 
 
 def _filter_toll(start: State, end: State, situation: Situation) -> float:

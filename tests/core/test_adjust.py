@@ -126,10 +126,10 @@ def test_stopped_down_iso_high_time_too_long_and_clipped_all_at_once() -> None:
         dialled(22, 1, 400), -1, look_times=(1 / 50, 0.4), depth_f=5.6, wished_f=2**3.5
     )
     found = plan(wish)
-    assert levers(found) == [("time", -1.33), ("aperture", 2.0), ("iso", -1.67)]
+    assert levers(found) == [("time", -1.33), ("iso", -1.67), ("aperture", 2.0)]
     assert found.settings.labels() == ("f/11", "0.4 s", "ISO 125")
     assert (found.met, found.look_met) == (True, True)
-    opening = found.steps[1]
+    opening = found.steps[2]
     assert (opening.price, opening.optional) == (Price.NOTHING, False)  # a gain
 
 

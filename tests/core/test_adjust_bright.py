@@ -12,6 +12,7 @@ from core.camera import FORMATS
 from core.exposure import Settings
 from tests.core.adjust_cases import (
     ALL,
+    FULL_FRAME,
     PHONE,
     TIME,
     TIME_AND_F,
@@ -138,7 +139,7 @@ def test_waiting_for_shade(in_sun: bool | None, stops: float) -> None:
 
 
 def test_the_nd_to_get_counts_the_one_that_is_on() -> None:
-    """8.3 stops in all are the next grade sold, 10: 1.7 to give back."""
+    """8.3 stops in all: 10 would be far too strong, so 6 and 3 together."""
     wish = a_situation(
         dialled(11, 1 / 4),
         -11,
@@ -151,17 +152,44 @@ def test_the_nd_to_get_counts_the_one_that_is_on() -> None:
     found = plan(wish)
     nd = offered(found.others, Lever.ND)
     assert nd.numbers["needed_stops"] == pytest.approx(8.3)
-    assert (nd.nd_on, nd.stops) == (10, -4)
-    assert nd.numbers["excess_stops"] == pytest.approx(1.7)
+    assert (nd.nd_on, nd.stops) == (9, -3)
+    assert (nd.numbers["first_stops"], nd.numbers["second_stops"]) == (6, 3)
+    assert nd.numbers["excess_stops"] == pytest.approx(0.7)
     assert offered(found.others, Lever.AVERAGE).notes == (Note.BURST_BY_HAND, Note.WIND)
     assert dict(found.blocked)[Lever.ND] is Limit.IN_USE
     assert dict(found.blocked)[Lever.POLARISER] is Limit.IN_USE
 
 
+def test_a_filter_that_would_lead_far_past_the_goal_stays_in_the_bag() -> None:
+    """ND 10 for 3 stops over, f-number kept: ISO 800 is clean, ISO 12800 is not."""
+    found = plan(a_situation(dialled(11, 1 / 4), -3, keep=TIME_AND_F, nd_owned=(10,)))
+    assert found.steps == ()
+    assert dict(found.blocked)[Lever.ND] is Limit.NOT_FITTING
+    assert offered(found.others, Lever.ND).nd_on == 3
+
+
+def test_without_a_known_look_the_time_moves_last() -> None:
+    """Nobody said how the water shall look: f-number first, then the time that is not kept."""
+    found = plan(a_situation(dialled(11, 1 / 4), -2))
+    assert levers(found) == [("aperture", -1.0), ("time", -1.0)]
+    dark = plan(a_situation(dialled(11, 1 / 4, 800), 3))
+    assert levers(dark) == [("aperture", 1.0), ("iso", 1.0), ("time", 1.0)]
+
+
+def test_a_time_at_the_end_of_the_dial_is_not_offered_shorter() -> None:
+    """1/8000 s is the shortest that cameras have."""
+    camera = replace(FULL_FRAME, shortest_s=2**-13)
+    found = plan(a_situation(dialled(16, 1 / 8000), -1, camera, keep=TIME))
+    assert Lever.SHORTER_TIME not in {step.lever for step in found.others}
+
+
 def test_beyond_every_grade_the_exact_number_is_told() -> None:
-    """13 stops are no filter's strength; nor are 2^13 frames offered, nor a time off the dial."""
-    found = plan(a_situation(dialled(16, 1 / 4), -13, keep=TIME))
-    assert offered(found.others, Lever.ND).numbers["stops"] == 13
+    """19 stops are two strong filters; 2^19 frames are not offered, nor a time off the dial."""
+    found = plan(a_situation(dialled(16, 1 / 4), -19, keep=TIME))
+    nd = offered(found.others, Lever.ND)
+    assert (nd.numbers["first_stops"], nd.numbers["second_stops"]) == (10, 10)
+    beyond = plan(a_situation(dialled(16, 1 / 4), -20, keep=TIME, nd_on=3.0))
+    assert offered(beyond.others, Lever.ND).nd_on == 23
     assert {step.lever for step in found.others} == {
         Lever.ND,
         Lever.WAIT,

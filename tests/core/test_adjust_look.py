@@ -41,6 +41,17 @@ def test_a_wrong_look_alone_is_mended_at_equal_brightness() -> None:
     assert (found.met, found.look_met) == (True, True)
 
 
+def test_a_little_darker_than_wanted_by_the_look_may_stay() -> None:
+    """A third over and 0.6 s of mush: 0.4 s is a third too much, and no noise pays for that."""
+    wish = a_situation(
+        dialled(11, 0.6), -1 / 3, look_times=(1 / 50, 0.4), keep=frozenset({"f_number"})
+    )
+    found = plan(wish)
+    assert levers(found) == [("time", -0.67)]
+    assert found.met
+    assert found.remaining_stops == pytest.approx(1 / 3)
+
+
 def test_too_frozen_and_too_bright_needs_filters() -> None:
     """1/500 s into a look from 1/8 s on: six stops and more, taken by polariser and ND."""
     wish = a_situation(
