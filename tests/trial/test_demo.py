@@ -8,7 +8,7 @@ from pathlib import Path
 import pytest
 
 from bot.terminal.commands import Frame, Message, Place, Said
-from bot.trial.demo import Line, MissingAnswerError, play, shown
+from bot.trial.demo import Line, MissingAnswerError, play, shown, walk
 from bot.trial.person import Heard
 
 
@@ -21,9 +21,9 @@ async def bot(command: Said) -> Sequence[Heard]:
 
 async def test_a_walk_that_holds() -> None:
     """When every expected answer comes, the walk ends well."""
-    walk = [Line(Message("settings"), "1/4 S"), Line(Frame(Path("a.jpg")), "area", picture=True)]
+    lines = [Line(Message("settings"), "1/4 S"), Line(Frame(Path("a.jpg")), "area", picture=True)]
     said: list[str] = []
-    await play(walk, bot, said.append)
+    await play(lines, bot, said.append)
     assert said == ["settings", "(shares a.jpg)"]
 
 
@@ -53,3 +53,13 @@ async def test_a_missing_answer_is_named(line: Line, missing: str) -> None:
 def test_what_the_person_does_is_shown(command: Said, text: str) -> None:
     """Each command has its line in the printed talk."""
     assert shown(command) == text
+
+
+def test_the_walk_of_the_demonstration_is_whole() -> None:
+    """From arriving to the card, with two frames at least and a question for the reasons."""
+    lines = walk(Path("frames"))
+    said = [line.says for line in lines]
+    assert said[0] == Message("start")
+    assert Message("why") in said
+    assert Message("card") in said
+    assert sum(isinstance(part, Frame) for part in said) >= 2
