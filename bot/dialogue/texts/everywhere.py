@@ -112,7 +112,7 @@ EVERYWHERE: Final[dict[str, str]] = {
     "card.filter": "Filter",
     "card.ladder": "Ladder",
     "card.turn_back": "Turn back",
-    "card.turn_back_unknown": "not known: send the walk out and the sunset",
+    "card.turn_back_unknown": "not known yet",
     "card.footer": "Nobody on or above the lip. Signs and rangers first. Too white: shorter time.",
     "card.caption": "Save this before the signal goes.",
     "card.alt": "Card in large black letters: {lines}.",

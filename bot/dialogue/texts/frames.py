@@ -74,8 +74,7 @@ FRAMES: Final[dict[str, str]] = {
     "advice.darker": "white water is lost: darker",
     "advice.reframe": "a sky gap: move, tilt, or bracket",
     "advice.ask": "water or sky? look at the marked area",
-    "caption.areas": "Areas {letters} outlined; below, red, green, blue.",
-    "caption.area": "Area {letters} outlined; below, red, green, blue.",
+    "caption.areas": "Clipped areas outlined and lettered; below, red, green, blue.",
     "caption.none": "Nothing clipped; below, red, green, blue.",
     "alt.frame": "Your frame, {areas}. Below it three histograms: {histograms}.",
     "alt.area": "area {letter}, {kind}, {position}",
@@ -140,11 +139,7 @@ def fault_line(fault: FrameFault, numbers: Mapping[str, float]) -> str:
 
 def caption(report: FrameReport) -> str:
     """One line beside the marked picture."""
-    letters = [area.letter for area in report.clipping.areas]
-    if not letters:
-        return FRAMES["caption.none"]
-    key = "caption.areas" if len(letters) > 1 else "caption.area"
-    return FRAMES[key].format(letters=measures.listing(letters, "and"))
+    return FRAMES["caption.areas" if report.clipping.areas else "caption.none"]
 
 
 def alternative_text(report: FrameReport) -> str:
