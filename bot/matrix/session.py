@@ -24,6 +24,14 @@ from bot.matrix.private_file import read_private, write_private
 
 _log: Final = logging.getLogger(__name__)
 
+#: Loggers of libraries that write what people say, or keys, into the log at these levels: nio
+#: prints events that are not well formed and all answers, the key store prints its statements.
+_QUIET: Final = {
+    "nio": logging.WARNING,
+    "nio.events": logging.CRITICAL,
+    "nio.responses": logging.CRITICAL,
+    "peewee": logging.WARNING,
+}
 #: Own rule: between two looks of a server that is not there, at most a minute.
 _LONGEST_PAUSE_S: Final = 60.0
 
@@ -67,7 +75,12 @@ class Account:
 
 
 def new_client(account: Account) -> AsyncClient:
-    """A client that returns every failure at once: waiting and repeating are done here, aloud."""
+    """A client that returns every failure at once: waiting and repeating are done here, aloud.
+
+    The libraries' own logs are cut down to what tells nothing of messages and keys.
+    """
+    for name, level in _QUIET.items():
+        logging.getLogger(name).setLevel(level)
     store = account.data_dir / "matrix_keys"
     store.mkdir(parents=True, exist_ok=True)
     store.chmod(0o700)
@@ -133,6 +146,8 @@ async def _log_in(client: AsyncClient, account: Account, password: str) -> None:
     answer = await _ask_until_answered(attempt)
     if isinstance(answer, ErrorResponse):
         raise LoginRefusedError(f"The homeserver refuses the login: {answer.status_code}.")
+    if answer.user_id != account.user_id:
+        raise WrongDeviceError(f"Logged in as {answer.user_id}, not as {account.user_id}.")
     write_private(
         account.session_path,
         {
@@ -141,8 +156,6 @@ async def _log_in(client: AsyncClient, account: Account, password: str) -> None:
             "access_token": answer.access_token,
         },
     )
-    if answer.user_id != account.user_id:
-        raise WrongDeviceError(f"Logged in as {answer.user_id}, not as {account.user_id}.")
 
 
 async def _ask_until_answered(ask: Any) -> Any:

@@ -1,0 +1,432 @@
+"""The sync loop at a homeserver that fails, cuts timelines and sends what breaks the library."""
+
+from __future__ import annotations
+
+import asyncio
+from collections.abc import Callable, Sequence
+from datetime import UTC, datetime, timedelta
+from typing import Any
+
+import pytest
+from aiohttp import web
+from nio import AsyncClient, MatrixRoom
+
+from bot.dialogue.events import Event, OtherReceived, TextReceived, Withdrawn
+from bot.matrix.errors import UnknownTokenError
+from bot.matrix.invitations import Invitations
+from bot.matrix.keys import RoomKeys
+from bot.matrix.policy import Policy
+from bot.matrix.receiver import Receiver
+from bot.matrix.room_reader import RoomReader
+from bot.matrix.server_api import ServerApi
+from bot.matrix.session import Account
+from bot.matrix.waiting import WaitingEvents
+from tests.matrix.scripted_server import (
+    USER_ID,
+    Answer,
+    ScriptedServer,
+    error,
+    hang_up,
+    json,
+    page,
+)
+
+ROOM = "!room:example.org"
+ADA = "@ada:example.org"
+NOW = datetime(2027, 6, 1, 12, tzinfo=UTC)
+STAMP = int(NOW.timestamp() * 1000)
+END = error(401, "M_UNKNOWN_TOKEN")
+
+
+class Tables:
+    """An inbox that fails as often as a test wants."""
+
+    def __init__(self, *, fresh: bool = False, failures: int = 0) -> None:
+        self.token = None if fresh else "t0"
+        self.failures = failures
+        self.taken: list[Event] = []
+        self.own_messages = {"$own"}
+        self.own_threads = {"$thread"}
+
+    async def take_in(self, events: Sequence[Event], sync_token: str | None) -> None:
+        """Take in, or fail."""
+        if self.failures:
+            self.failures -= 1
+            raise OSError("disk full")
+        self.taken += events
+        self.token = sync_token
+
+    async def sync_token(self) -> str | None:
+        """The stored token."""
+        return self.token
+
+    async def is_own_thread(self, room_id: str, thread_id: str) -> bool:
+        """Whether the bot answered there."""
+        return room_id == ROOM and thread_id in self.own_threads
+
+    async def is_own_message(self, room_id: str, event_id: str) -> bool:
+        """Whether the bot sent it."""
+        return room_id == ROOM and event_id in self.own_messages
+
+    @property
+    def texts(self) -> list[str]:
+        """The words that came in."""
+        return [event.text for event in self.taken if isinstance(event, TextReceived)]
+
+
+Run = Callable[..., Any]
+
+
+@pytest.fixture
+def run(
+    scripted: ScriptedServer, signed_in: AsyncClient, account: Account, no_pauses: list[int | None]
+) -> Run:
+    """Syncs until the server does not know the token any more."""
+    assert no_pauses == []
+    scripted.say("/keys/upload", json(one_time_key_counts={"signed_curve25519": 50}))
+    scripted.say("/keys/query", json(device_keys={}))
+
+    async def run_with(
+        tables: Tables, *syncs: Answer, allowed: str = ADA, grace_s: float = 30
+    ) -> None:
+        scripted.say("/sync", *syncs, END)
+        policy = Policy.of([allowed])
+        receiver = Receiver(
+            signed_in,
+            RoomKeys(signed_in),
+            RoomReader(signed_in, ServerApi(signed_in), policy, tables, lambda: NOW),
+            WaitingEvents(account.waiting_path, timedelta(seconds=grace_s)),
+            Invitations(signed_in, policy),
+            tables,
+            lambda: NOW,
+            poll_s=1.0,
+        )
+        with pytest.raises(UnknownTokenError):
+            await asyncio.wait_for(receiver.run(), 30)
+
+    return run_with
+
+
+def said(
+    number: int, body: str = "", sender: str = ADA, more: dict[str, Any] | None = None
+) -> dict[str, Any]:
+    """A text message."""
+    content = {"msgtype": "m.text", "body": body or f"{number}"} | (more or {})
+    return event(number, "m.room.message", content, sender)
+
+
+def event(number: int, kind: str, content: Any, sender: str = ADA, **more: Any) -> dict[str, Any]:
+    """An event as the server gives it."""
+    return {
+        "event_id": f"${number}",
+        "type": kind,
+        "sender": sender,
+        "origin_server_ts": STAMP + number,
+        "content": content,
+        **more,
+    }
+
+
+def member(number: int, user_id: str, membership: str, before: str | None = None) -> dict[str, Any]:
+    """Somebody is invited, enters or leaves."""
+    unsigned = {"prev_content": {"membership": before}} if before else {}
+    content = {"membership": membership}
+    return event(number, "m.room.member", content, ADA, state_key=user_id, unsigned=unsigned)
+
+
+def synced(
+    token: str, *events: Any, limited: bool = False, state: Sequence[Any] = (), **more: Any
+) -> Answer:
+    """What sync says of one room."""
+    timeline = {"events": list(events), "limited": limited, "prev_batch": f"before-{token}"}
+    room = {"timeline": timeline, "state": {"events": list(state)}}
+    return json(next_batch=token, rooms={"join": {ROOM: room}}, **more)
+
+
+MEMBERS = [member(900, ADA, "join"), member(901, USER_ID, "join")]
+CREW = [*MEMBERS, member(902, "@bo:example.org", "join"), member(903, "@cy:example.org", "join")]
+
+
+async def test_failures_are_repeated_with_pauses_and_nothing_is_skipped(
+    scripted: ScriptedServer, run: Run, no_pauses: list[int | None]
+) -> None:
+    """Pages, refusals and lost connections cost one pause each; the token stays.
+
+    The connection ends twice, because the first loss of a kept one is repeated by aiohttp.
+    """
+    tables = Tables()
+    limit = error(429, "M_LIMIT_EXCEEDED", retry_after_ms=700)
+    await run(tables, page(502), hang_up, hang_up, limit, synced("t1", said(1), state=MEMBERS))
+    assert no_pauses == [None, None, 700]
+    assert (tables.texts, tables.token) == (["1"], "t1")
+    assert scripted.asked_for("/sync") == 6
+
+
+async def test_events_stay_until_they_are_stored(run: Run) -> None:
+    """A store that fails gets the same events again; the sync is not repeated for it."""
+    tables = Tables(failures=3)
+    await run(tables, synced("t1", said(1), state=MEMBERS))
+    assert (tables.texts, tables.token) == (["1"], "t1")
+
+
+async def test_a_gap_is_filled_backwards(scripted: ScriptedServer, run: Run) -> None:
+    """Pages are fetched from the cut back to the last token, a failing one again."""
+    tables = Tables()
+    scripted.say(
+        "/messages",
+        json(chunk=[said(4), said(3)], start="a", end="b"),
+        error(500, "M_UNKNOWN"),
+        json(chunk=[said(4), said(3)], start="a", end="b"),
+        json(chunk=[said(2), said(1)], start="b"),
+    )
+    await run(tables, synced("t1", said(5), limited=True, state=MEMBERS))
+    assert tables.texts == ["1", "2", "3", "4", "5"]
+
+
+async def test_an_endless_gap_is_given_up(
+    scripted: ScriptedServer, run: Run, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    """A server that always has one more page does not hold everybody else up."""
+    monkeypatch.setattr("bot.matrix.timeline._MOST_PAGES", 3)
+    tables = Tables()
+    scripted.say("/messages", *(json(chunk=[], start="a", end=f"{n}") for n in range(9)))
+    await run(tables, synced("t1", said(5), limited=True, state=MEMBERS))
+    assert tables.texts == ["5"]
+    assert scripted.asked_for("/messages") == 3
+
+
+@pytest.mark.parametrize(
+    ("before", "expected"),
+    [
+        ([said(1), member(2, USER_ID, "invite"), said(3)], ["3", "9"]),
+        ([said(1), said(3)], ["9"]),
+    ],
+)
+async def test_what_was_said_before_the_invitation_is_not_read(
+    scripted: ScriptedServer, run: Run, before: list[Any], expected: list[str]
+) -> None:
+    """From the invitation on, else from the entry on; nothing older is even fetched."""
+    tables = Tables()
+    entry = member(8, USER_ID, "join", "invite")
+    await run(tables, synced("t1", *before, entry, said(9), limited=True))
+    assert tables.texts == expected
+    assert scripted.asked_for("/messages") == 0
+
+
+async def test_a_new_name_of_the_bot_is_no_entry(run: Run) -> None:
+    """A member event that keeps the membership hides nothing."""
+    tables = Tables()
+    await run(tables, synced("t1", said(1), member(2, USER_ID, "join", "join"), said(3)))
+    assert tables.texts == ["1", "3"]
+
+
+async def test_a_first_start_reads_nothing_older(run: Run) -> None:
+    """Without a token the past is skipped, up to this moment."""
+    tables = Tables(fresh=True)
+    await run(tables, synced("t1", said(-1), said(1), state=MEMBERS))
+    assert tables.texts == ["1"]
+
+
+async def test_a_batch_that_breaks_the_library_is_given_up_at_last(
+    run: Run, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    """It is tried three times, then the others are served; the next batch comes as usual."""
+    tables, broken = Tables(), 0
+    handle = MatrixRoom.handle_event
+
+    def breaking(self: MatrixRoom, event: Any) -> None:
+        nonlocal broken
+        if event.source.get("content") == {"topic": "boom"}:
+            broken += 1
+            raise ValueError("list.remove(x): x not in list")
+        handle(self, event)
+
+    monkeypatch.setattr(MatrixRoom, "handle_event", breaking)
+    bad = synced("t1", event(1, "m.room.topic", {"topic": "boom"}, state_key=""), state=MEMBERS)
+    await run(tables, bad, bad, bad, synced("t2", said(2)))
+    assert (broken, tables.texts) == (3, ["2"])
+
+
+async def test_nobody_else_is_read(run: Run, caplog: pytest.LogCaptureFixture) -> None:
+    """Own events, strangers, impossible stamps and state are no events; no words are logged."""
+    caplog.set_level("DEBUG")
+    tables = Tables()
+    await run(
+        tables,
+        synced(
+            "t1",
+            said(1, sender=USER_ID),
+            said(2, "secret", sender="@eve:example.org"),
+            said(3) | {"origin_server_ts": -5},
+            event(4, "m.room.topic", {"topic": "secret"}, state_key=""),
+            event(6, "m.room.topic", {"topic": ["secret"]}),
+            event(7, "m.room.message", ["secret"]),
+            said(5),
+            state=MEMBERS,
+        ),
+    )
+    assert tables.texts == ["5"]
+    assert "@eve:example.org" in caplog.text
+    assert "secret" not in caplog.text
+
+
+async def test_a_group_is_heard_but_not_addressed(run: Run) -> None:
+    """A call, a reply to the bot and its thread are addressed; all else is marked as not."""
+    tables = Tables()
+    reply = {"m.relates_to": {"m.in_reply_to": {"event_id": "$own"}}}
+    other = {"m.relates_to": {"m.in_reply_to": {"event_id": "$other"}}}
+    inside = {"m.relates_to": {"rel_type": "m.thread", "event_id": "$thread"}}
+    beside = {"m.relates_to": {"rel_type": "m.thread", "event_id": "$elsewhere"}}
+    await run(
+        tables,
+        synced(
+            "t1",
+            said(1, "nice"),
+            said(2, "linn: start"),
+            said(3, "a", more=reply),
+            said(4, "b", more=other),
+            said(5, "c", more=inside),
+            said(6, "d", more=beside),
+            state=CREW,
+        ),
+    )
+    heard = [(event.origin.addressed, event.origin.direct) for event in tables.taken]
+    assert heard == [(flag, False) for flag in (False, True, True, False, True, False)]
+
+
+async def test_edits_and_withdrawals_look_up_what_they_name(
+    scripted: ScriptedServer, run: Run
+) -> None:
+    """An edit stands where the original stands; only its sender edits; a withdrawal is theirs."""
+    tables = Tables()
+    inside = {"m.relates_to": {"rel_type": "m.thread", "event_id": "$thread"}}
+    scripted.say("/event/$mine", json(**said(1, "f/1.1", more=inside)))
+    scripted.say("/event/$theirs", json(**said(1, "f/8", sender="@bo:example.org")))
+    scripted.say("/event/$flaky", page(502), json(**said(1)))
+    scripted.say("/event/$gone", error(404, "M_NOT_FOUND"))
+
+    def edit(number: int, target: str) -> dict[str, Any]:
+        return said(
+            number,
+            more={
+                "m.new_content": {"msgtype": "m.text", "body": target},
+                "m.relates_to": {"rel_type": "m.replace", "event_id": target},
+            },
+        )
+
+    await run(
+        tables,
+        synced(
+            "t1",
+            edit(2, "$mine"),
+            edit(3, "$theirs"),
+            edit(4, "$flaky"),
+            edit(5, "$gone"),
+            event(6, "m.room.redaction", {"redacts": "$theirs"}),
+            event(7, "m.room.redaction", {"redacts": "$gone"}),
+            state=CREW,
+        ),
+    )
+    assert tables.texts == ["$mine", "$flaky", "$gone"]
+    assert [event.origin.thread_id for event in tables.taken[:3]] == ["$thread", None, None]
+    assert tables.taken[0].origin.addressed
+    withdrawn = [event for event in tables.taken if isinstance(event, Withdrawn)]
+    assert [event.origin.person_id for event in withdrawn] == ["@bo:example.org", ADA]
+
+
+async def test_a_sealed_event_without_any_key_is_told_once(run: Run, account: Account) -> None:
+    """Unreadable algorithms and lost keys end in one event for each person and room."""
+    tables = Tables()
+    megolm = {
+        "algorithm": "m.megolm.v1.aes-sha2",
+        "ciphertext": "x",
+        "sender_key": "k",
+        "device_id": "D",
+        "session_id": "s",
+    }
+    foreign = {"algorithm": "com.example.rot13", "ciphertext": "x"}
+    first = synced(
+        "t1",
+        event(1, "m.room.encrypted", megolm),
+        event(2, "m.room.encrypted", foreign),
+        event(3, "m.room.encrypted", megolm, "@eve:example.org"),
+        state=MEMBERS,
+    )
+    await run(tables, first, synced("t2"), grace_s=0)
+    (event_taken,) = tables.taken
+    assert isinstance(event_taken, OtherReceived)
+    assert (event_taken.what, event_taken.origin.event_id) == ("undecryptable", "$2")
+    assert len(WaitingEvents(account.waiting_path)) == 0
+
+
+def invited(room_id: str, inviter: str) -> Answer:
+    """An invitation."""
+    events = [
+        {
+            "type": "m.room.member",
+            "state_key": USER_ID,
+            "sender": inviter,
+            "content": {"membership": "invite"},
+        },
+        {"type": "m.room.name", "state_key": "", "sender": inviter, "content": {"name": "falls"}},
+    ]
+    return json(
+        next_batch=room_id, rooms={"invite": {room_id: {"invite_state": {"events": events}}}}
+    )
+
+
+async def test_invitations_are_tried_until_they_are_settled(
+    scripted: ScriptedServer, run: Run
+) -> None:
+    """Passing failures are tried again at the next sync, final ones are not."""
+    scripted.say("/join/!ok", page(502), hang_up, json(room_id="!ok"))
+    scripted.say("/join/!no", error(403, "M_FORBIDDEN"))
+    idle = [json(next_batch=f"t{number}") for number in range(4)]
+    await run(Tables(), invited("!ok", ADA), invited("!no", ADA), *idle)
+    assert (scripted.asked_for("/join/!ok"), scripted.asked_for("/join/!no")) == (3, 1)
+
+
+async def test_an_invitation_that_never_works_is_given_up(
+    scripted: ScriptedServer, run: Run, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    """After some tries it rests until the next start."""
+    monkeypatch.setattr("bot.matrix.invitations._MOST_TRIES", 2)
+    scripted.say("/join/!ok", page(502))
+    idle = [json(next_batch=f"t{number}") for number in range(4)]
+    await run(Tables(), invited("!ok", ADA), *idle)
+    assert scripted.asked_for("/join/!ok") == 2
+
+
+async def test_a_stranger_is_not_joined(scripted: ScriptedServer, run: Run) -> None:
+    """Not even a refusal is sent."""
+    await run(Tables(), invited("!bad", "@eve:example.org"))
+    assert not any("!bad" in path for _, path in scripted.asked)
+
+
+async def test_a_stop_does_not_wait_for_the_poll(
+    scripted: ScriptedServer, signed_in: AsyncClient, account: Account
+) -> None:
+    """Cancelling ends a long poll at once."""
+    polling = asyncio.Event()
+
+    async def hold(_: web.Request) -> web.StreamResponse:
+        polling.set()
+        await asyncio.sleep(30)
+        return web.Response()
+
+    scripted.say("/sync", hold)
+    tables, policy = Tables(), Policy()
+    receiver = Receiver(
+        signed_in,
+        RoomKeys(signed_in),
+        RoomReader(signed_in, ServerApi(signed_in), policy, tables, lambda: NOW),
+        WaitingEvents(account.waiting_path),
+        Invitations(signed_in, policy),
+        tables,
+        lambda: NOW,
+    )
+    running = asyncio.create_task(receiver.run())
+    await polling.wait()
+    running.cancel()
+    with pytest.raises(asyncio.CancelledError):
+        await asyncio.wait_for(running, 1)
