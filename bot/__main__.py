@@ -105,7 +105,10 @@ def _add_frame(commands: argparse._SubParsersAction[argparse.ArgumentParser]) ->
     frame.add_argument("files", type=Path, nargs="+", metavar="FILE")
     frame.add_argument("--json", action="store_true", help="one JSON object per frame and line")
     frame.add_argument(
-        "--picture", type=Path, metavar="OUT.png", help="save the marked picture of the one frame"
+        "--picture",
+        type=Path,
+        metavar="OUT.png",
+        help="save the marked picture of the one frame (a JPEG, if it is called so)",
     )
     frame.set_defaults(run=_frame, parser=frame)
 

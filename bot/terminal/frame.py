@@ -12,8 +12,10 @@ from typing import Any
 
 from bot.dialogue.texts.frames import fault_line, frame_lines
 from bot.exits import Exit
+from bot.runtime.frame_child import check_and_draw
 from bot.runtime.frames import FrameServer
 from bot.runtime.ports import CheckedFrame, FrameChecker
+from bot.terminal.png_picture import check_and_draw_png
 from core.frame.decode import MAX_BYTES
 from core.frame.report import FrameReport
 
@@ -26,7 +28,8 @@ def measure_files(files: Sequence[Path], *, as_json: bool, picture: Path | None)
     Args:
         files: the frames.
         as_json: one JSON object per frame and line; else a few plain lines.
-        picture: where the marked picture is saved, None for nowhere.
+        picture: where the marked picture is saved, None for nowhere; a PNG when its name ends so,
+            else a JPEG.
 
     Returns:
         `Exit.DONE`, or `Exit.FAILED` when a file was not measured.
@@ -35,7 +38,8 @@ def measure_files(files: Sequence[Path], *, as_json: bool, picture: Path | None)
 
 
 async def _with_server(files: Sequence[Path], as_json: bool, picture: Path | None) -> int:
-    server = FrameServer()
+    as_png = picture is not None and picture.suffix.lower() == ".png"
+    server = FrameServer(work=check_and_draw_png if as_png else check_and_draw)
     await server.start()
     try:
         measured = [await _measure(server, path, as_json, picture) for path in files]

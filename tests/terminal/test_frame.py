@@ -90,17 +90,21 @@ def test_json_of_several_files(frames: list[str], capsys: pytest.CaptureFixture[
     assert missing == f"{frames[2]}: No such file or directory"
 
 
+@pytest.mark.parametrize(
+    ("name", "head"),
+    [("marked.png", b"\x89PNG"), ("other.PNG", b"\x89PNG"), ("marked.jpg", b"\xff\xd8")],
+)
 def test_lines_and_picture_of_one_file(
-    frames: list[str], tmp_path: Path, capsys: pytest.CaptureFixture[str]
+    frames: list[str], tmp_path: Path, capsys: pytest.CaptureFixture[str], name: str, head: bytes
 ) -> None:
     """Without `--json` there are a few plain lines; the marked picture goes where it is told."""
-    picture = tmp_path / "marked.png"
+    picture = tmp_path / name
     assert main(["frame", frames[0], "--picture", str(picture)]) == Exit.DONE
     said = capsys.readouterr()
     assert said.out.startswith(f"{frames[0]}\n  JPEG, 300 × 200\n")
     assert "clipped: " in said.out
     assert said.err == ""
-    assert picture.read_bytes().startswith(b"\x89PNG")
+    assert picture.read_bytes().startswith(head)
 
 
 def test_a_picture_that_cannot_be_saved(
