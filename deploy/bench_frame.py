@@ -4,22 +4,18 @@ from __future__ import annotations
 
 import asyncio
 import io
-import multiprocessing
 import resource
 import statistics
 import sys
 import time
-from collections.abc import Callable
-from multiprocessing.connection import Connection
 from typing import Final, NamedTuple
 
 import numpy as np
 from numpy.typing import NDArray
 from PIL import Image
 
-from bot.pictures.marked_frame import draw_marked_frame
+from bot.runtime.frame_child import Answer, Work, check_and_draw
 from bot.runtime.frames import FrameServer
-from core.frame.check import check_frame
 
 ROUNDS: Final = 7
 WIDTH: Final = 6000
@@ -29,9 +25,10 @@ QUALITY: Final = 92
 
 
 class Taken(NamedTuple):
-    """What one run in a fresh child took."""
+    """What one frame took: inside its process, as a whole, and the most memory it had."""
 
-    seconds: float
+    inside_s: float
+    whole_s: float
     peak_mb: float
 
 
@@ -67,84 +64,67 @@ def _cloud(random: np.random.Generator, height: int, width: int) -> NDArray[np.f
     return scaled
 
 
-def bare_decode(data: bytes) -> None:
+def bare_decode(data: bytes, _: tuple[int, int] | None, __: int) -> tuple[Answer, bytes]:
     """What Pillow alone needs to give the pixels."""
+    started = time.perf_counter()
     with Image.open(io.BytesIO(data)) as picture:
         picture.load()
+    return Answer(numbers=_numbers(started)), b""
 
 
-def whole_check(data: bytes) -> None:
-    """All that a frame's own process does: bytes to the report and its marked picture."""
-    report, pixels = check_frame(data)
-    draw_marked_frame(pixels, report)
-
-
-def in_a_child(work: Callable[[bytes], None], data: bytes) -> Taken:
-    """Run the work once in a fresh child that has the libraries loaded, as a frame's process."""
-    context = multiprocessing.get_context("forkserver")
-    here, there = context.Pipe(duplex=False)
-    child = context.Process(target=_timed, args=(work, data, there))
-    child.start()
-    there.close()
-    taken: Taken = here.recv()
-    child.join()
-    return taken
-
-
-def _timed(work: Callable[[bytes], None], data: bytes, out: Connection) -> None:
+def whole_check(
+    data: bytes, camera_pixels: tuple[int, int] | None, max_pixels: int
+) -> tuple[Answer, bytes]:
+    """All that a frame's process does: bytes to the report and its marked picture."""
     started = time.perf_counter()
-    work(data)
-    taken_s = time.perf_counter() - started
+    answer, picture = check_and_draw(data, camera_pixels, max_pixels)
+    if answer.report is None or not picture:
+        raise RuntimeError("the frame was not measured")
+    return Answer(answer.report, numbers=_numbers(started)), picture
+
+
+def _numbers(started: float) -> dict[str, float]:
     peak = resource.getrusage(resource.RUSAGE_SELF).ru_maxrss
     # Linux counts in KiB, macOS in bytes.
-    out.send(Taken(taken_s, peak / 2**20 if sys.platform == "darwin" else peak / 2**10))
+    peak_mb = peak / 2**20 if sys.platform == "darwin" else peak / 2**10
+    return {"inside_s": time.perf_counter() - started, "peak_mb": peak_mb}
 
 
-async def end_to_end(data: bytes) -> tuple[float, list[float]]:
-    """Start of the frame server, and checks through it with all that is around them [s]."""
-    server = FrameServer()
+async def once(work: Work, data: bytes) -> Taken:
+    """One frame through the real frame server, in a process of its own."""
     started = time.perf_counter()
-    await server.start()
-    start_s = time.perf_counter() - started
-    checks = []
+    outcome = await FrameServer(work=work).check(data, None)
+    numbers = outcome.numbers
+    return Taken(numbers["inside_s"], time.perf_counter() - started, numbers["peak_mb"])
+
+
+async def measure(data: bytes) -> str:
+    """Both works in turn; the figures as text."""
+    start_s = await FrameServer().start()
+    decodes, checks = [], []
     for _ in range(ROUNDS):
-        started = time.perf_counter()
-        outcome = await server.check(data, None)
-        checks.append(time.perf_counter() - started)
-        if outcome.report is None:
-            raise RuntimeError(f"the frame was refused: {outcome.fault}")
-    await server.stop()
-    return start_s, checks
-
-
-def nothing(_: bytes) -> None:
-    """What starting a child takes by itself."""
+        decodes.append(await once(bare_decode, data))
+        checks.append(await once(whole_check, data))
+    decode_s = statistics.median(taken.inside_s for taken in decodes)
+    check_s = statistics.median(taken.inside_s for taken in checks)
+    around_s = statistics.median(taken.whole_s - taken.inside_s for taken in checks)
+    whole_s = statistics.median(taken.whole_s for taken in checks)
+    rows = (
+        f"frame of {WIDTH * HEIGHT / 1e6:.0f} megapixels, {len(data) / 1e6:.1f} MB, JPEG",
+        f"Pillow's bare decode        {decode_s:6.2f} s",
+        f"check and marked picture    {check_s:6.2f} s",
+        f"process and transport       {around_s:6.2f} s",
+        f"from bytes to answer        {whole_s:6.2f} s",
+        f"start of the frame server   {start_s:6.2f} s",
+        f"check over bare decode: {check_s / decode_s:.2f} (aim: at most 2.5)",
+        f"peak memory: {max(taken.peak_mb for taken in checks):.0f} MB (aim: at most 450)",
+    )
+    return "\n".join(rows)
 
 
 def main() -> int:
-    """Measure, alternating, and print the table."""
-    multiprocessing.set_forkserver_preload(["core.frame.check", "bot.pictures.marked_frame"])
-    data = natural_frame()
-    in_a_child(nothing, data)  # starts the forkserver itself
-    decodes, checks, starts = [], [], []
-    for _ in range(ROUNDS):
-        decodes.append(in_a_child(bare_decode, data))
-        checks.append(in_a_child(whole_check, data))
-        started = time.perf_counter()
-        in_a_child(nothing, data)
-        starts.append(time.perf_counter() - started)
-    start_s, through = asyncio.run(end_to_end(data))
-    decode_s = statistics.median(taken.seconds for taken in decodes)
-    check_s = statistics.median(taken.seconds for taken in checks)
-    peak_mb = max(taken.peak_mb for taken in checks)
-    print(f"frame of {WIDTH * HEIGHT / 1e6:.0f} megapixels, {len(data) / 1e6:.1f} MB, JPEG")
-    print(f"Pillow's bare decode            {decode_s:6.2f} s")
-    print(f"check and marked picture        {check_s:6.2f} s")
-    print(f"start of a child                {statistics.median(starts):6.2f} s")
-    print(f"through the frame server        {statistics.median(through):6.2f} s")
-    print(f"start of the frame server       {start_s:6.2f} s")
-    print(f"check over bare decode: {check_s / decode_s:.2f} (aim: at most 2.5)")
-    print(f"peak memory of the child: {peak_mb:.0f} MB (aim: at most 450)")
+    """Measure and print the table."""
+    print(asyncio.run(measure(natural_frame())))
     return 0
 
 
