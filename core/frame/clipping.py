@@ -28,7 +28,8 @@ _LOWEST_CAP: Final = 235
 _PILE_HALF_WIDTH: Final = 2
 _PILE_SHARE: Final = 5e-4
 _PILE_OVER_BELOW: Final = 3.0
-_ABOVE_OVER_PILE: Final = 0.02
+_PEAK_OF_PILE: Final = 0.5  # grain would spread a bright surface that is not capped
+_ABOVE_OVER_PILE: Final = 0.12  # JPEG rings a little above sharp edges
 
 _CHANNELS: Final = ("red", "green", "blue")
 
@@ -95,6 +96,7 @@ def _cap(counts: NDArray[np.int64]) -> int | None:
         pile >= _PILE_SHARE * counts.sum()
         and above <= _ABOVE_OVER_PILE * pile
         and pile >= _PILE_OVER_BELOW * below
+        and counts[peak] >= _PEAK_OF_PILE * pile
     )
     return peak if capped else None
 

@@ -179,8 +179,9 @@ def _read_tiff(data: bytes, max_pixels: int) -> _Opened:
     try:
         image = TiffImageFile(io.BytesIO(data))
     except SyntaxError as error:  # how the reader says "not for me"
-        fault = FrameFault.KIND_NOT_READ if has_readable_directory(data) else FrameFault.DAMAGED
-        raise UnreadableFrameError(fault) from error
+        if has_readable_directory(data):
+            raise UnreadableFrameError(FrameFault.KIND_NOT_READ, raw=0) from error
+        raise
     _check_size(image.size, min(max_pixels, MAX_PIXELS_UNSCALED))
     return _read_loaded(image)
 

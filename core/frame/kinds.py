@@ -88,10 +88,11 @@ def name_areas(coverage: Coverage) -> tuple[ClippedArea, ...]:
     in_the_dark, sparkle = _points(dots, coverage)
     merge_px = max(1, round(_MERGE_OVER_SIDE * min(mask.shape) / 2))
     body = find_patches(closed(mask & ~dots.mask_of(in_the_dark), merge_px))
-    narrow = body.largest_sides < TOLERABLE_WIDTH * max(mask.shape)
+    wide = body.largest_sides >= TOLERABLE_WIDTH * max(mask.shape)
+    narrow = ~wide
     layer = _Layer.of(body, coverage)
     narrow[0] = False
-    areas = _bodies(coverage, layer, ~narrow)
+    areas = _bodies(coverage, layer, wide)
     areas += _scattered(coverage, _Layer.of(dots, coverage), in_the_dark, sparkle, layer, narrow)
     areas.sort(key=lambda area: area.share, reverse=True)
     return tuple(
@@ -121,7 +122,7 @@ def _points(dots: Patches, coverage: Coverage) -> tuple[NDArray[np.bool_], NDArr
 
 
 def _bodies(coverage: Coverage, layer: _Layer, wide: NDArray[np.bool_]) -> list[ClippedArea]:
-    """One area for each patch that is wide enough; row 0 of `wide`, the outside, is passed by."""
+    """One area for each patch that is wide enough."""
     body = layer.patches
     like_water = _like_water(coverage, body) & wide
     largest = max(layer.clipped[like_water], default=0.0)

@@ -129,6 +129,14 @@ def test_extended_iso_goes_to_base_before_depth_is_given_up() -> None:
     assert found.steps[0].notes == ()
 
 
+def test_the_way_out_of_extended_iso_ends_at_base() -> None:
+    """From ISO 50 with base 200 and a stop and a half under: base, and the excess is closed."""
+    camera = replace(FULL_FRAME, base_iso=200)
+    found = plan(a_situation(dialled(8, 1 / 4, 50), 1.5, camera, keep=TIME))
+    assert found.settings.iso == 200
+    assert found.met
+
+
 @pytest.mark.parametrize(
     ("in_sun", "stops"), [(None, -3), (True, -3), (False, -2)]
 )  # in shade already: only less light helps, as much as is wanted
