@@ -32,6 +32,8 @@ _DOT: Final = (
     r"(?:dots?|specks?|sparkles?|points?|pixels?|pinpricks?|spots?|glints?|tiny bits?|speckles?"
     r"|pinpoints?|crumbs?|grains?)"
 )
+_SMALL: Final = r"(?:scattered|tiny|single|small|little|isolated)"
+_SMALL: Final = r"(?:scattered|tiny|single|small|little|isolated)"
 #: The size of what blinks; the first that is named counts.
 _KINDS: Final = (
     (Blink.SKY, any_of("sky", r"gap (?:at|in) the top", "skylight")),
@@ -42,7 +44,11 @@ _KINDS: Final = (
     ),
     (
         Blink.SHEET,
-        any_of("whole", r"all(?: of)?", "entire", "everything", r"complete\w*", "everywhere"),
+        any_of(
+            "whole|entire|everything|everywhere",
+            r"all(?: of| the| blink\w*| flash\w*|$)",
+            r"complete\w*",
+        ),
     ),
 )
 #: Answers that are sizes alone.
@@ -50,9 +56,7 @@ _BARE: Final = (
     (Blink.NOTHING, exactly("no", "none", "nope", r"nothing(?: at all)?", "not any ?more")),
     (
         Blink.DOTS,
-        exactly(
-            rf"(?:only |just |a few |some |scattered |tiny |single |small |isolated )*{_DOT}(?: only| here and there)?"
-        ),
+        exactly(rf"(?:only |just |a few |some |{_SMALL} )*{_DOT}(?: only| here and there)?"),
     ),
     (
         Blink.PATCHES,

@@ -72,10 +72,6 @@ class Draft:
         """Numbers that nobody has claimed yet, of these units (of any, when none is named)."""
         return [quantity for quantity in self._free if not units or quantity.unit in units]
 
-    def of_unit(self, *units: str) -> list[Quantity]:
-        """All numbers of these units, claimed or not."""
-        return [quantity for quantity in self.quantities if quantity.unit in units]
-
     def neighbour(self, quantity: Quantity, step: int) -> Quantity | None:
         """The number `step` places further on (or back), if there is one."""
         index = self._places[quantity] + step
@@ -159,7 +155,10 @@ class Draft:
             before, after = self.before(quantity), self.after(quantity)
             moved = _LEFT_BEHIND.search(before) and _ARRIVES.search(after)
             later = self.neighbour(quantity, 1)
-            if after.strip() == "or" and later and quantity.unit in {"", later.unit}:
+            choice = after.strip() == "or" or (
+                after.strip() == "and" and before.endswith("between ")
+            )
+            if choice and later and quantity.unit in {"", later.unit}:
                 self.refuse(quantity)
                 self.refuse(later)
             elif _WITHDRAWN.search(before) or moved or after.strip() in {">", "->"}:

@@ -27,7 +27,8 @@ _ONLY_FILLER: Final = re.compile(_FILLER)
 _SUBJECT: Final = re.compile(
     rf"\b(?:(?P<camera>camera|tripod)|(?P<far>{FAR})|(?P<near>{NEAR})"
     rf"|(?P<distance>distance(?: (?:to|from|of) (?:the )?(?:{FALL}|water|foot|base))?"
-    r"|i'm|im|i am|we're|we are|standing|stand|me|away|closer(?: than)?|nearer than|(?:falls?|waterfall) (?:is )?at)"
+    r"|i'm|im|i am|we're|we are|standing|stand|me|away|closer(?: than)?|nearer than"
+    r"|(?:falls?|waterfall) (?:is )?at)"
     r"|(?P<width>width|wide)|(?P<depth>depth|deep)|(?P<climb>climb\w*|ascent|gain|elevation)"
     r"|(?P<walk>walk\w*|hike|hiking|trail|approach)|(?P<section>show|section|part|piece|slice)"
     rf"|(?P<height>height|tall|high|drops|{FALL}))\b"

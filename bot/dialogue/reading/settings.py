@@ -24,8 +24,8 @@ _BOUND: Final = re.compile(
     r"|slower|between))(?: about)? ?$"
 )
 _NO_EXPOSURE: Final = re.compile(
-    r"\b(?:leaf|stick|twig|cork|bubbles?|timer|self-timer|delay|countdown|wait\w*|hang on|hold on|give me|every|lull|ago|walk"
-    r"|breath\w*|for another|rest)\b"
+    r"\b(?:leaf|stick|twig|cork|bubbles?|timer|self-timer|delay|countdown|wait\w*|hang on|hold on"
+    r"|give me|every|lull|ago|walk|breath\w*|for another|rest)\b"
 )
 _LONG_EXPOSURE: Final = re.compile(r"\b(?:expos\w+|shutter|bulb|long)\b")
 #: A fraction without a unit is a time only as one over something; 2/3 is one of stops.
@@ -68,10 +68,12 @@ def read_iso(draft: Draft) -> None:
     """ISO as set, or the camera's base."""
     for quantity in draft.free("iso"):
         base = _BASE_ISO.search(draft.before(quantity)) or _BASE_AFTER.search(draft.after(quantity))
-        if _BOUND.search(draft.before(quantity)):
+        if base:
+            draft.put("base_iso", quantity.value, quantity)
+        elif _BOUND.search(draft.before(quantity)):
             draft.refuse(quantity)
-            continue
-        draft.put("base_iso" if base else "iso", quantity.value, quantity)
+        else:
+            draft.put("iso", quantity.value, quantity)
 
 
 def _may_be_stops(draft: Draft, quantity: Quantity) -> bool:
@@ -125,7 +127,7 @@ def read_focal_lengths(draft: Draft) -> None:
     """Focal lengths as set: in millimetres, or bare behind "at" where a zoom covers them."""
     for quantity in draft.free("mm"):
         before, after = draft.clause_before(quantity), draft.clause_after(quantity)
-        if _NO_FOCAL.search(after) or _POLARISER.search(before):
+        if _NO_FOCAL.search(before + after) or _POLARISER.search(before):
             draft.claim(quantity)
         elif quantity.is_range or _EQUIVALENT.search(after) or _BOUND.search(before):
             draft.refuse(quantity)

@@ -148,8 +148,6 @@ def _read_zero(draft: Draft) -> None:
 def is_filter(draft: Draft, quantity: Quantity) -> bool:
     """Whether a number of stops is the strength of a filter, not of light."""
     before, after = draft.clause_before(quantity), draft.clause_after(quantity)
-    if _meter_sign(draft, quantity) or _change_sign(draft, quantity):
-        return False
     if _GRADUATED.search(before + after):
         return False
     named = _ND_NEAR.search(before) or _ND_NEAR.search(after)

@@ -112,6 +112,7 @@ _COMPLAINTS: Final = (
             r"(?:drops?|droplets?|water|spray|spots?) (?:are |is )?(?:all over|on) (?:the |my )?"
             r"(?:front|lens|glass|filter)",
             r"wet (?:lens|glass|front)",
+            r"(?:lens|glass|filter) (?:is|was|got) wet",
         ),
     ),
     (

@@ -1,0 +1,116 @@
+"""What must hold for any text at all."""
+
+from __future__ import annotations
+
+import json
+import time
+from pathlib import Path
+
+import pytest
+from hypothesis import given
+from hypothesis import strategies as st
+
+from bot.dialogue.facts import Facts, Units
+from bot.dialogue.reading import number_answer, read
+from bot.dialogue.reading.draft import RANGES
+
+TEXTS = [
+    json.loads(line)["text"]
+    for path in sorted((Path(__file__).parent / "corpus").glob("*.jsonl"))
+    for line in path.read_text("utf-8").splitlines()
+]
+SLOTS = sorted(Facts.model_fields)
+UNITS = st.sampled_from([None, *Units])
+EXPECTING = st.frozensets(st.sampled_from(SLOTS), max_size=4)
+#: Words and numbers of the trade in any order: far more likely to hit a rule than plain noise.
+PIECES = st.lists(
+    st.one_of(
+        st.sampled_from(sorted({word for text in TEXTS for word in text.split()})),
+        st.floats(-10, 10_000).map(lambda number: f"{number:.3g}"),
+        st.integers(0, 5000).map(str),
+    ),
+    max_size=12,
+).map(" ".join)
+
+
+@given(text=st.text(max_size=200), units=UNITS, expecting=EXPECTING)
+def test_any_text_is_read_without_a_fault(
+    text: str, units: Units | None, expecting: frozenset[str]
+) -> None:
+    """Whatever is typed, there are facts, and numbers that answer are small."""
+    assert isinstance(read(text, units=units, expecting=expecting), Facts)
+    answer = number_answer(text)
+    assert answer is None or 0 <= answer <= 99
+
+
+@given(text=PIECES, units=UNITS, expecting=EXPECTING)
+def test_no_slot_holds_an_implausible_value(
+    text: str, units: Units | None, expecting: frozenset[str]
+) -> None:
+    """Numbers out of the ranges are never stored; every lens is a lens."""
+    facts = read(text, units=units, expecting=expecting)
+    for slot, (low, high) in RANGES.items():
+        value = getattr(facts, slot)
+        assert value is None or low <= value <= high
+    for lens in facts.lenses:
+        assert 3 <= lens.shortest_mm <= lens.longest_mm <= 1500
+    assert all(0 < stops < 25 for stops in facts.nd_stops or ())
+
+
+@given(text=PIECES)
+def test_a_number_is_never_used_twice(text: str) -> None:
+    """There are never more facts from numbers than numbers in the message."""
+    facts = read(text)
+    settings = [slot for slot in RANGES if getattr(facts, slot) is not None]
+    worded = {"camera_height_m", "water_depth_m", "nd_on_stops", "meter_stops"}
+    digits = sum(character.isdigit() for character in text)
+    words = sum(
+        word in text.lower() for word in ("one", "two", "half", "third", "quarter", "a stop")
+    )
+    assert len(set(settings) - worded) + len(facts.lenses) <= digits + 6 * words
+
+
+@pytest.mark.parametrize("text", TEXTS)
+def test_case_and_spaces_do_not_matter(text: str) -> None:
+    """Shouting and double spaces change nothing."""
+    plain = read(text)
+    assert read(text.upper()).model_copy(update={"unread": ()}) == plain.model_copy(
+        update={"unread": ()}
+    )
+    assert read(f"  {'  '.join(text.split(' '))} ") == plain
+
+
+@given(metres=st.floats(1, 200).map(lambda number: round(number, 2)))
+def test_metres_and_feet_agree(metres: float) -> None:
+    """The same length in metres, centimetres, feet and yards is the same fact."""
+    same = [
+        f"fall {metres} m away",
+        f"fall {metres * 100:.2f} cm away",
+        f"fall {metres / 0.3048:.6f} ft away",
+        f"fall {metres / 0.9144:.6f} yards away",
+    ]
+    assert [read(text).distance_m for text in same] == pytest.approx([metres] * 4, rel=1e-5)
+
+
+@given(text=PIECES)
+def test_reading_takes_nothing_from_the_question_when_nothing_is_typed(text: str) -> None:
+    """An expectation alone fills no slot: without digits or words of the trade there are none."""
+    assert read("", expecting=frozenset(SLOTS)) == Facts()
+    assert read(text) == read(text)
+
+
+def test_reading_is_quick() -> None:
+    """A message takes about a millisecond of the processor (own rule; measured 0.4 ms)."""
+    read("warm up")
+    begin = time.process_time()
+    for text in TEXTS:
+        read(text)
+    assert (time.process_time() - begin) / len(TEXTS) < 0.005  # room for a slow, busy machine
+
+
+def test_the_longest_text_is_quick() -> None:
+    """No message can stall the bot: patterns stay linear on hostile text."""
+    begin = time.process_time()
+    for piece in ("1 ", "1-", "a ", "leaves ", "1/4 s ", "no ", "f/", "rock "):
+        read(piece * 5000)
+    assert time.process_time() - begin < 4
