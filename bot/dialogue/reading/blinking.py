@@ -33,7 +33,6 @@ _DOT: Final = (
     r"|pinpoints?|crumbs?|grains?)"
 )
 _SMALL: Final = r"(?:scattered|tiny|single|small|little|isolated)"
-_SMALL: Final = r"(?:scattered|tiny|single|small|little|isolated)"
 #: The size of what blinks; the first that is named counts.
 _KINDS: Final = (
     (Blink.SKY, any_of("sky", r"gap (?:at|in) the top", "skylight")),
