@@ -35,6 +35,11 @@ add_debian_venv() {
             python3-venv; } >&2 || say "apt-get could not install python3-venv."
 }
 
+# Whether what lies there can be filled; an interrupted start leaves an environment without pip.
+is_usable() {
+    [ -x "$python" ] && runs_311 "$python" && { imports "$python" pip || have uv; }
+}
+
 make_environment() {
     find_base_python
     rm -rf "$root/.venv"
@@ -101,7 +106,7 @@ prepare_environment() {
         export PIP_NO_CACHE_DIR=1 UV_NO_CACHE=1
     fi
     if [ -x "$python" ] && [ "$(cat "$stamp" 2>/dev/null)" = "$(fingerprint)" ]; then return; fi
-    if [ -x "$python" ] && runs_311 "$python"; then :; else make_environment; fi
+    is_usable || make_environment
     fill_environment
 }
 
