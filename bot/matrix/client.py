@@ -70,7 +70,7 @@ class MatrixClient:
         self._key_grace = key_grace
         self._nio = new_client(account)
         self._api = ServerApi(self._nio)
-        self._keys = RoomKeys(self._nio)
+        self._keys = RoomKeys(self._nio, self._api)
         self._receiver: Receiver | None = None
         self.transport = MatrixTransport(self._nio, self._api, self._keys)
 

@@ -7,13 +7,15 @@ import logging
 from collections import defaultdict
 from collections.abc import Awaitable, Callable
 from typing import Any, Final
+from uuid import uuid4
 
 from aiohttp import ClientError
 from nio import AsyncClient, ErrorResponse, LocalProtocolError, SyncResponse
 from nio.crypto import Olm
 from nio.exceptions import GroupEncryptionError
 
-from bot.matrix.errors import UnknownTokenError
+from bot.matrix.errors import ServerAnswerError, UnknownTokenError
+from bot.matrix.server_api import ServerApi
 from bot.runtime.ports import SendLaterError, SendUncertainError
 
 _log: Final = logging.getLogger(__name__)
@@ -30,16 +32,17 @@ class RoomKeys:
     """Everything about keys that nio leaves to its caller.
 
     nio keeps no lock over its requests and, when a claim fails while it shares a room key, leaves
-    the room waiting for ever; it also counts a key as shared with a device that it did not reach.
-    Here the same steps are done in order, one room at a time, and are repeated until each device
-    has the key.
+    the room waiting for ever; it also takes a proxy's error page for a key that arrived. Here the
+    same steps are done in order, one room at a time, until each device has the key.
 
     Args:
         client: signed in, with its key store loaded.
+        api: hands keys over.
     """
 
-    def __init__(self, client: AsyncClient) -> None:
+    def __init__(self, client: AsyncClient, api: ServerApi) -> None:
         self._client = client
+        self._api = api
         self._query_lock = asyncio.Lock()
         self._room_locks: defaultdict[str, asyncio.Lock] = defaultdict(asyncio.Lock)
 
@@ -56,9 +59,7 @@ class RoomKeys:
             await self._quietly(self._client.keys_upload)
         await self._quietly(self.query)
         if self._client.should_claim_keys:
-            await self._quietly(
-                lambda: self._client.keys_claim(self._client.get_users_for_key_claiming())
-            )
+            await self._quietly(lambda: self._claim(self._client.get_users_for_key_claiming()))
 
     async def query(self) -> None:
         """Fetch the devices of people whose devices changed."""
@@ -83,6 +84,14 @@ class RoomKeys:
             raise SendLaterError(_AGAIN_S) from error
         return encrypted
 
+    async def _claim(self, devices: dict[str, list[str]]) -> None:
+        try:
+            answer = await self._client.keys_claim(devices)
+        except TypeError as error:
+            # nio 0.26 fails over its own error class when a claim is refused.
+            raise SendLaterError(_AGAIN_S) from error
+        _accept(answer)
+
     async def _share(self, room_id: str) -> None:
         client, olm = self._client, self._olm
         if not client.rooms[room_id].members_synced:
@@ -90,27 +99,36 @@ class RoomKeys:
         await self.query()
         if not olm.should_share_group_session(room_id):
             return
-        if missing := client.get_missing_sessions(room_id):
-            _accept(await client.keys_claim(missing))
-        # Sends of this room wait for the room's lock, so what stands here was left by a failure.
-        client.sharing_session.pop(room_id, None)
-        await client.share_group_session(room_id, ignore_unverified_devices=True)
-        self._check_reached(room_id)
+        tried: dict[str, list[str]] = {}
+        # Each round may find members and devices that came while the last one was under way.
+        while True:
+            missing = client.get_missing_sessions(room_id)
+            if missing and missing != tried:
+                tried = missing
+                await self._claim(missing)
+            if not await self._share_once(room_id):
+                break
+        olm.outbound_group_sessions[room_id].shared = True
 
-    def _check_reached(self, room_id: str) -> None:
-        """Take the key for unshared again when a device that can be reached did not get it."""
+    async def _share_once(self, room_id: str) -> bool:
+        """Hand the key to each device that can be reached and lacks it; False when none does."""
         olm = self._olm
+        members = list(self._client.rooms[room_id].users)
+        shares = list(
+            olm.share_group_session_parallel(room_id, members, ignore_unverified_devices=True)
+        )
         session = olm.outbound_group_sessions[room_id]
-        reachable = {
-            (user_id, device.id)
-            for user_id in self._client.rooms[room_id].users
-            for device in olm.device_store.active_user_devices(user_id)
-            if olm.session_store.get(device.curve25519) and device.id != olm.device_id
-        }
-        if missed := reachable - session.users_shared_with - session.users_ignored:
-            session.shared = False
-            _log.warning("%d devices in %s have no key yet", len(missed), room_id)
-            raise SendLaterError(_AGAIN_S)
+        for reached, messages in shares:
+            await self._hand_over(messages)
+            session.users_shared_with.update(reached)
+        return bool(shares)
+
+    async def _hand_over(self, messages: Content) -> None:
+        path = ("sendToDevice", "m.room.encrypted", str(uuid4()))
+        try:
+            await self._api.call("PUT", *path, body=messages)
+        except ServerAnswerError as error:
+            raise SendLaterError(error.retry_after_s) from error
 
     @property
     def _olm(self) -> Olm:

@@ -15,6 +15,7 @@ from nio import (
     ErrorResponse,
     LoginError,
     LoginResponse,
+    Response,
     WhoamiResponse,
 )
 
@@ -74,6 +75,21 @@ class Account:
         return self.data_dir / "matrix_waiting.json"
 
 
+class _TokenKeepingClient(AsyncClient):
+    """nio's client, which forgets its token when an error says (or seems to say) soft logout.
+
+    nio 0.26 reads that into every refused sharing of a room key. Here the token stays, and what
+    an unknown token means is decided where sync meets it.
+    """
+
+    async def receive_response(self, response: Response) -> None:
+        """Take an answer in as nio does, but keep the token."""
+        token = self.access_token
+        await super().receive_response(response)
+        if isinstance(response, ErrorResponse):
+            self.access_token = token
+
+
 def new_client(account: Account) -> AsyncClient:
     """A client that returns every failure at once: waiting and repeating are done here, aloud.
 
@@ -87,7 +103,7 @@ def new_client(account: Account) -> AsyncClient:
     config = AsyncClientConfig(
         max_limit_exceeded=0, max_timeouts=0, request_timeout=60, encryption_enabled=True
     )
-    return AsyncClient(
+    return _TokenKeepingClient(
         account.homeserver.rstrip("/"), account.user_id, store_path=str(store), config=config
     )
 

@@ -93,7 +93,7 @@ def run(
         policy = Policy.of([allowed])
         receiver = Receiver(
             signed_in,
-            RoomKeys(signed_in),
+            RoomKeys(signed_in, ServerApi(signed_in)),
             RoomReader(signed_in, ServerApi(signed_in), policy, tables, lambda: NOW),
             WaitingEvents(account.waiting_path, timedelta(seconds=grace_s)),
             Invitations(signed_in, policy),
@@ -418,7 +418,7 @@ async def test_a_stop_does_not_wait_for_the_poll(
     tables, policy = Tables(), Policy()
     receiver = Receiver(
         signed_in,
-        RoomKeys(signed_in),
+        RoomKeys(signed_in, ServerApi(signed_in)),
         RoomReader(signed_in, ServerApi(signed_in), policy, tables, lambda: NOW),
         WaitingEvents(account.waiting_path),
         Invitations(signed_in, policy),

@@ -55,7 +55,9 @@ OUTCOMES = [
 def transport(signed_in: AsyncClient) -> MatrixTransport:
     """The transport, in one plain room."""
     signed_in.rooms[ROOM] = MatrixRoom(ROOM, USER_ID)
-    return MatrixTransport(signed_in, ServerApi(signed_in), RoomKeys(signed_in))
+    return MatrixTransport(
+        signed_in, ServerApi(signed_in), RoomKeys(signed_in, ServerApi(signed_in))
+    )
 
 
 async def test_a_message_goes_out_with_its_row(
