@@ -58,34 +58,25 @@ def _nd_to_get(end: State, need: float) -> Step:
 def _average(end: State, situation: Situation, need: float) -> Iterator[Step]:
     """Short frames that together last as long as the one: the look stays, each frame is darker."""
     whole_s = end.settings.shutter_s
-    marks = [mark.exact for mark in marks_of(Lever.TIME, situation.camera.dial)]
-    fitting = [
-        value
-        for value in marks
-        if situation.camera.shortest_s <= value * (1 + 1e-6)
-        and math.log2(whole_s / value) >= need - 1e-6
-    ]
+    times = [mark.exact for mark in marks_of(Lever.TIME, situation.camera.dial)]
+    shortest_s = situation.camera.shortest_s / (1 + 1e-6)
+    fitting = [s for s in times if s >= shortest_s and math.log2(whole_s / s) >= need - 1e-6]
     if not fitting:
         return
     each_s = max(fitting)
     stops = math.log2(whole_s / each_s)
-    frames = frames_for(stops) if stops <= math.log2(MOST_FRAMES) + 1e-6 else MOST_FRAMES + 1
-    if frames > MOST_FRAMES:
+    if stops > math.log2(MOST_FRAMES) + 1e-6:
         return
+    frames = frames_for(stops)
     notes = {
         Note.MANY_FRAMES: frames > MANY_FRAMES,
         Note.BURST_BY_HAND: not situation.tripod,
         Note.WIND: situation.wind,
     }
-    yield offer(
-        Lever.AVERAGE,
-        end,
-        -stops,
-        Price.BEADS,
-        {"frames": frames, "each_s": each_s, "noise_ratio": averaging_noise(frames)},
-        replace(end.settings, shutter_s=each_s),
-        tuple(note for note, holds in notes.items() if holds),
-    )
+    numbers = {"frames": float(frames), "each_s": each_s, "noise_ratio": averaging_noise(frames)}
+    held = tuple(note for note, holds in notes.items() if holds)
+    settings = replace(end.settings, shutter_s=each_s)
+    yield offer(Lever.AVERAGE, end, -stops, Price.BEADS, numbers, settings, held)
 
 
 def _narrower_than_good(end: State, situation: Situation) -> Iterator[Step]:

@@ -68,8 +68,13 @@ def start_of(situation: Situation) -> State:
     return State(situation.settings, polariser_on, situation.nd_on, situation.change_stops)
 
 
-def moved(state: State, lever: Lever, wanted: float, situation: Situation) -> State:
-    """One dial moved by what is nearest to `wanted` [stops]; of two equally near, the darker."""
+def moved(
+    state: State, lever: Lever, wanted: float, situation: Situation, *, never_past: bool = False
+) -> State:
+    """One dial moved by what is nearest to `wanted` [stops]; of two equally near, the darker.
+
+    With `never_past`, only by as much as is wanted or less.
+    """
     if block_of(lever, situation) is not None or abs(wanted) <= 1e-6:
         return state
     start = value_of(lever, state.settings)
@@ -80,7 +85,10 @@ def moved(state: State, lever: Lever, wanted: float, situation: Situation) -> St
         return round(abs(level - wanted), 6), level
 
     stay = Mark(start, start, "")
-    best = min([stay, *reachable(lever, start, wanted, situation)], key=miss)
+    marks = reachable(lever, start, wanted, situation)
+    if never_past:
+        marks = [m for m in marks if abs(brightness(lever, m.exact) - here) <= abs(wanted) + 1e-6]
+    best = min([stay, *marks], key=miss)
     return state if best is stay else state.at(lever, best.exact)
 
 
@@ -180,7 +188,7 @@ def brightened(state: State, situation: Situation) -> State:
 
 
 def given_back(state: State, situation: Situation) -> State:
-    """What a filter takes too much, given back.
+    """What a filter takes too much, given back, but never so much that it is too bright again.
 
     Noise only for a dark frame, and no
     more of it than is clean or than there was.
@@ -194,7 +202,7 @@ def given_back(state: State, situation: Situation) -> State:
             no_worse = max(situation.camera.sensor.clean_iso, situation.settings.iso)
             wanted = min(wanted, math.log2(no_worse / state.settings.iso))
         if wanted > 0 and (free or not may_stay(state.remaining)):
-            state = moved(state, lever, wanted, situation)
+            state = moved(state, lever, wanted, situation, never_past=True)
     return state
 
 

@@ -160,10 +160,13 @@ def reachable(lever: Lever, start: float, wanted: float, situation: Situation) -
     sign = math.copysign(1.0, wanted)
     end = brightness(lever, limits.brightest if sign > 0 else limits.darkest)
     here = brightness(lever, start)
+    # from an extended speed the first mark upwards is base, never another extended one
+    lowest = limits.darkest / _EQUAL if lever is Lever.ISO else 0.0
     marks = [
         mark
         for mark in marks_of(lever, situation.camera.dial)
         if sign * (brightness(lever, mark.exact) - here) > 1e-6
         and sign * (end - brightness(lever, mark.exact)) > -1e-6
+        and mark.exact >= lowest
     ]
     return marks if sign > 0 else marks[::-1]

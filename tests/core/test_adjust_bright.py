@@ -111,6 +111,13 @@ def test_a_filter_that_is_too_strong_may_be_paid_for_with_iso() -> None:
     assert found.met
 
 
+def test_giving_back_never_makes_it_too_bright_again() -> None:
+    """1.5 over, 1.7 taken: a third opened would be too bright by 0.13, so it stays at f/11."""
+    found = plan(a_situation(dialled(11, 1 / 4), -1.5, keep=TIME, polariser="off"))
+    assert levers(found) == [("polariser", -1.7)]
+    assert found.remaining_stops == pytest.approx(0.2)
+
+
 def test_extended_low_iso_is_never_used_and_named_when_found() -> None:
     """Below base there is no highlight room: no plan goes there; who is there is told."""
     found = plan(a_situation(dialled(11, 1 / 4), -1, keep=TIME_AND_F))
