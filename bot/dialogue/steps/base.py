@@ -15,7 +15,7 @@ from bot.dialogue.states import State, Trigger
 from bot.dialogue.texts import TEXTS, measures
 from bot.dialogue.turn import Turn
 from core.camera import POLARISER_STOPS, Camera
-from core.exposure import Settings
+from core.exposure import Settings, ev100
 from core.light import LIGHTS, metered_level
 from core.optics import FNumberChoice
 from core.series import Mark, f_number_label, nearest, time_marks
@@ -23,6 +23,8 @@ from core.water import AIM
 
 #: Up to here a predicted level counts as right [stops] (own rule: the light is told in words).
 _RIGHT_STOPS: Final = 0.5
+#: A frame that clips leaves this much to take back [stops] (common practice: 1/3 to 2/3).
+UNDER_CLIPPED_STOPS: Final = 2 / 3
 #: Above this many frames of a focus stack the nearest thing is let go (common practice: about 6).
 _MOST_FRAMES: Final = 6
 #: By hand or on a rock, nothing longer is held with several tries [s] (common practice: 1/15).
@@ -41,13 +43,14 @@ def give(turn: Turn) -> None:
         assumed.note("focal", focal_mm=focal_mm)
     depth = reckoning.depth_of(facts, focal_mm, assumed)
     flow = reckoning.flowing_or_usual(facts, focal_mm, assumed)
-    shutter_s = aimed_time(facts, flow, camera).exact
-    wanted = Settings(depth.exact, shutter_s, camera.base_iso)
-    solved = _fit_to_light(facts, wanted)
+    wanted = _wanted(turn, depth, flow, camera)
+    solved = _fit_to_light(turn, wanted)
     given = _as_given(facts, solved, wanted, focal_mm)
-    turn.change_walk(given=given, clean_stops=None, clipped_stops=None)
+    turn.change_walk(given=given)
     _say_settings(turn, given, camera, depth)
     _say_level(turn, solved)
+    keep_filters(turn, given)
+    turn.unlearn("f_number", "shutter_s", "iso")  # they live on in what was given
     _say_support(turn, facts)
     _explain(turn, given, flow, depth, camera)
     tell_assumed(turn, assumed, camera)
@@ -55,15 +58,34 @@ def give(turn: Turn) -> None:
     turn.ask("blink")
 
 
+def _wanted(turn: Turn, depth: FNumberChoice, flow: Flowing, camera: Camera) -> Settings:
+    """The settings to begin with: what the person keeps, else depth, look and base ISO."""
+    facts, before = turn.facts, turn.walk.given
+    f_number, shutter_s, iso = reckoning.exact_settings(facts)
+    if before is not None:
+        f_number, shutter_s, iso = (
+            f_number or before.f_number,
+            shutter_s or before.shutter_s,
+            iso or before.iso,
+        )
+    kept_f = f_number if Keep.F_NUMBER in facts.keep else None
+    kept_s = shutter_s if Keep.TIME in facts.keep else None
+    kept_iso = iso if Keep.ISO in facts.keep else None
+    if camera.sensor.fixed_f_number is not None:
+        kept_f = None
+    return Settings(
+        kept_f or depth.exact,
+        kept_s or aimed_time(facts, flow, camera).exact,
+        kept_iso or camera.base_iso,
+    )
+
+
 def aimed_time(facts: Facts, flow: Flowing, camera: Camera) -> Mark:
     """The marked time nearest to the aim of the wished look, inside its band and the camera.
 
-    A kept time stays; without a tripod the time is held short, since nobody holds the aim.
+    Without a tripod the time is held short, since nobody holds the aim.
     """
     marks = [m for m in time_marks(camera.dial) if m.exact >= camera.shortest_s * 0.999]
-    told = reckoning.exact_settings(facts)[1]
-    if told is not None and Keep.TIME in facts.keep:
-        return nearest(marks, told)
     look = reckoning.wished_look(facts)
     shortest_s, longest_s = flow.times(look)
     aim_s = flow.time_for(AIM[look])
@@ -74,14 +96,42 @@ def aimed_time(facts: Facts, flow: Flowing, camera: Camera) -> Mark:
     return nearest(inside or marks, aim_s)
 
 
-def _fit_to_light(facts: Facts, wanted: Settings) -> Solved | None:
-    """The plan that brings the wanted settings to the light that was told; None if none was."""
-    light = LIGHTS.get(facts.light or "")
-    if light is None:
+def _fit_to_light(turn: Turn, wanted: Settings) -> Solved | None:
+    """The plan that brings the wanted settings to the light; None while it is unknown.
+
+    Frames of this walk tell the light better than words do. A polariser in the bag goes on
+    first where the light has its stops to spare (common practice: before time and aperture).
+    """
+    facts = turn.facts
+    over = _over_stops(turn, wanted)
+    if over is None:
         return None
+    if over >= POLARISER_STOPS and solving.polariser_of(facts) == "off":
+        facts = facts.updated(Facts(polariser_on=True))
+        over -= POLARISER_STOPS
+    return solving.solve(facts, wanted, -over)
+
+
+def _over_stops(turn: Turn, wanted: Settings) -> float | None:
+    """How much too bright the wanted settings would be, filters as they are [stops]."""
+    facts, walk = turn.facts, turn.walk
     filters = (POLARISER_STOPS if facts.polariser_on else 0.0) + (facts.nd_on_stops or 0.0)
-    level = metered_level(wanted, light.ev100, filters)
-    return solving.solve(facts, wanted, -level)
+    level = -ev100(wanted.f_number, wanted.shutter_s, wanted.iso) - filters
+    if walk.clean_stops is not None:
+        return float(level - walk.clean_stops)
+    if walk.clipped_stops is not None:
+        return float(level - walk.clipped_stops) + UNDER_CLIPPED_STOPS
+    light = LIGHTS.get(facts.light or "")
+    return None if light is None else metered_level(wanted, light.ev100, filters)
+
+
+def keep_filters(turn: Turn, given: GivenSettings) -> None:
+    """What stands before the lens from now on, where that differs from what was known."""
+    facts = turn.facts
+    if bool(facts.polariser_on) != given.polariser_on:
+        turn.learn(Facts(polariser_on=given.polariser_on, has_polariser=True))
+    if (facts.nd_on_stops or 0.0) != given.nd_on_stops:
+        turn.learn(Facts(nd_on_stops=given.nd_on_stops))
 
 
 def _as_given(
@@ -157,7 +207,8 @@ def _say_level(turn: Turn, solved: Solved | None) -> None:
     """The predicted level in the told light, and which lever comes next."""
     if solved is None:
         return
-    light = TEXTS[f"light.{turn.facts.light}"]
+    measured = turn.walk.clean_stops is not None or turn.walk.clipped_stops is not None
+    light = TEXTS["light_measured" if measured else f"light.{turn.facts.light}"]
     rest = solved.plan.remaining_stops
     if solved.plan.met or abs(rest) <= _RIGHT_STOPS:
         turn.say(Role.ASSUMPTION, "base.level_ok", light=light)

@@ -119,7 +119,7 @@ def answer_next(turn: Turn, value: str) -> None:
         finish(turn)
         return
     kept = {name: check for name, check in turn.walk.checks.items() if name == "focal"}
-    turn.change_walk(checks=kept, given=None, clean_stops=None, clipped_stops=None, asked=())
+    turn.change_walk(checks=kept, given=None, first_stops=None, asked=())
     if value == "other_lens":
         turn.unlearn("focal_mm", "section", "section_height_m", "f_number", "shutter_s", "iso")
         turn.change_walk(checks={})

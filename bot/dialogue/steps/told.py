@@ -64,6 +64,8 @@ def take_in(turn: Turn, facts: Facts, text: str) -> None:
         return
     quiet = turn.context.conversation.walk is None
     _moved(turn, facts)
+    if facts.light is not None:
+        turn.change_walk(clean_stops=None, clipped_stops=None, first_stops=None)
     turn.learn(_settled(turn, facts))
     if quiet:
         arrive.begin_quietly(turn)

@@ -118,6 +118,7 @@ EVERYWHERE: Final[dict[str, str]] = {
     "card.alt": "Card in large black letters: {lines}.",
     "card.nothing": "No settings yet to put on a card; they come with the base settings.",
     # lights, as they are named to a person
+    "light_measured": "the light of your last frames",
     "light.snow in sun": "sun on snow",
     "light.full sun": "full sun",
     "light.hazy sun": "hazy sun",
