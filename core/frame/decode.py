@@ -119,11 +119,19 @@ def decode(
             opened = _READERS[kind](data, max_pixels)
     except UnreadableFrameError:
         raise
-    except MemoryError as error:
-        raise UnreadableFrameError(FrameFault.TOO_MUCH_MEMORY) from error
     except Exception as error:  # a hostile file breaks a reader in many ways
-        raise UnreadableFrameError(FrameFault.DAMAGED) from error
+        fault = FrameFault.TOO_MUCH_MEMORY if _out_of_memory(error) else FrameFault.DAMAGED
+        raise UnreadableFrameError(fault) from error
     return _finished(kind, opened)
+
+
+def _out_of_memory(error: Exception) -> bool:
+    """Whether a reader found no memory, in the ways in which the three of them say it."""
+    if isinstance(error, cv2.error):
+        return error.code == cv2.Error.StsNoMem
+    # libheif has words only.
+    heif = isinstance(error, RuntimeError) and str(error).startswith("Memory allocation error")
+    return heif or isinstance(error, MemoryError)
 
 
 def _finished(kind: str, opened: _Opened) -> DecodedFrame:

@@ -269,11 +269,22 @@ def test_limits_can_be_set() -> None:
     assert decode(data, max_pixels=60_000).pixels.size == 180_000
 
 
-def test_out_of_memory(monkeypatch: pytest.MonkeyPatch) -> None:
+def no_memory_of_opencv() -> cv2.error:
+    error = cv2.error("no memory")
+    error.code = cv2.Error.StsNoMem
+    return error
+
+
+@pytest.mark.parametrize(
+    "error",
+    [MemoryError(), no_memory_of_opencv(), RuntimeError("Memory allocation error: 72 bytes")],
+    ids=["Python", "OpenCV", "libheif"],
+)
+def test_out_of_memory(monkeypatch: pytest.MonkeyPatch, error: Exception) -> None:
     """A decoder that finds no memory is no sign of damage."""
 
     def hungry(*_: object) -> None:
-        raise MemoryError
+        raise error
 
     monkeypatch.setattr(cv2, "imdecode", hungry)
     with pytest.raises(UnreadableFrameError) as caught:

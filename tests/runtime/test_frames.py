@@ -1,0 +1,222 @@
+"""Each shared file has a process of its own, and nothing that it does there harms anybody."""
+
+from __future__ import annotations
+
+import asyncio
+import io
+import logging
+import time
+from collections.abc import AsyncIterator
+
+import numpy as np
+import pytest
+from PIL import Image
+
+from bot.runtime import frame_child
+from bot.runtime import frames as serving
+from bot.runtime.frame_child import ANSWERS, Answer, FrameLimits, check_and_draw
+from bot.runtime.frames import FrameOutcome, FrameServer
+from core.errors import FrameFault
+from core.frame.report import AreaKind, SizeNote
+from tests.runtime.frame_targets import do
+
+MEBIBYTE = 2**20
+
+
+def picture() -> bytes:
+    """A grey JPEG of 1200 × 800 px with a white patch."""
+    pixels = np.full((800, 1200, 3), 90, np.uint8)
+    pixels[450:600, 500:620] = 255
+    stream = io.BytesIO()
+    Image.fromarray(pixels).save(stream, "JPEG", quality=92)
+    return stream.getvalue()
+
+
+@pytest.fixture
+async def server() -> AsyncIterator[FrameServer]:
+    """A server whose processes do what the file says, with narrow limits."""
+    limits = FrameLimits(time_s=3, memory_bytes=300 * MEBIBYTE, report_bytes=20_000)
+    frame_server = FrameServer(workers=2, limits=limits, work=do)
+    await frame_server.start()
+    yield frame_server
+    await frame_server.stop()
+
+
+async def test_report_and_picture() -> None:
+    """A good file gives a report and a marked picture without metadata."""
+    server = FrameServer()
+    assert await server.start() < 30
+    outcome = await server.check(picture(), (6000, 4000))
+    await server.stop()
+    assert outcome.fault is None
+    assert outcome.report is not None
+    assert outcome.report.size_note is SizeNote.RESIZED
+    assert outcome.report.clipping.areas[0].kind is AreaKind.WHITE_WATER
+    assert outcome.picture_png is not None
+    marked = Image.open(io.BytesIO(outcome.picture_png))
+    assert not marked.getexif()
+
+
+@pytest.mark.parametrize(
+    ("data", "fault", "numbers"),
+    [
+        (b"", FrameFault.EMPTY, {}),
+        (b"no picture", FrameFault.NOT_A_PICTURE, {}),
+        (b"GIF89a..", FrameFault.KIND_NOT_READ, {"raw": 0}),
+        (picture()[:2000], FrameFault.DAMAGED, {}),
+        (b"hang", FrameFault.TOO_SLOW, {}),
+        (b"spin", FrameFault.TOO_SLOW, {}),
+        (b"swallow_memory", FrameFault.TOO_MUCH_MEMORY, {}),
+        (b"swallow_memory_in_opencv", FrameFault.TOO_MUCH_MEMORY, {}),
+        (b"crash", FrameFault.CRASHED, {}),
+        (b"be_killed", FrameFault.TOO_MUCH_MEMORY, {}),  # as the kernel does, out of memory
+        (b"talk_too_much", FrameFault.CRASHED, {}),
+        (b"bug", FrameFault.CRASHED, {}),
+        (b"write_a_file", FrameFault.DAMAGED, {"errno": 27}),  # EFBIG
+    ],
+    ids=lambda value: value[:12].decode("latin-1") if isinstance(value, bytes) else None,
+)
+async def test_faults(
+    server: FrameServer, data: bytes, fault: FrameFault, numbers: dict[str, float]
+) -> None:
+    """A file that is wrong, hangs, crashes or swallows memory comes out with its fault."""
+    began = time.monotonic()
+    outcome = await server.check(data, None)
+    assert (outcome.report, outcome.fault, outcome.numbers) == (None, fault, numbers)
+    assert time.monotonic() - began < 15
+
+
+async def test_processor_time_is_bounded() -> None:
+    """A process that computes for too long is ended by the kernel even if nobody waits for it."""
+    limits = FrameLimits(time_s=1, memory_bytes=300 * MEBIBYTE)
+    server = FrameServer(limits=limits, work=do)
+    await server.start()
+    assert (await server.check(b"spin", None)).fault is FrameFault.TOO_SLOW
+    await server.stop()
+
+
+async def test_neighbours_are_not_harmed(server: FrameServer) -> None:
+    """While one file crashes and another hangs, a third is measured; and the loop stays free."""
+    ticks = 0
+
+    async def tick() -> None:
+        nonlocal ticks
+        while True:
+            ticks += 1
+            await asyncio.sleep(0.01)
+
+    async with asyncio.TaskGroup() as group:
+        ticking = group.create_task(tick())
+        tasks = [group.create_task(server.check(data)) for data in (b"crash", b"hang", picture())]
+        outcomes = [await task for task in tasks]
+        ticking.cancel()
+    assert [outcome.fault for outcome in outcomes] == [
+        FrameFault.CRASHED,
+        FrameFault.TOO_SLOW,
+        None,
+    ]
+    assert ticks > 50
+
+
+async def test_each_file_has_its_own_fresh_quiet_process(
+    server: FrameServer, capfd: pytest.CaptureFixture[str]
+) -> None:
+    """Processes are never used twice; they are forked warm, with one thread, and print nothing."""
+    first, second = [(await server.check(b"tell_of_myself")).numbers for _ in range(2)]
+    assert first["pid"] != second["pid"]
+    assert (first["threads"], first["warm"], first["decoded"]) == (1, 1, 0)
+    assert "must not be seen" not in capfd.readouterr().err
+
+
+async def test_forked_not_imported_anew(server: FrameServer) -> None:
+    """A process is there in well under the time that importing the libraries takes."""
+    began = time.monotonic()
+    for _ in range(5):
+        await server.check(b"no picture")
+    assert (time.monotonic() - began) / 5 < 0.5
+
+
+async def test_file_over_the_limit_starts_no_process() -> None:
+    """A file over the limit is refused without a process."""
+    server = FrameServer(limits=FrameLimits(file_bytes=1000))
+    outcome = await server.check(b"x" * 1001)
+    assert outcome.fault is FrameFault.TOO_MANY_BYTES
+    assert outcome.numbers == {"bytes": 1001, "limit": 1000}
+
+
+async def test_workers_bound_what_runs_at_once() -> None:
+    """With one worker, a second file waits for the first."""
+    server = FrameServer(workers=1, limits=FrameLimits(time_s=1.5), work=do)
+    await server.start()
+    began = time.monotonic()
+    first, second = await asyncio.gather(server.check(b"hang"), server.check(b"hang"))
+    assert time.monotonic() - began > 2.9
+    assert first.fault is second.fault is FrameFault.TOO_SLOW
+    await server.stop()
+
+
+async def test_stop_ends_what_runs() -> None:
+    """Stopping ends running processes at once, and nothing starts any more."""
+    server = FrameServer(workers=1, work=do)
+    await server.start()
+    running, waiting = (asyncio.create_task(server.check(b"hang")) for _ in range(2))
+    await asyncio.sleep(0.5)
+    began = time.monotonic()
+    await server.stop()
+    assert [(await task).fault for task in (running, waiting)] == [FrameFault.CRASHED] * 2
+    assert time.monotonic() - began < 3
+
+
+async def test_cancelling_ends_the_process() -> None:
+    """Who gives up waiting leaves no process behind, and the place is free again."""
+    server = FrameServer(workers=1, work=do)
+    await server.start()
+    with pytest.raises(TimeoutError):
+        async with asyncio.timeout(0.5):
+            await server.check(b"hang")
+    began = time.monotonic()
+    assert (await server.check(b"bug")).fault is FrameFault.CRASHED
+    assert time.monotonic() - began < 5
+    await server.stop()
+
+
+async def test_a_bug_is_logged_by_its_place_only(
+    server: FrameServer, caplog: pytest.LogCaptureFixture
+) -> None:
+    """The log names where a bug showed, never what the file said."""
+    with caplog.at_level(logging.ERROR):
+        await server.check(b"bug")
+    assert "RuntimeError < frame_targets.py" in caplog.text
+    assert "private" not in caplog.text
+
+
+@pytest.mark.parametrize(
+    "answer",
+    [b"", b"not json", b"[]", b"[" * 10_000, b'{"fault": "no_such"}', b'{"report": {"width": 1}}'],
+)
+def test_forged_answer_is_a_crash(answer: bytes) -> None:
+    """An answer that is not what a process sends counts as a crash."""
+    assert serving._read(answer, b"") == FrameOutcome(fault=FrameFault.CRASHED)
+
+
+def test_answer_through_json() -> None:
+    """A report goes through the pipe's JSON unchanged."""
+    answer, marked = check_and_draw(picture(), None, 10_000_000)
+    assert serving._read(ANSWERS.dump_json(answer), marked) == FrameOutcome(
+        report=answer.report, picture_png=marked
+    )
+
+
+def test_report_without_its_picture(monkeypatch: pytest.MonkeyPatch) -> None:
+    """When the drawing fails the report is still given, and the log told."""
+
+    def broken(*_: object) -> bytes:
+        raise ZeroDivisionError
+
+    monkeypatch.setattr(frame_child, "draw_marked_frame", broken)
+    answer, marked = check_and_draw(picture(), None, 10_000_000)
+    assert answer.report is not None
+    assert answer.broke.startswith("ZeroDivisionError")
+    assert marked == b""
+    assert serving._read(ANSWERS.dump_json(answer), marked).picture_png is None
+    assert Answer() == Answer(None, None, {}, "")
