@@ -170,7 +170,7 @@ class Settings(BaseSettings):
         """URL of the database: the one that was given, or SQLite in the data folder."""
         if self.database_url is not None:
             return self.database_url.get_secret_value()
-        return f"sqlite+aiosqlite:///{self.data_dir.absolute() / 'linn.db'}"
+        return f"sqlite:///{self.data_dir.absolute() / 'linn.db'}"
 
     @property
     def frame_bytes(self) -> int:

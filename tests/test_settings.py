@@ -42,7 +42,7 @@ def test_defaults_answer_nobody_and_keep_frames_for_a_month(
     assert settings.homeserver == "https://matrix.mill.example"
     assert (settings.allowed, settings.leaders) == ((), ())
     assert (settings.frames_days, settings.workers, settings.frame_bytes) == (30, 1, 60_000_000)
-    assert settings.database == f"sqlite+aiosqlite:///{Path('data').absolute() / 'linn.db'}"
+    assert settings.database == f"sqlite:///{Path('data').absolute() / 'linn.db'}"
 
 
 def test_lists_are_written_with_commas(monkeypatch: pytest.MonkeyPatch) -> None:

@@ -7,6 +7,7 @@ from typing import Any, Final
 
 from sqlalchemy import (
     ColumnElement,
+    Connection,
     Table,
     and_,
     delete,
@@ -17,7 +18,6 @@ from sqlalchemy import (
     update,
 )
 from sqlalchemy.exc import IntegrityError
-from sqlalchemy.ext.asyncio import AsyncConnection
 
 from bot.store.rows import ConflictError, ConversationKey, Part, StoredText
 from bot.store.tables import CONVERSATIONS, PEOPLE, PLACES, ROOMS
@@ -45,7 +45,7 @@ def _is_row(part: Part, key: ConversationKey) -> ColumnElement[bool]:
     return and_(*(columns[name] == value for name, value in _identity(part, key).items()))
 
 
-async def read_context(connection: AsyncConnection, key: ConversationKey) -> dict[Part, StoredText]:
+def read_context(connection: Connection, key: ConversationKey) -> dict[Part, StoredText]:
     """The parts of a conversation's context that have a row, in one question."""
     questions = [
         select(literal(part.value).label("part"), table.c.version, table.c.body).where(
@@ -53,12 +53,12 @@ async def read_context(connection: AsyncConnection, key: ConversationKey) -> dic
         )
         for part, table in _TABLES.items()
     ]
-    rows = await connection.execute(union_all(*questions))
+    rows = connection.execute(union_all(*questions))
     return {Part(row.part): StoredText(row.body, row.version) for row in rows}
 
 
-async def write_context(
-    connection: AsyncConnection,
+def write_context(
+    connection: Connection,
     key: ConversationKey,
     versions: Mapping[Part, int],
     changes: Mapping[Part, str | None],
@@ -70,36 +70,34 @@ async def write_context(
     Raises:
         ConflictError: another has written one of them.
     """
-    now = {part: text.version for part, text in (await read_context(connection, key)).items()}
+    now = {part: text.version for part, text in (read_context(connection, key)).items()}
     if now != dict(versions):
         raise ConflictError
     for part, body in changes.items():
-        await _write_part(connection, part, key, versions.get(part, 0), body)
+        _write_part(connection, part, key, versions.get(part, 0), body)
 
 
-async def _write_part(
-    connection: AsyncConnection, part: Part, key: ConversationKey, version: int, body: str | None
+def _write_part(
+    connection: Connection, part: Part, key: ConversationKey, version: int, body: str | None
 ) -> None:
     table = _TABLES[part]
     same = and_(_is_row(part, key), table.c.version == version)
     if body is None:
-        await connection.execute(delete(table).where(same))
+        connection.execute(delete(table).where(same))
     elif version:
         values = {"body": body, "version": version + 1}
-        changed = await connection.execute(update(table).where(same).values(**values))
+        changed = connection.execute(update(table).where(same).values(**values))
         if not changed.rowcount:
             raise ConflictError
     else:
-        await _insert_part(connection, part, key, body)
+        _insert_part(connection, part, key, body)
 
 
-async def _insert_part(
-    connection: AsyncConnection, part: Part, key: ConversationKey, body: str
-) -> None:
+def _insert_part(connection: Connection, part: Part, key: ConversationKey, body: str) -> None:
     values: dict[str, Any] = {**_identity(part, key), "version": 1, "body": body}
     if part is Part.ROOM and not key.thread_key:  # a direct room is its person's
         values["person_id"] = key.person_id
     try:
-        await connection.execute(insert(_TABLES[part]).values(**values))
+        connection.execute(insert(_TABLES[part]).values(**values))
     except IntegrityError:  # possible between processes only
         raise ConflictError from None

@@ -1,34 +1,20 @@
-"""The database: opening, migrating, and the two kinds of transaction."""
+"""The database: opening, migrating, reading, writing."""
 
 from __future__ import annotations
 
 import asyncio
-from collections.abc import AsyncIterator
-from contextlib import asynccontextmanager
 from pathlib import Path
-from typing import Any, Final
+from typing import Final
 
 from alembic import command
 from alembic.config import Config
 from alembic.runtime.migration import MigrationContext
 from alembic.script import ScriptDirectory
-from sqlalchemy import Connection, event, make_url
-from sqlalchemy.ext.asyncio import AsyncConnection, AsyncEngine, create_async_engine
+from sqlalchemy import Connection, make_url
+
+from bot.store.engines import Answer, Transaction, engine_for
 
 _MIGRATIONS: Final = Path(__file__).parent / "migrations"
-
-#: WAL lets readers work beside the writer. NORMAL does not wait for the disk at each commit: what
-#: is committed lives in the system's file cache, so killing the process loses nothing; after a
-#: power cut the last moments may be missing, but the file is whole (SQLite's documentation of
-#: `synchronous`; from memory). An event lost so is sent again, since its sync token is lost too.
-#: secure_delete overwrites what `forget me` deletes.
-_PRAGMAS: Final = (
-    "PRAGMA journal_mode=WAL",
-    "PRAGMA synchronous=NORMAL",
-    "PRAGMA foreign_keys=ON",
-    "PRAGMA secure_delete=ON",
-    "PRAGMA busy_timeout=5000",  # [ms]; own rule: a backup that reads may take that long
-)
 
 
 class SchemaNewerError(Exception):
@@ -52,22 +38,12 @@ class Database:
     """One database, with one writer at a time.
 
     Args:
-        url: `sqlite+aiosqlite:///…` or `postgresql+asyncpg://…`.
+        url: `sqlite:///…` or `postgresql+asyncpg://…`.
     """
 
     def __init__(self, url: str) -> None:
         self._url = make_url(url)
-        self._is_sqlite = self._url.get_backend_name() == "sqlite"
-        self._engine: AsyncEngine = create_async_engine(
-            self._url,
-            pool_pre_ping=not self._is_sqlite,
-            hide_parameters=True,  # an error's text would quote what people wrote
-        )
-        # SQLite takes one writer; waiting here is fair and quick, waiting in SQLite is neither.
-        self._writer = asyncio.Lock()
-        if self._is_sqlite:
-            event.listen(self._engine.sync_engine, "connect", _prepare)
-            event.listen(self._engine.sync_engine, "begin", _begin)
+        self._engine = engine_for(self._url)
 
     async def open(self) -> None:
         """Make the folder and the file if need be, and bring the schema up to date.
@@ -75,56 +51,26 @@ class Database:
         Raises:
             SchemaNewerError: a newer version has been here.
         """
-        if self._is_sqlite and self._url.database:
+        if self._url.get_backend_name() == "sqlite" and self._url.database:
             folder = Path(self._url.database).parent
             await asyncio.to_thread(folder.mkdir, mode=0o700, parents=True, exist_ok=True)
-        async with self.writing() as connection:
-            await connection.run_sync(_migrate)
+        await self.write(_migrate)
 
     async def close(self) -> None:
         """Close all connections."""
-        await self._engine.dispose()
+        await self._engine.close()
 
-    @asynccontextmanager
-    async def reading(self) -> AsyncIterator[AsyncConnection]:
-        """A connection that sees one state of the database."""
-        async with self._engine.begin() as connection:
-            yield connection
+    async def read(self, question: Transaction[Answer]) -> Answer:
+        """Ask something."""
+        return await self._engine.run(question)
 
-    @asynccontextmanager
-    async def writing(self) -> AsyncIterator[AsyncConnection]:
-        """A transaction that is written when the block ends, and undone when it raises."""
-        async with self._writer, self._engine.connect() as connection:
-            # A writer that begins as a reader can fail half-way, when another wrote meanwhile.
-            await connection.execution_options(linn_begin="BEGIN IMMEDIATE")
-            async with connection.begin():
-                yield connection
+    async def write(self, change: Transaction[Answer]) -> Answer:
+        """Change something: all of it when the function returns, nothing when it raises."""
+        return await self._engine.run(change)
 
     async def shred(self) -> None:
-        """Take what was deleted out of the files, so that no byte of it stays.
-
-        With secure_delete the pages are already overwritten; older copies of them stand in the
-        write-ahead log until it is emptied.
-        """
-        if not self._is_sqlite:
-            return
-        async with self._writer, self._engine.connect() as connection:
-            await connection.execution_options(linn_begin=None)  # not inside a transaction
-            await connection.exec_driver_sql("PRAGMA wal_checkpoint(TRUNCATE)")
-
-
-def _prepare(connection: Any, _record: object) -> None:
-    connection.isolation_level = None  # the driver would begin transactions at its own moments
-    cursor = connection.cursor()
-    for pragma in _PRAGMAS:
-        cursor.execute(pragma)
-    cursor.close()
-
-
-def _begin(connection: Connection) -> None:
-    begin = connection.get_execution_options().get("linn_begin", "BEGIN")
-    if begin is not None:
-        connection.exec_driver_sql(begin)
+        """Take what was deleted out of the database's files, so that no byte of it stays."""
+        await self._engine.shred()
 
 
 def _migrate(connection: Connection) -> None:

@@ -5,8 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 from typing import Final
 
-from sqlalchemy import ColumnElement, Table, and_, delete, select
-from sqlalchemy.ext.asyncio import AsyncConnection
+from sqlalchemy import ColumnElement, Connection, Table, and_, delete, select
 
 from bot.store.rows import InboxRow, JobKind, TakeBack
 from bot.store.tables import (
@@ -42,34 +41,34 @@ class Deleted:
     unsent: tuple[int, ...]
 
 
-async def forget_person(connection: AsyncConnection, row: InboxRow) -> Deleted:
+def forget_person(connection: Connection, row: InboxRow) -> Deleted:
     """Delete the person's rows and say what has to be taken back outside of the database.
 
     Events that came after the wish to be forgotten stay: they start anew.
     """
     person_id = row.key.person_id
-    sent, unsent = await _messages(connection, OUTBOX.c.person_id == person_id)
-    pictures = await _pictures(connection, PICTURES.c.person_id == person_id)
-    earlier = await _unfinished(connection, person_id)
+    sent, unsent = _messages(connection, OUTBOX.c.person_id == person_id)
+    pictures = _pictures(connection, PICTURES.c.person_id == person_id)
+    earlier = _unfinished(connection, person_id)
     for table in PERSONAL_TABLES:
-        await connection.execute(delete(table).where(table.c.person_id == person_id))
+        connection.execute(delete(table).where(table.c.person_id == person_id))
     before = INBOX.c.position < row.position
-    await connection.execute(delete(INBOX).where(INBOX.c.person_id == person_id, before))
+    connection.execute(delete(INBOX).where(INBOX.c.person_id == person_id, before))
     everything = TakeBack(
         messages=sent + earlier.messages, pictures=pictures + earlier.pictures, shred=True
     )
     return Deleted(everything, unsent)
 
 
-async def drop_frame(connection: AsyncConnection, person_id: str, frame_event_id: str) -> Deleted:
+def drop_frame(connection: Connection, person_id: str, frame_event_id: str) -> Deleted:
     """Delete a frame's check and pictures and say what has to be taken back outside."""
     owned = and_(PICTURES.c.person_id == person_id, PICTURES.c.frame_event_id == frame_event_id)
-    pictures = await _pictures(connection, owned)
+    pictures = _pictures(connection, owned)
     shown = OUTBOX.c.picture.in_(pictures)
-    sent, unsent = await _messages(connection, shown)
-    await connection.execute(delete(OUTBOX).where(shown))
-    await connection.execute(delete(PICTURES).where(owned))
-    await connection.execute(
+    sent, unsent = _messages(connection, shown)
+    connection.execute(delete(OUTBOX).where(shown))
+    connection.execute(delete(PICTURES).where(owned))
+    connection.execute(
         delete(JOBS).where(
             JOBS.c.person_id == person_id,
             JOBS.c.frame_event_id == frame_event_id,
@@ -79,25 +78,25 @@ async def drop_frame(connection: AsyncConnection, person_id: str, frame_event_id
     return Deleted(TakeBack(messages=sent, pictures=pictures), unsent)
 
 
-async def _messages(
-    connection: AsyncConnection, which: ColumnElement[bool]
+def _messages(
+    connection: Connection, which: ColumnElement[bool]
 ) -> tuple[tuple[tuple[str, str], ...], tuple[int, ...]]:
     """Room and event of each sent message, and the position of each unsent one."""
     columns = (OUTBOX.c.position, OUTBOX.c.room_id, OUTBOX.c.sent_event_id)
-    found = await connection.execute(select(*columns).where(which).order_by(OUTBOX.c.position))
+    found = connection.execute(select(*columns).where(which).order_by(OUTBOX.c.position))
     rows = found.all()
     sent = tuple((row.room_id, row.sent_event_id) for row in rows if row.sent_event_id)
     return sent, tuple(row.position for row in rows if row.sent_event_id is None)
 
 
-async def _pictures(connection: AsyncConnection, which: ColumnElement[bool]) -> tuple[str, ...]:
-    return tuple((await connection.execute(select(PICTURES.c.name).where(which))).scalars())
+def _pictures(connection: Connection, which: ColumnElement[bool]) -> tuple[str, ...]:
+    return tuple((connection.execute(select(PICTURES.c.name).where(which))).scalars())
 
 
-async def _unfinished(connection: AsyncConnection, person_id: str) -> TakeBack:
+def _unfinished(connection: Connection, person_id: str) -> TakeBack:
     """What earlier jobs were still to take back; they go with the person's other jobs."""
     which = (JOBS.c.person_id == person_id, JOBS.c.kind == JobKind.TAKE_BACK.value)
-    inputs = await connection.execute(select(JOBS.c.input).where(*which))
+    inputs = connection.execute(select(JOBS.c.input).where(*which))
     jobs = [TakeBack.model_validate_json(text) for text in inputs.scalars()]
     return TakeBack(
         messages=tuple(message for job in jobs for message in job.messages),

@@ -7,8 +7,7 @@ from datetime import datetime
 from typing import Any, Final
 
 from pydantic import TypeAdapter
-from sqlalchemy import Row, delete, func, insert, select, update
-from sqlalchemy.ext.asyncio import AsyncConnection
+from sqlalchemy import Connection, Row, delete, func, insert, select, update
 
 from bot.dialogue.events import Event
 from bot.store.rows import ConversationKey, GoneError, InboxRow, conversation_key
@@ -18,26 +17,24 @@ _EVENT: Final[TypeAdapter[Event]] = TypeAdapter(Event)
 _SYNC: Final = "sync"
 
 
-async def add_events(
-    connection: AsyncConnection, events: Iterable[Event], now: datetime
+def add_events(
+    connection: Connection, events: Iterable[Event], now: datetime
 ) -> tuple[InboxRow, ...]:
     """Write those events that are new and give back their rows, in order."""
     by_id = {event.origin.event_id: event for event in events}
     if not by_id:
         return ()
-    found = await connection.execute(
-        select(HANDLED.c.event_id).where(HANDLED.c.event_id.in_(by_id))
-    )
+    found = connection.execute(select(HANDLED.c.event_id).where(HANDLED.c.event_id.in_(by_id)))
     known = set(found.scalars())
     fresh = [event for event_id, event in by_id.items() if event_id not in known]
     if not fresh:
         return ()
     taken_at = now.timestamp()
-    await connection.execute(
+    connection.execute(
         insert(HANDLED),
         [{"event_id": event.origin.event_id, "taken_at": taken_at} for event in fresh],
     )
-    positions = await connection.execute(
+    positions = connection.execute(
         insert(INBOX).returning(INBOX.c.position, sort_by_parameter_order=True),
         [_columns(event, taken_at) for event in fresh],
     )
@@ -56,18 +53,18 @@ def _columns(event: Event, taken_at: float) -> dict[str, Any]:
     }
 
 
-async def remove_event(connection: AsyncConnection, row: InboxRow) -> None:
+def remove_event(connection: Connection, row: InboxRow) -> None:
     """Take an event out, because its result is written in the same transaction.
 
     Raises:
         GoneError: it is not there: handled already, or forgotten.
     """
-    gone = await connection.execute(delete(INBOX).where(INBOX.c.position == row.position))
+    gone = connection.execute(delete(INBOX).where(INBOX.c.position == row.position))
     if not gone.rowcount:
         raise GoneError
 
 
-async def count_new_attempts(connection: AsyncConnection) -> None:
+def count_new_attempts(connection: Connection) -> None:
     """Count one more attempt for the first event of each conversation, at a start.
 
     An event that is still here after a stop may be the one that brought the process down.
@@ -75,14 +72,14 @@ async def count_new_attempts(connection: AsyncConnection) -> None:
     first = select(func.min(INBOX.c.position)).group_by(
         INBOX.c.room_id, INBOX.c.person_id, INBOX.c.thread_key
     )
-    await connection.execute(
+    connection.execute(
         update(INBOX).where(INBOX.c.position.in_(first)).values(attempts=INBOX.c.attempts + 1)
     )
 
 
-async def waiting_events(connection: AsyncConnection) -> tuple[InboxRow, ...]:
+def waiting_events(connection: Connection) -> tuple[InboxRow, ...]:
     """All events that are not handled, in the order in which they came."""
-    rows = await connection.execute(select(INBOX).order_by(INBOX.c.position))
+    rows = connection.execute(select(INBOX).order_by(INBOX.c.position))
     return tuple(_row(row) for row in rows)
 
 
@@ -91,22 +88,20 @@ def _row(row: Row[Any]) -> InboxRow:
     return InboxRow(row.position, key, _EVENT.validate_json(row.body), row.attempts)
 
 
-async def write_sync_token(connection: AsyncConnection, token: str) -> None:
+def write_sync_token(connection: Connection, token: str) -> None:
     """Keep the token from which the next sync goes on."""
-    changed = await connection.execute(
-        update(MARKS).where(MARKS.c.name == _SYNC).values(value=token)
-    )
+    changed = connection.execute(update(MARKS).where(MARKS.c.name == _SYNC).values(value=token))
     if not changed.rowcount:
-        await connection.execute(insert(MARKS).values(name=_SYNC, value=token))
+        connection.execute(insert(MARKS).values(name=_SYNC, value=token))
 
 
-async def read_sync_token(connection: AsyncConnection) -> str | None:
+def read_sync_token(connection: Connection) -> str | None:
     """The token that was kept last, None on a new database."""
-    found = await connection.execute(select(MARKS.c.value).where(MARKS.c.name == _SYNC))
+    found = connection.execute(select(MARKS.c.value).where(MARKS.c.name == _SYNC))
     token: str | None = found.scalar_one_or_none()
     return token
 
 
-async def forget_handled(connection: AsyncConnection, before: datetime) -> None:
+def forget_handled(connection: Connection, before: datetime) -> None:
     """Drop the ids of events that were taken in before then."""
-    await connection.execute(delete(HANDLED).where(HANDLED.c.taken_at < before.timestamp()))
+    connection.execute(delete(HANDLED).where(HANDLED.c.taken_at < before.timestamp()))

@@ -6,18 +6,17 @@ from collections.abc import Iterable, Sequence
 from datetime import UTC, datetime
 from typing import Any
 
-from sqlalchemy import Row, and_, delete, insert, select, update
-from sqlalchemy.ext.asyncio import AsyncConnection
+from sqlalchemy import Connection, Row, and_, delete, insert, select, update
 
 from bot.dialogue.events import Origin
 from bot.store.rows import ConversationKey, JobKind, JobRow, TimerRow
 from bot.store.tables import JOBS, TIMERS
 
 
-async def add_jobs(connection: AsyncConnection, jobs: Sequence[JobRow]) -> None:
+def add_jobs(connection: Connection, jobs: Sequence[JobRow]) -> None:
     """Write work to do."""
     if jobs:
-        await connection.execute(insert(JOBS), [_job_columns(job) for job in jobs])
+        connection.execute(insert(JOBS), [_job_columns(job) for job in jobs])
 
 
 def _job_columns(job: JobRow) -> dict[str, Any]:
@@ -34,9 +33,9 @@ def _job_columns(job: JobRow) -> dict[str, Any]:
     }
 
 
-async def waiting_jobs(connection: AsyncConnection) -> tuple[JobRow, ...]:
+def waiting_jobs(connection: Connection) -> tuple[JobRow, ...]:
     """All work that is not done, the oldest first; what was under way counts as not done."""
-    rows = await connection.execute(select(JOBS).order_by(JOBS.c.due, JOBS.c.created_at))
+    rows = connection.execute(select(JOBS).order_by(JOBS.c.due, JOBS.c.created_at))
     return tuple(_job(row) for row in rows)
 
 
@@ -55,7 +54,7 @@ def _job(row: Row[Any]) -> JobRow:
     )
 
 
-async def write_job_state(connection: AsyncConnection, job: JobRow) -> bool:
+def write_job_state(connection: Connection, job: JobRow) -> bool:
     """Write how far a job has come; False when the job is no longer there."""
     state = {
         "input": job.input,
@@ -64,21 +63,21 @@ async def write_job_state(connection: AsyncConnection, job: JobRow) -> bool:
         "delays": job.delays,
     }
     same = JOBS.c.job_id == job.job_id
-    changed = await connection.execute(update(JOBS).where(same).values(**state))
+    changed = connection.execute(update(JOBS).where(same).values(**state))
     return bool(changed.rowcount)
 
 
-async def remove_job(connection: AsyncConnection, job: JobRow) -> bool:
+def remove_job(connection: Connection, job: JobRow) -> bool:
     """Take out a job whose result is written with this; False when it is no longer there."""
-    gone = await connection.execute(delete(JOBS).where(JOBS.c.job_id == job.job_id))
+    gone = connection.execute(delete(JOBS).where(JOBS.c.job_id == job.job_id))
     return bool(gone.rowcount)
 
 
-async def set_timers(connection: AsyncConnection, timers: Iterable[TimerRow]) -> None:
+def set_timers(connection: Connection, timers: Iterable[TimerRow]) -> None:
     """Write reminders; one of the same name in the same conversation is replaced."""
     for timer in timers:
-        await cancel_timers(connection, timer.key, (timer.name,))
-        await connection.execute(
+        cancel_timers(connection, timer.key, (timer.name,))
+        connection.execute(
             insert(TIMERS).values(
                 **timer.key.values,
                 timer_id=timer.timer_id,
@@ -89,19 +88,17 @@ async def set_timers(connection: AsyncConnection, timers: Iterable[TimerRow]) ->
         )
 
 
-async def cancel_timers(
-    connection: AsyncConnection, key: ConversationKey, names: Sequence[str]
-) -> None:
+def cancel_timers(connection: Connection, key: ConversationKey, names: Sequence[str]) -> None:
     """Drop reminders of a conversation by name; unknown names are ignored."""
     if not names:
         return
     same = and_(*(TIMERS.c[name] == value for name, value in key.values.items()))
-    await connection.execute(delete(TIMERS).where(same, TIMERS.c.name.in_(names)))
+    connection.execute(delete(TIMERS).where(same, TIMERS.c.name.in_(names)))
 
 
-async def waiting_timers(connection: AsyncConnection) -> tuple[TimerRow, ...]:
+def waiting_timers(connection: Connection) -> tuple[TimerRow, ...]:
     """All reminders that have not fired."""
-    rows = await connection.execute(select(TIMERS).order_by(TIMERS.c.due))
+    rows = connection.execute(select(TIMERS).order_by(TIMERS.c.due))
     return tuple(_timer(row) for row in rows)
 
 
@@ -115,7 +112,7 @@ def _timer(row: Row[Any]) -> TimerRow:
     )
 
 
-async def remove_timer(connection: AsyncConnection, timer: TimerRow) -> bool:
+def remove_timer(connection: Connection, timer: TimerRow) -> bool:
     """Take out a reminder that fires; False when it was cancelled or replaced."""
-    gone = await connection.execute(delete(TIMERS).where(TIMERS.c.timer_id == timer.timer_id))
+    gone = connection.execute(delete(TIMERS).where(TIMERS.c.timer_id == timer.timer_id))
     return bool(gone.rowcount)

@@ -7,20 +7,17 @@ from dataclasses import replace
 from datetime import UTC, datetime
 from typing import Any
 
-from sqlalchemy import Row, and_, delete, insert, select, update
-from sqlalchemy.ext.asyncio import AsyncConnection
+from sqlalchemy import Connection, Row, and_, delete, insert, select, update
 
 from bot.store.rows import ConversationKey, Message, OutboxRow
 from bot.store.tables import OUTBOX
 
 
-async def add_messages(
-    connection: AsyncConnection, messages: Sequence[OutboxRow]
-) -> tuple[OutboxRow, ...]:
+def add_messages(connection: Connection, messages: Sequence[OutboxRow]) -> tuple[OutboxRow, ...]:
     """Write messages to send; what comes back carries the positions, in order."""
     if not messages:
         return ()
-    positions = await connection.execute(
+    positions = connection.execute(
         insert(OUTBOX).returning(OUTBOX.c.position, sort_by_parameter_order=True),
         [_columns(message) for message in messages],
     )
@@ -44,9 +41,9 @@ def _columns(row: OutboxRow) -> dict[str, Any]:
     }
 
 
-async def waiting_messages(connection: AsyncConnection) -> tuple[OutboxRow, ...]:
+def waiting_messages(connection: Connection) -> tuple[OutboxRow, ...]:
     """All messages that are not known to be sent, in order."""
-    rows = await connection.execute(
+    rows = connection.execute(
         select(OUTBOX).where(OUTBOX.c.sent_event_id.is_(None)).order_by(OUTBOX.c.position)
     )
     return tuple(_row(row) for row in rows)
@@ -68,38 +65,38 @@ def _row(row: Row[Any]) -> OutboxRow:
     )
 
 
-async def write_upload(connection: AsyncConnection, row: OutboxRow, uploaded: str) -> None:
+def write_upload(connection: Connection, row: OutboxRow, uploaded: str) -> None:
     """Keep address and key of the picture before the event that names them is sent."""
-    await connection.execute(
+    connection.execute(
         update(OUTBOX).where(OUTBOX.c.position == row.position).values(uploaded=uploaded)
     )
 
 
-async def write_sent(connection: AsyncConnection, row: OutboxRow, event_id: str) -> bool:
+def write_sent(connection: Connection, row: OutboxRow, event_id: str) -> bool:
     """Reduce a message to its ids; False when it was forgotten while it was on its way."""
     same = OUTBOX.c.position == row.position
     if row.kept:
         ids_only = {"sent_event_id": event_id, "content": "", "uploaded": None}
-        changed = await connection.execute(update(OUTBOX).where(same).values(**ids_only))
+        changed = connection.execute(update(OUTBOX).where(same).values(**ids_only))
     else:
-        changed = await connection.execute(delete(OUTBOX).where(same))
+        changed = connection.execute(delete(OUTBOX).where(same))
     return bool(changed.rowcount)
 
 
-async def drop_message(connection: AsyncConnection, row: OutboxRow) -> None:
+def drop_message(connection: Connection, row: OutboxRow) -> None:
     """Drop a message that will never be taken."""
-    await connection.execute(delete(OUTBOX).where(OUTBOX.c.position == row.position))
+    connection.execute(delete(OUTBOX).where(OUTBOX.c.position == row.position))
 
 
-async def is_own_thread(connection: AsyncConnection, room_id: str, thread_id: str) -> bool:
+def is_own_thread(connection: Connection, room_id: str, thread_id: str) -> bool:
     """Whether a message was written for this thread."""
     same = and_(OUTBOX.c.room_id == room_id, OUTBOX.c.thread_id == thread_id)
-    found = await connection.execute(select(OUTBOX.c.position).where(same).limit(1))
+    found = connection.execute(select(OUTBOX.c.position).where(same).limit(1))
     return found.first() is not None
 
 
-async def is_own_message(connection: AsyncConnection, room_id: str, event_id: str) -> bool:
+def is_own_message(connection: Connection, room_id: str, event_id: str) -> bool:
     """Whether this event was sent from the outbox."""
     same = and_(OUTBOX.c.room_id == room_id, OUTBOX.c.sent_event_id == event_id)
-    found = await connection.execute(select(OUTBOX.c.position).where(same).limit(1))
+    found = connection.execute(select(OUTBOX.c.position).where(same).limit(1))
     return found.first() is not None

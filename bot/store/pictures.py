@@ -9,8 +9,7 @@ from datetime import datetime
 from pathlib import Path
 from typing import Final
 
-from sqlalchemy import delete, insert, select
-from sqlalchemy.ext.asyncio import AsyncConnection
+from sqlalchemy import Connection, delete, insert, select
 
 from bot.store.rows import PictureRow
 from bot.store.tables import PICTURES
@@ -68,10 +67,10 @@ class PictureFiles:
                 path.unlink(missing_ok=True)
 
 
-async def add_pictures(connection: AsyncConnection, pictures: Sequence[PictureRow]) -> None:
+def add_pictures(connection: Connection, pictures: Sequence[PictureRow]) -> None:
     """Write whose pictures these are."""
     for picture in pictures:
-        await connection.execute(
+        connection.execute(
             insert(PICTURES).values(
                 name=picture.name,
                 person_id=picture.person_id,
@@ -81,13 +80,13 @@ async def add_pictures(connection: AsyncConnection, pictures: Sequence[PictureRo
         )
 
 
-async def picture_names(connection: AsyncConnection) -> tuple[str, ...]:
+def picture_names(connection: Connection) -> tuple[str, ...]:
     """The names of all pictures."""
-    return tuple((await connection.execute(select(PICTURES.c.name))).scalars())
+    return tuple((connection.execute(select(PICTURES.c.name))).scalars())
 
 
-async def remove_expired(connection: AsyncConnection, now: datetime) -> tuple[str, ...]:
+def remove_expired(connection: Connection, now: datetime) -> tuple[str, ...]:
     """Take out the rows of pictures whose time is over; their files are the caller's to delete."""
     over = PICTURES.c.expires_at <= now.timestamp()
-    gone = await connection.execute(delete(PICTURES).where(over).returning(PICTURES.c.name))
+    gone = connection.execute(delete(PICTURES).where(over).returning(PICTURES.c.name))
     return tuple(gone.scalars())

@@ -7,11 +7,12 @@ from dataclasses import replace
 from datetime import datetime, timedelta
 from typing import Final
 
-from sqlalchemy.ext.asyncio import AsyncConnection
+from sqlalchemy import Connection
 
 from bot.dialogue.events import Event
-from bot.store import contexts, forget, inbox, jobs, outbox, pictures
+from bot.store import contexts, inbox, jobs, outbox, pictures
 from bot.store.database import Database
+from bot.store.finish import finish_event
 from bot.store.rows import (
     ConversationKey,
     InboxRow,
@@ -21,7 +22,6 @@ from bot.store.rows import (
     PictureRow,
     Result,
     StoredText,
-    TakeBack,
     TimerRow,
     Written,
 )
@@ -58,34 +58,38 @@ class Store:
 
     async def backlog(self) -> Written:
         """All that a stop has left undone; called once, at the start, which counts attempts."""
-        async with self._database.writing() as connection:
-            await inbox.count_new_attempts(connection)
+
+        def read(connection: Connection) -> Written:
+            inbox.count_new_attempts(connection)
             return Written(
-                inbox=await inbox.waiting_events(connection),
-                messages=await outbox.waiting_messages(connection),
-                jobs=await jobs.waiting_jobs(connection),
-                timers=await jobs.waiting_timers(connection),
+                inbox=inbox.waiting_events(connection),
+                messages=outbox.waiting_messages(connection),
+                jobs=jobs.waiting_jobs(connection),
+                timers=jobs.waiting_timers(connection),
             )
+
+        return await self._database.write(read)
 
     async def take_in(
         self, events: Iterable[Event], sync_token: str | None, now: datetime
     ) -> tuple[InboxRow, ...]:
         """Keep events and the sync token; only events that were never seen come back."""
-        async with self._database.writing() as connection:
-            rows = await inbox.add_events(connection, events, now)
+
+        def write(connection: Connection) -> tuple[InboxRow, ...]:
+            rows = inbox.add_events(connection, events, now)
             if sync_token is not None:
-                await inbox.write_sync_token(connection, sync_token)
+                inbox.write_sync_token(connection, sync_token)
             return rows
+
+        return await self._database.write(write)
 
     async def sync_token(self) -> str | None:
         """The token that was kept last, None on a new database."""
-        async with self._database.reading() as connection:
-            return await inbox.read_sync_token(connection)
+        return await self._database.read(inbox.read_sync_token)
 
     async def read_context(self, key: ConversationKey) -> dict[Part, StoredText]:
         """The parts of a conversation's context that have a row."""
-        async with self._database.reading() as connection:
-            return await contexts.read_context(connection, key)
+        return await self._database.read(lambda connection: contexts.read_context(connection, key))
 
     async def finish_event(self, result: Result) -> Written:
         """Write all that one handled event changes.
@@ -94,38 +98,7 @@ class Store:
             ConflictError: another has written a part of the context since it was read.
             GoneError: the event is handled already, or forgotten.
         """
-        key = result.inbox.key
-        async with self._database.writing() as connection:
-            await inbox.remove_event(connection, result.inbox)
-            await contexts.write_context(connection, key, result.versions, result.changes)
-            take_backs, unsent = await self._delete(connection, result)
-            await jobs.cancel_timers(connection, key, result.cancelled_timers)
-            await jobs.set_timers(connection, result.timers)
-            new_jobs = result.jobs + take_backs
-            await jobs.add_jobs(connection, new_jobs)
-            messages = await outbox.add_messages(connection, result.messages)
-        return Written(messages=messages, jobs=new_jobs, timers=result.timers, unsent=unsent)
-
-    async def _delete(
-        self, connection: AsyncConnection, result: Result
-    ) -> tuple[tuple[JobRow, ...], tuple[int, ...]]:
-        """Delete frames and the person; the jobs that take back the rest, and unsent messages."""
-        filled: tuple[JobRow, ...] = ()
-        unsent: tuple[int, ...] = ()
-        for job in result.dropped_frames:
-            frame = job.frame_event_id or ""
-            found = await forget.drop_frame(connection, job.key.person_id, frame)
-            unsent += found.unsent
-            if found.take_back != TakeBack():
-                filled += (replace(job, input=found.take_back.model_dump_json()),)
-        if result.forget is None:
-            return filled, unsent
-        await jobs.add_jobs(connection, filled)  # so that forgetting finds and absorbs them
-        found = await forget.forget_person(connection, result.inbox)
-        farewell = TakeBack.model_validate_json(result.forget.input).farewell
-        everything = found.take_back.model_copy(update={"farewell": farewell})
-        job = replace(result.forget, input=everything.model_dump_json())
-        return (job,), unsent + found.unsent
+        return await self._database.write(lambda connection: finish_event(connection, result))
 
     async def start_job(self, job: JobRow) -> JobRow | None:
         """Count an attempt before the work begins; None when the job is no longer there."""
@@ -138,8 +111,8 @@ class Store:
         )
 
     async def _keep_job(self, job: JobRow) -> JobRow | None:
-        async with self._database.writing() as connection:
-            return job if await jobs.write_job_state(connection, job) else None
+        kept = await self._database.write(lambda connection: jobs.write_job_state(connection, job))
+        return job if kept else None
 
     async def finish_job(
         self,
@@ -155,56 +128,67 @@ class Store:
         Returns:
             What was added; None, with nothing written, when the job is no longer there.
         """
-        async with self._database.writing() as connection:
-            if not await jobs.remove_job(connection, job):
+
+        def write(connection: Connection) -> Written | None:
+            if not jobs.remove_job(connection, job):
                 return None
-            await pictures.add_pictures(connection, (picture,) if picture else ())
+            pictures.add_pictures(connection, (picture,) if picture else ())
             return Written(
-                inbox=await inbox.add_events(connection, events, now),
-                messages=await outbox.add_messages(connection, messages),
+                inbox=inbox.add_events(connection, events, now),
+                messages=outbox.add_messages(connection, messages),
             )
+
+        return await self._database.write(write)
 
     async def fire_timer(
         self, timer: TimerRow, event: Event, now: datetime
     ) -> tuple[InboxRow, ...]:
         """Turn a reminder into an event; nothing when it was cancelled or replaced."""
-        async with self._database.writing() as connection:
-            if not await jobs.remove_timer(connection, timer):
+
+        def write(connection: Connection) -> tuple[InboxRow, ...]:
+            if not jobs.remove_timer(connection, timer):
                 return ()
-            return await inbox.add_events(connection, (event,), now)
+            return inbox.add_events(connection, (event,), now)
+
+        return await self._database.write(write)
 
     async def keep_upload(self, row: OutboxRow, uploaded: str) -> None:
         """Keep a picture's address and key before the event that names them is sent."""
-        async with self._database.writing() as connection:
-            await outbox.write_upload(connection, row, uploaded)
+        await self._database.write(
+            lambda connection: outbox.write_upload(connection, row, uploaded)
+        )
 
     async def message_sent(self, row: OutboxRow, event_id: str) -> bool:
         """Reduce a message to its ids; False when it was forgotten while on its way."""
-        async with self._database.writing() as connection:
-            return await outbox.write_sent(connection, row, event_id)
+        return await self._database.write(
+            lambda connection: outbox.write_sent(connection, row, event_id)
+        )
 
     async def message_refused(self, row: OutboxRow) -> None:
         """Drop a message that will never be taken."""
-        async with self._database.writing() as connection:
-            await outbox.drop_message(connection, row)
+        await self._database.write(lambda connection: outbox.drop_message(connection, row))
 
     async def is_own_thread(self, room_id: str, thread_id: str) -> bool:
         """Whether a message was written for this thread."""
-        async with self._database.reading() as connection:
-            return await outbox.is_own_thread(connection, room_id, thread_id)
+        return await self._database.read(
+            lambda connection: outbox.is_own_thread(connection, room_id, thread_id)
+        )
 
     async def is_own_message(self, room_id: str, event_id: str) -> bool:
         """Whether this event was sent from here."""
-        async with self._database.reading() as connection:
-            return await outbox.is_own_message(connection, room_id, event_id)
+        return await self._database.read(
+            lambda connection: outbox.is_own_message(connection, room_id, event_id)
+        )
 
     async def expire(self, now: datetime) -> tuple[str, ...]:
         """Take out what is past its time; the names of the files to delete come back."""
-        async with self._database.writing() as connection:
-            await inbox.forget_handled(connection, now - timedelta(days=HANDLED_DAYS))
-            return await pictures.remove_expired(connection, now)
+
+        def write(connection: Connection) -> tuple[str, ...]:
+            inbox.forget_handled(connection, now - timedelta(days=HANDLED_DAYS))
+            return pictures.remove_expired(connection, now)
+
+        return await self._database.write(write)
 
     async def picture_names(self) -> tuple[str, ...]:
         """The names of all pictures that have a row."""
-        async with self._database.reading() as connection:
-            return await pictures.picture_names(connection)
+        return await self._database.read(pictures.picture_names)

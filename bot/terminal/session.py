@@ -48,7 +48,7 @@ class TalkSession:
         """Open store and frame server in a folder of their own, and start the runtime."""
         async with AsyncExitStack() as stack:
             folder = Path(stack.enter_context(tempfile.TemporaryDirectory(prefix="linn-talk-")))
-            store = Store(Database(f"sqlite+aiosqlite:///{folder / 'linn.db'}"))
+            store = Store(Database(f"sqlite:///{folder / 'linn.db'}"))
             await store.open()
             stack.push_async_callback(store.close)
             frames = FrameServer()

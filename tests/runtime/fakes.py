@@ -12,7 +12,7 @@ from itertools import count
 from pathlib import Path
 
 from PIL import Image
-from sqlalchemy.ext.asyncio import AsyncConnection
+from sqlalchemy import Connection
 
 from bot.dialogue.actions import (
     Action,
@@ -41,6 +41,7 @@ from bot.runtime.ports import MediaGoneError, Outgoing, UploadedMedia
 from bot.runtime.runtime import Limits, Runtime, Surroundings, utc_now
 from bot.runtime.workers import Dialogue
 from bot.store.database import Database
+from bot.store.engines import Answer, Transaction
 from bot.store.pictures import PictureFiles
 from bot.store.store import Store
 from core.errors import FrameFault
@@ -91,14 +92,18 @@ class HookedDatabase(Database):
         super().__init__(url)
         self.hook = hook
 
-    @asynccontextmanager
-    async def writing(self) -> AsyncIterator[AsyncConnection]:
+    async def write(self, change: Transaction[Answer]) -> Answer:
         """A transaction, with the hook around it and before its end."""
-        self.hook("before write")
-        async with super().writing() as connection:
-            yield connection
+
+        def hooked(connection: Connection) -> Answer:
+            answer = change(connection)
             self.hook("before commit")
+            return answer
+
+        self.hook("before write")
+        answer = await super().write(hooked)
         self.hook("after write")
+        return answer
 
 
 @dataclass
@@ -297,7 +302,7 @@ class World:
     @property
     def url(self) -> str:
         """Address of the database."""
-        return f"sqlite+aiosqlite:///{self.folder / 'linn.db'}"
+        return f"sqlite:///{self.folder / 'linn.db'}"
 
     @property
     def pictures(self) -> Path:

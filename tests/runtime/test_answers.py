@@ -182,7 +182,7 @@ async def test_urgent_messages_overtake_what_waits_in_the_room(world: World) -> 
 async def test_at_most_eight_messages_are_on_their_way_in_a_room(world: World) -> None:
     """Twenty people in one room are answered side by side, up to the limit."""
     transport = FakeTransport(world.server)
-    transport.delay_s = 0.02
+    transport.delay_s = 0.3
     people = [f"@walker{number}:mill.example" for number in range(20)]
     events = [text("hi", direct=False, person_id=person) for person in people]
     said = await world.says(*events, transport=transport)

@@ -2,11 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import AsyncIterator
-from contextlib import asynccontextmanager
-
 import sqlalchemy as sa
-from sqlalchemy.ext.asyncio import AsyncConnection
 
 from bot.dialogue.actions import Action
 from bot.dialogue.context import Context, Place
@@ -39,23 +35,21 @@ def remembering(context: Context, event: Event, now: object) -> tuple[Context, t
 DIALOGUE = Dialogue(remembering, failure)
 
 
-@asynccontextmanager
-async def reading(world: World) -> AsyncIterator[AsyncConnection]:
-    """The world's database, while no runtime has it."""
-    database = Database(world.url)
-    async with database.reading() as connection:
-        yield connection
-    await database.close()
-
-
 async def rows_of(world: World, person: str) -> dict[str, int]:
     """How many rows each table has of a person."""
-    counts = {}
-    async with reading(world) as connection:
-        for table in METADATA.sorted_tables:
-            if "person_id" in table.c:
-                query = sa.select(sa.func.count()).where(table.c.person_id == person)
-                counts[table.name] = int((await connection.execute(query)).scalar_one())
+
+    def count(connection: sa.Connection) -> dict[str, int]:
+        return {
+            table.name: connection.execute(
+                sa.select(sa.func.count()).where(table.c.person_id == person)
+            ).scalar_one()
+            for table in METADATA.sorted_tables
+            if "person_id" in table.c
+        }
+
+    database = Database(world.url)
+    counts = await database.read(count)
+    await database.close()
     return counts
 
 

@@ -276,10 +276,13 @@ async def test_done_work_leaves_no_rows(world: World) -> None:
     """Jobs go when they are done; the picture's row stays until its time is over."""
     await world.says(frame(), text("card 1 s"))
     database = Database(world.url)
-    async with database.reading() as connection:
-        jobs = (await connection.execute(sa.select(sa.func.count()).select_from(JOBS))).scalar()
-        pictures = (
-            await connection.execute(sa.select(sa.func.count()).select_from(PICTURES))
-        ).scalar()
+
+    def count(connection: sa.Connection) -> list[int]:
+        return [
+            connection.execute(sa.select(sa.func.count()).select_from(table)).scalar_one()
+            for table in (JOBS, PICTURES)
+        ]
+
+    counts = await database.read(count)
     await database.close()
-    assert (jobs, pictures) == (0, 2)
+    assert counts == [0, 2]

@@ -22,8 +22,9 @@ class Kill:
     """Ends the process at the n-th step of all that it does: requests and transactions."""
 
     at: int
-    bell: Wake = field(default_factory=Wake)
     runtime: Runtime | None = None
+    bell: Wake = field(default_factory=Wake)
+    loop: asyncio.AbstractEventLoop | None = None
     steps: list[str] = field(default_factory=list)
 
     @property
@@ -38,10 +39,14 @@ class Kill:
         if not self.dead:
             self.steps.append(step)
         if self.dead:  # nothing that is under way gets any further
-            self.bell.ring()
-            if self.runtime is not None and self.runtime._task is not None:
-                self.runtime._task.cancel()
+            if self.loop is not None:  # a transaction's steps are in another thread
+                self.loop.call_soon_threadsafe(self._end)
             raise asyncio.CancelledError
+
+    def _end(self) -> None:
+        self.bell.ring()
+        if self.runtime is not None and self.runtime._task is not None:
+            self.runtime._task.cancel()
 
 
 @dataclass(frozen=True)
@@ -62,6 +67,7 @@ async def _run(world: World, story: Story, events: list[Event], kill: Kill) -> N
     with suppress(asyncio.CancelledError):
         async with world.running(hook=kill) as runtime:
             kill.runtime, kill.bell = runtime, world.server.bell
+            kill.loop = asyncio.get_running_loop()
             if await runtime.sync_token() is None:
                 await runtime.take_in(events, "token")
             async with asyncio.timeout(20):

@@ -131,16 +131,19 @@ async def test_an_unreadable_context_starts_afresh(
     """A row that no version can read locks nobody out; the other parts stay."""
     await world.says(text("one"))
     database = Database(world.url)
-    async with database.writing() as connection:
-        await connection.execute(
+    await database.write(
+        lambda connection: connection.execute(
             sa.update(CONVERSATIONS).values(body='{"walk": {"state": "no such step"}}')
         )
+    )
     await database.close()
     assert (await world.says(text("two")))[-1] == "1: two"
     assert f"conversation of {FERN}" in caplog.text
-    async with database.reading() as connection:
-        body = (await connection.execute(sa.select(PEOPLE.c.body))).scalar_one()
-    await database.close()
+    again = Database(world.url)
+    body = await again.read(
+        lambda connection: connection.execute(sa.select(PEOPLE.c.body)).scalar_one()
+    )
+    await again.close()
     assert body.count("$event") == 2
 
 
@@ -154,8 +157,11 @@ async def test_an_event_that_stops_the_process_is_answered_with_a_reference(
         await runtime.take_in([text("poison"), text("next")], None)
         await _unhandled(runtime)
     database = Database(world.url)
-    async with database.writing() as connection:
-        await connection.execute(sa.update(INBOX).where(INBOX.c.position == 1).values(attempts=2))
+    await database.write(
+        lambda connection: connection.execute(
+            sa.update(INBOX).where(INBOX.c.position == 1).values(attempts=2)
+        )
+    )
     await database.close()
     said = await world.says()
     assert said[0].startswith("broken, reference ")

@@ -14,7 +14,7 @@ from bot.store.store import Store
 @pytest.fixture
 def url(tmp_path: Path) -> str:
     """Address of a database that does not exist yet, in a folder that does not either."""
-    return f"sqlite+aiosqlite:///{tmp_path / 'data' / 'linn.db'}"
+    return f"sqlite:///{tmp_path / 'data' / 'linn.db'}"
 
 
 @pytest.fixture

@@ -132,8 +132,9 @@ async def test_another_process_that_writes_in_between_is_noticed(store: Store, u
     """The versions are compared in the write itself, not only before it."""
     del store
     database = Database(url)
-    async with database.writing() as connection:
-        await contexts._insert_part(connection, Part.PERSON, KEY, "kit")
+    await database.write(
+        lambda connection: contexts._insert_part(connection, Part.PERSON, KEY, "kit")
+    )
     for version, body in ((0, "new"), (7, "changed")):
         with pytest.raises(ConflictError):
             await _write(database, version, body)
@@ -141,8 +142,9 @@ async def test_another_process_that_writes_in_between_is_noticed(store: Store, u
 
 
 async def _write(database: Database, version: int, body: str) -> None:
-    async with database.writing() as connection:
-        await contexts._write_part(connection, Part.PERSON, KEY, version, body)
+    await database.write(
+        lambda connection: contexts._write_part(connection, Part.PERSON, KEY, version, body)
+    )
 
 
 async def test_messages_wait_in_order_until_they_are_sent(store: Store) -> None:
@@ -221,8 +223,9 @@ async def test_what_is_past_its_time_goes(store: Store, url: str) -> None:
     assert await store.picture_names() == ("new.png",)
     await store.expire(later)
     database = Database(url)
-    async with database.reading() as connection:
-        known = (await connection.execute(sa.select(HANDLED.c.taken_at))).scalars().all()
+    known = await database.read(
+        lambda connection: connection.execute(sa.select(HANDLED.c.taken_at)).scalars().all()
+    )
     await database.close()
     assert known == [later.timestamp()]
 

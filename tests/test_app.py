@@ -1,0 +1,224 @@
+"""Putting the parts together: starts, answers, stops when told, and says why it can't go on."""
+
+from __future__ import annotations
+
+import asyncio
+import logging
+import os
+import signal
+import time
+from collections.abc import Awaitable, Callable, Iterator
+from pathlib import Path
+from typing import Any
+
+import pytest
+
+from bot import app
+from bot.exits import Exit
+from bot.matrix.errors import IdentityError, UnknownTokenError
+from bot.matrix.policy import Policy
+from bot.matrix.session import Account
+from bot.runtime.ports import Inbox
+from bot.settings import Settings
+from bot.store.database import Database
+from tests.runtime.fakes import FakeServer, FakeTransport, text
+
+Run = Callable[[Inbox], Awaitable[None]]
+
+
+class FakeClient:
+    """The Matrix side, with a homeserver in memory."""
+
+    server = FakeServer()
+    closed = 0
+
+    def __init__(self, account: Account, policy: Policy) -> None:
+        self.account = account
+        self.policy = policy
+        self.transport = FakeTransport(self.server)
+
+    async def start(self) -> None:
+        """Sign in."""
+
+    async def run(self, inbox: Inbox) -> None:
+        """Receive."""
+        raise NotImplementedError
+
+    async def close(self) -> None:
+        """Count the goodbyes."""
+        type(self).closed += 1
+
+
+class FakeFrameServer:
+    """Measures nothing."""
+
+    async def start(self) -> float:
+        """Ready at once."""
+        return 0.0
+
+    async def stop(self) -> None:
+        """Nothing to stop."""
+
+
+@pytest.fixture
+def client(monkeypatch: pytest.MonkeyPatch) -> Iterator[type[FakeClient]]:
+    """The Matrix side that the app will use."""
+
+    class Client(FakeClient):
+        server = FakeServer()
+
+    monkeypatch.setattr(app, "MatrixClient", Client)
+    monkeypatch.setattr(app, "FrameServer", FakeFrameServer)
+    levels = {name: logging.getLogger(name).level for name in ("bot", "core")}
+    yield Client
+    for name, level in levels.items():
+        logging.getLogger(name).setLevel(level)
+
+
+@pytest.fixture
+def settings(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> Settings:
+    """The least that is needed, in the environment too."""
+    for name in [name for name in os.environ if name.upper().startswith("LINN_")]:
+        monkeypatch.delenv(name)
+    values = {
+        "homeserver": "https://matrix.mill.example",
+        "user": "@linn:mill.example",
+        "access_token": "token",
+        "device_id": "DEVICE",
+        "data_dir": str(tmp_path / "data"),
+    }
+    for name, value in values.items():
+        monkeypatch.setenv(f"LINN_{name.upper()}", value)
+    return Settings()
+
+
+def runs(client: type[FakeClient], run: Run) -> None:
+    """What the Matrix side does once it is started."""
+
+    async def bound(self: FakeClient, inbox: Inbox) -> None:
+        del self
+        await run(inbox)
+
+    setattr(client, "run", bound)  # noqa: B010  typed as a method, replaced as one
+
+
+async def _answered(client: type[FakeClient]) -> None:
+    async with asyncio.timeout(20):
+        while not client.server.sent:
+            await client.server.bell.sleep()
+
+
+async def test_the_parts_answer_a_message(client: type[FakeClient], settings: Settings) -> None:
+    """What the Matrix side takes in is answered by the dialogue; a cancel closes everything."""
+    answered = asyncio.Event()
+
+    async def run(inbox: Inbox) -> None:
+        await inbox.take_in([text("help")], "token")
+        await _answered(client)
+        answered.set()
+        await asyncio.Event().wait()
+
+    runs(client, run)
+    async with asyncio.TaskGroup() as group:
+        bot = group.create_task(app.run_bot(settings))
+        await answered.wait()
+        bot.cancel()
+    assert client.server.bodies[0]
+    assert client.closed == 1
+    assert settings.data_dir.stat().st_mode & 0o777 == 0o700
+
+
+@pytest.mark.parametrize("number", [signal.SIGTERM, signal.SIGINT])
+def test_a_signal_stops_within_ten_seconds(
+    client: type[FakeClient], settings: Settings, number: signal.Signals
+) -> None:
+    """Told to stop, the bot finishes the answer under way, closes, and reports success."""
+    del settings
+    told: list[float] = []
+
+    async def run(inbox: Inbox) -> None:
+        await inbox.take_in([text("help")], "token")
+        told.append(time.monotonic())
+        os.kill(os.getpid(), number)
+        await asyncio.Event().wait()
+
+    runs(client, run)
+    assert app.serve() == Exit.DONE
+    assert time.monotonic() - told[0] < 10
+    assert len(client.server.sent) == 1
+    assert client.closed == 1
+
+
+@pytest.mark.parametrize(
+    ("error", "code", "logged"),
+    [
+        (UnknownTokenError("The token is refused."), Exit.NO_PERMISSION, "The token is refused."),
+        (IdentityError("The keys are lost."), Exit.CONFIG, "The keys are lost."),
+        (ValueError("kingfisher"), Exit.FAILED, "broke down: ValueError < test_app.py"),
+    ],
+)
+def test_what_ends_the_bot_is_said_and_has_its_exit_code(
+    client: type[FakeClient],
+    settings: Settings,
+    caplog: pytest.LogCaptureFixture,
+    error: Exception,
+    code: int,
+    logged: str,
+) -> None:
+    """What an operator has to do is quoted; of anything else only the place is logged."""
+    del settings
+
+    async def run(inbox: Inbox) -> None:
+        del inbox
+        raise error
+
+    runs(client, run)
+    assert app.serve() == code
+    assert logged in caplog.text
+    assert "kingfisher" not in "".join(record.getMessage() for record in caplog.records)
+    assert client.closed == 1
+
+
+def test_a_newer_database_is_refused(
+    client: type[FakeClient], settings: Settings, caplog: pytest.LogCaptureFixture
+) -> None:
+    """The message says what to do; nothing is signed in or changed."""
+
+    async def age() -> None:
+        database = Database(settings.database)
+        await database.open()
+        await database.write(
+            lambda connection: connection.exec_driver_sql(
+                "UPDATE alembic_version SET version_num = '9999'"
+            )
+        )
+        await database.close()
+
+    asyncio.run(age())
+    assert app.serve() == Exit.CONFIG
+    assert "run the newer version again" in caplog.text
+    assert client.closed == 0
+
+
+def test_wrong_settings_are_said_on_the_error_output(
+    settings: Settings, monkeypatch: pytest.MonkeyPatch, capsys: pytest.CaptureFixture[str]
+) -> None:
+    """One line for each problem, and the exit code that tells a service manager not to retry."""
+    del settings
+    monkeypatch.setenv("LINN_ALOWED", "x")
+    assert app.serve() == Exit.CONFIG
+    assert capsys.readouterr().err.endswith("did you mean LINN_ALLOWED?\n")
+
+
+def test_settings_reach_their_parts(settings: Settings) -> None:
+    """Account and limits carry what was set."""
+    values: dict[str, Any] = {"password": "word", "frame_megabytes": 5, "workers": 2}
+    changed = Settings.model_validate(settings.model_dump() | values)
+    account, limits = app.account_of(changed), app.limits_of(changed)
+    assert (account.password, account.access_token, account.device_id) == (
+        "word",
+        "token",
+        "DEVICE",
+    )
+    assert (limits.frame_bytes, limits.workers, limits.frames_days) == (5_000_000, 2, 30)
+    assert app.account_of(settings).password is None
