@@ -16,6 +16,7 @@ from nio.exceptions import GroupEncryptionError
 
 from bot.matrix.errors import ServerAnswerError, UnknownTokenError
 from bot.matrix.server_api import ServerApi
+from bot.runtime.faults import where_it_broke
 from bot.runtime.ports import SendLaterError, SendUncertainError
 
 _log: Final = logging.getLogger(__name__)
@@ -139,8 +140,9 @@ class RoomKeys:
     async def _quietly(self, ask: Callable[[], Awaitable[Any]]) -> None:
         try:
             answers = await ask()
-        except (ClientError, TimeoutError, LocalProtocolError, SendLaterError) as error:
-            _log.warning("Key upkeep failed: %s", type(error).__name__)
+        except Exception as error:
+            # Whatever it is, the next sync asks for the same again; receiving must not end by it.
+            _log.warning("Key upkeep failed: %s", where_it_broke(error))
             return
         for answer in answers if isinstance(answers, list) else [answers]:
             if isinstance(answer, ErrorResponse):

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import asyncio
 import logging
-from collections.abc import Awaitable, Callable, Iterator
+from collections.abc import AsyncIterator, Awaitable, Callable, Iterator
 from contextlib import suppress
 from datetime import datetime
 from typing import Any, Final, Never, NoReturn, TypeVar
@@ -26,6 +26,7 @@ from bot.matrix.keys import RoomKeys
 from bot.matrix.room_reader import RoomReader
 from bot.matrix.timeline import SYNC_FILTER, RoomEvent, timeline
 from bot.matrix.waiting import WaitingEvent, WaitingEvents
+from bot.runtime.faults import where_it_broke
 from bot.runtime.ports import Inbox
 
 _log: Final = logging.getLogger(__name__)
@@ -104,15 +105,18 @@ class Receiver:
         await self._keys.upkeep(response)
         self._invitations.note(response)
         sources = await self._until_done(lambda: self._sources(response, since), "fill gaps")
-        self._waiting.save()
+        await self._until_done(self._keep_waiting, "keep what waits")
         settled, events = await self._until_done(lambda: self._events(sources), "read events")
         token = response.next_batch
         await self._until_done(lambda: self._inbox.take_in(events, token), "take events in")
         self._waiting.drop(settled)
-        self._waiting.save()
+        await self._until_done(self._keep_waiting, "keep what waits")
         self.last_sync_at = self._clock()
         await self._invitations.accept()
         return token
+
+    async def _keep_waiting(self) -> None:
+        self._waiting.save()
 
     async def _sync(self, since: str | None, *, full_state: bool) -> SyncResponse:
         """The next sync answer; failures are logged and repeated with growing pauses."""
@@ -125,8 +129,8 @@ class Receiver:
                     )
             except (ClientError, TimeoutError) as error:
                 await self._pause("sync", error)
-            except Exception:
-                since = await self._after_break(since)
+            except Exception as error:
+                since = await self._after_break(since, error)
             else:
                 if isinstance(answer, SyncResponse):
                     self._backoff.reset()
@@ -141,7 +145,7 @@ class Receiver:
         _log.warning("Sync was refused (%s); again in %.1f s", answer.status_code, pause_s)
         await asyncio.sleep(pause_s)
 
-    async def _after_break(self, since: str | None) -> str | None:
+    async def _after_break(self, since: str | None, error: Exception) -> str | None:
         """Which token to go on with when the library failed over a batch.
 
         It has moved its own token already: the same batch again needs that undone. After some
@@ -149,7 +153,7 @@ class Receiver:
         """
         self._breaks += 1
         reached, self._client.next_batch = self._client.next_batch, ""
-        _log.exception("A sync could not be processed (attempt %d)", self._breaks)
+        _log.error("A sync broke (attempt %d): %s", self._breaks, where_it_broke(error))
         await asyncio.sleep(self._backoff.next_s())
         if self._breaks < _MOST_BREAKS or not reached:
             return since
@@ -193,14 +197,20 @@ class Receiver:
         events = [event async for event in self._read_all(sources)]
         return late + expired, events + list(self._given_up(expired))
 
-    async def _read_all(self, sources: list[tuple[str, dict[str, Any]]]) -> Any:
+    async def _read_all(self, sources: list[tuple[str, dict[str, Any]]]) -> AsyncIterator[Event]:
         for room_id, source in sources:
-            sender = self._reader.sender(room_id, source, self._not_before)
-            if sender is None:
+            try:
+                event = await self._read(room_id, source)
+            except (ValueError, TypeError, LookupError, AttributeError) as error:
+                # A bug over one event must not keep all others waiting for ever.
+                _log.error("Skipped an event in %s: %s", room_id, where_it_broke(error))
                 continue
-            event = await self._reader.read(room_id, source, sender)
             if event is not None:
                 yield event
+
+    async def _read(self, room_id: str, source: dict[str, Any]) -> Event | None:
+        sender = self._reader.sender(room_id, source, self._not_before)
+        return None if sender is None else await self._reader.read(room_id, source, sender)
 
     def _given_up(self, expired: list[WaitingEvent]) -> Iterator[Event]:
         """One event for each room and sender: the last of theirs."""
@@ -229,7 +239,8 @@ class Receiver:
                 if getattr(error, "code", None) == "M_UNKNOWN_TOKEN":
                     _unknown_token()
                 pause_s = backoff.next_s()
-                _log.exception("Could not %s; again in %.1f s", what, pause_s)
+                broke_at = where_it_broke(error)
+                _log.error("Could not %s (%s); again in %.1f s", what, broke_at, pause_s)
                 await asyncio.sleep(pause_s)
 
     async def _pause(self, what: str, error: Exception) -> None:

@@ -52,7 +52,7 @@ class Tables:
         """Take in, or fail."""
         if self.failures:
             self.failures -= 1
-            raise OSError("disk full")
+            raise OSError("disk full; parameters: secret words")
         self.taken += events
         self.token = sync_token
 
@@ -162,10 +162,14 @@ async def test_failures_are_repeated_with_pauses_and_nothing_is_skipped(
     assert scripted.asked_for("/sync") == 6
 
 
-async def test_events_stay_until_they_are_stored(run: Run) -> None:
-    """A store that fails gets the same events again; the sync is not repeated for it."""
+async def test_events_stay_until_they_are_stored(
+    run: Run, caplog: pytest.LogCaptureFixture
+) -> None:
+    """A store that fails gets the same events again; what it says of them is not logged."""
     tables = Tables(failures=3)
     await run(tables, synced("t1", said(1), state=MEMBERS))
+    assert "OSError" in caplog.text
+    assert "secret words" not in caplog.text
     assert (tables.texts, tables.token) == (["1"], "t1")
 
 
@@ -245,6 +249,25 @@ async def test_a_batch_that_breaks_the_library_is_given_up_at_last(
     bad = synced("t1", event(1, "m.room.topic", {"topic": "boom"}, state_key=""), state=MEMBERS)
     await run(tables, bad, bad, bad, synced("t2", said(2)))
     assert (broken, tables.texts) == (3, ["2"])
+
+
+async def test_an_event_that_cannot_be_read_is_skipped(
+    run: Run, monkeypatch: pytest.MonkeyPatch, caplog: pytest.LogCaptureFixture
+) -> None:
+    """A bug over one event costs that event, not the others; its words are not logged."""
+    read = RoomReader.read
+
+    async def breaking(self: RoomReader, room_id: str, source: Any, sender: Any) -> Event | None:
+        if source["content"]["body"] == "secret":
+            raise ValueError("cannot read secret")
+        return await read(self, room_id, source, sender)
+
+    monkeypatch.setattr(RoomReader, "read", breaking)
+    tables = Tables()
+    await run(tables, synced("t1", said(1), said(2, "secret"), said(3), state=MEMBERS))
+    assert tables.texts == ["1", "3"]
+    assert "Skipped an event" in caplog.text
+    assert "secret" not in caplog.text
 
 
 async def test_nobody_else_is_read(run: Run, caplog: pytest.LogCaptureFixture) -> None:

@@ -3,6 +3,8 @@
 from __future__ import annotations
 
 import asyncio
+import dataclasses
+from pathlib import Path
 
 import pytest
 from nio import RoomPreset
@@ -226,6 +228,21 @@ async def test_rooms_of_many_start_together(town: Town) -> None:
             assert person.bodies(room_id) == [f"echo: {number}" for number in range(5)]
 
         await asyncio.gather(talk(ada), talk(bo), talk(ada))
+
+
+async def test_a_new_device_of_a_person_reads_the_answer(town: Town, tmp_path: Path) -> None:
+    """Who signs in with a second device reads there what the bot says from then on."""
+    bot, runtime = town.account("bot"), EchoRuntime()
+    account = town.account("ada")
+    second = dataclasses.replace(account, data_dir=tmp_path)
+    async with Person(account) as ada, running_bot(bot, runtime, ada.user_id):
+        room_id = await ada.direct_room(bot.user_id, encrypted=True)
+        await ada.meets(room_id, bot.user_id)
+        await ada.say(room_id, "from the first device")
+        await ada.hears(room_id, "echo: from the first device")
+        async with Person(second) as ada_again:
+            await ada.say(room_id, "with two devices")
+            await ada_again.hears(room_id, "echo: with two devices")
 
 
 async def test_a_public_room_needs_an_invitation_still(town: Town) -> None:
