@@ -154,7 +154,9 @@ def _read_jpeg(data: bytes, max_pixels: int) -> _Opened:
     quality = _quality(image.quantization)
     if image.mode == "RGB" and not halvings and _has_end(data):
         colour = cv2.imdecode(np.frombuffer(data, np.uint8), _PLAIN_COLOUR)
-        if colour is not None:  # the same pixels as below, without a second copy on the way
+        # The same pixels as below, without a second copy on the way. What OpenCV cannot read in the
+        # middle of a file it leaves blank to the foot: then the other reader decides.
+        if colour is not None and np.ptp(colour[-1], axis=0).any():
             tags = exif_tags(image.getexif)
             pixels = colour.astype(np.uint8, copy=False)
             return _Opened(pixels, tags.get(_ORIENTATION), tags, quality)

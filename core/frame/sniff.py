@@ -144,7 +144,5 @@ def _first_directory(data: bytes) -> dict[int, object]:
         stream.seek(directory.next)
         directory.load(stream)
         return {tag: directory[tag] for tag in wanted if tag in directory}
-    except MemoryError:
-        raise
     except Exception:  # a hostile directory breaks the reader in many ways; it is damaged then
         return {}

@@ -130,3 +130,10 @@ def test_percentile() -> None:
     counts = np.zeros(256, np.int64)
     counts[[10, 200, 255]] = (90, 9, 1)
     assert [percentile_code(counts, share) for share in (0.5, 0.9, 0.99, 1)] == [10, 10, 200, 255]
+
+
+def test_rest_lower_than_a_block_counts() -> None:
+    """Rows and columns that fill no block of the copy still count in the shares."""
+    clipping = find_clipping(np.full((129, 3203, 3), 255, np.uint8))
+    assert clipping.share == 1
+    assert clipping.by_channel == {"red": 1, "green": 1, "blue": 1}

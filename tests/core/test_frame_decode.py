@@ -187,6 +187,16 @@ def test_embedded_preview_does_not_hide_a_truncation() -> None:
     assert caught.value.fault is FrameFault.DAMAGED
 
 
+def test_break_in_the_middle_is_damage() -> None:
+    """A file whose data break off in the middle, end mark or not, is damaged."""
+    data = jpeg(natural())
+    middle = len(data) // 2
+    unsupported = b"\xff\xc3"  # a mark that cannot stand inside a scan
+    with pytest.raises(UnreadableFrameError) as caught:
+        decode(data[:middle] + unsupported + data[middle + 2 :])
+    assert caught.value.fault is FrameFault.DAMAGED
+
+
 def test_unreadable_by_opencv_falls_back(monkeypatch: pytest.MonkeyPatch) -> None:
     """A JPEG that OpenCV does not know is read by Pillow."""
     monkeypatch.setattr(cv2, "imdecode", lambda *_: None)

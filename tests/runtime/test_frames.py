@@ -5,6 +5,10 @@ from __future__ import annotations
 import asyncio
 import io
 import logging
+import multiprocessing
+import os
+import resource
+import signal
 import time
 from collections.abc import AsyncIterator
 
@@ -16,7 +20,7 @@ from bot.runtime import frame_child
 from bot.runtime import frames as serving
 from bot.runtime.frame_child import ANSWERS, Answer, FrameLimits, check_and_draw
 from bot.runtime.frames import FrameOutcome, FrameServer
-from core.errors import FrameFault
+from core.errors import FrameFault, UnreadableFrameError
 from core.frame.report import AreaKind, SizeNote
 from tests.runtime.frame_targets import do
 
@@ -219,4 +223,63 @@ def test_report_without_its_picture(monkeypatch: pytest.MonkeyPatch) -> None:
     assert answer.broke.startswith("ZeroDivisionError")
     assert marked == b""
     assert serving._read(ANSWERS.dump_json(answer), marked).picture_png is None
-    assert Answer() == Answer(None, None, {}, "")
+
+
+def test_ended_before_it_began() -> None:
+    """A process that is ended before it is asked never starts."""
+    context = multiprocessing.get_context("forkserver")
+    child = serving._Child(context, do, None, FrameLimits())
+    child.end()
+    assert child.ask(picture()) == FrameOutcome(fault=FrameFault.CRASHED)
+
+
+def test_the_child_sets_its_limits_first(monkeypatch: pytest.MonkeyPatch) -> None:
+    """Output goes nowhere and limits stand before a byte of the file is taken."""
+    steps: list[object] = []
+
+    class Ends:
+        def recv_bytes(self, limit: int) -> bytes:
+            steps.append(("take", limit))
+            return b"bug"
+
+        def send_bytes(self, data: bytes) -> None:
+            steps.append(f"send {len(data) > 0}")
+
+        def close(self) -> None:
+            steps.append("close")
+
+    monkeypatch.setattr(os, "dup2", lambda _from, to: steps.append(("quiet", to)))
+    monkeypatch.setattr(signal, "signal", lambda number, _: steps.append(number))
+    monkeypatch.setattr(resource, "setrlimit", lambda kind, value: steps.append((kind, value)))
+    limits = FrameLimits(time_s=2.5, memory_bytes=7)
+    frame_child.answer_one(Ends(), do, None, limits)  # type: ignore[arg-type]  # a stand-in
+    assert steps[:2] == [("quiet", 2), signal.SIGINT]
+    assert steps[3:] == [
+        (resource.RLIMIT_CPU, (3, 3)),
+        (resource.RLIMIT_FSIZE, (0, 0)),
+        (resource.RLIMIT_CORE, (0, 0)),
+        ("take", limits.file_bytes),
+        "send True",
+        "send False",
+        "close",
+    ]
+
+
+@pytest.mark.parametrize(
+    ("error", "fault"),
+    [
+        (UnreadableFrameError(FrameFault.TOO_SMALL, width=3), FrameFault.TOO_SMALL),
+        (MemoryError(), FrameFault.TOO_MUCH_MEMORY),
+        (KeyError("secret"), FrameFault.CRASHED),
+    ],
+    ids=["unreadable", "memory", "bug"],
+)
+def test_what_is_raised_becomes_a_fault(error: Exception, fault: FrameFault) -> None:
+    """Whatever the work raises becomes an answer without its words."""
+
+    def work(*_: object) -> tuple[Answer, bytes]:
+        raise error
+
+    answer, marked = frame_child._found(work, b"", None, 1)
+    assert (answer.fault, marked) == (fault, b"")
+    assert "secret" not in answer.broke
