@@ -198,6 +198,10 @@ class Person:
         async with asyncio.timeout(PATIENCE_S), self._news:
             await self._news.wait_for(until)
 
+    async def pauses(self, seconds: float) -> None:
+        """Do nothing for a moment."""
+        await asyncio.sleep(seconds)
+
     async def say_with_late_key(self, room_id: str, text: str) -> Callable[[], Awaitable[None]]:
         """Send words whose key stays here until the function that comes back is called."""
         client = self.client
