@@ -1,4 +1,4 @@
-"""A whole walk, lens to keep, in an encrypted room: once undisturbed, once with a kill at each step.
+"""A whole walk, lens to keep, in an encrypted room: undisturbed, and killed at each step.
 
 What has to come back is what the pure dialogue says to the same messages (`tests.dialogue.player`),
 so a lost, doubled or reordered answer shows as a difference.
@@ -60,6 +60,11 @@ def expected(lines: tuple[str, ...]) -> list[list[str]]:
     return [[message.body for message in player.say(line)] for line in lines]
 
 
+async def hears_all(person: Person, room_id: str, number: int) -> None:
+    """Wait until so many messages of others have come."""
+    await person.waits(lambda: len(person.bodies(room_id)) >= number)
+
+
 async def test_whole_walk_in_an_encrypted_room(town: Town) -> None:
     """Every answer of the walk arrives, in order, once; SIGTERM ends the bot well."""
     async with in_a_room(town) as (bot, fern, room_id):
@@ -67,23 +72,23 @@ async def test_whole_walk_in_an_encrypted_room(town: Town) -> None:
         for line, answers in zip(WALK, expected(WALK), strict=True):
             said += answers
             await fern.say(room_id, line)
-            await fern.waits(lambda: len(fern.bodies(room_id)) >= len(said))
+            await hears_all(fern, room_id, len(said))
             assert fern.bodies(room_id) == said
         assert bot.stop() == 0
 
 
 async def test_frame_on_the_walk(town: Town) -> None:
-    """A rendered frame with clipped water: areas and next settings in words, and a marked picture."""
+    """A rendered frame with clipped water: next settings, the areas, and a marked picture."""
     plan = Plan(640, 960, seed=3, light_ev100=9.0, exposure=Exposure(2**3.5, 2**-2))
     taken = take(with_clipped_share(compose(plan), 0.03))
     async with in_a_room(town) as (_, fern, room_id):
         for line in WALK[:5]:
             before = len(fern.bodies(room_id))
             await fern.say(room_id, line)
-            await fern.waits(lambda before=before: len(fern.bodies(room_id)) > before)
+            await hears_all(fern, room_id, before + 1)
         before = len(fern.bodies(room_id))
         await fern.share_picture(room_id, jpeg(taken.pixels, Stamp()), "image/jpeg")
-        await fern.waits(lambda: len(fern.bodies(room_id)) >= before + 2)
+        await hears_all(fern, room_id, before + 2)
         answer, caption = fern.bodies(room_id)[before:]
         assert "white water without texture" in answer
         assert answer.startswith("Next: ")
@@ -105,11 +110,11 @@ async def test_killed_between_any_two_messages(town: Town) -> None:
             said += answers
             await fern.say(room_id, line)
             if chance.random() < 0.5:
-                await fern.waits(lambda: len(fern.bodies(room_id)) >= len(said))
+                await hears_all(fern, room_id, len(said))
             else:
                 await fern.pauses(chance.uniform(0.0, 0.15))
             bot.kill()
             bot.start()
-        await fern.waits(lambda: len(fern.bodies(room_id)) >= len(said))
+        await hears_all(fern, room_id, len(said))
         await fern.pauses(1.0)  # time for a second copy to arrive, if there were one
         assert fern.bodies(room_id) == said
