@@ -28,9 +28,14 @@ from core.frame.report import FrameReport
 _LOG: Final = logging.getLogger(__name__)
 
 #: Imported once by the server that forks the children: they find everything there and start in
-#: milliseconds. The first one keeps the server to one thread; `__main__` saves each child from
-#: importing the program that runs, which the standard library would otherwise have it do.
-_PRELOAD: Final = ["bot.runtime.one_thread", "__main__", "bot.runtime.frame_child"]
+#: milliseconds. The first keeps the server to one thread; `bot.__main__` is there because each
+#: child runs the program's start script again, as the standard library has it, and imports it.
+_PRELOAD: Final = [
+    "bot.runtime.one_thread",
+    "bot.__main__",
+    "bot.runtime.frame_child",
+    "bot.runtime.frame_warm_up",
+]
 
 #: How long a child that has closed its connection may take to end [s]. Own rule.
 _ENDING_S: Final = 2.0
