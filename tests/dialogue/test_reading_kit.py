@@ -109,6 +109,11 @@ def test_setting_behind_a_zoom() -> None:
         ("with the 3-stop", {"nd_on_stops": 3.0}),
         ("10-stop off now", {"nd_on_stops": 0.0}),
         ("3 and 6 stop nd", {"nd_stops": (3.0, 6.0)}),
+        ("nd filters: 3, 6 and 10 stop", {"nd_stops": (3.0, 6.0, 10.0)}),
+        (
+            "24-70, 6 stop nd",
+            {"lenses": (LensFact(shortest_mm=24, longest_mm=70),), "nd_stops": (6.0,)},
+        ),
         ("no filters", {"nd_on_stops": 0.0, "polariser_on": False}),
         ("no filters with me", {"nd_stops": (), "has_polariser": False}),
         ("nd off", {"nd_on_stops": 0.0}),

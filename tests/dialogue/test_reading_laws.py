@@ -114,3 +114,43 @@ def test_the_longest_text_is_quick() -> None:
     for piece in ("1 ", "1-", "a ", "leaves ", "1/4 s ", "no ", "f/", "rock "):
         read(piece * 5000)
     assert time.process_time() - begin < 4
+
+
+#: Ways to say one fact; each reads alike wherever in the message it stands.
+SAYINGS: dict[str, tuple[float | str | bool, list[str]]] = {
+    "fall_height_m": (12.0, ["12 m tall", "fall is 12 m high", "height 12 m", "a 12 m waterfall"]),
+    "distance_m": (18.0, ["18 m away", "I'm 18 m from the fall", "standing 18 m back"]),
+    "nearest_m": (
+        1.5,
+        ["rock at 1.5 m", "closest stone 1.5 m away", "boulder 1.5 m in front of me"],
+    ),
+    "camera_height_m": (0.9, ["camera 90 cm above the water"]),
+    "f_number": (11.0, ["f/11", "f11", "aperture 11", "at f/11"]),
+    "shutter_s": (0.25, ["1/4", "1/4 s", "1/4s", "a quarter of a second", "shutter 1/4"]),
+    "iso": (100.0, ["iso 100", "ISO100", "100 iso"]),
+    "focal_mm": (24.0, ["24mm", "at 24 mm"]),
+    "camera_format": ("four thirds", ["m43", "micro four thirds"]),
+    "meter_stops": (-1.0, ["1 stop under", "meter says -1"]),
+    "megapixels": (24.0, ["24 MP"]),
+    "light": ("light canopy", ["under the trees"]),
+    "portrait": (True, ["portrait", "vertical"]),
+    "walk_km": (4.0, ["4 km walk"]),
+    "water_speed_mps": (1.0, ["leaf takes 3 s for 3 m", "water 1 m/s"]),
+}
+SAID = st.lists(
+    st.sampled_from(sorted(SAYINGS)).flatmap(
+        lambda slot: st.tuples(st.just(slot), st.sampled_from(SAYINGS[slot][1]))
+    ),
+    min_size=1,
+    max_size=7,
+    unique_by=lambda said: said[0],
+)
+
+
+@given(said=SAID, between=st.sampled_from([", ", "; ", "\n", ". ", " and ", " "]))
+def test_facts_are_read_in_any_order(said: list[tuple[str, str]], between: str) -> None:
+    """Several facts in one message are all read, whatever their order and what parts them."""
+    facts = read(between.join(words for _, words in said))
+    expected = {slot: SAYINGS[slot][0] for slot, _ in said}
+    assert {slot: getattr(facts, slot) for slot in expected} == expected
+    assert facts.unread == ()

@@ -42,7 +42,14 @@ def test_words_say_which_length_it_is(text: str, expected: dict[str, Any]) -> No
 
 
 @pytest.mark.parametrize(
-    "text", ["my bottle 1 m from my boots", "250 m up", "12 m of rope", "2 m, 6 m"]
+    "text",
+    [
+        "my bottle 1 m from my boots",
+        "back wall 25 m behind the fall",
+        "250 m up",
+        "12 m of rope",
+        "2 m, 6 m",
+    ],
 )
 def test_a_length_of_nothing_known_stays_unread(text: str) -> None:
     """What the words do not place is told, not guessed."""
@@ -116,6 +123,7 @@ def test_a_length_beside_roles_is_the_height() -> None:
     """The bare first length is the fall when distance or foreground are named, and only then."""
     assert told("9 m, 14 m away") == {"fall_height_m": 9, "distance_m": 14}
     assert unread("9 m") == ("9 m",)
+    assert read("nearest 1 m, maybe 1.2 m").unread == ("1.2 m",)
 
 
 def test_a_section_takes_the_length_that_is_left() -> None:

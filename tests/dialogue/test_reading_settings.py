@@ -56,6 +56,8 @@ def test_settings(text: str, expected: dict[str, Any]) -> None:
         "1 click over",
         "2-3 stops",
         "-2 s",
+        "between 1 and 2 s",
+        "a bit darker, say 1/3",
     ],
 )
 def test_ranges_bounds_and_choices_stay_unread(text: str) -> None:
@@ -76,6 +78,9 @@ def test_ranges_bounds_and_choices_stay_unread(text: str) -> None:
         "polariser 77mm",
         "1.4x converter",
         "not f/8",
+        "1/3 of the frame",
+        "half an hour",
+        "an hour and a half",
     ],
 )
 def test_other_times_and_sizes_are_no_settings(text: str) -> None:
@@ -132,6 +137,9 @@ def test_marked_thirds(marked: float, exact: float) -> None:
         ("a third of a stop under", {"meter_stops": -1 / 3}),
         ("under by 2/3", {"meter_stops": -2 / 3}),
         ("over by one stop", {"meter_stops": 1}),
+        ("2/3 of a stop under", {"meter_stops": -2 / 3}),
+        ("1 stop under f/8", {"meter_stops": -1, "f_number": 8}),
+        ("1/4, under the trees", {"shutter_s": 0.25, "light": "light canopy"}),
         ("meter says +1", {"meter_stops": 1}),
         ("needle in the middle", {"meter_stops": 0}),
         ("meter at 0", {"meter_stops": 0}),

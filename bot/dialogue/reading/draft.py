@@ -36,12 +36,12 @@ RANGES: Final[dict[str, tuple[float, float]]] = {
 
 _BORDER: Final = re.compile(r"[,;!?()]|\.(?=\s|$)|\b(?:and|but|then|while)\b|\s-\s")
 _CORRECTION: Final = re.compile(
-    r"\b(?:no|nope|sorry|oops|i mean|i meant|actually|rather|correction|make that|wait|now"
+    r"\b(?:no|nope|sorry|oops|i mean|meant|actually|rather|correction|make that|wait|now"
     r"|scratch that|typo|should be|kidding|joking)\b|>"
 )
 _WITHDRAWN: Final = re.compile(r"\b(?:not|instead of|rather than|isn't|never)(?: at)? ?$")
 _LEFT_BEHIND: Final = re.compile(r"\b(?:from|was|was at|had) ?$")
-_ARRIVES: Final = re.compile(r"^ ?(?:to|-?>|,? ?now)\b|^ ?-?> ?")
+_ARRIVES: Final = re.compile(r"^ ?(?:(?:down |up |back )?to|-?>|,? ?now)\b|^ ?-?> ?")
 
 
 class Draft:

@@ -8,7 +8,7 @@ from typing import Final
 from bot.dialogue.reading.draft import Draft
 from bot.dialogue.reading.numbers import Quantity
 from bot.dialogue.reading.phrases import any_of
-from bot.dialogue.reading.stops import is_filter, nd_stops
+from bot.dialogue.reading.stops import is_filter, listed_before, nd_stops
 
 #: Left somewhere else, so not at hand now.
 NOT_HERE: Final = (
@@ -90,7 +90,6 @@ _WITH_BEFORE: Final = re.compile(
     r"\b(?:with|using|through|put|behind)(?: on)?(?: the| my| an?)? ?$"
 )
 _OWNS: Final = any_of("have|own|got|kit|bag|bring|brought|carry|owned|only|filters")
-_LISTED: Final = re.compile(r"^ ?-? ?(?:,|and|&|\+|/|or) ?(?:an? )?$")
 
 
 def _stops_of(draft: Draft, quantity: Quantity) -> float | None:
@@ -110,9 +109,7 @@ def _strengths(draft: Draft) -> list[tuple[Quantity, float]]:
             if quantity.unit == "nd":
                 draft.refuse(quantity)  # "nd6" may be a factor or stops
             continue
-        earlier = draft.neighbour(quantity, -1)
-        if earlier in draft.free("") and _LISTED.match(draft.before(quantity)):
-            found.append((earlier, earlier.value))
+        found += [(earlier, earlier.value) for earlier in listed_before(draft, quantity)]
         found.append((quantity, stops))
     return found
 

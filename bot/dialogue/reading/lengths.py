@@ -172,9 +172,15 @@ def read_asked_lengths(draft: Draft) -> None:
     if len(plain) > len(open_slots):
         return
     if not asked and "section" not in draft.values:
-        plain = [quantity for quantity in plain if stands_alone(draft, quantity)]
+        plain = [q for q in plain if stands_alone(draft, q) and _comes_first(draft, q)]
     for slot, quantity in zip(open_slots, plain, strict=False):
         _store(draft, slot, quantity)
+
+
+def _comes_first(draft: Draft, quantity: Quantity) -> bool:
+    """Whether no other length stands before; "nearest 1 m, maybe 1.2 m" names no fall."""
+    lengths = [other for other in draft.quantities if other.unit in LENGTH_UNITS]
+    return lengths[0] == quantity
 
 
 def _has_neighbours(draft: Draft) -> bool:

@@ -50,7 +50,7 @@ _LIGHTS: Final = (
     (
         "light canopy",
         any_of(
-            rf"(?:under|beneath|below|through) (?:\w+ ){{0,2}}{_TREES}",
+            rf"(?:under|beneath|below|through) (?:(?!and\b)\w+ ){{0,2}}{_TREES}",
             r"(?:light|thin|open) (?:canopy|woods?|forest)",
             r"in (?:the |a )?(?:woods?|forest|trees|woodland)",
         ),

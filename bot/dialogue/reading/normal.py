@@ -138,6 +138,12 @@ def _plain(pattern: str, replacement: str) -> _Rule:
 
 #: Word forms of fractions and counts, before number words are turned into digits.
 _FRACTIONS: Final[tuple[_Rule, ...]] = (
+    _plain(r"\b(?:an? |one )?third (?:of )?(?:a |1 )stop\b", "1/3 stop"),
+    _plain(r"\b(?:an? |one )?half (?:of )?(?:a |1 )stop\b", "1/2 stop"),
+    _plain(r"\b(?:an? |one )?quarter (?:of )?(?:a |1 )stop\b", "1/4 stop"),
+    _plain(r"\b(?:a|one|1) (met(?:er|re)|foot|mile|yard|sec(?:ond)?) and a half\b", r"1.5 \1"),
+    _plain(r"\b(\d{1,3}) (met(?:er|re)s|feet|miles|yards|sec(?:ond)?s) and a half\b", r"\1.5 \2"),
+    _plain(r"(?<=\d) (?:full|whole|good) (?=sec|stop|met)", " "),
     _plain(r"\b(?:a|one|1) stop and (?:a|one) (half|third|quarter)\b", r"1 \1part stop"),
     _plain(r"\b(?:a )?couple (?:of )?(?=stops?|met|feet|sec)", "2 "),
     _plain(r"\band (?:a|one) half\b", "halfpart"),
@@ -148,16 +154,18 @@ _FRACTIONS: Final[tuple[_Rule, ...]] = (
     _plain(r"\b(?:three|3)[ -]quarters?\b", "3/4"),
     _plain(r"\b(?:a|one) (\d{2,4})(?:th|st|nd|rd)\b", r"1/\1"),
     _plain(r"\bquarter (?=sec|stop|mile)", "1/4 "),
-    _plain(r"\b(?:an? |one )?(half|third|quarter) (?:of )?(?:a |1 )stop\b", r"\1part stop"),
-    _plain(r"\b(?:two|2)[ -]thirds of (?:a|1) stop\b", "2/3 stop"),
     _plain(r"(?<=\d)/(?=f ?/?\d)", " "),
     _plain(r"\b(f ?/?\d+(?:\.\d)?)/(?=1/)", r"\1 "),
     _plain(r"\b(?:another|one more|an extra|1 more) stop(?= of (?:light|exposure))", "1 stop more"),
+    _plain(r"(\d/\d) of (?:an? |one |1 )(?=stop\b)", r"\1 "),
     _plain(r"\ba (?:full |whole |good )?(?=stop\b)", "1 "),
     _plain(r"\ba (?=(?:met(?:er|re)|foot|yard) (?:away|off|from|in front|tall|high|to ))", "1 "),
 )
-_PARTS: Final = re.compile(rf"\b(?:an?|one|1) ({_PART})(?:th)?\b{_AFTER_FRACTION}")
-_MIXED_PART: Final = re.compile(r"\b(half|third|quarter)part\b")
+_PARTS: Final = re.compile(
+    rf"(?:(?<!and )|(?=an? \w+ of a (?:s|stop)))\b(?:an?|one|1) ({_PART})(?:th)?\b{_AFTER_FRACTION}"
+)
+_MIXED_PART: Final = re.compile(r"(?<=\d )(half|third|quarter)part\b")
+_LONE_PART: Final = re.compile(r"\b(half|third|quarter)part\b")
 #: "minus one" is a number, "plus one of my friends" is not.
 _SIGNED_END: Final = r"(?=$|[,;.!]| stops?| on\b| ev\b)"
 _COUNT: Final = re.compile(
@@ -210,5 +218,5 @@ def normalise(text: str) -> str:
         plain = pattern.sub(replacement, plain)
     plain = _PARTS.sub(_part, plain)
     plain = _COUNT.sub(_count, plain)
-    plain = _MIXED_PART.sub(_part, plain)
+    plain = _LONE_PART.sub(r"and a \1", _MIXED_PART.sub(_part, plain))
     return " ".join(_POINT.sub(r"\1.\2", plain).split())

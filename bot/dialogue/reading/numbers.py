@@ -45,6 +45,12 @@ METRES: Final = {
 METRES_A_SECOND: Final = {"m/s": 1.0, "ft/s": 0.3048, "km/h": 1 / 3.6, "mph": 0.44704}
 
 _SECOND: Final = r"(?:s|secs?|seconds?)"
+#: Marks of the ISO series: "24-105 iso 100" is not 105 ISO.
+_ISO_MARK: Final = (
+    r"25|32|40|50|64|80|100|125|160|200|250|320|400|500|640|800|1000|1250|1600|2000|2500|3200"
+    r"|4000|5000|6400|8000|10000|12800|25600"
+)
+_LINK: Final = r"(?: (?:of|is|at|on|to|about|around|back to|now)|'s| ?[=:])*"
 #: Spelling of each unit; earlier ones win. Misspellings that were seen are listed, no others.
 _UNITS: Final[tuple[tuple[str, str], ...]] = (
     ("m/s", rf"(?:m|met(?:er|re)s?)(?: ?/ ?| per | a ){_SECOND}|mps"),
@@ -59,31 +65,34 @@ _UNITS: Final[tuple[tuple[str, str], ...]] = (
     ("cm", r"cms?|centimet(?:er|re)s?"),
     ("km", r"kms?|kilomet(?:er|re)s?"),
     ("mi", r"mi|miles?"),
-    ("m", r"m|mtrs?|met(?:er|re)s?|metr"),
+    ("m", r"m|mtrs?|met(?:er|re)s?(?! (?:says|reads|at|is|shows|wants)\b)|metr"),
     ("ft", r"ft|feets?|foots?|footers?"),
     ("in", r"inch(?:es)?|in(?= (?:away|from|deep|off|high)\b)"),
     ("yd", r"yds?|yards?"),
     ("stop", r"f-?stops?|stops?|ev|of a stop"),
     ("click", r"clicks?"),
     ("nd", r"nds?"),
-    ("iso", r"iso"),
+    ("iso", rf"iso(?!{_LINK}[ -]*(?:{_ISO_MARK})\b)"),
     ("x", r"x"),
 )
 _UNIT: Final = "|".join(f"(?:{spelling})" for _, spelling in _UNITS)
 _UNIT_NAMES: Final = tuple((re.compile(rf"(?:{spelling})"), name) for name, spelling in _UNITS)
 
-_DECIMAL: Final = r"\d+\.\d+|\d+,\d{1,2}(?![\d/,])|\.\d+|\d+"
+_DECIMAL: Final = r"\d+\.\d+|(?<!\d,)\d+,\d{1,2}(?![\d/,])|\.\d+|\d+"
+#: f-numbers have one decimal, ISO has none: "f/11,24mm" and "iso100,24mm" are two numbers each.
+_F_NUMBER: Final = r"\d+\.\d+|\d,\d(?![\d/.]| ?(?:m|cm|ft|feet|s|secs?)\b)|\d+"
+_WHOLE: Final = r"\d+\.\d+|\d+"
 _FRACTION: Final = r"\d{1,2}/\d{1,5}(?![\d/])"
 _THOUSANDS: Final = r"\d{1,3},\d{3}(?![\d,])"
 #: "1 1/3 stops": whole and fraction are one number only before a unit, and only when small,
 #: so that "8 1/4 100" stays an f-number, a time and an ISO.
 _MIXED: Final = (
-    r"[1-4] [1-3]/[2-4](?=[ -]*(?:stops?|ev|m|ft|feet|met(?:er|re)s?|mi|miles?|km|under|over|too"
-    r"|less|more|dark\w*|bright\w*)\b)|[1-3] [1-3]/[2-4](?= ?(?:s|secs?|seconds?)\b)"
-    r"|[1-4] [12]/3(?![\d/])|(?<=[+-])[1-4] [1-3]/[2-4](?![\d/])"
+    r"[1-4] [1-3]/[2-4](?=[ -]*(?:stops?|ev|m|ft|feet|met(?:er|re)s?|mi|miles?|km|h|hours?|min"
+    r"|minutes?|days?|under|over|too|less|more|dark\w*|bright\w*)\b)"
+    r"|[1-3] [1-3]/[2-4](?= ?(?:s|secs?|seconds?)\b)"
+    r"|[1-4] [12]/3(?![\d/])|(?<=[+-])[1-4] [1-3]/[2-4](?![\d/]| ?s\b| ?sec| of a s)"
 )
 _NUMBER: Final = rf"(?:{_MIXED}|{_FRACTION}|{_THOUSANDS}|{_DECIMAL})"
-_LINK: Final = r"(?: (?:of|is|at|on|to|about|around|back to|now)|'s| ?[=:])*"
 _MONTH: Final = (
     r"(?:jan(?:uary)?|feb(?:ruary)?|mar(?:ch)?|apr(?:il)?|may|june?|july?|aug(?:ust)?"
     r"|sept?(?:ember)?|oct(?:ober)?|nov(?:ember)?|dec(?:ember)?)"
@@ -114,18 +123,18 @@ _TOKEN: Final = re.compile(
     r"|\b\d+'\d{1,2}(?![\d\"]))"
     r"|(?P<metres>(?<![\w.])\d{1,2}m\d\d(?![\d/.]| ?m))"
     rf"|(?P<f>(?<!\w)(?:f|(?:f-?(?:stop|number)|aperture)s?)(?:{_LINK})?(?: ?f)?"
-    rf" ?[/:=]? ?(?P<f_low>{_DECIMAL})(?:-(?P<f_high>{_DECIMAL}))?(?![\d/]))"
+    rf" ?[/:=]? ?(?P<f_low>{_F_NUMBER})(?:-(?P<f_high>{_F_NUMBER}))?(?![\d/]))"
     rf"|(?P<iso>(?<![\w/])(?:isoo?|izo|asa|sensitivity){_LINK} ?-? ?"
-    rf"(?P<iso_value>{_THOUSANDS}|{_DECIMAL})(?!\d))"
+    rf"(?P<iso_value>{_THOUSANDS}|{_WHOLE})(?!\d))"
     rf"|(?P<nd>(?<![\w/])nd(?: ?filter)? ?-? ?(?P<nd_value>{_DECIMAL})"
     r"(?![\d/]| ?-?stops?\b|-\d| to \d))"
     rf"|(?P<range>(?<![\w.,/])(?P<low>{_NUMBER})(?: ?mm)?"
     rf"(?: ?- ?(?![a-z])|(?<=\d\d) to |(?<=mm) to | to (?=[\d.,/]+ ?-?(?:{_UNIT})(?!\w)))"
-    rf"(?P<high>{_NUMBER})"
+    rf"(?P<high>(?<!\d)\d/\d{{1,5}}(?![\d/])|{_THOUSANDS}|{_DECIMAL})"
     rf"(?: ?-?(?P<range_unit>{_UNIT})(?!\w))?)"
     rf"|(?P<single>(?P<sign>{_SIGN})?(?<![\w.])(?P<number>{_NUMBER})"
     rf"(?:(?P<mark>['\"])(?!\w)|(?:th|rd)? ?-?(?P<unit>{_UNIT})(?![a-z0-9])|(?:th|rd)\b"
-    r"|(?![a-z\d]|[.,]\d)))"
+    r"|(?![a-z\d]|\.\d)))"
 )
 
 

@@ -7,22 +7,30 @@ from typing import Final
 
 from bot.dialogue.reading.draft import Draft
 from bot.dialogue.reading.numbers import Quantity
+from bot.dialogue.reading.settings import PORTION
 
 _FOLLOWED_BY_WORD: Final = re.compile(r"^ ?[a-z]")
 _COUNT_BEFORE: Final = re.compile(
     r"\b(?:frames?|battery|card|tries|of|student|group|number|ages?|aged|room|road|route|highway|page"
-    r"|task|option|question|shot|frame|picture|photo|level|day|year|since|in|until|till|lot|miles?|km|gate|bridge|no|nr)\W*$"
+    r"|task|option|question|shot|frame|picture|photo|level|day|year|since|in|until|till|lot|miles?"
+    r"|km|gate|bridge|no|nr)\W*$"
+)
+_O_CLOCK: Final = re.compile(
+    r"\b(?:meet|leave|start|arrive|back|home|lunch|there|left) (?:at|by|around) ?$"
 )
 _YEAR: Final = re.compile(r"(?:19|20)\d\d")
 
 
 def _is_meant(draft: Draft, quantity: Quantity) -> bool:
     """A bare number is a count when a noun follows or names it; with a unit it is meant."""
+    before, after = draft.before(quantity), draft.after(quantity)
+    if quantity.unit == "" and quantity.fraction and PORTION.search(after):
+        return False
     if quantity.unit not in {"", "x"} or quantity.signed or quantity.fraction:
         return True
-    if _YEAR.fullmatch(quantity.text) or _COUNT_BEFORE.search(draft.before(quantity)):
+    if _YEAR.fullmatch(quantity.text) or _COUNT_BEFORE.search(before) or _O_CLOCK.search(before):
         return False
-    return not _FOLLOWED_BY_WORD.search(draft.after(quantity))
+    return not _FOLLOWED_BY_WORD.search(after)
 
 
 def tell_unread(draft: Draft) -> None:

@@ -28,6 +28,7 @@ _SUBJECT: Final = re.compile(
     rf"\b(?:(?P<camera>camera|tripod)|(?P<far>{FAR})|(?P<near>{NEAR})"
     rf"|(?P<distance>distance(?: (?:to|from|of) (?:the )?(?:{FALL}|water|foot|base))?"
     r"|i'm|im|i am|we're|we are|standing|stand|me|away|closer(?: than)?|nearer than"
+    r"|(?:stepped|step|moved|move) back to"
     r"|(?:falls?|waterfall) (?:is )?at)"
     r"|(?P<width>width|wide)|(?P<depth>depth|deep)|(?P<climb>climb\w*|ascent|gain|elevation)"
     r"|(?P<walk>walk\w*|hike|hiking|trail|approach)|(?P<section>show|section|part|piece|slice)"
@@ -49,11 +50,13 @@ _BEHIND: Final = re.compile(
     rf"|(?P<height>tall|high|in height|of height|(?:{FALL}))"
     r"|(?P<width>wide|across|in width)|(?P<depth>deep|of water)"
     r"|(?P<distance>away|off|back|out|distant|distance)"
+    r"|(?P<beyond>behind)"
     r"|(?P<near>in front)"
     r"|(?P<up>up)"
     r")\b"
 )
 _NEAR_BEHIND: Final = re.compile(rf"^\W*(?:to |for )?{_THE}(?:{NEAR})(?: \w+)?\W*$")
+_WATER_THING: Final = re.compile(rf"(?:{FALL}|water|foot|base)\b")
 _NEAR_THING: Final = re.compile(rf"\b(?:{NEAR})\b")
 _FAR_THING: Final = re.compile(rf"\b(?:{FAR})\b")
 _MYSELF: Final = re.compile(r"(?:me|us|camera|lens|front|knees?|feet|boots|toes|tripod|glass)\b")
@@ -100,6 +103,8 @@ def _of_object(thing: str, subject: str | None, words: str) -> str | None:
         return subject
     if subject is None and _MYSELF.match(thing) and not _TIGHT.fullmatch(words):
         return None  # some thing that is not known: the fall, or something in the foreground?
+    if _WATER_THING.match(thing):
+        return "distance"
     if _FAR_THING.search(thing):
         return "far"
     return "near" if _NEAR_THING.search(thing) else "distance"
@@ -109,6 +114,8 @@ def _behind(match: re.Match[str], subject: str | None, words: str, *, walking: b
     kind = match.lastgroup
     if match["object"]:
         return _of_object(match["thing"], subject, words)
+    if kind == "beyond":
+        return None  # so far behind something else: no distance from the camera
     if kind == "distance" and subject in {"near", "far"}:
         return subject
     if kind == "up":
@@ -160,10 +167,12 @@ def role(draft: Draft, quantity: Quantity) -> str | None:
         match = None  # "height 15 m distance 20 m": the word belongs to the next number
     if match and not (bare and match.group().strip(" ,.").endswith(("fall", "falls", "drop"))):
         walking = _WALKING.search(draft.text) is not None
-        kind = _behind(match, subject, words, walking=walking) or subject
+        kind = _behind(match, subject, words, walking=walking)
+        if kind is None and not match["beyond"]:
+            kind = subject
     elif subject is None and _ends(draft, quantity) and _NEAR_BEHIND.search(after) and not bare:
         kind = "near"
-    if kind is None and not bare and _TIGHT.fullmatch(words):
+    elif kind is None and not bare and _TIGHT.fullmatch(words):
         kind = _measured(draft.before(quantity))
     if bare and (kind in _NEVER_BARE or _is_vague(subject, words, after, match)):
         return None

@@ -23,13 +23,23 @@ _BOUND: Final = re.compile(
     r"(?:<|\b(?:under|below|beyond|above|than|at least|at most|(?<!opened )(?<!open )up to|faster"
     r"|slower|between))(?: about)? ?$"
 )
+#: So many words on either side speak of a time (own rule).
+_NEAR_WORDS: Final = 3
+#: A time behind one of these is how long the leaf needs.
+_FLOATS: Final = re.compile(r"\b(?:leaf|stick|twig|cork|bubbles?)\b")
+_WALK: Final = re.compile(r"(?:of )?(?:walk|hike|drive|climb)\b")
 _NO_EXPOSURE: Final = re.compile(
-    r"\b(?:leaf|stick|twig|cork|bubbles?|timer|self-timer|delay|countdown|wait\w*|hang on|hold on"
-    r"|give me|every|lull|ago|walk|breath\w*|for another|rest)\b"
+    r"\b(?:timer|self-timer|delay|countdown|wait\w*|hang on|hold on"
+    r"|give me|every|lull|ago|breath\w*|for another|rest)\b"
 )
 _LONG_EXPOSURE: Final = re.compile(r"\b(?:expos\w+|shutter|bulb|long)\b")
 #: A fraction without a unit is a time only as one over something; 2/3 is one of stops.
 _PLAIN_FRACTION: Final = re.compile(r"1/\d+(?:th|rd)?")
+#: "1/3 of the frame", "1/2 full": a portion of something, not a time.
+PORTION: Final = re.compile(
+    r"^ (?:of (?!an? (?:s|stop))|(?:the|my|our|them|us|full|empty|done|day|way|hour|dozen)\b)"
+)
+_BRIGHTNESS: Final = re.compile(r"\b(?:darker|brighter|lighter|more light|less light)\b")
 _SECOND_WORD: Final = re.compile(r"^1 (?:second|sec)$")
 _NO_FOCAL: Final = re.compile(r"\b(?:rain|thread|filter|filters|ring|rings|step-?up)\b")
 _POLARISER: Final = re.compile(r"\b(?:pola\w*|cpl|nd)\b\W*$")
@@ -48,6 +58,14 @@ _ISO_MARKS: Final = frozenset(
 )
 
 
+def _is_bound(draft: Draft, quantity: Quantity) -> bool:
+    """Whether a number only bounds a setting; in "1 stop under f/8" the under is the stop's."""
+    earlier = draft.neighbour(quantity, -1)
+    if earlier is not None and (earlier.unit == "stop" or earlier.fraction):
+        return False
+    return _BOUND.search(draft.before(quantity)) is not None
+
+
 def read_f_numbers(draft: Draft) -> None:
     """f-numbers as set; the widest aperture of a lens that is only spoken of is none."""
     for quantity in draft.free("f"):
@@ -58,7 +76,7 @@ def read_f_numbers(draft: Draft) -> None:
             or _LIMIT.search(draft.before(quantity))
         ):
             draft.claim(quantity)
-        elif quantity.is_range or _BOUND.search(draft.before(quantity)):
+        elif quantity.is_range or _is_bound(draft, quantity):
             draft.refuse(quantity)
         else:
             draft.put("f_number", quantity.value, quantity)
@@ -70,16 +88,17 @@ def read_iso(draft: Draft) -> None:
         base = _BASE_ISO.search(draft.before(quantity)) or _BASE_AFTER.search(draft.after(quantity))
         if base:
             draft.put("base_iso", quantity.value, quantity)
-        elif _BOUND.search(draft.before(quantity)):
+        elif _is_bound(draft, quantity):
             draft.refuse(quantity)
         else:
             draft.put("iso", quantity.value, quantity)
 
 
 def _may_be_stops(draft: Draft, quantity: Quantity) -> bool:
-    """Whether the open question asks for stops, so that "1/3" is no time."""
+    """Whether the question or the words before speak of stops, so that "1/3" is no time."""
     asked = draft.expecting & {"meter_stops", "change_stops"}
-    return bool(asked) and "shutter_s" not in draft.expecting and quantity.value > 0.25
+    spoken = asked or _BRIGHTNESS.search(draft.before(quantity))
+    return bool(spoken) and "shutter_s" not in draft.expecting and quantity.value > 0.25
 
 
 def _is_time(draft: Draft, quantity: Quantity) -> bool:
@@ -89,7 +108,7 @@ def _is_time(draft: Draft, quantity: Quantity) -> bool:
     if quantity.unit == "quote":
         return role(draft, quantity) is None
     if quantity.unit == "":
-        if _may_be_stops(draft, quantity):
+        if _may_be_stops(draft, quantity) or PORTION.search(draft.after(quantity)):
             return False
         return _PLAIN_FRACTION.fullmatch(quantity.text) is not None
     return not (_SECOND_WORD.match(draft.text) and "shutter_s" not in draft.expecting)
@@ -98,13 +117,16 @@ def _is_time(draft: Draft, quantity: Quantity) -> bool:
 def _read_time(draft: Draft, quantity: Quantity) -> None:
     """One number that may be an exposure time."""
     spoken = quantity.unit in {"s", "min"}
-    around = draft.clause_before(quantity) + draft.clause_after(quantity)
-    if spoken and _NO_EXPOSURE.search(around):
+    before = " ".join(draft.clause_before(quantity).split()[-_NEAR_WORDS:])
+    after = " ".join(draft.clause_after(quantity).split()[:_NEAR_WORDS])
+    if spoken and (
+        _NO_EXPOSURE.search(f"{before}; {after}") or _FLOATS.search(before) or _WALK.match(after)
+    ):
         draft.claim(quantity)
     elif not _is_time(draft, quantity):
         if spoken:
             draft.claim(quantity)
-    elif _BOUND.search(draft.before(quantity)):
+    elif _is_bound(draft, quantity):
         draft.refuse(quantity)
     else:
         seconds = quantity.value * (60 if quantity.unit == "min" else 1)
@@ -129,7 +151,7 @@ def read_focal_lengths(draft: Draft) -> None:
         before, after = draft.clause_before(quantity), draft.clause_after(quantity)
         if _NO_FOCAL.search(before + after) or _POLARISER.search(before):
             draft.claim(quantity)
-        elif quantity.is_range or _EQUIVALENT.search(after) or _BOUND.search(before):
+        elif quantity.is_range or _EQUIVALENT.search(after) or _is_bound(draft, quantity):
             draft.refuse(quantity)
         else:
             draft.put("focal_mm", quantity.value, quantity)

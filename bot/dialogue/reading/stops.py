@@ -17,8 +17,10 @@ _FILTER_BEFORE: Final = re.compile(r"\b(?:the|my|with(?: the| my| a)?|a|own|have
 _FILTER_AFTER: Final = re.compile(
     r"^ ?(?:(?:is |are |still )*on|off|mounted|in place|nd|filter|glass|screwed|one)\b"
 )
-_UNDER: Final = re.compile(r"^\W*(?:too )?(?:under|below|minus|negative)\b(?!ex)")
-_OVER: Final = re.compile(r"^\W*(?:too )?(?:over|above|plus|positive)\b(?!ex)(?! the (?:rock|wat))")
+_UNDER: Final = re.compile(
+    r"^[ -]*(?:too )?(?:under|below|minus|negative)\b(?! (?:the|a|some|tall)\b)"
+)
+_OVER: Final = re.compile(r"^[ -]*(?:too )?(?:over|above|plus|positive)\b(?! the (?:rock|wat))")
 _BY_METER: Final = re.compile(r"\b(under|over) by(?: about)? ?$")
 _DARKER_FOUND: Final = (
     r"(?:too dark|underexposed|too (?:dim|low)|short|dark"
@@ -51,6 +53,7 @@ _CENTRED: Final = re.compile(
 )
 #: Camera meters show thirds as .3 and .7 (common practice): the marked value's exact third.
 _MARKED_THIRDS: Final = {3: 1 / 3, 7: 2 / 3}
+_LISTED: Final = re.compile(r"^ ?-? ?(?:,|and|&|\+|/|, and) ?(?:an? )?$")
 #: Filter factors that are sold under their number; powers of two besides (common practice).
 _ND_FACTORS: Final = frozenset({100, 200, 400, 500, 1000, 1024, 2000, 2048, 4000, 10_000, 100_000})
 _STRONGEST_STOPS: Final = 20
@@ -145,9 +148,22 @@ def _read_zero(draft: Draft) -> None:
             draft.put("meter_stops", 0.0, quantity)
 
 
+def listed_before(draft: Draft, quantity: Quantity) -> list[Quantity]:
+    """The bare numbers that share a unit with this one: 3 and 6 of "3, 6 and 10 stop"."""
+    listed: list[Quantity] = []
+    here: Quantity | None = quantity
+    while here is not None and _LISTED.match(draft.before(here)):
+        here = draft.neighbour(here, -1)
+        if here is None or here not in draft.free(""):
+            break
+        listed.insert(0, here)
+    return listed
+
+
 def is_filter(draft: Draft, quantity: Quantity) -> bool:
     """Whether a number of stops is the strength of a filter, not of light."""
-    before, after = draft.clause_before(quantity), draft.clause_after(quantity)
+    first = [*listed_before(draft, quantity), quantity][0]
+    before, after = draft.clause_before(first), draft.clause_after(quantity)
     if _GRADUATED.search(before + after):
         return False
     named = _ND_NEAR.search(before) or _ND_NEAR.search(after)

@@ -22,7 +22,8 @@ _STAY: Final = (
 )
 _STAYS: Final = (
     r"(?:(?:is|are|both|has to|have to|must|needs? to|should|will|to be)\b ?)*"
-    r"(?:fixed|locked|stays?|stay put|constant|untouched|unchanged|as (?:it|they) (?:is|are))"
+    r"(?:fixed|locked|stays?|non[ -]?negotiable|set in stone"
+    r"|stay put|constant|untouched|unchanged|as (?:it|they) (?:is|are))"
 )
 _TARGETS: Final = rf"{_TARGET}(?:(?: ?,| and| or| &| \+)+ {_THE}{_TARGET})*"
 _KEEP: Final = re.compile(
@@ -89,7 +90,7 @@ def read_mode(draft: Draft) -> None:
 
 _TRY: Final = (
     r"(?:go|went|use|used|take|took|set|try|tried|open|opened|stop|stopped|drop|dropped|push|pushed"
-    r"|raise|raised|put|add|added|turn|lower|lowered|remove|switch|change|changed|zoom)"
+    r"|raise|raised|put|add|added|turn|lower|lowered|remove|switch|change|changed|zoom|step|stepped|move|moved|stand|stood)"
 )
 _WHAT_IF: Final = re.compile(
     r"\bwhat if\b|\bwhat (?:about|happens|would)\b|\bhow about\b|\bsuppose\b|\bwould\b.*\?"
