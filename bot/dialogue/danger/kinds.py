@@ -1,0 +1,67 @@
+"""Kinds of danger, how far each goes, and which of two is the graver."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from dataclasses import dataclass
+from enum import Enum
+from typing import Final
+
+
+class Level(Enum):
+    """What a danger asks of the bot."""
+
+    EMERGENCY = "emergency"  # the walk is held until all are safe
+    STOP = "stop"  # nobody goes there; no settings for that place
+
+
+class DangerKind(Enum):
+    """Kinds of danger, the gravest first; the value is what texts are keyed by.
+
+    The order is an own rule: a life in the water, then what reaches everybody within minutes,
+    then what one person has; places where nobody should stand come last.
+    """
+
+    IN_WATER = "in_water"  # somebody is in the water, or was swept away
+    FLOOD = "flood"  # brown or rising water
+    HURT = "hurt"
+    THUNDER = "thunder"
+    MISSING = "missing"  # somebody has not come back or does not answer
+    COLD = "cold"  # shivering, numb
+    DARK = "dark"  # caught by the dark
+    LOST = "lost"
+    LIP = "lip"  # on, above or at the edge of a fall
+    ICE = "ice"
+    UNDER = "under"  # under overhangs, in the landing zone, behind the curtain
+    WADING = "wading"
+    CLIMB = "climb"  # up wet rock or beside the fall
+    BARRIER = "barrier"  # over a rail, past a sign, into a closed place
+
+
+_PLACES: Final = frozenset(
+    {
+        DangerKind.LIP,
+        DangerKind.ICE,
+        DangerKind.UNDER,
+        DangerKind.WADING,
+        DangerKind.CLIMB,
+        DangerKind.BARRIER,
+    }
+)
+LEVELS: Final[Mapping[DangerKind, Level]] = {
+    kind: Level.STOP if kind in _PLACES else Level.EMERGENCY for kind in DangerKind
+}
+_GRAVITY: Final = {kind.value: rank for rank, kind in enumerate(DangerKind)}
+
+
+@dataclass(frozen=True)
+class Danger:
+    """A danger that a message tells of."""
+
+    kind: DangerKind
+    level: Level
+
+
+def gravest(*kinds: str) -> str:
+    """The gravest of some kinds, each by its value; a value that is unknown counts least."""
+    return min(kinds, key=lambda kind: _GRAVITY.get(kind, len(_GRAVITY)))

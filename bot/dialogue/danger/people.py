@@ -1,0 +1,204 @@
+"""People in trouble: in the water, hurt, missing."""
+
+from __future__ import annotations
+
+from typing import Final
+
+from bot.dialogue.danger.kinds import DangerKind
+from bot.dialogue.danger.rules import END, GAP, PERSON, THE, WATER, Rules
+
+_FELL: Final = (
+    r"(?:fell|fallen|fall|slipped|slid|tumbled|toppled|stumbled|jumped|plunged|dived|dove)"
+)
+_TAKEN: Final = r"(?:swept|washed|carried|dragged|pulled|sucked|taken|knocked)"
+_DROP: Final = r"(?:edge|falls?|lip|drop|waterfall|brink|cliff|ledge|side)"
+_HOLD: Final = r"(?:logs?|branch(?:es)?|rocks?|roots?|tree|strainer|boulder|hole|boil|hydraulic)"
+
+_IN_WATER: Final = Rules(
+    DangerKind.IN_WATER,
+    gate="fell|fall|slip|slid|tumbl|toppl|stumbl|jump|plung|div|dove|swept|wash|carr|drag|pull"
+    "|suck|took|taken|takes|takin|knock|went|gone|going|in|under|drown|stuck|trapp|caught|pinned"
+    "|wedged|hold|hang|cling|capsiz|overboard|current|surfac|get out|float",
+    plain=(
+        rf"{THE}(?:{WATER}|flood|wave) (?:just |has |have )?"
+        r"(?:took|taken|got|has|caught|grabbed|swept|carried|pulled|dragged|knocked)"
+        rf" (?:him|her|them|me|us|someone|somebody|(?:my|our|a|one of) {GAP}{PERSON}|\w+ (?:away|down))",
+        rf"{PERSON} (?:(?:is|are|was|of us) )?(?:just |still |now )?(?:floating |face down )?in the "
+        rf"(?:\w+ )?{WATER}(?! with| for (?:the|a) (?:shot|picture|photo)| of (?:the|my)| ruin| spoil| wait)",
+        rf"i am in the (?:\w+ )?{WATER}(?= (?:and|but|help|holding|hold|cold|please|cannot|need|,))"
+        r"(?=.*\b(?:cannot|help|hold|holding|out|stuck|cold|swim|strong|hurry))",
+        r"(?:man|woman|person|hiker|someone|somebody) overboard",
+        rf"{PERSON} (?:(?:is|are|was|might|may|could|be|just|nearly|almost) )*drown(?:ing|ed|s)?\b",
+        r"cannot (?:get|climb|pull) (?:\w+ )?out of the (?:\w+ )?(?:water|river|creek|stream|pool|current)",
+        r"(?:capsized|boat flipped|kayak flipped|canoe flipped)",
+    ),
+    by_people=(
+        rf"{_FELL} (?:\w+ ){{0,3}}?in(?:to)? (?:the |a |this |that )?(?:\w+ )?{WATER}\b",
+        rf"{_FELL} (?:right |straight )?in{END}",
+        rf"went in{END}(?! (?:with|for|too))",
+        r"gone in(?= [.,]|$| help| and)",
+        rf"{_TAKEN} (?:\w+ )?(?:away|downstream|down ?river|under|over the {_DROP}|off {THE}{GAP}(?:feet"
+        r"|ledge|rocks?|boulder|bank|path|trail|slab|shore|log|bridge|lip|crossing))\b",
+        rf"(?:fell|went|gone|slipped|swept|slid|tumbled|fallen) (?:right |straight |down )?over "
+        rf"(?:the )?(?:\w+ )?{_DROP}\b",
+        r"(?:went|gone|pulled|going|go) under(?= [.,]|$| and| again| twice| the (?:water|log|fall|rock))",
+        r"underwater and",
+        r"(?:not|never) (?:come|came|coming|gone) (?:back )?up(?: yet)?(?= [.,]|$| for| again| yet)",
+        r"not surfac\w+",
+        rf"(?:stuck|trapped|caught|pinned|wedged|held) (?:\w+ )?(?:in|under|on|against|by|between) "
+        rf"{THE}(?:\w+ )?(?:{WATER}|{_HOLD})\b",
+        rf"(?:(?:holding|hanging|clinging) on ?(?:to )?|clinging to |holding ){THE}{_HOLD}\b"
+        r"(?! (?:back|out|away|aside|with my|for))",
+        r"fell (?:off|from) (?:the |a )?(?:log|bridge|rock|ledge|bank) in(?:to)?\b",
+        r"in over (?:his|her|their|my) head\b",
+    ),
+)
+
+_BODY: Final = (
+    r"(?:ankles?|legs?|foot|feet|knees?|hips?|arms?|wrists?|hands?|fingers?|thumb|shoulders?|elbow"
+    r"|ribs?|back|head|skull|neck|nose|collar ?bone|shin|thigh|face|eye|toes?|calf|chin|forehead"
+    r"|femur|achilles|pelvis|jaw|scalp|tooth|teeth)"
+)
+_WHOSE: Final = rf"(?:my|his|her|their|our|the|an|a|your|both|{PERSON} (?:is )?|\w+ is )"
+_DAMAGED: Final = (
+    r"(?:broke|broken|fractured|snapped|dislocated|twisted|sprained|rolled|injured|smashed|crushed"
+    r"|gashed|tore|torn|busted|wrenched|cracked|sliced|split|banged(?: up)?|hurt|messed up|popped"
+    r"|whacked|smacked|cut|turned|bashed|stabbed|burned|burnt|scalded|jammed|pulled|tweaked)"
+)
+_HURTS: Final = (
+    r"(?:twisted|broken|sprained|swollen|swelling|gone|done|dislocated|busted|hurt|hurts|hurting"
+    r"|bleeding|injured|killing me|bent|snapped|popped|gave (?:out|way)|shot|fractured|messed up"
+    r"|split|crushed|trapped|torn|cut open|bent|sticking out|not moving|useless|purple|screwed)"
+)
+_FALLEN_FROM: Final = (
+    r"(?:cliffs?|rocks?|ledge|slope|wall|bank|trail|path|bridge|log|bluff|side|edge|stairs|steps"
+    r"|boulder|slab|viewpoint|platform|ladder|gully|ravine|hill|hillside|embankment|top)"
+)
+
+_HURT: Final = Rules(
+    DangerKind.HURT,
+    gate="broke|fractur|snap|disloc|twist|sprain|roll|injur|smash|crush|gash|tore|torn|bust|wrench"
+    "|crack|slice|split|bang|hurt|mess|pop|whack|smack|cut|turn|bash|stab|burn|scald|jam|pull|twea"
+    "|swoll|swell|ankle|knee|leg|foot|cannot|bleed|blood|uncons|passed|faint|breath|responsi|resp"
+    "|wak|seizure|heart|stroke|chest|concuss|allerg|anaph|epipen|hit|fell|fallen|slip|came|hypogly"
+    "|fall|landed|dropp|bit|bitten|snake|stung|ambulance|rescue|medic|doctor|first|helicopter|call"
+    "|emergency|mayday|sos|send|collaps|not moving|accident|diabetic|asthma|pulse|wound|911|112|999"
+    "|vomit|dizzy|knock|tumbl|head|struck|choking|paramed|evac|trapped|pinned",
+    plain=(
+        rf"(?:{_WHOSE}|i have |has |have |got )?{_DAMAGED} (?:up )?(?:my|his|her|their|an?|both|\w+ is) "
+        rf"(?:\w+ )?{_BODY}\b(?! of the (?:tripod|frame|fall)|piece| lamp)",
+        rf"(?:has|have|got|with|think|it is|is) (?:an? |probably |maybe |my |his |her )*(?:broken|sprained|twisted|dislocated|fractured"
+        rf"|swollen|injured|busted|bleeding) {_BODY}\b",
+        r"(?:broken|broke|twisted|sprained|rolled|dislocated|fractured) "
+        r"(?:ankle|leg(?! of)|wrist|arm|knee|foot|hip|rib|shoulder|collar ?bone|femur|finger)\b",
+        rf"(?:my|his|her|their|{PERSON} is|\w+ is|the|both) (?:left |right )?{_BODY}"
+        rf"(?: (?:is|are|has|have|looks?|feels?|might be|may be|just|really|pretty|all|be|badly"
+        rf"|totally|probably|so|i|think|completely|getting|starting to))* {_HURTS}\b",
+        rf"^(?:ankle|knee|leg|wrist|shoulder|foot|hip|arm)(?: (?:is|looks|feels|just|probably|really|has|got))* {_HURTS}\b",
+        r"cannot (?:even |really )?(?:put|bear|place) (?:any |much )?weight",
+        r"cannot (?:even |really |hardly |barely )?(?:walk|stand|get up|stand up|step)"
+        r"(?= [.,]|$| on (?:it|my|his|her|the foot)| any ?more| at all| alone| and| by| without| or| properly)",
+        r"(?:barely|hardly) (?:walk|stand|breathe|conscious)\b",
+        rf"cannot move (?:my|his|her|their) (?:\w+ )?{_BODY}\b",
+        r"cannot feel (?:my|his|her|their) (?:legs?|arms?)\b",
+        r"(?:i|he|she|they|we) cannot (?:move|breathe)\b(?! (?:the|any|it|this|closer|back|further|my tripod))",
+        r"(?:is|am|are|not stop|keeps?|still|will not stop|heavily|badly|started|stop|starts) bleeding\b",
+        r"bleeding (?:a lot|bad|badly|heavily|from|like|everywhere|hard|through|and)\b(?! the (?:right|left|top))",
+        r"the bleeding\b",
+        r"blood (?:everywhere|all over|on (?:his|her|my|the rock)|is|coming|running|loss|pouring|in)\b",
+        r"(?:lot|lots|losing|much|coughing) (?:of )?blood\b",
+        r"(?:hit|banged|smacked|cracked|knocked|struck|bumped|whacked) (?:\w+ )?(?:my|his|her|their) (?:\w+ )?head\b",
+        r"(?:hit|struck|caught|got) (?:on|in) the (?:head|face|back|leg|chest)\b",
+        rf"(?:rocks?|stones?|boulder|branch|tree|log|ice|icicle) (?:just )?(?:came down|fell|landed|dropped|rolled"
+        rf"|hit|struck|came|crashed|got|smashed|smacked)(?: down)?(?: right)? ?(?:on|onto|on top of|in)? "
+        rf"(?:me|him|her|us|them|someone|somebody|(?:my|his|her|our|one of|a) {GAP}(?:{PERSON}|{_BODY}))\b",
+        r"(?:hit|struck|knocked down|crushed) by (?:a |some |the )?(?:falling |big |small )?(?:rocks?|stones?|branch|boulder|tree|log|ice|icicle)",
+        r"(?:am|is|are|was|got|gets|been|badly|seriously|pretty|really|someone|somebody|friend|bad) (?:badly |seriously |pretty |really |bad |quite )?(?:hurt|injured)\b(?! the)",
+        r"hurt (?:himself|herself|myself|themselves|ourselves|badly|bad|real|and alone|her|his|alone)\b",
+        r"alone and (?:hurt|injured)\b",
+        r"injured\b(?= [.,]|$| (?:hiker|person|man|woman|student|leg|and|here|on|by|at|friend|at))",
+        r"(?:snake|viper|adder|rattler|dog|tick) ?bite\b",
+        r"(?:bitten|(?<!a )bit) by an? (?:snake|dog|spider|viper|adder|rattlesnake|tick|scorpion|bat|something)",
+        r"(?:snake|viper|adder|dog) bit\b",
+        r"bit (?:me|him|her)\b",
+        r"stung (?:by|me|him|her|all)\b",
+        r"(?:need|needs|get|send|want|call|calling|called|where is) (?:an? |the |some |for |us |in |urgent |mountain |out |medical )*(?:ambulance|rescue|medic|paramedics?|doctor|helicopter"
+        r"|first aid|evacuation|evac|search and rescue|emergency services|medical help)\b(?! (?:blanket|kit|card))",
+        r"call (?:911|112|999|the police|for help|emergency|000)\b",
+        r"ambulance\b",
+        r"send (?:help|someone|somebody|a rescue)\b",
+        r"(?:medical|this is an|it is an|real|we have an|have an|an actual) emergency\b(?! (?:exit|blanket|light|battery|sign))",
+        r"(?:chest pain|heart attack|seizure|having a stroke|anaphyla\w*|allergic (?:reaction|shock)|concuss\w+|hypoglyc\w+|epipen)",
+        r"(?:there has been|had|was|been in|bad|been) an? (?:bad |serious |terrible )?accident\b",
+        r"(?:passed|knocked) out(?= [.,]|$| and| cold| for| on| by| after)",
+        r"(?:no pulse|not have a pulse|cpr)\b",
+        r"(?:deep|nasty|bad|big|head) (?:cut|gash|wound)\b(?= [.,]|$| (?:in|on|to|across|and|from|it))(?! (?:in|on|of) (?:the )?(?:rock|frame|wall|cliff))",
+        r"(?:he|she|friend|wife|husband|someone|somebody|i|kid|student|they|we) (?:is |are |am |has |have )?(?:just )?(?:fainted|collapsed|choking|blacked out)\b",
+        r"^(?:sos|mayday(?: mayday)*|sos sos(?: sos)?|emergency|help (?:emergency|sos|me please i am hurt))$",
+    ),
+    by_people=(
+        r"unconscious\b",
+        r"(?:not|stopped|barely|hardly) (?:really )?breathing\b",
+        r"unresponsive\b",
+        r"not respond(?:ing|s)?(?: to (?:me|us|anything|anybody|voice|his name|her name))\b",
+        r"not respond(?:ing)?(?= [.,]|$| any| at all| and)",
+        r"(?:not|will not) (?:wake|waking|come round|open (?:his|her) eyes)\b",
+        r"(?:he|she|someone|somebody|they|friend|wife|husband|person|man|woman|kid|student) (?:is|are) not (?:really )?moving\b",
+        rf"fell (?:off|down|from|out of|onto|against) (?:of )?{THE}(?:\w+ )?{_FALLEN_FROM}\b(?! (?:in|into) (?:shadow|shade|focus))",
+        r"fell (?:about |around |maybe |like |a good |at least |some |from )*(?:\d+|ten|five|six|eight|three|four|two|fifteen|twenty|thirty|a few|several|a couple of) ?(?:feet|foot|ft|m|met(?:er|re)s?|yards)\b",
+        r"(?:(?<=^i )|(?<=\bi )|(?<=he )|(?<=she )|(?<=they )|(?<=just )|(?<=friend )|(?<=wife )|(?<=husband )|(?<=son )|(?<=daughter )|(?<=someone )|(?<=somebody )|(?<=student )|(?<=kid ))"
+        r"(?:fell|fallen|slipped)(?= [.,]|$| and (?:cannot|hit|hurt|broke|now|twisted|is|he|she|i|my|landed|his|her)| hard| bad| badly| on (?:the|a|some|my|his|her|wet|slick|slimy|ice)| down (?:hard|here|and)|"
+        r" (?:pretty|really) (?:hard|bad))",
+        r"took (?:a|an) (?:bad |hard |nasty |big |awful )?(?:fall|tumble|spill)\b",
+        r"(?:vomiting|throwing up|losing consciousness|fainting)\b",
+    ),
+)
+
+_NOT_BACK: Final = (
+    r"(?:(?:come|came|coming|returned|return|made it|got|gotten|been|arrived)(?: back)?(?: yet)?"
+    r"(?= [.,]|$| (?:from|yet|down|up|since|for|home|to (?:the|camp|us|our)|here|out|after|and|in))"
+    r"|(?:come|came|coming|made it|got|gotten|been) back\b"
+    r"|(?:shown|turned|showed|show|turn) up\b|back(?= yet| from| [.,]|$| since))"
+)
+_LOVED: Final = (
+    r"(?:him|her|them|(?:my|our|his|her|the|one of|two of|a) (?:\w+ ){0,3}?"
+    r"(?:friend|wife|husband|son|daughter|brother|sister|partner|mate|buddy|kids?|child|children|dad|father|mum"
+    r"|mom|mother|girlfriend|boyfriend|students?|teacher|leader|guide|group|us|participants?|people|uncle|aunt|guys?|boys?|girls?|others|hiker|man|woman))"
+)
+
+_MISSING: Final = Rules(
+    DangerKind.MISSING,
+    gate="not|nobody|find|missing|headcount|short|answer|reply|respon|sight|seen|lost|overdue"
+    "|wander|gone|went|disappear|vanish|should|no |few|never|where",
+    plain=(
+        rf"cannot (?:find|see|reach|locate|hear) {_LOVED}\b(?! (?:in|on) the (?:frame|picture|photo|shot|screen))",
+        rf"lost (?:sight of |track of |contact with |touch with )?{_LOVED}\b(?! (?:lens|cap|filter|tripod|remote|phone))",
+        r"lost (?:sight of|track of|contact with) (?!the (?:light|time|sun|fall|texture|shot)|time|my (?:shot|subject))\w+",
+        rf"(?:{PERSON}|one|two|three|of us|\d) (?:is |are |has |have |has been |been |went |gone |still |just |of us )*missing\b(?! (?:a|an|the|my|from (?:the|my) (?:bag|frame|kit))\b| (?:focus|stop))",
+        r"one (?:person|of us|student|hiker|kid) (?:\w+ )?(?:missing|short)\b",
+        r"missing (?:person|hiker|student|man|woman|child|kid|friend|people)\b",
+        r"(?:one|two|three|\d) (?:short|too few|people short|person short)\b",
+        r"headcount (?:\w+ )*(?:short|missing|off|wrong|less|not)\b",
+        r"no (?:sign|trace) of (?!rain|life|light|wind|a |the |texture|clipping|noise)\w+",
+        r"(?:shout|call|yell|whistl)\w* .*no (?:reply|answer|response)\b|no (?:reply|answer|response) .*(?:shout|call|yell|whistl)",
+        rf"not (?:seen|heard from) {_LOVED}\b|not (?:seen|heard from) (?!a |any|the |such|this|that|it|light|rain|sun|anything|water|texture)\w+ (?:for|since|in|anywhere)\b",
+        r"nobody (?:has |have )?(?:seen|heard from|heard) (?:him|her|them|\w+ (?:since|for|in))",
+        r"should (?:have been|be|have) (?:here|back|been back|down|come back) (?:\w+ ){0,3}?(?:ago|by now|already|long|since)",
+        rf"{PERSON} (?:has |have |is )?(?:just )?(?:wandered off|disappeared|vanished|gone missing|overdue)\b",
+        rf"{_LOVED} (?:has |have )?(?:been )?gone (?:for|since|over|more than|now|an|two|three|\d)",
+        r"(?:separated from|got separated|been separated)\b",
+    ),
+    by_people=(
+        rf"(?:has|have|did|is|are|was|had|never) (?:not )?(?:still )?(?<=not ){_NOT_BACK}",
+        rf"(?:has|have|did|is|are) not (?:still |even )?{_NOT_BACK}",
+        rf"(?:has|have|is|are) still not (?:{_NOT_BACK})",
+        rf"never {_NOT_BACK}",
+        r"(?:is|does|do|did|has|are|will) not (?:answer|reply|respond|pick up|answering|replying|replied|answered|picking up)\w*\b(?! (?:my question|to (?:the|my) (?:remote|touch)|me what|to me|to us|to anything))",
+        r"cannot find (?!a\b|an\b|any|the\b|my\b|our\b|it\b|out|what|where|how|focus|that|this|some|enough|one\b|in\b|detail|light|texture|f\b|nd\b|your|which|why|these|those|iso|good|space|no\b)\w+(?= [.,]|$| anywhere| any ?more| since| and| he | she | now)",
+        r"not been seen\b",
+        r"(?:overdue|gone missing)\b",
+        r"(?<=\w )(?:has|is) (?:disappeared|vanished|missing)\b(?= [.,]|$| since| for| now)",
+    ),
+)
+
+PEOPLE: Final = (_IN_WATER, _HURT, _MISSING)
