@@ -229,9 +229,7 @@ def depth_of(facts: Facts, focal_mm: float, assumed: Assumed) -> FNumberChoice:
     sensor = sensor_of(facts, assumed)
     lens = lens_at(facts, focal_mm)
     far = facts.farthest_m or facts.distance_m or FAR_M
-    near = facts.nearest_m
-    if near is not None and near >= far:
-        near = None
+    near = nearest_of(facts)
     if sensor.fixed_f_number is not None:
         widest = narrowest = sensor.fixed_f_number
     else:
@@ -239,12 +237,21 @@ def depth_of(facts: Facts, focal_mm: float, assumed: Assumed) -> FNumberChoice:
     return choose_f_number(sensor, focal_mm, near, far, widest, narrowest, dial_of(facts))
 
 
+def nearest_of(facts: Facts) -> float | None:
+    """The nearest thing [m]; one that lies behind the water is none."""
+    far = facts.farthest_m or facts.distance_m
+    if facts.nearest_m is None or (far is not None and facts.nearest_m >= far):
+        return None
+    return facts.nearest_m
+
+
 def focus_of(facts: Facts) -> float | None:
     """Where to focus [m]: between the nearest and the farthest; on the water without a near."""
     far = facts.farthest_m or facts.distance_m
-    if facts.nearest_m is None:
+    near = nearest_of(facts)
+    if near is None:
         return far
-    return float(focus_distance_m(facts.nearest_m, far or FAR_M))
+    return float(focus_distance_m(near, far or FAR_M))
 
 
 def exact_settings(facts: Facts) -> tuple[float | None, float | None, float | None]:

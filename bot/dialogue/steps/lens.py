@@ -23,6 +23,9 @@ LEVEL_DEG: Final = 1.5
 LEANING_DEG: Final = 6.0
 #: Focal length, as on full frame, for a near rock and a stream [mm] (common practice: 16 to 24).
 STREAM_FULL_FRAME_MM: Final = 20.0
+#: Up to here a near rock leads in; longer lenses take a part of the stream [mm, as full frame]
+#: (common practice: 16 to 24 for near rocks, from 70 for parts).
+LEADS_IN_FULL_FRAME_MM: Final = 35.0
 #: Lenses within this of the wanted focal length are as good [share] (own rule).
 CLOSE: Final = 0.03
 
@@ -186,6 +189,9 @@ def _judge_set(turn: Turn, view: _View, facts: Facts) -> None:
     if focal_mm <= view.framing.longest_mm * (1 + CLOSE):
         turn.say(Role.SETTINGS, "lens.set_fits", focal=named, form=view.form)
         _warn_of_lean(turn, view, focal_mm)
+    elif _best_focal(reckoning.lenses_of(facts), view.framing) is None:
+        _too_near(turn, view, focal_mm)
+        return
     else:
         needed = measures.focal(view.framing.longest_mm, crop)
         turn.say(Role.SETTINGS, "lens.set_too_long", focal=named, needed=needed)
@@ -273,9 +279,10 @@ def _stream(turn: Turn) -> None:
         focal_mm = reckoning.focal_of(facts) or focal_mm
     side_mm = sensor.long_mm if not reckoning.upright(facts) else sensor.short_mm
     shown_m = float(coverage_m(facts.distance_m or 1.0, side_mm, focal_mm))
+    near = focal_mm * sensor.crop_factor <= LEADS_IN_FULL_FRAME_MM
     turn.say(
         Role.SETTINGS,
-        "lens.stream",
+        "lens.stream" if near else "lens.stream_part",
         focal=measures.focal(focal_mm, sensor.crop_factor),
         form=_form(facts),
         coverage=measures.length(shown_m, turn.units),

@@ -89,6 +89,7 @@ WALK: Final[dict[str, str]] = {
     "lens.level_crop": "Or keep it level: the top still fits, and the ground is cropped at home.",
     "lens.lean": "Tilted up, walls lean in: from {distance} back a level camera holds the top.",
     "lens.stream": "{focal}, {form}, low: the near rock leads in. It shows {coverage} of the flow.",
+    "lens.stream_part": "{focal}, {form}: it shows {coverage} of the flow. Leave out what is busy.",
     "lens.section": "{focal}, {form}: it shows a section of {section}. Choose the best ledge.",
     "lens.foreground": "Nearest at {near}, {form}: check that the fall still matters behind it.",
     "lens.unknown": "{focal} as on full frame holds the whole fall, {form}.",
@@ -163,6 +164,10 @@ WALK: Final[dict[str, str]] = {
     "highlights.back": "That was the edge. Back to {settings}: {look}.",
     "highlights.dots": "Dots are sparkle, fine. {settings} holds the white: {look}.",
     "highlights.held": "The white holds. {settings}: {look}.",
+    "highlights.held_by_iso": (
+        "The white holds. {settings}: {look}. More only by ISO: lift it at home, "
+        "or say `too dark`."
+    ),
     "highlights.darker": "Patches are lost texture. Next: {settings}{look}.",
     "highlights.much_darker": "All of it is lost texture. Next: {settings}{look}.",
     "highlights.look": "; still {look}, water crosses {share} of the frame",
@@ -180,6 +185,7 @@ WALK: Final[dict[str, str]] = {
     "adjust.next": "Next: {settings}{look}.",
     "adjust.keep": "Keep {settings}{look}.",
     "adjust.cant": "{settings} is the nearest: still {stops} too {side}.",
+    "adjust.for_look": "For {look} water instead: {others}.",
     "adjust.beyond": "For the rest: {others}.",
     "adjust.how": "{steps}.",
     "adjust.path": "In steps: {path}.",
