@@ -195,14 +195,7 @@ class Homeserver:
             "server_name": self.server_name,
             "public_baseurl": f"{self.url}/",
             "report_stats": False,
-            "listeners": [
-                {
-                    "port": self.port,
-                    "type": "http",
-                    "bind_addresses": [LOOPBACK],
-                    "resources": [{"names": ["client"]}],
-                }
-            ],
+            "listeners": [_listener(self.port)],
             "database": {"name": "sqlite3", "args": {"database": database}},
             "signing_key_path": str(self.folder / "signing.key"),
             "media_store_path": str(self.folder / "media"),
@@ -220,6 +213,15 @@ class Homeserver:
             "bcrypt_rounds": 4,
             **(_LIFTED if self._limits_lifted else {}),
         }
+
+
+def _listener(port: int) -> dict[str, Any]:
+    return {
+        "port": port,
+        "type": "http",
+        "bind_addresses": [LOOPBACK],
+        "resources": [{"names": ["client"]}],
+    }
 
 
 def free_port() -> int:
