@@ -24,7 +24,7 @@ _LONG_AGO: Final = re.compile(
     r"|\b(?:years?|months?|weeks?|days?) ago\b|(?<!since )\byesterday\b|\bused to\b|\bback in\b"
     r"|\bin (?:19|20)\d\d\b|\bonce (?=i|we|he|she|a|my|had|the)\b|\bthe other day\b"
     r"|\b(?:heard|read|reading|watched|story|stories|news|movie|film|book|article|video|podcast)"
-    r" (?:of|about|that|on|where|how|a|story)?\b|\bthey say\b|\bpeople say\b|\bwhen i was (?:a|\d)"
+    r" (?:of|about|that|where|how|story|stories)\b|\bthey say\b|\bpeople say\b|\bwhen i was (?:a|\d)"
 )
 _NOW: Final = re.compile(
     r"\b(?:right now|now|today|still|again|at the moment|this (?:morning|minute|second)"

@@ -16,7 +16,7 @@ _HOLD: Final = r"(?:logs?|branch(?:es)?|rocks?|roots?|tree|strainer|boulder|hole
 
 _IN_WATER: Final = Rules(
     DangerKind.IN_WATER,
-    gate="fell|fall|slip|slid|tumbl|toppl|stumbl|jump|plung|div|dove|swept|wash|carr|drag|pull"
+    gate="foot|leg|ankle|arm|boot|water|river|stream|cannot|struggl|flail|thrash|bob|splash|scream|vanish|disapp|being|getting|was|were|got|lost|fell|fall|slip|slid|tumbl|toppl|stumbl|jump|plung|div|dove|swept|wash|carr|drag|pull"
     "|suck|took|taken|takes|takin|knock|went|gone|going|in|under|drown|stuck|trapp|caught|pinned"
     "|wedged|hold|hang|cling|capsiz|overboard|current|surfac|get out|float",
     plain=(
@@ -33,6 +33,17 @@ _IN_WATER: Final = Rules(
         r"(?:capsized|boat flipped|kayak flipped|canoe flipped)",
     ),
     by_people=(
+        rf"{_TAKEN} (?:him|her|them|me|us|{GAP}{PERSON}) (?:off|away|down|round|around|under|over|towards?|into|past|through)\b",
+        rf"(?:being|getting|was|were|got|is|are|am|been) {_TAKEN} (?:\w+ )?(?:off|towards?|round|around|down|over|past|into|through|out)\b(?! (?:by|to) the (?:light|frame))",
+        r"(?:gone|went|going) in (?:off|from|by|over|near|head|feet|clothes|at the)\b",
+        rf"(?:is|are|am|now|still|and|ended up|landed) in the (?:\w+ )?(?:rapids?|current|torrent|whirlpool|hydraulic|boil)\b(?=.*)(?<!rock is in the current)",
+        r"(?:foot|leg|ankle|arm|boot) (?:is |got |has )?(?:\w+ )?(?:stuck|wedged|caught|trapped|pinned|jammed) (?:\w+ ){0,2}?(?:between|under|in|by|behind)\b",
+        r"(?:water|current|river|stream) (?:keeps |is |just )*(?:pushing|pulling|dragging|pinning|holding) (?:me|us|him|her|them|my|on me)\b",
+        r"cannot (?:hold on|hang on|swim|reach (?:him|her|them|the bank|shore)|keep (?:my|his|her) head)\b(?! to the (?:rail|railing|tripod))",
+        r"cannot get (?:him|her|them|back) (?:out|to (?:the )?(?:shore|bank)|ashore)\b",
+        r"(?:struggling|flailing|thrashing|floating|bobbing|splashing|screaming) (?:\w+ ){0,2}?(?:in the (?:water|river|creek|stream|pool|current)|face down|downstream)\b(?! for)",
+        r"(?:disappeared|vanished|gone|went|stuck|held) (?:under|beneath|below|in) the (?:water|surface|fall|falls|foam|boil|log)\b",
+        r"lost (?:my|his|her|their|our) (?:footing|balance|grip)\b(?=.*\b(?:in|water|river|creek|stream|current)\b)",
         rf"{_FELL} (?:\w+ ){{0,3}}?in(?:to)? (?:the |a |this |that )?(?:\w+ )?{WATER}\b",
         rf"{_FELL} (?:right |straight )?in{END}",
         rf"went in{END}(?! (?:with|for|too))",
@@ -66,7 +77,7 @@ _DAMAGED: Final = (
     r"|whacked|smacked|cut|turned|bashed|stabbed|burned|burnt|scalded|jammed|pulled|tweaked)"
 )
 _HURTS: Final = (
-    r"(?:twisted|broken|sprained|swollen|swelling|gone|done|dislocated|busted|hurt|hurts|hurting"
+    r"(?:twisted|broken|sprained|swollen|swelling|gone(?= [.,]|$)|done|dislocated|busted|hurt|hurts|hurting"
     r"|bleeding|injured|killing me|bent|snapped|popped|gave (?:out|way)|shot|fractured|messed up"
     r"|split|crushed|trapped|torn|cut open|bent|sticking out|not moving|useless|purple|screwed)"
 )
@@ -77,7 +88,7 @@ _FALLEN_FROM: Final = (
 
 _HURT: Final = Rules(
     DangerKind.HURT,
-    gate="broke|fractur|snap|disloc|twist|sprain|roll|injur|smash|crush|gash|tore|torn|bust|wrench"
+    gate="in |scream|cry|moan|hospital|stitch|going|went|gone|bone|tourn|splint|tumbl|broke|fractur|snap|disloc|twist|sprain|roll|injur|smash|crush|gash|tore|torn|bust|wrench"
     "|crack|slice|split|bang|hurt|mess|pop|whack|smack|cut|turn|bash|stab|burn|scald|jam|pull|twea"
     "|swoll|swell|ankle|knee|leg|foot|cannot|bleed|blood|uncons|passed|faint|breath|responsi|resp"
     "|wak|seizure|heart|stroke|chest|concuss|allerg|anaph|epipen|hit|fell|fallen|slip|came|hypogly"
@@ -137,6 +148,14 @@ _HURT: Final = Rules(
         r"^(?:sos|mayday(?: mayday)*|sos sos(?: sos)?|emergency|help (?:emergency|sos|me please i am hurt))$",
     ),
     by_people=(
+        r"collaps(?:ed|ing)\b(?! (?:the|my|a|two|one) )",
+        r"in (?:a lot of |terrible |so much |agony|bad |great |real |extreme )+(?:pain|agony)?\b",
+        r"(?:screaming|crying|moaning|groaning) (?:\w+ )?(?:in|with|from) pain\b",
+        r"(?:needs?|have to get|get|go) (?:\w+ )?(?:to )?(?:a |the )?(?:hospital|stitches|surgeon|er)\b",
+        r"(?:going|went|gone|is|seems) (?:in|into|in to) shock\b",
+        r"(?:fell|tumbled|slid|went) (?:backwards?|head ?first|headlong|badly|awkwardly|all the way down|to the bottom|off the (?:top|back|edge|side))\b",
+        r"(?:slipped|slid|fell|tumbled) (?:\w+ ){0,3}?(?:and|then) (?:\w+ ){0,2}?(?:cannot|hit|hurt|broke|twisted|landed|is not|not moving|bleeding|knocked|banged|cut)\b",
+        r"(?:bone|tourniquet|splint)\b(?=.*\b(?:leg|arm|out|need|how|his|her|my|skin|through)\b)(?! dry)",
         r"unconscious\b",
         r"(?:not|stopped|barely|hardly) (?:really )?breathing\b",
         r"unresponsive\b",
@@ -168,9 +187,14 @@ _LOVED: Final = (
 
 _MISSING: Final = Rules(
     DangerKind.MISSING,
-    gate="not|nobody|find|missing|headcount|short|answer|reply|respon|sight|seen|lost|overdue"
+    gate="count|waiting|looking|search|we are|anyone|anybody|separ|not|nobody|find|missing|headcount|short|answer|reply|respon|sight|seen|lost|overdue"
     "|wander|gone|went|disappear|vanish|should|no |few|never|where",
     plain=(
+        r"(?:counted|count|counting) (?:only |just )?\w+ .*\b(?:were|was|should be|are supposed|left with|started with|instead of|not)\b \w+",
+        r"(?:we are|we were|group is|now) (?:\w+ )?(?:one|two|a|somebody|someone) (?:person |student |man )?(?:down|short|fewer|less)\b(?! stop)",
+        rf"(?:waiting for|looking for|searching for) (?!the\b|light|sun|a\b|my (?:lens|cap|filter)|clouds?|better|good|it\b|that\b)(?:{_LOVED}|\w+) (?:\w+ ){{0,3}}?(?:for (?:an|over|more|two|half|\d)|since|hours?|ages)\b",
+        rf"{PERSON} (?:\w+ )?(?:not (?:show|shown|showed|turn|turned)|no ?show)\b",
+        r"(?:has anyone|has anybody|anyone|anybody) seen (?!the |a |my (?:lens|cap|filter|remote|tripod|bag)|this|that |it)\w+",
         rf"cannot (?:find|see|reach|locate|hear) {_LOVED}\b(?! (?:in|on) the (?:frame|picture|photo|shot|screen))",
         rf"lost (?:sight of |track of |contact with |touch with )?{_LOVED}\b(?! (?:lens|cap|filter|tripod|remote|phone))",
         r"lost (?:sight of|track of|contact with) (?!the (?:light|time|sun|fall|texture|shot)|time|my (?:shot|subject))\w+",
@@ -189,6 +213,7 @@ _MISSING: Final = Rules(
         r"(?:separated from|got separated|been separated)\b",
     ),
     by_people=(
+        r"(?:is|are|was) (?:still )?not (?:here|there|back|at the (?:car|meeting)|with us|where|in (?:his|her|the) (?:spot|place|tent))\b(?! (?:in|for|any ?more|light|to|what|off|yet (?:the|in))\b)(?=.*\b(?:yet|still|meeting|hour|minutes|agreed|said|supposed|answer|anywhere|us|car|point|spot|place|since|o'?clock|lunch)\b|$)",
         rf"(?:has|have|did|is|are|was|had|never) (?:not )?(?:still )?(?<=not ){_NOT_BACK}",
         rf"(?:has|have|did|is|are) not (?:still |even )?{_NOT_BACK}",
         rf"(?:has|have|is|are) still not (?:{_NOT_BACK})",

@@ -18,7 +18,7 @@ _RAILED: Final = r"(?<!platform at the )(?<!viewpoint at the )(?<!railing at the
 
 _LIP: Final = Rules(
     DangerKind.LIP,
-    gate="lip|brink|edge|drop|crest|precip|cliff|top|rim|head|above|lean|jump|leap|hop|over|ledge|overhang|cross",
+    gate="where|scoot|crawl|inch|shuffle|creep|walk|step|lip|brink|edge|drop|crest|precip|cliff|top|rim|head|above|lean|jump|leap|hop|over|ledge|overhang|cross",
     by_people=(
         rf"{_POSE} {GAP}(?:on|at|over|to|onto|from|near|along|off|by|close to|up to|towards?|in) {THE}(?:very |actual |wet |outer |absolute )*"
         rf"(?:lip|brink|precipice|cliff ?edge|drop ?off|verge of the)\b(?! of my)",
@@ -29,6 +29,10 @@ _LIP: Final = Rules(
         rf"(?:on|up on|right on|standing|climb|get|go|be) (?:on )?top of {THE}(?:\w+ )?(?:water)?falls?\b(?! (?:there|is|are|white|in the (?:frame|picture)|blown|look|with))",
     ),
     plain=(
+        r"(?:spot|place|room|stand|tripod|fits?|am|set ?up|set up|sit|right|view|out|shooting|shoot) (?:\w+ )?(?:right )?at the drop\b(?! (?:is|in))",
+        r"(?:from|at|on|to) the very top\b(?! (?:edge|of (?:the|my) (?:frame|picture|image|photo|shot)|right|left|border|corner|is\b))",
+        r"(?:stand|standing|shoot\w*|from|tripod|sit|sitting|go|get|up|out|to|top|set ?up|slab|rock|spot) (?:\w+ ){0,2}?where (?:the |it |all the )?(?:water |stream |creek |river )?(?:leaves|goes over|spills|tips|drops (?:off|over|away)|falls (?:off|over|away)|plunges|starts (?:to fall|falling))\b",
+        r"(?:scoot|crawl|inch|shuffle|creep|shimmy|walk|step|lean|edge|lie) (?:\w+ )?out (?:on|onto|over|to|along)\b(?! the (?:trail|path|platform|bridge|deck))",
         r"(?:from|on|onto|at|up|use|reach|that|to) (?:the |that |this |a )?(?:\w+ )?(?:slab|rock|ledge|boulder|shelf|pool|flat bit|stone) (?:\w+ )?(?:at|on|near|by) the (?:very )?top\b(?! (?:edge|right|left|corner|third|of (?:the|my) (?:frame|picture|image|photo|shot)|border|is|are|catch\w*))",
         r"from (?:right |just |up |directly )*(?:at |on )?(?:the )?(?:very )?(?:crest|lip|brink|cliff edge|edge|top|rim)(?: of the (?:water)?falls?)? (?:\w+ )?(?:look\w*|point\w*|shoot\w*|aim\w*|straight) (?:\w+ )?down",
         r"(?:from|at|view from) (?:right |just |directly )(?:at |on |from )?the (?:brink|lip|edge|crest)\b(?! of the frame)",
@@ -48,7 +52,7 @@ _LIMB: Final = r"(?:knees?|thighs?|waist|hips?|chest|belly|shins?|calves|ankles?
 _ASK: Final = r"(?:can|may|could|should|shall|safe to|ok to|okay to|fine to|want to|going to|would like to|like to|thinking (?:of|about)|might|let us|able to|need to|have to|ok if|okay if|alright to|allowed to|good idea to|i will|we will|try to|trying to|dare|how about|plan to)"
 _WADING: Final = Rules(
     DangerKind.WADING,
-    gate="wad|stand|step|walk|water|stream|creek|river|pool|current|knee|thigh|waist|hip|chest|shin|ankle|swim|midstream"
+    gate="further|deeper|take off|calf|without|tripod|wad|stand|step|walk|water|stream|creek|river|pool|current|knee|thigh|waist|hip|chest|shin|ankle|swim|midstream"
     "|mid|middle|cross|ford|deep|in |in$|hop|jump|paddl|stepping|boulder|gravel|other|float|bath|dip|feet",
     by_people=(
         r"wad(?:e|es|ing|ed)\b(?! (?:through (?:the )?(?:menus?|settings?|files?|pictures?|photos?|options?|frames)))",
@@ -68,6 +72,10 @@ _WADING: Final = Rules(
         r"(?:get|go|cross|make it|over|hop|jump|wade|crossing|swim) (?:\w+ ){0,2}?to the (?:other|far) (?:side|bank|shore)\b(?!.*\b(?:bridge|trail|path|polari[sz]er|histogram|dial|car)\b)",
     ),
     plain=(
+        r"(?:i|we|go|going|in|stand|standing|am|only|just|about|safe|is|are|up|gets?|to) (?:\w+ ){0,2}?(?:knee|shin|calf|mid ?calf|mid ?thigh)s?[ -]?(?:deep|high)\b(?! (?:to a duck|riffle|foreground|puddle|boots|rubber|grass|ferns))",
+        rf"(?:further|deeper|farther|more|way) (?:out|in)(?: into| in)? (?:the )?(?:{_STREAM})\b",
+        r"(?:take off|without|off with) (?:my |the |our )?(?:boots|shoes|socks)\b(?=.*\b(?:in|water|creek|stream|river|cross)\b)",
+        rf"(?:tripod|camera|me|myself|us) (?:and (?:me|i|myself) )?(?:out )?in the (?:middle of the )?(?:fast |deep |main )(?:{_STREAM})\b",
         rf"(?:up to|over|above|past|reaches|to|around|at|below) (?:my|our|his|her|the) {_LIMB}\b(?=.*\b(?:water|deep|stream|creek|river|in|current|cold)\b)(?<!from my knees)(?! from)",
         rf"in (?:up )?(?:to|over|above|past) (?:my|the) {_LIMB}\b",
         rf"{_STREAM} (?:is |are |comes |only |just |reaches |about |already |up |goes |now |would be )+(?:up )?(?:to|over|above) (?:my|the|our) {_LIMB}\b",
@@ -97,6 +105,8 @@ _BARRIER: Final = Rules(
         r"leave the (?:platform|boardwalk|deck|walkway|marked trail|marked path)(?= [.,]|$| (?:to|and|for|here|a|there))(?! (?:out|for (?:the car|home)))",
     ),
     plain=(
+        rf"(?:gate|fence|chain|rope|rail|railing|barrier|tape|wire|guard ?rail)\b[^.]{{0,30}}\b(?:get|go|step|slip|squeeze|climb|hop|sneak|duck|walk|reach) (?:right )?(?:round|around|over|under|through|past|beyond)\b(?! the frame)",
+        rf"(?:beyond|past|behind|over|under) the {_RAIL}\\b(?=.*\\b(?:worth|go|goes|closer|can|could|may|should|better|sneak|slip|quick)\\b)(?<!from behind the rail)(?<!shoot over the rail)(?<!from behind the railing)",
         rf"(?:gap|hole|opening) in the (?:\w+ )?{_RAIL}\b(?=.*\b(?:i|we|go|went|through|squeeze|slip|fit|get)\b)",
         rf"{_RAIL}(?: \w+){{0,6}}? (?:went|go|going|get|got|step|slip|squeeze|climb|climbing|fit) (?:through|over|past|under|underneath|round|around)\b(?! the frame)",
         r"(?:chain|rope|tape|fence|gate|barrier)s? (?:is |are )?(?:across|over|on|blocking|in front of) (?:the |our |my )?(?:\w+ )?(?:path|trail|way|steps|stairs|entrance|bridge|track)",
@@ -130,6 +140,7 @@ _UNDER: Final = Rules(
     DangerKind.UNDER,
     gate="behind|under|beneath|inside|cave|rock|stone|pebble|boulder|ice|chunk|gravel|log|debris|branch|fall|land|hit|crash",
     by_people=(
+        r"(?:from|out|get|go|going|shoot|stand|walk|standing|step|slip|room|space|path|way|squeeze|behind) (?:\w+ ){0,2}?(?:behind|underneath) the (?:water|falling water|fall|falls|waterfall|curtain|cascade)\b(?! (?:is|are|wall|line|there))",
         rf"{_BE} (?:\w+ ){{0,2}}?(?:behind|underneath|beneath|under|right under|inside|below) (?:the |a |that |this |an )?(?:\w+ )?{_ROOF}\b(?<!under the drop)(?! (?:is|are|line|there|looks?\b|by (?:two|one|a)|goes|in the (?:frame|picture)))",
         r"(?:stand|standing|am|set ?up|set up|sit|go|tripod|right|get|walk) (?:\w+ ){0,3}?where (?:the |all the )?(?:water|fall|it) (?:lands|hits|comes down|crashes|falls|drops)\b",
     ),
@@ -146,7 +157,7 @@ _UNDER: Final = Rules(
 _FROZEN: Final = r"(?:ice(?! (?:curtain|cream|cap))|frozen (?:pool|lake|stream|river|creek|water|surface|pond|plunge ?pool|fall|falls|waterfall))"
 _ICE: Final = Rules(
     DangerKind.ICE,
-    gate="ice|icy|icicle|frozen|spikes|microspikes|crampons|glaze|verglas|black",
+    gate="snow|ice|icy|icicle|frozen|spikes|microspikes|crampons|glaze|verglas|black",
     by_people=(
         rf"(?:walk|walking|stand|standing|step|stepping|go|going|set ?up|set up|crawl\w*|am|are|slid(?:e|ing)|cross|crossing|get|getting|wander|venture|out|sit|sitting|tripod|kneel\w*|lie|safe|be|skate|climb|climbing)(?: \w+){{0,3}}? (?:on|onto|across|over|out on|out onto|on to|up) (?:the |that |some |this |a |thin |thick )*{_FROZEN}\b(?! (?:texture|blue|in the frame))",
         r"(?:cross|crossing|climb|climbing) (?:the |that |this |a )?(?:ice\b|frozen \w+)",
@@ -154,6 +165,8 @@ _ICE: Final = Rules(
         r"(?:walk|walking|stand|standing|step|scramble|climb|go|going|traverse|cross)(?: \w+){0,3}? icy (?:ledge|rocks?|trail|edge|slab|path|steps|stairs|bank)\b",
     ),
     plain=(
+        r"(?:frozen \w+|ice|ice bridge|snow bridge)(?: \w+){0,2}? (?:hold|holds|bear|bears|carry|carries|support|supports|take)(?: \w+)? (?:me|us|my|a|the|our|weight|both|up)\b",
+        r"(?:ice bridge|snow bridge)\b",
         r"(?:the|this|that|is) (?:pool )?ice (?:(?:is|will|does|looks|seems|over|on|of|the|pool|still|really|now|just|already|has|be|not|that|going|to|\w+ing) )*(?:thick|thin|hold|holds|safe|strong|crack\w*|break\w*|bear|carry|creak\w*|solid|enough)\b",
         r"(?:walk|stand|step|set up|go|set it|tripod)\b.*\bfrozen over\b|frozen over\b.*\b(?:set ?up|stand|walk|on it|cross|go|tripod|out)\b",
         r"(?:icicles?|ice (?:curtain|fall|pillars?|columns?|dam|chunks?)|hanging ice)(?: \w+){0,3}? (?:over|above|overhead|right above) ?(?:me|us|my|our|the (?:path|trail|spot)|where i)?\b(?<! over the)(?! the (?:fall|pool|water))",

@@ -29,7 +29,7 @@ PERSON: Final = (
 END: Final = (
     r"(?= [.,]|$| (?:and|but|help|please|pls|now|again|just|right|near|here|somewhere|below|above"
     r"|after|behind|while|so|because|before|he|she|they|i|we|what|up|down|upstream|downstream"
-    r"|up there|at the|by the|off the|from the|with|too|quick|fast|oh|there|what)\b)"
+    r"|up there|at the|by the|off the|off|from the|with|too|quick|fast|oh|there|what)\b)"
 )
 
 

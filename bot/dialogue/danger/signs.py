@@ -30,6 +30,11 @@ _FLOOD: Final = Rules(
     gate="brown|mudd|murk|choc|coffee|dirt|silt|ris|rose|swoll|swell|up|higher|jump|surg|rumbl|roar|twig|branch"
     "|stick|debris|log|leaves|flood|wall of|dam|siren|under|cover|submerg|cut off|deep|climb|creep|tree|gone|louder",
     plain=(
+        rf"{_RIVER} (?:(?!not|never|nor|rocks?|leaves|over|with)\w+ ){{0,6}}?{_DIRTY}(?= [.,]|$| (?:now|all|and|but|since|as|suddenly|fast|today|like|here|so|just|quickly|after|from|too|again|coming|down)\b)(?<!over the brown)(?<!tones are brown){_NOT_PICTURE}",
+        rf"{_RIVER} (?:(?!not|never|level|mist|sun|spray|in|of|over|drops?)\w+ ){{0,4}}?(?:rising|rises|rose|risen|coming up|came up|swelling|swollen|higher|faster and)\b(?! (?:mist|spray|steam|iso|line|to the (?:right|left)|in the (?:frame|picture)|key|contrast))",
+        rf"{_RIVER} (?:\w+ ){{0,2}}?(?:up|higher|risen) (?:by )?(?:about )?\d+ ?(?:cm|in|inch|inches|m|ft|feet|foot)\b",
+        r"(?:logs?|trunks?|trees|branches|debris|wood) (?:are |is |keep |started )*(?:coming|going|shooting|crashing) (?:over|down|through|past)\b",
+        r"(?:crossing|ford|stepping stones|way back|path|trail|bridge|stones) (?:back )?(?:is|are|was|got|has been) (?:now |all |already )*(?:underwater|gone|flooded|covered|washed away|washed out|submerged)\b",
         rf"(?<!mist from the ){_RIVER}{_TURNS} {_DIRTY}\b(?! (?:rock|stone|bear|mug))(?! .*stays? clear){_NOT_PICTURE}",
         rf"(?:brown|muddy|dirty|murky|chocolate|brownish|brown muddy|silty)(?: \w+)? (?:water|river|creek|stream|torrent|flow){_NOT_PICTURE}",
         rf"{_RIVER}{_TURNS} {_UP}",
@@ -60,9 +65,11 @@ _FLOOD: Final = Rules(
 _LIGHTS: Final = r"(?:torch(?:es)?|headlamps?|flashlights?|lamps?|light source|lights?)"
 _THUNDER: Final = Rules(
     DangerKind.THUNDER,
-    gate="thunder|lightning|storm|flash|rumbl|hair|buzz|crackl|count|struck|boom|bang",
+    gate="bolt|thunder|lightning|storm|flash|rumbl|hair|buzz|crackl|count|struck|boom|bang",
     plain=(
-        r"(?<!fall is )(?<!falls is )(?<!water is )(?<!waterfall is )(?<!cascade is )thunder\b(?! (?:of the (?:fall|water|cascade|river)|mug|creek|falls|canyon|point|valley|gorge))"
+        r"thunder ?clouds?\b(?! (?:photo|in the (?:frame|picture)|for drama))",
+        r"(?:first|a|big|huge|another|of) bolts?\b(?=.*\b(?:sky|ridge|thunder|hill|light\w*|cloud\w*|over|storm)\b)(?! (?:on|for|in) (?:the|my) (?:tripod|plate|head))",
+        r"(?<! as )(?<!fall is )(?<!falls is )(?<!water is )(?<!waterfall is )(?<!cascade is )thunder\b(?! (?:of the (?:fall|water|cascade|river)|mug|creek|falls|canyon|point|valley|gorge))"
         r"(?!.*\bof the (?:fall|falls|water|cascade)\b)",
         r"thunder ?(?:storms?|claps?|heads?)\b",
         r"(?:it is|is|starts?|started|keeps|begins?|began|starting) (?:\w+ )?thundering\b(?! (?:down|over|into|past|fall|water|cascade))",
@@ -121,6 +128,10 @@ _DARK: Final = Rules(
     DangerKind.DARK,
     gate="dark|night|torch|headlamp|flashlight|lamp|light|sunset|sun |dusk|benight|see",
     plain=(
+        r"(?:dark|night)\b.*\bonly (?:\w+ ){0,2}?(?:phones?|phone lights?|one (?:light|lamp|headlamp|torch))\b",
+        r"(?:stuck|trapped|stranded|alone|lost) (?:\w+ ){0,3}?in the dark\b",
+        r"(?:too dark|so dark) (?:\w+ )?(?:to|that|now|i|we) (?:\w+ ){0,3}?(?:walk|see the|hike|get (?:down|out|back)|go on|find|cannot|move)\b",
+        r"(?:night|darkness) (?:has |is )?(?:fallen|on us|upon us)\b",
         rf"(?:dark\w*|night\w*|sunset|sun is (?:gone|down|set)|sun (?:gone|set|down)|dusk)\b(?:.{{0,80}})\b(?:no|without|without an?|without our|without my|forgot|forgot (?:my|the|our)|dead|lost (?:my|the|our)|not have (?:an?|any)"
         rf"|not bring (?:an?|any|my|our)|only (?:my|one|the) (?:phone|\w+)|broke (?:my|the|our)|left (?:my|the|our)) ?(?:a |working )?{_LIGHTS}\b(?! (?:in|on|left (?:in|on)|at (?:f|the)|for (?:the|a) (?:shot|frame|picture)|meter|painting|any))"
         r"(?!.*\b(?:iso|shutter|exposure|f ?\d|stops?)\b)",
@@ -146,8 +157,12 @@ _DARK: Final = Rules(
 
 _LOST: Final = Rules(
     DangerKind.LOST,
-    gate="lost|know|idea|find|familiar|circles|wrong|trail|path|track|way|disorient|where|turned|map|stranded|went",
+    gate="miss|no |been|lost|know|idea|find|familiar|circles|wrong|trail|path|track|way|disorient|where|turned|map|stranded|went",
     plain=(
+        r"no (?:more )?(?:path|trail|track) (?:at all|any ?more|here|left|visible|in sight|to be seen|any where)\b",
+        r"(?:no idea|not know|no clue|not sure|cannot tell) which (?:way|direction|path|trail|fork)\b(?! (?:to (?:turn|crop|face|point|tilt)|round|the (?:water|light|flow)))",
+        r"(?:been|am|are|for|hours?) .*\b(?:wandering|looking|searching) (?:\w+ ){0,4}?(?:the |a |our )?(?:trail|path|way (?:out|back|down)|car|exit)\b(?! (?:of|to))",
+        r"(?:missed|passed|overshot) (?:the |our |a )?(?:turn ?off|turning|turn|junction|fork|trail ?head)\b(?=.*\b(?:now|no|lost|where|path|trail|and|cannot)\b)",
         r"(?:i am|we are|he is|she is|they are|i think i am|am i|are we|got|i got|we got|getting|be|am|are) (?:\w+ )?(?:\w+ )?lost\b"
         r"(?! (?:in|on|with|at|about|for|by|between) (?:the |these |this |all |your |that |all the |my )?(?:menus?|settings?|numbers?|options?|questions?|steps?|maths?|details?|thoughts?|terms?|words?|views?|beauty|moment|f\b|stops?|composition|edit\w*|shadows?|highlights?|noise|whites?|water|translation|technical|exposure|manual|here f|\d|spray|focus|jargon|buttons?))"
         r"(?! (?:my|the|a|an|some|it|all|two|one|half|our|\d|detail|texture|focus|sight|track|interest|count|what|why|how)\b)(?<!highlights are lost)(?<!shadows are lost)(?<!whites are lost)(?<!details are lost)(?<!detail is lost)(?<!textures are lost)",

@@ -138,7 +138,7 @@ _REAL_WORDS: Final = frozenset(
     bleeping blending blown boron bowen bown bowne brawn breaching breeding broke broker bron
     bronc bronn bronx brony brooke broun brow browne browns brows bryon byron calif certain
     chartering cheek claim claiming clattering cliffe cliffs clift climbs clime clojure cloned
-    close closer closes closet closures cloture coding coking combing comings comming cooing
+    close closer closes closet closures cloture coding coking combing comings cooing
     coping coring costed creak cree creed creeks creel creep creme crepe crete crewe crossings
     cuming currant curren currents curtail curtains curtin darko darks dislocate downing
     droning drownings edged edger edges faried feces fella fells fenced fencer fences fiend
