@@ -42,14 +42,26 @@ class TakeBackJob:
         """Delete files, redact messages one by one, then send the farewell."""
         work = TakeBack.model_validate_json(job.input)
         await asyncio.to_thread(self.files.delete, work.pictures)
-        for number, (room_id, event_id) in enumerate(work.messages):
-            try:
-                await self._redact(room_id, event_id)
-            except (SendLaterError, SendUncertainError, OSError) as error:
-                left = work.model_copy(update={"messages": work.messages[number:]})
-                later_s = error.retry_after_s if isinstance(error, SendLaterError) else None
-                raise PutOff(later_s, left.model_dump_json() if number else None) from error
+        begun_with = work
+        try:
+            while work.unsure or work.messages:
+                work = await self._next(work)
+        except (SendLaterError, SendUncertainError, OSError) as error:
+            later_s = error.retry_after_s if isinstance(error, SendLaterError) else None
+            rest = None if work == begun_with else work.model_dump_json()
+            raise PutOff(later_s, rest) from error
         return await self._finish(job, work)
+
+    async def _next(self, work: TakeBack) -> TakeBack:
+        """Take back one message; what is left comes back."""
+        if not work.unsure:
+            await self._redact(*work.messages[0])
+            return work.model_copy(update={"messages": work.messages[1:]})
+        unsure = work.unsure[0]
+        async with asyncio.timeout(REQUEST_S):
+            found = await self.transport.find_sent(unsure.room_id, unsure.row_id, unsure.created_at)
+        messages = work.messages if found is None else (*work.messages, (unsure.room_id, found))
+        return work.model_copy(update={"unsure": work.unsure[1:], "messages": messages})
 
     async def give_up(self, job: JobRow) -> Written | None:
         """Leave in the rooms what can't be taken out of them, and say farewell."""

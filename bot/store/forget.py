@@ -3,11 +3,12 @@
 from __future__ import annotations
 
 from dataclasses import dataclass
+from datetime import UTC, datetime
 from typing import Final
 
 from sqlalchemy import ColumnElement, Connection, Table, and_, delete, select
 
-from bot.store.rows import InboxRow, JobKind, TakeBack
+from bot.store.rows import InboxRow, JobKind, TakeBack, Unsure
 from bot.store.tables import (
     CONVERSATIONS,
     INBOX,
@@ -47,7 +48,7 @@ def forget_person(connection: Connection, row: InboxRow) -> Deleted:
     Events that came after the wish to be forgotten stay: they start anew.
     """
     person_id = row.key.person_id
-    sent, unsent = _messages(connection, OUTBOX.c.person_id == person_id)
+    messages = _messages(connection, OUTBOX.c.person_id == person_id)
     pictures = _pictures(connection, PICTURES.c.person_id == person_id)
     earlier = _unfinished(connection, person_id)
     for table in PERSONAL_TABLES:
@@ -55,9 +56,12 @@ def forget_person(connection: Connection, row: InboxRow) -> Deleted:
     before = INBOX.c.position < row.position
     connection.execute(delete(INBOX).where(INBOX.c.person_id == person_id, before))
     everything = TakeBack(
-        messages=sent + earlier.messages, pictures=pictures + earlier.pictures, shred=True
+        messages=messages.take_back.messages + earlier.messages,
+        unsure=messages.take_back.unsure + earlier.unsure,
+        pictures=pictures + earlier.pictures,
+        shred=True,
     )
-    return Deleted(everything, unsent)
+    return Deleted(everything, messages.unsent)
 
 
 def drop_frame(connection: Connection, person_id: str, frame_event_id: str) -> Deleted:
@@ -65,7 +69,7 @@ def drop_frame(connection: Connection, person_id: str, frame_event_id: str) -> D
     owned = and_(PICTURES.c.person_id == person_id, PICTURES.c.frame_event_id == frame_event_id)
     pictures = _pictures(connection, owned)
     shown = OUTBOX.c.picture.in_(pictures)
-    sent, unsent = _messages(connection, shown)
+    messages = _messages(connection, shown)
     connection.execute(delete(OUTBOX).where(shown))
     connection.execute(delete(PICTURES).where(owned))
     connection.execute(
@@ -75,18 +79,35 @@ def drop_frame(connection: Connection, person_id: str, frame_event_id: str) -> D
             JOBS.c.kind != JobKind.TAKE_BACK.value,
         )
     )
-    return Deleted(TakeBack(messages=sent, pictures=pictures), unsent)
+    everything = messages.take_back.model_copy(update={"pictures": pictures})
+    return Deleted(everything, messages.unsent)
 
 
-def _messages(
-    connection: Connection, which: ColumnElement[bool]
-) -> tuple[tuple[tuple[str, str], ...], tuple[int, ...]]:
-    """Room and event of each sent message, and the position of each unsent one."""
-    columns = (OUTBOX.c.position, OUTBOX.c.room_id, OUTBOX.c.sent_event_id)
-    found = connection.execute(select(*columns).where(which).order_by(OUTBOX.c.position))
-    rows = found.all()
-    sent = tuple((row.room_id, row.sent_event_id) for row in rows if row.sent_event_id)
-    return sent, tuple(row.position for row in rows if row.sent_event_id is None)
+def _messages(connection: Connection, which: ColumnElement[bool]) -> Deleted:
+    """The messages that are sent, and those that may be: a crash can come before that is known."""
+    columns = (
+        OUTBOX.c.position,
+        OUTBOX.c.room_id,
+        OUTBOX.c.row_id,
+        OUTBOX.c.created_at,
+        OUTBOX.c.sent_event_id,
+    )
+    rows = connection.execute(select(*columns).where(which).order_by(OUTBOX.c.position)).all()
+    unsent = [row for row in rows if row.sent_event_id is None]
+    return Deleted(
+        TakeBack(
+            messages=tuple((row.room_id, row.sent_event_id) for row in rows if row.sent_event_id),
+            unsure=tuple(
+                Unsure(
+                    room_id=row.room_id,
+                    row_id=row.row_id,
+                    created_at=datetime.fromtimestamp(row.created_at, UTC),
+                )
+                for row in unsent
+            ),
+        ),
+        tuple(row.position for row in unsent),
+    )
 
 
 def _pictures(connection: Connection, which: ColumnElement[bool]) -> tuple[str, ...]:
@@ -100,5 +121,6 @@ def _unfinished(connection: Connection, person_id: str) -> TakeBack:
     jobs = [TakeBack.model_validate_json(text) for text in inputs.scalars()]
     return TakeBack(
         messages=tuple(message for job in jobs for message in job.messages),
+        unsure=tuple(message for job in jobs for message in job.unsure),
         pictures=tuple(picture for job in jobs for picture in job.pictures),
     )

@@ -7,7 +7,7 @@ from dataclasses import dataclass, field
 from datetime import datetime
 from enum import Enum
 
-from pydantic import BaseModel, ConfigDict
+from pydantic import AwareDatetime, BaseModel, ConfigDict
 
 from bot.dialogue.events import Event, Origin
 
@@ -131,6 +131,16 @@ class JobRow:
     delays: int = 0
 
 
+class Unsure(BaseModel):
+    """A message that was deleted from the outbox, and may have reached its room before."""
+
+    model_config = ConfigDict(frozen=True)
+
+    room_id: str
+    row_id: str
+    created_at: AwareDatetime
+
+
 class TakeBack(BaseModel):
     """Input of a TAKE_BACK job: what is to be taken out of rooms and folders."""
 
@@ -138,6 +148,8 @@ class TakeBack(BaseModel):
 
     #: Room id and event id of each message.
     messages: tuple[tuple[str, str], ...] = ()
+    #: Messages to be looked for first.
+    unsure: tuple[Unsure, ...] = ()
     pictures: tuple[str, ...] = ()
     #: Nothing of the deleted rows may stay in the database file.
     shred: bool = False
