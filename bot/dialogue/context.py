@@ -87,6 +87,8 @@ class Position(_Stored):
     latitude: float
     longitude: float
     shared_at: AwareDatetime
+    #: Where it was shared: it is given back in a group room only if it was shared there.
+    room_id: str = ""
 
 
 class Walk(_Stored):
@@ -99,6 +101,8 @@ class Walk(_Stored):
     #: Questions that were put once and skipped or answered in part.
     asked: tuple[str, ...] = ()
     given: GivenSettings | None = None
+    #: What was wrong with a frame whose settings were asked for.
+    complaint: Facts | None = None
     #: Brightness [stops, against the first settings given] known to hold, and to clip.
     clean_stops: float | None = None
     clipped_stops: float | None = None

@@ -26,13 +26,13 @@ from bot.dialogue.facts import Blink, Facts
 from bot.dialogue.questions import QUESTIONS, Asked
 from bot.dialogue.reading import number_answer, read
 from bot.dialogue.steps import (
-    adjust,
     arrive,
     commands,
     composition,
     emergency,
     forget,
     frames,
+    highlights,
     keep,
     lens,
     repeat,
@@ -60,8 +60,8 @@ _ANSWERS: Final[Mapping[str, Answer]] = {
     "top": lambda turn, value: composition.answer(turn, "top", value),
     "sides": lambda turn, value: composition.answer(turn, "sides", value),
     "anchor": lambda turn, value: composition.answer(turn, "anchor", value),
-    "blink": lambda turn, value: adjust.blinked(turn, Blink(value)),
-    "blink_again": lambda turn, value: adjust.blinked(turn, Blink(value)),
+    "blink": lambda turn, value: highlights.blinked(turn, Blink(value)),
+    "blink_again": lambda turn, value: highlights.blinked(turn, Blink(value)),
     "sky_gap": frames.answer_sky_gap,
     "seen": told.answer_seen,
     "leaves": keep.answer_leaves,
@@ -115,21 +115,34 @@ def _answer(turn: Turn, event: Event) -> None:
     match event:
         case TextReceived():
             _text(turn, event)
+        case Withdrawn():
+            frames.withdrawn(turn, event.event_id)
+        case FrameReceived():
+            _frame(turn, event)
+        case _ if emergency.is_held(turn):
+            _shared_while_held(turn, event)
         case FrameChecked():
             frames.checked(turn, event)
         case TimerFired():
             arrive.timer_fired(turn, event.name)
-        case Withdrawn():
-            frames.withdrawn(turn, event.event_id)
         case _ if event.origin.addressed:
             _shared(turn, event)
 
 
-def _shared(turn: Turn, event: FrameReceived | PlaceReceived | OtherReceived) -> None:
-    """Something without words of its own: a frame, a location, a voice message."""
+def _shared_while_held(
+    turn: Turn, event: FrameChecked | TimerFired | PlaceReceived | OtherReceived
+) -> None:
+    """In an emergency a location helps; results and reminders stay unsaid."""
     match event:
-        case FrameReceived():
-            _frame(turn, event)
+        case PlaceReceived():
+            emergency.place_shared(turn, event)
+        case OtherReceived() if event.origin.addressed:
+            emergency.held(turn)
+
+
+def _shared(turn: Turn, event: PlaceReceived | OtherReceived) -> None:
+    """Something without words of its own: a location, a voice message."""
+    match event:
         case PlaceReceived():
             arrive.place_shared(turn, event)
         case OtherReceived():
@@ -139,36 +152,53 @@ def _shared(turn: Turn, event: FrameReceived | PlaceReceived | OtherReceived) ->
 
 
 def _frame(turn: Turn, event: FrameReceived) -> None:
-    """A frame is measured; its caption is read like a message, without an answer of its own."""
-    danger = read_danger(event.caption)
-    if danger is not None:
-        emergency.answer(turn, danger)
-    elif event.caption:
+    """A frame is measured; its caption is read like a message, without an answer of its own.
+
+    In danger it is not measured: nobody gets settings for that place.
+    """
+    if _warned(turn, event.origin, event.caption) or not event.origin.addressed:
+        return
+    if emergency.is_held(turn):
+        emergency.held(turn)
+        return
+    if event.caption:
         facts = read(event.caption, units=turn.units)
         if facts.known():
             turn.learn(facts)
     frames.received(turn, event)
 
 
+def _warned(turn: Turn, origin: Origin, text: str) -> bool:
+    """Whether the words told of danger and were answered; to others, of emergencies only."""
+    danger = read_danger(text)
+    if danger is None or not (origin.addressed or danger.level is Level.EMERGENCY):
+        return False
+    emergency.answer(turn, danger)
+    return True
+
+
 def _text(turn: Turn, event: TextReceived) -> None:
-    danger = read_danger(event.text)
-    if danger is not None and (event.origin.addressed or danger.level is Level.EMERGENCY):
-        emergency.answer(turn, danger)
+    if _warned(turn, event.origin, event.text):
         return
-    if not event.origin.addressed:
-        return
-    if turn.context.conversation.emergency is not None:
-        _while_held(turn, event.text)
-        return
+    if emergency.is_held(turn):
+        _while_held(turn, event)
+    elif event.origin.addressed:
+        _addressed(turn, event)
+
+
+def _addressed(turn: Turn, event: TextReceived) -> None:
     if event.corrects is not None:
         _corrected(turn, event)
         return
     _words(turn, event)
 
 
-def _while_held(turn: Turn, text: str) -> None:
+def _while_held(turn: Turn, event: TextReceived) -> None:
     """Only the answer to "are all safe?" counts while an emergency is held."""
-    value = _chosen(QUESTIONS["safe"], text)
+    if not event.origin.addressed:
+        emergency.overheard(turn, event.text)
+        return
+    value = _chosen(QUESTIONS["safe"], event.text) or emergency.worded("safe", event.text)
     if value is None:
         emergency.held(turn)
     else:
@@ -190,11 +220,12 @@ def _words(turn: Turn, event: TextReceived) -> None:
     command = commands.command_of(event.text)
     if _asks_to_resume(turn, event, command):
         return
-    if command is not None:
-        commands.run(turn, command)
-        return
     question = turn.context.conversation.question
     asked = QUESTIONS.get(question.name) if question else None
+    offered = asked is not None and _chosen(asked, event.text) is not None
+    if command is not None and not offered:
+        commands.run(turn, command)
+        return
     if asked is not None and asked.options and _answered(turn, event, asked):
         return
     _facts(turn, event.text, asked)
@@ -247,7 +278,7 @@ def _answered(turn: Turn, event: TextReceived, asked: Asked) -> bool:
         turn.say(Role.SETTINGS, "old_answer", number=str(number))
         repeat.put_again(turn)
         return True
-    value = _chosen(asked, event.text)
+    value = _chosen(asked, event.text) or emergency.worded(asked.name, event.text)
     if value is not None:
         turn.remember_for_back()
         _ANSWERS[asked.name](turn, value)

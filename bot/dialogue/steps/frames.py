@@ -9,7 +9,8 @@ from bot.dialogue.compose import Role
 from bot.dialogue.events import FrameChecked, FrameReceived
 from bot.dialogue.facts import Blink, Facts
 from bot.dialogue.states import State, Trigger
-from bot.dialogue.steps import adjust, arrive, keep, repeat
+from bot.dialogue.steps import arrive, highlights, keep, repeat
+from bot.dialogue.steps.taken import take_settings
 from bot.dialogue.texts import TEXTS, frames, measures
 from bot.dialogue.turn import Turn
 from core.frame.report import Advice, AreaKind, ClippedArea, FrameReport, SizeNote
@@ -107,9 +108,9 @@ def answer_rear_screen(turn: Turn, value: str) -> None:
 def answer_screen_says(turn: Turn, value: str) -> None:
     """What the camera's own screen shows."""
     if value == "histogram":
-        adjust.darker(turn, 1 / 3, "highlights.histogram")
+        highlights.darker(turn, 1 / 3, "highlights.histogram")
         return
-    adjust.blinked(turn, Blink(value))
+    highlights.blinked(turn, Blink(value))
 
 
 def judge(turn: Turn, report: FrameReport) -> None:
@@ -149,7 +150,7 @@ def _learn_settings(turn: Turn, report: FrameReport) -> None:
     turn.learn(told)
     if settings.focal_mm is not None:
         turn.change_walk(checks=turn.walk.checks | {"focal": "set"})
-    adjust.take_settings(turn)
+    take_settings(turn)
 
 
 def _worst(report: FrameReport, kind: AreaKind) -> ClippedArea | None:
@@ -162,7 +163,7 @@ def _darker(turn: Turn, report: FrameReport) -> None:
     if area is not None:
         turn.say(Role.CHECK, "frame.white_water", **frames.area_values(area))
     _mention_sparkle(turn, report)
-    adjust.darker(turn, -(report.room_stops or -2 / 3), "frame.next")
+    highlights.darker(turn, -(report.room_stops or -2 / 3), "frame.next")
 
 
 def _sky(turn: Turn, report: FrameReport) -> None:
@@ -175,12 +176,12 @@ def _sky(turn: Turn, report: FrameReport) -> None:
 def _brighter(turn: Turn, report: FrameReport) -> None:
     room = report.room_stops or 0.0
     turn.say(Role.CHECK, "frame.room", stops=measures.stops(room))
-    adjust.brighter(turn, room)
+    highlights.brighter(turn, room)
 
 
 def _holds(turn: Turn, report: FrameReport) -> None:
     _mention_sparkle(turn, report)
-    adjust.holds(turn)
+    highlights.holds(turn)
 
 
 def _mention_sparkle(turn: Turn, report: FrameReport) -> None:
@@ -201,13 +202,13 @@ def answer_area(turn: Turn, value: str) -> None:
         turn.ask("sky_gap")
         return
     share = unsure.share if unsure is not None else 0.0
-    adjust.darker(turn, frames.step_for_share(share), "frame.next")
+    highlights.darker(turn, frames.step_for_share(share), "frame.next")
 
 
 def answer_sky_gap(turn: Turn, value: str) -> None:
     """Moved for a new frame, or bracketed."""
     if value == "bracket":
-        adjust.bracket(turn)
+        highlights.bracket(turn)
         keep.reached(turn)
         return
     turn.say(Role.CHECK, "highlights.new_frame")

@@ -11,6 +11,7 @@ from bot.dialogue.facts import Facts, Symptom
 from bot.dialogue.reading import read
 from bot.dialogue.states import State, Trigger
 from bot.dialogue.steps import adjust, arrive, base, lens, repeat, what_if
+from bot.dialogue.steps.taken import take_settings
 from bot.dialogue.texts import TEXTS, known, measures
 from bot.dialogue.turn import Turn
 from core.adjust import Candidate, better_time
@@ -71,15 +72,24 @@ def take_in(turn: Turn, facts: Facts, text: str) -> None:
         arrive.begin_quietly(turn)
     if _two_frames(turn, text):
         return
+    _say_how_read(turn, facts)
+    complaint = turn.walk.complaint
+    if complaint is not None and turn.facts.shutter_s is not None:
+        adjust.trouble(turn, complaint.updated(facts))
+        return
+    if adjust.is_complaint(facts):
+        adjust.trouble(turn, facts)
+        return
+    _go_on(turn, facts)
+
+
+def _say_how_read(turn: Turn, facts: Facts) -> None:
+    """What found no place, and units that were guessed."""
     if facts.unread:
         pieces = ", ".join(f"`{piece}`" for piece in facts.unread[:3])
         turn.say(Role.ASSUMPTION, "unread_rest", pieces=pieces)
     if facts.guessed:
         turn.say(Role.ASSUMPTION, f"guessed.{facts.units.value if facts.units else 'metric'}")
-    if adjust.is_complaint(facts):
-        adjust.trouble(turn, facts)
-        return
-    _go_on(turn, facts)
 
 
 def _settled(turn: Turn, facts: Facts) -> Facts:
@@ -146,7 +156,7 @@ def _settings_told(turn: Turn, changed: set[str]) -> bool:
     if turn.facts.shutter_s is None:
         return False
     if turn.walk.state in {State.HIGHLIGHTS, State.ADJUST, State.KEEP}:
-        adjust.take_settings(turn)
+        take_settings(turn)
         turn.be_in(State.HIGHLIGHTS, Trigger.NEW_FRAME)
         _say_look(turn)
         turn.ask("blink")
@@ -160,7 +170,7 @@ def _settings_told(turn: Turn, changed: set[str]) -> bool:
 def _review(turn: Turn) -> None:
     """Settings told outright: the same brightness at base ISO and the f-number of least blur."""
     facts = turn.facts
-    given = adjust.take_settings(turn)
+    given = take_settings(turn)
     if given is None:
         return
     assumed = reckoning.Assumed()
@@ -234,7 +244,7 @@ def _two_frames(turn: Turn, text: str) -> bool:
     found = better_time([_candidate(c) for c in seen], flow.times(reckoning.wished_look(facts)))
     best = seen[found.index]
     turn.learn(Facts(shutter_s=best.shutter_s))
-    given = adjust.take_settings(turn)
+    given = take_settings(turn)
     if given is None:
         return False
     camera = reckoning.camera_of(facts, reckoning.Assumed())

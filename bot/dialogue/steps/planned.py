@@ -1,0 +1,150 @@
+"""A plan of levers: its limits of time, and how it is said."""
+
+from __future__ import annotations
+
+from dataclasses import replace
+from typing import Final
+
+from bot.dialogue import reckoning, solving
+from bot.dialogue.compose import Role
+from bot.dialogue.context import GivenSettings
+from bot.dialogue.facts import Facts, Symptom
+from bot.dialogue.solving import Solved
+from bot.dialogue.steps import base
+from bot.dialogue.texts import TEXTS, measures
+from bot.dialogue.turn import Turn
+from core.adjust import Price, plan
+from core.exposure import Settings
+from core.water import AIM, look_of
+
+#: A time that the person's eye calls too long is at least halved twice (own rule: one halving of
+#: the streaks is barely seen).
+EYE_STOPS: Final = 2.0
+
+#: Above this share water is no longer textured; see `core.water`.
+BANDS_TOP: Final = 0.10
+#: A new time after a wrong look lies within this factor of the aim (own rule: not at the edge).
+WELL_INSIDE: Final = 1.5
+
+
+def times_for(turn: Turn, exposure: set[Symptom], settings: Settings) -> tuple[float, float] | None:
+    """Limits of the time [s]: the wished look; the person's eye where it contradicts the sum."""
+    facts = turn.facts
+    flow = reckoning.flowing_or_usual(facts, reckoning.focal_of(facts), reckoning.Assumed())
+    look = reckoning.wished_look(facts)
+    shortest_s, longest_s = flow.times(look)
+    white = Symptom.JUST_WHITE in exposure and flow.share(settings.shutter_s) > BANDS_TOP
+    if Symptom.NO_TEXTURE in exposure or white:
+        eye_s = settings.shutter_s / 2**EYE_STOPS
+        inside_s = flow.time_for(AIM[look] * WELL_INSIDE)
+        longest_s = min(longest_s, inside_s if inside_s < settings.shutter_s else eye_s)
+        return min(shortest_s, longest_s), longest_s
+    if Symptom.TOO_FROZEN in exposure:
+        eye_s = settings.shutter_s * 2**EYE_STOPS
+        inside_s = flow.time_for(AIM[look] / WELL_INSIDE**2)  # light is what is short here
+        shortest_s = max(shortest_s, inside_s if inside_s > settings.shutter_s else eye_s)
+        return shortest_s, max(shortest_s, longest_s)
+    if look_of(flow.share(settings.shutter_s)) is not look and not exposure and not facts.look:
+        return min(settings.shutter_s, shortest_s), max(settings.shutter_s, longest_s)
+    return None
+
+
+def merged(turn: Turn, solved: Solved) -> GivenSettings:
+    """Where a plan ends, with the focus that was given before."""
+    given = turn.walk.given
+    focus_m = given.focus_m if given else None
+    return solved.given.model_copy(update={"focus_m": focus_m or reckoning.focus_of(turn.facts)})
+
+
+def say_within_reach(turn: Turn, solved: Solved, key: str = "adjust.next") -> None:
+    """Say a plan; where the look can't hold the white, a shorter time does, and what would.
+
+    White without texture is the worse fault (common practice: halve the time first).
+    """
+    shorter = None if solved.plan.met else _shorter(solved)
+    if shorter is None:
+        say_plan(turn, solved, key)
+        return
+    say_plan(turn, shorter, key)
+    look = TEXTS[f"look.{reckoning.wished_look(turn.facts).value}"]
+    turn.say(Role.CHECK, "adjust.for_look", look=look, others=solving.others_text(solved, most=2))
+
+
+def _shorter(solved: Solved) -> Solved | None:
+    """The same darker step by the time, past the look; None where that does not do it."""
+    change, time_s = solved.situation.change_stops, solved.situation.settings.shutter_s
+    times = (time_s * 2**change / 2, time_s)
+    situation = replace(solved.situation, look_times=times)
+    found = replace(solved, plan=plan(situation), situation=situation)
+    too_bright = change < 0 and solved.plan.remaining_stops < 0
+    return found if too_bright and found.plan.met else None
+
+
+def say_plan(turn: Turn, solved: Solved, key: str = "adjust.next") -> None:
+    """Say where a plan ends, its levers and prices, and what lies beyond it."""
+    settings = solving.settings_text(solved.given, solved.camera)
+    filters = solving.filters_text(solved)
+    turn.change_walk(given=merged(turn, solved))
+    turn.learn(_filters_now(solved))
+    if solved.plan.met:
+        turn.say(Role.SETTINGS, key, settings=settings + filters, look=solving.look_text(solved))
+    else:
+        turn.say(
+            Role.SETTINGS,
+            "adjust.cant",
+            settings=settings + filters,
+            stops=measures.stops(solved.plan.remaining_stops),
+            side=TEXTS["side.dark" if solved.plan.remaining_stops > 0 else "side.bright"],
+        )
+        turn.say(Role.CHECK, "adjust.beyond", others=solving.others_text(solved))
+    base.explain_share(turn, solved.flow, solved.given.shutter_s, solved.camera)
+    _say_steps(turn, solved)
+    base.tell_assumed(turn, solved.assumed, solved.camera)
+
+
+def _filters_now(solved: Solved) -> Facts:
+    end, situation = solved.plan, solved.situation
+    changed = Facts()
+    if end.polariser != situation.polariser:
+        changed = changed.updated(Facts(polariser_on=end.polariser == "on", has_polariser=True))
+    if end.nd_on != situation.nd_on:
+        changed = changed.updated(Facts(nd_on_stops=end.nd_on))
+    return changed
+
+
+def _say_steps(turn: Turn, solved: Solved) -> None:
+    """Each lever with its price; the way in small steps where it was wished."""
+    path = solving.path_text(solved)
+    if path:
+        turn.say(Role.CHECK, "adjust.path", path=path)
+    steps = solved.plan.steps
+    texts = [solving.step_text(step, solved.camera) for step in steps]
+    if len(texts) > 1 or any(step.price in _PRICED for step in steps):
+        turn.say(Role.ASSUMPTION, "adjust.how", steps=_sentence("; ".join(texts)))
+    for text in texts:
+        turn.reason("why.step", step=_sentence(text))
+    _say_instead(turn, solved)
+
+
+def _sentence(text: str) -> str:
+    return text if text.startswith("f/") else text[:1].upper() + text[1:]
+
+
+def _say_instead(turn: Turn, solved: Solved) -> None:
+    """What else would do: a darker frame without the last step, or ways that spare a price."""
+    steps = solved.plan.steps
+    for before, step in zip((None, *steps), steps, strict=False):
+        if step.optional and before is not None:
+            turn.say(
+                Role.ASSUMPTION,
+                "adjust.or_darker",
+                settings=solving.settings_text(before.settings, solved.camera),
+                stops=measures.stops(step.stops),
+            )
+    if solved.plan.instead:
+        others = [solving.other_text(step, solved.camera) for step in solved.plan.instead[:3]]
+        turn.say(Role.ASSUMPTION, "adjust.instead", others=measures.listing(others, TEXTS["or"]))
+
+
+#: Prices that are said with the answer, not only under `why`.
+_PRICED: Final = frozenset({Price.DIFFRACTION, Price.NOISE})
