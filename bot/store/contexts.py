@@ -10,6 +10,7 @@ from sqlalchemy import (
     Connection,
     Table,
     and_,
+    bindparam,
     delete,
     insert,
     literal,
@@ -30,30 +31,40 @@ _TABLES: Final[Mapping[Part, Table]] = {
 }
 
 
-def _identity(part: Part, key: ConversationKey) -> dict[str, str]:
-    match part:
-        case Part.CONVERSATION:
-            return key.values
-        case Part.PERSON | Part.PLACE:
-            return {"person_id": key.person_id}
-        case Part.ROOM:
-            return {"room_id": key.room_id}
+#: By which columns of a conversation's key a part is found.
+_KEYS: Final[Mapping[Part, tuple[str, ...]]] = {
+    Part.CONVERSATION: ("room_id", "person_id", "thread_key"),
+    Part.PERSON: ("person_id",),
+    Part.PLACE: ("person_id",),
+    Part.ROOM: ("room_id",),
+}
 
 
-def _is_row(part: Part, key: ConversationKey) -> ColumnElement[bool]:
+def _is_row(part: Part) -> ColumnElement[bool]:
+    """The condition that finds a part, with the key's columns as parameters."""
     columns = _TABLES[part].c
-    return and_(*(columns[name] == value for name, value in _identity(part, key).items()))
+    # Updates reserve the parameters that are named like their columns.
+    return and_(*(columns[name] == bindparam(f"key_{name}") for name in _KEYS[part]))
+
+
+def _parameters(key: ConversationKey) -> dict[str, str]:
+    return {f"key_{name}": value for name, value in key.values.items()}
+
+
+#: All parts in one question. Built once: building takes longer than asking.
+_READ: Final = union_all(
+    *(
+        select(literal(part.value).label("part"), table.c.version, table.c.body).where(
+            _is_row(part)
+        )
+        for part, table in _TABLES.items()
+    )
+)
 
 
 def read_context(connection: Connection, key: ConversationKey) -> dict[Part, StoredText]:
-    """The parts of a conversation's context that have a row, in one question."""
-    questions = [
-        select(literal(part.value).label("part"), table.c.version, table.c.body).where(
-            _is_row(part, key)
-        )
-        for part, table in _TABLES.items()
-    ]
-    rows = connection.execute(union_all(*questions))
+    """The parts of a conversation's context that have a row."""
+    rows = connection.execute(_READ, _parameters(key))
     return {Part(row.part): StoredText(row.body, row.version) for row in rows}
 
 
@@ -70,7 +81,7 @@ def write_context(
     Raises:
         ConflictError: another has written one of them.
     """
-    now = {part: text.version for part, text in (read_context(connection, key)).items()}
+    now = {part: text.version for part, text in read_context(connection, key).items()}
     if now != dict(versions):
         raise ConflictError
     for part, body in changes.items():
@@ -81,12 +92,13 @@ def _write_part(
     connection: Connection, part: Part, key: ConversationKey, version: int, body: str | None
 ) -> None:
     table = _TABLES[part]
-    same = and_(_is_row(part, key), table.c.version == version)
+    same = and_(_is_row(part), table.c.version == version)
+    parameters = _parameters(key)
     if body is None:
-        connection.execute(delete(table).where(same))
+        connection.execute(delete(table).where(same), parameters)
     elif version:
         values = {"body": body, "version": version + 1}
-        changed = connection.execute(update(table).where(same).values(**values))
+        changed = connection.execute(update(table).where(same).values(**values), parameters)
         if not changed.rowcount:
             raise ConflictError
     else:
@@ -94,7 +106,8 @@ def _write_part(
 
 
 def _insert_part(connection: Connection, part: Part, key: ConversationKey, body: str) -> None:
-    values: dict[str, Any] = {**_identity(part, key), "version": 1, "body": body}
+    values: dict[str, Any] = {name: key.values[name] for name in _KEYS[part]}
+    values |= {"version": 1, "body": body}
     if part is Part.ROOM and not key.thread_key:  # a direct room is its person's
         values["person_id"] = key.person_id
     try:

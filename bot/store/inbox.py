@@ -7,7 +7,7 @@ from datetime import datetime
 from typing import Any, Final
 
 from pydantic import TypeAdapter
-from sqlalchemy import Connection, Row, delete, func, insert, select, update
+from sqlalchemy import Connection, Row, bindparam, delete, func, insert, select, update
 
 from bot.dialogue.events import Event
 from bot.store.rows import ConversationKey, GoneError, InboxRow, conversation_key
@@ -15,6 +15,12 @@ from bot.store.tables import HANDLED, INBOX, MARKS
 
 _EVENT: Final[TypeAdapter[Event]] = TypeAdapter(Event)
 _SYNC: Final = "sync"
+
+# Built once: building takes longer than asking.
+_KNOWN: Final = select(HANDLED.c.event_id).where(
+    HANDLED.c.event_id.in_(bindparam("event_ids", expanding=True))
+)
+_INSERT: Final = insert(INBOX).returning(INBOX.c.position, sort_by_parameter_order=True)
 
 
 def add_events(
@@ -24,8 +30,7 @@ def add_events(
     by_id = {event.origin.event_id: event for event in events}
     if not by_id:
         return ()
-    found = connection.execute(select(HANDLED.c.event_id).where(HANDLED.c.event_id.in_(by_id)))
-    known = set(found.scalars())
+    known = set(connection.execute(_KNOWN, {"event_ids": list(by_id)}).scalars())
     fresh = [event for event_id, event in by_id.items() if event_id not in known]
     if not fresh:
         return ()
@@ -35,7 +40,7 @@ def add_events(
         [{"event_id": event.origin.event_id, "taken_at": taken_at} for event in fresh],
     )
     positions = connection.execute(
-        insert(INBOX).returning(INBOX.c.position, sort_by_parameter_order=True),
+        _INSERT,
         [_columns(event, taken_at) for event in fresh],
     )
     return tuple(
