@@ -144,12 +144,6 @@ class Settings(BaseSettings):
     workers: int = Field(
         default=1, ge=1, le=16, description="How many frames are measured at the same time."
     )
-    health_host: str = Field(
-        default="127.0.0.1", description="Address on which health and metrics are served."
-    )
-    health_port: int = Field(
-        default=0, ge=0, le=65535, description="Port of health and metrics; 0: not served."
-    )
     log_level: Literal["DEBUG", "INFO", "WARNING", "ERROR"] = Field(
         default="INFO", description="How much is logged. Messages and pictures never are."
     )
