@@ -42,7 +42,7 @@ class FakeClient:
 
     async def run(self, inbox: Inbox) -> None:
         """Receive."""
-        raise AssertionError("each test says what is received")
+        raise AssertionError(f"each test says what {inbox} receives")
 
     async def close(self) -> None:
         """Count the goodbyes."""
