@@ -4,21 +4,30 @@ from __future__ import annotations
 
 from typing import Final
 
-from bot.dialogue.danger.all_safe import says_all_safe
+from bot.dialogue.danger.cues import CUES
 from bot.dialogue.danger.guards import Guards
 from bot.dialogue.danger.kinds import LEVELS, Danger, DangerKind, Level, gravest
 from bot.dialogue.danger.people import PEOPLE
 from bot.dialogue.danger.places import PLACES
+from bot.dialogue.danger.replies import all_safe, anyone_out_there
 from bot.dialogue.danger.rules import Rules
 from bot.dialogue.danger.signs import SIGNS
 from bot.dialogue.danger.spelling import sentences
 
-__all__ = ["Danger", "DangerKind", "Level", "gravest", "read_danger", "says_all_safe"]
+__all__ = [
+    "Danger",
+    "DangerKind",
+    "Level",
+    "all_safe",
+    "anyone_out_there",
+    "gravest",
+    "read_danger",
+]
 
 _ORDER: Final = tuple(DangerKind)
 #: All rules, the gravest kind first, so that the first one found is the answer.
 _RULES: Final = tuple(
-    sorted((*PEOPLE, *SIGNS, *PLACES), key=lambda rules: _ORDER.index(rules.kind))
+    sorted((*PEOPLE, *SIGNS, *PLACES, *CUES), key=lambda rules: _ORDER.index(rules.kind))
 )
 
 
@@ -34,12 +43,9 @@ def read_danger(text: str) -> Danger | None:
     """
     said = sentences(text)
     message = " . ".join(said)
-    possible = [rules for rules in _RULES if rules.may_hold(message)]
-    if not possible:
-        return None
     guarded = [Guards(sentence, message) for sentence in said]
-    for rules in possible:
-        if any(_holds(rules, guards) for guards in guarded):
+    for rules in _RULES:
+        if rules.may_hold(message) and any(_holds(rules, guards) for guards in guarded):
             return Danger(rules.kind, LEVELS[rules.kind])
     return None
 

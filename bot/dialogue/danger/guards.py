@@ -19,38 +19,52 @@ _BREAKS: Final = frozenset(
 _ASKING: Final = frozenset({"i", "we", "you", "it", "he", "she", "they", "just", "only", "sure"})
 
 _LONG_AGO: Final = re.compile(
-    r"\blast (?:year|time|week|month|summer|winter|spring|autumn|season|trip|visit|weekend|\w+day"
-    r"|january|february|march|april|may|june|july|august|september|october|november|december)\b"
-    r"|\b(?:years?|months?|weeks?|days?) ago\b|(?<!since )\byesterday\b|\bused to\b|\bback in\b"
+    r"\blast (?:year|time|week|month|summer|winter|spring|autumn|season|trip|visit"
+    r"|weekend|\w+day"
+    r"|january|february|march|april|may|june|july|august|september|october|november"
+    r"|december)\b"
+    r"|\b(?:years?|months?|weeks?|days?) ago\b|(?<!since )\byesterday\b|\bused to\b"
+    r"|\bback in\b"
     r"|\bin (?:19|20)\d\d\b|\bonce (?=i|we|he|she|a|my|had|the)\b|\bthe other day\b"
-    r"|\b(?:heard|read|reading|watched|story|stories|news|movie|film|book|article|video|podcast)"
-    r" (?:of|about|that|where|how|story|stories)\b|\bthey say\b|\bpeople say\b|\bwhen i was (?:a|\d)"
+    r"|\b(?:heard|read|reading|watched|story|stories|news|movie|film|book|article|video"
+    r"|podcast)"
+    r" (?:of|about|that|where|how|story|stories)\b|\bthey say\b|\bpeople say\b|\bwhen i "
+    r"was (?:a|\d)"
 )
 _NOW: Final = re.compile(
     r"\b(?:right now|now|today|still|again|at the moment|this (?:morning|minute|second)"
-    r"|(?:seconds?|minutes?|mins?|hours?) ago|just (?:fell|slipped|went|got|saw|heard|now))\b"
+    r"|(?:seconds?|minutes?|mins?|hours?) ago|just (?:fell|slipped|went|got|saw|heard"
+    r"|now))\b"
 )
 _SUPPOSED: Final = re.compile(
-    r"\b(?:if|in case|unless|suppose|supposing|imagine|whenever|before|until|hopefully)\b(?!.*\bif\b)"
+    r"\b(?:if|in case|unless|suppose|supposing|imagine|whenever|before|until"
+    r"|hopefully)\b(?!.*\bif\b)"
 )
 #: "not sure if he's breathing", "what do I do if my friend fell in": the thing itself is real.
 _REAL_IF: Final = re.compile(
-    r"\b(?:sure|know|see|wonder|wondering|ask|tell|check|as|even|do) if (?!it|there|somebody"
+    r"\b(?:sure|know|see|wonder|wondering|ask|tell|check|as|even|do) if (?!it|there"
+    r"|somebody"
     r"|someone|anyone|anybody|one|a |the )"
 )
 _PERHAPS: Final = re.compile(
-    r"\b(?:risk|chance|danger|odds|likelihood|probability) of\b|\bforecast\w*\b|\btomorrow\b"
-    r"|\bnext (?:week|month|year|time|weekend)\b|\bprone\b|\bhow (?:do|would|can) (?:i|we|you) "
-    r"(?:know|tell|recogni[sz]e|notice|avoid|prevent)\b|\bhow to (?:avoid|recogni[sz]e|tell|prevent)\b"
-    r"|\b(?:worried|afraid|scared|nervous) (?:about|of)\b|\b(?:what|which) (?:are|is) the signs?\b"
+    r"\b(?:risk|chance|danger|odds|likelihood|probability) of\b|\bforecast\w*\b"
+    r"|\btomorrow\b"
+    r"|\bnext (?:week|month|year|time|weekend)\b|\bprone\b|\bhow (?:do|would|can) (?:i|we"
+    r"|you) "
+    r"(?:know|tell|recogni[sz]e|notice|avoid|prevent)\b|\bhow to (?:avoid|recogni[sz]e"
+    r"|tell|prevent)\b"
+    r"|\b(?:worried|afraid|scared|nervous) (?:about|of)\b|\b(?:what|which) (?:are|is) "
+    r"the signs?\b"
     r"|\blook(?:s|ed)? like\b(?=.*\bin the (?:frame|picture|photo|shot))"
 )
 _FINE: Final = re.compile(
     r"\b(?:he|she|they|all|everyone|everybody|both|both of (?:us|them)|we|it|nobody|now)"
     r"(?: (?:is|are|was|were|am|got|all|all are|feels?|both))* (?:\w+ )?"
-    r"(?:fine|ok|okay|safe|alright|unhurt|unharmed|back out|out again|dry again|laughing|found)\b"
+    r"(?:fine|ok|okay|safe|alright|unhurt|unharmed|back out|out again|dry again|laughing"
+    r"|found)\b"
     r"|\bfalse alarm\b|\bnobody(?: is| was| got)? (?:hurt|injured)\b|\bno harm\b"
-    r"|\b(?:he|she|they|we) (?:is|are|got|climbed) (?:safely |straight |right )?(?:back )?out"
+    r"|\b(?:he|she|they|we) (?:is|are|got|climbed) (?:safely |straight |right )?(?:back "
+    r")?out"
     r"(?: of the \w+)?\b(?! of (?:breath|reach))"
 )
 _I_AM_FINE: Final = re.compile(r"\bi am (?:\w+ )?(?:fine|ok|okay|safe|alright|unhurt|out again)\b")
@@ -63,33 +77,36 @@ _AUXILIARY: Final = frozenset(
     | {"get", "just", "already", "almost", "nearly", "now", "then", "all", "really", "suddenly"}
     | {"keeps", "keep", "kept", "still", "also", "only", "both", "quite", "totally", "completely"}
     | {"simply", "always", "actually", "does", "do", "did", "not", "will", "so", "very", "too"}
+    | {"comes", "come", "coming", "shines", "shine", "glows", "reflects", "appears", "starts"}
     | {"looks", "look", "seems", "a", "bit", "little", "which", "that", "my", "the", "somehow"}
 )
 _THINGS: Final = frozenset(
     """
-    accessories adapter air apps app autofocus background bag bags ball bank bark battery batteries
-    bird birds blanks bokeh border borders bottle boulder boulders bow box branch branches bridge
-    brightness bubbles bush bushes camera cameras canopy cap caps card cascade cast cliff clip
-    cloth cloths cloud clouds colour colours color colors column composition contrast corner
-    corners crowd crowds cup curve data deer detail details dial dipper dots drop droplets drops
-    dust edge edges exposure eye eyes eyepiece fall falls fern ferns file files filter filters
-    flow fly foam focus fog foliage foot foreground frame frames gear glass glasses glove gloves
-    gradient grass ground hat heron highlight highlights histogram hood horizon hotshoe image
-    images iso it knob lead leaf leaves lens lenses level light lights line lines log logs lupe
-    map meter midtones mist moss mosses mount nd noise notebook path patches pattern pebbles
-    phone phones picture pictures photo photos plate polariser polarizer pool print rail rails
-    rainbow ray rays raw reflection reflections remote river ring rock rocks roof root roots
-    screen screens sd sensor shadow shadows shoot shot shots shutter side sides sign silhouette
-    sky slab snow softness something sound spot spots spray stabiliser stabilizer stick sticks stop
-    stops stone stones strap stream streak streaks stuff subject sun sunlight tap texture texel
-    timer tip tone tones trail tree trees tripod trunk trunks twig twigs umbrella vegetation view
-    viewfinder vignette wall walls warmth water waterfall wave waves white whites wind wood zoom
-    aperture backdrop backpack beam beetle bracket bracketing cable charger colouring contrasts cover
-    creek crop curtain dirt door fish flare flower flowers frog glare graph grip haze head hill hint
-    insect interest jacket ladder leg legs mat mode mood mountain nothing overhang piece pixel pixels
-    plants point points program quality rest ridge road salamander saturation scene section settings
-    shade shape sharpness shine sparkle stand step steps stool streaming structure tent thing things
-    top towel triangle value values valve video vibration wallet warning cord
+    accessories adapter air aperture app apps autofocus backdrop background backpack bag bags
+    ball bank bark batteries battery beam beetle bird birds blanks bokeh border borders bottle
+    boulder boulders bow box bracket bracketing branch branches bridge brightness bubbles bush
+    bushes cable camera cameras canopy cap caps card cascade cast charger cliff clip cloth
+    cloths cloud clouds color colors colour colouring colours column composition contrast
+    contrasts cord corner corners cover creek crop crowd crowds cup curtain curve data deer
+    detail details dial dipper dirt door dots drop droplets drops duck ducks dust edge edges
+    exposure eye eyepiece eyes fall falls fern ferns file files filter filters fish flare flow
+    flower flowers fly foam focus fog foliage foot foreground frame frames frog gear glare
+    glass glasses glove gloves gradient graph grass grip ground hat haze head heron highlight
+    highlights hill hint histogram hood horizon hotshoe image images insect interest iso it
+    jacket kingfisher knob ladder lead leaf leaves leg legs lens lenses level light lights
+    line lines log logs lupe map mat meter midtones mist mode mood moss mosses mount mountain
+    nd noise notebook nothing otter overhang patches path pattern pebbles phone phones photo
+    photos picture pictures piece pixel pixels plants plate point points polariser polarizer
+    pool print program quality rail rails rainbow raw ray rays reflection reflections remote
+    rest ridge ring river road rock rocks roof root roots salamander salmon saturation scene
+    screen screens sd section sensor settings shade shadow shadows shape sharpness shine shoot
+    shot shots shutter side sides sign silhouette sky slab snow softness something sound
+    sparkle spot spots spray squirrel stabiliser stabilizer stand step steps stick sticks
+    stone stones stool stop stops strap streak streaks stream streaming structure stuff
+    subject sun sunlight tap tent texel texture thing things timer tip tone tones top towel
+    trail tree trees triangle tripod trout trunk trunks twig twigs umbrella value values valve
+    vegetation vibration video view viewfinder vignette wall wallet walls warmth warning water
+    waterfall wave waves white whites wind wood zoom
     """.split()  # noqa: SIM905  # a list of words reads better in lines
 )
 

@@ -8,169 +8,556 @@ from bot.dialogue.danger.kinds import DangerKind
 from bot.dialogue.danger.rules import GAP, THE, Rules
 
 _POSE: Final = (
-    r"(?:stand|stands|standing|stood|sit|sitting|sat|crouch\w*|kneel\w*|lie|lying|laying|crawl\w*|lean\w* (?:out|over)|walk|walking|step"
-    r"|stepping|stepped|climb|climbing|set ?up|setting up|set up|set my tripod|shoot|shooting|perched|jump|jumping|hop|hopping|balanc\w+|creep\w*"
-    r"|inch\w*|shuffl\w*|dangle\w*|dangling|hang|hanging|scoot\w*|edg(?:e|ing) (?:out|up|closer|nearer)|go|going|get|getting|move|moving|put (?:my|the) (?:tripod|camera)|photograph\w*|peer\w*|look\w*|sneak\w*|be|stay|place my tripod|hike|hiking|went|am|are|is it (?:ok|safe) (?:on|at))"
+    r"(?:stand|stands|standing|stood|sit|sitting|sat|crouch\w*|kneel\w*|lie|lying|laying"
+    r"|crawl\w*|lean\w* (?:out|over)|walk|walking|step"
+    r"|stepping|stepped|climb|climbing|set ?up|setting up|set up|set my tripod|shoot"
+    r"|shooting|perched|jump|jumping|hop|hopping|balanc\w+|creep\w*"
+    r"|inch\w*|shuffl\w*|dangle\w*|dangling|hang|hanging|scoot\w*|edg(?:e|ing) (?:out|up"
+    r"|closer|nearer)|go|going|get|getting|move|moving|put (?:my|the) (?:tripod|camera)"
+    r"|photograph\w*|peer\w*|look\w*|sneak\w*|be|stay|place my tripod|hike|hiking|went|am"
+    r"|are|is it (?:ok|safe) (?:on|at))"
 )
-_NO_FRAME: Final = r"(?! of (?:the |my |a |this )?(?:frame|picture|image|photo|shot|water|pool|stream|creek|river|trail|path|road|forest|wood|woods|clearing|dynamic|field|canopy|meadow|car|parking|lens|depth|composition|crop|screen|histogram|spray|shade|light|town)|-?to|s\b| detection| of (?:my )?comfort| sharp| soft)"
-_TOP: Final = r"(?:top|head|crest|lip|brink|edge|rim) of (?:the |this |that |a )?(?:\w+ )?(?:water)?(?:falls?|drop|cascade|cliff|gorge|slab|chute|plunge)"
-_RAILED: Final = r"(?<!platform at the )(?<!viewpoint at the )(?<!railing at the )(?<!deck at the )(?<!overlook at the )"
+_NO_FRAME: Final = (
+    r"(?! of (?:the |my |a |this )?(?:frame|picture|image|photo|shot|water|pool|stream|creek"
+    r"|river|trail|path|road|forest|wood|woods|clearing|dynamic|field|canopy|meadow|car"
+    r"|parking|lens|depth|composition|crop|screen|histogram|spray|shade|light|town)|-?to|s\b"
+    r"| detection| of (?:my )?comfort| sharp| soft)"
+)
+_TOP: Final = (
+    r"(?:top|head|crest|lip|brink|edge|rim) of (?:the |this |that |a )?(?:\w+ "
+    r")?(?:water)?(?:falls?|drop|cascade|cliff|gorge|slab|chute|plunge)"
+)
+_RAILED: Final = (
+    r"(?<!platform at the )(?<!viewpoint at the )(?<!railing at the )(?<!deck at the "
+    r")(?<!overlook at the )"
+)
 
 _LIP: Final = Rules(
     DangerKind.LIP,
-    gate="where|scoot|crawl|inch|shuffle|creep|walk|step|lip|brink|edge|drop|crest|precip|cliff|top|rim|head|above|lean|jump|leap|hop|over|ledge|overhang|cross",
+    gate=(
+        "where|scoot|crawl|inch|shuffle|creep|walk|step|lip|brink|edge|drop|crest|precip"
+        "|cliff|top|rim|head|above|lean|jump|leap|hop|over|ledge|overhang|cross"
+    ),
     by_people=(
-        rf"{_POSE} {GAP}(?:on|at|over|to|onto|from|near|along|off|by|close to|up to|towards?|in) {THE}(?:very |actual |wet |outer |absolute )*"
-        rf"(?:lip|brink|precipice|cliff ?edge|drop ?off|verge of the)\b(?! of my)",
-        rf"{_POSE} (?!.*\b(?:frame|picture|crop|corner|photo|histogram|zoom|sharp|focus)\b){GAP}(?:on|at|over|to|onto|from|near|along|off|by|close to|closer to|up to|towards?) {THE}(?:very |actual |wet |outer |absolute |cliff )*edge\b{_NO_FRAME}",
-        r"(?:tripod|camera|legs?|feet|toes|boots?|me|i|myself|self|us) (?:\w+ ){0,3}?(?:on|over|at|near|hanging over|past) (?:the |this )?(?:very )?(?:lip|brink|drop|cliff edge)\b",
-        rf"(?:i am|we are|am|are|i was|now) (?:\w+ )?(?:\w+ )?(?:at|on|above|over|near|by|on top of|up at|up on|back at) (?:the )?(?:very )?(?:lip|brink|crest|{_TOP}|cliff edge)\b",
-        rf"{_POSE} (?:\w+ ){{0,3}}?{_RAILED}(?:on|at|to|from|onto|near|over|above|across|along|up on|up to|on top of|by) {THE}(?:very )?{_TOP}\b(?!.*\b(?:frame|platform|viewpoint|overlook|deck|railing|in the shot|with \d+ ?mm)\b)",
-        rf"(?:on|up on|right on|standing|climb|get|go|be) (?:on )?top of {THE}(?:\w+ )?(?:water)?falls?\b(?! (?:there|is|are|white|in the (?:frame|picture)|blown|look|with))",
+        (
+            rf"{_POSE} {GAP}(?:on|at|over|to|onto|from|near|along|off|by|close to|up to"
+            rf"|towards?|in) {THE}(?:very |actual |wet |outer |absolute )*"
+            r"(?:lip|brink|precipice|cliff ?edge|drop ?off|verge of the)\b(?! of my)"
+        ),
+        (
+            rf"{_POSE} (?!.*\b(?:frame|picture|crop|corner|photo|histogram|zoom|sharp"
+            rf"|focus)\b){GAP}(?:on|at|over|to|onto|from|near|along|off|by|close to|closer to"
+            rf"|up to|towards?) {THE}(?:very |actual |wet |outer |absolute |cliff "
+            rf")*edge\b{_NO_FRAME}"
+        ),
+        (
+            r"(?:tripod|camera|legs?|feet|toes|boots?|me|i|myself|self|us) (?:\w+ "
+            r"){0,3}?(?:on|over|at|near|hanging over|past) (?:the |this )?(?:very )?(?:lip"
+            r"|brink|drop|cliff edge)\b"
+        ),
+        (
+            r"(?:i am|we are|am|are|i was|now) (?:\w+ )?(?:\w+ )?(?:at|on|above|over|near|by"
+            rf"|on top of|up at|up on|back at) (?:the )?(?:very )?(?:lip|brink|crest|{_TOP}"
+            r"|cliff edge)\b"
+        ),
+        (
+            rf"{_POSE} (?:\w+ ){{0,3}}?{_RAILED}(?:on|at|to|from|onto|near|over|above|across"
+            rf"|along|up on|up to|on top of|by) {THE}(?:very )?{_TOP}\b(?!.*\b(?:frame"
+            r"|platform|viewpoint|overlook|deck|railing|in the shot|with \d+ ?mm)\b)"
+        ),
+        (
+            rf"(?:on|up on|right on|standing|climb|get|go|be) (?:on )?top of {THE}(?:\w+ "
+            r")?(?:water)?falls?\b(?! (?:there|is|are|white|in the (?:frame|picture)|blown"
+            r"|look|with))"
+        ),
     ),
     plain=(
-        r"(?:spot|place|room|stand|tripod|fits?|am|set ?up|set up|sit|right|view|out|shooting|shoot) (?:\w+ )?(?:right )?at the drop\b(?! (?:is|in))",
-        r"(?:from|at|on|to) the very top\b(?! (?:edge|of (?:the|my) (?:frame|picture|image|photo|shot)|right|left|border|corner|is\b))",
-        r"(?:stand|standing|shoot\w*|from|tripod|sit|sitting|go|get|up|out|to|top|set ?up|slab|rock|spot) (?:\w+ ){0,2}?where (?:the |it |all the )?(?:water |stream |creek |river )?(?:leaves|goes over|spills|tips|drops (?:off|over|away)|falls (?:off|over|away)|plunges|starts (?:to fall|falling))\b",
-        r"(?:scoot|crawl|inch|shuffle|creep|shimmy|walk|step|lean|edge|lie) (?:\w+ )?out (?:on|onto|over|to|along)\b(?! the (?:trail|path|platform|bridge|deck))",
-        r"(?:from|on|onto|at|up|use|reach|that|to) (?:the |that |this |a )?(?:\w+ )?(?:slab|rock|ledge|boulder|shelf|pool|flat bit|stone) (?:\w+ )?(?:at|on|near|by) the (?:very )?top\b(?! (?:edge|right|left|corner|third|of (?:the|my) (?:frame|picture|image|photo|shot)|border|is|are|catch\w*))",
-        r"from (?:right |just |up |directly )*(?:at |on )?(?:the )?(?:very )?(?:crest|lip|brink|cliff edge|edge|top|rim)(?: of the (?:water)?falls?)? (?:\w+ )?(?:look\w*|point\w*|shoot\w*|aim\w*|straight) (?:\w+ )?down",
-        r"(?:from|at|view from) (?:right |just |directly )(?:at |on |from )?the (?:brink|lip|edge|crest)\b(?! of the frame)",
-        r"(?:lean|leaning|leaned) (?:\w+ )?(?:\w+ )?(?:out|over)(?: \w+){0,3}? (?:over |of )?(?:the )?(?:drop|edge|lip|fall|falls|brink|pool|cliff|abyss|void)\b(?! of the frame)",
-        r"(?:shoot|shooting|photograph|look|looking|peer|peering|hang\w*|hold\w*|reach\w*|stick\w*|dangl\w*|legs|feet|toes|camera|tripod)(?: \w+){0,3}? over the (?:very )?(?:edge|lip|drop|brink)\b(?! of the (?:frame|picture))",
+        (
+            r"(?:spot|place|room|stand|tripod|fits?|am|set ?up|set up|sit|right|view|out"
+            r"|shooting|shoot) (?:\w+ )?(?:right )?at the drop\b(?! (?:is|in))"
+        ),
+        (
+            r"(?:from|at|on|to) the very top\b(?! (?:edge|of (?:the|my) (?:frame|picture"
+            r"|image|photo|shot)|right|left|border|corner|is\b))"
+        ),
+        (
+            r"(?:stand|standing|shoot\w*|from|tripod|sit|sitting|go|get|up|out|to|top|set ?up"
+            r"|slab|rock|spot) (?:\w+ ){0,2}?where (?:the |it |all the )?(?:water |stream "
+            r"|creek |river )?(?:leaves|goes over|spills|tips|drops (?:off|over|away)|falls "
+            r"(?:off|over|away)|plunges|starts (?:to fall|falling))\b"
+        ),
+        (
+            r"(?:scoot|crawl|inch|shuffle|creep|shimmy|walk|step|lean|edge|lie) (?:\w+ )?out "
+            r"(?:on|onto|over|to|along)\b(?! the (?:ice|trail|path|platform|bridge|deck))"
+        ),
+        (
+            r"(?:from|on|onto|at|up|use|reach|that|to) (?:the |that |this |a )?(?:\w+ "
+            r")?(?:slab|rock|ledge|boulder|shelf|pool|flat bit|stone) (?:\w+ )?(?:at|on|near"
+            r"|by) the (?:very )?top\b(?! (?:edge|right|left|corner|third|of (?:the|my) "
+            r"(?:frame|picture|image|photo|shot)|border|is|are|catch\w*))"
+        ),
+        (
+            r"from (?:right |just |up |directly )*(?:at |on )?(?:the )?(?:very )?(?:crest|lip"
+            r"|brink|cliff edge|edge|top|rim)(?: of the (?:water)?falls?)? (?:\w+ "
+            r")?(?:look\w*|point\w*|shoot\w*|aim\w*|straight) (?:\w+ )?down"
+        ),
+        (
+            r"(?:from|at|view from) (?:right |just |directly )(?:at |on |from )?the (?:brink"
+            r"|lip|edge|crest)\b(?! of the frame)"
+        ),
+        (
+            r"(?:lean|leaning|leaned) (?:\w+ )?(?:\w+ )?(?:out|over)(?: \w+){0,3}? (?:over "
+            r"|of )?(?:the )?(?:drop|edge|lip|fall|falls|brink|pool|cliff|abyss|void)\b(?! "
+            r"of the frame)"
+        ),
+        (
+            r"(?:shoot|shooting|photograph|look|looking|peer|peering|hang\w*|hold\w*|reach\w*"
+            r"|stick\w*|dangl\w*|legs|feet|toes|camera|tripod)(?: \w+){0,3}? over the "
+            r"(?:very )?(?:edge|lip|drop|brink)\b(?! of the (?:frame|picture))"
+        ),
         r"(?:to|near|at|on) the very edge\b(?! of (?:the|my) (?:frame|picture|image|photo|shot))",
-        r"(?:cross|crossing|ford|wade|wading|swim|swimming|step|stepping|hop|hopping|jump|jumping|stand|standing|walk|walking|tripod|set ?up|set up|sit|sitting|get across|go across|bathe|paddle)(?: \w+){0,5}? (?:right |just |directly |a bit |slightly |\d+ ?m |ten feet |upstream and )?(?:above|over|at the top of|upstream of|on top of|up top of|atop) (?:the |this |that |a )?(?:\w+ )?(?:falls?|waterfall|drop|lip|edge|brink|plunge|cascade|chute)\b(?!.*\b(?:platform|viewpoint|overlook|bridge|railing|deck)\b)",
-        r"(?:slab|rock|ledge|boulder|stone|spot|pool|shelf) (?:\w+ )?(?:right |just |directly )?above the (?:drop|lip|falls?|waterfall|brink)\b(?=.*\b(?:tripod|stand|set ?up|set up|sit|reach|fits?|from there|shoot|go|can i|could i|get|room for)\b)",
-        r"(?:jump|jumping|leap|leaping|hop|hopping|step|stepping) (?:\w+ )?(?:across|over)(?: \w+){0,4}? (?:at the top|the (?:top|gap|chute|channel|drop|lip|slot|crack))\b",
-        r"(?:stand|standing|walk|step|sit|out|climb|crawl|lie|lying|get) (?:\w+ ){0,2}?(?:on|onto|on to|to) (?:the |that |an? |this )?(?:overhang|overhanging \w+|undercut|cornice)\b",
-        r"(?:could|can|may|might|should|shall|want to|going to|i will|let us|safe to|ok to|okay to) (?:i |we |just |quickly )*(?:stand|set ?up|set up|go|get|sit|walk|shoot|be|climb)(?: \w+){0,2}? (?:at|on|to|from) the (?:very )?top(?: of the (?:falls?|waterfall|drop|cascade))?\b(?= [.,]|$| (?:and|for|where|it|of the|because|with the wide|to look|looking))(?! of the (?:frame|picture|hill|trail))(?!.*\b(?:platform|viewpoint|overlook|deck)\b)",
+        (
+            r"(?:cross|crossing|ford|wade|wading|swim|swimming|step|stepping|hop|hopping|jump"
+            r"|jumping|stand|standing|walk|walking|tripod|set ?up|set up|sit|sitting|get "
+            r"across|go across|bathe|paddle)(?: \w+){0,5}? (?:right |just |directly |a bit "
+            r"|slightly |\d+ ?m |ten feet |upstream and )?(?:above|over|at the top of"
+            r"|upstream of|on top of|up top of|atop) (?:the |this |that |a )?(?:\w+ "
+            r")?(?:falls?|waterfall|drop|lip|edge|brink|plunge|cascade"
+            r"|chute)\b(?!.*\b(?:platform|viewpoint|overlook|bridge|railing|deck)\b)"
+        ),
+        (
+            r"(?:slab|rock|ledge|boulder|stone|spot|pool|shelf) (?:\w+ )?(?:right |just "
+            r"|directly )?above the (?:drop|lip|falls?|waterfall|brink)\b(?=.*\b(?:tripod"
+            r"|stand|set ?up|set up|sit|reach|fits?|from there|shoot|go|can i|could i|get"
+            r"|room for)\b)"
+        ),
+        (
+            r"(?:jump|jumping|leap|leaping|hop|hopping|step|stepping) (?:\w+ )?(?:across"
+            r"|over)(?: \w+){0,4}? (?:at the top|the (?:top|gap|chute|channel|drop|lip|slot"
+            r"|crack))\b"
+        ),
+        (
+            r"(?:stand|standing|walk|step|sit|out|climb|crawl|lie|lying|get) (?:\w+ "
+            r"){0,2}?(?:on|onto|on to|to) (?:the |that |an? |this )?(?:overhang|overhanging "
+            r"\w+|undercut|cornice)\b"
+        ),
+        (
+            r"(?:could|can|may|might|should|shall|want to|going to|i will|let us|safe to|ok "
+            r"to|okay to) (?:i |we |just |quickly )*(?:stand|set ?up|set up|go|get|sit|walk"
+            r"|shoot|be|climb)(?: \w+){0,2}? (?:at|on|to|from) the (?:very )?top(?: of the "
+            r"(?:falls?|waterfall|drop|cascade))?\b(?= [.,]|$| (?:and|for|where|it|of the"
+            r"|because|with the wide|to look|looking))(?! of the (?:frame|picture|hill"
+            r"|trail))(?!.*\b(?:platform|viewpoint|overlook|deck)\b)"
+        ),
     ),
 )
 
-_STREAM: Final = r"(?:water|stream|creek|river|brook|beck|burn|pool|plunge ?pool|current|rapids?|flow|shallows|torrent|riverbed|streambed|basin)"
-_LIMB: Final = r"(?:knees?|thighs?|waist|hips?|chest|belly|shins?|calves|ankles?|crotch|butt|neck|boots?|boot tops?)"
-_ASK: Final = r"(?:can|may|could|should|shall|safe to|ok to|okay to|fine to|want to|going to|would like to|like to|thinking (?:of|about)|might|let us|able to|need to|have to|ok if|okay if|alright to|allowed to|good idea to|i will|we will|try to|trying to|dare|how about|plan to)"
+_STREAM: Final = (
+    r"(?:water|stream|creek|river|brook|beck|burn|pool|plunge ?pool|current|rapids?|flow"
+    r"|shallows|torrent|riverbed|streambed|basin)"
+)
+_LIMB: Final = (
+    r"(?:knees?|thighs?|waist|hips?|chest|belly|shins?|calves|ankles?|crotch|butt|neck|boots?"
+    r"|boot tops?)"
+)
+_ASK: Final = (
+    r"(?:can|may|could|should|shall|safe to|ok to|okay to|fine to|want to|going to|would "
+    r"like to|like to|thinking (?:of|about)|might|let us|able to|need to|have to|ok if|okay "
+    r"if|alright to|allowed to|good idea to|i will|we will|try to|trying to|dare|how about"
+    r"|plan to)"
+)
 _WADING: Final = Rules(
     DangerKind.WADING,
-    gate="further|deeper|take off|calf|without|tripod|wad|stand|step|walk|water|stream|creek|river|pool|current|knee|thigh|waist|hip|chest|shin|ankle|swim|midstream"
-    "|mid|middle|cross|ford|deep|in |in$|hop|jump|paddl|stepping|boulder|gravel|other|float|bath|dip|feet",
+    gate=(
+        "further|deeper|take off|calf|without|tripod|wad|stand|step|walk|water|stream|creek"
+        "|river|pool|current|knee|thigh|waist|hip|chest|shin|ankle|swim|midstream"
+        "|mid|middle|cross|ford|deep|in |in$|hop|jump|paddl|stepping|boulder|gravel|other"
+        "|float|bath|dip|feet"
+    ),
     by_people=(
-        r"wad(?:e|es|ing|ed)\b(?! (?:through (?:the )?(?:menus?|settings?|files?|pictures?|photos?|options?|frames)))",
-        rf"(?:stand|standing|kneel|kneeling|sit|sitting|crouch|crouching|stood)(?: \w+){{0,2}}? (?:in|inside) {THE}(?:\w+ ){{0,2}}?{_STREAM}\b(?! (?:is|reflection|look|spray|of light))",
-        rf"(?:go|going|get|getting|step|stepping|walk|walking|climb|climbing|hop|hopping|jump|jumping|move|moving|run|stepped|walked|gone|went|head|heading|put (?:my|our) feet|stick my feet|dip|plunge|be)(?: (?:right|straight|out|a|bit|down|further|deeper|just|back|up|little|slowly|carefully|barefoot|about|off|one|two|\d|steps?|metres?|meters?|feet|few|all|the|way))* (?:in|into|in to|through|across|inside)"
-        rf" {THE}(?:\w+ ){{0,2}}?{_STREAM}\b(?! (?:is|reflection|on the bridge|by the bridge|over the bridge|via))(?!.*\bbridge\b)",
-        rf"(?:i am|we are|am|are) (?:still |now |already |standing |right |half ?way |out |up to my \w+ )*in {THE}(?:\w+ ){{0,2}}?{_STREAM}\b",
-        rf"(?:cross|crossing|ford|fording|traverse|traversing) {THE}(?:\w+ ){{0,2}}?(?:{_STREAM}|it)\b(?!.*\b(?:bridge|footbridge)\b)(?! (?:of the frame|by the bridge|at \d+ ?%))",
+        (
+            r"wad(?:e|es|ing|ed)\b(?! (?:through (?:the )?(?:menus?|settings?|files?"
+            r"|pictures?|photos?|options?|frames)))"
+        ),
+        (
+            r"(?:stand|standing|kneel|kneeling|sit|sitting|crouch|crouching|stood)(?: "
+            rf"\w+){{0,2}}? (?:in|inside) {THE}(?:\w+ ){{0,2}}?{_STREAM}\b(?! (?:is|reflection"
+            r"|look|spray|of light))"
+        ),
+        (
+            r"(?:go|going|get|getting|step|stepping|walk|walking|climb|climbing|hop|hopping"
+            r"|jump|jumping|move|moving|run|stepped|walked|gone|went|head|heading|put (?:my"
+            r"|our) feet|stick my feet|dip|plunge|be)(?: (?:right|straight|out|a|bit|down"
+            r"|further|deeper|just|back|up|little|slowly|carefully|barefoot|about|off|one|two"
+            r"|\d|steps?|metres?|meters?|feet|few|all|the|way))* (?:in|into|in to|through"
+            r"|across|inside)"
+            rf" {THE}(?:\w+ ){{0,2}}?{_STREAM}\b(?! (?:is|reflection|on the bridge|by the "
+            r"bridge|over the bridge|via))(?!.*\bbridge\b)"
+        ),
+        (
+            r"(?:i am|we are|am|are) (?:still |now |already |standing |right |half ?way |out "
+            rf"|up to my \w+ )*in {THE}(?:\w+ ){{0,2}}?{_STREAM}\b"
+        ),
+        (
+            rf"(?:cross|crossing|ford|fording|traverse|traversing) {THE}(?:\w+ "
+            rf"){{0,2}}?(?:{_STREAM}|it)\b(?!.*\b(?:bridge|footbridge)\b)(?! (?:of the frame"
+            r"|by the bridge|at \d+ ?%))"
+        ),
         r"(?:ford) (?:it|here|there)\b",
-        r"cross (?:here|there|over here|it here)\b(?=.*\b(?:water|creek|river|stream|deep|fast|safe|wet)\b)",
+        (
+            r"cross (?:here|there|over here|it here)\b(?=.*\b(?:water|creek|river|stream|deep"
+            r"|fast|safe|wet)\b)"
+        ),
         rf"{_ASK} (?:i |we |just |it is |to )*(?:swim|go swimming|bathe|paddle|take a dip|dive)\b",
         r"swim(?:ming)? (?:over|across|to the|out|in the|under|into|through)\b",
-        r"(?:get|go|going|out|stand|standing|set ?up|set up|setup|put (?:my|the) tripod|walk|walking|be|jump|hop|right|am|work|shoot|shooting|tripod|sit|climb)(?: \w+){0,2}? (?:mid ?stream|(?:into |in |to |at |out to |from )?(?:the )?middle(?: of (?:the )?(?:stream|river|creek|water|flow|pool|rapids))(?! of the frame))\b(?! (?:rock|boulder|stone|log))",
-        r"(?:out|wade|go|walk|get) (?:in)?to the middle\b(?! of (?:the|my) (?:frame|picture|dial|path|trail|day|bridge))",
-        r"(?:go|going|get|walk|walking|step|hop|hopping|jump|jumping|out|over|wade|scramble|leap) (?:out |over |across |from stone )*(?:to|onto|on to|on) (?:the |that |this |a )?(?:\w+ )?(?:rock|boulder|stone|island|gravel bar|log|slab)(?: that is| which is)? (?:in the (?:middle|stream|river|water|creek|current|pool)|mid ?stream|out there|in mid ?stream)\b",
-        r"(?:hop|hopping|jump|jumping|skip|leap|leaping) (?:from |across |over |on )*(?:the |some )?(?:rocks?|stones?|boulders?|stone|wet rocks?|stepping stones)(?: to (?:stone|rock|the other|boulder)| across| in the| over)\b",
-        r"(?:get|go|cross|make it|over|hop|jump|wade|crossing|swim) (?:\w+ ){0,2}?to the (?:other|far) (?:side|bank|shore)\b(?!.*\b(?:bridge|trail|path|polari[sz]er|histogram|dial|car)\b)",
+        (
+            r"(?:get|go|going|out|stand|standing|set ?up|set up|setup|put (?:my|the) tripod"
+            r"|walk|walking|be|jump|hop|right|am|work|shoot|shooting|tripod|sit|climb)(?: "
+            r"\w+){0,2}? (?:mid ?stream|(?:into |in |to |at |out to |from )?(?:the "
+            r")?middle(?: of (?:the )?(?:stream|river|creek|water|flow|pool|rapids))(?! of "
+            r"the frame))\b(?! (?:rock|boulder|stone|log))"
+        ),
+        (
+            r"(?:out|wade|go|walk|get) (?:in)?to the middle\b(?! of (?:the|my) (?:frame"
+            r"|picture|dial|path|trail|day|bridge))"
+        ),
+        (
+            r"(?:go|going|get|walk|walking|step|hop|hopping|jump|jumping|out|over|wade"
+            r"|scramble|leap) (?:out |over |across |from stone )*(?:to|onto|on to|on) (?:the "
+            r"|that |this |a )?(?:\w+ )?(?:rock|boulder|stone|island|gravel bar|log|slab)(?: "
+            r"that is| which is)? (?:in the (?:middle|stream|river|water|creek|current|pool)"
+            r"|mid ?stream|out there|in mid ?stream)\b"
+        ),
+        (
+            r"(?:hop|hopping|jump|jumping|skip|leap|leaping) (?:from |across |over |on "
+            r")*(?:the |some )?(?:rocks?|stones?|boulders?|stone|wet rocks?|stepping "
+            r"stones)(?: to (?:stone|rock|the other|boulder)| across| in the| over)\b"
+        ),
+        (
+            r"(?:get|go|cross|make it|over|hop|jump|wade|crossing|swim) (?:\w+ ){0,2}?to the "
+            r"(?:other|far) (?:side|bank|shore)\b(?!.*\b(?:bridge|trail|path|polari[sz]er"
+            r"|histogram|dial|car)\b)"
+        ),
     ),
     plain=(
-        r"(?:i|we|go|going|in|stand|standing|am|only|just|about|safe|is|are|up|gets?|to) (?:\w+ ){0,2}?(?:knee|shin|calf|mid ?calf|mid ?thigh)s?[ -]?(?:deep|high)\b(?! (?:to a duck|riffle|foreground|puddle|boots|rubber|grass|ferns))",
+        (
+            r"(?:i|we|go|going|in|stand|standing|am|only|just|about|safe|is|are|up|gets?|to) "
+            r"(?:\w+ ){0,2}?(?:knee|shin|calf|mid ?calf|mid ?thigh)s?[ -]?(?:deep|high)\b(?! "
+            r"(?:to a duck|riffle|foreground|puddle|boots|rubber|grass|ferns))"
+        ),
         rf"(?:further|deeper|farther|more|way) (?:out|in)(?: into| in)? (?:the )?(?:{_STREAM})\b",
-        r"(?:take off|without|off with) (?:my |the |our )?(?:boots|shoes|socks)\b(?=.*\b(?:in|water|creek|stream|river|cross)\b)",
-        rf"(?:tripod|camera|me|myself|us) (?:and (?:me|i|myself) )?(?:out )?in the (?:middle of the )?(?:fast |deep |main )(?:{_STREAM})\b",
-        rf"(?:up to|over|above|past|reaches|to|around|at|below) (?:my|our|his|her|the) {_LIMB}\b(?=.*\b(?:water|deep|stream|creek|river|in|current|cold)\b)(?<!from my knees)(?! from)",
+        (
+            r"(?:take off|without|off with) (?:my |the |our )?(?:boots|shoes"
+            r"|socks)\b(?=.*\b(?:in|water|creek|stream|river|cross)\b)"
+        ),
+        (
+            r"(?:tripod|camera|me|myself|us) (?:and (?:me|i|myself) )?(?:out )?in the "
+            rf"(?:middle of the )?(?:fast |deep |main )(?:{_STREAM})\b"
+        ),
+        (
+            r"(?:up to|over|above|past|reaches|to|around|at|below) (?:my|our|his|her"
+            rf"|the) {_LIMB}\b(?=.*\b(?:water|deep|stream|creek|river|in|current"
+            r"|cold)\b)(?<!from my knees)(?! from)"
+        ),
         rf"in (?:up )?(?:to|over|above|past) (?:my|the) {_LIMB}\b",
-        rf"{_STREAM} (?:is |are |comes |only |just |reaches |about |already |up |goes |now |would be )+(?:up )?(?:to|over|above) (?:my|the|our) {_LIMB}\b",
+        (
+            rf"{_STREAM} (?:is |are |comes |only |just |reaches |about |already |up |goes "
+            rf"|now |would be )+(?:up )?(?:to|over|above) (?:my|the|our) {_LIMB}\b"
+        ),
         r"(?:thigh|waist|hip|chest|belly|crotch)[ -]?(?:deep|high)\b",
-        r"(?:i am|we are|am|are|stand|standing|in|only|just|about|around|be|go|going|get) (?:\w+ )?(?:knee|shin|calf|ankle)[ -]?deep\b(?=.*\b(?:in|water|current|stream|creek|river|fast|safe|ok|go)\b|$)(?! (?:riffle|foreground|puddle))",
-        rf"{_ASK} (?:i |we |just )*(?:go|step|walk|get|hop|jump) (?:\w+ )?in(?= [.,]|$| (?:deeper|further|a bit|up to|to my|there|here|for a|with (?:boots|waders|sandals|sneakers)|a little))",
-        r"how (?:deep|far) (?:can|may|could|should|in can|out can) (?:i|we) (?:\w+ )?(?:go|wade|walk|step|in)\b(?! (?:down|up|with|on|back|in (?:iso|f))\b)",
-        r"(?:too|how) (?:deep|fast|strong|cold) (?:to|for me to|for us to|is it to) (?:stand|walk|wade|cross|go|step|get)\b",
+        (
+            r"(?:i am|we are|am|are|stand|standing|in|only|just|about|around|be|go|going"
+            r"|get) (?:\w+ )?(?:knee|shin|calf|ankle)[ -]?deep\b(?=.*\b(?:in|water|current"
+            r"|stream|creek|river|fast|safe|ok|go)\b|$)(?! (?:riffle|foreground|puddle))"
+        ),
+        (
+            rf"{_ASK} (?:i |we |just )*(?:go|step|walk|get|hop|jump) (?:\w+ )?in(?= [.,]|$| "
+            r"(?:deeper|further|a bit|up to|to my|there|here|for a|with (?:boots|waders"
+            r"|sandals|sneakers)|a little))"
+        ),
+        (
+            r"how (?:deep|far) (?:can|may|could|should|in can|out can) (?:i|we) (?:\w+ "
+            r")?(?:go|wade|walk|step|in)\b(?! (?:down|up|with|on|back|in (?:iso|f))\b)"
+        ),
+        (
+            r"(?:too|how) (?:deep|fast|strong|cold) (?:to|for me to|for us to|is it to) "
+            r"(?:stand|walk|wade|cross|go|step|get)\b"
+        ),
     ),
 )
 
-_RAIL: Final = r"(?:rails?|railings?|guard ?rails?|hand ?rails?|fences?|barriers?|ropes?|chains?|gates?|tape|barricades?|cordon|wire|parapet|(?:safety |retaining |stone |low )wall|netting|banister|balustrade|guard)"
-_BARRED: Final = r"(?:closed|shut|off limits|forbidden|prohibited|roped off|fenced off|taped off|blocked off|cordoned off|barred|gated)"
-_ANYWAY: Final = r"(?:but|anyway|anyways|go|going|worth|sneak\w*|can|could|should|shortcut|quick|quickly|still|everyone|everybody|what lens|which lens|ignore|past|around|through|just|nobody|slip|try|in)"
+_RAIL: Final = (
+    r"(?:rails?|railings?|guard ?rails?|hand ?rails?|fences?|barriers?|ropes?|chains?|gates?"
+    r"|tape|barricades?|cordon|wire|parapet|(?:safety |retaining |stone |low )wall|netting"
+    r"|banister|balustrade|guard)"
+)
+_BARRED: Final = (
+    r"(?:closed|shut|off limits|forbidden|prohibited|roped off|fenced off|taped off|blocked "
+    r"off|cordoned off|barred|gated)"
+)
+_ANYWAY: Final = (
+    r"(?:but|anyway|anyways|go|going|worth|sneak\w*|can|could|should|shortcut|quick|quickly"
+    r"|still|everyone|everybody|what lens|which lens|ignore|past|around|through|just|nobody"
+    r"|slip|try|in)"
+)
 _BARRIER: Final = Rules(
     DangerKind.BARRIER,
-    gate="rail|guard|hand|fence|barrier|rope|chain|gate|tape|barric|cordon|wire|parapet|wall|net|clos|sign|off|forbid"
-    "|prohib|enter|entry|tresp|boardwalk|platform|deck|walkway|banis|balus|shut|block|barr|keep out|ignor|bypass",
+    gate=(
+        "rail|guard|hand|fence|barrier|rope|chain|gate|tape|barric|cordon|wire|parapet|wall"
+        "|net|clos|sign|off|forbid"
+        "|prohib|enter|entry|tresp|boardwalk|platform|deck|walkway|banis|balus|shut|block"
+        "|barr|keep out|ignor|bypass"
+    ),
     by_people=(
-        rf"(?:hop|hopping|hopped|jump|jumping|jumped|climb|climbing|climbed|vault\w*|clamber\w*|scal(?:e|ing)|cross|crossing|crossed|leap\w*|skip|bypass\w*|scrambl\w*|straddl\w*|sit on|sitting on|stand on|standing on)"
-        rf"(?: (?:over|past|under|through|round|around|across|on|onto|outside|just|quickly|right|that|little))* {THE}(?:\w+ )?{_RAIL}\b(?! (?:in|at|of) the (?:frame|picture|bottom))",
-        rf"(?:go|going|goes|went|get|getting|got|step|stepping|stepped|duck\w*|squeez\w*|crawl\w*|slip|slipping|slipped|sneak\w*|walk\w*|push\w*|wriggle|roll|swing|swung|nip|pop|gone|lean\w* far|move|moving|set ?up|stand|standing|shoot|shooting|just|am|are|be|head)"
-        rf"(?: (?:a|bit|just|quickly|right|out|up|down|me|tripod|little))* (?:over|past|under|underneath|through|round|around|beyond|outside|across|in front of|to the other side of|on the other side of|on the wrong side of|over to the) {THE}(?:\w+ )?{_RAIL}\b(?<!shoot over the rail)(?<!shoot through the fence)(?<!shooting through the fence)(?<!shooting over the rail)(?<!shoot over the railing)(?<!shooting over the railing)(?<!shoot through the railing)",
+        (
+            r"(?:hop|hopping|hopped|jump|jumping|jumped|climb|climbing|climbed|vault\w*"
+            r"|clamber\w*|scal(?:e|ing)|cross|crossing|crossed|leap\w*|skip|bypass\w*"
+            r"|scrambl\w*|straddl\w*|sit on|sitting on|stand on|standing on)"
+            r"(?: (?:over|past|under|through|round|around|across|on|onto|outside|just|quickly"
+            rf"|right|that|little))* {THE}(?:\w+ )?{_RAIL}\b(?! (?:in|at|of) the (?:frame"
+            r"|picture|bottom))"
+        ),
+        (
+            r"(?:go|going|goes|went|get|getting|got|step|stepping|stepped|duck\w*|squeez\w*"
+            r"|crawl\w*|slip|slipping|slipped|sneak\w*|walk\w*|push\w*|wriggle|roll|swing"
+            r"|swung|nip|pop|gone|lean\w* far|move|moving|set ?up|stand|standing|shoot"
+            r"|shooting|just|am|are|be|head)"
+            r"(?: (?:a|bit|just|quickly|right|out|up|down|me|tripod|little))* (?:over|past"
+            r"|under|underneath|through|round|around|beyond|outside|across|in front of|to "
+            r"the other side of|on the other side of|on the wrong side of|over to "
+            rf"the) {THE}(?:\w+ )?{_RAIL}\b(?<!shoot over the rail)(?<!shoot through the "
+            r"fence)(?<!shooting through the fence)(?<!shooting over the rail)(?<!shoot over "
+            r"the railing)(?<!shooting over the railing)(?<!shoot through the railing)"
+        ),
         rf"(?:wrong|far|outer|water|river) side of {THE}(?:\w+ )?{_RAIL}\b",
-        r"(?:past|beyond|behind|ignor\w+|disregard\w*|around|under) (?:the |that |this |a |all |those )?(?:\w+ ){0,2}?(?:closed sign|no entry sign|warning signs?|closure|danger signs?|do not enter|stop sign|no trespassing|keep out|signs?|end of (?:the )?(?:trail|path) sign)\b(?! in the (?:frame|picture))(?<!behind the sign)(?<!behind a sign)(?<!under the sign)(?<!around the sign)",
-        r"(?:step|climb|get|go|hop|jump|walk|stepping|going|walking|head|wander|stray|move) (?:\w+ )?(?:off|beyond|past|outside) (?:of )?(?:the )?(?:\w+ )?(?:platform|boardwalk|viewpoint|deck|walkway|marked trail|marked path|viewing area|designated \w+|official \w+)\b",
-        r"leave the (?:platform|boardwalk|deck|walkway|marked trail|marked path)(?= [.,]|$| (?:to|and|for|here|a|there))(?! (?:out|for (?:the car|home)))",
+        (
+            r"(?:past|beyond|behind|ignor\w+|disregard\w*|around|under) (?:the |that |this "
+            r"|a |all |those )?(?:\w+ ){0,2}?(?:closed sign|no entry sign|warning signs?"
+            r"|closure|danger signs?|do not enter|stop sign|no trespassing|keep out|signs?"
+            r"|end of (?:the )?(?:trail|path) sign)\b(?! in the (?:frame|picture))(?<!behind "
+            r"the sign)(?<!behind a sign)(?<!under the sign)(?<!around the sign)"
+        ),
+        (
+            r"(?:step|climb|get|go|hop|jump|walk|stepping|going|walking|head|wander|stray"
+            r"|move) (?:\w+ )?(?:off|beyond|past|outside) (?:of )?(?:the )?(?:\w+ "
+            r")?(?:platform|boardwalk|viewpoint|deck|walkway|marked trail|marked path"
+            r"|viewing area|designated \w+|official \w+)\b"
+        ),
+        (
+            r"leave the (?:platform|boardwalk|deck|walkway|marked trail|marked path)(?= [.,]"
+            r"|$| (?:to|and|for|here|a|there))(?! (?:out|for (?:the car|home)))"
+        ),
     ),
     plain=(
-        rf"(?:gate|fence|chain|rope|rail|railing|barrier|tape|wire|guard ?rail)\b[^.]{{0,30}}\b(?:get|go|step|slip|squeeze|climb|hop|sneak|duck|walk|reach) (?:right )?(?:round|around|over|under|through|past|beyond)\b(?! the frame)",
-        rf"(?:beyond|past|behind|over|under) the {_RAIL}\\b(?=.*\\b(?:worth|go|goes|closer|can|could|may|should|better|sneak|slip|quick)\\b)(?<!from behind the rail)(?<!shoot over the rail)(?<!from behind the railing)",
-        rf"(?:gap|hole|opening) in the (?:\w+ )?{_RAIL}\b(?=.*\b(?:i|we|go|went|through|squeeze|slip|fit|get)\b)",
-        rf"{_RAIL}(?: \w+){{0,6}}? (?:went|go|going|get|got|step|slip|squeeze|climb|climbing|fit) (?:through|over|past|under|underneath|round|around)\b(?! the frame)",
-        r"(?:chain|rope|tape|fence|gate|barrier)s? (?:is |are )?(?:across|over|on|blocking|in front of) (?:the |our |my )?(?:\w+ )?(?:path|trail|way|steps|stairs|entrance|bridge|track)",
-        rf"(?:trail|path|track|area|park|sign|signs|gate|road|viewpoint|platform|loop|access|steps|stairs|bridge|section|cave|gorge|it|that|place|side|canyon|spot|way)(?: \w+){{0,4}}? {_BARRED}\b(?=.*\b{_ANYWAY}\b)(?!.*\b(?:so i am|so we|so i|instead|from the)\b)",
-        r"(?:ignor\w+|disregard\w*|break\w*|worth) (?:\w+ ){0,2}?(?:closure|closed|signs?|warnings?|barrier|fence|tape|ropes?|rules)\b",
-        r"(?:do not enter|no entry|no trespassing|keep out|no access|no admittance|area closed|trail closed|closed area|restricted area)\b(?! in the frame)(?=.*\b(?:but|anyway|go|ignore|past|everybody|everyone|still|can|just|through|what if|lens|nobody|sign)\b)",
-        r"(?:past|beyond|inside|into|in) the (?:closed|restricted|forbidden|roped off|fenced|private) (?:area|section|trail|part|path|zone|bit|sign|gate|side)",
+        (
+            r"(?:gate|fence|chain|rope|rail|railing|barrier|tape|wire"
+            r"|guard ?rail)\b[^.]{0,30}\b(?:get|go|step|slip|squeeze|climb|hop|sneak|duck"
+            r"|walk|reach) (?:right )?(?:round|around|over|under|through|past|beyond)\b(?! "
+            r"the frame)"
+        ),
+        (
+            rf"(?:beyond|past|behind|over|under) the {_RAIL}\\b(?=.*\\b(?:worth|go|goes|closer"
+            r"|can|could|may|should|better|sneak|slip|quick)\\b)(?<!from behind the "
+            r"rail)(?<!shoot over the rail)(?<!from behind the railing)"
+        ),
+        (
+            rf"(?:gap|hole|opening) in the (?:\w+ )?{_RAIL}\b(?=.*\b(?:i|we|go|went|through"
+            r"|squeeze|slip|fit|get)\b)"
+        ),
+        (
+            rf"{_RAIL}(?: \w+){{0,6}}? (?:went|go|going|get|got|step|slip|squeeze|climb"
+            r"|climbing|fit) (?:through|over|past|under|underneath|round|around)\b(?! the "
+            r"frame)"
+        ),
+        (
+            r"(?:chain|rope|tape|fence|gate|barrier)s? (?:is |are )?(?:across|over|on"
+            r"|blocking|in front of) (?:the |our |my )?(?:\w+ )?(?:path|trail|way|steps"
+            r"|stairs|entrance|bridge|track)"
+        ),
+        (
+            r"(?:trail|path|track|area|park|sign|signs|gate|road|viewpoint|platform|loop"
+            r"|access|steps|stairs|bridge|section|cave|gorge|it|that|place|side|canyon|spot"
+            rf"|way)(?: \w+){{0,4}}? {_BARRED}\b(?=.*\b{_ANYWAY}\b)(?!.*\b(?:so i am|so we|so "
+            r"i|instead|from the)\b)"
+        ),
+        (
+            r"(?:ignor\w+|disregard\w*|break\w*|worth) (?:\w+ ){0,2}?(?:closure|closed|signs?"
+            r"|warnings?|barrier|fence|tape|ropes?|rules)\b"
+        ),
+        (
+            r"(?:do not enter|no entry|no trespassing|keep out|no access|no admittance|area "
+            r"closed|trail closed|closed area|restricted area)\b(?! in the "
+            r"frame)(?=.*\b(?:but|anyway|go|ignore|past|everybody|everyone|still|can|just"
+            r"|through|what if|lens|nobody|sign)\b)"
+        ),
+        (
+            r"(?:past|beyond|inside|into|in) the (?:closed|restricted|forbidden|roped off"
+            r"|fenced|private) (?:area|section|trail|part|path|zone|bit|sign|gate|side)"
+        ),
         rf"{_ASK} (?:i |we |just )*(?:ignore|sneak (?:in|past)|trespass|go in anyway)\b",
         r"trespass(?:ing)?\b",
     ),
 )
 
-_SCRAMBLE: Final = r"(?:climb|climbing|scramble|scrambling|clamber\w*|shimmy\w*|free ?climb\w*|free solo\w*|scal(?:e|ing)|boulder(?:ing)? up|abseil\w*|rappel\w*|slid(?:e|ing) down|lower(?:ing)? myself|down ?climb\w*|haul myself|pull myself up|bushwhack\w*|monkey)"
-_STEEP: Final = r"(?:rocks?|slabs?|walls?|face|cliffs?|falls?|waterfall|moss\w*|ledges?|boulders?|trees?|bank|gully|chimney|side|cascade|scree|crag|drop|wet|slope|gorge|roots?|logs?|outcrop|chute)"
+_SCRAMBLE: Final = (
+    r"(?:climb|climbing|scramble|scrambling|clamber\w*|shimmy\w*|free ?climb\w*|free solo\w*"
+    r"|scal(?:e|ing)|boulder(?:ing)? up|abseil\w*|rappel\w*|slid(?:e|ing) down|lower(?:ing)? "
+    r"myself|down ?climb\w*|haul myself|pull myself up|bushwhack\w*|monkey)"
+)
+_STEEP: Final = (
+    r"(?:rocks?|slabs?|walls?|face|cliffs?|falls?|waterfall|moss\w*|ledges?|boulders?|trees?"
+    r"|bank|gully|chimney|side|cascade|scree|crag|drop|wet|slope|gorge|roots?|logs?|outcrop"
+    r"|chute)"
+)
 _EASY: Final = r"(?!.*\b(?:stairs|steps|path|trail|ladder|staircase|platform|km|miles?|sunset)\b)"
 _CLIMB: Final = Rules(
     DangerKind.CLIMB,
-    gate="climb|scrambl|clamber|shimmy|free|scal|boulder|abseil|rappel|slid|lower|down|haul|pull|halfway|half|bushw|monkey",
+    gate=(
+        "climb|scrambl|clamber|shimmy|free|scal|boulder|abseil|rappel|slid|lower|down|haul"
+        "|pull|halfway|half|bushw|monkey"
+    ),
     by_people=(
-        rf"(?<!m )(?<!ft )(?<!feet )(?<!metres )(?<!meters )(?<!the )(?<!\d ){_SCRAMBLE}(?: (?:\w+ ){{0,4}}?){_STEEP}\b{_EASY}",
-        rf"(?<!m )(?<!ft )(?<!feet )(?<!metres )(?<!meters )(?<!the )(?:climb|climbing|scramble|scrambling|clamber\w*|shimmy\w*) (?:a |bit |little |just |right |straight )*(?:up|down|higher|beside|next to|alongside|behind|around|along)\b(?! (?:to \d|the (?:hill|road|valley))){_EASY}",
-        rf"{_ASK} (?:i |we |just |to )*(?:climb|scramble|clamber) (?:it|that|this|there|here|to|over to)\b{_EASY}",
-        r"(?:half ?way|part ?way|partly|all the way) (?:up|down) (?:the |a |this |that )?(?:wet |mossy |slippery |steep )*(?:rocks?|slabs?|wall|face|cliff|falls?|waterfall|gully|boulder)\b(?! (?:is|there is|in the (?:frame|picture)|a |the ))",
-        r"(?:go|going|get|getting|walk|walking|make my way) (?:straight |right |directly |\w+ )?(?:up|down) (?:the |this |that )?(?:wet |mossy |slick |slippery |steep )+(?:rocks?|slabs?|wall|face|cliff|moss|bank|gully)\b",
+        (
+            r"(?<!m )(?<!ft )(?<!feet )(?<!metres )(?<!meters )(?<!the )(?<!\d "
+            rf"){_SCRAMBLE}(?: (?:\w+ ){{0,4}}?){_STEEP}\b{_EASY}"
+        ),
+        (
+            r"(?<!m )(?<!ft )(?<!feet )(?<!metres )(?<!meters )(?<!the )(?:climb|climbing"
+            r"|scramble|scrambling|clamber\w*|shimmy\w*) (?:a |bit |little |just |right "
+            r"|straight )*(?:up|down|higher|beside|next to|alongside|behind|around"
+            rf"|along)\b(?! (?:to \d|the (?:hill|road|valley))){_EASY}"
+        ),
+        (
+            rf"{_ASK} (?:i |we |just |to )*(?:climb|scramble|clamber) (?:it|that|this|there"
+            rf"|here|to|over to)\b{_EASY}"
+        ),
+        (
+            r"(?:half ?way|part ?way|partly|all the way) (?:up|down) (?:the |a |this |that "
+            r")?(?:wet |mossy |slippery |steep )*(?:rocks?|slabs?|wall|face|cliff|falls?"
+            r"|waterfall|gully|boulder)\b(?! (?:is|there is|in the (?:frame|picture)|a |the "
+            r"))"
+        ),
+        (
+            r"(?:go|going|get|getting|walk|walking|make my way) (?:straight |right |directly "
+            r"|\w+ )?(?:up|down) (?:the |this |that )?(?:wet |mossy |slick |slippery |steep "
+            r")+(?:rocks?|slabs?|wall|face|cliff|moss|bank|gully)\b"
+        ),
     ),
 )
 
-_ROOF: Final = r"(?:(?:water )?curtain|(?:water)?falls?|falling water|overhang|overhanging \w+|cornice|veil|cascade|sheet of water|landing zone|falling \w+|main drop|drop|loose \w+|cave (?:behind|under)|spray curtain|rock roof|undercut|hanging rock)"
-_BE: Final = r"(?:go|going|gone|went|stand|standing|shoot|shooting|shoot from|walk|walking|get|getting|crawl\w*|step|stepping|set ?up|set up|setting up|am|are|sit|sitting|hide|hiding|shelter\w*|duck\w*|squeez\w*|crouch\w*|slip|photo|photograph\w*|tripod|camp|wait|waiting|be|being|move|moving|work|working|me|i|stay|from|right|directly|creep|sneak|climb|climbing|dry)"
+_ROOF: Final = (
+    r"(?:(?:water )?curtain|(?:water)?falls?|falling water|overhang|overhanging \w+|cornice"
+    r"|veil|cascade|sheet of water|landing zone|falling \w+|main drop|drop|loose \w+|cave "
+    r"(?:behind|under)|spray curtain|rock roof|undercut|hanging rock)"
+)
+_BE: Final = (
+    r"(?:go|going|gone|went|stand|standing|shoot|shooting|shoot from|walk|walking|get|getting"
+    r"|crawl\w*|step|stepping|set ?up|set up|setting up|am|are|sit|sitting|hide|hiding"
+    r"|shelter\w*|duck\w*|squeez\w*|crouch\w*|slip|photo|photograph\w*|tripod|camp|wait"
+    r"|waiting|be|being|move|moving|work|working|me|i|stay|from|right|directly|creep|sneak"
+    r"|climb|climbing|dry)"
+)
 _UNDER: Final = Rules(
     DangerKind.UNDER,
-    gate="behind|under|beneath|inside|cave|rock|stone|pebble|boulder|ice|chunk|gravel|log|debris|branch|fall|land|hit|crash",
+    gate=(
+        "behind|under|beneath|inside|cave|rock|stone|pebble|boulder|ice|chunk|gravel|log"
+        "|debris|branch|fall|land|hit|crash"
+    ),
     by_people=(
-        r"(?:from|out|get|go|going|shoot|stand|walk|standing|step|slip|room|space|path|way|squeeze|behind) (?:\w+ ){0,2}?(?:behind|underneath) the (?:water|falling water|fall|falls|waterfall|curtain|cascade)\b(?! (?:is|are|wall|line|there))",
-        rf"{_BE} (?:\w+ ){{0,2}}?(?:behind|underneath|beneath|under|right under|inside|below) (?:the |a |that |this |an )?(?:\w+ )?{_ROOF}\b(?<!under the drop)(?! (?:is|are|line|there|looks?\b|by (?:two|one|a)|goes|in the (?:frame|picture)))",
-        r"(?:stand|standing|am|set ?up|set up|sit|go|tripod|right|get|walk) (?:\w+ ){0,3}?where (?:the |all the )?(?:water|fall|it) (?:lands|hits|comes down|crashes|falls|drops)\b",
+        (
+            r"(?:from|out|get|go|going|shoot|stand|walk|standing|step|slip|room|space|path"
+            r"|way|squeeze|behind) (?:\w+ ){0,2}?(?:behind|underneath) the (?:water|falling "
+            r"water|fall|falls|waterfall|curtain|cascade)\b(?! (?:is|are|wall|line|there))"
+        ),
+        (
+            rf"{_BE} (?:\w+ ){{0,2}}?(?:behind|underneath|beneath|under|right under|inside"
+            rf"|below) (?:the |a |that |this |an )?(?:\w+ )?{_ROOF}\b(?<!under the drop)(?! "
+            r"(?:is|are|line|there|looks?\b|by (?:two|one|a)|goes|in the (?:frame|picture)))"
+        ),
+        (
+            r"(?:stand|standing|am|set ?up|set up|sit|go|tripod|right|get|walk) (?:\w+ "
+            r"){0,3}?where (?:the |all the )?(?:water|fall|it) (?:lands|hits|comes down"
+            r"|crashes|falls|drops)\b"
+        ),
     ),
     plain=(
-        r"(?<!the )(?<!of )(?:rocks?|stones?|pebbles|boulders?|chunks?|gravel|debris|bits of (?:rock|ice)|pieces of (?:rock|ice)|ice|icicles?|logs?)(?: (?:\w+ ){0,2}?)?(?:keep |keeps |are |is |just |started |start |have been |been |still )*(?:falling|coming down|came down|come down|dropping|dropped|crashing|landing|raining|tumbling|fell down|fell)(?: down)?"
-        r"(?! (?:out of focus|into (?:shadow|shade|place)|water|in love|behind the plane))(?= [.,]|$| (?:around|near|beside|next|on|onto|from|every|off|close|by|past|me|us|here|now|a|again|all|between|in front|and|right|just))",
-        r"(?:fresh|recent|new|small|big|active|danger|just a|is|some|more|hear|heard|a) (?:\w+ )?rock ?falls?\b(?! (?:into|in) (?:shadow|focus))",
+        (
+            r"(?<!the )(?<!of )(?:rocks?|stones?|pebbles|boulders?|chunks?|gravel|debris"
+            r"|bits of (?:rock|ice)|pieces of (?:rock|ice)|ice|icicles?|logs?)(?: (?:\w+ "
+            r"){0,2}?)?(?:keep |keeps |are |is |just |started |start |have been |been |still "
+            r")*(?:falling|coming down|came down|come down|dropping|dropped|crashing|landing"
+            r"|raining|tumbling|fell down|fell)(?: down)?"
+            r"(?! (?:out of focus|into (?:shadow|shade|place)|water|in love|behind the "
+            r"plane))(?= [.,]|$| (?:around|near|beside|next|on|onto|from|every|off|close|by"
+            r"|past|me|us|here|now|a|again|all|between|in front|and|right|just))"
+        ),
+        (
+            r"(?:fresh|recent|new|small|big|active|danger|just a|is|some|more|hear|heard|a) "
+            r"(?:\w+ )?rock ?falls?\b(?! (?:into|in) (?:shadow|focus))"
+        ),
         r"rock ?fall (?:next|near|beside|here|from|above|behind|just|right|danger|coming)",
         r"falling (?:rocks?|stones?|ice|debris|branches|boulders)\b(?! (?:sign|look))",
-        r"(?:crawl|go|climb|duck|squeeze|get|shelter) (?:\w+ ){0,2}?(?:into|inside|in) the (?:\w+ )?(?:cave|hole|gap|hollow|grotto|alcove) (?:behind|under|beneath|below)\b",
+        (
+            r"(?:crawl|go|climb|duck|squeeze|get|shelter) (?:\w+ ){0,2}?(?:into|inside|in) "
+            r"the (?:\w+ )?(?:cave|hole|gap|hollow|grotto|alcove) (?:behind|under|beneath"
+            r"|below)\b"
+        ),
     ),
 )
 
-_FROZEN: Final = r"(?:ice(?! (?:curtain|cream|cap))|frozen (?:pool|lake|stream|river|creek|water|surface|pond|plunge ?pool|fall|falls|waterfall))"
+_FROZEN: Final = (
+    r"(?:ice(?! (?:curtain|cream|cap))|frozen (?:pool|lake|stream|river|creek|water|surface"
+    r"|pond|plunge ?pool|fall|falls|waterfall))"
+)
 _ICE: Final = Rules(
     DangerKind.ICE,
     gate="snow|ice|icy|icicle|frozen|spikes|microspikes|crampons|glaze|verglas|black",
     by_people=(
-        rf"(?:walk|walking|stand|standing|step|stepping|go|going|set ?up|set up|crawl\w*|am|are|slid(?:e|ing)|cross|crossing|get|getting|wander|venture|out|sit|sitting|tripod|kneel\w*|lie|safe|be|skate|climb|climbing)(?: \w+){{0,3}}? (?:on|onto|across|over|out on|out onto|on to|up) (?:the |that |some |this |a |thin |thick )*{_FROZEN}\b(?! (?:texture|blue|in the frame))",
+        (
+            r"(?:walk|walking|stand|standing|step|stepping|go|going|set ?up|set up|crawl\w*"
+            r"|am|are|slid(?:e|ing)|cross|crossing|get|getting|wander|venture|out|sit|sitting"
+            rf"|tripod|kneel\w*|lie|safe|be|skate|climb|climbing)(?: \w+){{0,3}}? (?:on|onto"
+            r"|across|over|out on|out onto|on to|up) (?:the |that |some |this |a |thin "
+            rf"|thick )*{_FROZEN}\b(?! (?:texture|blue|in the frame))"
+        ),
         r"(?:cross|crossing|climb|climbing) (?:the |that |this |a )?(?:ice\b|frozen \w+)",
-        r"(?:under|beneath|below|behind|inside) (?:the |a |those |that |big |these |some )*(?:ice curtain|ice ?fall|icicles?|ice pillars?|ice column|ice wall|hanging ice|ice)\b(?=.*\b(?:can|go|going|stand|standing|set|shoot|i|walk|crawl|get|safe)\b)(?! (?:is|are) (?:bright|dark|blown))",
-        r"(?:walk|walking|stand|standing|step|scramble|climb|go|going|traverse|cross)(?: \w+){0,3}? icy (?:ledge|rocks?|trail|edge|slab|path|steps|stairs|bank)\b",
+        (
+            r"(?:under|beneath|below|behind|inside) (?:the |a |those |that |big |these |some "
+            r")*(?:ice curtain|ice ?fall|icicles?|ice pillars?|ice column|ice wall|hanging "
+            r"ice|ice)\b(?=.*\b(?:can|go|going|stand|standing|set|shoot|i|walk|crawl|get"
+            r"|safe)\b)(?! (?:is|are) (?:bright|dark|blown))"
+        ),
+        (
+            r"(?:walk|walking|stand|standing|step|scramble|climb|go|going|traverse|cross)(?: "
+            r"\w+){0,3}? icy (?:ledge|rocks?|trail|edge|slab|path|steps|stairs|bank)\b"
+        ),
     ),
     plain=(
-        r"(?:frozen \w+|ice|ice bridge|snow bridge)(?: \w+){0,2}? (?:hold|holds|bear|bears|carry|carries|support|supports|take)(?: \w+)? (?:me|us|my|a|the|our|weight|both|up)\b",
+        (
+            r"(?:frozen \w+|ice|ice bridge|snow bridge)(?: \w+){0,2}? (?:hold|holds|bear"
+            r"|bears|carry|carries|support|supports|take)(?: \w+)? (?:me|us|my|a|the|our"
+            r"|weight|both|up)\b"
+        ),
         r"(?:ice bridge|snow bridge)\b",
-        r"(?:the|this|that|is) (?:pool )?ice (?:(?:is|will|does|looks|seems|over|on|of|the|pool|still|really|now|just|already|has|be|not|that|going|to|\w+ing) )*(?:thick|thin|hold|holds|safe|strong|crack\w*|break\w*|bear|carry|creak\w*|solid|enough)\b",
-        r"(?:walk|stand|step|set up|go|set it|tripod)\b.*\bfrozen over\b|frozen over\b.*\b(?:set ?up|stand|walk|on it|cross|go|tripod|out)\b",
-        r"(?:icicles?|ice (?:curtain|fall|pillars?|columns?|dam|chunks?)|hanging ice)(?: \w+){0,3}? (?:over|above|overhead|right above) ?(?:me|us|my|our|the (?:path|trail|spot)|where i)?\b(?<! over the)(?! the (?:fall|pool|water))",
-        r"(?:no|without|forgot\w*|left) (?:\w+ ){0,2}?(?:micro ?spikes|crampons|spikes)\b|(?:micro ?spikes|crampons) (?:are )?(?:at home|in the car)\b",
+        (
+            r"(?:(?:the|this|that|is) (?:pool )?|^)ice (?:(?:is|will|does|looks|seems|over|on"
+            r"|of|the|pool|still|really|now|just|already|has|be|not|that|going|to|\w+ing) "
+            r")*(?:thick|thin|hold|holds|safe|strong|crack\w*|break\w*|bear|carry|creak\w*"
+            r"|solid|enough)\b"
+        ),
+        (
+            r"(?:walk|stand|step|set up|go|set it|tripod)\b.*\bfrozen over\b|frozen "
+            r"over\b.*\b(?:set ?up|stand|walk|on it|cross|go|tripod|out)\b"
+        ),
+        (
+            r"(?:icicles?|ice (?:curtain|fall|pillars?|columns?|dam|chunks?)|hanging ice)(?: "
+            r"\w+){0,3}? (?:over|above|overhead|right above) ?(?:me|us|my|our|the (?:path"
+            r"|trail|spot)|where i)?\b(?<! over the)(?! the (?:fall|pool|water))"
+        ),
+        (
+            r"(?:no|without|forgot\w*|left) (?:\w+ ){0,2}?(?:micro ?spikes|crampons|spikes)\b"
+            r"|(?:micro ?spikes|crampons) (?:are )?(?:at home|in the car)\b"
+        ),
     ),
 )
 

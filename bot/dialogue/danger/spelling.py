@@ -98,14 +98,20 @@ _PHRASES: Final = tuple(
         (r"\bcan not\b", "cannot"),
         (r"\bable to not\b", "cannot"),
         (
-            r"^(?:were|where) (?=lost|stuck|cold|freezing|shivering|trapped|stranded|caught|soaked"
-            r"|both|at the (?:lip|edge|top)|on (?:the|top))",
+            (
+                r"^(?:were|where) (?=lost|stuck|cold|freezing|shivering|trapped|stranded"
+                r"|caught|soaked"
+                r"|both|at the (?:lip|edge|top)|on (?:the|top))"
+            ),
             "we are ",
         ),
         (r"\bweighed (?=out|across|in\b|into|over|through)", "wade "),
         (
-            r"\blightening (?=over|behind|near|strik|bolt|flash|everywhere|far|close|hit|in the sky"
-            r"|in the distance|above|across|storm|and thunder|$)",
+            (
+                r"\blightening (?=over|behind|near|strik|bolt|flash|everywhere|far|close|hit"
+                r"|in the sky"
+                r"|in the distance|above|across|storm|and thunder|$)"
+            ),
             "lightning ",
         ),
         (r"\b(thunder|and|saw|see|of|is) lightening\b", r"\1 lightning"),
