@@ -4,8 +4,10 @@ from __future__ import annotations
 
 from typing import Final
 
+from bot.dialogue.danger.caught import CAUGHT
 from bot.dialogue.danger.cues import CUES
 from bot.dialogue.danger.guards import Guards
+from bot.dialogue.danger.injuries import INJURIES
 from bot.dialogue.danger.kinds import LEVELS, Danger, DangerKind, Level, gravest
 from bot.dialogue.danger.people import PEOPLE
 from bot.dialogue.danger.places import PLACES
@@ -13,6 +15,7 @@ from bot.dialogue.danger.replies import all_safe, anyone_out_there
 from bot.dialogue.danger.rules import Rules
 from bot.dialogue.danger.signs import SIGNS
 from bot.dialogue.danger.spelling import sentences
+from bot.dialogue.danger.ways import WAYS
 
 __all__ = [
     "Danger",
@@ -27,7 +30,10 @@ __all__ = [
 _ORDER: Final = tuple(DangerKind)
 #: All rules, the gravest kind first, so that the first one found is the answer.
 _RULES: Final = tuple(
-    sorted((*PEOPLE, *SIGNS, *PLACES, *CUES), key=lambda rules: _ORDER.index(rules.kind))
+    sorted(
+        (*PEOPLE, *INJURIES, *SIGNS, *CAUGHT, *PLACES, *WAYS, *CUES),
+        key=lambda rules: _ORDER.index(rules.kind),
+    )
 )
 
 
