@@ -49,7 +49,7 @@ STALE_WALK: Final = timedelta(hours=8)
 OLD_ANSWER_S: Final = 5.0
 #: A shared position is kept this long (own rule: a day out).
 POSITION_KEPT: Final = timedelta(hours=24)
-#: Geometry may be told at any step without its question.
+#: Geometry may be told without its question while nothing of it is known.
 _ALWAYS_EXPECTED: Final = frozenset({"fall_height_m", "distance_m", "nearest_m"})
 
 Answer = Callable[[Turn, str], None]
@@ -334,8 +334,7 @@ def _bare(text: str) -> str:
 def _facts(turn: Turn, text: str, asked: Asked | None) -> None:
     """A message that is no command and no option: read its facts and go on from them."""
     expecting = frozenset(asked.expects) if asked else frozenset()
-    walk = turn.context.conversation.walk
-    if walk is None or walk.given is None:
+    if not _ALWAYS_EXPECTED & set(turn.facts.known()):
         expecting |= _ALWAYS_EXPECTED if not asked or not asked.expects else frozenset()
     facts = read(text, units=turn.units, expecting=expecting)
     if not facts.known():

@@ -123,7 +123,7 @@ def _whole_fall(turn: Turn, height_m: float, distance_m: float) -> None:
     sensor = reckoning.sensor_of(facts, assumed)
     side_mm = reckoning.vertical_side_mm(facts, sensor)
     eye_m = reckoning.camera_height_of(facts, assumed)
-    framing = frame_fall(height_m, distance_m, eye_m, facts.nearest_m, side_mm)
+    framing = _framing(turn, facts.nearest_m, eye_m, side_mm)
     view = _View(sensor, side_mm, framing, _form(facts))
     _explain_framing(turn, view, height_m, distance_m, eye_m)
     if facts.focal_mm is not None and turn.walk.checks.get("focal") != "chosen":
@@ -132,9 +132,38 @@ def _whole_fall(turn: Turn, height_m: float, distance_m: float) -> None:
     lenses = reckoning.lenses_of(facts)
     focal_mm = _best_focal(lenses, framing)
     if focal_mm is None:
-        _too_near(turn, view, min(lens.shortest_mm for lens in lenses))
+        widest_mm = min(lens.shortest_mm for lens in lenses)
+        if not _without_near(turn, view, widest_mm, chosen=True):
+            _too_near(turn, view, widest_mm)
         return
     _tell_choice(turn, view, focal_mm, [lens for lens in lenses if lens.covers(focal_mm)])
+
+
+def _framing(turn: Turn, nearest_m: float | None, eye_m: float, side_mm: float) -> Framing:
+    """The fall from here, with the near rock at the lower edge or, without one, with its foot."""
+    height_m, distance_m = turn.facts.fall_height_m or 0.0, turn.facts.distance_m or 1.0
+    return frame_fall(height_m, distance_m, eye_m, nearest_m, side_mm)
+
+
+def _without_near(turn: Turn, view: _View, focal_mm: float, *, chosen: bool) -> bool:
+    """Whether the fall alone fits, only the near rock does not: then say so and go on."""
+    facts = turn.facts
+    if facts.nearest_m is None:
+        return False
+    eye_m = reckoning.camera_height_of(facts, Assumed())
+    alone = _framing(turn, None, eye_m, view.side_mm)
+    if focal_mm > alone.longest_mm * (1 + CLOSE):
+        return False
+    turn.say(
+        Role.SETTINGS,
+        "lens.near_out",
+        focal=measures.focal(focal_mm, view.sensor.crop_factor),
+        form=view.form,
+        near=measures.length(facts.nearest_m, turn.units),
+        needed=measures.focal(view.framing.longest_mm, view.sensor.crop_factor),
+    )
+    _accept(turn, focal_mm, chosen=chosen)
+    return True
 
 
 def _explain_framing(
@@ -189,6 +218,8 @@ def _judge_set(turn: Turn, view: _View, facts: Facts) -> None:
     if focal_mm <= view.framing.longest_mm * (1 + CLOSE):
         turn.say(Role.SETTINGS, "lens.set_fits", focal=named, form=view.form)
         _warn_of_lean(turn, view, focal_mm)
+    elif _without_near(turn, view, focal_mm, chosen=False):
+        return
     elif _best_focal(reckoning.lenses_of(facts), view.framing) is None:
         _too_near(turn, view, focal_mm)
         return
@@ -249,10 +280,9 @@ def _section(turn: Turn) -> None:
     sensor = reckoning.sensor_of(facts, Assumed())
     side_mm = reckoning.vertical_side_mm(facts, sensor)
     distance_m = facts.distance_m or 1.0
-    focal_mm = reckoning.focal_of(facts)
-    if facts.section_height_m is not None and (
-        focal_mm is None or turn.walk.checks.get("focal") == "chosen"
-    ):
+    by_bot = facts.focal_mm is None or turn.walk.checks.get("focal") == "chosen"
+    focal_mm = None if by_bot else reckoning.focal_of(facts)
+    if facts.section_height_m is not None and focal_mm is None:
         focal_mm = section_focal_mm(facts.section_height_m, distance_m, side_mm)
         focal_mm = _within_kit(reckoning.lenses_of(facts), focal_mm)
     if focal_mm is None:
@@ -266,7 +296,7 @@ def _section(turn: Turn) -> None:
         form=_form(facts),
         section=measures.length(shown_m, turn.units),
     )
-    _accept(turn, focal_mm, chosen=facts.focal_mm is None)
+    _accept(turn, focal_mm, chosen=by_bot)
 
 
 def _stream(turn: Turn) -> None:

@@ -138,10 +138,13 @@ def _go_on(turn: Turn, facts: Facts) -> None:
 
 
 def _put_question(turn: Turn) -> None:
-    if repeat.standing(turn) is None:
+    """The walk's question once more; where none stands open, the one of its step."""
+    if repeat.standing(turn) is not None:
+        repeat.put_again(turn)
+    elif turn.walk.state in {State.ARRIVE, State.LENS}:
         lens.go_on(turn)
     else:
-        repeat.put_again(turn)
+        turn.ask("blink" if turn.walk.given is not None else "settings")
 
 
 def _anew(turn: Turn, state: State) -> None:
@@ -153,9 +156,10 @@ def _anew(turn: Turn, state: State) -> None:
 
 def _settings_told(turn: Turn, changed: set[str]) -> bool:
     """Settings without a complaint: taken as those of the frame; whether it was answered."""
-    if turn.facts.shutter_s is None:
+    later = turn.walk.state in {State.HIGHLIGHTS, State.ADJUST, State.KEEP}
+    if turn.facts.shutter_s is None and not (later and turn.walk.given is not None):
         return False
-    if turn.walk.state in {State.HIGHLIGHTS, State.ADJUST, State.KEEP}:
+    if later:
         take_settings(turn)
         turn.be_in(State.HIGHLIGHTS, Trigger.NEW_FRAME)
         _say_look(turn)
