@@ -66,7 +66,10 @@ def _way_out(turn: Turn) -> None:
 def place_shared(turn: Turn, event: PlaceReceived) -> None:
     """A shared location: kept for an emergency and for the sun, answered with the sunset."""
     position = Position(
-        latitude=event.latitude, longitude=event.longitude, shared_at=event.origin.sent_at
+        latitude=event.latitude,
+        longitude=event.longitude,
+        shared_at=event.origin.sent_at,
+        room_id=event.origin.room_id,
     )
     turn.change_person(position=position)
     sunset = _sunset(turn.facts, position, turn.now)

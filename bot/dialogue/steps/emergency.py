@@ -3,19 +3,25 @@
 from __future__ import annotations
 
 from typing import Final
+from zoneinfo import ZoneInfo
 
 from bot.dialogue import reckoning
 from bot.dialogue.compose import Role
-from bot.dialogue.context import Emergency
-from bot.dialogue.danger import Danger, Level
+from bot.dialogue.context import Emergency, Position
+from bot.dialogue.danger import Danger, Level, all_safe, anyone_out_there, gravest
+from bot.dialogue.events import PlaceReceived
 from bot.dialogue.reckoning import Assumed
 from bot.dialogue.steps import repeat
 from bot.dialogue.texts import measures
 from bot.dialogue.turn import Turn
 from core.framing import section_focal_mm
+from core.sun.zone import zone_name
 
-#: What a safe picture of the lip shows [m] (own rule: about the width of a small fall's crest).
-_LIP_SHOWN_M: Final = 12.0
+#: What a safe picture of the crest shows [m] where its width is unknown (own rule: about the
+#: width of a small fall's crest).
+_SHOWN_M: Final = 12.0
+#: A place nearer to the fall than this is not taken for a safe one [m] (own rule).
+_AWAY_M: Final = 10.0
 
 
 def answer(turn: Turn, danger: Danger) -> None:
@@ -23,52 +29,106 @@ def answer(turn: Turn, danger: Danger) -> None:
     turn.urgent = True
     turn.say(Role.SAFETY, f"danger.{danger.kind.value}")
     if danger.level is Level.EMERGENCY:
-        turn.change_conversation(emergency=Emergency(kind=danger.kind.value, since=turn.now))
-        _last_position(turn)
-        turn.ask("safe")
+        _hold(turn, danger.kind.value)
+    elif turn.context.conversation.emergency is None:
+        _safe_picture(turn)
+        turn.ask("out_there")
         return
-    if not turn.origin.addressed:
-        return
-    _safe_picture(turn)
-    turn.ask("out_there")
+    _position_and_question(turn)
 
 
-def _last_position(turn: Turn) -> None:
+def _hold(turn: Turn, kind: str) -> None:
+    """Hold the walk; a second danger leaves the first one's time and the graver kind."""
+    held = turn.context.conversation.emergency
+    emergency = (
+        Emergency(kind=kind, since=turn.now)
+        if held is None
+        else Emergency(kind=gravest(held.kind, kind), since=held.since)
+    )
+    turn.change_conversation(emergency=emergency)
+
+
+def _position_and_question(turn: Turn) -> None:
     position = turn.context.person.position
     if position is None:
         turn.say(Role.CHECK, "danger.position_unknown")
-        return
+    elif not turn.origin.direct and position.room_id != turn.origin.room_id:
+        turn.say(Role.CHECK, "danger.position_elsewhere")
+    else:
+        _say_position(turn, position)
+    turn.ask("safe")
+
+
+def _say_position(turn: Turn, position: Position) -> None:
+    """The position with its time in the zone of the place and its age, to be read out."""
+    zone = ZoneInfo(zone_name(position.latitude, position.longitude))
+    age_min = max(0.0, (turn.now - position.shared_at).total_seconds() / 60)
     turn.say(
         Role.CHECK,
         "danger.position",
         place=f"{position.latitude:.4f}, {position.longitude:.4f}",
-        time=measures.clock(position.shared_at),
+        time=measures.clock(position.shared_at.astimezone(zone)),
+        age=measures.minutes(age_min),
     )
 
 
 def _safe_picture(turn: Turn) -> None:
-    """A like picture from a safe place: the focal length for the known distance, else advice."""
+    """A like picture from the walk's own place if that is known and away, else advice."""
     facts = turn.facts
-    if facts.distance_m is None:
+    if facts.distance_m is None or facts.distance_m < _AWAY_M:
         turn.say(Role.CHECK, "danger.from_afar")
         return
     sensor = reckoning.sensor_of(facts, Assumed())
-    focal_mm = section_focal_mm(_LIP_SHOWN_M, facts.distance_m, sensor.long_mm, 0.0)
+    shown_m = facts.fall_width_m or _SHOWN_M
+    focal_mm = section_focal_mm(shown_m, facts.distance_m, sensor.long_mm, 0.0)
     turn.say(
         Role.CHECK,
         "danger.from_there",
         distance=measures.length(facts.distance_m, turn.units),
         focal=measures.focal(focal_mm, sensor.crop_factor),
-        shown=measures.length(_LIP_SHOWN_M, turn.units),
+        shown=measures.length(shown_m, turn.units),
     )
 
 
+def is_held(turn: Turn) -> bool:
+    """Whether an emergency holds this conversation."""
+    return turn.context.conversation.emergency is not None
+
+
 def held(turn: Turn) -> None:
-    """Any other message while an emergency is held: no settings, only the question."""
+    """Anything else while an emergency is held: no settings, only the question."""
     turn.urgent = True
     turn.say(Role.SAFETY, "danger.held")
-    _last_position(turn)
-    turn.ask("safe")
+    _position_and_question(turn)
+
+
+def place_shared(turn: Turn, event: PlaceReceived) -> None:
+    """A location shared in an emergency: kept and given back to be read out, nothing else."""
+    position = Position(
+        latitude=event.latitude,
+        longitude=event.longitude,
+        shared_at=event.origin.sent_at,
+        room_id=event.origin.room_id,
+    )
+    turn.change_person(position=position)
+    held(turn)
+
+
+def worded(question: str, text: str) -> str | None:
+    """The option that a reply in free words means, for the two questions of this step."""
+    if question == "safe":
+        safe = all_safe(text)
+        return None if safe is None else ("yes" if safe else "not_yet")
+    if question == "out_there":
+        out = anyone_out_there(text)
+        return None if out is None else ("yes" if out else "no")
+    return None
+
+
+def overheard(turn: Turn, text: str) -> None:
+    """A message to others in the room while an emergency is held: only good news counts."""
+    if all_safe(text):
+        answer_safe(turn, "yes")
 
 
 def answer_safe(turn: Turn, value: str) -> None:
@@ -77,8 +137,7 @@ def answer_safe(turn: Turn, value: str) -> None:
     emergency = turn.context.conversation.emergency
     if value == "not_yet" and emergency is not None:
         turn.say(Role.SAFETY, f"danger.{emergency.kind}.again")
-        _last_position(turn)
-        turn.ask("safe")
+        _position_and_question(turn)
         return
     turn.change_conversation(emergency=None)
     turn.say(Role.SAFETY, "danger.over")

@@ -5,17 +5,119 @@ from __future__ import annotations
 from typing import Final
 
 SAFETY: Final[dict[str, str]] = {
+    # Throw, don't go: common practice of lifeguards; float first, then breathe, feet first
+    # downstream in moving water: RNLI's advice to float and common practice of river rescue.
     "danger.in_water": (
         "Call the emergency number now (112, 911 or the local one): I can't call. "
         "Throw a rope or branch, don't go in."
     ),
     "danger.in_water.again": (
-        "Keep eyes on them. Shout: float, breathe, feet first downstream. "
+        "Keep eyes on them, stay on the bank. Shout: float, breathe, feet first downstream. "
         "Meet them below with something to throw."
     ),
-    "danger.position": "Your last shared position: {place} at {time}. Read it to rescuers.",
+    # Up and out at once, gear stays: US National Weather Service, flash floods. 15 cm of fast
+    # water knocks a person over (same source).
+    "danger.flood": (
+        "Leave now, up and out of the gorge; leave the gear. Don't cross the water. "
+        "If anybody is cut off, call the emergency number: I can't."
+    ),
+    "danger.flood.again": (
+        "Higher still, away from the water, everybody by name. Cut off: stay high, call the "
+        "emergency number, wait. Nobody wades back."
+    ),
+    # First aid in short: common practice of first-aid courses.
+    "danger.hurt": (
+        "Call the emergency number now (112, 911 or the local one): I can't call. "
+        "Press hard on bleeding, keep them warm and still."
+    ),
+    "danger.hurt.again": (
+        "Follow what the emergency number says. Something dry under them and over them, away "
+        "from spray; one stays, one shows rescuers the way."
+    ),
+    # Any thunder means shelter, 30 minutes after the last: US National Weather Service.
+    "danger.thunder": (
+        "Leave the water and the edge now: into a car or a house, off ridges, away from lone "
+        "trees. Wait 30 min after the last thunder."
+    ),
+    "danger.thunder.again": (
+        "Still away from water, ridges, lone trees and metal; no shelter: crouch low, apart from "
+        "each other. 30 min after the last thunder, not less."
+    ),
+    # Buddy first, nobody alone into water: common practice of group leaders.
+    "danger.missing": (
+        "Call by name, three whistle blasts, count all. Search in pairs on the path, nobody "
+        "enters the water. No answer: call the emergency number."
+    ),
+    "danger.missing.again": (
+        "Call the emergency number now, I can't: who, clothing, last seen where and when. "
+        "One stays at the meeting point; nobody searches alone."
+    ),
+    # Hypothermia from 35 °C body temperature; handle gently: common practice of first aid.
+    # Useful movement ends within about 10 minutes in cold water (Giesbrecht's 1-10-1).
+    "danger.cold": (
+        "Stop here: out of wind and spray, wet things off, dry layers on, warm sweet drink, then "
+        "walk out together. Confused or sleepy: call 112 or 911."
+    ),
+    "danger.cold.again": (
+        "Shivering that won't stop, slurring or stumbling is an emergency: call now, I can't. "
+        "Wrap the body, keep them lying and gentle, no rubbing."
+    ),
+    # Stay put; signals in threes: common practice of mountain rescue.
+    "danger.dark": (
+        "Stay where the ground is safe, away from edge and water. Headlamp or phone light on the "
+        "path only; if unsure, stay and call the emergency number."
+    ),
+    "danger.dark.again": (
+        "Stay put and warm. Light or whistle three times, pause a minute, again. Save the "
+        "phone's battery for the emergency number: I can't call."
+    ),
+    "danger.lost": (
+        "Stop, stay together where you are, away from edge and water. Look at the map; if you "
+        "don't know the way back, call the emergency number: I can't."
+    ),
+    "danger.lost.again": (
+        "Stay put and warm: rescuers search from where you were last seen. Whistle or light three "
+        "times each minute. Save the phone's battery."
+    ),
+    # Places where nobody stands. Typical fatal accident: a slip at the top, or being swept over
+    # while wading above (common practice; park services' warnings).
+    "danger.lip": (
+        "Step back from the edge first. Nobody stands on or above the lip: wet rock there is "
+        "slick, and the water leaves no second try."
+    ),
+    # 15 cm of fast water can knock a person over: US National Weather Service. Never above the
+    # knee, above a fall, brown, rising or alone: common practice.
+    "danger.wading": (
+        "Stay on the bank. Fast water to mid-shin can take you down: never above a fall, above "
+        "the knee, brown, rising or alone. Signs and rangers decide."
+    ),
+    "danger.barrier": (
+        "Stay on this side. Rail, rope and closure are there for what can't be seen from here: "
+        "signs, rangers and the local law decide, for everybody."
+    ),
+    "danger.climb": (
+        "Stay down, or come down the way you went, three points on rock. Wet rock and moss hold "
+        "no boot, and down is harder than up."
+    ),
+    # Falls throw down stone, wood and ice, more when high, thawing or windy: common practice.
+    "danger.under": (
+        "Come out from under it first. Falls and overhangs throw down stone, wood and ice "
+        "without warning; nobody works below them or behind the water."
+    ),
+    # No ice over moving water is safe: common practice.
+    "danger.ice": (
+        "Stay off the ice, and out from under it. Ice over moving water is thin where it looks "
+        "thick, and icicles fall without warning."
+    ),
+    "danger.position": (
+        "Your last shared position: {place} at {time}, {age} ago. Read it to rescuers."
+    ),
     "danger.position_unknown": (
         "No shared position here: read the coordinates or the last sign from your phone's map."
+    ),
+    "danger.position_elsewhere": (
+        "Your shared position stays in our direct room: share it here, or read it from your "
+        "phone's map."
     ),
     "danger.held": "First the people. Everything else waits, your walk is kept.",
     "danger.over": "Good. Warm, dry, sit down before anything else. The walk is as it was.",
