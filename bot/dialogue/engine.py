@@ -35,6 +35,7 @@ from bot.dialogue.steps import (
     highlights,
     keep,
     lens,
+    questions_asked,
     repeat,
     told,
 )
@@ -336,12 +337,17 @@ def _facts(turn: Turn, text: str, asked: Asked | None) -> None:
     expecting = frozenset(asked.expects) if asked else frozenset()
     if not _ALWAYS_EXPECTED & set(turn.facts.known()):
         expecting |= _ALWAYS_EXPECTED if not asked or not asked.expects else frozenset()
-    facts = read(text, units=turn.units, expecting=expecting)
-    if not facts.known():
+    rest = questions_asked.answer(turn, text)
+    if rest is not None:
+        expecting = frozenset()  # a bare number beside a question answers nothing
+    facts = read(text if rest is None else rest, units=turn.units, expecting=expecting)
+    if facts.known():
+        turn.remember_for_back()
+        told.take_in(turn, facts, text if rest is None else rest)
+    elif rest is None:
         _not_understood(turn, facts)
-        return
-    turn.remember_for_back()
-    told.take_in(turn, facts, text)
+    else:
+        repeat.put_again(turn)
 
 
 def _not_understood(turn: Turn, facts: Facts) -> None:

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import math
+from dataclasses import dataclass
 from typing import Final
 
 from bot.dialogue import reckoning, solving
@@ -56,6 +57,33 @@ def give(turn: Turn) -> None:
     tell_assumed(turn, assumed, camera)
     turn.move(Trigger.SET)
     turn.ask("blink")
+
+
+@dataclass(frozen=True)
+class Standing:
+    """The settings as they stand: those given last, or those the base would begin with."""
+
+    settings: Settings
+    #: What look and depth ask for, whatever the light.
+    wanted: Settings
+    camera: Camera
+    depth: FNumberChoice
+    flow: Flowing
+
+
+def standing(turn: Turn) -> Standing:
+    """What holds now, without saying or changing anything."""
+    facts, given = turn.facts, turn.walk.given
+    camera = reckoning.camera_of(facts, Assumed())
+    focal_mm = reckoning.focal_of(facts) or (
+        reckoning.USUAL_FULL_FRAME_MM / camera.sensor.crop_factor
+    )
+    depth = reckoning.depth_of(facts, focal_mm, Assumed())
+    flow = reckoning.flowing_or_usual(facts, focal_mm, Assumed())
+    settings = wanted = _wanted(turn, depth, flow, camera)
+    if given is not None:
+        settings = Settings(given.f_number, given.shutter_s, given.iso)
+    return Standing(settings, wanted, camera, depth, flow)
 
 
 def _wanted(turn: Turn, depth: FNumberChoice, flow: Flowing, camera: Camera) -> Settings:

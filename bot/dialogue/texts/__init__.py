@@ -5,6 +5,7 @@ from __future__ import annotations
 from typing import Final
 
 from bot.dialogue.texts import measures
+from bot.dialogue.texts.asked import ASKED
 from bot.dialogue.texts.commands import COMMAND_WORDS
 from bot.dialogue.texts.everywhere import EVERYWHERE
 from bot.dialogue.texts.frames import FRAMES
@@ -15,6 +16,14 @@ from bot.dialogue.texts.spoken import domain_values, known
 from bot.dialogue.texts.walk import WALK
 
 #: All texts by their keys; `{name}` is filled in, code spans stand in backticks.
-TEXTS: Final[dict[str, str]] = {**WALK, **LEVERS, **EVERYWHERE, **FRAMES, **REASONS, **SAFETY}
+TEXTS: Final[dict[str, str]] = {
+    **WALK,
+    **LEVERS,
+    **EVERYWHERE,
+    **ASKED,
+    **FRAMES,
+    **REASONS,
+    **SAFETY,
+}
 
 __all__ = ["COMMAND_WORDS", "TEXTS", "domain_values", "known", "measures"]

@@ -1,0 +1,276 @@
+"""Questions that people ask beside the walk: one short line with their own numbers."""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Callable
+from typing import Final
+
+from bot.dialogue import reckoning
+from bot.dialogue.compose import Role
+from bot.dialogue.reading import read
+from bot.dialogue.reckoning import Assumed
+from bot.dialogue.steps import base, keep
+from bot.dialogue.texts import TEXTS, measures
+from bot.dialogue.turn import Turn
+from core.camera import POLARISER_STOPS
+from core.framing import frame_fall
+from core.light import LIGHTS, metered_level
+from core.series import f_number_label, iso_label, nearest, shutter_label, time_marks
+from core.water import AIM, Look
+
+#: The longest time that is held braced [s] (common practice: 1/15).
+_BRACED_S: Final = 2**-4
+#: Up to this light a polariser takes what is needed [EV] (common practice: none in a wooded gorge).
+_DIM_EV: Final = 8.0
+#: From this much too bright on a filter is worth naming [stops] (own rule).
+_WORTH_A_FILTER: Final = 1.0
+
+#: What is told, not asked, in a clause that holds it.
+_TELLING: Final = frozenset(
+    {"symptoms", "meter_stops", "change_stops", "blink", "fall_height_m", "distance_m", "nearest_m"}
+)
+_SETTINGS: Final = frozenset({"f_number", "shutter_s", "iso"})
+
+#: Where one clause ends and a question may begin.
+_CLAUSE: Final = re.compile(
+    r"(?<=[?!;.])\s+|\n|,\s*(?=(?:what|which|where|how|do|should|can|is)\b)"
+)
+#: How a question begins when it lacks its mark.
+_ASKING: Final = re.compile(
+    r"(?:(?:and|so|but|ok|okay|hi|hey|linn|please)\W+)*(?:whats?|which|where|how|does?|should|can"
+    r"|could|is|are|why|when|may|raw|white balance|wb)\b"
+)
+
+
+def answer(turn: Turn, text: str) -> str | None:
+    """Answer the questions of a message that are known here.
+
+    Returns:
+        What else the message says, to be read for facts; None when it asks nothing known.
+    """
+    rest: list[str] = []
+    answered = False
+    for clause in _CLAUSE.split(text):
+        said = _topic(clause)
+        if said is None or answered:
+            rest.append(clause)
+            continue
+        said(turn, text)
+        answered = True
+    return " ".join(rest) if answered else None
+
+
+def _topic(clause: str) -> Callable[[Turn, str], None] | None:
+    said = clause.casefold().strip()
+    if "what if" in said or not (said.endswith("?") or _ASKING.match(said)) or _tells(clause):
+        return None
+    return next((say for pattern, say in _TOPICS if pattern.search(said)), None)
+
+
+def _tells(clause: str) -> bool:
+    """Whether a clause tells of a frame or of the fall, whatever it asks beside."""
+    known = set(read(clause).known())
+    return bool(known & _TELLING) or len(known & _SETTINGS) > 1
+
+
+def _plainly(key: str) -> Callable[[Turn, str], None]:
+    def say(turn: Turn, clause: str) -> None:
+        del clause
+        turn.say(Role.SETTINGS, key)
+
+    return say
+
+
+# answers with the person's own numbers
+
+
+def _iso(turn: Turn, clause: str) -> None:
+    del clause
+    now = base.standing(turn)
+    dial, low = now.camera.dial, now.camera.base_iso
+    raised = now.settings.iso > low * 1.01
+    turn.say(
+        Role.SETTINGS,
+        "asked.iso_raised" if raised else "asked.iso",
+        iso=iso_label(now.settings.iso, dial),
+        base=iso_label(low, dial),
+        time=shutter_label(now.settings.shutter_s, dial),
+    )
+
+
+def _f_number(turn: Turn, clause: str) -> None:
+    now = base.standing(turn)
+    sensor, dial = now.camera.sensor, now.camera.dial
+    if sensor.fixed_f_number is not None:
+        turn.say(Role.SETTINGS, "asked.f_number_phone")
+        return
+    known = turn.facts.nearest_m is not None and reckoning.focal_of(turn.facts) is not None
+    key = "asked.f_number" if known else "asked.f_number_plain"
+    if re.search(r"why not|\bf ?/? ?(?:22|32)\b", clause.casefold()):
+        key = "asked.why_not_f22"
+    turn.say(
+        Role.SETTINGS,
+        key,
+        f_number=f_number_label(now.settings.f_number, dial),
+        needed=measures.plain(now.depth.needed),
+        low=f_number_label(sensor.best_f[0], dial),
+        high=f_number_label(sensor.best_f[1], dial),
+        limit=f_number_label(sensor.softening_f, dial),
+    )
+
+
+def _time(turn: Turn, clause: str) -> None:
+    """Which time: the band of the look that is asked for, else wished."""
+    now = base.standing(turn)
+    dial = now.camera.dial
+    named = read(clause).look
+    look = Look(named) if named else reckoning.wished_look(turn.facts)
+    shortest_s, longest_s = now.flow.times(look)
+    marks = time_marks(dial)
+    shortest_s = max(shortest_s, now.camera.shortest_s)
+    begin_s = min(max(now.flow.time_for(AIM[look]), shortest_s), now.camera.longest_s)
+    long = longest_s > now.camera.longest_s
+    turn.say(
+        Role.SETTINGS,
+        "asked.time_long" if long else "asked.time",
+        look=TEXTS[f"look.{look.value}"].capitalize(),
+        shortest=nearest(marks, shortest_s).label,
+        longest=nearest(marks, min(longest_s, now.camera.longest_s)).label,
+        time=nearest(marks, begin_s).label,
+    )
+    base.explain_share(turn, now.flow, begin_s, now.camera)
+
+
+def _focus(turn: Turn, clause: str) -> None:
+    del clause
+    focus_m = reckoning.focus_of(turn.facts)
+    if turn.facts.nearest_m is None or focus_m is None:
+        turn.say(Role.SETTINGS, "asked.focus_plain")
+        return
+    turn.say(Role.SETTINGS, "asked.focus", focus=measures.length(focus_m, turn.units))
+
+
+def _light(turn: Turn, clause: str) -> str:
+    """The light that the question names, else the one that was told; "" for neither."""
+    return read(clause).light or turn.facts.light or ""
+
+
+def _nd(turn: Turn, clause: str) -> None:
+    named = _light(turn, clause)
+    light = LIGHTS.get(named)
+    now = base.standing(turn)
+    if light is None or now.camera.sensor.fixed_f_number is not None:
+        turn.say(Role.SETTINGS, "asked.nd_plain")
+        return
+    given = turn.walk.given
+    on = POLARISER_STOPS if given is not None and given.polariser_on else 0.0
+    over = metered_level(now.wanted, light.ev100, on)
+    turn.say(
+        Role.SETTINGS,
+        "asked.nd_yes" if over >= _WORTH_A_FILTER else "asked.nd_no",
+        light=TEXTS[f"light.{named}"],
+        stops=measures.stops(over),
+        time=shutter_label(now.wanted.shutter_s, now.camera.dial),
+        f_number=f_number_label(now.wanted.f_number, now.camera.dial),
+    )
+
+
+def _polariser_stops(turn: Turn, clause: str) -> None:
+    del clause
+    _say_polariser(turn, "asked.polariser_stops")
+
+
+def _polariser(turn: Turn, clause: str) -> None:
+    """On or off: off where the light is short."""
+    named = _light(turn, clause)
+    light = LIGHTS.get(named)
+    if light is not None and light.ev100 <= _DIM_EV:
+        turn.say(Role.SETTINGS, "asked.polariser_off", light=TEXTS[f"light.{named}"])
+        return
+    _say_polariser(turn, "asked.polariser_on")
+
+
+def _say_polariser(turn: Turn, key: str) -> None:
+    now, given = base.standing(turn), turn.walk.given
+    on = given is not None and given.polariser_on
+    without_s = now.settings.shutter_s / (2**POLARISER_STOPS if on else 1.0)
+    marks = time_marks(now.camera.dial)
+    longer_s = min(without_s * 2**POLARISER_STOPS, now.camera.longest_s)
+    turn.say(
+        Role.SETTINGS,
+        key,
+        time=nearest(marks, without_s).label,
+        longer=nearest(marks, longer_s).label,
+    )
+
+
+def _by_hand(turn: Turn, clause: str) -> None:
+    now = base.standing(turn)
+    key = "asked.tripod" if "need" in clause.casefold() else "asked.by_hand"
+    short = now.settings.shutter_s <= _BRACED_S * 1.01
+    turn.say(
+        Role.SETTINGS,
+        "asked.by_hand_short" if short else key,
+        time=shutter_label(now.settings.shutter_s, now.camera.dial),
+    )
+
+
+def _lens(turn: Turn, clause: str) -> None:
+    del clause
+    facts = turn.facts
+    if facts.fall_height_m is None or facts.distance_m is None:
+        turn.say(Role.SETTINGS, "asked.lens_plain")
+        return
+    sensor = reckoning.sensor_of(facts, Assumed())
+    eye_m = reckoning.camera_height_of(facts, Assumed())
+    side_mm = reckoning.vertical_side_mm(facts, sensor)
+    framing = frame_fall(facts.fall_height_m, facts.distance_m, eye_m, facts.nearest_m, side_mm)
+    turn.say(
+        Role.SETTINGS, "asked.lens", focal=measures.focal(framing.focal_mm, sensor.crop_factor)
+    )
+
+
+def _leaves(turn: Turn, clause: str) -> None:
+    del clause
+    if turn.walk.given is None:
+        turn.say(Role.SETTINGS, "symptom.leaves")
+    else:
+        keep.leaf_frame(turn)
+
+
+_Answer = Callable[[Turn, str], None]
+
+#: What a question is about, the more special first.
+_ABOUT: Final[tuple[tuple[str, _Answer], ...]] = (
+    (r"polari.*\bnd\b.*(?:together|both)|both filters", _plainly("asked.both_filters")),
+    (r"polari[sz]er or (?:an? )?nd|nd or (?:the |a )?polari", _plainly("asked.polariser_first")),
+    (r"(?:many|much|stops?|cost|lose|eat).*polari", _polariser_stops),
+    (r"polari.*(?:many|much|stops|cost|lose|eat|take)", _polariser_stops),
+    (r"(?:how|which way|turn|rotate).*polari|turn it\b", _plainly("asked.polariser_turn")),
+    (r"polari[sz]er|\bcpl\b", _polariser),
+    (r"\bnd\b|\bnd ?\d+|\bfilters?\b|neutral density", _nd),
+    (r"\braw\b|\bjpe?g\b", _plainly("asked.raw")),
+    (r"white balance|\bwb\b|kelvin", _plainly("asked.white_balance")),
+    (r"histogram", _plainly("asked.histogram")),
+    (r"\bmeter (?:on|off|for)|(?:where|what|how).*\bmeter\b", _plainly("asked.meter")),
+    (r"\bleaves\b|\bleaf\b|foliage|branches", _leaves),
+    (r"spray|droplets|drops|keep.*(?:dry|lens clean)", _plainly("symptom.spots")),
+    (r"hand ?-?held|by hand|(?:without|need|no) (?:an? |the )?tripod", _by_hand),
+    (r"permit|allowed|tripods? ok", _plainly("asked.permit")),
+    (r"\bphone\b", _plainly("asked.phone")),
+    (r"\biso\b", _iso),
+    (r"\bfocus", _focus),
+    (r"f-?stop|f ?/? ?number|aperture|\bf ?/? ?\d+", _f_number),
+    (r"noon|midday|full sun|sunny", _plainly("asked.noon")),
+    (r"(?:white|bright) sky|avoid.*sky", _plainly("asked.sky")),
+    (r"choose|pick (?:the|one|between)|which (?:one|frame|shot)", _plainly("asked.choose")),
+    (r"\bstay\b", _plainly("asked.stay")),
+    (r"best (?:time|hour|weather|light|day)|^when|time of day", _plainly("asked.best_time")),
+    (r"shutter|exposure time|how (?:long|slow|fast|many sec)|(?:what|which) (?:time|speed)", _time),
+    (r"stabili[sz]|\bi?bis\b", _plainly("asked.stabiliser")),
+    (r"portrait|landscape|vertical|horizontal", _plainly("asked.form")),
+    (r"(?:which|what) (?:lens|focal)", _lens),
+    (r"manual|\bmode\b|automatic|set (?:it|this|that|the camera)\b", _plainly("asked.mode")),
+)
+_TOPICS: Final = tuple((re.compile(pattern), say) for pattern, say in _ABOUT)

@@ -1,0 +1,81 @@
+"""Short answers to what people ask beside the walk, with their own numbers put in."""
+
+from __future__ import annotations
+
+from typing import Final
+
+#: Rules without a number of the person's own are common practice of the trade's teachers.
+ASKED: Final[dict[str, str]] = {
+    "asked.iso": "{iso}, the lowest: raise it only to shorten the time.",
+    "asked.iso_raised": "{iso} here, to keep {time}; otherwise the lowest, {base}.",
+    "asked.f_number": "{f_number} here: the depth needs at least f/{needed}.",
+    "asked.f_number_plain": "{low} to {high} on this format: sharpest, with enough depth.",
+    "asked.f_number_phone": "A phone's f-number is fixed: only ISO and time can change.",
+    "asked.why_not_f22": (
+        "Past {limit} diffraction softens everything on this format; {f_number} is enough here."
+    ),
+    "asked.time": "{look}: {shortest} to {longest} here; begin at {time}.",
+    "asked.time_long": "{look}: {shortest} or longer here; begin at {time}.",
+    "asked.focus": "Focus at {focus}, then manual. Check the nearest and the far rock at 100 %.",
+    "asked.focus_plain": (
+        "At twice the distance of the nearest thing that must be sharp. Check both ends at 100 %."
+    ),
+    "asked.nd_yes": "Yes: in {light} it takes about {stops} of filter for {time} at {f_number}.",
+    "asked.nd_no": "No: in {light} {time} at {f_number} needs none.",
+    "asked.nd_plain": "Not in shade or under trees. In open daylight 3 to 6 stops.",
+    "asked.polariser_first": (
+        "Polariser first, if the rock shines; ND only if it is still too bright."
+    ),
+    "asked.polariser_stops": "About 1.7 stops (1.3 to 2): {time} becomes {longer}.",
+    "asked.polariser_turn": (
+        "Turn until the shine on rock and leaves drops; stop before the water dies. Then meter."
+    ),
+    "asked.polariser_on": "On, if rock or leaves shine: about 1.7 stops, {time} becomes {longer}.",
+    "asked.polariser_off": "Off: in {light} it takes light that you need.",
+    "asked.both_filters": (
+        "Both together work: focus and turn first, then the ND. Watch the corners below 20 mm."
+    ),
+    "asked.by_hand": (
+        "Not {time}: about 1/15 s braced, several tries. Better rest it on a rock or the bag."
+    ),
+    "asked.tripod": "For {time}, yes; else a rock or the bag, timer 2 s. Braced about 1/15 s.",
+    "asked.by_hand_short": "{time} perhaps: braced, stabiliser on, several tries.",
+    "asked.phone": (
+        "Yes: prop it, timer, shade. A long-exposure mode averages a burst; or a clip-on ND."
+    ),
+    "asked.raw": (
+        "RAW: it keeps the whites and the white balance open. A small JPEG beside it to share."
+    ),
+    "asked.white_balance": (
+        "Fixed, daylight or cloudy, and decide later. Shade is blue: 6500 to 8000 K brings the "
+        "rock to grey."
+    ),
+    "asked.histogram": (
+        "Look where: dots are sparkle, fine. Patches in the main water: back off 1/3 to 2/3 stop."
+    ),
+    "asked.meter": (
+        "Spot-meter the brightest white with texture and place it at +2; or trust the warning "
+        "for the main water."
+    ),
+    "asked.lens": "From there {focal} holds the whole fall.",
+    "asked.lens_plain": "24 to 70 mm as on full frame does most; 70 to 200 for sections.",
+    "asked.form": (
+        "Portrait for a tall fall or a near rock, landscape for a wide one; both if in doubt."
+    ),
+    "asked.best_time": "Overcast, or the whole fall in shade; a day to three after rain.",
+    "asked.noon": (
+        "Wait for cloud or shade, take a shaded section with a longer lens, or a 6-stop ND; "
+        "the contrast stays."
+    ),
+    "asked.sky": (
+        "Leave it out: move until leaves cover the gap, tilt down, go longer, or cut the lip."
+    ),
+    "asked.stay": "Two hours at least, and leave at the turn-back time.",
+    "asked.permit": "Ask the land manager; workshops usually need a permit.",
+    "asked.choose": "On a large screen at equal brightness: shape first, 100 % only to rule out.",
+    "asked.stabiliser": "Off on the tripod, on by hand.",
+    "asked.mode": (
+        "Dial to M, ISO to its number, focus to manual after focusing; then f-number and time "
+        "as I give them."
+    ),
+}
