@@ -197,6 +197,10 @@ _HURT: Final = Rules(
             r"(?:bone|tourniquet|splint)\b(?=.*\b(?:leg|arm|out|need|how|his|her|my|skin"
             r"|through)\b)(?! dry)"
         ),
+        (
+            r"(?:not )?(?:sure|know|tell|check|see) (?:if|whether) (?:he|she|they|\w+) (?:is|are) (?:still )?"
+            r"(?:breathing|alive|conscious|hurt|badly hurt|injured)\b"
+        ),
         r"unconscious\b",
         r"(?:not|stopped|barely|hardly) (?:really )?breathing\b",
         r"unresponsive\b",

@@ -13,7 +13,7 @@ LONGEST_TEXT: Final = 8000
 _SIGNS: Final = str.maketrans(dict.fromkeys("‘’‚‛′`´ʹʼ", "'") | dict.fromkeys("‐‑‒–—−_/", " "))
 _STOP: Final = re.compile(r"[.!?]+(?!\d)|[;:\r\n()]+|\.{2,}")
 _COMMA: Final = re.compile(r",(?!\d)")
-_OTHER: Final = re.compile(r"[^\w',. ]+")
+_OTHER: Final = re.compile(r"[^\w',.\n ]+")
 _WORD: Final = re.compile(r"[^\s]+")
 
 #: Short forms with or without their apostrophe.

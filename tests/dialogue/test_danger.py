@@ -1,0 +1,234 @@
+"""Danger is heard in every voice, and not in harmless words that sound like it."""
+
+from __future__ import annotations
+
+import json
+import string
+import time
+from pathlib import Path
+
+import pytest
+from hypothesis import given
+from hypothesis import strategies as st
+
+from bot.dialogue.danger import (
+    Danger,
+    DangerKind,
+    Level,
+    all_safe,
+    anyone_out_there,
+    gravest,
+    read_danger,
+)
+from bot.dialogue.danger.kinds import LEVELS
+from bot.dialogue.danger.spelling import LONGEST_TEXT, sentences
+from bot.dialogue.texts import TEXTS
+
+CORPUS = Path(__file__).parent / "corpus"
+
+
+def _rows(name: str) -> list[list[str]]:
+    lines = (CORPUS / name).read_text(encoding="utf-8").splitlines()[1:]
+    return [line.split("\t") for line in lines]
+
+
+DANGERS = [*_rows("dangers.tsv"), *_rows("fresh_dangers.tsv"), *_rows("last_dangers.tsv")]
+HARMLESS = [*_rows("harmless.tsv"), *_rows("fresh_harmless.tsv"), *_rows("last_harmless.tsv")]
+
+
+@pytest.mark.parametrize("row", DANGERS, ids=lambda row: row[2])
+def test_danger_is_heard(row: list[str]) -> None:
+    """Each way of saying it is heard, at the level that the corpus names."""
+    _, level, text = row
+    danger = read_danger(text)
+    assert danger is not None
+    assert danger.level is Level(level)
+
+
+def test_kinds_are_told_apart() -> None:
+    """At least 97 of 100 dangers get the words for their own kind (pins current behaviour)."""
+    right = sum(_kind(text) == kind for kind, _, text in DANGERS)
+    assert right >= 0.97 * len(DANGERS)
+
+
+def _kind(text: str) -> str | None:
+    danger = read_danger(text)
+    return danger.kind.value if danger else None
+
+
+@pytest.mark.parametrize("row", HARMLESS, ids=lambda row: row[1])
+def test_harmless_words_stay_harmless(row: list[str]) -> None:
+    """The same words about the picture, the past or nobody are no danger."""
+    assert read_danger(row[1]) is None
+
+
+def test_messages_full_of_facts_are_harmless() -> None:
+    """None of the messages that other tests read for facts is taken for a danger."""
+    for path in sorted(CORPUS.glob("*.jsonl")):
+        for line in path.read_text(encoding="utf-8").splitlines():
+            text = json.loads(line)["text"]
+            assert read_danger(text) is None, text
+
+
+def test_own_words_are_harmless() -> None:
+    """A person who types an option's words, or sends a question back, is in no danger."""
+    own = [key for key in TEXTS if key.startswith("ask.") and not key.startswith("ask.out_there")]
+    fired = {TEXTS[key] for key in own if read_danger(TEXTS[key])}
+    assert not fired
+
+
+@pytest.mark.parametrize(
+    ("text", "kind"),
+    [
+        ("how deep can I go in? my friend slipped in", DangerKind.IN_WATER),
+        ("hopped the rail, now the water is rising fast", DangerKind.FLOOD),
+        ("may I stand in the stream? I hear thunder", DangerKind.THUNDER),
+        ("f/11, 1/4 s, and he broke his leg", DangerKind.HURT),
+    ],
+)
+def test_the_graver_danger_wins(text: str, kind: DangerKind) -> None:
+    """Of two dangers in a message the graver is answered, an emergency before any place."""
+    assert read_danger(text) == Danger(kind, Level.EMERGENCY)
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "last year a friend slipped in",
+        "nobody slipped in",
+        "if somebody slipped in, what then",
+        "my friend slipped in but she is out again",
+        "i slipped and cut my hand but i am fine",
+        "is there a risk of flash floods",
+        "my lens cap fell into the river",
+    ],
+)
+def test_what_is_no_danger_now(text: str) -> None:
+    """Long past, denied, supposed, over, or happened to a thing: no emergency."""
+    assert read_danger(text) is None
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "last year it was fine, now my friend slipped in",
+        "not sure if he's breathing",
+        "nobody is here but my friend slipped in",
+        "what do I do if my friend fell in",
+        "my friend slipped in, i am fine",
+        "missing since yesterday: my brother is missing",
+        "he is out now but his leg is broken",
+        "can't I just hop the rail",
+    ],
+)
+def test_what_is_danger_all_the_same(text: str) -> None:
+    """A past, a denial or an "if" nearby does not hide what is happening."""
+    assert read_danger(text) is not None
+
+
+@given(st.text(max_size=400))
+def test_any_text_can_be_read(text: str) -> None:
+    """Nothing raises, and case does not matter."""
+    assert read_danger(text.upper().lower()) == read_danger(text.upper().lower().casefold())
+    read_danger(text)
+
+
+@given(
+    st.sampled_from([row[-1] for row in DANGERS]), st.sampled_from(["!", "...", "!!", " :(", ""])
+)
+def test_case_and_ends_do_not_matter(text: str, end: str) -> None:
+    """Shouted, whispered, with or without a stop: the same danger."""
+    assert read_danger(text.upper() + end) == read_danger(text)
+    assert read_danger(f"  {text.capitalize()}{end}") == read_danger(text)
+
+
+@given(st.sampled_from([row[-1] for row in DANGERS]))
+def test_apostrophes_do_not_matter(text: str) -> None:
+    """Typed with a typographic apostrophe, the same danger."""
+    assert read_danger(text.replace("'", "’")) == read_danger(text)
+
+
+def test_reading_is_quick() -> None:
+    """Half a millisecond a message on average (own rule); a longest one within a second.
+
+    Twice the half is allowed here: the machine that runs the tests may be busy.
+    """
+    texts = [row[-1] for row in (*DANGERS, *HARMLESS)]
+    quickest = min(_seconds(texts) for _ in range(3))
+    assert quickest / len(texts) < 1e-3
+    assert _seconds(["the water is in the river and i am not so " * 200]) < 1.0
+
+
+def _seconds(texts: list[str]) -> float:
+    start = time.process_time()
+    for text in texts:
+        read_danger(text)
+    return time.process_time() - start
+
+
+def test_every_kind_has_its_words() -> None:
+    """Each kind has an instruction of 160 characters at most; each emergency a second one."""
+    for kind, level in LEVELS.items():
+        keys = [f"danger.{kind.value}"]
+        keys += [f"danger.{kind.value}.again"] if level is Level.EMERGENCY else []
+        for key in keys:
+            assert len(TEXTS[key]) <= 160, key
+
+
+def test_danger_texts_hold_no_settings() -> None:
+    """No f-number, ISO or shutter time where somebody is in danger."""
+    for kind in DangerKind:
+        text = TEXTS[f"danger.{kind.value}"] + TEXTS.get(f"danger.{kind.value}.again", "")
+        assert not any(word in text for word in ("f/", "ISO", "1/", " mm")), kind
+
+
+def test_sentences_have_one_spelling() -> None:
+    """Short forms are written out, slips mended, decimals kept; long text is cut."""
+    said = sentences("He's cant't... thundr! 1.5 m, dont; thinkin’ (it’s) ’ n't")
+    assert "thunder" in said[1]
+    assert said[2].startswith("1.5 m , do not")
+    assert len(" ".join(sentences("ab " * LONGEST_TEXT))) <= LONGEST_TEXT
+    assert sentences(string.punctuation) is not None
+
+
+@pytest.mark.parametrize(
+    ("text", "safe"),
+    [
+        ("yes all safe", True),
+        ("yes", True),
+        ("she's out and ok", True),
+        ("we're back at the car", True),
+        ("nobody is hurt, we're all fine", True),
+        ("false alarm", True),
+        ("all safe?", None),
+        ("yes but he is cold", None),
+        ("no, he's still in there", False),
+        ("not all of us are safe", False),
+        ("almost out", None),
+        ("f/8", None),
+    ],
+)
+def test_all_safe_in_words(text: str, *, safe: bool | None) -> None:
+    """Only a plain statement ends an emergency."""
+    assert all_safe(text) is safe
+
+
+@pytest.mark.parametrize(
+    ("text", "out"),
+    [
+        ("yes, someone is out there", True),
+        ("me", True),
+        ("no, all back", False),
+        ("nobody", False),
+        ("f/8", None),
+    ],
+)
+def test_anyone_out_there_in_words(text: str, *, out: bool | None) -> None:
+    """Whether somebody is still at the bad place."""
+    assert anyone_out_there(text) is out
+
+
+def test_gravest_of_kinds() -> None:
+    """The order of the kinds decides; a kind from an older version counts least."""
+    assert gravest("cold", "in_water") == "in_water"
+    assert gravest("older", "lost") == "lost"

@@ -1,0 +1,326 @@
+"""Emergencies and places where nobody stands, as conversations that can be read."""
+
+from __future__ import annotations
+
+from datetime import timedelta
+
+import pytest
+
+from bot.dialogue.actions import CheckFrame, Say
+from bot.dialogue.compose import FIRST_LINE, WHOLE
+from bot.dialogue.context import Context
+from bot.dialogue.danger import DangerKind, Level
+from bot.dialogue.danger.kinds import LEVELS
+from bot.dialogue.engine import handle
+from bot.dialogue.events import (
+    Event,
+    FrameReceived,
+    MediaRef,
+    Origin,
+    OtherReceived,
+    PlaceReceived,
+    TextReceived,
+    TimerFired,
+)
+from tests.dialogue.player import START, Player, play
+
+CALL = (
+    "Call the emergency number now (112, 911 or the local one): I can't call. "
+    "Throw a rope or branch, don't go in."
+)
+NO_POSITION = (
+    "No shared position here: read the coordinates or the last sign from your phone's map."
+)
+ARE_ALL_SAFE = "Are all safe? 1 not yet  2 yes"
+OUT_THERE = "Is anyone out there now? 1 no  2 yes"
+HELD = "First the people. Everything else waits, your walk is kept."
+OVER = "Good. Warm, dry, sit down before anything else. The walk is as it was."
+
+
+def spoken(*lines: str) -> list[str]:
+    """What the bot says after the last of the lines, row by row."""
+    written = play(lines)
+    last = max(place for place, row in enumerate(written) if row.startswith((">", "!")))
+    return [row[2:] for row in written[last + 1 :] if row.startswith("< ")]
+
+
+def test_a_friend_in_the_water() -> None:
+    """The first sentence protects, no settings follow, and one question holds the walk."""
+    assert spoken("> start", "> 12 m tall, 18 m away", "> my friend slipped in") == [
+        CALL,
+        NO_POSITION,
+        ARE_ALL_SAFE,
+    ]
+
+
+def test_the_position_is_given_back_with_its_time() -> None:
+    """The last shared position, in the time of that place, with its age, to be read out."""
+    said = spoken("! place 44.1512 -71.3498", "! later 25 min", "> my friend slipped in")
+    assert said[1] == (
+        "Your last shared position: 44.1512, -71.3498 at 08:00 EDT, 25 min ago. "
+        "Read it to rescuers."
+    )
+
+
+HOLDING = ("> start", "> 12 m tall, 18 m away", "> my friend slipped in")
+
+
+@pytest.mark.parametrize(
+    "line",
+    ["> f/11, 1/4 s, iso 100", "> 7", "> why", "> back", "> skip", "> start", "> stop", "! voice"],
+)
+def test_nothing_else_is_answered_while_held(line: str) -> None:
+    """Facts, commands and voice messages wait; no setting is said."""
+    assert spoken(*HOLDING, line) == [HELD, NO_POSITION, ARE_ALL_SAFE]
+
+
+def test_a_frame_is_not_measured_while_held() -> None:
+    """A frame that is shared meanwhile gets the same answer and no check."""
+    player = _played(*HOLDING)
+    said = player.frame("clipped")
+    assert [message.body.split("\n")[0] for message in said] == [HELD]
+    assert not any(isinstance(action, CheckFrame) for action in player.actions)
+
+
+def test_a_location_shared_while_held_is_given_back() -> None:
+    """A new position is what rescuers need: kept, and said at once."""
+    said = spoken(*HOLDING, "! place 44.1512 -71.3498")
+    assert said[1].startswith("Your last shared position: 44.1512, -71.3498 at 08:00 EDT, 0 min")
+    assert said[2] == ARE_ALL_SAFE
+
+
+def test_reminders_are_silent_while_held() -> None:
+    """A turn-back reminder does not talk into an emergency."""
+    player = _played("> 3 km walk out, sunset 18:40", *HOLDING)
+    event = TimerFired(origin=player.origin(), name="turn_back_now", due=START)
+    assert player.take(event) == []
+
+
+@pytest.mark.parametrize("line", ["> 1", "> not yet", "> no", "> no, he's still in there"])
+def test_not_yet_says_what_to_do_next(line: str) -> None:
+    """The second instruction comes, and the question stands."""
+    said = spoken(*HOLDING, line)
+    assert said[0].startswith("Keep eyes on them, stay on the bank.")
+    assert said[-1] == ARE_ALL_SAFE
+
+
+@pytest.mark.parametrize(
+    "line", ["> 2", "> yes", "> all safe", "> she's out and ok, we're all fine", "> YES all safe!"]
+)
+def test_when_all_are_safe_the_walk_goes_on(line: str) -> None:
+    """First warmth, then the walk's own question is put again."""
+    said = spoken(*HOLDING, line)
+    assert said[0] == OVER
+    assert said[-1].startswith("What is the nearest thing that must be sharp?")
+
+
+def test_without_a_walk_the_end_says_how_to_begin() -> None:
+    """An emergency before any walk ends with the way in."""
+    assert spoken("> my friend slipped in", "> 2")[0] == OVER
+
+
+def test_half_good_news_keeps_the_emergency() -> None:
+    """A "yes, but" is no all-clear; a new danger in it is answered."""
+    assert spoken(*HOLDING, "> yes but not her")[-1] == ARE_ALL_SAFE
+    said = spoken(*HOLDING, "> yes she is out but her leg is broken")
+    assert said[0].startswith("Call the emergency number now")
+    assert said[-1] == ARE_ALL_SAFE
+
+
+def test_a_second_emergency_keeps_the_graver_kind_and_the_first_time() -> None:
+    """Dark falls while somebody is in the water: the water stays what is asked about."""
+    player = _played(*HOLDING, "! later 20 min", "> it's getting dark and we can't find the trail")
+    assert player.context is not None
+    emergency = player.context.conversation.emergency
+    assert emergency is not None
+    assert emergency.kind == "in_water"
+    assert emergency.since == START
+
+
+def test_a_bad_place_while_held_does_not_change_the_question() -> None:
+    """Somebody wants to wade in to help: stopped, and still asked whether all are safe."""
+    said = spoken(*HOLDING, "> can I wade in to reach her?")
+    assert said[0].startswith("Stay on the bank.")
+    assert said[-1] == ARE_ALL_SAFE
+
+
+SLAB = "> can I get it from the slab at the top, the water's only ankle deep there"
+
+
+def test_the_lip_gets_no_settings_but_a_safe_picture() -> None:
+    """Step back first; then the focal length for the place the walk knows, if it is away."""
+    assert spoken("> 12 m tall, 45 m away, full frame", SLAB) == [
+        (
+            "Step back from the edge first. Nobody stands on or above the lip: wet rock there is "
+            "slick, and the water leaves no second try."
+        ),
+        "From where you said, 45 m off, 135 mm shows 12 m: stay at the path or railing.",
+        OUT_THERE,
+    ]  # 36 mm x 45 m / 12 m = 135 mm, by similar triangles
+
+
+@pytest.mark.parametrize("before", ["> start", "> 12 m tall, 4 m away"])
+def test_an_unknown_or_near_place_is_not_taken_for_a_safe_one(before: str) -> None:
+    """Without a distance that is away from the water only the advice is given."""
+    assert spoken(before, SLAB)[1].startswith("A longer lens from the path or the railing")
+
+
+def test_the_width_of_the_fall_is_shown_where_it_is_known() -> None:
+    """The safe picture shows the fall's own width."""
+    said = spoken("> 12 m tall, 9 m wide, 45 m away, full frame", SLAB)
+    assert "180 mm shows 9 m" in said[1]  # 36 mm x 45 m / 9 m
+
+
+@pytest.mark.parametrize("line", ["> 2", "> yes", "> yes, someone is out there", "> me"])
+def test_somebody_out_there_is_called_back(line: str) -> None:
+    """Called back at once, and asked again."""
+    said = spoken("> start", SLAB, line)
+    assert said[0].startswith("Call them back now, one at a time")
+    assert said[-1] == OUT_THERE
+
+
+@pytest.mark.parametrize("line", ["> 1", "> no", "> nobody", "> no, we're all on the path"])
+def test_nobody_out_there_brings_the_walk_back(line: str) -> None:
+    """The walk's own question is put again."""
+    said = spoken("> start", SLAB, line)
+    assert said[0] == "Good. Stay on the path side; local signs and rangers decide."
+    assert said[-1].startswith("How tall is the fall, how far are you")
+
+
+_SAYINGS = {
+    DangerKind.IN_WATER: "my friend slipped in",
+    DangerKind.FLOOD: "water's getting brown but",
+    DangerKind.HURT: "ankle's twisted and I'm by myself",
+    DangerKind.THUNDER: "I hear thunder",
+    DangerKind.MISSING: "my son is missing",
+    DangerKind.COLD: "cant feel my fingers",
+    DangerKind.DARK: "it's getting dark and we can't find the trail",
+    DangerKind.LOST: "I'm lost",
+    DangerKind.LIP: "I'm at the lip",
+    DangerKind.ICE: "walk onto the ice?",
+    DangerKind.UNDER: "going behind the curtain",
+    DangerKind.WADING: "may I stand in the stream?",
+    DangerKind.CLIMB: "can i climb up beside the fall",
+    DangerKind.BARRIER: "just hop the rail",
+}
+
+
+@pytest.mark.parametrize("kind", DangerKind)
+def test_every_answer_fits_and_drops_nothing(kind: DangerKind) -> None:
+    """160 characters first, 320 in all, with the position or the picture, and the question."""
+    player = _played("> 12 m tall, 45 m away, aps-c", "! place 44.1512 -171.3498", "! later 19 h")
+    said = player.say(_SAYINGS[kind])
+    _check(said, f"danger.{kind.value}", LEVELS[kind])
+    if LEVELS[kind] is Level.EMERGENCY:
+        _check(player.say("not yet"), f"danger.{kind.value}.again", Level.EMERGENCY)
+
+
+def _check(said: list[Say], key: str, level: Level) -> None:
+    (message,) = said
+    question = "ask.safe" if level is Level.EMERGENCY else "ask.out_there"
+    assert message.keys[0] == key
+    assert message.keys[-1] == question
+    assert len(message.keys) == 3
+    assert message.urgent
+    assert len(message.body.split("\n")[0]) <= FIRST_LINE
+    assert len(message.body) <= WHOLE
+
+
+def _played(*lines: str) -> Player:
+    player = Player()
+    for line in lines:
+        if line.startswith(">"):
+            player.say(line[2:])
+        else:
+            player.happen(line[2:])
+    return player
+
+
+# in a group room
+
+
+class _Group:
+    """One person in a group room, mostly talking to others."""
+
+    def __init__(self, context: Context | None = None) -> None:
+        self.context = context
+
+    def origin(self, *, addressed: bool = False) -> Origin:
+        return Origin(
+            event_id="$event",
+            room_id="!workshop",
+            person_id="@fern:example.org",
+            direct=False,
+            addressed=addressed,
+            sent_at=START,
+        )
+
+    def take(self, event: Event) -> list[str]:
+        context = self.context or Context.fresh(event.origin)
+        self.context, actions = handle(context, event, START + timedelta(minutes=1))
+        return [action.body for action in actions if isinstance(action, Say)]
+
+    def say(self, text: str, *, addressed: bool = False) -> list[str]:
+        return self.take(TextReceived(origin=self.origin(addressed=addressed), text=text))
+
+
+def test_others_are_overheard_for_emergencies_only() -> None:
+    """Talk among people is not answered, not even about the lip; an emergency is."""
+    group = _Group()
+    assert group.say("f/11 and 1/4 s, who wants tea") == []
+    assert group.say("just hop the rail") == []
+    (body,) = group.say("my friend slipped in")
+    assert body.startswith(CALL)
+
+
+def test_good_news_to_the_room_ends_the_emergency() -> None:
+    """Only a plain all-safe counts when the bot was not spoken to; chat does not."""
+    group = _Group()
+    group.say("my friend slipped in")
+    assert group.say("hold on to the rope") == []
+    assert group.say("2") == []
+    (body,) = group.say("she's out, all safe")
+    assert body.startswith(OVER)
+
+
+def test_a_caption_is_overheard_too() -> None:
+    """A picture among people: its words are read for emergencies, the picture is not measured."""
+    group = _Group()
+    media = MediaRef(address="mxc://example.org/frame")
+    quiet = FrameReceived(origin=group.origin(), media=media, caption="nice light")
+    assert group.take(quiet) == []
+    loud = FrameReceived(origin=group.origin(), media=media, caption="water's rising fast")
+    (body,) = group.take(loud)
+    assert body.startswith("Leave now, up and out")
+
+
+def test_a_caption_about_a_bad_place_gets_no_settings() -> None:
+    """The frame is not measured: nobody gets settings for that place."""
+    player = Player()
+    media = MediaRef(address="mxc://example.org/frame")
+    event = FrameReceived(
+        origin=player.origin(), media=media, caption="from the lip, standing on the edge"
+    )
+    (message,) = player.take(event)
+    assert message.keys[0] == "danger.lip"
+    assert not any(isinstance(action, CheckFrame) for action in player.actions)
+
+
+def test_a_position_from_the_direct_room_stays_there() -> None:
+    """In a group room only a position that was shared in it is printed."""
+    direct = _played("! place 44.1512 -71.3498")
+    assert direct.context is not None
+    group = _Group(Context(person=direct.context.person))
+    (body,) = group.say("my friend slipped in")
+    assert "44.1512" not in body
+    assert "stays in our direct room" in body
+    shared = PlaceReceived(origin=group.origin(), latitude=44.2, longitude=-71.3)
+    (body,) = group.take(shared)
+    assert "44.2000, -71.3000" in body
+
+
+def test_others_things_stay_unanswered_while_held() -> None:
+    """A voice message to others is not for the bot."""
+    group = _Group()
+    group.say("my friend slipped in")
+    assert group.take(OtherReceived(origin=group.origin(), what="voice")) == []
