@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-import re
 from collections.abc import Callable, Mapping
 from datetime import datetime, timedelta
 from typing import Final
@@ -25,6 +24,7 @@ from bot.dialogue.events import (
 from bot.dialogue.facts import Blink, Facts
 from bot.dialogue.questions import QUESTIONS, Asked
 from bot.dialogue.reading import number_answer, read
+from bot.dialogue.replies import chosen, meant, says_yes_or_no
 from bot.dialogue.steps import (
     arrive,
     commands,
@@ -199,7 +199,7 @@ def _while_held(turn: Turn, event: TextReceived) -> None:
     if not event.origin.addressed:
         emergency.overheard(turn, event.text)
         return
-    value = _chosen(QUESTIONS["safe"], event.text) or emergency.worded("safe", event.text)
+    value = chosen(QUESTIONS["safe"], event.text) or emergency.worded("safe", event.text)
     if value is None:
         emergency.held(turn)
     else:
@@ -223,7 +223,7 @@ def _words(turn: Turn, event: TextReceived) -> None:
         return
     question = turn.context.conversation.question
     asked = QUESTIONS.get(question.name) if question else None
-    offered = asked is not None and _chosen(asked, event.text) is not None
+    offered = asked is not None and chosen(asked, event.text) is not None
     if command is not None and not offered:
         commands.run(turn, command)
         return
@@ -254,7 +254,7 @@ def _asks_to_resume(turn: Turn, event: TextReceived, command: str | None) -> boo
 
 def _resumed(turn: Turn, event: TextReceived) -> bool:
     """Go on with the old walk, or begin a new one, then read the message that waited."""
-    value = _chosen(QUESTIONS["resume"], event.text)
+    value = chosen(QUESTIONS["resume"], event.text)
     waiting = turn.context.conversation.held_text
     if value is None:
         turn.say(Role.SETTINGS, "resume", step=TEXTS[f"step.{turn.walk.state.value}"])
@@ -279,7 +279,11 @@ def _answered(turn: Turn, event: TextReceived, asked: Asked) -> bool:
         turn.say(Role.SETTINGS, "old_answer", number=str(number))
         repeat.put_again(turn)
         return True
-    value = _chosen(asked, event.text) or emergency.worded(asked.name, event.text)
+    value = (
+        chosen(asked, event.text)
+        or emergency.worded(asked.name, event.text)
+        or meant(asked, event.text)
+    )
     if value is not None:
         turn.remember_for_back()
         _ANSWERS[asked.name](turn, value)
@@ -307,31 +311,6 @@ def _is_old(turn: Turn, event: TextReceived, asked: Asked) -> bool:
     return (question.asked_at - event.origin.sent_at).total_seconds() > OLD_ANSWER_S
 
 
-def _chosen(asked: Asked, text: str) -> str | None:
-    """The option that a reply names by number or by its own words."""
-    number = number_answer(text)
-    if number is not None:
-        return asked.options[number - 1] if 1 <= number <= len(asked.options) else None
-    said = _bare(text)
-    for value, key in zip(asked.options, asked.option_keys, strict=True):
-        if said in {_bare(TEXTS[key]), _bare(value.replace("_", " "))}:
-            return value
-    if said in _YES and "yes" in asked.options:
-        return "yes"
-    if said in _NO:
-        return next((value for value in asked.options if value in _NO_VALUES), None)
-    return None
-
-
-_YES: Final = frozenset({"yes", "y", "yeah", "yep", "ok", "sure"})
-_NO: Final = frozenset({"no", "n", "nope", "none", "nothing"})
-_NO_VALUES: Final = frozenset({"no", "nothing", "not_yet", "keep"})
-
-
-def _bare(text: str) -> str:
-    return " ".join(re.sub(r"[^\w ]", " ", text.casefold()).split())
-
-
 def _facts(turn: Turn, text: str, asked: Asked | None) -> None:
     """A message that is no command and no option: read its facts and go on from them."""
     expecting = frozenset(asked.expects) if asked else frozenset()
@@ -345,14 +324,16 @@ def _facts(turn: Turn, text: str, asked: Asked | None) -> None:
         turn.remember_for_back()
         told.take_in(turn, facts, text if rest is None else rest)
     elif rest is None:
-        _not_understood(turn, facts)
+        _not_understood(turn, facts, text)
     else:
         repeat.put_again(turn)
 
 
-def _not_understood(turn: Turn, facts: Facts) -> None:
+def _not_understood(turn: Turn, facts: Facts, text: str) -> None:
     if facts.unread:
         turn.say(Role.SETTINGS, "unread", pieces=", ".join(f"`{p}`" for p in facts.unread[:3]))
+    elif says_yes_or_no(text) and repeat.standing(turn) is not None:
+        turn.say(Role.SETTINGS, "which_one")
     else:
         turn.say(Role.SETTINGS, "not_understood")
     repeat.put_again(turn)

@@ -25,6 +25,8 @@ PHONE_FULL_FRAME_MM: Final = 26.0
 #: The case on which the bands of the looks were set (common practice, see `core.water`).
 USUAL_HEIGHT_M: Final = 10.0
 USUAL_DISTANCE_M: Final = 15.0
+#: How far a stream is when nobody says [m] (own rule: near enough for the rock to lead in).
+USUAL_STREAM_M: Final = 3.0
 USUAL_FULL_FRAME_MM: Final = 24.0
 #: Far side of the depth when nothing tells it: the far wall may be anywhere (own rule).
 FAR_M: Final = math.inf
@@ -199,8 +201,9 @@ def flowing_or_usual(facts: Facts, focal_mm: float | None, assumed: Assumed) -> 
         assumed.note("focal", focal_mm=focal_mm)
     told = facts
     if facts.distance_m is None:
-        told = told.updated(Facts(distance_m=USUAL_DISTANCE_M))
-        assumed.note("distance", distance_m=USUAL_DISTANCE_M)
+        distance_m = USUAL_STREAM_M if is_stream(facts) else USUAL_DISTANCE_M
+        told = told.updated(Facts(distance_m=distance_m))
+        assumed.note("distance", distance_m=distance_m)
     if speed_of(told, Assumed()) is None:
         told = told.updated(Facts(fall_height_m=USUAL_HEIGHT_M))
         assumed.note("height", height_m=USUAL_HEIGHT_M)

@@ -12,8 +12,8 @@ from bot.dialogue.context import KIT_SLOTS, Place
 from bot.dialogue.facts import Units
 from bot.dialogue.questions import QUESTIONS
 from bot.dialogue.reckoning import Assumed
-from bot.dialogue.states import State
-from bot.dialogue.steps import arrive, cards, composition, forget, keep, lens, repeat
+from bot.dialogue.states import State, Trigger
+from bot.dialogue.steps import arrive, base, cards, composition, forget, keep, lens, repeat
 from bot.dialogue.texts import COMMAND_WORDS, TEXTS, known
 from bot.dialogue.turn import Turn
 
@@ -90,6 +90,11 @@ def _skip(turn: Turn) -> None:
         composition.skip(turn, name)
     elif name == "leaves":
         keep.answer_leaves(turn, "no")
+    elif name in _MEASURED:
+        turn.change_walk(checks=turn.walk.checks | {"geometry": "skipped"})
+        lens.go_on(turn)
+    elif name in {"settings", "seen", "blink", "blink_again"}:
+        _skip_frame(turn, name)
     elif turn.walk.state in {State.LENS, State.ARRIVE} and name not in _NEEDED:
         lens.go_on(turn)
     else:
@@ -97,8 +102,27 @@ def _skip(turn: Turn) -> None:
         repeat.put_again(turn)
 
 
+def _skip_frame(turn: Turn, name: str) -> None:
+    """What was asked about a frame is left out: the walk goes on where it stood."""
+    turn.change_walk(complaint=None)
+    state = turn.walk.state
+    if name != "settings" and turn.walk.given is not None:
+        turn.be_in(State.HIGHLIGHTS, Trigger.NEW_FRAME)
+        keep.reached(turn)
+    elif state in {State.ARRIVE, State.LENS}:
+        turn.say(Role.SETTINGS, "skip.no_settings")
+        lens.go_on(turn)
+    elif state is State.COMPOSITION:
+        turn.say(Role.SETTINGS, "skip.no_settings")
+        composition.go_on(turn)
+    else:
+        base.give(turn)
+
+
+#: Questions about the fall; who skips one frames by eye, with the usual case assumed.
+_MEASURED: Final = frozenset({"geometry", "stream", "height", "distance"})
 #: Questions without whose answer the walk cannot go on.
-_NEEDED: Final = frozenset({"geometry", "stream", "distance", "settings", "section"})
+_NEEDED: Final = frozenset({"section", "too_near", "other_lens"})
 
 
 def _passes_over(turn: Turn) -> bool:

@@ -11,7 +11,7 @@ from bot.dialogue.context import GivenSettings
 from bot.dialogue.reckoning import Assumed
 from bot.dialogue.solving import settings_text
 from bot.dialogue.states import State, Trigger
-from bot.dialogue.steps import composition, lens
+from bot.dialogue.steps import composition
 from bot.dialogue.texts import measures
 from bot.dialogue.turn import Turn
 from core.adjust import leaf
@@ -32,6 +32,10 @@ from core.series import (
 _RUNGS: Final = (-2, -1, 0, 1, 2)
 #: Nearer than this two brightnesses are the same [stops] (own rule: half a third).
 SAME_STOPS: Final = 1 / 6
+
+
+#: Answers that hold for the next frame too: which lens is on, and that the fall was not measured.
+_STAYING: Final = frozenset({"focal", "lens", "geometry"})
 
 
 def reached(turn: Turn) -> None:
@@ -118,13 +122,12 @@ def answer_next(turn: Turn, value: str) -> None:
     if value == "finish":
         finish(turn)
         return
-    kept = {name: check for name, check in turn.walk.checks.items() if name == "focal"}
-    turn.change_walk(checks=kept, given=None, first_stops=None, asked=())
+    kept = {name: check for name, check in turn.walk.checks.items() if name in _STAYING}
+    turn.change_walk(checks=kept, given=None, first_stops=None)
     if value == "other_lens":
         turn.unlearn("focal_mm", "section", "section_height_m", "f_number", "shutter_s", "iso")
-        turn.change_walk(checks={})
         turn.move(Trigger.TO_LENS)
-        lens.go_on(turn)
+        turn.ask("other_lens")
         return
     turn.unlearn("f_number", "shutter_s", "iso", "blink", "meter_stops", "symptoms")
     turn.move(Trigger.ANEW)

@@ -2,12 +2,13 @@
 
 from __future__ import annotations
 
+import math
 from dataclasses import dataclass
 from typing import Final
 
 from bot.dialogue import reckoning
 from bot.dialogue.compose import Role
-from bot.dialogue.facts import Facts, Units
+from bot.dialogue.facts import Facts, LensFact, Units
 from bot.dialogue.reckoning import Assumed
 from bot.dialogue.states import State, Trigger
 from bot.dialogue.steps import composition
@@ -45,7 +46,7 @@ _KIT: Final = (
     ("lenses", ("lenses", "focal_mm")),
 )
 #: Questions that may be skipped: put once, then an assumption stands in.
-_ONCE: Final = frozenset({"nearest", "water_speed", "lenses", "format", "height"})
+_ONCE: Final = frozenset({"nearest", "water_speed", "lenses", "format"})
 
 
 def go_on(turn: Turn) -> None:
@@ -63,6 +64,8 @@ def missing(turn: Turn) -> str | None:
     facts = turn.facts
     geometry = _STREAM if reckoning.is_stream(facts) else _FALL
     unknown = [name for name, slots in geometry if not _filled(facts, slots)]
+    if turn.walk.checks.get("geometry") == "skipped":
+        unknown = []
     if len(unknown) == len(geometry):
         return "stream" if geometry is _STREAM else "geometry"
     kit = [name for name, slots in _KIT if not _filled(facts, slots)]
@@ -105,7 +108,9 @@ class _View:
 def choose(turn: Turn) -> None:
     """Say which focal length, upright or flat, tilted or level; then look at the composition."""
     facts = turn.facts
-    if reckoning.is_stream(facts) or facts.fall_height_m is None or facts.distance_m is None:
+    if facts.distance_m is None or (facts.fall_height_m is None and not reckoning.is_stream(facts)):
+        _by_eye(turn)
+    elif reckoning.is_stream(facts) or facts.fall_height_m is None:
         _stream(turn)
     elif facts.section or facts.section_height_m is not None:
         _section(turn)
@@ -129,7 +134,7 @@ def _whole_fall(turn: Turn, height_m: float, distance_m: float) -> None:
     if facts.focal_mm is not None and turn.walk.checks.get("focal") != "chosen":
         _judge_set(turn, view, facts)
         return
-    lenses = reckoning.lenses_of(facts)
+    lenses = _lenses(turn)
     focal_mm = _best_focal(lenses, framing)
     if focal_mm is None:
         widest_mm = min(lens.shortest_mm for lens in lenses)
@@ -220,7 +225,7 @@ def _judge_set(turn: Turn, view: _View, facts: Facts) -> None:
         _warn_of_lean(turn, view, focal_mm)
     elif _without_near(turn, view, focal_mm, chosen=False):
         return
-    elif _best_focal(reckoning.lenses_of(facts), view.framing) is None:
+    elif _best_focal(_lenses(turn), view.framing) is None:
         _too_near(turn, view, focal_mm)
         return
     else:
@@ -253,7 +258,7 @@ def _too_near(turn: Turn, view: _View, widest_mm: float) -> None:
     crop = view.sensor.crop_factor
     turn.ask(
         "too_near",
-        distance=measures.length(_far_enough_m(turn, view, widest_mm), turn.units),
+        distance=measures.length(math.ceil(_far_enough_m(turn, view, widest_mm)), turn.units),
         needed=measures.focal(view.framing.longest_mm, crop),
         widest=measures.focal(widest_mm, crop),
         section=measures.length(
@@ -284,7 +289,7 @@ def _section(turn: Turn) -> None:
     focal_mm = None if by_bot else reckoning.focal_of(facts)
     if facts.section_height_m is not None and focal_mm is None:
         focal_mm = section_focal_mm(facts.section_height_m, distance_m, side_mm)
-        focal_mm = _within_kit(reckoning.lenses_of(facts), focal_mm)
+        focal_mm = _within_kit(_lenses(turn), focal_mm)
     if focal_mm is None:
         turn.ask(in_units("section", turn.units))
         return
@@ -304,7 +309,7 @@ def _stream(turn: Turn) -> None:
     sensor = reckoning.sensor_of(facts, Assumed())
     chosen = facts.focal_mm is None or turn.walk.checks.get("focal") == "chosen"
     wanted = STREAM_FULL_FRAME_MM / sensor.crop_factor
-    focal_mm = _within_kit(reckoning.lenses_of(facts), wanted)
+    focal_mm = _within_kit(_lenses(turn), wanted)
     if not chosen:
         focal_mm = reckoning.focal_of(facts) or focal_mm
     side_mm = sensor.long_mm if not reckoning.upright(facts) else sensor.short_mm
@@ -318,6 +323,28 @@ def _stream(turn: Turn) -> None:
         coverage=measures.length(shown_m, turn.units),
     )
     _accept(turn, focal_mm, chosen=chosen)
+
+
+def _by_eye(turn: Turn) -> None:
+    """Nobody measured the fall: the usual focal length, framed by eye."""
+    sensor = reckoning.sensor_of(turn.facts, Assumed())
+    usual_mm = reckoning.USUAL_FULL_FRAME_MM / sensor.crop_factor
+    focal_mm = reckoning.focal_of(turn.facts) or _within_kit(_lenses(turn), usual_mm)
+    named = measures.focal(focal_mm, sensor.crop_factor)
+    turn.say(Role.SETTINGS, "lens.by_eye", focal=named, form=_form(turn.facts))
+    _accept(turn, focal_mm, chosen=turn.facts.focal_mm is None)
+
+
+def name_of(lens: LensFact) -> str:
+    """A lens by its ends, as the walk remembers which one is on."""
+    return f"{lens.shortest_mm:g}-{lens.longest_mm:g}"
+
+
+def _lenses(turn: Turn) -> list[Lens]:
+    """The lens that is on, as the person said; all of the kit while they have not."""
+    facts, on = turn.facts, turn.walk.checks.get("lens")
+    used = tuple(lens for lens in facts.lenses if name_of(lens) == on)
+    return reckoning.lenses_of(facts.model_copy(update={"lenses": used}) if used else facts)
 
 
 def _within_kit(lenses: list[Lens], wanted_mm: float) -> float:

@@ -10,7 +10,7 @@ from bot.dialogue.compose import Role
 from bot.dialogue.facts import Facts, Symptom
 from bot.dialogue.reading import read
 from bot.dialogue.states import State, Trigger
-from bot.dialogue.steps import adjust, arrive, base, lens, repeat, what_if
+from bot.dialogue.steps import adjust, arrive, base, highlights, lens, repeat, what_if
 from bot.dialogue.steps.taken import take_settings
 from bot.dialogue.texts import TEXTS, known, measures
 from bot.dialogue.turn import Turn
@@ -67,7 +67,7 @@ def take_in(turn: Turn, facts: Facts, text: str) -> None:
     _moved(turn, facts)
     if facts.light is not None:
         turn.change_walk(clean_stops=None, clipped_stops=None, first_stops=None)
-    turn.learn(_settled(turn, facts))
+    turn.learn(_settled(turn, facts, text))
     if quiet:
         arrive.begin_quietly(turn)
     if _two_frames(turn, text):
@@ -92,9 +92,15 @@ def _say_how_read(turn: Turn, facts: Facts) -> None:
         turn.say(Role.ASSUMPTION, f"guessed.{facts.units.value if facts.units else 'metric'}")
 
 
-def _settled(turn: Turn, facts: Facts) -> Facts:
-    """A focal length told by the person is set, no longer chosen by the bot."""
+#: Lenses named beside these words are in the bag, not on the camera.
+_IN_THE_BAG: Final = re.compile(r"\b(?:also|own|bag|and)\b", re.IGNORECASE)
+
+
+def _settled(turn: Turn, facts: Facts, text: str) -> Facts:
+    """A focal length told is set, no longer chosen by the bot; one lens told later is on."""
     known_now = set(facts.known())
+    if len(facts.lenses) == 1 and "focal" in turn.walk.checks and not _IN_THE_BAG.search(text):
+        turn.change_walk(checks=turn.walk.checks | {"lens": lens.name_of(facts.lenses[0])})
     if "focal_mm" in known_now:
         turn.change_walk(checks=turn.walk.checks | {"focal": "set"})
     elif known_now & {"lenses"} and turn.walk.checks.get("focal") == "set":
@@ -127,6 +133,7 @@ def _go_on(turn: Turn, facts: Facts) -> None:
         return
     state = turn.walk.state
     if state in {State.ARRIVE, State.LENS}:
+        _say_noted(turn, facts)
         lens.go_on(turn)
     elif changed & _GEOMETRY:
         _anew(turn, state)
@@ -135,6 +142,16 @@ def _go_on(turn: Turn, facts: Facts) -> None:
     else:
         turn.say(Role.SETTINGS, "noted", list=known(facts, turn.units))
         _put_question(turn)
+
+
+def _say_noted(turn: Turn, facts: Facts) -> None:
+    """What was told is named where the same question has to be put again."""
+    standing, missing = repeat.standing(turn), lens.missing(turn)
+    listed = known(facts, turn.units)
+    if standing is None or missing is None or not listed:
+        return
+    if lens.in_units(missing, turn.units) == standing.name:
+        turn.say(Role.SETTINGS, "noted", list=listed)
 
 
 def _put_question(turn: Turn) -> None:
@@ -189,9 +206,10 @@ def _review(turn: Turn) -> None:
     )
     turn.be_in(State.HIGHLIGHTS, Trigger.NEW_FRAME)
     turn.change_walk(given=solved.given.model_copy(update={"focus_m": reckoning.focus_of(facts)}))
+    changed = not (given.f_number == solved.given.f_number and given.iso == solved.given.iso)
     turn.say(
         Role.SETTINGS,
-        "told.better",
+        "told.better" if changed else "told.settings",
         settings=solving.settings_text(solved.given, camera),
         look=_look_is(turn, solved.given.shutter_s),
     )
@@ -223,7 +241,10 @@ def _say_look(turn: Turn) -> None:
 
 
 def answer_seen(turn: Turn, value: str) -> None:
-    """What is wrong with a frame, by number."""
+    """What is wrong with a frame, by number; with nothing wrong it is kept."""
+    if value == "nothing":
+        highlights.holds(turn)
+        return
     symptoms = {
         "no_texture": Symptom.NO_TEXTURE,
         "too_white": Symptom.JUST_WHITE,

@@ -36,6 +36,7 @@ EVERYWHERE: Final[dict[str, str]] = {
     "back.done": "Undone.",
     "back.nothing": "Nothing to undo on this walk.",
     "skip.nothing": "No question is open.",
+    "skip.no_settings": "Then without them.",
     "skip.needed": "Without that I can't go on.",
     "why.nothing": "No numbers behind my last message yet.",
     "where.step": "We are at {step}.",
@@ -73,6 +74,7 @@ EVERYWHERE: Final[dict[str, str]] = {
     ),
     # misreadings
     "not_understood": "I read no number or word I know in that.",
+    "which_one": "A yes or no does not answer that one.",
     "unread": "I can't place {pieces}: what is it? Like `12 m tall` or `f/11`.",
     "unread_rest": "Not placed: {pieces}.",
     "noted": "Noted: {list}.",

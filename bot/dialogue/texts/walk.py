@@ -78,6 +78,7 @@ WALK: Final[dict[str, str]] = {
     "ask.format.phone": "a phone",
     "ask.lenses": "Which lenses are with you? Like `16-35 and 24-105`",
     "ask.focal": "Which focal length is set? Like `24 mm`",
+    "ask.other_lens": "Which lens or focal length is on now? Like `70-200` or `100 mm`",
     # lens
     "lens.level": "{focal}, {form}, camera level: the whole fall with 5 % to spare.",
     "lens.tilted": "{focal}, {form}, tilted {tilt}: the whole fall with 5 % to spare.",
@@ -96,6 +97,7 @@ WALK: Final[dict[str, str]] = {
     "lens.stream_part": "{focal}, {form}: it shows {coverage} of the flow. Leave out what is busy.",
     "lens.section": "{focal}, {form}: it shows a section of {section}. Choose the best ledge.",
     "lens.foreground": "Nearest at {near}, {form}: check that the fall still matters behind it.",
+    "lens.by_eye": "{focal}, {form}: zoom until all of it fits with a little air around.",
     "lens.unknown": "{focal} as on full frame holds the whole fall, {form}.",
     "ask.too_near": (
         "From there the fall needs {needed}; your widest, {widest}, shows {section} of it."
@@ -204,6 +206,7 @@ WALK: Final[dict[str, str]] = {
     "ask.seen.too_white": "too white",
     "ask.seen.too_dark": "too dark",
     "ask.seen.soft": "soft",
+    "ask.seen.nothing": "nothing",
     "ask.meter": "What does the meter say? Like `1 under` or `2/3 over`",
     "look.frozen": "frozen",
     "look.crisp": "crisp",

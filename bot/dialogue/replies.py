@@ -1,0 +1,139 @@
+"""A reply to an open question: which of its options a number or words name."""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Mapping
+from typing import Final
+
+from bot.dialogue.questions import Asked
+from bot.dialogue.reading import number_answer, read
+from bot.dialogue.texts import TEXTS
+
+_YES: Final = frozenset({"yes", "y", "yeah", "yep", "ok", "sure"})
+_NO: Final = frozenset({"no", "n", "nope", "none", "nothing"})
+_NO_VALUES: Final = frozenset({"no", "nothing", "not_yet", "keep"})
+#: Longer messages tell more than one option (own rule) [words].
+_MOST_WORDS: Final = 9
+
+#: "no sky", "not all of it", "they don't move": what is denied names no option.
+_DENIED: Final = re.compile(
+    r"\b(?:no|not|without|isn t|aren t|don t|doesn t)\b"
+    r"(?: (?:more|all|any|longer))?(?: of)?(?: \w+){0,2}"
+)
+_ALL_WELL: Final = re.compile(r"\ball (?:gone|good|clean|clear|fine|covered)\b|\bany ?more\b")
+_FILLERS: Final = re.compile(r"\b(?:they|it|its|the|there|is|are|s|re|i|see|just|now|at|so|but)\b")
+#: Words of a complaint that hold an option's words by chance.
+_COMPLAINT: Final = re.compile(r"\b(?:blur|smear|soft|focus|sharp)\w*")
+
+#: What may be denied of leaves without an option's own words.
+_MOVES: Final = r"\b(?:wind|breeze|moving|movement)\b"
+#: Facts that words of an option are read as too; any other makes a message more than a reply.
+_ABOUT_OPTIONS: Final = frozenset({"blink", "wind", "symptoms", "section"})
+
+_NOTHING: Final = r"nothing|none|gone|clean|clear|stopped|never"
+_DOTS: Final = r"dots?|points?|specks?|sparkles?|pinpricks?"
+_PATCHES: Final = r"patch(?:es|y)?|blobs?|areas?|parts|bits|places|some"
+_SHEET: Final = r"all|whole|everything|sheet|entire|most|everywhere"
+_BLINKS: Final = {
+    "nothing": _NOTHING,
+    "dots": _DOTS,
+    "patches": _PATCHES,
+    "sheet": _SHEET,
+}
+
+#: By question and option: words that name it.
+_HEARD: Final[Mapping[str, Mapping[str, str]]] = {
+    "top": {
+        "covered": r"leaf|leaves|branch(?:es)?|trees?|foliage|rocks?|moss|covered|clean|clear|fine"
+        r"|good|nothing|dark",
+        "sky": r"sky|white|bright",
+        "lip": r"lip|touch(?:es|ing)?|edge",
+    },
+    "sides": {
+        "clean": r"clean|clear|nothing|none|fine|good|empty|tidy",
+        "twig": r"twigs?|trunks?|branch(?:es)?|sticks?|logs?|leaf|leaves|ferns?|grass",
+        "bright": r"bright|white|foam|sunny|light|sky",
+    },
+    "anchor": {
+        "clear": r"rocks?|logs?|boulders?|stones?|clear|whole|good|yes",
+        "none": r"nothing|none|empty|water only|only water",
+        "cut": r"cut|half|cropped",
+    },
+    "blink": _BLINKS,
+    "blink_again": _BLINKS,
+    "screen_says": _BLINKS,
+    "leaves": {
+        "no": r"still|calm|windless|quiet",
+        "yes": r"yes|mov(?:e|es|ing)|little|bit|lot|slightly|windy|swaying|they do",
+    },
+    "next": {
+        "again": r"another (?:frame|one|shot)|again|same|one more|more",
+        "other_lens": r"lens|longer|wider|tele|zoom",
+        "finish": r"finish(?:ed)?|done|end|stop|home|enough|leave|leaving",
+    },
+    "too_near": {
+        "back": r"back|further|farther|move|walk",
+        "section": r"section|part|detail|crop|stay",
+    },
+    "sky_gap": {"moved": r"moved?|tilt(?:ed)?|done", "bracket": r"bracket(?:ed|ing)?|two frames"},
+    "area": {"water": r"water|foam|fall", "sky": r"sky|clouds?"},
+}
+
+
+def chosen(asked: Asked, text: str) -> str | None:
+    """The option that a reply names by its number or in its own words, None for anything else."""
+    number = number_answer(text)
+    if number is not None:
+        return asked.options[number - 1] if 1 <= number <= len(asked.options) else None
+    said = bare(text)
+    for value, key in zip(asked.options, asked.option_keys, strict=True):
+        if said in {bare(TEXTS[key]), bare(value.replace("_", " "))}:
+            return value
+    if said in _YES and "yes" in asked.options:
+        return "yes"
+    if said in _NO:
+        return _denial(asked)
+    return None
+
+
+def meant(asked: Asked, text: str) -> str | None:
+    """The option that other words name: "it's clean", "just dots"; None unless it is only one."""
+    said = bare(text)
+    heard = _HEARD.get(asked.name)
+    if heard is None or len(said.split()) > _MOST_WORDS or re.search(r"\d", said):
+        return None
+    if text.strip().endswith("?") or _COMPLAINT.search(said):
+        return None
+    if set(read(text).known()) - _ABOUT_OPTIONS:
+        return None
+    told = _ALL_WELL.sub("clean" if asked.name != "leaves" else "still", _clauses(text))
+    left = _FILLERS.sub(" ", _DENIED.sub(" ", told)).strip(" ;")
+    if not left:
+        return _denial(asked) if _named(heard, told) or re.search(_MOVES, told) else None
+    named = _named(heard, left)
+    return named[0] if len(named) == 1 else None
+
+
+def _named(heard: Mapping[str, str], said: str) -> list[str]:
+    return [value for value, words in heard.items() if re.search(rf"\b(?:{words})\b", said)]
+
+
+def says_yes_or_no(text: str) -> bool:
+    """Whether a message is a bare yes or no."""
+    return bare(text) in _YES | _NO
+
+
+def _denial(asked: Asked) -> str | None:
+    return next((value for value in asked.options if value in _NO_VALUES), None)
+
+
+def _clauses(text: str) -> str:
+    """The words in lower case, with a semicolon where a sign parts them."""
+    plain = re.sub(r"['’]", " ", text.casefold())
+    return " ".join(re.sub(r"[^\w\s]", " ; ", plain).split())
+
+
+def bare(text: str) -> str:
+    """The words alone, in lower case."""
+    return " ".join(re.sub(r"[^\w ]", " ", text.casefold()).split())
