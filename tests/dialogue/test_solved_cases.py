@@ -26,6 +26,22 @@ class Case(NamedTuple):
 
 CASES = [
     Case(
+        "four stops over in the sun: the look stays, and what would hold it is named",
+        "full frame 24 mm f/11 1/4 s iso 100, full sun, too bright; fall 10 m tall, 15 m away",
+        (r"still 2( 1/3| 2/3)? stops too bright", r"-stop ND"),
+        (r"frozen",),
+    ),
+    Case(
+        "tele from near: the section's foot speed",
+        "70-200 at 135, 1/4 s, f/11, iso 100. fall 30 m, 50 m away, only a part. mush",
+        (r"1/(20|25|30) s", r"textured"),
+    ),
+    Case(
+        "one over on the meter at ISO 200: the ISO goes first",
+        "f/8 1/15 s iso 200, meter says +1, full frame 24 mm, fall 10 m tall, 15 m away",
+        (r"f/8, ISO 100, 1/15 s",),
+    ),
+    Case(
         "a rule of the trade: two frames, take the quarter",
         "wide lens, f/11, ISO 100; at 1/2 s clipped and without texture, at 1/4 s a third under",
         (r"Take f/11, ISO 100, 1/4 s",),

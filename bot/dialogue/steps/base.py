@@ -242,6 +242,8 @@ def _say_level(turn: Turn, solved: Solved | None) -> None:
         turn.say(Role.ASSUMPTION, "base.level_ok", light=light)
         return
     key = "base.level_under" if rest > 0 else "base.level_over"
+    if rest < 0 and reckoning.is_phone(turn.facts):
+        key = "base.level_over_phone"
     turn.say(
         Role.CHECK,
         key,
@@ -255,7 +257,8 @@ def _say_support(turn: Turn, facts: Facts) -> None:
     if facts.automatic:
         turn.say(Role.CHECK, "base.manual")
     elif reckoning.is_phone(facts):
-        turn.say(Role.CHECK, "base.phone_take")
+        if not any(part.key == "base.level_over_phone" for part in turn.parts):
+            turn.say(Role.CHECK, "base.phone_take")
     elif facts.hand_held or facts.has_tripod is False:
         turn.say(Role.CHECK, "base.no_tripod")
     else:

@@ -204,7 +204,8 @@ def _best_focal(lenses: list[Lens], framing: Framing) -> float | None:
 def _tell_choice(turn: Turn, view: _View, focal_mm: float, fitting: list[Lens]) -> None:
     framing = view.framing
     named = measures.focal(focal_mm, view.sensor.crop_factor)
-    tilt = measures.degrees(framing.tilt_deg)
+    way = "tilt.up" if framing.tilt_deg > 0 else "tilt.down"
+    tilt = TEXTS[way].format(angle=measures.degrees(abs(framing.tilt_deg)))
     spare = focal_mm <= framing.focal_mm * (1 + CLOSE)
     level = abs(framing.tilt_deg) <= LEVEL_DEG and focal_mm <= framing.level_mm
     key = "lens.tight" if not spare else "lens.level" if level else "lens.tilted"

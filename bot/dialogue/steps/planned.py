@@ -21,6 +21,9 @@ from core.water import AIM, look_of
 #: the streaks is barely seen).
 EYE_STOPS: Final = 2.0
 
+#: For a step as small as a warning asks for, the time may leave the look (own rule); who is
+#: further out hears what it takes instead.
+_SMALL_STOPS: Final = 1.0 + 1 / 6
 #: Above this share water is no longer textured; see `core.water`.
 BANDS_TOP: Final = 0.10
 #: A new time after a wrong look lies within this factor of the aim (own rule: not at the edge).
@@ -76,8 +79,8 @@ def _shorter(solved: Solved) -> Solved | None:
     times = (time_s * 2**change / 2, time_s)
     situation = replace(solved.situation, look_times=times)
     found = replace(solved, plan=plan(situation), situation=situation)
-    too_bright = change < 0 and solved.plan.remaining_stops < 0
-    return found if too_bright and found.plan.met else None
+    small = -_SMALL_STOPS <= change < 0 and solved.plan.remaining_stops < 0
+    return found if small and found.plan.met else None
 
 
 def say_plan(turn: Turn, solved: Solved, key: str = "adjust.next") -> None:

@@ -16,7 +16,7 @@ from bot.dialogue.texts import TEXTS, known, measures
 from bot.dialogue.turn import Turn
 from core.adjust import Candidate, better_time
 from core.exposure import Settings, ev100
-from core.series import shutter_label
+from core.series import f_number_label, shutter_label
 from core.water import look_of
 
 #: Slots that change what the lens step reckons.
@@ -238,6 +238,27 @@ def _say_look(turn: Turn) -> None:
         settings=solving.settings_text(given, camera),
         look=_look_is(turn, given.shutter_s),
     )
+    _warn_of_f_number(turn, given.f_number)
+
+
+def _warn_of_f_number(turn: Turn, f_number: float) -> None:
+    """An f-number that the person chose against the depth, or past the format's limit."""
+    facts = turn.facts
+    focal_mm = reckoning.focal_of(facts)
+    sensor = reckoning.sensor_of(facts, reckoning.Assumed())
+    if focal_mm is None or sensor.fixed_f_number is not None:
+        return
+    depth = reckoning.depth_of(facts, focal_mm, reckoning.Assumed())
+    if f_number > sensor.softening_f * _CLEARLY:
+        limit = f_number_label(sensor.softening_f, reckoning.dial_of(facts))
+        turn.say(Role.CHECK, "told.past_limit", limit=limit)
+    elif facts.nearest_m is not None and f_number * _CLEARLY < depth.needed <= sensor.softening_f:
+        near, needed = measures.length(facts.nearest_m, turn.units), measures.plain(depth.needed)
+        turn.say(Role.CHECK, "told.too_open", near=near, needed=needed)
+
+
+#: An f-number that differs by more than this factor is another one (own rule: a sixth of a stop).
+_CLEARLY: Final = 1.06
 
 
 def answer_seen(turn: Turn, value: str) -> None:

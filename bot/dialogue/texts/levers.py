@@ -52,6 +52,8 @@ LEVERS: Final[dict[str, str]] = {
     # told
     "told.better": "Same brightness, sharper: {settings}, {look}.",
     "told.settings": "{settings}: {look}.",
+    "told.past_limit": "Past {limit} diffraction softens everything on this format.",
+    "told.too_open": "The rock at {near} goes soft: it needs f/{needed}.",
     "told.better_time": "Take {settings}: {look}, and the white keeps its texture.",
     # symptoms
     "symptom.soft_depth": "Focus at twice the distance of the nearest thing that must be sharp.",

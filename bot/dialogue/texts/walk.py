@@ -63,7 +63,9 @@ WALK: Final[dict[str, str]] = {
     ),
     "arrive.no_sunset": "No sunset there today; tell me when you want to be out: `sunset 18:40`.",
     "arrive.place_kept": "Your position is noted for an emergency and for the sunset only.",
-    "timer.turn_back_soon": "15 minutes to your turn-back time, {time}: last frame, count the gear.",
+    "timer.turn_back_soon": (
+        "15 minutes to your turn-back time, {time}: last frame, count the gear."
+    ),
     "timer.turn_back_now": "Turn-back time {time}: leave now, in the light. Count people and gear.",
     # kit
     "ask.kit": (
@@ -83,6 +85,8 @@ WALK: Final[dict[str, str]] = {
     "lens.level": "{focal}, {form}, camera level: the whole fall with 5 % to spare.",
     "lens.tilted": "{focal}, {form}, tilted {tilt}: the whole fall with 5 % to spare.",
     "lens.tight": "{focal}, {form}, tilted {tilt}: the whole fall, just; watch the edges.",
+    "tilt.up": "{angle} up",
+    "tilt.down": "{angle} down",
     "lens.yours": "Your {lenses} does it.",
     "lens.buy": "Any lens that reaches {focal} does it.",
     "lens.set_fits": "Your {focal} holds the whole fall, {form}.",
@@ -142,7 +146,9 @@ WALK: Final[dict[str, str]] = {
         "{settings}{filters}. Focus at {far}: the rock at {near} stays soft, so step back from it "
         "or go wider."
     ),
-    "base.phone": "{settings}, phone propped on rock or bag. Tap the rock beside the water to focus.",
+    "base.phone": (
+        "{settings}, phone propped on rock or bag. Tap the rock beside the water to focus."
+    ),
     "base.polariser": ", polariser turned until the rock stops shining",
     "base.polariser_on": ", polariser on",
     "base.polariser_off": ", polariser off",
@@ -151,9 +157,16 @@ WALK: Final[dict[str, str]] = {
     "base.tripod": "Timer 2 s, stabiliser off. Take one.",
     "base.no_tripod": "No tripod: rest it on rock or bag, timer 2 s, stabiliser on, take five.",
     "base.manual": "Turn the dial to M, ISO to its number, not to automatic; timer 2 s. Take one.",
-    "base.phone_take": "Manual or long-exposure mode if it has one, timer on. Take one.",
+    "base.phone_take": (
+        "Manual or long-exposure mode if it has one, timer on. Take one, zoom in: "
+        "pure white counts as blinking."
+    ),
     "base.level_ok": "In {light} that is about right on the meter.",
     "base.level_over": "In {light} it stays about {stops} too bright: {others}.",
+    "base.level_over_phone": (
+        "In {light} that is about {stops} too bright for one frame: take the long-exposure mode, "
+        "or wait for shade. Zoom in: pure white counts as blinking."
+    ),
     "base.level_under": "In {light} it stays about {stops} too dark: {others}.",
     "ask.blink": "Does the main water blink?",
     "ask.blink.nothing": "no",
@@ -185,8 +198,12 @@ WALK: Final[dict[str, str]] = {
     "ask.sky_gap": "What will you do?",
     "ask.sky_gap.moved": "moved, new frame",
     "ask.sky_gap.bracket": "bracket it",
-    "highlights.bracket": "Bracket: {settings} for the water, {darker} for the sky, all else fixed.",
-    "highlights.meter_under": "{stops} under on the meter is right for white water: keep {settings}.",
+    "highlights.bracket": (
+        "Bracket: {settings} for the water, {darker} for the sky, all else fixed."
+    ),
+    "highlights.meter_under": (
+        "{stops} under on the meter is right for white water: keep {settings}."
+    ),
     # adjust
     "adjust.next": "Next: {settings}{look}.",
     "adjust.keep": "Keep {settings}{look}.",
@@ -236,5 +253,7 @@ WALK: Final[dict[str, str]] = {
     "keep.log_line": (
         "Note: {settings}, {focal}, kept here. Copy the files twice before the card is used again."
     ),
-    "keep.finished": "Walk closed, your kit is kept. `start` opens the next. Walk out with dry hands.",
+    "keep.finished": (
+        "Walk closed, your kit is kept. `start` opens the next. Walk out with dry hands."
+    ),
 }
