@@ -45,6 +45,8 @@ from core.errors import OutOfDomainError
 
 #: A walk that was silent for longer is asked about: go on or new? (own rule: a night).
 STALE_WALK: Final = timedelta(hours=8)
+#: Light that frames have told of holds for this long without a word (own rule).
+LIGHT_KEPT: Final = timedelta(minutes=30)
 #: A number typed this long before its question was put cannot answer it [s] (own rule: clocks
 #: of server and bot differ by a little).
 OLD_ANSWER_S: Final = 5.0
@@ -187,7 +189,16 @@ def _text(turn: Turn, event: TextReceived) -> None:
         _addressed(turn, event)
 
 
+def _forget_old_light(turn: Turn) -> None:
+    """What frames told of the light is void after a silence at the water."""
+    last_at = turn.context.conversation.last_at
+    silent = last_at is not None and turn.now - last_at > LIGHT_KEPT
+    if silent and turn.context.conversation.walk is not None:
+        turn.change_walk(clean_stops=None, clipped_stops=None, first_stops=None)
+
+
 def _addressed(turn: Turn, event: TextReceived) -> None:
+    _forget_old_light(turn)
     if event.corrects is not None:
         _corrected(turn, event)
         return

@@ -100,8 +100,14 @@ def clock(moment: datetime) -> str:
     return f"{moment:%H:%M} {zone}".strip()
 
 
+#: Above this crop factor nobody knows the real focal length: phones (own rule).
+_PHONE_CROP: Final = 4.0
+
+
 def focal(real_mm: float, crop_factor: float) -> str:
     """A focal length, with its full-frame equal where the format differs from it."""
+    if crop_factor > _PHONE_CROP:
+        return f"{real_mm * crop_factor:.0f} mm as full frame"
     whole = plain(real_mm, 1 if real_mm < 10 else 0)
     if abs(crop_factor - 1) < 0.05:
         return f"{whole} mm"
