@@ -262,7 +262,8 @@ def _say_support(turn: Turn, facts: Facts) -> None:
     elif facts.hand_held or facts.has_tripod is False:
         turn.say(Role.CHECK, "base.no_tripod")
     else:
-        turn.say(Role.CHECK, "base.tripod")
+        full = any(part.key.startswith(("base.level_", "lens.")) for part in turn.parts)
+        turn.say(Role.ASSUMPTION if full else Role.CHECK, "base.tripod")
 
 
 def _explain(

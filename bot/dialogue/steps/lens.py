@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import math
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from typing import Final
 
 from bot.dialogue import reckoning
@@ -164,9 +164,11 @@ def _without_near(turn: Turn, view: _View, focal_mm: float, *, chosen: bool) -> 
         "lens.near_out",
         focal=measures.focal(focal_mm, view.sensor.crop_factor),
         form=view.form,
+        tilt=_tilt(alone),
         near=measures.length(facts.nearest_m, turn.units),
         needed=measures.focal(view.framing.longest_mm, view.sensor.crop_factor),
     )
+    _warn_of_lean(turn, replace(view, framing=alone), focal_mm)
     _accept(turn, focal_mm, chosen=chosen)
     return True
 
@@ -204,8 +206,7 @@ def _best_focal(lenses: list[Lens], framing: Framing) -> float | None:
 def _tell_choice(turn: Turn, view: _View, focal_mm: float, fitting: list[Lens]) -> None:
     framing = view.framing
     named = measures.focal(focal_mm, view.sensor.crop_factor)
-    way = "tilt.up" if framing.tilt_deg > 0 else "tilt.down"
-    tilt = TEXTS[way].format(angle=measures.degrees(abs(framing.tilt_deg)))
+    tilt = _tilt(framing)
     spare = focal_mm <= framing.focal_mm * (1 + CLOSE)
     level = abs(framing.tilt_deg) <= LEVEL_DEG and focal_mm <= framing.level_mm
     key = "lens.tight" if not spare else "lens.level" if level else "lens.tilted"
@@ -214,6 +215,11 @@ def _tell_choice(turn: Turn, view: _View, focal_mm: float, fitting: list[Lens]) 
         turn.say(Role.CHECK, "lens.yours", lenses=lens_names(fitting))
     _warn_of_lean(turn, view, focal_mm)
     _accept(turn, focal_mm, chosen=True)
+
+
+def _tilt(framing: Framing) -> str:
+    way = "tilt.up" if framing.tilt_deg > 0 else "tilt.down"
+    return TEXTS[way].format(angle=measures.degrees(abs(framing.tilt_deg)))
 
 
 def _judge_set(turn: Turn, view: _View, facts: Facts) -> None:
@@ -242,7 +248,7 @@ def _warn_of_lean(turn: Turn, view: _View, focal_mm: float) -> None:
     eye_m = reckoning.camera_height_of(facts, Assumed())
     back_m = stand_back_m(facts.fall_height_m - eye_m, focal_mm, view.side_mm)
     if facts.distance_m is not None and facts.distance_m >= back_m:
-        turn.say(Role.CHECK, "lens.level_crop")
+        turn.say(Role.ASSUMPTION, "lens.level_crop")
         return
     turn.say(
         Role.CHECK,

@@ -92,7 +92,7 @@ WALK: Final[dict[str, str]] = {
     "lens.set_fits": "Your {focal} holds the whole fall, {form}.",
     "lens.set_too_long": "Your {focal} cuts the fall: {needed} would hold all of it from there.",
     "lens.near_out": (
-        "{focal}, {form}, tilted a little up: the whole fall, but the rock at {near} stays "
+        "{focal}, {form}, tilted {tilt}: the whole fall, but the rock at {near} stays "
         "outside; all of it takes {needed}."
     ),
     "lens.level_crop": "Or keep it level: the top still fits, and the ground is cropped at home.",
