@@ -1,4 +1,4 @@
-"""The words that work anywhere: start, back, skip, why, where am I, kit, card, units, help, stop."""
+"""The words that work anywhere: start, back, skip, why, where am I, kit, card, help, stop."""
 
 from __future__ import annotations
 
