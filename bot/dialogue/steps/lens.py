@@ -8,10 +8,11 @@ from typing import Final
 
 from bot.dialogue import reckoning
 from bot.dialogue.compose import Role
-from bot.dialogue.facts import Facts, LensFact, Units
+from bot.dialogue.facts import Facts, Units
 from bot.dialogue.reckoning import Assumed
 from bot.dialogue.states import State, Trigger
 from bot.dialogue.steps import composition
+from bot.dialogue.steps.lens_kit import best_focal, lens_names, lenses_on, within_kit
 from bot.dialogue.texts import TEXTS, measures
 from bot.dialogue.turn import Turn
 from core.camera import Lens, SensorFormat
@@ -134,8 +135,8 @@ def _whole_fall(turn: Turn, height_m: float, distance_m: float) -> None:
     if facts.focal_mm is not None and turn.walk.checks.get("focal") != "chosen":
         _judge_set(turn, view, facts)
         return
-    lenses = _lenses(turn)
-    focal_mm = _best_focal(lenses, framing)
+    lenses = lenses_on(turn)
+    focal_mm = best_focal(lenses, framing)
     if focal_mm is None:
         widest_mm = min(lens.shortest_mm for lens in lenses)
         if not _without_near(turn, view, widest_mm, chosen=True):
@@ -189,20 +190,6 @@ def _explain_framing(
     )
 
 
-def _best_focal(lenses: list[Lens], framing: Framing) -> float | None:
-    """The focal length to set: with spare, else just, else wider; None if the kit has none."""
-    if not lenses:
-        return framing.focal_mm
-    for wanted in (framing.focal_mm, framing.longest_mm):
-        if any(lens.covers(wanted, 0.0) for lens in lenses):
-            return wanted
-    wider = [lens.longest_mm for lens in lenses if lens.longest_mm <= framing.focal_mm]
-    if wider:
-        return max(wider)
-    tight = [lens.shortest_mm for lens in lenses if lens.shortest_mm <= framing.longest_mm]
-    return min(tight) if tight else None
-
-
 def _tell_choice(turn: Turn, view: _View, focal_mm: float, fitting: list[Lens]) -> None:
     framing = view.framing
     named = measures.focal(focal_mm, view.sensor.crop_factor)
@@ -232,7 +219,7 @@ def _judge_set(turn: Turn, view: _View, facts: Facts) -> None:
         _warn_of_lean(turn, view, focal_mm)
     elif _without_near(turn, view, focal_mm, chosen=False):
         return
-    elif _best_focal(_lenses(turn), view.framing) is None:
+    elif best_focal(lenses_on(turn), view.framing) is None:
         _too_near(turn, view, focal_mm)
         return
     else:
@@ -296,7 +283,7 @@ def _section(turn: Turn) -> None:
     focal_mm = None if by_bot else reckoning.focal_of(facts)
     if facts.section_height_m is not None and focal_mm is None:
         focal_mm = section_focal_mm(facts.section_height_m, distance_m, side_mm)
-        focal_mm = _within_kit(_lenses(turn), focal_mm)
+        focal_mm = within_kit(lenses_on(turn), focal_mm)
     if focal_mm is None:
         turn.ask(in_units("section", turn.units))
         return
@@ -316,7 +303,7 @@ def _stream(turn: Turn) -> None:
     sensor = reckoning.sensor_of(facts, Assumed())
     chosen = facts.focal_mm is None or turn.walk.checks.get("focal") == "chosen"
     wanted = STREAM_FULL_FRAME_MM / sensor.crop_factor
-    focal_mm = _within_kit(_lenses(turn), wanted)
+    focal_mm = within_kit(lenses_on(turn), wanted)
     if not chosen:
         focal_mm = reckoning.focal_of(facts) or focal_mm
     side_mm = sensor.long_mm if not reckoning.upright(facts) else sensor.short_mm
@@ -336,30 +323,10 @@ def _by_eye(turn: Turn) -> None:
     """Nobody measured the fall: the usual focal length, framed by eye."""
     sensor = reckoning.sensor_of(turn.facts, Assumed())
     usual_mm = reckoning.USUAL_FULL_FRAME_MM / sensor.crop_factor
-    focal_mm = reckoning.focal_of(turn.facts) or _within_kit(_lenses(turn), usual_mm)
+    focal_mm = reckoning.focal_of(turn.facts) or within_kit(lenses_on(turn), usual_mm)
     named = measures.focal(focal_mm, sensor.crop_factor)
     turn.say(Role.SETTINGS, "lens.by_eye", focal=named, form=_form(turn.facts))
     _accept(turn, focal_mm, chosen=turn.facts.focal_mm is None)
-
-
-def name_of(lens: LensFact) -> str:
-    """A lens by its ends, as the walk remembers which one is on."""
-    return f"{lens.shortest_mm:g}-{lens.longest_mm:g}"
-
-
-def _lenses(turn: Turn) -> list[Lens]:
-    """The lens that is on, as the person said; all of the kit while they have not."""
-    facts, on = turn.facts, turn.walk.checks.get("lens")
-    used = tuple(lens for lens in facts.lenses if name_of(lens) == on)
-    return reckoning.lenses_of(facts.model_copy(update={"lenses": used}) if used else facts)
-
-
-def _within_kit(lenses: list[Lens], wanted_mm: float) -> float:
-    """The focal length of the kit nearest to the wanted one."""
-    if not lenses:
-        return wanted_mm
-    reachable = [min(max(wanted_mm, lens.shortest_mm), lens.longest_mm) for lens in lenses]
-    return min(reachable, key=lambda focal: max(focal / wanted_mm, wanted_mm / focal))
 
 
 def _accept(turn: Turn, focal_mm: float, *, chosen: bool) -> None:
@@ -368,17 +335,6 @@ def _accept(turn: Turn, focal_mm: float, *, chosen: bool) -> None:
         turn.change_walk(checks=turn.walk.checks | {"focal": "chosen"})
     turn.be_in(State.COMPOSITION, Trigger.LENS_CHOSEN)
     composition.go_on(turn)
-
-
-def lens_names(lenses: list[Lens]) -> str:
-    """Lenses as people write them: `16-35 or 24-105`."""
-    names = [
-        f"{measures.plain(lens.shortest_mm)}-{measures.plain(lens.longest_mm)}"
-        if lens.is_zoom
-        else f"{measures.plain(lens.shortest_mm)} mm"
-        for lens in lenses
-    ]
-    return measures.listing(names, TEXTS["or"])
 
 
 # answers to this step's questions

@@ -10,7 +10,7 @@ from bot.dialogue.compose import Role
 from bot.dialogue.facts import Facts, Symptom
 from bot.dialogue.reading import read
 from bot.dialogue.states import State, Trigger
-from bot.dialogue.steps import adjust, arrive, base, highlights, lens, repeat, what_if
+from bot.dialogue.steps import adjust, arrive, base, highlights, lens, lens_kit, repeat, what_if
 from bot.dialogue.steps.taken import take_settings
 from bot.dialogue.texts import TEXTS, known, measures
 from bot.dialogue.turn import Turn
@@ -100,7 +100,7 @@ def _settled(turn: Turn, facts: Facts, text: str) -> Facts:
     """A focal length told is set, no longer chosen by the bot; one lens told later is on."""
     known_now = set(facts.known())
     if len(facts.lenses) == 1 and "focal" in turn.walk.checks and not _IN_THE_BAG.search(text):
-        turn.change_walk(checks=turn.walk.checks | {"lens": lens.name_of(facts.lenses[0])})
+        turn.change_walk(checks=turn.walk.checks | {"lens": lens_kit.name_of(facts.lenses[0])})
     if "focal_mm" in known_now:
         turn.change_walk(checks=turn.walk.checks | {"focal": "set"})
     elif known_now & {"lenses"} and turn.walk.checks.get("focal") == "set":
