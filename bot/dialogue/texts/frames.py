@@ -27,7 +27,9 @@ FRAMES: Final[dict[str, str]] = {
     "ask.rear_screen": "Is this a picture of your camera's screen?",
     "ask.rear_screen.yes": "yes",
     "ask.rear_screen.no": "no, the frame itself",
-    "frame.screen_unusable": "Its brightness is the screen's, not the frame's, so I don't measure it.",
+    "frame.screen_unusable": (
+        "Its brightness is the screen's, not the frame's, so I don't measure it."
+    ),
     "ask.screen_says": "What does the screen show in the water?",
     "ask.screen_says.nothing": "no blinking",
     "ask.screen_says.dots": "dots blink",

@@ -64,7 +64,9 @@ LEVERS: Final[dict[str, str]] = {
         "Too near for one frame: {f_number}, {frames} frames, focus from {near} to {far}; "
         "or step back."
     ),
-    "symptom.soft_phone": "Tap the rock beside the fall to focus and step back from the nearest one.",
+    "symptom.soft_phone": (
+        "Tap the rock beside the fall to focus and step back from the nearest one."
+    ),
     "symptom.diffraction": (
         "{f_number} softens everything by diffraction: use {better}. "
         "Then timer 2 s, stabiliser off, column down."
@@ -80,11 +82,15 @@ LEVERS: Final[dict[str, str]] = {
     "symptom.leaves": (
         "A second frame for the leaves: 1/125 s, ISO up by the same stops, nothing else touched."
     ),
-    "symptom.glare": "Turn the polariser until rock and leaves stop shining, before the water dies.",
+    "symptom.glare": (
+        "Turn the polariser until rock and leaves stop shining, before the water dies."
+    ),
     "symptom.glare_time": (
         "Polariser on, turned until the shine goes; meter after turning: about 1.7 stops, so {time}."
     ),
-    "symptom.glare_none": "Without a polariser: move until the shine leaves the rock, or wait for cloud.",
+    "symptom.glare_none": (
+        "Without a polariser: move until the shine leaves the rock, or wait for cloud."
+    ),
     "symptom.blue": (
         "Shade is blue: fix the white balance at 6500 to 8000 K until rock looks grey; "
         "leave the water slightly cool."
@@ -93,7 +99,9 @@ LEVERS: Final[dict[str, str]] = {
     "symptom.leaning_numbers": (
         "At {focal} a level camera holds the top from {distance} back; or tilt hard, on purpose."
     ),
-    "symptom.too_small": "Step back and go longer: twice as far at twice the focal length keeps the fall.",
+    "symptom.too_small": (
+        "Step back and go longer: twice as far at twice the focal length keeps the fall."
+    ),
     "symptom.too_small_numbers": (
         "From there {focal} fills the frame with the fall, {longer} with its half."
     ),

@@ -10,7 +10,9 @@ REASONS: Final[dict[str, str]] = {
     ),
     "why.speed.leaf": "Speed {speed}: your timed leaf.",
     "why.speed.mean_fall": "Speed {speed}: mean of a free fall, √(2gh) ÷ 2 (mechanics).",
-    "why.speed.foot": "Speed {speed}: near the foot, between drag and free fall (Gunn & Kinzer 1949).",
+    "why.speed.foot": (
+        "Speed {speed}: near the foot, between drag and free fall (Gunn & Kinzer 1949)."
+    ),
     "why.speed.chute": "Speed {speed}: a chute, √(g × depth) (Chow 1959; Grant 1997).",
     "why.speed.stream_guess": "Speed {speed}: a lively stream (own rule); a timed leaf is better.",
     "why.bands": "Textured is 1 to 10 % (own rule, set on common practice).",
@@ -35,7 +37,9 @@ REASONS: Final[dict[str, str]] = {
         "A ladder, because one number never fits all water; the shape is chosen on a large screen "
         "(common practice)."
     ),
-    "why.leaf_frame": "1/125 s holds leaves in a light wind; same brightness by ISO (common practice).",
+    "why.leaf_frame": (
+        "1/125 s holds leaves in a light wind; same brightness by ISO (common practice)."
+    ),
     "why.step": "{step}.",
     "why.frame": (
         "{share} of the frame has a channel at its end. From a JPEG that is about; "

@@ -184,8 +184,7 @@ WALK: Final[dict[str, str]] = {
     "highlights.dots": "Dots are sparkle, fine. {settings} holds the white: {look}.",
     "highlights.held": "The white holds. {settings}: {look}.",
     "highlights.held_by_iso": (
-        "The white holds. {settings}: {look}. More only by ISO: lift it at home, "
-        "or say `too dark`."
+        "The white holds. {settings}: {look}. More only by ISO: lift it at home, or say `too dark`."
     ),
     "highlights.darker": "Patches are lost texture. Next: {settings}{look}.",
     "highlights.much_darker": "All of it is lost texture. Next: {settings}{look}.",
