@@ -198,8 +198,8 @@ _HURT: Final = Rules(
             r"|through)\b)(?! dry)"
         ),
         (
-            r"(?:not )?(?:sure|know|tell|check|see) (?:if|whether) (?:he|she|they|\w+) (?:is|are) (?:still )?"
-            r"(?:breathing|alive|conscious|hurt|badly hurt|injured)\b"
+            r"(?:not )?(?:sure|know|tell|check|see) (?:if|whether) (?:he|she|they|\w+) (?:is|are) "
+            r"(?:still )?(?:breathing|alive|conscious|hurt|badly hurt|injured)\b"
         ),
         r"unconscious\b",
         r"(?:not|stopped|barely|hardly) (?:really )?breathing\b",

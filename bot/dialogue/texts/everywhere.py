@@ -46,7 +46,7 @@ EVERYWHERE: Final[dict[str, str]] = {
     "kit.known": "Your kit: {list}.",
     "kit.unknown": "I don't know your kit yet.",
     "kit.how": (
-        "Add or correct in words: `full frame, 16-35 f/4, tripod, polariser, 3-stop ND`, or `no ND`."
+        "Add or correct in words: `full frame, 16-35 f/4, tripod, polariser, 3-stop ND`; `no ND`."
     ),
     "units.metric": "Metres from now on. `units` switches back.",
     "units.imperial": "Feet from now on. `units` switches back.",
