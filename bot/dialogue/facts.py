@@ -158,9 +158,16 @@ class Facts(BaseModel):
         }
 
     def updated(self, newer: Facts) -> Facts:
-        """These facts with those of `newer` laid over them; lenses are added, not replaced."""
+        """These facts with those of `newer` laid over them; lenses are added, not replaced.
+
+        The same lens named again keeps the widest f-number that was told once.
+        """
         changes = newer.known()
         if newer.lenses:
-            old = tuple(lens for lens in self.lenses if lens not in newer.lenses)
-            changes["lenses"] = old + newer.lenses
+            by_ends = {(lens.shortest_mm, lens.longest_mm): lens for lens in self.lenses}
+            for lens in newer.lenses:
+                ends = (lens.shortest_mm, lens.longest_mm)
+                known = by_ends.pop(ends, lens)
+                by_ends[ends] = lens if lens.widest_at_shortest is not None else known
+            changes["lenses"] = tuple(by_ends.values())
         return self.model_copy(update=changes)

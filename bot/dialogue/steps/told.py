@@ -189,7 +189,7 @@ def _settings_told(turn: Turn, changed: set[str]) -> bool:
 
 
 def _review(turn: Turn) -> None:
-    """Settings told outright: the same brightness at base ISO and the f-number of least blur."""
+    """Settings told outright: the same brightness at base ISO, sharper where theirs blurs."""
     facts = turn.facts
     given = take_settings(turn)
     if given is None:
@@ -199,7 +199,9 @@ def _review(turn: Turn) -> None:
     focal_mm = given.focal_mm or reckoning.USUAL_FULL_FRAME_MM / camera.sensor.crop_factor
     depth = reckoning.depth_of(facts, focal_mm, assumed)
     told = ev100(given.f_number, given.shutter_s, given.iso)
-    better = Settings(depth.exact, given.shutter_s, camera.base_iso)
+    fine = depth.needed * 0.98 <= given.f_number <= camera.sensor.softening_f * 1.02
+    f_number = given.f_number if fine else depth.exact
+    better = Settings(f_number, given.shutter_s, camera.base_iso)
     wanted = ev100(better.f_number, better.shutter_s, better.iso) - told
     solved = solving.solve(
         facts, better, wanted, look_times=(given.shutter_s / 64, given.shutter_s * 64)

@@ -65,7 +65,7 @@ _SPOKEN: Final[Mapping[str, _Spoken]] = {
     "water_speed_mps": lambda value, units: f"water {measures.speed(value, units)}",
     "water_depth_m": _length("water depth"),
     "look": lambda value, _units: f"look {value}",
-    "focal_mm": lambda value, _units: f"{measures.plain(value, 0)} mm",
+    "focal_mm": lambda value, _units: f"at {measures.plain(value, 0)} mm",
     "f_number": lambda value, _units: f_number_label(value),
     "shutter_s": lambda value, _units: shutter_label(value),
     "iso": lambda value, _units: iso_label(value),
