@@ -49,7 +49,7 @@ _QUESTIONS: Final = (
     Asked("lenses", ("lenses", "focal_mm")),
     Asked("focal", ("focal_mm",)),
     Asked("other_lens", ("lenses", "focal_mm")),
-    Asked("too_near", (), ("back", "section")),
+    Asked("too_near", (), ("farther", "section")),
     Asked("section", ("section_height_m",)),
     Asked("top", (), ("covered", "sky", "lip")),
     Asked("sides", (), ("clean", "twig", "bright")),

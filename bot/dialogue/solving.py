@@ -90,7 +90,7 @@ def solve(
         tripod=not facts.hand_held and facts.has_tripod is not False,
         small_steps=bool(facts.small_steps),
         focal_mm=focal_mm,
-        near_m=facts.nearest_m,
+        near_m=reckoning.nearest_of(facts),
         far_m=facts.farthest_m or facts.distance_m,
         in_sun=True if facts.light == "full sun" else None,
         wind=bool(facts.wind),

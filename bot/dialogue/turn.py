@@ -13,6 +13,7 @@ from bot.dialogue.context import (
     PASSING_SLOTS,
     PLACE_SLOTS,
     Context,
+    GivenSettings,
     Note,
     Place,
     Question,
@@ -62,6 +63,13 @@ class Turn:
     def walk(self) -> Walk:
         """The walk under way, a fresh one when there is none."""
         return self.context.conversation.walk or Walk(started_at=self.now)
+
+    @property
+    def given(self) -> GivenSettings:
+        """The settings given last; asked for only by steps that come after the base."""
+        given = self.walk.given
+        assert given is not None  # noqa: S101  # the base gives them, or a frame brings them
+        return given
 
     @property
     def open_question(self) -> Question | None:

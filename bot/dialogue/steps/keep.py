@@ -50,9 +50,7 @@ def reached(turn: Turn) -> None:
 
 def ladder(turn: Turn) -> list[str]:
     """The same frame at several times, brightness held, as the dials show it."""
-    given = turn.walk.given
-    if given is None:
-        return []
+    given = turn.given
     camera = reckoning.camera_of(turn.facts, Assumed())
     rungs = [_rung(given, stops, camera) for stops in _RUNGS]
     return [rung for rung in rungs if rung is not None]
@@ -91,9 +89,7 @@ def answer_leaves(turn: Turn, value: str) -> None:
 
 def leaf_frame(turn: Turn) -> None:
     """The second, short frame for leaves in the wind, at equal brightness."""
-    given = turn.walk.given
-    if given is None:
-        return
+    given = turn.given
     camera = reckoning.camera_of(turn.facts, Assumed())
     water = Settings(given.f_number, given.shutter_s, given.iso)
     found = leaf.leaf_frame(water, camera, _widest(turn, given))
@@ -136,16 +132,11 @@ def answer_next(turn: Turn, value: str) -> None:
 
 def finish(turn: Turn) -> None:
     """Close the walk with a note of what was kept."""
-    given = turn.walk.given
-    if given is not None:
-        camera = reckoning.camera_of(turn.facts, Assumed())
-        focal = measures.focal(given.focal_mm, camera.sensor.crop_factor) if given.focal_mm else ""
-        turn.say(
-            Role.SETTINGS,
-            "keep.log_line" if focal else "keep.log_line_no_focal",
-            settings=settings_text(given, camera),
-            focal=focal,
-        )
+    given = turn.given
+    camera = reckoning.camera_of(turn.facts, Assumed())
+    crop = camera.sensor.crop_factor
+    focal = f", {measures.focal(given.focal_mm, crop)}" if given.focal_mm else ""
+    turn.say(Role.SETTINGS, "keep.log_line", settings=settings_text(given, camera) + focal)
     turn.say(Role.CHECK, "keep.finished")
     turn.change_conversation(walk=None, history=())
     turn.close_question()

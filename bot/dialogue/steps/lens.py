@@ -129,7 +129,7 @@ def _whole_fall(turn: Turn, height_m: float, distance_m: float) -> None:
     sensor = reckoning.sensor_of(facts, assumed)
     side_mm = reckoning.vertical_side_mm(facts, sensor)
     eye_m = reckoning.camera_height_of(facts, assumed)
-    framing = _framing(turn, facts.nearest_m, eye_m, side_mm)
+    framing = _framing(turn, reckoning.nearest_of(facts), eye_m, side_mm)
     view = _View(sensor, side_mm, framing, _form(facts))
     _explain_framing(turn, view, height_m, distance_m, eye_m)
     if facts.focal_mm is not None and turn.walk.checks.get("focal") != "chosen":
@@ -154,7 +154,8 @@ def _framing(turn: Turn, nearest_m: float | None, eye_m: float, side_mm: float) 
 def _without_near(turn: Turn, view: _View, focal_mm: float, *, chosen: bool) -> bool:
     """Whether the fall alone fits, only the near rock does not: then say so and go on."""
     facts = turn.facts
-    if facts.nearest_m is None:
+    near_m = reckoning.nearest_of(facts)
+    if near_m is None:
         return False
     eye_m = reckoning.camera_height_of(facts, Assumed())
     alone = _framing(turn, None, eye_m, view.side_mm)
@@ -166,7 +167,7 @@ def _without_near(turn: Turn, view: _View, focal_mm: float, *, chosen: bool) -> 
         focal=measures.focal(focal_mm, view.sensor.crop_factor),
         form=view.form,
         tilt=_tilt(alone),
-        near=measures.length(facts.nearest_m, turn.units),
+        near=measures.length(near_m, turn.units),
         needed=measures.focal(view.framing.longest_mm, view.sensor.crop_factor),
     )
     _warn_of_lean(turn, replace(view, framing=alone), focal_mm)
@@ -355,7 +356,7 @@ def answer_format(turn: Turn, value: str) -> None:
 
 def answer_too_near(turn: Turn, value: str) -> None:
     """Go back, or take a section."""
-    if value == "back":
+    if value == "farther":
         turn.unlearn("distance_m")
         turn.say(Role.CAUTION, "lens.go_back")
         turn.ask(in_units("distance", turn.units))

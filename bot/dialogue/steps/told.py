@@ -191,9 +191,8 @@ def _settings_told(turn: Turn, changed: set[str]) -> bool:
 def _review(turn: Turn) -> None:
     """Settings told outright: the same brightness at base ISO, sharper where theirs blurs."""
     facts = turn.facts
-    given = take_settings(turn)
-    if given is None:
-        return
+    take_settings(turn)
+    given = turn.given
     assumed = reckoning.Assumed()
     camera = reckoning.camera_of(facts, assumed)
     focal_mm = given.focal_mm or reckoning.USUAL_FULL_FRAME_MM / camera.sensor.crop_factor
@@ -230,9 +229,7 @@ def _look_is(turn: Turn, shutter_s: float) -> str:
 
 
 def _say_look(turn: Turn) -> None:
-    given = turn.walk.given
-    if given is None:
-        return
+    given = turn.given
     camera = reckoning.camera_of(turn.facts, reckoning.Assumed())
     turn.say(
         Role.SETTINGS,
@@ -292,9 +289,8 @@ def _two_frames(turn: Turn, text: str) -> bool:
     found = better_time([_candidate(c) for c in seen], flow.times(reckoning.wished_look(facts)))
     best = seen[found.index]
     turn.learn(Facts(shutter_s=best.shutter_s))
-    given = take_settings(turn)
-    if given is None:
-        return False
+    take_settings(turn)
+    given = turn.given
     camera = reckoning.camera_of(facts, reckoning.Assumed())
     turn.be_in(State.HIGHLIGHTS, Trigger.NEW_FRAME)
     turn.say(

@@ -106,7 +106,7 @@ WALK: Final[dict[str, str]] = {
     "ask.too_near": (
         "From there the fall needs {needed}; your widest, {widest}, shows {section} of it."
     ),
-    "ask.too_near.back": "go back to {distance}",
+    "ask.too_near.farther": "go back to {distance}",
     "ask.too_near.section": "take a section",
     "ask.section": "How much of the fall shall the frame show? Like `4 m`",
     "ask.section_feet": "How much of the fall shall the frame show? Like `12 ft`",
@@ -250,7 +250,7 @@ WALK: Final[dict[str, str]] = {
     "ask.next.other_lens": "another lens",
     "ask.next.finish": "finish",
     "keep.log_line": (
-        "Note: {settings}, {focal}, kept here. Copy the files twice before the card is used again."
+        "Note: {settings}, kept here. Copy the files twice before the card is used again."
     ),
     "keep.finished": (
         "Walk closed, your kit is kept. `start` opens the next. Walk out with dry hands."
