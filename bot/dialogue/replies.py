@@ -73,7 +73,7 @@ _HEARD: Final[Mapping[str, Mapping[str, str]]] = {
         "finish": r"finish(?:ed)?|done|end|stop|home|enough|leave|leaving",
     },
     "too_near": {
-        "back": r"back|further|farther|move|walk",
+        "farther": r"go back|further|farther|move|walk",
         "section": r"section|part|detail|crop|stay",
     },
     "sky_gap": {"moved": r"moved?|tilt(?:ed)?|done", "bracket": r"bracket(?:ed|ing)?|two frames"},
