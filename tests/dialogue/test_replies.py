@@ -35,7 +35,7 @@ REPLIES = [
     ("leaves", "a little", "yes"),
     ("next", "I'm done", "finish"),
     ("next", "one more", "again"),
-    ("too_near", "I can walk back", "back"),
+    ("too_near", "I can walk back", "farther"),
     ("restart", "hmm let me see", None),
 ]
 
