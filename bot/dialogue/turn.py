@@ -71,11 +71,6 @@ class Turn:
         assert given is not None  # noqa: S101  # the base gives them, or a frame brings them
         return given
 
-    @property
-    def open_question(self) -> Question | None:
-        """The question that stood open when the event came."""
-        return self.before.conversation.question
-
     # what changes
 
     def change_conversation(self, **changes: Any) -> None:
@@ -201,11 +196,6 @@ class Turn:
     def question_put(self) -> bool:
         """Whether the answer ends with a question already."""
         return self._question is not None
-
-    @property
-    def answered(self) -> bool:
-        """Whether anything was said."""
-        return bool(self.parts)
 
     def keep_why(self) -> None:
         """The reasons of the answer before stay the ones that `why` tells."""

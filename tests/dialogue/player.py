@@ -2,7 +2,11 @@
 
 A transcript is a text file: `> ` is what the person types, `< ` what the bot says, and `! ` is
 something else that happens: `! later 9 h`, `! place 44.1512 -71.3498`, `! frame NAME` (a report
-from `REPORTS`), `! voice`, `! edit N text` (the N-th message of the person gets a new text).
+from `REPORTS` or a fault from `FAULTS`), `! caption NAME words` (a frame with words),
+`! late NAME` (a frame whose result comes with the next `! result`), `! withdraw` (the last frame),
+`! voice`, `! edit N text` (the N-th event of the person gets a new text), `! early text` (typed
+before the open question was put), `! reply QUESTION text` (to an older question of the bot),
+`! timer NAME`, `! aside text` (in a group room, to nobody in particular).
 `python -m tests.dialogue.player FILE…` plays the person's side again and writes what the bot
 says now; read the difference before you keep it.
 """
@@ -27,6 +31,8 @@ from bot.dialogue.events import (
     OtherReceived,
     PlaceReceived,
     TextReceived,
+    TimerFired,
+    Withdrawn,
 )
 from core.errors import FrameFault
 from core.frame.report import (
@@ -91,6 +97,26 @@ REPORTS: Final[dict[str, FrameReport]] = {
         settings=CameraSettings(1 / 60, 1.8, 400.0, 5.6),
         from_phone=True,
     ),
+    "nothing_known": FrameReport(
+        file_kind="JPEG",
+        width=2000,
+        height=3000,
+        metadata=FrameMetadata(),
+        size_note=SizeNote.FULL,
+        clipping=Clipping(0.014, {"red": 0.014, "green": 0.014, "blue": 0.014}, (_DROP,)),
+        room_stops=-2 / 3,
+        advice=Advice.DARKER,
+    ),
+    "dark_without_data": FrameReport(
+        file_kind="JPEG",
+        width=2000,
+        height=3000,
+        metadata=FrameMetadata(),
+        size_note=SizeNote.FULL,
+        clipping=Clipping(0.0, {"red": 0.0, "green": 0.0, "blue": 0.0}),
+        room_stops=1.0,
+        advice=Advice.BRIGHTER,
+    ),
     "copy": report(Advice.KEEP, 0.0, settings=CameraSettings(), size_note=SizeNote.RESIZED),
 }
 FAULTS: Final = {"broken": FrameFault.DAMAGED, "text": FrameFault.NOT_A_PICTURE}
@@ -103,6 +129,7 @@ class Player:
         self.context: Context | None = None
         self.now = START
         self.actions: tuple[Action, ...] = ()
+        self.frames: list[FrameReceived] = []
         self._count = 0
 
     def origin(self) -> Origin:
@@ -131,19 +158,28 @@ class Player:
         event = TextReceived(origin=self.origin(), text=text, corrects=f"$event{number}")
         return self.take(event)
 
-    def frame(self, name: str) -> list[Say]:
+    def frame(self, name: str, caption: str = "") -> list[Say]:
         """The person shares a frame; it is measured and the result comes back."""
+        return self.share(caption) + self.result(name)
+
+    def share(self, caption: str = "") -> list[Say]:
+        """The person shares a frame whose result has not come yet."""
         media = MediaRef(address="mxc://example.org/frame")
-        received = FrameReceived(origin=self.origin(), media=media)
-        said = self.take(received)
+        received = FrameReceived(origin=self.origin(), media=media, caption=caption)
+        self.frames.append(received)
+        return self.take(received)
+
+    def result(self, name: str) -> list[Say]:
+        """The result of the last shared frame comes."""
+        shared = self.frames[-1]
         checked = FrameChecked(
-            origin=received.origin,
-            frame_event_id=received.origin.event_id,
+            origin=shared.origin,
+            frame_event_id=shared.origin.event_id,
             report=REPORTS.get(name),
             fault=FAULTS.get(name),
             picture="picture" if name in REPORTS else None,
         )
-        return said + self.take(checked)
+        return self.take(checked)
 
     def happen(self, what: str) -> list[Say]:
         """Something that is no message, by its line in a transcript."""
@@ -170,11 +206,48 @@ def _edit(player: Player, rest: str) -> list[Say]:
     return player.edit(int(number), text)
 
 
+def _caption(player: Player, rest: str) -> list[Say]:
+    name, _, words = rest.partition(" ")
+    return player.frame(name, words)
+
+
+def _withdraw(player: Player, rest: str) -> list[Say]:
+    frame_id = rest or player.frames[-1].origin.event_id
+    return player.take(Withdrawn(origin=player.origin(), event_id=frame_id))
+
+
+def _early(player: Player, rest: str) -> list[Say]:
+    origin = player.origin().model_copy(update={"sent_at": player.now - timedelta(minutes=1)})
+    return player.take(TextReceived(origin=origin, text=rest))
+
+
+def _reply(player: Player, rest: str) -> list[Say]:
+    question, _, text = rest.partition(" ")
+    return player.take(TextReceived(origin=player.origin(), text=text, answers=question))
+
+
+def _timer(player: Player, rest: str) -> list[Say]:
+    return player.take(TimerFired(origin=player.origin(), name=rest, due=player.now))
+
+
+def _aside(player: Player, rest: str) -> list[Say]:
+    origin = player.origin().model_copy(update={"direct": False, "addressed": False})
+    return player.take(TextReceived(origin=origin, text=rest))
+
+
 _HAPPENINGS: Final[dict[str, Callable[[Player, str], list[Say]]]] = {
     "later": _later,
     "place": _place,
     "edit": _edit,
     "frame": lambda player, rest: player.frame(rest),
+    "caption": _caption,
+    "late": lambda player, rest: player.share(rest),
+    "result": lambda player, rest: player.result(rest),
+    "withdraw": _withdraw,
+    "early": _early,
+    "reply": _reply,
+    "timer": _timer,
+    "aside": _aside,
     "voice": lambda player, _: player.take(OtherReceived(origin=player.origin(), what="voice")),
 }
 

@@ -21,6 +21,8 @@ def answer(turn: Turn, asked: Facts) -> None:
     given = turn.walk.given
     if given is None or not asked.known():
         turn.say(Role.SETTINGS, "what_if.nothing")
+    elif asked.f_number is not None and reckoning.is_phone(turn.facts):
+        turn.say(Role.SETTINGS, "what_if.fixed")
     else:
         _say_difference(turn, given, asked)
     if repeat.standing(turn) is not None:
@@ -59,8 +61,6 @@ def _filters_or_aperture(asked: Facts) -> bool:
 
 def _changed(given: GivenSettings, asked: Facts, camera: Camera) -> GivenSettings:
     f_number, shutter_s, iso = reckoning.exact_settings(asked)
-    if camera.sensor.fixed_f_number is not None:
-        f_number = None
     changes = {
         "f_number": f_number,
         "shutter_s": shutter_s,

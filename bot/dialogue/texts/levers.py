@@ -48,6 +48,7 @@ LEVERS: Final[dict[str, str]] = {
     "what_if.same": "No difference in brightness; at {time} {look}.",
     "what_if.softer": "Fine detail softer: diffraction {new} µm against {old}.",
     "what_if.crisper": "Fine detail crisper: diffraction {new} µm against {old}; less depth.",
+    "what_if.fixed": "A phone's f-number is fixed; its time and ISO can change.",
     "what_if.nothing": "I can compare once there are settings: `what if f/16`, `what if 35 mm`.",
     # told
     "told.better": "Same brightness, sharper: {settings}, {look}.",

@@ -1,0 +1,78 @@
+"""A frame's report in plain lines, as the command line prints it, and the words beside a picture."""
+
+from __future__ import annotations
+
+from dataclasses import replace
+
+import pytest
+
+from bot.dialogue.facts import Units
+from bot.dialogue.texts import frames, measures
+from core.errors import FrameFault
+from core.frame.report import AreaKind, Box, CameraSettings, ClippedArea, SizeNote
+from tests.dialogue.player import REPORTS, report
+
+CLIPPED = REPORTS["clipped"]
+
+
+def test_clipped_frame_in_lines() -> None:
+    """Kind and size, settings, shares, areas with their places, the step, the advice."""
+    assert frames.frame_lines(CLIPPED) == [
+        "JPEG, 4000 × 6000",
+        "settings: 27 mm, f/13, 1/8 s, ISO 100",
+        "clipped: 1.4 % of the frame (red 1.4 %, green 1.4 %, blue 1.4 %)",
+        "A: white water, centre, 1.4 %, all channels",
+        "B: sparkle, bottom centre, 0.04 %, all channels",
+        "next frame: 2/3 stop darker",
+        "white water is lost: darker",
+    ]
+
+
+@pytest.mark.parametrize(
+    ("name", "lines"),
+    [
+        ("dark", ["room to the right: about 1 1/3 stops", "there is room: brighter"]),
+        ("sky", ["how far to move can't be said", "a sky gap: move, tilt, or bracket"]),
+        ("copy", ["settings: not in the file", "A small copy: tiny sparkle is lost in it"]),
+    ],
+)
+def test_other_frames_in_lines(name: str, lines: list[str]) -> None:
+    """What can't be said is said to be so."""
+    text = "\n".join(frames.frame_lines(REPORTS[name]))
+    for line in lines:
+        assert line in text
+
+
+def test_long_times_and_missing_settings() -> None:
+    """A time of 0.3 s or longer stands as a number of seconds; what is missing is left out."""
+    long = report(CLIPPED.advice, -1.0, settings=CameraSettings(shutter_s=2.5))
+    assert frames.frame_lines(long)[1] == "settings: 2.5 s"
+    resized = replace(long, size_note=SizeNote.RESIZED)
+    assert "small copy" in frames.frame_lines(resized)[-1]
+
+
+def test_one_channel_is_named() -> None:
+    """Blue alone at its end is not the same as white."""
+    area = ClippedArea("A", AreaKind.WHITE_WATER, Box(0, 0, 0.1, 0.1), 0.01, 0.1, ("blue",), 0.9)
+    assert frames.area_values(area)["channels"] == "blue only"
+    assert frames.area_values(area)["position"] == "top left"
+
+
+@pytest.mark.parametrize("fault", FrameFault)
+def test_every_fault_has_its_sentence(fault: FrameFault) -> None:
+    """What is wrong and what to send now, whatever the numbers."""
+    line = frames.fault_line(fault, {"limit": 100e6})
+    assert line.endswith(".")
+    assert "{" not in line
+
+
+@pytest.mark.parametrize(
+    ("distance_km", "climb_m", "units", "shown"),
+    [
+        (3.0, 150.0, Units.METRIC, "3 km, 150 m climb"),
+        (3.218688, 152.4, Units.IMPERIAL, "2 mi, 500 ft climb"),  # exact: 1 mi, 1 ft
+    ],
+)
+def test_walks_in_both_units(distance_km: float, climb_m: float, units: Units, shown: str) -> None:
+    """A way out in the person's units."""
+    assert measures.walk(distance_km, climb_m, units) == shown
