@@ -8,7 +8,7 @@ from typing import Final
 
 from bot.dialogue.actions import Action, Say
 from bot.dialogue.compose import Part, Role, message
-from bot.dialogue.context import Context
+from bot.dialogue.context import Context, Question
 from bot.dialogue.danger import Level, read_danger
 from bot.dialogue.events import (
     Event,
@@ -148,7 +148,7 @@ def _shared(turn: Turn, event: PlaceReceived | OtherReceived) -> None:
     match event:
         case PlaceReceived():
             arrive.place_shared(turn, event)
-        case OtherReceived():
+        case _:
             turn.say(Role.SETTINGS, f"other.{event.what}")
             if repeat.standing(turn) is not None:
                 repeat.put_again(turn)
@@ -238,7 +238,7 @@ def _words(turn: Turn, event: TextReceived) -> None:
     if command is not None and not offered:
         commands.run(turn, command)
         return
-    if asked is not None and asked.options and _answered(turn, event, asked):
+    if question and asked and asked.options and _answered(turn, event, question):
         return
     _facts(turn, event.text, asked)
 
@@ -283,10 +283,11 @@ def _resumed(turn: Turn, event: TextReceived) -> bool:
     return True
 
 
-def _answered(turn: Turn, event: TextReceived, asked: Asked) -> bool:
+def _answered(turn: Turn, event: TextReceived, question: Question) -> bool:
     """Whether the message was a numbered or worded reply to the open question."""
+    asked = QUESTIONS[question.name]
     number = number_answer(event.text)
-    if number is not None and _is_old(turn, event, asked):
+    if number is not None and _is_old(event, question):
         turn.say(Role.SETTINGS, "old_answer", number=str(number))
         repeat.put_again(turn)
         return True
@@ -302,23 +303,14 @@ def _answered(turn: Turn, event: TextReceived, asked: Asked) -> bool:
     if number is None:
         return False
     turn.say(Role.SETTINGS, "no_such_option", number=str(number), most=str(len(asked.options)))
-    _put_open_again(turn)
+    turn.ask(question.name, **question.values)
     return True
 
 
-def _put_open_again(turn: Turn) -> None:
-    question = turn.context.conversation.question
-    if question is not None:
-        turn.ask(question.name, **question.values)
-
-
-def _is_old(turn: Turn, event: TextReceived, asked: Asked) -> bool:
+def _is_old(event: TextReceived, question: Question) -> bool:
     """The number names another question, or was typed before this one was put."""
-    if event.answers and event.answers != asked.name:
+    if event.answers and event.answers != question.name:
         return True
-    question = turn.context.conversation.question
-    if question is None:
-        return False
     return (question.asked_at - event.origin.sent_at).total_seconds() > OLD_ANSWER_S
 
 

@@ -178,15 +178,13 @@ def speed_of(facts: Facts, assumed: Assumed) -> tuple[float, str] | None:
     return None
 
 
-def flowing(facts: Facts, focal_mm: float | None, assumed: Assumed) -> Flowing | None:
-    """The water in this frame, None while speed, distance or focal length are unknown."""
-    found = speed_of(facts, assumed)
-    if found is None or facts.distance_m is None or focal_mm is None:
-        return None
-    sensor = sensor_of(facts, assumed)
-    side_mm, angle_deg = _along_flow(facts, sensor)
-    coverage = float(water.coverage_m(facts.distance_m, side_mm, focal_mm))
-    return Flowing(found[0], coverage, angle_deg, found[1])
+def _flowing(facts: Facts, focal_mm: float, assumed: Assumed) -> Flowing:
+    found, distance_m = speed_of(facts, assumed), facts.distance_m
+    assert found is not None  # noqa: S101  # the caller has set what was unknown
+    assert distance_m is not None  # noqa: S101
+    side_mm, angle_deg = _along_flow(facts, sensor_of(facts, assumed))
+    coverage_m = float(water.coverage_m(distance_m, side_mm, focal_mm))
+    return Flowing(found[0], coverage_m, angle_deg, found[1])
 
 
 def flowing_or_usual(facts: Facts, focal_mm: float | None, assumed: Assumed) -> Flowing:
@@ -207,9 +205,7 @@ def flowing_or_usual(facts: Facts, focal_mm: float | None, assumed: Assumed) -> 
     if speed_of(told, Assumed()) is None:
         told = told.updated(Facts(fall_height_m=USUAL_HEIGHT_M))
         assumed.note("height", height_m=USUAL_HEIGHT_M)
-    found = flowing(told, focal_mm, assumed)
-    assert found is not None  # noqa: S101  # distance, speed and focal length are set above
-    return found
+    return _flowing(told, focal_mm, assumed)
 
 
 def _along_flow(facts: Facts, sensor: SensorFormat) -> tuple[float, float]:

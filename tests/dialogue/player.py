@@ -6,7 +6,8 @@ from `REPORTS` or a fault from `FAULTS`), `! caption NAME words` (a frame with w
 `! late NAME` (a frame whose result comes with the next `! result`), `! withdraw` (the last frame),
 `! voice`, `! edit N text` (the N-th event of the person gets a new text), `! early text` (typed
 before the open question was put), `! reply QUESTION text` (to an older question of the bot),
-`! timer NAME`, `! aside text` (in a group room, to nobody in particular).
+`! timer NAME`, `! unpainted` (a result without a picture), `! aside text` and `! aside_voice` (in
+a group room, to nobody in particular).
 `python -m tests.dialogue.player FILE…` plays the person's side again and writes what the bot
 says now; read the difference before you keep it.
 """
@@ -117,6 +118,7 @@ REPORTS: Final[dict[str, FrameReport]] = {
         room_stops=1.0,
         advice=Advice.BRIGHTER,
     ),
+    "sparkling": report(Advice.DARKER, -1 / 3, _SPARKLE),
     "copy": report(Advice.KEEP, 0.0, settings=CameraSettings(), size_note=SizeNote.RESIZED),
 }
 FAULTS: Final = {"broken": FrameFault.DAMAGED, "text": FrameFault.NOT_A_PICTURE}
@@ -169,15 +171,15 @@ class Player:
         self.frames.append(received)
         return self.take(received)
 
-    def result(self, name: str) -> list[Say]:
-        """The result of the last shared frame comes."""
+    def result(self, name: str, picture: str | None = "picture") -> list[Say]:
+        """The result of the last shared frame comes, with or without a marked picture."""
         shared = self.frames[-1]
         checked = FrameChecked(
             origin=shared.origin,
             frame_event_id=shared.origin.event_id,
             report=REPORTS.get(name),
             fault=FAULTS.get(name),
-            picture="picture" if name in REPORTS else None,
+            picture=picture if name in REPORTS else None,
         )
         return self.take(checked)
 
@@ -235,6 +237,12 @@ def _aside(player: Player, rest: str) -> list[Say]:
     return player.take(TextReceived(origin=origin, text=rest))
 
 
+def _aside_voice(player: Player, rest: str) -> list[Say]:
+    del rest
+    origin = player.origin().model_copy(update={"direct": False, "addressed": False})
+    return player.take(OtherReceived(origin=origin, what="voice"))
+
+
 _HAPPENINGS: Final[dict[str, Callable[[Player, str], list[Say]]]] = {
     "later": _later,
     "place": _place,
@@ -243,6 +251,8 @@ _HAPPENINGS: Final[dict[str, Callable[[Player, str], list[Say]]]] = {
     "caption": _caption,
     "late": lambda player, rest: player.share(rest),
     "result": lambda player, rest: player.result(rest),
+    "unpainted": lambda player, _: player.result("clean", None),
+    "aside_voice": _aside_voice,
     "withdraw": _withdraw,
     "early": _early,
     "reply": _reply,

@@ -42,7 +42,8 @@ def start(turn: Turn) -> None:
     turn.change_walk(started_at=turn.now)
     turn.move(Trigger.START)
     turn.caution("arrive")
-    _way_out(turn)
+    feet = "_feet" if turn.units is Units.IMPERIAL else ""
+    turn.say(Role.ASSUMPTION, f"arrive.offer{feet}")
     turn.move(Trigger.ARRIVED)
     lens.go_on(turn)
 
@@ -52,15 +53,6 @@ def begin_quietly(turn: Turn) -> None:
     turn.change_walk(started_at=turn.now)
     turn.change_person(cautions=frozenset())
     turn.caution("arrive_short")
-
-
-def _way_out(turn: Turn) -> None:
-    """The turn-back time if it can be told, else how to get it."""
-    if leave_at(turn.facts, turn.context.person.position, turn.now) is not None:
-        say_turn_back(turn)
-    else:
-        feet = "_feet" if turn.units is Units.IMPERIAL else ""
-        turn.say(Role.ASSUMPTION, f"arrive.offer{feet}")
 
 
 def place_shared(turn: Turn, event: PlaceReceived) -> None:
@@ -140,8 +132,7 @@ def say_turn_back(turn: Turn) -> None:
     facts, position = turn.facts, turn.context.person.position
     moment = leave_at(facts, position, turn.now)
     sunset = _sunset(facts, position, turn.now)
-    if moment is None or sunset is None:
-        return
+    assert moment is not None and sunset is not None  # noqa: S101, PT018  # the callers know both
     sure = position is not None
     past = sure and moment <= turn.now
     shown = clock_of(moment, sure=sure)

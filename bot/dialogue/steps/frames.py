@@ -167,9 +167,10 @@ def _darker(turn: Turn, report: FrameReport) -> None:
 
 
 def _sky(turn: Turn, report: FrameReport) -> None:
-    area = _worst(report, AreaKind.SKY_GAP)
-    if area is not None:
-        turn.say(Role.SETTINGS, "frame.sky", **frames.area_values(area))
+    for area in report.clipping.areas:
+        if area.kind is AreaKind.SKY_GAP:
+            turn.say(Role.SETTINGS, "frame.sky", **frames.area_values(area))
+            break
     turn.ask("sky_gap")
 
 
@@ -193,15 +194,12 @@ def _mention_sparkle(turn: Turn, report: FrameReport) -> None:
 def answer_area(turn: Turn, value: str) -> None:
     """Water or sky?"""
     report = turn.context.conversation.report
-    if report is None:
-        repeat.put_again(turn)
-        return
-    unsure = _worst(report, AreaKind.UNSURE)
+    areas = report.clipping.areas if report is not None else ()
     if value == "sky":
         turn.say(Role.SETTINGS, "highlights.sky")
         turn.ask("sky_gap")
         return
-    share = unsure.share if unsure is not None else 0.0
+    share = max((area.share for area in areas if area.kind is AreaKind.UNSURE), default=0.0)
     highlights.darker(turn, frames.step_for_share(share), "frame.next")
 
 

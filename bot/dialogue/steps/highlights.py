@@ -46,12 +46,9 @@ def blinked(turn: Turn, blink: Blink) -> None:
         case Blink.DOTS:
             note_levels(turn, given, clipped=False)
             holds(turn, "highlights.dots")
-        case Blink.SKY:
-            turn.say(Role.SETTINGS, "highlights.sky")
-            turn.ask("sky_gap")
         case Blink.PATCHES:
             darker(turn, PATCH_STOPS, "highlights.darker")
-        case Blink.SHEET:
+        case _:
             darker(turn, SHEET_STOPS, "highlights.much_darker")
 
 
@@ -164,9 +161,7 @@ def holds(turn: Turn, key: str = "highlights.held") -> None:
 
 def bracket(turn: Turn) -> None:
     """One darker frame for the sky, by the time alone."""
-    given = take_settings(turn)
-    if given is None:
-        return
+    given = turn.given
     camera = reckoning.camera_of(turn.facts, reckoning.Assumed())
     shorter = step_by(time_marks(camera.dial), given.shutter_s, 2 * camera.dial.value)
     turn.say(

@@ -136,7 +136,7 @@ def _go_on(turn: Turn, facts: Facts) -> None:
         _say_noted(turn, facts)
         lens.go_on(turn)
     elif changed & _GEOMETRY:
-        _anew(turn, state)
+        _anew(turn)
     elif state in {State.HIGHLIGHTS, State.KEEP, State.BASE} and changed & _BASE:
         base.give(turn)
     else:
@@ -161,13 +161,12 @@ def _put_question(turn: Turn) -> None:
     elif turn.walk.state in {State.ARRIVE, State.LENS}:
         lens.go_on(turn)
     else:
-        turn.ask("blink" if turn.walk.given is not None else "settings")
+        turn.ask("blink")
 
 
-def _anew(turn: Turn, state: State) -> None:
+def _anew(turn: Turn) -> None:
     """New geometry or another lens: choose again; composition answers stay."""
-    if state is not State.LENS:
-        turn.move(Trigger.TO_LENS)
+    turn.move(Trigger.TO_LENS)
     lens.go_on(turn)
 
 

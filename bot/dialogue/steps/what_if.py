@@ -31,7 +31,7 @@ def answer(turn: Turn, asked: Facts) -> None:
 
 def _say_difference(turn: Turn, given: GivenSettings, asked: Facts) -> None:
     camera = reckoning.camera_of(turn.facts, Assumed())
-    after = _changed(given, asked, camera)
+    after = _changed(given, asked)
     change = solving.level_of(after) - solving.level_of(given)
     time_s = given.shutter_s
     if asked.shutter_s is not None:
@@ -59,7 +59,7 @@ def _filters_or_aperture(asked: Facts) -> bool:
     return any(getattr(asked, slot) is not None for slot in slots)
 
 
-def _changed(given: GivenSettings, asked: Facts, camera: Camera) -> GivenSettings:
+def _changed(given: GivenSettings, asked: Facts) -> GivenSettings:
     f_number, shutter_s, iso = reckoning.exact_settings(asked)
     changes = {
         "f_number": f_number,
