@@ -10,6 +10,7 @@ from bot.dialogue.facts import Facts
 from bot.dialogue.reckoning import Assumed, Flowing
 from bot.dialogue.texts import TEXTS, measures
 from core.adjust import Lever, Plan, Polariser, Situation, Step, plan
+from core.adjust.situation import LONGEST_S
 from core.camera import POLARISER_STOPS, Camera
 from core.exposure import Settings, ev100
 from core.series import f_number_label, iso_label, shutter_label
@@ -82,7 +83,7 @@ def solve(
         narrowest_f=max(reckoning.lens_at(facts, used_mm).narrowest, settings.f_number),
         depth_f=depth.needed or None,
         wished_f=depth.exact,
-        look_times=look_times or flow.times(reckoning.wished_look(facts)),
+        look_times=timed(look_times or flow.times(reckoning.wished_look(facts))),
         keep=frozenset(keep),  # type: ignore[arg-type]  # the values of Keep are the names
         polariser=polariser_of(facts),
         nd_owned=facts.nd_stops or (),
@@ -96,6 +97,12 @@ def solve(
         wind=bool(facts.wind),
     )
     return Solved(plan(situation), situation, flow, camera, assumed)
+
+
+def timed(look_times: tuple[float, float]) -> tuple[float, float]:
+    """Times of a look, its short end not longer than anybody waits."""
+    shortest_s, longest_s = look_times
+    return min(shortest_s, LONGEST_S), longest_s
 
 
 def _widest(facts: Facts, focal_mm: float) -> float:

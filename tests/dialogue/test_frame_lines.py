@@ -1,4 +1,4 @@
-"""A frame's report in plain lines, as the command line prints it, and the words beside a picture."""
+"""A frame's report in plain lines, as the command line prints it; the words beside a picture."""
 
 from __future__ import annotations
 

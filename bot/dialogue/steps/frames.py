@@ -57,8 +57,6 @@ def checked(turn: Turn, event: FrameChecked) -> None:
         turn.say(Role.SETTINGS, f"fault.{fault}", **frames.fault_values(event.fault_numbers))
         repeat.put_again(turn)
         return
-    if turn.context.conversation.emergency is not None:
-        return
     if turn.context.conversation.walk is None:
         arrive.begin_quietly(turn)
     turn.change_conversation(report=event.report, picture=event.picture)
@@ -167,10 +165,8 @@ def _darker(turn: Turn, report: FrameReport) -> None:
 
 
 def _sky(turn: Turn, report: FrameReport) -> None:
-    for area in report.clipping.areas:
-        if area.kind is AreaKind.SKY_GAP:
-            turn.say(Role.SETTINGS, "frame.sky", **frames.area_values(area))
-            break
+    gap = max(report.clipping.areas, key=lambda area: area.kind is AreaKind.SKY_GAP)
+    turn.say(Role.SETTINGS, "frame.sky", **frames.area_values(gap))
     turn.ask("sky_gap")
 
 

@@ -234,7 +234,8 @@ def _warn_of_lean(turn: Turn, view: _View, focal_mm: float) -> None:
     if abs(framing.tilt_deg) < LEANING_DEG or facts.fall_height_m is None:
         return
     eye_m = reckoning.camera_height_of(facts, Assumed())
-    back_m = stand_back_m(facts.fall_height_m - eye_m, focal_mm, view.side_mm)
+    above_m = max(facts.fall_height_m - eye_m, 0.1)  # a fall below the camera: nothing leans
+    back_m = stand_back_m(above_m, focal_mm, view.side_mm)
     if facts.distance_m is not None and facts.distance_m >= back_m:
         turn.say(Role.ASSUMPTION, "lens.level_crop")
         return

@@ -77,7 +77,7 @@ def _shorter(solved: Solved) -> Solved | None:
     """The same darker step by the time, past the look; None where that does not do it."""
     change, time_s = solved.situation.change_stops, solved.situation.settings.shutter_s
     times = (time_s * 2**change / 2, time_s)
-    situation = replace(solved.situation, look_times=times)
+    situation = replace(solved.situation, look_times=solving.timed(times))
     found = replace(solved, plan=plan(situation), situation=situation)
     small = -_SMALL_STOPS <= change < 0 and solved.plan.remaining_stops < 0
     return found if small and found.plan.met else None
