@@ -78,7 +78,8 @@ def _soft_all(turn: Turn) -> None:
     turn.say(Role.SETTINGS, "symptom.shake")
 
 
-def _leaves(turn: Turn) -> None:
+def leaves(turn: Turn) -> None:
+    """Leaves that moved: a frame of their own."""
     given = turn.walk.given
     if given is None:
         turn.say(Role.SETTINGS, "symptom.leaves")
@@ -165,7 +166,7 @@ _ANSWERS: Final[Mapping[Symptom, Callable[[Turn], None]]] = {
     Symptom.SOFT_FAR: _soft_depth,
     Symptom.SOFT_ALL: _soft_all,
     Symptom.SOFT_SPOTS: _plainly("symptom.spots"),
-    Symptom.LEAVES_SMEARED: _leaves,
+    Symptom.LEAVES_SMEARED: leaves,
     Symptom.GLARE: _glare,
     Symptom.BLUE_CAST: _plainly("symptom.blue"),
     Symptom.LEANING: _leaning,

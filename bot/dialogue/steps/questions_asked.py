@@ -10,7 +10,7 @@ from bot.dialogue import reckoning
 from bot.dialogue.compose import Role
 from bot.dialogue.reading import read
 from bot.dialogue.reckoning import Assumed
-from bot.dialogue.steps import base, keep
+from bot.dialogue.steps import base, diagnosis
 from bot.dialogue.texts import TEXTS, measures
 from bot.dialogue.turn import Turn
 from core.camera import POLARISER_STOPS
@@ -233,10 +233,7 @@ def _lens(turn: Turn, clause: str) -> None:
 
 def _leaves(turn: Turn, clause: str) -> None:
     del clause
-    if turn.walk.given is None:
-        turn.say(Role.SETTINGS, "symptom.leaves")
-    else:
-        keep.leaf_frame(turn)
+    diagnosis.leaves(turn)
 
 
 _Answer = Callable[[Turn, str], None]
