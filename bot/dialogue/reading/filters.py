@@ -6,43 +6,30 @@ import re
 from typing import Final
 
 from bot.dialogue.reading.draft import Draft
+from bot.dialogue.reading.inventory import ND, NOT_HERE, POLARISER, is_denied
 from bot.dialogue.reading.numbers import Quantity
 from bot.dialogue.reading.phrases import any_of
 from bot.dialogue.reading.stops import is_filter, listed_before, nd_stops
 
-#: Left somewhere else, so not at hand now.
-NOT_HERE: Final = (
-    r"(?:left|forgot|forgotten|in the (?:car|hut|tent|van|boot|trunk)|at home|back (?:home|at|in)"
-    r"|at the (?:car|hut|hotel)|not with me|not here|no longer have|lost|broke\w*)"
-)
-#: Without one.
-WITHOUT: Final = (
-    r"(?:no|without(?: a| my)?|haven't got(?: a| any)?|(?:don't|do not) (?:have|own)(?: a| any)?"
-    r"|didn't bring(?: a| any| my| the)?)"
-)
-
-_POLARISER: Final = r"(?:pol[aeo]r+i[sz]\w*|pola|cpl|c-?pol|circular pol\w*|pol(?: filter)?)"
-_SAID: Final = any_of(_POLARISER)
+_SAID: Final = any_of(POLARISER)
 _LACKS: Final = any_of(
-    rf"{WITHOUT} {_POLARISER}\b(?! (?:on|mounted|effect))",
-    rf"{_POLARISER}\W{{1,3}}(?:no|nope|none|don't have)",
-    rf"(?:left|forgot|forgotten|lost)\b[^,;.]{{0,20}}\b{_POLARISER}",
-    rf"{_POLARISER}\b[^,;.]{{0,15}}\b{NOT_HERE}",
+    rf"(?:left|forgot|forgotten|lost)\b[^,;.]{{0,20}}\b{POLARISER}",
+    rf"{POLARISER}\b[^,;.]{{0,15}}\b{NOT_HERE}",
 )
 _OFF: Final = any_of(
-    rf"{_POLARISER}(?:'s)? (?:is |now |comes? )?(?:off|removed|out)",
-    rf"(?:no|without) {_POLARISER} on",
-    rf"(?:took|take|taken|taking|pulled|removed)\b[^,;.]{{0,12}}\b{_POLARISER}",
+    rf"{POLARISER}(?:'s)? (?:is |now |comes? )?(?:off|removed|out)",
+    rf"(?:no|without) {POLARISER} on",
+    rf"(?:took|take|taken|taking|pulled|removed)\b[^,;.]{{0,12}}\b{POLARISER}",
 )
 _ON: Final = any_of(
-    rf"{_POLARISER}(?:'s)? (?:(?:is|still|now|filter|already|always) )*"
+    rf"{POLARISER}(?:'s)? (?:(?:is|still|now|filter|already|always) )*"
     r"(?:on(?! wide)|mounted|turned|fitted|attached|in place|at (?:full|max|half))",
-    rf"(?:with|using|through|turned|have) (?:the|my) {_POLARISER}\b(?! (?:off|in the))",
-    rf"(?:put|screwed|mounted|added|using)\b[^,;.]{{0,10}}\b{_POLARISER}",
+    rf"(?:with|using|through|turned|have) (?:the|my) {POLARISER}\b(?! (?:off|in the))",
+    rf"(?:put|screwed|mounted|added|using)\b[^,;.]{{0,10}}\b{POLARISER}",
 )
-_ASKS_FOR_IT: Final = any_of(rf"(?:need|buy|get|worth|is|what's)(?: a| the)? {_POLARISER}")
+_ASKS_FOR_IT: Final = any_of(rf"(?:need|buy|get|worth|is|what's)(?: a| the)? {POLARISER}")
 #: Beside settings "with a polariser" says that it was on.
-_WITH: Final = re.compile(rf"(?:\b(?:with|and|plus)|\+) (?:a |the |my )?{_POLARISER}\b")
+_WITH: Final = re.compile(rf"(?:\b(?:with|and|plus)|\+) (?:a |the |my )?{POLARISER}\b")
 
 
 def read_polariser(draft: Draft) -> None:
@@ -50,7 +37,7 @@ def read_polariser(draft: Draft) -> None:
     text = draft.text
     if not _SAID.search(text) or _ASKS_FOR_IT.search(text):
         return
-    if _LACKS.search(text):
+    if _LACKS.search(text) or (is_denied(text, POLARISER) and not _OFF.search(text)):
         draft.note("has_polariser", value=False)
         return
     draft.note("has_polariser", value=True)
@@ -74,10 +61,7 @@ _OWNS_NO_FILTERS: Final = any_of(
     r"(?:forgot|left) (?:the |my |all )*filters?",
     r"no filters? (?:with me|at all|in the bag|here|today)",
 )
-_ND: Final = r"(?:nds?|nd filters?|neutral[ -]densit\w+)"
-_NO_ND: Final = any_of(
-    rf"(?:no|without(?: any)?|don't have(?: an| any)?|haven't got(?: an| any)?) {_ND}(?! needed)"
-)
+_ND_NOT_NEEDED: Final = any_of(rf"{ND} (?:needed|necessary|required)")
 _ND_OFF: Final = any_of(
     "no nd on", r"nds? (?:is |now )?(?:off|removed)", r"took (?:the |my )?nd off"
 )
@@ -149,7 +133,7 @@ def read_no_filters(draft: Draft) -> None:
         draft.note("polariser_on", value=False)
     elif _ND_OFF.search(text):
         draft.note("nd_on_stops", 0.0)
-    elif _NO_ND.search(text):
+    elif is_denied(text, ND) and not _ND_NOT_NEEDED.search(text):
         draft.note("nd_stops", ())
 
 

@@ -17,9 +17,9 @@ _FILTER_BEFORE: Final = re.compile(r"\b(?:the|my|with(?: the| my| a)?|a|own|have
 _FILTER_AFTER: Final = re.compile(
     r"^ ?(?:(?:is |are |still )*on|off|mounted|in place|nd|filter|glass|screwed|one)\b"
 )
-_UNDER: Final = re.compile(
-    r"^[ -]*(?:too )?(?:under|below|minus|negative)\b(?! (?:the|a|some|tall)\b)"
-)
+_UNDER: Final = re.compile(r"^[ -]*(?:too )?(?:under|below|minus|negative)\b")
+#: "2 under the trees" counts people; with its unit the number stays one of stops.
+_UNDER_SOMETHING: Final = re.compile(r"^[ -]*under (?:the|a|some|tall)\b")
 _OVER: Final = re.compile(r"^[ -]*(?:too )?(?:over|above|plus|positive)\b(?! the (?:rock|wat))")
 _BY_METER: Final = re.compile(r"\b(under|over) by(?: about)? ?$")
 _DARKER_FOUND: Final = (
@@ -89,7 +89,8 @@ def _meter_sign(draft: Draft, quantity: Quantity) -> int:
     if by:
         return -1 if by.group(1) == "under" else 1
     if _UNDER.search(after):
-        return -1
+        counted = quantity.unit != "stop" and _UNDER_SOMETHING.search(after)
+        return 0 if counted else -1
     return 1 if _OVER.search(after) else 0
 
 

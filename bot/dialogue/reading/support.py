@@ -5,20 +5,18 @@ from __future__ import annotations
 from typing import Final
 
 from bot.dialogue.reading.draft import Draft
-from bot.dialogue.reading.filters import NOT_HERE, WITHOUT
+from bot.dialogue.reading.inventory import NOT_HERE, TRIPOD, is_denied
 from bot.dialogue.reading.phrases import any_of
 
-#: With the slips of the thumb that were seen.
-_TRIPOD: Final = r"(?:tripods?|tripd|tri-?pod|triopd|tirpod|tripood)"
-_SAID: Final = any_of(_TRIPOD)
-_NONE: Final = any_of(rf"{WITHOUT} {_TRIPOD}", rf"{_TRIPOD}\W{{1,3}}(?:no|nope|none|don't have)")
+_SAID: Final = any_of(TRIPOD)
 _ELSEWHERE: Final = any_of(
-    rf"{_TRIPOD}\b[^,;.]{{0,12}}\b{NOT_HERE}",
-    rf"(?:left|forgot|forgotten)\b[^,;.]{{0,12}}\b{_TRIPOD}",
+    rf"{TRIPOD}\b[^,;.]{{0,12}}\b{NOT_HERE}",
+    rf"(?:left|forgot|forgotten)\b[^,;.]{{0,12}}\b{TRIPOD}",
+    rf"no {TRIPOD},? (?:i )?(?:left|forgot) it",
 )
 _STANDS_ON_IT: Final = any_of(
-    rf"on (?:a|the|my) (?:\w+ )?{_TRIPOD}",
-    rf"{_TRIPOD} (?:is |now )?(?:up|set up|out(?=$|[,.;])|at|level|stands)",
+    rf"on (?:a|the|my) (?:\w+ )?{TRIPOD}",
+    rf"{TRIPOD} (?:is |now )?(?:up|set up|out(?=$|[,.;])|at|level|stands)",
 )
 _TODAY: Final = any_of("today|here|with me|this time|now")
 _HAND_HELD: Final = any_of("hand[ -]?held", "handholding", "by hand", "from the hand")
@@ -30,13 +28,13 @@ def read_support(draft: Draft) -> None:
     "No tripod" is a fact of the kit; "in the car", "forgot", "today" are facts of this walk.
     """
     text = draft.text
-    if _NONE.search(text):
+    if _ELSEWHERE.search(text):
+        draft.note("has_tripod", value=True)
+        draft.note("hand_held", value=True)
+    elif is_denied(text, TRIPOD):
         draft.note("has_tripod", value=False)
         if _TODAY.search(text):
             draft.note("hand_held", value=True)
-    elif _ELSEWHERE.search(text):
-        draft.note("has_tripod", value=True)
-        draft.note("hand_held", value=True)
     elif _SAID.search(text):
         draft.note("has_tripod", value=True)
         if _STANDS_ON_IT.search(text):

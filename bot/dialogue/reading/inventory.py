@@ -1,0 +1,80 @@
+"""Whether a thing of the kit is denied: a "no" belongs to the thing behind it."""
+
+from __future__ import annotations
+
+import re
+from typing import Final
+
+from bot.dialogue.reading.phrases import any_of
+
+#: With the slips of the thumb that were seen.
+TRIPOD: Final = r"(?:tripods?|tripd|tri-?pod|triopd|tirpod|tripood|tripot)"
+POLARISER: Final = (
+    r"(?:(?:circular )?pol[aeo]r+i[sz]\w*|pola|cpl|c-?pol|circular pol\w*"
+    r"|pol ?filt(?:er|re)s?|pol)"
+)
+ND: Final = r"(?:nd filters?|nds?|neutral[ -]densit\w+(?: filters?)?)"
+
+#: Left somewhere else, so not at hand now.
+NOT_HERE: Final = (
+    r"(?:left|forgot|forgotten|in the (?:car|hut|tent|van|boot|trunk)|at home|back (?:home|at|in)"
+    r"|at the (?:car|hut|hotel)|not with me|not here|no longer have|lost|broke\w*)"
+)
+
+_THING: Final = rf"(?:{TRIPOD}|{POLARISER}|{ND}|filters?|(?:cable )?releases?|remotes?|monopods?)"
+#: "no", "without a", "didn't bring my", "neither": what makes the next thing missing.
+_WITHOUT: Final = (
+    r"(?:no|non|neither|nor|without(?: a| an| any| my)?|w/o(?: a| any)?"
+    r"|(?:haven't|hasn't) (?:got|brought)(?: a| an| any| my)?"
+    r"|(?:don't|do not|doesn't|didn't|do n't) (?:have|own|carry|bring|use)(?: a| an| any| my| the)?"
+    r"|not (?:got|have|having|own\w*)(?: a| an| any)?)"
+)
+_KIND: Final = r"(?:(?:real|proper|decent|single|circular|carbon|sturdy|good) )?"
+_DENIED_BEFORE: Final = re.compile(rf"\b{_WITHOUT} {_KIND}$")
+#: "no tripod or polariser", "neither tripod nor polariser", "no tripod/nd": one denial for all;
+#: behind "and" or a comma alone the next thing is there.
+_SHARED: Final = re.compile(
+    rf"\b{_WITHOUT} {_KIND}{_THING}(?:(?:, ?|,? (?:or|nor) |/)(?:a |an |any )?{_KIND}{_THING})*"
+    rf"(?:,? (?:or|nor) |/)(?:a |an |any )?{_KIND}$"
+)
+_COMMA_LIST: Final = re.compile(rf"^(?:, ?{_KIND}{_THING})*,? (?:or|nor) {_KIND}{_THING}\b")
+_IN_COMMA_LIST: Final = re.compile(
+    rf"\b{_WITHOUT} {_KIND}{_THING}(?:, ?{_KIND}{_THING})*, ?{_KIND}$"
+)
+#: "tripod no", "polariser? nope": the answer behind its thing ends the clause there.
+_DENIED_BEHIND: Final = re.compile(
+    r"^\s*[:=?-]?\s*\(?(?:no|nope|none|nada|don't have(?: one)?|haven't got(?: one)?)\)?"
+    r"(?=\s*(?:$|[,;.!?+&)]| and\b| but\b))"
+)
+#: "tripod yes pola yes nd no", dictated: each answer stands behind its thing.
+_LABELLED: Final = re.compile(rf"\b{_THING}\W{{1,3}}(?:yes|yep|(?:no|nope)(?=\W*(?:$|[,;.])))\b")
+_ANSWER_OF_FORMER: Final = re.compile(rf"\b{_THING} no $")
+_DENIED_DICTATED: Final = re.compile(rf"^ no {_THING}\b")
+
+
+def is_denied(text: str, thing: str) -> bool:
+    """Whether a message says that a thing is missing.
+
+    Args:
+        text: a message as `normalise` leaves it.
+        thing: the pattern of the thing's names, one of this module's.
+
+    Returns:
+        True when any mention of it is denied; a "no" between two things belongs to the second,
+        unless the message answers behind each thing ("tripod yes pola no nd no").
+    """
+    labelled = _LABELLED.search(text) is not None
+    return any(
+        _is_mention_denied(text[: match.start()], text[match.end() :], labelled=labelled)
+        for match in any_of(thing).finditer(text)
+    )
+
+
+def _is_mention_denied(before: str, after: str, *, labelled: bool) -> bool:
+    if _DENIED_BEHIND.search(after) or (labelled and _DENIED_DICTATED.search(after)):
+        return True
+    if labelled and _ANSWER_OF_FORMER.search(before):
+        return False
+    if _DENIED_BEFORE.search(before) or _SHARED.search(before):
+        return True
+    return bool(_IN_COMMA_LIST.search(before) and _COMMA_LIST.search(after))
