@@ -76,9 +76,34 @@ def plates(outlines: Sequence[Rectangle], width: int, height: int) -> list[Recta
     taken: list[Rectangle] = []
     for outline in outlines:
         others = [*(one for one in outlines if one is not outline), *taken]
-        places = _places(outline, side, width, height)
-        taken.append(min(places, key=lambda place: _hidden(place, outline, others, taken)))
+        near = _places(outline, side, width, height)
+        best = min(near, key=lambda place: _hidden(place, outline, others, taken))
+        if any(best.overlap(letter) for letter in taken):  # crowded: the nearest free place
+            free = [
+                place
+                for place in _grid(side, width, height)
+                if not any(place.overlap(letter) for letter in taken)
+            ]
+            best = min(free, key=lambda place: _distance(place, outline), default=best)
+        taken.append(best)
     return taken
+
+
+def _grid(side: int, width: int, height: int) -> list[Rectangle]:
+    """Places for a letter all over the frame, a quarter of a letter apart."""
+    margin, step = side // 8, max(side // 4, 1)
+    return [
+        Rectangle(left, top, left + side, top + side)
+        for top in range(margin, height - side - margin + 1, step)
+        for left in range(margin, width - side - margin + 1, step)
+    ]
+
+
+def _distance(place: Rectangle, outline: Rectangle) -> int:
+    """From the middle of a place to the middle of an outline, squared [px]; twice each way."""
+    across = place.left + place.right - outline.left - outline.right
+    down = place.top + place.bottom - outline.top - outline.bottom
+    return across * across + down * down
 
 
 def _hidden(

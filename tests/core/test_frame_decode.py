@@ -310,3 +310,11 @@ def test_halving() -> None:
     assert once[0, 0] == (0 + 1 + 7 + 8) // 4
     assert shrunk(pixels, 0) is pixels
     assert [halvings_to(side, 1600) for side in (300, 1600, 2200, 6000, 12_000)] == [0, 0, 0, 2, 3]
+
+
+@pytest.mark.parametrize(
+    "data", [b"\xff\xd8", b"\xff\xd8\xff\xe0\x00\x04ab\x00"], ids=["bare", "no scan"]
+)
+def test_a_jpeg_without_a_scan_has_no_end(data: bytes) -> None:
+    """Segments that lead to no scan (ITU-T T.81 annex B) hold no picture."""
+    assert not decoding._has_end(data)

@@ -8,7 +8,7 @@ from bot.dialogue.danger.kinds import DangerKind
 from bot.dialogue.danger.rules import END, GAP, PERSON, THE, WATER, Rules
 
 _FELL: Final = (
-    r"(?:fell|fallen|did fall|slipped|slid|tumbled|toppled|stumbled|jumped|plunged|dived|dove)"
+    r"(?:fell|fallen|did fall|slipped|slid|tumbled|toppled|stumbled|tripped|rolled|dropped|crashed|jumped|plunged|dived|dove)"
 )
 _TAKEN: Final = r"(?:swept|washed|carried|dragged|pulled|sucked|taken|knocked)"
 _DROP: Final = r"(?:edge|falls?|lip|drop|waterfall|brink|cliff|ledge|side)"
@@ -106,6 +106,9 @@ _IN_WATER: Final = Rules(
             r"|log|fall|rock))"
         ),
         r"underwater and",
+        r"(?:he|she|they|boy|girl|son|daughter|friend|wife|husband|kid|child|man|woman|someone|somebody)"
+        r" (?:is |are |got |went |still )+(?:under|below|behind) the (?:water|waterfall|falls?|foam|log)"
+        r"\b(?=.*\b(?:not|cannot|stuck|gone)\b)",
         (
             r"(?:not|never) (?:come|came|coming|gone) (?:back )?up(?: yet)?(?= [.,]|$| for| "
             r"again| yet)"
