@@ -1,0 +1,190 @@
+"""Lenses as typed: zooms by their two ends, primes by the word or where lenses were asked."""
+
+from __future__ import annotations
+
+import re
+from typing import Final
+
+from bot.dialogue.facts import LensFact
+from bot.dialogue.reading.draft import Draft
+from bot.dialogue.reading.numbers import Quantity
+
+#: Shortest and longest focal lengths of lenses that are made [mm] (common practice). Below the
+#: shortest only a phone's own lens lies.
+_SHORTEST_MM: Final = 4.0
+_LONGEST_MM: Final = 1500.0
+#: A zoom's ends differ by this factor at least (own rule; 16-20 is none, 14-24 is).
+_LEAST_ZOOM: Final = 1.3
+#: No zoom is shorter than this at its long end (own rule).
+_SHORTEST_LONG_END_MM: Final = 14.0
+_COUNTED: Final = re.compile(
+    r"^ ?-?(?:people|students|persons|of|times|kids|frames|shots|days|weeks|years|others|folks"
+    r"|guests|photographers|or so|beginners|pages|cars|dollars|euros|bucks|k\b)"
+)
+#: Ends of zooms that are made (common practice): a bare pair of numbers must be such.
+_ZOOM_ENDS: Final = frozenset(
+    {7, 8, 9, 10, 11, 12, 14, 15, 16, 17, 18, 20, 22, 24, 25, 28, 30, 32, 35, 36, 40, 42, 45, 50}
+    | {52, 55, 60, 64, 66, 70, 75, 77, 80, 85, 90, 100, 105, 110, 120, 125, 135, 140, 150, 180}
+    | {200, 210, 240, 250, 300, 350, 400, 450, 500, 600, 800}
+)
+#: Primes that are made (common practice): a bare number must be such.
+_PRIMES: Final = frozenset(
+    {8, 9, 10, 11, 12, 14, 15, 16, 17, 18, 20, 21, 23, 24, 25, 26, 27, 28, 30, 32, 33, 35, 40, 42}
+    | {45, 50, 55, 56, 58, 60, 65, 75, 80, 85, 90, 100, 105, 110, 120, 135, 150, 180, 200, 300}
+    | {400, 500, 600, 800}
+)
+_MILLIMETRES_AFTER: Final = re.compile(
+    r"^ ?(?:mm|f ?/? ?\d|/\d|lens|zoom|(?:[a-z]+ )?(?:lens|zoom))"
+)
+_EQUIVALENT: Final = re.compile(r"^\W*(?:mm )?(?:equiv\w*|eq\b)")
+#: No zoom opens less than this at its wide end (common practice); beyond it is a setting.
+_NARROWEST_WIDE_OPEN: Final = 7.1
+#: Nobody sets a fall wider than this (own rule): "50 f/1.8" is a lens.
+_WIDEST_SET: Final = 2.8
+_WIDE_OPEN_MARKS: Final = frozenset({1.2, 1.4, 1.8, 2.8, 3.5, 4.5, 5.6, 6.3})
+_PRIME: Final = re.compile(r"^ ?(?:mm )?(?:f ?/? ?\d\S* )?(?:[a-z]+ )?(?:prime|lens)\b")
+_PRIME_LISTED: Final = re.compile(r"\b(?:have|own|got|brought|lenses|primes)\b")
+#: Behind these a focal length is set, not owned.
+_SET: Final = re.compile(
+    r"(?:@|\b(?:at|zoomed(?: (?:in|out))?(?: to)?|zoom (?:at|to)|set (?:to|at|on)|using|around))"
+    r"(?: about| around)? ?$"
+)
+#: What parts the members of a list of lenses, or opens it.
+_LISTED: Final = re.compile(
+    r"(?:^|[,;.:&+/]|\b(?:and|plus|with|w/|an?|the|my|only|just|lens|lenses|or|frame|body|camera"
+    r"|formatfull|formatcrop|formatsmallcrop|formatmft|formatmedium))"
+    r" ?(?:an? |the |my |just |only )*$"
+)
+_LIST_GOES_ON: Final = re.compile(
+    r"^ ?(?:mm|s|er)?(?=\s*(?:$|[,;.:&+/!)]| and\b| plus\b| with\b| or\b| f ?/? ?\d| prime\b"
+    r"| lens\b| macro\b|\d?\.\d))"
+)
+_NO_LENS: Final = re.compile(r"\b(?:rain|thread|filters?|rings?|step-?up|pol\w*|cpl|nds?)\b\W*$")
+
+
+def read_lenses(draft: Draft) -> None:
+    """Zooms by their two ends, primes by the word; their apertures are no settings.
+
+    Where the open question asks for lenses, a focal length in a list is a prime, with or without
+    its unit: "35 mm", "a 24 and an 85"; "at 35 mm" stays what is set.
+    """
+    lenses = [_lens(draft, quantity) for quantity in draft.free("", "mm")]
+    found = tuple(dict.fromkeys(lens for lens in lenses if lens is not None))
+    if found:
+        draft.note("lenses", found)
+
+
+def _lens(draft: Draft, quantity: Quantity) -> LensFact | None:
+    ends = _ends(draft, quantity)
+    if ends is not None:
+        if _EQUIVALENT.search(draft.after(quantity)):
+            draft.refuse(quantity)
+            return None
+    elif _is_prime(draft, quantity):
+        ends = quantity.value, quantity.value
+    else:
+        return None
+    draft.claim(quantity)
+    wide, narrow = _widest(draft, quantity)
+    return LensFact(
+        shortest_mm=ends[0],
+        longest_mm=ends[1],
+        widest_at_shortest=wide,
+        widest_at_longest=narrow,
+    )
+
+
+def _ends(draft: Draft, quantity: Quantity) -> tuple[float, float] | None:
+    """The two ends of a zoom; None when the number is none."""
+    short, long = quantity.value, quantity.high
+    asked = "lenses" in draft.expecting
+    if long is None and quantity.fraction and quantity.unit == "" and asked:
+        short, long = (float(end) for end in quantity.text.split("/"))  # "24/70"
+    elif long is None or quantity.fraction or quantity.unit not in {"", "mm"}:
+        return None
+    if not (short >= _SHORTEST_MM and _SHORTEST_LONG_END_MM <= long <= _LONGEST_MM):
+        return None
+    if long / short < _LEAST_ZOOM or _COUNTED.search(draft.after(quantity)):
+        return None
+    spoken = quantity.unit == "mm" or _MILLIMETRES_AFTER.search(draft.text[quantity.end :])
+    made = {short, long} <= _ZOOM_ENDS
+    compact = "." in quantity.text and (asked or "camera_format" in draft.values)
+    return (short, long) if made or ((spoken or compact) and "/" not in quantity.text) else None
+
+
+def _widest(draft: Draft, lens: Quantity) -> tuple[float | None, float | None]:
+    """The widest f-numbers typed right behind a lens; the number is claimed with it."""
+    number = draft.neighbour(lens, 1)
+    if number is None or number not in draft.free("f", ""):
+        return None, None
+    between = draft.after(lens)
+    glued = between.strip() in {"", "mm", "lens", "zoom", "prime"} and (
+        number.unit == "f" or number.value in _WIDE_OPEN_MARKS
+    )
+    if not (glued or between == "/") or number.value > _NARROWEST_WIDE_OPEN:
+        return None, None
+    draft.claim(number)
+    return number.value, number.high or number.value
+
+
+def _is_prime(draft: Draft, quantity: Quantity) -> bool:
+    plain = not (quantity.is_range or quantity.fraction or quantity.signed)
+    if not plain or not _SHORTEST_MM <= quantity.value <= _LONGEST_MM:
+        return False
+    if _SET.search(draft.before(quantity)):
+        return False
+    if quantity.unit == "":
+        return quantity.value in _PRIMES and _is_bare_prime(draft, quantity)
+    if _opens_wide(draft, quantity) or _PRIME.search(draft.text[quantity.end :]):
+        return True
+    if "lenses" in draft.expecting:
+        return not _sets_up(draft) and not _NO_LENS.search(draft.before(quantity))
+    return bool(_PRIME_LISTED.search(draft.text))
+
+
+def _is_bare_prime(draft: Draft, quantity: Quantity) -> bool:
+    """A number without "mm": by its wide aperture, or in a list where lenses were asked."""
+    listed = _LISTED.search(draft.before(quantity)) is not None
+    if not listed or _NO_LENS.search(draft.before(quantity)):
+        return False
+    if _opens_wide(draft, quantity):
+        return "lenses" in draft.expecting or _speaks_of_lenses(draft)
+    if "lenses" not in draft.expecting or _sets_up(draft):
+        return False
+    if not _LIST_GOES_ON.search(draft.text[quantity.end :]):
+        return False
+    alone = len(draft.quantities) == 1 and draft.text == quantity.text.strip()
+    return "focal_mm" in draft.expecting or not alone
+
+
+def _opens_wide(draft: Draft, quantity: Quantity) -> bool:
+    """Whether an f-number stands right behind that nobody sets."""
+    number = draft.neighbour(quantity, 1)
+    if number is None or draft.after(quantity).strip() or number.value > _WIDEST_SET:
+        return False
+    return number.unit == "f" or (number.unit == "" and number.value in _WIDE_OPEN_MARKS)
+
+
+def _speaks_of_lenses(draft: Draft) -> bool:
+    """Whether a kit is told: a sensor, another lens, or a word of owning."""
+    zooms = any(quantity.is_range for quantity in draft.quantities)
+    return zooms or "camera_format" in draft.values or bool(_PRIME_LISTED.search(draft.text))
+
+
+def _sets_up(draft: Draft) -> bool:
+    """Whether the message tells settings, so that a focal length is one of them."""
+    return any(
+        quantity.unit in {"s", "iso"} or (quantity.unit == "f" and quantity.value > _WIDEST_SET)
+        for quantity in draft.quantities
+        if quantity.unit != "f" or not _follows_lens(draft, quantity)
+    )
+
+
+def _follows_lens(draft: Draft, quantity: Quantity) -> bool:
+    """Whether an f-number stands right behind a number, as the widest of a lens does."""
+    earlier = draft.neighbour(quantity, -1)
+    return (
+        earlier is not None
+        and earlier.unit in {"", "mm"}
+        and not draft.before(quantity).strip(" /")
+    )
