@@ -32,8 +32,9 @@ def _rows(name: str) -> list[list[str]]:
     return [line.split("\t") for line in lines]
 
 
-DANGERS = [*_rows("dangers.tsv"), *_rows("fresh_dangers.tsv"), *_rows("last_dangers.tsv")]
-HARMLESS = [*_rows("harmless.tsv"), *_rows("fresh_harmless.tsv"), *_rows("last_harmless.tsv")]
+_SETS = ("", "fresh_", "last_", "unseen_", "final_")
+DANGERS = [row for name in _SETS for row in _rows(f"{name}dangers.tsv")]
+HARMLESS = [row for name in _SETS for row in _rows(f"{name}harmless.tsv")]
 
 
 @pytest.mark.parametrize("row", DANGERS, ids=lambda row: row[2])

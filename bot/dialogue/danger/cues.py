@@ -53,7 +53,8 @@ _TURNING: Final = (
 )
 _DRIFTWOOD: Final = r"wood|logs?|branches|twigs|sticks|debris|trunks?|trees|leaves and \w+"
 _DRIFTS: Final = (
-    r"floating|coming down|washing|drifting|rushing|shooting|swimming|racing|carries|carrying"
+    r"floating|coming down|washing|drifting|rushing|shooting|swimming|racing|carries"
+    r"|carrying"
     r"|brings"
 )
 _BRINK: Final = (
@@ -73,7 +74,7 @@ _GOES: Final = (
     r"|lean out|leaning out|leaning over|lean over|cross|crossing|wade|wading|swim\w*"
     r"|hang|hanging|perch\w*|kneel\w*|crouch\w*|set up"
     r"|setting up|i am (?:on|at|right|now)|we are (?:on|at|right|now)|on the rock|on a "
-    r"rock|put (?:my|the) tripod|tripod (?:on|at|over)"
+    r"rock|(?:put|set) (?:my|the) tripod|tripod (?:on|at|over)"
     r"|feet (?:over|dangling)|balanc\w+|creep\w*|scoot\w*|inch out|edging|up here"
 )
 _SAFE_PLACE: Final = (
@@ -103,9 +104,11 @@ CUES: Final = (
                     r"footing|jumped|went in"
                 ),
                 (
-                    r"floating|drifting (?:down|off|away)|downstream|cannot see (?:him|her"
+                    r"floating|drifting (?:down|off|away)|downstream|cannot see (?:him"
+                    r"|her"
                     r"|them)|under (?:the )?water"
-                    r"|underwater|head (?:is )?under|holding on|rapids|to shore|not come up"
+                    r"|underwater|head (?:is )?under|holding on|rapids|to shore|not come "
+                    r"up"
                     r"|cannot swim|help (?:him|her|them)"
                 ),
                 unless=_KIT + "|leaf|leaves|" + _PICTURE,
@@ -117,13 +120,19 @@ CUES: Final = (
         DangerKind.FLOOD,
         together=(
             Cues(
+                r"way up|(?:much|way|a lot|far) higher|(?:looks|is|getting|gets) angry",
+                r"water|river|creek|stream|brook",
+                unless=r"viewpoint|iso|walk\w*|climb\w*|mist|" + _PICTURE,
+            ),
+            Cues(
                 rf"(?:{_TURBID})",
                 (
                     rf"(?:{_BODY_OF_WATER})\b.*\b(?:{_TURNING})\b"
                     rf"|\b(?:{_TURNING})\b.*\b(?:{_BODY_OF_WATER})"
                 ),
                 unless=(
-                    r"tannin|peat\w*|boots?|shoes?|rocks?|leaves|bank|bear|mug|walls?|moss"
+                    r"tannin|peat\w*|boots?|shoes?|rocks?|leaves|bank|bear|mug|walls?"
+                    r"|moss"
                     r"|path|trail|"
                 )
                 + _PICTURE,
@@ -135,11 +144,13 @@ CUES: Final = (
             ),
             Cues(
                 (
-                    r"(?:my|the|our) (?:marks?|marker|stone|rock|boots?|feet|tripod|bag|spot"
+                    r"(?:my|the|our) (?:marks?|marker|stone|rock|boots?|feet|tripod|bag"
+                    r"|spot"
                     r"|island|gravel bar|beach|ledge)"
                 ),
                 (
-                    r"(?:water|creek|river|stream)\b.*\b(?:reached|reaching|reaches|covered"
+                    r"(?:water|creek|river|stream)\b.*\b(?:reached|reaching|reaches"
+                    r"|covered"
                     r"|covers|swallowed|touches now|took|at my)"
                 ),
                 unless=_PICTURE + "|leaf",
@@ -171,7 +182,8 @@ CUES: Final = (
                     r")?(?:ahead|off|alone|back|upstream|downstream|up|down|out|for|to)\b"
                 ),
                 (
-                    r"is not (?:at|there|here|back|answering|in)\b|are not (?:at|there|here"
+                    r"is not (?:at|there|here|back|answering|in)\b|are not (?:at|there"
+                    r"|here"
                     r"|back)|not (?:come )?back|no (?:sign|answer|reply)|not returned"
                 ),
                 unless=_PICTURE + "|light|sun|" + _KIT,
@@ -190,14 +202,16 @@ CUES: Final = (
             Cues(
                 r"wet|soaked|drenched|fell in|spray",
                 (
-                    r"(?:freezing|shaking|trembling|shivering|chattering|so cold|really cold"
+                    r"(?:freezing|shaking|trembling|shivering|chattering|so cold|really "
+                    r"cold"
                     r"|very cold|too cold|cold and (?:tired|shaky))"
                 ),
                 unless=_KIT + "|morning|" + _PICTURE,
             ),
             Cues(
                 (
-                    r"not stop (?:shaking|trembling)|stop (?:shaking|trembling)|shakes? all "
+                    r"not stop (?:shaking|trembling)|stop (?:shaking|trembling)|shakes? "
+                    r"all "
                     r"over|shaking (?:all over|so much|a lot|badly)"
                 ),
                 r"i|he|she|we|they|my|hands|body|cold|wet",
@@ -222,7 +236,8 @@ CUES: Final = (
                     r"|broke my|my) (?:working )?(?:torch|headlamp|flashlight|lamp)s?"
                 ),
                 (
-                    r"how (?:do|can) (?:i|we|you)|moon|get (?:down|out|back)|way (?:down|out"
+                    r"how (?:do|can) (?:i|we|you)|moon|get (?:down|out|back)|way (?:down"
+                    r"|out"
                     r"|back)|dusk|dark|night|sunset|sun is|km|miles?|late|trail|path|car"
                 ),
                 unless="iso|light painting|" + _PICTURE,
@@ -230,8 +245,10 @@ CUES: Final = (
             Cues(
                 r"(?:dark|darkness|night|nightfall|dusk)",
                 (
-                    r"(?:trail|path|way|walk|hike|km|miles?|hours?) (?:\w+ ){0,4}?(?:left|to "
-                    r"go|back|out|down|ahead|steep|gone|from the car)|scared|cannot (?:find"
+                    r"(?:trail|path|way|walk|hike|km|miles?|hours?) (?:\w+ ){0,4}?(?:left"
+                    r"|to "
+                    r"go|back|out|down|ahead|steep|gone|from the car)|scared|cannot "
+                    r"(?:find"
                     r"|see)|how do (?:i|we) get"
                 ),
                 unless="before|turn back|planned|plan|" + _PICTURE,
@@ -243,8 +260,10 @@ CUES: Final = (
         together=(
             Cues(
                 (
-                    r"(?:trail|path|track|markers?|blazes|cairns|gps|map)(?: is| are| has| "
-                    r"have)?(?: just)? (?:gone|stopped|ended|vanished|disappeared|dead|wrong"
+                    r"(?:trail|path|track|markers?|blazes|cairns|gps|map)(?: is| are| has"
+                    r"| "
+                    r"have)?(?: just)? (?:gone|stopped|ended|vanished|disappeared|dead"
+                    r"|wrong"
                     r"|useless|missing|not (?:make sense|fit|match|load))"
                 ),
                 r"only|no|bush\w*|forest|woods|where|now|which|lost|help|we|i|cannot|and",
@@ -258,7 +277,8 @@ CUES: Final = (
             Cues(
                 r"flash(?:es|ing)?|bolts?",
                 (
-                    r"clouds?|sky|storm|ridge|horizon|mountains?|rumbl\w+|boom|bang|closer"
+                    r"clouds?|sky|storm|ridge|horizon|mountains?|rumbl\w+|boom|bang"
+                    r"|closer"
                     r"|seconds later|overhead"
                 ),
                 unless="off|leaves|hole|strobe|fill|highlights?|screen|blink\\w*|"
@@ -287,10 +307,16 @@ CUES: Final = (
     Rules(
         DangerKind.WADING,
         gate=(
-            "feet|foot|boots|barefoot|waders|legs|shoes|sandals|tripod|cross|island|other"
+            "feet|foot|boots|barefoot|waders|legs|shoes|sandals|tripod|cross|island"
+            "|other"
             "|middle|waist|knee"
         ),
         together=(
+            Cues(
+                r"stand(?:ing)? (?:beside|next to|behind|by|with) it",
+                r"in the (?:water|creek|stream|river|brook|pool|current)",
+                unless=_PICTURE,
+            ),
             Cues(
                 (
                     r"(?:my |our |bare |both )?(?:feet|foot|boots|barefoot|sandals)|me "
@@ -301,8 +327,10 @@ CUES: Final = (
             ),
             Cues(
                 (
-                    r"(?:cross(?:ing)?|get|walk|go|wade|jump|hop|over) (?:\w+ ){0,2}?(?:to"
-                    r"|onto|on) (?:the|that|this) (?:\w+ )?(?:island|gravel bar|sandbar|far "
+                    r"(?:cross(?:ing)?|get|walk|go|wade|jump|hop|over) (?:\w+ "
+                    r"){0,2}?(?:to"
+                    r"|onto|on) (?:the|that|this) (?:\w+ )?(?:island|gravel bar|sandbar"
+                    r"|far "
                     r"bank|other bank|opposite bank|far side|mid\w* (?:rock|boulder)"
                     r"|opposite side)"
                 ),
@@ -319,10 +347,16 @@ CUES: Final = (
     Rules(
         DangerKind.BARRIER,
         gate=(
-            "rail|guard|fence|barrier|chain|rope|clos|tape|entry|enter|keep|sign|warn|danger"
+            "rail|guard|fence|barrier|chain|rope|clos|tape|entry|enter|keep|sign|warn"
+            "|danger"
             "|barric|off|restrict|forbid|prohib|tresp"
         ),
         together=(
+            Cues(
+                r"signs? (?:says?|said|tells?|asks?)",
+                r"off it|but|minutes?|anyway|good spot|better spot|just|quick\w*|nobody|ignor\w+",
+                unless=_PICTURE,
+            ),
             Cues(
                 rf"(?:{_BARS})",
                 rf"(?:{_PASSES})",
@@ -337,8 +371,10 @@ CUES: Final = (
             Cues(
                 r"icicles?|ice (?:curtain|wall|fall|column|pillars?)|hanging ice|ice",
                 (
-                    r"(?:stand\w*|sit\w*|set up|walk\w*|am|are|go|going|crawl\w*|step\w*) "
-                    r"(?:\w+ ){0,3}?(?:below|under|underneath|beneath|behind|on the|onto)\b"
+                    r"(?:stand\w*|sit\w*|set up|walk\w*|am|are|go|going|crawl\w*"
+                    r"|step\w*) "
+                    r"(?:\w+ ){0,3}?(?:below|under|underneath|beneath|behind|on the"
+                    r"|onto)\b"
                 ),
                 unless="look\\w*|like|exposure|away|" + _PICTURE,
             ),

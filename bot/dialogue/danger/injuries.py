@@ -40,7 +40,8 @@ _HURT: Final = Rules(
     DangerKind.HURT,
     plain=(
         (
-            rf"(?:{_WHOSE}|i have |has |have |got )?{_DAMAGED} (?:up )?(?:my|his|her|their|an?"
+            rf"(?:{_WHOSE}|i have |has |have |got )?{_DAMAGED} (?:up )?(?:my|his|her|their"
+            r"|an?"
             r"|both|\w+ is) "
             rf"(?:\w+ )?{_BODY}\b(?! of the (?:tripod|frame|fall)|piece| lamp)"
         ),
@@ -56,7 +57,8 @@ _HURT: Final = Rules(
         ),
         (
             rf"(?:my|his|her|their|{PERSON} is|\w+ is|the|both) (?:left |right )?{_BODY}"
-            r"(?: (?:is|are|has|have|looks?|feels?|might be|may be|just|really|pretty|all|be"
+            r"(?: (?:is|are|has|have|looks?|feels?|might be|may be|just|really|pretty|all"
+            r"|be"
             r"|badly"
             rf"|totally|probably|so|i|think|completely|getting|starting to))* {_HURTS}\b"
         ),
@@ -66,8 +68,10 @@ _HURT: Final = Rules(
         ),
         r"cannot (?:even |really )?(?:put|bear|place) (?:any |much )?weight",
         (
-            r"cannot (?:even |really |hardly |barely )?(?:walk|stand|get up|stand up|step)"
-            r"(?= [.,]|$| on (?:it|my|his|her|the foot)| any ?more| at all| alone| and| by| "
+            r"cannot (?:even |really |hardly |barely )?(?:walk|stand|get up|stand up"
+            r"|step)"
+            r"(?= [.,]|$| on (?:it|my|his|her|the foot)| any ?more| at all| alone| and| "
+            r"by| "
             r"without| or| properly)"
         ),
         r"(?:barely|hardly) (?:walk|stand|breathe|conscious)\b",
@@ -87,19 +91,23 @@ _HURT: Final = Rules(
         ),
         r"the bleeding\b",
         (
-            r"blood (?:everywhere|all over|on (?:his|her|my|the rock)|is|coming|running|loss"
+            r"blood (?:everywhere|all over|on (?:his|her|my|the rock)|is|coming|running"
+            r"|loss"
             r"|pouring|in)\b"
         ),
         r"(?:lot|lots|losing|much|coughing) (?:of )?blood\b",
         (
-            r"(?:hit|banged|smacked|cracked|knocked|struck|bumped|whacked) (?:\w+ )?(?:my|his"
+            r"(?:hit|banged|smacked|cracked|knocked|struck|bumped|whacked) (?:\w+ )?(?:my"
+            r"|his"
             r"|her|their) (?:\w+ )?head\b"
         ),
         r"(?:hit|struck|caught|got) (?:on|in) the (?:head|face|back|leg|chest)\b",
         (
-            r"(?:rocks?|stones?|boulder|branch|tree|log|ice|icicle) (?:just )?(?:came down"
+            r"(?:rocks?|stones?|boulder|branch|tree|log|ice|icicle) (?:just )?(?:came "
+            r"down"
             r"|fell|landed|dropped|rolled"
-            r"|hit|struck|came|crashed|got|smashed|smacked)(?: down)?(?: right)? ?(?:on|onto"
+            r"|hit|struck|came|crashed|got|smashed|smacked)(?: down)?(?: right)? ?(?:on"
+            r"|onto"
             r"|on top of|in)? "
             r"(?:me|him|her|us|them|someone|somebody|(?:my|his|her|our|one of"
             rf"|a) {GAP}(?:{PERSON}|{_BODY}))\b"
@@ -114,26 +122,30 @@ _HURT: Final = Rules(
             r"|small )?(?:rocks?|stones?|branch|boulder|tree|log|ice|icicle)"
         ),
         (
-            r"(?:am|is|are|was|got|gets|been|badly|seriously|pretty|really|someone|somebody"
+            r"(?:am|is|are|was|got|gets|been|badly|seriously|pretty|really|someone"
+            r"|somebody"
             r"|friend|bad) (?:badly |seriously |pretty |really |bad |quite )?(?:hurt"
             r"|injured)\b(?! the)"
         ),
         (
-            r"hurt (?:himself|herself|myself|themselves|ourselves|badly|bad|real|and alone"
+            r"hurt (?:himself|herself|myself|themselves|ourselves|badly|bad|real|and "
+            r"alone"
             r"|her|his|alone)\b"
         ),
         r"alone and (?:hurt|injured)\b",
         r"injured\b(?= [.,]|$| (?:hiker|person|man|woman|student|leg|and|here|on|by|at|friend|at))",
         r"(?:snake|viper|adder|rattler|dog|tick) ?bite\b",
         (
-            r"(?:bitten|(?<!a )bit) by an? (?:snake|dog|spider|viper|adder|rattlesnake|tick"
+            r"(?:bitten|(?<!a )bit) by an? (?:snake|dog|spider|viper|adder|rattlesnake"
+            r"|tick"
             r"|scorpion|bat|something)"
         ),
         r"(?:snake|viper|adder|dog) bit\b",
         r"bit (?:me|him|her)\b",
         r"stung (?:by|me|him|her|all)\b",
         (
-            r"(?:need|needs|get|send|want|call|calling|called|where is) (?:an? |the |some "
+            r"(?:need|needs|get|send|want|call|calling|called|where is) (?:an? |the "
+            r"|some "
             r"|for |us |in |urgent |mountain |out |medical )*(?:ambulance|rescue|medic"
             r"|paramedics?|doctor|helicopter"
             r"|first aid|evacuation|evac|search and rescue|emergency services|medical "
@@ -147,28 +159,33 @@ _HURT: Final = Rules(
             r"emergency\b(?! (?:exit|blanket|light|battery|sign))"
         ),
         (
-            r"(?:chest pain|heart attack|seizure|having a stroke|anaphyla\w*|allergic "
+            r"(?:chest (?:pains?|hurts|is tight|feels tight)|heart attack|seizure|having "
+            r"a stroke|anaphyla\w*|allergic "
             r"(?:reaction|shock)|concuss\w+|hypoglyc\w+|epipen)"
         ),
         r"(?:there has been|had|was|been in|bad|been) an? (?:bad |serious |terrible )?accident\b",
         r"(?:passed|knocked) out(?= [.,]|$| and| cold| for| on| by| after)",
         r"(?:no pulse|not have a pulse|cpr)\b",
         (
-            r"(?:deep|nasty|bad|big|head) (?:cut|gash|wound)\b(?= [.,]|$| (?:in|on|to|across"
+            r"(?:deep|nasty|bad|big|head) (?:cut|gash|wound)\b(?= [.,]|$| (?:in|on|to"
+            r"|across"
             r"|and|from|it))(?! (?:in|on|of) (?:the )?(?:rock|frame|wall|cliff))"
         ),
         (
-            r"(?:he|she|friend|wife|husband|someone|somebody|i|kid|student|they|we) (?:is "
+            r"(?:he|she|friend|wife|husband|someone|somebody|i|kid|student|they|we) "
+            r"(?:is "
             r"|are |am |has |have )?(?:just )?(?:fainted|collapsed|choking|blacked out)\b"
         ),
         (
-            r"^(?:sos|mayday(?: mayday)*|sos sos(?: sos)?|emergency|help (?:emergency|sos|me "
+            r"^(?:sos|mayday(?: mayday)*|sos sos(?: sos)?|emergency|help (?:emergency|sos"
+            r"|me "
             r"please i am hurt))$"
         ),
     ),
     by_people=(
         (
-            r"(?:trouble|difficulty|hard time|struggling|problems|struggles|hard) (?:with "
+            r"(?:trouble|difficulty|hard time|struggling|problems|struggles|hard) "
+            r"(?:with "
             r")?(?:breathing|to breathe)\b|short of breath\b|gasping\b"
         ),
         r"(?:is|are|out|was) out cold\b|knocked senseless\b|unconcious\b",
@@ -180,12 +197,14 @@ _HURT: Final = Rules(
         r"in (?:a lot of |terrible |so much |agony|bad |great |real |extreme )+(?:pain|agony)?\b",
         r"(?:screaming|crying|moaning|groaning) (?:\w+ )?(?:in|with|from) pain\b",
         (
-            r"(?:needs?|have to get|get|go) (?:\w+ )?(?:to )?(?:a |the )?(?:hospital|stitches"
+            r"(?:needs?|have to get|get|go) (?:\w+ )?(?:to )?(?:a |the )?(?:hospital"
+            r"|stitches"
             r"|surgeon|er)\b"
         ),
         r"(?:going|went|gone|is|seems) (?:in|into|in to) shock\b",
         (
-            r"(?:fell|tumbled|slid|went) (?:backwards?|head ?first|headlong|badly|awkwardly"
+            r"(?:fell|tumbled|slid|went) (?:backwards?|head ?first|headlong|badly"
+            r"|awkwardly"
             r"|all the way down|to the bottom|off the (?:top|back|edge|side))\b"
         ),
         (
@@ -198,10 +217,13 @@ _HURT: Final = Rules(
             r"|through)\b)(?! dry)"
         ),
         (
-            r"(?:not )?(?:sure|know|tell|check|see) (?:if|whether) (?:he|she|they|\w+) (?:is|are) "
+            r"(?:not )?(?:sure|know|tell|check|see) (?:if|whether) (?:he|she|they|\w+) "
+            r"(?:is|are) "
             r"(?:still )?(?:breathing|alive|conscious|hurt|badly hurt|injured)\b"
         ),
         r"unconscious\b",
+        r"faint(?:ed|s)(?= [.,]|$| and| on| from| again| in| just)",
+        r"through (?:my|his|her) (?:foot|hand|leg|arm|palm|boot)\b",
         r"(?:not|stopped|barely|hardly) (?:really )?breathing\b",
         r"unresponsive\b",
         r"not respond(?:ing|s)?(?: to (?:me|us|anything|anybody|voice|his name|her name))\b",
@@ -216,16 +238,21 @@ _HURT: Final = Rules(
             rf")?{_FALLEN_FROM}\b(?! (?:in|into) (?:shadow|shade|focus))"
         ),
         (
-            r"fell (?:about |around |maybe |like |a good |at least |some |from )*(?:\d+|ten"
-            r"|five|six|eight|three|four|two|fifteen|twenty|thirty|a few|several|a couple "
+            r"fell (?:about |around |maybe |like |a good |at least |some |from )*(?:\d+"
+            r"|ten"
+            r"|five|six|eight|three|four|two|fifteen|twenty|thirty|a few|several|a "
+            r"couple "
             r"of) ?(?:feet|foot|ft|m|met(?:er|re)s?|yards)\b"
         ),
         (
             r"(?:(?<=^i )|(?<=\bi )|(?<=he )|(?<=she )|(?<=they )|(?<=just )|(?<=friend )"
-            r"|(?<=wife )|(?<=husband )|(?<=son )|(?<=daughter )|(?<=someone )|(?<=somebody )"
+            r"|(?<=wife )|(?<=husband )|(?<=son )|(?<=daughter )|(?<=someone )"
+            r"|(?<=somebody )"
             r"|(?<=student )|(?<=kid ))"
-            r"(?:fell|fallen|slipped)(?= [.,]|$| and (?:cannot|hit|hurt|broke|now|twisted|is"
-            r"|he|she|i|my|landed|his|her)| hard| bad| badly| on (?:the|a|some|my|his|her|wet"
+            r"(?:fell|fallen|slipped)(?= [.,]|$| and (?:cannot|hit|hurt|broke|now|twisted"
+            r"|is"
+            r"|he|she|i|my|landed|his|her)| hard| bad| badly| on (?:the|a|some|my|his|her"
+            r"|wet"
             r"|slick|slimy|ice)| down (?:hard|here|and)|"
             r" (?:pretty|really) (?:hard|bad))"
         ),

@@ -28,34 +28,41 @@ _UP: Final = (
     r"(?:rising\b(?! (?:mist|spray|steam|vapou?r|fog))|risen|rose|swollen|coming up|came "
     r"up|come up|comes up|going up|gone up|went up"
     r"|higher(?! (?:in|up in) the)|climbing|jumped|surging|surged|up (?:a|by|\d|and|fast"
-    r"|again|quite|since|half|ten|some|another|about|nearly)"
-    r"|creeping up|rises\b|deeper (?:now|than)|swelling|picking up (?:fast|quickly))"
+    r"|again|quite|since|half|ten|some|another|about|nearly|since)"
+    r"|way up|creeping up|rises\b|deeper (?:now|than)|swelling|picking up (?:fast"
+    r"|quickly))"
 )
 _NOT_PICTURE: Final = (
     r"(?!.*\b(?:tannin|peat|tea coloured|iron|in the (?:frame|picture|photo|raw|file|shot"
     r"|jpe?g|image)|on (?:the |my )?screen))"
 )
 _AMOUNT: Final = (
-    r"(?:an?|one|two|three|four|five|six|ten|half an?|\d+|some|another|about|several|good|few"
+    r"(?:an?|one|two|three|four|five|six|ten|half an?|\d+|some|another|about|several|good"
+    r"|few"
     r"|at least|almost|nearly|by)"
 )
 _FLOOD: Final = Rules(
     DangerKind.FLOOD,
     plain=(
         (
-            rf"{_RIVER} (?:(?!not|never|nor|rocks?|leaves|over|with)\w+ ){{0,6}}?{_DIRTY}(?= "
+            rf"{_RIVER} (?:(?!not|never|nor|rocks?|leaves|over|with)\w+ "
+            rf"){{0,6}}?{_DIRTY}(?= "
             r"[.,]|$| (?:now|all|and|but|since|as|suddenly|fast|today|like|here|so|just"
-            r"|quickly|after|from|too|again|coming|down)\b)(?<!over the brown)(?<!tones are "
+            r"|quickly|after|from|too|again|coming|down)\b)(?<!over the brown)(?<!tones "
+            r"are "
             rf"brown){_NOT_PICTURE}"
         ),
         (
             rf"{_RIVER} (?:(?!not|never|level|mist|sun|spray|in|of|over|drops?)\w+ "
-            rf"){{0,4}}?(?:rising|rises|rose|risen|coming up|came up|swelling|swollen|higher"
-            r"|faster and)\b(?! (?:mist|spray|steam|iso|line|to the (?:right|left)|in the "
+            rf"){{0,4}}?(?:rising|rises|rose|risen|coming up|came up|swelling|swollen"
+            r"|higher"
+            r"|faster and)\b(?! (?:mist|spray|steam|iso|line|to the (?:right|left)|in "
+            r"the "
             r"(?:frame|picture)|key|contrast))"
         ),
         (
-            rf"{_RIVER} (?:\w+ ){{0,2}}?(?:up|higher|risen) (?:by )?(?:about )?\d+ ?(?:cm|in"
+            rf"{_RIVER} (?:\w+ ){{0,2}}?(?:up|higher|risen) (?:by )?(?:about )?\d+ ?(?:cm"
+            r"|in"
             r"|inch|inches|m|ft|feet|foot)\b"
         ),
         (
@@ -63,12 +70,14 @@ _FLOOD: Final = Rules(
             r")*(?:coming|going|shooting|crashing) (?:over|down|through|past)\b"
         ),
         (
-            r"(?:crossing|ford|stepping stones|way back|path|trail|bridge|stones) (?:back "
+            r"(?:crossing|ford|stepping stones|way back|path|trail|bridge|stones) "
+            r"(?:back "
             r")?(?:is|are|was|got|has been) (?:now |all |already )*(?:underwater|flooded"
             r"|covered|washed away|washed out|submerged)\b"
         ),
         (
-            rf"(?<!mist from the ){_RIVER}{_TURNS} {_DIRTY}\b(?! (?:rock|stone|bear|mug))(?! "
+            rf"(?<!mist from the ){_RIVER}{_TURNS} {_DIRTY}\b(?! (?:rock|stone|bear"
+            r"|mug))(?! "
             rf".*stays? clear){_NOT_PICTURE}"
         ),
         (
@@ -78,13 +87,16 @@ _FLOOD: Final = Rules(
         rf"{_RIVER}{_TURNS} {_UP}",
         (
             r"it (?:all |just |suddenly |has |is |now )*(?:went|gone|turned|turning|going"
-            r"|goes|getting|got|changed) (?:\w+ ){0,3}?(?:to |into )?(?:brown|chocolate|muddy"
+            r"|goes|getting|got|changed) (?:\w+ ){0,3}?(?:to |into )?(?:brown|chocolate"
+            r"|muddy"
             r"|mud|murky)\b"
             r"(?! (?:tone|cast|tint))"
         ),
         (
-            r"it (?:has |is )?(?:came up|come up|coming up|rising|rose|risen|went up|gone "
-            rf"up) (?:{_AMOUNT} )*(?:fast|quick|quickly|foot|feet|inch|inches|cm|m|ft|hand)"
+            r"it (?:has |is )?(?:came up|come up|coming up|rising|rose|risen|went up"
+            r"|gone "
+            rf"up) (?:{_AMOUNT} )*(?:fast|quick|quickly|foot|feet|inch|inches|cm|m|ft"
+            r"|hand)"
         ),
         (
             rf"(?:up|rose|risen|higher) (?:by )?(?:{_AMOUNT} )+(?:foot|feet|inch|inches|cm"
@@ -96,26 +108,34 @@ _FLOOD: Final = Rules(
             r"(?:valley|canyon|gorge|creek|river)|from above)"
         ),
         (
-            r"(?:roar|noise|sound)(?: of (?:the )?(?:water|fall|falls|creek|river))? (?:just "
-            r"|is |has |got |getting |gets |grew |suddenly |now |become |became |all of a "
+            r"(?:roar|noise|sound)(?: of (?:the )?(?:water|fall|falls|creek|river))? "
+            r"(?:just "
+            r"|is |has |got |getting |gets |grew |suddenly |now |become |became |all of "
+            r"a "
             r"sudden )+louder"
         ),
         r"(?:sudden|new|strange|growing|louder) roar\b",
         (
-            r"(?:twigs|branches|sticks|debris|logs|tree trunks|whole trees|trees|driftwood"
-            r"|mud)(?: and \w+)?(?: \w+){0,2}? (?:coming|floating|washing|drifting|carried"
+            r"(?:twigs|branches|sticks|debris|logs|tree trunks|whole trees|trees"
+            r"|driftwood"
+            r"|mud)(?: and \w+)?(?: \w+){0,2}? (?:coming|floating|washing|drifting"
+            r"|carried"
             r"|going|rushing|came|swept|in the (?:water|current) now)"
             r"(?: down| past| by|$| now| along)"
         ),
         (
-            r"(?:lots|more and more|suddenly|loads|tons|bunch) (?:of )?(?:leaves|twigs|foam"
-            r"|sticks|debris)(?: and \w+)?(?: \w+){0,3} (?:down|past|by|floating|coming|in "
+            r"(?:lots|more and more|suddenly|loads|tons|bunch) (?:of )?(?:leaves|twigs"
+            r"|foam"
+            r"|sticks|debris)(?: and \w+)?(?: \w+){0,3} (?:down|past|by|floating|coming"
+            r"|in "
             r"the (?:water|creek|stream|river))"
         ),
         r"flash ?flood\w*",
         (
-            r"(?:is|are|was|getting|got|been|it is|now|river|creek|stream|trail|path|crossing"
-            r"|road|bridge|gorge|valley|canyon) (?:now |all |completely |getting )*flood(?:ed"
+            r"(?:is|are|was|getting|got|been|it is|now|river|creek|stream|trail|path"
+            r"|crossing"
+            r"|road|bridge|gorge|valley|canyon) (?:now |all |completely |getting "
+            r")*flood(?:ed"
             r"|ing)\b(?! (?:with|by|in) (?:\w+ )?light)"
         ),
         r"^flood(?:ing)?(?: here| now| coming)?$",
@@ -123,25 +143,32 @@ _FLOOD: Final = Rules(
         r"wall of (?:brown |muddy )?water\b",
         r"(?:dam|weir) (?:\w+ ){0,2}(?:broke|burst|release\w*|siren|opened|opening|alarm|horn)",
         (
-            r"sirens? (?:is |are |just |has )*(?:going|went|sounding|sounded|upstream|wailing"
+            r"sirens? (?:is |are |just |has )*(?:going|went|sounding|sounded|upstream"
+            r"|wailing"
             r"|from the)"
         ),
         (
-            r"(?:marked|mark|crossed|stood|sat|dry|ago|earlier|before|this morning|was|were"
-            r"|used to be)\b.{0,60}\b(?:underwater|submerged|under now|covered(?: by| with| "
-            r"in)? (?:by |with )?(?:water|now)|gone , covered|washed away|cm deep|deep now"
+            r"(?:marked|mark|crossed|stood|sat|dry|ago|earlier|before|this morning|was"
+            r"|were"
+            r"|used to be)\b.{0,60}\b(?:underwater|submerged|under now|covered(?: by| "
+            r"with| "
+            r"in)? (?:by |with )?(?:water|now)|gone , covered|washed away|cm deep|deep "
+            r"now"
             r"|flooded)"
         ),
         (
             r"(?:rocks?|stones?|mark|marker|stepping stones|path|beach|gravel|ledge"
-            r"|crossing)(?: \w+){0,8}? (?:underwater now|now underwater|already underwater"
-            r"|is underwater|are underwater|submerged now|now submerged|gone under|covered "
+            r"|crossing)(?: \w+){0,8}? (?:underwater now|now underwater|already "
+            r"underwater"
+            r"|is underwater|are underwater|submerged now|now submerged|gone under"
+            r"|covered "
             r"now|now covered|disappeared)\b"
         ),
         r"cut off by (?:the )?(?:water|river|creek|stream)",
         r"(?:brown|muddy|big|huge) wave\b|wave (?:of (?:brown |muddy )?water|coming down)\b",
         (
-            r"(?:stepping stones|stones|rocks|crossing)(?: \w+){0,3}? (?:have |has |are |is "
+            r"(?:stepping stones|stones|rocks|crossing)(?: \w+){0,3}? (?:have |has |are "
+            r"|is "
             r"|just )+(?:disappeared|vanished|gone|underwater)\b(?! (?:in|into) (?:the "
             r")?(?:shadow|frame|dark|black|white|haze|mist))"
         ),
@@ -154,12 +181,15 @@ _THUNDER: Final = Rules(
         r"thunder ?clouds?\b(?! (?:photo|in the (?:frame|picture)|for drama))",
         (
             r"(?:first|a|big|huge|another|of) bolts?\b(?=.*\b(?:sky|ridge|thunder|hill"
-            r"|light\w*|cloud\w*|over|storm)\b)(?! (?:on|for|in) (?:the|my) (?:tripod|plate"
+            r"|light\w*|cloud\w*|over|storm)\b)(?! (?:on|for|in) (?:the|my) (?:tripod"
+            r"|plate"
             r"|head))"
         ),
         (
-            r"(?<! as )(?<!fall is )(?<!falls is )(?<!water is )(?<!waterfall is "
-            r")(?<!cascade is )thunder\b(?! (?:of the (?:fall|water|cascade|river)|mug|creek"
+            r"(?<! as )(?<!sound is like )(?<!noise is like )(?<!roar is like )(?<!fall "
+            r"is )(?<!falls is )(?<!water is )(?<!waterfall is "
+            r")(?<!cascade is )thunder\b(?! (?:of the (?:fall|water|cascade|river)|mug"
+            r"|creek"
             r"|falls|canyon|point|valley|gorge))"
             r"(?!.*\bof the (?:fall|falls|water|cascade)\b)"
         ),
@@ -180,16 +210,20 @@ _THUNDER: Final = Rules(
         r"(?:flash|flashes)(?: \w+){0,8}? (?:count\w*|seconds later|boom|bang|rumbl\w*|and a)\b",
         (
             r"(?:saw|see|seen|seeing|was that|is that|another|some) (?:a |some |the |big "
-            r"|bright )*flash(?:es)? (?:over|behind|in the (?:sky|clouds|distance)|above|to "
+            r"|bright )*flash(?:es)? (?:over|behind|in the (?:sky|clouds|distance)|above"
+            r"|to "
             r"the|from the cloud)"
         ),
         (
-            r"(?:hear|heard|hearing|distant|loud|big|sky|clouds? (?:is|are)|far|deep|that) "
-            r"(?:a |some |the |distant |loud |low |deep )*(?:rumbl\w+|boom(?:s|ing)?)\b(?! "
+            r"(?:hear|heard|hearing|distant|loud|big|sky|clouds? (?:is|are)|far|deep"
+            r"|that) "
+            r"(?:a |some |the |distant |loud |low |deep )*(?:rumbl\w+|boom(?:s"
+            r"|ing)?)\b(?! "
             r"(?:of the|from the fall))"
         ),
         (
-            r"rumbl\w+ (?:in the (?:distance|sky|clouds|west|east|north|south)|overhead|far"
+            r"rumbl\w+ (?:in the (?:distance|sky|clouds|west|east|north|south)|overhead"
+            r"|far"
             r"|behind the|over the (?:ridge|hill|mountain)|getting)"
         ),
         r"hair (?:is |are |on \w+ \w+ )*(?:stand\w*|going|rising|lifting)",

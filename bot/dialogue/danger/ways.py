@@ -9,30 +9,39 @@ from bot.dialogue.danger.rules import THE, Rules
 
 _ASK: Final = (
     r"(?:can|may|could|should|shall|safe to|ok to|okay to|fine to|want to|going to|would "
-    r"like to|like to|thinking (?:of|about)|might|let us|able to|need to|have to|ok if|okay "
-    r"if|alright to|allowed to|good idea to|i will|we will|try to|trying to|dare|how about"
+    r"like to|like to|thinking (?:of|about)|might|let us|able to|need to|have to|ok if"
+    r"|okay "
+    r"if|alright to|allowed to|good idea to|i will|we will|try to|trying to|dare|how "
+    r"about"
     r"|plan to)"
 )
 _RAIL: Final = (
-    r"(?:rails?|railings?|guard ?rails?|hand ?rails?|fences?|barriers?|ropes?|chains?|gates?"
-    r"|tape|barricades?|cordon|wire|parapet|(?:safety |retaining |stone |low )wall|netting"
+    r"(?:rails?|railings?|guard ?rails?|hand ?rails?|fences?|barriers?|ropes?|chains?"
+    r"|gates?"
+    r"|tape|barricades?|cordon|wire|parapet|(?:safety |retaining |stone |low )wall"
+    r"|netting"
     r"|banister|balustrade|guard)"
 )
 _BARRED: Final = (
-    r"(?:closed|shut|off limits|forbidden|prohibited|roped off|fenced off|taped off|blocked "
+    r"(?:closed|shut|off limits|forbidden|prohibited|roped off|fenced off|taped off"
+    r"|blocked "
     r"off|cordoned off|barred|gated)"
 )
 _ANYWAY: Final = (
-    r"(?:but|anyway|anyways|go|going|worth|sneak\w*|can|could|should|shortcut|quick|quickly"
-    r"|still|everyone|everybody|what lens|which lens|ignore|past|around|through|just|nobody"
+    r"(?:but|anyway|anyways|go|going|worth|sneak\w*|can|could|should|shortcut|quick"
+    r"|quickly"
+    r"|still|everyone|everybody|what lens|which lens|ignore|past|around|through|just"
+    r"|nobody"
     r"|slip|try|in)"
 )
 _BARRIER: Final = Rules(
     DangerKind.BARRIER,
     gate=(
-        "rail|guard|hand|fence|barrier|rope|chain|gate|tape|barric|cordon|wire|parapet|wall"
+        "rail|guard|hand|fence|barrier|rope|chain|gate|tape|barric|cordon|wire|parapet"
+        "|wall"
         "|net|clos|sign|off|forbid"
-        "|prohib|enter|entry|tresp|boardwalk|platform|deck|walkway|banis|balus|shut|block"
+        "|prohib|enter|entry|tresp|boardwalk|platform|deck|walkway|banis|balus|shut"
+        "|block"
         "|barr|keep out|ignor|bypass"
     ),
     by_people=(
@@ -40,28 +49,36 @@ _BARRIER: Final = Rules(
             r"(?:hop|hopping|hopped|jump|jumping|jumped|climb|climbing|climbed|vault\w*"
             r"|clamber\w*|scal(?:e|ing)|cross|crossing|crossed|leap\w*|skip|bypass\w*"
             r"|scrambl\w*|straddl\w*|sit on|sitting on|stand on|standing on)"
-            r"(?: (?:over|past|under|through|round|around|across|on|onto|outside|just|quickly"
+            r"(?: (?:over|past|under|through|round|around|across|on|onto|outside|just"
+            r"|quickly"
             rf"|right|that|little))* {THE}(?:\w+ )?{_RAIL}\b(?! (?:in|at|of) the (?:frame"
             r"|picture|bottom))"
         ),
         (
-            r"(?:go|going|goes|went|get|getting|got|step|stepping|stepped|duck\w*|squeez\w*"
+            r"(?:go|going|goes|went|get|getting|got|step|stepping|stepped|duck\w*"
+            r"|squeez\w*"
             r"|crawl\w*|slip|slipping|slipped|sneak\w*|walk\w*|push\w*|wriggle|roll|swing"
             r"|swung|nip|pop|gone|lean\w* far|move|moving|set ?up|stand|standing|shoot"
             r"|shooting|just|am|are|be|head)"
-            r"(?: (?:a|bit|just|quickly|right|out|up|down|me|tripod|little))* (?:over|past"
-            r"|under|underneath|through|round|around|beyond|outside|across|in front of|to "
+            r"(?: (?:a|bit|just|quickly|right|out|up|down|me|tripod|little))* (?:over"
+            r"|past"
+            r"|under|underneath|through|round|around|beyond|outside|across|in front of"
+            r"|to "
             r"the other side of|on the other side of|on the wrong side of|over to "
             rf"the) {THE}(?:\w+ )?{_RAIL}\b(?<!shoot over the rail)(?<!shoot through the "
-            r"fence)(?<!shooting through the fence)(?<!shooting over the rail)(?<!shoot over "
+            r"fence)(?<!shooting through the fence)(?<!shooting over the rail)(?<!shoot "
+            r"over "
             r"the railing)(?<!shooting over the railing)(?<!shoot through the railing)"
         ),
         rf"(?:wrong|far|outer|water|river) side of {THE}(?:\w+ )?{_RAIL}\b",
         (
-            r"(?:past|beyond|behind|ignor\w+|disregard\w*|around|under) (?:the |that |this "
+            r"(?:past|beyond|behind|ignor\w+|disregard\w*|around|under) (?:the |that "
+            r"|this "
             r"|a |all |those )?(?:\w+ ){0,2}?(?:closed sign|no entry sign|warning signs?"
-            r"|closure|danger signs?|do not enter|stop sign|no trespassing|keep out|signs?"
-            r"|end of (?:the )?(?:trail|path) sign)\b(?! in the (?:frame|picture))(?<!behind "
+            r"|closure|danger signs?|do not enter|stop sign|no trespassing|keep out"
+            r"|signs?"
+            r"|end of (?:the )?(?:trail|path) sign)\b(?! in the (?:frame"
+            r"|picture))(?<!behind "
             r"the sign)(?<!behind a sign)(?<!under the sign)(?<!around the sign)"
         ),
         (
@@ -71,7 +88,8 @@ _BARRIER: Final = Rules(
             r"|viewing area|designated \w+|official \w+)\b"
         ),
         (
-            r"leave the (?:platform|boardwalk|deck|walkway|marked trail|marked path)(?= [.,]"
+            r"leave the (?:platform|boardwalk|deck|walkway|marked trail|marked path)(?= "
+            r"[.,]"
             r"|$| (?:to|and|for|here|a|there))(?! (?:out|for (?:the car|home)))"
         ),
     ),
@@ -79,21 +97,25 @@ _BARRIER: Final = Rules(
         (
             r"(?:gate|fence|chain|rope|rail|railing|barrier|tape|wire"
             r"|guard ?rail)\b[^.]{0,30}\b(?:get|go|step|slip|squeeze|climb|hop|sneak|duck"
-            r"|walk|reach) (?:right )?(?:round|around|over|under|through|past|beyond)\b(?! "
+            r"|walk|reach) (?:right )?(?:round|around|over|under|through|past"
+            r"|beyond)\b(?! "
             r"the frame)"
         ),
         (
-            rf"(?:beyond|past|behind|over|under) the {_RAIL}\\b(?=.*\\b(?:worth|go|goes|closer"
+            rf"(?:beyond|past|behind|over|under) the {_RAIL}\\b(?=.*\\b(?:worth|go|goes"
+            r"|closer"
             r"|can|could|may|should|better|sneak|slip|quick)\\b)(?<!from behind the "
             r"rail)(?<!shoot over the rail)(?<!from behind the railing)"
         ),
         (
-            rf"(?:gap|hole|opening) in the (?:\w+ )?{_RAIL}\b(?=.*\b(?:i|we|go|went|through"
+            rf"(?:gap|hole|opening) in the (?:\w+ )?{_RAIL}\b(?=.*\b(?:i|we|go|went"
+            r"|through"
             r"|squeeze|slip|fit|get)\b)"
         ),
         (
             rf"{_RAIL}(?: \w+){{0,6}}? (?:went|go|going|get|got|step|slip|squeeze|climb"
-            r"|climbing|fit) (?:through|over|past|under|underneath|round|around)\b(?! the "
+            r"|climbing|fit) (?:through|over|past|under|underneath|round|around)\b(?! "
+            r"the "
             r"frame)"
         ),
         (
@@ -103,16 +125,20 @@ _BARRIER: Final = Rules(
         ),
         (
             r"(?:trail|path|track|area|park|sign|signs|gate|road|viewpoint|platform|loop"
-            r"|access|steps|stairs|bridge|section|cave|gorge|it|that|place|side|canyon|spot"
-            rf"|way)(?: \w+){{0,4}}? {_BARRED}\b(?=.*\b{_ANYWAY}\b)(?!.*\b(?:so i am|so we|so "
+            r"|access|steps|stairs|bridge|section|cave|gorge|it|that|place|side|canyon"
+            r"|spot"
+            rf"|way)(?: \w+){{0,4}}? {_BARRED}\b(?=.*\b{_ANYWAY}\b)(?!.*\b(?:so i am|so we"
+            r"|so "
             r"i|instead|from the)\b)"
         ),
         (
-            r"(?:ignor\w+|disregard\w*|break\w*|worth) (?:\w+ ){0,2}?(?:closure|closed|signs?"
+            r"(?:ignor\w+|disregard\w*|break\w*|worth) (?:\w+ ){0,2}?(?:closure|closed"
+            r"|signs?"
             r"|warnings?|barrier|fence|tape|ropes?|rules)\b"
         ),
         (
-            r"(?:do not enter|no entry|no trespassing|keep out|no access|no admittance|area "
+            r"(?:do not enter|no entry|no trespassing|keep out|no access|no admittance"
+            r"|area "
             r"closed|trail closed|closed area|restricted area)\b(?! in the "
             r"frame)(?=.*\b(?:but|anyway|go|ignore|past|everybody|everyone|still|can|just"
             r"|through|what if|lens|nobody|sign)\b)"
@@ -126,60 +152,76 @@ _BARRIER: Final = Rules(
     ),
 )
 _SCRAMBLE: Final = (
-    r"(?:climb|climbing|scramble|scrambling|clamber\w*|shimmy\w*|free ?climb\w*|free solo\w*"
-    r"|scal(?:e|ing)|boulder(?:ing)? up|abseil\w*|rappel\w*|slid(?:e|ing) down|lower(?:ing)? "
+    r"(?:climb|climbing|scramble|scrambling|clamber\w*|shimmy\w*|free ?climb\w*|free "
+    r"solo\w*"
+    r"|scal(?:e|ing)|boulder(?:ing)? up|abseil\w*|rappel\w*|slid(?:e|ing) down"
+    r"|lower(?:ing)? "
     r"myself|down ?climb\w*|haul myself|pull myself up|bushwhack\w*|monkey)"
 )
 _STEEP: Final = (
-    r"(?:rocks?|slabs?|walls?|face|cliffs?|falls?|waterfall|moss\w*|ledges?|boulders?|trees?"
-    r"|bank|gully|chimney|side|cascade|scree|crag|drop|wet|slope|gorge|roots?|logs?|outcrop"
+    r"(?:rocks?|slabs?|walls?|face|cliffs?|falls?|waterfall|moss\w*|ledges?|boulders?"
+    r"|trees?"
+    r"|bank|gully|chimney|side|cascade|scree|crag|drop|wet|slope|gorge|roots?|logs?"
+    r"|outcrop"
     r"|chute)"
 )
 _EASY: Final = r"(?!.*\b(?:stairs|steps|path|trail|ladder|staircase|platform|km|miles?|sunset)\b)"
 _CLIMB: Final = Rules(
     DangerKind.CLIMB,
     gate=(
-        "climb|scrambl|clamber|shimmy|free|scal|boulder|abseil|rappel|slid|lower|down|haul"
+        "climb|scrambl|clamber|shimmy|free|scal|boulder|abseil|rappel|slid|lower|down"
+        "|haul"
         "|pull|halfway|half|bushw|monkey"
     ),
     by_people=(
         (
-            r"(?<!m )(?<!ft )(?<!feet )(?<!metres )(?<!meters )(?<!the )(?<!\d "
+            r"(?<!long )(?<!steep )(?<!m )(?<!ft )(?<!feet )(?<!metres )(?<!meters "
+            r")(?<!the )(?<!\d "
             rf"){_SCRAMBLE}(?: (?:\w+ ){{0,4}}?){_STEEP}\b{_EASY}"
         ),
         (
-            r"(?<!m )(?<!ft )(?<!feet )(?<!metres )(?<!meters )(?<!the )(?:climb|climbing"
+            r"(?<!long )(?<!steep )(?<!m )(?<!ft )(?<!feet )(?<!metres )(?<!meters "
+            r")(?<!the )(?:climb|climbing"
             r"|scramble|scrambling|clamber\w*|shimmy\w*) (?:a |bit |little |just |right "
             r"|straight )*(?:up|down|higher|beside|next to|alongside|behind|around"
             rf"|along)\b(?! (?:to \d|the (?:hill|road|valley))){_EASY}"
         ),
         (
-            rf"{_ASK} (?:i |we |just |to )*(?:climb|scramble|clamber) (?:it|that|this|there"
+            rf"{_ASK} (?:i |we |just |to )*(?:climb|scramble|clamber) (?:it|that|this"
+            r"|there"
             rf"|here|to|over to)\b{_EASY}"
         ),
         (
-            r"(?:half ?way|part ?way|partly|all the way) (?:up|down) (?:the |a |this |that "
+            r"(?:half ?way|part ?way|partly|all the way) (?:up|down) (?:the |a |this "
+            r"|that "
             r")?(?:wet |mossy |slippery |steep )*(?:rocks?|slabs?|wall|face|cliff|falls?"
-            r"|waterfall|gully|boulder)\b(?! (?:is|there is|in the (?:frame|picture)|a |the "
+            r"|waterfall|gully|boulder)\b(?! (?:is|there is|in the (?:frame|picture)|a "
+            r"|the "
             r"))"
         ),
         (
-            r"(?:go|going|get|getting|walk|walking|make my way) (?:straight |right |directly "
-            r"|\w+ )?(?:up|down) (?:the |this |that )?(?:wet |mossy |slick |slippery |steep "
+            r"(?:go|going|get|getting|walk|walking|make my way) (?:straight |right "
+            r"|directly "
+            r"|\w+ )?(?:up|down) (?:the |this |that )?(?:wet |mossy |slick |slippery "
+            r"|steep "
             r")+(?:rocks?|slabs?|wall|face|cliff|moss|bank|gully)\b"
         ),
     ),
 )
 _ROOF: Final = (
-    r"(?:(?:water )?curtain|(?:water)?falls?|falling water|overhang|overhanging \w+|cornice"
-    r"|veil|cascade|sheet of water|landing zone|falling \w+|main drop|drop|loose \w+|cave "
+    r"(?:(?:water )?curtain|(?:water)?falls?|falling water|overhang|overhanging \w+"
+    r"|cornice"
+    r"|veil|cascade|sheet of water|landing zone|falling \w+|main drop|drop|loose \w+"
+    r"|cave "
     r"(?:behind|under)|spray curtain|rock roof|undercut|hanging rock)"
 )
 _BE: Final = (
-    r"(?:go|going|gone|went|stand|standing|shoot|shooting|shoot from|walk|walking|get|getting"
+    r"(?:go|going|gone|went|stand|standing|shoot|shooting|shoot from|walk|walking|get"
+    r"|getting"
     r"|crawl\w*|step|stepping|set ?up|set up|setting up|am|are|sit|sitting|hide|hiding"
     r"|shelter\w*|duck\w*|squeez\w*|crouch\w*|slip|photo|photograph\w*|tripod|camp|wait"
-    r"|waiting|be|being|move|moving|work|working|me|i|stay|from|right|directly|creep|sneak"
+    r"|waiting|be|being|move|moving|work|working|me|i|stay|from|right|directly|creep"
+    r"|sneak"
     r"|climb|climbing|dry)"
 )
 _UNDER: Final = Rules(
@@ -190,14 +232,19 @@ _UNDER: Final = Rules(
     ),
     by_people=(
         (
-            r"(?:from|out|get|go|going|shoot|stand|walk|standing|step|slip|room|space|path"
-            r"|way|squeeze|behind) (?:\w+ ){0,2}?(?:behind|underneath) the (?:water|falling "
-            r"water|fall|falls|waterfall|curtain|cascade)\b(?! (?:is|are|wall|line|there))"
+            r"(?:from|out|get|go|going|shoot|stand|walk|standing|step|slip|room|space"
+            r"|path"
+            r"|way|squeeze|behind) (?:\w+ ){0,2}?(?:behind|underneath) the (?:water"
+            r"|falling "
+            r"water|fall|falls|waterfall|curtain|cascade)\b(?! (?:is|are|wall|line"
+            r"|there))"
         ),
         (
             rf"{_BE} (?:\w+ ){{0,2}}?(?:behind|underneath|beneath|under|right under|inside"
-            rf"|below) (?:the |a |that |this |an )?(?:\w+ )?{_ROOF}\b(?<!under the drop)(?! "
-            r"(?:is|are|line|there|looks?\b|by (?:two|one|a)|goes|in the (?:frame|picture)))"
+            rf"|below) (?:the |a |that |this |an )?(?:\w+ )?{_ROOF}\b(?<!under the "
+            r"drop)(?! "
+            r"(?:is|are|line|there|looks?\b|by (?:two|one|a)|goes|in the (?:frame"
+            r"|picture)))"
         ),
         (
             r"(?:stand|standing|am|set ?up|set up|sit|go|tripod|right|get|walk) (?:\w+ "
@@ -209,28 +256,34 @@ _UNDER: Final = Rules(
         (
             r"(?<!the )(?<!of )(?:rocks?|stones?|pebbles|boulders?|chunks?|gravel|debris"
             r"|bits of (?:rock|ice)|pieces of (?:rock|ice)|ice|icicles?|logs?)(?: (?:\w+ "
-            r"){0,2}?)?(?:keep |keeps |are |is |just |started |start |have been |been |still "
-            r")*(?:falling|coming down|came down|come down|dropping|dropped|crashing|landing"
+            r"){0,2}?)?(?:keep |keeps |are |is |just |started |start |have been |been "
+            r"|still "
+            r")*(?:falling|coming down|came down|come down|dropping|dropped|crashing"
+            r"|landing"
             r"|raining|tumbling|fell down|fell)(?: down)?"
             r"(?! (?:out of focus|into (?:shadow|shade|place)|water|in love|behind the "
-            r"plane))(?= [.,]|$| (?:around|near|beside|next|on|onto|from|every|off|close|by"
+            r"plane))(?= [.,]|$| (?:around|near|beside|next|on|onto|from|every|off|close"
+            r"|by"
             r"|past|me|us|here|now|a|again|all|between|in front|and|right|just))"
         ),
         (
-            r"(?:fresh|recent|new|small|big|active|danger|just a|is|some|more|hear|heard|a) "
+            r"(?:fresh|recent|new|small|big|active|danger|just a|is|some|more|hear|heard"
+            r"|a) "
             r"(?:\w+ )?rock ?falls?\b(?! (?:into|in) (?:shadow|focus))"
         ),
         r"rock ?fall (?:next|near|beside|here|from|above|behind|just|right|danger|coming)",
         r"falling (?:rocks?|stones?|ice|debris|branches|boulders)\b(?! (?:sign|look))",
         (
-            r"(?:crawl|go|climb|duck|squeeze|get|shelter) (?:\w+ ){0,2}?(?:into|inside|in) "
+            r"(?:crawl|go|climb|duck|squeeze|get|shelter) (?:\w+ ){0,2}?(?:into|inside"
+            r"|in) "
             r"the (?:\w+ )?(?:cave|hole|gap|hollow|grotto|alcove) (?:behind|under|beneath"
             r"|below)\b"
         ),
     ),
 )
 _FROZEN: Final = (
-    r"(?:ice(?! (?:curtain|cream|cap))|frozen (?:pool|lake|stream|river|creek|water|surface"
+    r"(?:ice(?! (?:curtain|cream|cap))|frozen (?:pool|lake|stream|river|creek|water"
+    r"|surface"
     r"|pond|plunge ?pool|fall|falls|waterfall))"
 )
 _ICE: Final = Rules(
@@ -238,21 +291,27 @@ _ICE: Final = Rules(
     gate="snow|ice|icy|icicle|frozen|spikes|microspikes|crampons|glaze|verglas|black",
     by_people=(
         (
-            r"(?:walk|walking|stand|standing|step|stepping|go|going|set ?up|set up|crawl\w*"
-            r"|am|are|slid(?:e|ing)|cross|crossing|get|getting|wander|venture|out|sit|sitting"
-            rf"|tripod|kneel\w*|lie|safe|be|skate|climb|climbing)(?: \w+){{0,3}}? (?:on|onto"
+            r"(?:walk|walking|stand|standing|step|stepping|go|going|set ?up|set up"
+            r"|crawl\w*"
+            r"|am|are|slid(?:e|ing)|cross|crossing|get|getting|wander|venture|out|sit"
+            r"|sitting"
+            rf"|tripod|kneel\w*|lie|safe|be|skate|climb|climbing)(?: \w+){{0,3}}? (?:on"
+            r"|onto"
             r"|across|over|out on|out onto|on to|up) (?:the |that |some |this |a |thin "
             rf"|thick )*{_FROZEN}\b(?! (?:texture|blue|in the frame))"
         ),
         r"(?:cross|crossing|climb|climbing) (?:the |that |this |a )?(?:ice\b|frozen \w+)",
         (
-            r"(?:under|beneath|below|behind|inside) (?:the |a |those |that |big |these |some "
-            r")*(?:ice curtain|ice ?fall|icicles?|ice pillars?|ice column|ice wall|hanging "
+            r"(?:under|beneath|below|behind|inside) (?:the |a |those |that |big |these "
+            r"|some "
+            r")*(?:ice curtain|ice ?fall|icicles?|ice pillars?|ice column|ice wall"
+            r"|hanging "
             r"ice|ice)\b(?=.*\b(?:can|go|going|stand|standing|set|shoot|i|walk|crawl|get"
             r"|safe)\b)(?! (?:is|are) (?:bright|dark|blown))"
         ),
         (
-            r"(?:walk|walking|stand|standing|step|scramble|climb|go|going|traverse|cross)(?: "
+            r"(?:walk|walking|stand|standing|step|scramble|climb|go|going|traverse"
+            r"|cross)(?: "
             r"\w+){0,3}? icy (?:ledge|rocks?|trail|edge|slab|path|steps|stairs|bank)\b"
         ),
     ),
@@ -264,9 +323,12 @@ _ICE: Final = Rules(
         ),
         r"(?:ice bridge|snow bridge)\b",
         (
-            r"(?:(?:the|this|that|is) (?:pool )?|^)ice (?:(?:is|will|does|looks|seems|over|on"
-            r"|of|the|pool|still|really|now|just|already|has|be|not|that|going|to|\w+ing) "
-            r")*(?:thick|thin|hold|holds|safe|strong|crack\w*|break\w*|bear|carry|creak\w*"
+            r"(?:(?:the|this|that|is) (?:pool )?|^)ice (?:(?:is|will|does|looks|seems"
+            r"|over|on"
+            r"|of|the|pool|still|really|now|just|already|has|be|not|that|going|to"
+            r"|\w+ing) "
+            r")*(?:thick|thin|hold|holds|safe|strong|crack\w*|break\w*|bear|carry"
+            r"|creak\w*"
             r"|solid|enough)\b"
         ),
         (
@@ -274,12 +336,14 @@ _ICE: Final = Rules(
             r"over\b.*\b(?:set ?up|stand|walk|on it|cross|go|tripod|out)\b"
         ),
         (
-            r"(?:icicles?|ice (?:curtain|fall|pillars?|columns?|dam|chunks?)|hanging ice)(?: "
+            r"(?:icicles?|ice (?:curtain|fall|pillars?|columns?|dam|chunks?)|hanging "
+            r"ice)(?: "
             r"\w+){0,3}? (?:over|above|overhead|right above) ?(?:me|us|my|our|the (?:path"
             r"|trail|spot)|where i)?\b(?<! over the)(?! the (?:fall|pool|water))"
         ),
         (
-            r"(?:no|without|forgot\w*|left) (?:\w+ ){0,2}?(?:micro ?spikes|crampons|spikes)\b"
+            r"(?:no|without|forgot\w*|left) (?:\w+ ){0,2}?(?:micro ?spikes|crampons"
+            r"|spikes)\b"
             r"|(?:micro ?spikes|crampons) (?:are )?(?:at home|in the car)\b"
         ),
     ),
