@@ -77,7 +77,7 @@ class Facts(BaseModel):
     Settings are kept as typed (marked values: f/11 is 11.0, 1/60 s is 0.016666…); the exact
     values behind the marks are found by `core.series`. Lengths are metres, speeds metres a
     second, whatever was typed. `guessed` names slots whose unit was missing and was guessed
-    from size; `assumed_units` says which unit system a bare number was taken in.
+    from size; `units` is the system that the message itself shows.
     """
 
     model_config = ConfigDict(frozen=True, extra="forbid")
@@ -143,7 +143,6 @@ class Facts(BaseModel):
     guessed: tuple[str, ...] = ()
     #: Pieces of the message that look like numbers with meaning and could not be placed.
     unread: tuple[str, ...] = ()
-    #: Slots that the message takes back ("no polariser" fills has_polariser=False instead).
     ask_what_if: bool = False  # "what if I go to f/8": answered without moving the walk
 
     def known(self) -> dict[str, object]:

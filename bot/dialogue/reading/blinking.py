@@ -14,7 +14,7 @@ _BLINK: Final = (
     r"(?:blink\w*|flash(?:es|ing)|zebras?|clipp\w*(?! (?:on|to))"
     r"|(?<!my )(?<!the )flash(?! flood| ?light| card| is| on| off)"
     r"|(?:highlights?|whites?|foam|water|falls?|it|it's|sky) (?:\w+ )?(?:blown|clips?)"
-    r"|blown[ -](?:out|highlights?|whites?|water)|burnt out|burned out"
+    r"|blown[ -](?:highlights?|whites?)|(?:lights?|lit) up(?! the)"
     r"|highlight warnings?|warnings? (?:off|gone|shows?|light)|(?<=no )warnings?)"
 )
 _BLINKS: Final = any_of(_BLINK)
@@ -66,10 +66,20 @@ _BARE: Final = (
 )
 
 
+_ONLY_DOTS: Final = exactly(
+    rf"(?:now |still |it's |its |there are |only |just |a few |some |{_SMALL} )*{_DOT}"
+    r"(?: only| now| here and there)*"
+)
+_CLAUSES: Final = re.compile(r"\W*[,;.]\s+")
+
+
 def _bare(draft: Draft) -> Blink | None:
     """A size alone, where it was asked for; "just dots" speaks for itself."""
     kind = next((kind for kind, pattern in _BARE if pattern.match(draft.text)), None)
-    return kind if "blink" in draft.expecting or kind is Blink.DOTS else None
+    if kind is not None and "blink" in draft.expecting:
+        return kind
+    clauses = _CLAUSES.split(draft.text)
+    return Blink.DOTS if any(_ONLY_DOTS.match(clause) for clause in clauses) else None
 
 
 def read_blink(draft: Draft) -> None:

@@ -22,7 +22,7 @@ _WINDY: Final = any_of(
     "windy|breezy",
     r"gust\w*",
     r"(?:strong|bit of|some|light|much) (?:wind|breeze)",
-    r"wind (?:is|from|moves|picks|blows)",
+    r"wind (?:is|from|moves|picks|blows|keeps (?:mov|blow|shak)\w+|shakes)",
     r"(?<!out of )(?<!out )(?:from|in|by) the wind",
     rf"{_LEAVES} (?:\w+ )?(?:moving|move|moves|moved|in the wind|shak\w+|wav\w+|flutter\w*|danc\w+"
     r"|sway\w*|trembl\w*)",
@@ -58,7 +58,8 @@ def read_group(draft: Draft) -> None:
 
 _CLOCK: Final = r"(?P<hour>\d{1,2})[:.h]?(?P<minute>\d\d)? ?(?P<half>[ap]\.?m\b)?"
 _SUNSET: Final = re.compile(
-    r"\b(?:sunset|sundown|sun (?:goes down|sets|down|is down|will set|will go down)|sunset time)\b"
+    r"\b(?:sunset(?: time)?|sundown"
+    r"|sun(?:'s| is| will)? (?:goes down|going down|go down|sets?|down|setting))\b"
     rf"(?: (?:is|today|tonight|at|around|about|will be|'s))*[ :=]*{_CLOCK}"
 )
 _CLOCK_SUNSET: Final = re.compile(

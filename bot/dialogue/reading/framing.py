@@ -33,12 +33,13 @@ _SECTION: Final = any_of(
     r"details? of",
     rf"{_SIDE} (?:half|third) (?:only|please)",
     rf"{_SIDE} (?:part|section|ledge|bit|tier|drop)",
+    rf"^(?:just |only )?(?:the )?{_SIDE} (?:half|third)(?! of the (?:frame|picture))",
     "close-?up",
 )
 _SECTION_ALONE: Final = exactly("section", "a part", "part of it", "detail")
 #: "The lower part blinks" speaks of the frame that was taken.
 _JUDGED: Final = any_of(
-    r"blink\w*|flash\w*|clipp\w*|soft|sharp|dark|bright|blurr?\w*|black|burn\w*"
+    r"lights? up|blink\w*|flash\w*|clipp\w*|soft|sharp|dark|bright|blurr?\w*|black|burn\w*"
 )
 
 
@@ -59,6 +60,10 @@ _STREAM: Final = any_of(
     r"|small river|little river)(?! ?bed| ?bank)"
 )
 _FALL: Final = any_of(r"(?:water)?falls?")
+_NO_FALL: Final = any_of(
+    r"(?:no|not(?: really)? a|isn't(?: really)? a|without(?: a| any)?) (?:real |proper |big )?"
+    r"(?:water)?falls?"
+)
 _NOT_STREAM: Final = any_of(
     r"(?:not|no|isn't)(?: a)? (?:stream|creek|cascade|river)",
     r"(?:it's|its|it is) a (?:water)?fall",
@@ -68,7 +73,7 @@ _FALL_ALONE: Final = exactly(r"(?:a )?(?:water)?falls?")
 
 def read_kind_of_water(draft: Draft) -> None:
     """A stream or a fall; a message that names both says neither."""
-    text = draft.text
+    text = _NO_FALL.sub("", draft.text)
     if _NOT_STREAM.search(text) or _FALL_ALONE.match(text):
         draft.note("stream", value=False)
     elif _STREAM.search(text) and not _FALL.search(text):

@@ -37,6 +37,13 @@ _LIKELY_FEET_ABOVE: Final = {
 #: From this on a bare metric number for a near thing is centimetres (own rule).
 _LIKELY_CENTIMETRES_FROM: Final = 30.0
 _DRIVE: Final = re.compile(r"\b(?:drive|drove|driving|car ride|flight|train|bus)\b")
+#: "Walked 2 km already" is behind us, the way back may be another.
+_WALKED: Final = re.compile(r"\b(?:walked|hiked|did|done|covered|came)\b")
+_ALREADY: Final = re.compile(r"\b(?:already|so far|today|behind us|this morning)\b")
+_SOMEBODY: Final = re.compile(
+    r"\b(?:i'm|im|i am|he's|she's|(?:he|she|wife|husband|guide|friend) is)\b"
+)
+_TALL: Final = re.compile(r"^ ?(?:tall|high)\b")
 _FLOAT: Final = re.compile(
     r"\b(?:leaf|leaves|stick|twig|foam|bubbles?|cork|float\w*|drift\w*|travel\w*|takes?|took|did)\b"
 )
@@ -136,11 +143,21 @@ def _store(draft: Draft, slot: str, quantity: Quantity) -> None:
     draft.put(slot, metres / 1000 if slot == "walk_km" else metres, quantity)
 
 
+def _is_elsewhere(draft: Draft, quantity: Quantity) -> bool:
+    """Whether a length is none of this place: a drive, a way behind us, somebody's own height."""
+    before, after = draft.clause_before(quantity), draft.clause_after(quantity)
+    if quantity.unit in {"km", "mi"}:
+        return bool(
+            _DRIVE.search(draft.before(quantity) + after)
+            or (_WALKED.search(before) and _ALREADY.search(before + after))
+        )
+    return bool(_SOMEBODY.search(before) and _TALL.match(after))
+
+
 def read_lengths(draft: Draft) -> None:
     """Lengths whose words say what they are; kilometres and miles are the way in."""
     for quantity in draft.free(*LENGTH_UNITS, "quote"):
-        around = draft.before(quantity) + draft.clause_after(quantity)
-        if quantity.unit in {"km", "mi"} and _DRIVE.search(around):
+        if _is_elsewhere(draft, quantity):
             draft.claim(quantity)
             continue
         slot = role(draft, quantity)
@@ -169,6 +186,8 @@ def read_asked_lengths(draft: Draft) -> None:
         open_slots = ["fall_height_m"]
     quantities = with_unit or (draft.free("") if asked else [])
     plain = [quantity for quantity in quantities if not quantity.signed]
+    if open_slots[:1] == ["walk_km"] and any(q.unit not in {"km", "mi", ""} for q in plain):
+        return  # "200 m": along the way or up?
     if len(plain) > len(open_slots):
         return
     if not asked and "section" not in draft.values:

@@ -11,7 +11,7 @@ from bot.dialogue.reading.numbers import Quantity
 
 #: Shortest and longest focal lengths of lenses that are made [mm] (common practice). Below the
 #: shortest only a phone's own lens lies.
-_SHORTEST_MM: Final = 4.0
+SHORTEST_MM: Final = 4.0
 _LONGEST_MM: Final = 1500.0
 #: A zoom's ends differ by this factor at least (own rule; 16-20 is none, 14-24 is).
 _LEAST_ZOOM: Final = 1.3
@@ -102,7 +102,7 @@ def _ends(draft: Draft, quantity: Quantity) -> tuple[float, float] | None:
         short, long = (float(end) for end in quantity.text.split("/"))  # "24/70"
     elif long is None or quantity.fraction or quantity.unit not in {"", "mm"}:
         return None
-    if not (short >= _SHORTEST_MM and _SHORTEST_LONG_END_MM <= long <= _LONGEST_MM):
+    if not (short >= SHORTEST_MM and _SHORTEST_LONG_END_MM <= long <= _LONGEST_MM):
         return None
     if long / short < _LEAST_ZOOM or _COUNTED.search(draft.after(quantity)):
         return None
@@ -129,7 +129,7 @@ def _widest(draft: Draft, lens: Quantity) -> tuple[float | None, float | None]:
 
 def _is_prime(draft: Draft, quantity: Quantity) -> bool:
     plain = not (quantity.is_range or quantity.fraction or quantity.signed)
-    if not plain or not _SHORTEST_MM <= quantity.value <= _LONGEST_MM:
+    if not plain or not SHORTEST_MM <= quantity.value <= _LONGEST_MM:
         return False
     if _SET.search(draft.before(quantity)):
         return False

@@ -18,7 +18,11 @@ _SUN: Final = r"sun(?:light)?(?: is|'s| shines)?"
 _LIGHTS: Final = (
     (
         "after sunset",
-        any_of(r"(?:after|past) sunset", r"sun(?:'s| has| is)? (?:just )?(?:set|gone down)"),
+        any_of(
+            r"(?:after|past) sunset",
+            r"sun(?:'s| has| is)? (?:just |already |been )*(?:set|gone down"
+            r"|down(?! (?:at|by|around|behind|\d)))",
+        ),
     ),
     (
         "dusk",
@@ -100,6 +104,7 @@ _LIGHTS: Final = (
             "cloudy",
             "clouded",
             r"gr[ea]y (?:sky|skies|day|clouds?)",
+            r"sk(?:y|ies)(?:'s| is| are)? (?:\w+ )?gr[ea]y",
             r"clouds? cover\w*",
             r"(?:heavy|low|thick|dark) clouds?",
             r"(?:light|steady|soft|bit of) rain",

@@ -81,7 +81,9 @@ _MOVES: Final = any_of(
 )
 _TOWARDS_ALONE: Final = re.compile(r"^towards?\b")
 _ACROSS: Final = any_of(
-    "across|left to right|right to left|side to side|sideways", r"from the (?:left|right)"
+    r"(?<!fall_width_m )across(?! (?:from|the (?:pool|path|valley)))",
+    "left to right|right to left|side to side|sideways",
+    r"from the (?:left|right)",
 )
 _DOWN: Final = any_of(
     "straight down|top to bottom",
@@ -97,7 +99,7 @@ def read_flow(draft: Draft) -> None:
     text = draft.text
     if (_TOWARDS.search(text) and _MOVES.search(text)) or _TOWARDS_ALONE.match(text):
         draft.note("flow", Flow.TOWARDS)
-    elif _ACROSS.search(text):
+    elif _ACROSS.search(draft.skeleton()):
         draft.note("flow", Flow.ACROSS)
     elif _DOWN.search(text) or _DOWN_ALONE.match(text):
         draft.note("flow", Flow.DOWN)

@@ -28,54 +28,25 @@ _SIGNS: Final = str.maketrans(
 )
 _VULGAR_FRACTION: Final = re.compile(r"(?<=\d)(?=[¼-¾⅐-⅞])")
 
+_ONES: Final = ("one", "two", "three", "four", "five", "six", "seven", "eight", "nine")
+_TEENS: Final = (
+    *("ten", "eleven", "twelve", "thirteen", "fourteen"),
+    *("fifteen", "sixteen", "seventeen", "eighteen", "nineteen"),
+)
+_TENS: Final = ("twenty", "thirty", "forty", "fifty", "sixty", "seventy", "eighty", "ninety")
 #: Number words of the trail; beyond these people type digits.
-_WORDS: Final = {
-    word: number
-    for number, word in enumerate(
-        [
-            "zero",
-            "one",
-            "two",
-            "three",
-            "four",
-            "five",
-            "six",
-            "seven",
-            "eight",
-            "nine",
-            "ten",
-            "eleven",
-            "twelve",
-            "thirteen",
-            "fourteen",
-            "fifteen",
-            "sixteen",
-        ]
-    )
-} | {
-    "twenty": 20,
-    "twenty-two": 22,
-    "twenty two": 22,
-    "twenty-four": 24,
-    "twenty four": 24,
-    "twenty-five": 25,
-    "twenty five": 25,
-    "thirty": 30,
-    "thirty-five": 35,
-    "thirty five": 35,
-    "forty": 40,
-    "fifty": 50,
-    "sixty": 60,
-    "seventy": 70,
-    "eighty": 80,
-    "ninety": 90,
-    "hundred": 100,
-    "a hundred": 100,
-    "one hundred": 100,
-    "two hundred": 200,
-    "four hundred": 400,
-    "eight hundred": 800,
-}
+_WORDS: Final = (
+    {word: number for number, word in enumerate(("zero", *_ONES, *_TEENS))}
+    | {ten: 20 + 10 * index for index, ten in enumerate(_TENS)}
+    | {
+        f"{ten}{link}{one}": 20 + 10 * index + unit
+        for index, ten in enumerate(_TENS)
+        for unit, one in enumerate(_ONES, start=1)
+        for link in (" ", "-")
+    }
+    | {f"{one} hundred": 100 * unit for unit, one in enumerate(_ONES, start=1)}
+    | {"hundred": 100, "a hundred": 100}
+)
 _WORD: Final = "|".join(sorted(_WORDS, key=len, reverse=True))
 #: What makes a number word a measure; "two of us" stays words.
 _MEASURE: Final = (
@@ -99,7 +70,8 @@ _PART: Final = "|".join(_DENOMINATORS)
 #: "a third under" and "a quarter" are fractions, "a third lens" and "a third of the frame" not.
 _AFTER_FRACTION: Final = (
     r"(?=[ -]*(?:of a (?:s|sec|second|stop)\b|a (?:s|sec|second|stop|mile)\b|stops?\b|secs?\b"
-    r"|seconds?\b|under|over|less|more|dark|bright|light|too|down|up|mile|$|[,.;:!?)]))"
+    r"|seconds?\b|under|over|less|more|dark|bright|light|too|down|up|mile|iso\b|f ?/? ?\d"
+    r"|$|[,.;:!?)]))"
 )
 
 _Rule = tuple[re.Pattern[str], str]
@@ -112,7 +84,7 @@ _FORMATS: Final[tuple[_Rule, ...]] = tuple(
         (r"\bmicro[ -]?(?:four|4)[ /-]*(?:thirds?|3rds?|3)\b", "formatmft"),
         (r"\b(?:four|4)[ /-](?:thirds|3rds)\b|\bm ?4 ?/ ?3\b|\bm43\b|\bmft\b", "formatmft"),
         (
-            r"\b(?:1|one)(?:\"|''|[ -]?inch|[ -]?in\b)[ -]?(?:sensor|type|compact|camera|chip)\b",
+            r"\b(?:1|one)[ -]?(?:\"|inch|in\b)[ -]?(?:\w+ )?(?:sensor|type|compact|camera|chip)\b",
             "formatinch",
         ),
         (r"(?:(?<=^)|(?<=[,;] )|(?<=a ))(?:1|one)[ -]?inch(?=\s*(?:$|[,;.]))", "formatinch"),
@@ -168,12 +140,23 @@ _MIXED_PART: Final = re.compile(r"(?<=\d )(half|third|quarter)part\b")
 _LONE_PART: Final = re.compile(r"\b(half|third|quarter)part\b")
 #: "minus one" is a number, "plus one of my friends" is not.
 _SIGNED_END: Final = r"(?=$|[,;.!]| stops?| on\b| ev\b)"
+#: No single filter is darker than this [stops] (common practice).
+_MOST_STOPS: Final = 15
+#: "nd 8 and 64", "nds: 3/6/10": the name stands once for all of the list.
+_ND_LIST: Final = re.compile(
+    r"\bnds?(?: ?filters?)?(?: of)? ?:? ?(?P<strengths>\d+(?:\.\d)?"
+    r"(?:(?: ?[,/+&] ?| and )(?:nd ?)?\d+(?:\.\d)?(?![\d-]))++)"
+    r"(?! ?-?(?:stops?|mm|m|x|ft|s|st|mp)\b|[\d.]*[-/\d])"
+)
 _COUNT: Final = re.compile(
     rf"\b({_WORD})\b(?=[ -]{_MEASURE}\b|[ -](?:\d/\d|halfpart|thirdpart))"
     rf"|(?<=\bf )({_WORD})\b|(?<=\biso )({_WORD})\b|(?<=\baperture )({_WORD})\b"
     rf"|(?<=\bpoint )({_WORD})\b|(?<=\bon )(zero)\b|(?<=\bat )(zero)\b|^({_WORD})$"
     rf"|(?<=\bminus )({_WORD})\b{_SIGNED_END}|(?<=\bplus )({_WORD})\b{_SIGNED_END}"
+    r"|(?<=, )((?:one|two|four|eight) hundred)$"
 )
+#: "one and a half" without a unit; before one it stays a whole and a fraction.
+_AND_A_HALF: Final = re.compile(r"\b(\d{1,3}) halfpart(?=\s*(?:$|[,;.!?]))")
 _POINT: Final = re.compile(r"\b(\d{1,2}) point (\d)\b")
 #: "12 m (40 ft)" is one length said twice.
 _LENGTH: Final = r"(?:m|cm|km|met(?:er|re)s?|ft|feet|foot|mi|miles?|yards?|in|inch(?:es)?|'|\")"
@@ -184,6 +167,15 @@ _SHORTENED: Final = re.compile(
     r"\b(do|ca|wo|is|does|has|have|are|did|would|could|should|was|were)nt\b"
 )
 _SPACE: Final = re.compile(r"\s*[\r\n\v\f\x1c-\x1e\x85\u2028\u2029]\s*")
+
+
+def _nd_list(match: re.Match[str]) -> str:
+    """Each strength with its name, or all as stops where most can be nothing else."""
+    strengths = re.findall(r"\d+(?:\.\d)?", match["strengths"])
+    factors = [text for text in strengths if "." in text or int(text) & (int(text) - 1) == 0]
+    if max(float(text) for text in strengths) <= _MOST_STOPS and 2 * len(factors) < len(strengths):
+        return f"{', '.join(strengths)} stop nd"
+    return ", ".join(f"nd{text}" for text in strengths)
 
 
 def _count(match: re.Match[str]) -> str:
@@ -216,7 +208,7 @@ def normalise(text: str) -> str:
     plain = _SAID_TWICE.sub(r"\1", plain)
     for pattern, replacement in _FORMATS + _FRACTIONS:
         plain = pattern.sub(replacement, plain)
-    plain = _PARTS.sub(_part, plain)
-    plain = _COUNT.sub(_count, plain)
+    plain = _PARTS.sub(_part, _ND_LIST.sub(_nd_list, plain))
+    plain = _AND_A_HALF.sub(r"\1.5", _COUNT.sub(_count, plain))
     plain = _LONE_PART.sub(r"and a \1", _MIXED_PART.sub(_part, plain))
     return " ".join(_POINT.sub(r"\1.\2", plain).split())

@@ -93,6 +93,8 @@ _MIXED: Final = (
     r"|[1-4] [12]/3(?![\d/])|(?<=[+-])[1-4] [1-3]/[2-4](?![\d/]| ?s\b| ?sec| of a s)"
 )
 _NUMBER: Final = rf"(?:{_MIXED}|{_FRACTION}|{_THOUSANDS}|{_DECIMAL})"
+#: In "24mm -1/3 ev" the dash is the sign of what follows.
+_DASH: Final = r"(?! -(?:\d/\d|[0-5](?:\.\d)?(?![\d.]))) ?- ?(?![a-z])"
 _MONTH: Final = (
     r"(?:jan(?:uary)?|feb(?:ruary)?|mar(?:ch)?|apr(?:il)?|may|june?|july?|aug(?:ust)?"
     r"|sept?(?:ember)?|oct(?:ober)?|nov(?:ember)?|dec(?:ember)?)"
@@ -105,6 +107,7 @@ _IGNORED: Final = (
     rf"|\d{{1,2}}(?:st|nd|rd|th)?(?: of)? {_MONTH}\b(?: \d{{4}})?"
     rf"|\b{_MONTH} \d{{1,2}}(?:st|nd|rd|th)?\b"
     r"|-?\d{1,3}\.\d{3,} ?,? ?-?\d{1,3}\.\d{3,}"
+    r"|\b0\d{2,}(?:[ /-]\d{2,})*\b"
     r"|\+\d[\d -]{7,}\d|\b\d{3}-\d{4}\b|\b\d{3}-\d{3}-\d{4}\b|\b\d{6,}\b"
     r"|[+-]?(?:\d+(?:[.,]\d+)? ?- ?)?\d+(?:[.,]\d+)? ?"
     r"(?:%|°|(?:percent|degrees?|deg|kelvin|k|c|kg|lbs?|l|[ap]\.?m)\b)"
@@ -120,7 +123,7 @@ _TOKEN: Final = re.compile(
     rf"(?P<ignored>{_IGNORED})"
     r'|(?P<clock>(?<![\w.])\d{1,2}"\d(?!\d))'
     r"|(?P<feet>\d+ ?(?:'|ft|feet|foot) ?\d+(?:\.\d+)? ?(?:\"|''|in\b|inch(?:es)?\b)"
-    r"|\b\d+'\d{1,2}(?![\d\"]))"
+    r"|\b\d+'\d{1,2}(?![\d\"])|\b\d+ ?(?:ft|feet|foot) (?:1[01]|\d)(?=\s*(?:$|[,;!)]|\.(?!\d))))"
     r"|(?P<metres>(?<![\w.])\d{1,2}m\d\d(?![\d/.]| ?m))"
     rf"|(?P<f>(?<!\w)(?:f|(?:f-?(?:stop|number)|aperture)s?)(?:{_LINK})?(?: ?f)?"
     rf" ?[/:=]? ?(?P<f_low>{_F_NUMBER})(?:-(?P<f_high>{_F_NUMBER}))?(?![\d/]))"
@@ -129,7 +132,7 @@ _TOKEN: Final = re.compile(
     rf"|(?P<nd>(?<![\w/])nd(?: ?filter)? ?-? ?(?P<nd_value>{_DECIMAL})"
     r"(?![\d/]| ?-?stops?\b|-\d| to \d))"
     rf"|(?P<range>(?<![\w.,/])(?P<low>{_NUMBER})(?: ?mm)?"
-    rf"(?: ?- ?(?![a-z])|(?<=\d\d) to |(?<=mm) to | to (?=[\d.,/]+ ?-?(?:{_UNIT})(?!\w)))"
+    rf"(?:{_DASH}|(?<=\d\d) to |(?<=mm) to | to (?=[\d.,/]+ ?-?(?:{_UNIT})(?!\w)))"
     rf"(?P<high>(?<!\d)\d/\d{{1,5}}(?![\d/])|{_THOUSANDS}|{_DECIMAL})"
     rf"(?: ?-?(?P<range_unit>{_UNIT})(?!\w))?)"
     rf"|(?P<single>(?P<sign>{_SIGN})?(?<![\w.])(?P<number>{_NUMBER})"

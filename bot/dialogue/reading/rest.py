@@ -13,7 +13,8 @@ _FOLLOWED_BY_WORD: Final = re.compile(r"^ ?[a-z]")
 _COUNT_BEFORE: Final = re.compile(
     r"\b(?:frames?|battery|card|tries|of|student|group|number|ages?|aged|room|road|route|highway|page"
     r"|task|option|question|shot|frame|picture|photo|level|day|year|since|in|until|till|lot|miles?"
-    r"|km|gate|bridge|no|nr)\W*$"
+    r"|km|gate|bridge|no|nr|nr|spot|bay|space|seat|site|pitch|table|cabin|hut|stage|mile|pole|post"
+    r"|marker|file|chill|temperature|line)\W*$"
 )
 _O_CLOCK: Final = re.compile(
     r"\b(?:meet|leave|start|arrive|back|home|lunch|there|left) (?:at|by|around) ?$"
@@ -21,10 +22,15 @@ _O_CLOCK: Final = re.compile(
 _YEAR: Final = re.compile(r"(?:19|20)\d\d")
 
 
+def _is_date(quantity: Quantity) -> bool:
+    """`12/10`: no fraction that measures anything is larger than one."""
+    return quantity.value >= 1 and not quantity.is_range
+
+
 def _is_meant(draft: Draft, quantity: Quantity) -> bool:
     """A bare number is a count when a noun follows or names it; with a unit it is meant."""
     before, after = draft.before(quantity), draft.after(quantity)
-    if quantity.unit == "" and quantity.fraction and PORTION.search(after):
+    if quantity.unit == "" and quantity.fraction and (PORTION.search(after) or _is_date(quantity)):
         return False
     if quantity.unit not in {"", "x"} or quantity.signed or quantity.fraction:
         return True

@@ -62,7 +62,9 @@ _FAR_THING: Final = re.compile(rf"\b(?:{FAR})\b")
 _MYSELF: Final = re.compile(r"(?:me|us|camera|lens|front|knees?|feet|boots|toes|tripod|glass)\b")
 #: Words that say what is measured, also for a number in the next clause.
 _MEASURED: Final = re.compile(
-    r"\b(?:(?P<height>tall|high|height)|(?P<distance>distance|far away|away)"
+    r"\b(?:(?P<height>tall|high|height)|(?P<distance>distance|far away|away"
+    r"|(?:moved|stepped|went|got|gone|backed|walked) (?:\w+ )?"
+    r"(?:closer|nearer|back|away|off|in|out|farther|further|up to it))"
     r"|(?P<near>nearest|closest|foreground)|(?P<width>width|wide))\b"
 )
 _WALKING: Final = re.compile(r"\b(?:walk\w*|hik\w+|trail|approach|km|miles?|climb\w*)\b")

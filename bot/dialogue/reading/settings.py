@@ -6,6 +6,7 @@ import re
 from typing import Final
 
 from bot.dialogue.reading.draft import Draft
+from bot.dialogue.reading.lenses import SHORTEST_MM
 from bot.dialogue.reading.numbers import Quantity
 from bot.dialogue.reading.roles import role
 
@@ -18,10 +19,11 @@ _LIMIT: Final = re.compile(
 _LIMIT_BEHIND: Final = re.compile(
     r"^(?: is|'s)? ?(?:as wide as|the widest|the fastest|wide open|at the (?:wide|long|tele) end)\b"
 )
-#: A bound is no value: "under 1 s", "not longer than 1/4".
+#: A bound is no value: "under 1 s", "not longer than 1/4", "don't go over f/11".
 _BOUND: Final = re.compile(
     r"(?:<|\b(?:under|below|beyond|above|than|at least|at most|(?<!opened )(?<!open )up to|faster"
-    r"|slower|between))(?: about)? ?$"
+    r"|slower|between)|\b(?:don't|not|never|won't|no|without)(?: \w+){0,3} (?:over|past))"
+    r"(?: about)? ?$"
 )
 #: So many words on either side speak of a time (own rule).
 _NEAR_WORDS: Final = 3
@@ -185,13 +187,20 @@ def read_settings_triple(draft: Draft) -> None:
             draft.put("iso", quantity.value, quantity)
 
 
+def _is_made(slot: str, value: float) -> bool:
+    """Whether a bare number is a mark of the ISO series, or a lens that a camera takes."""
+    if slot == "iso":
+        return value in _ISO_MARKS
+    return slot != "focal_mm" or value >= SHORTEST_MM
+
+
 def read_asked_settings(draft: Draft) -> None:
     """Bare numbers where the open question asks for settings: f-number, time, ISO in order."""
     for slot in ("focal_mm", "f_number", "shutter_s", "iso", "base_iso"):
         plain = [quantity for quantity in draft.free("") if not quantity.signed]
         if slot in draft.expecting and slot not in draft.values and plain:
             quantity = plain[0]
-            if quantity.is_range or (slot == "iso" and quantity.value not in _ISO_MARKS):
+            if quantity.is_range or not _is_made(slot, quantity.value):
                 draft.refuse(quantity)
             else:
                 draft.put(slot, quantity.value, quantity)

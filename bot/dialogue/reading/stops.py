@@ -8,6 +8,7 @@ from typing import Final
 
 from bot.dialogue.reading.draft import Draft
 from bot.dialogue.reading.numbers import Quantity
+from bot.dialogue.reading.phrases import exactly
 
 _ND_WORD: Final = r"(?:nds?|neutral[ -]densit\w+|nd filters?|filters?)"
 _ND_NEAR: Final = re.compile(rf"\b{_ND_WORD}\b")
@@ -51,6 +52,10 @@ _CENTRED: Final = re.compile(
     r"\b(?:meter|needle|indicator)\b[^,;.]{0,20}\b(?:middle|centre|center|centred|centered|spot on"
     r"|dead on|zeroed)\b"
 )
+_CENTRE_ALONE: Final = exactly(
+    r"(?:it's |its |it is |says |dead |spot |exactly |right |in the |on )*"
+    r"(?:centre|center|middle|centred|centered|zero|on|zeroed|balanced)"
+)
 #: Camera meters show thirds as .3 and .7 (common practice): the marked value's exact third.
 _MARKED_THIRDS: Final = {3: 1 / 3, 7: 2 / 3}
 _LISTED: Final = re.compile(r"^ ?-? ?(?:,|and|&|\+|/|, and) ?(?:an? )?$")
@@ -89,8 +94,7 @@ def _meter_sign(draft: Draft, quantity: Quantity) -> int:
     if by:
         return -1 if by.group(1) == "under" else 1
     if _UNDER.search(after):
-        counted = quantity.unit != "stop" and _UNDER_SOMETHING.search(after)
-        return 0 if counted else -1
+        return 0 if quantity.unit != "stop" and _UNDER_SOMETHING.search(after) else -1
     return 1 if _OVER.search(after) else 0
 
 
@@ -142,10 +146,12 @@ def _read_signed(draft: Draft) -> None:
 
 
 def _read_zero(draft: Draft) -> None:
-    if _CENTRED.search(draft.text) and "meter_stops" not in draft.values:
+    asked = "meter_stops" in draft.expecting
+    centred = _CENTRED.search(draft.text) or (asked and _CENTRE_ALONE.match(draft.text))
+    if centred and "meter_stops" not in draft.values:
         draft.note("meter_stops", 0.0)
     for quantity in draft.free(""):
-        if quantity.value == 0 and _METER_WORDS.search(draft.before(quantity)):
+        if quantity.value == 0 and (asked or _METER_WORDS.search(draft.before(quantity))):
             draft.put("meter_stops", 0.0, quantity)
 
 

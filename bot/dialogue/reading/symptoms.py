@@ -21,10 +21,12 @@ _ALL_PART: Final = (
     r"(?:everything|all(?: of it)?|it all|whole \w+|entire \w+"
     r"|the (?:picture|frame|photo|image|shot)|pictures?|photos?|shots?|it's|its|it is|overall)"
 )
-_SOFT: Final = (
+_SOFT_FRAME: Final = (
     r"(?:soft|blurr?y|blurred|out of focus|unsharp|(?:not|isn't|aren't) (?:\w+ )?(?:sharp|crisp)"
-    r"|fuzzy|mushy|shaky|shaken)"
+    r"|fuzzy|shaky|shaken)"
 )
+#: A mushy rock is soft, a mushy frame of water has lost its texture.
+_SOFT: Final = rf"(?:{_SOFT_FRAME}|mushy)"
 _FILL: Final = r"(?:\s+(?!and\b|but\b)[\w']+){0,4}?\s+"
 _LEAF: Final = (
     r"(?:leaves|bush(?:es)?|greenery|leaf|foliage|ferns?|branches|twigs|trees|grass|plants)"
@@ -43,7 +45,11 @@ _COMPLAINTS: Final = (
     (
         Symptom.NO_TEXTURE,
         any_of(
-            "mush|soup|soupy|candy ?floss|milk|porridge|fog|gruel|yoghurt|whipped cream",
+            "mush|soup|soupy|candy ?floss|milk|porridge|fog|gruel|yoghurt|whipped cream|custard",
+            r"(?:shaving|bath) foam|marshmallow|(?:like|into|to|just) (?:steam|smoke|cream)",
+            r"(?:it|it's|its|looks?|all|everything|water|just|so) (?:\w+ )?mushy",
+            r"shutter_s (?:is |was |it's )?(?:\w+ ){0,2}too long",
+            r"(?:exposure|time|shutter)(?: is| was|'s)? (?:\w+ )?too long",
             r"cotton(?: wool| candy|$|(?=[,.!;]))",
             "like cotton",
             r"(?:no|lost|without|zero|lacks?|losing|any|little) (?:any |all |its )?"
@@ -62,6 +68,7 @@ _COMPLAINTS: Final = (
             r"(?:just|only|all|pure|plain|one|simply|completely|totally|too) white",
             r"washed[ -]?out(?! (?:bridge|road|trail|path))",
             r"white (?:sheet|blob|mass|hole|nothing|paper)",
+            r"(?<!highlights )(?<!highlights are )(?<!whites )(?:blown|burnt|burned)[ -]?out",
             "whited out|bleached|blank white|white and (?:flat|empty|blank)",
         ),
     ),
@@ -111,6 +118,7 @@ _COMPLAINTS: Final = (
             r"(?:discs?|disks?|circles?|blobs?|rings?|blotches)",
             r"(?:drops?|droplets?|water|spray|spots?) (?:are |is )?(?:all over|on) (?:the |my )?"
             r"(?:front|lens|glass|filter)",
+            r"(?:spray|water|rain|drop) (?:spots?|drops?|droplets?|marks?) (?:on|in|over)",
             r"wet (?:lens|glass|front)",
             r"(?:lens|glass|filter) (?:is|was|got) wet",
         ),
@@ -127,7 +135,7 @@ _COMPLAINTS: Final = (
     (
         Symptom.GLARE,
         any_of(
-            "glare|glossy|shiny|sheen",
+            "glare|glaring|glary|glossy|shiny|sheen",
             r"shin(?:e|es|ing)(?! sun)(?= (?:on|like|off|from|too|so|at)|$|[,.;!?])",
             r"reflections? (?:on|off|from)",
             r"reflect(?:s|ing)? (?:the )?(?:sky|light)",
@@ -141,7 +149,8 @@ _COMPLAINTS: Final = (
         Symptom.BLUE_CAST,
         any_of(
             rf"{_BLUE} colou?rs?",
-            rf"(?:cold|{_BLUE}) (?:cast|tint|tinge|hue|tone)",
+            rf"(?:cold|{_BLUE})[ -](?:cast|tint|tinge|hue|tone)(?:ed)?",
+            rf"(?:tinted|tinged|gone|turned) {_BLUE}",
             rf"(?:too|so|everything|it|{_LOOKS}) (?:\w+ )?{_BLUE}(?! (?:sky|hour))",
         ),
     ),
@@ -162,7 +171,7 @@ _COMPLAINTS: Final = (
             r"(?:looks?|is|fall|falls|waterfall|so|too|it's|comes out|way) (?:\w+ )?(?:tiny|small)"
             r"(?! (?:stream|creek|steps?|fall|bit|cascade|waterfall|aperture|f))",
             r"tiny (?:water)?fall in|dwarf(?:ed)?",
-            r"lost in the (?:frame|picture|scene)",
+            r"lost in the (?:frame|picture|scene)|(?:water)?falls? (?:\w+ )?(?:got|gets|is) lost",
         ),
     ),
 )
@@ -186,9 +195,9 @@ _SOFTNESS: Final = (
     (
         Symptom.SOFT_ALL,
         any_of(
-            rf"{_ALL_PART}\b(?:{_FILL}|\s+){_SOFT}",
+            rf"{_ALL_PART}\b(?:{_FILL}|\s+){_SOFT_FRAME}",
             rf"{_SOFT} (?:all over|everywhere|overall)",
-            r"(?:camera|see|got|is|some) ?shake",
+            r"(?:camera|see|got|is|some) ?shake|tripod(?:'s| is| was)? (?:\w+ )?(?:shaky|wobbl\w+)",
             r"nothing(?: is|'s)? (?:\w+ )?sharp",
         ),
     ),
@@ -235,7 +244,7 @@ def _softness(text: str) -> list[Symptom]:
 
 def read_symptoms(draft: Draft) -> None:
     """Complaints of a frame, each once, in the order of their table."""
-    text = draft.text
+    text = draft.skeleton()
     found = [symptom for symptom, pattern in _COMPLAINTS if _holds(symptom, pattern, text)]
     if "light" in draft.values and not _FRAME_DARK.search(text):
         found = [symptom for symptom in found if symptom is not Symptom.TOO_DARK]

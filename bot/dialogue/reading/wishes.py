@@ -23,12 +23,18 @@ _STAY: Final = (
 _STAYS: Final = (
     r"(?:(?:is|are|both|has to|have to|must|needs? to|should|will|to be)\b ?)*"
     r"(?:fixed|locked|stays?|non[ -]?negotiable|set in stone"
+    r"|(?:not|mustn't|can't|cannot|shouldn't|won't) (?:be )?(?:changed?|moved?|touched|raised)"
     r"|stay put|constant|untouched|unchanged|as (?:it|they) (?:is|are))"
 )
 _TARGETS: Final = rf"{_TARGET}(?:(?: ?,| and| or| &| \+)+ {_THE}{_TARGET})*"
 _KEEP: Final = re.compile(
     rf"\b{_STAY} {_THE}(?P<kept>{_TARGETS})(?! (?:low|down|short|long|as low|under|below))\b"
     rf"|\b(?P<fixed>{_TARGETS}) {_STAYS}\b"
+)
+#: "I want 1/4 s", "I need f/11 for the depth": a value that is wished is not given away.
+_WANTED: Final = re.compile(
+    r"\bi(?:'d| would)? (?:really |do )?(?:want|need|like|would like|prefer) (?:the |to have )?"
+    r"(?P<wanted>shutter_s|f_number)\b(?! (?:darker|brighter|more|less)|[^.;]*\?)"
 )
 _ONLY_CHANGE: Final = re.compile(
     rf"\b(?:(?:only|just) (?:want to |can )?(?:change|touch|move|adjust)"
@@ -52,6 +58,7 @@ def read_keep(draft: Draft) -> None:
     """Settings that the person will not change, and whether steps shall be small."""
     skeleton = draft.skeleton()
     kept = " ".join(match["kept"] or match["fixed"] for match in _KEEP.finditer(skeleton))
+    kept += " ".join(match["wanted"] for match in _WANTED.finditer(skeleton))
     keep = {slot for slot, pattern in _NAMES if pattern.search(kept)}
     only = _ONLY_CHANGE.search(skeleton)
     if only:
