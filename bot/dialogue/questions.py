@@ -48,7 +48,7 @@ _QUESTIONS: Final = (
     Asked("format", (), ("full_frame", "aps_c", "four_thirds", "one_inch", "phone")),
     Asked("lenses", ("lenses", "focal_mm")),
     Asked("focal", ("focal_mm",)),
-    Asked("other_lens", ("lenses", "focal_mm")),
+    Asked("other_lens", ("focal_mm",)),  # a lens is read anyway; "100 mm" is what a zoom is set to
     Asked("too_near", (), ("farther", "section")),
     Asked("section", ("section_height_m",)),
     Asked("top", (), ("covered", "sky", "lip")),

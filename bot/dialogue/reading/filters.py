@@ -101,7 +101,9 @@ def _strengths(draft: Draft) -> list[tuple[Quantity, float]]:
 def _is_on(draft: Draft, quantity: Quantity) -> bool:
     if _ON_BEHIND.search(draft.after(quantity)) or _WITH_BEFORE.search(draft.before(quantity)):
         return True
-    set_up = draft.values.keys() >= {"f_number", "shutter_s"}
+    set_up = (
+        draft.values.keys() >= {"f_number", "shutter_s"} and "camera_format" not in draft.values
+    )
     return (set_up or "nd_on_stops" in draft.expecting) and not _OWNS.search(draft.text)
 
 

@@ -36,6 +36,8 @@ _PRIMES: Final = frozenset(
 _MILLIMETRES_AFTER: Final = re.compile(
     r"^ ?(?:mm|f ?/? ?\d|/\d|lens|zoom|(?:[a-z]+ )?(?:lens|zoom))"
 )
+#: "24/70", where no fraction is asked for.
+_SLASHED: Final = re.compile(r"(\d{1,3})/(\d{2,3})")
 _EQUIVALENT: Final = re.compile(r"^\W*(?:mm )?(?:equiv\w*|eq\b)")
 #: No zoom opens less than this at its wide end (common practice); beyond it is a setting.
 _NARROWEST_WIDE_OPEN: Final = 7.1
@@ -98,8 +100,9 @@ def _ends(draft: Draft, quantity: Quantity) -> tuple[float, float] | None:
     """The two ends of a zoom; None when the number is none."""
     short, long = quantity.value, quantity.high
     asked = "lenses" in draft.expecting
-    if long is None and quantity.fraction and quantity.unit == "" and asked:
-        short, long = (float(end) for end in quantity.text.split("/"))  # "24/70"
+    slashed = _SLASHED.fullmatch(quantity.text) if asked else None
+    if slashed:
+        short, long = float(slashed[1]), float(slashed[2])
     elif long is None or quantity.fraction or quantity.unit not in {"", "mm"}:
         return None
     if not (short >= SHORTEST_MM and _SHORTEST_LONG_END_MM <= long <= _LONGEST_MM):

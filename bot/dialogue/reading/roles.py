@@ -174,7 +174,7 @@ def role(draft: Draft, quantity: Quantity) -> str | None:
             kind = subject
     elif subject is None and _ends(draft, quantity) and _NEAR_BEHIND.search(after) and not bare:
         kind = "near"
-    elif kind is None and not bare and _TIGHT.fullmatch(words):
+    elif kind is None and quantity.unit not in {"", "km", "mi"} and _TIGHT.fullmatch(words):
         kind = _measured(draft.before(quantity))
     if bare and (kind in _NEVER_BARE or _is_vague(subject, words, after, match)):
         return None
