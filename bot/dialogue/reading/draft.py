@@ -125,6 +125,10 @@ class Draft:
         """Fill a slot from words."""
         self.values[slot] = value
 
+    def slot_of(self, quantity: Quantity) -> str | None:
+        """The slot that a number filled, if it filled one."""
+        return self._slots.get(quantity)
+
     def skeleton(self) -> str:
         """The message with the name of the slot in place of each number that filled one."""
         pieces, end = [], 0

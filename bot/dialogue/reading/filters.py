@@ -59,7 +59,7 @@ _OWNS_NO_FILTERS: Final = any_of(
     r"(?:don't|do not|haven't|didn't) (?:have|own|got|bring|brought|carry)(?: any| got any)?"
     r" filters?",
     r"(?:forgot|left) (?:the |my |all )*filters?",
-    r"no filters? (?:with me|at all|in the bag|here|today)",
+    r"no filters? (?:with me|at all|in the bag|here|today|whatsoever|of any kind)",
 )
 _ND_NOT_NEEDED: Final = any_of(rf"{ND} (?:needed|necessary|required)")
 _ND_OFF: Final = any_of(
@@ -123,10 +123,15 @@ def read_nd(draft: Draft) -> None:
         draft.note("nd_stops", tuple(owned))
 
 
+_KIT_SLOTS: Final = frozenset({"has_polariser", "nd_stops", "camera_format", "lenses"})
+
+
 def read_no_filters(draft: Draft) -> None:
     """`no filters` is what is on; where the kit was asked, or "with me", it is what there is."""
     text = draft.text
-    asked_for_kit = draft.expecting & {"has_polariser", "nd_stops"}
+    asked_for_kit = draft.expecting & _KIT_SLOTS or (
+        draft.values.keys() & _KIT_SLOTS and "shutter_s" not in draft.values
+    )
     if _OWNS_NO_FILTERS.search(text) or (asked_for_kit and _NO_FILTERS.search(text)):
         draft.note("nd_stops", ())
         draft.note("has_polariser", value=False)

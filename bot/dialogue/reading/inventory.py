@@ -18,7 +18,7 @@ ND: Final = r"(?:nd filters?|nds?|neutral[ -]densit\w+(?: filters?)?)"
 #: Left somewhere else, so not at hand now.
 NOT_HERE: Final = (
     r"(?:left|forgot|forgotten|in the (?:car|hut|tent|van|boot|trunk)|at home|back (?:home|at|in)"
-    r"|at the (?:car|hut|hotel)|not with me|not here|no longer have|lost|broke\w*)"
+    r"|at the (?:car|hut|hotel)|(?:not|isn't) (?:with me|here)|no longer have|lost|broke\w*)"
 )
 
 _THING: Final = rf"(?:{TRIPOD}|{POLARISER}|{ND}|filters?|(?:cable )?releases?|remotes?|monopods?)"
@@ -46,10 +46,11 @@ _DENIED_BEHIND: Final = re.compile(
     r"^\s*[:=?-]?\s*\(?(?:no|nope|none|nada|don't have(?: one)?|haven't got(?: one)?)\)?"
     r"(?=\s*(?:$|[,;.!?+&)]| and\b| but\b))"
 )
-#: "tripod yes pola yes nd no", dictated: each answer stands behind its thing.
-_LABELLED: Final = re.compile(rf"\b{_THING}\W{{1,3}}(?:yes|yep|(?:no|nope)(?=\W*(?:$|[,;.])))\b")
-_ANSWER_OF_FORMER: Final = re.compile(rf"\b{_THING} no $")
-_DENIED_DICTATED: Final = re.compile(rf"^ no {_THING}\b")
+#: "tripod yes pola yes nd no", dictated: things and answers by turns, an answer last.
+_DICTATED: Final = re.compile(
+    rf"(?:\b{_THING} (?:yes|yep|no|nope|none)\b ?){{2,}}+(?!{_KIND}{_THING}\b)"
+)
+_DICTATED_NO: Final = re.compile(r"^ (?:no|nope|none)\b")
 
 
 def is_denied(text: str, thing: str) -> bool:
@@ -63,18 +64,16 @@ def is_denied(text: str, thing: str) -> bool:
         True when any mention of it is denied; a "no" between two things belongs to the second,
         unless the message answers behind each thing ("tripod yes pola no nd no").
     """
-    labelled = _LABELLED.search(text) is not None
     return any(
-        _is_mention_denied(text[: match.start()], text[match.end() :], labelled=labelled)
+        _is_mention_denied(text, match.start(), match.end())
         for match in any_of(thing).finditer(text)
     )
 
 
-def _is_mention_denied(before: str, after: str, *, labelled: bool) -> bool:
-    if _DENIED_BEHIND.search(after) or (labelled and _DENIED_DICTATED.search(after)):
-        return True
-    if labelled and _ANSWER_OF_FORMER.search(before):
-        return False
-    if _DENIED_BEFORE.search(before) or _SHARED.search(before):
+def _is_mention_denied(text: str, start: int, end: int) -> bool:
+    before, after = text[:start], text[end:]
+    if any(run.start() <= start < run.end() for run in _DICTATED.finditer(text)):
+        return _DICTATED_NO.search(after) is not None
+    if _DENIED_BEHIND.search(after) or _DENIED_BEFORE.search(before) or _SHARED.search(before):
         return True
     return bool(_IN_COMMA_LIST.search(before) and _COMMA_LIST.search(after))

@@ -24,7 +24,7 @@ _FORMATS: Final = (
         re.compile(
             r"\bformatcrop\b|\bcrop(?:ped)?[ -]?(?:sensor|body|camera|frame|dslr|mirrorless)\b"
             r"|\b(?:on|a|my|is|it's|its|i'm|im|use|have|shoot|shooting) crop\b"
-            r"(?! (?:it|the|later|in|of|off|out))|^crop(?=$|[,;.])"
+            r"(?! (?:it|the|later|in|of|off|out))|^crop(?=$|[,;.]| \d)"
         ),
     ),
     ("four thirds", re.compile(r"\bformatmft\b")),

@@ -8,7 +8,7 @@ from typing import Final
 from bot.dialogue.facts import Units
 from bot.dialogue.reading.draft import RANGES, Draft
 from bot.dialogue.reading.numbers import METRES, METRES_A_SECOND, Quantity
-from bot.dialogue.reading.roles import role, stands_alone
+from bot.dialogue.reading.roles import counts, role, stands_alone
 
 LENGTH_UNITS: Final = ("m", "cm", "ft", "in", "yd", "km", "mi")
 _METRIC: Final = frozenset({"m", "cm", "km", "m/s", "km/h"})
@@ -44,6 +44,15 @@ _SOMEBODY: Final = re.compile(
     r"\b(?:i'm|im|i am|he's|she's|(?:he|she|wife|husband|guide|friend) is)\b"
 )
 _TALL: Final = re.compile(r"^ ?(?:tall|high)\b")
+_PUT_RIGHT: Final = re.compile(
+    r"[a-z ]{0,12}[,;. -]*(?:\b(?:no|sorry|oops|wait|i mean|i meant|make that|actually|rather)\b"
+    r"[,;. -]*)+(?:it's |its |about )?"
+)
+_PART_BEFORE: Final = re.compile(r"\b(?:each|every|elevation|altitude)(?: is| of| about)? ?$")
+_PART_BEHIND: Final = re.compile(
+    r"^ ?(?:each|apiece|(?:further |farther )?(?:down|up)(?:stream| the (?:trail|path|road|river))"
+    r"|above sea level|asl|elevation\b(?! gain))\b"
+)
 _FLOAT: Final = re.compile(
     r"\b(?:leaf|leaves|stick|twig|foam|bubbles?|cork|float\w*|drift\w*|travel\w*|takes?|took|did)\b"
 )
@@ -154,13 +163,31 @@ def _is_elsewhere(draft: Draft, quantity: Quantity) -> bool:
     return bool(_SOMEBODY.search(before) and _TALL.match(after))
 
 
+def _corrected(draft: Draft, quantity: Quantity) -> str | None:
+    """The slot of the number before, where this one only puts it right: `i mean 20 metres`."""
+    earlier = draft.neighbour(quantity, -1)
+    if earlier is None or not _PUT_RIGHT.fullmatch(draft.before(quantity)):
+        return None
+    slot = draft.slot_of(earlier)
+    return slot if earlier.unit in LENGTH_UNITS else None
+
+
+def _is_other(draft: Draft, quantity: Quantity) -> bool:
+    """Whether a length is of another place or of a part: `800 m downstream`, `each 4 m`."""
+    before, after = draft.clause_before(quantity), draft.clause_after(quantity)
+    return bool(_PART_BEFORE.search(before) or _PART_BEHIND.match(after))
+
+
 def read_lengths(draft: Draft) -> None:
     """Lengths whose words say what they are; kilometres and miles are the way in."""
     for quantity in draft.free(*LENGTH_UNITS, "quote"):
         if _is_elsewhere(draft, quantity):
             draft.claim(quantity)
             continue
-        slot = role(draft, quantity)
+        if _is_other(draft, quantity):
+            draft.refuse(quantity)
+            continue
+        slot = role(draft, quantity) or _corrected(draft, quantity)
         if quantity.unit in {"km", "mi"} and slot not in {"fall_height_m", "climb_m"}:
             slot = "walk_km"
         if slot:
@@ -184,7 +211,7 @@ def read_asked_lengths(draft: Draft) -> None:
         open_slots = ["section_height_m"]
     elif not open_slots and "fall_height_m" not in draft.values and _has_neighbours(draft):
         open_slots = ["fall_height_m"]
-    quantities = with_unit or (draft.free("") if asked else [])
+    quantities = with_unit or (_uncounted(draft) if asked else [])
     plain = [quantity for quantity in quantities if not quantity.signed]
     if open_slots[:1] == ["walk_km"] and any(q.unit not in {"km", "mi", ""} for q in plain):
         return  # "200 m": along the way or up?
@@ -194,6 +221,11 @@ def read_asked_lengths(draft: Draft) -> None:
         plain = [q for q in plain if stands_alone(draft, q) and _comes_first(draft, q)]
     for slot, quantity in zip(open_slots, plain, strict=False):
         _store(draft, slot, quantity)
+
+
+def _uncounted(draft: Draft) -> list[Quantity]:
+    """Bare numbers that count nothing: "3 steps" is no answer to how tall."""
+    return [quantity for quantity in draft.free("") if not counts(draft, quantity)]
 
 
 def _comes_first(draft: Draft, quantity: Quantity) -> bool:

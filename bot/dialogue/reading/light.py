@@ -84,7 +84,7 @@ _LIGHTS: Final = (
         any_of(
             r"(?:thin|bright|high|light|white) (?:\w+ )?(?:clouds?|overcast)",
             r"bright(?:ly)? overcast",
-            r"cloudy,? (?:but |and )?bright",
+            r"cloudy,? (?:but |and )?bright|bright,? (?:but |and )?cloudy",
             "no shadows",
         ),
     ),

@@ -70,7 +70,8 @@ _PART: Final = "|".join(_DENOMINATORS)
 #: "a third under" and "a quarter" are fractions, "a third lens" and "a third of the frame" not.
 _AFTER_FRACTION: Final = (
     r"(?=[ -]*(?:of a (?:s|sec|second|stop)\b|a (?:s|sec|second|stop|mile)\b|stops?\b|secs?\b"
-    r"|seconds?\b|under|over|less|more|dark|bright|light|too|down|up|mile|iso\b|f ?/? ?\d"
+    r"|seconds?\b|under|over|less|more|dark|bright|light|too|down|up|mile"
+    r"|(?:at |@ ?)?(?:iso\b|f ?/? ?\d)"
     r"|$|[,.;:!?)]))"
 )
 
@@ -121,6 +122,9 @@ _FRACTIONS: Final[tuple[_Rule, ...]] = (
     _plain(r"\band (?:a|one) half\b", "halfpart"),
     _plain(r"\band (?:a|one) third\b", "thirdpart"),
     _plain(r"\band two[ -]thirds\b", "2/3"),
+    _plain(
+        r"(?<![\d/.])([1-4]) and ([12]/3|1/2)(?= (?:stops?|under|over|too|more|less)\b)", r"\1 \2"
+    ),
     _plain(r"\bhalf[ -](?:of )?(?:an? )?(?=(?:s|sec|second|stop|mile|met(?:er|re))s?\b)", "1/2 "),
     _plain(r"\b(?:two|2)[ -]thirds?\b", "2/3"),
     _plain(r"\b(?:three|3)[ -]quarters?\b", "3/4"),
@@ -133,8 +137,11 @@ _FRACTIONS: Final[tuple[_Rule, ...]] = (
     _plain(r"\ba (?:full |whole |good )?(?=stop\b)", "1 "),
     _plain(r"\ba (?=(?:met(?:er|re)|foot|yard) (?:away|off|from|in front|tall|high|to ))", "1 "),
 )
+#: "f 8 and a fifteenth" is a time; "and a half" belongs to the number before.
+_SMALL_PART: Final = r"(?=an? (?:fifteenth|thirtieth|sixtieth|eighth|tenth)\b)"
 _PARTS: Final = re.compile(
-    rf"(?:(?<!and )|(?=an? \w+ of a (?:s|stop)))\b(?:an?|one|1) ({_PART})(?:th)?\b{_AFTER_FRACTION}"
+    rf"(?:(?<!and )|(?=an? \w+ of a (?:s|stop))|{_SMALL_PART})"
+    rf"\b(?:an?|one|1) ({_PART})(?:th)?\b{_AFTER_FRACTION}"
 )
 _MIXED_PART: Final = re.compile(r"(?<=\d )(half|third|quarter)part\b")
 _LONE_PART: Final = re.compile(r"\b(half|third|quarter)part\b")
@@ -153,7 +160,7 @@ _COUNT: Final = re.compile(
     rf"|(?<=\bf )({_WORD})\b|(?<=\biso )({_WORD})\b|(?<=\baperture )({_WORD})\b"
     rf"|(?<=\bpoint )({_WORD})\b|(?<=\bon )(zero)\b|(?<=\bat )(zero)\b|^({_WORD})$"
     rf"|(?<=\bminus )({_WORD})\b{_SIGNED_END}|(?<=\bplus )({_WORD})\b{_SIGNED_END}"
-    r"|(?<=, )((?:one|two|four|eight) hundred)$"
+    rf"|(?<=, )((?:one|two|four|eight) hundred)$|^({_WORD})(?=,? 1/\d)"
 )
 #: "one and a half" without a unit; before one it stays a whole and a fraction.
 _AND_A_HALF: Final = re.compile(r"\b(\d{1,3}) halfpart(?=\s*(?:$|[,;.!?]))")

@@ -82,7 +82,7 @@ _DECIMAL: Final = r"\d+\.\d+|(?<!\d,)\d+,\d{1,2}(?![\d/,])|\.\d+|\d+"
 #: f-numbers have one decimal, ISO has none: "f/11,24mm" and "iso100,24mm" are two numbers each.
 _F_NUMBER: Final = r"\d+\.\d+|\d,\d(?![\d/.]| ?(?:m|cm|ft|feet|s|secs?)\b)|\d+"
 _WHOLE: Final = r"\d+\.\d+|\d+"
-_FRACTION: Final = r"\d{1,2}/\d{1,5}(?![\d/])"
+_FRACTION: Final = r"\d{1,2}/\d{1,5}(?:\.\d)?(?![\d/])"
 _THOUSANDS: Final = r"\d{1,3},\d{3}(?![\d,])"
 #: "1 1/3 stops": whole and fraction are one number only before a unit, and only when small,
 #: so that "8 1/4 100" stays an f-number, a time and an ISO.
@@ -107,7 +107,8 @@ _IGNORED: Final = (
     rf"|\d{{1,2}}(?:st|nd|rd|th)?(?: of)? {_MONTH}\b(?: \d{{4}})?"
     rf"|\b{_MONTH} \d{{1,2}}(?:st|nd|rd|th)?\b"
     r"|-?\d{1,3}\.\d{3,} ?,? ?-?\d{1,3}\.\d{3,}"
-    r"|\b0\d{2,}(?:[ /-]\d{2,})*\b"
+    r"|\b0\d{2,}(?:[ /-]\d{2,})*\b|\b\d{1,2} ?h ?[0-5]\d\b(?: ?min)?"
+    r"|\b(?:call|dial|ring|phone|number|tel)(?: me| us)?(?: at| on| is)? \d{3,}(?:[ -]\d{2,})+"
     r"|\+\d[\d -]{7,}\d|\b\d{3}-\d{4}\b|\b\d{3}-\d{3}-\d{4}\b|\b\d{6,}\b"
     r"|[+-]?(?:\d+(?:[.,]\d+)? ?- ?)?\d+(?:[.,]\d+)? ?"
     r"(?:%|°|(?:percent|degrees?|deg|kelvin|k|c|kg|lbs?|l|[ap]\.?m)\b)"

@@ -11,6 +11,7 @@ from bot.dialogue.reading.numbers import Quantity
 NEAR: Final = (
     r"nearest|closest|near thing|foreground|front|rocks?|boulders?|stones?|pebbles?|logs?|ferns?"
     r"|moss|bush|flowers?|plants?|roots?|stumps?|slabs?|ledge|branch|driftwood|anchor"
+    r"|trunks?|snag|fallen tree|railing|reeds"
 )
 FAR: Final = (
     r"(?:back|far|rear|rock|canyon|gorge) (?:wall|side|bank)s?|farthest|furthest"
@@ -23,6 +24,9 @@ _FILLER: Final = (
 
 _ONLY_FILLER: Final = re.compile(_FILLER)
 
+_NOUN: Final = re.compile(
+    r"^ (?!(?:to|for|from|away|but|not|maybe|perhaps|probably|give|the)\b)[a-z]{3,}"
+)
 #: What a clause before a number speaks of; the last one named counts.
 _SUBJECT: Final = re.compile(
     rf"\b(?:(?P<camera>camera|tripod)|(?P<far>{FAR})|(?P<near>{NEAR})"
@@ -30,7 +34,7 @@ _SUBJECT: Final = re.compile(
     r"|i'm|im|i am|we're|we are|standing|stand|me|away|closer(?: than)?|nearer than"
     r"|(?:stepped|step|moved|move) back to"
     r"|(?:falls?|waterfall) (?:is )?at)"
-    r"|(?P<width>width|wide)|(?P<depth>depth|deep)|(?P<climb>climb\w*|ascent|gain|elevation)"
+    r"|(?P<width>width|wide)|(?P<depth>depth|deep)|(?P<climb>climb\w*|ascent|gain|elevation change)"
     r"|(?P<walk>walk\w*|hike|hiking|trail|approach)|(?P<section>show|section|part|piece|slice)"
     rf"|(?P<height>height|tall|high|drops|{FALL}))\b"
 )
@@ -47,7 +51,7 @@ _BEHIND: Final = re.compile(
     rf"|from {_THE}(?:car|road|trailhead|parking|lot))"
     r"|(?P<object>(?:away from|back from|off from|from|to|before|in front of|short of)"
     rf" {_THE}(?P<thing>[a-z' ]{{1,30}}))"
-    rf"|(?P<height>tall|high|in height|of height|(?:{FALL}))"
+    rf"|(?P<height>tall|high|in height|of height|in total|altogether|(?:{FALL}))"
     r"|(?P<width>wide|across|in width)|(?P<depth>deep|of water)"
     r"|(?P<distance>away|off|back|out|distant|distance)"
     r"|(?P<beyond>behind)"
@@ -146,6 +150,12 @@ def stands_alone(draft: Draft, quantity: Quantity) -> bool:
     """Whether no word of its clause says what a number is."""
     words = (draft.clause_before(quantity), draft.clause_after(quantity))
     return all(_TIGHT.fullmatch(part) or _ONLY_FILLER.fullmatch(part) for part in words)
+
+
+def counts(draft: Draft, quantity: Quantity) -> bool:
+    """Whether a bare number has a noun of its own: "3 steps", "2 students"."""
+    after = draft.clause_after(quantity)
+    return bool(_NOUN.match(after)) and not _ONLY_FILLER.fullmatch(after)
 
 
 def _is_vague(subject: str | None, words: str, after: str, match: re.Match[str] | None) -> bool:

@@ -36,7 +36,7 @@ _NO_EXPOSURE: Final = re.compile(
 )
 _LONG_EXPOSURE: Final = re.compile(r"\b(?:expos\w+|shutter|bulb|long)\b")
 #: A fraction without a unit is a time only as one over something; 2/3 is one of stops.
-_PLAIN_FRACTION: Final = re.compile(r"1/\d+(?:th|rd)?")
+_PLAIN_FRACTION: Final = re.compile(r"1/\d+(?:\.\d)?(?:th|rd)?")
 #: "1/3 of the frame", "1/2 full": a portion of something, not a time.
 PORTION: Final = re.compile(
     r"^ (?:of (?!an? (?:s|stop))|(?:the|my|our|them|us|full|empty|done|day|way|hour|dozen)\b)"

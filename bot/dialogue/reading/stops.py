@@ -12,6 +12,7 @@ from bot.dialogue.reading.phrases import exactly
 
 _ND_WORD: Final = r"(?:nds?|neutral[ -]densit\w+|nd filters?|filters?)"
 _ND_NEAR: Final = re.compile(rf"\b{_ND_WORD}\b")
+_ND_HEAD: Final = re.compile(rf"\b{_ND_WORD} ?[(:] ?$")
 _GRADUATED: Final = re.compile(r"\bgrad\w*\b")
 #: `the 3-stop`, `my 6 stop`, `10-stop on`: a filter, when nothing says under or over.
 _FILTER_BEFORE: Final = re.compile(r"\b(?:the|my|with(?: the| my| a)?|a|own|have|and|use|using) ?$")
@@ -23,6 +24,7 @@ _UNDER: Final = re.compile(r"^[ -]*(?:too )?(?:under|below|minus|negative)\b")
 _UNDER_SOMETHING: Final = re.compile(r"^[ -]*under (?:the|a|some|tall)\b")
 _OVER: Final = re.compile(r"^[ -]*(?:too )?(?:over|above|plus|positive)\b(?! the (?:rock|wat))")
 _BY_METER: Final = re.compile(r"\b(under|over) by(?: about)? ?$")
+_BY_METER_ASKED: Final = re.compile(r"\b(under|over)(?: by(?: about)?|,)? ?$")
 _DARKER_FOUND: Final = (
     r"(?:too dark|underexposed|too (?:dim|low)|short|dark"
     r"|(?:of )?light (?:too little|short|missing|more))"
@@ -58,6 +60,8 @@ _CENTRE_ALONE: Final = exactly(
 )
 #: Camera meters show thirds as .3 and .7 (common practice): the marked value's exact third.
 _MARKED_THIRDS: Final = {3: 1 / 3, 7: 2 / 3}
+#: "It's minus 2 out here" is a temperature.
+_OUTDOORS: Final = re.compile(r"^ (?:out (?:here|there)|outside|celsius|tonight|this morning)\b")
 _LISTED: Final = re.compile(r"^ ?-? ?(?:,|and|&|\+|/|, and) ?(?:an? )?$")
 #: Filter factors that are sold under their number; powers of two besides (common practice).
 _ND_FACTORS: Final = frozenset({100, 200, 400, 500, 1000, 1024, 2000, 2048, 4000, 10_000, 100_000})
@@ -90,7 +94,8 @@ def nd_stops(quantity: Quantity) -> float | None:
 
 def _meter_sign(draft: Draft, quantity: Quantity) -> int:
     after = draft.after(quantity)
-    by = _BY_METER.search(draft.before(quantity))
+    asked = "meter_stops" in draft.expecting and quantity.fraction
+    by = (_BY_METER_ASKED if asked else _BY_METER).search(draft.before(quantity))
     if by:
         return -1 if by.group(1) == "under" else 1
     if _UNDER.search(after):
@@ -138,7 +143,9 @@ def read_stops(draft: Draft) -> None:
 def _read_signed(draft: Draft) -> None:
     """`+1`, `-0.7`, `meter at -1/3`: a sign makes a bare number the meter's."""
     for quantity in draft.free("stop", ""):
-        if quantity.signed and not quantity.is_range:
+        if quantity.unit == "" and _OUTDOORS.search(draft.clause_after(quantity)):
+            draft.claim(quantity)
+        elif quantity.signed and not quantity.is_range:
             change = _change_sign(draft, quantity)
             slot = "change_stops" if change else "meter_stops"
             stops = exact_thirds(quantity.value)
@@ -167,15 +174,27 @@ def listed_before(draft: Draft, quantity: Quantity) -> list[Quantity]:
     return listed
 
 
+def _is_kit_list(draft: Draft, quantity: Quantity) -> bool:
+    """Whether a kit is told or asked for, and nothing says under, over, brighter or darker."""
+    kit = draft.expecting | draft.values.keys()
+    return bool(kit & {"camera_format", "nd_stops"}) and not (
+        _meter_sign(draft, quantity) or _change_sign(draft, quantity)
+    )
+
+
 def is_filter(draft: Draft, quantity: Quantity) -> bool:
     """Whether a number of stops is the strength of a filter, not of light."""
     first = [*listed_before(draft, quantity), quantity][0]
     before, after = draft.clause_before(first), draft.clause_after(quantity)
     if _GRADUATED.search(before + after):
         return False
-    named = _ND_NEAR.search(before) or _ND_NEAR.search(after)
+    named = (
+        _ND_NEAR.search(before) or _ND_NEAR.search(after) or _ND_HEAD.search(draft.before(first))
+    )
     adjective = quantity.text.endswith("stop") and quantity.value > 1  # "6 stop", not "6 stops"
     spoken = adjective and (
-        _FILTER_BEFORE.search(draft.before(quantity)) or _FILTER_AFTER.search(after)
+        _is_kit_list(draft, quantity)
+        or _FILTER_BEFORE.search(draft.before(quantity))
+        or _FILTER_AFTER.search(after)
     )
     return quantity.value.is_integer() and bool(named or spoken)

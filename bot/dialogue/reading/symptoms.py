@@ -78,7 +78,7 @@ _COMPLAINTS: Final = (
             r"too (?:frozen|crunchy|hard|crisp|sharp|static|spiky|stiff)",
             rf"{_LOOKS} (?:\w+ )?frozen",
             r"looks? (?:stuck|static|stiff|hard)",
-            r"like (?:\w+ of )?(?:ice|glass|plastic)",
+            r"like (?:\w+ of )?(?:ice|icicles|glass|plastic|needles)",
             "crunchy|spiky",
             r"(?:drops?|water|it|everything|droplets)(?: \w+){0,2} stands? still",
             r"no (?:motion|movement|flow)",
@@ -115,7 +115,7 @@ _COMPLAINTS: Final = (
         any_of(
             rf"{_HAZY_SPOT} (?:\w+ )?spots?",
             rf"(?:bright|white|light|{_HAZY_SPOT}) (?:\w+ )?"
-            r"(?:discs?|disks?|circles?|blobs?|rings?|blotches)",
+            r"(?:discs?|disks?|circles?|blobs|rings?|blotches)",
             r"(?:drops?|droplets?|water|spray|spots?) (?:are |is )?(?:all over|on) (?:the |my )?"
             r"(?:front|lens|glass|filter)",
             r"(?:spray|water|rain|drop) (?:spots?|drops?|droplets?|marks?) (?:on|in|over)",

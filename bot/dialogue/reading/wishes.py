@@ -16,9 +16,9 @@ _TARGET: Final = rf"(?:{_TIME}|{_APERTURE}|iso)"
 _THE: Final = r"(?:(?:the|my|at|on|it|to|this|that|same|by|with|setting|of)\b ?)*"
 _STAY: Final = (
     r"(?:keep|keeping|kept|hold|holding|fix|fixed|lock|locked|leave|leaving|stay|stick|sticking"
-    r"|must stay|not touching|not changing|not (?:change|touch)|same|rather keep|can't change"
-    r"|don't (?:want to )?(?:change|touch|move|alter|raise|push|bump)"
-    r"|do not (?:change|touch|move)|without (?:changing|touching)|won't (?:change|raise|touch))"
+    r"|must stay|same|rather keep|can't change"
+    r"|(?:not|don't|do not|won't|wouldn't|without)(?: want(?:ing)? to)?"
+    r" (?:chang\w+|touch\w*|mov\w+|alter\w*|rais\w+|push\w*|bump\w*))"
 )
 _STAYS: Final = (
     r"(?:(?:is|are|both|has to|have to|must|needs? to|should|will|to be)\b ?)*"
