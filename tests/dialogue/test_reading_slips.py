@@ -6,6 +6,7 @@ from typing import Any
 
 import pytest
 
+from bot.dialogue.facts import Blink, Symptom
 from tests.dialogue.reading_checks import M, told, unread
 
 GEOMETRY = ("fall_height_m", "distance_m", "nearest_m")
@@ -52,8 +53,23 @@ def test_steps_are_counted_and_their_sum_is_the_fall() -> None:
     assert told("3 or so", "nearest_m", units=M) == {"nearest_m": 3}
 
 
+def test_parts_of_a_fall_are_not_its_height() -> None:
+    """The drops of a fall in parts say nothing of the whole; a person beside a fall does."""
+    text = "two drops, upper one 5 m, lower one 9 m, 20 m away"
+    assert told(text, *GEOMETRY) == {"distance_m": 20}
+    assert told("I'm at a waterfall about 10 m tall") == {"fall_height_m": 10}
+
+
+def test_a_count_answers_no_question_for_settings() -> None:
+    """`3 dots` is no time, and the larger of two sizes is told."""
+    assert told("about 3 dots and one patch blinking", "shutter_s") == {"blink": Blink.PATCHES}
+    assert told("dots blink, no patches")["blink"] is Blink.DOTS
+    assert told("16-35, no 50", "lenses", "focal_mm").keys() == {"lenses"}
+
+
 def test_metres_on_the_way_may_be_climb_or_distance() -> None:
     """`200 m` alone answers neither; beside the kilometres it is the climb."""
+    assert unread("200 m", "walk_km", "climb_m") == ("200 m",)
     assert unread("200 m down", "walk_km", "climb_m") == ("200 m",)
     assert told("3 km, 200 m", "walk_km", "climb_m") == {"walk_km": 3, "climb_m": 200}
 
@@ -66,12 +82,21 @@ def test_metres_on_the_way_may_be_climb_or_distance() -> None:
         ("moved closer, 10 m now", {"distance_m": 10}),
         ("f/11, i mean 20 m", {"f_number": 11}),
         ("12 m tall, over 14 m", {"fall_height_m": 12}),
+        ("12 m tall, sorry, 14", {"fall_height_m": 14}),
+        ("40 ft tall, no, 30", {"fall_height_m": pytest.approx(30 * 0.3048)}),
+        ("1/3 over, no, 2/3", {"meter_stops": pytest.approx(2 / 3)}),
+        ("1 stop too dark, sorry, 2", {"change_stops": 2, "symptoms": (Symptom.TOO_DARK,)}),
+        ("f/8, i mean 11", {"f_number": 11}),
+        ("iso 100, sorry 200", {"iso": 200}),
+        ("f/8, sorry, 3 of us", {"f_number": 8}),
+        ("3 km walk, no, 4", {"walk_km": 3}),
+        ("f/11, i mean 7/8", {"f_number": 11}),
     ],
 )
 def test_a_correction_takes_the_place_of_the_number_before(
     text: str, expected: dict[str, Any]
 ) -> None:
-    """A length behind words of correction goes where the length before went."""
+    """A number behind words of correction goes where the number before went, in its unit."""
     assert told(text) == expected
 
 

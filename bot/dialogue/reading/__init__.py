@@ -9,6 +9,7 @@ from bot.dialogue.facts import Facts, Units
 from bot.dialogue.reading import (
     blinking,
     conditions,
+    corrections,
     filters,
     framing,
     kit,
@@ -41,6 +42,7 @@ _READERS: Final = (
     settings.read_f_numbers,
     settings.read_iso,
     stops.read_stops,
+    corrections.read_corrections,
     settings.read_times,
     filters.read_nd,
     filters.read_no_filters,
@@ -48,6 +50,7 @@ _READERS: Final = (
     support.read_support,
     lengths.read_lengths,
     lengths.read_bare_lengths,
+    corrections.read_corrections,
     settings.read_focal_lengths,
     settings.read_settings_triple,
     framing.read_format,

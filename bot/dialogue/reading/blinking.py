@@ -82,6 +82,12 @@ def _bare(draft: Draft) -> Blink | None:
     return Blink.DOTS if any(_ONLY_DOTS.match(clause) for clause in clauses) else None
 
 
+#: "Three dots and one patch": the larger decides.
+_ALSO_PATCHES: Final = re.compile(
+    r"(?:\band|\bplus|,) (?:(?!no\b|not\b)\w+ ){0,2}(?:patch\w*|blobs?)\b"
+)
+
+
 def read_blink(draft: Draft) -> None:
     """What the camera's warning shows; a warning without a size is taken as patches."""
     bare = _bare(draft)
@@ -90,6 +96,8 @@ def read_blink(draft: Draft) -> None:
         draft.note("blink", bare)
     elif _BLINKS.search(text):
         kinds = (kind for kind, pattern in _KINDS if pattern.search(text))
+        if _ALSO_PATCHES.search(text):
+            kinds = (kind for kind in kinds if kind is not Blink.DOTS)
         draft.note("blink", Blink.NOTHING if _NOTHING.search(text) else next(kinds, Blink.PATCHES))
 
 

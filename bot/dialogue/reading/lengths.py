@@ -6,6 +6,7 @@ import re
 from typing import Final
 
 from bot.dialogue.facts import Units
+from bot.dialogue.reading.corrections import corrected_slot
 from bot.dialogue.reading.draft import RANGES, Draft
 from bot.dialogue.reading.numbers import METRES, METRES_A_SECOND, Quantity
 from bot.dialogue.reading.roles import counts, role, stands_alone
@@ -41,16 +42,17 @@ _DRIVE: Final = re.compile(r"\b(?:drive|drove|driving|car ride|flight|train|bus)
 _WALKED: Final = re.compile(r"\b(?:walked|hiked|did|done|covered|came)\b")
 _ALREADY: Final = re.compile(r"\b(?:already|so far|today|behind us|this morning)\b")
 _SOMEBODY: Final = re.compile(
-    r"\b(?:i'm|im|i am|he's|she's|(?:he|she|wife|husband|guide|friend) is)\b"
+    r"\b(?:i'm|im|i am|he's|she's|(?:he|she|wife|husband|guide|friend) is)(?: about| only)? ?$"
 )
 _TALL: Final = re.compile(r"^ ?(?:tall|high)\b")
-_PUT_RIGHT: Final = re.compile(
-    r"[a-z ]{0,12}[,;. -]*(?:\b(?:no|sorry|oops|wait|i mean|i meant|make that|actually|rather)\b"
-    r"[,;. -]*)+(?:it's |its |about )?"
+_PART_BEFORE: Final = re.compile(
+    r"\b(?:each|every|elevation|altitude"
+    r"|(?:upper|lower|first|second|third|other|bigger|smaller|top|bottom)"
+    r" (?:one|drop|step|tier|part|half))(?: is| of| about)? ?$"
 )
-_PART_BEFORE: Final = re.compile(r"\b(?:each|every|elevation|altitude)(?: is| of| about)? ?$")
 _PART_BEHIND: Final = re.compile(
-    r"^ ?(?:each|apiece|(?:further |farther )?(?:down|up)(?:stream| the (?:trail|path|road|river))"
+    r"^ ?(?:each|apiece|down(?! to the (?:water|pool|river|foot))"
+    r"|(?:further |farther )?(?:down|up)(?:stream| the (?:trail|path|road|river))"
     r"|above sea level|asl|elevation\b(?! gain))\b"
 )
 _FLOAT: Final = re.compile(
@@ -163,13 +165,9 @@ def _is_elsewhere(draft: Draft, quantity: Quantity) -> bool:
     return bool(_SOMEBODY.search(before) and _TALL.match(after))
 
 
-def _corrected(draft: Draft, quantity: Quantity) -> str | None:
-    """The slot of the number before, where this one only puts it right: `i mean 20 metres`."""
-    earlier = draft.neighbour(quantity, -1)
-    if earlier is None or not _PUT_RIGHT.fullmatch(draft.before(quantity)):
-        return None
-    slot = draft.slot_of(earlier)
-    return slot if earlier.unit in LENGTH_UNITS else None
+def _corrected_length(draft: Draft, quantity: Quantity) -> str | None:
+    slot = corrected_slot(draft, quantity)
+    return slot if slot in _ASKED_IN_ORDER else None
 
 
 def _is_other(draft: Draft, quantity: Quantity) -> bool:
@@ -187,7 +185,7 @@ def read_lengths(draft: Draft) -> None:
         if _is_other(draft, quantity):
             draft.refuse(quantity)
             continue
-        slot = role(draft, quantity) or _corrected(draft, quantity)
+        slot = role(draft, quantity) or _corrected_length(draft, quantity)
         if quantity.unit in {"km", "mi"} and slot not in {"fall_height_m", "climb_m"}:
             slot = "walk_km"
         if slot:

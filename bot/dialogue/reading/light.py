@@ -127,6 +127,8 @@ _LIGHTS: Final = (
 )
 #: "White balance cloudy" is a setting of colour.
 _WHITE_BALANCE: Final = any_of("white balance", "wb", "kelvin", "preset")
+#: Sun and cloud by turns are no single light.
+_PARTLY: Final = any_of(r"(?:half|partly|partially) (?:sun\w*|cloud\w*|overcast)")
 #: A clear sky is sun only where nothing says shade.
 _CLEAR_SKY: Final = any_of(r"(?:clear|blue) sk(?:y|ies)", "cloudless")
 _SUNLIT: Final = frozenset({"full sun", "hazy sun", "before sunset", "sunset"})
@@ -147,7 +149,7 @@ def _is_now(before: str) -> bool:
 def read_light(draft: Draft) -> None:
     """The light by its words; sun and shade together are no single light and stay unsaid."""
     text = draft.text
-    if _WHITE_BALANCE.search(text):
+    if _WHITE_BALANCE.search(text) or _PARTLY.search(text):
         return
     found = [
         key

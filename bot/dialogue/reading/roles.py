@@ -10,7 +10,7 @@ from bot.dialogue.reading.numbers import Quantity
 
 NEAR: Final = (
     r"nearest|closest|near thing|foreground|front|rocks?|boulders?|stones?|pebbles?|logs?|ferns?"
-    r"|moss|bush|flowers?|plants?|roots?|stumps?|slabs?|ledge|branch|driftwood|anchor"
+    r"|moss|bush(?:es)?|flowers?|plants?|roots?|stumps?|slabs?|ledge|branch|driftwood|anchor"
     r"|trunks?|snag|fallen tree|railing|reeds"
 )
 FAR: Final = (
@@ -25,7 +25,8 @@ _FILLER: Final = (
 _ONLY_FILLER: Final = re.compile(_FILLER)
 
 _NOUN: Final = re.compile(
-    r"^ (?!(?:to|for|from|away|but|not|maybe|perhaps|probably|give|the)\b)[a-z]{3,}"
+    r"^ (?!(?:to|for|from|away|but|not|maybe|perhaps|probably|please|give|the|nearest|closest"
+    r"|foreground|front)\b)(?:of\b|[a-z]{3,})"
 )
 #: What a clause before a number speaks of; the last one named counts.
 _SUBJECT: Final = re.compile(
@@ -74,7 +75,8 @@ _MEASURED: Final = re.compile(
 _WALKING: Final = re.compile(r"\b(?:walk\w*|hik\w+|trail|approach|km|miles?|climb\w*)\b")
 #: A bare number belongs to the word before it only when nothing but these stands between.
 _TIGHT: Final = re.compile(
-    r"(?:\W|\b(?:is|at|are|about|maybe|around|roughly|say|approx|of|some|be|there|was|only)\b)*$"
+    r"(?:\W|\b(?:is|at|are|about|maybe|around|roughly|say|approx|of|some|be|there|was|only|it|it's"
+    r"|its|i|i'd|guess|think|probably|ca|circa|just|like)\b)*$"
 )
 
 #: Of these, a number without a unit says too little ("section 12", "trail 7").

@@ -8,7 +8,7 @@ from typing import Final
 from bot.dialogue.reading.draft import Draft
 from bot.dialogue.reading.lenses import SHORTEST_MM
 from bot.dialogue.reading.numbers import Quantity
-from bot.dialogue.reading.roles import role
+from bot.dialogue.reading.roles import counts, role
 
 _LENS_WORD: Final = re.compile(r"^\W*(?:[a-z]+ )?(?:lens|prime|zoom|glass)\b")
 #: What a lens can do is no setting: "goes down to f/22".
@@ -194,10 +194,19 @@ def _is_made(slot: str, value: float) -> bool:
     return slot != "focal_mm" or value >= SHORTEST_MM
 
 
+def _is_denied(draft: Draft, quantity: Quantity) -> bool:
+    """`no 50`: a lens that is missing, or the number of something."""
+    return draft.before(quantity).endswith("no ")
+
+
 def read_asked_settings(draft: Draft) -> None:
     """Bare numbers where the open question asks for settings: f-number, time, ISO in order."""
     for slot in ("focal_mm", "f_number", "shutter_s", "iso", "base_iso"):
-        plain = [quantity for quantity in draft.free("") if not quantity.signed]
+        plain = [
+            quantity
+            for quantity in draft.free("")
+            if not (quantity.signed or counts(draft, quantity) or _is_denied(draft, quantity))
+        ]
         if slot in draft.expecting and slot not in draft.values and plain:
             quantity = plain[0]
             if quantity.is_range or not _is_made(slot, quantity.value):

@@ -67,6 +67,7 @@ _COMPLAINTS: Final = (
         any_of(
             r"(?:just|only|all|pure|plain|one|simply|completely|totally|too) white",
             r"washed[ -]?out(?! (?:bridge|road|trail|path))",
+            r"like an? (?:\w+ )?white (?:wall|curtain|block)",
             r"white (?:sheet|blob|mass|hole|nothing|paper)",
             r"(?<!highlights )(?<!highlights are )(?<!whites )(?:blown|burnt|burned)[ -]?out",
             "whited out|bleached|blank white|white and (?:flat|empty|blank)",
