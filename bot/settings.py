@@ -5,6 +5,7 @@ from __future__ import annotations
 import difflib
 import os
 import re
+import sys
 import textwrap
 from collections.abc import Mapping
 from pathlib import Path
@@ -121,11 +122,6 @@ class Settings(BaseSettings):
         default=(),
         description="Who is answered: user ids, or *:example.org for a whole server, with commas "
         "between. Empty: nobody.",
-    )
-    leaders: Annotated[tuple[UserId, ...], NoDecode, _Commas] = Field(
-        default=(),
-        description="Who leads in every group room, besides those whom the room's power levels "
-        "name: user ids with commas between.",
     )
     database_url: SecretStr | None = Field(
         default=None,
@@ -244,3 +240,7 @@ def _entry(name: str) -> list[str]:
     line = f"{variable}=" if field.is_required() else f"#{variable}={default}"
     words = textwrap.wrap(str(field.description), 96, initial_indent="# ", subsequent_indent="# ")
     return ["", *words, line]
+
+
+if __name__ == "__main__":
+    sys.stdout.write(render_sample())

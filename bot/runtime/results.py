@@ -158,6 +158,7 @@ class RowMaker:
             thread_id=thread_of_answer(origin),
             urgent=say.urgent,
             picture=say.picture,
+            question=say.question or None,
         )
 
     def _job(self, action: CheckFrame | DrawCard | DropFrame | ForgetPerson) -> JobRow:

@@ -8,7 +8,7 @@ import secrets
 from collections import deque
 from collections.abc import Callable, Iterable
 from contextlib import suppress
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from datetime import datetime
 from itertools import count
 from typing import Final
@@ -16,6 +16,7 @@ from typing import Final
 from sqlalchemy.exc import SQLAlchemyError
 
 from bot.dialogue.actions import Say
+from bot.dialogue.events import TextReceived
 from bot.runtime.faults import where_it_broke
 from bot.runtime.pauses import Wake, pause_s
 from bot.runtime.results import Failure, Handle, RowMaker, read_parts
@@ -126,6 +127,7 @@ class Workers:
                     return await self._store.finish_event(await self._result(row))
 
     async def _result(self, row: InboxRow) -> Result:
+        row = await self._with_question(row)
         stored = await self._store.read_context(row.key)
         before = read_parts(stored, row.event.origin)
         rows = RowMaker(row, self._scope(), self._clock())
@@ -137,6 +139,14 @@ class Workers:
         except Exception as error:  # whatever breaks, the person hears of it and can go on
             broken = where_it_broke(error)
         return rows.result(stored, before, before, self._failed(row, broken))
+
+    async def _with_question(self, row: InboxRow) -> InboxRow:
+        """A reply to one of the bot's own messages carries the name of its question."""
+        event = row.event
+        if not isinstance(event, TextReceived) or event.replies_to is None:
+            return row
+        name = await self._store.question_of(row.key, event.replies_to)
+        return replace(row, event=event.model_copy(update={"answers": name}))
 
     def _failed(self, row: InboxRow, broken: str) -> tuple[Say, ...]:
         """Log what broke, and say so with the number under which it is logged."""

@@ -73,7 +73,7 @@ class Database:
         await self._engine.shred()
 
 
-def _migrate(connection: Connection) -> None:
+def _migrate(connection: Connection, target: str = "head") -> None:
     config = Config()
     config.set_main_option("script_location", str(_MIGRATIONS).replace("%", "%%"))
     config.attributes["connection"] = connection
@@ -82,4 +82,4 @@ def _migrate(connection: Connection) -> None:
     known = {script.revision for script in scripts.walk_revisions()}
     if found is not None and found not in known:
         raise SchemaNewerError(found, str(scripts.get_current_head()))
-    command.upgrade(config, "head")
+    command.upgrade(config, target)

@@ -38,6 +38,7 @@ def _columns(row: OutboxRow) -> dict[str, Any]:
         "content": row.message.model_dump_json(),
         "picture": row.picture,
         "uploaded": row.uploaded,
+        "question": row.question,
     }
 
 
@@ -61,6 +62,7 @@ def _row(row: Row[Any]) -> OutboxRow:
         kept=row.kept,
         picture=row.picture,
         uploaded=row.uploaded,
+        question=row.question,
         position=row.position,
     )
 
@@ -100,3 +102,11 @@ def is_own_message(connection: Connection, room_id: str, event_id: str) -> bool:
     same = and_(OUTBOX.c.room_id == room_id, OUTBOX.c.sent_event_id == event_id)
     found = connection.execute(select(OUTBOX.c.position).where(same).limit(1))
     return found.first() is not None
+
+
+def question_of(connection: Connection, key: ConversationKey, event_id: str) -> str | None:
+    """Name of the question that this event put to the conversation; None if it put none."""
+    conversation = (OUTBOX.c[name] == value for name, value in key.values.items())
+    same = and_(OUTBOX.c.sent_event_id == event_id, *conversation)
+    name: str | None = connection.execute(select(OUTBOX.c.question).where(same)).scalar()
+    return name

@@ -91,7 +91,7 @@ class OutboxRow:
 
     `row_id` is the transaction id, which holds within `scope` (a device). `kept` is False for
     messages of which not even the event id stays. `uploaded` is JSON, once the picture is on
-    the homeserver.
+    the homeserver. `question` names the question that the message puts.
     """
 
     row_id: str
@@ -104,6 +104,7 @@ class OutboxRow:
     kept: bool = True
     picture: str | None = None
     uploaded: str | None = None
+    question: str | None = None
     position: int = 0
 
 

@@ -180,6 +180,12 @@ class Store:
             lambda connection: outbox.is_own_message(connection, room_id, event_id)
         )
 
+    async def question_of(self, key: ConversationKey, event_id: str) -> str | None:
+        """Name of the question that an event of the bot put to this conversation."""
+        return await self._database.read(
+            lambda connection: outbox.question_of(connection, key, event_id)
+        )
+
     async def expire(self, now: datetime) -> tuple[str, ...]:
         """Take out what is past its time; the names of the files to delete come back."""
 

@@ -68,6 +68,7 @@ OUTBOX: Final = Table(
     Column("picture", String),  # name of a stored picture
     Column("uploaded", Text),  # address and key of the picture on the homeserver
     Column("sent_event_id", String),
+    Column("question", String),  # that the message put; kept, so that a reply names it
     Index("outbox_person", "person_id"),
     Index("outbox_waiting", "sent_event_id", "position"),
     Index("outbox_thread", "room_id", "thread_id"),

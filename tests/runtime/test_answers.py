@@ -4,12 +4,13 @@ from __future__ import annotations
 
 import asyncio
 import logging
+from datetime import datetime
 
 import pytest
 
-from bot.dialogue.actions import Action
+from bot.dialogue.actions import Action, Say
 from bot.dialogue.context import Context
-from bot.dialogue.events import OtherReceived, TextReceived, Withdrawn
+from bot.dialogue.events import Event, OtherReceived, TextReceived, Withdrawn
 from bot.runtime.workers import Dialogue
 from tests.runtime.fakes import (
     FERN,
@@ -221,3 +222,25 @@ async def test_marks_that_fail_hold_nothing_up(world: World) -> None:
         for _ in range(40):
             await _moment()
     assert world.server.bodies == ["1: hi", "measuring", "checked: not_a_picture"]
+
+
+async def test_a_reply_names_its_question(world: World) -> None:
+    """What replies to a message of the bot carries the question of that message, no other does."""
+    answers: list[str | None] = []
+
+    def asks(context: Context, event: Event, _: datetime) -> tuple[Context, tuple[Action, ...]]:
+        assert isinstance(event, TextReceived)
+        answers.append(event.answers)
+        return context, (Say(body=event.text, question=event.text),)
+
+    async def says(words: str, replies_to: str | None = None, person_id: str = FERN) -> str:
+        event = text(words, person_id=person_id).model_copy(update={"replies_to": replies_to})
+        await world.says(event, dialogue=Dialogue(asks, failure))
+        return world.server.sent[-1][0]
+
+    flow = await says("flow")
+    silence = await says("")
+    for reply in (flow, silence, "$of_somebody_else", None):
+        await says("2", reply)
+    await says("2", flow, MOSS)
+    assert answers == [None, None, "flow", None, None, None, None]

@@ -13,6 +13,7 @@ from typing import Final
 
 import pytest
 
+from bot.dialogue.texts import TEXTS
 from bot.pictures.thumbnail import size_of
 from tests.dialogue.player import Player
 from tests.scenes.camera import Exposure
@@ -97,6 +98,19 @@ async def test_frame_on_the_walk(town: Town) -> None:
         data = await fern.fetch(picture.get("url"), picture.get("file"))
         assert size_of(data)[:2] == (picture["info"]["w"], picture["info"]["h"])
         assert {"thumbnail_file", "thumbnail_info"} <= picture["info"].keys()
+
+
+async def test_a_number_that_replies_to_an_older_question(town: Town) -> None:
+    """A real reply names the question it is for; after a newer one, its number is not counted."""
+    async with in_a_room(town) as (_, fern, room_id):
+        for number, line in enumerate(WALK[:4], 1):
+            await fern.say(room_id, line)
+            await hears_all(fern, room_id, number)
+        older = fern.heard[-2][1].event_id
+        reply = {"m.relates_to": {"m.in_reply_to": {"event_id": older}}}
+        await fern.say(room_id, "2", **reply)
+        await hears_all(fern, room_id, 5)
+        assert fern.bodies(room_id)[-1].startswith(TEXTS["old_answer"].format(number=2))
 
 
 async def test_killed_between_any_two_messages(town: Town) -> None:

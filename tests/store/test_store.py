@@ -166,6 +166,19 @@ async def test_messages_wait_in_order_until_they_are_sent(store: Store) -> None:
     assert await store.is_own_message(KEY.room_id, "$one")
 
 
+async def test_a_sent_message_keeps_the_name_of_its_question(store: Store) -> None:
+    """A reply is told its question, in the conversation to which it was put and no other."""
+    put = message("Which way?\n1 across", question="flow")
+    written = await store.finish_event(Result(await one(store), messages=(put, message("f/11"))))
+    assert (await store.backlog()).messages == written.messages
+    assert await store.question_of(KEY, "$put") is None
+    for row, event_id in zip(written.messages, ("$put", "$told"), strict=True):
+        await store.message_sent(row, event_id)
+    assert await store.question_of(KEY, "$put") == "flow"
+    assert await store.question_of(KEY, "$told") is None
+    assert await store.question_of(replace(KEY, person_id="@bo:mill.example"), "$put") is None
+
+
 async def test_an_unkept_message_leaves_nothing(store: Store) -> None:
     """A farewell is gone when it is sent."""
     row = await one(store)

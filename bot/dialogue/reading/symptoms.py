@@ -15,8 +15,10 @@ _NEAR_PART: Final = (
 )
 _FAR_PART: Final = (
     r"(?:back(?:ground)?|far(?: \w+)?|distance|(?:water)?falls?(?: itself)?|rear|back wall"
-    r"|trees behind)"
+    r"|trees behind|corners)"
 )
+#: The lower corners hold the foreground, all others what lies far.
+_LOW_CORNERS: Final = re.compile(r"\b(?:bottom|lower)(?: left| right)? corners?\b")
 _ALL_PART: Final = (
     r"(?:everything|all(?: of it)?|it all|whole \w+|entire \w+"
     r"|the (?:picture|frame|photo|image|shot)|pictures?|photos?|shots?|it's|its|it is|overall)"
@@ -27,6 +29,8 @@ _SOFT_FRAME: Final = (
 )
 #: A mushy rock is soft, a mushy frame of water has lost its texture.
 _SOFT: Final = rf"(?:{_SOFT_FRAME}|mushy)"
+#: "Soft light in the corners" is no complaint.
+_SOFT_AT: Final = rf"{_SOFT}(?: (?!light|shadows?|vignett)\w+)? (?:at|in|on|towards)"
 _FILL: Final = r"(?:\s+(?!and\b|but\b)[\w']+){0,4}?\s+"
 _LEAF: Final = (
     r"(?:leaves|bush(?:es)?|greenery|leaf|foliage|ferns?|branches|twigs|trees|grass|plants)"
@@ -181,7 +185,7 @@ _SOFTNESS: Final = (
         Symptom.SOFT_NEAR,
         any_of(
             rf"{_NEAR_PART}\b(?:{_FILL}|\s+){_SOFT}",
-            rf"{_SOFT}(?: \w+)? (?:at|in|on|near|towards) (?:the )?{_NEAR_PART}",
+            rf"(?:{_SOFT_AT}|{_SOFT} near) (?:the )?{_NEAR_PART}",
             rf"{_SOFT} {_NEAR_PART}",
         ),
     ),
@@ -189,7 +193,7 @@ _SOFTNESS: Final = (
         Symptom.SOFT_FAR,
         any_of(
             rf"{_FAR_PART}\b(?:{_FILL}|\s+){_SOFT}",
-            rf"{_SOFT}(?: \w+)? (?:at|in|on|towards) (?:the )?{_FAR_PART}",
+            rf"{_SOFT_AT} (?:(?:the|all|both|top|upper) )*{_FAR_PART}",
             rf"{_SOFT} {_FAR_PART}",
         ),
     ),
@@ -235,6 +239,7 @@ def _holds(symptom: Symptom, pattern: re.Pattern[str], text: str) -> bool:
 
 def _softness(text: str) -> list[Symptom]:
     """Where the frame is soft; all of it only when no part is named."""
+    text = _LOW_CORNERS.sub("foreground", text)
     parts = [symptom for symptom, pattern in _SOFTNESS if _holds(symptom, pattern, text)]
     if not parts and _ALL_SOFT.match(text):
         return [Symptom.SOFT_ALL]
