@@ -21,9 +21,7 @@ def _settings(monkeypatch: pytest.MonkeyPatch) -> None:
 
 
 @pytest.mark.usefixtures("_settings")
-def test_good_settings_are_listed(
-    monkeypatch: pytest.MonkeyPatch, capsys: pytest.CaptureFixture[str]
-) -> None:
+def test_good_settings_are_listed(capsys: pytest.CaptureFixture[str]) -> None:
     """Each setting has its line; secrets are not shown; an empty allow-list is pointed out."""
     assert main(["check-config"]) == Exit.DONE
     said = capsys.readouterr()
