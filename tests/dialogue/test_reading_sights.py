@@ -97,6 +97,8 @@ def test_histogram(text: str, at_right: bool | None) -> None:
         ("soft light in the corners", set()),
         ("corners are sharp", set()),
         ("corners not soft", set()),
+        ("the foreground isn't soft any more", set()),
+        ("the foreground isn't really sharp", {Symptom.SOFT_NEAR}),
         ("round soft spots", {Symptom.SOFT_SPOTS}),
         ("no glare, not too dark, isn't soft", set()),
         ("dark forest, pretty dark", set()),

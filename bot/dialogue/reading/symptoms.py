@@ -31,7 +31,8 @@ _SOFT_FRAME: Final = (
 _SOFT: Final = rf"(?:{_SOFT_FRAME}|mushy)"
 #: "Soft light in the corners" is no complaint.
 _SOFT_AT: Final = rf"{_SOFT}(?: (?!light|shadows?|vignett)\w+)? (?:at|in|on|towards)"
-_FILL: Final = r"(?:\s+(?!and\b|but\b)[\w']+){0,4}?\s+"
+#: Between a part and its fault; "the corners are not soft" is no fault.
+_FILL: Final = r"(?:\s+(?!(?:and|but|no|not|never|\w+n't)\b)[\w']+){0,4}?\s+"
 _LEAF: Final = (
     r"(?:leaves|bush(?:es)?|greenery|leaf|foliage|ferns?|branches|twigs|trees|grass|plants)"
 )
