@@ -131,11 +131,13 @@ def _limit(limits: FrameLimits) -> None:
     pillow_heif.options.DECODE_THREADS = 1
     # Libraries take address space at will when they are loaded; only what comes on top is bound.
     occupied = int(_PAGES.read_text("ascii").split()[0]) * resource.getpagesize()
-    cpu_s = math.ceil(limits.time_s)
-    for kind, value in (
-        (resource.RLIMIT_AS, occupied + limits.memory_bytes),
-        (resource.RLIMIT_CPU, cpu_s),
-        (resource.RLIMIT_FSIZE, 0),
-        (resource.RLIMIT_CORE, 0),
+    memory, cpu_s = occupied + limits.memory_bytes, math.ceil(limits.time_s)
+    for kind, soft, hard in (
+        (resource.RLIMIT_AS, memory, memory),
+        # At the soft limit the kernel sends SIGXCPU, which tells the parent what it was. At the
+        # hard one it sends SIGKILL, as it does when memory is out: so that one must come later.
+        (resource.RLIMIT_CPU, cpu_s, cpu_s + 1),
+        (resource.RLIMIT_FSIZE, 0, 0),
+        (resource.RLIMIT_CORE, 0, 0),
     ):
-        resource.setrlimit(kind, (value, value))
+        resource.setrlimit(kind, (soft, hard))
