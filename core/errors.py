@@ -31,7 +31,11 @@ class OutOfDomainError(LinnError):
 
 
 class FrameFault(Enum):
-    """Why a shared file could not be read as a picture; the value is what is stored."""
+    """Why a shared file could not be read as a picture; the value is what is stored.
+
+    TOO_SLOW, CRASHED and GONE are not raised in the core: who runs it and who fetches files for
+    it find them.
+    """
 
     EMPTY = "empty"
     NOT_A_PICTURE = "not_a_picture"
@@ -43,6 +47,7 @@ class FrameFault(Enum):
     TOO_SLOW = "too_slow"
     TOO_MUCH_MEMORY = "too_much_memory"
     CRASHED = "crashed"
+    GONE = "gone"
 
 
 class UnreadableFrameError(LinnError):

@@ -85,7 +85,9 @@ class FrameJob:
                 data = await self.transport.download(action.media, self.max_bytes)
         except MediaTooLargeError as error:
             return Unchecked(FrameFault.TOO_MANY_BYTES, {"limit": float(error.limit)})
-        except (MediaGoneError, MediaDamagedError):
+        except MediaGoneError:
+            return Unchecked(FrameFault.GONE, {})
+        except MediaDamagedError:
             return Unchecked(FrameFault.DAMAGED, {})
         async with asyncio.timeout(_CHECK_S):
             return await self.checker.check(data, action.camera_pixels)

@@ -12,6 +12,7 @@ from bot.dialogue.events import FrameReceived, MediaRef, Withdrawn
 from bot.runtime import jobs as jobs_module
 from bot.runtime.ports import (
     MediaDamagedError,
+    MediaGoneError,
     MediaTooLargeError,
     SendLaterError,
     SendRefusedError,
@@ -91,21 +92,17 @@ async def _until(true: Callable[[], bool]) -> None:
     [
         (MediaTooLargeError(10), "checked: too_many_bytes"),
         (MediaDamagedError(), "checked: damaged"),
+        (MediaGoneError(), "checked: gone"),
     ],
 )
 async def test_a_file_that_cannot_be_fetched_is_named(
     world: World, error: Exception, said: str
 ) -> None:
-    """Too large or damaged: the person hears it, and nothing is measured."""
+    """Too large, damaged or gone: the person hears it, and nothing is measured."""
     checker = FakeChecker()
     hook = failing("download", error, 1)
     assert (await world.says(frame(), hook=hook, checker=checker))[-1] == said
     assert checker.checked == []
-
-
-async def test_a_file_that_is_gone_is_named(world: World) -> None:
-    """A file that the homeserver no longer has is no frame that can be measured."""
-    assert (await world.says(frame("gone")))[-1] == "checked: damaged"
 
 
 @pytest.mark.parametrize(

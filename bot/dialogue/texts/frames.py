@@ -61,7 +61,7 @@ FRAMES: Final[dict[str, str]] = {
     "fault.too_slow": "That picture took too long to read, so I stopped. Send it as a JPEG.",
     "fault.too_much_memory": "That picture needs more memory than I may use. Send a smaller copy.",
     "fault.crashed": "That file broke its reader; nothing else was harmed. Send it as a JPEG.",
-    "fault.gone": "The homeserver no longer has that file. Send it again.",
+    "fault.gone": "That file can't be fetched any more. Send it again.",
     # linn frame, on the command line
     "line.clipped": "clipped: {share} of the frame (red {red}, green {green}, blue {blue})",
     "line.area": "{letter}: {kind}, {position}, {share}, {channels}",
