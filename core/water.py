@@ -247,6 +247,16 @@ def look_of(share: float) -> Look:
     return Look.MISTY
 
 
+def band_of(look: Look) -> tuple[float, float]:
+    """Least and most share of a look; 0 for frozen, infinite for misty.
+
+    Source: own rule, see `BANDS`.
+    """
+    edges = (0.0, *BANDS, math.inf)
+    place = list(Look).index(look)
+    return edges[place], edges[place + 1]
+
+
 def time_for_share(
     share: float, speed_mps: float, coverage_m: float, angle_deg: float = 90.0
 ) -> float:
@@ -286,7 +296,8 @@ def time_range(
 
     Source: `time_for_share` at the limits of `BANDS`.
     """
-    limits = [time_for_share(limit, speed_mps, coverage_m, angle_deg) for limit in BANDS]
-    edges = (0.0, *limits, math.inf)
-    place = list(Look).index(look)
-    return edges[place], edges[place + 1]
+    low, high = band_of(look)
+    return (
+        time_for_share(low, speed_mps, coverage_m, angle_deg) if low else 0.0,
+        time_for_share(high, speed_mps, coverage_m, angle_deg) if high < math.inf else math.inf,
+    )

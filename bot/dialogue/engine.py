@@ -39,7 +39,7 @@ from bot.dialogue.steps import (
     repeat,
     told,
 )
-from bot.dialogue.texts import TEXTS, domain_values
+from bot.dialogue.texts import TEXTS, domain_key, domain_values
 from bot.dialogue.turn import Turn
 from core.errors import OutOfDomainError
 
@@ -95,7 +95,7 @@ def handle(context: Context, event: Event, now: datetime) -> tuple[Context, tupl
         _answer(turn, event)
     except OutOfDomainError as error:
         turn = Turn(_without_old_position(context, now), event.origin, now)
-        turn.say(Role.SETTINGS, "out_of_domain", **domain_values(error, turn.units))
+        turn.say(Role.SETTINGS, domain_key(error), **domain_values(error, turn.units))
         repeat.put_again(turn)
     return turn.finish()
 
@@ -243,16 +243,22 @@ def _words(turn: Turn, event: TextReceived) -> None:
     _facts(turn, event.text, asked)
 
 
+#: Words that are answered after a night without asking whether the walk goes on.
+_AT_ANY_HOUR: Final = frozenset({"forget", "help", "stop", "kit"})
+
+
 def _asks_to_resume(turn: Turn, event: TextReceived, command: str | None) -> bool:
     """After a night: go on or new? The message waits until that is answered."""
+    if command in _AT_ANY_HOUR:
+        return False
     conversation = turn.context.conversation
     question = conversation.question
     if question is not None and question.name == "resume":
-        return _resumed(turn, event)
+        return _resumed(turn, event, command)
     silent = conversation.walk is not None and (
         conversation.last_at is not None and turn.now - conversation.last_at > STALE_WALK
     )
-    if not silent or command in {"forget", "help", "stop", "kit"}:
+    if not silent:
         return False
     if command == "start":
         arrive.start(turn)
@@ -263,9 +269,9 @@ def _asks_to_resume(turn: Turn, event: TextReceived, command: str | None) -> boo
     return True
 
 
-def _resumed(turn: Turn, event: TextReceived) -> bool:
+def _resumed(turn: Turn, event: TextReceived, command: str | None) -> bool:
     """Go on with the old walk, or begin a new one, then read the message that waited."""
-    value = chosen(QUESTIONS["resume"], event.text)
+    value = "new" if command == "start" else chosen(QUESTIONS["resume"], event.text)
     waiting = turn.context.conversation.held_text
     if value is None:
         turn.say(Role.SETTINGS, "resume", step=TEXTS[f"step.{turn.walk.state.value}"])

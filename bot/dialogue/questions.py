@@ -5,6 +5,8 @@ from __future__ import annotations
 from dataclasses import dataclass, replace
 from typing import Final
 
+from bot.dialogue.facts import Units
+
 
 @dataclass(frozen=True)
 class Asked:
@@ -59,7 +61,6 @@ _QUESTIONS: Final = (
     Asked("sky_gap", (), ("moved", "bracket")),
     Asked("settings", ("f_number", "shutter_s", "iso")),
     Asked("seen", ("shutter_s",), ("no_texture", "too_white", "too_dark", "soft", "nothing")),
-    Asked("meter", ("meter_stops",)),
     Asked("leaves", (), ("no", "yes")),
     Asked("next", (), ("again", "other_lens", "finish")),
     Asked("rear_screen", (), ("yes", "no")),
@@ -89,3 +90,10 @@ QUESTIONS: Final[dict[str, Asked]] = {asked.name: asked for asked in _QUESTIONS}
     for asked in _QUESTIONS
     if asked.name in _IN_FEET
 }
+
+
+def in_units(name: str, units: Units | None) -> str:
+    """The variant of a question whose examples stand in the person's units."""
+    plain = name.removesuffix("_feet")
+    feet = f"{plain}_feet"
+    return feet if units is Units.IMPERIAL and feet in QUESTIONS else plain

@@ -185,6 +185,7 @@ class Player:
 
     def happen(self, what: str) -> list[Say]:
         """Something that is no message, by its line in a transcript."""
+        self.actions = ()
         word, _, rest = what.partition(" ")
         return _HAPPENINGS[word](self, rest)
 

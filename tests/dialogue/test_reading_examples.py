@@ -99,8 +99,6 @@ MEANT: Final[dict[str, dict[str, Any]]] = {
     "12 ft": {"section_height_m": 12 * FOOT_M},
     "f/11, 1/4 s, ISO 100": {"f_number": 11, "shutter_s": 0.25, "iso": 100},
     "f/11": {"f_number": 11},
-    "1 under": {"meter_stops": -1},
-    "2/3 over": {"meter_stops": 2 / 3},
     "too dark": {"symptoms": (Symptom.TOO_DARK,)},
     "what if f/16": {"f_number": 16},
     "what if 35 mm": {"focal_mm": 35},

@@ -56,8 +56,7 @@ def trouble(turn: Turn, told: Facts) -> None:
         if others:
             diagnosis.answer(turn, others[0])
             return
-        turn.change_walk(complaint=told)
-        ask_for_settings(turn)
+        ask_for_settings(turn, told)
         return
     turn.change_walk(complaint=None)
     if told.blink is Blink.SKY:

@@ -11,6 +11,7 @@ from bot.dialogue.compose import Role
 from bot.dialogue.context import Position
 from bot.dialogue.events import PlaceReceived
 from bot.dialogue.facts import Facts, Units
+from bot.dialogue.questions import in_units
 from bot.dialogue.states import Trigger
 from bot.dialogue.steps import lens
 from bot.dialogue.texts import measures
@@ -27,6 +28,10 @@ from core.trip import (
 
 #: The reminder comes this long before the turn-back time (own rule).
 _WARNING: Final = timedelta(minutes=15)
+#: In the far north the sun may set after midnight: before this hour, told after noon, the
+#: coming night is meant (own rule).
+_NIGHT_ENDS_H: Final = 4
+_NOON_H: Final = 12
 #: Slots whose change moves the turn-back time.
 WAY_OUT_SLOTS: Final = frozenset({"walk_km", "climb_m", "sunset", "group_mixed"})
 
@@ -73,7 +78,7 @@ def place_shared(turn: Turn, event: PlaceReceived) -> None:
         say_turn_back(turn)
     turn.say(Role.ASSUMPTION, "arrive.place_kept")
     if turn.facts.walk_km is None:
-        turn.ask(lens.in_units("walk_out", turn.units))
+        turn.ask(in_units("walk_out", turn.units))
 
 
 def way_out_told(turn: Turn) -> bool:
@@ -81,8 +86,9 @@ def way_out_told(turn: Turn) -> bool:
     facts = turn.facts
     if facts.walk_km is None:
         return False
-    if _sunset(facts, turn.context.person.position, turn.now) is None:
-        turn.say(Role.SETTINGS, "arrive.sunset_missing")
+    position = turn.context.person.position
+    if _sunset(facts, position, turn.now) is None:
+        turn.say(Role.SETTINGS, "arrive.no_sunset" if position else "arrive.sunset_missing")
     else:
         say_turn_back(turn)
     return True
@@ -121,7 +127,9 @@ def _sunset(facts: Facts, position: Position | None, now: datetime) -> datetime 
     local = now.astimezone(zone) if zone else now
     if facts.sunset is not None:
         hour, minute = (int(part) for part in facts.sunset.split(":"))
-        return local.replace(hour=hour, minute=minute, second=0, microsecond=0)
+        coming_night = hour < _NIGHT_ENDS_H and local.hour >= _NOON_H
+        day = local + timedelta(days=1) if coming_night else local
+        return day.replace(hour=hour, minute=minute, second=0, microsecond=0)
     if position is None or zone is None:
         return None
     return sun_times(position.latitude, position.longitude, local.date(), zone).set

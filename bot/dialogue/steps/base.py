@@ -20,7 +20,7 @@ from core.exposure import Settings, ev100
 from core.light import LIGHTS, metered_level
 from core.optics import FNumberChoice
 from core.series import Mark, f_number_label, nearest, time_marks
-from core.water import AIM
+from core.water import AIM, band_of, look_of
 
 #: Up to here a predicted level counts as right [stops] (own rule: the light is told in words).
 _RIGHT_STOPS: Final = 0.5
@@ -278,6 +278,9 @@ def _explain(
             needed=f"{measures.plain(depth.needed)}",
             chosen=f_number_label(depth.exact, camera.dial),
         )
+    look = look_of(flow.share(given.shutter_s))
+    named = TEXTS[f"look.{look.value}"].capitalize()
+    turn.reason("why.band", look=named, band=measures.band(*band_of(look)))
 
 
 def explain_share(turn: Turn, flow: Flowing, shutter_s: float, camera: Camera) -> None:

@@ -152,16 +152,22 @@ def _where(turn: Turn) -> None:
     conversation = turn.context.conversation
     if conversation.walk is None:
         turn.say(Role.SETTINGS, "where.no_walk")
-        turn.say(Role.CHECK, "where.known", list=known(turn.facts, turn.units))
+        _say_known(turn)
         return
     step = TEXTS[f"step.{turn.walk.state.value}"]
     turn.say(Role.SETTINGS, "where.step", step=step)
-    turn.say(Role.CHECK, "where.known", list=known(turn.facts, turn.units))
+    _say_known(turn)
     given = turn.walk.given
     if given is not None:
         camera = reckoning.camera_of(turn.facts, Assumed())
         turn.say(Role.CHECK, "where.given", settings=solving.settings_text(given, camera))
     _put_again_if_open(turn)
+
+
+def _say_known(turn: Turn) -> None:
+    listed = known(turn.facts, turn.units)
+    if listed:
+        turn.say(Role.CHECK, "where.known", list=listed)
 
 
 def _kit(turn: Turn) -> None:

@@ -8,8 +8,9 @@ from typing import Final
 from bot.dialogue import reckoning, solving
 from bot.dialogue.compose import Role
 from bot.dialogue.facts import Symptom
+from bot.dialogue.questions import in_units
 from bot.dialogue.reckoning import Assumed
-from bot.dialogue.steps import keep, lens, repeat
+from bot.dialogue.steps import keep, repeat
 from bot.dialogue.texts import TEXTS, measures
 from bot.dialogue.turn import Turn
 from core.camera import POLARISER_STOPS
@@ -34,7 +35,7 @@ def _soft_depth(turn: Turn) -> None:
     focal_mm = reckoning.focal_of(facts)
     if facts.nearest_m is None or focal_mm is None:
         turn.say(Role.SETTINGS, "symptom.soft_depth")
-        turn.ask(lens.in_units("nearest" if facts.nearest_m is None else "focal", turn.units))
+        turn.ask(in_units("nearest" if facts.nearest_m is None else "focal", turn.units))
         return
     if sensor.fixed_f_number is not None:
         turn.say(Role.SETTINGS, "symptom.soft_phone")

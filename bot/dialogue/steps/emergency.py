@@ -141,6 +141,8 @@ def answer_safe(turn: Turn, value: str) -> None:
         return
     turn.change_conversation(emergency=None)
     turn.say(Role.SAFETY, "danger.over")
+    if turn.context.conversation.walk is not None:
+        turn.say(Role.CHECK, "danger.walk_kept")
     repeat.put_again(turn)
 
 

@@ -118,7 +118,7 @@ def judge(turn: Turn, report: FrameReport) -> None:
     turn.be_in(State.HIGHLIGHTS, Trigger.NEW_FRAME)
     if report.size_note is SizeNote.RESIZED:
         turn.say(Role.ASSUMPTION, "frame.resized")
-    elif not report.metadata.present:
+    elif not report.metadata.present and turn.walk.given is not None:
         turn.say(Role.ASSUMPTION, "frame.no_metadata")
     turn.reason("why.frame", share=measures.percent(report.clipping.share))
     unsure = next((area for area in report.clipping.areas if area.kind is AreaKind.UNSURE), None)

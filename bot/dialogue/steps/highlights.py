@@ -7,7 +7,7 @@ from typing import Final
 from bot.dialogue import reckoning, solving
 from bot.dialogue.compose import Role
 from bot.dialogue.context import GivenSettings
-from bot.dialogue.facts import Blink
+from bot.dialogue.facts import Blink, Facts
 from bot.dialogue.solving import Solved
 from bot.dialogue.states import State, Trigger
 from bot.dialogue.steps import base, keep, planned, repeat
@@ -36,7 +36,7 @@ def blinked(turn: Turn, blink: Blink) -> None:
     """Answer what blinks after a test frame."""
     given = take_settings(turn)
     if given is None:
-        ask_for_settings(turn)
+        ask_for_settings(turn, Facts(blink=blink))
         return
     enter(turn)
     match blink:
@@ -87,7 +87,7 @@ def brighter(turn: Turn, stops: float) -> None:
     """There is room: the next frame is brighter."""
     given = take_settings(turn)
     if given is None:
-        turn.ask("settings")
+        ask_for_settings(turn, Facts(blink=Blink.NOTHING))
         return
     stops = min(stops, SHEET_STOPS)
     solved = _plan_from(turn, given, stops)
@@ -114,7 +114,7 @@ def darker(turn: Turn, stops: float, key: str) -> None:
     """The water clips: the next frame is darker by this step, or back where it held."""
     given = take_settings(turn)
     if given is None:
-        ask_for_settings(turn)
+        ask_for_settings(turn, Facts(change_stops=-stops))
         return
     note_levels(turn, given, clipped=True)
     clean = turn.walk.clean_stops

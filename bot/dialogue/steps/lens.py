@@ -8,7 +8,8 @@ from typing import Final
 
 from bot.dialogue import reckoning
 from bot.dialogue.compose import Role
-from bot.dialogue.facts import Facts, Units
+from bot.dialogue.facts import Facts
+from bot.dialogue.questions import in_units
 from bot.dialogue.reckoning import Assumed
 from bot.dialogue.states import State, Trigger
 from bot.dialogue.steps import composition
@@ -85,12 +86,6 @@ def _put(turn: Turn, name: str) -> bool:
 def _filled(facts: Facts, slots: tuple[str, ...]) -> bool:
     known = facts.known()
     return any(known.get(slot) for slot in slots)
-
-
-def in_units(question: str, units: Units | None) -> str:
-    """The variant of a question whose examples stand in the person's units."""
-    feet = f"{question}_feet"
-    return feet if units is Units.IMPERIAL and f"ask.{feet}" in TEXTS else question
 
 
 # the choice

@@ -11,12 +11,15 @@ from core.framing import Framing
 
 
 def best_focal(lenses: list[Lens], framing: Framing) -> float | None:
-    """The focal length to set: with spare, else just, else wider; None if the kit has none."""
-    if not lenses:
+    """The focal length to set: with spare, else as near to it as a zoom goes, else wider.
+
+    None if the kit has none.
+    """
+    if not lenses or any(lens.covers(framing.focal_mm, 0.0) for lens in lenses):
         return framing.focal_mm
-    for wanted in (framing.focal_mm, framing.longest_mm):
-        if any(lens.covers(wanted, 0.0) for lens in lenses):
-            return wanted
+    just = [lens.shortest_mm for lens in lenses if lens.covers(framing.longest_mm, 0.0)]
+    if just:
+        return min(just)
     wider = [lens.longest_mm for lens in lenses if lens.longest_mm <= framing.focal_mm]
     if wider:
         return max(wider)

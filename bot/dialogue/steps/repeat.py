@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from bot.dialogue.compose import Role
 from bot.dialogue.context import Question
-from bot.dialogue.questions import QUESTIONS
+from bot.dialogue.questions import QUESTIONS, in_units
 from bot.dialogue.turn import Turn
 
 
@@ -18,10 +18,10 @@ def standing(turn: Turn) -> Question | None:
 
 
 def put_again(turn: Turn) -> None:
-    """Put the walk's question again; without one say how to begin."""
+    """Put the walk's question again, in the units of now; without one say how to begin."""
     question = standing(turn)
     if question is None:
         turn.close_question()
         turn.say(Role.QUESTION, "begin")
         return
-    turn.ask(question.name, **question.values)
+    turn.ask(in_units(question.name, turn.units), **question.values)

@@ -39,8 +39,12 @@ def take_settings(turn: Turn) -> GivenSettings | None:
     return given
 
 
-def ask_for_settings(turn: Turn) -> None:
-    """Without settings nothing can be reckoned; a phone that shows none gets its own advice."""
+def ask_for_settings(turn: Turn, complaint: Facts) -> None:
+    """Without settings nothing can be reckoned; the complaint waits until they are told.
+
+    A phone that shows none gets its own advice.
+    """
+    turn.change_walk(complaint=complaint)
     if reckoning.is_phone(turn.facts):
         turn.say(Role.SETTINGS, "phone.no_settings")
     turn.ask("settings")

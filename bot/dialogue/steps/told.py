@@ -8,6 +8,7 @@ from typing import Final
 from bot.dialogue import reckoning, solving
 from bot.dialogue.compose import Role
 from bot.dialogue.facts import Facts, Symptom
+from bot.dialogue.questions import in_units
 from bot.dialogue.reading import read
 from bot.dialogue.states import State, Trigger
 from bot.dialogue.steps import adjust, arrive, base, highlights, lens, lens_kit, repeat, what_if
@@ -150,7 +151,7 @@ def _say_noted(turn: Turn, facts: Facts) -> None:
     listed = known(facts, turn.units)
     if standing is None or missing is None or not listed:
         return
-    if lens.in_units(missing, turn.units) == standing.name:
+    if in_units(missing, turn.units) == standing.name:
         turn.say(Role.SETTINGS, "noted", list=listed)
 
 

@@ -12,7 +12,7 @@ from bot.dialogue.texts.frames import FRAMES
 from bot.dialogue.texts.levers import LEVERS
 from bot.dialogue.texts.reasons import REASONS
 from bot.dialogue.texts.safety import SAFETY
-from bot.dialogue.texts.spoken import domain_values, known
+from bot.dialogue.texts.spoken import domain_key, domain_values, known
 from bot.dialogue.texts.walk import WALK
 
 #: All texts by their keys; `{name}` is filled in, code spans stand in backticks.
@@ -26,4 +26,4 @@ TEXTS: Final[dict[str, str]] = {
     **SAFETY,
 }
 
-__all__ = ["COMMAND_WORDS", "TEXTS", "domain_values", "known", "measures"]
+__all__ = ["COMMAND_WORDS", "TEXTS", "domain_key", "domain_values", "known", "measures"]

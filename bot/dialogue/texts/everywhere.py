@@ -83,6 +83,9 @@ EVERYWHERE: Final[dict[str, str]] = {
     "out_of_domain": (
         "{name} of {value} can't be: I reckon from {low} to {high}. Send it again with its unit."
     ),
+    "out_of_domain_below": (
+        "{name} of {value} can't be: I reckon from {low} up. Send it again with its unit."
+    ),
     "failed": (
         "Something broke on my side (reference {reference}). Your answers are kept; "
         "send it again, or `where am I`."

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import math
 from datetime import datetime
 from fractions import Fraction
 from typing import Final
@@ -16,6 +17,15 @@ def plain(value: float, decimals: int = 1) -> str:
     """A number without trailing zeros: 9, 1.5, 0.25 with `decimals=2`."""
     text = f"{value:.{decimals}f}"
     return (text.rstrip("0").rstrip(".") if "." in text else text) or "0"
+
+
+def fine(value: float) -> str:
+    """A number with two decimals, small ones with four: 1.25, 0.0125."""
+    return plain(value, 2 if abs(value) >= _SMALL else 4)
+
+
+#: Below this two decimals say too little (own rule).
+_SMALL: Final = 0.1
 
 
 def _metres(value_m: float) -> str:
@@ -60,6 +70,15 @@ def percent(share: float) -> str:
     if value >= 20:
         return f"{value:.0f} %"
     return f"{plain(value, 1 if value >= 1 else 2)} %"
+
+
+def band(low: float, high: float) -> str:
+    """A range of shares: `1 to 10 %`, `under 0.15 %`, `over 35 %`."""
+    if low <= 0:
+        return f"under {percent(high)}"
+    if high == math.inf:
+        return f"over {percent(low)}"
+    return f"{percent(low).removesuffix(' %')} to {percent(high)}"
 
 
 def _thirds(value: float) -> str:

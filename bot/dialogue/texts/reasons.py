@@ -15,7 +15,7 @@ REASONS: Final[dict[str, str]] = {
     ),
     "why.speed.chute": "Speed {speed}: a chute, √(g × depth) (Chow 1959; Grant 1997).",
     "why.speed.stream_guess": "Speed {speed}: a lively stream (own rule); a timed leaf is better.",
-    "why.bands": "Textured is 1 to 10 % (own rule, set on common practice).",
+    "why.band": "{look} is {band} of the frame (own rule, set on common practice).",
     "why.f_number": (
         "Depth needs f/{needed} (blur disc: diagonal ÷ 1500), least blur with diffraction at "
         "f/{best}: so {chosen}."

@@ -120,7 +120,8 @@ SAFETY: Final[dict[str, str]] = {
         "phone's map."
     ),
     "danger.held": "First the people. Everything else waits, your walk is kept.",
-    "danger.over": "Good. Warm, dry, sit down before anything else. The walk is as it was.",
+    "danger.over": "Good. Warm, dry, sit down before anything else.",
+    "danger.walk_kept": "The walk is as it was.",
     "danger.call_back": (
         "Call them back now, one at a time, three points on rock, away from the edge. "
         "Nobody jumps, nobody wades above the fall."

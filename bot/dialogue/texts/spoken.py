@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import math
 from collections.abc import Callable, Mapping
 from collections.abc import Set as AbstractSet
 from typing import Any, Final
@@ -110,13 +111,28 @@ _NAMES: Final = {
 }
 
 
+#: What a unit of the core is for who uses feet: its name, and how many make one of the core's.
+_IN_FEET: Final = {
+    "m": ("ft", measures.FEET_PER_METRE),
+    "m/s": ("ft/s", measures.FEET_PER_METRE),
+    "km": ("mi", 1 / measures.KILOMETRES_PER_MILE),
+}
+
+
+def domain_key(error: OutOfDomainError) -> str:
+    """The sentence about an impossible number; a range without an end has its own."""
+    return "out_of_domain" if math.isfinite(error.high) else "out_of_domain_below"
+
+
 def domain_values(error: OutOfDomainError, units: Units | None) -> dict[str, str]:
-    """What the sentence about an impossible number needs."""
-    del units
-    unit = f" {error.unit}" if error.unit else ""
+    """What the sentence about an impossible number needs, in the person's units."""
+    unit, factor = error.unit, 1.0
+    if units is Units.IMPERIAL:
+        unit, factor = _IN_FEET.get(unit, (unit, factor))
     return {
         "name": _NAMES.get(error.name, error.name.replace("_", " ")),
-        "value": f"{measures.plain(error.value, 2)}{unit}",
-        "low": f"{measures.plain(error.low, 2)}{unit}",
-        "high": f"{measures.plain(error.high, 2)}{unit}",
+        **{
+            name: f"{measures.fine(value * factor)} {unit}".strip()
+            for name, value in (("value", error.value), ("low", error.low), ("high", error.high))
+        },
     }

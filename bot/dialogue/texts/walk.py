@@ -88,7 +88,6 @@ WALK: Final[dict[str, str]] = {
     "tilt.up": "{angle} up",
     "tilt.down": "{angle} down",
     "lens.yours": "Your {lenses} does it.",
-    "lens.buy": "Any lens that reaches {focal} does it.",
     "lens.set_fits": "Your {focal} holds the whole fall, {form}.",
     "lens.set_too_long": "Your {focal} cuts the fall: {needed} would hold all of it from there.",
     "lens.near_out": (
@@ -100,9 +99,7 @@ WALK: Final[dict[str, str]] = {
     "lens.stream": "{focal}, {form}, low: the near rock leads in. It shows {coverage} of the flow.",
     "lens.stream_part": "{focal}, {form}: it shows {coverage} of the flow. Leave out what is busy.",
     "lens.section": "{focal}, {form}: it shows a section of {section}. Choose the best ledge.",
-    "lens.foreground": "Nearest at {near}, {form}: check that the fall still matters behind it.",
     "lens.by_eye": "{focal}, {form}: zoom until all of it fits with a little air around.",
-    "lens.unknown": "{focal} as on full frame holds the whole fall, {form}.",
     "ask.too_near": (
         "From there the fall needs {needed}; your widest, {widest}, shows {section} of it."
     ),
@@ -150,7 +147,6 @@ WALK: Final[dict[str, str]] = {
         "{settings}, phone propped on rock or bag. Tap the rock beside the water to focus."
     ),
     "base.polariser": ", polariser turned until the rock stops shining",
-    "base.polariser_on": ", polariser on",
     "base.polariser_off": ", polariser off",
     "base.nd": ", {stops}-stop ND on",
     "base.nd_off": ", ND off",
@@ -223,7 +219,6 @@ WALK: Final[dict[str, str]] = {
     "ask.seen.too_dark": "too dark",
     "ask.seen.soft": "soft",
     "ask.seen.nothing": "nothing",
-    "ask.meter": "What does the meter say? Like `1 under` or `2/3 over`",
     "look.frozen": "frozen",
     "look.crisp": "crisp",
     "look.textured": "textured",
