@@ -1,0 +1,66 @@
+"""A walk of yesterday: go on with it or begin a new one; the message waits meanwhile."""
+
+from __future__ import annotations
+
+from datetime import timedelta
+from typing import Final
+
+from bot.dialogue.compose import Role
+from bot.dialogue.questions import QUESTIONS
+from bot.dialogue.replies import chosen
+from bot.dialogue.steps import arrive, commands, repeat
+from bot.dialogue.texts import TEXTS
+from bot.dialogue.turn import Turn
+
+#: A walk that was silent for longer is asked about: go on or new? (own rule: a night).
+STALE_WALK: Final = timedelta(hours=8)
+#: Words that are answered after a night without asking whether the walk goes on.
+_AT_ANY_HOUR: Final = frozenset({"forget", "help", "stop", "kit"})
+
+
+def text_to_answer(turn: Turn, text: str) -> str | None:
+    """The words to go on with: those that came, or those that waited; None when answered here."""
+    command = commands.command_of(text)
+    if command in _AT_ANY_HOUR:
+        return text
+    question = turn.context.conversation.question
+    if question is not None and question.name == "resume":
+        return _resumed(turn, text, command)
+    if not _silent_for_a_night(turn):
+        return text
+    if command == "start":
+        arrive.start(turn)
+        return None
+    turn.change_conversation(held_text=text)
+    _ask(turn)
+    return None
+
+
+def _silent_for_a_night(turn: Turn) -> bool:
+    conversation = turn.context.conversation
+    if conversation.walk is None or conversation.last_at is None:
+        return False
+    return turn.now - conversation.last_at > STALE_WALK
+
+
+def _ask(turn: Turn) -> None:
+    turn.say(Role.SETTINGS, "resume", step=TEXTS[f"step.{turn.walk.state.value}"])
+    turn.ask("resume")
+
+
+def _resumed(turn: Turn, text: str, command: str | None) -> str | None:
+    """Go on with the old walk, or begin a new one; what waited is read after that."""
+    value = "new" if command == "start" else chosen(QUESTIONS["resume"], text)
+    waiting = turn.context.conversation.held_text
+    if value is None:
+        _ask(turn)
+        return None
+    turn.change_conversation(held_text=None)
+    if value == "new":
+        arrive.start(turn)
+        return None
+    turn.resume_question()
+    if waiting is None or commands.command_of(waiting) is not None:
+        repeat.put_again(turn)
+        return None
+    return waiting

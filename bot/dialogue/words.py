@@ -1,0 +1,137 @@
+"""A message in words: a command, a reply to the open question, or facts to go on from."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Mapping
+from typing import Final
+
+from bot.dialogue.compose import Role
+from bot.dialogue.context import Question
+from bot.dialogue.events import TextReceived
+from bot.dialogue.facts import Blink, Facts
+from bot.dialogue.questions import QUESTIONS, Asked
+from bot.dialogue.reading import number_answer, read
+from bot.dialogue.replies import chosen, meant, says_yes_or_no
+from bot.dialogue.steps import (
+    commands,
+    composition,
+    emergency,
+    forget,
+    frames,
+    highlights,
+    keep,
+    lens,
+    questions_asked,
+    repeat,
+    resume,
+    told,
+)
+from bot.dialogue.turn import Turn
+
+#: A number typed this long before its question was put cannot answer it [s] (own rule: clocks
+#: of server and bot differ by a little).
+OLD_ANSWER_S: Final = 5.0
+#: Geometry may be told without its question while nothing of it is known.
+_ALWAYS_EXPECTED: Final = frozenset({"fall_height_m", "distance_m", "nearest_m"})
+
+Answer = Callable[[Turn, str], None]
+
+_ANSWERS: Final[Mapping[str, Answer]] = {
+    "format": lens.answer_format,
+    "too_near": lens.answer_too_near,
+    "top": lambda turn, value: composition.answer(turn, "top", value),
+    "sides": lambda turn, value: composition.answer(turn, "sides", value),
+    "anchor": lambda turn, value: composition.answer(turn, "anchor", value),
+    "blink": lambda turn, value: highlights.blinked(turn, Blink(value)),
+    "blink_again": lambda turn, value: highlights.blinked(turn, Blink(value)),
+    "sky_gap": frames.answer_sky_gap,
+    "seen": told.answer_seen,
+    "leaves": keep.answer_leaves,
+    "next": keep.answer_next,
+    "rear_screen": frames.answer_rear_screen,
+    "screen_says": frames.answer_screen_says,
+    "area": frames.answer_area,
+    "out_there": emergency.answer_out_there,
+    "safe": emergency.answer_safe,
+    "restart": commands.answer_restart,
+    "forget": forget.answer,
+}
+
+
+def answer_words(turn: Turn, event: TextReceived) -> None:
+    """Answer a message by its words; after a night the walk is asked about first."""
+    text = resume.text_to_answer(turn, event.text)
+    if text is not None:
+        _by_meaning(turn, event.model_copy(update={"text": text}))
+
+
+def _by_meaning(turn: Turn, event: TextReceived) -> None:
+    command = commands.command_of(event.text)
+    question = turn.context.conversation.question
+    asked = QUESTIONS.get(question.name) if question else None
+    offered = asked is not None and chosen(asked, event.text) is not None
+    if command is not None and not offered:
+        commands.run(turn, command)
+        return
+    if question and asked and asked.options and _answered(turn, event, question):
+        return
+    _facts(turn, event.text, asked)
+
+
+def _answered(turn: Turn, event: TextReceived, question: Question) -> bool:
+    """Whether the message was a numbered or worded reply to the open question."""
+    asked = QUESTIONS[question.name]
+    number = number_answer(event.text)
+    if number is not None and _is_old(event, question):
+        turn.say(Role.SETTINGS, "old_answer", number=str(number))
+        repeat.put_again(turn)
+        return True
+    value = (
+        chosen(asked, event.text)
+        or emergency.worded(asked.name, event.text)
+        or meant(asked, event.text)
+    )
+    if value is not None:
+        turn.remember_for_back()
+        _ANSWERS[asked.name](turn, value)
+        return True
+    if number is None:
+        return False
+    turn.say(Role.SETTINGS, "no_such_option", number=str(number), most=str(len(asked.options)))
+    turn.ask(question.name, **question.values)
+    return True
+
+
+def _is_old(event: TextReceived, question: Question) -> bool:
+    """The number names another question, or was typed before this one was put."""
+    if event.answers and event.answers != question.name:
+        return True
+    return (question.asked_at - event.origin.sent_at).total_seconds() > OLD_ANSWER_S
+
+
+def _facts(turn: Turn, text: str, asked: Asked | None) -> None:
+    """A message that is no command and no option: read its facts and go on from them."""
+    expecting = frozenset(asked.expects) if asked else frozenset()
+    if not _ALWAYS_EXPECTED & set(turn.facts.known()):
+        expecting |= _ALWAYS_EXPECTED if not asked or not asked.expects else frozenset()
+    rest = questions_asked.answer(turn, text)
+    if rest is not None:
+        expecting = frozenset()  # a bare number beside a question answers nothing
+    facts = read(text if rest is None else rest, units=turn.units, expecting=expecting)
+    if facts.known():
+        turn.remember_for_back()
+        told.take_in(turn, facts, text if rest is None else rest)
+    elif rest is None:
+        _not_understood(turn, facts, text)
+    else:
+        repeat.put_again(turn)
+
+
+def _not_understood(turn: Turn, facts: Facts, text: str) -> None:
+    if facts.unread:
+        turn.say(Role.SETTINGS, "unread", pieces=", ".join(f"`{p}`" for p in facts.unread[:3]))
+    elif says_yes_or_no(text) and repeat.standing(turn) is not None:
+        turn.say(Role.SETTINGS, "which_one")
+    else:
+        turn.say(Role.SETTINGS, "not_understood")
+    repeat.put_again(turn)
