@@ -2,32 +2,26 @@
 
 from __future__ import annotations
 
-import math
 from dataclasses import dataclass
 from typing import Final
 
 from bot.dialogue import reckoning, solving
-from bot.dialogue.compose import Role
 from bot.dialogue.context import GivenSettings
 from bot.dialogue.facts import Facts, Keep
 from bot.dialogue.reckoning import Assumed, Flowing
 from bot.dialogue.solving import Solved
 from bot.dialogue.states import State, Trigger
-from bot.dialogue.texts import TEXTS, measures
+from bot.dialogue.steps import base_said, reasons
 from bot.dialogue.turn import Turn
 from core.camera import POLARISER_STOPS, Camera
 from core.exposure import Settings, ev100
 from core.light import LIGHTS, metered_level
 from core.optics import FNumberChoice
-from core.series import Mark, f_number_label, nearest, time_marks
-from core.water import AIM, band_of, look_of
+from core.series import Mark, nearest, time_marks
+from core.water import AIM
 
-#: Up to here a predicted level counts as right [stops] (own rule: the light is told in words).
-_RIGHT_STOPS: Final = 0.5
 #: A frame that clips leaves this much to take back [stops] (common practice: 1/3 to 2/3).
 UNDER_CLIPPED_STOPS: Final = 2 / 3
-#: Above this many frames of a focus stack the nearest thing is let go (common practice: about 6).
-_MOST_FRAMES: Final = 6
 #: By hand or on a rock, nothing longer is held with several tries [s] (common practice: 1/15).
 _BRACED_S: Final = 2**-4
 
@@ -48,13 +42,13 @@ def give(turn: Turn) -> None:
     solved = _fit_to_light(turn, wanted)
     given = _as_given(facts, solved, wanted, focal_mm)
     turn.change_walk(given=given)
-    _say_settings(turn, given, camera, depth)
-    _say_level(turn, solved)
+    base_said.say_settings(turn, given, camera, depth)
+    base_said.say_level(turn, solved)
     keep_filters(turn, given)
     turn.unlearn("f_number", "shutter_s", "iso")  # they live on in what was given
-    _say_support(turn, facts)
-    _explain(turn, given, flow, depth, camera)
-    tell_assumed(turn, assumed, camera)
+    base_said.say_support(turn, facts)
+    base_said.explain(turn, given, flow, depth, camera)
+    reasons.tell_assumed(turn, assumed, camera)
     turn.move(Trigger.SET)
     turn.ask("blink")
 
@@ -178,149 +172,3 @@ def _as_given(
         polariser_on=bool(facts.polariser_on or facts.has_polariser),
         nd_on_stops=facts.nd_on_stops or 0.0,
     )
-
-
-def _say_settings(turn: Turn, given: GivenSettings, camera: Camera, depth: FNumberChoice) -> None:
-    facts = turn.facts
-    settings = solving.settings_text(given, camera)
-    filters = _filters(facts, given)
-    if camera.sensor.fixed_f_number is not None:
-        turn.say(Role.SETTINGS, "base.phone", settings=settings)
-    elif given.focus_m is None or not math.isfinite(given.focus_m):
-        turn.say(Role.SETTINGS, "base.settings_no_focus", settings=settings, filters=filters)
-    elif depth.stack is not None and depth.stack > _MOST_FRAMES and facts.nearest_m is not None:
-        turn.say(
-            Role.SETTINGS,
-            "base.stack_too_many",
-            settings=settings,
-            filters=filters,
-            near=measures.length(facts.nearest_m, turn.units),
-            far=_far(turn),
-        )
-    elif depth.stack is not None and facts.nearest_m is not None:
-        turn.say(
-            Role.SETTINGS,
-            "base.stack",
-            settings=settings,
-            filters=filters,
-            frames=str(depth.stack),
-            near=measures.length(facts.nearest_m, turn.units),
-            far=_far(turn),
-        )
-    else:
-        focus = measures.length(given.focus_m, turn.units)
-        turn.say(Role.SETTINGS, "base.settings", settings=settings, filters=filters, focus=focus)
-
-
-def _far(turn: Turn) -> str:
-    far_m = turn.facts.farthest_m or turn.facts.distance_m
-    return measures.length(far_m, turn.units) if far_m else TEXTS["far_wall"]
-
-
-def _filters(facts: Facts, given: GivenSettings) -> str:
-    """What stands before the lens, in words that follow the settings."""
-    text = ""
-    if given.polariser_on:
-        text += TEXTS["base.polariser"]
-    elif facts.polariser_on:
-        text += TEXTS["base.polariser_off"]
-    if given.nd_on_stops:
-        text += TEXTS["base.nd"].format(stops=measures.plain(given.nd_on_stops))
-    elif facts.nd_on_stops:
-        text += TEXTS["base.nd_off"]
-    return text
-
-
-def _say_level(turn: Turn, solved: Solved | None) -> None:
-    """The predicted level in the told light, and which lever comes next."""
-    if solved is None:
-        return
-    measured = turn.walk.clean_stops is not None or turn.walk.clipped_stops is not None
-    light = TEXTS["light_measured" if measured else f"light.{turn.facts.light}"]
-    rest = solved.plan.remaining_stops
-    if solved.plan.met or abs(rest) <= _RIGHT_STOPS:
-        turn.say(Role.ASSUMPTION, "base.level_ok", light=light)
-        return
-    key = "base.level_under" if rest > 0 else "base.level_over"
-    if rest < 0 and reckoning.is_phone(turn.facts):
-        key = "base.level_over_phone"
-    turn.say(
-        Role.CHECK,
-        key,
-        light=light,
-        stops=measures.stops(rest),
-        others=solving.others_text(solved, most=2),
-    )
-
-
-def _say_support(turn: Turn, facts: Facts) -> None:
-    if facts.automatic:
-        turn.say(Role.CHECK, "base.manual")
-    elif reckoning.is_phone(facts):
-        if not any(part.key == "base.level_over_phone" for part in turn.parts):
-            turn.say(Role.CHECK, "base.phone_take")
-    elif facts.hand_held or facts.has_tripod is False:
-        turn.say(Role.CHECK, "base.no_tripod")
-    else:
-        full = any(part.key.startswith(("base.level_", "lens.")) for part in turn.parts)
-        turn.say(Role.ASSUMPTION if full else Role.CHECK, "base.tripod")
-
-
-def _explain(
-    turn: Turn, given: GivenSettings, flow: Flowing, depth: FNumberChoice, camera: Camera
-) -> None:
-    """Why: the share and the f-number, with the numbers put in."""
-    explain_share(turn, flow, given.shutter_s, camera)
-    if camera.sensor.fixed_f_number is None:
-        turn.reason(
-            "why.f_number",
-            best=f"{measures.plain(depth.best)}",
-            needed=f"{measures.plain(depth.needed)}",
-            chosen=f_number_label(depth.exact, camera.dial),
-        )
-    look = look_of(flow.share(given.shutter_s))
-    named = TEXTS[f"look.{look.value}"].capitalize()
-    turn.reason("why.band", look=named, band=measures.band(*band_of(look)))
-
-
-def explain_share(turn: Turn, flow: Flowing, shutter_s: float, camera: Camera) -> None:
-    """Why this time: speed, coverage and share."""
-    units = turn.units
-    marks = [nearest(time_marks(camera.dial), shutter_s).label]
-    turn.reason(
-        "why.share",
-        speed=measures.speed(flow.speed_mps, units),
-        coverage=measures.length(flow.coverage_m, units),
-        time=marks[0],
-        share=measures.percent(flow.share(shutter_s)),
-    )
-    turn.reason(f"why.speed.{flow.how}", speed=measures.speed(flow.speed_mps, units))
-
-
-def tell_assumed(turn: Turn, assumed: Assumed, camera: Camera) -> None:
-    """Name the assumptions behind an answer, in one line."""
-    named = [
-        TEXTS[f"assumed.{key}"].format(
-            **{
-                name: (
-                    measures.focal(value, camera.sensor.crop_factor)
-                    if name == "focal_mm"
-                    else measures.speed(value, turn.units)
-                    if name == "speed_mps"
-                    else measures.length(value, turn.units)
-                )
-                for name, value in numbers.items()
-            }
-        )
-        for key, numbers in assumed.keys.items()
-    ]
-    if named:
-        turn.say(Role.ASSUMPTION, "assumed", list=measures.listing(named, TEXTS["and"]))
-
-
-def filters_on(given: GivenSettings) -> str:
-    """What is on the lens, for the card; "" for nothing."""
-    names = [TEXTS["filter.polariser"]] if given.polariser_on else []
-    if given.nd_on_stops:
-        names.append(TEXTS["filter.nd"].format(stops=measures.plain(given.nd_on_stops)))
-    return measures.listing(names, TEXTS["and"])

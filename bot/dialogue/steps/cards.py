@@ -7,7 +7,7 @@ from bot.dialogue.actions import CardLine, DrawCard
 from bot.dialogue.compose import Role
 from bot.dialogue.context import GivenSettings
 from bot.dialogue.reckoning import Assumed
-from bot.dialogue.steps import arrive, base, keep, repeat
+from bot.dialogue.steps import arrive, base_said, keep, repeat
 from bot.dialogue.texts import TEXTS, measures
 from bot.dialogue.turn import Turn
 
@@ -40,7 +40,7 @@ def _lines(turn: Turn, given: GivenSettings) -> list[CardLine]:
         values["lens"] = measures.focal(given.focal_mm, camera.sensor.crop_factor)
     if given.focus_m is not None and given.focus_m < 1e4:
         values["focus"] = measures.length(given.focus_m, turn.units)
-    values["filter"] = base.filters_on(given)
+    values["filter"] = base_said.filters_on(given)
     values["ladder"] = ", ".join(keep.ladder(turn))
     values["turn_back"] = _turn_back(turn)
     return [

@@ -10,7 +10,7 @@ from bot.dialogue.context import GivenSettings
 from bot.dialogue.facts import Blink, Facts
 from bot.dialogue.solving import Solved
 from bot.dialogue.states import State, Trigger
-from bot.dialogue.steps import base, keep, planned, repeat
+from bot.dialogue.steps import keep, planned, reasons, repeat
 from bot.dialogue.steps.taken import ask_for_settings, take_settings, with_filters
 from bot.dialogue.texts import TEXTS, measures
 from bot.dialogue.turn import Turn
@@ -106,7 +106,7 @@ def brighter(turn: Turn, stops: float) -> None:
         look=solving.look_text(solved),
     )
     turn.reason("why.to_the_right")
-    base.explain_share(turn, solved.flow, solved.given.shutter_s, solved.camera)
+    reasons.explain_share(turn, solved.flow, solved.given.shutter_s, solved.camera)
     turn.ask("blink_again")
 
 
@@ -155,7 +155,7 @@ def holds(turn: Turn, key: str = "highlights.held") -> None:
     )
     settings = solving.settings_text(given, camera)
     turn.say(Role.SETTINGS, key, settings=settings, look=look)
-    base.explain_share(turn, flow, given.shutter_s, camera)
+    reasons.explain_share(turn, flow, given.shutter_s, camera)
     keep.reached(turn)
 
 

@@ -1,36 +1,16 @@
-"""Lens: from the fall's height and distance to focal length, tilt and where to stand."""
+"""Lens: what has to be known of fall and kit before a focal length is chosen."""
 
 from __future__ import annotations
 
-import math
-from dataclasses import dataclass, replace
 from typing import Final
 
 from bot.dialogue import reckoning
 from bot.dialogue.compose import Role
 from bot.dialogue.facts import Facts
 from bot.dialogue.questions import in_units
-from bot.dialogue.reckoning import Assumed
 from bot.dialogue.states import State, Trigger
-from bot.dialogue.steps import composition
-from bot.dialogue.steps.lens_kit import best_focal, lens_names, lenses_on, within_kit
-from bot.dialogue.texts import TEXTS, measures
+from bot.dialogue.steps import lens_choice
 from bot.dialogue.turn import Turn
-from core.camera import Lens, SensorFormat
-from core.framing import Framing, frame_fall, section_focal_mm, stand_back_m
-from core.water import coverage_m
-
-#: A tilt up to here is told as a level camera [deg] (own rule: half of what a bubble shows).
-LEVEL_DEG: Final = 1.5
-#: From here on leaning walls are mentioned [deg] (common practice: a little looks like a mistake).
-LEANING_DEG: Final = 6.0
-#: Focal length, as on full frame, for a near rock and a stream [mm] (common practice: 16 to 24).
-STREAM_FULL_FRAME_MM: Final = 20.0
-#: Up to here a near rock leads in; longer lenses take a part of the stream [mm, as full frame]
-#: (common practice: 16 to 24 for near rocks, from 70 for parts).
-LEADS_IN_FULL_FRAME_MM: Final = 35.0
-#: Lenses within this of the wanted focal length are as good [share] (own rule).
-CLOSE: Final = 0.03
 
 #: Questions of this step in the order of what matters most, each with what answers it.
 _FALL: Final = (
@@ -58,7 +38,7 @@ def go_on(turn: Turn) -> None:
     if question is not None:
         turn.ask(in_units(question, turn.units))
         return
-    choose(turn)
+    lens_choice.choose(turn)
 
 
 def missing(turn: Turn) -> str | None:
@@ -86,255 +66,6 @@ def _put(turn: Turn, name: str) -> bool:
 def _filled(facts: Facts, slots: tuple[str, ...]) -> bool:
     known = facts.known()
     return any(known.get(slot) for slot in slots)
-
-
-# the choice
-
-
-@dataclass(frozen=True)
-class _View:
-    """What the choice rests on."""
-
-    sensor: SensorFormat
-    side_mm: float
-    framing: Framing
-    form: str
-
-
-def choose(turn: Turn) -> None:
-    """Say which focal length, upright or flat, tilted or level; then look at the composition."""
-    facts = turn.facts
-    if facts.distance_m is None or (facts.fall_height_m is None and not reckoning.is_stream(facts)):
-        _by_eye(turn)
-    elif reckoning.is_stream(facts) or facts.fall_height_m is None:
-        _stream(turn)
-    elif facts.section or facts.section_height_m is not None:
-        _section(turn)
-    else:
-        _whole_fall(turn, facts.fall_height_m, facts.distance_m)
-
-
-def _form(facts: Facts) -> str:
-    return TEXTS["form.portrait" if reckoning.upright(facts) else "form.landscape"]
-
-
-def _whole_fall(turn: Turn, height_m: float, distance_m: float) -> None:
-    facts = turn.facts
-    assumed = Assumed()
-    sensor = reckoning.sensor_of(facts, assumed)
-    side_mm = reckoning.vertical_side_mm(facts, sensor)
-    eye_m = reckoning.camera_height_of(facts, assumed)
-    framing = _framing(turn, reckoning.nearest_of(facts), eye_m, side_mm)
-    view = _View(sensor, side_mm, framing, _form(facts))
-    _explain_framing(turn, view, height_m, distance_m, eye_m)
-    if facts.focal_mm is not None and turn.walk.checks.get("focal") != "chosen":
-        _judge_set(turn, view, facts)
-        return
-    lenses = lenses_on(turn)
-    focal_mm = best_focal(lenses, framing)
-    if focal_mm is None:
-        widest_mm = min(lens.shortest_mm for lens in lenses)
-        if not _without_near(turn, view, widest_mm, chosen=True):
-            _too_near(turn, view, widest_mm)
-        return
-    _tell_choice(turn, view, focal_mm, [lens for lens in lenses if lens.covers(focal_mm)])
-
-
-def _framing(turn: Turn, nearest_m: float | None, eye_m: float, side_mm: float) -> Framing:
-    """The fall from here, with the near rock at the lower edge or, without one, with its foot."""
-    height_m, distance_m = turn.facts.fall_height_m or 0.0, turn.facts.distance_m or 1.0
-    return frame_fall(height_m, distance_m, eye_m, nearest_m, side_mm)
-
-
-def _without_near(turn: Turn, view: _View, focal_mm: float, *, chosen: bool) -> bool:
-    """Whether the fall alone fits, only the near rock does not: then say so and go on."""
-    facts = turn.facts
-    near_m = reckoning.nearest_of(facts)
-    if near_m is None:
-        return False
-    eye_m = reckoning.camera_height_of(facts, Assumed())
-    alone = _framing(turn, None, eye_m, view.side_mm)
-    if focal_mm > alone.longest_mm * (1 + CLOSE):
-        return False
-    turn.say(
-        Role.SETTINGS,
-        "lens.near_out",
-        focal=measures.focal(focal_mm, view.sensor.crop_factor),
-        form=view.form,
-        tilt=_tilt(alone),
-        near=measures.length(near_m, turn.units),
-        needed=measures.focal(view.framing.longest_mm, view.sensor.crop_factor),
-    )
-    _warn_of_lean(turn, replace(view, framing=alone), focal_mm)
-    _accept(turn, focal_mm, chosen=chosen)
-    return True
-
-
-def _explain_framing(
-    turn: Turn, view: _View, height_m: float, distance_m: float, eye_m: float
-) -> None:
-    units = turn.units
-    turn.reason(
-        "why.framing",
-        height=measures.length(height_m, units),
-        distance=measures.length(distance_m, units),
-        eye=measures.length(eye_m, units),
-        needed=measures.degrees(view.framing.needed_deg),
-        side=measures.plain(view.side_mm),
-        tight=measures.plain(view.framing.longest_mm),
-        spare=measures.plain(view.framing.focal_mm),
-    )
-
-
-def _tell_choice(turn: Turn, view: _View, focal_mm: float, fitting: list[Lens]) -> None:
-    framing = view.framing
-    named = measures.focal(focal_mm, view.sensor.crop_factor)
-    tilt = _tilt(framing)
-    spare = focal_mm <= framing.focal_mm * (1 + CLOSE)
-    level = abs(framing.tilt_deg) <= LEVEL_DEG and focal_mm <= framing.level_mm
-    key = "lens.tight" if not spare else "lens.level" if level else "lens.tilted"
-    turn.say(Role.SETTINGS, key, focal=named, form=view.form, tilt=tilt)
-    if fitting and len(turn.facts.lenses) > 1:
-        turn.say(Role.CHECK, "lens.yours", lenses=lens_names(fitting))
-    _warn_of_lean(turn, view, focal_mm)
-    _accept(turn, focal_mm, chosen=True)
-
-
-def _tilt(framing: Framing) -> str:
-    way = "tilt.up" if framing.tilt_deg > 0 else "tilt.down"
-    return TEXTS[way].format(angle=measures.degrees(abs(framing.tilt_deg)))
-
-
-def _judge_set(turn: Turn, view: _View, facts: Facts) -> None:
-    """The person has a focal length set: does it hold the fall?"""
-    focal_mm = reckoning.focal_of(facts) or view.framing.focal_mm
-    crop = view.sensor.crop_factor
-    named = measures.focal(focal_mm, crop)
-    if focal_mm <= view.framing.longest_mm * (1 + CLOSE):
-        turn.say(Role.SETTINGS, "lens.set_fits", focal=named, form=view.form)
-        _warn_of_lean(turn, view, focal_mm)
-    elif _without_near(turn, view, focal_mm, chosen=False):
-        return
-    elif best_focal(lenses_on(turn), view.framing) is None:
-        _too_near(turn, view, focal_mm)
-        return
-    else:
-        needed = measures.focal(view.framing.longest_mm, crop)
-        turn.say(Role.SETTINGS, "lens.set_too_long", focal=named, needed=needed)
-    _accept(turn, focal_mm, chosen=False)
-
-
-def _warn_of_lean(turn: Turn, view: _View, focal_mm: float) -> None:
-    facts, framing = turn.facts, view.framing
-    if abs(framing.tilt_deg) < LEANING_DEG or facts.fall_height_m is None:
-        return
-    eye_m = reckoning.camera_height_of(facts, Assumed())
-    above_m = max(facts.fall_height_m - eye_m, 0.1)  # a fall below the camera: nothing leans
-    back_m = stand_back_m(above_m, focal_mm, view.side_mm)
-    if facts.distance_m is not None and facts.distance_m >= back_m:
-        turn.say(Role.ASSUMPTION, "lens.level_crop")
-        return
-    turn.say(
-        Role.CHECK,
-        "lens.lean",
-        tilt=measures.degrees(framing.tilt_deg),
-        ratio=measures.percent(framing.convergence),
-        distance=measures.length(back_m, turn.units),
-    )
-
-
-def _too_near(turn: Turn, view: _View, widest_mm: float) -> None:
-    """No lens of the kit holds the fall from here: go back, or take a section."""
-    facts = turn.facts
-    crop = view.sensor.crop_factor
-    turn.ask(
-        "too_near",
-        distance=measures.length(math.ceil(_far_enough_m(turn, view, widest_mm)), turn.units),
-        needed=measures.focal(view.framing.longest_mm, crop),
-        widest=measures.focal(widest_mm, crop),
-        section=measures.length(
-            float(coverage_m(facts.distance_m or 1.0, view.side_mm, widest_mm)), turn.units
-        ),
-    )
-
-
-def _far_enough_m(turn: Turn, view: _View, widest_mm: float) -> float:
-    """The distance from which the widest lens holds the fall [m], by halving the interval."""
-    facts = turn.facts
-    height_m, near_m = facts.fall_height_m or 0.0, facts.distance_m or 0.0
-    eye_m = reckoning.camera_height_of(facts, Assumed())
-    low, high = near_m, near_m + 20 * height_m
-    for _ in range(40):
-        middle = (low + high) / 2
-        framing = frame_fall(height_m, middle, eye_m, None, view.side_mm)
-        low, high = (low, middle) if framing.longest_mm >= widest_mm else (middle, high)
-    return high
-
-
-def _section(turn: Turn) -> None:
-    facts = turn.facts
-    sensor = reckoning.sensor_of(facts, Assumed())
-    side_mm = reckoning.vertical_side_mm(facts, sensor)
-    distance_m = facts.distance_m or 1.0
-    by_bot = facts.focal_mm is None or turn.walk.checks.get("focal") == "chosen"
-    focal_mm = None if by_bot else reckoning.focal_of(facts)
-    if facts.section_height_m is not None and focal_mm is None:
-        focal_mm = section_focal_mm(facts.section_height_m, distance_m, side_mm)
-        focal_mm = within_kit(lenses_on(turn), focal_mm)
-    if focal_mm is None:
-        turn.ask(in_units("section", turn.units))
-        return
-    shown_m = float(coverage_m(distance_m, side_mm, focal_mm))
-    turn.say(
-        Role.SETTINGS,
-        "lens.section",
-        focal=measures.focal(focal_mm, sensor.crop_factor),
-        form=_form(facts),
-        section=measures.length(shown_m, turn.units),
-    )
-    _accept(turn, focal_mm, chosen=by_bot)
-
-
-def _stream(turn: Turn) -> None:
-    facts = turn.facts
-    sensor = reckoning.sensor_of(facts, Assumed())
-    chosen = facts.focal_mm is None or turn.walk.checks.get("focal") == "chosen"
-    wanted = STREAM_FULL_FRAME_MM / sensor.crop_factor
-    focal_mm = within_kit(lenses_on(turn), wanted)
-    if not chosen:
-        focal_mm = reckoning.focal_of(facts) or focal_mm
-    side_mm = sensor.long_mm if not reckoning.upright(facts) else sensor.short_mm
-    shown_m = float(coverage_m(facts.distance_m or 1.0, side_mm, focal_mm))
-    near = focal_mm * sensor.crop_factor <= LEADS_IN_FULL_FRAME_MM
-    turn.say(
-        Role.SETTINGS,
-        "lens.stream" if near else "lens.stream_part",
-        focal=measures.focal(focal_mm, sensor.crop_factor),
-        form=_form(facts),
-        coverage=measures.length(shown_m, turn.units),
-    )
-    _accept(turn, focal_mm, chosen=chosen)
-
-
-def _by_eye(turn: Turn) -> None:
-    """Nobody measured the fall: the usual focal length, framed by eye."""
-    sensor = reckoning.sensor_of(turn.facts, Assumed())
-    usual_mm = reckoning.USUAL_FULL_FRAME_MM / sensor.crop_factor
-    focal_mm = reckoning.focal_of(turn.facts) or within_kit(lenses_on(turn), usual_mm)
-    named = measures.focal(focal_mm, sensor.crop_factor)
-    turn.say(Role.SETTINGS, "lens.by_eye", focal=named, form=_form(turn.facts))
-    _accept(turn, focal_mm, chosen=turn.facts.focal_mm is None)
-
-
-def _accept(turn: Turn, focal_mm: float, *, chosen: bool) -> None:
-    if chosen:
-        turn.learn(Facts(focal_mm=focal_mm))
-        turn.change_walk(checks=turn.walk.checks | {"focal": "chosen"})
-    turn.be_in(State.COMPOSITION, Trigger.LENS_CHOSEN)
-    composition.go_on(turn)
-
-
-# answers to this step's questions
 
 
 def answer_format(turn: Turn, value: str) -> None:

@@ -10,7 +10,7 @@ from bot.dialogue.compose import Role
 from bot.dialogue.context import GivenSettings
 from bot.dialogue.facts import Facts, Symptom
 from bot.dialogue.solving import Solved
-from bot.dialogue.steps import base
+from bot.dialogue.steps import reasons
 from bot.dialogue.texts import TEXTS, measures
 from bot.dialogue.turn import Turn
 from core.adjust import Price, plan
@@ -100,9 +100,9 @@ def say_plan(turn: Turn, solved: Solved, key: str = "adjust.next") -> None:
             side=TEXTS["side.dark" if solved.plan.remaining_stops > 0 else "side.bright"],
         )
         turn.say(Role.CHECK, "adjust.beyond", others=solving.others_text(solved))
-    base.explain_share(turn, solved.flow, solved.given.shutter_s, solved.camera)
+    reasons.explain_share(turn, solved.flow, solved.given.shutter_s, solved.camera)
     _say_steps(turn, solved)
-    base.tell_assumed(turn, solved.assumed, solved.camera)
+    reasons.tell_assumed(turn, solved.assumed, solved.camera)
 
 
 def _filters_now(solved: Solved) -> Facts:

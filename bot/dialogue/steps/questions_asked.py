@@ -10,7 +10,7 @@ from bot.dialogue import reckoning
 from bot.dialogue.compose import Role
 from bot.dialogue.reading import read
 from bot.dialogue.reckoning import Assumed
-from bot.dialogue.steps import base, diagnosis
+from bot.dialogue.steps import base, diagnosis, reasons
 from bot.dialogue.texts import TEXTS, measures
 from bot.dialogue.turn import Turn
 from core.camera import POLARISER_STOPS
@@ -139,7 +139,7 @@ def _time(turn: Turn, clause: str) -> None:
         longest=nearest(marks, min(longest_s, now.camera.longest_s)).label,
         time=nearest(marks, begin_s).label,
     )
-    base.explain_share(turn, now.flow, begin_s, now.camera)
+    reasons.explain_share(turn, now.flow, begin_s, now.camera)
 
 
 def _focus(turn: Turn, clause: str) -> None:

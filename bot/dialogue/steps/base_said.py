@@ -1,0 +1,138 @@
+"""The base settings in words: filters, focus, the level in this light, how to take the frame."""
+
+from __future__ import annotations
+
+import math
+from typing import Final
+
+from bot.dialogue import reckoning, solving
+from bot.dialogue.compose import Role
+from bot.dialogue.context import GivenSettings
+from bot.dialogue.facts import Facts
+from bot.dialogue.reckoning import Flowing
+from bot.dialogue.solving import Solved
+from bot.dialogue.steps import reasons
+from bot.dialogue.texts import TEXTS, measures
+from bot.dialogue.turn import Turn
+from core.camera import Camera
+from core.optics import FNumberChoice
+from core.series import f_number_label
+from core.water import band_of, look_of
+
+#: Up to here a predicted level counts as right [stops] (own rule: the light is told in words).
+_RIGHT_STOPS: Final = 0.5
+#: Above this many frames of a focus stack the nearest thing is let go (common practice: about 6).
+_MOST_FRAMES: Final = 6
+
+
+def say_settings(turn: Turn, given: GivenSettings, camera: Camera, depth: FNumberChoice) -> None:
+    """The settings with what stands before the lens and where to focus."""
+    facts = turn.facts
+    settings = solving.settings_text(given, camera)
+    filters = _filters(facts, given)
+    if camera.sensor.fixed_f_number is not None:
+        turn.say(Role.SETTINGS, "base.phone", settings=settings)
+    elif given.focus_m is None or not math.isfinite(given.focus_m):
+        turn.say(Role.SETTINGS, "base.settings_no_focus", settings=settings, filters=filters)
+    elif depth.stack is not None and depth.stack > _MOST_FRAMES and facts.nearest_m is not None:
+        turn.say(
+            Role.SETTINGS,
+            "base.stack_too_many",
+            settings=settings,
+            filters=filters,
+            near=measures.length(facts.nearest_m, turn.units),
+            far=_far(turn),
+        )
+    elif depth.stack is not None and facts.nearest_m is not None:
+        turn.say(
+            Role.SETTINGS,
+            "base.stack",
+            settings=settings,
+            filters=filters,
+            frames=str(depth.stack),
+            near=measures.length(facts.nearest_m, turn.units),
+            far=_far(turn),
+        )
+    else:
+        focus = measures.length(given.focus_m, turn.units)
+        turn.say(Role.SETTINGS, "base.settings", settings=settings, filters=filters, focus=focus)
+
+
+def _far(turn: Turn) -> str:
+    far_m = turn.facts.farthest_m or turn.facts.distance_m
+    return measures.length(far_m, turn.units) if far_m else TEXTS["far_wall"]
+
+
+def _filters(facts: Facts, given: GivenSettings) -> str:
+    """What stands before the lens, in words that follow the settings."""
+    text = ""
+    if given.polariser_on:
+        text += TEXTS["base.polariser"]
+    elif facts.polariser_on:
+        text += TEXTS["base.polariser_off"]
+    if given.nd_on_stops:
+        text += TEXTS["base.nd"].format(stops=measures.plain(given.nd_on_stops))
+    elif facts.nd_on_stops:
+        text += TEXTS["base.nd_off"]
+    return text
+
+
+def say_level(turn: Turn, solved: Solved | None) -> None:
+    """The predicted level in the told light, and which lever comes next."""
+    if solved is None:
+        return
+    measured = turn.walk.clean_stops is not None or turn.walk.clipped_stops is not None
+    light = TEXTS["light_measured" if measured else f"light.{turn.facts.light}"]
+    rest = solved.plan.remaining_stops
+    if solved.plan.met or abs(rest) <= _RIGHT_STOPS:
+        turn.say(Role.ASSUMPTION, "base.level_ok", light=light)
+        return
+    key = "base.level_under" if rest > 0 else "base.level_over"
+    if rest < 0 and reckoning.is_phone(turn.facts):
+        key = "base.level_over_phone"
+    turn.say(
+        Role.CHECK,
+        key,
+        light=light,
+        stops=measures.stops(rest),
+        others=solving.others_text(solved, most=2),
+    )
+
+
+def say_support(turn: Turn, facts: Facts) -> None:
+    """How the camera is held still and the frame taken."""
+    if facts.automatic:
+        turn.say(Role.CHECK, "base.manual")
+    elif reckoning.is_phone(facts):
+        if not any(part.key == "base.level_over_phone" for part in turn.parts):
+            turn.say(Role.CHECK, "base.phone_take")
+    elif facts.hand_held or facts.has_tripod is False:
+        turn.say(Role.CHECK, "base.no_tripod")
+    else:
+        full = any(part.key.startswith(("base.level_", "lens.")) for part in turn.parts)
+        turn.say(Role.ASSUMPTION if full else Role.CHECK, "base.tripod")
+
+
+def explain(
+    turn: Turn, given: GivenSettings, flow: Flowing, depth: FNumberChoice, camera: Camera
+) -> None:
+    """Why: the share and the f-number, with the numbers put in."""
+    reasons.explain_share(turn, flow, given.shutter_s, camera)
+    if camera.sensor.fixed_f_number is None:
+        turn.reason(
+            "why.f_number",
+            best=f"{measures.plain(depth.best)}",
+            needed=f"{measures.plain(depth.needed)}",
+            chosen=f_number_label(depth.exact, camera.dial),
+        )
+    look = look_of(flow.share(given.shutter_s))
+    named = TEXTS[f"look.{look.value}"].capitalize()
+    turn.reason("why.band", look=named, band=measures.band(*band_of(look)))
+
+
+def filters_on(given: GivenSettings) -> str:
+    """What is on the lens, for the card; "" for nothing."""
+    names = [TEXTS["filter.polariser"]] if given.polariser_on else []
+    if given.nd_on_stops:
+        names.append(TEXTS["filter.nd"].format(stops=measures.plain(given.nd_on_stops)))
+    return measures.listing(names, TEXTS["and"])
