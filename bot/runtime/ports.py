@@ -24,15 +24,21 @@ class SendUncertainError(TransportError):
     """It may or may not have arrived (time limit, lost connection): repeat with the same id."""
 
 
+class UnreachableError(SendUncertainError):
+    """Nobody answered, or something in front of the homeserver did: so it is for every room."""
+
+
 class SendLaterError(TransportError):
-    """The server asks to wait; nothing was sent.
+    """It can't go yet; nothing was sent.
 
     Args:
-        retry_after_s: how long to wait before anything is sent again [s].
+        retry_after_s: how long to wait before it is sent again [s].
+        limited: it is the server that asks to wait, and for everything that the bot sends.
     """
 
-    def __init__(self, retry_after_s: float = 1.0) -> None:
+    def __init__(self, retry_after_s: float = 1.0, *, limited: bool = False) -> None:
         self.retry_after_s = retry_after_s
+        self.limited = limited
         super().__init__(f"wait {retry_after_s:g} s")
 
 
