@@ -222,6 +222,11 @@ _DARK: Final = Rules(
         ),
     ),
 )
+#: "The fall got lost in the frame" is about the picture; "on the way to the falls got lost" not.
+_NO_SUBJECT: Final = (
+    r"(?!(?:(?<=fall )|(?<=falls )|(?<=water )|(?<=cascade )|(?<=stream )|(?<=subject ))"
+    r"(?=.*\b(?:frame|picture|photo|image|shot|crop|composition|background|wide)\b))"
+)
 _LOST: Final = Rules(
     DangerKind.LOST,
     plain=(
@@ -252,6 +257,7 @@ _LOST: Final = Rules(
             r"|fork|trail ?head)\b(?=.*\b(?:now|no|lost|where|path|trail|and|cannot)\b)"
         ),
         (
+            rf"{_NO_SUBJECT}"
             r"(?:i am|we are|he is|she is|they are|i think i am|am i|are we|got|i got|we "
             r"got"
             r"|getting|be|been|am|are) (?:\w+ )?(?:\w+ )?lost\b"

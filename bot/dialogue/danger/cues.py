@@ -40,9 +40,15 @@ _STIFF: Final = (
 _BODY_OF_WATER: Final = (
     r"water|river|creek|stream|brook|torrent|pool|beck|burn|waterfall|level|current|it"
 )
+#: What water looks like, not what is drunk: "turned to coffee", not "the coffee is gone".
+_LIKE_A_DRINK: Final = (
+    r"(?:like|to|into|of|as|turned|turning|turns|gone|going|went|goes|now|is|are|looks?|looking"
+    r"|pure|almost|all|becoming|became) (?:a |the |cold |strong |milky |real )?"
+    r"(?:chocolate(?: milk)?|coffee|cocoa|gravy)"
+    r"|(?:coffee|chocolate|cocoa|gravy)[ -]?(?:colou?r\w*|brown|milk|soup)"
+)
 _TURBID: Final = (
-    r"chocolate(?: milk)?|coffee|muddy|mud|murky|silty|turbid|brownish|browner|brown"
-    r"|cocoa|gravy"
+    rf"{_LIKE_A_DRINK}|muddy|mud|murky|silty|turbid|brownish|browner|brown"
     r"|dirty|milky brown|full of (?:mud|dirt|leaves|sticks|debris|sediment)"
 )
 _TURNING: Final = (
