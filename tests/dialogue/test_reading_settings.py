@@ -176,6 +176,8 @@ def test_what_shall_stay(text: str, keep: set[Keep]) -> None:
         ("P mode", True),
         ("automatic", True),
         ("auto iso", True),
+        ("camera is set to auto", True),
+        ("set to auto focus", None),
         ("manual", False),
         ("in manual", False),
         ("manual focus", None),
@@ -190,5 +192,6 @@ def test_modes(text: str, automatic: bool | None) -> None:
 def test_what_if_needs_something_to_try() -> None:
     """A question that tries a value is marked; one that tries none is not."""
     assert read("what if I use f/16").ask_what_if
+    assert read("is it silky at 1/2?").ask_what_if
     assert not read("what if it rains").ask_what_if
     assert not read("f/16").ask_what_if

@@ -6,7 +6,7 @@ import re
 from typing import Final
 
 from bot.dialogue.reading.draft import Draft
-from bot.dialogue.reading.numbers import Quantity
+from bot.dialogue.reading.numbers import METRES_A_SECOND, Quantity
 
 NEAR: Final = (
     r"nearest|closest|near thing|foreground|front|rocks?|boulders?|stones?|pebbles?|logs?|ferns?"
@@ -17,6 +17,8 @@ FAR: Final = (
     r"(?:back|far|rear|rock|canyon|gorge) (?:wall|side|bank)s?|farthest|furthest"
     r"|(?:walls?|trees|cliffs?|forest|hills?|rocks?) behind|background|far (?:trees|rocks?)|horizon"
 )
+#: "Near 1.2 m, far 18 m": the two ends of the depth, each right before its number.
+_END: Final = r"(?: (?:end|point|limit|thing))?(?=(?:\W|\b(?:is|at|about)\b)*$)"
 FALL: Final = r"(?:water)?falls?|drop|plunge|cascade|chute|curtain"
 _FILLER: Final = (
     r"(?:\W*(?:or so|ish|maybe|max|about|roughly|approx|approximately|now|i guess|i think)\b)*\W*"
@@ -34,10 +36,11 @@ _SUBJECT: Final = re.compile(
     rf"|(?P<distance>distance(?: (?:to|from|of) (?:the )?(?:{FALL}|water|foot|base))?"
     r"|i'm|im|i am|we're|we are|standing|stand|me|away|closer(?: than)?|nearer than"
     r"|(?:stepped|step|moved|move) back to"
-    r"|(?:falls?|waterfall) (?:is )?at)"
+    r"|(?:falls?|waterfall|water|stream|creek|brook|river|cascade) (?:is )?at)"
     r"|(?P<width>width|wide)|(?P<depth>depth|deep)|(?P<climb>climb\w*|ascent|gain|elevation change)"
     r"|(?P<walk>walk\w*|hike|hiking|trail|approach)|(?P<section>show|section|part|piece|slice)"
     rf"|(?P<height>height|tall|high|drops|{FALL}))\b"
+    rf"|\b(?<!how )(?<!so )(?<!too )(?P<far_end>far{_END})|\b(?<!too )(?P<near_end>near{_END})"
 )
 
 _THE: Final = r"(?:the |my |our |a |that |this )?"
@@ -102,7 +105,7 @@ def _subject(words: str, *, tight: bool) -> str | None:
         found = match
     if found is None or (tight and not _TIGHT.fullmatch(words[found.end() :])):
         return None
-    return found.lastgroup
+    return (found.lastgroup or "").removesuffix("_end")
 
 
 def _of_object(thing: str, subject: str | None, words: str) -> str | None:
@@ -169,6 +172,12 @@ def _is_vague(subject: str | None, words: str, after: str, match: re.Match[str] 
     )
 
 
+def _follows_speed(draft: Draft, quantity: Quantity) -> bool:
+    """`a stream of 1.5 m/s at 3 m`: the speed's water is so far away."""
+    earlier = draft.neighbour(quantity, -1)
+    return earlier is not None and earlier.unit in METRES_A_SECOND
+
+
 def role(draft: Draft, quantity: Quantity) -> str | None:
     """The slot of a length by the words around it; None when they do not say."""
     bare = quantity.unit == ""
@@ -190,6 +199,8 @@ def role(draft: Draft, quantity: Quantity) -> str | None:
         kind = _measured(draft.before(quantity))
     if bare and (kind in _NEVER_BARE or _is_vague(subject, words, after, match)):
         return None
+    if kind is None and words.strip() == "at" and _follows_speed(draft, quantity):
+        kind = "distance"
     if kind is None and words.rstrip().endswith("up") and _WALKING.search(draft.text):
         kind = "climb"
     return _SLOTS[kind] if kind else None

@@ -70,13 +70,13 @@ def read_keep(draft: Draft) -> None:
 
 
 _AUTOMATIC: Final = any_of(
-    "on auto",
+    r"(?:on|to|in) auto(?:matic)?(?! ?(?:focus|white|wb))",
     r"auto(?:matic)? ?(?:mode|exposure|iso)",
     r"(?:full|all) auto(?:matic)?",
     r"(?:on|in) (?:p|a|av|tv|s|program) mode",
     r"(?:p|av|tv|program)[ -]mode",
     r"(?:aperture|shutter|time)[ -]priority",
-    r"(?:in|on) (?:automatic|program)",
+    r"(?:in|on|to) (?:automatic|program)",
     r"it's (?:on )?auto(?:matic)?",
 )
 _AUTOMATIC_ALONE: Final = exactly("auto", "automatic", "automatically")
@@ -103,6 +103,7 @@ _WHAT_IF: Final = re.compile(
     r"\bwhat if\b|\bwhat (?:about|happens|would)\b|\bhow about\b|\bsuppose\b|\bwould\b.*\?"
     rf"|\bif (?:i|we)(?:'d)? {_TRY}\b|\b(?:could|can|should|shall) (?:i|we) {_TRY}\b"
     r"|^(?:and|or) (?:with|at|on|for) .*\?$"
+    r"|^(?:is|will|does) (?:it|that|this|the (?:water|fall|stream))\b.*\?$"
 )
 
 
