@@ -4,10 +4,10 @@ from __future__ import annotations
 
 import asyncio
 import logging
-from collections.abc import AsyncIterator, Awaitable, Callable, Iterator
+from collections.abc import AsyncIterator, Awaitable, Callable, Iterable, Iterator
 from contextlib import suppress
 from datetime import datetime
-from typing import Any, Final, Never, NoReturn, TypeVar
+from typing import Any, Final, Never, NoReturn, Protocol, TypeVar
 
 from aiohttp import ClientError
 from nio import (
@@ -41,6 +41,16 @@ _MOST_BREAKS: Final = 3
 T = TypeVar("T")
 
 
+class Verification(Protocol):
+    """Takes events by which people verify the bot's keys; they are nothing for conversations."""
+
+    def take_to_device(self, events: Iterable[object]) -> None:
+        """Pick out and keep what is meant for it; the others are left alone."""
+
+    def take_in_room(self, room_id: str, source: dict[str, Any]) -> bool:
+        """Whether this was such an event; the same one again does no harm."""
+
+
 class Receiver:
     """Takes in what people send.
 
@@ -54,6 +64,7 @@ class Receiver:
         clock: the present, with zone.
         poll_s: how long the server holds a sync when nothing happens [s].
         not_before: what is older is not read; None reads all that came since the stored token.
+        verification: gets its events before anybody else; None when there is nobody for them.
     """
 
     def __init__(
@@ -68,6 +79,7 @@ class Receiver:
         *,
         poll_s: float = POLL_S,
         not_before: datetime | None = None,
+        verification: Verification | None = None,
     ) -> None:
         self._client = client
         self._keys = keys
@@ -78,6 +90,7 @@ class Receiver:
         self._clock = clock
         self._poll_s = poll_s
         self._not_before = not_before
+        self._verification = verification
         self._backoff = Backoff()
         self._breaks = 0
         #: When the last sync was taken in; None before the first.
@@ -104,6 +117,8 @@ class Receiver:
         # New devices first: an answer must not leave before its readers are known.
         await self._keys.upkeep(response)
         self._invitations.note(response)
+        if self._verification is not None:
+            self._verification.take_to_device(response.to_device_events)
         sources = await self._until_done(lambda: self._sources(response, since), "fill gaps")
         await self._until_done(self._keep_waiting, "keep what waits")
         settled, events = await self._until_done(lambda: self._events(sources), "read events")
@@ -209,6 +224,8 @@ class Receiver:
                 yield event
 
     async def _read(self, room_id: str, source: dict[str, Any]) -> Event | None:
+        if self._verification is not None and self._verification.take_in_room(room_id, source):
+            return None
         sender = self._reader.sender(room_id, source, self._not_before)
         return None if sender is None else await self._reader.read(room_id, source, sender)
 
