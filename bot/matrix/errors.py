@@ -37,17 +37,24 @@ class IdentityError(MatrixError):
 
 
 class ServerAnswerError(Exception):
-    """The homeserver answered a request with something else than success.
+    """The homeserver, or something in front of it, answered with something else than success.
 
     Args:
         status: HTTP status.
         answer: the JSON body, empty when there was none.
+        asked_s: how long the server asks to wait [s]; None when it does not say.
     """
 
-    def __init__(self, status: int, answer: dict[str, Any]) -> None:
+    def __init__(self, status: int, answer: dict[str, Any], asked_s: float | None = None) -> None:
         self.status = status
         self.answer = answer
-        super().__init__(f"{status} {self.code}")
+        self.asked_s = asked_s
+        super().__init__(f"{status} {self.code if self.is_the_homeservers else 'a foreign page'}")
+
+    @property
+    def is_the_homeservers(self) -> bool:
+        """Whether it was the homeserver that spoke: it always gives an error code."""
+        return "errcode" in self.answer
 
     @property
     def code(self) -> str:
@@ -57,5 +64,4 @@ class ServerAnswerError(Exception):
     @property
     def retry_after_s(self) -> float:
         """How long the server asks to wait [s]; 5 s when it does not say (common practice)."""
-        wait_ms = self.answer.get("retry_after_ms")
-        return float(wait_ms) / 1000 if isinstance(wait_ms, int | float) else 5.0
+        return 5.0 if self.asked_s is None else self.asked_s

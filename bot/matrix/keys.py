@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import asyncio
-import logging
+import time
 from collections import defaultdict
 from collections.abc import Awaitable, Callable
 from typing import Any, Final
@@ -14,12 +14,12 @@ from nio import AsyncClient, ErrorResponse, LocalProtocolError, SyncResponse
 from nio.crypto import Olm
 from nio.exceptions import GroupEncryptionError
 
+from bot.matrix.backoff import Backoff
 from bot.matrix.errors import ServerAnswerError, UnknownTokenError
-from bot.matrix.server_api import ServerApi
+from bot.matrix.server_api import ServerApi, refusal, transport_error
 from bot.runtime.faults import where_it_broke
-from bot.runtime.ports import SendLaterError, SendUncertainError
-
-_log: Final = logging.getLogger(__name__)
+from bot.runtime.ports import SendLaterError, SendRefusedError, TransportError, UnreachableError
+from bot.runtime.trouble import Trouble
 
 #: Own rule: what fails here was a request of a moment ago; it is soon tried again.
 _AGAIN_S: Final = 2.0
@@ -39,28 +39,69 @@ class RoomKeys:
     Args:
         client: signed in, with its key store loaded.
         api: hands keys over.
+        trouble: tells the log of upkeep that fails.
+        time_s: a clock that only goes forward [s].
     """
 
-    def __init__(self, client: AsyncClient, api: ServerApi) -> None:
+    def __init__(
+        self,
+        client: AsyncClient,
+        api: ServerApi,
+        trouble: Trouble | None = None,
+        time_s: Callable[[], float] = time.monotonic,
+    ) -> None:
         self._client = client
         self._api = api
+        self._trouble = trouble or Trouble("device keys")
+        self._time_s = time_s
+        self._backoff = Backoff()
+        self._rests_until_s = 0.0
         self._query_lock = asyncio.Lock()
         self._room_locks: defaultdict[str, asyncio.Lock] = defaultdict(asyncio.Lock)
 
     async def upkeep(self, response: SyncResponse) -> None:
         """What is due after a sync: key messages, one-time keys, new devices, broken sessions.
 
-        Failures are logged; the next sync brings them up again.
+        What fails comes up again with a later sync, after a pause.
         """
         if response.device_key_count.signed_curve25519 == 0:
             # nio takes a count of none for no news.
             self._olm.uploaded_key_count = 0
-        await self._quietly(self._client.send_to_device_messages)
-        if self._client.should_upload_keys:
-            await self._quietly(self._client.keys_upload)
-        await self._quietly(self.query)
-        if self._client.should_claim_keys:
-            await self._quietly(lambda: self._claim(self._client.get_users_for_key_claiming()))
+        if self._time_s() < self._rests_until_s:
+            return
+        failed = [await self._has_failed(ask) for ask in self._due()]
+        if any(failed):
+            rests_until_s = self._time_s() + self._backoff.next_s()
+            self._rests_until_s = max(self._rests_until_s, rests_until_s)
+        else:
+            self._backoff.reset()
+            self._trouble.over()
+
+    def _due(self) -> list[Callable[[], Awaitable[Any]]]:
+        client = self._client
+        due: list[Callable[[], Awaitable[Any]]] = [client.send_to_device_messages]
+        if client.should_upload_keys:
+            due.append(client.keys_upload)
+        due.append(self.query)
+        if client.should_claim_keys:
+            due.append(lambda: self._claim(client.get_users_for_key_claiming()))
+        return due
+
+    async def _has_failed(self, ask: Callable[[], Awaitable[Any]]) -> bool:
+        """Try one part of the upkeep; the others are tried whatever comes of it."""
+        try:
+            answers = await ask()
+            for answer in answers if isinstance(answers, list) else [answers]:
+                _accept(answer)
+        except ServerAnswerError as error:
+            self._rests_until_s = self._time_s() + (error.asked_s or 0.0)
+            self._trouble.met(str(error))
+        except Exception as error:
+            # Whatever it is, a later sync asks for the same again; receiving must not end by it.
+            self._trouble.met(where_it_broke(error))
+        else:
+            return False
+        return True
 
     async def query(self) -> None:
         """Fetch the devices of people whose devices changed."""
@@ -73,14 +114,16 @@ class RoomKeys:
 
         Raises:
             SendLaterError: keys could not be shared at this moment.
-            SendUncertainError: the server did not answer; nothing was sent.
+            SendUncertainError: the server did not answer, or failed; nothing was sent.
         """
         try:
             async with self._room_locks[room_id], asyncio.timeout(_SHARE_S):
                 await self._share(room_id)
                 encrypted: tuple[str, Content] = self._client.encrypt(room_id, kind, content)
         except (ClientError, TimeoutError) as error:
-            raise SendUncertainError(type(error).__name__) from error
+            raise UnreachableError(type(error).__name__) from error
+        except ServerAnswerError as error:
+            raise _as_transport_error(error) from error
         except (LocalProtocolError, GroupEncryptionError) as error:
             raise SendLaterError(_AGAIN_S) from error
         return encrypted
@@ -126,10 +169,7 @@ class RoomKeys:
 
     async def _hand_over(self, messages: Content) -> None:
         path = ("sendToDevice", "m.room.encrypted", str(uuid4()))
-        try:
-            await self._api.call("PUT", *path, body=messages)
-        except ServerAnswerError as error:
-            raise SendLaterError(error.retry_after_s) from error
+        await self._api.call("PUT", *path, body=messages)
 
     @property
     def _olm(self) -> Olm:
@@ -137,26 +177,21 @@ class RoomKeys:
             raise LocalProtocolError("the key store is not loaded")
         return self._client.olm
 
-    async def _quietly(self, ask: Callable[[], Awaitable[Any]]) -> None:
-        try:
-            answers = await ask()
-        except Exception as error:
-            # Whatever it is, the next sync asks for the same again; receiving must not end by it.
-            _log.warning("Key upkeep failed: %s", where_it_broke(error))
-            return
-        for answer in answers if isinstance(answers, list) else [answers]:
-            if isinstance(answer, ErrorResponse):
-                _log.warning("Key upkeep was refused: %s", answer.status_code)
-
 
 def _accept(answer: object) -> None:
     """Nothing, for an answer that is a success.
 
     Raises:
-        SendLaterError: for any other.
+        ServerAnswerError: for any other.
     """
     if isinstance(answer, ErrorResponse):
-        raise SendLaterError((answer.retry_after_ms or 1000 * _AGAIN_S) / 1000)
+        raise refusal(answer)
+
+
+def _as_transport_error(error: ServerAnswerError) -> TransportError:
+    """What a message has to do whose keys could not be shared: it is never given up for it."""
+    wanted = transport_error(error)
+    return SendLaterError(_AGAIN_S) if isinstance(wanted, SendRefusedError) else wanted
 
 
 async def upload_device_keys(client: AsyncClient) -> None:
@@ -164,7 +199,7 @@ async def upload_device_keys(client: AsyncClient) -> None:
 
     Raises:
         UnknownTokenError: the token is not valid.
-        SendLaterError: the server could not take them now.
+        ServerAnswerError: the server could not take them now.
     """
     if not client.should_upload_keys:
         return

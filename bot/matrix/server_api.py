@@ -11,14 +11,16 @@ from typing import Any, BinaryIO, Final
 from urllib.parse import quote, urlencode
 
 from aiohttp import ClientResponse
-from nio import AsyncClient
+from nio import AsyncClient, ErrorResponse
 
+from bot.matrix.backoff import asked_s
 from bot.matrix.errors import ServerAnswerError
 from bot.runtime.ports import (
     SendLaterError,
     SendRefusedError,
     SendUncertainError,
     TransportError,
+    UnreachableError,
 )
 
 CLIENT_V3: Final = "/_matrix/client/v3"
@@ -75,7 +77,10 @@ class ServerApi:
             async with response:
                 if not response.ok:
                     raise await answer_error(response)
-                return await _json_of(response)
+                answer = await _json_of(response)
+        if answer is None:  # a proxy's page, whatever its status says
+            raise ServerAnswerError(response.status, {})
+        return answer
 
     async def open(
         self,
@@ -103,27 +108,41 @@ class ServerApi:
 
 async def answer_error(response: ClientResponse) -> ServerAnswerError:
     """The error that a response without success stands for."""
-    return ServerAnswerError(response.status, await _json_of(response))
+    answer = await _json_of(response) or {}
+    return ServerAnswerError(response.status, answer, asked_s(answer, response.headers))
 
 
-async def _json_of(response: ClientResponse) -> JsonObject:
+def refusal(answer: ErrorResponse) -> ServerAnswerError:
+    """The error that one of nio's answers stands for; nio itself reads no `Retry-After`."""
+    body: JsonObject = {}
+    if answer.status_code is not None:
+        body = {"errcode": answer.status_code, "retry_after_ms": answer.retry_after_ms}
+    response = answer.transport_response
+    if not isinstance(response, ClientResponse):
+        return ServerAnswerError(0, body, asked_s(body, {}))
+    return ServerAnswerError(response.status, body, asked_s(body, response.headers))
+
+
+async def _json_of(response: ClientResponse) -> JsonObject | None:
+    """The object in the body; None when there is none, as in a page for people."""
     try:
         answer = json.loads(await response.read())
-    except ValueError:  # a proxy's page
-        return {}
-    return answer if isinstance(answer, dict) else {}
+    except ValueError:
+        return None
+    return answer if isinstance(answer, dict) else None
 
 
 def transport_error(error: ServerAnswerError) -> TransportError:
     """What the runtime has to do about an answer that is no success."""
     if error.status == HTTPStatus.TOO_MANY_REQUESTS or error.code == "M_LIMIT_EXCEEDED":
-        return SendLaterError(error.retry_after_s)
+        return SendLaterError(error.retry_after_s, limited=True)
     if error.code == "M_UNKNOWN_TOKEN":
-        # Sync finds the same and ends the process; the message waits for the next start.
+        # The process ends by it; the message waits for the next start.
         return SendLaterError(error.retry_after_s)
-    # Without an error code it was not the homeserver that spoke but something in front of it,
-    # which may be gone in a minute; a body that is too large stays too large.
-    silent = "errcode" not in error.answer and error.status != HTTPStatus.REQUEST_ENTITY_TOO_LARGE
-    if error.status >= HTTPStatus.INTERNAL_SERVER_ERROR or silent:
+    if not error.is_the_homeservers and error.status != HTTPStatus.REQUEST_ENTITY_TOO_LARGE:
+        # What spoke in front of the homeserver may be gone in a minute; a body that is too large
+        # stays too large.
+        return UnreachableError(str(error))
+    if error.status >= HTTPStatus.INTERNAL_SERVER_ERROR:
         return SendUncertainError(str(error))
     return SendRefusedError(str(error))

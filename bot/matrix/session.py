@@ -3,12 +3,15 @@
 from __future__ import annotations
 
 import asyncio
+import json
 import logging
+from contextlib import suppress
 from dataclasses import dataclass, field
+from http import HTTPStatus
 from pathlib import Path
 from typing import Any, Final
 
-from aiohttp import ClientError
+from aiohttp import ClientError, ClientResponse
 from nio import (
     AsyncClient,
     AsyncClientConfig,
@@ -22,6 +25,8 @@ from nio import (
 from bot.matrix.backoff import Backoff
 from bot.matrix.errors import LoginRefusedError, UnknownTokenError, WrongDeviceError
 from bot.matrix.private_file import read_private, write_private
+from bot.matrix.server_api import refusal
+from bot.runtime.trouble import Trouble
 
 _log: Final = logging.getLogger(__name__)
 
@@ -75,12 +80,26 @@ class Account:
         return self.data_dir / "matrix_waiting.json"
 
 
-class _TokenKeepingClient(AsyncClient):
+class BotClient(AsyncClient):
     """nio's client, which forgets its token when an error says (or seems to say) soft logout.
 
-    nio 0.26 reads that into every refused sharing of a room key. Here the token stays, and what
-    an unknown token means is decided where sync meets it.
+    nio 0.26 reads that into every refused sharing of a room key. Here the token stays; when some
+    request hears that the homeserver does not know it, `token_refused` says so.
     """
+
+    def __init__(self, *args: Any, **more: Any) -> None:
+        super().__init__(*args, **more)
+        self.token_refused = asyncio.Event()
+
+    async def send(self, *args: Any, **more: Any) -> ClientResponse:
+        """Send any request, nio's or ours, as nio does."""
+        response: ClientResponse = await super().send(*args, **more)
+        if response.status == HTTPStatus.UNAUTHORIZED:
+            # What was read here can be read again.
+            with suppress(ValueError, AttributeError):
+                if json.loads(await response.read()).get("errcode") == "M_UNKNOWN_TOKEN":
+                    self.token_refused.set()
+        return response
 
     async def receive_response(self, response: Response) -> None:
         """Take an answer in as nio does, but keep the token."""
@@ -90,7 +109,7 @@ class _TokenKeepingClient(AsyncClient):
             self.access_token = token
 
 
-def new_client(account: Account) -> AsyncClient:
+def new_client(account: Account) -> BotClient:
     """A client that returns every failure at once: waiting and repeating are done here, aloud.
 
     The libraries' own logs are cut down to what tells nothing of messages and keys.
@@ -103,7 +122,7 @@ def new_client(account: Account) -> AsyncClient:
     config = AsyncClientConfig(
         max_limit_exceeded=0, max_timeouts=0, request_timeout=60, encryption_enabled=True
     )
-    return _TokenKeepingClient(
+    return BotClient(
         account.homeserver.rstrip("/"), account.user_id, store_path=str(store), config=config
     )
 
@@ -111,7 +130,7 @@ def new_client(account: Account) -> AsyncClient:
 async def open_session(client: AsyncClient, account: Account) -> None:
     """Make `client` the account's device: the kept one, the configured one, or a new one.
 
-    Waits for a server that is not there or asks to wait; says so in the log.
+    Waits for a server that is not there or asks to wait; says so in the log, once.
 
     Raises:
         UnknownTokenError: the token is not valid any more.
@@ -176,17 +195,20 @@ async def _log_in(client: AsyncClient, account: Account, password: str) -> None:
 
 async def _ask_until_answered(ask: Any) -> Any:
     """The answer to `ask()`, repeated while the server is away or asks to wait."""
-    backoff = Backoff(longest_s=_LONGEST_PAUSE_S)
+    backoff, trouble = Backoff(longest_s=_LONGEST_PAUSE_S), Trouble("signing in")
     while True:
         try:
             answer = await ask()
         except (ClientError, TimeoutError) as error:
-            pause_s, reason = backoff.next_s(), type(error).__name__
+            trouble.met(type(error).__name__)
+            pause_s = backoff.next_s()
         else:
             if not _is_passing(answer):
+                trouble.over()
                 return answer
-            pause_s, reason = backoff.next_s(answer.retry_after_ms), str(answer.status_code)
-        _log.warning("The homeserver does not let us in yet (%s); %.0f s", reason, pause_s)
+            refused = refusal(answer)
+            trouble.met(str(refused))
+            pause_s = backoff.next_s(refused.asked_s)
         await asyncio.sleep(pause_s)
 
 

@@ -15,8 +15,8 @@ from nio import (
     RoomMessagesResponse,
 )
 
-from bot.matrix.errors import ServerAnswerError
 from bot.matrix.plain import Source, part_of
+from bot.matrix.server_api import refusal
 
 _log: Final = logging.getLogger(__name__)
 
@@ -71,8 +71,7 @@ async def _filled(
             room_id, start=token, end=since, direction=MessageDirection.back, limit=PAGE
         )
         if not isinstance(page, RoomMessagesResponse):
-            answer = {"errcode": page.status_code, "retry_after_ms": page.retry_after_ms}
-            raise ServerAnswerError(page.transport_response.status, answer)
+            raise refusal(page)
         events = [*reversed(page.chunk), *events]
         if not page.end or page.end == token:
             return events

@@ -40,12 +40,12 @@ async def signed_in(account: Account) -> AsyncIterator[AsyncClient]:
 
 
 @pytest.fixture
-def no_pauses(monkeypatch: pytest.MonkeyPatch) -> list[int | None]:
-    """Pauses take no time; what the server asked for [ms] is noted, once for each pause."""
-    pauses: list[int | None] = []
+def no_pauses(monkeypatch: pytest.MonkeyPatch) -> list[float | None]:
+    """Pauses take no time; what the server asked for [s] is noted, once for each pause."""
+    pauses: list[float | None] = []
 
-    def next_s(_: Backoff, asked_ms: int | None = None) -> float:
-        pauses.append(asked_ms)
+    def next_s(_: Backoff, asked_s: float | None = None) -> float:
+        pauses.append(asked_s)
         return 0.0
 
     monkeypatch.setattr(Backoff, "next_s", next_s)

@@ -11,11 +11,13 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from bot.matrix.backoff import Backoff
+from bot.matrix.backoff import LONGEST_ASKED_S, Backoff, asked_s
 from bot.matrix.private_file import read_private, write_private
 from bot.matrix.waiting import WaitingEvent, WaitingEvents
 
 NOW = datetime(2027, 6, 1, 12, tzinfo=UTC)
+#: What a server says of its own clock.
+DATE = {"Date": "Tue, 01 Jun 2027 12:00:00 GMT"}
 
 
 def test_a_private_file_is_for_its_owner_alone(tmp_path: Path) -> None:
@@ -63,7 +65,33 @@ def test_pauses_grow_and_stay_bounded(failures: int) -> None:
 
 def test_the_servers_wish_lengthens_a_pause() -> None:
     """What the server asks for is obeyed even over the longest pause."""
-    assert Backoff().next_s(330_000) == 330.0
+    assert 330.0 <= Backoff().next_s(330.0) <= 363.0
+
+
+@pytest.mark.parametrize(
+    ("answer", "headers", "expected_s"),
+    [
+        ({}, {}, None),
+        ({"retry_after_ms": 2500}, {}, 2.5),
+        ({"retry_after_ms": 2500}, {"Retry-After": "7"}, 7.0),
+        ({"retry_after_ms": 9000}, {"Retry-After": "7"}, 9.0),
+        ({"retry_after_ms": "soon"}, {"Retry-After": " 7 "}, 7.0),
+        ({"retry_after_ms": True}, {"Retry-After": "soon"}, None),
+        ({"retry_after_ms": -5}, {}, 0.0),
+        ({"retry_after_ms": float("nan")}, {}, None),
+        ({"retry_after_ms": float("inf")}, {}, LONGEST_ASKED_S),
+        ({}, {"Retry-After": "9" * 400}, LONGEST_ASKED_S),
+        ({}, {"Retry-After": "Tue, 01 Jun 2027 12:01:00 GMT"}, None),
+        ({}, {"Retry-After": "Tue, 01 Jun 2027 12:01:00 GMT"} | DATE, 60.0),
+        ({}, {"Retry-After": "Tue, 01 Jun 2027 12:01:00 -0000"} | DATE, 60.0),
+        ({}, {"Retry-After": "Tue, 01 Jun 2027 11:00:00 GMT"} | DATE, 0.0),
+    ],
+)
+def test_a_server_asks_to_wait_in_two_ways(
+    answer: dict[str, Any], headers: dict[str, str], expected_s: float | None
+) -> None:
+    """In the body or in a header, there in seconds or as a date; nonsense is not obeyed."""
+    assert asked_s(answer, headers) == expected_s
 
 
 def _sealed(number: int, sender: str = "@ada:example.org") -> dict[str, Any]:

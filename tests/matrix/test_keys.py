@@ -11,7 +11,8 @@ from vodozemac import Account as OlmAccount
 
 from bot.matrix.keys import RoomKeys, upload_device_keys
 from bot.matrix.server_api import ServerApi
-from bot.runtime.ports import SendLaterError, SendUncertainError
+from bot.runtime.ports import SendLaterError, SendUncertainError, UnreachableError
+from bot.runtime.trouble import Trouble
 from tests.matrix.scripted_server import USER_ID, ScriptedServer, error, hang_up, json, page
 
 ROOM = "!room:example.org"
@@ -84,7 +85,7 @@ async def test_a_key_that_did_not_arrive_is_shared_again(
 ) -> None:
     """No message leaves that a reachable device could not read; the next try brings the key."""
     _say_to_device(scripted, answer, json())
-    with pytest.raises(SendLaterError):
+    with pytest.raises((SendLaterError, UnreachableError)):
         await keys.encrypt(ROOM, "m.room.message", CONTENT)
     _, content = await keys.encrypt(ROOM, "m.room.message", CONTENT)
     assert "ciphertext" in content
@@ -118,7 +119,7 @@ async def test_members_and_devices_are_known_first(
     """A new room's members are asked for, then their devices, then the key is shared."""
     signed_in.rooms[ROOM].members_synced = False
     scripted.say("/joined_members", error(500, "M_UNKNOWN"))
-    with pytest.raises(SendLaterError):
+    with pytest.raises(SendUncertainError):
         await keys.encrypt(ROOM, "m.room.message", CONTENT)
     joined = {ADA: {"display_name": "Ada", "avatar_url": None}}
     scripted.say("/joined_members", json(joined=joined))
@@ -166,7 +167,7 @@ async def test_upkeep_goes_on_when_a_part_of_it_fails(
     signed_in: AsyncClient,
     caplog: pytest.LogCaptureFixture,
 ) -> None:
-    """Each step is tried though the others fail; what failed is in the log."""
+    """Each step is tried though the others fail; the log has one line of it."""
     assert signed_in.olm is not None
     scripted.say("/keys/upload", error(500, "M_UNKNOWN"))
     scripted.say("/keys/query", hang_up)
@@ -176,4 +177,34 @@ async def test_upkeep_goes_on_when_a_part_of_it_fails(
     asked = [path.rpartition("/")[2] for _, path in scripted.asked]
     assert [asked[0], asked[-1]] == ["upload", "claim"]
     assert "query" in asked
-    assert sum("Key upkeep" in message for message in caplog.messages) >= 2
+    assert [message for message in caplog.messages if "Trouble" in message] == [
+        "Trouble with device keys (500 M_UNKNOWN); it is tried again and again"
+    ]
+
+
+async def test_upkeep_that_fails_rests_and_says_when_it_works_again(
+    scripted: ScriptedServer,
+    keys: RoomKeys,
+    signed_in: AsyncClient,
+    caplog: pytest.LogCaptureFixture,
+) -> None:
+    """However many syncs come, failing upkeep asks after pauses only, or when the server said."""
+    now_s = [100.0]
+    keys = RoomKeys(
+        signed_in, ServerApi(signed_in), Trouble("keys", lambda: now_s[0]), lambda: now_s[0]
+    )
+    limit = error(429, "M_LIMIT_EXCEEDED", retry_after_ms=90_000)
+    scripted.say("/keys/upload", page(502), limit, json(one_time_key_counts={}))
+    asked = []
+    for seconds in (0, 0.1, 1.1, 60, 90):
+        now_s[0] = 100.0 + seconds
+        await keys.upkeep(_synced(0))
+        asked.append(scripted.asked_for("/keys/upload"))
+    assert asked == [1, 1, 2, 2, 2]
+    now_s[0] += 2.0
+    await keys.upkeep(_synced(0))
+    assert scripted.asked_for("/keys/upload") == 3
+    assert [message.partition(" (")[0] for message in caplog.messages] == [
+        "Trouble with keys",
+        "No more trouble with keys, after 92 s",
+    ]

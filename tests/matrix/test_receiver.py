@@ -79,7 +79,10 @@ Run = Callable[..., Any]
 
 @pytest.fixture
 def run(
-    scripted: ScriptedServer, signed_in: AsyncClient, account: Account, no_pauses: list[int | None]
+    scripted: ScriptedServer,
+    signed_in: AsyncClient,
+    account: Account,
+    no_pauses: list[float | None],
 ) -> Run:
     """Syncs until the server does not know the token any more."""
     assert no_pauses == []
@@ -148,7 +151,7 @@ CREW = [*MEMBERS, member(902, "@bo:example.org", "join"), member(903, "@cy:examp
 
 
 async def test_failures_are_repeated_with_pauses_and_nothing_is_skipped(
-    scripted: ScriptedServer, run: Run, no_pauses: list[int | None]
+    scripted: ScriptedServer, run: Run, no_pauses: list[float | None]
 ) -> None:
     """Pages, refusals and lost connections cost one pause each; the token stays.
 

@@ -46,13 +46,13 @@ async def _open(account: Account) -> AsyncClient:
 
 
 async def test_a_login_waits_until_it_is_let_in(
-    scripted: ScriptedServer, account: Account, no_pauses: list[int | None]
+    scripted: ScriptedServer, account: Account, no_pauses: list[float | None]
 ) -> None:
     """A server that is away or asks to wait is asked again, with pauses; then the token is kept."""
     limit = error(429, "M_LIMIT_EXCEEDED", retry_after_ms=330_000)
     scripted.say("/login", hang_up, page(502), limit, LOGGED_IN)
     await _open(account)
-    assert no_pauses == [None, None, 330_000]
+    assert no_pauses == [None, None, 330.0]
     kept = {"user_id": USER_ID, "device_id": DEVICE_ID, "access_token": TOKEN}
     assert read_private(account.session_path) == kept
 
@@ -116,7 +116,7 @@ def test_secrets_do_not_show(account: Account) -> None:
 
 
 async def test_a_start_goes_on_when_the_server_comes_back(
-    scripted: ScriptedServer, account: Account, no_pauses: list[int | None]
+    scripted: ScriptedServer, account: Account, no_pauses: list[float | None]
 ) -> None:
     """Preparing the device is repeated; a token that became unknown meanwhile ends it."""
     scripted.say("/login", LOGGED_IN)
