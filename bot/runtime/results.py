@@ -112,6 +112,7 @@ class RowMaker:
             inbox=self.inbox,
             versions={part: text.version for part, text in stored.items()},
             changes=changed_parts(before, after),
+            at=self.now,
         )
         for action in actions:
             result = self._with(result, action)

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Mapping
+from datetime import datetime
 from typing import Any, Final
 
 from sqlalchemy import (
@@ -73,6 +74,7 @@ def write_context(
     key: ConversationKey,
     versions: Mapping[Part, int],
     changes: Mapping[Part, str | None],
+    at: datetime | None = None,
 ) -> None:
     """Write the changed parts, if all parts still have the versions that were read.
 
@@ -85,29 +87,35 @@ def write_context(
     if now != dict(versions):
         raise ConflictError
     for part, body in changes.items():
-        _write_part(connection, part, key, versions.get(part, 0), body)
+        values = {"body": body, "changed_at": None if at is None else at.timestamp()}
+        _write_part(connection, part, key, versions.get(part, 0), values)
 
 
 def _write_part(
-    connection: Connection, part: Part, key: ConversationKey, version: int, body: str | None
+    connection: Connection,
+    part: Part,
+    key: ConversationKey,
+    version: int,
+    values: Mapping[str, Any],
 ) -> None:
     table = _TABLES[part]
     same = and_(_is_row(part), table.c.version == version)
     parameters = _parameters(key)
-    if body is None:
+    if values["body"] is None:
         connection.execute(delete(table).where(same), parameters)
     elif version:
-        values = {"body": body, "version": version + 1}
-        changed = connection.execute(update(table).where(same).values(**values), parameters)
+        newer = update(table).where(same).values(**values, version=version + 1)
+        changed = connection.execute(newer, parameters)
         if not changed.rowcount:
             raise ConflictError
     else:
-        _insert_part(connection, part, key, body)
+        _insert_part(connection, part, key, values)
 
 
-def _insert_part(connection: Connection, part: Part, key: ConversationKey, body: str) -> None:
-    values: dict[str, Any] = {name: key.values[name] for name in _KEYS[part]}
-    values |= {"version": 1, "body": body}
+def _insert_part(
+    connection: Connection, part: Part, key: ConversationKey, values: Mapping[str, Any]
+) -> None:
+    values = {**values, "version": 1, **{name: key.values[name] for name in _KEYS[part]}}
     if part is Part.ROOM and not key.thread_key:  # a direct room is its person's
         values["person_id"] = key.person_id
     try:

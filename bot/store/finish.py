@@ -19,7 +19,7 @@ def finish_event(connection: Connection, result: Result) -> Written:
     """
     key = result.inbox.key
     inbox.remove_event(connection, result.inbox)
-    contexts.write_context(connection, key, result.versions, result.changes)
+    contexts.write_context(connection, key, result.versions, result.changes, result.at)
     take_backs, unsent = _delete(connection, result)
     jobs.cancel_timers(connection, key, result.cancelled_timers)
     jobs.set_timers(connection, result.timers)

@@ -197,6 +197,8 @@ class Result:
     #: Jobs whose input the store fills with what is found under their frame.
     dropped_frames: tuple[JobRow, ...] = ()
     forget: JobRow | None = None
+    #: When the event was answered.
+    at: datetime | None = None
 
 
 @dataclass(frozen=True)

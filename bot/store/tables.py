@@ -82,6 +82,8 @@ CONVERSATIONS: Final = Table(
     *_conversation_key(),
     Column("version", Integer, nullable=False),
     Column("body", Text, nullable=False),
+    Column("changed_at", Float),  # when it was written last
+    Index("conversations_changed_at", "changed_at"),
     PrimaryKeyConstraint("room_id", "person_id", "thread_key"),
     Index("conversations_person", "person_id"),
 )
@@ -92,6 +94,8 @@ PEOPLE: Final = Table(
     Column("person_id", String, primary_key=True),
     Column("version", Integer, nullable=False),
     Column("body", Text, nullable=False),
+    Column("changed_at", Float),  # when it was written last
+    Index("people_changed_at", "changed_at"),
 )
 
 #: The place where a person is at present.
@@ -101,6 +105,8 @@ PLACES: Final = Table(
     Column("person_id", String, primary_key=True),
     Column("version", Integer, nullable=False),
     Column("body", Text, nullable=False),
+    Column("changed_at", Float),  # when it was written last
+    Index("places_changed_at", "changed_at"),
 )
 
 ROOMS: Final = Table(
@@ -110,6 +116,8 @@ ROOMS: Final = Table(
     Column("person_id", String),  # whose room it is, when it is a direct one
     Column("version", Integer, nullable=False),
     Column("body", Text, nullable=False),
+    Column("changed_at", Float),  # when it was written last
+    Index("rooms_changed_at", "changed_at"),
     Index("rooms_person", "person_id"),
 )
 

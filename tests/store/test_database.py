@@ -74,7 +74,7 @@ async def test_newer_schema_is_refused_with_both_numbers(url: str) -> None:
     with pytest.raises(SchemaNewerError, match="run the newer version again") as caught:
         await newer.open()
     await newer.close()
-    assert (caught.value.found, caught.value.known) == ("9999", "0002")
+    assert (caught.value.found, caught.value.known) == ("9999", "0003")
 
 
 @pytest.mark.parametrize(

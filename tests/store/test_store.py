@@ -133,7 +133,7 @@ async def test_another_process_that_writes_in_between_is_noticed(store: Store, u
     del store
     database = Database(url)
     await database.write(
-        lambda connection: contexts._insert_part(connection, Part.PERSON, KEY, "kit")
+        lambda connection: contexts._insert_part(connection, Part.PERSON, KEY, {"body": "kit"})
     )
     for version, body in ((0, "new"), (7, "changed")):
         with pytest.raises(ConflictError):
@@ -143,7 +143,9 @@ async def test_another_process_that_writes_in_between_is_noticed(store: Store, u
 
 async def _write(database: Database, version: int, body: str) -> None:
     await database.write(
-        lambda connection: contexts._write_part(connection, Part.PERSON, KEY, version, body)
+        lambda connection: contexts._write_part(
+            connection, Part.PERSON, KEY, version, {"body": body}
+        )
     )
 
 
