@@ -20,7 +20,8 @@ class Origin(_Frozen):
 
     `thread_id` is the id of the thread's first event, None outside threads. `addressed` is False
     only in a group room for a message that neither mentions the bot, nor replies to it, nor
-    stands in a thread that the bot started.
+    stands in a thread that the bot started. `leader` is True for named leaders, and in a group
+    room for who leads it there.
     """
 
     event_id: str
@@ -29,6 +30,7 @@ class Origin(_Frozen):
     thread_id: str | None = None
     direct: bool = True
     addressed: bool = True
+    leader: bool = False
     sent_at: AwareDatetime
     #: How old the event was when it was taken in [s]: large when the bot or the server was down.
     age_s: float = Field(default=0.0, ge=0.0)
