@@ -28,6 +28,9 @@ _SENSITIVITY: Final = 34855
 _LONG_SENSITIVITIES: Final = (34866, 34865, 34867)
 _TAKEN: Final = 36867
 _DIGITISED: Final = 36868
+#: Offsets from UTC of the two stamps above, since Exif 2.31.
+_TAKEN_OFFSET: Final = 36881
+_DIGITISED_OFFSET: Final = 36882
 _TIME_VALUE: Final = 37377
 _APERTURE_VALUE: Final = 37378
 _BIAS: Final = 37380
@@ -48,12 +51,15 @@ _FOCALS_MM: Final = (0.5, 5000.0)
 _BIASES: Final = (-10.0, 10.0)
 _YEARS: Final = (1990, 2100)
 _SIDES_PX: Final = (100.0, 100_000.0)
+#: Zones of the earth [min east of UTC]: from UTC-12 to UTC+14 (tz database).
+_ZONES_MIN: Final = (-12 * 60, 14 * 60)
 
 #: Longest text that is kept of a maker's or a model's name. Own rule.
 _LONGEST_TEXT: Final = 64
 
 #: How makers stamp a time; some put other marks between the digits (seen in real files).
 _STAMP: Final = re.compile(r"\s*(\d{4})\D(\d\d)\D(\d\d)[ T](\d\d)\D(\d\d)\D(\d\d)")
+_OFFSET: Final = re.compile(r"\s*([+-])(\d\d):([0-5]\d)\s*\0?")
 
 #: Makers of whom only phones are known, as they write themselves; from memory.
 _PHONE_MAKERS: Final = frozenset(
@@ -136,6 +142,7 @@ def read_metadata(tags: ExifTags) -> FrameMetadata:
     )
     focal_full_frame_mm = _number(tags.get(_FOCAL_FULL_FRAME), _FOCALS_MM)
     maker, model = _text(tags.get(_MAKER)), _text(tags.get(_MODEL))
+    taken_at, digitised_at = _stamp(tags.get(_TAKEN)), _stamp(tags.get(_DIGITISED))
     return FrameMetadata(
         settings=settings,
         focal_full_frame_mm=focal_full_frame_mm,
@@ -149,7 +156,8 @@ def read_metadata(tags: ExifTags) -> FrameMetadata:
             settings,
             focal_full_frame_mm,
         ),
-        taken_at=_stamp(tags.get(_TAKEN)) or _stamp(tags.get(_DIGITISED)),
+        taken_at=taken_at or digitised_at,
+        taken_offset_min=_offset_min(tags.get(_TAKEN_OFFSET if taken_at else _DIGITISED_OFFSET)),
         present=settings != CameraSettings() or maker is not None or model is not None,
     )
 
@@ -217,6 +225,16 @@ def _stamp(value: object) -> str | None:
         return f"{date(year, month, day).isoformat()}T{time(hour, minute, second).isoformat()}"
     except ValueError:
         return None
+
+
+def _offset_min(value: object) -> int | None:
+    """An offset from UTC as `+05:30` [min]; None for blanks and for zones that nobody keeps."""
+    match = _OFFSET.fullmatch(value) if isinstance(value, str) else None
+    if match is None:
+        return None
+    sign, hours, minutes = match.groups()
+    offset_min = (int(hours) * 60 + int(minutes)) * (1 if sign == "+" else -1)
+    return offset_min if _ZONES_MIN[0] <= offset_min <= _ZONES_MIN[1] else None
 
 
 def _from_phone(

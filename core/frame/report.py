@@ -57,6 +57,8 @@ class FrameMetadata:
     from_phone: bool = False
     #: Local time without a zone, ISO 8601, as the camera stamps it; None if missing or odd.
     taken_at: str | None = None
+    #: Zone that the camera states for it, minutes east of UTC; None if missing or odd.
+    taken_offset_min: int | None = None
     #: There was readable camera metadata at all.
     present: bool = False
 

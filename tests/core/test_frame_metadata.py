@@ -17,6 +17,7 @@ from tests.core.frame_files import exif_block
 
 TIME, F_NUMBER, ISO, REI, SOS, SPEED = 33434, 33437, 34855, 34866, 34865, 34867
 TV, AV, BIAS, FOCAL, FOCAL_35, TAKEN, DIGITISED = 37377, 37378, 37380, 37386, 41989, 36867, 36868
+TAKEN_OFFSET, DIGITISED_OFFSET = 36881, 36882
 MAKER, MODEL, LENS, WIDTH, HEIGHT = 271, 272, 42036, 40962, 40963
 
 
@@ -108,6 +109,37 @@ def test_iso(tags: dict[int, Any], iso: float | None) -> None:
 def test_taken_at(value: object, taken_at: str | None) -> None:
     """A stamp becomes ISO 8601; zeros, blanks and impossible days are left out."""
     assert read_metadata({TAKEN: value}).taken_at == taken_at
+
+
+@pytest.mark.parametrize(
+    ("value", "offset_min"),
+    [
+        ("+02:00", 120),
+        ("-04:00", -240),
+        ("+05:45", 345),
+        ("+00:00\x00", 0),
+        ("+14:00", 840),
+        ("+14:30", None),
+        ("-12:30", None),
+        ("+02:75", None),
+        ("   :  ", None),
+        ("Z", None),
+        (b"+02:00", None),
+        (2, None),
+    ],
+)
+def test_offset_from_utc(value: object, offset_min: int | None) -> None:
+    """A stated zone becomes minutes east of UTC; blanks and zones of no place are left out."""
+    tags = {TAKEN: "2026:06:21 18:30:05", TAKEN_OFFSET: value}
+    assert read_metadata(tags).taken_offset_min == offset_min
+
+
+def test_the_offset_belongs_to_its_stamp() -> None:
+    """That of digitising does not say in which zone a frame was taken."""
+    both = {TAKEN: "2026:06:21 18:30:05", DIGITISED: "2026:06:21 18:30:05"}
+    assert read_metadata({**both, DIGITISED_OFFSET: "+02:00"}).taken_offset_min is None
+    only = {DIGITISED: "2026:06:21 18:30:05", DIGITISED_OFFSET: "+02:00"}
+    assert read_metadata(only).taken_offset_min == 120
 
 
 def test_digitised_stands_in() -> None:
