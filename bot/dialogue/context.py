@@ -9,6 +9,7 @@ from pydantic import AwareDatetime, BaseModel, ConfigDict, Field
 
 from bot.dialogue.events import Origin
 from bot.dialogue.facts import Facts, Units
+from bot.dialogue.lateness import Seen
 from bot.dialogue.states import State
 from core.frame.report import FrameReport
 
@@ -109,6 +110,8 @@ class Walk(_Stored):
     #: Where an upward search began [stops].
     first_stops: float | None = None
     started_at: datetime | None = None
+    #: When the light was seen on which the settings rest; None while they rest on none.
+    light: Seen | None = None
 
 
 class Snapshot(_Stored):
@@ -119,6 +122,25 @@ class Snapshot(_Stored):
     question: Question | None
     kit: Facts
     place_facts: Facts
+
+
+class Shared(_Stored):
+    """A shared frame whose result is awaited: when it came, and what its words say of when."""
+
+    sent_at: AwareDatetime
+    seen: Seen
+
+
+class Waiting(_Stored):
+    """A report of light that has passed, kept while "is it still as then?" is open."""
+
+    #: The words of the message; None: the measured frame of the conversation.
+    text: str | None
+    #: The question that the words reply to, where they reply to one.
+    answers: str | None = None
+    seen: Seen
+    #: When it reached the server.
+    sent_at: AwareDatetime
 
 
 class Conversation(_Stored):
@@ -135,6 +157,17 @@ class Conversation(_Stored):
     last_at: AwareDatetime | None = None
     #: A message that waits while "go on or new?" is open.
     held_text: str | None = None
+    #: When that message was seen.
+    held_seen: Seen | None = None
+    #: When the person was heard last, by the server's stamp, and since when they were silent
+    #: before, if they were.
+    heard_at: AwareDatetime | None = None
+    silent_since: AwareDatetime | None = None
+    #: A report of light that waits for an answer, and when they said that they had left.
+    waiting: Waiting | None = None
+    left_at: AwareDatetime | None = None
+    #: Frames whose results are awaited, by their event ids.
+    shared: dict[str, Shared] = Field(default_factory=dict)
     #: Frames under way or measured: event id of the frame by time, newest last.
     frames: tuple[str, ...] = ()
     #: A measured frame that waits for an answer (is it a screen? water or sky?).
@@ -153,6 +186,8 @@ class Person(_Stored):
     cautions: frozenset[str] = frozenset()
     #: The last location shared, kept for emergencies and for sun times only.
     position: Position | None = None
+    #: How far the clocks of the person's cameras are ahead of UTC [s], by maker and model.
+    clocks: dict[str, float] = Field(default_factory=dict)
 
 
 class Place(_Stored):

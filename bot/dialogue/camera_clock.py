@@ -1,0 +1,88 @@
+"""When a frame was taken: the camera's stamp, its zone, and how far off its clock is."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from datetime import UTC, datetime, timedelta, tzinfo
+from typing import Final
+
+from bot.dialogue.lateness import CLOCKS_DIFFER, KnownBy, Seen
+
+#: The clocks of the earth stand between these offsets from UTC (tz database).
+WESTERNMOST: Final = timedelta(hours=-12)
+EASTERNMOST: Final = timedelta(hours=14)
+#: A frame that was asked for is taken at once when it comes within this (own rule).
+AT_ONCE: Final = timedelta(minutes=15)
+
+
+@dataclass(frozen=True)
+class Stamp:
+    """What a frame's file says of its time.
+
+    Args:
+        local: the camera's clock, without a zone.
+        offset: the zone that the camera states.
+    """
+
+    local: datetime
+    offset: timedelta | None = None
+
+
+def stamp_of(taken_at: str | None, offset_min: int | None) -> Stamp | None:
+    """The stamp of a report, None where the file has none."""
+    if taken_at is None:
+        return None
+    offset = None if offset_min is None else timedelta(minutes=offset_min)
+    return Stamp(datetime.fromisoformat(taken_at), offset)
+
+
+def taken_between(
+    stamp: Stamp, sent_at: datetime, *, zone: tzinfo | None, ahead: timedelta | None
+) -> Seen | None:
+    """Between which moments a frame was taken.
+
+    What is known best counts: how far ahead of UTC this camera's clock was found to be, the zone
+    that the camera states, the zone of the place; without any, all zones of the earth.
+
+    Args:
+        stamp: what the file says.
+        sent_at: when it reached the server; it was taken before.
+        zone: of the place.
+        ahead: the camera's clock less UTC, learned from a frame that was sent at once.
+
+    Returns:
+        The interval, None where the stamp says nothing: a clock in the future, or one that a
+        zone alone can explain.
+    """
+    if ahead is None and stamp.offset is None and zone is None:
+        return _in_any_zone(stamp, sent_at)
+    if ahead is not None:
+        taken = stamp.local.replace(tzinfo=UTC) - ahead
+    elif stamp.offset is not None:
+        taken = stamp.local.replace(tzinfo=UTC) - stamp.offset
+    else:
+        taken = stamp.local.replace(tzinfo=zone).astimezone(UTC)
+    slack = AT_ONCE if ahead is not None else CLOCKS_DIFFER
+    if taken > sent_at + slack:
+        return None
+    taken = min(taken, sent_at)
+    return Seen(earliest=taken, latest=taken, by=KnownBy.STAMP, likely=taken)
+
+
+def _in_any_zone(stamp: Stamp, sent_at: datetime) -> Seen | None:
+    """Old in every zone of the earth, or nothing is known."""
+    as_utc = stamp.local.replace(tzinfo=UTC)
+    latest = as_utc - WESTERNMOST
+    if latest >= sent_at:
+        return None
+    return Seen(
+        earliest=as_utc - EASTERNMOST,
+        latest=latest,
+        by=KnownBy.STAMP,
+        words=f"{stamp.local:%H:%M}",
+    )
+
+
+def ahead_of_utc(stamp: Stamp, taken: datetime) -> timedelta:
+    """How far the camera's clock is ahead of UTC, from a frame whose time is known."""
+    return stamp.local.replace(tzinfo=UTC) - taken
