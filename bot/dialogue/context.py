@@ -11,6 +11,7 @@ from bot.dialogue.events import Origin
 from bot.dialogue.facts import Facts, Units
 from bot.dialogue.lateness import Seen
 from bot.dialogue.states import State
+from bot.dialogue.terms import Spent, Terms
 from core.frame.report import FrameReport
 
 #: Shape of what is stored; raised when a field changes its meaning.
@@ -102,6 +103,8 @@ class Walk(_Stored):
     #: Questions that were put once and skipped or answered in part.
     asked: tuple[str, ...] = ()
     given: GivenSettings | None = None
+    #: The settings that the last plan started from.
+    planned_from: GivenSettings | None = None
     #: What was wrong with a frame whose settings were asked for.
     complaint: Facts | None = None
     #: Brightness [stops, against the first settings given] known to hold, and to clip.
@@ -122,6 +125,12 @@ class Snapshot(_Stored):
     question: Question | None
     kit: Facts
     place_facts: Facts
+    #: The walk's question, when that of an interruption was answered.
+    paused: Question | None = None
+    emergency: Emergency | None = None
+    #: The bot's message that was tapped for this answer, and the option.
+    tapped_on: str | None = None
+    tapped: str | None = None
 
 
 class Shared(_Stored):
@@ -188,6 +197,10 @@ class Person(_Stored):
     position: Position | None = None
     #: How far the clocks of the person's cameras are ahead of UTC [s], by maker and model.
     clocks: dict[str, float] = Field(default_factory=dict)
+    #: What was used of each limit, by its name.
+    spent: dict[str, Spent] = Field(default_factory=dict)
+    #: Questions with options go out as polls, to be answered by a tap.
+    taps: bool = False
 
 
 class Place(_Stored):
@@ -211,6 +224,8 @@ class Context(_Stored):
     person: Person = Person()
     place: Place | None = None
     room: Room = Room()
+    #: Laid in for each event by the runtime; not a part that is stored.
+    terms: Terms = Terms()
 
     @classmethod
     def fresh(cls, origin: Origin) -> Context:

@@ -61,6 +61,7 @@ _QUESTIONS: Final = (
     Asked("sky_gap", (), ("moved", "bracket")),
     Asked("settings", ("f_number", "shutter_s", "iso")),
     Asked("seen", ("shutter_s",), ("no_texture", "too_white", "too_dark", "soft", "nothing")),
+    Asked("phone_again", ("shutter_s",), ("nothing", "white", "dark", "mush")),
     Asked("leaves", (), ("no", "yes")),
     Asked("next", (), ("again", "other_lens", "finish")),
     Asked("rear_screen", (), ("yes", "no")),

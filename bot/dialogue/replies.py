@@ -12,6 +12,7 @@ from bot.dialogue.texts import TEXTS
 
 _YES: Final = frozenset({"yes", "y", "yeah", "yep", "ok", "sure"})
 _NO: Final = frozenset({"no", "n", "nope", "none", "nothing"})
+_YES_VALUES: Final = frozenset({"yes", "delete"})
 _NO_VALUES: Final = frozenset({"no", "nothing", "not_yet", "keep"})
 #: Longer messages tell more than one option (own rule) [words].
 _MOST_WORDS: Final = 9
@@ -63,6 +64,12 @@ _HEARD: Final[Mapping[str, Mapping[str, str]]] = {
     "blink": _BLINKS,
     "blink_again": _BLINKS,
     "screen_says": _BLINKS,
+    "phone_again": {
+        "nothing": r"nothing|none|fine|good|great|ok|okay|better|perfect|no",
+        "white": r"white|blown(?: out)?|burnt|burned|bright|clipped|still",
+        "dark": r"dark",
+        "mush": r"mush|soup|milk|milky|smear\w*|no texture|blurred|blurry",
+    },
     "leaves": {
         "no": r"still|calm|windless|quiet",
         "yes": r"yes|mov(?:e|es|ing)|little|bit|lot|slightly|windy|swaying|they do",
@@ -90,8 +97,8 @@ def chosen(asked: Asked, text: str) -> str | None:
     for value, key in zip(asked.options, asked.option_keys, strict=True):
         if said in {bare(TEXTS[key]), bare(value.replace("_", " "))}:
             return value
-    if said in _YES and "yes" in asked.options:
-        return "yes"
+    if said in _YES:
+        return next((value for value in asked.options if value in _YES_VALUES), None)
     if said in _NO:
         return _denial(asked)
     return None

@@ -21,6 +21,7 @@ from bot.dialogue.steps import (
     highlights,
     keep,
     lens,
+    phone,
     questions_asked,
     repeat,
     resume,
@@ -46,6 +47,7 @@ _ANSWERS: Final[Mapping[str, Answer]] = {
     "blink_again": lambda turn, value: highlights.blinked(turn, Blink(value)),
     "sky_gap": frames.answer_sky_gap,
     "seen": told.answer_seen,
+    "phone_again": phone.answer_again,
     "leaves": keep.answer_leaves,
     "next": keep.answer_next,
     "rear_screen": frames.answer_rear_screen,
@@ -66,12 +68,17 @@ def answer_words(turn: Turn, event: TextReceived) -> None:
 
 
 def _by_meaning(turn: Turn, event: TextReceived) -> None:
+    forget.let_go(turn, event.text)
     command = commands.command_of(event.text)
     question = turn.context.conversation.question
     asked = QUESTIONS.get(question.name) if question else None
     offered = asked is not None and chosen(asked, event.text) is not None
     if command is not None and not offered:
         commands.run(turn, command)
+        return
+    if _is_for_another(event, question):
+        turn.say(Role.SETTINGS, "old_answer", number=str(number_answer(event.text)))
+        repeat.put_again(turn)
         return
     if question and asked and asked.options and _answered(turn, event, question):
         return
@@ -102,10 +109,15 @@ def _answered(turn: Turn, event: TextReceived, question: Question) -> bool:
     return True
 
 
+def _is_for_another(event: TextReceived, question: Question | None) -> bool:
+    """The number is the answer to a question that does not stand open."""
+    if number_answer(event.text) is None or event.answers is None:
+        return False
+    return question is None or event.answers != question.name
+
+
 def _is_old(event: TextReceived, question: Question) -> bool:
-    """The number names another question, or was typed before this one was put."""
-    if event.answers and event.answers != question.name:
-        return True
+    """The number was typed before this question was put."""
     return (question.asked_at - event.origin.sent_at).total_seconds() > OLD_ANSWER_S
 
 

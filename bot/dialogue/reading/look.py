@@ -92,6 +92,9 @@ _DOWN: Final = any_of(
     r"vertical(?:ly)? (?:drop|down)",
 )
 _DOWN_ALONE: Final = exactly("down")
+#: The flow against the frame's own sides: which way that is, portrait or landscape says.
+_LONG_SIDE: Final = any_of(r"along the (?:frame's )?(?:long|longer) (?:side|edge)", "lengthwise")
+_SHORT_SIDE: Final = any_of(r"along the (?:frame's )?(?:short|shorter) (?:side|edge)")
 
 
 def read_flow(draft: Draft) -> None:
@@ -101,5 +104,9 @@ def read_flow(draft: Draft) -> None:
         draft.note("flow", Flow.TOWARDS)
     elif _ACROSS.search(draft.skeleton()):
         draft.note("flow", Flow.ACROSS)
+    elif _LONG_SIDE.search(text) or _SHORT_SIDE.search(text):
+        upright = bool(draft.values.get("portrait"))
+        down = upright is bool(_LONG_SIDE.search(text))
+        draft.note("flow", Flow.DOWN if down else Flow.ACROSS)
     elif _DOWN.search(text) or _DOWN_ALONE.match(text):
         draft.note("flow", Flow.DOWN)

@@ -172,10 +172,12 @@ def _is_vague(subject: str | None, words: str, after: str, match: re.Match[str] 
     )
 
 
-def _follows_speed(draft: Draft, quantity: Quantity) -> bool:
-    """`a stream of 1.5 m/s at 3 m`: the speed's water is so far away."""
+def _of_neighbours(draft: Draft, quantity: Quantity, words: str) -> str | None:
+    """`a stream of 1.5 m/s at 3 m`: the speed's water is so far away; `4 km walk, up 250 m`."""
     earlier = draft.neighbour(quantity, -1)
-    return earlier is not None and earlier.unit in METRES_A_SECOND
+    if words == "at" and earlier is not None and earlier.unit in METRES_A_SECOND:
+        return "distance"
+    return "climb" if words.endswith("up") and _WALKING.search(draft.text) else None
 
 
 def role(draft: Draft, quantity: Quantity) -> str | None:
@@ -199,8 +201,5 @@ def role(draft: Draft, quantity: Quantity) -> str | None:
         kind = _measured(draft.before(quantity))
     if bare and (kind in _NEVER_BARE or _is_vague(subject, words, after, match)):
         return None
-    if kind is None and words.strip() == "at" and _follows_speed(draft, quantity):
-        kind = "distance"
-    if kind is None and words.rstrip().endswith("up") and _WALKING.search(draft.text):
-        kind = "climb"
+    kind = kind or _of_neighbours(draft, quantity, words.strip())
     return _SLOTS[kind] if kind else None

@@ -1,4 +1,4 @@
-"""The words that work anywhere: start, back, skip, why, where am I, kit, card, help, stop."""
+"""The words that work anywhere: start, back, skip, why, where am I, kit, taps, help, stop."""
 
 from __future__ import annotations
 
@@ -8,12 +8,23 @@ from typing import Final
 
 from bot.dialogue import reckoning, solving
 from bot.dialogue.compose import Role
-from bot.dialogue.context import KIT_SLOTS, Place
+from bot.dialogue.context import KIT_SLOTS
 from bot.dialogue.facts import Units
 from bot.dialogue.questions import QUESTIONS
 from bot.dialogue.reckoning import Assumed
 from bot.dialogue.states import State, Trigger
-from bot.dialogue.steps import arrive, base, cards, composition, forget, keep, lens, repeat
+from bot.dialogue.steps import (
+    arrive,
+    base,
+    cards,
+    composition,
+    emergency,
+    forget,
+    keep,
+    lens,
+    my_data,
+    repeat,
+)
 from bot.dialogue.texts import COMMAND_WORDS, TEXTS, known
 from bot.dialogue.turn import Turn
 
@@ -65,13 +76,10 @@ def _back(turn: Turn) -> None:
         turn.say(Role.SETTINGS, "back.nothing")
         _put_again_if_open(turn)
         return
-    last = conversation.history[-1]
-    turn.change_conversation(
-        history=conversation.history[:-1], walk=last.walk, question=last.question, paused=None
-    )
-    turn.change_person(kit=last.kit)
-    place = (turn.context.place or Place()).model_copy(update={"facts": last.place_facts})
-    turn.context = turn.context.model_copy(update={"place": place})
+    turn.undo()
+    if emergency.is_held(turn):
+        emergency.held(turn)
+        return
     turn.say(Role.SETTINGS, "back.done")
     repeat.put_again(turn)
 
@@ -93,7 +101,7 @@ def _skip(turn: Turn) -> None:
     elif name in _MEASURED:
         turn.change_walk(checks=turn.walk.checks | {"geometry": "skipped"})
         lens.go_on(turn)
-    elif name in {"settings", "seen", "blink", "blink_again"}:
+    elif name in {"settings", "seen", "blink", "blink_again", "phone_again"}:
         _skip_frame(turn, name)
     elif turn.walk.state in {State.LENS, State.ARRIVE} and name not in _NEEDED:
         lens.go_on(turn)
@@ -190,6 +198,14 @@ def set_units(turn: Turn, units: Units) -> None:
     _put_again_if_open(turn)
 
 
+def _taps(turn: Turn) -> None:
+    """Questions with options as polls from now on, or as plain words again."""
+    wanted = not turn.context.person.taps
+    turn.change_person(taps=wanted)
+    turn.say(Role.SETTINGS, "taps.on" if wanted else "taps.off")
+    _put_again_if_open(turn)
+
+
 def _help(turn: Turn) -> None:
     turn.say(Role.SETTINGS, "help.first")
     turn.say(Role.CHECK, "help.words")
@@ -225,9 +241,11 @@ _COMMANDS: Final[Mapping[str, Callable[[Turn], None]]] = {
     "units": _units,
     "metric": lambda turn: set_units(turn, Units.METRIC),
     "imperial": lambda turn: set_units(turn, Units.IMPERIAL),
+    "taps": _taps,
     "help": _help,
     "stop": _stop,
     "forget": forget.ask,
+    "data": my_data.tell,
     "thanks": _thanks,
     "hello": _hello,
 }

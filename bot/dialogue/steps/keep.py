@@ -132,11 +132,16 @@ def answer_next(turn: Turn, value: str) -> None:
 
 def finish(turn: Turn) -> None:
     """Close the walk with a note of what was kept."""
-    given = turn.given
+    given = turn.walk.given
+    if given is not None:  # a phone that shows no settings has none
+        _say_log_line(turn, given)
+    turn.say(Role.CHECK, "keep.finished")
+    turn.change_conversation(walk=None, history=())
+    turn.close_question()
+
+
+def _say_log_line(turn: Turn, given: GivenSettings) -> None:
     camera = reckoning.camera_of(turn.facts, Assumed())
     crop = camera.sensor.crop_factor
     focal = f", {measures.focal(given.focal_mm, crop)}" if given.focal_mm else ""
     turn.say(Role.SETTINGS, "keep.log_line", settings=settings_text(given, camera) + focal)
-    turn.say(Role.CHECK, "keep.finished")
-    turn.change_conversation(walk=None, history=())
-    turn.close_question()

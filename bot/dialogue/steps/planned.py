@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import math
 from dataclasses import replace
 from typing import Final
 
@@ -15,6 +16,7 @@ from bot.dialogue.texts import TEXTS, measures
 from bot.dialogue.turn import Turn
 from core.adjust import Price, plan
 from core.exposure import Settings
+from core.series import Mark, f_number_marks, iso_marks, nearest, time_marks
 from core.water import AIM, look_of
 
 #: A time that the person's eye calls too long is at least halved twice (own rule: one halving of
@@ -87,7 +89,7 @@ def say_plan(turn: Turn, solved: Solved, key: str = "adjust.next") -> None:
     """Say where a plan ends, its levers and prices, and what lies beyond it."""
     settings = solving.settings_text(solved.given, solved.camera)
     filters = solving.filters_text(solved)
-    turn.change_walk(given=merged(turn, solved))
+    turn.change_walk(planned_from=turn.walk.given, given=merged(turn, solved))
     turn.learn(_filters_now(solved))
     if solved.plan.met:
         turn.say(Role.SETTINGS, key, settings=settings + filters, look=solving.look_text(solved))
@@ -127,6 +129,36 @@ def _say_steps(turn: Turn, solved: Solved) -> None:
     for text in texts:
         turn.reason("why.step", step=_sentence(text))
     _say_instead(turn, solved)
+
+
+def say_path(turn: Turn) -> bool:
+    """The marks between the frame and the plan made for it; whether there is such a plan."""
+    start, end = turn.walk.planned_from, turn.walk.given
+    if start is None or end is None:
+        return False
+    dial = reckoning.dial_of(turn.facts)
+    paths = [
+        _between(time_marks(dial), start.shutter_s, end.shutter_s),
+        _between(f_number_marks(dial), start.f_number, end.f_number),
+        _between(iso_marks(dial), start.iso, end.iso),
+    ]
+    path = "; ".join(path for path in paths if path)
+    if path:
+        turn.say(Role.SETTINGS, "adjust.path", path=path)
+    return bool(path)
+
+
+def _between(marks: tuple[Mark, ...], start: float, end: float) -> str:
+    """Labels of the marks behind `start` up to `end`, in the order of turning the dial."""
+    low, high = sorted((start, end))
+    passed = [mark for mark in marks if low * _SAME < mark.exact < high / _SAME]
+    on_way = sorted(passed, key=lambda mark: abs(math.log(mark.exact / start)))
+    goal = nearest(marks, end)
+    return ", ".join(mark.label for mark in (*on_way, goal)) if start != end else ""
+
+
+#: Values nearer than this factor are the same mark (own rule: a tenth of a stop in time).
+_SAME: Final = 2**0.1
 
 
 def _sentence(text: str) -> str:

@@ -3,9 +3,9 @@
 from __future__ import annotations
 
 from bot.dialogue import reckoning
-from bot.dialogue.compose import Role
 from bot.dialogue.context import GivenSettings
 from bot.dialogue.facts import Facts
+from bot.dialogue.steps import phone
 from bot.dialogue.turn import Turn
 
 
@@ -42,11 +42,12 @@ def take_settings(turn: Turn) -> GivenSettings | None:
 def ask_for_settings(turn: Turn, complaint: Facts) -> None:
     """Without settings nothing can be reckoned; the complaint waits until they are told.
 
-    A phone that shows none gets its own advice.
+    A phone mostly shows none: it gets its own advice, and the next frame is asked about.
     """
-    turn.change_walk(complaint=complaint)
     if reckoning.is_phone(turn.facts):
-        turn.say(Role.SETTINGS, "phone.no_settings")
+        phone.advise(turn, complaint)
+        return
+    turn.change_walk(complaint=complaint)
     turn.ask("settings")
 
 

@@ -11,11 +11,13 @@ from bot.dialogue.questions import in_units
 from bot.dialogue.states import State, Trigger
 from bot.dialogue.steps import (
     adjust,
+    ahead,
     arrive,
     base,
     highlights,
     lens,
     lens_kit,
+    planned,
     repeat,
     told_settings,
     two_frames,
@@ -76,6 +78,9 @@ def take_in(turn: Turn, facts: Facts, text: str) -> None:
     if quiet:
         arrive.begin_quietly(turn)
     if two_frames.answer(turn, text):
+        return
+    if set(facts.known()) == {"small_steps"} and planned.say_path(turn):
+        _put_question(turn)
         return
     _say_how_read(turn, facts)
     complaint = turn.walk.complaint
@@ -138,8 +143,7 @@ def _go_on(turn: Turn, facts: Facts) -> None:
         return
     state = turn.walk.state
     if state in {State.ARRIVE, State.LENS}:
-        _say_noted(turn, facts)
-        lens.go_on(turn)
+        _before_lens(turn, facts)
     elif changed & _GEOMETRY:
         _anew(turn)
     elif state in {State.HIGHLIGHTS, State.KEEP, State.BASE} and changed & _BASE:
@@ -147,6 +151,14 @@ def _go_on(turn: Turn, facts: Facts) -> None:
     else:
         turn.say(Role.SETTINGS, "noted", list=known(facts, turn.units))
         _put_question(turn)
+
+
+def _before_lens(turn: Turn, facts: Facts) -> None:
+    """Say what can be said already; the question for what is missing stands behind it."""
+    if lens.missing(turn) is not None:
+        ahead.say(turn, set(facts.known()))
+    _say_noted(turn, facts)
+    lens.go_on(turn)
 
 
 def _say_noted(turn: Turn, facts: Facts) -> None:

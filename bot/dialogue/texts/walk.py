@@ -82,6 +82,11 @@ WALK: Final[dict[str, str]] = {
     "ask.focal": "Which focal length is set? Like `24 mm`",
     "ask.other_lens": "Which lens or focal length is on now? Like `70-200` or `100 mm`",
     # lens
+    "ahead.focal": "{focal}, {form}: that holds the whole fall with 5 % to spare.",
+    "ahead.depth": "{f_number}, focus at {focus}: sharp from {near} to {far}.",
+    "ahead.times": "{look} there from {short} to {long}; begin with {aim}.",
+    "ahead.times_up_to": "{look} there up to {long}; begin with {aim}.",
+    "ahead.times_from": "{look} there from {short} on; begin with {aim}.",
     "lens.level": "{focal}, {form}, camera level: the whole fall with 5 % to spare.",
     "lens.tilted": "{focal}, {form}, tilted {tilt}: the whole fall with 5 % to spare.",
     "lens.tight": "{focal}, {form}, tilted {tilt}: the whole fall, just; watch the edges.",
@@ -115,12 +120,15 @@ WALK: Final[dict[str, str]] = {
     "ask.top.covered": "leaves or rock",
     "ask.top.sky": "white sky",
     "ask.top.lip": "the lip touches the edge",
+    "ask.top.lip.tap": "lip touches the edge",
     "ask.sides": "Now the sides and corners:",
     "ask.sides.clean": "clean",
     "ask.sides.twig": "a twig or trunk comes in",
+    "ask.sides.twig.tap": "twig or trunk enters",
     "ask.sides.bright": "something bright",
     "ask.anchor": "The bottom third:",
     "ask.anchor.clear": "one clear rock or log",
+    "ask.anchor.clear.tap": "clear rock or log",
     "ask.anchor.none": "nothing near",
     "ask.anchor.cut": "cut by the edge",
     "top.sky": (
@@ -209,9 +217,18 @@ WALK: Final[dict[str, str]] = {
     "adjust.path": "In steps: {path}.",
     "adjust.or_darker": "Or keep {settings}: {stops} darker.",
     "adjust.instead": "Instead: {others}.",
-    "phone.no_settings": (
-        "Phone: tap the white water, slide the brightness down a stop, prop it on a rock, timer on."
+    "phone.darker": "Tap the white water until it locks, slide the brightness down a stop.",
+    "phone.brighter": "Tap the white water until it locks, slide up while it keeps its lines.",
+    "phone.shorter": (
+        "Night mode and long exposure off, and brighter light: a phone makes its time by itself."
     ),
+    "phone.longer": ("Long exposure or night mode on, phone propped on rock or bag, timer 3 s."),
+    "phone.kept": "Keep it. Take a second one a little darker; choose at home.",
+    "ask.phone_again": "Take it again. What is wrong now?",
+    "ask.phone_again.nothing": "nothing",
+    "ask.phone_again.white": "still white",
+    "ask.phone_again.dark": "too dark",
+    "ask.phone_again.mush": "no texture",
     "ask.settings": "Which settings gave that frame? Like `f/11, 1/4 s, ISO 100`",
     "ask.seen": "What is wrong with it?",
     "ask.seen.no_texture": "no texture",

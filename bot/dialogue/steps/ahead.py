@@ -1,0 +1,106 @@
+"""What can be said before all is known: the focal length, the depth, the times of the look."""
+
+from __future__ import annotations
+
+import math
+from typing import Final
+
+from bot.dialogue import reckoning
+from bot.dialogue.compose import Role
+from bot.dialogue.reckoning import Assumed
+from bot.dialogue.texts import TEXTS, measures
+from bot.dialogue.turn import Turn
+from core.framing import frame_fall
+from core.series import f_number_label, shutter_label
+from core.water import AIM
+
+#: Slots that the depth follows from, and those of the times; one of them has to be news.
+_DEPTH: Final = frozenset({"nearest_m", "farthest_m", "focal_mm"})
+_TIMES: Final = frozenset({"distance_m", "focal_mm", "water_speed_mps", "fall_height_m", "look"})
+
+
+def say(turn: Turn, news: set[str]) -> None:
+    """Answer from what a message told, though a question is still open.
+
+    Args:
+        turn: the answer under construction.
+        news: names of the slots that the message filled.
+    """
+    if reckoning.focal_of(turn.facts) is None:
+        _focal_length(turn)
+        return
+    if news & _DEPTH:
+        _depth(turn)
+    if news & _TIMES:
+        _times(turn)
+
+
+def _focal_length(turn: Turn) -> None:
+    """The focal length that holds the whole fall, whichever lens it will be."""
+    facts = turn.facts
+    whole = not (reckoning.is_stream(facts) or facts.section or facts.section_height_m)
+    if not whole or facts.fall_height_m is None or facts.distance_m is None:
+        return
+    if facts.lenses or facts.camera_format is None:
+        return
+    sensor = reckoning.sensor_of(facts, Assumed())
+    framing = frame_fall(
+        facts.fall_height_m,
+        facts.distance_m,
+        reckoning.camera_height_of(facts, Assumed()),
+        reckoning.nearest_of(facts),
+        reckoning.vertical_side_mm(facts, sensor),
+    )
+    turn.say(
+        Role.SETTINGS,
+        "ahead.focal",
+        focal=measures.focal(framing.focal_mm, sensor.crop_factor),
+        form=TEXTS["form.portrait" if reckoning.upright(facts) else "form.landscape"],
+    )
+
+
+def _depth(turn: Turn) -> None:
+    """The f-number and the focus for the two ends of the depth."""
+    facts = turn.facts
+    focal_mm, near_m = reckoning.focal_of(facts), reckoning.nearest_of(facts)
+    far_m = facts.farthest_m or facts.distance_m
+    focus_m = reckoning.focus_of(facts)
+    sensor = reckoning.sensor_of(facts, Assumed())
+    if focal_mm is None or near_m is None or far_m is None or focus_m is None:
+        return
+    depth = reckoning.depth_of(facts, focal_mm, Assumed())
+    if sensor.fixed_f_number is not None or depth.stack is not None:
+        return
+    turn.say(
+        Role.SETTINGS,
+        "ahead.depth",
+        f_number=f_number_label(depth.exact, reckoning.dial_of(facts)),
+        focus=measures.length(focus_m, turn.units),
+        near=measures.length(near_m, turn.units),
+        far=measures.length(far_m, turn.units),
+    )
+
+
+def _times(turn: Turn) -> None:
+    """From which time to which the water has the wished look, and the aim between."""
+    facts = turn.facts
+    if reckoning.is_phone(facts):
+        return  # its time is not chosen
+    if facts.distance_m is None or reckoning.speed_of(facts, Assumed()) is None:
+        return
+    flow = reckoning.flowing_or_usual(facts, reckoning.focal_of(facts), Assumed())
+    look, dial = reckoning.wished_look(facts), reckoning.dial_of(facts)
+    short_s, long_s = flow.times(look)
+    key = "ahead.times"
+    if not short_s:
+        key = "ahead.times_up_to"
+    elif math.isinf(long_s):
+        key = "ahead.times_from"
+    turn.say(
+        Role.CHECK,
+        key,
+        look=TEXTS[f"look.{look.value}"].capitalize(),
+        short=shutter_label(short_s, dial) if short_s else "",
+        long=shutter_label(long_s, dial) if math.isfinite(long_s) else "",
+        aim=shutter_label(flow.time_for(AIM[look]), dial),
+    )

@@ -1,0 +1,48 @@
+"""A phone that shows no settings: what a finger on the glass can do, frame by frame."""
+
+from __future__ import annotations
+
+from typing import Final
+
+from bot.dialogue.compose import Role
+from bot.dialogue.facts import Blink, Facts, Symptom
+from bot.dialogue.states import State, Trigger
+from bot.dialogue.turn import Turn
+
+_WHITE: Final = frozenset({Symptom.JUST_WHITE, Symptom.TOO_BRIGHT})
+#: The next frame by its number, as the complaint that it is.
+_SEEN: Final = {
+    "white": Facts(symptoms=(Symptom.JUST_WHITE,)),
+    "dark": Facts(symptoms=(Symptom.TOO_DARK,)),
+    "mush": Facts(symptoms=(Symptom.NO_TEXTURE,)),
+}
+
+
+def advise(turn: Turn, complaint: Facts) -> None:
+    """Say what to touch, and ask about the next frame."""
+    turn.be_in(State.ADJUST, Trigger.TROUBLE)
+    turn.say(Role.SETTINGS, _key(complaint))
+    turn.move(Trigger.ADJUSTED)
+    turn.ask("phone_again")
+
+
+def _key(complaint: Facts) -> str:
+    symptoms = set(complaint.symptoms)
+    if not symptoms & _WHITE:
+        if Symptom.NO_TEXTURE in symptoms:
+            return "phone.shorter"
+        if Symptom.TOO_FROZEN in symptoms:
+            return "phone.longer"
+    wanted_stops = complaint.change_stops or -(complaint.meter_stops or 0.0)
+    dark = Symptom.TOO_DARK in symptoms or complaint.blink is Blink.NOTHING
+    return "phone.brighter" if dark or wanted_stops > 0 else "phone.darker"
+
+
+def answer_again(turn: Turn, value: str) -> None:
+    """What the next frame shows, by number; with nothing wrong it is kept."""
+    if value != "nothing":
+        advise(turn, _SEEN[value])
+        return
+    turn.be_in(State.KEEP, Trigger.HELD)
+    turn.say(Role.SETTINGS, "phone.kept")
+    turn.ask("next")
