@@ -93,7 +93,13 @@ class ForgetPerson(_Frozen):
     farewell: Say
 
 
+class TellData(_Frozen):
+    """Send the person all that is stored about them, as files, into this direct room."""
+
+    kind: Literal["tell_data"] = "tell_data"
+
+
 Action = Annotated[
-    Say | CheckFrame | DrawCard | SetTimer | CancelTimer | DropFrame | ForgetPerson,
+    Say | CheckFrame | DrawCard | SetTimer | CancelTimer | DropFrame | ForgetPerson | TellData,
     Field(discriminator="kind"),
 ]

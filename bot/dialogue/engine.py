@@ -23,7 +23,7 @@ from bot.dialogue.events import (
 from bot.dialogue.questions import QUESTIONS
 from bot.dialogue.reading import read
 from bot.dialogue.replies import chosen
-from bot.dialogue.steps import arrive, emergency, frames, repeat
+from bot.dialogue.steps import arrive, emergency, frames, limits, repeat
 from bot.dialogue.texts import domain_key, domain_values
 from bot.dialogue.turn import Turn
 from bot.dialogue.words import answer_words
@@ -50,7 +50,9 @@ def handle(context: Context, event: Event, now: datetime) -> tuple[Context, tupl
     try:
         _answer(turn, event)
     except OutOfDomainError as error:
+        spent = turn.context.person.spent
         turn = Turn(_without_old_position(context, now), event.origin, now)
+        turn.change_person(spent=spent)
         turn.say(Role.SETTINGS, domain_key(error), **domain_values(error, turn.units))
         repeat.put_again(turn)
     return turn.finish()
@@ -101,6 +103,8 @@ def _shared_while_held(
 
 def _shared(turn: Turn, event: PlaceReceived | OtherReceived) -> None:
     """Something without words of its own: a location, a voice message."""
+    if limits.message_refused(turn):
+        return
     match event:
         case PlaceReceived():
             arrive.place_shared(turn, event)
@@ -120,11 +124,14 @@ def _frame(turn: Turn, event: FrameReceived) -> None:
     if emergency.is_held(turn):
         emergency.held(turn)
         return
+    if limits.message_refused(turn):
+        return
     if event.caption:
         facts = read(event.caption, units=turn.units)
         if facts.known():
             turn.learn(facts)
-    frames.received(turn, event)
+    if not limits.frame_refused(turn):
+        frames.received(turn, event)
 
 
 def _warned(turn: Turn, origin: Origin, text: str) -> bool:
@@ -141,7 +148,7 @@ def _text(turn: Turn, event: TextReceived) -> None:
         return
     if emergency.is_held(turn):
         _while_held(turn, event)
-    elif event.origin.addressed:
+    elif event.origin.addressed and not limits.message_refused(turn, event.text):
         _addressed(turn, event)
 
 

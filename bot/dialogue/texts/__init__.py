@@ -10,6 +10,7 @@ from bot.dialogue.texts.commands import COMMAND_WORDS
 from bot.dialogue.texts.everywhere import EVERYWHERE
 from bot.dialogue.texts.frames import FRAMES
 from bot.dialogue.texts.levers import LEVERS
+from bot.dialogue.texts.privacy import PRIVACY
 from bot.dialogue.texts.reasons import REASONS
 from bot.dialogue.texts.safety import SAFETY
 from bot.dialogue.texts.spoken import domain_key, domain_values, known
@@ -22,6 +23,7 @@ TEXTS: Final[dict[str, str]] = {
     **EVERYWHERE,
     **ASKED,
     **FRAMES,
+    **PRIVACY,
     **REASONS,
     **SAFETY,
 }

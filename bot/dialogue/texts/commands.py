@@ -20,7 +20,22 @@ _BY_COMMAND: Final[dict[str, tuple[str, ...]]] = {
     "imperial": ("feet", "imperial", "units feet", "units imperial", "units ft"),
     "help": ("help", "commands", "what can you do", "help me", "menu"),
     "stop": ("stop", "quit", "end", "cancel", "exit", "finish"),
-    "forget": ("forget me", "delete me", "delete my data", "forget everything"),
+    "forget": (
+        "forget me",
+        "delete me",
+        "delete my data",
+        "forget everything",
+        "delete everything",
+    ),
+    "data": (
+        "my data",
+        "what do you know about me",
+        "what do you know of me",
+        "what do you keep about me",
+        "export",
+        "export my data",
+        "show my data",
+    ),
     "thanks": ("thanks", "thank you", "thx", "cheers", "great thanks", "ok thanks", "ty"),
     "hello": ("hello", "hi", "hey", "good morning", "good evening", "good afternoon", "hi linn"),
 }

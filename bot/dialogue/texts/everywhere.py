@@ -60,18 +60,6 @@ EVERYWHERE: Final[dict[str, str]] = {
     "ask.resume": "Go on or new?",
     "ask.resume.go_on": "go on",
     "ask.resume.new": "new walk",
-    "forget.what": (
-        "That deletes your kit, places, walk, frames and everything of you here, and takes my "
-        "messages to you back. Your own messages stay on the homeserver."
-    ),
-    "ask.forget": "Sure?",
-    "ask.forget.keep": "keep it",
-    "ask.forget.delete": "delete it all",
-    "forget.kept": "Nothing was deleted.",
-    "forget.done": (
-        "Deleted: kit, places, walks, frames, pictures, my notes. Your own messages stay on the "
-        "homeserver, and so do its backups until they expire."
-    ),
     # misreadings
     "not_understood": "I read no number or word I know in that.",
     "which_one": "A yes or no does not answer that one.",

@@ -119,6 +119,16 @@ def clock(moment: datetime) -> str:
     return f"{moment:%H:%M} {zone}".strip()
 
 
+def wait(value_s: float) -> str:
+    """How long to wait, up to a minute or two, never less than it takes: `34 s`."""
+    return f"{max(1, math.ceil(value_s))} s"
+
+
+def day_and_clock(moment: datetime) -> str:
+    """A day without its year and a time of day: `14 July, 14:05 UTC`."""
+    return f"{moment.day} {moment:%B}, {clock(moment)}"
+
+
 #: Above this crop factor nobody knows the real focal length: phones (own rule).
 _PHONE_CROP: Final = 4.0
 
