@@ -13,6 +13,21 @@ class _Frozen(BaseModel):
     model_config = ConfigDict(frozen=True, extra="forbid")
 
 
+class Poll(_Frozen):
+    """A question to be answered by a tap: its words, its options in the order of their numbers."""
+
+    question: str
+    options: tuple[str, ...]
+
+
+class SharedPlace(_Frozen):
+    """A location [deg] that somebody shared, with the time at which it was."""
+
+    latitude: float
+    longitude: float
+    shared_at: AwareDatetime
+
+
 class Say(_Frozen):
     """One message to the person.
 
@@ -20,7 +35,8 @@ class Say(_Frozen):
     protocol (`<b>`, `<br>`, `<code>`) or None. `keys` names the texts that it was made of, for
     tests and logs. `urgent` goes out before everything that waits in the room. `picture` is
     the name of a stored picture, for which `body` is then the caption and `alt` says in words
-    what it shows.
+    what it shows. With `poll` or `place` the message is that poll or that place on a map; `body`
+    says the same for clients that show no such thing.
     """
 
     kind: Literal["say"] = "say"
@@ -34,6 +50,8 @@ class Say(_Frozen):
     question: str = ""
     #: Progress and status are notices; questions and results are not.
     notice: bool = False
+    poll: Poll | None = None
+    place: SharedPlace | None = None
 
 
 class CheckFrame(_Frozen):

@@ -9,7 +9,7 @@ from dataclasses import dataclass, field
 from enum import IntEnum
 from typing import Final
 
-from bot.dialogue.actions import Say
+from bot.dialogue.actions import Poll, Say
 from bot.dialogue.texts import TEXTS
 
 #: One text segment of the mobile network (3GPP TS 23.038); the first line alone answers.
@@ -61,6 +61,12 @@ class Part:
         """The words for the plain body, options in a line."""
         numbered = "  ".join(f"{n} {text}" for n, text in enumerate(self._option_texts(), 1))
         return _quoted(" ".join(piece for piece in (self.text(), numbered) if piece))
+
+    def taps(self) -> tuple[str, ...]:
+        """The options as they stand on a poll, in a few words where they have more."""
+        keys = (f"{key}.tap" for key in self.options)
+        pairs = zip(keys, self.options, strict=True)
+        return tuple(TEXTS.get(tap, TEXTS[key]).format(**self.values) for tap, key in pairs)
 
     def formatted(self) -> str:
         """The words for the formatted body, an option a line."""
@@ -119,4 +125,16 @@ def message(parts: Sequence[Part], *, urgent: bool = False, question: str = "") 
         keys=tuple(part.key for part in parts),
         urgent=urgent,
         question=question,
+    )
+
+
+def poll(part: Part, *, question: str) -> Say:
+    """A question with options as a poll; a line each for clients that show none."""
+    asked, options = _quoted(part.text()), part.taps()
+    numbered = (f"{number} {option}" for number, option in enumerate(options, 1))
+    return Say(
+        body="\n".join((asked, *numbered)),
+        keys=(part.key,),
+        question=question,
+        poll=Poll(question=asked, options=options),
     )

@@ -5,9 +5,10 @@ from __future__ import annotations
 from datetime import datetime, timedelta
 from typing import Final
 
+from bot.dialogue import taps
 from bot.dialogue.actions import Action, Say
 from bot.dialogue.compose import Part, Role, message
-from bot.dialogue.context import Context
+from bot.dialogue.context import Context, Snapshot
 from bot.dialogue.danger import Level, read_danger
 from bot.dialogue.events import (
     Event,
@@ -21,7 +22,7 @@ from bot.dialogue.events import (
     Withdrawn,
 )
 from bot.dialogue.questions import QUESTIONS
-from bot.dialogue.reading import read
+from bot.dialogue.reading import number_answer, read
 from bot.dialogue.replies import chosen
 from bot.dialogue.steps import arrive, emergency, frames, limits, repeat
 from bot.dialogue.texts import domain_key, domain_values
@@ -55,6 +56,8 @@ def handle(context: Context, event: Event, now: datetime) -> tuple[Context, tupl
         turn.change_person(spent=spent)
         turn.say(Role.SETTINGS, domain_key(error), **domain_values(error, turn.units))
         repeat.put_again(turn)
+    if not (event.origin.addressed or turn.parts):
+        turn.unheard = True  # what others say to each other leaves no trace
     return turn.finish()
 
 
@@ -75,9 +78,10 @@ def _without_old_position(context: Context, now: datetime) -> Context:
 def _answer(turn: Turn, event: Event) -> None:
     match event:
         case TextReceived():
-            _text(turn, event)
+            _typed_or_tapped(turn, event)
         case Withdrawn():
             frames.withdrawn(turn, event.event_id)
+            taps.withdrawn(turn, event.event_id)
         case FrameReceived():
             _frame(turn, event)
         case _ if emergency.is_held(turn):
@@ -152,6 +156,15 @@ def _text(turn: Turn, event: TextReceived) -> None:
         _addressed(turn, event)
 
 
+def _typed_or_tapped(turn: Turn, event: TextReceived) -> None:
+    """A message, or a tap: the option in a message's place, or nothing at all."""
+    words = taps.as_words(turn, event) if event.tapped else event
+    if words is not None:
+        _text(turn, words)
+    elif not turn.parts:
+        turn.unheard = True
+
+
 def _forget_old_light(turn: Turn) -> None:
     """What frames told of the light is void after a silence at the water."""
     last_at = turn.context.conversation.last_at
@@ -174,7 +187,9 @@ def _while_held(turn: Turn, event: TextReceived) -> None:
         emergency.overheard(turn, event.text)
         return
     value = chosen(QUESTIONS["safe"], event.text) or emergency.worded("safe", event.text)
-    if value is None:
+    history = turn.context.conversation.history
+    of_the_walk = event.answers not in {None, "safe"} or _is_of_an_older_answer(event, history)
+    if value is None or of_the_walk:
         emergency.held(turn)
     else:
         emergency.answer_safe(turn, value)
@@ -184,8 +199,19 @@ def _corrected(turn: Turn, event: TextReceived) -> None:
     """An edit: the answer it corrects is undone if it was the last, then the new text is read."""
     history = turn.context.conversation.history
     if history and history[-1].event_id == event.corrects:
-        last = history[-1]
-        turn.change_conversation(history=history[:-1], walk=last.walk, question=last.question)
-        turn.change_person(kit=last.kit)
+        turn.undo()
         turn.rebase()
-    answer_words(turn, event)
+    elif _is_of_an_older_answer(event, history):
+        turn.say(Role.SETTINGS, "old_answer", number=event.text.strip())
+        repeat.put_again(turn)
+        return
+    if emergency.is_held(turn):
+        _while_held(turn, event)
+    else:
+        answer_words(turn, event)
+
+
+def _is_of_an_older_answer(event: TextReceived, history: tuple[Snapshot, ...]) -> bool:
+    """A number that corrects an answer before the last one cannot answer what is asked now."""
+    corrected = any(answer.event_id == event.corrects for answer in history)
+    return corrected and number_answer(event.text) is not None

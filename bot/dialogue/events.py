@@ -60,6 +60,9 @@ class TextReceived(_Frozen):
     replies_to: str | None = None
     #: The question of that message, when it is one of the bot's own; filled by the runtime.
     answers: str | None = None
+    #: A tap on the message that it replies to: a reaction, or an answer to a poll. The text is
+    #: then the number of an option, "yes", "no", or "" for a poll's answer that was taken back.
+    tapped: bool = False
 
 
 class FrameReceived(_Frozen):

@@ -6,7 +6,7 @@ from datetime import datetime
 from typing import Any
 
 from bot.dialogue.actions import Action, Say
-from bot.dialogue.compose import Part, Role, fit, message
+from bot.dialogue.compose import Part, Role, fit, message, poll
 from bot.dialogue.context import (
     HISTORY_LENGTH,
     KIT_SLOTS,
@@ -44,6 +44,11 @@ class Turn:
         self.notes: list[Note] = []
         self.actions: list[Action] = []
         self.urgent = False
+        #: The bot's message that was tapped, and the option, when the event is a tap.
+        self.tapped_on: str | None = None
+        self.tapped: str | None = None
+        #: Something that means nothing here does not end a silence.
+        self.unheard = False
         self._keeps_why = False
         self._question: Question | None = None
 
@@ -128,9 +133,27 @@ class Turn:
             question=before.conversation.question,
             kit=before.person.kit,
             place_facts=before.place.facts if before.place else Facts(),
+            paused=before.conversation.paused,
+            emergency=before.conversation.emergency,
+            tapped_on=self.tapped_on,
+            tapped=self.tapped,
         )
         history = (*self.context.conversation.history, snapshot)[-HISTORY_LENGTH:]
         self.change_conversation(history=history)
+
+    def undo(self) -> None:
+        """Take the last accepted answer back; frames and cautions stay."""
+        *earlier, last = self.context.conversation.history
+        self.change_conversation(
+            history=tuple(earlier),
+            walk=last.walk,
+            question=last.question,
+            paused=last.paused,
+            emergency=last.emergency,
+        )
+        self.change_person(kit=last.kit)
+        place = (self.context.place or Place()).model_copy(update={"facts": last.place_facts})
+        self.context = self.context.model_copy(update={"place": place})
 
     def rebase(self) -> None:
         """Take the present context as the one that `back` returns to."""
@@ -205,21 +228,32 @@ class Turn:
         """The new context and all actions; what did not fit goes under `why`."""
         actions: list[Action] = []
         if self.parts:
-            kept, left = fit(self.parts)
-            for part in left:
-                self.notes.append(Note(key=part.key, values=dict(part.values)))
-            actions.append(self._message(kept))
+            actions.extend(self._messages())
         if self.notes and not self._keeps_why:
             self.change_conversation(why=tuple(self.notes))
         if self._question is not None:
             self.change_conversation(question=self._question)
-        self.change_conversation(last_at=self.now)
+        if not self.unheard:
+            self.change_conversation(last_at=self.now)
         return self.context, (*actions, *self.actions)
 
-    def _message(self, parts: list[Part]) -> Say:
-        return message(
-            parts, urgent=self.urgent, question=self._question.name if self._question else ""
-        )
+    def _messages(self) -> list[Say]:
+        """The answer, and behind it its question as a poll for who wants to tap."""
+        name = self._question.name if self._question else ""
+        polled = self._polled()
+        said = [part for part in self.parts if part is not polled]
+        kept, left = fit(said) if said else ([], [])
+        for part in left:
+            self.notes.append(Note(key=part.key, values=dict(part.values)))
+        if polled is None:
+            return [message(kept, urgent=self.urgent, question=name)]
+        return [*([message(kept)] if kept else []), poll(polled, question=name)]
+
+    def _polled(self) -> Part | None:
+        """The part that goes out as a poll; in danger nothing depends on what a client shows."""
+        if self.urgent or not self.context.person.taps:
+            return None
+        return next((part for part in self.parts if part.options), None)
 
 
 def _only(facts: Facts, slots: set[str]) -> Facts:

@@ -6,6 +6,8 @@ from `REPORTS` or a fault from `FAULTS`), `! caption NAME words` (a frame with w
 `! late NAME` (a frame whose result comes with the next `! result`), `! withdraw` (the last frame),
 `! voice`, `! edit N text` (the N-th event of the person gets a new text), `! early text` (typed
 before the open question was put), `! reply QUESTION text` (to an older question of the bot),
+`! tap QUESTION option` (on the message of that question; `blink#2` is another one than `blink`;
+without an option a poll's answer is taken back), `! untap` (the last tap is taken back),
 `! timer NAME`, `! unpainted` (a result without a picture), `! aside text` and `! aside_voice` (in
 a group room, to nobody in particular).
 `python -m tests.dialogue.player FILE…` plays the person's side again and writes what the bot
@@ -132,6 +134,7 @@ class Player:
         self.now = START
         self.actions: tuple[Action, ...] = ()
         self.frames: list[FrameReceived] = []
+        self.tap_id = ""
         self._count = 0
 
     def origin(self) -> Origin:
@@ -229,6 +232,24 @@ def _reply(player: Player, rest: str) -> list[Say]:
     return player.take(TextReceived(origin=player.origin(), text=text, answers=question))
 
 
+def _tap(player: Player, rest: str) -> list[Say]:
+    message, _, option = rest.partition(" ")
+    event = TextReceived(
+        origin=player.origin(),
+        text=option,
+        replies_to=f"$asked-{message}",
+        answers=message.partition("#")[0] if message != "nothing" else None,
+        tapped=True,
+    )
+    player.tap_id = event.origin.event_id
+    return player.take(event)
+
+
+def _untap(player: Player, rest: str) -> list[Say]:
+    del rest
+    return player.take(Withdrawn(origin=player.origin(), event_id=player.tap_id))
+
+
 def _timer(player: Player, rest: str) -> list[Say]:
     return player.take(TimerFired(origin=player.origin(), name=rest, due=player.now))
 
@@ -257,6 +278,8 @@ _HAPPENINGS: Final[dict[str, Callable[[Player, str], list[Say]]]] = {
     "withdraw": _withdraw,
     "early": _early,
     "reply": _reply,
+    "tap": _tap,
+    "untap": _untap,
     "timer": _timer,
     "aside": _aside,
     "voice": lambda player, _: player.take(OtherReceived(origin=player.origin(), what="voice")),

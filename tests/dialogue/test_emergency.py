@@ -216,7 +216,8 @@ def test_every_answer_fits_and_drops_nothing(kind: DangerKind) -> None:
 
 
 def _check(said: list[Say], key: str, level: Level) -> None:
-    (message,) = said
+    message, *on_map = said
+    assert [place.keys for place in on_map] in ([], [("danger.on_map",)])
     question = "ask.safe" if level is Level.EMERGENCY else "ask.out_there"
     assert message.keys[0] == key
     assert message.keys[-1] == question

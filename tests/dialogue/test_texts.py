@@ -12,6 +12,7 @@ from typing import Final
 import pytest
 
 from bot.dialogue import texts
+from bot.dialogue.compose import Part, Role
 from bot.dialogue.facts import Units
 from bot.dialogue.questions import QUESTIONS, Asked, in_units
 from bot.dialogue.texts import TEXTS, domain_key, domain_values, measures
@@ -76,7 +77,7 @@ _WRITTEN: Final = _written()
 def _is_used(key: str) -> bool:
     if key.startswith("ask."):
         asked = QUESTIONS.get(key.split(".")[1])
-        named = asked is not None and key in {asked.key, *asked.option_keys}
+        named = asked is not None and key.removesuffix(".tap") in {asked.key, *asked.option_keys}
         return named and key.split(".")[1].removesuffix("_feet") in _WRITTEN
     return key in _WRITTEN or any(pattern.fullmatch(key) for pattern in _COMPOSED)
 
@@ -97,6 +98,14 @@ def test_a_left_over_text_would_be_found() -> None:
 def test_every_question_has_its_texts(asked: Asked) -> None:
     """The question and each of its options can be said."""
     assert {asked.key, *asked.option_keys} <= set(TEXTS)
+
+
+@pytest.mark.parametrize("asked", QUESTIONS.values(), ids=QUESTIONS)
+def test_a_polls_options_are_short(asked: Asked) -> None:
+    """Four words at most: clients cut longer ones off on a phone (own rule)."""
+    taps = Part(Role.QUESTION, asked.key, {"distance": "12 m"}, asked.option_keys).taps()
+    assert len(taps) == len(asked.options)
+    assert all(len(tap.split()) <= 4 for tap in taps), taps
 
 
 @pytest.mark.parametrize("light", LIGHTS)

@@ -6,13 +6,14 @@ from typing import Final
 from zoneinfo import ZoneInfo
 
 from bot.dialogue import reckoning
+from bot.dialogue.actions import Say, SharedPlace
 from bot.dialogue.compose import Role
 from bot.dialogue.context import Emergency, Position
 from bot.dialogue.danger import Danger, Level, all_safe, anyone_out_there, gravest
 from bot.dialogue.events import PlaceReceived
 from bot.dialogue.reckoning import Assumed
 from bot.dialogue.steps import repeat
-from bot.dialogue.texts import measures
+from bot.dialogue.texts import TEXTS, measures
 from bot.dialogue.turn import Turn
 from core.framing import section_focal_mm
 from core.sun.zone import zone_name
@@ -29,6 +30,8 @@ def answer(turn: Turn, danger: Danger) -> None:
     turn.urgent = True
     turn.say(Role.SAFETY, f"danger.{danger.kind.value}")
     if danger.level is Level.EMERGENCY:
+        if not is_held(turn):
+            _show_on_map(turn)
         _hold(turn, danger.kind.value)
     elif turn.context.conversation.emergency is None:
         _safe_picture(turn)
@@ -52,23 +55,49 @@ def _position_and_question(turn: Turn) -> None:
     position = turn.context.person.position
     if position is None:
         turn.say(Role.CHECK, "danger.position_unknown")
-    elif not turn.origin.direct and position.room_id != turn.origin.room_id:
+    elif not _may_be_told(turn, position):
         turn.say(Role.CHECK, "danger.position_elsewhere")
     else:
         _say_position(turn, position)
     turn.ask("safe")
 
 
+def _may_be_told(turn: Turn, position: Position) -> bool:
+    """What was shared in the direct room stays there."""
+    return turn.origin.direct or position.room_id == turn.origin.room_id
+
+
 def _say_position(turn: Turn, position: Position) -> None:
-    """The position with its time in the zone of the place and its age, to be read out."""
-    zone = ZoneInfo(zone_name(position.latitude, position.longitude))
+    """The position with its time and its age, to be read out."""
     age_min = max(0.0, (turn.now - position.shared_at).total_seconds() / 60)
-    turn.say(
-        Role.CHECK,
-        "danger.position",
-        place=f"{position.latitude:.4f}, {position.longitude:.4f}",
-        time=measures.clock(position.shared_at.astimezone(zone)),
-        age=measures.minutes(age_min),
+    place, time = _place_and_time(position)
+    turn.say(Role.CHECK, "danger.position", place=place, time=time, age=measures.minutes(age_min))
+
+
+def _place_and_time(position: Position) -> tuple[str, str]:
+    """The position as it is read out, and when it was shared, in the zone of the place."""
+    zone = ZoneInfo(zone_name(position.latitude, position.longitude))
+    place = f"{position.latitude:.4f}, {position.longitude:.4f}"
+    return place, measures.clock(position.shared_at.astimezone(zone))
+
+
+def _show_on_map(turn: Turn) -> None:
+    """The last shared position as a place that clients show on a map; once, when it begins."""
+    position = turn.context.person.position
+    if position is None or not _may_be_told(turn, position):
+        return
+    place, time = _place_and_time(position)
+    turn.do(
+        Say(
+            body=TEXTS["danger.on_map"].format(place=place, time=time),
+            keys=("danger.on_map",),
+            urgent=True,
+            place=SharedPlace(
+                latitude=position.latitude,
+                longitude=position.longitude,
+                shared_at=position.shared_at,
+            ),
+        )
     )
 
 
@@ -139,6 +168,7 @@ def answer_safe(turn: Turn, value: str) -> None:
         turn.say(Role.SAFETY, f"danger.{emergency.kind}.again")
         _position_and_question(turn)
         return
+    turn.remember_for_back()
     turn.change_conversation(emergency=None)
     turn.say(Role.SAFETY, "danger.over")
     if turn.context.conversation.walk is not None:

@@ -18,6 +18,7 @@ _BY_COMMAND: Final[dict[str, tuple[str, ...]]] = {
     "units": ("units", "unit"),
     "metric": ("metres", "meters", "metric", "units metric", "units metres", "units meters"),
     "imperial": ("feet", "imperial", "units feet", "units imperial", "units ft"),
+    "taps": ("taps", "tap", "polls", "poll"),
     "help": ("help", "commands", "what can you do", "help me", "menu"),
     "stop": ("stop", "quit", "end", "cancel", "exit", "finish"),
     "forget": (

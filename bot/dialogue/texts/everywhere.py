@@ -27,7 +27,8 @@ EVERYWHERE: Final[dict[str, str]] = {
         "answer with numbers, share a frame or your location."
     ),
     "help.words": (
-        "Words: `back`, `skip`, `why`, `where am I`, `kit`, `card`, `units`, `stop`, `forget me`. "
+        "Words: `back`, `skip`, `why`, `where am I`, `kit`, `card`, `units`, `taps`, `stop`, "
+        "`forget me`. "
         "`what if f/16` compares."
     ),
     "to_come.plan": "Planning ahead is not built yet. At the water `start` works.",
@@ -50,6 +51,11 @@ EVERYWHERE: Final[dict[str, str]] = {
     ),
     "units.metric": "Metres from now on. `units` switches back.",
     "units.imperial": "Feet from now on. `units` switches back.",
+    "taps.on": (
+        "Questions come as polls from now on: tap an option; numbers work too. No poll below the "
+        "next question? `taps` switches back."
+    ),
+    "taps.off": "Questions come as plain words again. A reaction with a digit answers too.",
     "stop.done": "Stopped. Your kit is kept; `start` begins a new walk.",
     "stop.nothing": "No walk is under way.",
     "restart": "A walk is under way, at {step}. A new one drops its answers.",

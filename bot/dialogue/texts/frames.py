@@ -36,6 +36,7 @@ FRAMES: Final[dict[str, str]] = {
     "ask.screen_says.patches": "patches",
     "ask.screen_says.sheet": "all of it",
     "ask.screen_says.histogram": "histogram at the right edge",
+    "ask.screen_says.histogram.tap": "histogram at the right",
     "highlights.histogram": "It touches the right edge: a third back. Next: {settings}{look}.",
     "highlights.new_frame": "Good. Take the new frame.",
     "highlights.look_is": "{look}, water crosses {share} of the frame",

@@ -112,6 +112,7 @@ SAFETY: Final[dict[str, str]] = {
     "danger.position": (
         "Your last shared position: {place} at {time}, {age} ago. Read it to rescuers."
     ),
+    "danger.on_map": "To show rescuers: {place}, shared at {time}.",
     "danger.position_unknown": (
         "No shared position here: read the coordinates or the last sign from your phone's map."
     ),

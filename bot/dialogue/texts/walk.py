@@ -109,6 +109,7 @@ WALK: Final[dict[str, str]] = {
         "From there the fall needs {needed}; your widest, {widest}, shows {section} of it."
     ),
     "ask.too_near.farther": "go back to {distance}",
+    "ask.too_near.farther.tap": "back to {distance}",
     "ask.too_near.section": "take a section",
     "ask.section": "How much of the fall shall the frame show? Like `4 m`",
     "ask.section_feet": "How much of the fall shall the frame show? Like `12 ft`",
