@@ -195,8 +195,6 @@ class Person(_Stored):
     cautions: frozenset[str] = frozenset()
     #: The last location shared, kept for emergencies and for sun times only.
     position: Position | None = None
-    #: What was used of each limit, by its name.
-    spent: dict[str, Spent] = Field(default_factory=dict)
     #: How far the clocks of the person's cameras are ahead of UTC [s], by maker and model.
     clocks: dict[str, float] = Field(default_factory=dict)
     #: What was used of each limit, by its name.
