@@ -161,6 +161,8 @@ def test_stops(text: str, expected: dict[str, float]) -> None:
         ("don't touch aperture or iso", {Keep.F_NUMBER, Keep.ISO}),
         ("time and f-number stay as they are", {Keep.TIME, Keep.F_NUMBER}),
         ("only change the iso", {Keep.TIME, Keep.F_NUMBER}),
+        ("keep 1/4 for the look and f/16 for depth", {Keep.TIME, Keep.F_NUMBER}),
+        ("keep f/11 for depth and raise iso", {Keep.F_NUMBER}),
         ("keep the iso low", set()),
         ("keep left at the junction", set()),
     ],

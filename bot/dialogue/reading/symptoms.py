@@ -39,6 +39,9 @@ _LEAF: Final = (
 _LOOKS: Final = (
     r"(?:looks?|is|are|it's|its|came out|comes out|still|all|water|water's|turned|gone|went)"
 )
+#: "Everything is way over": without a number of stops, at the end of its clause.
+_FAR: Final = r"(?:way|far|well|miles|totally|completely|badly|massively)"
+_ENDS: Final = r"(?= ?(?:$|[,.;:!?]|(?:and|but|even|still|again|here|now)\b))"
 _BLUE: Final = r"(?:blue|bluish|blueish|purple|purplish|magenta|violet)"
 _ROCK: Final = r"(?:pools?|rocks?|shadows?|stones?|walls?|cliffs?|boulders?|corners?)"
 _HAZY_SPOT: Final = r"(?:soft|round|pale|blurr?y|fuzzy|faint|ghostly|hazy|milky)"
@@ -76,6 +79,7 @@ _COMPLAINTS: Final = (
             r"white (?:sheet|blob|mass|hole|nothing|paper)",
             r"(?<!highlights )(?<!highlights are )(?<!whites )(?:blown|burnt|burned)[ -]?out",
             "whited out|bleached|blank white|white and (?:flat|empty|blank)",
+            rf"{_FAR} over{_ENDS}",
         ),
     ),
     (
@@ -104,6 +108,7 @@ _COMPLAINTS: Final = (
             r"(?:too|way|bit|smidge|tad|touch|little|rather|pretty|really|very|so) dark"
             r"(?! (?:forest|gorge|canyon|in here))",
             "under-?exposed|too dim|murky",
+            rf"{_FAR} under{_ENDS}",
         ),
     ),
     (

@@ -26,7 +26,9 @@ _STAYS: Final = (
     r"|(?:not|mustn't|can't|cannot|shouldn't|won't) (?:be )?(?:changed?|moved?|touched|raised)"
     r"|stay put|constant|untouched|unchanged|as (?:it|they) (?:is|are))"
 )
-_TARGETS: Final = rf"{_TARGET}(?:(?: ?,| and| or| &| \+)+ {_THE}{_TARGET})*"
+#: "1/4 s for the look and f/16 for the depth": what each is kept for stands between.
+_FOR: Final = r"(?: (?:for|because of) (?:the |my |its |some |more )?[a-z]+(?: of [a-z]+)?)?"
+_TARGETS: Final = rf"{_TARGET}(?:{_FOR}(?: ?,| and| or| &| \+)+ {_THE}{_TARGET})*"
 _KEEP: Final = re.compile(
     rf"\b{_STAY} {_THE}(?P<kept>{_TARGETS})(?! (?:low|down|short|long|as low|under|below))\b"
     rf"|\b(?P<fixed>{_TARGETS}) {_STAYS}\b"
