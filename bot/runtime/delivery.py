@@ -133,4 +133,6 @@ def outgoing(row: OutboxRow, picture: UploadedPicture | None) -> Outgoing:
         notice=row.message.notice,
         picture=picture,
         mentions=row.message.mentions,
+        poll=row.message.poll,
+        place=row.message.place,
     )

@@ -18,7 +18,20 @@ def in_its_thread(event: Event) -> Event:
     root = _subject(event)
     if root is None or origin.direct or origin.thread_id is not None:
         return event
-    return event.model_copy(update={"origin": origin.model_copy(update={"thread_id": root})})
+    return moved(event, root)
+
+
+def withdrawn_from(event: Event) -> str | None:
+    """What is taken back by an event that may stand in any of several threads, else None."""
+    if not isinstance(event, Withdrawn) or event.origin.direct or event.origin.thread_id:
+        return None
+    return event.event_id
+
+
+def moved(event: Event, thread_id: str) -> Event:
+    """The event, standing in this thread."""
+    origin = event.origin.model_copy(update={"thread_id": thread_id})
+    return event.model_copy(update={"origin": origin})
 
 
 def _subject(event: Event) -> str | None:
@@ -61,4 +74,6 @@ def answered_event(event: Event) -> str | None:
     root = thread_of_answer(event.origin)
     if root is None:
         return None
+    if isinstance(event, TextReceived) and event.tapped:
+        return event.replies_to  # a reaction is nothing that could be shown
     return root if isinstance(event, TimerFired) else event.origin.event_id

@@ -7,7 +7,9 @@ from dataclasses import dataclass
 from datetime import datetime
 from typing import Protocol
 
+from bot.dialogue.actions import Poll, SharedPlace
 from bot.dialogue.events import Event, MediaRef
+from bot.store.rows import OwnMessage
 from core.errors import FrameFault
 from core.frame.report import FrameReport
 
@@ -100,7 +102,8 @@ class Outgoing:
     can be found again in the room (see `Transport.find_sent`). `thread_id` is the thread's root.
     `reply_to` is the event that is answered: outside threads a real reply; inside a thread, where
     clients that know no threads need something, it is the fall-back. With a picture, `body` is
-    its caption. `mentions` are full user ids, empty when nobody is called.
+    its caption. `mentions` are full user ids, empty when nobody is called. With a poll or a place,
+    `body` says the same for clients that show no such thing.
     """
 
     row_id: str
@@ -114,6 +117,8 @@ class Outgoing:
     mentions: tuple[str, ...] = ()
 
 
+    poll: Poll | None = None
+    place: SharedPlace | None = None
 class Transport(Protocol):
     """The way to the rooms: the Matrix client, the terminal, or a test's fake.
 
@@ -197,6 +202,10 @@ class Inbox(Protocol):
 
 
 class CheckedFrame(Protocol):
+    async def own_message(self, room_id: str, event_id: str) -> OwnMessage | None:
+        """To whom the bot has sent this event, None for others' events: who may tap on it."""
+        ...
+
     """The outcome of a frame check: report or fault, never both."""
 
     @property

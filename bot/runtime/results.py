@@ -154,6 +154,8 @@ class RowMaker:
                 mentions=mentions(origin),
                 alt=say.alt,
             ),
+                poll=say.poll,
+                place=say.place,
             scope=self.scope,
             created_at=self.now,
             thread_id=thread_of_answer(origin),

@@ -18,7 +18,7 @@ from bot.runtime.delivery import Delivery
 from bot.runtime.faults import where_it_broke
 from bot.runtime.frame_job import FrameJob
 from bot.runtime.jobs import Job, Jobs
-from bot.runtime.origins import in_its_thread
+from bot.runtime.origins import in_its_thread, moved, withdrawn_from
 from bot.runtime.pauses import Wake
 from bot.runtime.ports import FrameChecker, Transport
 from bot.runtime.sender import Sender
@@ -26,7 +26,7 @@ from bot.runtime.take_back_job import TakeBackJob
 from bot.runtime.timers import Timers
 from bot.runtime.workers import Dialogue, Workers
 from bot.store.pictures import PictureFiles
-from bot.store.rows import InboxRow, JobKind, Written
+from bot.store.rows import InboxRow, JobKind, OwnMessage, Written, thread_of_answer
 from bot.store.store import Store
 
 _LOG: Final = logging.getLogger(__name__)
@@ -167,10 +167,24 @@ class Runtime:
 
     async def take_in(self, events: Sequence[Event], sync_token: str | None) -> None:
         """Store events and the sync token in one transaction; known event ids are ignored."""
-        rooted = [in_its_thread(event) for event in events]
+        rooted = [in_its_thread(event) for event in await self._found_again(events)]
         rows = await self._around.store.take_in(rooted, sync_token, self._clock())
         self._take_up(rows)
         self._courtesy.has_read(row.event for row in rows)
+    async def _found_again(self, events: Sequence[Event]) -> list[Event]:
+        """The events; what takes something back stands in the thread of that thing."""
+        threads = {event.origin.event_id: thread_of_answer(event.origin) for event in events}
+        found: list[Event] = []
+        for event in events:
+            taken_back, origin = withdrawn_from(event), event.origin
+            thread_id = None
+            if taken_back is not None:
+                thread_id = threads.get(taken_back) or await self._around.store.thread_with(
+                    origin.room_id, origin.person_id, taken_back
+                )
+            found.append(moved(event, thread_id) if thread_id else event)
+        return found
+
 
     async def sync_token(self) -> str | None:
         """The token that was stored with the last events, None on a new database."""
@@ -183,6 +197,10 @@ class Runtime:
     async def is_own_message(self, room_id: str, event_id: str) -> bool:
         """Whether the bot has sent this event."""
         return await self._around.store.is_own_message(room_id, event_id)
+    async def own_message(self, room_id: str, event_id: str) -> OwnMessage | None:
+        """To whom the bot has sent this event."""
+        return await self._around.store.own_message(room_id, event_id)
+
 
     async def _run(self) -> None:
         async with asyncio.TaskGroup() as group:

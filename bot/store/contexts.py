@@ -22,7 +22,7 @@ from sqlalchemy import (
 from sqlalchemy.exc import IntegrityError
 
 from bot.store.rows import ConflictError, ConversationKey, Part, StoredText
-from bot.store.tables import CONVERSATIONS, PEOPLE, PLACES, ROOMS
+from bot.store.tables import CONVERSATIONS, INBOX, PEOPLE, PLACES, ROOMS
 
 _TABLES: Final[Mapping[Part, Table]] = {
     Part.CONVERSATION: CONVERSATIONS,
@@ -122,3 +122,19 @@ def _insert_part(
         connection.execute(insert(_TABLES[part]).values(**values))
     except IntegrityError:  # possible between processes only
         raise ConflictError from None
+
+
+def thread_with(connection: Connection, room_id: str, person_id: str, event_id: str) -> str | None:
+    """The key of the person's thread in which this event stands, None when no row names it.
+
+    A redacted event no longer says in which thread it stood; what waits or was answered does.
+    """
+    for table, names_it in (
+        (INBOX, INBOX.c.event_id == event_id),
+        (CONVERSATIONS, CONVERSATIONS.c.body.contains(event_id, autoescape=True)),
+    ):
+        same = and_(table.c.room_id == room_id, table.c.person_id == person_id, names_it)
+        found: str | None = connection.execute(select(table.c.thread_key).where(same)).scalar()
+        if found is not None:
+            return found
+    return None

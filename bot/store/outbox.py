@@ -9,7 +9,7 @@ from typing import Any
 
 from sqlalchemy import Connection, Row, and_, delete, insert, select, update
 
-from bot.store.rows import ConversationKey, Message, OutboxRow
+from bot.store.rows import ConversationKey, Message, OutboxRow, OwnMessage
 from bot.store.tables import OUTBOX
 
 
@@ -102,6 +102,13 @@ def is_own_message(connection: Connection, room_id: str, event_id: str) -> bool:
     same = and_(OUTBOX.c.room_id == room_id, OUTBOX.c.sent_event_id == event_id)
     found = connection.execute(select(OUTBOX.c.position).where(same).limit(1))
     return found.first() is not None
+
+
+def own_message(connection: Connection, room_id: str, event_id: str) -> OwnMessage | None:
+    """To whom this event was sent from the outbox, None when it was not."""
+    same = and_(OUTBOX.c.room_id == room_id, OUTBOX.c.sent_event_id == event_id)
+    found = connection.execute(select(OUTBOX.c.person_id, OUTBOX.c.thread_id).where(same)).first()
+    return None if found is None else OwnMessage(found.person_id, found.thread_id)
 
 
 def question_of(connection: Connection, key: ConversationKey, event_id: str) -> str | None:

@@ -6,9 +6,11 @@ from collections.abc import Mapping
 from dataclasses import dataclass, field
 from datetime import datetime
 from enum import Enum
+from typing import NamedTuple
 
 from pydantic import AwareDatetime, BaseModel, ConfigDict
 
+from bot.dialogue.actions import Poll, SharedPlace
 from bot.dialogue.events import Event, Origin
 
 
@@ -83,6 +85,10 @@ class Message(BaseModel):
     reply_to: str | None = None
     mentions: tuple[str, ...] = ()
     alt: str = ""
+    poll: Poll | None = None
+    place: SharedPlace | None = None
+    #: What the attached file is called when it goes as a file and not as a picture.
+    file_name: str = ""
 
 
 @dataclass(frozen=True)
@@ -106,6 +112,13 @@ class OutboxRow:
     uploaded: str | None = None
     question: str | None = None
     position: int = 0
+
+
+class OwnMessage(NamedTuple):
+    """To whom the bot has sent an event, and in which thread (its root; None outside threads)."""
+
+    person_id: str
+    thread_id: str | None
 
 
 class JobKind(Enum):

@@ -19,6 +19,7 @@ from bot.store.rows import (
     JobRow,
     OutboxRow,
     Part,
+    OwnMessage,
     PictureRow,
     Result,
     StoredText,
@@ -184,6 +185,18 @@ class Store:
         """Name of the question that an event of the bot put to this conversation."""
         return await self._database.read(
             lambda connection: outbox.question_of(connection, key, event_id)
+    async def own_message(self, room_id: str, event_id: str) -> OwnMessage | None:
+        """To whom this event was sent from here, None when it was not."""
+        return await self._database.read(
+            lambda connection: outbox.own_message(connection, room_id, event_id)
+        )
+
+    async def thread_with(self, room_id: str, person_id: str, event_id: str) -> str | None:
+        """The person's thread in which this event stands, as far as a row names it."""
+        return await self._database.read(
+            lambda connection: contexts.thread_with(connection, room_id, person_id, event_id)
+        )
+
         )
 
     async def expire(self, now: datetime) -> tuple[str, ...]:

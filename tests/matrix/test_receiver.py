@@ -21,6 +21,7 @@ from bot.matrix.room_reader import RoomReader
 from bot.matrix.server_api import ServerApi
 from bot.matrix.session import Account
 from bot.matrix.waiting import WaitingEvents
+from bot.store.rows import OwnMessage
 from tests.matrix.scripted_server import (
     USER_ID,
     Answer,
@@ -67,6 +68,11 @@ class Tables:
     async def is_own_message(self, room_id: str, event_id: str) -> bool:
         """Whether the bot sent it."""
         return room_id == ROOM and event_id in self.own_messages
+
+    async def own_message(self, room_id: str, event_id: str) -> OwnMessage | None:
+        """To whom the bot sent it: to Ada."""
+        own = await self.is_own_message(room_id, event_id)
+        return OwnMessage(ADA, "$thread") if own else None
 
     @property
     def texts(self) -> list[str]:

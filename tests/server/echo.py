@@ -14,6 +14,7 @@ from bot.matrix.policy import Policy
 from bot.matrix.session import Account
 from bot.matrix.waiting import GRACE
 from bot.runtime.ports import Outgoing, SendLaterError, Transport
+from bot.store.rows import OwnMessage
 from tests.server.person import PATIENCE_S
 
 
@@ -28,7 +29,7 @@ class EchoRuntime:
         self._echoes = echoes
         self.events: list[Event] = []
         self.token: str | None = None
-        self.own_events: set[tuple[str, str]] = set()
+        self.own_messages: dict[tuple[str, str], OwnMessage] = {}
         self.own_threads: set[tuple[str, str]] = set()
         self._to_answer: asyncio.Queue[Event] = asyncio.Queue()
         self._news = asyncio.Condition()
@@ -54,7 +55,11 @@ class EchoRuntime:
 
     async def is_own_message(self, room_id: str, event_id: str) -> bool:
         """Whether it is an echo."""
-        return (room_id, event_id) in self.own_events
+        return (room_id, event_id) in self.own_messages
+
+    async def own_message(self, room_id: str, event_id: str) -> OwnMessage | None:
+        """To whom the echo went."""
+        return self.own_messages.get((room_id, event_id))
 
     async def answer(self, transport: Transport) -> None:
         """Answer for ever, in order."""
@@ -90,7 +95,8 @@ class EchoRuntime:
                 await asyncio.sleep(0.2)
             else:
                 break
-        self.own_events.add((origin.room_id, event_id))
+        told = OwnMessage(origin.person_id, origin.thread_id)
+        self.own_messages[origin.room_id, event_id] = told
         if origin.thread_id is not None:
             self.own_threads.add((origin.room_id, origin.thread_id))
 
