@@ -4,30 +4,27 @@ from __future__ import annotations
 
 import asyncio
 import logging
-from collections.abc import AsyncIterator, Awaitable, Callable, Iterable, Iterator
+from collections.abc import AsyncIterator, Callable, Iterable, Iterator
 from contextlib import suppress
 from datetime import datetime
-from typing import Any, Final, Never, NoReturn, Protocol, TypeVar
+from typing import Any, Final, Never, Protocol
 
 from aiohttp import ClientError
-from nio import (
-    AsyncClient,
-    EncryptionError,
-    ErrorResponse,
-    MegolmEvent,
-    SyncResponse,
-)
+from nio import AsyncClient, EncryptionError, MegolmEvent, SyncResponse
 
 from bot.dialogue.events import Event
 from bot.matrix.backoff import Backoff
-from bot.matrix.errors import UnknownTokenError
+from bot.matrix.errors import ServerAnswerError
 from bot.matrix.invitations import Invitations
 from bot.matrix.keys import RoomKeys
+from bot.matrix.repeating import kind_of, stop_without_token, until_done
 from bot.matrix.room_reader import RoomReader
+from bot.matrix.server_api import refusal
 from bot.matrix.timeline import SYNC_FILTER, RoomEvent, timeline
 from bot.matrix.waiting import WaitingEvent, WaitingEvents
 from bot.runtime.faults import where_it_broke
 from bot.runtime.ports import Inbox
+from bot.runtime.trouble import Troubles
 
 _log: Final = logging.getLogger(__name__)
 
@@ -35,10 +32,10 @@ _log: Final = logging.getLogger(__name__)
 POLL_S: Final = 8.0
 #: Own rule: a first sync of hundreds of rooms takes a busy homeserver minutes.
 _FIRST_SYNC_S: Final = 300.0
+#: Own rule: how much later than asked for a busy homeserver may end a poll.
+_LATE_S: Final = 60.0
 #: Own rule: a batch that breaks the library this often breaks it always.
 _MOST_BREAKS: Final = 3
-
-T = TypeVar("T")
 
 
 class Verification(Protocol):
@@ -65,6 +62,7 @@ class Receiver:
         poll_s: how long the server holds a sync when nothing happens [s].
         not_before: what is older is not read; None reads all that came since the stored token.
         verification: gets its events before anybody else; None when there is nobody for them.
+        troubles: tells the log of what fails.
     """
 
     def __init__(
@@ -80,6 +78,7 @@ class Receiver:
         poll_s: float = POLL_S,
         not_before: datetime | None = None,
         verification: Verification | None = None,
+        troubles: Troubles | None = None,
     ) -> None:
         self._client = client
         self._keys = keys
@@ -91,6 +90,7 @@ class Receiver:
         self._poll_s = poll_s
         self._not_before = not_before
         self._verification = verification
+        self._troubles = troubles or Troubles()
         self._backoff = Backoff()
         self._breaks = 0
         #: When the last sync was taken in; None before the first.
@@ -102,7 +102,7 @@ class Receiver:
         Raises:
             UnknownTokenError: the homeserver does not know the bot's token any more.
         """
-        since = await self._until_done(self._inbox.sync_token, "read the sync token")
+        since = await until_done(self._inbox.sync_token, self._troubles.store)
         if since is None and self._not_before is None:
             # The first start of all: what was said before was not said to this bot.
             self._not_before = self._clock()
@@ -119,13 +119,14 @@ class Receiver:
         self._invitations.note(response)
         if self._verification is not None:
             self._verification.take_to_device(response.to_device_events)
-        sources = await self._until_done(lambda: self._sources(response, since), "fill gaps")
-        await self._until_done(self._keep_waiting, "keep what waits")
-        settled, events = await self._until_done(lambda: self._events(sources), "read events")
+        troubles, folder = self._troubles, self._troubles.of("the data folder")
+        sources = await until_done(lambda: self._sources(response, since), troubles.of("gaps"))
+        await until_done(self._keep_waiting, folder)
+        settled, events = await until_done(lambda: self._events(sources), troubles.of("reading"))
         token = response.next_batch
-        await self._until_done(lambda: self._inbox.take_in(events, token), "take events in")
+        await until_done(lambda: self._inbox.take_in(events, token), troubles.store)
         self._waiting.drop(settled)
-        await self._until_done(self._keep_waiting, "keep what waits")
+        await until_done(self._keep_waiting, folder)
         self.last_sync_at = self._clock()
         await self._invitations.accept()
         return token
@@ -134,31 +135,32 @@ class Receiver:
         self._waiting.save()
 
     async def _sync(self, since: str | None, *, full_state: bool) -> SyncResponse:
-        """The next sync answer; failures are logged and repeated with growing pauses."""
-        poll_ms = 0 if full_state else int(self._poll_s * 1000)
+        """The next sync answer; failures are repeated with growing pauses."""
         while True:
             try:
-                async with asyncio.timeout(_FIRST_SYNC_S if full_state else self._poll_s + 60):
-                    answer = await self._client.sync(
-                        poll_ms, SYNC_FILTER, since=since, full_state=full_state or None
-                    )
-            except (ClientError, TimeoutError) as error:
-                await self._pause("sync", error)
+                answer = await self._ask(since, full_state=full_state)
+            except (ClientError, TimeoutError, ServerAnswerError) as error:
+                stop_without_token(error)
+                asked_s = error.asked_s if isinstance(error, ServerAnswerError) else None
+                self._troubles.sync.met(kind_of(error))
+                await asyncio.sleep(self._backoff.next_s(asked_s))
             except Exception as error:
                 since = await self._after_break(since, error)
             else:
-                if isinstance(answer, SyncResponse):
-                    self._backoff.reset()
-                    self._breaks = 0
-                    return answer
-                await self._refused(answer)
+                self._backoff.reset()
+                self._breaks = 0
+                self._troubles.sync.over()
+                return answer
 
-    async def _refused(self, answer: ErrorResponse) -> None:
-        if answer.status_code == "M_UNKNOWN_TOKEN":
-            _unknown_token()
-        pause_s = self._backoff.next_s(answer.retry_after_ms)
-        _log.warning("Sync was refused (%s); again in %.1f s", answer.status_code, pause_s)
-        await asyncio.sleep(pause_s)
+    async def _ask(self, since: str | None, *, full_state: bool) -> SyncResponse:
+        poll_ms = 0 if full_state else int(self._poll_s * 1000)
+        async with asyncio.timeout(_FIRST_SYNC_S if full_state else self._poll_s + _LATE_S):
+            answer = await self._client.sync(
+                poll_ms, SYNC_FILTER, since=since, full_state=full_state or None
+            )
+        if isinstance(answer, SyncResponse):
+            return answer
+        raise refusal(answer)
 
     async def _after_break(self, since: str | None, error: Exception) -> str | None:
         """Which token to go on with when the library failed over a batch.
@@ -168,7 +170,7 @@ class Receiver:
         """
         self._breaks += 1
         reached, self._client.next_batch = self._client.next_batch, ""
-        _log.error("A sync broke (attempt %d): %s", self._breaks, where_it_broke(error))
+        self._troubles.sync.met(where_it_broke(error))
         await asyncio.sleep(self._backoff.next_s())
         if self._breaks < _MOST_BREAKS or not reached:
             return since
@@ -245,26 +247,3 @@ class Receiver:
             source: dict[str, Any] = self._client.decrypt_event(sealed).source
             return source
         return None
-
-    async def _until_done(self, act: Callable[[], Awaitable[T]], what: str) -> T:
-        """The result of `act()`, repeated until it succeeds; what it did not do, it does again."""
-        backoff = Backoff()
-        while True:
-            try:
-                return await act()
-            except Exception as error:
-                if getattr(error, "code", None) == "M_UNKNOWN_TOKEN":
-                    _unknown_token()
-                pause_s = backoff.next_s()
-                broke_at = where_it_broke(error)
-                _log.error("Could not %s (%s); again in %.1f s", what, broke_at, pause_s)
-                await asyncio.sleep(pause_s)
-
-    async def _pause(self, what: str, error: Exception) -> None:
-        pause_s = self._backoff.next_s()
-        _log.warning("No answer to %s (%s); again in %.1f s", what, type(error).__name__, pause_s)
-        await asyncio.sleep(pause_s)
-
-
-def _unknown_token() -> NoReturn:
-    raise UnknownTokenError("The homeserver does not know the bot's token any more.")

@@ -117,7 +117,7 @@ def refusal(answer: ErrorResponse) -> ServerAnswerError:
     body: JsonObject = {}
     if answer.status_code is not None:
         body = {"errcode": answer.status_code, "retry_after_ms": answer.retry_after_ms}
-    response = answer.transport_response
+    response: object = answer.transport_response
     if not isinstance(response, ClientResponse):
         return ServerAnswerError(0, body, asked_s(body, {}))
     return ServerAnswerError(response.status, body, asked_s(body, response.headers))
