@@ -107,6 +107,11 @@ _WAY: Final = (
     r"|road"
     r"|footpath|markers?|blazes?|cairns?)"
 )
+#: "Too dark, I can't get back the detail": about the frame.
+_NO_PICTURE: Final = (
+    r"(?! (?:the |any |some |my |more )*(?:details?|colou?rs?|shadows?|textures?|sliders?|dials?"
+    r"|rings?|levers?|iso|aperture|numbers?|screen|focus))"
+)
 _DARK: Final = Rules(
     DangerKind.DARK,
     plain=(
@@ -117,9 +122,15 @@ _DARK: Final = Rules(
         ),
         r"(?:stuck|trapped|stranded|alone|lost) (?:\w+ ){0,3}?in the dark\b",
         (
-            r"(?:too dark|so dark) (?:\w+ )?(?:to|that|now|i|we) (?:\w+ ){0,3}?(?:walk"
-            r"|see "
-            r"the|hike|get (?:down|out|back)|go on|find|cannot|move)\b"
+            r"(?<!stop )(?<!stops )(?:too dark|so dark) (?:\w+ )?(?:to|that|now|i|we)"
+            r" (?:\w+ ){0,3}?(?:walk|see the|hike|get (?:down|out|back)|go on|find|move"
+            r"|cannot (?:see|walk|find|go (?:on|back|down|any)|move|hike|tell|make out))\b"
+            rf"{_NO_PICTURE}"
+        ),
+        (
+            r"(?:getting|gets|got|nearly|almost|is) dark\b.{0,20}\b(?:i|we) (?:cannot|can not"
+            r"|can hardly|can barely) (?:go on|go back|get (?:out|back|down)|walk|move|hike)\b"
+            rf"{_NO_PICTURE}"
         ),
         r"(?:night|darkness) (?:has |is )?(?:fallen|on us|upon us)\b",
         (
