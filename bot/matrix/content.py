@@ -5,6 +5,7 @@ from __future__ import annotations
 import json
 from typing import Any, Final
 
+from bot.matrix.shown import POLL_START, place_content, poll_content
 from bot.runtime.ports import Outgoing, UploadedMedia, UploadedPicture
 
 #: Where an event carries the outbox row that it came from, so that it can be found again.
@@ -18,8 +19,13 @@ _FORMATTING_KEYS: Final = frozenset({"format", "formatted_body"})
 Content = dict[str, Any]
 
 
+def kind_of(outgoing: Outgoing) -> str:
+    """The type of the event for `outgoing`."""
+    return "m.room.message" if outgoing.poll is None else POLL_START
+
+
 def content_of(outgoing: Outgoing) -> Content:
-    """The content of the `m.room.message` event for `outgoing`.
+    """The content of the event for `outgoing`, whose type is `kind_of(outgoing)`.
 
     What would be too large loses its formatting first, then its end: a message that is cut is
     better than none.
@@ -30,12 +36,21 @@ def content_of(outgoing: Outgoing) -> Content:
     Returns:
         JSON content of at most 40,000 bytes, in which `ROW_KEY` holds the row id.
     """
-    content = _words(outgoing) if outgoing.picture is None else _picture(outgoing, outgoing.picture)
+    content = _meant(outgoing)
     content["m.mentions"] = {"user_ids": list(outgoing.mentions)} if outgoing.mentions else {}
     content[ROW_KEY] = outgoing.row_id
     if relation := _relation(outgoing):
         content["m.relates_to"] = relation
     return _bounded(content)
+
+
+def _meant(outgoing: Outgoing) -> Content:
+    """What the message is: a poll, a place, a picture, or words."""
+    if outgoing.poll is not None:
+        return poll_content(outgoing.poll, outgoing.body)
+    if outgoing.place is not None:
+        return place_content(outgoing.place, outgoing.body)
+    return _words(outgoing) if outgoing.picture is None else _picture(outgoing, outgoing.picture)
 
 
 def size_of(content: Content) -> int:
@@ -62,7 +77,7 @@ def _picture(outgoing: Outgoing, picture: UploadedPicture) -> Content:
     # the picture shows take its place.
     body = outgoing.body or picture.alt or picture.file_name
     content: Content = {
-        "msgtype": "m.image",
+        "msgtype": "m.file" if picture.as_file else "m.image",
         "body": body,
         "filename": picture.file_name,
         "info": _info(picture),
@@ -72,12 +87,9 @@ def _picture(outgoing: Outgoing, picture: UploadedPicture) -> Content:
 
 
 def _info(picture: UploadedPicture) -> Content:
-    info: Content = {
-        "mimetype": picture.mime,
-        "w": picture.width,
-        "h": picture.height,
-        "size": picture.size,
-    }
+    info: Content = {"mimetype": picture.mime, "size": picture.size}
+    if not picture.as_file:
+        info |= {"w": picture.width, "h": picture.height}
     if picture.thumbnail is not None:
         info |= _address(
             "thumbnail_url", "thumbnail_file", picture.thumbnail, picture.thumbnail_mime

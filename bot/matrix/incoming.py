@@ -110,7 +110,7 @@ def read_event(
 ) -> Event | None:
     """What the event means for a conversation, None when it means nothing.
 
-    Nothing is: notices (other bots; answering them would loop), reactions, state, verification
+    Nothing is: notices (other bots; answering them would loop), polls, state, verification
     requests, events that were taken back, and what is not formed as the specification says.
 
     Args:

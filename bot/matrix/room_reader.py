@@ -22,12 +22,15 @@ from bot.matrix.incoming import (
 from bot.matrix.plain import Source, part_of, text_of
 from bot.matrix.policy import Policy
 from bot.matrix.server_api import ServerApi
+from bot.matrix.taps import TAPS, read_tap, tapped_event
 from bot.runtime.ports import Inbox
 
 _log: Final = logging.getLogger(__name__)
 
-#: The types that a person sends; state, reactions and calls are none of the bot's business.
-_READ: Final = frozenset({"m.room.message", "m.room.encrypted", "m.room.redaction", "m.sticker"})
+#: The types that a person sends; state, polls and calls are none of the bot's business.
+_READ: Final = TAPS | {"m.room.message", "m.room.encrypted", "m.room.redaction", "m.sticker"}
+#: Own rule: far more than come in one sync; what was stored is known to the inbox.
+_MOST_CALLS: Final = 1000
 
 
 class Sender(NamedTuple):
@@ -61,6 +64,8 @@ class RoomReader:
         self._policy = policy
         self._inbox = inbox
         self._clock = clock
+        #: Threads in which the bot was called, for what follows before the call is stored.
+        self._called_in: dict[tuple[str, str], None] = {}
 
     def sender(self, room_id: str, source: Source, not_before: datetime | None) -> Sender | None:
         """Sender and time of an event that is to be read; None for all others.
@@ -86,6 +91,8 @@ class RoomReader:
             ServerAnswerError, aiohttp.ClientError, TimeoutError: what it refers to could not be
                 looked up at this moment.
         """
+        if source.get("type") in TAPS:
+            return await self._tap(room_id, source, sender)
         relation = relation_of(source)
         withdrawn = withdrawn_id(source)
         if target := relation.corrects or withdrawn:
@@ -98,7 +105,19 @@ class RoomReader:
             relation = Relation(inherited.thread_id, inherited.replies_to, relation.corrects)
         called = withdrawn is not None or await self._is_for_us(room_id, source, relation)
         origin = self._origin(room_id, source, sender, relation, addressed=called)
+        if called and withdrawn is None:
+            self._note_call(origin)
         return read_event(source, origin, relation, self._names(room_id))
+
+    async def _tap(self, room_id: str, source: Source, sender: Sender) -> Event | None:
+        """A tap on what the bot has said to just this person; it stands in that thread."""
+        target = tapped_event(source)
+        own = await self._inbox.own_message(room_id, target) if target is not None else None
+        if target is None or own is None or own.person_id != sender.person_id:
+            return None
+        relation = Relation(thread_id=own.thread_id)
+        origin = self._origin(room_id, source, sender, relation, addressed=True)
+        return read_tap(source, origin, target)
 
     def undecryptable(self, room_id: str, source: Source, sender: Sender) -> Event:
         """What is told of an event whose key did not come."""
@@ -132,7 +151,16 @@ class RoomReader:
         if relation.replies_to and await self._inbox.is_own_message(room_id, relation.replies_to):
             return True
         thread_id = relation.thread_id
-        return thread_id is not None and await self._inbox.is_own_thread(room_id, thread_id)
+        if thread_id is None:
+            return False
+        known = (room_id, thread_id) in self._called_in
+        return known or await self._inbox.is_own_thread(room_id, thread_id)
+
+    def _note_call(self, origin: Origin) -> None:
+        """Keep the thread of the answer: people write on there before the answer has come."""
+        self._called_in[origin.room_id, origin.thread_id or origin.event_id] = None
+        if len(self._called_in) > _MOST_CALLS:
+            del self._called_in[next(iter(self._called_in))]
 
     def _is_direct(self, room_id: str) -> bool:
         """Whether nobody else is in the room, or asked into it, than the bot and one person."""

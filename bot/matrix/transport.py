@@ -11,7 +11,7 @@ from aiohttp import ClientError
 from nio import AsyncClient
 
 from bot.dialogue.events import MediaRef
-from bot.matrix.content import ROW_KEY, content_of
+from bot.matrix.content import ROW_KEY, content_of, kind_of
 from bot.matrix.errors import ServerAnswerError
 from bot.matrix.keys import RoomKeys
 from bot.matrix.media import Media
@@ -55,7 +55,7 @@ class MatrixTransport:
     async def send(self, outgoing: Outgoing) -> str:
         """Send a message and return its event id; see `Transport.send`."""
         encrypted = await self._is_encrypted(outgoing.room_id)
-        kind, content = "m.room.message", content_of(outgoing)
+        kind, content = kind_of(outgoing), content_of(outgoing)
         if encrypted:
             # Unverified devices get the key as well: who is served is decided by the allow-list.
             kind, content = await self._keys.encrypt(outgoing.room_id, kind, content)
