@@ -166,8 +166,8 @@ _DARK: Final = Rules(
             r"dark\b.{0,60}\b(?:cannot find|cannot see|lost|scared|stuck|stranded|still "
             r"(?:\w+ )?(?:km|miles?|hours?)|far from|(?:km|miles?|hours?) (?:to go|from"
             r"|left"
-            r"|back)|(?:get|find|walk|hike) (?:\w+ )?(?:out|down|back)(?: safely)?|how "
-            r"do "
+            r"|back)|(?:get|find|walk|hike) (?:\w+ )?(?:out|down|back)(?: safely)?\b"
+            rf"{_NO_PICTURE}|how do "
             r"(?:i|we) get|alone out here|way out|way back|trail (?:is )?gone)"
         ),
         (
