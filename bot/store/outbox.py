@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import json
 from collections.abc import Sequence
 from dataclasses import replace
 from datetime import UTC, datetime
@@ -10,7 +11,7 @@ from typing import Any
 from sqlalchemy import Connection, Row, and_, delete, insert, select, update
 
 from bot.store.rows import ConversationKey, Message, OutboxRow, OwnMessage
-from bot.store.tables import OUTBOX
+from bot.store.tables import INBOX, JOBS, OUTBOX
 
 
 def add_messages(connection: Connection, messages: Sequence[OutboxRow]) -> tuple[OutboxRow, ...]:
@@ -91,10 +92,15 @@ def drop_message(connection: Connection, row: OutboxRow) -> None:
 
 
 def is_own_thread(connection: Connection, room_id: str, thread_id: str) -> bool:
-    """Whether a message was written for this thread."""
-    same = and_(OUTBOX.c.room_id == room_id, OUTBOX.c.thread_id == thread_id)
-    found = connection.execute(select(OUTBOX.c.position).where(same).limit(1))
-    return found.first() is not None
+    """Whether what stands in this thread is for the bot: it has answered there, or is about to."""
+    written = and_(OUTBOX.c.room_id == room_id, OUTBOX.c.thread_id == thread_id)
+    begun = and_(JOBS.c.room_id == room_id, JOBS.c.thread_key == thread_id)
+    for position, same in ((OUTBOX.c.position, written), (JOBS.c.job_id, begun)):
+        if connection.execute(select(position).where(same).limit(1)).first() is not None:
+            return True
+    waits = and_(INBOX.c.room_id == room_id, INBOX.c.thread_key == thread_id)
+    bodies = connection.execute(select(INBOX.c.body).where(waits)).scalars()
+    return any(json.loads(body)["origin"]["addressed"] for body in bodies)
 
 
 def is_own_message(connection: Connection, room_id: str, event_id: str) -> bool:
