@@ -303,12 +303,13 @@ async def test_nobody_else_is_read(run: Run, caplog: pytest.LogCaptureFixture) -
 
 
 async def test_a_group_is_heard_but_not_addressed(run: Run) -> None:
-    """A call, a reply to the bot and its thread are addressed; all else is marked as not."""
+    """A call, a reply to the bot and its threads are addressed; all else is marked as not."""
     tables = Tables()
     reply = {"m.relates_to": {"m.in_reply_to": {"event_id": "$own"}}}
     other = {"m.relates_to": {"m.in_reply_to": {"event_id": "$other"}}}
     inside = {"m.relates_to": {"rel_type": "m.thread", "event_id": "$thread"}}
     beside = {"m.relates_to": {"rel_type": "m.thread", "event_id": "$elsewhere"}}
+    called = {"m.relates_to": {"rel_type": "m.thread", "event_id": "$2"}}
     await run(
         tables,
         synced(
@@ -319,11 +320,12 @@ async def test_a_group_is_heard_but_not_addressed(run: Run) -> None:
             said(4, "b", more=other),
             said(5, "c", more=inside),
             said(6, "d", more=beside),
+            said(7, "before the answer to the call", more=called),
             state=CREW,
         ),
     )
     heard = [(event.origin.addressed, event.origin.direct) for event in tables.taken]
-    assert heard == [(flag, False) for flag in (False, True, True, False, True, False)]
+    assert heard == [(flag, False) for flag in (False, True, True, False, True, False, True)]
 
 
 async def test_edits_and_withdrawals_look_up_what_they_name(

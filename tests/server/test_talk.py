@@ -148,8 +148,8 @@ async def test_a_group_is_answered_when_it_calls(town: Town) -> None:
         await bo.meets(room_id, bot.user_id)
         await bo.say(room_id, "nice weather")
         root = await ada.say(room_id, "start", **{"m.mentions": {"user_ids": [bot.user_id]}})
-        await ada.say_in_thread(room_id, root, "not yet in a thread of the bot")
-        await ada.hears(room_id, "echo: not yet in a thread of the bot")
+        await ada.say_in_thread(room_id, root, "in the thread of the call")
+        await ada.hears(room_id, "echo: in the thread of the call")
         answer_id = next(
             e.event_id for _, e in ada.heard if e.source["content"]["body"] == "echo: start"
         )
@@ -166,7 +166,7 @@ async def test_a_group_is_answered_when_it_calls(town: Town) -> None:
     assert addressed == {
         "nice weather": False,
         "start": True,
-        "not yet in a thread of the bot": False,
+        "in the thread of the call": True,
         "overcast": True,
         "why": True,
     }
