@@ -14,7 +14,8 @@ from sqlalchemy.exc import SQLAlchemyError
 
 from bot.runtime.faults import where_it_broke
 from bot.runtime.pauses import Wake, pause_s
-from bot.runtime.ports import SendLaterError, SendUncertainError
+from bot.runtime.ports import SendLaterError, SendUncertainError, UnreachableError, kind_of
+from bot.runtime.trouble import Troubles
 from bot.store.rows import JobKind, JobRow, Written
 from bot.store.store import Store
 
@@ -24,6 +25,9 @@ _LOG: Final = logging.getLogger(__name__)
 _ATTEMPTS: Final = 3
 #: Work that was put off so often is given up (own rule): with the longest pause, about an hour.
 _DELAYS: Final = 60
+#: While nobody answers at all, no more delays than these count (own rule): the longest pause is
+#: reached by then, and a night without a server loses no frame.
+_UNCOUNTED: Final = 7
 
 
 class PutOff(Exception):  # noqa: N818  no error: a job's way to say that it goes on later
@@ -67,6 +71,7 @@ class Jobs:
         limits: how many of a kind at the same time.
         clock: tells the time.
         hand_on: takes what a result has added to the store.
+        troubles: tells the log of what fails.
     """
 
     def __init__(
@@ -77,12 +82,14 @@ class Jobs:
         *,
         clock: Callable[[], datetime],
         hand_on: Callable[[Written], None],
+        troubles: Troubles,
     ) -> None:
         self._store = store
         self._kinds = kinds
         self._limits = limits
         self._clock = clock
         self._hand_on = hand_on
+        self._troubles = troubles
         self._waiting: list[JobRow] = []
         self._running: Counter[JobKind] = Counter()
         self._wake = Wake()
@@ -128,7 +135,7 @@ class Jobs:
         try:
             again = await self._attempt(job)
         except SQLAlchemyError as error:
-            _LOG.error("job %s waits, the store failed: %s", job.job_id, where_it_broke(error))
+            self._troubles.store.met(where_it_broke(error))
             pause = timedelta(seconds=pause_s(job.delays + 1))
             again = replace(job, due=self._clock() + pause, delays=job.delays + 1)
         self._running -= Counter({job.kind: 1})
@@ -142,32 +149,43 @@ class Jobs:
         started = await self._store.start_job(job)
         if started is None:
             return None
-        work = self._kinds[job.kind]
         try:
-            if started.attempts > _ATTEMPTS or started.delays > _DELAYS:
-                written = await work.give_up(started)
-            else:
-                written = await work.run(started)
+            written = await self._work(started)
         except PutOff as later:
+            self._troubles.jobs.met(kind_of(later.__cause__ or later))
             return await self._put_off(started, later)
-        except SendLaterError as error:
-            return await self._put_off(started, PutOff(error.retry_after_s))
-        except (SendUncertainError, OSError) as error:  # TimeoutError is an OSError
-            _LOG.warning("job %s is put off: %s", job.job_id, where_it_broke(error))
-            return await self._put_off(started, PutOff())
         except SQLAlchemyError:
             raise
         except Exception as error:  # a bug: try again, then give up
             _LOG.error("job %s broke: %s", job.job_id, where_it_broke(error))
             return self._again(started)
+        self._troubles.jobs.over()
         self._hand_on(written or Written())
         return None
+
+    async def _work(self, job: JobRow) -> Written | None:
+        """Do it, or give it up.
+
+        Raises:
+            PutOff: later.
+        """
+        work = self._kinds[job.kind]
+        if job.attempts > _ATTEMPTS or job.delays > _DELAYS:
+            return await work.give_up(job)
+        try:
+            return await work.run(job)
+        except SendLaterError as error:
+            raise PutOff(error.retry_after_s) from error
+        except (SendUncertainError, OSError) as error:  # TimeoutError is an OSError
+            raise PutOff from error
 
     async def _put_off(self, job: JobRow, later: PutOff) -> JobRow | None:
         """Keep a job for later, with what is left of it."""
         pause = later.later_s if later.later_s is not None else pause_s(job.delays + 1)
         if later.rest is not None:  # it gets on: the count of delays begins anew
             job = replace(job, input=later.rest, delays=0)
+        if isinstance(later.__cause__, UnreachableError):
+            job = replace(job, delays=min(job.delays, _UNCOUNTED))
         return await self._store.put_off_job(job, self._clock() + timedelta(seconds=pause))
 
     def _again(self, job: JobRow) -> JobRow:

@@ -38,16 +38,21 @@ class RoomQueue:
         """Add a message."""
         self.waiting[row.position] = row
 
-    def take(self, may_go: Callable[[Lane], bool]) -> list[OutboxRow]:
+    def first_position(self) -> int:
+        """How long the oldest message waits: the smaller, the longer."""
+        return min(self.waiting, default=0)
+
+    def take(self, may_go: Callable[[Lane], bool], most: int = IN_FLIGHT) -> list[OutboxRow]:
         """The messages that may go now; they count as on their way from here on.
 
         Args:
             may_go: whether a lane is not paused.
+            most: how many; urgent messages do not ask.
         """
         urgent = [row for row in self._in_order() if row.urgent]
         going = self._heads(urgent, may_go)
         if not urgent and not any(row.urgent for row in self.in_flight.values()):
-            free = max(0, IN_FLIGHT - len(self.in_flight))
+            free = max(0, min(most, IN_FLIGHT - len(self.in_flight)))
             going = self._heads(self._in_order(), may_go)[:free]
         for row in going:
             del self.waiting[row.position]

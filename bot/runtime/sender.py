@@ -19,7 +19,10 @@ from bot.runtime.ports import (
     SendLaterError,
     SendRefusedError,
     TransportError,
+    UnreachableError,
+    kind_of,
 )
+from bot.runtime.trouble import Troubles
 from bot.store.rows import OutboxRow
 from bot.store.store import Store
 
@@ -28,6 +31,11 @@ _LOG: Final = logging.getLogger(__name__)
 #: Even when the server asks for a longer pause, an urgent message knocks again after this [s]
 #: (own rule: a refused try costs little, a late warning may cost much).
 _URGENT_PAUSE_S: Final = 2.0
+#: The same for a server that does not answer at all [s] (own rule).
+_URGENT_OUTAGE_S: Final = 10.0
+#: Messages on their way in all rooms together when nothing is wrong: the rooms have their own
+#: bound (own rule).
+_WIDE: Final = 64
 #: After so many exceptions that no transport should raise, a message is given up (own rule): it
 #: would block its conversation for ever.
 _SURPRISES: Final = 5
@@ -40,15 +48,27 @@ class Sender:
         store: keeps what was sent.
         delivery: sends one message.
         changed: is called when a message is done.
+        troubles: tells the log of what fails.
     """
 
-    def __init__(self, store: Store, delivery: Delivery, changed: Callable[[], None]) -> None:
+    def __init__(
+        self,
+        store: Store,
+        delivery: Delivery,
+        changed: Callable[[], None],
+        troubles: Troubles,
+    ) -> None:
         self._store = store
         self._delivery = delivery
         self._changed = changed
+        self._troubles = troubles
         self._rooms: dict[str, RoomQueue] = {}
         self._paused: dict[Lane, float] = {}
         self._all_paused = 0.0
+        self._outages = 0  # tries in a row that nobody answered
+        #: How many messages may be on their way: one after a limit or an outage, one more after
+        #: each success, so that a server in trouble is not stormed when a pause ends.
+        self._width = _WIDE
         self._failures: dict[str, int] = {}  # by row id
         self._wake = Wake()
 
@@ -79,10 +99,18 @@ class Sender:
         async with asyncio.TaskGroup() as group:
             while True:
                 now_s = _time_s()  # one moment for both, so that no end of a pause falls between
-                for room in list(self._rooms.values()):
-                    for row in room.take(partial(self._may_go, now_s)):
-                        group.create_task(self._send(room, row))
+                for room, row in self._going(now_s):
+                    group.create_task(self._send(room, row))
                 await self._wake.sleep(self._next_end_s(now_s))
+
+    def _going(self, now_s: float) -> Iterable[tuple[RoomQueue, OutboxRow]]:
+        """The messages that may go now, with their rooms: the longest waiting first."""
+        flying = sum(len(room.in_flight) for room in self._rooms.values())
+        for room in sorted(self._rooms.values(), key=RoomQueue.first_position):
+            free = self._width - flying
+            for row in room.take(partial(self._may_go, now_s), free):
+                flying += 1
+                yield room, row
 
     def _may_go(self, now_s: float, lane: Lane) -> bool:
         """Whether a lane is not paused; what holds all others up does not hold up the urgent."""
@@ -119,11 +147,9 @@ class Sender:
         except SendRefusedError as error:
             await self._give_up(row, error)
         except SendLaterError as error:
-            _LOG.warning("the server asks to wait %.1f s", error.retry_after_s)
-            if row.urgent:
-                return min(error.retry_after_s, _URGENT_PAUSE_S)
-            self._all_paused = max(self._all_paused, _time_s() + error.retry_after_s)
-            return error.retry_after_s
+            return self._put_off(row, error)
+        except UnreachableError as error:
+            return self._unreachable(row, error)
         except (TransportError, OSError, SQLAlchemyError) as error:  # TimeoutError is an OSError
             return self._failed(row, error)
         except Exception as error:  # no transport should raise it
@@ -131,6 +157,8 @@ class Sender:
             if self._failures[row.row_id] < _SURPRISES:
                 return pause
             await self._give_up(row, error)
+        else:
+            self._arrived()
         return None
 
     async def _deliver(self, row: OutboxRow) -> None:
@@ -140,13 +168,44 @@ class Sender:
         if not row.kept:
             await self._store.shred()
 
+    def _arrived(self) -> None:
+        self._outages = 0
+        self._width = min(self._width + 1, _WIDE)
+        self._troubles.sending.over()
+        self._troubles.store.over()
+
+    def _put_off(self, row: OutboxRow, error: SendLaterError) -> float:
+        """The pause that the server or the transport asks for [s]."""
+        self._troubles.sending.met(kind_of(error))
+        if error.limited:
+            self._width = 1
+        if row.urgent:
+            return min(error.retry_after_s, _URGENT_PAUSE_S)
+        if not error.limited:  # it is this room's affair
+            return max(error.retry_after_s, self._pause_s(row))
+        self._all_paused = max(self._all_paused, _time_s() + error.retry_after_s)
+        return error.retry_after_s
+
+    def _unreachable(self, row: OutboxRow, error: UnreachableError) -> float:
+        """The pause while nobody answers [s]; the other messages need not try for themselves."""
+        self._troubles.sending.met(kind_of(error))
+        self._width = 1
+        if self._all_paused <= _time_s():  # what was on its way at the same time counts once
+            self._outages += 1
+            self._all_paused = _time_s() + pause_s(self._outages)
+        pause = max(0.0, self._all_paused - _time_s())
+        return min(pause, _URGENT_OUTAGE_S) if row.urgent else pause
+
     def _failed(self, row: OutboxRow, error: Exception) -> float:
+        stored = isinstance(error, SQLAlchemyError)
+        trouble = self._troubles.store if stored else self._troubles.sending
+        trouble.met(kind_of(error) if isinstance(error, TransportError) else where_it_broke(error))
+        return self._pause_s(row)
+
+    def _pause_s(self, row: OutboxRow) -> float:
         failures = self._failures.get(row.row_id, 0) + 1
         self._failures[row.row_id] = failures
-        pause = pause_s(failures)
-        where = where_it_broke(error)
-        _LOG.warning("message %s goes again in %.1f s: %s", row.row_id, pause, where)
-        return pause
+        return pause_s(failures)
 
     async def _give_up(self, row: OutboxRow, error: Exception) -> None:
         where = where_it_broke(error)

@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-import logging
 from collections.abc import Callable, Iterable
 from datetime import datetime
 from typing import Final
@@ -13,10 +12,9 @@ from bot.dialogue.events import TimerFired
 from bot.runtime.faults import where_it_broke
 from bot.runtime.origins import derived_origin
 from bot.runtime.pauses import Wake
+from bot.runtime.trouble import Trouble
 from bot.store.rows import InboxRow, TimerRow
 from bot.store.store import Store
-
-_LOG: Final = logging.getLogger(__name__)
 
 #: Longest sleep [s]: after it the date is read again, which somebody may have set (own rule).
 _LOOK_S: Final = 3600.0
@@ -31,6 +29,7 @@ class Timers:
         store: says whether a reminder still stands.
         clock: tells the time.
         hand_on: takes the events.
+        trouble: tells the log when the store fails.
     """
 
     def __init__(
@@ -38,10 +37,12 @@ class Timers:
         store: Store,
         clock: Callable[[], datetime],
         hand_on: Callable[[tuple[InboxRow, ...]], None],
+        trouble: Trouble,
     ) -> None:
         self._store = store
         self._clock = clock
         self._hand_on = hand_on
+        self._trouble = trouble
         self._waiting: dict[str, TimerRow] = {}
         self._wake = Wake()
 
@@ -72,7 +73,8 @@ class Timers:
             try:
                 self._hand_on(await self._store.fire_timer(timer, event, now))
             except SQLAlchemyError as error:
-                _LOG.error("a timer waits, the store failed: %s", where_it_broke(error))
+                self._trouble.met(where_it_broke(error))
                 return False
+            self._trouble.over()
             del self._waiting[timer.timer_id]
         return True

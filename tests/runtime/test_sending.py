@@ -78,7 +78,7 @@ async def test_a_transport_with_a_bug_is_tried_five_times(world: World) -> None:
 
 async def test_a_wait_holds_all_rooms_but_not_an_emergency(world: World) -> None:
     """The server's limit is the account's: others wait, an urgent message knocks all the same."""
-    hook = failing("before send", SendLaterError(0.5))
+    hook = failing("before send", SendLaterError(0.5, limited=True))
     async with world.running(hook=hook) as runtime:
         await runtime.take_in([text("a")], None)
         await asyncio.sleep(0.1)
@@ -92,7 +92,7 @@ async def test_a_wait_holds_all_rooms_but_not_an_emergency(world: World) -> None
 
 async def test_an_emergency_waits_at_most_two_seconds(world: World) -> None:
     """When the server asks for five minutes, an urgent message is tried again much sooner."""
-    hook = failing("before send", SendLaterError(300))
+    hook = failing("before send", SendLaterError(300, limited=True))
     begin = asyncio.get_running_loop().time()
     assert await world.says(text("urgent Step back."), hook=hook) == ["Step back."]
     assert 1.9 < asyncio.get_running_loop().time() - begin < 10
