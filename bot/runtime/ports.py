@@ -64,6 +64,13 @@ class MediaDamagedError(TransportError):
     """The file arrived, but its hash or its key does not fit."""
 
 
+def kind_of(error: BaseException) -> str:
+    """What the log says of a failed try: the text of our own errors holds nobody's words."""
+    if isinstance(error, TransportError):
+        return str(error) or type(error).__name__
+    return type(error).__name__
+
+
 @dataclass(frozen=True)
 class UploadedMedia:
     """A file that lies on the homeserver.
@@ -92,6 +99,8 @@ class UploadedPicture:
     thumbnail_width: int = 0  # [px]
     thumbnail_height: int = 0  # [px]
     thumbnail_size: int = 0  # [bytes]
+    #: It goes as a file to be saved, not as a picture to be shown; it has no sides then.
+    as_file: bool = False
 
 
 @dataclass(frozen=True)
@@ -115,10 +124,10 @@ class Outgoing:
     notice: bool = False
     picture: UploadedPicture | None = None
     mentions: tuple[str, ...] = ()
-
-
     poll: Poll | None = None
     place: SharedPlace | None = None
+
+
 class Transport(Protocol):
     """The way to the rooms: the Matrix client, the terminal, or a test's fake.
 
@@ -200,12 +209,12 @@ class Inbox(Protocol):
         """Whether the bot has sent this event, so that a reply to it is for the bot."""
         ...
 
-
-class CheckedFrame(Protocol):
     async def own_message(self, room_id: str, event_id: str) -> OwnMessage | None:
         """To whom the bot has sent this event, None for others' events: who may tap on it."""
         ...
 
+
+class CheckedFrame(Protocol):
     """The outcome of a frame check: report or fault, never both."""
 
     @property
