@@ -1,4 +1,4 @@
-"""The command line: serve, try, check-config, talk, frame."""
+"""The command line: serve, try, check-config, keys, talk, frame."""
 
 from __future__ import annotations
 
@@ -9,18 +9,17 @@ from datetime import datetime
 from pathlib import Path
 from typing import Final
 
-from bot.exits import Exit
+from bot.exits import MEANINGS, Exit
 from bot.terminal.commands import LineError, read_place
 
-_EPILOG: Final = """exit codes:
-  0    done
-  1    something failed while it ran; a restart may help
-  2    the command line was wrong
-  77   the homeserver no longer knows the access token, or refuses the login
-  78   a setting is missing, unknown or wrong
-  130  stopped from the keyboard
-
-Settings are read from the environment; deploy/env.sample lists them."""
+_EPILOG: Final = "\n".join(
+    (
+        "exit codes:",
+        *(f"  {code:<4} {meaning}" for code, meaning in MEANINGS.items()),
+        "",
+        "Settings are read from the environment; deploy/env.sample lists them.",
+    )
+)
 
 
 def main(arguments: Sequence[str] | None = None) -> int:
@@ -53,10 +52,44 @@ def _parser() -> argparse.ArgumentParser:
     serve.set_defaults(run=_serve)
     check = commands.add_parser("check-config", help="read the settings and say what is wrong")
     check.set_defaults(run=_check_config)
+    _add_keys(commands)
     _add_try(commands)
     _add_talk(commands)
     _add_frame(commands)
     return parser
+
+
+def _add_keys(commands: argparse._SubParsersAction[argparse.ArgumentParser]) -> None:
+    keys = commands.add_parser(
+        "keys",
+        help="show the bot's keys and whether the homeserver has them; export, import, replace",
+        description="Without a further word: shows device, identity and what is wrong. It may run "
+        "while the bot does.",
+    )
+    keys.set_defaults(run=_keys)
+    deeds = keys.add_subparsers(metavar="[WHAT]")
+    export = deeds.add_parser("export", help="write the signing identity, sealed, to a new FILE")
+    export.set_defaults(run=_keys_export)
+    back = deeds.add_parser("import", help="take the signing identity out of an export")
+    back.set_defaults(run=_keys_import)
+    for sealed in (export, back):
+        sealed.add_argument("file", type=Path, metavar="FILE")
+        sealed.add_argument(
+            "--passphrase-file",
+            metavar="FILE",
+            help="its first line is the passphrase; - reads the standard input (default: ask)",
+        )
+    reset = deeds.add_parser("reset", help="make a new signing identity; all trust in the old ends")
+    reset.add_argument(
+        "--kept", action="store_true", help="put the identity that is here back instead"
+    )
+    reset.set_defaults(run=_keys_reset)
+    for replacing in (back, reset):
+        replacing.add_argument(
+            "--yes-replace", metavar="USER", help="the bot's full user id, to confirm"
+        )
+    device = deeds.add_parser("new-device", help="sign in as a new device at the next start")
+    device.set_defaults(run=_keys_new_device)
 
 
 def _add_try(commands: argparse._SubParsersAction[argparse.ArgumentParser]) -> None:
@@ -139,6 +172,36 @@ def _check_config(_: argparse.Namespace) -> int:
     from bot.terminal.check_config import check_config
 
     return check_config()
+
+
+def _keys(_: argparse.Namespace) -> int:
+    from bot.terminal.keys import show_keys
+
+    return show_keys()
+
+
+def _keys_export(given: argparse.Namespace) -> int:
+    from bot.terminal.keys import export_identity
+
+    return export_identity(given.file, given.passphrase_file)
+
+
+def _keys_import(given: argparse.Namespace) -> int:
+    from bot.terminal.keys import import_identity
+
+    return import_identity(given.file, given.passphrase_file, given.yes_replace)
+
+
+def _keys_reset(given: argparse.Namespace) -> int:
+    from bot.terminal.keys import reset_identity
+
+    return reset_identity(given.yes_replace, kept=given.kept)
+
+
+def _keys_new_device(_: argparse.Namespace) -> int:
+    from bot.terminal.keys import new_device
+
+    return new_device()
 
 
 def _try(given: argparse.Namespace) -> int:

@@ -11,8 +11,9 @@ from typing import Final, Never
 from aiohttp import ClientError
 
 from bot.matrix.backoff import Backoff
-from bot.matrix.cross_signing import Device, check_device_keys, sign_own_device
+from bot.matrix.cross_signing import check_device_keys, sign_own_device
 from bot.matrix.errors import MatrixError, ServerAnswerError, UnknownTokenError
+from bot.matrix.identity import Device
 from bot.matrix.invitations import Invitations
 from bot.matrix.keys import RoomKeys, upload_device_keys
 from bot.matrix.policy import Policy
@@ -21,6 +22,7 @@ from bot.matrix.room_reader import RoomReader
 from bot.matrix.server_api import ServerApi
 from bot.matrix.session import Account, new_client, open_session
 from bot.matrix.transport import MatrixTransport
+from bot.matrix.verification.verifier import Verifier
 from bot.matrix.waiting import GRACE, WaitingEvents
 from bot.runtime.ports import Inbox, TransportError
 
@@ -43,8 +45,6 @@ class MatrixClient:
         account: who to be and where to keep what must not be lost.
         policy: who is answered.
         clock: the present, with zone.
-        replace_identity: the operator's word that a signing identity whose keys are lost may be
-            replaced.
         not_before: events older than this are not read (after a backup was brought back).
         poll_s: how long the server holds a sync when nothing happens [s].
         key_grace: how long an event waits for its key before its sender is told.
@@ -56,7 +56,6 @@ class MatrixClient:
         policy: Policy,
         *,
         clock: Callable[[], datetime] = _now,
-        replace_identity: bool = False,
         not_before: datetime | None = None,
         poll_s: float = POLL_S,
         key_grace: timedelta = GRACE,
@@ -64,7 +63,6 @@ class MatrixClient:
         self._account = account
         self._policy = policy
         self._clock = clock
-        self._replace_identity = replace_identity
         self._not_before = not_before
         self._poll_s = poll_s
         self._key_grace = key_grace
@@ -110,6 +108,14 @@ class MatrixClient:
         Raises:
             UnknownTokenError: the homeserver does not know the token any more.
         """
+        verifier = Verifier(
+            self._nio,
+            self._api,
+            self._keys,
+            self._policy,
+            self._account.identity_path,
+            self._clock,
+        )
         self._receiver = Receiver(
             self._nio,
             self._keys,
@@ -120,8 +126,14 @@ class MatrixClient:
             self._clock,
             poll_s=self._poll_s,
             not_before=self._not_before,
+            verification=verifier,
         )
-        await self._receiver.run()
+        verifying = asyncio.create_task(verifier.run())
+        try:
+            await self._receiver.run()
+        finally:
+            verifying.cancel()
+            await asyncio.wait([verifying])
 
     async def close(self) -> None:
         """Close connections and the key store. Never logs out: that would end the device."""
@@ -138,7 +150,6 @@ class MatrixClient:
             device,
             self._account.identity_path,
             password=self._account.password,
-            replace_identity=self._replace_identity,
         )
         _log.info("Device %s, key %s", device.device_id, device.ed25519)
 

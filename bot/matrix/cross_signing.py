@@ -1,287 +1,237 @@
-"""The bot's own signing identity: made once, and the bot's device signed with it."""
+"""The bot's signing identity on the homeserver: published once, and the bot's device signed."""
 
 from __future__ import annotations
 
-import base64
 import logging
 from dataclasses import dataclass
+from http import HTTPStatus
 from pathlib import Path
-from typing import Any, Final, Self
+from typing import Final, Self
 
-from cryptography.exceptions import InvalidSignature
-from cryptography.hazmat.primitives.asymmetric.ed25519 import (
-    Ed25519PrivateKey,
-    Ed25519PublicKey,
+from bot.matrix.errors import (
+    DeviceChangedError,
+    IdentityChangedError,
+    IdentityLostError,
+    IdentityRefusedError,
+    NotSignedError,
+    ServerAnswerError,
 )
-from nio import Api
-
-from bot.matrix.errors import IdentityError, ServerAnswerError
-from bot.matrix.private_file import read_private, write_private
-from bot.matrix.server_api import JsonObject, ServerApi
+from bot.matrix.identity import Device, Identity, JsonObject, is_signed
+from bot.matrix.plain import part_of
+from bot.matrix.server_api import ServerApi
 
 _log: Final = logging.getLogger(__name__)
 
-#: Specification 1.16, "Cross-signing": the three keys and what each signs.
-_ROLES: Final = ("master", "self_signing", "user_signing")
-
 
 @dataclass(frozen=True)
-class Device:
-    """The bot's device as its own key store knows it, and a way to sign with it.
+class Shown:
+    """What the homeserver shows of the bot's keys.
 
     Attributes:
-        user_id: full user id.
-        device_id: the device.
-        ed25519: its signing key, unpadded base64.
-        curve25519: its identity key, unpadded base64.
-        account: nio's account object, whose `sign(text)` signs with the device's key.
+        device: the device's object with its keys and signatures; empty when there is none.
+        master: the public master key; None when the account has no identity.
+        self_signing: the public key that signs devices.
     """
 
-    user_id: str
-    device_id: str
-    ed25519: str
-    curve25519: str
-    account: Any
-
-    def sign(self, value: JsonObject) -> str:
-        """Signature of the device over canonical JSON."""
-        return str(self.account.sign(_canonical(value)))
-
-
-class Identity:
-    """Three private keys, and the public objects that are made of them.
-
-    Args:
-        user_id: whose identity it is.
-        keys: role to private key, for master, self_signing and user_signing.
-    """
-
-    def __init__(self, user_id: str, keys: dict[str, Ed25519PrivateKey]) -> None:
-        self.user_id = user_id
-        self._keys = keys
+    device: JsonObject
+    master: str | None
+    self_signing: str | None
 
     @classmethod
-    def generate(cls, user_id: str) -> Self:
-        """A new identity."""
-        return cls(user_id, {role: Ed25519PrivateKey.generate() for role in _ROLES})
-
-    @classmethod
-    def load(cls, path: Path, user_id: str) -> Self | None:
-        """The kept identity, None when there is none.
+    async def ask(cls, api: ServerApi, user_id: str, device_id: str) -> Self:
+        """What is shown at this moment.
 
         Raises:
-            IdentityError: the file is of another account or damaged.
+            ServerAnswerError, aiohttp.ClientError, TimeoutError: there was no answer.
         """
-        try:
-            kept = read_private(path)
-            if kept is None:
-                return None
-            keys = {
-                role: Ed25519PrivateKey.from_private_bytes(_unbase64(kept[role])) for role in _ROLES
-            }
-        except (ValueError, KeyError, TypeError, AttributeError) as error:
-            raise IdentityError(f"{path.name} cannot be read: {type(error).__name__}.") from error
-        if kept.get("user_id") != user_id:
-            raise IdentityError(f"{path.name} is the identity of another account.")
-        return cls(user_id, keys)
+        answer = await api.call("POST", "keys", "query", body={"device_keys": {user_id: []}})
+        devices = part_of(part_of(answer, "device_keys"), user_id)
+        return cls(
+            dict(part_of(devices, device_id)),
+            _only_key(answer, "master_keys", user_id),
+            _only_key(answer, "self_signing_keys", user_id),
+        )
 
-    def save(self, path: Path) -> None:
-        """Keep the private keys; when this returns, they are on disk."""
-        seeds = {role: _base64(key.private_bytes_raw()) for role, key in self._keys.items()}
-        write_private(path, {"user_id": self.user_id, **seeds})
+    @property
+    def device_keys(self) -> JsonObject:
+        """Key id to public key of the device."""
+        return dict(part_of(self.device, "keys"))
 
-    def public(self, role: str) -> str:
-        """The public key, unpadded base64."""
-        return _base64(self._keys[role].public_key().public_bytes_raw())
-
-    def key_object(self, role: str) -> JsonObject:
-        """The public key as the server takes it, without signatures."""
-        public = self.public(role)
-        return {
-            "user_id": self.user_id,
-            "usage": [role],
-            "keys": {f"ed25519:{public}": public},
-        }
-
-    def signed(self, role: str, value: JsonObject) -> JsonObject:
-        """`value` with this key's signature as its only one."""
-        signature = _base64(self._keys[role].sign(_canonical(value).encode()))
-        bare = {key: part for key, part in value.items() if key not in _UNSIGNED}
-        key_id = f"ed25519:{self.public(role)}"
-        return bare | {"signatures": {self.user_id: {key_id: signature}}}
-
-
-_UNSIGNED: Final = frozenset({"signatures", "unsigned"})
-
-
-async def sign_own_device(
-    api: ServerApi,
-    device: Device,
-    path: Path,
-    *,
-    password: str | None = None,
-    replace_identity: bool = False,
-) -> None:
-    """See to it that the bot's device is signed by the bot's identity; do nothing when it is.
-
-    To be called after the device's keys were uploaded and before the first sync: clients give no
-    keys to a device that its owner has not signed.
-
-    Args:
-        api: the homeserver.
-        device: the bot's device.
-        path: the file of the identity.
-        password: for a server that asks for it before it takes or replaces an identity.
-        replace_identity: the operator's word that an identity without its keys may be replaced.
-
-    Raises:
-        IdentityError: the keys of the identity on the server are lost, or the server shows
-            another key for this device.
-    """
-    shown = await _query(api, device.user_id)
-    _check_same(_device_keys(shown, device), device)
-    identity = Identity.load(path, device.user_id)
-    server_master = _only_key(shown.get("master_keys", {}).get(device.user_id))
-    if identity is None:
-        if server_master is not None and not replace_identity:
-            raise IdentityError(
-                f"The account has a signing identity, but {path.name} is gone. Bring it back from "
-                "the backup, or allow a new identity: everybody then has to trust the bot anew."
-            )
-        identity = Identity.generate(device.user_id)
-        identity.save(path)
-    await _publish(api, device, identity, server_master, password, replace_identity)
-    await _sign_device(api, device, identity, shown)
-
-
-async def _publish(
-    api: ServerApi,
-    device: Device,
-    identity: Identity,
-    server_master: str | None,
-    password: str | None,
-    replace_identity: bool,
-) -> None:
-    if server_master == identity.public("master"):
-        return
-    if server_master is not None and not replace_identity:
-        raise IdentityError("The server shows another signing identity than the one kept here.")
-    master = identity.key_object("master")
-    signatures = identity.signed("master", master)["signatures"]
-    signatures[device.user_id][f"ed25519:{device.device_id}"] = device.sign(master)
-    upload = {
-        "master_key": master | {"signatures": signatures},
-        "self_signing_key": identity.signed("master", identity.key_object("self_signing")),
-        "user_signing_key": identity.signed("master", identity.key_object("user_signing")),
-    }
-    await _upload_identity(api, upload, device.user_id, password)
-    _log.info("Published the signing identity %s", identity.public("master"))
-
-
-async def _upload_identity(
-    api: ServerApi, upload: JsonObject, user_id: str, password: str | None
-) -> None:
-    path = ("keys", "device_signing", "upload")
-    try:
-        await api.call("POST", *path, body=upload)
-    except ServerAnswerError as error:
-        # 401 with a session is a question, not a refusal: user-interactive authentication.
-        if error.status != 401 or "session" not in error.answer:
-            raise
-        if password is None:
-            raise IdentityError("The server wants the password to take the identity.") from error
-        proof = {
-            "type": "m.login.password",
-            "identifier": {"type": "m.id.user", "user": user_id},
-            "password": password,
-            "session": error.answer["session"],
-        }
-        await api.call("POST", *path, body=upload | {"auth": proof})
-
-
-async def _sign_device(
-    api: ServerApi, device: Device, identity: Identity, shown: JsonObject
-) -> None:
-    on_server: JsonObject = shown["device_keys"][device.user_id][device.device_id]
-    if is_signed(on_server, device.user_id, identity.public("self_signing")):
-        return
-    signed = identity.signed("self_signing", on_server)
-    await api.call(
-        "POST",
-        "keys",
-        "signatures",
-        "upload",
-        body={device.user_id: {device.device_id: signed}},
-    )
-    # The answer says only that it was understood: look whether the signature is there.
-    shown = await _query(api, device.user_id)
-    on_server = shown["device_keys"][device.user_id][device.device_id]
-    if not is_signed(on_server, device.user_id, identity.public("self_signing")):
-        raise IdentityError("The server did not keep the signature of this device.")
-    _log.info("Signed device %s, key %s", device.device_id, device.ed25519)
-
-
-def is_signed(value: JsonObject, user_id: str, public_key: str) -> bool:
-    """Whether `value` carries a valid signature of that key of that user."""
-    signature = value.get("signatures", {}).get(user_id, {}).get(f"ed25519:{public_key}")
-    if not isinstance(signature, str):
-        return False
-    try:
-        key = Ed25519PublicKey.from_public_bytes(_unbase64(public_key))
-        key.verify(_unbase64(signature), _canonical(value).encode())
-    except (InvalidSignature, ValueError):
-        return False
-    return True
-
-
-async def _query(api: ServerApi, user_id: str) -> JsonObject:
-    return await api.call("POST", "keys", "query", body={"device_keys": {user_id: []}})
+    def is_signed_by(self, identity: Identity) -> bool:
+        """Whether the device carries this identity's signature."""
+        return is_signed(self.device, identity.user_id, identity.public("self_signing"))
 
 
 async def check_device_keys(api: ServerApi, device: Device) -> None:
     """Before the device's keys are uploaded: refuse to lay new ones over those of a lost store.
 
     Raises:
-        IdentityError: the server has other keys for this device.
+        DeviceChangedError: the server has other keys for this device.
     """
-    on_server = _device_keys(await _query(api, device.user_id), device)
-    if on_server:
-        _check_same(on_server, device)
+    shown = await Shown.ask(api, device.user_id, device.device_id)
+    if shown.device_keys:
+        check_same(shown, device)
 
 
-def _device_keys(shown: JsonObject, device: Device) -> JsonObject:
-    on_server = shown.get("device_keys", {}).get(device.user_id, {}).get(device.device_id, {})
-    keys: JsonObject = on_server.get("keys", {})
-    return keys
+def check_same(shown: Shown, device: Device) -> None:
+    """Never sign what the server made up: its keys for this device have to be ours.
 
-
-def _check_same(on_server: JsonObject, device: Device) -> None:
-    """Never sign what the server made up: its keys for this device have to be ours."""
+    Raises:
+        DeviceChangedError: they are not.
+    """
     ours = {
         f"ed25519:{device.device_id}": device.ed25519,
         f"curve25519:{device.device_id}": device.curve25519,
     }
-    if on_server != ours:
-        raise IdentityError(
-            f"The server shows other keys for device {device.device_id} than the ones kept here: "
-            "bring back the key store from the backup, or start as a new device."
+    if shown.device_keys != ours:
+        raise DeviceChangedError(device.device_id)
+
+
+async def sign_own_device(
+    api: ServerApi, device: Device, path: Path, *, password: str | None = None
+) -> None:
+    """See to it that the bot's device is signed by the bot's identity; do nothing when it is.
+
+    To be called after the device's keys were uploaded and before the first sync: clients give no
+    keys to a device that its owner has not signed. A first identity is made here; one that is on
+    the server already is never replaced here.
+
+    Args:
+        api: the homeserver.
+        device: the bot's device.
+        path: the file of the identity.
+        password: for a server that asks for it before it takes an identity.
+
+    Raises:
+        IdentityError: see its kinds; nothing was changed.
+    """
+    shown = await Shown.ask(api, device.user_id, device.device_id)
+    check_same(shown, device)
+    identity = _kept(path, device.user_id, shown.master)
+    if identity is None:
+        if shown.master is not None:
+            raise IdentityLostError(path)
+        identity = Identity.generate(device.user_id)
+        identity.save(path)
+    if shown.master is None:
+        await _upload(api, identity, device, password)
+    elif shown.master != identity.public("master"):
+        raise IdentityChangedError
+    await _sign(api, device, identity, shown)
+
+
+async def put_identity(
+    api: ServerApi, device: Device, identity: Identity, path: Path, *, password: str | None = None
+) -> None:
+    """Put `identity` in the place of the one that the server shows, and sign the device with it.
+
+    The new keys are on disk before the server has them, beside the old ones, which give way only
+    when the server has taken the new ones: whatever happens in between, the keys of what the
+    server shows are here, and the next start finds them.
+
+    Args:
+        api: the homeserver.
+        device: the bot's device.
+        identity: the new identity.
+        path: the file of the identity.
+        password: what the server asks for before it replaces an identity.
+
+    Raises:
+        IdentityError: the server refuses it, or shows other keys for the device.
+    """
+    shown = await Shown.ask(api, device.user_id, device.device_id)
+    check_same(shown, device)
+    identity.save(_coming(path))
+    await _upload(api, identity, device, password)
+    identity.save(path)
+    _coming(path).unlink()
+    await _sign(api, device, identity, shown)
+
+
+def _coming(path: Path) -> Path:
+    """Where an identity is kept until the server has taken it."""
+    return path.with_name(f"{path.stem}.coming{path.suffix}")
+
+
+def coming_identity(path: Path, user_id: str, server_master: str | None) -> Identity | None:
+    """The identity that the server took from `put_identity` when nobody lived to see it."""
+    coming = Identity.load(_coming(path), user_id)
+    if coming is None or coming.public("master") != server_master:
+        return None
+    return coming
+
+
+def _kept(path: Path, user_id: str, server_master: str | None) -> Identity | None:
+    coming = coming_identity(path, user_id, server_master)
+    if coming is None:
+        return Identity.load(path, user_id)
+    coming.save(path)
+    _coming(path).unlink()
+    return coming
+
+
+async def _upload(api: ServerApi, identity: Identity, device: Device, password: str | None) -> None:
+    upload, path = identity.upload(device), ("keys", "device_signing", "upload")
+    try:
+        await api.call("POST", *path, body=upload)
+    except ServerAnswerError as error:
+        proof = _proof(error, identity.user_id, password)
+        try:
+            await api.call("POST", *path, body=upload | {"auth": proof})
+        except ServerAnswerError as second:
+            if second.status not in {HTTPStatus.UNAUTHORIZED, HTTPStatus.FORBIDDEN}:
+                raise
+            raise IdentityRefusedError(
+                "The homeserver refuses the password in LINN_PASSWORD, which it asks for before "
+                "it takes a signing identity."
+            ) from second
+    _log.info("Published the signing identity %s", identity.public("master"))
+
+
+def _proof(error: ServerAnswerError, user_id: str, password: str | None) -> JsonObject:
+    """The answer to user-interactive authentication, if this error asks for one.
+
+    Raises:
+        ServerAnswerError: it does not.
+        IdentityRefusedError: it asks for what cannot be given here.
+    """
+    # 401 with a session is a question, not a refusal.
+    if error.status != HTTPStatus.UNAUTHORIZED or "session" not in error.answer:
+        raise error
+    flows = error.answer.get("flows")
+    stages = [flow.get("stages") for flow in flows or [] if isinstance(flow, dict)]
+    if stages and ["m.login.password"] not in stages:
+        raise IdentityRefusedError(
+            "The homeserver wants another proof than a password before it takes a signing "
+            "identity: allow it for the bot's account in the homeserver's account pages, then "
+            "do the same again."
         )
+    if password is None:
+        raise IdentityRefusedError(
+            "The homeserver wants the password before it takes a signing identity: set "
+            "LINN_PASSWORD, then do the same again."
+        )
+    return {
+        "type": "m.login.password",
+        "identifier": {"type": "m.id.user", "user": user_id},
+        "password": password,
+        "session": error.answer["session"],
+    }
 
 
-def _only_key(value: JsonObject | None) -> str | None:
-    keys = (value or {}).get("keys", {})
+async def _sign(api: ServerApi, device: Device, identity: Identity, shown: Shown) -> None:
+    if shown.is_signed_by(identity):
+        return
+    signed = identity.signed("self_signing", shown.device)
+    body = {device.user_id: {device.device_id: signed}}
+    await api.call("POST", "keys", "signatures", "upload", body=body)
+    # The answer says only that it was understood: look whether the signature is there.
+    shown = await Shown.ask(api, device.user_id, device.device_id)
+    if not shown.is_signed_by(identity):
+        raise NotSignedError
+    _log.info("Signed device %s, key %s", device.device_id, device.ed25519)
+
+
+def _only_key(answer: JsonObject, kind: str, user_id: str) -> str | None:
+    keys = part_of(part_of(part_of(answer, kind), user_id), "keys")
     return str(next(iter(keys.values()))) if keys else None
-
-
-def _canonical(value: JsonObject) -> str:
-    """Canonical JSON of what is signed: without signatures and without what the server adds."""
-    return Api.to_canonical_json({k: v for k, v in value.items() if k not in _UNSIGNED})
-
-
-def _base64(value: bytes) -> str:
-    """Unpadded: padded key ids are dropped by other clients without a word."""
-    return base64.b64encode(value).decode().rstrip("=")
-
-
-def _unbase64(value: str) -> bytes:
-    return base64.b64decode(value + "=" * (-len(value) % 4))

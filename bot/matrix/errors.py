@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from pathlib import Path
 from typing import Any, ClassVar
 
 from bot.exits import Exit
@@ -33,7 +34,92 @@ class WrongDeviceError(MatrixError):
 
 
 class IdentityError(MatrixError):
-    """The bot's signing identity is lost, replaced or contradicts the server's."""
+    """The bot's keys are lost, replaced or contradict the server's; see the kinds."""
+
+
+class IdentityLostError(IdentityError):
+    """The account has a signing identity whose keys are not here."""
+
+    exit_code = Exit.IDENTITY_LOST
+
+    def __init__(self, path: Path) -> None:
+        super().__init__(
+            f"The account has a signing identity, but its keys are gone: there is no {path.name}. "
+            "`linn keys import FILE` brings them back from an export, `linn restore` from a "
+            "backup. If they are lost for good, `linn keys reset` makes a new identity; everybody "
+            "then has to trust the bot anew."
+        )
+
+
+class IdentityChangedError(IdentityError):
+    """The server shows another signing identity than the one kept here."""
+
+    exit_code = Exit.IDENTITY_CHANGED
+
+    def __init__(self) -> None:
+        super().__init__(
+            "The homeserver shows another signing identity than the one kept here: somebody has "
+            "replaced it, or these keys are an old copy. Find out which before you go on, and "
+            "change the bot's password if it was nobody of yours. `linn keys reset --kept` puts "
+            "the identity kept here back on the homeserver; `linn keys import FILE` takes over "
+            "the other one from its export; `linn keys reset` makes a new one."
+        )
+
+
+class DeviceChangedError(IdentityError):
+    """The server shows other keys for the bot's device than the ones kept here."""
+
+    exit_code = Exit.DEVICE_CHANGED
+
+    def __init__(self, device_id: str) -> None:
+        super().__init__(
+            f"The homeserver shows other keys for device {device_id} than the ones kept here: the "
+            "folder matrix_keys was lost or belongs to another device. `linn keys new-device` "
+            "lets the bot come back as a new device, signed by the same identity."
+        )
+
+
+class IdentityFileError(IdentityError):
+    """The file of the signing identity is damaged, or of another account."""
+
+    exit_code = Exit.IDENTITY_DAMAGED
+
+    def __init__(self, path: Path, what: str) -> None:
+        super().__init__(
+            f"{path.name} cannot be used: {what}. `linn keys import FILE` brings the identity "
+            "back from an export, `linn restore` from a backup; if it is lost for good, "
+            "`linn keys reset` makes a new one."
+        )
+
+
+class NotSignedError(IdentityError):
+    """The server did not keep the signature of the device."""
+
+    exit_code = Exit.NOT_SIGNED
+
+    def __init__(self) -> None:
+        super().__init__(
+            "The homeserver took the signature of the bot's device and does not show it. Start "
+            "the bot once more; `linn keys` shows what the homeserver has."
+        )
+
+
+class NoDeviceError(IdentityError):
+    """There is no device whose keys could be looked at or signed."""
+
+    exit_code = Exit.NO_DEVICE
+
+    def __init__(self) -> None:
+        super().__init__(
+            "The bot has not signed in from this data folder yet, or its keys are not in it: "
+            "`linn serve` signs in and makes them."
+        )
+
+
+class IdentityRefusedError(IdentityError):
+    """The server does not take the identity without another proof, or refuses the one given."""
+
+    exit_code = Exit.NO_PERMISSION
 
 
 class ServerAnswerError(Exception):

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import json
 import os
+import shutil
 import tempfile
 from pathlib import Path
 from typing import Any
@@ -45,3 +46,41 @@ def read_private(path: Path) -> dict[str, Any] | None:
         # TypeError would blame the program; it is the file that is wrong.
         raise ValueError(f"{path.name} does not hold a JSON object")  # noqa: TRY004
     return value
+
+
+def set_aside(path: Path) -> Path | None:
+    """Rename a file or folder, so that it is out of the way and not lost.
+
+    An earlier one that was set aside is replaced.
+
+    Returns:
+        Where it is now, None when there was nothing.
+    """
+    if not path.exists():
+        return None
+    aside = _aside(path)
+    if aside.is_dir():
+        shutil.rmtree(aside)
+    path.replace(aside)
+    return aside
+
+
+def keep_copy(path: Path) -> Path | None:
+    """Copy a file that is about to be replaced, for its owner alone.
+
+    Returns:
+        Where the copy is, None when there was nothing.
+    """
+    if not path.exists():
+        return None
+    aside = _aside(path)
+    handle = os.open(aside, os.O_WRONLY | os.O_CREAT | os.O_TRUNC, 0o600)
+    with os.fdopen(handle, "wb") as file:
+        file.write(path.read_bytes())
+        file.flush()
+        os.fsync(file.fileno())
+    return aside
+
+
+def _aside(path: Path) -> Path:
+    return path.with_name(f"{path.stem}.before{path.suffix}")

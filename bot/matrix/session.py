@@ -9,16 +9,18 @@ from contextlib import suppress
 from dataclasses import dataclass, field
 from http import HTTPStatus
 from pathlib import Path
-from typing import Any, Final
+from typing import Any, Final, NamedTuple
 
 from aiohttp import ClientError, ClientResponse
 from nio import (
     AsyncClient,
     AsyncClientConfig,
     ErrorResponse,
+    KeyVerificationEvent,
     LoginError,
     LoginResponse,
     Response,
+    ToDeviceEvent,
     WhoamiResponse,
 )
 
@@ -75,6 +77,11 @@ class Account:
         return self.data_dir / "matrix_identity.json"
 
     @property
+    def key_store_path(self) -> Path:
+        """The folder of the device's keys and of what it can decrypt."""
+        return self.data_dir / "matrix_keys"
+
+    @property
     def waiting_path(self) -> Path:
         """The file that holds events whose key has not come yet."""
         return self.data_dir / "matrix_waiting.json"
@@ -101,6 +108,13 @@ class BotClient(AsyncClient):
                     self.token_refused.set()
         return response
 
+    def _handle_decrypt_to_device(self, event: ToDeviceEvent) -> ToDeviceEvent | None:
+        """Leave verification to `bot.matrix.verification`: nio's own gives up in the middle."""
+        if isinstance(event, KeyVerificationEvent):
+            return None
+        handled: ToDeviceEvent | None = super()._handle_decrypt_to_device(event)
+        return handled
+
     async def receive_response(self, response: Response) -> None:
         """Take an answer in as nio does, but keep the token."""
         token = self.access_token
@@ -116,7 +130,7 @@ def new_client(account: Account) -> BotClient:
     """
     for name, level in _QUIET.items():
         logging.getLogger(name).setLevel(level)
-    store = account.data_dir / "matrix_keys"
+    store = account.key_store_path
     store.mkdir(parents=True, exist_ok=True)
     store.chmod(0o700)
     config = AsyncClientConfig(
@@ -125,6 +139,33 @@ def new_client(account: Account) -> BotClient:
     return BotClient(
         account.homeserver.rstrip("/"), account.user_id, store_path=str(store), config=config
     )
+
+
+class Session(NamedTuple):
+    """A login that is kept: the token, and the device that it belongs to."""
+
+    access_token: str
+    device_id: str
+
+
+def kept_session(account: Account) -> Session | None:
+    """The login of the account's last start, or the configured one; None when there is none.
+
+    Raises:
+        WrongDeviceError: the file is damaged.
+    """
+    try:
+        kept = read_private(account.session_path)
+        if kept is not None:
+            return Session(str(kept["access_token"]), str(kept["device_id"]))
+    except (ValueError, KeyError) as error:
+        raise WrongDeviceError(
+            f"{account.session_path.name} is damaged. `linn keys new-device` lets the bot come "
+            "back as a new device, signed by the same identity."
+        ) from error
+    if account.access_token is not None and account.device_id is not None:
+        return Session(account.access_token, account.device_id)
+    return None
 
 
 async def open_session(client: AsyncClient, account: Account) -> None:
@@ -137,11 +178,9 @@ async def open_session(client: AsyncClient, account: Account) -> None:
         LoginRefusedError: the password is wrong, or there is nothing to log in with.
         WrongDeviceError: the token belongs to another account or device.
     """
-    kept = read_private(account.session_path)
-    if kept is not None:
-        await _resume(client, account, kept["access_token"], kept["device_id"])
-    elif account.access_token is not None and account.device_id is not None:
-        await _resume(client, account, account.access_token, account.device_id)
+    session = kept_session(account)
+    if session is not None:
+        await _resume(client, account, session.access_token, session.device_id)
     elif account.password is not None:
         await _log_in(client, account, account.password)
     else:
@@ -159,8 +198,9 @@ async def _resume(client: AsyncClient, account: Account, token: str, device_id: 
     answer = await _ask_until_answered(client.whoami)
     if isinstance(answer, ErrorResponse):
         raise UnknownTokenError(
-            f"The homeserver refuses the token of device {device_id} ({answer.status_code}). To "
-            f"start as a new device, remove {account.session_path.name} and set a password."
+            f"The homeserver refuses the token of device {device_id} "
+            f"({answer.status_code}). `linn keys new-device` lets the bot come back as a new "
+            "device, signed by the same identity."
         )
     _check_same(account, answer, device_id)
     client.restore_login(account.user_id, device_id, token)

@@ -18,11 +18,14 @@ from unpaddedbase64 import decode_base64
 from bot.exits import Exit
 from bot.matrix.client import MatrixClient
 from bot.matrix.errors import (
-    IdentityError,
+    DeviceChangedError,
+    IdentityChangedError,
+    IdentityLostError,
     LoginRefusedError,
     UnknownTokenError,
     WrongDeviceError,
 )
+from bot.matrix.identity import Identity
 from bot.matrix.policy import Policy
 from bot.matrix.server_api import ServerApi
 from bot.matrix.session import Account
@@ -124,28 +127,33 @@ async def test_a_new_device_is_signed_with_the_kept_identity(town: Town) -> None
     _verify(device, bot.user_id, signing_id, signing_key)
 
 
-async def test_a_lost_identity_is_replaced_only_on_the_operators_word(town: Town) -> None:
-    """Without the key file the start is refused; allowed to, a new identity is made."""
+async def test_a_lost_identity_stops_the_start(town: Town) -> None:
+    """Without the key file the start is refused, with its own exit code; nothing is made anew."""
     bot = town.account("bot")
     async with _started(bot):
         pass
     bot.identity_path.unlink()
-    with pytest.raises(IdentityError, match="gone"):
+    with pytest.raises(IdentityLostError) as caught:
         async with _started(bot):
             pass
+    assert caught.value.exit_code is Exit.IDENTITY_LOST
     assert not bot.identity_path.exists()
-    nameless = dataclasses.replace(bot, password=None)
-    with pytest.raises(IdentityError, match="password"):
-        async with _started(nameless, replace_identity=True):
+
+
+async def test_an_identity_that_was_changed_on_the_server_stops_the_start(town: Town) -> None:
+    """Somebody with the bot's password has made another one: an operator has to look."""
+    bot = town.account("bot")
+    async with _started(bot):
+        pass
+    kept = bot.identity_path.read_text()
+    Identity.generate(bot.user_id).save(bot.identity_path)
+    with pytest.raises(IdentityChangedError) as caught:
+        async with _started(bot):
             pass
-    async with Person(town.account("ada")) as ada:
-        before = await _shown(ada, bot.user_id)
-        async with _started(bot, replace_identity=True) as client:
-            after = await _shown(ada, bot.user_id)
-    assert before["master_keys"] != after["master_keys"]
-    (signing_id, signing_key), *_ = after["self_signing_keys"][bot.user_id]["keys"].items()
-    device = after["device_keys"][bot.user_id][client.transport.scope]
-    _verify(device, bot.user_id, signing_id, signing_key)
+    assert caught.value.exit_code is Exit.IDENTITY_CHANGED
+    bot.identity_path.write_text(kept)
+    async with _started(bot):
+        pass
 
 
 async def test_a_lost_key_store_stops_the_start(town: Town) -> None:
@@ -155,9 +163,10 @@ async def test_a_lost_key_store_stops_the_start(town: Town) -> None:
         async with _started(bot):
             before = await _shown(ada, bot.user_id)
         shutil.rmtree(bot.data_dir / "matrix_keys")
-        with pytest.raises(IdentityError, match="other keys"):
+        with pytest.raises(DeviceChangedError) as caught:
             async with _started(bot):
                 pass
+        assert caught.value.exit_code is Exit.DEVICE_CHANGED
         assert await _shown(ada, bot.user_id) == before
 
 
@@ -172,7 +181,7 @@ async def test_an_unknown_token_ends_the_run_and_the_next_start(town: Town) -> N
         with pytest.raises(UnknownTokenError) as caught:
             await asyncio.wait_for(running, 20)
     assert caught.value.exit_code is Exit.NO_PERMISSION
-    with pytest.raises(UnknownTokenError, match="new device"):
+    with pytest.raises(UnknownTokenError, match="linn keys new-device"):
         async with _started(bot):
             pass
 

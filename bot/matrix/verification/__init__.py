@@ -1,0 +1,1 @@
+"""Emoji verification: people check in their own client that the bot's keys are the bot's."""
