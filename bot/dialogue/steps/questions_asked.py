@@ -8,9 +8,10 @@ from typing import Final
 
 from bot.dialogue import reckoning
 from bot.dialogue.compose import Role
+from bot.dialogue.facts import Units
 from bot.dialogue.reading import read
 from bot.dialogue.reckoning import Assumed
-from bot.dialogue.steps import base, diagnosis, reasons
+from bot.dialogue.steps import arrive, base, diagnosis, reasons
 from bot.dialogue.texts import TEXTS, measures
 from bot.dialogue.turn import Turn
 from core.camera import POLARISER_STOPS
@@ -236,6 +237,19 @@ def _leaves(turn: Turn, clause: str) -> None:
     diagnosis.leaves(turn)
 
 
+def _turn_back(turn: Turn, clause: str) -> None:
+    del clause
+    if not arrive.way_out_told(turn):
+        feet = "_feet" if turn.units is Units.IMPERIAL else ""
+        turn.say(Role.SETTINGS, f"arrive.offer{feet}")
+
+
+_TURN_BACK: Final = (
+    r"turn(?:ing)?[ -]?(?:back|around)|head(?:ing)? back|(?:start|go|walk) back"
+    r"|(?:when|what time|how late).*\b(?:leave|sunset|dark|set off|go home)\b"
+    r"|sunset (?:time|rule)"
+)
+
 _Answer = Callable[[Turn, str], None]
 
 #: What a question is about, the more special first.
@@ -263,6 +277,7 @@ _ABOUT: Final[tuple[tuple[str, _Answer], ...]] = (
     (r"(?:white|bright) sky|avoid.*sky", _plainly("asked.sky")),
     (r"choose|pick (?:the|one|between)|which (?:one|frame|shot)", _plainly("asked.choose")),
     (r"\bstay\b", _plainly("asked.stay")),
+    (_TURN_BACK, _turn_back),
     (r"best (?:time|hour|weather|light|day)|^when|time of day", _plainly("asked.best_time")),
     (r"shutter|exposure time|how (?:long|slow|fast|many sec)|(?:what|which) (?:time|speed)", _time),
     (r"stabili[sz]|\bi?bis\b", _plainly("asked.stabiliser")),
