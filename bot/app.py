@@ -17,7 +17,8 @@ from bot.matrix.policy import Policy
 from bot.matrix.session import Account
 from bot.runtime.faults import where_it_broke
 from bot.runtime.frames import FrameServer
-from bot.runtime.runtime import Limits, Runtime, Surroundings
+from bot.runtime.granting import Limits
+from bot.runtime.runtime import Runtime, Surroundings
 from bot.runtime.workers import Dialogue
 from bot.settings import Settings, SettingsError, load_settings
 from bot.store.database import Database, SchemaNewerError
@@ -140,4 +141,10 @@ def limits_of(settings: Settings) -> Limits:
         frames_days=settings.frames_days,
         frame_bytes=settings.frame_bytes,
         workers=settings.workers,
+        frames_a_day=settings.frames_a_day,
+        messages_a_minute=settings.messages_a_minute,
+        kept_bytes=settings.kept_megabytes * 1_000_000,
+        leader_factor=settings.leader_factor,
+        silent_days=settings.silent_days,
+        backup_days=settings.backup_days,
     )

@@ -137,6 +137,34 @@ class Settings(BaseSettings):
     frame_megabytes: int = Field(
         default=60, ge=1, le=500, description="Largest shared file that is fetched [MB]."
     )
+    frames_a_day: int = Field(
+        default=60,
+        ge=1,
+        description="How many frames of one person are measured within 24 hours.",
+    )
+    messages_a_minute: int = Field(
+        default=120,
+        ge=1,
+        description="How many messages of one person are read within a minute; danger, stop, "
+        "help and forget me always are.",
+    )
+    kept_megabytes: int = Field(
+        default=200, ge=1, description="How much the stored pictures of one person may fill [MB]."
+    )
+    leader_factor: int = Field(
+        default=5, ge=1, description="How many times as much leaders may have of these three."
+    )
+    silent_days: int = Field(
+        default=400,
+        ge=1,
+        description="After how many days without a word what is known of a person is deleted.",
+    )
+    backup_days: int = Field(
+        default=30,
+        ge=0,
+        description="For how many days at most you keep backups of the data folder; forget me "
+        "tells it to people. Deleting old backups is yours to do.",
+    )
     workers: int = Field(
         default=1, ge=1, le=16, description="How many frames are measured at the same time."
     )

@@ -21,6 +21,8 @@ REQUEST_S: Final = 30.0
 UPLOAD_S: Final = 120.0
 #: A homeserver keeps transaction ids for at least 30 minutes (seen with Synapse); own rule: less.
 SURE_OF_TRANSACTION: Final = timedelta(minutes=20)
+#: By the ending of a file's name.
+_MIME: Final = {"json": "application/json", "png": "image/png", "jpg": "image/jpeg"}
 
 
 class Delivery:
@@ -86,10 +88,18 @@ class Delivery:
         data = await asyncio.to_thread(self._files.read, row.picture or "")
         if data is None:
             return None
-        picture = await self._upload(row, data)
+        upload = self._upload_file if row.message.file_name else self._upload
+        picture = await upload(row, data)
         await self._store.keep_upload(row, json.dumps(asdict(picture)))
         self._uploaded[row.row_id] = picture
         return picture
+
+    async def _upload_file(self, row: OutboxRow, data: bytes) -> UploadedPicture:
+        name = row.message.file_name
+        mime = _MIME[name.rpartition(".")[2]]
+        async with asyncio.timeout(UPLOAD_S):
+            media = await self._transport.upload(data, mime, row.key.room_id)
+        return UploadedPicture(media, mime, 0, 0, len(data), name, as_file=True)
 
     async def _upload(self, row: OutboxRow, data: bytes) -> UploadedPicture:
         width, height, mime = await asyncio.to_thread(size_of, data)
@@ -117,8 +127,9 @@ class Delivery:
 def _read_picture(text: str) -> UploadedPicture:
     columns = json.loads(text)
     media = UploadedMedia(**columns.pop("media"))
-    small = UploadedMedia(**columns.pop("thumbnail"))
-    return UploadedPicture(media=media, thumbnail=small, **columns)
+    small = columns.pop("thumbnail")
+    thumbnail_media = None if small is None else UploadedMedia(**small)
+    return UploadedPicture(media=media, thumbnail=thumbnail_media, **columns)
 
 
 def outgoing(row: OutboxRow, picture: UploadedPicture | None) -> Outgoing:

@@ -20,6 +20,7 @@ from bot.dialogue.actions import (
     ForgetPerson,
     Say,
     SetTimer,
+    TellData,
 )
 from bot.dialogue.context import Context
 from bot.dialogue.events import Event, Origin
@@ -127,7 +128,7 @@ class RowMaker:
         match action:
             case Say():
                 more = {"messages": (*result.messages, self.message(action))}
-            case CheckFrame() | DrawCard():
+            case CheckFrame() | DrawCard() | TellData():
                 more = {"jobs": (*result.jobs, self._job(action))}
             case SetTimer():
                 more = {"timers": (*result.timers, self._timer(action))}
@@ -153,9 +154,9 @@ class RowMaker:
                 reply_to=answered_event(event),
                 mentions=mentions(origin),
                 alt=say.alt,
-            ),
                 poll=say.poll,
                 place=say.place,
+            ),
             scope=self.scope,
             created_at=self.now,
             thread_id=thread_of_answer(origin),
@@ -164,7 +165,7 @@ class RowMaker:
             question=say.question or None,
         )
 
-    def _job(self, action: CheckFrame | DrawCard | DropFrame | ForgetPerson) -> JobRow:
+    def _job(self, action: CheckFrame | DrawCard | TellData | DropFrame | ForgetPerson) -> JobRow:
         kind, job_input = JobKind.TAKE_BACK, "{}"
         frame_event_id = None
         match action:
@@ -173,6 +174,8 @@ class RowMaker:
                 frame_event_id = action.frame_event_id
             case DrawCard():
                 kind, job_input = JobKind.DRAW_CARD, action.model_dump_json()
+            case TellData():
+                kind = JobKind.TELL_DATA
             case DropFrame():
                 frame_event_id = action.frame_event_id
             case ForgetPerson():

@@ -16,7 +16,9 @@ from bot.runtime.card_job import CardJob
 from bot.runtime.courtesy import Courtesy
 from bot.runtime.delivery import Delivery
 from bot.runtime.faults import where_it_broke
+from bot.runtime.data_job import DataJob
 from bot.runtime.frame_job import FrameJob
+from bot.runtime.granting import Granting, Limits
 from bot.runtime.jobs import Job, Jobs
 from bot.runtime.origins import in_its_thread, moved, withdrawn_from
 from bot.runtime.pauses import Wake
@@ -83,10 +85,11 @@ class Runtime:
         around: Surroundings,
         dialogue: Dialogue,
         *,
-        limits: Limits = Limits(),
+        limits: Limits | None = None,
         clock: Callable[[], datetime] = utc_now,
     ) -> None:
         self._around = around
+        self._limits = limits = limits or Limits()
         self._clock = clock
         self._task: asyncio.Task[None] | None = None
         self._stopping = asyncio.Event()
@@ -98,13 +101,23 @@ class Runtime:
             self._changed.ring,
         )
         self._workers = Workers(
-            around.store, dialogue, scope=self._scope, clock=clock, hand_on=self._hand_on
+            around.store,
+            dialogue,
+            scope=self._scope,
+            clock=clock,
+            hand_on=self._hand_on,
+            terms=Granting(around.store, around.files, limits).terms_of,
         )
         self._timers = Timers(around.store, clock, self._take_up)
         self._jobs = Jobs(
             around.store,
             self._kinds(limits),
-            {JobKind.CHECK_FRAME: limits.workers, JobKind.DRAW_CARD: 1, JobKind.TAKE_BACK: 2},
+            {
+                JobKind.CHECK_FRAME: limits.workers,
+                JobKind.DRAW_CARD: 1,
+                JobKind.TAKE_BACK: 2,
+                JobKind.TELL_DATA: 1,
+            },
             clock=clock,
             hand_on=self._hand_on,
         )
@@ -125,6 +138,7 @@ class Runtime:
             ),
             JobKind.DRAW_CARD: CardJob(store, files, self._scope, self._clock, kept),
             JobKind.TAKE_BACK: TakeBackJob(store, transport, files, self._scope, self._clock),
+            JobKind.TELL_DATA: DataJob(store, files, self._scope, self._clock),
         }
 
     def _scope(self) -> str:
@@ -255,7 +269,8 @@ class Runtime:
     async def _clean(self) -> None:
         """Delete what is past its time, and files that a crash has left without a row."""
         store, files = self._around.store, self._around.files
-        await asyncio.to_thread(files.delete, await store.expire(self._clock()))
+        silent = timedelta(days=self._limits.silent_days)
+        await asyncio.to_thread(files.delete, await store.expire(self._clock(), silent))
         if self._task is None:  # later, a file may be written whose row is still to come
             await asyncio.to_thread(files.delete_others, await store.picture_names())
             await store.shred()

@@ -6,7 +6,7 @@ import asyncio
 import logging
 import secrets
 from collections import deque
-from collections.abc import Callable, Iterable
+from collections.abc import Awaitable, Callable, Iterable
 from contextlib import suppress
 from dataclasses import dataclass, replace
 from datetime import datetime
@@ -16,7 +16,8 @@ from typing import Final
 from sqlalchemy.exc import SQLAlchemyError
 
 from bot.dialogue.actions import Say
-from bot.dialogue.events import TextReceived
+from bot.dialogue.events import Event, TextReceived
+from bot.dialogue.terms import Terms
 from bot.runtime.faults import where_it_broke
 from bot.runtime.pauses import Wake, pause_s
 from bot.runtime.results import Failure, Handle, RowMaker, read_parts
@@ -49,6 +50,7 @@ class Workers:
         scope: tells in which scope transaction ids hold at present.
         clock: tells the time.
         hand_on: takes what an answer has added to the store.
+        terms: tells what the person of an event may use.
     """
 
     def __init__(
@@ -59,8 +61,10 @@ class Workers:
         scope: Callable[[], str],
         clock: Callable[[], datetime],
         hand_on: Callable[[Written], None],
+        terms: Callable[[Event], Awaitable[Terms]],
     ) -> None:
         self._store = store
+        self._terms = terms
         self._dialogue = dialogue
         self._scope = scope
         self._clock = clock
@@ -129,7 +133,8 @@ class Workers:
     async def _result(self, row: InboxRow) -> Result:
         row = await self._with_question(row)
         stored = await self._store.read_context(row.key)
-        before = read_parts(stored, row.event.origin)
+        known = read_parts(stored, row.event.origin)
+        before = known.model_copy(update={"terms": await self._terms(row.event)})
         rows = RowMaker(row, self._scope(), self._clock())
         if row.attempts >= _ATTEMPTS:
             return rows.result(stored, before, before, self._failed(row, "stops the process"))

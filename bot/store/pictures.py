@@ -5,7 +5,7 @@ from __future__ import annotations
 import re
 import secrets
 from collections.abc import Iterable, Sequence
-from datetime import datetime
+from datetime import UTC, datetime
 from pathlib import Path
 from typing import Final
 
@@ -14,8 +14,8 @@ from sqlalchemy import Connection, delete, insert, select
 from bot.store.rows import PictureRow
 from bot.store.tables import PICTURES
 
-_ENDINGS: Final = {b"\x89PNG": "png", b"\xff\xd8\xff": "jpg"}
-_NAME: Final = re.compile(r"[0-9a-f]{32}\.(?:png|jpg)")
+_ENDINGS: Final = {b"\x89PNG": "png", b"\xff\xd8\xff": "jpg", b"{": "json"}
+_NAME: Final = re.compile(r"[0-9a-f]{32}\.(?:png|jpg|json)")
 
 
 class PictureFiles:
@@ -30,14 +30,14 @@ class PictureFiles:
         folder.mkdir(mode=0o700, parents=True, exist_ok=True)
 
     def write(self, picture: bytes) -> str:
-        """Keep a PNG or JPEG and return the name of its file, which tells nothing.
+        """Keep a PNG, a JPEG or a JSON object; return the name of its file, which tells nothing.
 
         Raises:
-            ValueError: it is neither.
+            ValueError: it is none of them.
         """
         ending = next((end for head, end in _ENDINGS.items() if picture.startswith(head)), None)
         if ending is None:
-            raise ValueError("neither PNG nor JPEG")
+            raise ValueError("neither PNG nor JPEG nor JSON")
         name = f"{secrets.token_hex(16)}.{ending}"
         path = self._folder / name
         path.touch(mode=0o600)
@@ -52,6 +52,11 @@ class PictureFiles:
             return (self._folder / name).read_bytes()
         except FileNotFoundError:
             return None
+
+    def sizes(self, names: Iterable[str]) -> list[int]:
+        """The sizes of these pictures [bytes], 0 for those that are gone."""
+        paths = (self._folder / name for name in names)
+        return [path.stat().st_size if path.is_file() else 0 for path in paths]
 
     def delete(self, names: Iterable[str]) -> None:
         """Delete pictures by name; those that are gone already are ignored."""
@@ -78,6 +83,22 @@ def add_pictures(connection: Connection, pictures: Sequence[PictureRow]) -> None
                 expires_at=picture.expires_at.timestamp(),
             )
         )
+
+
+def pictures_of(connection: Connection, person_id: str) -> tuple[PictureRow, ...]:
+    """The pictures of one person, those that go first before the others."""
+    rows = connection.execute(
+        select(PICTURES).where(PICTURES.c.person_id == person_id).order_by(PICTURES.c.expires_at)
+    )
+    return tuple(
+        PictureRow(
+            row.name,
+            row.person_id,
+            datetime.fromtimestamp(row.expires_at, UTC),
+            row.frame_event_id,
+        )
+        for row in rows
+    )
 
 
 def picture_names(connection: Connection) -> tuple[str, ...]:

@@ -127,6 +127,7 @@ class JobKind(Enum):
     CHECK_FRAME = "check_frame"
     DRAW_CARD = "draw_card"
     TAKE_BACK = "take_back"  # redact own messages, delete files, say farewell
+    TELL_DATA = "tell_data"  # write down all that is stored of a person, and send it
 
 
 @dataclass(frozen=True)

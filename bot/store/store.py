@@ -12,23 +12,27 @@ from sqlalchemy import Connection
 from bot.dialogue.events import Event
 from bot.store import contexts, inbox, jobs, outbox, pictures
 from bot.store.database import Database
+from bot.store.export import Row, everything_of
 from bot.store.finish import finish_event
 from bot.store.rows import (
     ConversationKey,
     InboxRow,
     JobRow,
     OutboxRow,
-    Part,
     OwnMessage,
+    Part,
     PictureRow,
     Result,
     StoredText,
     TimerRow,
     Written,
 )
+from bot.store.silence import forget_silent
 
 #: For how long the ids of events are known; far beyond what a homeserver sends again (own rule).
 HANDLED_DAYS: Final = 90
+#: What is known of a person goes after so long without a word (own rule: a walk a year keeps it).
+SILENT: Final = timedelta(days=400)
 
 
 class Store:
@@ -181,10 +185,6 @@ class Store:
             lambda connection: outbox.is_own_message(connection, room_id, event_id)
         )
 
-    async def question_of(self, key: ConversationKey, event_id: str) -> str | None:
-        """Name of the question that an event of the bot put to this conversation."""
-        return await self._database.read(
-            lambda connection: outbox.question_of(connection, key, event_id)
     async def own_message(self, room_id: str, event_id: str) -> OwnMessage | None:
         """To whom this event was sent from here, None when it was not."""
         return await self._database.read(
@@ -197,16 +197,36 @@ class Store:
             lambda connection: contexts.thread_with(connection, room_id, person_id, event_id)
         )
 
+    async def question_of(self, key: ConversationKey, event_id: str) -> str | None:
+        """Name of the question that an event of the bot put to this conversation."""
+        return await self._database.read(
+            lambda connection: outbox.question_of(connection, key, event_id)
         )
 
-    async def expire(self, now: datetime) -> tuple[str, ...]:
-        """Take out what is past its time; the names of the files to delete come back."""
+    async def expire(self, now: datetime, silent: timedelta = SILENT) -> tuple[str, ...]:
+        """Take out what is past its time; the names of the files to delete come back.
+
+        Args:
+            now: the present.
+            silent: after how long without a word what is known of a person goes.
+        """
 
         def write(connection: Connection) -> tuple[str, ...]:
             inbox.forget_handled(connection, now - timedelta(days=HANDLED_DAYS))
+            forget_silent(connection, now - silent)
             return pictures.remove_expired(connection, now)
 
         return await self._database.write(write)
+
+    async def pictures_of(self, person_id: str) -> tuple[PictureRow, ...]:
+        """The pictures of one person, those that go first before the others."""
+        return await self._database.read(
+            lambda connection: pictures.pictures_of(connection, person_id)
+        )
+
+    async def everything_of(self, person_id: str) -> dict[str, list[Row]]:
+        """All rows that bear a person's id, as plain data, by the names of their tables."""
+        return await self._database.read(lambda connection: everything_of(connection, person_id))
 
     async def picture_names(self) -> tuple[str, ...]:
         """The names of all pictures that have a row."""

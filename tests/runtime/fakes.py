@@ -38,7 +38,8 @@ from bot.dialogue.events import (
 )
 from bot.runtime.pauses import Wake
 from bot.runtime.ports import MediaGoneError, Outgoing, UploadedMedia
-from bot.runtime.runtime import Limits, Runtime, Surroundings, utc_now
+from bot.runtime.granting import Limits
+from bot.runtime.runtime import Runtime, Surroundings, utc_now
 from bot.runtime.workers import Dialogue
 from bot.store.database import Database
 from bot.store.engines import Answer, Transaction
