@@ -6,7 +6,7 @@ import io
 import math
 import warnings
 from collections.abc import Callable, Mapping
-from dataclasses import dataclass, replace
+from dataclasses import dataclass
 from typing import Final
 
 import cv2
@@ -20,6 +20,8 @@ from PIL.PngImagePlugin import PngImageFile
 from PIL.TiffImagePlugin import TiffImageFile
 
 from core.errors import FrameFault, UnreadableFrameError
+from core.frame.heif_boxes import heif_is_whole, lacks_tiles
+from core.frame.jpeg import NotJudgedError, jpeg_pixels, whole_jpeg
 from core.frame.metadata import ExifTags, exif_tags, read_metadata, stated_size
 from core.frame.pixels import (
     READABLE_MODES,
@@ -29,8 +31,10 @@ from core.frame.pixels import (
     upright,
     visible,
 )
+from core.frame.png_chunks import png_is_whole
 from core.frame.report import FrameMetadata
 from core.frame.sniff import file_kind, has_readable_directory
+from core.frame.tiff_strips import strips_are_there
 
 #: Largest file that is looked at [bytes]: twice what a homeserver lets through by default
 #: (50 MiB, from memory), and enough for the JPEG of a 200-megapixel phone. Own rule.
@@ -51,10 +55,12 @@ FULL_SCALE_PIXELS: Final = 64_000_000
 #: the largest that is tolerable, is smaller than a pixel. Own rule.
 MIN_SIDE_PX: Final = 100
 
-#: Red, green, blue as stored, not turned.
-_PLAIN_COLOUR: Final = cv2.IMREAD_COLOR_RGB | cv2.IMREAD_IGNORE_ORIENTATION
-_START_OF_SCAN: Final = 0xDA
-_END_OF_IMAGE: Final = b"\xff\xd9"
+#: Longest Exif block [bytes]: in a JPEG a camera has 64 kB for it; four times as much for other
+#: kinds of files. Own rule.
+_LONGEST_EXIF: Final = 256 * 1024
+
+#: Part of the last row that has one colour, from which on it may be made up. Own rule.
+_BLANK_FOOT: Final = 0.9
 
 #: Exif tag number (CIPA DC-008).
 _ORIENTATION: Final = 274
@@ -150,38 +156,42 @@ def _finished(kind: str, opened: _Opened) -> DecodedFrame:
 def _read_jpeg(data: bytes, max_pixels: int) -> _Opened:
     image = JpegImageFile(io.BytesIO(data))
     _check_size(image.size, max_pixels)
-    halvings = _halvings(image.size)
     quality = _quality(image.quantization)
-    if image.mode == "RGB" and not halvings and _has_end(data):
-        colour = cv2.imdecode(np.frombuffer(data, np.uint8), _PLAIN_COLOUR)
-        # The same pixels as below, without a second copy on the way. What OpenCV cannot read in the
-        # middle of a file it leaves blank to the foot: then the other reader decides.
-        if colour is not None and np.ptp(colour[-1], axis=0).any():
-            tags = exif_tags(image.getexif)
-            pixels = colour.astype(np.uint8, copy=False)
-            return _Opened(pixels, tags.get(_ORIENTATION), tags, quality)
-    if halvings:
-        image.draft(image.mode, (image.width >> halvings, image.height >> halvings))
-    return replace(_read_loaded(image), jpeg_quality=quality, scaled=halvings > 0)
+    halvings = _halvings(image.size)
+    at_least = (-(-image.width >> halvings), -(-image.height >> halvings)) if halvings else (0, 0)
+    whole = whole_jpeg(data)
+    if image.mode == "CMYK":  # the strict reader looks for damage alone, at its smallest scale
+        jpeg_pixels(whole, cmyk=True, at_least=(1, 1))
+        pixels = _pillow_pixels(image, at_least)
+    else:
+        try:
+            pixels = jpeg_pixels(whole, at_least=at_least)
+        except NotJudgedError:
+            pixels = _pillow_pixels(image, at_least)
+            _check_foot(pixels)
+    tags = _tags(image)
+    return _Opened(pixels, tags.get(_ORIENTATION), tags, quality, scaled=halvings > 0)
 
 
-def _has_end(data: bytes) -> bool:
-    """Whether a JPEG's picture is there to its end mark; OpenCV would paint the missing rest grey.
+def _pillow_pixels(image: JpegImageFile, at_least: tuple[int, int]) -> NDArray[np.uint8]:
+    if any(at_least):
+        image.draft(image.mode, at_least)
+    image.load()
+    return picture_pixels(image)
 
-    The segments up to the first scan are stepped over, since a preview inside one of them has an
-    end mark of its own; in a scan the mark cannot occur by chance. Source: ITU-T T.81 annex B.
-    """
-    at = 2
-    while data[at : at + 1] == b"\xff":
-        if data[at + 1] == _START_OF_SCAN:
-            return data.find(_END_OF_IMAGE, at) >= 0
-        at += 2 + int.from_bytes(data[at + 2 : at + 4], "big")
-    return False
+
+def _check_foot(pixels: NDArray[np.uint8]) -> None:
+    """Refuse a picture with hardly any detail in its last row: so a reader leaves what it lacks."""
+    _, counts = np.unique(pixels[-1], axis=0, return_counts=True)
+    if counts.max() >= _BLANK_FOOT * pixels.shape[1]:
+        raise UnreadableFrameError(FrameFault.DAMAGED)
 
 
 def _read_png(data: bytes, max_pixels: int) -> _Opened:
     image = PngImageFile(io.BytesIO(data))
     _check_size(image.size, min(max_pixels, MAX_PIXELS_UNSCALED))
+    if not png_is_whole(data):
+        raise UnreadableFrameError(FrameFault.DAMAGED)
     return _read_loaded(image)
 
 
@@ -193,6 +203,8 @@ def _read_tiff(data: bytes, max_pixels: int) -> _Opened:
             raise UnreadableFrameError(FrameFault.KIND_NOT_READ, raw=0) from error
         raise
     _check_size(image.size, min(max_pixels, MAX_PIXELS_UNSCALED))
+    if not strips_are_there(image.tag_v2, len(data)):
+        raise UnreadableFrameError(FrameFault.DAMAGED)
     return _read_loaded(image)
 
 
@@ -200,7 +212,7 @@ def _read_loaded(image: ImageFile) -> _Opened:
     if image.mode not in READABLE_MODES | SIXTEEN_BIT_MODES:
         raise UnreadableFrameError(FrameFault.KIND_NOT_READ, raw=0)
     image.load()
-    tags = exif_tags(image.getexif)
+    tags = _tags(image)
     # Asked after loading: the TIFF reader has then turned the picture and dropped the tag.
     return _Opened(picture_pixels(image), tags.get(_ORIENTATION), tags)
 
@@ -208,20 +220,32 @@ def _read_loaded(image: ImageFile) -> _Opened:
 def _read_heic(data: bytes, max_pixels: int) -> _Opened:
     heif = pillow_heif.open_heif(data, convert_hdr_to_8bit=True)
     _check_size(heif.size, max_pixels)
+    if not heif_is_whole(data):
+        raise UnreadableFrameError(FrameFault.DAMAGED)
     halvings = _halvings(heif.size)
     pixels = np.asarray(heif)[:, : heif.size[0]]
     if pixels.ndim == 2:  # a grey picture
         pixels = np.repeat(pixels[..., np.newaxis], 3, axis=2)
     if pixels.shape[2] == 4:
         pixels = visible(pixels)
+    if lacks_tiles(pixels):
+        raise UnreadableFrameError(FrameFault.DAMAGED)
+    block = heif.info.get("exif") or b""
 
     def load_exif() -> Image.Exif:
         exif = Image.Exif()
-        exif.load(heif.info.get("exif") or b"")
+        exif.load(block)
         return exif
 
     # The reader has turned the picture by its container; the Exif orientation is a leftover.
-    return _Opened(shrunk(pixels, halvings), 1, exif_tags(load_exif), scaled=halvings > 0)
+    tags = exif_tags(load_exif) if len(block) <= _LONGEST_EXIF else {}
+    return _Opened(shrunk(pixels, halvings), 1, tags, scaled=halvings > 0)
+
+
+def _tags(image: Image.Image) -> ExifTags:
+    """Tags of a picture's Exif block; none from a block that no camera can have written."""
+    size = len(image.info.get("exif") or b"")
+    return {} if size > _LONGEST_EXIF else exif_tags(image.getexif)
 
 
 _READERS: Final[Mapping[str, Callable[[bytes, int], _Opened]]] = {

@@ -20,6 +20,7 @@ ExifTags = Mapping[int, object]
 _EXIF_DIRECTORY: Final = 34665
 _MAKER: Final = 271
 _MODEL: Final = 272
+_ORIENTATION: Final = 274
 _EXPOSURE_TIME: Final = 33434
 _F_NUMBER: Final = 33437
 _SENSITIVITY: Final = 34855
@@ -39,6 +40,13 @@ _WIDTH: Final = 40962
 _HEIGHT: Final = 40963
 _FOCAL_FULL_FRAME: Final = 41989
 _LENS_MODEL: Final = 42036
+
+#: All that is read; the rest of a block, which a stranger may have made endless, is not decoded.
+_READ: Final = (
+    _MAKER, _MODEL, _EXPOSURE_TIME, _F_NUMBER, _SENSITIVITY, *_LONG_SENSITIVITIES, _TAKEN,
+    _DIGITISED, _TIME_VALUE, _APERTURE_VALUE, _BIAS, _FOCAL, _WIDTH, _HEIGHT, _FOCAL_FULL_FRAME,
+    _LENS_MODEL, _ORIENTATION,
+)  # fmt: skip
 
 #: Largest value of a two-byte tag, which then means "see the other tags" (Exif 2.3).
 _SENSITIVITY_OVERFLOW: Final = 65535
@@ -107,7 +115,7 @@ def exif_tags(load: Callable[[], Image.Exif]) -> ExifTags:
         load: reads the block; whatever it raises means that there is none.
 
     Returns:
-        What could be read; a tag that cannot be decoded is left out.
+        What could be read of the tags that are used; one that cannot be decoded is left out.
     """
     tags: dict[int, object] = {}
     try:
@@ -121,7 +129,7 @@ def exif_tags(load: Callable[[], Image.Exif]) -> ExifTags:
 
 def _entries(directory: Mapping[int, object]) -> dict[int, object]:
     entries: dict[int, object] = {}
-    for tag in list(directory):
+    for tag in _READ:
         with suppress(Exception):  # one broken tag does not take the others with it
             entries[tag] = directory[tag]
     return entries

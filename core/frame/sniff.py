@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import io
+import warnings
 from typing import Final
 
 from PIL.TiffImagePlugin import ImageFileDirectory_v2
@@ -93,11 +94,11 @@ def file_kind(data: bytes) -> str:
 
 
 def has_readable_directory(data: bytes) -> bool:
-    """Whether a TIFF's first directory can be read and states a width.
+    """Whether a TIFF's first directory can be read without complaint and states a width.
 
     Tells a whole file of an unusual kind from a damaged one when its pixels cannot be read.
     """
-    return _IMAGE_WIDTH in _first_directory(data)
+    return _IMAGE_WIDTH in _first_directory(data, strict=True)
 
 
 def _base_media_kind(data: bytes) -> str:
@@ -127,8 +128,8 @@ def _is_raw_tiff(data: bytes) -> bool:
     )
 
 
-def _first_directory(data: bytes) -> dict[int, object]:
-    """Tags of a TIFF's first directory; none when it cannot be read."""
+def _first_directory(data: bytes, *, strict: bool = False) -> dict[int, object]:
+    """Tags of a TIFF's first directory; none when it cannot be read (strict: in part)."""
     wanted = (
         _NEW_SUBFILE_TYPE,
         _IMAGE_WIDTH,
@@ -142,7 +143,9 @@ def _first_directory(data: bytes) -> dict[int, object]:
         directory = ImageFileDirectory_v2(data[:16] if big else data[:8])
         stream = io.BytesIO(data)
         stream.seek(directory.next)
-        directory.load(stream)
+        with warnings.catch_warnings():
+            warnings.simplefilter("error" if strict else "ignore")  # its word for "cut off"
+            directory.load(stream)
         return {tag: directory[tag] for tag in wanted if tag in directory}
     except Exception:  # a hostile directory breaks the reader in many ways; it is damaged then
         return {}
