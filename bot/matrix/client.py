@@ -70,7 +70,8 @@ class MatrixClient:
         self._api = ServerApi(self._nio)
         self._keys = RoomKeys(self._nio, self._api)
         self._receiver: Receiver | None = None
-        self.transport = MatrixTransport(self._nio, self._api, self._keys)
+        self._waiting = WaitingEvents(account.waiting_path, key_grace)
+        self.transport = MatrixTransport(self._nio, self._api, self._keys, self._waiting)
 
     @property
     def user_id(self) -> str:
@@ -120,7 +121,7 @@ class MatrixClient:
             self._nio,
             self._keys,
             RoomReader(self._nio, self._api, self._policy, inbox, self._clock),
-            WaitingEvents(self._account.waiting_path, self._key_grace),
+            self._waiting,
             Invitations(self._nio, self._policy),
             inbox,
             self._clock,

@@ -16,6 +16,7 @@ from bot.matrix.errors import ServerAnswerError
 from bot.matrix.keys import RoomKeys
 from bot.matrix.media import Media
 from bot.matrix.server_api import JsonObject, ServerApi, transport_error
+from bot.matrix.waiting import WaitingEvents
 from bot.runtime.ports import (
     Outgoing,
     SendLaterError,
@@ -39,10 +40,14 @@ class MatrixTransport:
         client: nio's client; its rooms are kept up by sync.
         api: requests to the homeserver.
         keys: room keys.
+        waiting: events without their key, which are kept outside of the store.
     """
 
-    def __init__(self, client: AsyncClient, api: ServerApi, keys: RoomKeys) -> None:
+    def __init__(
+        self, client: AsyncClient, api: ServerApi, keys: RoomKeys, waiting: WaitingEvents
+    ) -> None:
         self._client = client
+        self._waiting = waiting
         self._api = api
         self._keys = keys
         self._media = Media(api)
@@ -91,6 +96,10 @@ class MatrixTransport:
     async def redact(self, room_id: str, event_id: str, txn_id: str) -> None:
         """Take back one of the bot's own messages."""
         await self._call("PUT", "rooms", room_id, "redact", event_id, txn_id, body={})
+
+    async def forget_person(self, person_id: str, until: datetime) -> None:
+        """Drop what the person sent until then and what could not be decrypted yet."""
+        self._waiting.forget(person_id, until)
 
     async def set_typing(self, room_id: str, on: bool) -> None:
         """Show or hide the typing mark."""

@@ -8,6 +8,7 @@ from datetime import datetime, timedelta
 from pathlib import Path
 from typing import Any, Final
 
+from bot.matrix.incoming import sent_at
 from bot.matrix.private_file import read_private, write_private
 
 #: Own rule: a key that is on its way is there within seconds; then somebody wants an answer.
@@ -84,6 +85,15 @@ class WaitingEvents:
     def drop(self, events: Container[WaitingEvent]) -> None:
         """Forget events: they were read, or their sender was told."""
         self._events = [event for event in self._events if event not in events]
+
+    def forget(self, person_id: str, until: datetime) -> None:
+        """Drop what a person sent until then, in the file as well."""
+        self._events = [
+            event
+            for event in self._events
+            if event.source["sender"] != person_id or (sent_at(event.source) or until) > until
+        ]
+        self.save()
 
     def save(self) -> None:
         """Write the file, when something changed."""

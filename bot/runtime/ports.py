@@ -177,6 +177,10 @@ class Transport(Protocol):
         """Take back one of the bot's own messages. SendRefusedError: it cannot be done."""
         ...
 
+    async def forget_person(self, person_id: str, until: datetime) -> None:
+        """Drop what is kept outside of the store of what the person sent until then."""
+        ...
+
     async def set_typing(self, room_id: str, on: bool) -> None:
         """Show or hide the typing mark; the server hides it after 30 s by itself."""
         ...
@@ -199,6 +203,14 @@ class Inbox(Protocol):
 
     async def sync_token(self) -> str | None:
         """The token that was stored with the last events, None on a new database."""
+        ...
+
+    async def move_room(self, before: str, after: str) -> None:
+        """Go on in the room `after` with all that is stored of `before`, which it replaces.
+
+        In one transaction; the same again does no harm. What still comes from the old room, or
+        was begun for it, is answered in the new one.
+        """
         ...
 
     async def is_own_thread(self, room_id: str, thread_id: str) -> bool:

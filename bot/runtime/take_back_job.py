@@ -42,6 +42,8 @@ class TakeBackJob:
         """Delete files, redact messages one by one, then send the farewell."""
         work = TakeBack.model_validate_json(job.input)
         await asyncio.to_thread(self.files.delete, work.pictures)
+        if work.shred:
+            await self.transport.forget_person(job.key.person_id, job.origin.sent_at)
         begun_with = work
         try:
             while work.unsure or work.messages:

@@ -71,6 +71,9 @@ class TerminalTransport:
     async def redact(self, room_id: str, event_id: str, txn_id: str) -> None:
         """What is printed stays printed."""
 
+    async def forget_person(self, person_id: str, until: datetime) -> None:
+        """A terminal keeps nothing."""
+
     async def set_typing(self, room_id: str, on: bool) -> None:
         """A terminal has no typing mark."""
 

@@ -131,6 +131,23 @@ def test_what_waited_too_long_is_given_up_by_room_and_sender(tmp_path: Path) -> 
     assert waiting.expired(late, besides=expired[:1]) == []
 
 
+def test_what_a_forgotten_person_sent_waits_no_longer(tmp_path: Path) -> None:
+    """Up to the wish their events go, in the file too; later ones and those of others stay."""
+    path, until_ms = tmp_path / "waiting.json", int(NOW.timestamp() * 1000)
+    waiting = WaitingEvents(path)
+    for number, sender, sent_ms in (
+        (1, "@ada:example.org", until_ms),
+        (2, "@ada:example.org", until_ms + 1),
+        (3, "@bo:example.org", until_ms),
+        (4, "@ada:example.org", "no time"),
+    ):
+        waiting.add("!r", _sealed(number, sender) | {"origin_server_ts": sent_ms}, NOW)
+    waiting.save()
+    waiting.forget("@ada:example.org", NOW)
+    left = WaitingEvents(path).readable(lambda event: event.source)
+    assert [source["event_id"] for _, source in left] == ["$2", "$3"]
+
+
 def test_the_file_is_bounded_and_written_only_when_something_changed(tmp_path: Path) -> None:
     """A flood pushes out its own oldest; without news there is no write."""
     path = tmp_path / "waiting.json"

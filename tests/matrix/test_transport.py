@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from datetime import UTC, datetime
+from pathlib import Path
 
 import pytest
 from nio import AsyncClient, MatrixRoom
@@ -12,6 +13,7 @@ from bot.matrix.content import ROW_KEY
 from bot.matrix.keys import RoomKeys
 from bot.matrix.server_api import ServerApi
 from bot.matrix.transport import MatrixTransport
+from bot.matrix.waiting import WaitingEvents
 from bot.runtime.ports import (
     MediaGoneError,
     MediaTooLargeError,
@@ -52,12 +54,12 @@ OUTCOMES = [
 
 
 @pytest.fixture
-def transport(signed_in: AsyncClient) -> MatrixTransport:
+def transport(signed_in: AsyncClient, tmp_path: Path) -> MatrixTransport:
     """The transport, in one plain room."""
     signed_in.rooms[ROOM] = MatrixRoom(ROOM, USER_ID)
-    return MatrixTransport(
-        signed_in, ServerApi(signed_in), RoomKeys(signed_in, ServerApi(signed_in))
-    )
+    api = ServerApi(signed_in)
+    waiting = WaitingEvents(tmp_path / "waiting.json")
+    return MatrixTransport(signed_in, api, RoomKeys(signed_in, api), waiting)
 
 
 async def test_a_message_goes_out_with_its_row(

@@ -117,6 +117,7 @@ class FakeServer:
     files: dict[str, bytes] = field(default_factory=lambda: {"frame": b"a frame"})
     redacted: list[str] = field(default_factory=list)
     marks: list[str] = field(default_factory=list)
+    forgotten: list[str] = field(default_factory=list)
     bell: Wake = field(default_factory=Wake)  # rings at each message
 
     @property
@@ -199,6 +200,12 @@ class FakeTransport:
         if event_id not in self.server.redacted:
             self.server.redacted.append(event_id)
         self.hook("after redact")
+
+    async def forget_person(self, person_id: str, until: datetime) -> None:
+        """Note who is forgotten."""
+        self.hook("forget_person")
+        assert until.tzinfo is not None
+        self.server.forgotten.append(person_id)
 
     async def set_typing(self, room_id: str, on: bool) -> None:
         """Note the mark."""
