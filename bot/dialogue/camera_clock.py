@@ -79,7 +79,7 @@ def _in_any_zone(stamp: Stamp, sent_at: datetime) -> Seen | None:
         earliest=as_utc - EASTERNMOST,
         latest=latest,
         by=KnownBy.STAMP,
-        words=f"{stamp.local:%H:%M}",
+        words=stamp.local.isoformat(),
     )
 
 

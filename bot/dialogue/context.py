@@ -115,6 +115,8 @@ class Walk(_Stored):
     started_at: datetime | None = None
     #: When the light was seen on which the settings rest; None while they rest on none.
     light: Seen | None = None
+    #: Zone that the camera's stamps state [min east of UTC].
+    offset_min: int | None = None
 
 
 class Snapshot(_Stored):
@@ -138,6 +140,8 @@ class Shared(_Stored):
 
     sent_at: AwareDatetime
     seen: Seen
+    #: When a frame like this was asked for, if that was just before it came.
+    asked_at: AwareDatetime | None = None
 
 
 class Waiting(_Stored):

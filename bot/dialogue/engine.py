@@ -24,14 +24,12 @@ from bot.dialogue.events import (
 from bot.dialogue.questions import QUESTIONS
 from bot.dialogue.reading import number_answer, read
 from bot.dialogue.replies import chosen
-from bot.dialogue.steps import arrive, emergency, frames, limits, repeat
+from bot.dialogue.steps import arrive, emergency, frames, late, limits, repeat
 from bot.dialogue.texts import domain_key, domain_values
 from bot.dialogue.turn import Turn
 from bot.dialogue.words import answer_words
 from core.errors import OutOfDomainError
 
-#: Light that frames have told of holds for this long without a word (own rule).
-LIGHT_KEPT: Final = timedelta(minutes=30)
 #: A shared position is kept this long (own rule: a day out).
 POSITION_KEPT: Final = timedelta(hours=24)
 
@@ -50,6 +48,7 @@ def handle(context: Context, event: Event, now: datetime) -> tuple[Context, tupl
     turn = Turn(_without_old_position(context, now), event.origin, now)
     try:
         _answer(turn, event)
+        late.close(turn)
     except OutOfDomainError as error:
         spent = turn.context.person.spent
         turn = Turn(_without_old_position(context, now), event.origin, now)
@@ -89,7 +88,7 @@ def _answer(turn: Turn, event: Event) -> None:
         case FrameChecked():
             frames.checked(turn, event)
         case TimerFired():
-            arrive.timer_fired(turn, event.name)
+            arrive.timer_fired(turn, event)
         case _ if event.origin.addressed:
             _shared(turn, event)
 
@@ -109,6 +108,7 @@ def _shared(turn: Turn, event: PlaceReceived | OtherReceived) -> None:
     """Something without words of its own: a location, a voice message."""
     if limits.message_refused(turn):
         return
+    late.listen(turn, "")
     match event:
         case PlaceReceived():
             arrive.place_shared(turn, event)
@@ -130,10 +130,10 @@ def _frame(turn: Turn, event: FrameReceived) -> None:
         return
     if limits.message_refused(turn):
         return
-    if event.caption:
-        facts = read(event.caption, units=turn.units)
-        if facts.known():
-            turn.learn(facts)
+    caption = late.listen(turn, event.caption)
+    facts = read(caption, units=turn.units)
+    if facts.known() and late.counts_now(turn):
+        turn.learn(facts)
     if not limits.frame_refused(turn):
         frames.received(turn, event)
 
@@ -165,16 +165,10 @@ def _typed_or_tapped(turn: Turn, event: TextReceived) -> None:
         turn.unheard = True
 
 
-def _forget_old_light(turn: Turn) -> None:
-    """What frames told of the light is void after a silence at the water."""
-    last_at = turn.context.conversation.last_at
-    silent = last_at is not None and turn.now - last_at > LIGHT_KEPT
-    if silent and turn.context.conversation.walk is not None:
-        turn.change_walk(clean_stops=None, clipped_stops=None, first_stops=None)
-
-
 def _addressed(turn: Turn, event: TextReceived) -> None:
-    _forget_old_light(turn)
+    rest = late.listen(turn, event.text)
+    if rest:
+        event = event.model_copy(update={"text": rest})
     if event.corrects is not None:
         _corrected(turn, event)
         return

@@ -34,6 +34,8 @@ class Origin(_Frozen):
     sent_at: AwareDatetime
     #: How old the event was when it was taken in [s]: large when the bot or the server was down.
     age_s: float = Field(default=0.0, ge=0.0)
+    #: How many later events of the same conversation wait behind it; filled by the runtime.
+    behind: int = Field(default=0, ge=0)
 
 
 class MediaRef(_Frozen):

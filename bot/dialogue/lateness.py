@@ -102,7 +102,12 @@ class Arrival:
                 by=KnownBy.ARRIVAL,
                 likely=self.sent_at,
             )
-        return Seen(earliest=self.silent_since, latest=self.sent_at, by=KnownBy.SILENCE)
+        return Seen(
+            earliest=self.silent_since,
+            latest=self.sent_at,
+            by=KnownBy.SILENCE,
+            likely=self.sent_at,
+        )
 
 
 @dataclass(frozen=True)
@@ -137,6 +142,8 @@ def silence_before(
     if heard_at is None:
         return None
     gap = sent_at - heard_at
+    if gap > GONE_AFTER:
+        return None  # another visit, or home: what comes now was typed now
     if gap > holds:
         return heard_at
     return silent_since if gap <= TOGETHER else None

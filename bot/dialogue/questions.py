@@ -38,6 +38,8 @@ class Asked:
 
 _BLINK: Final = ("nothing", "dots", "patches", "sheet")
 
+_LIGHT: Final = ("yes", "darker", "brighter", "left")
+
 _QUESTIONS: Final = (
     Asked("geometry", ("fall_height_m", "distance_m", "nearest_m")),
     Asked("height", ("fall_height_m",)),
@@ -70,6 +72,8 @@ _QUESTIONS: Final = (
     Asked("out_there", (), ("no", "yes"), passing=True),
     Asked("safe", (), ("not_yet", "yes"), passing=True),
     Asked("resume", (), ("go_on", "new"), passing=True),
+    Asked("light_still", (), _LIGHT, passing=True),
+    Asked("light_still_frame", (), (*_LIGHT, "clock"), passing=True),
     Asked("restart", (), ("go_on", "new"), passing=True),
     Asked("forget", (), ("keep", "delete"), passing=True),
 )

@@ -131,6 +131,15 @@ def settings_text(settings: Settings | GivenSettings, camera: Camera) -> str:
     return f"{f_number_label(settings.f_number, camera.dial)}, {iso}, {time}"
 
 
+def look_is(facts: Facts, shutter_s: float) -> str:
+    """The look that a time makes, with its share: `textured, water crosses 5 % of the frame`."""
+    flow = reckoning.flowing_or_usual(facts, reckoning.focal_of(facts), reckoning.Assumed())
+    share = flow.share(shutter_s)
+    return TEXTS["highlights.look_is"].format(
+        look=TEXTS[f"look.{look_of(share).value}"], share=measures.percent(share)
+    )
+
+
 def filters_text(solved: Solved) -> str:
     """What changes on the front of the lens, ready to follow the settings."""
     start, end = solved.situation, solved.plan

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from datetime import datetime
+from datetime import datetime, tzinfo
 from typing import Any
 
 from bot.dialogue.actions import Action, Say
@@ -22,6 +22,7 @@ from bot.dialogue.context import (
 )
 from bot.dialogue.events import Origin
 from bot.dialogue.facts import Facts, Units
+from bot.dialogue.lateness import Arrival, Seen
 from bot.dialogue.questions import QUESTIONS, Asked
 from bot.dialogue.states import State, Trigger, move
 
@@ -44,6 +45,11 @@ class Turn:
         self.notes: list[Note] = []
         self.actions: list[Action] = []
         self.urgent = False
+        #: When was seen what the message tells; the light that the answer rests on from now.
+        self.seen = Arrival(origin.sent_at).seen
+        self.light: Seen | None = None
+        #: The zone that a frame's camera states.
+        self.stated_zone: tzinfo | None = None
         #: The bot's message that was tapped, and the option, when the event is a tap.
         self.tapped_on: str | None = None
         self.tapped: str | None = None
@@ -200,6 +206,13 @@ class Turn:
             self.change_conversation(paused=None)
         elif standing is not None and not QUESTIONS[standing.name].passing:
             self.change_conversation(paused=standing)
+
+    def leave_question_unsaid(self) -> None:
+        """The question stands open without being put: more messages wait, the last one puts it."""
+        self.parts = [part for part in self.parts if part.role is not Role.QUESTION]
+        if self._question is not None:
+            self.change_conversation(question=self._question)
+            self._question = None
 
     def close_question(self) -> None:
         """Nothing stands open any more."""

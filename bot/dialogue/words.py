@@ -20,6 +20,7 @@ from bot.dialogue.steps import (
     frames,
     highlights,
     keep,
+    late,
     lens,
     phone,
     questions_asked,
@@ -36,6 +37,18 @@ OLD_ANSWER_S: Final = 5.0
 _ALWAYS_EXPECTED: Final = frozenset({"fall_height_m", "distance_m", "nearest_m"})
 
 Answer = Callable[[Turn, str], None]
+
+
+def _light_known(turn: Turn, value: str) -> None:
+    """Whether the light is still as it was: then what waited is answered as of now."""
+    waiting = late.answered(turn, value)
+    if waiting is None:
+        return
+    if waiting.text is None:
+        frames.judge_waiting(turn, waiting, clock_is_off=value == "clock")
+        return
+    _by_meaning(turn, TextReceived(origin=turn.origin, text=waiting.text))
+
 
 _ANSWERS: Final[Mapping[str, Answer]] = {
     "format": lens.answer_format,
@@ -56,6 +69,8 @@ _ANSWERS: Final[Mapping[str, Answer]] = {
     "out_there": emergency.answer_out_there,
     "safe": emergency.answer_safe,
     "restart": commands.answer_restart,
+    "light_still": _light_known,
+    "light_still_frame": _light_known,
     "forget": forget.answer,
 }
 
@@ -100,7 +115,8 @@ def _answered(turn: Turn, event: TextReceived, question: Question) -> bool:
     )
     if value is not None:
         turn.remember_for_back()
-        _ANSWERS[asked.name](turn, value)
+        if not late.holds_back_reply(turn, asked.name, value, event.text):
+            _ANSWERS[asked.name](turn, value)
         return True
     if number is None:
         return False
@@ -132,7 +148,9 @@ def _facts(turn: Turn, text: str, asked: Asked | None) -> None:
     facts = read(text if rest is None else rest, units=turn.units, expecting=expecting)
     if facts.known():
         turn.remember_for_back()
-        told.take_in(turn, facts, text if rest is None else rest)
+        told_text = text if rest is None else rest
+        if not late.holds_back_facts(turn, facts, told_text):
+            told.take_in(turn, facts, told_text)
     elif rest is None:
         _not_understood(turn, facts, text)
     else:

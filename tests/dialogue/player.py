@@ -8,8 +8,12 @@ from `REPORTS` or a fault from `FAULTS`), `! caption NAME words` (a frame with w
 before the open question was put), `! reply QUESTION text` (to an older question of the bot),
 `! tap QUESTION option` (on the message of that question; `blink#2` is another one than `blink`;
 without an option a poll's answer is taken back), `! untap` (the last tap is taken back),
-`! timer NAME`, `! unpainted` (a result without a picture), `! aside text` and `! aside_voice` (in
-a group room, to nobody in particular).
+`! timer NAME`, `! timer_late N NAME` (due N minutes ago), `! old N text` (sent N minutes ago),
+`! behind M N text` (so too, with M more waiting behind it), `! old_place N LATITUDE LONGITUDE`,
+`! stamped STAMP NAME words` (a frame with the camera's stamp, as `2027-06-18T08:10+120` with its
+zone in minutes, or without), `! old_frame N STAMP NAME` (so too, sent N minutes ago),
+`! result_of K STAMP NAME` (the result of the K-th shared frame), `! unpainted` (a result without
+a picture), `! aside text` and `! aside_voice` (in a group room, to nobody in particular).
 `python -m tests.dialogue.player FILE…` plays the person's side again and writes what the bot
 says now; read the difference before you keep it.
 """
@@ -18,6 +22,7 @@ from __future__ import annotations
 
 import sys
 from collections.abc import Callable, Iterable
+from dataclasses import replace
 from datetime import UTC, datetime, timedelta
 from pathlib import Path
 from typing import Final
@@ -137,14 +142,16 @@ class Player:
         self.tap_id = ""
         self._count = 0
 
-    def origin(self) -> Origin:
-        """Where the next event comes from."""
+    def origin(self, minutes: float = 0.0) -> Origin:
+        """Where the next event comes from, sent so many minutes ago."""
         self._count += 1
+        age = timedelta(minutes=minutes)
         return Origin(
             event_id=f"$event{self._count}",
             room_id="!creek",
             person_id="@fern:example.org",
-            sent_at=self.now,
+            sent_at=self.now - age,
+            age_s=age.total_seconds(),
         )
 
     def take(self, event: Event) -> list[Say]:
@@ -167,20 +174,24 @@ class Player:
         """The person shares a frame; it is measured and the result comes back."""
         return self.share(caption) + self.result(name)
 
-    def share(self, caption: str = "") -> list[Say]:
+    def share(self, caption: str = "", minutes: float = 0.0) -> list[Say]:
         """The person shares a frame whose result has not come yet."""
         media = MediaRef(address="mxc://example.org/frame")
-        received = FrameReceived(origin=self.origin(), media=media, caption=caption)
+        received = FrameReceived(origin=self.origin(minutes), media=media, caption=caption)
         self.frames.append(received)
         return self.take(received)
 
-    def result(self, name: str, picture: str | None = "picture") -> list[Say]:
-        """The result of the last shared frame comes, with or without a marked picture."""
-        shared = self.frames[-1]
+    def result(
+        self, name: str, picture: str | None = "picture", *, stamp: str = "", number: int = -1
+    ) -> list[Say]:
+        """The result of a shared frame comes, with or without a marked picture and a stamp."""
+        shared, found = self.frames[number], REPORTS.get(name)
+        if stamp and found is not None:
+            found = replace(found, metadata=_stamped_at(found.metadata, stamp))
         checked = FrameChecked(
-            origin=shared.origin,
+            origin=shared.origin.model_copy(update={"sent_at": self.now, "age_s": 0.0}),
             frame_event_id=shared.origin.event_id,
-            report=REPORTS.get(name),
+            report=found,
             fault=FAULTS.get(name),
             picture=picture if name in REPORTS else None,
         )
@@ -254,6 +265,50 @@ def _timer(player: Player, rest: str) -> list[Say]:
     return player.take(TimerFired(origin=player.origin(), name=rest, due=player.now))
 
 
+def _timer_late(player: Player, rest: str) -> list[Say]:
+    minutes, name = rest.split()
+    due = player.now - timedelta(minutes=float(minutes))
+    return player.take(TimerFired(origin=player.origin(), name=name, due=due))
+
+
+def _old(player: Player, rest: str) -> list[Say]:
+    return _behind(player, f"0 {rest}")
+
+
+def _behind(player: Player, rest: str) -> list[Say]:
+    behind, minutes, text = rest.split(" ", 2)
+    origin = player.origin(float(minutes)).model_copy(update={"behind": int(behind)})
+    return player.take(TextReceived(origin=origin, text=text))
+
+
+def _old_place(player: Player, rest: str) -> list[Say]:
+    minutes, latitude, longitude = (float(part) for part in rest.split())
+    origin = player.origin(minutes)
+    return player.take(PlaceReceived(origin=origin, latitude=latitude, longitude=longitude))
+
+
+def _stamped(player: Player, rest: str) -> list[Say]:
+    stamp, name, *words = rest.split(" ", 2)
+    return player.share(" ".join(words)) + player.result(name, stamp=stamp)
+
+
+def _old_frame(player: Player, rest: str) -> list[Say]:
+    minutes, stamp, name = rest.split()
+    return player.share(minutes=float(minutes)) + player.result(name, stamp=stamp)
+
+
+def _result_of(player: Player, rest: str) -> list[Say]:
+    number, stamp, name = rest.split()
+    return player.result(name, stamp=stamp, number=int(number) - 1)
+
+
+def _stamped_at(metadata: FrameMetadata, stamp: str) -> FrameMetadata:
+    """The camera's stamp and, behind its sign, the zone in minutes."""
+    local, sign, zone = stamp.partition("+")
+    offset_min = int(zone) if sign else None
+    return replace(metadata, taken_at=f"{local}:00", taken_offset_min=offset_min)
+
+
 def _aside(player: Player, rest: str) -> list[Say]:
     origin = player.origin().model_copy(update={"direct": False, "addressed": False})
     return player.take(TextReceived(origin=origin, text=rest))
@@ -281,6 +336,13 @@ _HAPPENINGS: Final[dict[str, Callable[[Player, str], list[Say]]]] = {
     "tap": _tap,
     "untap": _untap,
     "timer": _timer,
+    "timer_late": _timer_late,
+    "old": _old,
+    "behind": _behind,
+    "old_place": _old_place,
+    "stamped": _stamped,
+    "old_frame": _old_frame,
+    "result_of": _result_of,
     "aside": _aside,
     "voice": lambda player, _: player.take(OtherReceived(origin=player.origin(), what="voice")),
 }

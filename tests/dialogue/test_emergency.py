@@ -31,7 +31,7 @@ CALL = (
 NO_POSITION = (
     "No shared position here: read the coordinates or the last sign from your phone's map."
 )
-ARE_ALL_SAFE = "Are all safe? 1 not yet  2 yes"
+ARE_ALL_SAFE = "Are all safe now? 1 not yet  2 yes"
 OUT_THERE = "Is anyone out there now? 1 no  2 yes"
 HELD = "First the people. Everything else waits, your walk is kept."
 OVER = "Good. Warm, dry, sit down before anything else."

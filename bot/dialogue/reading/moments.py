@@ -184,11 +184,11 @@ def _clock(text: str) -> _Found:
 
 def _part(text: str) -> _Found:
     match = _PART.search(text)
-    if match is None:
+    if match is None or text.rstrip().endswith("?") or (match["at"] and not _WAS.search(text)):
         return None
     return match, When(WhenKind.PART, (match["this"] or match["at"]).casefold())
 
 
 def _earlier(text: str) -> _Found:
-    match = _EARLIER.search(text)
+    match = None if text.rstrip().endswith("?") else _EARLIER.search(text)
     return None if match is None else (match, When(WhenKind.EARLIER, "earlier"))

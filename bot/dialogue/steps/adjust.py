@@ -26,7 +26,7 @@ RIGHT_UNDER_STOPS: Final = 0.7
 UNSAID_STOPS: Final = 1.0
 _BLINK_CHANGE: Final = {Blink.PATCHES: -PATCH_STOPS, Blink.SHEET: -SHEET_STOPS}
 #: Symptoms that are about brightness or the look; the others have their own short answers.
-_EXPOSURE: Final = frozenset(
+EXPOSURE: Final = frozenset(
     {
         Symptom.NO_TEXTURE,
         Symptom.TOO_FROZEN,
@@ -46,8 +46,8 @@ def is_complaint(facts: Facts) -> bool:
 
 def trouble(turn: Turn, told: Facts) -> None:
     """Answer a complaint from what was told and what was known before."""
-    others = [symptom for symptom in told.symptoms if symptom not in _EXPOSURE]
-    exposure = set(told.symptoms) & _EXPOSURE
+    others = [symptom for symptom in told.symptoms if symptom not in EXPOSURE]
+    exposure = set(told.symptoms) & EXPOSURE
     quiet = told.blink in {None, Blink.NOTHING, Blink.DOTS} and not exposure
     if others and quiet and told.meter_stops is None and told.change_stops is None:
         diagnosis.answer(turn, others[0])
@@ -78,7 +78,7 @@ def _solve_complaint(turn: Turn, told: Facts, exposure: set[Symptom]) -> None:
     given = turn.walk.given
     assert given is not None  # noqa: S101  # the caller has taken the settings
     settings = Settings(given.f_number, given.shutter_s, given.iso)
-    change = _with_told_light(turn, given, _wanted_change(told, exposure))
+    change = _with_told_light(turn, given, wanted_change(told, exposure))
     times = planned.times_for(turn, exposure, settings)
     solved = solving.solve(with_filters(facts, given), settings, change, look_times=times)
     if not solved.plan.steps and not exposure and solved.plan.met:
@@ -102,7 +102,7 @@ def _with_told_light(turn: Turn, given: GivenSettings, change: float) -> float:
     return min(change, -over)
 
 
-def _wanted_change(told: Facts, exposure: set[Symptom]) -> float:
+def wanted_change(told: Facts, exposure: set[Symptom]) -> float:
     """The change of brightness that a complaint asks for [stops], positive: brighter."""
     if told.change_stops is not None:
         return told.change_stops

@@ -4,34 +4,25 @@ from __future__ import annotations
 
 from datetime import datetime, timedelta
 from typing import Final
-from zoneinfo import ZoneInfo
 
 from bot.dialogue.actions import CancelTimer, SetTimer
 from bot.dialogue.compose import Role
 from bot.dialogue.context import Position
-from bot.dialogue.events import PlaceReceived
-from bot.dialogue.facts import Facts, Units
+from bot.dialogue.events import PlaceReceived, TimerFired
+from bot.dialogue.facts import Units
+from bot.dialogue.lateness import CLOCKS_DIFFER
 from bot.dialogue.questions import in_units
 from bot.dialogue.states import Trigger
 from bot.dialogue.steps import lens
 from bot.dialogue.texts import measures
 from bot.dialogue.turn import Turn
-from core.sun.rise_set import sun_times
-from core.sun.zone import zone_name
-from core.trip import (
-    FACTOR_GROUP,
-    FACTOR_WET_LOADED,
-    MARGIN_MIN,
-    turn_back,
-    walking_time_min,
-)
+from bot.dialogue.way_out import leave_at, sunset_of, walk_out_min
+from core.trip import FACTOR_GROUP, FACTOR_WET_LOADED, MARGIN_MIN
 
 #: The reminder comes this long before the turn-back time (own rule).
 _WARNING: Final = timedelta(minutes=15)
-#: In the far north the sun may set after midnight: before this hour, told after noon, the
-#: coming night is meant (own rule).
-_NIGHT_ENDS_H: Final = 4
-_NOON_H: Final = 12
+#: A reminder that is later than this finds people out, or in need of help (own rule).
+_LONG_PAST: Final = timedelta(hours=3)
 #: Slots whose change moves the turn-back time.
 WAY_OUT_SLOTS: Final = frozenset({"walk_km", "climb_m", "sunset", "group_mixed"})
 
@@ -69,7 +60,7 @@ def place_shared(turn: Turn, event: PlaceReceived) -> None:
         room_id=event.origin.room_id,
     )
     turn.change_person(position=position)
-    sunset = _sunset(turn.facts, position, turn.now)
+    sunset = sunset_of(turn.facts, position, turn.now)
     if sunset is None:
         turn.say(Role.SETTINGS, "arrive.no_sunset")
     elif turn.facts.walk_km is None:
@@ -87,59 +78,18 @@ def way_out_told(turn: Turn) -> bool:
     if facts.walk_km is None:
         return False
     position = turn.context.person.position
-    if _sunset(facts, position, turn.now) is None:
+    if sunset_of(facts, position, turn.now) is None:
         turn.say(Role.SETTINGS, "arrive.no_sunset" if position else "arrive.sunset_missing")
     else:
         say_turn_back(turn)
     return True
 
 
-def walk_out_min(facts: Facts) -> float | None:
-    """Time of the way out with its factor [min], None while its length is unknown."""
-    if facts.walk_km is None:
-        return None
-    factor = FACTOR_GROUP if facts.group_mixed else FACTOR_WET_LOADED
-    return walking_time_min(facts.walk_km, facts.climb_m or 0.0, factor)
-
-
-def leave_at(facts: Facts, position: Position | None, now: datetime) -> datetime | None:
-    """The turn-back time, None while sunset or the way out are unknown."""
-    out_min = walk_out_min(facts)
-    sunset = _sunset(facts, position, now)
-    if out_min is None or sunset is None:
-        return None
-    return turn_back(sunset, out_min)
-
-
-def _zone(position: Position | None) -> ZoneInfo | None:
-    if position is None:
-        return None
-    return ZoneInfo(zone_name(position.latitude, position.longitude))
-
-
-def _sunset(facts: Facts, position: Position | None, now: datetime) -> datetime | None:
-    """Sunset of the local day: as told, else by the place.
-
-    A told one without a place has no zone: it is taken in the zone of `now` and printed
-    without a name.
-    """
-    zone = _zone(position)
-    local = now.astimezone(zone) if zone else now
-    if facts.sunset is not None:
-        hour, minute = (int(part) for part in facts.sunset.split(":"))
-        coming_night = hour < _NIGHT_ENDS_H and local.hour >= _NOON_H
-        day = local + timedelta(days=1) if coming_night else local
-        return day.replace(hour=hour, minute=minute, second=0, microsecond=0)
-    if position is None or zone is None:
-        return None
-    return sun_times(position.latitude, position.longitude, local.date(), zone).set
-
-
 def say_turn_back(turn: Turn) -> None:
     """Say the turn-back time, explain it, and set the reminders where the clock is sure."""
     facts, position = turn.facts, turn.context.person.position
     moment = leave_at(facts, position, turn.now)
-    sunset = _sunset(facts, position, turn.now)
+    sunset = sunset_of(facts, position, turn.now)
     assert moment is not None and sunset is not None  # noqa: S101, PT018  # the callers know both
     sure = position is not None
     past = sure and moment <= turn.now
@@ -165,9 +115,28 @@ def clock_of(moment: datetime, *, sure: bool) -> str:
     return measures.clock(moment) if sure else f"{moment:%H:%M}"
 
 
-def timer_fired(turn: Turn, name: str) -> None:
-    """A turn-back reminder came due."""
-    moment = leave_at(turn.facts, turn.context.person.position, turn.now)
-    if moment is not None and turn.context.conversation.walk is not None:
-        turn.urgent = True
-        turn.say(Role.SAFETY, f"timer.{name}", time=clock_of(moment, sure=True))
+def timer_fired(turn: Turn, event: TimerFired) -> None:
+    """A turn-back reminder came due, perhaps while the bot was down: then it says that it is late.
+
+    The one before the turn-back time is left out once that time has passed: its own follows.
+    """
+    moment = leave_at(turn.facts, turn.context.person.position, event.due)
+    if moment is None or turn.context.conversation.walk is None:
+        return
+    late = turn.now - event.due
+    left = moment - turn.now
+    if event.name == "turn_back_soon" and left <= timedelta(0):
+        return
+    key = f"timer.{event.name}"
+    if late > _LONG_PAST:
+        key = "timer.turn_back_long_past"
+    elif late > CLOCKS_DIFFER:
+        key += "_late"
+    turn.urgent = True
+    turn.say(
+        Role.SAFETY,
+        key,
+        time=clock_of(moment, sure=True),
+        late=measures.minutes(late.total_seconds() / 60),
+        left=measures.minutes(left.total_seconds() / 60),
+    )

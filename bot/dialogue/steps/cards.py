@@ -7,9 +7,10 @@ from bot.dialogue.actions import CardLine, DrawCard
 from bot.dialogue.compose import Role
 from bot.dialogue.context import GivenSettings
 from bot.dialogue.reckoning import Assumed
-from bot.dialogue.steps import arrive, base_said, keep, repeat
+from bot.dialogue.steps import arrive, base_said, keep, late, repeat
 from bot.dialogue.texts import TEXTS, measures
 from bot.dialogue.turn import Turn
+from bot.dialogue.way_out import leave_at
 
 
 def draw(turn: Turn) -> None:
@@ -42,6 +43,9 @@ def _lines(turn: Turn, given: GivenSettings) -> list[CardLine]:
         values["focus"] = measures.length(given.focus_m, turn.units)
     values["filter"] = base_said.filters_on(given)
     values["ladder"] = ", ".join(keep.ladder(turn))
+    light = turn.walk.light
+    if light is not None:
+        values["light"] = late.light_of(turn, light)
     values["turn_back"] = _turn_back(turn)
     return [
         CardLine(label=TEXTS[f"card.{name}"], value=value)
@@ -52,7 +56,7 @@ def _lines(turn: Turn, given: GivenSettings) -> list[CardLine]:
 
 def _turn_back(turn: Turn) -> str:
     position = turn.context.person.position
-    moment = arrive.leave_at(turn.facts, position, turn.now)
+    moment = leave_at(turn.facts, position, turn.now)
     if moment is None:
         return TEXTS["card.turn_back_unknown"]
     return arrive.clock_of(moment, sure=position is not None)

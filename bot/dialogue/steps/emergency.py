@@ -11,6 +11,7 @@ from bot.dialogue.compose import Role
 from bot.dialogue.context import Emergency, Position
 from bot.dialogue.danger import Danger, Level, all_safe, anyone_out_there, gravest
 from bot.dialogue.events import PlaceReceived
+from bot.dialogue.lateness import CLOCKS_DIFFER
 from bot.dialogue.reckoning import Assumed
 from bot.dialogue.steps import repeat
 from bot.dialogue.texts import TEXTS, measures
@@ -29,6 +30,9 @@ def answer(turn: Turn, danger: Danger) -> None:
     """Say what protects; hold the walk if it is an emergency, else offer a safe picture."""
     turn.urgent = True
     turn.say(Role.SAFETY, f"danger.{danger.kind.value}")
+    age = turn.now - turn.origin.sent_at
+    if age > CLOCKS_DIFFER:
+        turn.say(Role.ASSUMPTION, "danger.late", age=measures.minutes(age.total_seconds() / 60))
     if danger.level is Level.EMERGENCY:
         if not is_held(turn):
             _show_on_map(turn)

@@ -4,12 +4,22 @@ from __future__ import annotations
 
 from typing import Final
 
-from bot.dialogue.actions import CheckFrame, DropFrame, Say
+from bot.dialogue.actions import CheckFrame, DropFrame
 from bot.dialogue.compose import Role
+from bot.dialogue.context import Shared, Waiting
 from bot.dialogue.events import FrameChecked, FrameReceived
 from bot.dialogue.facts import Blink, Facts
+from bot.dialogue.lateness import Standing
 from bot.dialogue.states import State, Trigger
-from bot.dialogue.steps import arrive, highlights, keep, repeat
+from bot.dialogue.steps import (
+    arrive,
+    frame_time,
+    highlights,
+    keep,
+    late,
+    repeat,
+    reviewing,
+)
 from bot.dialogue.steps.taken import take_settings
 from bot.dialogue.texts import TEXTS, frames, measures
 from bot.dialogue.turn import Turn
@@ -22,7 +32,9 @@ _REMEMBERED: Final = 20
 def received(turn: Turn, event: FrameReceived) -> None:
     """A frame came: have it measured; the answer follows with the result."""
     kept = (*turn.context.conversation.frames, event.origin.event_id)[-_REMEMBERED:]
-    turn.change_conversation(frames=kept)
+    shared = turn.context.conversation.shared | {event.origin.event_id: frame_time.shared_now(turn)}
+    known = {frame: shared[frame] for frame in kept if frame in shared}
+    turn.change_conversation(frames=kept, shared=known)
     turn.do(
         CheckFrame(
             frame_event_id=event.origin.event_id,
@@ -44,7 +56,9 @@ def withdrawn(turn: Turn, event_id: str) -> None:
     """The person took a frame back: delete it, say nothing."""
     if event_id in turn.context.conversation.frames:
         rest = tuple(frame for frame in turn.context.conversation.frames if frame != event_id)
-        turn.change_conversation(frames=rest)
+        awaited = turn.context.conversation.shared
+        left = {frame: shared for frame, shared in awaited.items() if frame != event_id}
+        turn.change_conversation(frames=rest, shared=left)
         turn.do(DropFrame(frame_event_id=event_id))
 
 
@@ -52,14 +66,20 @@ def checked(turn: Turn, event: FrameChecked) -> None:
     """The result of a check: say it, or say why there is none."""
     if event.frame_event_id not in turn.context.conversation.frames:
         return
+    shared = _taken_off(turn, event.frame_event_id)
     if event.report is None:
         fault = event.fault.value if event.fault else "crashed"
         turn.say(Role.SETTINGS, f"fault.{fault}", **frames.fault_values(event.fault_numbers))
         repeat.put_again(turn)
         return
+    if shared is not None:
+        turn.seen = frame_time.seen_of(turn, event.report.metadata, shared)
+    turn.change_conversation(report=event.report, picture=event.picture)
+    if not late.counts_now(turn):
+        _of_then(turn, event.report, shared)
+        return
     if turn.context.conversation.walk is None:
         arrive.begin_quietly(turn)
-    turn.change_conversation(report=event.report, picture=event.picture)
     if _contradicts_kit(turn.facts, event.report):
         turn.say(Role.SETTINGS, "frame.from_phone")
         turn.ask("rear_screen")
@@ -67,20 +87,36 @@ def checked(turn: Turn, event: FrameChecked) -> None:
     judge(turn, event.report)
 
 
-def _show_picture(turn: Turn, report: FrameReport) -> None:
-    """The marked picture goes after the answer, with a caption of its own."""
-    picture = turn.context.conversation.picture
-    if picture is None:
+def _taken_off(turn: Turn, event_id: str) -> Shared | None:
+    """What was noted of a frame when it came; it is awaited no longer."""
+    shared = dict(turn.context.conversation.shared)
+    found = shared.pop(event_id, None)
+    turn.change_conversation(shared=shared)
+    return found
+
+
+def _of_then(turn: Turn, report: FrameReport, shared: Shared | None) -> None:
+    """A frame of light that has passed: the last of several asks whether it still is."""
+    gone = late.standing_of(turn, turn.seen) is Standing.GONE
+    if gone or turn.context.conversation.shared:
+        reviewing.frame(turn, report, turn.seen)
         return
-    turn.change_conversation(picture=None)
-    turn.do(
-        Say(
-            body=frames.caption(report),
-            keys=("frame.caption",),
-            picture=picture,
-            alt=frames.alternative_text(report),
-        )
-    )
+    sent_at = shared.sent_at if shared is not None else turn.origin.sent_at
+    waiting = Waiting(text=None, seen=turn.seen, sent_at=sent_at)
+    late.ask(turn, waiting, "light_still_frame")
+
+
+def judge_waiting(turn: Turn, waiting: Waiting, *, clock_is_off: bool) -> None:
+    """A frame whose light is still the same, or whose camera's clock was wrong."""
+    report = turn.context.conversation.report
+    if report is None:
+        repeat.put_again(turn)
+        return
+    if clock_is_off:
+        frame_time.learn_clock(turn, report.metadata, waiting.sent_at)
+    if turn.context.conversation.walk is None:
+        arrive.begin_quietly(turn)
+    judge(turn, report)
 
 
 def _contradicts_kit(facts: Facts, report: FrameReport) -> bool:
@@ -113,8 +149,9 @@ def answer_screen_says(turn: Turn, value: str) -> None:
 
 def judge(turn: Turn, report: FrameReport) -> None:
     """Say what the frame shows and what to set next."""
-    _show_picture(turn, report)
+    reviewing.show_picture(turn, report)
     _learn_settings(turn, report)
+    turn.light = turn.seen
     turn.be_in(State.HIGHLIGHTS, Trigger.NEW_FRAME)
     if report.size_note is SizeNote.RESIZED:
         turn.say(Role.ASSUMPTION, "frame.resized")
@@ -146,6 +183,8 @@ def _learn_settings(turn: Turn, report: FrameReport) -> None:
         focal_mm=settings.focal_mm,
     )
     turn.learn(told)
+    if report.metadata.taken_offset_min is not None:
+        turn.change_walk(offset_min=report.metadata.taken_offset_min)
     if settings.focal_mm is not None:
         turn.change_walk(checks=turn.walk.checks | {"focal": "set"})
     take_settings(turn)

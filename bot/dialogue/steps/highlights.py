@@ -12,12 +12,11 @@ from bot.dialogue.solving import Solved
 from bot.dialogue.states import State, Trigger
 from bot.dialogue.steps import keep, planned, reasons, repeat
 from bot.dialogue.steps.taken import ask_for_settings, take_settings, with_filters
-from bot.dialogue.texts import TEXTS, measures
+from bot.dialogue.texts import measures
 from bot.dialogue.turn import Turn
 from core.adjust import Lever
 from core.exposure import Settings
 from core.series import nearest, step_by, time_marks
-from core.water import look_of
 
 #: Step for a blinking patch, and for a whole sheet of water [stops] (common practice: the
 #: camera's preview overstates by half a stop to one, so 1/3 to 2/3; own rule: one for a sheet).
@@ -149,10 +148,7 @@ def holds(turn: Turn, key: str = "highlights.held") -> None:
     flow = reckoning.flowing_or_usual(
         turn.facts, reckoning.focal_of(turn.facts), reckoning.Assumed()
     )
-    share = flow.share(given.shutter_s)
-    look = TEXTS["highlights.look_is"].format(
-        look=TEXTS[f"look.{look_of(share).value}"], share=measures.percent(share)
-    )
+    look = solving.look_is(turn.facts, given.shutter_s)
     settings = solving.settings_text(given, camera)
     turn.say(Role.SETTINGS, key, settings=settings, look=look)
     reasons.explain_share(turn, flow, given.shutter_s, camera)

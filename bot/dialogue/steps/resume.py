@@ -31,16 +31,18 @@ def text_to_answer(turn: Turn, text: str) -> str | None:
     if command == "start":
         arrive.start(turn)
         return None
-    turn.change_conversation(held_text=text)
+    turn.change_conversation(held_text=text, held_seen=turn.seen)
     _ask(turn)
     return None
 
 
 def _silent_for_a_night(turn: Turn) -> bool:
-    conversation = turn.context.conversation
-    if conversation.walk is None or conversation.last_at is None:
+    """Counted between messages: the hours while the bot was down are no night."""
+    conversation = turn.before.conversation
+    heard_at = conversation.heard_at or conversation.last_at
+    if turn.context.conversation.walk is None or heard_at is None:
         return False
-    return turn.now - conversation.last_at > STALE_WALK
+    return turn.origin.sent_at - heard_at > STALE_WALK
 
 
 def _ask(turn: Turn) -> None:
@@ -55,7 +57,8 @@ def _resumed(turn: Turn, text: str, command: str | None) -> str | None:
     if value is None:
         _ask(turn)
         return None
-    turn.change_conversation(held_text=None)
+    held_seen = turn.context.conversation.held_seen
+    turn.change_conversation(held_text=None, held_seen=None)
     if value == "new":
         arrive.start(turn)
         return None
@@ -63,4 +66,5 @@ def _resumed(turn: Turn, text: str, command: str | None) -> str | None:
     if waiting is None or commands.command_of(waiting) is not None:
         repeat.put_again(turn)
         return None
+    turn.seen = held_seen or turn.seen
     return waiting

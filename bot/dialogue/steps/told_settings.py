@@ -9,11 +9,10 @@ from bot.dialogue.compose import Role
 from bot.dialogue.states import State, Trigger
 from bot.dialogue.steps import reasons
 from bot.dialogue.steps.taken import take_settings
-from bot.dialogue.texts import TEXTS, measures
+from bot.dialogue.texts import measures
 from bot.dialogue.turn import Turn
 from core.exposure import Settings, ev100
 from core.series import f_number_label
-from core.water import look_of
 
 
 def answer(turn: Turn, changed: set[str]) -> bool:
@@ -57,21 +56,10 @@ def _review(turn: Turn) -> None:
         Role.SETTINGS,
         "told.better" if changed else "told.settings",
         settings=solving.settings_text(solved.given, camera),
-        look=look_is(turn, solved.given.shutter_s),
+        look=solving.look_is(turn.facts, solved.given.shutter_s),
     )
     reasons.tell_assumed(turn, solved.assumed, camera)
     turn.ask("seen")
-
-
-def look_is(turn: Turn, shutter_s: float) -> str:
-    """The look that a time makes, with its share."""
-    flow = reckoning.flowing_or_usual(
-        turn.facts, reckoning.focal_of(turn.facts), reckoning.Assumed()
-    )
-    share = flow.share(shutter_s)
-    return TEXTS["highlights.look_is"].format(
-        look=TEXTS[f"look.{look_of(share).value}"], share=measures.percent(share)
-    )
 
 
 def _say_look(turn: Turn) -> None:
@@ -81,7 +69,7 @@ def _say_look(turn: Turn) -> None:
         Role.SETTINGS,
         "told.settings",
         settings=solving.settings_text(given, camera),
-        look=look_is(turn, given.shutter_s),
+        look=solving.look_is(turn.facts, given.shutter_s),
     )
     _warn_of_f_number(turn, given.f_number)
 

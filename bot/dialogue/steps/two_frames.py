@@ -10,7 +10,7 @@ from bot.dialogue.compose import Role
 from bot.dialogue.facts import Facts, Symptom
 from bot.dialogue.reading import read
 from bot.dialogue.states import State, Trigger
-from bot.dialogue.steps import adjust, reasons, told_settings
+from bot.dialogue.steps import adjust, reasons
 from bot.dialogue.steps.taken import take_settings
 from bot.dialogue.turn import Turn
 from core.adjust import Candidate, better_time
@@ -37,7 +37,7 @@ def answer(turn: Turn, text: str) -> bool:
         Role.SETTINGS,
         "told.better_time",
         settings=solving.settings_text(given, camera),
-        look=told_settings.look_is(turn, given.shutter_s),
+        look=solving.look_is(facts, given.shutter_s),
     )
     turn.reason("why.better_time", time=shutter_label(given.shutter_s, camera.dial))
     reasons.explain_share(turn, flow, given.shutter_s, camera)

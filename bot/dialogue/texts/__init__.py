@@ -9,6 +9,7 @@ from bot.dialogue.texts.asked import ASKED
 from bot.dialogue.texts.commands import COMMAND_WORDS
 from bot.dialogue.texts.everywhere import EVERYWHERE
 from bot.dialogue.texts.frames import FRAMES
+from bot.dialogue.texts.late import LATE
 from bot.dialogue.texts.levers import LEVERS
 from bot.dialogue.texts.privacy import PRIVACY
 from bot.dialogue.texts.reasons import REASONS
@@ -23,6 +24,7 @@ TEXTS: Final[dict[str, str]] = {
     **EVERYWHERE,
     **ASKED,
     **FRAMES,
+    **LATE,
     **PRIVACY,
     **REASONS,
     **SAFETY,

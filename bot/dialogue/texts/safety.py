@@ -120,6 +120,7 @@ SAFETY: Final[dict[str, str]] = {
         "Your shared position stays in our direct room: share it here, or read it from your "
         "phone's map."
     ),
+    "danger.late": "Sent {age} ago.",
     "danger.held": "First the people. Everything else waits, your walk is kept.",
     "danger.over": "Good. Warm, dry, sit down before anything else.",
     "danger.walk_kept": "The walk is as it was.",
@@ -135,7 +136,7 @@ SAFETY: Final[dict[str, str]] = {
     "danger.from_there": (
         "From where you said, {distance} off, {focal} shows {shown}: stay at the path or railing."
     ),
-    "ask.safe": "Are all safe?",
+    "ask.safe": "Are all safe now?",
     "ask.safe.not_yet": "not yet",
     "ask.safe.yes": "yes",
     "ask.out_there": "Is anyone out there now?",

@@ -66,6 +66,17 @@ WALK: Final[dict[str, str]] = {
     "timer.turn_back_soon": (
         "15 minutes to your turn-back time, {time}: last frame, count the gear."
     ),
+    "timer.turn_back_soon_late": (
+        "This reminder is {late} late: {left} to your turn-back time, {time}. Count the gear, go."
+    ),
+    "timer.turn_back_now_late": (
+        "This reminder is {late} late: your turn-back time was {time}. Leave now. Count people "
+        "and gear."
+    ),
+    "timer.turn_back_long_past": (
+        "This reminder is {late} late: your turn-back time was {time}. Anyone still out: together, "
+        "lamps on, on the path; unsure, call the emergency number."
+    ),
     "timer.turn_back_now": "Turn-back time {time}: leave now, in the light. Count people and gear.",
     # kit
     "ask.kit": (
