@@ -44,6 +44,7 @@ _LENS_MODEL: Final = 42036
 #: All that is read; the rest of a block, which a stranger may have made endless, is not decoded.
 _READ: Final = (
     _MAKER, _MODEL, _EXPOSURE_TIME, _F_NUMBER, _SENSITIVITY, *_LONG_SENSITIVITIES, _TAKEN,
+    _TAKEN_OFFSET, _DIGITISED_OFFSET,
     _DIGITISED, _TIME_VALUE, _APERTURE_VALUE, _BIAS, _FOCAL, _WIDTH, _HEIGHT, _FOCAL_FULL_FRAME,
     _LENS_MODEL, _ORIENTATION,
 )  # fmt: skip

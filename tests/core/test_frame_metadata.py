@@ -263,3 +263,20 @@ def test_any_value_is_survived(tags: dict[int, Any]) -> None:
     for value in vars(settings).values():
         assert value is None or (math.isfinite(value) and value > 0)
     assert isinstance(settings, CameraSettings)
+
+
+def test_all_that_is_asked_for_is_read_from_a_file() -> None:
+    """No tag that metadata come from is missing among those that are taken out of a block."""
+
+    class Asked(dict[int, object]):
+        def get(self, tag: int, default: object = None) -> object:
+            asked.add(tag)
+            return super().get(tag, default)
+
+    asked: set[int] = set()
+    read_metadata(Asked())
+    read_metadata(Asked({36867: "2027:06:21 09:14:00"}))
+    stated_size(Asked())
+    block = exif_block(inner=dict.fromkeys(asked, 7))
+    assert len(asked) > 15
+    assert set(exif_tags(lambda: block)) == asked
