@@ -17,6 +17,7 @@ import pillow_heif
 from pydantic import TypeAdapter
 
 from bot.pictures.marked_frame import draw_marked_frame
+from bot.runtime.confinement import confine
 from bot.runtime.faults import where_it_broke
 from core.errors import FrameFault, UnreadableFrameError
 from core.frame.check import check_frame
@@ -95,6 +96,7 @@ def answer_one(
     """
     _be_quiet()
     _limit(limits)
+    confine()
     data = connection.recv_bytes(limits.file_bytes)
     answer, picture = _found(work, data, camera_pixels, limits.pixels)
     connection.send_bytes(ANSWERS.dump_json(answer))
@@ -126,7 +128,7 @@ def _be_quiet() -> None:
 
 
 def _limit(limits: FrameLimits) -> None:
-    """Bound memory, processor time and threads; write no file and leave no core."""
+    """Bound memory, processor time and threads; open and write no file and leave no core."""
     cv2.setNumThreads(1)
     pillow_heif.options.DECODE_THREADS = 1
     # Libraries take address space at will when they are loaded; only what comes on top is bound.
@@ -139,5 +141,6 @@ def _limit(limits: FrameLimits) -> None:
         (resource.RLIMIT_CPU, cpu_s, cpu_s + 1),
         (resource.RLIMIT_FSIZE, 0, 0),
         (resource.RLIMIT_CORE, 0, 0),
+        (resource.RLIMIT_NOFILE, 0, 0),
     ):
         resource.setrlimit(kind, (soft, hard))

@@ -6,6 +6,7 @@ import asyncio
 import logging
 import multiprocessing
 import signal
+import sys
 import threading
 import time
 from dataclasses import dataclass, field
@@ -15,6 +16,7 @@ from typing import Final
 
 from pydantic import ValidationError
 
+from bot.runtime.confinement import confine
 from bot.runtime.frame_child import (
     ANSWERS,
     FrameLimits,
@@ -88,8 +90,10 @@ class FrameServer:
         """Start the fork server and wait until it has its libraries; how long it took [s]."""
         self._stopped = False
         began = time.monotonic()
-        await asyncio.to_thread(_warm_up, self._context)
+        confined = await asyncio.to_thread(_warm_up, self._context)
         took_s = time.monotonic() - began
+        if not confined:
+            _LOG.warning("frames are read inside limits, but this system can't confine a process")
         _LOG.info("frame server ready after %.2f s", took_s)
         return took_s
 
@@ -112,15 +116,23 @@ class FrameServer:
             numbers = {"bytes": float(len(data)), "limit": float(self._limits.file_bytes)}
             return FrameOutcome(fault=FrameFault.TOO_MANY_BYTES, numbers=numbers)
         async with self._slots:
-            if self._stopped:
-                return FrameOutcome(fault=FrameFault.CRASHED)
-            child = _Child(self._context, self._work, camera_pixels, self._limits)
-            self._running.add(child)
-            try:
-                return await asyncio.to_thread(child.ask, data)
-            finally:  # cancelled, most often: the thread ends with the process
-                child.end()
-                self._running.discard(child)
+            outcome = await self._ask(data, camera_pixels)
+            if outcome is None:  # the fork server was gone; whoever asks for a process restarts it
+                _LOG.warning("the fork server of frames is started anew")
+                outcome = await self._ask(data, camera_pixels)
+        return outcome or FrameOutcome(fault=FrameFault.CRASHED)
+
+    async def _ask(self, data: bytes, camera_pixels: tuple[int, int] | None) -> FrameOutcome | None:
+        """The outcome of one process; None when none came to be."""
+        if self._stopped:
+            return FrameOutcome(fault=FrameFault.CRASHED)
+        child = _Child(self._context, self._work, camera_pixels, self._limits)
+        self._running.add(child)
+        try:
+            return await asyncio.to_thread(child.ask, data)
+        finally:  # cancelled, most often: the thread ends with the process
+            child.end()
+            self._running.discard(child)
 
 
 class _Child:
@@ -142,8 +154,12 @@ class _Child:
         self._late = False
         self._ended = False
 
-    def ask(self, data: bytes) -> FrameOutcome:
-        """Start the process, send it the file and wait for its answer or its end."""
+    def ask(self, data: bytes) -> FrameOutcome | None:
+        """Start the process, send it the file and wait for its answer or its end.
+
+        Returns:
+            None when no process could be started, though nobody ended it.
+        """
         ours, theirs = self._context.Pipe()
         deadline = threading.Timer(self._limits.time_s, self._expire)
         deadline.daemon = True
@@ -153,8 +169,8 @@ class _Child:
             ours.send_bytes(data)
             answer = ours.recv_bytes(self._limits.report_bytes)
             picture = ours.recv_bytes(self._limits.picture_bytes)
-        except (EOFError, OSError):
-            return FrameOutcome(fault=self._cause_of_death())
+        except (EOFError, OSError) as error:
+            return self._failure(error)
         finally:
             deadline.cancel()
             ours.close()
@@ -174,25 +190,40 @@ class _Child:
             args=(theirs, self._work, self._camera_pixels, self._limits),
             daemon=True,
         )
-        with theirs, self._lock:
-            if self._ended:
-                raise EOFError
-            process.start()
+        with theirs:
+            self._go_on()
+            process.start()  # without the lock: a fork server that starts anew takes seconds
+        with self._lock:
             self._process = process
+            if self._ended:
+                process.kill()
+
+    def _go_on(self) -> None:
+        if self._ended:
+            raise EOFError
 
     def _expire(self) -> None:
         self._late = True
         self.end()
 
-    def _cause_of_death(self) -> FrameFault:
-        if self._process is None:
-            return FrameFault.CRASHED  # ended before it began, or the fork server is gone
+    def _failure(self, error: EOFError | OSError) -> FrameOutcome | None:
+        """What a connection that broke means."""
+        if self._process is None:  # ended before it began, or the fork server is gone
+            return FrameOutcome(fault=FrameFault.CRASHED) if self._ended else None
+        if isinstance(error, OSError) and error.errno is None:
+            _LOG.warning("the process of a frame said more than it may")
+            return FrameOutcome(fault=FrameFault.CRASHED)
         self._process.join(_ENDING_S)
-        code = self._process.exitcode
+        return FrameOutcome(fault=self._cause_of_death(self._process.exitcode))
+
+    def _cause_of_death(self, code: int | None) -> FrameFault:
         if self._late or code == -signal.SIGXCPU:
             return FrameFault.TOO_SLOW
-        if code == -signal.SIGKILL and not self._ended:
+        if self._ended:
+            return FrameFault.CRASHED
+        if code == -signal.SIGKILL:
             return FrameFault.TOO_MUCH_MEMORY  # nobody here did it: the kernel was out of memory
+        _LOG.warning("the process of a frame ended with code %s", code)
         return FrameFault.CRASHED
 
     def _put_away(self) -> None:
@@ -215,13 +246,17 @@ def _read(answer: bytes, picture: bytes) -> FrameOutcome:
     return FrameOutcome(found.report, found.fault, found.numbers, picture or None)
 
 
-def _warm_up(context: ForkServerContext) -> None:
+def _warm_up(context: ForkServerContext) -> bool:
+    """Start the fork server; whether its processes can be confined."""
     context.set_forkserver_preload(_PRELOAD)
-    process = context.Process(target=_nothing, daemon=True)
+    process = context.Process(target=_try_confinement, daemon=True)
     process.start()
     process.join()
+    confined = process.exitcode == 0
     process.close()
+    return confined
 
 
-def _nothing() -> None:
+def _try_confinement() -> None:
     """What the first process does; it is there when the server has its libraries."""
+    sys.exit(0 if confine() else 1)

@@ -3,10 +3,16 @@
 from __future__ import annotations
 
 import ctypes
+import errno
 import os
+import resource
 import signal
+import socket
 import sys
+import tempfile
+import threading
 import time
+from collections.abc import Callable
 from pathlib import Path
 
 import cv2
@@ -14,6 +20,11 @@ import numpy as np
 
 from bot.runtime.frame_child import Answer, check_and_draw
 from core.errors import FrameFault
+
+#: What the process is like when it has just been forked; later it may open no file.
+_STATUS = Path("/proc/self/status").read_text("ascii")
+#: A file that is open already.
+_OPEN_FILE = tempfile.TemporaryFile()  # noqa: SIM115  # for as long as the process
 
 Camera = tuple[int, int] | None
 Result = tuple[Answer, bytes]
@@ -68,23 +79,83 @@ def talk_too_much() -> Result:
     return Answer(broke="x" * 1_000_000), b""
 
 
-def write_a_file() -> Result:
+def refused(deed: Callable[[], object]) -> Result:
+    """Try a thing, and say with which error it was refused; 0: it was done."""
     try:
-        Path("never.bin").write_bytes(b"x" * 10)
+        deed()
     except OSError as error:
-        Path("never.bin").unlink(missing_ok=True)
-        return say(errno=error.errno or 0)
-    return say()
+        return say(errno=error.errno or -1)
+    return say(errno=0)
+
+
+def write_a_file() -> Result:
+    return refused(lambda: Path("never.bin").write_bytes(b"x" * 10))
+
+
+def write_past_the_confinement() -> Result:
+    """What the limits alone refuse, where a process cannot be confined."""
+    return refused(lambda: os.write(_OPEN_FILE.fileno(), b"x" * 10))
+
+
+def read_a_file() -> Result:
+    return refused(lambda: Path(__file__).read_bytes())
+
+
+def delete_a_file() -> Result:
+    return refused(lambda: Path("never.bin").unlink())
+
+
+def reach_the_network() -> Result:
+    return refused(lambda: socket.socket(socket.AF_INET, socket.SOCK_STREAM))
+
+
+def start_a_program() -> Result:
+    return refused(lambda: os.execv(sys.executable, [sys.executable]))  # noqa: S606
+
+
+def fork() -> Result:
+    return refused(os.fork)
+
+
+def kill_its_server() -> Result:
+    return refused(lambda: os.kill(os.getppid(), signal.SIGKILL))
+
+
+def lift_its_limits() -> Result:
+    def lift() -> None:
+        try:
+            resource.setrlimit(resource.RLIMIT_CPU, (1000, 1000))
+        except ValueError as error:  # the library's word for EPERM
+            raise PermissionError(errno.EPERM, "") from error
+
+    return refused(lift)
+
+
+def start_a_thread() -> Result:
+    thread = threading.Thread(target=time.sleep, args=(0,))
+    thread.start()
+    thread.join()
+    return say(errno=0)
+
+
+def nap() -> Result:
+    time.sleep(1)
+    return say(slept=1)
+
+
+def refuse_confinement() -> None:
+    """The first process on a system that cannot confine one."""
+    sys.exit(1)
 
 
 def tell_of_myself() -> Result:
     """Whether this process has decoded anything before, prints, and how many threads it has."""
     os.write(2, b"this must not be seen")
-    status = Path("/proc/self/status").read_text("ascii")
-    threads = int(status.split("Threads:")[1].split()[0])
+    threads = int(_STATUS.split("Threads:")[1].split()[0])
     warm = float("core.frame.check" in sys.modules and "bot.pictures.marked_frame" in sys.modules)
     return say(
         pid=os.getpid(),
+        parent=os.getppid(),
         threads=threads,
         warm=warm,
         decoded=float("PIL.GifImagePlugin" in sys.modules),
@@ -95,6 +166,8 @@ DEEDS = {
     deed.__name__: deed
     for deed in (
         hang, spin, swallow_memory, swallow_memory_in_opencv, crash, be_killed, bug,
-        talk_too_much, write_a_file, tell_of_myself,
+        talk_too_much, write_a_file, write_past_the_confinement, read_a_file, delete_a_file,
+        reach_the_network, start_a_program, fork, kill_its_server, lift_its_limits,
+        start_a_thread, nap, tell_of_myself,
     )
 }  # fmt: skip

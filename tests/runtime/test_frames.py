@@ -3,26 +3,30 @@
 from __future__ import annotations
 
 import asyncio
+import errno
 import io
 import logging
 import multiprocessing
 import os
+import platform
 import resource
 import signal
+import threading
 import time
 from collections.abc import AsyncIterator
+from multiprocessing.context import ForkServerProcess
 
 import numpy as np
 import pytest
 from PIL import Image
 
-from bot.runtime import frame_child
+from bot.runtime import confinement, frame_child
 from bot.runtime import frames as serving
 from bot.runtime.frame_child import ANSWERS, Answer, FrameLimits, check_and_draw
 from bot.runtime.frames import FrameOutcome, FrameServer
 from core.errors import FrameFault, UnreadableFrameError
 from core.frame.report import AreaKind, SizeNote
-from tests.runtime.frame_targets import do
+from tests.runtime.frame_targets import do, refuse_confinement
 
 MEBIBYTE = 2**20
 
@@ -76,7 +80,7 @@ async def test_report_and_picture() -> None:
         (b"be_killed", FrameFault.TOO_MUCH_MEMORY, {}),  # as the kernel does, out of memory
         (b"talk_too_much", FrameFault.CRASHED, {}),
         (b"bug", FrameFault.CRASHED, {}),
-        (b"write_a_file", FrameFault.DAMAGED, {"errno": 27}),  # EFBIG
+        (b"write_past_the_confinement", FrameFault.DAMAGED, {"errno": errno.EFBIG}),
     ],
     ids=lambda value: value[:12].decode("latin-1") if isinstance(value, bytes) else None,
 )
@@ -88,6 +92,97 @@ async def test_faults(
     outcome = await server.check(data, None)
     assert (outcome.report, outcome.fault, outcome.numbers) == (None, fault, numbers)
     assert time.monotonic() - began < 15
+
+
+@pytest.mark.parametrize(
+    ("deed", "number"),
+    [
+        (b"write_a_file", errno.EPERM),
+        (b"read_a_file", errno.EPERM),
+        (b"delete_a_file", errno.EPERM),
+        (b"reach_the_network", errno.EPERM),
+        (b"start_a_program", errno.EPERM),
+        (b"fork", errno.EPERM),
+        (b"kill_its_server", errno.EPERM),
+        (b"lift_its_limits", errno.EPERM),
+        (b"start_a_thread", 0),
+    ],
+    ids=lambda value: value.decode() if isinstance(value, bytes) else None,
+)
+async def test_confinement(server: FrameServer, deed: bytes, number: int) -> None:
+    """Whoever takes over a decoder reaches no file, network, program or other process."""
+    assert (await server.check(deed)).numbers == {"errno": number}
+
+
+async def test_without_confinement_the_limits_hold(
+    caplog: pytest.LogCaptureFixture, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    """On a system that cannot confine a process the operator is told so, once."""
+    monkeypatch.setattr(serving, "_try_confinement", refuse_confinement)
+    frame_server = FrameServer()
+    with caplog.at_level(logging.WARNING):
+        await frame_server.start()
+    assert caplog.text.count("can't confine") == 1
+    monkeypatch.setattr(platform, "machine", lambda: "abacus")
+    assert not confinement.confine()
+
+
+@pytest.mark.parametrize("machine", confinement._MACHINES.values(), ids=confinement._MACHINES)
+def test_the_filter_jumps_within_itself(machine: confinement._Machine) -> None:
+    """Every jump ends on an instruction, and the last one refuses."""
+    instructions = confinement._filter(machine, 4711)
+    for at, (_, if_so, if_not, _) in enumerate(instructions):
+        assert at + 1 + max(if_so, if_not) <= len(instructions) - (at < len(instructions) - 1)
+    assert instructions[-1] == (6, 0, 0, 0x00050000 | errno.EPERM)
+
+
+async def test_the_fork_server_is_started_anew(
+    server: FrameServer, caplog: pytest.LogCaptureFixture
+) -> None:
+    """When the fork server dies, what runs is finished and the next file is measured."""
+    running = asyncio.create_task(server.check(b"nap"))
+    parent = int((await server.check(b"tell_of_myself")).numbers["parent"])
+    os.kill(parent, signal.SIGKILL)
+    assert (await server.check(picture())).report is not None
+    assert (await running).numbers == {"slept": 1}
+    told = (await server.check(b"tell_of_myself")).numbers
+    assert told["parent"] != parent
+    assert (told["threads"], told["warm"]) == (1, 1)
+    assert not [record for record in caplog.records if record.levelno >= logging.ERROR]
+
+
+async def test_no_process_at_all(monkeypatch: pytest.MonkeyPatch) -> None:
+    """When no process comes to be, even at a second try, the file is not blamed on a decoder."""
+    tries = []
+
+    def nothing(*child: object) -> None:
+        tries.append(child)
+        raise ConnectionRefusedError
+
+    monkeypatch.setattr(serving._Child, "_start", nothing)
+    assert await FrameServer().check(picture()) == FrameOutcome(fault=FrameFault.CRASHED)
+    assert len(tries) == 2
+
+
+async def test_ending_does_not_wait_for_a_start(monkeypatch: pytest.MonkeyPatch) -> None:
+    """Who gives up while a process is being started is not held up, and the process is killed."""
+    began, go_on = threading.Event(), threading.Event()
+    start = ForkServerProcess.start
+
+    def slow_start(self: ForkServerProcess) -> None:
+        began.set()
+        assert go_on.wait(10)
+        start(self)
+
+    monkeypatch.setattr(ForkServerProcess, "start", slow_start)
+    child = serving._Child(multiprocessing.get_context("forkserver"), do, None, FrameLimits())
+    asking = asyncio.create_task(asyncio.to_thread(child.ask, b"hang"))
+    await asyncio.to_thread(began.wait, 10)
+    child.end()
+    go_on.set()
+    outcome = await asking
+    assert outcome is not None
+    assert outcome.fault is FrameFault.CRASHED
 
 
 async def test_processor_time_is_bounded(monkeypatch: pytest.MonkeyPatch) -> None:
@@ -249,6 +344,7 @@ def test_the_child_sets_its_limits_first(monkeypatch: pytest.MonkeyPatch) -> Non
         def close(self) -> None:
             steps.append("close")
 
+    monkeypatch.setattr(frame_child, "confine", lambda: steps.append("confine"))
     monkeypatch.setattr(os, "dup2", lambda _from, to: steps.append(("quiet", to)))
     monkeypatch.setattr(signal, "signal", lambda number, _: steps.append(number))
     monkeypatch.setattr(resource, "setrlimit", lambda kind, value: steps.append((kind, value)))
@@ -259,6 +355,8 @@ def test_the_child_sets_its_limits_first(monkeypatch: pytest.MonkeyPatch) -> Non
         (resource.RLIMIT_CPU, (3, 4)),
         (resource.RLIMIT_FSIZE, (0, 0)),
         (resource.RLIMIT_CORE, (0, 0)),
+        (resource.RLIMIT_NOFILE, (0, 0)),
+        "confine",
         ("take", limits.file_bytes),
         "send True",
         "send False",
