@@ -124,6 +124,13 @@ class Person:
             room_id, f"* {text}", **{"m.new_content": new, "m.relates_to": relation}
         )
 
+    async def react(self, room_id: str, event_id: str, key: str) -> str:
+        """Put a reaction on an event."""
+        relation = {"rel_type": "m.annotation", "event_id": event_id, "key": key}
+        answer = await self.client.room_send(room_id, "m.reaction", {"m.relates_to": relation})
+        assert isinstance(answer, RoomSendResponse), answer
+        return str(answer.event_id)
+
     async def share_place(self, room_id: str, geo_uri: str) -> str:
         """Send a location."""
         return await self.send(
