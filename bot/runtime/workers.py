@@ -16,7 +16,13 @@ from typing import Final
 from sqlalchemy.exc import SQLAlchemyError
 
 from bot.dialogue.actions import Say
-from bot.dialogue.events import Event, TextReceived
+from bot.dialogue.events import (
+    Event,
+    FrameReceived,
+    OtherReceived,
+    PlaceReceived,
+    TextReceived,
+)
 from bot.dialogue.terms import Terms
 from bot.runtime.faults import where_it_broke
 from bot.runtime.pauses import Wake, pause_s
@@ -28,6 +34,8 @@ _LOG: Final = logging.getLogger(__name__)
 
 #: An event found unanswered at so many starts is taken for what stopped the process (own rule).
 _ATTEMPTS: Final = 3
+#: Events of a person that get an answer, at once or when they are measured.
+_ANSWERED: Final = (TextReceived, FrameReceived, PlaceReceived, OtherReceived)
 
 
 @dataclass(frozen=True)
@@ -131,7 +139,7 @@ class Workers:
                     return await self._store.finish_event(await self._result(row))
 
     async def _result(self, row: InboxRow) -> Result:
-        row = await self._with_question(row)
+        row = self._with_queue(await self._with_question(row))
         stored = await self._store.read_context(row.key)
         known = read_parts(stored, row.event.origin)
         before = known.model_copy(update={"terms": await self._terms(row.event)})
@@ -152,6 +160,13 @@ class Workers:
             return row
         name = await self._store.question_of(row.key, event.replies_to)
         return replace(row, event=event.model_copy(update={"answers": name}))
+
+    def _with_queue(self, row: InboxRow) -> InboxRow:
+        """The event tells how many of the person's messages wait behind it."""
+        waiting = [r.event for r in self._waiting.get(row.key, ()) if r.position > row.position]
+        behind = sum(isinstance(event, _ANSWERED) and event.origin.addressed for event in waiting)
+        origin = row.event.origin.model_copy(update={"behind": behind})
+        return replace(row, event=row.event.model_copy(update={"origin": origin}))
 
     def _failed(self, row: InboxRow, broken: str) -> tuple[Say, ...]:
         """Log what broke, and say so with the number under which it is logged."""

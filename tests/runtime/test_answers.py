@@ -79,6 +79,22 @@ async def test_answers_stand_where_the_question_stood(
     assert (said.thread_id, said.reply_to, said.mentions) == (thread, reply, mentions)
 
 
+async def test_a_message_knows_how_many_wait_behind_it(world: World) -> None:
+    """Of several that came together, those count that get an answer: no withdrawal, no aside."""
+    behind: list[int] = []
+
+    def look(context: Context, event: Event, now: datetime) -> tuple[Context, tuple[Action, ...]]:
+        del now
+        behind.append(event.origin.behind)
+        return context, ()
+
+    aside = text("to you all", addressed=False)
+    gone = Withdrawn(origin=origin(), event_id="$nothing")
+    three = (text("one"), frame(), aside, gone, text("two"))
+    await world.says(*three, dialogue=Dialogue(look, failure))
+    assert behind == [2, 1, 1, 1, 0]
+
+
 async def test_threads_share_a_conversation_in_a_direct_room_only(world: World) -> None:
     """The count goes on through threads of a direct room and begins anew in those of a group."""
     await world.says(text("a"), text("b", thread_id="$one"))
