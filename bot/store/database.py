@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import asyncio
+from collections.abc import Awaitable, Callable
 from pathlib import Path
 from typing import Final
 
@@ -11,10 +12,19 @@ from alembic.config import Config
 from alembic.runtime.migration import MigrationContext
 from alembic.script import ScriptDirectory
 from sqlalchemy import Connection, make_url
+from sqlalchemy.exc import SQLAlchemyError
 
+from bot.runtime.pauses import pause_s
+from bot.runtime.trouble import Trouble
 from bot.store.engines import Answer, Transaction, engine_for
+from bot.store.failures import passing
 
 _MIGRATIONS: Final = Path(__file__).parent / "migrations"
+
+#: Two writers that meet try again at once, in tens of milliseconds (own rule); when that does not
+#: part them, it is trouble that is told.
+_QUICK_S: Final = 0.02
+_QUICK_TRIES: Final = 5
 
 
 class SchemaNewerError(Exception):
@@ -37,6 +47,10 @@ class SchemaNewerError(Exception):
 class Database:
     """One database, with one writer at a time.
 
+    A failure that passes (a full disk, a lock that another process holds, a server that starts)
+    is waited out here: the call returns when the work is done, and the log tells it once. So
+    nobody who uses the database can lose what it did not take.
+
     Args:
         url: `sqlite:///…` or `postgresql+asyncpg://…`.
     """
@@ -44,6 +58,9 @@ class Database:
     def __init__(self, url: str) -> None:
         self._url = make_url(url)
         self._engine = engine_for(self._url)
+        # One each: on a full disk reading goes on while writing does not.
+        self._reading = Trouble("reading from the store")
+        self._writing = Trouble("writing to the store")
 
     async def open(self) -> None:
         """Make the folder and the file if need be, and bring the schema up to date.
@@ -54,32 +71,80 @@ class Database:
         if self._url.get_backend_name() == "sqlite" and self._url.database:
             folder = Path(self._url.database).parent
             await asyncio.to_thread(folder.mkdir, mode=0o700, parents=True, exist_ok=True)
-        await self.write(_migrate)
+        await self.write(migrate)
 
     async def close(self) -> None:
         """Close all connections."""
         await self._engine.close()
 
     async def read(self, question: Transaction[Answer]) -> Answer:
-        """Ask something."""
-        return await self._engine.run(question)
+        """Ask something; all of it is asked of one state of the database."""
+        return await _waited_out(lambda: self._engine.run(question, writes=False), self._reading)
 
     async def write(self, change: Transaction[Answer]) -> Answer:
-        """Change something: all of it when the function returns, nothing when it raises."""
-        return await self._engine.run(change)
+        """Change something: all of it when the function returns, nothing when it raises.
+
+        Args:
+            change: is run again, from its beginning, when another process was quicker or the
+                database failed for a while.
+        """
+        return await _waited_out(lambda: self._engine.run(change, writes=True), self._writing)
 
     async def shred(self) -> None:
         """Take what was deleted out of the database's files, so that no byte of it stays."""
-        await self._engine.shred()
+        await _waited_out(self._engine.shred, self._writing)
 
 
-def _migrate(connection: Connection, target: str = "head") -> None:
-    config = Config()
-    config.set_main_option("script_location", str(_MIGRATIONS).replace("%", "%%"))
+async def _waited_out(work: Callable[[], Awaitable[Answer]], trouble: Trouble) -> Answer:
+    """The result of `work()`, repeated while it fails in a way that passes."""
+    failures = 0
+    while True:
+        try:
+            result = await work()
+        except SQLAlchemyError as error:
+            failure = passing(error)
+            if failure is None:
+                raise
+            failures += 1
+            if not failure.quick or failures > _QUICK_TRIES:
+                trouble.met(failure.kind)
+            await asyncio.sleep(pause_s(failures, _QUICK_S if failure.quick else 1.0))
+        else:
+            trouble.over()
+            return result
+
+
+def newest_schema() -> str:
+    """The schema that this version writes."""
+    return str(ScriptDirectory.from_config(_config()).get_current_head())
+
+
+def found_schema(connection: Connection) -> str | None:
+    """The schema that a database has, None when it has none yet."""
+    return MigrationContext.configure(connection).get_current_revision()
+
+
+def migrate(connection: Connection, target: str = "head") -> None:
+    """Bring a database to a schema, inside the caller's transaction.
+
+    Args:
+        connection: to the database.
+        target: number of the schema.
+
+    Raises:
+        SchemaNewerError: it has a schema that this version does not know.
+    """
+    config = _config()
     config.attributes["connection"] = connection
     scripts = ScriptDirectory.from_config(config)
-    found = MigrationContext.configure(connection).get_current_revision()
+    found = found_schema(connection)
     known = {script.revision for script in scripts.walk_revisions()}
     if found is not None and found not in known:
         raise SchemaNewerError(found, str(scripts.get_current_head()))
     command.upgrade(config, target)
+
+
+def _config() -> Config:
+    config = Config()
+    config.set_main_option("script_location", str(_MIGRATIONS).replace("%", "%%"))
+    return config
