@@ -146,6 +146,10 @@ class SecondClient:
         if event["sender"] == self.user_id:
             return
         shield = tuple(event.pop("shield", None) or ()) or None
-        self.seen.append(Seen(**{"content": {}, **event}, shield=shield))
+        seen = Seen(**{"content": {}, **event}, shield=shield)
+        # The library shows an event again when it files it under its thread.
+        if any((known.event_id, known.type) == (seen.event_id, seen.type) for known in self.seen):
+            return
+        self.seen.append(seen)
         async with self._news:
             self._news.notify_all()

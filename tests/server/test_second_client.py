@@ -253,4 +253,14 @@ async def test_a_mention_calls_the_bot_in_a_group(
         assert (answer.thread_id, answer.reply_to) == (root, asked.event_id)
         await meeting.does("take_back", event_id=tap_id)
         assert (await meeting.hears(TEXTS["back.done"])).thread_id == root
-        assert len(meeting.said) == 4, meeting.said
+        assert len(meeting.said) == 4
+
+
+@pytest.mark.parametrize("in_room", [False, True], ids=["to_device", "in_room"])
+async def test_the_bot_is_verified_by_emoji(meeting: Meeting, in_room: bool) -> None:
+    """Both sides see the same seven, the log names them, and the client trusts the bot's keys."""
+    where = {"room_id": meeting.room_id} if in_room else {}
+    bot = meeting.bot
+    compared = await meeting.fern.asks("verify", user_id=bot.account.user_id, **where)
+    assert len(compared) == 7
+    assert ", ".join(compared).casefold() in bot.log_path.read_text().casefold()

@@ -6,6 +6,7 @@
 import { once } from "node:events";
 import { readFile } from "node:fs/promises";
 import { createInterface } from "node:readline";
+import { setTimeout } from "node:timers/promises";
 
 // The output is for answers alone; the libraries keep what `console` is when they are loaded.
 for (const level of ["debug", "trace", "log", "info", "warn"]) console[level] = () => {};
@@ -131,25 +132,32 @@ const commands = {
         return (await client.redactEvent(room_id, event_id)).event_id;
     },
 
-    // Compare emoji with another's device, or in the room that both are in; both sides agree.
-    async verify({ user_id, device_id, room_id }) {
+    // Compare emoji with another's only device, or in a room that both are in; both sides agree.
+    async verify({ user_id, room_id }) {
         const crypto = client.getCrypto();
+        const devices = (await crypto.getUserDeviceInfo([user_id])).get(user_id);
         const request = room_id
             ? await crypto.requestVerificationDM(user_id, room_id)
-            : await crypto.requestDeviceVerification(user_id, device_id);
+            : await crypto.requestDeviceVerification(user_id, [...devices.keys()][0]);
         const { Ready, Cancelled, Done } = cryptoApi.VerificationPhase;
-        const reached = (phase) => () => [phase, Cancelled].includes(request.phase);
-        await until(reached(Ready), cryptoApi.VerificationRequestEvent.Change, request);
+        const reaches = async (phase) => {
+            const over = () => [phase, Cancelled].includes(request.phase);
+            await until(over, cryptoApi.VerificationRequestEvent.Change, request);
+            if (request.phase !== phase) throw new Error(`cancelled: ${request.cancellationCode}`);
+        };
+        await reaches(Ready);
         const verifier = await request.startVerification("m.sas.v1");
-        const shown = once(verifier, cryptoApi.VerifierEvent.ShowSas);
         const verified = verifier.verify();
-        const [sas] = await Promise.race([shown, verified.then(() => [])]);
+        const shown = () => verifier.getShowSasCallbacks();
+        await Promise.race([until(shown, cryptoApi.VerifierEvent.ShowSas, verifier), verified]);
+        const sas = shown();
         await sas.confirm();
         await verified;
-        await until(reached(Done), cryptoApi.VerificationRequestEvent.Change, request);
-        if (request.phase !== Done) throw new Error(`cancelled: ${request.cancellationCode}`);
-        const status = await crypto.getUserVerificationStatus(user_id);
-        return { emoji: sas.sas.emoji.map(([, name]) => name), verified: status.isVerified() };
+        await reaches(Done);
+        // Trusted once the signature of the other's keys has been to the server and back.
+        const isTrusted = async () => (await crypto.getUserVerificationStatus(user_id)).isVerified();
+        while (!(await isTrusted())) await setTimeout(50);
+        return sas.sas.emoji.map(([, name]) => name);
     },
 
     async stop() {
