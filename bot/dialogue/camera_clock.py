@@ -27,6 +27,11 @@ class Stamp:
     local: datetime
     offset: timedelta | None = None
 
+    @property
+    def as_utc(self) -> datetime:
+        """The stamp taken at its word; without a zone as if it were of UTC."""
+        return self.local.replace(tzinfo=UTC) - (self.offset or timedelta(0))
+
 
 def stamp_of(taken_at: str | None, offset_min: int | None) -> Stamp | None:
     """The stamp of a report, None where the file has none."""
@@ -41,14 +46,14 @@ def taken_between(
 ) -> Seen | None:
     """Between which moments a frame was taken.
 
-    What is known best counts: how far ahead of UTC this camera's clock was found to be, the zone
-    that the camera states, the zone of the place; without any, all zones of the earth.
+    What is known best counts: how far off this camera's clock was found to be, the zone that the
+    camera states, the zone of the place; without any, all zones of the earth.
 
     Args:
         stamp: what the file says.
         sent_at: when it reached the server; it was taken before.
         zone: of the place.
-        ahead: the camera's clock less UTC, learned from a frame that was sent at once.
+        ahead: the stamp at its word less the true time, learned from a frame sent at once.
 
     Returns:
         The interval, None where the stamp says nothing: a clock in the future, or one that a
@@ -56,10 +61,8 @@ def taken_between(
     """
     if ahead is None and stamp.offset is None and zone is None:
         return _in_any_zone(stamp, sent_at)
-    if ahead is not None:
-        taken = stamp.local.replace(tzinfo=UTC) - ahead
-    elif stamp.offset is not None:
-        taken = stamp.local.replace(tzinfo=UTC) - stamp.offset
+    if ahead is not None or stamp.offset is not None:
+        taken = stamp.as_utc - (ahead or timedelta(0))
     else:
         taken = stamp.local.replace(tzinfo=zone).astimezone(UTC)
     slack = AT_ONCE if ahead is not None else CLOCKS_DIFFER
@@ -71,12 +74,11 @@ def taken_between(
 
 def _in_any_zone(stamp: Stamp, sent_at: datetime) -> Seen | None:
     """Old in every zone of the earth, or nothing is known."""
-    as_utc = stamp.local.replace(tzinfo=UTC)
-    latest = as_utc - WESTERNMOST
+    latest = stamp.as_utc - WESTERNMOST
     if latest >= sent_at:
         return None
     return Seen(
-        earliest=as_utc - EASTERNMOST,
+        earliest=stamp.as_utc - EASTERNMOST,
         latest=latest,
         by=KnownBy.STAMP,
         words=stamp.local.isoformat(),
@@ -84,5 +86,5 @@ def _in_any_zone(stamp: Stamp, sent_at: datetime) -> Seen | None:
 
 
 def ahead_of_utc(stamp: Stamp, taken: datetime) -> timedelta:
-    """How far the camera's clock is ahead of UTC, from a frame whose time is known."""
-    return stamp.local.replace(tzinfo=UTC) - taken
+    """How far a stamp at its word is ahead of the time when the frame was taken."""
+    return stamp.as_utc - taken

@@ -152,8 +152,9 @@ class Waiting(_Stored):
     #: The question that the words reply to, where they reply to one.
     answers: str | None = None
     seen: Seen
-    #: When it reached the server.
+    #: When it reached the server, and what then is called.
     sent_at: AwareDatetime
+    when: str
 
 
 class Conversation(_Stored):

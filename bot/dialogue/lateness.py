@@ -182,7 +182,7 @@ def _ago(arrival: Arrival, ago: timedelta) -> Seen:
         earliest=typed_from - ago * (1 + _ABOUT),
         latest=arrival.sent_at - ago * (1 - _ABOUT),
         by=KnownBy.WORDS,
-        likely=None if arrival.silent_since else arrival.sent_at - ago,
+        likely=arrival.sent_at - ago,
     )
 
 
@@ -264,8 +264,8 @@ def standing(seen: Seen, now: datetime, day: Day) -> Standing:
         day: sun and turn-back time around now.
     """
     holds = light_holds(now, day)
-    ended = [moment for moment in (day.sunset, day.leave_at) if moment is not None]
-    over = any(seen.latest < moment <= now for moment in ended)
+    over = day.leave_at is not None and day.leave_at <= now
+    over = over or (day.sunset is not None and seen.latest < day.sunset <= now)
     youngest, oldest = now - seen.latest, now - seen.earliest
     if youngest >= GONE_AFTER or (over and youngest > holds):
         return Standing.GONE

@@ -43,6 +43,12 @@ _BLINKS: Final = {
     "sheet": _SHEET,
 }
 
+_LIGHT: Final = {
+    "yes": r"same|still|unchanged|yes|no change",
+    "darker": r"darker|dimmer|clouds?|clouded|shade|shady|duller",
+    "brighter": r"brighter|lighter|sun|sunny",
+    "left": r"left|leaving|gone|home|car|hotel|over|packed|walking",
+}
 #: By question and option: words that name it.
 _HEARD: Final[Mapping[str, Mapping[str, str]]] = {
     "top": {
@@ -84,6 +90,9 @@ _HEARD: Final[Mapping[str, Mapping[str, str]]] = {
         "section": r"section|part|detail|crop|stay",
     },
     "sky_gap": {"moved": r"moved?|tilt(?:ed)?|done", "bracket": r"bracket(?:ed|ing)?|two frames"},
+    "light_still": _LIGHT,
+    "light_still_frame": _LIGHT
+    | {"clock": r"clock|just (?:now|taken|took)|wrong (?:time|date|hour)"},
     "area": {"water": r"water|foam|fall", "sky": r"sky|clouds?"},
 }
 

@@ -73,7 +73,9 @@ def report(
         file_kind="JPEG",
         width=4000,
         height=6000,
-        metadata=FrameMetadata(settings=settings, from_phone=from_phone, present=True),
+        metadata=FrameMetadata(
+            settings=settings, maker="Alder", from_phone=from_phone, present=True
+        ),
         size_note=size_note,
         clipping=Clipping(share, {"red": share, "green": share, "blue": share}, tuple(areas)),
         room_stops=room_stops,

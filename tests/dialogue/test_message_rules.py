@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import re
 import string
+from datetime import timedelta
 from html.parser import HTMLParser
 
 from hypothesis import given, settings
@@ -12,12 +13,20 @@ from hypothesis import strategies as st
 from bot.dialogue.actions import Say
 from bot.dialogue.compose import FIRST_LINE, WHOLE, Part, Role, body_of, fit
 from bot.dialogue.context import Context
+from bot.dialogue.lateness import Standing, standing
 from bot.dialogue.questions import QUESTIONS
 from bot.dialogue.texts import TEXTS
+from bot.dialogue.way_out import day_around
 from tests.dialogue.player import FAULTS, REPORTS, Player
 
 #: Things that people do on a walk; drawn at random they reach most corners of the dialogue.
 DOINGS = [
+    "at 10:10 it was all white, f/11 1/4 s",
+    "an hour ago it blinked in patches",
+    "yesterday's frame was mush",
+    "it is the same",
+    "darker",
+    "we left",
     "start",
     "back",
     "skip",
@@ -30,6 +39,7 @@ DOINGS = [
     "stop",
     "plan",
     "forget me",
+    "taps",
     "thanks",
     "1",
     "2",
@@ -72,6 +82,35 @@ DOINGS = [
     "blub",
     "f/0.1 and a fall 3000 km tall",
 ]
+#: What comes late: by its age, in a queue, by a camera's stamp.
+LATE = [
+    "old 20 3",
+    "old 50 all of it blinks",
+    "old 200 f/11, 1/4 s, iso 100, 2 stops under",
+    "old 700 too dark",
+    "behind 2 50 3",
+    "behind 1 0 leaves smeared",
+    "behind 1 90 24-105 is with me",
+    "old 90 my friend fell in",
+    "stamped 2027-06-18T11:20+0 clipped",
+    "stamped 2027-06-18T10:00 dark",
+    "stamped 2027-06-17T10:00+120 clean",
+    "old_frame 80 2027-06-18T10:30+0 unsure",
+    "timer_late 9 turn_back_soon",
+    "timer_late 300 turn_back_now",
+]
+#: What tells of light, and what gives or repeats settings.
+OF_LIGHT = [
+    *LATE,
+    "later 11 min",
+    "later 25 min",
+    "later 35 min",
+    "later 3 h",
+    "later 9 h",
+    "place 44.1512 -71.3498",
+    "frame clipped",
+    "frame clean",
+]
 HAPPENINGS = [
     *(f"frame {name}" for name in (*REPORTS, *FAULTS)),
     "place 44.1512 -71.3498",
@@ -80,6 +119,14 @@ HAPPENINGS = [
     "later 40 min",
     "voice",
     "edit 2 15 m tall, 20 m away",
+    "edit 2 2",
+    "tap top 2",
+    "tap blink 3",
+    "tap blink no",
+    "tap safe 2",
+    "tap safe",
+    "untap",
+    *LATE,
 ]
 
 
@@ -112,6 +159,72 @@ def test_any_walk_keeps_the_message_rules(doings: list[str]) -> None:
         check(said)
         if not doing.startswith("!"):
             assert player.actions, f"an answer to {doing!r}"
+
+
+#: Texts that give settings for a light, whose light must be named when it is old.
+SETTINGS_FOR_LIGHT = ("highlights.", "adjust.", "frame.next", "keep.leaf_frame", "told.better")
+#: Those among them that give none.
+NO_SETTINGS = {"highlights.sky", "highlights.new_frame"}
+#: Words that bind settings to their light, by a condition or by its clock time.
+BOUND = {"light.if", "light.if_silent", "light.at"}
+
+
+def gives_settings(message: Say) -> bool:
+    """Whether a message gives settings that were made for a light."""
+    return any(
+        key.startswith(SETTINGS_FOR_LIGHT) and key not in NO_SETTINGS for key in message.keys
+    )
+
+
+@settings(max_examples=300)
+@given(
+    st.lists(
+        st.one_of(st.sampled_from(DOINGS), st.sampled_from([f"! {h}" for h in OF_LIGHT])),
+        min_size=2,
+        max_size=16,
+    )
+)
+def test_old_light_is_named_with_its_settings(doings: list[str]) -> None:
+    """No setting for light that may be older than it holds stands without time or condition."""
+    player = Player()
+    for doing in ("12 m tall, 18 m away, rock at 1.5 m, full frame 24-70", "1", "1", *doings):
+        said = player.happen(doing[2:]) if doing.startswith("! ") else player.say(doing)
+        assert player.context is not None
+        walk = player.context.conversation.walk
+        if walk is None or walk.light is None:
+            continue
+        day = day_around(player.context, player.now)
+        stands = standing(walk.light, player.now, day)
+        for message in said:
+            if gives_settings(message) and stands is not Standing.LIVE:
+                assert BOUND & set(message.keys), (doing, message.body)
+            assert stands is not Standing.GONE or not gives_settings(message)
+
+
+@settings(max_examples=100)
+@given(
+    st.lists(
+        st.tuples(
+            st.sampled_from(
+                ["3", "all of it blinks", "rock at 2 m", "too dark", "full sun", "blub"]
+            ),
+            st.integers(0, 600),
+        ),
+        min_size=2,
+        max_size=6,
+    )
+)
+def test_a_queue_gets_one_question(queue: list[tuple[str, int]]) -> None:
+    """Messages that waited are answered once each; the last answer alone ends with a question."""
+    player = Player()
+    for line in ("12 m tall, 18 m away, rock at 1.5 m, full frame 24-70", "1", "1"):
+        player.say(line)
+    player.now += timedelta(hours=12)
+    ages = sorted((40 + age for _, age in queue), reverse=True)
+    for number, ((text, _), age) in enumerate(zip(queue, ages, strict=True)):
+        behind = len(queue) - number - 1
+        (message,) = player.happen(f"behind {behind} {age} {text}")
+        assert not (behind and message.question)
 
 
 @settings(max_examples=200)

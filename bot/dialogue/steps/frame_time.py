@@ -6,7 +6,7 @@ import math
 from datetime import datetime, timedelta, timezone
 from typing import Final
 
-from bot.dialogue.camera_clock import AT_ONCE, ahead_of_utc, stamp_of, taken_between
+from bot.dialogue.camera_clock import AT_ONCE, Stamp, ahead_of_utc, stamp_of, taken_between
 from bot.dialogue.context import GivenSettings, Shared
 from bot.dialogue.lateness import Arrival, Seen
 from bot.dialogue.turn import Turn
@@ -41,7 +41,7 @@ def seen_of(turn: Turn, metadata: FrameMetadata, shared: Shared) -> Seen:
         return shared.seen
     if stamp.offset is not None:
         turn.stated_zone = timezone(stamp.offset)
-    ahead_s = turn.context.person.clocks.get(_camera(metadata))
+    ahead_s = turn.context.person.clocks.get(_camera(metadata, stamp))
     ahead = None if ahead_s is None else timedelta(seconds=ahead_s)
     found = taken_between(stamp, shared.sent_at, zone=zone_around(turn.context), ahead=ahead)
     unsure = found is None or ahead is None
@@ -57,16 +57,19 @@ def learn_clock(turn: Turn, metadata: FrameMetadata, taken: datetime) -> None:
     A phone's clock is set by its network, and is never learned.
     """
     stamp = stamp_of(metadata.taken_at, metadata.taken_offset_min)
-    if stamp is None or metadata.from_phone:
+    named = metadata.maker or metadata.model
+    if stamp is None or metadata.from_phone or not named:
         return
-    camera = _camera(metadata)
+    camera = _camera(metadata, stamp)
     others = [(name, s) for name, s in turn.context.person.clocks.items() if name != camera]
     ahead_s = ahead_of_utc(stamp, taken).total_seconds()
     turn.change_person(clocks=dict([*others[1 - _CAMERAS :], (camera, ahead_s)]))
 
 
-def _camera(metadata: FrameMetadata) -> str:
-    return f"{metadata.maker or ''} {metadata.model or ''}".strip()
+def _camera(metadata: FrameMetadata, stamp: Stamp) -> str:
+    """A camera by maker and model; set to state its zone, it is off by something else."""
+    name = f"{metadata.maker or ''} {metadata.model or ''}".strip()
+    return name if stamp.offset is None else f"{name}, with its zone"
 
 
 def _as_given(taken: CameraSettings, given: GivenSettings | None) -> bool:

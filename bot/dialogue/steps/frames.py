@@ -74,10 +74,10 @@ def checked(turn: Turn, event: FrameChecked) -> None:
         return
     if shared is not None:
         turn.seen = frame_time.seen_of(turn, event.report.metadata, shared)
-    turn.change_conversation(report=event.report, picture=event.picture)
     if not late.counts_now(turn):
-        _of_then(turn, event.report, shared)
+        _of_then(turn, event.report, event.picture, shared)
         return
+    turn.change_conversation(report=event.report, picture=event.picture)
     if turn.context.conversation.walk is None:
         arrive.begin_quietly(turn)
     if _contradicts_kit(turn.facts, event.report):
@@ -95,14 +95,16 @@ def _taken_off(turn: Turn, event_id: str) -> Shared | None:
     return found
 
 
-def _of_then(turn: Turn, report: FrameReport, shared: Shared | None) -> None:
+def _of_then(turn: Turn, report: FrameReport, picture: str | None, shared: Shared | None) -> None:
     """A frame of light that has passed: the last of several asks whether it still is."""
     gone = late.standing_of(turn, turn.seen) is Standing.GONE
+    when = late.named(turn, turn.seen)
     if gone or turn.context.conversation.shared:
-        reviewing.frame(turn, report, turn.seen)
+        reviewing.frame(turn, report, when, picture)
         return
+    turn.change_conversation(report=report, picture=picture)
     sent_at = shared.sent_at if shared is not None else turn.origin.sent_at
-    waiting = Waiting(text=None, seen=turn.seen, sent_at=sent_at)
+    waiting = Waiting(text=None, seen=turn.seen, sent_at=sent_at, when=when)
     late.ask(turn, waiting, "light_still_frame")
 
 
@@ -149,7 +151,8 @@ def answer_screen_says(turn: Turn, value: str) -> None:
 
 def judge(turn: Turn, report: FrameReport) -> None:
     """Say what the frame shows and what to set next."""
-    reviewing.show_picture(turn, report)
+    reviewing.show_picture(turn, report, turn.context.conversation.picture)
+    turn.change_conversation(picture=None)
     _learn_settings(turn, report)
     turn.light = turn.seen
     turn.be_in(State.HIGHLIGHTS, Trigger.NEW_FRAME)

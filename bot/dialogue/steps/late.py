@@ -2,11 +2,11 @@
 
 from __future__ import annotations
 
-from datetime import UTC, datetime
+from datetime import UTC, datetime, timedelta
 from typing import Final
 
 from bot.dialogue.compose import Role
-from bot.dialogue.context import Waiting
+from bot.dialogue.context import KIT_SLOTS, Waiting
 from bot.dialogue.facts import Facts, Symptom
 from bot.dialogue.lateness import (
     Arrival,
@@ -18,6 +18,7 @@ from bot.dialogue.lateness import (
     silence_before,
     standing,
 )
+from bot.dialogue.reading import number_answer
 from bot.dialogue.reading.moments import split_moment
 from bot.dialogue.states import State
 from bot.dialogue.steps import base, repeat, reviewing
@@ -52,10 +53,15 @@ _LIGHT_SYMPTOMS: Final = frozenset(
         Symptom.GLARE,
     }
 )
+_EMPTY: Final = {name: field.get_default() for name, field in Facts.model_fields.items()}
 #: Steps in which light that is told changes the settings at once.
 _WITH_SETTINGS: Final = frozenset({State.BASE, State.HIGHLIGHTS, State.KEEP})
 #: A setting alone is looked over only with others: then the answer is for the light of its frame.
 _SETTINGS: Final = frozenset({"f_number", "shutter_s", "iso"})
+
+
+#: Nobody reads a question and answers it in less (own rule).
+_READ_AND_TYPED: Final = timedelta(seconds=3)
 
 
 def listen(turn: Turn, text: str) -> str:
@@ -67,12 +73,23 @@ def listen(turn: Turn, text: str) -> str:
     conversation, sent_at = turn.context.conversation, turn.origin.sent_at
     holds = light_holds(turn.now, day_around(turn.context, turn.now))
     since = silence_before(sent_at, conversation.heard_at, conversation.silent_since, holds)
+    if since is not None and number_answer(text) is not None:
+        since = _since_the_question(turn, since, holds)
     rest, when = split_moment(text)
     turn.seen = seen_between(Arrival(sent_at, since), when, zone_around(turn.context))
     heard_at = max(sent_at, conversation.heard_at or sent_at)
     turn.change_conversation(heard_at=heard_at, silent_since=since)
     _forget_old_light(turn)
     return rest
+
+
+def _since_the_question(turn: Turn, since: datetime, holds: timedelta) -> datetime | None:
+    """A number was typed after the question that it answers, however long nothing came before."""
+    question, sent_at = turn.context.conversation.question, turn.origin.sent_at
+    if question is None or sent_at - question.asked_at < _READ_AND_TYPED:
+        return since
+    since = max(since, question.asked_at)
+    return since if sent_at - since > holds else None
 
 
 def _forget_old_light(turn: Turn) -> None:
@@ -131,7 +148,8 @@ def _needs_light(turn: Turn, facts: Facts) -> bool:
         return True
     if facts.light is not None:
         turn.light = turn.seen  # kept with its time, also where nothing is set by it yet
-        return turn.walk.state in _WITH_SETTINGS
+        gone = standing_of(turn, turn.seen) is Standing.GONE
+        return gone or turn.walk.state in _WITH_SETTINGS
     return len(slots & _SETTINGS) > 1
 
 
@@ -142,12 +160,31 @@ def _holds_back(turn: Turn, told: Facts, text: str, question: str | None) -> boo
         turn.light = turn.seen
         return False
     turn.light = None
+    _take_the_rest(turn, told)
     if stands is Standing.GONE or is_queued(turn):
-        reviewing.told(turn, told, turn.seen)
+        reviewing.told(turn, told, named(turn, turn.seen))
         return True
-    waiting = Waiting(text=text, answers=question, seen=turn.seen, sent_at=turn.origin.sent_at)
+    waiting = Waiting(
+        text=text,
+        answers=question,
+        seen=turn.seen,
+        sent_at=turn.origin.sent_at,
+        when=named(turn, turn.seen),
+    )
     ask(turn, waiting, "light_still")
     return True
+
+
+def _take_the_rest(turn: Turn, told: Facts) -> None:
+    """Kit, fall and depth do not grow old: they are kept, whatever becomes of the light."""
+    of_light = _BRIGHTNESS | _SETTINGS | {"symptoms", "light", "polariser_on", "nd_on_stops"}
+    lasting = set(told.known()) - of_light
+    walk = turn.context.conversation.walk
+    if walk is None:
+        lasting &= KIT_SLOTS
+    if lasting:
+        turn.learn(told.model_copy(update={slot: _EMPTY[slot] for slot in of_light}))
+        turn.change_conversation(walk=walk and turn.walk)
 
 
 def _forget_told_light(turn: Turn, told: Facts) -> None:
@@ -161,10 +198,9 @@ def _forget_told_light(turn: Turn, told: Facts) -> None:
 
 def ask(turn: Turn, waiting: Waiting, question: str) -> None:
     """Ask whether the light is still as it was; what was told of it waits."""
-    zone, seen = zone_told(turn), waiting.seen
-    when = texts.named(seen, turn.now, zone)
+    seen, when = waiting.seen, waiting.when
     turn.change_conversation(waiting=waiting)
-    with_age = seen.likely is not None and zone is not None
+    with_age = seen.likely is not None and zone_told(turn) is not None
     key = "late.seen" if with_age else "late.seen_about"
     turn.say(Role.SETTINGS, key, when=when, age=texts.age(seen, turn.now))
     turn.ask(question, when=when)
@@ -199,9 +235,10 @@ def _left(turn: Turn, waiting: Waiting) -> None:
     turn.change_conversation(left_at=turn.now)
     report = turn.context.conversation.report
     if waiting.text is not None:
-        reviewing.told(turn, reviewing.read_again(turn, waiting), waiting.seen)
+        reviewing.told(turn, reviewing.read_again(turn, waiting), waiting.when)
     elif report is not None:
-        reviewing.frame(turn, report, waiting.seen)
+        reviewing.frame(turn, report, waiting.when, turn.context.conversation.picture)
+        turn.change_conversation(report=None, picture=None)
     turn.change_conversation(walk=None, history=())
     turn.close_question()
 
@@ -268,22 +305,23 @@ def _say_light(turn: Turn) -> None:
     live = standing_of(turn, light) is Standing.LIVE
     if not _rests_on_light(turn, live=live):
         return
-    if live:
+    if any(part.key == "where.given" for part in turn.parts):
+        turn.say(Role.CHECK, "light.at", when=light_of(turn, light))
+    elif live:
         turn.say(Role.ASSUMPTION, "light.at", when=light_of(turn, light))
     elif light.by is KnownBy.SILENCE:
         silence = (light.latest - light.earliest).total_seconds() / 60
         turn.say(Role.SETTINGS, "light.if_silent", age=measures.minutes(silence))
     else:
-        when = texts.named(light, turn.now, zone_told(turn))
-        turn.say(Role.SETTINGS, "light.if", when=when)
+        turn.say(Role.SETTINGS, "light.if", when=named(turn, light))
+
+
+def named(turn: Turn, seen: Seen) -> str:
+    """When something was, in words that may be said here."""
+    return texts.named(seen, turn.now, zone_told(turn))
 
 
 def light_of(turn: Turn, light: Seen) -> str:
     """The clock time of a light, in the zone of the place, else in UTC."""
     zone = zone_told(turn) or UTC
     return texts.clock(light.likely or light.latest, turn.now, zone)
-
-
-def moment_of(turn: Turn, moment: datetime) -> str:
-    """A moment by the clock of the place, else of UTC."""
-    return texts.clock(moment, turn.now, zone_told(turn) or UTC)

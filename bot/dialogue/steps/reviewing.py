@@ -9,15 +9,13 @@ from bot.dialogue.actions import Say
 from bot.dialogue.compose import Role
 from bot.dialogue.context import Waiting
 from bot.dialogue.facts import Blink, Facts, Symptom
-from bot.dialogue.lateness import Seen
 from bot.dialogue.questions import QUESTIONS
 from bot.dialogue.reading import read
 from bot.dialogue.replies import chosen, meant
 from bot.dialogue.steps import adjust
 from bot.dialogue.texts import TEXTS, frames, measures
-from bot.dialogue.texts import late as texts
 from bot.dialogue.turn import Turn
-from bot.dialogue.way_out import day_around, zone_told
+from bot.dialogue.way_out import day_around
 from core.exposure import Settings
 from core.frame.report import Advice, AreaKind, ClippedArea, FrameReport
 from core.series import nearest, time_marks
@@ -54,10 +52,9 @@ def read_again(turn: Turn, waiting: Waiting) -> Facts:
     return read(text, units=turn.units)
 
 
-def told(turn: Turn, facts: Facts, seen: Seen) -> None:
+def told(turn: Turn, facts: Facts, when: str) -> None:
     """Answer what was told of a frame of then, without a next setting."""
-    when = _capital(texts.named(seen, turn.now, zone_told(turn)))
-    _say_verdict(turn, facts, when)
+    _say_verdict(turn, facts, _capital(when))
     _close(turn)
 
 
@@ -71,7 +68,8 @@ def _close(turn: Turn) -> None:
     if leave_at is not None and turn.context.conversation.walk and leave_at <= turn.now:
         turn.say(Role.SAFETY, "review.leave", time=measures.clock(leave_at))
         return
-    turn.say(Role.CHECK, "review.next")
+    if not (turn.origin.behind or turn.context.conversation.shared):
+        turn.say(Role.CHECK, "review.next")
 
 
 def _say_verdict(turn: Turn, facts: Facts, when: str) -> None:
@@ -133,43 +131,41 @@ def _say_given(turn: Turn, facts: Facts, when: str) -> None:
 # a measured frame
 
 
-def frame(turn: Turn, report: FrameReport, seen: Seen) -> None:
+def frame(turn: Turn, report: FrameReport, when: str, picture: str | None) -> None:
     """What a frame of then shows, with its marked picture."""
-    when = _capital(texts.named(seen, turn.now, zone_told(turn)))
+    when = _capital(when)
     areas = report.clipping.areas
     match report.advice:
         case Advice.DARKER:
             stops = measures.stops(report.room_stops or -2 / 3)
             turn.say(Role.SETTINGS, "review.frame_darker", when=when, stops=stops)
-            _say_area(turn, areas, AreaKind.WHITE_WATER, "frame.white_water")
+            _say_area(turn, Role.CHECK, areas, AreaKind.WHITE_WATER, "frame.white_water", when)
         case Advice.BRIGHTER:
             stops = measures.stops(report.room_stops or 0.0)
             turn.say(Role.SETTINGS, "review.frame_room", when=when, stops=stops)
         case Advice.REFRAME:
-            turn.say(Role.SETTINGS, "review.sky", when=when)
-            _say_area(turn, areas, AreaKind.SKY_GAP, "frame.sky")
+            _say_area(turn, Role.SETTINGS, areas, AreaKind.SKY_GAP, "review.frame_sky", when)
         case Advice.ASK:
-            turn.say(Role.SETTINGS, "review.frame_unsure", when=when)
-            _say_area(turn, areas, AreaKind.UNSURE, "frame.unsure")
+            _say_area(turn, Role.SETTINGS, areas, AreaKind.UNSURE, "review.frame_unsure", when)
         case _:
             turn.say(Role.SETTINGS, "review.frame_held", when=when)
-    show_picture(turn, report)
+    show_picture(turn, report, picture)
     _close(turn)
 
 
-def _say_area(turn: Turn, areas: tuple[ClippedArea, ...], kind: AreaKind, key: str) -> None:
+def _say_area(
+    turn: Turn, role: Role, areas: tuple[ClippedArea, ...], kind: AreaKind, key: str, when: str
+) -> None:
     found = [area for area in areas if area.kind is kind]
     if found:
         worst = max(found, key=lambda area: area.share)
-        turn.say(Role.CHECK, key, **frames.area_values(worst))
+        turn.say(role, key, when=when, **frames.area_values(worst))
 
 
-def show_picture(turn: Turn, report: FrameReport) -> None:
+def show_picture(turn: Turn, report: FrameReport, picture: str | None) -> None:
     """The marked picture goes after the answer, with a caption of its own."""
-    picture = turn.context.conversation.picture
     if picture is None:
         return
-    turn.change_conversation(picture=None)
     turn.do(
         Say(
             body=frames.caption(report),

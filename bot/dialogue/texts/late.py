@@ -37,12 +37,15 @@ LATE: Final[dict[str, str]] = {
     "review.sky": "{when}: only sky was clipped, the water held.",
     "review.look": "{when}: for {look} water from there, {shortest} to {longest}.",
     "review.settings": "{when}: {settings}; {look}.",
-    "review.light": "{when}: {light}, noted for the log.",
+    "review.light": "{when}: {light}, noted.",
     "review.leaves": "{when}: moving leaves wanted a second, short frame.",
     "review.frame_held": "{when}: the whites hold.",
     "review.frame_room": "{when}: nothing lost; about {stops} of room to the right was left.",
     "review.frame_darker": "{when}: {stops} darker would have been the next try.",
-    "review.frame_unsure": "{when}: only water counts, not sky.",
+    "review.frame_sky": "{when}: a sky gap, {position}, {share} of the frame; the water held.",
+    "review.frame_unsure": (
+        "{when}: area {letter}, {position}, is white without detail; a fault in water, not in sky."
+    ),
     "review.next": "For the next light send a new frame.",
     "review.leave": "Your turn-back time was {time}: pack up and walk out now.",
     "when.at": "at {time}",
@@ -51,8 +54,6 @@ LATE: Final[dict[str, str]] = {
     "when.by_camera": "on {day} {month} at {time} by the camera's clock",
     "when.this": "this {words}",
     "when.ago": "{age} ago",
-    "when.then": "then",
-    "when.over_a_day": "on another day",
 }
 
 _MONTHS: Final = (
@@ -60,6 +61,7 @@ _MONTHS: Final = (
     *("September", "October", "November", "December"),
 )
 _THIS: Final = frozenset({"morning", "afternoon", "evening"})
+_AT: Final = frozenset({"noon", "midday", "lunch", "dawn", "sunrise", "daybreak"})
 
 
 def named(seen: Seen, now: datetime, zone: tzinfo | None) -> str:
@@ -76,15 +78,9 @@ def named(seen: Seen, now: datetime, zone: tzinfo | None) -> str:
         return _by_camera(datetime.fromisoformat(seen.words))
     if seen.words in _THIS:
         return LATE["when.this"].format(words=seen.words)
-    if now - seen.latest >= _A_DAY:
-        return LATE["when.over_a_day"]
-    return (
-        LATE["when.at"].format(time=seen.words) if seen.words[:1].isdigit() else LATE["when.then"]
-    )
-
-
-#: Longer ago than this it was another day (own rule).
-_A_DAY: Final = timedelta(hours=20)
+    if seen.words in _AT or ":" in seen.words:
+        return LATE["when.at"].format(time=seen.words)
+    return seen.words.removesuffix("'s").removesuffix("’s")
 
 
 def clock(moment: datetime, now: datetime, zone: tzinfo) -> str:
