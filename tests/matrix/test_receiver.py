@@ -464,3 +464,41 @@ async def test_a_stop_does_not_wait_for_the_poll(
     running.cancel()
     with pytest.raises(asyncio.CancelledError):
         await asyncio.wait_for(running, 1)
+
+
+async def test_taps_count_on_what_the_bot_said_to_that_person(run: Run) -> None:
+    """A reaction or a vote on its own message stands in that message's thread; others do not."""
+
+    def tap(number: int, target: str, key: str = "2", sender: str = ADA) -> dict[str, Any]:
+        relation = {"rel_type": "m.annotation", "event_id": target, "key": key}
+        return event(number, "m.reaction", {"m.relates_to": relation}, sender)
+
+    def vote(number: int, target: str) -> dict[str, Any]:
+        relation = {"rel_type": "m.reference", "event_id": target}
+        content = {"m.relates_to": relation, "m.selections": ["1"]}
+        return event(number, "m.poll.response", content)
+
+    tables = Tables()
+    await run(
+        tables,
+        synced(
+            "t1",
+            tap(1, "$own"),
+            tap(2, "$of_others"),
+            tap(3, "$own", sender="@bo:example.org"),
+            tap(4, "$own", key="waves"),
+            vote(5, "$own"),
+            vote(6, "$of_others"),
+            event(7, "m.reaction", {}),
+            event(8, "org.matrix.msc3381.poll.start", {"body": "Tea?"}),
+            event(9, "org.matrix.msc3381.poll.end", {"body": "closed"}),
+            state=CREW,
+        ),
+        allowed="*:example.org",
+    )
+    assert [
+        (tapped.text, tapped.replies_to, tapped.tapped, tapped.origin.thread_id)
+        for tapped in tables.taken
+        if isinstance(tapped, TextReceived)
+    ] == [("2", "$own", True, "$thread"), ("1", "$own", True, "$thread")]
+    assert len(tables.taken) == 2

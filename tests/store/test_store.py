@@ -283,3 +283,30 @@ async def test_forgetting_takes_over_what_is_still_to_take_back(store: Store) ->
     backlog = await store.backlog()
     assert [row.position for row in backlog.inbox] == [after.position]
     assert [row.job_id for row in backlog.jobs] == [forget.job_id]
+
+
+async def test_a_sent_message_names_its_person_and_its_thread(store: Store) -> None:
+    """Who taps on a message is compared with whom it went to; others' events are nobody's."""
+    inside, outside = message("one", thread_id="$root"), message("two")
+    written = await store.finish_event(Result(await one(store), messages=(inside, outside)))
+    for row, event_id in zip(written.messages, ("$inside", "$outside"), strict=True):
+        await store.message_sent(row, event_id)
+    assert await store.own_message(KEY.room_id, "$inside") == (KEY.person_id, "$root")
+    assert await store.own_message(KEY.room_id, "$outside") == (KEY.person_id, None)
+    assert await store.own_message(KEY.room_id, "$other") is None
+    assert await store.own_message("!other:mill.example", "$inside") is None
+
+
+async def test_a_thread_is_found_by_what_stands_in_it(store: Store) -> None:
+    """An event that waits or was answered tells its thread, to its own person only."""
+    waiting = text(event_id="$wait_s", thread_id="$root", direct=False)  # type: ignore[arg-type]
+    (row,) = await store.take_in([waiting], None, NOW)
+    key = row.key
+    assert await store.thread_with(key.room_id, key.person_id, "$wait_s") == "$root"
+    assert await store.thread_with(key.room_id, key.person_id, "$waits") is None
+    assert await store.thread_with(key.room_id, "@bo:mill.example", "$wait_s") is None
+    body = '{"history": [{"event_id": "$wait_s"}]}'
+    await store.finish_event(Result(row, changes={Part.CONVERSATION: body}))
+    assert await store.thread_with(key.room_id, key.person_id, "$wait_s") == "$root"
+    # An underscore stands for itself alone.
+    assert await store.thread_with(key.room_id, key.person_id, "$wait-s") is None
