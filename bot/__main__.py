@@ -1,4 +1,4 @@
-"""The command line: serve, try, check-config, keys, talk, frame."""
+"""The command line: serve, try, check-config, keys, backup, restore, talk, frame."""
 
 from __future__ import annotations
 
@@ -53,6 +53,7 @@ def _parser() -> argparse.ArgumentParser:
     check = commands.add_parser("check-config", help="read the settings and say what is wrong")
     check.set_defaults(run=_check_config)
     _add_keys(commands)
+    _add_backup(commands)
     _add_try(commands)
     _add_talk(commands)
     _add_frame(commands)
@@ -90,6 +91,26 @@ def _add_keys(commands: argparse._SubParsersAction[argparse.ArgumentParser]) -> 
         )
     device = deeds.add_parser("new-device", help="sign in as a new device at the next start")
     device.set_defaults(run=_keys_new_device)
+
+
+def _add_backup(commands: argparse._SubParsersAction[argparse.ArgumentParser]) -> None:
+    backup = commands.add_parser(
+        "backup", help="save database, pictures and signing identity while the bot runs"
+    )
+    backup.add_argument("file", type=Path, metavar="FILE", help="the new archive")
+    backup.set_defaults(run=_backup)
+    restore = commands.add_parser(
+        "restore",
+        help="bring a backup into an empty data folder, as a new device",
+        description="The bot then signs in as a new device, which its kept identity signs.",
+    )
+    restore.add_argument("file", type=Path, metavar="FILE", help="an archive made by backup")
+    restore.add_argument(
+        "--answer-old",
+        action="store_true",
+        help="go on where the backup ended, instead of ignoring what is older than the restore",
+    )
+    restore.set_defaults(run=_restore)
 
 
 def _add_try(commands: argparse._SubParsersAction[argparse.ArgumentParser]) -> None:
@@ -202,6 +223,18 @@ def _keys_new_device(_: argparse.Namespace) -> int:
     from bot.terminal.keys import new_device
 
     return new_device()
+
+
+def _backup(given: argparse.Namespace) -> int:
+    from bot.backup.commands import backup
+
+    return backup(given.file)
+
+
+def _restore(given: argparse.Namespace) -> int:
+    from bot.backup.commands import restore
+
+    return restore(given.file, answer_old=given.answer_old)
 
 
 def _try(given: argparse.Namespace) -> int:

@@ -9,6 +9,7 @@ import sys
 from contextlib import AsyncExitStack
 from typing import Final
 
+from bot.backup.marker import not_before
 from bot.dialogue.engine import failure, handle
 from bot.exits import Exit
 from bot.matrix.client import MatrixClient
@@ -21,6 +22,7 @@ from bot.runtime.granting import Limits
 from bot.runtime.runtime import Runtime, Surroundings
 from bot.runtime.workers import Dialogue
 from bot.settings import Settings, SettingsError, load_settings
+from bot.sole_use import FolderInUseError, sole_use
 from bot.store.database import Database, SchemaNewerError
 from bot.store.pictures import PictureFiles
 from bot.store.store import Store
@@ -49,11 +51,10 @@ def serve() -> int:
 
 def _exit_code(error: Exception) -> int:
     """Say what ended the bot; only messages made for the operator are quoted."""
-    known: tuple[type[Exception], ...] = (MatrixError, SchemaNewerError)
     for cause in _causes(error):
-        if isinstance(cause, known):
+        if isinstance(cause, MatrixError | SchemaNewerError | FolderInUseError):
             _LOG.critical("%s", cause)
-            return cause.exit_code if isinstance(cause, MatrixError) else Exit.CONFIG
+            return cause.exit_code
     _LOG.critical("broke down: %s", where_it_broke(error))
     return Exit.FAILED
 
@@ -94,18 +95,24 @@ async def run_bot(settings: Settings) -> None:
     """Run the bot until cancelled; then what is under way is finished and all is closed.
 
     Raises:
+        FolderInUseError: another bot works with the data folder.
         SchemaNewerError: the database was written by a newer version.
         ExceptionGroup: with a MatrixError, when an operator has to act.
     """
     settings.data_dir.mkdir(mode=0o700, parents=True, exist_ok=True)
     async with AsyncExitStack() as stack:
+        stack.enter_context(sole_use(settings.data_dir))
         store = Store(Database(settings.database))
         stack.push_async_callback(store.close)
         await store.open()
         frames = FrameServer()
         stack.push_async_callback(frames.stop)
         await frames.start()
-        client = MatrixClient(account_of(settings), Policy.of(settings.allowed))
+        client = MatrixClient(
+            account_of(settings),
+            Policy.of(settings.allowed),
+            not_before=not_before(settings.data_dir),
+        )
         stack.push_async_callback(client.close)
         await client.start()
         files = PictureFiles(settings.data_dir / "pictures")

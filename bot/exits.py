@@ -15,8 +15,17 @@ class Exit(IntEnum):
     FAILED = 1
     #: The command line was wrong (argparse's own code).
     USAGE = 2
+    #: The database was written by a newer version (EX_DATAERR of sysexits, from memory).
+    SCHEMA_NEWER = 65
+    #: A backup can't be read (EX_NOINPUT, from memory).
+    ARCHIVE_DAMAGED = 66
     #: The homeserver did not answer a command that needs it (EX_UNAVAILABLE, from memory).
     UNAVAILABLE = 69
+    #: A backup, or the folder for one, can't be made where it was wanted (EX_CANTCREAT, from
+    #: memory).
+    CANNOT_CREATE = 73
+    #: Another process works with the same data folder (EX_TEMPFAIL, from memory).
+    IN_USE = 75
     #: The homeserver no longer knows the access token, or refuses the login (EX_NOPERM of
     #: sysexits, from memory); a restart does not help.
     NO_PERMISSION = 77
@@ -43,7 +52,11 @@ MEANINGS: Final[Mapping[Exit, str]] = {
     Exit.DONE: "done",
     Exit.FAILED: "something failed while it ran; a restart may help",
     Exit.USAGE: "the command line was wrong",
+    Exit.SCHEMA_NEWER: "the database or the backup was written by a newer version of Linn",
+    Exit.ARCHIVE_DAMAGED: "the backup is damaged, or is none",
     Exit.UNAVAILABLE: "the homeserver did not answer",
+    Exit.CANNOT_CREATE: "there is something already where a backup should go",
+    Exit.IN_USE: "another process works with the same data folder",
     Exit.NO_PERMISSION: "the homeserver refuses the access token, the login or the password",
     Exit.CONFIG: "a setting is missing, unknown or wrong",
     Exit.IDENTITY_LOST: "the keys of the bot's signing identity are gone",

@@ -8,18 +8,21 @@ import os
 import signal
 import time
 from collections.abc import Awaitable, Callable, Iterator
+from datetime import UTC, datetime
 from pathlib import Path
 from typing import Any
 
 import pytest
 
 from bot import app
+from bot.backup.marker import write_mark
 from bot.exits import Exit
 from bot.matrix.errors import IdentityError, UnknownTokenError
 from bot.matrix.policy import Policy
 from bot.matrix.session import Account
 from bot.runtime.ports import Inbox
 from bot.settings import Settings
+from bot.sole_use import sole_use
 from bot.store.database import Database
 from tests.runtime.fakes import FakeServer, FakeTransport, text
 
@@ -31,8 +34,12 @@ class FakeClient:
 
     server = FakeServer()
     closed = 0
+    not_before: datetime | None = None
 
-    def __init__(self, account: Account, policy: Policy) -> None:
+    def __init__(
+        self, account: Account, policy: Policy, *, not_before: datetime | None = None
+    ) -> None:
+        type(self).not_before = not_before
         self.account = account
         self.policy = policy
         self.transport = FakeTransport(self.server)
@@ -195,9 +202,37 @@ def test_a_newer_database_is_refused(
         await database.close()
 
     asyncio.run(age())
-    assert app.serve() == Exit.CONFIG
+    assert app.serve() == Exit.SCHEMA_NEWER
     assert "run the newer version again" in caplog.text
     assert client.closed == 0
+
+
+def test_a_second_bot_on_the_same_folder_is_refused(
+    client: type[FakeClient], settings: Settings, caplog: pytest.LogCaptureFixture
+) -> None:
+    """Two would use the device's keys twice: the second ends at once, with its own exit code."""
+    settings.data_dir.mkdir(parents=True, exist_ok=True)
+    with sole_use(settings.data_dir):
+        assert app.serve() == Exit.IN_USE
+    assert "stop it first" in caplog.text
+    assert client.closed == 0
+
+
+async def test_a_restored_bot_leaves_older_messages_alone(
+    client: type[FakeClient], settings: Settings, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    """The mark of a restore reaches the Matrix side."""
+
+    async def end(*_: object) -> None:
+        raise UnknownTokenError("The token is refused.")
+
+    monkeypatch.setattr(client, "run", end)
+    settings.data_dir.mkdir(parents=True, exist_ok=True)
+    moment = datetime(2027, 6, 21, tzinfo=UTC)
+    write_mark(settings.data_dir, moment)
+    with pytest.raises(ExceptionGroup):
+        await app.run_bot(settings)
+    assert client.not_before == moment
 
 
 def test_wrong_settings_are_said_on_the_error_output(

@@ -14,6 +14,7 @@ from alembic.script import ScriptDirectory
 from sqlalchemy import Connection, make_url
 from sqlalchemy.exc import SQLAlchemyError
 
+from bot.exits import Exit
 from bot.runtime.pauses import pause_s
 from bot.runtime.trouble import Trouble
 from bot.store.engines import Answer, Transaction, engine_for
@@ -34,6 +35,8 @@ class SchemaNewerError(Exception):
         found: the schema that the database has.
         known: the newest that this version knows.
     """
+
+    exit_code = Exit.SCHEMA_NEWER
 
     def __init__(self, found: str, known: str) -> None:
         self.found = found
@@ -132,15 +135,15 @@ def migrate(connection: Connection, target: str = "head") -> None:
         target: number of the schema.
 
     Raises:
-        SchemaNewerError: it has a schema that this version does not know.
+        SchemaNewerError: it has, or is to have, a schema that this version does not know.
     """
     config = _config()
     config.attributes["connection"] = connection
     scripts = ScriptDirectory.from_config(config)
-    found = found_schema(connection)
-    known = {script.revision for script in scripts.walk_revisions()}
-    if found is not None and found not in known:
-        raise SchemaNewerError(found, str(scripts.get_current_head()))
+    known = {script.revision for script in scripts.walk_revisions()} | {None, "head"}
+    for schema in (found_schema(connection), target):
+        if schema not in known:
+            raise SchemaNewerError(str(schema), str(scripts.get_current_head()))
     command.upgrade(config, target)
 
 

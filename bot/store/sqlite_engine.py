@@ -93,12 +93,13 @@ def copy_file(source: Path, target: Path) -> None:
     Raises:
         sqlite3.Error: there is none, or the disk fails.
     """
-    address = f"{source.absolute().as_uri()}?mode=ro"
+    address = f"{source.absolute().as_uri()}?mode=rw"
     with (
         closing(sqlite3.connect(address, uri=True)) as from_file,
         closing(sqlite3.connect(target)) as to_file,
     ):
         from_file.backup(to_file)  # in one step: a writer beside it neither waits nor disturbs
+        to_file.execute("PRAGMA journal_mode=DELETE").close()  # no log beside the copy
 
 
 def _prepare(connection: Any, _record: object) -> None:

@@ -1,0 +1,1 @@
+"""Backups: one archive of database, pictures and signing identity, and back from it."""
