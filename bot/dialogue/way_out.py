@@ -77,8 +77,13 @@ def sunset_of(facts: Facts, position: Position | None, now: datetime) -> datetim
 
 def leave_at(facts: Facts, position: Position | None, now: datetime) -> datetime | None:
     """The turn-back time, None while sunset or the way out are unknown."""
+    if facts.walk_km is None:
+        return None
+    return _turn_back_before(sunset_of(facts, position, now), facts)
+
+
+def _turn_back_before(sunset: datetime | None, facts: Facts) -> datetime | None:
     out_min = walk_out_min(facts)
-    sunset = sunset_of(facts, position, now)
     if out_min is None or sunset is None:
         return None
     return turn_back(sunset, out_min)
@@ -91,4 +96,5 @@ def day_around(context: Context, now: datetime) -> Day:
     if position is None or zone is None:
         return Day()
     sun = sun_times(position.latitude, position.longitude, now.astimezone(zone).date(), zone)
-    return Day(sun.rise, sunset_of(facts, position, now), leave_at(facts, position, now))
+    sunset = sunset_of(facts, position, now) if facts.sunset is not None else sun.set
+    return Day(sun.rise, sunset, _turn_back_before(sunset, facts))

@@ -176,7 +176,7 @@ def gives_settings(message: Say) -> bool:
     )
 
 
-@settings(max_examples=300)
+@settings(max_examples=120)
 @given(
     st.lists(
         st.one_of(st.sampled_from(DOINGS), st.sampled_from([f"! {h}" for h in OF_LIGHT])),
@@ -201,7 +201,7 @@ def test_old_light_is_named_with_its_settings(doings: list[str]) -> None:
             assert stands is not Standing.GONE or not gives_settings(message)
 
 
-@settings(max_examples=100)
+@settings(max_examples=60)
 @given(
     st.lists(
         st.tuples(

@@ -9,6 +9,8 @@ from bot.dialogue.compose import Role
 from bot.dialogue.context import KIT_SLOTS, Waiting
 from bot.dialogue.facts import Facts, Symptom
 from bot.dialogue.lateness import (
+    LOW_LIGHT_HOLDS,
+    TOGETHER,
     Arrival,
     KnownBy,
     Seen,
@@ -71,16 +73,25 @@ def listen(turn: Turn, text: str) -> str:
         The message without the words that told when.
     """
     conversation, sent_at = turn.context.conversation, turn.origin.sent_at
-    holds = light_holds(turn.now, day_around(turn.context, turn.now))
-    since = silence_before(sent_at, conversation.heard_at, conversation.silent_since, holds)
-    if since is not None and number_answer(text) is not None:
-        since = _since_the_question(turn, since, holds)
+    since = _silent_since(turn, text)
     rest, when = split_moment(text)
     turn.seen = seen_between(Arrival(sent_at, since), when, zone_around(turn.context))
     heard_at = max(sent_at, conversation.heard_at or sent_at)
     turn.change_conversation(heard_at=heard_at, silent_since=since)
     _forget_old_light(turn)
     return rest
+
+
+def _silent_since(turn: Turn, text: str) -> datetime | None:
+    conversation, sent_at = turn.context.conversation, turn.origin.sent_at
+    heard_at, before = conversation.heard_at, conversation.silent_since
+    if heard_at is None or TOGETHER < sent_at - heard_at <= LOW_LIGHT_HOLDS:
+        return None  # the usual case, whatever the sun does
+    holds = light_holds(turn.now, day_around(turn.context, turn.now))
+    since = silence_before(sent_at, heard_at, before, holds)
+    if since is None or number_answer(text) is None:
+        return since
+    return _since_the_question(turn, since, holds)
 
 
 def _since_the_question(turn: Turn, since: datetime, holds: timedelta) -> datetime | None:
@@ -107,6 +118,8 @@ def _forget_old_light(turn: Turn) -> None:
 
 def standing_of(turn: Turn, seen: Seen) -> Standing:
     """What light seen then is good for now; after "we have left" it is gone."""
+    if turn.now - seen.earliest <= LOW_LIGHT_HOLDS:
+        return Standing.LIVE  # the usual case, whatever the sun does
     left_at = turn.context.conversation.left_at
     found = standing(seen, turn.now, day_around(turn.context, turn.now))
     if found is Standing.PAST and left_at is not None and seen.latest <= left_at:
