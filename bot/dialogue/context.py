@@ -147,10 +147,12 @@ class Shared(_Stored):
 class Waiting(_Stored):
     """A report of light that has passed, kept while "is it still as then?" is open."""
 
-    #: The words of the message; None: the measured frame of the conversation.
-    text: str | None
-    #: The question that the words reply to, where they reply to one.
+    #: The words of the message, and the question that they reply to, where they reply to one.
+    text: str = ""
     answers: str | None = None
+    #: The measured frame in place of words, and the name of its marked picture.
+    report: FrameReport | None = None
+    picture: str | None = None
     seen: Seen
     #: When it reached the server, and what then is called.
     sent_at: AwareDatetime

@@ -44,8 +44,8 @@ def _light_known(turn: Turn, value: str) -> None:
     waiting = late.answered(turn, value)
     if waiting is None:
         return
-    if waiting.text is None:
-        frames.judge_waiting(turn, waiting, clock_is_off=value == "clock")
+    if waiting.report is not None:
+        frames.judge_waiting(turn, waiting, waiting.report, clock_is_off=value == "clock")
         return
     _by_meaning(turn, TextReceived(origin=turn.origin, text=waiting.text))
 

@@ -9,7 +9,7 @@ from bot.dialogue.compose import Role
 from bot.dialogue.context import Shared, Waiting
 from bot.dialogue.events import FrameChecked, FrameReceived
 from bot.dialogue.facts import Blink, Facts
-from bot.dialogue.lateness import Standing
+from bot.dialogue.lateness import KnownBy, Standing
 from bot.dialogue.states import State, Trigger
 from bot.dialogue.steps import (
     arrive,
@@ -74,9 +74,9 @@ def checked(turn: Turn, event: FrameChecked) -> None:
         return
     if shared is not None:
         turn.seen = frame_time.seen_of(turn, event.report.metadata, shared)
-    if not late.counts_now(turn):
-        _of_then(turn, event.report, event.picture, shared)
-        return
+        if not late.counts_now(turn):
+            _of_then(turn, event.report, event.picture, shared)
+            return
     turn.change_conversation(report=event.report, picture=event.picture)
     if turn.context.conversation.walk is None:
         arrive.begin_quietly(turn)
@@ -95,27 +95,25 @@ def _taken_off(turn: Turn, event_id: str) -> Shared | None:
     return found
 
 
-def _of_then(turn: Turn, report: FrameReport, picture: str | None, shared: Shared | None) -> None:
+def _of_then(turn: Turn, report: FrameReport, picture: str | None, shared: Shared) -> None:
     """A frame of light that has passed: the last of several asks whether it still is."""
     gone = late.standing_of(turn, turn.seen) is Standing.GONE
     when = late.named(turn, turn.seen)
     if gone or turn.context.conversation.shared:
         reviewing.frame(turn, report, when, picture)
         return
-    turn.change_conversation(report=report, picture=picture)
-    sent_at = shared.sent_at if shared is not None else turn.origin.sent_at
-    waiting = Waiting(text=None, seen=turn.seen, sent_at=sent_at, when=when)
-    late.ask(turn, waiting, "light_still_frame")
+    waiting = Waiting(
+        report=report, picture=picture, seen=turn.seen, sent_at=shared.sent_at, when=when
+    )
+    stamped = turn.seen.by is KnownBy.STAMP
+    late.ask(turn, waiting, "light_still_frame" if stamped else "light_still")
 
 
-def judge_waiting(turn: Turn, waiting: Waiting, *, clock_is_off: bool) -> None:
+def judge_waiting(turn: Turn, waiting: Waiting, report: FrameReport, *, clock_is_off: bool) -> None:
     """A frame whose light is still the same, or whose camera's clock was wrong."""
-    report = turn.context.conversation.report
-    if report is None:
-        repeat.put_again(turn)
-        return
     if clock_is_off:
         frame_time.learn_clock(turn, report.metadata, waiting.sent_at)
+    turn.change_conversation(report=report, picture=waiting.picture)
     if turn.context.conversation.walk is None:
         arrive.begin_quietly(turn)
     judge(turn, report)

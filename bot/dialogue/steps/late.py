@@ -246,24 +246,22 @@ def answered(turn: Turn, value: str) -> Waiting | None:
 def _left(turn: Turn, waiting: Waiting) -> None:
     """They are gone from the water: a review, and the walk is closed."""
     turn.change_conversation(left_at=turn.now)
-    report = turn.context.conversation.report
-    if waiting.text is not None:
+    if waiting.report is None:
         reviewing.told(turn, reviewing.read_again(turn, waiting), waiting.when)
-    elif report is not None:
-        reviewing.frame(turn, report, waiting.when, turn.context.conversation.picture)
-        turn.change_conversation(report=None, picture=None)
+    else:
+        reviewing.frame(turn, waiting.report, waiting.when, waiting.picture)
     turn.change_conversation(walk=None, history=())
     turn.close_question()
 
 
 def _other_light(turn: Turn) -> None:
     """Another light: what was known of the old one is void, look and depth are not."""
-    turn.unlearn("light")
-    turn.change_walk(clean_stops=None, clipped_stops=None, first_stops=None, light=None)
     turn.say(Role.CHECK, "late.new_frame")
     if turn.walk.given is None:
         repeat.put_again(turn)
         return
+    turn.unlearn("light")
+    turn.change_walk(clean_stops=None, clipped_stops=None, first_stops=None, light=None)
     base.give(turn)
 
 
