@@ -152,8 +152,13 @@ def _text(turn: Turn, event: TextReceived) -> None:
         return
     if emergency.is_held(turn):
         _while_held(turn, event)
-    elif event.origin.addressed and not limits.message_refused(turn, event.text):
+    elif event.origin.addressed and not _is_one_too_many(turn, event):
         _addressed(turn, event)
+
+
+def _is_one_too_many(turn: Turn, event: TextReceived) -> bool:
+    """Past the person's limit; who takes "all are safe" back is heard whatever came before."""
+    return event.answers != "safe" and limits.message_refused(turn, event.text)
 
 
 def _typed_or_tapped(turn: Turn, event: TextReceived) -> None:

@@ -26,11 +26,9 @@ def as_words(turn: Turn, event: TextReceived) -> TextReceived | None:
     number = _number(event)
     if number in {None, before}:
         return None
-    if before is not None:
-        turn.undo()
-        turn.rebase()
     turn.tapped_on, turn.tapped = event.replies_to, number
-    return event.model_copy(update={"text": number})
+    corrects = last.event_id if last is not None and before is not None else None
+    return event.model_copy(update={"text": number, "corrects": corrects})
 
 
 def withdrawn(turn: Turn, event_id: str) -> None:

@@ -91,12 +91,11 @@ async def test_a_reaction_in_a_group_is_undone_in_its_thread(world: World, toget
 
 async def test_a_frame_inside_a_thread_is_withdrawn_there(world: World) -> None:
     """Its withdrawal, which names no thread, reaches the conversation that holds the frame."""
-    group = {"direct": False}
-    shared = frame(event_id="$frame", thread_id="$root", **group)
+    shared = frame(event_id="$frame", thread_id="$root", direct=False)
     async with world.running(dialogue=REAL) as runtime:
         await runtime.take_in([shared], None)
         await runtime.drain()
         pictures = list(world.pictures.iterdir())
-        await _take(runtime, Withdrawn(origin=origin(**group), event_id="$frame"))
+        await _take(runtime, Withdrawn(origin=origin(direct=False), event_id="$frame"))
     assert pictures
     assert list(world.pictures.iterdir()) == []
