@@ -21,9 +21,10 @@ class ServedBot:
     Args:
         account: the bot's account; its folder is the data folder.
         allowed: who is answered.
+        settings: more of them, by the names of their variables.
     """
 
-    def __init__(self, account: Account, allowed: str) -> None:
+    def __init__(self, account: Account, allowed: str, **settings: str) -> None:
         self.account = account
         self._environment = {
             **{name: value for name, value in os.environ.items() if not name.startswith("LINN_")},
@@ -32,6 +33,7 @@ class ServedBot:
             "LINN_PASSWORD": account.password or "",
             "LINN_DATA_DIR": str(account.data_dir),
             "LINN_ALLOWED": allowed,
+            **settings,
         }
         self._process: subprocess.Popen[bytes] | None = None
 
@@ -50,6 +52,17 @@ class ServedBot:
                 stdout=log,
                 start_new_session=True,
             )
+
+    def does(self, *words: str) -> subprocess.CompletedProcess[str]:
+        """Another command of the same program with the same settings, to its end."""
+        return subprocess.run(
+            [sys.executable, "-m", "bot", *words],
+            env=self._environment,
+            check=False,
+            capture_output=True,
+            text=True,
+            timeout=GRACE_S,
+        )
 
     def kill(self) -> None:
         """SIGKILL for the process and all its children: no time to finish anything."""

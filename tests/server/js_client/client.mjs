@@ -160,6 +160,14 @@ const commands = {
         return sas.sas.emoji.map(([, name]) => name);
     },
 
+    // Until this client knows somebody's device, and that its owner has signed it.
+    async trust({ user_id, device_id }) {
+        const crypto = client.getCrypto();
+        const isSigned = async () =>
+            (await crypto.getDeviceVerificationStatus(user_id, device_id))?.signedByOwner;
+        while (!(await isSigned())) await setTimeout(50);
+    },
+
     async stop() {
         client?.stopClient();
         setImmediate(() => process.exit(0));
