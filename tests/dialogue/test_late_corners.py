@@ -117,6 +117,15 @@ def test_a_late_frame_without_a_stamp_has_no_clock_to_be_off() -> None:
     assert player.result("nothing_known")[0].question == "light_still"
 
 
+def test_a_frame_without_settings_teaches_no_clock() -> None:
+    """Nothing shows that it is the frame that was asked for: it is as old as its stamp says."""
+    player = Player()
+    player.happen("place 44.1512 -71.3498")
+    for line in ("skip", "12 m tall, 18 m away, rock at 1.5 m, full frame 24-70", "1", "1"):
+        player.say(line)
+    assert player.happen("stamped 2027-06-18T06:00 copy")[0].question == "light_still_frame"
+
+
 def test_a_reminder_whose_time_has_passed_is_left_to_the_next() -> None:
     """That 15 minutes are left is not said after the turn-back time."""
     player = Player()

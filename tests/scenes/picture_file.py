@@ -26,7 +26,8 @@ class Stamp:
         f_number, iso, focal_mm: as marked.
         focal_full_frame_mm: focal length as on 36 x 24 mm.
         bias_stops: exposure bias dialled in.
-        taken_at: "YYYY:MM:DD HH:MM:SS", local.
+        taken_at: "YYYY:MM:DD HH:MM:SS", local; "" for a clock that was never set, so that a
+            rendered frame is as new next year as today.
         orientation: 1, 3, 6 or 8; the pixels are stored turned to match.
         owner, serial, position: what must never leave again: a name, a body's number, and
             (latitude, longitude) in whole degrees.
@@ -40,7 +41,7 @@ class Stamp:
     focal_mm: float = 27.0
     focal_full_frame_mm: int = 27
     bias_stops: float = 0.0
-    taken_at: str = "2027:10:14 09:12:30"
+    taken_at: str = ""
     orientation: int = 1
     owner: str | None = None
     serial: str | None = None
@@ -56,7 +57,6 @@ PHONE = Stamp(
     iso=125,
     focal_mm=5.0,
     focal_full_frame_mm=26,
-    taken_at="2027:10:14 09:13:05",
 )
 
 
@@ -83,12 +83,13 @@ def _exif(stamp: Stamp) -> Image.Exif:
     exif[ExifTags.Base.Make] = stamp.maker
     exif[ExifTags.Base.Model] = stamp.model
     exif[ExifTags.Base.Orientation] = stamp.orientation
-    exif[ExifTags.Base.DateTime] = stamp.taken_at
     details = exif.get_ifd(ExifTags.IFD.Exif)
     details[ExifTags.Base.ExposureTime] = IFDRational(*stamp.shutter)
     details[ExifTags.Base.FNumber] = IFDRational(round(stamp.f_number * 10), 10)
     details[ExifTags.Base.ISOSpeedRatings] = stamp.iso
-    details[ExifTags.Base.DateTimeOriginal] = stamp.taken_at
+    if stamp.taken_at:
+        exif[ExifTags.Base.DateTime] = stamp.taken_at
+        details[ExifTags.Base.DateTimeOriginal] = stamp.taken_at
     details[ExifTags.Base.ExposureBiasValue] = IFDRational(round(stamp.bias_stops * 6), 6)
     details[ExifTags.Base.FocalLength] = IFDRational(round(stamp.focal_mm * 10), 10)
     details[ExifTags.Base.FocalLengthIn35mmFilm] = stamp.focal_full_frame_mm

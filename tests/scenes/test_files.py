@@ -25,7 +25,8 @@ def marked() -> np.ndarray[tuple[int, ...], np.dtype[np.uint8]]:
 
 def test_stamp_is_readable(marked: np.ndarray[tuple[int, ...], np.dtype[np.uint8]]) -> None:
     """Shutter time, f-number, ISO, focal length, names and date come back as written."""
-    exif = Image.open(io.BytesIO(jpeg(marked, Stamp()))).getexif()
+    stamp = Stamp(taken_at="2027:10:14 09:12:30")
+    exif = Image.open(io.BytesIO(jpeg(marked, stamp))).getexif()
     details = exif.get_ifd(ExifTags.IFD.Exif)
     assert exif[ExifTags.Base.Model] == "Corvane F1"
     assert details[ExifTags.Base.ExposureTime] == 0.25
@@ -33,6 +34,15 @@ def test_stamp_is_readable(marked: np.ndarray[tuple[int, ...], np.dtype[np.uint8
     assert details[ExifTags.Base.ISOSpeedRatings] == 100
     assert details[ExifTags.Base.FocalLength] == 27
     assert details[ExifTags.Base.DateTimeOriginal] == "2027:10:14 09:12:30"
+
+
+def test_a_clock_never_set_writes_no_date(
+    marked: np.ndarray[tuple[int, ...], np.dtype[np.uint8]],
+) -> None:
+    """A frame rendered today is not old tomorrow."""
+    exif = Image.open(io.BytesIO(jpeg(marked, Stamp()))).getexif()
+    assert ExifTags.Base.DateTimeOriginal not in exif.get_ifd(ExifTags.IFD.Exif)
+    assert ExifTags.Base.DateTime not in exif
 
 
 @pytest.mark.parametrize("orientation", [1, 3, 6, 8])
