@@ -80,12 +80,20 @@ def _cache() -> Path:
 def _install(node: Node, folder: Path) -> None:
     quiet = ("--no-audit", "--no-fund", "--ignore-scripts", "--loglevel=error")
     lockless = ("--omit-lockfile-registry-resolved=true",)
-    # Its scripts start `node` by name.
-    path = os.pathsep.join([str(Path(node.node[0]).parent), os.environ.get("PATH", "")])
+    environment = {
+        **os.environ,
+        # Its scripts start `node` by name.
+        "PATH": os.pathsep.join([str(Path(node.node[0]).parent), os.environ.get("PATH", "")]),
+        # Nothing is left in the home of whoever runs the tests, which may not be writable.
+        "npm_config_cache": str(folder.parent / "downloads"),
+        "npm_config_update_notifier": "false",
+        # Node.js trusts its own list of authorities; a mirror may be known to the machine alone.
+        "NODE_USE_SYSTEM_CA": "1",
+    }
     done = subprocess.run(
         [*node.npm, "ci", *quiet, *lockless],
         cwd=folder,
-        env={**os.environ, "PATH": path},
+        env=environment,
         capture_output=True,
         text=True,
         timeout=_INSTALL_S,
