@@ -24,7 +24,7 @@ from bot.dialogue.events import (
 from bot.dialogue.questions import QUESTIONS
 from bot.dialogue.reading import number_answer, read
 from bot.dialogue.replies import chosen
-from bot.dialogue.steps import arrive, emergency, frames, late, limits, repeat
+from bot.dialogue.steps import arrive, emergency, frames, heard, light_named, limits, repeat
 from bot.dialogue.texts import domain_key, domain_values
 from bot.dialogue.turn import Turn
 from bot.dialogue.words import answer_words
@@ -48,7 +48,7 @@ def handle(context: Context, event: Event, now: datetime) -> tuple[Context, tupl
     turn = Turn(_without_old_position(context, now), event.origin, now)
     try:
         _answer(turn, event)
-        late.close(turn)
+        light_named.close(turn)
     except OutOfDomainError as error:
         spent = turn.context.person.spent
         turn = Turn(_without_old_position(context, now), event.origin, now)
@@ -108,7 +108,7 @@ def _shared(turn: Turn, event: PlaceReceived | OtherReceived) -> None:
     """Something without words of its own: a location, a voice message."""
     if limits.message_refused(turn):
         return
-    late.listen(turn, "")
+    heard.listen(turn, "")
     match event:
         case PlaceReceived():
             arrive.place_shared(turn, event)
@@ -130,9 +130,9 @@ def _frame(turn: Turn, event: FrameReceived) -> None:
         return
     if limits.message_refused(turn):
         return
-    caption = late.listen(turn, event.caption)
+    caption = heard.listen(turn, event.caption)
     facts = read(caption, units=turn.units)
-    if facts.known() and late.counts_now(turn):
+    if facts.known() and heard.counts_now(turn):
         turn.learn(facts)
     if not limits.frame_refused(turn):
         frames.received(turn, event)
@@ -171,7 +171,7 @@ def _typed_or_tapped(turn: Turn, event: TextReceived) -> None:
 
 
 def _addressed(turn: Turn, event: TextReceived) -> None:
-    rest = late.listen(turn, event.text)
+    rest = heard.listen(turn, event.text)
     if rest:
         event = event.model_copy(update={"text": rest})
     if event.corrects is not None:

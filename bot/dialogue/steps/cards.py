@@ -7,7 +7,7 @@ from bot.dialogue.actions import CardLine, DrawCard
 from bot.dialogue.compose import Role
 from bot.dialogue.context import GivenSettings
 from bot.dialogue.reckoning import Assumed
-from bot.dialogue.steps import arrive, base_said, keep, late, repeat
+from bot.dialogue.steps import arrive, base_said, keep, light_named, repeat
 from bot.dialogue.texts import TEXTS, measures
 from bot.dialogue.turn import Turn
 from bot.dialogue.way_out import leave_at
@@ -45,7 +45,7 @@ def _lines(turn: Turn, given: GivenSettings) -> list[CardLine]:
     values["ladder"] = ", ".join(keep.ladder(turn))
     light = turn.walk.light
     if light is not None:
-        values["light"] = late.light_of(turn, light)
+        values["light"] = light_named.light_of(turn, light)
     values["turn_back"] = _turn_back(turn)
     return [
         CardLine(label=TEXTS[f"card.{name}"], value=value)

@@ -14,9 +14,11 @@ from bot.dialogue.states import State, Trigger
 from bot.dialogue.steps import (
     arrive,
     frame_time,
+    heard,
     highlights,
     keep,
     late,
+    light_named,
     repeat,
     reviewing,
 )
@@ -74,7 +76,7 @@ def checked(turn: Turn, event: FrameChecked) -> None:
         return
     if shared is not None:
         turn.seen = frame_time.seen_of(turn, event.report.metadata, shared)
-        if not late.counts_now(turn):
+        if not heard.counts_now(turn):
             _of_then(turn, event.report, event.picture, shared)
             return
     turn.change_conversation(report=event.report, picture=event.picture)
@@ -97,8 +99,8 @@ def _taken_off(turn: Turn, event_id: str) -> Shared | None:
 
 def _of_then(turn: Turn, report: FrameReport, picture: str | None, shared: Shared) -> None:
     """A frame of light that has passed: the last of several asks whether it still is."""
-    gone = late.standing_of(turn, turn.seen) is Standing.GONE
-    when = late.named(turn, turn.seen)
+    gone = heard.standing_of(turn, turn.seen) is Standing.GONE
+    when = light_named.named(turn, turn.seen)
     if gone or turn.context.conversation.shared:
         reviewing.frame(turn, report, when, picture)
         return
