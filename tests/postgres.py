@@ -86,6 +86,13 @@ class PostgresServer:
             self._has_pattern = True
         return "pattern"
 
+    async def end_connections(self, name: str) -> None:
+        """End all connections to a database, as a restart of the server does."""
+        await self.command(
+            "SELECT pg_terminate_backend(pid) FROM pg_stat_activity "  # noqa: S608  (own name)
+            f"WHERE datname = '{name}'"
+        )
+
     async def command(self, words: str) -> None:
         """Run a command as the server's operator."""
         connection = await asyncpg.connect(

@@ -93,7 +93,6 @@ class TakeBackJob:
                     kept=False,
                 ),
             )
-        written = await self.store.finish_job(job, self.clock(), messages=messages)
-        if work.shred:
+        if work.shred:  # while the job is there: a stop in between begins it anew
             await self.store.shred()
-        return written
+        return await self.store.finish_job(job, self.clock(), messages=messages)
