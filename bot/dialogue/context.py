@@ -241,9 +241,12 @@ class Context(_Stored):
 
     @property
     def facts(self) -> Facts:
-        """Everything known: kit, place and this walk, the latest word on top."""
+        """Everything known: kit, place and this walk, the latest word on top.
+
+        The place was told in the direct room, and is not for a group room to read of.
+        """
         facts = self.person.kit
-        if self.place is not None:
+        if self.place is not None and self.room.direct:
             facts = facts.updated(self.place.facts)
         if self.conversation.walk is not None:
             facts = facts.updated(self.conversation.walk.facts)

@@ -16,6 +16,7 @@ from bot.dialogue.context import (
     GivenSettings,
     Note,
     Place,
+    Position,
     Question,
     Snapshot,
     Walk,
@@ -71,6 +72,14 @@ class Turn:
         return self.context.person.units
 
     @property
+    def position(self) -> Position | None:
+        """The last location shared; in a group room only if it was shared there."""
+        position, origin = self.context.person.position, self.origin
+        if position is None or origin.direct or position.room_id == origin.room_id:
+            return position
+        return None
+
+    @property
     def walk(self) -> Walk:
         """The walk under way, a fresh one when there is none."""
         return self.context.conversation.walk or Walk(started_at=self.now)
@@ -113,14 +122,16 @@ class Turn:
         What is about one frame only (what blinks, what the meter says) is not kept.
         """
         known = set(facts.known())
+        # In a group room the place stays with the walk: see `Context.facts`.
+        place_slots = PLACE_SLOTS if self.context.room.direct else frozenset()
         kit = _only(facts, known & KIT_SLOTS)
-        place = _only(facts, known & PLACE_SLOTS)
-        walk = _only(facts, known - KIT_SLOTS - PLACE_SLOTS - PASSING_SLOTS)
+        place = _only(facts, known & place_slots)
+        walk = _only(facts, known - KIT_SLOTS - place_slots - PASSING_SLOTS)
         if facts.units is not None:
             self.change_person(units=facts.units)
         self.change_person(kit=self.context.person.kit.updated(kit))
         old = self.context.place or Place()
-        if known & PLACE_SLOTS:
+        if known & place_slots:
             new_place = old.model_copy(update={"facts": old.facts.updated(place)})
             self.context = self.context.model_copy(update={"place": new_place})
         self.change_walk(facts=self.walk.facts.updated(walk))

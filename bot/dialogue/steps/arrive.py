@@ -33,7 +33,8 @@ def start(turn: Turn) -> None:
     The kit stays; the fall does not, since nobody said that it is the same one.
     """
     turn.change_conversation(walk=None, history=(), question=None, paused=None)
-    turn.context = turn.context.model_copy(update={"place": None})
+    if turn.context.room.direct:
+        turn.context = turn.context.model_copy(update={"place": None})
     turn.change_person(cautions=frozenset())
     turn.change_walk(started_at=turn.now)
     turn.move(Trigger.START)
@@ -77,7 +78,7 @@ def way_out_told(turn: Turn) -> bool:
     facts = turn.facts
     if facts.walk_km is None:
         return False
-    position = turn.context.person.position
+    position = turn.position
     if sunset_of(facts, position, turn.now) is None:
         turn.say(Role.SETTINGS, "arrive.no_sunset" if position else "arrive.sunset_missing")
     else:
@@ -87,7 +88,7 @@ def way_out_told(turn: Turn) -> bool:
 
 def say_turn_back(turn: Turn) -> None:
     """Say the turn-back time, explain it, and set the reminders where the clock is sure."""
-    facts, position = turn.facts, turn.context.person.position
+    facts, position = turn.facts, turn.position
     moment = leave_at(facts, position, turn.now)
     sunset = sunset_of(facts, position, turn.now)
     assert moment is not None and sunset is not None  # noqa: S101, PT018  # the callers know both
@@ -120,7 +121,7 @@ def timer_fired(turn: Turn, event: TimerFired) -> None:
 
     The one before the turn-back time is left out once that time has passed: its own follows.
     """
-    moment = leave_at(turn.facts, turn.context.person.position, event.due)
+    moment = leave_at(turn.facts, turn.position, event.due)
     if moment is None or turn.context.conversation.walk is None:
         return
     late = turn.now - event.due

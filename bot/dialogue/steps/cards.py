@@ -55,7 +55,7 @@ def _lines(turn: Turn, given: GivenSettings) -> list[CardLine]:
 
 
 def _turn_back(turn: Turn) -> str:
-    position = turn.context.person.position
+    position = turn.position
     moment = leave_at(turn.facts, position, turn.now)
     if moment is None:
         return TEXTS["card.turn_back_unknown"]

@@ -173,12 +173,19 @@ def _where(turn: Turn) -> None:
 
 
 def _say_known(turn: Turn) -> None:
-    listed = known(turn.facts, turn.units)
+    # Others read in a group room: only what was told there is named there.
+    facts = turn.facts if turn.origin.direct else turn.walk.facts
+    listed = known(facts, turn.units)
     if listed:
         turn.say(Role.CHECK, "where.known", list=listed)
 
 
 def _kit(turn: Turn) -> None:
+    if not turn.origin.direct:
+        turn.say(Role.SETTINGS, "kit.in_private")
+        turn.say(Role.CHECK, "kit.how")
+        _put_again_if_open(turn)
+        return
     kit = turn.context.person.kit
     listed = known(kit, turn.units, only=KIT_SLOTS)
     turn.say(Role.SETTINGS, "kit.known" if listed else "kit.unknown", list=listed)

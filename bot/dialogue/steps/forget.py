@@ -50,6 +50,7 @@ def answer(turn: Turn, value: str) -> None:
         turn.ask("forget")
         return
     days = str(turn.context.terms.backup_days)
-    farewell = message([Part(Role.SETTINGS, "forget.done", {"days": days})])
+    stays = Part(Role.CHECK, "forget.stays", {"days": days})
+    farewell = message([Part(Role.SETTINGS, "forget.done"), stays])
     turn.context = Context(room=turn.context.room)
     turn.do(ForgetPerson(farewell=farewell))

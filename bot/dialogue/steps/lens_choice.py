@@ -136,7 +136,7 @@ def _tell_choice(turn: Turn, view: _View, focal_mm: float, fitting: list[Lens]) 
     level = abs(framing.tilt_deg) <= LEVEL_DEG and focal_mm <= framing.level_mm
     key = "lens.tight" if not spare else "lens.level" if level else "lens.tilted"
     turn.say(Role.SETTINGS, key, focal=named, form=view.form, tilt=tilt)
-    if fitting and len(turn.facts.lenses) > 1:
+    if fitting and len(turn.facts.lenses) > 1 and turn.origin.direct:
         turn.say(Role.CHECK, "lens.yours", lenses=lens_names(fitting))
     _warn_of_lean(turn, view, focal_mm)
     _accept(turn, focal_mm, chosen=True)

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from datetime import UTC, datetime, timedelta, timezone
+from datetime import UTC, datetime, timedelta, tzinfo
 from typing import Final
 from zoneinfo import ZoneInfo
 
@@ -106,9 +106,8 @@ def _keep(turn: Turn, name: str, spent: Spent | None) -> None:
 
 
 def _written(turn: Turn, moment: datetime) -> str:
-    """Day and time, in the zone of the last shared place if it was shared in this room."""
-    position, origin = turn.context.person.position, turn.origin
-    zone: timezone | ZoneInfo = UTC
-    if position is not None and (origin.direct or position.room_id == origin.room_id):
-        zone = ZoneInfo(zone_name(position.latitude, position.longitude))
+    """Day and time, in the zone of the last shared place."""
+    zone: tzinfo = UTC
+    if turn.position is not None:
+        zone = ZoneInfo(zone_name(turn.position.latitude, turn.position.longitude))
     return measures.day_and_clock(moment.astimezone(zone))

@@ -28,7 +28,7 @@ EVERYWHERE: Final[dict[str, str]] = {
     ),
     "help.words": (
         "Words: `back`, `skip`, `why`, `where am I`, `kit`, `card`, `units`, `taps`, `stop`, "
-        "`forget me`. "
+        "`my data`, `forget me`. "
         "`what if f/16` compares."
     ),
     "to_come.plan": "Planning ahead is not built yet. At the water `start` works.",

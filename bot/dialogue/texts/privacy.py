@@ -39,6 +39,7 @@ PRIVACY: Final[dict[str, str]] = {
         "the homeserver. `forget me` deletes my part."
     ),
     "data.in_private": "What I keep about you I tell in our direct room only. Ask me there.",
+    "kit.in_private": "I reckon with your kit here too, but I list it in our direct room only.",
     # being forgotten
     "forget.what": (
         "That deletes your kit, places, walk, frames and everything of you here, and takes my "
@@ -49,9 +50,9 @@ PRIVACY: Final[dict[str, str]] = {
     "ask.forget.delete": "delete it all",
     "forget.kept": "Nothing was deleted.",
     "forget.too_late": "That question is {minutes} old, so nothing was deleted.",
-    "forget.done": (
-        "Deleted: all that I kept of you; my messages to you are taken back. What stays: your "
-        "own messages and files on the homeserver, and its copies of my pictures; my operator's "
-        "backups for at most {days} days; your devices' keys while we share a room."
+    "forget.done": "Deleted: all that I kept of you. My messages to you are taken back.",
+    "forget.stays": (
+        "What stays: your messages and files, and copies of my pictures, on the homeserver; my "
+        "operator's backups, for at most {days} days; your devices' keys while we share a room."
     ),
 }
