@@ -12,6 +12,7 @@ from typing import Final
 from bot.backup.marker import not_before
 from bot.dialogue.engine import failure, handle
 from bot.exits import Exit
+from bot.log import set_up_log
 from bot.matrix.client import MatrixClient
 from bot.matrix.errors import MatrixError
 from bot.matrix.policy import Policy
@@ -64,21 +65,6 @@ def _causes(error: BaseException) -> list[BaseException]:
     if isinstance(error, BaseExceptionGroup):
         return [cause for member in error.exceptions for cause in _causes(member)]
     return [error]
-
-
-def set_up_log(level: str) -> None:
-    """Log to the error output: our own lines at this level, those of libraries as warnings.
-
-    Some libraries log what they are given when they are asked for detail, and what they are
-    given here are people's words.
-    """
-    logging.basicConfig(
-        stream=sys.stderr,
-        level=logging.WARNING,
-        format="%(asctime)s %(levelname)s %(name)s: %(message)s",
-    )
-    for name in ("bot", "core"):
-        logging.getLogger(name).setLevel(level)
 
 
 async def _run_until_told(settings: Settings) -> None:

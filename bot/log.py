@@ -1,0 +1,60 @@
+"""The log: our own lines as they are, of libraries only where in their code they spoke."""
+
+from __future__ import annotations
+
+import copy
+import logging
+import sys
+import threading
+from pathlib import Path
+from types import TracebackType
+from typing import Final
+
+from bot.runtime.faults import where_it_broke
+
+#: Whose lines are written by us, and hold ids and places in the code but never what people sent.
+_OURS: Final = ("bot", "core")
+_FORMAT: Final = "%(asctime)s %(levelname)s %(name)s: %(message)s"
+
+
+class DiscreetFormatter(logging.Formatter):
+    """Leaves out what people sent.
+
+    A library's warning often quotes what it could not read (nio's on a malformed event quotes the
+    event), and an exception's text what it broke on. Of both, the place in the code is told: who
+    looks into a case finds the line there, and the log can be shown to anybody.
+    """
+
+    def format(self, record: logging.LogRecord) -> str:
+        """One line of the log."""
+        discreet = copy.copy(record)
+        discreet.exc_text = discreet.stack_info = None
+        if record.name.partition(".")[0] not in _OURS:
+            discreet.msg = "%s:%d"
+            discreet.args = (Path(record.pathname).name, record.lineno)
+        return super().format(discreet)
+
+    def formatException(  # noqa: N802  the base class's name
+        self,
+        ei: tuple[type[BaseException], BaseException, TracebackType | None]
+        | tuple[None, None, None],
+    ) -> str:
+        """Type and place of an exception."""
+        return "" if ei[1] is None else where_it_broke(ei[1])
+
+
+def set_up_log(level: str) -> None:
+    """Log to the error output: our own lines at this level, those of libraries as warnings."""
+    handler = logging.StreamHandler(sys.stderr)
+    handler.setFormatter(DiscreetFormatter(_FORMAT))
+    logging.basicConfig(handlers=[handler], level=logging.WARNING)
+    for name in _OURS:
+        logging.getLogger(name).setLevel(level)
+    logging.captureWarnings(True)
+    threading.excepthook = _log_thread
+
+
+def _log_thread(broken: threading.ExceptHookArgs) -> None:
+    """A thread that broke would print its exception's text past the log."""
+    if broken.exc_value is not None:
+        logging.getLogger(__name__).error("a thread broke: %s", where_it_broke(broken.exc_value))
