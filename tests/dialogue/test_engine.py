@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from datetime import timedelta
 
-from bot.dialogue.context import Context, Conversation, Question, Walk
+from bot.dialogue.context import Context, Conversation, GivenSettings, Question, Walk
 from bot.dialogue.engine import failure
 from bot.dialogue.states import State
 from bot.dialogue.turn import Turn
@@ -42,3 +42,12 @@ def test_a_walk_without_an_open_question_gets_one() -> None:
     player.context = Context(conversation=Conversation(walk=walk, last_at=START))
     player.now += timedelta(minutes=1)
     assert player.say("windy, leaves moving")[0].question == "blink"
+
+
+def test_small_steps_of_a_plan_that_changed_nothing() -> None:
+    """Where the plan ends as it began there are no marks between; the wish is noted."""
+    player = Player()
+    given = GivenSettings(f_number=11.0, shutter_s=0.25, iso=100.0)
+    walk = Walk(state=State.HIGHLIGHTS, started_at=START, given=given, planned_from=given)
+    player.context = Context(conversation=Conversation(walk=walk, last_at=START))
+    assert "noted" in player.say("in small steps please")[0].keys
