@@ -11,20 +11,24 @@ from typing import Final, Never
 from aiohttp import ClientError
 
 from bot.matrix.backoff import Backoff
+from bot.matrix.chores import Chores
 from bot.matrix.cross_signing import check_device_keys, sign_own_device
 from bot.matrix.errors import MatrixError, ServerAnswerError, UnknownTokenError
 from bot.matrix.identity import Device
-from bot.matrix.invitations import Invitations
 from bot.matrix.keys import RoomKeys, upload_device_keys
 from bot.matrix.policy import Policy
 from bot.matrix.receiver import POLL_S, Receiver
+from bot.matrix.repeating import raise_unknown_token, stop_without_token
 from bot.matrix.room_reader import RoomReader
+from bot.matrix.room_states import RoomStates
+from bot.matrix.rooms import Rooms
 from bot.matrix.server_api import ServerApi
 from bot.matrix.session import Account, new_client, open_session
 from bot.matrix.transport import MatrixTransport
 from bot.matrix.verification.verifier import Verifier
 from bot.matrix.waiting import GRACE, WaitingEvents
 from bot.runtime.ports import Inbox, TransportError
+from bot.runtime.trouble import Troubles
 
 _log: Final = logging.getLogger(__name__)
 
@@ -48,6 +52,7 @@ class MatrixClient:
         not_before: events older than this are not read (after a backup was brought back).
         poll_s: how long the server holds a sync when nothing happens [s].
         key_grace: how long an event waits for its key before its sender is told.
+        troubles: tells the log of what fails.
     """
 
     def __init__(
@@ -59,16 +64,17 @@ class MatrixClient:
         not_before: datetime | None = None,
         poll_s: float = POLL_S,
         key_grace: timedelta = GRACE,
+        troubles: Troubles | None = None,
     ) -> None:
         self._account = account
         self._policy = policy
         self._clock = clock
         self._not_before = not_before
         self._poll_s = poll_s
-        self._key_grace = key_grace
+        self._troubles = troubles or Troubles()
         self._nio = new_client(account)
         self._api = ServerApi(self._nio)
-        self._keys = RoomKeys(self._nio, self._api)
+        self._keys = RoomKeys(self._nio, self._api, self._troubles.keys)
         self._receiver: Receiver | None = None
         self._waiting = WaitingEvents(account.waiting_path, key_grace)
         self.transport = MatrixTransport(self._nio, self._api, self._keys, self._waiting)
@@ -90,24 +96,25 @@ class MatrixClient:
             MatrixError: an operator has to act; see its kinds.
         """
         await open_session(self._nio, self._account)
-        backoff = Backoff()
+        backoff, trouble = Backoff(), self._troubles.keys
         while True:
             try:
                 await self._prepare_device()
             except (ServerAnswerError, TransportError, ClientError, TimeoutError) as error:
-                if getattr(error, "code", None) == "M_UNKNOWN_TOKEN":
-                    raise UnknownTokenError("The homeserver refuses the token.") from error
-                pause_s = backoff.next_s()
-                _log.warning("The device is not ready (%s); again in %.1f s", error, pause_s)
-                await asyncio.sleep(pause_s)
+                stop_without_token(error)
+                trouble.met(str(error) or type(error).__name__)
+                asked_s = error.asked_s if isinstance(error, ServerAnswerError) else None
+                await asyncio.sleep(backoff.next_s(asked_s))
             else:
+                trouble.over()
                 return
 
     async def run(self, inbox: Inbox) -> Never:
         """Receive until cancelled.
 
         Raises:
-            UnknownTokenError: the homeserver does not know the token any more.
+            UnknownTokenError: some request heard that the homeserver does not know the token.
+            ExceptionGroup: a part broke down.
         """
         verifier = Verifier(
             self._nio,
@@ -117,24 +124,38 @@ class MatrixClient:
             self._account.identity_path,
             self._clock,
         )
-        self._receiver = Receiver(
+        chores = Chores(self._troubles)
+        self._receiver = self._new_receiver(inbox, verifier, chores)
+        try:
+            async with asyncio.TaskGroup() as group:
+                group.create_task(self._end_without_token())
+                group.create_task(verifier.run())
+                group.create_task(chores.run())
+                await self._receiver.run()
+        except ExceptionGroup as broken:
+            if broken.subgroup(UnknownTokenError) is not None:
+                raise_unknown_token()
+            raise
+
+    def _new_receiver(self, inbox: Inbox, verifier: Verifier, chores: Chores) -> Receiver:
+        states = RoomStates(self._nio, self._policy)
+        return Receiver(
             self._nio,
             self._keys,
-            RoomReader(self._nio, self._api, self._policy, inbox, self._clock),
+            RoomReader(self._nio, self._api, self._policy, inbox, self._clock, states),
             self._waiting,
-            Invitations(self._nio, self._policy),
+            Rooms(self._nio, self._api, self._policy, inbox, states, chores),
             inbox,
             self._clock,
             poll_s=self._poll_s,
             not_before=self._not_before,
             verification=verifier,
+            troubles=self._troubles,
         )
-        verifying = asyncio.create_task(verifier.run())
-        try:
-            await self._receiver.run()
-        finally:
-            verifying.cancel()
-            await asyncio.wait([verifying])
+
+    async def _end_without_token(self) -> Never:
+        await self._nio.token_refused.wait()
+        raise_unknown_token()
 
     async def close(self) -> None:
         """Close connections and the key store. Never logs out: that would end the device."""

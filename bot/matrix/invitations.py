@@ -2,77 +2,79 @@
 
 from __future__ import annotations
 
-import asyncio
 import logging
 from typing import Final
 
-from aiohttp import ClientError
-from nio import AsyncClient, ErrorResponse, InviteMemberEvent, SyncResponse
+from nio import AsyncClient, InviteMemberEvent, SyncResponse
 from nio.responses import InviteInfo
 
+from bot.matrix.plain import part_of
 from bot.matrix.policy import Policy
 
 _log: Final = logging.getLogger(__name__)
 
-#: Own rule: joining goes on at the homeserver when we stop waiting; sync must not stand still.
-_JOIN_S: Final = 20.0
-#: Own rule: with a look at each sync this is some minutes; a restart tries again.
-_MOST_TRIES: Final = 20
-_FINAL: Final = frozenset({"M_FORBIDDEN", "M_NOT_FOUND", "M_UNSUPPORTED_ROOM_VERSION"})
-
 
 class Invitations:
-    """Rooms that the bot was asked into.
+    """Who asks the bot into which room, and whether it goes.
 
     Args:
-        client: signed in.
+        client: knows who the bot is.
         policy: whose invitations count.
     """
 
     def __init__(self, client: AsyncClient, policy: Policy) -> None:
         self._client = client
         self._policy = policy
-        self._tries: dict[str, int] = {}
+        #: Rooms entered as direct ones for somebody who may not bring the bot into others.
+        self._must_be_direct: dict[str, str] = {}
 
-    def note(self, response: SyncResponse) -> None:
-        """Remember the invitations in a sync that come from allowed people."""
+    def accepted(self, response: SyncResponse, replacements: frozenset[str]) -> dict[str, str]:
+        """The rooms to enter, and by whose invitation.
+
+        Args:
+            response: a sync.
+            replacements: rooms that replace one in which the bot is: they are no new ones, so
+                that anybody who is allowed may ask it over.
+        """
+        accepted = {}
         for room_id, info in response.rooms.invite.items():
             inviter = _inviter(info, self._client.user_id)
-            if self._policy.allows(inviter):
-                self._tries[room_id] = 0
+            if inviter is not None and self._is_accepted(room_id, inviter, replacements):
+                accepted[room_id] = str(inviter.sender)
             else:
-                _log.info("Ignored an invitation to %s by %s: not allowed", room_id, inviter)
+                sender = inviter.sender if inviter is not None else "nobody"
+                _log.info("Ignored an invitation to %s by %s: not allowed", room_id, sender)
+        return accepted
 
-    async def accept(self) -> None:
-        """Enter the rooms that wait; those that cannot be entered yet stay for the next call."""
-        for room_id in list(self._tries):
-            self._tries[room_id] += 1
-            if await self._entered(room_id) or self._tries[room_id] >= _MOST_TRIES:
-                del self._tries[room_id]
-
-    async def _entered(self, room_id: str) -> bool:
-        """True when there is nothing more to try."""
-        try:
-            async with asyncio.timeout(_JOIN_S):
-                answer = await self._client.join(room_id)
-        except (ClientError, TimeoutError) as error:
-            _log.warning("Could not enter %s: %s", room_id, type(error).__name__)
+    def _is_accepted(
+        self, room_id: str, invitation: InviteMemberEvent, replacements: frozenset[str]
+    ) -> bool:
+        inviter = str(invitation.sender)
+        if not self._policy.allows(inviter):
             return False
-        if isinstance(answer, ErrorResponse):
-            _log.warning("Could not enter %s: %s", room_id, answer.status_code)
-            return answer.status_code in _FINAL
-        _log.info("Entered %s", room_id)
+        if room_id in replacements or self._policy.may_bring_into_groups(inviter):
+            return True
+        self._must_be_direct[room_id] = inviter
+        return part_of(invitation.source, "content").get("is_direct") is True
+
+    def is_false(self, room_id: str) -> bool:
+        """Whether a room that was entered as a direct one turns out to be a group; asked once."""
+        inviter = self._must_be_direct.pop(room_id, None)
+        room = self._client.rooms.get(room_id)
+        if inviter is None or room is None or room.member_count <= 2:
+            return False
+        _log.info("Left %s again: %s may not bring the bot into groups", room_id, inviter)
         return True
 
 
-def _inviter(info: InviteInfo, user_id: str) -> str:
+def _inviter(info: InviteInfo, user_id: str) -> InviteMemberEvent | None:
     return next(
         (
-            str(event.sender)
+            event
             for event in info.invite_state
             if isinstance(event, InviteMemberEvent)
             and event.state_key == user_id
             and event.membership == "invite"
         ),
-        "",
+        None,
     )

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import asyncio
 import logging
-from collections.abc import AsyncIterator, Callable, Iterable, Iterator
+from collections.abc import AsyncIterator, Callable, Container, Iterable, Iterator
 from contextlib import suppress
 from datetime import datetime
 from typing import Any, Final, Never, Protocol
@@ -15,10 +15,10 @@ from nio import AsyncClient, EncryptionError, MegolmEvent, SyncResponse
 from bot.dialogue.events import Event
 from bot.matrix.backoff import Backoff
 from bot.matrix.errors import ServerAnswerError
-from bot.matrix.invitations import Invitations
 from bot.matrix.keys import RoomKeys
 from bot.matrix.repeating import kind_of, stop_without_token, until_done
 from bot.matrix.room_reader import RoomReader
+from bot.matrix.rooms import Rooms
 from bot.matrix.server_api import refusal
 from bot.matrix.timeline import SYNC_FILTER, RoomEvent, timeline
 from bot.matrix.waiting import WaitingEvent, WaitingEvents
@@ -56,7 +56,7 @@ class Receiver:
         keys: looked after following each sync, before anything of it is handed on.
         reader: turns events into what conversations understand.
         waiting: events without their key.
-        invitations: rooms to enter.
+        rooms: enters and leaves rooms, and knows which of them goes on from another.
         inbox: where events go.
         clock: the present, with zone.
         poll_s: how long the server holds a sync when nothing happens [s].
@@ -71,7 +71,7 @@ class Receiver:
         keys: RoomKeys,
         reader: RoomReader,
         waiting: WaitingEvents,
-        invitations: Invitations,
+        rooms: Rooms,
         inbox: Inbox,
         clock: Callable[[], datetime],
         *,
@@ -84,7 +84,7 @@ class Receiver:
         self._keys = keys
         self._reader = reader
         self._waiting = waiting
-        self._invitations = invitations
+        self._rooms = rooms
         self._inbox = inbox
         self._clock = clock
         self._poll_s = poll_s
@@ -116,11 +116,14 @@ class Receiver:
         response = await self._sync(since, full_state=full_state)
         # New devices first: an answer must not leave before its readers are known.
         await self._keys.upkeep(response)
-        self._invitations.note(response)
+        self._rooms.note(response)
         if self._verification is not None:
             self._verification.take_to_device(response.to_device_events)
         troubles, folder = self._troubles, self._troubles.of("the data folder")
-        sources = await until_done(lambda: self._sources(response, since), troubles.of("gaps"))
+        followed = await until_done(lambda: self._rooms.carry_over(response), troubles.store)
+        sources = await until_done(
+            lambda: self._sources(response, since, followed), troubles.of("gaps")
+        )
         await until_done(self._keep_waiting, folder)
         settled, events = await until_done(lambda: self._events(sources), troubles.of("reading"))
         token = response.next_batch
@@ -128,7 +131,7 @@ class Receiver:
         self._waiting.drop(settled)
         await until_done(self._keep_waiting, folder)
         self.last_sync_at = self._clock()
-        await self._invitations.accept()
+        self._rooms.act(response)
         return token
 
     async def _keep_waiting(self) -> None:
@@ -178,12 +181,15 @@ class Receiver:
         return str(reached)
 
     async def _sources(
-        self, response: SyncResponse, since: str | None
+        self, response: SyncResponse, since: str | None, followed: Container[str]
     ) -> list[tuple[str, dict[str, Any]]]:
         """Room and readable event, in order; what cannot be decrypted is set aside."""
         readable = []
         for room_id, info in response.rooms.join.items():
-            for event in await timeline(self._client, room_id, info, since):
+            events = await timeline(
+                self._client, room_id, info, since, from_its_beginning=room_id in followed
+            )
+            for event in events:
                 if self._is_sealed(event):
                     self._set_aside(room_id, event)
                 else:

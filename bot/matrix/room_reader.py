@@ -21,6 +21,7 @@ from bot.matrix.incoming import (
 )
 from bot.matrix.plain import Source, part_of, text_of
 from bot.matrix.policy import Policy
+from bot.matrix.room_states import RoomStates
 from bot.matrix.server_api import ServerApi
 from bot.matrix.taps import TAPS, read_tap, tapped_event
 from bot.runtime.ports import Inbox
@@ -49,6 +50,7 @@ class RoomReader:
         policy: who is read at all.
         inbox: knows what the bot has sent.
         clock: the present, with zone.
+        states: knows who leads a room.
     """
 
     def __init__(
@@ -58,12 +60,14 @@ class RoomReader:
         policy: Policy,
         inbox: Inbox,
         clock: Callable[[], datetime],
+        states: RoomStates,
     ) -> None:
         self._client = client
         self._api = api
         self._policy = policy
         self._inbox = inbox
         self._clock = clock
+        self._states = states
         #: Threads in which the bot was called, for what follows before the call is stored.
         self._called_in: dict[tuple[str, str], None] = {}
 
@@ -129,13 +133,16 @@ class RoomReader:
         self, room_id: str, source: Source, sender: Sender, relation: Relation, *, addressed: bool
     ) -> Origin:
         age_s = (self._clock() - sender.sent_at).total_seconds()
+        direct = self._is_direct(room_id)
+        led = not direct and self._states.leads(room_id, sender.person_id)
         return Origin(
             event_id=text_of(source.get("event_id")),
             room_id=room_id,
             person_id=sender.person_id,
             thread_id=relation.thread_id,
-            direct=self._is_direct(room_id),
+            direct=direct,
             addressed=addressed,
+            leader=led or self._policy.leads(sender.person_id),
             sent_at=sender.sent_at,
             age_s=max(0.0, age_s),
         )

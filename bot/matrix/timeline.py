@@ -41,7 +41,12 @@ SYNC_FILTER: Final[dict[str, Any]] = {
 
 
 async def timeline(
-    client: AsyncClient, room_id: str, info: RoomInfo, since: str | None
+    client: AsyncClient,
+    room_id: str,
+    info: RoomInfo,
+    since: str | None,
+    *,
+    from_its_beginning: bool = False,
 ) -> list[RoomEvent]:
     """The room's events after `since`, oldest first, decrypted where there is a key.
 
@@ -50,22 +55,27 @@ async def timeline(
         room_id: the room.
         info: what sync said of it; its timeline may be cut.
         since: the sync token before this sync; None fills no gap.
+        from_its_beginning: what was said before the bot came is read too, as in a room that goes
+            on from another one.
 
     Raises:
         ServerAnswerError, aiohttp.ClientError, TimeoutError: a page could not be fetched.
     """
     events = list(info.timeline.events)
+    if from_its_beginning:
+        page = info.timeline.prev_batch
+        return await _filled(client, room_id, events, page, None) if page else events
     if info.timeline.limited and info.timeline.prev_batch and since is not None:
         events = await _filled(client, room_id, events, info.timeline.prev_batch, since)
     return events[_beginning(events, client.user_id) :]
 
 
 async def _filled(
-    client: AsyncClient, room_id: str, events: list[RoomEvent], token: str, since: str
+    client: AsyncClient, room_id: str, events: list[RoomEvent], token: str, since: str | None
 ) -> list[RoomEvent]:
-    """`events` with those between `since` and them in front, fetched backwards."""
+    """`events` with those between `since`, or the room's beginning, and them in front."""
     for _ in range(_MOST_PAGES):
-        if _joined_at(events, client.user_id) is not None:
+        if since is not None and _joined_at(events, client.user_id) is not None:
             return events  # what lies before was not said to the bot
         page = await client.room_messages(
             room_id, start=token, end=since, direction=MessageDirection.back, limit=PAGE

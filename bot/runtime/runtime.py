@@ -14,9 +14,9 @@ from sqlalchemy.exc import SQLAlchemyError
 from bot.dialogue.events import Event
 from bot.runtime.card_job import CardJob
 from bot.runtime.courtesy import Courtesy
+from bot.runtime.data_job import DataJob
 from bot.runtime.delivery import Delivery
 from bot.runtime.faults import where_it_broke
-from bot.runtime.data_job import DataJob
 from bot.runtime.frame_job import FrameJob
 from bot.runtime.granting import Granting, Limits
 from bot.runtime.jobs import Job, Jobs
@@ -26,6 +26,7 @@ from bot.runtime.ports import FrameChecker, Transport
 from bot.runtime.sender import Sender
 from bot.runtime.take_back_job import TakeBackJob
 from bot.runtime.timers import Timers
+from bot.runtime.trouble import Troubles
 from bot.runtime.workers import Dialogue, Workers
 from bot.store.pictures import PictureFiles
 from bot.store.rows import InboxRow, JobKind, OwnMessage, Written, thread_of_answer
@@ -46,21 +47,6 @@ def utc_now() -> datetime:
 
 
 @dataclass(frozen=True)
-class Limits:
-    """What work may cost.
-
-    Attributes:
-        frames_days: after how many days stored pictures go.
-        frame_bytes: largest shared file that is fetched.
-        workers: how many frames are measured at the same time.
-    """
-
-    frames_days: int = 30
-    frame_bytes: int = 60_000_000
-    workers: int = 1
-
-
-@dataclass(frozen=True)
 class Surroundings:
     """What the runtime works with; all of it is opened and closed by the caller."""
 
@@ -78,6 +64,7 @@ class Runtime:
         dialogue: what answers.
         limits: what work may cost.
         clock: tells the time, with a zone.
+        troubles: tells the log of what fails.
     """
 
     def __init__(
@@ -87,8 +74,10 @@ class Runtime:
         *,
         limits: Limits | None = None,
         clock: Callable[[], datetime] = utc_now,
+        troubles: Troubles | None = None,
     ) -> None:
         self._around = around
+        troubles = troubles or Troubles()
         self._limits = limits = limits or Limits()
         self._clock = clock
         self._task: asyncio.Task[None] | None = None
@@ -99,6 +88,7 @@ class Runtime:
             around.store,
             Delivery(around.store, around.transport, around.files, clock),
             self._changed.ring,
+            troubles,
         )
         self._workers = Workers(
             around.store,
@@ -107,8 +97,9 @@ class Runtime:
             clock=clock,
             hand_on=self._hand_on,
             terms=Granting(around.store, around.files, limits).terms_of,
+            trouble=troubles.store,
         )
-        self._timers = Timers(around.store, clock, self._take_up)
+        self._timers = Timers(around.store, clock, self._take_up, troubles.store)
         self._jobs = Jobs(
             around.store,
             self._kinds(limits),
@@ -120,6 +111,7 @@ class Runtime:
             },
             clock=clock,
             hand_on=self._hand_on,
+            troubles=troubles,
         )
 
     def _kinds(self, limits: Limits) -> dict[JobKind, Job]:
@@ -185,6 +177,7 @@ class Runtime:
         rows = await self._around.store.take_in(rooted, sync_token, self._clock())
         self._take_up(rows)
         self._courtesy.has_read(row.event for row in rows)
+
     async def _found_again(self, events: Sequence[Event]) -> list[Event]:
         """The events; what takes something back stands in the thread of that thing."""
         threads = {event.origin.event_id: thread_of_answer(event.origin) for event in events}
@@ -199,7 +192,6 @@ class Runtime:
             found.append(moved(event, thread_id) if thread_id else event)
         return found
 
-
     async def sync_token(self) -> str | None:
         """The token that was stored with the last events, None on a new database."""
         return await self._around.store.sync_token()
@@ -211,10 +203,10 @@ class Runtime:
     async def is_own_message(self, room_id: str, event_id: str) -> bool:
         """Whether the bot has sent this event."""
         return await self._around.store.is_own_message(room_id, event_id)
+
     async def own_message(self, room_id: str, event_id: str) -> OwnMessage | None:
         """To whom the bot has sent this event."""
         return await self._around.store.own_message(room_id, event_id)
-
 
     async def _run(self) -> None:
         async with asyncio.TaskGroup() as group:
@@ -273,4 +265,4 @@ class Runtime:
         await asyncio.to_thread(files.delete, await store.expire(self._clock(), silent))
         if self._task is None:  # later, a file may be written whose row is still to come
             await asyncio.to_thread(files.delete_others, await store.picture_names())
-            await store.shred()
+            await store.empty_log()

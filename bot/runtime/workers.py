@@ -27,6 +27,7 @@ from bot.dialogue.terms import Terms
 from bot.runtime.faults import where_it_broke
 from bot.runtime.pauses import Wake, pause_s
 from bot.runtime.results import Failure, Handle, RowMaker, read_parts
+from bot.runtime.trouble import Trouble
 from bot.store.rows import ConflictError, ConversationKey, GoneError, InboxRow, Result, Written
 from bot.store.store import Store
 
@@ -59,6 +60,7 @@ class Workers:
         clock: tells the time.
         hand_on: takes what an answer has added to the store.
         terms: tells what the person of an event may use.
+        trouble: tells the log when the store fails.
     """
 
     def __init__(
@@ -70,9 +72,11 @@ class Workers:
         clock: Callable[[], datetime],
         hand_on: Callable[[Written], None],
         terms: Callable[[Event], Awaitable[Terms]],
+        trouble: Trouble,
     ) -> None:
         self._store = store
         self._terms = terms
+        self._trouble = trouble
         self._dialogue = dialogue
         self._scope = scope
         self._clock = clock
@@ -117,12 +121,15 @@ class Workers:
         """Answer one event; trouble with the database delays it and loses nothing."""
         for failures in count(1):
             try:
-                return await self._answer_once(row)
+                written = await self._answer_once(row)
             except GoneError:
                 break
             except SQLAlchemyError as error:
-                _LOG.error("the store failed, event waits: %s", where_it_broke(error))
+                self._trouble.met(where_it_broke(error))
                 await asyncio.sleep(pause_s(failures))
+            else:
+                self._trouble.over()
+                return written
         return Written()
 
     async def _answer_once(self, row: InboxRow) -> Written:

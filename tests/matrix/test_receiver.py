@@ -12,15 +12,18 @@ from aiohttp import web
 from nio import AsyncClient, MatrixRoom
 
 from bot.dialogue.events import Event, OtherReceived, TextReceived, Withdrawn
+from bot.matrix.chores import Chores
 from bot.matrix.errors import UnknownTokenError
-from bot.matrix.invitations import Invitations
 from bot.matrix.keys import RoomKeys
 from bot.matrix.policy import Policy
 from bot.matrix.receiver import Receiver
 from bot.matrix.room_reader import RoomReader
+from bot.matrix.room_states import RoomStates
+from bot.matrix.rooms import Rooms
 from bot.matrix.server_api import ServerApi
 from bot.matrix.session import Account
 from bot.matrix.waiting import WaitingEvents
+from bot.runtime.trouble import Troubles
 from bot.store.rows import OwnMessage
 from tests.matrix.scripted_server import (
     USER_ID,
@@ -46,6 +49,7 @@ class Tables:
         self.token = None if fresh else "t0"
         self.failures = failures
         self.taken: list[Event] = []
+        self.moves: list[tuple[str, str]] = []
         self.own_messages = {"$own"}
         self.own_threads = {"$thread"}
 
@@ -60,6 +64,10 @@ class Tables:
     async def sync_token(self) -> str | None:
         """The stored token."""
         return self.token
+
+    async def move_room(self, before: str, after: str) -> None:
+        """Note the move."""
+        self.moves.append((before, after))
 
     async def is_own_thread(self, room_id: str, thread_id: str) -> bool:
         """Whether the bot answered there."""
@@ -100,18 +108,26 @@ def run(
     ) -> None:
         scripted.say("/sync", *syncs, END)
         policy = Policy.of([allowed])
+        states, chores = RoomStates(signed_in, policy), Chores(Troubles())
         receiver = Receiver(
             signed_in,
             RoomKeys(signed_in, ServerApi(signed_in)),
-            RoomReader(signed_in, ServerApi(signed_in), policy, tables, lambda: NOW),
+            RoomReader(signed_in, ServerApi(signed_in), policy, tables, lambda: NOW, states),
             WaitingEvents(account.waiting_path, timedelta(seconds=grace_s)),
-            Invitations(signed_in, policy),
+            Rooms(signed_in, ServerApi(signed_in), policy, tables, states, chores),
             tables,
             lambda: NOW,
             poll_s=1.0,
         )
+        working = asyncio.create_task(chores.run())
         with pytest.raises(UnknownTokenError):
             await asyncio.wait_for(receiver.run(), 30)
+        async with asyncio.timeout(10):
+            while chores.busy:  # noqa: ASYNC110  it rings no bell
+                await asyncio.sleep(0.005)
+        working.cancel()
+        with pytest.raises(asyncio.CancelledError):
+            await working
 
     return run_with
 
@@ -424,7 +440,7 @@ async def test_an_invitation_that_never_works_is_given_up(
     scripted: ScriptedServer, run: Run, monkeypatch: pytest.MonkeyPatch
 ) -> None:
     """After some tries it rests until the next start."""
-    monkeypatch.setattr("bot.matrix.invitations._MOST_TRIES", 2)
+    monkeypatch.setattr("bot.matrix.chores._MOST_TRIES", 2)
     scripted.say("/join/!ok", page(502))
     idle = [json(next_batch=f"t{number}") for number in range(4)]
     await run(Tables(), invited("!ok", ADA), *idle)
@@ -450,12 +466,13 @@ async def test_a_stop_does_not_wait_for_the_poll(
 
     scripted.say("/sync", hold)
     tables, policy = Tables(), Policy()
+    states = RoomStates(signed_in, policy)
     receiver = Receiver(
         signed_in,
         RoomKeys(signed_in, ServerApi(signed_in)),
-        RoomReader(signed_in, ServerApi(signed_in), policy, tables, lambda: NOW),
+        RoomReader(signed_in, ServerApi(signed_in), policy, tables, lambda: NOW, states),
         WaitingEvents(account.waiting_path),
-        Invitations(signed_in, policy),
+        Rooms(signed_in, ServerApi(signed_in), policy, tables, states, Chores(Troubles())),
         tables,
         lambda: NOW,
     )

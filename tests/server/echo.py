@@ -29,6 +29,7 @@ class EchoRuntime:
         self._echoes = echoes
         self.events: list[Event] = []
         self.token: str | None = None
+        self.moves: list[tuple[str, str]] = []
         self.own_messages: dict[tuple[str, str], OwnMessage] = {}
         self.own_threads: set[tuple[str, str]] = set()
         self._to_answer: asyncio.Queue[Event] = asyncio.Queue()
@@ -48,6 +49,10 @@ class EchoRuntime:
     async def sync_token(self) -> str | None:
         """The token of the last take_in."""
         return self.token
+
+    async def move_room(self, before: str, after: str) -> None:
+        """Note the move."""
+        self.moves.append((before, after))
 
     async def is_own_thread(self, room_id: str, thread_id: str) -> bool:
         """Whether an echo went into the thread."""
