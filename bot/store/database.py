@@ -97,6 +97,10 @@ class Database:
         """Take what was deleted out of the database's files, so that no byte of it stays."""
         await _waited_out(self._engine.shred, self._writing)
 
+    async def empty_log(self) -> None:
+        """Take older states out of the log, where that does not disturb anybody."""
+        await self._engine.empty_log()
+
 
 async def _waited_out(work: Callable[[], Awaitable[Answer]], trouble: Trouble) -> Answer:
     """The result of `work()`, repeated while it fails in a way that passes."""

@@ -27,6 +27,10 @@ class Engine(Protocol):
         """Take what was deleted out of the files."""
         ...
 
+    async def empty_log(self) -> None:
+        """Take older states out of the log, as far as nobody reads them; quicker than shredding."""
+        ...
+
     async def close(self) -> None:
         """Close all connections."""
         ...

@@ -110,6 +110,9 @@ class ServerEngine:
             except _NO_CONNECTION as error:
                 raise _unreachable(error) from error
 
+    async def empty_log(self) -> None:
+        """The server sees to its own log."""
+
     async def close(self) -> None:
         """Close all connections."""
         await self._engine.dispose()

@@ -11,6 +11,7 @@ from pathlib import Path
 from typing import Any, Final
 
 from sqlalchemy import URL, Connection, create_engine, event
+from sqlalchemy.exc import OperationalError
 
 from bot.store.engines import Answer, Transaction
 from bot.store.failures import StillReadError
@@ -27,6 +28,8 @@ _PRAGMAS: Final = (
     "PRAGMA secure_delete=ON",
     "PRAGMA busy_timeout=5000",  # [ms]; own rule: then others may use the thread, and it is told
 )
+
+_EMPTY_LOG: Final = "PRAGMA wal_checkpoint(TRUNCATE)"
 
 
 class SqliteEngine:
@@ -67,16 +70,24 @@ class SqliteEngine:
         await self._in_thread(self._shred)
 
     def _shred(self) -> None:
+        self._outside("VACUUM")
+        (blocked, *_) = self._outside(_EMPTY_LOG)
+        if blocked:
+            raise StillReadError
+
+    async def empty_log(self) -> None:
+        """Empty the write-ahead log, unless somebody reads an older state in it."""
+        await self._in_thread(lambda: self._outside(_EMPTY_LOG))
+
+    def _outside(self, command: str) -> tuple[Any, ...]:
+        """The first row of a command that has to run outside of a transaction."""
         with self._engine.connect() as connection:
-            driver = connection.connection.driver_connection
-            if driver is not None:  # outside of a transaction, which SQLAlchemy would begin
-                try:
-                    driver.execute("VACUUM").close()
-                    blocked, *_ = driver.execute("PRAGMA wal_checkpoint(TRUNCATE)").fetchone()
-                except sqlite3.OperationalError as error:
-                    raise StillReadError from error
-                if blocked:
-                    raise StillReadError
+            driver: Any = connection.connection.driver_connection  # SQLAlchemy would begin one
+            try:
+                with closing(driver.execute(command)) as cursor:
+                    return tuple(cursor.fetchone() or ())
+            except sqlite3.OperationalError as error:  # as SQLAlchemy tells of those in one
+                raise OperationalError(command, None, error) from error
 
     async def close(self) -> None:
         """Close the connection and end the thread."""

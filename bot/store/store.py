@@ -61,6 +61,10 @@ class Store:
         """Take what was deleted out of the database's files."""
         await self._database.shred()
 
+    async def empty_log(self) -> None:
+        """Take older states out of the database's log; what a stop has kept from being done."""
+        await self._database.empty_log()
+
     async def backlog(self) -> Written:
         """All that a stop has left undone; called once, at the start, which counts attempts."""
 
