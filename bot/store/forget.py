@@ -6,7 +6,7 @@ from dataclasses import dataclass
 from datetime import UTC, datetime
 from typing import Final
 
-from sqlalchemy import ColumnElement, Connection, Table, and_, delete, select
+from sqlalchemy import ColumnElement, Connection, Table, and_, delete, or_, select
 
 from bot.store.rows import InboxRow, JobKind, TakeBack, Unsure
 from bot.store.tables import (
@@ -53,7 +53,11 @@ def forget_person(connection: Connection, row: InboxRow) -> Deleted:
     earlier = _unfinished(connection, person_id)
     for table in PERSONAL_TABLES:
         connection.execute(delete(table).where(table.c.person_id == person_id))
-    before = INBOX.c.position < row.position
+    # Results and reminders belong to what was before, even if they came in after the wish.
+    before = or_(
+        INBOX.c.position < row.position,
+        *(INBOX.c.event_id.like(f"{made}-%") for made in ("job", "timer")),
+    )
     connection.execute(delete(INBOX).where(INBOX.c.person_id == person_id, before))
     everything = TakeBack(
         messages=messages.take_back.messages + earlier.messages,

@@ -37,7 +37,7 @@ from bot.dialogue.events import (
     Withdrawn,
 )
 from bot.runtime.pauses import Wake
-from bot.runtime.ports import MediaGoneError, Outgoing, UploadedMedia
+from bot.runtime.ports import FrameChecker, MediaGoneError, Outgoing, UploadedMedia
 from bot.runtime.granting import Limits
 from bot.runtime.runtime import Runtime, Surroundings, utc_now
 from bot.runtime.workers import Dialogue
@@ -176,7 +176,7 @@ class FakeTransport:
 
     async def upload(self, data: bytes, mime: str, encrypt_for_room: str) -> UploadedMedia:
         """Keep a file."""
-        assert mime.startswith("image/")
+        assert mime.startswith(("image/", "application/json"))
         self.hook("before upload")
         address = f"mxc://mill.example/{len(self.server.uploads)}"
         self.server.uploads[address] = data
@@ -306,11 +306,12 @@ class World:
 
     folder: Path
     server: FakeServer = field(default_factory=FakeServer)
+    address: str | None = None  # of a database that is no file in the folder
 
     @property
     def url(self) -> str:
         """Address of the database."""
-        return f"sqlite:///{self.folder / 'linn.db'}"
+        return self.address or f"sqlite:///{self.folder / 'linn.db'}"
 
     @property
     def pictures(self) -> Path:
@@ -323,10 +324,11 @@ class World:
         *,
         hook: Hook = lambda _: None,
         transport: FakeTransport | None = None,
-        checker: FakeChecker | None = None,
+        checker: FrameChecker | None = None,
         dialogue: Dialogue = DIALOGUE,
         clock: Callable[[], datetime] = utc_now,
         workers: int = 1,
+        limits: Limits | None = None,
     ) -> AsyncIterator[Runtime]:
         """A started runtime on this world, stopped when the block ends."""
         database = HookedDatabase(self.url, lambda _: None)
@@ -339,7 +341,8 @@ class World:
             transport or FakeTransport(self.server, hook),
             checker or FakeChecker(hook),
         )
-        runtime = Runtime(around, dialogue, limits=Limits(workers=workers), clock=clock)
+        granted = limits or Limits(workers=workers)
+        runtime = Runtime(around, dialogue, limits=granted, clock=clock)
         try:
             await runtime.start()
             yield runtime
