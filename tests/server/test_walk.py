@@ -7,6 +7,7 @@ so a lost, doubled or reordered answer shows as a difference.
 from __future__ import annotations
 
 import random
+import re
 from collections.abc import AsyncIterator
 from contextlib import asynccontextmanager
 from typing import Final
@@ -56,9 +57,14 @@ async def in_a_room(town: Town) -> AsyncIterator[tuple[ServedBot, Person, str]]:
 
 
 def expected(lines: tuple[str, ...]) -> list[list[str]]:
-    """What the dialogue answers to each line."""
+    """What the dialogue answers to each line, whatever the clock shows."""
     player = Player()
-    return [[message.body for message in player.say(line)] for line in lines]
+    return [timeless([message.body for message in player.say(line)]) for line in lines]
+
+
+def timeless(bodies: list[str]) -> list[str]:
+    """The messages with one time in the place of those of the clock."""
+    return [re.sub(r"\d\d:\d\d UTC", "12:00 UTC", body) for body in bodies]
 
 
 async def hears_all(person: Person, room_id: str, number: int) -> None:
@@ -74,7 +80,7 @@ async def test_whole_walk_in_an_encrypted_room(town: Town) -> None:
             said += answers
             await fern.say(room_id, line)
             await hears_all(fern, room_id, len(said))
-            assert fern.bodies(room_id) == said
+            assert timeless(fern.bodies(room_id)) == said
         assert bot.stop() == 0
 
 
@@ -131,4 +137,4 @@ async def test_killed_between_any_two_messages(town: Town) -> None:
             bot.start()
         await hears_all(fern, room_id, len(said))
         await fern.pauses(1.0)  # time for a second copy to arrive, if there were one
-        assert fern.bodies(room_id) == said
+        assert timeless(fern.bodies(room_id)) == said
