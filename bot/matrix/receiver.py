@@ -11,6 +11,7 @@ from typing import Any, Final, Never, Protocol
 
 from aiohttp import ClientError
 from nio import AsyncClient, EncryptionError, MegolmEvent, SyncResponse
+from peewee import PeeweeException
 
 from bot.dialogue.events import Event
 from bot.matrix.backoff import Backoff
@@ -169,9 +170,11 @@ class Receiver:
         """Which token to go on with when the library failed over a batch.
 
         It has moved its own token already: the same batch again needs that undone. After some
-        attempts the batch is given up, since it would keep everybody else waiting for ever.
+        attempts the batch is given up, since it would keep everybody else waiting for ever. A key
+        store that can't be written (full disk, lock) is no fault of the batch: that waits.
         """
-        self._breaks += 1
+        if not isinstance(error, OSError | PeeweeException):
+            self._breaks += 1
         reached, self._client.next_batch = self._client.next_batch, ""
         self._troubles.sync.met(where_it_broke(error))
         await asyncio.sleep(self._backoff.next_s())

@@ -10,6 +10,7 @@ from typing import Any
 import pytest
 from aiohttp import web
 from nio import AsyncClient, MatrixRoom
+from peewee import OperationalError
 
 from bot.dialogue.events import Event, OtherReceived, TextReceived, Withdrawn
 from bot.matrix.chores import Chores
@@ -274,6 +275,25 @@ async def test_a_batch_that_breaks_the_library_is_given_up_at_last(
     bad = synced("t1", event(1, "m.room.topic", {"topic": "boom"}, state_key=""), state=MEMBERS)
     await run(tables, bad, bad, bad, synced("t2", said(2)))
     assert (broken, tables.texts) == (3, ["2"])
+
+
+async def test_a_key_store_on_a_full_disk_costs_no_batch(
+    run: Run, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    """However often the same batch fails for it: it is read when there is room again."""
+    tables, tries = Tables(), 0
+    handle = MatrixRoom.handle_event
+
+    def full(self: MatrixRoom, event: Any) -> None:
+        nonlocal tries
+        tries += 1
+        if tries <= 5:
+            raise OperationalError("database or disk is full")
+        handle(self, event)
+
+    monkeypatch.setattr(MatrixRoom, "handle_event", full)
+    await run(tables, *[synced("t1", said(1), state=MEMBERS)] * 6)
+    assert tables.texts == ["1"]
 
 
 async def test_an_event_that_cannot_be_read_is_skipped(
