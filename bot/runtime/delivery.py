@@ -46,7 +46,8 @@ class Delivery:
         self._transport = transport
         self._files = files
         self._clock = clock
-        self._uploaded: dict[str, UploadedPicture] = {}  # by row id, until the message is sent
+        #: By row and room, until the message is sent.
+        self._uploaded: dict[tuple[str, str], UploadedPicture] = {}
 
     async def deliver(self, row: OutboxRow) -> str:
         """Send a message and return its event id.
@@ -63,7 +64,7 @@ class Delivery:
         picture = await self._picture(row) if row.picture is not None else None
         async with asyncio.timeout(REQUEST_S):
             event_id = await self._transport.send(outgoing(row, picture))
-        self._uploaded.pop(row.row_id, None)
+        self._uploaded.pop((row.row_id, row.key.room_id), None)
         return event_id
 
     async def take_back(self, row: OutboxRow, event_id: str) -> None:
@@ -81,8 +82,9 @@ class Delivery:
 
     async def _picture(self, row: OutboxRow) -> UploadedPicture | None:
         """The picture on the homeserver; None when its file is gone: then the words go alone."""
-        if row.row_id in self._uploaded:
-            return self._uploaded[row.row_id]
+        place = (row.row_id, row.key.room_id)
+        if place in self._uploaded:
+            return self._uploaded[place]
         if row.uploaded is not None:
             return _read_picture(row.uploaded)
         data = await asyncio.to_thread(self._files.read, row.picture or "")
@@ -91,7 +93,7 @@ class Delivery:
         upload = self._upload_file if row.message.file_name else self._upload
         picture = await upload(row, data)
         await self._store.keep_upload(row, json.dumps(asdict(picture)))
-        self._uploaded[row.row_id] = picture
+        self._uploaded[place] = picture
         return picture
 
     async def _upload_file(self, row: OutboxRow, data: bytes) -> UploadedPicture:

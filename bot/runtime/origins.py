@@ -53,10 +53,11 @@ def derived_origin(origin: Origin, event_id: str, sent_at: datetime, now: dateti
         sent_at: when it was due.
         now: the present time.
     """
+    root = thread_of_answer(origin)
     return origin.model_copy(
         update={
             "event_id": event_id,
-            "thread_id": thread_of_answer(origin),
+            "thread_id": root if origin.direct else root or "",
             "sent_at": sent_at,
             "age_s": max(0.0, (now - sent_at).total_seconds()),
         }

@@ -192,6 +192,10 @@ class Runtime:
             found.append(moved(event, thread_id) if thread_id else event)
         return found
 
+    async def move_room(self, before: str, after: str) -> None:
+        """Go on in the room `after` with all that is stored of `before`."""
+        self._sender.move(await self._around.store.move_room(before, after))
+
     async def sync_token(self) -> str | None:
         """The token that was stored with the last events, None on a new database."""
         return await self._around.store.sync_token()

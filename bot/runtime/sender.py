@@ -94,6 +94,16 @@ class Sender:
             room.drop(positions)
         self._tidy()
 
+    def move(self, rows: Collection[OutboxRow]) -> None:
+        """Send messages to another room than before.
+
+        Those that are on their way may arrive yet; when they are refused, they follow.
+        """
+        rooms = self._rooms.values()
+        flying = {row.position for room in rooms for row in room.in_flight.values()}
+        self.drop({row.position for row in rows})
+        self.put(row for row in rows if row.position not in flying)
+
     async def run(self) -> None:
         """Send until cancelled."""
         async with asyncio.TaskGroup() as group:
@@ -208,10 +218,14 @@ class Sender:
         return pause_s(failures)
 
     async def _give_up(self, row: OutboxRow, error: Exception) -> None:
+        """Drop a message, or send it to the room to which its own has moved meanwhile."""
+        with suppress(SQLAlchemyError):  # then it is tried once more after the next start
+            moved = await self._store.message_refused(row)
+            if moved is not None:
+                self.put((moved,))
+                return
         where = where_it_broke(error)
         _LOG.error("message %s to %s is given up: %s", row.row_id, row.key.room_id, where)
-        with suppress(SQLAlchemyError):  # then it is tried once more after the next start
-            await self._store.message_refused(row)
 
 
 def _time_s() -> float:

@@ -67,6 +67,12 @@ def write_job_state(connection: Connection, job: JobRow) -> bool:
     return bool(changed.rowcount)
 
 
+def move_job(connection: Connection, job: JobRow) -> None:
+    """Write to which conversation a job belongs by now."""
+    where = job.key.values | {"origin": job.origin.model_dump_json()}
+    connection.execute(update(JOBS).where(JOBS.c.job_id == job.job_id).values(**where))
+
+
 def remove_job(connection: Connection, job: JobRow) -> bool:
     """Take out a job whose result is written with this; False when it is no longer there."""
     gone = connection.execute(delete(JOBS).where(JOBS.c.job_id == job.job_id))

@@ -86,9 +86,21 @@ def write_sent(connection: Connection, row: OutboxRow, event_id: str) -> bool:
     return bool(changed.rowcount)
 
 
-def drop_message(connection: Connection, row: OutboxRow) -> None:
-    """Drop a message that will never be taken."""
-    connection.execute(delete(OUTBOX).where(OUTBOX.c.position == row.position))
+def drop_message(connection: Connection, row: OutboxRow) -> OutboxRow | None:
+    """Drop a message that will never be taken; one that has moved comes back and stays."""
+    same = OUTBOX.c.position == row.position
+    stored = connection.execute(select(OUTBOX).where(same)).first()
+    if stored is not None and stored.room_id != row.key.room_id:
+        return _row(stored)
+    connection.execute(delete(OUTBOX).where(same))
+    return None
+
+
+def move_message(connection: Connection, row: OutboxRow) -> None:
+    """Write where a message goes by now; its picture is uploaded anew, as that room wants it."""
+    columns = _columns(row)
+    where = {name: columns[name] for name in (*row.key.values, "thread_id", "content", "uploaded")}
+    connection.execute(update(OUTBOX).where(OUTBOX.c.position == row.position).values(**where))
 
 
 def is_own_thread(connection: Connection, room_id: str, thread_id: str) -> bool:

@@ -43,8 +43,14 @@ def conversation_key(origin: Origin) -> ConversationKey:
 
 
 def thread_of_answer(origin: Origin) -> str | None:
-    """The root of the thread in which the answer stands, None for the room itself."""
-    return origin.thread_id if origin.direct else origin.thread_id or origin.event_id
+    """The root of the thread in which the answer stands, None for the room itself.
+
+    In a group room an empty thread is the room itself: so stands what came over from another
+    room, where its thread stayed.
+    """
+    if origin.direct:
+        return origin.thread_id
+    return origin.event_id if origin.thread_id is None else origin.thread_id or None
 
 
 class Part(Enum):

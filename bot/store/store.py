@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable
+from collections.abc import Collection
 from dataclasses import replace
 from datetime import datetime, timedelta
 from typing import Final
@@ -14,6 +14,7 @@ from bot.store import contexts, inbox, jobs, outbox, pictures
 from bot.store.database import Database
 from bot.store.export import Row, everything_of
 from bot.store.finish import finish_event
+from bot.store.room_moves import Moves, adopt, move_room
 from bot.store.rows import (
     ConversationKey,
     InboxRow,
@@ -44,6 +45,7 @@ class Store:
 
     def __init__(self, database: Database) -> None:
         self._database = database
+        self._moves = Moves()
 
     async def open(self) -> None:
         """Open the database and bring its schema up to date.
@@ -80,12 +82,15 @@ class Store:
         return await self._database.write(read)
 
     async def take_in(
-        self, events: Iterable[Event], sync_token: str | None, now: datetime
+        self, events: Collection[Event], sync_token: str | None, now: datetime
     ) -> tuple[InboxRow, ...]:
         """Keep events and the sync token; only events that were never seen come back."""
 
         def write(connection: Connection) -> tuple[InboxRow, ...]:
-            rows = inbox.add_events(connection, events, now)
+            for event in events:
+                adopt(connection, self._moves, event)
+            here = [self._moves.event(event) for event in events]
+            rows = inbox.add_events(connection, here, now)
             if sync_token is not None:
                 inbox.write_sync_token(connection, sync_token)
             return rows
@@ -98,7 +103,9 @@ class Store:
 
     async def read_context(self, key: ConversationKey) -> dict[Part, StoredText]:
         """The parts of a conversation's context that have a row."""
-        return await self._database.read(lambda connection: contexts.read_context(connection, key))
+        return await self._database.read(
+            lambda connection: contexts.read_context(connection, self._moves.key(key))
+        )
 
     async def finish_event(self, result: Result) -> Written:
         """Write all that one handled event changes.
@@ -107,7 +114,25 @@ class Store:
             ConflictError: another has written a part of the context since it was read.
             GoneError: the event is handled already, or forgotten.
         """
-        return await self._database.write(lambda connection: finish_event(connection, result))
+        return await self._database.write(
+            lambda connection: finish_event(connection, self._moves.result(result))
+        )
+
+    async def move_room(self, before: str, after: str) -> tuple[OutboxRow, ...]:
+        """Let all that is stored of a room go on in the one that replaces it.
+
+        What still comes from the old room, or was begun for it, goes to the new one from here
+        on. The same again does no harm.
+
+        Returns:
+            The messages that were not sent, as they are to be sent now.
+        """
+
+        def write(connection: Connection) -> tuple[OutboxRow, ...]:
+            self._moves.add_room(before, after)
+            return move_room(connection, self._moves, before, after)
+
+        return await self._database.write(write)
 
     async def start_job(self, job: JobRow) -> JobRow | None:
         """Count an attempt before the work begins; None when the job is no longer there."""
@@ -142,9 +167,11 @@ class Store:
             if not jobs.remove_job(connection, job):
                 return None
             pictures.add_pictures(connection, (picture,) if picture else ())
+            here = [self._moves.event(event) for event in events]
+            there = [self._moves.message(message) for message in messages]
             return Written(
-                inbox=inbox.add_events(connection, events, now),
-                messages=outbox.add_messages(connection, messages),
+                inbox=inbox.add_events(connection, here, now),
+                messages=outbox.add_messages(connection, there),
             )
 
         return await self._database.write(write)
@@ -157,7 +184,7 @@ class Store:
         def write(connection: Connection) -> tuple[InboxRow, ...]:
             if not jobs.remove_timer(connection, timer):
                 return ()
-            return inbox.add_events(connection, (event,), now)
+            return inbox.add_events(connection, (self._moves.event(event),), now)
 
         return await self._database.write(write)
 
@@ -173,9 +200,9 @@ class Store:
             lambda connection: outbox.write_sent(connection, row, event_id)
         )
 
-    async def message_refused(self, row: OutboxRow) -> None:
-        """Drop a message that will never be taken."""
-        await self._database.write(lambda connection: outbox.drop_message(connection, row))
+    async def message_refused(self, row: OutboxRow) -> OutboxRow | None:
+        """Drop a message that will never be taken; one whose room has moved comes back."""
+        return await self._database.write(lambda connection: outbox.drop_message(connection, row))
 
     async def is_own_thread(self, room_id: str, thread_id: str) -> bool:
         """Whether a message was written for this thread."""
