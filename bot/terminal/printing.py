@@ -36,9 +36,11 @@ class Printer:
         """The folder of the saved pictures, None as long as there is none."""
         return self._pictures
 
-    def bot(self, body: str, picture: tuple[str, bytes] | None = None) -> None:
-        """Print a message of the bot; its picture is saved and named under the caption."""
-        saved = [] if picture is None else [f"[picture: {self._save(*picture)}]"]
+    def bot(
+        self, body: str, picture: tuple[str, bytes] | None = None, *, kind: str = "picture"
+    ) -> None:
+        """Print a message of the bot; its picture or file is saved and named under the caption."""
+        saved = [] if picture is None else [f"[{kind}: {self._save(*picture)}]"]
         self._print(self._bot_mark, [*body.splitlines(), *saved])
 
     def person(self, text: str) -> None:

@@ -36,7 +36,8 @@ class TerminalTransport:
     async def send(self, outgoing: Outgoing) -> str:
         """Print a message; the same row again prints nothing."""
         if outgoing.row_id not in self._sent:
-            self._printer.bot(outgoing.body, self._named(outgoing.picture))
+            kind = "file" if outgoing.picture and outgoing.picture.as_file else "picture"
+            self._printer.bot(outgoing.body, self._named(outgoing.picture), kind=kind)
             self._sent[outgoing.row_id] = f"$said-{len(self._sent)}"
         return self._sent[outgoing.row_id]
 

@@ -130,3 +130,13 @@ def test_no_content_is_larger_than_a_server_takes(body: str) -> None:
     assert size_of(content) <= MAX_CONTENT_BYTES
     assert content["body"].endswith(" …")
     assert body.startswith(content["body"].removesuffix(" …"))
+
+
+def test_a_file_to_be_saved_has_no_sides() -> None:
+    """It goes under its own name as a file, plain or encrypted."""
+    media = UploadedMedia("mxc://mill.example/1", {"v": "v2"})
+    data = UploadedPicture(media, "application/json", 0, 0, 7, "linn-my-data.json", as_file=True)
+    content = content_of(Outgoing("row", "!room", "", picture=data))
+    assert (content["msgtype"], content["body"]) == ("m.file", "linn-my-data.json")
+    assert content["info"] == {"mimetype": "application/json", "size": 7}
+    assert content["file"]["url"] == "mxc://mill.example/1"

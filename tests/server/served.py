@@ -21,11 +21,20 @@ class ServedBot:
     Args:
         account: the bot's account; its folder is the data folder.
         allowed: who is answered.
+        program: what the interpreter is given to run.
         settings: more of them, by the names of their variables.
     """
 
-    def __init__(self, account: Account, allowed: str, **settings: str) -> None:
+    def __init__(
+        self,
+        account: Account,
+        allowed: str,
+        *,
+        program: tuple[str, ...] = ("-m", "bot", "serve"),
+        **settings: str,
+    ) -> None:
         self.account = account
+        self._program = program
         self._environment = {
             **{name: value for name, value in os.environ.items() if not name.startswith("LINN_")},
             "LINN_HOMESERVER": account.homeserver,
@@ -46,7 +55,7 @@ class ServedBot:
         """Start the process; it answers as soon as it is up."""
         with self.log_path.open("ab") as log:
             self._process = subprocess.Popen(
-                [sys.executable, "-m", "bot", "serve"],
+                [sys.executable, *self._program],
                 env=self._environment,
                 stderr=log,
                 stdout=log,

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import io
+import json
 import sys
 from datetime import UTC, datetime, timedelta
 from pathlib import Path
@@ -121,3 +122,16 @@ def test_a_piped_talk_prints_the_messages_alone(
     assert broken < marked < lost == len(messages) - 1
     (saved,) = pictures.iterdir()
     assert f"[picture: {saved}]" in messages[marked]
+
+
+def test_my_data_is_saved_as_a_file(
+    monkeypatch: pytest.MonkeyPatch, capsys: pytest.CaptureFixture[str], tmp_path: Path
+) -> None:
+    """What is kept of the person lands in the folder of the pictures, as JSON."""
+    typed(monkeypatch, "full frame, 17-28", "my data")
+    assert main(["talk", "--pictures", str(tmp_path)]) == Exit.DONE
+    (path,) = tmp_path.iterdir()
+    assert path.name == "01-linn-my-data.json"
+    assert f"[file: {path}]" in capsys.readouterr().out
+    kit = json.loads(path.read_text("utf-8"))["people"][0]["body"]["kit"]
+    assert kit["lenses"][0]["longest_mm"] == 28
