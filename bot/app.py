@@ -21,6 +21,7 @@ from bot.runtime.faults import where_it_broke
 from bot.runtime.frames import FrameServer
 from bot.runtime.granting import Limits
 from bot.runtime.runtime import Runtime, Surroundings
+from bot.runtime.trouble import Troubles
 from bot.runtime.workers import Dialogue
 from bot.settings import Settings, SettingsError, load_settings
 from bot.sole_use import FolderInUseError, sole_use
@@ -94,10 +95,12 @@ async def run_bot(settings: Settings) -> None:
         frames = FrameServer()
         stack.push_async_callback(frames.stop)
         await frames.start()
+        troubles = Troubles()
         client = MatrixClient(
             account_of(settings),
-            Policy.of(settings.allowed),
+            Policy.of(settings.allowed, settings.leaders),
             not_before=not_before(settings.data_dir),
+            troubles=troubles,
         )
         stack.push_async_callback(client.close)
         await client.start()
@@ -106,6 +109,7 @@ async def run_bot(settings: Settings) -> None:
             Surroundings(store, files, client.transport, frames),
             Dialogue(handle, failure),
             limits=limits_of(settings),
+            troubles=troubles,
         )
         stack.push_async_callback(runtime.stop)
         await runtime.start()

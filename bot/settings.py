@@ -123,6 +123,12 @@ class Settings(BaseSettings):
         description="Who is answered: user ids, or *:example.org for a whole server, with commas "
         "between. Empty: nobody.",
     )
+    leaders: Annotated[tuple[UserId, ...], NoDecode, _Commas] = Field(
+        default=(),
+        description="Who of the allowed people are leaders, with commas between. When it is set, "
+        "they alone may bring the bot into group rooms; anybody who is allowed may talk to it "
+        "directly.",
+    )
     database_url: SecretStr | None = Field(
         default=None,
         description="Database, when it is not SQLite in the data folder: "
@@ -171,6 +177,17 @@ class Settings(BaseSettings):
     log_level: Literal["DEBUG", "INFO", "WARNING", "ERROR"] = Field(
         default="INFO", description="How much is logged. Messages and pictures never are."
     )
+
+    @model_validator(mode="after")
+    def _leaders_are_allowed(self) -> Settings:
+        for leader in self.leaders:
+            server = leader.partition(":")[2]
+            if leader not in self.allowed and f"*:{server}" not in self.allowed:
+                raise ValueError(
+                    f"LINN_LEADERS names “{leader}”, who is not among LINN_ALLOWED; "
+                    "leaders have to be allowed too."
+                )
+        return self
 
     @model_validator(mode="after")
     def _can_log_in(self) -> Settings:

@@ -21,6 +21,7 @@ from bot.matrix.errors import IdentityError, UnknownTokenError
 from bot.matrix.policy import Policy
 from bot.matrix.session import Account
 from bot.runtime.ports import Inbox
+from bot.runtime.trouble import Troubles
 from bot.settings import Settings
 from bot.sole_use import sole_use
 from bot.store.database import Database
@@ -37,11 +38,17 @@ class FakeClient:
     not_before: datetime | None = None
 
     def __init__(
-        self, account: Account, policy: Policy, *, not_before: datetime | None = None
+        self,
+        account: Account,
+        policy: Policy,
+        *,
+        not_before: datetime | None = None,
+        troubles: Troubles,
     ) -> None:
         type(self).not_before = not_before
         self.account = account
         self.policy = policy
+        self.troubles = troubles
         self.transport = FakeTransport(self.server)
 
     async def start(self) -> None:

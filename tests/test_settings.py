@@ -53,6 +53,15 @@ def test_lists_are_written_with_commas(monkeypatch: pytest.MonkeyPatch) -> None:
     assert settings.allowed == ("@fern:mill.example", "*:brook.example:8448")
 
 
+def test_leaders_are_among_the_allowed(monkeypatch: pytest.MonkeyPatch) -> None:
+    """By name or by their server; by default nobody is named."""
+    allowed = "@fern:mill.example, *:brook.example:8448"
+    assert load(monkeypatch, LINN_ALLOWED=allowed).leaders == ()
+    named = "@fern:mill.example,@moss:brook.example:8448"
+    settings = load(monkeypatch, LINN_ALLOWED=allowed, LINN_LEADERS=named)
+    assert settings.leaders == ("@fern:mill.example", "@moss:brook.example:8448")
+
+
 def test_secrets_come_from_files_and_are_not_shown(
     monkeypatch: pytest.MonkeyPatch, tmp_path: Path
 ) -> None:
@@ -74,6 +83,11 @@ def test_secrets_come_from_files_and_are_not_shown(
         ({"LINN_USER": "linn"}, "LINN_USER: “linn” is no full user id; write it like @name:"),
         ({"LINN_USER": "@linn:mill/x"}, "is no full user id"),
         ({"LINN_ALLOWED": "*"}, "would let in too many"),
+        ({"LINN_LEADERS": "*:mill.example"}, "is no full user id"),
+        (
+            {"LINN_ALLOWED": "@moss:mill.example", "LINN_LEADERS": "@fern:mill.example"},
+            "“@fern:mill.example”, who is not among LINN_ALLOWED",
+        ),
         ({"LINN_ALLOWED": "*:*"}, "would let in too many"),
         ({"LINN_ALLOWED": "@.*:mill.example, fern"}, "“fern” is no full user id"),
         ({"LINN_PASSWORD": ""}, "LINN_PASSWORD is missing"),

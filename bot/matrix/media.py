@@ -19,6 +19,7 @@ from bot.runtime.ports import (
     MediaTooLargeError,
     SendRefusedError,
     SendUncertainError,
+    UnreachableError,
     UploadedMedia,
 )
 
@@ -47,7 +48,9 @@ class Media:
         try:
             async with asyncio.timeout(_TRANSFER_S):
                 data = await self._fetch(address["server"], address["media_id"], max_bytes)
-        except (ClientError, TimeoutError) as error:
+        except ClientError as error:
+            raise UnreachableError(type(error).__name__) from error
+        except TimeoutError as error:
             raise SendUncertainError(type(error).__name__) from error
         if media.encryption is None:
             return data
@@ -65,8 +68,12 @@ class Media:
             )
         except ServerAnswerError as error:
             raise transport_error(error) from error
-        except (ClientError, TimeoutError) as error:
+        except ClientError as error:
+            raise UnreachableError(type(error).__name__) from error
+        except TimeoutError as error:
             raise SendUncertainError(type(error).__name__) from error
+        if not isinstance(answer.get("content_uri"), str):
+            raise UnreachableError("an answer without an address")
         return UploadedMedia(address=str(answer["content_uri"]), encryption=encryption)
 
     async def _fetch(self, server: str, media_id: str, max_bytes: int) -> bytes:

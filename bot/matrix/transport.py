@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import json
 from collections.abc import Iterable
-from datetime import datetime
+from datetime import datetime, timedelta
 from typing import Any, Final
 
 from aiohttp import ClientError
@@ -14,6 +14,7 @@ from bot.dialogue.events import MediaRef
 from bot.matrix.content import ROW_KEY, content_of, kind_of
 from bot.matrix.errors import ServerAnswerError
 from bot.matrix.keys import RoomKeys
+from bot.matrix.limit_advice import LimitAdvice
 from bot.matrix.media import Media
 from bot.matrix.server_api import JsonObject, ServerApi, transport_error
 from bot.matrix.waiting import WaitingEvents
@@ -22,6 +23,7 @@ from bot.runtime.ports import (
     SendLaterError,
     SendRefusedError,
     SendUncertainError,
+    UnreachableError,
     UploadedMedia,
 )
 
@@ -29,6 +31,8 @@ from bot.runtime.ports import (
 _TYPING_MS: Final = 30_000
 #: Own rule: a room that was joined this moment is in the next sync.
 _ROOM_COMES_S: Final = 2.0
+#: Own rule: the bot's clock and the homeserver's are no further apart.
+_CLOCKS_DIFFER: Final = timedelta(minutes=10)
 #: Own rule: 20 pages of 100 of the bot's own messages are far more than it sends in a day.
 _MOST_PAGES: Final = 20
 
@@ -51,6 +55,7 @@ class MatrixTransport:
         self._api = api
         self._keys = keys
         self._media = Media(api)
+        self._limit_advice = LimitAdvice()
 
     @property
     def scope(self) -> str:
@@ -67,8 +72,27 @@ class MatrixTransport:
             # Once more outside, where it is found without the key.
             content[ROW_KEY] = outgoing.row_id
         path = ("rooms", outgoing.room_id, "send", kind, outgoing.row_id)
-        answer = await self._call("PUT", *path, body=content)
+        try:
+            answer = await self._call("PUT", *path, body=content)
+        except SendLaterError as error:
+            if error.limited:
+                self._limit_advice.tell(self._client.user_id)
+            raise
+        except SendRefusedError as error:
+            if await self._is_replaced(outgoing.room_id):
+                # Upgrading closes the old room before the bot hears where it goes on.
+                raise SendLaterError(_ROOM_COMES_S) from error
+            raise
+        if not isinstance(answer.get("event_id"), str):
+            raise UnreachableError("an answer without an event id")
         return str(answer["event_id"])
+
+    async def _is_replaced(self, room_id: str) -> bool:
+        try:
+            state = await self._call("GET", "rooms", room_id, "state", "m.room.tombstone")
+        except SendRefusedError:
+            return False
+        return bool(state.get("replacement_room"))
 
     async def find_sent(self, room_id: str, row_id: str, since: datetime) -> str | None:
         """The event id of a message with this row id, or None; see `Transport.find_sent`."""
@@ -132,7 +156,9 @@ class MatrixTransport:
             return await self._api.call(method, *path, body=body, **more)
         except ServerAnswerError as error:
             raise transport_error(error) from error
-        except (ClientError, TimeoutError) as error:
+        except ClientError as error:
+            raise UnreachableError(type(error).__name__) from error
+        except TimeoutError as error:
             raise SendUncertainError(type(error).__name__) from error
 
 
@@ -144,5 +170,7 @@ def _with_row(events: Iterable[JsonObject], row_id: str) -> str | None:
 
 
 def _reaches(events: Iterable[JsonObject], since: datetime) -> bool:
+    """Whether a page goes back to that time, by the server's clock, which may be another."""
     oldest_ms = min((event["origin_server_ts"] for event in events), default=None)
-    return oldest_ms is not None and oldest_ms < since.timestamp() * 1000
+    until = since - _CLOCKS_DIFFER
+    return oldest_ms is not None and oldest_ms < until.timestamp() * 1000

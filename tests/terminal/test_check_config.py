@@ -40,9 +40,11 @@ def test_allowed_people_end_the_warning(
 ) -> None:
     """With somebody to answer there is nothing to point out."""
     monkeypatch.setenv("LINN_ALLOWED", "*:example.org, @ada:example.org")
+    monkeypatch.setenv("LINN_LEADERS", "@ada:example.org")
     assert main(["check-config"]) == Exit.DONE
     said = capsys.readouterr()
     assert "LINN_ALLOWED: *:example.org, @ada:example.org" in said.out.splitlines()
+    assert "LINN_LEADERS: @ada:example.org" in said.out.splitlines()
     assert said.err == ""
 
 
