@@ -36,9 +36,9 @@ from bot.dialogue.events import (
     TimerFired,
     Withdrawn,
 )
+from bot.runtime.granting import Limits
 from bot.runtime.pauses import Wake
 from bot.runtime.ports import FrameChecker, MediaGoneError, Outgoing, UploadedMedia
-from bot.runtime.granting import Limits
 from bot.runtime.runtime import Runtime, Surroundings, utc_now
 from bot.runtime.workers import Dialogue
 from bot.store.database import Database

@@ -161,8 +161,7 @@ async def test_nothing_of_one_person_reaches_another_or_the_log(
             await _answered(person, bot_id, room_id, "linn-my-data.json")
             await person.waits(
                 lambda person=person, room_id=room_id: any(  # type: ignore[misc]
-                    c.get("filename") == "linn-my-data.json"
-                    for c in _from(person, bot_id, room_id)
+                    c.get("filename") == "linn-my-data.json" for c in _from(person, bot_id, room_id)
                 )
             )
         await _talk_to_all(ada, bot_id, group, ADAS, bo)
