@@ -80,7 +80,7 @@ TEXTS = Story(("a", "b"), ("1: a", "2: b"), 25)
 FRAME = Story(("frame",), ("measuring", "checked: not_a_picture"), 40)
 CARD = Story(("card 1/4 s",), ("the card",), 30)
 TIMER = Story(("timer turn back",), ("reminder: turn back",), 23)
-FORGET = Story(("a", "forget me"), ("1: a", "all deleted"), 38)
+FORGET = Story(("a", "forget me"), ("1: a", "all deleted"), 39)
 CASES = [
     pytest.param(story, at, id=f"{story.words[0]}-{at}")
     for story in (TEXTS, FRAME, CARD, TIMER)
