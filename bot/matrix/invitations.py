@@ -8,7 +8,6 @@ from typing import Final
 from nio import AsyncClient, InviteMemberEvent, SyncResponse
 from nio.responses import InviteInfo
 
-from bot.matrix.plain import part_of
 from bot.matrix.policy import Policy
 
 _log: Final = logging.getLogger(__name__)
@@ -54,8 +53,10 @@ class Invitations:
             return False
         if room_id in replacements or self._policy.may_bring_into_groups(inviter):
             return True
+        if invitation.content.get("is_direct") is not True:  # nio takes it out of the source
+            return False
         self._must_be_direct[room_id] = inviter
-        return part_of(invitation.source, "content").get("is_direct") is True
+        return True
 
     def is_false(self, room_id: str) -> bool:
         """Whether a room that was entered as a direct one turns out to be a group; asked once."""

@@ -10,7 +10,10 @@ from nio import AsyncClient
 
 from bot.matrix.backoff import Backoff
 from bot.matrix.session import Account, new_client
+from tests.matrix.receiving import run
 from tests.matrix.scripted_server import DEVICE_ID, TOKEN, USER_ID, ScriptedServer
+
+__all__ = ["run"]
 
 
 @pytest.fixture

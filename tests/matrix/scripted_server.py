@@ -68,6 +68,7 @@ class ScriptedServer:
     def __init__(self) -> None:
         self.answers: defaultdict[str, list[Answer]] = defaultdict(list)
         self.asked: list[tuple[str, str]] = []
+        self._queries: list[tuple[str, dict[str, str]]] = []
         self.bodies: list[bytes] = []
         app = web.Application()
         app.router.add_route("*", "/{path:.*}", self._respond)
@@ -94,8 +95,13 @@ class ScriptedServer:
         """How often such a path was asked for."""
         return sum(path.endswith(path_end) for _, path in self.asked)
 
+    def queries(self, path_end: str) -> list[dict[str, str]]:
+        """The parameters with which such a path was asked for."""
+        return [query for path, query in self._queries if path.endswith(path_end)]
+
     async def _respond(self, request: web.Request) -> web.StreamResponse:
         self.asked.append((request.method, request.path))
+        self._queries.append((request.path, dict(request.query)))
         self.bodies.append(await request.read())
         for path_end, answers in self.answers.items():
             if request.path.endswith(path_end):

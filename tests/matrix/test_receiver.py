@@ -3,8 +3,6 @@
 from __future__ import annotations
 
 import asyncio
-from collections.abc import Callable, Sequence
-from datetime import UTC, datetime, timedelta
 from typing import Any
 
 import pytest
@@ -14,7 +12,6 @@ from peewee import OperationalError
 
 from bot.dialogue.events import Event, OtherReceived, TextReceived, Withdrawn
 from bot.matrix.chores import Chores
-from bot.matrix.errors import UnknownTokenError
 from bot.matrix.keys import RoomKeys
 from bot.matrix.policy import Policy
 from bot.matrix.receiver import Receiver
@@ -25,152 +22,27 @@ from bot.matrix.server_api import ServerApi
 from bot.matrix.session import Account
 from bot.matrix.waiting import WaitingEvents
 from bot.runtime.trouble import Troubles
-from bot.store.rows import OwnMessage
+from tests.matrix.receiving import (
+    ADA,
+    CREW,
+    MEMBERS,
+    NOW,
+    Run,
+    Tables,
+    event,
+    invited,
+    member,
+    said,
+    synced,
+)
 from tests.matrix.scripted_server import (
     USER_ID,
-    Answer,
     ScriptedServer,
     error,
     hang_up,
     json,
     page,
 )
-
-ROOM = "!room:example.org"
-ADA = "@ada:example.org"
-NOW = datetime(2027, 6, 1, 12, tzinfo=UTC)
-STAMP = int(NOW.timestamp() * 1000)
-END = error(401, "M_UNKNOWN_TOKEN")
-
-
-class Tables:
-    """An inbox that fails as often as a test wants."""
-
-    def __init__(self, *, fresh: bool = False, failures: int = 0) -> None:
-        self.token = None if fresh else "t0"
-        self.failures = failures
-        self.taken: list[Event] = []
-        self.moves: list[tuple[str, str]] = []
-        self.own_messages = {"$own"}
-        self.own_threads = {"$thread"}
-
-    async def take_in(self, events: Sequence[Event], sync_token: str | None) -> None:
-        """Take in, or fail."""
-        if self.failures:
-            self.failures -= 1
-            raise OSError("disk full; parameters: secret words")
-        self.taken += events
-        self.token = sync_token
-
-    async def sync_token(self) -> str | None:
-        """The stored token."""
-        return self.token
-
-    async def move_room(self, before: str, after: str) -> None:
-        """Note the move."""
-        self.moves.append((before, after))
-
-    async def is_own_thread(self, room_id: str, thread_id: str) -> bool:
-        """Whether the bot answered there."""
-        return room_id == ROOM and thread_id in self.own_threads
-
-    async def is_own_message(self, room_id: str, event_id: str) -> bool:
-        """Whether the bot sent it."""
-        return room_id == ROOM and event_id in self.own_messages
-
-    async def own_message(self, room_id: str, event_id: str) -> OwnMessage | None:
-        """To whom the bot sent it: to Ada."""
-        own = await self.is_own_message(room_id, event_id)
-        return OwnMessage(ADA, "$thread") if own else None
-
-    @property
-    def texts(self) -> list[str]:
-        """The words that came in."""
-        return [event.text for event in self.taken if isinstance(event, TextReceived)]
-
-
-Run = Callable[..., Any]
-
-
-@pytest.fixture
-def run(
-    scripted: ScriptedServer,
-    signed_in: AsyncClient,
-    account: Account,
-    no_pauses: list[float | None],
-) -> Run:
-    """Syncs until the server does not know the token any more."""
-    assert no_pauses == []
-    scripted.say("/keys/upload", json(one_time_key_counts={"signed_curve25519": 50}))
-    scripted.say("/keys/query", json(device_keys={}))
-
-    async def run_with(
-        tables: Tables, *syncs: Answer, allowed: str = ADA, grace_s: float = 30
-    ) -> None:
-        scripted.say("/sync", *syncs, END)
-        policy = Policy.of([allowed])
-        states, chores = RoomStates(signed_in, policy), Chores(Troubles())
-        receiver = Receiver(
-            signed_in,
-            RoomKeys(signed_in, ServerApi(signed_in)),
-            RoomReader(signed_in, ServerApi(signed_in), policy, tables, lambda: NOW, states),
-            WaitingEvents(account.waiting_path, timedelta(seconds=grace_s)),
-            Rooms(signed_in, ServerApi(signed_in), policy, tables, states, chores),
-            tables,
-            lambda: NOW,
-            poll_s=1.0,
-        )
-        working = asyncio.create_task(chores.run())
-        with pytest.raises(UnknownTokenError):
-            await asyncio.wait_for(receiver.run(), 30)
-        async with asyncio.timeout(10):
-            while chores.busy:  # noqa: ASYNC110  it rings no bell
-                await asyncio.sleep(0.005)
-        working.cancel()
-        with pytest.raises(asyncio.CancelledError):
-            await working
-
-    return run_with
-
-
-def said(
-    number: int, body: str = "", sender: str = ADA, more: dict[str, Any] | None = None
-) -> dict[str, Any]:
-    """A text message."""
-    content = {"msgtype": "m.text", "body": body or f"{number}"} | (more or {})
-    return event(number, "m.room.message", content, sender)
-
-
-def event(number: int, kind: str, content: Any, sender: str = ADA, **more: Any) -> dict[str, Any]:
-    """An event as the server gives it."""
-    return {
-        "event_id": f"${number}",
-        "type": kind,
-        "sender": sender,
-        "origin_server_ts": STAMP + number,
-        "content": content,
-        **more,
-    }
-
-
-def member(number: int, user_id: str, membership: str, before: str | None = None) -> dict[str, Any]:
-    """Somebody is invited, enters or leaves."""
-    unsigned = {"prev_content": {"membership": before}} if before else {}
-    content = {"membership": membership}
-    return event(number, "m.room.member", content, ADA, state_key=user_id, unsigned=unsigned)
-
-
-def synced(
-    token: str, *events: Any, limited: bool = False, state: Sequence[Any] = (), **more: Any
-) -> Answer:
-    """What sync says of one room."""
-    timeline = {"events": list(events), "limited": limited, "prev_batch": f"before-{token}"}
-    room = {"timeline": timeline, "state": {"events": list(state)}}
-    return json(next_batch=token, rooms={"join": {ROOM: room}}, **more)
-
-
-MEMBERS = [member(900, ADA, "join"), member(901, USER_ID, "join")]
-CREW = [*MEMBERS, member(902, "@bo:example.org", "join"), member(903, "@cy:example.org", "join")]
 
 
 async def test_failures_are_repeated_with_pauses_and_nothing_is_skipped(
@@ -429,22 +301,6 @@ async def test_a_sealed_event_without_any_key_is_told_once(run: Run, account: Ac
     assert len(WaitingEvents(account.waiting_path)) == 0
 
 
-def invited(room_id: str, inviter: str) -> Answer:
-    """An invitation."""
-    events = [
-        {
-            "type": "m.room.member",
-            "state_key": USER_ID,
-            "sender": inviter,
-            "content": {"membership": "invite"},
-        },
-        {"type": "m.room.name", "state_key": "", "sender": inviter, "content": {"name": "falls"}},
-    ]
-    return json(
-        next_batch=room_id, rooms={"invite": {room_id: {"invite_state": {"events": events}}}}
-    )
-
-
 async def test_invitations_are_tried_until_they_are_settled(
     scripted: ScriptedServer, run: Run
 ) -> None:
@@ -531,7 +387,7 @@ async def test_taps_count_on_what_the_bot_said_to_that_person(run: Run) -> None:
             event(9, "org.matrix.msc3381.poll.end", {"body": "closed"}),
             state=CREW,
         ),
-        allowed="*:example.org",
+        allowed=["*:example.org"],
     )
     assert [
         (tapped.text, tapped.replies_to, tapped.tapped, tapped.origin.thread_id)
