@@ -1,0 +1,1 @@
+"""Emoji verification: the protocol without a network."""
