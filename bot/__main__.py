@@ -81,9 +81,6 @@ def _add_keys(commands: argparse._SubParsersAction[argparse.ArgumentParser]) -> 
             help="its first line is the passphrase; - reads the standard input (default: ask)",
         )
     reset = deeds.add_parser("reset", help="make a new signing identity; all trust in the old ends")
-    reset.add_argument(
-        "--kept", action="store_true", help="put the identity that is here back instead"
-    )
     reset.set_defaults(run=_keys_reset)
     for replacing in (back, reset):
         replacing.add_argument(
@@ -216,7 +213,7 @@ def _keys_import(given: argparse.Namespace) -> int:
 def _keys_reset(given: argparse.Namespace) -> int:
     from bot.terminal.keys import reset_identity
 
-    return reset_identity(given.yes_replace, kept=given.kept)
+    return reset_identity(given.yes_replace)
 
 
 def _keys_new_device(_: argparse.Namespace) -> int:

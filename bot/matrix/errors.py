@@ -60,9 +60,9 @@ class IdentityChangedError(IdentityError):
         super().__init__(
             "The homeserver shows another signing identity than the one kept here: somebody has "
             "replaced it, or these keys are an old copy. Find out which before you go on, and "
-            "change the bot's password if it was nobody of yours. `linn keys reset --kept` puts "
-            "the identity kept here back on the homeserver; `linn keys import FILE` takes over "
-            "the other one from its export; `linn keys reset` makes a new one."
+            "change the bot's password if it was nobody of yours. `linn keys import FILE` takes "
+            "the homeserver's one over from its export; `linn keys reset` makes a new one, and "
+            "everybody then has to trust the bot anew."
         )
 
 

@@ -76,14 +76,16 @@ def import_identity(path: Path, passphrase_from: str | None, yes_replace: str | 
     return _run(lambda account: _import(account, path, passphrase_from, yes_replace))
 
 
-def reset_identity(yes_replace: str | None, *, kept: bool) -> int:
-    """Replace the identity that the homeserver shows.
+def reset_identity(yes_replace: str | None) -> int:
+    """Make a new identity and put it in the place of the one that the homeserver shows.
+
+    An earlier identity can't be put back: homeservers fail over keys that they have seen before
+    (seen with Synapse 1.163).
 
     Args:
         yes_replace: the full user id; None asks for it.
-        kept: put the identity that is kept here there, instead of a new one.
     """
-    return _run(lambda account: _reset(account, yes_replace, kept=kept))
+    return _run(lambda account: _reset(account, yes_replace))
 
 
 def new_device() -> int:
@@ -171,17 +173,11 @@ def _import(
     return Exit.DONE
 
 
-def _reset(account: Account, yes_replace: str | None, *, kept: bool) -> int:
-    identity = _kept(account) if kept else Identity.generate(account.user_id)
-    if identity is None:
-        raise _StoppedError(
-            Exit.IDENTITY_LOST, "There is no signing identity here that could be put back."
-        )
-    if not kept:
-        print("This makes a new signing identity: everybody then has to trust the bot anew.")
+def _reset(account: Account, yes_replace: str | None) -> int:
+    print("This makes a new signing identity: everybody then has to trust the bot anew.")
     _confirm(account.user_id, yes_replace)
-    if not kept:
-        _tell_copy(keep_copy(account.identity_path))
+    identity = Identity.generate(account.user_id)
+    _tell_copy(keep_copy(account.identity_path))
     device = asyncio.run(replace_identity(account, identity))
     print(f"Master key of the identity: {in_fours(identity.public('master'))}")
     print(f"The homeserver has it, and device {device.device_id} is signed by it. The bot need not")

@@ -198,18 +198,23 @@ async def test_reset_makes_a_new_identity_beside_a_running_bot(bot: Account, key
         pass
 
 
-async def test_the_kept_identity_can_be_put_back(bot: Account, keys: Keys) -> None:
-    """Somebody replaced it on the server: the one that people trust comes back."""
+async def test_an_identity_that_was_replaced_is_taken_over_by_its_export(
+    bot: Account, keys: Keys, passphrase: str, tmp_path: Path
+) -> None:
+    """Another installation made it: its export brings both together, only when told so."""
+    export = str(tmp_path / "identity.export")
     async with _started(bot) as client:
-        before = await _master(client)
         kept = bot.identity_path.read_text()
         assert (await keys("reset", "--yes-replace", bot.user_id))[0] == Exit.DONE
+        assert (await keys("export", export, "--passphrase-file", passphrase))[0] == Exit.DONE
         bot.identity_path.write_text(kept)
         assert (await keys())[0] == Exit.IDENTITY_CHANGED
-        code, said = await keys("reset", "--kept", "--yes-replace", bot.user_id)
-        assert code == Exit.DONE, said
-        assert await _master(client) == before
-        assert (await keys())[0] == Exit.DONE
+        words = ("import", export, "--passphrase-file", passphrase)
+        assert (await keys(*words))[0] == Exit.OTHER_IDENTITY
+        assert bot.identity_path.read_text() == kept
+        assert (await keys(*words, "--yes-replace", bot.user_id))[0] == Exit.DONE
+        assert own_master_key(bot.identity_path, bot.user_id) == await _master(client)
+    assert (await keys())[0] == Exit.DONE
 
 
 async def test_a_reset_needs_the_password(
