@@ -9,12 +9,13 @@ from typing import Final
 from nio import AsyncClient, SyncResponse
 
 from bot.matrix.chores import Chores
+from bot.matrix.entering import Entering
 from bot.matrix.errors import ServerAnswerError
 from bot.matrix.invitations import Invitations
 from bot.matrix.policy import Policy
-from bot.matrix.room_states import RoomStates
-from bot.matrix.server_api import ServerApi
-from bot.runtime.ports import Inbox
+from bot.matrix.room_states import RoomStates, Tombstone
+from bot.matrix.server_api import ServerApi, transport_error
+from bot.runtime.ports import Inbox, SendRefusedError
 
 _log: Final = logging.getLogger(__name__)
 
@@ -26,8 +27,8 @@ _ENTER_S: Final = 120.0
 class Rooms:
     """The rooms of the bot.
 
-    A sync is taken in by three calls: `note` first, `carry_over` before its events are handed
-    on, `act` when they are safe. What has to be asked of the server is done beside the sync loop.
+    A sync is taken in by four calls: `note` first, `carry_over` and `keep` before its events are
+    handed on, `act` when they are safe. What has to be asked of the server is done beside the sync loop.
 
     Args:
         client: signed in.
@@ -36,6 +37,7 @@ class Rooms:
         inbox: moves what is stored of a room to the one that replaces it.
         states: what is known of the rooms.
         chores: does what takes time.
+        entering: keeps the rooms to enter over a restart.
     """
 
     def __init__(
@@ -46,6 +48,7 @@ class Rooms:
         inbox: Inbox,
         states: RoomStates,
         chores: Chores,
+        entering: Entering,
     ) -> None:
         self._client = client
         self._api = api
@@ -53,15 +56,20 @@ class Rooms:
         self._inbox = inbox
         self._states = states
         self._chores = chores
+        self._entering = entering
         self._invitations = Invitations(client, policy)
         #: Rooms that were replaced, and whose rows have moved: they are left at the next sync.
         self._moved: dict[str, str] = {}
+        #: Ends that were followed once; where that was refused, the bot waits to be invited.
+        self._followed: set[Tombstone] = set()
 
     def note(self, response: SyncResponse) -> None:
         """Learn what a sync says of rooms."""
         self._states.note(response)
         for room_id in response.rooms.leave:
             self._client.rooms.pop(room_id, None)
+        replacements = frozenset(ended.replacement for _, ended in self._states.replaced())
+        self._entering.add(self._invitations.accepted(response, replacements))
 
     async def carry_over(self, response: SyncResponse) -> frozenset[str]:
         """Move what is stored of replaced rooms to the rooms that replace them.
@@ -80,11 +88,14 @@ class Rooms:
                 _log.info("%s is replaced by %s: what was kept goes on there", before, room_id)
         return came
 
+    async def keep(self) -> None:
+        """Keep the rooms to enter: with the sync's token saved, nobody tells of them again."""
+        self._entering.save()
+
     def act(self, response: SyncResponse) -> None:
         """Enter, follow and leave."""
         self._leave_replaced(response)
-        replacements = frozenset(ended.replacement for _, ended in self._states.replaced())
-        for room_id, inviter in self._invitations.accepted(response, replacements).items():
+        for room_id, inviter in self._entering.rooms.items():
             self._chores.add(f"entering {room_id}", partial(self._enter, room_id, inviter))
         for room_id in response.rooms.join:
             self._follow(room_id)
@@ -110,6 +121,9 @@ class Rooms:
         ended = self._states.of(room_id).tombstone
         if ended is None or ended.replacement in self._client.rooms:
             return
+        if ended in self._followed:
+            return
+        self._followed.add(ended)
         if self._policy.allows(ended.sender):
             act = partial(self._enter, ended.replacement, ended.sender)
             self._chores.add(f"following {room_id} to {ended.replacement}", act)
@@ -128,8 +142,18 @@ class Rooms:
         """Join; the person's own server knows the room, which its id need not tell any more."""
         server = by.partition(":")[2]
         query = {"via": server, "server_name": server}
-        await self._api.call("POST", "join", room_id, body={}, query=query, within_s=_ENTER_S)
+        try:
+            await self._api.call("POST", "join", room_id, body={}, query=query, within_s=_ENTER_S)
+        except ServerAnswerError as error:
+            if isinstance(transport_error(error), SendRefusedError):
+                self._settle(room_id)
+            raise
+        self._settle(room_id)
         _log.info("Entered %s", room_id)
+
+    def _settle(self, room_id: str) -> None:
+        self._entering.drop(room_id)
+        self._entering.save()
 
     async def _leave_deserted(self, room_id: str) -> None:
         """Leave when the server agrees that nobody is there: our own book may have a gap."""
