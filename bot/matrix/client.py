@@ -13,6 +13,7 @@ from aiohttp import ClientError
 from bot.matrix.backoff import Backoff
 from bot.matrix.chores import Chores
 from bot.matrix.cross_signing import check_device_keys, sign_own_device
+from bot.matrix.entering import Entering
 from bot.matrix.errors import MatrixError, ServerAnswerError, UnknownTokenError
 from bot.matrix.identity import Device
 from bot.matrix.keys import RoomKeys, upload_device_keys
@@ -77,6 +78,7 @@ class MatrixClient:
         self._keys = RoomKeys(self._nio, self._api, self._troubles.keys)
         self._receiver: Receiver | None = None
         self._waiting = WaitingEvents(account.waiting_path, key_grace)
+        self._entering = Entering(account.entering_path)
         self.transport = MatrixTransport(self._nio, self._api, self._keys, self._waiting)
 
     @property
@@ -144,7 +146,7 @@ class MatrixClient:
             self._keys,
             RoomReader(self._nio, self._api, self._policy, inbox, self._clock, states),
             self._waiting,
-            Rooms(self._nio, self._api, self._policy, inbox, states, chores),
+            Rooms(self._nio, self._api, self._policy, inbox, states, chores, self._entering),
             inbox,
             self._clock,
             poll_s=self._poll_s,

@@ -126,6 +126,7 @@ class Receiver:
             lambda: self._sources(response, since, followed), troubles.of("gaps")
         )
         await until_done(self._keep_waiting, folder)
+        await until_done(self._rooms.keep, folder)
         settled, events = await until_done(lambda: self._events(sources), troubles.of("reading"))
         token = response.next_batch
         await until_done(lambda: self._inbox.take_in(events, token), troubles.store)

@@ -28,7 +28,8 @@ class Rooms:
     """The rooms of the bot.
 
     A sync is taken in by four calls: `note` first, `carry_over` and `keep` before its events are
-    handed on, `act` when they are safe. What has to be asked of the server is done beside the sync loop.
+    handed on, `act` when they are safe. What has to be asked of the server is done beside the
+    sync loop.
 
     Args:
         client: signed in.
@@ -57,6 +58,8 @@ class Rooms:
         self._states = states
         self._chores = chores
         self._entering = entering
+        #: Rooms that nobody tries to enter yet: those that the last process has left, at first.
+        self._to_enter = dict(entering.rooms)
         self._invitations = Invitations(client, policy)
         #: Rooms that were replaced, and whose rows have moved: they are left at the next sync.
         self._moved: dict[str, str] = {}
@@ -69,7 +72,9 @@ class Rooms:
         for room_id in response.rooms.leave:
             self._client.rooms.pop(room_id, None)
         replacements = frozenset(ended.replacement for _, ended in self._states.replaced())
-        self._entering.add(self._invitations.accepted(response, replacements))
+        accepted = self._invitations.accepted(response, replacements)
+        self._entering.add(accepted)
+        self._to_enter |= accepted
 
     async def carry_over(self, response: SyncResponse) -> frozenset[str]:
         """Move what is stored of replaced rooms to the rooms that replace them.
@@ -95,8 +100,9 @@ class Rooms:
     def act(self, response: SyncResponse) -> None:
         """Enter, follow and leave."""
         self._leave_replaced(response)
-        for room_id, inviter in self._entering.rooms.items():
+        for room_id, inviter in self._to_enter.items():
             self._chores.add(f"entering {room_id}", partial(self._enter, room_id, inviter))
+        self._to_enter = {}
         for room_id in response.rooms.join:
             self._follow(room_id)
             if self._invitations.is_false(room_id):

@@ -86,6 +86,11 @@ class Account:
         """The file that holds events whose key has not come yet."""
         return self.data_dir / "matrix_waiting.json"
 
+    @property
+    def entering_path(self) -> Path:
+        """The file that holds accepted invitations whose rooms are not entered yet."""
+        return self.data_dir / "matrix_entering.json"
+
 
 class BotClient(AsyncClient):
     """nio's client, which forgets its token when an error says (or seems to say) soft logout.

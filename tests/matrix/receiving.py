@@ -12,6 +12,7 @@ from nio import AsyncClient
 
 from bot.dialogue.events import Event, TextReceived
 from bot.matrix.chores import Chores
+from bot.matrix.entering import Entering
 from bot.matrix.errors import UnknownTokenError
 from bot.matrix.keys import RoomKeys
 from bot.matrix.policy import Policy
@@ -109,7 +110,15 @@ def run(
             RoomKeys(signed_in, ServerApi(signed_in)),
             RoomReader(signed_in, ServerApi(signed_in), policy, tables, lambda: NOW, states),
             WaitingEvents(account.waiting_path, timedelta(seconds=grace_s)),
-            Rooms(signed_in, ServerApi(signed_in), policy, tables, states, chores),
+            Rooms(
+                signed_in,
+                ServerApi(signed_in),
+                policy,
+                tables,
+                states,
+                chores,
+                Entering(account.entering_path),
+            ),
             tables,
             lambda: NOW,
             poll_s=1.0,

@@ -18,6 +18,7 @@ from nio import AsyncClient
 from bot.matrix import receiver as receiver_module
 from bot.matrix.backoff import Backoff
 from bot.matrix.chores import Chores
+from bot.matrix.entering import Entering
 from bot.matrix.keys import RoomKeys
 from bot.matrix.policy import Policy
 from bot.matrix.receiver import Receiver
@@ -149,7 +150,7 @@ async def running(
         keys,
         RoomReader(client, api, policy, runtime, utc_now, states),
         waiting,
-        Rooms(client, api, policy, runtime, states, chores),
+        Rooms(client, api, policy, runtime, states, chores, Entering(account.entering_path)),
         runtime,
         utc_now,
         poll_s=0.1,

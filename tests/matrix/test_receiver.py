@@ -12,6 +12,7 @@ from peewee import OperationalError
 
 from bot.dialogue.events import Event, OtherReceived, TextReceived, Withdrawn
 from bot.matrix.chores import Chores
+from bot.matrix.entering import Entering
 from bot.matrix.keys import RoomKeys
 from bot.matrix.policy import Policy
 from bot.matrix.receiver import Receiver
@@ -321,6 +322,10 @@ async def test_an_invitation_that_never_works_is_given_up(
     idle = [json(next_batch=f"t{number}") for number in range(4)]
     await run(Tables(), invited("!ok", ADA), *idle)
     assert scripted.asked_for("/join/!ok") == 2
+    scripted.say("/join/!ok", json(room_id="!ok"))
+    for _ in range(2):
+        await run(Tables(), *idle)
+    assert scripted.asked_for("/join/!ok") == 3
 
 
 async def test_a_stranger_is_not_joined(scripted: ScriptedServer, run: Run) -> None:
@@ -348,7 +353,15 @@ async def test_a_stop_does_not_wait_for_the_poll(
         RoomKeys(signed_in, ServerApi(signed_in)),
         RoomReader(signed_in, ServerApi(signed_in), policy, tables, lambda: NOW, states),
         WaitingEvents(account.waiting_path),
-        Rooms(signed_in, ServerApi(signed_in), policy, tables, states, Chores(Troubles())),
+        Rooms(
+            signed_in,
+            ServerApi(signed_in),
+            policy,
+            tables,
+            states,
+            Chores(Troubles()),
+            Entering(account.entering_path),
+        ),
         tables,
         lambda: NOW,
     )
