@@ -1,5 +1,5 @@
 #!/bin/sh
-# Makes the environment and measures: frame checks, starts, text answers, memory; all as ratios in one run.
+# Makes the environment and measures: frame checks, starts, answers, bursts, memory; as ratios.
 set -eu
 # shellcheck source=deploy/environment.sh
 . "$(dirname "$0")/environment.sh"
@@ -7,4 +7,5 @@ export PYTHONPATH="$root"
 
 "$python" deploy/bench_frame.py
 "$python" deploy/bench_start.py
-exec "$python" deploy/bench_answers.py
+"$python" deploy/bench_answers.py
+exec "$python" deploy/bench_burst.py

@@ -23,7 +23,7 @@ from bot.store.rows import Part
 from bot.store.store import Store
 from bot.store.tables import CONVERSATIONS, HANDLED, OUTBOX, PEOPLE, PLACES, ROOMS, TIMERS
 from bot.trial.homeserver import Homeserver
-from deploy.bench_answers import PASSWORD, Line, process
+from deploy.bench_pair import PASSWORD, Line, process
 
 CONVERSATIONS_STORED: Final = 10_000
 ROUNDS: Final = 5

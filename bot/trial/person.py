@@ -60,12 +60,21 @@ class Person:
         account: the person's account and the folder of its keys.
         bot_id: full user id of the bot.
         on_heard: called for each message of the bot.
+        encrypted: whether the room is to be encrypted.
     """
 
-    def __init__(self, account: Account, bot_id: str, on_heard: Callable[[Heard], None]) -> None:
+    def __init__(
+        self,
+        account: Account,
+        bot_id: str,
+        on_heard: Callable[[Heard], None],
+        *,
+        encrypted: bool = True,
+    ) -> None:
         self._account = account
         self._bot_id = bot_id
         self._on_heard = on_heard
+        self._encrypted = encrypted
         self._client: AsyncClient = new_client(account)
         self._listening: asyncio.Task[None] | None = None
         self._room_id = ""
@@ -143,7 +152,7 @@ class Person:
             is_direct=True,
             preset=RoomPreset.trusted_private_chat,
             invite=[self._bot_id],
-            initial_state=[_ENCRYPTION],
+            initial_state=[_ENCRYPTION] if self._encrypted else [],
         )
         if not isinstance(answer, RoomCreateResponse):
             raise PersonError(f"The homeserver made no room: {answer.message}")
@@ -153,8 +162,10 @@ class Person:
         room = self._client.rooms.get(self._room_id)
         if room is None or self._bot_id not in room.users:
             return False
-        joined = self._bot_id not in room.invited_users
-        return joined and room.encrypted and bool(self._client.device_store[self._bot_id])
+        if self._bot_id in room.invited_users:
+            return False
+        known = room.encrypted and bool(self._client.device_store[self._bot_id])
+        return known or not self._encrypted
 
     async def _send(self, content: dict[str, Any]) -> None:
         answer = await self._client.room_send(
