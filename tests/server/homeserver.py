@@ -28,10 +28,10 @@ class Town:
         self._folder = folder
         self._numbers = itertools.count(1)
 
-    def account(self, name: str) -> Account:
+    def account(self, name: str, *, admin: bool = False) -> Account:
         """A new account whose name begins with `name`."""
         unique = f"{name}{next(self._numbers)}"
-        user_id = self.server.register(unique, PASSWORD)
+        user_id = self.server.register(unique, PASSWORD, admin=admin)
         folder = self._folder / unique
         folder.mkdir(parents=True)
         return Account(self.server.url, user_id, folder, password=PASSWORD)
