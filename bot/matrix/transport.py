@@ -33,6 +33,8 @@ _TYPING_MS: Final = 30_000
 _ROOM_COMES_S: Final = 2.0
 #: Own rule: the bot's clock and the homeserver's are no further apart.
 _CLOCKS_DIFFER: Final = timedelta(minutes=10)
+#: Events in a page; homeservers give no more than some hundred (common practice).
+_PAGE: Final = 100
 #: Own rule: 20 pages of 100 of the bot's own messages are far more than it sends in a day.
 _MOST_PAGES: Final = 20
 
@@ -96,8 +98,8 @@ class MatrixTransport:
 
     async def find_sent(self, room_id: str, row_id: str, since: datetime) -> str | None:
         """The event id of a message with this row id, or None; see `Transport.find_sent`."""
-        wanted = {"senders": [self._client.user_id], "limit": 100}
-        query = {"dir": "b", "limit": "100", "filter": json.dumps(wanted)}
+        wanted = {"senders": [self._client.user_id], "limit": _PAGE}
+        query = {"dir": "b", "limit": str(_PAGE), "filter": json.dumps(wanted)}
         for _ in range(_MOST_PAGES):
             page = await self._call("GET", "rooms", room_id, "messages", query=query)
             events = page.get("chunk", [])
