@@ -22,6 +22,7 @@ from bot.runtime.ports import (
     SendRefusedError,
     SendUncertainError,
     TransportError,
+    UnreachableError,
 )
 from tests.matrix.scripted_server import (
     DEVICE_ID,
@@ -41,10 +42,11 @@ SINCE = datetime(2027, 6, 1, tzinfo=UTC)
 FILE = MediaRef(address="mxc://example.org/leaf")
 
 OUTCOMES = [
-    (page(502), SendUncertainError),
-    (page(404), SendUncertainError),
+    (page(502), UnreachableError),
+    (page(404), UnreachableError),
     (page(413), SendRefusedError),
-    (hang_up, SendUncertainError),
+    (hang_up, UnreachableError),
+    (page(200), UnreachableError),
     (error(500, "M_UNKNOWN"), SendUncertainError),
     (error(403, "M_FORBIDDEN"), SendRefusedError),
     (error(413, "M_TOO_LARGE"), SendRefusedError),
@@ -91,7 +93,11 @@ async def test_what_answers_mean(
 
 async def test_a_wait_says_how_long(scripted: ScriptedServer, transport: MatrixTransport) -> None:
     """The server's wish in seconds; 5 s, as is common practice, when it names none."""
-    scripted.say("/row-1", OUTCOMES[7][0], error(429, "M_LIMIT_EXCEEDED"))
+    scripted.say(
+        "/row-1",
+        error(429, "M_LIMIT_EXCEEDED", retry_after_ms=2500),
+        error(429, "M_LIMIT_EXCEEDED"),
+    )
     waits = []
     for _ in range(2):
         with pytest.raises(SendLaterError) as caught:
@@ -137,7 +143,7 @@ async def test_an_old_message_is_looked_for_back_to_its_time(
         (error(404, "M_NOT_FOUND"), MediaGoneError),
         (error(403, "M_FORBIDDEN"), MediaGoneError),
         (page(502), SendUncertainError),
-        (hang_up, SendUncertainError),
+        (hang_up, UnreachableError),
         (error(429, "M_LIMIT_EXCEEDED"), SendLaterError),
         (file(b"x" * 5001), MediaTooLargeError),
         (file(b"x" * 5001, sized=False), MediaTooLargeError),
@@ -184,3 +190,56 @@ async def test_what_an_encrypted_upload_tells_the_server(
     assert uploaded.encryption is not None
     assert b"leaf" not in scripted.bodies[-1]
     assert len(scripted.bodies[-1]) == 40
+
+
+async def test_a_message_to_a_room_that_was_replaced_waits(
+    scripted: ScriptedServer, transport: MatrixTransport
+) -> None:
+    """Upgrading closes a room; until its rows have moved, nothing for it is given up."""
+    scripted.say("/row-1", error(403, "M_FORBIDDEN"))
+    tombstone = "/state/m.room.tombstone"
+    scripted.say(tombstone, json(body="moved", replacement_room="!new"))
+    with pytest.raises(SendLaterError) as caught:
+        await transport.send(MESSAGE)
+    assert not caught.value.limited
+    for state in (json(body="closed"), error(404, "M_NOT_FOUND"), error(403, "M_FORBIDDEN")):
+        scripted.say(tombstone, state)
+        with pytest.raises(SendRefusedError):
+            await transport.send(MESSAGE)
+
+
+async def test_an_operator_is_told_once_what_to_raise(
+    scripted: ScriptedServer, transport: MatrixTransport, caplog: pytest.LogCaptureFixture
+) -> None:
+    """At the first limit that a message meets; both ways are named, with the bot's own id."""
+    scripted.say("/row-1", error(429, "M_LIMIT_EXCEEDED", retry_after_ms=100))
+    for _ in range(3):
+        with pytest.raises(SendLaterError) as caught:
+            await transport.send(MESSAGE)
+        assert caught.value.limited
+    (advice,) = [message for message in caplog.messages if "limits" in message]
+    assert "rc_message" in advice
+    assert f"/_synapse/admin/v1/users/{USER_ID}/override_ratelimit" in advice
+
+
+async def test_the_bots_clock_may_be_ahead(
+    scripted: ScriptedServer, transport: MatrixTransport
+) -> None:
+    """A message is found that the server stamped some minutes before it was written."""
+    stamp = int(SINCE.timestamp() * 1000) - 5 * 60_000
+    other = {"event_id": "$o", "origin_server_ts": stamp, "content": {}}
+    wanted = {"event_id": "$w", "origin_server_ts": stamp - 1, "content": {ROW_KEY: "row-1"}}
+    scripted.say("/messages", json(chunk=[other], end="t1"), json(chunk=[wanted]))
+    assert await transport.find_sent(ROOM, "row-1", SINCE) == "$w"
+
+
+async def test_an_answer_that_says_nothing_is_no_success(
+    scripted: ScriptedServer, transport: MatrixTransport
+) -> None:
+    """JSON without the id that a homeserver gives came from somebody else."""
+    for path_end in ("/row-1", "/upload"):
+        scripted.say(path_end, json(status_page="ok"))
+    with pytest.raises(UnreachableError):
+        await transport.send(MESSAGE)
+    with pytest.raises(UnreachableError):
+        await transport.upload(b"leaf", "image/png", ROOM)

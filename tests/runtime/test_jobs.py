@@ -17,6 +17,7 @@ from bot.runtime.ports import (
     SendLaterError,
     SendRefusedError,
     SendUncertainError,
+    UnreachableError,
 )
 from bot.store.database import Database
 from bot.store.tables import JOBS, PICTURES
@@ -129,6 +130,12 @@ async def test_work_that_cannot_be_done_is_given_up(
     """After three breaks, or an hour of delays, the person hears that it did not work."""
     hook = failing(request_name, error, times)
     assert (await world.says(frame(), hook=hook))[-1] == said
+
+
+async def test_a_night_without_a_server_loses_no_frame(world: World) -> None:
+    """While nobody answers at all, tries are not counted: only a server that answers can refuse."""
+    hook = failing("download", UnreachableError("no answer"), 200)
+    assert (await world.says(frame(), hook=hook))[-1] == "checked: not_a_picture"
 
 
 async def test_work_that_ends_the_process_is_given_up(world: World) -> None:

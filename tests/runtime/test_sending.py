@@ -17,6 +17,7 @@ from bot.runtime.ports import (
     SendLaterError,
     SendRefusedError,
     SendUncertainError,
+    UnreachableError,
     UploadedMedia,
 )
 from bot.runtime.runtime import utc_now
@@ -237,3 +238,50 @@ async def test_encrypted_uploads_keep_their_key(world: World) -> None:
     assert picture is not None
     assert picture.media == UploadedMedia("mxc://mill.example/0", {"key": "!gorge:mill.example"})
     assert len(world.server.uploads) == 2
+
+
+async def test_a_server_that_does_not_answer_is_asked_by_one_message_at_a_time(
+    world: World, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    """Twenty conversations wait; only one knocks after each pause, and all go when it is over."""
+    monkeypatch.setattr(sender_module, "pause_s", lambda failures: 0.02 * failures)
+    tries, away = [0], [True]
+
+    def hook(request: str) -> None:
+        if request == "before send":
+            tries[0] += 1
+            if away[0]:
+                raise UnreachableError("no answer")
+
+    async with world.running(hook=hook) as runtime:
+        await runtime.take_in(
+            [text(f"m{n}", room_id=f"!r{n}:mill.example") for n in range(20)], None
+        )
+        await asyncio.sleep(0.5)
+        first = tries[0]
+        await asyncio.sleep(0.5)
+        assert tries[0] - first <= 6  # pauses of some 0.1 s by then
+        away[0] = False
+        await runtime.drain()
+    assert sorted(world.server.bodies) == sorted(f"1: m{n}" for n in range(20))
+
+
+async def test_an_emergency_knocks_during_an_outage(
+    world: World, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    """The pauses of an outage grow to a minute, those of an urgent message to ten seconds."""
+    monkeypatch.setattr(sender_module, "pause_s", lambda _: 60.0)
+    monkeypatch.setattr(sender_module, "_URGENT_OUTAGE_S", 0.01)
+    hook = failing("before send", *(UnreachableError("no answer") for _ in range(3)))
+    assert await world.says(text("urgent Step back."), hook=hook) == ["Step back."]
+
+
+async def test_a_room_that_must_wait_holds_no_other_up(world: World) -> None:
+    """Keys that can't be shared in one room are no limit of the server's."""
+    hook = failing("before send", SendLaterError(0.3))
+    async with world.running(hook=hook) as runtime:
+        await runtime.take_in([text("a")], None)
+        await asyncio.sleep(0.05)
+        await runtime.take_in([text("b", room_id="!other:mill.example")], None)
+        await runtime.drain()
+    assert world.server.bodies == ["1: b", "1: a"]

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import asyncio
 import hashlib
 import io
 
@@ -10,6 +11,8 @@ from PIL import Image
 
 from bot.dialogue.events import FrameReceived, MediaRef
 from bot.matrix.client import MatrixClient
+from bot.matrix.policy import Policy
+from bot.matrix.server_api import ServerApi
 from bot.pictures.thumbnail import size_of, thumbnail
 from bot.runtime.ports import (
     MediaDamagedError,
@@ -21,6 +24,7 @@ from bot.runtime.ports import (
 from tests.server.echo import EchoRuntime, running_bot
 from tests.server.homeserver import Town
 from tests.server.person import Person
+from tests.server.whole import whole_bot
 
 pytestmark = pytest.mark.server
 
@@ -122,3 +126,28 @@ async def test_what_is_gone_or_damaged_is_told_apart(town: Town) -> None:
         for address in ("mxc://localhost/nothingthere", "https://localhost/x", ""):
             with pytest.raises(MediaGoneError):
                 await client.transport.download(MediaRef(address=address), 10_000)
+
+
+async def test_a_withdrawn_picture_takes_its_traces_with_it(town: Town) -> None:
+    """What the bot showed of it is redacted in the room, and its file goes from the folder."""
+    bot = town.account("bot")
+    async with Person(town.account("ada")) as ada:
+        policy = Policy.of([ada.user_id])
+        async with whole_bot(bot, policy) as linn:
+            room_id = await ada.direct_room(bot.user_id, encrypted=True)
+            await ada.meets(room_id, bot.user_id)
+            frame_id = await ada.share_picture(room_id, _png(8, 8), "image/png")
+            await ada.hears(room_id, "checked: not_a_picture")
+            await linn.runtime.drain()
+            folder = bot.data_dir / "pictures"
+            assert len(list(folder.iterdir())) == 1
+            shown = next(
+                event.event_id for _, event in ada.heard if "file" in event.source["content"]
+            )
+            await ada.client.room_redact(room_id, frame_id)
+            async with asyncio.timeout(20):
+                while any(folder.iterdir()):  # noqa: ASYNC110  a folder rings no bell
+                    await asyncio.sleep(0.05)
+            await linn.runtime.drain()
+            left = await ServerApi(ada.client).call("GET", "rooms", room_id, "event", shown)
+    assert left["content"] == {}
