@@ -15,8 +15,10 @@ from peewee import PeeweeException
 
 from bot.dialogue.events import Event
 from bot.matrix.backoff import Backoff
+from bot.matrix.content import ROW_KEY
 from bot.matrix.errors import ServerAnswerError
 from bot.matrix.keys import RoomKeys
+from bot.matrix.plain import part_of, text_of
 from bot.matrix.repeating import kind_of, stop_without_token, until_done
 from bot.matrix.room_reader import RoomReader
 from bot.matrix.rooms import Rooms
@@ -94,6 +96,8 @@ class Receiver:
         self._troubles = troubles or Troubles()
         self._backoff = Backoff()
         self._breaks = 0
+        #: The bot's own messages of the last sync: event ids by row ids.
+        self._own: dict[str, str] = {}
         #: When the last sync was taken in; None before the first.
         self.last_sync_at: datetime | None = None
 
@@ -125,6 +129,8 @@ class Receiver:
         sources = await until_done(
             lambda: self._sources(response, since, followed), troubles.of("gaps")
         )
+        if self._own:
+            await until_done(lambda: self._inbox.saw_own(self._own), troubles.store)
         await until_done(self._keep_waiting, folder)
         await until_done(self._rooms.keep, folder)
         settled, events = await until_done(lambda: self._events(sources), troubles.of("reading"))
@@ -189,16 +195,25 @@ class Receiver:
     ) -> list[tuple[str, dict[str, Any]]]:
         """Room and readable event, in order; what cannot be decrypted is set aside."""
         readable = []
+        self._own = {}
         for room_id, info in response.rooms.join.items():
             events = await timeline(
                 self._client, room_id, info, since, from_its_beginning=room_id in followed
             )
             for event in events:
+                self._note_own(event.source)
                 if self._is_sealed(event):
                     self._set_aside(room_id, event)
                 else:
                     readable.append((room_id, event.source))
         return readable
+
+    def _note_own(self, source: dict[str, Any]) -> None:
+        """Keep the row id of the bot's own message, which stands outside what is encrypted too."""
+        row_id = text_of(part_of(source, "content").get(ROW_KEY))
+        event_id = text_of(source.get("event_id"))
+        if row_id and event_id and source.get("sender") == self._client.user_id:
+            self._own[row_id] = event_id
 
     @staticmethod
     def _is_sealed(event: RoomEvent) -> bool:

@@ -44,6 +44,10 @@ class SendLaterError(TransportError):
         super().__init__(f"wait {retry_after_s:g} s")
 
 
+class MediaBrokenOffError(SendUncertainError):
+    """A shared file began to come and did not get to its end: too slowly, or it was cut off."""
+
+
 class MediaTooLargeError(TransportError):
     """A shared file is larger than allowed.
 
@@ -168,6 +172,7 @@ class Transport(Protocol):
 
         Raises:
             MediaTooLargeError: more than `max_bytes`, whatever was stated.
+            MediaBrokenOffError: it did not come whole; it may be tried again, a few times.
             MediaGoneError: not there.
             MediaDamagedError: hash or key does not fit.
         """
@@ -198,6 +203,13 @@ class Inbox(Protocol):
 
         When this returns, the events are safe: the caller may forget them. An exception means
         that nothing was stored, and the same call must be made again.
+        """
+        ...
+
+    async def saw_own(self, seen: Mapping[str, str]) -> None:
+        """Learn which of the bot's own messages stand in rooms: event ids by row ids.
+
+        Their requests may still be without an answer; people reply to them all the same.
         """
         ...
 

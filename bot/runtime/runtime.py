@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import asyncio
 import logging
-from collections.abc import Callable, Sequence
+from collections.abc import Callable, Mapping, Sequence
 from dataclasses import dataclass
 from datetime import UTC, datetime, timedelta
 from typing import Final
@@ -36,6 +36,8 @@ _LOG: Final = logging.getLogger(__name__)
 
 #: How often what is past its time is deleted [s] (own rule).
 _EXPIRE_EVERY_S: Final = 6 * 3600.0
+#: Frames that may come in while others are measured: one that drips in holds up no other. Own rule.
+_MORE_DOWNLOADS: Final = 2
 #: At a stop, what is under way may take so long to end [s]; the rest goes on after the next
 #: start. Own rule: well under the 10 s that service managers commonly grant.
 _GRACE_S: Final = 5.0
@@ -104,7 +106,7 @@ class Runtime:
             around.store,
             self._kinds(limits),
             {
-                JobKind.CHECK_FRAME: limits.workers,
+                JobKind.CHECK_FRAME: limits.workers + _MORE_DOWNLOADS,
                 JobKind.DRAW_CARD: 1,
                 JobKind.TAKE_BACK: 2,
                 JobKind.TELL_DATA: 1,
@@ -127,6 +129,7 @@ class Runtime:
                 self._clock,
                 limits.frame_bytes,
                 kept,
+                asyncio.Semaphore(limits.workers),
             ),
             JobKind.DRAW_CARD: CardJob(store, files, self._scope, self._clock, kept),
             JobKind.TAKE_BACK: TakeBackJob(store, transport, files, self._scope, self._clock),
@@ -195,6 +198,12 @@ class Runtime:
     async def move_room(self, before: str, after: str) -> None:
         """Go on in the room `after` with all that is stored of `before`."""
         self._sender.move(await self._around.store.move_room(before, after))
+
+    async def saw_own(self, seen: Mapping[str, str]) -> None:
+        """Take messages that stand in rooms for sent, while their requests have no answer."""
+        unsure = self._sender.row_ids & seen.keys()
+        if unsure:
+            await self._around.store.messages_seen({row_id: seen[row_id] for row_id in unsure})
 
     async def sync_token(self) -> str | None:
         """The token that was stored with the last events, None on a new database."""

@@ -82,6 +82,15 @@ class Sender:
         """Whether some message is on its way."""
         return any(room.in_flight for room in self._rooms.values())
 
+    @property
+    def row_ids(self) -> frozenset[str]:
+        """The messages that are not known to be sent, by row id."""
+        return frozenset(
+            row.row_id
+            for room in self._rooms.values()
+            for row in (*room.waiting.values(), *room.in_flight.values())
+        )
+
     def put(self, rows: Iterable[OutboxRow]) -> None:
         """Take messages that are in the store."""
         for row in rows:

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import json
-from collections.abc import Sequence
+from collections.abc import Mapping, Sequence
 from dataclasses import replace
 from datetime import UTC, datetime
 from typing import Any
@@ -75,12 +75,25 @@ def write_upload(connection: Connection, row: OutboxRow, uploaded: str) -> None:
     )
 
 
+def write_seen(connection: Connection, seen: Mapping[str, str]) -> None:
+    """Reduce messages that were seen in their rooms to their ids: event ids by row ids.
+
+    One that is not to be kept stays as it is: its row has to go when its own request succeeds.
+    """
+    for row_id, event_id in seen.items():
+        unsent = and_(OUTBOX.c.row_id == row_id, OUTBOX.c.sent_event_id.is_(None), OUTBOX.c.kept)
+        connection.execute(update(OUTBOX).where(unsent).values(**_ids_only(event_id)))
+
+
+def _ids_only(event_id: str) -> dict[str, Any]:
+    return {"sent_event_id": event_id, "content": "", "uploaded": None}
+
+
 def write_sent(connection: Connection, row: OutboxRow, event_id: str) -> bool:
     """Reduce a message to its ids; False when it was forgotten while it was on its way."""
     same = OUTBOX.c.position == row.position
     if row.kept:
-        ids_only = {"sent_event_id": event_id, "content": "", "uploaded": None}
-        changed = connection.execute(update(OUTBOX).where(same).values(**ids_only))
+        changed = connection.execute(update(OUTBOX).where(same).values(**_ids_only(event_id)))
     else:
         changed = connection.execute(delete(OUTBOX).where(same))
     return bool(changed.rowcount)

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Collection
+from collections.abc import Collection, Mapping
 from dataclasses import replace
 from datetime import datetime, timedelta
 from typing import Final
@@ -209,6 +209,10 @@ class Store:
         return await self._database.read(
             lambda connection: outbox.is_own_thread(connection, room_id, thread_id)
         )
+
+    async def messages_seen(self, seen: Mapping[str, str]) -> None:
+        """Take messages for sent that were seen in their rooms: event ids by row ids."""
+        await self._database.write(lambda connection: outbox.write_seen(connection, seen))
 
     async def is_own_message(self, room_id: str, event_id: str) -> bool:
         """Whether this event was sent from here."""

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import asyncio
-from collections.abc import Callable, Sequence
+from collections.abc import Callable, Mapping, Sequence
 from datetime import UTC, datetime, timedelta
 from typing import Any
 
@@ -44,6 +44,7 @@ class Tables:
         self.moves: list[tuple[str, str]] = []
         self.own_messages = {"$own"}
         self.own_threads = {"$thread"}
+        self.seen: dict[str, str] = {}
 
     async def take_in(self, events: Sequence[Event], sync_token: str | None) -> None:
         """Take in, or fail."""
@@ -52,6 +53,10 @@ class Tables:
             raise OSError("disk full; parameters: secret words")
         self.taken += events
         self.token = sync_token
+
+    async def saw_own(self, seen: Mapping[str, str]) -> None:
+        """Note own messages."""
+        self.seen |= seen
 
     async def sync_token(self) -> str | None:
         """The stored token."""

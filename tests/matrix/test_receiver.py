@@ -12,6 +12,7 @@ from peewee import OperationalError
 
 from bot.dialogue.events import Event, OtherReceived, TextReceived, Withdrawn
 from bot.matrix.chores import Chores
+from bot.matrix.content import ROW_KEY
 from bot.matrix.entering import Entering
 from bot.matrix.keys import RoomKeys
 from bot.matrix.policy import Policy
@@ -235,6 +236,17 @@ async def test_a_group_is_heard_but_not_addressed(run: Run) -> None:
     )
     heard = [(event.origin.addressed, event.origin.direct) for event in tables.taken]
     assert heard == [(flag, False) for flag in (False, True, True, False, True, False, True)]
+
+
+async def test_own_messages_are_noted_by_their_rows(run: Run) -> None:
+    """The bot's own, readable or not, by its row; nobody else's, whatever it claims to be."""
+    tables = Tables()
+    row, claimed = {ROW_KEY: "row"}, {ROW_KEY: "claimed"}
+    sealed = event(2, "m.room.encrypted", {"algorithm": "m.x", ROW_KEY: "sealed"}, USER_ID)
+    mine = said(1, "mine", sender=USER_ID, more=row)
+    await run(tables, synced("t1", mine, sealed, said(3, "theirs", more=claimed)))
+    assert tables.seen == {"row": "$1", "sealed": "$2"}
+    assert tables.texts == ["theirs"]
 
 
 async def test_edits_and_withdrawals_look_up_what_they_name(

@@ -21,7 +21,7 @@ from bot.runtime.ports import (
     UploadedMedia,
 )
 from bot.runtime.runtime import utc_now
-from tests.runtime.fakes import FakeTransport, World, frame, text
+from tests.runtime.fakes import ROOM, FakeTransport, World, frame, text
 
 
 @pytest.fixture(autouse=True)
@@ -160,6 +160,27 @@ async def test_an_old_uncertain_message_is_looked_for_before_it_is_sent_again(
     transport = Watching(world.server, scope=scope)
     assert await world.says(transport=transport, clock=lambda: utc_now() + later) == ["1: a"]
     assert transport.looks == looks
+
+
+async def test_a_message_seen_in_its_room_is_known_before_its_request_ends(world: World) -> None:
+    """A person may reply, or tap, while the answer to the bot's own request is lost."""
+    stuck = asyncio.Event()
+
+    def lost(name: str) -> None:
+        if name == "after send":
+            stuck.set()
+            raise asyncio.CancelledError
+
+    async with world.running(hook=lost) as runtime:
+        await runtime.take_in([text("a")], None)
+        await stuck.wait()
+        ((event_id, outgoing),) = world.server.sent
+        assert not await runtime.is_own_message(ROOM, event_id)
+        await runtime.saw_own({outgoing.row_id: event_id, "other": "$other"})
+        assert await runtime.is_own_message(ROOM, event_id)
+        assert not await runtime.is_own_message(ROOM, "$other")
+    world.server.transactions.clear()
+    assert await world.says() == ["1: a"]
 
 
 async def test_trouble_with_the_database_delays_and_loses_nothing(

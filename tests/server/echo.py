@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import asyncio
 import contextlib
-from collections.abc import AsyncIterator, Callable, Sequence
+from collections.abc import AsyncIterator, Callable, Mapping, Sequence
 from contextlib import asynccontextmanager
 from datetime import timedelta
 
@@ -45,6 +45,9 @@ class EchoRuntime:
         self.token = sync_token
         async with self._news:
             self._news.notify_all()
+
+    async def saw_own(self, seen: Mapping[str, str]) -> None:
+        """An echo knows what it has sent from the answers to its requests."""
 
     async def sync_token(self) -> str | None:
         """The token of the last take_in."""
