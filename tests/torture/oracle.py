@@ -150,6 +150,17 @@ def _jobs(origin: Origin, actions: Sequence[Action]) -> tuple[Job, ...]:
     )
 
 
+def _alone_or_before_others(waiting: Sequence[Event]) -> Iterator[Event]:
+    """The next event, as if nothing waited behind it, and as if something did: it may matter."""
+    if not waiting:
+        return
+    event = waiting[0]
+    yield event
+    if len(waiting) > 1:
+        origin = event.origin.model_copy(update={"behind": len(waiting) - 1})
+        yield event.model_copy(update={"origin": origin})
+
+
 @dataclass
 class Explanation:
     """What came of the search.
@@ -216,12 +227,11 @@ class Oracle:
 
     def _by_event(self, play: Play, answer: Answer) -> Iterator[Play]:
         waiting = play.waiting.get(answer.key, ())
-        if not waiting:
-            return
-        played, says = play.take(answer.key, waiting[0], answer.at)
-        if says:
-            played = replace(played, waiting={**play.waiting, answer.key: waiting[1:]})
-            yield from self._if_said(played, answer, says)
+        for event in _alone_or_before_others(waiting):
+            played, says = play.take(answer.key, event, answer.at)
+            if says:
+                played = replace(played, waiting={**play.waiting, answer.key: waiting[1:]})
+                yield from self._if_said(played, answer, says)
 
     def _by_job(self, play: Play, answer: Answer) -> Iterator[Play]:
         for job in play.jobs.get(answer.key, ()):
@@ -257,12 +267,14 @@ class Oracle:
         """The play, and those in which the conversation took in what it says nothing to."""
         yield play
         waiting = play.waiting.get(key, ())
-        if waiting:
-            taken_at = self._known.taken_at.get(waiting[0].origin.event_id, now)
-            played, says = play.take(key, waiting[0], min(taken_at, now))
-            if not says:
-                played = replace(played, waiting={**play.waiting, key: waiting[1:]})
-                yield from self._silent_moves(played, key, now)
+        tried: list[Play] = []
+        for event in _alone_or_before_others(waiting):
+            taken_at = self._known.taken_at.get(event.origin.event_id, now)
+            played, says = play.take(key, event, min(taken_at, now))
+            if not says and played not in tried:
+                tried.append(played)
+                rest = {**play.waiting, key: waiting[1:]}
+                yield from self._silent_moves(replace(played, waiting=rest), key, now)
         for job in play.jobs.get(key, ()):
             if isinstance(job.action, CheckFrame):
                 done = play.without(key, job)
