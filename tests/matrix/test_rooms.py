@@ -379,3 +379,20 @@ async def test_in_a_direct_room_only_named_leaders_lead(run: Run) -> None:
         tables = Tables()
         await run(tables, synced("t1", said(1), state=members), leaders=leaders)
         assert [item.origin.leader for item in tables.taken] == [bool(leaders)]
+
+
+async def test_a_bug_over_one_room_costs_the_others_nothing(
+    scripted: ScriptedServer, run: Run, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    """What breaks over an invitation is logged; the next one is accepted all the same."""
+    enter = Rooms._enter
+
+    async def breaking(self: Rooms, room_id: str, by: str) -> None:
+        if room_id == "!odd":
+            raise KeyError("a bug")
+        await enter(self, room_id, by)
+
+    monkeypatch.setattr(Rooms, "_enter", breaking)
+    scripted.say("/join/!fine", json(room_id="!fine"))
+    await run(Tables(), invited("!odd", ADA), invited("!fine", ADA), *IDLE)
+    assert (joins(scripted, "!odd"), joins(scripted, "!fine")) == (0, 1)
