@@ -92,7 +92,7 @@ async def run_bot(settings: Settings) -> None:
         store = Store(Database(settings.database))
         stack.push_async_callback(store.close)
         await store.open()
-        frames = FrameServer()
+        frames = FrameServer(workers=settings.workers)
         stack.push_async_callback(frames.stop)
         await frames.start()
         troubles = Troubles()

@@ -66,6 +66,9 @@ class FakeClient:
 class FakeFrameServer:
     """Measures nothing."""
 
+    def __init__(self, *, workers: int) -> None:
+        assert workers == 1
+
     async def start(self) -> float:
         """Ready at once."""
         return 0.0

@@ -9,8 +9,14 @@ from typing import Any, Final
 from bot.dialogue.events import MediaRef
 from bot.matrix.plain import part_of, text_of
 
-#: Specification 1.16, "Matrix Content (mxc://) URIs": server name and an opaque media id.
-MXC_URI: Final = re.compile(r"mxc://(?P<server>[^/\s]+)/(?P<media_id>[A-Za-z0-9_-]+)")
+#: Specification 1.16, "Matrix Content (mxc://) URIs" and the grammar of server names: a host name
+#: or address, perhaps a port, and an opaque media id. Nothing that means something in a path
+#: (`..`, `%`, `?`) gets through. Lengths: a server name has 230 letters at most; own rule for ids.
+MXC_URI: Final = re.compile(
+    r"mxc://(?=[^/]{1,230}/)"
+    r"(?P<server>(?:[A-Za-z0-9-]+(?:\.[A-Za-z0-9-]+)*|\[[0-9A-Fa-f:.]{2,45}\])(?::[0-9]{1,5})?)"
+    r"/(?P<media_id>[A-Za-z0-9_-]{1,255})"
+)
 #: Files that may hold a picture; what they really hold, the decoder finds out.
 _MAYBE_A_PICTURE: Final = frozenset({"", "application/octet-stream", "binary/octet-stream"})
 #: Larger than any file, and still exact in every JSON reader.

@@ -3,18 +3,19 @@
 from __future__ import annotations
 
 import asyncio
+import io
 from typing import Any, Final
 
 from aiohttp import ClientError, ClientResponse
-from nio.crypto.attachments import decrypt_attachment, encrypt_attachment
-from nio.exceptions import EncryptionError
+from nio.crypto.attachments import encrypt_attachment
 
 from bot.dialogue.events import MediaRef
 from bot.matrix.attachment import MXC_URI
+from bot.matrix.attachment_cipher import AttachmentCipher
 from bot.matrix.errors import ServerAnswerError
 from bot.matrix.server_api import CLIENT_V1, MEDIA_V3, ServerApi, answer_error, transport_error
 from bot.runtime.ports import (
-    MediaDamagedError,
+    MediaBrokenOffError,
     MediaGoneError,
     MediaTooLargeError,
     SendRefusedError,
@@ -25,6 +26,13 @@ from bot.runtime.ports import (
 
 #: Own rule: 50 MB in this time need 3 Mbit/s.
 _TRANSFER_S: Final = 150.0
+#: Longest wait for the beginning of a file [s]: a homeserver may fetch it from another first.
+#: Own rule.
+_BEGINNING_S: Final = 60.0
+#: A file that has begun may take so long [s], and a second more for so many bytes of it: whoever
+#: sends it in drips holds up nobody for long, and a weak line still gets through. Own rule.
+_PATIENCE_S: Final = 20.0
+_LEAST_BYTES_PER_S: Final = 250_000
 _CHUNK_BYTES: Final = 64 * 1024
 
 
@@ -45,16 +53,10 @@ class Media:
         address = MXC_URI.fullmatch(media.address)
         if address is None:
             raise MediaGoneError("not an address on a homeserver")
-        try:
-            async with asyncio.timeout(_TRANSFER_S):
-                data = await self._fetch(address["server"], address["media_id"], max_bytes)
-        except ClientError as error:
-            raise UnreachableError(type(error).__name__) from error
-        except TimeoutError as error:
-            raise SendUncertainError(type(error).__name__) from error
-        if media.encryption is None:
-            return data
-        return await asyncio.to_thread(decrypted, data, media.encryption)
+        cipher = None if media.encryption is None else AttachmentCipher(media.encryption)
+        response = await self._opened(address["server"], address["media_id"])
+        async with response:
+            return await _received(response, max_bytes, cipher)
 
     async def upload(self, data: bytes, mime: str, *, encrypt: bool) -> UploadedMedia:
         """Upload the file; see `Transport.upload`. An encrypted one says nothing of its kind."""
@@ -76,43 +78,44 @@ class Media:
             raise UnreachableError("an answer without an address")
         return UploadedMedia(address=str(answer["content_uri"]), encryption=encryption)
 
-    async def _fetch(self, server: str, media_id: str, max_bytes: int) -> bytes:
-        response = await self._api.open(
-            "GET", "media", "download", server, media_id, base=CLIENT_V1
-        )
-        async with response:
-            if not response.ok:
-                raise await _refusal(response)
-            return await _bounded(response, max_bytes)
+    async def _opened(self, server: str, media_id: str) -> ClientResponse:
+        """The response that brings a file, its body unread; the caller closes it."""
+        try:
+            async with asyncio.timeout(_BEGINNING_S):
+                response = await self._api.open(
+                    "GET", "media", "download", server, media_id, base=CLIENT_V1
+                )
+                if response.ok:
+                    return response
+                async with response:
+                    raise await _refusal(response)
+        except ClientError as error:
+            raise UnreachableError(type(error).__name__) from error
+        except TimeoutError as error:
+            raise SendUncertainError(type(error).__name__) from error
 
 
-def decrypted(data: bytes, encryption: dict[str, Any]) -> bytes:
-    """The plain file.
-
-    Raises:
-        MediaDamagedError: the hash differs, or key, iv and hash are not what they should be.
-    """
-    try:
-        plain: bytes = decrypt_attachment(
-            data,
-            key=encryption["key"]["k"],
-            hash=encryption["hashes"]["sha256"],
-            iv=encryption["iv"],
-        )
-    except (EncryptionError, KeyError, TypeError, ValueError) as error:
-        raise MediaDamagedError(type(error).__name__) from error
-    return plain
-
-
-async def _bounded(response: ClientResponse, max_bytes: int) -> bytes:
+async def _received(
+    response: ClientResponse, max_bytes: int, cipher: AttachmentCipher | None
+) -> bytes:
+    """The file that a response brings, decrypted as it comes; never more than one copy of it."""
     if (response.content_length or 0) > max_bytes:
         raise MediaTooLargeError(max_bytes)
-    data = bytearray()
-    async for chunk in response.content.iter_chunked(_CHUNK_BYTES):
-        data += chunk
-        if len(data) > max_bytes:
-            raise MediaTooLargeError(max_bytes)
-    return bytes(data)
+    plain = io.BytesIO()
+    loop = asyncio.get_running_loop()
+    latest = loop.time() + _PATIENCE_S
+    try:
+        async with asyncio.timeout_at(latest) as limit:
+            async for piece in response.content.iter_chunked(_CHUNK_BYTES):
+                plain.write(piece if cipher is None else cipher.update(piece))
+                if plain.tell() > max_bytes:
+                    raise MediaTooLargeError(max_bytes)
+                limit.reschedule(latest + plain.tell() / _LEAST_BYTES_PER_S)
+    except (ClientError, TimeoutError) as error:
+        raise MediaBrokenOffError(type(error).__name__) from error
+    if cipher is not None:
+        cipher.finish()
+    return plain.getvalue()
 
 
 async def _refusal(response: ClientResponse) -> Exception:

@@ -15,6 +15,7 @@ from bot.runtime.origins import derived_origin
 from bot.runtime.ports import (
     CheckedFrame,
     FrameChecker,
+    MediaBrokenOffError,
     MediaDamagedError,
     MediaGoneError,
     MediaTooLargeError,
@@ -26,8 +27,11 @@ from bot.store.store import Store
 from core.errors import FrameFault
 from core.frame.report import FrameReport
 
-#: Longest wait for a shared file [s] (own rule).
-DOWNLOAD_S: Final = 120.0
+#: Longest wait for a shared file [s] (own rule): the Matrix side's own limits allow 60 MB so long.
+DOWNLOAD_S: Final = 360.0
+#: A file that broke off after so many delays is given up (own rule): who sends his file in drips
+#: does not keep the bot waiting for an hour, as a homeserver that is away does.
+_BROKEN_OFF: Final = 5
 #: The frame child has its own, shorter limit; this one is for a checker that hangs (own rule) [s].
 _CHECK_S: Final = 180.0
 
@@ -55,6 +59,7 @@ class FrameJob:
         clock: tells the time.
         max_bytes: largest file that is fetched.
         kept: for how long the marked picture is kept.
+        measuring: bounds how many frames are measured at once; more may be on their way here.
     """
 
     store: Store
@@ -65,13 +70,14 @@ class FrameJob:
     clock: Callable[[], datetime]
     max_bytes: int
     kept: timedelta
+    measuring: asyncio.Semaphore
 
     async def run(self, job: JobRow) -> Written | None:
         """Measure one frame."""
         action = CheckFrame.model_validate_json(job.input)
         self.courtesy.begins(job.key.room_id)
         try:
-            return await self._finish(job, await self._outcome(action))
+            return await self._finish(job, await self._outcome(action, job.delays))
         finally:
             self.courtesy.ends(job.key.room_id)
 
@@ -79,7 +85,7 @@ class FrameJob:
         """Say that this frame can't be measured."""
         return await self._finish(job, Unchecked(FrameFault.CRASHED, {}))
 
-    async def _outcome(self, action: CheckFrame) -> CheckedFrame:
+    async def _outcome(self, action: CheckFrame, delays: int) -> CheckedFrame:
         try:
             async with asyncio.timeout(DOWNLOAD_S):
                 data = await self.transport.download(action.media, self.max_bytes)
@@ -89,7 +95,11 @@ class FrameJob:
             return Unchecked(FrameFault.GONE, {})
         except MediaDamagedError:
             return Unchecked(FrameFault.DAMAGED, {})
-        async with asyncio.timeout(_CHECK_S):
+        except MediaBrokenOffError:
+            if delays < _BROKEN_OFF:
+                raise
+            return Unchecked(FrameFault.GONE, {})
+        async with self.measuring, asyncio.timeout(_CHECK_S):
             return await self.checker.check(data, action.camera_pixels)
 
     async def _finish(self, job: JobRow, outcome: CheckedFrame) -> Written | None:

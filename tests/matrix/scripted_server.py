@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+import asyncio
+import gzip
 from collections import defaultdict
 from collections.abc import Awaitable, Callable
 from typing import Any, Final
@@ -58,6 +60,34 @@ def file(data: bytes, *, sized: bool = True) -> Answer:
         for start in range(0, len(data), 1000):
             await response.write(data[start : start + 1000])
         return response
+
+    return respond
+
+
+def trickle(data: bytes, *, stated: int | None = None, ends: bool = False) -> Answer:
+    """A file that begins and then neither goes on nor ends; or breaks off before what it stated."""
+
+    async def respond(request: web.Request) -> web.StreamResponse:
+        response = web.StreamResponse()
+        response.content_length = stated
+        if stated is None:
+            response.enable_chunked_encoding()
+        await response.prepare(request)
+        await response.write(data)
+        if ends:
+            await hang_up(request)
+        else:
+            await asyncio.sleep(600)
+        return response
+
+    return respond
+
+
+def zipped(data: bytes) -> Answer:
+    """A file that comes compressed, as a web server may do."""
+
+    async def respond(_: web.Request) -> web.StreamResponse:
+        return web.Response(body=gzip.compress(data), headers={"Content-Encoding": "gzip"})
 
     return respond
 

@@ -11,6 +11,7 @@ import sqlalchemy as sa
 from bot.dialogue.events import FrameReceived, MediaRef, Withdrawn
 from bot.runtime import jobs as jobs_module
 from bot.runtime.ports import (
+    MediaBrokenOffError,
     MediaDamagedError,
     MediaGoneError,
     MediaTooLargeError,
@@ -21,7 +22,16 @@ from bot.runtime.ports import (
 )
 from bot.store.database import Database
 from bot.store.tables import JOBS, PICTURES
-from tests.runtime.fakes import ROOM, FakeChecker, Outcome, World, frame, origin, text
+from tests.runtime.fakes import (
+    ROOM,
+    FakeChecker,
+    FakeTransport,
+    Outcome,
+    World,
+    frame,
+    origin,
+    text,
+)
 
 
 @pytest.fixture(autouse=True)
@@ -138,6 +148,18 @@ async def test_a_night_without_a_server_loses_no_frame(world: World) -> None:
     assert (await world.says(frame(), hook=hook))[-1] == "checked: not_a_picture"
 
 
+async def test_a_file_that_breaks_off_again_and_again_is_given_up(world: World) -> None:
+    """Five times more it is asked for; who never sends it whole does not hold up the rest."""
+    hook = failing("download", MediaBrokenOffError(), 6)
+    assert (await world.says(frame(), hook=hook))[-1] == "checked: gone"
+
+
+async def test_a_file_that_broke_off_is_measured_when_it_comes(world: World) -> None:
+    """A line that broke a few times costs no frame."""
+    hook = failing("download", MediaBrokenOffError(), 5)
+    assert (await world.says(frame(), hook=hook))[-1] == "checked: not_a_picture"
+
+
 async def test_work_that_ends_the_process_is_given_up(world: World) -> None:
     """A frame at which the process ended three times is not tried a fourth time."""
     shared = frame()
@@ -215,6 +237,29 @@ async def test_dropping_a_frame_stops_its_check(world: World) -> None:
         await runtime.drain()
     assert world.server.bodies == ["measuring"]
     assert list(world.pictures.iterdir()) == []
+
+
+async def test_a_frame_that_drips_in_holds_up_no_other(
+    world: World, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    """While one person's file does not come, another's is fetched and measured."""
+    release = asyncio.Event()
+    fetch = FakeTransport.download
+
+    async def download(self: FakeTransport, media: MediaRef, max_bytes: int) -> bytes:
+        if media.address == "drip":
+            await release.wait()
+        return await fetch(self, media, max_bytes)
+
+    monkeypatch.setattr(FakeTransport, "download", download)
+    async with world.running() as runtime:
+        drip = FrameReceived(origin=origin(), media=MediaRef(address="drip"))
+        await runtime.take_in([drip], None)
+        await runtime.take_in([frame(person_id="@bo:example.org", room_id="!bo")], None)
+        await _until(lambda: "checked: not_a_picture" in world.server.bodies)
+        release.set()
+        await runtime.drain()
+    assert world.server.bodies[-1] == "checked: gone"
 
 
 async def test_so_many_frames_are_measured_at_once_as_there_are_workers(world: World) -> None:
