@@ -96,9 +96,9 @@ def test_my_data_is_not_told_in_a_group_room() -> None:
 class Group(Player):
     """The same person in a group room."""
 
-    def origin(self) -> Origin:
+    def origin(self, minutes: float = 0.0) -> Origin:
         """Addressed to the bot, with others in the room."""
-        return super().origin().model_copy(update={"direct": False, "room_id": "!group"})
+        return super().origin(minutes).model_copy(update={"direct": False, "room_id": "!group"})
 
 
 def group(direct: Player | None = None) -> Group:
