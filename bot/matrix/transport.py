@@ -30,7 +30,7 @@ from bot.runtime.ports import (
 #: How long clients show the typing mark; long checks renew it (specification 1.16, example).
 _TYPING_MS: Final = 30_000
 #: Own rule: a room that was joined this moment is in the next sync.
-_ROOM_COMES_S: Final = 2.0
+_ROOM_COMES_S: Final = 0.5
 #: Own rule: the bot's clock and the homeserver's are no further apart.
 _CLOCKS_DIFFER: Final = timedelta(minutes=10)
 #: Events in a page; homeservers give no more than some hundred (common practice).

@@ -33,6 +33,9 @@ _LOG: Final = logging.getLogger(__name__)
 _URGENT_PAUSE_S: Final = 2.0
 #: The same for a server that does not answer at all [s] (own rule).
 _URGENT_OUTAGE_S: Final = 10.0
+#: So often a message may wait for its room or its keys before that is worth a line (own rule):
+#: after a start, messages are there before the first sync has brought their rooms.
+_USUAL_WAITS: Final = 3
 #: Messages on their way in all rooms together when nothing is wrong: the rooms have their own
 #: bound (own rule).
 _WIDE: Final = 64
@@ -195,13 +198,16 @@ class Sender:
 
     def _put_off(self, row: OutboxRow, error: SendLaterError) -> float:
         """The pause that the server or the transport asks for [s]."""
-        self._troubles.sending.met(kind_of(error))
+        if error.limited or self._failures.get(row.row_id, 0) >= _USUAL_WAITS:
+            self._troubles.sending.met(kind_of(error))
         if error.limited:
             self._width = 1
+        pause = error.retry_after_s if error.limited else self._pause_s(row)
+        pause = max(pause, error.retry_after_s)
         if row.urgent:
-            return min(error.retry_after_s, _URGENT_PAUSE_S)
+            return min(pause, _URGENT_PAUSE_S)
         if not error.limited:  # it is this room's affair
-            return max(error.retry_after_s, self._pause_s(row))
+            return pause
         self._all_paused = max(self._all_paused, _time_s() + error.retry_after_s)
         return error.retry_after_s
 

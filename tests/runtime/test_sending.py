@@ -297,6 +297,16 @@ async def test_an_emergency_knocks_during_an_outage(
     assert await world.says(text("urgent Step back."), hook=hook) == ["Step back."]
 
 
+@pytest.mark.parametrize(("times", "lines"), [(3, 0), (4, 2)])
+async def test_a_short_wait_for_a_room_is_no_trouble(
+    world: World, caplog: pytest.LogCaptureFixture, times: int, lines: int
+) -> None:
+    """After a start, messages wait for the first sync; only a wait that lasts is worth a line."""
+    hook = failing("before send", *(SendLaterError(0.001) for _ in range(times)))
+    assert await world.says(text("a"), hook=hook) == ["1: a"]
+    assert sum("rouble with sending" in line for line in caplog.messages) == lines
+
+
 async def test_a_room_that_must_wait_holds_no_other_up(world: World) -> None:
     """Keys that can't be shared in one room are no limit of the server's."""
     hook = failing("before send", SendLaterError(0.3))
