@@ -3,28 +3,23 @@
 from __future__ import annotations
 
 import asyncio
-import json
 import logging
-from contextlib import suppress
 from dataclasses import dataclass, field
-from http import HTTPStatus
 from pathlib import Path
 from typing import Any, Final, NamedTuple
 
-from aiohttp import ClientError, ClientResponse
+from aiohttp import ClientError
 from nio import (
     AsyncClient,
     AsyncClientConfig,
     ErrorResponse,
-    KeyVerificationEvent,
     LoginError,
     LoginResponse,
-    Response,
-    ToDeviceEvent,
     WhoamiResponse,
 )
 
 from bot.matrix.backoff import Backoff
+from bot.matrix.bot_client import BotClient
 from bot.matrix.errors import LoginRefusedError, UnknownTokenError, WrongDeviceError
 from bot.matrix.private_file import read_private, write_private
 from bot.matrix.server_api import refusal
@@ -90,42 +85,6 @@ class Account:
     def entering_path(self) -> Path:
         """The file that holds accepted invitations whose rooms are not entered yet."""
         return self.data_dir / "matrix_entering.json"
-
-
-class BotClient(AsyncClient):
-    """nio's client, which forgets its token when an error says (or seems to say) soft logout.
-
-    nio 0.26 reads that into every refused sharing of a room key. Here the token stays; when some
-    request hears that the homeserver does not know it, `token_refused` says so.
-    """
-
-    def __init__(self, *args: Any, **more: Any) -> None:
-        super().__init__(*args, **more)
-        self.token_refused = asyncio.Event()
-
-    async def send(self, *args: Any, **more: Any) -> ClientResponse:
-        """Send any request, nio's or ours, as nio does."""
-        response: ClientResponse = await super().send(*args, **more)
-        if response.status == HTTPStatus.UNAUTHORIZED:
-            # What was read here can be read again.
-            with suppress(ValueError, AttributeError):
-                if json.loads(await response.read()).get("errcode") == "M_UNKNOWN_TOKEN":
-                    self.token_refused.set()
-        return response
-
-    def _handle_decrypt_to_device(self, event: ToDeviceEvent) -> ToDeviceEvent | None:
-        """Leave verification to `bot.matrix.verification`: nio's own gives up in the middle."""
-        if isinstance(event, KeyVerificationEvent):
-            return None
-        handled: ToDeviceEvent | None = super()._handle_decrypt_to_device(event)
-        return handled
-
-    async def receive_response(self, response: Response) -> None:
-        """Take an answer in as nio does, but keep the token."""
-        token = self.access_token
-        await super().receive_response(response)
-        if isinstance(response, ErrorResponse):
-            self.access_token = token
 
 
 def new_client(account: Account) -> BotClient:
