@@ -20,6 +20,8 @@ const [{ PollStartEvent }, { PollResponseEvent }, { PollEndEvent }] = await Prom
 );
 
 let client;
+// The library holds verifications weakly: what nobody else holds is collected in the middle.
+const held = new Set();
 const tell = (line) => process.stdout.write(`${JSON.stringify(line)}\n`);
 
 // In
@@ -139,6 +141,7 @@ const commands = {
         const request = room_id
             ? await crypto.requestVerificationDM(user_id, room_id)
             : await crypto.requestDeviceVerification(user_id, [...devices.keys()][0]);
+        held.add(request);
         const { Ready, Cancelled, Done } = cryptoApi.VerificationPhase;
         const reaches = async (phase) => {
             const over = () => [phase, Cancelled].includes(request.phase);
@@ -147,6 +150,7 @@ const commands = {
         };
         await reaches(Ready);
         const verifier = await request.startVerification("m.sas.v1");
+        held.add(verifier);
         const verified = verifier.verify();
         const shown = () => verifier.getShowSasCallbacks();
         await Promise.race([until(shown, cryptoApi.VerifierEvent.ShowSas, verifier), verified]);
