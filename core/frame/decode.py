@@ -154,12 +154,12 @@ def _finished(kind: str, opened: _Opened) -> DecodedFrame:
 
 
 def _read_jpeg(data: bytes, max_pixels: int) -> _Opened:
-    image = JpegImageFile(io.BytesIO(data))
+    whole = whole_jpeg(data)  # first: it is quick where the next steps from byte to byte
+    image = JpegImageFile(io.BytesIO(whole))
     _check_size(image.size, max_pixels)
     quality = _quality(image.quantization)
     halvings = _halvings(image.size)
     at_least = (-(-image.width >> halvings), -(-image.height >> halvings)) if halvings else (0, 0)
-    whole = whole_jpeg(data)
     if image.mode == "CMYK":  # the strict reader looks for damage alone, at its smallest scale
         jpeg_pixels(whole, cmyk=True, at_least=(1, 1))
         pixels = _pillow_pixels(image, at_least)

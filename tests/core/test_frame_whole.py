@@ -161,6 +161,49 @@ def test_png_chunks() -> None:
     assert png_is_whole(data[:33] + broken_note + data[33:])
 
 
+def png_of(rows: bytes, width: int, height: int, bits: int, colour: int, laced: int) -> bytes:
+    """A PNG of rows as they are unfolded, with whatever header."""
+    header = struct.pack(">IIBBBBB", width, height, bits, colour, 0, 0, laced)
+    folded = zlib.compress(rows)
+    body = chunk(b"IHDR", header) + chunk(b"IDAT", folded[:9]) + chunk(b"IDAT", folded[9:])
+    return b"\x89PNG\r\n\x1a\n" + body + chunk(b"IEND", b"")
+
+
+@pytest.mark.parametrize(
+    ("width", "height", "bits", "colour", "laced", "bytes_of_rows"),
+    [
+        (10, 10, 8, 2, 0, 310),
+        (10, 10, 16, 6, 0, 810),
+        (10, 10, 1, 3, 0, 30),
+        # Adam7: passes of 2×2, 1×2, 3×1, 2×3, 5×2, 5×5 and 10×5 pixels (counted by hand).
+        (10, 10, 8, 0, 1, 100 + 2 + 2 + 1 + 3 + 2 + 5 + 5),
+        (1, 1, 8, 0, 1, 2),
+    ],
+)
+def test_png_rows(
+    width: int, height: int, bits: int, colour: int, laced: int, bytes_of_rows: int
+) -> None:
+    """All rows must be there, of every pass; more are no harm."""
+    for missing, whole in ((0, True), (1, False), (-50, True)):
+        rows = bytes(bytes_of_rows - missing)
+        assert png_is_whole(png_of(rows, width, height, bits, colour, laced)) is whole
+
+
+def test_png_rows_of_another_reader() -> None:
+    """An interlaced picture as a library writes it is whole."""
+    for mode in ("1", "L", "P", "LA", "RGB", "RGBA"):
+        assert png_is_whole(saved(Image.fromarray(small()).convert(mode), "PNG"))
+
+
+def test_png_without_its_parts() -> None:
+    """Without a header of the right length, or with rows that can't be unfolded, it is damaged."""
+    start, end = b"\x89PNG\r\n\x1a\n", chunk(b"IEND", b"")
+    assert not png_is_whole(start + end)
+    assert not png_is_whole(start + chunk(b"IHDR", b"short") + end)
+    header = chunk(b"IHDR", struct.pack(">IIBBBBB", 10, 10, 8, 0, 0, 0, 0))
+    assert not png_is_whole(start + header + chunk(b"IDAT", b"no rows at all") + end)
+
+
 # --- HEIF
 
 
@@ -252,21 +295,38 @@ def test_a_heic_without_a_tile_is_damaged(monkeypatch: pytest.MonkeyPatch) -> No
 # --- TIFF
 
 
+#: Ten rows of ten grey bytes.
+SIZE = {256: 10, 257: 10, 258: 8, 277: 1}
+
+
 @pytest.mark.parametrize(
     ("tags", "there"),
     [
         ({}, True),
-        ({273: 8}, True),
-        ({273: 8, 279: 92}, True),
-        ({273: 8, 279: 93}, False),
-        ({273: (8, 50), 279: (42, 51)}, False),
-        ({324: (8, 50), 325: (42, 50)}, True),
+        ({273: 0}, True),
+        (SIZE | {273: 0}, True),
+        (SIZE | {273: 0, 279: 100}, True),
+        (SIZE | {273: 1, 279: 100}, False),  # beyond the end
+        (SIZE | {273: 0, 279: 99}, False),  # too short
+        (SIZE | {273: 0, 279: 99, 259: 5}, True),  # compressed
+        (SIZE | {277: 3, 273: 0, 279: 100}, False),
+        (SIZE | {258: (8, 8, 8), 277: 3, 273: 0, 279: 100}, False),
+        (SIZE | {258: (1,), 273: 0, 279: 10}, True),
+        (SIZE | {278: 5, 273: (0, 50), 279: (50, 50)}, True),
+        (SIZE | {278: 5, 273: (0,), 279: (100,)}, False),  # the second is missing
+        (SIZE | {278: 2**32 - 1, 273: 0, 279: 100}, True),  # "all rows", as writers say it
+        (SIZE | {278: 0, 273: 0, 279: 100}, False),
+        (SIZE | {284: 2, 277: 3, 273: (0, 0, 0), 279: (100, 100, 100)}, True),
+        (SIZE | {284: 2, 277: 3, 273: (0, 0), 279: (100, 100)}, False),
+        (SIZE | {322: 5, 323: 5, 324: (0, 1, 2, 3), 325: (25, 25, 25, 25)}, True),
+        (SIZE | {322: 5, 323: 5, 324: (0, 1, 2), 325: (50, 25, 25)}, False),
+        (SIZE | {322: 0, 324: (0,), 325: (100,)}, False),
         ({324: (8, 2**63), 325: (42, 50)}, False),
         ({273: (8,), 279: ("x",)}, True),  # the reader finds that itself
     ],
 )
 def test_strips(tags: dict[int, object], there: bool) -> None:
-    """Strips and tiles end within a file of 100 bytes."""
+    """Strips and tiles are as many as the size needs and end within a file of 100 bytes."""
     assert strips_are_there(tags, 100) is there
 
 

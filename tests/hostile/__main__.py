@@ -4,13 +4,15 @@
 that was read, cut off and with flipped bits; with `--made` the tests' own hostile files too.
 """
 
+# ruff: noqa: T201  what it prints is what it is for
+
 from __future__ import annotations
 
 import argparse
 import asyncio
 import sys
 import time
-from collections.abc import Iterator, Sequence
+from collections.abc import Callable, Iterator, Sequence
 from pathlib import Path
 from typing import Final
 
@@ -23,6 +25,9 @@ from tests.hostile.cases import REPORT, Case, Seen, measure_all, table
 from tests.hostile.good_files import READ, REFUSED, good
 from tests.hostile.made_files import NOT_READ, large_bombs, made
 from tests.hostile.spoiled import CUT, FLIPPED, cuts, flips
+
+#: Makes files.
+Maker = Callable[[], Iterator[Case]]
 
 #: Files taken up at a time: they are in memory meanwhile.
 _PORTION: Final = 64
@@ -52,7 +57,7 @@ def main(arguments: Sequence[str] | None = None) -> int:
     print(f"seed {options.seed}")
     seen = asyncio.run(_run(options))
     print("\n".join(table(seen)))
-    return _verdict(seen)
+    return verdict(seen)
 
 
 async def _run(options: argparse.Namespace) -> list[Seen]:
@@ -124,7 +129,8 @@ def _light(one: Seen) -> Seen:
     return Seen(case, one.outcome, one.took_s, one.report, one.sentence)
 
 
-def _verdict(seen: Sequence[Seen]) -> int:
+def verdict(seen: Sequence[Seen]) -> int:
+    """Print what is worth a look and what is wrong; 1 when something is."""
     latest_s = FrameLimits().time_s + _TO_END_S
     wrong = [(one, one.wrong) for one in seen if one.wrong]
     wrong += [(one, f"took {one.took_s:.1f} s") for one in seen if one.took_s > latest_s]

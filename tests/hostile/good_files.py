@@ -8,6 +8,7 @@ from functools import cache
 import numpy as np
 import pillow_heif
 import tifffile
+from numpy.typing import NDArray
 from PIL import Image
 
 from tests.core.frame_files import Pixels, exif_block, heic, jpeg, natural, saved
@@ -64,10 +65,14 @@ def _deep(pixels: Pixels) -> Image.Image:
 
 
 def _tiff(
-    pixels: np.ndarray[tuple[int, ...], np.dtype[np.unsignedinteger]], **how: object
+    pixels: NDArray[np.unsignedinteger],
+    tile: tuple[int, int] | None = None,
+    compression: str | None = None,
 ) -> bytes:
     stream = io.BytesIO()
-    tifffile.imwrite(stream, pixels, photometric="rgb", metadata=None, **how)  # type: ignore[call-overload]
+    tifffile.imwrite(
+        stream, pixels, photometric="rgb", metadata=None, tile=tile, compression=compression
+    )
     return stream.getvalue()
 
 

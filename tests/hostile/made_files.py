@@ -69,7 +69,7 @@ def bombs() -> Iterator[Case]:
     scan = progressive[progressive.rindex(b"\xff\xda") : -2]
     yield bomb("JPEG of 1000 scans", progressive[:-2] + scan * 1000 + b"\xff\xd9", DAMAGED)
     yield bomb("JPEG of fill", b"\xff\xd8" + b"\xff" * 3_000_000, DAMAGED)
-    yield bomb("JPEG of restarts", good("JPEG")[:-2] + b"\xff\xd0" * 500_000 + b"\xff\xd9", DAMAGED)
+    yield bomb("JPEG of restarts", good("JPEG")[:-2] + b"\xff\xd0" * 500_000 + b"\xff\xd9", REPORT)
     sof = _stated("JPEG", b"\xff\xc0", 5, ">HH", 65_500, 65_500)
     yield bomb("JPEG of 65,500 px", sof, TOO_MANY_PIXELS)
     yield bomb("nested MPO", good("JPEG") * 1000, REPORT)
@@ -134,13 +134,13 @@ def lies() -> Iterator[Case]:
         yield lie(f"JPEG {name}", frame, DAMAGED)
         png = good("16-bit PNG")
         header = struct.pack(">II", width, height) + png[24:29]
-        # Fewer rows than there are is a whole picture of its upper part, as every viewer shows it.
-        right = (DAMAGED, REPORT) if name == "lower" else (DAMAGED,)
+        # Fewer rows than there are make a picture of the upper part, as viewers show it.
+        right = (REPORT,) if name == "lower" else (DAMAGED,)
         yield lie(f"PNG {name}", png[:8] + _chunk(b"IHDR", header) + png[33:], *right)
         tiff = _stated("TIFF", struct.pack("<HHI", 256, LONG, 1), 8, "<I", width)
         at = tiff.index(struct.pack("<HHI", 257, LONG, 1)) + 8
         tiff = tiff[:at] + struct.pack("<I", height) + tiff[at + 4 :]
-        yield lie(f"TIFF {name}", tiff, DAMAGED, REPORT)
+        yield lie(f"TIFF {name}", tiff, *right)
         heif = _stated("HEIC", b"ispe", 8, ">II", width, height)
         yield lie(f"HEIC {name}", heif, DAMAGED, REPORT)
     yield lie("JPEG without height", _stated("JPEG", b"\xff\xc0", 5, ">H", 0), DAMAGED)
