@@ -1,7 +1,7 @@
 """Runs a folder of files through the real process of a frame and prints what became of them.
 
-`python -m tests.hostile FOLDER`: each file as it is; with `--cuts` and `--flips N` also each file
-that was read, cut off and with flipped bits; with `--made` the tests' own hostile files too.
+`python -m tests.hostile FOLDER`: each file as it is; with `--cuts` and `--flips N` also those that
+were read or are raw, cut off and with flipped bits; with `--made` the tests' own hostile files too.
 """
 
 # ruff: noqa: T201  what it prints is what it is for
@@ -47,7 +47,7 @@ def main(arguments: Sequence[str] | None = None) -> int:
     parser = argparse.ArgumentParser(prog="python -m tests.hostile", description=__doc__)
     parser.add_argument("folder", nargs="?", type=Path, help="files of any kind, in any folders")
     parser.add_argument("--made", action="store_true", help="the tests' own hostile files too")
-    parser.add_argument("--cuts", action="store_true", help="cut every file that was read, too")
+    parser.add_argument("--cuts", action="store_true", help="cut every such file, too")
     parser.add_argument("--flips", type=int, default=0, metavar="N", help="and flip bits, N times")
     parser.add_argument("--seed", type=int, default=time.time_ns() % 10**9, help="of the flips")
     parser.add_argument("--at-once", type=int, default=2, metavar="N", help="processes at once")
@@ -93,10 +93,10 @@ def _cases(options: argparse.Namespace) -> Iterator[Case]:
 
 
 def _further(one: Seen, options: argparse.Namespace) -> Iterator[Case]:
-    """Cuts and flips of a file that was read; a cut may fall behind the end of the picture."""
-    if one.outcome != REPORT or one.case.kind not in {*READ, "JPEG", "PNG", "TIFF", "HEIC"}:
-        return
+    """Cuts and flips of a file that was read or is raw; a cut may fall behind a picture's end."""
     kind, data = one.case.kind, one.case.data
+    if kind not in {*READ, "raw"} or one.outcome not in {REPORT, NOT_READ}:
+        return
     own = one.case.name == "good"
     if options.cuts:
         for case in cuts(kind, data, CUT if own else frozenset()):

@@ -93,14 +93,20 @@ def test_files_from_outside(measure: Measure) -> None:
     promised(measure(cases))
 
 
+@pytest.mark.frames
 def test_real_files_cut_off(measure: Measure) -> None:
-    """A real phone's HEIC and a real camera's JPEG, cut off, are refused."""
+    """A real phone's HEIC and a real camera's JPEG, cut off, are refused; a raw is as if whole."""
     name = os.environ.get("FRAMES_DIR")
     if not name:
         pytest.skip("0 real files cut off: FRAMES_DIR names no folder")
-    for folder, ending in (("heic", "heic"), ("camera", "jpg")):
+    raw = frozenset({NOT_READ})
+    for folder, ending, allowed in (
+        ("heic", "heic", CUT),
+        ("camera", "jpg", CUT),
+        ("raw", "dng", raw),
+    ):
         for path in sorted((Path(name) / folder).glob(f"*.{ending}"))[:3]:
-            promised(measure(list(cuts(f"real {ending}", path.read_bytes()))[::3]))
+            promised(measure(list(cuts(f"real {ending}", path.read_bytes(), allowed))[::3]))
 
 
 def test_the_command(tmp_path: Path, capsys: pytest.CaptureFixture[str]) -> None:
