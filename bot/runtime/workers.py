@@ -33,7 +33,8 @@ from bot.store.store import Store
 
 _LOG: Final = logging.getLogger(__name__)
 
-#: An event found unanswered at so many starts is taken for what stopped the process (own rule).
+#: An event that was begun so often after a start, without an end, is taken for what stopped the
+#: process (own rule).
 _ATTEMPTS: Final = 3
 #: Events of a person that get an answer, at once or when they are measured.
 _ANSWERED: Final = (TextReceived, FrameReceived, PlaceReceived, OtherReceived)
@@ -84,6 +85,7 @@ class Workers:
         self._waiting: dict[ConversationKey, deque[InboxRow]] = {}
         self._idle: set[ConversationKey] = set()  # have rows, and no worker yet
         self._second_tries = asyncio.Lock()
+        self._left_over = asyncio.Lock()
         self._wake = Wake()
 
     @property
@@ -118,9 +120,21 @@ class Workers:
             self._hand_on(written)
 
     async def _answer(self, row: InboxRow) -> Written:
+        """Answer one event; what the last process has left, one at a time.
+
+        So the one that stopped it, if one did, is the only one that counts as begun.
+        """
+        if not row.left:
+            return await self._answer_surely(row)
+        async with self._left_over:
+            return await self._answer_surely(row)
+
+    async def _answer_surely(self, row: InboxRow) -> Written:
         """Answer one event; trouble with the database delays it and loses nothing."""
         for failures in count(1):
             try:
+                if row.left:
+                    row = await self._store.count_attempt(row)
                 written = await self._answer_once(row)
             except GoneError:
                 break

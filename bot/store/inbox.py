@@ -3,11 +3,12 @@
 from __future__ import annotations
 
 from collections.abc import Iterable
+from dataclasses import replace
 from datetime import datetime
 from typing import Any, Final
 
 from pydantic import TypeAdapter
-from sqlalchemy import Connection, Row, bindparam, delete, func, insert, select, update
+from sqlalchemy import Connection, Row, bindparam, delete, insert, select, update
 
 from bot.dialogue.events import Event
 from bot.store.rows import ConversationKey, GoneError, InboxRow, conversation_key
@@ -69,17 +70,18 @@ def remove_event(connection: Connection, row: InboxRow) -> None:
         raise GoneError
 
 
-def count_new_attempts(connection: Connection) -> None:
-    """Count one more attempt for the first event of each conversation, at a start.
+def count_attempt(connection: Connection, row: InboxRow) -> InboxRow:
+    """Count that an event is begun; it may be the one that brought the process down.
 
-    An event that is still here after a stop may be the one that brought the process down.
+    Raises:
+        GoneError: it is not there: handled already, or forgotten.
     """
-    first = select(func.min(INBOX.c.position)).group_by(
-        INBOX.c.room_id, INBOX.c.person_id, INBOX.c.thread_key
-    )
-    connection.execute(
-        update(INBOX).where(INBOX.c.position.in_(first)).values(attempts=INBOX.c.attempts + 1)
-    )
+    same = INBOX.c.position == row.position
+    counted = update(INBOX).where(same).values(attempts=INBOX.c.attempts + 1)
+    attempts = connection.execute(counted.returning(INBOX.c.attempts)).scalar()
+    if attempts is None:
+        raise GoneError
+    return replace(row, attempts=attempts, left=False)
 
 
 def waiting_events(connection: Connection) -> tuple[InboxRow, ...]:
@@ -90,7 +92,7 @@ def waiting_events(connection: Connection) -> tuple[InboxRow, ...]:
 
 def _row(row: Row[Any]) -> InboxRow:
     key = ConversationKey(row.room_id, row.person_id, row.thread_key)
-    return InboxRow(row.position, key, _EVENT.validate_json(row.body), row.attempts)
+    return InboxRow(row.position, key, _EVENT.validate_json(row.body), row.attempts, left=True)
 
 
 def write_sync_token(connection: Connection, token: str) -> None:

@@ -72,12 +72,17 @@ class StoredText:
 
 @dataclass(frozen=True)
 class InboxRow:
-    """An event that waits to be handled."""
+    """An event that waits to be handled.
+
+    `attempts` is how often it was begun of those times that it was `left`: found at a start, so
+    that it may have stopped the process before.
+    """
 
     position: int
     key: ConversationKey
     event: Event
     attempts: int = 0
+    left: bool = False
 
 
 class Message(BaseModel):

@@ -68,10 +68,9 @@ class Store:
         await self._database.empty_log()
 
     async def backlog(self) -> Written:
-        """All that a stop has left undone; called once, at the start, which counts attempts."""
+        """All that a stop has left undone; called once, at the start."""
 
         def read(connection: Connection) -> Written:
-            inbox.count_new_attempts(connection)
             return Written(
                 inbox=inbox.waiting_events(connection),
                 messages=outbox.waiting_messages(connection),
@@ -79,7 +78,15 @@ class Store:
                 timers=jobs.waiting_timers(connection),
             )
 
-        return await self._database.write(read)
+        return await self._database.read(read)
+
+    async def count_attempt(self, row: InboxRow) -> InboxRow:
+        """Count an event that was left by a stop, before it is begun again.
+
+        Raises:
+            GoneError: the event is handled already, or forgotten.
+        """
+        return await self._database.write(lambda connection: inbox.count_attempt(connection, row))
 
     async def take_in(
         self, events: Collection[Event], sync_token: str | None, now: datetime

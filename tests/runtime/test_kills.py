@@ -76,11 +76,11 @@ async def _run(world: World, story: Story, events: list[Event], kill: Kill) -> N
                 await runtime.drain()
 
 
-TEXTS = Story(("a", "b"), ("1: a", "2: b"), 25)
-FRAME = Story(("frame",), ("measuring", "checked: not_a_picture"), 40)
-CARD = Story(("card 1/4 s",), ("the card",), 30)
-TIMER = Story(("timer turn back",), ("reminder: turn back",), 23)
-FORGET = Story(("a", "forget me"), ("1: a", "all deleted"), 39)
+TEXTS = Story(("a", "b"), ("1: a", "2: b"), 22)
+FRAME = Story(("frame",), ("measuring", "checked: not_a_picture"), 37)
+CARD = Story(("card 1/4 s",), ("the card",), 27)
+TIMER = Story(("timer turn back",), ("reminder: turn back",), 20)
+FORGET = Story(("a", "forget me"), ("1: a", "all deleted"), 36)
 CASES = [
     pytest.param(story, at, id=f"{story.words[0]}-{at}")
     for story in (TEXTS, FRAME, CARD, TIMER)

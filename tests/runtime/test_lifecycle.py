@@ -150,7 +150,7 @@ async def test_an_unreadable_context_starts_afresh(
 async def test_an_event_that_stops_the_process_is_answered_with_a_reference(
     world: World,
 ) -> None:
-    """Found unanswered at three starts, it is taken for the cause and not handled again."""
+    """Begun without an end after three starts, it is taken for the cause and not handled again."""
     await world.says()
     async with world.running() as runtime:
         runtime._workers._idle = _Never()  # type: ignore[assignment]

@@ -73,14 +73,20 @@ async def test_the_sync_token_follows_the_events(store: Store) -> None:
     assert await store.take_in([], None, NOW) == ()
 
 
-async def test_starts_count_against_the_first_event_of_each_conversation(store: Store) -> None:
-    """Only that one can have stopped the process; what waits behind it is not blamed."""
-    group = {"room_id": "!other:mill.example"}
-    for words, where in (("a", {}), ("b", {}), ("c", group)):
-        await one(store, words, **where)
-    await store.backlog()
-    backlog = await store.backlog()
-    assert [row.attempts for row in backlog.inbox] == [2, 0, 2]
+async def test_an_event_counts_as_begun_when_it_is_begun(store: Store) -> None:
+    """Starts alone blame nobody, since a stop may come from outside; each beginning counts."""
+    fresh = await one(store, "a")
+    await one(store, "b")
+    assert not fresh.left
+    for attempts in (1, 2):
+        first, _ = (await store.backlog()).inbox
+        assert first.left
+        begun = await store.count_attempt(first)
+        assert (begun.attempts, begun.left) == (attempts, False)
+    assert [row.attempts for row in (await store.backlog()).inbox] == [2, 0]
+    await store.finish_event(Result(fresh))
+    with pytest.raises(GoneError):
+        await store.count_attempt(first)
 
 
 async def test_a_context_is_written_once_per_version(store: Store) -> None:
