@@ -28,7 +28,7 @@ from nio.exceptions import EncryptionError
 from bot.matrix.session import Account, new_client
 
 #: Longest that a test waits for anything [s]; all takes far less.
-PATIENCE_S: Final = 20.0
+PATIENCE_S: Final = 60.0
 _ENCRYPTION: Final[dict[str, Any]] = {
     "type": "m.room.encryption",
     "state_key": "",
