@@ -17,8 +17,9 @@ _LOG: Final = logging.getLogger(__name__)
 
 #: A mark that takes longer is not worth waiting for [s] (own rule).
 _REQUEST_S: Final = 10.0
-#: Read marks wait so long [s]: one is enough for a burst, and the answer goes first (own rule).
-_READ_AFTER_S: Final = 0.25
+#: Read marks wait so long [s]: one is enough for a burst, the answer goes first, and a mark costs
+#: the homeserver nearly as much as a message (own rule).
+_READ_AFTER_S: Final = 1.0
 #: The homeserver hides a typing mark after 30 s; it is renewed before that [s].
 _RENEW_S: Final = 20.0
 
@@ -36,6 +37,7 @@ class Courtesy:
         self._at_work: Counter[str] = Counter()  # by room
         self._shown: dict[str, float] = {}  # rooms with a typing mark, since when
         self._wake = Wake()
+        self._unmarked = Wake()
 
     def has_read(self, events: Iterable[Event]) -> None:
         """Mark events as read, if they were meant for the bot."""
@@ -44,7 +46,7 @@ class Courtesy:
             if origin.addressed and not isinstance(event, FrameChecked | TimerFired):
                 self._read[origin.room_id] = origin.event_id
         if self._read:
-            self._wake.ring()
+            self._unmarked.ring()
 
     def begins(self, room_id: str) -> None:
         """Slow work begins in a room."""
@@ -58,14 +60,19 @@ class Courtesy:
 
     async def run(self) -> None:
         """Set marks until cancelled."""
+        async with asyncio.TaskGroup() as group:
+            group.create_task(self._mark_read())
+            while True:
+                await self._wake.sleep(_RENEW_S if self._at_work or self._shown else None)
+                await self._set_typing()
+
+    async def _mark_read(self) -> None:
         while True:
-            await self._wake.sleep(_RENEW_S if self._at_work or self._shown else None)
-            await self._set_typing()
-            if self._read:
-                await asyncio.sleep(_READ_AFTER_S)
-                read, self._read = self._read, {}
-                for room_id, event_id in read.items():
-                    await self._try(self._transport.mark_read(room_id, event_id))
+            await self._unmarked.sleep()
+            await asyncio.sleep(_READ_AFTER_S)
+            read, self._read = self._read, {}
+            for room_id, event_id in read.items():
+                await self._try(self._transport.mark_read(room_id, event_id))
 
     async def _set_typing(self) -> None:
         now_s = asyncio.get_running_loop().time()
