@@ -7,8 +7,10 @@ it draws one, prints it, and the same seed again gives the same plan (not the sa
 from __future__ import annotations
 
 import asyncio
+import contextlib
 import os
 import random
+import socket
 import sys
 import tempfile
 import time
@@ -24,7 +26,7 @@ from nio import Event
 
 from bot.matrix.session import Account
 from bot.runtime.frame_child import check_and_draw
-from bot.trial.homeserver import Homeserver
+from bot.trial.homeserver import LOOPBACK, Homeserver
 from core.errors import LinnError
 from core.frame.decode import MAX_PIXELS
 from core.frame.report import FrameReport
@@ -151,7 +153,7 @@ class Town:
     def __init__(self, ordeal: Ordeal, seed: int, folder: Path) -> None:
         self.ordeal = ordeal
         self.chance = random.Random(seed)
-        self.server = Homeserver(folder / "homeserver")
+        self.server = Homeserver(folder / "homeserver", port=steady_port())
         self.folder = folder
         self.talkers: list[Talker] = []
         self.ended_by_itself: list[int] = []
@@ -264,6 +266,18 @@ class Town:
     def sent(self) -> list[Sent]:
         """All that people sent."""
         return [sent for talker in self.talkers for sent in talker.sent]
+
+
+def steady_port() -> int:
+    """A free port that no outgoing connection can take while the server behind it is down.
+
+    Systems give those from 32768 (Linux) or 49152 (RFC 6335) upwards.
+    """
+    while True:
+        port = random.SystemRandom().randrange(12_000, 32_000)
+        with socket.socket() as listener, contextlib.suppress(OSError):
+            listener.bind((LOOPBACK, port))
+            return port
 
 
 def frame(number: int) -> bytes:
