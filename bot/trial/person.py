@@ -28,6 +28,7 @@ from bot.matrix.attachment import media_of
 from bot.matrix.plain import part_of, text_of
 from bot.matrix.private_file import read_private, write_private
 from bot.matrix.session import Account, new_client, open_session
+from bot.matrix.shown import POLL_START
 
 #: Longest wait of one request for news [ms]; a stop waits no longer.
 _POLL_MS: Final = 8000
@@ -36,6 +37,10 @@ _ENCRYPTION: Final[dict[str, Any]] = {
     "state_key": "",
     "content": {"algorithm": "m.megolm.v1.aes-sha2"},
 }
+
+
+#: What is read aloud in the terminal: a poll carries its question and options as words too.
+_SHOWN: Final = frozenset({"m.room.message", POLL_START})
 
 
 class PersonError(Exception):
@@ -206,7 +211,7 @@ class Person:
         if event.sender != self._bot_id:
             return
         readable = self._readable(event)
-        if readable is None or readable.source.get("type") != "m.room.message":
+        if readable is None or readable.source.get("type") not in _SHOWN:
             return
         content = part_of(readable.source, "content")
         # An edit carries the whole new message.

@@ -81,3 +81,11 @@ def test_pillow_without_a_scalable_font_is_refused(monkeypatch: pytest.MonkeyPat
     with pytest.raises(TypeError, match="FreeType"):
         lettering.font(33)
     font.cache_clear()
+
+
+def test_items_of_a_list_stay_whole() -> None:
+    """A line breaks between two items that fit it, within one only when it does not."""
+    item = "1/30 s ISO 400"
+    width = text_width(f"{item}, 1/15 s ISO", 30)
+    assert wrap(f"{item}, 1/15 s ISO 200", 30, width) == [f"{item},", "1/15 s ISO 200"]
+    assert len(wrap(item, 30, text_width("1/30 s", 30))) > 1

@@ -26,16 +26,18 @@ def test_a_talk_and_its_continuation(
 ) -> None:
     """The person gets answers over the homeserver; the next trial goes on where this one ended."""
     arguments = ["try", "--folder", str(tmp_path / "trial")]
+    told = "full frame, 24-70, fall 10 m tall, 15 m away, rock at 2 m\n"
     monkeypatch.setattr(sys, "stdin", io.StringIO("start\n/quit\n"))
     assert main(arguments) == Exit.DONE
     said = capsys.readouterr()
     assert "Signs, closures" in said.out
     for shown in ("http://127.0.0.1:", "@wren:localhost", "@linn:localhost", "Password"):
         assert shown in said.err
-    monkeypatch.setattr(sys, "stdin", io.StringIO("/place 44.15 -71.35\n"))
+    monkeypatch.setattr(sys, "stdin", io.StringIO("/place 44.15 -71.35\ntaps\n" + told))
     assert main(arguments) == Exit.DONE
     again = capsys.readouterr()
     assert "Your position is noted" in again.out
+    assert "1 leaves or rock" in again.out  # a poll is read aloud
     assert said.err.partition("Password")[2] == again.err.partition("Password")[2]
 
 

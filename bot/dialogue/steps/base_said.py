@@ -34,28 +34,30 @@ def say_settings(turn: Turn, given: GivenSettings, camera: Camera, depth: FNumbe
         turn.say(Role.SETTINGS, "base.phone", settings=settings)
     elif given.focus_m is None or not math.isfinite(given.focus_m):
         turn.say(Role.SETTINGS, "base.settings_no_focus", settings=settings, filters=filters)
-    elif depth.stack is not None and depth.stack > _MOST_FRAMES and facts.nearest_m is not None:
-        turn.say(
-            Role.SETTINGS,
-            "base.stack_too_many",
-            settings=settings,
-            filters=filters,
-            near=measures.length(facts.nearest_m, turn.units),
-            far=_far(turn),
-        )
     elif depth.stack is not None and facts.nearest_m is not None:
+        stack = stack_of(turn, depth)
         turn.say(
             Role.SETTINGS,
-            "base.stack",
+            "base.stack" if stack else "base.stack_too_many",
             settings=settings,
             filters=filters,
-            frames=str(depth.stack),
-            near=measures.length(facts.nearest_m, turn.units),
-            far=_far(turn),
+            **(stack or _ends(turn, facts.nearest_m)),
         )
     else:
         focus = measures.length(given.focus_m, turn.units)
         turn.say(Role.SETTINGS, "base.settings", settings=settings, filters=filters, focus=focus)
+
+
+def stack_of(turn: Turn, depth: FNumberChoice) -> dict[str, str] | None:
+    """Frames and ends of a focus stack, in words; None where one frame does, or too many would."""
+    near_m = turn.facts.nearest_m
+    if near_m is None or depth.stack is None or depth.stack > _MOST_FRAMES:
+        return None
+    return {"frames": str(depth.stack), **_ends(turn, near_m)}
+
+
+def _ends(turn: Turn, near_m: float) -> dict[str, str]:
+    return {"near": measures.length(near_m, turn.units), "far": _far(turn)}
 
 
 def _far(turn: Turn) -> str:

@@ -2,6 +2,9 @@
 
 from __future__ import annotations
 
+import math
+from typing import Final
+
 from bot.dialogue import reckoning, solving
 from bot.dialogue.actions import CardLine, DrawCard
 from bot.dialogue.compose import Role
@@ -39,8 +42,7 @@ def _lines(turn: Turn, given: GivenSettings) -> list[CardLine]:
     values = {"settings": solving.settings_text(given, camera)}
     if given.focal_mm is not None:
         values["lens"] = measures.focal(given.focal_mm, camera.sensor.crop_factor)
-    if given.focus_m is not None and given.focus_m < 1e4:
-        values["focus"] = measures.length(given.focus_m, turn.units)
+    values["focus"] = _focus(turn, given)
     values["filter"] = base_said.filters_on(given)
     values["ladder"] = ", ".join(keep.ladder(turn))
     light = turn.walk.light
@@ -52,6 +54,22 @@ def _lines(turn: Turn, given: GivenSettings) -> list[CardLine]:
         for name, value in values.items()
         if value
     ]
+
+
+def _focus(turn: Turn, given: GivenSettings) -> str:
+    """Where to focus, or from where to where in how many frames; "" when nothing tells it."""
+    if given.focus_m is None or not math.isfinite(given.focus_m):
+        return ""
+    if given.focal_mm is not None:
+        depth = reckoning.depth_of(turn.facts, given.focal_mm, Assumed())
+        stack = base_said.stack_of(turn, depth)
+        if stack is not None and given.f_number <= depth.exact * _SAME:
+            return TEXTS["card.stack"].format(**stack)
+    return measures.length(given.focus_m, turn.units)
+
+
+#: F-numbers nearer than this factor are the same mark (own rule: a tenth of a stop).
+_SAME: Final = 2**0.05
 
 
 def _turn_back(turn: Turn) -> str:

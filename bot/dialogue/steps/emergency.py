@@ -9,7 +9,7 @@ from bot.dialogue import reckoning
 from bot.dialogue.actions import Say, SharedPlace
 from bot.dialogue.compose import Role
 from bot.dialogue.context import Emergency, Position
-from bot.dialogue.danger import Danger, Level, all_safe, anyone_out_there, gravest
+from bot.dialogue.danger import Danger, DangerKind, Level, all_safe, anyone_out_there, gravest
 from bot.dialogue.events import PlaceReceived
 from bot.dialogue.lateness import CLOCKS_DIFFER
 from bot.dialogue.reckoning import Assumed
@@ -174,10 +174,18 @@ def answer_safe(turn: Turn, value: str) -> None:
         return
     turn.remember_for_back()
     turn.change_conversation(emergency=None)
-    turn.say(Role.SAFETY, "danger.over")
+    away = emergency is not None and emergency.kind in _STAY_AWAY
+    turn.say(Role.SAFETY, f"danger.{emergency.kind}.over" if emergency and away else "danger.over")
     if turn.context.conversation.walk is not None:
-        turn.say(Role.CHECK, "danger.walk_kept")
-    repeat.put_again(turn)
+        turn.say(Role.CHECK, "danger.walk_waits" if away else "danger.walk_kept")
+    if away:
+        turn.change_conversation(question=None)  # the walk's own stays paused
+    else:
+        repeat.put_again(turn)
+
+
+#: After these nobody goes back to the water at once: the walk waits until somebody begins.
+_STAY_AWAY: Final = frozenset({DangerKind.FLOOD.value, DangerKind.THUNDER.value})
 
 
 def answer_out_there(turn: Turn, value: str) -> None:

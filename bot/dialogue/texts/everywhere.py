@@ -108,6 +108,7 @@ EVERYWHERE: Final[dict[str, str]] = {
     "card.settings": "Set",
     "card.lens": "Lens",
     "card.focus": "Focus",
+    "card.stack": "{frames} frames, {near} to {far}",
     "card.filter": "Filter",
     "card.ladder": "Ladder",
     "card.turn_back": "Turn back",

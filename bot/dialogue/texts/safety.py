@@ -123,6 +123,12 @@ SAFETY: Final[dict[str, str]] = {
     "danger.late": "Sent {age} ago.",
     "danger.held": "First the people. Everything else waits, your walk is kept.",
     "danger.over": "Good. Warm, dry, sit down before anything else.",
+    # Floods come in more than one crest, away from the rain that made them: common practice.
+    "danger.flood.over": (
+        "Good. Nobody goes back to that water today: more may be on its way. Rangers say when."
+    ),
+    "danger.thunder.over": "Good. Stay in shelter until 30 minutes after the last thunder.",
+    "danger.walk_waits": "Your walk is kept: `start` opens it, or a new one elsewhere.",
     "danger.walk_kept": "The walk is as it was.",
     "danger.call_back": (
         "Call them back now, one at a time, three points on rock, away from the edge. "
