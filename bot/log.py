@@ -43,9 +43,18 @@ class DiscreetFormatter(logging.Formatter):
         return "" if ei[1] is None else where_it_broke(ei[1])
 
 
-def set_up_log(level: str) -> None:
-    """Log to the error output: our own lines at this level, those of libraries as warnings."""
-    handler = logging.StreamHandler(sys.stderr)
+def set_up_log(level: str, file: Path | None = None) -> None:
+    """Log our own lines at this level, those of libraries as warnings.
+
+    Args:
+        level: name of a level, as in the settings.
+        file: where to; None is the error output.
+    """
+    handler = (
+        logging.StreamHandler(sys.stderr)
+        if file is None
+        else logging.FileHandler(file, encoding="utf-8", delay=True)
+    )
     handler.setFormatter(DiscreetFormatter(_FORMAT))
     logging.basicConfig(handlers=[handler], level=logging.WARNING)
     for name in _OURS:

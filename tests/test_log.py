@@ -18,10 +18,11 @@ WORD = "kingfisher"
 
 @pytest.fixture
 def log(monkeypatch: pytest.MonkeyPatch) -> Iterator[io.StringIO]:
-    """The log as the bot sets it up, on an empty root."""
+    """The log as the bot sets it up, on an empty root, and before any client quietened nio."""
     written = io.StringIO()
-    root = logging.getLogger()
-    handlers, level = root.handlers[:], root.level
+    root, nio = logging.getLogger(), logging.getLogger("nio.events")
+    handlers, level, nio_level = root.handlers[:], root.level, nio.level
+    nio.setLevel(logging.NOTSET)
     hook = threading.excepthook
     root.handlers.clear()
     monkeypatch.setattr("sys.stderr", written)
@@ -29,6 +30,7 @@ def log(monkeypatch: pytest.MonkeyPatch) -> Iterator[io.StringIO]:
     yield written
     root.handlers[:] = handlers
     root.setLevel(level)
+    nio.setLevel(nio_level)
     for name in ("bot", "core"):
         logging.getLogger(name).setLevel(logging.NOTSET)
     logging.captureWarnings(False)

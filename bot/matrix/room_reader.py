@@ -157,7 +157,8 @@ class RoomReader:
             return True
         if relation.replies_to and await self._inbox.is_own_message(room_id, relation.replies_to):
             return True
-        thread_id = relation.thread_id
+        # An answer outside threads starts one at the message: its correction belongs there.
+        thread_id = relation.thread_id or relation.corrects
         if thread_id is None:
             return False
         known = (room_id, thread_id) in self._called_in

@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 import contextlib
-import logging
 import signal
 import sys
 from collections.abc import Iterator
@@ -12,6 +11,7 @@ from types import FrameType
 from typing import Final
 
 from bot.exits import Exit
+from bot.log import set_up_log
 from bot.matrix.errors import MatrixError
 from bot.terminal.loop_thread import LoopThread
 from bot.terminal.printing import Printer
@@ -41,7 +41,7 @@ def run_trial(folder: Path, *, fresh: bool, demo_frames: Path | None) -> int:
         # The demonstration begins a walk, so it must not find one that is half done.
         folder, fresh = (folder, fresh) if demo_frames is None else (folder / "demo", True)
         with _ended_by_signals(), trial_folder(folder, fresh=fresh) as own:
-            _log_to(own / "bot.log")
+            set_up_log("INFO", own / "bot.log")
             return _with_homeserver(own, demo_frames)
     except (FolderInUseError, HomeserverError, PersonError, MissingAnswerError) as error:
         print(error, file=sys.stderr)
@@ -105,16 +105,6 @@ Sign in with any Matrix client on this machine and write to the bot in a direct 
 or talk right here: /frame PATH shares a picture, /place LAT LON a place, /quit ends.
 Begin with: start
 """
-
-
-def _log_to(path: Path) -> None:
-    """Keep the terminal for the talk."""
-    logging.basicConfig(
-        filename=path,
-        level=logging.WARNING,
-        format="%(asctime)s %(levelname)s %(name)s: %(message)s",
-    )
-    logging.getLogger("bot").setLevel(logging.INFO)
 
 
 @contextlib.contextmanager

@@ -238,6 +238,24 @@ async def test_a_group_is_heard_but_not_addressed(run: Run) -> None:
     assert heard == [(flag, False) for flag in (False, True, True, False, True, False, True)]
 
 
+async def test_the_correction_of_a_call_needs_no_second_call(
+    scripted: ScriptedServer, run: Run
+) -> None:
+    """It belongs to the thread that the call began; one of a word to others stays theirs."""
+    tables = Tables()
+    scripted.say("/event/$1", json(**said(1, "linn: what if f/16")))
+    scripted.say("/event/$2", json(**said(2, "nice")))
+
+    def edit(number: int, target: str) -> dict[str, Any]:
+        relation = {"rel_type": "m.replace", "event_id": target}
+        new = {"msgtype": "m.text", "body": "card"}
+        return said(number, more={"m.new_content": new, "m.relates_to": relation})
+
+    lines = (said(1, "linn: what if f/16"), said(2, "nice"), edit(3, "$1"), edit(4, "$2"))
+    await run(tables, synced("t1", *lines, state=CREW))
+    assert [event.origin.addressed for event in tables.taken] == [True, False, True, False]
+
+
 async def test_own_messages_are_noted_by_their_rows(run: Run) -> None:
     """The bot's own, readable or not, by its row; nobody else's, whatever it claims to be."""
     tables = Tables()

@@ -10,7 +10,7 @@ from bot.dialogue.events import Event
 from bot.dialogue.facts import Facts
 from bot.runtime.workers import Dialogue
 from bot.store.database import Database
-from bot.store.tables import METADATA
+from bot.store.tables import METADATA, OUTBOX
 from tests.runtime import fakes
 from tests.runtime.fakes import FERN, MOSS, World, failure, frame, text
 
@@ -51,6 +51,17 @@ async def rows_of(world: World, person: str) -> dict[str, int]:
     counts = await database.read(count)
     await database.close()
     return counts
+
+
+async def told_to(world: World, person: str) -> list[str]:
+    """What was sent to a person, as event ids in the order in which it was written."""
+    sent = sa.select(OUTBOX.c.sent_event_id).where(OUTBOX.c.person_id == person)
+    database = Database(world.url)
+    ids = await database.read(
+        lambda connection: connection.execute(sent.order_by(OUTBOX.c.position)).scalars().all()
+    )
+    await database.close()
+    return [str(event_id) for event_id in ids]
 
 
 async def _live(world: World) -> None:
@@ -102,7 +113,9 @@ def _bytes(world: World) -> str:
 async def test_what_the_bot_said_is_taken_back_in_every_room(world: World) -> None:
     """All messages to the person are redacted, the farewell is not, and comes last."""
     await _live(world)
-    before = [own for own, out in world.server.sent if out.room_id != "!pool:mill.example"]
+    before = await told_to(world, FERN)
+    elsewhere = "!pool:mill.example"
+    assert set(before) == {own for own, out in world.server.sent if out.room_id != elsewhere}
     await world.says(text("forget me"), dialogue=DIALOGUE)
     assert world.server.redacted == before
     assert world.server.bodies[-1] == "all deleted"
