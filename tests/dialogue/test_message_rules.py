@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import re
 import string
+from collections.abc import Sequence
 from datetime import timedelta
 from html.parser import HTMLParser
 
@@ -143,14 +144,18 @@ def check(said: list[Say]) -> None:
     assert len([message for message in said if message.question]) <= 1, "one question at most"
 
 
-@settings(max_examples=250)
-@given(
-    st.lists(
-        st.one_of(st.sampled_from(DOINGS), st.sampled_from([f"! {h}" for h in HAPPENINGS])),
-        min_size=1,
-        max_size=14,
+def walks(happenings: Sequence[str], least: int, most: int) -> st.SearchStrategy[list[str]]:
+    """What a person does and what happens, in any order, as lines of the player."""
+    happening = st.sampled_from([f"! {happening}" for happening in happenings])
+    return st.lists(
+        st.one_of(st.sampled_from(DOINGS), happening),
+        min_size=least,
+        max_size=most,
     )
-)
+
+
+@settings(max_examples=250)
+@given(walks(HAPPENINGS, 1, 14))
 def test_any_walk_keeps_the_message_rules(doings: list[str]) -> None:
     """Nothing raises, and each answer fits: 160 characters first, 320 in all, one question."""
     player = Player()
@@ -177,13 +182,7 @@ def gives_settings(message: Say) -> bool:
 
 
 @settings(max_examples=120)
-@given(
-    st.lists(
-        st.one_of(st.sampled_from(DOINGS), st.sampled_from([f"! {h}" for h in OF_LIGHT])),
-        min_size=2,
-        max_size=16,
-    )
-)
+@given(walks(OF_LIGHT, 2, 16))
 def test_old_light_is_named_with_its_settings(doings: list[str]) -> None:
     """No setting for light that may be older than it holds stands without time or condition."""
     player = Player()

@@ -251,6 +251,10 @@ class Person:
         if self.client.should_claim_keys:
             await self.client.keys_claim(self.client.get_users_for_key_claiming())
         await self.client.send_to_device_messages()
+        await self._take_all(answer)
+
+    async def _take_all(self, answer: SyncResponse) -> None:
+        """What a sync brought, behind what waited for its key; then whoever waits looks again."""
         sealed, self._sealed = self._sealed, []
         for room_id, event in sealed:
             self._take(room_id, event)

@@ -137,14 +137,7 @@ class SteadyPerson(Person):
 
         answer = await _until_done(once)
         await self._keys.upkeep(answer)
-        sealed, self._sealed = self._sealed, []
-        for room_id, event in sealed:
-            self._take(room_id, event)
-        for room_id, info in answer.rooms.join.items():
-            for event in info.timeline.events:
-                self._take(room_id, event)
-        async with self._news:
-            self._news.notify_all()
+        await self._take_all(answer)
 
 
 async def _until_done(act: Callable[[], Awaitable[Answer]]) -> Answer:
