@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-from datetime import datetime
 from typing import Final
 
 from pydantic import AwareDatetime, BaseModel, ConfigDict, Field
@@ -112,7 +111,6 @@ class Walk(_Stored):
     clipped_stops: float | None = None
     #: Where an upward search began [stops].
     first_stops: float | None = None
-    started_at: datetime | None = None
     #: When the light was seen on which the settings rest; None while they rest on none.
     light: Seen | None = None
     #: Zone that the camera's stamps state [min east of UTC].

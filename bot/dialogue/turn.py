@@ -82,7 +82,7 @@ class Turn:
     @property
     def walk(self) -> Walk:
         """The walk under way, a fresh one when there is none."""
-        return self.context.conversation.walk or Walk(started_at=self.now)
+        return self.context.conversation.walk or Walk()
 
     @property
     def given(self) -> GivenSettings:

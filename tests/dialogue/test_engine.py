@@ -38,7 +38,7 @@ def test_a_stored_question_without_settings_asks_for_them() -> None:
 def test_a_walk_without_an_open_question_gets_one() -> None:
     """Facts that answer nothing still end with a question."""
     player = Player()
-    walk = Walk(state=State.HIGHLIGHTS, started_at=START)
+    walk = Walk(state=State.HIGHLIGHTS)
     player.context = Context(conversation=Conversation(walk=walk, last_at=START))
     player.now += timedelta(minutes=1)
     assert player.say("windy, leaves moving")[0].question == "blink"
@@ -48,6 +48,6 @@ def test_small_steps_of_a_plan_that_changed_nothing() -> None:
     """Where the plan ends as it began there are no marks between; the wish is noted."""
     player = Player()
     given = GivenSettings(f_number=11.0, shutter_s=0.25, iso=100.0)
-    walk = Walk(state=State.HIGHLIGHTS, started_at=START, given=given, planned_from=given)
+    walk = Walk(state=State.HIGHLIGHTS, given=given, planned_from=given)
     player.context = Context(conversation=Conversation(walk=walk, last_at=START))
     assert "noted" in player.say("in small steps please")[0].keys

@@ -68,7 +68,7 @@ def test_a_stored_question_whose_report_is_gone() -> None:
     player = Player()
     question = Question(name="light_still", asked_at=START, values={"when": "then"})
     paused = Question(name="top", asked_at=START)
-    talk = Conversation(walk=Walk(started_at=START), question=question, paused=paused)
+    talk = Conversation(walk=Walk(), question=question, paused=paused)
     player.context = Context(conversation=talk)
     assert player.say("1")[0].question == "top"
 

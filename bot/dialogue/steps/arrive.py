@@ -36,7 +36,7 @@ def start(turn: Turn) -> None:
     if turn.context.room.direct:
         turn.context = turn.context.model_copy(update={"place": None})
     turn.change_person(cautions=frozenset())
-    turn.change_walk(started_at=turn.now)
+    turn.change_walk()
     turn.move(Trigger.START)
     turn.caution("arrive")
     feet = "_feet" if turn.units is Units.IMPERIAL else ""
@@ -47,7 +47,7 @@ def start(turn: Turn) -> None:
 
 def begin_quietly(turn: Turn) -> None:
     """A walk that starts with facts instead of `start`: the caution follows the answer."""
-    turn.change_walk(started_at=turn.now)
+    turn.change_walk()
     turn.change_person(cautions=frozenset())
     turn.caution("arrive_short")
 
