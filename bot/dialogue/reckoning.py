@@ -9,6 +9,7 @@ from typing import Final
 from bot.dialogue.facts import Facts, Flow, LensFact
 from core import water
 from core.camera import FORMATS, Camera, Lens, SensorFormat
+from core.framing import Framing, frame_fall
 from core.optics import FNumberChoice, choose_f_number, focus_distance_m
 from core.series import Dial, exact_f_number, exact_iso, exact_shutter_s
 from core.water import Look
@@ -131,6 +132,19 @@ def upright(facts: Facts) -> bool:
 def vertical_side_mm(facts: Facts, sensor: SensorFormat) -> float:
     """The side of the sensor that stands upright [mm]."""
     return sensor.long_mm if upright(facts) else sensor.short_mm
+
+
+def framing_of(facts: Facts, near_m: float | None, *, distance_m: float | None = None) -> Framing:
+    """The whole fall from where the person stands, on their format and as they hold it.
+
+    Args:
+        facts: what is known; the height of the fall and the distance among it.
+        near_m: the nearest thing, at the lower edge [m]; None puts the fall's foot there.
+        distance_m: another place to stand [m].
+    """
+    height_m, from_m = facts.fall_height_m or 0.0, distance_m or facts.distance_m or 1.0
+    sensor, eye_m = sensor_of(facts, Assumed()), camera_height_of(facts, Assumed())
+    return frame_fall(height_m, from_m, eye_m, near_m, vertical_side_mm(facts, sensor))
 
 
 @dataclass(frozen=True)

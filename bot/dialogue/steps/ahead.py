@@ -8,9 +8,9 @@ from typing import Final
 from bot.dialogue import reckoning
 from bot.dialogue.compose import Role
 from bot.dialogue.reckoning import Assumed
+from bot.dialogue.steps.lens_choice import form_of
 from bot.dialogue.texts import TEXTS, measures
 from bot.dialogue.turn import Turn
-from core.framing import frame_fall
 from core.series import f_number_label, shutter_label
 from core.water import AIM
 
@@ -43,20 +43,10 @@ def _focal_length(turn: Turn) -> None:
         return
     if facts.lenses or facts.camera_format is None:
         return
-    sensor = reckoning.sensor_of(facts, Assumed())
-    framing = frame_fall(
-        facts.fall_height_m,
-        facts.distance_m,
-        reckoning.camera_height_of(facts, Assumed()),
-        reckoning.nearest_of(facts),
-        reckoning.vertical_side_mm(facts, sensor),
-    )
-    turn.say(
-        Role.SETTINGS,
-        "ahead.focal",
-        focal=measures.focal(framing.focal_mm, sensor.crop_factor),
-        form=TEXTS["form.portrait" if reckoning.upright(facts) else "form.landscape"],
-    )
+    framing = reckoning.framing_of(facts, reckoning.nearest_of(facts))
+    crop = reckoning.sensor_of(facts, Assumed()).crop_factor
+    focal = measures.focal(framing.focal_mm, crop)
+    turn.say(Role.SETTINGS, "ahead.focal", focal=focal, form=form_of(facts))
 
 
 def _depth(turn: Turn) -> None:

@@ -17,7 +17,7 @@ from bot.dialogue.steps.lens_kit import best_focal, lens_names, lenses_on, withi
 from bot.dialogue.texts import TEXTS, measures
 from bot.dialogue.turn import Turn
 from core.camera import Lens, SensorFormat
-from core.framing import Framing, frame_fall, section_focal_mm, stand_back_m
+from core.framing import Framing, section_focal_mm, stand_back_m
 from core.water import coverage_m
 
 #: A tilt up to here is told as a level camera [deg] (own rule: half of what a bubble shows).
@@ -56,19 +56,18 @@ def choose(turn: Turn) -> None:
         _whole_fall(turn, facts.fall_height_m, facts.distance_m)
 
 
-def _form(facts: Facts) -> str:
+def form_of(facts: Facts) -> str:
+    """Portrait or landscape, as the person holds the camera or the water wants it."""
     return TEXTS["form.portrait" if reckoning.upright(facts) else "form.landscape"]
 
 
 def _whole_fall(turn: Turn, height_m: float, distance_m: float) -> None:
     facts = turn.facts
-    assumed = Assumed()
-    sensor = reckoning.sensor_of(facts, assumed)
+    sensor = reckoning.sensor_of(facts, Assumed())
     side_mm = reckoning.vertical_side_mm(facts, sensor)
-    eye_m = reckoning.camera_height_of(facts, assumed)
-    framing = _framing(turn, reckoning.nearest_of(facts), eye_m, side_mm)
-    view = _View(sensor, side_mm, framing, _form(facts))
-    _explain_framing(turn, view, height_m, distance_m, eye_m)
+    framing = reckoning.framing_of(facts, reckoning.nearest_of(facts))
+    view = _View(sensor, side_mm, framing, form_of(facts))
+    _explain_framing(turn, view, height_m, distance_m)
     if facts.focal_mm is not None and turn.walk.checks.get("focal") != "chosen":
         _judge_set(turn, view, facts)
         return
@@ -82,20 +81,13 @@ def _whole_fall(turn: Turn, height_m: float, distance_m: float) -> None:
     _tell_choice(turn, view, focal_mm, [lens for lens in lenses if lens.covers(focal_mm)])
 
 
-def _framing(turn: Turn, nearest_m: float | None, eye_m: float, side_mm: float) -> Framing:
-    """The fall from here, with the near rock at the lower edge or, without one, with its foot."""
-    height_m, distance_m = turn.facts.fall_height_m or 0.0, turn.facts.distance_m or 1.0
-    return frame_fall(height_m, distance_m, eye_m, nearest_m, side_mm)
-
-
 def _without_near(turn: Turn, view: _View, focal_mm: float, *, chosen: bool) -> bool:
     """Whether the fall alone fits, only the near rock does not: then say so and go on."""
     facts = turn.facts
     near_m = reckoning.nearest_of(facts)
     if near_m is None:
         return False
-    eye_m = reckoning.camera_height_of(facts, Assumed())
-    alone = _framing(turn, None, eye_m, view.side_mm)
+    alone = reckoning.framing_of(facts, None)
     if focal_mm > alone.longest_mm * (1 + CLOSE):
         return False
     turn.say(
@@ -112,10 +104,8 @@ def _without_near(turn: Turn, view: _View, focal_mm: float, *, chosen: bool) -> 
     return True
 
 
-def _explain_framing(
-    turn: Turn, view: _View, height_m: float, distance_m: float, eye_m: float
-) -> None:
-    units = turn.units
+def _explain_framing(turn: Turn, view: _View, height_m: float, distance_m: float) -> None:
+    units, eye_m = turn.units, reckoning.camera_height_of(turn.facts, Assumed())
     turn.reason(
         "why.framing",
         height=measures.length(height_m, units),
@@ -191,7 +181,7 @@ def _too_near(turn: Turn, view: _View, widest_mm: float) -> None:
     crop = view.sensor.crop_factor
     turn.ask(
         "too_near",
-        distance=measures.length(math.ceil(_far_enough_m(turn, view, widest_mm)), turn.units),
+        distance=measures.length(math.ceil(_far_enough_m(turn, widest_mm)), turn.units),
         needed=measures.focal(view.framing.longest_mm, crop),
         widest=measures.focal(widest_mm, crop),
         section=measures.length(
@@ -200,15 +190,14 @@ def _too_near(turn: Turn, view: _View, widest_mm: float) -> None:
     )
 
 
-def _far_enough_m(turn: Turn, view: _View, widest_mm: float) -> float:
+def _far_enough_m(turn: Turn, widest_mm: float) -> float:
     """The distance from which the widest lens holds the fall [m], by halving the interval."""
     facts = turn.facts
-    height_m, near_m = facts.fall_height_m or 0.0, facts.distance_m or 0.0
-    eye_m = reckoning.camera_height_of(facts, Assumed())
-    low, high = near_m, near_m + 20 * height_m
+    low = facts.distance_m or 0.0
+    high = low + 20 * (facts.fall_height_m or 0.0)
     for _ in range(40):
         middle = (low + high) / 2
-        framing = frame_fall(height_m, middle, eye_m, None, view.side_mm)
+        framing = reckoning.framing_of(facts, None, distance_m=middle)
         low, high = (low, middle) if framing.longest_mm >= widest_mm else (middle, high)
     return high
 
@@ -231,7 +220,7 @@ def _section(turn: Turn) -> None:
         Role.SETTINGS,
         "lens.section",
         focal=measures.focal(focal_mm, sensor.crop_factor),
-        form=_form(facts),
+        form=form_of(facts),
         section=measures.length(shown_m, turn.units),
     )
     _accept(turn, focal_mm, chosen=by_bot)
@@ -252,7 +241,7 @@ def _stream(turn: Turn) -> None:
         Role.SETTINGS,
         "lens.stream" if near else "lens.stream_part",
         focal=measures.focal(focal_mm, sensor.crop_factor),
-        form=_form(facts),
+        form=form_of(facts),
         coverage=measures.length(shown_m, turn.units),
     )
     _accept(turn, focal_mm, chosen=chosen)
@@ -264,7 +253,7 @@ def _by_eye(turn: Turn) -> None:
     usual_mm = reckoning.USUAL_FULL_FRAME_MM / sensor.crop_factor
     focal_mm = reckoning.focal_of(turn.facts) or within_kit(lenses_on(turn), usual_mm)
     named = measures.focal(focal_mm, sensor.crop_factor)
-    turn.say(Role.SETTINGS, "lens.by_eye", focal=named, form=_form(turn.facts))
+    turn.say(Role.SETTINGS, "lens.by_eye", focal=named, form=form_of(turn.facts))
     _accept(turn, focal_mm, chosen=turn.facts.focal_mm is None)
 
 

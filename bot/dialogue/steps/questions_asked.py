@@ -15,7 +15,6 @@ from bot.dialogue.steps import arrive, base, diagnosis, reasons
 from bot.dialogue.texts import TEXTS, measures
 from bot.dialogue.turn import Turn
 from core.camera import POLARISER_STOPS
-from core.framing import frame_fall
 from core.light import LIGHTS, metered_level
 from core.series import f_number_label, iso_label, nearest, shutter_label, time_marks
 from core.water import AIM, Look
@@ -223,13 +222,9 @@ def _lens(turn: Turn, clause: str) -> None:
     if facts.fall_height_m is None or facts.distance_m is None:
         turn.say(Role.SETTINGS, "asked.lens_plain")
         return
-    sensor = reckoning.sensor_of(facts, Assumed())
-    eye_m = reckoning.camera_height_of(facts, Assumed())
-    side_mm = reckoning.vertical_side_mm(facts, sensor)
-    framing = frame_fall(facts.fall_height_m, facts.distance_m, eye_m, facts.nearest_m, side_mm)
-    turn.say(
-        Role.SETTINGS, "asked.lens", focal=measures.focal(framing.focal_mm, sensor.crop_factor)
-    )
+    framing = reckoning.framing_of(facts, reckoning.nearest_of(facts))
+    crop = reckoning.sensor_of(facts, Assumed()).crop_factor
+    turn.say(Role.SETTINGS, "asked.lens", focal=measures.focal(framing.focal_mm, crop))
 
 
 def _leaves(turn: Turn, clause: str) -> None:
