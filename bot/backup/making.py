@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-import os
 import shutil
 import sqlite3
 import tempfile
@@ -15,6 +14,7 @@ from sqlalchemy import Connection, create_engine, make_url
 from bot.backup.archive import DATABASE, IDENTITY, PICTURES, writing
 from bot.backup.errors import BackupError
 from bot.backup.tables import copy_all
+from bot.matrix.private_file import sync_folder
 from bot.store.database import Database
 from bot.store.sqlite_engine import copy_file
 
@@ -49,7 +49,7 @@ async def make_backup(
         pictures = _write(work, data_dir, user_id, made_at)
         size = (work / "archive").stat().st_size
         (work / "archive").rename(path)
-    _sync_folder(path.parent)
+    sync_folder(path.parent)
     return size, pictures
 
 
@@ -112,11 +112,3 @@ def _write(work: Path, data_dir: Path, user_id: str, made_at: datetime) -> int:
 def _picture_names(database: Path) -> list[str]:
     with closing(sqlite3.connect(database)) as connection:
         return [str(name) for (name,) in connection.execute("SELECT name FROM pictures")]
-
-
-def _sync_folder(folder: Path) -> None:
-    handle = os.open(folder, os.O_RDONLY)
-    try:
-        os.fsync(handle)
-    finally:
-        os.close(handle)

@@ -25,11 +25,16 @@ def write_private(path: Path, value: dict[str, Any]) -> None:
         temporary.replace(path)
     finally:
         temporary.unlink(missing_ok=True)
-    folder = os.open(path.parent, os.O_RDONLY)
+    sync_folder(path.parent)
+
+
+def sync_folder(folder: Path) -> None:
+    """Have a folder's entries on disk: what was renamed into it stays, whatever happens then."""
+    handle = os.open(folder, os.O_RDONLY)
     try:
-        os.fsync(folder)
+        os.fsync(handle)
     finally:
-        os.close(folder)
+        os.close(handle)
 
 
 def read_private(path: Path) -> dict[str, Any] | None:

@@ -155,7 +155,8 @@ class RoomReader:
         edited = {"content": part_of(content, "m.new_content")}
         if mentions(source, own_id, names) or mentions(edited, own_id, names):
             return True
-        if relation.replies_to and await self._inbox.is_own_message(room_id, relation.replies_to):
+        answered = relation.replies_to
+        if answered and await self._inbox.own_message(room_id, answered) is not None:
             return True
         # An answer outside threads starts one at the message: its correction belongs there.
         thread_id = relation.thread_id or relation.corrects

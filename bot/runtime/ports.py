@@ -229,12 +229,11 @@ class Inbox(Protocol):
         """Whether the bot has answered in this thread, so that what stands in it is for the bot."""
         ...
 
-    async def is_own_message(self, room_id: str, event_id: str) -> bool:
-        """Whether the bot has sent this event, so that a reply to it is for the bot."""
-        ...
-
     async def own_message(self, room_id: str, event_id: str) -> OwnMessage | None:
-        """To whom the bot has sent this event, None for others' events: who may tap on it."""
+        """To whom the bot has sent this event, None for others' events.
+
+        A reply to it is for the bot, and that person may tap on it.
+        """
         ...
 
 

@@ -213,10 +213,6 @@ class Runtime:
         """Whether the bot has answered in this thread."""
         return await self._around.store.is_own_thread(room_id, thread_id)
 
-    async def is_own_message(self, room_id: str, event_id: str) -> bool:
-        """Whether the bot has sent this event."""
-        return await self._around.store.is_own_message(room_id, event_id)
-
     async def own_message(self, room_id: str, event_id: str) -> OwnMessage | None:
         """To whom the bot has sent this event."""
         return await self._around.store.own_message(room_id, event_id)

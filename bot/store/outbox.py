@@ -128,13 +128,6 @@ def is_own_thread(connection: Connection, room_id: str, thread_id: str) -> bool:
     return any(json.loads(body)["origin"]["addressed"] for body in bodies)
 
 
-def is_own_message(connection: Connection, room_id: str, event_id: str) -> bool:
-    """Whether this event was sent from the outbox."""
-    same = and_(OUTBOX.c.room_id == room_id, OUTBOX.c.sent_event_id == event_id)
-    found = connection.execute(select(OUTBOX.c.position).where(same).limit(1))
-    return found.first() is not None
-
-
 def own_message(connection: Connection, room_id: str, event_id: str) -> OwnMessage | None:
     """To whom this event was sent from the outbox, None when it was not."""
     same = and_(OUTBOX.c.room_id == room_id, OUTBOX.c.sent_event_id == event_id)

@@ -221,12 +221,6 @@ class Store:
         """Take messages for sent that were seen in their rooms: event ids by row ids."""
         await self._database.write(lambda connection: outbox.write_seen(connection, seen))
 
-    async def is_own_message(self, room_id: str, event_id: str) -> bool:
-        """Whether this event was sent from here."""
-        return await self._database.read(
-            lambda connection: outbox.is_own_message(connection, room_id, event_id)
-        )
-
     async def own_message(self, room_id: str, event_id: str) -> OwnMessage | None:
         """To whom this event was sent from here, None when it was not."""
         return await self._database.read(

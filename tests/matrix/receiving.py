@@ -70,13 +70,9 @@ class Tables:
         """Whether the bot answered there."""
         return room_id == ROOM and thread_id in self.own_threads
 
-    async def is_own_message(self, room_id: str, event_id: str) -> bool:
-        """Whether the bot sent it."""
-        return room_id == ROOM and event_id in self.own_messages
-
     async def own_message(self, room_id: str, event_id: str) -> OwnMessage | None:
         """To whom the bot sent it: to Ada."""
-        own = await self.is_own_message(room_id, event_id)
+        own = room_id == ROOM and event_id in self.own_messages
         return OwnMessage(ADA, "$thread") if own else None
 
     @property

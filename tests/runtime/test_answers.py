@@ -128,9 +128,9 @@ async def test_own_messages_and_threads_are_known(world: World) -> None:
         await runtime.take_in([text("hi", direct=False, event_id="$asked")], None)
         await runtime.drain()
         assert await runtime.is_own_thread(ROOM, "$asked")
-        assert await runtime.is_own_message(ROOM, "$own0")
+        assert await runtime.own_message(ROOM, "$own0") is not None
         assert not await runtime.is_own_thread(ROOM, "$other")
-        assert not await runtime.is_own_message("!other:mill.example", "$own0")
+        assert await runtime.own_message("!other:mill.example", "$own0") is None
 
 
 async def test_a_broken_answer_says_so_and_the_next_message_works(

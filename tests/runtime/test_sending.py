@@ -175,10 +175,10 @@ async def test_a_message_seen_in_its_room_is_known_before_its_request_ends(world
         await runtime.take_in([text("a")], None)
         await stuck.wait()
         ((event_id, outgoing),) = world.server.sent
-        assert not await runtime.is_own_message(ROOM, event_id)
+        assert await runtime.own_message(ROOM, event_id) is None
         await runtime.saw_own({outgoing.row_id: event_id, "other": "$other"})
-        assert await runtime.is_own_message(ROOM, event_id)
-        assert not await runtime.is_own_message(ROOM, "$other")
+        assert await runtime.own_message(ROOM, event_id) is not None
+        assert await runtime.own_message(ROOM, "$other") is None
     world.server.transactions.clear()
     assert await world.says() == ["1: a"]
 

@@ -61,10 +61,6 @@ class EchoRuntime:
         """Whether an echo went into the thread."""
         return (room_id, thread_id) in self.own_threads
 
-    async def is_own_message(self, room_id: str, event_id: str) -> bool:
-        """Whether it is an echo."""
-        return (room_id, event_id) in self.own_messages
-
     async def own_message(self, room_id: str, event_id: str) -> OwnMessage | None:
         """To whom the echo went."""
         return self.own_messages.get((room_id, event_id))

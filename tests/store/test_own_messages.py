@@ -17,7 +17,7 @@ async def test_a_message_that_was_seen_counts_as_sent(store: Store) -> None:
     assert (await store.backlog()).messages == ()
     assert await store.message_sent(written, "$put")
     await store.messages_seen({written.row_id: "$copy"})
-    assert await store.is_own_message(KEY.room_id, "$put")
+    assert await store.own_message(KEY.room_id, "$put") is not None
 
 
 async def test_a_message_that_is_not_kept_waits_for_its_own_request(store: Store) -> None:
@@ -27,4 +27,4 @@ async def test_a_message_that_is_not_kept_waits_for_its_own_request(store: Store
     (written,) = (await store.finish_event(Result(row, messages=(bye,)))).messages
     await store.messages_seen({written.row_id: "$bye"})
     assert await store.message_sent(written, "$bye")
-    assert not await store.is_own_message(KEY.room_id, "$bye")
+    assert await store.own_message(KEY.room_id, "$bye") is None

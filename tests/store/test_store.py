@@ -171,7 +171,7 @@ async def test_messages_wait_in_order_until_they_are_sent(store: Store) -> None:
     await store.message_refused(second)
     assert (await store.backlog()).messages == ()
     assert not await store.message_sent(second, "$two")
-    assert await store.is_own_message(KEY.room_id, "$one")
+    assert await store.own_message(KEY.room_id, "$one") is not None
 
 
 async def test_a_sent_message_keeps_the_name_of_its_question(store: Store) -> None:
@@ -192,7 +192,7 @@ async def test_an_unkept_message_leaves_nothing(store: Store) -> None:
     row = await one(store)
     written = await store.finish_event(Result(row, messages=(message("bye", kept=False),)))
     assert await store.message_sent(written.messages[0], "$bye")
-    assert not await store.is_own_message(KEY.room_id, "$bye")
+    assert await store.own_message(KEY.room_id, "$bye") is None
 
 
 async def test_a_job_is_done_once(store: Store) -> None:
