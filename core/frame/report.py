@@ -5,6 +5,16 @@ from __future__ import annotations
 from dataclasses import dataclass
 from enum import Enum
 
+from core.frame.findings import (
+    BorderFinding,
+    Cast,
+    Contrast,
+    LookSeen,
+    RawExposure,
+    Sharpness,
+    WaterArea,
+)
+
 
 class AreaKind(Enum):
     """What a clipped area is; the value is what files and reports carry."""
@@ -12,6 +22,7 @@ class AreaKind(Enum):
     WHITE_WATER = "white water"
     SPARKLE = "sparkle"
     SKY_GAP = "sky gap"
+    LAMP = "lamp or sun"
     UNSURE = "unsure"
 
 
@@ -106,7 +117,7 @@ class Clipping:
 class FrameReport:
     """The result of one frame check; plain values, fit for JSON and for a pickle."""
 
-    file_kind: str  # "JPEG", "PNG", "TIFF", "HEIC"
+    file_kind: str  # "JPEG", "PNG", "TIFF", "HEIC", "raw"
     width: int  # of the upright picture [px]
     height: int
     metadata: FrameMetadata
@@ -115,3 +126,11 @@ class FrameReport:
     #: Room to the right [stops]; negative: the step advised; None: can't be said.
     room_stops: float | None
     advice: Advice
+    #: Strongest first; None where it was not measured, as in reports of an earlier version.
+    borders: tuple[BorderFinding, ...] | None = None
+    sharpness: Sharpness | None = None
+    cast: Cast | None = None
+    water: WaterArea | None = None
+    look: LookSeen | None = None
+    contrast: Contrast | None = None
+    raw: RawExposure | None = None
