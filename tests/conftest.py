@@ -12,7 +12,21 @@ from collections.abc import Iterator
 import pytest
 from hypothesis import settings
 
+from tests.closing import (
+    pytest_sessionfinish,
+    pytest_terminal_summary,
+    pytest_testnodedown,
+    tell_at_the_end,
+)
 from tests.postgres import PostgresServer, running_postgres
+
+__all__ = [
+    "postgres",
+    "pytest_sessionfinish",
+    "pytest_terminal_summary",
+    "pytest_testnodedown",
+    "tell_at_the_end",
+]
 
 settings.register_profile("same", deadline=None, derandomize=True)
 settings.register_profile("search", deadline=None)

@@ -8,18 +8,17 @@ from collections.abc import Callable, Iterable, Iterator
 import pytest
 
 from bot.runtime.frames import FrameServer
+from tests.closing import TellAtTheEnd
 from tests.hostile.cases import Case, Seen, measure_all, table
 
 #: Measures cases and keeps what was seen for the table.
 Measure = Callable[[Iterable[Case]], list[Seen]]
 
-_ALL_SEEN = pytest.StashKey[list[Seen]]()
-
 
 @pytest.fixture(scope="session")
-def measure(pytestconfig: pytest.Config) -> Iterator[Measure]:
+def measure(tell_at_the_end: TellAtTheEnd) -> Iterator[Measure]:
     """Each file through a real process of its own, two at the same time."""
-    seen = pytestconfig.stash.setdefault(_ALL_SEEN, [])
+    seen: list[Seen] = []
     server = FrameServer(workers=2)
 
     def run(cases: Iterable[Case]) -> list[Seen]:
@@ -31,14 +30,4 @@ def measure(pytestconfig: pytest.Config) -> Iterator[Measure]:
         runner.run(server.start())
         yield run
         runner.run(server.stop())
-
-
-def pytest_terminal_summary(
-    terminalreporter: pytest.TerminalReporter, config: pytest.Config
-) -> None:
-    """Print which kinds of files came to what."""
-    seen = config.stash.get(_ALL_SEEN, [])
-    if seen:
-        terminalreporter.section("hostile files: kinds and outcomes")
-        for line in table(seen):
-            terminalreporter.write_line(line)
+    tell_at_the_end("hostile files: kinds and outcomes", table(seen))

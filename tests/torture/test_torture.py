@@ -7,13 +7,14 @@ from pathlib import Path
 
 import pytest
 
+from tests.closing import TellAtTheEnd
 from tests.torture.torture import SHORT, torture
 
 pytestmark = pytest.mark.server
 
 
-async def test_nothing_is_lost_or_doubled(tmp_path: Path) -> None:
+async def test_nothing_is_lost_or_doubled(tmp_path: Path, tell_at_the_end: TellAtTheEnd) -> None:
     """Four people, kills, a restart of the homeserver, a faulty line; a new plan each run."""
     outcome = await torture(SHORT, random.SystemRandom().randrange(2**32), tmp_path)
-    print(outcome.text())  # noqa: T201  # shown with a failure, with the seed
+    tell_at_the_end("torture", outcome.text().splitlines())
     assert outcome.wrong == []
