@@ -89,7 +89,7 @@ def test_tiny_frames_do_not_fail(side: tuple[int, int]) -> None:
     image = Image.new("RGB", (max(side[0], 40), max(side[1], 40)))
     areas = [
         area(kind, Box(0.1, 0.1, 0.5, 0.5), letter)
-        for letter, kind in zip("ABCD", AreaKind, strict=True)
+        for letter, kind in zip("ABCDE", AreaKind, strict=True)
     ]
     draw_areas(ImageDraw.Draw(image), areas, *side)
     assert np.asarray(image).max() == 255
