@@ -1,0 +1,224 @@
+"""Raw files: the photosites by colour, what they say of the exposure, and a rendering of them."""
+
+from __future__ import annotations
+
+import io
+from collections.abc import Mapping
+from dataclasses import dataclass
+from typing import Final
+
+import cv2
+import numpy as np
+import rawpy
+from numpy.typing import NDArray
+
+from core.errors import FrameFault, UnreadableFrameError
+from core.frame.raw_extents import raw_is_whole
+from core.frame.raw_saturation import Saturation, find_saturation
+
+COLOURS: Final = ("red", "green", "blue")
+_LETTERS: Final = {"R": "red", "G": "green", "B": "blue"}
+
+#: LibRaw's turns to the orientations of Exif (180 degrees, left, right). Source: LibRaw's
+#: documentation of `sizes.flip`, from memory.
+_ORIENTATIONS: Final = {3: 3, 5: 8, 6: 6}
+
+#: Part of the last rows that has one value, from which on it was never read: a decoder leaves
+#: zeros, or what was in its memory, for what a file lacks. Own rule.
+_BLANK_ROWS: Final = 1 / 64
+#: Code of a rendering for what is not saturated at most, so that only saturated photosites count
+#: as clipped where pictures are measured (`core.frame.clipping` begins at 250).
+_BRIGHTEST_CODE: Final = 246
+_SATURATED_CODE: Final = 255
+#: A white balance beyond this is nonsense. Own rule, wide on purpose.
+_HIGHEST_GAIN: Final = 8.0
+#: Largest mosaic pattern [photosites a side]: 6 by 6 is the largest that is sold (from memory).
+_LARGEST_PATTERN: Final = 8
+
+
+@dataclass(frozen=True)
+class Plane:
+    """The photosites at one place of the pattern; `sites` has shape (h, w), uint16."""
+
+    sites: NDArray[np.uint16]
+    black: float
+
+
+@dataclass(frozen=True)
+class RawFrame:
+    """An unpacked raw file.
+
+    Attributes:
+        planes: photosites of each colour, all of one shape, as stored (not turned).
+        saturation: of each colour.
+        gains: white balance of the camera by colour, the lowest 1.
+        orientation: as in Exif, 1 to 8.
+        width, height: of the visible photosites as stored [px].
+        preview: the embedded JPEG, None without one.
+        settings: exposure time [s], f-number, sensitivity and focal length [mm] as LibRaw reads
+            them; 0 where the file does not say.
+    """
+
+    planes: Mapping[str, tuple[Plane, ...]]
+    saturation: Mapping[str, Saturation]
+    gains: Mapping[str, float]
+    orientation: int
+    width: int
+    height: int
+    preview: bytes | None
+    settings: tuple[float, float, float, float]
+
+
+def read_raw(data: bytes, max_pixels: int) -> RawFrame:
+    """Unpack a raw file.
+
+    Only for a process that has decoded no other raw file: what a decoder does not fill may hold
+    another picture.
+
+    Args:
+        data: the whole file.
+        max_pixels: largest picture, width times height.
+
+    Raises:
+        UnreadableFrameError: DAMAGED, KIND_NOT_READ (`raw` 1) or TOO_MANY_PIXELS.
+    """
+    if not raw_is_whole(data):
+        raise UnreadableFrameError(FrameFault.DAMAGED)
+    try:
+        with rawpy.RawPy() as raw:
+            raw.open_buffer(io.BytesIO(data))
+            pixels = raw.sizes.raw_width * raw.sizes.raw_height
+            if pixels > max_pixels:
+                raise UnreadableFrameError(
+                    FrameFault.TOO_MANY_PIXELS, pixels=pixels, limit=max_pixels
+                )
+            raw.unpack()
+            return _frame(raw)
+    except rawpy.LibRawFileUnsupportedError as error:
+        raise UnreadableFrameError(FrameFault.KIND_NOT_READ, raw=1) from error
+
+
+def _frame(raw: rawpy.RawPy) -> RawFrame:
+    planes = _planes(raw)
+    for plane in (plane for same in planes.values() for plane in same):
+        _check_foot(plane.sites)
+    counts = {colour: sum(map(_counts, same)) for colour, same in planes.items()}
+    blacks = {colour: same[0].black for colour, same in planes.items()}
+    return RawFrame(
+        planes=planes,
+        saturation=find_saturation(counts, blacks, float(raw.white_level)),  # type: ignore[arg-type]
+        gains=_gains(raw.camera_whitebalance),
+        orientation=_ORIENTATIONS.get(raw.sizes.flip, 1),
+        width=raw.sizes.width,
+        height=raw.sizes.height,
+        preview=_preview(raw),
+        settings=_settings(raw),
+    )
+
+
+def _planes(raw: rawpy.RawPy) -> dict[str, tuple[Plane, ...]]:
+    """Copies of the photosites by colour; LibRaw's memory goes when the file is closed."""
+    image = raw.raw_image_visible
+    blacks = [float(black) for black in raw.black_level_per_channel]
+    if image.ndim == 3:  # interpolated already, or three layers of photosites
+        return {
+            colour: (Plane(np.ascontiguousarray(image[..., index]), blacks[index]),)
+            for index, colour in enumerate(COLOURS)
+        }
+    if raw.num_colors == 1:
+        grey = (Plane(np.ascontiguousarray(image), blacks[0]),)
+        return dict.fromkeys(COLOURS, grey)
+    pattern = raw.raw_pattern
+    names = [_LETTERS.get(letter) for letter in raw.color_desc.decode("ascii", "replace")]
+    if pattern is None or max(pattern.shape) > _LARGEST_PATTERN or None in names:
+        raise UnreadableFrameError(FrameFault.KIND_NOT_READ, raw=1)
+    return _by_colour(image, pattern, [str(name) for name in names], blacks)
+
+
+def _by_colour(
+    image: NDArray[np.uint16],
+    pattern: NDArray[np.uint8],
+    names: list[str],
+    blacks: list[float],
+) -> dict[str, tuple[Plane, ...]]:
+    """One plane for each place of the pattern, under the colour that lies there."""
+    down, across = pattern.shape
+    height, width = image.shape[0] // down * down, image.shape[1] // across * across
+    planes: dict[str, list[Plane]] = {colour: [] for colour in COLOURS}
+    for row, column in np.ndindex(down, across):
+        index = int(pattern[row, column])
+        sites = np.ascontiguousarray(image[row:height:down, column:width:across])
+        planes[names[index]].append(Plane(sites, blacks[index]))
+    return {colour: tuple(same) for colour, same in planes.items()}
+
+
+def _check_foot(sites: NDArray[np.uint16]) -> None:
+    """Refuse photosites of which the last rows were never read, or none at all."""
+    foot = sites[-max(2, int(_BLANK_ROWS * len(sites))) :]
+    if sites.size == 0 or not foot.any():
+        raise UnreadableFrameError(FrameFault.DAMAGED)
+
+
+def _counts(plane: Plane) -> NDArray[np.int64]:
+    """How often each code occurs, shape (65536,)."""
+    found = cv2.calcHist([plane.sites], [0], None, [65536], [0, 65536])
+    return np.asarray(found.ravel(), np.int64)
+
+
+def _gains(multipliers: list[float]) -> dict[str, float]:
+    """White balance by colour, the lowest 1; all 1 where the file has none or nonsense."""
+    named = dict(zip(COLOURS, (float(value) for value in multipliers[:3]), strict=True))
+    lowest = min(named.values())
+    if lowest <= 0 or max(named.values()) > _HIGHEST_GAIN * lowest:
+        return dict.fromkeys(COLOURS, 1.0)
+    return {colour: value / lowest for colour, value in named.items()}
+
+
+def _preview(raw: rawpy.RawPy) -> bytes | None:
+    try:
+        found = raw.extract_thumb()
+    except rawpy.LibRawError:
+        return None
+    return bytes(found.data) if found.format == rawpy.ThumbFormat.JPEG else None
+
+
+def _settings(raw: rawpy.RawPy) -> tuple[float, float, float, float]:
+    other = raw.other
+    return (
+        float(other.shutter),
+        float(other.aperture),
+        float(other.iso_speed),
+        float(other.focal_len),
+    )
+
+
+def render(frame: RawFrame) -> NDArray[np.uint8]:
+    """A picture with one pixel for each place of the pattern, as stored (not turned).
+
+    The camera's white balance and the sRGB curve (IEC 61966-2-1), no other treatment; a channel
+    is 255 exactly where one of its photosites is saturated.
+
+    Returns:
+        Red, green, blue, shape (h, w, 3).
+    """
+    channels = []
+    for colour in COLOURS:
+        saturation, gain = frame.saturation[colour], frame.gains[colour]
+        made = [
+            _codes(saturation, plane.black, gain)[plane.sites] for plane in frame.planes[colour]
+        ]
+        brightest = made[0]
+        for other in made[1:]:
+            brightest = cv2.max(brightest, other).astype(np.uint8, copy=False)
+        channels.append(brightest)
+    return np.asarray(cv2.merge(channels), np.uint8)
+
+
+def _codes(saturation: Saturation, black: float, gain: float) -> NDArray[np.uint8]:
+    """Code of each value of a photosite, shape (65536,)."""
+    values = np.arange(65536, dtype=np.float64)
+    light = np.clip((values - black) / (saturation.code - black) * gain, 0, 1)
+    curved = np.where(light <= 0.0031308, 12.92 * light, 1.055 * light ** (1 / 2.4) - 0.055)
+    codes = np.rint(curved * _BRIGHTEST_CODE).astype(np.uint8)
+    codes[values >= saturation.clipped_from] = _SATURATED_CODE
+    return codes
