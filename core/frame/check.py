@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
 from typing import Final
 
 import numpy as np
@@ -37,7 +38,8 @@ def check_frame(
         max_bytes: largest file.
 
     Returns:
-        The report, and the upright pixels for drawing, shape (H, W, 3), red, green, blue.
+        The report, and the upright pixels for drawing, shape (H, W, 3), red, green, blue; of a
+        raw file a smaller rendering.
 
     Raises:
         UnreadableFrameError: the file is no picture that can be measured.
@@ -51,8 +53,11 @@ def check_frame(
         jpeg_quality=frame.jpeg_quality,
         brightest=brightest,
     )
-    room_stops, advice = room_and_advice(clipping, brightest)
-    height, width = frame.pixels.shape[:2]
+    raw = frame.raw
+    if raw is not None:  # the rendering counts places of the pattern, the raw its photosites
+        clipping = replace(clipping, share=raw.clipped_share, by_channel=dict(raw.exposure.clipped))
+    room_stops, advice = room_and_advice(clipping, brightest, raw.exposure if raw else None)
+    height, width = (raw.height, raw.width) if raw else frame.pixels.shape[:2]
     report = FrameReport(
         file_kind=frame.file_kind,
         width=width,
@@ -62,11 +67,14 @@ def check_frame(
         clipping=clipping,
         room_stops=room_stops,
         advice=advice,
+        raw=raw.exposure if raw else None,
     )
     return report, frame.pixels
 
 
 def _size_note(frame: DecodedFrame, camera_pixels: tuple[int, int] | None) -> SizeNote:
+    if frame.raw is not None:
+        return SizeNote.FULL
     if frame.reduced:
         return SizeNote.RESIZED
     short, long = sorted(frame.pixels.shape[:2])

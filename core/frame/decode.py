@@ -12,6 +12,7 @@ from typing import Final
 import cv2
 import numpy as np
 import pillow_heif
+import rawpy
 from numpy.typing import NDArray
 from PIL import Image
 from PIL.ImageFile import ImageFile
@@ -20,9 +21,10 @@ from PIL.PngImagePlugin import PngImageFile
 from PIL.TiffImagePlugin import TiffImageFile
 
 from core.errors import FrameFault, UnreadableFrameError
+from core.frame.findings import RawExposure
 from core.frame.heif_boxes import heif_is_whole, lacks_tiles
 from core.frame.jpeg import NotJudgedError, jpeg_pixels, whole_jpeg
-from core.frame.metadata import ExifTags, exif_tags, read_metadata, stated_size
+from core.frame.metadata import ExifTags, completed, exif_tags, read_metadata, stated_size
 from core.frame.pixels import (
     READABLE_MODES,
     SIXTEEN_BIT_MODES,
@@ -32,8 +34,10 @@ from core.frame.pixels import (
     visible,
 )
 from core.frame.png_chunks import png_is_whole
+from core.frame.raw import read_raw, render
+from core.frame.raw_exposure import clipped_share, raw_exposure
 from core.frame.report import FrameMetadata
-from core.frame.sniff import file_kind, has_readable_directory
+from core.frame.sniff import RAW, file_kind, has_readable_directory
 from core.frame.tiff_strips import strips_are_there
 
 #: Largest file that is looked at [bytes]: twice what a homeserver lets through by default
@@ -70,13 +74,29 @@ _QUALITY_50_SUM: Final = 3688
 
 
 @dataclass(frozen=True)
+class RawDecoded:
+    """What only a raw file knows.
+
+    `clipped_share` counts saturated photosites over all, 0 to 1; `width` and `height` are those
+    of the upright frame [px].
+    """
+
+    exposure: RawExposure
+    clipped_share: float
+    width: int
+    height: int
+
+
+@dataclass(frozen=True)
 class DecodedFrame:
     """An upright picture and what its file says.
 
     `pixels` has shape (H, W, 3), red, green, blue, in the file's own codes, 0 to 255.
     `jpeg_quality` is the quality, 1 to 100, whose standard tables are as coarse as this
     file's; None outside JPEG. `reduced` says that there are fewer pixels than the camera
-    took: the file states a larger size, or it was decoded at a smaller scale.
+    took: the file states a larger size, or it was decoded at a smaller scale. A raw file's
+    `pixels` are a rendering of about half its size (255: saturated), and `raw` says what its
+    photosites do.
     """
 
     pixels: NDArray[np.uint8]
@@ -84,6 +104,7 @@ class DecodedFrame:
     metadata: FrameMetadata
     jpeg_quality: int | None
     reduced: bool = False
+    raw: RawDecoded | None = None
 
 
 @dataclass(frozen=True)
@@ -112,7 +133,8 @@ def decode(
         max_bytes: largest file.
 
     Raises:
-        UnreadableFrameError: EMPTY, NOT_A_PICTURE, KIND_NOT_READ (`raw`), DAMAGED,
+        UnreadableFrameError: EMPTY, NOT_A_PICTURE, KIND_NOT_READ (`raw` 1 for a camera's raw file
+            that the decoder does not know, else 0), DAMAGED,
             TOO_MANY_BYTES (`bytes`, `limit`), TOO_MANY_PIXELS (`pixels`, `limit`),
             TOO_SMALL (`width`, `height`, `limit`) or TOO_MUCH_MEMORY.
     """
@@ -122,6 +144,8 @@ def decode(
         with warnings.catch_warnings():
             warnings.simplefilter("ignore")
             kind = file_kind(data)
+            if kind == RAW:
+                return _read_raw(data, max_pixels)
             opened = _READERS[kind](data, max_pixels)
     except UnreadableFrameError:
         raise
@@ -132,12 +156,12 @@ def decode(
 
 
 def _out_of_memory(error: Exception) -> bool:
-    """Whether a reader found no memory, in the ways in which the three of them say it."""
+    """Whether a reader found no memory, in the ways in which each of them says it."""
     if isinstance(error, cv2.error):
         return error.code == cv2.Error.StsNoMem
     # libheif has words only.
     heif = isinstance(error, RuntimeError) and str(error).startswith("Memory allocation error")
-    return heif or isinstance(error, MemoryError)
+    return heif or isinstance(error, MemoryError | rawpy.LibRawUnsufficientMemoryError)
 
 
 def _finished(kind: str, opened: _Opened) -> DecodedFrame:
@@ -240,6 +264,47 @@ def _read_heic(data: bytes, max_pixels: int) -> _Opened:
     # The reader has turned the picture by its container; the Exif orientation is a leftover.
     tags = exif_tags(load_exif) if len(block) <= _LONGEST_EXIF else {}
     return _Opened(shrunk(pixels, halvings), 1, tags, scaled=halvings > 0)
+
+
+def _read_raw(data: bytes, max_pixels: int) -> DecodedFrame:
+    frame = read_raw(data, max_pixels)
+    if min(frame.width, frame.height) < MIN_SIDE_PX:
+        raise UnreadableFrameError(
+            FrameFault.TOO_SMALL, width=frame.width, height=frame.height, limit=MIN_SIDE_PX
+        )
+    preview, preview_tags = _preview(frame.preview)
+    pixels = upright(render(frame), frame.orientation)
+    turned = (pixels.shape[0] > pixels.shape[1]) != (frame.height > frame.width)
+    width, height = (frame.height, frame.width) if turned else (frame.width, frame.height)
+    metadata = read_metadata(preview_tags | dict(exif_tags(lambda: _directory_exif(data))))
+    return DecodedFrame(
+        pixels=pixels,
+        file_kind=RAW,
+        metadata=completed(metadata, **frame.settings._asdict(), taken_at=frame.taken_at),
+        jpeg_quality=None,
+        raw=RawDecoded(
+            raw_exposure(frame, preview), clipped_share(frame), width=width, height=height
+        ),
+    )
+
+
+def _preview(data: bytes | None) -> tuple[NDArray[np.uint8] | None, dict[int, object]]:
+    """The embedded picture as stored, and its tags; none where it is no sound JPEG."""
+    if data is None:
+        return None, {}
+    try:
+        opened = _read_jpeg(data, MAX_PIXELS)
+    except Exception:  # it is only an addition: what is wrong with it harms nothing
+        return None, {}
+    return opened.pixels, dict(opened.tags)
+
+
+def _directory_exif(data: bytes) -> Image.Exif:
+    """Tags of a raw file that is built of TIFF's directories, whatever number it begins with."""
+    exif = Image.Exif()
+    mark = {b"II": b"II*\x00", b"MM": b"MM\x00*"}[data[:2]]
+    exif.load(data if data.startswith(mark) else mark + data[4:])
+    return exif
 
 
 def _tags(image: Image.Image) -> ExifTags:

@@ -164,9 +164,12 @@ class RawExposure:
 
     `room_stops` is how far a channel's brightest body is below saturation [stops, 0 or more];
     `clipped` the share of its photosites that are saturated, 0 to 1. `preview_over_stops` is by
-    how much the embedded preview overstates what is clipped, None without a preview.
+    how much the embedded preview overstates what is clipped, None where that can't be told.
+    `saturation_found` says that the data show where each channel saturates; else what the file
+    states was taken for some.
     """
 
     room_stops: dict[str, float]
     clipped: dict[str, float]
     preview_over_stops: float | None = None
+    saturation_found: bool = False

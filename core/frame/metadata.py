@@ -6,6 +6,7 @@ import math
 import re
 from collections.abc import Callable, Mapping
 from contextlib import suppress
+from dataclasses import replace
 from datetime import date, time
 from typing import Final
 
@@ -171,6 +172,39 @@ def read_metadata(tags: ExifTags) -> FrameMetadata:
     )
 
 
+def completed(
+    metadata: FrameMetadata,
+    *,
+    shutter_s: float,
+    f_number: float,
+    iso: float,
+    focal_mm: float,
+    taken_at: str | None,
+) -> FrameMetadata:
+    """Metadata with what another reader found in the places that are empty.
+
+    Args:
+        metadata: from the tags.
+        shutter_s: exposure time [s]; anything odd counts as not said, as with the next three.
+        f_number: working aperture.
+        iso: sensitivity; without one the other values are a reader's own defaults.
+        focal_mm: focal length [mm].
+        taken_at: local time, ISO 8601.
+    """
+    if _number(iso, _SENSITIVITIES) is None:
+        return metadata
+    said = metadata.settings
+    settings = CameraSettings(
+        shutter_s=said.shutter_s or _number(shutter_s, _TIMES_S),
+        f_number=said.f_number or _number(f_number, _F_NUMBERS),
+        iso=said.iso or iso,
+        focal_mm=said.focal_mm or _number(focal_mm, _FOCALS_MM),
+    )
+    return replace(
+        metadata, settings=settings, taken_at=metadata.taken_at or taken_at, present=True
+    )
+
+
 def stated_size(tags: ExifTags) -> tuple[int, int] | None:
     """Width and height that the camera stamped, as stored [px]; None if missing or odd."""
     width, height = _number(tags.get(_WIDTH), _SIDES_PX), _number(tags.get(_HEIGHT), _SIDES_PX)
@@ -181,6 +215,8 @@ def _shutter_s(tags: ExifTags) -> float | None:
     """Exposure time [s]; APEX: 2 to the power of -Tv (CIPA DC-008, annex C)."""
     stated = _number(tags.get(_EXPOSURE_TIME), _TIMES_S)
     apex = _number(tags.get(_TIME_VALUE), (-17.0, 20.0))
+    if apex == 0 and _EXPOSURE_TIME in tags:  # a field of zeros beside a time of zero, not 1 s
+        apex = None
     return stated if stated is not None or apex is None else 2.0**-apex
 
 

@@ -5,7 +5,7 @@ from __future__ import annotations
 import io
 from collections.abc import Mapping
 from dataclasses import dataclass
-from typing import Final
+from typing import Final, NamedTuple
 
 import cv2
 import numpy as np
@@ -44,6 +44,15 @@ class Plane:
     black: float
 
 
+class RawSettings(NamedTuple):
+    """Exposure time [s], f-number, sensitivity and focal length [mm]; 0: not said."""
+
+    shutter_s: float
+    f_number: float
+    iso: float
+    focal_mm: float
+
+
 @dataclass(frozen=True)
 class RawFrame:
     """An unpacked raw file.
@@ -55,8 +64,8 @@ class RawFrame:
         orientation: as in Exif, 1 to 8.
         width, height: of the visible photosites as stored [px].
         preview: the embedded JPEG, None without one.
-        settings: exposure time [s], f-number, sensitivity and focal length [mm] as LibRaw reads
-            them; 0 where the file does not say.
+        settings: as LibRaw reads them; 0 where the file does not say.
+        taken_at: local time, ISO 8601; None where LibRaw reads none.
     """
 
     planes: Mapping[str, tuple[Plane, ...]]
@@ -66,7 +75,8 @@ class RawFrame:
     width: int
     height: int
     preview: bytes | None
-    settings: tuple[float, float, float, float]
+    settings: RawSettings
+    taken_at: str | None
 
 
 def read_raw(data: bytes, max_pixels: int) -> RawFrame:
@@ -113,6 +123,7 @@ def _frame(raw: rawpy.RawPy) -> RawFrame:
         height=raw.sizes.height,
         preview=_preview(raw),
         settings=_settings(raw),
+        taken_at=_taken_at(raw),
     )
 
 
@@ -182,14 +193,20 @@ def _preview(raw: rawpy.RawPy) -> bytes | None:
     return bytes(found.data) if found.format == rawpy.ThumbFormat.JPEG else None
 
 
-def _settings(raw: rawpy.RawPy) -> tuple[float, float, float, float]:
+def _settings(raw: rawpy.RawPy) -> RawSettings:
     other = raw.other
-    return (
-        float(other.shutter),
+    return RawSettings(
+        float(other.shutter_speed),
         float(other.aperture),
         float(other.iso_speed),
-        float(other.focal_len),
+        float(other.focal_length),
     )
+
+
+def _taken_at(raw: rawpy.RawPy) -> str | None:
+    """LibRaw says 1970 where it found nothing."""
+    stamp = raw.other.timestamp
+    return None if stamp is None or stamp.year <= 1970 else str(stamp.isoformat())
 
 
 def render(frame: RawFrame) -> NDArray[np.uint8]:
@@ -220,5 +237,4 @@ def _codes(saturation: Saturation, black: float, gain: float) -> NDArray[np.uint
     light = np.clip((values - black) / (saturation.code - black) * gain, 0, 1)
     curved = np.where(light <= 0.0031308, 12.92 * light, 1.055 * light ** (1 / 2.4) - 0.055)
     codes = np.rint(curved * _BRIGHTEST_CODE).astype(np.uint8)
-    codes[values >= saturation.clipped_from] = _SATURATED_CODE
-    return codes
+    return np.where(values >= saturation.clipped_from, _SATURATED_CODE, codes).astype(np.uint8)

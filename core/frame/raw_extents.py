@@ -102,7 +102,8 @@ def _directories(data: bytes) -> Iterator[dict[int, object]]:
         tags, after = _directory(data, at)
         yield tags
         below = tags.get(_SUB_DIRECTORIES, ())
-        waiting += [int(one) for one in (below if isinstance(below, tuple) else (below,))]  # type: ignore[call-overload]
+        several = below if isinstance(below, tuple) else (below,)
+        waiting += [one for one in several if isinstance(one, int)]
         waiting.append(after)
 
 

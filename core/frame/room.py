@@ -8,6 +8,7 @@ from typing import Final
 import numpy as np
 from numpy.typing import NDArray
 
+from core.frame.findings import RawExposure
 from core.frame.histogram import code_counts, percentile_code
 from core.frame.kinds import TOLERABLE_SHARE, TOLERABLE_WIDTH
 from core.frame.pixels import halvings_to, shrunk
@@ -42,7 +43,7 @@ _CHANNELS: Final = 3
 
 
 def room_and_advice(
-    clipping: Clipping, brightest: NDArray[np.uint8]
+    clipping: Clipping, brightest: NDArray[np.uint8], raw: RawExposure | None = None
 ) -> tuple[float | None, Advice]:
     """Room to the right and what to do next.
 
@@ -54,10 +55,11 @@ def room_and_advice(
     Args:
         clipping: of the frame.
         brightest: the largest code of each pixel, shape (H, W).
+        raw: what the photosites say, when the frame is a raw file: its room is the sensor's own.
 
     Returns:
-        Stops, positive: room, 0 to 2; negative: the step down that is advised; None: can't be
-        said. And the advice that goes with it.
+        Stops, positive: room, 0 to 2 (from a raw 0 to 6); negative: the step down that is
+        advised; None: can't be said. And the advice that goes with it.
     """
     deciding = [area for area in clipping.areas if _matters(area)]
     kinds = {area.kind for area in deciding}
@@ -69,7 +71,7 @@ def room_and_advice(
         return None, Advice.REFRAME
     if AreaKind.SPARKLE in kinds:
         return -_STEP_SMALL_STOPS, Advice.DARKER
-    room_stops = measured_room_stops(brightest)
+    room_stops = measured_room_stops(brightest) if raw is None else min(raw.room_stops.values())
     return room_stops, Advice.BRIGHTER if room_stops >= _CLICK_STOPS else Advice.KEEP
 
 

@@ -10,6 +10,9 @@ from PIL.TiffImagePlugin import ImageFileDirectory_v2
 
 from core.errors import FrameFault, UnreadableFrameError
 
+#: The kind of all cameras' raw files.
+RAW: Final = "raw"
+
 #: First bytes of the kinds that are read. Sources: ITU-T T.81 (JPEG), W3C PNG 3rd ed. section 5.2,
 #: TIFF 6.0 section 2 (43 instead of 42: BigTIFF); from memory.
 _READ: Final = (
@@ -22,7 +25,7 @@ _READ: Final = (
 )
 
 #: First bytes of raw files that are no TIFF; the marks that their makers chose, from memory.
-_RAW: Final = (
+_RAW_STARTS: Final = (
     b"IIRO",
     b"IIRS",
     b"MMOR",
@@ -71,23 +74,21 @@ _RAW_COMPRESSION: Final = frozenset({32767, 34713, 65000, 65535})
 
 
 def file_kind(data: bytes) -> str:
-    """Kind of a file that can be read: "JPEG", "PNG", "TIFF" or "HEIC".
+    """Kind of a file that can be read: "JPEG", "PNG", "TIFF", "HEIC" or "raw".
 
     Raises:
-        UnreadableFrameError: EMPTY, NOT_A_PICTURE, or KIND_NOT_READ; the last with `raw` 1 for a
-            camera's raw file and 0 for another known kind of picture.
+        UnreadableFrameError: EMPTY, NOT_A_PICTURE, or KIND_NOT_READ (`raw` 0) for another known
+            kind of picture.
     """
     if not data:
         raise UnreadableFrameError(FrameFault.EMPTY)
     for start, kind in _READ:
         if data.startswith(start):
-            if kind == "TIFF" and _is_raw_tiff(data):
-                raise UnreadableFrameError(FrameFault.KIND_NOT_READ, raw=1)
-            return kind
+            return RAW if kind == "TIFF" and _is_raw_tiff(data) else kind
     if data[4:8] == b"ftyp":
         return _base_media_kind(data)
-    if data.startswith(_RAW):
-        raise UnreadableFrameError(FrameFault.KIND_NOT_READ, raw=1)
+    if data.startswith(_RAW_STARTS):
+        return RAW
     if data.startswith(_OTHER_PICTURES) or (data[:4] == b"RIFF" and data[8:12] == b"WEBP"):
         raise UnreadableFrameError(FrameFault.KIND_NOT_READ, raw=0)
     raise UnreadableFrameError(FrameFault.NOT_A_PICTURE)
@@ -106,7 +107,7 @@ def _base_media_kind(data: bytes) -> str:
     length = min(int.from_bytes(data[:4], "big"), 512)  # a real brand list is far shorter
     brands = [data[8:12], *(data[at : at + 4] for at in range(16, length, 4))]
     if brands[0] == _RAW_BRAND:
-        raise UnreadableFrameError(FrameFault.KIND_NOT_READ, raw=1)
+        return RAW
     if _AVIF_BRANDS.intersection(brands):
         raise UnreadableFrameError(FrameFault.KIND_NOT_READ, raw=0)
     if (_HEIF_BRANDS | _HEIF_STRUCTURE_BRANDS).intersection(brands):

@@ -1,0 +1,123 @@
+"""What the photosites of a raw say: room, clipped shares, and how far its preview is off."""
+
+from __future__ import annotations
+
+import math
+from typing import Final
+
+import cv2
+import numpy as np
+from numpy.typing import NDArray
+
+from core.frame.findings import RawExposure
+from core.frame.pixels import halvings_to
+from core.frame.raw import COLOURS, Plane, RawFrame
+from core.frame.raw_saturation import Saturation
+
+#: Averaged to about this long side [px], points of sparkle vanish in what surrounds them. Own rule.
+_BODY_SIDE_PX: Final = 400
+#: What this part of the blocks does not exceed is the brightest body: sparkle of 0.1 % of the
+#: frame does no harm (own rule).
+_BODY_SHARE: Final = 0.999
+#: Room that is told at most [stops]; further down the noise of black decides. Own rule.
+_MOST_ROOM_STOPS: Final = 6.0
+#: The preview's clipped share must lie between these to be compared: below, single pixels
+#: decide, above, hardly anything is left to compare. Own rules.
+_PREVIEW_SHARES: Final = (2e-4, 0.6)
+#: A smaller preview averages small clipped places away [px, long side]. Own rule.
+_SMALLEST_PREVIEW_PX: Final = 640
+
+
+def raw_exposure(
+    frame: RawFrame,
+    preview: NDArray[np.uint8] | None = None,
+    preview_level: int = 252,
+) -> RawExposure:
+    """Room to the right and clipped share of each colour, from the photosites.
+
+    Args:
+        frame: unpacked.
+        preview: the decoded embedded picture, as stored (not turned), shape (H, W, 3).
+        preview_level: code from which its pixels count as clipped.
+    """
+    return RawExposure(
+        room_stops={
+            colour: _room_stops(frame.planes[colour], frame.saturation[colour])
+            for colour in COLOURS
+        },
+        clipped={
+            colour: _clipped(frame.planes[colour], frame.saturation[colour]) for colour in COLOURS
+        },
+        preview_over_stops=None if preview is None else _over(frame, preview, preview_level),
+        saturation_found=all(frame.saturation[colour].found for colour in COLOURS),
+    )
+
+
+def clipped_share(frame: RawFrame) -> float:
+    """Share of all photosites that are saturated, 0 to 1."""
+    clipped = sites = 0.0
+    for colour in COLOURS:
+        for plane in frame.planes[colour]:
+            part = float(np.count_nonzero(_saturated(plane, frame.saturation[colour])))
+            clipped, sites = clipped + part, sites + plane.sites.size
+    return clipped / sites
+
+
+def _saturated(plane: Plane, saturation: Saturation) -> NDArray[np.bool_]:
+    return np.asarray(plane.sites >= saturation.clipped_from, np.bool_)
+
+
+def _clipped(planes: tuple[Plane, ...], saturation: Saturation) -> float:
+    sites = sum(plane.sites.size for plane in planes)
+    return sum(int(np.count_nonzero(_saturated(plane, saturation))) for plane in planes) / sites
+
+
+def _room_stops(planes: tuple[Plane, ...], saturation: Saturation) -> float:
+    """Distance of the brightest body of a colour from saturation [stops]."""
+    levels = []
+    for plane in planes:
+        halvings = halvings_to(max(plane.sites.shape), _BODY_SIDE_PX)
+        blocks = _shrunk(plane.sites, halvings).astype(np.float32) - plane.black
+        levels.append(float(np.quantile(blocks, _BODY_SHARE)) / (saturation.code - plane.black))
+    level = max(*levels, 2.0**-_MOST_ROOM_STOPS)
+    return min(max(0.0, -math.log2(level)), _MOST_ROOM_STOPS)
+
+
+def _shrunk(sites: NDArray[np.uint16], halvings: int) -> NDArray[np.uint16]:
+    """As `pixels.shrunk`, of 16 bits."""
+    for _ in range(halvings):
+        height, width = sites.shape[0] // 2, sites.shape[1] // 2
+        half = cv2.resize(
+            sites[: 2 * height, : 2 * width], (width, height), interpolation=cv2.INTER_AREA
+        )
+        sites = np.asarray(half, np.uint16)
+    return sites
+
+
+def _over(frame: RawFrame, preview: NDArray[np.uint8], level: int) -> float | None:
+    """By how much the preview overstates what is clipped [stops, 0 or more]; None: can't be told.
+
+    The preview shows a share of the frame as clipped. The light that the same share of the
+    photosites reaches is where the preview clips; its distance from saturation is the answer.
+    """
+    if max(preview.shape) < _SMALLEST_PREVIEW_PX:
+        return None
+    shown = float(np.count_nonzero(preview.max(axis=2) >= level)) / preview[..., 0].size
+    if not _PREVIEW_SHARES[0] <= shown <= _PREVIEW_SHARES[1]:
+        return None
+    brightest: NDArray[np.float32] | None = None
+    for colour in COLOURS:
+        saturation = frame.saturation[colour]
+        for plane in frame.planes[colour]:
+            light = _light(plane, saturation, preview.shape[1])
+            brightest = light if brightest is None else np.maximum(brightest, light)
+    reached = float(np.quantile(np.asarray(brightest), 1 - shown))
+    return max(0.0, -math.log2(max(reached, 2.0**-_MOST_ROOM_STOPS)))
+
+
+def _light(plane: Plane, saturation: Saturation, width: int) -> NDArray[np.float32]:
+    """Light of a plane at about the preview's size, 1 at saturation."""
+    halvings = max(0, round(math.log2(plane.sites.shape[1] / width)))
+    small = _shrunk(plane.sites, halvings).astype(np.float32)
+    light = (small - plane.black) / (saturation.code - plane.black)
+    return np.asarray(np.minimum(light, 1.0), np.float32)
