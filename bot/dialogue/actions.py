@@ -2,11 +2,16 @@
 
 from __future__ import annotations
 
-from typing import Annotated, Literal
+from typing import Annotated, Final, Literal
 
 from pydantic import AwareDatetime, BaseModel, ConfigDict, Field
 
-from bot.dialogue.events import MediaRef
+from bot.dialogue.events import MeasuredKind, MediaRef
+from core.water import Look
+
+#: Frames that are measured together, at most: a ladder has six, an average more; each costs the
+#: memory of its pixels until all are there (own rule).
+MOST_TOGETHER: Final = 12
 
 
 class _Frozen(BaseModel):
@@ -62,6 +67,62 @@ class CheckFrame(_Frozen):
     media: MediaRef
     #: Long and short side of the person's camera in pixels, when known.
     camera_pixels: tuple[int, int] | None = None
+    #: Where the person said that the water is (cells A1 to D4), and along which axis it flows:
+    #: from the horizontal, anticlockwise [deg]. Without either it is looked for.
+    water_cells: tuple[str, ...] = ()
+    axis_deg: float | None = None
+    #: By how much previews of this camera overstate what is clipped [stops], once learned.
+    preview_over_stops: float | None = None
+
+
+class FrameRef(_Frozen):
+    """A frame that was shared before, and where its file still lies."""
+
+    event_id: str
+    media: MediaRef
+
+
+class MeasureOptions(_Frozen):
+    """What is known or wished for when frames are measured again; all may be left out.
+
+    `water_cells` and `axis_deg` are as in CheckFrame. `share_per_s` is how far the water runs in
+    a second, over the side of the frame along the flow [1/s], where the walk knows it: times the
+    shutter time it is a frame's share. `times_s` are the times to illustrate [s]. `leaf` is the
+    place of the short frame for the leaves among the frames, from 0.
+    """
+
+    wished: Look | None = None
+    times_s: tuple[float, ...] = ()
+    water_cells: tuple[str, ...] = ()
+    axis_deg: float | None = None
+    share_per_s: float | None = None
+    leaf: int | None = None
+    camera_pixels: tuple[int, int] | None = None
+    preview_over_stops: float | None = None
+
+
+class MeasureFrames(_Frozen):
+    """Measure frames together, or one once more; the answer is a FramesMeasured event.
+
+    `compare` lays frames of one view on each other; `average` makes one of them; `illustrate`
+    draws the water of one at other times; `grid` draws the cells onto one; `recheck` checks one
+    again with other options.
+    """
+
+    kind: Literal["measure_frames"] = "measure_frames"
+    what: MeasuredKind
+    frames: tuple[FrameRef, ...] = Field(min_length=1, max_length=MOST_TOGETHER)
+    options: MeasureOptions = MeasureOptions()
+
+
+class CancelMeasuring(_Frozen):
+    """End what is being measured for this conversation, or waits for it; nothing is answered.
+
+    With `frame_event_ids` only what has one of these frames ends.
+    """
+
+    kind: Literal["cancel_measuring"] = "cancel_measuring"
+    frame_event_ids: tuple[str, ...] = ()
 
 
 class CardLine(_Frozen):
@@ -98,7 +159,7 @@ class CancelTimer(_Frozen):
 
 
 class DropFrame(_Frozen):
-    """Delete a shared frame, its pictures and its pending check."""
+    """Delete a shared frame, all pictures that show it, and whatever measures it."""
 
     kind: Literal["drop_frame"] = "drop_frame"
     frame_event_id: str
@@ -118,6 +179,15 @@ class TellData(_Frozen):
 
 
 Action = Annotated[
-    Say | CheckFrame | DrawCard | SetTimer | CancelTimer | DropFrame | ForgetPerson | TellData,
+    Say
+    | CheckFrame
+    | MeasureFrames
+    | CancelMeasuring
+    | DrawCard
+    | SetTimer
+    | CancelTimer
+    | DropFrame
+    | ForgetPerson
+    | TellData,
     Field(discriminator="kind"),
 ]

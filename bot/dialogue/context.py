@@ -6,7 +6,7 @@ from typing import Final
 
 from pydantic import AwareDatetime, BaseModel, ConfigDict, Field
 
-from bot.dialogue.events import Origin
+from bot.dialogue.events import MediaRef, Origin
 from bot.dialogue.facts import Facts, Units
 from bot.dialogue.lateness import Seen
 from bot.dialogue.states import State
@@ -184,6 +184,9 @@ class Conversation(_Stored):
     shared: dict[str, Shared] = Field(default_factory=dict)
     #: Frames under way or measured: event id of the frame by time, newest last.
     frames: tuple[str, ...] = ()
+    #: Where the files of these frames lie, and their keys, to measure them again: by event id.
+    #: It goes with the frame, and after the same time as stored pictures.
+    media: dict[str, MediaRef] = Field(default_factory=dict)
     #: A measured frame that waits for an answer (is it a screen? water or sky?).
     report: FrameReport | None = None
     #: Name of its marked picture while it has not been shown.

@@ -14,6 +14,7 @@ from bot.dialogue.events import (
     Event,
     FrameChecked,
     FrameReceived,
+    FramesMeasured,
     Origin,
     OtherReceived,
     PlaceReceived,
@@ -87,6 +88,8 @@ def _answer(turn: Turn, event: Event) -> None:
             _shared_while_held(turn, event)
         case FrameChecked():
             frames.checked(turn, event)
+        case FramesMeasured():
+            pass  # nothing asks for it so far
         case TimerFired():
             arrive.timer_fired(turn, event)
         case _ if event.origin.addressed:
@@ -94,7 +97,7 @@ def _answer(turn: Turn, event: Event) -> None:
 
 
 def _shared_while_held(
-    turn: Turn, event: FrameChecked | TimerFired | PlaceReceived | OtherReceived
+    turn: Turn, event: FrameChecked | FramesMeasured | TimerFired | PlaceReceived | OtherReceived
 ) -> None:
     """In an emergency a location helps; results and reminders stay unsaid."""
     match event:

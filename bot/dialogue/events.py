@@ -3,11 +3,12 @@
 from __future__ import annotations
 
 from datetime import datetime
-from typing import Annotated, Literal
+from typing import Annotated, Literal, TypeAlias
 
 from pydantic import AwareDatetime, BaseModel, ConfigDict, Field
 
 from core.errors import FrameFault
+from core.frame.comparison import Comparison
 from core.frame.report import FrameReport
 
 
@@ -48,6 +49,9 @@ class MediaRef(_Frozen):
     stated_bytes: int | None = None
     #: Key, iv and hashes of an encrypted attachment as its event gives them, else None.
     encryption: dict[str, object] | None = None
+    #: When it was shared; set where it is kept, so that address and key go when their time is
+    #: over.
+    shared_at: AwareDatetime | None = None
 
 
 class TextReceived(_Frozen):
@@ -117,6 +121,44 @@ class FrameChecked(_Frozen):
     picture: str | None = None
 
 
+#: What can be asked of frames that were shared before.
+MeasuredKind: TypeAlias = Literal["compare", "average", "illustrate", "grid", "recheck"]
+
+
+class NamedPicture(_Frozen):
+    """A stored picture: its name, what it shows, and of which of the frames (from 0), if of one.
+
+    `shows` names what it is for: "whole", "water", "leaves", "average", "illustration", "grid",
+    "marked"; the words for it are the dialogue's.
+    """
+
+    name: str
+    shows: str
+    frame: int | None = None
+
+
+class FramesMeasured(_Frozen):
+    """The result of measuring frames together or again; legal in every state.
+
+    `frame_event_ids` are the frames that could be read, in the order in which they were asked
+    for: places in `comparison` and in `pictures` count along it. `left_out` says what was wrong
+    with the others. With a `fault` there is no result at all.
+    """
+
+    kind: Literal["frames_measured"] = "frames_measured"
+    origin: Origin
+    what: MeasuredKind
+    frame_event_ids: tuple[str, ...]
+    left_out: dict[str, FrameFault] = Field(default_factory=dict)
+    comparison: Comparison | None = None
+    #: For a recheck, as of a first check.
+    report: FrameReport | None = None
+    #: To be shown in this order.
+    pictures: tuple[NamedPicture, ...] = ()
+    fault: FrameFault | None = None
+    fault_numbers: dict[str, float] = Field(default_factory=dict)
+
+
 class TimerFired(_Frozen):
     """A reminder that came due."""
 
@@ -133,6 +175,7 @@ Event = Annotated[
     | OtherReceived
     | Withdrawn
     | FrameChecked
+    | FramesMeasured
     | TimerFired,
     Field(discriminator="kind"),
 ]
