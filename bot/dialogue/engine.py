@@ -86,14 +86,18 @@ def _answer(turn: Turn, event: Event) -> None:
             _frame(turn, event)
         case _ if emergency.is_held(turn):
             _shared_while_held(turn, event)
-        case FrameChecked():
-            frames.checked(turn, event)
-        case FramesMeasured():
-            pass  # nothing asks for it so far
+        case FrameChecked() | FramesMeasured():
+            _measured(turn, event)
         case TimerFired():
             arrive.timer_fired(turn, event)
         case _ if event.origin.addressed:
             _shared(turn, event)
+
+
+def _measured(turn: Turn, event: FrameChecked | FramesMeasured) -> None:
+    """A result: of one frame, or of several together."""
+    if isinstance(event, FrameChecked):
+        frames.checked(turn, event)
 
 
 def _shared_while_held(
