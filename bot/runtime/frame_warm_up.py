@@ -1,9 +1,17 @@
-"""Lets OpenCV build its tables in the fork server, once; to be imported there only."""
+"""Lets the libraries finish loading in the fork server, once; to be imported there only."""
 
 from __future__ import annotations
 
 import cv2
 import numpy as np
+
+# numpy loads these when they are first used, and a confined process can open no file.
+import numpy.fft
+import numpy.linalg
+import numpy.ma
+import numpy.random
+
+__all__ = ["cv2", "numpy"]
 
 # The first conversion to L*a*b* builds tables for 0.17 s (measured), which each process of a file
 # would otherwise do anew. One black pixel is nobody's picture.

@@ -11,6 +11,7 @@ from numpy.typing import NDArray
 from core.frame.clipping import find_clipping
 from core.frame.decode import MAX_BYTES, MAX_PIXELS, DecodedFrame, decode
 from core.frame.histogram import brightest_channel
+from core.frame.raw import SATURATED_CODE
 from core.frame.report import FrameReport, SizeNote
 from core.frame.room import room_and_advice
 
@@ -52,6 +53,7 @@ def check_frame(
         resized=note is SizeNote.RESIZED,
         jpeg_quality=frame.jpeg_quality,
         brightest=brightest,
+        level=SATURATED_CODE if frame.raw else None,
     )
     raw = frame.raw
     if raw is not None:  # the rendering counts places of the pattern, the raw its photosites

@@ -45,6 +45,7 @@ def find_clipping(
     resized: bool = False,
     jpeg_quality: int | None = None,
     brightest: NDArray[np.uint8] | None = None,
+    level: int | None = None,
 ) -> Clipping:
     """Find what is clipped and tell sparkle, white water and sky gaps apart.
 
@@ -56,11 +57,13 @@ def find_clipping(
         resized: the picture is smaller than the camera's.
         jpeg_quality: 1 to 100, None for files without loss.
         brightest: what `brightest_channel` gives for `pixels`, when it has been asked already.
+        level: code from which a pixel is clipped, where it is known; else it is found.
     """
     if brightest is None:
         brightest = brightest_channel(pixels)
     counts = code_counts(brightest)
-    level = clipping_level(counts, resized=resized, jpeg_quality=jpeg_quality)
+    if level is None:
+        level = clipping_level(counts, resized=resized, jpeg_quality=jpeg_quality)
     clipped = int(counts[level:].sum())
     if clipped == 0:
         return Clipping(0.0, dict.fromkeys(_CHANNELS, 0.0))

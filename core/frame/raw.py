@@ -26,10 +26,10 @@ _ORIENTATIONS: Final = {3: 3, 5: 8, 6: 6}
 #: Part of the last rows that has one value, from which on it was never read: a decoder leaves
 #: zeros, or what was in its memory, for what a file lacks. Own rule.
 _BLANK_ROWS: Final = 1 / 64
-#: Code of a rendering for what is not saturated at most, so that only saturated photosites count
-#: as clipped where pictures are measured (`core.frame.clipping` begins at 250).
+#: Code of a rendering for what is not saturated at most: clearly less, in what is averaged too.
 _BRIGHTEST_CODE: Final = 246
-_SATURATED_CODE: Final = 255
+#: Code of a rendering for what is saturated.
+SATURATED_CODE: Final = 255
 #: A white balance beyond this is nonsense. Own rule, wide on purpose.
 _HIGHEST_GAIN: Final = 8.0
 #: Largest mosaic pattern [photosites a side]: 6 by 6 is the largest that is sold (from memory).
@@ -237,4 +237,4 @@ def _codes(saturation: Saturation, black: float, gain: float) -> NDArray[np.uint
     light = np.clip((values - black) / (saturation.code - black) * gain, 0, 1)
     curved = np.where(light <= 0.0031308, 12.92 * light, 1.055 * light ** (1 / 2.4) - 0.055)
     codes = np.rint(curved * _BRIGHTEST_CODE).astype(np.uint8)
-    return np.where(values >= saturation.clipped_from, _SATURATED_CODE, codes).astype(np.uint8)
+    return np.where(values >= saturation.clipped_from, SATURATED_CODE, codes).astype(np.uint8)

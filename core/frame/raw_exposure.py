@@ -26,6 +26,9 @@ _MOST_ROOM_STOPS: Final = 6.0
 _PREVIEW_SHARES: Final = (2e-4, 0.6)
 #: A smaller preview averages small clipped places away [px, long side]. Own rule.
 _SMALLEST_PREVIEW_PX: Final = 640
+#: Share of the frame that must lie in the last stop below saturation: where nothing is nearly
+#: clipped, a preview can't show where it begins to be. Own rule.
+_NEARLY: Final = 1e-2
 
 
 def raw_exposure(
@@ -111,7 +114,10 @@ def _over(frame: RawFrame, preview: NDArray[np.uint8], level: int) -> float | No
         for plane in frame.planes[colour]:
             light = _light(plane, saturation, preview.shape[1])
             brightest = light if brightest is None else np.maximum(brightest, light)
-    reached = float(np.quantile(np.asarray(brightest), 1 - shown))
+    light = np.asarray(brightest)
+    if np.count_nonzero((light > 0.5) & (light < 1)) < _NEARLY * light.size:
+        return None
+    reached = float(np.quantile(light, 1 - shown))
     return max(0.0, -math.log2(max(reached, 2.0**-_MOST_ROOM_STOPS)))
 
 

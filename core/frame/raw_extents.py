@@ -15,11 +15,10 @@ from core.frame.tiff_strips import strips_are_there
 _SUB_DIRECTORIES: Final = 330
 _WIDTH: Final = 256
 _DATA: Final = frozenset({273, 324})  # strips, tiles
-_EMBEDDED_JPEG: Final = (513, 514)  # start, length
 
 #: More directories than this no camera writes. Own rule.
 _MOST_DIRECTORIES: Final = 32
-#: Bytes at the end of a box that may be missing in a base media file: none.
+#: Length and name of a box [bytes].
 _BOX_HEADER: Final = 8
 
 #: Start of a file with lengths of its parts at fixed places: picture, directory, photosites as
@@ -74,19 +73,10 @@ def _boxes_are_there(data: bytes) -> bool:
 
 def _directories_are_there(data: bytes) -> bool:
     for tags in _directories(data):
-        if not strips_are_there_if_any(tags, len(data)):
-            return False
-        start, length = (tags.get(tag) for tag in _EMBEDDED_JPEG)
-        if isinstance(start, int) and isinstance(length, int) and start + length > len(data):
+        has_pixels = _WIDTH in tags and _DATA.intersection(tags)
+        if has_pixels and not strips_are_there(tags, len(data)):
             return False
     return True
-
-
-def strips_are_there_if_any(tags: dict[int, object], file_bytes: int) -> bool:
-    """What `strips_are_there` says of a directory with pixels; True for one without."""
-    if _WIDTH not in tags or not _DATA.intersection(tags):
-        return True
-    return strips_are_there(tags, file_bytes)
 
 
 def _directories(data: bytes) -> Iterator[dict[int, object]]:
@@ -119,7 +109,7 @@ def _directory(data: bytes, at: int) -> tuple[dict[int, object], int]:
         with warnings.catch_warnings():
             warnings.simplefilter("ignore")
             directory.load(stream)
-        wanted = (*_DATA, *_EMBEDDED_JPEG, _WIDTH, 257, 258, 259, 277, 278, 279, 284, 322, 323, 325)
+        wanted = (*_DATA, _WIDTH, 257, 258, 259, 277, 278, 279, 284, 322, 323, 325)
         tags = {tag: directory[tag] for tag in (*wanted, _SUB_DIRECTORIES) if tag in directory}
     except Exception:  # a hostile directory breaks the reader in many ways
         return tags, 0

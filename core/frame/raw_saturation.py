@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import math
 from collections.abc import Mapping
 from dataclasses import dataclass
 from typing import Final
@@ -9,10 +10,10 @@ from typing import Final
 import numpy as np
 from numpy.typing import NDArray
 
-#: Saturated photosites spread over this part of the range at most: between single codes of some
-#: cameras and the noise of others. Measured on a real raw whose lamps end between 3797 and 3868
-#: of a stated 4095 (codes above black), which is 2 %; own rule.
-_SPREAD: Final = 0.02
+#: Saturated photosites lie within this part of the range at most: between single codes of some
+#: cameras and the noise of others. A real raw that states 4095 ends in a pile whose middle is
+#: 3817 with a spread of 12 codes; own rule.
+_PILE_WIDTH: Final = 0.02
 #: So much more often than the codes below it must a pile be hit. The tail of a scene falls off;
 #: the real raw above shows a ratio of 50. Own rule.
 _PILE_OVER_BELOW: Final = 3.0
@@ -20,13 +21,16 @@ _PILE_OVER_BELOW: Final = 3.0
 _PILE_SITES: Final = 24
 #: Share of the photosites of a colour above the pile that do not count: hot ones. Own rule.
 _HOT: Final = 1e-5
-#: A pile on one single code is a clip even where the file states something else. Own rule.
-_ONE_CODE: Final = 0.8
-#: A soft pile counts near the stated white level (real files state up to 8 % too much), or where
-#: two colours agree; an evenly lit white board makes a pile of another height in each colour,
-#: since a sensor sees it in unequal parts. Own rules.
+#: Spreads below the middle of a pile from which on a photosite counts as saturated. Own rule.
+_SPREADS: Final = 4.0
+#: A pile counts when it lies as near the stated white level as this (real files state up to 8 %
+#: too much): an evenly lit white surface makes a pile too, at any height. Own rule.
 _NEAR_STATED: Final = 0.85
-_AGREE: Final = 0.02
+#: Where another colour ends near the stated level, this one may end lower: some files hold
+#: colours that were scaled before they were written. Own rule.
+_SCALED: Final = 0.7
+#: The highest numbers of 10 to 16 bits, which converters of cameras have.
+_WORDS: Final = frozenset(2**bits - 1 for bits in range(10, 17))
 
 
 @dataclass(frozen=True)
@@ -45,9 +49,8 @@ class Saturation:
 
 @dataclass(frozen=True)
 class _Pile:
-    first: int
+    clipped_from: float
     middle: float
-    on_one_code: bool
 
 
 def find_saturation(
@@ -60,7 +63,7 @@ def find_saturation(
     the stated white level counts, when the data stay below it, or else the whole word.
 
     Args:
-        counts: how often each code occurs, by colour, shape (codes,).
+        counts: how often each code occurs, by colour, shape (codes,); none is empty.
         blacks: black level by colour [code].
         stated_white: white level of the file [code].
     """
@@ -69,16 +72,25 @@ def find_saturation(
         for colour, found in counts.items()
         if (pile := _pile(found, blacks[colour])) is not None
     }
-    sure = {
-        colour: pile
+    highest = max(int(np.flatnonzero(found)[-1]) for found in counts.values())
+    heights = {
+        colour: 1.0
+        if _fills_a_word(pile)
+        else (pile.middle - blacks[colour]) / max(stated_white - blacks[colour], 1.0)
         for colour, pile in piles.items()
-        if _is_sure(colour, pile, piles, blacks[colour], stated_white)
     }
-    highest = max((int(np.flatnonzero(found)[-1]) for found in counts.values()), default=0)
+    if stated_white < _NEAR_STATED * highest:  # nonsense is stated
+        heights = dict.fromkeys(piles, 1.0)
+    anywhere = any(height >= _NEAR_STATED for height in heights.values())
+    sure = {
+        colour: piles[colour]
+        for colour, height in heights.items()
+        if anywhere and height >= _SCALED
+    }
     fallback = _fallback(sure, stated_white, highest)
     return {
         colour: (
-            Saturation(black, sure[colour].middle, float(sure[colour].first), found=True)
+            Saturation(black, sure[colour].middle, sure[colour].clipped_from, found=True)
             if colour in sure
             else Saturation(black, fallback, fallback, found=False)
         )
@@ -91,33 +103,24 @@ def _pile(counts: NDArray[np.int64], black: float) -> _Pile | None:
     total = int(counts.sum())
     from_top = np.cumsum(counts[::-1])[::-1]
     hot = min(_PILE_SITES // 2, int(_HOT * total))
-    reached = np.flatnonzero(from_top > hot)
-    if len(reached) == 0:
+    top = int(np.flatnonzero(from_top > hot)[-1])
+    width = max(2, int(_PILE_WIDTH * (top - black)))
+    first = top - width + 1
+    if first - 2 * width < 0:
         return None
-    top = int(reached[-1])
-    width = max(1, int(_SPREAD * (top - black)))
-    if top - black < 4 * width:
+    upper = counts[first : top + 1]
+    pile, before = int(upper.sum()), int(counts[first - 2 * width : first].sum()) / 2
+    if pile < max(_PILE_SITES, _PILE_OVER_BELOW * before):
         return None
-    upper = counts[top - width + 1 : top + 1]
-    below = counts[top - 3 * width + 1 : top - width + 1]
-    pile, before = int(upper.sum()), int(below.sum()) / 2
-    if pile < _PILE_SITES or pile < _PILE_OVER_BELOW * max(before, 1.0):
-        return None
-    peak = top - width + 1 + int(np.argmax(upper))
-    middle = float(np.average(np.arange(top - width + 1, top + 1), weights=upper))
-    on_one_code = int(counts[peak]) >= _ONE_CODE * pile
-    if on_one_code:
-        return _Pile(peak, float(peak), on_one_code=True)
-    return _Pile(top - width + 1, middle, on_one_code=False)
+    middle = first + float(np.searchsorted(np.cumsum(upper), pile / 2))
+    above = np.arange(int(middle), top + 1)
+    spread = math.sqrt(float(np.average((above - middle) ** 2, weights=counts[above])))
+    return _Pile(max(middle - _SPREADS * spread, middle - width), middle)
 
 
-def _is_sure(
-    colour: str, pile: _Pile, piles: Mapping[str, _Pile], black: float, stated_white: float
-) -> bool:
-    if pile.on_one_code or pile.middle - black >= _NEAR_STATED * (stated_white - black) > 0:
-        return True
-    others = (other.middle for name, other in piles.items() if name != colour)
-    return any(abs(other - pile.middle) <= _AGREE * pile.middle for other in others)
+def _fills_a_word(pile: _Pile) -> bool:
+    """Whether a pile stands at the highest number of so many bits, whatever is stated."""
+    return round(pile.middle) in _WORDS and pile.middle - pile.clipped_from < 1
 
 
 def _fallback(sure: Mapping[str, _Pile], stated_white: float, highest: int) -> float:

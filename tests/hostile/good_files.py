@@ -12,6 +12,7 @@ from numpy.typing import NDArray
 from PIL import Image
 
 from tests.core.frame_files import Pixels, exif_block, heic, jpeg, natural, saved
+from tests.scenes.dng import Photosites, dng, mosaic
 
 #: Kinds that are read.
 READ = (
@@ -29,6 +30,8 @@ READ = (
     "BigTIFF",
     "HEIC",
     "HEIC of tiles",
+    "DNG",
+    "DNG with a preview",
 )
 #: Kinds that are known and refused whole or in part.
 REFUSED = ("WebP", "GIF")
@@ -55,9 +58,16 @@ def good(kind: str) -> bytes:
         "BigTIFF": lambda: saved(image, "TIFF", big_tiff=True),
         "HEIC": lambda: heic(pixels, exif),
         "HEIC of tiles": lambda: tiled_heic(pixels),
+        "DNG": lambda: dng(_photosites(pixels)),
+        "DNG with a preview": lambda: dng(_photosites(pixels, jpeg(pixels))),
         "WebP": lambda: saved(image, "WEBP"),
         "GIF": lambda: saved(image, "GIF"),
     }[kind]()
+
+
+def _photosites(pixels: Pixels, preview: bytes | None = None) -> Photosites:
+    codes = mosaic(pixels / 255.0, (15_800, 15_800, 15_800), 512, noise=4.0)
+    return Photosites(codes, 512, 16_383, orientation=6, preview=preview)
 
 
 def _deep(pixels: Pixels) -> Image.Image:

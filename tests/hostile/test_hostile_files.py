@@ -95,15 +95,16 @@ def test_files_from_outside(measure: Measure) -> None:
 
 @pytest.mark.frames
 def test_real_files_cut_off(measure: Measure) -> None:
-    """A real phone's HEIC and a real camera's JPEG, cut off, are refused; a raw is as if whole."""
+    """A real phone's HEIC, a real camera's JPEG and a raw, cut off, are refused."""
     name = os.environ.get("FRAMES_DIR")
     if not name:
         pytest.skip("0 real files cut off: FRAMES_DIR names no folder")
-    raw = frozenset({NOT_READ})
     for folder, ending, allowed in (
         ("heic", "heic", CUT),
         ("camera", "jpg", CUT),
-        ("raw", "dng", raw),
+        ("raw", "dng", CUT),
+        ("raw", "KDC", CUT),
+        ("raw", "CRW", CUT | {NOT_READ}),
     ):
         for path in sorted((Path(name) / folder).glob(f"*.{ending}"))[:3]:
             promised(measure(list(cuts(f"real {ending}", path.read_bytes(), allowed))[::3]))

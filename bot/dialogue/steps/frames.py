@@ -25,6 +25,7 @@ from bot.dialogue.steps import (
 from bot.dialogue.steps.taken import take_settings
 from bot.dialogue.texts import TEXTS, frames, measures
 from bot.dialogue.turn import Turn
+from core.errors import FrameFault
 from core.frame.report import Advice, AreaKind, ClippedArea, FrameReport, SizeNote
 
 #: Frames that one conversation remembers, for edits and withdrawals (own rule).
@@ -70,8 +71,8 @@ def checked(turn: Turn, event: FrameChecked) -> None:
         return
     shared = _taken_off(turn, event.frame_event_id)
     if event.report is None:
-        fault = event.fault.value if event.fault else "crashed"
-        turn.say(Role.SETTINGS, f"fault.{fault}", **frames.fault_values(event.fault_numbers))
+        key = frames.fault_key(event.fault or FrameFault.CRASHED, event.fault_numbers)
+        turn.say(Role.SETTINGS, key, **frames.fault_values(event.fault_numbers))
         repeat.put_again(turn)
         return
     if shared is not None:

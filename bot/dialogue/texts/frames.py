@@ -46,9 +46,14 @@ FRAMES: Final[dict[str, str]] = {
     "green": "green",
     "blue": "blue",
     "fault.empty": "That file is empty. Send the picture again.",
-    "fault.not_a_picture": "I can't find a picture in that file. Send a JPEG, PNG, TIFF or HEIC.",
+    "fault.not_a_picture": (
+        "I can't find a picture in that file. Send a raw file, JPEG, HEIC, PNG or TIFF."
+    ),
     "fault.kind_not_read": (
-        "I can't read that kind of file yet. Send a JPEG; raw files come in a later version."
+        "I can't read that kind of file. Send a raw file, JPEG, HEIC, PNG or TIFF."
+    ),
+    "fault.raw_not_read": (
+        "That raw file is cut off, or of a camera I don't know. Send it again, or its JPEG."
     ),
     "fault.damaged": "That picture is cut off or damaged, so I don't judge it. Send it again.",
     "fault.too_many_bytes": (
@@ -135,9 +140,16 @@ def fault_values(numbers: Mapping[str, float]) -> dict[str, str]:
     }
 
 
+def fault_key(fault: FrameFault, numbers: Mapping[str, float]) -> str:
+    """Name of the sentence for a file that can't be read."""
+    if fault is FrameFault.KIND_NOT_READ and numbers.get("raw"):
+        return "fault.raw_not_read"
+    return f"fault.{fault.value}"
+
+
 def fault_line(fault: FrameFault, numbers: Mapping[str, float]) -> str:
     """The sentence for a file that can't be read."""
-    return FRAMES[f"fault.{fault.value}"].format(**fault_values(numbers))
+    return FRAMES[fault_key(fault, numbers)].format(**fault_values(numbers))
 
 
 def caption(report: FrameReport) -> str:
