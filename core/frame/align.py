@@ -40,7 +40,7 @@ _SCALES: Final = (0.8, 1.25)
 _TURN_DEG: Final = 15.0
 
 #: Steps and precision of the refinement. Own rule.
-_STEPS: Final = (cv2.TERM_CRITERIA_COUNT | cv2.TERM_CRITERIA_EPS, 40, 1e-5)
+_STEPS: Final = (cv2.TERM_CRITERIA_COUNT | cv2.TERM_CRITERIA_EPS, 30, 5e-5)
 #: A freer motion has to raise the correlation by this to be taken: a tripod's frames are then
 #: not bent by their water. Own rule.
 _GAIN: Final = 0.004
@@ -93,7 +93,9 @@ class Alignment:
         return math.degrees(math.atan2(self.matrix[1, 0], self.matrix[0, 0]))
 
 
-def align(first: WorkingCopy, second: WorkingCopy, moving: Mask | None = None) -> Alignment | Misfit:
+def align(
+    first: WorkingCopy, second: WorkingCopy, moving: Mask | None = None
+) -> Alignment | Misfit:
     """Lay the second frame on the first.
 
     Args:
