@@ -14,8 +14,9 @@ from core.frame.pixels import halvings_to
 from core.frame.raw import COLOURS, Plane, RawFrame
 from core.frame.raw_saturation import Saturation
 
-#: Averaged to about this long side [px], points of sparkle vanish in what surrounds them. Own rule.
-_BODY_SIDE_PX: Final = 400
+#: Averaged to about this long side [px]; of four neighbours there the darkest counts, so that a
+#: point of sparkle vanishes in what surrounds it. Own rule.
+_BODY_SIDE_PX: Final = 800
 #: What this part of the blocks does not exceed is the brightest body: sparkle of 0.1 % of the
 #: frame does no harm (own rule).
 _BODY_SHARE: Final = 0.999
@@ -26,9 +27,10 @@ _MOST_ROOM_STOPS: Final = 6.0
 _PREVIEW_SHARES: Final = (2e-4, 0.6)
 #: A smaller preview averages small clipped places away [px, long side]. Own rule.
 _SMALLEST_PREVIEW_PX: Final = 640
-#: Share of the frame that must lie in the last stop below saturation: where nothing is nearly
-#: clipped, a preview can't show where it begins to be. Own rule.
-_NEARLY: Final = 1e-2
+#: Share of the frame that must lie within a sixth of a stop of where the preview clips: between
+#: a glint and the water the answer could be anything. Own rule.
+_NEARLY: Final = 1e-3
+_SIXTH: Final = 2 ** (1 / 6)
 
 
 def raw_exposure(
@@ -80,10 +82,18 @@ def _room_stops(planes: tuple[Plane, ...], saturation: Saturation) -> float:
     levels = []
     for plane in planes:
         halvings = halvings_to(max(plane.sites.shape), _BODY_SIDE_PX)
-        blocks = _shrunk(plane.sites, halvings).astype(np.float32) - plane.black
-        levels.append(float(np.quantile(blocks, _BODY_SHARE)) / (saturation.code - plane.black))
-    level = max(*levels, 2.0**-_MOST_ROOM_STOPS)
-    return min(max(0.0, -math.log2(level)), _MOST_ROOM_STOPS)
+        blocks = _darkest_of_four(_shrunk(plane.sites, halvings)).astype(np.float32)
+        level = float(np.quantile(blocks, _BODY_SHARE)) - plane.black
+        levels.append(level / (saturation.code - plane.black))
+    brightest = max(*levels, 2.0**-_MOST_ROOM_STOPS)
+    return min(max(0.0, -math.log2(brightest)), _MOST_ROOM_STOPS)
+
+
+def _darkest_of_four(blocks: NDArray[np.uint16]) -> NDArray[np.uint16]:
+    height, width = blocks.shape[0] // 2 * 2, blocks.shape[1] // 2 * 2
+    whole = blocks[:height, :width]
+    rows = np.minimum(whole[::2], whole[1::2])
+    return np.minimum(rows[:, ::2], rows[:, 1::2])
 
 
 def _shrunk(sites: NDArray[np.uint16], halvings: int) -> NDArray[np.uint16]:
@@ -115,10 +125,15 @@ def _over(frame: RawFrame, preview: NDArray[np.uint8], level: int) -> float | No
             light = _light(plane, saturation, preview.shape[1])
             brightest = light if brightest is None else np.maximum(brightest, light)
     light = np.asarray(brightest)
-    if np.count_nonzero((light > 0.5) & (light < 1)) < _NEARLY * light.size:
+    reached = max(float(np.quantile(light, 1 - shown)), 2.0**-_MOST_ROOM_STOPS)
+    below = min(
+        (saturation.clipped_from - saturation.black) / (saturation.code - saturation.black)
+        for saturation in frame.saturation.values()
+    )
+    near = (light > reached / _SIXTH) & (light < min(reached * _SIXTH, below))
+    if np.count_nonzero(near) < _NEARLY * light.size:
         return None
-    reached = float(np.quantile(light, 1 - shown))
-    return max(0.0, -math.log2(max(reached, 2.0**-_MOST_ROOM_STOPS)))
+    return max(0.0, -math.log2(reached))
 
 
 def _light(plane: Plane, saturation: Saturation, width: int) -> NDArray[np.float32]:

@@ -1,0 +1,1 @@
+"""Figures of the frame check: how well each measurement does on known truth."""
