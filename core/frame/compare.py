@@ -6,17 +6,18 @@ import math
 from collections.abc import Sequence
 from typing import Final
 
-import numpy as np
-from numpy.typing import NDArray
-
 from core.frame.brightness import disagree, identical, measured_stops, stated_stops
 from core.frame.comparison import Comparison, FrameMeasures, FramePair, LeafVerdict, Misfit
-from core.frame.fine_detail import ALIKE, WaterDetail, detail_strength, water_detail
+from core.frame.fine_detail import (
+    ALIKE,
+    WaterDetail,
+    detail_strength,
+    still_strengths,
+    water_detail,
+)
 from core.frame.ladder import gaps, order_of, recommend, suited, with_shares
 from core.frame.laid import Laid, MeasuredFrame, lay
 from core.water import Look, look_of
-
-Mask = NDArray[np.bool_]
 
 #: A leaf frame goes into the main one without a visible seam within this [stops]. Own rule: the
 #: smallest step of a dial.
@@ -70,8 +71,10 @@ def _measures(
     frames: Sequence[MeasuredFrame], laid: Laid, detail: WaterDetail | None
 ) -> tuple[FrameMeasures, ...]:
     textures = _against_most(detail.strengths if detail else [None] * len(laid.together))
-    sharpness = _against_most(_strengths(laid, laid.still))
-    leaves = _against_most(_strengths(laid, laid.leaves))
+    pixels = [one for one in laid.pixels if one is not None]
+    still = still_strengths(pixels, laid.still)
+    sharpness = _against_most(still or [None] * len(pixels))
+    leaves = _against_most([detail_strength(one, laid.leaves) for one in pixels])
     found = []
     for place, frame in enumerate(frames):
         at = laid.together.index(place) if place in laid.together else None
@@ -94,11 +97,6 @@ def _look(frame: MeasuredFrame) -> Look | None:
     if frame.share is not None:
         return look_of(frame.share)
     return frame.report.look.look if frame.report.look else None
-
-
-def _strengths(laid: Laid, where: Mask) -> list[float | None]:
-    pixels = [laid.pixels[place] for place in laid.together]
-    return [detail_strength(one, where) for one in pixels if one is not None]
 
 
 def _against_most(values: Sequence[float | None]) -> list[float | None]:

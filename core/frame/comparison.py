@@ -214,7 +214,7 @@ class Comparison:
 
     `order` lists the frames whose water was compared, crispest first. `pairs` has each other
     frame against the one that aligns best with the rest. `water_cells` is where the water was
-    taken to be (A1 to D4); empty: where the frames differ.
+    taken to be (A1 to D4): named, proposed, or where the frames differ; empty: nowhere.
     """
 
     frames: tuple[FrameMeasures, ...]

@@ -14,7 +14,7 @@ from core.errors import LinnError
 from core.frame.align import Alignment, align
 from core.frame.comparison import Misfit
 from core.frame.report import FrameReport
-from core.frame.water_area import mask_of, water_pixels
+from core.frame.water_area import COLUMNS, ROWS, mask_of, water_pixels
 from core.frame.working import LINEAR_OF_CODE, WorkingCopy
 
 Field = NDArray[np.float32]
@@ -33,6 +33,8 @@ _MOVED: Final = 0.35
 #: What moved is water where it is so light [CIE L*] and has so little colour [CIE C*ab]. Own rule.
 _LEAST_LIGHTNESS: Final = 35.0
 _MOST_CHROMA: Final = 25.0
+#: Part of a cell that moved, in a cell with water. Own rule.
+_CELL_PART: Final = 0.03
 #: Leaves: green or yellow-green [CIE a*, b*], with detail. Own rule, looked at on real frames.
 _MOST_A: Final = -3.0
 _LEAST_B: Final = 4.0
@@ -126,12 +128,14 @@ def lay(
         for frame, motion in zip(frames, motions, strict=True)
     )
     seen, still, moved = _agreement(motions, shape)
-    water = _water(frames[reference].work, chosen, moved) & seen
-    leaves = _green(frames[reference].work) & seen & ~water
-    if chosen:
-        leaves &= ~mask_of(chosen, shape)
-        still &= ~mask_of(chosen, shape)
-    return Laid(reference, motions, pixels, water, still & ~water & ~leaves & seen, leaves, chosen)
+    work = frames[reference].work
+    chosen = chosen or _moving_cells(work, moved & seen)
+    inside = mask_of(chosen, shape)
+    water = inside if not chosen else water_pixels(work.luminance, inside, min(shape[:2]))
+    leaves = _green(work) & seen & ~inside
+    return Laid(
+        reference, motions, pixels, water & seen, still & ~inside & ~leaves & seen, leaves, chosen
+    )
 
 
 def _reported_cells(frames: Sequence[MeasuredFrame]) -> tuple[str, ...]:
@@ -206,17 +210,15 @@ def _reach(motion: Alignment, shape: tuple[int, ...]) -> Mask:
     return np.asarray(cv2.erode(moved, np.ones((5, 5), np.uint8), borderValue=1), np.bool_)
 
 
-def _water(work: WorkingCopy, cells: tuple[str, ...], moved: Mask) -> Mask:
-    """The water in its cells; without cells, what moved and is light and without colour."""
-    shape = work.pixels.shape
-    if cells:
-        return water_pixels(work.luminance, mask_of(cells, shape), min(shape[:2]))
+def _moving_cells(work: WorkingCopy, moved: Mask) -> tuple[str, ...]:
+    """Cells in which something moved that is light and without colour; () when nothing did."""
     lab = work.lab
     pale = np.hypot(lab[..., 1], lab[..., 2]) < _MOST_CHROMA
-    found = (moved & pale & (lab[..., 0] > _LEAST_LIGHTNESS)).astype(np.uint8)
-    side = max(3, round(0.006 * min(shape[:2])))
-    opened = cv2.morphologyEx(found, cv2.MORPH_OPEN, np.ones((side, side), np.uint8))
-    return np.asarray(opened, np.bool_)
+    found = moved & pale & (lab[..., 0] > _LEAST_LIGHTNESS)
+    parts = cv2.resize(found.astype(np.float32), (4, 4), interpolation=cv2.INTER_AREA)
+    least = max(_CELL_PART, float(parts.max()) / 4)
+    rows, columns = np.nonzero(parts >= least)
+    return tuple(f"{ROWS[row]}{COLUMNS[column]}" for row, column in zip(rows, columns, strict=True))
 
 
 def _green(work: WorkingCopy) -> Mask:
