@@ -90,6 +90,9 @@ class Laid:
     water: Mask
     still: Mask
     leaves: Mask
+    #: Where all frames reach, and the whole of the water's cells.
+    seen: Mask
+    inside: Mask
     cells: tuple[str, ...]
 
     @property
@@ -134,7 +137,15 @@ def lay(
     water = inside if not chosen else water_pixels(work.luminance, inside, min(shape[:2]))
     leaves = _green(work) & seen & ~inside
     return Laid(
-        reference, motions, pixels, water & seen, still & ~inside & ~leaves & seen, leaves, chosen
+        reference=reference,
+        motions=motions,
+        pixels=pixels,
+        water=water & seen,
+        still=still & ~inside & ~leaves & seen,
+        leaves=leaves,
+        seen=seen,
+        inside=inside,
+        cells=chosen,
     )
 
 

@@ -1,0 +1,308 @@
+"""Frames of one view averaged in linear light into one, with the noise and look that result."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Sequence
+from dataclasses import dataclass, replace
+from itertools import pairwise
+from typing import Final
+
+import cv2
+import numpy as np
+from numpy.typing import NDArray
+
+from core.exposure import averaging_noise
+from core.frame.align import Alignment
+from core.frame.brightness import identical, measured_stops
+from core.frame.comparison import AverageMade, LeftOut, LeftOutFrame
+from core.frame.fine_detail import water_detail
+from core.frame.laid import CLIPPED_CODE, Laid, MeasuredFrame, luminance_of
+from core.frame.working import LINEAR_OF_CODE
+from core.water import look_of
+
+Field = NDArray[np.float32]
+Mask = NDArray[np.bool_]
+Pixels = NDArray[np.uint8]
+#: Gives the full-size pixels of a frame by its place, shape (H, W, 3); called once for each.
+Load = Callable[[int], Pixels]
+
+#: Frames further from the others than this are another exposure [stops]. Own rule.
+_MOST_STOPS: Final = 0.5
+#: Something moved where a frame differs by so much [stops] over more than this part of the frame
+#: in one piece, water and leaves apart. Own rules.
+_GHOST_STOPS: Final = 0.5
+_GHOST_PART: Final = 0.002
+#: Narrower than this share of the short side is no piece: ripples, twigs. Own rule.
+_SOLID: Final = 0.015
+#: Below this light differences are noise [linear, 0 to 1].
+_DARK: Final = 0.01
+#: A motion that moves no corner by more is none: the pixels stay as they are [px]. Own rule.
+_UNMOVED_PX: Final = 0.15
+#: Rows that are worked on at a time: small against the sum, which is the largest thing here.
+_ROWS: Final = 256
+#: Smooth still places where noise is measured: how many, and their side [px]. Own rules.
+_PATCHES: Final = 40
+_PATCH_PX: Final = 32
+_LEAST_PATCHES: Final = 4
+
+_STEPS: Final = 4095
+_LIGHTS: Final = np.arange(_STEPS + 1) / _STEPS
+#: Code of each step of the root of linear light. Source: IEC 61966-2-1 (sRGB), inverse.
+_CODE_OF_ROOT: Final = np.round(
+    255
+    * np.where(_LIGHTS**2 <= 0.0031308, 12.92 * _LIGHTS**2, 1.055 * _LIGHTS ** (2 / 2.4) - 0.055)
+).astype(np.uint8)
+
+
+@dataclass(frozen=True)
+class Average:
+    """What was made: the numbers, and the picture, shape (H, W, 3) of the reference."""
+
+    made: AverageMade
+    pixels: Pixels | None
+
+
+def codes_of(light: Field) -> Pixels:
+    """8-bit codes of linear light by the sRGB curve, same shape; 1 and above become 255."""
+    roots = np.sqrt(np.clip(light, 0, 1)) * np.float32(_STEPS)
+    return np.asarray(_CODE_OF_ROOT[np.rint(roots).astype(np.int32)], np.uint8)
+
+
+def average_frames(frames: Sequence[MeasuredFrame], laid: Laid, load: Load) -> Average:
+    """Average the frames that lie on each other and in which nothing but water and leaves moved.
+
+    Args:
+        frames: as measured.
+        laid: the same frames, laid on each other.
+        load: full-size pixels of a frame.
+
+    Returns:
+        The numbers, and the picture; no picture when fewer than two frames are left.
+
+    Source: mean in linear light; its noise falls as 1 / sqrt(n) (EMVA Standard 1288, from memory).
+    """
+    left_out = _left_out(frames, laid)
+    out = {one.frame for one in left_out}
+    used = tuple(place for place in range(len(frames)) if place not in out)
+    made = AverageMade(used, left_out, averaging_noise(max(len(used), 1)))
+    if len(used) < 2:
+        return Average(made, None)
+    pixels, noise = _summed(laid, used, load)
+    made = replace(made, noise=noise, texture=_texture(laid, used))
+    return Average(_with_time(made, frames, laid.reference), pixels)
+
+
+def _with_time(made: AverageMade, frames: Sequence[MeasuredFrame], reference: int) -> AverageMade:
+    times = [frames[place].report.metadata.settings.shutter_s for place in made.used]
+    known = [time for time in times if time is not None]
+    total_s = sum(known) if len(known) == len(times) else None
+    share = frames[reference].share
+    look = look_of(share * len(made.used)) if share is not None else None
+    return replace(made, total_s=total_s, look=look)
+
+
+def _left_out(frames: Sequence[MeasuredFrame], laid: Laid) -> tuple[LeftOutFrame, ...]:
+    """Frames that do not go in; the reference always does."""
+    moved = _ghosts(laid)
+    found: list[LeftOutFrame] = []
+    kept: list[int] = [laid.reference]
+    for place, pixels in enumerate(laid.pixels):
+        if place == laid.reference:
+            continue
+        why = _why_not(frames, laid, place, kept, moved)
+        if pixels is None:
+            why = LeftOut.MISFIT
+        if why is None:
+            kept.append(place)
+        else:
+            found.append(LeftOutFrame(place, why))
+    return tuple(found)
+
+
+def _why_not(
+    frames: Sequence[MeasuredFrame],
+    laid: Laid,
+    place: int,
+    kept: Sequence[int],
+    moved: frozenset[int],
+) -> LeftOut | None:
+    if any(identical(frames[place], frames[other]) for other in kept):
+        return LeftOut.SAME
+    one, two = laid.pixels[laid.reference], laid.pixels[place]
+    stops = measured_stops(one, two, laid.still) if one is not None and two is not None else None
+    if stops is not None and abs(stops) > _MOST_STOPS:
+        return LeftOut.BRIGHTNESS
+    return LeftOut.MOVED if place in moved else None
+
+
+def _ghosts(laid: Laid) -> frozenset[int]:
+    """Frames in which something large is elsewhere than in the others."""
+    stops = {
+        place: np.log2(cv2.blur(luminance_of(pixels), (5, 5)) + np.float32(_DARK))
+        for place, pixels in enumerate(laid.pixels)
+        if pixels is not None
+    }
+    flowing = cv2.dilate((laid.water | laid.leaves).astype(np.uint8), np.ones((15, 15), np.uint8))
+    counted = np.asarray((flowing == 0) & laid.seen & ~laid.inside, np.bool_)
+    usual = np.median(np.stack(list(stops.values())), axis=0)
+    if len(stops) == 2:  # two can't tell which is the odd one: the reference is kept
+        usual = stops[laid.reference]
+    apart = {place: np.abs(one - usual) for place, one in stops.items()}
+    if len(stops) > 2:  # where several differ, water flows that nobody named
+        counted &= np.sort(np.stack(list(apart.values())), axis=0)[-2] < _GHOST_STOPS / 2
+    return frozenset(place for place, one in apart.items() if _odd(one, counted))
+
+
+def _odd(apart: Field, counted: Mask) -> bool:
+    """A solid piece of the frame differs."""
+    different = ((apart > _GHOST_STOPS) & counted).astype(np.uint8)
+    side = max(3, round(_SOLID * min(different.shape)))
+    opened = cv2.morphologyEx(different, cv2.MORPH_OPEN, np.ones((side, side), np.uint8))
+    _, _, stats, _ = cv2.connectedComponentsWithStats(opened)
+    sizes = stats[1:, cv2.CC_STAT_AREA]
+    return bool(sizes.size) and int(sizes.max()) > _GHOST_PART * opened.size
+
+
+def _summed(laid: Laid, used: Sequence[int], load: Load) -> tuple[Pixels, float | None]:
+    """The average at full size, one frame in memory at a time, and its noise over one's."""
+    order = (laid.reference, *(place for place in used if place != laid.reference))
+    total = counts = corners = None
+    samples: list[Field] = []
+    for place in order:
+        pixels = load(place)
+        if total is None or counts is None or corners is None:
+            total = np.zeros(pixels.shape, np.float32)
+            counts = np.zeros(pixels.shape[:2], np.uint8)
+            corners = _patches(laid, pixels.shape)
+        _add(total, counts, pixels, laid.motions[place])
+        samples.append(_sample(pixels, laid.motions[place], total.shape, corners))
+    if total is None or counts is None:
+        raise ValueError("no frames")
+    return _divided(total, counts), _noise(samples)
+
+
+def _add(total: Field, counts: Pixels, pixels: Pixels, motion: object) -> None:
+    """Add a frame, strip by strip, where it reaches."""
+    for top in range(0, total.shape[0], _ROWS):
+        strip, reached = _strip(pixels, motion, total.shape, (0, top, total.shape[1], _ROWS))
+        total[top : top + _ROWS] += cv2.LUT(strip, LINEAR_OF_CODE) * reached[..., None]
+        counts[top : top + _ROWS] += reached
+
+
+def _strip(
+    pixels: Pixels, motion: object, shape: tuple[int, ...], window: tuple[int, int, int, int]
+) -> tuple[Pixels, Pixels]:
+    """A window (left, top, width, height) of the reference out of a frame, and where it reaches."""
+    left, top, width, height = window
+    height = min(height, shape[0] - top)
+    matrix = motion.between(shape, pixels.shape) if isinstance(motion, Alignment) else np.eye(3)
+    if pixels.shape == shape and _unmoved(matrix, shape):
+        cut = pixels[top : top + height, left : left + width]
+        return cut, np.ones(cut.shape[:2], np.uint8)
+    shifted = matrix @ np.array([[1, 0, left], [0, 1, top], [0, 0, 1]], np.float64)
+    way = cv2.INTER_CUBIC | cv2.WARP_INVERSE_MAP
+    laid = cv2.warpPerspective(
+        pixels, shifted, (width, height), flags=way, borderMode=cv2.BORDER_REPLICATE
+    )
+    return np.asarray(laid, np.uint8), _reached(shifted, (width, height), pixels.shape)
+
+
+def _unmoved(matrix: NDArray[np.float64], shape: tuple[int, ...]) -> bool:
+    height, width = shape[:2]
+    corners = np.array([[0, 0, 1], [width, 0, 1], [0, height, 1], [width, height, 1]], np.float64)
+    moved = corners @ matrix.T
+    apart = moved[:, :2] / moved[:, 2:] - corners[:, :2]
+    return bool(np.abs(apart).max() <= _UNMOVED_PX)
+
+
+def _reached(matrix: NDArray[np.float64], size: tuple[int, int], shape: tuple[int, ...]) -> Pixels:
+    """1 where a window's places lie inside the frame."""
+    columns, rows = np.meshgrid(np.arange(size[0], dtype=np.float32), np.arange(size[1]))
+    rows = rows.astype(np.float32)
+    depth = matrix[2, 0] * columns + matrix[2, 1] * rows + matrix[2, 2]
+    right = (matrix[0, 0] * columns + matrix[0, 1] * rows + matrix[0, 2]) / depth
+    down = (matrix[1, 0] * columns + matrix[1, 1] * rows + matrix[1, 2]) / depth
+    inside = (right >= 0) & (right <= shape[1] - 1) & (down >= 0) & (down <= shape[0] - 1)
+    return np.asarray(inside, np.uint8)
+
+
+def _divided(total: Field, counts: Pixels) -> Pixels:
+    picture = np.empty(total.shape, np.uint8)
+    for top in range(0, total.shape[0], _ROWS):
+        number = np.maximum(counts[top : top + _ROWS, :, None], 1).astype(np.float32)
+        picture[top : top + _ROWS] = codes_of(total[top : top + _ROWS] / number)
+    return picture
+
+
+def _patches(laid: Laid, shape: tuple[int, ...]) -> list[tuple[int, int]]:
+    """Upper left corners (left, top) of smooth still places in the full-size reference [px]."""
+    small = laid.pixels[laid.reference]
+    if small is None:
+        return []
+    scale = shape[0] / small.shape[0]
+    side = max(3, round(_PATCH_PX / scale))
+    light = luminance_of(small)
+    detail = cv2.blur(np.abs(cv2.Laplacian(light, cv2.CV_32F)), (side, side))
+    steady = cv2.erode((laid.seen & ~laid.inside).astype(np.uint8), np.ones((side, side)))
+    good = (steady > 0) & (light > 2 * _DARK) & (small.max(axis=2) < CLIPPED_CODE - 20)
+    places = np.argsort(np.where(good, detail, np.inf)[::side, ::side].ravel())[:_PATCHES]
+    rows, columns = np.unravel_index(places, detail[::side, ::side].shape)
+    return [
+        (int((column * side) * scale), int((row * side) * scale))
+        for row, column in zip(rows, columns, strict=True)
+        if good[row * side, column * side]
+    ]
+
+
+def _sample(
+    pixels: Pixels, motion: object, shape: tuple[int, ...], corners: Sequence[tuple[int, int]]
+) -> Field:
+    """Linear green of the patches, shape (n, side, side)."""
+    found = []
+    for left, top in corners:
+        window = (
+            min(left, shape[1] - _PATCH_PX), min(top, shape[0] - _PATCH_PX), _PATCH_PX, _PATCH_PX
+        )  # fmt: skip
+        patch, _ = _strip(pixels, motion, shape, window)
+        found.append(LINEAR_OF_CODE[patch[..., 1]])
+    return np.asarray(found, np.float32)
+
+
+def _noise(samples: Sequence[Field]) -> float | None:
+    """Noise of the average over that of one frame; differences take out what stands still.
+
+    The average's comes from the two halves of the frames: half the spread of their difference
+    where these are equal, else weighted as their numbers are.
+    """
+    if len(samples[0]) < _LEAST_PATCHES:
+        return None
+    single = float(np.mean([_spread(two - one) / 2**0.5 for one, two in pairwise(samples)]))
+    first, second = samples[::2], samples[1::2]
+    apart = _spread(np.mean(first, axis=0) - np.mean(second, axis=0))
+    parts = 1 / len(first) + 1 / len(second)
+    average = apart * (1 / len(samples) / parts) ** 0.5
+    return average / single if single > 0 else None
+
+
+def _spread(patches: Field) -> float:
+    """Median over the patches of each one's spread: a leaf in one of them counts little."""
+    return float(np.median(np.std(patches, axis=(1, 2))))
+
+
+def _texture(laid: Laid, used: Sequence[int]) -> float | None:
+    """Detail of the average's water over that of the reference's."""
+    one = laid.pixels[laid.reference]
+    if one is None:
+        return None
+    total = np.zeros(one.shape, np.float32)
+    for place in used:
+        other = laid.pixels[place]
+        if other is not None:
+            total += cv2.LUT(other, LINEAR_OF_CODE)
+    mean = codes_of(total / np.float32(len(used)))
+    both = replace(laid, motions=laid.motions[:2], pixels=(one, mean), reference=0)
+    detail = water_detail(both)
+    if detail is None:
+        return None
+    before, after = (float(np.mean([np.mean(one**2) for one in two])) for two in detail.slopes)
+    return (after / before) ** 0.5 if before > 0 else None
