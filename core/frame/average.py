@@ -44,6 +44,8 @@ _ROWS: Final = 256
 _PATCHES: Final = 40
 _PATCH_PX: Final = 32
 _LEAST_PATCHES: Final = 4
+#: Of fewer frames there are no halves whose means could be compared.
+_LEAST_MEASURED: Final = 4
 
 _STEPS: Final = 4095
 _LIGHTS: Final = np.arange(_STEPS + 1) / _STEPS
@@ -272,9 +274,9 @@ def _noise(samples: Sequence[Field]) -> float | None:
     """Noise of the average over that of one frame; differences take out what stands still.
 
     The average's comes from the two halves of the frames: half the spread of their difference
-    where these are equal, else weighted as their numbers are.
+    where these are equal, else weighted as their numbers are. None for fewer than four frames.
     """
-    if len(samples[0]) < _LEAST_PATCHES:
+    if len(samples) < _LEAST_MEASURED or len(samples[0]) < _LEAST_PATCHES:
         return None
     single = float(np.mean([_spread(two - one) / 2**0.5 for one, two in pairwise(samples)]))
     first, second = samples[::2], samples[1::2]

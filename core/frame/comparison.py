@@ -163,10 +163,10 @@ class LeftOutFrame:
 class AverageMade:
     """An average of frames in linear light.
 
-    `noise` is the noise of the average over that of one frame, measured, and `law` what 1 / sqrt(n)
-    says; None where it can't be measured. `total_s` is the sum of the times: the average looks as
-    if so long had been exposed, with gaps. `texture` is that of the average's water over that of
-    one frame's.
+    `noise` is the noise of the average over that of one frame, measured, None where it can't be
+    (fewer than four frames, nothing smooth); `law` is what 1 / sqrt(n) says. `total_s` is the sum
+    of the times: the average looks as if so long had been exposed, with gaps. `texture` is the
+    detail of its water over that of one frame's.
     """
 
     used: tuple[int, ...]

@@ -130,7 +130,7 @@ def lay(
         None if isinstance(motion, Misfit) else _laid_pixels(frame.work, motion, shape)
         for frame, motion in zip(frames, motions, strict=True)
     )
-    seen, still, moved = _agreement(motions, shape)
+    seen, still, moved = _agreement(motions, reference, shape)
     work = frames[reference].work
     chosen = chosen or _moving_cells(work, moved & seen)
     inside = mask_of(chosen, shape)
@@ -181,7 +181,7 @@ def _on(
     moving = mask_of(cells, first.pixels.shape) if cells else None
     if moving is not None and moving.all():
         moving = None
-    unmoved = Alignment(np.eye(3), 1.0, np.full((8, 8), np.nan, np.float32))
+    unmoved = Alignment(np.eye(3), 1.0, np.zeros((1, 1), np.float32))
     return tuple(
         unmoved if place == reference else align(first, frame.work, moving)
         for place, frame in enumerate(frames)
@@ -197,14 +197,14 @@ def _laid_pixels(work: WorkingCopy, motion: Alignment, shape: tuple[int, ...]) -
 
 
 def _agreement(
-    motions: tuple[Alignment | Misfit, ...], shape: tuple[int, ...]
+    motions: tuple[Alignment | Misfit, ...], reference: int, shape: tuple[int, ...]
 ) -> tuple[Mask, Mask, Mask]:
     """Where all frames reach, where all agree, and where one doesn't; shape (h, w) each."""
     height, width = shape[:2]
     seen = np.ones((height, width), np.bool_)
     least = np.ones((height, width), np.float32)
-    for motion in motions:
-        if isinstance(motion, Misfit) or motion.correlation.shape == (8, 8):
+    for place, motion in enumerate(motions):
+        if isinstance(motion, Misfit) or place == reference:
             continue
         # A place without detail tells nothing: it neither stands still nor moves.
         known = np.nan_to_num(motion.correlation, nan=0.5)
