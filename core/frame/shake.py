@@ -1,0 +1,101 @@
+"""Movement of the camera, told from defocus by the directions in which edges are soft."""
+
+from __future__ import annotations
+
+from typing import Final
+
+import numpy as np
+from numpy.typing import NDArray
+
+from core.frame.edge_blur import Edges
+from core.frame.findings import Shake
+
+#: Directions in which edges are gathered. Own rule: 15 degrees each.
+_DIRECTIONS: Final = 12
+#: Percentile of the ratio of gradients that stands for a direction. Own rule, by the figures.
+_SHARPER: Final = 95.0
+#: Fewer edges than this in a direction tell nothing, in the frame and in a block. Own rules.
+_LEAST_IN_FRAME: Final = 60
+_LEAST_IN_BLOCK: Final = 30
+#: Directions that must be known in a frame and in a block. Own rules; all of them in the frame,
+#: since a picture of a few lines only looks as if it were moved along them.
+_KNOWN_IN_FRAME: Final = 12
+_KNOWN_IN_BLOCK: Final = 6
+#: Blocks of a side, and how many must tell something: what moved in a part of the frame moves
+#: other blocks not at all, the camera moves them all alike. Own rules.
+_BLOCKS: Final = 3
+_LEAST_BLOCKS: Final = 4
+#: Least swing of the ratio over the directions (as a logarithm) times the agreement of the
+#: blocks, and the largest ratio along the softest direction: edges a pixel wide and more. Own
+#: rules, fitted on planted defocus and shake.
+_LEAST_SWING: Final = 0.08
+_MOST_RATIO: Final = 1.95
+#: From this swing on no planted defocus was called shake. Own rule.
+_SURE_SWING: Final = 0.14
+_CONFIDENCE: Final = 0.9
+_CONFIDENCE_SURE: Final = 0.97
+
+Harmonic = tuple[float, complex]
+
+
+def find_shake(edges: Edges, shape: tuple[int, ...]) -> Shake | None:
+    """Whether all still parts are soft along one direction, and sharper across it.
+
+    The logarithm of the ratio of gradients is fitted by its mean and its second harmonic over
+    the directions, for the frame and for nine blocks of it.
+
+    Args:
+        edges: of the still parts.
+        shape: (h, w, …) of the picture [px].
+
+    Returns:
+        The movement; None when it can't be told from defocus, or there is none.
+    """
+    whole = _harmonic(edges.angle_deg, edges.ratio, _LEAST_IN_FRAME, _KNOWN_IN_FRAME)
+    if whole is None:
+        return None
+    mean, swing = whole
+    if np.exp(mean - abs(swing)) > _MOST_RATIO:
+        return None
+    parts = _in_blocks(edges, shape)
+    if len(parts) < _LEAST_BLOCKS:
+        return None
+    agreement = abs(sum(parts)) / max(sum(abs(part) for part in parts), 1e-9)
+    score = abs(swing) * agreement
+    if score < _LEAST_SWING:
+        return None
+    angle_deg = float(np.degrees(np.angle(-swing)) / 2 % 180)
+    return Shake(angle_deg, _CONFIDENCE_SURE if score >= _SURE_SWING else _CONFIDENCE)
+
+
+def _in_blocks(edges: Edges, shape: tuple[int, ...]) -> list[complex]:
+    height, width = shape[:2]
+    block = edges.row * _BLOCKS // height * _BLOCKS + edges.column * _BLOCKS // width
+    found = []
+    for number in range(_BLOCKS**2):
+        inside = block == number
+        harmonic = _harmonic(
+            edges.angle_deg[inside], edges.ratio[inside], _LEAST_IN_BLOCK, _KNOWN_IN_BLOCK
+        )
+        if harmonic is not None:
+            found.append(harmonic[1])
+    return found
+
+
+def _harmonic(
+    angle_deg: NDArray[np.float32], ratio: NDArray[np.float32], least: int, known: int
+) -> Harmonic | None:
+    """Mean and second harmonic of the logarithm of the ratio over the directions."""
+    step_deg = 180 / _DIRECTIONS
+    direction = ((angle_deg + step_deg / 2) // step_deg).astype(np.int64) % _DIRECTIONS
+    counts = np.bincount(direction, minlength=_DIRECTIONS)
+    enough = np.flatnonzero(counts >= least)
+    if enough.size < known:
+        return None
+    order = np.argsort(direction, kind="stable")
+    groups = np.split(ratio[order], np.cumsum(counts)[:-1])
+    values = np.log([np.percentile(groups[number], _SHARPER) for number in enough])
+    turn = 2 * np.radians(enough * step_deg)
+    terms = np.stack([np.ones_like(turn), np.cos(turn), np.sin(turn)], axis=1)
+    mean, cosine, sine = np.linalg.lstsq(terms, values, rcond=None)[0]
+    return float(mean), complex(cosine, sine)
