@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Sequence
+from collections.abc import Sequence
 from dataclasses import dataclass, replace
 from itertools import pairwise
 from typing import Final
@@ -14,7 +14,8 @@ from numpy.typing import NDArray
 from core.exposure import averaging_noise
 from core.frame.align import Alignment
 from core.frame.brightness import identical, measured_stops
-from core.frame.comparison import AverageMade, LeftOut, LeftOutFrame
+from core.frame.comparison import AverageMade, LeftOut, LeftOutFrame, Misfit
+from core.frame.crops import codes_of, window_of
 from core.frame.fine_detail import water_detail
 from core.frame.laid import CLIPPED_CODE, Laid, MeasuredFrame, luminance_of
 from core.frame.working import LINEAR_OF_CODE
@@ -23,8 +24,6 @@ from core.water import look_of
 Field = NDArray[np.float32]
 Mask = NDArray[np.bool_]
 Pixels = NDArray[np.uint8]
-#: Gives the full-size pixels of a frame by its place, shape (H, W, 3); called once for each.
-Load = Callable[[int], Pixels]
 
 #: Frames further from the others than this are another exposure [stops]. Own rule.
 _MOST_STOPS: Final = 0.5
@@ -36,8 +35,6 @@ _GHOST_PART: Final = 0.002
 _SOLID: Final = 0.015
 #: Below this light differences are noise [linear, 0 to 1].
 _DARK: Final = 0.01
-#: A motion that moves no corner by more is none: the pixels stay as they are [px]. Own rule.
-_UNMOVED_PX: Final = 0.15
 #: Rows that are worked on at a time: small against the sum, which is the largest thing here.
 _ROWS: Final = 256
 #: Smooth still places where noise is measured: how many, and their side [px]. Own rules.
@@ -46,14 +43,6 @@ _PATCH_PX: Final = 32
 _LEAST_PATCHES: Final = 4
 #: Of fewer frames there are no halves whose means could be compared.
 _LEAST_MEASURED: Final = 4
-
-_STEPS: Final = 4095
-_LIGHTS: Final = np.arange(_STEPS + 1) / _STEPS
-#: Code of each step of the root of linear light. Source: IEC 61966-2-1 (sRGB), inverse.
-_CODE_OF_ROOT: Final = np.round(
-    255
-    * np.where(_LIGHTS**2 <= 0.0031308, 12.92 * _LIGHTS**2, 1.055 * _LIGHTS ** (2 / 2.4) - 0.055)
-).astype(np.uint8)
 
 
 @dataclass(frozen=True)
@@ -64,19 +53,13 @@ class Average:
     pixels: Pixels | None
 
 
-def codes_of(light: Field) -> Pixels:
-    """8-bit codes of linear light by the sRGB curve, same shape; 1 and above become 255."""
-    roots = np.sqrt(np.clip(light, 0, 1)) * np.float32(_STEPS)
-    return np.asarray(_CODE_OF_ROOT[np.rint(roots).astype(np.int32)], np.uint8)
-
-
-def average_frames(frames: Sequence[MeasuredFrame], laid: Laid, load: Load) -> Average:
+def average_frames(frames: Sequence[MeasuredFrame], laid: Laid, full: Sequence[Pixels]) -> Average:
     """Average the frames that lie on each other and in which nothing but water and leaves moved.
 
     Args:
         frames: as measured.
         laid: the same frames, laid on each other.
-        load: full-size pixels of a frame.
+        full: the full-size pixels of each, shape (H, W, 3).
 
     Returns:
         The numbers, and the picture; no picture when fewer than two frames are left.
@@ -89,7 +72,7 @@ def average_frames(frames: Sequence[MeasuredFrame], laid: Laid, load: Load) -> A
     made = AverageMade(used, left_out, averaging_noise(max(len(used), 1)))
     if len(used) < 2:
         return Average(made, None)
-    pixels, noise = _summed(laid, used, load)
+    pixels, noise = _averaged(laid, used, full)
     made = replace(made, noise=noise, texture=_texture(laid, used))
     return Average(_with_time(made, frames, laid.reference), pixels)
 
@@ -165,75 +148,25 @@ def _odd(apart: Field, counted: Mask) -> bool:
     return bool(sizes.size) and int(sizes.max()) > _GHOST_PART * opened.size
 
 
-def _summed(laid: Laid, used: Sequence[int], load: Load) -> tuple[Pixels, float | None]:
-    """The average at full size, one frame in memory at a time, and its noise over one's."""
-    order = (laid.reference, *(place for place in used if place != laid.reference))
-    total = counts = corners = None
-    samples: list[Field] = []
-    for place in order:
-        pixels = load(place)
-        if total is None or counts is None or corners is None:
-            total = np.zeros(pixels.shape, np.float32)
-            counts = np.zeros(pixels.shape[:2], np.uint8)
-            corners = _patches(laid, pixels.shape)
-        _add(total, counts, pixels, laid.motions[place])
-        samples.append(_sample(pixels, laid.motions[place], total.shape, corners))
-    if total is None or counts is None:
-        raise ValueError("no frames")
-    return _divided(total, counts), _noise(samples)
-
-
-def _add(total: Field, counts: Pixels, pixels: Pixels, motion: object) -> None:
-    """Add a frame, strip by strip, where it reaches."""
-    for top in range(0, total.shape[0], _ROWS):
-        strip, reached = _strip(pixels, motion, total.shape, (0, top, total.shape[1], _ROWS))
-        total[top : top + _ROWS] += cv2.LUT(strip, LINEAR_OF_CODE) * reached[..., None]
-        counts[top : top + _ROWS] += reached
-
-
-def _strip(
-    pixels: Pixels, motion: object, shape: tuple[int, ...], window: tuple[int, int, int, int]
-) -> tuple[Pixels, Pixels]:
-    """A window (left, top, width, height) of the reference out of a frame, and where it reaches."""
-    left, top, width, height = window
-    height = min(height, shape[0] - top)
-    matrix = motion.between(shape, pixels.shape) if isinstance(motion, Alignment) else np.eye(3)
-    if pixels.shape == shape and _unmoved(matrix, shape):
-        cut = pixels[top : top + height, left : left + width]
-        return cut, np.ones(cut.shape[:2], np.uint8)
-    shifted = matrix @ np.array([[1, 0, left], [0, 1, top], [0, 0, 1]], np.float64)
-    way = cv2.INTER_CUBIC | cv2.WARP_INVERSE_MAP
-    laid = cv2.warpPerspective(
-        pixels, shifted, (width, height), flags=way, borderMode=cv2.BORDER_REPLICATE
-    )
-    return np.asarray(laid, np.uint8), _reached(shifted, (width, height), pixels.shape)
-
-
-def _unmoved(matrix: NDArray[np.float64], shape: tuple[int, ...]) -> bool:
-    height, width = shape[:2]
-    corners = np.array([[0, 0, 1], [width, 0, 1], [0, height, 1], [width, height, 1]], np.float64)
-    moved = corners @ matrix.T
-    apart = moved[:, :2] / moved[:, 2:] - corners[:, :2]
-    return bool(np.abs(apart).max() <= _UNMOVED_PX)
-
-
-def _reached(matrix: NDArray[np.float64], size: tuple[int, int], shape: tuple[int, ...]) -> Pixels:
-    """1 where a window's places lie inside the frame."""
-    columns, rows = np.meshgrid(np.arange(size[0], dtype=np.float32), np.arange(size[1]))
-    rows = rows.astype(np.float32)
-    depth = matrix[2, 0] * columns + matrix[2, 1] * rows + matrix[2, 2]
-    right = (matrix[0, 0] * columns + matrix[0, 1] * rows + matrix[0, 2]) / depth
-    down = (matrix[1, 0] * columns + matrix[1, 1] * rows + matrix[1, 2]) / depth
-    inside = (right >= 0) & (right <= shape[1] - 1) & (down >= 0) & (down <= shape[0] - 1)
-    return np.asarray(inside, np.uint8)
-
-
-def _divided(total: Field, counts: Pixels) -> Pixels:
-    picture = np.empty(total.shape, np.uint8)
-    for top in range(0, total.shape[0], _ROWS):
-        number = np.maximum(counts[top : top + _ROWS, :, None], 1).astype(np.float32)
-        picture[top : top + _ROWS] = codes_of(total[top : top + _ROWS] / number)
-    return picture
+def _averaged(
+    laid: Laid, used: Sequence[int], full: Sequence[Pixels]
+) -> tuple[Pixels, float | None]:
+    """The average at full size, strip by strip, and its noise over one frame's."""
+    shape = full[laid.reference].shape
+    picture = np.empty(shape, np.uint8)
+    for top in range(0, shape[0], _ROWS):  # the reference reaches everywhere: counts are above 0
+        total = np.zeros((min(_ROWS, shape[0] - top), *shape[1:]), np.float32)
+        counts = np.zeros((*total.shape[:2], 1), np.float32)
+        for place in used:
+            strip, reached = window_of(
+                full[place], laid.motions[place], shape, (0, top, shape[1], _ROWS)
+            )
+            total += cv2.LUT(strip, LINEAR_OF_CODE) * reached[..., None]
+            counts += reached[..., None]
+        picture[top : top + _ROWS] = codes_of(np.asarray(total / counts, np.float32))
+    corners = _patches(laid, shape)
+    samples = [_sample(full[place], laid.motions[place], shape, corners) for place in used]
+    return picture, _noise(samples)
 
 
 def _patches(laid: Laid, shape: tuple[int, ...]) -> list[tuple[int, int]]:
@@ -257,7 +190,10 @@ def _patches(laid: Laid, shape: tuple[int, ...]) -> list[tuple[int, int]]:
 
 
 def _sample(
-    pixels: Pixels, motion: object, shape: tuple[int, ...], corners: Sequence[tuple[int, int]]
+    pixels: Pixels,
+    motion: Alignment | Misfit,
+    shape: tuple[int, ...],
+    corners: Sequence[tuple[int, int]],
 ) -> Field:
     """Linear green of the patches, shape (n, side, side)."""
     found = []
@@ -265,7 +201,7 @@ def _sample(
         window = (
             min(left, shape[1] - _PATCH_PX), min(top, shape[0] - _PATCH_PX), _PATCH_PX, _PATCH_PX
         )  # fmt: skip
-        patch, _ = _strip(pixels, motion, shape, window)
+        patch, _ = window_of(pixels, motion, shape, window)
         found.append(LINEAR_OF_CODE[patch[..., 1]])
     return np.asarray(found, np.float32)
 

@@ -12,8 +12,8 @@ import numpy as np
 from numpy.typing import NDArray
 
 from core.domain import positive
-from core.frame.average import codes_of
 from core.frame.comparison import IllustratedTime, IllustrationMade, Refusal
+from core.frame.crops import codes_of
 from core.frame.flow_axis import flow_of
 from core.frame.laid import CLIPPED_CODE, MeasuredFrame
 from core.frame.still_parts import edge_ratio
