@@ -8,12 +8,15 @@ from typing import Final
 import numpy as np
 from numpy.typing import NDArray
 
+from core.frame.cast import measure_cast
 from core.frame.clipping import find_clipping
 from core.frame.decode import MAX_BYTES, MAX_PIXELS, DecodedFrame, decode
 from core.frame.histogram import brightest_channel
 from core.frame.raw import SATURATED_CODE
 from core.frame.report import FrameReport, SizeNote
 from core.frame.room import room_and_advice
+from core.frame.sharpness import measure_sharpness
+from core.frame.working import working_copy
 
 #: Part of the camera's long or short side that a full-size frame has at least: a crop to another
 #: shape keeps one of the two, straightening costs a little. Own rule.
@@ -60,6 +63,7 @@ def check_frame(
         clipping = replace(clipping, share=raw.clipped_share, by_channel=dict(raw.exposure.clipped))
     room_stops, advice = room_and_advice(clipping, brightest, raw.exposure if raw else None)
     height, width = (raw.height, raw.width) if raw else frame.pixels.shape[:2]
+    work = working_copy(frame.pixels)
     report = FrameReport(
         file_kind=frame.file_kind,
         width=width,
@@ -69,6 +73,8 @@ def check_frame(
         clipping=clipping,
         room_stops=room_stops,
         advice=advice,
+        sharpness=measure_sharpness(work, frame.pixels, water=None),
+        cast=measure_cast(work, None, clipping),
         raw=raw.exposure if raw else None,
     )
     return report, frame.pixels

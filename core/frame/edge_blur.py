@@ -107,7 +107,11 @@ def _edges_at(
     row, column = np.divmod(places, grey.shape[1])
     angle_deg = np.degrees(np.arctan2(-y, x)) % 180
     return Edges(
-        row, column, np.asarray(np.sqrt(square), np.float32), ratio, angle_deg.astype(np.float32)
+        row,
+        column,
+        np.asarray(np.sqrt(square), np.float32),
+        np.asarray(ratio, np.float32),
+        angle_deg.astype(np.float32),
     )
 
 

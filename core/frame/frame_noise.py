@@ -23,6 +23,9 @@ _LEAST_BLOCKS: Final = 40
 #: From this estimate on noise is plainly there [codes]; what a camera's own noise reduction and
 #: JPEG leave reads 0.3 to 1.2. Own rule.
 _PLAIN: Final = 2.0
+#: Noise halves when four pixels are averaged into one; fine texture hardly fades. Measured:
+#: noise 0.46 to 0.65, texture of grass, gravel, leaves 0.9 and more. Own rule.
+_FADES_TO: Final = 0.7
 
 #: Blind to flat parts, slopes and straight edges. Source: Immerkaer, Fast noise variance
 #: estimation, 1996, from memory.
@@ -36,7 +39,10 @@ def is_noisy(pixels: NDArray[np.uint8]) -> bool:
         pixels: the whole frame, shape (H, W, 3), red, green, blue.
     """
     noise = noise_codes(pixels)
-    return noise is not None and noise > _PLAIN
+    if noise is None or noise <= _PLAIN:
+        return False
+    halved = _of_crops([_halved(crop) for crop in _crops(pixels)])
+    return halved is not None and halved <= _FADES_TO * noise
 
 
 def noise_codes(pixels: NDArray[np.uint8]) -> float | None:
@@ -48,12 +54,22 @@ def noise_codes(pixels: NDArray[np.uint8]) -> float | None:
     Returns:
         None when too little of the frame is neither black nor bright.
     """
-    means, responses = zip(*(_blocks(crop) for crop in _crops(pixels)), strict=True)
+    return _of_crops(_crops(pixels))
+
+
+def _of_crops(crops: list[NDArray[np.uint8]]) -> float | None:
+    means, responses = zip(*(_blocks(crop) for crop in crops), strict=True)
     mean, response = np.concatenate(means), np.concatenate(responses)
     usable = response[(mean > _MEANS[0]) & (mean < _MEANS[1])]
     if usable.size < _LEAST_BLOCKS:
         return None
     return float(np.percentile(usable, _QUIETEST)) * math.sqrt(math.pi / 2) / 6
+
+
+def _halved(crop: NDArray[np.uint8]) -> NDArray[np.uint8]:
+    rows, columns = (max(1, side // 2) for side in crop.shape[:2])
+    small = cv2.resize(crop, (columns, rows), interpolation=cv2.INTER_AREA)
+    return np.asarray(small, np.uint8)
 
 
 def _crops(pixels: NDArray[np.uint8]) -> list[NDArray[np.uint8]]:

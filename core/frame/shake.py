@@ -17,19 +17,24 @@ _SHARPER: Final = 95.0
 #: Fewer edges than this in a direction tell nothing, in the frame and in a block. Own rules.
 _LEAST_IN_FRAME: Final = 60
 _LEAST_IN_BLOCK: Final = 30
-#: Directions that must be known in a frame and in a block. Own rules; all of them in the frame,
-#: since a picture of a few lines only looks as if it were moved along them.
-_KNOWN_IN_FRAME: Final = 12
+#: Part of all edges that each direction must hold in the frame, apart from those within so many
+#: degrees of the softest, where movement takes them away: a picture of a few lines only looks as
+#: if it were moved along them. Own rules.
+_LEAST_PART: Final = 0.015
+_AROUND_DEG: Final = 40.0
+#: Directions that must be known in a frame and in a block. Own rules.
+_KNOWN_IN_FRAME: Final = 9
 _KNOWN_IN_BLOCK: Final = 6
 #: Blocks of a side, and how many must tell something: what moved in a part of the frame moves
 #: other blocks not at all, the camera moves them all alike. Own rules.
 _BLOCKS: Final = 3
 _LEAST_BLOCKS: Final = 4
-#: Least swing of the ratio over the directions (as a logarithm) times the agreement of the
-#: blocks, and the largest ratio along the softest direction: edges a pixel wide and more. Own
-#: rules, fitted on planted defocus and shake.
-_LEAST_SWING: Final = 0.08
-_MOST_RATIO: Final = 1.95
+#: What is called shake: the swing of the ratio over the directions (as a logarithm) times the
+#: agreement of the blocks is at least so much where the ratio along the softest direction is at
+#: most so much. Own rules, fitted on planted defocus and shake of 5 px and more.
+_LEAST_SWING: Final = ((0.09, 2.45), (0.075, 2.05))
+#: Blocks agree at least so far, 0 to 1. Own rule: lines drawn here and there do not.
+_LEAST_AGREEMENT: Final = 0.6
 #: From this swing on no planted defocus was called shake. Own rule.
 _SURE_SWING: Final = 0.14
 _CONFIDENCE: Final = 0.9
@@ -55,17 +60,35 @@ def find_shake(edges: Edges, shape: tuple[int, ...]) -> Shake | None:
     if whole is None:
         return None
     mean, swing = whole
-    if np.exp(mean - abs(swing)) > _MOST_RATIO:
-        return None
-    parts = _in_blocks(edges, shape)
-    if len(parts) < _LEAST_BLOCKS:
-        return None
-    agreement = abs(sum(parts)) / max(sum(abs(part) for part in parts), 1e-9)
-    score = abs(swing) * agreement
-    if score < _LEAST_SWING:
-        return None
     angle_deg = float(np.degrees(np.angle(-swing)) / 2 % 180)
+    if not _all_around(edges, angle_deg):
+        return None
+    agreement = _agreement(_in_blocks(edges, shape))
+    score, softest = abs(swing) * agreement, float(np.exp(mean - abs(swing)))
+    moved = any(score >= low and softest <= high for low, high in _LEAST_SWING)
+    if agreement < _LEAST_AGREEMENT or not moved:
+        return None
     return Shake(angle_deg, _CONFIDENCE_SURE if score >= _SURE_SWING else _CONFIDENCE)
+
+
+def _all_around(edges: Edges, angle_deg: float) -> bool:
+    """Whether edges of all directions are there, apart from those that movement takes away."""
+    counts = np.bincount(_directions(edges.angle_deg), minlength=_DIRECTIONS)
+    directions_deg = np.arange(_DIRECTIONS) * 180 / _DIRECTIONS
+    away = np.abs((directions_deg - angle_deg + 90) % 180 - 90) > _AROUND_DEG
+    return bool((counts[away] >= _LEAST_PART * edges.row.size).all())
+
+
+def _directions(angle_deg: NDArray[np.float32]) -> NDArray[np.int64]:
+    step_deg = 180 / _DIRECTIONS
+    return ((angle_deg + step_deg / 2) // step_deg).astype(np.int64) % _DIRECTIONS
+
+
+def _agreement(parts: list[complex]) -> float:
+    """1 when all blocks swing alike, 0 when they swing at random or are too few."""
+    if len(parts) < _LEAST_BLOCKS:
+        return 0.0
+    return abs(sum(parts)) / max(sum(abs(part) for part in parts), 1e-9)
 
 
 def _in_blocks(edges: Edges, shape: tuple[int, ...]) -> list[complex]:
@@ -86,8 +109,7 @@ def _harmonic(
     angle_deg: NDArray[np.float32], ratio: NDArray[np.float32], least: int, known: int
 ) -> Harmonic | None:
     """Mean and second harmonic of the logarithm of the ratio over the directions."""
-    step_deg = 180 / _DIRECTIONS
-    direction = ((angle_deg + step_deg / 2) // step_deg).astype(np.int64) % _DIRECTIONS
+    direction = _directions(angle_deg)
     counts = np.bincount(direction, minlength=_DIRECTIONS)
     enough = np.flatnonzero(counts >= least)
     if enough.size < known:
@@ -95,7 +117,7 @@ def _harmonic(
     order = np.argsort(direction, kind="stable")
     groups = np.split(ratio[order], np.cumsum(counts)[:-1])
     values = np.log([np.percentile(groups[number], _SHARPER) for number in enough])
-    turn = 2 * np.radians(enough * step_deg)
+    turn = 2 * np.radians(enough * 180 / _DIRECTIONS)
     terms = np.stack([np.ones_like(turn), np.cos(turn), np.sin(turn)], axis=1)
     mean, cosine, sine = np.linalg.lstsq(terms, values, rcond=None)[0]
     return float(mean), complex(cosine, sine)
