@@ -39,6 +39,7 @@ _LEAST_TOLD: Final = 0.05
 #: Written on every picture that nobody took.
 ILLUSTRATION: Final = "illustration, not a photograph"
 AVERAGE: Final = "average"
+UNKNOWN_TIME: Final = "time unknown"
 
 
 @dataclass(frozen=True)
@@ -49,6 +50,7 @@ class _Cell:
     place: Rectangle
     letter: str
     words: tuple[str, ...]
+    head: int  # height of what stands above the piece [px]
 
 
 def draw_sheet(sheet: Sheet) -> bytes:
@@ -89,6 +91,8 @@ def _columns(sheet: Sheet) -> int:
     if sheet.shows in {"whole", "average"}:
         wide = width > height
         return 1 if wide and number <= 2 else 2 if number != 3 or wide else 3
+    if sheet.shows == "illustration" and number > 3:
+        return -(-number // 2)
     return number if number <= 6 else -(-number // 2)
 
 
@@ -127,7 +131,7 @@ def _placed(sheet: Sheet, columns: int, width: int, size: int, top: int) -> tupl
             left = column * (width + GAP_PX)
             place = Rectangle(left, top + head, left + width, top + head + high)
             letter = "" if piece.frame is None else chr(ord("A") + piece.frame)
-            cells.append(_Cell(piece, place, letter, words[column]))
+            cells.append(_Cell(piece, place, letter, words[column], head))
         top += head + high + GAP_PX
     return cells, top - GAP_PX
 
@@ -140,17 +144,13 @@ def _height(piece: Piece, width: int, most: int) -> int:
 
 def _draw_cell(canvas: Image.Image, draw: ImageDraw.ImageDraw, cell: _Cell, size: int) -> None:
     shown = _shown(cell.piece.pixels, cell.place)
-    high = cell.place.top
-    canvas.paste(Image.fromarray(shown), (cell.place.left, high))
-    lines = cell.words or ("time not known",)
-    start = cell.place.left
-    block = max(PLATE_PX, len(lines) * line_height(size)) + GAP_PX // 2
+    canvas.paste(Image.fromarray(shown), (cell.place.left, cell.place.top))
+    start, top = cell.place.left, cell.place.top - cell.head
     if cell.letter:
-        plate = Rectangle(start, high - block, start + PLATE_PX, high - block + PLATE_PX)
-        draw_letter(draw, cell.letter, plate)
+        draw_letter(draw, cell.letter, Rectangle(start, top, start + PLATE_PX, top + PLATE_PX))
         start += PLATE_PX + GAP_PX
-    for number, line in enumerate(lines):
-        down = high - block + number * line_height(size) + (PLATE_PX - size) // 4
+    for number, line in enumerate(cell.words or (UNKNOWN_TIME,)):
+        down = top + number * line_height(size) + (PLATE_PX - size) // 4
         write(draw, (start, down), line, size, fill=INK)
 
 

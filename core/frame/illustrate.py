@@ -34,7 +34,7 @@ MOST_TIMES: Final = 4
 _STEEP_DEG: Final = 35.0
 #: Streamlines keep within this of the axis [deg]: the rim of the water, and the pool at its foot,
 #: would bend them else. Own rule.
-_MOST_BEND_DEG: Final = 18.0
+_MOST_BEND_DEG: Final = 10.0
 #: Longest streak that is drawn, as a share of the side: beyond, the water is even. Own rule.
 _LONGEST: Final = 1.5
 #: Foam that clips was at least so much brighter than it reads; with this the streaks of its
