@@ -16,7 +16,7 @@ Field = NDArray[np.float32]
 Mask = NDArray[np.bool_]
 
 #: Every so many pixels of the working copy are looked at: a colour needs no more. Own rule.
-_STRIDE: Final = 4
+_STRIDE: Final = 6
 #: White water and grey rock, as lightness [CIE L*] and colourfulness [CIE C*ab]. Own rules: the
 #: white may have a strong cast and still be foam; a rock with more colour is moss or peat.
 _WATER_LIGHTNESS: Final = (55.0, 97.0)
