@@ -35,7 +35,7 @@ def figures(seed: int) -> Iterator[Figure]:
         for shift_mired in _SHIFTS_MIRED:
             after = _cast(light, shift_mired)
             for name, errors in off.items():
-                errors += _errors(before[name], after[name], shift_mired)
+                errors.extend(_errors(before[name], after[name], shift_mired))
             right += _named(after["water"], shift_mired)
     for name, errors in off.items():
         yield _figure(f"shift of the {name}, median error [mired]", np.median(errors), errors)

@@ -1,0 +1,83 @@
+"""Drops on the glass: told from two frames only, and not from two of one view."""
+
+from __future__ import annotations
+
+import cv2
+import numpy as np
+import skimage.data
+from numpy.typing import NDArray
+
+from core.frame.wet_glass import wet_glass
+from core.frame.working import WorkingCopy
+
+Pixels = NDArray[np.uint8]
+
+#: Centres (across, down) and radii of the drops [px of 600 x 400].
+DROPS = ((150, 120, 14), (430, 270, 18))
+
+
+def texture(name: str) -> Pixels:
+    """A photograph with detail everywhere, shape (400, 600, 3)."""
+    grey = np.asarray(getattr(skimage.data, name)())
+    sized = cv2.resize(grey, (600, 400), interpolation=cv2.INTER_AREA)
+    return np.repeat(np.asarray(sized, np.uint8)[..., None], 3, axis=2)
+
+
+def wet(pixels: Pixels) -> Pixels:
+    """Soft round spots on it."""
+    soft = cv2.GaussianBlur(pixels, (0, 0), 8)
+    rows, columns = np.mgrid[: pixels.shape[0], : pixels.shape[1]]
+    result = pixels.copy()
+    for across, down, radius in DROPS:
+        inside = np.hypot(columns - across, rows - down) < radius
+        result[inside] = soft[inside]
+    return result
+
+
+def work(pixels: Pixels) -> WorkingCopy:
+    return WorkingCopy(np.ascontiguousarray(pixels), 1.0)
+
+
+def test_shared_spots_are_found() -> None:
+    """Two different scenes with the same soft spots: each spot is found once, in its place."""
+    boxes = wet_glass(work(wet(texture("grass"))), work(wet(texture("gravel"))))
+    found = {
+        (round((box.left + box.width / 2) * 60), round((box.top + box.height / 2) * 40))
+        for box in boxes
+    }
+    assert len(boxes) == len(DROPS)
+    for across, down, radius in DROPS:
+        near = [f for f in found if np.hypot(10 * f[0] - across, 10 * f[1] - down) < radius]
+        assert len(near) == 1
+
+
+def test_clean_frames_have_none() -> None:
+    """Two different clean scenes share no spot."""
+    assert wet_glass(work(texture("grass")), work(texture("gravel"))) == ()
+
+
+def test_spots_of_one_frame_are_the_scene() -> None:
+    """What only one frame shows is no drop."""
+    assert wet_glass(work(wet(texture("grass"))), work(texture("gravel"))) == ()
+
+
+def test_one_view_tells_nothing() -> None:
+    """From a tripod the soft spots may be stones: nothing is stated."""
+    pixels = wet(texture("grass"))
+    assert wet_glass(work(pixels), work(pixels)) == ()
+
+
+def test_order_does_not_matter() -> None:
+    """The two frames may come in any order."""
+    first, second = work(wet(texture("grass"))), work(wet(texture("gravel")))
+    assert wet_glass(first, second) == wet_glass(second, first)
+
+
+def test_other_shapes_and_flat_pictures() -> None:
+    """Upright and across do not match; flat and tiny pictures show nothing."""
+    pixels = texture("grass")
+    assert wet_glass(work(pixels), work(pixels[:, :300])) == ()
+    flat = np.full_like(pixels, 90)
+    assert wet_glass(work(flat), work(flat)) == ()
+    assert wet_glass(work(flat[:1, :1]), work(flat[:1, :1])) == ()
+    assert wet_glass(work(pixels), work(flat)) == ()
