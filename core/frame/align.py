@@ -50,6 +50,8 @@ _GAIN: Final = 0.004
 _WINDOW_PX: Final = 21
 _LEAST_DETAIL: Final = 0.06
 _AGREES: Final = 0.6
+#: Twice the distance that is kept from what moves: the window, and the shading's Gaussian [px].
+_CLEARANCE_PX: Final = 31
 #: Parts of the frame that have detail, and of these that agree, in frames of one view; other
 #: views measured below 0.04. Own rules.
 _LEAST_MARKED: Final = 0.02
@@ -114,10 +116,12 @@ def align(
         return Misfit.OTHER_SHAPE
     one = _detail(first.luminance, _small(first.pixels.shape))
     two = _detail(second.luminance, _small(first.pixels.shape))
-    still = np.ones(one.shape, np.uint8)
+    still: NDArray[np.uint8] = np.ones(one.shape, np.uint8)
     if moving is not None:
         small = cv2.resize(moving.astype(np.uint8), one.shape[::-1], interpolation=cv2.INTER_AREA)
-        still = np.asarray(small == 0, np.uint8)
+        still = cv2.erode(
+            np.asarray(small == 0, np.uint8), np.ones((_CLEARANCE_PX, _CLEARANCE_PX), np.uint8)
+        )
     if not _marked(one, still) or not _marked(two, still):
         return Misfit.FEW_MARKS
     found = max(

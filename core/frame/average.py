@@ -242,5 +242,5 @@ def _texture(laid: Laid, used: Sequence[int]) -> float | None:
     detail = water_detail(both)
     if detail is None:
         return None
-    before, after = (float(np.mean([np.mean(one**2) for one in two])) for two in detail.slopes)
-    return (after / before) ** 0.5 if before > 0 else None
+    before, after = detail.strengths
+    return after / before if before > 0 else None

@@ -9,13 +9,12 @@ from typing import Final
 from core.frame.brightness import disagree, identical, measured_stops, stated_stops
 from core.frame.comparison import Comparison, FrameMeasures, FramePair, LeafVerdict, Misfit
 from core.frame.fine_detail import (
-    ALIKE,
     WaterDetail,
     detail_strength,
     still_strengths,
     water_detail,
 )
-from core.frame.ladder import gaps, order_of, recommend, suited, with_shares
+from core.frame.ladder import crisper, gaps, order_of, recommend, suited, with_shares
 from core.frame.laid import Laid, MeasuredFrame, lay
 from core.water import Look, look_of
 
@@ -52,7 +51,7 @@ def compare_frames(
     detail = water_detail(laid)
     measures = with_shares(_measures(frames, laid, detail))
     order = _order(measures, laid, detail)
-    even = detail is not None and _all_alike(detail)
+    even = detail is not None and _all_alike(measures, laid, detail)
     recommendation = recommend(wished, measures, order, alike=even) if wished else None
     main = recommendation.frame if recommendation else None
     return Comparison(
@@ -118,13 +117,16 @@ def _order(
     def balance(first: int, second: int) -> float:
         return detail.balance(together.index(first), together.index(second))
 
-    return order_of(together, balance, [one.shutter_s for one in measures], ALIKE)
+    return order_of(together, balance, [one.shutter_s for one in measures])
 
 
-def _all_alike(detail: WaterDetail) -> bool:
-    number = len(detail.slopes)
-    balances = (detail.balance(one, two) for one in range(number) for two in range(one))
-    return all(abs(balance) <= ALIKE for balance in balances)
+def _all_alike(measures: Sequence[FrameMeasures], laid: Laid, detail: WaterDetail) -> bool:
+    times = [measures[place].shutter_s for place in laid.together]
+    return all(
+        crisper(detail.balance(one, two), times[one], times[two]) == 0
+        for one in range(len(times))
+        for two in range(one)
+    )
 
 
 def _pairs(
@@ -160,18 +162,19 @@ def _pair(
         stated_stops=stated,
         disagree=disagree(measured, stated, identical=same),
         identical=same,
-        smoother=None if same else _smoother(laid, detail, second),
+        smoother=None if same else _smoother(frames, laid, detail, second),
     )
 
 
-def _smoother(laid: Laid, detail: WaterDetail | None, second: int) -> int | None:
+def _smoother(
+    frames: Sequence[MeasuredFrame], laid: Laid, detail: WaterDetail | None, second: int
+) -> int | None:
     if detail is None:
         return None
-    together = laid.together
-    balance = detail.balance(together.index(laid.reference), together.index(second))
-    if abs(balance) <= ALIKE:
-        return None
-    return second if balance > 0 else laid.reference
+    first, together = laid.reference, laid.together
+    balance = detail.balance(together.index(first), together.index(second))
+    times = [frames[place].report.metadata.settings.shutter_s for place in (first, second)]
+    return {1: second, 0: None, -1: first}[crisper(balance, *times)]
 
 
 def _leaf(

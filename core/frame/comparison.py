@@ -32,6 +32,7 @@ class Reason(Enum):
     SEEN = "seen"  # the picture itself shows the look
     SMOOTHEST = "smoothest"  # nothing tells the looks: it has the smoothest water of them
     CRISPEST = "crispest"  # likewise, the crispest
+    BETWEEN = "between"  # likewise, one between the crispest and the smoothest
     TOO_SHORT = "too short"  # none reaches the look: it comes nearest, a longer time is needed
     TOO_LONG = "too long"  # likewise, a shorter time is needed
     ALONE = "alone"  # the others could not be laid on it

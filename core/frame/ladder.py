@@ -8,6 +8,7 @@ from dataclasses import replace
 from itertools import pairwise
 from typing import Final
 
+from core.frame.brightness import times_apart_stops
 from core.frame.comparison import (
     Caveat,
     FrameMeasures,
@@ -16,11 +17,14 @@ from core.frame.comparison import (
     Recommendation,
     Suited,
 )
+from core.frame.fine_detail import ALIKE, CLEAR
 from core.water import AIM, Look, band_of, look_of
 
 #: Neighbours whose times are at least so far apart have a look between them [stops]. Own rule: a
 #: ladder goes in steps of one stop.
 _GAP_STOPS: Final = 1.5
+#: Times nearer than this are one [stops]. Own rule: half the smallest step of a dial.
+_SAME_STOPS: Final = 1 / 6
 #: A frame that clips more than another by this part of the frame, that moved its leaves by so
 #: much, that is so much softer, has it said. Own rules.
 _CLIPPED: Final = 0.005
@@ -32,39 +36,44 @@ _LOOKS: Final = tuple(Look)
 _SMOOTH: Final = (Look.SILKY, Look.MISTY)
 
 
+def crisper(balance: float, first_s: float | None, second_s: float | None) -> int:
+    """Which of two frames has the crisper water: 1 the first, -1 the second, 0 alike.
+
+    Args:
+        balance: of their detail, above 0 where the first has more.
+        first_s: time of the first [s], None: not known.
+        second_s: time of the second [s].
+    """
+    if abs(balance) > CLEAR:
+        return 1 if balance > 0 else -1
+    apart = times_apart_stops(first_s, second_s)
+    if apart is not None:
+        return 0 if abs(apart) < _SAME_STOPS else 1 if apart > 0 else -1
+    return 0 if abs(balance) <= ALIKE else 1 if balance > 0 else -1
+
+
 def order_of(
     places: Sequence[int],
     balance: Callable[[int, int], float],
     times_s: Sequence[float | None],
-    alike: float,
 ) -> tuple[int, ...]:
     """Frames from the crispest water to the smoothest.
 
     Args:
         places: the frames whose water was compared.
         balance: of two of them, above 0 where the first has more detail.
-        times_s: exposure time of every frame [s], None: not known. They decide only between
-            frames whose water looks alike.
-        alike: balance within which two are alike.
+        times_s: exposure time of every frame [s], None: not known. They decide where the
+            pictures don't tell clearly.
     """
 
     def standing(place: int) -> float:
-        return sum(
-            _wins(balance(place, other), times_s[place], times_s[other], alike)
-            for other in places
-            if other != place
+        others = [other for other in places if other != place]
+        won = sum(
+            crisper(balance(place, other), times_s[place], times_s[other]) for other in others
         )
+        return won + sum(math.tanh(balance(place, other)) for other in others) / (len(places) + 1)
 
     return tuple(sorted(places, key=lambda place: (-standing(place), place)))
-
-
-def _wins(balance: float, own_s: float | None, other_s: float | None, alike: float) -> float:
-    """1 where the own frame is the crisper one, -1 where the other is, a little where alike."""
-    if abs(balance) > alike:
-        return math.copysign(1.0, balance)
-    if own_s is not None and other_s is not None and own_s != other_s:
-        return 1.0 if own_s < other_s else -1.0
-    return balance
 
 
 def with_shares(frames: Sequence[FrameMeasures]) -> tuple[FrameMeasures, ...]:
@@ -176,7 +185,7 @@ def _by_order(
     if wished in _SMOOTH:
         return order[-1], Reason.SMOOTHEST
     if wished is Look.TEXTURED and len(order) > 2:
-        return order[len(order) // 2], Reason.SMOOTHEST
+        return order[len(order) // 2], Reason.BETWEEN
     return order[0], Reason.CRISPEST
 
 

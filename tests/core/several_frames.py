@@ -13,6 +13,16 @@ import skimage
 from numpy.typing import NDArray
 from sklearn.datasets import load_sample_image
 
+from core.frame.laid import MeasuredFrame
+from core.frame.report import (
+    Advice,
+    CameraSettings,
+    Clipping,
+    FrameMetadata,
+    FrameReport,
+    SizeNote,
+)
+from core.frame.working import working_copy
 from tests.scenes.camera import Exposure, Sensor, toned
 from tests.scenes.noise import Field
 from tests.scenes.waterfall import Plan, compose, take
@@ -55,6 +65,7 @@ def held(pixels: Pixels, hand: Hand, margin: float = 0.04) -> Pixels:
     return np.ascontiguousarray(moved[rows : height - rows, columns : width - columns])
 
 
+@lru_cache(maxsize=48)
 def rendered(
     shutter_s: float, seed: int, *, moment: int = 0, stops: float = 0.0, width: int = 800,
     height: int = 1200, **scene: object,
@@ -84,7 +95,8 @@ def real(name: str) -> Pixels:
     if name in {"china", "flower"}:
         return np.asarray(load_sample_image(f"{name}.jpg"), np.uint8)
     data = np.fromfile(Path(skimage.__file__).parent / "data" / FILES[name], np.uint8)
-    return np.asarray(cv2.cvtColor(cv2.imdecode(data, cv2.IMREAD_COLOR), cv2.COLOR_BGR2RGB))
+    found = np.asarray(cv2.imdecode(data, cv2.IMREAD_COLOR), np.uint8)
+    return np.ascontiguousarray(found[..., ::-1])
 
 
 FILES = {
@@ -146,3 +158,24 @@ def shifted(
     lit = (ground * (1 - soft) + water[..., None] * soft) * np.float32(2**stops)
     random = np.random.default_rng(seed).standard_normal(lit.shape, np.float32)
     return toned(np.asarray(lit + np.float32(noise) * random, np.float32)), inside
+
+
+def report(pixels: Pixels, **known: object) -> FrameReport:
+    """A report with the settings that are named, and fields of the report itself."""
+    settings = {key: known.pop(key) for key in ("shutter_s", "f_number", "iso") if key in known}
+    plain = FrameReport(
+        file_kind="JPEG",
+        width=pixels.shape[1],
+        height=pixels.shape[0],
+        metadata=FrameMetadata(CameraSettings(**settings)),  # type: ignore[arg-type]
+        size_note=SizeNote.FULL,
+        clipping=Clipping(0.0, {}),
+        room_stops=None,
+        advice=Advice.KEEP,
+    )
+    return replace(plain, **known)  # type: ignore[arg-type]
+
+
+def frame(pixels: Pixels, share: float | None = None, **known: object) -> MeasuredFrame:
+    """The frame as measured; see `report`."""
+    return MeasuredFrame(working_copy(pixels), report(pixels, **known), share)
