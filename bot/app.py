@@ -20,7 +20,8 @@ from bot.matrix.session import Account
 from bot.runtime.faults import where_it_broke
 from bot.runtime.frames import FrameServer
 from bot.runtime.granting import Limits
-from bot.runtime.runtime import Runtime, Surroundings
+from bot.runtime.job_kinds import Surroundings
+from bot.runtime.runtime import Runtime
 from bot.runtime.trouble import Troubles
 from bot.runtime.workers import Dialogue
 from bot.settings import Settings, SettingsError, load_settings
@@ -137,7 +138,6 @@ def limits_of(settings: Settings) -> Limits:
     return Limits(
         frames_days=settings.frames_days,
         frame_bytes=settings.frame_bytes,
-        workers=settings.workers,
         frames_a_day=settings.frames_a_day,
         messages_a_minute=settings.messages_a_minute,
         kept_bytes=settings.kept_megabytes * 1_000_000,

@@ -8,14 +8,16 @@ import resource
 import statistics
 import sys
 import time
+from dataclasses import replace
 from typing import Final, NamedTuple
 
 import numpy as np
 from numpy.typing import NDArray
 from PIL import Image
 
-from bot.runtime.frame_child import Answer, Work, check_and_draw
+from bot.runtime.frame_child import Found, Work, check_and_draw
 from bot.runtime.frames import FrameServer
+from bot.runtime.orders import Answer, Order
 
 ROUNDS: Final = 7
 WIDTH: Final = 6000
@@ -64,23 +66,21 @@ def _cloud(random: np.random.Generator, height: int, width: int) -> NDArray[np.f
     return scaled
 
 
-def bare_decode(data: bytes, _: tuple[int, int] | None, __: int) -> tuple[Answer, bytes]:
+def bare_decode(data: bytes, _: Order) -> Found:
     """What Pillow alone needs to give the pixels."""
     started = time.perf_counter()
     with Image.open(io.BytesIO(data)) as picture:
         picture.load()
-    return Answer(numbers=_numbers(started)), b""
+    return Answer(numbers=_numbers(started)), ()
 
 
-def whole_check(
-    data: bytes, camera_pixels: tuple[int, int] | None, max_pixels: int
-) -> tuple[Answer, bytes]:
+def whole_check(data: bytes, order: Order) -> Found:
     """All that a frame's process does: bytes to the report and its marked picture."""
     started = time.perf_counter()
-    answer, picture = check_and_draw(data, camera_pixels, max_pixels)
-    if answer.report is None or not picture:
+    answer, pictures = check_and_draw(data, order)
+    if answer.report is None or not pictures:
         raise RuntimeError("the frame was not measured")
-    return Answer(answer.report, numbers=_numbers(started)), picture
+    return replace(answer, numbers=_numbers(started)), pictures
 
 
 def _numbers(started: float) -> dict[str, float]:
@@ -93,7 +93,7 @@ def _numbers(started: float) -> dict[str, float]:
 async def once(work: Work, data: bytes) -> Taken:
     """One frame through the real frame server, in a process of its own."""
     started = time.perf_counter()
-    outcome = await FrameServer(work=work).check(data, None)
+    outcome = await FrameServer(work=work).check(data)
     numbers = outcome.numbers
     return Taken(numbers["inside_s"], time.perf_counter() - started, numbers["peak_mb"])
 

@@ -2,15 +2,16 @@
 
 from __future__ import annotations
 
-from typing import Annotated, Final, Literal
+from typing import Annotated, Final, Literal, Self
 
-from pydantic import AwareDatetime, BaseModel, ConfigDict, Field
+from pydantic import AwareDatetime, BaseModel, ConfigDict, Field, model_validator
 
 from bot.dialogue.events import MeasuredKind, MediaRef
 from core.water import Look
 
-#: Frames that are measured together, at most: a ladder has six, an average more; each costs the
-#: memory of its pixels until all are there (own rule).
+#: Frames that are compared, and that are averaged, at most: a ladder has six, an average more;
+#: each costs the memory of its pixels until all are there (own rule).
+MOST_COMPARED: Final = 6
 MOST_TOGETHER: Final = 12
 
 
@@ -59,6 +60,10 @@ class Say(_Frozen):
     place: SharedPlace | None = None
 
 
+#: A cell of the grid by which the water is named: four rows by four columns.
+Cell = Annotated[str, Field(pattern="^[A-D][1-4]$")]
+
+
 class CheckFrame(_Frozen):
     """Measure a shared frame; the answer comes back as a FrameChecked event."""
 
@@ -69,7 +74,7 @@ class CheckFrame(_Frozen):
     camera_pixels: tuple[int, int] | None = None
     #: Where the person said that the water is (cells A1 to D4), and along which axis it flows:
     #: from the horizontal, anticlockwise [deg]. Without either it is looked for.
-    water_cells: tuple[str, ...] = ()
+    water_cells: tuple[Cell, ...] = ()
     axis_deg: float | None = None
     #: By how much previews of this camera overstate what is clipped [stops], once learned.
     preview_over_stops: float | None = None
@@ -86,16 +91,16 @@ class MeasureOptions(_Frozen):
     """What is known or wished for when frames are measured again; all may be left out.
 
     `water_cells` and `axis_deg` are as in CheckFrame. `share_per_s` is how far the water runs in
-    a second, over the side of the frame along the flow [1/s], where the walk knows it: times the
-    shutter time it is a frame's share. `times_s` are the times to illustrate [s]. `leaf` is the
-    place of the short frame for the leaves among the frames, from 0.
+    a second, over the side of the frame along the flow [1/s], least and most, where the walk knows
+    it: times the shutter time it is a frame's share. `times_s` are the times to illustrate [s].
+    `leaf` is the place of the short frame for the leaves among the frames, from 0.
     """
 
     wished: Look | None = None
     times_s: tuple[float, ...] = ()
-    water_cells: tuple[str, ...] = ()
+    water_cells: tuple[Cell, ...] = ()
     axis_deg: float | None = None
-    share_per_s: float | None = None
+    share_per_s: tuple[float, float] | None = None
     leaf: int | None = None
     camera_pixels: tuple[int, int] | None = None
     preview_over_stops: float | None = None
@@ -107,12 +112,24 @@ class MeasureFrames(_Frozen):
     `compare` lays frames of one view on each other; `average` makes one of them; `illustrate`
     draws the water of one at other times; `grid` draws the cells onto one; `recheck` checks one
     again with other options.
+
+    Raises:
+        ValueError: fewer or more frames than that takes.
     """
 
     kind: Literal["measure_frames"] = "measure_frames"
     what: MeasuredKind
-    frames: tuple[FrameRef, ...] = Field(min_length=1, max_length=MOST_TOGETHER)
+    frames: tuple[FrameRef, ...]
     options: MeasureOptions = MeasureOptions()
+
+    @model_validator(mode="after")
+    def _has_as_many_as_it_takes(self) -> Self:
+        fewest, most = {"compare": (2, MOST_COMPARED), "average": (2, MOST_TOGETHER)}.get(
+            self.what, (1, 1)
+        )
+        if not fewest <= len(self.frames) <= most:
+            raise ValueError(f"{self.what}: {fewest} to {most} frames, not {len(self.frames)}")
+        return self
 
 
 class CancelMeasuring(_Frozen):

@@ -39,9 +39,22 @@ def content_of(outgoing: Outgoing) -> Content:
     content = _meant(outgoing)
     content["m.mentions"] = {"user_ids": list(outgoing.mentions)} if outgoing.mentions else {}
     content[ROW_KEY] = outgoing.row_id
+    if outgoing.replaces is not None:
+        return _replacing(content, outgoing.replaces)
     if relation := _relation(outgoing):
         content["m.relates_to"] = relation
     return _bounded(content)
+
+
+def _replacing(content: Content, event_id: str) -> Content:
+    """Other words for an event; what a client shows that knows no such thing begins with a star.
+
+    Source: Matrix specification 1.16, client-server interface, "Event replacements".
+    """
+    words = {key: value for key, value in content.items() if key != ROW_KEY}
+    relation = {"rel_type": "m.replace", "event_id": event_id}
+    body = f"* {content['body']}"
+    return content | {"body": body, "m.new_content": words, "m.relates_to": relation}
 
 
 def _meant(outgoing: Outgoing) -> Content:

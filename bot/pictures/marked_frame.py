@@ -78,7 +78,7 @@ def draw_marked_frame(pixels: NDArray[np.uint8], report: FrameReport) -> bytes:
     draw_areas(draw, [area for area in areas if not scattered(area)], width, height)
     _draw_key(draw, layout.key, words)
     draw_histograms(draw, layout.plots, counts(pixels), report.clipping.by_channel, TEXT_PX)
-    return _encoded(np.asarray(canvas))
+    return encoded(np.asarray(canvas))
 
 
 def reduced(pixels: NDArray[np.uint8]) -> NDArray[np.uint8]:
@@ -158,7 +158,7 @@ def _fitting(words: str, width: int) -> int:
     return min(TEXT_PX, TEXT_PX * width // max(text_width(words, TEXT_PX), 1))
 
 
-def _encoded(picture: NDArray[np.uint8]) -> bytes:
+def encoded(picture: NDArray[np.uint8]) -> bytes:
     """A JPEG small enough to send; the encoder is given pixels alone, so no metadata."""
     blue_first = cv2.cvtColor(picture, cv2.COLOR_RGB2BGR)
     for quality in QUALITIES:

@@ -41,7 +41,7 @@ class CardJob:
         now = self.clock()
         picture = PictureRow(name, job.key.person_id, now + self.kept)
         message = self._message(job, action.caption, name, action.alt)
-        written = await self.store.finish_job(job, now, picture=picture, messages=(message,))
+        written = await self.store.finish_job(job, now, pictures=(picture,), messages=(message,))
         if written is None:  # the person was forgotten meanwhile
             await asyncio.to_thread(self.files.delete, (name,))
         return written

@@ -5,10 +5,11 @@ from __future__ import annotations
 import asyncio
 import logging
 from collections import Counter
-from collections.abc import Awaitable, Iterable
+from collections.abc import Awaitable, Iterable, Iterator
+from contextlib import contextmanager
 from typing import Final
 
-from bot.dialogue.events import Event, FrameChecked, TimerFired
+from bot.dialogue.events import Event, FrameChecked, FramesMeasured, TimerFired
 from bot.runtime.faults import where_it_broke
 from bot.runtime.pauses import Wake
 from bot.runtime.ports import Transport
@@ -22,6 +23,8 @@ _REQUEST_S: Final = 10.0
 _READ_AFTER_S: Final = 1.0
 #: The homeserver hides a typing mark after 30 s; it is renewed before that [s].
 _RENEW_S: Final = 20.0
+#: Events that the bot makes itself.
+_OWN: Final = (FrameChecked, FramesMeasured, TimerFired)
 
 
 class Courtesy:
@@ -43,7 +46,7 @@ class Courtesy:
         """Mark events as read, if they were meant for the bot."""
         for event in events:
             origin = event.origin
-            if origin.addressed and not isinstance(event, FrameChecked | TimerFired):
+            if origin.addressed and not isinstance(event, _OWN):
                 self._read[origin.room_id] = origin.event_id
         if self._read:
             self._unmarked.ring()
@@ -57,6 +60,15 @@ class Courtesy:
         """Slow work ends in a room."""
         self._at_work -= Counter({room_id: 1})
         self._wake.ring()
+
+    @contextmanager
+    def at_work(self, room_id: str) -> Iterator[None]:
+        """Slow work is done in a room in here."""
+        self.begins(room_id)
+        try:
+            yield
+        finally:
+            self.ends(room_id)
 
     async def run(self) -> None:
         """Set marks until cancelled."""

@@ -59,7 +59,7 @@ class DataJob:
         name = await asyncio.to_thread(self.files.write, text.encode())
         row = PictureRow(name, person_id, now + _KEPT)
         written = await self.store.finish_job(
-            job, now, picture=row, messages=self._messages(job, name, pictures)
+            job, now, pictures=(row,), messages=self._messages(job, name, pictures)
         )
         if written is None:  # the person was forgotten meanwhile
             await asyncio.to_thread(self.files.delete, (name,))

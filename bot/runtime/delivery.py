@@ -148,4 +148,5 @@ def outgoing(row: OutboxRow, picture: UploadedPicture | None) -> Outgoing:
         mentions=row.message.mentions,
         poll=row.message.poll,
         place=row.message.place,
+        replaces=row.message.replaces,
     )

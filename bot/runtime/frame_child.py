@@ -7,116 +7,97 @@ import os
 import resource
 import signal
 from collections.abc import Callable
-from dataclasses import dataclass, field
 from multiprocessing.connection import Connection
 from pathlib import Path
 from typing import Final
 
 import cv2
+import numpy as np
 import pillow_heif
-from pydantic import TypeAdapter
+from numpy.typing import NDArray
 
 from bot.pictures.marked_frame import draw_marked_frame
 from bot.runtime.confinement import confine
 from bot.runtime.faults import where_it_broke
+from bot.runtime.orders import ANSWERS, ORDER_BYTES, ORDERS, Answer, FrameLimits, Order, Shown
 from core.errors import FrameFault, UnreadableFrameError
 from core.frame.check import check_frame
-from core.frame.decode import MAX_BYTES, MAX_PIXELS
 from core.frame.report import FrameReport
 
 #: Linux tells a process here how many pages of address space it has.
 _PAGES: Final = Path("/proc/self/statm")
 #: Standard error output of a process.
 _ERROR_OUTPUT: Final = 2
+#: By how much processes of frames stand back behind the bot, which may have an emergency to
+#: answer [nice]. Own rule.
+_STAND_BACK: Final = 10
+
+#: What comes of a file: an answer, and the pictures that it lists.
+Found = tuple[Answer, tuple[bytes, ...]]
+#: What is done with a file.
+Work = Callable[[bytes, Order], Found]
 
 
-@dataclass(frozen=True)
-class FrameLimits:
-    """What the process of one file may use.
-
-    Attributes:
-        time_s: from the start of the process to its answer, and the processor time [s].
-        memory_bytes: on top of what the libraries occupy. A 200-megapixel phone's HEIC needs
-            0.9 GiB (measured); a 24-megapixel JPEG needs 0.2.
-        file_bytes: largest file.
-        pixels: largest picture, width times height.
-        report_bytes: largest report that is taken from the process.
-        picture_bytes: largest picture that is taken from it.
-    """
-
-    time_s: float = 30.0
-    memory_bytes: int = 1280 * 2**20
-    file_bytes: int = MAX_BYTES
-    pixels: int = MAX_PIXELS
-    report_bytes: int = 100_000
-    picture_bytes: int = 8_000_000
-
-
-@dataclass(frozen=True)
-class Answer:
-    """What the process says of a file: a report, or a fault with its numbers.
-
-    `broke` tells the log where a bug showed; it holds no words of the file.
-    """
-
-    report: FrameReport | None = None
-    fault: FrameFault | None = None
-    numbers: dict[str, float] = field(default_factory=dict)
-    broke: str = ""
-
-
-#: Between an answer and the JSON that is sent.
-ANSWERS: Final = TypeAdapter(Answer)
-
-#: What is done with a file: its bytes, pixels of the camera, largest picture; out come an answer
-#: and a picture, empty when there is none.
-Work = Callable[[bytes, tuple[int, int] | None, int], tuple[Answer, bytes]]
-
-
-def check_and_draw(
-    data: bytes, camera_pixels: tuple[int, int] | None, max_pixels: int
-) -> tuple[Answer, bytes]:
+def check_and_draw(data: bytes, order: Order) -> Found:
     """Measure a file and draw what was found onto a small copy."""
-    report, pixels = check_frame(data, camera_pixels, max_pixels=max_pixels)
+    report, pixels = checked(data, order)
     try:
-        return Answer(report), draw_marked_frame(pixels, report)
+        return Answer(report, pictures=(Shown("marked"),)), (draw_marked_frame(pixels, report),)
     except Exception as error:  # the report is worth sending without its picture
-        return Answer(report, broke=where_it_broke(error)), b""
+        return Answer(report, broke=where_it_broke(error)), ()
 
 
-def answer_one(
-    connection: Connection,
-    work: Work,
-    camera_pixels: tuple[int, int] | None,
-    limits: FrameLimits,
-) -> None:
-    """Take one file from the connection, send two messages: an answer in JSON, and a picture.
+def checked(data: bytes, order: Order) -> tuple[FrameReport, NDArray[np.uint8]]:
+    """The report of a file, as it was ordered, and its pixels.
+
+    Raises:
+        UnreadableFrameError: it is no picture that can be measured.
+    """
+    limits = order.limits
+    return check_frame(
+        data, order.options.camera_pixels, max_pixels=limits.pixels, max_bytes=limits.file_bytes
+    )
+
+
+def answer_one(connection: Connection, work: Work) -> None:
+    """Take an order and a file from the connection; send an answer in JSON, and its pictures.
 
     Runs in a process of its own, which ends with it.
     """
-    _be_quiet()
-    _limit(limits)
-    confine()
-    data = connection.recv_bytes(limits.file_bytes)
-    answer, picture = _found(work, data, camera_pixels, limits.pixels)
+    order = ORDERS.validate_json(connection.recv_bytes(ORDER_BYTES))
+    shut_in(order.limits)
+    data = connection.recv_bytes(order.limits.file_bytes)
+    answer, pictures = found_by(lambda: work(data, order))
+    send(connection, answer, pictures)
+
+
+def send(connection: Connection, answer: Answer, pictures: tuple[bytes, ...]) -> None:
+    """Send all that was found; nothing comes after it."""
     connection.send_bytes(ANSWERS.dump_json(answer))
-    connection.send_bytes(picture)
+    for picture in pictures:
+        connection.send_bytes(picture)
     connection.close()
 
 
-def _found(
-    work: Work, data: bytes, camera_pixels: tuple[int, int] | None, max_pixels: int
-) -> tuple[Answer, bytes]:
+def found_by(work: Callable[[], Found]) -> Found:
+    """What comes of it; whatever it raises becomes a fault."""
     try:
-        return work(data, camera_pixels, max_pixels)
+        return work()
     except UnreadableFrameError as error:
-        return Answer(fault=error.fault, numbers=error.numbers), b""
+        return Answer(fault=error.fault, numbers=error.numbers), ()
     except MemoryError:
-        return Answer(fault=FrameFault.TOO_MUCH_MEMORY), b""
+        return Answer(fault=FrameFault.TOO_MUCH_MEMORY), ()
     except Exception as error:  # a bug; the parent logs where
         out_of_memory = isinstance(error, cv2.error) and error.code == cv2.Error.StsNoMem
         fault = FrameFault.TOO_MUCH_MEMORY if out_of_memory else FrameFault.CRASHED
-        return Answer(fault=fault, broke=where_it_broke(error)), b""
+        return Answer(fault=fault, broke=where_it_broke(error)), ()
+
+
+def shut_in(limits: FrameLimits) -> None:
+    """Let this process say nothing, use no more than it may, and reach only its connections."""
+    _be_quiet()
+    _limit(limits)
+    confine()
 
 
 def _be_quiet() -> None:
@@ -129,6 +110,7 @@ def _be_quiet() -> None:
 
 def _limit(limits: FrameLimits) -> None:
     """Bound memory, processor time and threads; open and write no file and leave no core."""
+    os.nice(_STAND_BACK)
     cv2.setNumThreads(1)
     pillow_heif.options.DECODE_THREADS = 1
     # Libraries take address space at will when they are loaded; only what comes on top is bound.

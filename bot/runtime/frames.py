@@ -5,27 +5,24 @@ from __future__ import annotations
 import asyncio
 import logging
 import multiprocessing
-import signal
 import sys
-import threading
 import time
-from dataclasses import dataclass, field
+from collections.abc import Callable, Sequence
+from functools import partial
 from multiprocessing.connection import Connection
-from multiprocessing.context import ForkServerContext, ForkServerProcess
+from multiprocessing.context import ForkServerContext
 from typing import Final
 
-from pydantic import ValidationError
-
+from bot.dialogue.actions import MeasureOptions
+from bot.dialogue.events import MeasuredKind
+from bot.runtime.child import Family, NoProcessError, Process, Task
 from bot.runtime.confinement import confine
-from bot.runtime.frame_child import (
-    ANSWERS,
-    FrameLimits,
-    Work,
-    answer_one,
-    check_and_draw,
-)
+from bot.runtime.exchange import Tasks, measure_one, measure_together
+from bot.runtime.frame_child import Work, answer_one
+from bot.runtime.one_file import measure_file
+from bot.runtime.orders import FrameLimits, Order
+from bot.runtime.outcomes import Outcome
 from core.errors import FrameFault
-from core.frame.report import FrameReport
 
 _LOG: Final = logging.getLogger(__name__)
 
@@ -35,27 +32,12 @@ _LOG: Final = logging.getLogger(__name__)
 _PRELOAD: Final = [
     "bot.runtime.one_thread",
     "bot.__main__",
-    "bot.runtime.frame_child",
+    "bot.runtime.exchange",
     "bot.runtime.frame_warm_up",
 ]
 
-#: How long a child that has closed its connection may take to end [s]. Own rule.
-_ENDING_S: Final = 2.0
-#: As much of a process's words as is logged [letters]. Own rule.
-_LONGEST_TRACE: Final = 500
-
-
-@dataclass(frozen=True)
-class FrameOutcome:
-    """What became of one file: a report and a marked picture, or a fault with its numbers.
-
-    The picture is a PNG or a JPEG without metadata; None when it could not be drawn.
-    """
-
-    report: FrameReport | None = None
-    fault: FrameFault | None = None
-    numbers: dict[str, float] = field(default_factory=dict)
-    picture_png: bytes | None = None
+#: How one piece of work is done, in a thread.
+_Work = Callable[[Family], Outcome]
 
 
 class FrameServer:
@@ -67,9 +49,10 @@ class FrameServer:
     JSON and bytes, never as a pickle, since whoever takes over a decoder could forge one.
 
     Args:
-        workers: how many files are measured at the same time.
+        workers: how many pieces of work are done at the same time.
         limits: what each process may use.
-        work: what is done with a file; another one only for tests.
+        work: what is done with a single file; another one only for tests.
+        tasks: what the processes do; others only for tests.
     """
 
     def __init__(
@@ -77,14 +60,21 @@ class FrameServer:
         *,
         workers: int = 1,
         limits: FrameLimits | None = None,
-        work: Work = check_and_draw,
+        work: Work = measure_file,
+        tasks: Tasks | None = None,
     ) -> None:
         self._limits = limits or FrameLimits()
-        self._work = work
+        self._tasks = tasks or Tasks(one=partial(answer_one, work=work))
+        self._workers = workers
         self._slots = asyncio.Semaphore(workers)
         self._context = multiprocessing.get_context("forkserver")
-        self._running: set[_Child] = set()
+        self._running: set[Family] = set()
         self._stopped = False
+
+    @property
+    def at_once(self) -> int:
+        """How many pieces of work are done at the same time."""
+        return self._workers
 
     async def start(self) -> float:
         """Start the fork server and wait until it has its libraries; how long it took [s]."""
@@ -100,150 +90,78 @@ class FrameServer:
     async def stop(self) -> None:
         """End every process that still runs; their files come out as crashed."""
         self._stopped = True
-        for child in list(self._running):
-            child.end()
+        for family in list(self._running):
+            family.end()
 
-    async def check(
-        self, data: bytes, camera_pixels: tuple[int, int] | None = None
-    ) -> FrameOutcome:
+    async def check(self, data: bytes, options: MeasureOptions | None = None) -> Outcome:
         """Measure one file; never raises for what a file does.
 
         Args:
             data: the whole file.
-            camera_pixels: sides of the camera's frames [px], when known.
+            options: what is known of it.
         """
-        if len(data) > self._limits.file_bytes:
-            numbers = {"bytes": float(len(data)), "limit": float(self._limits.file_bytes)}
-            return FrameOutcome(fault=FrameFault.TOO_MANY_BYTES, numbers=numbers)
+        order = Order("check", options or MeasureOptions(), self._limits)
+        return await self._do(lambda family: measure_one(family, data, order, self._tasks))
+
+    async def measure(
+        self,
+        what: MeasuredKind,
+        files: Sequence[bytes],
+        options: MeasureOptions,
+        tell: Callable[[int], None] = lambda _: None,
+    ) -> Outcome:
+        """Measure files of one person together, or one of them again.
+
+        Args:
+            what: as in the action.
+            files: all of them whole.
+            options: what is known or wished for.
+            tell: is told how many files have been read.
+        """
+        order = Order(what, options, self._limits, len(files))
+        size, limit = sum(map(len, files)), self._limits.together_bytes
+        if size > limit:
+            numbers = {"bytes": float(size), "limit": float(limit)}
+            return Outcome(fault=FrameFault.TOO_MANY_BYTES, numbers=numbers)
+        if what not in ("compare", "average"):
+            return await self._do(lambda family: measure_one(family, files[0], order, self._tasks))
+        loop = asyncio.get_running_loop()
+
+        def tell_loop(done: int) -> None:
+            loop.call_soon_threadsafe(tell, done)
+
+        return await self._do(
+            lambda family: measure_together(family, files, order, self._tasks, tell_loop)
+        )
+
+    async def _do(self, work: _Work) -> Outcome:
         async with self._slots:
-            outcome = await self._ask(data, camera_pixels)
+            outcome = await self._try(work)
             if outcome is None:  # the fork server was gone; whoever asks for a process restarts it
                 _LOG.warning("the fork server of frames is started anew")
-                outcome = await self._ask(data, camera_pixels)
-        return outcome or FrameOutcome(fault=FrameFault.CRASHED)
+                outcome = await self._try(work)
+        return outcome or Outcome(fault=FrameFault.CRASHED)
 
-    async def _ask(self, data: bytes, camera_pixels: tuple[int, int] | None) -> FrameOutcome | None:
-        """The outcome of one process; None when none came to be."""
+    async def _try(self, work: _Work) -> Outcome | None:
+        """The outcome of one piece of work; None when no process came to be."""
         if self._stopped:
-            return FrameOutcome(fault=FrameFault.CRASHED)
-        child = _Child(self._context, self._work, camera_pixels, self._limits)
-        self._running.add(child)
+            return Outcome(fault=FrameFault.CRASHED)
+        family = Family(partial(_forked, self._context))
+        self._running.add(family)
         try:
-            return await asyncio.to_thread(child.ask, data)
-        finally:  # cancelled, most often: the thread ends with the process
-            child.end()
-            self._running.discard(child)
+            return await asyncio.to_thread(work, family)
+        except NoProcessError:
+            return None
+        finally:  # cancelled, most often: the thread ends with the processes
+            family.end()
+            self._running.discard(family)
 
 
-class _Child:
-    """One process and its connection; `ask` blocks and belongs into a thread."""
-
-    def __init__(
-        self,
-        context: ForkServerContext,
-        work: Work,
-        camera_pixels: tuple[int, int] | None,
-        limits: FrameLimits,
-    ) -> None:
-        self._context = context
-        self._work = work
-        self._camera_pixels = camera_pixels
-        self._limits = limits
-        self._lock = threading.Lock()
-        self._process: ForkServerProcess | None = None
-        self._late = False
-        self._ended = False
-
-    def ask(self, data: bytes) -> FrameOutcome | None:
-        """Start the process, send it the file and wait for its answer or its end.
-
-        Returns:
-            None when no process could be started, though nobody ended it.
-        """
-        ours, theirs = self._context.Pipe()
-        deadline = threading.Timer(self._limits.time_s, self._expire)
-        deadline.daemon = True
-        try:
-            self._start(theirs)
-            deadline.start()
-            ours.send_bytes(data)
-            answer = ours.recv_bytes(self._limits.report_bytes)
-            picture = ours.recv_bytes(self._limits.picture_bytes)
-        except (EOFError, OSError) as error:
-            return self._failure(error)
-        finally:
-            deadline.cancel()
-            ours.close()
-            self._put_away()
-        return _read(answer, picture)
-
-    def end(self) -> None:
-        """Kill the process if it runs; may be called at any time, from any thread."""
-        with self._lock:
-            self._ended = True
-            if self._process is not None:
-                self._process.kill()
-
-    def _start(self, theirs: Connection) -> None:
-        process = self._context.Process(
-            target=answer_one,
-            args=(theirs, self._work, self._camera_pixels, self._limits),
-            daemon=True,
-        )
-        with theirs:
-            self._go_on()
-            process.start()  # without the lock: a fork server that starts anew takes seconds
-        with self._lock:
-            self._process = process
-            if self._ended:
-                process.kill()
-
-    def _go_on(self) -> None:
-        if self._ended:
-            raise EOFError
-
-    def _expire(self) -> None:
-        self._late = True
-        self.end()
-
-    def _failure(self, error: EOFError | OSError) -> FrameOutcome | None:
-        """What a connection that broke means."""
-        if self._process is None:  # ended before it began, or the fork server is gone
-            return FrameOutcome(fault=FrameFault.CRASHED) if self._ended else None
-        if isinstance(error, OSError) and error.errno is None:
-            _LOG.warning("the process of a frame said more than it may")
-            return FrameOutcome(fault=FrameFault.CRASHED)
-        self._process.join(_ENDING_S)
-        return FrameOutcome(fault=self._cause_of_death(self._process.exitcode))
-
-    def _cause_of_death(self, code: int | None) -> FrameFault:
-        if self._late or code == -signal.SIGXCPU:
-            return FrameFault.TOO_SLOW
-        if self._ended:
-            return FrameFault.CRASHED
-        if code == -signal.SIGKILL:
-            return FrameFault.TOO_MUCH_MEMORY  # nobody here did it: the kernel was out of memory
-        _LOG.warning("the process of a frame ended with code %s", code)
-        return FrameFault.CRASHED
-
-    def _put_away(self) -> None:
-        self.end()
-        with self._lock:
-            if self._process is not None:
-                self._process.join()
-                self._process.close()
-                self._process = None
-
-
-def _read(answer: bytes, picture: bytes) -> FrameOutcome:
-    """The outcome from a process's answer, which is trusted no more than the file."""
-    try:
-        found = ANSWERS.validate_json(answer)
-    except ValidationError:
-        return FrameOutcome(fault=FrameFault.CRASHED)
-    if found.broke:
-        _LOG.error("the process of a frame met a bug: %s", found.broke[:_LONGEST_TRACE])
-    return FrameOutcome(found.report, found.fault, found.numbers, picture or None)
+def _forked(context: ForkServerContext, task: Task, connections: Sequence[Connection]) -> Process:
+    """A process of the fork server, which is started when it is not there."""
+    process = context.Process(target=task, args=tuple(connections), daemon=True)
+    process.start()
+    return process
 
 
 def _warm_up(context: ForkServerContext) -> bool:

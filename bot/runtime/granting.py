@@ -21,7 +21,6 @@ class Limits:
     Attributes:
         frames_days: after how many days stored pictures go.
         frame_bytes: largest shared file that is fetched.
-        workers: how many frames are measured at the same time.
         frames_a_day: how many frames of one person are measured within 24 hours; None: all.
         messages_a_minute: how many messages of one person are read within a minute; None: all.
         kept_bytes: how much one person's pictures may fill; None: as much as they do.
@@ -32,7 +31,6 @@ class Limits:
 
     frames_days: int = 30
     frame_bytes: int = 60_000_000
-    workers: int = 1
     frames_a_day: int | None = None
     messages_a_minute: int | None = None
     kept_bytes: int | None = None

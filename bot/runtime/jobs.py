@@ -5,17 +5,19 @@ from __future__ import annotations
 import asyncio
 import logging
 from collections import Counter
-from collections.abc import Callable, Iterable, Mapping
-from dataclasses import replace
+from collections.abc import Callable, Collection, Iterable, Mapping
+from dataclasses import dataclass, replace
 from datetime import datetime, timedelta
 from typing import Final, Protocol
 
 from sqlalchemy.exc import SQLAlchemyError
 
+from bot.runtime.ending import Endings
 from bot.runtime.faults import where_it_broke
 from bot.runtime.pauses import Wake, pause_s
 from bot.runtime.ports import SendLaterError, SendUncertainError, UnreachableError, kind_of
 from bot.runtime.trouble import Troubles
+from bot.runtime.turns import Fairness
 from bot.store.rows import JobKind, JobRow, Written
 from bot.store.store import Store
 
@@ -62,36 +64,57 @@ class Job(Protocol):
         ...
 
 
+@dataclass(frozen=True)
+class Bound:
+    """How many jobs of a kind are done at the same time, in all and of one person; may change."""
+
+    total: Callable[[], int]
+    each: Callable[[], int]
+
+    @classmethod
+    def of(cls, number: int) -> Bound:
+        """So many, whosever they are."""
+        return cls(lambda: number, lambda: number)
+
+
 class Jobs:
-    """Does slow work, so much of each kind at the same time.
+    """Does slow work, so much of each kind at the same time; people take turns.
 
     Args:
         store: where jobs are.
         kinds: who does which kind.
-        limits: how many of a kind at the same time.
+        bounds: how many of a kind at the same time.
         clock: tells the time.
         hand_on: takes what a result has added to the store.
         troubles: tells the log of what fails.
+        over: is told which job is done, or ended.
+        endings: how work that has begun is ended.
     """
 
     def __init__(
         self,
         store: Store,
         kinds: Mapping[JobKind, Job],
-        limits: Mapping[JobKind, int],
+        bounds: Mapping[JobKind, Bound],
         *,
         clock: Callable[[], datetime],
         hand_on: Callable[[Written], None],
         troubles: Troubles,
+        over: Callable[[str], None],
+        endings: Endings,
     ) -> None:
         self._store = store
         self._kinds = kinds
-        self._limits = limits
+        self._bounds = bounds
         self._clock = clock
         self._hand_on = hand_on
         self._troubles = troubles
         self._waiting: list[JobRow] = []
         self._running: Counter[JobKind] = Counter()
+        self._running_of: Counter[tuple[JobKind, str]] = Counter()
+        self._order = Fairness()
+        self._over = over
+        self._endings = endings
         self._wake = Wake()
 
     @property
@@ -112,21 +135,43 @@ class Jobs:
                     group.create_task(self._do(job))
                 await self._wake.sleep(self._next_s())
 
+    def end(self, job_ids: Collection[str]) -> None:
+        """Leave jobs that are no longer in the store, whether they have begun or not."""
+        if not job_ids:
+            return
+        for job in self._waiting:
+            if job.job_id in job_ids:
+                self._over(job.job_id)
+        self._waiting = [job for job in self._waiting if job.job_id not in job_ids]
+        self._endings.end(job_ids)
+
     def _take(self) -> list[JobRow]:
-        """The jobs that may begin, as far as the limits go."""
+        """The jobs that may begin, as far as the bounds go, each person's in turn."""
         now = self._clock()
+        due = sorted((job for job in self._waiting if job.due <= now), key=lambda job: job.due)
         taken = []
-        for job in sorted(self._waiting, key=lambda job: job.due):
-            if job.due <= now and self._running[job.kind] < self._limits[job.kind]:
-                self._running[job.kind] += 1
-                taken.append(job)
+        while free := [job for job in due if self._has_room(job)]:
+            person_id = self._order.next(job.key.person_id for job in free)
+            job = next(job for job in free if job.key.person_id == person_id)
+            self._order.serve(person_id)
+            self._running[job.kind] += 1
+            self._running_of[job.kind, person_id] += 1
+            due.remove(job)
+            taken.append(job)
         self._waiting = [job for job in self._waiting if job not in taken]
         return taken
+
+    def _has_room(self, job: JobRow) -> bool:
+        bound = self._bounds[job.kind]
+        return (
+            self._running[job.kind] < bound.total()
+            and self._running_of[job.kind, job.key.person_id] < bound.each()
+        )
 
     def _next_s(self) -> float | None:
         """How long until a job may begin [s]; where a kind is full, the end of one rings."""
         now = self._clock()
-        free = (job for job in self._waiting if self._running[job.kind] < self._limits[job.kind])
+        free = (job for job in self._waiting if self._has_room(job))
         waits = [max(0.0, (job.due - now).total_seconds()) for job in free]
         return min(waits, default=None)
 
@@ -139,8 +184,13 @@ class Jobs:
             pause = timedelta(seconds=pause_s(job.delays + 1))
             again = replace(job, due=self._clock() + pause, delays=job.delays + 1)
         self._running -= Counter({job.kind: 1})
-        if again is not None:
+        self._running_of -= Counter({(job.kind, job.key.person_id): 1})
+        if again is None:
+            self._over(job.job_id)
+        else:
             self._waiting.append(again)
+        if not self.busy:
+            self._order.forget()
         self._hand_on(Written())
         self._wake.ring()
 

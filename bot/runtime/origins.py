@@ -4,7 +4,15 @@ from __future__ import annotations
 
 from datetime import datetime
 
-from bot.dialogue.events import Event, FrameChecked, Origin, TextReceived, TimerFired, Withdrawn
+from bot.dialogue.events import (
+    Event,
+    FrameChecked,
+    FramesMeasured,
+    Origin,
+    TextReceived,
+    TimerFired,
+    Withdrawn,
+)
 from bot.store.rows import thread_of_answer
 
 
@@ -72,9 +80,11 @@ def answered_event(event: Event) -> str | None:
     """
     if isinstance(event, FrameChecked):
         return event.frame_event_id
+    if isinstance(event, FramesMeasured) and len(event.frame_event_ids) == 1:
+        return event.frame_event_ids[0]
     root = thread_of_answer(event.origin)
     if root is None:
         return None
     if isinstance(event, TextReceived) and event.tapped:
         return event.replies_to  # a reaction is nothing that could be shown
-    return root if isinstance(event, TimerFired) else event.origin.event_id
+    return root if isinstance(event, TimerFired | FramesMeasured) else event.origin.event_id

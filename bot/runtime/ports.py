@@ -2,16 +2,15 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping, Sequence
+from collections.abc import Callable, Mapping, Sequence
 from dataclasses import dataclass
 from datetime import datetime
 from typing import Protocol
 
-from bot.dialogue.actions import Poll, SharedPlace
-from bot.dialogue.events import Event, MediaRef
+from bot.dialogue.actions import MeasureOptions, Poll, SharedPlace
+from bot.dialogue.events import Event, MeasuredKind, MediaRef
+from bot.runtime.outcomes import Outcome
 from bot.store.rows import OwnMessage
-from core.errors import FrameFault
-from core.frame.report import FrameReport
 
 
 class TransportError(Exception):
@@ -116,7 +115,8 @@ class Outgoing:
     `reply_to` is the event that is answered: outside threads a real reply; inside a thread, where
     clients that know no threads need something, it is the fall-back. With a picture, `body` is
     its caption. `mentions` are full user ids, empty when nobody is called. With a poll or a place,
-    `body` says the same for clients that show no such thing.
+    `body` says the same for clients that show no such thing. With `replaces` it gives that event
+    other words, and is no message of its own.
     """
 
     row_id: str
@@ -130,6 +130,7 @@ class Outgoing:
     mentions: tuple[str, ...] = ()
     poll: Poll | None = None
     place: SharedPlace | None = None
+    replaces: str | None = None
 
 
 class Transport(Protocol):
@@ -237,33 +238,27 @@ class Inbox(Protocol):
         ...
 
 
-class CheckedFrame(Protocol):
-    """The outcome of a frame check: report or fault, never both."""
-
-    @property
-    def report(self) -> FrameReport | None:
-        """What was measured."""
-        ...
-
-    @property
-    def fault(self) -> FrameFault | None:
-        """Why nothing could be measured."""
-        ...
-
-    @property
-    def numbers(self) -> Mapping[str, float]:
-        """The numbers of the fault."""
-        ...
-
-    @property
-    def picture_png(self) -> bytes | None:
-        """The marked picture."""
-        ...
-
-
 class FrameChecker(Protocol):
-    """Measures one shared file in a process of its own."""
+    """Measures shared files, each in a process of its own."""
 
-    async def check(self, data: bytes, camera_pixels: tuple[int, int] | None) -> CheckedFrame:
-        """Measure; never raises for a bad file."""
+    @property
+    def at_once(self) -> int:
+        """How many pieces of work it does at the same time; it may change."""
+        ...
+
+    async def check(self, data: bytes, options: MeasureOptions | None = None) -> Outcome:
+        """Measure one file; never raises for a bad one."""
+        ...
+
+    async def measure(
+        self,
+        what: MeasuredKind,
+        files: Sequence[bytes],
+        options: MeasureOptions,
+        tell: Callable[[int], None] = lambda _: None,
+    ) -> Outcome:
+        """Measure files of one person together, or one again; never raises for bad ones.
+
+        `tell` is told how many of them have been read.
+        """
         ...

@@ -13,11 +13,13 @@ from pydantic import ValidationError
 
 from bot.dialogue.actions import (
     Action,
+    CancelMeasuring,
     CancelTimer,
     CheckFrame,
     DrawCard,
     DropFrame,
     ForgetPerson,
+    MeasureFrames,
     Say,
     SetTimer,
     TellData,
@@ -45,6 +47,8 @@ _LOG: Final = logging.getLogger(__name__)
 Handle: TypeAlias = Callable[[Context, Event, datetime], tuple[Context, tuple[Action, ...]]]
 #: The message after something broke, with the reference number that the log has too.
 Failure: TypeAlias = Callable[[Origin, str], Say]
+#: Actions that become jobs.
+_Work: TypeAlias = CheckFrame | MeasureFrames | DrawCard | TellData | DropFrame | ForgetPerson
 
 
 def new_id() -> str:
@@ -128,12 +132,15 @@ class RowMaker:
         match action:
             case Say():
                 more = {"messages": (*result.messages, self.message(action))}
-            case CheckFrame() | DrawCard() | TellData():
+            case CheckFrame() | MeasureFrames() | DrawCard() | TellData():
                 more = {"jobs": (*result.jobs, self._job(action))}
             case SetTimer():
                 more = {"timers": (*result.timers, self._timer(action))}
             case CancelTimer():
                 more = {"cancelled_timers": (*result.cancelled_timers, action.name)}
+            case CancelMeasuring():
+                cancelled = (*result.cancelled_frames, action.frame_event_ids)
+                more = {"cancelled_frames": cancelled}
             case DropFrame():
                 more = {"dropped_frames": (*result.dropped_frames, self._job(action))}
             case ForgetPerson():
@@ -165,13 +172,16 @@ class RowMaker:
             question=say.question or None,
         )
 
-    def _job(self, action: CheckFrame | DrawCard | TellData | DropFrame | ForgetPerson) -> JobRow:
+    def _job(self, action: _Work) -> JobRow:
         kind, job_input = JobKind.TAKE_BACK, "{}"
         frame_event_id = None
         match action:
             case CheckFrame():
                 kind, job_input = JobKind.CHECK_FRAME, action.model_dump_json()
                 frame_event_id = action.frame_event_id
+            case MeasureFrames():
+                kind, job_input = JobKind.MEASURE_FRAMES, action.model_dump_json()
+                frame_event_id = action.frames[0].event_id
             case DrawCard():
                 kind, job_input = JobKind.DRAW_CARD, action.model_dump_json()
             case TellData():

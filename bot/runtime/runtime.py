@@ -5,39 +5,32 @@ from __future__ import annotations
 import asyncio
 import logging
 from collections.abc import Callable, Mapping, Sequence
-from dataclasses import dataclass
 from datetime import UTC, datetime, timedelta
 from typing import Final
 
 from sqlalchemy.exc import SQLAlchemyError
 
 from bot.dialogue.events import Event
-from bot.runtime.card_job import CardJob
 from bot.runtime.courtesy import Courtesy
-from bot.runtime.data_job import DataJob
 from bot.runtime.delivery import Delivery
+from bot.runtime.ending import Endings
 from bot.runtime.faults import where_it_broke
-from bot.runtime.frame_job import FrameJob
 from bot.runtime.granting import Granting, Limits
-from bot.runtime.jobs import Job, Jobs
+from bot.runtime.job_kinds import Surroundings, Workshop
+from bot.runtime.jobs import Jobs
 from bot.runtime.origins import in_its_thread, moved, withdrawn_from
 from bot.runtime.pauses import Wake
-from bot.runtime.ports import FrameChecker, Transport
+from bot.runtime.progress import Progress
 from bot.runtime.sender import Sender
-from bot.runtime.take_back_job import TakeBackJob
 from bot.runtime.timers import Timers
 from bot.runtime.trouble import Troubles
 from bot.runtime.workers import Dialogue, Workers
-from bot.store.pictures import PictureFiles
-from bot.store.rows import InboxRow, JobKind, OwnMessage, Written, thread_of_answer
-from bot.store.store import Store
+from bot.store.rows import InboxRow, OwnMessage, Written, thread_of_answer
 
 _LOG: Final = logging.getLogger(__name__)
 
 #: How often what is past its time is deleted [s] (own rule).
 _EXPIRE_EVERY_S: Final = 6 * 3600.0
-#: Frames that may come in while others are measured: one that drips in holds up no other. Own rule.
-_MORE_DOWNLOADS: Final = 2
 #: At a stop, what is under way may take so long to end [s]; the rest goes on after the next
 #: start. Own rule: well under the 10 s that service managers commonly grant.
 _GRACE_S: Final = 5.0
@@ -46,16 +39,6 @@ _GRACE_S: Final = 5.0
 def utc_now() -> datetime:
     """The present time."""
     return datetime.now(UTC)
-
-
-@dataclass(frozen=True)
-class Surroundings:
-    """What the runtime works with; all of it is opened and closed by the caller."""
-
-    store: Store
-    files: PictureFiles
-    transport: Transport
-    checker: FrameChecker
 
 
 class Runtime:
@@ -102,39 +85,34 @@ class Runtime:
             trouble=troubles.store,
         )
         self._timers = Timers(around.store, clock, self._take_up, troubles.store)
+        self._progress = Progress(
+            around.store,
+            dialogue.progress,
+            scope=self._scope,
+            clock=clock,
+            hand_on=self._hand_on,
+            trouble=troubles.store,
+        )
+        endings = Endings()
+        workshop = Workshop(
+            around,
+            limits,
+            self._courtesy,
+            self._scope,
+            clock,
+            endings,
+            self._progress.reached,
+        )
         self._jobs = Jobs(
             around.store,
-            self._kinds(limits),
-            {
-                JobKind.CHECK_FRAME: limits.workers + _MORE_DOWNLOADS,
-                JobKind.DRAW_CARD: 1,
-                JobKind.TAKE_BACK: 2,
-                JobKind.TELL_DATA: 1,
-            },
+            workshop.kinds(),
+            workshop.bounds(),
             clock=clock,
             hand_on=self._hand_on,
             troubles=troubles,
+            over=self._progress.done,
+            endings=endings,
         )
-
-    def _kinds(self, limits: Limits) -> dict[JobKind, Job]:
-        store, files, transport = self._around.store, self._around.files, self._around.transport
-        kept = timedelta(days=limits.frames_days)
-        return {
-            JobKind.CHECK_FRAME: FrameJob(
-                store,
-                transport,
-                self._around.checker,
-                files,
-                self._courtesy,
-                self._clock,
-                limits.frame_bytes,
-                kept,
-                asyncio.Semaphore(limits.workers),
-            ),
-            JobKind.DRAW_CARD: CardJob(store, files, self._scope, self._clock, kept),
-            JobKind.TAKE_BACK: TakeBackJob(store, transport, files, self._scope, self._clock),
-            JobKind.TELL_DATA: DataJob(store, files, self._scope, self._clock),
-        }
 
     def _scope(self) -> str:
         return self._around.transport.scope
@@ -146,7 +124,9 @@ class Runtime:
             SQLAlchemyError: the store can't be read.
         """
         await self._clean()
-        self._take_up_all(await self._around.store.backlog())
+        left = await self._around.store.backlog()
+        self._progress.resume(left.progress, left.jobs)
+        self._take_up_all(left)
         # Held here, watched by drain and stop: the one task that has all others in its groups.
         self._task = asyncio.get_running_loop().create_task(self._run(), name="runtime")
         self._task.add_done_callback(lambda _: self._changed.ring())
@@ -172,7 +152,8 @@ class Runtime:
         Raises:
             ExceptionGroup: a part broke down meanwhile.
         """
-        await self._until(lambda: not (self._workers.busy or self._jobs.busy or self._sender.busy))
+        parts = (self._workers, self._jobs, self._progress, self._sender)
+        await self._until(lambda: not any(part.busy for part in parts))
 
     async def take_in(self, events: Sequence[Event], sync_token: str | None) -> None:
         """Store events and the sync token in one transaction; known event ids are ignored."""
@@ -225,6 +206,7 @@ class Runtime:
                 group.create_task(self._jobs.run()),
                 group.create_task(self._timers.run()),
                 group.create_task(self._courtesy.run()),
+                group.create_task(self._progress.run()),
                 group.create_task(self._keep_clean()),
             )
             await self._stopping.wait()
@@ -245,6 +227,7 @@ class Runtime:
 
     def _take_up_all(self, written: Written) -> None:
         self._sender.put(written.messages)
+        self._progress.put(written.jobs)
         self._jobs.put(written.jobs)
         self._timers.put(written.timers)
         self._workers.put(written.inbox)
@@ -256,6 +239,7 @@ class Runtime:
         """Pass what was written to those who work on it next, without another look at the store."""
         if written.unsent:
             self._sender.drop(written.unsent)
+        self._jobs.end(written.ended)
         self._take_up_all(written)
         self._changed.ring()
 

@@ -24,6 +24,7 @@ from bot.dialogue.events import (
     TextReceived,
 )
 from bot.dialogue.terms import Terms
+from bot.dialogue.texts.progress import progress_line
 from bot.runtime.faults import where_it_broke
 from bot.runtime.pauses import Wake, pause_s
 from bot.runtime.results import Failure, Handle, RowMaker, read_parts
@@ -42,10 +43,12 @@ _ANSWERED: Final = (TextReceived, FrameReceived, PlaceReceived, OtherReceived)
 
 @dataclass(frozen=True)
 class Dialogue:
-    """What answers: `handle`, and `failure` for when it breaks."""
+    """What answers: `handle`, `failure` for when it breaks, the words while it takes its time."""
 
     handle: Handle
     failure: Failure
+    #: The line for the number of the frame that is measured, and of all.
+    progress: Callable[[int, int], str] = progress_line
 
 
 class Workers:

@@ -2,9 +2,11 @@
 
 from __future__ import annotations
 
+import json
+from collections.abc import Collection
 from dataclasses import dataclass
 from datetime import UTC, datetime
-from typing import Final
+from typing import Any, Final
 
 from sqlalchemy import ColumnElement, Connection, Table, and_, delete, or_, select
 
@@ -15,8 +17,10 @@ from bot.store.tables import (
     JOBS,
     OUTBOX,
     PEOPLE,
+    PICTURE_FRAMES,
     PICTURES,
     PLACES,
+    PROGRESS,
     ROOMS,
     TIMERS,
 )
@@ -30,16 +34,19 @@ PERSONAL_TABLES: Final[tuple[Table, ...]] = (
     JOBS,
     TIMERS,
     PICTURES,
+    PICTURE_FRAMES,
+    PROGRESS,
     OUTBOX,
 )
 
 
 @dataclass(frozen=True)
 class Deleted:
-    """What was deleted: what is to be taken back outside, and positions of unsent messages."""
+    """What was deleted: what is to be taken back outside, positions of unsent messages, jobs."""
 
     take_back: TakeBack
     unsent: tuple[int, ...]
+    ended: tuple[str, ...] = ()
 
 
 def forget_person(connection: Connection, row: InboxRow) -> Deleted:
@@ -51,6 +58,7 @@ def forget_person(connection: Connection, row: InboxRow) -> Deleted:
     messages = _messages(connection, OUTBOX.c.person_id == person_id)
     pictures = _pictures(connection, PICTURES.c.person_id == person_id)
     earlier = _unfinished(connection, person_id)
+    ended = end_jobs(connection, JOBS.c.person_id == person_id)
     for table in PERSONAL_TABLES:
         connection.execute(delete(table).where(table.c.person_id == person_id))
     # Results and reminders belong to what was before, even if they came in after the wish.
@@ -65,26 +73,67 @@ def forget_person(connection: Connection, row: InboxRow) -> Deleted:
         pictures=pictures + earlier.pictures,
         shred=True,
     )
-    return Deleted(everything, messages.unsent)
+    return Deleted(everything, messages.unsent, ended)
 
 
 def drop_frame(connection: Connection, person_id: str, frame_event_id: str) -> Deleted:
-    """Delete a frame's check and pictures and say what has to be taken back outside."""
-    owned = and_(PICTURES.c.person_id == person_id, PICTURES.c.frame_event_id == frame_event_id)
+    """Delete what measures a frame and all that shows it; what has to be taken back outside."""
+    among = select(PICTURE_FRAMES.c.name).where(
+        PICTURE_FRAMES.c.person_id == person_id, PICTURE_FRAMES.c.frame_event_id == frame_event_id
+    )
+    shows = or_(PICTURES.c.frame_event_id == frame_event_id, PICTURES.c.name.in_(among))
+    owned = and_(PICTURES.c.person_id == person_id, shows)
     pictures = _pictures(connection, owned)
     shown = OUTBOX.c.picture.in_(pictures)
     messages = _messages(connection, shown)
     connection.execute(delete(OUTBOX).where(shown))
     connection.execute(delete(PICTURES).where(owned))
-    connection.execute(
-        delete(JOBS).where(
-            JOBS.c.person_id == person_id,
-            JOBS.c.frame_event_id == frame_event_id,
-            JOBS.c.kind != JobKind.TAKE_BACK.value,
-        )
-    )
+    connection.execute(delete(PICTURE_FRAMES).where(PICTURE_FRAMES.c.name.in_(pictures)))
+    ended = end_measuring(connection, JOBS.c.person_id == person_id, frozenset({frame_event_id}))
     everything = messages.take_back.model_copy(update={"pictures": pictures})
-    return Deleted(everything, messages.unsent)
+    return Deleted(everything, messages.unsent, ended)
+
+
+def end_measuring(
+    connection: Connection, whose: ColumnElement[bool], frames: frozenset[str]
+) -> tuple[str, ...]:
+    """Delete what measures one of these frames, everything that measures when there are none.
+
+    Args:
+        connection: inside a transaction.
+        whose: of which person, or of which conversation.
+        frames: ids of the events that shared them.
+
+    Returns:
+        The ids of the jobs.
+    """
+    kinds = [JobKind.CHECK_FRAME.value, JobKind.MEASURE_FRAMES.value]
+    columns = (JOBS.c.job_id, JOBS.c.frame_event_id, JOBS.c.kind, JOBS.c.input)
+    rows = connection.execute(select(*columns).where(whose, JOBS.c.kind.in_(kinds))).all()
+    ids = [row.job_id for row in rows if not frames or not frames.isdisjoint(_frames(row))]
+    return end_jobs(connection, JOBS.c.job_id.in_(ids))
+
+
+def _frames(row: Any) -> set[str]:
+    """The frames that a job measures."""
+    if row.kind == JobKind.CHECK_FRAME.value:
+        return {row.frame_event_id}
+    return {frame["event_id"] for frame in json.loads(row.input)["frames"]}
+
+
+def end_jobs(connection: Connection, which: ColumnElement[bool]) -> tuple[str, ...]:
+    """Delete jobs; their ids."""
+    return tuple(connection.execute(delete(JOBS).where(which).returning(JOBS.c.job_id)).scalars())
+
+
+def take_back_messages(
+    connection: Connection, row_ids: Collection[str]
+) -> tuple[TakeBack, tuple[int, ...]]:
+    """Delete messages of the bot; what is to be taken back outside, positions of unsent ones."""
+    which = OUTBOX.c.row_id.in_(row_ids)
+    messages = _messages(connection, which)
+    connection.execute(delete(OUTBOX).where(which))
+    return messages.take_back, messages.unsent
 
 
 def _messages(connection: Connection, which: ColumnElement[bool]) -> Deleted:

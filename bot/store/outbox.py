@@ -99,6 +99,13 @@ def write_sent(connection: Connection, row: OutboxRow, event_id: str) -> bool:
     return bool(changed.rowcount)
 
 
+def sent_as(connection: Connection, row_id: str) -> str | None:
+    """The event that a message was sent as, None when it is not known to be sent."""
+    same = OUTBOX.c.row_id == row_id
+    event_id: str | None = connection.execute(select(OUTBOX.c.sent_event_id).where(same)).scalar()
+    return event_id
+
+
 def drop_message(connection: Connection, row: OutboxRow) -> OutboxRow | None:
     """Drop a message that will never be taken; one that has moved comes back and stays."""
     same = OUTBOX.c.position == row.position

@@ -12,7 +12,7 @@ from typing import Final
 from sqlalchemy import Connection, delete, insert, select
 
 from bot.store.rows import PictureRow
-from bot.store.tables import PICTURES
+from bot.store.tables import PICTURE_FRAMES, PICTURES
 
 _ENDINGS: Final = {b"\x89PNG": "png", b"\xff\xd8\xff": "jpg", b"{": "json"}
 _NAME: Final = re.compile(r"[0-9a-f]{32}\.(?:png|jpg|json)")
@@ -83,6 +83,14 @@ def add_pictures(connection: Connection, pictures: Sequence[PictureRow]) -> None
                 expires_at=picture.expires_at.timestamp(),
             )
         )
+        for frame_event_id in picture.other_frames:
+            connection.execute(
+                insert(PICTURE_FRAMES).values(
+                    name=picture.name,
+                    person_id=picture.person_id,
+                    frame_event_id=frame_event_id,
+                )
+            )
 
 
 def pictures_of(connection: Connection, person_id: str) -> tuple[PictureRow, ...]:
@@ -110,4 +118,6 @@ def remove_expired(connection: Connection, now: datetime) -> tuple[str, ...]:
     """Take out the rows of pictures whose time is over; their files are the caller's to delete."""
     over = PICTURES.c.expires_at <= now.timestamp()
     gone = connection.execute(delete(PICTURES).where(over).returning(PICTURES.c.name))
-    return tuple(gone.scalars())
+    names = tuple(gone.scalars())
+    connection.execute(delete(PICTURE_FRAMES).where(PICTURE_FRAMES.c.name.in_(names)))
+    return names

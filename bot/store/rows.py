@@ -98,6 +98,8 @@ class Message(BaseModel):
     alt: str = ""
     poll: Poll | None = None
     place: SharedPlace | None = None
+    #: The event whose words this message replaces.
+    replaces: str | None = None
     #: What the attached file is called when it goes as a file and not as a picture.
     file_name: str = ""
 
@@ -136,6 +138,7 @@ class JobKind(Enum):
     """What slow work is there; the value is what the database stores."""
 
     CHECK_FRAME = "check_frame"
+    MEASURE_FRAMES = "measure_frames"  # several together, or one again
     DRAW_CARD = "draw_card"
     TAKE_BACK = "take_back"  # redact own messages, delete files, say farewell
     TELL_DATA = "tell_data"  # write down all that is stored of a person, and send it
@@ -195,12 +198,28 @@ class TimerRow:
 
 @dataclass(frozen=True)
 class PictureRow:
-    """A picture in the data folder."""
+    """A picture in the data folder, and the frames that it shows: one, or several."""
 
     name: str
     person_id: str
     expires_at: datetime
     frame_event_id: str | None = None
+    other_frames: tuple[str, ...] = ()
+
+
+@dataclass(frozen=True)
+class ProgressRow:
+    """A message that tells how far slow work has come in a conversation.
+
+    `row_id` is that of the message in the outbox, `edit_id` of the last one that replaced its
+    words.
+    """
+
+    row_id: str
+    key: ConversationKey
+    done: int
+    total: int
+    edit_id: str | None = None
 
 
 @dataclass(frozen=True)
@@ -221,6 +240,8 @@ class Result:
     cancelled_timers: tuple[str, ...] = ()
     #: Jobs whose input the store fills with what is found under their frame.
     dropped_frames: tuple[JobRow, ...] = ()
+    #: Measuring to be ended, of the conversation: by frames, all of it where there are none.
+    cancelled_frames: tuple[tuple[str, ...], ...] = ()
     forget: JobRow | None = None
     #: When the event was answered.
     at: datetime | None = None
@@ -236,6 +257,10 @@ class Written:
     timers: tuple[TimerRow, ...] = ()
     #: Positions of messages that were deleted before they were sent.
     unsent: tuple[int, ...] = ()
+    #: Ids of jobs that were deleted: nobody wants their results any more.
+    ended: tuple[str, ...] = ()
+    #: Messages of progress that stand, at a start.
+    progress: tuple[ProgressRow, ...] = ()
 
 
 class ConflictError(Exception):

@@ -10,7 +10,8 @@ from typing import Final
 from sqlalchemy import Connection
 
 from bot.dialogue.events import Event
-from bot.store import contexts, inbox, jobs, outbox, pictures
+from bot.store import contexts, inbox, jobs, outbox, progress
+from bot.store import pictures as shown
 from bot.store.database import Database
 from bot.store.export import Row, everything_of
 from bot.store.finish import finish_event
@@ -23,8 +24,10 @@ from bot.store.rows import (
     OwnMessage,
     Part,
     PictureRow,
+    ProgressRow,
     Result,
     StoredText,
+    TakeBack,
     TimerRow,
     Written,
 )
@@ -76,6 +79,7 @@ class Store:
                 messages=outbox.waiting_messages(connection),
                 jobs=jobs.waiting_jobs(connection),
                 timers=jobs.waiting_timers(connection),
+                progress=progress.standing_progress(connection),
             )
 
         return await self._database.read(read)
@@ -161,7 +165,7 @@ class Store:
         now: datetime,
         *,
         events: tuple[Event, ...] = (),
-        picture: PictureRow | None = None,
+        pictures: tuple[PictureRow, ...] = (),
         messages: tuple[OutboxRow, ...] = (),
     ) -> Written | None:
         """Write the result of a job and take the job out.
@@ -173,13 +177,44 @@ class Store:
         def write(connection: Connection) -> Written | None:
             if not jobs.remove_job(connection, job):
                 return None
-            pictures.add_pictures(connection, (picture,) if picture else ())
+            shown.add_pictures(connection, pictures)
             here = [self._moves.event(event) for event in events]
             there = [self._moves.message(message) for message in messages]
             return Written(
                 inbox=inbox.add_events(connection, here, now),
                 messages=outbox.add_messages(connection, there),
             )
+
+        return await self._database.write(write)
+
+    async def show_progress(self, row: ProgressRow, message: OutboxRow) -> Written:
+        """Write a message that tells how far work has come."""
+
+        def write(connection: Connection) -> Written:
+            here = replace(row, key=self._moves.key(row.key))
+            there = self._moves.message(message)
+            return Written(messages=(progress.show(connection, here, there),))
+
+        return await self._database.write(write)
+
+    async def change_progress(
+        self, row: ProgressRow, message: OutboxRow
+    ) -> tuple[ProgressRow, OutboxRow] | None:
+        """Write a message that replaces its words; None while that can't be."""
+        return await self._database.write(
+            lambda connection: progress.change(connection, row, self._moves.message(message))
+        )
+
+    async def end_progress(self, row: ProgressRow, job: JobRow) -> Written:
+        """Let it stand no more; the job takes it out of its room, where it may be there."""
+
+        def write(connection: Connection) -> Written:
+            take_back, unsent = progress.end(connection, row)
+            if take_back == TakeBack():
+                return Written(unsent=unsent)
+            filled = replace(self._moves.job(job), input=take_back.model_dump_json())
+            jobs.add_jobs(connection, (filled,))
+            return Written(jobs=(filled,), unsent=unsent)
 
         return await self._database.write(write)
 
@@ -250,14 +285,14 @@ class Store:
         def write(connection: Connection) -> tuple[str, ...]:
             inbox.forget_handled(connection, now - timedelta(days=HANDLED_DAYS))
             forget_silent(connection, now - silent)
-            return pictures.remove_expired(connection, now)
+            return shown.remove_expired(connection, now)
 
         return await self._database.write(write)
 
     async def pictures_of(self, person_id: str) -> tuple[PictureRow, ...]:
         """The pictures of one person, those that go first before the others."""
         return await self._database.read(
-            lambda connection: pictures.pictures_of(connection, person_id)
+            lambda connection: shown.pictures_of(connection, person_id)
         )
 
     async def everything_of(self, person_id: str) -> dict[str, list[Row]]:
@@ -266,4 +301,4 @@ class Store:
 
     async def picture_names(self) -> tuple[str, ...]:
         """The names of all pictures that have a row."""
-        return await self._database.read(pictures.picture_names)
+        return await self._database.read(shown.picture_names)

@@ -164,6 +164,30 @@ PICTURES: Final = Table(
     Index("pictures_expires_at", "expires_at"),
 )
 
+#: Further frames that a picture shows, besides its own: it goes with each of them.
+PICTURE_FRAMES: Final = Table(
+    "picture_frames",
+    METADATA,
+    Column("name", String, nullable=False),
+    Column("person_id", String, nullable=False),
+    Column("frame_event_id", String, nullable=False),
+    PrimaryKeyConstraint("name", "frame_event_id"),
+    Index("picture_frames_person", "person_id"),
+    Index("picture_frames_frame", "frame_event_id"),
+)
+
+#: Messages that tell how far slow work has come; a row goes when its message is taken back.
+PROGRESS: Final = Table(
+    "progress",
+    METADATA,
+    Column("row_id", String, primary_key=True),  # of the message in the outbox
+    *_conversation_key(),
+    Column("edit_id", String),  # of the last message that replaced its words
+    Column("done", Integer, nullable=False),
+    Column("total", Integer, nullable=False),
+    Index("progress_person", "person_id"),
+)
+
 #: Single values by name: the sync token.
 MARKS: Final = Table(
     "marks",

@@ -14,7 +14,8 @@ from bot.dialogue.texts.frames import fault_line, frame_lines
 from bot.exits import Exit
 from bot.runtime.frame_child import check_and_draw
 from bot.runtime.frames import FrameServer
-from bot.runtime.ports import CheckedFrame, FrameChecker
+from bot.runtime.outcomes import Outcome
+from bot.runtime.ports import FrameChecker
 from bot.terminal.png_picture import check_and_draw_png
 from core.frame.decode import MAX_BYTES
 from core.frame.report import FrameReport
@@ -54,7 +55,7 @@ async def _measure(checker: FrameChecker, path: Path, as_json: bool, picture: Pa
     except OSError as error:
         print(f"{path}: {error.strerror}", file=sys.stderr)
         return False
-    outcome = await checker.check(data, None)
+    outcome = await checker.check(data)
     if outcome.fault is not None:
         print(f"{path}: {fault_line(outcome.fault, outcome.numbers)}", file=sys.stderr)
     if outcome.report is None:
@@ -72,9 +73,9 @@ def _read(path: Path) -> bytes:
         return file.read(MAX_BYTES + 1)
 
 
-def _save(outcome: CheckedFrame, picture: Path) -> bool:
+def _save(outcome: Outcome, picture: Path) -> bool:
     try:
-        picture.write_bytes(outcome.picture_png or b"")
+        picture.write_bytes(outcome.picture or b"")
     except OSError as error:
         print(f"{picture}: {error.strerror}", file=sys.stderr)
         return False

@@ -6,15 +6,14 @@ import io
 
 from PIL import Image
 
-from bot.runtime.frame_child import Answer, check_and_draw
+from bot.runtime.frame_child import Found, check_and_draw
+from bot.runtime.orders import Order
 
 
-def check_and_draw_png(
-    data: bytes, camera_pixels: tuple[int, int] | None, max_pixels: int
-) -> tuple[Answer, bytes]:
-    """Measure a file and draw what was found, as a PNG; empty when nothing was drawn."""
-    answer, picture = check_and_draw(data, camera_pixels, max_pixels)
-    return answer, as_png(picture) if picture else picture
+def check_and_draw_png(data: bytes, order: Order) -> Found:
+    """Measure a file and draw what was found, as a PNG."""
+    answer, pictures = check_and_draw(data, order)
+    return answer, tuple(as_png(picture) for picture in pictures)
 
 
 def as_png(picture: bytes) -> bytes:

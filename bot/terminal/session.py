@@ -12,7 +12,8 @@ from typing import Final, Self
 
 from bot.dialogue.events import Event, FrameReceived, MediaRef, Origin, PlaceReceived, TextReceived
 from bot.runtime.frames import FrameServer
-from bot.runtime.runtime import Runtime, Surroundings
+from bot.runtime.job_kinds import Surroundings
+from bot.runtime.runtime import Runtime
 from bot.runtime.workers import Dialogue
 from bot.store.database import Database
 from bot.store.pictures import PictureFiles

@@ -34,12 +34,11 @@ class TerminalTransport:
         return "terminal"
 
     async def send(self, outgoing: Outgoing) -> str:
-        """Print a message; the same row again prints nothing."""
-        if outgoing.row_id not in self._sent:
+        """Print a message; the same row again, or other words for one, print nothing."""
+        if outgoing.row_id not in self._sent and outgoing.replaces is None:
             kind = "file" if outgoing.picture and outgoing.picture.as_file else "picture"
             self._printer.bot(outgoing.body, self._named(outgoing.picture), kind=kind)
-            self._sent[outgoing.row_id] = f"$said-{len(self._sent)}"
-        return self._sent[outgoing.row_id]
+        return self._sent.setdefault(outgoing.row_id, f"$said-{len(self._sent)}")
 
     async def find_sent(self, room_id: str, row_id: str, since: datetime) -> str | None:
         """The event id of a printed message."""

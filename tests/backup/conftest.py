@@ -65,6 +65,6 @@ async def _fill(store: Store, picture: str) -> None:
     written = await store.finish_event(result)
     await store.message_sent(written.messages[0], "$sent")
     kept = PictureRow(picture, PERSON, NOW + timedelta(days=900))
-    await store.finish_job(drawn, NOW, picture=kept)
+    await store.finish_job(drawn, NOW, pictures=(kept,))
     await store.take_in([text("waits")], None, NOW)
     assert await store.question_of(KEY, "$sent") == "flow"

@@ -16,8 +16,8 @@ from collections.abc import Callable, Iterator, Sequence
 from pathlib import Path
 from typing import Final
 
-from bot.runtime.frame_child import FrameLimits
 from bot.runtime.frames import FrameServer
+from bot.runtime.orders import FrameLimits
 from core.errors import UnreadableFrameError
 from core.frame.decode import MAX_BYTES
 from core.frame.sniff import file_kind

@@ -9,7 +9,8 @@ from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
 
 from bot.dialogue.texts.frames import fault_line
-from bot.runtime.frames import FrameOutcome, FrameServer
+from bot.runtime.frames import FrameServer
+from bot.runtime.outcomes import Outcome
 from core.frame.report import FrameReport
 
 REPORT = "report"
@@ -70,7 +71,7 @@ async def measure_all(server: FrameServer, cases: Iterable[Case], at_once: int =
     return [task.result() for task in tasks]
 
 
-def _seen(case: Case, outcome: FrameOutcome, took_s: float) -> Seen:
+def _seen(case: Case, outcome: Outcome, took_s: float) -> Seen:
     if outcome.fault is None:
         return Seen(case, REPORT, took_s, outcome.report, "")
     sentence = fault_line(outcome.fault, outcome.numbers)

@@ -10,7 +10,7 @@ import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
-from bot.runtime.frame_child import FrameLimits
+from bot.runtime.orders import FrameLimits
 from tests.hostile import __main__ as command
 from tests.hostile.cases import REPORT, Case, Seen
 from tests.hostile.conftest import Measure

@@ -15,8 +15,8 @@ import numpy as np
 import pytest
 from PIL import Image
 
-from bot.runtime.frame_child import ANSWERS, Answer
 from bot.runtime.frames import FrameServer
+from bot.runtime.orders import ANSWERS, Answer
 from tests.core.frame_files import exif_block, heic, jpeg, natural, saved
 
 #: A fresh interpreter: it decodes nothing itself, and for each file there is a process that has
@@ -25,18 +25,19 @@ ALONE = """
 import bot.runtime.one_thread
 import hashlib, os, sys
 from pathlib import Path
-from bot.runtime.frame_child import ANSWERS, Answer, FrameLimits, check_and_draw
+from bot.runtime.frame_child import check_and_draw
+from bot.runtime.orders import ANSWERS, Answer, Order
 from core.errors import UnreadableFrameError
 for name in sys.argv[1:]:
     if os.fork():
         os.wait()
         continue
     try:
-        answer, picture = check_and_draw(Path(name).read_bytes(), None, FrameLimits().pixels)
+        answer, pictures = check_and_draw(Path(name).read_bytes(), Order())
     except UnreadableFrameError as error:
-        answer, picture = Answer(fault=error.fault, numbers=error.numbers), b""
+        answer, picture = Answer(fault=error.fault, numbers=error.numbers), ()
     print(ANSWERS.dump_json(answer).decode())
-    print(hashlib.sha256(picture).hexdigest())
+    print(hashlib.sha256(b"".join(pictures)).hexdigest())
     sys.exit()
 """
 SEED = 20260621
@@ -106,4 +107,4 @@ async def test_marked_and_broken_files_in_turn(
     for data, outcome in zip(order, outcomes, strict=True):
         answer, picture = expected[data]
         assert (outcome.report, outcome.fault) == (answer.report, answer.fault)
-        assert hashlib.sha256(outcome.picture_png or b"").hexdigest() == picture
+        assert hashlib.sha256(outcome.picture or b"").hexdigest() == picture

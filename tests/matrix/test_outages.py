@@ -33,7 +33,8 @@ from bot.runtime import delivery as delivery_module
 from bot.runtime import jobs as jobs_module
 from bot.runtime import pauses
 from bot.runtime import sender as sender_module
-from bot.runtime.runtime import Runtime, Surroundings, utc_now
+from bot.runtime.job_kinds import Surroundings
+from bot.runtime.runtime import Runtime, utc_now
 from bot.runtime.trouble import Troubles
 from bot.store.database import Database
 from bot.store.pictures import PictureFiles

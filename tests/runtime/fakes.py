@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import asyncio
 import io
-from collections.abc import AsyncIterator, Callable, Mapping
+from collections.abc import AsyncIterator, Callable, Sequence
 from contextlib import asynccontextmanager
 from dataclasses import dataclass, field
 from datetime import UTC, datetime
@@ -16,12 +16,16 @@ from sqlalchemy import Connection
 
 from bot.dialogue.actions import (
     Action,
+    CancelMeasuring,
     CancelTimer,
     CardLine,
     CheckFrame,
     DrawCard,
     DropFrame,
     ForgetPerson,
+    FrameRef,
+    MeasureFrames,
+    MeasureOptions,
     Say,
     SetTimer,
 )
@@ -30,6 +34,8 @@ from bot.dialogue.events import (
     Event,
     FrameChecked,
     FrameReceived,
+    FramesMeasured,
+    MeasuredKind,
     MediaRef,
     Origin,
     TextReceived,
@@ -37,16 +43,18 @@ from bot.dialogue.events import (
     Withdrawn,
 )
 from bot.runtime.granting import Limits
+from bot.runtime.job_kinds import Surroundings
+from bot.runtime.orders import Shown
+from bot.runtime.outcomes import Outcome, Picture
 from bot.runtime.pauses import Wake
 from bot.runtime.ports import FrameChecker, MediaGoneError, Outgoing, UploadedMedia
-from bot.runtime.runtime import Runtime, Surroundings, utc_now
+from bot.runtime.runtime import Runtime, utc_now
 from bot.runtime.workers import Dialogue
 from bot.store.database import Database
 from bot.store.engines import Answer, Transaction
 from bot.store.pictures import PictureFiles
 from bot.store.store import Store
 from core.errors import FrameFault
-from core.frame.report import FrameReport
 
 ROOM = "!gorge:mill.example"
 FERN = "@fern:mill.example"
@@ -218,30 +226,41 @@ class FakeTransport:
         self.server.marks.append(f"read {event_id} in {room_id}")
 
 
-@dataclass(frozen=True)
-class Outcome:
-    """The outcome of a frame check."""
-
-    report: FrameReport | None = None
-    fault: FrameFault | None = FrameFault.NOT_A_PICTURE
-    numbers: Mapping[str, float] = field(default_factory=dict)
-    picture_png: bytes | None = None
-
-
 class FakeChecker:
     """Finds every file to be no picture, and draws one all the same."""
 
-    def __init__(self, hook: Hook = lambda _: None) -> None:
+    def __init__(self, hook: Hook = lambda _: None, at_once: int = 1) -> None:
         self.hook = hook
+        self.at_once = at_once
         self.checked: list[bytes] = []
+        self.measured: list[tuple[str, Sequence[bytes], MeasureOptions]] = []
 
-    async def check(self, data: bytes, camera_pixels: tuple[int, int] | None) -> Outcome:
+    async def check(self, data: bytes, options: MeasureOptions | None = None) -> Outcome:
         """Give the outcome."""
         self.hook("check")
-        assert camera_pixels is None
+        assert options == MeasureOptions()
         self.checked.append(data)
         await asyncio.sleep(0)
-        return Outcome(numbers={"bytes": float(len(data))}, picture_png=png())
+        picture = Picture(Shown("marked"), png())
+        fault = FrameFault.NOT_A_PICTURE
+        return Outcome(None, fault, {"bytes": float(len(data))}, (picture,))
+
+    async def measure(
+        self,
+        what: MeasuredKind,
+        files: Sequence[bytes],
+        options: MeasureOptions,
+        tell: Callable[[int], None] = lambda _: None,
+    ) -> Outcome:
+        """Show each of them, and all of them together."""
+        self.hook("measure")
+        self.measured.append((what, files, options))
+        for number in range(1, len(files) + 1):
+            await asyncio.sleep(0)
+            tell(number)
+        places = tuple(range(len(files)))
+        shown = (*(Shown("water", place) for place in places), Shown("whole"))
+        return Outcome(pictures=tuple(Picture(one, png()) for one in shown), read=places)
 
 
 def handle(context: Context, event: Event, now: datetime) -> tuple[Context, tuple[Action, ...]]:
@@ -259,6 +278,8 @@ def handle(context: Context, event: Event, now: datetime) -> tuple[Context, tupl
         case FrameChecked():
             fault = event.fault.value if event.fault else "no fault"
             said = (Say(body=f"checked: {fault}", picture=event.picture, alt="grey"),)
+        case FramesMeasured():
+            said = _shown(event)
         case TimerFired():
             said = (Say(body=f"reminder: {event.name}"),)
         case Withdrawn():
@@ -273,9 +294,21 @@ def handle(context: Context, event: Event, now: datetime) -> tuple[Context, tupl
     return context.model_copy(update={"conversation": conversation, "person": person}), said
 
 
+def _shown(event: FramesMeasured) -> tuple[Action, ...]:
+    """What was measured: the frames, what was left out, and each picture."""
+    words = [f"{event.what} {len(event.frame_event_ids)}"]
+    words += [f"without {name}: {fault.value}" for name, fault in event.left_out.items()]
+    words += [event.fault.value] if event.fault else []
+    pictures = (
+        Say(body=f"{shown.shows} {shown.frame}", picture=shown.name) for shown in event.pictures
+    )
+    return (Say(body=", ".join(words)), *pictures)
+
+
 def _obey(event: TextReceived, number: int, now: datetime) -> tuple[Action, ...]:
     word, _, rest = event.text.partition(" ")
     line = CardLine(label="time", value=rest)
+    files = [FrameRef(event_id=f"${name}", media=MediaRef(address=name)) for name in rest.split()]
     orders: dict[str, tuple[Action, ...]] = {
         "silence": (),
         "urgent": (Say(body=rest, urgent=True),),
@@ -284,8 +317,11 @@ def _obey(event: TextReceived, number: int, now: datetime) -> tuple[Action, ...]
         "timer": (SetTimer(name=rest, due=now),),
         "later": (SetTimer(name=rest, due=now.replace(year=now.year + 1)),),
         "cancel": (CancelTimer(name=rest),),
+        "stop": (CancelMeasuring(),),
         "forget": (Say(body="deleting"), ForgetPerson(farewell=Say(body="all deleted"))),
     }
+    if word == "compare":
+        return (MeasureFrames(what="compare", frames=tuple(files)),)
     if word == "break":
         raise ValueError(f"can't read {rest!r}")
     return orders.get(word, (Say(body=f"{number}: {event.text}", keys=("echo",)),))
@@ -339,9 +375,9 @@ class World:
             store,
             PictureFiles(self.pictures),
             transport or FakeTransport(self.server, hook),
-            checker or FakeChecker(hook),
+            checker or FakeChecker(hook, workers),
         )
-        granted = limits or Limits(workers=workers)
+        granted = limits or Limits()
         runtime = Runtime(around, dialogue, limits=granted, clock=clock)
         try:
             await runtime.start()

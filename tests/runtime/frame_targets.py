@@ -18,7 +18,8 @@ from pathlib import Path
 import cv2
 import numpy as np
 
-from bot.runtime.frame_child import Answer, check_and_draw
+from bot.runtime.frame_child import Found, check_and_draw
+from bot.runtime.orders import Answer, Order
 from core.errors import FrameFault
 
 #: What the process is like when it has just been forked; later it may open no file.
@@ -26,60 +27,57 @@ _STATUS = Path("/proc/self/status").read_text("ascii")
 #: A file that is open already.
 _OPEN_FILE = tempfile.TemporaryFile()  # noqa: SIM115  # for as long as the process
 
-Camera = tuple[int, int] | None
-Result = tuple[Answer, bytes]
 
-
-def say(**numbers: float) -> Result:
+def say(**numbers: float) -> Found:
     """An answer that carries numbers out of the process."""
-    return Answer(fault=FrameFault.DAMAGED, numbers=numbers), b""
+    return Answer(fault=FrameFault.DAMAGED, numbers=numbers), ()
 
 
-def do(data: bytes, camera_pixels: Camera, max_pixels: int) -> Result:
+def do(data: bytes, order: Order) -> Found:
     """Do what the file's bytes name; measure it when they name nothing."""
     deed = DEEDS.get(data[:40].decode("latin-1"))
-    return check_and_draw(data, camera_pixels, max_pixels) if deed is None else deed()
+    return check_and_draw(data, order) if deed is None else deed()
 
 
-def hang() -> Result:
+def hang() -> Found:
     time.sleep(600)
     return say()
 
 
-def spin() -> Result:
+def spin() -> Found:
     while True:
         pass
 
 
-def swallow_memory() -> Result:
+def swallow_memory() -> Found:
     kept = [np.ones(50_000_000, np.uint8) for _ in range(200)]
     return say(kept=len(kept))
 
 
-def swallow_memory_in_opencv() -> Result:
+def swallow_memory_in_opencv() -> Found:
     cv2.resize(np.zeros((10, 10), np.uint8), (40_000, 40_000), interpolation=cv2.INTER_NEAREST)
     return say()
 
 
-def crash() -> Result:
+def crash() -> Found:
     ctypes.string_at(0)
     return say()
 
 
-def be_killed() -> Result:
+def be_killed() -> Found:
     os.kill(os.getpid(), signal.SIGKILL)
     return say()
 
 
-def bug() -> Result:
+def bug() -> Found:
     raise RuntimeError("words of a private file")
 
 
-def talk_too_much() -> Result:
-    return Answer(broke="x" * 1_000_000), b""
+def talk_too_much() -> Found:
+    return Answer(broke="x" * 1_000_000), ()
 
 
-def refused(deed: Callable[[], object]) -> Result:
+def refused(deed: Callable[[], object]) -> Found:
     """Try a thing, and say with which error it was refused; 0: it was done."""
     try:
         deed()
@@ -88,40 +86,40 @@ def refused(deed: Callable[[], object]) -> Result:
     return say(errno=0)
 
 
-def write_a_file() -> Result:
+def write_a_file() -> Found:
     return refused(lambda: Path("never.bin").write_bytes(b"x" * 10))
 
 
-def write_past_the_confinement() -> Result:
+def write_past_the_confinement() -> Found:
     """What the limits alone refuse, where a process cannot be confined."""
     return refused(lambda: os.write(_OPEN_FILE.fileno(), b"x" * 10))
 
 
-def read_a_file() -> Result:
+def read_a_file() -> Found:
     return refused(lambda: Path(__file__).read_bytes())
 
 
-def delete_a_file() -> Result:
+def delete_a_file() -> Found:
     return refused(lambda: Path("never.bin").unlink())
 
 
-def reach_the_network() -> Result:
+def reach_the_network() -> Found:
     return refused(lambda: socket.socket(socket.AF_INET, socket.SOCK_STREAM))
 
 
-def start_a_program() -> Result:
+def start_a_program() -> Found:
     return refused(lambda: os.execv(sys.executable, [sys.executable]))  # noqa: S606
 
 
-def fork() -> Result:
+def fork() -> Found:
     return refused(os.fork)
 
 
-def kill_its_server() -> Result:
+def kill_its_server() -> Found:
     return refused(lambda: os.kill(os.getppid(), signal.SIGKILL))
 
 
-def lift_its_limits() -> Result:
+def lift_its_limits() -> Found:
     def lift() -> None:
         try:
             resource.setrlimit(resource.RLIMIT_CPU, (1000, 1000))
@@ -131,14 +129,14 @@ def lift_its_limits() -> Result:
     return refused(lift)
 
 
-def start_a_thread() -> Result:
+def start_a_thread() -> Found:
     thread = threading.Thread(target=time.sleep, args=(0,))
     thread.start()
     thread.join()
     return say(errno=0)
 
 
-def nap() -> Result:
+def nap() -> Found:
     time.sleep(1)
     return say(slept=1)
 
@@ -148,7 +146,7 @@ def refuse_confinement() -> None:
     sys.exit(1)
 
 
-def tell_of_myself() -> Result:
+def tell_of_myself() -> Found:
     """Whether this process has decoded anything before, prints, and how many threads it has."""
     os.write(2, b"this must not be seen")
     threads = int(_STATUS.split("Threads:")[1].split()[0])

@@ -14,16 +14,21 @@ import signal
 import threading
 import time
 from collections.abc import AsyncIterator
+from functools import partial
 from multiprocessing.context import ForkServerProcess
 
 import numpy as np
 import pytest
 from PIL import Image
 
-from bot.runtime import confinement, frame_child
+from bot.dialogue.actions import MeasureOptions
+from bot.runtime import confinement, exchange, frame_child
 from bot.runtime import frames as serving
-from bot.runtime.frame_child import ANSWERS, Answer, FrameLimits, check_and_draw
-from bot.runtime.frames import FrameOutcome, FrameServer
+from bot.runtime.child import Child, Family
+from bot.runtime.frame_child import Found, answer_one, check_and_draw
+from bot.runtime.frames import FrameServer
+from bot.runtime.orders import ANSWERS, ORDERS, Answer, FrameLimits, Order, Shown
+from bot.runtime.outcomes import Outcome, Picture
 from core.errors import FrameFault, UnreadableFrameError
 from core.frame.report import AreaKind, SizeNote
 from tests.runtime.frame_targets import do, refuse_confinement
@@ -54,14 +59,14 @@ async def test_report_and_picture() -> None:
     """A good file gives a report and a marked picture without metadata."""
     server = FrameServer()
     assert await server.start() < 30
-    outcome = await server.check(picture(), (6000, 4000))
+    outcome = await server.check(picture(), MeasureOptions(camera_pixels=(6000, 4000)))
     await server.stop()
     assert outcome.fault is None
     assert outcome.report is not None
     assert outcome.report.size_note is SizeNote.RESIZED
     assert outcome.report.clipping.areas[0].kind is AreaKind.WHITE_WATER
-    assert outcome.picture_png is not None
-    marked = Image.open(io.BytesIO(outcome.picture_png))
+    assert outcome.picture is not None
+    marked = Image.open(io.BytesIO(outcome.picture))
     assert not marked.getexif()
 
 
@@ -89,7 +94,7 @@ async def test_faults(
 ) -> None:
     """A file that is wrong, hangs, crashes or swallows memory comes out with its fault."""
     began = time.monotonic()
-    outcome = await server.check(data, None)
+    outcome = await server.check(data)
     assert (outcome.report, outcome.fault, outcome.numbers) == (None, fault, numbers)
     assert time.monotonic() - began < 15
 
@@ -159,8 +164,8 @@ async def test_no_process_at_all(monkeypatch: pytest.MonkeyPatch) -> None:
         tries.append(child)
         raise ConnectionRefusedError
 
-    monkeypatch.setattr(serving._Child, "_start", nothing)
-    assert await FrameServer().check(picture()) == FrameOutcome(fault=FrameFault.CRASHED)
+    monkeypatch.setattr(serving, "_forked", nothing)
+    assert await FrameServer().check(picture()) == Outcome(fault=FrameFault.CRASHED)
     assert len(tries) == 2
 
 
@@ -175,23 +180,32 @@ async def test_ending_does_not_wait_for_a_start(monkeypatch: pytest.MonkeyPatch)
         start(self)
 
     monkeypatch.setattr(ForkServerProcess, "start", slow_start)
-    child = serving._Child(multiprocessing.get_context("forkserver"), do, None, FrameLimits())
-    asking = asyncio.create_task(asyncio.to_thread(child.ask, b"hang"))
+    family = forking()
+    asking = asyncio.create_task(asyncio.to_thread(measured, family, b"hang"))
     await asyncio.to_thread(began.wait, 10)
-    child.end()
+    family.end()
     go_on.set()
-    outcome = await asking
-    assert outcome is not None
-    assert outcome.fault is FrameFault.CRASHED
+    assert (await asking).fault is FrameFault.CRASHED
+
+
+def forking() -> Family:
+    """Processes that are forked, as by the frame server."""
+    return Family(partial(serving._forked, multiprocessing.get_context("forkserver")))
+
+
+def measured(family: Family, data: bytes) -> Outcome:
+    """The outcome of a file whose process does what it says."""
+    tasks = exchange.Tasks(one=partial(answer_one, work=do))
+    return exchange.measure_one(family, data, Order(), tasks)
 
 
 async def test_processor_time_is_bounded(monkeypatch: pytest.MonkeyPatch) -> None:
     """A process that computes for too long is ended by the kernel even if nobody waits for it."""
-    monkeypatch.setattr(serving._Child, "_expire", lambda _: None)
+    monkeypatch.setattr(Child, "_expire", lambda _: None)
     limits = FrameLimits(time_s=1, memory_bytes=300 * MEBIBYTE)
     server = FrameServer(limits=limits, work=do)
     await server.start()
-    assert (await server.check(b"spin", None)).fault is FrameFault.TOO_SLOW
+    assert (await server.check(b"spin")).fault is FrameFault.TOO_SLOW
     await server.stop()
 
 
@@ -300,19 +314,42 @@ async def test_a_bug_is_logged_by_its_place_only(
 
 @pytest.mark.parametrize(
     "answer",
-    [b"", b"not json", b"[]", b"[" * 10_000, b'{"fault": "no_such"}', b'{"report": {"width": 1}}'],
+    [
+        b"",
+        b"not json",
+        b"[]",
+        b"[" * 10_000,
+        b'{"fault": "no_such"}',
+        b'{"report": {"width": 1}}',
+        b'{"read": [1]}',
+        b'{"pictures": [{"shows": "water", "frame": 7}]}',
+        ANSWERS.dump_json(Answer(pictures=(Shown("water"),) * 19)),
+    ],
 )
 def test_forged_answer_is_a_crash(answer: bytes) -> None:
     """An answer that is not what a process sends counts as a crash."""
-    assert serving._read(answer, b"") == FrameOutcome(fault=FrameFault.CRASHED)
+    ours, theirs = multiprocessing.Pipe()
+    with ours, theirs:
+        theirs.send_bytes(answer)
+        assert exchange._answered(ours, Order()) == Outcome(fault=FrameFault.CRASHED)
+
+
+def test_a_forged_picture_is_a_crash() -> None:
+    """What is neither a PNG nor a JPEG is never stored or sent on."""
+    forged = Picture(Shown("marked"), b"<html>")
+    assert exchange.outcome_of(Answer(), (forged,)) == Outcome(fault=FrameFault.CRASHED)
 
 
 def test_answer_through_json() -> None:
     """A report goes through the pipe's JSON unchanged."""
-    answer, marked = check_and_draw(picture(), None, 10_000_000)
-    assert serving._read(ANSWERS.dump_json(answer), marked) == FrameOutcome(
-        report=answer.report, picture_png=marked
-    )
+    answer, (marked,) = check_and_draw(picture(), Order())
+    ours, theirs = multiprocessing.Pipe()
+    with ours, theirs:
+        theirs.send_bytes(ANSWERS.dump_json(answer))
+        theirs.send_bytes(marked)
+        assert exchange._answered(ours, Order()) == Outcome(
+            report=answer.report, pictures=(Picture(Shown("marked"), marked),)
+        )
 
 
 def test_report_without_its_picture(monkeypatch: pytest.MonkeyPatch) -> None:
@@ -322,29 +359,30 @@ def test_report_without_its_picture(monkeypatch: pytest.MonkeyPatch) -> None:
         raise ZeroDivisionError
 
     monkeypatch.setattr(frame_child, "draw_marked_frame", broken)
-    answer, marked = check_and_draw(picture(), None, 10_000_000)
+    answer, pictures = check_and_draw(picture(), Order())
     assert answer.report is not None
     assert answer.broke.startswith("ZeroDivisionError")
-    assert marked == b""
-    assert serving._read(ANSWERS.dump_json(answer), marked).picture_png is None
+    assert (answer.pictures, pictures) == ((), ())
+    assert exchange.outcome_of(answer, ()).picture is None
 
 
 def test_ended_before_it_began() -> None:
     """A process that is ended before it is asked never starts."""
-    context = multiprocessing.get_context("forkserver")
-    child = serving._Child(context, do, None, FrameLimits())
-    child.end()
-    assert child.ask(picture()) == FrameOutcome(fault=FrameFault.CRASHED)
+    family = forking()
+    family.end()
+    assert measured(family, picture()) == Outcome(fault=FrameFault.CRASHED)
 
 
 def test_the_child_sets_its_limits_first(monkeypatch: pytest.MonkeyPatch) -> None:
     """Output goes nowhere and limits stand before a byte of the file is taken."""
     steps: list[object] = []
+    limits = FrameLimits(time_s=2.5, memory_bytes=7)
+    messages = [ORDERS.dump_json(Order(limits=limits)), b"bug"]
 
     class Ends:
         def recv_bytes(self, limit: int) -> bytes:
             steps.append(("take", limit))
-            return b"bug"
+            return messages.pop(0)
 
         def send_bytes(self, data: bytes) -> None:
             steps.append(f"send {len(data) > 0}")
@@ -356,10 +394,10 @@ def test_the_child_sets_its_limits_first(monkeypatch: pytest.MonkeyPatch) -> Non
     monkeypatch.setattr(os, "dup2", lambda _from, to: steps.append(("quiet", to)))
     monkeypatch.setattr(signal, "signal", lambda number, _: steps.append(number))
     monkeypatch.setattr(resource, "setrlimit", lambda kind, value: steps.append((kind, value)))
-    limits = FrameLimits(time_s=2.5, memory_bytes=7)
-    frame_child.answer_one(Ends(), do, None, limits)  # type: ignore[arg-type]  # a stand-in
-    assert steps[:2] == [("quiet", 2), signal.SIGINT]
-    assert steps[3:] == [
+    monkeypatch.setattr(os, "nice", lambda by: steps.append(("nice", by)))
+    answer_one(Ends(), do)  # type: ignore[arg-type]  # a stand-in
+    assert steps[:4] == [("take", 10_000), ("quiet", 2), signal.SIGINT, ("nice", 10)]
+    assert steps[5:] == [
         (resource.RLIMIT_CPU, (3, 4)),
         (resource.RLIMIT_FSIZE, (0, 0)),
         (resource.RLIMIT_CORE, (0, 0)),
@@ -367,7 +405,6 @@ def test_the_child_sets_its_limits_first(monkeypatch: pytest.MonkeyPatch) -> Non
         "confine",
         ("take", limits.file_bytes),
         "send True",
-        "send False",
         "close",
     ]
 
@@ -384,9 +421,9 @@ def test_the_child_sets_its_limits_first(monkeypatch: pytest.MonkeyPatch) -> Non
 def test_what_is_raised_becomes_a_fault(error: Exception, fault: FrameFault) -> None:
     """Whatever the work raises becomes an answer without its words."""
 
-    def work(*_: object) -> tuple[Answer, bytes]:
+    def work() -> Found:
         raise error
 
-    answer, marked = frame_child._found(work, b"", None, 1)
-    assert (answer.fault, marked) == (fault, b"")
+    answer, pictures = frame_child.found_by(work)
+    assert (answer.fault, pictures) == (fault, ())
     assert "secret" not in answer.broke

@@ -8,8 +8,10 @@ from collections.abc import Callable
 import pytest
 import sqlalchemy as sa
 
+from bot.dialogue.actions import MeasureOptions
 from bot.dialogue.events import FrameReceived, MediaRef, Withdrawn
 from bot.runtime import jobs as jobs_module
+from bot.runtime.outcomes import Outcome
 from bot.runtime.ports import (
     MediaBrokenOffError,
     MediaDamagedError,
@@ -26,7 +28,6 @@ from tests.runtime.fakes import (
     ROOM,
     FakeChecker,
     FakeTransport,
-    Outcome,
     World,
     frame,
     origin,
@@ -80,9 +81,9 @@ async def test_typing_is_shown_while_a_frame_is_measured(world: World) -> None:
     release = asyncio.Event()
 
     class Slow(FakeChecker):
-        async def check(self, data: bytes, camera_pixels: tuple[int, int] | None) -> Outcome:
+        async def check(self, data: bytes, options: MeasureOptions | None = None) -> Outcome:
             await release.wait()
-            return await super().check(data, camera_pixels)
+            return await super().check(data, options)
 
     async with world.running(checker=Slow()) as runtime:
         await runtime.take_in([frame()], None)
@@ -220,10 +221,10 @@ async def test_dropping_a_frame_stops_its_check(world: World) -> None:
     release = asyncio.Event()
 
     class Slow(FakeChecker):
-        async def check(self, data: bytes, camera_pixels: tuple[int, int] | None) -> Outcome:
+        async def check(self, data: bytes, options: MeasureOptions | None = None) -> Outcome:
             self.hook("check")
             await release.wait()
-            return await super().check(data, camera_pixels)
+            return await super().check(data, options)
 
     checking = asyncio.Event()
     checker = Slow(lambda _: checking.set())
@@ -269,14 +270,14 @@ async def test_so_many_frames_are_measured_at_once_as_there_are_workers(world: W
     class Counting(FakeChecker):
         running = 0
 
-        async def check(self, data: bytes, camera_pixels: tuple[int, int] | None) -> Outcome:
+        async def check(self, data: bytes, options: MeasureOptions | None = None) -> Outcome:
             self.running += 1
             at_once.append(self.running)
             await asyncio.sleep(0.1)
             self.running -= 1
-            return await super().check(data, camera_pixels)
+            return await super().check(data, options)
 
-    await world.says(*(frame() for _ in range(5)), checker=Counting(), workers=2)
+    await world.says(*(frame() for _ in range(5)), checker=Counting(at_once=2))
     assert (len(at_once), max(at_once)) == (5, 2)
 
 

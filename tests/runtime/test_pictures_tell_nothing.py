@@ -12,6 +12,7 @@ from PIL import Image, ImageCms, PngImagePlugin
 
 from bot.pictures.thumbnail import thumbnail
 from bot.runtime.frame_child import check_and_draw
+from bot.runtime.orders import Order
 
 #: Planted one by one, so that a leak names where it came from.
 MARKERS = {
@@ -113,7 +114,7 @@ def test_marked_pictures_and_thumbnails_tell_nothing_of_the_file(
     planted = [name for name, words in MARKERS.items() if words[:13].encode() in data]
     assert {"owner", "serial", "lens", "comment", "date"} <= set(planted)
     assert len(planted) >= 6
-    answer, marked = check_and_draw(data, None, 1_000_000)
+    answer, (marked,) = check_and_draw(data, Order())
     assert answer.report is not None
     for picture in (marked, thumbnail(marked).data):
         for name, words in MARKERS.items():

@@ -12,7 +12,8 @@ from datetime import datetime
 from bot.matrix.client import MatrixClient
 from bot.matrix.policy import Policy
 from bot.matrix.session import Account
-from bot.runtime.runtime import Runtime, Surroundings, utc_now
+from bot.runtime.job_kinds import Surroundings
+from bot.runtime.runtime import Runtime, utc_now
 from bot.runtime.trouble import Troubles
 from bot.store.database import Database
 from bot.store.pictures import PictureFiles

@@ -208,7 +208,7 @@ async def test_a_job_is_done_once(store: Store) -> None:
     event = text("result")
     picture = PictureRow("p.png", PERSON, NOW)
     written = await store.finish_job(
-        later, NOW, events=(event,), picture=picture, messages=(message(),)
+        later, NOW, events=(event,), pictures=(picture,), messages=(message(),)
     )
     assert written is not None
     assert [row.event for row in written.inbox] == [event]
@@ -234,11 +234,11 @@ async def test_what_is_past_its_time_goes(store: Store, url: str) -> None:
     """Expired pictures and very old event ids go; the others stay."""
     work, more = job(), job()
     await store.finish_event(Result(await one(store), jobs=(work, more)))
-    await store.finish_job(work, NOW, picture=PictureRow("old.png", PERSON, NOW))
+    await store.finish_job(work, NOW, pictures=(PictureRow("old.png", PERSON, NOW),))
     later = NOW + timedelta(days=HANDLED_DAYS, seconds=1)
     await store.take_in([text("young")], None, later)
     await store.finish_job(
-        more, NOW, picture=PictureRow("new.png", PERSON, NOW + timedelta(days=900))
+        more, NOW, pictures=(PictureRow("new.png", PERSON, NOW + timedelta(days=900)),)
     )
     assert await store.expire(later - timedelta(seconds=0.5)) == ("old.png",)
     assert await store.picture_names() == ("new.png",)
@@ -257,7 +257,7 @@ async def test_dropping_a_frame_finds_its_pictures_and_messages(store: Store) ->
     written = await store.finish_event(Result(await one(store), jobs=(work, check)))
     picture = PictureRow("p.png", PERSON, NOW + timedelta(days=1), "$frame")
     done = await store.finish_job(
-        work, NOW, picture=picture, messages=tuple(message(picture="p.png") for _ in range(2))
+        work, NOW, pictures=(picture,), messages=tuple(message(picture="p.png") for _ in range(2))
     )
     assert done is not None
     sent, unsent = done.messages

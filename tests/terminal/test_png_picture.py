@@ -7,8 +7,8 @@ import io
 import numpy as np
 from PIL import Image
 
+from bot.runtime.orders import Order
 from bot.terminal.png_picture import as_png, check_and_draw_png
-from core.frame.decode import MAX_PIXELS
 from tests.terminal.pictures import small_jpeg
 
 
@@ -22,6 +22,6 @@ def test_the_pixels_stay() -> None:
 
 def test_a_frame_is_measured_and_drawn() -> None:
     """Report and picture come as from any frame's process, the picture as a PNG."""
-    answer, picture = check_and_draw_png(small_jpeg(), None, MAX_PIXELS)
+    answer, (picture,) = check_and_draw_png(small_jpeg(), Order())
     assert answer.report is not None
     assert picture.startswith(b"\x89PNG")

@@ -24,11 +24,12 @@ from typing import Final
 
 from nio import Event
 
+from bot.dialogue.actions import MeasureOptions
 from bot.matrix.session import Account
 from bot.runtime.frame_child import check_and_draw
+from bot.runtime.orders import Order
 from bot.trial.homeserver import LOOPBACK, Homeserver
 from core.errors import LinnError
-from core.frame.decode import MAX_PIXELS
 from core.frame.report import FrameReport
 from tests.scenes.camera import Exposure
 from tests.scenes.picture_file import Stamp, jpeg
@@ -332,7 +333,8 @@ def measuring(frames: Sequence[bytes]) -> Measure:
 
     @cache
     def measured(number: int, camera_pixels: tuple[int, int] | None) -> FrameReport:
-        answer, _ = check_and_draw(frames[number], camera_pixels, MAX_PIXELS)
+        order = Order(options=MeasureOptions(camera_pixels=camera_pixels))
+        answer, _ = check_and_draw(frames[number], order)
         if answer.report is None:
             raise LinnError(f"frame {number} can't be measured")
         return answer.report

@@ -1,0 +1,13 @@
+"""What is said while frames are being measured, when that takes its time."""
+
+from __future__ import annotations
+
+from typing import Final
+
+_ONE: Final = "Measuring your frame…"
+_SEVERAL: Final = "Measuring your frames, {number} of {total}…"
+
+
+def progress_line(number: int, total: int) -> str:
+    """The line while frame `number` of `total` is measured."""
+    return _ONE if total == 1 else _SEVERAL.format(number=number, total=total)
