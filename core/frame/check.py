@@ -11,12 +11,15 @@ from numpy.typing import NDArray
 from core.frame.cast import measure_cast
 from core.frame.clipping import find_clipping
 from core.frame.decode import MAX_BYTES, MAX_PIXELS, DecodedFrame, decode
+from core.frame.findings import WaterArea
 from core.frame.histogram import brightest_channel
 from core.frame.raw import SATURATED_CODE
 from core.frame.report import FrameReport, SizeNote
 from core.frame.room import room_and_advice
 from core.frame.sharpness import measure_sharpness
-from core.frame.working import working_copy
+from core.frame.texture import look_of_picture
+from core.frame.water_area import propose_water
+from core.frame.working import WorkingCopy, working_copy
 
 #: Part of the camera's long or short side that a full-size frame has at least: a crop to another
 #: shape keeps one of the two, straightening costs a little. Own rule.
@@ -32,6 +35,8 @@ def check_frame(
     *,
     max_pixels: int = MAX_PIXELS,
     max_bytes: int = MAX_BYTES,
+    water_cells: tuple[str, ...] | None = None,
+    axis_deg: float | None = None,
 ) -> tuple[FrameReport, NDArray[np.uint8]]:
     """Measure a shared file.
 
@@ -40,6 +45,8 @@ def check_frame(
         camera_pixels: sides of the camera's frames [px], in any order, when known.
         max_pixels: largest picture that is decoded, width times height.
         max_bytes: largest file.
+        water_cells: where the person says the water is, A1 to D4; None: it is looked for.
+        axis_deg: axis of its flow as the person says it, from the horizontal, anticlockwise.
 
     Returns:
         The report, and the upright pixels for drawing, shape (H, W, 3), red, green, blue; of a
@@ -47,6 +54,7 @@ def check_frame(
 
     Raises:
         UnreadableFrameError: the file is no picture that can be measured.
+        UnknownCellError: the grid has no such cell.
     """
     frame = decode(data, max_pixels=max_pixels, max_bytes=max_bytes)
     note = _size_note(frame, camera_pixels)
@@ -64,6 +72,8 @@ def check_frame(
     room_stops, advice = room_and_advice(clipping, brightest, raw.exposure if raw else None)
     height, width = (raw.height, raw.width) if raw else frame.pixels.shape[:2]
     work = working_copy(frame.pixels)
+    water = _water(work, water_cells, axis_deg)
+    sharpness = measure_sharpness(work, frame.pixels, water)
     report = FrameReport(
         file_kind=frame.file_kind,
         width=width,
@@ -73,11 +83,23 @@ def check_frame(
         clipping=clipping,
         room_stops=room_stops,
         advice=advice,
-        sharpness=measure_sharpness(work, frame.pixels, water=None),
-        cast=measure_cast(work, None, clipping),
+        sharpness=sharpness,
+        cast=measure_cast(work, water, clipping),
+        water=water,
+        look=look_of_picture(work, water, sharpness, clipping),
         raw=raw.exposure if raw else None,
     )
     return report, frame.pixels
+
+
+def _water(
+    work: WorkingCopy, cells: tuple[str, ...] | None, axis_deg: float | None
+) -> WaterArea | None:
+    """Where the person says that the water is, else where it seems to be."""
+    if cells:
+        return WaterArea(cells, axis_deg, by_person=True)
+    found = propose_water(work)
+    return found if found is None or axis_deg is None else replace(found, axis_deg=axis_deg)
 
 
 def _size_note(frame: DecodedFrame, camera_pixels: tuple[int, int] | None) -> SizeNote:

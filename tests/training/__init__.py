@@ -1,0 +1,1 @@
+"""Numbers that are trained: the recipes, and what they write."""

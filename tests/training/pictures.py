@@ -1,0 +1,44 @@
+"""Sharp real pictures that come with installed packages, as linear light."""
+
+from __future__ import annotations
+
+from functools import lru_cache
+from pathlib import Path
+from typing import Final
+
+import cv2
+import numpy as np
+import skimage
+import sklearn
+
+from core.frame.working import LINEAR_OF_CODE
+from tests.scenes.noise import Field
+
+#: Pictures to train on, and others that are only for the figures.
+TRAINING: Final = (
+    "gravel.png", "brick.png", "ihc.png", "coffee.png", "chelsea.png", "camera.png",
+    "motorcycle_left.png", "astronaut.png", "flower.jpg",
+)  # fmt: skip
+HELD_OUT: Final = ("grass.png", "china.jpg", "rocket.jpg", "hubble_deep_field.jpg")
+
+
+@lru_cache(maxsize=16)
+def light_of(name: str) -> Field:
+    """Linear light of a picture with the sRGB curve assumed, shape (h, w, 3), 0 to 1.
+
+    Raises:
+        FileNotFoundError: no installed package has it.
+    """
+    folders = (
+        Path(skimage.__file__).parent / "data",
+        Path(sklearn.__file__).parent / "datasets" / "images",
+    )
+    for folder in folders:
+        if (folder / name).is_file():
+            data = np.frombuffer((folder / name).read_bytes(), np.uint8)
+            decoded = np.asarray(cv2.imdecode(data, cv2.IMREAD_COLOR), np.uint8)
+            pixels = cv2.cvtColor(decoded, cv2.COLOR_BGR2RGB)
+            light = np.asarray(cv2.LUT(pixels, LINEAR_OF_CODE), np.float32)
+            light.flags.writeable = False
+            return light
+    raise FileNotFoundError(name)
