@@ -29,7 +29,7 @@ STEP_PART: Final = 0.25
 _CLIPPED_CODE: Final = 250
 _CLIPPED_REACH_PX: Final = 4
 #: So many edges are looked at, spread over the picture; more change nothing. Own rule.
-_MOST_EDGES: Final = 80_000
+_MOST_EDGES: Final = 40_000
 #: Fewer steps than this tell nothing. Own rule.
 LEAST_STEPS: Final = 150
 #: Percentile of the ratio that stands for the sharper edges. Own rule, by the figures.

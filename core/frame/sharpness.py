@@ -17,10 +17,11 @@ from core.frame.working import WorkingCopy
 #: Edges of a third count from this part of the frame's strong edges: clouds and mist have
 #: weaker ones, and would look soft. Own rule.
 _STRONG_PART: Final = 0.6
-#: A third is clearly softer when its edges are this much wider than the best third's [px], and
-#: this many times as wide. Own rules: about 1 px of blur is told, less is not.
-_SOFTER_PX: Final = 0.5
-_SOFTER_TIMES: Final = 1.8
+#: A third is clearly softer when its edges are at least this wide, this much wider than the best
+#: third's [px], and this many times as wide. Own rules: blur of about 1 px is told.
+_SOFT_THIRD_PX: Final = 0.9
+_SOFTER_PX: Final = 0.3
+_SOFTER_TIMES: Final = 1.35
 #: Still parts are soft when even the sharper steps are this wide [px]: a defocus of 5 px across
 #: reads more, the softest sharp pictures less. Own rule, fitted on planted defocus.
 _SOFT_PX: Final = 0.77
@@ -84,5 +85,5 @@ def _softest(thirds: tuple[float | None, ...]) -> int | None:
         return None
     softest = max(known, key=lambda number: known[number])
     best = min(known.values())
-    limit = max(best + _SOFTER_PX, best * _SOFTER_TIMES)
+    limit = max(_SOFT_THIRD_PX, best + _SOFTER_PX, best * _SOFTER_TIMES)
     return softest if known[softest] > limit else None

@@ -9,11 +9,10 @@ import cv2
 import numpy as np
 import skimage.data
 from numpy.typing import NDArray
-from sklearn.datasets import load_sample_images  # type: ignore[import-untyped]
+from sklearn.datasets import load_sample_images
 
 from core.errors import UnreadableFrameError
 from core.frame.decode import decode
-from core.frame.working import working_copy
 
 Pixels = NDArray[np.uint8]
 
@@ -38,7 +37,7 @@ def packaged() -> list[Pixels]:
 
 
 def outside() -> list[Pixels]:
-    """Different pictures from outside, as working copies; none without a folder."""
+    """Different pictures from outside, at full size; none without a folder."""
     name = os.environ.get("FRAMES_DIR")
     if not name:
         return []
@@ -46,7 +45,7 @@ def outside() -> list[Pixels]:
     for folder in _FOLDERS:
         for path in sorted((Path(name) / folder).glob("*")):
             try:
-                pixels = working_copy(decode(path.read_bytes()).pixels).pixels
+                pixels = decode(path.read_bytes()).pixels
             except UnreadableFrameError:
                 continue
             if not any(_same(pixels, other) for other in found):

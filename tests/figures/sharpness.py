@@ -52,7 +52,8 @@ def figures(seed: int) -> Iterator[Figure]:
     yield from _drops(packaged(), rng)
     real = outside()
     yield from _untouched(real)
-    yield from _told(Material.SHIFTED, [v for p in real for v in _verdicts(light_of(p), rng)])
+    copies = (light_of(working_copy(pixels).pixels) for pixels in real)
+    yield from _told(Material.SHIFTED, [v for light in copies for v in _verdicts(light, rng)])
 
 
 def _scene(seed: int, rng: np.random.Generator) -> Field:
