@@ -17,8 +17,8 @@ from bot.matrix.client import MatrixClient
 from bot.matrix.errors import MatrixError
 from bot.matrix.policy import Policy
 from bot.matrix.session import Account
+from bot.runtime.checkers import NoClusterLibraryError, frame_checker
 from bot.runtime.faults import where_it_broke
-from bot.runtime.frames import FrameServer
 from bot.runtime.granting import Limits
 from bot.runtime.job_kinds import Surroundings
 from bot.runtime.runtime import Runtime
@@ -31,6 +31,14 @@ from bot.store.pictures import PictureFiles
 from bot.store.store import Store
 
 _LOG: Final = logging.getLogger(__name__)
+
+#: Exceptions whose words are made for the operator.
+_FOR_OPERATORS: Final = (
+    MatrixError,
+    SchemaNewerError,
+    FolderInUseError,
+    NoClusterLibraryError,
+)
 
 
 def serve() -> int:
@@ -55,7 +63,7 @@ def serve() -> int:
 def _exit_code(error: Exception) -> int:
     """Say what ended the bot; only messages made for the operator are quoted."""
     for cause in _causes(error):
-        if isinstance(cause, MatrixError | SchemaNewerError | FolderInUseError):
+        if isinstance(cause, _FOR_OPERATORS):
             _LOG.critical("%s", cause)
             return cause.exit_code
     _LOG.critical("broke down: %s", where_it_broke(error))
@@ -93,10 +101,8 @@ async def run_bot(settings: Settings) -> None:
         store = Store(Database(settings.database))
         stack.push_async_callback(store.close)
         await store.open()
-        frames = FrameServer(workers=settings.workers)
-        stack.push_async_callback(frames.stop)
-        await frames.start()
         troubles = Troubles()
+        frames = await frame_checker(stack, settings.processes, settings.scheduler, troubles)
         client = MatrixClient(
             account_of(settings),
             Policy.of(settings.allowed, settings.leaders),

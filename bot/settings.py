@@ -32,6 +32,9 @@ USUAL_SECRETS_DIR: Final = Path("/run/secrets")
 _USER_ID: Final = re.compile(r"@[^:\s]+:[^\s*]+")
 _ANYBODY_ON: Final = re.compile(r"\*:[^\s*]+")
 _SERVER_PART: Final = re.compile(r"[A-Za-z0-9.\-:\[\]]+")
+_SCHEDULER: Final = re.compile(r"(?:tcp|tls)://(?:[A-Za-z0-9.\-]+|\[[0-9A-Fa-f:.]+\]):\d{1,5}")
+#: Own rule: far more than a machine has that is not a cluster.
+_MOST_WORKERS: Final = 64
 _HTTP_URL: Final = TypeAdapter(AnyHttpUrl)
 
 
@@ -78,6 +81,25 @@ def _http_url(value: str) -> str:
             f"“{value}” is no address; write it like https://matrix.example.org"
         ) from None
     return value.rstrip("/")
+
+
+def _workers(value: object) -> object:
+    """A number of processes, or the address of a scheduler."""
+    if not isinstance(value, str):
+        return value
+    if value.isdecimal():
+        return int(value)
+    if not _SCHEDULER.fullmatch(value):
+        raise ValueError(
+            f"“{value}” is neither a number nor a scheduler; write it like 2 or tcp://host:8786"
+        )
+    return value
+
+
+def _bounded(value: int | str) -> int | str:
+    if isinstance(value, int) and not 1 <= value <= _MOST_WORKERS:
+        raise ValueError(f"{value} workers can't be; 1 to {_MOST_WORKERS} can")
+    return value
 
 
 UserId = Annotated[str, AfterValidator(_user_id)]
@@ -171,8 +193,14 @@ class Settings(BaseSettings):
         description="For how many days at most you keep backups of the data folder; forget me "
         "tells it to people. Deleting old backups is yours to do.",
     )
-    workers: int = Field(
-        default=1, ge=1, le=16, description="How many frames are measured at the same time."
+    workers: Annotated[int | str, BeforeValidator(_workers), AfterValidator(_bounded)] | None = (
+        Field(
+            default=None,
+            description="How many frames are measured at the same time, each in a process that "
+            "may take 1.3 GB; empty: as many as there are processors. Or the address of a Dask "
+            "scheduler, like tcp://host:8786, whose workers have Linn and its extra “cluster” "
+            "installed. Whoever can reach that scheduler can run programs on its workers and here.",
+        )
     )
     log_level: Literal["DEBUG", "INFO", "WARNING", "ERROR"] = Field(
         default="INFO", description="How much is logged. Messages and pictures never are."
@@ -208,9 +236,31 @@ class Settings(BaseSettings):
         return f"sqlite:///{self.data_dir.absolute() / 'linn.db'}"
 
     @property
+    def scheduler(self) -> str | None:
+        """Address of the scheduler of a cluster that measures frames, None without one."""
+        return self.workers if isinstance(self.workers, str) else None
+
+    @property
+    def processes(self) -> int:
+        """How many frames are measured on this machine at the same time.
+
+        One while a cluster is away.
+        """
+        if self.workers is None:
+            return min(_processors(), _MOST_WORKERS)
+        return self.workers if isinstance(self.workers, int) else 1
+
+    @property
     def frame_bytes(self) -> int:
         """Largest shared file [bytes]."""
         return self.frame_megabytes * 1_000_000
+
+
+def _processors() -> int:
+    """How many processors this process may use."""
+    if hasattr(os, "sched_getaffinity"):  # where a container may have fewer than the machine
+        return len(os.sched_getaffinity(0))
+    return os.cpu_count() or 1
 
 
 def load_settings() -> Settings:

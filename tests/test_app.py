@@ -20,6 +20,7 @@ from bot.exits import Exit
 from bot.matrix.errors import IdentityError, UnknownTokenError
 from bot.matrix.policy import Policy
 from bot.matrix.session import Account
+from bot.runtime import checkers
 from bot.runtime.ports import Inbox
 from bot.runtime.trouble import Troubles
 from bot.settings import Settings
@@ -66,8 +67,10 @@ class FakeClient:
 class FakeFrameServer:
     """Measures nothing."""
 
+    at_once = 1
+
     def __init__(self, *, workers: int) -> None:
-        assert workers == 1
+        assert workers == len(os.sched_getaffinity(0))
 
     async def start(self) -> float:
         """Ready at once."""
@@ -85,7 +88,7 @@ def client(monkeypatch: pytest.MonkeyPatch) -> Iterator[type[FakeClient]]:
         server = FakeServer()
 
     monkeypatch.setattr(app, "MatrixClient", Client)
-    monkeypatch.setattr(app, "FrameServer", FakeFrameServer)
+    monkeypatch.setattr(checkers, "FrameServer", FakeFrameServer)
     levels = {name: logging.getLogger(name).level for name in ("bot", "core")}
     yield Client
     for name, level in levels.items():
@@ -265,5 +268,6 @@ def test_settings_reach_their_parts(settings: Settings) -> None:
         "token",
         "DEVICE",
     )
-    assert (limits.frame_bytes, limits.workers, limits.frames_days) == (5_000_000, 2, 30)
+    assert (limits.frame_bytes, limits.frames_days) == (5_000_000, 30)
+    assert (changed.processes, changed.scheduler) == (2, None)
     assert app.account_of(settings).password is None

@@ -43,7 +43,7 @@ def test_defaults_answer_nobody_and_keep_frames_for_a_month(
     settings = load(monkeypatch)
     assert settings.homeserver == "https://matrix.mill.example"
     assert settings.allowed == ()
-    assert (settings.frames_days, settings.workers, settings.frame_bytes) == (30, 1, 60_000_000)
+    assert (settings.frames_days, settings.workers, settings.frame_bytes) == (30, None, 60_000_000)
     assert settings.database == f"sqlite:///{Path('data').absolute() / 'linn.db'}"
 
 
@@ -51,6 +51,38 @@ def test_lists_are_written_with_commas(monkeypatch: pytest.MonkeyPatch) -> None:
     """People and servers, spaces and a last comma forgiven."""
     settings = load(monkeypatch, LINN_ALLOWED="@fern:mill.example, *:brook.example:8448,")
     assert settings.allowed == ("@fern:mill.example", "*:brook.example:8448")
+
+
+@pytest.mark.parametrize(
+    ("written", "workers", "processes", "scheduler"),
+    [
+        ("", None, 3, None),
+        ("2", 2, 2, None),
+        ("tcp://brook.example:8786", "tcp://brook.example:8786", 1, "tcp://brook.example:8786"),
+        ("tls://[2001:db8::7]:8786", "tls://[2001:db8::7]:8786", 1, "tls://[2001:db8::7]:8786"),
+    ],
+)
+def test_workers_are_a_number_or_a_cluster(
+    monkeypatch: pytest.MonkeyPatch,
+    written: str,
+    workers: int | str | None,
+    processes: int,
+    scheduler: str | None,
+) -> None:
+    """So many processes, as many as there are processors, or a cluster and one in its stead."""
+    monkeypatch.setattr(settings_module, "_processors", lambda: 3)
+    settings = load(monkeypatch, LINN_WORKERS=written)
+    assert (settings.workers, settings.processes) == (workers, processes)
+    assert settings.scheduler == scheduler
+
+
+def test_no_more_processes_than_processors(monkeypatch: pytest.MonkeyPatch) -> None:
+    """Where a container may use fewer than the machine has, and where nobody can tell."""
+    monkeypatch.setattr(os, "sched_getaffinity", lambda _: {0, 1})
+    assert load(monkeypatch).processes == 2
+    monkeypatch.delattr(os, "sched_getaffinity")
+    monkeypatch.setattr(os, "cpu_count", lambda: None)
+    assert load(monkeypatch).processes == 1
 
 
 def test_leaders_are_among_the_allowed(monkeypatch: pytest.MonkeyPatch) -> None:
@@ -94,7 +126,9 @@ def test_secrets_come_from_files_and_are_not_shown(
         ({"LINN_ACCESS_TOKEN": "t"}, "LINN_ACCESS_TOKEN needs LINN_DEVICE_ID"),
         ({"LINN_DATABASE_URL": "mysql://x"}, "LINN_DATABASE_URL must begin with postgresql"),
         ({"LINN_FRAMES_DAYS": "0"}, "LINN_FRAMES_DAYS: input should be greater than or equal"),
-        ({"LINN_WORKERS": "many"}, "LINN_WORKERS: input should be a valid integer"),
+        ({"LINN_WORKERS": "many"}, "LINN_WORKERS: “many” is neither a number nor a scheduler"),
+        ({"LINN_WORKERS": "tcp://brook"}, "“tcp://brook” is neither a number nor a scheduler"),
+        ({"LINN_WORKERS": "0"}, "LINN_WORKERS: 0 workers can't be; 1 to 64 can"),
         ({"LINN_LOG_LEVEL": "LOUD"}, "LINN_LOG_LEVEL: input should be 'DEBUG'"),
         ({"LINN_SECRETS_DIR": "nowhere-here"}, "which is no folder"),
     ],

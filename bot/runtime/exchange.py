@@ -16,7 +16,7 @@ from bot.runtime.child import DiedError, Family, Task
 from bot.runtime.frame_child import answer_one
 from bot.runtime.one_file import measure_file
 from bot.runtime.orders import ANSWERS, MOST_PICTURES, ORDERS, Answer, Order
-from bot.runtime.outcomes import Outcome, Picture
+from bot.runtime.outcomes import Outcome, Picture, is_picture
 from bot.runtime.together_child import answer_together, read_one
 from core.errors import FrameFault
 
@@ -24,8 +24,6 @@ _LOG: Final = logging.getLogger(__name__)
 
 #: As much of a process's words as is logged [letters]. Own rule.
 _LONGEST_TRACE: Final = 500
-#: How the files of pictures begin that are taken: PNG and JPEG.
-_PICTURES: Final = (b"\x89PNG", b"\xff\xd8\xff")
 
 
 @dataclass(frozen=True)
@@ -35,6 +33,30 @@ class Tasks:
     one: Task = field(default=partial(answer_one, work=measure_file))
     read: Task = read_one
     together: Task = answer_together
+
+
+#: What they do outside of tests; processes that are not forked find it here by name.
+TASKS: Final = Tasks()
+
+#: These are of several frames together, the others of one file.
+_TOGETHER: Final = frozenset({"compare", "average"})
+
+
+def measure(
+    family: Family,
+    files: Sequence[bytes],
+    order: Order,
+    tasks: Tasks,
+    tell: Callable[[int], None],
+) -> Outcome:
+    """Do what was ordered with files of one person; arguments as of `measure_together`.
+
+    Raises:
+        NoProcessError: no process could be started.
+    """
+    if order.what in _TOGETHER:
+        return measure_together(family, files, order, tasks, tell)
+    return measure_one(family, files[0], order, tasks)
 
 
 def measure_one(family: Family, data: bytes, order: Order, tasks: Tasks) -> Outcome:
@@ -166,7 +188,7 @@ def outcome_of(answer: Answer, pictures: tuple[Picture, ...]) -> Outcome:
     """The outcome that an answer and its pictures make."""
     if answer.broke:
         _LOG.error("the process of a frame met a bug: %s", answer.broke[:_LONGEST_TRACE])
-    if not all(picture.data.startswith(_PICTURES) for picture in pictures):
+    if not all(is_picture(picture.data) for picture in pictures):
         return Outcome(fault=FrameFault.CRASHED)
     return Outcome(
         answer.report,

@@ -17,7 +17,7 @@ from bot.dialogue.actions import MeasureOptions
 from bot.dialogue.events import MeasuredKind
 from bot.runtime.child import Family, NoProcessError, Process, Task
 from bot.runtime.confinement import confine
-from bot.runtime.exchange import Tasks, measure_one, measure_together
+from bot.runtime.exchange import Tasks, measure
 from bot.runtime.frame_child import Work, answer_one
 from bot.runtime.one_file import measure_file
 from bot.runtime.orders import FrameLimits, Order
@@ -101,7 +101,7 @@ class FrameServer:
             options: what is known of it.
         """
         order = Order("check", options or MeasureOptions(), self._limits)
-        return await self._do(lambda family: measure_one(family, data, order, self._tasks))
+        return await self._do([data], order, lambda _: None)
 
     async def measure(
         self,
@@ -123,18 +123,19 @@ class FrameServer:
         if size > limit:
             numbers = {"bytes": float(size), "limit": float(limit)}
             return Outcome(fault=FrameFault.TOO_MANY_BYTES, numbers=numbers)
-        if what not in ("compare", "average"):
-            return await self._do(lambda family: measure_one(family, files[0], order, self._tasks))
         loop = asyncio.get_running_loop()
 
         def tell_loop(done: int) -> None:
             loop.call_soon_threadsafe(tell, done)
 
-        return await self._do(
-            lambda family: measure_together(family, files, order, self._tasks, tell_loop)
-        )
+        return await self._do(files, order, tell_loop)
 
-    async def _do(self, work: _Work) -> Outcome:
+    async def _do(
+        self, files: Sequence[bytes], order: Order, tell: Callable[[int], None]
+    ) -> Outcome:
+        def work(family: Family) -> Outcome:
+            return measure(family, files, order, self._tasks, tell)
+
         async with self._slots:
             outcome = await self._try(work)
             if outcome is None:  # the fork server was gone; whoever asks for a process restarts it

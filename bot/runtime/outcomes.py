@@ -3,11 +3,20 @@
 from __future__ import annotations
 
 from dataclasses import dataclass, field
+from typing import Final
 
 from bot.runtime.orders import Shown
 from core.errors import FrameFault
 from core.frame.comparison import Comparison
 from core.frame.report import FrameReport
+
+#: How the files of pictures begin that are taken: PNG and JPEG.
+_PICTURES: Final = (b"\x89PNG", b"\xff\xd8\xff")
+
+
+def is_picture(data: bytes) -> bool:
+    """Whether it begins like a picture that may be stored and sent on."""
+    return data.startswith(_PICTURES)
 
 
 @dataclass(frozen=True)

@@ -132,6 +132,11 @@ class Troubles:
         return self.of("downloads and other jobs")
 
     @property
+    def cluster(self) -> Trouble:
+        """The cluster that measures frames."""
+        return self.of("the cluster of frames")
+
+    @property
     def store(self) -> Trouble:
         """The database."""
         return self.of("the store")
