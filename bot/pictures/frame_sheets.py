@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from dataclasses import dataclass
+from itertools import product
 from typing import Final
 
 import cv2
@@ -43,6 +44,19 @@ UNKNOWN_TIME: Final = "time unknown"
 
 
 @dataclass(frozen=True)
+class _Text:
+    """Height of the text [px], and whether it stands below the letter instead of beside it."""
+
+    size: int
+    below: bool
+
+    def head(self, lines: int) -> int:
+        """Height of so many lines and the letter [px]."""
+        high = lines * line_height(self.size)
+        return (PLATE_PX + high if self.below else max(PLATE_PX, high)) + GAP_PX // 2
+
+
+@dataclass(frozen=True)
 class _Cell:
     """Where a piece goes, and what stands above it."""
 
@@ -72,15 +86,16 @@ def draw_sheet(sheet: Sheet) -> bytes:
         raise ValueError("a sheet without pieces")
     columns = _columns(sheet)
     width = (WIDTH_PX - GAP_PX * (columns - 1)) // columns
-    size = _text_size(sheet, width)
+    text = _text(sheet, width)
+    size = text.size
     top = line_height(size) + GAP_PX if sheet.shows == "illustration" else 0
-    cells, height = _placed(sheet, columns, width, size, top)
+    cells, height = _placed(sheet, columns, width, text, top)
     canvas = Image.new("RGB", (WIDTH_PX, height), "white")
     draw = ImageDraw.Draw(canvas)
     if top:
         write(draw, (GAP_PX, 0), ILLUSTRATION, size, fill=INK, weight=1)
     for cell in cells:
-        _draw_cell(canvas, draw, cell, size)
+        _draw_cell(canvas, draw, cell, text)
     return _encoded(np.asarray(canvas))
 
 
@@ -96,14 +111,14 @@ def _columns(sheet: Sheet) -> int:
     return number if number <= 6 else -(-number // 2)
 
 
-def _text_size(sheet: Sheet, width: int) -> int:
-    """The largest text at which every line fits above its piece."""
-    for size in TEXT_SIZES:
-        room = width - PLATE_PX - GAP_PX
-        lines = [line for piece in sheet.pieces for line in _words(piece, sheet.shows)]
+def _text(sheet: Sheet, width: int) -> _Text:
+    """The largest text at which every line fits beside the letter, else below it."""
+    lines = [line for piece in sheet.pieces for line in _words(piece, sheet.shows)]
+    for below, size in product((False, True), TEXT_SIZES):
+        room = width - (0 if below else PLATE_PX + GAP_PX)
         if all(text_width(line, size) <= room for line in lines):
-            return size
-    return TEXT_SIZES[-1]
+            return _Text(size, below)
+    return _Text(TEXT_SIZES[-1], below=True)
 
 
 def _words(piece: Piece, shows: str) -> tuple[str, ...]:
@@ -117,7 +132,9 @@ def _words(piece: Piece, shows: str) -> tuple[str, ...]:
     return tuple(line for line in lines if line)
 
 
-def _placed(sheet: Sheet, columns: int, width: int, size: int, top: int) -> tuple[list[_Cell], int]:
+def _placed(
+    sheet: Sheet, columns: int, width: int, text: _Text, top: int
+) -> tuple[list[_Cell], int]:
     """All pieces row by row, and the height of the sheet [px]."""
     cells: list[_Cell] = []
     rows = -(-len(sheet.pieces) // columns)
@@ -125,7 +142,7 @@ def _placed(sheet: Sheet, columns: int, width: int, size: int, top: int) -> tupl
     for first in range(0, len(sheet.pieces), columns):
         row = sheet.pieces[first : first + columns]
         words = [_words(piece, sheet.shows) for piece in row]
-        head = max(PLATE_PX, max(map(len, words)) * line_height(size)) + GAP_PX // 2
+        head = text.head(max(1, *map(len, words)))
         high = max(_height(piece, width, most - head) for piece in row)
         for column, piece in enumerate(row):
             left = column * (width + GAP_PX)
@@ -142,16 +159,16 @@ def _height(piece: Piece, width: int, most: int) -> int:
     return int(max(1, min(round(height * min(1.0, width / own)), most)))
 
 
-def _draw_cell(canvas: Image.Image, draw: ImageDraw.ImageDraw, cell: _Cell, size: int) -> None:
+def _draw_cell(canvas: Image.Image, draw: ImageDraw.ImageDraw, cell: _Cell, text: _Text) -> None:
     shown = _shown(cell.piece.pixels, cell.place)
     canvas.paste(Image.fromarray(shown), (cell.place.left, cell.place.top))
     start, top = cell.place.left, cell.place.top - cell.head
     if cell.letter:
         draw_letter(draw, cell.letter, Rectangle(start, top, start + PLATE_PX, top + PLATE_PX))
-        start += PLATE_PX + GAP_PX
+        start += 0 if text.below else PLATE_PX + GAP_PX
+    top += PLATE_PX if text.below else (PLATE_PX - text.size) // 4
     for number, line in enumerate(cell.words or (UNKNOWN_TIME,)):
-        down = top + number * line_height(size) + (PLATE_PX - size) // 4
-        write(draw, (start, down), line, size, fill=INK)
+        write(draw, (start, top + number * line_height(text.size)), line, text.size, fill=INK)
 
 
 def _shown(pixels: Pixels, place: Rectangle) -> Pixels:

@@ -119,9 +119,8 @@ def align(
     still: NDArray[np.uint8] = np.ones(one.shape, np.uint8)
     if moving is not None:
         small = cv2.resize(moving.astype(np.uint8), one.shape[::-1], interpolation=cv2.INTER_AREA)
-        still = cv2.erode(
-            np.asarray(small == 0, np.uint8), np.ones((_CLEARANCE_PX, _CLEARANCE_PX), np.uint8)
-        )
+        clearance = np.ones((_CLEARANCE_PX, _CLEARANCE_PX), np.uint8)
+        still = np.asarray(cv2.erode((small == 0).astype(np.uint8), clearance), np.uint8)
     if not _marked(one, still) or not _marked(two, still):
         return Misfit.FEW_MARKS
     found = max(
@@ -169,8 +168,6 @@ def _guesses(one: Field, two: Field, still: NDArray[np.uint8]) -> list[Matrix]:
 def _by_corners(one: Field, two: Field, still: NDArray[np.uint8]) -> Matrix | None:
     first, first_words = _corners(one, still)
     second, second_words = _corners(two, np.ones_like(still))
-    if min(len(first), len(second)) < _LEAST_MATCHES:
-        return None
     pairs = cv2.BFMatcher(cv2.NORM_HAMMING, crossCheck=True).match(first_words, second_words)
     if len(pairs) < _LEAST_MATCHES:
         return None
@@ -197,8 +194,8 @@ def _corners(
 ) -> tuple[list[tuple[float, float]], NDArray[np.uint8]]:
     """Corners (right, down) [px] and the words that describe them, from all parts of the frame."""
     codes = np.clip(128 + detail * (127 / _MOST_DETAIL), 0, 255).astype(np.uint8)
-    finder = cv2.ORB_create(nfeatures=_CORNERS, fastThreshold=8)
-    points = []
+    finder = cv2.ORB.create(nfeatures=_CORNERS, fastThreshold=8)
+    points: list[cv2.KeyPoint] = []
     height, width = detail.shape
     for row in range(_PIECES):
         for column in range(_PIECES):
@@ -206,11 +203,11 @@ def _corners(
             rows = slice(row * height // _PIECES, (row + 1) * height // _PIECES)
             columns = slice(column * width // _PIECES, (column + 1) * width // _PIECES)
             piece[rows, columns] = still[rows, columns]
-            points += finder.detect(codes, piece)
-    points, words = finder.compute(codes, points)
-    if words is None:
+            points.extend(finder.detect(codes, piece))
+    if not points:
         return [], np.zeros((0, 32), np.uint8)
-    return [point.pt for point in points], np.asarray(words, np.uint8)
+    described, words = finder.compute(codes, points)
+    return [(point.pt[0], point.pt[1]) for point in described], np.asarray(words, np.uint8)
 
 
 def _refined(one: Field, two: Field, still: NDArray[np.uint8], found: Alignment) -> Alignment:
@@ -243,7 +240,8 @@ def _judged(one: Field, two: Field, still: NDArray[np.uint8], matrix: Matrix) ->
     laid = cv2.warpPerspective(two, matrix, size, flags=way)
     seen = cv2.warpPerspective(np.ones(two.shape, np.uint8), matrix, size, flags=way)
     correlation = _correlation(one, np.asarray(laid, np.float32))
-    correlation[(still & cv2.erode(seen, np.ones((9, 9), np.uint8), borderValue=0)) == 0] = np.nan
+    inside = np.asarray(cv2.erode(seen, np.ones((9, 9), np.uint8), borderValue=0), np.uint8)
+    correlation[(still & inside) == 0] = np.nan
     known = np.isfinite(correlation)
     enough = known.mean() >= _LEAST_MARKED
     agreeing = float((correlation[known] > _AGREES).mean()) if enough else 0.0

@@ -17,8 +17,8 @@ from core.frame.brightness import identical, measured_stops
 from core.frame.comparison import AverageMade, LeftOut, LeftOutFrame, Misfit
 from core.frame.crops import codes_of, window_of
 from core.frame.fine_detail import water_detail
-from core.frame.laid import CLIPPED_CODE, Laid, MeasuredFrame, luminance_of
-from core.frame.working import LINEAR_OF_CODE
+from core.frame.laid import CLIPPED_CODE, Laid, MeasuredFrame, green, luminance_of
+from core.frame.working import LINEAR_OF_CODE, WorkingCopy
 from core.water import look_of
 
 Field = NDArray[np.float32]
@@ -91,12 +91,10 @@ def _left_out(frames: Sequence[MeasuredFrame], laid: Laid) -> tuple[LeftOutFrame
     moved = _ghosts(laid)
     found: list[LeftOutFrame] = []
     kept: list[int] = [laid.reference]
-    for place, pixels in enumerate(laid.pixels):
+    for place in range(len(frames)):
         if place == laid.reference:
             continue
         why = _why_not(frames, laid, place, kept, moved)
-        if pixels is None:
-            why = LeftOut.MISFIT
         if why is None:
             kept.append(place)
         else:
@@ -111,10 +109,12 @@ def _why_not(
     kept: Sequence[int],
     moved: frozenset[int],
 ) -> LeftOut | None:
+    shown = laid.shown
+    if place not in shown:
+        return LeftOut.MISFIT
     if any(identical(frames[place], frames[other]) for other in kept):
         return LeftOut.SAME
-    one, two = laid.pixels[laid.reference], laid.pixels[place]
-    stops = measured_stops(one, two, laid.still) if one is not None and two is not None else None
+    stops = measured_stops(shown[laid.reference], shown[place], laid.still)
     if stops is not None and abs(stops) > _MOST_STOPS:
         return LeftOut.BRIGHTNESS
     return LeftOut.MOVED if place in moved else None
@@ -124,18 +124,31 @@ def _ghosts(laid: Laid) -> frozenset[int]:
     """Frames in which something large is elsewhere than in the others."""
     stops = {
         place: np.log2(cv2.blur(luminance_of(pixels), (5, 5)) + np.float32(_DARK))
-        for place, pixels in enumerate(laid.pixels)
-        if pixels is not None
+        for place, pixels in laid.shown.items()
     }
-    flowing = cv2.dilate((laid.water | laid.leaves).astype(np.uint8), np.ones((15, 15), np.uint8))
+    flowing = cv2.dilate(laid.water.astype(np.uint8), np.ones((15, 15), np.uint8))
     counted = np.asarray((flowing == 0) & laid.seen & ~laid.inside, np.bool_)
     usual = np.median(np.stack(list(stops.values())), axis=0)
     if len(stops) == 2:  # two can't tell which is the odd one: the reference is kept
         usual = stops[laid.reference]
-    apart = {place: np.abs(one - usual) for place, one in stops.items()}
+    apart = {place: np.abs(_levelled(one - usual, counted)) for place, one in stops.items()}
     if len(stops) > 2:  # where several differ, water flows that nobody named
         counted &= np.sort(np.stack(list(apart.values())), axis=0)[-2] < _GHOST_STOPS / 2
-    return frozenset(place for place, one in apart.items() if _odd(one, counted))
+    return frozenset(
+        place
+        for place, one in apart.items()
+        if _odd(one, counted & ~_leaves_still(laid, laid.shown[place]))
+    )
+
+
+def _levelled(apart: Field, counted: Mask) -> Field:
+    """A difference [stops] less what the whole frame is brighter by."""
+    return np.asarray(apart - np.median(apart[counted]), np.float32) if counted.any() else apart
+
+
+def _leaves_still(laid: Laid, pixels: Pixels) -> Mask:
+    """Leaves that are leaves in this frame too: the wind may move them."""
+    return laid.leaves & green(WorkingCopy(pixels, 1.0).lab)
 
 
 def _odd(apart: Field, counted: Mask) -> bool:
@@ -171,9 +184,7 @@ def _averaged(
 
 def _patches(laid: Laid, shape: tuple[int, ...]) -> list[tuple[int, int]]:
     """Upper left corners (left, top) of smooth still places in the full-size reference [px]."""
-    small = laid.pixels[laid.reference]
-    if small is None:
-        return []
+    small = laid.shown[laid.reference]
     scale = shape[0] / small.shape[0]
     side = max(3, round(_PATCH_PX / scale))
     light = luminance_of(small)
@@ -229,18 +240,14 @@ def _spread(patches: Field) -> float:
 
 def _texture(laid: Laid, used: Sequence[int]) -> float | None:
     """Detail of the average's water over that of the reference's."""
-    one = laid.pixels[laid.reference]
-    if one is None:
-        return None
+    one = laid.shown[laid.reference]
     total = np.zeros(one.shape, np.float32)
     for place in used:
-        other = laid.pixels[place]
-        if other is not None:
-            total += cv2.LUT(other, LINEAR_OF_CODE)
+        total += cv2.LUT(laid.shown[place], LINEAR_OF_CODE)
     mean = codes_of(total / np.float32(len(used)))
     both = replace(laid, motions=laid.motions[:2], pixels=(one, mean), reference=0)
     detail = water_detail(both)
     if detail is None:
         return None
     before, after = detail.strengths
-    return after / before if before > 0 else None
+    return after / before if before else None

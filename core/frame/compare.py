@@ -70,7 +70,7 @@ def _measures(
     frames: Sequence[MeasuredFrame], laid: Laid, detail: WaterDetail | None
 ) -> tuple[FrameMeasures, ...]:
     textures = _against_most(detail.strengths if detail else [None] * len(laid.together))
-    pixels = [one for one in laid.pixels if one is not None]
+    pixels = list(laid.shown.values())
     still = still_strengths(pixels, laid.still)
     sharpness = _against_most(still or [None] * len(pixels))
     leaves = _against_most([detail_strength(one, laid.leaves) for one in pixels])
@@ -146,12 +146,11 @@ def _pair(
     first, motion = laid.reference, laid.motions[second]
     settings = [frames[place].report.metadata.settings for place in (first, second)]
     stated = stated_stops(*settings)
-    one, two = laid.pixels[first], laid.pixels[second]
-    if isinstance(motion, Misfit) or one is None or two is None:
-        misfit = motion if isinstance(motion, Misfit) else Misfit.OTHER_VIEW
-        return FramePair(first, second, misfit, stated_stops=stated)
+    if isinstance(motion, Misfit):
+        return FramePair(first, second, motion, stated_stops=stated)
     same = identical(frames[first], frames[second])
-    measured = 0.0 if same else measured_stops(one, two, laid.still)
+    shown = laid.shown
+    measured = 0.0 if same else measured_stops(shown[first], shown[second], laid.still)
     report = frames[first].report
     return FramePair(
         first,
@@ -185,10 +184,7 @@ def _leaf(
     if leaf not in laid.together or not others:
         return None
     main = main if main in others else others[0]
-    one, two = laid.pixels[main], laid.pixels[leaf]
-    if one is None or two is None:
-        return None
-    stops = measured_stops(one, two, laid.still)
+    stops = measured_stops(laid.shown[main], laid.shown[leaf], laid.still)
     missing = measures[leaf].foliage_motion
     if stops is None or missing is None:
         return None

@@ -25,11 +25,13 @@ _SIGMAS: Final = (0.7, 1.0)
 #: Weight of the detail across the flow; along it 1. The strands of a sharp fall leave little to
 #: lose across. Tried likewise.
 _ACROSS: Final = 0.25
-#: Without times, water differs when the balance of its detail is beyond this; against what the
-#: times say, beyond that. Own rules: rendered frames of one time differed by 0.06, seldom by 0.1,
-#: from moment to moment; frames a stop and more apart by 0.2 in the middle.
+#: Water differs when the balance of its detail is beyond this: without times; with equal times;
+#: against what different times say. Own rules: rendered frames of one time differed by 0.06,
+#: seldom by 0.12, from moment to moment; frames a stop and more apart by 0.2 in the middle; noise
+#: of a dark frame adds as much.
 ALIKE: Final = 0.02
-CLEAR: Final = 0.12
+ALIKE_OF_ONE_TIME: Final = 0.12
+AGAINST_TIMES: Final = 0.3
 #: Focus is allowed for up to this factor of the still parts' detail. Own rule.
 _MOST_FOCUS: Final = 2.0
 #: Above this part of the sharpest frame's detail the focus is the same: noise, and still parts
@@ -85,8 +87,7 @@ def water_detail(laid: Laid) -> WaterDetail | None:
     The detail is taken where no frame clips, each frame at its own brightness and, as far as its
     still parts tell, at the same focus. None where too little water is left.
     """
-    frames = [laid.pixels[place] for place in laid.together]
-    pixels = [one for one in frames if one is not None]
+    pixels = list(laid.shown.values())
     inside = laid.water & ~_clipped(pixels)
     if not _enough(inside):
         return None

@@ -17,7 +17,7 @@ from core.frame.comparison import (
     Recommendation,
     Suited,
 )
-from core.frame.fine_detail import ALIKE, CLEAR
+from core.frame.fine_detail import AGAINST_TIMES, ALIKE, ALIKE_OF_ONE_TIME
 from core.water import AIM, Look, band_of, look_of
 
 #: Neighbours whose times are at least so far apart have a look between them [stops]. Own rule: a
@@ -44,12 +44,16 @@ def crisper(balance: float, first_s: float | None, second_s: float | None) -> in
         first_s: time of the first [s], None: not known.
         second_s: time of the second [s].
     """
-    if abs(balance) > CLEAR:
-        return 1 if balance > 0 else -1
     apart = times_apart_stops(first_s, second_s)
-    if apart is not None:
-        return 0 if abs(apart) < _SAME_STOPS else 1 if apart > 0 else -1
-    return 0 if abs(balance) <= ALIKE else 1 if balance > 0 else -1
+    if apart is None:
+        return _sign(balance, ALIKE)
+    if abs(apart) < _SAME_STOPS:
+        return _sign(balance, ALIKE_OF_ONE_TIME)
+    return _sign(balance, AGAINST_TIMES) or (1 if apart > 0 else -1)
+
+
+def _sign(balance: float, alike: float) -> int:
+    return 0 if abs(balance) <= alike else 1 if balance > 0 else -1
 
 
 def order_of(

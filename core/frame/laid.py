@@ -96,9 +96,14 @@ class Laid:
     cells: tuple[str, ...]
 
     @property
+    def shown(self) -> dict[int, Pixels]:
+        """The pixels of the frames that lie on each other, the reference among them."""
+        return {place: one for place, one in enumerate(self.pixels) if one is not None}
+
+    @property
     def together(self) -> tuple[int, ...]:
-        """The frames that lie on each other, the reference among them, in their order."""
-        return tuple(place for place, one in enumerate(self.pixels) if one is not None)
+        """The places of `shown`, in their order."""
+        return tuple(self.shown)
 
 
 def luminance_of(pixels: Pixels) -> Field:
@@ -135,7 +140,7 @@ def lay(
     chosen = chosen or _moving_cells(work, moved & seen)
     inside = mask_of(chosen, shape)
     water = inside if not chosen else water_pixels(work.luminance, inside, min(shape[:2]))
-    leaves = _green(work) & seen & ~inside
+    leaves = green(work.lab) & seen & ~inside
     return Laid(
         reference=reference,
         motions=motions,
@@ -232,6 +237,11 @@ def _moving_cells(work: WorkingCopy, moved: Mask) -> tuple[str, ...]:
     return tuple(f"{ROWS[row]}{COLUMNS[column]}" for row, column in zip(rows, columns, strict=True))
 
 
-def _green(work: WorkingCopy) -> Mask:
-    lab = cv2.blur(work.lab, (5, 5))
-    return np.asarray((lab[..., 1] < _MOST_A) & (lab[..., 2] > _LEAST_B), np.bool_)
+def green(lab: Field) -> Mask:
+    """Where a picture is green or yellow-green, shape (h, w).
+
+    Args:
+        lab: CIE L*a*b*, shape (h, w, 3).
+    """
+    smooth = cv2.blur(lab, (5, 5))
+    return np.asarray((smooth[..., 1] < _MOST_A) & (smooth[..., 2] > _LEAST_B), np.bool_)

@@ -112,3 +112,12 @@ def test_few_corners_still_lie() -> None:
     found = align(working_copy(pair[0]), working_copy(pair[1]))
     assert isinstance(found, Alignment)
     assert found.shift_px(pair[0].shape) == pytest.approx((3, -4), abs=0.7)
+
+
+def test_bars_without_corners_lie() -> None:
+    """Soft bars have no corners at all; frames of them still lie on each other."""
+    bars = 90 + 50 * np.sin(np.arange(480) / 9)
+    frame = np.repeat(np.repeat(bars[None, :, None], 720, axis=0), 3, axis=2).astype(np.uint8)
+    found = align(working_copy(frame), working_copy(frame))
+    assert isinstance(found, Alignment)
+    assert found.shift_px(frame.shape) == pytest.approx((0, 0), abs=0.1)

@@ -5,14 +5,22 @@ from __future__ import annotations
 import json
 from dataclasses import replace
 
+import cv2
 import numpy as np
 import pytest
 from pydantic import TypeAdapter
 
-from core.frame.brightness import disagree, identical, stated_stops, times_apart_stops
+from core.frame.brightness import (
+    disagree,
+    identical,
+    measured_stops,
+    stated_stops,
+    times_apart_stops,
+)
 from core.frame.compare import compare_frames
 from core.frame.comparison import Caveat, Comparison, Misfit, Reason
 from core.frame.findings import LookSeen, WaterArea
+from core.frame.fine_detail import water_detail
 from core.frame.laid import NumberOfFramesError, lay
 from core.frame.report import CameraSettings, Clipping
 from core.frame.water_area import UnknownCellError
@@ -23,6 +31,7 @@ SIZE = {"width": 480, "height": 720}
 CELLS = ("B2", "B3", "C2", "C3")
 SHORT = rendered(1 / 500, 3, **SIZE)
 LONG = rendered(1 / 2, 3, moment=1, stops=-1.0, **SIZE)
+NOWHERE = np.zeros((720, 480), np.bool_)
 
 
 def test_frame_against_itself() -> None:
@@ -239,3 +248,29 @@ def test_alike_water_is_decided_by_the_rest() -> None:
     found = compare_frames([clipped, frame(SHORT)], cells=CELLS, wished=Look.CRISP)
     assert found.recommendation is not None
     assert (found.recommendation.frame, found.recommendation.reason) == (1, Reason.ALIKE)
+
+
+def test_defocus_is_allowed_for() -> None:
+    """A soft frame is said to be soft, and its water is not taken for smoother than it is."""
+    soft = np.asarray(cv2.GaussianBlur(SHORT, (0, 0), 1.0), np.uint8)
+    again = rendered(1 / 500, 3, moment=4, **SIZE)
+    found = compare_frames([frame(again), frame(soft)], cells=CELLS, wished=Look.CRISP)
+    assert (found.frames[1].sharpness or 1) < 0.8
+    assert (found.frames[1].texture or 0) > 0.7
+    plain = water_detail(replace(lay([frame(again), frame(soft)], CELLS), still=NOWHERE))
+    assert plain is not None
+    assert plain.balance(0, 1) > 0.3  # without still parts the focus passes for time
+
+
+def test_too_dark_to_measure() -> None:
+    """Two black frames with a few lit spots: nothing to measure the brightness by."""
+    dark = (SHORT // 40).astype(np.uint8)
+    assert measured_stops(dark, dark, np.ones(dark.shape[:2], np.bool_)) is None
+
+
+def test_all_cells_named() -> None:
+    """With every cell named the frames are laid by all that they have."""
+    every = tuple(f"{row}{column}" for row in "ABCD" for column in "1234")
+    found = compare_frames([frame(SHORT), frame(LONG)], cells=every)
+    assert found.pairs[0].aligned
+    assert found.pairs[0].measured_stops is None

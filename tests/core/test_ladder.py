@@ -29,7 +29,8 @@ def plain(
         (0.05, None, None, 1),
         (-0.05, None, None, -1),
         (0.01, None, None, 0),
-        (0.3, 1.0, 0.1, 1),  # clear pictures stand against what the metadata say
+        (0.4, 1.0, 0.1, 1),  # clear pictures stand against what the metadata say
+        (0.2, 0.25, 0.25, 1),  # and tell frames of one time apart
         (-0.05, 0.1, 1.0, 1),  # unclear ones don't
         (0.05, 1.0, 0.1, -1),
         (0.05, 0.25, 0.25, 0),  # two frames of one time
@@ -39,7 +40,7 @@ def plain(
 def test_crisper(
     balance: float, first_s: float | None, second_s: float | None, expected: int
 ) -> None:
-    """Clear pictures decide, then times, then unclear pictures."""
+    """Times decide, unless the pictures clearly tell another story; without times the pictures."""
     assert crisper(balance, first_s, second_s) == expected
 
 
