@@ -17,7 +17,7 @@ from bot.runtime.frame_child import answer_one
 from bot.runtime.one_file import measure_file
 from bot.runtime.orders import ANSWERS, MOST_PICTURES, ORDERS, Answer, Order
 from bot.runtime.outcomes import Outcome, Picture, is_picture
-from bot.runtime.together_child import answer_together, read_one
+from bot.runtime.together_child import FEWEST_TOGETHER, answer_together, read_one
 from core.errors import FrameFault
 
 _LOG: Final = logging.getLogger(__name__)
@@ -144,13 +144,19 @@ def _read(family: Family, data: bytes, order: Order, tasks: Tasks, out: Connecti
 
 
 def _joined(outcome: Outcome, outcomes: Sequence[Outcome]) -> Outcome:
-    """The outcome, with what was wrong with single files; a fault of all is that of the first."""
-    left_out = {place: one.fault for place, one in enumerate(outcomes) if one.fault is not None}
-    missing = set(range(len(outcomes))) - set(outcome.read)
-    left_out = {place: left_out.get(place, FrameFault.CRASHED) for place in sorted(missing)}
-    if outcome.fault is None or outcome.read or not left_out:
+    """The outcome, with what was wrong with single files.
+
+    When too few could be read, what was wrong with the first of the others is the fault of all.
+    """
+    wrong = {place: one for place, one in enumerate(outcomes) if one.fault is not None}
+    left_out = {place: one.fault or FrameFault.CRASHED for place, one in wrong.items()}
+    if outcome.fault is None:
+        missing = sorted(set(range(len(outcomes))) - set(outcome.read))
+        left_out = {place: left_out.get(place, FrameFault.CRASHED) for place in missing}
         return replace(outcome, left_out=left_out)
-    first = outcomes[min(left_out)]
+    if len(outcomes) - len(wrong) >= FEWEST_TOGETHER or not wrong:
+        return replace(outcome, left_out=left_out)
+    first = wrong[min(wrong)]
     return Outcome(fault=first.fault, numbers=first.numbers, left_out=left_out)
 
 

@@ -24,7 +24,7 @@ from core.errors import FrameFault
 _CHANNELS: Final = 3
 
 #: With fewer there is nothing to put together.
-_FEWEST: Final = 2
+FEWEST_TOGETHER: Final = 2
 
 #: What is done with the frames that could be read.
 Together = Callable[[Sequence[ReadFrame], Order], Found]
@@ -85,7 +85,9 @@ def _put(inputs: Sequence[Connection], order: Order, work: Together) -> Found:
     most = order.limits.together_pixels // order.files
     frames = [_taken(place, source, order, most) for place, source in enumerate(inputs)]
     read = [frame for frame in frames if frame is not None]
-    if len(read) < _FEWEST:  # what was wrong with the others is known where they were ordered
+    if (
+        len(read) < FEWEST_TOGETHER
+    ):  # what was wrong with the others is known where they were ordered
         return Answer(fault=FrameFault.CRASHED), ()
     answer, pictures = work(read, order)
     places = tuple(frame.place for frame in read)

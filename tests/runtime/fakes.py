@@ -48,6 +48,7 @@ from bot.runtime.orders import Shown
 from bot.runtime.outcomes import Outcome, Picture
 from bot.runtime.pauses import Wake
 from bot.runtime.ports import FrameChecker, MediaGoneError, Outgoing, UploadedMedia
+from bot.runtime.progress import PREFIX
 from bot.runtime.runtime import Runtime, utc_now
 from bot.runtime.workers import Dialogue
 from bot.store.database import Database
@@ -130,8 +131,9 @@ class FakeServer:
 
     @property
     def bodies(self) -> list[str]:
-        """What was said, in order."""
-        return [outgoing.body for _, outgoing in self.sent]
+        """What was said, in order; how far measuring had come is not part of it."""
+        said = (outgoing for _, outgoing in self.sent)
+        return [out.body for out in said if not out.row_id.startswith(PREFIX)]
 
 
 class FakeTransport:
