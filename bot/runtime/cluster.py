@@ -130,19 +130,20 @@ class Cluster:
             return self._client
 
     async def _connect(self) -> None:
-        async with asyncio.timeout(_CONNECT_S):
-            client = Client(
-                self._address,
-                asynchronous=True,
-                set_as_default=False,
-                timeout=_CONNECT_S,
-                name="linn",
-            )
-            self._client = await client
-            self._threads = sum((await self._client.nthreads()).values())
-        if not self._threads:
-            raise NoWorkersError
-        self._failures = 0
+        client = Client(
+            self._address,
+            asynchronous=True,
+            set_as_default=False,
+            timeout=_CONNECT_S,
+            name="linn",
+        )
+        try:
+            async with asyncio.timeout(_CONNECT_S):
+                threads = await _threads_of(client)
+        except BaseException:  # cancelled, too: it must not be left half open
+            await _close(client)
+            raise
+        self._client, self._threads, self._failures = client, threads, 0
         self._trouble.over()
 
     async def _gone(self) -> None:
@@ -154,9 +155,27 @@ class Cluster:
     async def _leave(self) -> None:
         client, self._client, self._threads = self._client, None, 0
         if client is not None:
-            with suppress(Exception):  # it is left, whatever it says to that
-                async with asyncio.timeout(_CONNECT_S):
-                    await client.close()
+            await _close(client)
+
+
+async def _threads_of(client: Client) -> int:
+    """How many threads the workers of a scheduler have, once it answers.
+
+    Raises:
+        NoWorkersError: it has no workers.
+    """
+    await client
+    threads: int = sum((await client.nthreads()).values())
+    if not threads:
+        raise NoWorkersError
+    return threads
+
+
+async def _close(client: Client) -> None:
+    """Leave a cluster, whatever its library says to that."""
+    with suppress(Exception):
+        async with asyncio.timeout(_CONNECT_S):
+            await client.close()
 
 
 def _outcome(reply: Reply) -> Outcome:
