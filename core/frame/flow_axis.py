@@ -30,6 +30,8 @@ _GIVEN_PART: Final = 1.0
 FIELD_SCALE: Final = 4
 #: Fewer pixels than this at a level say nothing there.
 _LEAST_PIXELS: Final = 30
+#: So many neighbouring pixels tell about the same of a derivative at that smoothing. Own rule.
+_CORRELATED_PIXELS: Final = 10.0
 #: Energy below which there is no structure at all [squared relative root of light].
 _NOTHING: Final = 1e-12
 
@@ -55,12 +57,14 @@ class Gradients:
 class Flow:
     """The axis of the whole, how sure it is, and the axis at each place.
 
-    `axis_deg` from the horizontal, anticlockwise, 0 to 180; `coherences` one an octave, 0 (none)
-    to 1 (one direction only); `doubled` the local axes as (cosine, sine) of the doubled angle
-    with y down, shape (h, w, 2) at 1 / `FIELD_SCALE` of the picture; `octaves` the derivatives.
+    `axis_deg` from the horizontal, anticlockwise, 0 to 180; `coherence` 0 (no direction) to 1
+    (one direction only) of the whole picture, `coherences` of each octave; `doubled` the local
+    axes as (cosine, sine) of the doubled angle with y down, shape (h, w, 2) at 1 / `FIELD_SCALE`
+    of the picture; `octaves` the derivatives.
     """
 
     axis_deg: float
+    coherence: float
     coherences: tuple[float, ...]
     doubled: Field
     octaves: tuple[Gradients, ...]
@@ -78,12 +82,14 @@ def flow_of(tones: Field, inside: Mask, given_deg: float | None = None) -> Flow:
     Source: structure tensor (Bigun & Granlund 1987, from memory); weights are own rules.
     """
     octaves = _octaves(tones, inside)
-    whole, coherences = 0j, []
+    whole, most, coherences = 0j, 0.0, []
     for octave in octaves:
         turned, energy = octave.sums()
         coherence = abs(turned) / energy if energy > _NOTHING else 0.0
         coherences.append(coherence)
-        whole += coherence * turned / max(energy, _NOTHING)
+        weight = _weight(octave, coherence, energy)
+        whole += weight * turned
+        most += weight * energy
     # The flow runs at right angles to the steepest change: minus the doubled angle.
     estimated = -whole / abs(whole) if abs(whole) > _NOTHING else 1j * 0
     axis_deg = _degrees(estimated)
@@ -93,7 +99,19 @@ def flow_of(tones: Field, inside: Mask, given_deg: float | None = None) -> Flow:
         axis_deg = given_deg % 180
         turn = math.radians(-2 * axis_deg)
         pull = _GIVEN_PART * complex(math.cos(turn), math.sin(turn))
-    return Flow(axis_deg, tuple(coherences), _local(octaves, tones.shape, pull), octaves)
+    sure = abs(whole) / max(most, _NOTHING)
+    return Flow(axis_deg, sure, tuple(coherences), _local(octaves, tones.shape, pull), octaves)
+
+
+def _weight(octave: Gradients, coherence: float, energy: float) -> float:
+    """What an octave counts for the whole, per energy: by its coherence over chance and its steps.
+
+    Without the steps, an octave in which there is next to nothing would speak as loud as the one
+    with the streaks; and a few pixels are coherent by chance.
+    """
+    count = float(octave.inside.sum())
+    sure = max(coherence - math.sqrt(_CORRELATED_PIXELS / count), 0.0)
+    return sure * math.sqrt(energy / count) / max(energy, _NOTHING)
 
 
 def _degrees(doubled: complex) -> float:
@@ -135,6 +153,6 @@ def _local(octaves: tuple[Gradients, ...], shape: tuple[int, ...], pull: complex
         mean = max(float(stacked[..., 2].mean()), _NOTHING)
         total += cv2.resize(stacked / np.float32(mean), size, interpolation=cv2.INTER_AREA)
     sigma = max(1.0, _WINDOW * min(size))
-    total = cv2.GaussianBlur(total, (0, 0), sigma)
-    doubled = total[..., :2] / np.maximum(total[..., 2:], np.float32(1e-6))
+    around = np.asarray(cv2.GaussianBlur(total, (0, 0), sigma), np.float32)
+    doubled = around[..., :2] / np.maximum(around[..., 2:], np.float32(1e-6))
     return np.asarray(doubled + np.array([pull.real, pull.imag], np.float32), np.float32)

@@ -23,11 +23,13 @@ Mask = NDArray[np.bool_]
 LEAST_PIXELS: Final = 4000
 #: A channel counts as clipped from this code on: the working copy is made of averages. Own rule.
 _CLIPPED_CODE: Final = 251
+#: Every so many pixels are looked at for it, which is enough for a share.
+_EVERY: Final = 5
 #: More of the water clipped than this, and its texture is gone. Own rule.
 MOST_CLIPPED: Final = 0.17
 #: Sharp edges of the still parts lose more than this by a smoothing; soft ones less. Own rule,
 #: tried on sharp, defocused and shaken frames.
-LEAST_EDGES: Final = 1.5
+LEAST_EDGES: Final = 1.45
 #: A look and its neighbour are named when they are right together at least so likely. Own rule,
 #: set on frames of the training's kind that it has not seen.
 LEAST_SURE: Final = 0.75
@@ -82,14 +84,18 @@ def _box(inside: Mask) -> tuple[slice, slice]:
 
 
 def _clipped(work: WorkingCopy, inside: Mask) -> float:
-    return float((work.pixels[inside] >= _CLIPPED_CODE).any(axis=1).mean())
+    chosen = np.flatnonzero(inside)[::_EVERY]
+    return float((work.pixels.reshape(-1, 3)[chosen] >= _CLIPPED_CODE).any(axis=1).mean())
 
 
 def _soft(work: WorkingCopy, cells: Mask, inside: Mask, sharpness: Sharpness | None) -> bool:
     """The still parts are soft too; sharp water proves the focus as well as rock does."""
-    if sharpness is not None and (sharpness.soft_all_over or sharpness.shake is not None):
+    if sharpness is not None and sharpness.shake is not None:
         return True
-    outside = edge_ratio(work.luminance, ~cells)
+    if sharpness is not None and any(width is not None for width in sharpness.thirds):
+        outside = math.inf if not sharpness.soft_all_over else None
+    else:
+        outside = edge_ratio(work.luminance, ~cells)
     if outside is not None and outside >= LEAST_EDGES:
         return False
     within = edge_ratio(work.luminance, inside)

@@ -80,7 +80,7 @@ def trained() -> Trees:
         return Trees(
             root=arrays["root"].astype(np.int64),
             feature=arrays["feature"].astype(np.int64),
-            threshold=arrays["threshold"],
+            threshold=arrays["threshold"].astype(np.float32),
             left=arrays["left"].astype(np.int64),
             mean=arrays["mean"].astype(np.float64),
             spread=arrays["spread"].astype(np.float64),

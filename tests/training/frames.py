@@ -1,15 +1,15 @@
-"""Whole frames with water of a known streak length in known cells, sharp, defocused or shaken."""
+"""Whole frames with water of a known streak length in known cells, sharp or spoiled."""
 
 from __future__ import annotations
 
-import math
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from typing import Final
 
 import cv2
 import numpy as np
 
 from core.frame.water_area import COLUMNS, ROWS
+from tests.scenes.lens import blurred
 from tests.scenes.noise import Field, facets, fractal
 from tests.training.streaks import Lens, Pixels, Streaks, rendered, shifted
 
@@ -28,36 +28,16 @@ class Framed:
     share: float
 
 
-@dataclass(frozen=True)
-class Fault:
-    """What is wrong with the whole frame: a disc of defocus, or a line of shake [px]."""
-
-    defocus_px: float = 0.0
-    shake_px: float = 0.0
-    shake_deg: float = 0.0
-
-    def spoiled(self, light: Field) -> Field:
-        """The light as such a frame gathers it."""
-        reach = math.ceil(max(self.defocus_px, self.shake_px / 2)) + 1
-        across, down = np.meshgrid(*(np.arange(-reach, reach + 1, 1 / 4),) * 2)
-        turn = math.radians(self.shake_deg)
-        along = across * math.cos(turn) - down * math.sin(turn)
-        aside = across * math.sin(turn) + down * math.cos(turn)
-        if self.defocus_px > 0:
-            fine = across**2 + down**2 <= self.defocus_px**2
-        elif self.shake_px > 0:
-            fine = (np.abs(along) <= self.shake_px / 2) & (np.abs(aside) <= 0.5)
-        else:
-            return light
-        kernel = cv2.resize(fine.astype(np.float32), (2 * reach + 1, 2 * reach + 1),
-                            interpolation=cv2.INTER_AREA)  # fmt: skip
-        return np.asarray(cv2.filter2D(light, -1, kernel / kernel.sum()), np.float32)
-
-
 def rendered_frame(
-    rng: np.random.Generator, length_px: float, fault: Fault | None = None
+    rng: np.random.Generator, length_px: float, fault: Field | None = None
 ) -> Framed:
-    """A rendered fall or stream among rendered rock."""
+    """A rendered fall or stream among rendered rock.
+
+    Args:
+        rng: for what is drawn.
+        length_px: of the streaks [px].
+        fault: kernel of a defocus or a shake of the whole frame.
+    """
     shape = _shape(rng)
     rows, columns = _block(rng)
     window = _window(shape, rows, columns)
@@ -66,9 +46,9 @@ def rendered_frame(
     water, _ = rendered(plan, rng)
     light = stones(shape, rng)
     light[window] = water
-    light = (fault or Fault()).spoiled(light)
+    light = light if fault is None else blurred(light, fault)
     return Framed(
-        Lens.drawn(rng).file_of(light, rng),
+        _small_copy(rng).file_of(light, rng),
         _cells(rows, columns),
         plan.axis_deg,
         length_px / side_px(shape, plan.axis_deg),
@@ -76,7 +56,7 @@ def rendered_frame(
 
 
 def shifted_frame(
-    rng: np.random.Generator, light: Field, length_px: float, fault: Fault | None = None
+    rng: np.random.Generator, light: Field, length_px: float, fault: Field | None = None
 ) -> Framed:
     """A real picture of water, averaged along an axis, among rendered rock.
 
@@ -84,7 +64,7 @@ def shifted_frame(
         rng: for what is drawn.
         light: of the picture, linear, shape (h, w, 3); it is mirrored where it is too small.
         length_px: of the average [px].
-        fault: of the whole frame.
+        fault: kernel of a defocus or a shake of the whole frame.
     """
     shape = _shape(rng)
     rows, columns = _block(rng)
@@ -95,10 +75,14 @@ def shifted_frame(
     moved /= max(float(np.percentile(moved, 99)), 1e-3)
     frame = np.asarray(cv2.merge([stones(shape, rng)] * 3), np.float32)
     frame[window] = moved
-    lens = Lens.drawn(rng)
-    lens = Lens(0.3, lens.level, lens.full_well, lens.gamma, lens.quality)
-    pixels = lens.file_of((fault or Fault()).spoiled(frame), rng)
+    frame = frame if fault is None else blurred(frame, fault)
+    pixels = _small_copy(rng).file_of(frame, rng)
     return Framed(pixels, _cells(rows, columns), axis, length_px / side_px(shape, axis))
+
+
+def _small_copy(rng: np.random.Generator) -> Lens:
+    """A lens and a file; a small copy of a large frame keeps little of the lens's blur."""
+    return replace(Lens.drawn(rng), blur_px=float(rng.uniform(0.3, 0.6)))
 
 
 def _fitted(light: Field, size: tuple[int, int], rng: np.random.Generator) -> Field:
@@ -116,10 +100,11 @@ def side_px(shape: tuple[int, int], axis_deg: float) -> int:
 
 
 def stones(shape: tuple[int, int], rng: np.random.Generator) -> Field:
-    """Wet stones with cracks and edges, linear light, dark."""
-    level, crack = facets(rng, shape, (shape[0] / 9, shape[1] / 9))
-    grain = fractal(rng, shape, (shape[0] / 12, shape[1] / 12), 7, 0.75)
-    light = 0.07 * np.exp(0.5 * level + 0.5 * grain) * (1 - 0.7 * crack)
+    """Wet stones, large ones of small ones, with cracks and sharp edges; linear light, dark."""
+    large, crack = facets(rng, shape, (shape[0] / 9, shape[1] / 9))
+    small, _ = facets(rng, shape, (30, 30))
+    grain = fractal(rng, shape, (shape[0] / 12, shape[1] / 12), 8, 0.8)
+    light = 0.07 * np.exp(0.5 * large + 0.45 * small + 0.4 * grain) * (1 - 0.7 * crack)
     return np.asarray(light, np.float32)
 
 

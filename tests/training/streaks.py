@@ -15,6 +15,9 @@ from tests.scenes.noise import Field, Size, fractal
 
 Pixels = NDArray[np.uint8]
 
+#: Furthest that water goes astray sideways, standard deviation [px].
+_MOST_ASTRAY_PX = 12.0
+
 
 @dataclass(frozen=True)
 class Lens:
@@ -76,6 +79,7 @@ class Streaks:
         bed: how much of the bed shines through, 0 to 1.
         mist: white laid over all, 0 to 1.
         bend: how far the lines of flow swing sideways, over their length.
+        swirl: how far the water also goes astray sideways, over its way.
         half_width: of the water, over the patch's short side; beyond is rock.
     """
 
@@ -91,6 +95,7 @@ class Streaks:
     bed: float = 0.3
     mist: float = 0.1
     bend: float = 0.05
+    swirl: float = 0.0
     half_width: float = 0.45
 
     @staticmethod
@@ -112,7 +117,8 @@ class Streaks:
             bed=float(rng.uniform(0, 0.6)),
             mist=float(rng.uniform(0, 0.5) ** 1.5),
             bend=float(rng.uniform(0, 0.12)),
-            half_width=float(rng.uniform(0.3, 0.75)),
+            swirl=float(rng.uniform(0, 0.06)) if rng.random() < 0.5 else 0.0,
+            half_width=float(rng.uniform(0.35, 0.8)),
         )
 
 
@@ -133,6 +139,9 @@ def rendered(plan: Streaks, rng: np.random.Generator) -> tuple[Field, Field]:
         mixed /= max(float(mixed.std()), 1e-6)
         moment = np.exp(np.float32(plan.contrast) * mixed - np.float32(0.5 * plan.contrast))
         thick = moved(np.asarray(1 - np.exp(-1.2 * moment), np.float32), plan.length_px * pace)
+        if plan.swirl * plan.length_px > 0.3:
+            astray = min(plan.swirl * plan.length_px, _MOST_ASTRAY_PX)
+            thick = np.asarray(cv2.GaussianBlur(thick, (0, 0), astray, sigmaY=0.01), np.float32)
         where = across + aside * along + np.float32(columns / 2)
         share = cv2.remap(
             thick, where, along + np.float32(rows / 2), cv2.INTER_CUBIC,
@@ -170,10 +179,10 @@ def _places(plan: Streaks, rng: np.random.Generator) -> tuple[Field, Field]:
 
 
 def _rock(size: Size, rng: np.random.Generator) -> Field:
-    """Wet rock, fine and sharp, about a tenth of the water's light."""
+    """Wet rock, fine and sharp, 2 to 12 % of the water's light."""
     grain = fractal(rng, size, (size[0] / 5, size[1] / 5), 8, 0.8)
-    level = np.float32(rng.uniform(0.03, 0.22))
-    return np.asarray(level * np.exp(0.7 * grain), np.float32)
+    level = np.float32(np.exp(rng.uniform(math.log(0.02), math.log(0.12))))
+    return np.asarray(level * np.exp(0.55 * grain), np.float32)
 
 
 def _banked(

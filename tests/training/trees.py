@@ -22,7 +22,7 @@ class Growth:
     """
 
     trees: int = 80
-    leaf: int = 4
+    leaf: int = 5
     part: float = 0.4
     seed: int = 7
 
@@ -89,7 +89,8 @@ def _split(
         return None
     tried = rng.choice(features, max(1, round(growth.part * features)), replace=False)
     low, high = samples[:, tried].min(axis=0), samples[:, tried].max(axis=0)
-    cuts = (low + rng.random(len(tried), np.float32) * (high - low)).astype(np.float32)
+    drawn = low + rng.random(len(tried), np.float32) * (high - low)
+    cuts = drawn.astype(np.float16).astype(np.float32)  # as they are stored
     below = samples[:, tried] <= cuts
     under = below.sum(axis=0)
     over = count - under
@@ -115,7 +116,7 @@ def _flat(parts: list[_Nodes]) -> dict[str, NDArray[np.generic]]:
     return {
         "root": root,
         "feature": np.concatenate([nodes.feature for nodes in parts]).astype(np.uint8),
-        "threshold": np.concatenate([nodes.threshold for nodes in parts]).astype(np.float32),
+        "threshold": np.concatenate([nodes.threshold for nodes in parts]).astype(np.float16),
         "left": np.concatenate(left).astype(np.uint16),
         "mean": np.concatenate([nodes.mean for nodes in parts]).astype(np.float16),
         "spread": np.concatenate([nodes.spread for nodes in parts]).astype(np.float16),

@@ -1,0 +1,189 @@
+"""Train what clipped areas are told apart with: `python -m tests.training.kinds`."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from pathlib import Path
+from typing import Final
+
+import cv2
+import numpy as np
+from numpy.typing import NDArray
+
+from core.frame.clipping import clipping_level, coverage_of
+from core.frame.histogram import brightest_channel, code_counts
+from core.frame.kind_trees import KNOWN, KindTrees
+from core.frame.kinds import Divided, divide
+from tests.scenes.camera import Curve, toned
+from tests.scenes.noise import Field, fractal
+from tests.scenes.waterfall import Plan, compose
+from tests.scenes.whites import Bright, Whites, planted
+from tests.training.pictures import TRAINING, light_of
+from tests.training.texture import written
+from tests.training.trees import Growth, grown
+
+#: Pictures, and the seed of each: the recipe.
+PICTURES: Final = 450
+SEED: Final = 20_261_126
+TREES: Final = 60
+#: Part of an area that shows one thing, for the area to be learned from.
+_PURE: Final = 0.8
+#: Column of each thing among `KNOWN`; what is wide and yet sparkle has no name either.
+_COLUMN: Final = {
+    Bright.WATER: 0, Bright.SKY: 1, Bright.LAMP: 2, Bright.PALE: 3, Bright.SPARKLE: 3,
+}  # fmt: skip
+
+NUMBERS: Final = Path(__file__).parents[2] / "core" / "frame" / "kind_numbers.npz"
+TABLE: Final = Path(__file__).with_name("kind_table.npz")
+
+
+def background(rng: np.random.Generator, sources: tuple[str, ...] = TRAINING) -> Field:
+    """Dim light of a picture, of noise or of a rendered gorge, shape (h, w, 3)."""
+    long = int(rng.integers(720, 1250))
+    ratio = float(rng.choice([2 / 3, 3 / 4, 9 / 16]))
+    short = round(long * ratio)
+    width, height = (long, short) if rng.random() < 0.65 else (short, long)
+    drawn = rng.random()
+    if drawn < 0.2:
+        plan = Plan(width, height, seed=int(rng.integers(2**31)), stream=bool(rng.integers(2)))
+        light = compose(plan).base * np.float32(0.18)
+    elif drawn < 0.4:
+        lumps = fractal(rng, (height, width), (height / 4, width / 4), 8, 0.7)
+        colour = np.asarray(rng.uniform(0.4, 1, 3), np.float32)
+        light = np.exp(0.7 * lumps)[..., None] * colour * np.float32(0.15)
+    else:
+        light = _enlarged(rng, light_of(sources[int(rng.integers(len(sources)))]), width, height)
+    top = max(float(np.percentile(light, 99.7)), 1e-3)
+    level = float(np.exp(rng.uniform(np.log(0.03), np.log(0.75))))
+    return np.asarray(np.clip(light * (level / top), 0, 0.85), np.float32)
+
+
+def _enlarged(rng: np.random.Generator, light: Field, width: int, height: int) -> Field:
+    """A piece of a picture at another size, with grain of its own so that it isn't soft."""
+    part = float(rng.uniform(0.6, 1))
+    scale = part * min(light.shape[0] / height, light.shape[1] / width)
+    high, wide = int(scale * height), int(scale * width)
+    top = int(rng.integers(light.shape[0] - high + 1))
+    left = int(rng.integers(light.shape[1] - wide + 1))
+    piece = light[top : top + high, left : left + wide]
+    if rng.random() < 0.5:
+        piece = piece[:, ::-1]
+    large = cv2.resize(piece, (width, height), interpolation=cv2.INTER_CUBIC)
+    grain = fractal(rng, (height, width), (12.0, 12.0), 4, 0.9)
+    return np.asarray(large * np.exp(0.12 * grain)[..., None], np.float32)
+
+
+def file_of(light: Field, rng: np.random.Generator) -> tuple[NDArray[np.uint8], int]:
+    """The picture as a camera stores it, decoded again, and its JPEG quality."""
+    soft = cv2.GaussianBlur(light, (0, 0), float(rng.uniform(0.4, 1.0)))
+    noise = rng.standard_normal(light.shape, np.float32)
+    noise *= np.sqrt(np.maximum(soft, 0) + np.float32(0.001)) * np.float32(rng.uniform(0.002, 0.02))
+    curve = Curve(float(rng.uniform(0, 0.8)), float(rng.uniform(0, 0.5)))
+    codes = toned(np.clip(soft + noise, 0, 1), curve)
+    quality = int(rng.integers(78, 97))
+    file = cv2.imencode(".jpg", codes[..., ::-1], [cv2.IMWRITE_JPEG_QUALITY, quality])[1]
+    read = np.asarray(cv2.imdecode(file, cv2.IMREAD_COLOR), np.uint8)
+    return np.ascontiguousarray(read[..., ::-1]), quality
+
+
+def divided(pixels: NDArray[np.uint8], quality: int) -> Divided | None:
+    """What the check divides a picture into, None where nothing is clipped."""
+    brightest = brightest_channel(pixels)
+    level = clipping_level(code_counts(brightest), resized=False, jpeg_quality=quality)
+    if brightest.max() < level:
+        return None
+    return divide(coverage_of(pixels, brightest, level)[0])
+
+
+def truths(found: Divided, shows: NDArray[np.uint8]) -> Iterator[Bright | None]:
+    """What each chosen body shows; None where it shows several things."""
+    labels = found.bodies.patches.labels
+    height, width = labels.shape
+    if shows.shape != labels.shape:
+        shows = cv2.resize(shows, (width, height), interpolation=cv2.INTER_NEAREST).astype(np.uint8)
+    for label in found.chosen:
+        inside = (labels == label) & (found.coverage.clipped > 0)
+        counts = np.bincount(shows[inside], minlength=len(Bright))
+        best = int(np.argmax(counts))
+        pure = counts[best] >= _PURE * counts.sum()
+        yield Bright(best) if pure and best != Bright.NOTHING else None
+
+
+def picture(index: int, seed: int = SEED) -> tuple[NDArray[np.uint8], int, Whites]:
+    """Pixels of one picture of the recipe, its JPEG quality, and what was planted."""
+    rng = np.random.default_rng((seed, index))
+    whites = planted(background(rng), rng)
+    pixels, quality = file_of(whites.light, rng)
+    return pixels, quality, whites
+
+
+def samples(index: int, seed: int = SEED) -> list[tuple[NDArray[np.float64], int]]:
+    """Features and column of each body of one picture that shows one thing."""
+    pixels, quality, whites = picture(index, seed)
+    found = divided(pixels, quality)
+    if found is None or len(found.chosen) == 0:
+        return []
+    return [
+        (row, _COLUMN[what])
+        for row, what in zip(found.features, truths(found, whites.shows), strict=True)
+        if what is not None
+    ]
+
+
+def table() -> tuple[NDArray[np.float16], NDArray[np.uint8]]:
+    """All samples of the recipe: features (n, m) as they are stored, and columns (n,)."""
+    rows = [row for index in range(PICTURES) for row in samples(index)]
+    found = np.stack([features for features, _ in rows]).astype(np.float16)
+    return found, np.array([column for _, column in rows], np.uint8)
+
+
+def forest(found: NDArray[np.float32], columns: NDArray[np.uint8]) -> dict[str, NDArray[np.generic]]:
+    """Trees whose cuts are found on random codes of the kinds, and what is in each leaf.
+
+    Source: random projections of the outputs (Joly, Geurts & Wehenkel 2014, from memory).
+    """
+    parts: list[dict[str, NDArray[np.generic]]] = []
+    for tree in range(TREES):
+        code = np.random.default_rng((SEED, tree)).standard_normal(len(KNOWN)).astype(np.float32)
+        part = grown(found, code[columns], Growth(trees=1, leaf=3, part=0.35, seed=tree))
+        parts.append(part | {"votes": _votes(part, found, columns)})
+    starts = np.cumsum([0] + [len(part["left"]) for part in parts[:-1]])
+    arrays = {
+        name: np.concatenate([part[name] for part in parts])
+        for name in ("feature", "threshold", "votes")
+    }
+    left = [
+        np.where(part["left"].astype(np.int64) > 0, part["left"].astype(np.int64) + start, 0)
+        for part, start in zip(parts, starts, strict=True)
+    ]
+    return arrays | {"root": starts.astype(np.int32), "left": np.concatenate(left).astype(np.uint16)}
+
+
+def _votes(
+    part: dict[str, NDArray[np.generic]], found: NDArray[np.float32], columns: NDArray[np.uint8]
+) -> NDArray[np.uint8]:
+    """What of each kind lies in each leaf of one tree, each kind weighing the same; of 255."""
+    count = len(part["left"])
+    ids = np.arange(count, dtype=np.float32)[:, None]
+    tree = KindTrees(
+        part["root"].astype(np.int64), part["feature"].astype(np.int64),
+        part["threshold"].astype(np.float32), part["left"].astype(np.int64), ids,
+    )  # fmt: skip
+    leaves = tree.of(found)[:, 0].astype(np.intp)
+    weights = 1 / np.maximum(np.bincount(columns, minlength=len(KNOWN)), 1)
+    votes = np.zeros((count, len(KNOWN)))
+    np.add.at(votes, (leaves, columns), weights[columns])
+    votes /= np.maximum(votes.sum(axis=1, keepdims=True), 1e-12)
+    return np.asarray(np.round(votes * 255), np.uint8)
+
+
+def main() -> None:
+    """Make the table of samples, grow the trees, write both."""
+    cv2.setNumThreads(1)
+    found, columns = table()
+    written({"features": found, "columns": columns}, TABLE)
+    written(forest(found.astype(np.float32), columns), NUMBERS)
+
+
+if __name__ == "__main__":
+    main()
