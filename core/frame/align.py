@@ -39,6 +39,8 @@ _LEAST_MATCHES: Final = 12
 _SCALES: Final = (0.8, 1.25)
 _TURN_DEG: Final = 15.0
 
+#: From so many agreeing places on a start is refined as it is. Own rule.
+_GOOD_START: Final = 0.4
 #: Steps and precision of the refinement. Own rule.
 _STEPS: Final = (cv2.TERM_CRITERIA_COUNT | cv2.TERM_CRITERIA_EPS, 30, 5e-5)
 #: A freer motion has to raise the correlation by this to be taken: a tripod's frames are then
@@ -123,10 +125,7 @@ def align(
         still = np.asarray(cv2.erode((small == 0).astype(np.uint8), clearance), np.uint8)
     if not _marked(one, still) or not _marked(two, still):
         return Misfit.FEW_MARKS
-    found = max(
-        (_judged(one, two, still, matrix) for matrix in _guesses(one, two, still)),
-        key=lambda guess: guess.agreeing,
-    )
+    found = _first_guess(one, two, still)
     if found.agreeing < _LEAST_AGREEING / 2:
         return Misfit.OTHER_VIEW
     refined = _refined(one, two, still, found)
@@ -156,13 +155,20 @@ def _marked(detail: Field, still: NDArray[np.uint8]) -> bool:
     return float(((energy > _LEAST_DETAIL**2) & (still > 0)).mean()) >= _LEAST_MARKED
 
 
-def _guesses(one: Field, two: Field, still: NDArray[np.uint8]) -> list[Matrix]:
-    """Motions to start from: none, a shift, and that of matched corners [px of the copies]."""
+def _first_guess(one: Field, two: Field, still: NDArray[np.uint8]) -> Alignment:
+    """A motion to start from: none or a plain shift, or, where these don't do, matched corners."""
     window = cv2.createHanningWindow(one.shape[::-1], cv2.CV_32F)
     (right, down), _ = cv2.phaseCorrelate(one * still, two * still, window)
-    guesses = [np.eye(3), np.array([[1, 0, right], [0, 1, down], [0, 0, 1]], np.float64)]
-    corners = _by_corners(one, two, still)
-    return guesses if corners is None else [*guesses, corners]
+    shift = np.array([[1, 0, right], [0, 1, down], [0, 0, 1]], np.float64)
+    best = max(
+        (_judged(one, two, still, matrix) for matrix in (np.eye(3), shift)),
+        key=lambda guess: guess.agreeing,
+    )
+    corners = _by_corners(one, two, still) if best.agreeing < _GOOD_START else None
+    if corners is None:
+        return best
+    turned = _judged(one, two, still, corners)
+    return turned if turned.agreeing > best.agreeing else best
 
 
 def _by_corners(one: Field, two: Field, still: NDArray[np.uint8]) -> Matrix | None:
@@ -199,11 +205,14 @@ def _corners(
     height, width = detail.shape
     for row in range(_PIECES):
         for column in range(_PIECES):
-            piece = np.zeros_like(still)
-            rows = slice(row * height // _PIECES, (row + 1) * height // _PIECES)
-            columns = slice(column * width // _PIECES, (column + 1) * width // _PIECES)
-            piece[rows, columns] = still[rows, columns]
-            points.extend(finder.detect(codes, piece))
+            top, left = row * height // _PIECES, column * width // _PIECES
+            piece = (
+                slice(top, (row + 1) * height // _PIECES),
+                slice(left, (column + 1) * width // _PIECES),
+            )
+            for point in finder.detect(codes[piece], still[piece]):
+                point.pt = (point.pt[0] + left, point.pt[1] + top)
+                points.append(point)
     if not points:
         return [], np.zeros((0, 32), np.uint8)
     described, words = finder.compute(codes, points)

@@ -29,7 +29,7 @@ _ACROSS: Final = 0.25
 #: against what different times say. Own rules: rendered frames of one time differed by 0.06,
 #: seldom by 0.12, from moment to moment; frames a stop and more apart by 0.2 in the middle; noise
 #: of a dark frame adds as much.
-ALIKE: Final = 0.02
+ALIKE: Final = 0.04
 ALIKE_OF_ONE_TIME: Final = 0.12
 AGAINST_TIMES: Final = 0.3
 #: Focus is allowed for up to this factor of the still parts' detail. Own rule.

@@ -121,3 +121,11 @@ def test_bars_without_corners_lie() -> None:
     found = align(working_copy(frame), working_copy(frame))
     assert isinstance(found, Alignment)
     assert found.shift_px(frame.shape) == pytest.approx((0, 0), abs=0.1)
+
+
+def test_other_bars_are_another_view() -> None:
+    """Bars without corners that run the other way share nothing with the first."""
+    bars = np.repeat((90 + 50 * np.sin(np.arange(600) / 9))[None, :, None], 600, axis=0)
+    frame = np.repeat(bars, 3, axis=2).astype(np.uint8)
+    turned = np.ascontiguousarray(frame.transpose(1, 0, 2))
+    assert align(working_copy(frame), working_copy(turned)) is Misfit.OTHER_VIEW

@@ -259,7 +259,7 @@ def test_defocus_is_allowed_for() -> None:
     assert (found.frames[1].texture or 0) > 0.7
     plain = water_detail(replace(lay([frame(again), frame(soft)], CELLS), still=NOWHERE))
     assert plain is not None
-    assert plain.balance(0, 1) > 0.3  # without still parts the focus passes for time
+    assert plain.balance(0, 1) > 0.15  # without still parts the focus passes for time
 
 
 def test_too_dark_to_measure() -> None:
