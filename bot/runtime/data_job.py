@@ -26,7 +26,9 @@ _ABOUT: Final = {
     "_s seconds, _km kilometres, _mps metres per second, _stops stops of exposure, _deg degrees; "
     "latitude and longitude are degrees, shares are parts of 1.",
     "not_in_it": "Shared frames: they are deleted as soon as they are measured; `pictures` are "
-    "small copies with marks. Sent messages: their ids alone are kept, to take them back one day.",
+    "small copies with marks. Where shared frames lie on the homeserver is kept (`media`), to "
+    "measure them again; the keys of encrypted ones are kept with it, and not written here. "
+    "Sent messages: their ids alone are kept, to take them back one day.",
 }
 
 

@@ -255,7 +255,8 @@ class Runtime:
         """Delete what is past its time, and files that a crash has left without a row."""
         store, files = self._around.store, self._around.files
         silent = timedelta(days=self._limits.silent_days)
-        await asyncio.to_thread(files.delete, await store.expire(self._clock(), silent))
+        kept = timedelta(days=self._limits.frames_days)
+        await asyncio.to_thread(files.delete, await store.expire(self._clock(), silent, kept))
         if self._task is None:  # later, a file may be written whose row is still to come
             await asyncio.to_thread(files.delete_others, await store.picture_names())
             await store.empty_log()

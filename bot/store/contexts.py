@@ -2,8 +2,9 @@
 
 from __future__ import annotations
 
+import json
 from collections.abc import Mapping
-from datetime import datetime
+from datetime import UTC, datetime
 from typing import Any, Final
 
 from sqlalchemy import (
@@ -122,6 +123,29 @@ def _insert_part(
         connection.execute(insert(_TABLES[part]).values(**values))
     except IntegrityError:  # possible between processes only
         raise ConflictError from None
+
+
+def forget_media(connection: Connection, before: datetime) -> None:
+    """Forget where shared frames lie, and their keys, once they were shared before then.
+
+    A frame of which it is not known when it was shared counts from the last change on.
+    """
+    has_media = CONVERSATIONS.c.body.contains('"media":{"', autoescape=True)
+    for row in connection.execute(select(CONVERSATIONS).where(has_media)).all():
+        conversation = json.loads(row.body)
+        media = conversation["media"]
+        changed_at = datetime.fromtimestamp(row.changed_at or 0.0, UTC)
+        kept = {frame: ref for frame, ref in media.items() if _shared_at(ref, changed_at) >= before}
+        if len(kept) < len(media):
+            body = json.dumps(conversation | {"media": kept}, separators=(",", ":"))
+            key = ConversationKey(row.room_id, row.person_id, row.thread_key)
+            values = {"body": body, "changed_at": row.changed_at}
+            _write_part(connection, Part.CONVERSATION, key, row.version, values)
+
+
+def _shared_at(media: Mapping[str, Any], otherwise: datetime) -> datetime:
+    shared_at: str | None = media.get("shared_at")
+    return otherwise if shared_at is None else datetime.fromisoformat(shared_at)
 
 
 def thread_with(connection: Connection, room_id: str, person_id: str, event_id: str) -> str | None:

@@ -14,7 +14,24 @@ from bot.store.tables import METADATA
 _JSON: Final = frozenset({"body", "content", "origin", "input", "uploaded"})
 _TIMES: Final = frozenset({"taken_at", "created_at", "changed_at", "expires_at", "due"})
 
+#: Where the key of an encrypted file stands, and what is told in its place: the file is sent to the
+#: person, who may hand it on, and whoever has the key can open the picture.
+_KEY: Final = "encryption"
+_NOT_TOLD: Final = "kept, and not written here: whoever has it can open the file"
+
 Row = dict[str, Any]
+
+
+def _without_keys(value: Any) -> Any:
+    """The same, without the keys of encrypted files."""
+    if isinstance(value, list):
+        return [_without_keys(part) for part in value]
+    if not isinstance(value, dict):
+        return value
+    return {
+        name: _NOT_TOLD if name == _KEY and part is not None else _without_keys(part)
+        for name, part in value.items()
+    }
 
 
 def everything_of(connection: Connection, person_id: str) -> dict[str, list[Row]]:
@@ -41,7 +58,7 @@ def _rows(connection: Connection, table: Table, person_id: str) -> list[Row]:
 
 def _plain(name: str, value: Any) -> Any:
     if name in _JSON and value:
-        return json.loads(value)
+        return _without_keys(json.loads(value))
     if name in _TIMES and value is not None:
         return datetime.fromtimestamp(value, UTC).isoformat(timespec="seconds")
     return value

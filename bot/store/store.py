@@ -37,6 +37,8 @@ from bot.store.silence import forget_silent
 HANDLED_DAYS: Final = 90
 #: What is known of a person goes after so long without a word (own rule: a walk a year keeps it).
 SILENT: Final = timedelta(days=400)
+#: For how long it is known where shared frames lie, as for stored pictures (own rule).
+KEPT: Final = timedelta(days=30)
 
 
 class Store:
@@ -274,17 +276,21 @@ class Store:
             lambda connection: outbox.question_of(connection, key, event_id)
         )
 
-    async def expire(self, now: datetime, silent: timedelta = SILENT) -> tuple[str, ...]:
+    async def expire(
+        self, now: datetime, silent: timedelta = SILENT, kept: timedelta = KEPT
+    ) -> tuple[str, ...]:
         """Take out what is past its time; the names of the files to delete come back.
 
         Args:
             now: the present.
             silent: after how long without a word what is known of a person goes.
+            kept: for how long it is known where shared frames lie.
         """
 
         def write(connection: Connection) -> tuple[str, ...]:
             inbox.forget_handled(connection, now - timedelta(days=HANDLED_DAYS))
             forget_silent(connection, now - silent)
+            contexts.forget_media(connection, now - kept)
             return shown.remove_expired(connection, now)
 
         return await self._database.write(write)

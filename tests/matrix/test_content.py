@@ -140,3 +140,16 @@ def test_a_file_to_be_saved_has_no_sides() -> None:
     assert (content["msgtype"], content["body"]) == ("m.file", "linn-my-data.json")
     assert content["info"] == {"mimetype": "application/json", "size": 7}
     assert content["file"]["url"] == "mxc://mill.example/1"
+
+
+def test_other_words_for_an_event_name_it() -> None:
+    """A replacement carries the whole new message; older clients see its words with a star."""
+    outgoing = Outgoing("r", "!a", "2 of 3", thread_id="$root", notice=True, replaces="$first")
+    assert content_of(outgoing) == {
+        "msgtype": "m.notice",
+        "body": "* 2 of 3",
+        "m.mentions": {},
+        ROW_KEY: "r",
+        "m.new_content": {"msgtype": "m.notice", "body": "2 of 3", "m.mentions": {}},
+        "m.relates_to": {"rel_type": "m.replace", "event_id": "$first"},
+    }

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import asyncio
 import json
 from collections.abc import AsyncIterator, Iterator
 from datetime import UTC, datetime, timedelta
@@ -11,6 +12,7 @@ from typing import Any
 import pytest
 import sqlalchemy as sa
 
+from bot.dialogue.context import Context
 from bot.dialogue.engine import failure, handle
 from bot.dialogue.events import Event, FrameReceived, MediaRef, PlaceReceived
 from bot.runtime.granting import Limits, room_again_at
@@ -335,3 +337,66 @@ async def test_a_file_that_is_gone_is_not_sent_again_and_again(world: World) -> 
     said = await world.says(frame("nowhere"), dialogue=DIALOGUE, transport=transport)
     assert len(said) == 1
     assert list(world.pictures.iterdir()) == []
+
+
+async def test_my_data_holds_no_key_of_an_encrypted_file(world: World, clock: Clock) -> None:
+    """Where a frame lies is told, the key is not: the file may be handed on, the key opens it."""
+    media = MediaRef(address="mxc://mill.example/1", encryption={"key": {"k": "secretkey"}})
+    shared = FrameReceived(origin=origin(sent_at=START), media=media)
+
+    def away(request: str) -> None:
+        if request == "download":
+            raise SendUncertainError
+
+    transport = FakeTransport(world.server, away)
+    async with world.running(dialogue=DIALOGUE, clock=clock, transport=transport) as runtime:
+        await runtime.take_in([shared, text("my data", sent_at=START)], None)
+        async with asyncio.timeout(20):
+            while not any(out.picture for _, out in world.server.sent):
+                await world.server.bell.sleep()
+    told = next(out.picture for _, out in world.server.sent if out.picture)
+    written = world.server.uploads[told.media.address].decode()
+    assert "mxc://mill.example/1" in written
+    assert "not written here: whoever has it can open the file" in written
+    assert "secretkey" not in written
+
+
+async def test_where_a_frame_lies_is_forgotten_with_its_pictures(
+    anywhere: World, clock: Clock
+) -> None:
+    """After so many days address and key go, of each frame by its own age; the rest stays."""
+    world = anywhere
+    old = MediaRef(address="mxc://old", encryption={"key": "oldkey"}, shared_at=START)
+    young = MediaRef(address="mxc://young", shared_at=START + timedelta(days=20))
+    undated = MediaRef(address="mxc://undated")
+
+    def keeping(context: Context, *_: object) -> tuple[Context, tuple[()]]:
+        media = {"$old": old, "$young": young, "$undated": undated}
+        changed = {"media": media, "held_text": "kept – Ü"}
+        conversation = context.conversation.model_copy(update=changed)
+        return context.model_copy(update={"conversation": conversation}), ()
+
+    await world.says(text("blub", sent_at=START), dialogue=Dialogue(keeping, failure), clock=clock)
+    clock.now = START + timedelta(days=29)
+    await world.says(clock=clock)
+    assert b"oldkey" in await contents(world)
+    clock.now = START + timedelta(days=31)
+    await world.says(clock=clock)
+    left = await contents(world)
+    assert b"oldkey" not in left
+    assert b"mxc://undated" not in left
+    assert b"mxc://young" in left
+    row = await conversation_row(world)
+    assert json.loads(row)["held_text"] == "kept – Ü"
+
+
+async def conversation_row(world: World) -> str:
+    """The only conversation, as it is stored."""
+    database = Database(world.url)
+    body: str = await database.read(
+        lambda connection: connection.execute(
+            sa.select(METADATA.tables["conversations"].c.body)
+        ).scalar_one()
+    )
+    await database.close()
+    return body

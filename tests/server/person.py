@@ -25,7 +25,9 @@ from nio import (
 from nio.crypto.attachments import decrypt_attachment
 from nio.exceptions import EncryptionError
 
+from bot.matrix.content import ROW_KEY
 from bot.matrix.session import Account, new_client
+from bot.runtime.progress import PREFIX
 
 #: Longest that a test waits for anything [s]; all takes far less.
 PATIENCE_S: Final = 60.0
@@ -168,11 +170,12 @@ class Person:
         return str(answer.event_id)
 
     def bodies(self, room_id: str) -> list[str]:
-        """What others said in the room, in order."""
+        """What others said in the room, in order; how far measuring had come is left out."""
+        contents = [event.source["content"] for where, event in self.heard if where == room_id]
         return [
-            str(event.source["content"].get("body"))
-            for where, event in self.heard
-            if where == room_id
+            str(content.get("body"))
+            for content in contents
+            if not str(content.get(ROW_KEY, "")).startswith(PREFIX)
         ]
 
     async def hears(self, room_id: str, body: str) -> Content:

@@ -12,6 +12,7 @@ from pathlib import Path
 from nio import Event
 
 from bot.matrix.content import ROW_KEY
+from bot.runtime.progress import PREFIX
 from bot.store.rows import ConversationKey
 
 
@@ -55,7 +56,11 @@ class Rows:
 
 
 def read_rows(path: Path) -> Rows:
-    """All that the checks need of the database, which may be in use."""
+    """All that the checks need of the database, which may be in use.
+
+    Messages that tell how far measuring has come are taken back; how many there are depends on how
+    long it took.
+    """
     with closing(sqlite3.connect(f"file:{path}?mode=ro", uri=True, timeout=10.0)) as database:
         database.row_factory = sqlite3.Row
         outbox = database.execute("SELECT * FROM outbox ORDER BY position").fetchall()
@@ -67,11 +72,12 @@ def read_rows(path: Path) -> Rows:
                 ("jobs", "SELECT count(*) FROM jobs"),
                 ("outbox", "SELECT count(*) FROM outbox WHERE sent_event_id IS NULL"),
                 ("timers", "SELECT count(*) FROM timers"),
+                ("progress", "SELECT count(*) FROM progress"),
             )
         }
         pictures = database.execute("SELECT name FROM pictures").fetchall()
     return Rows(
-        [_row(row) for row in outbox],
+        [_row(row) for row in outbox if not row["row_id"].startswith(PREFIX)],
         {row["event_id"]: _time(row["taken_at"]) for row in handled},
         work,
         {row["name"] for row in pictures},
@@ -107,6 +113,12 @@ def heard_in(room_id: str, event: Event) -> Heard:
         thread_id=relation.get("event_id") if relation.get("rel_type") == "m.thread" else None,
         replies_to=relation.get("m.in_reply_to", {}).get("event_id"),
     )
+
+
+def tells_progress(event: Event) -> bool:
+    """Whether a message of the bot tells how far measuring has come, or did and was taken back."""
+    content = event.source["content"]
+    return not content or str(content.get(ROW_KEY, "")).startswith(PREFIX)
 
 
 def waiting_events(path: Path) -> int:

@@ -39,7 +39,7 @@ from tests.torture import checks
 from tests.torture.oracle import Known, Measure
 from tests.torture.people import LINES, TROUBLE, Room, Sent, SteadyPerson, Talker
 from tests.torture.proxy import Fault, ProxyProcess
-from tests.torture.record import Heard, Rows, heard_in, read_rows
+from tests.torture.record import Heard, Rows, heard_in, read_rows, tells_progress
 
 PASSWORD: Final = "only on loopback"
 #: Own rule: after a minute without anything done, nothing more is to come [s].
@@ -324,7 +324,9 @@ def said_in(rooms: dict[str, list[Event]], bot_id: str) -> list[Heard]:
         heard_in(room_id, event)
         for room_id, events in rooms.items()
         for event in events
-        if event.sender == bot_id and event.source.get("type") == "m.room.message"
+        if event.sender == bot_id
+        and event.source.get("type") == "m.room.message"
+        and not tells_progress(event)
     ]
 
 
