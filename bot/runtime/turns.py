@@ -38,7 +38,7 @@ class Turns:
 
     def __init__(self, at_once: Callable[[], int]) -> None:
         self._at_once = at_once
-        self._running = 0
+        self._running: set[asyncio.Future[None]] = set()
         self._waiting: dict[str, deque[asyncio.Future[None]]] = {}
         self._order = Fairness()
 
@@ -56,21 +56,20 @@ class Turns:
 
     def _call(self) -> None:
         """Let those go whose turn it is."""
-        while self._waiting and self._running < self._at_once():
+        while self._waiting and len(self._running) < self._at_once():
             person_id = self._order.next(self._waiting)
             ticket = self._waiting[person_id].popleft()
             self._tidy(person_id)
-            self._order.serve(person_id)
-            self._running += 1
-            ticket.set_result(None)
+            if not ticket.done():  # given up this moment
+                self._order.serve(person_id)
+                self._running.add(ticket)
+                ticket.set_result(None)
 
     def _leave(self, person_id: str, ticket: asyncio.Future[None]) -> None:
-        waiting = self._waiting.get(person_id, ())
-        if ticket in waiting:  # given up before it was called
+        if ticket in self._waiting.get(person_id, ()):  # given up before it was called
             self._waiting[person_id].remove(ticket)
             self._tidy(person_id)
-        else:
-            self._running -= 1
+        self._running.discard(ticket)
         self._call()
         if not self._running:
             self._order.forget()

@@ -21,6 +21,7 @@ import numpy as np
 from bot.runtime.frame_child import Found, check_and_draw
 from bot.runtime.orders import Answer, Order
 from core.errors import FrameFault
+from core.frame.texture_trees import trained
 
 #: What the process is like when it has just been forked; later it may open no file.
 _STATUS = Path("/proc/self/status").read_text("ascii")
@@ -136,6 +137,11 @@ def start_a_thread() -> Found:
     return say(errno=0)
 
 
+def use_what_was_trained() -> Found:
+    """Numbers that come from a file, which the process can't open any more."""
+    return say(errno=0.0 if trained().root.size else -1.0)
+
+
 def nap() -> Found:
     time.sleep(1)
     return say(slept=1)
@@ -166,6 +172,6 @@ DEEDS = {
         hang, spin, swallow_memory, swallow_memory_in_opencv, crash, be_killed, bug,
         talk_too_much, write_a_file, write_past_the_confinement, read_a_file, delete_a_file,
         reach_the_network, start_a_program, fork, kill_its_server, lift_its_limits,
-        start_a_thread, nap, tell_of_myself,
+        start_a_thread, use_what_was_trained, nap, tell_of_myself,
     )
 }  # fmt: skip

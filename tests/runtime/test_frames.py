@@ -111,6 +111,7 @@ async def test_faults(
         (b"kill_its_server", errno.EPERM),
         (b"lift_its_limits", errno.EPERM),
         (b"start_a_thread", 0),
+        (b"use_what_was_trained", 0),
     ],
     ids=lambda value: value.decode() if isinstance(value, bytes) else None,
 )

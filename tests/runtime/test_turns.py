@@ -53,6 +53,23 @@ async def test_who_gives_up_leaves_no_gap() -> None:
     assert await served("bba", given_up="b") == "a"
 
 
+async def test_many_give_up_at_the_same_moment() -> None:
+    """As at a stop: all tickets are cancelled before any of their owners hears of it."""
+    turns = Turns(lambda: 1)
+
+    async def have(person: str) -> None:
+        async with turns.turn(person):
+            await asyncio.sleep(60)
+
+    tasks = [asyncio.create_task(have(person)) for person in "aabb"]
+    await asyncio.sleep(0)
+    for task in tasks:
+        task.cancel()
+    assert await asyncio.gather(*tasks, return_exceptions=True)
+    async with asyncio.timeout(1), turns.turn("c"):
+        pass
+
+
 async def test_a_new_number_counts_from_the_next_turn_on() -> None:
     """When a cluster goes away, or comes back, that many turns are given from then on."""
     at_once, running, most = 2, 0, 0
