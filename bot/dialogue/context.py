@@ -8,9 +8,11 @@ from pydantic import AwareDatetime, BaseModel, ConfigDict, Field
 
 from bot.dialogue.events import MediaRef, Origin
 from bot.dialogue.facts import Facts, Units
+from bot.dialogue.kept import BorderAnswer, Measured, Together
 from bot.dialogue.lateness import Seen
 from bot.dialogue.states import State
 from bot.dialogue.terms import Spent, Terms
+from core.frame.findings import BorderFinding
 from core.frame.report import FrameReport
 
 #: Shape of what is stored; raised when a field changes its meaning.
@@ -115,6 +117,9 @@ class Walk(_Stored):
     light: Seen | None = None
     #: Zone that the camera's stamps state [min east of UTC].
     offset_min: int | None = None
+    #: Things at the borders of its frames that were said or asked already, and those to ask yet.
+    borders_told: tuple[BorderFinding, ...] = ()
+    borders_open: tuple[BorderFinding, ...] = ()
 
 
 class Snapshot(_Stored):
@@ -167,6 +172,8 @@ class Conversation(_Stored):
     paused: Question | None = None
     history: tuple[Snapshot, ...] = ()
     why: tuple[Note, ...] = ()
+    #: How many of these notes were told already.
+    why_told: int = 0
     emergency: Emergency | None = None
     last_at: AwareDatetime | None = None
     #: A message that waits while "go on or new?" is open.
@@ -187,7 +194,11 @@ class Conversation(_Stored):
     #: Where the files of these frames lie, and their keys, to measure them again: by event id.
     #: It goes with the frame, and after the same time as stored pictures.
     media: dict[str, MediaRef] = Field(default_factory=dict)
-    #: A measured frame that waits for an answer (is it a screen? water or sky?).
+    #: What is kept of the measured ones among them, by event id, in the order of their results.
+    measured: dict[str, Measured] = Field(default_factory=dict)
+    #: What was asked of some of them together last.
+    together: Together | None = None
+    #: The last measured frame, of which more may be asked.
     report: FrameReport | None = None
     #: Name of its marked picture while it has not been shown.
     picture: str | None = None
@@ -205,6 +216,14 @@ class Person(_Stored):
     position: Position | None = None
     #: How far the clocks of the person's cameras are ahead of UTC [s], by maker and model.
     clocks: dict[str, float] = Field(default_factory=dict)
+    #: By how much the pictures of the person's cameras clip before their sensors do [stops], by
+    #: maker and model, as their last raws have shown.
+    previews: dict[str, float] = Field(default_factory=dict)
+    #: Shares of the frame that the water crosses in frames that the person kept, by look, newest
+    #: last.
+    kept_shares: dict[str, tuple[float, ...]] = Field(default_factory=dict)
+    #: What the person said of things at the borders of their frames, newest last.
+    border_answers: tuple[BorderAnswer, ...] = ()
     #: What was used of each limit, by its name.
     spent: dict[str, Spent] = Field(default_factory=dict)
     #: Questions with options go out as polls, to be answered by a tap.

@@ -25,7 +25,16 @@ from bot.dialogue.events import (
 from bot.dialogue.questions import QUESTIONS
 from bot.dialogue.reading import number_answer, read
 from bot.dialogue.replies import chosen
-from bot.dialogue.steps import arrive, emergency, frames, heard, light_named, limits, repeat
+from bot.dialogue.steps import (
+    arrive,
+    emergency,
+    frames,
+    heard,
+    light_named,
+    limits,
+    measured,
+    repeat,
+)
 from bot.dialogue.texts import domain_key, domain_values
 from bot.dialogue.turn import Turn
 from bot.dialogue.words import answer_words
@@ -98,6 +107,8 @@ def _measured(turn: Turn, event: FrameChecked | FramesMeasured) -> None:
     """A result: of one frame, or of several together."""
     if isinstance(event, FrameChecked):
         frames.checked(turn, event)
+    else:
+        measured.came(turn, event)
 
 
 def _shared_while_held(
@@ -179,6 +190,7 @@ def _typed_or_tapped(turn: Turn, event: TextReceived) -> None:
 
 def _addressed(turn: Turn, event: TextReceived) -> None:
     rest = heard.listen(turn, event.text)
+    turn.replies_to = event.replies_to
     if rest:
         event = event.model_copy(update={"text": rest})
     if event.corrects is not None:

@@ -90,6 +90,15 @@ _HEARD: Final[Mapping[str, Mapping[str, str]]] = {
         "section": r"section|part|detail|crop|stay",
     },
     "sky_gap": {"moved": r"moved?|tilt(?:ed)?|done", "bracket": r"bracket(?:ed|ing)?|two frames"},
+    "border": {
+        "yes": r"meant|intended|purpose|keep|wanted",
+        "no": r"mistake|intruder|unwanted|accident|out",
+        "none": r"nothing|none|empty|see no",
+    },
+    "glass": {
+        "dry": r"dry|clean|clear|nothing|none|no",
+        "drops": r"drops?|wet|droplets?|spots?|water",
+    },
     "light_still": _LIGHT,
     "light_still_frame": _LIGHT
     | {"clock": r"clock|just (?:now|taken|took)|wrong (?:time|date|hour)"},

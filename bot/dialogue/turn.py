@@ -3,10 +3,10 @@
 from __future__ import annotations
 
 from datetime import datetime, tzinfo
-from typing import Any
+from typing import Any, Final
 
 from bot.dialogue.actions import Action, Say
-from bot.dialogue.compose import Part, Role, fit, message, poll
+from bot.dialogue.compose import WHOLE, Part, Role, fit, message, poll
 from bot.dialogue.context import (
     HISTORY_LENGTH,
     KIT_SLOTS,
@@ -26,6 +26,9 @@ from bot.dialogue.facts import Facts, Units
 from bot.dialogue.lateness import Arrival, Seen
 from bot.dialogue.questions import QUESTIONS, Asked
 from bot.dialogue.states import State, Trigger, move
+
+#: Room that is left for the line which names the light of the settings [characters].
+_LIGHT_LINE: Final = 32
 
 
 class Turn:
@@ -51,6 +54,8 @@ class Turn:
         self.light: Seen | None = None
         #: The zone that a frame's camera states.
         self.stated_zone: tzinfo | None = None
+        #: The message that this one replies to.
+        self.replies_to: str | None = None
         #: The bot's message that was tapped, and the option, when the event is a tap.
         self.tapped_on: str | None = None
         self.tapped: str | None = None
@@ -244,6 +249,15 @@ class Turn:
         """Whether the answer ends with a question already."""
         return self._question is not None
 
+    @property
+    def question_name(self) -> str:
+        """The question that the answer ends with so far, "" without one."""
+        return self._question.name if self._question else ""
+
+    def has_room_for(self, part: Part) -> bool:
+        """Whether a part fits beside what is said so far, and a line for the light besides."""
+        return not fit([*self.parts, part], WHOLE - _LIGHT_LINE)[1]
+
     def keep_why(self) -> None:
         """The reasons of the answer before stay the ones that `why` tells."""
         self._keeps_why = True
@@ -254,7 +268,7 @@ class Turn:
         if self.parts:
             actions.extend(self._messages())
         if self.notes and not self._keeps_why:
-            self.change_conversation(why=tuple(self.notes))
+            self.change_conversation(why=tuple(self.notes), why_told=0)
         if self._question is not None:
             self.change_conversation(question=self._question)
         if not self.unheard:
@@ -263,7 +277,7 @@ class Turn:
 
     def _messages(self) -> list[Say]:
         """The answer, and behind it its question as a poll for who wants to tap."""
-        name = self._question.name if self._question else ""
+        name = self.question_name
         polled = self._polled()
         said = [part for part in self.parts if part is not polled]
         kept, left = fit(said) if said else ([], [])

@@ -11,17 +11,25 @@ from bot.dialogue.events import TextReceived
 from bot.dialogue.facts import Blink, Facts
 from bot.dialogue.questions import QUESTIONS, Asked
 from bot.dialogue.reading import number_answer, read
+from bot.dialogue.reading.command_words import command_of
+from bot.dialogue.reading.frame_words import wished
 from bot.dialogue.replies import chosen, meant, says_yes_or_no
 from bot.dialogue.steps import (
+    beside,
+    border_said,
     commands,
     composition,
     emergency,
     forget,
     frames,
     highlights,
+    judged,
     keep,
     late,
     lens,
+    look_said,
+    measured,
+    measuring,
     phone,
     questions_asked,
     repeat,
@@ -58,14 +66,18 @@ _ANSWERS: Final[Mapping[str, Answer]] = {
     "anchor": lambda turn, value: composition.answer(turn, "anchor", value),
     "blink": lambda turn, value: highlights.blinked(turn, Blink(value)),
     "blink_again": lambda turn, value: highlights.blinked(turn, Blink(value)),
-    "sky_gap": frames.answer_sky_gap,
+    "sky_gap": judged.answer_sky_gap,
     "seen": told.answer_seen,
     "phone_again": phone.answer_again,
     "leaves": keep.answer_leaves,
     "next": keep.answer_next,
     "rear_screen": frames.answer_rear_screen,
     "screen_says": frames.answer_screen_says,
-    "area": frames.answer_area,
+    "area": judged.answer_area,
+    "border": border_said.answer,
+    "glass": beside.answer_glass,
+    "look_odds": look_said.answer_odds,
+    "water_cells": measured.answer_cells,
     "out_there": emergency.answer_out_there,
     "safe": emergency.answer_safe,
     "restart": commands.answer_restart,
@@ -84,12 +96,15 @@ def answer_words(turn: Turn, event: TextReceived) -> None:
 
 def _by_meaning(turn: Turn, event: TextReceived) -> None:
     forget.let_go(turn, event.text)
-    command = commands.command_of(event.text)
+    command = command_of(event.text)
     question = turn.context.conversation.question
     asked = QUESTIONS.get(question.name) if question else None
     offered = asked is not None and chosen(asked, event.text) is not None
     if command is not None and not offered:
         commands.run(turn, command)
+        return
+    wish = wished(event.text)
+    if wish is not None and not offered and measuring.answer(turn, wish):
         return
     if _is_for_another(event, question):
         turn.say(Role.SETTINGS, "old_answer", number=str(number_answer(event.text)))

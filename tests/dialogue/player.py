@@ -43,6 +43,7 @@ from bot.dialogue.events import (
     Withdrawn,
 )
 from core.errors import FrameFault
+from core.frame.findings import RawExposure
 from core.frame.report import (
     Advice,
     AreaKind,
@@ -126,6 +127,23 @@ REPORTS: Final[dict[str, FrameReport]] = {
         clipping=Clipping(0.0, {"red": 0.0, "green": 0.0, "blue": 0.0}),
         room_stops=1.0,
         advice=Advice.BRIGHTER,
+    ),
+    "raw": replace(
+        report(Advice.BRIGHTER, 1.3),
+        file_kind="raw",
+        raw=RawExposure(
+            {"red": 2.1, "green": 1.3, "blue": 1.7},
+            {"red": 0.0, "green": 0.0, "blue": 0.0},
+            preview_over_stops=0.7,
+            saturation_found=True,
+        ),
+    ),
+    "raw_by_its_word": replace(
+        report(Advice.BRIGHTER, 0.7),
+        file_kind="raw",
+        raw=RawExposure(
+            {"red": 1.4, "green": 0.7, "blue": 1.1}, {"red": 0.0, "green": 0.0, "blue": 0.0}
+        ),
     ),
     "sparkling": report(Advice.DARKER, -1 / 3, _SPARKLE),
     "copy": report(Advice.KEEP, 0.0, settings=CameraSettings(), size_note=SizeNote.RESIZED),

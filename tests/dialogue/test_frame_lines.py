@@ -33,6 +33,15 @@ def test_clipped_frame_in_lines() -> None:
     [
         ("dark", ["room to the right: about 1 1/3 stops", "there is room: brighter"]),
         ("sky", ["how far to move can't be said", "a sky gap: move, tilt, or bracket"]),
+        (
+            "raw",
+            [
+                "raw, 4000 × 6000",
+                "room to the right, by the sensor: red 2 stops, green 1 1/3 stops, blue 1 2/3 stops",
+                "the embedded preview clips 2/3 stop early",
+            ],
+        ),
+        ("raw_by_its_word", ["by the sensor: red 1 1/3 stops"]),
         ("copy", ["settings: not in the file", "A small copy: tiny sparkle is lost in it"]),
     ],
 )
@@ -49,6 +58,13 @@ def test_long_times_and_missing_settings() -> None:
     assert frames.frame_lines(long)[1] == "settings: 2.5 s"
     resized = replace(long, size_note=SizeNote.RESIZED)
     assert "small copy" in frames.frame_lines(resized)[-1]
+
+
+def test_a_raw_that_is_not_read() -> None:
+    """A camera's raw gets another sentence than a picture of a strange kind."""
+    raw = frames.fault_line(FrameFault.KIND_NOT_READ, {"raw": 1})
+    other = frames.fault_line(FrameFault.KIND_NOT_READ, {"raw": 0})
+    assert (raw != other, "That raw file" in raw) == (True, True)
 
 
 def test_one_channel_is_named() -> None:

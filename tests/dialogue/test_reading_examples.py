@@ -11,6 +11,7 @@ import pytest
 from bot.dialogue.facts import Facts, LensFact, Symptom, Units
 from bot.dialogue.questions import QUESTIONS
 from bot.dialogue.reading import read
+from bot.dialogue.reading.frame_words import Wished, wished
 from bot.dialogue.texts import COMMAND_WORDS, TEXTS
 
 _EXAMPLE: Final = re.compile(r"`([^`]+)`")
@@ -57,6 +58,7 @@ MEANT: Final[dict[str, dict[str, Any]]] = {
         "distance_m": 60 * FOOT_M,
         "nearest_m": 5 * FOOT_M,
     },
+    "12 m tall, 18 m away, 24 mm": {"fall_height_m": 12, "distance_m": 18, "focal_mm": 24},
     "12 m tall": {"fall_height_m": 12},
     "40 ft tall": {"fall_height_m": 40 * FOOT_M},
     "stream": {"stream": True},
@@ -103,17 +105,27 @@ MEANT: Final[dict[str, dict[str, Any]]] = {
     "what if f/16": {"f_number": 16},
     "what if 35 mm": {"focal_mm": 35},
 }
+#: What examples about shared frames wish for, written down by hand.
+WISHED: Final = {
+    "compare": Wished("compare"),
+    "average": Wished("average"),
+    "average 4": Wished("average", number=4),
+    "grid": Wished("grid"),
+    "as 1/4 s": Wished("illustrate", times_s=(0.25,)),
+    "b2 b3 c2": Wished("cells", cells=("B2", "B3", "C2")),
+    "down left": Wished("direction", axis_deg=45.0),
+}
 #: Questions that only try a value; they join with nothing.
 _TRIALS: Final = frozenset({"what if f/16", "what if 35 mm"})
 
 
 def _examples() -> list[tuple[str, str]]:
-    """Every text with each example in it that is no command."""
+    """Every text with each example in it that is no command and no wish about frames."""
     return [
         (key, example)
         for key, text in sorted(TEXTS.items())
         for example in _EXAMPLE.findall(text)
-        if example.casefold() not in COMMAND_WORDS
+        if example.casefold() not in COMMAND_WORDS and example not in WISHED
     ]
 
 
@@ -144,6 +156,14 @@ SPOKEN: Final = [
 def test_every_example_is_here() -> None:
     """A new example in a text needs its meaning in this table, a gone one leaves it."""
     assert {example for _, example in EXAMPLES} == MEANT.keys()
+
+
+@pytest.mark.parametrize(("example", "meant"), WISHED.items())
+@pytest.mark.parametrize("change", [str.upper, str.title, lambda text: f"{text}."])
+def test_wish_about_frames_is_read(example: str, meant: Wished, change: Any) -> None:
+    """What the bot tells people to type about frames is in its texts, and means what it says."""
+    assert any(f"`{example}`" in text for text in TEXTS.values())
+    assert wished(change(example)) == meant
 
 
 @pytest.mark.parametrize(("key", "example"), EXAMPLES)

@@ -6,13 +6,13 @@ import math
 from typing import Final
 
 from bot.dialogue import reckoning
+from bot.dialogue.aims import aim_of
 from bot.dialogue.compose import Role
 from bot.dialogue.reckoning import Assumed
 from bot.dialogue.steps.lens_choice import form_of
 from bot.dialogue.texts import TEXTS, measures
 from bot.dialogue.turn import Turn
 from core.series import f_number_label, shutter_label
-from core.water import AIM
 
 #: Slots that the depth follows from, and those of the times; one of them has to be news.
 _DEPTH: Final = frozenset({"nearest_m", "farthest_m", "focal_mm"})
@@ -92,5 +92,5 @@ def _times(turn: Turn) -> None:
         look=TEXTS[f"look.{look.value}"].capitalize(),
         short=shutter_label(short_s, dial) if short_s else "",
         long=shutter_label(long_s, dial) if math.isfinite(long_s) else "",
-        aim=shutter_label(flow.time_for(AIM[look]), dial),
+        aim=shutter_label(flow.time_for(aim_of(turn, look)), dial),
     )

@@ -6,6 +6,7 @@ from dataclasses import dataclass
 from typing import Final
 
 from bot.dialogue import reckoning, solving
+from bot.dialogue.aims import aim_of
 from bot.dialogue.context import GivenSettings
 from bot.dialogue.facts import Facts, Keep
 from bot.dialogue.reckoning import Assumed, Flowing
@@ -18,7 +19,6 @@ from core.exposure import Settings, ev100
 from core.light import LIGHTS, metered_level
 from core.optics import FNumberChoice
 from core.series import Mark, nearest, time_marks
-from core.water import AIM
 
 #: A frame that clips leaves this much to take back [stops] (common practice: 1/3 to 2/3).
 UNDER_CLIPPED_STOPS: Final = 2 / 3
@@ -97,20 +97,21 @@ def _wanted(turn: Turn, depth: FNumberChoice, flow: Flowing, camera: Camera) -> 
         kept_f = None
     return Settings(
         kept_f or depth.exact,
-        kept_s or aimed_time(facts, flow, camera).exact,
+        kept_s or aimed_time(turn, flow, camera).exact,
         kept_iso or camera.base_iso,
     )
 
 
-def aimed_time(facts: Facts, flow: Flowing, camera: Camera) -> Mark:
+def aimed_time(turn: Turn, flow: Flowing, camera: Camera) -> Mark:
     """The marked time nearest to the aim of the wished look, inside its band and the camera.
 
     Without a tripod the time is held short, since nobody holds the aim.
     """
+    facts = turn.facts
     marks = [m for m in time_marks(camera.dial) if m.exact >= camera.shortest_s * 0.999]
     look = reckoning.wished_look(facts)
     shortest_s, longest_s = flow.times(look)
-    aim_s = flow.time_for(AIM[look])
+    aim_s = flow.time_for(aim_of(turn, look))
     if facts.hand_held or facts.has_tripod is False:
         aim_s = max(min(aim_s, _BRACED_S), shortest_s)
     aim_s = min(max(aim_s, camera.shortest_s), camera.longest_s)

@@ -6,6 +6,7 @@ import math
 from typing import Final
 
 from bot.dialogue import reckoning, solving
+from bot.dialogue.aims import own_here
 from bot.dialogue.compose import Role
 from bot.dialogue.context import GivenSettings
 from bot.dialogue.facts import Facts
@@ -119,6 +120,15 @@ def explain(
     turn: Turn, given: GivenSettings, flow: Flowing, depth: FNumberChoice, camera: Camera
 ) -> None:
     """Why: the share and the f-number, with the numbers put in."""
+    look = look_of(flow.share(given.shutter_s))
+    own = own_here(turn, look)
+    if own is not None:
+        turn.say(
+            Role.ASSUMPTION,
+            "my_look.used",
+            look=TEXTS[f"look.{look.value}"],
+            share=measures.percent(own),
+        )
     reasons.explain_share(turn, flow, given.shutter_s, camera)
     if camera.sensor.fixed_f_number is None:
         turn.reason(
@@ -130,6 +140,15 @@ def explain(
     look = look_of(flow.share(given.shutter_s))
     named = TEXTS[f"look.{look.value}"].capitalize()
     turn.reason("why.band", look=named, band=measures.band(*band_of(look)))
+
+
+def _say_own_look(turn: Turn) -> None:
+    """Say that the time rests on frames which the person kept."""
+    wished = reckoning.wished_look(turn.facts)
+    own = own_here(turn, wished)
+    if own is not None:
+        look = TEXTS[f"look.{wished.value}"]
+        turn.say(Role.ASSUMPTION, "my_look.used", look=look, share=measures.percent(own))
 
 
 def filters_on(given: GivenSettings) -> str:

@@ -2,13 +2,12 @@
 
 from __future__ import annotations
 
-import re
-from collections.abc import Callable, Mapping
+from collections.abc import Callable, Mapping, Sequence
 from typing import Final
 
 from bot.dialogue import reckoning, solving
-from bot.dialogue.compose import Role
-from bot.dialogue.context import KIT_SLOTS
+from bot.dialogue.compose import Part, Role, fit
+from bot.dialogue.context import KIT_SLOTS, Note
 from bot.dialogue.facts import Units
 from bot.dialogue.questions import QUESTIONS
 from bot.dialogue.reckoning import Assumed
@@ -22,20 +21,16 @@ from bot.dialogue.steps import (
     forget,
     keep,
     lens,
+    measuring,
     my_data,
+    my_look,
     repeat,
 )
-from bot.dialogue.texts import COMMAND_WORDS, TEXTS, known
+from bot.dialogue.texts import TEXTS, known
 from bot.dialogue.turn import Turn
 
 #: Words whose feature is still to come: one honest line each.
-_TO_COME: Final = frozenset({"plan", "compare", "log"})
-
-
-def command_of(text: str) -> str | None:
-    """The command that a whole message is, None for anything else."""
-    words = re.sub(r"[^\w ]", "", text.casefold()).split()
-    return COMMAND_WORDS.get(" ".join(words))
+_TO_COME: Final = frozenset({"plan", "log"})
 
 
 def run(turn: Turn, command: str) -> None:
@@ -146,9 +141,26 @@ def _why(turn: Turn) -> None:
         turn.say(Role.SETTINGS, "why.nothing")
         _put_again_if_open(turn)
         return
-    for note in notes[:_WHY_LINES]:
+    told = turn.context.conversation.why_told % len(notes)
+    shown = _fitting(notes[told:])
+    for note in shown:
         turn.say(Role.SETTINGS, note.key, **note.values)
+    turn.change_conversation(why_told=told + len(shown))
+    if told + len(shown) < len(notes):
+        turn.say(Role.ASSUMPTION, "why.more")
     turn.keep_why()
+
+
+def _fitting(notes: Sequence[Note]) -> list[Note]:
+    """As many of the reasons as one message holds, with the word for the next ones."""
+    more = Part(Role.ASSUMPTION, "why.more")
+    parts = [Part(Role.SETTINGS, note.key, note.values) for note in notes[:_WHY_LINES]]
+    if len(parts) == len(notes) and not fit(parts)[1]:
+        return list(notes)
+    most = 1
+    while most < len(parts) and not fit([*parts[: most + 1], more])[1]:
+        most += 1
+    return list(notes[:most])
 
 
 #: `why` answers in five lines at most (own rule: one screen of a phone).
@@ -218,7 +230,19 @@ def _help(turn: Turn) -> None:
     turn.say(Role.CHECK, "help.words")
 
 
+def _cancel(turn: Turn) -> None:
+    """Ends what is being measured; where nothing is, the walk, as `stop` does."""
+    if not measuring.is_under_way(turn):
+        _stop(turn)
+        return
+    measuring.end(turn)
+    turn.say(Role.SETTINGS, "together.ended")
+    _put_again_if_open(turn)
+
+
 def _stop(turn: Turn) -> None:
+    if measuring.is_under_way(turn):
+        measuring.end(turn)
     if turn.context.conversation.walk is None:
         turn.say(Role.SETTINGS, "stop.nothing")
         return
@@ -251,6 +275,10 @@ _COMMANDS: Final[Mapping[str, Callable[[Turn], None]]] = {
     "taps": _taps,
     "help": _help,
     "stop": _stop,
+    "cancel": _cancel,
+    "keep": my_look.keep,
+    "my_look": my_look.show,
+    "reset_look": my_look.reset,
     "forget": forget.ask,
     "data": my_data.tell,
     "thanks": _thanks,

@@ -66,9 +66,14 @@ def learn_clock(turn: Turn, metadata: FrameMetadata, taken: datetime) -> None:
     turn.change_person(clocks=dict([*others[1 - _CAMERAS :], (camera, ahead_s)]))
 
 
+def camera_name(metadata: FrameMetadata) -> str:
+    """A camera by maker and model; "" where the file names neither."""
+    return f"{metadata.maker or ''} {metadata.model or ''}".strip()
+
+
 def _camera(metadata: FrameMetadata, stamp: Stamp) -> str:
     """A camera by maker and model; set to state its zone, it is off by something else."""
-    name = f"{metadata.maker or ''} {metadata.model or ''}".strip()
+    name = camera_name(metadata)
     return name if stamp.offset is None else f"{name}, with its zone"
 
 

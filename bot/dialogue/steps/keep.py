@@ -11,7 +11,7 @@ from bot.dialogue.context import GivenSettings
 from bot.dialogue.reckoning import Assumed
 from bot.dialogue.solving import settings_text
 from bot.dialogue.states import State, Trigger
-from bot.dialogue.steps import composition
+from bot.dialogue.steps import composition, my_look
 from bot.dialogue.texts import measures
 from bot.dialogue.turn import Turn
 from core.adjust import leaf
@@ -35,7 +35,7 @@ SAME_STOPS: Final = 1 / 6
 
 
 #: Answers that hold for the next frame too: which lens is on, and that the fall was not measured.
-_STAYING: Final = frozenset({"focal", "lens", "geometry"})
+_STAYING: Final = frozenset({"focal", "lens", "geometry", "together.offer", "drawn.offer"})
 
 
 def reached(turn: Turn) -> None:
@@ -99,6 +99,7 @@ def leaf_frame(turn: Turn) -> None:
         settings=settings_text(found.settings, camera),
         stops=measures.stops(found.darker_stops),
     )
+    turn.change_walk(checks=turn.walk.checks | {"leaf_frame": "given"})
     turn.reason("why.leaf_frame")
 
 
@@ -135,6 +136,7 @@ def finish(turn: Turn) -> None:
     given = turn.walk.given
     if given is not None:  # a phone that shows no settings has none
         _say_log_line(turn, given)
+        my_look.kept_on_walk(turn)
     turn.say(Role.CHECK, "keep.finished")
     turn.change_conversation(walk=None, history=())
     turn.close_question()

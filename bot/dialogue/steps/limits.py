@@ -7,7 +7,7 @@ from typing import Final
 from zoneinfo import ZoneInfo
 
 from bot.dialogue.compose import Role
-from bot.dialogue.steps import commands
+from bot.dialogue.reading.command_words import command_of
 from bot.dialogue.terms import Spent
 from bot.dialogue.texts import measures
 from bot.dialogue.turn import Turn
@@ -16,7 +16,7 @@ from core.sun.zone import zone_name
 _MINUTE: Final = timedelta(minutes=1)
 _DAY: Final = timedelta(days=1)
 #: Commands that are read whatever was sent before (own rule: a way out is never closed).
-_ALWAYS_READ: Final = frozenset({"stop", "forget", "help"})
+_ALWAYS_READ: Final = frozenset({"stop", "cancel", "forget", "help"})
 #: Questions whose answer is read whatever was sent before: danger, and the way out.
 _ALWAYS_HEARD: Final = frozenset({"safe", "out_there", "forget"})
 _MEGABYTE: Final = 1_000_000
@@ -31,7 +31,7 @@ def message_refused(turn: Turn, text: str = "") -> bool:
     question = turn.context.conversation.question
     if question is not None and question.name in _ALWAYS_HEARD:
         return False
-    if commands.command_of(text) in _ALWAYS_READ:
+    if command_of(text) in _ALWAYS_READ:
         return False
     most = turn.context.terms.messages_a_minute
     at = min(turn.origin.sent_at, turn.now)

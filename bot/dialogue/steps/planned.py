@@ -7,6 +7,7 @@ from dataclasses import replace
 from typing import Final
 
 from bot.dialogue import reckoning, solving
+from bot.dialogue.aims import aim_of
 from bot.dialogue.compose import Role
 from bot.dialogue.context import GivenSettings
 from bot.dialogue.facts import Facts, Symptom
@@ -17,7 +18,7 @@ from bot.dialogue.turn import Turn
 from core.adjust import Price, plan
 from core.exposure import Settings
 from core.series import Mark, f_number_marks, iso_marks, nearest, time_marks
-from core.water import AIM, look_of
+from core.water import look_of
 
 #: A time that the person's eye calls too long is at least halved twice (own rule: one halving of
 #: the streaks is barely seen).
@@ -41,12 +42,12 @@ def times_for(turn: Turn, exposure: set[Symptom], settings: Settings) -> tuple[f
     white = Symptom.JUST_WHITE in exposure and flow.share(settings.shutter_s) > BANDS_TOP
     if Symptom.NO_TEXTURE in exposure or white:
         eye_s = settings.shutter_s / 2**EYE_STOPS
-        inside_s = flow.time_for(AIM[look] * WELL_INSIDE)
+        inside_s = flow.time_for(aim_of(turn, look) * WELL_INSIDE)
         longest_s = min(longest_s, inside_s if inside_s < settings.shutter_s else eye_s)
         return min(shortest_s, longest_s), longest_s
     if Symptom.TOO_FROZEN in exposure:
         eye_s = settings.shutter_s * 2**EYE_STOPS
-        inside_s = flow.time_for(AIM[look] / WELL_INSIDE**2)  # light is what is short here
+        inside_s = flow.time_for(aim_of(turn, look) / WELL_INSIDE**2)  # light is what is short here
         shortest_s = max(shortest_s, inside_s if inside_s > settings.shutter_s else eye_s)
         return shortest_s, max(shortest_s, longest_s)
     if look_of(flow.share(settings.shutter_s)) is not look and not exposure and not facts.look:

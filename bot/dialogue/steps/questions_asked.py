@@ -7,6 +7,7 @@ from collections.abc import Callable
 from typing import Final
 
 from bot.dialogue import reckoning
+from bot.dialogue.aims import aim_of
 from bot.dialogue.compose import Role
 from bot.dialogue.facts import Units
 from bot.dialogue.reading import read
@@ -17,7 +18,7 @@ from bot.dialogue.turn import Turn
 from core.camera import POLARISER_STOPS
 from core.light import LIGHTS, metered_level
 from core.series import f_number_label, iso_label, nearest, shutter_label, time_marks
-from core.water import AIM, Look
+from core.water import Look
 
 #: The longest time that is held braced [s] (common practice: 1/15).
 _BRACED_S: Final = 2**-4
@@ -129,7 +130,7 @@ def _time(turn: Turn, clause: str) -> None:
     shortest_s, longest_s = now.flow.times(look)
     marks = time_marks(dial)
     shortest_s = max(shortest_s, now.camera.shortest_s)
-    begin_s = min(max(now.flow.time_for(AIM[look]), shortest_s), now.camera.longest_s)
+    begin_s = min(max(now.flow.time_for(aim_of(turn, look)), shortest_s), now.camera.longest_s)
     long = longest_s > now.camera.longest_s
     turn.say(
         Role.SETTINGS,

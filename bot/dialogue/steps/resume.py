@@ -7,21 +7,26 @@ from typing import Final
 
 from bot.dialogue.compose import Role
 from bot.dialogue.questions import QUESTIONS
+from bot.dialogue.reading.command_words import command_of
+from bot.dialogue.reading.frame_words import wished
 from bot.dialogue.replies import chosen
-from bot.dialogue.steps import arrive, commands, repeat
+from bot.dialogue.steps import arrive, repeat
 from bot.dialogue.texts import TEXTS
 from bot.dialogue.turn import Turn
 
 #: A walk that was silent for longer is asked about: go on or new? (own rule: a night).
 STALE_WALK: Final = timedelta(hours=8)
-#: Words that are answered after a night without asking whether the walk goes on.
-_AT_ANY_HOUR: Final = frozenset({"forget", "help", "stop", "kit"})
+#: Words that are answered after a night without asking whether the walk goes on; what is asked of
+#: frames is too: that is done at home.
+_AT_ANY_HOUR: Final = frozenset(
+    {"forget", "help", "stop", "cancel", "kit", "keep", "my_look", "reset_look"}
+)
 
 
 def text_to_answer(turn: Turn, text: str) -> str | None:
     """The words to go on with: those that came, or those that waited; None when answered here."""
-    command = commands.command_of(text)
-    if command in _AT_ANY_HOUR:
+    command = command_of(text)
+    if command in _AT_ANY_HOUR or _is_of_frames(text):
         return text
     question = turn.context.conversation.question
     if question is not None and question.name == "resume":
@@ -34,6 +39,11 @@ def text_to_answer(turn: Turn, text: str) -> str | None:
     turn.change_conversation(held_text=text, held_seen=turn.seen)
     _ask(turn)
     return None
+
+
+def _is_of_frames(text: str) -> bool:
+    wish = wished(text)
+    return wish is not None and wish.what != "direction"
 
 
 def _silent_for_a_night(turn: Turn) -> bool:
@@ -63,7 +73,7 @@ def _resumed(turn: Turn, text: str, command: str | None) -> str | None:
         arrive.start(turn)
         return None
     turn.resume_question()
-    if waiting is None or commands.command_of(waiting) is not None:
+    if waiting is None or command_of(waiting) is not None:
         repeat.put_again(turn)
         return None
     turn.seen = held_seen or turn.seen

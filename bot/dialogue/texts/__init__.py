@@ -14,7 +14,9 @@ from bot.dialogue.texts.levers import LEVERS
 from bot.dialogue.texts.privacy import PRIVACY
 from bot.dialogue.texts.reasons import REASONS
 from bot.dialogue.texts.safety import SAFETY
+from bot.dialogue.texts.seen import SEEN
 from bot.dialogue.texts.spoken import domain_key, domain_values, known
+from bot.dialogue.texts.together import TOGETHER
 from bot.dialogue.texts.walk import WALK
 
 #: All texts by their keys; `{name}` is filled in, code spans stand in backticks.
@@ -28,6 +30,8 @@ TEXTS: Final[dict[str, str]] = {
     **PRIVACY,
     **REASONS,
     **SAFETY,
+    **SEEN,
+    **TOGETHER,
 }
 
 __all__ = ["COMMAND_WORDS", "TEXTS", "domain_key", "domain_values", "known", "measures"]

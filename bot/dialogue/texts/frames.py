@@ -20,7 +20,14 @@ FRAMES: Final[dict[str, str]] = {
     "ask.area": "Is {letter} water or sky?",
     "ask.area.water": "water",
     "ask.area.sky": "sky",
-    "frame.room": "Nothing lost; about {stops} of room to the right, from a JPEG.",
+    "frame.room": "About {stops} of room to the right, from a JPEG.",
+    "raw.room": "The raw has {stops} of room to the right; {channel} ends first.",
+    "raw.room_stated": (
+        "By its stated white the raw has {stops} of room to the right; {channel} ends first."
+    ),
+    "raw.preview_over": "Your camera's own warning overstates by about {stops}.",
+    "raw.counted_on": "Counted for your raw: your camera's pictures clip about {stops} early.",
+    "raw.holds": "Lost in the picture, but the raw should hold it.",
     "frame.resized": "A small copy: tiny sparkle is lost in it and shares read low.",
     "frame.no_metadata": "No camera data in the file: I take your last settings.",
     "frame.from_phone": "A phone took this picture, but your kit has a camera.",
@@ -72,6 +79,8 @@ FRAMES: Final[dict[str, str]] = {
     "line.clipped": "clipped: {share} of the frame (red {red}, green {green}, blue {blue})",
     "line.area": "{letter}: {kind}, {position}, {share}, {channels}",
     "line.room": "room to the right: about {stops}",
+    "line.raw_room": "room to the right, by the sensor: red {red}, green {green}, blue {blue}",
+    "line.preview_over": "the embedded preview clips {stops} early",
     "line.step": "next frame: {stops} darker",
     "line.no_room": "how far to move can't be said",
     "line.settings": "settings: {settings}",
@@ -180,6 +189,7 @@ def frame_lines(report: FrameReport) -> list[str]:
             **{name: measures.percent(by.get(name, 0.0)) for name in ("red", "green", "blue")},
         ),
         *(FRAMES["line.area"].format(**area_values(area)) for area in report.clipping.areas),
+        *_raw_lines(report),
         _room_line(report),
         FRAMES[f"advice.{report.advice.value}"],
     ]
@@ -207,6 +217,17 @@ def _settings_line(report: FrameReport) -> str:
     if not told:
         return FRAMES["line.no_settings"]
     return FRAMES["line.settings"].format(settings=", ".join(told))
+
+
+def _raw_lines(report: FrameReport) -> list[str]:
+    if report.raw is None:
+        return []
+    room = {colour: measures.stops(stops) for colour, stops in report.raw.room_stops.items()}
+    lines = [FRAMES["line.raw_room"].format(**room)]
+    if report.raw.preview_over_stops is not None:
+        stops = measures.stops(report.raw.preview_over_stops)
+        lines.append(FRAMES["line.preview_over"].format(stops=stops))
+    return lines
 
 
 def _room_line(report: FrameReport) -> str:

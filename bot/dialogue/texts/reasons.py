@@ -45,5 +45,9 @@ REASONS: Final[dict[str, str]] = {
         "{share} of the frame has a channel at its end. From a JPEG that is about; "
         "how far over can't be known."
     ),
+    "why.raw": (
+        "Room by channel, from the sensor's own data: red {red_room}, green {green_room}, blue "
+        "{blue_room}; clipped: red {red_clipped}, green {green_clipped}, blue {blue_clipped}."
+    ),
     "why.better_time": "At {time} the white holds and strands show; dark is lifted at home.",
 }

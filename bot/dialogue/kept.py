@@ -1,0 +1,60 @@
+"""What stays of measured frames, and of what the person said about them; frozen and storable."""
+
+from __future__ import annotations
+
+from datetime import datetime
+from typing import Final, Literal, TypeAlias
+
+from pydantic import AwareDatetime, BaseModel, ConfigDict
+
+from bot.dialogue.events import MeasuredKind
+from core.frame.findings import BorderFinding
+
+#: Answers about borders that are kept of one person, newest last (own rule).
+MOST_BORDER_ANSWERS: Final = 200
+
+#: Meant to be there, not meant to be there, nothing there.
+BorderSaid: TypeAlias = Literal["yes", "no", "none"]
+
+
+class _Kept(BaseModel):
+    model_config = ConfigDict(frozen=True, extra="ignore")
+
+
+class Measured(_Kept):
+    """What is kept of a measured frame, to find those of one view and to measure it again."""
+
+    shutter_s: float | None = None
+    f_number: float | None = None
+    iso: float | None = None
+    focal_mm: float | None = None
+    width: int
+    height: int
+    #: The camera's own stamp, without a zone; None where the file has none.
+    stamped_at: datetime | None = None
+    sent_at: AwareDatetime
+    #: Where the person said that the water is (A1 to D4), and along which axis it flows [deg,
+    #: anticlockwise from the horizontal].
+    water_cells: tuple[str, ...] = ()
+    axis_deg: float | None = None
+    #: The person kept it, and it has taught their look.
+    kept: bool = False
+
+
+class Together(_Kept):
+    """What was asked of frames last: to be corrected, or ended while it is under way."""
+
+    what: MeasuredKind
+    frames: tuple[str, ...]
+    times_s: tuple[float, ...] = ()
+    asked_at: AwareDatetime
+    pending: bool = True
+
+
+class BorderAnswer(_Kept):
+    """What the person said of one thing at a border, with its numbers as they were measured."""
+
+    finding: BorderFinding
+    said: BorderSaid
+    at: AwareDatetime
+    frame_event_id: str = ""

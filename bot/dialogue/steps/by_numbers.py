@@ -1,0 +1,43 @@
+"""The water in the frame by the person's own numbers alone, where nothing had to be assumed."""
+
+from __future__ import annotations
+
+import math
+from typing import Final
+
+from bot.dialogue import reckoning
+from bot.dialogue.facts import Facts
+from bot.dialogue.reckoning import Assumed, Flowing
+from core import water
+
+#: Without these told the share is not by the person's numbers.
+_NEEDED: Final = frozenset({"full_frame", "focal", "distance", "height", "stream_speed"})
+#: How far the speed may be off, as a factor, by how it was found (own rules: a timed leaf by the
+#: stopwatch, the mean of a fall by its drag, a chute by its depth).
+_OFF_BY: Final = {"leaf": 1.1, "mean_fall": 1.25, "chute": 1.4}
+
+
+def flow_told(facts: Facts) -> Flowing | None:
+    """The water as the frame sees it, by what was told; None where something is missing."""
+    assumed = Assumed()
+    flow = reckoning.flowing_or_usual(facts, reckoning.focal_of(facts), assumed)
+    return None if _NEEDED & set(assumed.keys) else flow
+
+
+def share_told(facts: Facts, shutter_s: float | None) -> float | None:
+    """The share that the water crosses in a time, by what was told."""
+    flow = flow_told(facts)
+    return None if flow is None or shutter_s is None else flow.share(shutter_s)
+
+
+def share_per_s(facts: Facts) -> tuple[float, float] | None:
+    """How far the water runs in a second over the frame's side [1/s], least and most."""
+    flow = flow_told(facts)
+    if flow is None:
+        return None
+    middle = flow.share(1.0)
+    off_by = _OFF_BY.get(flow.how)
+    if off_by is None:
+        low, high = water.foot_speed_range_mps(facts.fall_height_m or 1.0)
+        off_by = math.sqrt(high / low)
+    return middle / off_by, middle * off_by

@@ -1,0 +1,85 @@
+"""The look of a frame's water: by the person's numbers, else by the picture alone, or in doubt."""
+
+from __future__ import annotations
+
+from typing import Final
+
+from bot.dialogue.compose import Role
+from bot.dialogue.steps import repeat
+from bot.dialogue.steps.by_numbers import share_told
+from bot.dialogue.texts import TEXTS, measures
+from bot.dialogue.turn import Turn
+from core.frame.findings import LookSeen
+from core.frame.report import FrameReport
+from core.water import Look, look_of
+
+#: A share by the numbers that lies outside the picture's bounds by more than this factor is worth
+#: a question (own rule: one stop of time).
+_FAR: Final = 2.0
+
+
+def line(turn: Turn, report: FrameReport) -> tuple[str, dict[str, str]] | None:
+    """What is known of the look, and from what: key and values; None where nothing is."""
+    share, seen = _told(turn, report), report.look
+    if share is not None:
+        agrees = seen is not None and look_of(share) in {seen.look, seen.neighbour}
+        key = "seen.look.both" if agrees else "seen.look.numbers"
+        return key, {"look": _word(look_of(share)), "share": measures.percent(share)}
+    if seen is None:
+        return None
+    if seen.doubt is not None:
+        return f"seen.look.{seen.doubt.value.replace(' ', '_')}", {}
+    if seen.look is None:
+        return None
+    if seen.neighbour is None:
+        return "seen.look.picture", {"look": _word(seen.look)}
+    return "seen.look.or", {"look": _word(seen.look), "neighbour": _word(seen.neighbour)}
+
+
+def _word(look: Look) -> str:
+    return TEXTS[f"look.{look.value}"]
+
+
+def _told(turn: Turn, report: FrameReport) -> float | None:
+    """The share of this frame by the person's numbers."""
+    return share_told(turn.facts, report.metadata.settings.shutter_s)
+
+
+def again(turn: Turn, report: FrameReport) -> None:
+    """After a frame was measured again: what is known of its look now."""
+    said = line(turn, report) or ("seen.look.wide", {})
+    turn.say(Role.SETTINGS, said[0], **said[1])
+    if not ask_odds(turn, report) and repeat.standing(turn) is not None:
+        repeat.put_again(turn)
+
+
+def ask_odds(turn: Turn, report: FrameReport) -> bool:
+    """Ask when numbers and picture disagree, once on a walk; whether it was asked."""
+    share, seen = _told(turn, report), report.look
+    if share is None or seen is None or seen.look is None or not would_ask(turn, report):
+        return False
+    turn.ask("look_odds", told=_word(look_of(share)), seen=_word(seen.look))
+    return True
+
+
+def would_ask(turn: Turn, report: FrameReport) -> bool:
+    """Whether numbers and picture disagree, and nobody was asked about it on this walk."""
+    share, seen = _told(turn, report), report.look
+    if share is None or seen is None or turn.asked_before("look_odds"):
+        return False
+    return _far(share, seen)
+
+
+def _far(share: float, seen: LookSeen) -> bool:
+    low, high = seen.share_low or 0.0, seen.share_high or 1.0
+    outside = share < low / _FAR or share > high * _FAR
+    other = look_of(share) not in {seen.look, seen.neighbour}
+    return seen.look is not None and outside and other
+
+
+def answer_odds(turn: Turn, value: str) -> None:
+    """What the person sees decides; the numbers are theirs to correct."""
+    turn.resume_question()
+    turn.say(Role.SETTINGS, f"look_odds.{value}")
+    if repeat.standing(turn) is not None:
+        repeat.put_again(turn)

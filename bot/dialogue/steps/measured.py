@@ -1,0 +1,118 @@
+"""Results of frames measured together or again: said, with their pictures behind them."""
+
+from __future__ import annotations
+
+from dataclasses import replace
+from typing import Final
+
+from bot.dialogue.actions import Say
+from bot.dialogue.compose import Role
+from bot.dialogue.events import FramesMeasured, NamedPicture
+from bot.dialogue.steps import compared, drawn, frames, look_said, measuring, repeat
+from bot.dialogue.texts import TEXTS, measures
+from bot.dialogue.texts import frames as frame_texts
+from bot.dialogue.turn import Turn
+from core.frame.findings import WaterArea
+from core.frame.report import FrameReport
+
+_NO_RESULT: Final = "fault.crashed"
+
+
+def came(turn: Turn, event: FramesMeasured) -> None:
+    """Say what was found; a result of frames that were withdrawn meanwhile says nothing."""
+    conversation = turn.context.conversation
+    if not set(event.frame_event_ids) <= set(conversation.frames):
+        return
+    _no_longer_awaited(turn, event)
+    if event.fault is not None:
+        key = frame_texts.fault_key(event.fault, event.fault_numbers)
+        turn.say(Role.SETTINGS, key, **frame_texts.fault_values(event.fault_numbers))
+    else:
+        _say(turn, event)
+        _show(turn, event)
+    if event.left_out and event.fault is None:
+        turn.say(Role.ASSUMPTION, "together.left_out", number=str(len(event.left_out)))
+    if repeat.standing(turn) is not None and not turn.question_put:
+        repeat.put_again(turn)
+
+
+def _no_longer_awaited(turn: Turn, event: FramesMeasured) -> None:
+    together = turn.context.conversation.together
+    if together is not None and together.what == event.what:
+        turn.change_conversation(together=together.model_copy(update={"pending": False}))
+
+
+def _say(turn: Turn, event: FramesMeasured) -> None:
+    found = event.comparison
+    if event.what == "grid":
+        _grid(turn, event.report)
+    elif event.what == "recheck" and event.report is not None:
+        _rechecked(turn, event.frame_event_ids, event.report)
+    elif found is not None and found.average is not None:
+        drawn.average(turn, found.average)
+    elif found is not None and found.illustration is not None:
+        drawn.illustration(turn, found.illustration)
+    elif found is not None:
+        compared.say(turn, found)
+    else:
+        turn.say(Role.SETTINGS, _NO_RESULT)
+
+
+# where the water is
+
+
+def _grid(turn: Turn, report: FrameReport | None) -> None:
+    """The cells, and those in which the water seems to be."""
+    water = report.water if report is not None else None
+    if water is None:
+        turn.say(Role.SETTINGS, "water.none_found")
+        return
+    turn.change_conversation(report=report)
+    turn.say(Role.SETTINGS, "water.proposed", cells=_cells(water))
+    turn.ask("water_cells")
+
+
+def _cells(water: WaterArea) -> str:
+    return measures.listing(list(water.cells), TEXTS["and"])
+
+
+def answer_cells(turn: Turn, value: str) -> None:
+    """Whether the proposed cells hold the water; then the frame is measured again with them."""
+    turn.resume_question()
+    report = turn.context.conversation.report
+    if value == "no" or report is None or report.water is None:
+        turn.say(Role.SETTINGS, "water.name_them")
+        return
+    measuring.place_water(turn, report.water.cells)
+
+
+def _rechecked(turn: Turn, names: tuple[str, ...], report: FrameReport) -> None:
+    """A frame measured again, with the water where the person said that it is."""
+    for name in names:
+        frames.note_measured(turn, name, report)
+    before = turn.context.conversation.report
+    if before is not None:  # what the person's raws have taught of this camera stays
+        report = replace(report, preview_over_stops=before.preview_over_stops)
+    turn.change_conversation(report=report)
+    look_said.again(turn, report)
+
+
+# pictures
+
+
+def _show(turn: Turn, event: FramesMeasured) -> None:
+    """The pictures go after the answer, each with a caption of its own."""
+    letters = [chr(ord("A") + place) for place in range(len(event.frame_event_ids))]
+    for picture in event.pictures:
+        turn.do(_captioned(picture, letters))
+
+
+def _captioned(picture: NamedPicture, letters: list[str]) -> Say:
+    key = f"caption.together.{picture.shows}"
+    if key not in TEXTS:
+        key = "caption.together.marked"
+    caption = TEXTS[key]
+    shown = letters if picture.frame is None else letters[picture.frame : picture.frame + 1]
+    frames_named = measures.listing(shown, TEXTS["and"])
+    alt = TEXTS["alt.together"].format(what=caption, frames=frames_named)
+    return Say(body=caption, keys=(key,), picture=picture.name, alt=alt)
