@@ -5,12 +5,14 @@ from __future__ import annotations
 import cv2
 import numpy as np
 import pytest
+from skimage.metrics import structural_similarity
 from skimage.registration import phase_cross_correlation
 
 from core.frame.align import Alignment, align
 from core.frame.comparison import Misfit
+from core.frame.laid import lay
 from core.frame.working import working_copy
-from tests.core.several_frames import Hand, Matrix, Pixels, held, rendered
+from tests.core.several_frames import Hand, Matrix, Pixels, frame, held, rendered
 
 SIZE = {"width": 480, "height": 720}
 
@@ -126,6 +128,34 @@ def test_bars_without_corners_lie() -> None:
 def test_other_bars_are_another_view() -> None:
     """Bars without corners that run the other way share nothing with the first."""
     bars = np.repeat((90 + 50 * np.sin(np.arange(600) / 9))[None, :, None], 600, axis=0)
-    frame = np.repeat(bars, 3, axis=2).astype(np.uint8)
-    turned = np.ascontiguousarray(frame.transpose(1, 0, 2))
-    assert align(working_copy(frame), working_copy(turned)) is Misfit.OTHER_VIEW
+    waves = np.repeat(bars, 3, axis=2).astype(np.uint8)
+    turned = np.ascontiguousarray(waves.transpose(1, 0, 2))
+    assert align(working_copy(waves), working_copy(turned)) is Misfit.OTHER_VIEW
+
+
+def test_there_and_back_is_nowhere() -> None:
+    """The alignment of the swapped pair is the inverse, within a fifth of a pixel."""
+    first = working_copy(held(rendered(1 / 250, 3, **SIZE), Hand()))
+    second = working_copy(held(rendered(1 / 4, 3, moment=1, **SIZE), Hand(5, -4, 0.5)))
+    there, back = align(first, second), align(second, first)
+    assert isinstance(there, Alignment)
+    assert isinstance(back, Alignment)
+    shape = first.pixels.shape
+    round_trip = back.between(shape, shape) @ there.between(shape, shape)
+    corners = np.array([[0, 0, 1], [440, 0, 1], [0, 660, 1], [440, 660, 1]], np.float64)
+    returned = corners @ (round_trip / round_trip[2, 2]).T
+    assert np.abs(returned[:, :2] / returned[:, 2:] - corners[:, :2]).max() < 0.2
+
+
+def test_laid_rock_is_alike_by_structural_similarity() -> None:
+    """The rock of a moved frame, laid back, is the first's by scikit-image's SSIM; before, not."""
+    first = held(rendered(1 / 250, 3, **SIZE), Hand())
+    second = held(rendered(1 / 4, 3, moment=1, **SIZE), Hand(9, 6, 0.8))
+    laid = lay([frame(first), frame(second)]).shown[1]
+    rock = (slice(80, 420), slice(12, 140))
+    alike = [
+        structural_similarity(first[rock], other[rock], channel_axis=2)  # type: ignore[no-untyped-call]
+        for other in (laid, second)
+    ]
+    assert alike[0] > 0.9
+    assert alike[1] < 0.6
