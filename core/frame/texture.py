@@ -32,8 +32,9 @@ MOST_CLIPPED: Final = 0.17
 LEAST_EDGES: Final = 1.45
 #: A look and its neighbour are named when they are right together at least so likely. Own rule,
 #: set on frames of the training's kind that it has not seen.
-LEAST_SURE: Final = 0.75
-#: A look stands alone from this likelihood on. Own rule.
+LEAST_SURE: Final = 0.77
+#: A look stands alone from this likelihood on; frozen never does, since its streaks are no longer
+#: than the lens's own blur in the working copy. Own rule.
 _ALONE: Final = 0.93
 #: Smooth looks are not named while a sharp one is likelier than this. Own rule.
 _MOST_SHARP: Final = 0.08
@@ -124,10 +125,11 @@ def verdict(lengths: Lengths, side_px: float) -> LookSeen:
     sharp = lengths.below(band_of(Look.CRISP)[1] * side_px)
     if pairs[best] < LEAST_SURE or (smooth and sharp > _MOST_SHARP):
         return LookSeen(doubt=Doubt.WIDE)
+    alone = likely[first] >= _ALONE and looks[first] is not Look.FROZEN
     rest = (1 - _INTERVAL) / 2
     return LookSeen(
         look=looks[first],
-        neighbour=None if likely[first] >= _ALONE else looks[second],
+        neighbour=None if alone else looks[second],
         share_low=min(lengths.quantile(rest) / side_px, 1.0),
         share_high=min(lengths.quantile(1 - rest) / side_px, 1.0),
     )

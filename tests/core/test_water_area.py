@@ -17,6 +17,7 @@ from core.frame.water_area import (
     water_pixels,
 )
 from core.frame.working import WorkingCopy
+from tests.scenes.noise import Field
 from tests.scenes.waterfall import Plan, compose, take
 from tests.training.frames import stones
 from tests.training.pictures import light_of
@@ -113,6 +114,13 @@ def test_a_fall_is_proposed() -> None:
     assert not found.by_person
 
 
+def fog() -> Field:
+    """Grey that is not much lighter than what it hides."""
+    light = np.full((400, 600), 0.2, np.float32)
+    light[150:350, 150:450] = 0.3
+    return light
+
+
 def sky_over_stones(top: float) -> Pixels:
     rng = np.random.default_rng(2)
     light = stones((400, 600), rng)
@@ -128,11 +136,12 @@ def sky_over_stones(top: float) -> Pixels:
         sky_over_stones(0.8),
         Lens().file_of(stones((400, 600), np.random.default_rng(3)), np.random.default_rng(3)),
         Lens().file_of(light_of("flower.jpg"), np.random.default_rng(4)),
+        Lens().file_of(fog(), np.random.default_rng(5)),
     ],
-    ids=["wall", "night", "sky", "stones", "flower"],
+    ids=["wall", "night", "sky", "stones", "flower", "fog"],
 )
 def test_what_is_no_water_is_not_proposed(pixels: Pixels) -> None:
-    """An even wall (which a defocus makes of any), sky, stones and a flower are no water."""
+    """An even wall (which a defocus makes of any), sky, stones, a flower and fog are no water."""
     assert propose_water(WorkingCopy(pixels, 1.0)) is None
 
 

@@ -29,8 +29,8 @@ from tests.training.pictures import HELD_OUT, light_of
 from tests.training.texture import drawn_length
 
 #: How many frames of each kind are drawn, and falls for the formula.
-_FRAMES = 30
-_SPOILED = 10
+_FRAMES = 24
+_SPOILED = 8
 _FALLS = 40
 #: Diameters of defocus and lengths of shake [px of the working copy].
 _DEFOCUS_PX = (6.0, 20.0)
@@ -50,9 +50,9 @@ class Photograph:
 
 
 #: The folder's own notes on these pictures give the looks ("silky", "short exposure, 1/500 s",
-#: "slightly blurred"); the cells are by eye.
+#: "slightly blurred"); the cells are by eye, and leave out the words that are printed on the first.
 PHOTOGRAPHS: Final = (
-    Photograph("Landscape_1.jpg", ("C3", "D3"), (Look.SILKY, Look.MISTY)),
+    Photograph("Landscape_1.jpg", ("C3",), (Look.SILKY, Look.MISTY)),
     Photograph("kodim13.png", ("D2", "D3"), (Look.FROZEN, Look.CRISP)),
     Photograph("Sony_DCR-PC110.jpg", ("C3", "D2", "D3"), (Look.FROZEN, Look.CRISP)),
     Photograph("life_by_Aitzol_Berasategi.jpg", ("B3",), (Look.CRISP, Look.TEXTURED)),

@@ -10,12 +10,14 @@ import numpy as np
 
 from core.frame.water_area import COLUMNS, ROWS
 from tests.scenes.lens import blurred
-from tests.scenes.noise import Field, facets, fractal
+from tests.scenes.noise import Field, fractal
 from tests.training.streaks import Lens, Pixels, Streaks, rendered, shifted
 
 #: Sides of the working copy of a frame of 3 : 2 [px].
 LONG_PX: Final = 1600
 SHORT_PX: Final = 1067
+#: Pixels of the frame for each of its stones.
+_STONE_PIXELS: Final = 500
 
 
 @dataclass(frozen=True)
@@ -100,12 +102,20 @@ def side_px(shape: tuple[int, int], axis_deg: float) -> int:
 
 
 def stones(shape: tuple[int, int], rng: np.random.Generator) -> Field:
-    """Wet stones, large ones of small ones, with cracks and sharp edges; linear light, dark."""
-    large, crack = facets(rng, shape, (shape[0] / 9, shape[1] / 9))
-    small, _ = facets(rng, shape, (30, 30))
+    """Wet stones of all sizes, grained, with the edges that sharp stones have; linear light."""
+    light = np.full(shape, 0.03, np.float32)
+    count = shape[0] * shape[1] // _STONE_PIXELS
+    sides = 2.0 + 0.5 * min(shape) / 12 * rng.pareto(2.0, (count, 1)).clip(0, 4) * rng.uniform(
+        0.4, 1, (count, 2)
+    )
+    # The large ones lie below the small ones.
+    for high, wide in sides[np.argsort(-sides.sum(axis=1))]:
+        middle = int(rng.integers(shape[1])), int(rng.integers(shape[0]))
+        level = float(0.07 * np.exp(rng.normal(0, 0.6)))
+        size = max(1, round(wide)), max(1, round(high))
+        cv2.ellipse(light, middle, size, float(rng.uniform(0, 180)), 0, 360, level, -1)
     grain = fractal(rng, shape, (shape[0] / 12, shape[1] / 12), 8, 0.8)
-    light = 0.07 * np.exp(0.5 * large + 0.45 * small + 0.4 * grain) * (1 - 0.7 * crack)
-    return np.asarray(light, np.float32)
+    return np.asarray(light * np.exp(0.3 * grain), np.float32)
 
 
 def _shape(rng: np.random.Generator) -> tuple[int, int]:
