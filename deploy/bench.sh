@@ -6,6 +6,7 @@ set -eu
 export PYTHONPATH="$root"
 
 "$python" deploy/bench_frame.py
+"$python" deploy/bench_evening.py
 "$python" deploy/bench_start.py
 "$python" deploy/bench_answers.py
 exec "$python" deploy/bench_burst.py
