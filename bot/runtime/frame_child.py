@@ -53,9 +53,14 @@ def checked(data: bytes, order: Order) -> tuple[FrameReport, NDArray[np.uint8]]:
     Raises:
         UnreadableFrameError: it is no picture that can be measured.
     """
-    limits = order.limits
+    limits, options = order.limits, order.options
     return check_frame(
-        data, order.options.camera_pixels, max_pixels=limits.pixels, max_bytes=limits.file_bytes
+        data,
+        options.camera_pixels,
+        max_pixels=limits.pixels,
+        max_bytes=limits.file_bytes,
+        water_cells=options.water_cells or None,
+        axis_deg=options.axis_deg,
     )
 
 

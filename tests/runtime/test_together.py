@@ -21,6 +21,7 @@ from bot.runtime.orders import ORDERS, PIXELS, FrameLimits, Order, Pixels, wishe
 from bot.runtime.outcomes import Outcome
 from core.errors import FrameFault
 from core.frame.check import check_frame
+from core.frame.findings import WaterArea
 from core.frame.laid import MOST, MOST_AVERAGED
 from core.water import Look
 from tests.runtime.together_targets import put
@@ -97,6 +98,19 @@ async def test_one_frame_again(server: FrameServer, what: MeasuredKind) -> None:
     assert shown <= {"recheck": {"marked"}, "grid": {"grid"}, "illustrate": {"illustration"}}[what]
     assert (outcome.comparison is not None) == (what == "illustrate")
     assert outcome.read == (0,)
+
+
+async def test_where_the_water_is_said_to_be_is_where_it_is_looked_for(
+    server: FrameServer,
+) -> None:
+    """Cells and axis that the person named reach the measuring, of one frame and of several."""
+    options = MeasureOptions(water_cells=("B2", "C2"), axis_deg=80.0)
+    outcome = await server.measure("recheck", [view()], options)
+    assert outcome.report is not None
+    assert outcome.report.water == WaterArea(("B2", "C2"), 80.0, by_person=True)
+    outcome = await server.measure("compare", [view(), view(shift=4)], options)
+    assert outcome.comparison is not None
+    assert outcome.comparison.water_cells == ("B2", "C2")
 
 
 async def test_nothing_can_be_put_together(server: FrameServer) -> None:
