@@ -76,8 +76,6 @@ class CheckFrame(_Frozen):
     #: from the horizontal, anticlockwise [deg]. Without either it is looked for.
     water_cells: tuple[Cell, ...] = ()
     axis_deg: float | None = None
-    #: By how much previews of this camera overstate what is clipped [stops], once learned.
-    preview_over_stops: float | None = None
 
 
 class FrameRef(_Frozen):
@@ -103,7 +101,6 @@ class MeasureOptions(_Frozen):
     share_per_s: tuple[float, float] | None = None
     leaf: int | None = None
     camera_pixels: tuple[int, int] | None = None
-    preview_over_stops: float | None = None
 
 
 class MeasureFrames(_Frozen):
