@@ -218,9 +218,11 @@ def _joined(parts: Field) -> tuple[str, ...]:
 
 
 def _axis(work: WorkingCopy, cells: tuple[str, ...]) -> float | None:
-    inside = mask_of(cells, work.luminance.shape)
-    inside = water_pixels(work.luminance, inside, min(inside.shape))
-    rows, columns = np.nonzero(inside)
-    box = (slice(rows.min(), rows.max() + 1), slice(columns.min(), columns.max() + 1))
-    flow = flow_of(np.sqrt(work.luminance[box]), inside[box])
+    """Axis of the flow in the cells, at half the size of the working copy."""
+    half = cv2.resize(work.luminance, None, fx=0.5, fy=0.5, interpolation=cv2.INTER_AREA)
+    luminance = np.asarray(half, np.float32)
+    inside = water_pixels(luminance, mask_of(cells, luminance.shape), min(luminance.shape))
+    rows, columns = np.flatnonzero(inside.any(axis=1)), np.flatnonzero(inside.any(axis=0))
+    box = (slice(rows[0], rows[-1] + 1), slice(columns[0], columns[-1] + 1))
+    flow = flow_of(np.sqrt(luminance[box]), inside[box])
     return round(flow.axis_deg, 1) if flow.coherence >= _LEAST_COHERENCE else None
