@@ -36,6 +36,10 @@ _PRELOAD: Final = [
     "bot.runtime.frame_warm_up",
 ]
 
+#: How often a process is asked for again, and after which pauses [s] (own rule): a fork server
+#: that is being killed still takes calls for a moment.
+_RESTARTS_S: Final = (0.05, 0.5, 0.0)
+
 #: How one piece of work is done, in a thread.
 _Work = Callable[[Family], Outcome]
 
@@ -137,11 +141,14 @@ class FrameServer:
             return measure(family, files, order, self._tasks, tell)
 
         async with self._slots:
-            outcome = await self._try(work)
-            if outcome is None:  # the fork server was gone; whoever asks for a process restarts it
-                _LOG.warning("the fork server of frames is started anew")
+            for pause_s in _RESTARTS_S:
                 outcome = await self._try(work)
-        return outcome or Outcome(fault=FrameFault.CRASHED)
+                if outcome is not None:
+                    return outcome
+                # The fork server was gone; whoever asks for a process restarts it.
+                _LOG.warning("the fork server of frames is started anew")
+                await asyncio.sleep(pause_s)
+        return Outcome(fault=FrameFault.CRASHED)
 
     async def _try(self, work: _Work) -> Outcome | None:
         """The outcome of one piece of work; None when no process came to be."""

@@ -30,7 +30,7 @@ from bot.runtime.frames import FrameServer
 from bot.runtime.orders import ANSWERS, ORDERS, Answer, FrameLimits, Order, Shown
 from bot.runtime.outcomes import Outcome, Picture
 from core.errors import FrameFault, UnreadableFrameError
-from core.frame.report import AreaKind, SizeNote
+from core.frame.report import SizeNote
 from tests.runtime.frame_targets import do, refuse_confinement
 
 MEBIBYTE = 2**20
@@ -64,7 +64,7 @@ async def test_report_and_picture() -> None:
     assert outcome.fault is None
     assert outcome.report is not None
     assert outcome.report.size_note is SizeNote.RESIZED
-    assert outcome.report.clipping.areas[0].kind is AreaKind.WHITE_WATER
+    assert outcome.report.clipping.areas[0].share == pytest.approx(120 * 150 / 960_000, rel=0.05)
     assert outcome.picture is not None
     marked = Image.open(io.BytesIO(outcome.picture))
     assert not marked.getexif()
@@ -158,7 +158,7 @@ async def test_the_fork_server_is_started_anew(
 
 
 async def test_no_process_at_all(monkeypatch: pytest.MonkeyPatch) -> None:
-    """When no process comes to be, even at a second try, the file is not blamed on a decoder."""
+    """When no process comes to be, even at a third try, the file is not blamed on a decoder."""
     tries = []
 
     def nothing(*child: object) -> None:
@@ -167,7 +167,7 @@ async def test_no_process_at_all(monkeypatch: pytest.MonkeyPatch) -> None:
 
     monkeypatch.setattr(serving, "_forked", nothing)
     assert await FrameServer().check(picture()) == Outcome(fault=FrameFault.CRASHED)
-    assert len(tries) == 2
+    assert len(tries) == 3
 
 
 async def test_ending_does_not_wait_for_a_start(monkeypatch: pytest.MonkeyPatch) -> None:

@@ -182,8 +182,8 @@ async def test_after_a_stop_the_same_message_goes_on(world: World) -> None:
         await until(lambda: len(told(world)) == 3)
         checker.go_on()
         await runtime.drain()
-    assert [sent.body for sent in told(world)] == [progress_line(place, 3) for place in (1, 2, 3)]
-    assert [sent.replaces is None for sent in told(world)] == [True, False, False]
+    assert {sent.body for sent in told(world)} == {progress_line(place, 3) for place in (1, 2, 3)}
+    assert [sent.replaces is None for sent in told(world)].count(True) == 1
     assert len(world.server.redacted) == 1
     assert await left(world) == []
 
