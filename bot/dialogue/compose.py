@@ -16,6 +16,8 @@ from bot.dialogue.texts import TEXTS
 FIRST_LINE: Final = 160
 #: Two of them: what a cold person reads at the water (own rule).
 WHOLE: Final = 320
+#: Room for the line which names the light of the settings [characters].
+_LIGHT_LINE: Final = 32
 
 
 class Role(IntEnum):
@@ -110,6 +112,11 @@ def fit(parts: Sequence[Part], whole: int = WHOLE) -> tuple[list[Part], list[Par
         weakest = max(range(len(kept)), key=lambda n: (kept[n].role, n))
         left.insert(0, kept.pop(weakest))
     return kept, left
+
+
+def has_room(parts: Sequence[Part], more: Part) -> bool:
+    """Whether one more part fits, with room left for the line that names the light."""
+    return not fit([*parts, more], WHOLE - _LIGHT_LINE)[1]
 
 
 def _fits(parts: Sequence[Part], whole: int) -> bool:

@@ -5,6 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 
 from bot.dialogue import reckoning
+from bot.dialogue.by_numbers import rests_on_usual
 from bot.dialogue.context import GivenSettings
 from bot.dialogue.facts import Facts
 from bot.dialogue.reckoning import Assumed, Flowing
@@ -132,12 +133,13 @@ def settings_text(settings: Settings | GivenSettings, camera: Camera) -> str:
 
 
 def look_is(facts: Facts, shutter_s: float) -> str:
-    """The look that a time makes, with its share: `textured, water crosses 5 % of the frame`."""
-    flow = reckoning.flowing_or_usual(facts, reckoning.focal_of(facts), reckoning.Assumed())
+    """The look that a time makes, and by which numbers: the person's, or those of a usual fall."""
+    assumed = Assumed()
+    flow = reckoning.flowing_or_usual(facts, reckoning.focal_of(facts), assumed)
     share = flow.share(shutter_s)
-    return TEXTS["highlights.look_is"].format(
-        look=TEXTS[f"look.{look_of(share).value}"], share=measures.percent(share)
-    )
+    key = "highlights.look_is_usual" if rests_on_usual(assumed) else "highlights.look_is"
+    look = TEXTS[f"look.{look_of(share).value}"]
+    return TEXTS[key].format(look=look, share=measures.percent(share))
 
 
 def filters_text(solved: Solved) -> str:
@@ -156,8 +158,10 @@ def look_text(solved: Solved) -> str:
     """The look at the end of the plan: `; still textured, water crosses 5.3 % of the frame`."""
     shutter_s = solved.plan.settings.shutter_s
     before, after = solved.look(solved.situation.settings.shutter_s), solved.look(shutter_s)
-    key = "highlights.look" if before is after else "highlights.look_now"
+    now = "" if before is after else "_now"
+    usual = "_usual" if rests_on_usual(solved.assumed) else ""
     share = measures.percent(solved.flow.share(shutter_s))
+    key = f"highlights.look{now}{usual}"
     return TEXTS[key].format(look=TEXTS[f"look.{after.value}"], share=share)
 
 

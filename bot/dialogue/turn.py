@@ -2,11 +2,12 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from datetime import datetime, tzinfo
-from typing import Any, Final
+from typing import Any
 
 from bot.dialogue.actions import Action, Say
-from bot.dialogue.compose import WHOLE, Part, Role, fit, message, poll
+from bot.dialogue.compose import Part, Role, fit, has_room, message, poll
 from bot.dialogue.context import (
     HISTORY_LENGTH,
     KIT_SLOTS,
@@ -26,9 +27,6 @@ from bot.dialogue.facts import Facts, Units
 from bot.dialogue.lateness import Arrival, Seen
 from bot.dialogue.questions import QUESTIONS, Asked
 from bot.dialogue.states import State, Trigger, move
-
-#: Room that is left for the line which names the light of the settings [characters].
-_LIGHT_LINE: Final = 32
 
 
 class Turn:
@@ -238,6 +236,11 @@ class Turn:
         """Keep a line of reasoning for `why`."""
         self.notes.append(Note(key=key, values=values))
 
+    def reasons_first(self, parts: Sequence[Part]) -> None:
+        """Keep what an answer has no room for: `why` tells it before how that was reckoned."""
+        notes = [Note(key=part.key, values=dict(part.values)) for part in parts]
+        self.notes = [*notes, *self.notes]
+
     def do(self, action: Action) -> None:
         """Ask the runtime for something beside the answer."""
         self.actions.append(action)
@@ -255,8 +258,8 @@ class Turn:
         return self._question.name if self._question else ""
 
     def has_room_for(self, part: Part) -> bool:
-        """Whether a part fits beside what is said so far, and a line for the light besides."""
-        return not fit([*self.parts, part], WHOLE - _LIGHT_LINE)[1]
+        """Whether a part fits beside what is said so far."""
+        return has_room(self.parts, part)
 
     def keep_why(self) -> None:
         """The reasons of the answer before stay the ones that `why` tells."""
@@ -277,8 +280,7 @@ class Turn:
 
     def _messages(self) -> list[Say]:
         """The answer, and behind it its question as a poll for who wants to tap."""
-        name = self.question_name
-        polled = self._polled()
+        name, polled = self.question_name, self._polled()
         said = [part for part in self.parts if part is not polled]
         kept, left = fit(said) if said else ([], [])
         for part in left:

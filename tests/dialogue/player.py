@@ -13,7 +13,9 @@ without an option a poll's answer is taken back), `! untap` (the last tap is tak
 `! stamped STAMP NAME words` (a frame with the camera's stamp, as `2027-06-18T08:10+120` with its
 zone in minutes, or without), `! old_frame N STAMP NAME` (so too, sent N minutes ago),
 `! result_of K STAMP NAME` (the result of the K-th shared frame), `! unpainted` (a result without
-a picture), `! aside text` and `! aside_voice` (in a group room, to nobody in particular).
+a picture), `! found NAME` (the result of what was asked of frames last, from `made_results`),
+`! on K text` (a reply to the K-th shared frame), `! aside text` and `! aside_voice` (in a group
+room, to nobody in particular).
 `python -m tests.dialogue.player FILE…` plays the person's side again and writes what the bot
 says now; read the difference before you keep it.
 """
@@ -27,7 +29,7 @@ from datetime import UTC, datetime, timedelta
 from pathlib import Path
 from typing import Final
 
-from bot.dialogue.actions import Action, DrawCard, Say
+from bot.dialogue.actions import Action, DrawCard, MeasureFrames, Say
 from bot.dialogue.context import Context
 from bot.dialogue.engine import handle
 from bot.dialogue.events import (
@@ -42,113 +44,13 @@ from bot.dialogue.events import (
     TimerFired,
     Withdrawn,
 )
-from core.errors import FrameFault
-from core.frame.findings import RawExposure
-from core.frame.report import (
-    Advice,
-    AreaKind,
-    Box,
-    CameraSettings,
-    ClippedArea,
-    Clipping,
-    FrameMetadata,
-    FrameReport,
-    SizeNote,
-)
+from core.frame.report import FrameMetadata
+from tests.dialogue import made_results
+from tests.dialogue.made_frames import FAULTS, REPORTS, report
 
-_EIGHTH: Final = CameraSettings(1 / 8, 13.0, 100.0, 27.0)
+__all__ = ["FAULTS", "REPORTS", "START", "Player", "play", "report"]
+
 START: Final = datetime(2027, 6, 18, 12, 0, tzinfo=UTC)
-
-
-def report(
-    advice: Advice,
-    room_stops: float | None,
-    *areas: ClippedArea,
-    settings: CameraSettings = _EIGHTH,
-    from_phone: bool = False,
-    size_note: SizeNote = SizeNote.FULL,
-) -> FrameReport:
-    """A frame's report with made-up but possible numbers."""
-    share = sum(area.share for area in areas)
-    return FrameReport(
-        file_kind="JPEG",
-        width=4000,
-        height=6000,
-        metadata=FrameMetadata(
-            settings=settings, maker="Alder", from_phone=from_phone, present=True
-        ),
-        size_note=size_note,
-        clipping=Clipping(share, {"red": share, "green": share, "blue": share}, tuple(areas)),
-        room_stops=room_stops,
-        advice=advice,
-    )
-
-
-def area(letter: str, kind: AreaKind, box: Box, share: float) -> ClippedArea:
-    """A clipped area, all channels."""
-    return ClippedArea(letter, kind, box, share, 0.1, ("red", "green", "blue"), 0.9)
-
-
-_DROP: Final = area("A", AreaKind.WHITE_WATER, Box(0.4, 0.35, 0.2, 0.3), 0.014)
-_SPARKLE: Final = area("B", AreaKind.SPARKLE, Box(0.1, 0.7, 0.6, 0.2), 0.0004)
-_GAP: Final = area("A", AreaKind.SKY_GAP, Box(0.7, 0.0, 0.3, 0.1), 0.02)
-_UNSURE: Final = area("A", AreaKind.UNSURE, Box(0.7, 0.0, 0.2, 0.2), 0.02)
-_DARKER_SETTINGS: Final = CameraSettings(1 / 13, 13.0, 100.0, 27.0)
-
-REPORTS: Final[dict[str, FrameReport]] = {
-    "clipped": report(Advice.DARKER, -2 / 3, _DROP, _SPARKLE),
-    "clean": report(Advice.KEEP, 0.0, _SPARKLE, settings=_DARKER_SETTINGS),
-    "dark": report(Advice.BRIGHTER, 1.2),
-    "sky": report(Advice.REFRAME, None, _GAP),
-    "unsure": report(Advice.ASK, None, _UNSURE),
-    "screen": report(
-        Advice.DARKER,
-        -1.0,
-        _DROP,
-        settings=CameraSettings(1 / 60, 1.8, 400.0, 5.6),
-        from_phone=True,
-    ),
-    "nothing_known": FrameReport(
-        file_kind="JPEG",
-        width=2000,
-        height=3000,
-        metadata=FrameMetadata(),
-        size_note=SizeNote.FULL,
-        clipping=Clipping(0.014, {"red": 0.014, "green": 0.014, "blue": 0.014}, (_DROP,)),
-        room_stops=-2 / 3,
-        advice=Advice.DARKER,
-    ),
-    "dark_without_data": FrameReport(
-        file_kind="JPEG",
-        width=2000,
-        height=3000,
-        metadata=FrameMetadata(),
-        size_note=SizeNote.FULL,
-        clipping=Clipping(0.0, {"red": 0.0, "green": 0.0, "blue": 0.0}),
-        room_stops=1.0,
-        advice=Advice.BRIGHTER,
-    ),
-    "raw": replace(
-        report(Advice.BRIGHTER, 1.3),
-        file_kind="raw",
-        raw=RawExposure(
-            {"red": 2.1, "green": 1.3, "blue": 1.7},
-            {"red": 0.0, "green": 0.0, "blue": 0.0},
-            preview_over_stops=0.7,
-            saturation_found=True,
-        ),
-    ),
-    "raw_by_its_word": replace(
-        report(Advice.BRIGHTER, 0.7),
-        file_kind="raw",
-        raw=RawExposure(
-            {"red": 1.4, "green": 0.7, "blue": 1.1}, {"red": 0.0, "green": 0.0, "blue": 0.0}
-        ),
-    ),
-    "sparkling": report(Advice.DARKER, -1 / 3, _SPARKLE),
-    "copy": report(Advice.KEEP, 0.0, settings=CameraSettings(), size_note=SizeNote.RESIZED),
-}
-FAULTS: Final = {"broken": FrameFault.DAMAGED, "text": FrameFault.NOT_A_PICTURE}
 
 
 class Player:
@@ -160,6 +62,7 @@ class Player:
         self.actions: tuple[Action, ...] = ()
         self.frames: list[FrameReceived] = []
         self.tap_id = ""
+        self.asked: list[MeasureFrames] = []
         self._count = 0
 
     def origin(self, minutes: float = 0.0) -> Origin:
@@ -179,6 +82,7 @@ class Player:
         context = self.context or Context.fresh(event.origin)
         context, self.actions = handle(context, event, self.now)
         self.context = Context.model_validate_json(context.model_dump_json())
+        self.asked += [action for action in self.actions if isinstance(action, MeasureFrames)]
         return [action for action in self.actions if isinstance(action, Say)]
 
     def say(self, text: str) -> list[Say]:
@@ -322,6 +226,19 @@ def _result_of(player: Player, rest: str) -> list[Say]:
     return player.result(name, stamp=stamp, number=int(number) - 1)
 
 
+def _found(player: Player, rest: str) -> list[Say]:
+    if not player.asked:
+        return []
+    origin = player.origin().model_copy(update={"age_s": 0.0})
+    return player.take(made_results.result(rest, player.asked[-1], origin))
+
+
+def _on(player: Player, rest: str) -> list[Say]:
+    number, _, text = rest.partition(" ")
+    frame = player.frames[int(number) - 1].origin.event_id
+    return player.take(TextReceived(origin=player.origin(), text=text, replies_to=frame))
+
+
 def _stamped_at(metadata: FrameMetadata, stamp: str) -> FrameMetadata:
     """The camera's stamp and, behind its sign, the zone in minutes."""
     local, sign, zone = stamp.partition("+")
@@ -363,6 +280,8 @@ _HAPPENINGS: Final[dict[str, Callable[[Player, str], list[Say]]]] = {
     "stamped": _stamped,
     "old_frame": _old_frame,
     "result_of": _result_of,
+    "found": _found,
+    "on": _on,
     "aside": _aside,
     "voice": lambda player, _: player.take(OtherReceived(origin=player.origin(), what="voice")),
 }
@@ -389,6 +308,11 @@ def play(lines: Iterable[str]) -> list[str]:
 def _told(action: Action) -> str:
     if isinstance(action, DrawCard):
         return "card: " + "; ".join(f"{line.label} {line.value}" for line in action.lines)
+    if isinstance(action, MeasureFrames):
+        frames = " ".join(frame.event_id for frame in action.frames)
+        options = action.options.model_dump(mode="json", exclude_defaults=True)
+        told = "; ".join(f"{name} {value}" for name, value in options.items())
+        return f"measure_frames: {action.what} {frames}; {told}"
     return action.kind
 
 

@@ -37,7 +37,7 @@ def test_clipped_frame_in_lines() -> None:
             "raw",
             [
                 "raw, 4000 × 6000",
-                "room to the right, by the sensor: red 2 stops, green 1 1/3 stops, blue 1 2/3 stops",
+                "by the sensor: red 2 stops, green 1 1/3 stops, blue 1 2/3 stops",
                 "the embedded preview clips 2/3 stop early",
             ],
         ),

@@ -5,10 +5,10 @@ from __future__ import annotations
 from typing import Final
 
 from bot.dialogue import reckoning
+from bot.dialogue.by_numbers import share_told
 from bot.dialogue.compose import Part, Role
 from bot.dialogue.facts import Symptom
 from bot.dialogue.steps import border_said, diagnosis, findings_said, look_said, repeat, views
-from bot.dialogue.steps.by_numbers import share_told
 from bot.dialogue.turn import Turn
 from core.frame.report import FrameReport, SizeNote
 from core.water import Look, look_of
@@ -74,7 +74,7 @@ def _offer_times(turn: Turn, report: FrameReport) -> None:
         return
     looks, wished = list(Look), reckoning.wished_look(facts)
     longer = look_of(share) in _SHARP and looks.index(wished) > looks.index(look_of(share))
-    if longer and findings_said.fault_of(report) is None:
+    if longer and findings_said.fault_of(turn, report) is None:
         _offer(turn, "drawn.offer")
 
 

@@ -28,7 +28,7 @@ _SAME_PLACE: Final = 0.12
 _MOST_DEPTH: Final = 0.12
 #: A little more than the thing itself is turned or cropped away (own rule).
 _SPARE: Final = 0.01
-_TURNED_OUT: Final = frozenset({BorderKind.BRIGHT, BorderKind.SKY})
+_TURNED_OUT: Final = frozenset({BorderKind.BRIGHT, BorderKind.SKY, BorderKind.CUT})
 _SHORT_SIDE_MM: Final = 24.0  # of full frame
 
 
@@ -69,17 +69,35 @@ def line(turn: Turn, report: FrameReport, finding: BorderFinding) -> tuple[str, 
     return f"border.{name}", values
 
 
+def line_of_then(finding: BorderFinding) -> tuple[str, dict[str, str]]:
+    """The same of a frame that was taken long ago: what a crop can still do."""
+    crop = finding.depth <= _MOST_DEPTH
+    values = {"thing": _thing(finding), "place": border_place(finding), "part": _part(finding)}
+    return "border.then_crop" if crop else "border.then", values
+
+
+def _thing(finding: BorderFinding) -> str:
+    thing = TEXTS[f"border.thing.{finding.kind.name.lower()}"]
+    return thing.format(shade=_shade(finding))
+
+
+def _part(finding: BorderFinding) -> str:
+    """How much of the short side a crop takes: the thing, and a little more."""
+    return measures.percent(math.ceil((finding.depth + _SPARE) * 100) / 100)
+
+
 def _shade(finding: BorderFinding) -> str:
     return TEXTS["border.dark" if finding.dark else "border.pale"]
 
 
 def remedy(turn: Turn, report: FrameReport | None, finding: BorderFinding) -> str:
     """What takes it out of the frame: turn, tilt, crop, move."""
-    if finding.kind not in _TURNED_OUT and finding.kind is not BorderKind.CUT:
+    turned_out = finding.kind in _TURNED_OUT and finding.depth <= _MOST_DEPTH
+    if not turned_out:
         return TEXTS["remedy.move_feet" if turn.units is Units.IMPERIAL else "remedy.move"]
-    part = measures.percent(math.ceil((finding.depth + _SPARE) * 100) / 100)
+    part = _part(finding)
     angle_deg = _angle_deg(turn, report, finding)
-    if finding.depth > _MOST_DEPTH or angle_deg is None:
+    if angle_deg is None:
         return TEXTS["remedy.crop_alone"].format(part=part)
     side = TEXTS[f"remedy.turn.{finding.border.value}"]
     turned = side.format(angle=measures.degrees(max(angle_deg, 0.5)))
@@ -118,8 +136,7 @@ def ask_next(turn: Turn) -> bool:
         return False
     finding = turn.walk.borders_open[0]
     note(turn, [finding])
-    thing = TEXTS[f"border.thing.{finding.kind.name.lower()}"]
-    turn.ask("border", thing=thing.format(shade=_shade(finding)), place=border_place(finding))
+    turn.ask("border", thing=_thing(finding), place=border_place(finding))
     return True
 
 

@@ -2,12 +2,12 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
-from dataclasses import dataclass, field
+from collections.abc import Iterator, Mapping
+from dataclasses import dataclass
 from typing import Final
 
 from bot.dialogue import reckoning
-from bot.dialogue.compose import Role
+from bot.dialogue.compose import Part, Role
 from bot.dialogue.steps import border_said, look_said
 from bot.dialogue.texts import TEXTS, frames, measures
 from bot.dialogue.turn import Turn
@@ -21,6 +21,9 @@ _MOST_LINES: Final = 3
 #: seen side by side; water may stay slightly cool, common practice).
 _ROCK_MIRED: Final = 25.0
 _WATER_MIRED: Final = 40.0
+#: Daylight as cameras name it, and their highest setting [K] (common practice).
+_DAYLIGHT_K: Final = 5500.0
+_HIGHEST_K: Final = 10_000.0
 #: Names of a direction of movement, by its angle from the horizontal [deg].
 _DIRECTIONS: Final = (
     (22.5, "level"),
@@ -31,66 +34,102 @@ _DIRECTIONS: Final = (
 )
 
 
+#: What the first line of a frame that is no keeper says already.
+_IN_UNSHARP: Final = frozenset({"seen.shake", "seen.soft"})
+#: The answer's first line tells the look by the numbers already.
+_BY_NUMBERS: Final = frozenset({"seen.look.numbers", "seen.look.both"})
+
+
 @dataclass(frozen=True)
 class Line:
-    """A sentence by its key; the first ones stand before what is said of the whites."""
+    """One sentence; a `first` one stands before what is said of the whites."""
 
-    key: str
-    values: dict[str, str] = field(default_factory=dict)
+    part: Part
     first: bool = False
-    #: Said only where there is nothing else to say, else under `why`.
+    #: For `why` only.
     aside: bool = False
 
 
 def lines(turn: Turn, report: FrameReport) -> list[Line]:
     """All that is to be said of a frame beside its whites, most important first."""
-    found = [*_sharpness(report), *_contrast(turn, report), *_borders(turn, report)]
+    found = [*_sharpness(turn, report), *_contrast(turn, report), *_borders(turn, report)]
     found += [*_lamps(report), *_look(turn, report), *_cast(report), *_plain(report)]
     return sorted(found, key=lambda line: (not line.first, line.aside))
 
 
-def say(turn: Turn, found: list[Line], *, first: bool) -> None:
-    """Say those that stand before, or behind, what is said of the whites; the rest is for why."""
-    said = [line for line in found if not line.aside][:_MOST_LINES]
-    for line in said:
-        if line.first is first:
-            turn.say(Role.CHECK, line.key, **line.values)
-    if not first:
-        for line in found:
-            if line not in said:
-                turn.reason(line.key, **line.values)
+def lines_of_then(report: FrameReport) -> list[Line]:
+    """The same of a frame of light that has gone: what it shows, and nothing to set."""
+    found = [*_sharpness_then(report), *_contrast_then(report), *_borders_then(report)]
+    said = look_said.line_of_picture(report)
+    if said is not None:
+        found.append(_line(*said))
+    return [*found, *_lamps(report), *_cast(report)]
+
+
+def say(turn: Turn, found: list[Line]) -> None:
+    """Say what there is room for beside the answer and its question; the rest is for why."""
+    if any(part.key == "seen.unsharp" for part in turn.parts):
+        found = [line for line in found if line.part.key not in _IN_UNSHARP]
+    for line in [line for line in found if not line.aside][:_MOST_LINES]:
+        if line.first:
+            _say_first(turn, line.part)
+        elif turn.has_room_for(line.part):
+            turn.parts.append(line.part)
+    turn.reasons_first([line.part for line in found if line.part not in turn.parts])
+
+
+def _say_first(turn: Turn, part: Part) -> None:
+    """What spoils the frame stands before all other checks, and rather than the last of them."""
+    while not turn.has_room_for(part):
+        checks = [one for one in turn.parts if one.role is Role.CHECK]
+        if not checks:
+            break
+        turn.parts.remove(checks[-1])
+        turn.reasons_first(checks[-1:])
+    turn.parts.insert(0, part)
+
+
+def _line(
+    key: str, values: Mapping[str, str] | None = None, *, first: bool = False, aside: bool = False
+) -> Line:
+    return Line(Part(Role.CHECK, key, values or {}), first=first, aside=aside)
 
 
 # sharpness
 
 
-def fault_of(report: FrameReport) -> tuple[str, str] | None:
+def fault_of(turn: Turn, report: FrameReport) -> tuple[str, str] | None:
     """What makes a frame no keeper, in a few words, and what helps; None where nothing does."""
     sharpness = report.sharpness
     if sharpness is None or report.size_note is SizeNote.RESIZED:
         return None
     if sharpness.shake is not None:
         fault = TEXTS["seen.shake_short"].format(direction=_direction(sharpness.shake))
-        return fault, "seen.shake_remedy_sentence"
+        return fault, _held_still(turn)
     if sharpness.soft_all_over:
-        return TEXTS["seen.soft_short"], "seen.soft_remedy_sentence"
+        return TEXTS["seen.soft_short"], TEXTS["seen.soft_remedy"]
     return None
 
 
-def _sharpness(report: FrameReport) -> Iterator[Line]:
+def _held_still(turn: Turn) -> str:
+    """What keeps the camera still, with a tripod or without one."""
+    facts = turn.facts
+    by_hand = facts.hand_held or facts.has_tripod is False
+    return TEXTS["seen.shake_by_hand" if by_hand else "seen.shake_remedy"]
+
+
+def _sharpness(turn: Turn, report: FrameReport) -> Iterator[Line]:
     sharpness = report.sharpness
     if sharpness is None or report.size_note is SizeNote.RESIZED:
         return
     if sharpness.shake is not None:
-        values = {
-            "direction": _direction(sharpness.shake),
-            "remedy": TEXTS["seen.shake_remedy"],
-        }
-        yield Line("seen.shake", values, first=True)
+        direction = _direction(sharpness.shake)
+        values = {"direction": direction, "remedy": _held_still(turn)}
+        yield _line("seen.shake", values, first=True)
     elif sharpness.soft_all_over:
-        yield Line("seen.soft", first=True)
+        yield _line("seen.soft", first=True)
     elif sharpness.softest is not None:
-        yield Line(f"seen.softer.{sharpness.softest}")
+        yield _line(f"seen.softer.{sharpness.softest}")
 
 
 def _direction(shake: Shake) -> str:
@@ -104,6 +143,18 @@ def is_soft(sharpness: Sharpness | None) -> bool:
     return sharpness is not None and sharpness.soft_all_over and sharpness.shake is None
 
 
+def _sharpness_then(report: FrameReport) -> Iterator[Line]:
+    sharpness = report.sharpness
+    if sharpness is None or report.size_note is SizeNote.RESIZED:
+        return
+    if sharpness.shake is not None:
+        yield _line("seen.then.shake", {"direction": _direction(sharpness.shake)})
+    elif sharpness.soft_all_over:
+        yield _line("seen.then.soft")
+    elif sharpness.softest is not None:
+        yield _line(f"seen.softer.{sharpness.softest}")
+
+
 # whites and darks
 
 
@@ -111,14 +162,27 @@ def _contrast(turn: Turn, report: FrameReport) -> Iterator[Line]:
     contrast = report.contrast
     if contrast is None:
         return
-    stops = measures.stops(contrast.stops)
+    stops = _range(contrast)
     if len(contrast.offsets_stops) > 1:
         frames_told = _bracket(turn, report, contrast)
-        yield Line("seen.bracket", {"stops": stops, "frames": frames_told}, first=True)
+        yield _line("seen.bracket", {"stops": stops, "frames": frames_told}, first=True)
     else:
-        yield Line("seen.contrast", {"stops": stops}, aside=True)
+        darker = contrast.offsets_stops[0] < 0
+        key = "seen.contrast_darker" if darker else "seen.contrast"
+        yield _line(key, {"stops": stops}, aside=True)
     if contrast.white_stops is not None:
-        yield Line("seen.white", {"stops": measures.stops(contrast.white_stops)}, aside=True)
+        yield _line("seen.white", {"stops": measures.stops(contrast.white_stops)}, aside=True)
+
+
+def _contrast_then(report: FrameReport) -> Iterator[Line]:
+    contrast = report.contrast
+    if contrast is not None and len(contrast.offsets_stops) > 1:
+        yield _line("seen.then.contrast", {"stops": _range(contrast)})
+
+
+def _range(contrast: Contrast) -> str:
+    about = TEXTS["seen.at_least" if contrast.at_least else "seen.about"]
+    return about.format(stops=measures.stops(contrast.stops))
 
 
 def _bracket(turn: Turn, report: FrameReport, contrast: Contrast) -> str:
@@ -138,7 +202,7 @@ def _bracket(turn: Turn, report: FrameReport, contrast: Contrast) -> str:
 def _lamps(report: FrameReport) -> Iterator[Line]:
     for area in report.clipping.areas:
         if area.kind is AreaKind.LAMP:
-            yield Line("seen.lamp", frames.area_values(area))
+            yield _line("seen.lamp", frames.area_values(area))
 
 
 # borders, look, cast
@@ -147,13 +211,20 @@ def _lamps(report: FrameReport) -> Iterator[Line]:
 def _borders(turn: Turn, report: FrameReport) -> Iterator[Line]:
     for finding in border_said.stated(report):
         key, values = border_said.line(turn, report, finding)
-        yield Line(key, values, aside=border_said.known(turn, finding))
+        yield _line(key, values, aside=border_said.known(turn, finding))
+
+
+def _borders_then(report: FrameReport) -> Iterator[Line]:
+    for finding in border_said.stated(report):
+        yield _line(*border_said.line_of_then(finding))
 
 
 def _look(turn: Turn, report: FrameReport) -> Iterator[Line]:
     said = look_said.line(turn, report)
     if said is not None:
-        yield Line(*said, aside=said[0] == "seen.look.numbers")
+        shown = look_said.in_picture(turn, report)
+        in_answer = shown and any(part.values.get("look") == shown for part in turn.parts)
+        yield _line(*said, aside=said[0] in _BY_NUMBERS or bool(in_answer))
 
 
 def _cast(report: FrameReport) -> Iterator[Line]:
@@ -173,11 +244,21 @@ def _cast(report: FrameReport) -> Iterator[Line]:
 def _cast_line(name: str, surface: SurfaceCast) -> Line:
     values = {"surface": TEXTS[f"surface.{name}"], "tint": TEXTS[f"tint.{surface.tint.value}"]}
     if surface.mired is None:
-        return Line("seen.cast.tint", values)
+        return _line("seen.cast.tint", values)
     values["mired"] = measures.plain(round(abs(surface.mired), -1), 0)
-    return Line(f"seen.cast.{'cold' if surface.mired > 0 else 'warm'}", values)
+    values["kelvin"] = measures.plain(_kelvin_for(surface.mired), 0)
+    return _line(f"seen.cast.{'cold' if surface.mired > 0 else 'warm'}", values)
+
+
+def _kelvin_for(mired: float) -> float:
+    """The white balance that makes up for a shift, where daylight was set [K].
+
+    A temperature in mired is 10⁶ ÷ K (Priest 1933, from memory); the setting goes the other way.
+    """
+    wanted = 1e6 / max(1e6 / _DAYLIGHT_K - mired, 1e6 / _HIGHEST_K)
+    return round(wanted, -2)
 
 
 def _plain(report: FrameReport) -> Iterator[Line]:
     if report.sharpness is not None and report.sharpness.noisy:
-        yield Line("seen.noise")
+        yield _line("seen.noise")

@@ -138,8 +138,14 @@ def _plan_from(turn: Turn, given: GivenSettings, change: float) -> Solved:
     return solving.solve(with_filters(turn.facts, given), settings, change, look_times=times)
 
 
-def holds(turn: Turn, key: str = "highlights.held") -> None:
-    """The whites hold and the look is right: keep."""
+def holds(turn: Turn, key: str = "highlights.held", *, look: str | None = None) -> None:
+    """The whites hold and the look is right: keep.
+
+    Args:
+        turn: the answer under construction.
+        key: of the sentence.
+        look: as a picture shows it, where no numbers tell it.
+    """
     given = take_settings(turn)
     if given is None:
         repeat.put_again(turn)
@@ -148,7 +154,7 @@ def holds(turn: Turn, key: str = "highlights.held") -> None:
     flow = reckoning.flowing_or_usual(
         turn.facts, reckoning.focal_of(turn.facts), reckoning.Assumed()
     )
-    look = solving.look_is(turn.facts, given.shutter_s)
+    look = look or solving.look_is(turn.facts, given.shutter_s)
     settings = solving.settings_text(given, camera)
     turn.say(Role.SETTINGS, key, settings=settings, look=look)
     reasons.explain_share(turn, flow, given.shutter_s, camera)

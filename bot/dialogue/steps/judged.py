@@ -2,8 +2,6 @@
 
 from __future__ import annotations
 
-from typing import Final
-
 from bot.dialogue import reckoning, solving
 from bot.dialogue.compose import Role
 from bot.dialogue.facts import Facts
@@ -14,6 +12,7 @@ from bot.dialogue.steps import (
     findings_said,
     highlights,
     keep,
+    look_said,
     raw_said,
     reviewing,
 )
@@ -21,9 +20,6 @@ from bot.dialogue.steps.taken import take_settings
 from bot.dialogue.texts import TEXTS, frames, measures
 from bot.dialogue.turn import Turn
 from core.frame.report import Advice, AreaKind, ClippedArea, FrameReport, SizeNote
-
-#: Lines that say what the first one says already.
-_SAID_BY_FAULT: Final = frozenset({"seen.shake", "seen.soft"})
 
 
 def judge(turn: Turn, report: FrameReport) -> None:
@@ -40,10 +36,8 @@ def judge(turn: Turn, report: FrameReport) -> None:
         return
     turn.be_in(State.HIGHLIGHTS, Trigger.NEW_FRAME)
     _note_source(turn, report)
-    found = findings_said.lines(turn, report)
-    findings_said.say(turn, found, first=True)
     _advise(turn, report)
-    findings_said.say(turn, found, first=False)
+    findings_said.say(turn, findings_said.lines(turn, report))
     beside.say(turn, report)
 
 
@@ -137,9 +131,9 @@ def _holds(turn: Turn, report: FrameReport) -> None:
     if _worst(report, AreaKind.WHITE_WATER) is not None and report.preview_over_stops is not None:
         turn.say(Role.CHECK, "raw.holds")
     _mention_sparkle(turn, report)
-    fault = findings_said.fault_of(report)
+    fault = findings_said.fault_of(turn, report)
     if fault is None:
-        highlights.holds(turn)
+        highlights.holds(turn, look=look_said.in_picture(turn, report))
     else:
         _not_a_keeper(turn, *fault)
 
@@ -151,9 +145,7 @@ def _not_a_keeper(turn: Turn, fault: str, remedy: str) -> None:
     if given is not None:
         camera = reckoning.camera_of(turn.facts, reckoning.Assumed())
         settings = solving.settings_text(given, camera)
-    turn.parts = [part for part in turn.parts if part.key not in _SAID_BY_FAULT]
-    turn.say(Role.SETTINGS, "seen.unsharp", fault=fault, settings=settings)
-    turn.say(Role.CHECK, remedy)
+    turn.say(Role.SETTINGS, "seen.unsharp", fault=fault, settings=settings, remedy=remedy)
     turn.ask("blink_again")
 
 

@@ -4,9 +4,9 @@ from __future__ import annotations
 
 from typing import Final
 
+from bot.dialogue.by_numbers import share_told
 from bot.dialogue.compose import Role
 from bot.dialogue.steps import repeat
-from bot.dialogue.steps.by_numbers import share_told
 from bot.dialogue.texts import TEXTS, measures
 from bot.dialogue.turn import Turn
 from core.frame.findings import LookSeen
@@ -25,6 +25,12 @@ def line(turn: Turn, report: FrameReport) -> tuple[str, dict[str, str]] | None:
         agrees = seen is not None and look_of(share) in {seen.look, seen.neighbour}
         key = "seen.look.both" if agrees else "seen.look.numbers"
         return key, {"look": _word(look_of(share)), "share": measures.percent(share)}
+    return line_of_picture(report)
+
+
+def line_of_picture(report: FrameReport) -> tuple[str, dict[str, str]] | None:
+    """What the picture alone tells of the look, or why it can't be told."""
+    seen = report.look
     if seen is None:
         return None
     if seen.doubt is not None:
@@ -34,6 +40,17 @@ def line(turn: Turn, report: FrameReport) -> tuple[str, dict[str, str]] | None:
     if seen.neighbour is None:
         return "seen.look.picture", {"look": _word(seen.look)}
     return "seen.look.or", {"look": _word(seen.look), "neighbour": _word(seen.neighbour)}
+
+
+def in_picture(turn: Turn, report: FrameReport) -> str | None:
+    """The look in a few words as the picture shows it, where no numbers tell it."""
+    seen = report.look
+    if seen is None or seen.look is None or _told(turn, report) is not None:
+        return None
+    look = _word(seen.look)
+    if seen.neighbour is not None:
+        look = measures.listing([look, _word(seen.neighbour)], TEXTS["or"])
+    return TEXTS["seen.look.in_picture"].format(look=look)
 
 
 def _word(look: Look) -> str:

@@ -15,6 +15,7 @@ from bot.dialogue.actions import (
     MeasureFrames,
     MeasureOptions,
 )
+from bot.dialogue.by_numbers import share_per_s
 from bot.dialogue.compose import Role
 from bot.dialogue.events import MeasuredKind
 from bot.dialogue.facts import Facts
@@ -22,7 +23,6 @@ from bot.dialogue.kept import Measured, Together
 from bot.dialogue.reading.frame_words import Wished
 from bot.dialogue.steps import limits, repeat, views
 from bot.dialogue.steps.at_hand import at_hand, known, the_one
-from bot.dialogue.steps.by_numbers import share_per_s
 from bot.dialogue.turn import Turn
 
 #: A frame for the leaves is as short, and so much shorter than that for the water (own rules:

@@ -3,10 +3,10 @@
 from __future__ import annotations
 
 from bot.dialogue.aims import LEAST_KEPT, own_aim, with_kept
+from bot.dialogue.by_numbers import share_told
 from bot.dialogue.compose import Role
 from bot.dialogue.steps import repeat
 from bot.dialogue.steps.at_hand import the_one
-from bot.dialogue.steps.by_numbers import share_told
 from bot.dialogue.steps.views import same_stops
 from bot.dialogue.texts import TEXTS, measures
 from bot.dialogue.turn import Turn

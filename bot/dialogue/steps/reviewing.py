@@ -12,7 +12,7 @@ from bot.dialogue.facts import Blink, Facts, Symptom
 from bot.dialogue.questions import QUESTIONS
 from bot.dialogue.reading import read
 from bot.dialogue.replies import chosen, meant
-from bot.dialogue.steps import adjust
+from bot.dialogue.steps import adjust, findings_said
 from bot.dialogue.texts import TEXTS, frames, measures
 from bot.dialogue.turn import Turn
 from bot.dialogue.way_out import day_around
@@ -151,6 +151,8 @@ def frame(turn: Turn, report: FrameReport, when: str, picture: str | None) -> No
             turn.say(Role.SETTINGS, "review.frame_held", when=when)
     show_picture(turn, report, picture)
     _close(turn)
+    if not any(part.role is Role.SAFETY for part in turn.parts):
+        findings_said.say(turn, findings_said.lines_of_then(report))
 
 
 def _say_area(

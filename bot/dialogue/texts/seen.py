@@ -9,24 +9,25 @@ from core.frame.findings import Border, BorderFinding
 
 SEEN: Final[dict[str, str]] = {
     # sharpness
-    "seen.unsharp": "Not a keeper: {fault}. Take it again, {settings}.",
+    "seen.unsharp": "Not a keeper: {fault}. Once more {settings}: {remedy}.",
     "seen.same_settings": "with the same settings",
     "seen.shake": "The camera moved, {direction}: {remedy}.",
     "seen.shake_short": "the camera moved, {direction}",
+    "seen.shake_by_hand": "rest it on rock or bag, timer 2 s, take five",
     "seen.shake_remedy": "timer 2 s, stabiliser off, column down, legs out of the current",
-    "seen.shake_remedy_sentence": (
-        "Timer 2 s, stabiliser off, column down, legs out of the current."
-    ),
     "direction.level": "sideways",
     "direction.rising": "from bottom left to top right",
     "direction.upright": "up and down",
     "direction.falling": "from top left to bottom right",
     "seen.soft": "The rock is soft all over: focus again, magnified, on a hard edge.",
     "seen.soft_short": "the rock is soft all over",
-    "seen.soft_remedy_sentence": "Focus again, magnified, on a hard edge of rock.",
+    "seen.soft_remedy": "focus again, magnified, on a hard edge",
     "seen.softer.0": "The top third is softer than the rest: the focus may have been nearer.",
-    "seen.softer.1": "The middle third is softer than the rest: focus on it, or stop down.",
+    "seen.softer.1": "The middle third is softer than the rest: the focus lay elsewhere.",
     "seen.softer.2": "The bottom third is softer than the rest: the focus may have been farther.",
+    "seen.then.shake": "The camera moved, {direction}.",
+    "seen.then.soft": "The rock is soft all over.",
+    "seen.then.contrast": "White to dark rock was {stops}, more than one frame holds.",
     "seen.noise": "Noise is plain: a lower ISO, as far as the time allows.",
     "ask.glass": "Look at the front glass against the light.",
     "ask.glass.dry": "dry",
@@ -34,21 +35,27 @@ SEEN: Final[dict[str, str]] = {
     "glass.dry": "Then it is the focus: magnify, focus on a hard edge of rock, focus to manual.",
     # whites and darks
     "seen.lamp": "{letter}, {position}: a lamp or the sun. Leave it, or frame it out.",
-    "seen.bracket": "White to dark rock is about {stops}, more than one frame holds: {frames}.",
+    "seen.about": "about {stops}",
+    "seen.at_least": "at least {stops}",
+    "seen.bracket": "White to dark rock is {stops}, more than one frame holds: {frames}.",
     "seen.bracket_times": "bracket {times}",
     "seen.bracket_frames": "bracket {number} frames, {step} apart",
-    "seen.contrast": "White to dark rock is about {stops}: one frame holds it.",
+    "seen.contrast": "White to dark rock is {stops}: one frame holds it.",
+    "seen.contrast_darker": "White to dark rock is {stops}: one frame holds it, a darker one.",
     "seen.white": "The white of the water is about {stops} below clipping.",
     # look
     "seen.look.numbers": "Look by your numbers: {look}, {share}.",
     "seen.look.both": "Look by your numbers: {look}, {share}; the picture agrees.",
+    "seen.look.in_picture": "{look} in the picture",
     "seen.look.picture": "Look by the picture alone: {look}.",
     "seen.look.or": "Look by the picture alone: {look} or {neighbour}.",
     "seen.look.still_parts_soft": "The look can't be told from the picture: its rock is soft too.",
     "seen.look.clipped": "The look can't be told from the picture: its water is clipped.",
     "seen.look.tiny": "The look can't be told from the picture: its water is too small.",
     "seen.look.no_water": "I find no water in the picture: `grid` shows the cells to name it by.",
-    "seen.look.wide": "The look can't be told from this picture alone; two times can.",
+    "seen.look.wide": (
+        "The look can't be told from this picture alone; a second frame at another time helps."
+    ),
     "ask.look_odds": (
         "By your numbers the water is {told}, in the picture {seen}. Which do you see?"
     ),
@@ -59,8 +66,8 @@ SEEN: Final[dict[str, str]] = {
         "Then height, distance or speed is off; a timed leaf settles it: `leaf 3 m in 2 s`."
     ),
     # cast
-    "seen.cast.cold": "The {surface} is {tint}, about {mired} mired cold: a warmer white balance.",
-    "seen.cast.warm": "The {surface} is {tint}, about {mired} mired warm: a cooler white balance.",
+    "seen.cast.cold": "The {surface} is about {mired} mired cold: {kelvin} K where 5500 K is set.",
+    "seen.cast.warm": "The {surface} is about {mired} mired warm: {kelvin} K where 5500 K is set.",
     "seen.cast.tint": "The {surface} is {tint}: the tint slider, not the temperature.",
     "surface.water": "water",
     "surface.rock": "rock",
@@ -87,6 +94,8 @@ SEEN: Final[dict[str, str]] = {
     "border.thing.busy": "Much that comes in",
     "border.dark": "A dark",
     "border.pale": "A pale",
+    "border.then": "{thing} {place}.",
+    "border.then_crop": "{thing} {place}: a crop of {part} takes it out.",
     "border.meant": "Kept as it is.",
     "border.not_there": "Then I saw too much; noted.",
     "border.out": "Out with it: {remedy}.",

@@ -206,6 +206,8 @@ WALK: Final[dict[str, str]] = {
     "highlights.much_darker": "All of it is lost texture. Next: {settings}{look}.",
     "highlights.look": "; still {look}, water crosses {share} of the frame",
     "highlights.look_now": "; now {look}, water crosses {share} of the frame",
+    "highlights.look_usual": "; still {look} for a usual view",
+    "highlights.look_now_usual": "; now {look} for a usual view",
     "highlights.sky": (
         "Only sky blinks: the water holds. Move or tilt until leaves cover the gap, "
         "or bracket with the time: one darker frame for the sky."

@@ -21,7 +21,12 @@ def flow_told(facts: Facts) -> Flowing | None:
     """The water as the frame sees it, by what was told; None where something is missing."""
     assumed = Assumed()
     flow = reckoning.flowing_or_usual(facts, reckoning.focal_of(facts), assumed)
-    return None if _NEEDED & set(assumed.keys) else flow
+    return None if rests_on_usual(assumed) else flow
+
+
+def rests_on_usual(assumed: Assumed) -> bool:
+    """Whether a share rests on the usual case instead of the person's numbers."""
+    return bool(_NEEDED & set(assumed.keys))
 
 
 def share_told(facts: Facts, shutter_s: float | None) -> float | None:
