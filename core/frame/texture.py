@@ -32,7 +32,7 @@ MOST_CLIPPED: Final = 0.17
 LEAST_EDGES: Final = 1.45
 #: A look and its neighbour are named when they are right together at least so likely. Own rule,
 #: set on frames of the training's kind that it has not seen.
-LEAST_SURE: Final = 0.73
+LEAST_SURE: Final = 0.75
 #: A look stands alone from this likelihood on; frozen never does, since its streaks are no longer
 #: than the lens's own blur in the working copy. Own rule.
 _ALONE: Final = 0.93

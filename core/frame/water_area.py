@@ -113,11 +113,10 @@ def water_pixels(luminance: Field, cells: Mask, short_side: int) -> Mask:
     light = np.asarray(cv2.resize(luminance, size, interpolation=cv2.INTER_AREA), np.float32)
     named = cv2.resize(cells.astype(np.uint8), size, interpolation=cv2.INTER_AREA) > 0
     margin = max(1, round(_MARGIN * short_side / _REDUCED))
-    kernel = cv2.getStructuringElement(cv2.MORPH_ELLIPSE, (2 * margin + 1, 2 * margin + 1))
     sigma = max(0.5, _SMOOTHING * short_side / _REDUCED)
     tones = np.asarray(cv2.GaussianBlur(np.sqrt(light), (0, 0), sigma), np.float32)
-    whole = _eroded(named, kernel)
-    left = _eroded(_lighter(tones, named), kernel)
+    whole = _eroded(named, margin)
+    left = _eroded(_lighter(tones, named), margin)
     if left.any():
         left = _largest(left)
     chosen = left if left.sum() >= _LEAST_LEFT * named.sum() else whole
@@ -126,7 +125,9 @@ def water_pixels(luminance: Field, cells: Mask, short_side: int) -> Mask:
     return found if found.any() else cells
 
 
-def _eroded(mask: Mask, kernel: NDArray[np.uint8]) -> Mask:
+def _eroded(mask: Mask, margin: int) -> Mask:
+    """The mask without a margin [px], which is kept at the frame's own border."""
+    kernel = cv2.getStructuringElement(cv2.MORPH_ELLIPSE, (2 * margin + 1, 2 * margin + 1))
     return np.asarray(cv2.erode(mask.astype(np.uint8), kernel, borderValue=1), np.bool_)
 
 
@@ -161,7 +162,8 @@ def propose_water(work: WorkingCopy) -> WaterArea | None:
     white = _white(work, (max(8, round(width * _SMALL)), max(8, round(height * _SMALL))))
     if white is None:
         return None
-    cells = _joined(cv2.resize(white, (4, 4), interpolation=cv2.INTER_AREA))
+    parts = cv2.resize(white, (4, 4), interpolation=cv2.INTER_AREA)
+    cells = _joined(np.asarray(parts, np.float32))
     return WaterArea(cells, _axis(work, cells)) if cells else None
 
 

@@ -25,7 +25,7 @@ from tests.scenes.flow import carried, time_of_fall
 from tests.scenes.lens import disc, stroke
 from tests.scenes.noise import Field
 from tests.training.frames import Framed, rendered_frame, shifted_frame
-from tests.training.pictures import HELD_OUT, light_of
+from tests.training.pictures import held_out
 from tests.training.texture import drawn_length
 
 #: How many frames of each kind are drawn, and falls for the formula.
@@ -83,7 +83,7 @@ def figures(seed: int) -> Iterator[Figure]:
     rng = np.random.default_rng(seed)
     yield from _told(Material.RENDERED, [_rendered(rng) for _ in range(_FRAMES)])
     yield from _spoiled(rng)
-    yield from _told(Material.MADE, _shifted(rng, [light_of(name) for name in HELD_OUT]))
+    yield from _told(Material.MADE, _shifted(rng, held_out()))
     real = outside()
     sharp = [_light(work, one) for one, work in real if Look.FROZEN in one.looks]
     if sharp:
