@@ -148,7 +148,7 @@ COMPARISONS: Final[dict[str, Comparison]] = {
     ),
     "drawn": _drawn(_TIMES[1]),
     "drawn_four": _drawn(*_TIMES),
-    **{refusal.name.lower(): _drawn(refusal=refusal) for refusal in Refusal},
+    **{f"refused_{refusal.name.lower()}": _drawn(refusal=refusal) for refusal in Refusal},
 }
 _PICTURES: Final = {
     "compare": ("water", "whole"),

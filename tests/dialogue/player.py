@@ -235,7 +235,8 @@ def _found(player: Player, rest: str) -> list[Say]:
 
 def _on(player: Player, rest: str) -> list[Say]:
     number, _, text = rest.partition(" ")
-    frame = player.frames[int(number) - 1].origin.event_id
+    shared = player.frames[int(number) - 1 :]
+    frame = shared[0].origin.event_id if shared else "$nothing"
     return player.take(TextReceived(origin=player.origin(), text=text, replies_to=frame))
 
 

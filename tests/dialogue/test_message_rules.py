@@ -18,7 +18,9 @@ from bot.dialogue.lateness import Standing, standing
 from bot.dialogue.questions import QUESTIONS
 from bot.dialogue.texts import TEXTS
 from bot.dialogue.way_out import day_around
-from tests.dialogue.player import FAULTS, REPORTS, Player
+from tests.dialogue.made_frames import FAULTS, REPORTS
+from tests.dialogue.made_results import COMPARISONS
+from tests.dialogue.player import Player
 
 #: Things that people do on a walk; drawn at random they reach most corners of the dialogue.
 DOINGS = [
@@ -82,6 +84,19 @@ DOINGS = [
     "camera on automatic",
     "blub",
     "f/0.1 and a fall 3000 km tall",
+    "compare",
+    "compare 3",
+    "average",
+    "average 4",
+    "as 1/4 s",
+    "illustrate",
+    "grid",
+    "b2 b3 c2",
+    "down left",
+    "keep",
+    "my look",
+    "reset my look",
+    "cancel",
 ]
 #: What comes late: by its age, in a queue, by a camera's stamp.
 LATE = [
@@ -128,6 +143,9 @@ HAPPENINGS = [
     "tap safe",
     "untap",
     *LATE,
+    *(f"found {name}" for name in (*COMPARISONS, "looks_silky", "dark", "broken", "one_broken")),
+    "on 1 compare",
+    "on 1 keep",
 ]
 
 

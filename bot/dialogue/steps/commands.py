@@ -241,10 +241,11 @@ def _cancel(turn: Turn) -> None:
 
 
 def _stop(turn: Turn) -> None:
-    if measuring.is_under_way(turn):
+    under_way = measuring.is_under_way(turn)
+    if under_way:
         measuring.end(turn)
     if turn.context.conversation.walk is None:
-        turn.say(Role.SETTINGS, "stop.nothing")
+        turn.say(Role.SETTINGS, "together.ended" if under_way else "stop.nothing")
         return
     turn.change_conversation(walk=None, history=())
     turn.close_question()

@@ -20,8 +20,8 @@ from core.water import Look
 
 #: Brightness nearer than this is the same [stops] (own rule: half a third).
 _SAME_STOPS: Final = 1 / 6
-#: Reasons that give a time to try.
-_BESIDE: Final = frozenset({Reason.TOO_SHORT, Reason.TOO_LONG})
+#: Reasons whose sentence tells the look of the frame; the others tell the one that is wished.
+_OWN_LOOK: Final = frozenset({Reason.SHARE, Reason.SEEN})
 
 
 def say(turn: Turn, found: Comparison) -> None:
@@ -53,7 +53,7 @@ def say(turn: Turn, found: Comparison) -> None:
 
 
 def named(turn: Turn, found: Comparison, place: int) -> str:
-    """A frame by its letter and its time, as on the pictures: `B, 1/4 s`."""
+    """A frame by its letter and its time, as on the pictures: `B (1/4 s)`."""
     shutter_s = found.frames[place].shutter_s
     if shutter_s is None:
         return TEXTS["together.frame_untimed"].format(letter=_letter(place))
@@ -75,10 +75,10 @@ def _say_recommended(turn: Turn, found: Comparison) -> None:
         turn.say(Role.SETTINGS, "compared.no_water")
         return
     frame = found.frames[chosen.frame]
-    seen = frame.look if frame.look and chosen.reason not in _BESIDE else chosen.wished
+    seen = frame.look if frame.look and chosen.reason in _OWN_LOOK else chosen.wished
     turn.say(
         Role.SETTINGS,
-        f"compared.{chosen.reason.value}",
+        f"compared.{chosen.reason.value.replace(' ', '_')}",
         frame=named(turn, found, chosen.frame),
         look=TEXTS[f"look.{seen.value}"],
         share=measures.percent(frame.share or 0.0),

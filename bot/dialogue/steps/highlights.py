@@ -161,6 +161,17 @@ def holds(turn: Turn, key: str = "highlights.held", *, look: str | None = None) 
     keep.reached(turn)
 
 
+def for_look(turn: Turn) -> None:
+    """The whites hold, but the water has another look than was asked for: the way to that."""
+    given = turn.given
+    note_levels(turn, given, clipped=False)
+    solved = _plan_from(turn, given, 0.0)
+    turn.be_in(State.ADJUST, Trigger.TROUBLE)
+    planned.say_plan(turn, solved, "frame.for_look")
+    turn.move(Trigger.ADJUSTED)
+    turn.ask("blink_again")
+
+
 def bracket(turn: Turn) -> None:
     """One darker frame for the sky, by the time alone."""
     given = turn.given

@@ -132,10 +132,12 @@ def _holds(turn: Turn, report: FrameReport) -> None:
         turn.say(Role.CHECK, "raw.holds")
     _mention_sparkle(turn, report)
     fault = findings_said.fault_of(turn, report)
-    if fault is None:
-        highlights.holds(turn, look=look_said.in_picture(turn, report))
-    else:
+    if fault is not None:
         _not_a_keeper(turn, *fault)
+    elif look_said.misses_wish(turn, report):
+        highlights.for_look(turn)
+    else:
+        highlights.holds(turn, look=look_said.in_picture(turn, report))
 
 
 def _not_a_keeper(turn: Turn, fault: str, remedy: str) -> None:

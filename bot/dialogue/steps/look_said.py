@@ -4,8 +4,10 @@ from __future__ import annotations
 
 from typing import Final
 
+from bot.dialogue import reckoning
 from bot.dialogue.by_numbers import share_told
 from bot.dialogue.compose import Role
+from bot.dialogue.states import State
 from bot.dialogue.steps import repeat
 from bot.dialogue.texts import TEXTS, measures
 from bot.dialogue.turn import Turn
@@ -51,6 +53,18 @@ def in_picture(turn: Turn, report: FrameReport) -> str | None:
     if seen.neighbour is not None:
         look = measures.listing([look, _word(seen.neighbour)], TEXTS["or"])
     return TEXTS["seen.look.in_picture"].format(look=look)
+
+
+def misses_wish(turn: Turn, report: FrameReport) -> bool:
+    """Whether the frame has, by the numbers, another look than the one that was asked for.
+
+    Once a frame is kept the others are rungs of its ladder: they may look as they do.
+    """
+    before, share = turn.before.conversation.walk, _told(turn, report)
+    kept = before is not None and before.state is State.KEEP
+    if kept or share is None or turn.facts.look is None:
+        return False
+    return look_of(share) is not reckoning.wished_look(turn.facts)
 
 
 def _word(look: Look) -> str:

@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from dataclasses import replace
-from typing import Final
 
 from bot.dialogue.actions import Say
 from bot.dialogue.compose import Role
@@ -12,10 +11,9 @@ from bot.dialogue.steps import compared, drawn, frames, look_said, measuring, re
 from bot.dialogue.texts import TEXTS, measures
 from bot.dialogue.texts import frames as frame_texts
 from bot.dialogue.turn import Turn
+from core.errors import FrameFault
 from core.frame.findings import WaterArea
 from core.frame.report import FrameReport
-
-_NO_RESULT: Final = "fault.crashed"
 
 
 def came(turn: Turn, event: FramesMeasured) -> None:
@@ -25,8 +23,7 @@ def came(turn: Turn, event: FramesMeasured) -> None:
         return
     _no_longer_awaited(turn, event)
     if event.fault is not None:
-        key = frame_texts.fault_key(event.fault, event.fault_numbers)
-        turn.say(Role.SETTINGS, key, **frame_texts.fault_values(event.fault_numbers))
+        _say_fault(turn, event, event.fault)
     else:
         _say(turn, event)
         _show(turn, event)
@@ -34,6 +31,16 @@ def came(turn: Turn, event: FramesMeasured) -> None:
         turn.say(Role.ASSUMPTION, "together.left_out", number=str(len(event.left_out)))
     if repeat.standing(turn) is not None and not turn.question_put:
         repeat.put_again(turn)
+
+
+def _say_fault(turn: Turn, event: FramesMeasured, fault: FrameFault) -> None:
+    """Of several frames the first that could not be read says why."""
+    key = frame_texts.fault_key(fault, event.fault_numbers)
+    role = Role.SETTINGS
+    if event.what in {"compare", "average"}:
+        turn.say(role, "together.failed")
+        role = Role.CHECK
+    turn.say(role, key, **frame_texts.fault_values(event.fault_numbers))
 
 
 def _no_longer_awaited(turn: Turn, event: FramesMeasured) -> None:
@@ -55,7 +62,7 @@ def _say(turn: Turn, event: FramesMeasured) -> None:
     elif found is not None:
         compared.say(turn, found)
     else:
-        turn.say(Role.SETTINGS, _NO_RESULT)
+        turn.say(Role.SETTINGS, "together.failed")
 
 
 # where the water is

@@ -23,13 +23,13 @@ EVERYWHERE: Final[dict[str, str]] = {
     "step.keep": "keeping",
     # commands
     "help.first": (
-        "I walk you from lens to keeper. `start` begins. Tell me facts in any order, "
-        "answer with numbers, share a frame or your location."
+        "I walk you from lens to keeper: `start`. Tell facts in any order, answer with numbers, "
+        "share frames or your location."
     ),
     "help.words": (
-        "Words: `back`, `skip`, `why`, `where am I`, `kit`, `card`, `units`, `taps`, `stop`, "
-        "`my data`, `forget me`. "
-        "`what if f/16` compares."
+        "Words: `back`, `skip`, `why`, `where am I`, `kit`, `card`, `units`, `taps`, `my data`, "
+        "`forget me`, `stop`; `what if f/16`. "
+        "Frames: `compare`, `average`, `as 1/4 s`, `grid`, `keep`, `my look`, `cancel`."
     ),
     "to_come.plan": "Planning ahead is not built yet. At the water `start` works.",
     "to_come.log": "The log of a place is not built yet. Note the settings I name when you keep.",

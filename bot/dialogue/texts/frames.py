@@ -13,6 +13,7 @@ FRAMES: Final[dict[str, str]] = {
     "frame.white_water": (
         "Area {letter}, {position}: white water without texture, {share} of the frame, {channels}."
     ),
+    "frame.for_look": "The white holds. For your look: {settings}{look}.",
     "frame.next": "Next: {settings}{look}.",
     "frame.sparkle": "{letters}: sparkle, fine.",
     "frame.sky": "Area {letter}, {position}: a sky gap, {share} of the frame. The water holds.",

@@ -4,8 +4,8 @@ from __future__ import annotations
 
 from typing import Final
 
-_ONE: Final = "Measuring your frame…"
-_SEVERAL: Final = "Measuring your frames, {number} of {total}…"
+_ONE: Final = "Measuring your frame… ‘cancel’ ends it."
+_SEVERAL: Final = "Measuring your frames, {number} of {total}… ‘cancel’ ends it."
 
 
 def progress_line(number: int, total: int) -> str:

@@ -111,7 +111,9 @@ SEEN: Final[dict[str, str]] = {
     # a look of one's own
     "my_look.used": "Your {look} is about {share}, by the frames you kept.",
     "my_look.kept": "Kept: {look}, water crosses {share} of the frame.",
-    "my_look.kept_only": "Kept. Its look I can't learn without your numbers or its time.",
+    "my_look.kept_only": (
+        "Noted. To learn its look I need its time and your numbers: `12 m tall, 18 m away, 24 mm`."
+    ),
     "my_look.aims_now": "From now on I aim for that: your {look} is about {share}.",
     "my_look.nothing": (
         "You have taught me no look yet. `keep` after a frame does, three times for one look."

@@ -12,17 +12,18 @@ TOGETHER: Final[dict[str, str]] = {
         "or say how many: `average 4`."
     ),
     "together.one_needed": "That takes a frame: share one first.",
+    "together.failed": "I could not measure those frames together.",
     "together.left_out": "{number} of them can't be read.",
     "together.offer": "Same view as your last? `compare` lays them on each other.",
     "together.ended": "Stopped measuring.",
-    "together.frame": "{letter}, {time}",
+    "together.frame": "{letter} ({time})",
     "together.frame_untimed": "{letter}",
     # two frames and more
-    "compared.share": "{frame}: {look} by your numbers, water crosses {share} of the frame.",
-    "compared.seen": "{frame}: its water looks {look}.",
-    "compared.smoothest": "{frame} for {look} water: the smoothest of them.",
-    "compared.crispest": "{frame} for {look} water: the crispest of them.",
-    "compared.between": "{frame} for {look} water: between the crispest and the smoothest.",
+    "compared.share": ("Take {frame}: {look} by your numbers, water crosses {share} of the frame."),
+    "compared.seen": "Take {frame}: its water looks {look}.",
+    "compared.smoothest": "For {look} take {frame}: its water is the smoothest of them.",
+    "compared.crispest": "For {look} take {frame}: its water is the crispest of them.",
+    "compared.between": "For {look} take {frame}, between the crispest and the smoothest.",
     "compared.too_short": "None is {look} yet; {frame} comes nearest. Go longer{time}.",
     "compared.too_long": (
         "None is {look}, all are smoother; {frame} comes nearest. Go shorter{time}."
@@ -79,7 +80,7 @@ TOGETHER: Final[dict[str, str]] = {
     "average.out.same": "{letter}, a frame sent twice",
     "why.average": "Noise by the law 1 ÷ √n for {number} frames: {law} (averaging, statistics).",
     # other times
-    "drawn.offer": "To see it at longer times: `as 1/4 s` draws that from this frame.",
+    "drawn.offer": "To see it longer, `as 1/4 s` draws it.",
     "drawn.made": "An illustration, not a photograph: {times}.",
     "drawn.time": "{time} {look}, {low} to {high}",
     "drawn.time_alone": "{time} {look}",
