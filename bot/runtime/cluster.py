@@ -173,9 +173,12 @@ async def _threads_of(client: Client) -> int:
 
 async def _close(client: Client) -> None:
     """Leave a cluster, whatever its library says to that."""
-    with suppress(Exception):
-        async with asyncio.timeout(_CONNECT_S):
-            await client.close()
+    try:
+        with suppress(Exception):
+            async with asyncio.timeout(_CONNECT_S):
+                await client.close()
+    finally:  # else it tries again when it is collected, with nobody to wait for it
+        client.status = "closed"
 
 
 def _outcome(reply: Reply) -> Outcome:

@@ -11,12 +11,13 @@ import numpy.linalg
 import numpy.ma
 import numpy.random
 
-from core.frame.texture_trees import trained
+from core.frame import kind_trees, texture_trees
 
 __all__ = ["cv2", "numpy"]
 
-# What the look of water is told by lies in a file, too.
-trained()
+# What the look of water and clipped areas are told by lies in files, too.
+texture_trees.trained()
+kind_trees.trained()
 
 # The first conversion to L*a*b* builds tables for 0.17 s (measured), which each process of a file
 # would otherwise do anew. One black pixel is nobody's picture.

@@ -106,7 +106,7 @@ async def test_the_same_limits_hold_there(
 
 async def test_who_gives_up_waiting_ends_the_process_there(cluster: Cluster) -> None:
     """A measuring that is ended here runs on nowhere."""
-    large = await asyncio.to_thread(view, 3, 0, 4000)
+    large = await asyncio.to_thread(view, 3, 0, 2600)
     checking = asyncio.create_task(cluster.check(large))
     await _until(lambda: children() == 1)
     checking.cancel()
@@ -165,26 +165,6 @@ async def test_a_cluster_without_workers_is_away_until_it_has_some(
     assert (await side.check(b"three")).fault is FrameFault.NOT_A_PICTURE
 
 
-async def test_what_is_under_way_when_the_scheduler_dies_is_done_here(
-    caplog: pytest.LogCaptureFixture, monkeypatch: pytest.MonkeyPatch
-) -> None:
-    """Its results will never come: so it is measured here, and the log tells it once."""
-    with local_cluster(1) as brief:
-        side = Cluster(brief.address, FakeChecker(), Troubles().cluster)
-        await side.start()
-        monkeypatch.setattr(side._client, "_timeout", 0.5)  # for its own tries to come back
-        large = await asyncio.to_thread(view, 3, 0, 4000)
-        with caplog.at_level(logging.WARNING, logger="bot"):
-            both = [asyncio.create_task(side.check(large)) for _ in range(2)]
-            await _until(lambda: children() == 1)
-            brief.kill()
-            assert [(await one).fault for one in both] == [FrameFault.NOT_A_PICTURE] * 2
-        assert here(side).checked == [large] * 2
-        assert caplog.text.count("Trouble with the cluster of frames") == 1
-        await side.stop()
-    await _until(lambda: children() == 0)
-
-
 async def test_several_frames_are_measured_here_too(monkeypatch: pytest.MonkeyPatch) -> None:
     """With no scheduler at all, also what is of several frames."""
     monkeypatch.setattr("bot.runtime.cluster._CONNECT_S", 0.2)
@@ -206,3 +186,25 @@ async def test_the_settings_choose(monkeypatch: pytest.MonkeyPatch, dask: LocalC
         monkeypatch.setattr(checkers, "find_spec", lambda _: None)
         with pytest.raises(NoClusterLibraryError, match="extra “cluster”"):
             await frame_checker(stack, 1, dask.address, Troubles())
+
+
+async def test_what_is_under_way_when_the_scheduler_dies_is_done_here(
+    dask: LocalCluster, caplog: pytest.LogCaptureFixture, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    """Its results will never come: so it is measured here, and the log tells it once.
+
+    The last of these tests: it ends their cluster.
+    """
+    side = Cluster(dask.address, FakeChecker(), Troubles().cluster)
+    await side.start()
+    monkeypatch.setattr(side._client, "_timeout", 0.5)  # for its own tries to come back
+    large = await asyncio.to_thread(view, 3, 0, 2600)
+    with caplog.at_level(logging.WARNING, logger="bot"):
+        both = [asyncio.create_task(side.check(large)) for _ in range(2)]
+        await _until(lambda: children() > 0)
+        dask.kill()
+        assert [(await one).fault for one in both] == [FrameFault.NOT_A_PICTURE] * 2
+    assert here(side).checked == [large] * 2
+    assert caplog.text.count("Trouble with the cluster of frames") == 1
+    await side.stop()
+    await _until(lambda: children() == 0)

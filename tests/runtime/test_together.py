@@ -4,10 +4,13 @@ from __future__ import annotations
 
 import io
 import multiprocessing
+import threading
 import time
-from collections.abc import AsyncIterator
+from collections.abc import AsyncIterator, Callable
+from contextlib import suppress
 from functools import partial
-from typing import get_args
+from multiprocessing.connection import Connection
+from typing import Any, get_args
 
 import numpy as np
 import pytest
@@ -15,8 +18,9 @@ from PIL import Image
 
 from bot.dialogue.actions import MOST_COMPARED, MOST_TOGETHER, MeasureOptions
 from bot.dialogue.events import MeasuredKind
-from bot.runtime import exchange, together_child
+from bot.runtime import exchange, frame_child, together_child
 from bot.runtime.frames import FrameServer
+from bot.runtime.one_file import measure_file
 from bot.runtime.orders import ORDERS, PIXELS, FrameLimits, Order, Pixels, wishes_of
 from bot.runtime.outcomes import Outcome
 from core.errors import FrameFault
@@ -224,3 +228,76 @@ async def test_a_server_that_is_stopped_measures_nothing() -> None:
     await stopped.stop()
     outcome = await stopped.measure("compare", [view(), view()], MeasureOptions())
     assert outcome == Outcome(fault=FrameFault.CRASHED)
+
+
+def process(task: Callable[..., None], *messages: bytes) -> list[bytes]:
+    """What a task answers to these messages when it is not shut in, in this process."""
+    ours, theirs = multiprocessing.Pipe()
+    working = threading.Thread(target=task, args=(theirs,))
+    working.start()
+    answers = []
+    with ours:
+        for message in messages:
+            ours.send_bytes(message)
+        with suppress(EOFError):
+            while True:
+                answers.append(ours.recv_bytes())
+    working.join()
+    return answers
+
+
+@pytest.fixture
+def open_process(monkeypatch: pytest.MonkeyPatch) -> None:
+    """The tests' own process is not to be shut in."""
+    for module in (frame_child, together_child):
+        monkeypatch.setattr(module, "shut_in", lambda _: None)
+
+
+@pytest.mark.usefixtures("open_process")
+@pytest.mark.parametrize("what", ["check", "recheck", "grid", "illustrate"])
+def test_what_the_process_of_one_file_says(what: Any) -> None:
+    """An answer in JSON that lists the pictures which follow it."""
+    order = Order(what, MeasureOptions(water_cells=("B2",), share_per_s=(0.2, 0.4)))
+    task = partial(frame_child.answer_one, work=measure_file)
+    answer, *pictures = process(task, ORDERS.dump_json(order), view())
+    found = exchange.read_answer(answer, order)
+    assert found is not None
+    assert (found.fault, found.report is not None) == (None, True)
+    assert len(found.pictures) == len(pictures)
+
+
+@pytest.mark.usefixtures("open_process")
+@pytest.mark.parametrize("what", ["compare", "average"])
+def test_what_the_processes_of_several_files_say(what: Any) -> None:
+    """Each reader sends its pixels on and says that it did; the last one answers with all."""
+    order = Order(what, files=3)
+    pipes = [multiprocessing.Pipe(duplex=False) for _ in range(3)]
+    threads = []
+    for data, (_, out) in zip((view(), b"no picture", view(shift=4)), pipes, strict=True):
+        reading = partial(_read_and_close, data, order, out)
+        threads.append(threading.Thread(target=reading))
+        threads[-1].start()
+    task = partial(_together, [source for source, _ in pipes])
+    answer, *pictures = process(task, ORDERS.dump_json(order))
+    for thread in threads:
+        thread.join()
+    for source, _ in pipes:
+        source.close()
+    found = exchange.read_answer(answer, order)
+    assert found is not None
+    assert (found.fault, found.read) == (None, (0, 2))
+    assert found.comparison is not None
+    assert len(found.pictures) == len(pictures)
+
+
+def _read_and_close(data: bytes, order: Order, out: Connection) -> None:
+    with out:
+        process(
+            lambda connection: together_child.read_one(connection, out),
+            ORDERS.dump_json(order),
+            data,
+        )
+
+
+def _together(sources: list[Connection], connection: Connection) -> None:
+    together_child.answer_together(connection, *sources)
