@@ -120,15 +120,7 @@ def explain(
     turn: Turn, given: GivenSettings, flow: Flowing, depth: FNumberChoice, camera: Camera
 ) -> None:
     """Why: the share and the f-number, with the numbers put in."""
-    look = look_of(flow.share(given.shutter_s))
-    own = own_here(turn, look)
-    if own is not None:
-        turn.say(
-            Role.ASSUMPTION,
-            "my_look.used",
-            look=TEXTS[f"look.{look.value}"],
-            share=measures.percent(own),
-        )
+    _say_own_look(turn)
     reasons.explain_share(turn, flow, given.shutter_s, camera)
     if camera.sensor.fixed_f_number is None:
         turn.reason(

@@ -30,13 +30,15 @@ def say(turn: Turn, report: FrameReport) -> None:
 
 def _ask(turn: Turn, report: FrameReport) -> None:
     """At most one question, in place of the walk's, which waits."""
-    glass = _glass_is_asked(turn, report)
-    if not glass and not turn.walk.borders_open and not look_said.would_ask(turn, report):
+    glass, odds = _glass_is_asked(turn, report), look_said.odds(turn, report)
+    if not glass and odds is None and not turn.walk.borders_open:
         return
     turn.leave_question_unsaid()
     if glass:
         turn.ask("glass")
-    elif not look_said.ask_odds(turn, report):
+    elif odds is not None:
+        look_said.ask_odds(turn, odds)
+    else:
         border_said.ask_next(turn)
 
 

@@ -16,6 +16,7 @@ from bot.dialogue.steps import composition, repeat
 from bot.dialogue.texts import TEXTS, measures
 from bot.dialogue.texts.seen import border_place
 from bot.dialogue.turn import Turn
+from core.camera import FORMATS
 from core.frame.findings import Border, BorderFinding, BorderKind
 from core.frame.report import FrameReport
 
@@ -29,7 +30,6 @@ _MOST_DEPTH: Final = 0.12
 #: A little more than the thing itself is turned or cropped away (own rule).
 _SPARE: Final = 0.01
 _TURNED_OUT: Final = frozenset({BorderKind.BRIGHT, BorderKind.SKY, BorderKind.CUT})
-_SHORT_SIDE_MM: Final = 24.0  # of full frame
 
 
 def stated(report: FrameReport) -> tuple[BorderFinding, ...]:
@@ -107,18 +107,18 @@ def remedy(turn: Turn, report: FrameReport | None, finding: BorderFinding) -> st
 
 def _angle_deg(turn: Turn, report: FrameReport | None, finding: BorderFinding) -> float | None:
     """By how much to turn or tilt, from the focal length [deg]; None while it is unknown."""
-    full_mm = report.metadata.focal_full_frame_mm if report is not None else None
-    facts, short_mm = turn.facts, _SHORT_SIDE_MM
-    focal_mm = full_mm
-    if focal_mm is None:
-        focal_mm = reckoning.focal_of(facts)
-        short_mm = reckoning.sensor_of(facts, Assumed()).short_mm
+    focal_mm, short_mm = reckoning.focal_of(turn.facts), _short_mm(turn)
+    if report is not None and report.metadata.focal_full_frame_mm is not None:
+        focal_mm, short_mm = report.metadata.focal_full_frame_mm, FORMATS["full frame"].short_mm
     if focal_mm is None:
         return None
-    across_mm = (finding.depth + _SPARE) * short_mm
-    edge_mm = short_mm / 2
+    across_mm, edge_mm = (finding.depth + _SPARE) * short_mm, short_mm / 2
     whole = math.atan(edge_mm / focal_mm) - math.atan((edge_mm - across_mm) / focal_mm)
     return math.degrees(whole)
+
+
+def _short_mm(turn: Turn) -> float:
+    return reckoning.sensor_of(turn.facts, Assumed()).short_mm
 
 
 # asked
@@ -143,10 +143,8 @@ def ask_next(turn: Turn) -> bool:
 def answer(turn: Turn, value: str) -> None:
     """Meant, not meant, or nothing there: kept as truth, and answered with the remedy."""
     turn.resume_question()
-    open_ones = turn.walk.borders_open
-    if open_ones:
-        finding, *rest = open_ones
-        turn.change_walk(borders_open=tuple(rest))
+    for finding in turn.walk.borders_open[:1]:  # none: another frame came before the answer
+        turn.change_walk(borders_open=turn.walk.borders_open[1:])
         _keep(turn, finding, value)
         _say_answered(turn, finding, value)
     if ask_next(turn):

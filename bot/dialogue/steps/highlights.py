@@ -165,7 +165,10 @@ def for_look(turn: Turn) -> None:
     """The whites hold, but the water has another look than was asked for: the way to that."""
     given = turn.given
     note_levels(turn, given, clipped=False)
-    solved = _plan_from(turn, given, 0.0)
+    settings = Settings(given.f_number, given.shutter_s, given.iso)
+    solved = solving.solve(
+        with_filters(turn.facts, given), settings, 0.0, look_times=planned.well_inside(turn)
+    )
     turn.be_in(State.ADJUST, Trigger.TROUBLE)
     planned.say_plan(turn, solved, "frame.for_look")
     turn.move(Trigger.ADJUSTED)

@@ -11,7 +11,6 @@ from bot.dialogue.states import State
 from bot.dialogue.steps import repeat
 from bot.dialogue.texts import TEXTS, measures
 from bot.dialogue.turn import Turn
-from core.frame.findings import LookSeen
 from core.frame.report import FrameReport
 from core.water import Look, look_of
 
@@ -80,37 +79,33 @@ def again(turn: Turn, report: FrameReport) -> None:
     """After a frame was measured again: what is known of its look now."""
     said = line(turn, report) or ("seen.look.wide", {})
     turn.say(Role.SETTINGS, said[0], **said[1])
-    if not ask_odds(turn, report) and repeat.standing(turn) is not None:
-        repeat.put_again(turn)
+    found = odds(turn, report)
+    if found is not None:
+        ask_odds(turn, found)
 
 
-def ask_odds(turn: Turn, report: FrameReport) -> bool:
-    """Ask when numbers and picture disagree, once on a walk; whether it was asked."""
+def odds(turn: Turn, report: FrameReport) -> tuple[Look, Look] | None:
+    """The look by the numbers and that of the picture, where they disagree.
+
+    None too when it was asked about on this walk already.
+    """
     share, seen = _told(turn, report), report.look
-    if share is None or seen is None or seen.look is None or not would_ask(turn, report):
-        return False
-    turn.ask("look_odds", told=_word(look_of(share)), seen=_word(seen.look))
-    return True
-
-
-def would_ask(turn: Turn, report: FrameReport) -> bool:
-    """Whether numbers and picture disagree, and nobody was asked about it on this walk."""
-    share, seen = _told(turn, report), report.look
-    if share is None or seen is None or turn.asked_before("look_odds"):
-        return False
-    return _far(share, seen)
-
-
-def _far(share: float, seen: LookSeen) -> bool:
+    if share is None or seen is None or seen.look is None or turn.asked_before("look_odds"):
+        return None
     low, high = seen.share_low or 0.0, seen.share_high or 1.0
     outside = share < low / _FAR or share > high * _FAR
-    other = look_of(share) not in {seen.look, seen.neighbour}
-    return seen.look is not None and outside and other
+    agree = look_of(share) in {seen.look, seen.neighbour}
+    return (look_of(share), seen.look) if outside and not agree else None
+
+
+def ask_odds(turn: Turn, found: tuple[Look, Look]) -> None:
+    """Ask which of the two it is: nothing is asserted against the person's numbers."""
+    told, seen = found
+    turn.ask("look_odds", told=_word(told), seen=_word(seen))
 
 
 def answer_odds(turn: Turn, value: str) -> None:
     """What the person sees decides; the numbers are theirs to correct."""
     turn.resume_question()
     turn.say(Role.SETTINGS, f"look_odds.{value}")
-    if repeat.standing(turn) is not None:
-        repeat.put_again(turn)
+    repeat.put_again(turn)

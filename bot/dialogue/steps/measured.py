@@ -2,8 +2,6 @@
 
 from __future__ import annotations
 
-from dataclasses import replace
-
 from bot.dialogue.actions import Say
 from bot.dialogue.compose import Role
 from bot.dialogue.events import FramesMeasured, NamedPicture
@@ -12,7 +10,6 @@ from bot.dialogue.texts import TEXTS, measures
 from bot.dialogue.texts import frames as frame_texts
 from bot.dialogue.turn import Turn
 from core.errors import FrameFault
-from core.frame.findings import WaterArea
 from core.frame.report import FrameReport
 
 
@@ -27,8 +24,8 @@ def came(turn: Turn, event: FramesMeasured) -> None:
     else:
         _say(turn, event)
         _show(turn, event)
-    if event.left_out and event.fault is None:
-        turn.say(Role.ASSUMPTION, "together.left_out", number=str(len(event.left_out)))
+        if event.left_out:
+            turn.say(Role.ASSUMPTION, "together.left_out", number=str(len(event.left_out)))
     if repeat.standing(turn) is not None and not turn.question_put:
         repeat.put_again(turn)
 
@@ -45,8 +42,9 @@ def _say_fault(turn: Turn, event: FramesMeasured, fault: FrameFault) -> None:
 
 def _no_longer_awaited(turn: Turn, event: FramesMeasured) -> None:
     together = turn.context.conversation.together
-    if together is not None and together.what == event.what:
-        turn.change_conversation(together=together.model_copy(update={"pending": False}))
+    if together is not None:
+        pending = together.pending and together.what != event.what
+        turn.change_conversation(together=together.model_copy(update={"pending": pending}))
 
 
 def _say(turn: Turn, event: FramesMeasured) -> None:
@@ -74,33 +72,26 @@ def _grid(turn: Turn, report: FrameReport | None) -> None:
     if water is None:
         turn.say(Role.SETTINGS, "water.none_found")
         return
-    turn.change_conversation(report=report)
-    turn.say(Role.SETTINGS, "water.proposed", cells=_cells(water))
-    turn.ask("water_cells")
-
-
-def _cells(water: WaterArea) -> str:
-    return measures.listing(list(water.cells), TEXTS["and"])
+    cells = measures.listing(list(water.cells), TEXTS["and"])
+    turn.say(Role.SETTINGS, "water.proposed", cells=cells)
+    turn.ask("water_cells", cells=" ".join(water.cells))
 
 
 def answer_cells(turn: Turn, value: str) -> None:
     """Whether the proposed cells hold the water; then the frame is measured again with them."""
+    question = turn.context.conversation.question
+    cells = question.values.get("cells", "") if question is not None else ""
     turn.resume_question()
-    report = turn.context.conversation.report
-    if value == "no" or report is None or report.water is None:
+    if value == "yes" and cells:
+        measuring.place_water(turn, tuple(cells.split()))
+    else:
         turn.say(Role.SETTINGS, "water.name_them")
-        return
-    measuring.place_water(turn, report.water.cells)
 
 
 def _rechecked(turn: Turn, names: tuple[str, ...], report: FrameReport) -> None:
     """A frame measured again, with the water where the person said that it is."""
     for name in names:
         frames.note_measured(turn, name, report)
-    before = turn.context.conversation.report
-    if before is not None:  # what the person's raws have taught of this camera stays
-        report = replace(report, preview_over_stops=before.preview_over_stops)
-    turn.change_conversation(report=report)
     look_said.again(turn, report)
 
 
@@ -116,9 +107,7 @@ def _show(turn: Turn, event: FramesMeasured) -> None:
 
 def _captioned(picture: NamedPicture, letters: list[str]) -> Say:
     key = f"caption.together.{picture.shows}"
-    if key not in TEXTS:
-        key = "caption.together.marked"
-    caption = TEXTS[key]
+    caption = TEXTS.get(key, TEXTS["caption.together.marked"])
     shown = letters if picture.frame is None else letters[picture.frame : picture.frame + 1]
     frames_named = measures.listing(shown, TEXTS["and"])
     alt = TEXTS["alt.together"].format(what=caption, frames=frames_named)

@@ -55,6 +55,14 @@ def times_for(turn: Turn, exposure: set[Symptom], settings: Settings) -> tuple[f
     return None
 
 
+def well_inside(turn: Turn) -> tuple[float, float]:
+    """Times around the aim of the wished look [s], not at its edge."""
+    facts = turn.facts
+    flow = reckoning.flowing_or_usual(facts, reckoning.focal_of(facts), reckoning.Assumed())
+    aim_s = flow.time_for(aim_of(turn, reckoning.wished_look(facts)))
+    return aim_s / WELL_INSIDE, aim_s * WELL_INSIDE
+
+
 def merged(turn: Turn, solved: Solved) -> GivenSettings:
     """Where a plan ends, with the focus that was given before."""
     given = turn.walk.given
