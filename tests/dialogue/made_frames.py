@@ -122,6 +122,16 @@ REPORTS: Final[dict[str, FrameReport]] = {
             {"red": 1.4, "green": 0.7, "blue": 1.1}, {"red": 0.0, "green": 0.0, "blue": 0.0}
         ),
     ),
+    "raw_as_shown": replace(
+        report(Advice.BRIGHTER, 1.3),
+        file_kind="raw",
+        raw=RawExposure(
+            {"red": 2.1, "green": 1.3, "blue": 1.7},
+            {"red": 0.0, "green": 0.0, "blue": 0.0},
+            preview_over_stops=0.05,
+            saturation_found=True,
+        ),
+    ),
     "sparkling": report(Advice.DARKER, -1 / 3, _SPARKLE),
     "copy": report(Advice.KEEP, 0.0, settings=CameraSettings(), size_note=SizeNote.RESIZED),
 }
@@ -181,6 +191,8 @@ REPORTS.update(
         "full_frame_border": replace(
             _HELD, metadata=replace(_HELD.metadata, focal_full_frame_mm=24.0), borders=(_BRIGHT,)
         ),
+        "borders_without_data": replace(_HELD, metadata=FrameMetadata(), borders=(_BRIGHT,)),
+        "sky_borders": replace(report(Advice.REFRAME, None, _GAP), borders=(_SKY,)),
         "clean_borders": replace(_HELD, borders=()),
         "bright_borders": replace(report(Advice.DARKER, -2 / 3, _DROP), borders=(_BRIGHT,)),
         "stick": replace(_HELD, borders=(_STICK,)),

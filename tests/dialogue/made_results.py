@@ -114,7 +114,7 @@ COMPARISONS: Final[dict[str, Comparison]] = {
         _recommending(Reason.ALONE),
         pairs=(_PAIR, FramePair(0, 2, Misfit.OTHER_VIEW)),
         order=(0,),
-        frames=(_SHORT, _MIDDLE, _LONG),
+        frames=(_SHORT, _MIDDLE, replace(_LONG, texture=None)),
     ),
     "alike": _recommending(Reason.ALIKE),
     "nowhere": replace(_TWO, order=(), recommendation=None, gaps=(), suited=()),

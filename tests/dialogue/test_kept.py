@@ -13,6 +13,8 @@ from bot.dialogue.context import Context, Person
 from bot.dialogue.engine import handle
 from bot.dialogue.events import MediaRef, TextReceived
 from bot.dialogue.kept import MOST_BORDER_ANSWERS
+from bot.dialogue.terms import Terms
+from bot.dialogue.texts.progress import progress_line
 from core.water import Look, band_of, look_of
 from tests.dialogue.made_frames import REPORTS
 from tests.dialogue.player import Player
@@ -124,6 +126,45 @@ def test_what_is_kept_stays_in_the_direct_room() -> None:
     for text in ("my look", "I want it silky", "keep"):
         for said in _in_a_group(player, text):
             assert not {"my_look.used", "my_look.list", "my_look.aims_now"} & set(said.keys)
+
+
+def test_a_result_that_nobody_waits_for_is_said_all_the_same() -> None:
+    """What was asked before the conversation was forgotten, or by an older bot, still comes."""
+    player = Player()
+    for line in WALK:
+        player.say(line)
+    for name in ("fifteenth", "quarter"):
+        player.frame(name)
+    player.say("compare")
+    assert player.context is not None
+    forgotten = player.context.conversation.model_copy(update={"together": None})
+    player.context = player.context.model_copy(update={"conversation": forgotten})
+    said = player.happen("found two")
+    assert "compared.share" in said[0].keys
+
+
+def test_measuring_together_counts_as_a_frame_of_the_day() -> None:
+    """Who has used their frames of the day is told so, and nothing is measured."""
+    player = Player()
+    for line in WALK:
+        player.say(line)
+    for name in ("fifteenth", "quarter"):
+        player.frame(name)
+    assert player.context is not None
+    terms = Terms(frames_a_day=1)
+    player.context = player.context.model_copy(update={"terms": terms})
+    player.say("compare")
+    assert player.context is not None
+    player.context = player.context.model_copy(update={"terms": terms})
+    (said,) = player.say("compare")
+    assert "limit.frames" in said.keys
+    assert not any(isinstance(action, MeasureFrames) for action in player.actions)
+
+
+@pytest.mark.parametrize(("total", "line"), [(1, "frame…"), (5, "frames, 2 of 5…")])
+def test_progress_says_how_to_end_it(total: int, line: str) -> None:
+    """One frame is not counted; several are, and the word that ends it stands there."""
+    assert progress_line(2, total) == f"Measuring your {line} ‘cancel’ ends it."
 
 
 @pytest.mark.parametrize(("what", "number"), [("compare", 1), ("compare", 7), ("grid", 2)])

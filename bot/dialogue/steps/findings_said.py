@@ -80,12 +80,10 @@ def say(turn: Turn, found: list[Line]) -> None:
 
 def _say_first(turn: Turn, part: Part) -> None:
     """What spoils the frame stands before all other checks, and rather than the last of them."""
-    while not turn.has_room_for(part):
-        checks = [one for one in turn.parts if one.role is Role.CHECK]
-        if not checks:
-            break
+    checks = [one for one in turn.parts if one.role is Role.CHECK]
+    while checks and not turn.has_room_for(part):
         turn.parts.remove(checks[-1])
-        turn.reasons_first(checks[-1:])
+        turn.reasons_first([checks.pop()])
     turn.parts.insert(0, part)
 
 

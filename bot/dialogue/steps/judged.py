@@ -14,6 +14,7 @@ from bot.dialogue.steps import (
     keep,
     look_said,
     raw_said,
+    repeat,
     reviewing,
 )
 from bot.dialogue.steps.taken import take_settings
@@ -134,6 +135,9 @@ def _holds(turn: Turn, report: FrameReport) -> None:
     fault = findings_said.fault_of(turn, report)
     if fault is not None:
         _not_a_keeper(turn, *fault)
+    elif take_settings(turn) is None:
+        turn.say(Role.SETTINGS, "frame.holds")
+        repeat.put_again(turn)
     elif look_said.misses_wish(turn, report):
         highlights.for_look(turn)
     else:

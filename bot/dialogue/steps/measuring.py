@@ -181,14 +181,13 @@ def place_water(turn: Turn, cells: tuple[str, ...]) -> None:
 
 def _again(turn: Turn, **told: object) -> None:
     """What was drawn or compared last is done again, else the frame is measured again."""
-    last, one = _last(turn), the_one(turn)
-    if last is not None:
-        _note_water(turn, last.frames, told)
-        what: MeasuredKind = last.what if last.what in _CORRECTED else "recheck"
-        request(turn, what, last.frames, times_s=last.times_s)
-    elif one is not None:
-        _note_water(turn, (one,), told)
-        request(turn, "recheck", (one,))
+    last = _last(turn)
+    frames = (the_one(turn) or "",) if last is None else last.frames
+    _note_water(turn, frames, told)
+    if last is not None and last.what in _CORRECTED:
+        request(turn, last.what, frames, times_s=last.times_s)
+    else:
+        request(turn, "recheck", frames)
 
 
 def _last(turn: Turn) -> Together | None:

@@ -13,6 +13,7 @@ FRAMES: Final[dict[str, str]] = {
     "frame.white_water": (
         "Area {letter}, {position}: white water without texture, {share} of the frame, {channels}."
     ),
+    "frame.holds": "The whites hold.",
     "frame.for_look": "The white holds. For your look: {settings}{look}.",
     "frame.next": "Next: {settings}{look}.",
     "frame.sparkle": "{letters}: sparkle, fine.",
