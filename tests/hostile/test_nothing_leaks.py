@@ -35,7 +35,7 @@ for name in sys.argv[1:]:
     try:
         answer, pictures = check_and_draw(Path(name).read_bytes(), Order())
     except UnreadableFrameError as error:
-        answer, picture = Answer(fault=error.fault, numbers=error.numbers), ()
+        answer, pictures = Answer(fault=error.fault, numbers=error.numbers), ()
     print(ANSWERS.dump_json(answer).decode())
     print(hashlib.sha256(b"".join(pictures)).hexdigest())
     sys.exit()
