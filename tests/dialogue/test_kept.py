@@ -13,8 +13,10 @@ from bot.dialogue.context import Context, Person
 from bot.dialogue.engine import handle
 from bot.dialogue.events import MediaRef, TextReceived
 from bot.dialogue.kept import MOST_BORDER_ANSWERS
+from bot.dialogue.steps import highlights
 from bot.dialogue.terms import Terms
 from bot.dialogue.texts.progress import progress_line
+from bot.dialogue.turn import Turn
 from core.water import Look, band_of, look_of
 from tests.dialogue.made_frames import REPORTS
 from tests.dialogue.player import Player
@@ -141,6 +143,14 @@ def test_a_result_that_nobody_waits_for_is_said_all_the_same() -> None:
     player.context = player.context.model_copy(update={"conversation": forgotten})
     said = player.happen("found two")
     assert "compared.share" in said[0].keys
+
+
+def test_nothing_is_kept_without_settings() -> None:
+    """Who has told none hears how to begin."""
+    player = Player()
+    turn = Turn(Context(), player.origin(), player.now)
+    highlights.holds(turn)
+    assert [part.key for part in turn.parts] == ["begin"]
 
 
 def test_measuring_together_counts_as_a_frame_of_the_day() -> None:

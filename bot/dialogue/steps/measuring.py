@@ -2,8 +2,9 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Mapping, Sequence
 from datetime import timedelta
+from types import MappingProxyType
 from typing import Final
 
 from bot.dialogue import reckoning
@@ -110,14 +111,27 @@ def _illustrate(turn: Turn, times_s: tuple[float, ...]) -> None:
 
 
 def request(
-    turn: Turn, what: MeasuredKind, frames: Sequence[str], *, times_s: tuple[float, ...] = ()
+    turn: Turn,
+    what: MeasuredKind,
+    frames: Sequence[str],
+    *,
+    times_s: tuple[float, ...] = (),
+    told: Mapping[str, object] = MappingProxyType({}),
 ) -> None:
-    """Have frames measured; the answer follows with the result."""
+    """Have frames measured; the answer follows with the result.
+
+    Args:
+        turn: the answer under construction.
+        what: is done with them.
+        frames: their events.
+        times_s: to be drawn [s].
+        told: options that the person has just told.
+    """
     if limits.frame_refused(turn):
         return
     media = turn.context.conversation.media
     refs = tuple(FrameRef(event_id=name, media=media[name]) for name in frames)
-    options = _options(turn, what, frames, times_s)
+    options = _options(turn, what, frames, times_s).model_copy(update=dict(told))
     together = Together(what=what, frames=tuple(frames), times_s=times_s, asked_at=turn.now)
     turn.change_conversation(together=together)
     turn.do(MeasureFrames(what=what, frames=refs, options=options))
@@ -185,9 +199,9 @@ def _again(turn: Turn, **told: object) -> None:
     frames = (the_one(turn) or "",) if last is None else last.frames
     _note_water(turn, frames, told)
     if last is not None and last.what in _CORRECTED:
-        request(turn, last.what, frames, times_s=last.times_s)
+        request(turn, last.what, frames, times_s=last.times_s, told=told)
     else:
-        request(turn, "recheck", frames)
+        request(turn, "recheck", frames, told=told)
 
 
 def _last(turn: Turn) -> Together | None:
