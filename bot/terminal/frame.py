@@ -10,6 +10,7 @@ from dataclasses import asdict
 from pathlib import Path
 from typing import Any
 
+from bot.dialogue.steps.findings_said import plain_lines
 from bot.dialogue.texts.frames import fault_line, frame_lines
 from bot.exits import Exit
 from bot.runtime.frame_child import check_and_draw
@@ -63,7 +64,8 @@ async def _measure(checker: FrameChecker, path: Path, as_json: bool, picture: Pa
     if as_json:
         print(json.dumps(frame_object(path, outcome.report), ensure_ascii=False), flush=True)
     else:
-        print("\n".join([str(path), *("  " + line for line in frame_lines(outcome.report))]))
+        lines = [*frame_lines(outcome.report), *plain_lines(outcome.report)]
+        print("\n".join([str(path), *("  " + line for line in lines)]))
     return picture is None or _save(outcome, picture)
 
 

@@ -7,6 +7,7 @@ from dataclasses import replace
 import pytest
 
 from bot.dialogue.facts import Units
+from bot.dialogue.steps.findings_said import plain_lines
 from bot.dialogue.texts import frames, measures
 from core.errors import FrameFault
 from core.frame.report import AreaKind, Box, CameraSettings, ClippedArea, SizeNote
@@ -58,6 +59,14 @@ def test_long_times_and_missing_settings() -> None:
     assert frames.frame_lines(long)[1] == "settings: 2.5 s"
     resized = replace(long, size_note=SizeNote.RESIZED)
     assert "small copy" in frames.frame_lines(resized)[-1]
+
+
+def test_what_else_a_frame_shows_in_lines() -> None:
+    """Borders and their crops, as of any frame that is looked at afterwards."""
+    assert plain_lines(REPORTS["bordered"]) == [
+        "Something bright at the right, two thirds down: a crop of 4 % takes it out.",
+        "White sky along the top: a crop of 4 % takes it out.",
+    ]
 
 
 def test_a_raw_that_is_not_read() -> None:

@@ -307,7 +307,10 @@ async def test_a_store_that_fails_is_tried_again(
 
 @pytest.mark.parametrize(
     ("number", "total", "says"),
-    [(1, 1, "Measuring your frame…"), (3, 12, "Measuring your frames, 3 of 12…")],
+    [
+        (1, 1, "Measuring your frame… ‘cancel’ ends it."),
+        (3, 12, "Measuring your frames, 3 of 12… ‘cancel’ ends it."),
+    ],
 )
 def test_the_words(number: int, total: int, says: str) -> None:
     """One frame has no number; of several, the one under way is named."""

@@ -66,6 +66,11 @@ def lines_of_then(report: FrameReport) -> list[Line]:
     return [*found, *_lamps(report), *_cast(report)]
 
 
+def plain_lines(report: FrameReport) -> list[str]:
+    """The same in plain words, for the command line."""
+    return [line.part.plain() for line in lines_of_then(report)]
+
+
 def say(turn: Turn, found: list[Line]) -> None:
     """Say what there is room for beside the answer and its question; the rest is for why."""
     if any(part.key == "seen.unsharp" for part in turn.parts):
