@@ -6,7 +6,10 @@ from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
 from typing import Final
 
-from PIL import ImageDraw
+import cv2
+import numpy as np
+from numpy.typing import NDArray
+from PIL import Image, ImageDraw
 
 from bot.pictures.lettering import font
 from core.frame.report import AreaKind, Box, ClippedArea
@@ -153,6 +156,8 @@ def draw_areas(
     for area, outline in zip(areas, outlines, strict=True):
         if area.kind is AreaKind.SPARKLE:
             _dotted(draw, outline, line)
+        elif len(area.contour) > 2:
+            _ring(draw, area.contour, width, height)
         else:
             _double_line(draw, outline, line)
     for area, plate in zip(areas, plates(outlines, width, height), strict=True):
@@ -165,6 +170,33 @@ def _double_line(draw: ImageDraw.ImageDraw, outline: Rectangle, line: int) -> No
         if inner.right > inner.left and inner.bottom > inner.top:
             edges = (inner.left, inner.top, inner.right - 1, inner.bottom - 1)
             draw.rectangle(edges, outline=colour, width=line)
+
+
+def _ring(
+    draw: ImageDraw.ImageDraw, contour: Sequence[tuple[float, float]], width: int, height: int
+) -> None:
+    """A black and a white line round an area, at the same distance from it all along.
+
+    Where the area leaves the frame, the lines run along the border.
+    """
+    line = line_width(max(width, height))
+    outer = round(max(width, height) * GAP) + 2 * line
+    area = np.zeros((height, width), np.uint8)
+    corners = np.array(contour) * (width, height)
+    cv2.fillPoly(area, [np.round(corners).astype(np.int32)], 255)
+    cv2.polylines(area, [np.round(corners).astype(np.int32)], True, 255)
+    around = (_distance_to(area) <= outer).astype(np.uint8)
+    framed = np.pad(1 - around, 1, constant_values=1)
+    inwards = _distance_to(framed)[1:-1, 1:-1]
+    for first, last, colour in ((0, line, BLACK), (line, 2 * line, WHITE)):
+        inked = (inwards > first) & (inwards <= last)
+        draw.bitmap((0, 0), Image.fromarray(inked.astype(np.uint8) * 255), fill=colour)
+
+
+def _distance_to(area: NDArray[np.uint8]) -> NDArray[np.float32]:
+    """Distance of each pixel from the nearest one that is not 0 [px]."""
+    away = (area == 0).astype(np.uint8)
+    return np.asarray(cv2.distanceTransform(away, cv2.DIST_L2, 5), np.float32)
 
 
 def _dotted(draw: ImageDraw.ImageDraw, outline: Rectangle, line: int) -> None:

@@ -10,6 +10,7 @@ from numpy.typing import NDArray
 
 from core.frame.cast import measure_cast
 from core.frame.clipping import find_clipping
+from core.frame.contrast import contrast_of
 from core.frame.decode import MAX_BYTES, MAX_PIXELS, DecodedFrame, decode
 from core.frame.findings import WaterArea
 from core.frame.histogram import brightest_channel
@@ -87,6 +88,7 @@ def check_frame(
         cast=measure_cast(work, water, clipping),
         water=water,
         look=look_of_picture(work, water, sharpness, clipping),
+        contrast=contrast_of(work, clipping, water),
         raw=raw.exposure if raw else None,
     )
     return report, frame.pixels

@@ -2,34 +2,19 @@
 
 from __future__ import annotations
 
+from collections.abc import Iterator
 from typing import Final
 
 import cv2
 import numpy as np
 from numpy.typing import NDArray
 
+from core.frame.clipped_pixels import Ends, clipping_ends
 from core.frame.histogram import brightest_channel, code_counts
 from core.frame.kinds import name_areas
 from core.frame.patches import Coverage
 from core.frame.pixels import halvings_to, shrunk
 from core.frame.report import Clipping
-
-#: Codes from which a pixel counts as clipped in any channel. Source: precision and recall against
-#: masks from linear data on six pushed photographs, own measurement: 252 gives .98/.94 on a
-#: good JPEG; 250 keeps the recall of coarse and of resized copies. 255 loses up to two thirds.
-_LEVEL: Final = 252
-_LEVEL_COARSE: Final = 250
-#: Below this JPEG quality a file is coarse; same source.
-_COARSE_QUALITY: Final = 80
-
-# A file whose whites were capped below the end of the scale by a camera or an editor: its codes
-# pile up at the cap and hardly any lie above it. Own rule.
-_LOWEST_CAP: Final = 235
-_PILE_HALF_WIDTH: Final = 2
-_PILE_SHARE: Final = 5e-4
-_PILE_OVER_BELOW: Final = 3.0
-_PEAK_OF_PILE: Final = 0.5  # grain would spread a bright surface that is not capped
-_ABOVE_OVER_PILE: Final = 0.12  # JPEG rings a little above sharp edges
 
 _CHANNELS: Final = ("red", "green", "blue")
 
@@ -37,6 +22,8 @@ _CHANNELS: Final = ("red", "green", "blue")
 _WORKING_SIDE_PX: Final = 1600
 #: Rows worked on together, a multiple of all blocks: they stay in the processor's cache (measured).
 _STRIP_ROWS: Final = 64
+#: Pixels around a place that its mask looks at.
+_MARGIN: Final = 2
 
 
 def find_clipping(
@@ -47,10 +34,11 @@ def find_clipping(
     brightest: NDArray[np.uint8] | None = None,
     level: int | None = None,
 ) -> Clipping:
-    """Find what is clipped and tell sparkle, white water and sky gaps apart.
+    """Find what is clipped and tell sparkle, white water, sky gaps and lamps apart.
 
-    Shares are exact on the full picture; areas are told apart on a copy of about 1600 px whose
-    pixels know which part of them is clipped, so that the smallest sparkle still counts.
+    Shares are counted on the full picture: exact in files without loss, "about" in a JPEG. Areas
+    are told apart on a copy of about 1600 px whose pixels know which part of them is clipped, so
+    that the smallest sparkle still counts.
 
     Args:
         pixels: upright, red, green, blue, shape (H, W, 3).
@@ -62,67 +50,67 @@ def find_clipping(
     if brightest is None:
         brightest = brightest_channel(pixels)
     counts = code_counts(brightest)
-    if level is None:
-        level = clipping_level(counts, resized=resized, jpeg_quality=jpeg_quality)
-    clipped = int(counts[level:].sum())
-    if clipped == 0:
-        return Clipping(0.0, dict.fromkeys(_CHANNELS, 0.0))
-    coverage, by_channel = _coverage(pixels, brightest, level)
+    ends = Ends.at(level) if level is not None else clipping_ends(
+        counts, resized=resized, jpeg_quality=jpeg_quality
+    )  # fmt: skip
+    if counts[ends.end :].sum() == 0:
+        return Clipping(0.0, dict.fromkeys(_CHANNELS, 0.0), level=ends.end)
+    coverage, clipped, by_channel = coverage_of(pixels, brightest, ends)
     shares = dict(zip(_CHANNELS, (by_channel / brightest.size).tolist(), strict=True))
-    return Clipping(clipped / brightest.size, shares, name_areas(coverage))
+    return Clipping(clipped / brightest.size, shares, name_areas(coverage), ends.end)
 
 
-def clipping_level(
-    brightest_counts: NDArray[np.int64], *, resized: bool, jpeg_quality: int | None
-) -> int:
-    """Code from which a pixel is clipped, by the kind of file and by where its codes pile up.
+def coverage_of(
+    pixels: NDArray[np.uint8], brightest: NDArray[np.uint8], ends: Ends
+) -> tuple[Coverage, int, NDArray[np.int64]]:
+    """The working copy, and how many pixels are clipped: in any channel, and in each.
 
     Args:
-        brightest_counts: counts of the largest code of each pixel, shape (256,).
-        resized: the picture is smaller than the camera's.
-        jpeg_quality: 1 to 100, None for files without loss.
+        pixels: shape (H, W, 3).
+        brightest: the largest code of each pixel, shape (H, W), somewhere at the end.
+        ends: codes that decide.
     """
-    coarse = resized or (jpeg_quality is not None and jpeg_quality < _COARSE_QUALITY)
-    level = _LEVEL_COARSE if coarse else _LEVEL
-    cap = _cap(brightest_counts)
-    return level if cap is None else cap - (255 - level)
-
-
-def _cap(counts: NDArray[np.int64]) -> int | None:
-    """Code at which whites were capped below `_LEVEL_COARSE`, None when they were not."""
-    peak = _LOWEST_CAP + int(np.argmax(counts[_LOWEST_CAP:_LEVEL_COARSE]))
-    first, end = peak - _PILE_HALF_WIDTH, peak + _PILE_HALF_WIDTH + 1
-    pile, above = counts[first:end].sum(), counts[end:].sum()
-    width = end - first
-    below = counts[first - 2 * width : first].sum() / 2
-    capped = (
-        pile >= _PILE_SHARE * counts.sum()
-        and above <= _ABOVE_OVER_PILE * pile
-        and pile >= _PILE_OVER_BELOW * below
-        and counts[peak] >= _PEAK_OF_PILE * pile
-    )
-    return peak if capped else None
-
-
-def _coverage(
-    pixels: NDArray[np.uint8], brightest: NDArray[np.uint8], level: int
-) -> tuple[Coverage, NDArray[np.float64]]:
-    """The working copy, strip by strip, and the number of clipped pixels by channel."""
     halvings = halvings_to(max(brightest.shape), _WORKING_SIDE_PX)
-    numbers = np.zeros(3)
-    strips: list[tuple[NDArray[np.uint8], ...]] = []
-    for top in range(0, brightest.shape[0], _STRIP_ROWS):
-        colour = pixels[top : top + _STRIP_ROWS]
-        by_channel = _at_least(colour, level)
-        numbers += np.array(cv2.sumElems(by_channel)[:3]) / 255
-        any_channel = _at_least(brightest[top : top + _STRIP_ROWS], level)
-        if len(colour) >> halvings:  # a last strip may be lower than one block
-            planes = (colour, any_channel, by_channel)
-            strips.append(tuple(shrunk(plane, halvings) for plane in planes))
-    return Coverage(*(np.concatenate(parts) for parts in zip(*strips, strict=True))), numbers
+    colour = np.concatenate(
+        [
+            shrunk(pixels[top : top + _STRIP_ROWS], halvings)
+            for top in range(0, len(pixels) >> halvings << halvings, _STRIP_ROWS)
+        ]
+    )
+    parts = np.zeros((4, *colour.shape[:2]), np.uint8)  # of any channel, and of each
+    numbers = np.zeros(4, np.int64)
+    for (rows, columns), any_channel in _masks(brightest, ends):
+        masks = [any_channel, *ends.by_channel(pixels[rows, columns], any_channel)]
+        numbers += [cv2.countNonZero(mask) for mask in masks]
+        down, across = (slice(side.start >> halvings, side.stop >> halvings)
+                        for side in (rows, columns))  # fmt: skip
+        if down.start < down.stop and across.start < across.stop:  # else less than a block
+            for part, mask in zip(parts, masks, strict=True):
+                part[down, across] = shrunk(mask, halvings)
+    channels = np.asarray(cv2.merge(list(parts[1:])), np.uint8)
+    return Coverage(colour, parts[0], channels), int(numbers[0]), numbers[1:]
 
 
-def _at_least(codes: NDArray[np.uint8], level: int) -> NDArray[np.uint8]:
-    """255 where a code reaches the level, else 0; same shape."""
-    mask = cv2.threshold(codes, level - 1, 255, cv2.THRESH_BINARY)[1]
-    return mask.astype(np.uint8, copy=False)
+def _masks(
+    brightest: NDArray[np.uint8], ends: Ends
+) -> Iterator[tuple[tuple[slice, slice], NDArray[np.uint8]]]:
+    """Where something is clipped: rows and columns, and the mask of the clipped pixels there.
+
+    Places begin at a multiple of `_STRIP_ROWS`, down and across, and nothing outside them is
+    clipped; most of a frame costs little that way.
+    """
+    height, width = brightest.shape
+    for top in range(0, height, _STRIP_ROWS):
+        bottom = min(top + _STRIP_ROWS, height)
+        first = max(top - _MARGIN, 0)
+        strip = brightest[first : bottom + _MARGIN]
+        at_end = np.flatnonzero(strip.max(axis=0) >= ends.end)
+        if len(at_end) == 0:
+            continue
+        left = max(int(at_end[0]) - _MARGIN, 0) // _STRIP_ROWS * _STRIP_ROWS
+        last = min(int(at_end[-1]) + _MARGIN, width - 1)
+        right = min((last // _STRIP_ROWS + 1) * _STRIP_ROWS, width)
+        before = max(left - _MARGIN, 0)
+        mask = ends.mask(strip[:, before : right + _MARGIN])
+        inside = mask[top - first :, left - before :][: bottom - top, : right - left]
+        yield (slice(top, bottom), slice(left, right)), np.ascontiguousarray(inside)

@@ -149,13 +149,15 @@ class Contrast:
 
     `white_stops` is the level of the body of the water below clipping [stops, 0 or more], None
     when it is clipped; `stops` the range from the white to the dark rock that still shows
-    texture. `offsets_stops` are the frames that hold it all: one (0) when one frame does, else
-    a bracket, darkest first.
+    texture, `at_least` so much where the white is clipped or the shadows are blocked.
+    `offsets_stops` are the frames that hold it all, from this frame's exposure, darkest first:
+    (0,) when this frame does, one below 0 when one darker frame does, else a bracket.
     """
 
     white_stops: float | None
     stops: float
     offsets_stops: tuple[float, ...] = (0.0,)
+    at_least: bool = False
 
 
 @dataclass(frozen=True)

@@ -1,41 +1,43 @@
-"""Clipped areas told apart: sparkle, white water, a gap to the sky, or not sure."""
+"""Clipped areas told apart: sparkle, white water, a gap to the sky, a lamp, or not sure."""
 
 from __future__ import annotations
 
 from dataclasses import dataclass, replace
+from functools import cached_property
 from typing import Final
 
 import numpy as np
 from numpy.typing import NDArray
 
+from core.frame.body_features import body_features
+from core.frame.contours import contour_of
+from core.frame.kind_trees import likelihoods
 from core.frame.patches import Coverage, Patches, closed, find_patches, mean_around, square_sums
 from core.frame.report import AreaKind, Box, ClippedArea
 
-# Rules from an own measurement on 39 photographs pushed by 0 to 2.1 stops, 7,260 clipped areas,
-# whole photographs left out. "Side" is the short side of the frame, lightness is CIE L*.
+# Rules for points from an own measurement on 39 photographs pushed by 0 to 2.1 stops, 7,260
+# clipped areas, whole photographs left out. "Side" is the short side of the frame, lightness is
+# CIE L*.
 _POINT_OVER_SIDE: Final = 0.008  # sparkle is smaller
 _DARK_LIGHTNESS: Final = 70.0  # the mean lightness around sparkle is lower
 _COMPANY: Final = 6  # sparkle has as many others near
 _COMPANY_OVER_SIDE: Final = 0.06
 _AROUND_OVER_SIDE: Final = 0.02
-_RING_OVER_SIDE: Final = (0.004, 0.025)
-_PALE_LIGHTNESS: Final = 85.0  # foam that is not yet clipped
-_PALE_SHARE: Final = 0.35  # of the ring around white water
-_WATER_TOP: Final = 0.35  # the middle of white water is lower, in shares of the height
-_SKY_OVER_SIDE: Final = 0.01  # a gap at the top border is larger
+_LEAVES_BOTTOM: Final = 1 / 3  # points higher up may be sky through leaves (own rule)
 
-# Own rules, tried on twelve other photographs pushed by 0 to 1.4 stops and on rendered falls: of
-# 56 areas called sky 47 were, of 20 frames of water whose largest area was called water 15 were.
-# Sunlit stone, snow and pale paths are as white as foam and count as white water.
-_MERGE_OVER_SIDE: Final = 0.01  # pieces of one sheet of foam lie closer than this
-_GREY_CHROMA: Final = 20.0  # CIE C* of what has hardly a colour
-_GREY_SHARE: Final = 0.8  # of the ring around white water
-_GREY_RING_OVER_SIDE: Final = (0.002, 0.01)
-_MAIN_WATER: Final = 0.1  # an area this small beside the largest water is not named
-_SKY_BOTTOM: Final = 0.6  # what hangs lower from the top may be a fall
-_BROAD_SKY: Final = (0.5, 0.75)  # but a gap over half the width is sky down to here
-_SKY_CONTACT: Final = 0.3  # part of a gap's width that touches the top border
-_LEAVES_BOTTOM: Final = 1 / 3  # points higher up may be sky through leaves
+#: Sky that hangs lower may have a fall in it; sky that is so broad may reach further down. Own
+#: rules, in shares of the frame.
+_SKY_BOTTOM: Final = 0.6
+_BROAD_SKY: Final = 0.5
+_BROAD_SKY_BOTTOM: Final = 0.75
+#: Part of the frame below which a spot shows too little to be called water. Own rule: rails, signs
+#: and wet leaves of real frames were called so.
+_SMALLEST_WATER: Final = 1e-4
+#: Part of the frame above which white is more than a lamp or the sun. Own rule.
+_LARGEST_LAMP: Final = 0.05
+
+#: Pieces of one sheet of foam lie closer than this, over the side. Own rule.
+_MERGE_OVER_SIDE: Final = 0.01
 #: A patch narrower than this, over the long side, counts with the points. Common practice.
 TOLERABLE_WIDTH: Final = 0.005
 #: Points that make up less than this share of the frame do no harm. Common practice.
@@ -46,19 +48,16 @@ _LETTERS: Final = "ABCDEFGH"
 #: A channel is named when it is clipped in this part of the area, as the report promises.
 _CHANNEL_PART: Final = 0.5
 
-#: Least rate of being right at which a kind is named. Own rule.
-_RATE_TO_NAME: Final = 0.75
-#: How often a kind that is named is right (the two measurements above).
-_RATES: Final = {
-    AreaKind.SPARKLE: 0.94,
-    AreaKind.SKY_GAP: 0.84,
-    AreaKind.WHITE_WATER: 0.75,
-    AreaKind.UNSURE: 0.5,
-}
+#: Part of the points' weight that has to be sure sparkle for all of them to be called so.
+_SURE_PART: Final = 0.75
+#: How often points that are called sparkle are (the measurement above).
+_SPARKLE_RATE: Final = 0.94
+#: How sure nothing is called: as good as a guess.
+_UNSURE_RATE: Final = 0.5
 
 
 @dataclass(frozen=True)
-class _Layer:
+class Layer:
     """Patches, and the weights of what is clipped in them.
 
     `clipped`, shape (count,), and `channels`, shape (count, 3), are sums of the coverage.
@@ -69,9 +68,55 @@ class _Layer:
     channels: NDArray[np.float64]
 
     @classmethod
-    def of(cls, patches: Patches, coverage: Coverage) -> _Layer:
+    def of(cls, patches: Patches, coverage: Coverage) -> Layer:
         """Weigh the patches by what is clipped in them."""
         return cls(patches, patches.sums(coverage.clipped), patches.sums(coverage.channels))
+
+
+@dataclass(frozen=True)
+class Divided:
+    """What is clipped in a frame, divided into points and bodies.
+
+    `in_the_dark` and `sparkle`, shape (dots.count,), are points in dark surroundings and those
+    of them that are sparkle; `wide`, shape (bodies.count,), are bodies that are told apart.
+    """
+
+    coverage: Coverage
+    dots: Patches
+    in_the_dark: NDArray[np.bool_]
+    sparkle: NDArray[np.bool_]
+    bodies: Layer
+    wide: NDArray[np.bool_]
+
+    @cached_property
+    def chosen(self) -> NDArray[np.intp]:
+        """Labels of the wide bodies, the heaviest first, no more than are reported."""
+        labels = np.flatnonzero(self.wide)
+        heaviest = np.argsort(-self.bodies.clipped[labels], kind="stable")
+        return labels[heaviest[: len(_LETTERS)]]
+
+    @cached_property
+    def features(self) -> NDArray[np.float64]:
+        """Numbers of the `chosen` bodies, a row each."""
+        bodies = self.bodies
+        return body_features(
+            self.coverage, bodies.patches, self.chosen, bodies.clipped, bodies.channels
+        )
+
+
+def divide(coverage: Coverage) -> Divided:
+    """Divide what is clipped into points in the dark and bodies.
+
+    Args:
+        coverage: with some pixel clipped.
+    """
+    mask = closed(coverage.clipped > 0, 1)
+    dots = find_patches(mask)
+    in_the_dark, sparkle = _points(dots, coverage)
+    merge_px = max(1, round(_MERGE_OVER_SIDE * min(mask.shape) / 2))
+    body = find_patches(closed(mask & ~dots.mask_of(in_the_dark), merge_px))
+    wide = body.largest_sides >= TOLERABLE_WIDTH * max(mask.shape)
+    return Divided(coverage, dots, in_the_dark, sparkle, Layer.of(body, coverage), wide)
 
 
 def name_areas(coverage: Coverage) -> tuple[ClippedArea, ...]:
@@ -83,17 +128,8 @@ def name_areas(coverage: Coverage) -> tuple[ClippedArea, ...]:
     Returns:
         At most eight, the largest first. `widest` of sparkle is that of its widest point.
     """
-    mask = closed(coverage.clipped > 0, 1)
-    dots = find_patches(mask)
-    in_the_dark, sparkle = _points(dots, coverage)
-    merge_px = max(1, round(_MERGE_OVER_SIDE * min(mask.shape) / 2))
-    body = find_patches(closed(mask & ~dots.mask_of(in_the_dark), merge_px))
-    wide = body.largest_sides >= TOLERABLE_WIDTH * max(mask.shape)
-    narrow = ~wide
-    layer = _Layer.of(body, coverage)
-    narrow[0] = False
-    areas = _bodies(coverage, layer, wide)
-    areas += _scattered(coverage, _Layer.of(dots, coverage), in_the_dark, sparkle, layer, narrow)
+    divided = divide(coverage)
+    areas = _bodies(divided) + _scattered(divided)
     areas.sort(key=lambda area: area.share, reverse=True)
     return tuple(
         replace(area, letter=letter) for letter, area in zip(_LETTERS, areas, strict=False)
@@ -109,8 +145,9 @@ def _points(dots: Patches, coverage: Coverage) -> tuple[NDArray[np.bool_], NDArr
     side = min(height, width)
     small = np.flatnonzero(dots.largest_sides < max(2.0, _POINT_OVER_SIDE * side))[1:]
     at = np.rint(dots.middles[small][:, ::-1].T).astype(np.intp)
-    around_px = max(2, round(_AROUND_OVER_SIDE * side))
-    around = mean_around(coverage.lab[..., 0], dots.labels == 0, at, around_px) * (100 / 255)
+    around_px = max(1, round(_AROUND_OVER_SIDE * side / 2))
+    bare = dots.labels[::2, ::2] == 0
+    around = mean_around(coverage.half_lab[..., 0], bare, at // 2, around_px) * (100 / 255)
     in_the_dark = np.zeros(dots.count, np.bool_)
     in_the_dark[small] = around < _DARK_LIGHTNESS
     field = np.zeros((height, width), np.uint8)
@@ -121,92 +158,74 @@ def _points(dots: Patches, coverage: Coverage) -> tuple[NDArray[np.bool_], NDArr
     return in_the_dark, sparkle
 
 
-def _bodies(coverage: Coverage, layer: _Layer, wide: NDArray[np.bool_]) -> list[ClippedArea]:
-    """One area for each patch that is wide enough."""
-    body = layer.patches
-    like_water = _like_water(coverage, body) & wide
-    largest = max(layer.clipped[like_water], default=0.0)
-    like_water &= layer.clipped >= _MAIN_WATER * largest
-    areas = []
-    for label in (int(label) for label in np.flatnonzero(wide)):
-        kind = AreaKind.WHITE_WATER if like_water[label] else AreaKind.UNSURE
-        if body.boxes[label][1] <= 1:
-            kind = AreaKind.SKY_GAP if _like_sky(body, label) else AreaKind.UNSURE
-        areas.append(
-            _area(coverage, kind, body.boxes[label], layer.clipped[label], layer.channels[label])
-        )
+def _bodies(divided: Divided) -> list[ClippedArea]:
+    """One area for each body that is wide enough."""
+    if len(divided.chosen) == 0:
+        return []
+    layer, areas = divided.bodies, []
+    for label, said in zip(divided.chosen.tolist(), likelihoods(divided.features), strict=True):
+        boxes, clipped = layer.patches.boxes, float(layer.clipped[label])
+        area = _area(divided.coverage, boxes[label], clipped, layer.channels[label])
+        area = replace(area, contour=contour_of(layer.patches, label))
+        if said.kind is not AreaKind.UNSURE and _may_be(area, said.kind):
+            area = replace(area, kind=said.kind, confidence=said.confidence)
+        areas.append(area)
     return areas
 
 
-def _like_water(coverage: Coverage, body: Patches) -> NDArray[np.bool_]:
-    """Which patches lie low enough, and in something pale or without colour; shape (count,)."""
-    height, width = body.labels.shape
-    side = min(height, width)
-    lab = coverage.lab[::2, ::2].reshape(-1, 3)
-    ring, owners = body.rings(*(part * side for part in _RING_OVER_SIDE))
-    pale = body.share(owners, lab[ring, 0] > _PALE_LIGHTNESS * 2.55)
-    ring, owners = body.rings(*(max(1.0, part * side) for part in _GREY_RING_OVER_SIDE))
-    colour = lab[ring, 1:].astype(np.int32) - 128
-    grey = body.share(owners, (colour**2).sum(axis=1) < _GREY_CHROMA**2)
-    low: NDArray[np.bool_] = body.middles[:, 1] > _WATER_TOP * height
-    in_foam: NDArray[np.bool_] = (pale > _PALE_SHARE) | (grey >= _GREY_SHARE)
-    return low & in_foam
+def _may_be(area: ClippedArea, kind: AreaKind) -> bool:
+    """Whether the place and the size of an area leave its likeliest kind possible."""
+    if kind is AreaKind.WHITE_WATER:
+        return area.share >= _SMALLEST_WATER
+    if kind is AreaKind.LAMP:
+        return area.share <= _LARGEST_LAMP
+    bottom = area.box.top + area.box.height
+    return bottom <= (_BROAD_SKY_BOTTOM if area.box.width >= _BROAD_SKY else _SKY_BOTTOM)
 
 
-def _like_sky(body: Patches, label: int) -> bool:
-    """Whether a patch that touches the top hangs from it as sky does."""
-    height, width = body.labels.shape
-    _, top, box_width, box_height = (int(value) for value in body.boxes[label])
-    contact = int(np.count_nonzero((body.labels[: top + 1] == label).any(axis=0)))
-    broad, broad_bottom = _BROAD_SKY
-    bottom = broad_bottom if contact >= broad * width else _SKY_BOTTOM
-    large = max(box_width, box_height) > _SKY_OVER_SIDE * min(height, width)
-    return large and contact >= _SKY_CONTACT * box_width and top + box_height <= bottom * height
-
-
-def _scattered(
-    coverage: Coverage,
-    dots: _Layer,
-    in_the_dark: NDArray[np.bool_],
-    sparkle: NDArray[np.bool_],
-    body: _Layer,
-    narrow: NDArray[np.bool_],
-) -> list[ClippedArea]:
+def _scattered(divided: Divided) -> list[ClippedArea]:
     """All points as one area: sparkle, unless they weigh something and most are not for sure."""
-    boxes = np.concatenate([dots.patches.boxes[in_the_dark], body.patches.boxes[narrow]])
+    dots, bodies, chosen = divided.dots, divided.bodies, divided.in_the_dark
+    narrow = ~divided.wide
+    narrow[0] = False
+    boxes = np.concatenate([dots.boxes[chosen], bodies.patches.boxes[narrow]])
     if len(boxes) == 0:
         return []
-    total = float(dots.clipped[in_the_dark].sum() + body.clipped[narrow].sum())
-    sure = float(dots.clipped[sparkle].sum())
-    few = total < TOLERABLE_SHARE * 255 * coverage.clipped.size
-    kind = AreaKind.SPARKLE if few or sure >= _RATE_TO_NAME * total else AreaKind.UNSURE
+    coverage = divided.coverage
+    inside, owners = dots.inside
+    of_points = chosen[owners]
+    at = inside[of_points]
+    weights = coverage.clipped.ravel()[at].astype(np.int64)
+    total = float(weights.sum() + bodies.clipped[narrow].sum())
+    sure = float(weights[divided.sparkle[owners[of_points]]].sum())
     left_top = boxes[:, :2].min(axis=0)
     right_bottom = (boxes[:, :2] + boxes[:, 2:]).max(axis=0)
-    channels = dots.channels[in_the_dark].sum(axis=0) + body.channels[narrow].sum(axis=0)
+    by_channel = coverage.channels.reshape(-1, 3)[at].sum(axis=0, dtype=np.int64)
+    channels = by_channel + bodies.channels[narrow].sum(axis=0)
     box = np.concatenate([left_top, right_bottom - left_top]).astype(np.int32)
-    area = _area(coverage, kind, box, total, channels)
-    return [replace(area, widest=float(boxes[:, 2:].max()) / max(coverage.clipped.shape))]
+    area = _area(coverage, box, total, channels)
+    widest = float(boxes[:, 2:].max()) / max(coverage.clipped.shape)
+    if area.share >= TOLERABLE_SHARE and sure < _SURE_PART * total:
+        return [replace(area, widest=widest)]
+    return [replace(area, widest=widest, kind=AreaKind.SPARKLE, confidence=_SPARKLE_RATE)]
 
 
 def _area(
-    coverage: Coverage,
-    kind: AreaKind,
-    box: NDArray[np.int32],
-    clipped: float,
-    channels: NDArray[np.float64],
+    coverage: Coverage, box: NDArray[np.int32], clipped: float, channels: NDArray[np.float64]
 ) -> ClippedArea:
+    """An area that is not named yet."""
     height, width = coverage.clipped.shape
     left, top, box_width, box_height = (float(value) for value in box)
     return ClippedArea(
         letter="",
-        kind=kind,
+        kind=AreaKind.UNSURE,
         box=Box(left / width, top / height, box_width / width, box_height / height),
-        share=float(clipped) / (255 * width * height),
+        share=clipped / (255 * width * height),
         widest=max(box_width, box_height) / max(width, height),
         channels=tuple(
             name
             for name, part in zip(("red", "green", "blue"), channels, strict=True)
             if part >= _CHANNEL_PART * clipped
         ),
-        confidence=_RATES[kind],
+        confidence=_UNSURE_RATE,
     )

@@ -27,9 +27,13 @@ class Coverage:
     channels: NDArray[np.uint8]
 
     @cached_property
-    def lab(self) -> NDArray[np.uint8]:
-        """CIE L*a*b* of the copy, shape (h, w, 3): L* times 2.55, a* and b* plus 128."""
-        return cv2.cvtColor(self.colour, cv2.COLOR_RGB2LAB).astype(np.uint8, copy=False)
+    def half_lab(self) -> NDArray[np.uint8]:
+        """CIE L*a*b* of every second row and column, shape ((h + 1) // 2, (w + 1) // 2, 3).
+
+        L* times 2.55, a* and b* plus 128; a quarter of the pixels takes a quarter of the time.
+        """
+        halved = np.ascontiguousarray(self.colour[::2, ::2])
+        return cv2.cvtColor(halved, cv2.COLOR_RGB2LAB).astype(np.uint8, copy=False)
 
 
 @dataclass(frozen=True)
@@ -58,7 +62,7 @@ class Patches:
         return sides
 
     @cached_property
-    def _inside(self) -> tuple[Indices, NDArray[np.int32]]:
+    def inside(self) -> tuple[Indices, NDArray[np.int32]]:
         """Flat index and patch of each pixel inside."""
         inside = np.flatnonzero(self.labels)
         return inside, self.labels.ravel()[inside]
@@ -72,7 +76,7 @@ class Patches:
         Returns:
             Shape (count,) or (count, 3).
         """
-        inside, owners = self._inside
+        inside, owners = self.inside
         if weights.ndim == 2:
             return _bin_sums(owners, weights.ravel()[inside], self.count)
         columns = weights.reshape(-1, weights.shape[2])[inside].T
@@ -80,11 +84,23 @@ class Patches:
 
     def mask_of(self, chosen: NDArray[np.bool_]) -> Mask:
         """Where the chosen patches are, shape (h, w); `chosen` has shape (count,)."""
-        return chosen[self.labels]
+        inside, owners = self.inside
+        mask = np.zeros(self.labels.shape, np.bool_)
+        mask.ravel()[inside[chosen[owners]]] = True
+        return mask
 
     @cached_property
-    def _surroundings(self) -> tuple[NDArray[np.float32], NDArray[np.int32]]:
-        """Distance of every second pixel from the nearest patch [px], and that patch; flat."""
+    def sizes(self) -> NDArray[np.int64]:
+        """Pixels of each patch, 0 for the outside."""
+        return np.bincount(self.inside[1], minlength=self.count)
+
+    @cached_property
+    def surroundings(self) -> tuple[NDArray[np.float32], NDArray[np.int32]]:
+        """Distance of every second pixel from the nearest patch [px], and that patch; flat.
+
+        Every second row and column is looked at, which is four times as quick; a patch that
+        falls between them has nothing around it.
+        """
         labels = self.labels[::2, ::2]
         inside = labels > 0
         distances, nearest = cv2.distanceTransformWithLabels(
@@ -93,36 +109,6 @@ class Patches:
         patch_of = np.zeros(int(nearest.max()) + 1, np.int32)
         patch_of[nearest[inside]] = labels[inside]
         return (2 * distances.ravel()).astype(np.float32, copy=False), patch_of[nearest.ravel()]
-
-    def rings(self, inner_px: float, outer_px: float) -> tuple[Indices, NDArray[np.int32]]:
-        """Pixels in a ring around each patch, and the patch that each belongs to: the nearest.
-
-        Every second row and column is looked at, which is four times as quick; a patch that
-        falls between them has no ring.
-
-        Args:
-            inner_px: the rings begin this far from the patch, above 0.
-            outer_px: and end here.
-
-        Returns:
-            Flat indices into `[::2, ::2]` of the frame, and labels of patches, both shape (n,).
-        """
-        distances, owners = self._surroundings
-        ring = np.flatnonzero((distances >= inner_px) & (distances <= outer_px))
-        return ring, owners[ring]
-
-    def share(self, owners: NDArray[np.int32], wanted: Mask) -> NDArray[np.float64]:
-        """Share of wanted pixels among those that belong to each patch, 0 without any.
-
-        Args:
-            owners: the patch of each pixel, shape (n,).
-            wanted: whether that pixel is wanted, shape (n,).
-
-        Returns:
-            Shape (count,).
-        """
-        size = np.bincount(owners, minlength=self.count)
-        return _bin_sums(owners, wanted, self.count) / np.maximum(size, 1)
 
 
 def find_patches(mask: Mask) -> Patches:
@@ -172,7 +158,7 @@ def square_sums(values: NDArray[np.uint8], points: Indices, radius_px: int) -> N
     Returns:
         Shape (n,).
     """
-    running = cv2.integral(values).astype(np.float64)
+    running = cv2.integral(values)
     rows, columns = points
     top, left = np.maximum(rows - radius_px, 0), np.maximum(columns - radius_px, 0)
     bottom = np.minimum(rows + radius_px + 1, values.shape[0])

@@ -102,6 +102,9 @@ class ClippedArea:
     channels: tuple[str, ...]
     #: How sure the kind is, 0 to 1, by the recipe's own rate of being right.
     confidence: float
+    #: Its outer outline, across and down in shares of the upright picture, at most 64 points;
+    #: none for sparkle, and in reports of an earlier version.
+    contour: tuple[tuple[float, float], ...] = ()
 
 
 @dataclass(frozen=True)
@@ -111,6 +114,8 @@ class Clipping:
     share: float
     by_channel: dict[str, float]
     areas: tuple[ClippedArea, ...] = ()
+    #: Code from which a channel counts as clipped, 0 to 255.
+    level: int | None = None
 
 
 @dataclass(frozen=True)
@@ -134,3 +139,6 @@ class FrameReport:
     look: LookSeen | None = None
     contrast: Contrast | None = None
     raw: RawExposure | None = None
+    #: By how much the camera's own pictures clip before its sensor does [stops], where that was
+    #: known and taken into account.
+    preview_over_stops: float | None = None

@@ -3,6 +3,8 @@
 from __future__ import annotations
 
 import math
+from collections.abc import Sequence
+from dataclasses import replace
 from typing import Final
 
 import numpy as np
@@ -12,7 +14,7 @@ from core.frame.findings import RawExposure
 from core.frame.histogram import code_counts, percentile_code
 from core.frame.kinds import TOLERABLE_SHARE, TOLERABLE_WIDTH
 from core.frame.pixels import halvings_to, shrunk
-from core.frame.report import Advice, AreaKind, ClippedArea, Clipping
+from core.frame.report import Advice, AreaKind, Box, ClippedArea, Clipping, FrameReport
 
 #: Averaged to about this long side [px], points of sparkle vanish in what surrounds them, and the
 #: body of the brightest thing stays. Own rule.
@@ -43,14 +45,16 @@ _CHANNELS: Final = 3
 
 
 def room_and_advice(
-    clipping: Clipping, brightest: NDArray[np.uint8], raw: RawExposure | None = None
+    clipping: Clipping,
+    brightest: NDArray[np.uint8],
+    raw: RawExposure | None = None,
 ) -> tuple[float | None, Advice]:
     """Room to the right and what to do next.
 
     White water decides first: it gives a step down even when a gap to the sky is clipped too.
     Then come areas that could be water or sky (`ASK`), then the sky (`REFRAME`); both leave the
-    room open. Sparkle counts only when there is a lot of it. With nothing left, the room is
-    measured.
+    room open. Sparkle counts only when there is a lot of it. A lamp or the sun may clip. With
+    nothing left, the room is measured.
 
     Args:
         clipping: of the frame.
@@ -71,11 +75,39 @@ def room_and_advice(
         return None, Advice.REFRAME
     if AreaKind.SPARKLE in kinds:
         return -_STEP_SMALL_STOPS, Advice.DARKER
-    room_stops = measured_room_stops(brightest) if raw is None else min(raw.room_stops.values())
+    if raw is not None and AreaKind.LAMP not in kinds:  # a sensor's body may be the lamp
+        room_stops = min(raw.room_stops.values())
+    else:
+        lamps = [area.box for area in clipping.areas if area.kind is AreaKind.LAMP]
+        room_stops = measured_room_stops(brightest, lamps)
     return room_stops, Advice.BRIGHTER if room_stops >= _CLICK_STOPS else Advice.KEEP
 
 
-def measured_room_stops(brightest: NDArray[np.uint8]) -> float:
+def as_in_raw(report: FrameReport, preview_over_stops: float) -> FrameReport:
+    """The report of a camera's own picture, with the room that its raw has.
+
+    Args:
+        report: of a picture that is no raw.
+        preview_over_stops: by how much this camera's pictures clip before its sensor does
+            [stops, 0 or more], as one of its raws has shown.
+
+    Returns:
+        With more room, or a smaller step down; white water that the picture has lost and the
+        raw probably holds is left as it is.
+    """
+    if report.room_stops is None:
+        return report
+    room_stops, advice = report.room_stops + preview_over_stops, report.advice
+    if advice is Advice.DARKER and room_stops > -_CLICK_STOPS / 2:
+        room_stops, advice = 0.0, Advice.KEEP
+    elif advice is Advice.KEEP and room_stops >= _CLICK_STOPS:
+        advice = Advice.BRIGHTER
+    return replace(
+        report, room_stops=room_stops, advice=advice, preview_over_stops=preview_over_stops
+    )
+
+
+def measured_room_stops(brightest: NDArray[np.uint8], lamps: Sequence[Box] = ()) -> float:
     """Room above the brightest body of a frame in which nothing that matters is clipped.
 
     The largest code of each pixel is averaged over blocks, so that sparkle vanishes; the body is
@@ -85,14 +117,33 @@ def measured_room_stops(brightest: NDArray[np.uint8]) -> float:
 
     Args:
         brightest: the largest code of each pixel, shape (H, W).
+        lamps: boxes that are not looked at, with what glows around them.
 
     Returns:
         0 to 2 [stops].
     """
     small = shrunk(brightest, halvings_to(max(brightest.shape), _BODY_SIDE_PX))
+    if lamps:
+        small = small.copy()
+    for box in lamps:
+        small[_glow_around(box, small.shape)] = 0
     body_code = percentile_code(code_counts(small), _BODY_SHARE)
     room_stops = math.log2(_linear(_AIM_CODE) / _linear(max(body_code, 1)))
     return min(max(room_stops, 0.0), _MOST_ROOM_STOPS)
+
+
+def _glow_around(box: Box, shape: tuple[int, ...]) -> tuple[slice, slice]:
+    """Rows and columns of a box three times as wide and high."""
+    height, width = shape[:2]
+    rows = slice(
+        max(0, math.floor((box.top - box.height) * height)),
+        math.ceil((box.top + 2 * box.height) * height),
+    )
+    columns = slice(
+        max(0, math.floor((box.left - box.width) * width)),
+        math.ceil((box.left + 2 * box.width) * width),
+    )
+    return rows, columns
 
 
 def _matters(area: ClippedArea) -> bool:

@@ -12,6 +12,7 @@ from core.errors import FrameFault, UnreadableFrameError
 from core.frame.check import check_frame
 from core.frame.report import Advice, FrameReport, SizeNote
 from tests.core.frame_files import exif_block, jpeg, natural
+from tests.scenes.waterfall import Plan, compose, take
 
 CAMERA = exif_block({271: "Alder", 272: "Reed One"}, {33434: 0.25, 33437: 11.0, 34855: 100})
 
@@ -30,12 +31,13 @@ def test_a_frame_with_room() -> None:
 
 
 def test_blown_water() -> None:
-    """A hard white patch low in a grey frame asks for a darker frame."""
-    pixels = np.full((800, 1200, 3), 90, np.uint8)
-    pixels[450:600, 500:620] = 255
-    report, _ = check_frame(jpeg(pixels, exif=CAMERA))
+    """A rendered fall whose white is lost asks for a darker frame; its contrast is a least."""
+    taken = take(compose(Plan(seed=21, white_stops=3.4)))
+    report, _ = check_frame(jpeg(taken.pixels, exif=CAMERA))
     assert report.advice is Advice.DARKER
     assert report.room_stops == pytest.approx(-2 / 3)
+    assert report.contrast is not None
+    assert (report.contrast.white_stops, report.contrast.at_least) == (None, True)
 
 
 @pytest.mark.parametrize(

@@ -4,10 +4,14 @@ from __future__ import annotations
 
 import numpy as np
 import pytest
+from hypothesis import given, settings
+from hypothesis import strategies as st
+from hypothesis.extra import numpy as arrays
 from numpy.typing import NDArray
 from PIL import Image
 
-from core.frame.clipping import clipping_level, find_clipping
+from core.frame.clipped_pixels import Ends, clipping_ends
+from core.frame.clipping import coverage_of, find_clipping
 from core.frame.decode import decode
 from core.frame.histogram import brightest_channel, code_counts, percentile_code
 from core.frame.report import AreaKind
@@ -82,13 +86,82 @@ def test_one_channel() -> None:
 
 
 @pytest.mark.parametrize(
-    ("resized", "quality", "level"),
-    [(False, None, 252), (False, 95, 252), (False, 80, 252), (False, 79, 250), (True, 95, 250)],
+    ("resized", "quality", "ends"),
+    [
+        (False, None, Ends(252, 252)),
+        (True, None, Ends(250, 250)),
+        (False, 95, Ends(255, 240)),
+        (True, 60, Ends(255, 240)),
+    ],
 )
-def test_level(resized: bool, quality: int | None, level: int) -> None:
-    """252 at full size and good quality, 250 for coarse files and copies (own measurement)."""
+def test_ends(resized: bool, quality: int | None, ends: Ends) -> None:
+    """One level without loss, a lower one for copies; in a JPEG the neighbours count (own rule)."""
     counts = counts_of(painted((0, 0, 50, 50)))
-    assert clipping_level(counts, resized=resized, jpeg_quality=quality) == level
+    assert clipping_ends(counts, resized=resized, jpeg_quality=quality) == ends
+
+
+def test_near_the_end_counts_among_the_end() -> None:
+    """In a JPEG a code below the end counts where a third around it is at the end, else not."""
+    codes = np.full((40, 60), 100, np.uint8)
+    codes[10:20, 10:20] = 255
+    codes[14, 14] = 241  # inside
+    codes[14, 20] = 250  # beside a long edge: ten of twenty-five are at the end
+    codes[30, 40] = 250  # alone
+    codes[30, 50] = 255
+    mask = Ends(255, 240).mask(codes) > 0
+    assert mask[14, 14]
+    assert mask[14, 20]
+    assert not mask[30, 40]
+    assert mask[30, 50]
+    assert mask.sum() == 100 + 2
+
+
+def test_share_at_each_level_is_the_histograms() -> None:
+    """With a known level the share is what numpy counts, in any channel and in each."""
+    pixels = np.random.default_rng(5).integers(0, 256, (301, 407, 3)).astype(np.uint8)
+    for level in (200, 250, 255):
+        found = find_clipping(pixels, level=level)
+        assert found.share == float((pixels >= level).any(axis=2).mean())
+        assert list(found.by_channel.values()) == [
+            float((pixels[..., channel] >= level).mean()) for channel in range(3)
+        ]
+        assert found.level == level
+
+
+def test_copy_keeps_what_is_clipped() -> None:
+    """The working copy's parts add up to the clipped pixels, within the rounding of each block."""
+    pixels = np.random.default_rng(6).integers(0, 256, (2048, 3072, 3)).astype(np.uint8)
+    coverage, clipped, by_channel = coverage_of(pixels, brightest_channel(pixels), Ends.at(250))
+    blocks = 4 / 255  # pixels of a block, over the codes of its part
+    assert coverage.clipped.sum() * blocks == pytest.approx(clipped, rel=0.01)
+    np.testing.assert_allclose(coverage.channels.sum(axis=(0, 1)) * blocks, by_channel, rtol=0.02)
+
+
+@settings(max_examples=25, deadline=None)
+@given(
+    arrays.arrays(np.uint8, (24, 31, 3), elements=st.integers(0, 255)),
+    st.integers(0, 3),
+    st.booleans(),
+)
+def test_turned_and_mirrored(small: Pixels, turns: int, mirrored: bool) -> None:
+    """A turned or mirrored frame has the same clipped share, in any channel and in each."""
+    pixels = np.kron(small, np.ones((5, 5, 1), np.uint8))
+    turned = np.ascontiguousarray(np.rot90(pixels[:, ::-1] if mirrored else pixels, turns))
+    for quality in (None, 90):
+        first, second = (find_clipping(one, jpeg_quality=quality) for one in (pixels, turned))
+        assert (first.share, first.by_channel) == (second.share, second.by_channel)
+
+
+@pytest.mark.parametrize("quality", [None, 90])
+def test_more_exposure_never_clips_less(quality: int | None) -> None:
+    """Pushed by sixths of a stop, the clipped share of a photograph only grows."""
+    light = (natural() / 255.0) ** 2.2
+    shares = []
+    for sixths in range(13):
+        codes = np.round(255 * np.clip(light * 2 ** (sixths / 6), 0, 1) ** (1 / 2.2))
+        shares.append(find_clipping(codes.astype(np.uint8), jpeg_quality=quality).share)
+    assert shares == sorted(shares)
+    assert shares[-1] > 0.01
 
 
 @pytest.mark.parametrize("cap", [236, 242, 248])

@@ -7,8 +7,10 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
+from core.frame.findings import RawExposure
 from core.frame.report import Advice, AreaKind, Box, ClippedArea, Clipping
-from core.frame.room import measured_room_stops, room_and_advice
+from core.frame.room import as_in_raw, measured_room_stops, room_and_advice
+from tests.dialogue.player import report
 
 ALL = ("red", "green", "blue")
 DIM = np.full((400, 600), 100, np.uint8)
@@ -106,3 +108,54 @@ def test_room_shrinks_with_brightness(code: int) -> None:
     """The brighter the body, the less the room."""
     darker, brighter = (np.full((10, 10), code + step, np.uint8) for step in (0, 1))
     assert measured_room_stops(darker) >= measured_room_stops(brighter)
+
+
+def test_room_of_a_raw_is_that_of_its_first_channel() -> None:
+    """The channel that ends first ends the room."""
+    raw = RawExposure({"red": 2.0, "green": 0.5, "blue": 0.9}, dict.fromkeys(("red",), 0.0))
+    assert room_and_advice(Clipping(0.0, {}), DIM, raw) == (0.5, Advice.BRIGHTER)
+
+
+@pytest.mark.parametrize(
+    ("advice", "room_stops", "over_stops", "then"),
+    [
+        (Advice.DARKER, -2 * THIRD, 0.7, (0.0, Advice.KEEP)),
+        (Advice.DARKER, -1.0, 0.5, (-0.5, Advice.DARKER)),
+        (Advice.KEEP, 0.0, 0.5, (0.5, Advice.BRIGHTER)),
+        (Advice.KEEP, 0.1, 0.2, (0.3, Advice.KEEP)),
+        (Advice.BRIGHTER, 1.0, 0.5, (1.5, Advice.BRIGHTER)),
+    ],
+)
+def test_pictures_of_a_camera_whose_raws_hold_more(
+    advice: Advice, room_stops: float, over_stops: float, then: tuple[float, Advice]
+) -> None:
+    """The room grows, and a step down shrinks, by what the camera's pictures overstate."""
+    seen = as_in_raw(report(advice, room_stops), over_stops)
+    assert (seen.room_stops, seen.advice) == (pytest.approx(then[0]), then[1])
+    assert seen.preview_over_stops == over_stops
+
+
+def test_what_cannot_be_said_stays_so() -> None:
+    """Water or sky is still the question, whatever the raw holds."""
+    asked = report(Advice.ASK, None)
+    assert as_in_raw(asked, 0.7) is asked
+
+
+def test_a_lamp_may_clip() -> None:
+    """A lamp that is clipped takes nothing from the room of the rest, nor its glow."""
+    pixels = np.full((400, 600), 100, np.uint8)
+    pixels[90:120, 190:220] = 240
+    pixels[100:110, 200:210] = 255
+    lamp = ClippedArea(
+        "A", AreaKind.LAMP, Box(190 / 600, 90 / 400, 30 / 600, 30 / 400), 0.002, 0.05, ALL, 0.95
+    )
+    room_stops, advice = room_and_advice(Clipping(0.002, {}, (lamp,)), pixels)
+    assert advice is Advice.BRIGHTER
+    assert room_stops == measured_room_stops(DIM)
+
+
+def test_a_raw_with_a_lamp_is_measured_on_its_picture() -> None:
+    """The sensor's brightest body is the lamp then, so the picture without it tells."""
+    lamp = ClippedArea("A", AreaKind.LAMP, Box(0.4, 0.4, 0.05, 0.05), 0.002, 0.05, ALL, 0.95)
+    raw = RawExposure(dict.fromkeys(ALL, 0.0), dict.fromkeys(ALL, 0.002))
+    assert room_and_advice(Clipping(0.002, {}, (lamp,)), DIM, raw)[1] is Advice.BRIGHTER

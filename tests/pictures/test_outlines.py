@@ -2,6 +2,9 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
+
+import cv2
 import numpy as np
 import pytest
 from hypothesis import given
@@ -101,3 +104,39 @@ def test_long_letters_fit_their_plate() -> None:
     one = drawn([area(AreaKind.SKY_GAP, box, "A")], 128)
     two = drawn([area(AreaKind.SKY_GAP, box, "AB")], 128)
     assert not np.array_equal(one, two)
+
+
+def test_line_follows_the_contour() -> None:
+    """With an outline of its own the lines run round the area, and leave its box's corners."""
+    box = Box(0.3, 0.3, 0.3, 0.4)
+    corners = ((0.3, 0.3), (0.6, 0.3), (0.3, 0.7))
+    marked = replace(area(AreaKind.WHITE_WATER, box), contour=corners)
+    picture = drawn([marked], 128)
+    inside = np.zeros((HEIGHT, WIDTH), np.uint8)
+    cv2.fillPoly(inside, [np.round(np.array(corners) * (WIDTH, HEIGHT)).astype(np.int32)], 1)
+    assert (picture[inside > 0] == 128).all()
+    assert (
+        picture[int(0.66 * HEIGHT) : int(0.7 * HEIGHT), int(0.55 * WIDTH) : int(0.6 * WIDTH)] == 128
+    ).all()
+    away = cv2.distanceTransform(1 - inside, cv2.DIST_L2, 5)
+    line, gap = line_width(WIDTH), round(WIDTH / 100)
+    beside = (slice(None, int(0.28 * HEIGHT)), slice(int(0.4 * WIDTH), int(0.5 * WIDTH)))
+    assert (
+        picture[beside][(away[beside] > gap + line + 1) & (away[beside] < gap + 2 * line - 1)] == 0
+    ).all()
+    assert (
+        picture[beside][(away[beside] > gap + 1) & (away[beside] < gap + line - 1)] == 255
+    ).all()
+
+
+def test_an_area_that_fills_the_frame_is_outlined_along_its_border() -> None:
+    """Where an area leaves the frame the lines run along the border."""
+    whole = replace(
+        area(AreaKind.UNSURE, Box(0, 0, 1, 1)),
+        contour=((0.0, 0.0), (1.0, 0.0), (1.0, 1.0), (0.0, 1.0)),
+    )
+    picture = drawn([whole], 128)
+    line = line_width(WIDTH)
+    assert (picture[HEIGHT // 2, :line] == 0).all()
+    assert (picture[HEIGHT // 2, line : 2 * line] == 255).all()
+    assert (picture[HEIGHT // 2, 3 * line] == 128).all()

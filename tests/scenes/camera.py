@@ -79,14 +79,29 @@ def linear(
     return np.asarray(values + noise * spread / np.float32(electrons), dtype=np.float32)
 
 
-def toned(values: Field) -> NDArray[np.uint8]:
-    """8-bit values by the sRGB curve; 1 and more become 255.
+@dataclass(frozen=True)
+class Curve:
+    """How a camera's picture differs from the sRGB curve; black and white stay.
+
+    Args:
+        shoulder: how much the lights are compressed; the slope at white is 1 / (1 + shoulder).
+        contrast: how steep the middle is, 0 to below 1; the slopes at both ends are 1 less that.
+    """
+
+    shoulder: float = 0.0
+    contrast: float = 0.0
+
+
+def toned(values: Field, curve: Curve = Curve()) -> NDArray[np.uint8]:
+    """8-bit values by the sRGB curve and what a camera does to it; 1 and more become 255.
 
     Source: IEC 61966-2-1, the piecewise curve (from memory).
     """
     # A table over 16 bits: the power of six million values is slow.
     grid = np.arange(65536) / 65535
-    curve = np.where(grid <= 0.0031308, 12.92 * grid, 1.055 * grid ** (1 / 2.4) - 0.055)
-    table = np.round(curve * 255).astype(np.uint8)
+    codes = np.where(grid <= 0.0031308, 12.92 * grid, 1.055 * grid ** (1 / 2.4) - 0.055)
+    codes = (1 + curve.shoulder) * codes / (1 + curve.shoulder * codes)
+    codes -= curve.contrast * np.sin(2 * np.pi * codes) / (2 * np.pi)
+    table = np.round(codes * 255).astype(np.uint8)
     places = np.clip(values * np.float32(65535), 0, 65535).astype(np.uint16)
     return np.asarray(table[places], dtype=np.uint8)

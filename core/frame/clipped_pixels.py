@@ -1,0 +1,130 @@
+"""Which pixels are clipped: by their own code, and in a JPEG by the codes around them too."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from typing import Final
+
+import cv2
+import numpy as np
+from numpy.typing import NDArray
+
+#: Codes from which a pixel counts as clipped in any channel, in files without loss and in copies
+#: that were made smaller. Source: precision and recall against masks from linear data on six
+#: pushed photographs, own measurement.
+_LEVEL: Final = 252
+_LEVEL_RESIZED: Final = 250
+
+# A JPEG spreads the codes of what is clipped over some codes below the end. A pixel counts when
+# it has the end's code, or one near it and enough of the end's codes around it. Source: precision
+# and recall on pushed photographs and rendered falls through three tone curves, own measurement:
+# .96/.99 on average at quality 90, where one level for all gives .94/.99 with 252.
+_NEAR: Final = 15
+#: Side of the square around a pixel [px], and how many codes of it have to be at the end.
+_AROUND_PX: Final = 5
+_AT_END: Final = 9
+#: In a clipped pixel of a JPEG a channel counts as clipped from here on (same measurement).
+_CHANNEL_NEAR: Final = 5
+
+# A file whose whites were capped below the end of the scale by a camera or an editor: its codes
+# pile up at the cap and hardly any lie above it. Own rule.
+_LOWEST_CAP: Final = 235
+_PILE_HALF_WIDTH: Final = 2
+_PILE_SHARE: Final = 5e-4
+_PILE_OVER_BELOW: Final = 3.0
+_PEAK_OF_PILE: Final = 0.5  # grain would spread a bright surface that is not capped
+_ABOVE_OVER_PILE: Final = 0.12  # JPEG rings a little above sharp edges
+
+_WHITE: Final = 255
+
+
+@dataclass(frozen=True)
+class Ends:
+    """Codes that decide: clipped from `end` on, and from `near` on among enough of the end."""
+
+    end: int
+    near: int
+
+    @classmethod
+    def at(cls, level: int) -> Ends:
+        """One level for all, whatever lies around."""
+        return cls(level, level)
+
+    def mask(self, brightest: NDArray[np.uint8]) -> NDArray[np.uint8]:
+        """255 where a pixel is clipped in some channel, else 0.
+
+        Args:
+            brightest: the largest code of each pixel, shape (h, w); what lies beyond its borders
+                counts as its mirror image.
+
+        Returns:
+            The same shape.
+        """
+        at_end = _at_least(brightest, self.end)
+        if self.near == self.end:
+            return at_end
+        around = np.asarray(cv2.blur(at_end, (_AROUND_PX, _AROUND_PX)), np.uint8)
+        # Rounded as the blur rounds.
+        among = _at_least(around, round(_WHITE * _AT_END / _AROUND_PX**2))
+        close = cv2.bitwise_and(among, _at_least(brightest, self.near))
+        return np.asarray(cv2.bitwise_or(close, at_end), np.uint8)
+
+    def by_channel(
+        self, codes: NDArray[np.uint8], clipped: NDArray[np.uint8]
+    ) -> list[NDArray[np.uint8]]:
+        """255 where a channel is clipped, else 0; a plane for each channel.
+
+        Args:
+            codes: shape (h, w, 3).
+            clipped: what `mask` gives for them, shape (h, w).
+
+        Returns:
+            Red, green, blue, shape (h, w) each.
+        """
+        least = self.end if self.near == self.end else self.end - _CHANNEL_NEAR
+        return [
+            np.asarray(
+                cv2.bitwise_and(_at_least(np.asarray(plane, np.uint8), least), clipped), np.uint8
+            )
+            for plane in cv2.split(codes)
+        ]
+
+
+def clipping_ends(
+    brightest_counts: NDArray[np.int64], *, resized: bool, jpeg_quality: int | None
+) -> Ends:
+    """Codes that decide, by the kind of file and by where its codes pile up.
+
+    Args:
+        brightest_counts: counts of the largest code of each pixel, shape (256,).
+        resized: the picture is smaller than the camera's.
+        jpeg_quality: 1 to 100, None for files without loss.
+    """
+    cap = _cap(brightest_counts)
+    top = _WHITE if cap is None else cap
+    if jpeg_quality is not None:
+        return Ends(top, top - _NEAR)
+    level = _LEVEL_RESIZED if resized else _LEVEL
+    return Ends.at(top - (_WHITE - level))
+
+
+def _cap(counts: NDArray[np.int64]) -> int | None:
+    """Code at which whites were capped below the usual levels, None when they were not."""
+    peak = _LOWEST_CAP + int(np.argmax(counts[_LOWEST_CAP:_LEVEL_RESIZED]))
+    first, end = peak - _PILE_HALF_WIDTH, peak + _PILE_HALF_WIDTH + 1
+    pile, above = counts[first:end].sum(), counts[end:].sum()
+    width = end - first
+    below = counts[first - 2 * width : first].sum() / 2
+    capped = (
+        pile >= _PILE_SHARE * counts.sum()
+        and above <= _ABOVE_OVER_PILE * pile
+        and pile >= _PILE_OVER_BELOW * below
+        and counts[peak] >= _PEAK_OF_PILE * pile
+    )
+    return peak if capped else None
+
+
+def _at_least(codes: NDArray[np.uint8], level: int) -> NDArray[np.uint8]:
+    """255 where a code reaches the level, else 0; same shape."""
+    mask = cv2.threshold(codes, level - 1, _WHITE, cv2.THRESH_BINARY)[1]
+    return mask.astype(np.uint8, copy=False)
