@@ -101,19 +101,21 @@ def test_ends(resized: bool, quality: int | None, ends: Ends) -> None:
 
 
 def test_near_the_end_counts_among_the_end() -> None:
-    """In a JPEG a code below the end counts where a third around it is at the end, else not."""
+    """In a JPEG a code below the end counts where nearly half around it is at the end."""
     codes = np.full((40, 60), 100, np.uint8)
     codes[10:20, 10:20] = 255
     codes[14, 14] = 241  # inside
-    codes[14, 20] = 250  # beside a long edge: ten of twenty-five are at the end
+    codes[14, 19] = 250  # on a long edge: fourteen of twenty-five are at the end
+    codes[14, 10 - 1] = 250  # beside it: ten are
     codes[30, 40] = 250  # alone
     codes[30, 50] = 255
     mask = Ends(255, 240).mask(codes) > 0
     assert mask[14, 14]
-    assert mask[14, 20]
+    assert mask[14, 19]
+    assert not mask[14, 9]
     assert not mask[30, 40]
     assert mask[30, 50]
-    assert mask.sum() == 100 + 2
+    assert mask.sum() == 100 + 1
 
 
 def test_share_at_each_level_is_the_histograms() -> None:

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import pytest
 
-from tests.figures import raw
+from tests.figures import clipping, raw
 from tests.figures.__main__ import main, topics
 from tests.figures.figure import Figure, Material, table
 
@@ -31,3 +31,17 @@ def test_raw_reaches_its_aims(
     said = capsys.readouterr().out
     assert said.startswith("seed 7\n")
     assert "room to the right" in said
+
+
+def test_clipping_in_small(monkeypatch: pytest.MonkeyPatch) -> None:
+    """On a few pictures shares, pixels and names are not far from their aims."""
+    monkeypatch.setattr(clipping, "_SCENES", 3)
+    monkeypatch.setattr(clipping, "_MADE", 6)
+    monkeypatch.delenv("FRAMES_DIR", raising=False)
+    values = {(one.material, one.name): one.value for one in clipping.figures(5)}
+    assert values[Material.MADE, "clipped share without loss, worst off"] == 0
+    assert values[Material.RENDERED, "precision, sRGB curve"] > 0.93
+    assert values[Material.RENDERED, "recall, sRGB curve"] > 0.95
+    assert values[Material.RENDERED, "share, sRGB curve, median off"] < 0.001
+    assert values[Material.RENDERED, "white of the water, sRGB curve, off [stops]"] < 1 / 6
+    assert values[Material.MADE, "names that are right"] > 0.75
