@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
 from datetime import datetime, tzinfo
 from typing import Any
 
@@ -235,11 +234,6 @@ class Turn:
     def reason(self, key: str, **values: str) -> None:
         """Keep a line of reasoning for `why`."""
         self.notes.append(Note(key=key, values=values))
-
-    def reasons_first(self, parts: Sequence[Part]) -> None:
-        """Keep what an answer has no room for: `why` tells it before how that was reckoned."""
-        notes = [Note(key=part.key, values=dict(part.values)) for part in parts]
-        self.notes = [*notes, *self.notes]
 
     def do(self, action: Action) -> None:
         """Ask the runtime for something beside the answer."""

@@ -206,7 +206,7 @@ REPORTS.update(
         "one_darker": replace(_HELD, contrast=Contrast(0.0, 6.0, (-0.7,))),
         "even": replace(_HELD, contrast=Contrast(0.4, 4.0)),
         "cold": replace(
-            _HELD, cast=Cast(SurfaceCast(Tint.BLUE, 42.0), SurfaceCast(Tint.NEUTRAL, 0.0))
+            _HELD, cast=Cast(SurfaceCast(Tint.BLUE, 62.0), SurfaceCast(Tint.NEUTRAL, 0.0))
         ),
         "warm_rock": replace(_HELD, cast=Cast(None, SurfaceCast(Tint.WARM, -61.0))),
         "green": replace(_HELD, cast=Cast(SurfaceCast(Tint.GREEN, None), None)),

@@ -2,12 +2,13 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Mapping
+from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass
 from typing import Final
 
 from bot.dialogue import reckoning
 from bot.dialogue.compose import Part, Role
+from bot.dialogue.context import Note
 from bot.dialogue.steps import border_said, look_said
 from bot.dialogue.texts import TEXTS, frames, measures
 from bot.dialogue.turn import Turn
@@ -17,10 +18,12 @@ from core.series import nearest, shutter_label, time_marks
 
 #: Lines of findings in one answer (own rule: nobody acts on more at once).
 _MOST_LINES: Final = 3
-#: A cast of the rock and of the water from which on it is worth a line [mired] (own rules: 25 is
-#: seen side by side; water may stay slightly cool, common practice).
-_ROCK_MIRED: Final = 25.0
-_WATER_MIRED: Final = 40.0
+#: A cast of the rock and of the water from which on it is worth a line [mired] (own rules: rock
+#: has colours of its own; water may stay slightly cool, common practice).
+_ROCK_MIRED: Final = 40.0
+_WATER_MIRED: Final = 50.0
+#: Less than this below clipping is at it [stops] (own rule: half a third).
+_WORTH_STOPS: Final = 1 / 6
 #: Daylight as cameras name it, and their highest setting [K] (common practice).
 _DAYLIGHT_K: Final = 5500.0
 _HIGHEST_K: Final = 10_000.0
@@ -34,6 +37,8 @@ _DIRECTIONS: Final = (
 )
 
 
+#: What `why` begins with after a frame: how much is clipped, and why this time.
+_MAIN_REASONS: Final = frozenset({"why.frame", "why.raw", "why.share"})
 #: What the first line of a frame that is no keeper says already.
 _IN_UNSHARP: Final = frozenset({"seen.shake", "seen.soft"})
 #: The answer's first line tells the look by the numbers already.
@@ -54,7 +59,10 @@ def lines(turn: Turn, report: FrameReport) -> list[Line]:
     """All that is to be said of a frame beside its whites, most important first."""
     found = [*_sharpness(turn, report), *_contrast(turn, report), *_borders(turn, report)]
     found += [*_lamps(report), *_look(turn, report), *_cast(report), *_plain(report)]
-    return sorted(found, key=lambda line: (not line.first, line.aside))
+    return sorted(
+        found,
+        key=lambda line: (not line.first, line.aside, line.part.key in look_said.DOUBTS),
+    )
 
 
 def lines_of_then(report: FrameReport) -> list[Line]:
@@ -62,7 +70,7 @@ def lines_of_then(report: FrameReport) -> list[Line]:
     found = [*_sharpness_then(report), *_contrast_then(report), *_borders_then(report)]
     said = look_said.line_of_picture(report)
     if said is not None:
-        found.append(_line(*said))
+        found.append(_line(*said, aside=said[0] in look_said.DOUBTS))
     return [*found, *_lamps(report), *_cast(report)]
 
 
@@ -80,7 +88,9 @@ def say(turn: Turn, found: list[Line]) -> None:
             _say_first(turn, line.part)
         elif turn.has_room_for(line.part):
             turn.parts.append(line.part)
-    turn.reasons_first([line.part for line in found if line.part not in turn.parts])
+            if line.part.key in look_said.DOUBTS:
+                turn.change_walk(checks=turn.walk.checks | {line.part.key: "told"})
+    _keep_for_why(turn, [line.part for line in found if line.part not in turn.parts])
 
 
 def _say_first(turn: Turn, part: Part) -> None:
@@ -88,8 +98,15 @@ def _say_first(turn: Turn, part: Part) -> None:
     checks = [one for one in turn.parts if one.role is Role.CHECK]
     while checks and not turn.has_room_for(part):
         turn.parts.remove(checks[-1])
-        turn.reasons_first([checks.pop()])
+        _keep_for_why(turn, [checks.pop()])
     turn.parts.insert(0, part)
+
+
+def _keep_for_why(turn: Turn, parts: Sequence[Part]) -> None:
+    """What an answer has no room for: `why` tells it right behind the main reasons."""
+    notes = [Note(key=part.key, values=dict(part.values)) for part in parts]
+    main = [place for place, note in enumerate(turn.notes, 1) if note.key in _MAIN_REASONS]
+    turn.notes[max(main, default=0) : max(main, default=0)] = notes
 
 
 def _line(
@@ -173,7 +190,7 @@ def _contrast(turn: Turn, report: FrameReport) -> Iterator[Line]:
         darker = contrast.offsets_stops[0] < 0
         key = "seen.contrast_darker" if darker else "seen.contrast"
         yield _line(key, {"stops": stops}, aside=True)
-    if contrast.white_stops is not None:
+    if contrast.white_stops is not None and contrast.white_stops >= _WORTH_STOPS:
         yield _line("seen.white", {"stops": measures.stops(contrast.white_stops)}, aside=True)
 
 
@@ -227,7 +244,8 @@ def _look(turn: Turn, report: FrameReport) -> Iterator[Line]:
     if said is not None:
         shown = look_said.in_picture(turn, report)
         in_answer = shown and any(part.values.get("look") == shown for part in turn.parts)
-        yield _line(*said, aside=said[0] in _BY_NUMBERS or bool(in_answer))
+        told = said[0] in _BY_NUMBERS or said[0] in turn.walk.checks or bool(in_answer)
+        yield _line(*said, aside=told)
 
 
 def _cast(report: FrameReport) -> Iterator[Line]:

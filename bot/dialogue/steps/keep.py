@@ -11,7 +11,7 @@ from bot.dialogue.context import GivenSettings
 from bot.dialogue.reckoning import Assumed
 from bot.dialogue.solving import settings_text
 from bot.dialogue.states import State, Trigger
-from bot.dialogue.steps import composition, my_look
+from bot.dialogue.steps import composition, look_said, my_look
 from bot.dialogue.texts import measures
 from bot.dialogue.turn import Turn
 from core.adjust import leaf
@@ -35,7 +35,9 @@ SAME_STOPS: Final = 1 / 6
 
 
 #: Answers that hold for the next frame too: which lens is on, and that the fall was not measured.
-_STAYING: Final = frozenset({"focal", "lens", "geometry", "together.offer", "drawn.offer"})
+_STAYING: Final = frozenset(
+    {"focal", "lens", "geometry", "together.offer", "drawn.offer", *look_said.DOUBTS}
+)
 
 
 def reached(turn: Turn) -> None:

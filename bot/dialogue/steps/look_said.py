@@ -11,12 +11,15 @@ from bot.dialogue.states import State
 from bot.dialogue.steps import repeat
 from bot.dialogue.texts import TEXTS, measures
 from bot.dialogue.turn import Turn
+from core.frame.findings import Doubt
 from core.frame.report import FrameReport
 from core.water import Look, look_of
 
 #: A share by the numbers that lies outside the picture's bounds by more than this factor is worth
 #: a question (own rule: one stop of time).
 _FAR: Final = 2.0
+#: Why a look can't be told is said once on a walk.
+DOUBTS: Final = frozenset(f"seen.look.{doubt.value.replace(' ', '_')}" for doubt in Doubt)
 
 
 def line(turn: Turn, report: FrameReport) -> tuple[str, dict[str, str]] | None:
@@ -71,8 +74,11 @@ def _word(look: Look) -> str:
 
 
 def _told(turn: Turn, report: FrameReport) -> float | None:
-    """The share of this frame by the person's numbers."""
-    return share_told(turn.facts, report.metadata.settings.shutter_s)
+    """The share of this frame by the person's numbers, its time as in the file or as given last."""
+    given, shutter_s = turn.walk.given, report.metadata.settings.shutter_s
+    if shutter_s is None and not report.metadata.present and given is not None:
+        shutter_s = given.shutter_s
+    return share_told(turn.facts, shutter_s)
 
 
 def again(turn: Turn, report: FrameReport) -> None:
@@ -89,7 +95,7 @@ def odds(turn: Turn, report: FrameReport) -> tuple[Look, Look] | None:
 
     None too when it was asked about on this walk already.
     """
-    share, seen = _told(turn, report), report.look
+    share, seen = share_told(turn.facts, report.metadata.settings.shutter_s), report.look
     if share is None or seen is None or seen.look is None or turn.asked_before("look_odds"):
         return None
     low, high = seen.share_low or 0.0, seen.share_high or 1.0
