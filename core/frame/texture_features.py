@@ -113,7 +113,7 @@ def _direction(flow: Flow, points: Field) -> Field:
 
 def _at(picture: Field, points: Field) -> Field:
     """Values at points (x, y), between the pixels by interpolation."""
-    seen = cv2.remap(
+    seen = cv2.remap(  # type: ignore[call-overload]  # its stubs forget that one map may do
         picture, points[:, None, :], None, cv2.INTER_LINEAR, borderMode=cv2.BORDER_REPLICATE
     )
     return np.asarray(seen[:, 0], np.float32)
@@ -181,7 +181,7 @@ def _kept(tones: Field, walk: Walk, halving: int) -> list[Floats]:
         level = np.asarray(cv2.pyrDown(level), np.float32)
     smooth = cv2.GaussianBlur(level, (0, 0), 1.0)
     slopes = cv2.merge([cv2.Scharr(smooth, cv2.CV_32F, 1, 0), cv2.Scharr(smooth, cv2.CV_32F, 0, 1)])
-    seen = _sampled(slopes, walk.places * np.float32(2**-halving))
+    seen = _sampled(np.asarray(slopes, np.float32), walk.places * np.float32(2**-halving))
     change = seen[..., 1] * walk.headings[..., 0] - seen[..., 0] * walk.headings[..., 1]
     limit = _CLIPPED_AT * np.sqrt(max(float((change[0] ** 2).mean()), _SMALL**2))
     change = np.clip(change, -limit, limit)
