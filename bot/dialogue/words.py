@@ -99,7 +99,7 @@ def _by_meaning(turn: Turn, event: TextReceived) -> None:
     command = command_of(event.text)
     question = turn.context.conversation.question
     asked = QUESTIONS.get(question.name) if question else None
-    offered = asked is not None and chosen(asked, event.text) is not None
+    offered = asked is not None and _is_offered(asked, event.text, command)
     if command is not None and not offered:
         commands.run(turn, command)
         return
@@ -113,6 +113,12 @@ def _by_meaning(turn: Turn, event: TextReceived) -> None:
     if question and asked and asked.options and _answered(turn, event, question):
         return
     _facts(turn, event.text, asked)
+
+
+def _is_offered(asked: Asked, text: str, command: str | None) -> bool:
+    """Whether words that work anywhere are an option here: `keep` of a thing at the border."""
+    kept = command == "keep" and meant(asked, text) is not None
+    return kept or chosen(asked, text) is not None
 
 
 def _answered(turn: Turn, event: TextReceived, question: Question) -> bool:

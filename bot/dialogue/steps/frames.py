@@ -69,6 +69,7 @@ def withdrawn(turn: Turn, event_id: str) -> None:
             if frame != event_id
         }
         turn.change_conversation(frames=rest, shared=left, media=media, measured=measured)
+        measuring.let_go(turn, event_id)
         turn.do(DropFrame(frame_event_id=event_id))
 
 

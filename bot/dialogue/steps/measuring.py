@@ -237,6 +237,13 @@ def end(turn: Turn) -> None:
     turn.do(CancelMeasuring())
 
 
+def let_go(turn: Turn, event_id: str) -> None:
+    """A frame is gone, and with it the result of what was asked of it."""
+    together = turn.context.conversation.together
+    if together is not None and event_id in together.frames:
+        turn.change_conversation(together=None)
+
+
 def _question_again(turn: Turn) -> None:
     if repeat.standing(turn) is not None:
         repeat.put_again(turn)

@@ -16,14 +16,14 @@ PRIVACY: Final[dict[str, str]] = {
     ),
     "limit.frames": (
         "Not measured: {most} frames within 24 hours are one person's share. "
-        "Share it again after {time}; until then no other is measured either."
+        "Send it again after {time}; until then nothing is measured."
     ),
     "limit.frames.why": (
         "Measuring takes the machine that the others wait for. Words and captions I read as ever."
     ),
     "limit.bytes": (
         "Not measured: my pictures of your frames fill {most} MB, one person's share of the "
-        "disk. Share it again after {time}."
+        "disk. Send it again after {time}."
     ),
     "limit.bytes.why": (
         "They go {days} days after their frame, or when you delete a frame here. "
