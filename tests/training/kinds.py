@@ -15,16 +15,25 @@ from core.frame.clipping import coverage_of
 from core.frame.histogram import brightest_channel, code_counts
 from core.frame.kind_trees import KNOWN, KindTrees
 from core.frame.kinds import Divided, divide
-from tests.scenes.camera import Curve, toned
+from tests.scenes.camera import Curve, linear, toned
 from tests.scenes.noise import Field, fractal
 from tests.scenes.waterfall import Plan, compose
-from tests.scenes.whites import Bright, Whites, planted
+from tests.scenes.whites import (
+    Bright,
+    Whites,
+    lay_lamp,
+    lay_pale_stone,
+    lay_snow,
+    lay_sunlit,
+    planted,
+)
 from tests.training.pictures import TRAINING, light_of
 from tests.training.texture import written
 from tests.training.trees import Growth, grown
 
-#: Pictures, and the seed of each: the recipe.
-PICTURES: Final = 520
+#: Pictures with things planted, rendered gorges after them, and the seed of each: the recipe.
+PLANTED: Final = 520
+GORGES: Final = 180
 SEED: Final = 20_261_126
 ROUNDS: Final = 100
 #: Fewest samples in a leaf, part of the samples drawn for a round, and length of a step.
@@ -119,9 +128,32 @@ def truths(found: Divided, shows: NDArray[np.uint8]) -> Iterator[Bright | None]:
 def picture(index: int, seed: int = SEED) -> tuple[NDArray[np.uint8], int, Whites]:
     """Pixels of one picture of the recipe, its JPEG quality, and what was planted."""
     rng = np.random.default_rng((seed, index))
-    whites = planted(background(rng), rng)
+    whites = planted(background(rng), rng) if index < PLANTED else gorge(rng)
     pixels, quality = file_of(whites.light, rng)
     return pixels, quality, whites
+
+
+def gorge(rng: np.random.Generator) -> Whites:
+    """A rendered fall, sometimes with snow, pale or sunlit stone, a lamp or the sun."""
+    long = int(rng.integers(800, 1250))
+    width, height = (long, long * 2 // 3) if rng.random() < 0.4 else (long * 2 // 3, long)
+    scene = compose(
+        Plan(
+            width, height, seed=int(rng.integers(2**31)), sky_gap=bool(rng.integers(2)),
+            stream=bool(rng.integers(2)), sparkle_share=float(rng.uniform(0, 0.0008)),
+            white_stops=float(rng.uniform(2.5, 3.8)),
+        )
+    )  # fmt: skip
+    plan = scene.plan
+    light = linear(scene.radiance(), plan.exposure, plan.light_ev100, plan.sensor, rng=rng)
+    whites = Whites.over(np.asarray(np.maximum(light, 0), np.float32))
+    whites.shows[scene.white > 0.05] = Bright.WATER
+    whites.shows[scene.sky > 0.5] = Bright.SKY
+    whites.shows[scene.sparkle > 0] = Bright.SPARKLE
+    for lay in (lay_snow, lay_pale_stone, lay_sunlit, lay_lamp):
+        if rng.random() < 0.25:
+            lay(whites, rng)
+    return whites
 
 
 def samples(index: int, seed: int = SEED) -> list[tuple[NDArray[np.float64], int]]:
@@ -139,7 +171,7 @@ def samples(index: int, seed: int = SEED) -> list[tuple[NDArray[np.float64], int
 
 def table() -> tuple[NDArray[np.float16], NDArray[np.uint8]]:
     """All samples of the recipe: features (n, m) as they are stored, and columns (n,)."""
-    rows = [row for index in range(PICTURES) for row in samples(index)]
+    rows = [row for index in range(PLANTED + GORGES) for row in samples(index)]
     found = np.stack([features for features, _ in rows]).astype(np.float16)
     return found, np.array([column for _, column in rows], np.uint8)
 
