@@ -169,6 +169,7 @@ def _doubtful(doubt: Doubt) -> FrameReport:
 REPORTS.update(
     {
         "shaken": replace(_HELD, sharpness=Sharpness((2.0, 2.1, 2.0), shake=Shake(88.0, 0.9))),
+        "shaken_rising": replace(_HELD, sharpness=Sharpness((2.0,) * 3, shake=Shake(45.0, 0.9))),
         "shaken_level": replace(_HELD, sharpness=Sharpness((2.0,) * 3, shake=Shake(178.0, 0.9))),
         "shaken_clipped": replace(
             report(Advice.DARKER, -2 / 3, _DROP),

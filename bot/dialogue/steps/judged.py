@@ -109,7 +109,7 @@ def _darker(turn: Turn, report: FrameReport) -> None:
     area = _worst(report, AreaKind.WHITE_WATER)
     if area is not None:
         turn.say(Role.CHECK, "frame.white_water", **frames.area_values(area))
-    _mention_what_may_clip(turn, report)
+    _mention_sparkle(turn, report)
     highlights.darker(turn, -(report.room_stops or -2 / 3), "frame.next")
 
 
@@ -131,7 +131,7 @@ def _brighter(turn: Turn, report: FrameReport) -> None:
 def _holds(turn: Turn, report: FrameReport) -> None:
     if _worst(report, AreaKind.WHITE_WATER) is not None and report.preview_over_stops is not None:
         turn.say(Role.CHECK, "raw.holds")
-    _mention_what_may_clip(turn, report)
+    _mention_sparkle(turn, report)
     fault = findings_said.fault_of(turn, report)
     if fault is not None:
         _not_a_keeper(turn, *fault)
@@ -151,15 +151,15 @@ def _not_a_keeper(turn: Turn, fault: str, remedy: str) -> None:
     if given is not None:
         camera = reckoning.camera_of(turn.facts, reckoning.Assumed())
         settings = solving.settings_text(given, camera)
-    turn.say(Role.SETTINGS, "seen.unsharp", fault=fault, settings=settings, remedy=remedy)
+    turn.say(Role.SETTINGS, "seen.unsharp", fault=fault, settings=settings)
+    turn.say(Role.CHECK, "seen.remedy", remedy=remedy[:1].upper() + remedy[1:])
     turn.ask("blink_again")
 
 
-def _mention_what_may_clip(turn: Turn, report: FrameReport) -> None:
-    for kind, key in ((AreaKind.SPARKLE, "frame.sparkle"), (AreaKind.LAMP, "frame.lamp")):
-        letters = [area.letter for area in report.clipping.areas if area.kind is kind]
-        if letters:
-            turn.say(Role.CHECK, key, letters=measures.listing(letters, TEXTS["and"]))
+def _mention_sparkle(turn: Turn, report: FrameReport) -> None:
+    letters = [area.letter for area in report.clipping.areas if area.kind is AreaKind.SPARKLE]
+    if letters:
+        turn.say(Role.CHECK, "frame.sparkle", letters=measures.listing(letters, TEXTS["and"]))
 
 
 def answer_area(turn: Turn, value: str) -> None:

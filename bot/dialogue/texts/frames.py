@@ -17,7 +17,6 @@ FRAMES: Final[dict[str, str]] = {
     "frame.for_look": "The white holds. For your look: {settings}{look}.",
     "frame.next": "Next: {settings}{look}.",
     "frame.sparkle": "{letters}: sparkle, fine.",
-    "frame.lamp": "{letters}: a lamp or the sun, it may clip.",
     "frame.sky": "Area {letter}, {position}: a sky gap, {share} of the frame. The water holds.",
     "frame.unsure": "Area {letter}, {position}, {share} of the frame, is white without detail.",
     "ask.area": "Is {letter} water or sky?",

@@ -9,7 +9,8 @@ from core.frame.findings import Border, BorderFinding
 
 SEEN: Final[dict[str, str]] = {
     # sharpness
-    "seen.unsharp": "Not a keeper: {fault}. Once more {settings}: {remedy}.",
+    "seen.unsharp": "Not a keeper: {fault}. Once more {settings}.",
+    "seen.remedy": "{remedy}.",
     "seen.same_settings": "with the same settings",
     "seen.shake": "The camera moved, {direction}: {remedy}.",
     "seen.shake_short": "the camera moved, {direction}",
