@@ -11,7 +11,7 @@ from numpy.typing import NDArray
 
 from core.frame.body_features import body_features
 from core.frame.contours import contour_of
-from core.frame.kind_trees import likelihoods
+from core.frame.kind_trees import Said, likelihoods
 from core.frame.patches import Coverage, Patches, closed, find_patches, mean_around, square_sums
 from core.frame.report import AreaKind, Box, ClippedArea
 
@@ -30,6 +30,10 @@ _LEAVES_BOTTOM: Final = 1 / 3  # points higher up may be sky through leaves (own
 _SKY_BOTTOM: Final = 0.6
 _BROAD_SKY: Final = 0.5
 _BROAD_SKY_BOTTOM: Final = 0.75
+#: Sky that does not reach the top border has to be this likely: white things indoors were called
+#: so. Own rules.
+_AT_TOP: Final = 0.01
+_SURE_OF_SKY: Final = 0.97
 #: Part of the frame below which a spot shows too little to be called water. Own rule: rails, signs
 #: and wet leaves of real frames were called so.
 _SMALLEST_WATER: Final = 1e-4
@@ -167,24 +171,26 @@ def _bodies(divided: Divided) -> list[ClippedArea]:
         boxes, clipped = layer.patches.boxes, float(layer.clipped[label])
         area = _area(divided.coverage, boxes[label], clipped, layer.channels[label])
         area = replace(area, contour=contour_of(layer.patches, label))
-        if said.kind is not AreaKind.UNSURE and _may_be(area, said.kind):
+        if said.kind is not AreaKind.UNSURE and _may_be(area, said):
             area = replace(area, kind=said.kind, confidence=said.confidence)
         areas.append(area)
     return areas
 
 
-def _may_be(area: ClippedArea, kind: AreaKind) -> bool:
+def _may_be(area: ClippedArea, said: Said) -> bool:
     """Whether the place and the size of an area leave its likeliest kind possible."""
-    if kind is AreaKind.WHITE_WATER:
+    if said.kind is AreaKind.WHITE_WATER:
         return area.share >= _SMALLEST_WATER
-    if kind is AreaKind.LAMP:
+    if said.kind is AreaKind.LAMP:
         return area.share <= _LARGEST_LAMP
+    if area.box.top > _AT_TOP and said.confidence < _SURE_OF_SKY:
+        return False
     bottom = area.box.top + area.box.height
     return bottom <= (_BROAD_SKY_BOTTOM if area.box.width >= _BROAD_SKY else _SKY_BOTTOM)
 
 
 def _scattered(divided: Divided) -> list[ClippedArea]:
-    """All points as one area: sparkle, unless they weigh something and most are not for sure."""
+    """All points as one area: sparkle, unless much of their weight is not for sure."""
     dots, bodies, chosen = divided.dots, divided.bodies, divided.in_the_dark
     narrow = ~divided.wide
     narrow[0] = False
@@ -197,7 +203,10 @@ def _scattered(divided: Divided) -> list[ClippedArea]:
     at = inside[of_points]
     weights = coverage.clipped.ravel()[at].astype(np.int64)
     total = float(weights.sum() + bodies.clipped[narrow].sum())
-    sure = float(weights[divided.sparkle[owners[of_points]]].sum())
+    few = total < TOLERABLE_SHARE * 255 * coverage.clipped.size
+    low = dots.middles[:, 1] > _LEAVES_BOTTOM * coverage.clipped.shape[0]
+    glints = low if few else divided.sparkle  # a few are in no company
+    sure = float(weights[glints[owners[of_points]]].sum())
     left_top = boxes[:, :2].min(axis=0)
     right_bottom = (boxes[:, :2] + boxes[:, 2:]).max(axis=0)
     by_channel = coverage.channels.reshape(-1, 3)[at].sum(axis=0, dtype=np.int64)
@@ -205,7 +214,7 @@ def _scattered(divided: Divided) -> list[ClippedArea]:
     box = np.concatenate([left_top, right_bottom - left_top]).astype(np.int32)
     area = _area(coverage, box, total, channels)
     widest = float(boxes[:, 2:].max()) / max(coverage.clipped.shape)
-    if area.share >= TOLERABLE_SHARE and sure < _SURE_PART * total:
+    if sure < _SURE_PART * total:
         return [replace(area, widest=widest)]
     return [replace(area, widest=widest, kind=AreaKind.SPARKLE, confidence=_SPARKLE_RATE)]
 

@@ -150,7 +150,7 @@ def _matters(area: ClippedArea) -> bool:
     """Whether an area is more than what does no harm."""
     if area.share >= TOLERABLE_SHARE:
         return True
-    if area.kind is AreaKind.UNSURE:
+    if area.kind is AreaKind.UNSURE and area.widest >= TOLERABLE_WIDTH:
         return area.share >= _WORTH_ASKING_SHARE
     return area.kind is AreaKind.WHITE_WATER and area.widest >= TOLERABLE_WIDTH
 

@@ -143,7 +143,7 @@ def _judged(whites: Whites, rng: np.random.Generator) -> list[Judged]:
 
 
 def _against(clipping: Clipping, shows: NDArray[np.uint8]) -> Iterator[Judged]:
-    """Each area that shows one thing, beside its name."""
+    """Each area that shows one thing, beside its name; specks of water are sparkle too."""
     left = shows.copy()
     for area in clipping.areas:
         inside = _inside(area, shows.shape)
@@ -153,6 +153,7 @@ def _against(clipping: Clipping, shows: NDArray[np.uint8]) -> Iterator[Judged]:
             yield Judged(_NAMED[truth], area.kind)
     for area in clipping.areas:
         truth = None if area.contour else _majority(left)
+        truth = Bright.SPARKLE if truth is Bright.WATER else truth
         if truth is not None:
             yield Judged(_NAMED[truth], area.kind)
 
