@@ -25,7 +25,7 @@ from core.frame.working import LINEAR_OF_CODE, working_copy
 from tests.figures.figure import Figure, Material
 from tests.scenes.camera import Curve, linear, toned
 from tests.scenes.noise import Field
-from tests.scenes.waterfall import Plan, Scene, compose
+from tests.scenes.waterfall import Plan, Scene, compose, with_clipped_share
 from tests.scenes.whites import Bright, Whites, planted
 from tests.training.kinds import background, file_of, gorge
 from tests.training.pictures import HELD_OUT, light_of
@@ -72,9 +72,8 @@ def _scene(rng: np.random.Generator) -> Scene:
     plan = Plan(
         width, height, seed=int(rng.integers(2**31)), sky_gap=bool(rng.integers(2)),
         stream=bool(rng.integers(2)), sparkle_share=float(rng.uniform(0.0001, 0.0008)),
-        white_stops=float(rng.uniform(2.7, 3.6)),
     )  # fmt: skip
-    return compose(plan)
+    return with_clipped_share(compose(plan), float(rng.uniform(0.005, 0.08)))
 
 
 def _light(scene: Scene, rng: np.random.Generator) -> Field:
