@@ -171,13 +171,13 @@ def _bodies(divided: Divided) -> list[ClippedArea]:
         boxes, clipped = layer.patches.boxes, float(layer.clipped[label])
         area = _area(divided.coverage, boxes[label], clipped, layer.channels[label])
         area = replace(area, contour=contour_of(layer.patches, label))
-        if said.kind is not AreaKind.UNSURE and _may_be(area, said):
+        if said.kind is not AreaKind.UNSURE and may_be(area, said):
             area = replace(area, kind=said.kind, confidence=said.confidence)
         areas.append(area)
     return areas
 
 
-def _may_be(area: ClippedArea, said: Said) -> bool:
+def may_be(area: ClippedArea, said: Said) -> bool:
     """Whether the place and the size of an area leave its likeliest kind possible."""
     if said.kind is AreaKind.WHITE_WATER:
         return area.share >= _SMALLEST_WATER

@@ -10,8 +10,9 @@ import pytest
 from core.frame.body_features import FEATURES
 from core.frame.clipping import find_clipping
 from core.frame.decode import decode
-from core.frame.kind_trees import NUMBERS, trained
-from core.frame.report import AreaKind, Clipping
+from core.frame.kind_trees import NUMBERS, Said, trained
+from core.frame.kinds import may_be
+from core.frame.report import AreaKind, Box, ClippedArea, Clipping
 from tests.core.frame_files import Pixels, jpeg, natural
 from tests.scenes.waterfall import Kind, Plan, Taken, compose, take
 from tests.training.kinds import GORGES, PLANTED, TABLE, boosted, samples
@@ -160,3 +161,25 @@ def test_likelihoods_add_up() -> None:
     likely = trained().of(features)
     assert likely.shape == (50, 4)
     np.testing.assert_allclose(likely.sum(axis=1), 1)
+
+
+@pytest.mark.parametrize(
+    ("kind", "likely", "place", "share", "possible"),
+    [
+        (AreaKind.LAMP, 0.95, (0.4, 0.4, 0.1, 0.1), 0.01, True),
+        (AreaKind.LAMP, 0.95, (0.1, 0.1, 0.8, 0.5), 0.2, False),  # larger than any lamp
+        (AreaKind.WHITE_WATER, 0.95, (0.4, 0.4, 0.1, 0.1), 0.01, True),
+        (AreaKind.WHITE_WATER, 0.95, (0.4, 0.4, 0.01, 0.01), 0.00005, False),  # a speck
+        (AreaKind.SKY_GAP, 0.93, (0.4, 0.0, 0.2, 0.2), 0.02, True),
+        (AreaKind.SKY_GAP, 0.93, (0.4, 0.2, 0.2, 0.2), 0.02, False),  # not at the top, not sure
+        (AreaKind.SKY_GAP, 0.98, (0.4, 0.2, 0.2, 0.2), 0.02, True),
+        (AreaKind.SKY_GAP, 0.99, (0.4, 0.0, 0.2, 0.7), 0.1, False),  # hangs low: may be a fall
+        (AreaKind.SKY_GAP, 0.99, (0.2, 0.0, 0.7, 0.7), 0.3, True),  # broad
+    ],
+)
+def test_place_and_size_may_forbid_a_kind(
+    kind: AreaKind, likely: float, place: tuple[float, ...], share: float, possible: bool
+) -> None:
+    """However likely by its numbers, a kind needs a possible place and size."""
+    area = ClippedArea("A", AreaKind.UNSURE, Box(*place), share, 0.1, ("red",), 0.5)
+    assert may_be(area, Said(kind, likely)) is possible
