@@ -10,6 +10,7 @@ from typing import Final
 import numpy as np
 from numpy.typing import NDArray
 
+from core.frame.flat_trees import FlatTrees
 from core.frame.report import AreaKind
 
 #: What training writes; the tests tell how.
@@ -39,31 +40,17 @@ class Said:
 
 @dataclass(frozen=True)
 class KindTrees:
-    """Trees as flat arrays: of each node its feature, threshold and left child (0: a leaf).
+    """Trees and what a leaf adds to the score of its tree's kind.
 
-    `value` is what a leaf adds to the score of its tree's kind; trees take turns in the order of
-    `KNOWN`.
+    Trees take turns in the order of `KNOWN`.
     """
 
-    root: NDArray[np.int64]
-    feature: NDArray[np.int64]
-    threshold: NDArray[np.float32]
-    left: NDArray[np.int64]
+    trees: FlatTrees
     value: NDArray[np.float32]
-
-    def values(self, features: NDArray[np.float64]) -> NDArray[np.float64]:
-        """What each tree adds for each area, shape (n, trees); features have shape (n, m)."""
-        stored = features.astype(np.float16).astype(np.float32)  # as the training saw them
-        rows = np.arange(len(stored))[:, None]
-        nodes = np.broadcast_to(self.root, (len(stored), len(self.root))).copy()
-        while (going := self.left[nodes] > 0).any():
-            right = stored[rows, self.feature[nodes]] > self.threshold[nodes]
-            nodes = np.where(going, self.left[nodes] + right, nodes)
-        return np.asarray(self.value[nodes], np.float64)
 
     def of(self, features: NDArray[np.float64]) -> NDArray[np.float64]:
         """How likely each kind is for each area, shape (n, 4), of features, shape (n, m)."""
-        values = self.values(features)
+        values = self.value[self.trees.leaves(features)].astype(np.float64)
         scores = values.reshape(len(values), -1, len(KNOWN)).sum(axis=1)
         powers = np.exp(scores - scores.max(axis=1, keepdims=True))
         return np.asarray(powers / powers.sum(axis=1, keepdims=True))
@@ -93,10 +80,4 @@ def _said(likely: NDArray[np.float64]) -> Said:
 def trained() -> KindTrees:
     """The trees that come with the code."""
     with np.load(NUMBERS, allow_pickle=False) as arrays:
-        return KindTrees(
-            root=arrays["root"].astype(np.int64),
-            feature=arrays["feature"].astype(np.int64),
-            threshold=arrays["threshold"].astype(np.float32),
-            left=arrays["left"].astype(np.int64),
-            value=arrays["value"].astype(np.float32),
-        )
+        return KindTrees(FlatTrees.of(dict(arrays)), arrays["value"].astype(np.float32))

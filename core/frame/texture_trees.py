@@ -10,6 +10,8 @@ from typing import Final
 import numpy as np
 from numpy.typing import NDArray
 
+from core.frame.flat_trees import FlatTrees
+
 Floats = NDArray[np.float64]
 
 #: What training writes; the tests tell how.
@@ -48,12 +50,9 @@ class Lengths:
 
 @dataclass(frozen=True)
 class Trees:
-    """Trees as flat arrays: of each node its feature, threshold and left child (0: a leaf)."""
+    """Trees, and mean and spread of the samples in each leaf [log2 px]."""
 
-    root: NDArray[np.int64]
-    feature: NDArray[np.int64]
-    threshold: NDArray[np.float32]
-    left: NDArray[np.int64]
+    trees: FlatTrees
     mean: Floats
     spread: Floats
 
@@ -63,13 +62,7 @@ class Trees:
         Args:
             features: shape (n,), as `core.frame.texture_features.features` gives them.
         """
-        stored = features.astype(np.float16).astype(np.float32)  # as the training saw them
-        nodes = self.root.copy()
-        going = self.left[nodes] > 0
-        while going.any():
-            right = stored[self.feature[nodes]] > self.threshold[nodes]
-            nodes = np.where(going, self.left[nodes] + right, nodes)
-            going = self.left[nodes] > 0
+        nodes = self.trees.leaves(features[None])[0]
         return Lengths(self.mean[nodes], np.maximum(self.spread[nodes], _LEAST_SPREAD))
 
 
@@ -78,10 +71,7 @@ def trained() -> Trees:
     """The trees that come with the code."""
     with np.load(NUMBERS, allow_pickle=False) as arrays:
         return Trees(
-            root=arrays["root"].astype(np.int64),
-            feature=arrays["feature"].astype(np.int64),
-            threshold=arrays["threshold"].astype(np.float32),
-            left=arrays["left"].astype(np.int64),
+            FlatTrees.of(dict(arrays)),
             mean=arrays["mean"].astype(np.float64),
             spread=arrays["spread"].astype(np.float64),
         )

@@ -12,8 +12,9 @@ from numpy.typing import NDArray
 
 from core.frame.clipped_pixels import clipping_ends
 from core.frame.clipping import coverage_of
+from core.frame.flat_trees import FlatTrees
 from core.frame.histogram import brightest_channel, code_counts
-from core.frame.kind_trees import KNOWN, KindTrees
+from core.frame.kind_trees import KNOWN
 from core.frame.kinds import Divided, divide
 from tests.scenes.camera import Curve, linear, toned
 from tests.scenes.noise import Field, fractal
@@ -216,10 +217,7 @@ def _softmax(scores: NDArray[np.float64]) -> NDArray[np.float64]:
 
 def _leaves(part: dict[str, NDArray[np.generic]], found: Floats) -> NDArray[np.intp]:
     """The leaf of one tree in which each sample ends; shape (n,)."""
-    arrays = {name: part[name].astype(np.int64) for name in ("root", "feature", "left")}
-    ids = np.arange(len(part["left"]), dtype=np.float32)
-    tree = KindTrees(threshold=part["threshold"].astype(np.float32), value=ids, **arrays)
-    return tree.values(found.astype(np.float64))[:, 0].astype(np.intp)
+    return FlatTrees.of(part).leaves(found)[:, 0]
 
 
 def _values(
