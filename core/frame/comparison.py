@@ -68,7 +68,8 @@ class FramePair:
     [px of the first frame, full size]. Stops: positive where the second is brighter;
     `measured_stops` is "about", since JPEGs come with a tone curve. `disagree` says that the
     metadata state another difference than the pixels show, or settings that differ with pixels
-    that are the same.
+    that are the same. `shared_spots` counts soft round spots at the same places of two frames of
+    other views: drops on the front glass, perhaps.
     """
 
     first: int
@@ -84,6 +85,7 @@ class FramePair:
     identical: bool = False
     #: The one with the smoother water; None: alike, or not told.
     smoother: int | None = None
+    shared_spots: int = 0
 
     @property
     def aligned(self) -> bool:

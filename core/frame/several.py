@@ -13,11 +13,12 @@ from numpy.typing import NDArray
 
 from core.frame.average import average_frames
 from core.frame.compare import compare_frames
-from core.frame.comparison import Comparison, FrameMeasures
+from core.frame.comparison import Comparison, FrameMeasures, FramePair, Misfit
 from core.frame.crops import MOST_GAIN_STOPS, Piece, Sheet, cut, fullest_window
 from core.frame.illustrate import TIMES_S, illustrate
 from core.frame.laid import MOST_AVERAGED, Laid, MeasuredFrame, lay
 from core.frame.report import FrameReport
+from core.frame.wet_glass import wet_glass
 from core.frame.working import working_copy
 from core.water import Look
 
@@ -77,7 +78,16 @@ def compare_several(
     frames = _measured(reports, full, wishes)
     laid = lay(frames, wishes.cells)
     found = compare_frames(frames, wished=wishes.wished, leaf=wishes.leaf, laid=laid)
-    return Several(found, _sheets(found, laid, full))
+    pairs = tuple(_with_spots(pair, frames) for pair in found.pairs)
+    return Several(replace(found, pairs=pairs), _sheets(found, laid, full))
+
+
+def _with_spots(pair: FramePair, frames: Sequence[MeasuredFrame]) -> FramePair:
+    """What two frames of other views share is on the glass."""
+    if pair.misfit is not Misfit.OTHER_VIEW:
+        return pair
+    spots = wet_glass(frames[pair.first].work, frames[pair.second].work)
+    return replace(pair, shared_spots=len(spots))
 
 
 def average_several(

@@ -55,21 +55,6 @@ def measure_sharpness(
     )
 
 
-def still_edge_px(work: WorkingCopy, mask: NDArray[np.bool_] | None) -> float | None:
-    """Width of the sharper edges inside a mask [px of the working copy, sigma of a Gaussian].
-
-    Two frames of one view are compared by it, for instance the leaves outside the water.
-
-    Args:
-        work: the working copy.
-        mask: shape (h, w), what counts; None for all.
-
-    Returns:
-        0 or more; None where there are too few edges.
-    """
-    return width_px(edges_of(work, mask))
-
-
 def _thirds(edges: Edges, height: int) -> tuple[float | None, float | None, float | None]:
     if not edges.row.size:
         return None, None, None

@@ -10,6 +10,7 @@ from core.frame.crops import fullest_window
 from core.frame.laid import NumberOfFramesError
 from core.frame.several import Wishes, average_several, compare_several, illustrate_one
 from core.water import Look
+from tests.core.drops import DROPS, texture, wet
 from tests.core.several_frames import Hand, held, rendered, report, shifted
 
 SIZE = {"width": 480, "height": 720}
@@ -67,6 +68,15 @@ def test_other_views_show_only_the_whole() -> None:
     found = compare_several([REPORTS[0], report(other)], [FULL[0], other], Wishes())
     assert [sheet.shows for sheet in found.sheets] == ["whole"]
     assert found.comparison.pairs[0].misfit is Misfit.OTHER_VIEW
+
+
+def test_drops_that_two_views_share() -> None:
+    """Two scenes with the same soft spots tell of drops on the glass; two clean ones do not."""
+    scenes = [texture("grass"), texture("gravel")]
+    for pixels, spots in ((scenes, 0), ([wet(scene) for scene in scenes], len(DROPS))):
+        found = compare_several([report(one) for one in pixels], pixels, Wishes())
+        assert found.comparison.pairs[0].misfit is Misfit.OTHER_VIEW
+        assert found.comparison.pairs[0].shared_spots == spots
 
 
 def test_average_with_its_proof() -> None:

@@ -16,7 +16,7 @@ from core.frame.edge_blur import COARSE_PX, FINE_PX, Edges, edges_of, sigma_px, 
 from core.frame.findings import Sharpness, WaterArea
 from core.frame.frame_noise import is_noisy, noise_codes
 from core.frame.shake import find_shake
-from core.frame.sharpness import measure_sharpness, still_edge_px
+from core.frame.sharpness import measure_sharpness
 from core.frame.working import WorkingCopy
 from tests.core.frame_files import natural
 from tests.scenes.lens import blurred, disc, light_of, shared, stroke
@@ -122,7 +122,7 @@ def test_water_is_left_out() -> None:
     dry, wet = np.zeros((2, *pixels.shape[:2]), np.bool_)
     dry[:, :half], wet[:, half:] = True, True
     work = WorkingCopy(pixels, 1.0)
-    sharp, soft = still_edge_px(work, dry), still_edge_px(work, wet)
+    sharp, soft = (width_px(edges_of(work, part)) for part in (dry, wet))
     assert sharp is not None
     assert soft is not None
     assert soft > sharp + 1

@@ -63,8 +63,8 @@ def _recommending(reason: Reason, **more: Any) -> Comparison:
     return replace(_TWO, recommendation=chosen, gaps=(), suited=())
 
 
-def _misfitting(misfit: Misfit) -> Comparison:
-    pair = FramePair(0, 1, misfit)
+def _misfitting(misfit: Misfit, spots: int = 0) -> Comparison:
+    pair = FramePair(0, 1, misfit, shared_spots=spots)
     return replace(_TWO, pairs=(pair,), order=(), recommendation=None, gaps=(), suited=())
 
 
@@ -120,6 +120,7 @@ COMPARISONS: Final[dict[str, Comparison]] = {
     "nowhere": replace(_TWO, order=(), recommendation=None, gaps=(), suited=()),
     "same": replace(_TWO, pairs=(replace(_PAIR, identical=True),)),
     "other_view": _misfitting(Misfit.OTHER_VIEW),
+    "wet_glass": _misfitting(Misfit.OTHER_VIEW, spots=2),
     "other_shape": _misfitting(Misfit.OTHER_SHAPE),
     "few_marks": _misfitting(Misfit.FEW_MARKS),
     "brighter": _differing(1.2, 0.0),

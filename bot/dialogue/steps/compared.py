@@ -129,6 +129,8 @@ def _say_misfit(turn: Turn, role: Role, pair: FramePair) -> None:
         first=_letter(pair.first),
         second=_letter(pair.second),
     )
+    if pair.shared_spots:
+        turn.say(Role.CHECK, "compared.drops")
 
 
 def _say_leaf(turn: Turn, leaf: LeafVerdict) -> None:

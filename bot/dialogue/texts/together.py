@@ -43,6 +43,9 @@ TOGETHER: Final[dict[str, str]] = {
     "compared.misfit.few_marks": (
         "Too little stands still in {first} and {second} to lay one on the other."
     ),
+    "compared.drops": (
+        "But both are soft at the same spots: drops on the front glass? Wipe it, look at 100 %."
+    ),
     "compared.caveat.clipped": "{letter}: more of its white is lost than needs be.",
     "compared.caveat.leaves_moved": "{letter}: its leaves moved.",
     "compared.caveat.still_parts_soft": "{letter}: its rock is softer than in another.",
