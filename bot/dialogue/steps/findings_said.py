@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterator, Mapping, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from typing import Final
 
 from bot.dialogue import reckoning
@@ -249,8 +249,13 @@ def _look(turn: Turn, report: FrameReport) -> Iterator[Line]:
 
 
 def _cast(report: FrameReport) -> Iterator[Line]:
+    """The cast of the rock, else of the water.
+
+    Rock has colours of its own: without water beside it to compare, its cast stands under `why`.
+    """
     if report.cast is None:
         return
+    unsure = report.cast.water is None
     for name, surface, least in (
         ("rock", report.cast.rock, _ROCK_MIRED),
         ("water", report.cast.water, _WATER_MIRED),
@@ -258,7 +263,7 @@ def _cast(report: FrameReport) -> Iterator[Line]:
         if surface is None or surface.tint is Tint.NEUTRAL:
             continue
         if surface.mired is None or abs(surface.mired) >= least:
-            yield _cast_line(name, surface)
+            yield replace(_cast_line(name, surface), aside=unsure)
             return
 
 

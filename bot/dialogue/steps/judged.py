@@ -44,10 +44,10 @@ def judge(turn: Turn, report: FrameReport) -> None:
 
 def _note_source(turn: Turn, report: FrameReport) -> None:
     """What the numbers rest on: a small copy, a file without data, a JPEG or a raw."""
+    if not report.metadata.present and turn.walk.given is not None:
+        turn.say(Role.ASSUMPTION, "frame.no_metadata")
     if report.size_note is SizeNote.RESIZED:
         turn.say(Role.ASSUMPTION, "frame.resized")
-    elif not report.metadata.present and turn.walk.given is not None:
-        turn.say(Role.ASSUMPTION, "frame.no_metadata")
     if report.raw is None:
         turn.reason("why.frame", share=measures.percent(report.clipping.share))
     else:

@@ -74,16 +74,24 @@ def _word(look: Look) -> str:
 
 
 def _told(turn: Turn, report: FrameReport) -> float | None:
-    """The share of this frame by the person's numbers, its time as in the file or as given last."""
-    given, shutter_s = turn.walk.given, report.metadata.settings.shutter_s
+    """The share of this frame by the person's numbers.
+
+    Its time is the file's; without data, the one that was given before the frame came.
+    """
+    before, shutter_s = turn.before.conversation.walk, report.metadata.settings.shutter_s
+    given = before.given if before is not None else None
     if shutter_s is None and not report.metadata.present and given is not None:
         shutter_s = given.shutter_s
     return share_told(turn.facts, shutter_s)
 
 
 def again(turn: Turn, report: FrameReport) -> None:
-    """After a frame was measured again: what is known of its look now."""
-    said = line(turn, report) or ("seen.look.wide", {})
+    """After a frame was measured again: what is known of its look now.
+
+    Which settings a frame without data had is not known any more: others were given since.
+    """
+    timed = report.metadata.settings.shutter_s is not None
+    said = (line(turn, report) if timed else line_of_picture(report)) or ("seen.look.wide", {})
     turn.say(Role.SETTINGS, said[0], **said[1])
     found = odds(turn, report)
     if found is not None:
