@@ -13,6 +13,7 @@ from numpy.typing import NDArray
 from PIL import Image
 
 from core.errors import FrameFault, UnreadableFrameError
+from core.frame import decode as decoding
 from core.frame import raw as reading
 from core.frame.check import check_frame
 from core.frame.metadata import completed, read_metadata
@@ -170,6 +171,11 @@ def test_a_broken_or_small_preview_harms_nothing(broken: bytes) -> None:
     report = measured(water((0.9, 0.9, 0.9), 0.01), preview=small.getvalue())
     assert report.raw is not None
     assert report.raw.preview_over_stops is None
+
+
+def test_a_preview_that_is_no_jpeg() -> None:
+    """Whatever a raw file calls its preview is left out when it can't be read."""
+    assert decoding._preview(b"\xff\xd8\xff\xe0 no picture") == (None, {})
 
 
 @pytest.mark.parametrize("orientation", [1, 3, 6, 8])
