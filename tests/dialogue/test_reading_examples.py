@@ -13,6 +13,7 @@ from bot.dialogue.questions import QUESTIONS
 from bot.dialogue.reading import read
 from bot.dialogue.reading.frame_words import Wished, wished
 from bot.dialogue.texts import COMMAND_WORDS, TEXTS
+from bot.dialogue.texts.commands import folded
 
 _EXAMPLE: Final = re.compile(r"`([^`]+)`")
 #: One foot and one mile in metres (exact by definition).
@@ -125,7 +126,7 @@ def _examples() -> list[tuple[str, str]]:
         (key, example)
         for key, text in sorted(TEXTS.items())
         for example in _EXAMPLE.findall(text)
-        if example.casefold() not in COMMAND_WORDS and example not in WISHED
+        if folded(example) not in COMMAND_WORDS and example not in WISHED
     ]
 
 

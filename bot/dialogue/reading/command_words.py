@@ -2,9 +2,8 @@
 
 from __future__ import annotations
 
-import re
-
 from bot.dialogue.texts import COMMAND_WORDS
+from bot.dialogue.texts.commands import folded
 
 
 def command_of(text: str) -> str | None:
@@ -13,5 +12,4 @@ def command_of(text: str) -> str | None:
     Args:
         text: the message as typed.
     """
-    words = re.sub(r"[^\w ]", "", text.casefold()).split()
-    return COMMAND_WORDS.get(" ".join(words))
+    return COMMAND_WORDS.get(folded(text))

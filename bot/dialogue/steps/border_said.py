@@ -14,7 +14,7 @@ from bot.dialogue.reckoning import Assumed
 from bot.dialogue.states import State
 from bot.dialogue.steps import composition, repeat
 from bot.dialogue.texts import TEXTS, measures
-from bot.dialogue.texts.seen import border_place
+from bot.dialogue.texts.borders import border_place
 from bot.dialogue.turn import Turn
 from core.camera import FORMATS
 from core.frame.findings import Border, BorderFinding, BorderKind

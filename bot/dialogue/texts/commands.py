@@ -1,10 +1,12 @@
-"""The words that work anywhere, as people type them."""
+"""The words that work anywhere, as people type them, in each language; all are read at any time."""
 
 from __future__ import annotations
 
+import unicodedata
+from collections.abc import Mapping
 from typing import Final
 
-_BY_COMMAND: Final[dict[str, tuple[str, ...]]] = {
+_ENGLISH: Final[dict[str, tuple[str, ...]]] = {
     "start": ("start", "begin", "go", "new walk", "lets start", "let's start", "restart"),
     "back": ("back", "undo", "go back", "one back"),
     "skip": ("skip", "next", "pass", "dont know", "don't know", "no idea", "i dont know"),
@@ -18,6 +20,13 @@ _BY_COMMAND: Final[dict[str, tuple[str, ...]]] = {
     "metric": ("metres", "meters", "metric", "units metric", "units metres", "units meters"),
     "imperial": ("feet", "imperial", "units feet", "units imperial", "units ft"),
     "taps": ("taps", "tap", "polls", "poll"),
+    "short": ("short", "short messages", "shorter messages"),
+    "usual": ("usual", "usual length", "usual messages"),
+    "long": ("long", "long messages", "longer messages"),
+    "language": ("language", "languages"),
+    "english": ("english", "in english", "speak english"),
+    "german": ("german", "in german"),
+    "spanish": ("spanish", "in spanish"),
     "help": ("help", "commands", "what can you do", "help me", "menu"),
     "stop": ("stop", "quit", "end", "exit", "finish"),
     "cancel": ("cancel", "stop measuring", "cancel measuring", "cancel that"),
@@ -44,7 +53,124 @@ _BY_COMMAND: Final[dict[str, tuple[str, ...]]] = {
     "hello": ("hello", "hi", "hey", "good morning", "good evening", "good afternoon", "hi linn"),
 }
 
-#: Command by the bare words of a whole message.
+_GERMAN: Final[dict[str, tuple[str, ...]]] = {
+    "start": ("start", "starten", "anfangen", "beginnen", "los", "los gehts", "neuer gang"),
+    "back": ("zurück", "zurueck", "einen zurück", "rückgängig", "rueckgaengig"),
+    "skip": (
+        "weiter",
+        "überspringen",
+        "ueberspringen",
+        "weiß nicht",
+        "weiss nicht",
+        "keine ahnung",
+    ),
+    "why": ("warum", "wieso", "weshalb", "wieso das", "warum das", "gründe", "erkläre"),
+    "where": ("wo bin ich", "wo sind wir", "wo waren wir", "stand", "status"),
+    "kit": ("ausrüstung", "ausruestung", "meine ausrüstung", "meine ausruestung"),
+    "plan": ("planen",),
+    "card": ("karte", "karten"),
+    "log": ("protokoll",),
+    "units": ("einheiten", "einheit"),
+    "metric": ("meter", "metrisch", "in metern"),
+    "imperial": ("fuß", "fuss", "in fuß"),
+    "taps": ("tippen", "umfrage", "umfragen"),
+    "short": ("kurz", "kürzer", "kurze nachrichten"),
+    "usual": ("normal", "wie üblich", "übliche länge"),
+    "long": ("lang", "länger", "lange nachrichten", "ausführlich"),
+    "language": ("sprache", "sprachen"),
+    "english": ("englisch", "auf englisch"),
+    "german": ("deutsch", "auf deutsch", "sprich deutsch"),
+    "spanish": ("spanisch", "auf spanisch"),
+    "help": ("hilfe", "befehle", "was kannst du", "menü"),
+    "stop": ("stopp", "beenden", "ende", "schluss", "aufhören", "aufhoeren"),
+    "cancel": ("abbrechen", "messung abbrechen"),
+    "keep": ("behalten", "behalt es", "behalte es", "behalte das", "das behalte ich"),
+    "my_look": ("mein stil", "meine wirkung"),
+    "reset_look": ("vergiss meinen stil", "meinen stil vergessen", "stil zurücksetzen"),
+    "forget": (
+        "vergiss mich",
+        "lösch mich",
+        "lösche mich",
+        "meine daten löschen",
+        "lösche meine daten",
+        "alles löschen",
+        "vergiss alles",
+    ),
+    "data": (
+        "meine daten",
+        "was weißt du über mich",
+        "was weisst du ueber mich",
+        "was weißt du von mir",
+        "zeig meine daten",
+    ),
+    "thanks": ("danke", "vielen dank", "danke schön", "dankeschön", "besten dank", "ok danke"),
+    "hello": ("hallo", "guten morgen", "guten tag", "guten abend", "moin", "servus", "grüß gott"),
+}
+
+_SPANISH: Final[dict[str, tuple[str, ...]]] = {
+    "start": ("empezar", "empieza", "empecemos", "comenzar", "vamos", "nuevo paseo", "inicio"),
+    "back": ("atrás", "volver", "deshacer", "vuelve"),
+    "skip": ("saltar", "siguiente", "paso", "no sé", "no lo sé", "ni idea"),
+    "why": ("por qué", "porqué", "por qué eso", "explica", "explícalo", "razones"),
+    "where": ("dónde estoy", "dónde estamos", "dónde íbamos", "estado", "resumen"),
+    "kit": ("equipo", "mi equipo"),
+    "plan": ("planear", "planificar"),
+    "card": ("tarjeta", "tarjetas", "ficha"),
+    "log": ("registro",),
+    "units": ("unidades", "unidad"),
+    "metric": ("metros", "métrico", "en metros"),
+    "imperial": ("pies", "en pies"),
+    "taps": ("toques", "encuesta", "encuestas"),
+    "short": ("corto", "breve", "mensajes cortos"),
+    "usual": ("normal", "lo habitual", "habitual"),
+    "long": ("largo", "mensajes largos", "detallado"),
+    "language": ("idioma", "idiomas", "lengua"),
+    "english": ("inglés", "en inglés"),
+    "german": ("alemán", "en alemán"),
+    "spanish": ("español", "en español", "castellano", "habla español"),
+    "help": ("ayuda", "comandos", "qué puedes hacer", "menú"),
+    "stop": ("parar", "terminar", "fin", "acabar", "salir"),
+    "cancel": ("cancelar", "cancela", "cancelar medición"),
+    "keep": ("guardar", "guárdala", "guárdalo", "me la quedo", "me quedo con esta"),
+    "my_look": ("mi estilo", "mis estilos"),
+    "reset_look": ("olvida mi estilo", "reiniciar mi estilo", "borra mi estilo"),
+    "forget": (
+        "olvídame",
+        "bórrame",
+        "borra mis datos",
+        "borrar mis datos",
+        "borra todo",
+        "olvida todo",
+    ),
+    "data": (
+        "mis datos",
+        "qué sabes de mí",
+        "qué sabes sobre mí",
+        "muéstrame mis datos",
+        "exportar mis datos",
+    ),
+    "thanks": ("gracias", "muchas gracias", "mil gracias", "vale gracias", "ok gracias"),
+    "hello": ("hola", "buenos días", "buenas tardes", "buenas noches", "buenas", "hola linn"),
+}
+
+#: By language and command: the words of a whole message.
+BY_LANGUAGE: Final[Mapping[str, Mapping[str, tuple[str, ...]]]] = {
+    "en": _ENGLISH,
+    "de": _GERMAN,
+    "es": _SPANISH,
+}
+
+
+def folded(text: str) -> str:
+    """Words in lower case, without signs and without marks on letters: `por que`, `zuruck`."""
+    parts = unicodedata.normalize("NFKD", text.casefold())
+    return " ".join("".join(c for c in parts if c.isalnum() or c.isspace()).split())
+
+
+#: Command by the folded words of a whole message.
 COMMAND_WORDS: Final[dict[str, str]] = {
-    word.replace("'", ""): command for command, words in _BY_COMMAND.items() for word in words
+    folded(word): command
+    for commands in BY_LANGUAGE.values()
+    for command, words in commands.items()
+    for word in words
 }

@@ -84,6 +84,19 @@ EVERYWHERE: Final[dict[str, str]] = {
         "Something broke on my side (reference {reference}). Your answers are kept; "
         "send it again, or `where am I`."
     ),
+    # while frames are being measured
+    "progress.one": "Measuring your frame… ‘cancel’ ends it.",
+    "progress.several": "Measuring your frames, {number} of {total}… ‘cancel’ ends it.",
+    # languages
+    "language.now": "English from now on. `language` lists the others.",
+    "language.list": "I speak {list}: send its name, like `english` or `deutsch`.",
+    "language.offer": "In English? Send `english`.",
+    "language.offered": "{offer}",
+    "language.own_name": "English",
+    # lengths of messages
+    "length.short": "Short from now on: the first line and the question. `why` has the rest.",
+    "length.usual": "Messages of the usual length from now on.",
+    "length.long": "Long from now on: reasons come with the answer. `usual` or `short` ends it.",
     # other kinds of messages
     "other.voice": "I can't listen to voice messages. Type it, a few words are enough.",
     "other.video": "I can't look at videos. Share a single frame.",

@@ -4,10 +4,16 @@ from __future__ import annotations
 
 import math
 from datetime import datetime
+from decimal import Decimal
 from fractions import Fraction
 from typing import Final
 
+from babel.dates import format_date, format_skeleton
+from babel.numbers import format_decimal
+
 from bot.dialogue.facts import Units
+from bot.dialogue.texts.catalogue import TEXTS, counted
+from bot.dialogue.texts.languages import spoken_locale
 
 FEET_PER_METRE: Final = 1 / 0.3048  # exact: the international foot of 1959
 KILOMETRES_PER_MILE: Final = 1.609344  # exact
@@ -15,8 +21,8 @@ KILOMETRES_PER_MILE: Final = 1.609344  # exact
 
 def plain(value: float, decimals: int = 1) -> str:
     """A number without trailing zeros: 9, 1.5, 0.25 with `decimals=2`."""
-    text = f"{value:.{decimals}f}"
-    return (text.rstrip("0").rstrip(".") if "." in text else text) or "0"
+    rounded = Decimal(f"{value:.{decimals}f}")
+    return format_decimal(rounded, "0.####", spoken_locale(), group_separator=False)
 
 
 def fine(value: float) -> str:
@@ -59,45 +65,52 @@ def speed(value_mps: float, units: Units | None) -> str:
 
 def walk(distance_km: float, climb_m: float, units: Units | None) -> str:
     """A way out as its length and climb."""
+    climb = _feet(climb_m) if units is Units.IMPERIAL else _metres(climb_m)
+    return TEXTS["amount.climb"].format(distance=way(distance_km, units), climb=climb)
+
+
+def way(distance_km: float, units: Units | None) -> str:
+    """The length of a way: `3 km`, `1.9 mi`."""
     if units is Units.IMPERIAL:
-        return f"{plain(distance_km / KILOMETRES_PER_MILE)} mi, {_feet(climb_m)} climb"
-    return f"{plain(distance_km)} km, {_metres(climb_m)} climb"
+        return f"{plain(distance_km / KILOMETRES_PER_MILE)} mi"
+    return f"{plain(distance_km)} km"
 
 
 def percent(share: float) -> str:
     """A share as percent: 0.06 %, 5.3 %, 11 %."""
+    return TEXTS["amount.percent"].format(number=_hundredths(share))
+
+
+def _hundredths(share: float) -> str:
     value = share * 100
-    if value >= 20:
-        return f"{value:.0f} %"
-    return f"{plain(value, 1 if value >= 1 else 2)} %"
+    return plain(value, 0 if value >= 20 else 1 if value >= 1 else 2)
 
 
 def band(low: float, high: float) -> str:
     """A range of shares: `1 to 10 %`, `under 0.15 %`, `over 35 %`."""
     if low <= 0:
-        return f"under {percent(high)}"
+        return TEXTS["amount.under"].format(share=percent(high))
     if high == math.inf:
-        return f"over {percent(low)}"
-    return f"{percent(low).removesuffix(' %')} to {percent(high)}"
+        return TEXTS["amount.over"].format(share=percent(low))
+    return TEXTS["amount.range"].format(low=_hundredths(low), high=percent(high))
 
 
-def _thirds(value: float) -> str:
-    """A number of stops in whole and thirds (halves where they are nearer)."""
-    nearest = min(
+def _thirds(value: float) -> Fraction:
+    """A number of stops in thirds (halves where they are nearer)."""
+    return min(
         (Fraction(round(value * base), base) for base in (3, 2)),
         key=lambda fraction: abs(float(fraction) - value),
     )
-    whole, rest = divmod(nearest, 1)
-    if not rest:
-        return str(whole)
-    return f"{whole} {rest}" if whole else str(rest)
 
 
 def stops(value: float) -> str:
     """An amount of stops without its sign: `1/3 stop`, `1 stop`, `1 2/3 stops`."""
-    text = _thirds(abs(value))
-    one = text == "1" or ("/" in text and " " not in text)
-    return f"{text} stop" if one else f"{text} stops"
+    amount = _thirds(abs(value))
+    whole, rest = divmod(amount, 1)
+    if rest and not whole:
+        return TEXTS["amount.part_of_stop"].format(amount=rest)
+    told = f"{whole} {rest}" if rest else str(whole)
+    return counted("amount.stops", math.ceil(amount)).format(amount=told)
 
 
 def degrees(value: float) -> str:
@@ -126,7 +139,13 @@ def wait(value_s: float) -> str:
 
 def day_and_clock(moment: datetime) -> str:
     """A day without its year and a time of day: `14 July, 14:05 UTC`."""
-    return f"{moment.day} {moment:%B}, {clock(moment)}"
+    day = format_skeleton("MMMMd", moment, locale=spoken_locale())
+    return TEXTS["amount.day_and_clock"].format(day=day, clock=clock(moment))
+
+
+def date(moment: datetime) -> str:
+    """A day with its year: `18 June 2027`."""
+    return format_date(moment.date(), "long", locale=spoken_locale())
 
 
 #: Above this crop factor nobody knows the real focal length: phones (own rule).
@@ -135,12 +154,13 @@ _PHONE_CROP: Final = 4.0
 
 def focal(real_mm: float, crop_factor: float) -> str:
     """A focal length, with its full-frame equal where the format differs from it."""
+    full = plain(real_mm * crop_factor, 0)
     if crop_factor > _PHONE_CROP:
-        return f"{real_mm * crop_factor:.0f} mm as full frame"
-    whole = plain(real_mm, 1 if real_mm < 10 else 0)
+        return TEXTS["amount.focal_phone"].format(full=full)
+    real = plain(real_mm, 1 if real_mm < 10 else 0)
     if abs(crop_factor - 1) < 0.05:
-        return f"{whole} mm"
-    return f"{whole} mm ({real_mm * crop_factor:.0f} as full frame)"
+        return f"{real} mm"
+    return TEXTS["amount.focal_crop"].format(real=real, full=full)
 
 
 def listing(names: list[str], last: str) -> str:

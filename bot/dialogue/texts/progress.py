@@ -2,12 +2,12 @@
 
 from __future__ import annotations
 
-from typing import Final
-
-_ONE: Final = "Measuring your frame… ‘cancel’ ends it."
-_SEVERAL: Final = "Measuring your frames, {number} of {total}… ‘cancel’ ends it."
+from bot.dialogue.texts.catalogue import TEXTS
+from bot.dialogue.texts.languages import ENGLISH, speaking
 
 
-def progress_line(number: int, total: int) -> str:
+def progress_line(number: int, total: int, language: str = ENGLISH) -> str:
     """The line while frame `number` of `total` is measured."""
-    return _ONE if total == 1 else _SEVERAL.format(number=number, total=total)
+    with speaking(language):
+        key = "progress.one" if total == 1 else "progress.several"
+        return TEXTS[key].format(number=number, total=total)

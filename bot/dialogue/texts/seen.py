@@ -2,10 +2,7 @@
 
 from __future__ import annotations
 
-import math
 from typing import Final
-
-from core.frame.findings import Border, BorderFinding
 
 SEEN: Final[dict[str, str]] = {
     # sharpness
@@ -126,32 +123,23 @@ SEEN: Final[dict[str, str]] = {
     "my_look.reset": "Forgotten: I aim for the usual looks again.",
     "my_look.in_private": "What you keep I tell in our direct room only. Ask me there.",
     "keep.which": "Keep which? Share the frame first.",
+    # places along the borders
+    "place.along.top": "along the top",
+    "place.along.right": "along the right",
+    "place.along.bottom": "along the bottom",
+    "place.along.left": "along the left",
+    "place.at.top": "at the top, {where}",
+    "place.at.right": "at the right, {where}",
+    "place.at.bottom": "at the bottom, {where}",
+    "place.at.left": "at the left, {where}",
+    "place.down.top": "near the top",
+    "place.down.third": "a third down",
+    "place.down.half": "half way down",
+    "place.down.two_thirds": "two thirds down",
+    "place.down.bottom": "near the bottom",
+    "place.across.left_corner": "near the left corner",
+    "place.across.left": "left of the middle",
+    "place.across.middle": "in the middle",
+    "place.across.right": "right of the middle",
+    "place.across.right_corner": "near the right corner",
 }
-
-#: Where along a side, by its place from the top or the left; ends of the ranges (own rules).
-_DOWN: Final = (
-    (0.12, "near the top"),
-    (0.42, "a third down"),
-    (0.58, "half way down"),
-    (0.88, "two thirds down"),
-    (math.inf, "near the bottom"),
-)
-_ACROSS: Final = (
-    (0.12, "near the left corner"),
-    (0.42, "left of the middle"),
-    (0.58, "in the middle"),
-    (0.88, "right of the middle"),
-    (math.inf, "near the right corner"),
-)
-#: A finding that takes more of a side than this lies along it (own rule).
-_ALONG: Final = 0.5
-
-
-def border_place(finding: BorderFinding) -> str:
-    """Where a thing lies, as seen in the frame: `at the left, two thirds down`."""
-    if finding.width >= _ALONG:
-        return f"along the {finding.border.value}"
-    upright = finding.border in {Border.LEFT, Border.RIGHT}
-    places = _DOWN if upright else _ACROSS
-    where = next(words for end, words in places if finding.position <= end)
-    return f"at the {finding.border.value}, {where}"

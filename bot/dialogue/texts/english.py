@@ -1,0 +1,38 @@
+"""Every text in English, the language of the source, by its key."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from types import MappingProxyType
+from typing import Final
+
+from bot.dialogue.texts.amounts import AMOUNTS
+from bot.dialogue.texts.asked import ASKED
+from bot.dialogue.texts.everywhere import EVERYWHERE
+from bot.dialogue.texts.frame_texts import FRAMES
+from bot.dialogue.texts.late_texts import LATE
+from bot.dialogue.texts.levers import LEVERS
+from bot.dialogue.texts.privacy import PRIVACY
+from bot.dialogue.texts.reasons import REASONS
+from bot.dialogue.texts.safety import SAFETY
+from bot.dialogue.texts.seen import SEEN
+from bot.dialogue.texts.together import TOGETHER
+from bot.dialogue.texts.walk import WALK
+
+#: All texts by their keys; `{name}` is filled in, code spans stand in backticks.
+IN_ENGLISH: Final[Mapping[str, str]] = MappingProxyType(
+    {
+        **WALK,
+        **LEVERS,
+        **EVERYWHERE,
+        **AMOUNTS,
+        **ASKED,
+        **FRAMES,
+        **LATE,
+        **PRIVACY,
+        **REASONS,
+        **SAFETY,
+        **SEEN,
+        **TOGETHER,
+    }
+)

@@ -1,0 +1,50 @@
+"""Which language is being spoken: laid around an answer, as `decimal` does with its context."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Mapping
+from contextlib import contextmanager
+from contextvars import ContextVar
+from functools import cache
+from types import MappingProxyType
+from typing import Final
+
+from babel import Locale
+
+ENGLISH: Final = "en"
+
+#: Languages by their codes (ISO 639-1), with the locale of the Unicode CLDR whose numbers and
+#: dates are used. English follows Britain's: the day stands before its month.
+LANGUAGES: Final[Mapping[str, str]] = MappingProxyType({ENGLISH: "en_GB", "de": "de", "es": "es"})
+
+_SPOKEN: Final[ContextVar[str]] = ContextVar("language", default=ENGLISH)
+
+
+def spoken_language() -> str:
+    """The code of the language that is being spoken, English where nobody said otherwise."""
+    return _SPOKEN.get()
+
+
+@contextmanager
+def speaking(language: str) -> Iterator[None]:
+    """Speak a language until the end of the block; English in place of one that is not known."""
+    token = _SPOKEN.set(language if language in LANGUAGES else ENGLISH)
+    try:
+        yield
+    finally:
+        _SPOKEN.reset(token)
+
+
+def go_on_in(language: str) -> None:
+    """Speak another language for the rest of the block that `speaking` opened."""
+    _SPOKEN.set(language)
+
+
+@cache
+def _locale(language: str) -> Locale:
+    return Locale.parse(LANGUAGES[language])
+
+
+def spoken_locale() -> Locale:
+    """The locale whose numbers and dates go with the language that is being spoken."""
+    return _locale(spoken_language())
