@@ -10,12 +10,15 @@ from enum import IntEnum
 from typing import Final
 
 from bot.dialogue.actions import Poll, Say
+from bot.dialogue.context import Length
 from bot.dialogue.texts import TEXTS
 
 #: One text segment of the mobile network (3GPP TS 23.038); the first line alone answers.
 FIRST_LINE: Final = 160
 #: Two of them: what a cold person reads at the water (own rule).
 WHOLE: Final = 320
+#: What who asked for long messages reads in one: a screen of a phone (own rule).
+LONG: Final = 1000
 #: Room for the line which names the light of the settings [characters].
 _LIGHT_LINE: Final = 32
 
@@ -111,6 +114,41 @@ def fit(parts: Sequence[Part], whole: int = WHOLE) -> tuple[list[Part], list[Par
     while len(kept) > 1 and not _fits(kept, whole):
         weakest = max(range(len(kept)), key=lambda n: (kept[n].role, n))
         left.insert(0, kept.pop(weakest))
+    return kept, left
+
+
+#: What stays in a short message beside its first line.
+_ALWAYS: Final = frozenset({Role.SAFETY, Role.CAUTION, Role.QUESTION})
+
+
+def by_length(
+    parts: Sequence[Part], length: Length, reasons: Sequence[Part]
+) -> tuple[list[Part], list[Part]]:
+    """What a message of this length holds, and what has to stand under `why` instead.
+
+    Short is the first line and the question, with all of safety; long has the reasons, too.
+    """
+    match length:
+        case "short":
+            return _shortest(parts)
+        case "long":
+            return _longest(parts, reasons)
+        case "usual":
+            return fit(parts)
+
+
+def _shortest(parts: Sequence[Part]) -> tuple[list[Part], list[Part]]:
+    kept, _ = fit(parts)
+    first = next((part for part in _shown(kept) if part.role not in _ALWAYS), None)
+    short = [part for part in kept if part is first or part.role in _ALWAYS]
+    return short, [part for part in parts if part not in short]
+
+
+def _longest(parts: Sequence[Part], reasons: Sequence[Part]) -> tuple[list[Part], list[Part]]:
+    kept, left = fit(parts, LONG)
+    for reason in () if left else reasons:
+        if _fits([*kept, reason], LONG):
+            kept.append(reason)
     return kept, left
 
 

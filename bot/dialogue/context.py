@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from typing import Final
+from typing import Final, Literal
 
 from pydantic import AwareDatetime, BaseModel, ConfigDict, Field
 
@@ -20,6 +20,9 @@ SCHEMA_NUMBER: Final = 1
 
 #: How many answers `back` can undo; bounds the stored row (own rule).
 HISTORY_LENGTH: Final = 12
+
+#: How long messages are, as the person wants them.
+Length = Literal["short", "usual", "long"]
 
 #: Slots that describe the person's kit and outlive a walk.
 KIT_SLOTS: Final = frozenset(
@@ -228,6 +231,12 @@ class Person(_Stored):
     spent: dict[str, Spent] = Field(default_factory=dict)
     #: Questions with options go out as polls, to be answered by a tap.
     taps: bool = False
+    #: The language that is spoken with the person, by its code.
+    language: str = "en"
+    #: Whether the person was told once that Linn speaks theirs, too.
+    language_offered: bool = False
+    #: How long messages are.
+    length: Length = "usual"
 
 
 class Place(_Stored):

@@ -32,10 +32,12 @@ from bot.dialogue.steps import (
     heard,
     light_named,
     limits,
+    manner,
     measured,
     repeat,
 )
-from bot.dialogue.texts import domain_key, domain_values
+from bot.dialogue.texts import domain_key, domain_values, speaking
+from bot.dialogue.texts.languages import ENGLISH
 from bot.dialogue.turn import Turn
 from bot.dialogue.words import answer_words
 from core.errors import OutOfDomainError
@@ -55,6 +57,11 @@ def handle(context: Context, event: Event, now: datetime) -> tuple[Context, tupl
     Returns:
         The new context, and what the runtime shall do, in order.
     """
+    with speaking(context.person.language):
+        return _handled(context, event, now)
+
+
+def _handled(context: Context, event: Event, now: datetime) -> tuple[Context, tuple[Action, ...]]:
     turn = Turn(_without_old_position(context, now), event.origin, now)
     try:
         _answer(turn, event)
@@ -70,10 +77,11 @@ def handle(context: Context, event: Event, now: datetime) -> tuple[Context, tupl
     return turn.finish()
 
 
-def failure(origin: Origin, reference: str) -> Say:
+def failure(origin: Origin, reference: str, language: str = ENGLISH) -> Say:
     """What is said when the bot itself broke; everything given is kept."""
     del origin
-    return message([Part(Role.SETTINGS, "failed", {"reference": reference})])
+    with speaking(language):
+        return message([Part(Role.SETTINGS, "failed", {"reference": reference})])
 
 
 def _without_old_position(context: Context, now: datetime) -> Context:
@@ -172,6 +180,7 @@ def _text(turn: Turn, event: TextReceived) -> None:
         _while_held(turn, event)
     elif event.origin.addressed and not _is_one_too_many(turn, event):
         _addressed(turn, event)
+        manner.offer(turn, event.text)
 
 
 def _is_one_too_many(turn: Turn, event: TextReceived) -> bool:

@@ -6,7 +6,7 @@ from datetime import datetime, tzinfo
 from typing import Any
 
 from bot.dialogue.actions import Action, Say
-from bot.dialogue.compose import Part, Role, fit, has_room, message, poll
+from bot.dialogue.compose import Part, Role, by_length, has_room, message, poll
 from bot.dialogue.context import (
     HISTORY_LENGTH,
     KIT_SLOTS,
@@ -276,12 +276,18 @@ class Turn:
         """The answer, and behind it its question as a poll for who wants to tap."""
         name, polled = self.question_name, self._polled()
         said = [part for part in self.parts if part is not polled]
-        kept, left = fit(said) if said else ([], [])
+        kept, left = self._fitted(said) if said else ([], [])
         for part in left:
             self.notes.append(Note(key=part.key, values=dict(part.values)))
         if polled is None:
             return [message(kept, urgent=self.urgent, question=name)]
         return [*([message(kept)] if kept else []), poll(polled, question=name)]
+
+    def _fitted(self, said: list[Part]) -> tuple[list[Part], list[Part]]:
+        """What the message holds, and what goes under `why`; danger is never cut short."""
+        length = "usual" if self.urgent or self._keeps_why else self.context.person.length
+        reasons = [Part(Role.ASSUMPTION, note.key, note.values) for note in self.notes]
+        return by_length(said, length, reasons)
 
     def _polled(self) -> Part | None:
         """The part that goes out as a poll; in danger nothing depends on what a client shows."""

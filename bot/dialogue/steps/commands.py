@@ -1,4 +1,4 @@
-"""The words that work anywhere: start, back, skip, why, where am I, kit, taps, help, stop."""
+"""The words that work anywhere: start, back, skip, why, where am I, kit, taps, language, stop."""
 
 from __future__ import annotations
 
@@ -21,6 +21,7 @@ from bot.dialogue.steps import (
     forget,
     keep,
     lens,
+    manner,
     measuring,
     my_data,
     my_look,
@@ -274,6 +275,13 @@ _COMMANDS: Final[Mapping[str, Callable[[Turn], None]]] = {
     "metric": lambda turn: set_units(turn, Units.METRIC),
     "imperial": lambda turn: set_units(turn, Units.IMPERIAL),
     "taps": _taps,
+    "short": lambda turn: manner.be(turn, "short"),
+    "usual": lambda turn: manner.be(turn, "usual"),
+    "long": lambda turn: manner.be(turn, "long"),
+    "language": manner.list_languages,
+    "english": lambda turn: manner.speak(turn, "en"),
+    "german": lambda turn: manner.speak(turn, "de"),
+    "spanish": lambda turn: manner.speak(turn, "es"),
     "help": _help,
     "stop": _stop,
     "cancel": _cancel,
