@@ -22,6 +22,8 @@ _LEVEL_RESIZED: Final = 250
 _NEAR: Final = 15
 #: Side of the square around a pixel [px], and how many codes of it have to be at the end.
 _AROUND_PX: Final = 5
+#: Pixels to each side of a pixel that decide on it.
+MARGIN_PX: Final = _AROUND_PX // 2
 _AT_END: Final = 11
 #: In a clipped pixel of a JPEG a channel counts as clipped from here on (same measurement).
 _CHANNEL_NEAR: Final = 5
@@ -61,7 +63,7 @@ class Ends:
             The same shape.
         """
         at_end = _at_least(brightest, self.end)
-        if self.near == self.end:
+        if self.near == self.end or cv2.countNonZero(at_end) < _AT_END:
             return at_end
         around = np.asarray(cv2.blur(at_end, (_AROUND_PX, _AROUND_PX)), np.uint8)
         # Rounded as the blur rounds.
@@ -69,25 +71,19 @@ class Ends:
         close = cv2.bitwise_and(among, _at_least(brightest, self.near))
         return np.asarray(cv2.bitwise_or(close, at_end), np.uint8)
 
-    def by_channel(
-        self, codes: NDArray[np.uint8], clipped: NDArray[np.uint8]
-    ) -> list[NDArray[np.uint8]]:
-        """255 where a channel is clipped, else 0; a plane for each channel.
+    def by_channel(self, codes: NDArray[np.uint8], clipped: NDArray[np.uint8]) -> NDArray[np.uint8]:
+        """255 where a channel is clipped, else 0.
 
         Args:
             codes: shape (h, w, 3).
             clipped: what `mask` gives for them, shape (h, w).
 
         Returns:
-            Red, green, blue, shape (h, w) each.
+            Shape (h, w, 3).
         """
         least = self.end if self.near == self.end else self.end - _CHANNEL_NEAR
-        return [
-            np.asarray(
-                cv2.bitwise_and(_at_least(np.asarray(plane, np.uint8), least), clipped), np.uint8
-            )
-            for plane in cv2.split(codes)
-        ]
+        each = cv2.cvtColor(clipped, cv2.COLOR_GRAY2RGB)
+        return np.asarray(cv2.bitwise_and(_at_least(codes, least), each), np.uint8)
 
 
 def clipping_ends(

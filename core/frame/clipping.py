@@ -9,7 +9,7 @@ import cv2
 import numpy as np
 from numpy.typing import NDArray
 
-from core.frame.clipped_pixels import Ends, clipping_ends
+from core.frame.clipped_pixels import MARGIN_PX, Ends, clipping_ends
 from core.frame.histogram import brightest_channel, code_counts
 from core.frame.kinds import name_areas
 from core.frame.patches import Coverage
@@ -17,13 +17,14 @@ from core.frame.pixels import halvings_to, shrunk
 from core.frame.report import Clipping
 
 _CHANNELS: Final = ("red", "green", "blue")
+_WHITE: Final = 255
 
 #: Long side of the copy on which areas are told apart [px]; the figures of `kinds` hold there.
 _WORKING_SIDE_PX: Final = 1600
-#: Rows worked on together, a multiple of all blocks: they stay in the processor's cache (measured).
-_STRIP_ROWS: Final = 64
-#: Pixels around a place that its mask looks at.
-_MARGIN: Final = 2
+#: Rows and columns worked on together, multiples of all blocks: they stay in the processor's cache,
+#: and most of them, without anything clipped, cost nothing (measured).
+_TILE_ROWS: Final = 128
+_TILE_COLUMNS: Final = 256
 
 
 def find_clipping(
@@ -71,24 +72,45 @@ def coverage_of(
         ends: codes that decide.
     """
     halvings = halvings_to(max(brightest.shape), _WORKING_SIDE_PX)
-    colour = np.concatenate(
-        [
-            shrunk(pixels[top : top + _STRIP_ROWS], halvings)
-            for top in range(0, len(pixels) >> halvings << halvings, _STRIP_ROWS)
-        ]
-    )
-    parts = np.zeros((4, *colour.shape[:2]), np.uint8)  # of any channel, and of each
-    numbers = np.zeros(4, np.int64)
-    for (rows, columns), any_channel in _masks(brightest, ends):
-        masks = [any_channel, *ends.by_channel(pixels[rows, columns], any_channel)]
-        numbers += [cv2.countNonZero(mask) for mask in masks]
+    colour = _shrunk_by_strips(pixels, halvings)
+    copy = Coverage(colour, np.zeros(colour.shape[:2], np.uint8), np.zeros_like(colour))
+    clipped, by_channel = 0, np.zeros(3, np.int64)
+    for (rows, columns), mask in _masks(brightest, ends):
+        channels = ends.by_channel(pixels[rows, columns], mask)
+        clipped += cv2.countNonZero(mask)
+        by_channel += np.array(cv2.sumElems(channels)[:3]).astype(np.int64) // _WHITE
         down, across = (slice(side.start >> halvings, side.stop >> halvings)
                         for side in (rows, columns))  # fmt: skip
         if down.start < down.stop and across.start < across.stop:  # else less than a block
-            for part, mask in zip(parts, masks, strict=True):
-                part[down, across] = shrunk(mask, halvings)
-    channels = np.asarray(cv2.merge(list(parts[1:])), np.uint8)
-    return Coverage(colour, parts[0], channels), int(numbers[0]), numbers[1:]
+            copy.clipped[down, across] = shrunk(mask, halvings)
+            copy.channels[down, across] = shrunk(channels, halvings)
+    return copy, clipped, by_channel
+
+
+def _shrunk_by_strips(pixels: NDArray[np.uint8], halvings: int) -> NDArray[np.uint8]:
+    """What `shrunk` gives, in less time: strips stay in the cache and keep their memory."""
+    if halvings == 0:
+        return pixels
+    height, width = (side >> halvings for side in pixels.shape[:2])
+    out = np.empty((height, width, 3), np.uint8)
+    between = [
+        np.empty((_TILE_ROWS >> step, pixels.shape[1] >> step, 3), np.uint8)
+        for step in range(1, halvings)
+    ]
+    for top in range(0, height, _TILE_ROWS >> halvings):
+        strip = pixels[top << halvings :][:_TILE_ROWS]
+        for into in [*between, out[top:]]:
+            strip = _halved(strip, into)
+    return out
+
+
+def _halved(strip: NDArray[np.uint8], into: NDArray[np.uint8]) -> NDArray[np.uint8]:
+    """A strip at half its size, in the first rows of some memory."""
+    rows, columns = len(strip) // 2, strip.shape[1] // 2
+    into = into[:rows]
+    whole = strip[: 2 * rows, : 2 * columns]
+    cv2.resize(whole, (columns, rows), dst=into, interpolation=cv2.INTER_AREA)
+    return into
 
 
 def _masks(
@@ -96,21 +118,22 @@ def _masks(
 ) -> Iterator[tuple[tuple[slice, slice], NDArray[np.uint8]]]:
     """Where something is clipped: rows and columns, and the mask of the clipped pixels there.
 
-    Places begin at a multiple of `_STRIP_ROWS`, down and across, and nothing outside them is
-    clipped; most of a frame costs little that way.
+    Places begin at a multiple of all blocks, down and across; outside them nothing is clipped.
     """
     height, width = brightest.shape
-    for top in range(0, height, _STRIP_ROWS):
-        bottom = min(top + _STRIP_ROWS, height)
-        first = max(top - _MARGIN, 0)
-        strip = brightest[first : bottom + _MARGIN]
-        at_end = np.flatnonzero(strip.max(axis=0) >= ends.end)
-        if len(at_end) == 0:
-            continue
-        left = max(int(at_end[0]) - _MARGIN, 0) // _STRIP_ROWS * _STRIP_ROWS
-        last = min(int(at_end[-1]) + _MARGIN, width - 1)
-        right = min((last // _STRIP_ROWS + 1) * _STRIP_ROWS, width)
-        before = max(left - _MARGIN, 0)
-        mask = ends.mask(strip[:, before : right + _MARGIN])
-        inside = mask[top - first :, left - before :][: bottom - top, : right - left]
-        yield (slice(top, bottom), slice(left, right)), np.ascontiguousarray(inside)
+    for top in range(0, height, _TILE_ROWS):
+        rows, high, inner_rows = _with_margin(top, _TILE_ROWS, height)
+        at_end = brightest[high].max(axis=0) >= ends.end
+        for left in range(0, width, _TILE_COLUMNS):
+            columns, wide, inner_columns = _with_margin(left, _TILE_COLUMNS, width)
+            if at_end[wide].any():
+                mask = ends.mask(brightest[high, wide])[inner_rows, inner_columns]
+                yield (rows, columns), np.ascontiguousarray(mask)
+
+
+def _with_margin(first: int, length: int, size: int) -> tuple[slice, slice, slice]:
+    """A stretch of a side, the same with the margin that its mask looks at, and it inside that."""
+    end = min(first + length, size)
+    before = max(first - MARGIN_PX, 0)
+    around = slice(before, min(end + MARGIN_PX, size))
+    return slice(first, end), around, slice(first - before, end - before)

@@ -21,10 +21,15 @@ def brightest_channel(pixels: NDArray[np.uint8]) -> NDArray[np.uint8]:
     Returns:
         Shape (H, W).
     """
-    brightest = np.empty(pixels.shape[:2], np.uint8)
-    for top in range(0, pixels.shape[0], _STRIP_ROWS):
-        red, green, blue = cv2.split(pixels[top : top + _STRIP_ROWS])
-        cv2.max(cv2.max(red, green), blue, dst=brightest[top : top + _STRIP_ROWS])
+    height, width = pixels.shape[:2]
+    brightest = np.empty((height, width), np.uint8)
+    # Memory that is used again: to ask for it anew for each strip took as long as the work.
+    planes = [np.empty((_STRIP_ROWS, width), np.uint8) for _ in range(3)]
+    for top in range(0, height, _STRIP_ROWS):
+        largest = brightest[top : top + _STRIP_ROWS]
+        red, green, blue = (plane[: len(largest)] for plane in planes)
+        cv2.split(pixels[top : top + _STRIP_ROWS], (red, green, blue))
+        cv2.max(cv2.max(red, green, dst=largest), blue, dst=largest)
     return brightest
 
 

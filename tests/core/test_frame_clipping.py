@@ -10,10 +10,12 @@ from hypothesis.extra import numpy as arrays
 from numpy.typing import NDArray
 from PIL import Image
 
+from core.frame import clipping
 from core.frame.clipped_pixels import Ends, clipping_ends
 from core.frame.clipping import coverage_of, find_clipping
 from core.frame.decode import decode
 from core.frame.histogram import brightest_channel, code_counts, percentile_code
+from core.frame.pixels import shrunk
 from core.frame.report import AreaKind
 from tests.core.frame_files import Pixels, jpeg, natural
 
@@ -137,6 +139,44 @@ def test_copy_keeps_what_is_clipped() -> None:
     blocks = 4 / 255  # pixels of a block, over the codes of its part
     assert coverage.clipped.sum() * blocks == pytest.approx(clipped, rel=0.01)
     np.testing.assert_allclose(coverage.channels.sum(axis=(0, 1)) * blocks, by_channel, rtol=0.02)
+
+
+@settings(max_examples=30, deadline=None)
+@given(
+    st.tuples(st.integers(16, 300), st.integers(16, 600), st.integers(0, 5)),
+    st.sampled_from([Ends(255, 240), Ends.at(251), Ends(242, 227)]),
+    st.integers(0, 2**31),
+    st.integers(0, 3),
+)
+def test_tiles_make_no_difference(
+    size: tuple[int, int, int], ends: Ends, seed: int, halvings: int
+) -> None:
+    """Worked on tile by tile, numbers and copies are those of the whole frame at once."""
+    height, width, blobs = size
+    rng = np.random.default_rng(seed)
+    pixels = rng.integers(0, 256, (height, width, 3)).astype(np.uint8) // 2
+    for _ in range(blobs):
+        top, left = int(rng.integers(height)), int(rng.integers(width))
+        part = pixels[top : top + int(rng.integers(1, 60)), left : left + int(rng.integers(1, 90))]
+        part[:] = rng.choice(np.array([230, 241, 252, 255], np.uint8), part.shape)
+    with pytest.MonkeyPatch.context() as patch:
+        patch.setattr(clipping, "_WORKING_SIDE_PX", max(height, width) / 2**halvings)
+        copy, clipped, by_channel = coverage_of(pixels, brightest_channel(pixels), ends)
+    mask = ends.mask(pixels.max(axis=2))
+    channels = ends.by_channel(pixels, mask)
+    assert clipped == np.count_nonzero(mask)
+    assert by_channel.tolist() == np.count_nonzero(channels, axis=(0, 1)).tolist()
+    for found, whole in ((copy.colour, pixels), (copy.clipped, mask), (copy.channels, channels)):
+        np.testing.assert_array_equal(found, shrunk(whole, halvings))
+
+
+@pytest.mark.parametrize("at_end", [10, 11])
+def test_few_of_the_end_leave_their_neighbours(at_end: int) -> None:
+    """What is near the end counts only where as many as asked are at the end."""
+    codes = np.full((9, 9), 250, np.uint8)
+    codes[2:7, 2:7].flat[:at_end] = 255
+    mask = Ends(255, 240).mask(codes) > 0
+    assert mask[4, 4] == (at_end == 11)
 
 
 @settings(max_examples=25, deadline=None)
