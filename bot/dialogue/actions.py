@@ -76,6 +76,8 @@ class CheckFrame(_Frozen):
     #: from the horizontal, anticlockwise [deg]. Without either it is looked for.
     water_cells: tuple[Cell, ...] = ()
     axis_deg: float | None = None
+    #: Of the words on its picture.
+    language: str = "en"
 
 
 class FrameRef(_Frozen):
@@ -101,6 +103,8 @@ class MeasureOptions(_Frozen):
     share_per_s: tuple[float, float] | None = None
     leaf: int | None = None
     camera_pixels: tuple[int, int] | None = None
+    #: Of the words on the pictures.
+    language: str = "en"
 
 
 class MeasureFrames(_Frozen):

@@ -12,6 +12,7 @@ import numpy as np
 from numpy.typing import NDArray
 from PIL import Image, ImageDraw
 
+from bot.dialogue.texts import TEXTS, measures
 from bot.pictures.lettering import line_height, text_width, write
 from bot.pictures.outlines import Rectangle, draw_letter
 from core.frame.crops import Piece, Sheet
@@ -37,10 +38,6 @@ QUALITIES: Final = (90, 80, 70, 55, 40)
 _SMALLER: Final = 0.8
 #: Gains below this are not told [stops]: they round to nothing.
 _LEAST_TOLD: Final = 0.05
-#: Written on every picture that nobody took.
-ILLUSTRATION: Final = "illustration, not a photograph"
-AVERAGE: Final = "average"
-UNKNOWN_TIME: Final = "time unknown"
 
 
 @dataclass(frozen=True)
@@ -93,7 +90,7 @@ def draw_sheet(sheet: Sheet) -> bytes:
     canvas = Image.new("RGB", (WIDTH_PX, height), "white")
     draw = ImageDraw.Draw(canvas)
     if top:
-        write(draw, (GAP_PX, 0), ILLUSTRATION, size, fill=INK, weight=1)
+        write(draw, (GAP_PX, 0), TEXTS["picture.illustration"], size, fill=INK, weight=1)
     for cell in cells:
         _draw_cell(canvas, draw, cell, text)
     return _encoded(np.asarray(canvas))
@@ -124,11 +121,15 @@ def _text(sheet: Sheet, width: int) -> _Text:
 def _words(piece: Piece, shows: str) -> tuple[str, ...]:
     """Lines above a piece: its time, and what was done to it."""
     time = "" if piece.shutter_s is None else shutter_label(piece.shutter_s, Dial.THIRDS)
-    lines = [f"as if {time}" if piece.frame is None and shows == "illustration" and time else time]
-    if piece.frame is None and shows != "illustration":
-        lines = [AVERAGE, f"{time} in all" if time else ""]
+    lines = [time]
+    if piece.frame is None and shows == "illustration":
+        lines = [TEXTS["picture.as_if"].format(time=time) if time else ""]
+    elif piece.frame is None:
+        in_all = TEXTS["picture.in_all"].format(time=time) if time else ""
+        lines = [TEXTS["picture.average"], in_all]
     if abs(piece.gain_stops) > _LEAST_TOLD:
-        lines.append(f"{piece.gain_stops:+.1f} stops")
+        stops = measures.fixed(piece.gain_stops, sign=True)
+        lines.append(TEXTS["picture.gain"].format(stops=stops))
     return tuple(line for line in lines if line)
 
 
@@ -167,7 +168,7 @@ def _draw_cell(canvas: Image.Image, draw: ImageDraw.ImageDraw, cell: _Cell, text
         draw_letter(draw, cell.letter, Rectangle(start, top, start + PLATE_PX, top + PLATE_PX))
         start += 0 if text.below else PLATE_PX + GAP_PX
     top += PLATE_PX if text.below else (PLATE_PX - text.size) // 4
-    for number, line in enumerate(cell.words or (UNKNOWN_TIME,)):
+    for number, line in enumerate(cell.words or (TEXTS["picture.unknown_time"],)):
         write(draw, (start, top + number * line_height(text.size)), line, text.size, fill=INK)
 
 

@@ -9,6 +9,7 @@ import numpy as np
 from numpy.typing import NDArray
 from PIL import ImageDraw
 
+from bot.dialogue.texts import TEXTS, measures
 from bot.pictures.lettering import text_width, write
 from bot.pictures.outlines import Rectangle
 from core.frame.histogram import code_counts
@@ -45,10 +46,12 @@ def counts(pixels: NDArray[np.uint8]) -> NDArray[np.float64]:
 def percent(share: float) -> str:
     """A share of 0 to 1 as a short percentage; what is there never reads as nothing."""
     if share <= 0:
-        return "0 %"
-    if share < 0.0005:
-        return "< 0.1 %"
-    return f"{share * 100:.1f} %" if share < 0.0995 else f"{share * 100:.0f} %"
+        number = "0"
+    elif share < 0.0005:
+        number = f"< {measures.fixed(0.1)}"
+    else:
+        number = measures.fixed(share * 100) if share < 0.0995 else measures.plain(share * 100, 0)
+    return TEXTS["amount.percent"].format(number=number)
 
 
 def draw_histograms(
@@ -85,8 +88,8 @@ def _one(
     """One plot: text, bars on a base line, an edge on the right, thicker where light clips."""
     name, clipped = named
     weight = max(1, size // 40)
-    write(draw, (place.left, place.top), name, size, fill=INK, weight=weight)
-    note = f"clipped {percent(clipped)}"
+    write(draw, (place.left, place.top), TEXTS[name], size, fill=INK, weight=weight)
+    note = TEXTS["picture.clipped"].format(share=percent(clipped))
     write(
         draw,
         (place.right - text_width(note, size) - weight, place.top),

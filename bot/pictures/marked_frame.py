@@ -11,6 +11,7 @@ import numpy as np
 from numpy.typing import NDArray
 from PIL import Image, ImageDraw
 
+from bot.dialogue.texts import TEXTS
 from bot.pictures.histogram_plot import counts, draw_histograms, percent
 from bot.pictures.lettering import line_height, text_width, write
 from bot.pictures.outlines import Rectangle, draw_areas, draw_letter
@@ -34,8 +35,6 @@ MOST_AREAS: Final = 4
 #: clipped, gets no outline (own rules).
 SCATTERED: Final = 0.3
 THIN: Final = 0.01
-#: Words of the key where the kind's own name would not read well.
-KIND_WORDS: Final = {AreaKind.UNSURE: "bright area"}
 #: Largest file [bytes]: quick on a weak signal (own rule).
 LARGEST_BYTES: Final = 500_000
 #: JPEG qualities, tried in this order until the file is small enough.
@@ -108,15 +107,15 @@ def _shown(areas: tuple[ClippedArea, ...]) -> tuple[ClippedArea, ...]:
 
 def _key_words(areas: tuple[ClippedArea, ...], more: int) -> list[tuple[str, str]]:
     """Letter and words of each line of the key: ("A", "white water 2.1 %")."""
-    lines = [
-        (
-            area.letter,
-            f"{KIND_WORDS.get(area.kind, area.kind.value)} {percent(area.share)}"
-            + (", scattered" if scattered(area) else ""),
-        )
-        for area in areas
-    ]
-    return [*lines, ("", f"and {more} smaller")] if more else lines
+    lines = [(area.letter, _words(area)) for area in areas]
+    return [*lines, ("", TEXTS["picture.smaller"].format(number=more))] if more else lines
+
+
+def _words(area: ClippedArea) -> str:
+    # "Unsure" would not read well alone.
+    kind = "bright" if area.kind is AreaKind.UNSURE else area.kind.name.lower()
+    words = f"{TEXTS[f'kind.{kind}']} {percent(area.share)}"
+    return TEXTS["picture.scattered"].format(area=words) if scattered(area) else words
 
 
 def _layout(width: int, height: int, lines: int) -> _Layout:

@@ -16,6 +16,7 @@ import numpy as np
 import pillow_heif
 from numpy.typing import NDArray
 
+from bot.dialogue.texts import speaking
 from bot.pictures.marked_frame import draw_marked_frame
 from bot.runtime.confinement import confine
 from bot.runtime.faults import where_it_broke
@@ -72,7 +73,8 @@ def answer_one(connection: Connection, work: Work) -> None:
     order = ORDERS.validate_json(connection.recv_bytes(ORDER_BYTES))
     shut_in(order.limits)
     data = connection.recv_bytes(order.limits.file_bytes)
-    answer, pictures = found_by(lambda: work(data, order))
+    with speaking(order.options.language):
+        answer, pictures = found_by(lambda: work(data, order))
     send(connection, answer, pictures)
 
 

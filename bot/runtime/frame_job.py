@@ -75,6 +75,7 @@ class FrameJob:
             camera_pixels=action.camera_pixels,
             water_cells=action.water_cells,
             axis_deg=action.axis_deg,
+            language=action.language,
         )
         async with self.turns.turn(job.key.person_id), asyncio.timeout(_CHECK_S):
             return await self.checker.check(data, options)

@@ -11,6 +11,7 @@ import numpy.linalg
 import numpy.ma
 import numpy.random
 
+from bot.dialogue.texts.catalogue import load_all
 from core.frame import kind_trees, texture_trees
 
 __all__ = ["cv2", "numpy"]
@@ -18,6 +19,8 @@ __all__ = ["cv2", "numpy"]
 # What the look of water and clipped areas are told by lies in files, too.
 texture_trees.trained()
 kind_trees.trained()
+# So do the words and the number formats of the languages.
+load_all()
 
 # The first conversion to L*a*b* builds tables for 0.17 s (measured), which each process of a file
 # would otherwise do anew. One black pixel is nobody's picture.

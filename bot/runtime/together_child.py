@@ -15,6 +15,7 @@ import cv2
 import numpy as np
 from numpy.typing import NDArray
 
+from bot.dialogue.texts import speaking
 from bot.runtime.frame_child import Found, checked, found_by, send, shut_in
 from bot.runtime.orders import ORDER_BYTES, ORDERS, PIXELS, Answer, Order, Pixels
 from bot.runtime.together import ReadFrame, put_together
@@ -77,7 +78,8 @@ def answer_together(
     """
     order = ORDERS.validate_json(connection.recv_bytes(ORDER_BYTES))
     shut_in(order.limits)
-    answer, pictures = found_by(lambda: _put(inputs, order, work))
+    with speaking(order.options.language):
+        answer, pictures = found_by(lambda: _put(inputs, order, work))
     send(connection, answer, pictures)
 
 

@@ -48,6 +48,7 @@ def received(turn: Turn, event: FrameReceived) -> None:
             frame_event_id=event.origin.event_id,
             media=event.media,
             camera_pixels=measuring.camera_pixels(turn.facts),
+            language=turn.context.person.language,
         )
     )
 

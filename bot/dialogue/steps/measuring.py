@@ -153,6 +153,7 @@ def _options(
         share_per_s=share_per_s(facts),
         leaf=leaf,
         camera_pixels=camera_pixels(facts),
+        language=turn.context.person.language,
     )
 
 

@@ -11,11 +11,18 @@ from typing import Final
 from babel.messages.catalog import Catalog
 from babel.messages.mofile import write_mo
 from babel.messages.pofile import read_po
+from babel.numbers import get_decimal_symbol
 from babel.support import NullTranslations, Translations
 
 from bot.dialogue.texts.amounts import PLURALS
 from bot.dialogue.texts.english import IN_ENGLISH
-from bot.dialogue.texts.languages import ENGLISH, LANGUAGES, spoken_language
+from bot.dialogue.texts.languages import (
+    ENGLISH,
+    LANGUAGES,
+    speaking,
+    spoken_language,
+    spoken_locale,
+)
 
 #: Where a language's texts lie, as gettext lays them out, within this package.
 CATALOGUE_FILE: Final = "locales/{language}/LC_MESSAGES/linn.po"
@@ -46,6 +53,8 @@ def load_all() -> None:
     """Read all languages now: for processes that can open no file later."""
     for language in LANGUAGES:
         translations(language)
+        with speaking(language):
+            get_decimal_symbol(spoken_locale())  # Babel reads a locale's file when it is first used
 
 
 class Catalogue(Mapping[str, str]):

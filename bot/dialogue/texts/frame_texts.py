@@ -112,6 +112,7 @@ FRAMES: Final[dict[str, str]] = {
     "alt.channel": "{name} {share} at the right edge",
     # drawn on pictures
     "picture.smaller": "and {number} smaller",
+    "picture.scattered": "{area}, scattered",
     "picture.clipped": "clipped {share}",
     "picture.illustration": "illustration, not a photograph",
     "picture.average": "average",

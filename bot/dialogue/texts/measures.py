@@ -25,6 +25,14 @@ def plain(value: float, decimals: int = 1) -> str:
     return format_decimal(rounded, "0.####", spoken_locale(), group_separator=False)
 
 
+def fixed(value: float, decimals: int = 1, *, sign: bool = False) -> str:
+    """A number with just so many decimals, on wish with the sign of what is above zero: `+0.7`."""
+    written = "0." + "0" * decimals
+    pattern = f"+{written};-{written}" if sign else written
+    rounded = Decimal(f"{value:.{decimals}f}")
+    return format_decimal(rounded, pattern, spoken_locale(), group_separator=False)
+
+
 def fine(value: float) -> str:
     """A number with two decimals, small ones with four: 1.25, 0.0125."""
     return plain(value, 2 if abs(value) >= _SMALL else 4)
