@@ -2,70 +2,28 @@
 
 from __future__ import annotations
 
+import io
 import math
 import unicodedata
 from collections.abc import Iterator
 from functools import lru_cache
+from importlib.resources import files
 from typing import Final
 
 from PIL import ImageDraw, ImageFont
 
-#: What the built-in font can't draw, and what is written instead. Letters with accents lose
-#: the accent (Unicode decomposition); the rest is spelled.
-SPELLED: Final = {
-    "×": "x",
-    "–": "-",
-    "—": "-",
-    "−": "-",
-    "‐": "-",
-    "‑": "-",
-    "→": "->",
-    "←": "<-",
-    "≈": "about ",
-    "≤": "at most ",
-    "≥": "at least ",
-    "•": "·",
-    "µ": "u",
-    "μ": "u",
-    "′": "'",
-    "″": '"',
-    "„": '"',
-    "‚": "'",
-    "№": "No.",
-    "€": "EUR",
-    "ß": "ss",
-    "ẞ": "SS",
-    "æ": "ae",
-    "Æ": "Ae",
-    "œ": "oe",
-    "Œ": "Oe",
-    "ø": "o",
-    "Ø": "O",
-    "đ": "d",
-    "Đ": "D",
-    "ð": "d",
-    "Ð": "D",
-    "þ": "th",
-    "Þ": "Th",
-    "ł": "l",
-    "Ł": "L",
-    "ı": "i",
-}
 #: Drawn for a letter that nothing above covers: a visible gap is honest, a missing letter isn't.
 UNKNOWN: Final = "?"
+
+#: DejaVu Sans Condensed 2.37, whose licence lies beside it: it has the letters of every language
+#: written in Latin, Greek or Cyrillic. Read on import: the process of a frame can open no file.
+_FONT: Final = (files(__package__) / "fonts" / "DejaVuSansCondensed.ttf").read_bytes()
 
 
 @lru_cache(maxsize=32)
 def font(size: int) -> ImageFont.FreeTypeFont:
-    """The built-in scalable font at `size` [px].
-
-    Raises:
-        TypeError: this Pillow was built without FreeType and has no scalable font.
-    """
-    found = ImageFont.load_default(size=size)
-    if not isinstance(found, ImageFont.FreeTypeFont):
-        raise TypeError("Pillow lacks FreeType; the wheels of the package index have it")
-    return found
+    """The font of all pictures at `size` [px]."""
+    return ImageFont.truetype(io.BytesIO(_FONT), size)
 
 
 @lru_cache(maxsize=512)
@@ -79,29 +37,21 @@ def _drawable(character: str) -> bool:
 def _spelled(character: str) -> str:
     if character.isspace():
         return " "
+    if unicodedata.category(character) in {"Cc", "Cf"}:  # nothing to be seen, though it has a form
+        return ""
     if _drawable(character):
         return character
-    if character in SPELLED:
-        return SPELLED[character]
-    parts = unicodedata.normalize("NFKD", character).replace("⁄", "/")
+    parts = unicodedata.normalize("NFKD", character)
     bare = "".join(part for part in parts if not unicodedata.combining(part))
     if bare and bare != character:
         return "".join(_spelled(part) for part in bare)
-    return "" if unicodedata.category(character) in {"Cc", "Cf", "Mn"} else UNKNOWN
+    return "" if unicodedata.combining(character) else UNKNOWN
 
 
 def plain(text: str) -> str:
-    """`text` with only what the built-in font can draw; spaces of all kinds become one.
-
-    A fraction after a digit keeps its distance ("2½" is "2 1/2", never "21/2").
-    """
-    written: list[str] = []
-    for character in unicodedata.normalize("NFC", text):
-        fraction = unicodedata.category(character) == "No" and written[-1:] != []
-        if fraction and written[-1][-1:].isdigit() and "/" in _spelled(character):
-            written.append(" ")
-        written.append(_spelled(character))
-    return " ".join("".join(written).split())
+    """`text` with only what the font can draw; spaces of all kinds become one."""
+    written = "".join(_spelled(character) for character in unicodedata.normalize("NFC", text))
+    return " ".join(written.split())
 
 
 def text_width(text: str, size: int, weight: int = 0) -> int:
