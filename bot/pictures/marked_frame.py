@@ -1,4 +1,4 @@
-"""A frame with its clipped areas outlined and lettered, and its three histograms."""
+"""A frame with its clipped areas and its borders marked, and its three histograms."""
 
 from __future__ import annotations
 
@@ -12,6 +12,7 @@ from numpy.typing import NDArray
 from PIL import Image, ImageDraw
 
 from bot.dialogue.texts import TEXTS
+from bot.pictures.border_marks import draw_borders
 from bot.pictures.histogram_plot import counts, draw_histograms, percent
 from bot.pictures.lettering import line_height, text_width, write
 from bot.pictures.outlines import Rectangle, draw_areas, draw_letter
@@ -75,6 +76,7 @@ def draw_marked_frame(pixels: NDArray[np.uint8], report: FrameReport) -> bytes:
     canvas.paste(Image.fromarray(small), (0, 0))
     draw = ImageDraw.Draw(canvas)
     draw_areas(draw, [area for area in areas if not scattered(area)], width, height)
+    draw_borders(draw, report.borders or (), width, height)
     _draw_key(draw, layout.key, words)
     draw_histograms(draw, layout.plots, counts(pixels), report.clipping.by_channel, TEXT_PX)
     return encoded(np.asarray(canvas))

@@ -117,7 +117,7 @@ def _flat(parts: list[_Nodes]) -> dict[str, NDArray[np.generic]]:
         "root": root,
         "feature": np.concatenate([nodes.feature for nodes in parts]).astype(np.uint8),
         "threshold": np.concatenate([nodes.threshold for nodes in parts]).astype(np.float16),
-        "left": np.concatenate(left).astype(np.uint16),
+        "left": np.concatenate(left).astype(np.uint16 if sum(sizes) < 2**16 else np.uint32),
         "mean": np.concatenate([nodes.mean for nodes in parts]).astype(np.float16),
         "spread": np.concatenate([nodes.spread for nodes in parts]).astype(np.float16),
     }

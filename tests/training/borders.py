@@ -1,0 +1,316 @@
+"""Train what is told at the borders of frames: `python -m tests.training.borders FOLDER`."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping, Sequence
+import sys
+from functools import lru_cache, partial
+from multiprocessing import Pool
+from pathlib import Path
+from typing import Final
+
+import cv2
+import numpy as np
+from numpy.typing import NDArray
+
+from core.frame.border_bright import bright_runs
+from core.frame.border_features import line_features
+from core.frame.border_lines import salient_places
+from core.frame.border_sides import Canvas
+from core.frame.border_tracks import tracks_of
+from core.frame.border_trees import NUMBERS, BorderTrees, Topic
+from core.frame.findings import Border, BorderKind
+from core.frame.working import LINEAR_OF_CODE
+from tests.scenes.intruders import Intruder, plant
+from tests.scenes.noise import Field, fractal
+from tests.scenes.waterfall import Plan, compose
+from tests.scenes.whites import Whites, lay_fall, lay_rapids, lay_snow
+from tests.training.kinds import file_of
+from tests.training.pictures import light_of
+from tests.training.texture import written
+from tests.training.trees import Growth, grown
+
+#: Photographs to train on, of the Debian packages mate-backgrounds 1.26.0, lomiri-wallpapers
+#: 20.04.0 and plasma-workspace-wallpapers 5.27.5 (the largest size), copied into one folder.
+PHOTOGRAPHS: Final = (
+    "Dragonfly_by_Bolly.jpg", "aitzgorri_by_Aitzol_Berasategi.jpg",
+    "picosdeeuropa_by_Aitzol_Berasategi.jpg", "seeding_by_Clements_Engelhardt.jpg", "Dune.jpg",
+    "Blinds.jpg", "GreenMeadow.jpg", "RainDrops.jpg", "LadyBird.jpg", "Storm.jpg", "TwoWings.jpg",
+    "YellowFlower.jpg", "BytheWater.jpg", "EveningGlow.jpg", "FallenLeaf.jpg",
+    "OneStandsOut.jpg", "summer_1am.jpg", "Volna.jpg",
+)  # fmt: skip
+#: What each frame is made of in its turn; each is left out in turn. The held-out ones are only
+#: for the figures.
+SOURCES: Final = (
+    *PHOTOGRAPHS, "gravel.png", "coffee.png", "chelsea.png", "camera.png", "flower.jpg", "gorge",
+    "gorge", "noise",
+)  # fmt: skip
+HELD_OUT: Final = ("china.jpg", "rocket.jpg", "grass.png", "astronaut.png", "motorcycle_left.png")
+
+#: Photographs with sky, surf or lamps at their borders, so that nobody could say of something bright
+#: there that it was not planted and belongs.
+_BRIGHT_BORDERS: Final = frozenset(PHOTOGRAPHS) - {
+    "Blinds.jpg", "FallenLeaf.jpg", "GreenMeadow.jpg", "LadyBird.jpg", "OneStandsOut.jpg",
+    "RainDrops.jpg", "TwoWings.jpg", "YellowFlower.jpg",
+}  # fmt: skip
+
+#: Frames, and the seed of all that is drawn: the recipe.
+FRAMES: Final = 728
+SEED: Final = 20_261_127
+GROWTH: Final = Growth(trees=120, leaf=4, part=0.4, seed=11)
+#: Most things planted in a frame, and frames of five in which nothing is.
+_MOST: Final = 4
+#: How often some white that belongs there is laid first.
+_WHITE: Final = 0.4
+_GORGES: Final = 6
+#: Long side at which photographs are read [px].
+_LONG_PX: Final = 1800
+#: A thing is found within this of its span, as a part of the side.
+_NEAR: Final = 0.012
+#: Sources are left out in so many parts.
+_PARTS: Final = 6
+#: Steps of the table from votes to rates.
+_STEPS: Final = 12
+
+TABLE: Final = Path(__file__).with_name("border_table.npz")
+
+Rng = np.random.Generator
+Floats = NDArray[np.float32]
+
+
+def backdrop(source: str, rng: Rng, folder: Path | None = None) -> Field:
+    """Light of a picture, of a rendered gorge or of noise before anything is planted.
+
+    Args:
+        source: one of `SOURCES`.
+        rng: draws the piece and its brightness.
+        folder: of the `PHOTOGRAPHS`.
+    """
+    long = int(rng.integers(1000, 1300))
+    short = round(long * float(rng.choice([2 / 3, 3 / 4, 9 / 16])))
+    height, width = (short, long) if rng.random() < 0.65 else (long, short)
+    if source == "gorge":
+        light = _piece(_gorge(int(rng.integers(_GORGES))), rng, height, width, least=0.8)
+    elif source == "noise":
+        lumps = fractal(rng, (height, width), (height / 4, width / 4), 8, 0.7)
+        light = np.exp(0.7 * lumps)[..., None] * rng.uniform(0.4, 1, 3).astype(np.float32) * 0.15
+    elif source in PHOTOGRAPHS:
+        light = _piece(_photograph(str(folder), source), rng, height, width, least=0.8)
+    else:
+        light = _piece(light_of(source), rng, height, width, least=0.5)
+    top = max(float(np.percentile(light, 99.5)), 1e-3)
+    level = float(np.exp(rng.uniform(np.log(0.08), np.log(0.95))))
+    lit = np.asarray(np.clip(light * (level / top), 0, 1), np.float32)
+    return _with_white(lit, rng) if rng.random() < _WHITE else lit
+
+
+def _with_white(light: Field, rng: Rng) -> Field:
+    """White water or snow, which belong where they are."""
+    whites = Whites.over(light)
+    lay = (lay_fall, lay_rapids, lay_rapids, lay_snow)[int(rng.integers(4))]
+    lay(whites, rng)
+    return whites.light
+
+
+@lru_cache(maxsize=_GORGES)
+def _gorge(number: int) -> Field:
+    """A rendered fall, without what could be taken for something planted at its top."""
+    wide = number % 2 == 0
+    width, height = (1200, 800) if wide else (800, 1200)
+    scene = compose(Plan(width, height, seed=number, stream=number % 3 == 0))
+    light = np.ascontiguousarray(scene.radiance()[round(0.35 * height) :]) * np.float32(0.18)
+    light.flags.writeable = False
+    return light
+
+
+@lru_cache(maxsize=len(PHOTOGRAPHS))
+def _photograph(folder: str, name: str) -> Field:
+    """Linear light of a photograph at the size of a working copy, the sRGB curve assumed."""
+    codes = cv2.imread(str(Path(folder) / name), cv2.IMREAD_COLOR)
+    scale = _LONG_PX / max(codes.shape)
+    size = (round(codes.shape[1] * scale), round(codes.shape[0] * scale))
+    small = cv2.resize(codes, size, interpolation=cv2.INTER_AREA)
+    light = np.asarray(cv2.LUT(cv2.cvtColor(small, cv2.COLOR_BGR2RGB), LINEAR_OF_CODE), np.float32)
+    light.flags.writeable = False
+    return light
+
+
+def _piece(light: Field, rng: Rng, height: int, width: int, least: float) -> Field:
+    """A piece of a picture, turned or mirrored, at another size, with grain of its own."""
+    light = np.rot90(light, int(rng.integers(4))) if rng.random() < 0.3 else light
+    scale = float(rng.uniform(least, 1)) * min(light.shape[0] / height, light.shape[1] / width)
+    high, wide = int(scale * height), int(scale * width)
+    top = int(rng.integers(light.shape[0] - high + 1))
+    left = int(rng.integers(light.shape[1] - wide + 1))
+    piece = light[top : top + high, left : left + wide]
+    piece = np.ascontiguousarray(piece[:, ::-1] if rng.random() < 0.5 else piece)
+    large = cv2.resize(piece, (width, height), interpolation=cv2.INTER_CUBIC)
+    grain = fractal(rng, (height, width), (12.0, 12.0), 4, 0.9)
+    return np.asarray(np.maximum(large, 0) * np.exp(0.1 * grain)[..., None], np.float32)
+
+
+def populated(light: Field, rng: Rng) -> tuple[Field, list[Intruder]]:
+    """Some things planted in a picture, none in one of five, seldom many on one side."""
+    wanted = 0 if rng.random() < 0.2 else int(rng.integers(1, _MOST))
+    side = list(Border)[int(rng.integers(4))] if rng.random() < 0.12 else None
+    planted: list[Intruder] = []
+    for _ in range(wanted if side is None else 4):
+        kind = None if side is None else BorderKind.LINE
+        laid = plant(light, rng, kind, side)
+        if laid is not None and not any(_crowd(laid[1], other) for other in planted):
+            light, intruder = laid
+            planted.append(intruder)
+    return light, planted
+
+
+def _crowd(one: Intruder, other: Intruder) -> bool:
+    return any(
+        border in other.spans
+        and low < other.spans[border][1] + 2 * _NEAR
+        and high > other.spans[border][0] - 2 * _NEAR
+        for border, (low, high) in one.spans.items()
+    )
+
+
+def hit(intruder: Intruder, border: Border, low: float, high: float) -> bool:
+    """Whether something from `low` to `high` of a border, 0 to 1, is what was planted there."""
+    if border not in intruder.spans:
+        return False
+    first, last = intruder.spans[border]
+    apart = abs((low + high) / 2 - (first + last) / 2)
+    overlap = low < last + _NEAR and high > first - _NEAR
+    return overlap and apart <= max(high - low, last - first) / 2 + _NEAR
+
+
+def frame(index: int, folder: Path | None) -> tuple[NDArray[np.uint8], list[Intruder]]:
+    """One frame of the recipe, through a camera and a JPEG, and what was planted."""
+    rng = np.random.default_rng((SEED, index))
+    light, planted = populated(backdrop(SOURCES[index % len(SOURCES)], rng, folder), rng)
+    return file_of(light, rng)[0], planted
+
+
+def samples(index: int, folder: Path | None) -> dict[Topic, tuple[Floats, NDArray[np.bool_]]]:
+    """Features of what stands out in one frame of the recipe, and whether it was planted."""
+    pixels, planted = frame(index, folder)
+    canvas = Canvas.of(pixels)
+    found: dict[Topic, tuple[Floats, NDArray[np.bool_]]]
+    found = {"line": _lines(canvas, planted), "bright": _bright(canvas, planted)}
+    if SOURCES[index % len(SOURCES)] in _BRIGHT_BORDERS:
+        features, hits = found["bright"]
+        found["bright"] = features[hits], hits[hits]
+    return found
+
+
+def _lines(canvas: Canvas, planted: Sequence[Intruder]) -> tuple[Floats, NDArray[np.bool_]]:
+    sides = [canvas.side(border) for border in Border]
+    places = [salient_places(side) for side in sides]
+    tracks = [tracks_of(side, found) for side, found in zip(sides, places, strict=True)]
+    found = line_features(sides, places, tracks)
+    hits, known = [], []
+    for side, track in zip(sides, tracks, strict=True):
+        for low, high in zip(track.low / side.length_px, track.high / side.length_px, strict=True):
+            kinds = {one.kind for one in planted if hit(one, side.border, float(low), float(high))}
+            hits.append(bool(kinds - {BorderKind.SKY}))
+            known.append(not _by_sky(planted, side.border, float(low), float(high)))
+    keep = np.array(known, np.bool_)
+    return found[keep], np.array(hits, np.bool_)[keep]
+
+
+def _by_sky(planted: Sequence[Intruder], border: Border, low: float, high: float) -> bool:
+    """On or beside sky, of which a line's own finder is not asked."""
+    spans = [one.spans[border] for one in planted
+             if one.kind is BorderKind.SKY and border in one.spans]  # fmt: skip
+    return any(low < last + 0.03 and high > first - 0.03 for first, last in spans)
+
+
+def _bright(canvas: Canvas, planted: Sequence[Intruder]) -> tuple[Floats, NDArray[np.bool_]]:
+    features, hits = [], []
+    for run in bright_runs(canvas):
+        low, high = run.along
+        kinds = {one.kind for one in planted if hit(one, run.border, low, high)}
+        features.append(run.features)
+        hits.append(bool(kinds))
+    shape = (len(features), len(features[0]) if features else 0)
+    return np.array(features, np.float32).reshape(shape), np.array(hits, np.bool_)
+
+
+def table(folder: Path) -> dict[str, NDArray[np.generic]]:
+    """All samples: `<topic>_features` as stored, `<topic>_planted`, `<topic>_source`."""
+    rows: dict[Topic, list[tuple[Floats, NDArray[np.bool_], int]]] = {"line": [], "bright": []}
+    with Pool() as pool:
+        frames = pool.map(partial(samples, folder=folder), range(FRAMES), chunksize=8)
+    for index, found_there in enumerate(frames):
+        for topic, (features, planted) in found_there.items():
+            if len(planted):
+                rows[topic].append((features, planted, index % len(SOURCES)))
+    found: dict[str, NDArray[np.generic]] = {}
+    for topic, parts in rows.items():
+        found[f"{topic}_features"] = np.concatenate([part[0] for part in parts]).astype(np.float16)
+        found[f"{topic}_planted"] = np.concatenate([part[1] for part in parts])
+        found[f"{topic}_source"] = np.concatenate(
+            [np.full(len(part[1]), part[2], np.uint8) for part in parts]
+        )
+    return found
+
+
+def left_out(found: Mapping[str, NDArray[np.generic]], topic: Topic) -> NDArray[np.float64]:
+    """Votes on each sample by trees that have seen nothing of its picture nor of some others."""
+    features, planted, source = (found[f"{topic}_{name}"] for name in
+                                 ("features", "planted", "source"))  # fmt: skip
+    samples_, votes = features.astype(np.float32), np.zeros(len(features))
+    part_of = {name: number % _PARTS for number, name in enumerate(dict.fromkeys(SOURCES))}
+    parts = np.array([part_of[name] for name in SOURCES])[source]
+    for number in range(_PARTS):
+        out = parts == number
+        part = grown(samples_[~out], planted[~out].astype(np.float32), GROWTH)
+        votes[out] = _trees(part).votes(samples_[out])
+    return votes
+
+
+def _trees(part: Mapping[str, NDArray[np.generic]]) -> BorderTrees:
+    ends = {"said": np.array([0.0, 1.0]), "rate": np.array([0.0, 1.0])}
+    named = {f"line_{name}": values for name, values in {**part, **ends}.items()}
+    return BorderTrees.of(named, "line")
+
+
+def rates(votes: NDArray[np.float64], planted: NDArray[np.generic]) -> dict[str, Floats]:
+    """How often what got such votes was planted, never falling with the votes.
+
+    Source: pooling of adjacent violators (Ayer et al. 1955, from memory), on as many equal parts
+    of the surer half as `_STEPS`.
+    """
+    order = np.argsort(votes, kind="stable")
+    parts = np.array_split(order, 4 * _STEPS)[-2 * _STEPS :]
+    pools: list[list[float]] = []
+    for part in parts:
+        pools.append([float(votes[part].mean()), float(planted[part].mean()), float(len(part))])
+        while len(pools) > 1 and pools[-2][1] >= pools[-1][1]:
+            (a, b, n), (c, d, m) = pools[-2:]
+            pools[-2:] = [[(a * n + c * m) / (n + m), (b * n + d * m) / (n + m), n + m]]
+    said, rate = np.array([pool[:2] for pool in pools]).T
+    return {"said": said.astype(np.float32), "rate": rate.astype(np.float32)}
+
+
+def numbers(found: Mapping[str, NDArray[np.generic]]) -> dict[str, NDArray[np.generic]]:
+    """What the check is given: trees grown on all samples, rates from pictures left out."""
+    arrays: dict[str, NDArray[np.generic]] = {}
+    topics: tuple[Topic, ...] = ("line", "bright")
+    for topic in topics:
+        planted = found[f"{topic}_planted"]
+        part = grown(found[f"{topic}_features"].astype(np.float32), planted.astype(np.float32), GROWTH)
+        part.pop("spread")
+        told = rates(left_out(found, topic), planted)
+        arrays |= {f"{topic}_{name}": values for name, values in {**part, **told}.items()}
+    return arrays
+
+
+def main() -> None:
+    """Make the table of samples, grow the trees, write both."""
+    cv2.setNumThreads(1)
+    found = table(Path(sys.argv[1]))
+    written(found, TABLE)
+    written(numbers(found), NUMBERS)
+
+
+if __name__ == "__main__":
+    main()
