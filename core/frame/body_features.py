@@ -125,7 +125,7 @@ def _of_shells(coverage: Coverage, body: Patches, chosen: NDArray[np.intp]) -> F
     light = lab[at, 0].astype(np.float32) * np.float32(_L_PER_CODE)
     red_green, yellow_blue = (lab[at, index].astype(np.float32) - 128 for index in (1, 2))
     detail, gradients = _detail(coverage.half_lab[..., 0])
-    across, down = (mean(gradient.ravel()[at]) for gradient in gradients)
+    across, down = (mean(np.abs(gradient.ravel()[at])) for gradient in gradients)
     level = mean(light)
     inner = slice(0, 2)
     columns = [
@@ -144,12 +144,12 @@ def _of_shells(coverage: Coverage, body: Patches, chosen: NDArray[np.intp]) -> F
     return np.concatenate(columns, axis=1)
 
 
-def _detail(light: NDArray[np.uint8]) -> tuple[NDArray[np.float32], list[NDArray[np.float32]]]:
+def _detail(light: NDArray[np.uint8]) -> tuple[NDArray[np.uint8], list[NDArray[np.int16]]]:
     """Fine detail, and gradients across and down, of lightness codes; same shape each."""
     smooth = cv2.blur(light, (_SMOOTH_PX, _SMOOTH_PX))
-    detail = cv2.absdiff(light, smooth).astype(np.float32)
+    detail = cv2.absdiff(light, smooth).astype(np.uint8, copy=False)
     gradients = [
-        np.abs(np.asarray(cv2.Sobel(smooth, cv2.CV_16S, dx, dy), np.float32))
+        cv2.Sobel(smooth, cv2.CV_16S, dx, dy).astype(np.int16, copy=False)
         for dx, dy in ((1, 0), (0, 1))
     ]
     return detail, gradients
