@@ -93,10 +93,12 @@ class MeasureOptions(_Frozen):
     `water_cells` and `axis_deg` are as in CheckFrame. `share_per_s` is how far the water runs in
     a second, over the side of the frame along the flow [1/s], least and most, where the walk knows
     it: times the shutter time it is a frame's share. `times_s` are the times to illustrate [s].
-    `leaf` is the place of the short frame for the leaves among the frames, from 0.
+    `aim` is the share at which the wished look aims for this person, None: the usual one. `leaf` is
+    the place of the short frame for the leaves among the frames, from 0.
     """
 
     wished: Look | None = None
+    aim: float | None = None
     times_s: tuple[float, ...] = ()
     water_cells: tuple[Cell, ...] = ()
     axis_deg: float | None = None

@@ -72,6 +72,7 @@ def wishes_of(order: Order, places: Sequence[int]) -> Wishes:
     options = order.options
     return Wishes(
         wished=options.wished,
+        aim=options.aim,
         times_s=options.times_s,
         cells=options.water_cells,
         axis_deg=options.axis_deg,

@@ -29,6 +29,7 @@ def compare_frames(
     frames: Sequence[MeasuredFrame],
     *,
     wished: Look | None = None,
+    aim: float | None = None,
     cells: Sequence[str] | None = None,
     leaf: int | None = None,
     laid: Laid | None = None,
@@ -38,6 +39,7 @@ def compare_frames(
     Args:
         frames: two to six, in the order in which they were named.
         wished: the look that is wished for.
+        aim: the share at which it aims, above 0; None: the usual one.
         cells: where the person says that the water is.
         leaf: place of a short frame for the leaves; the recommended one, or the first other, is
             then the main one.
@@ -52,7 +54,9 @@ def compare_frames(
     measures = with_shares(_measures(frames, laid, detail))
     order = _order(measures, laid, detail)
     even = detail is not None and _all_alike(measures, laid, detail)
-    recommendation = recommend(wished, measures, order, alike=even) if wished else None
+    recommendation = (
+        recommend(wished, measures, order, aim=aim, alike=even) if wished else None
+    )
     main = recommendation.frame if recommendation else None
     return Comparison(
         frames=measures,

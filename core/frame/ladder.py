@@ -102,13 +102,13 @@ def suited(frames: Sequence[FrameMeasures], order: Sequence[int]) -> tuple[Suite
     for look in _LOOKS:
         having = [place for place in order if frames[place].look is look]
         if having:
-            found.append(Suited(look, min(having, key=lambda place: _off(frames[place], look))))
+            found.append(Suited(look, min(having, key=lambda place: _off(frames[place], AIM[look]))))
     return tuple(found)
 
 
-def _off(frame: FrameMeasures, look: Look) -> float:
-    """How far a frame's share is from that look's aim [octaves], 0 where it has none."""
-    return abs(math.log2(frame.share / AIM[look])) if frame.share else 0.0
+def _off(frame: FrameMeasures, aim: float) -> float:
+    """How far a frame's share is from an aim [octaves], 0 where it has none."""
+    return abs(math.log2(frame.share / aim)) if frame.share else 0.0
 
 
 def gaps(frames: Sequence[FrameMeasures], order: Sequence[int]) -> tuple[Gap, ...]:
@@ -125,7 +125,12 @@ def gaps(frames: Sequence[FrameMeasures], order: Sequence[int]) -> tuple[Gap, ..
 
 
 def recommend(
-    wished: Look, frames: Sequence[FrameMeasures], order: Sequence[int], *, alike: bool = False
+    wished: Look,
+    frames: Sequence[FrameMeasures],
+    order: Sequence[int],
+    *,
+    aim: float | None = None,
+    alike: bool = False,
 ) -> Recommendation | None:
     """The frame for a look, why, and what to mind.
 
@@ -133,6 +138,7 @@ def recommend(
         wished: the look that is wished for.
         frames: all frames, with their shares and looks where these are known.
         order: the frames whose water was compared, crispest first.
+        aim: the share to aim at, above 0; None: the look's usual one.
         alike: their water looks the same.
 
     Returns:
@@ -140,25 +146,31 @@ def recommend(
     """
     if not order:
         return None
-    frame, reason = _chosen(wished, frames, order, alike=alike)
+    share = aim or AIM[wished]
+    frame, reason = _chosen(wished, share, frames, order, alike=alike)
     return Recommendation(
         wished,
         frame,
         reason,
         _caveats(frame, frames, order),
-        _time_to_try(wished, frames[frame], reason),
+        _time_to_try(share, frames[frame], reason),
         _sharper_leaves(frame, frames, order),
     )
 
 
 def _chosen(
-    wished: Look, frames: Sequence[FrameMeasures], order: Sequence[int], *, alike: bool
+    wished: Look,
+    aim: float,
+    frames: Sequence[FrameMeasures],
+    order: Sequence[int],
+    *,
+    alike: bool,
 ) -> tuple[int, Reason]:
     if len(order) == 1:
         return order[0], Reason.ALONE
     shared = [place for place in order if frames[place].share is not None]
     if len(shared) == len(order):
-        best = min(shared, key=lambda place: _off(frames[place], wished))
+        best = min(shared, key=lambda place: _off(frames[place], aim))
         return best, _reached(frames[best].share or 0.0, wished)
     if alike:
         return _cleanest(frames, order), Reason.ALIKE
@@ -219,12 +231,12 @@ def _caveats(
     return tuple(caveat for caveat, holds in found.items() if holds)
 
 
-def _time_to_try(wished: Look, frame: FrameMeasures, reason: Reason) -> float | None:
+def _time_to_try(aim: float, frame: FrameMeasures, reason: Reason) -> float | None:
     if reason not in {Reason.TOO_SHORT, Reason.TOO_LONG}:
         return None
     if frame.share is None or frame.shutter_s is None:
         return None
-    return frame.shutter_s * AIM[wished] / frame.share
+    return frame.shutter_s * aim / frame.share
 
 
 def _sharper_leaves(

@@ -42,10 +42,12 @@ class Wishes:
     """What is known or wished for; all may be left out.
 
     `share_per_s` is how far the water runs in a second over the side of the frame along the flow
-    [1/s], least and most. `leaf` is the place of the short frame for the leaves.
+    [1/s], least and most. `aim` is the share at which the wished look aims, None: the usual one.
+    `leaf` is the place of the short frame for the leaves.
     """
 
     wished: Look | None = None
+    aim: float | None = None
     times_s: tuple[float, ...] = ()
     cells: tuple[str, ...] = ()
     axis_deg: float | None = None
@@ -77,7 +79,9 @@ def compare_several(
     """
     frames = _measured(reports, full, wishes)
     laid = lay(frames, wishes.cells)
-    found = compare_frames(frames, wished=wishes.wished, leaf=wishes.leaf, laid=laid)
+    found = compare_frames(
+        frames, wished=wishes.wished, aim=wishes.aim, leaf=wishes.leaf, laid=laid
+    )
     pairs = tuple(_with_spots(pair, frames) for pair in found.pairs)
     return Several(replace(found, pairs=pairs), _sheets(found, laid, full))
 

@@ -21,6 +21,25 @@ def plain(
     return FrameMeasures(shutter_s, None, 0.0, share=share, look=look)
 
 
+def test_an_own_aim_is_aimed_at() -> None:
+    """Of two textured frames the one nearer to the person's own share is taken."""
+    frames = [plain(1 / 8, 0.02, Look.TEXTURED), plain(1 / 2, 0.08, Look.TEXTURED)]
+    usual = recommend(Look.TEXTURED, frames, (0, 1))
+    own = recommend(Look.TEXTURED, frames, (0, 1), aim=0.09)
+    assert usual is not None
+    assert own is not None
+    assert (usual.frame, own.frame) == (0, 1)
+
+
+def test_an_own_aim_gives_the_time_to_try() -> None:
+    """Twice the share wants twice the time."""
+    frames = [plain(1 / 8, 0.004, Look.CRISP)]
+    frames.append(plain(1 / 16, 0.002, Look.CRISP))
+    found = recommend(Look.TEXTURED, frames, (1, 0), aim=0.08)
+    assert found is not None
+    assert found.try_shutter_s == pytest.approx(1 / 8 * 0.08 / 0.004)
+
+
 @pytest.mark.parametrize(
     ("balance", "first_s", "second_s", "expected"),
     [

@@ -130,6 +130,22 @@ def test_what_is_kept_stays_in_the_direct_room() -> None:
             assert not {"my_look.used", "my_look.list", "my_look.aims_now"} & set(said.keys)
 
 
+def test_kept_frames_move_what_a_comparison_aims_at() -> None:
+    """Who kept three frames of a look has the next ones judged by their share."""
+    player = Player()
+    for line in WALK:
+        player.say(line)
+    for _ in range(LEAST_KEPT):
+        player.frame("half")
+        player.say("keep")
+    player.say("I want it silky")
+    for name in ("fifteenth", "quarter"):
+        player.frame(name)
+    player.say("compare")
+    (wish,) = [one for one in player.actions if isinstance(one, MeasureFrames)]
+    assert wish.options.aim == pytest.approx(0.16, abs=0.005)
+
+
 def test_a_result_that_nobody_waits_for_is_said_all_the_same() -> None:
     """What was asked before the conversation was forgotten, or by an older bot, still comes."""
     player = Player()

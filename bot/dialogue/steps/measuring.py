@@ -16,6 +16,7 @@ from bot.dialogue.actions import (
     MeasureFrames,
     MeasureOptions,
 )
+from bot.dialogue.aims import own_here
 from bot.dialogue.by_numbers import share_per_s
 from bot.dialogue.compose import Role
 from bot.dialogue.events import MeasuredKind
@@ -145,8 +146,10 @@ def _options(
     cells = next((one.water_cells for one in reversed(told) if one.water_cells), ())
     axis = next((one.axis_deg for one in reversed(told) if one.axis_deg is not None), None)
     leaf = _leaf(turn, told) if what == "compare" and len(told) == len(frames) else None
+    wished = reckoning.wished_look(facts)
     return MeasureOptions(
-        wished=reckoning.wished_look(facts),
+        wished=wished,
+        aim=own_here(turn, wished),
         times_s=times_s,
         water_cells=cells,
         axis_deg=axis,
