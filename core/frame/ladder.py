@@ -102,7 +102,8 @@ def suited(frames: Sequence[FrameMeasures], order: Sequence[int]) -> tuple[Suite
     for look in _LOOKS:
         having = [place for place in order if frames[place].look is look]
         if having:
-            found.append(Suited(look, min(having, key=lambda place: _off(frames[place], AIM[look]))))
+            offs = {place: _off(frames[place], AIM[look]) for place in having}
+            found.append(Suited(look, min(having, key=offs.__getitem__)))
     return tuple(found)
 
 

@@ -97,8 +97,7 @@ def _of_several(turn: Turn, what: MeasuredKind, frames: Sequence[str]) -> None:
 def _of_one(turn: Turn, what: MeasuredKind, times_s: tuple[float, ...] = ()) -> None:
     frame = the_one(turn)
     if frame is None:
-        turn.say(Role.SETTINGS, "together.one_needed")
-        _question_again(turn)
+        _frame_needed(turn)
         return
     request(turn, what, [frame], times_s=times_s)
 
@@ -174,9 +173,12 @@ def _leaf(turn: Turn, frames: Sequence[Measured]) -> int | None:
 
 
 def _placed(turn: Turn, wish: Wished) -> bool:
-    """Cells, or a direction just after a frame was drawn or measured again; else it is no wish."""
-    if the_one(turn) is None or (wish.what == "direction" and _last(turn) is None):
+    """Cells, or a direction after a frame was drawn or measured again; else that is no wish."""
+    if wish.what == "direction" and _last(turn) is None:
         return False
+    if the_one(turn) is None:
+        _frame_needed(turn)
+        return True
     if _is_passing(turn):
         turn.resume_question()
     if wish.what == "cells":
@@ -246,6 +248,11 @@ def let_go(turn: Turn, event_id: str) -> None:
     together = turn.context.conversation.together
     if together is not None and event_id in together.frames:
         turn.change_conversation(together=None)
+
+
+def _frame_needed(turn: Turn) -> None:
+    turn.say(Role.SETTINGS, "together.one_needed")
+    _question_again(turn)
 
 
 def _question_again(turn: Turn) -> None:
