@@ -1,4 +1,4 @@
-"""Times the check of frames of 24 and 45 megapixels against Pillow's bare decode of them."""
+"""Times the check of frames against the bare decode of Pillow, and of a raw against LibRaw's."""
 
 from __future__ import annotations
 
@@ -8,10 +8,12 @@ import resource
 import statistics
 import sys
 import time
+from collections.abc import Sequence
 from dataclasses import replace
 from typing import Final, NamedTuple
 
 import numpy as np
+import rawpy
 from numpy.typing import NDArray
 from PIL import Image
 
@@ -21,13 +23,22 @@ from bot.runtime.orders import Answer, Order
 from core.frame.clipping import find_clipping
 from core.frame.decode import decode
 from core.frame.histogram import brightest_channel
+from core.frame.raw import SATURATED_CODE
 from core.frame.room import room_and_advice
+from core.frame.working import LINEAR_OF_CODE
+from tests.scenes.dng import Photosites, dng, mosaic
 
 ROUNDS: Final = 7
 WIDTH: Final = 6000
 HEIGHT: Final = 4000
 #: Sides of the larger frame, 45 megapixels [px].
 LARGE: Final = (8192, 5464)
+#: Black level, saturation and noise of the raw file's photosites [codes], and how far its light
+#: is pushed: a sensor of 14 bits with a little clipped (common practice).
+RAW_BLACK: Final = 512
+RAW_SATURATION: Final = 16_383
+RAW_NOISE: Final = 8.0
+RAW_PUSH: Final = 1.02
 #: The quality at which cameras commonly store (common practice).
 QUALITY: Final = 92
 
@@ -78,6 +89,14 @@ def _cloud(random: np.random.Generator, height: int, width: int) -> NDArray[np.f
     return scaled
 
 
+def raw_frame(jpeg: bytes) -> bytes:
+    """The photosites under a JPEG's light as a DNG, uncompressed: LibRaw has little to do."""
+    with Image.open(io.BytesIO(jpeg)) as picture:
+        light = LINEAR_OF_CODE[np.asarray(picture)] * np.float32(RAW_PUSH)
+    codes = mosaic(light, (RAW_SATURATION,) * 3, black=RAW_BLACK, noise=RAW_NOISE)
+    return dng(Photosites(codes, black=RAW_BLACK, stated_white=RAW_SATURATION))
+
+
 def bare_decode(data: bytes, _: Order) -> Found:
     """What Pillow alone needs to give the pixels."""
     started = time.perf_counter()
@@ -86,13 +105,27 @@ def bare_decode(data: bytes, _: Order) -> Found:
     return Answer(numbers=_numbers(started)), ()
 
 
+def bare_unpack(data: bytes, _: Order) -> Found:
+    """What LibRaw alone needs to give the photosites."""
+    started = time.perf_counter()
+    with rawpy.RawPy() as raw:
+        raw.open_buffer(io.BytesIO(data))
+        raw.unpack()
+    return Answer(numbers=_numbers(started)), ()
+
+
 def clipping_check(data: bytes, _: Order) -> Found:
     """What the clipping alone needs: bytes to areas with their kinds, the room and the advice."""
     started = time.perf_counter()
     frame = decode(data)
     brightest = brightest_channel(frame.pixels)
-    clipping = find_clipping(frame.pixels, jpeg_quality=frame.jpeg_quality, brightest=brightest)
-    room_and_advice(clipping, brightest)
+    clipping = find_clipping(
+        frame.pixels,
+        jpeg_quality=frame.jpeg_quality,
+        brightest=brightest,
+        level=SATURATED_CODE if frame.raw else None,
+    )
+    room_and_advice(clipping, brightest, frame.raw.exposure if frame.raw else None)
     if not clipping.areas:
         raise RuntimeError("nothing was clipped")
     return Answer(numbers=_numbers(started)), ()
@@ -135,12 +168,7 @@ async def measure(data: bytes, pixels: int) -> str:
     whole_s = statistics.median(taken.whole_s for taken in checks)
     peak_mb = max(taken.peak_mb for taken in checks)
     times = peak_mb * 2**20 / (3 * pixels)
-    # Of each round on its own: what else the machine does changes from round to round.
-    clipping_ratio, check_ratio = (
-        statistics.median(taken.inside_s / one.inside_s
-                          for taken, one in zip(work, decodes, strict=True))
-        for work in (clippings, checks)
-    )  # fmt: skip
+    clipping_ratio, check_ratio = (_ratio(work, decodes) for work in (clippings, checks))
     rows = (
         f"frame of {pixels / 1e6:.0f} megapixels, {len(data) / 1e6:.1f} MB, JPEG",
         f"Pillow's bare decode        {decode_s:6.2f} s",
@@ -156,10 +184,36 @@ async def measure(data: bytes, pixels: int) -> str:
     return "\n".join(rows)
 
 
+def _ratio(works: Sequence[Taken], yardsticks: Sequence[Taken]) -> float:
+    """Of each round on its own: what else the machine does changes from round to round."""
+    return statistics.median(
+        taken.inside_s / one.inside_s for taken, one in zip(works, yardsticks, strict=True)
+    )
+
+
+async def measure_raw(data: bytes) -> str:
+    """A raw file through LibRaw alone and through the clipping check, in turn; as text."""
+    await FrameServer().start()
+    works = (bare_unpack, clipping_check)
+    rounds = [[await once(work, data) for work in works] for _ in range(ROUNDS)]
+    unpacks, clippings = zip(*rounds, strict=True)
+    unpack_s, clipping_s = (
+        statistics.median(taken.inside_s for taken in work) for work in (unpacks, clippings)
+    )
+    rows = (
+        f"raw of {WIDTH * HEIGHT / 1e6:.0f} megapixels, {len(data) / 1e6:.1f} MB, uncompressed DNG",
+        f"LibRaw's bare unpacking     {unpack_s:6.2f} s",
+        f"clipping alone              {clipping_s:6.2f} s",
+        f"clipping over bare unpacking: {_ratio(clippings, unpacks):.2f} (aim: at most 2)",
+    )
+    return "\n".join(rows)
+
+
 def main() -> int:
     """Measure and print the tables."""
     for size in ((WIDTH, HEIGHT), LARGE):
         print(asyncio.run(measure(natural_frame(size=size), size[0] * size[1])))
+    print(asyncio.run(measure_raw(raw_frame(natural_frame()))))
     return 0
 
 
