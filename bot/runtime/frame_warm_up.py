@@ -12,11 +12,13 @@ import numpy.ma
 import numpy.random
 
 from bot.dialogue.texts.catalogue import load_all
-from core.frame import kind_trees, texture_trees
+from core.frame import border_trees, kind_trees, texture_trees
 
 __all__ = ["cv2", "numpy"]
 
-# What the look of water and clipped areas are told by lies in files, too.
+# What water, clipped areas and things at borders are told by lies in files, too.
+border_trees.trained("line")
+border_trees.trained("bright")
 texture_trees.trained()
 kind_trees.trained()
 # So do the words and the number formats of the languages.

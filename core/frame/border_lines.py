@@ -115,9 +115,7 @@ def _planes(side: Side) -> NDArray[np.int32]:
     return np.concatenate([np.moveaxis(rows, 2, 0).astype(np.int32), ones])
 
 
-def _sheared(
-    planes: NDArray[np.int32], depth: int, slope: float, beyond: int
-) -> NDArray[np.int32]:
+def _sheared(planes: NDArray[np.int32], depth: int, slope: float, beyond: int) -> NDArray[np.int32]:
     """Sums along the border of the first and the second third of a depth, leaning by a slope.
 
     Returns:

@@ -64,7 +64,9 @@ def _followed(side: Side, places: Places) -> tuple[Floats, Floats, Floats]:
     stride = np.maximum(_STEP * side.short_px, _STEP_OF_WIDTH * places.width)
     stride = np.maximum(np.rint(stride), 2).astype(np.intp)
     at, lean = places.at.astype(np.float32), places.slope.copy()
-    first = np.maximum(_contrasts(side, places, np.zeros_like(stride), stride, at[:, None])[:, 0], 1)
+    first = np.maximum(
+        _contrasts(side, places, np.zeros_like(stride), stride, at[:, None])[:, 0], 1
+    )
     depth, gaps = np.zeros_like(stride), np.zeros(len(at), np.intp)
     length, total, bend = (np.zeros(len(at), np.float32) for _ in range(3))
     steps = np.zeros(len(at), np.float32)

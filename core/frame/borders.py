@@ -2,7 +2,8 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Sequence
+from collections.abc import Sequence
+from itertools import compress
 from typing import Final
 
 import numpy as np
@@ -19,8 +20,8 @@ from core.frame.working import WorkingCopy
 
 #: Confidence from which a thing is stated, and from which it is worth a question. Own rules, from
 #: pictures that the trees had not seen: see `tests/figures/borders.py`.
-STATED: Final = {"line": 0.62, "bright": 0.55}
-ASKED: Final = {"line": 0.3, "bright": 0.3}
+STATED: Final = {"line": 0.45, "bright": 0.3}
+ASKED: Final = {"line": 0.12, "bright": 0.2}
 #: A line is no wider, over the short side; what is wider is a shape that the border cuts. Own rule.
 _LINE_WIDTH: Final = 0.028
 #: White at the top over more than this part of the width is sky (own measurement: right in .93).
@@ -52,10 +53,11 @@ def find_borders(work: WorkingCopy, water: WaterArea | None = None) -> tuple[Bor
         and shapes on one side are one finding, "busy".
     """
     canvas = Canvas.of(work.pixels)
-    bright = list(_bright(canvas, water))
-    lines = [
-        one for one in _lines(canvas) if not any(_same_place(one, other) for other in bright)
-    ]
+    runs = bright_runs(canvas)
+    wet = [_part_in_water(run, water) >= _IN_WATER for run in runs]
+    bright = _bright(runs, wet, named=water is not None and water.by_person)
+    taken = [*bright, *(_bright_finding(run, 0, stated=False) for run in compress(runs, wet))]
+    lines = _apart([one for one in _lines(canvas) if not any(_same_place(one, o) for o in taken)])
     found = [*bright, *(one for border in Border for one in _folded(lines, border))]
     return tuple(_once_in_corners(sorted(found, key=_order))[:_MOST])
 
@@ -67,16 +69,16 @@ def _order(finding: BorderFinding) -> tuple[bool, float]:
 # bright
 
 
-def _bright(canvas: Canvas, water: WaterArea | None) -> Iterable[BorderFinding]:
-    runs = bright_runs(canvas)
+def _bright(runs: Sequence[Run], wet: Sequence[bool], *, named: bool) -> list[BorderFinding]:
+    """What is bright; of the water itself nothing is stated, and nothing said where it is named."""
     if not runs:
-        return
+        return []
     sure = trained("bright").confidence(np.stack([run.features for run in runs]))
-    for run, confidence in zip(runs, sure.tolist(), strict=True):
-        wet = _part_in_water(run, water)
-        if confidence < ASKED["bright"] or (wet and water is not None and water.by_person):
-            continue
-        yield _bright_finding(run, confidence, stated=confidence >= STATED["bright"] and not wet)
+    return [
+        _bright_finding(run, confidence, stated=confidence >= STATED["bright"] and not water)
+        for run, confidence, water in zip(runs, sure.tolist(), wet, strict=True)
+        if confidence >= ASKED["bright"] and not (water and named)
+    ]
 
 
 def _bright_finding(run: Run, confidence: float, *, stated: bool) -> BorderFinding:
@@ -94,14 +96,14 @@ def _bright_finding(run: Run, confidence: float, *, stated: bool) -> BorderFindi
     )
 
 
-def _part_in_water(run: Run, water: WaterArea | None) -> bool:
-    """Whether most of a run lies where the water is."""
+def _part_in_water(run: Run, water: WaterArea | None) -> float:
+    """How much of a run lies where the water is, 0 to 1."""
     if water is None:
-        return False
+        return 0.0
     deep, long = run.inside.shape
     lying = run.border in {Border.LEFT, Border.RIGHT}
     mask = mask_of(water.cells, (long, deep) if lying else (deep, long))
-    return float(turned(mask, run.border)[run.inside].mean()) >= _IN_WATER
+    return float(turned(mask, run.border)[run.inside].mean())
 
 
 # lines and shapes
@@ -144,6 +146,15 @@ def _line_finding(
 def _same_place(one: BorderFinding, other: BorderFinding) -> bool:
     reach = (one.width + other.width) / 2 + _BESIDE
     return one.border is other.border and abs(one.position - other.position) < reach
+
+
+def _apart(found: Sequence[BorderFinding]) -> list[BorderFinding]:
+    """Of findings in one place the surest: a stick is a narrow line and a wider shape."""
+    kept: list[BorderFinding] = []
+    for finding in sorted(found, key=_order):
+        if not any(_same_place(finding, one) for one in kept):
+            kept.append(finding)
+    return kept
 
 
 def _folded(found: Sequence[BorderFinding], border: Border) -> list[BorderFinding]:

@@ -8,6 +8,7 @@ from typing import Final
 import numpy as np
 from numpy.typing import NDArray
 
+from core.frame.borders import find_borders
 from core.frame.cast import measure_cast
 from core.frame.clipping import find_clipping
 from core.frame.contrast import contrast_of
@@ -84,6 +85,7 @@ def check_frame(
         clipping=clipping,
         room_stops=room_stops,
         advice=advice,
+        borders=find_borders(work, water),
         sharpness=sharpness,
         cast=measure_cast(work, water, clipping),
         water=water,

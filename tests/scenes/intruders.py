@@ -176,7 +176,9 @@ def sky(view: Field, rng: Rng) -> Thing:
     share = step_between(0.0, float(rng.uniform(0.03, 0.15)), np.asarray(inside, np.float32))
     share[int(3 * foot) + 2 :] = 0
     white = np.array([1 - float(rng.uniform(0, 0.12)), 1.0, 1 + float(rng.uniform(0, 0.12))])
-    return Thing(share, np.asarray(np.full((rows, long, 3), rng.uniform(0.85, 2)) * white, np.float32))
+    return Thing(
+        share, np.asarray(np.full((rows, long, 3), rng.uniform(0.85, 2)) * white, np.float32)
+    )
 
 
 def _soft(mask: NDArray[np.uint8], short: int, rng: Rng) -> Field:

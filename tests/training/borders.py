@@ -2,8 +2,8 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping, Sequence
 import sys
+from collections.abc import Mapping, Sequence
 from functools import lru_cache, partial
 from multiprocessing import Pool
 from pathlib import Path
@@ -47,8 +47,8 @@ SOURCES: Final = (
 )  # fmt: skip
 HELD_OUT: Final = ("china.jpg", "rocket.jpg", "grass.png", "astronaut.png", "motorcycle_left.png")
 
-#: Photographs with sky, surf or lamps at their borders, so that nobody could say of something bright
-#: there that it was not planted and belongs.
+#: Photographs with sky, surf or lamps at their borders: of something bright there that was not
+#: planted nobody could say that it belongs.
 _BRIGHT_BORDERS: Final = frozenset(PHOTOGRAPHS) - {
     "Blinds.jpg", "FallenLeaf.jpg", "GreenMeadow.jpg", "LadyBird.jpg", "OneStandsOut.jpg",
     "RainDrops.jpg", "TwoWings.jpg", "YellowFlower.jpg",
@@ -126,7 +126,8 @@ def _gorge(number: int) -> Field:
 @lru_cache(maxsize=len(PHOTOGRAPHS))
 def _photograph(folder: str, name: str) -> Field:
     """Linear light of a photograph at the size of a working copy, the sRGB curve assumed."""
-    codes = cv2.imread(str(Path(folder) / name), cv2.IMREAD_COLOR)
+    data = np.frombuffer((Path(folder) / name).read_bytes(), np.uint8)
+    codes = np.asarray(cv2.imdecode(data, cv2.IMREAD_COLOR), np.uint8)
     scale = _LONG_PX / max(codes.shape)
     size = (round(codes.shape[1] * scale), round(codes.shape[0] * scale))
     small = cv2.resize(codes, size, interpolation=cv2.INTER_AREA)
@@ -297,7 +298,9 @@ def numbers(found: Mapping[str, NDArray[np.generic]]) -> dict[str, NDArray[np.ge
     topics: tuple[Topic, ...] = ("line", "bright")
     for topic in topics:
         planted = found[f"{topic}_planted"]
-        part = grown(found[f"{topic}_features"].astype(np.float32), planted.astype(np.float32), GROWTH)
+        part = grown(
+            found[f"{topic}_features"].astype(np.float32), planted.astype(np.float32), GROWTH
+        )
         part.pop("spread")
         told = rates(left_out(found, topic), planted)
         arrays |= {f"{topic}_{name}": values for name, values in {**part, **told}.items()}
