@@ -1,10 +1,16 @@
-"""What the tests of reading share: a message and the facts that it must tell, no more."""
+"""What the tests of reading share: messages, what they tell, and how much of it is read."""
 
 from __future__ import annotations
 
-from typing import Any
+import json
+from collections import Counter
+from collections.abc import Iterable
+from enum import Enum
+from typing import Any, NamedTuple
 
-from bot.dialogue.facts import Facts, Units
+import pytest
+
+from bot.dialogue.facts import Facts, LensFact, Units
 from bot.dialogue.reading import read
 
 M, FT = Units.METRIC, Units.IMPERIAL
@@ -20,3 +26,102 @@ def unread(text: str, *expecting: str, units: Units | None = None) -> tuple[str,
     facts = read(text, units=units, expecting=frozenset(expecting))
     assert facts == Facts(unread=facts.unread, units=facts.units)
     return facts.unread
+
+
+class Row(NamedTuple):
+    """One message of a corpus, what it tells, and what is read."""
+
+    text: str
+    facts: dict[str, Any]
+    unread: list[str]
+    read: Facts
+
+
+def rows(lines: Iterable[str]) -> list[Row]:
+    """Messages of a corpus, read; each line one JSON object as its README tells."""
+    found = []
+    for line in lines:
+        row = json.loads(line)
+        units = Units(row["units"]) if "units" in row else None
+        facts = read(row["text"], units=units, expecting=frozenset(row.get("expecting", ())))
+        found.append(Row(row["text"], row["facts"], row.get("unread", []), facts))
+    return found
+
+
+def _lens(lens: LensFact) -> list[float]:
+    both = [lens.widest_at_shortest, lens.widest_at_longest]
+    return [lens.shortest_mm, lens.longest_mm, *(width for width in both if width is not None)]
+
+
+def _plain(value: object) -> object:
+    if isinstance(value, Enum):
+        return value.value
+    if isinstance(value, LensFact):
+        return _lens(value)
+    if isinstance(value, frozenset):
+        return sorted(str(_plain(item)) for item in value)
+    if isinstance(value, tuple):
+        return [_plain(item) for item in value]
+    return value
+
+
+def _in_words(facts: Facts) -> dict[str, object]:
+    """The filled slots and the notes, in the corpus's own words."""
+    filled = {name: _plain(value) for name, value in facts.known().items()}
+    notes = {"units": facts.units, "guessed": facts.guessed, "ask_what_if": facts.ask_what_if}
+    return filled | {name: _plain(value) for name, value in notes.items() if value}
+
+
+def _agree(read_value: object, expected: object) -> bool:
+    if isinstance(read_value, list) and isinstance(expected, list):
+        ordered = [sorted(map(str, side)) for side in (read_value, expected)]
+        return ordered[0] == ordered[1] or (
+            len(read_value) == len(expected)
+            and all(_agree(one, other) for one, other in zip(read_value, expected, strict=True))
+        )
+    if isinstance(read_value, float) and isinstance(expected, int | float):
+        return read_value == pytest.approx(expected, rel=0.004)  # digits in the corpus
+    return read_value == expected
+
+
+class Counts(NamedTuple):
+    """How often each slot was rightly read, wrongly read, missed."""
+
+    right: Counter[str]
+    wrong: Counter[str]
+    missed: Counter[str]
+
+    def totals(self) -> tuple[int, int, int]:
+        """Over all slots: right, wrong, missed."""
+        return self.right.total(), self.wrong.total(), self.missed.total()
+
+    def of(self, slot: str) -> Counts:
+        """The counts of one slot alone."""
+        return Counts(*(Counter({slot: counts[slot]}) for counts in self))
+
+
+def count(corpus: Iterable[Row]) -> Counts:
+    """Rightly read, wrongly read and missed slots; a wrong value is both wrong and missed."""
+    counts = Counts(Counter(), Counter(), Counter())
+    for row in corpus:
+        filled = _in_words(row.read)
+        for slot in filled.keys() | row.facts.keys():
+            if slot in filled and slot in row.facts and _agree(filled[slot], row.facts[slot]):
+                counts.right[slot] += 1
+            else:
+                counts.wrong[slot] += slot in filled
+                counts.missed[slot] += slot in row.facts
+    return counts
+
+
+def differences(row: Row) -> list[str]:
+    """What of a message is not read as it should be, in words."""
+    filled = _in_words(row.read)
+    found = [
+        f"{slot}: read {filled.get(slot)}, told {row.facts.get(slot)}"
+        for slot in sorted(filled.keys() | row.facts.keys())
+        if slot not in filled or slot not in row.facts or not _agree(filled[slot], row.facts[slot])
+    ]
+    if list(row.read.unread) != row.unread:
+        found.append(f"unread: {list(row.read.unread)}, told {row.unread}")
+    return found

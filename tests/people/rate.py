@@ -1,0 +1,74 @@
+"""One rate: how many of the cases of a half of a corpus come out right."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Sequence
+from dataclasses import dataclass
+from pathlib import Path
+from typing import Final, Literal, TypeAlias, TypeVar
+
+#: Line numbers count from 1: odd lines are only reported, rules may be written on even ones.
+Half: TypeAlias = Literal["odd", "even"]
+HALVES: Final[tuple[Half, ...]] = ("odd", "even")
+PEOPLE: Final = Path(__file__).parents[1] / "dialogue" / "corpus" / "people"
+
+_Line = TypeVar("_Line")
+
+
+@dataclass(frozen=True)
+class Rate:
+    """`hits` of `cases`; `aim` is a least share, or a most (`at_least`)."""
+
+    topic: str
+    half: Half
+    name: str
+    hits: int
+    cases: int
+    aim: float | None = None
+    at_least: bool = True
+
+    @property
+    def share(self) -> float:
+        """Hits among the cases; without any case nothing is short."""
+        return self.hits / self.cases if self.cases else float(self.at_least)
+
+    @property
+    def reached(self) -> bool | None:
+        """Whether the aim is reached; None without one."""
+        if self.aim is None:
+            return None
+        return self.share >= self.aim if self.at_least else self.share <= self.aim
+
+
+def half_of(lines: Sequence[_Line], half: Half, first_line: int = 1) -> list[_Line]:
+    """The lines of one half.
+
+    Args:
+        lines: all lines of a file, in its order.
+        half: which lines, by the number in the file.
+        first_line: number of the first of them; 2 where a header stands before.
+    """
+    wanted = 1 if half == "odd" else 0
+    return [line for number, line in enumerate(lines, start=first_line) if number % 2 == wanted]
+
+
+def table(rates: Iterable[Rate]) -> list[str]:
+    """Rates as lines."""
+    rows = [("topic", "half", "rate", "share", "hits", "cases", "aim", ""), *map(_row, rates)]
+    widths = [max(len(row[column]) for row in rows) for column in range(len(rows[0]))]
+    return [_line(row, widths) for row in rows]
+
+
+def _row(rate: Rate) -> tuple[str, ...]:
+    aim = "" if rate.aim is None else f"{'≥' if rate.at_least else '≤'} {rate.aim:.0%}"
+    verdict = {None: "", True: "reached", False: "SHORT"}[rate.reached]
+    numbers = (f"{rate.share:.1%}", str(rate.hits), str(rate.cases))
+    return (rate.topic, rate.half, rate.name, *numbers, aim, verdict)
+
+
+def _line(row: Sequence[str], widths: Sequence[int]) -> str:
+    cells = [
+        f"{cell:>{width}}" if index in (3, 4, 5) else f"{cell:<{width}}"
+        for index, (cell, width) in enumerate(zip(row, widths, strict=True))
+    ]
+    return "  ".join(cells).rstrip()
