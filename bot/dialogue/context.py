@@ -7,7 +7,7 @@ from typing import Final, Literal
 from pydantic import AwareDatetime, BaseModel, ConfigDict, Field
 
 from bot.dialogue.events import MediaRef, Origin
-from bot.dialogue.facts import Facts, Units
+from bot.dialogue.facts import Facts, Need, Units
 from bot.dialogue.kept import BorderAnswer, Measured, Together
 from bot.dialogue.lateness import Seen
 from bot.dialogue.states import State
@@ -237,6 +237,8 @@ class Person(_Stored):
     language_offered: bool = False
     #: How long messages are.
     length: Length = "usual"
+    #: What the person told of their ears and eyes.
+    needs: frozenset[Need] = frozenset()
 
 
 class Place(_Stored):

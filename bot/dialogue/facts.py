@@ -60,6 +60,14 @@ class Keep(Enum):
     ISO = "iso"
 
 
+class Need(Enum):
+    """What of ears or eyes a person told, so that messages fit."""
+
+    HEARING = "hearing"
+    SIGHT = "sight"
+    COLOUR = "colour"
+
+
 class LensFact(BaseModel):
     """A lens as typed: real focal lengths [mm], widest f-number at both ends when said."""
 

@@ -10,8 +10,12 @@ from bot.dialogue.questions import Asked
 from bot.dialogue.reading import number_answer, read
 from bot.dialogue.texts import TEXTS
 
-_YES: Final = frozenset({"yes", "y", "yeah", "yep", "ok", "sure"})
-_NO: Final = frozenset({"no", "n", "nope", "none", "nothing"})
+_YES: Final = frozenset(
+    {"yes", "y", "yeah", "yep", "ok", "sure", "ja", "jo", "klar", "si", "sí", "claro"}
+)
+_NO: Final = frozenset(
+    {"no", "n", "nope", "none", "nothing", "nein", "nee", "nichts", "nada", "ninguno"}
+)
 _YES_VALUES: Final = frozenset({"yes", "delete"})
 _NO_VALUES: Final = frozenset({"no", "nothing", "not_yet", "keep"})
 #: Longer messages tell more than one option (own rule) [words].

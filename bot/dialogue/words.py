@@ -12,9 +12,11 @@ from bot.dialogue.facts import Blink, Facts
 from bot.dialogue.questions import QUESTIONS, Asked
 from bot.dialogue.reading import number_answer, read
 from bot.dialogue.reading.command_words import command_of
+from bot.dialogue.reading.foreign import glossed
 from bot.dialogue.reading.frame_words import wished
 from bot.dialogue.replies import chosen, meant, says_yes_or_no
 from bot.dialogue.steps import (
+    access,
     beside,
     border_said,
     commands,
@@ -97,32 +99,36 @@ def answer_words(turn: Turn, event: TextReceived) -> None:
 def _by_meaning(turn: Turn, event: TextReceived) -> None:
     forget.let_go(turn, event.text)
     command = command_of(event.text)
+    said = glossed(event.text, turn.context.person.language)
     question = turn.context.conversation.question
     asked = QUESTIONS.get(question.name) if question else None
-    offered = asked is not None and _is_offered(asked, event.text, command)
+    offered = asked is not None and _is_offered(asked, event.text, said, command)
     if command is not None and not offered:
         commands.run(turn, command)
         return
-    wish = wished(event.text)
+    wish = wished(said)
     if wish is not None and not offered and measuring.answer(turn, wish):
         return
     if _is_for_another(event, question):
         turn.say(Role.SETTINGS, "old_answer", number=str(number_answer(event.text)))
         repeat.put_again(turn)
         return
-    if question and asked and asked.options and _answered(turn, event, question):
+    if question and asked and asked.options and _answered(turn, event, said, question):
         return
-    _facts(turn, event.text, asked)
+    _facts(turn, said, asked)
 
 
-def _is_offered(asked: Asked, text: str, command: str | None) -> bool:
+def _is_offered(asked: Asked, text: str, said: str, command: str | None) -> bool:
     """Whether words that work anywhere are an option here: `keep` of a thing at the border."""
-    kept = command == "keep" and meant(asked, text) is not None
+    kept = command == "keep" and meant(asked, said) is not None
     return kept or chosen(asked, text) is not None
 
 
-def _answered(turn: Turn, event: TextReceived, question: Question) -> bool:
-    """Whether the message was a numbered or worded reply to the open question."""
+def _answered(turn: Turn, event: TextReceived, said: str, question: Question) -> bool:
+    """Whether the message was a numbered or worded reply to the open question.
+
+    The options' own words are those of the person's language; `said` is the message in English.
+    """
     asked = QUESTIONS[question.name]
     number = number_answer(event.text)
     if number is not None and _is_old(event, question):
@@ -132,7 +138,8 @@ def _answered(turn: Turn, event: TextReceived, question: Question) -> bool:
     value = (
         chosen(asked, event.text)
         or emergency.worded(asked.name, event.text)
-        or meant(asked, event.text)
+        or emergency.worded(asked.name, said)
+        or meant(asked, said)
     )
     if value is not None:
         turn.remember_for_back()
@@ -163,6 +170,7 @@ def _facts(turn: Turn, text: str, asked: Asked | None) -> None:
     expecting = frozenset(asked.expects) if asked else frozenset()
     if not _ALWAYS_EXPECTED & set(turn.facts.known()):
         expecting |= _ALWAYS_EXPECTED if not asked or not asked.expects else frozenset()
+    noted = access.note(turn, text)
     rest = questions_asked.answer(turn, text)
     if rest is not None:
         expecting = frozenset()  # a bare number beside a question answers nothing
@@ -172,9 +180,9 @@ def _facts(turn: Turn, text: str, asked: Asked | None) -> None:
         told_text = text if rest is None else rest
         if not late.holds_back_facts(turn, facts, told_text):
             told.take_in(turn, facts, told_text)
-    elif rest is None:
+    elif rest is None and not noted:
         _not_understood(turn, facts, text)
-    else:
+    elif repeat.standing(turn) is not None or not noted:
         repeat.put_again(turn)
 
 

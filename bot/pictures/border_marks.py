@@ -7,12 +7,10 @@ from typing import Final
 
 from PIL import ImageDraw
 
+from bot.dialogue.texts.borders import spoken_of
 from bot.pictures.outlines import BLACK, GAP, PLATE, WHITE, Rectangle, draw_letter, line_width
 from core.frame.findings import Border, BorderFinding
 
-#: As many as a message speaks of: two that are stated, two that are asked about (own rule).
-MOST_STATED: Final = 2
-MOST_ASKED: Final = 2
 #: Side of a plate over that of an area's letter (own rule: the bracket is what is looked at).
 _PLATE: Final = 0.6
 
@@ -28,9 +26,7 @@ def draw_borders(
         width: of the frame [px].
         height: of the frame [px].
     """
-    stated = [one for one in borders if one.stated][:MOST_STATED]
-    asked = [one for one in borders if not one.stated][:MOST_ASKED]
-    for finding in (*stated, *asked):
+    for finding in spoken_of(borders):
         place = place_of(finding, width, height)
         _bracket(draw, place, finding.border, line_width(max(width, height)))
         if not finding.stated:

@@ -14,14 +14,12 @@ from bot.dialogue.reckoning import Assumed
 from bot.dialogue.states import State
 from bot.dialogue.steps import composition, repeat
 from bot.dialogue.texts import TEXTS, measures
-from bot.dialogue.texts.borders import border_place
+from bot.dialogue.texts.borders import MOST_ASKED, border_place
 from bot.dialogue.turn import Turn
 from core.camera import FORMATS
 from core.frame.findings import Border, BorderFinding, BorderKind
 from core.frame.report import FrameReport
 
-#: Questions about one frame's borders at most (own rule: a third is a lecture).
-MOST_ASKED: Final = 2
 #: Findings of one kind on one side this near to each other are one thing, frame by frame (own
 #: rule: hand and tripod move a little between two frames).
 _SAME_PLACE: Final = 0.12

@@ -5,7 +5,7 @@ from __future__ import annotations
 from bot.dialogue.actions import Say
 from bot.dialogue.compose import Role
 from bot.dialogue.events import FramesMeasured, NamedPicture
-from bot.dialogue.steps import compared, drawn, frames, look_said, measuring, repeat
+from bot.dialogue.steps import access, compared, drawn, frames, look_said, measuring, repeat
 from bot.dialogue.texts import TEXTS, measures
 from bot.dialogue.texts import frames as frame_texts
 from bot.dialogue.turn import Turn
@@ -102,13 +102,13 @@ def _show(turn: Turn, event: FramesMeasured) -> None:
     """The pictures go after the answer, each with a caption of its own."""
     letters = [chr(ord("A") + place) for place in range(len(event.frame_event_ids))]
     for picture in event.pictures:
-        turn.do(_captioned(picture, letters))
+        turn.do(_captioned(turn, picture, letters))
 
 
-def _captioned(picture: NamedPicture, letters: list[str]) -> Say:
+def _captioned(turn: Turn, picture: NamedPicture, letters: list[str]) -> Say:
     key = f"caption.together.{picture.shows}"
     caption = TEXTS.get(key, TEXTS["caption.together.marked"])
     shown = letters if picture.frame is None else letters[picture.frame : picture.frame + 1]
     frames_named = measures.listing(shown, TEXTS["and"])
     alt = TEXTS["alt.together"].format(what=caption, frames=frames_named)
-    return Say(body=caption, keys=(key,), picture=picture.name, alt=alt)
+    return Say(body=access.caption(turn, caption, alt), keys=(key,), picture=picture.name, alt=alt)

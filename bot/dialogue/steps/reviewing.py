@@ -12,7 +12,7 @@ from bot.dialogue.facts import Blink, Facts, Symptom
 from bot.dialogue.questions import QUESTIONS
 from bot.dialogue.reading import read
 from bot.dialogue.replies import chosen, meant
-from bot.dialogue.steps import adjust, findings_said
+from bot.dialogue.steps import access, adjust, findings_said
 from bot.dialogue.texts import TEXTS, frames, measures
 from bot.dialogue.turn import Turn
 from bot.dialogue.way_out import day_around
@@ -168,11 +168,12 @@ def show_picture(turn: Turn, report: FrameReport, picture: str | None) -> None:
     """The marked picture goes after the answer, with a caption of its own."""
     if picture is None:
         return
+    alternative = frames.alternative_text(report)
     turn.do(
         Say(
-            body=frames.caption(report),
+            body=access.caption(turn, frames.caption(report), alternative),
             keys=("frame.caption",),
             picture=picture,
-            alt=frames.alternative_text(report),
+            alt=alternative,
         )
     )

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import math
+from collections.abc import Sequence
 from typing import Final
 
 from bot.dialogue.texts.catalogue import TEXTS
@@ -25,6 +26,18 @@ _ACROSS: Final = (
 )
 #: A finding that takes more of a side than this lies along it (own rule).
 _ALONG: Final = 0.5
+
+
+#: Things that a message speaks of at most: so many are stated, so many asked about (own rule).
+MOST_STATED: Final = 2
+MOST_ASKED: Final = 2
+
+
+def spoken_of(borders: Sequence[BorderFinding]) -> tuple[BorderFinding, ...]:
+    """The things at borders that are told and marked: what is stated, then what is asked."""
+    stated = [one for one in borders if one.stated][:MOST_STATED]
+    asked = [one for one in borders if not one.stated][:MOST_ASKED]
+    return (*stated, *asked)
 
 
 def border_place(finding: BorderFinding) -> str:

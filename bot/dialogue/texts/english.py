@@ -6,6 +6,7 @@ from collections.abc import Mapping
 from types import MappingProxyType
 from typing import Final
 
+from bot.dialogue.texts.access import ACCESS
 from bot.dialogue.texts.amounts import AMOUNTS
 from bot.dialogue.texts.asked import ASKED
 from bot.dialogue.texts.everywhere import EVERYWHERE
@@ -24,6 +25,7 @@ IN_ENGLISH: Final[Mapping[str, str]] = MappingProxyType(
     {
         **WALK,
         **LEVERS,
+        **ACCESS,
         **EVERYWHERE,
         **AMOUNTS,
         **ASKED,

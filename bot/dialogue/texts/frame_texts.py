@@ -108,6 +108,7 @@ FRAMES: Final[dict[str, str]] = {
     "position.bottom_right": "bottom right",
     "alt.frame": "Your frame, {areas}. Below it three histograms: {histograms}.",
     "alt.area": "area {letter}, {kind}, {position}",
+    "alt.borders": "Brackets at the border: {places}.",
     "alt.no_area": "no clipped area",
     "alt.channel": "{name} {share} at the right edge",
     # drawn on pictures

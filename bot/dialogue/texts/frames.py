@@ -6,6 +6,7 @@ from collections.abc import Mapping
 from typing import Final
 
 from bot.dialogue.texts import measures
+from bot.dialogue.texts.borders import border_place, spoken_of
 from bot.dialogue.texts.catalogue import TEXTS
 from core.errors import FrameFault
 from core.frame.report import Box, ClippedArea, FrameReport, SizeNote
@@ -84,9 +85,13 @@ def alternative_text(report: FrameReport) -> str:
         TEXTS["alt.channel"].format(name=TEXTS[name], share=measures.percent(share))
         for name, share in report.clipping.by_channel.items()
     ]
-    return TEXTS["alt.frame"].format(
+    frame = TEXTS["alt.frame"].format(
         areas="; ".join(areas) or TEXTS["alt.no_area"], histograms=", ".join(histograms)
     )
+    brackets = [border_place(finding) for finding in spoken_of(report.borders or ())]
+    if not brackets:
+        return frame
+    return f"{frame} {TEXTS['alt.borders'].format(places='; '.join(brackets))}"
 
 
 def frame_lines(report: FrameReport) -> list[str]:

@@ -1,0 +1,58 @@
+"""Messages in German and Spanish are glossed for the readers, and read like English ones."""
+
+from __future__ import annotations
+
+import pytest
+from hypothesis import given
+from hypothesis import strategies as st
+
+from bot.dialogue.facts import Blink, Symptom
+from bot.dialogue.reading import read
+from bot.dialogue.reading.foreign import GLOSSED, glossed
+from bot.dialogue.texts.languages import ENGLISH, LANGUAGES
+
+#: A message, and some of the facts that it tells.
+MESSAGES = [
+    ("de", "12 m hoch, 18 m entfernt, Fels bei 1,5 m",
+     {"fall_height_m": 12, "distance_m": 18, "nearest_m": 1.5}),
+    ("de", "Blende 11, ISO 100, eine Viertelsekunde, kein Polfilter",
+     {"f_number": 11, "iso": 100, "shutter_s": 0.25, "has_polariser": False}),
+    ("de", "Stativ vergessen, Vollformat", {"has_tripod": False, "camera_format": "full frame"}),
+    ("de", "immer noch eine Drittelstufe zu dunkel", {"change_stops": pytest.approx(1 / 3)}),
+    ("de", "nur weiß", {"symptoms": (Symptom.JUST_WHITE,)}),
+    ("de", "ein paar Flecken blinken", {"blink": Blink.PATCHES}),
+    ("es", "12 m de alto, a 18 m, roca a 1,5 m",
+     {"fall_height_m": 12, "distance_m": 18, "nearest_m": 1.5}),
+    ("es", "diafragma 11, iso 100, un cuarto de segundo, sin polarizador",
+     {"f_number": 11, "iso": 100, "shutter_s": 0.25, "has_polariser": False}),
+    ("es", "olvidé el trípode, cuadro completo",
+     {"has_tripod": False, "camera_format": "full frame"}),
+    ("es", "dos pasos de más", {"meter_stops": 2}),
+    ("es", "el agua está hecha una sopa", {"symptoms": (Symptom.NO_TEXTURE,)}),
+    ("es", "no parpadea nada", {"blink": Blink.NOTHING}),
+]  # fmt: skip
+
+
+@pytest.mark.parametrize(("language", "text", "facts"), MESSAGES, ids=lambda value: str(value)[:30])
+def test_facts_are_read(language: str, text: str, facts: dict[str, object]) -> None:
+    """The trade's words carry their numbers in both languages."""
+    known = read(glossed(text, language)).known()
+    assert {name: known.get(name) for name in facts} == facts
+
+
+def test_every_language_that_is_spoken_is_read() -> None:
+    """No language has texts and no gloss."""
+    assert set(LANGUAGES) - {ENGLISH} == GLOSSED
+
+
+@given(st.text(max_size=60))
+def test_english_and_unknown_languages_stay_as_they_are(text: str) -> None:
+    """Nothing is done where there is nothing to gloss."""
+    assert glossed(text, "en") == text
+    assert glossed(text, "tlh") == text
+
+
+@given(st.text(max_size=80), st.sampled_from(sorted(GLOSSED)))
+def test_any_text_can_be_glossed_and_read(text: str, language: str) -> None:
+    """No message breaks the gloss or the readers behind it."""
+    read(glossed(text, language))
