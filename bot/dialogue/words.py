@@ -170,7 +170,7 @@ def _facts(turn: Turn, text: str, asked: Asked | None) -> None:
     expecting = frozenset(asked.expects) if asked else frozenset()
     if not _ALWAYS_EXPECTED & set(turn.facts.known()):
         expecting |= _ALWAYS_EXPECTED if not asked or not asked.expects else frozenset()
-    noted = access.note(turn, text)
+    noted = access.note(turn, text) | composition.hear(turn, text)
     rest = questions_asked.answer(turn, text)
     if rest is not None:
         expecting = frozenset()  # a bare number beside a question answers nothing
@@ -184,6 +184,7 @@ def _facts(turn: Turn, text: str, asked: Asked | None) -> None:
         _not_understood(turn, facts, text)
     elif repeat.standing(turn) is not None or not noted:
         repeat.put_again(turn)
+    composition.leave_out_told(turn)
 
 
 def _not_understood(turn: Turn, facts: Facts, text: str) -> None:

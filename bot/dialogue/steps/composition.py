@@ -7,10 +7,12 @@ from typing import Final
 from bot.dialogue import reckoning
 from bot.dialogue.compose import Role
 from bot.dialogue.facts import Units
+from bot.dialogue.reading.edges import edges_told
 from bot.dialogue.states import State, Trigger
 from bot.dialogue.steps import base
 from bot.dialogue.turn import Turn
 
+_BEFORE_BASE: Final = frozenset({State.ARRIVE, State.LENS, State.COMPOSITION})
 #: What needs a remark, and the text of it; the other answers are fine as they are.
 _REMARKS: Final = {
     ("top", "sky"): "top.sky",
@@ -47,12 +49,41 @@ def go_on(turn: Turn) -> None:
 def answer(turn: Turn, name: str, value: str) -> None:
     """Keep the answer to a check, say the remedy, and go on."""
     turn.change_walk(checks=turn.walk.checks | {name: value})
-    remark = _REMARKS.get((name, value))
-    if remark is not None:
-        if remark == "sides.twig" and turn.units is Units.IMPERIAL:
-            remark = "sides.twig_feet"
-        turn.say(Role.CHECK, remark)
+    _remark(turn, name, value)
     go_on(turn)
+
+
+def _remark(turn: Turn, name: str, value: str) -> None:
+    remark = _REMARKS.get((name, value))
+    if remark is None:
+        return
+    if remark == "sides.twig" and turn.units is Units.IMPERIAL:
+        remark = "sides.twig_feet"
+    turn.say(Role.CHECK, remark)
+
+
+def hear(turn: Turn, text: str) -> bool:
+    """Keep what a message tells of the edges before or beside its question; whether it does.
+
+    On the walk's way to the base only: afterwards the frame is taken.
+    """
+    told = edges_told(text)
+    if not told or turn.context.conversation.walk is None or turn.walk.state not in _BEFORE_BASE:
+        return False
+    turn.remember_for_back()
+    turn.change_walk(checks=turn.walk.checks | told)
+    for name, value in told.items():
+        _remark(turn, name, value)
+    if not turn.parts:
+        turn.say(Role.SETTINGS, "edges.noted")
+    return True
+
+
+def leave_out_told(turn: Turn) -> None:
+    """Where the answer ends with a check that was told already, the next one is asked instead."""
+    name = turn.question_name
+    if name in turn.walk.checks and name in checks_for(turn):
+        go_on(turn)
 
 
 def skip(turn: Turn, name: str) -> None:

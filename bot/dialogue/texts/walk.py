@@ -147,6 +147,7 @@ WALK: Final[dict[str, str]] = {
         "White sky will be the brightest thing in the picture. "
         "Move until leaves cover it, or tilt down and let the lip go."
     ),
+    "edges.noted": "Good, that edge is checked.",
     "top.lip": "Touching looks like a mistake: give the lip 3 to 5 % of air, or cut it on purpose.",
     "sides.twig": "Move 10 to 30 cm, or zoom in a little; keep it only if you mean it.",
     "sides.twig_feet": "Move 4 to 12 inches, or zoom in a little; keep it only if you mean it.",

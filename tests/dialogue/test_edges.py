@@ -1,0 +1,70 @@
+"""What people tell of the frame's edges, before or beside the question about them."""
+
+from __future__ import annotations
+
+import pytest
+
+from bot.dialogue.reading.edges import edges_told
+from tests.dialogue.player import Player
+
+
+@pytest.mark.parametrize(
+    ("text", "told"),
+    [
+        ("leaves come right over the top so there's no sky in it", {"top": "covered"}),
+        ("the frame's clean all round, leaves above the lip", {"top": "covered", "sides": "clean"}),
+        ("there is a strip of white sky along the top", {"top": "sky"}),
+        ("sky peeking through up there", {"top": "sky"}),
+        ("lip is touching the edge", {"top": "lip"}),
+        ("nothing bright at the edges I think", {"sides": "clean"}),
+        ("corners are all clean", {"sides": "clean"}),
+        ("a branch sticking in from the left", {"sides": "twig"}),
+        ("a branch in the left corner I'll move over a bit okay it's gone", {"sides": "clean"}),
+        ("something white on the right side", {"sides": "bright"}),
+    ],
+)  # fmt: skip
+def test_edges_are_read(text: str, told: dict[str, str]) -> None:
+    """Each check is answered by the option that the words mean."""
+    assert edges_told(text) == told
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "white patches blink at the top",
+        "the left corner is soft",
+        "can I stand at the edge with the branch?",
+        "branches smeared on the right side",
+        "f/11 at the top of the trail",
+        "I'd like more sky",
+    ],
+)
+def test_other_talk_is_no_composition(text: str) -> None:
+    """Blinking, softness and questions about where to stand answer no check."""
+    assert edges_told(text) == {}
+
+
+def _keys(player: Player, text: str) -> list[str]:
+    return [key for said in player.say(text) for key in said.keys]
+
+
+def test_edges_told_ahead_are_not_asked() -> None:
+    """Who tells of both edges before they are asked gets the base settings at once."""
+    player = Player()
+    for line in ("start", "12 m tall, 18 m away, rock at 1.5 m", "leaves above the lip"):
+        player.say(line)
+    player.say("nothing at the edges")
+    keys = _keys(player, "full frame, 24-105, tripod, overcast")
+    assert not {"ask.top", "ask.sides"} & set(keys)
+
+
+def test_a_fault_told_ahead_gets_its_remedy() -> None:
+    """A twig that is told is answered as if it had been asked about."""
+    player = Player()
+    player.say("start")
+    assert "sides.twig" in _keys(player, "a twig comes in from the left")
+
+
+def test_after_the_frame_edges_are_no_news() -> None:
+    """Without a walk, or once the settings are given, nothing is noted."""
+    assert "edges.noted" not in _keys(Player(), "corners are clean")
