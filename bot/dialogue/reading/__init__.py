@@ -19,6 +19,7 @@ from bot.dialogue.reading import (
     look,
     settings,
     stops,
+    sunset,
     support,
     symptoms,
     wishes,
@@ -34,7 +35,7 @@ __all__ = ["number_answer", "read"]
 #: wait until all others have found theirs.
 _READERS: Final = (
     lengths.note_units,
-    conditions.read_sunset,
+    sunset.read_sunset,
     support.read_dial,
     lengths.read_speeds,
     kit.read_camera,

@@ -20,7 +20,7 @@ _BLINK: Final = (
 _BLINKS: Final = any_of(_BLINK)
 _HISTOGRAM: Final = any_of("histograms?", "histos?", "hist", "graphs?", "curve")
 #: Warning and histogram are told apart by these.
-_PARTS: Final = re.compile(r"\bbut\b|\band (?=the hist)|;|\. ")
+_PARTS: Final = re.compile(r"\bbut\b|\band (?=the hist)|;|\. |, (?=(?:the |my )?hist)")
 _NOTHING: Final = any_of(
     r"(?:nothing|none|no|not|isn't|aren't|doesn't|don't|stopped|without|never|zero)"
     rf"\b[^,;.]{{0,22}}\b{_BLINK}",
@@ -79,6 +79,9 @@ def _bare(draft: Draft) -> Blink | None:
     if kind is not None and "blink" in draft.expecting:
         return kind
     clauses = _CLAUSES.split(draft.text)
+    if "blink" in draft.expecting and not _BLINKS.search(draft.text):
+        first = (kind for kind, pattern in _BARE if pattern.match(clauses[0]))
+        return next(first, None)
     return Blink.DOTS if any(_ONLY_DOTS.match(clause) for clause in clauses) else None
 
 

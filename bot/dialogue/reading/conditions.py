@@ -1,8 +1,7 @@
-"""Wind in the leaves, who walks along, and when the sun sets."""
+"""Wind in the leaves, and who walks along."""
 
 from __future__ import annotations
 
-import re
 from typing import Final
 
 from bot.dialogue.reading.draft import Draft
@@ -23,6 +22,8 @@ _WINDY: Final = any_of(
     r"gust\w*",
     r"(?:strong|bit of|some|light|much) (?:wind|breeze)",
     r"wind (?:is|from|moves|picks|blows|keeps (?:mov|blow|shak)\w+|shakes)",
+    r"(?:wind|breeze|draught|air)(?: \w+){0,4} (?:shak|mov|wav|sway|danc|push|wobbl)(?:ing|es)",
+    r"breeze (?:from|in|on|keeps|is|picks)|(?:it's|its|is|been) blowing",
     r"(?<!out of )(?<!out )(?:from|in|by) the wind",
     rf"{_LEAVES} (?:\w+ )?(?:moving|move|moves|moved|in the wind|shak\w+|wav\w+|flutter\w*|danc\w+"
     r"|sway\w*|trembl\w*)",
@@ -54,37 +55,3 @@ def read_group(draft: Draft) -> None:
         draft.note("group_mixed", value=True)
     elif _ALONE.search(draft.text) or _ONLY_ME.match(draft.text):
         draft.note("group_mixed", value=False)
-
-
-_CLOCK: Final = r"(?P<hour>\d{1,2})[:.h]?(?P<minute>\d\d)? ?(?P<half>[ap]\.?m\b)?"
-_SUNSET: Final = re.compile(
-    r"\b(?:sunset(?: time)?|sundown"
-    r"|sun(?:'s| is| will)? (?:goes down|going down|go down|sets?|down|setting))\b"
-    rf"(?: (?:is|today|tonight|at|around|about|will be|'s))*[ :=]*{_CLOCK}"
-)
-_CLOCK_SUNSET: Final = re.compile(
-    r"\b(?P<hour>\d{1,2})[:.](?P<minute>\d\d) ?(?P<half>[ap]\.?m\b)? (?:is |for )?"
-    r"(?:sunset|sundown)\b"
-)
-
-
-def _clock(match: re.Match[str]) -> str | None:
-    """A time of day in 24 hours; a bare hour is none, and 25:00 neither."""
-    if not (match["minute"] or match["half"]):
-        return None
-    hour, minute = int(match["hour"]), int(match["minute"] or 0)
-    if match["half"] and match["half"].startswith("p") and hour < 12:
-        hour += 12
-    return f"{hour:02d}:{minute:02d}" if hour < 24 and minute < 60 else None
-
-
-def read_sunset(draft: Draft) -> None:
-    """The time of sunset as typed, in 24 hours; `7:05 pm` is 19:05."""
-    match = _SUNSET.search(draft.text) or _CLOCK_SUNSET.search(draft.text)
-    clock = _clock(match) if match else None
-    if match is None or clock is None:
-        return
-    draft.note("sunset", clock)
-    for quantity in draft.free():
-        if match.start() <= quantity.start < match.end():
-            draft.claim(quantity)

@@ -36,8 +36,9 @@ RANGES: Final[dict[str, tuple[float, float]]] = {
 
 _BORDER: Final = re.compile(r"[,;!?()]|\.(?=\s|$)|\b(?:and|but|then|while)\b|\s-\s")
 _CORRECTION: Final = re.compile(
-    r"\b(?:no|nope|sorry|oops|i mean|meant|actually|rather|correction|make that|wait|now"
-    r"|scratch that|typo|should be|kidding|joking)\b|>"
+    r"\b(?:no|nope|sorry|oops|i mean|meant|actually|rather|correction|make that|wait|now|today"
+    r"|(?:scratch|strike|forget) (?:that|it)|typo|should be|kidding|joking|hang on|hold on"
+    r"|looking again|second look|looked again|misread|wrong)\b|>"
 )
 _WITHDRAWN: Final = re.compile(r"\b(?:not|instead of|rather than|isn't|never)(?: at)? ?$")
 _LEFT_BEHIND: Final = re.compile(r"\b(?:from|was|was at|had) ?$")

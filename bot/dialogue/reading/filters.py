@@ -6,13 +6,16 @@ import re
 from typing import Final
 
 from bot.dialogue.reading.draft import Draft
-from bot.dialogue.reading.inventory import ND, NOT_HERE, POLARISER, is_denied
+from bot.dialogue.reading.inventory import GONE, ND, NOT_HERE, POLARISER, is_asked_about, is_denied
 from bot.dialogue.reading.numbers import Quantity
 from bot.dialogue.reading.phrases import any_of
 from bot.dialogue.reading.stops import is_filter, listed_before, nd_stops
+from bot.dialogue.reading.yes_no import answers
 
 _SAID: Final = any_of(POLARISER)
 _LACKS: Final = any_of(
+    rf"{GONE}\b[^,;.]{{0,12}}\b{POLARISER}",
+    rf"{POLARISER}\b[^,;.]{{0,15}}\b{GONE}",
     rf"(?:left|forgot|forgotten|lost)\b[^,;.]{{0,20}}\b{POLARISER}",
     rf"{POLARISER}\b[^,;.]{{0,15}}\b{NOT_HERE}",
 )
@@ -20,23 +23,42 @@ _OFF: Final = any_of(
     rf"{POLARISER}(?:'s)? (?:is |now |comes? )?(?:off|removed|out)",
     rf"(?:no|without) {POLARISER} on",
     rf"(?:took|take|taken|taking|pulled|removed)\b[^,;.]{{0,12}}\b{POLARISER}",
+    rf"{POLARISER}\b[^,;.]{{0,12}}\bin (?:the|my|its) (?:\w+ )?(?:bag|pocket|case|pouch|box|sack)",
+    rf"{POLARISER}\b[^.]{{0,25}}\b(?:haven't|not|didn't) (?:put|screw\w*) it on",
 )
 _ON: Final = any_of(
     rf"{POLARISER}(?:'s)? (?:(?:is|still|now|filter|already|always) )*"
     r"(?:on(?! wide)|mounted|turned|fitted|attached|in place|at (?:full|max|half))",
     rf"(?:with|using|through|turned|have) (?:the|my) {POLARISER}\b(?! (?:off|in the))",
-    rf"(?:put|screwed|mounted|added|using)\b[^,;.]{{0,10}}\b{POLARISER}",
+    rf"(?:put|screwed|mounted|added|using|stacked|stacking)\b[^,;.]{{0,10}}\b{POLARISER}",
+    rf"\bon\b[^;.]{{0,30}}, (?:but )?(?:the |my )?{POLARISER} is(?=$|[,;.!])",
 )
 _ASKS_FOR_IT: Final = any_of(rf"(?:need|buy|get|worth|is|what's)(?: a| the)? {POLARISER}")
 #: Beside settings "with a polariser" says that it was on.
 _WITH: Final = re.compile(rf"(?:\b(?:with|and|plus)|\+) (?:a |the |my )?{POLARISER}\b")
 
 
+def _asks(text: str) -> bool:
+    """Whether the polariser is only asked about; "take it off?" tells that it is on."""
+    if _ASKS_FOR_IT.search(text):
+        return True
+    return is_asked_about(text, POLARISER) and not (_OFF.search(text) or _ON.search(text))
+
+
 def read_polariser(draft: Draft) -> None:
     """Whether there is a polariser and whether it is on."""
     text = draft.text
-    if not _SAID.search(text) or _ASKS_FOR_IT.search(text):
-        return
+    if not _SAID.search(text):
+        answer = answers(draft, "has_polariser")
+        if answer is not None:
+            draft.note("has_polariser", value=answer)
+    elif not _asks(text):
+        _read_named(draft)
+
+
+def _read_named(draft: Draft) -> None:
+    """A polariser that is named: missing, off or on."""
+    text = draft.text
     if _LACKS.search(text) or (is_denied(text, POLARISER) and not _OFF.search(text)):
         draft.note("has_polariser", value=False)
         return
@@ -63,7 +85,10 @@ _OWNS_NO_FILTERS: Final = any_of(
 )
 _ND_NOT_NEEDED: Final = any_of(rf"{ND} (?:needed|necessary|required)")
 _ND_OFF: Final = any_of(
-    "no nd on", r"nds? (?:is |now )?(?:off|removed)", r"took (?:the |my )?nd off"
+    "no nd on",
+    r"no nds? (?:filters? )?(?:is |are |in front |fitted |on )*(?:right )?now",
+    r"nds? (?:is |now )?(?:off|removed)",
+    r"took (?:the |my )?nd off",
 )
 _ON_BEHIND: Final = re.compile(
     r"^(?: ?(?:nd|filter|stopper))* ?(?:is |now |still )*"
@@ -71,8 +96,10 @@ _ON_BEHIND: Final = re.compile(
 )
 _OFF_BEHIND: Final = re.compile(r"^(?: ?(?:nd|filter))* ?(?:is |now |comes? )?(?:off|removed)\b")
 _WITH_BEFORE: Final = re.compile(
-    r"\b(?:with|using|through|put|behind)(?: on)?(?: the| my| an?)? ?$"
+    r"\b(?:with|using|through|put|behind|stacked)(?: on)?(?: the| my| an?)? ?$"
 )
+#: "Stacked polariser + 3 stop nd": both are on.
+_STACKED: Final = re.compile(r"\bstack(?:ed|ing)\b[^.;]*$")
 _OWNS: Final = any_of("have|own|got|kit|bag|bring|brought|carry|owned|only|filters")
 
 
@@ -99,7 +126,11 @@ def _strengths(draft: Draft) -> list[tuple[Quantity, float]]:
 
 
 def _is_on(draft: Draft, quantity: Quantity) -> bool:
-    if _ON_BEHIND.search(draft.after(quantity)) or _WITH_BEFORE.search(draft.before(quantity)):
+    if (
+        _STACKED.search(draft.before(quantity))
+        or _ON_BEHIND.search(draft.after(quantity))
+        or _WITH_BEFORE.search(draft.before(quantity))
+    ):
         return True
     set_up = (
         draft.values.keys() >= {"f_number", "shutter_s"} and "camera_format" not in draft.values

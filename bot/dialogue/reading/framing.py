@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from typing import Final
 
 from bot.dialogue.reading.draft import Draft
@@ -12,9 +13,17 @@ _PORTRAIT: Final = any_of(rf"portrait{_NOT_FORMAT}", rf"vertical{_NOT_FORMAT}", 
 _LANDSCAPE: Final = any_of(rf"landscape{_NOT_FORMAT}", r"horizontal(?:ly)?")
 
 
+#: "Landscape, not portrait": what it is not.
+_OTHER_FORMAT: Final = re.compile(
+    r"\b(?:not|no|instead of|rather than|isn't) (?:in )?"
+    r"(?:portrait|vertical|upright|landscape|horizontal)\b"
+)
+
+
 def read_format(draft: Draft) -> None:
     """Portrait or landscape; both words together say neither."""
-    portrait, landscape = _PORTRAIT.search(draft.text), _LANDSCAPE.search(draft.text)
+    text = _OTHER_FORMAT.sub("", draft.text)
+    portrait, landscape = _PORTRAIT.search(text), _LANDSCAPE.search(text)
     if (portrait is None) != (landscape is None):
         draft.note("portrait", value=portrait is not None)
 

@@ -20,6 +20,11 @@ NOT_HERE: Final = (
     r"(?:left|forgot|forgotten|in the (?:car|hut|tent|van|boot|trunk)|at home|back (?:home|at|in)"
     r"|at the (?:car|hut|hotel)|(?:not|isn't) (?:with me|here)|no longer have|lost|broke\w*)"
 )
+#: Gone to somebody else or to pieces, so not there any more.
+GONE: Final = (
+    r"(?:lent|loaned|sold|gave away|given away|snapped|smashed|stolen|stole|died"
+    r"|count (?:that|it) out)"
+)
 
 _THING: Final = rf"(?:{TRIPOD}|{POLARISER}|{ND}|filters?|(?:cable )?releases?|remotes?|monopods?)"
 #: "no", "without a", "didn't bring my", "neither": what makes the next thing missing.
@@ -51,6 +56,30 @@ _DICTATED: Final = re.compile(
     rf"(?:\b{_THING} (?:yes|yep|no|nope|none)\b ?){{2,}}+(?!{_KIND}{_THING}\b)"
 )
 _DICTATED_NO: Final = re.compile(r"^ (?:no|nope|none)\b")
+
+
+#: A question that a thing may help with tells nothing of what there is.
+_ASKS: Final = re.compile(
+    r"^(?:\W|\b(?:and|so|ok|okay|hi|hey|hello|but|also)\b)*"
+    r"(?:do i|do we|should|would|will|is|are|can|could|does|which|what's|whats|what|when|why|how"
+    r"|where)\b"
+)
+_SENTENCES: Final = re.compile(r"(?<=[.!?;])\s+")
+#: Whose it is or where it stands, in a question too.
+_OWNED: Final = r"\b(?:my|our|on (?:a|the)|with the|have (?:a|the)|got a|no|without a?) ?(?:\w+ )?"
+
+
+def is_asked_about(text: str, thing: str) -> bool:
+    """Whether a message only asks about a thing in general: "do I need a tripod?".
+
+    Args:
+        text: a message as `normalise` leaves it.
+        thing: the pattern of the thing's names, one of this module's.
+    """
+    named = [part for part in _SENTENCES.split(text) if any_of(thing).search(part)]
+    return bool(named) and all(
+        _ASKS.match(part) and not re.search(rf"{_OWNED}{thing}\b", part) for part in named
+    )
 
 
 def is_denied(text: str, thing: str) -> bool:

@@ -14,6 +14,7 @@ _FORMATS: Final = (
             r"\b(?:smart)?phone\b(?! (?:battery|number|signal|call|reception|line|is dead|inside"
             r"|(?:is )?(?:in |on )?flight))"
             r"|\b(?:cell|mobile)(?: ?phone)? (?:camera|only)\b"
+            r"|\b(?:the|my|on|a) (?:mobile|cell)(?=$|[,;.!)]| (?:with|and|today|here|for)\b)"
         ),
     ),
     ("44x33", re.compile(r"\bformatmedium\b")),

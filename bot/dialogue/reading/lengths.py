@@ -45,13 +45,17 @@ _SOMEBODY: Final = re.compile(
     r"\b(?:i'm|im|i am|he's|she's|(?:he|she|wife|husband|guide|friend) is)(?: about| only)? ?$"
 )
 _TALL: Final = re.compile(r"^ ?(?:tall|high)\b")
+#: "I'm 6'1": feet and inches as people tell their own height [m] (own rule).
+_OWN_HEIGHT_M: Final = (1.3, 2.15)
+_OWN_FORM: Final = re.compile(r"\d ?(?:'|ft|foot|feet) ?\d")
+_PLACED_BEHIND: Final = re.compile(r"^ ?(?:away|from|back|off|to|above|in front)\b")
 _PART_BEFORE: Final = re.compile(
     r"\b(?:each|every|elevation|altitude"
     r"|(?:upper|lower|first|second|third|other|bigger|smaller|top|bottom)"
     r" (?:one|drop|step|tier|part|half))(?: is| of| about)? ?$"
 )
 _PART_BEHIND: Final = re.compile(
-    r"^ ?(?:each|apiece|down(?! to the (?:water|pool|river|foot))"
+    r"^ ?(?:each(?! way)|apiece|down(?! to the (?:water|pool|river|foot))"
     r"|(?:further |farther )?(?:down|up)(?:stream| the (?:trail|path|road|river))"
     r"|above sea level|asl|elevation\b(?! gain))\b"
 )
@@ -162,7 +166,12 @@ def _is_elsewhere(draft: Draft, quantity: Quantity) -> bool:
             _DRIVE.search(draft.before(quantity) + after)
             or (_WALKED.search(before) and _ALREADY.search(before + after))
         )
-    return bool(_SOMEBODY.search(before) and _TALL.match(after))
+    if not _SOMEBODY.search(before):
+        return False
+    own = _OWN_HEIGHT_M[0] <= quantity.value * METRES.get(quantity.unit, 0.0) <= _OWN_HEIGHT_M[1]
+    return bool(_TALL.match(after)) or (
+        own and _OWN_FORM.search(quantity.text) is not None and not _PLACED_BEHIND.match(after)
+    )
 
 
 def _corrected_length(draft: Draft, quantity: Quantity) -> str | None:

@@ -55,7 +55,7 @@ _SET: Final = re.compile(
 _LISTED: Final = re.compile(
     r"(?:^|[,;.:&+/]|\b(?:and|plus|with|w/|an?|the|my|only|just|lens|lenses|or|frame|body|camera"
     r"|formatfull|formatcrop|formatsmallcrop|formatmft|formatmedium))"
-    r" ?(?:an? |the |my |just |only )*$"
+    r" ?(?:an? |the |my |just |only |nifty |little |old |fast )*$"
 )
 _LIST_GOES_ON: Final = re.compile(
     r"^ ?(?:mm|s|er)?(?=\s*(?:$|[,;.:&+/!)]| and\b| plus\b| with\b| or\b| f ?/? ?\d| prime\b"

@@ -53,7 +53,8 @@ _UNDECIDED: Final = any_of("between|or")
 _MIST_IN_AIR: Final = any_of("spray|air|lens|weather|morning|day|glass")
 #: With one of these the words name what is wrong, not what is wished.
 _COMPLAINTS: Final = frozenset(
-    {Symptom.NO_TEXTURE, Symptom.TOO_FROZEN, Symptom.SOFT_ALL, Symptom.JUST_WHITE}
+    {Symptom.NO_TEXTURE, Symptom.TOO_FROZEN, Symptom.JUST_WHITE}
+    | {Symptom.SOFT_ALL, Symptom.SOFT_NEAR, Symptom.SOFT_FAR}
 )
 
 

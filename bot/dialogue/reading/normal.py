@@ -6,6 +6,9 @@ import re
 import unicodedata
 from typing import Final
 
+from bot.dialogue.reading.slips import mend_slips
+from bot.dialogue.reading.spoken_numbers import dictated_times, in_digits
+
 #: Longer messages are cut: nobody types facts beyond this (own rule), and reading stays quick.
 LONGEST_TEXT: Final = 2000
 
@@ -28,32 +31,6 @@ _SIGNS: Final = str.maketrans(
 )
 _VULGAR_FRACTION: Final = re.compile(r"(?<=\d)(?=[¼-¾⅐-⅞])")
 
-_ONES: Final = ("one", "two", "three", "four", "five", "six", "seven", "eight", "nine")
-_TEENS: Final = (
-    *("ten", "eleven", "twelve", "thirteen", "fourteen"),
-    *("fifteen", "sixteen", "seventeen", "eighteen", "nineteen"),
-)
-_TENS: Final = ("twenty", "thirty", "forty", "fifty", "sixty", "seventy", "eighty", "ninety")
-#: Number words of the trail; beyond these people type digits.
-_WORDS: Final = (
-    {word: number for number, word in enumerate(("zero", *_ONES, *_TEENS))}
-    | {ten: 20 + 10 * index for index, ten in enumerate(_TENS)}
-    | {
-        f"{ten}{link}{one}": 20 + 10 * index + unit
-        for index, ten in enumerate(_TENS)
-        for unit, one in enumerate(_ONES, start=1)
-        for link in (" ", "-")
-    }
-    | {f"{one} hundred": 100 * unit for unit, one in enumerate(_ONES, start=1)}
-    | {"hundred": 100, "a hundred": 100}
-)
-_WORD: Final = "|".join(sorted(_WORDS, key=len, reverse=True))
-#: What makes a number word a measure; "two of us" stays words.
-_MEASURE: Final = (
-    r"(?:stops?|clicks?|sec|secs|seconds?|min|mins|minutes?|m|met(?:er|re)s?|cm|centimet(?:er|re)s?"
-    r"|foot|feets?|ft|inch(?:es)?|yards?|km|kilomet(?:er|re)s?|miles?|megapixels?|under|over"
-    r"|and a half|point)"
-)
 _DENOMINATORS: Final = {
     "half": 2,
     "third": 3,
@@ -135,7 +112,13 @@ _FRACTIONS: Final[tuple[_Rule, ...]] = (
     _plain(r"\b(?:another|one more|an extra|1 more) stop(?= of (?:light|exposure))", "1 stop more"),
     _plain(r"(\d/\d) of (?:an? |one |1 )(?=stop\b)", r"\1 "),
     _plain(r"\ba (?:full |whole |good )?(?=stop\b)", "1 "),
-    _plain(r"\ba (?=(?:met(?:er|re)|foot|yard) (?:away|off|from|in front|tall|high|to ))", "1 "),
+    _plain(
+        r"\ba (?=(?:met(?:er|re)|foot|yard) (?:away|off|from|in front|tall|high|to |deep|wide|above"
+        r"|of water))",
+        "1 ",
+    ),
+    #: "Background (the far wall): 35 m": the remark belongs to what stands before.
+    _plain(r"\(([^()\d]{1,40})\) ?(?=:)", r"\1"),
 )
 #: "f 8 and a fifteenth" is a time; "and a half" belongs to the number before.
 _SMALL_PART: Final = r"(?=an? (?:fifteenth|thirtieth|sixtieth|eighth|tenth)\b)"
@@ -145,8 +128,6 @@ _PARTS: Final = re.compile(
 )
 _MIXED_PART: Final = re.compile(r"(?<=\d )(half|third|quarter)part\b")
 _LONE_PART: Final = re.compile(r"\b(half|third|quarter)part\b")
-#: "minus one" is a number, "plus one of my friends" is not.
-_SIGNED_END: Final = r"(?=$|[,;.!]| stops?| on\b| ev\b)"
 #: No single filter is darker than this [stops] (common practice).
 _MOST_STOPS: Final = 15
 #: "nd 8 and 64", "nds: 3/6/10": the name stands once for all of the list.
@@ -154,13 +135,6 @@ _ND_LIST: Final = re.compile(
     r"\bnds?(?: ?filters?)?(?: of)? ?:? ?(?P<strengths>\d+(?:\.\d)?"
     r"(?:(?: ?[,/+&] ?| and )(?:nd ?)?\d+(?:\.\d)?(?![\d-]))++)"
     r"(?! ?-?(?:stops?|mm|m|x|ft|s|st|mp)\b|[\d.]*[-/\d])"
-)
-_COUNT: Final = re.compile(
-    rf"\b({_WORD})\b(?=[ -]{_MEASURE}\b|[ -](?:\d/\d|halfpart|thirdpart))"
-    rf"|(?<=\bf )({_WORD})\b|(?<=\biso )({_WORD})\b|(?<=\baperture )({_WORD})\b"
-    rf"|(?<=\bpoint )({_WORD})\b|(?<=\bon )(zero)\b|(?<=\bat )(zero)\b|^({_WORD})$"
-    rf"|(?<=\bminus )({_WORD})\b{_SIGNED_END}|(?<=\bplus )({_WORD})\b{_SIGNED_END}"
-    rf"|(?<=, )((?:one|two|four|eight) hundred)$|^({_WORD})(?=,? 1/\d)"
 )
 #: "one and a half" without a unit; before one it stays a whole and a fraction.
 _AND_A_HALF: Final = re.compile(r"\b(\d{1,3}) halfpart(?=\s*(?:$|[,;.!?]))")
@@ -183,10 +157,6 @@ def _nd_list(match: re.Match[str]) -> str:
     if max(float(text) for text in strengths) <= _MOST_STOPS and 2 * len(factors) < len(strengths):
         return f"{', '.join(strengths)} stop nd"
     return ", ".join(f"nd{text}" for text in strengths)
-
-
-def _count(match: re.Match[str]) -> str:
-    return str(_WORDS[match.group()])
 
 
 def _part(match: re.Match[str]) -> str:
@@ -212,10 +182,10 @@ def normalise(text: str) -> str:
         One line; clauses that stood on their own lines are parted by a semicolon.
     """
     plain = _SHORTENED.sub(r"\1n't", " ".join(_signs(text).split()))
-    plain = _SAID_TWICE.sub(r"\1", plain)
+    plain = dictated_times(mend_slips(_SAID_TWICE.sub(r"\1", plain)))
     for pattern, replacement in _FORMATS + _FRACTIONS:
         plain = pattern.sub(replacement, plain)
     plain = _PARTS.sub(_part, _ND_LIST.sub(_nd_list, plain))
-    plain = _AND_A_HALF.sub(r"\1.5", _COUNT.sub(_count, plain))
+    plain = _AND_A_HALF.sub(r"\1.5", in_digits(plain))
     plain = _LONE_PART.sub(r"and a \1", _MIXED_PART.sub(_part, plain))
     return " ".join(_POINT.sub(r"\1.\2", plain).split())

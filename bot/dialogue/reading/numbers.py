@@ -44,7 +44,7 @@ METRES: Final = {
 #: Metres a second per unit (exact by definition).
 METRES_A_SECOND: Final = {"m/s": 1.0, "ft/s": 0.3048, "km/h": 1 / 3.6, "mph": 0.44704}
 
-_SECOND: Final = r"(?:s|secs?|seconds?)"
+_SECOND: Final = r"(?:s|secs?|seconds?(?![ -]hand))"
 #: Marks of the ISO series: "24-105 iso 100" is not 105 ISO.
 _ISO_MARK: Final = (
     r"25|32|40|50|64|80|100|125|160|200|250|320|400|500|640|800|1000|1250|1600|2000|2500|3200"
@@ -114,7 +114,8 @@ _IGNORED: Final = (
     r"(?:%|°|(?:percent|degrees?|deg|kelvin|k|c|kg|lbs?|l|[ap]\.?m)\b)"
     r"|\(\d{1,2}\)|(?:(?<=^)|(?<=; ))\d[.)](?= [a-z])"
     r"|\b\d+(?:st|nd|rd|th)\b|\b\d{1,2}:\d\d(?: ?[ap]\.?m)?\b"
-    r"|(?:(?<=\bby )|(?<=until )|(?<=till )|(?<=there at )|(?<=back at )|(?<=leave at )"
+    r"|(?:(?<=leaves at )|(?<=leaving at )|(?<=departs at )|(?<=closes at )|(?<=opens at )"
+    r"|(?<=\bby )|(?<=until )|(?<=till )|(?<=there at )|(?<=back at )|(?<=leave at )"
     r"|(?<=meet at ))"
     r"(?:[01]?\d|2[0-3])\.[0-5]\d\b(?! ?[a-z])"
 )
@@ -124,9 +125,11 @@ _TOKEN: Final = re.compile(
     rf"(?P<ignored>{_IGNORED})"
     r'|(?P<clock>(?<![\w.])\d{1,2}"\d(?!\d))'
     r"|(?P<feet>\d+ ?(?:'|ft|feet|foot) ?\d+(?:\.\d+)? ?(?:\"|''|in\b|inch(?:es)?\b)"
-    r"|\b\d+'\d{1,2}(?![\d\"])|\b\d+ ?(?:ft|feet|foot) (?:1[01]|\d)(?=\s*(?:$|[,;!)]|\.(?!\d))))"
+    r"|\b\d+'\d{1,2}(?![\d\"])|\b\d+ ?(?:ft|feet|foot) (?:1[01]|\d)"
+    r"(?=\s*(?:$|[,;!)]|\.(?!\d)|(?:on|from|away|tall|high|off|above|over|wide|deep|back|up|to"
+    r"|and|in front)\b)))"
     r"|(?P<metres>(?<![\w.])\d{1,2}m\d\d(?![\d/.]| ?m))"
-    rf"|(?P<f>(?<!\w)(?:f|(?:f-?(?:stop|number)|aperture)s?)(?:{_LINK})?(?: ?f)?"
+    rf"|(?P<f>(?<!\w)(?:f|(?:f-?(?:stop|number)|aperture|diaphragm)s?)(?:{_LINK})?(?: ?f)?"
     rf" ?[/:=]? ?(?P<f_low>{_F_NUMBER})(?:-(?P<f_high>{_F_NUMBER}))?(?![\d/]))"
     rf"|(?P<iso>(?<![\w/])(?:isoo?|izo|asa|sensitivity){_LINK} ?-? ?"
     rf"(?P<iso_value>{_THOUSANDS}|{_WHOLE})(?!\d))"

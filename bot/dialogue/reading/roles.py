@@ -32,14 +32,16 @@ _NOUN: Final = re.compile(
 )
 #: What a clause before a number speaks of; the last one named counts.
 _SUBJECT: Final = re.compile(
-    rf"\b(?:(?P<camera>camera|tripod)|(?P<far>{FAR})|(?P<near>{NEAR})"
+    rf"\b(?:(?P<camera>camera|tripod)|(?P<far>{FAR})"
+    rf"|(?P<near>{NEAR}|nothing (?:is )?(?:nearer|closer) than)"
     rf"|(?P<distance>distance(?: (?:to|from|of) (?:the )?(?:{FALL}|water|foot|base))?"
-    r"|i'm|im|i am|we're|we are|standing|stand|me|away|closer(?: than)?|nearer than"
+    r"|i'm|im|i am|we're|we are|standing|stand|me|away"
+    r"|(?<!nothing )(?<!nothing is )(?:closer(?: than)?|nearer than)"
     r"|(?:stepped|step|moved|move) back to"
     r"|(?:falls?|waterfall|water|stream|creek|brook|river|cascade) (?:is )?at)"
     r"|(?P<width>width|wide)|(?P<depth>depth|deep)|(?P<climb>climb\w*|ascent|gain|elevation change)"
     r"|(?P<walk>walk\w*|hike|hiking|trail|approach)|(?P<section>show|section|part|piece|slice)"
-    rf"|(?P<height>height|tall|high|drops|{FALL}))\b"
+    rf"|(?P<height>height|tall|high|drops|the (?:whole )?thing is|{FALL}))\b"
     rf"|\b(?<!how )(?<!so )(?<!too )(?P<far_end>far{_END})|\b(?<!too )(?P<near_end>near{_END})"
 )
 
@@ -79,7 +81,7 @@ _WALKING: Final = re.compile(r"\b(?:walk\w*|hik\w+|trail|approach|km|miles?|clim
 #: A bare number belongs to the word before it only when nothing but these stands between.
 _TIGHT: Final = re.compile(
     r"(?:\W|\b(?:is|at|are|about|maybe|around|roughly|say|approx|of|some|be|there|was|only|it|it's"
-    r"|its|i|i'd|guess|think|probably|ca|circa|just|like)\b)*$"
+    r"|its|i|i'd|guess|think|probably|ca|circa|just|like|call)\b)*$"
 )
 
 #: Of these, a number without a unit says too little ("section 12", "trail 7").
@@ -151,6 +153,20 @@ def _measured(words: str) -> str | None:
     return found
 
 
+#: "The fall I took from the map, 16 m": what a sentence opens with; a place is none.
+_OPENED: Final = re.compile(rf"(?:^|[.;!?] ?)(?:the |this |our )?(?:{FALL})\b(?P<rest>[^.;!?]*)$")
+_PLACED: Final = re.compile(
+    r"\b(?:far|near|nearer|away|back|off|distance|close|closer|wide|width|rock|stone|camera|at|speed"
+    r"|shutter|aperture|lens|zoom|zoomed|deep|walk|hike|path|trail|left|right|behind)\b"
+)
+
+
+def _opened(words: str) -> str | None:
+    """The fall's height where a sentence opens with the fall and places nothing."""
+    match = _OPENED.search(words)
+    return "height" if match and not _PLACED.search(match["rest"]) else None
+
+
 def stands_alone(draft: Draft, quantity: Quantity) -> bool:
     """Whether no word of its clause says what a number is."""
     words = (draft.clause_before(quantity), draft.clause_after(quantity))
@@ -172,9 +188,17 @@ def _is_vague(subject: str | None, words: str, after: str, match: re.Match[str] 
     )
 
 
+#: "What if I shot it from 30 m": where the camera would stand.
+_SHOT_FROM: Final = re.compile(
+    r"\b(?:shoot|shot|shooting|take|took|taken|stand|stood|work|photograph\w*)(?: \w+){0,2} from ?$"
+)
+
+
 def _of_neighbours(draft: Draft, quantity: Quantity, words: str) -> str | None:
     """`a stream of 1.5 m/s at 3 m`: the speed's water is so far away; `4 km walk, up 250 m`."""
     earlier = draft.neighbour(quantity, -1)
+    if _SHOT_FROM.search(words):
+        return "distance"
     if words == "at" and earlier is not None and earlier.unit in METRES_A_SECOND:
         return "distance"
     return "climb" if words.endswith("up") and _WALKING.search(draft.text) else None
@@ -184,6 +208,8 @@ def role(draft: Draft, quantity: Quantity) -> str | None:
     """The slot of a length by the words around it; None when they do not say."""
     bare = quantity.unit == ""
     words = draft.clause_before(quantity)
+    if bare and words.endswith("the "):
+        return None  # "the bus is the 42"
     subject = _subject(words, tight=bare)
     after = draft.clause_after(quantity)
     match = _BEHIND.search(after)
@@ -198,7 +224,7 @@ def role(draft: Draft, quantity: Quantity) -> str | None:
     elif subject is None and _ends(draft, quantity) and _NEAR_BEHIND.search(after) and not bare:
         kind = "near"
     elif kind is None and quantity.unit not in {"", "km", "mi"} and _TIGHT.fullmatch(words):
-        kind = _measured(draft.before(quantity))
+        kind = _measured(draft.before(quantity)) or _opened(draft.before(quantity))
     if bare and (kind in _NEVER_BARE or _is_vague(subject, words, after, match)):
         return None
     kind = kind or _of_neighbours(draft, quantity, words.strip())

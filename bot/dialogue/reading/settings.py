@@ -147,6 +147,26 @@ def read_times(draft: Draft) -> None:
         draft.claim(quantity)
 
 
+#: "The 70-200 at the long end": the focal length is the lens's own.
+_ZOOM_END: Final = re.compile(
+    r"\bat (?:the|its) (?:very )?(?:(?P<long>long|tele\w*|far)|wide|short)(?:est)? end\b"
+)
+
+
+def _read_zoom_end(draft: Draft) -> None:
+    """The end of the one lens that is spoken of; said again in digits, it is claimed."""
+    match, lenses = _ZOOM_END.search(draft.text), draft.values.get("lenses", ())
+    if match is None or len(lenses) != 1 or "focal_mm" in draft.values:
+        return
+    if "?" in draft.text or lenses[0].widest_at_shortest is not None:
+        return  # "f/4 at the long end" tells what the lens can do
+    end_mm = lenses[0].longest_mm if match["long"] else lenses[0].shortest_mm
+    draft.note("focal_mm", end_mm)
+    for quantity in draft.free(""):
+        if quantity.value == end_mm:
+            draft.claim(quantity)
+
+
 def read_focal_lengths(draft: Draft) -> None:
     """Focal lengths as set: in millimetres, or bare behind "at" where a zoom covers them."""
     for quantity in draft.free("mm"):
@@ -157,6 +177,7 @@ def read_focal_lengths(draft: Draft) -> None:
             draft.refuse(quantity)
         else:
             draft.put("focal_mm", quantity.value, quantity)
+    _read_zoom_end(draft)
     for quantity in draft.free(""):
         before = draft.before(quantity)
         covered = any(

@@ -5,8 +5,9 @@ from __future__ import annotations
 from typing import Final
 
 from bot.dialogue.reading.draft import Draft
-from bot.dialogue.reading.inventory import NOT_HERE, TRIPOD, is_denied
+from bot.dialogue.reading.inventory import GONE, NOT_HERE, TRIPOD, is_asked_about, is_denied
 from bot.dialogue.reading.phrases import any_of
+from bot.dialogue.reading.yes_no import answers
 
 _SAID: Final = any_of(TRIPOD)
 _ELSEWHERE: Final = any_of(
@@ -18,8 +19,20 @@ _STANDS_ON_IT: Final = any_of(
     rf"on (?:a|the|my) (?:\w+ )?{TRIPOD}",
     rf"{TRIPOD} (?:is |now )?(?:up|set up|out(?=$|[,.;])|at|level|stands)",
 )
+#: Owned no more, or not to be used: unlike one that waits in the car.
+_LOST: Final = any_of(
+    rf"{TRIPOD}\b[^,;.]{{0,20}}\b{GONE}",
+    rf"(?<!not )(?<!n't ){GONE}\b[^,;.]{{0,12}}\b{TRIPOD}",
+)
 _TODAY: Final = any_of("today|here|with me|this time|now")
-_HAND_HELD: Final = any_of("hand[ -]?held", "handholding", "by hand", "from the hand")
+_HAND_HELD: Final = any_of(
+    "hand[ -]?held",
+    "handholding",
+    "by hand",
+    "from the hand",
+    r"(?:hold\w*|held) (?:it|the camera|my camera|this) (?:\w+ )?in (?:my|the|both) hands?",
+    r"(?:i'm|im|just|am) holding (?:it|the camera|my camera)",
+)
 
 
 def read_support(draft: Draft) -> None:
@@ -28,19 +41,32 @@ def read_support(draft: Draft) -> None:
     "No tripod" is a fact of the kit; "in the car", "forgot", "today" are facts of this walk.
     """
     text = draft.text
-    if _ELSEWHERE.search(text):
+    if _SAID.search(text):
+        _read_tripod(draft)
+    else:
+        answer = answers(draft, "has_tripod")
+        if answer is not None:
+            draft.note("has_tripod", value=answer)
+    if _HAND_HELD.search(text):
+        draft.note("hand_held", value=True)
+
+
+def _read_tripod(draft: Draft) -> None:
+    """A tripod that is named: gone, elsewhere, missing, or here and stood on."""
+    text = draft.text
+    if _LOST.search(text):
+        draft.note("has_tripod", value=False)
+    elif _ELSEWHERE.search(text):
         draft.note("has_tripod", value=True)
         draft.note("hand_held", value=True)
     elif is_denied(text, TRIPOD):
         draft.note("has_tripod", value=False)
         if _TODAY.search(text):
             draft.note("hand_held", value=True)
-    elif _SAID.search(text):
+    elif not is_asked_about(text, TRIPOD):
         draft.note("has_tripod", value=True)
         if _STANDS_ON_IT.search(text):
             draft.note("hand_held", value=False)
-    if _HAND_HELD.search(text):
-        draft.note("hand_held", value=True)
 
 
 _DIAL: Final = r"(?:clicks?|dials?|increments?|wheels?)"

@@ -53,7 +53,8 @@ _COMPLAINTS: Final = (
     (
         Symptom.NO_TEXTURE,
         any_of(
-            "mush|soup|soupy|candy ?floss|milk|porridge|fog|gruel|yoghurt|whipped cream|custard",
+            "mush|soup|soupy|candy ?floss|milk|porridge|(?<!y like )fog|gruel|yoghurt|custard",
+            "whipped cream",
             r"(?:shaving|bath) foam|marshmallow|(?:like|into|to|just) (?:steam|smoke|cream)",
             r"(?:it|it's|its|looks?|all|everything|water|just|so) (?:\w+ )?mushy",
             r"shutter_s (?:is |was |it's )?(?:\w+ ){0,2}too long",
@@ -179,8 +180,10 @@ _COMPLAINTS: Final = (
     (
         Symptom.TOO_SMALL,
         any_of(
-            r"(?:looks?|is|fall|falls|waterfall|so|too|it's|comes out|way) (?:\w+ )?(?:tiny|small)"
-            r"(?! (?:stream|creek|steps?|fall|bit|cascade|waterfall|aperture|f))",
+            r"(?:looks?|is|fall|falls|waterfall|so|too|it's|comes out|way) "
+            r"(?:(?!an?\b)\w+ )?(?:tiny|small)"
+            r"(?! (?:stream|creek|brook|steps?|fall|bit|cascade|waterfall|aperture|f))",
+            r"is an? (?:tiny|small|little) (?:thing|dot|speck|strip|line|thread)",
             r"tiny (?:water)?fall in|dwarf(?:ed)?",
             r"lost in the (?:frame|picture|scene)|(?:water)?falls? (?:\w+ )?(?:got|gets|is) lost",
         ),

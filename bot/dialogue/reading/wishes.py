@@ -99,7 +99,7 @@ def read_mode(draft: Draft) -> None:
 
 _TRY: Final = (
     r"(?:go|went|use|used|take|took|set|try|tried|open|opened|stop|stopped|drop|dropped|push|pushed"
-    r"|raise|raised|put|add|added|turn|lower|lowered|remove|switch|change|changed|zoom|step|stepped|move|moved|stand|stood)"
+    r"|raise|raised|put|add|added|turn|lower|lowered|remove|switch|change|changed|zoom|step|stepped|move|moved|stand|stood|shoot|shot)"
 )
 _WHAT_IF: Final = re.compile(
     r"\bwhat if\b|\bwhat (?:about|happens|would)\b|\bhow about\b|\bsuppose\b|\bwould\b.*\?"

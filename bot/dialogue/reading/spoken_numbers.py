@@ -1,0 +1,119 @@
+"""Numbers in words turned into digits, as dictation writes them: `two hundred and fifty`."""
+
+from __future__ import annotations
+
+import re
+from typing import Final
+
+_ONES: Final = ("one", "two", "three", "four", "five", "six", "seven", "eight", "nine")
+_TEENS: Final = (
+    *("ten", "eleven", "twelve", "thirteen", "fourteen"),
+    *("fifteen", "sixteen", "seventeen", "eighteen", "nineteen"),
+)
+_TENS: Final = ("twenty", "thirty", "forty", "fifty", "sixty", "seventy", "eighty", "ninety")
+_SIMPLE: Final = {word: number for number, word in enumerate(("zero", *_ONES, *_TEENS))} | {
+    ten: 20 + 10 * index for index, ten in enumerate(_TENS)
+}
+_ONE: Final = "|".join(_ONES)
+_TEEN: Final = "|".join(_TEENS)
+_TEN: Final = "|".join(_TENS)
+_BELOW_HUNDRED: Final = rf"(?:(?:{_TEN})(?:[ -](?:{_ONE})\b)?|{_TEEN}|{_ONE})"
+_HUNDREDS: Final = (
+    rf"(?:(?:(?:a|{_ONE}|{_TEEN}|{_TEN})[ -])?hundred(?:(?: and)? {_BELOW_HUNDRED}\b(?! \w*th\b))?"
+    rf"|(?:(?:a|{_ONE}|{_TEEN})[ -])thousand)"
+)
+#: Any number in words, the longest first; "a hundred and one times" is one too.
+WORD_NUMBER: Final = rf"(?:{_HUNDREDS}|{_BELOW_HUNDRED}|zero)"
+#: From here on a number word is hardly ever a mere word; "one of us" and "two" stay.
+_SURE: Final = rf"(?:{_HUNDREDS}|(?:{_TEN})(?:[ -](?:{_ONE})\b)?|{'|'.join(_TEENS[1:])})"
+#: What makes a small number word a measure; "two of us" stays words.
+_MEASURE: Final = (
+    r"(?:stops?|clicks?|sec|secs|seconds?|min|mins|minutes?|m|met(?:er|re)s?|cm|centimet(?:er|re)s?"
+    r"|foot|feets?|ft|inch(?:es)?|yards?|km|kilomet(?:er|re)s?|miles?|megapixels?|under|over"
+    r"|high|tall|wide|across|and a half|point)"
+)
+#: "minus one" is a number, "plus one of my friends" is not.
+_SIGNED_END: Final = r"(?=$|[,;.!]| stops?| on\b| ev\b)"
+_WORD: Final = WORD_NUMBER
+_COUNT: Final = re.compile(
+    rf"\b(?:{_WORD})\b(?=[ -]{_MEASURE}\b|[ -](?:\d/\d|halfpart|thirdpart))"
+    rf"|(?:(?<=\bf )|(?<=\biso )|(?<=\baperture )|(?<=\bdiaphragm )|(?<=\bpoint ))(?:{_WORD})\b"
+    rf"|(?:(?<=\bfoot )|(?<=\bfeet ))(?:{_ONE}|ten|eleven)\b(?! (?:people|of))"
+    rf"|(?:(?<=\bon )|(?<=\bat ))zero\b|^(?:{_WORD})$"
+    rf"|(?:(?<=\bminus )|(?<=\bplus ))(?:{_WORD})\b{_SIGNED_END}"
+    rf"|^(?:{_WORD})(?=,? 1/\d)|\b{_SURE}\b(?!-)"
+)
+#: Marks of exposure times that are said as "one over eight" (ISO 516 series, from memory).
+_OVER_MARKS: Final = (
+    "2|3|4|5|6|8|10|13|15|20|25|30|40|50|60|80|100|125|160|200|250|320|400|500|640|800|1000"
+)
+_ONE_OVER: Final = re.compile(
+    rf"\b(?:one|1|a) over ({_WORD}|\d+)\b(?! (?:stops?|ev|people|the|exposed))"
+)
+#: Denominators as ordinals: "one sixtieth", "a two hundred and fiftieth".
+_ORDINALS: Final = {
+    "fifteenth": 15, "twentieth": 20, "thirtieth": 30, "fortieth": 40, "fiftieth": 50,
+    "sixtieth": 60, "eightieth": 80, "hundredth": 100, "twenty-fifth": 25, "twenty fifth": 25,
+    "hundred and twenty-fifth": 125, "hundred and twenty fifth": 125, "hundred twenty fifth": 125,
+    "two hundredth": 200, "two hundred and fiftieth": 250, "two hundred fiftieth": 250,
+    "five hundredth": 500, "thousandth": 1000,
+}  # fmt: skip
+_ORDINAL: Final = re.compile(
+    rf"\b(?:an?|one|1)[ -](?:1 )?({'|'.join(sorted(_ORDINALS, key=len, reverse=True))})\b"
+    r"(?! (?:time|day|year|birthday|frame|of (?!an? s)))"
+)
+#: "One meter twenty" is 1.20 m.
+_METRE_REST: Final = re.compile(
+    r"\b(\d) ?(?:m|met(?:er|re)s?) ([1-9]\d)\b"
+    r"(?=\s*(?:$|[,;!?]|\.(?!\d)|(?:and|or|from|away|off|tall|high|wide|deep|above|to|in front)\b))"
+)
+#: "Sixteen thirty five at twenty", "twenty-four seventy lens": the two ends of a zoom.
+_DICTATED_ZOOM: Final = re.compile(
+    r"(?<![\w./,-])([1-9]\d) ([1-9]\d{1,2})(?= (?:at \d|mm|millimet|lens|zoom))"
+)
+
+
+def _value(words: str) -> int:
+    """The value of a number in words."""
+    total = 0
+    for word in re.split(r"[ -]", words):
+        if word in {"hundred", "thousand"}:
+            total = max(total, 1) * (100 if word == "hundred" else 1000)
+        elif word not in {"a", "and"}:
+            total += _SIMPLE[word]
+    return total
+
+
+def _count(match: re.Match[str]) -> str:
+    return str(_value(match.group()))
+
+
+def _over(match: re.Match[str]) -> str:
+    below = match.group(1)
+    number = below if below.isdigit() else str(_value(below))
+    return f"1/{number}" if number in _OVER_MARKS.split("|") else match.group()
+
+
+def dictated_times(text: str) -> str:
+    """`One over eight` and `a sixtieth` as fractions.
+
+    Args:
+        text: a message in lower case.
+    """
+    text = _ONE_OVER.sub(_over, text)
+    return _ORDINAL.sub(lambda match: f"1/{_ORDINALS[match.group(1)]}", text)
+
+
+def in_digits(text: str) -> str:
+    """The message with its numbers in digits where they are meant as numbers.
+
+    Args:
+        text: a message in lower case, its fractions already in digits.
+    """
+    text = _METRE_REST.sub(r"\1.\2 m", _COUNT.sub(_count, text))
+    return _DICTATED_ZOOM.sub(_zoom, text)
+
+
+def _zoom(match: re.Match[str]) -> str:
+    short, long = int(match.group(1)), int(match.group(2))
+    return f"{short}-{long}" if long > short else match.group()
