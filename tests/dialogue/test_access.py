@@ -19,6 +19,7 @@ from tests.dialogue.player import Player
         ("I am a bit hard of hearing, full frame, 24-105", {Need.HEARING}),
         ("my hearing is bad near falls", {Need.HEARING}),
         ("I can’t hear well", {Need.HEARING}),
+        ("Please write only, I hear very little.", {Need.HEARING}),
         ("colourblind here", {Need.COLOUR}),
         ("red-green color blind", {Need.COLOUR}),
         ("I can't tell red from green", {Need.COLOUR}),

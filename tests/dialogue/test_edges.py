@@ -20,6 +20,9 @@ from tests.dialogue.player import Player
         ("corners are all clean", {"sides": "clean"}),
         ("a branch sticking in from the left", {"sides": "twig"}),
         ("a branch in the left corner I'll move over a bit okay it's gone", {"sides": "clean"}),
+        ("top is covered with trees, a twig on the right that i cut off by zooming a bit",
+         {"top": "covered", "sides": "clean"}),
+        ("bright pebble in the left corner which I moved away from", {"sides": "clean"}),
         ("something white on the right side", {"sides": "bright"}),
     ],
 )  # fmt: skip

@@ -21,6 +21,7 @@ _TOLD: Final = {
         r"hard of hearing|hearing aids?|deaf$|(?:i'?m|i am|am|being) (?:\w+ ){0,2}deaf",
         rf"my hearing ?{_WEAK}",
         rf"i {_CANT} hear (?:well|much|very well|anything much)",
+        r"i hear (?:very )?(?:little|badly|poorly)",
     ),
     Need.SIGHT: any_of(
         r"screen[ -]?reader|(?:low|poor|bad|weak|impaired) (?:vision|eyesight|sight)",

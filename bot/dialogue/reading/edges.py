@@ -20,7 +20,8 @@ _CLEAN: Final = r"(?:clean|clear|tidy|free|empty|fine|good|ok|okay)"
 
 _GONE: Final = any_of(
     r"(?:it|that|they)(?:'s| is| are|'re) (?:gone|out|away)(?: now)?",
-    r"(?:moved|cropped|zoomed|tilted|stepped)(?: \w+){0,4} (?:out|away|off|gone)",
+    r"(?:moved|cropped|zoomed|tilted|stepped|cut)(?: \w+){0,4} (?:out|away|off|gone)",
+    r"(?:cropped|zoomed|cut) (?:it|that|them)|by (?:zooming|moving|cropping|tilting)",
 )
 _TOLD: Final = {
     "top": {
