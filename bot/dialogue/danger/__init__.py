@@ -9,6 +9,7 @@ from bot.dialogue.danger.cues import CUES
 from bot.dialogue.danger.guards import Guards
 from bot.dialogue.danger.injuries import INJURIES
 from bot.dialogue.danger.kinds import LEVELS, Danger, DangerKind, Level, gravest
+from bot.dialogue.danger.meaning import kind_meant, taken_back
 from bot.dialogue.danger.people import PEOPLE
 from bot.dialogue.danger.places import PLACES
 from bot.dialogue.danger.replies import all_safe, anyone_out_there
@@ -42,17 +43,26 @@ def read_danger(text: str) -> Danger | None:
 
     Args:
         text: any text as typed or dictated; case, punctuation and small slips of the thumb do
-            not matter. What is denied, long past or only supposed is no danger.
+            not matter. What is denied, long past or only supposed is no danger. English, German
+            and Spanish are heard, whatever language the person has set.
 
     Returns:
         The kind and its level, None where there is none.
     """
+    kind = _kind_worded(text)
+    if kind is None or taken_back(text):
+        kind = kind_meant(text)
+    return None if kind is None else Danger(kind, LEVELS[kind])
+
+
+def _kind_worded(text: str) -> DangerKind | None:
+    """The gravest danger that an English wording tells of."""
     said = sentences(text)
     message = " . ".join(said)
     guarded = [Guards(sentence, message) for sentence in said]
     for rules in _RULES:
         if rules.may_hold(message) and any(_holds(rules, guards) for guards in guarded):
-            return Danger(rules.kind, LEVELS[rules.kind])
+            return rules.kind
     return None
 
 

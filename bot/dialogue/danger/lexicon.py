@@ -1,0 +1,99 @@
+"""Words of one language as cues: a small notation for wordings, found in a text in one pass."""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Callable, Mapping
+from typing import Final
+
+from bot.dialogue.danger.constellations import CUES
+
+#: A gap in a wording: up to four words within a sentence (own rule).
+_GAP: Final = r"(?: [^ .]+){0,4}?"
+#: Wordings are looked up by so many first letters.
+_KEY: Final = 2
+_WORD: Final = re.compile(r"[^ ]+")
+
+
+class Lexicon:
+    """The cues of one language.
+
+    Args:
+        common: short words by which the language shows, parted by blanks; none that another of
+            the languages has too.
+        wordings: for each cue its wordings, parted by commas. `*` stands for any ending, `~` for
+            up to four words, `(a|b)` for one of several, `(a|b)?` for one of them or none.
+        spelling: brings a message into the spelling of the wordings, sentences parted by " . ".
+
+    Raises:
+        ValueError: a cue that no constellation knows.
+    """
+
+    def __init__(
+        self, common: str, wordings: Mapping[str, str], spelling: Callable[[str], str]
+    ) -> None:
+        unknown = wordings.keys() - CUES
+        if unknown:
+            raise ValueError(f"cues that no constellation knows: {sorted(unknown)}")
+        self.spelling = spelling
+        self._common = frozenset(common.split())
+        self._index: dict[str, list[tuple[str, re.Pattern[str]]]] = {}
+        for cue, listed in wordings.items():
+            for wording in _split(" ".join(listed.split()), ","):
+                self._add(cue, _split(wording, " "))
+
+    def _add(self, cue: str, words: list[str]) -> None:
+        first, *others = words
+        following = "".join(map(_following, others))
+        for beginning in _alternatives(first):
+            compiled = re.compile(f"{_sequence(beginning)}{following}(?![^ ])")
+            self._index.setdefault(beginning.split()[0][:_KEY], []).append((cue, compiled))
+
+    def likeness(self, said: str) -> int:
+        """How many common words of the language a message in its spelling has."""
+        return sum(word in self._common for word in said.split())
+
+    def cues(self, said: str) -> frozenset[str]:
+        """The cues in a piece of a message in the language's spelling."""
+        found: set[str] = set()
+        said += " ."
+        for word in _WORD.finditer(said):
+            for cue, pattern in self._index.get(word.group()[:_KEY], ()):
+                if cue not in found and pattern.match(said, word.start()):
+                    found.add(cue)
+        return frozenset(found)
+
+
+def _split(text: str, mark: str) -> list[str]:
+    """Parts of a text between marks that stand outside all parentheses, stripped."""
+    parts, depth = [""], 0
+    for letter in text:
+        depth += (letter == "(") - (letter == ")")
+        if letter == mark and depth == 0:
+            parts.append("")
+        else:
+            parts[-1] += letter
+    return [part.strip() for part in parts if part.strip()]
+
+
+def _alternatives(word: str) -> list[str]:
+    """The wordings of a group, or the word itself."""
+    return _split(word[1:-1], "|") if word[0] == "(" else [word]
+
+
+def _sequence(wording: str) -> str:
+    """A wording as a regular expression, without a blank before it."""
+    first, *others = _split(wording, " ")
+    options = _alternatives(first)
+    plain = first.replace(".", r"\.").replace("*", "[^ ]*")
+    start = plain if first[0] != "(" else f"(?:{'|'.join(map(_sequence, options))})"
+    return start + "".join(map(_following, others))
+
+
+def _following(word: str) -> str:
+    """A later word of a wording, with the blank before it."""
+    if word == "~":
+        return _GAP
+    often = word[-1] if word.endswith((")?", ")*")) else ""
+    options = "|".join(map(_sequence, _alternatives(word.removesuffix(often))))
+    return f"(?: (?:{options})){often}"
