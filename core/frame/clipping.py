@@ -75,7 +75,7 @@ def coverage_of(
     colour = _shrunk_by_strips(pixels, halvings)
     copy = Coverage(colour, np.zeros(colour.shape[:2], np.uint8), np.zeros_like(colour))
     clipped, by_channel = 0, np.zeros(3, np.int64)
-    for (rows, columns), mask in _masks(brightest, ends):
+    for (rows, columns), mask in _masks(pixels, brightest, ends):
         channels = ends.by_channel(pixels[rows, columns], mask)
         clipped += cv2.countNonZero(mask)
         by_channel += np.array(cv2.sumElems(channels)[:3]).astype(np.int64) // _WHITE
@@ -114,7 +114,7 @@ def _halved(strip: NDArray[np.uint8], into: NDArray[np.uint8]) -> NDArray[np.uin
 
 
 def _masks(
-    brightest: NDArray[np.uint8], ends: Ends
+    pixels: NDArray[np.uint8], brightest: NDArray[np.uint8], ends: Ends
 ) -> Iterator[tuple[tuple[slice, slice], NDArray[np.uint8]]]:
     """Where something is clipped: rows and columns, and the mask of the clipped pixels there.
 
@@ -127,7 +127,9 @@ def _masks(
         for left in range(0, width, _TILE_COLUMNS):
             columns, wide, inner_columns = _with_margin(left, _TILE_COLUMNS, width)
             if at_end[wide].any():
-                mask = ends.mask(brightest[high, wide])[inner_rows, inner_columns]
+                mask = ends.mask(pixels[high, wide], brightest[high, wide])[
+                    inner_rows, inner_columns
+                ]
                 yield (rows, columns), np.ascontiguousarray(mask)
 
 

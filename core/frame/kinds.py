@@ -52,8 +52,13 @@ _LETTERS: Final = "ABCDEFGH"
 #: A channel is named when it is clipped in this part of the area, as the report promises.
 _CHANNEL_PART: Final = 0.5
 
-#: Part of the points' weight that has to be sure sparkle for all of them to be called so.
+#: Part of the points' weight that has to be sure sparkle for all of them to be called so. Beside
+#: white water points in the dark are its drops and glints; elsewhere part of them has to be in
+#: company, however few they are. Own rules, after pictures of the recipe's kind that are neither
+#: trained on nor the figures'.
 _SURE_PART: Final = 0.75
+_SURE_PART_AT_WATER: Final = 0.55
+_COMPANY_PART: Final = 0.3
 #: How often points that are called sparkle are (the measurement above).
 _SPARKLE_RATE: Final = 0.94
 #: How sure nothing is called: as good as a guess.
@@ -133,7 +138,9 @@ def name_areas(coverage: Coverage) -> tuple[ClippedArea, ...]:
         At most eight, the largest first. `widest` of sparkle is that of its widest point.
     """
     divided = divide(coverage)
-    areas = _bodies(divided) + _scattered(divided)
+    areas = _bodies(divided)
+    at_water = any(area.kind is AreaKind.WHITE_WATER for area in areas)
+    areas += _scattered(divided, at_water=at_water)
     areas.sort(key=lambda area: area.share, reverse=True)
     return tuple(
         replace(area, letter=letter) for letter, area in zip(_LETTERS, areas, strict=False)
@@ -189,7 +196,7 @@ def may_be(area: ClippedArea, said: Said) -> bool:
     return bottom <= (_BROAD_SKY_BOTTOM if area.box.width >= _BROAD_SKY else _SKY_BOTTOM)
 
 
-def _scattered(divided: Divided) -> list[ClippedArea]:
+def _scattered(divided: Divided, *, at_water: bool) -> list[ClippedArea]:
     """All points as one area: sparkle, unless much of their weight is not for sure."""
     dots, bodies, chosen = divided.dots, divided.bodies, divided.in_the_dark
     narrow = ~divided.wide
@@ -203,10 +210,7 @@ def _scattered(divided: Divided) -> list[ClippedArea]:
     at = inside[of_points]
     weights = coverage.clipped.ravel()[at].astype(np.int64)
     total = float(weights.sum() + bodies.clipped[narrow].sum())
-    few = total < TOLERABLE_SHARE * 255 * coverage.clipped.size
-    low = dots.middles[:, 1] > _LEAVES_BOTTOM * coverage.clipped.shape[0]
-    glints = low if few else divided.sparkle  # a few are in no company
-    sure = float(weights[glints[owners[of_points]]].sum())
+    sparkle = _is_sparkle(divided, weights, owners[of_points], total, at_water=at_water)
     left_top = boxes[:, :2].min(axis=0)
     right_bottom = (boxes[:, :2] + boxes[:, 2:]).max(axis=0)
     by_channel = coverage.channels.reshape(-1, 3)[at].sum(axis=0, dtype=np.int64)
@@ -214,9 +218,37 @@ def _scattered(divided: Divided) -> list[ClippedArea]:
     box = np.concatenate([left_top, right_bottom - left_top]).astype(np.int32)
     area = _area(coverage, box, total, channels)
     widest = float(boxes[:, 2:].max()) / max(coverage.clipped.shape)
-    if sure < _SURE_PART * total:
+    if not sparkle:
         return [replace(area, widest=widest)]
     return [replace(area, widest=widest, kind=AreaKind.SPARKLE, confidence=_SPARKLE_RATE)]
+
+
+def _is_sparkle(
+    divided: Divided,
+    weights: NDArray[np.int64],
+    owners: NDArray[np.int32],
+    total: float,
+    *,
+    at_water: bool,
+) -> bool:
+    """Whether points are sparkle as a whole.
+
+    Args:
+        divided: the frame.
+        weights: what is clipped in each pixel of the points in the dark, shape (n,).
+        owners: the point of each of these pixels, shape (n,).
+        total: what is clipped in all that is narrow.
+        at_water: something in the frame is called white water.
+    """
+    height = divided.coverage.clipped.shape[0]
+    low = divided.dots.middles[:, 1] > _LEAVES_BOTTOM * height
+    part_low = float(weights[low[owners]].sum()) / total
+    if at_water:
+        return part_low >= _SURE_PART_AT_WATER
+    in_company = float(weights[divided.sparkle[owners]].sum()) / total
+    few = total < TOLERABLE_SHARE * 255 * divided.coverage.clipped.size
+    sure = part_low if few else in_company
+    return sure >= _SURE_PART and in_company >= _COMPANY_PART
 
 
 def _area(

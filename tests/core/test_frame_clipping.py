@@ -30,6 +30,11 @@ def painted(*boxes: tuple[int, int, int, int], colour: tuple[int, int, int] = WH
     return pixels
 
 
+def grey(codes: NDArray[np.uint8]) -> Pixels:
+    """A grey picture of the codes."""
+    return np.repeat(codes[..., np.newaxis], 3, axis=2)
+
+
 def counts_of(pixels: Pixels) -> NDArray[np.int64]:
     return code_counts(brightest_channel(pixels))
 
@@ -111,13 +116,43 @@ def test_near_the_end_counts_among_the_end() -> None:
     codes[14, 10 - 1] = 250  # beside it: ten are
     codes[30, 40] = 250  # alone
     codes[30, 50] = 255
-    mask = Ends(255, 240).mask(codes) > 0
+    mask = Ends(255, 240).mask(grey(codes), codes) > 0
     assert mask[14, 14]
     assert mask[14, 19]
     assert not mask[14, 9]
     assert not mask[30, 40]
     assert mask[30, 50]
     assert mask.sum() == 100 + 1
+
+
+@pytest.mark.parametrize(("at_end", "counts"), [(6, False), (7, True)])
+def test_grain_of_a_bright_surface_is_not_clipped(at_end: int, counts: bool) -> None:
+    """A few codes at the end among many near it count only when there are enough of them."""
+    codes = np.full((20, 20), 245, np.uint8)
+    codes[8:13, 8:13].flat[[12, 0, 2, 4, 20, 22, 24][:at_end]] = 255
+    assert bool(Ends(255, 240).mask(grey(codes), codes)[10, 10]) is counts
+
+
+@pytest.mark.parametrize(
+    ("other", "code", "at_end", "counts"),
+    [
+        (100, 231, 23, True),
+        (100, 231, 22, False),  # too few at the end
+        (100, 229, 23, False),  # too far from the end
+        (174, 231, 23, True),
+        (175, 231, 23, False),  # too pale
+    ],
+)
+def test_strong_colour_is_clipped_from_further_below(
+    other: int, code: int, at_end: int, counts: bool
+) -> None:
+    """Where one channel is far above another, lower codes among fewer of the end count."""
+    pixels = np.full((30, 30, 3), other, np.uint8)
+    pixels[..., 0] = 200
+    square = pixels[10:19, 10:19, 0]
+    square.flat[:at_end] = 255
+    pixels[14, 14, 0] = code
+    assert bool(Ends(255, 240).mask(pixels, pixels.max(axis=2))[14, 14]) is counts
 
 
 def test_share_at_each_level_is_the_histograms() -> None:
@@ -162,7 +197,7 @@ def test_tiles_make_no_difference(
     with pytest.MonkeyPatch.context() as patch:
         patch.setattr(clipping, "_WORKING_SIDE_PX", max(height, width) / 2**halvings)
         copy, clipped, by_channel = coverage_of(pixels, brightest_channel(pixels), ends)
-    mask = ends.mask(pixels.max(axis=2))
+    mask = ends.mask(pixels, pixels.max(axis=2))
     channels = ends.by_channel(pixels, mask)
     assert clipped == np.count_nonzero(mask)
     assert by_channel.tolist() == np.count_nonzero(channels, axis=(0, 1)).tolist()
@@ -175,7 +210,7 @@ def test_few_of_the_end_leave_their_neighbours(at_end: int) -> None:
     """What is near the end counts only where as many as asked are at the end."""
     codes = np.full((9, 9), 250, np.uint8)
     codes[2:7, 2:7].flat[:at_end] = 255
-    mask = Ends(255, 240).mask(codes) > 0
+    mask = Ends(255, 240).mask(grey(codes), codes) > 0
     assert mask[4, 4] == (at_end == 11)
 
 

@@ -123,7 +123,7 @@ def clipped_mask(pixels: Pixels, quality: int | None) -> NDArray[np.bool_]:
     """The pixels that the check counts as clipped, shape (h, w)."""
     brightest = brightest_channel(pixels)
     ends = clipping_ends(code_counts(brightest), resized=False, jpeg_quality=quality)
-    return ends.mask(brightest) > 0
+    return ends.mask(pixels, brightest) > 0
 
 
 @dataclass(frozen=True)
