@@ -2,13 +2,20 @@
 
 from __future__ import annotations
 
+import re
+
 import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
 from bot.dialogue.facts import Blink, Symptom
-from bot.dialogue.reading import read
+from bot.dialogue.reading import number_answer, read
+from bot.dialogue.reading.access import needs_of
+from bot.dialogue.reading.command_words import command_of
 from bot.dialogue.reading.foreign import GLOSSED, glossed
+from bot.dialogue.reading.frame_words import wished
+from bot.dialogue.texts import TEXTS, speaking
+from bot.dialogue.texts.english import IN_ENGLISH
 from bot.dialogue.texts.languages import ENGLISH, LANGUAGES
 
 #: A message, and some of the facts that it tells.
@@ -38,6 +45,36 @@ def test_facts_are_read(language: str, text: str, facts: dict[str, object]) -> N
     """The trade's words carry their numbers in both languages."""
     known = read(glossed(text, language)).known()
     assert {name: known.get(name) for name in facts} == facts
+
+
+def _typed(language: str) -> list[tuple[str, str]]:
+    """What translated texts tell people to type, each with the key of its text."""
+    found = []
+    for key in TEXTS:
+        with speaking(language):
+            text = TEXTS[key]
+        if text != IN_ENGLISH[key]:
+            found += [(span, key) for span in re.findall(r"`([^`{}]+)`", text)]
+    return found
+
+
+def _is_read(said: str, language: str) -> bool:
+    """Whether words to type mean something: a command, a wish, an option, facts or a need."""
+    english = glossed(said, language)
+    slots = frozenset({"section_height_m"})
+    return (
+        command_of(said) is not None
+        or wished(english) is not None
+        or number_answer(said) is not None
+        or needs_of(english) is not None
+        or bool(read(english, expecting=slots).known())
+    )
+
+
+@pytest.mark.parametrize("language", sorted(GLOSSED))
+def test_what_people_are_told_to_type_is_read(language: str) -> None:
+    """Each span between backticks in a translation is understood in that language."""
+    assert [one for one in _typed(language) if not _is_read(one[0], language)] == []
 
 
 def test_every_language_that_is_spoken_is_read() -> None:
