@@ -91,10 +91,19 @@ _ALSO_PATCHES: Final = re.compile(
 )
 
 
+#: "Nothing blinks but the sky".
+_NOTHING_BUT: Final = re.compile(
+    rf"\b(?:nothing|no)\b(?= ?[^,;.]{{0,20}}{_BLINK})[^,;.]{{0,30}}?\b"
+    r"(?:but|except|apart from|besides|other than) (?=(?:for |the |a |some )*(?:\w+ )?"
+    rf"(?:sky|{_DOT}))"
+)
+
+
 def read_blink(draft: Draft) -> None:
     """What the camera's warning shows; a warning without a size is taken as patches."""
     bare = _bare(draft)
-    text = "; ".join(part for part in _PARTS.split(draft.text) if not _HISTOGRAM.search(part))
+    said = _NOTHING_BUT.sub("only blinks ", draft.text)
+    text = "; ".join(part for part in _PARTS.split(said) if not _HISTOGRAM.search(part))
     if bare:
         draft.note("blink", bare)
     elif _BLINKS.search(text):

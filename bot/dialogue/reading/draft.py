@@ -38,10 +38,15 @@ _BORDER: Final = re.compile(r"[,;!?()]|\.(?=\s|$)|\b(?:and|but|then|while)\b|\s-
 _CORRECTION: Final = re.compile(
     r"\b(?:no|nope|sorry|oops|i mean|meant|actually|rather|correction|make that|wait|now|today"
     r"|(?:scratch|strike|forget) (?:that|it)|typo|should be|kidding|joking|hang on|hold on"
-    r"|looking again|second look|looked again|misread|wrong)\b|>"
+    r"|looking again|second look|looked again|misread|wrong|(?:went|gone|changed|switched|moved|dropped) to|ended up(?: at| on)?)\b|>"
 )
 _WITHDRAWN: Final = re.compile(r"\b(?:not|instead of|rather than|isn't|never)(?: at)? ?$")
 _LEFT_BEHIND: Final = re.compile(r"\b(?:from|was|was at|had) ?$")
+#: "Goes from f/2.8 to f/22" is what a lens can do.
+_SPANS: Final = re.compile(
+    r"\b(?:goes|ranges?|range|opens|works|anything|everything)(?: all the way)? from ?$"
+)
+_TO: Final = re.compile(r"\bto ?$")
 _ARRIVES: Final = re.compile(r"^ ?(?:(?:down |up |back )?to|-?>|,? ?now)\b|^ ?-?> ?")
 
 
@@ -163,8 +168,28 @@ class Draft:
             choice = after.strip() == "or" or (
                 after.strip() == "and" and before.endswith("between ")
             )
-            if choice and later and quantity.unit in {"", later.unit}:
+            earlier = self.neighbour(quantity, -1)
+            if _SPANS.search(before) and _ARRIVES.search(after) and later:
+                self.claim(quantity)
+                self.claim(later)
+            elif choice and later and quantity.unit in {"", later.unit}:
                 self.refuse(quantity)
                 self.refuse(later)
-            elif _WITHDRAWN.search(before) or moved or after.strip() in {">", "->"}:
+            elif (
+                _WITHDRAWN.search(before)
+                or moved
+                or self._is_left(quantity, earlier)
+                or after.strip() in {">", "->"}
+            ):
                 self.claim(quantity)
+
+    def _is_left(self, quantity: Quantity, earlier: Quantity | None) -> bool:
+        """`to f/16 from f/11`: where the person comes from."""
+        return (
+            earlier is not None
+            and self.before(quantity).endswith("from ")
+            and (
+                earlier.unit == "stop"
+                or (earlier.unit == quantity.unit and bool(_TO.search(self.before(earlier))))
+            )
+        )

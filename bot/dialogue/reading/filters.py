@@ -22,12 +22,13 @@ _LACKS: Final = any_of(
 _OFF: Final = any_of(
     rf"{POLARISER}(?:'s)? (?:is |now |comes? )?(?:off|removed|out)",
     rf"(?:no|without) {POLARISER} on",
+    rf"without (?:the|my) {POLARISER}",
     rf"(?:took|take|taken|taking|pulled|removed)\b[^,;.]{{0,12}}\b{POLARISER}",
     rf"{POLARISER}\b[^,;.]{{0,12}}\bin (?:the|my|its) (?:\w+ )?(?:bag|pocket|case|pouch|box|sack)",
     rf"{POLARISER}\b[^.]{{0,25}}\b(?:haven't|not|didn't) (?:put|screw\w*) it on",
 )
 _ON: Final = any_of(
-    rf"{POLARISER}(?:'s)? (?:(?:is|still|now|filter|already|always) )*"
+    rf"{POLARISER}(?:'s)? (?:(?:is|are|both|still|now|filter|already|always) )*"
     r"(?:on(?! wide)|mounted|turned|fitted|attached|in place|at (?:full|max|half))",
     rf"(?:with|using|through|turned|have) (?:the|my) {POLARISER}\b(?! (?:off|in the))",
     rf"(?:put|screwed|mounted|added|using|stacked|stacking)\b[^,;.]{{0,10}}\b{POLARISER}",
@@ -91,7 +92,8 @@ _ND_OFF: Final = any_of(
     r"took (?:the |my )?nd off",
 )
 _ON_BEHIND: Final = re.compile(
-    r"^(?: ?(?:nd|filter|stopper))* ?(?:is |now |still )*"
+    rf"^(?: ?(?:nd|filter|stopper)| (?:and|with|plus) (?:the |my |a )?{POLARISER})*"
+    r" ?(?:is |are |both |now |still )*"
     r"(?:on|mounted|fitted|in front|attached|screwed)\b"
 )
 _OFF_BEHIND: Final = re.compile(r"^(?: ?(?:nd|filter))* ?(?:is |now |comes? )?(?:off|removed)\b")

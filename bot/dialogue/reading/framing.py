@@ -9,7 +9,14 @@ from bot.dialogue.reading.draft import Draft
 from bot.dialogue.reading.phrases import any_of, exactly
 
 _NOT_FORMAT: Final = r"(?! (?:photo\w*|lens|shooter|picture|painter|drop|wall|gain|climb))"
-_PORTRAIT: Final = any_of(rf"portrait{_NOT_FORMAT}", rf"vertical{_NOT_FORMAT}", "upright")
+_PORTRAIT: Final = any_of(
+    rf"portrait{_NOT_FORMAT}",
+    rf"vertical{_NOT_FORMAT}",
+    "upright",
+    r"(?:tipped|turned|flipped|rotated) (?:it|the camera|my camera) (?:sideways|on (?:its|the) (?:side|end)|90)",
+    r"camera (?:is )?(?:on its side|on end)",
+    r"tall (?:format|frame|orientation)",
+)
 _LANDSCAPE: Final = any_of(rf"landscape{_NOT_FORMAT}", r"horizontal(?:ly)?")
 
 
@@ -114,6 +121,8 @@ _CAMERA: Final = any_of("camera|tripod")
 def read_body_heights(draft: Draft) -> None:
     """Heights by parts of the body: `knee high camera`, `ankle deep`."""
     deep, high = _BODY_DEEP.search(draft.text), _BODY_HIGH.search(draft.text)
+    if deep and "water_depth_m" in draft.values:
+        return
     if deep:
         draft.note("water_depth_m", _BODY_HEIGHTS_M[deep.group(1) or deep.group(2)])
     elif high:

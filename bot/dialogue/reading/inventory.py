@@ -18,7 +18,7 @@ ND: Final = r"(?:nd filters?|nds?|neutral[ -]densit\w+(?: filters?)?)"
 #: Left somewhere else, so not at hand now.
 NOT_HERE: Final = (
     r"(?:left|forgot|forgotten|in the (?:car|hut|tent|van|boot|trunk)|at home|back (?:home|at|in)"
-    r"|at the (?:car|hut|hotel)|(?:not|isn't) (?:with me|here)|no longer have|lost|broke\w*)"
+    r"|at the (?:car|hut|hotel|hostel|lodge|campsite|house)|stayed (?:home|behind|in|at)|(?:not|isn't) (?:with me|here)|no longer have|lost|broke\w*)"
 )
 #: Gone to somebody else or to pieces, so not there any more.
 GONE: Final = (
@@ -31,7 +31,8 @@ _THING: Final = rf"(?:{TRIPOD}|{POLARISER}|{ND}|filters?|(?:cable )?releases?|re
 _WITHOUT: Final = (
     r"(?:no|non|neither|nor|without(?: a| an| any| my)?|w/o(?: a| any)?"
     r"|(?:haven't|hasn't) (?:got|brought)(?: a| an| any| my)?"
-    r"|(?:don't|do not|doesn't|didn't|do n't) (?:have|own|carry|bring|use)(?: a| an| any| my| the)?"
+    r"|(?:don't|do not|doesn't|didn't|do n't) (?:have|own|carry|bring|use|take|pack)(?: a| an| any| my| the)?"
+    r"|never (?:have|own|carry|bring|use)(?: a| an| any| my)?"
     r"|not (?:got|have|having|own\w*)(?: a| an| any)?)"
 )
 _KIND: Final = r"(?:(?:real|proper|decent|single|circular|carbon|sturdy|good) )?"

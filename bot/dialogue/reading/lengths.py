@@ -47,15 +47,18 @@ _SOMEBODY: Final = re.compile(
 _TALL: Final = re.compile(r"^ ?(?:tall|high)\b")
 #: "I'm 6'1": feet and inches as people tell their own height [m] (own rule).
 _OWN_HEIGHT_M: Final = (1.3, 2.15)
-_OWN_FORM: Final = re.compile(r"\d ?(?:'|ft|foot|feet) ?\d")
+_OWN_FORM: Final = re.compile(r"\d ?(?:'|ft|foot|feet) ?\d|^1[4-9]\d ?cm|^1[.,][5-9]\d? ?m")
 _PLACED_BEHIND: Final = re.compile(r"^ ?(?:away|from|back|off|to|above|in front)\b")
+#: "1.200 m of climb" may be twelve hundred.
+_DOTTED_THOUSANDS: Final = re.compile(r"\d\.\d{3}(?!\d)")
 _PART_BEFORE: Final = re.compile(
     r"\b(?:each|every|elevation|altitude"
     r"|(?:upper|lower|first|second|third|other|bigger|smaller|top|bottom)"
     r" (?:one|drop|step|tier|part|half))(?: is| of| about)? ?$"
 )
 _PART_BEHIND: Final = re.compile(
-    r"^ ?(?:each(?! way)|apiece|down(?! to the (?:water|pool|river|foot))"
+    r"^ ?(?:(?:further|farther|closer|nearer|lower|higher)(?! than)"
+    r"|each(?! way)|apiece|down(?! to the (?:water|pool|river|foot))"
     r"|(?:further |farther )?(?:down|up)(?:stream| the (?:trail|path|road|river))"
     r"|above sea level|asl|elevation\b(?! gain))\b"
 )
@@ -151,6 +154,9 @@ def _store(draft: Draft, slot: str, quantity: Quantity) -> None:
         unit = "in"
         draft.values.setdefault("units", Units.IMPERIAL)
     if quantity.is_range:
+        draft.refuse(quantity)
+        return
+    if slot == "climb_m" and _DOTTED_THOUSANDS.match(quantity.text):
         draft.refuse(quantity)
         return
     unit = unit or _bare_unit(draft, quantity.value, slot)

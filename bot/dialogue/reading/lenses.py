@@ -45,6 +45,7 @@ _NARROWEST_WIDE_OPEN: Final = 7.1
 _WIDEST_SET: Final = 2.8
 _WIDE_OPEN_MARKS: Final = frozenset({1.2, 1.4, 1.8, 2.8, 3.5, 4.5, 5.6, 6.3})
 _PRIME: Final = re.compile(r"^ ?(?:mm )?(?:f ?/? ?\d\S* )?(?:[a-z]+ )?(?:prime|lens)\b")
+_NAMED_PRIME: Final = re.compile(r"^ (?:prime|macro)\b")
 _PRIME_LISTED: Final = re.compile(r"\b(?:have|own|got|brought|lenses|primes)\b")
 #: Behind these a focal length is set, not owned.
 _SET: Final = re.compile(
@@ -147,6 +148,8 @@ def _is_prime(draft: Draft, quantity: Quantity) -> bool:
 
 def _is_bare_prime(draft: Draft, quantity: Quantity) -> bool:
     """A number without "mm": by its wide aperture, or in a list where lenses were asked."""
+    if _NAMED_PRIME.match(draft.text[quantity.end :]):
+        return True
     listed = _LISTED.search(draft.before(quantity)) is not None
     if not listed or _NO_LENS.search(draft.before(quantity)):
         return False

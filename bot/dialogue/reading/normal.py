@@ -6,6 +6,7 @@ import re
 import unicodedata
 from typing import Final
 
+from bot.dialogue.reading.others import without_others
 from bot.dialogue.reading.slips import mend_slips
 from bot.dialogue.reading.spoken_numbers import dictated_times, in_digits
 
@@ -29,6 +30,9 @@ _SIGNS: Final = str.maketrans(
         "≈": " ",
     }
 )
+#: "12½": from five on a decimal, below it a whole and a fraction, whose thirds stay exact.
+_HALVES: Final = re.compile(r"(?<![\d.,])([5-9]|\d{2,3}) ?([½¼¾])")
+_DECIMALS: Final = {"½": ".5", "¼": ".25", "¾": ".75"}
 _VULGAR_FRACTION: Final = re.compile(r"(?<=\d)(?=[¼-¾⅐-⅞])")
 
 _DENOMINATORS: Final = {
@@ -95,6 +99,26 @@ _FRACTIONS: Final[tuple[_Rule, ...]] = (
     _plain(r"\b(\d{1,3}) (met(?:er|re)s|feet|miles|yards|sec(?:ond)?s) and a half\b", r"\1.5 \2"),
     _plain(r"(?<=\d) (?:full|whole|good) (?=sec|stop|met)", " "),
     _plain(r"\b(?:a|one|1) stop and (?:a|one) (half|third|quarter)\b", r"1 \1part stop"),
+    _plain(r"\b(?:a|one|1) stop and (?:two|2)[ -]thirds?\b", "1 2/3 stop"),
+    _plain(
+        r"\b(two|three|four|[2-4]) stops and (?:a|one) (half|third|quarter)\b", r"\1 \2part stop"
+    ),
+    _plain(r"\b(two|three|four|[2-4]) stops and (?:two|2)[ -]thirds?\b", r"\1 2/3 stop"),
+    _plain(r"(?<=\d)[ -]?ish\b", ""),
+    _plain(r"(\d/\d) of an? (?=mile)", r"\1 "),
+    #: "50/1.8" and "1.8/50" are lenses.
+    _plain(r"(?<![\d/.-])([1-9]\d{1,2}) ?/ ?(1\.[248]|2\.8)(?![\d.])", r"\1 mm f/\2"),
+    _plain(r"(?<![\d/.f])(1\.[248]|2\.8)/([1-9]\d{1,2})(?: ?mm)?(?![\d.])", r"\2 mm f/\1"),
+    _plain(
+        r"\b(iso|aperture) from (?:iso ?)?(\d+(?:\.\d)?) to (?:iso ?)?(?=\d)", r"from \1 \2 to \1 "
+    ),
+    _plain(
+        r"\bfrom (iso|f ?/?) ?(\d+(?:\.\d)?) to (?=\d+(?:\.\d)?(?![\d/]| ?[a-z]))",
+        r"from \1 \2 to \1 ",
+    ),
+    _plain(
+        r"(?<![\w.] )\bpoint (?=(?:\d|one|two|three|four|five|six|seven|eight|nine)\b)", "0 point "
+    ),
     _plain(r"\b(?:a )?couple (?:of )?(?=stops?|met|feet|sec)", "2 "),
     _plain(r"\band (?:a|one) half\b", "halfpart"),
     _plain(r"\band (?:a|one) third\b", "thirdpart"),
@@ -164,7 +188,8 @@ def _part(match: re.Match[str]) -> str:
 
 
 def _signs(text: str) -> str:
-    spaced = _VULGAR_FRACTION.sub(" ", text[:LONGEST_TEXT])
+    halves = _HALVES.sub(lambda match: match[1] + _DECIMALS[match[2]], text[:LONGEST_TEXT])
+    spaced = _VULGAR_FRACTION.sub(" ", halves)
     plain = unicodedata.normalize("NFKC", spaced.translate(_SIGNS)).translate(_SIGNS)
     return _SPACE.sub("; ", plain.strip().lower()).replace("''", '"')
 
@@ -182,6 +207,7 @@ def normalise(text: str) -> str:
         One line; clauses that stood on their own lines are parted by a semicolon.
     """
     plain = _SHORTENED.sub(r"\1n't", " ".join(_signs(text).split()))
+    plain = without_others(plain)
     plain = dictated_times(mend_slips(_SAID_TWICE.sub(r"\1", plain)))
     for pattern, replacement in _FORMATS + _FRACTIONS:
         plain = pattern.sub(replacement, plain)

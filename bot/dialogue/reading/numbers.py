@@ -57,7 +57,7 @@ _UNITS: Final[tuple[tuple[str, str], ...]] = (
     ("ft/s", rf"(?:ft|feet|foot)(?: ?/ ?| per | a ){_SECOND}|fps"),
     ("km/h", r"km ?/ ?h|kmh|kph|km per hour"),
     ("mph", r"mph|miles (?:per|an) hour"),
-    ("mm", r"mm|millimet(?:er|re)s?"),
+    ("mm", r"mm|millimet(?:er|re)s?|mills?|mils?"),
     ("mp", r"mp|mpx|mpix|mega ?pix(?:els?)?"),
     ("min", r"mins?|minutes?"),
     ("h", r"h|hrs?|hours?"),
@@ -90,6 +90,7 @@ _MIXED: Final = (
     r"[1-4] [1-3]/[2-4](?=[ -]*(?:stops?|ev|m|ft|feet|met(?:er|re)s?|mi|miles?|km|h|hours?|min"
     r"|minutes?|days?|under|over|too|less|more|dark\w*|bright\w*)\b)"
     r"|[1-3] [1-3]/[2-4](?= ?(?:s|secs?|seconds?)\b)"
+    r"|\d{1,3} (?:[13]/4|1/2)(?= ?(?:m|met(?:er|re)s?|ft|feet|foot|yards?|miles?|km)\b)"
     r"|[1-4] [12]/3(?![\d/])|(?<=[+-])[1-4] [1-3]/[2-4](?![\d/]| ?s\b| ?sec| of a s)"
 )
 _NUMBER: Final = rf"(?:{_MIXED}|{_FRACTION}|{_THOUSANDS}|{_DECIMAL})"
@@ -129,10 +130,10 @@ _TOKEN: Final = re.compile(
     r"(?=\s*(?:$|[,;!)]|\.(?!\d)|(?:on|from|away|tall|high|off|above|over|wide|deep|back|up|to"
     r"|and|in front)\b)))"
     r"|(?P<metres>(?<![\w.])\d{1,2}m\d\d(?![\d/.]| ?m))"
-    rf"|(?P<f>(?<!\w)(?:f|(?:f-?(?:stop|number)|aperture|diaphragm)s?)(?:{_LINK})?(?: ?f)?"
-    rf" ?[/:=]? ?(?P<f_low>{_F_NUMBER})(?:-(?P<f_high>{_F_NUMBER}))?(?![\d/]))"
+    rf"|(?P<f>(?<!\w)(?:f|(?:f-?(?:stop|number)|aperture|diaphragm|ap)s?)(?:{_LINK})?(?: ?f)?"
+    rf" ?[/:=.]? ?(?P<f_low>{_F_NUMBER})(?:-(?P<f_high>{_F_NUMBER}))?(?![\d/]))"
     rf"|(?P<iso>(?<![\w/])(?:isoo?|izo|asa|sensitivity){_LINK} ?-? ?"
-    rf"(?P<iso_value>{_THOUSANDS}|{_WHOLE})(?!\d))"
+    rf"(?P<iso_value>{_THOUSANDS}|{_WHOLE})(?:-(?P<iso_high>\d{{2,6}})(?! ?mm))?(?!\d))"
     rf"|(?P<nd>(?<![\w/])nd(?: ?filter)? ?-? ?(?P<nd_value>{_DECIMAL})"
     r"(?![\d/]| ?-?stops?\b|-\d| to \d))"
     rf"|(?P<range>(?<![\w.,/])(?P<low>{_NUMBER})(?: ?mm)?"
@@ -228,7 +229,7 @@ _KINDS: Final[dict[str, Callable[[re.Match[str]], Quantity]]] = {
     "feet": _feet_and_inches,
     "metres": _metres_and_centimetres,
     "f": lambda match: _pair(match, "f_low", "f_high", "f"),
-    "iso": lambda match: _prefixed(match, "iso_value", "iso"),
+    "iso": lambda match: _pair(match, "iso_value", "iso_high", "iso"),
     "nd": lambda match: _prefixed(match, "nd_value", "nd"),
     "range": _range,
     "single": _single,

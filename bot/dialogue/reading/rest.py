@@ -17,7 +17,8 @@ _COUNT_BEFORE: Final = re.compile(
     r"|marker|file|chill|temperature|line)\W*$"
 )
 _O_CLOCK: Final = re.compile(
-    r"\b(?:meet|leave|start|arrive|back|home|lunch|there|left) (?:at|by|around) ?$"
+    r"\b(?:meet|leave|start|started|arrive|arrived|(?:got|get|been|was) here"
+    r"|back|home|lunch|there|left) (?:at|by|around) ?$"
 )
 _YEAR: Final = re.compile(r"(?:19|20)\d\d")
 

@@ -37,7 +37,7 @@ _SUBJECT: Final = re.compile(
     rf"|(?P<distance>distance(?: (?:to|from|of) (?:the )?(?:{FALL}|water|foot|base))?"
     r"|i'm|im|i am|we're|we are|standing|stand|me|away"
     r"|(?<!nothing )(?<!nothing is )(?:closer(?: than)?|nearer than)"
-    r"|(?:stepped|step|moved|move) back to"
+    r"|(?:stepped|step|moved|move|go|went|gone|walked|walk|backed)(?: back| up)? to"
     r"|(?:falls?|waterfall|water|stream|creek|brook|river|cascade) (?:is )?at)"
     r"|(?P<width>width|wide)|(?P<depth>depth|deep)|(?P<climb>climb\w*|ascent|gain|elevation change)"
     r"|(?P<walk>walk\w*|hike|hiking|trail|approach)|(?P<section>show|section|part|piece|slice)"

@@ -41,16 +41,31 @@ _PLAIN_FRACTION: Final = re.compile(r"1/\d+(?:\.\d)?(?:th|rd)?")
 PORTION: Final = re.compile(
     r"^ (?:of (?!an? (?:s|stop))|(?:the|my|our|them|us|full|empty|done|day|way|hour|dozen)\b)"
 )
+#: "Closed down by 1/3" tells stops.
+_BY: Final = re.compile(r"\bby (?:about |only )?$")
 _BRIGHTNESS: Final = re.compile(r"\b(?:darker|brighter|lighter|more light|less light)\b")
 _SECOND_WORD: Final = re.compile(r"^1 (?:second|sec)$")
-_NO_FOCAL: Final = re.compile(r"\b(?:rain|thread|filter|filters|ring|rings|step-?up)\b")
+_NO_FOCAL: Final = re.compile(r"\b(?:rain\w*|snow\w*|thread|filter|filters|ring|rings|step-?up)\b")
 _POLARISER: Final = re.compile(r"\b(?:pola\w*|cpl|nd)\b\W*$")
 _EQUIVALENT: Final = re.compile(r"^\W*(?:equiv\w*|eq\b|in full)")
 _AT_FOCAL: Final = re.compile(r"(?:@|\b(?:at|zoomed (?:in |out )?to|zoom (?:at|to)|set to)) ?$")
 _FOCAL_CUE: Final = re.compile(
-    r"\b(?:zoom\w*|focal(?: length)?(?: is| of| at)?|lens(?: is)? at) ?$"
+    r"\b(?:zoom(?:ed|ing)?(?: (?:in|out|to|at|is|was|now|set|right|back|about|around|lens))*"
+    r"|focal(?: length)?(?: (?:is|was|of|at|set|to|about|around|now))*"
+    r"|lens (?:(?:is|was|set|now) )*(?:at|on|to)(?: about| around)?)[ :=]*$"
 )
-_BASE_ISO: Final = re.compile(r"\b(?:base|native|lowest|lower than) ?$")
+_BASE: Final = r"(?:base|native|lowest|minimum|min)"
+_BASE_ISO: Final = re.compile(
+    rf"\b(?:{_BASE}|lower than|starts (?:at|from)|goes down to)"
+    r"(?: (?:on|of|for|with|is|it|its|my|mine|this|the|that|camera|body|sensor|one|goes|go|i|can|has"
+    r"|value|setting|at|to|are))*[ :=]*$"
+)
+#: "Base iso on mine is 64", "lowest iso it can do is 100", "iso starts at 64".
+_BASE_SPOKEN: Final = re.compile(
+    rf"\b(?:{_BASE}(?: sensitivity)? iso|iso(?: \w+){{0,2}} (?:starts|begins|goes down)|base)"
+    r"(?: (?:on|of|for|with|is|it|its|my|mine|this|the|that|camera|body|sensor|one|goes|go|i|can|do"
+    r"|has|value|setting|at|to|from|get|as|low|here|would|be))*[ :='s]*$"
+)
 _BASE_AFTER: Final = re.compile(
     r"^\W*(?:(?:is|as|and|that's|that is) )*(?:my |the |its )?(?:base|native|lowest)\b"
 )
@@ -88,12 +103,18 @@ def read_iso(draft: Draft) -> None:
     """ISO as set, or the camera's base."""
     for quantity in draft.free("iso"):
         base = _BASE_ISO.search(draft.before(quantity)) or _BASE_AFTER.search(draft.after(quantity))
-        if base:
+        if quantity.is_range:
+            draft.refuse(quantity)
+        elif base:
             draft.put("base_iso", quantity.value, quantity)
-        elif _is_bound(draft, quantity):
+        elif _is_bound(draft, quantity) or _LIMIT.search(draft.before(quantity)):
             draft.refuse(quantity)
         else:
             draft.put("iso", quantity.value, quantity)
+    for quantity in draft.free(""):
+        before = draft.clause_before(quantity)
+        if quantity.value in _ISO_MARKS and _BASE_SPOKEN.search(before):
+            draft.put("base_iso", quantity.value, quantity)
 
 
 def _may_be_stops(draft: Draft, quantity: Quantity) -> bool:
@@ -111,6 +132,8 @@ def _is_time(draft: Draft, quantity: Quantity) -> bool:
         return role(draft, quantity) is None
     if quantity.unit == "":
         if _may_be_stops(draft, quantity) or PORTION.search(draft.after(quantity)):
+            return False
+        if _BY.search(draft.before(quantity)):
             return False
         return _PLAIN_FRACTION.fullmatch(quantity.text) is not None
     return not (_SECOND_WORD.match(draft.text) and "shutter_s" not in draft.expecting)
@@ -149,7 +172,9 @@ def read_times(draft: Draft) -> None:
 
 #: "The 70-200 at the long end": the focal length is the lens's own.
 _ZOOM_END: Final = re.compile(
-    r"\bat (?:the|its) (?:very )?(?:(?P<long>long|tele\w*|far)|wide|short)(?:est)? end\b"
+    r"\b(?:at|on) (?:the|its) (?:very )?(?:(?P<long>long|tele\w*|far)|wide|short)(?:est)? end\b"
+    r"|\b(?:zoomed )?(?:all the way|fully|right) (?:zoomed )?(?:(?P<in>in)|out)\b"
+    r"|\bat its (?:(?P<longest>longest)|widest|shortest)\b"
 )
 
 
@@ -160,7 +185,8 @@ def _read_zoom_end(draft: Draft) -> None:
         return
     if "?" in draft.text or lenses[0].widest_at_shortest is not None:
         return  # "f/4 at the long end" tells what the lens can do
-    end_mm = lenses[0].longest_mm if match["long"] else lenses[0].shortest_mm
+    longest = match["long"] or match["in"] or match["longest"]
+    end_mm = lenses[0].longest_mm if longest else lenses[0].shortest_mm
     draft.note("focal_mm", end_mm)
     for quantity in draft.free(""):
         if quantity.value == end_mm:
@@ -184,7 +210,10 @@ def read_focal_lengths(draft: Draft) -> None:
             lens.shortest_mm <= quantity.value <= lens.longest_mm
             for lens in draft.values.get("lenses", ())
         )
-        if (covered and _AT_FOCAL.search(before)) or _FOCAL_CUE.search(before):
+        cued = _FOCAL_CUE.search(before) and _is_made("focal_mm", quantity.value)
+        if quantity.is_range or quantity.fraction or counts(draft, quantity):
+            continue
+        if (covered and _AT_FOCAL.search(before)) or cued:
             draft.put("focal_mm", quantity.value, quantity)
 
 
@@ -194,7 +223,7 @@ def _is_beside_settings(draft: Draft, quantity: Quantity) -> bool:
     earlier, later = draft.neighbour(quantity, -1), draft.neighbour(quantity, 1)
     follows = earlier is not None and earlier not in free
     leads = later is not None and later.unit == "f"
-    return (follows and not draft.before(quantity).strip(" ,;/")) or (
+    return (follows and not draft.before(quantity).strip(" ,;/@|")) or (
         leads and not draft.after(quantity).strip(" /") and not draft.before(quantity).strip()
     )
 

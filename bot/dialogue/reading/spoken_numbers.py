@@ -35,8 +35,10 @@ _MEASURE: Final = (
 #: "minus one" is a number, "plus one of my friends" is not.
 _SIGNED_END: Final = r"(?=$|[,;.!]| stops?| on\b| ev\b)"
 _WORD: Final = WORD_NUMBER
+#: "Five ten high" may be feet and inches: not the ten alone.
+_NO_WORD_BEFORE: Final = "".join(f"(?<!{one} )" for one in _ONES)
 _COUNT: Final = re.compile(
-    rf"\b(?:{_WORD})\b(?=[ -]{_MEASURE}\b|[ -](?:\d/\d|halfpart|thirdpart))"
+    rf"{_NO_WORD_BEFORE}\b(?:{_WORD})\b(?=[ -]{_MEASURE}\b|[ -](?:\d/\d|halfpart|thirdpart))"
     rf"|(?:(?<=\bf )|(?<=\biso )|(?<=\baperture )|(?<=\bdiaphragm )|(?<=\bpoint ))(?:{_WORD})\b"
     rf"|(?:(?<=\bfoot )|(?<=\bfeet ))(?:{_ONE}|ten|eleven)\b(?! (?:people|of))"
     rf"|(?:(?<=\bon )|(?<=\bat ))zero\b|^(?:{_WORD})$"
@@ -53,7 +55,7 @@ _ONE_OVER: Final = re.compile(
 #: Denominators as ordinals: "one sixtieth", "a two hundred and fiftieth".
 _ORDINALS: Final = {
     "fifteenth": 15, "twentieth": 20, "thirtieth": 30, "fortieth": 40, "fiftieth": 50,
-    "sixtieth": 60, "eightieth": 80, "hundredth": 100, "twenty-fifth": 25, "twenty fifth": 25,
+    "sixtieth": 60, "eightieth": 80, "hundredth": 100,
     "hundred and twenty-fifth": 125, "hundred and twenty fifth": 125, "hundred twenty fifth": 125,
     "two hundredth": 200, "two hundred and fiftieth": 250, "two hundred fiftieth": 250,
     "five hundredth": 500, "thousandth": 1000,
@@ -62,14 +64,19 @@ _ORDINAL: Final = re.compile(
     rf"\b(?:an?|one|1)[ -](?:1 )?({'|'.join(sorted(_ORDINALS, key=len, reverse=True))})\b"
     r"(?! (?:time|day|year|birthday|frame|of (?!an? s)))"
 )
+#: "ISO one twenty five", "at two fifty": hundreds as they are said.
+_SAID_HUNDREDS: Final = re.compile(
+    rf"(?:(?<=\biso )|(?<=1/))({_ONE})[ -]((?:{_TEN})(?:[ -](?:{_ONE})\b)?)\b"
+)
 #: "One meter twenty" is 1.20 m.
 _METRE_REST: Final = re.compile(
-    r"\b(\d) ?(?:m|met(?:er|re)s?) ([1-9]\d)\b"
+    r"\b(\d|a) ?(?:m|met(?:er|re)s?) ([1-9]\d)\b"
     r"(?=\s*(?:$|[,;!?]|\.(?!\d)|(?:and|or|from|away|off|tall|high|wide|deep|above|to|in front)\b))"
 )
 #: "Sixteen thirty five at twenty", "twenty-four seventy lens": the two ends of a zoom.
 _DICTATED_ZOOM: Final = re.compile(
-    r"(?<![\w./,-])([1-9]\d) ([1-9]\d{1,2})(?= (?:at \d|mm|millimet|lens|zoom))"
+    r"(?<![\w./,-])([1-9]\d) ([1-9]\d{1,2})(?= (?:at \d|mm|millimet|kit|lens|zoom))"
+    r"|(?:(?<=\ba )|(?<=\bmy )|(?<=\bthe ))([1-9]\d) ([1-9]\d{1,2})(?=\s*(?:$|[,;.!]|and\b|with\b|on\b|f ?/?\d))"
 )
 
 
@@ -88,6 +95,10 @@ def _count(match: re.Match[str]) -> str:
     return str(_value(match.group()))
 
 
+def _said_hundreds(match: re.Match[str]) -> str:
+    return str(100 * _value(match.group(1)) + _value(match.group(2)))
+
+
 def _over(match: re.Match[str]) -> str:
     below = match.group(1)
     number = below if below.isdigit() else str(_value(below))
@@ -100,6 +111,7 @@ def dictated_times(text: str) -> str:
     Args:
         text: a message in lower case.
     """
+    text = _SAID_HUNDREDS.sub(_said_hundreds, text)
     text = _ONE_OVER.sub(_over, text)
     return _ORDINAL.sub(lambda match: f"1/{_ORDINALS[match.group(1)]}", text)
 
@@ -110,10 +122,14 @@ def in_digits(text: str) -> str:
     Args:
         text: a message in lower case, its fractions already in digits.
     """
-    text = _METRE_REST.sub(r"\1.\2 m", _COUNT.sub(_count, text))
+    text = _METRE_REST.sub(_metres, _COUNT.sub(_count, text))
     return _DICTATED_ZOOM.sub(_zoom, text)
 
 
+def _metres(match: re.Match[str]) -> str:
+    return f"{match.group(1).replace('a', '1')}.{match.group(2)} m"
+
+
 def _zoom(match: re.Match[str]) -> str:
-    short, long = int(match.group(1)), int(match.group(2))
+    short, long = (int(end) for end in match.groups() if end is not None)
     return f"{short}-{long}" if long > short else match.group()

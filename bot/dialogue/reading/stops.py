@@ -50,8 +50,10 @@ _BY_LESS: Final = re.compile(
     r"(?: by)?(?: about)? ?$"
 )
 _METER_WORDS: Final = re.compile(r"\b(?:meter\w*|reads?|reading|needle)\b.{0,20}$")
+_ON_METER: Final = re.compile(r"^ (?:on|by|at|says) (?:the |my )?(?:meter|needle|scale)\b")
 _CENTRED: Final = re.compile(
-    r"\b(?:meter|needle|indicator)\b[^,;.]{0,20}\b(?:middle|centre|center|centred|centered|spot on"
+    r"\b(?:meter|needle|indicator)\b[^,;.]{0,20}(?<!left of )(?<!right of )(?<!off )(?<!left of the )(?<!right of the )"
+    r"\b(?:middle|centre|center|centred|centered|spot on"
     r"|dead on|zeroed)\b"
 )
 _CENTRE_ALONE: Final = exactly(
@@ -158,7 +160,10 @@ def _read_zero(draft: Draft) -> None:
     if centred and "meter_stops" not in draft.values:
         draft.note("meter_stops", 0.0)
     for quantity in draft.free(""):
-        if quantity.value == 0 and (asked or _METER_WORDS.search(draft.before(quantity))):
+        spoken = _METER_WORDS.search(draft.before(quantity)) or _ON_METER.match(
+            draft.after(quantity)
+        )
+        if quantity.value == 0 and (asked or spoken):
             draft.put("meter_stops", 0.0, quantity)
 
 

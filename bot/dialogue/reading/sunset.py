@@ -9,8 +9,9 @@ from bot.dialogue.reading.draft import Draft
 
 _CLOCK: Final = r"(?P<hour>\d{1,2})[:.h]?(?P<minute>\d\d)? ?(?P<half>[ap]\.?m\b)?"
 _SUNSET_WORDS: Final = (
-    r"(?:sunset(?: time)?|sundown"
-    r"|sun(?:'s| is| will)? (?:goes down|going down|go down|sets?|down|setting))"
+    r"(?:sunset(?: time)?|sundown|sun down"
+    r"|(?:it|that)'s when (?:the sun sets|it sets)"
+    r"|sun(?:'s| is| will)? (?:goes down|going down|go down|sets?|down|setting|disappears?|dips|gone|be gone))"
 )
 _LINK: Final = r"(?: (?:is|today|tonight|at|around|about|will be|'s)|'s)*[ :=]*"
 _SUNSET: Final = re.compile(rf"\b{_SUNSET_WORDS}\b{_LINK}{_CLOCK}")
@@ -18,7 +19,15 @@ _CLOCK_SUNSET: Final = re.compile(
     r"\b(?P<hour>\d{1,2})[:.](?P<minute>\d\d) ?(?P<half>[ap]\.?m\b)? (?:is |for )?"
     r"(?:sunset|sundown)\b"
 )
-#: The answer to when the sun sets, alone.
+#: Times of day as typed: `19:40`, `7.40 pm`, `8pm`.
+_TIME: Final = re.compile(
+    r"(?<![\w.:/])(?P<hour>[01]?\d|2[0-3])(?:[:h](?P<minute>[0-5]\d)|\.(?P<dotted>[0-5]\d)(?=\W*(?:$|[ap])))?"
+    r"(?: ?(?P<half>[ap]\.?m)\b)?(?![\w/:]|\.\d)"
+)
+#: "According to the app the sun goes down today at": words between sunset and its time.
+_BETWEEN: Final = re.compile(r"(?!.*\b(?:yesterday|was|before|after|until)\b)[^;!?\d]{0,32}")
+_ABOUT: Final = re.compile(rf"\b{_SUNSET_WORDS}\b")
+#: The answer to when the sun sets, alone; "1915" too.
 _ALONE: Final = re.compile(
     r"(?:at |around |about |it's |its )*(?P<hour>\d{1,2})[:.h ]?(?P<minute>\d\d)? ?"
     r"(?P<half>[ap]\.?m\b\.?)?\W*"
@@ -43,11 +52,13 @@ _IN_WORDS: Final = re.compile(
 
 def _clock(match: re.Match[str]) -> str | None:
     """A time of day in 24 hours; a bare hour is none, and 25:00 neither."""
-    if not (match["minute"] or match["half"]):
+    dotted = match.groupdict().get("dotted")
+    typed, half = match["minute"] or dotted, match["half"]
+    if not (typed or half):
         return None
-    hour, minute = int(match["hour"]), int(match["minute"] or 0)
-    if match["half"] and match["half"].startswith("p") and hour < 12:
-        hour += 12
+    hour, minute = int(match["hour"]), int(typed or 0)
+    if hour < 12 and not (half and half.startswith("a")):
+        hour += 12  # the sun sets in the second half of the day, whoever leaves that out
     return f"{hour:02d}:{minute:02d}" if hour < 24 and minute < 60 else None
 
 
@@ -59,11 +70,25 @@ def _in_words(match: re.Match[str]) -> str:
     return f"{minutes // 60:02d}:{minutes % 60:02d}"
 
 
+def _nearby(draft: Draft) -> re.Match[str] | None:
+    """The one time of day of a message that speaks of sunset, or where it was asked for."""
+    times = [match for match in _TIME.finditer(draft.text) if _clock(match)]
+    if len(times) != 1:
+        return None
+    time, about = times[0], _ABOUT.search(draft.text)
+    if about is None:
+        return time if "sunset" in draft.expecting else None
+    between = draft.text[about.end() : time.start()] or draft.text[time.end() : about.start()]
+    return time if _BETWEEN.fullmatch(between) else None
+
+
 def read_sunset(draft: Draft) -> None:
     """The time of sunset as typed, in 24 hours; `7:05 pm` is 19:05, `quarter to five` 16:45."""
     match = _SUNSET.search(draft.text) or _CLOCK_SUNSET.search(draft.text)
     if match is None and draft.expecting == {"sunset"}:
         match = _ALONE.fullmatch(draft.text)
+    if match is None or _clock(match) is None:
+        match = _nearby(draft) or match
     worded = _IN_WORDS.search(draft.text)
     clock = _clock(match) if match else None
     if clock is None and worded:
