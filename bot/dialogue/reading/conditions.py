@@ -16,7 +16,7 @@ _CALM: Final = any_of(
     rf"{_LEAVES} (?:are )?(?:still|not moving|don't move|aren't moving|hang still)",
     r"(?:nothing|no leaf|not a leaf) (?:moves|moving)",
 )
-_CALM_ALONE: Final = exactly("calm")
+_CALM_ALONE: Final = exactly("calm", "(?:it's |its )?(?:dead|totally|completely|perfectly) still")
 _WINDY: Final = any_of(
     "windy|breezy",
     r"gust\w*",

@@ -14,6 +14,7 @@ from bot.dialogue.reading.stops import exact_thirds
 #: "i mean", "no, wait": nothing but these between two numbers.
 _PUT_RIGHT: Final = re.compile(
     r"[a-z ]{0,12}[,;. -]*(?:\b(?:no|sorry|oops|wait|i mean|i meant|make that|actually|rather"
+    r"|more like"
     r"|(?:scratch|strike|forget) that|hang on|hold on|correction|typo"
     r"|(?:but |and )?(?:on )?(?:looking again|a second look|i looked again)|i misread)\b"
     r"[,;. -]*)+(?:(?:it's|its|it is|that's|is|about) )*"

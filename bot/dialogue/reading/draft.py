@@ -38,13 +38,15 @@ _BORDER: Final = re.compile(r"[,;!?()]|\.(?=\s|$)|\b(?:and|but|then|while)\b|\s-
 _CORRECTION: Final = re.compile(
     r"\b(?:no|nope|sorry|oops|i mean|meant|actually|rather|correction|make that|wait|now|today"
     r"|(?:scratch|strike|forget) (?:that|it)|typo|should be|kidding|joking|hang on|hold on"
-    r"|looking again|second look|looked again|misread|wrong|(?:went|gone|changed|switched|moved|dropped) to|ended up(?: at| on)?)\b|>"
+    r"|looking again|second look|looked again|misread|wrong|(?:went|gone|changed|switched|moved"
+    r"|dropped) to|ended up(?: at| on)?)\b|>"
 )
 _WITHDRAWN: Final = re.compile(r"\b(?:not|instead of|rather than|isn't|never)(?: at)? ?$")
 _LEFT_BEHIND: Final = re.compile(r"\b(?:from|was|was at|had) ?$")
 #: "Goes from f/2.8 to f/22" is what a lens can do.
 _SPANS: Final = re.compile(
-    r"\b(?:goes|ranges?|range|opens|works|anything|everything)(?: all the way)? from ?$"
+    r"\b(?:goes|ranges?|sharp(?:ness)?|depth|in focus|range|opens|works|anything"
+    r"|everything)(?: all the way)? from ?$"
 )
 _TO: Final = re.compile(r"\bto ?$")
 _ARRIVES: Final = re.compile(r"^ ?(?:(?:down |up |back )?to|-?>|,? ?now)\b|^ ?-?> ?")
@@ -170,8 +172,9 @@ class Draft:
             )
             earlier = self.neighbour(quantity, -1)
             if _SPANS.search(before) and _ARRIVES.search(after) and later:
-                self.claim(quantity)
-                self.claim(later)
+                drop = self.claim if quantity.unit in {"f", "iso", "mm"} else self.refuse
+                drop(quantity)
+                drop(later)
             elif choice and later and quantity.unit in {"", later.unit}:
                 self.refuse(quantity)
                 self.refuse(later)

@@ -23,13 +23,15 @@ _OFF: Final = any_of(
     rf"{POLARISER}(?:'s)? (?:is |now |comes? )?(?:off|removed|out)",
     rf"(?:no|without) {POLARISER} on",
     rf"without (?:the|my) {POLARISER}",
+    rf"{POLARISER},? (?:is |it's |its |but )*not on",
     rf"(?:took|take|taken|taking|pulled|removed)\b[^,;.]{{0,12}}\b{POLARISER}",
     rf"{POLARISER}\b[^,;.]{{0,12}}\bin (?:the|my|its) (?:\w+ )?(?:bag|pocket|case|pouch|box|sack)",
     rf"{POLARISER}\b[^.]{{0,25}}\b(?:haven't|not|didn't) (?:put|screw\w*) it on",
 )
 _ON: Final = any_of(
     rf"{POLARISER}(?:'s)? (?:(?:is|are|both|still|now|filter|already|always) )*"
-    r"(?:on(?! wide)|mounted|turned|fitted|attached|in place|at (?:full|max|half))",
+    r"(?:on(?! wide| (?:the|my|an)? ?other\b)|mounted|turned|fitted|attached|in place|at (?:full"
+    r"|max|half))",
     rf"(?:with|using|through|turned|have) (?:the|my) {POLARISER}\b(?! (?:off|in the))",
     rf"(?:put|screwed|mounted|added|using|stacked|stacking)\b[^,;.]{{0,10}}\b{POLARISER}",
     rf"\bon\b[^;.]{{0,30}}, (?:but )?(?:the |my )?{POLARISER} is(?=$|[,;.!])",
@@ -73,7 +75,7 @@ def _read_named(draft: Draft) -> None:
 
 _NO_FILTERS: Final = any_of(
     r"(?:no|without(?: any)?|zero) filters?",
-    r"filters? (?:are |is |all )?off",
+    r"(?<!pol )(?<!polarising )(?<!polarizing )(?<!nd )filters? (?:are |is |all )?off",
     "unfiltered",
     r"(?:took|take) (?:the |all |my )?filters? off",
     r"nothing (?:\w+ )?(?:on|in front of) the (?:lens|front|glass)",
@@ -82,6 +84,7 @@ _OWNS_NO_FILTERS: Final = any_of(
     r"(?:don't|do not|haven't|didn't) (?:have|own|got|bring|brought|carry)(?: any| got any)?"
     r" filters?",
     r"(?:forgot|left) (?:the |my |all )*filters?",
+    r"(?<!ing )(?<!pol )(?<!nd )(?<!r )filters? (?:are |is |all |stayed )*(?:at home|in the (?:car|hut|hotel))",
     r"no filters? (?:with me|at all|in the bag|here|today|whatsoever|of any kind)",
 )
 _ND_NOT_NEEDED: Final = any_of(rf"{ND} (?:needed|necessary|required)")
@@ -93,12 +96,25 @@ _ND_OFF: Final = any_of(
 )
 _ON_BEHIND: Final = re.compile(
     rf"^(?: ?(?:nd|filter|stopper)| (?:and|with|plus) (?:the |my |a )?{POLARISER})*"
-    r" ?(?:is |are |both |now |still )*"
+    r"(?:'s)? ?(?:is |are |both |now |still )*"
     r"(?:on|mounted|fitted|in front|attached|screwed)\b"
 )
 _OFF_BEHIND: Final = re.compile(r"^(?: ?(?:nd|filter))* ?(?:is |now |comes? )?(?:off|removed)\b")
+#: "Swapped the 3 for the 6 stop".
+_SWAPPED_FOR: Final = re.compile(
+    r"\b(?:swapped|swap|changed|switched)\b.{0,20} (?:for|to) (?:the|a|my) ?$"
+)
+#: "Swapped the 3 for the 6 stop".
+_SWAPPED_FOR: Final = re.compile(
+    r"\b(?:swapped|swap|changed|switched)\b.{0,20} (?:for"
+    r"|to) (?:the|a|my) ?$"
+)
+_OFF_BEFORE: Final = re.compile(
+    r"\b(?:removed?|took(?: off)?|take(?: off)?|pulled(?: off)?|unscrewed) (?:the|my) ?$"
+)
 _WITH_BEFORE: Final = re.compile(
-    r"\b(?:with|using|through|put|behind|stacked)(?: on)?(?: the| my| an?)? ?$"
+    r"\b(?:with|using|through|put|behind|stacked|added|add|mounted|fitted"
+    r"|screwed on)(?: on)?(?: the| my| an?)? ?$"
 )
 #: "Stacked polariser + 3 stop nd": both are on.
 _STACKED: Final = re.compile(r"\bstack(?:ed|ing)\b[^.;]*$")
@@ -129,7 +145,8 @@ def _strengths(draft: Draft) -> list[tuple[Quantity, float]]:
 
 def _is_on(draft: Draft, quantity: Quantity) -> bool:
     if (
-        _STACKED.search(draft.before(quantity))
+        _SWAPPED_FOR.search(draft.text[: quantity.start])
+        or _STACKED.search(draft.before(quantity))
         or _ON_BEHIND.search(draft.after(quantity))
         or _WITH_BEFORE.search(draft.before(quantity))
     ):
@@ -144,7 +161,7 @@ def read_nd(draft: Draft) -> None:
     """ND filters that are owned, and the one that is on."""
     owned: list[float] = []
     for quantity, stops in _strengths(draft):
-        if _OFF_BEHIND.search(draft.after(quantity)):
+        if _OFF_BEHIND.search(draft.after(quantity)) or _OFF_BEFORE.search(draft.before(quantity)):
             draft.claim(quantity)
             draft.note("nd_on_stops", 0.0)
         elif _is_on(draft, quantity):

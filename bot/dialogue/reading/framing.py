@@ -13,7 +13,8 @@ _PORTRAIT: Final = any_of(
     rf"portrait{_NOT_FORMAT}",
     rf"vertical{_NOT_FORMAT}",
     "upright",
-    r"(?:tipped|turned|flipped|rotated) (?:it|the camera|my camera) (?:sideways|on (?:its|the) (?:side|end)|90)",
+    r"(?:tipped|turned|flipped|rotated) (?:it|the camera|my camera) "
+    r"(?:sideways|on (?:its|the) (?:side|end)|90)",
     r"camera (?:is )?(?:on its side|on end)",
     r"tall (?:format|frame|orientation)",
 )
@@ -37,7 +38,7 @@ def read_format(draft: Draft) -> None:
 
 _SIDE: Final = r"(?:upper|lower|top|bottom|left|right|middle)"
 _WHOLE: Final = any_of(
-    r"(?:whole|entire|full|complete) (?:water)?falls?",
+    r"(?:whole|entire|full|complete) (?:(?:water)?falls?|drop|cascade)",
     r"all of the (?:water)?falls?",
     r"(?:get|show|want|fit|have|keep|frame|take) (?:in )?the whole thing",
     "top to bottom",

@@ -18,7 +18,9 @@ ND: Final = r"(?:nd filters?|nds?|neutral[ -]densit\w+(?: filters?)?)"
 #: Left somewhere else, so not at hand now.
 NOT_HERE: Final = (
     r"(?:left|forgot|forgotten|in the (?:car|hut|tent|van|boot|trunk)|at home|back (?:home|at|in)"
-    r"|at the (?:car|hut|hotel|hostel|lodge|campsite|house)|stayed (?:home|behind|in|at)|(?:not|isn't) (?:with me|here)|no longer have|lost|broke\w*)"
+    r""
+    r"|at the (?:car|hut|hotel|hostel|lodge|campsite|house)|stayed (?:home|behind|in|at)|(?:not"
+    r"|isn't) (?:with me|here)|no longer have|lost|broke\w*)"
 )
 #: Gone to somebody else or to pieces, so not there any more.
 GONE: Final = (
@@ -31,7 +33,12 @@ _THING: Final = rf"(?:{TRIPOD}|{POLARISER}|{ND}|filters?|(?:cable )?releases?|re
 _WITHOUT: Final = (
     r"(?:no|non|neither|nor|without(?: a| an| any| my)?|w/o(?: a| any)?"
     r"|(?:haven't|hasn't) (?:got|brought)(?: a| an| any| my)?"
-    r"|(?:don't|do not|doesn't|didn't|do n't) (?:have|own|carry|bring|use|take|pack)(?: a| an| any| my| the)?"
+    r"|(?:don't|do not|doesn't|didn't|do n't) (?:have|own|carry|bring|use|take|pack)"
+    r"(?: a| an| any| my| the)?"
+    r"|(?:have|has|got) not?(?: a| any| my)?"
+    r"|(?:everything|anything|all),? (?:but|except|bar|apart from|besides)(?: for)?(?: a| the| my)?"
+    r"|(?:only|one) thing (?:(?:i|that's|that is) )?(?:don't have|lack|miss|missing|forgot) is"
+    r"(?: a| the| my)?"
     r"|never (?:have|own|carry|bring|use)(?: a| an| any| my)?"
     r"|not (?:got|have|having|own\w*)(?: a| an| any)?)"
 )
@@ -70,14 +77,26 @@ _SENTENCES: Final = re.compile(r"(?<=[.!?;])\s+")
 _OWNED: Final = r"\b(?:my|our|on (?:a|the)|with the|have (?:a|the)|got a|no|without a?) ?(?:\w+ )?"
 
 
+#: What is wished, planned or past is not here.
+_UNREAL: Final = (
+    r"\b(?:wish|should've|should have|would've|used to (?:have|own)|if (?:i|we) had|thinking of"
+    r"|want to (?:buy|get)|going to (?:buy|get)|saving for|next time)\b"
+)
+_NOT_YET: Final = r"\b(?:tomorrow|next (?:time|week|year)|one day|soon)\b"
+
+
 def is_asked_about(text: str, thing: str) -> bool:
-    """Whether a message only asks about a thing in general: "do I need a tripod?".
+    """Whether a thing is only asked about or wished for: "do I need a tripod?".
 
     Args:
         text: a message as `normalise` leaves it.
         thing: the pattern of the thing's names, one of this module's.
     """
     named = [part for part in _SENTENCES.split(text) if any_of(thing).search(part)]
+    if named and all(
+        re.search(rf"{_UNREAL}[^,;.]*{thing}\b|{thing}\b[^,;.]*{_NOT_YET}", part) for part in named
+    ):
+        return True
     return bool(named) and all(
         _ASKS.match(part) and not re.search(rf"{_OWNED}{thing}\b", part) for part in named
     )

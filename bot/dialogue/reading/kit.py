@@ -25,7 +25,8 @@ _FORMATS: Final = (
         re.compile(
             r"\bformatcrop\b|\bcrop(?:ped)?[ -]?(?:sensor|body|camera|frame|dslr|mirrorless)\b"
             r"|\b(?:on|a|my|is|it's|its|i'm|im|use|have|shoot|shooting) crop\b"
-            r"(?! (?:it|the|later|in|of|off|out))|^crop(?=$|[,;.]| \d)"
+            r"(?! (?:it|the|later|in|of|off|out))|(?<=pixel )crop\b|(?<=pixels )crop\b"
+            r"|(?<=mp )crop\b|^crop(?=$|[,;.]| \d)"
         ),
     ),
     ("four thirds", re.compile(r"\bformatmft\b")),
@@ -36,12 +37,38 @@ _TAKES_WITH_PHONE: Final = re.compile(
 )
 
 
+#: Of several cameras, the one that is said to be in use.
+_IN_USE: Final = re.compile(
+    r"\b(?:using|use|today|shooting|took|brought|i'm on|im on"
+    r"|now)\b[^,;.]*$"
+)
+
+
+def _named_format(text: str) -> str | None:
+    """The one format that is named; of several the one in use, or none."""
+    found = {name: match for name, pattern in _FORMATS if (match := _last(pattern, text))}
+    if "aps-c 1.6" in found:
+        found.pop("aps-c", None)  # the same camera, said more closely
+    if len(found) > 1:
+        in_use = {
+            name: match for name, match in found.items() if _IN_USE.search(text[: match.start()])
+        }
+        found = in_use if len(in_use) == 1 else {}
+    return next(iter(found), None)
+
+
+def _last(pattern: re.Pattern[str], text: str) -> re.Match[str] | None:
+    last = None
+    for match in pattern.finditer(text):
+        last = match
+    return last
+
+
 def read_camera(draft: Draft) -> None:
     """Sensor format and megapixels."""
-    for name, pattern in _FORMATS:
-        if pattern.search(draft.text):
-            draft.note("camera_format", name)
-            break
+    named = _named_format(draft.text)
+    if named is not None:
+        draft.note("camera_format", named)
     for quantity in draft.free("mp"):
         if quantity.is_range:
             draft.refuse(quantity)

@@ -45,6 +45,8 @@ _NARROWEST_WIDE_OPEN: Final = 7.1
 _WIDEST_SET: Final = 2.8
 _WIDE_OPEN_MARKS: Final = frozenset({1.2, 1.4, 1.8, 2.8, 3.5, 4.5, 5.6, 6.3})
 _PRIME: Final = re.compile(r"^ ?(?:mm )?(?:f ?/? ?\d\S* )?(?:[a-z]+ )?(?:prime|lens)\b")
+_ARTICLE: Final = re.compile(r"\b(?:an?|my|plus)(?: little| old| fast| nifty)? ?$")
+_FILTER_THREAD: Final = re.compile(r"^ ?(?:thread|filter|ring|nd|pol)")
 _NAMED_PRIME: Final = re.compile(r"^ (?:prime|macro)\b")
 _PRIME_LISTED: Final = re.compile(r"\b(?:have|own|got|brought|lenses|primes)\b")
 #: Behind these a focal length is set, not owned.
@@ -139,11 +141,20 @@ def _is_prime(draft: Draft, quantity: Quantity) -> bool:
         return False
     if quantity.unit == "":
         return quantity.value in _PRIMES and _is_bare_prime(draft, quantity)
-    if _opens_wide(draft, quantity) or _PRIME.search(draft.text[quantity.end :]):
+    named = _PRIME.search(draft.text[quantity.end :]) is not None
+    if named or _opens_wide(draft, quantity) or _beside_zoom(draft, quantity):
         return True
     if "lenses" in draft.expecting:
         return not _sets_up(draft) and not _NO_LENS.search(draft.before(quantity))
     return bool(_PRIME_LISTED.search(draft.text))
+
+
+def _beside_zoom(draft: Draft, quantity: Quantity) -> bool:
+    """`a 14 mm and a 24-70`: one of several lenses, where nothing is set."""
+    zooms = any(other.is_range and other.unit in {"", "mm"} for other in draft.quantities)
+    listed = _ARTICLE.search(draft.before(quantity)) is not None
+    filters = _NO_LENS.search(draft.before(quantity)) or _FILTER_THREAD.match(draft.after(quantity))
+    return zooms and listed and not filters and not _sets_up(draft)
 
 
 def _is_bare_prime(draft: Draft, quantity: Quantity) -> bool:

@@ -128,7 +128,11 @@ _LIGHTS: Final = (
 #: "White balance cloudy" is a setting of colour.
 _WHITE_BALANCE: Final = any_of("white balance", "wb", "kelvin", "preset")
 #: Sun and cloud by turns are no single light.
-_PARTLY: Final = any_of(r"(?:half|partly|partially) (?:sun\w*|cloud\w*|overcast)")
+_PARTLY: Final = any_of(
+    "sunny spells|sunny intervals|sun and clouds?",
+    r"sun (?:comes|coming) and (?:goes|going)",
+    r"(?:half|partly|partially) (?:sun\w*|cloud\w*|overcast)",
+)
 #: A clear sky is sun only where nothing says shade.
 _CLEAR_SKY: Final = any_of(r"(?:clear|blue) sk(?:y|ies)", "cloudless")
 _SUNLIT: Final = frozenset({"full sun", "hazy sun", "before sunset", "sunset"})

@@ -48,6 +48,11 @@ _DENIED: Final = re.compile(
     r"\b(?:no|not|isn't|without|don't|too|never|less|little|lost|lacks)"
     r"(?: (?:want|so|too|it|that|look|be))* ?$"
 )
+#: Frozen fingers are no look.
+_COLD: Final = re.compile(
+    r"\b(?:fingers?|hands?|toes?|feet|nose|thumbs?|ears|face|i'm|im|i am|we're|battery|ponds?|lake)"
+    r"(?: (?:are|is|all|so|half|nearly|almost|totally|absolutely))* (?:frozen|freezing)\b"
+)
 #: Two looks with one of these between them are no wish yet.
 _UNDECIDED: Final = any_of("between|or")
 _MIST_IN_AIR: Final = any_of("spray|air|lens|weather|morning|day|glass")
@@ -62,10 +67,11 @@ def read_look(draft: Draft) -> None:
     """The look that is wished; what the person complains of is a symptom, not a wish."""
     if _COMPLAINTS & set(draft.values.get("symptoms", ())):
         return
+    text = _COLD.sub("", draft.text)
     found = [
         look
         for look, pattern in _LOOKS
-        if (match := pattern.search(draft.text)) and not _DENIED.search(draft.text[: match.start()])
+        if (match := pattern.search(text)) and not _DENIED.search(text[: match.start()])
     ]
     if len(found) > 1 and _UNDECIDED.search(draft.text):
         return

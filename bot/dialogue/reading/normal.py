@@ -76,12 +76,12 @@ _FORMATS: Final[tuple[_Rule, ...]] = tuple(
             "formatfull",
         ),
         (r"\bfull[ -]?frame\b|\bff\b|\bfullframe\b", "formatfull"),
-        (r"\b(?:aps-?c |crop )?1[.,]6 ?x?[ -]?(?:crop|aps-?c)\b", "formatsmallcrop"),
-        (r"\b(?:crop|aps-?c)(?: factor| sensor| body)?(?: of)? 1[.,]6x?\b", "formatsmallcrop"),
-        (r"\b1[.,]6 ?x\b", "formatsmallcrop"),
-        (r"\b1[.,]5 ?x?[ -]?(?:crop|aps-?c)\b", "formatcrop"),
-        (r"\b(?:crop|aps-?c)(?: factor| sensor| body)?(?: of)? 1[.,]5x?\b", "formatcrop"),
-        (r"\b1[.,]5 ?x\b|\baps-?c\b", "formatcrop"),
+        (r"\b(?:aps[ -]?c |crop )?1[.,]6 ?x?[ -]?(?:crop|aps[ -]?c)\b", "formatsmallcrop"),
+        (r"\b(?:crop|aps[ -]?c)(?: factor| sensor| body)?(?: of)? 1[.,]6x?\b", "formatsmallcrop"),
+        (r"\b1[.,]6 ?x\b|\bx ?1[.,]6\b", "formatsmallcrop"),
+        (r"\b1[.,]5 ?x?[ -]?(?:crop|aps[ -]?c)\b", "formatcrop"),
+        (r"\b(?:crop|aps[ -]?c)(?: factor| sensor| body)?(?: of)? 1[.,]5x?\b", "formatcrop"),
+        (r"\b1[.,]5 ?x\b|\bx ?1[.,]5\b|\baps[ -]?c\b", "formatcrop"),
     )
 )
 
@@ -105,6 +105,23 @@ _FRACTIONS: Final[tuple[_Rule, ...]] = (
     ),
     _plain(r"\b(two|three|four|[2-4]) stops and (?:two|2)[ -]thirds?\b", r"\1 2/3 stop"),
     _plain(r"(?<=\d)[ -]?ish\b", ""),
+    _plain(r"(?<=[a-z])-ish\b", ""),
+    _plain(r"(?<![\d./])1(?: /|/ | / )(?=\d{1,4}\b)", "1/"),
+    _plain(r"(?<=\d)f(?=/?\d)", " f"),
+    _plain(r"^,(?=\d{1,2} ?s(?:ecs?)?\b)", "0."),
+    _plain(r"\b(\d{1,2})/(\d{1,2})/(\d{1,2})(?=[ -]?stops?\b)", r"\1, \2, \3"),
+    _plain(
+        r"(?<=\d) ?k(?= (?:each way|one way|round trip|there and back|walk|hike|in\b|out\b"
+        r"|(?:from|to|back to) the (?:car|road|parking|falls?|waterfall|trailhead)))",
+        " km",
+    ),
+    _plain(r"\b(\w+) (?:more|extra) stops?\b(?! of)", r"\1 stops more"),
+    _plain(
+        r"(?<!a )(?<!an )(?<!one )(?<!\d )(?<!twenty )(?<!thirty )(?<!hundred )\b(half|third"
+        r"|quarter|fifth|sixth|eighth|tenth|fifteenth)"
+        r" of a (?=sec)",
+        r"a \1 of a ",
+    ),
     _plain(r"(\d/\d) of an? (?=mile)", r"\1 "),
     #: "50/1.8" and "1.8/50" are lenses.
     _plain(r"(?<![\d/.-])([1-9]\d{1,2}) ?/ ?(1\.[248]|2\.8)(?![\d.])", r"\1 mm f/\2"),
@@ -174,6 +191,12 @@ _SHORTENED: Final = re.compile(
 _SPACE: Final = re.compile(r"\s*[\r\n\v\f\x1c-\x1e\x85\u2028\u2029]\s*")
 
 
+#: "20 or so metres", "30 odd feet".
+_OR_SO: Final = re.compile(
+    r"(?<=\d) ?(?:or so|odd|plus)(?= (?:m|met(?:er|re)s?|ft|feet|yards?|km|miles?)\b)"
+)
+
+
 def _nd_list(match: re.Match[str]) -> str:
     """Each strength with its name, or all as stops where most can be nothing else."""
     strengths = re.findall(r"\d+(?:\.\d)?", match["strengths"])
@@ -213,5 +236,6 @@ def normalise(text: str) -> str:
         plain = pattern.sub(replacement, plain)
     plain = _PARTS.sub(_part, _ND_LIST.sub(_nd_list, plain))
     plain = _AND_A_HALF.sub(r"\1.5", in_digits(plain))
+    plain = _OR_SO.sub("", plain)
     plain = _LONE_PART.sub(r"and a \1", _MIXED_PART.sub(_part, plain))
     return " ".join(_POINT.sub(r"\1.\2", plain).split())

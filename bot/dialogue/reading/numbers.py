@@ -69,10 +69,10 @@ _UNITS: Final[tuple[tuple[str, str], ...]] = (
     ("ft", r"ft|feets?|foots?|footers?"),
     ("in", r"inch(?:es)?|in(?= (?:away|from|deep|off|high)\b)"),
     ("yd", r"yds?|yards?"),
-    ("stop", r"f-?stops?|stops?|ev|of a stop"),
+    ("stop", r"f-?stops?|stop(?:pers?|s)?|ev|of a stop"),
     ("click", r"clicks?"),
     ("nd", r"nds?"),
-    ("iso", rf"iso(?!{_LINK}[ -]*(?:{_ISO_MARK})\b)"),
+    ("iso", rf"(?:iso|asa)(?!{_LINK}[ -]*(?:{_ISO_MARK})\b)"),
     ("x", r"x"),
 )
 _UNIT: Final = "|".join(f"(?:{spelling})" for _, spelling in _UNITS)
@@ -111,7 +111,7 @@ _IGNORED: Final = (
     r"|\b0\d{2,}(?:[ /-]\d{2,})*\b|\b\d{1,2} ?h ?[0-5]\d\b(?: ?min)?"
     r"|\b(?:call|dial|ring|phone|number|tel)(?: me| us)?(?: at| on| is)? \d{3,}(?:[ -]\d{2,})+"
     r"|\+\d[\d -]{7,}\d|\b\d{3}-\d{4}\b|\b\d{3}-\d{3}-\d{4}\b|\b\d{6,}\b"
-    r"|[+-]?(?:\d+(?:[.,]\d+)? ?- ?)?\d+(?:[.,]\d+)? ?"
+    r"|(?!\d\d-\d{2,3} ?l\b)[+-]?(?:\d+(?:[.,]\d+)? ?- ?)?\d+(?:[.,]\d+)? ?"
     r"(?:%|°|(?:percent|degrees?|deg|kelvin|k|c|kg|lbs?|l|[ap]\.?m)\b)"
     r"|\(\d{1,2}\)|(?:(?<=^)|(?<=; ))\d[.)](?= [a-z])"
     r"|\b\d+(?:st|nd|rd|th)\b|\b\d{1,2}:\d\d(?: ?[ap]\.?m)?\b"
@@ -130,7 +130,7 @@ _TOKEN: Final = re.compile(
     r"(?=\s*(?:$|[,;!)]|\.(?!\d)|(?:on|from|away|tall|high|off|above|over|wide|deep|back|up|to"
     r"|and|in front)\b)))"
     r"|(?P<metres>(?<![\w.])\d{1,2}m\d\d(?![\d/.]| ?m))"
-    rf"|(?P<f>(?<!\w)(?:f|(?:f-?(?:stop|number)|aperture|diaphragm|ap)s?)(?:{_LINK})?(?: ?f)?"
+    rf"|(?P<f>(?<!\w)(?:f|(?:f[ -]?(?:stop|number)|aperture|diaphragm|ap)s?)(?:{_LINK})?(?: ?f)?"
     rf" ?[/:=.]? ?(?P<f_low>{_F_NUMBER})(?:-(?P<f_high>{_F_NUMBER}))?(?![\d/]))"
     rf"|(?P<iso>(?<![\w/])(?:isoo?|izo|asa|sensitivity){_LINK} ?-? ?"
     rf"(?P<iso_value>{_THOUSANDS}|{_WHOLE})(?:-(?P<iso_high>\d{{2,6}})(?! ?mm))?(?!\d))"

@@ -11,9 +11,11 @@ from bot.dialogue.reading.settings import PORTION
 
 _FOLLOWED_BY_WORD: Final = re.compile(r"^ ?[a-z]")
 _COUNT_BEFORE: Final = re.compile(
-    r"\b(?:frames?|battery|card|tries|of|student|group|number|ages?|aged|room|road|route|highway|page"
+    r"\b(?:frames?|battery|card|tries|of|student|group|number|ages?|aged|room|road|route|highway"
+    r"|page"
     r"|task|option|question|shot|frame|picture|photo|level|day|year|since|in|until|till|lot|miles?"
-    r"|km|gate|bridge|no|nr|nr|spot|bay|space|seat|bed|row|site|pitch|table|cabin|hut|stage|mile|pole|post"
+    r"|km|gate|bridge|no|nr|nr|spot|bay|space|seat|bed|row|site|pitch|table|cabin|hut|stage|mile"
+    r"|pole|post"
     r"|marker|file|chill|temperature|line)\W*$"
 )
 _O_CLOCK: Final = re.compile(

@@ -15,7 +15,8 @@ NEAR: Final = (
 )
 FAR: Final = (
     r"(?:back|far|rear|rock|canyon|gorge) (?:wall|side|bank)s?|farthest|furthest"
-    r"|(?:walls?|trees|cliffs?|forest|hills?|rocks?) behind|background|far (?:trees|rocks?)|horizon"
+    r"|(?:walls?|trees|cliffs?|forest|hills?|rocks?) (?:behind|at the back|beyond)|background"
+    r"|far (?:trees|rocks?)|horizon"
 )
 #: "Near 1.2 m, far 18 m": the two ends of the depth, each right before its number.
 _END: Final = r"(?: (?:end|point|limit|thing))?(?=(?:\W|\b(?:is|at|about)\b)*$)"
@@ -32,7 +33,7 @@ _NOUN: Final = re.compile(
 )
 #: What a clause before a number speaks of; the last one named counts.
 _SUBJECT: Final = re.compile(
-    rf"\b(?:(?P<camera>camera|tripod)|(?P<far>{FAR})"
+    rf"\b(?:(?P<camera>camera|tripod|lens(?= (?:is )?(?:above|over)\b))|(?P<far>{FAR})"
     rf"|(?P<near>{NEAR}|nothing (?:is )?(?:nearer|closer) than)"
     rf"|(?P<distance>distance(?: (?:to|from|of) (?:the )?(?:{FALL}|water|foot|base))?"
     r"|i'm|im|i am|we're|we are|standing|stand|me|away"
@@ -53,8 +54,10 @@ _BEHIND: Final = re.compile(
     r"(?:ground|water|floor|stream|creek|bed|rocks?|stones?|pool))"
     r"|(?P<section>of (?:it|that|the (?:fall|falls|water|drop|waterfall|cascade)))"
     r"|(?P<climb>(?:of )?(?:climb\w*|ascent|gain|elevation|vertical|uphill))"
-    r"|(?P<walk>(?:of )?(?:walk|hike|hiking|trail)\b|one way|each way|round trip|in from"
+    r"|(?P<walk>(?:of )?(?:walk|hike|hiking|trail|path|track)\b|one way|each way|round trip|in from"
     rf"|from {_THE}(?:car|road|trailhead|parking|lot))"
+    r"|(?P<whole>(?:from )?top to (?:bottom|base|foot|pool))"
+    r"|(?P<between>between (?:me|us|the camera|where i stand))"
     r"|(?P<object>(?:away from|back from|off from|from|to|before|in front of|short of)"
     rf" {_THE}(?P<thing>[a-z' ]{{1,30}}))"
     rf"|(?P<height>tall|high|in height|of height|in total|altogether|(?:{FALL}))"
@@ -69,13 +72,18 @@ _NEAR_BEHIND: Final = re.compile(rf"^\W*(?:to |for )?{_THE}(?:{NEAR})(?: \w+)?\W
 _WATER_THING: Final = re.compile(rf"(?:{FALL}|water|foot|base)\b")
 _NEAR_THING: Final = re.compile(rf"\b(?:{NEAR})\b")
 _FAR_THING: Final = re.compile(rf"\b(?:{FAR})\b")
+_GROUND: Final = re.compile(r"(?:ground|floor|water|stream|rocks?|bed|path)\b")
 _MYSELF: Final = re.compile(r"(?:me|us|camera|lens|front|knees?|feet|boots|toes|tripod|glass)\b")
 #: Words that say what is measured, also for a number in the next clause.
 _MEASURED: Final = re.compile(
     r"\b(?:(?P<height>tall|high|height)|(?P<distance>distance|far away|away"
     r"|(?:moved|stepped|went|got|gone|backed|walked) (?:\w+ )?"
     r"(?:closer|nearer|back|away|off|in|out|farther|further|up to it))"
-    r"|(?P<near>nearest|closest|foreground)|(?P<width>width|wide))\b"
+    r"|(?P<far>farthest|furthest|background)|(?P<near>nearest|closest|foreground"
+    rf"|(?:{NEAR})(?: (?:is|right|just|directly|standing|sits))* in front(?: of (?:me|us"
+    rf"|the camera))?)"
+    r"|(?P<camera>(?:tripod|camera)(?: (?:is|set|quite|very|really))* (?:low|high))"
+    r"|(?P<width>width|wide))\b"
 )
 _WALKING: Final = re.compile(r"\b(?:walk\w*|hik\w+|trail|approach|km|miles?|climb\w*)\b")
 #: A bare number belongs to the word before it only when nothing but these stands between.
@@ -112,7 +120,7 @@ def _subject(words: str, *, tight: bool) -> str | None:
 
 def _of_object(thing: str, subject: str | None, words: str) -> str | None:
     """`12 m from the fall`, `2 m to the first rock`, `a crate 3 ft from the camera`."""
-    if subject in {"near", "far"}:
+    if subject in {"near", "far"} or (subject == "camera" and _GROUND.match(thing)):
         return subject
     if subject is None and _MYSELF.match(thing) and not _TIGHT.fullmatch(words):
         return None  # some thing that is not known: the fall, or something in the foreground?
@@ -121,6 +129,9 @@ def _of_object(thing: str, subject: str | None, words: str) -> str | None:
     if _FAR_THING.search(thing):
         return "far"
     return "near" if _NEAR_THING.search(thing) else "distance"
+
+
+_OTHER_NAMES: Final = {"whole": "height", "between": "distance"}
 
 
 def _behind(match: re.Match[str], subject: str | None, words: str, *, walking: bool) -> str | None:
@@ -135,7 +146,7 @@ def _behind(match: re.Match[str], subject: str | None, words: str, *, walking: b
         return "camera" if subject == "camera" else "climb" if walking else None
     if kind == "camera" and subject not in {"camera", None}:
         return subject
-    return kind
+    return _OTHER_NAMES.get(kind or "", kind)
 
 
 def _ends(draft: Draft, quantity: Quantity) -> bool:
@@ -156,7 +167,8 @@ def _measured(words: str) -> str | None:
 #: "The fall I took from the map, 16 m": what a sentence opens with; a place is none.
 _OPENED: Final = re.compile(rf"(?:^|[.;!?] ?)(?:the |this |our )?(?:{FALL})\b(?P<rest>[^.;!?]*)$")
 _PLACED: Final = re.compile(
-    r"\b(?:far|near|nearer|away|back|off|distance|close|closer|wide|width|rock|stone|camera|at|speed"
+    r"\b(?:far|near|nearer|away|back|off|distance|close|closer|wide|width|rock|stone|camera|at"
+    r"|speed"
     r"|shutter|aperture|lens|zoom|zoomed|deep|walk|hike|path|trail|left|right|behind)\b"
 )
 
@@ -219,7 +231,7 @@ def role(draft: Draft, quantity: Quantity) -> str | None:
     if match and not (bare and match.group().strip(" ,.").endswith(("fall", "falls", "drop"))):
         walking = _WALKING.search(draft.text) is not None
         kind = _behind(match, subject, words, walking=walking)
-        if kind is None and not match["beyond"]:
+        if kind is None and not (match["beyond"] or match["up"]):
             kind = subject
     elif subject is None and _ends(draft, quantity) and _NEAR_BEHIND.search(after) and not bare:
         kind = "near"

@@ -57,7 +57,8 @@ _FOCAL_CUE: Final = re.compile(
 _BASE: Final = r"(?:base|native|lowest|minimum|min)"
 _BASE_ISO: Final = re.compile(
     rf"\b(?:{_BASE}|lower than|starts (?:at|from)|goes down to)"
-    r"(?: (?:on|of|for|with|is|it|its|my|mine|this|the|that|camera|body|sensor|one|goes|go|i|can|has"
+    r"(?: (?:on|of|for|with|is|it|its|my|mine|this|the|that|camera|body|sensor|one|goes|go|i|can"
+    r"|has"
     r"|value|setting|at|to|are))*[ :=]*$"
 )
 #: "Base iso on mine is 64", "lowest iso it can do is 100", "iso starts at 64".
@@ -223,7 +224,7 @@ def _is_beside_settings(draft: Draft, quantity: Quantity) -> bool:
     earlier, later = draft.neighbour(quantity, -1), draft.neighbour(quantity, 1)
     follows = earlier is not None and earlier not in free
     leads = later is not None and later.unit == "f"
-    return (follows and not draft.before(quantity).strip(" ,;/@|")) or (
+    return (follows and not draft.before(quantity).strip(" ,;/@|·•")) or (
         leads and not draft.after(quantity).strip(" /") and not draft.before(quantity).strip()
     )
 

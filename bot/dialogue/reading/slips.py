@@ -28,7 +28,20 @@ _BEFORE_NUMBERS: Final = (
     (re.compile(r"\bf ate\b"), "f 8"),
     (re.compile(r"\b(?:eff|ef)(?= ?(?:\d|eleven|eight|sixteen|twenty|four|five))"), "f"),
 )
+#: Letters that thumbs and eyes take for digits behind "iso": "1oo", "l00".
+_ISO_LETTERS: Final = re.compile(r"(?<=\biso )(?=[lo]*\d)[\dlo]{2,5}\b|(?<=\biso )l[o0]{2,4}\b")
+#: Number words as they are often spelt.
+_SPELT: Final = (
+    (re.compile(r"\bfourty\b"), "forty"),
+    (re.compile(r"\bninty\b"), "ninety"),
+    (re.compile(r"\btwelf\b"), "twelve"),
+    (re.compile(r"\bforteen\b"), "fourteen"),
+    (re.compile(r"\b(?:meters?s|metres?s|meteres|meeters?|metrs)\b"), "metres"),
+)
 _TOKEN: Final = re.compile(r"[a-z]{6,13}")
+
+
+_DIGITS: Final = str.maketrans("lo", "10")
 
 
 def _cut(word: str) -> set[str]:
@@ -56,6 +69,7 @@ def mend_slips(text: str) -> str:
     Args:
         text: a message in lower case.
     """
-    for pattern, word in _BEFORE_NUMBERS:
+    for pattern, word in (*_SPELT, *_BEFORE_NUMBERS):
         text = pattern.sub(word, text)
+    text = _ISO_LETTERS.sub(lambda match: match.group().translate(_DIGITS), text)
     return _TOKEN.sub(_mended, text)

@@ -39,7 +39,8 @@ _WORD: Final = WORD_NUMBER
 _NO_WORD_BEFORE: Final = "".join(f"(?<!{one} )" for one in _ONES)
 _COUNT: Final = re.compile(
     rf"{_NO_WORD_BEFORE}\b(?:{_WORD})\b(?=[ -]{_MEASURE}\b|[ -](?:\d/\d|halfpart|thirdpart))"
-    rf"|(?:(?<=\bf )|(?<=\biso )|(?<=\baperture )|(?<=\bdiaphragm )|(?<=\bpoint ))(?:{_WORD})\b"
+    rf"|(?:(?<=\bf )|(?<=\bf number )|(?<=\bf stop )|(?<=\biso )|(?<=\baperture )"
+    rf"|(?<=\bdiaphragm )|(?<=\bpoint ))(?:{_WORD})\b"
     rf"|(?:(?<=\bfoot )|(?<=\bfeet ))(?:{_ONE}|ten|eleven)\b(?! (?:people|of))"
     rf"|(?:(?<=\bon )|(?<=\bat ))zero\b|^(?:{_WORD})$"
     rf"|(?:(?<=\bminus )|(?<=\bplus ))(?:{_WORD})\b{_SIGNED_END}"
@@ -64,6 +65,10 @@ _ORDINAL: Final = re.compile(
     rf"\b(?:an?|one|1)[ -](?:1 )?({'|'.join(sorted(_ORDINALS, key=len, reverse=True))})\b"
     r"(?! (?:time|day|year|birthday|frame|of (?!an? s)))"
 )
+_ORDINAL_ALONE: Final = re.compile(
+    rf"(?<!one )(?<!two )(?<!five )(?<!hundred )(?<!and )(?<!\d )\b"
+    rf"({'|'.join(sorted(_ORDINALS, key=len, reverse=True))}) of a(?= sec)"
+)
 #: "ISO one twenty five", "at two fifty": hundreds as they are said.
 _SAID_HUNDREDS: Final = re.compile(
     rf"(?:(?<=\biso )|(?<=1/))({_ONE})[ -]((?:{_TEN})(?:[ -](?:{_ONE})\b)?)\b"
@@ -76,7 +81,8 @@ _METRE_REST: Final = re.compile(
 #: "Sixteen thirty five at twenty", "twenty-four seventy lens": the two ends of a zoom.
 _DICTATED_ZOOM: Final = re.compile(
     r"(?<![\w./,-])([1-9]\d) ([1-9]\d{1,2})(?= (?:at \d|mm|millimet|kit|lens|zoom))"
-    r"|(?:(?<=\ba )|(?<=\bmy )|(?<=\bthe ))([1-9]\d) ([1-9]\d{1,2})(?=\s*(?:$|[,;.!]|and\b|with\b|on\b|f ?/?\d))"
+    r"|(?:(?<=\ba )|(?<=\bmy )|(?<=\bthe ))([1-9]\d) ([1-9]\d{1,2})"
+    r"(?=\s*(?:$|[,;.!]|and\b|with\b|on\b|f ?/?\d))"
 )
 
 
@@ -105,15 +111,48 @@ def _over(match: re.Match[str]) -> str:
     return f"1/{number}" if number in _OVER_MARKS.split("|") else match.group()
 
 
+#: "F five six", "f two eight": f-numbers with a decimal, said without the point.
+_F_DECIMALS: Final = (
+    "1.2",
+    "1.4",
+    "1.8",
+    "2.2",
+    "2.5",
+    "2.8",
+    "3.2",
+    "3.5",
+    "4.5",
+    "5.6",
+    "6.3",
+    "7.1",
+)
+_F_SAID: Final = re.compile(rf"\bf ({_ONE}) ({_ONE})\b(?! (?:stops?|sec|met|feet))")
+_TENTHS: Final = re.compile(
+    r"\b(two|three|four|five|six|seven|eight|nine"
+    r"|[2-9]) tenths? of a(?= sec)"
+)
+
+
+def _f_said(match: re.Match[str]) -> str:
+    number = f"{_SIMPLE[match.group(1)]}.{_SIMPLE[match.group(2)]}"
+    return f"f {number}" if number in _F_DECIMALS else match.group()
+
+
+def _tenths(match: re.Match[str]) -> str:
+    return f"0.{_SIMPLE.get(match.group(1), match.group(1))}"
+
+
 def dictated_times(text: str) -> str:
     """`One over eight` and `a sixtieth` as fractions.
 
     Args:
         text: a message in lower case.
     """
+    text = _TENTHS.sub(_tenths, _F_SAID.sub(_f_said, text))
     text = _SAID_HUNDREDS.sub(_said_hundreds, text)
     text = _ONE_OVER.sub(_over, text)
-    return _ORDINAL.sub(lambda match: f"1/{_ORDINALS[match.group(1)]}", text)
+    text = _ORDINAL.sub(lambda match: f"1/{_ORDINALS[match.group(1)]}", text)
+    return _ORDINAL_ALONE.sub(lambda match: f"1/{_ORDINALS[match.group(1)]}", text)
 
 
 def in_digits(text: str) -> str:

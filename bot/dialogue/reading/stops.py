@@ -7,6 +7,7 @@ import re
 from typing import Final
 
 from bot.dialogue.reading.draft import Draft
+from bot.dialogue.reading.inventory import POLARISER, TRIPOD
 from bot.dialogue.reading.numbers import Quantity
 from bot.dialogue.reading.phrases import exactly
 
@@ -17,7 +18,7 @@ _GRADUATED: Final = re.compile(r"\bgrad\w*\b")
 #: `the 3-stop`, `my 6 stop`, `10-stop on`: a filter, when nothing says under or over.
 _FILTER_BEFORE: Final = re.compile(r"\b(?:the|my|with(?: the| my| a)?|a|own|have|and|use|using) ?$")
 _FILTER_AFTER: Final = re.compile(
-    r"^ ?(?:(?:is |are |still )*on|off|mounted|in place|nd|filter|glass|screwed|one)\b"
+    r"^(?:'s)? ?(?:(?:is |are |still )*on|off|mounted|in place|nd|filter|glass|screwed|one)\b"
 )
 _UNDER: Final = re.compile(r"^[ -]*(?:too )?(?:under|below|minus|negative)\b")
 #: "2 under the trees" counts people; with its unit the number stays one of stops.
@@ -52,7 +53,8 @@ _BY_LESS: Final = re.compile(
 _METER_WORDS: Final = re.compile(r"\b(?:meter\w*|reads?|reading|needle)\b.{0,20}$")
 _ON_METER: Final = re.compile(r"^ (?:on|by|at|says) (?:the |my )?(?:meter|needle|scale)\b")
 _CENTRED: Final = re.compile(
-    r"\b(?:meter|needle|indicator)\b[^,;.]{0,20}(?<!left of )(?<!right of )(?<!off )(?<!left of the )(?<!right of the )"
+    r"\b(?:meter|needle|indicator|bar|pointer)\b[^,;.]{0,20}(?<!left of )(?<!right of )(?<!off )"
+    r"(?<!left of the )(?<!right of the )"
     r"\b(?:middle|centre|center|centred|centered|spot on"
     r"|dead on|zeroed)\b"
 )
@@ -179,12 +181,15 @@ def listed_before(draft: Draft, quantity: Quantity) -> list[Quantity]:
     return listed
 
 
+#: "Tripod + cpl + 6 stop".
+_KIT_LISTED: Final = re.compile(rf"\b(?:{TRIPOD}|{POLARISER})\b ?(?:,|\+|&|and\b)")
+
+
 def _is_kit_list(draft: Draft, quantity: Quantity) -> bool:
     """Whether a kit is told or asked for, and nothing says under, over, brighter or darker."""
     kit = draft.expecting | draft.values.keys()
-    return bool(kit & {"camera_format", "nd_stops"}) and not (
-        _meter_sign(draft, quantity) or _change_sign(draft, quantity)
-    )
+    told = kit & {"camera_format", "nd_stops"} or _KIT_LISTED.search(draft.text)
+    return bool(told) and not (_meter_sign(draft, quantity) or _change_sign(draft, quantity))
 
 
 def is_filter(draft: Draft, quantity: Quantity) -> bool:
@@ -196,7 +201,9 @@ def is_filter(draft: Draft, quantity: Quantity) -> bool:
     named = (
         _ND_NEAR.search(before) or _ND_NEAR.search(after) or _ND_HEAD.search(draft.before(first))
     )
-    adjective = quantity.text.endswith("stop") and quantity.value > 1  # "6 stop", not "6 stops"
+    adjective = (
+        quantity.text.endswith(("stop", "stopper")) and quantity.value > 1
+    )  # "6 stop", not "6 stops"
     spoken = adjective and (
         _is_kit_list(draft, quantity)
         or _FILTER_BEFORE.search(draft.before(quantity))

@@ -11,7 +11,8 @@ _CLOCK: Final = r"(?P<hour>\d{1,2})[:.h]?(?P<minute>\d\d)? ?(?P<half>[ap]\.?m\b)
 _SUNSET_WORDS: Final = (
     r"(?:sunset(?: time)?|sundown|sun down"
     r"|(?:it|that)'s when (?:the sun sets|it sets)"
-    r"|sun(?:'s| is| will)? (?:goes down|going down|go down|sets?|down|setting|disappears?|dips|gone|be gone))"
+    r"|sun(?:'s| is| will)? (?:goes down|going down|go down|sets?|down|setting|disappears?|dips"
+    r"|gone|be gone|goes(?= at)))"
 )
 _LINK: Final = r"(?: (?:is|today|tonight|at|around|about|will be|'s)|'s)*[ :=]*"
 _SUNSET: Final = re.compile(rf"\b{_SUNSET_WORDS}\b{_LINK}{_CLOCK}")
@@ -21,7 +22,8 @@ _CLOCK_SUNSET: Final = re.compile(
 )
 #: Times of day as typed: `19:40`, `7.40 pm`, `8pm`.
 _TIME: Final = re.compile(
-    r"(?<![\w.:/])(?P<hour>[01]?\d|2[0-3])(?:[:h](?P<minute>[0-5]\d)|\.(?P<dotted>[0-5]\d)(?=\W*(?:$|[ap])))?"
+    r"(?<![\w.:/])(?P<hour>[01]?\d|2[0-3])(?:[:h](?P<minute>[0-5]\d)"
+    r"|\.(?P<dotted>[0-5]\d)(?=\W*(?:$|[ap])))?"
     r"(?: ?(?P<half>[ap]\.?m)\b)?(?![\w/:]|\.\d)"
 )
 #: "According to the app the sun goes down today at": words between sunset and its time.

@@ -53,7 +53,8 @@ _COMPLAINTS: Final = (
     (
         Symptom.NO_TEXTURE,
         any_of(
-            "mush|soup|soupy|candy ?floss|milk|porridge|(?<!y like )fog|gruel|yoghurt|custard",
+            r"mush|soup|soupy|candy ?floss|milk|porridge|(?:(?<!y )like|just|all|into|to|of"
+            r"|looks?|turned)(?: \w+)? fog|gruel|yoghurt|custard",
             "whipped cream",
             r"(?:shaving|bath) foam|marshmallow|(?:like|into|to|just) (?:steam|smoke|cream)",
             r"(?:it|it's|its|looks?|all|everything|water|just|so) (?:\w+ )?mushy",

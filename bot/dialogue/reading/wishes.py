@@ -77,6 +77,7 @@ _AUTOMATIC: Final = any_of(
     r"(?:full|all) auto(?:matic)?",
     r"(?:on|in) (?:p|a|av|tv|s|program) mode",
     r"(?:p|av|tv|program)[ -]mode",
+    r"(?:in|on) (?:av|tv)(?! (?:set|show|screen))",
     r"(?:aperture|shutter|time)[ -]priority",
     r"(?:in|on|to) (?:automatic|program)",
     r"it's (?:on )?auto(?:matic)?",
@@ -99,7 +100,8 @@ def read_mode(draft: Draft) -> None:
 
 _TRY: Final = (
     r"(?:go|went|use|used|take|took|set|try|tried|open|opened|stop|stopped|drop|dropped|push|pushed"
-    r"|raise|raised|put|add|added|turn|lower|lowered|remove|switch|change|changed|zoom|step|stepped|move|moved|stand|stood|shoot|shot)"
+    r"|raise|raised|put|add|added|turn|lower|lowered|remove|switch|change|changed|zoom|step"
+    r"|stepped|move|moved|stand|stood|shoot|shot)"
 )
 _WHAT_IF: Final = re.compile(
     r"\bwhat if\b|\bwhat (?:about|happens|would)\b|\bhow about\b|\bsuppose\b|\bwould\b.*\?"
