@@ -32,6 +32,7 @@ def _zoom(shortest: float, longest: float, widest: float | None = None) -> LensF
 
 #: What every example means, written down by hand; lengths in metres, ways in kilometres.
 MEANT: Final[dict[str, dict[str, Any]]] = {
+    "no notes": {},
     "3 km walk out, 150 m climb, sunset 18:40": {
         "walk_km": 3,
         "climb_m": 150,

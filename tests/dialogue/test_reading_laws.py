@@ -3,11 +3,12 @@
 from __future__ import annotations
 
 import json
+import re
 import time
 from pathlib import Path
 
 import pytest
-from hypothesis import given
+from hypothesis import assume, given
 from hypothesis import strategies as st
 
 from bot.dialogue.facts import Facts, Units
@@ -55,6 +56,49 @@ def test_no_slot_holds_an_implausible_value(
     for lens in facts.lenses:
         assert 3 <= lens.shortest_mm <= lens.longest_mm <= 1500
     assert all(0 < stops < 25 for stops in facts.nd_stops or ())
+
+
+#: Words that stand for a number or a part of one, as a piece of a longer word too.
+NUMBER_WORDS = re.compile(
+    r"one|two|three|four|five|six|seven|eight|nine|ten|eleven|twel|teen|twent|thirt|fourt|fort|fift"
+    r"|eigh|nint|zero|hundred|thousand|half|halv|third|quarter|tenth|couple|fore|ate|double|single"
+    r"|point|\bani?\b|\ba\b|inch"
+)
+#: Words of the trade without any number; "knee", "centre" and "off" tell measures of their own.
+PLAIN_PIECES = st.lists(
+    st.sampled_from(
+        sorted(
+            {
+                word
+                for text in TEXTS
+                for word in text.split()
+                if not any(character.isnumeric() for character in word)
+                and not NUMBER_WORDS.search(word.lower())
+            }
+        )
+    ),
+    max_size=14,
+).map(" ".join)
+WORDED = {"camera_height_m", "water_depth_m", "nd_on_stops", "meter_stops"}
+
+
+@given(
+    text=st.one_of(PLAIN_PIECES, st.text(st.characters(categories=["L", "P", "Z"]))),
+    units=UNITS,
+    expecting=EXPECTING,
+)
+def test_without_a_number_none_is_read(
+    text: str, units: Units | None, expecting: frozenset[str]
+) -> None:
+    """Where neither a digit nor a number word is typed, no measure is told and none is left."""
+    assume(not NUMBER_WORDS.search(text.lower()))
+    facts = read(text, units=units, expecting=expecting)
+    told = {slot for slot in RANGES if getattr(facts, slot) is not None}
+    assert told <= WORDED
+    assert facts.lenses == ()
+    assert facts.nd_stops in (None, ())
+    assert facts.sunset is None
+    assert facts.unread == ()
 
 
 @given(text=PIECES)

@@ -23,6 +23,7 @@ from bot.dialogue.reading import (
     support,
     symptoms,
     wishes,
+    yes_no,
 )
 from bot.dialogue.reading.draft import Draft
 from bot.dialogue.reading.normal import normalise
@@ -72,6 +73,7 @@ _READERS: Final = (
     conditions.read_wind,
     conditions.read_group,
     wishes.read_what_if,
+    yes_no.read_yes_no,
     tell_unread,
 )
 

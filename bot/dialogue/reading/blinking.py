@@ -55,7 +55,10 @@ _BARE: Final = (
     (Blink.NOTHING, exactly("no", "none", "nope", r"nothing(?: at all)?", "not any ?more")),
     (
         Blink.DOTS,
-        exactly(rf"(?:only |just |a few |some |{_SMALL} )*{_DOT}(?: only| here and there)?"),
+        exactly(
+            rf"(?:only |just |a few |few |some |a couple of |2 |{_SMALL} )*{_DOT}(?: only"
+            rf"| here and there)?"
+        ),
     ),
     (
         Blink.PATCHES,

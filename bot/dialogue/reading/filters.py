@@ -8,9 +8,8 @@ from typing import Final
 from bot.dialogue.reading.draft import Draft
 from bot.dialogue.reading.inventory import GONE, ND, NOT_HERE, POLARISER, is_asked_about, is_denied
 from bot.dialogue.reading.numbers import Quantity
-from bot.dialogue.reading.phrases import any_of
+from bot.dialogue.reading.phrases import any_of, exactly
 from bot.dialogue.reading.stops import is_filter, listed_before, nd_stops
-from bot.dialogue.reading.yes_no import answers
 
 _SAID: Final = any_of(POLARISER)
 _LACKS: Final = any_of(
@@ -51,11 +50,7 @@ def _asks(text: str) -> bool:
 def read_polariser(draft: Draft) -> None:
     """Whether there is a polariser and whether it is on."""
     text = draft.text
-    if not _SAID.search(text):
-        answer = answers(draft, "has_polariser")
-        if answer is not None:
-            draft.note("has_polariser", value=answer)
-    elif not _asks(text):
+    if _SAID.search(text) and not _asks(text):
         _read_named(draft)
 
 
@@ -84,7 +79,8 @@ _OWNS_NO_FILTERS: Final = any_of(
     r"(?:don't|do not|haven't|didn't) (?:have|own|got|bring|brought|carry)(?: any| got any)?"
     r" filters?",
     r"(?:forgot|left) (?:the |my |all )*filters?",
-    r"(?<!ing )(?<!pol )(?<!nd )(?<!r )filters? (?:are |is |all |stayed )*(?:at home|in the (?:car|hut|hotel))",
+    r"(?<!ing )(?<!pol )(?<!nd )(?<!r )filters? (?:are |is |all |stayed )*(?:at home"
+    r"|in the (?:car|hut|hotel))",
     r"no filters? (?:with me|at all|in the bag|here|today|whatsoever|of any kind)",
 )
 _ND_NOT_NEEDED: Final = any_of(rf"{ND} (?:needed|necessary|required)")
@@ -100,10 +96,6 @@ _ON_BEHIND: Final = re.compile(
     r"(?:on|mounted|fitted|in front|attached|screwed)\b"
 )
 _OFF_BEHIND: Final = re.compile(r"^(?: ?(?:nd|filter))* ?(?:is |now |comes? )?(?:off|removed)\b")
-#: "Swapped the 3 for the 6 stop".
-_SWAPPED_FOR: Final = re.compile(
-    r"\b(?:swapped|swap|changed|switched)\b.{0,20} (?:for|to) (?:the|a|my) ?$"
-)
 #: "Swapped the 3 for the 6 stop".
 _SWAPPED_FOR: Final = re.compile(
     r"\b(?:swapped|swap|changed|switched)\b.{0,20} (?:for"
@@ -194,8 +186,13 @@ def read_no_filters(draft: Draft) -> None:
         draft.note("nd_stops", ())
 
 
+_NONE_ALONE: Final = exactly("none", "nothing", "no", "no nd", "nope")
+
+
 def read_asked_filter(draft: Draft) -> None:
     """A bare strength where the open question asks which filter is on."""
+    if "nd_on_stops" in draft.expecting and _NONE_ALONE.match(draft.text):
+        draft.note("nd_on_stops", 0.0)
     plain = [quantity for quantity in draft.free("", "stop") if not quantity.signed]
     if "nd_on_stops" in draft.expecting and len(plain) == 1 and "nd_on_stops" not in draft.values:
         draft.put("nd_on_stops", plain[0].value, plain[0])

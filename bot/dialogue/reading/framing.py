@@ -116,17 +116,20 @@ _BODY: Final = "|".join(_BODY_HEIGHTS_M)
 _BODY_HIGH: Final = any_of(rf"({_BODY})[ -](?:high|height|level)", rf"at (?:the )?({_BODY})s?")
 _BODY_DEEP: Final = any_of(rf"({_BODY})[ -]deep", rf"up to (?:my|the) ({_BODY})s?")
 _ON_GROUND: Final = any_of(r"(?:at|on the|near the) ground(?: level)?", "ground level")
+_BODY_ALONE: Final = exactly(rf"(?:about |at |roughly )*(?:my |the )?({_BODY})s?")
 _CAMERA: Final = any_of("camera|tripod")
 
 
 def read_body_heights(draft: Draft) -> None:
     """Heights by parts of the body: `knee high camera`, `ankle deep`."""
     deep, high = _BODY_DEEP.search(draft.text), _BODY_HIGH.search(draft.text)
+    if "camera_height_m" in draft.expecting:
+        high = high or _BODY_ALONE.match(draft.text)
     if deep and "water_depth_m" in draft.values:
         return
     if deep:
         draft.note("water_depth_m", _BODY_HEIGHTS_M[deep.group(1) or deep.group(2)])
     elif high:
-        draft.note("camera_height_m", _BODY_HEIGHTS_M[high.group(1) or high.group(2)])
+        draft.note("camera_height_m", _BODY_HEIGHTS_M[next(part for part in high.groups() if part)])
     elif _ON_GROUND.search(draft.text) and _CAMERA.search(draft.text):
         draft.note("camera_height_m", _GROUND_M)

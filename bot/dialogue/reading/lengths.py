@@ -106,8 +106,9 @@ def _read_timed_leaf(draft: Draft) -> None:
             continue
         length, time = (second, first) if first.unit == "s" else (first, second)
         between = draft.after(first).strip()
+        leaf = _FLOAT.search(draft.text) or "water_speed_mps" in draft.expecting
         joined = between in {"in", "per", "in about"} or (
-            _FLOAT.search(draft.text) and between in {"for", "over", "to go", "to do", "to cover"}
+            leaf and between in {"for", "over", "to go", "to do", "to cover"}
         )
         if joined and time.unit == "s" and length.unit != "s" and time.value > 0:
             metres = length.value * METRES[length.unit]

@@ -5,7 +5,7 @@ from __future__ import annotations
 from typing import Final
 
 from bot.dialogue.reading.draft import Draft
-from bot.dialogue.reading.phrases import any_of
+from bot.dialogue.reading.phrases import any_of, exactly
 
 _GORGE: Final = r"(?:canyon|gorge|ravine|chasm|gully|glen)"
 _TREES: Final = (
@@ -135,6 +135,12 @@ _PARTLY: Final = any_of(
 )
 #: A clear sky is sun only where nothing says shade.
 _CLEAR_SKY: Final = any_of(r"(?:clear|blue) sk(?:y|ies)", "cloudless")
+#: Where the light was asked for, one word is enough.
+_ALONE: Final = (
+    ("full sun", exactly("(?:full |bright |in )?sun(?: is out|'s out)?")),
+    ("open shade", exactly("(?:in |the |all )*(?:shade|shadow)")),
+    ("overcast", exactly("clouds?")),
+)
 _SUNLIT: Final = frozenset({"full sun", "hazy sun", "before sunset", "sunset"})
 _SHADED: Final = frozenset(
     {"open shade", "light canopy", "open gorge", "wooded gorge", "deep slot", "dense canopy"}
@@ -160,6 +166,8 @@ def read_light(draft: Draft) -> None:
         for key, pattern in _LIGHTS
         if (match := pattern.search(text)) and _is_now(text[: match.start()])
     ]
+    if not found and "light" in draft.expecting:
+        found = [key for key, pattern in _ALONE if pattern.match(text)]
     if not found and _CLEAR_SKY.search(text):
         found = ["full sun"]
     if found and not (_SUNLIT & set(found) and _SHADED & set(found)):

@@ -105,6 +105,7 @@ _FRACTIONS: Final[tuple[_Rule, ...]] = (
     ),
     _plain(r"\b(two|three|four|[2-4]) stops and (?:two|2)[ -]thirds?\b", r"\1 2/3 stop"),
     _plain(r"(?<=\d)[ -]?ish\b", ""),
+    _plain(r"^(?:(?:about|maybe|roughly|like|just) )*a (?=(?:met(?:er|re)|foot|yard)\W*$)", "1 "),
     _plain(r"(?<=[a-z])-ish\b", ""),
     _plain(r"(?<![\d./])1(?: /|/ | / )(?=\d{1,4}\b)", "1/"),
     _plain(r"(?<=\d)f(?=/?\d)", " f"),

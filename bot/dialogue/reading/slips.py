@@ -29,7 +29,7 @@ _BEFORE_NUMBERS: Final = (
     (re.compile(r"\b(?:eff|ef)(?= ?(?:\d|eleven|eight|sixteen|twenty|four|five))"), "f"),
 )
 #: Letters that thumbs and eyes take for digits behind "iso": "1oo", "l00".
-_ISO_LETTERS: Final = re.compile(r"(?<=\biso )(?=[lo]*\d)[\dlo]{2,5}\b|(?<=\biso )l[o0]{2,4}\b")
+_ISO_LETTERS: Final = re.compile(r"(?<=\biso )(?=[lo]*\d)[\dlo]{2,5}\b")
 #: Number words as they are often spelt.
 _SPELT: Final = (
     (re.compile(r"\bfourty\b"), "forty"),

@@ -44,6 +44,7 @@ _COUNT: Final = re.compile(
     rf"|(?:(?<=\bfoot )|(?<=\bfeet ))(?:{_ONE}|ten|eleven)\b(?! (?:people|of))"
     rf"|(?:(?<=\bon )|(?<=\bat ))zero\b|^(?:{_WORD})$"
     rf"|(?:(?<=\bminus )|(?<=\bplus ))(?:{_WORD})\b{_SIGNED_END}"
+    rf"|(?<=\bby )(?:{_WORD})(?=\W*$)"
     rf"|^(?:{_WORD})(?=,? 1/\d)|\b{_SURE}\b(?!-)"
 )
 #: Marks of exposure times that are said as "one over eight" (ISO 516 series, from memory).

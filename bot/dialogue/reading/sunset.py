@@ -52,6 +52,12 @@ _IN_WORDS: Final = re.compile(
 )
 
 
+_ALONE_IN_WORDS: Final = re.compile(
+    rf"(?:at |around |about |it's |its )*(?:an? )?"
+    rf"(?P<offset>{'|'.join(offset for offset in _OFFSETS if offset)}) {_HOUR}(?P<full>)\W*"
+)
+
+
 def _clock(match: re.Match[str]) -> str | None:
     """A time of day in 24 hours; a bare hour is none, and 25:00 neither."""
     dotted = match.groupdict().get("dotted")
@@ -91,7 +97,8 @@ def read_sunset(draft: Draft) -> None:
         match = _ALONE.fullmatch(draft.text)
     if match is None or _clock(match) is None:
         match = _nearby(draft) or match
-    worded = _IN_WORDS.search(draft.text)
+    worded = _ALONE_IN_WORDS.fullmatch(draft.text) if draft.expecting == {"sunset"} else None
+    worded = worded or _IN_WORDS.search(draft.text)
     clock = _clock(match) if match else None
     if clock is None and worded:
         match, clock = worded, _in_words(worded)

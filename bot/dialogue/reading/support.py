@@ -7,7 +7,6 @@ from typing import Final
 from bot.dialogue.reading.draft import Draft
 from bot.dialogue.reading.inventory import GONE, NOT_HERE, TRIPOD, is_asked_about, is_denied
 from bot.dialogue.reading.phrases import any_of
-from bot.dialogue.reading.yes_no import answers
 
 _SAID: Final = any_of(TRIPOD)
 _ELSEWHERE: Final = any_of(
@@ -43,10 +42,6 @@ def read_support(draft: Draft) -> None:
     text = draft.text
     if _SAID.search(text):
         _read_tripod(draft)
-    else:
-        answer = answers(draft, "has_tripod")
-        if answer is not None:
-            draft.note("has_tripod", value=answer)
     if _HAND_HELD.search(text):
         draft.note("hand_held", value=True)
 

@@ -17,15 +17,24 @@ _LACK: Final = (
 _NO: Final = exactly(rf"(?:no|nope|nah|none|sadly not|i don't|not today){_LACK}")
 
 
-def answers(draft: Draft, slot: str) -> bool | None:
-    """Yes or no to the one thing that the question asks for; None where it is no answer.
+#: Slots that one word answers, and what else says yes or no to each.
+_SLOTS: Final = {
+    "has_tripod": (None, None),
+    "has_polariser": (None, None),
+    "polariser_on": (exactly("(?:it's |its |is )?on"), exactly("(?:it's |its |is )?off")),
+    "wind": (exactly("(?:a )?(?:little|bit|some)"), exactly("not really|hardly(?: any)?")),
+}
 
-    Args:
-        draft: the message.
-        slot: the thing's slot.
-    """
-    if draft.expecting != {slot}:
-        return None
-    if _YES.match(draft.text):
-        return True
-    return False if _NO.match(draft.text) else None
+
+def read_yes_no(draft: Draft) -> None:
+    """Yes or no to the one thing that the question asks for, and nothing else typed."""
+    if len(draft.expecting) != 1:
+        return
+    (slot,) = draft.expecting
+    if slot not in _SLOTS:
+        return
+    on, off = _SLOTS[slot]
+    if _YES.match(draft.text) or (on and on.match(draft.text)):
+        draft.note(slot, value=True)
+    elif _NO.match(draft.text) or (off and off.match(draft.text)):
+        draft.note(slot, value=False)
