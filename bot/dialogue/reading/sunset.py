@@ -9,12 +9,15 @@ from bot.dialogue.reading.draft import Draft
 
 _CLOCK: Final = r"(?P<hour>\d{1,2})[:.h]?(?P<minute>\d\d)? ?(?P<half>[ap]\.?m\b)?"
 _SUNSET_WORDS: Final = (
-    r"(?:sunset(?: time)?|sundown|sun down"
+    r"(?:sun[ -]?set(?:ting)?(?: time)?|sundown|sun down"
     r"|(?:it|that)'s when (?:the sun sets|it sets)"
     r"|sun(?:'s| is| will)? (?:goes down|going down|go down|sets?|down|setting|disappears?|dips"
     r"|gone|be gone|goes(?= at)))"
 )
-_LINK: Final = r"(?: (?:is|today|tonight|at|around|about|will be|'s)|'s)*[ :=]*"
+_LINK: Final = (
+    r"(?:,? (?:is|it's|today|tonight|here|at|by|around|about|roughly|approx|ca"
+    r"|will be|should be|says|comes|'s)|'s)*[ :=@,-]*"
+)
 _SUNSET: Final = re.compile(rf"\b{_SUNSET_WORDS}\b{_LINK}{_CLOCK}")
 _CLOCK_SUNSET: Final = re.compile(
     r"\b(?P<hour>\d{1,2})[:.](?P<minute>\d\d) ?(?P<half>[ap]\.?m\b)? (?:is |for )?"
@@ -23,7 +26,7 @@ _CLOCK_SUNSET: Final = re.compile(
 #: Times of day as typed: `19:40`, `7.40 pm`, `8pm`.
 _TIME: Final = re.compile(
     r"(?<![\w.:/])(?P<hour>[01]?\d|2[0-3])(?:[:h](?P<minute>[0-5]\d)"
-    r"|\.(?P<dotted>[0-5]\d)(?=\W*(?:$|[ap])))?"
+    r"|\.(?P<dotted>[0-5]\d)(?! ?(?:m|km|ft|s)\b)(?=\W|$))?"
     r"(?: ?(?P<half>[ap]\.?m)\b)?(?![\w/:]|\.\d)"
 )
 #: "According to the app the sun goes down today at": words between sunset and its time.
@@ -38,24 +41,19 @@ _HOURS: Final = {
     "one": 1, "two": 2, "three": 3, "four": 4, "five": 5, "six": 6, "seven": 7, "eight": 8,
     "nine": 9, "ten": 10, "eleven": 11, "twelve": 12,
 }  # fmt: skip
-#: Minutes from the full hour that is named.
-_OFFSETS: Final = {
-    "quarter to": -15, "quarter past": 15, "half past": 30, "half": 30, "ten to": -10,
-    "ten past": 10, "twenty to": -20, "twenty past": 20, "five to": -5, "five past": 5,
-    "quarter after": 15, "quarter before": -15, "20 to": -20, "20 past": 20, "": 0,
-}  # fmt: skip
-_HOUR: Final = rf"(?P<hour>{'|'.join(_HOURS)}|1[0-2]|[1-9])"
-_IN_WORDS: Final = re.compile(
-    rf"\b{_SUNSET_WORDS}\b{_LINK}(?:an? )?"
-    rf"(?P<offset>{'|'.join(offset for offset in _OFFSETS if offset)}) {_HOUR}\b(?![.:/]\d| ?[a-z])"
-    rf"|\b{_SUNSET_WORDS}\b{_LINK}(?P<full>{'|'.join(_HOURS)})(?: o'? ?clock)\b"
+#: Minutes in words, as they stand before "to" and "past".
+_PARTS: Final = {"quarter": 15, "half": 30, "five": 5, "ten": 10, "twenty": 20}
+#: `quarter to five`, `half six`, `7 40`, `seven o'clock`, `eight pm`; dictated tens are digits.
+_SPOKEN: Final = (
+    rf"(?:an? )?(?:(?P<minutes>{'|'.join(_PARTS)}|\d{{1,2}}) ?(?:minutes? |mins? )?"
+    r"(?P<way>to|till|before|past|after) |(?P<half_hour>half) )?"
+    rf"(?P<hour>{'|'.join(_HOURS)}|1\d|2[0-3]|[1-9])"
+    r"(?! ?(?:m|km|ft|feet|met\w+|min\w*|h|hours?)\b)"
+    r"(?: (?P<rest>[0-5]\d)(?! ?(?:m|km|ft|feet|met\w+|min\w*|iso|mm|%)\b))?"
+    r"(?P<clock> o'? ?clock| hours)?(?: ?(?P<half>[ap])\.?m\b\.?)?(?![\w/:]|[.,]\d)"
 )
-
-
-_ALONE_IN_WORDS: Final = re.compile(
-    rf"(?:at |around |about |it's |its )*(?:an? )?"
-    rf"(?P<offset>{'|'.join(offset for offset in _OFFSETS if offset)}) {_HOUR}(?P<full>)\W*"
-)
+_IN_WORDS: Final = re.compile(rf"\b{_SUNSET_WORDS}\b{_LINK}{_SPOKEN}")
+_ALONE_IN_WORDS: Final = re.compile(rf"(?:at |around |about |it's |its )*{_SPOKEN}\W*")
 
 
 def _clock(match: re.Match[str]) -> str | None:
@@ -64,18 +62,34 @@ def _clock(match: re.Match[str]) -> str | None:
     typed, half = match["minute"] or dotted, match["half"]
     if not (typed or half):
         return None
-    hour, minute = int(match["hour"]), int(typed or 0)
-    if hour < 12 and not (half and half.startswith("a")):
-        hour += 12  # the sun sets in the second half of the day, whoever leaves that out
+    hour, minute = _in_the_evening(int(match["hour"]), half), int(typed or 0)
     return f"{hour:02d}:{minute:02d}" if hour < 24 and minute < 60 else None
 
 
-def _in_words(match: re.Match[str]) -> str:
-    """`quarter to five`: the sun sets in the second half of the day."""
-    named = match["full"] or match["hour"]
-    hour = int(named) if named.isdigit() else _HOURS[named]
-    minutes = (12 * 60 + hour % 12 * 60 + _OFFSETS[match["offset"] or ""]) % (24 * 60)
-    return f"{minutes // 60:02d}:{minutes % 60:02d}"
+#: Until then the sun may set after midnight, in the far north [h] (own rule).
+_LATEST_H: Final = 2
+
+
+def _in_the_evening(hour: int, half: str | None) -> int:
+    """The sun sets in the second half of the day, or after midnight, whoever leaves that out."""
+    if half:
+        return hour % 12 + 12 * half.startswith("p") if hour <= 12 else hour
+    return hour + 12 if _LATEST_H < hour < 12 else hour
+
+
+def _in_words(match: re.Match[str]) -> str | None:
+    """`quarter to five`, `seven 40`; a bare hour tells too little."""
+    if not any(match[part] for part in ("way", "half_hour", "rest", "clock", "half")):
+        return None
+    named = match["hour"]
+    hour = _in_the_evening(int(named) if named.isdigit() else _HOURS[named], match["half"])
+    offset = 30 if match["half_hour"] else int(match["rest"] or 0)
+    if match["way"]:
+        part = match["minutes"]
+        minutes = _PARTS[part] if part in _PARTS else int(part)
+        offset = minutes if match["way"] in {"past", "after"} else -minutes
+    total = (60 * hour + offset) % (24 * 60)
+    return f"{total // 60:02d}:{total % 60:02d}"
 
 
 def _nearby(draft: Draft) -> re.Match[str] | None:
