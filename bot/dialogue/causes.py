@@ -245,7 +245,7 @@ def diagnose(text: str, scene: Scene) -> tuple[Cause, ...]:
         scene: what is known of the frame.
     """
     near = sights.nearness(text)
-    found = [_weighed(name, near[name], scene) for name in sights.SIGHTS]
+    found = [_weighed(name, near[name], scene) for name in near if name != sights.TALK]
     return tuple(sorted(found, key=lambda cause: -cause.score))
 
 

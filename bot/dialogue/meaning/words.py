@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import re
-from collections.abc import Collection, Iterator
+from collections.abc import Collection
 from functools import cache, lru_cache
 from itertools import combinations
 from typing import Final
@@ -12,7 +12,7 @@ import snowballstemmer
 from rapidfuzz import process
 from rapidfuzz.distance import OSA
 
-from bot.dialogue.meaning.concepts import CONCEPTS
+from bot.dialogue.meaning.tables import EMPTY, ideas
 
 #: Longer messages are no single question or complaint (own rule), and reading stays quick.
 _MOST_WORDS: Final = 60
@@ -27,14 +27,6 @@ _NUMBERS: Final = (
     (re.compile(r"\b1/\d+(?: ?s(?:ec)?)?\b|\b\d+(?:\.\d+)? ?s(?:ec|econds?)?\b"), " seconds "),
 )
 _WORD: Final = re.compile(r"[a-z0-9]+")
-#: Words that say nothing of the matter.
-_EMPTY: Final = frozenset(
-    "a an the of to in on at it its is are was were be been am i my me we you your he she they them"
-    " this that these those so as do does did done has have had if then than but or for with from"
-    " by just very really still also some any there here who what"
-    " could should would will shall may might get gets got im ive id dont cant isnt wasnt let lets"
-    " oh well please pls hey hi ok okay linn all out up down into his her our us about".split()
-)
 _STEMMER: Final = snowballstemmer.stemmer("english")
 
 
@@ -53,13 +45,19 @@ def tokens(text: str) -> list[str]:
 
 
 @cache
-def _phrases() -> dict[tuple[str, ...], tuple[str, ...]]:
+def _empty() -> frozenset[str]:
+    """Stems that say nothing of the matter."""
+    return frozenset(stem(word) for word in ideas()[EMPTY])
+
+
+@cache
+def _phrases() -> dict[tuple[str, ...], frozenset[str]]:
     """The ideas of a phrase, by its stems."""
-    found: dict[tuple[str, ...], tuple[str, ...]] = {}
-    for idea, phrases in CONCEPTS.items():
-        for phrase in phrases.split("|"):
+    found: dict[tuple[str, ...], frozenset[str]] = {}
+    for idea, phrases in ideas().items():
+        for phrase in phrases if idea != EMPTY else ():
             key = tuple(stem(word) for word in phrase.split())
-            found[key] = (*found.get(key, ()), f"={idea}")
+            found[key] = found.get(key, frozenset()) | {f"={idea}"}
     return found
 
 
@@ -68,8 +66,8 @@ def _longest() -> int:
     return max(len(key) for key in _phrases())
 
 
-def features(text: str, vocabulary: Collection[str] = ()) -> Iterator[str]:
-    """Stems, and the ideas that they and their phrases stand for.
+def features(text: str, vocabulary: Collection[str] = ()) -> list[str]:
+    """Stems, the ideas that they and their phrases stand for, and pairs of these.
 
     Args:
         text: the message.
@@ -77,23 +75,23 @@ def features(text: str, vocabulary: Collection[str] = ()) -> Iterator[str]:
     """
     stems = [_mended(stem(word), vocabulary) for word in tokens(text)]
     phrases = _phrases()
-    ideas: set[str] = set()
+    meant: set[str] = set()
     for begin in range(len(stems)):
         for length in range(1, _longest() + 1):
-            ideas.update(phrases.get(tuple(stems[begin : begin + length]), ()))
-    yield from ideas
-    yield from ("".join(pair) for pair in combinations(sorted(ideas), 2))
-    yield from (word for word in stems if word not in _EMPTY)
+            meant |= phrases.get(tuple(stems[begin : begin + length]), frozenset())
+    pairs = ["".join(pair) for pair in combinations(sorted(meant), 2)]
+    return [*sorted(meant), *pairs, *(word for word in stems if word not in _empty())]
 
 
 def _mended(word: str, vocabulary: Collection[str]) -> str:
     """The known stem that a slip of the thumb has made unknown."""
-    if not vocabulary or word in vocabulary or word in _EMPTY or len(word) < _ONE_SLIP:
+    if not vocabulary or word in vocabulary or word in _empty() or len(word) < _ONE_SLIP:
         return word
     slips = 2 if len(word) >= _TWO_SLIPS else 1
+    alike = [known for known in vocabulary if known[0] == word[0]]
     near = process.extractOne(
         word,
-        [known for known in vocabulary if known[0] == word[0] and abs(len(known) - len(word)) < 2],
+        alike,
         scorer=OSA.distance,
         score_cutoff=slips,
     )
