@@ -43,6 +43,8 @@ _LINES: Final[Mapping[DangerKind, str]] = {
         debris sudden bigger
         cut_off water
         water swallowed
+        swallowed now
+        swallowed soaked
         water sudden bigger
         water bigger dirty
         debris rising
@@ -54,11 +56,11 @@ _LINES: Final[Mapping[DangerKind, str]] = {
         ! injured
         ! collapsed
         limb damaged -thing
-        limb damaged person
+        limb damaged person -tripod
         heavy_blood
         chest pain
         person breath_hard
-        person no_standing
+        person no_standing -thing
         limb no_standing
         fell_far -thing
         person fell_far
@@ -83,12 +85,15 @@ _LINES: Final[Mapping[DangerKind, str]] = {
         overdue -thing
         other whereabouts
         other gone_off long_since
+        overdue long_since
+        abandoned whereabouts
         other gone_off no_answer
         other no_answer
         calling no_answer
+        calling long_since whereabouts
         abandoned
         one_short
-        ! search
+        search
         ! other wandered
         other overdue
     """,
@@ -110,6 +115,8 @@ _LINES: Final[Mapping[DangerKind, str]] = {
     """,
     DangerKind.DARK: """
         dark blind
+        blind drop_below
+        light_gone still_out
         dark still_out
         light_gone
         light_low dark
@@ -143,6 +150,8 @@ _LINES: Final[Mapping[DangerKind, str]] = {
     DangerKind.ICE: """
         ice goes_on -thing_adrift
         ice creaks
+        creaks goes_on goes tripod
+        creaks goes_on goes thing
         ice below
         ice chunks
         ice go_anyway goes
@@ -186,6 +195,8 @@ _LINES: Final[Mapping[DangerKind, str]] = {
         ! closed go_anyway -editing -told
         bar go_anyway
         ! bar in_picture pass_it
+        closed pass_it
+        closed go_in
     """,
 }
 
