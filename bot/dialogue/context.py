@@ -177,6 +177,8 @@ class Conversation(_Stored):
     why: tuple[Note, ...] = ()
     #: How many of these notes were told already.
     why_told: int = 0
+    #: What a "what if" tried last, for the next one that goes on from it.
+    tried: Facts | None = None
     emergency: Emergency | None = None
     last_at: AwareDatetime | None = None
     #: A message that waits while "go on or new?" is open.

@@ -19,6 +19,7 @@ from bot.dialogue.steps import (
     access,
     beside,
     border_said,
+    by_meaning,
     commands,
     composition,
     emergency,
@@ -37,6 +38,7 @@ from bot.dialogue.steps import (
     repeat,
     resume,
     told,
+    what_if,
 )
 from bot.dialogue.turn import Turn
 
@@ -175,16 +177,26 @@ def _facts(turn: Turn, text: str, asked: Asked | None) -> None:
     if rest is not None:
         expecting = frozenset()  # a bare number beside a question answers nothing
     facts = read(text if rest is None else rest, units=turn.units, expecting=expecting)
+    facts = what_if.supposed(turn, text, facts)
+    if rest is None and not noted:
+        if by_meaning.answer(turn, text, facts):
+            return
+        facts = by_meaning.with_sight(turn, text, facts)
     if facts.known():
-        turn.remember_for_back()
-        told_text = text if rest is None else rest
-        if not late.holds_back_facts(turn, facts, told_text):
-            told.take_in(turn, facts, told_text)
+        _take_in(turn, facts, text if rest is None else rest)
     elif rest is None and not noted:
         _not_understood(turn, facts, text)
     elif repeat.standing(turn) is not None or not noted:
         repeat.put_again(turn)
     composition.leave_out_told(turn)
+
+
+def _take_in(turn: Turn, facts: Facts, text: str) -> None:
+    if not facts.ask_what_if:
+        turn.remember_for_back()
+    if not late.holds_back_facts(turn, facts, text):
+        told.take_in(turn, facts, text)
+        by_meaning.explain(turn, text, facts)
 
 
 def _not_understood(turn: Turn, facts: Facts, text: str) -> None:

@@ -7,9 +7,13 @@ from typing import Final
 
 from bot.dialogue.meaning.nearest import Meanings
 from bot.dialogue.meaning.tables import examples
+from bot.dialogue.meaning.words import tokens
 
 #: A topic is meant from this nearness on (own choice, on the examples left out in turn).
 NEAR: Final = 0.25
+NEAR_TALK: Final = 0.4
+#: Fewer words than these name no topic: they answer something, or lack what is asked of it.
+LEAST_WORDS: Final = 3
 
 
 @cache
@@ -26,4 +30,6 @@ def topic_of(text: str) -> str | None:
     """
     near = model().nearness(text)
     first = max(near, key=lambda label: near[label])
-    return first if near[first] >= NEAR else None
+    if first.startswith("talk."):
+        return first if near[first] >= NEAR_TALK else None
+    return first if near[first] >= NEAR and len(tokens(text)) >= LEAST_WORDS else None

@@ -27,7 +27,7 @@ def answer(turn: Turn, symptom: Symptom) -> None:
         repeat.put_again(turn)
 
 
-def _soft_depth(turn: Turn) -> None:
+def soft_depth(turn: Turn) -> None:
     """Near or far out of focus: f-number and focus for the depth."""
     facts = turn.facts
     assumed = Assumed()
@@ -61,7 +61,8 @@ def _soft_depth(turn: Turn) -> None:
     )
 
 
-def _soft_all(turn: Turn) -> None:
+def soft_all(turn: Turn) -> None:
+    """All of it is soft: diffraction where the f-number is too high, else shake."""
     facts = turn.facts
     sensor = reckoning.sensor_of(facts, Assumed())
     f_number = reckoning.exact_settings(facts)[0]
@@ -88,7 +89,8 @@ def leaves(turn: Turn) -> None:
     keep.leaf_frame(turn)
 
 
-def _glare(turn: Turn) -> None:
+def glare(turn: Turn) -> None:
+    """Shine: the polariser, and what it costs."""
     facts = turn.facts
     if facts.has_polariser is False:
         turn.say(Role.SETTINGS, "symptom.glare_none")
@@ -102,7 +104,8 @@ def _glare(turn: Turn) -> None:
     turn.say(Role.SETTINGS, "symptom.glare_time", time=longer.label)
 
 
-def _leaning(turn: Turn) -> None:
+def leaning(turn: Turn) -> None:
+    """Leaning walls: how far back a level camera holds the top."""
     facts = turn.facts
     focal_mm = reckoning.focal_of(facts)
     if facts.fall_height_m is None or focal_mm is None:
@@ -121,7 +124,8 @@ def _leaning(turn: Turn) -> None:
     )
 
 
-def _too_small(turn: Turn) -> None:
+def too_small(turn: Turn) -> None:
+    """A lost fall: the focal lengths that fill the frame."""
     facts = turn.facts
     if facts.fall_height_m is None or facts.distance_m is None:
         turn.say(Role.SETTINGS, "symptom.too_small")
@@ -163,14 +167,14 @@ def _plainly(key: str) -> Callable[[Turn], None]:
 
 
 _ANSWERS: Final[Mapping[Symptom, Callable[[Turn], None]]] = {
-    Symptom.SOFT_NEAR: _soft_depth,
-    Symptom.SOFT_FAR: _soft_depth,
-    Symptom.SOFT_ALL: _soft_all,
+    Symptom.SOFT_NEAR: soft_depth,
+    Symptom.SOFT_FAR: soft_depth,
+    Symptom.SOFT_ALL: soft_all,
     Symptom.SOFT_SPOTS: _plainly("symptom.spots"),
     Symptom.LEAVES_SMEARED: leaves,
-    Symptom.GLARE: _glare,
+    Symptom.GLARE: glare,
     Symptom.BLUE_CAST: _plainly("symptom.blue"),
-    Symptom.LEANING: _leaning,
-    Symptom.TOO_SMALL: _too_small,
+    Symptom.LEANING: leaning,
+    Symptom.TOO_SMALL: too_small,
     Symptom.BLACK_ROCK: _black_rock,
 }

@@ -58,15 +58,23 @@ def answer(turn: Turn, text: str) -> str | None:
             rest.append(clause)
             continue
         said(turn, text)
+        if not turn.notes:
+            turn.reason("why.practice")
         answered = True
     return " ".join(rest) if answered else None
 
 
 def _topic(clause: str) -> Callable[[Turn, str], None] | None:
     said = clause.casefold().strip()
-    if "what if" in said or not (said.endswith("?") or _ASKING.match(said)) or _tells(clause):
+    if "what if" in said or not is_asking(said) or _tells(clause):
         return None
     return next((say for pattern, say in _TOPICS if pattern.search(said)), None)
+
+
+def is_asking(text: str) -> bool:
+    """Whether a message has a question's mark or beginning."""
+    said = text.casefold().strip()
+    return said.endswith("?") or _ASKING.match(said) is not None
 
 
 def _tells(clause: str) -> bool:
@@ -75,7 +83,9 @@ def _tells(clause: str) -> bool:
     return bool(known & _TELLING) or len(known & _SETTINGS) > 1
 
 
-def _plainly(key: str) -> Callable[[Turn, str], None]:
+def plainly(key: str) -> Callable[[Turn, str], None]:
+    """An answer that is one text."""
+
     def say(turn: Turn, clause: str) -> None:
         del clause
         turn.say(Role.SETTINGS, key)
@@ -86,7 +96,8 @@ def _plainly(key: str) -> Callable[[Turn, str], None]:
 # answers with the person's own numbers
 
 
-def _iso(turn: Turn, clause: str) -> None:
+def say_iso(turn: Turn, clause: str) -> None:
+    """Which ISO: the lowest, and why it is raised where it is."""
     del clause
     now = base.standing(turn)
     dial, low = now.camera.dial, now.camera.base_iso
@@ -100,16 +111,27 @@ def _iso(turn: Turn, clause: str) -> None:
     )
 
 
-def _f_number(turn: Turn, clause: str) -> None:
+def say_f_number(turn: Turn, clause: str) -> None:
+    """Which f-number: what the depth needs, else the best of the format."""
+    known = turn.facts.nearest_m is not None and reckoning.focal_of(turn.facts) is not None
+    key = "asked.f_number" if known else "asked.f_number_plain"
+    if re.search(r"why not|\bf ?/? ?(?:22|32)\b", clause.casefold()):
+        key = "asked.why_not_f22"
+    _say_aperture(turn, key)
+
+
+def say_why_not_f22(turn: Turn, clause: str) -> None:
+    """What the smallest opening costs on this format."""
+    del clause
+    _say_aperture(turn, "asked.why_not_f22")
+
+
+def _say_aperture(turn: Turn, key: str) -> None:
     now = base.standing(turn)
     sensor, dial = now.camera.sensor, now.camera.dial
     if sensor.fixed_f_number is not None:
         turn.say(Role.SETTINGS, "asked.f_number_phone")
         return
-    known = turn.facts.nearest_m is not None and reckoning.focal_of(turn.facts) is not None
-    key = "asked.f_number" if known else "asked.f_number_plain"
-    if re.search(r"why not|\bf ?/? ?(?:22|32)\b", clause.casefold()):
-        key = "asked.why_not_f22"
     turn.say(
         Role.SETTINGS,
         key,
@@ -121,7 +143,7 @@ def _f_number(turn: Turn, clause: str) -> None:
     )
 
 
-def _time(turn: Turn, clause: str) -> None:
+def say_time(turn: Turn, clause: str) -> None:
     """Which time: the band of the look that is asked for, else wished."""
     now = base.standing(turn)
     dial = now.camera.dial
@@ -143,7 +165,8 @@ def _time(turn: Turn, clause: str) -> None:
     reasons.explain_share(turn, now.flow, begin_s, now.camera)
 
 
-def _focus(turn: Turn, clause: str) -> None:
+def say_focus(turn: Turn, clause: str) -> None:
+    """Where to focus, in metres or feet where the nearest thing is known."""
     del clause
     focus_m = reckoning.focus_of(turn.facts)
     if turn.facts.nearest_m is None or focus_m is None:
@@ -157,7 +180,8 @@ def _light(turn: Turn, clause: str) -> str:
     return read(clause).light or turn.facts.light or ""
 
 
-def _nd(turn: Turn, clause: str) -> None:
+def say_nd(turn: Turn, clause: str) -> None:
+    """Whether the light calls for a grey filter."""
     named = _light(turn, clause)
     light = LIGHTS.get(named)
     now = base.standing(turn)
@@ -177,12 +201,13 @@ def _nd(turn: Turn, clause: str) -> None:
     )
 
 
-def _polariser_stops(turn: Turn, clause: str) -> None:
+def say_polariser_stops(turn: Turn, clause: str) -> None:
+    """What a polariser costs, in this person's time."""
     del clause
     _say_polariser(turn, "asked.polariser_stops")
 
 
-def _polariser(turn: Turn, clause: str) -> None:
+def say_polariser(turn: Turn, clause: str) -> None:
     """On or off: off where the light is short."""
     named = _light(turn, clause)
     light = LIGHTS.get(named)
@@ -206,7 +231,8 @@ def _say_polariser(turn: Turn, key: str) -> None:
     )
 
 
-def _by_hand(turn: Turn, clause: str) -> None:
+def say_by_hand(turn: Turn, clause: str) -> None:
+    """Whether the time can be held by hand."""
     now = base.standing(turn)
     key = "asked.tripod" if "need" in clause.casefold() else "asked.by_hand"
     short = now.settings.shutter_s <= _BRACED_S * 1.01
@@ -217,7 +243,8 @@ def _by_hand(turn: Turn, clause: str) -> None:
     )
 
 
-def _lens(turn: Turn, clause: str) -> None:
+def say_lens(turn: Turn, clause: str) -> None:
+    """Which focal length holds the whole fall from there."""
     del clause
     facts = turn.facts
     if facts.fall_height_m is None or facts.distance_m is None:
@@ -228,12 +255,14 @@ def _lens(turn: Turn, clause: str) -> None:
     turn.say(Role.SETTINGS, "asked.lens", focal=measures.focal(framing.focal_mm, crop))
 
 
-def _leaves(turn: Turn, clause: str) -> None:
+def say_leaves(turn: Turn, clause: str) -> None:
+    """Leaves that move: a frame of their own."""
     del clause
     diagnosis.leaves(turn)
 
 
-def _turn_back(turn: Turn, clause: str) -> None:
+def say_turn_back(turn: Turn, clause: str) -> None:
+    """When to turn back, or what is needed to reckon it."""
     del clause
     if not arrive.way_out_told(turn):
         feet = "_feet" if turn.units is Units.IMPERIAL else ""
@@ -250,35 +279,38 @@ _Answer = Callable[[Turn, str], None]
 
 #: What a question is about, the more special first.
 _ABOUT: Final[tuple[tuple[str, _Answer], ...]] = (
-    (r"polari.*\bnd\b.*(?:together|both)|both filters", _plainly("asked.both_filters")),
-    (r"polari[sz]er or (?:an? )?nd|nd or (?:the |a )?polari", _plainly("asked.polariser_first")),
-    (r"(?:many|much|stops?|cost|lose|eat).*polari", _polariser_stops),
-    (r"polari.*(?:many|much|stops|cost|lose|eat|take)", _polariser_stops),
-    (r"(?:how|which way|turn|rotate).*polari|turn it\b", _plainly("asked.polariser_turn")),
-    (r"polari[sz]er|\bcpl\b", _polariser),
-    (r"\bnd\b|\bnd ?\d+|\bfilters?\b|neutral density", _nd),
-    (r"\braw\b|\bjpe?g\b", _plainly("asked.raw")),
-    (r"white balance|\bwb\b|kelvin", _plainly("asked.white_balance")),
-    (r"histogram", _plainly("asked.histogram")),
-    (r"\bmeter (?:on|off|for)|(?:where|what|how).*\bmeter\b", _plainly("asked.meter")),
-    (r"\bleaves\b|\bleaf\b|foliage|branches", _leaves),
-    (r"spray|droplets|drops|keep.*(?:dry|lens clean)", _plainly("symptom.spots")),
-    (r"hand ?-?held|by hand|(?:without|need|no) (?:an? |the )?tripod", _by_hand),
-    (r"permit|allowed|tripods? ok", _plainly("asked.permit")),
-    (r"\bphone\b", _plainly("asked.phone")),
-    (r"\biso\b", _iso),
-    (r"\bfocus", _focus),
-    (r"f-?stop|f ?/? ?number|aperture|\bf ?/? ?\d+", _f_number),
-    (r"noon|midday|full sun|sunny", _plainly("asked.noon")),
-    (r"(?:white|bright) sky|avoid.*sky", _plainly("asked.sky")),
-    (r"choose|pick (?:the|one|between)|which (?:one|frame|shot)", _plainly("asked.choose")),
-    (r"\bstay\b", _plainly("asked.stay")),
-    (_TURN_BACK, _turn_back),
-    (r"best (?:time|hour|weather|light|day)|^when|time of day", _plainly("asked.best_time")),
-    (r"shutter|exposure time|how (?:long|slow|fast|many sec)|(?:what|which) (?:time|speed)", _time),
-    (r"stabili[sz]|\bi?bis\b", _plainly("asked.stabiliser")),
-    (r"portrait|landscape|vertical|horizontal", _plainly("asked.form")),
-    (r"(?:which|what) (?:lens|focal)", _lens),
-    (r"manual|\bmode\b|automatic|set (?:it|this|that|the camera)\b", _plainly("asked.mode")),
+    (r"polari.*\bnd\b.*(?:together|both)|both filters", plainly("asked.both_filters")),
+    (r"polari[sz]er or (?:an? )?nd|nd or (?:the |a )?polari", plainly("asked.polariser_first")),
+    (r"(?:many|much|stops?|cost|lose|eat).*polari", say_polariser_stops),
+    (r"polari.*(?:many|much|stops|cost|lose|eat|take)", say_polariser_stops),
+    (r"(?:how|which way|turn|rotate).*polari|turn it\b", plainly("asked.polariser_turn")),
+    (r"polari[sz]er|\bcpl\b", say_polariser),
+    (r"\bnd\b|\bnd ?\d+|\bfilters?\b|neutral density", say_nd),
+    (r"\braw\b|\bjpe?g\b", plainly("asked.raw")),
+    (r"white balance|\bwb\b|kelvin", plainly("asked.white_balance")),
+    (r"histogram", plainly("asked.histogram")),
+    (r"\bmeter (?:on|off|for)|(?:where|what|how).*\bmeter\b", plainly("asked.meter")),
+    (r"\bleaves\b|\bleaf\b|foliage|branches", say_leaves),
+    (r"spray|droplets|drops|keep.*(?:dry|lens clean)", plainly("symptom.spots")),
+    (r"hand ?-?held|by hand|(?:without|need|no) (?:an? |the )?tripod", say_by_hand),
+    (r"permit|allowed|tripods? ok", plainly("asked.permit")),
+    (r"\bphone\b", plainly("asked.phone")),
+    (r"\biso\b", say_iso),
+    (r"\bfocus", say_focus),
+    (r"f-?stop|f ?/? ?number|aperture|\bf ?/? ?\d+", say_f_number),
+    (r"noon|midday|full sun|sunny", plainly("asked.noon")),
+    (r"(?:white|bright) sky|avoid.*sky", plainly("asked.sky")),
+    (r"choose|pick (?:the|one|between)|which (?:one|frame|shot)", plainly("asked.choose")),
+    (r"\bstay\b", plainly("asked.stay")),
+    (_TURN_BACK, say_turn_back),
+    (r"best (?:time|hour|weather|light|day)|^when|time of day", plainly("asked.best_time")),
+    (
+        r"shutter|exposure time|how (?:long|slow|fast|many sec)|(?:what|which) (?:time|speed)",
+        say_time,
+    ),
+    (r"stabili[sz]|\bi?bis\b", plainly("asked.stabiliser")),
+    (r"portrait|landscape|vertical|horizontal", plainly("asked.form")),
+    (r"(?:which|what) (?:lens|focal)", say_lens),
+    (r"manual|\bmode\b|automatic|set (?:it|this|that|the camera)\b", plainly("asked.mode")),
 )
 _TOPICS: Final = tuple((re.compile(pattern), say) for pattern, say in _ABOUT)

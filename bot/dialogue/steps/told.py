@@ -70,6 +70,7 @@ def take_in(turn: Turn, facts: Facts, text: str) -> None:
     if facts.ask_what_if:
         what_if.answer(turn, facts)
         return
+    turn.change_conversation(tried=None)
     quiet = turn.context.conversation.walk is None
     _moved(turn, facts)
     if facts.light is not None:

@@ -8,6 +8,7 @@ from typing import Final
 
 from bot.dialogue.texts.access import ACCESS
 from bot.dialogue.texts.amounts import AMOUNTS
+from bot.dialogue.texts.answers import ANSWERS
 from bot.dialogue.texts.asked import ASKED
 from bot.dialogue.texts.everywhere import EVERYWHERE
 from bot.dialogue.texts.frame_texts import FRAMES
@@ -28,6 +29,7 @@ IN_ENGLISH: Final[Mapping[str, str]] = MappingProxyType(
         **ACCESS,
         **EVERYWHERE,
         **AMOUNTS,
+        **ANSWERS,
         **ASKED,
         **FRAMES,
         **LATE,

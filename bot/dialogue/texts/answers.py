@@ -1,0 +1,122 @@
+"""Answers to what was matched by meaning: topics of the trade, causes, small talk."""
+
+from __future__ import annotations
+
+from typing import Final
+
+#: Rules without a number of the person's own are common practice of the trade's teachers.
+ANSWERS: Final[dict[str, str]] = {
+    "answer.just_white": (
+        "Too bright or too long. If the main water blinks, 2/3 stop less; if not, halve the time."
+    ),
+    "answer.just_white_now": (
+        "{less} if the main water blinks; if not, halve the {time}: water crosses {share} there."
+    ),
+    "answer.edges": (
+        "Look round all four borders before each frame: a step aside or a little zoom clears them."
+    ),
+    "answer.tilted": (
+        "Level by the pool's surface or the camera's level, again after each move of the tripod."
+    ),
+    "answer.one_frame": (
+        "The same frame at {shorter}, {time} and {longer}; choose at home on a large screen."
+    ),
+    "answer.eye_height": (
+        "Try knee height with the legs splayed: a near rock grows and leads in. Then compare."
+    ),
+    "answer.carrying": (
+        "Camera off the tripod and in the bag, both hands free: wet rock slides under the feet."
+    ),
+    "answer.looking_up": (
+        "Look up for loose stones and dead branches before you set up, and again now and then."
+    ),
+    "answer.focus_on_water": (
+        "Foam gives focus no edge. Focus on the rock beside it, then switch to manual."
+    ),
+    "answer.hunting": "Focus first, switch to manual, then mount the dark filter.",
+    "answer.polariser_left": (
+        "Off where light is short: {longer} becomes {time}. While on, turn it until the shine "
+        "drops, again each time the camera is turned."
+    ),
+    "answer.wading": (
+        "The bank is the safe place. Nobody stands in water above a fall, nor in brown, rising or "
+        "fast water; signs and rangers decide."
+    ),
+    "answer.climb": (
+        "No: nobody stands on or above the lip, and the rock beside it slides. A longer lens from "
+        "the path shows it."
+    ),
+    # causes without an answer elsewhere
+    "cause.iso_raised": "Noise of {iso}: set {base}; on a tripod the time can be longer instead.",
+    "cause.iso_raised_plain": (
+        "Noise of a raised ISO: set {base}; on a tripod the time can be longer instead."
+    ),
+    "cause.contrast_too_great": (
+        "More contrast than one frame holds: wait for cloud or shade, or two frames by the time. "
+        "Water from one frame only."
+    ),
+    "cause.nd_cast": (
+        "The filter's own tint: one frame without it, then match the colours of the others to it."
+    ),
+    "cause.filter_corners": (
+        "Filter rings in the corners: zoom in past 20 mm as on full frame, or take one ring off."
+    ),
+    "cause.fogged_glass": (
+        "Fog on cold glass: warm it in the jacket, don't rub. Seal it in the bag before it comes "
+        "into warm air."
+    ),
+    "cause.stray_light": (
+        "Sun on the front glass: shade the lens with the hand or a hat just outside the frame."
+    ),
+    "cause.low_flow": (
+        "Too little water for strands: go near to the strongest thread, or come after rain."
+    ),
+    "why.practice": "Common practice; the numbers in it are yours where I know them.",
+    "why.causes": "Likeliest first: {list}. Weighed from your words and your numbers (own rule).",
+    # small talk, and what can't be known
+    "talk.robot": (
+        "A program, not a person. I reckon and read frames; I see no place and can be wrong."
+    ),
+    "talk.insult": "Fair enough. Tell me what went wrong and I try again.",
+    "talk.rescue": (
+        "I can't call anyone. If somebody is in danger, call 112, 911 or the local number now."
+    ),
+    "talk.weather": (
+        "Weather, flow and closures I can't know: ask the forecast and the land manager."
+    ),
+    "talk.other": "That is beyond me: I know only water, light and cameras.",
+    # causes by name
+    "cause_name.time_too_long": "time too long",
+    "cause_name.time_too_short": "time too short",
+    "cause_name.water_clipped": "water too bright",
+    "cause_name.underexposed": "too little light",
+    "cause_name.contrast_too_great": "contrast too great",
+    "cause_name.mixed_light": "sun and shade mixed",
+    "cause_name.iso_raised": "raised ISO",
+    "cause_name.automatic_mode": "automatic mode",
+    "cause_name.diffraction": "f-number too high",
+    "cause_name.shake": "shake",
+    "cause_name.focused_wrong": "focus in the wrong place",
+    "cause_name.near_too_close": "nearest thing too near",
+    "cause_name.wind_in_leaves": "wind in the leaves",
+    "cause_name.unturned_polariser": "polariser off or not turned",
+    "cause_name.polariser_in_the_dark": "polariser on in dim light",
+    "cause_name.nd_cast": "tint of the filter",
+    "cause_name.filter_corners": "filter rings",
+    "cause_name.cool_white_balance": "white balance too cool",
+    "cause_name.wet_glass": "drops on the glass",
+    "cause_name.fogged_glass": "fogged glass",
+    "cause_name.stray_light": "sun on the glass",
+    "cause_name.sky_gap": "gap of sky",
+    "cause_name.border_clutter": "things at the border",
+    "cause_name.horizon_tilted": "camera not level",
+    "cause_name.tilted_camera": "camera tilted up",
+    "cause_name.too_wide": "view too wide",
+    "cause_name.low_flow": "too little water",
+    # what if
+    "what_if.look": "Before: {look}, {share} of the frame.",
+    "what_if.light": (
+        "In {light} {settings} is {stops} {side} than right; {time} is right there: {look}."
+    ),
+    "why.light": "Level = EV of the light (ANSI PH2.7, or an estimate) − EV set − filters.",
+}
