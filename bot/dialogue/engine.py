@@ -24,6 +24,7 @@ from bot.dialogue.events import (
 )
 from bot.dialogue.questions import QUESTIONS
 from bot.dialogue.reading import number_answer, read
+from bot.dialogue.reading.command_words import command_of
 from bot.dialogue.replies import chosen
 from bot.dialogue.steps import (
     arrive,
@@ -37,7 +38,6 @@ from bot.dialogue.steps import (
     repeat,
 )
 from bot.dialogue.texts import domain_key, domain_values, speaking
-from bot.dialogue.texts.languages import ENGLISH
 from bot.dialogue.turn import Turn
 from bot.dialogue.words import answer_words
 from core.errors import OutOfDomainError
@@ -77,11 +77,10 @@ def _handled(context: Context, event: Event, now: datetime) -> tuple[Context, tu
     return turn.finish()
 
 
-def failure(origin: Origin, reference: str, language: str = ENGLISH) -> Say:
+def failure(origin: Origin, reference: str) -> Say:
     """What is said when the bot itself broke; everything given is kept."""
     del origin
-    with speaking(language):
-        return message([Part(Role.SETTINGS, "failed", {"reference": reference})])
+    return message([Part(Role.SETTINGS, "failed", {"reference": reference})])
 
 
 def _without_old_position(context: Context, now: datetime) -> Context:
@@ -165,8 +164,11 @@ def _frame(turn: Turn, event: FrameReceived) -> None:
 
 
 def _warned(turn: Turn, origin: Origin, text: str) -> bool:
-    """Whether the words told of danger and were answered; to others, of emergencies only."""
-    danger = read_danger(text)
+    """Whether the words told of danger and were answered; to others, of emergencies only.
+
+    The whole message "where am I" is the word that shows what was understood.
+    """
+    danger = None if command_of(text) == "where" else read_danger(text)
     if danger is None or not (origin.addressed or danger.level is Level.EMERGENCY):
         return False
     emergency.answer(turn, danger)

@@ -12,6 +12,8 @@ from typing import Final
 from sqlalchemy.exc import SQLAlchemyError
 
 from bot.dialogue.events import Origin
+from bot.dialogue.texts import speaking
+from bot.dialogue.texts.languages import ENGLISH
 from bot.runtime.faults import where_it_broke
 from bot.runtime.pauses import Wake
 from bot.runtime.results import new_id
@@ -49,6 +51,7 @@ class _Batch:
     key: ConversationKey
     thread_id: str | None
     since_s: float
+    language: str = ENGLISH
     #: Frames of jobs that are done, and of all; then the frames of jobs that are not done, and how
     #: many of these are, by the job.
     finished: int = 0
@@ -124,6 +127,7 @@ class Progress:
             if batch is None:
                 batch = _Batch(job.key, thread_of_answer(job.origin), _time_s())
                 self._batches[job.key] = batch
+            batch.language = _language(job)
             batch.total += _frames(job)
             batch.left[job.job_id] = _frames(job)
             self._keys[job.job_id] = job.key
@@ -205,9 +209,9 @@ class Progress:
 
     def _message(self, batch: _Batch) -> OutboxRow:
         number = min(batch.done + 1, batch.total)
-        words = Message(
-            body=self._words(number, batch.total), notice=True, reply_to=batch.thread_id
-        )
+        with speaking(batch.language):
+            body = self._words(number, batch.total)
+        words = Message(body=body, notice=True, reply_to=batch.thread_id)
         return OutboxRow(
             row_id=f"{PREFIX}{new_id()}",
             key=batch.key,
@@ -238,6 +242,13 @@ def _measuring(jobs: Iterable[JobRow]) -> Iterable[JobRow]:
 def _frames(job: JobRow) -> int:
     """How many frames a job measures."""
     return len(json.loads(job.input)["frames"]) if job.kind is JobKind.MEASURE_FRAMES else 1
+
+
+def _language(job: JobRow) -> str:
+    """The language of the pictures that a job draws is that of the person."""
+    order = json.loads(job.input)
+    options = order.get("options", order)
+    return str(options.get("language", ENGLISH))
 
 
 def _time_s() -> float:

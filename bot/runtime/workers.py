@@ -24,6 +24,7 @@ from bot.dialogue.events import (
     TextReceived,
 )
 from bot.dialogue.terms import Terms
+from bot.dialogue.texts import speaking
 from bot.dialogue.texts.progress import progress_line
 from bot.runtime.faults import where_it_broke
 from bot.runtime.pauses import Wake, pause_s
@@ -169,13 +170,15 @@ class Workers:
         before = known.model_copy(update={"terms": await self._terms(row.event)})
         rows = RowMaker(row, self._scope(), self._clock())
         if row.attempts >= _ATTEMPTS:
-            return rows.result(stored, before, before, self._failed(row, "stops the process"))
+            said = self._failed(row, "stops the process", before.person.language)
+            return rows.result(stored, before, before, said)
         try:
             after, actions = self._dialogue.handle(before, row.event, rows.now)
             return rows.result(stored, before, after, actions)
         except Exception as error:  # whatever breaks, the person hears of it and can go on
             broken = where_it_broke(error)
-        return rows.result(stored, before, before, self._failed(row, broken))
+        said = self._failed(row, broken, before.person.language)
+        return rows.result(stored, before, before, said)
 
     async def _with_question(self, row: InboxRow) -> InboxRow:
         """A reply to one of the bot's own messages carries the name of its question."""
@@ -192,14 +195,15 @@ class Workers:
         origin = row.event.origin.model_copy(update={"behind": behind})
         return replace(row, event=row.event.model_copy(update={"origin": origin}))
 
-    def _failed(self, row: InboxRow, broken: str) -> tuple[Say, ...]:
+    def _failed(self, row: InboxRow, broken: str, language: str) -> tuple[Say, ...]:
         """Log what broke, and say so with the number under which it is logged."""
         reference = secrets.token_hex(3)
         event = row.event
         ids = (event.kind, event.origin.event_id, event.origin.person_id, event.origin.room_id)
         _LOG.error("reference %s: %s; %s %s of %s in %s", reference, broken, *ids)
         try:
-            return (self._dialogue.failure(event.origin, reference),)
+            with speaking(language):
+                return (self._dialogue.failure(event.origin, reference),)
         except Exception as error:
             _LOG.error("reference %s: no words for it: %s", reference, where_it_broke(error))
             return ()

@@ -3,11 +3,9 @@
 from __future__ import annotations
 
 from bot.dialogue.texts.catalogue import TEXTS
-from bot.dialogue.texts.languages import ENGLISH, speaking
 
 
-def progress_line(number: int, total: int, language: str = ENGLISH) -> str:
+def progress_line(number: int, total: int) -> str:
     """The line while frame `number` of `total` is measured."""
-    with speaking(language):
-        key = "progress.one" if total == 1 else "progress.several"
-        return TEXTS[key].format(number=number, total=total)
+    key = "progress.one" if total == 1 else "progress.several"
+    return TEXTS[key].format(number=number, total=total)
