@@ -5,11 +5,13 @@ from __future__ import annotations
 from typing import Final
 
 from bot.dialogue.danger.caught import CAUGHT
+from bot.dialogue.danger.constellations import against
 from bot.dialogue.danger.cues import CUES
 from bot.dialogue.danger.guards import Guards
 from bot.dialogue.danger.injuries import INJURIES
 from bot.dialogue.danger.kinds import LEVELS, Danger, DangerKind, Level, gravest
-from bot.dialogue.danger.meaning import kind_meant, taken_back
+from bot.dialogue.danger.likelihood import features_of, likeliest_kind, log_odds
+from bot.dialogue.danger.meaning import cues_of, kind_meant
 from bot.dialogue.danger.people import PEOPLE
 from bot.dialogue.danger.places import PLACES
 from bot.dialogue.danger.replies import all_safe, anyone_out_there
@@ -28,6 +30,12 @@ __all__ = [
     "read_danger",
 ]
 
+#: Log odds from which on a message is a danger: with a known wording, with a known constellation
+#: of cues, with neither. Own rules: from messages left out in five parts, which the wordings did
+#: not know either.
+_WORDED: Final = -1.0
+_MEANT: Final = 0.0
+_UNKNOWN: Final = 1.3
 _ORDER: Final = tuple(DangerKind)
 #: All rules, the gravest kind first, so that the first one found is the answer.
 _RULES: Final = tuple(
@@ -49,10 +57,16 @@ def read_danger(text: str) -> Danger | None:
     Returns:
         The kind and its level, None where there is none.
     """
-    kind = _kind_worded(text)
-    if kind is None or taken_back(text):
-        kind = kind_meant(text)
-    return None if kind is None else Danger(kind, LEVELS[kind])
+    pieces = cues_of(text)
+    features = features_of(text, pieces)
+    worded, meant = _kind_worded(text), kind_meant(pieces)
+    if worded is None and meant is None and any(against(cues) < 0 for cues in pieces):
+        return None
+    enough = _WORDED if worded else _MEANT if meant else _UNKNOWN
+    if log_odds(features) < enough:
+        return None
+    kind = worded or meant or likeliest_kind(features)
+    return Danger(kind, LEVELS[kind])
 
 
 def _kind_worded(text: str) -> DangerKind | None:

@@ -12,6 +12,7 @@ LONGEST_TEXT: Final = 8000
 _STOP: Final = re.compile(r"[.!?¿¡;:\r\n()…]+(?!\d)")
 _COMMA: Final = re.compile(r",(?!\d)")
 _OTHER: Final = re.compile(r"[^\w,.\n ]+")
+_APOSTROPHE: Final = re.compile("['’‘`´ʼ]")
 _DRAWN_OUT: Final = re.compile(r"([a-z])\1{2,}")
 
 
@@ -27,6 +28,6 @@ def folded(text: str) -> str:
     """
     plain = unicodedata.normalize("NFKD", text[:LONGEST_TEXT]).casefold()
     plain = "".join(letter for letter in plain if not unicodedata.combining(letter))
-    plain = _COMMA.sub(" , ", _OTHER.sub(" ", _STOP.sub("\n", plain.replace("'", ""))))
+    plain = _COMMA.sub(" , ", _OTHER.sub(" ", _STOP.sub("\n", _APOSTROPHE.sub("", plain))))
     plain = _DRAWN_OUT.sub(r"\1", plain)
     return " . ".join(" ".join(piece.split()) for piece in plain.split("\n") if piece.split())

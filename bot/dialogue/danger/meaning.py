@@ -2,10 +2,10 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Iterable
 from typing import Final
 
-from bot.dialogue.danger.constellations import against, weigh
+from bot.dialogue.danger.constellations import weigh
 from bot.dialogue.danger.english import ENGLISH
 from bot.dialogue.danger.german import GERMAN
 from bot.dialogue.danger.kinds import DangerKind, gravest
@@ -17,32 +17,37 @@ LEXICONS: Final = (ENGLISH, GERMAN, SPANISH)
 #: (own rule).
 _ONE_PIECE: Final = 30
 
+Cues = frozenset[str]
 
-def kind_meant(text: str) -> DangerKind | None:
-    """The gravest danger that a message means in any language that it may be in.
+
+def cues_of(text: str) -> tuple[Cues, ...]:
+    """The cues of each piece of a message, in each language that it looks like.
 
     Args:
-        text: any text.
+        text: any text. A language counts when at least half as many of its common words are in
+            the message as of the likeliest one's; all do where no common word is.
+    """
+    said = [(lexicon, lexicon.spelling(text)) for lexicon in LEXICONS]
+    likeness = [lexicon.likeness(words) for lexicon, words in said]
+    return tuple(
+        lexicon.cues(piece)
+        for (lexicon, words), common in zip(said, likeness, strict=True)
+        if 2 * common >= max(likeness)
+        for piece in _pieces(words)
+    )
+
+
+def kind_meant(pieces: Iterable[Cues]) -> DangerKind | None:
+    """The gravest danger that the cues of a message mean.
+
+    Args:
+        pieces: as `cues_of` gives them.
 
     Returns:
         The kind; None where cues are missing or what speaks against them is as strong.
     """
-    found = [weigh(cues).value for cues in _cues(text) if weigh(cues)]
+    found = [kind.value for kind in map(weigh, pieces) if kind is not None]
     return DangerKind(gravest(*found)) if found else None
-
-
-def taken_back(text: str) -> bool:
-    """Whether a piece of a message has something that speaks against a danger, not for it."""
-    return any(against(cues) < 0 for cues in _cues(text))
-
-
-def _cues(text: str) -> Iterator[frozenset[str]]:
-    """Cues of each piece of a message, in each language that it looks like."""
-    said = [(lexicon, lexicon.spelling(text)) for lexicon in LEXICONS]
-    likeness = [lexicon.likeness(words) for lexicon, words in said]
-    for (lexicon, words), common in zip(said, likeness, strict=True):
-        if 2 * common >= max(likeness):
-            yield from map(lexicon.cues, _pieces(words))
 
 
 def _pieces(said: str) -> list[str]:
