@@ -141,7 +141,7 @@ def _answered(turn: Turn, event: TextReceived, said: str, question: Question) ->
         chosen(asked, event.text)
         or emergency.worded(asked.name, event.text)
         or emergency.worded(asked.name, said)
-        or meant(asked, said)
+        or (None if by_meaning.is_beside(said) else meant(asked, said))
     )
     if value is not None:
         turn.remember_for_back()

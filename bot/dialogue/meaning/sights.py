@@ -26,3 +26,8 @@ def nearness(text: str) -> dict[str, float]:
         text: the message in English, as typed.
     """
     return model().nearness(text)
+
+
+def nearest(text: str) -> tuple[str, float]:
+    """The cause whose sights are nearest, or `talk`, however far, and its nearness."""
+    return model().nearest(text)

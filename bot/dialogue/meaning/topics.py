@@ -12,6 +12,10 @@ from bot.dialogue.meaning.words import tokens
 #: A topic is meant from this nearness on (own choice, on the examples left out in turn).
 NEAR: Final = 0.25
 NEAR_TALK: Final = 0.4
+#: And this far before all small talk (own choice, as above).
+BEFORE_TALK: Final = 0.1
+#: How the labels of small talk begin.
+TALK: Final = "talk."
 #: Fewer words than these name no topic: they answer something, or lack what is asked of it.
 LEAST_WORDS: Final = 3
 
@@ -30,6 +34,13 @@ def topic_of(text: str) -> str | None:
     """
     near = model().nearness(text)
     first = max(near, key=lambda label: near[label])
-    if first.startswith("talk."):
+    if first.startswith(TALK):
         return first if near[first] >= NEAR_TALK else None
-    return first if near[first] >= NEAR and len(tokens(text)) >= LEAST_WORDS else None
+    beside = max(nearness for label, nearness in near.items() if label.startswith(TALK))
+    far = near[first] < NEAR or near[first] - beside < BEFORE_TALK
+    return None if far or len(tokens(text)) < LEAST_WORDS else first
+
+
+def nearest(text: str) -> tuple[str, float]:
+    """The nearest topic or kind of small talk, however far, and its nearness."""
+    return model().nearest(text)

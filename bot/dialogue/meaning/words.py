@@ -27,13 +27,15 @@ _NUMBERS: Final = (
     (re.compile(r"\b1/\d+(?: ?s(?:ec)?)?\b|\b\d+(?:\.\d+)? ?s(?:ec|econds?)?\b"), " seconds "),
 )
 _WORD: Final = re.compile(r"[a-z0-9]+")
+#: Plurals that mean something else than their singular and must not share its stem.
+_APART: Final = {"leaves": "leaf", "drops": "droplet", "spots": "blotch", "rules": "permit"}
 _STEMMER: Final = snowballstemmer.stemmer("english")
 
 
 @lru_cache(maxsize=4096)
 def stem(word: str) -> str:
     """A word without its ending."""
-    return str(_STEMMER.stemWord(word))
+    return str(_STEMMER.stemWord(_APART.get(word, word)))
 
 
 def tokens(text: str) -> list[str]:

@@ -19,10 +19,12 @@ from bot.dialogue.turn import Turn
 from core.camera import POLARISER_STOPS
 from core.series import iso_label, nearest, shutter_label, time_marks
 
-#: A sight is meant from this nearness on, beside facts from the higher one on (own choice, on the
-#: half of the messages on which rules may be written).
+#: A sight is meant from this nearness on; beside facts, sights and topics from the higher one on
+#: (own choice, on the half of the messages on which rules may be written).
 _SIGHT: Final = 0.35
-_SIGHT_BESIDE_FACTS: Final = 0.5
+_SURE: Final = 0.45
+#: So much nearer than the symptom that was read, another cause is meant (own choice, as above).
+_SURELY_OTHER: Final = 0.15
 #: Other causes are named for `why` down to this far behind the first (own rule).
 _BEHIND: Final = 3.0
 #: Most causes that `why` names (own rule: one line).
@@ -32,12 +34,30 @@ _OF_A_FRAME: Final = frozenset(
     {"f_number", "shutter_s", "iso", "focal_mm", "polariser_on", "nd_on_stops", "light", "wind"}
     | {"has_tripod", "hand_held", "camera_format"}
 )
-#: What asks for a change of brightness by itself.
-_TOLD: Final = frozenset({"symptoms", "meter_stops", "change_stops", "blink"})
+#: The light alone is told of a day, not of a frame.
+_COMPLAINING: Final = (_OF_A_FRAME - {"light"}) | {"symptoms"}
+#: Facts that words of a topic hold without telling them: "my cascades", "on the tripod".
+_VAGUE: Final = frozenset(
+    {"stream", "has_tripod", "hand_held", "has_polariser", "polariser_on", "light", "look", "wind"}
+    | {"automatic", "camera_format", "section", "portrait", "flow"}
+)
+#: Causes that the answers to these symptoms treat, too.
+_ALSO: Final[Mapping[Symptom, frozenset[str]]] = {
+    Symptom.BLACK_ROCK: frozenset({"underexposed", "contrast_too_great"}),
+    Symptom.JUST_WHITE: frozenset({"time_too_long"}),
+    Symptom.NO_TEXTURE: frozenset({"water_clipped"}),
+    Symptom.TOO_BRIGHT: frozenset({"water_clipped"}),
+    Symptom.SOFT_NEAR: frozenset({"focused_wrong"}),
+    Symptom.SOFT_FAR: frozenset({"focused_wrong", "near_too_close"}),
+    Symptom.SOFT_ALL: frozenset({"focused_wrong"}),
+}
+#: What the options of open questions are about.
+_OPTION_TOPICS: Final = frozenset({"just_white", "sky", "edges", "histogram"})
+_OPTION_SIGHTS: Final = frozenset({"water_clipped", "sky_gap", "border_clutter"})
 #: What answers a question that was put, whatever stands behind it.
 _REPLY: Final = re.compile(r"\s*(?:no|yes|nope|yeah|yep)\b", re.IGNORECASE)
 #: Causes that the answers to symptoms treat, with the person's numbers.
-_SYMPTOMS: Final[Mapping[str, Symptom]] = {
+SYMPTOMS: Final[Mapping[str, Symptom]] = {
     "time_too_long": Symptom.NO_TEXTURE,
     "time_too_short": Symptom.TOO_FROZEN,
     "water_clipped": Symptom.JUST_WHITE,
@@ -65,19 +85,16 @@ def answer(turn: Turn, text: str, facts: Facts) -> bool:
     Returns:
         Whether it was answered; otherwise its facts are to be taken in.
     """
-    known = facts.known()
-    if facts.ask_what_if or facts.unread or (known and not is_asking(text)):
+    if facts.ask_what_if or facts.unread or _REPLY.match(text):
         return False
-    if _TOLD & known.keys() or _REPLY.match(text):
-        return False
-    topic = topics.topic_of(text)
-    cause = None if is_asking(text) else _seen(turn, text, facts)
-    if cause is not None and _is_nearer(text, cause, topic):
-        if cause.name in _SYMPTOMS:
+    topic = _topic(text, facts)
+    cause = _seen(turn, text, facts)
+    if cause is not None and (topic is None or _is_nearer(text, cause, topic)):
+        if cause.name in SYMPTOMS:
             return False
-        _CAUSES[cause.name](turn, text)
+        CAUSES[cause.name](turn, text)
     elif topic is not None:
-        _TOPICS[topic](turn, text)
+        TOPICS[topic](turn, text)
     else:
         return False
     if not turn.notes:
@@ -88,15 +105,24 @@ def answer(turn: Turn, text: str, facts: Facts) -> bool:
 
 
 def with_sight(turn: Turn, text: str, facts: Facts) -> Facts:
-    """The facts of a message, and the symptom of what it tells of where none was read."""
-    known = facts.known()
-    if known.keys() - _OF_A_FRAME or facts.ask_what_if or is_asking(text):
-        return facts
-    cause = _seen(turn, text, facts)
-    symptom = _SYMPTOMS.get(cause.name) if cause is not None else None
-    if symptom is None:
-        return facts
-    return facts.model_copy(update={"symptoms": (symptom,)})
+    """The facts of a message, and the symptom of what it tells of where words say it better."""
+    cause = None if facts.ask_what_if or facts.unread else _seen(turn, text, facts)
+    symptom = SYMPTOMS.get(cause.name) if cause is not None else None
+    return facts if symptom is None else facts.model_copy(update={"symptoms": (symptom,)})
+
+
+def is_beside(text: str) -> bool:
+    """Whether a message is about something else than what blinks or stands at the borders.
+
+    Such a message holds words of an option ("everything", "point") without choosing it.
+    """
+    if len(tokens(text)) <= topics.LEAST_WORDS:
+        return False
+    topic, seen = topics.nearest(text), sights.nearest(text)
+    if (topic[0] or "").startswith("talk."):  # "we left, back at the car" answers a question
+        return False
+    beside = topic[0] not in _OPTION_TOPICS and seen[0] not in _OPTION_SIGHTS
+    return beside and max(topic[1], seen[1]) >= _SURE
 
 
 def explain(turn: Turn, text: str, facts: Facts) -> None:
@@ -109,21 +135,41 @@ def explain(turn: Turn, text: str, facts: Facts) -> None:
     turn.reason("why.causes", list=", ".join(names))
 
 
+def _topic(text: str, facts: Facts) -> str | None:
+    """The topic of a message: surely meant where it also tells something."""
+    known = facts.known().keys()
+    topic = topics.topic_of(text)
+    if topic is None or not known:
+        return topic
+    # What is told, not asked, is kept: "just my phone" is a kit, whatever topic it is near to.
+    if not is_asking(text) or not (known <= _VAGUE | {"symptoms"} or known <= _OF_A_FRAME):
+        return None
+    return topic if topics.nearest(text)[1] >= _SURE else None
+
+
 def _seen(turn: Turn, text: str, facts: Facts) -> Cause | None:
-    """The first cause of what a message tells, None where it tells of no frame."""
-    if len(tokens(text)) < topics.LEAST_WORDS:
+    """The first cause of what a message tells, None where it tells of no frame or is read well."""
+    known = facts.known().keys()
+    if is_asking(text) or len(tokens(text)) < topics.LEAST_WORDS or known - _COMPLAINING:
         return None
+    seen, near = sights.nearest(text)
+    if seen == sights.TALK or near < (_SURE if known else _SIGHT):
+        return None
+    cause = causes.diagnose(text, causes.scene_of(turn.facts.updated(facts), text))[0]
+    return None if _is_read(text, cause, facts.symptoms) else cause
+
+
+def _is_read(text: str, cause: Cause, symptoms: tuple[Symptom, ...]) -> bool:
+    """Whether the symptoms that were read say the same, or nearly as well."""
     near = sights.nearness(text)
-    least = _SIGHT_BESIDE_FACTS if facts.known() else _SIGHT
-    if max(near, key=lambda name: near[name]) == sights.TALK or max(near.values()) < least:
-        return None
-    return causes.diagnose(text, causes.scene_of(turn.facts.updated(facts), text))[0]
+    treated = {name for name, symptom in SYMPTOMS.items() if symptom in symptoms}
+    treated = treated.union(*(_ALSO.get(symptom, frozenset()) for symptom in symptoms))
+    same = [near[name] for name in treated]
+    return bool(symptoms) and near[cause.name] - max(same, default=0.0) < _SURELY_OTHER
 
 
-def _is_nearer(text: str, cause: Cause, topic: str | None) -> bool:
+def _is_nearer(text: str, cause: Cause, topic: str) -> bool:
     """Whether a message is a complaint rather than a remark on a topic."""
-    if topic is None:
-        return True
     return sights.nearness(text)[cause.name] >= topics.model().nearness(text)[topic]
 
 
@@ -181,12 +227,12 @@ def _iso_raised(turn: Turn, text: str) -> None:
     del text
     facts, given = turn.facts, turn.walk.given
     camera = reckoning.camera_of(facts, reckoning.Assumed())
-    iso = reckoning.exact_settings(facts)[2] or (given.iso if given else None)
+    iso = reckoning.exact_settings(facts)[2] or (given.iso if given else camera.base_iso)
     turn.say(
         Role.SETTINGS,
-        "cause.iso_raised_plain" if iso is None else "cause.iso_raised",
+        "cause.iso_raised" if iso > camera.base_iso * 1.01 else "cause.iso_raised_plain",
         base=iso_label(camera.base_iso, camera.dial),
-        iso=iso_label(iso or camera.base_iso, camera.dial),
+        iso=iso_label(iso, camera.dial),
     )
 
 
@@ -200,7 +246,7 @@ def _symptom(say: Callable[[Turn], None]) -> Callable[[Turn, str], None]:
 
 _Answer = Callable[[Turn, str], None]
 
-_TOPICS: Final[Mapping[str, _Answer]] = {
+TOPICS: Final[Mapping[str, _Answer]] = {
     "silky_time": questions_asked.say_time,
     "just_white": _just_white,
     "too_long": questions_asked.say_time,
@@ -256,7 +302,7 @@ _TOPICS: Final[Mapping[str, _Answer]] = {
     "talk.other": plainly("talk.other"),
 }
 
-_CAUSES: Final[Mapping[str, _Answer]] = {
+CAUSES: Final[Mapping[str, _Answer]] = {
     "contrast_too_great": plainly("cause.contrast_too_great"),
     "mixed_light": plainly("asked.noon"),
     "iso_raised": _iso_raised,

@@ -33,6 +33,7 @@ _LIGHTS: Final = (
     (re.compile(r"\bclouds? (?:comes?|came|over|moves?|covers?)\b|\bclouds over\b"), "overcast"),
 )
 _POLARISER_ON: Final = re.compile(r"\b(?:use|with|put|add|mount)\W+(?:\w+\W+){0,2}polari[sz]er\b")
+_ND_OFF: Final = re.compile(r"\b(?:without|no|take off|remove)\W+(?:\w+\W+)?(?:nd|grey filter)\b")
 _BY: Final = re.compile(
     r"\b(\d+(?:[.,]\d+)?) ?(m|met(?:er|re)s?|ft|feet|foot)\b"
     r"(?: (?:further|farther|more))? (back|closer|nearer)\b"
@@ -76,6 +77,8 @@ def _happening(turn: Turn, text: str) -> Facts:
             changes["light"] = light
     if _POLARISER_ON.search(text):
         changes["polariser_on"] = True
+    if _ND_OFF.search(text):
+        changes["nd_on_stops"] = 0.0
     moved, distance_m = _BY.search(text), turn.facts.distance_m
     if moved is not None and distance_m is not None:
         by_m = float(moved[1].replace(",", "."))
