@@ -5,6 +5,7 @@ set -eu
 . "$(dirname "$0")/environment.sh"
 export PYTHONPATH="$root"
 
+"$python" deploy/bench_handle.py
 "$python" deploy/bench_frame.py
 "$python" deploy/bench_evening.py
 "$python" deploy/bench_start.py

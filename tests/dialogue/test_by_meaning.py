@@ -187,3 +187,12 @@ def test_depth_is_not_told_of_phones() -> None:
     for line in ("phone, 12 m tall, 18 m away, rock at 1.5 m", "1", "1"):
         player.say(line)
     assert "told.too_open" not in keys(player, "what if 40 m away")
+
+
+def test_who_forgets_the_time_hears_when_to_turn_back() -> None:
+    """With the way out known the turn-back time is said, else what is needed for it."""
+    player = walked("3 km walk out, sunset 18:40")
+    assert player.context is not None
+    turn = Turn(player.context, player.origin(), player.now)
+    by_meaning.TOPICS["time_forgotten"](turn, "I lose track of the time")
+    assert turn.parts[0].key.startswith("arrive.turn_back")

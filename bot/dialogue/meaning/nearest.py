@@ -48,11 +48,6 @@ class Meanings:
         scores = self._vector(bag) @ self._weights
         return dict(zip(self.labels, scores.tolist(), strict=True))
 
-    def nearest(self, text: str) -> tuple[str, float]:
-        """The nearest label and its nearness."""
-        near = self.nearness(text)
-        return max(near.items(), key=lambda pair: pair[1])
-
     def _vector(self, bag: Mapping[str, int]) -> NDArray[np.float64]:
         vector = np.zeros(len(self._column))
         unknown = 0.0

@@ -2,7 +2,8 @@
 
 from __future__ import annotations
 
-from functools import cache
+from collections.abc import Mapping
+from functools import cache, lru_cache
 from typing import Final
 
 from bot.dialogue.meaning.nearest import Meanings
@@ -19,7 +20,8 @@ def model() -> Meanings:
     return Meanings({**examples("sights"), TALK: talk})
 
 
-def nearness(text: str) -> dict[str, float]:
+@lru_cache(maxsize=8)
+def nearness(text: str) -> Mapping[str, float]:
     """How near a message is to the sights of each cause, and to `talk` of other things.
 
     Args:
@@ -30,4 +32,4 @@ def nearness(text: str) -> dict[str, float]:
 
 def nearest(text: str) -> tuple[str, float]:
     """The cause whose sights are nearest, or `talk`, however far, and its nearness."""
-    return model().nearest(text)
+    return max(nearness(text).items(), key=lambda pair: pair[1])

@@ -2,7 +2,8 @@
 
 from __future__ import annotations
 
-from functools import cache
+from collections.abc import Mapping
+from functools import cache, lru_cache
 from typing import Final
 
 from bot.dialogue.meaning.nearest import Meanings
@@ -32,7 +33,7 @@ def topic_of(text: str) -> str | None:
     Args:
         text: the message in English, as typed.
     """
-    near = model().nearness(text)
+    near = nearness(text)
     first = max(near, key=lambda label: near[label])
     if first.startswith(TALK):
         return first if near[first] >= NEAR_TALK else None
@@ -41,6 +42,12 @@ def topic_of(text: str) -> str | None:
     return None if far or len(tokens(text)) < LEAST_WORDS else first
 
 
+@lru_cache(maxsize=8)
+def nearness(text: str) -> Mapping[str, float]:
+    """How near a message is to each topic and to each kind of small talk."""
+    return model().nearness(text)
+
+
 def nearest(text: str) -> tuple[str, float]:
     """The nearest topic or kind of small talk, however far, and its nearness."""
-    return model().nearest(text)
+    return max(nearness(text).items(), key=lambda pair: pair[1])

@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 import re
-from collections.abc import Collection
 from functools import cache, lru_cache
 from itertools import combinations
 from typing import Final
@@ -68,7 +67,7 @@ def _longest() -> int:
     return max(len(key) for key in _phrases())
 
 
-def features(text: str, vocabulary: Collection[str] = ()) -> list[str]:
+def features(text: str, vocabulary: frozenset[str] = frozenset()) -> list[str]:
     """Stems, the ideas that they and their phrases stand for, and pairs of these.
 
     Args:
@@ -85,7 +84,8 @@ def features(text: str, vocabulary: Collection[str] = ()) -> list[str]:
     return [*sorted(meant), *pairs, *(word for word in stems if word not in _empty())]
 
 
-def _mended(word: str, vocabulary: Collection[str]) -> str:
+@lru_cache(maxsize=4096)
+def _mended(word: str, vocabulary: frozenset[str]) -> str:
     """The known stem that a slip of the thumb has made unknown."""
     if not vocabulary or word in vocabulary or word in _empty() or len(word) < _ONE_SLIP:
         return word

@@ -34,8 +34,8 @@ _OF_A_FRAME: Final = frozenset(
     {"f_number", "shutter_s", "iso", "focal_mm", "polariser_on", "nd_on_stops", "light", "wind"}
     | {"has_tripod", "hand_held", "camera_format"}
 )
-#: The light alone is told of a day, not of a frame.
-_COMPLAINING: Final = (_OF_A_FRAME - {"light"}) | {"symptoms"}
+#: Light and wind are told of a day, not of a frame.
+_COMPLAINING: Final = (_OF_A_FRAME - {"light", "wind"}) | {"symptoms"}
 #: Facts that words of a topic hold without telling them: "my cascades", "on the tripod".
 _VAGUE: Final = frozenset(
     {"stream", "has_tripod", "hand_held", "has_polariser", "polariser_on", "light", "look", "wind"}
@@ -170,7 +170,7 @@ def _is_read(text: str, cause: Cause, symptoms: tuple[Symptom, ...]) -> bool:
 
 def _is_nearer(text: str, cause: Cause, topic: str) -> bool:
     """Whether a message is a complaint rather than a remark on a topic."""
-    return sights.nearness(text)[cause.name] >= topics.model().nearness(text)[topic]
+    return sights.nearness(text)[cause.name] >= topics.nearness(text)[topic]
 
 
 # answers with the person's own numbers
