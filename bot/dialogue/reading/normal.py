@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import re
 import unicodedata
+from functools import lru_cache
 from typing import Final
 
 from bot.dialogue.reading.others import without_others
@@ -218,6 +219,8 @@ def _signs(text: str) -> str:
     return _SPACE.sub("; ", plain.strip().lower()).replace("''", '"')
 
 
+#: One message is read several times while it is answered.
+@lru_cache(maxsize=16)
 def normalise(text: str) -> str:
     """The message in lower case and one spelling.
 
