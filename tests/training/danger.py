@@ -24,14 +24,14 @@ _LANGUAGES: Final = ("", "de_", "es_")
 _BETWEEN: Final = frozenset({"Q26", "Q27", "M20", "M21"})
 #: What the rules were not written with counts more (own rule).
 _NEWER_COUNTS: Final = 2.0
-_OLDER_COUNTS: Final = 1.0
+_OLDER_COUNTS: Final = 2.0
 #: The older harmless lines are the nearest to danger of all (own rule).
 _OLDER_HARMLESS_COUNTS: Final = 2.5
 #: Inverse strength of the pull of weights towards zero; own rules, from messages left out in five
 #: parts while the wordings did not know them.
 _LOOSENESS: Final = 1.5
 _KIND_LOOSENESS: Final = 0.5
-#: Weights are written with so many decimals; those of kinds that are smaller than this are left out.
+#: Weights are written with so many decimals; those of kinds that are smaller are left out.
 _DECIMALS: Final = 2
 _LEAST_OF_KIND: Final = 0.1
 
@@ -46,8 +46,12 @@ class Message(NamedTuple):
 
 def messages() -> list[Message]:
     """All that may be learned from: the older corpora, the imagined, people's even halves."""
-    found = [message for name in _OLDER for message in _pair(name, _OLDER_COUNTS, _OLDER_HARMLESS_COUNTS)]
-    found += [message for name in _IMAGINED for message in _pair(name, _NEWER_COUNTS, _NEWER_COUNTS)]
+    found = [
+        message for name in _OLDER for message in _pair(name, _OLDER_COUNTS, _OLDER_HARMLESS_COUNTS)
+    ]
+    found += [
+        message for name in _IMAGINED for message in _pair(name, _NEWER_COUNTS, _NEWER_COUNTS)
+    ]
     for language in _LANGUAGES:
         for row in _rows(PEOPLE / f"{language}dangers.tsv", "even"):
             found.append(Message(row[-1], row[0], _NEWER_COUNTS))
@@ -104,7 +108,10 @@ def fitted(found: list[Message]) -> dict[str, Any]:
 
 
 def _rounded(names: Iterable[str], weights: Iterable[float]) -> dict[str, float]:
-    pairs = ((str(name), round(float(weight), _DECIMALS)) for name, weight in zip(names, weights))
+    pairs = (
+        (str(name), round(float(weight), _DECIMALS))
+        for name, weight in zip(names, weights, strict=True)
+    )
     return {name: weight for name, weight in pairs if weight}
 
 

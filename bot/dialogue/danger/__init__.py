@@ -33,8 +33,8 @@ __all__ = [
 #: Log odds from which on a message is a danger: with a known wording, with a known constellation
 #: of cues, with neither. Own rules: from messages left out in five parts, which the wordings did
 #: not know either.
-_WORDED: Final = -1.0
-_MEANT: Final = 0.0
+_WORDED: Final = -0.6
+_MEANT: Final = -0.3
 _UNKNOWN: Final = 1.3
 _ORDER: Final = tuple(DangerKind)
 #: All rules, the gravest kind first, so that the first one found is the answer.
@@ -59,14 +59,22 @@ def read_danger(text: str) -> Danger | None:
     """
     pieces = cues_of(text)
     features = features_of(text, pieces)
-    worded, meant = _kind_worded(text), kind_meant(pieces)
-    if worded is None and meant is None and any(against(cues) < 0 for cues in pieces):
+    odds = log_odds(features)
+    if odds < _WORDED:  # the lowest of the three: no wording need be looked for
         return None
-    enough = _WORDED if worded else _MEANT if meant else _UNKNOWN
-    if log_odds(features) < enough:
+    kind = _kind_worded(text)
+    if kind is None and odds >= _MEANT:
+        kind = kind_meant(pieces) or _kind_unknown(features, pieces, odds)
+    return None if kind is None else Danger(kind, LEVELS[kind])
+
+
+def _kind_unknown(
+    features: frozenset[str], pieces: tuple[frozenset[str], ...], odds: float
+) -> DangerKind | None:
+    """The likeliest kind where nothing known is said but it sounds like danger all the same."""
+    if odds < _UNKNOWN or any(against(cues) < 0 for cues in pieces):
         return None
-    kind = worded or meant or likeliest_kind(features)
-    return Danger(kind, LEVELS[kind])
+    return likeliest_kind(features)
 
 
 def _kind_worded(text: str) -> DangerKind | None:

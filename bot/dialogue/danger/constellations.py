@@ -121,7 +121,7 @@ _LINES: Final[Mapping[DangerKind, str]] = {
         light_gone
         light_low dark
         light_low still_out
-        blind way
+        blind way -lost_self
         ! night_caught
         dark way scared
         dark scared

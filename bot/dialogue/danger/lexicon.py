@@ -12,6 +12,8 @@ from bot.dialogue.danger.constellations import CUES
 _GAP: Final = r"(?: [^ .]+){0,4}?"
 #: Wordings are looked up by so many first letters.
 _KEY: Final = 2
+#: A table may go on in the next line after a "|".
+_BREAK: Final = re.compile(r"\|\s+")
 _WORD: Final = re.compile(r"[^ ]+")
 
 
@@ -39,7 +41,7 @@ class Lexicon:
         self._common = frozenset(common.split())
         self._index: dict[str, list[tuple[str, re.Pattern[str]]]] = {}
         for cue, listed in wordings.items():
-            for wording in _split(" ".join(listed.split()), ","):
+            for wording in _split(_BREAK.sub("|", " ".join(listed.split())), ","):
                 self._add(cue, _split(wording, " "))
 
     def _add(self, cue: str, words: list[str]) -> None:
