@@ -81,7 +81,7 @@ def test_imagined_messages_are_told_apart() -> None:
 
 #: What was reached on the half that no rule and no weight has seen: dangers heard at least, false
 #: alarms at most (pins current behaviour; the aims are 99 % and 2 %).
-REACHED = {"English": (64, 12), "German": (29, 4), "Spanish": (25, 5)}
+REACHED = {"English": (65, 12), "German": (29, 4), "Spanish": (24, 5)}
 
 
 @pytest.mark.parametrize("language", REACHED)

@@ -77,7 +77,7 @@ def _talk() -> Iterable[str]:
     """Messages full of facts, and the even halves of people's other messages."""
     for path in sorted(_CORPUS.glob("*.jsonl")):
         yield from (json.loads(line)["text"] for line in path.read_text("utf-8").splitlines())
-    for name in ("facts", "questions", "symptoms"):
+    for name in ("facts", "de_facts", "es_facts", "questions", "symptoms"):
         for line in half_of((PEOPLE / f"{name}.jsonl").read_text("utf-8").splitlines(), "even"):
             row = json.loads(line)
             if row.get("topic") not in _BETWEEN:
