@@ -106,7 +106,8 @@ def bright_runs(canvas: Canvas) -> list[Run]:
         opened = cv2.morphologyEx(mask, cv2.MORPH_OPEN, kernel)
         if not opened.any():
             continue
-        _, labels, stats, _ = cv2.connectedComponentsWithStats(opened)
+        parts = cv2.connectedComponentsWithStats(opened)
+        labels, stats = np.asarray(parts[1], np.int32), np.asarray(parts[2], np.int32)
         for border in Border:
             found += _of_side(light, labels, stats, border, threshold)
     return _best(found)

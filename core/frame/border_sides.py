@@ -46,7 +46,7 @@ def turned(picture: NDArray[_Any], border: Border) -> NDArray[_Any]:
 
 def lab_of(stored: NDArray[np.generic]) -> Floats:
     """CIE L*a*b* of eight-bit codes or of means of them, shape (…, 3)."""
-    return np.asarray(stored * _LIGHTNESS - _MIDDLE, np.float32)
+    return np.asarray(np.asarray(stored, np.float32) * _LIGHTNESS - _MIDDLE, np.float32)
 
 
 @dataclass(frozen=True)
@@ -69,7 +69,7 @@ class Canvas:
     @property
     def short_px(self) -> int:
         """The short side."""
-        return min(self.stored.shape[:2])
+        return int(min(self.stored.shape[:2]))
 
     @cached_property
     def sums(self) -> NDArray[np.int32]:
@@ -108,7 +108,7 @@ class Side:
     @property
     def length_px(self) -> int:
         """Of the border."""
-        return self.stored.shape[1]
+        return int(self.stored.shape[1])
 
     @property
     def short_px(self) -> int:

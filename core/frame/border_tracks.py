@@ -63,7 +63,8 @@ def _followed(side: Side, places: Places) -> tuple[Floats, Floats, Floats]:
     """Length [px], mean contrast over the first one, and how much the leaning changes."""
     stride = np.maximum(_STEP * side.short_px, _STEP_OF_WIDTH * places.width)
     stride = np.maximum(np.rint(stride), 2).astype(np.intp)
-    at, lean = places.at.astype(np.float32), places.slope.copy()
+    at: NDArray[np.floating] = places.at.astype(np.float32)
+    lean = places.slope.copy()
     first = np.maximum(
         _contrasts(side, places, np.zeros_like(stride), stride, at[:, None])[:, 0], 1
     )
@@ -87,7 +88,8 @@ def _followed(side: Side, places: Places) -> tuple[Floats, Floats, Floats]:
             total + np.where(good, height / first, 0), bend + np.abs(turn), steps + good
         )  # fmt: skip
     taken = np.maximum(steps, 1)
-    return length.astype(np.float32), total / taken, bend / taken
+    contrast = np.asarray(total / taken, np.float32)
+    return length.astype(np.float32), contrast, np.asarray(bend / taken, np.float32)
 
 
 def _contrasts(
@@ -95,7 +97,7 @@ def _contrasts(
     places: Places,
     depth: NDArray[np.intp],
     stride: NDArray[np.intp],
-    at: Floats,
+    at: NDArray[np.floating],
 ) -> Floats:
     """Contrast to the more alike flank around positions of shape (n, m), along `places.way`."""
     width = places.width[:, None]

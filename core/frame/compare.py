@@ -54,9 +54,7 @@ def compare_frames(
     measures = with_shares(_measures(frames, laid, detail))
     order = _order(measures, laid, detail)
     even = detail is not None and _all_alike(measures, laid, detail)
-    recommendation = (
-        recommend(wished, measures, order, aim=aim, alike=even) if wished else None
-    )
+    recommendation = recommend(wished, measures, order, aim=aim, alike=even) if wished else None
     main = recommendation.frame if recommendation else None
     return Comparison(
         frames=measures,

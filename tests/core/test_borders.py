@@ -23,6 +23,7 @@ from core.frame.working import working_copy
 from tests.scenes.intruders import Intruder, plant
 from tests.scenes.noise import fractal
 from tests.training import borders as recipe
+from tests.training.kinds import file_of
 from tests.training.trees import grown
 
 Pixels = NDArray[np.uint8]
@@ -91,9 +92,8 @@ def test_white_along_the_top_is_sky() -> None:
     (found,) = found_at(pixels, Border.TOP)
     assert found.kind is BorderKind.SKY
     assert found.stated
-    assert (found.position, found.width) == (
-        pytest.approx(500 / 1200, abs=0.02), pytest.approx(400 / 1200, abs=0.02),
-    )  # fmt: skip
+    assert found.position == pytest.approx(500 / 1200, abs=0.02)
+    assert found.width == pytest.approx(400 / 1200, abs=0.02)
 
 
 @pytest.mark.parametrize("seed", [3, 4, 5])
@@ -158,7 +158,7 @@ def test_findings_come_surest_first() -> None:
     """What is stated stands first, then the surer one; never more than a dozen."""
     rng = np.random.default_rng(8)
     light = recipe.backdrop("gravel.png", rng)
-    found = find_borders(working_copy(recipe.file_of(recipe.populated(light, rng)[0], rng)[0]))
+    found = find_borders(working_copy(file_of(recipe.populated(light, rng)[0], rng)[0]))
     keys = [(not one.stated, -one.confidence) for one in found]
     assert keys == sorted(keys)
     assert len(found) <= 12
@@ -233,7 +233,7 @@ def test_bright_runs_with_a_small_gap_are_one() -> None:
     pixels = wall()
     pixels[:40, 300:400] = pixels[:40, 406:500] = 252
     (run,) = [one for one in bright_runs(Canvas.of(pixels)) if one.border is Border.TOP]
-    assert run.along == (pytest.approx(0.25, abs=0.01), pytest.approx(500 / 1200, abs=0.01))
+    np.testing.assert_allclose(run.along, (0.25, 500 / 1200), atol=0.01)
     pixels[:40, 700:800] = 252
     assert len([one for one in bright_runs(Canvas.of(pixels)) if one.border is Border.TOP]) == 2
 
@@ -243,7 +243,7 @@ def test_a_border_white_all_along_is_one_run() -> None:
     pixels = wall()
     pixels[:60] = 252
     (run,) = [one for one in bright_runs(Canvas.of(pixels)) if one.border is Border.TOP]
-    assert run.along == (0, 1)
+    np.testing.assert_allclose(run.along, (0, 1))
     assert run.score > 20
 
 
