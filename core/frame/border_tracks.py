@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from dataclasses import dataclass
-from typing import Final
+from typing import Any, Final
 
 import numpy as np
 from numpy.typing import NDArray
@@ -63,7 +63,7 @@ def _followed(side: Side, places: Places) -> tuple[Floats, Floats, Floats]:
     """Length [px], mean contrast over the first one, and how much the leaning changes."""
     stride = np.maximum(_STEP * side.short_px, _STEP_OF_WIDTH * places.width)
     stride = np.maximum(np.rint(stride), 2).astype(np.intp)
-    at: NDArray[np.floating] = places.at.astype(np.float32)
+    at: NDArray[Any] = places.at.astype(np.float32)
     lean = places.slope.copy()
     first = np.maximum(
         _contrasts(side, places, np.zeros_like(stride), stride, at[:, None])[:, 0], 1
