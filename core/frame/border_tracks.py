@@ -64,7 +64,7 @@ def _followed(side: Side, places: Places) -> tuple[Floats, Floats, Floats]:
     stride = np.maximum(_STEP * side.short_px, _STEP_OF_WIDTH * places.width)
     stride = np.maximum(np.rint(stride), 2).astype(np.intp)
     at: NDArray[Any] = places.at.astype(np.float32)
-    lean = places.slope.copy()
+    lean: NDArray[Any] = places.slope.copy()
     first = np.maximum(
         _contrasts(side, places, np.zeros_like(stride), stride, at[:, None])[:, 0], 1
     )
