@@ -128,13 +128,11 @@ def by_length(
 
     Short is the first line and the question, with all of safety; long has the reasons, too.
     """
-    match length:
-        case "short":
-            return _shortest(parts)
-        case "long":
-            return _longest(parts, reasons)
-        case "usual":
-            return fit(parts)
+    if length == "short":
+        return _shortest(parts)
+    if length == "long":
+        return _longest(parts, reasons)
+    return fit(parts)
 
 
 def _shortest(parts: Sequence[Part]) -> tuple[list[Part], list[Part]]:

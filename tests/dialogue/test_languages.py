@@ -15,8 +15,8 @@ from babel.numbers import format_percent
 from babel.units import format_unit
 
 from bot.dialogue import texts
-from bot.dialogue.compose import FIRST_LINE, LONG
-from bot.dialogue.facts import Units
+from bot.dialogue.compose import FIRST_LINE, LONG, Part, Role, by_length
+from bot.dialogue.facts import Facts, Units
 from bot.dialogue.reading.tongue import language_of
 from bot.dialogue.texts import TEXTS, extract, measures, speaking
 from bot.dialogue.texts.catalogue import CATALOGUE_FILE, load_all
@@ -218,3 +218,20 @@ def test_the_kit_of_a_long_talker_says_no_reasons_that_are_not_there() -> None:
     usual = player.say("kit")[0].body
     player.say("long")
     assert player.say("kit")[0].body == usual
+
+
+def test_a_long_message_leaves_out_a_reason_that_is_too_long() -> None:
+    """Reasons come in their order; one that does not fit makes room for the next."""
+    said = [Part(Role.SETTINGS, "begin")]
+    reasons = [
+        Part(Role.CHECK, "unread", {"pieces": "x" * LONG}),
+        Part(Role.CHECK, "unread", {"pieces": "f/11"}),
+    ]
+    kept, left = by_length(said, "long", reasons)
+    assert kept == [*said, reasons[1]]
+    assert left == []
+
+
+def test_no_filter_on_is_told_as_such() -> None:
+    """A filter of nothing is no filter."""
+    assert texts.known(Facts(nd_on_stops=0.0), None) == TEXTS["known.no_nd_on"]
