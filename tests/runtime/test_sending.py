@@ -281,7 +281,7 @@ async def test_a_server_that_does_not_answer_is_asked_by_one_message_at_a_time(
         await asyncio.sleep(0.5)
         first = tries[0]
         await asyncio.sleep(0.5)
-        assert tries[0] - first <= 6  # pauses of some 0.1 s by then
+        assert tries[0] - first < 15  # one at a time with growing pauses; each for itself: over 60
         away[0] = False
         await runtime.drain()
     assert sorted(world.server.bodies) == sorted(f"1: m{n}" for n in range(20))
