@@ -22,9 +22,9 @@ from bot.dialogue.events import (
     TimerFired,
     Withdrawn,
 )
+from bot.dialogue.own_words import is_own
 from bot.dialogue.questions import QUESTIONS
 from bot.dialogue.reading import number_answer, read
-from bot.dialogue.reading.command_words import command_of
 from bot.dialogue.replies import chosen
 from bot.dialogue.steps import (
     arrive,
@@ -164,11 +164,8 @@ def _frame(turn: Turn, event: FrameReceived) -> None:
 
 
 def _warned(turn: Turn, origin: Origin, text: str) -> bool:
-    """Whether the words told of danger and were answered; to others, of emergencies only.
-
-    The whole message "where am I" is the word that shows what was understood.
-    """
-    danger = None if command_of(text) == "where" else read_danger(text)
+    """Whether the words told of danger and were answered; to others, of emergencies only."""
+    danger = None if is_own(text) else read_danger(text)
     if danger is None or not (origin.addressed or danger.level is Level.EMERGENCY):
         return False
     emergency.answer(turn, danger)

@@ -22,7 +22,9 @@ from bot.dialogue.danger import (
 )
 from bot.dialogue.danger.kinds import LEVELS
 from bot.dialogue.danger.spelling import LONGEST_TEXT, sentences
+from bot.dialogue.own_words import is_own
 from bot.dialogue.texts import TEXTS
+from tests.dialogue.player import Player
 
 CORPUS = Path(__file__).parent / "corpus"
 
@@ -76,6 +78,19 @@ def test_own_words_are_harmless() -> None:
     own = [key for key in TEXTS if key.startswith("ask.") and not key.startswith("ask.out_there")]
     fired = {TEXTS[key] for key in own if read_danger(TEXTS[key])}
     assert not fired
+
+
+@pytest.mark.parametrize("text", ["where am I", "Wo sind wir?", "nada cerca", "Leaves or rock"])
+def test_words_that_linn_offers_alarm_nobody(text: str) -> None:
+    """A command or an option, typed as a whole message, is answered as what it is."""
+    assert is_own(text)
+    assert "safe" not in {said.question for said in Player().say(text)}
+
+
+def test_own_words_within_a_message_are_read_on() -> None:
+    """Only a whole message is Linn's own word."""
+    assert not is_own("where am I, I see no path any more")
+    assert read_danger("where am I, I see no path any more") is not None
 
 
 @pytest.mark.parametrize(

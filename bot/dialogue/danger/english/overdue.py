@@ -62,23 +62,6 @@ OVERDUE: Final[Mapping[str, str]] = {
         (whistle|whistles|whistled|whistling|shout|shouts|shouted|shouting|call|calls|called|
         calling|yell|yelled|yelling|rang|ring|ringing|phoned|texted|radioed|blew|messages|
         bellowed|hollered|screamed|tried)""",
-    "stonefall": """
-        (stone|rock|boulder|block|pebble|icicle|branch) (just)? (landed|hit|came down|fell|
-        crashed|smashed|bounced|whizzed|dropped) (right|just)? (next|near|beside|by|behind|in
-        front|past|a metre|two metres|at my|close), (rocks|stones|pebbles|boulders|gravel|grit|
-        ice|rubble) (keep|keeps|are|is|just|start|started)? (on)? (falling|fall|fell|raining|
-        coming|come|came|dropping|bouncing|rolling|whizzing|rattling|pinging|crashing|flying)
-        (down|around|from|past|next|on|off|beside|near), rockfall ~ (now|just|above|again|
-        close), stonefall""",
-    "climb_bad": """
-        (gonna|going to|want to|will|could|can) climb (that|it|this|there|up there), up the
-        (chute|cascade|slabs|spillway|water slide), halfway up ~ (hand|wall|rock), (ledge|shelf|
-        tier|platform) ~ (metres|meters|m|feet|ft) up, (get|got|getting|climbed|climb) halfway
-        up, (going|go|went|get) up the (rocks|rock|side|wall|slab|face|cliff|gully), (climb|
-        climbing|climbs|scramble|scrambling|clamber|clambering|shimmy|shinning|free climb|free
-        climbing|bouldering|scale|scaling) (up|down|over|onto|along|on|out)? (the|that|this|a)?
-        ~ (waterfall|fall|falls|wall|cliff|face|slab|slabs|rock face|boulders|gully|crag|
-        chimney|cascade|headwall|wet|slimy|mossy|slippery|rocks|ledge|tier)""",
     "deep_in": """
         (nearly|almost|about|already|well) (knee|thigh|waist|hip) deep, (took|taking|takes|
         swept) my (legs|feet), (only|just) (up)? to my (knees|knee|hips|waist|thighs|thigh|

@@ -1,4 +1,4 @@
-"""English wordings: where nobody stands, and ways that nobody takes."""
+"""English wordings: where nobody stands, ways that nobody takes, stones that fall."""
 
 from __future__ import annotations
 
@@ -243,4 +243,21 @@ PLACES: Final[Mapping[str, str]] = {
         (in|spoils|ruins|blocks|in my|disturbs|messes) (the|my)? (frame|picture|shot|view|photo|
         composition|way|foreground), clean foreground, (better|best|clean|clear|nicer|free)
         (view|angle|shot|foreground|spot|frame)""",
+    "stonefall": """
+        (stone|rock|boulder|block|pebble|icicle|branch) (just)? (landed|hit|came down|fell|
+        crashed|smashed|bounced|whizzed|dropped) (right|just)? (next|near|beside|by|behind|in
+        front|past|a metre|two metres|at my|close), (rocks|stones|pebbles|boulders|gravel|grit|
+        ice|rubble) (keep|keeps|are|is|just|start|started)? (on)? (falling|fall|fell|raining|
+        coming|come|came|dropping|bouncing|rolling|whizzing|rattling|pinging|crashing|flying)
+        (down|around|from|past|next|on|off|beside|near), rockfall ~ (now|just|above|again|
+        close), stonefall""",
+    "climb_bad": """
+        (gonna|going to|want to|will|could|can) climb (that|it|this|there|up there), up the
+        (chute|cascade|slabs|spillway|water slide), halfway up ~ (hand|wall|rock), (ledge|shelf|
+        tier|platform) ~ (metres|meters|m|feet|ft) up, (get|got|getting|climbed|climb) halfway
+        up, (going|go|went|get) up the (rocks|rock|side|wall|slab|face|cliff|gully), (climb|
+        climbing|climbs|scramble|scrambling|clamber|clambering|shimmy|shinning|free climb|free
+        climbing|bouldering|scale|scaling) (up|down|over|onto|along|on|out)? (the|that|this|a)?
+        ~ (waterfall|fall|falls|wall|cliff|face|slab|slabs|rock face|boulders|gully|crag|
+        chimney|cascade|headwall|wet|slimy|mossy|slippery|rocks|ledge|tier)""",
 }

@@ -1,4 +1,4 @@
-"""German wordings: where nobody stands, and ways that nobody takes."""
+"""German wordings: where nobody stands, ways that nobody takes, stones that fall."""
 
 from __future__ import annotations
 

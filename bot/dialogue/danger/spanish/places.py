@@ -1,4 +1,4 @@
-"""Spanish wordings: where nobody stands, and ways that nobody takes."""
+"""Spanish wordings: where nobody stands, ways that nobody takes, stones that fall."""
 
 from __future__ import annotations
 
