@@ -10,6 +10,7 @@ from datetime import UTC, datetime, timedelta
 from typing import Final
 
 from bot.dialogue.context import Context
+from bot.dialogue.danger import read_danger
 from bot.dialogue.engine import handle
 from bot.dialogue.events import Origin, TextReceived
 
@@ -36,8 +37,11 @@ WORDS: Final = (
     "are you a robot",
     "stop",
 )
-#: What a message may take [s], in the middle (own rule).
+#: What a message may take [s], in the middle, and what reading it for danger may (own rules).
 AIM_S: Final = 0.005
+DANGER_AIM_S: Final = 0.001
+#: The longest message that is read, full of words that stand in many rules.
+LONGEST: Final = "the water is in the river and i am not so " * 200
 
 
 def answered(messages: int) -> tuple[list[float], float]:
@@ -55,6 +59,16 @@ def answered(messages: int) -> tuple[list[float], float]:
         context, _ = handle(context or Context.fresh(event.origin), event, now)
         times.append(time.perf_counter() - begun)
     return times[WARM_UP:], _peak_mb() - peak_mb
+
+
+def danger_read(text: str, times: int) -> float:
+    """The middle time of reading a text for danger [s]."""
+    found = []
+    for _ in range(times):
+        begun = time.perf_counter()
+        read_danger(text)
+        found.append(time.perf_counter() - begun)
+    return statistics.median(found)
 
 
 def _peak_mb() -> float:
@@ -79,7 +93,10 @@ def main(messages: int) -> int:
     slow_s = statistics.quantiles(times, n=100)[-1]
     print(f"answer to a text: median {middle_s * 1000:.2f} ms, 99 of 100 in {slow_s * 1000:.1f} ms")
     print(f"memory grown over {messages} messages: {grown_mb:.1f} MB")
-    return 0 if middle_s <= AIM_S else 1
+    danger_s = statistics.fmean(danger_read(words, 50) for words in WORDS)
+    longest_s = danger_read(LONGEST, 5)
+    print(f"read for danger: {danger_s * 1000:.2f} ms, the longest {longest_s * 1000:.0f} ms")
+    return 0 if middle_s <= AIM_S and danger_s <= DANGER_AIM_S else 1
 
 
 if __name__ == "__main__":
