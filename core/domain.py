@@ -25,9 +25,9 @@ def positive(name: str, value: ArrayLike, unit: str, high: float = np.inf) -> Fl
             carries the first such element, and 0 as `low` (itself not allowed).
     """
     array = np.asarray(value, dtype=np.float64)
-    bad = ~(np.isfinite(array) & (array > 0) & (array <= high))
-    if np.any(bad):
-        raise OutOfDomainError(name, _first(array, bad), unit, 0.0, high)
+    good = np.isfinite(array) & (array > 0) & (array <= high)
+    if not good.all():
+        raise OutOfDomainError(name, _first(array, ~good), unit, 0.0, high)
     return array
 
 
@@ -45,9 +45,9 @@ def between(name: str, value: ArrayLike, unit: str, low: float, high: float) -> 
         OutOfDomainError: some element is NaN, infinite or outside; the error carries the first.
     """
     array = np.asarray(value, dtype=np.float64)
-    bad = ~(np.isfinite(array) & (array >= low) & (array <= high))
-    if np.any(bad):
-        raise OutOfDomainError(name, _first(array, bad), unit, low, high)
+    good = np.isfinite(array) & (array >= low) & (array <= high)
+    if not good.all():
+        raise OutOfDomainError(name, _first(array, ~good), unit, low, high)
     return array
 
 

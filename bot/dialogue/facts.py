@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Set as AbstractSet
 from enum import Enum
 
 from pydantic import BaseModel, ConfigDict, Field
@@ -163,6 +164,10 @@ class Facts(BaseModel):
             if (name not in notes and (value := getattr(self, name)) not in empty)
             or (name == "nd_stops" and self.nd_stops == ())
         }
+
+    def only(self, slots: AbstractSet[str]) -> Facts:
+        """The named slots alone."""
+        return Facts().model_copy(update={slot: getattr(self, slot) for slot in slots})
 
     def updated(self, newer: Facts) -> Facts:
         """These facts with those of `newer` laid over them; lenses are added, not replaced.

@@ -59,6 +59,7 @@ class Turn:
         #: Something that means nothing here does not end a silence.
         self.unheard = False
         self._keeps_why = False
+        self._known, self._known_of = context.facts, context
         self._question: Question | None = None
 
     # what is known
@@ -66,7 +67,9 @@ class Turn:
     @property
     def facts(self) -> Facts:
         """Everything known, the latest word on top."""
-        return self.context.facts
+        if self._known_of is not self.context:
+            self._known, self._known_of = self.context.facts, self.context
+        return self._known
 
     @property
     def units(self) -> Units | None:
@@ -126,9 +129,9 @@ class Turn:
         known = set(facts.known())
         # In a group room the place stays with the walk: see `Context.facts`.
         place_slots = PLACE_SLOTS if self.context.room.direct else frozenset()
-        kit = _only(facts, known & KIT_SLOTS)
-        place = _only(facts, known & place_slots)
-        walk = _only(facts, known - KIT_SLOTS - place_slots - PASSING_SLOTS)
+        kit = facts.only(known & KIT_SLOTS)
+        place = facts.only(known & place_slots)
+        walk = facts.only(known - KIT_SLOTS - place_slots - PASSING_SLOTS)
         if facts.units is not None:
             self.change_person(units=facts.units)
         self.change_person(kit=self.context.person.kit.updated(kit))
@@ -294,8 +297,3 @@ class Turn:
         if self.urgent or not self.context.person.taps:
             return None
         return next((part for part in self.parts if part.options), None)
-
-
-def _only(facts: Facts, slots: set[str]) -> Facts:
-    """The named slots alone."""
-    return Facts().model_copy(update={slot: getattr(facts, slot) for slot in slots})

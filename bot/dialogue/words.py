@@ -145,6 +145,7 @@ def _answered(turn: Turn, event: TextReceived, said: str, question: Question) ->
     )
     if value is not None:
         turn.remember_for_back()
+        composition.note_beside(turn, asked.name, said)
         if not late.holds_back_reply(turn, asked.name, value, event.text):
             _ANSWERS[asked.name](turn, value)
         return True

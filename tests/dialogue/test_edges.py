@@ -71,3 +71,11 @@ def test_a_fault_told_ahead_gets_its_remedy() -> None:
 def test_after_the_frame_edges_are_no_news() -> None:
     """Without a walk, or once the settings are given, nothing is noted."""
     assert "edges.noted" not in _keys(Player(), "corners are clean")
+
+
+def test_the_answer_to_one_check_may_tell_of_the_other() -> None:
+    """Leaves above and clean corners in one message answer both, asked or not."""
+    player = Player()
+    for line in ("start", "12 m tall, 18 m away, rock at 1.5 m", "full frame, 24-105, tripod"):
+        player.say(line)
+    assert "ask.sides" not in _keys(player, "leaves over the top, corners are clean")

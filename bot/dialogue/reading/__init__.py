@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import re
+from functools import lru_cache
 from typing import Final
 
 from bot.dialogue.facts import Facts, Units
@@ -78,10 +79,11 @@ _READERS: Final = (
 )
 
 
+@lru_cache(maxsize=8)
 def read(
     text: str, *, units: Units | None = None, expecting: frozenset[str] = frozenset()
 ) -> Facts:
-    """All facts that a message tells.
+    """All facts that a message tells; a message is read once while it is answered.
 
     Args:
         text: the message as typed, of any length and kind.

@@ -12,6 +12,7 @@ from bot.dialogue.states import State, Trigger
 from bot.dialogue.steps import base
 from bot.dialogue.turn import Turn
 
+_CHECKS: Final = frozenset({"top", "sides", "anchor"})
 _BEFORE_BASE: Final = frozenset({State.ARRIVE, State.LENS, State.COMPOSITION})
 #: What needs a remark, and the text of it; the other answers are fine as they are.
 _REMARKS: Final = {
@@ -77,6 +78,13 @@ def hear(turn: Turn, text: str) -> bool:
     if not turn.parts:
         turn.say(Role.SETTINGS, "edges.noted")
     return True
+
+
+def note_beside(turn: Turn, name: str, text: str) -> None:
+    """Keep what the answer to one check tells of another: "leaves above, corners clean"."""
+    if name in _CHECKS:
+        others = {check: value for check, value in edges_told(text).items() if check != name}
+        turn.change_walk(checks=others | turn.walk.checks)
 
 
 def leave_out_told(turn: Turn) -> None:
