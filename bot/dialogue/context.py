@@ -185,6 +185,8 @@ class Conversation(_Stored):
     held_text: str | None = None
     #: When that message was seen.
     held_seen: Seen | None = None
+    #: A message that waits while "is anybody in danger?" is open.
+    doubted: str | None = None
     #: When the person was heard last, by the server's stamp, and since when they were silent
     #: before, if they were.
     heard_at: AwareDatetime | None = None

@@ -28,6 +28,7 @@ from bot.dialogue.reading import number_answer, read
 from bot.dialogue.replies import chosen
 from bot.dialogue.steps import (
     arrive,
+    doubt,
     emergency,
     frames,
     heard,
@@ -148,7 +149,7 @@ def _frame(turn: Turn, event: FrameReceived) -> None:
 
     In danger it is not measured: nobody gets settings for that place.
     """
-    if _warned(turn, event.origin, event.caption) or not event.origin.addressed:
+    if _warned(turn, event.origin, event.caption, asking=False) or not event.origin.addressed:
         return
     if emergency.is_held(turn):
         emergency.held(turn)
@@ -163,11 +164,16 @@ def _frame(turn: Turn, event: FrameReceived) -> None:
         frames.received(turn, event)
 
 
-def _warned(turn: Turn, origin: Origin, text: str) -> bool:
-    """Whether the words told of danger and were answered; to others, of emergencies only."""
+def _warned(turn: Turn, origin: Origin, text: str, *, asking: bool = True) -> bool:
+    """Whether the words told of danger and were answered; to others, of emergencies only.
+
+    What only sounds like danger is asked about, unless a frame would wait for the answer.
+    """
     danger = None if is_own(text) else read_danger(text)
     if danger is None or not (origin.addressed or danger.level is Level.EMERGENCY):
         return False
+    if danger.level is Level.UNSURE:
+        return asking and doubt.ask(turn, text)
     emergency.answer(turn, danger)
     return True
 

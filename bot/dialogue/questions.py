@@ -75,6 +75,7 @@ _QUESTIONS: Final = (
     Asked("water_cells", (), ("yes", "no"), passing=True),
     Asked("out_there", (), ("no", "yes"), passing=True),
     Asked("safe", (), ("not_yet", "yes"), passing=True),
+    Asked("in_danger", (), ("no", "yes"), passing=True),
     Asked("resume", (), ("go_on", "new"), passing=True),
     Asked("light_still", (), _LIGHT, passing=True),
     Asked("light_still_frame", (), (*_LIGHT, "clock"), passing=True),

@@ -22,6 +22,7 @@ from bot.dialogue.steps import (
     by_meaning,
     commands,
     composition,
+    doubt,
     emergency,
     forget,
     frames,
@@ -93,9 +94,11 @@ _ANSWERS: Final[Mapping[str, Answer]] = {
 
 def answer_words(turn: Turn, event: TextReceived) -> None:
     """Answer a message by its words; after a night the walk is asked about first."""
-    text = resume.text_to_answer(turn, event.text)
+    said = doubt.text_to_answer(turn, event.text)
+    text = None if said is None else resume.text_to_answer(turn, said)
     if text is not None:
-        _by_meaning(turn, event.model_copy(update={"text": text}))
+        answers = event.answers if said == event.text else None
+        _by_meaning(turn, event.model_copy(update={"text": text, "answers": answers}))
 
 
 def _by_meaning(turn: Turn, event: TextReceived) -> None:

@@ -75,7 +75,8 @@ def test_messages_full_of_facts_are_harmless() -> None:
 
 def test_own_words_are_harmless() -> None:
     """A person who types an option's words, or sends a question back, is in no danger."""
-    own = [key for key in TEXTS if key.startswith("ask.") and not key.startswith("ask.out_there")]
+    of_danger = ("ask.out_there", "ask.in_danger")
+    own = [key for key in TEXTS if key.startswith("ask.") and not key.startswith(of_danger)]
     fired = {TEXTS[key] for key in own if read_danger(TEXTS[key])}
     assert not fired
 

@@ -202,6 +202,7 @@ _SAYINGS = {
     DangerKind.WADING: "may I stand in the stream?",
     DangerKind.CLIMB: "can i climb up beside the fall",
     DangerKind.BARRIER: "just hop the rail",
+    DangerKind.UNCLEAR: "ok we're going up to the shelter",
 }
 
 
@@ -209,9 +210,11 @@ _SAYINGS = {
 def test_every_answer_fits_and_drops_nothing(kind: DangerKind) -> None:
     """160 characters first, 320 in all, with the position or the picture, and the question."""
     player = _played("> 12 m tall, 45 m away, aps-c", "! place 44.1512 -171.3498", "! later 19 h")
-    said = player.say(_SAYINGS[kind])
-    _check(said, f"danger.{kind.value}", LEVELS[kind])
-    if LEVELS[kind] is Level.EMERGENCY:
+    said, level = player.say(_SAYINGS[kind]), LEVELS[kind]
+    if level is Level.UNSURE:
+        said, level = player.say("yes"), Level.EMERGENCY
+    _check(said, f"danger.{kind.value}", level)
+    if level is Level.EMERGENCY:
         _check(player.say("not yet"), f"danger.{kind.value}.again", Level.EMERGENCY)
 
 

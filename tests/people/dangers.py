@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterable
 from typing import Final
 
-from bot.dialogue.danger import read_danger
+from bot.dialogue.danger import Level, read_danger
 from tests.people.rate import PEOPLE, Half, Rate, half_of
 
 #: A danger that is not heard is worse than a warning too many.
@@ -30,9 +30,26 @@ def figures(half: Half) -> Iterable[Rate]:
             FALSE_ALARMS,
             at_least=False,
         )
+        outright = sum(_is_outright(text) for _, _, text in dangers)
+        stopped = sum(_is_outright(text) for _, text in harmless)
+        yield _rate(half, f"{language}: answered outright, the rest asked", outright, len(heard))
+        yield Rate(
+            "dangers",
+            half,
+            f"{language}: harmless answered outright",
+            stopped,
+            len(harmless),
+            at_least=False,
+        )
         for kind in sorted({row[0] for row in dangers}):
             of_kind = [found for row, found in zip(dangers, heard, strict=True) if row[0] == kind]
             yield _rate(half, f"{language}: {kind}", sum(of_kind), len(of_kind))
+
+
+def _is_outright(text: str) -> bool:
+    """Whether a message is answered as a danger without being asked about."""
+    danger = read_danger(text)
+    return danger is not None and danger.level is not Level.UNSURE
 
 
 def misses() -> Iterable[str]:

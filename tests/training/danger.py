@@ -30,10 +30,8 @@ _OLDER_HARMLESS_COUNTS: Final = 2.5
 #: Inverse strength of the pull of weights towards zero; own rules, from messages left out in five
 #: parts while the wordings did not know them.
 _LOOSENESS: Final = 1.5
-_KIND_LOOSENESS: Final = 0.5
-#: Weights are written with so many decimals; those of kinds that are smaller are left out.
+#: Weights are written with so many decimals.
 _DECIMALS: Final = 2
-_LEAST_OF_KIND: Final = 0.1
 
 
 class Message(NamedTuple):
@@ -85,7 +83,7 @@ def _talk() -> Iterable[str]:
 
 
 def fitted(found: list[Message]) -> dict[str, Any]:
-    """Two logistic regressions: danger or not, and among dangers which."""
+    """Logistic regression: danger or not."""
     features = [dict.fromkeys(sorted(features_of(m.text, cues_of(m.text))), 1) for m in found]
     counts = np.array([message.counts for message in found])
     danger = np.array([bool(message.kind) for message in found])
@@ -94,16 +92,9 @@ def fitted(found: list[Message]) -> dict[str, Any]:
     names = list(vectors.get_feature_names_out())
     model = LogisticRegression(C=_LOOSENESS, class_weight="balanced", max_iter=5000)
     model.fit(rows, danger, sample_weight=counts)
-    of_kind = LogisticRegression(C=_KIND_LOOSENESS, max_iter=5000)
-    of_kind.fit(rows[danger], [message.kind for message in found if message.kind])
     return {
         "bias": round(float(model.intercept_[0]), _DECIMALS),
         "features": _rounded(names, model.coef_[0]),
-        "kind_bias": _rounded(of_kind.classes_, of_kind.intercept_),
-        "kinds": {
-            kind: _rounded(names, np.where(np.abs(weights) < _LEAST_OF_KIND, 0, weights))
-            for kind, weights in zip(of_kind.classes_, of_kind.coef_, strict=True)
-        },
     }
 
 

@@ -10,7 +10,7 @@ from bot.dialogue.danger.cues import CUES
 from bot.dialogue.danger.guards import Guards
 from bot.dialogue.danger.injuries import INJURIES
 from bot.dialogue.danger.kinds import LEVELS, Danger, DangerKind, Level, gravest
-from bot.dialogue.danger.likelihood import features_of, likeliest_kind, log_odds
+from bot.dialogue.danger.likelihood import features_of, log_odds
 from bot.dialogue.danger.meaning import cues_of, kind_meant
 from bot.dialogue.danger.people import PEOPLE
 from bot.dialogue.danger.places import PLACES
@@ -55,7 +55,8 @@ def read_danger(text: str) -> Danger | None:
             and Spanish are heard, whatever language the person has set.
 
     Returns:
-        The kind and its level, None where there is none.
+        The kind and its level, None where there is none; what only sounds like danger is
+        `UNCLEAR`.
     """
     pieces = cues_of(text)
     features = features_of(text, pieces)
@@ -64,17 +65,15 @@ def read_danger(text: str) -> Danger | None:
         return None
     kind = _kind_worded(text)
     if kind is None and odds >= _MEANT:
-        kind = kind_meant(pieces) or _kind_unknown(features, pieces, odds)
+        kind = kind_meant(pieces) or _unclear(pieces, odds)
     return None if kind is None else Danger(kind, LEVELS[kind])
 
 
-def _kind_unknown(
-    features: frozenset[str], pieces: tuple[frozenset[str], ...], odds: float
-) -> DangerKind | None:
-    """The likeliest kind where nothing known is said but it sounds like danger all the same."""
+def _unclear(pieces: tuple[frozenset[str], ...], odds: float) -> DangerKind | None:
+    """Nothing known is said, but it sounds like danger all the same: that is to be asked."""
     if odds < _UNKNOWN or any(against(cues) < 0 for cues in pieces):
         return None
-    return likeliest_kind(features)
+    return DangerKind.UNCLEAR
 
 
 def _kind_worded(text: str) -> DangerKind | None:

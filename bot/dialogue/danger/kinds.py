@@ -13,6 +13,7 @@ class Level(Enum):
 
     EMERGENCY = "emergency"  # the walk is held until all are safe
     STOP = "stop"  # nobody goes there; no settings for that place
+    UNSURE = "unsure"  # it sounds like danger; nothing else is answered before it was asked
 
 
 class DangerKind(Enum):
@@ -36,6 +37,7 @@ class DangerKind(Enum):
     WADING = "wading"
     CLIMB = "climb"  # up wet rock or beside the fall
     BARRIER = "barrier"  # over a rail, past a sign, into a closed place
+    UNCLEAR = "unclear"  # in words that no rule knows
 
 
 _PLACES: Final = frozenset(
@@ -50,7 +52,7 @@ _PLACES: Final = frozenset(
 )
 LEVELS: Final[Mapping[DangerKind, Level]] = {
     kind: Level.STOP if kind in _PLACES else Level.EMERGENCY for kind in DangerKind
-}
+} | {DangerKind.UNCLEAR: Level.UNSURE}
 _GRAVITY: Final = {kind.value: rank for rank, kind in enumerate(DangerKind)}
 
 

@@ -12,7 +12,6 @@ from itertools import chain
 from typing import Final
 
 from bot.dialogue.danger.folding import folded
-from bot.dialogue.danger.kinds import DangerKind
 
 _NUMBER: Final = re.compile(r"\d+(?:[.,]\d+)*")
 _WORD: Final = re.compile(r"[^\W_]+")
@@ -25,14 +24,10 @@ class Weights:
     Args:
         bias: log odds of a message without any feature.
         features: what each feature adds to the log odds of danger; others add nothing.
-        kind_bias: log odds of each kind, among dangers.
-        kinds: what each feature adds to a kind's.
     """
 
     bias: float
     features: Mapping[str, float]
-    kind_bias: Mapping[str, float]
-    kinds: Mapping[str, Mapping[str, float]]
 
 
 def features_of(text: str, pieces: Iterable[frozenset[str]]) -> frozenset[str]:
@@ -56,18 +51,8 @@ def log_odds(features: frozenset[str]) -> float:
     return weights.bias + sum(weights.features.get(feature, 0.0) for feature in features)
 
 
-def likeliest_kind(features: frozenset[str]) -> DangerKind:
-    """The kind of danger that a message tells of most likely, if it tells of one."""
-    weights = trained()
-    odds = {
-        kind: bias + sum(weights.kinds[kind].get(feature, 0.0) for feature in features)
-        for kind, bias in weights.kind_bias.items()
-    }
-    return DangerKind(max(odds, key=odds.__getitem__))
-
-
 @cache
 def trained() -> Weights:
     """The weights that come with the code."""
     stored = json.loads(files(__package__).joinpath("weights.json").read_text("utf-8"))
-    return Weights(stored["bias"], stored["features"], stored["kind_bias"], stored["kinds"])
+    return Weights(stored["bias"], stored["features"])

@@ -29,6 +29,7 @@ _AWAY_M: Final = 10.0
 def answer(turn: Turn, danger: Danger) -> None:
     """Say what protects; hold the walk if it is an emergency, else offer a safe picture."""
     turn.urgent = True
+    turn.change_conversation(doubted=None)
     turn.say(Role.SAFETY, f"danger.{danger.kind.value}")
     age = turn.now - turn.origin.sent_at
     if age > CLOCKS_DIFFER:

@@ -145,6 +145,19 @@ SAFETY: Final[dict[str, str]] = {
     "ask.safe": "Are all safe now?",
     "ask.safe.not_yet": "not yet",
     "ask.safe.yes": "yes",
+    "ask.in_danger": (
+        "That sounds like danger. Is anybody hurt, lost, in the water or near an edge?"
+    ),
+    "ask.in_danger.no": "no",
+    "ask.in_danger.yes": "yes",
+    "danger.unclear": (
+        "If anybody is hurt, lost or cut off, call the emergency number now (112, 911 or the "
+        "local one): I can't. Away from edge and water. What happened?"
+    ),
+    "danger.unclear.again": (
+        "Stay together, away from edge and water. Tell rescuers where you are. I can't call: "
+        "what happened?"
+    ),
     "ask.out_there": "Is anyone out there now?",
     "ask.out_there.no": "no",
     "ask.out_there.yes": "yes",
