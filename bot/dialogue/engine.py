@@ -25,6 +25,7 @@ from bot.dialogue.events import (
 from bot.dialogue.own_words import is_own
 from bot.dialogue.questions import QUESTIONS
 from bot.dialogue.reading import number_answer, read
+from bot.dialogue.reading.foreign import glossed
 from bot.dialogue.replies import chosen
 from bot.dialogue.steps import (
     arrive,
@@ -216,9 +217,10 @@ def _addressed(turn: Turn, event: TextReceived) -> None:
 def _while_held(turn: Turn, event: TextReceived) -> None:
     """Only the answer to "are all safe?" counts while an emergency is held."""
     if not event.origin.addressed:
-        emergency.overheard(turn, event.text)
+        emergency.overheard(turn, glossed(event.text, turn.context.person.language))
         return
-    value = chosen(QUESTIONS["safe"], event.text) or emergency.worded("safe", event.text)
+    said = glossed(event.text, turn.context.person.language)
+    value = chosen(QUESTIONS["safe"], event.text) or emergency.worded("safe", said)
     history = turn.context.conversation.history
     of_the_walk = event.answers not in {None, "safe"} or _is_of_an_older_answer(event, history)
     if value is None or of_the_walk:

@@ -8,14 +8,12 @@ from typing import Final
 
 from bot.dialogue.questions import Asked
 from bot.dialogue.reading import number_answer, read
+from bot.dialogue.reading.foreign import glossed
 from bot.dialogue.texts import TEXTS
+from bot.dialogue.texts.languages import spoken_language
 
-_YES: Final = frozenset(
-    {"yes", "y", "yeah", "yep", "ok", "sure", "ja", "jo", "klar", "si", "sí", "claro"}
-)
-_NO: Final = frozenset(
-    {"no", "n", "nope", "none", "nothing", "nein", "nee", "nichts", "nada", "ninguno"}
-)
+_YES: Final = frozenset({"yes", "y", "yeah", "yep", "ok", "sure"})
+_NO: Final = frozenset({"no", "n", "nope", "none", "nothing"})
 _YES_VALUES: Final = frozenset({"yes", "delete"})
 _NO_VALUES: Final = frozenset({"no", "nothing", "not_yet", "keep"})
 #: Longer messages tell more than one option (own rule) [words].
@@ -111,7 +109,14 @@ _HEARD: Final[Mapping[str, Mapping[str, str]]] = {
 
 
 def chosen(asked: Asked, text: str) -> str | None:
-    """The option that a reply names by its number or in its own words, None for anything else."""
+    """The option that a reply names by its number or in its own words, None for anything else.
+
+    The options' own words are those of the language that is being spoken; so is a bare yes or no.
+    """
+    return _chosen(asked, text) or _chosen(asked, glossed(text, spoken_language()))
+
+
+def _chosen(asked: Asked, text: str) -> str | None:
     number = number_answer(text)
     if number is not None:
         return asked.options[number - 1] if 1 <= number <= len(asked.options) else None

@@ -142,7 +142,6 @@ def _answered(turn: Turn, event: TextReceived, said: str, question: Question) ->
         return True
     value = (
         chosen(asked, event.text)
-        or emergency.worded(asked.name, event.text)
         or emergency.worded(asked.name, said)
         or (None if by_meaning.is_beside(said) else meant(asked, said))
     )

@@ -9,7 +9,7 @@ import cv2
 import numpy as np
 from numpy.typing import NDArray
 
-from core.frame.border_sides import LIGHTNESS_OF_CODE, Canvas, Floats, turned
+from core.frame.border_sides import Canvas, Floats, lab_of, turned
 from core.frame.findings import Border
 
 # Sizes are shares of the short side; limits from an own measurement on 45 photographs with 160
@@ -80,10 +80,9 @@ class Light:
         height, width = canvas.stored.shape[:2]
         size = (max(1, width // 2), max(1, height // 2))
         small = cv2.resize(canvas.stored, size, interpolation=cv2.INTER_AREA)
-        lab = (small * np.array([LIGHTNESS_OF_CODE, 1, 1]) - np.array([0, 128, 128])).astype(
-            np.float32
-        )
-        smooth = np.asarray(cv2.GaussianBlur(lab[..., 0], (0, 0), max(0.5, _BLUR * min(size))))
+        lab = lab_of(small)
+        blurred = cv2.GaussianBlur(lab[..., 0], (0, 0), max(0.5, _BLUR * min(size)))
+        smooth = np.asarray(blurred, np.float32)
         band = max(1, round(_BAND * min(size)))
         around = np.concatenate([turned(smooth, border)[:band].ravel() for border in Border])
         usual = float(np.median(around))

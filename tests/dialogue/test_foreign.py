@@ -17,6 +17,7 @@ from bot.dialogue.reading.frame_words import wished
 from bot.dialogue.texts import TEXTS, speaking
 from bot.dialogue.texts.english import IN_ENGLISH
 from bot.dialogue.texts.languages import ENGLISH, LANGUAGES
+from tests.dialogue.player import Player
 
 #: A message, and some of the facts that it tells.
 MESSAGES = [
@@ -93,3 +94,32 @@ def test_english_and_unknown_languages_stay_as_they_are(text: str) -> None:
 def test_any_text_can_be_glossed_and_read(text: str, language: str) -> None:
     """No message breaks the gloss or the readers behind it."""
     read(glossed(text, language))
+
+
+@pytest.mark.parametrize(
+    ("language", "fell", "safe"),
+    [
+        ("deutsch", "mein Freund ist ins Wasser gefallen", "alle sind in Sicherheit"),
+        ("español", "mi amigo se cayó al río", "todos estamos a salvo"),
+    ],
+)
+def test_an_emergency_ends_in_the_persons_own_words(language: str, fell: str, safe: str) -> None:
+    """Danger is heard, and so is that all are safe; a bare no keeps it."""
+    player = Player()
+    player.say(language)
+    assert player.say(fell)[0].question == "safe"
+    assert player.say("nein" if language == "deutsch" else "aún no")[0].question == "safe"
+    assert player.context is not None
+    assert player.context.conversation.emergency is not None
+    player.say(safe)
+    assert player.context.conversation.emergency is None
+
+
+@pytest.mark.parametrize(("language", "yes"), [("deutsch", "ja"), ("español", "si")])
+def test_yes_answers_in_every_language(language: str, yes: str) -> None:
+    """A bare yes is the option that means it."""
+    player = Player()
+    player.say(language)
+    player.say("start")
+    assert "forget" in {said.question for said in player.say("forget me")}
+    assert not {"not_understood", "which_one"} & {k for s in player.say(yes) for k in s.keys}

@@ -104,6 +104,17 @@ def test_an_answer_whose_question_is_gone_says_nothing_of_borders() -> None:
     assert player.context.person.border_answers == ()
 
 
+def _who_keeps_silky() -> Player:
+    """Somebody on a walk who kept as many silky frames as move an aim."""
+    player = Player()
+    for line in WALK:
+        player.say(line)
+    for _ in range(LEAST_KEPT):
+        player.frame("half")
+        player.say("keep")
+    return player
+
+
 def _in_a_group(player: Player, text: str) -> list[Say]:
     """The same person, asking in a group room."""
     assert player.context is not None
@@ -116,12 +127,7 @@ def _in_a_group(player: Player, text: str) -> list[Say]:
 
 def test_what_is_kept_stays_in_the_direct_room() -> None:
     """In a group nothing is said of a person's looks, and their aim is the usual one."""
-    player = Player()
-    for line in WALK:
-        player.say(line)
-    for _ in range(LEAST_KEPT):
-        player.frame("half")
-        player.say("keep")
+    player = _who_keeps_silky()
     (direct,) = player.say("I want it silky")
     assert "Your silky is about 16 %" in direct.body
     player.say("3 m away")
@@ -132,12 +138,7 @@ def test_what_is_kept_stays_in_the_direct_room() -> None:
 
 def test_kept_frames_move_what_a_comparison_aims_at() -> None:
     """Who kept three frames of a look has the next ones judged by their share."""
-    player = Player()
-    for line in WALK:
-        player.say(line)
-    for _ in range(LEAST_KEPT):
-        player.frame("half")
-        player.say("keep")
+    player = _who_keeps_silky()
     player.say("I want it silky")
     for name in ("fifteenth", "quarter"):
         player.frame(name)

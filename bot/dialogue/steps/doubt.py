@@ -41,7 +41,8 @@ def text_to_answer(turn: Turn, text: str) -> str | None:
         return text
     turn.change_conversation(doubted=None)
     turn.resume_question()
-    value = chosen(QUESTIONS[_QUESTION], text) or _worded(text)
+    said = glossed(text, turn.context.person.language)
+    value = chosen(QUESTIONS[_QUESTION], text) or _worded(said)
     if value == "yes":
         emergency.answer(turn, Danger(DangerKind.UNCLEAR, Level.EMERGENCY))
         return None
