@@ -6,23 +6,24 @@ import re
 from collections.abc import Callable, Mapping
 from typing import Final
 
-from bot.dialogue import causes, reckoning
+from bot.dialogue import causes
 from bot.dialogue.causes import Cause
-from bot.dialogue.compose import Role
 from bot.dialogue.facts import Facts, Symptom
 from bot.dialogue.meaning import sights, topics
 from bot.dialogue.meaning.words import tokens
-from bot.dialogue.steps import base, diagnosis, questions_asked, reasons, repeat
-from bot.dialogue.steps.questions_asked import is_asking, plainly
-from bot.dialogue.texts import TEXTS, measures
+from bot.dialogue.steps import diagnosis, repeat, trade_answers
+from bot.dialogue.steps.questions_asked import is_asking
+from bot.dialogue.steps.trade_answers import plainly
+from bot.dialogue.texts import TEXTS
 from bot.dialogue.turn import Turn
-from core.camera import POLARISER_STOPS
-from core.series import iso_label, nearest, shutter_label, time_marks
 
 #: A sight is meant from this nearness on; beside facts, sights and topics from the higher one on
 #: (own choice, on the half of the messages on which rules may be written).
 _SIGHT: Final = 0.35
 _SURE: Final = 0.45
+#: A topic that is stated and not asked is meant from here on: a passing word is no question (own
+#: choice, as above).
+_STATED: Final = 0.48
 #: So much nearer than the symptom that was read, another cause is meant (own choice, as above).
 _SURELY_OTHER: Final = 0.15
 #: Other causes are named for `why` down to this far behind the first (own rule).
@@ -140,7 +141,8 @@ def _topic(text: str, facts: Facts) -> str | None:
     known = facts.known().keys()
     topic = topics.topic_of(text)
     if topic is None or not known:
-        return topic
+        stated = is_asking(text) or topics.nearest(text)[1] >= _STATED
+        return topic if stated or (topic or "").startswith(topics.TALK) else None
     # What is told, not asked, is kept: "just my phone" is a kit, whatever topic it is near to.
     if not is_asking(text) or not (known <= _VAGUE | {"symptoms"} or known <= _OF_A_FRAME):
         return None
@@ -176,66 +178,6 @@ def _is_nearer(text: str, cause: Cause, topic: str) -> bool:
 # answers with the person's own numbers
 
 
-def _just_white(turn: Turn, text: str) -> None:
-    del text
-    given = turn.walk.given
-    if given is None:
-        turn.say(Role.SETTINGS, "answer.just_white")
-        return
-    now = base.standing(turn)
-    less_s = given.shutter_s * 2 ** (-2 / 3)
-    turn.say(
-        Role.SETTINGS,
-        "answer.just_white_now",
-        time=shutter_label(given.shutter_s, now.camera.dial),
-        less=nearest(time_marks(now.camera.dial), less_s).label,
-        share=measures.percent(now.flow.share(given.shutter_s)),
-    )
-    reasons.explain_share(turn, now.flow, given.shutter_s, now.camera)
-
-
-def _one_frame(turn: Turn, text: str) -> None:
-    del text
-    now = base.standing(turn)
-    marks = time_marks(now.camera.dial)
-    time_s = now.settings.shutter_s
-    turn.say(
-        Role.SETTINGS,
-        "answer.one_frame",
-        shorter=nearest(marks, time_s / 2).label,
-        time=nearest(marks, time_s).label,
-        longer=nearest(marks, min(time_s * 2, now.camera.longest_s)).label,
-    )
-    turn.reason("why.ladder")
-
-
-def _polariser_left(turn: Turn, text: str) -> None:
-    del text
-    now, given = base.standing(turn), turn.walk.given
-    on = given is not None and given.polariser_on
-    without_s = now.settings.shutter_s / (2**POLARISER_STOPS if on else 1.0)
-    marks = time_marks(now.camera.dial)
-    turn.say(
-        Role.SETTINGS,
-        "answer.polariser_left",
-        time=nearest(marks, without_s).label,
-        longer=nearest(marks, min(without_s * 2**POLARISER_STOPS, now.camera.longest_s)).label,
-    )
-
-
-def _iso_raised(turn: Turn, text: str) -> None:
-    del text
-    facts, given = turn.facts, turn.walk.given
-    camera = reckoning.camera_of(facts, reckoning.Assumed())
-    iso = reckoning.exact_settings(facts)[2] or (given.iso if given else camera.base_iso)
-    turn.say(
-        Role.SETTINGS,
-        "cause.iso_raised" if iso > camera.base_iso * 1.01 else "cause.iso_raised_plain",
-        base=iso_label(camera.base_iso, camera.dial),
-        iso=iso_label(iso, camera.dial),
-    )
-
-
 def _symptom(say: Callable[[Turn], None]) -> Callable[[Turn, str], None]:
     def said(turn: Turn, text: str) -> None:
         del text
@@ -247,43 +189,43 @@ def _symptom(say: Callable[[Turn], None]) -> Callable[[Turn, str], None]:
 _Answer = Callable[[Turn, str], None]
 
 TOPICS: Final[Mapping[str, _Answer]] = {
-    "silky_time": questions_asked.say_time,
-    "just_white": _just_white,
-    "too_long": questions_asked.say_time,
-    "need_nd": questions_asked.say_nd,
+    "silky_time": trade_answers.say_time,
+    "just_white": trade_answers.say_just_white,
+    "too_long": trade_answers.say_time,
+    "need_nd": trade_answers.say_nd,
     "noon": plainly("asked.noon"),
     "polariser_first": plainly("asked.polariser_first"),
-    "polariser_stops": questions_asked.say_polariser_stops,
+    "polariser_stops": trade_answers.say_polariser_stops,
     "polariser_turn": plainly("asked.polariser_turn"),
-    "polariser_left": _polariser_left,
+    "polariser_left": trade_answers.say_polariser_left,
     "both_filters": plainly("asked.both_filters"),
-    "f_number": questions_asked.say_f_number,
-    "why_not_f22": questions_asked.say_why_not_f22,
-    "focus_where": questions_asked.say_focus,
+    "f_number": trade_answers.say_f_number,
+    "why_not_f22": trade_answers.say_why_not_f22,
+    "focus_where": trade_answers.say_focus,
     "focus_on_water": plainly("answer.focus_on_water"),
     "front_soft": _symptom(diagnosis.soft_depth),
     "tripod_blur": _symptom(diagnosis.soft_all),
-    "iso": questions_asked.say_iso,
-    "leaves": questions_asked.say_leaves,
+    "iso": trade_answers.say_iso,
+    "leaves": trade_answers.say_leaves,
     "spray": plainly("symptom.spots"),
     "raw": plainly("asked.raw"),
     "white_balance": plainly("asked.white_balance"),
     "histogram": plainly("asked.histogram"),
     "meter": plainly("asked.meter"),
-    "by_hand": questions_asked.say_by_hand,
+    "by_hand": trade_answers.say_by_hand,
     "phone": plainly("asked.phone"),
-    "lens": questions_asked.say_lens,
+    "lens": trade_answers.say_lens,
     "best_time": plainly("asked.best_time"),
     "sky": plainly("asked.sky"),
     "edges": plainly("answer.edges"),
     "tilted": plainly("answer.tilted"),
-    "one_frame": _one_frame,
+    "one_frame": trade_answers.say_one_frame,
     "too_wide": _symptom(diagnosis.too_small),
     "tilted_up": _symptom(diagnosis.leaning),
     "eye_height": plainly("answer.eye_height"),
     "carrying": plainly("answer.carrying"),
     "looking_up": plainly("answer.looking_up"),
-    "time_forgotten": questions_asked.say_turn_back,
+    "time_forgotten": trade_answers.say_turn_back,
     "stay": plainly("asked.stay"),
     "permit": plainly("asked.permit"),
     "choose": plainly("asked.choose"),
@@ -305,10 +247,10 @@ TOPICS: Final[Mapping[str, _Answer]] = {
 CAUSES: Final[Mapping[str, _Answer]] = {
     "contrast_too_great": plainly("cause.contrast_too_great"),
     "mixed_light": plainly("asked.noon"),
-    "iso_raised": _iso_raised,
+    "iso_raised": trade_answers.say_iso_raised,
     "automatic_mode": plainly("asked.mode"),
     "focused_wrong": plainly("answer.focus_on_water"),
-    "polariser_in_the_dark": _polariser_left,
+    "polariser_in_the_dark": trade_answers.say_polariser_left,
     "nd_cast": plainly("cause.nd_cast"),
     "filter_corners": plainly("cause.filter_corners"),
     "fogged_glass": plainly("cause.fogged_glass"),
