@@ -170,17 +170,26 @@ def _is_old(event: TextReceived, question: Question) -> bool:
     return (question.asked_at - event.origin.sent_at).total_seconds() > OLD_ANSWER_S
 
 
+def _expected(turn: Turn, asked: Asked | None) -> frozenset[str]:
+    """The slots that a bare number may fill: those asked for, or the fall while it is unknown."""
+    expects = frozenset(asked.expects) if asked else frozenset()
+    if expects or _ALWAYS_EXPECTED & set(turn.facts.known()):
+        return expects
+    return _ALWAYS_EXPECTED
+
+
 def _facts(turn: Turn, text: str, asked: Asked | None) -> None:
     """A message that is no command and no option: read its facts and go on from them."""
-    expecting = frozenset(asked.expects) if asked else frozenset()
-    if not _ALWAYS_EXPECTED & set(turn.facts.known()):
-        expecting |= _ALWAYS_EXPECTED if not asked or not asked.expects else frozenset()
+    expecting = _expected(turn, asked)
     noted = access.note(turn, text) | composition.hear(turn, text)
     rest = questions_asked.answer(turn, text)
     if rest is not None:
         expecting = frozenset()  # a bare number beside a question answers nothing
     facts = read(text if rest is None else rest, units=turn.units, expecting=expecting)
     facts = what_if.supposed(turn, text, facts)
+    if asked is not None and asked.name == "out_there" and not facts.known() and rest is None:
+        emergency.insist(turn)
+        return
     if rest is None and not noted:
         if by_meaning.answer(turn, text, facts):
             return

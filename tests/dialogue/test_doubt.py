@@ -51,6 +51,13 @@ def test_going_on_keeps_what_was_told() -> None:
     assert (facts.fall_height_m, facts.distance_m, facts.nearest_m) == (5, 8, 1.5)
 
 
+def test_leaving_is_no_emergency() -> None:
+    """Who says that they leave names nobody in danger."""
+    player = begun()
+    player.say(DOUBTFUL)
+    assert "ask.safe" not in keys(player, "We are leaving now, thank you")
+
+
 def test_going_on_from_words_without_facts() -> None:
     """Words that told nothing leave nothing behind."""
     player = begun()

@@ -328,3 +328,12 @@ def test_others_things_stay_unanswered_while_held() -> None:
     group = _Group()
     group.say("my friend slipped in")
     assert group.take(OtherReceived(origin=group.origin(), what="voice")) == []
+
+
+def test_good_boots_open_no_place() -> None:
+    """Who argues is told once more, and the question stays; facts or a no go on."""
+    player = _played("> 12 m tall, 45 m away, aps-c", "> can I shoot from the slab at the lip")
+    (said,) = player.say("oh come on, I've got good boots")
+    assert said.keys == ("danger.insist", "ask.out_there")
+    (said,) = player.say("no")
+    assert said.keys[0] == "danger.nobody_there"

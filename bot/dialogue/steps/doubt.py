@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from typing import Final
 
 from bot.dialogue.danger import Danger, DangerKind, Level, all_safe, anyone_out_there
@@ -13,6 +14,7 @@ from bot.dialogue.steps import emergency
 from bot.dialogue.turn import Turn
 
 _QUESTION: Final = "in_danger"
+_YES: Final = re.compile(r"\W*(?:yes|yeah|yep|yup)\b", re.IGNORECASE)
 
 
 def ask(turn: Turn, text: str) -> bool:
@@ -55,8 +57,7 @@ def text_to_answer(turn: Turn, text: str) -> str | None:
 
 
 def _worded(text: str) -> str | None:
-    """What other words say: "all fine", "yes, my friend is"."""
-    safe, out = all_safe(text), anyone_out_there(text)
-    if safe or out is False:
+    """What other words say: "all fine", "yes, my friend is"; "we are leaving" says neither."""
+    if all_safe(text) or anyone_out_there(text) is False:
         return "no"
-    return "yes" if safe is False or out else None
+    return "yes" if _YES.match(text) else None

@@ -132,7 +132,11 @@ def is_held(turn: Turn) -> bool:
 def held(turn: Turn) -> None:
     """Anything else while an emergency is held: no settings, only the question."""
     turn.urgent = True
-    turn.say(Role.SAFETY, "danger.held")
+    emergency = turn.context.conversation.emergency
+    if emergency is not None and emergency.kind in _STAY_AWAY:  # leaving may not wait
+        turn.say(Role.SAFETY, f"danger.{emergency.kind}.again")
+    else:
+        turn.say(Role.SAFETY, "danger.held")
     _position_and_question(turn)
 
 
@@ -187,6 +191,13 @@ def answer_safe(turn: Turn, value: str) -> None:
 
 #: After these nobody goes back to the water at once: the walk waits until somebody begins.
 _STAY_AWAY: Final = frozenset({DangerKind.FLOOD.value, DangerKind.THUNDER.value})
+
+
+def insist(turn: Turn) -> None:
+    """Words that answer nothing while somebody may be out there: that place stays closed."""
+    turn.urgent = True
+    turn.say(Role.SAFETY, "danger.insist")
+    turn.ask("out_there")
 
 
 def answer_out_there(turn: Turn, value: str) -> None:

@@ -6,6 +6,7 @@ import re
 from collections.abc import Callable
 from typing import Final
 
+from bot.dialogue.context import KIT_SLOTS
 from bot.dialogue.reading import read
 from bot.dialogue.steps import trade_answers
 from bot.dialogue.steps.trade_answers import plainly
@@ -19,7 +20,9 @@ _SETTINGS: Final = frozenset({"f_number", "shutter_s", "iso"})
 
 #: Where one clause ends and a question may begin.
 _CLAUSE: Final = re.compile(
-    r"(?<=[?!;.])\s+|\n|,\s*(?=(?:what|which|where|how|do|should|can|is)\b)"
+    r"(?<=[?!;.])\s+|\n|,\s*(?=(?:and |but |so )?"
+    r"(?:whats?|which|where|how|why|when|do|does|should|can|could|is|am|may)\b)"
+    r"|\s+(?=(?:but|and) (?:am|is|can|may|should|do|how|why|what|which|where)\b)"
 )
 #: How a question begins when it lacks its mark.
 _ASKING: Final = re.compile(
@@ -34,18 +37,19 @@ def answer(turn: Turn, text: str) -> str | None:
     Returns:
         What else the message says, to be read for facts; None when it asks nothing known.
     """
-    rest: list[str] = []
-    answered = False
-    for clause in _CLAUSE.split(text):
-        said = _topic(clause)
-        if said is None or answered:
-            rest.append(clause)
-            continue
-        said(turn, text)
-        if not turn.notes:
-            turn.reason("why.practice")
-        answered = True
-    return " ".join(rest) if answered else None
+    clauses = _CLAUSE.split(text)
+    asked = ((place, say) for place, clause in enumerate(clauses) if (say := _topic(clause)))
+    first, say = next(asked, (0, None))
+    if say is None:
+        return None
+    rest = " ".join(clauses[:first] + clauses[first + 1 :])
+    told = read(rest)  # "m43, and which f-number?" asks about that camera
+    kit = told.only(told.known().keys() & KIT_SLOTS)
+    turn.change_person(kit=turn.context.person.kit.updated(kit))
+    say(turn, text)
+    if not turn.notes:
+        turn.reason("why.practice")
+    return rest
 
 
 def _topic(clause: str) -> Callable[[Turn, str], None] | None:
@@ -83,7 +87,7 @@ _ABOUT: Final[tuple[tuple[str, _Answer], ...]] = (
     (r"polari.*(?:many|much|stops|cost|lose|eat|take)", trade_answers.say_polariser_stops),
     (r"(?:how|which way|turn|rotate).*polari|turn it\b", plainly("asked.polariser_turn")),
     (r"polari[sz]er|\bcpl\b", trade_answers.say_polariser),
-    (r"\bnd\b|\bnd ?\d+|\bfilters?\b|neutral density", trade_answers.say_nd),
+    (r"\bnd\b|\bnd ?\d+|\bfilters?\b|neutral density|need.*\bstop\b", trade_answers.say_nd),
     (r"\braw\b|\bjpe?g\b", plainly("asked.raw")),
     (r"white balance|\bwb\b|kelvin", plainly("asked.white_balance")),
     (r"histogram", plainly("asked.histogram")),

@@ -45,8 +45,8 @@ SAFETY: Final[dict[str, str]] = {
     ),
     # Buddy first, nobody alone into water: common practice of group leaders.
     "danger.missing": (
-        "Call by name, three whistle blasts, count all. Search in pairs on the path, nobody "
-        "enters the water. No answer: call the emergency number."
+        "Call by name, three whistles, count all. Two search on the path, the rest stay put, "
+        "nobody enters the water. No answer: call the emergency number."
     ),
     "danger.missing.again": (
         "Call the emergency number now, I can't: who, clothing, last seen where and when. "
@@ -145,6 +145,10 @@ SAFETY: Final[dict[str, str]] = {
     "ask.safe": "Are all safe now?",
     "ask.safe.not_yet": "not yet",
     "ask.safe.yes": "yes",
+    "danger.insist": (
+        "No boots and no care hold there: nobody stands in such a place, and I give no settings "
+        "for it. Signs and rangers decide."
+    ),
     "ask.in_danger": (
         "That sounds like danger. Is anybody hurt, lost, in the water or near an edge?"
     ),
