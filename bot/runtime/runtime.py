@@ -212,7 +212,7 @@ class Runtime:
             await self._stopping.wait()
             try:
                 async with asyncio.timeout(_GRACE_S):
-                    await self._until(lambda: not (self._workers.busy or self._sender.in_flight))
+                    await self._until(lambda: not (self._workers.busy or self._sender.under_way))
             except TimeoutError:
                 _LOG.info("stopped with work left; it goes on after the next start")
             for part in parts:

@@ -81,9 +81,13 @@ class Sender:
         return bool(self._rooms)
 
     @property
-    def in_flight(self) -> bool:
-        """Whether some message is on its way."""
-        return any(room.in_flight for room in self._rooms.values())
+    def under_way(self) -> bool:
+        """Whether some message is on its way, or would go at once."""
+        return any(
+            room.in_flight
+            or any(self._may_go(now_s, lane_of(row)) for row in room.waiting.values())
+            for room in self._rooms.values()
+        )
 
     @property
     def row_ids(self) -> frozenset[str]:

@@ -17,6 +17,7 @@ from bot.runtime import courtesy as courtesy_module
 from bot.runtime import runtime as runtime_module
 from bot.runtime.faults import where_it_broke
 from bot.runtime.pauses import LONGEST_S, Wake, pause_s
+from bot.runtime.ports import SendLaterError
 from bot.runtime.runtime import Runtime, utc_now
 from bot.runtime.workers import Workers
 from bot.store.database import Database
@@ -33,6 +34,31 @@ async def test_a_stop_finishes_what_is_under_way(world: World) -> None:
     async with world.running(transport=transport) as runtime:
         await runtime.take_in([text("a")], None)
     assert world.server.bodies == ["1: a"]
+
+
+async def test_a_stop_sends_all_messages_of_an_answer(world: World) -> None:
+    """What is stored and not yet on its way belongs to the answer as much as what flies."""
+    transport = FakeTransport(world.server)
+    transport.delay_s = 0.01
+    async with world.running(transport=transport) as runtime:
+        await runtime.take_in([text("burst a")], None)
+    assert world.server.bodies == [f"a{part}" for part in range(12)]
+
+
+async def test_a_stop_does_not_wait_for_a_pause(world: World) -> None:
+    """What the homeserver has put off goes after the next start, and the stop is quick."""
+    limited = [SendLaterError(60, limited=True)]
+
+    def refuse_once(point: str) -> None:
+        if point == "before send" and limited:
+            raise limited.pop()
+
+    transport = FakeTransport(world.server, refuse_once)
+    begin = asyncio.get_running_loop().time()
+    async with world.running(transport=transport) as runtime:
+        await runtime.take_in([text("burst a")], None)
+    assert asyncio.get_running_loop().time() - begin < runtime_module._GRACE_S
+    assert await world.says() == [f"a{part}" for part in range(12)]
 
 
 async def test_a_stop_does_not_wait_for_ever(world: World, monkeypatch: pytest.MonkeyPatch) -> None:
