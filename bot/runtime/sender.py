@@ -83,9 +83,9 @@ class Sender:
     @property
     def under_way(self) -> bool:
         """Whether some message is on its way, or would go at once."""
+        may_go = partial(self._may_go, _time_s())
         return any(
-            room.in_flight
-            or any(self._may_go(now_s, lane_of(row)) for row in room.waiting.values())
+            room.in_flight or any(may_go(lane_of(row)) for row in room.waiting.values())
             for room in self._rooms.values()
         )
 
