@@ -95,12 +95,37 @@ def test_settings_of_real_cameras(folder: Path) -> None:
     assert seen > 30
 
 
-def test_raw_files_are_refused_as_such(folder: Path) -> None:
-    """Every raw file is refused for its kind, never measured by its preview."""
-    for path in [*files(folder, "raw"), *(folder / "odd").glob("*.dng")]:
-        with pytest.raises(UnreadableFrameError) as caught:
-            check_frame(path.read_bytes())
-        assert caught.value.numbers == {"raw": 1}
+def test_the_clipped_share_of_raw_files_with_a_known_one(folder: Path) -> None:
+    """Files made with an exact share of full photosites: it is found within 0.05 % of the frame.
+
+    The share stands in the file's name, in thousandths of a percent.
+    """
+    known = [path for path in files(folder, "raw") if path.stem.startswith("synth_")]
+    assert len(known) >= 3
+    for path in known:
+        share = int(path.stem[-5:]) / 100_000
+        report, _ = check_frame(path.read_bytes())
+        assert report.clipping.share == pytest.approx(share, abs=0.0005), path.name
+        assert (report.room_stops is None) == (share > 0), path.name
+
+
+def test_raw_files_of_cameras(folder: Path) -> None:
+    """Real raws are measured; the list says of one that its lamps are blown, of one nothing is."""
+    reports = {path.name: check_frame(path.read_bytes())[0] for path in files(folder, "raw")}
+    assert all(report.file_kind == "raw" for report in reports.values())
+    assert reports["CRW.CRW"].clipping.share > 0.005
+    assert reports["colorchart.dng"].clipping.share == 0
+    assert reports["colorchart.dng"].room_stops == pytest.approx(
+        0.8, abs=1 / 6
+    )  # pins current behaviour
+
+
+def test_half_a_raw_file_is_refused(folder: Path) -> None:
+    """A cut raw is never reported as black or as clipped all over, as a decoder may render it."""
+    for path in files(folder, "raw"):
+        data = path.read_bytes()
+        with pytest.raises(UnreadableFrameError):
+            check_frame(data[: len(data) // 2])
 
 
 def test_hostile_files(folder: Path) -> None:
