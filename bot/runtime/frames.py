@@ -8,6 +8,7 @@ import multiprocessing
 import sys
 import time
 from collections.abc import Callable, Sequence
+from contextlib import suppress
 from functools import partial
 from multiprocessing.connection import Connection
 from multiprocessing.context import ForkServerContext
@@ -145,9 +146,12 @@ class FrameServer:
                 outcome = await self._try(work)
                 if outcome is not None:
                     return outcome
-                # The fork server was gone; whoever asks for a process restarts it.
+                # The fork server was gone; whoever asks for a process restarts it. It loads its
+                # libraries first, so that this costs no file its time.
                 _LOG.warning("the fork server of frames is started anew")
                 await asyncio.sleep(pause_s)
+                with suppress(EOFError, OSError):
+                    await asyncio.to_thread(_warm_up, self._context)
         return Outcome(fault=FrameFault.CRASHED)
 
     async def _try(self, work: _Work) -> Outcome | None:

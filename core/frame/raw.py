@@ -59,6 +59,7 @@ class RawFrame:
 
     Attributes:
         planes: photosites of each colour, all of one shape, as stored (not turned).
+        counts: how often each code occurs among the photosites of each colour, shape (65536,).
         saturation: of each colour.
         gains: white balance of the camera by colour, the lowest 1.
         orientation: as in Exif, 1 to 8.
@@ -69,6 +70,7 @@ class RawFrame:
     """
 
     planes: Mapping[str, tuple[Plane, ...]]
+    counts: Mapping[str, NDArray[np.int64]]
     saturation: Mapping[str, Saturation]
     gains: Mapping[str, float]
     orientation: int
@@ -112,11 +114,12 @@ def _frame(raw: rawpy.RawPy) -> RawFrame:
     planes = _planes(raw)
     for plane in (plane for same in planes.values() for plane in same):
         _check_foot(plane.sites)
-    counts = {colour: sum(map(_counts, same)) for colour, same in planes.items()}
+    counts = {colour: _counts(same) for colour, same in planes.items()}
     blacks = {colour: same[0].black for colour, same in planes.items()}
     return RawFrame(
         planes=planes,
-        saturation=find_saturation(counts, blacks, float(raw.white_level)),  # type: ignore[arg-type]
+        counts=counts,
+        saturation=find_saturation(counts, blacks, float(raw.white_level)),
         gains=_gains(raw.camera_whitebalance),
         orientation=_ORIENTATIONS.get(raw.sizes.flip, 1),
         width=raw.sizes.width,
@@ -170,10 +173,10 @@ def _check_foot(sites: NDArray[np.uint16]) -> None:
         raise UnreadableFrameError(FrameFault.DAMAGED)
 
 
-def _counts(plane: Plane) -> NDArray[np.int64]:
+def _counts(planes: tuple[Plane, ...]) -> NDArray[np.int64]:
     """How often each code occurs, shape (65536,)."""
-    found = cv2.calcHist([plane.sites], [0], None, [65536], [0, 65536])
-    return np.asarray(found.ravel(), np.int64)
+    found = [cv2.calcHist([p.sites], [0], None, [65536], [0, 65536]).ravel() for p in planes]
+    return np.asarray(np.sum(found, axis=0), np.int64)
 
 
 def _gains(multipliers: list[float]) -> dict[str, float]:
@@ -222,7 +225,8 @@ def render(frame: RawFrame) -> NDArray[np.uint8]:
     for colour in COLOURS:
         saturation, gain = frame.saturation[colour], frame.gains[colour]
         made = [
-            _codes(saturation, plane.black, gain)[plane.sites] for plane in frame.planes[colour]
+            cv2.LUT(plane.sites, _codes(saturation, plane.black, gain))
+            for plane in frame.planes[colour]
         ]
         brightest = made[0]
         for other in made[1:]:

@@ -51,7 +51,7 @@ def raw_exposure(
             for colour in COLOURS
         },
         clipped={
-            colour: _clipped(frame.planes[colour], frame.saturation[colour]) for colour in COLOURS
+            colour: _clipped(frame, colour) / int(frame.counts[colour].sum()) for colour in COLOURS
         },
         preview_over_stops=None if preview is None else _over(frame, preview, preview_level),
         saturation_found=all(frame.saturation[colour].found for colour in COLOURS),
@@ -60,21 +60,14 @@ def raw_exposure(
 
 def clipped_share(frame: RawFrame) -> float:
     """Share of all photosites that are saturated, 0 to 1."""
-    clipped = sites = 0.0
-    for colour in COLOURS:
-        for plane in frame.planes[colour]:
-            part = float(np.count_nonzero(_saturated(plane, frame.saturation[colour])))
-            clipped, sites = clipped + part, sites + plane.sites.size
-    return clipped / sites
+    clipped = sum(_clipped(frame, colour) for colour in COLOURS)
+    return clipped / sum(int(frame.counts[colour].sum()) for colour in COLOURS)
 
 
-def _saturated(plane: Plane, saturation: Saturation) -> NDArray[np.bool_]:
-    return np.asarray(plane.sites >= saturation.clipped_from, np.bool_)
-
-
-def _clipped(planes: tuple[Plane, ...], saturation: Saturation) -> float:
-    sites = sum(plane.sites.size for plane in planes)
-    return sum(int(np.count_nonzero(_saturated(plane, saturation))) for plane in planes) / sites
+def _clipped(frame: RawFrame, colour: str) -> int:
+    """How many photosites of a colour are saturated."""
+    lowest = math.ceil(frame.saturation[colour].clipped_from)
+    return int(frame.counts[colour][lowest:].sum())
 
 
 def _room_stops(planes: tuple[Plane, ...], saturation: Saturation) -> float:
