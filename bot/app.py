@@ -11,6 +11,7 @@ from typing import Final
 
 from bot.backup.marker import not_before
 from bot.dialogue.engine import failure, handle
+from bot.dialogue.warm_up import warm_up
 from bot.exits import Exit
 from bot.log import set_up_log
 from bot.matrix.client import MatrixClient
@@ -101,6 +102,7 @@ async def run_bot(settings: Settings) -> None:
         store = Store(Database(settings.database))
         stack.push_async_callback(store.close)
         await store.open()
+        await asyncio.to_thread(warm_up)
         troubles = Troubles()
         frames = await frame_checker(stack, settings.processes, settings.scheduler, troubles)
         client = MatrixClient(
