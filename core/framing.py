@@ -41,6 +41,13 @@ class Framing:
     level_mm: float
     convergence: float
 
+    def spare(self, focal_mm: float) -> float:
+        """Room on each end with that tilt and this focal length, as a part of the side.
+
+        What must be held takes focal length over `longest_mm` of the side; below 0 it is cut.
+        """
+        return (1 - focal_mm / self.longest_mm) / 2
+
 
 def frame_fall(
     height_m: float,

@@ -142,6 +142,20 @@ def test_spare_is_left_on_both_ends(
         assert side_mm / 2 - abs(drawn) == pytest.approx(spare * side_mm, abs=1e-6)
 
 
+@given(heights_m, distances_m, eyes_m, sides_mm, places, st.floats(0.1, 1.2))
+def test_spare_of_another_focal_length(
+    height_m: float, distance_m: float, eye_m: float, side_mm: float, place: float, part: float
+) -> None:
+    """The same room is left above the highest and below the lowest point; none when it is cut."""
+    near_m = place * distance_m
+    framing = frame_fall(height_m, distance_m, eye_m, near_m, side_mm)
+    focal_mm = part * framing.longest_mm
+    points = ((height_m - eye_m, distance_m), (-eye_m, distance_m), (-eye_m, near_m))
+    drawn = [image_mm(up_m, away_m, focal_mm, framing.tilt_deg) for up_m, away_m in points]
+    for room_mm in (side_mm / 2 - max(drawn), side_mm / 2 + min(drawn)):
+        assert framing.spare(focal_mm) == pytest.approx(room_mm / side_mm, abs=1e-6)
+
+
 @given(heights_m, distances_m, st.floats(0.1, 1.0), sides_mm)
 def test_level_camera_holds_the_top(
     height_m: float, distance_m: float, lower: float, side_mm: float

@@ -285,7 +285,12 @@ PLANTS: Final[tuple[tuple[Callable[[Whites, Rng], None], float], ...]] = (
 def planted(light: Field, rng: Rng) -> Whites:
     """A picture with some bright things; `light` is dim, shape (H, W, 3)."""
     whites = Whites.over(light)
+    plant(whites, rng)
+    return whites
+
+
+def plant(whites: Whites, rng: Rng) -> None:
+    """Some bright things, over what is there."""
     for lay, chance in PLANTS:
         if rng.random() < chance:
             lay(whites, rng)
-    return whites

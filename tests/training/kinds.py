@@ -1,7 +1,8 @@
-"""Train what clipped areas are told apart with: `python -m tests.training.kinds`."""
+"""Train what clipped areas are told apart with: `python -m tests.training.kinds FOLDER`."""
 
 from __future__ import annotations
 
+import sys
 from collections.abc import Iterator
 from pathlib import Path
 from typing import Final
@@ -26,15 +27,24 @@ from tests.scenes.whites import (
     lay_pale_stone,
     lay_snow,
     lay_sunlit,
+    plant,
     planted,
 )
 from tests.training.pictures import TRAINING, light_of
+from tests.training.seen import BACKDROPS, SEEN, lay_foam, photograph, pushed
 from tests.training.texture import written
 from tests.training.trees import Growth, grown
 
 #: Pictures with things planted, rendered gorges after them, and the seed of each: the recipe.
 PLANTED: Final = 520
 GORGES: Final = 220
+#: After them photographs with things planted, and each of the photographs so often pushed.
+OVER_PHOTOGRAPHS: Final = 400
+PUSHED: Final = 10
+#: All pictures of the recipe.
+PICTURES: Final = PLANTED + GORGES + OVER_PHOTOGRAPHS + PUSHED * len(SEEN)
+#: How often real foam is laid before a photograph.
+_FOAM: Final = 0.5
 SEED: Final = 20_261_126
 ROUNDS: Final = 100
 #: Fewest samples in a leaf, part of the samples drawn for a round, and length of a step.
@@ -54,8 +64,16 @@ TABLE: Final = Path(__file__).with_name("kind_table.npz")
 Floats = NDArray[np.float32]
 
 
-def background(rng: np.random.Generator, sources: tuple[str, ...] = TRAINING) -> Field:
-    """Dim light of a picture, of noise or of a rendered gorge, shape (h, w, 3)."""
+def background(
+    rng: np.random.Generator, sources: tuple[str, ...] = TRAINING, folder: Path | None = None
+) -> Field:
+    """Dim light of a picture, of noise or of a rendered gorge, shape (h, w, 3).
+
+    Args:
+        rng: for what is drawn.
+        sources: names of pictures.
+        folder: of those of them that come with no package of Python.
+    """
     long = int(rng.integers(720, 1250))
     ratio = float(rng.choice([2 / 3, 3 / 4, 9 / 16]))
     short = round(long * ratio)
@@ -69,7 +87,9 @@ def background(rng: np.random.Generator, sources: tuple[str, ...] = TRAINING) ->
         colour = np.asarray(rng.uniform(0.4, 1, 3), np.float32)
         light = np.exp(0.7 * lumps)[..., None] * colour * np.float32(0.15)
     else:
-        light = _enlarged(rng, light_of(sources[int(rng.integers(len(sources)))]), width, height)
+        name = sources[int(rng.integers(len(sources)))]
+        picture_light = photograph(name, folder) if name in BACKDROPS else light_of(name)
+        light = _enlarged(rng, picture_light, width, height)
     top = max(float(np.percentile(light, 99.7)), 1e-3)
     level = float(np.exp(rng.uniform(np.log(0.03), np.log(0.75))))
     return np.asarray(np.clip(light * (level / top), 0, 0.85), np.float32)
@@ -126,12 +146,35 @@ def truths(found: Divided, shows: NDArray[np.uint8]) -> Iterator[Bright | None]:
         yield Bright(best) if pure and best != Bright.NOTHING else None
 
 
-def picture(index: int, seed: int = SEED) -> tuple[NDArray[np.uint8], int, Whites]:
-    """Pixels of one picture of the recipe, its JPEG quality, and what was planted."""
+def picture(
+    index: int, folder: Path | None, seed: int = SEED
+) -> tuple[NDArray[np.uint8], int, Whites]:
+    """Pixels of one picture of the recipe, its JPEG quality, and what it shows.
+
+    Args:
+        index: 0 to `PICTURES` - 1; the first `PLANTED` + `GORGES` need no folder.
+        folder: of the photographs of `SEEN` that come with no package of Python.
+        seed: of all that is drawn.
+    """
     rng = np.random.default_rng((seed, index))
-    whites = planted(background(rng), rng) if index < PLANTED else gorge(rng)
+    whites = _whites(index, rng, folder)
     pixels, quality = file_of(whites.light, rng)
     return pixels, quality, whites
+
+
+def _whites(index: int, rng: np.random.Generator, folder: Path | None) -> Whites:
+    if index < PLANTED:
+        return planted(background(rng), rng)
+    if index < PLANTED + GORGES:
+        return gorge(rng)
+    place = index - PLANTED - GORGES
+    if place >= OVER_PHOTOGRAPHS:
+        return pushed(tuple(SEEN)[place % len(SEEN)], rng, folder)
+    whites = Whites.over(background(rng, BACKDROPS, folder))
+    if rng.random() < _FOAM:
+        lay_foam(whites, rng, folder)
+    plant(whites, rng)
+    return whites
 
 
 def gorge(rng: np.random.Generator) -> Whites:
@@ -157,9 +200,11 @@ def gorge(rng: np.random.Generator) -> Whites:
     return whites
 
 
-def samples(index: int, seed: int = SEED) -> list[tuple[NDArray[np.float64], int]]:
+def samples(
+    index: int, folder: Path | None = None, seed: int = SEED
+) -> list[tuple[NDArray[np.float64], int]]:
     """Features and column of each body of one picture that shows one thing."""
-    pixels, quality, whites = picture(index, seed)
+    pixels, quality, whites = picture(index, folder, seed)
     found = divided(pixels, quality)
     if found is None or len(found.chosen) == 0:
         return []
@@ -170,9 +215,9 @@ def samples(index: int, seed: int = SEED) -> list[tuple[NDArray[np.float64], int
     ]
 
 
-def table() -> tuple[NDArray[np.float16], NDArray[np.uint8]]:
+def table(folder: Path) -> tuple[NDArray[np.float16], NDArray[np.uint8]]:
     """All samples of the recipe: features (n, m) as they are stored, and columns (n,)."""
-    rows = [row for index in range(PLANTED + GORGES) for row in samples(index)]
+    rows = [row for index in range(PICTURES) for row in samples(index, folder)]
     found = np.stack([features for features, _ in rows]).astype(np.float16)
     return found, np.array([column for _, column in rows], np.uint8)
 
@@ -253,7 +298,7 @@ def _joined(parts: list[dict[str, NDArray[np.generic]]]) -> dict[str, NDArray[np
 def main() -> None:
     """Make the table of samples, grow the trees, write both."""
     cv2.setNumThreads(1)
-    found, columns = table()
+    found, columns = table(Path(sys.argv[1]))
     written({"features": found, "columns": columns}, TABLE)
     written(boosted(found.astype(np.float32), columns), NUMBERS)
 

@@ -17,7 +17,7 @@ from bot.dialogue.steps.lens_kit import best_focal, lens_names, lenses_on, withi
 from bot.dialogue.texts import TEXTS, measures
 from bot.dialogue.turn import Turn
 from core.camera import Lens, SensorFormat
-from core.framing import Framing, section_focal_mm, stand_back_m
+from core.framing import SPARE, Framing, section_focal_mm, stand_back_m
 from core.water import coverage_m
 
 #: A tilt up to here is told as a level camera [deg] (own rule: half of what a bubble shows).
@@ -29,6 +29,9 @@ STREAM_FULL_FRAME_MM: Final = 20.0
 #: Up to here a near rock leads in; longer lenses take a part of the stream [mm, as full frame]
 #: (common practice: 16 to 24 for near rocks, from 70 for parts).
 LEADS_IN_FULL_FRAME_MM: Final = 35.0
+#: A level camera is offered while it draws the fall larger than this part of the tilted one (own
+#: rule).
+_STILL_LARGE: Final = 0.5
 #: Lenses within this of the wanted focal length are as good [share] (own rule).
 CLOSE: Final = 0.03
 
@@ -125,7 +128,8 @@ def _tell_choice(turn: Turn, view: _View, focal_mm: float, fitting: list[Lens]) 
     spare = focal_mm <= framing.focal_mm * (1 + CLOSE)
     level = abs(framing.tilt_deg) <= LEVEL_DEG and focal_mm <= framing.level_mm
     key = "lens.tight" if not spare else "lens.level" if level else "lens.tilted"
-    turn.say(Role.SETTINGS, key, focal=named, form=view.form, tilt=tilt)
+    room = measures.percent(round(framing.spare(focal_mm), 2))
+    turn.say(Role.SETTINGS, key, focal=named, form=view.form, tilt=tilt, spare=room)
     if fitting and len(turn.facts.lenses) > 1 and turn.origin.direct:
         turn.say(Role.CHECK, "lens.yours", lenses=lens_names(fitting))
     _warn_of_lean(turn, view, focal_mm)
@@ -166,13 +170,13 @@ def _warn_of_lean(turn: Turn, view: _View, focal_mm: float) -> None:
     if facts.distance_m is not None and facts.distance_m >= back_m:
         turn.say(Role.ASSUMPTION, "lens.level_crop")
         return
-    turn.say(
-        Role.CHECK,
-        "lens.lean",
-        tilt=measures.degrees(framing.tilt_deg),
-        ratio=measures.percent(framing.convergence),
-        distance=measures.length(back_m, turn.units),
-    )
+    level_mm = framing.level_mm * (1 - 2 * SPARE)
+    has_it = any(lens.covers(level_mm, 0.0) for lens in lenses_on(turn))
+    if has_it and level_mm > _STILL_LARGE * focal_mm:
+        named = measures.focal(level_mm, view.sensor.crop_factor)
+        turn.say(Role.CHECK, "lens.lean_or_level", focal=named)
+        return
+    turn.say(Role.CHECK, "lens.lean", distance=measures.length(back_m, turn.units))
 
 
 def _too_near(turn: Turn, view: _View, widest_mm: float) -> None:
