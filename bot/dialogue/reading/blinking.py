@@ -30,7 +30,7 @@ _NOTHING: Final = any_of(
 )
 _DOT: Final = (
     r"(?:dots?|specks?|sparkles?|points?|pixels?|pinpricks?|spots?|glints?|tiny bits?|speckles?"
-    r"|pinpoints?|crumbs?|grains?)"
+    r"|pinpoints?|crumbs?|grains?|sparks?)"
 )
 _SMALL: Final = r"(?:scattered|tiny|single|small|little|isolated)"
 #: The size of what blinks; the first that is named counts.
@@ -97,7 +97,8 @@ _ALSO_PATCHES: Final = re.compile(
 #: "Nothing blinks but the sky".
 _NOTHING_BUT: Final = re.compile(
     rf"\b(?:nothing|no)\b(?= ?[^,;.]{{0,20}}{_BLINK})[^,;.]{{0,30}}?\b"
-    r"(?:but|except|apart from|besides|other than) (?=(?:for |the |a |some )*(?:\w+ )?"
+    r"(?:but|except|apart from|besides|other than|only|just)"
+    r" (?=(?:for |the |a |an |some |few |odd )*(?:\w+ )?"
     rf"(?:sky|{_DOT}))"
 )
 

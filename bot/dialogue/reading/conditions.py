@@ -11,7 +11,8 @@ _LEAVES: Final = r"(?:leaves|leaf|foliage|ferns?|branches|twigs|trees|grass|bush
 _CALM: Final = any_of(
     r"no (?:wind|breeze)",
     "windless|dead calm",
-    r"(?:wind|breeze)(?:'s| is| has)? (?:gone|stopped|dropped|died)",
+    r"(?:wind|breeze)(?:'s| is| has)? (?:gone|stopped|dropped|died)|hardly any (?:wind|breeze)",
+    r"not (?:much|a breath of|any) (?:wind|breeze)|never any (?:wind|breeze)",
     r"(?:it's|all|is|totally) calm",
     rf"{_LEAVES} (?:are )?(?:still|not moving|don't move|aren't moving|hang still)",
     r"(?:nothing|no leaf|not a leaf) (?:moves|moving)",
@@ -20,8 +21,9 @@ _CALM_ALONE: Final = exactly("calm", "(?:it's |its )?(?:dead|totally|completely|
 _WINDY: Final = any_of(
     "windy|breezy",
     r"gust\w*",
-    r"(?:strong|bit of|some|light|much) (?:wind|breeze)",
-    r"wind (?:is|from|moves|picks|blows|keeps (?:mov|blow|shak)\w+|shakes)",
+    r"(?:strong|bit of|some|light|much|little|slight|gentle|soft|faint|steady) (?:wind|breeze)",
+    r"(?:wind|breeze) (?:is|from|moves|picks|blows|comes?|coming|keeps (?:mov|blow|shak)\w+|shakes)",
+    r"(?:there's|theres|there is|it has|we have|now|yes) (?:a |an |the )?(?:\w+ )?(?:wind|breeze)",
     r"(?:wind|breeze|draught|air)(?: \w+){0,4} (?:shak|mov|wav|sway|danc|push|wobbl)(?:ing|es)",
     r"breeze (?:from|in|on|keeps|is|picks)|(?:it's|its|is|been) blowing",
     r"(?<!out of )(?<!out )(?:from|in|by) the wind",

@@ -238,8 +238,12 @@ def read_asked_lengths(draft: Draft) -> None:
 
 
 def _uncounted(draft: Draft) -> list[Quantity]:
-    """Bare numbers that count nothing: "3 steps" is no answer to how tall."""
-    return [quantity for quantity in draft.free("") if not counts(draft, quantity)]
+    """Bare numbers that count nothing: neither "3 steps" nor "he's 71" answers how tall."""
+    return [
+        quantity
+        for quantity in draft.free("")
+        if not (counts(draft, quantity) or _SOMEBODY.search(draft.before(quantity)))
+    ]
 
 
 def _comes_first(draft: Draft, quantity: Quantity) -> bool:

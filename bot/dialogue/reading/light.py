@@ -12,10 +12,19 @@ _TREES: Final = (
     r"(?:trees|canopy|leaves|branches|beech(?:es)?|oaks?|pines?|firs?|spruces?|birch(?:es)?"
     r"|maples?|alders?|hemlocks?)"
 )
+_WOODS: Final = rf"(?:{_TREES}|woods?|forest|woodland)"
+_GLOOM: Final = r"(?:gloomy|dark|dim|murky|shadowy)"
 _SUN: Final = r"sun(?:light)?(?: is|'s| shines)?"
 
 #: The most enclosed first: "overcast, under the trees" is the light under trees.
 _LIGHTS: Final = (
+    (
+        "dusk",
+        any_of(
+            r"sun(?:'s| has| is)? (?:just |already |been )*(?:set|gone down|down)\b[^.;]{0,30}"
+            r"(?:dim|dark|blue|gloomy|trees|woods|gorge)"
+        ),
+    ),
     (
         "after sunset",
         any_of(
@@ -49,6 +58,9 @@ _LIGHTS: Final = (
             rf"(?:wooded|forested|leafy|tree-?lined) (?:valley|{_GORGE})",
             rf"{_GORGE} (?:with|full of|under) (?:\w+ )?trees",
             rf"trees (?:over|above) the {_GORGE}",
+            rf"(?:deep|right|far|well) (?:in|among|between|under|inside) (?:the )?{_WOODS}",
+            rf"(?:lots of|many|full of) {_TREES}\b[^.;]{{0,20}}\b{_GLOOM}",
+            rf"{_GLOOM} (?:\w+ ){{0,2}}(?:among|between|under|in) (?:the |these )?{_WOODS}",
         ),
     ),
     (
@@ -57,6 +69,11 @@ _LIGHTS: Final = (
             rf"(?:under|beneath|below|through) (?:(?!and\b)\w+ ){{0,2}}{_TREES}",
             r"(?:light|thin|open) (?:canopy|woods?|forest)",
             r"in (?:the |a )?(?:woods?|forest|trees|woodland)",
+            rf"(?:lots of|many|some|a few) {_TREES} (?:above|over|around) (?:us|me)",
+            rf"{_TREES} overhead",
+            rf"(?:cloud\w*|overcast|gr[ea]y)\b[^.;]{{0,24}}\b{_TREES} (?:above|over|overhead)(?: us"
+            r"| me)?(?=\W*$|[,.;])",
+            rf"(?:cloud\w*|overcast|gr[ea]y)\b[^.;]{{0,12}}\b(?:lots of|many) {_TREES}",
         ),
     ),
     (
@@ -119,6 +136,8 @@ _LIGHTS: Final = (
             "sunny",
             "sunshine",
             r"in (?:the )?sun",
+            r"(?:^|(?<=[.,;] ))(?:sun|noon|midday|blazing)(?=[.,;]|$)",
+            rf"{_SUN} (?:beating|beats|blazing|burning|overhead)",
             rf"{_SUN} (?:right |directly |straight |shining |falling )?(?:on|hits|hitting)"
             r" (?:it|the|this)",
             r"no clouds?",

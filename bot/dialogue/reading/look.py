@@ -27,7 +27,7 @@ _LOOKS: Final = (
         any_of(
             r"textured?",
             r"strands?",
-            r"(?:separate|single|fine|white|water) threads",
+            r"(?:separate|single|fine|white|water|some|see|want|with|like|more) threads",
             "structure",
             r"streaks(?! of light)",
             "stringy",
@@ -46,7 +46,7 @@ _LOOKS: Final = (
 )
 _DENIED: Final = re.compile(
     r"\b(?:no|not|isn't|without|don't|too|never|less|little|lost|lacks)"
-    r"(?: (?:want|so|too|it|that|look|be))* ?$"
+    r"(?: (?:want|so|too|it|that|look|be|only|just|all))* ?$"
 )
 #: Frozen fingers are no look.
 _COLD: Final = re.compile(

@@ -68,7 +68,7 @@ _BASE_SPOKEN: Final = re.compile(
     r"|has|value|setting|at|to|from|get|as|low|here|would|be))*[ :='s]*$"
 )
 _BASE_AFTER: Final = re.compile(
-    r"^\W*(?:(?:is|as|and|that's|that is) )*(?:my |the |its )?(?:base|native|lowest)\b"
+    r"^\W*(?:(?:is|as|and|that's|thats|that is) )*(?:my |the |its )?(?:base|native|lowest)\b"
 )
 #: Full, half and third marks of the ISO series that a bare number may be (ISO 12232 marks).
 _ISO_MARKS: Final = frozenset(
@@ -108,6 +108,8 @@ def read_iso(draft: Draft) -> None:
             draft.refuse(quantity)
         elif base:
             draft.put("base_iso", quantity.value, quantity)
+            if "f_number" in draft.values:
+                draft.note("iso", quantity.value)  # set, too: it stands beside an f-number
         elif _is_bound(draft, quantity) or _LIMIT.search(draft.before(quantity)):
             draft.refuse(quantity)
         else:

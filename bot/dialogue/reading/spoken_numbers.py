@@ -56,6 +56,7 @@ _ONE_OVER: Final = re.compile(
 )
 #: Denominators as ordinals: "one sixtieth", "a two hundred and fiftieth".
 _ORDINALS: Final = {
+    "fifth": 5, "sixth": 6, "eighth": 8, "tenth": 10, "thirteenth": 13,
     "fifteenth": 15, "twentieth": 20, "thirtieth": 30, "fortieth": 40, "fiftieth": 50,
     "sixtieth": 60, "eightieth": 80, "hundredth": 100,
     "hundred and twenty-fifth": 125, "hundred and twenty fifth": 125, "hundred twenty fifth": 125,
@@ -64,7 +65,8 @@ _ORDINALS: Final = {
 }  # fmt: skip
 _ORDINAL: Final = re.compile(
     rf"\b(?:an?|one|1)[ -](?:1 )?({'|'.join(sorted(_ORDINALS, key=len, reverse=True))})\b"
-    r"(?! (?:time|day|year|birthday|frame|of (?!an? s)))"
+    r"(?! (?:time|day|year|birthday|frame|of (?!an? s)|person|one|visit|fall|step|tier|drop|shot"
+    r"|try|attempt|lens|stop|walk|as|more|less|mile))"
 )
 _ORDINAL_ALONE: Final = re.compile(
     rf"(?<!one )(?<!two )(?<!five )(?<!hundred )(?<!and )(?<!\d )\b"
