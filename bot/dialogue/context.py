@@ -59,6 +59,8 @@ class Question(_Stored):
     asked_at: AwareDatetime
     #: What was put into its text, so that it can be put again.
     values: dict[str, str] = Field(default_factory=dict)
+    #: How often it was put by now without an answer.
+    times: int = 1
 
 
 class Note(_Stored):
@@ -78,6 +80,8 @@ class GivenSettings(_Stored):
     focus_m: float | None = None
     polariser_on: bool = False
     nd_on_stops: float = 0.0
+    #: The person set the time, not Linn.
+    own: bool = False
 
 
 class Emergency(_Stored):

@@ -59,4 +59,4 @@ def _take_back(turn: Turn) -> None:
         emergency.held(turn)
         return
     turn.say(Role.SETTINGS, "back.done")
-    repeat.put_again(turn)
+    repeat.put_again(turn, whole=True)

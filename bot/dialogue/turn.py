@@ -5,6 +5,7 @@ from __future__ import annotations
 from datetime import datetime, tzinfo
 from typing import Any
 
+from bot.dialogue import history
 from bot.dialogue.actions import Action, Say
 from bot.dialogue.compose import Part, Role, by_length, has_room, message, poll
 from bot.dialogue.context import (
@@ -18,7 +19,6 @@ from bot.dialogue.context import (
     Place,
     Position,
     Question,
-    Snapshot,
     Walk,
 )
 from bot.dialogue.events import Origin
@@ -26,6 +26,7 @@ from bot.dialogue.facts import Facts, Units
 from bot.dialogue.lateness import Arrival, Seen
 from bot.dialogue.questions import QUESTIONS, Asked
 from bot.dialogue.states import State, Trigger, move
+from bot.dialogue.texts import TEXTS
 
 
 class Turn:
@@ -148,34 +149,13 @@ class Turn:
 
     def remember_for_back(self) -> None:
         """Keep the state before this answer, so that `back` can undo it."""
-        before = self.before
-        snapshot = Snapshot(
-            event_id=self.origin.event_id,
-            walk=before.conversation.walk,
-            question=before.conversation.question,
-            kit=before.person.kit,
-            place_facts=before.place.facts if before.place else Facts(),
-            paused=before.conversation.paused,
-            emergency=before.conversation.emergency,
-            tapped_on=self.tapped_on,
-            tapped=self.tapped,
-        )
-        history = (*self.context.conversation.history, snapshot)[-HISTORY_LENGTH:]
-        self.change_conversation(history=history)
+        snapshot = history.before(self.before, self.origin.event_id, self.tapped_on, self.tapped)
+        kept = (*self.context.conversation.history, snapshot)[-HISTORY_LENGTH:]
+        self.change_conversation(history=kept)
 
     def undo(self) -> None:
         """Take the last accepted answer back; frames and cautions stay."""
-        *earlier, last = self.context.conversation.history
-        self.change_conversation(
-            history=tuple(earlier),
-            walk=last.walk,
-            question=last.question,
-            paused=last.paused,
-            emergency=last.emergency,
-        )
-        self.change_person(kit=last.kit)
-        place = (self.context.place or Place()).model_copy(update={"facts": last.place_facts})
-        self.context = self.context.model_copy(update={"place": place})
+        self.context = history.undone(self.context)
 
     def rebase(self) -> None:
         """Take the present context as the one that `back` returns to."""
@@ -207,12 +187,27 @@ class Turn:
     def ask(self, name: str, **values: str) -> None:
         """Put a question; it stands open until it is answered or another is put."""
         asked = QUESTIONS[name]
+        part = Part(Role.QUESTION, asked.key, values, asked.option_keys)
+        self._put(part, Question(name=name, asked_at=self.now, values=values))
+
+    def remind(self, question: Question) -> None:
+        """Name an open question in a few words; its options were put often enough."""
+        said = TEXTS[QUESTIONS[question.name].key].format(**question.values)
+        first = said.partition("?")[0] + "?" if "?" in said else said
+        self._put(Part(Role.QUESTION, "still_open", {"question": first}), question)
+
+    def _put(self, part: Part, question: Question) -> None:
         self.parts = [part for part in self.parts if part.role is not Role.QUESTION]
-        self.parts.append(Part(Role.QUESTION, asked.key, values, asked.option_keys))
-        self._question = Question(name=name, asked_at=self.now, values=values)
-        self._pause(asked)
-        if name not in self.walk.asked and self.context.conversation.walk is not None:
-            self.change_walk(asked=(*self.walk.asked, name))
+        self.parts.append(part)
+        self._question = question
+        self._pause(QUESTIONS[question.name])
+        if question.name not in self.walk.asked and self.context.conversation.walk is not None:
+            self.change_walk(asked=(*self.walk.asked, question.name))
+
+    def count_question(self, times: int) -> None:
+        """How often the question of this answer has been put by now."""
+        if self._question is not None:
+            self._question = self._question.model_copy(update={"times": times})
 
     def _pause(self, asked: Asked) -> None:
         """Keep the walk's own question while an interruption puts one."""

@@ -17,6 +17,7 @@ from bot.dialogue.reading.frame_words import wished
 from bot.dialogue.replies import chosen, meant, says_yes_or_no
 from bot.dialogue.steps import (
     access,
+    asides,
     beside,
     border_said,
     by_meaning,
@@ -31,9 +32,11 @@ from bot.dialogue.steps import (
     keep,
     late,
     lens,
+    liking,
     look_said,
     measured,
     measuring,
+    patience,
     phone,
     questions_asked,
     repeat,
@@ -116,11 +119,14 @@ def _by_meaning(turn: Turn, event: TextReceived) -> None:
         return
     if _is_for_another(event, question):
         turn.say(Role.SETTINGS, "old_answer", number=str(number_answer(event.text)))
-        repeat.put_again(turn)
+        repeat.put_again(turn, whole=True)
+        return
+    if asides.leave(turn, event.text, read(said, units=turn.units), asked):
         return
     if question and asked and asked.options and _answered(turn, event, said, question):
         return
     _facts(turn, said, asked)
+    patience.let_go(turn)
 
 
 def _is_offered(asked: Asked, text: str, said: str, command: str | None) -> bool:
@@ -138,7 +144,7 @@ def _answered(turn: Turn, event: TextReceived, said: str, question: Question) ->
     number = number_answer(event.text)
     if number is not None and _is_old(event, question):
         turn.say(Role.SETTINGS, "old_answer", number=str(number))
-        repeat.put_again(turn)
+        repeat.put_again(turn, whole=True)
         return True
     value = (
         chosen(asked, event.text)
@@ -190,8 +196,9 @@ def _facts(turn: Turn, text: str, asked: Asked | None) -> None:
     if asked is not None and asked.name == "out_there" and not facts.known() and rest is None:
         emergency.insist(turn)
         return
+    facts = asides.with_filter(turn, text, facts)
     if rest is None and not noted:
-        if by_meaning.answer(turn, text, facts):
+        if asides.answer(turn, text, facts) or by_meaning.answer(turn, text, facts):
             return
         facts = by_meaning.with_sight(turn, text, facts)
     if facts.known():
@@ -207,15 +214,17 @@ def _take_in(turn: Turn, facts: Facts, text: str) -> None:
     if not facts.ask_what_if:
         turn.remember_for_back()
     if not late.holds_back_facts(turn, facts, text):
+        liking.note(turn, text, facts)
         told.take_in(turn, facts, text)
         by_meaning.explain(turn, text, facts)
 
 
 def _not_understood(turn: Turn, facts: Facts, text: str) -> None:
+    which = says_yes_or_no(text) and repeat.standing(turn) is not None
     if facts.unread:
         turn.say(Role.SETTINGS, "unread", pieces=", ".join(f"`{p}`" for p in facts.unread[:3]))
-    elif says_yes_or_no(text) and repeat.standing(turn) is not None:
+    elif which:
         turn.say(Role.SETTINGS, "which_one")
     else:
         turn.say(Role.SETTINGS, "not_understood")
-    repeat.put_again(turn)
+    repeat.put_again(turn, whole=which)

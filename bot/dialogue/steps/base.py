@@ -40,7 +40,7 @@ def give(turn: Turn) -> None:
     flow = reckoning.flowing_or_usual(facts, focal_mm, assumed)
     wanted = _wanted(turn, depth, flow, camera)
     solved = _fit_to_light(turn, wanted)
-    given = _as_given(facts, solved, wanted, focal_mm)
+    given = _as_given(_filters_usable(turn), solved, wanted, focal_mm)
     turn.change_walk(given=given)
     base_said.say_settings(turn, given, camera, depth)
     base_said.say_level(turn, solved)
@@ -125,8 +125,8 @@ def _fit_to_light(turn: Turn, wanted: Settings) -> Solved | None:
     Frames of this walk tell the light better than words do. A polariser in the bag goes on
     first where the light has its stops to spare (common practice: before time and aperture).
     """
-    facts = turn.facts
-    over = _over_stops(turn, wanted)
+    facts = _filters_usable(turn)
+    over = _over_stops(turn, facts, wanted)
     if over is None:
         return None
     if over >= POLARISER_STOPS and solving.polariser_of(facts) == "off":
@@ -135,9 +135,24 @@ def _fit_to_light(turn: Turn, wanted: Settings) -> Solved | None:
     return solving.solve(facts, wanted, -over)
 
 
-def _over_stops(turn: Turn, wanted: Settings) -> float | None:
+def _filters_usable(turn: Turn) -> Facts:
+    """What is known, without filters that stay off.
+
+    The person took the polariser off, or the sun has set: then it takes light that is needed, and
+    so does an ND (common practice).
+    """
+    facts = turn.facts
+    if facts.light in base_said.AFTER_SUNSET:
+        none = {"polariser_on": False, "has_polariser": False, "nd_on_stops": 0.0, "nd_stops": ()}
+        return facts.model_copy(update=none)
+    if turn.walk.checks.get("polariser") == "off":
+        return facts.model_copy(update={"has_polariser": False})
+    return facts
+
+
+def _over_stops(turn: Turn, facts: Facts, wanted: Settings) -> float | None:
     """How much too bright the wanted settings would be, filters as they are [stops]."""
-    facts, walk = turn.facts, turn.walk
+    walk = turn.walk
     filters = (POLARISER_STOPS if facts.polariser_on else 0.0) + (facts.nd_on_stops or 0.0)
     level = -ev100(wanted.f_number, wanted.shutter_s, wanted.iso) - filters
     if walk.clean_stops is not None:

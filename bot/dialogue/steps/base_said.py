@@ -20,6 +20,8 @@ from core.optics import FNumberChoice
 from core.series import f_number_label
 from core.water import band_of, look_of
 
+#: Lights that fall by themselves from minute to minute: no filter is offered in them.
+AFTER_SUNSET: Final = frozenset({"after sunset", "dusk", "full moonlight"})
 #: Up to here a predicted level counts as right [stops] (own rule: the light is told in words).
 _RIGHT_STOPS: Final = 0.5
 #: Above this many frames of a focus stack the nearest thing is let go (common practice: about 6).
@@ -90,9 +92,7 @@ def say_level(turn: Turn, solved: Solved | None) -> None:
     if solved.plan.met or abs(rest) <= _RIGHT_STOPS:
         turn.say(Role.ASSUMPTION, "base.level_ok", light=light)
         return
-    key = "base.level_under" if rest > 0 else "base.level_over"
-    if rest < 0 and reckoning.is_phone(turn.facts):
-        key = "base.level_over_phone"
+    key = "base.level_under" if rest > 0 else _over_key(turn.facts)
     turn.say(
         Role.CHECK,
         key,
@@ -100,6 +100,12 @@ def say_level(turn: Turn, solved: Solved | None) -> None:
         stops=measures.stops(rest),
         others=solving.others_text(solved, most=2),
     )
+
+
+def _over_key(facts: Facts) -> str:
+    if facts.light in AFTER_SUNSET:
+        return "base.level_over_dusk"
+    return "base.level_over_phone" if reckoning.is_phone(facts) else "base.level_over"
 
 
 def say_support(turn: Turn, facts: Facts) -> None:

@@ -57,6 +57,8 @@ _OPTION_TOPICS: Final = frozenset({"just_white", "sky", "edges", "histogram"})
 _OPTION_SIGHTS: Final = frozenset({"water_clipped", "sky_gap", "border_clutter"})
 #: What answers a question that was put, whatever stands behind it.
 _REPLY: Final = re.compile(r"\s*(?:no|yes|nope|yeah|yep)\b", re.IGNORECASE)
+#: Talk that needs no question behind it.
+_WITHOUT_QUESTION: Final = frozenset({"talk.thanks"})
 #: Causes that the answers to symptoms treat, with the person's numbers.
 SYMPTOMS: Final[Mapping[str, Symptom]] = {
     "time_too_long": Symptom.NO_TEXTURE,
@@ -100,9 +102,14 @@ def answer(turn: Turn, text: str, facts: Facts) -> bool:
         return False
     if not turn.notes:
         turn.reason("why.practice")
-    if not turn.question_put and (repeat.standing(turn) is not None or topic == "talk.greeting"):
-        repeat.put_again(turn)
+    if not turn.question_put and topic not in _WITHOUT_QUESTION:
+        _put_again(turn, greeted=topic == "talk.greeting")
     return True
+
+
+def _put_again(turn: Turn, *, greeted: bool) -> None:
+    if repeat.standing(turn) is not None or greeted:
+        repeat.put_again(turn)
 
 
 def with_sight(turn: Turn, text: str, facts: Facts) -> Facts:

@@ -45,7 +45,7 @@ def run(turn: Turn, command: str) -> None:
 
 def _put_again_if_open(turn: Turn) -> None:
     if repeat.standing(turn) is not None:
-        repeat.put_again(turn)
+        repeat.put_again(turn, whole=True)
 
 
 def _start(turn: Turn) -> None:
@@ -62,7 +62,7 @@ def answer_restart(turn: Turn, value: str) -> None:
     if value == "new":
         arrive.start(turn)
     else:
-        repeat.put_again(turn)
+        repeat.put_again(turn, whole=True)
 
 
 def _back(turn: Turn) -> None:
@@ -77,12 +77,12 @@ def _back(turn: Turn) -> None:
         emergency.held(turn)
         return
     turn.say(Role.SETTINGS, "back.done")
-    repeat.put_again(turn)
+    repeat.put_again(turn, whole=True)
 
 
 def _skip(turn: Turn) -> None:
     if _passes_over(turn):
-        repeat.put_again(turn)
+        repeat.put_again(turn, whole=True)
         return
     question = repeat.standing(turn)
     if question is None:
@@ -103,7 +103,7 @@ def _skip(turn: Turn) -> None:
         lens.go_on(turn)
     else:
         turn.say(Role.SETTINGS, "skip.needed")
-        repeat.put_again(turn)
+        repeat.put_again(turn, whole=True)
 
 
 def _skip_frame(turn: Turn, name: str) -> None:
@@ -254,8 +254,8 @@ def _stop(turn: Turn) -> None:
 
 
 def _thanks(turn: Turn) -> None:
+    """Thanks need no question behind them: it stands open all the same."""
     turn.say(Role.SETTINGS, "thanks")
-    _put_again_if_open(turn)
 
 
 def _hello(turn: Turn) -> None:

@@ -9,7 +9,7 @@ from bot.dialogue.compose import Role
 from bot.dialogue.facts import Units
 from bot.dialogue.reading.edges import edges_told
 from bot.dialogue.states import State, Trigger
-from bot.dialogue.steps import base
+from bot.dialogue.steps import base, repeat
 from bot.dialogue.turn import Turn
 
 _CHECKS: Final = frozenset({"top", "sides", "anchor"})
@@ -41,7 +41,7 @@ def go_on(turn: Turn) -> None:
     done = turn.walk.checks
     for name in checks_for(turn):
         if name not in done:
-            turn.ask(name)
+            repeat.ask(turn, name)
             return
     turn.be_in(State.BASE, Trigger.COMPOSED)
     base.give(turn)

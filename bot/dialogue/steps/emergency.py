@@ -186,7 +186,7 @@ def answer_safe(turn: Turn, value: str) -> None:
     if away:
         turn.change_conversation(question=None)  # the walk's own stays paused
     else:
-        repeat.put_again(turn)
+        repeat.put_again(turn, whole=True)
 
 
 #: After these nobody goes back to the water at once: the walk waits until somebody begins.
@@ -208,4 +208,4 @@ def answer_out_there(turn: Turn, value: str) -> None:
         turn.ask("out_there")
         return
     turn.say(Role.SAFETY, "danger.nobody_there")
-    repeat.put_again(turn)
+    repeat.put_again(turn, whole=True)

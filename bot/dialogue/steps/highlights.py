@@ -10,7 +10,7 @@ from bot.dialogue.context import GivenSettings
 from bot.dialogue.facts import Blink, Facts
 from bot.dialogue.solving import Solved
 from bot.dialogue.states import State, Trigger
-from bot.dialogue.steps import keep, planned, reasons, repeat
+from bot.dialogue.steps import keep, liking, planned, reasons, repeat
 from bot.dialogue.steps.taken import ask_for_settings, take_settings, with_filters
 from bot.dialogue.texts import measures
 from bot.dialogue.turn import Turn
@@ -75,6 +75,9 @@ def _up(turn: Turn, given: GivenSettings) -> None:
     edge = walk.clipped_stops
     first = walk.first_stops if walk.first_stops is not None else level
     turn.change_walk(first_stops=first)
+    if liking.holds(turn, given):
+        holds(turn, "highlights.held_own")
+        return
     near_edge = edge is not None and edge - level <= PATCH_STOPS + SAME_STOPS
     if near_edge or level - first >= UP_LIMIT_STOPS - SAME_STOPS:
         holds(turn, "highlights.held")
@@ -134,8 +137,13 @@ def darker(turn: Turn, stops: float, key: str) -> None:
 
 def _plan_from(turn: Turn, given: GivenSettings, change: float) -> Solved:
     settings = Settings(given.f_number, given.shutter_s, given.iso)
+    facts = with_filters(turn.facts, given)
+    if liking.is_liked(turn, given):
+        kept = solving.solve(facts, settings, change, keep_time=True)
+        if kept.plan.met:
+            return kept
     times = planned.times_for(turn, set(), settings)
-    return solving.solve(with_filters(turn.facts, given), settings, change, look_times=times)
+    return solving.solve(facts, settings, change, look_times=times)
 
 
 def holds(turn: Turn, key: str = "highlights.held", *, look: str | None = None) -> None:

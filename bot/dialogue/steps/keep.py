@@ -86,7 +86,7 @@ def answer_leaves(turn: Turn, value: str) -> None:
     """Leaves that move get a frame of their own."""
     if value == "yes":
         leaf_frame(turn)
-    _close(turn)
+    close(turn)
 
 
 def leaf_frame(turn: Turn) -> None:
@@ -111,7 +111,8 @@ def _widest(turn: Turn, given: GivenSettings) -> float:
     return reckoning.lens_at(turn.facts, given.focal_mm).widest_at(given.focal_mm)
 
 
-def _close(turn: Turn) -> None:
+def close(turn: Turn) -> None:
+    """All frames are taken: what to look at before leaving, and what comes next."""
     turn.say(Role.CHECK, "keep.check")
     turn.ask("next")
 

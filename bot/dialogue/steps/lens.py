@@ -9,7 +9,7 @@ from bot.dialogue.compose import Role
 from bot.dialogue.facts import Facts
 from bot.dialogue.questions import in_units
 from bot.dialogue.states import State, Trigger
-from bot.dialogue.steps import lens_choice
+from bot.dialogue.steps import lens_choice, repeat
 from bot.dialogue.turn import Turn
 
 #: Questions of this step in the order of what matters most, each with what answers it.
@@ -36,7 +36,7 @@ def go_on(turn: Turn) -> None:
     turn.be_in(State.LENS, Trigger.ARRIVED)
     question = missing(turn)
     if question is not None:
-        turn.ask(in_units(question, turn.units))
+        repeat.ask(turn, in_units(question, turn.units))
         return
     lens_choice.choose(turn)
 

@@ -57,4 +57,4 @@ def be(turn: Turn, length: Length) -> None:
 
 def _put_again_if_open(turn: Turn) -> None:
     if repeat.standing(turn) is not None:
-        repeat.put_again(turn)
+        repeat.put_again(turn, whole=True)

@@ -2,10 +2,16 @@
 
 from __future__ import annotations
 
+from typing import Final
+
 from bot.dialogue.compose import Role
 from bot.dialogue.context import Question
 from bot.dialogue.questions import QUESTIONS, in_units
 from bot.dialogue.turn import Turn
+
+#: A question that was put so often without an answer is only named from then on (own rule: two
+#: repeats are heard, a third one is nagging).
+MOST_TIMES: Final = 3
 
 
 def standing(turn: Turn) -> Question | None:
@@ -17,11 +23,30 @@ def standing(turn: Turn) -> Question | None:
     return question
 
 
-def put_again(turn: Turn) -> None:
-    """Put the walk's question again, in the units of now; without one say how to begin."""
+def put_again(turn: Turn, *, whole: bool = False) -> None:
+    """Put the walk's question again, in the units of now; without one say how to begin.
+
+    Args:
+        turn: the answer under construction.
+        whole: with all its options, however often it was put: the person wants to see it.
+    """
     question = standing(turn)
     if question is None:
         turn.close_question()
         turn.say(Role.QUESTION, "begin")
         return
-    turn.ask(in_units(question.name, turn.units), **question.values)
+    name = in_units(question.name, turn.units)
+    if whole or question.times < MOST_TIMES:
+        turn.ask(name, **question.values)
+    else:
+        turn.remind(question.model_copy(update={"name": name}))
+    turn.count_question(question.times + 1)
+
+
+def ask(turn: Turn, name: str) -> None:
+    """Put a question of the way to the settings; the same one that stands open, once more."""
+    question = standing(turn)
+    if question is not None and question.name.removesuffix("_feet") == name.removesuffix("_feet"):
+        put_again(turn)
+    else:
+        turn.ask(name)

@@ -74,7 +74,7 @@ def _resumed(turn: Turn, text: str, command: str | None) -> str | None:
         return None
     turn.resume_question()
     if waiting is None or command_of(waiting) is not None:
-        repeat.put_again(turn)
+        repeat.put_again(turn, whole=True)
         return None
     turn.seen = held_seen or turn.seen
     return waiting

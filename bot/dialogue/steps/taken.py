@@ -33,7 +33,8 @@ def take_settings(turn: Turn) -> GivenSettings | None:
         "nd_on_stops": facts.nd_on_stops,
     }
     told = {name: value for name, value in changes.items() if value is not None}
-    given = given.model_copy(update=told)
+    own = {"own": True} if shutter_s is not None else {}
+    given = given.model_copy(update=told | own)
     turn.change_walk(given=given)
     turn.unlearn("f_number", "shutter_s", "iso")  # they live on in what was given
     return given

@@ -108,8 +108,11 @@ _IN_THE_BAG: Final = re.compile(r"\b(?:also|own|bag|and)\b", re.IGNORECASE)
 
 
 def _settled(turn: Turn, facts: Facts, text: str) -> Facts:
-    """A focal length told is set, no longer chosen by the bot; one lens told later is on."""
+    """What the person set is no longer chosen by the bot: focal length, lens, polariser."""
     known_now = set(facts.known())
+    if facts.polariser_on is not None:
+        now = "on" if facts.polariser_on else "off"
+        turn.change_walk(checks=turn.walk.checks | {"polariser": now})
     if len(facts.lenses) == 1 and "focal" in turn.walk.checks and not _IN_THE_BAG.search(text):
         turn.change_walk(checks=turn.walk.checks | {"lens": lens_kit.name_of(facts.lenses[0])})
     if "focal_mm" in known_now:

@@ -85,6 +85,20 @@ ANSWERS: Final[dict[str, str]] = {
         "Weather, flow and closures I can't know: ask the forecast and the land manager."
     ),
     "talk.other": "That is beyond me: I know only water, light and cameras.",
+    # good news, pauses, goodbyes
+    "aside.good": "Good.",
+    "aside.kept": "Good: then {settings} stays.",
+    "aside.both_frames": "Good: water and leaves are both taken.",
+    "aside.wait": "Good, no hurry. Write when you stand ready or the light has changed.",
+    "aside.wait_sun": (
+        "Good: shade takes about 3 stops and most of the contrast. Write when it has come."
+    ),
+    "aside.bye": "Goodbye, and dry feet.",
+    "aside.bye_plan": "Good. What you told me is kept: write again at the water and we go on.",
+    "aside.bye_kept": (
+        "Safe way back. Last settings: {settings}. Copy the files twice before the card is used "
+        "again."
+    ),
     # causes by name
     "cause_name.time_too_long": "time too long",
     "cause_name.time_too_short": "time too short",

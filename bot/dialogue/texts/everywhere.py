@@ -72,6 +72,8 @@ EVERYWHERE: Final[dict[str, str]] = {
     "unread": "I can't place {pieces}: what is it? Like `12 m tall` or `f/11`.",
     "unread_rest": "Not placed: {pieces}.",
     "noted": "Noted: {list}.",
+    "still_open": "Still open: {question}",
+    "let_go": "Then without that.",
     "no_such_option": "There is no {number} here: 1 to {most}.",
     "old_answer": "Your {number} came before this question, so I don't count it.",
     "out_of_domain": (

@@ -185,6 +185,10 @@ WALK: Final[dict[str, str]] = {
         "In {light} that is about {stops} too bright for one frame: take the long-exposure mode, "
         "or wait for shade. Zoom in: pure white counts as blinking."
     ),
+    "base.level_over_dusk": (
+        "In {light} it is still about {stops} too bright; the light falls by itself, minute by "
+        "minute."
+    ),
     "base.level_under": "In {light} it stays about {stops} too dark: {others}.",
     "ask.blink": "Does the main water blink?",
     "ask.blink.nothing": "no",
@@ -201,6 +205,9 @@ WALK: Final[dict[str, str]] = {
     "highlights.back": "That was the edge. Back to {settings}: {look}.",
     "highlights.dots": "Dots are sparkle, fine. {settings} holds the white: {look}.",
     "highlights.held": "The white holds. {settings}: {look}.",
+    "highlights.held_own": (
+        "The white holds: keep {settings}: {look}. Up to a third more light may still fit."
+    ),
     "highlights.held_by_iso": (
         "The white holds. {settings}: {look}. More only by ISO: lift it at home, or say `too dark`."
     ),

@@ -1,0 +1,48 @@
+"""The way back: what an answer starts from, and the context with the last answer taken back."""
+
+from __future__ import annotations
+
+from bot.dialogue.context import Context, Place, Snapshot
+from bot.dialogue.facts import Facts
+
+
+def before(context: Context, event_id: str, tapped_on: str | None, tapped: str | None) -> Snapshot:
+    """What `back` returns to.
+
+    Args:
+        context: as it was before the answer.
+        event_id: of the message that is answered.
+        tapped_on: the bot's message that was tapped for it, and the option.
+        tapped: see `tapped_on`.
+    """
+    conversation = context.conversation
+    return Snapshot(
+        event_id=event_id,
+        walk=conversation.walk,
+        question=conversation.question,
+        kit=context.person.kit,
+        place_facts=context.place.facts if context.place else Facts(),
+        paused=conversation.paused,
+        emergency=conversation.emergency,
+        tapped_on=tapped_on,
+        tapped=tapped,
+    )
+
+
+def undone(context: Context) -> Context:
+    """The context with the last accepted answer taken back; frames and cautions stay."""
+    *earlier, last = context.conversation.history
+    conversation = context.conversation.model_copy(
+        update={
+            "history": tuple(earlier),
+            "walk": last.walk,
+            "question": last.question,
+            "paused": last.paused,
+            "emergency": last.emergency,
+        }
+    )
+    person = context.person.model_copy(update={"kit": last.kit})
+    place = (context.place or Place()).model_copy(update={"facts": last.place_facts})
+    return context.model_copy(
+        update={"conversation": conversation, "person": person, "place": place}
+    )

@@ -1,0 +1,131 @@
+"""Good news, assent, pauses and goodbyes: one fitting line, and no question that was heard."""
+
+from __future__ import annotations
+
+from typing import Final
+
+from bot.dialogue import reckoning, solving
+from bot.dialogue.compose import Role
+from bot.dialogue.facts import Facts
+from bot.dialogue.meaning.asides import Aside, aside_of, took_off
+from bot.dialogue.questions import Asked
+from bot.dialogue.reading.phrases import any_of
+from bot.dialogue.states import State, Trigger
+from bot.dialogue.steps import highlights, keep, liking, repeat
+from bot.dialogue.turn import Turn
+
+#: Facts that words of an aside hold by chance: "back from the tripod", "lovely smooth water".
+_BY_CHANCE: Final = frozenset(
+    {"has_tripod", "hand_held", "look", "stream", "section", "flow", "wind"}
+)
+_SUNLIT: Final = frozenset({"full sun", "hazy sun", "snow in sun"})
+_LEAVES: Final = any_of("leaves|leaf|ferns?|foliage|branches|blätter|farne?|hojas|helechos?")
+
+
+def leave(turn: Turn, text: str, told: Facts, asked: Asked | None) -> bool:
+    """Answer a goodbye or a pause, before an option is heard in its words.
+
+    Args:
+        turn: the answer under construction.
+        text: as typed.
+        told: what was read in it.
+        asked: the open question; an interruption's own answers come first.
+
+    Returns:
+        Whether it was one.
+    """
+    aside = aside_of(text)
+    if aside not in {Aside.BYE, Aside.WAIT} or set(told.known()) - _BY_CHANCE or told.unread:
+        return False
+    if asked is not None and asked.passing:
+        return False
+    if aside is Aside.BYE:
+        _part(turn)
+    else:
+        sunlit = turn.facts.light in _SUNLIT
+        turn.say(Role.SETTINGS, "aside.wait_sun" if sunlit else "aside.wait")
+    return True
+
+
+def _part(turn: Turn) -> None:
+    """A goodbye: what is worth to be noted, and no question any more; the walk can be resumed."""
+    given = turn.walk.given
+    if given is not None and turn.walk.state is State.KEEP:
+        keep.finish(turn)
+        return
+    if given is not None:
+        camera = reckoning.camera_of(turn.facts, reckoning.Assumed())
+        turn.say(Role.SETTINGS, "aside.bye_kept", settings=solving.settings_text(given, camera))
+    else:
+        planned = turn.context.conversation.walk is not None
+        turn.say(Role.SETTINGS, "aside.bye_plan" if planned else "aside.bye")
+    turn.close_question()
+
+
+def answer(turn: Turn, text: str, told: Facts) -> bool:
+    """Answer good news and assent; whether it was that and nothing else."""
+    if set(told.known()) - _BY_CHANCE or told.unread:
+        return False
+    match aside_of(text):
+        case Aside.THANKS:
+            turn.say(Role.SETTINGS, "thanks")
+        case Aside.PRAISE:
+            _praised(turn, text)
+        case Aside.ASSENT:
+            turn.say(Role.SETTINGS, "aside.good")
+            _put_again(turn)
+        case _ if took_off(text):
+            turn.say(Role.SETTINGS, "aside.good")
+            _put_again(turn)
+        case _:
+            return False
+    return True
+
+
+def with_filter(turn: Turn, text: str, told: Facts) -> Facts:
+    """The facts of "took it off": the one filter that is on the lens."""
+    if told.known() or not took_off(text):
+        return told
+    given = turn.walk.given
+    polariser = bool(turn.facts.polariser_on or (given is not None and given.polariser_on))
+    nd = bool(turn.facts.nd_on_stops or (given is not None and given.nd_on_stops))
+    if polariser is nd:
+        return told
+    return Facts(polariser_on=False) if polariser else Facts(nd_on_stops=0.0)
+
+
+def _praised(turn: Turn, text: str) -> None:
+    turn.remember_for_back()
+    liking.note(turn, text, Facts())
+    given, state = turn.walk.given, turn.walk.state
+    if "leaf_frame" in turn.walk.checks and _LEAVES.search(text.casefold()):
+        _both_frames(turn)
+    elif given is None or state is State.KEEP:
+        turn.say(Role.SETTINGS, "aside.good")
+        _put_again(turn)
+    elif turn.walk.clean_stops == solving.level_of(given) or _asked_enough(turn):
+        highlights.enter(turn)
+        highlights.holds(turn)
+    else:
+        camera = reckoning.camera_of(turn.facts, reckoning.Assumed())
+        turn.say(Role.SETTINGS, "aside.kept", settings=solving.settings_text(given, camera))
+        _put_again(turn)
+
+
+def _both_frames(turn: Turn) -> None:
+    """The frame of the leaves is taken, too: what to look at before leaving."""
+    if turn.walk.state is not State.KEEP:
+        highlights.enter(turn)
+        turn.move(Trigger.HELD)
+    turn.say(Role.SETTINGS, "aside.both_frames")
+    keep.close(turn)
+
+
+def _asked_enough(turn: Turn) -> bool:
+    question = repeat.standing(turn)
+    return question is not None and question.times >= repeat.MOST_TIMES
+
+
+def _put_again(turn: Turn) -> None:
+    if repeat.standing(turn) is not None:
+        repeat.put_again(turn)
