@@ -65,9 +65,11 @@ def _plain(value: object) -> object:
     return value
 
 
-def _in_words(facts: Facts) -> dict[str, object]:
+def _in_words(facts: Facts, *, noted: bool = True) -> dict[str, object]:
     """The filled slots and the notes, in the corpus's own words."""
     filled = {name: _plain(value) for name, value in facts.known().items()}
+    if not noted:
+        return filled
     notes = {"units": facts.units, "guessed": facts.guessed, "ask_what_if": facts.ask_what_if}
     return filled | {name: _plain(value) for name, value in notes.items() if value}
 
@@ -100,11 +102,16 @@ class Counts(NamedTuple):
         return Counts(*(Counter({slot: counts[slot]}) for counts in self))
 
 
-def count(corpus: Iterable[Row]) -> Counts:
-    """Rightly read, wrongly read and missed slots; a wrong value is both wrong and missed."""
+def count(corpus: Iterable[Row], *, noted: bool = True) -> Counts:
+    """Rightly read, wrongly read and missed slots; a wrong value is both wrong and missed.
+
+    Args:
+        corpus: messages.
+        noted: whether they tell how they are read, too (`units`, `guessed`).
+    """
     counts = Counts(Counter(), Counter(), Counter())
     for row in corpus:
-        filled = _in_words(row.read)
+        filled = _in_words(row.read, noted=noted)
         for slot in filled.keys() | row.facts.keys():
             if slot in filled and slot in row.facts and _agree(filled[slot], row.facts[slot]):
                 counts.right[slot] += 1

@@ -161,9 +161,10 @@ def test_long_messages_are_read_by_neighbouring_sentences() -> None:
 
 
 def test_features_of_a_message() -> None:
-    """Cues and words, each once; every number is the same one."""
+    """Cues, words and neighbours, each once; every number is the same one."""
     found = features_of("f/11, 1/4 s", [frozenset({"goes"})])
-    assert found == {"cue goes", "word f", "word 0", "word s"}
+    words = {"word f", "word 0", "word s"}
+    assert found == {"cue goes", "pair f 0", "pair 0 0", "pair 0 s"} | words
     assert log_odds(frozenset()) < 0
     assert log_odds(frozenset({"cue thunder"})) > log_odds(frozenset())
 

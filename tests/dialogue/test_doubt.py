@@ -7,8 +7,8 @@ import pytest
 from bot.dialogue.danger import DangerKind, Level, read_danger
 from tests.dialogue.player import Player
 
-#: It sounds like danger, and no rule knows it: the words of a harmless walk.
-DOUBTFUL = "the fall is about 5 metres i think and im 8 metres away behind a railing"
+#: It sounds like danger, and no rule knows it; facts stand beside it.
+DOUBTFUL = "the fall is 5 m, 8 m away, the lady next to me is breathing funny"
 
 
 def begun() -> Player:

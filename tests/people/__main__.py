@@ -1,4 +1,4 @@
-"""`python -m tests.people [--half odd|even] [--topic NAME …] [--misses]` prints all rates."""
+"""Print all rates: `python -m tests.people [--half NAME] [--topic NAME …] [--misses]`."""
 
 from __future__ import annotations
 
@@ -37,7 +37,7 @@ def misses(topic: str) -> list[str]:
 def main(arguments: Sequence[str]) -> int:
     """Print the table; 1 when an aim is not reached."""
     parser = argparse.ArgumentParser(prog="python -m tests.people", description=__doc__)
-    parser.add_argument("--half", choices=HALVES, help="both without it")
+    parser.add_argument("--half", choices=HALVES, help="all without it")
     parser.add_argument("--topic", action="append", choices=topics())
     parser.add_argument("--misses", action="store_true", help="of the even half, before the table")
     given = parser.parse_args(arguments)

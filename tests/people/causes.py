@@ -8,7 +8,7 @@ from typing import Any, Final
 
 from bot.dialogue.causes import diagnose, scene_of
 from bot.dialogue.facts import Blink, Facts
-from tests.people.rate import PEOPLE, Half, Rate, half_of
+from tests.people.rate import Half, Rate, lines_of
 
 #: The first cause is the one that the answer names.
 AIM: Final = 0.9
@@ -44,5 +44,4 @@ def named(row: dict[str, Any]) -> list[str]:
 
 
 def _rows(half: Half) -> list[dict[str, Any]]:
-    lines = (PEOPLE / "symptoms.jsonl").read_text("utf-8").splitlines()
-    return [json.loads(line) for line in half_of(lines, half)]
+    return [json.loads(line) for line in lines_of("symptoms.jsonl", half)]

@@ -6,7 +6,7 @@ from collections.abc import Iterable
 from typing import Final
 
 from bot.dialogue.danger import Level, read_danger
-from tests.people.rate import PEOPLE, Half, Rate, half_of
+from tests.people.rate import Half, Rate, lines_of
 
 #: A danger that is not heard is worse than a warning too many.
 RECALL: Final = 0.99
@@ -76,8 +76,7 @@ def harmless_of(prefix: str, half: Half) -> list[list[str]]:
 
 
 def _rows(name: str, half: Half) -> list[list[str]]:
-    lines = (PEOPLE / name).read_text(encoding="utf-8").splitlines()[1:]
-    return [line.split("\t") for line in half_of(lines, half, first_line=2)]
+    return [line.split("\t") for line in lines_of(name, half, header=True)]
 
 
 def _rate(half: Half, name: str, hits: int, cases: int, aim: float | None = None) -> Rate:

@@ -7,10 +7,13 @@ from dataclasses import dataclass
 from pathlib import Path
 from typing import Final, Literal, TypeAlias, TypeVar
 
-#: Line numbers count from 1: odd lines are only reported, rules may be written on even ones.
-Half: TypeAlias = Literal["odd", "even"]
-HALVES: Final[tuple[Half, ...]] = ("odd", "even")
-PEOPLE: Final = Path(__file__).parents[1] / "dialogue" / "corpus" / "people"
+#: Line numbers of people's files count from 1: odd lines are only reported, rules may be written
+#: on even ones. Of strangers' files all lines are only reported.
+Half: TypeAlias = Literal["odd", "even", "strangers"]
+HALVES: Final[tuple[Half, ...]] = ("odd", "even", "strangers")
+_CORPUS: Final = Path(__file__).parents[1] / "dialogue" / "corpus"
+PEOPLE: Final = _CORPUS / "people"
+STRANGERS: Final = _CORPUS / "strangers"
 
 _Line = TypeVar("_Line")
 
@@ -40,12 +43,27 @@ class Rate:
         return self.share >= self.aim if self.at_least else self.share <= self.aim
 
 
+def lines_of(name: str, half: Half, *, header: bool = False) -> list[str]:
+    """The lines of a file of one half; none where strangers have written no such file.
+
+    Args:
+        name: of the file.
+        half: which lines.
+        header: whether the first line is none of them.
+    """
+    path = (STRANGERS if half == "strangers" else PEOPLE) / name
+    if half == "strangers" and not path.exists():
+        return []
+    lines = path.read_text(encoding="utf-8").splitlines()[int(header) :]
+    return lines if half == "strangers" else half_of(lines, half, first_line=1 + header)
+
+
 def half_of(lines: Sequence[_Line], half: Half, first_line: int = 1) -> list[_Line]:
-    """The lines of one half.
+    """The lines of one half of people's files.
 
     Args:
         lines: all lines of a file, in its order.
-        half: which lines, by the number in the file.
+        half: "odd" or "even", by the number in the file.
         first_line: number of the first of them; 2 where a header stands before.
     """
     wanted = 1 if half == "odd" else 0

@@ -7,7 +7,7 @@ from collections.abc import Iterable, Mapping
 from typing import Any, Final
 
 from bot.dialogue.meaning.topics import topic_of
-from tests.people.rate import PEOPLE, Half, Rate, half_of
+from tests.people.rate import Half, Rate, lines_of
 
 #: The right topic of what asks for one; any topic in other talk.
 AIM: Final = 0.9
@@ -55,5 +55,4 @@ def _is_right(row: dict[str, Any]) -> bool:
 
 
 def _rows(half: Half) -> list[dict[str, Any]]:
-    lines = (PEOPLE / "questions.jsonl").read_text("utf-8").splitlines()
-    return [json.loads(line) for line in half_of(lines, half)]
+    return [json.loads(line) for line in lines_of("questions.jsonl", half)]

@@ -2,10 +2,11 @@
 
 from __future__ import annotations
 
-from typing import Final
+import re
+from collections.abc import Iterator
+from typing import Final, NamedTuple
 
 from bot.dialogue.danger.caught import CAUGHT
-from bot.dialogue.danger.constellations import against
 from bot.dialogue.danger.cues import CUES
 from bot.dialogue.danger.guards import Guards
 from bot.dialogue.danger.injuries import INJURIES
@@ -33,9 +34,16 @@ __all__ = [
 #: Log odds from which on a message is a danger: with a known wording, with a known constellation
 #: of cues, with neither. Own rules: from messages left out in five parts, which the wordings did
 #: not know either.
-_WORDED: Final = -0.6
-_MEANT: Final = -0.3
-_UNKNOWN: Final = 1.3
+_WORDED: Final = -0.9
+_MEANT: Final = -0.5
+_UNKNOWN: Final = 0.65
+#: Beside talk of other things a danger is heard in its part of the message; a part alone has to
+#: sound so much surer [log odds] and to have so many spaces. Own rules, from the same messages.
+_IN_PART: Final = 1.3
+_PART_SPACES: Final = 2
+_BETWEEN_PARTS: Final = re.compile(
+    r"[.!?;,:\n]+|\b(?:and|but|while|und|aber|y|pero)\b", re.IGNORECASE
+)
 _ORDER: Final = tuple(DangerKind)
 #: All rules, the gravest kind first, so that the first one found is the answer.
 _RULES: Final = tuple(
@@ -59,38 +67,56 @@ def read_danger(text: str) -> Danger | None:
         `UNCLEAR`.
     """
     pieces = cues_of(text)
-    features = features_of(text, pieces)
-    odds = log_odds(features)
-    if odds < _WORDED:  # the lowest of the three: no wording need be looked for
-        return None
-    kind = _kind_worded(text)
+    odds = _odds(text, pieces)
+    worded = _worded(text) if odds >= _WORDED else _Worded(None, taken_back=False)
+    kind = worded.kind
     if kind is None and odds >= _MEANT:
-        kind = kind_meant(pieces) or _unclear(pieces, odds)
+        kind = kind_meant(pieces)
+    if kind is None and not worded.taken_back and _sounds_like_danger(text, odds):
+        kind = DangerKind.UNCLEAR
     return None if kind is None else Danger(kind, LEVELS[kind])
 
 
-def _unclear(pieces: tuple[frozenset[str], ...], odds: float) -> DangerKind | None:
-    """Nothing known is said, but it sounds like danger all the same: that is to be asked."""
-    if odds < _UNKNOWN or any(against(cues) < 0 for cues in pieces):
-        return None
-    return DangerKind.UNCLEAR
+def _sounds_like_danger(text: str, odds: float) -> bool:
+    """Whether a message, or a part of it beside talk of other things, is danger in any words."""
+    if odds >= _UNKNOWN:
+        return True
+    surely = _UNKNOWN + _IN_PART
+    return any(_odds(part, cues_of(part)) >= surely for part in _parts(text))
 
 
-def _kind_worded(text: str) -> DangerKind | None:
-    """The gravest danger that an English wording tells of."""
+def _odds(text: str, pieces: tuple[frozenset[str], ...]) -> float:
+    return log_odds(features_of(text, pieces))
+
+
+def _parts(text: str) -> list[str]:
+    """The parts of a message that has several, each of some words."""
+    parts = [part for part in _BETWEEN_PARTS.split(text) if part.count(" ") >= _PART_SPACES]
+    return parts if len(parts) > 1 else []
+
+
+class _Worded(NamedTuple):
+    """The gravest danger that an English wording tells of, or that one was taken back."""
+
+    kind: DangerKind | None
+    taken_back: bool
+
+
+def _worded(text: str) -> _Worded:
     said = sentences(text)
     message = " . ".join(said)
     guarded = [Guards(sentence, message) for sentence in said]
-    for rules in _RULES:
-        if rules.may_hold(message) and any(_holds(rules, guards) for guards in guarded):
-            return rules.kind
-    return None
+    taken_back = False
+    for rules in (rules for rules in _RULES if rules.may_hold(message)):
+        held = [held for guards in guarded for held in _held(rules, guards)]
+        if any(held):
+            return _Worded(rules.kind, taken_back)
+        taken_back |= bool(held)
+    return _Worded(None, taken_back)
 
 
-def _holds(rules: Rules, guards: Guards) -> bool:
-    """Whether the rules find something in a sentence that no guard takes back."""
+def _held(rules: Rules, guards: Guards) -> Iterator[bool]:
+    """Of each thing that the rules find in a sentence, whether no guard takes it back."""
     emergency = LEVELS[rules.kind] is Level.EMERGENCY
-    return any(
-        not guards.take_back(match, emergency=emergency, by_people=by_people)
-        for match, by_people in rules.found(guards.sentence)
-    )
+    for match, by_people in rules.found(guards.sentence):
+        yield not guards.take_back(match, emergency=emergency, by_people=by_people)

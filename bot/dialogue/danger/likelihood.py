@@ -8,7 +8,7 @@ from collections.abc import Iterable, Mapping
 from dataclasses import dataclass
 from functools import cache
 from importlib.resources import files
-from itertools import chain
+from itertools import chain, pairwise
 from typing import Final
 
 from bot.dialogue.danger.folding import folded
@@ -38,11 +38,13 @@ def features_of(text: str, pieces: Iterable[frozenset[str]]) -> frozenset[str]:
         pieces: its cues, as `meaning.cues_of` gives them.
 
     Returns:
-        "cue …" and "word …", each once.
+        "cue …", "word …" and, of neighbours, "pair … …", each once.
     """
     words = _WORD.findall(_NUMBER.sub("0", folded(text)))
     cues = (f"cue {cue}" for cue in chain.from_iterable(pieces))
-    return frozenset(chain(cues, (f"word {word}" for word in words)))
+    singles = (f"word {word}" for word in words)
+    pairs = (f"pair {first} {second}" for first, second in pairwise(words))
+    return frozenset(chain(cues, singles, pairs))
 
 
 def log_odds(features: frozenset[str]) -> float:
