@@ -48,7 +48,7 @@ def picture() -> bytes:
 @pytest.fixture
 async def server() -> AsyncIterator[FrameServer]:
     """A server whose processes do what the file says, with narrow limits."""
-    limits = FrameLimits(time_s=3, memory_bytes=300 * MEBIBYTE, report_bytes=20_000)
+    limits = FrameLimits(time_s=5, memory_bytes=300 * MEBIBYTE, report_bytes=20_000)
     frame_server = FrameServer(workers=2, limits=limits, work=do)
     await frame_server.start()
     yield frame_server

@@ -58,7 +58,7 @@ async def server() -> AsyncIterator[FrameServer]:
 async def odd() -> AsyncIterator[FrameServer]:
     """A server whose last process does what the number of frames says, with narrow limits."""
     tasks = exchange.Tasks(together=partial(together_child.answer_together, work=put))
-    limits = FrameLimits(time_s=3, memory_bytes=300 * MEBIBYTE)
+    limits = FrameLimits(time_s=5, memory_bytes=300 * MEBIBYTE)
     frame_server = FrameServer(limits=limits, tasks=tasks)
     await frame_server.start()
     yield frame_server
