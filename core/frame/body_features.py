@@ -8,6 +8,7 @@ import cv2
 import numpy as np
 from numpy.typing import NDArray
 
+from core.frame.area_features import AREA_FEATURES, Company, area_features
 from core.frame.patches import Coverage, Patches
 
 Floats = NDArray[np.float64]
@@ -30,11 +31,15 @@ _SMOOTH_PX: Final = 5
 _L_PER_CODE: Final = 100 / 255
 
 #: Numbers of one area.
-FEATURES: Final = 64
+FEATURES: Final = 64 + AREA_FEATURES
 
 
 def body_features(
-    coverage: Coverage, body: Patches, chosen: NDArray[np.intp], clipped: Floats, channels: Floats
+    coverage: Coverage,
+    body: Patches,
+    chosen: NDArray[np.intp],
+    weights: tuple[Floats, Floats],
+    company: Company,
 ) -> Floats:
     """Numbers of the chosen areas.
 
@@ -42,17 +47,19 @@ def body_features(
         coverage: the frame's working copy.
         body: areas on it.
         chosen: labels of the areas that are asked for, shape (n,).
-        clipped: what is clipped in each area, shape (count,).
-        channels: the same by channel, shape (count, 3).
+        weights: what is clipped in each area, shape (count,), and by channel, (count, 3).
+        company: small patches of the frame.
 
     Returns:
         Shape (n, FEATURES); 0 where an area has nothing around it.
     """
+    clipped, channels = weights
     frame = _of_frame(coverage, clipped, body.count)
     columns = [
         _of_shape(body, chosen, clipped, channels),
         _of_shells(coverage, body, chosen),
         np.broadcast_to(frame, (len(chosen), len(frame))),
+        area_features(coverage, body, chosen, company),
     ]
     return np.concatenate(columns, axis=1)
 

@@ -9,6 +9,7 @@ from typing import Final
 import numpy as np
 from numpy.typing import NDArray
 
+from core.frame.area_features import Company
 from core.frame.body_features import body_features
 from core.frame.contours import contour_of
 from core.frame.kind_trees import Said, likelihoods
@@ -39,6 +40,8 @@ _SURE_OF_SKY: Final = 0.97
 _SMALLEST_WATER: Final = 1e-4
 #: Part of the frame above which white is more than a lamp or the sun. Own rule.
 _LARGEST_LAMP: Final = 0.05
+#: A glint takes no more than this of the width and of the height. Own rule.
+_WIDEST_GLINT: Final = 0.03
 
 #: Pieces of one sheet of foam lie closer than this, over the side. Own rule.
 _MERGE_OVER_SIDE: Final = 0.01
@@ -109,7 +112,11 @@ class Divided:
         """Numbers of the `chosen` bodies, a row each."""
         bodies = self.bodies
         return body_features(
-            self.coverage, bodies.patches, self.chosen, bodies.clipped, bodies.channels
+            self.coverage,
+            bodies.patches,
+            self.chosen,
+            (bodies.clipped, bodies.channels),
+            Company.of(self.dots, self.in_the_dark),
         )
 
 
@@ -138,9 +145,9 @@ def name_areas(coverage: Coverage) -> tuple[ClippedArea, ...]:
         At most eight, the largest first. `widest` of sparkle is that of its widest point.
     """
     divided = divide(coverage)
-    areas = _bodies(divided)
+    areas, glints = _bodies(divided)
     at_water = any(area.kind is AreaKind.WHITE_WATER for area in areas)
-    areas += _scattered(divided, at_water=at_water)
+    areas += _scattered(divided, glints, at_water=at_water)
     areas.sort(key=lambda area: area.share, reverse=True)
     return tuple(
         replace(area, letter=letter) for letter, area in zip(_LETTERS, areas, strict=False)
@@ -169,19 +176,24 @@ def _points(dots: Patches, coverage: Coverage) -> tuple[NDArray[np.bool_], NDArr
     return in_the_dark, sparkle
 
 
-def _bodies(divided: Divided) -> list[ClippedArea]:
-    """One area for each body that is wide enough."""
+def _bodies(divided: Divided) -> tuple[list[ClippedArea], NDArray[np.bool_]]:
+    """One area for each body that is wide enough, and which bodies are wide glints instead."""
+    layer, areas = divided.bodies, list[ClippedArea]()
+    glints = np.zeros(layer.patches.count, np.bool_)
     if len(divided.chosen) == 0:
-        return []
-    layer, areas = divided.bodies, []
+        return areas, glints
     for label, said in zip(divided.chosen.tolist(), likelihoods(divided.features), strict=True):
         boxes, clipped = layer.patches.boxes, float(layer.clipped[label])
         area = _area(divided.coverage, boxes[label], clipped, layer.channels[label])
+        possible = said.kind is not AreaKind.UNSURE and may_be(area, said)
+        if possible and said.kind is AreaKind.SPARKLE:
+            glints[label] = True
+            continue
         area = replace(area, contour=contour_of(layer.patches, label))
-        if said.kind is not AreaKind.UNSURE and may_be(area, said):
+        if possible:
             area = replace(area, kind=said.kind, confidence=said.confidence)
         areas.append(area)
-    return areas
+    return areas, glints
 
 
 def may_be(area: ClippedArea, said: Said) -> bool:
@@ -190,16 +202,19 @@ def may_be(area: ClippedArea, said: Said) -> bool:
         return area.share >= _SMALLEST_WATER
     if said.kind is AreaKind.LAMP:
         return area.share <= _LARGEST_LAMP
+    if said.kind is AreaKind.SPARKLE:
+        size = max(area.box.width, area.box.height)
+        return size <= _WIDEST_GLINT and area.box.top > _LEAVES_BOTTOM
     if area.box.top > _AT_TOP and said.confidence < _SURE_OF_SKY:
         return False
     bottom = area.box.top + area.box.height
     return bottom <= (_BROAD_SKY_BOTTOM if area.box.width >= _BROAD_SKY else _SKY_BOTTOM)
 
 
-def _scattered(divided: Divided, *, at_water: bool) -> list[ClippedArea]:
-    """All points as one area: sparkle, unless much of their weight is not for sure."""
+def _scattered(divided: Divided, glints: NDArray[np.bool_], *, at_water: bool) -> list[ClippedArea]:
+    """All points and glints as one area: sparkle, unless much of their weight is not for sure."""
     dots, bodies, chosen = divided.dots, divided.bodies, divided.in_the_dark
-    narrow = ~divided.wide
+    narrow = ~divided.wide | glints
     narrow[0] = False
     boxes = np.concatenate([dots.boxes[chosen], bodies.patches.boxes[narrow]])
     if len(boxes) == 0:
@@ -210,42 +225,55 @@ def _scattered(divided: Divided, *, at_water: bool) -> list[ClippedArea]:
     at = inside[of_points]
     weights = coverage.clipped.ravel()[at].astype(np.int64)
     total = float(weights.sum() + bodies.clipped[narrow].sum())
-    sparkle = _is_sparkle(divided, weights, owners[of_points], total, at_water=at_water)
-    left_top = boxes[:, :2].min(axis=0)
-    right_bottom = (boxes[:, :2] + boxes[:, 2:]).max(axis=0)
+    parts = _sure_parts(divided, weights, owners[of_points], float(bodies.clipped[glints].sum()))
+    sparkle = _is_sparkle(divided, parts, total, at_water=at_water)
     by_channel = coverage.channels.reshape(-1, 3)[at].sum(axis=0, dtype=np.int64)
     channels = by_channel + bodies.channels[narrow].sum(axis=0)
-    box = np.concatenate([left_top, right_bottom - left_top]).astype(np.int32)
-    area = _area(coverage, box, total, channels)
+    area = _area(coverage, _around(boxes), total, channels)
     widest = float(boxes[:, 2:].max()) / max(coverage.clipped.shape)
     if not sparkle:
         return [replace(area, widest=widest)]
     return [replace(area, widest=widest, kind=AreaKind.SPARKLE, confidence=_SPARKLE_RATE)]
 
 
-def _is_sparkle(
-    divided: Divided,
-    weights: NDArray[np.int64],
-    owners: NDArray[np.int32],
-    total: float,
-    *,
-    at_water: bool,
-) -> bool:
-    """Whether points are sparkle as a whole.
+def _around(boxes: NDArray[np.int32]) -> NDArray[np.int32]:
+    """The box around boxes: left, top, width, height [px]."""
+    left_top = boxes[:, :2].min(axis=0)
+    right_bottom = (boxes[:, :2] + boxes[:, 2:]).max(axis=0)
+    return np.concatenate([left_top, right_bottom - left_top]).astype(np.int32)
+
+
+def _sure_parts(
+    divided: Divided, weights: NDArray[np.int64], owners: NDArray[np.int32], glints: float
+) -> tuple[float, float]:
+    """What is clipped in points that are not high up, and in those in company; both with glints.
 
     Args:
         divided: the frame.
         weights: what is clipped in each pixel of the points in the dark, shape (n,).
         owners: the point of each of these pixels, shape (n,).
-        total: what is clipped in all that is narrow.
-        at_water: something in the frame is called white water.
+        glints: what is clipped in the wide glints.
     """
     height = divided.coverage.clipped.shape[0]
     low = divided.dots.middles[:, 1] > _LEAVES_BOTTOM * height
-    part_low = float(weights[low[owners]].sum()) / total
+    in_low, in_company = (float(weights[sure[owners]].sum()) for sure in (low, divided.sparkle))
+    return in_low + glints, in_company + glints
+
+
+def _is_sparkle(
+    divided: Divided, parts: tuple[float, float], total: float, *, at_water: bool
+) -> bool:
+    """Whether points are sparkle as a whole.
+
+    Args:
+        divided: the frame.
+        parts: what `_sure_parts` gives.
+        total: what is clipped in all points and glints.
+        at_water: something in the frame is called white water.
+    """
+    part_low, in_company = (part / total for part in parts)
     if at_water:
         return part_low >= _SURE_PART_AT_WATER
-    in_company = float(weights[divided.sparkle[owners]].sum()) / total
     few = total < TOLERABLE_SHARE * 255 * divided.coverage.clipped.size
     sure = part_low if few else in_company
     return sure >= _SURE_PART and in_company >= _COMPANY_PART

@@ -31,31 +31,48 @@ from tests.scenes.whites import (
     planted,
 )
 from tests.training.pictures import TRAINING, light_of
-from tests.training.seen import BACKDROPS, SEEN, lay_foam, photograph, pushed
+from tests.training.seen import BACKDROPS, PACKAGED, SEEN, lay_foam, photograph, pushed
 from tests.training.texture import written
 from tests.training.trees import Growth, grown
 
 #: Pictures with things planted, rendered gorges after them, and the seed of each: the recipe.
 PLANTED: Final = 520
 GORGES: Final = 220
-#: After them photographs with things planted, and each of the photographs so often pushed.
-OVER_PHOTOGRAPHS: Final = 400
-PUSHED: Final = 10
-#: All pictures of the recipe.
-PICTURES: Final = PLANTED + GORGES + OVER_PHOTOGRAPHS + PUSHED * len(SEEN)
+#: After them photographs with things planted, and each of the photographs so often pushed. They
+#: have numbers of their own, so that more of one kind leave the others as they are.
+OVER_PHOTOGRAPHS: Final = 100
+_FIRST_OVER: Final = 740
+PUSHED: Final = 8
+_FIRST_PUSHED: Final = 1140
+#: Numbers of all pictures of the recipe; those before `_FIRST_OVER` need no folder.
+PICTURES: Final = (
+    *range(PLANTED + GORGES),
+    *range(_FIRST_OVER, _FIRST_OVER + OVER_PHOTOGRAPHS),
+    *range(_FIRST_PUSHED, _FIRST_PUSHED + PUSHED * len(SEEN)),
+)
+#: Those of them that need no folder either.
+PACKAGED_PUSHED: Final = tuple(
+    index
+    for index in PICTURES
+    if index >= _FIRST_PUSHED and tuple(SEEN)[(index - _FIRST_OVER) % len(SEEN)] in PACKAGED
+)
 #: How often real foam is laid before a photograph.
 _FOAM: Final = 0.5
 SEED: Final = 20_261_126
-ROUNDS: Final = 100
-#: Fewest samples in a leaf, part of the samples drawn for a round, and length of a step.
-_LEAF: Final = 40
+ROUNDS: Final = 60
+#: Fewest samples in a leaf, parts of the samples drawn for a round and of the features tried at a
+#: node, and length of a step.
+_LEAF: Final = 25
 _DRAWN: Final = 0.7
-_PACE: Final = 0.15
+_TRIED: Final = 0.4
+_PACE: Final = 0.2
 #: Part of an area that shows one thing, for the area to be learned from.
 _PURE: Final = 0.8
-#: Column of each thing among `KNOWN`; what is wide and yet sparkle has no name either.
+#: Least part of an area of which it is known what it shows: a lens spreads small things.
+_KNOWN_PART: Final = 0.3
+#: Column of each thing among `KNOWN`.
 _COLUMN: Final = {
-    Bright.WATER: 0, Bright.SKY: 1, Bright.LAMP: 2, Bright.PALE: 3, Bright.SPARKLE: 3,
+    Bright.WATER: 0, Bright.SKY: 1, Bright.LAMP: 2, Bright.PALE: 3, Bright.SPARKLE: 4,
 }  # fmt: skip
 
 NUMBERS: Final = Path(__file__).parents[2] / "core" / "frame" / "kind_numbers.npz"
@@ -133,7 +150,7 @@ def divided(pixels: NDArray[np.uint8], quality: int) -> Divided | None:
 
 
 def truths(found: Divided, shows: NDArray[np.uint8]) -> Iterator[Bright | None]:
-    """What each chosen body shows; None where it shows several things."""
+    """What each chosen body shows; None where it shows several things or mostly nothing known."""
     labels = found.bodies.patches.labels
     height, width = labels.shape
     if shows.shape != labels.shape:
@@ -141,9 +158,11 @@ def truths(found: Divided, shows: NDArray[np.uint8]) -> Iterator[Bright | None]:
     for label in found.chosen:
         inside = (labels == label) & (found.coverage.clipped > 0)
         counts = np.bincount(shows[inside], minlength=len(Bright))
+        known = counts.sum() - counts[Bright.NOTHING]
+        enough = known > 0 and known >= _KNOWN_PART * counts.sum()
+        counts[Bright.NOTHING] = 0
         best = int(np.argmax(counts))
-        pure = counts[best] >= _PURE * counts.sum()
-        yield Bright(best) if pure and best != Bright.NOTHING else None
+        yield Bright(best) if enough and counts[best] >= _PURE * known else None
 
 
 def picture(
@@ -152,7 +171,7 @@ def picture(
     """Pixels of one picture of the recipe, its JPEG quality, and what it shows.
 
     Args:
-        index: 0 to `PICTURES` - 1; the first `PLANTED` + `GORGES` need no folder.
+        index: one of `PICTURES`.
         folder: of the photographs of `SEEN` that come with no package of Python.
         seed: of all that is drawn.
     """
@@ -165,11 +184,10 @@ def picture(
 def _whites(index: int, rng: np.random.Generator, folder: Path | None) -> Whites:
     if index < PLANTED:
         return planted(background(rng), rng)
-    if index < PLANTED + GORGES:
+    if index < _FIRST_OVER:
         return gorge(rng)
-    place = index - PLANTED - GORGES
-    if place >= OVER_PHOTOGRAPHS:
-        return pushed(tuple(SEEN)[place % len(SEEN)], rng, folder)
+    if index >= _FIRST_PUSHED:
+        return pushed(tuple(SEEN)[(index - _FIRST_OVER) % len(SEEN)], rng, folder)
     whites = Whites.over(background(rng, BACKDROPS, folder))
     if rng.random() < _FOAM:
         lay_foam(whites, rng, folder)
@@ -215,11 +233,19 @@ def samples(
     ]
 
 
-def table(folder: Path) -> tuple[NDArray[np.float16], NDArray[np.uint8]]:
-    """All samples of the recipe: features (n, m) as they are stored, and columns (n,)."""
-    rows = [row for index in range(PICTURES) for row in samples(index, folder)]
-    found = np.stack([features for features, _ in rows]).astype(np.float16)
-    return found, np.array([column for _, column in rows], np.uint8)
+def table(folder: Path) -> dict[str, NDArray[np.generic]]:
+    """All samples of the recipe.
+
+    Returns:
+        `features` (n, m) as they are stored, `columns` (n,), and `pictures` (n,), the number of
+        the picture of each.
+    """
+    rows = [(*row, index) for index in PICTURES for row in samples(index, folder)]
+    return {
+        "features": np.stack([features for features, *_ in rows]).astype(np.float16),
+        "columns": np.array([column for _, column, _ in rows], np.uint8),
+        "pictures": np.array([index for *_, index in rows], np.uint16),
+    }
 
 
 def boosted(
@@ -233,7 +259,7 @@ def boosted(
     Args:
         found: features, shape (n, m).
         columns: of `KNOWN`, shape (n,).
-        rounds: of four trees.
+        rounds: of one tree for each of `KNOWN`.
     """
     kinds = len(KNOWN)
     truth = np.eye(kinds)[columns]
@@ -245,7 +271,7 @@ def boosted(
         drawn = np.flatnonzero(np.random.default_rng((SEED, turn)).random(len(found)) < _DRAWN)
         for kind in range(kinds):
             left = (truth[:, kind] - likely[:, kind]).astype(np.float32)
-            growth = Growth(trees=1, leaf=_LEAF, part=1.0, seed=kinds * turn + kind)
+            growth = Growth(trees=1, leaf=_LEAF, part=_TRIED, seed=kinds * turn + kind)
             part = grown(found[drawn], left[drawn], growth)
             steep = likely[:, kind] * (1 - likely[:, kind])
             leaves = _leaves(part, found)
@@ -298,9 +324,10 @@ def _joined(parts: list[dict[str, NDArray[np.generic]]]) -> dict[str, NDArray[np
 def main() -> None:
     """Make the table of samples, grow the trees, write both."""
     cv2.setNumThreads(1)
-    found, columns = table(Path(sys.argv[1]))
-    written({"features": found, "columns": columns}, TABLE)
-    written(boosted(found.astype(np.float32), columns), NUMBERS)
+    samples_there = table(Path(sys.argv[1]))
+    written(samples_there, TABLE)
+    found, columns = samples_there["features"], samples_there["columns"]
+    written(boosted(found.astype(np.float32), columns.astype(np.uint8)), NUMBERS)
 
 
 if __name__ == "__main__":
