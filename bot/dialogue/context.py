@@ -110,6 +110,8 @@ class Walk(_Stored):
     checks: dict[str, str] = Field(default_factory=dict)
     #: Questions that were put once and skipped or answered in part.
     asked: tuple[str, ...] = ()
+    #: Slots that the person told last, for a number that only puts one of them right.
+    told_last: tuple[str, ...] = ()
     given: GivenSettings | None = None
     #: The settings that the last plan started from.
     planned_from: GivenSettings | None = None

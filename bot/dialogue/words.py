@@ -23,6 +23,7 @@ from bot.dialogue.steps import (
     by_meaning,
     commands,
     composition,
+    corrected,
     doubt,
     emergency,
     forget,
@@ -192,7 +193,7 @@ def _facts(turn: Turn, text: str, asked: Asked | None) -> None:
     if rest is not None:
         expecting = frozenset()  # a bare number beside a question answers nothing
     facts = read(text if rest is None else rest, units=turn.units, expecting=expecting)
-    facts = what_if.supposed(turn, text, facts)
+    facts = corrected.placed(turn, text, what_if.supposed(turn, text, facts))
     if asked is not None and asked.name == "out_there" and not facts.known() and rest is None:
         emergency.insist(turn)
         return
@@ -216,6 +217,7 @@ def _take_in(turn: Turn, facts: Facts, text: str) -> None:
     if not late.holds_back_facts(turn, facts, text):
         liking.note(turn, text, facts)
         told.take_in(turn, facts, text)
+        corrected.echo(turn, facts, text)
         by_meaning.explain(turn, text, facts)
 
 

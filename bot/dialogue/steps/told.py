@@ -14,6 +14,7 @@ from bot.dialogue.steps import (
     ahead,
     arrive,
     base,
+    corrected,
     highlights,
     lens,
     lens_kit,
@@ -72,10 +73,11 @@ def take_in(turn: Turn, facts: Facts, text: str) -> None:
         return
     turn.change_conversation(tried=None)
     quiet = turn.context.conversation.walk is None
-    _moved(turn, facts)
+    _moved(turn, facts, text)
     if facts.light is not None:
         turn.change_walk(clean_stops=None, clipped_stops=None, first_stops=None)
     turn.learn(_settled(turn, facts, text))
+    corrected.note(turn, facts)
     if quiet:
         arrive.begin_quietly(turn)
     if two_frames.answer(turn, text):
@@ -122,10 +124,15 @@ def _settled(turn: Turn, facts: Facts, text: str) -> Facts:
     return facts
 
 
-def _moved(turn: Turn, facts: Facts) -> None:
-    """Another place to stand has another nearest rock: what was nearest before is void."""
+def _moved(turn: Turn, facts: Facts, text: str) -> None:
+    """Another place to stand has another nearest rock: what was nearest before is void.
+
+    A number that was only put right moves nobody.
+    """
     old_m = turn.facts.distance_m
     if old_m is None or facts.distance_m is None or facts.nearest_m is not None:
+        return
+    if corrected.puts_right(text):
         return
     if abs(facts.distance_m / old_m - 1) > _SAME_PLACE:
         turn.unlearn("nearest_m")
@@ -154,6 +161,8 @@ def _go_on(turn: Turn, facts: Facts) -> None:
         base.give(turn)
     else:
         turn.say(Role.SETTINGS, "noted", list=known(facts, turn.units))
+        if facts.f_number is not None:
+            told_settings.warn_of_f_number(turn, facts.f_number)
         _put_question(turn)
 
 

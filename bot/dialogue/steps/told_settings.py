@@ -71,10 +71,10 @@ def _say_look(turn: Turn) -> None:
         settings=solving.settings_text(given, camera),
         look=solving.look_is(turn.facts, given.shutter_s),
     )
-    _warn_of_f_number(turn, given.f_number)
+    warn_of_f_number(turn, given.f_number)
 
 
-def _warn_of_f_number(turn: Turn, f_number: float) -> None:
+def warn_of_f_number(turn: Turn, f_number: float) -> None:
     """An f-number that the person chose against the depth, or past the format's limit."""
     facts = turn.facts
     focal_mm = reckoning.focal_of(facts)
