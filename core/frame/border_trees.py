@@ -23,13 +23,13 @@ Topic = Literal["line", "bright"]
 
 @dataclass(frozen=True)
 class BorderTrees:
-    """Trees, and which part of each node's samples did not belong (`mean`, 0 to 1).
+    """Trees, and what each node adds to the odds that a thing does not belong (`value`).
 
-    Where the trees said `said`, things did not belong at a `rate`: both rise, shape (k,).
+    Where the sum was `said`, things did not belong at a `rate`: both rise, shape (k,).
     """
 
     trees: FlatTrees
-    mean: NDArray[np.float64]
+    value: NDArray[np.float64]
     said: NDArray[np.float64]
     rate: NDArray[np.float64]
 
@@ -38,16 +38,16 @@ class BorderTrees:
         """The trees of a topic among arrays whose names begin with it."""
         named = {name.removeprefix(f"{topic}_"): values for name, values in arrays.items()
                  if name.startswith(topic)}  # fmt: skip
-        numbers = (named[name].astype(np.float64) for name in ("mean", "said", "rate"))
+        numbers = (named[name].astype(np.float64) for name in ("value", "said", "rate"))
         return cls(FlatTrees.of(named), *numbers)
 
-    def votes(self, features: Floats) -> NDArray[np.float64]:
-        """What the trees say of each row on the mean, 0 to 1; features have shape (n, m)."""
-        return np.asarray(self.mean[self.trees.leaves(features)].mean(axis=1))
+    def odds(self, features: Floats) -> NDArray[np.float64]:
+        """What the trees say of each row in all, on their own scale; features have shape (n, m)."""
+        return np.asarray(self.value[self.trees.leaves(features)].sum(axis=1))
 
     def confidence(self, features: Floats) -> NDArray[np.float64]:
         """How often things like these did not belong in pictures not trained on, 0 to 1."""
-        return np.interp(self.votes(features), self.said, self.rate)
+        return np.interp(self.odds(features), self.said, self.rate)
 
 
 @lru_cache(maxsize=2)

@@ -20,8 +20,8 @@ from core.frame.working import WorkingCopy
 
 #: Confidence from which a thing is stated, and from which it is worth a question. Own rules, from
 #: pictures that the trees had not seen: see `tests/figures/borders.py`.
-STATED: Final = {"line": 0.6, "bright": 0.3}
-ASKED: Final = {"line": 0.2, "bright": 0.2}
+STATED: Final = {"line": 0.7, "bright": 0.3}
+ASKED: Final = {"line": 0.1, "bright": 0.2}
 #: A line is no wider, over the short side; what is wider is a shape that the border cuts. Own rule.
 _LINE_WIDTH: Final = 0.028
 #: White at the top over more than this part of the width is sky (own measurement: right in .93).

@@ -56,7 +56,7 @@ def figures(seed: int) -> Iterator[Figure]:
     counts as false there, though much of it is right.
     """
     rng = np.random.default_rng(seed)
-    gorges = (backdrop("gorge", rng) for _ in range(_FRAMES))
+    gorges = (backdrop("unseen gorge", rng) for _ in range(_FRAMES))
     yield from _told(Material.RENDERED, gorges, rng)
     pictures = (backdrop(HELD_OUT[n % len(HELD_OUT)], rng) for n in range(_FRAMES))
     yield from _told(Material.MADE, pictures, rng)
