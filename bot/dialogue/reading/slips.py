@@ -5,15 +5,49 @@ from __future__ import annotations
 import re
 from typing import Final
 
-#: Words that decide what a number is; a token one letter off is one of them.
+#: Words that decide what a number or a picture is; a token one letter off is one of them.
 _WORDS: Final = (
     *("aperture", "shutter", "histogram", "exposure", "sensitivity", "waterfall", "landscape"),
     *("portrait", "foreground", "background", "distance", "megapixels", "overcast", "polariser"),
-    *("polarizer", "kilometres", "kilometers", "nearest", "closest", "handheld"),
+    *("polarizer", "kilometres", "kilometers", "nearest", "closest", "furthest", "farthest"),
+    *("handheld", "tripod", "filter", "filters", "second", "seconds", "metres", "meters"),
+    *("height", "minutes", "camera", "lenses", "blinking", "blinks", "flashing", "highlights"),
+    *("cloudy", "canopy", "gorge", "sunset", "sunlight", "shadows", "medium", "thirds"),
+    *("automatic", "manual", "vertical", "horizontal", "texture", "frozen", "blurry", "bright"),
+    *("branches", "leaves", "breeze", "circular", "neutral", "density", "stopper", "stream"),
+    *("cascade", "boulder", "quarter", "eighth", "sixtieth", "thirtieth", "fifteenth", "twenty"),
+    *("thirty", "twelve", "fifteen", "sixteen", "eighteen", "eleven", "hundred", "thousand"),
+    *("length", "patches", "overexposed", "underexposed", "smeared", "sensor", "waterfalls"),
 )
-#: Words of their own that are one letter off.
+#: Words of their own that are one letter off (from a list of frequent English words).
 _OTHERS: Final = frozenset(
-    {"closet", "dearest", "shatter", "stutter", "neatest", "closes", "handhold"}
+    "closet closets dearest shatter stutter sputter neatest closes closers closed handhold shuttle "
+    "landscaper overcoat polarized polarize filler fillers fitter fitters falter filer files "
+    "merges merest merge meteor meteors meter metre meter's minted minute minuet minuses camper "
+    "calmer leases blinding blanking blink blinds blanks brinks flushing highlight cloud clouds "
+    "george gouge gorged gorse gorges subset shadow shadowy mediums third thirst theirs manuel "
+    "froze freeze blight breaches brunches blanches leave levels loaves levers leaved breezy "
+    "breezes breezed neural stopped shopper shoppers stepper stop stops scream steam streak "
+    "streaks steamy builder bolder bounder quartet eighty eights thirsty hounded lengthy lengths "
+    "patched peaches pitches seared sheared speared senior senor sensory heights weight eight "
+    "eighteens shatters distanced textured smeared smear smears blurred exposed posture "
+    "second's secondly seconded bricht burry thread dense densely filtered steams canoe "
+    "forests kilometer kilometre megapixel sixteenth eighteenth fifteenths thirteen fourteen "
+    "elevens twelfth hundreds thousands branch branched bight brights cameras vertically "
+    "cascades cascaded boulders streams streamed leaver leaven polarizing polarising handholds "
+    "filming limiter seconde minuten minutos minuto camara bringt polarise polarised meyers eileen "
+    "gored levees senora cadera campera parches meterse lentes metros".split()
+)
+#: Short words of which two letters change places; no other word comes out so.
+_TURNED: Final = (
+    *("high", "tall", "wide", "away", "feet", "lens", "stop", "stops", "three", "light", "white"),
+    *("dark", "sharp", "rock", "rocks", "wind", "yards", "metre", "meter", "under", "above"),
+    *("time", "focal", "about", "water", "clouds", "cloud", "shade", "trees", "front", "near"),
+    *("filter", "soft", "sunny", "width", "depth", "height"),
+)
+_TURNED_OTHERS: Final = frozenset(
+    {"there", "item", "emit", "form", "hihg", "trees", "fete", "nera", "wetra", "depth"}
+    | {"earn", "nare", "aera", "udner", "tiem"}
 )
 #: What dictation and thumbs make of short words, by what stands behind.
 _BEFORE_NUMBERS: Final = (
@@ -38,7 +72,16 @@ _SPELT: Final = (
     (re.compile(r"\bforteen\b"), "fourteen"),
     (re.compile(r"\b(?:meters?s|metres?s|meteres|meeters?|metrs)\b"), "metres"),
 )
-_TOKEN: Final = re.compile(r"[a-z]{6,13}")
+_TOKEN: Final = re.compile(r"(?<![a-z'])[a-z]{3,13}(?![a-z'])")
+#: Shorter words are mended by two letters in the other order alone.
+_SHORTEST: Final = 5
+#: "Fulll", "soooo dark".
+_HELD: Final = (
+    (re.compile(r"\b(s|t)o{3,}\b"), lambda match: {"s": "so", "t": "too"}[match[1]]),
+    (re.compile(r"\bwa{2,}y\b"), "way"),
+    (re.compile(r"\bve+r+y+\b"), "very"),
+    (re.compile(r"([a-z])\1{2,}"), r"\1\1"),
+)
 
 
 _DIGITS: Final = str.maketrans("lo", "10")
@@ -49,12 +92,24 @@ def _cut(word: str) -> set[str]:
     return {word} | {word[:at] + word[at + 1 :] for at in range(len(word))}
 
 
+def _turned(word: str) -> set[str]:
+    """The word with each two neighbours in the other order."""
+    pairs = range(len(word) - 1)
+    return {word[:at] + word[at + 1] + word[at] + word[at + 2 :] for at in pairs} - {word}
+
+
+_KNOWN: Final = frozenset(_WORDS) | _OTHERS | _TURNED_OTHERS | frozenset(_TURNED)
 _CUTS: Final = {cut: word for word in _WORDS for cut in _cut(word)}
+_TURNS: Final = {turn: word for word in _TURNED for turn in _turned(word)}
 
 
 def _mended(match: re.Match[str]) -> str:
     token = match.group()
-    if token in _WORDS or token in _OTHERS or token.removesuffix("s") in _WORDS:
+    if token in _KNOWN or token.removesuffix("s") in _KNOWN:
+        return token
+    if token in _TURNS:
+        return _TURNS[token]
+    if len(token) < _SHORTEST:
         return token
     for cut in sorted(_cut(token)):
         word = _CUTS.get(cut)
@@ -64,12 +119,12 @@ def _mended(match: re.Match[str]) -> str:
 
 
 def mend_slips(text: str) -> str:
-    """The message with slips in the trade's words put right: `apperture`, `histogramm`, `ios 200`.
+    """The message with slips in the trade's words put right: `apperture`, `hihg`, `ios 200`.
 
     Args:
         text: a message in lower case.
     """
-    for pattern, word in (*_SPELT, *_BEFORE_NUMBERS):
+    for pattern, word in (*_HELD, *_SPELT, *_BEFORE_NUMBERS):
         text = pattern.sub(word, text)
     text = _ISO_LETTERS.sub(lambda match: match.group().translate(_DIGITS), text)
     return _TOKEN.sub(_mended, text)
