@@ -51,6 +51,10 @@ _LIGHT: Final = {
     "brighter": r"brighter|lighter|sun|sunny",
     "left": r"left|leaving|gone|home|car|hotel|over|packed|walking",
 }
+#: Of these, "clean" and "gone" say nothing of the warning.
+_NOT_OF_THE_WARNING: Final = re.compile(
+    r"\b(?:edges?|borders?|corners?|sides?|frame|lens|glass|filter|branch|twig)\b"
+)
 #: By question and option: words that name it.
 _HEARD: Final[Mapping[str, Mapping[str, str]]] = {
     "top": {
@@ -140,6 +144,8 @@ def meant(asked: Asked, text: str) -> str | None:
     if text.strip().endswith("?") or _COMPLAINT.search(said):
         return None
     if set(read(text).known()) - _ABOUT_OPTIONS:
+        return None
+    if heard is _BLINKS and _NOT_OF_THE_WARNING.search(said):
         return None
     told = _ALL_WELL.sub("clean" if asked.name != "leaves" else "still", _clauses(text))
     left = _FILLERS.sub(" ", _DENIED.sub(" ", told)).strip(" ;")

@@ -16,7 +16,7 @@ from tests.dialogue.player import Player
         ("there is a strip of white sky along the top", {"top": "sky"}),
         ("sky peeking through up there", {"top": "sky"}),
         ("lip is touching the edge", {"top": "lip"}),
-        ("nothing bright at the edges I think", {"sides": "clean"}),
+        ("nothing bright at the edges I think", {"top": "covered", "sides": "clean"}),
         ("corners are all clean", {"sides": "clean"}),
         ("a branch sticking in from the left", {"sides": "twig"}),
         ("a branch in the left corner I'll move over a bit okay it's gone", {"sides": "clean"}),
@@ -79,3 +79,33 @@ def test_the_answer_to_one_check_may_tell_of_the_other() -> None:
     for line in ("start", "12 m tall, 18 m away, rock at 1.5 m", "full frame, 24-105, tripod"):
         player.say(line)
     assert "ask.sides" not in _keys(player, "leaves over the top, corners are clean")
+
+
+@pytest.mark.parametrize(
+    ("text", "asked", "told"),
+    [
+        ("moved over a bit, it's gone", "sides", {"sides": "clean"}),
+        ("moved left, a tree covers it now. polariser first?", "top", {"top": "covered"}),
+        ("nothing bright, just leaves", "top", {"top": "covered"}),
+        ("nothing bright, just leaves", "", {}),
+        ("it's gone", "blink", {}),
+        ("left corner had a can, which I took away", "top", {"sides": "clean"}),
+        ("edges fine", "top", {"top": "covered", "sides": "clean"}),
+        ("clouds, and a bit of leaves above", "sides", {}),
+    ],
+)
+def test_an_asked_edge_is_settled_without_its_name(
+    text: str, asked: str, told: dict[str, str]
+) -> None:
+    """What names no edge is of the one that was asked about; leaves overhead are none."""
+    assert edges_told(text, asked) == told
+
+
+def test_clean_edges_are_good_news_after_the_frame() -> None:
+    """A fault at an edge then has its own answer."""
+    player = Player()
+    for line in ("start", "12 m tall, 18 m away, rock at 1.5 m", "full frame, 24-105, tripod"):
+        player.say(line)
+    player.say("edges fine")
+    assert "edges.noted" in _keys(player, "borders are clean, I checked again")
+    assert "edges.noted" not in _keys(player, "a twig comes in from the left")

@@ -22,7 +22,28 @@ _GONE: Final = any_of(
     r"(?:it|that|they)(?:'s| is| are|'re) (?:gone|out|away)(?: now)?",
     r"(?:moved|cropped|zoomed|tilted|stepped|cut)(?: \w+){0,4} (?:out|away|off|gone)",
     r"(?:cropped|zoomed|cut) (?:it|that|them)|by (?:zooming|moving|cropping|tilting)",
+    r"(?:moved|stepped|turned) away from|out of (?:it|the frame|the picture|shot)(?: now)?",
+    r"(?:took|taken|cleared|brushed|picked) (?:it|that|them) (?:away|off|out|up)",
+    r"which (?:i|we) (?:took|have taken|cleared|removed)|removed|fixed|sorted",
+    r"(?:all )?gone(?: now)?",
 )
+#: Said while an edge is asked about, without naming it.
+_ASKED: Final = any_of(
+    rf"{_COVER}s? (?:now )?(?:cover|hide|block|close|fill)\w* (?:it|that|the (?:sky|gap|hole|top))",
+    r"(?:covered|hidden|closed|filled)(?: up)? now|(?:it's|is) (?:covered|hidden)",
+    rf"nothing (?:bright|white|odd|there|sticks|comes|in)\b|(?:just|only|all) {_COVER}",
+)
+_AT_A_SIDE: Final = any_of(
+    r"(?:left|right|lower|bottom|upper) (?:corner|side|edge|border)|(?:corner|side) (?:had|has)"
+)
+#: All four edges at once.
+_ALL_CLEAN: Final = any_of(
+    rf"(?:edges?|borders?|margins?|frame(?:'s| is)?)(?: (?:is|are|all|look|looks|both)){{0,3}}"
+    rf" {_CLEAN}",
+    rf"{_CLEAN} (?:all (?:a)?round|edges|borders|margins)|all (?:the )?(?:edges|borders) {_CLEAN}",
+    r"nothing(?: \w+){0,3} (?:at|on|in|along) (?:the |any )?(?:edges|borders)",
+)
+_SETTLED: Final = {"top": "covered", "sides": "clean"}
 _TOLD: Final = {
     "top": {
         "covered": any_of(
@@ -56,26 +77,32 @@ _TOLD: Final = {
 #: Words of a complaint or of the camera's warning: then the place is where something went wrong.
 _OTHER: Final = re.compile(
     r"\b(?:blink\w*|flash\w*|histogram|soft|blur\w*|mush\w*|smear\w*|sharp|focus|crisp"
-    r"|may i|can i|should i|stand|climb|walk|step)\b|\?"
+    r"|may i|can i|should i|stand|climb|walk|step (?:in|on|over|out|up)\w*)\b|\?"
 )
+_CLAUSES: Final = re.compile(r"(?<=[.;!?]) +")
 
 
-def edges_told(text: str) -> dict[str, str]:
+def edges_told(text: str, asked: str = "") -> dict[str, str]:
     """The checks of a composition that a message answers, by their names.
 
     Args:
         text: as typed, in English or glossed.
+        asked: the check that is asked about; what names no edge is of that one.
 
     Returns:
         For "top" and "sides" the option that is told; a twig that was moved out leaves the sides
         clean. What is told of blinking or softness at an edge is no composition.
     """
-    said = " ".join(text.casefold().replace("’", "'").split())
-    if _OTHER.search(said):
-        return {}
+    clauses = _CLAUSES.split(" ".join(text.casefold().replace("’", "'").split()))
+    said = " ".join(clause for clause in clauses if not _OTHER.search(clause))
     found = {name: value for name, values in _TOLD.items() if (value := _first(values, said))}
-    if found.get("sides") in {"twig", "bright"} and _GONE.search(said):
+    gone = _GONE.search(said) is not None
+    if gone and (found.get("sides") in {"twig", "bright"} or _AT_A_SIDE.search(said)):
         found["sides"] = "clean"
+    if _ALL_CLEAN.search(said):
+        found = _SETTLED | found
+    if asked in _SETTLED and not found and (gone or _ASKED.search(said)):
+        found = {asked: _SETTLED[asked]}
     return found
 
 

@@ -66,17 +66,28 @@ def _remark(turn: Turn, name: str, value: str) -> None:
 def hear(turn: Turn, text: str) -> bool:
     """Keep what a message tells of the edges before or beside its question; whether it does.
 
-    On the walk's way to the base only: afterwards the frame is taken.
+    On the walk's way to the base only: afterwards the frame is taken, and good news is enough.
     """
-    told = edges_told(text)
-    if not told or turn.context.conversation.walk is None or turn.walk.state not in _BEFORE_BASE:
+    question = repeat.standing(turn)
+    told = edges_told(text, question.name if question is not None else "")
+    if not told or turn.context.conversation.walk is None:
         return False
+    if turn.walk.state not in _BEFORE_BASE:
+        return _hear_later(turn, told)
     turn.remember_for_back()
     turn.change_walk(checks=turn.walk.checks | told)
     for name, value in told.items():
         _remark(turn, name, value)
     if not turn.parts:
         turn.say(Role.SETTINGS, "edges.noted")
+    return True
+
+
+def _hear_later(turn: Turn, told: dict[str, str]) -> bool:
+    """Edges that are clean are good news at any step; what is wrong there has its own answer."""
+    if set(told.values()) - {"clean", "covered"}:
+        return False
+    turn.say(Role.SETTINGS, "edges.noted")
     return True
 
 
