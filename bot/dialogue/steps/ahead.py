@@ -9,6 +9,7 @@ from bot.dialogue import reckoning
 from bot.dialogue.aims import aim_of
 from bot.dialogue.compose import Role
 from bot.dialogue.reckoning import Assumed
+from bot.dialogue.steps import reasons
 from bot.dialogue.steps.lens_choice import form_of
 from bot.dialogue.texts import TEXTS, measures
 from bot.dialogue.turn import Turn
@@ -47,6 +48,8 @@ def _focal_length(turn: Turn) -> None:
     crop = reckoning.sensor_of(facts, Assumed()).crop_factor
     focal = measures.focal(framing.focal_mm, crop)
     turn.say(Role.SETTINGS, "ahead.focal", focal=focal, form=form_of(facts))
+    side_mm = reckoning.vertical_side_mm(facts, reckoning.sensor_of(facts, Assumed()))
+    reasons.explain_framing(turn, framing, side_mm)
 
 
 def _depth(turn: Turn) -> None:
@@ -69,6 +72,7 @@ def _depth(turn: Turn) -> None:
         near=measures.length(near_m, turn.units),
         far=measures.length(far_m, turn.units),
     )
+    reasons.explain_depth(turn, depth, reckoning.dial_of(facts))
 
 
 def _times(turn: Turn) -> None:
@@ -81,6 +85,7 @@ def _times(turn: Turn) -> None:
     flow = reckoning.flowing_or_usual(facts, reckoning.focal_of(facts), Assumed())
     look, dial = reckoning.wished_look(facts), reckoning.dial_of(facts)
     short_s, long_s = flow.times(look)
+    aim_s = flow.time_for(aim_of(turn, look))
     key = "ahead.times"
     if not short_s:
         key = "ahead.times_up_to"
@@ -92,5 +97,7 @@ def _times(turn: Turn) -> None:
         look=TEXTS[f"look.{look.value}"].capitalize(),
         short=shutter_label(short_s, dial) if short_s else "",
         long=shutter_label(long_s, dial) if math.isfinite(long_s) else "",
-        aim=shutter_label(flow.time_for(aim_of(turn, look)), dial),
+        aim=shutter_label(aim_s, dial),
     )
+    reasons.explain_share(turn, flow, aim_s, reckoning.camera_of(facts, Assumed()))
+    reasons.explain_band(turn, look)

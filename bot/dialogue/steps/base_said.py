@@ -17,8 +17,7 @@ from bot.dialogue.texts import TEXTS, measures
 from bot.dialogue.turn import Turn
 from core.camera import Camera
 from core.optics import FNumberChoice
-from core.series import f_number_label
-from core.water import band_of, look_of
+from core.water import look_of
 
 #: Lights that fall by themselves from minute to minute: no filter is offered in them.
 AFTER_SUNSET: Final = frozenset({"after sunset", "dusk", "full moonlight"})
@@ -129,15 +128,8 @@ def explain(
     _say_own_look(turn)
     reasons.explain_share(turn, flow, given.shutter_s, camera)
     if camera.sensor.fixed_f_number is None:
-        turn.reason(
-            "why.f_number",
-            best=f"{measures.plain(depth.best)}",
-            needed=f"{measures.plain(depth.needed)}",
-            chosen=f_number_label(depth.exact, camera.dial),
-        )
-    look = look_of(flow.share(given.shutter_s))
-    named = TEXTS[f"look.{look.value}"].capitalize()
-    turn.reason("why.band", look=named, band=measures.band(*band_of(look)))
+        reasons.explain_depth(turn, depth, camera.dial)
+    reasons.explain_band(turn, look_of(flow.share(given.shutter_s)))
 
 
 def _say_own_look(turn: Turn) -> None:

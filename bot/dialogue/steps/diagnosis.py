@@ -10,7 +10,7 @@ from bot.dialogue.compose import Role
 from bot.dialogue.facts import Symptom
 from bot.dialogue.questions import in_units
 from bot.dialogue.reckoning import Assumed
-from bot.dialogue.steps import keep, repeat
+from bot.dialogue.steps import keep, reasons, repeat
 from bot.dialogue.texts import TEXTS, measures
 from bot.dialogue.turn import Turn
 from core.camera import POLARISER_STOPS
@@ -53,12 +53,7 @@ def soft_depth(turn: Turn) -> None:
         far=measures.length(far_m, turn.units) if far_m else TEXTS["far_wall"],
         frames=str(depth.stack or 1),
     )
-    turn.reason(
-        "why.f_number",
-        best=measures.plain(depth.best),
-        needed=measures.plain(depth.needed),
-        chosen=f_number_label(depth.exact, reckoning.dial_of(facts)),
-    )
+    reasons.explain_depth(turn, depth, reckoning.dial_of(facts))
 
 
 def soft_all(turn: Turn) -> None:

@@ -12,7 +12,7 @@ from bot.dialogue.facts import Facts
 from bot.dialogue.questions import in_units
 from bot.dialogue.reckoning import Assumed
 from bot.dialogue.states import State, Trigger
-from bot.dialogue.steps import composition
+from bot.dialogue.steps import composition, reasons
 from bot.dialogue.steps.lens_kit import best_focal, lens_names, lenses_on, within_kit
 from bot.dialogue.texts import TEXTS, measures
 from bot.dialogue.turn import Turn
@@ -56,7 +56,7 @@ def choose(turn: Turn) -> None:
     elif facts.section or facts.section_height_m is not None:
         _section(turn)
     else:
-        _whole_fall(turn, facts.fall_height_m, facts.distance_m)
+        _whole_fall(turn)
 
 
 def form_of(facts: Facts) -> str:
@@ -64,13 +64,13 @@ def form_of(facts: Facts) -> str:
     return TEXTS["form.portrait" if reckoning.upright(facts) else "form.landscape"]
 
 
-def _whole_fall(turn: Turn, height_m: float, distance_m: float) -> None:
+def _whole_fall(turn: Turn) -> None:
     facts = turn.facts
     sensor = reckoning.sensor_of(facts, Assumed())
     side_mm = reckoning.vertical_side_mm(facts, sensor)
     framing = reckoning.framing_of(facts, reckoning.nearest_of(facts))
     view = _View(sensor, side_mm, framing, form_of(facts))
-    _explain_framing(turn, view, height_m, distance_m)
+    reasons.explain_framing(turn, framing, side_mm)
     if facts.focal_mm is not None and turn.walk.checks.get("focal") != "chosen":
         _judge_set(turn, view, facts)
         return
@@ -105,20 +105,6 @@ def _without_near(turn: Turn, view: _View, focal_mm: float, *, chosen: bool) -> 
     _warn_of_lean(turn, replace(view, framing=alone), focal_mm)
     _accept(turn, focal_mm, chosen=chosen)
     return True
-
-
-def _explain_framing(turn: Turn, view: _View, height_m: float, distance_m: float) -> None:
-    units, eye_m = turn.units, reckoning.camera_height_of(turn.facts, Assumed())
-    turn.reason(
-        "why.framing",
-        height=measures.length(height_m, units),
-        distance=measures.length(distance_m, units),
-        eye=measures.length(eye_m, units),
-        needed=measures.degrees(view.framing.needed_deg),
-        side=measures.plain(view.side_mm),
-        tight=measures.plain(view.framing.longest_mm),
-        spare=measures.plain(view.framing.focal_mm),
-    )
 
 
 def _tell_choice(turn: Turn, view: _View, focal_mm: float, fitting: list[Lens]) -> None:
@@ -227,6 +213,7 @@ def _section(turn: Turn) -> None:
         form=form_of(facts),
         section=measures.length(shown_m, turn.units),
     )
+    reasons.explain_coverage(turn, side_mm, focal_mm)
     _accept(turn, focal_mm, chosen=by_bot)
 
 
@@ -248,6 +235,8 @@ def _stream(turn: Turn) -> None:
         form=form_of(facts),
         coverage=measures.length(shown_m, turn.units),
     )
+    turn.reason("why.stream_lens" if near else "why.stream_part")
+    reasons.explain_coverage(turn, side_mm, focal_mm)
     _accept(turn, focal_mm, chosen=chosen)
 
 
@@ -258,6 +247,7 @@ def _by_eye(turn: Turn) -> None:
     focal_mm = reckoning.focal_of(turn.facts) or within_kit(lenses_on(turn), usual_mm)
     named = measures.focal(focal_mm, sensor.crop_factor)
     turn.say(Role.SETTINGS, "lens.by_eye", focal=named, form=form_of(turn.facts))
+    turn.reason("why.by_eye")
     _accept(turn, focal_mm, chosen=turn.facts.focal_mm is None)
 
 

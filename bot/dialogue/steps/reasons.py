@@ -1,13 +1,17 @@
-"""What an answer rests on: the share behind a time, and what was assumed."""
+"""What an answer rests on: share, depth, angle of view, and what was assumed."""
 
 from __future__ import annotations
 
+from bot.dialogue import reckoning
 from bot.dialogue.compose import Role
 from bot.dialogue.reckoning import Assumed, Flowing
 from bot.dialogue.texts import TEXTS, measures
 from bot.dialogue.turn import Turn
 from core.camera import Camera
-from core.series import nearest, time_marks
+from core.framing import Framing
+from core.optics import FNumberChoice
+from core.series import Dial, f_number_label, nearest, time_marks
+from core.water import Look, band_of, coverage_m
 
 
 def explain_share(turn: Turn, flow: Flowing, shutter_s: float, camera: Camera) -> None:
@@ -22,6 +26,49 @@ def explain_share(turn: Turn, flow: Flowing, shutter_s: float, camera: Camera) -
         share=measures.percent(flow.share(shutter_s)),
     )
     turn.reason(f"why.speed.{flow.how}", speed=measures.speed(flow.speed_mps, units))
+
+
+def explain_depth(turn: Turn, depth: FNumberChoice, dial: Dial) -> None:
+    """Why this f-number: what the depth needs, and where diffraction blurs as much."""
+    turn.reason(
+        "why.f_number",
+        best=measures.plain(depth.best),
+        needed=measures.plain(depth.needed),
+        chosen=f_number_label(depth.exact, dial),
+    )
+
+
+def explain_band(turn: Turn, look: Look) -> None:
+    """Why this look: its shares."""
+    named = TEXTS[f"look.{look.value}"].capitalize()
+    turn.reason("why.band", look=named, band=measures.band(*band_of(look)))
+
+
+def explain_framing(turn: Turn, framing: Framing, side_mm: float) -> None:
+    """Why this focal length: the angle that the fall and what lies before it take."""
+    facts, units = turn.facts, turn.units
+    turn.reason(
+        "why.framing",
+        height=measures.length(facts.fall_height_m or 0.0, units),
+        distance=measures.length(facts.distance_m or 0.0, units),
+        eye=measures.length(reckoning.camera_height_of(facts, Assumed()), units),
+        needed=measures.degrees(framing.needed_deg),
+        side=measures.plain(side_mm),
+        tight=measures.plain(framing.longest_mm),
+        spare=measures.plain(framing.focal_mm),
+    )
+
+
+def explain_coverage(turn: Turn, side_mm: float, focal_mm: float) -> None:
+    """Why so much of the water is in the frame."""
+    distance_m = turn.facts.distance_m or 1.0
+    turn.reason(
+        "why.coverage",
+        side=measures.plain(side_mm),
+        distance=measures.length(distance_m, turn.units),
+        focal=measures.plain(focal_mm),
+        coverage=measures.length(float(coverage_m(distance_m, side_mm, focal_mm)), turn.units),
+    )
 
 
 def tell_assumed(turn: Turn, assumed: Assumed, camera: Camera) -> None:

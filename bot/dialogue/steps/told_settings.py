@@ -58,6 +58,7 @@ def _review(turn: Turn) -> None:
         settings=solving.settings_text(solved.given, camera),
         look=solving.look_is(turn.facts, solved.given.shutter_s),
     )
+    reasons.explain_share(turn, solved.flow, solved.given.shutter_s, camera)
     reasons.tell_assumed(turn, solved.assumed, camera)
     turn.ask("seen")
 

@@ -25,6 +25,16 @@ REASONS: Final[dict[str, str]] = {
         "{height} seen from {distance}, camera {eye} up: {needed}. {side} mm of sensor ÷ 2 ÷ "
         "tan(half of it): {tight} mm, {spare} mm with 5 % spare."
     ),
+    "why.coverage": (
+        "{side} mm of sensor × {distance} ÷ {focal} mm = {coverage} along the frame (similar "
+        "triangles)."
+    ),
+    "why.stream_lens": "16 to 24 mm as full frame lets a near rock lead in (common practice).",
+    "why.stream_part": "From 70 mm as full frame on, parts of a stream fill it (common practice).",
+    "why.by_eye": (
+        "24 mm as full frame holds most falls from their pool (common practice); with height and "
+        "distance I reckon it."
+    ),
     "why.turn_back": (
         "Sunset {sunset} − {margin} − walk out {out} ({walk}, 5 km/h and 600 m/h, × {factor}). "
         "Naismith's rule; margin and factor: own rule."
