@@ -24,6 +24,7 @@ from bot.dialogue.reading import (
     support,
     symptoms,
     wishes,
+    withdrawn,
     yes_no,
 )
 from bot.dialogue.reading.draft import Draft
@@ -36,6 +37,7 @@ __all__ = ["number_answer", "read"]
 #: settings because "f/11 1 s nd8" is a filter that is on; lengths that only the question explains
 #: wait until all others have found theirs.
 _READERS: Final = (
+    withdrawn.withdraw,
     lengths.note_units,
     sunset.read_sunset,
     support.read_dial,

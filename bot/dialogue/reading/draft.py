@@ -39,17 +39,20 @@ _CORRECTION: Final = re.compile(
     r"\b(?:no|nope|sorry|oops|i mean|meant|actually|rather|correction|make that|wait|now|today"
     r"|(?:scratch|strike|forget) (?:that|it)|typo|should be|kidding|joking|hang on|hold on"
     r"|looking again|second look|looked again|misread|wrong|(?:went|gone|changed|switched|moved"
-    r"|dropped) to|ended up(?: at| on)?)\b|>"
+    r"|dropped|opened|stopped down|closed down|swapped) (?:up |down )?to|ended up(?: at| on)?|nah"
+    r"|in fact|but (?:the |my |our )?(?:sign|map|board|app|laser|guide ?book|rangefinder|gps|leaflet"
+    r"|plaque|tape)|but i (?:measured|paced))\b|>"
 )
-_WITHDRAWN: Final = re.compile(r"\b(?:not|instead of|rather than|isn't|never)(?: at)? ?$")
-_LEFT_BEHIND: Final = re.compile(r"\b(?:from|was|was at|had) ?$")
-#: "Goes from f/2.8 to f/22" is what a lens can do.
-_SPANS: Final = re.compile(
-    r"\b(?:goes|ranges?|sharp(?:ness)?|depth|in focus|range|opens|works|anything"
-    r"|everything)(?: all the way)? from ?$"
+#: Where two numbers claim one slot, what these stand beside is over.
+_PAST: Final = re.compile(
+    r"\b(?:was|were|had|before|earlier|previously|at first|the first|started|began|used"
+    r"|originally|initially|last|previous|been|came from|thought|guessed)\b"
 )
-_TO: Final = re.compile(r"\bto ?$")
-_ARRIVES: Final = re.compile(r"^ ?(?:(?:down |up |back )?to|-?>|,? ?now)\b|^ ?-?> ?")
+_PAST_BEHIND: Final = re.compile(
+    r"^ ?(?:or so |odd )?(?:(?:to|at) (?:start|begin) with|at first|first|before|earlier|previously|last"
+    r" time|a (?:moment|minute|while) ago|the (?:first|last) time|initially|originally)\b"
+)
+_NOW: Final = re.compile(r"\b(?:now|this (?:frame|one|time|shot)|currently|today|then)\b")
 
 
 class Draft:
@@ -74,7 +77,6 @@ class Draft:
         self._sources: dict[str, Quantity] = {}
         self._disputed: set[str] = set()
         self._unread: list[Quantity] = []
-        self._withdraw()
 
     def free(self, *units: str) -> list[Quantity]:
         """Numbers that nobody has claimed yet, of these units (of any, when none is named)."""
@@ -103,6 +105,11 @@ class Draft:
         """The words behind this number up to the next border of a clause."""
         return _BORDER.split(self.after(quantity), maxsplit=1)[0]
 
+    def last_clauses(self, quantity: Quantity) -> tuple[str, str]:
+        """The clause before the one that this number stands in, and the words of its own."""
+        parts = _BORDER.split(self.before(quantity))
+        return (parts[-2], parts[-1]) if len(parts) > 1 else ("", parts[-1])
+
     def claim(self, quantity: Quantity) -> None:
         """Take a number off the list: it means something that fills no slot."""
         self._free.pop(quantity, None)
@@ -120,7 +127,10 @@ class Draft:
             return
         earlier = self._sources.get(slot)
         if earlier is not None and value != self.values[slot]:
-            if not _CORRECTION.search(self.text[earlier.end : quantity.start]):
+            if self._is_past(quantity) and not self._is_past(earlier):
+                self.claim(quantity)
+                return
+            if not self._gives_way(earlier, quantity):
                 self._dispute(slot, earlier, quantity)
                 return
             del self._slots[earlier]
@@ -155,44 +165,18 @@ class Draft:
             unread=tuple(" ".join(quantity.text.split()) for quantity in unread),
         )
 
+    def _gives_way(self, earlier: Quantity, later: Quantity) -> bool:
+        """Whether the later of two numbers puts the earlier right, or was set after it."""
+        between = self.text[earlier.end : later.start]
+        return bool(_CORRECTION.search(between)) or self._is_past(earlier)
+
+    def _is_past(self, quantity: Quantity) -> bool:
+        """Whether the words beside a number say that it held before."""
+        before, after = self.clause_before(quantity), self.clause_after(quantity)
+        return bool(_PAST.search(before) or _PAST_BEHIND.match(after)) and not _NOW.search(before)
+
     def _dispute(self, slot: str, earlier: Quantity, later: Quantity) -> None:
         self.refuse(earlier)
         self.refuse(later)
         del self.values[slot], self._sources[slot], self._slots[earlier]
         self._disputed.add(slot)
-
-    def _withdraw(self) -> None:
-        """Drop the numbers that the message itself takes back: "f/8 instead of f/11"."""
-        for quantity in self.quantities:
-            before, after = self.before(quantity), self.after(quantity)
-            moved = _LEFT_BEHIND.search(before) and _ARRIVES.search(after)
-            later = self.neighbour(quantity, 1)
-            choice = after.strip() == "or" or (
-                after.strip() == "and" and before.endswith("between ")
-            )
-            earlier = self.neighbour(quantity, -1)
-            if _SPANS.search(before) and _ARRIVES.search(after) and later:
-                drop = self.claim if quantity.unit in {"f", "iso", "mm"} else self.refuse
-                drop(quantity)
-                drop(later)
-            elif choice and later and quantity.unit in {"", later.unit}:
-                self.refuse(quantity)
-                self.refuse(later)
-            elif (
-                _WITHDRAWN.search(before)
-                or moved
-                or self._is_left(quantity, earlier)
-                or after.strip() in {">", "->"}
-            ):
-                self.claim(quantity)
-
-    def _is_left(self, quantity: Quantity, earlier: Quantity | None) -> bool:
-        """`to f/16 from f/11`: where the person comes from."""
-        return (
-            earlier is not None
-            and self.before(quantity).endswith("from ")
-            and (
-                earlier.unit == "stop"
-                or (earlier.unit == quantity.unit and bool(_TO.search(self.before(earlier))))
-            )
-        )

@@ -10,6 +10,7 @@ from typing import Final
 from bot.dialogue.reading.others import without_others
 from bot.dialogue.reading.slips import mend_slips
 from bot.dialogue.reading.spoken_numbers import dictated_times, in_digits
+from bot.dialogue.reading.taken_back import without_taken_back
 
 #: Longer messages are cut: nobody types facts beyond this (own rule), and reading stays quick.
 LONGEST_TEXT: Final = 2000
@@ -239,7 +240,7 @@ def normalise(text: str) -> str:
     for pattern, replacement in _FORMATS + _FRACTIONS:
         plain = pattern.sub(replacement, plain)
     plain = _PARTS.sub(_part, _ND_LIST.sub(_nd_list, plain))
-    plain = _AND_A_HALF.sub(r"\1.5", in_digits(plain))
+    plain = without_taken_back(_AND_A_HALF.sub(r"\1.5", in_digits(plain)))
     plain = _OR_SO.sub("", plain)
     plain = _LONE_PART.sub(r"and a \1", _MIXED_PART.sub(_part, plain))
     return " ".join(_POINT.sub(r"\1.\2", plain).split())

@@ -46,7 +46,7 @@ _TURNED: Final = (
     *("filter", "soft", "sunny", "width", "depth", "height"),
 )
 _TURNED_OTHERS: Final = frozenset(
-    {"there", "item", "emit", "form", "hihg", "trees", "fete", "nera", "wetra", "depth"}
+    {"there", "item", "emit", "form", "trees", "fete", "nera", "wetra", "depth"}
     | {"earn", "nare", "aera", "udner", "tiem"}
 )
 #: What dictation and thumbs make of short words, by what stands behind.

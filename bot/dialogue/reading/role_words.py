@@ -1,0 +1,103 @@
+"""The words beside a length that say what it measures."""
+
+from __future__ import annotations
+
+import re
+from typing import Final
+
+NEAR: Final = (
+    r"nearest|closest|near thing|foreground|front|rocks?|boulders?|stones?|pebbles?|logs?|ferns?"
+    r"|moss|bush(?:es)?|flowers?|plants?|roots?|stumps?|slabs?|ledge|branch|driftwood|anchor"
+    r"|trunks?|snag|fallen tree|railing|reeds|tuft|heather|lichens?|sapling|mushrooms?|twig|puddle"
+    r"|clump|in front of (?:me|us|the (?:lens|camera)|my (?:lens|camera))|at my feet"
+)
+FAR: Final = (
+    r"(?:back|rear|rock|canyon|gorge) (?:wall|side|bank)s?|farthest|furthest|most distant"
+    r"|(?<!on the )(?<!from the )(?<!at the )far (?:wall|side|bank|shore|edge|cliff|trees?|rocks?"
+    r"|ridge|hill|bushes|pines|slope|ferns?)s?|behind (?:it|that|them|the (?:water)?falls?)"
+    r"|(?:walls?|trees|cliffs?|forest|hills?|rocks?) (?:behind|at the back|beyond)|background"
+    r"|horizon|skyline"
+)
+#: "Near 1.2 m, far 18 m": the two ends of the depth, each right before its number.
+END: Final = r"(?: (?:end|point|limit|thing))?(?=(?:\W|\b(?:is|at|about)\b)*$)"
+FALL: Final = r"(?:water)?falls?|drop|plunge|cascade|chute|curtain"
+FILLER: Final = (
+    r"(?:\W*(?:or so|ish|maybe|max|about|roughly|approx|approximately|now|i guess|i think)\b)*\W*"
+)
+
+ONLY_FILLER: Final = re.compile(FILLER)
+
+NOUN: Final = re.compile(
+    r"^ (?!(?:to|for|from|away|but|not|maybe|perhaps|probably|please|give|the|nearest|closest"
+    r"|foreground|front)\b)(?:of\b|[a-z]{3,})"
+)
+#: "From the lip to the pool" is the whole height.
+FROM_LIP: Final = (
+    r"(?:the )?(?:top|lip|crest|edge|rim|brink)(?: down)? to (?:the )?(?:\w+ )?"
+    r"(?:bottom|base|foot|pool|water|ground|splash|rocks)"
+)
+#: What a clause before a number speaks of; the last one named counts.
+SUBJECT: Final = re.compile(
+    rf"\b(?:(?P<camera>camera|tripod|lens(?= (?:is )?(?:above|over)\b))"
+    rf"|(?P<lens>lens(?=(?:'s| is| sits| up| now| only| just| about| at)*\s*$))|(?P<far>{FAR})"
+    rf"|(?P<near>{NEAR}|nothing (?:is )?(?:nearer|closer) than)"
+    rf"|(?P<distance>distance(?: (?:to|from|of) (?:the )?(?:{FALL}|water|foot|base))?"
+    r"|i'm|im|i am|we're|we are|standing|stand|me|away"
+    r"|(?<!nothing )(?<!nothing is )(?:closer(?: than)?|nearer than)"
+    r"|(?:stepped|step|moved|move|go|went|gone|walked|walk|backed)(?: back| up)? to"
+    r"|(?:falls?|waterfall|water|stream|creek|brook|river|cascade) (?:is )?at)"
+    r"|(?P<width>width|wide)|(?P<depth>depth|deep)|(?P<climb>climb\w*|ascent|gain|elevation change)"
+    r"|(?P<walk>walk\w*|hike|hiking|trail|approach)|(?P<section>show|section|part|piece|slice)"
+    rf"|(?P<height>height|tall|high|drops|the (?:whole )?thing is|{FROM_LIP}|{FALL}))\b"
+    rf"|\b(?<!how )(?<!so )(?<!too )(?P<far_end>far{END})|\b(?<!too )(?P<near_end>near{END})"
+)
+
+THE: Final = r"(?:the |my |our |a |that |this )?"
+#: What stands right behind a number.
+BEHIND: Final = re.compile(
+    rf"^{FILLER}(?:"
+    rf"(?P<camera>(?:off|above|over) {THE}"
+    r"(?:ground|water|floor|stream|creek|(?:river|stream)?bed|rocks?|stones?|pool|deck|dirt|mud|sand"
+    r"|grass|gravel|surface|moss|snow|path|platform|boardwalk|earth|pebbles|ledge|puddle))"
+    r"|(?P<section>of (?:it|that|the (?:fall|falls|water|drop|waterfall|cascade)))"
+    r"|(?P<climb>(?:of )?(?:climb\w*|ascent|gain|elevation|vertical|uphill))"
+    r"|(?P<walk>(?:of )?(?:walk|hike|hiking|trail|path|track)\b|one way|each way|round trip|in from"
+    rf"|from {THE}(?:car|road|trailhead|parking|lot))"
+    rf"|(?P<whole>(?:from )?{FROM_LIP})"
+    r"|(?P<between>between (?:me|us|the camera|where i stand))"
+    r"|(?P<object>(?:away from|back from|off from|from|to|before|in front of|short of|shy of"
+    r"|this side of|off(?= (?:my|the) (?:lens|camera|glass)))"
+    rf" {THE}(?P<thing>[a-z' ]{{1,30}}))"
+    rf"|(?P<height>tall|high|in height|of height|in total|altogether|(?:{FALL}))"
+    r"|(?P<width>wide|across|in width)|(?P<depth>deep|of water)"
+    r"|(?P<distance>away|off|back|out|distant|distance)"
+    r"|(?P<beyond>behind)"
+    r"|(?P<near>in front)"
+    r"|(?P<up>up)"
+    r")\b"
+)
+NEAR_BEHIND: Final = re.compile(rf"^\W*(?:to |for )?{THE}(?:{NEAR})(?: \w+)?\W*$")
+WATER_THING: Final = re.compile(rf"(?:{FALL}|water|foot|base)\b")
+NEAR_THING: Final = re.compile(rf"\b(?:{NEAR})\b")
+FAR_THING: Final = re.compile(rf"\b(?:{FAR})\b")
+GROUND: Final = re.compile(r"(?:ground|floor|water|stream|rocks?|bed|path)\b")
+MYSELF: Final = re.compile(r"(?:me|us|camera|lens|front|knees?|feet|boots|toes|tripod|glass)\b")
+#: Words that say what is measured, also for a number in the next clause.
+MEASURED: Final = re.compile(
+    r"\b(?:(?P<height>tall|high|height)|(?P<distance>distance|far away|away"
+    r"|(?:moved|stepped|went|got|gone|backed|walked) (?:\w+ )?"
+    r"(?:closer|nearer|back|away|off|in|out|farther|further|up to it))"
+    r"|(?P<far>farthest|furthest|background)|(?P<near>nearest|closest|foreground"
+    rf"|(?:{NEAR})(?: (?:is|right|just|directly|standing|sits))* in front(?: of (?:me|us"
+    rf"|the camera))?)"
+    r"|(?P<camera>(?:tripod|camera|lens)(?:'s)?(?: (?:is|at|set|quite|very|really|about|up|knee|chest"
+    r"|waist|hip|eye|head|shoulder|thigh|ankle|shin|belly|down|pretty|squashed|splayed|flat))*"
+    r"[ -](?:low|high|level|height|flat|up|down))"
+    r"|(?P<width>width|wide))\b"
+)
+WALKING: Final = re.compile(r"\b(?:walk\w*|hik\w+|trail|approach|km|miles?|climb\w*)\b")
+#: A bare number belongs to the word before it only when nothing but these stands between.
+TIGHT: Final = re.compile(
+    r"(?:\W|\b(?:is|at|are|about|maybe|around|roughly|say|approx|of|some|be|there|was|only|it|it's"
+    r"|its|i|i'd|guess|think|probably|ca|circa|just|like|call)\b)*$"
+)

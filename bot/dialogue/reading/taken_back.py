@@ -1,0 +1,27 @@
+"""Bare numbers that the next words put right: `12, no, 15 m` is `15 m`."""
+
+from __future__ import annotations
+
+import re
+from typing import Final
+
+_BACK: Final = (
+    r"(?:no|nope|nah|sorry|oops|wait|i mean|i meant|make that|actually|rather|correction|typo|hang on"
+    r"|hold on|scratch that|strike that|forget that|more like|(?:i |we )?(?:measured|paced|checked)"
+    r" (?:it|again))"
+)
+#: "12, no, 15 m high", "5, wait, 6": a bare number right before its correction.
+_TAKEN_BACK: Final = re.compile(
+    rf"(?<![\w./,+-])\d{{1,4}}(?:\.\d)?[,;. -]+(?:\b{_BACK}\b[,;. -]*)+"
+    r"(?=\d+(?:\.\d+)? ?(?:m|cm|met(?:er|re)s?|ft|feet|foot|yards?|yds?|km|miles?)\b)"
+    rf"|^\d{{1,4}}(?:\.\d)?[,;. -]+(?:\b{_BACK}\b[,;. -]*)+(?=\d+(?:\.\d+)?\W*$)"
+)
+
+
+def without_taken_back(text: str) -> str:
+    """The message without bare numbers that are put right at once: `12, no, 15 m` is `15 m`.
+
+    Args:
+        text: a message in lower case, its numbers in digits.
+    """
+    return _TAKEN_BACK.sub("", text)
