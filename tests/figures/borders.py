@@ -17,7 +17,8 @@ from tests.figures.photographs import outside
 from tests.scenes.intruders import Intruder
 from tests.scenes.lens import light_of
 from tests.scenes.noise import Field
-from tests.training.borders import HELD_OUT, backdrop, hit, populated
+from tests.training.backdrops import backdrop
+from tests.training.borders import HELD_OUT, hit, populated
 from tests.training.kinds import file_of
 
 #: Frames of each material.
