@@ -32,9 +32,9 @@ _SKY_BOTTOM: Final = 0.6
 _BROAD_SKY: Final = 0.5
 _BROAD_SKY_BOTTOM: Final = 0.75
 #: Sky that does not reach the top border has to be this likely: white things indoors were called
-#: so. Own rules.
+#: so. Own rules; between 0.94 and 0.97 64 of 65 were sky to trees that had not seen them.
 _AT_TOP: Final = 0.01
-_SURE_OF_SKY: Final = 0.97
+_SURE_OF_SKY: Final = 0.95
 #: Part of the frame below which a spot shows too little to be called water. Own rule: rails, signs
 #: and wet leaves of real frames were called so.
 _SMALLEST_WATER: Final = 1e-4

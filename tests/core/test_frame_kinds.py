@@ -11,11 +11,12 @@ from core.frame.body_features import FEATURES
 from core.frame.clipping import find_clipping
 from core.frame.decode import decode
 from core.frame.kind_trees import NUMBERS, Said, trained
-from core.frame.kinds import may_be
+from core.frame.kinds import TOLERABLE_WIDTH, may_be
 from core.frame.report import AreaKind, Box, ClippedArea, Clipping
 from tests.core.frame_files import Pixels, jpeg, natural
 from tests.scenes.waterfall import Kind, Plan, Taken, compose, take
-from tests.training.kinds import GORGES, PACKAGED_PUSHED, PLANTED, TABLE, boosted, samples
+from tests.scenes.whites import Bright
+from tests.training.kinds import GORGES, PACKAGED_PUSHED, PLANTED, TABLE, boosted, picture, samples
 
 
 def glints(pixels: Pixels, top: int, bottom: int, number: int, size: int = 2) -> Pixels:
@@ -86,6 +87,16 @@ def test_hard_white_in_coloured_ground_is_not_named() -> None:
     pixels[:] = (170, 60, 20)
     pixels[480:560, 500:640] = 255
     assert AreaKind.WHITE_WATER not in kinds(find_clipping(pixels))
+
+
+def test_glints_wider_than_points_count_with_the_sparkle() -> None:
+    """In a rendered gorge whose glints are as wide as areas, they are one area of sparkle."""
+    pixels, quality, whites = picture(PLANTED + 9, None)
+    assert np.count_nonzero(whites.shows[pixels.max(axis=2) == 255] == Bright.SPARKLE) > 50
+    clipping = find_clipping(pixels, jpeg_quality=quality)
+    (sparkle,) = (area for area in clipping.areas if area.kind is AreaKind.SPARKLE)
+    assert sparkle.contour == ()
+    assert TOLERABLE_WIDTH < sparkle.widest < 0.03
 
 
 def test_points_among_leaves_are_not_sparkle() -> None:
