@@ -33,6 +33,7 @@ _SMOOTH_PX: Final = 5
 #: Coverage from which a pixel is clipped throughout, and up to which hardly at all.
 _THROUGHOUT: Final = 250
 _HARDLY: Final = 5
+_WHITE: Final = 255
 _THIRDS: Final = 3
 
 #: Numbers of one area.
@@ -88,19 +89,18 @@ class _Planes:
 
     @classmethod
     def of(cls, coverage: Coverage) -> _Planes:
-        lab = coverage.half_lab
-        light = np.ascontiguousarray(lab[..., 0])
-        lost = (coverage.clipped[::2, ::2] > 0).astype(np.uint8)
-        free = (1 - lost).astype(np.uint8)
+        light, red, yellow = cv2.split(coverage.half_lab)
+        lost = cv2.threshold(coverage.clipped[::2, ::2], 0, 1, cv2.THRESH_BINARY)[1]
+        free = cv2.threshold(lost, 0, _WHITE, cv2.THRESH_BINARY_INV)[1]
         smooth = cv2.blur(light, (_SMOOTH_PX, _SMOOTH_PX))
-        values: dict[str, NDArray[np.uint8]] = {
-            "light": light, "red": lab[..., 1], "yellow": lab[..., 2],
-            "detail": np.asarray(cv2.absdiff(light, smooth), np.uint8),
+        values = {
+            "light": light, "red": red, "yellow": yellow,
+            "detail": cv2.absdiff(light, smooth),
             "across": _slope(smooth, 1, 0), "down": _slope(smooth, 0, 1),
-            "pale": (light > _PALE_CODE).astype(np.uint8),
+            "pale": cv2.threshold(light, _PALE_CODE, 1, cv2.THRESH_BINARY)[1],
         }  # fmt: skip
-        running = {name: _running(value * free) for name, value in values.items()}
-        return cls(_running(free), _running(lost), running)
+        running = {name: _running(cv2.bitwise_and(value, free)) for name, value in values.items()}
+        return cls(_running(np.asarray(free, np.uint8) & 1), _running(lost), running)
 
     def means(self, boxes: _Boxes) -> dict[str, Floats]:
         """Means over what is free in each box, and the clipped part of the box."""
@@ -111,8 +111,8 @@ class _Planes:
         return found | {"clipped": lost / np.maximum(free + lost, 1)}
 
 
-def _running(values: NDArray[np.uint8]) -> NDArray[np.int32]:
-    return np.asarray(cv2.integral(values), np.int32)
+def _running(values: NDArray[np.generic]) -> NDArray[np.int32]:
+    return np.asarray(cv2.integral(np.asarray(values, np.uint8)), np.int32)
 
 
 def _slope(smooth: NDArray[np.generic], dx: int, dy: int) -> NDArray[np.uint8]:
@@ -156,9 +156,10 @@ def _of_form(coverage: Coverage, body: Patches, chosen: Labels) -> list[Floats]:
         return np.asarray(np.bincount(places, values, count) / sizes, np.float64)
 
     rows, columns = np.divmod(inside, body.labels.shape[1])
-    down, across = rows - mean(rows)[places], columns - mean(columns)[places]
-    high, wide = mean(down * down) + 1 / 12, mean(across * across) + 1 / 12
-    slant = 2 * mean(down * across)
+    across, down = body.middles[chosen].T
+    high = mean(rows * rows) - down * down + 1 / 12
+    wide = mean(columns * columns) - across * across + 1 / 12
+    slant = 2 * (mean(rows * columns) - down * across)
     area = np.sqrt(np.maximum(high * wide - slant**2 / 4, 1e-3))
     part = coverage.clipped.ravel()[inside]
     return [
