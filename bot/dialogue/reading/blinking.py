@@ -11,7 +11,7 @@ from bot.dialogue.reading.phrases import any_of, exactly
 
 #: The warning by the trade's words; "warning" alone may be a sign at the path.
 _BLINK: Final = (
-    r"(?:blink\w*|flash(?:es|ing)|zebras?|clipp\w*(?! (?:on|to))"
+    r"(?:blink\w*|wink(?:s|ing)|puls(?:es|ing)|flicker\w*|flash(?:es|ing)|zebras?|clipp\w*(?! (?:on|to))"
     r"|(?<!my )(?<!the )flash(?! flood| ?light| card| is| on| off)"
     r"|(?:highlights?|whites?|foam|water|falls?|it|it's|sky) (?:\w+ )?(?:blown|clips?)"
     r"|blown[ -](?:highlights?|whites?)|(?:lights?|lit) up(?! the)"
@@ -30,25 +30,33 @@ _NOTHING: Final = any_of(
 )
 _DOT: Final = (
     r"(?:dots?|specks?|sparkles?|points?|pixels?|pinpricks?|spots?|glints?|tiny bits?|speckles?"
-    r"|pinpoints?|crumbs?|grains?|sparks?)"
+    r"|pinpoints?|crumbs?|grains?|sparks?|flecks?|freckles?|sprinkl\w*|pin pricks?|few drops)"
 )
 _SMALL: Final = r"(?:scattered|tiny|single|small|little|isolated)"
 #: The size of what blinks; the first that is named counts.
 _KINDS: Final = (
-    (Blink.SKY, any_of("sky", r"gap (?:at|in) the top", "skylight")),
+    (Blink.SKY, any_of(r"(?<!not the )(?<!not )sky", r"gap (?:at|in) the top", "skylight")),
     (Blink.DOTS, any_of(_DOT)),
     (
         Blink.PATCHES,
-        any_of(r"patch\w*", "blobs?", "parts?", "areas?", "bits of", "some of", "half"),
+        any_of(
+            r"patch\w*|blobs?|parts?|areas?|bits of|some of|most of|half|chunks?|zones?|blotch\w*|splotch\w*",
+            r"strips?|stripes?|sections?|lumps?|islands?|(?:only |just )?the (?:middle|core|centre|center)",
+        ),
     ),
     (
         Blink.SHEET,
         any_of(
             "whole|entire|everything|everywhere",
             r"all(?: of| the| blink\w*| flash\w*|$)",
-            r"complete\w*",
+            r"complete\w*|every (?:inch|bit|part|drop|square)|all over|nearly all|sheet",
+            r"(?:top|lip) to (?:bottom|pool|toe)|edge to edge|the lot",
         ),
     ),
+)
+#: What may stand behind a size alone.
+_REST: Final = (
+    r"(?: (?:only|mostly|mainly|really|again|now|here and there|in the (?:water|white|middle|fall)))*"
 )
 #: Answers that are sizes alone.
 _BARE: Final = (
@@ -56,16 +64,26 @@ _BARE: Final = (
     (
         Blink.DOTS,
         exactly(
-            rf"(?:only |just |a few |few |some |a couple of |2 |{_SMALL} )*{_DOT}(?: only"
-            rf"| here and there)?"
+            rf"(?:only |just |a few |few |some |a couple of |mostly |2 |{_SMALL} )*{_DOT}{_REST}"
         ),
     ),
     (
         Blink.PATCHES,
-        exactly(r"(?:some |a few |big |only |just )*(?:patch|patches|areas?)(?: in the water)?"),
+        exactly(
+            r"(?:some |a |a few |few |a couple of |big |bigger |small |several |only |just |mostly |2 )*"
+            rf"(?:patch|patches|patchy|areas?|blobs?|blotches){_REST}"
+        ),
     ),
-    (Blink.SHEET, exactly("everything", r"all(?: of it)?", r"the whole (?:thing|fall)", "the lot")),
-    (Blink.SKY, exactly(r"(?:only |just )*(?:the )?sky(?: only)?")),
+    (
+        Blink.SHEET,
+        exactly(
+            rf"everything{_REST}",
+            r"(?:pretty much |nearly |almost |just )?all(?: of (?:it|the water))?",
+            rf"(?:nearly |almost |pretty much )?the (?:whole|entire) (?:thing|fall|water|lot|curtain){_REST}",
+            "(?:pretty much )?the lot|a (?:whole )?sheet|every bit",
+        ),
+    ),
+    (Blink.SKY, exactly(rf"(?:only |just |mostly )*(?:the |a bit of |some )?sky{_REST}")),
 )
 
 

@@ -15,11 +15,23 @@ _CALM: Final = any_of(
     r"not (?:much|a breath of|any) (?:wind|breeze)|never any (?:wind|breeze)",
     r"(?:it's|all|is|totally) calm",
     rf"{_LEAVES} (?:are )?(?:still|not moving|don't move|aren't moving|hang still)",
-    r"(?:nothing|no leaf|not a leaf) (?:moves|moving)",
+    r"(?:nothing|no leaf|not a (?:leaf|twig|branch|blade|thing)) (?:is )?(?:moves|moving|stirs"
+    r"|stirring|moved)",
+    r"(?:still|no moving) air|air(?:'s| is) (?:\w+ )?still|flat calm|not windy|no gusts|breathless",
+    r"(?:barely|hardly|not even|without) a (?:breath|breeze|whisper|puff)",
+    r"(?:wind|breeze)(?:'s| is| has)? (?:\w+ )?(?:eased|calmed|let up|quiet|dead|over|away|nil)",
+    rf"{_LEAVES} (?:are |is )?(?:\w+ )?(?:motionless|stock still|dead still|quiet)",
 )
 _CALM_ALONE: Final = exactly("calm", "(?:it's |its )?(?:dead|totally|completely|perfectly) still")
 _WINDY: Final = any_of(
-    "windy|breezy",
+    "windy|breezy|blowy|blustery|draughty|drafty",
+    r"wind (?:in|through|on|keeps|gets|getting|won't|doesn't|never) (?:everything|all|the|my|stop\w*"
+    r"|let|up|those)",
+    r"wind(?:'s| is) (?:\w+ )?(?:up|strong|bad|back|picking|getting|in|through|moving|annoying|playing)",
+    r"(?:a bit of a|proper|quite a|hell of a|fair|nasty|annoying|constant|cold) (?:wind|breeze|blow)",
+    rf"{_LEAVES} (?:just )?(?:won't|don't|never|can't|not|aren't) (?:stay|keep|hold|sit|staying"
+    r"|keeping|holding|be) (?:still|quiet)",
+    r"blowing (?:hard|through|like|everything|a|in|up|down|all|about|around)",
     r"gust\w*",
     r"(?:strong|bit of|some|light|much|little|slight|gentle|soft|faint|steady) (?:wind|breeze)",
     r"(?:wind|breeze) (?:is|from|moves|picks|blows|comes?|coming|shakes)",
@@ -29,7 +41,8 @@ _WINDY: Final = any_of(
     r"breeze (?:from|in|on|keeps|is|picks)|(?:it's|its|is|been) blowing",
     r"(?<!out of )(?<!out )(?:from|in|by) the wind",
     rf"{_LEAVES} (?:\w+ )?(?:moving|move|moves|moved|in the wind|shak\w+|wav\w+|flutter\w*|danc\w+"
-    r"|sway\w*|trembl\w*)",
+    r"|sway\w*|trembl\w*|jiggl\w*|wobbl\w*|flap\w*|rustl\w*|quiver\w*|nodding|bounc\w*|twitch\w*"
+    r"|blowing|all over the place)",
 )
 
 
@@ -42,11 +55,16 @@ def read_wind(draft: Draft) -> None:
 
 
 _MIXED: Final = any_of(
-    r"mixed (?:group|fitness|bunch|party|abilities|ability|levels)",
+    r"(?<!not a )(?<!no )mixed (?:group|fitness|bunch|party|abilities|ability|levels|ages|lot|crowd)",
     r"(?:group|party|we|us)\b.{0,40}\bmixed",
     r"slow (?:walkers|group|people)",
     r"(?:of us|people|walkers|some) (?:are |is )?slow",
-    r"with (?:kids|children)",
+    r"with (?:kids|children)|some (?:fit|fast|quick)\b[^.;]{0,20}\bsome (?:not|slow|less)",
+)
+_ALIKE: Final = any_of(
+    r"not (?:a )?mixed|all (?:of us |are |about |pretty |equally |quite |the same )*(?:equally fit"
+    r"|(?:about )?as fit|fit|same (?:pace|fitness|level)|fast)",
+    r"everyone(?:'s| is) (?:\w+ )?(?:fit|fast)",
 )
 _ALONE: Final = any_of(r"(?:i'm|im|going|walking|hiking) (?:alone|solo|by myself)")
 _ONLY_ME: Final = exactly("alone", "solo", "just me")
@@ -54,7 +72,9 @@ _ONLY_ME: Final = exactly("alone", "solo", "just me")
 
 def read_group(draft: Draft) -> None:
     """Whether the group's fitness is mixed."""
-    if _MIXED.search(draft.text):
+    if _ALIKE.search(draft.text):
+        draft.note("group_mixed", value=False)
+    elif _MIXED.search(draft.text):
         draft.note("group_mixed", value=True)
     elif _ALONE.search(draft.text) or _ONLY_ME.match(draft.text):
         draft.note("group_mixed", value=False)

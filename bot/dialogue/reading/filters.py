@@ -12,6 +12,11 @@ from bot.dialogue.reading.phrases import any_of, exactly
 from bot.dialogue.reading.stops import is_filter, listed_before, nd_stops
 
 _SAID: Final = any_of(POLARISER)
+#: "It's not in the pocket, so no polariser": what the message comes to.
+_NONE_HERE: Final = any_of(
+    rf"(?:so|then|hence|means|meaning|nope|nobody has|call it) (?:a )?no {POLARISER}\b(?! on\b)",
+    rf"no {POLARISER} (?:with me|with us|here|today|at all|in the bag|any ?more|of mine|then|sadly)",
+)
 _LACKS: Final = any_of(
     rf"{GONE}\b[^,;.]{{0,12}}\b{POLARISER}",
     rf"{POLARISER}\b[^,;.]{{0,15}}\b{GONE}",
@@ -57,7 +62,8 @@ def read_polariser(draft: Draft) -> None:
 def _read_named(draft: Draft) -> None:
     """A polariser that is named: missing, off or on."""
     text = draft.text
-    if _LACKS.search(text) or (is_denied(text, POLARISER) and not _OFF.search(text)):
+    denied = is_denied(text, POLARISER) and not _OFF.search(text)
+    if denied or _LACKS.search(text) or _NONE_HERE.search(text):
         draft.note("has_polariser", value=False)
         return
     draft.note("has_polariser", value=True)
@@ -70,7 +76,8 @@ def _read_named(draft: Draft) -> None:
 
 _NO_FILTERS: Final = any_of(
     r"(?:no|without(?: any)?|zero) filters?",
-    r"(?<!pol )(?<!polarising )(?<!polarizing )(?<!nd )filters? (?:are |is |all )?off",
+    r"(?<!pol )(?<!polarising )(?<!polarizing )(?<!nd )(?<!grey )(?<!gray )(?<!stop )filters?"
+    r" (?:are |is |all )?off",
     "unfiltered",
     r"(?:took|take) (?:the |all |my )?filters? off",
     r"nothing (?:\w+ )?(?:on|in front of) the (?:lens|front|glass)",
@@ -88,7 +95,7 @@ _ND_OFF: Final = any_of(
     "no nd on",
     r"no nds? (?:filters? )?(?:is |are |in front |fitted |on )*(?:right )?now",
     r"nds? (?:is |now )?(?:off|removed)",
-    r"took (?:the |my )?nd off",
+    rf"(?:took|taken|pulled|unscrewed) (?:the |my )?{ND} off|{ND} (?:is |now |came )?off",
 )
 _ON_BEHIND: Final = re.compile(
     rf"^(?: ?(?:nd|filter|stopper)| (?:and|with|plus) (?:the |my |a )?{POLARISER})*"

@@ -41,11 +41,17 @@ _WHOLE: Final = any_of(
     r"(?:whole|entire|full|complete) (?:(?:water)?falls?|drop|cascade)",
     r"all of the (?:water)?falls?",
     r"(?:get|show|want|fit|have|keep|frame|take) (?:in )?the whole thing",
-    "top to bottom",
+    r"(?:show|want|fit|frame|get|have|take|keep)\b[^,;.]{0,24}\b(?:top to bottom|lip to pool)",
+    r"top to bottom(?= (?:in|please)|\W*$)(?<!m top to bottom)(?<!ft top to bottom)",
 )
+#: "The water runs down the frame, top to bottom" tells which way it runs.
+_RUNS: Final = any_of("runs|running|flows|flowing|falls down|drops|comes down|pours|plunges|goes")
 _WHOLE_ALONE: Final = exactly("the whole thing", "all of it", "whole")
 _SECTION: Final = any_of(
-    r"(?:just|only) (?:a |the )?(?:\w+ )?(?:section|part|piece|bit|detail|slice)",
+    r"(?:just|only) (?:a |the )?(?:\w+ )?(?:section|part|piece|bit|detail|slice|corner|splash|step|tier"
+    r"|lip|base|foot|ledge|pool|top|bottom|middle|lower|upper)(?! (?:of the (?:frame|picture|hill|path)"
+    r"|is|lights?))(?=$|[,.;!]| (?:of|where|bit|part|half|third|please|with|in|for))",
+    r"not (?:all|the whole|everything|the lot)(?: of (?:it|the fall))?(?=$|[,.;!]| (?:just|only))",
     r"(?:a|the|this) section(?! of (?:the )?(?:trail|path))",
     r"details? of",
     rf"{_SIDE} (?:half|third) (?:only|please)",
@@ -56,7 +62,15 @@ _SECTION: Final = any_of(
 _SECTION_ALONE: Final = exactly("section", "a part", "part of it", "detail")
 #: "The lower part blinks" speaks of the frame that was taken.
 _JUDGED: Final = any_of(
-    r"lights? up|blink\w*|flash\w*|clipp\w*|soft|sharp|dark|bright|blurr?\w*|black|burn\w*"
+    r"lights? up|mush\w*|soup\w*|white|shaky|milky|frozen|small|tiny|lean\w*|blink\w*|flash\w*|clipp\w*|soft|sharp|dark|bright|blurr?\w*|black|burn\w*"
+)
+
+
+_TOP_TO_BOTTOM: Final = re.compile(r"\b(?:from )?top to bottom\b")
+#: "Not all of it", "not the whole thing".
+_PARTLY: Final = any_of(
+    r"not (?:quite )?(?:all|the whole|everything|the lot|the entire)(?: (?:of (?:it|the fall)|fall|thing))?"
+    r"(?=$|[,.;!]| (?:just|only|but))"
 )
 
 
@@ -65,7 +79,10 @@ def read_extent(draft: Draft) -> None:
     text = draft.text
     if _JUDGED.search(text):
         return
-    if _WHOLE.search(text) or _WHOLE_ALONE.match(text):
+    text = _TOP_TO_BOTTOM.sub("", text) if _RUNS.search(text) else text
+    if _PARTLY.search(text):
+        draft.note("section", value=True)
+    elif _WHOLE.search(text) or _WHOLE_ALONE.match(text):
         draft.note("section", value=False)
     elif _SECTION.search(text) or _SECTION_ALONE.match(text) or "section_height_m" in draft.values:
         draft.note("section", value=True)

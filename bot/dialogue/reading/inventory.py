@@ -13,7 +13,7 @@ POLARISER: Final = (
     r"(?:(?:circular )?pol[aeo]r+i[sz]\w*|pola|cpl|c-?pol|circular pol\w*"
     r"|pol ?filt(?:er|re)s?|pol)"
 )
-ND: Final = r"(?:nd filters?|nds?|neutral[ -]densit\w+(?: filters?)?)"
+ND: Final = r"(?:nd filters?|gr[ea]y filters?|nds?|neutral[ -]densit\w+(?: filters?)?)"
 
 #: Left somewhere else, so not at hand now.
 NOT_HERE: Final = (
@@ -24,7 +24,7 @@ NOT_HERE: Final = (
 )
 #: Gone to somebody else or to pieces, so not there any more.
 GONE: Final = (
-    r"(?:lent|loaned|sold|gave away|given away|snapped|smashed|stolen|stole|died"
+    r"(?:(?:lent|loaned)(?! (?:me|us|to me|to us)\b)|sold|gave away|given away|snapped|smashed|stolen|stole|died"
     r"|count (?:that|it) out)"
 )
 
@@ -69,7 +69,7 @@ _DICTATED_NO: Final = re.compile(r"^ (?:no|nope|none)\b")
 #: A question that a thing may help with tells nothing of what there is.
 _ASKS: Final = re.compile(
     r"^(?:\W|\b(?:and|so|ok|okay|hi|hey|hello|but|also)\b)*"
-    r"(?:do i|do we|should|would|will|is|are|can|could|does|which|what's|whats|what|when|why|how"
+    r"(?:do (?:i|we|you|people|they|most)|does (?:one|anyone)|should|would|will|is|are|can|could|does|which|what's|whats|what|when|why|how"
     r"|where)\b"
 )
 _SENTENCES: Final = re.compile(r"(?<=[.!?;])\s+")

@@ -67,16 +67,32 @@ _LIST_GOES_ON: Final = re.compile(
 _NO_LENS: Final = re.compile(r"\b(?:rain|thread|filters?|rings?|step-?up|pol\w*|cpl|nds?)\b\W*$")
 
 
+#: "Are those 24-70 zooms heavy?" owns none.
+_IN_GENERAL: Final = re.compile(
+    r"^(?:and |so |ok |hi |hey )*(?:are|is|do|does|would|should|which|what) (?:those|these|an?|any) [^.;]*"
+    r"(?:lens|lenses|zooms?|primes?|\d)[^.;]*(?:\?|$)(?!.*\b(?:my|i have|i've|mine)\b)"
+)
+
+
 def read_lenses(draft: Draft) -> None:
     """Zooms by their two ends, primes by the word; their apertures are no settings.
 
     Where the open question asks for lenses, a focal length in a list is a prime, with or without
     its unit: "35 mm", "a 24 and an 85"; "at 35 mm" stays what is set.
     """
+    if _IN_GENERAL.search(draft.text):
+        return
     lenses = [_lens(draft, quantity) for quantity in draft.free("", "mm")]
     found = tuple(dict.fromkeys(lens for lens in lenses if lens is not None))
     if found:
         draft.note("lenses", found)
+
+
+#: "Only a 28 mm f/2.8 on it": in use, not only owned.
+_MOUNTED: Final = re.compile(
+    r"^(?: ?mm)?(?: ?f ?/? ?[\d.]+)?(?: prime| lens)?(?:'s| is| now)* (?:on (?:it|the (?:camera|body|front)"
+    r"|my (?:camera|body)|now)|mounted|attached|stuck on)\b"
+)
 
 
 def _lens(draft: Draft, quantity: Quantity) -> LensFact | None:
@@ -91,6 +107,8 @@ def _lens(draft: Draft, quantity: Quantity) -> LensFact | None:
         return None
     draft.claim(quantity)
     wide, narrow = _widest(draft, quantity)
+    if ends[0] == ends[1] and _MOUNTED.match(draft.text[quantity.end :]):
+        draft.note("focal_mm", ends[0])
     return LensFact(
         shortest_mm=ends[0],
         longest_mm=ends[1],

@@ -14,10 +14,25 @@ _TREES: Final = (
 )
 _WOODS: Final = rf"(?:{_TREES}|woods?|forest|woodland)"
 _GLOOM: Final = r"(?:gloomy|dark|dim|murky|shadowy)"
+_BRIGHT_SUN: Final = r"(?:sun(?:light|shine)?|sunny|blazing|bright)(?: is|'s)?(?: \w+)? (?:on|with|and|over)"
 _SUN: Final = r"sun(?:light)?(?: is|'s| shines)?"
 
 #: The most enclosed first: "overcast, under the trees" is the light under trees.
 _LIGHTS: Final = (
+    (
+        "full moonlight",
+        any_of(
+            r"(?<!like )moon ?light|(?<!like )moonlit|full moon|by the moon|moon(?:'s| is) (?:full|bright)"
+        ),
+    ),
+    (
+        "snow in sun",
+        any_of(
+            rf"{_BRIGHT_SUN}\b[^.;]{{0,24}}\b(?:snow|snowfield)",
+            r"snow\b[^.;]{0,24}\b(?:in (?:the |full )*sun\w*|sunlit|sunny|blinding|dazzling|glar\w+)",
+            r"sunlit (?:\w+ )?snow",
+        ),
+    ),
     (
         "dusk",
         any_of(
@@ -28,28 +43,38 @@ _LIGHTS: Final = (
     (
         "after sunset",
         any_of(
-            r"(?:after|past) sunset",
+            r"(?:after|past|since) (?:sunset|sundown)|afterglow|sunset (?:is over|was|has been)",
+            r"sun (?:went down|went under|has gone under|dropped|sank|dipped|slipped)"
+            r"(?! (?:at|by|around) \d)",
             r"sun(?:'s| has| is)? (?:just |already |been )*(?:set|gone down"
             r"|down(?! (?:at|by|around|behind|\d)))",
         ),
     ),
     (
         "dusk",
-        any_of("dusk", "twilight", "blue hour", r"(?:getting|nearly|almost) (?:dark|night)"),
+        any_of(
+            "dusk|twilight|blue hour|gloaming|nightfall|last light",
+            r"(?:getting|nearly|almost|half|going) (?:dark|night)|dark(?:ness)? (?:is )?(?:falling|coming)",
+            r"light(?:'s| is) (?:almost|nearly|all but) gone",
+        ),
     ),
     (
         "deep slot",
         any_of(
             r"slot canyon",
             r"in (?:a|the) slot",
-            rf"(?:deep|narrow|dark) (?:\w+ )?(?:slot|cleft|{_GORGE})",
+            rf"(?:deep|narrow|dark|tight) (?:\w+ )?(?:slot|cleft|crack|crevice|{_GORGE})",
+            r"(?:crack|strip|sliver|slit|ribbon|thread) of (?:the )?sky|hardly any sky",
+            r"walls(?: \w+){0,3} (?:almost|nearly) touch\w*",
         ),
     ),
     (
         "dense canopy",
         any_of(
-            r"(?:dense|thick|deep|dark|closed|heavy) (?:\w+ )?(?:forest|canopy|woods?|trees)",
-            "jungle",
+            r"(?:dense|thick|deep|dark|closed|heavy|solid) (?:\w+ )?(?:forest|canopy|woods?|trees"
+            r"|treetops|foliage|leaves|tree cover)",
+            r"(?:canopy|trees|forest|woods|leaves)(?: is| are|'s)? (?:\w+ )?(?:dense|thick|closed)",
+            r"jungle|rain ?forest|no sky (?:\w+ ){0,2}through (?:the )?(?:trees|leaves|canopy)",
         ),
     ),
     (
@@ -67,7 +92,8 @@ _LIGHTS: Final = (
         "light canopy",
         any_of(
             rf"(?:under|beneath|below|through) (?:(?!and\b)\w+ ){{0,2}}{_TREES}",
-            r"(?:light|thin|open) (?:canopy|woods?|forest)",
+            r"(?:light|thin|open|sparse|broken|patchy|loose) (?:canopy|woods?|forest|woodland|tree cover)",
+            r"dappled (?:shade|light)",
             r"in (?:the |a )?(?:woods?|forest|trees|woodland)",
             rf"(?:lots of|many|some|a few) {_TREES} (?:above|over|around) (?:us|me)",
             rf"{_TREES} overhead",
@@ -78,22 +104,34 @@ _LIGHTS: Final = (
     ),
     (
         "open gorge",
-        any_of(rf"(?:open|wide|treeless) {_GORGE}", rf"{_GORGE}(?! (?:wall|side|rim))"),
+        any_of(
+            rf"(?:open|wide|treeless|bare|broad) {_GORGE}", rf"{_GORGE}(?! (?:walls?|side|rim))"
+        ),
     ),
     (
         "before sunset",
-        any_of(r"golden (?:hour|light)", r"(?:evening|low|late) sun", "before sunset"),
+        any_of(
+            r"golden (?:hour|light)|(?:evening|low|late|warm evening) (?:sun|light)|before sunset",
+            r"sun(?:'s| is)? (?:getting |quite |very |really |pretty |already )*low",
+            r"(?:hour|minutes|min|bit|while) (?:or so )?(?:to|till|until|before) sunset",
+        ),
     ),
     (
         "sunset",
-        any_of(r"at sunset(?! ?\d)", "last sun", r"sun (?:is )?(?:just )?setting"),
+        any_of(
+            r"(?:at|during) sunset(?! ?\d)|last (?:of the )?sun|sunset (?:right )?now|sunset (?:light|glow)",
+            r"(?:it's|its|it is|now|proper|full) (?:just |right |now )*sunset(?! (?:at|in|time|is)|,? \d)",
+            r"sun(?:'s| is)? (?:just |now |right now )*(?:setting|going down)(?! (?:at|in|around|by)|,? \d)",
+            r"sun(?:'s| is| sits)? (?:\w+ )?(?:on|touching|at) the horizon",
+        ),
     ),
     (
         "hazy sun",
         any_of(
             rf"{_SUN} (?:behind|through|under) (?:\w+ )?(?:clouds?|haze|veil|mist)",
             r"haz[ey]\w*(?! (?:blob|spot|disc|circle|ring))",
-            r"(?:veiled|weak|milky|watery) sun",
+            r"(?:veiled|weak|milky|watery|pale|filtered|diffuse|soft) sun(?:light|shine)?",
+            rf"{_SUN} (?:\w+ )?(?:veiled|weak|milky|watery|filtered|diffused?|a pale dis[ck])",
         ),
     ),
     (
@@ -102,7 +140,7 @@ _LIGHTS: Final = (
             r"(?:thin|bright|high|light|white) (?:\w+ )?(?:clouds?|overcast)",
             r"bright(?:ly)? overcast",
             r"cloudy,? (?:but |and )?bright|bright,? (?:but |and )?cloudy",
-            "no shadows",
+            "no shadows|(?:thin|light|high) cloud cover|white sky|sky is white",
         ),
     ),
     (
@@ -111,6 +149,10 @@ _LIGHTS: Final = (
             r"(?:open|in|full|all in|deep|all) (?:the )?(?:shade|shadow)",
             "shaded",
             "shady",
+            r"(?:in|under) (?:the )?(?:shade|shadow) of|no direct sun|out of the sun",
+            r"(?:it's|its|fall's|fall is|everything|all|everything's|it is) (?:all |now )?in (?:the )?sha(?:de|dow)",
+            r"sun (?:hasn't|has not|doesn't|never|won't|didn't|can't|does not) (?:yet )?(?:reach|get|come|hit)"
+            r"\w*",
             r"sun(?:'s| is| has)? (?:gone|left|off|behind the (?:wall|hill|ridge|cliff))",
         ),
     ),
@@ -122,7 +164,11 @@ _LIGHTS: Final = (
             "clouded",
             r"gr[ea]y (?:sky|skies|day|clouds?)",
             r"sk(?:y|ies)(?:'s| is| are)? (?:\w+ )?gr[ea]y",
-            r"clouds? cover\w*",
+            r"clouds? cover\w*|clouding over|cloud(?:s|ed)? (?:all over|everywhere|overhead|hanging|hang)",
+            r"(?:solid|total|full|complete|unbroken|dull|dark|flat) (?:cloud\w*|gr[ea]y|sky)",
+            r"(?:all|flat|plain|just|totally|completely|uniform\w*) gr[ea]y(?: (?:up there|overhead|above))?",
+            r"gr[ea]y (?:all over|overhead|up there|above|everywhere|and (?:flat|dull|wet))|leaden",
+            r"(?:blanket|lid|ceiling) of (?:gr[ea]y )?clouds?|dull (?:day|light|weather)",
             r"(?:heavy|low|thick|dark) clouds?",
             r"(?:light|steady|soft|bit of) rain",
             r"drizzl\w+",
@@ -135,6 +181,9 @@ _LIGHTS: Final = (
             r"(?:full|bright|direct|hard|harsh|blazing|strong|midday|noon) (?:sun\w*|light)",
             "sunny",
             "sunshine",
+            r"not a cloud|cloud-?free",
+            r"sun(?:'s| is) (?:\w+ )?(?:out(?! of)|blazing|beating|glaring|full on|straight on|high|up high)",
+            r"(?:blinding|glaring|brilliant|scorching|baking|fierce) (?:sun\w*|light)",
             r"in (?:the )?sun",
             r"(?:^|(?<=[.,;] ))(?:sun|noon|midday|blazing)(?=[.,;]|$)",
             rf"{_SUN} (?:beating|beats|blazing|burning|overhead)",

@@ -63,9 +63,27 @@ _COMPLAINTS: Final = frozenset(
 )
 
 
+#: "Frozen solid but i wanted silk": a wish beside the complaint.
+_WISHED: Final = re.compile(
+    r"\b(?:wanted|want|i'd like|id like|would like|was after|i'm after|im after|hoped for|hoping for"
+    r"|prefer|aim(?:ing|ed) for|supposed to be|should be|meant to be|going for)"
+    r"(?: (?:it|a|the|that|some|more|to|be|look|water|nice|really|something|have))*"
+    r" (?P<wish>\w+(?: \w+)?)"
+)
+
+
+def _read_wish_beside(draft: Draft) -> None:
+    """The look that is asked for in words, where the frame is complained of."""
+    wished = _WISHED.search(draft.text)
+    looks = [look for look, pattern in _LOOKS if wished and pattern.search(wished["wish"])]
+    if len(looks) == 1:
+        draft.note("look", looks[0])
+
+
 def read_look(draft: Draft) -> None:
     """The look that is wished; what the person complains of is a symptom, not a wish."""
     if _COMPLAINTS & set(draft.values.get("symptoms", ())):
+        _read_wish_beside(draft)
         return
     text = _COLD.sub("", draft.text)
     found = [
@@ -93,7 +111,8 @@ _ACROSS: Final = any_of(
     r"from the (?:left|right)",
 )
 _DOWN: Final = any_of(
-    "straight down|top to bottom",
+    r"straight down|(?:runs?|flows?|falls?|comes?|drops?|pours?|goes)\b[^;.]{0,24}\btop to bottom",
+    r"(?:runs?|flows?|comes?|pours?|goes) down the (?:frame|picture|photo|image)",
     "downwards?",
     r"(?:flows?|runs?|drops?|comes|pours?|falls|falling|plunges) (?:straight )?down",
     r"vertical(?:ly)? (?:drop|down)",

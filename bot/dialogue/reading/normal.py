@@ -140,6 +140,12 @@ _FRACTIONS: Final[tuple[_Rule, ...]] = (
         r"(?<![\w.] )\bpoint (?=(?:\d|one|two|three|four|five|six|seven|eight|nine)\b)", "0 point "
     ),
     _plain(r"\b(?:a )?couple (?:of )?(?=stops?|met|feet|sec)", "2 "),
+    #: "Swapped it for the three".
+    _plain(
+        r"\b((?:swapped|changed|switched|traded)(?: \w+){0,5}? (?:for|to) (?:the|a|my)"
+        r" (?:two|three|four|six|ten|[2-9]|10))(?=\s*(?:$|[,;.!?]|(?:now|and|instead|one)\b))",
+        r"\1 stop",
+    ),
     _plain(r"\band (?:a|one) half\b", "halfpart"),
     _plain(r"\band (?:a|one) third\b", "thirdpart"),
     _plain(r"\band two[ -]thirds\b", "2/3"),

@@ -49,8 +49,8 @@ _ONLY_THEIRS: Final = re.compile(
     rf"{_LEAD}(?:{_OTHER}(?:'s| is| are)?(?: {_ADVERBS})? ?(?:{_USES})\b"
     r"|(?:he|she|they) (?:wants? to know|asks?|wonders?|was|were|is asking)\b"
     rf"|(?:{_STRANGER}|(?:the|another|that|this|some|a) (?:\w+ )?{_STRANGER}){_PLACE}{_HAS})"
-    r"|\basking for (?:a|my) friend\b|\bfor (?:a|my) friend(?:'s)?\b"
 )
+_FOR_A_FRIEND: Final = re.compile(r"\basking for (?:a|my) (?:friend|mate)\b")
 #: A list of settings or kit that goes on.
 _GOES_ON: Final = re.compile(
     r"^\W*(?:(?:and|with|at|on|plus|no|a|an|the|his|her|their) )*"
@@ -58,7 +58,7 @@ _GOES_ON: Final = re.compile(
 )
 #: What comes back to the person: lent, shared or theirs together.
 _SHARED: Final = re.compile(
-    r"\b(?:lent|lend|lends|lending|loaned|gave|borrow\w*|shar(?:e|ed|ing)|for|with|to) (?:me|us)\b"
+    r"\b(?:lent|lend|lends|lending|loaned|gave|borrow\w*|shar(?:e|ed|ing)|for|with|(?<!next )to) (?:me|us)\b"
     r"|\b(?:borrow\w*|shar(?:e|ed|ing)|we|our|us|both)\b"
 )
 #: Kit and settings of another day.
@@ -109,6 +109,8 @@ def without_others(text: str) -> str:
     Args:
         text: a message in lower case.
     """
+    if _FOR_A_FRIEND.search(text):
+        return ""
     clauses = _clauses(text)
     owners = _whose(clauses)
     drop = {"theirs", "maybe"} if "mine" in owners else {"theirs"}

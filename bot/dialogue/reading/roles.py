@@ -48,6 +48,8 @@ _PLACED_AT: Final = re.compile(
     r"|from|against|under|onto|atop|between|in|among)(?: (?:an?|the|some|my|this|that|two|2))?"
     rf"(?: \w+)?? (?:{NEAR})\b"
 )
+#: "Camera height 1.5 m": of the camera, not of the fall.
+_UPRIGHT: Final = frozenset({"height", "tall", "high"})
 _FALL_WORD: Final = re.compile(FALL)
 #: "Depth at the chute", "the distance to the fall": the fall is not what is measured.
 _AS_OBJECT: Final = re.compile(
@@ -68,8 +70,8 @@ def _subject(words: str, *, tight: bool) -> str | None:
         kind, end = match.lastgroup, match.end()
         placed = _FALL_WORD.fullmatch(match.group()) and _AS_OBJECT.search(words[: match.start()])
         if not placed:
-            found = kind
-        elif placed["way"] and found in {None, "height"}:
+            found = "camera" if found == "camera" and match.group() in _UPRIGHT else kind
+        elif placed["way"] and found in {None, "height", "camera"}:
             found = "distance"
     if found is None or (tight and not TIGHT.fullmatch(words[end:])):
         return None
@@ -91,7 +93,7 @@ def _of_object(thing: str, subject: str | None, words: str) -> str | None:
     return "near" if NEAR_THING.search(thing) else "distance"
 
 
-_OTHER_NAMES: Final = {"whole": "height", "between": "distance"}
+_OTHER_NAMES: Final = {"whole": "height", "up_to_lip": "height", "between": "distance"}
 
 
 def _behind(match: re.Match[str], subject: str | None, words: str, *, walking: bool) -> str | None:
@@ -182,6 +184,14 @@ def _is_vague(subject: str | None, words: str, after: str, match: re.Match[str] 
 _WHICH: Final = re.compile(rf"\b(?:{FALL}),? which\b(?P<rest>[^.;!?]*)$")
 
 
+_ENDS_WITH_FALL: Final = re.compile(r"(?:falls?|drop)[ ,.]*$")
+#: "Just the upper 5 m".
+_PART_OF_IT: Final = re.compile(
+    r"\b(?:(?:just|only|want|show|get|frame|take)\b[^,;.]*|^)"
+    r"\b(?:upper|lower|top|bottom|uppermost|lowest|middle|first|last) ?$"
+)
+
+
 #: "What if I shot it from 30 m": where the camera would stand.
 _SHOT_FROM: Final = re.compile(
     r"\b(?:shoot|shot|shooting|take|took|taken|stand|stood|work|photograph\w*)(?: \w+){0,2} from ?$"
@@ -193,6 +203,8 @@ def _of_neighbours(draft: Draft, quantity: Quantity, words: str) -> str | None:
     earlier = draft.neighbour(quantity, -1)
     if _SHOT_FROM.search(words):
         return "distance"
+    if quantity.unit != "" and _PART_OF_IT.search(words):
+        return "section"
     which = _WHICH.search(draft.before(quantity))
     if which and not _PLACED.search(which["rest"].replace("put at", "")):
         return "height"
@@ -213,7 +225,7 @@ def role(draft: Draft, quantity: Quantity) -> str | None:
     kind = subject
     if match and subject and match.group().split()[-1] == "distance":
         match = None  # "height 15 m distance 20 m": the word belongs to the next number
-    if match and not (bare and match.group().strip(" ,.").endswith(("fall", "falls", "drop"))):
+    if match and (match["object"] or not (bare and _ENDS_WITH_FALL.search(match.group()))):
         walking = WALKING.search(draft.text) is not None
         kind = _behind(match, subject, words, walking=walking)
         if kind is None and not (match["beyond"] or match["up"] or match["object"]):
@@ -227,4 +239,6 @@ def role(draft: Draft, quantity: Quantity) -> str | None:
     if bare and (kind in _NEVER_BARE or _is_vague(subject, words, after, match)):
         return None
     kind = kind or _of_neighbours(draft, quantity, words.strip())
+    if kind is None and "footer" in quantity.text:
+        kind = "height"
     return _SLOTS[kind] if kind else None

@@ -25,6 +25,12 @@ _BOUND: Final = re.compile(
     r"|slower|between)|\b(?:don't|not|never|won't|no|without)(?: \w+){0,3} (?:over|past))"
     r"(?: about)? ?$"
 )
+#: "Sped it up to 1/500" sets it.
+_BROUGHT: Final = re.compile(
+    r"\b(?:sped|speeded|turned|bumped?|cranked?|pushed?|put|went|gone|brought|raised|upped|diall?ed"
+    r"|opened|open|got|moved|set|jumped|pulled|back|took|now)(?: (?:it|the|my|shutter|iso|that|things"
+    r"|speed|right|all|way|exposure|time))* up to ?$"
+)
 #: So many words on either side speak of a time (own rule).
 _NEAR_WORDS: Final = 3
 #: A time behind one of these is how long the leaf needs.
@@ -32,7 +38,7 @@ _FLOATS: Final = re.compile(r"\b(?:leaf|stick|twig|cork|bubbles?)\b")
 _WALK: Final = re.compile(r"(?:of )?(?:walk|hike|drive|climb)\b")
 _NO_EXPOSURE: Final = re.compile(
     r"\b(?:timer|self-timer|delay|countdown|wait\w*|hang on|hold on"
-    r"|give me|every|lull|ago|breath\w*|for another|rest)\b"
+    r"|give me|every|after|lull|ago|breath\w*|for another|rest)\b"
 )
 _LONG_EXPOSURE: Final = re.compile(r"\b(?:expos\w+|shutter|bulb|long)\b")
 #: A fraction without a unit is a time only as one over something; 2/3 is one of stops.
@@ -63,7 +69,7 @@ _BASE_ISO: Final = re.compile(
 )
 #: "Base iso on mine is 64", "lowest iso it can do is 100", "iso starts at 64".
 _BASE_SPOKEN: Final = re.compile(
-    rf"\b(?:{_BASE}(?: sensitivity)? iso|iso(?: \w+){{0,2}} (?:starts|begins|goes down)|base)"
+    rf"\b(?:{_BASE}(?: \w+)? iso|iso(?: \w+){{0,2}} (?:starts|begins|goes down)|base)"
     r"(?: (?:on|of|for|with|is|it|its|my|mine|this|the|that|camera|body|sensor|one|goes|go|i|can|do"
     r"|has|value|setting|at|to|from|get|as|low|here|would|be))*[ :='s]*$"
 )
@@ -81,7 +87,7 @@ def _is_bound(draft: Draft, quantity: Quantity) -> bool:
     earlier = draft.neighbour(quantity, -1)
     if earlier is not None and (earlier.unit == "stop" or earlier.fraction):
         return False
-    return _BOUND.search(draft.before(quantity)) is not None
+    return _BOUND.search(_BROUGHT.sub("to ", draft.before(quantity))) is not None
 
 
 def read_f_numbers(draft: Draft) -> None:
@@ -175,7 +181,7 @@ def read_times(draft: Draft) -> None:
 
 #: "The 70-200 at the long end": the focal length is the lens's own.
 _ZOOM_END: Final = re.compile(
-    r"\b(?:at|on) (?:the|its) (?:very )?(?:(?P<long>long|tele\w*|far)|wide|short)(?:est)? end\b"
+    r"\b(?:(?:at|on) )?(?:(?:the|its) )?(?:very )?(?:(?P<long>long|tele\w*|far)|wide|short)(?:est)? end\b"
     r"|\b(?:zoomed )?(?:all the way|fully|right) (?:zoomed )?(?:(?P<in>in)|out)\b"
     r"|\bat its (?:(?P<longest>longest)|widest|shortest)\b"
 )

@@ -66,6 +66,10 @@ _BEFORE_NUMBERS: Final = (
 _ISO_LETTERS: Final = re.compile(r"(?<=\biso )(?=[lo]*\d)[\dlo]{2,5}\b")
 #: Number words as they are often spelt.
 _SPELT: Final = (
+    (re.compile(r"\bdist\.?(?= ?[:=]? ?\d| to\b)"), "distance"),
+    (re.compile(r"\b(?:hgt|ht)\.?(?= ?[:=]? ?\d)"), "height"),
+    (re.compile(r"\bfrm\b"), "from"),
+    (re.compile(r"\b(?:abt|abut|bout|arnd)\b(?= \d)"), "about"),
     (re.compile(r"\bfourty\b"), "forty"),
     (re.compile(r"\bninty\b"), "ninety"),
     (re.compile(r"\btwelf\b"), "twelve"),

@@ -72,6 +72,9 @@ _ORDINAL_ALONE: Final = re.compile(
     rf"(?<!one )(?<!two )(?<!five )(?<!hundred )(?<!and )(?<!\d )\b"
     rf"({'|'.join(sorted(_ORDINALS, key=len, reverse=True))}) of a(?= sec)"
 )
+_ORDINAL_ANSWER: Final = re.compile(
+    rf"^(?:about |at )?(?:an? )?({'|'.join(sorted(_ORDINALS, key=len, reverse=True))})(?=\W*$)"
+)
 #: "ISO one twenty five", "at two fifty": hundreds as they are said.
 _SAID_HUNDREDS: Final = re.compile(
     rf"(?:(?<=\biso )|(?<=1/))({_ONE})[ -]((?:{_TEN})(?:[ -](?:{_ONE})\b)?)\b"
@@ -155,7 +158,8 @@ def dictated_times(text: str) -> str:
     text = _SAID_HUNDREDS.sub(_said_hundreds, text)
     text = _ONE_OVER.sub(_over, text)
     text = _ORDINAL.sub(lambda match: f"1/{_ORDINALS[match.group(1)]}", text)
-    return _ORDINAL_ALONE.sub(lambda match: f"1/{_ORDINALS[match.group(1)]}", text)
+    text = _ORDINAL_ALONE.sub(lambda match: f"1/{_ORDINALS[match.group(1)]}", text)
+    return _ORDINAL_ANSWER.sub(lambda match: f"1/{_ORDINALS[match.group(1)]}", text)
 
 
 def in_digits(text: str) -> str:

@@ -96,6 +96,12 @@ def nd_stops(quantity: Quantity) -> float | None:
     return power if known else None
 
 
+#: "Way too dark, maybe two stops": what the number in the next clause measures.
+_LOOSE_END: Final = re.compile(
+    r"(?:[,;:.-]| (?:by|about|maybe|like|roughly|perhaps|i'd say|id say|i'd guess|around|a good))*\s*$"
+)
+
+
 def _meter_sign(draft: Draft, quantity: Quantity) -> int:
     after = draft.after(quantity)
     asked = "meter_stops" in draft.expecting and quantity.fraction
@@ -110,6 +116,8 @@ def _meter_sign(draft: Draft, quantity: Quantity) -> int:
 def _change_sign(draft: Draft, quantity: Quantity) -> int:
     """+1 when more light is wanted, -1 when less, 0 when the words do not say."""
     before, after = draft.clause_before(quantity), draft.after(quantity)
+    if quantity.unit == "stop" and not before.strip():
+        before = _LOOSE_END.sub("", draft.before(quantity))
     if _WANT_MORE.search(after) or _BY_MORE.search(before):
         return 1
     return -1 if _WANT_LESS.search(after) or _BY_LESS.search(before) else 0
@@ -192,8 +200,23 @@ def _is_kit_list(draft: Draft, quantity: Quantity) -> bool:
     return bool(told) and not (_meter_sign(draft, quantity) or _change_sign(draft, quantity))
 
 
+def _follows_filter(draft: Draft, quantity: Quantity) -> bool:
+    """`nd filters: 2 stop, 4 stop`: the next of a list of filters."""
+    earlier = draft.neighbour(quantity, -1)
+    return (
+        earlier is not None
+        and earlier.unit == quantity.unit == "stop"
+        and earlier.value.is_integer()
+        and quantity.value.is_integer()
+        and _LISTED.match(draft.before(quantity)) is not None
+        and is_filter(draft, earlier)
+    )
+
+
 def is_filter(draft: Draft, quantity: Quantity) -> bool:
     """Whether a number of stops is the strength of a filter, not of light."""
+    if _follows_filter(draft, quantity):
+        return True
     first = [*listed_before(draft, quantity), quantity][0]
     before, after = draft.clause_before(first), draft.clause_after(quantity)
     if _GRADUATED.search(before + after):

@@ -11,7 +11,7 @@ _CLOCK: Final = r"(?P<hour>\d{1,2})[:.h]?(?P<minute>\d\d)? ?(?P<half>[ap]\.?m\b)
 _SUNSET_WORDS: Final = (
     r"(?:sun[ -]?set(?:ting)?(?: time)?|sundown|sun down"
     r"|(?:it|that)'s when (?:the sun sets|it sets)"
-    r"|sun(?:'s| is| will)? (?:goes down|going down|go down|sets?|down|setting|disappears?|dips"
+    r"|sun(?:'s| is| will)? (?:goes under|goes off|drops|dipping|vanishes|slips|hides|goes down|going down|go down|sets?|down|setting|disappears?|dips"
     r"|gone|be gone|goes(?= at)))"
 )
 _LINK: Final = (
@@ -30,7 +30,9 @@ _TIME: Final = re.compile(
     r"(?: ?(?P<half>[ap]\.?m)\b)?(?![\w/:]|\.\d)"
 )
 #: "According to the app the sun goes down today at": words between sunset and its time.
-_BETWEEN: Final = re.compile(r"(?!.*\b(?:yesterday|was|before|after|until)\b)[^;!?\d]{0,32}")
+_BETWEEN: Final = re.compile(
+    r"\??(?!.*\b(?:yesterday|was|before|after|until)\b)[^;!?\d]{0,40}"
+)
 _ABOUT: Final = re.compile(rf"\b{_SUNSET_WORDS}\b")
 #: The answer to when the sun sets, alone; "1915" too.
 _ALONE: Final = re.compile(
@@ -53,6 +55,10 @@ _SPOKEN: Final = (
     r"(?P<clock> o'? ?clock| hours)?(?: ?(?P<half>[ap])\.?m\b\.?)?(?![\w/:]|[.,]\d)"
 )
 _IN_WORDS: Final = re.compile(rf"\b{_SUNSET_WORDS}\b{_LINK}{_SPOKEN}")
+_WORDS_BEFORE: Final = re.compile(
+    rf"\b{_SPOKEN}(?: (?:in the evening|tonight|this evening|today|or so))*"
+    rf"(?:,| is when| is| for)? ?(?:the )?{_SUNSET_WORDS}"
+)
 _ALONE_IN_WORDS: Final = re.compile(rf"(?:at |around |about |it's |its )*{_SPOKEN}\W*")
 
 
@@ -112,7 +118,7 @@ def read_sunset(draft: Draft) -> None:
     if match is None or _clock(match) is None:
         match = _nearby(draft) or match
     worded = _ALONE_IN_WORDS.fullmatch(draft.text) if draft.expecting == {"sunset"} else None
-    worded = worded or _IN_WORDS.search(draft.text)
+    worded = worded or _IN_WORDS.search(draft.text) or _WORDS_BEFORE.search(draft.text)
     clock = _clock(match) if match else None
     if clock is None and worded:
         match, clock = worded, _in_words(worded)

@@ -9,17 +9,32 @@ from bot.dialogue.reading.inventory import GONE, NOT_HERE, TRIPOD, is_asked_abou
 from bot.dialogue.reading.phrases import any_of
 
 _SAID: Final = any_of(TRIPOD)
+#: "Forgot the tripod plate": a part, not the tripod.
+_PART: Final = r"(?! ?(?:plate|head|bag|shoe|foot|screw|mount|collar))"
 _ELSEWHERE: Final = any_of(
     rf"{TRIPOD}\b[^,;.]{{0,12}}\b{NOT_HERE}",
-    rf"(?:left|forgot|forgotten)\b[^,;.]{{0,12}}\b{TRIPOD}",
+    rf"(?:left|forgot|forgotten)\b(?! (?:her|his|their)\b)[^,;.]{{0,12}}\b{TRIPOD}\b{_PART}",
+    r"(?:the|my) (?:legs|sticks) (?:are|stayed|were left|is) (?:in|at|back|with|behind)",
+    r"(?:left|forgot) (?:the|my) (?:legs|sticks)",
     rf"no {TRIPOD},? (?:i )?(?:left|forgot) it",
 )
 _STANDS_ON_IT: Final = any_of(
     rf"on (?:a|the|my) (?:\w+ )?{TRIPOD}",
     rf"{TRIPOD} (?:is |now )?(?:up|set up|out(?=$|[,.;])|at|level|stands)",
+    rf"{TRIPOD}(?:'s)? (?:is |now |legs |are |all |right |here )*(?:standing|under|beneath|below"
+    r"|splayed|spread|squashed|flat|planted)",
+    rf"{TRIPOD}\b[^.;]{{0,24}}\b(?:under|beneath) (?:it|the camera|my camera|me)",
+    rf"camera(?:'s| is)? (?:\w+ )?on (?:it|sticks|legs|the sticks)|on (?:the |my )?sticks",
+    rf"(?:using|shooting (?:off|from)|with the camera on) (?:a|the|my) {TRIPOD}|{TRIPOD}[ -]mounted",
+    rf"(?:set|put|stuck|mounted) (?:it|the camera|my camera|everything) (?:up )?on (?:a|the|my) {TRIPOD}",
+)
+#: "My daughter left hers in the hut, mine's right here under the camera".
+_MINE_STANDS: Final = any_of(
+    r"mine(?:'s| is)? [^.;]{0,16}\b(?:under|beneath|below|here|set up|up)\b(?: (?:it|the camera|my camera|me))?"
 )
 #: Owned no more, or not to be used: unlike one that waits in the car.
 _LOST: Final = any_of(
+    rf"{TRIPOD}(?: is|'s)? (?:no use|useless|bust|broken|unusable)",
     rf"{TRIPOD}\b[^,;.]{{0,20}}\b{GONE}",
     rf"(?<!not )(?<!n't ){GONE}\b[^,;.]{{0,12}}\b{TRIPOD}",
 )
@@ -40,7 +55,7 @@ def read_support(draft: Draft) -> None:
     "No tripod" is a fact of the kit; "in the car", "forgot", "today" are facts of this walk.
     """
     text = draft.text
-    if _SAID.search(text):
+    if _SAID.search(text) or _ELSEWHERE.search(text):
         _read_tripod(draft)
     if _HAND_HELD.search(text):
         draft.note("hand_held", value=True)
@@ -49,7 +64,10 @@ def read_support(draft: Draft) -> None:
 def _read_tripod(draft: Draft) -> None:
     """A tripod that is named: gone, elsewhere, missing, or here and stood on."""
     text = draft.text
-    if _LOST.search(text):
+    if _MINE_STANDS.search(text):
+        draft.note("has_tripod", value=True)
+        draft.note("hand_held", value=False)
+    elif _LOST.search(text):
         draft.note("has_tripod", value=False)
     elif _ELSEWHERE.search(text):
         draft.note("has_tripod", value=True)
@@ -82,6 +100,7 @@ def read_dial(draft: Draft) -> None:
     if match is None:
         return
     draft.note("dial_halves", value=halves is not None)
-    for quantity in draft.free("stop", ""):
-        if match.start() <= quantity.start < match.end() and quantity.fraction:
+    for quantity in draft.free("stop", "click", ""):
+        inside = match.start() <= quantity.start < match.end()
+        if quantity.unit == "click" or (quantity.fraction and (inside or quantity.unit == "stop")):
             draft.claim(quantity)

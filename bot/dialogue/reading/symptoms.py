@@ -67,7 +67,11 @@ _COMPLAINTS: Final = (
             r"too (?:silky|smooth|misty|soft and white|milky|creamy|streaky)",
             r"(?:looks|is|it's|so|all|just) (?:\w+ )?milky",
             r"water (?:\w+ )?(?:mushy|mush)",
-            "featureless",
+            r"featureless|no (?:lines|strands|threads|structure|shape)(?: \w+)?(?: in it| left| at all)?",
+            r"(?:smooth|white|formless|shapeless|big) (?:blur|mush|smear|goo|paste)|just a blur",
+            r"(?:mashed|blancmange|goo|slush|foam bath|paste)(?= |$|[,.;!])|like (?:a )?(?:cloud|wool|paint)",
+            r"over-?smooth\w*|(?:way |far |much )too (?:blurred|blurry|soft) (?:in )?the water",
+            r"water (?:is |looks |'s )?(?:just |too )?(?:a )?(?:smooth|white) (?:blur|sheet of milk)",
             r"texture(?:'s| is| has)? (?:gone|lost|vanished)",
             r"smeared water|water (?:is |looks )?(?:all )?smeared",
         ),
@@ -78,7 +82,8 @@ _COMPLAINTS: Final = (
             r"(?:just|only|all|pure|plain|one|simply|completely|totally|too) white",
             r"washed[ -]?out(?! (?:bridge|road|trail|path))",
             r"like an? (?:\w+ )?white (?:wall|curtain|block)",
-            r"white (?:sheet|blob|mass|hole|nothing|paper)",
+            r"white (?:sheet|blob|mass|hole|nothing|paper|slab|patch without)|nothing but white|chalk\w* white",
+            r"(?:paper|chalk|snow|bright|bleach) white|no (?:detail|drawing|information) (?:\w+ )?in the white",
             r"(?<!highlights )(?<!highlights are )(?<!whites )(?:blown|burnt|burned)[ -]?out",
             "whited out|bleached|blank white|white and (?:flat|empty|blank)",
             rf"{_FAR} over{_ENDS}",
@@ -90,7 +95,12 @@ _COMPLAINTS: Final = (
             r"too (?:frozen|crunchy|hard|crisp|sharp|static|spiky|stiff)",
             rf"{_LOOKS} (?:\w+ )?frozen",
             r"looks? (?:stuck|static|stiff|hard)",
-            r"like (?:\w+ of )?(?:ice|icicles|glass|plastic|needles)",
+            r"like (?:\w+ (?:of )?)?(?:ice|icicles|glass|plastic|needles|shards|splinters|gravel|salt"
+            r"|crystals?|popcorn|beads|hail)",
+            r"(?:shattered|broken|chopped|crushed|cracked) (?:glass|ice)|frozen (?:solid|stiff)",
+            r"(?:way|much|far|so|all|really|very) (?:hard|harsh|jagged|brittle|spiky|crispy)(?! (?:light|sun|to"
+            r"|on|for|rain|climb|walk|path|work))",
+            r"(?:each|every) (?:single )?(?:drop|droplet) (?:\w+ )?(?:stands|hangs|stuck|frozen|nailed|stopped)",
             "crunchy|spiky",
             r"(?:drops?|water|it|everything|droplets)(?: \w+){0,2} stands? still",
             r"no (?:motion|movement|flow)",
@@ -116,7 +126,8 @@ _COMPLAINTS: Final = (
     (
         Symptom.BLACK_ROCK,
         any_of(
-            rf"black (?:\w+ )?(?:holes?|areas?|bits|{_ROCK})",
+            rf"black (?:\w+ )?(?:holes?|areas?|bits|lumps?|blobs?|{_ROCK})",
+            rf"{_ROCK}(?:'s)? (?:[\w']+ ){{0,3}}(?:like coal|coal|ink|inky|pitch|tar)",
             rf"{_ROCK} (?:\w+ ){{0,3}}(?:black|blocked)",
             r"no detail in the (?:shadows?|rocks?|darks?|blacks?)",
             "blocked(?: up)? shadows",
@@ -148,7 +159,7 @@ _COMPLAINTS: Final = (
     (
         Symptom.GLARE,
         any_of(
-            "glare|glaring|glary|glossy|shiny|sheen",
+            "glare|glaring|glary|glossy|shiny|sheen|gleam\\w*|glitter\\w*|varnish\\w*|lacquer\\w*",
             r"shin(?:e|es|ing)(?! sun)(?= (?:on|like|off|from|too|so|at)|$|[,.;!?])",
             r"reflections? (?:on|off|from)",
             r"reflect(?:s|ing)? (?:the )?(?:sky|light)",
@@ -163,7 +174,9 @@ _COMPLAINTS: Final = (
         any_of(
             rf"{_BLUE} colou?rs?",
             rf"(?:cold|{_BLUE})[ -](?:cast|tint|tinge|hue|tone)(?:ed)?",
-            rf"(?:tinted|tinged|gone|turned) {_BLUE}",
+            rf"(?:tinted|tinged|gone|turned) {_BLUE}|(?:looks|came out|picture is|all|way) (?:too )?cold(?! out)"
+            r"(?= (?:in colou?r|and blue)|$|[,.;])",
+            rf"{_BLUE} (?:all over|everywhere|as)",
             rf"(?:too|so|everything|it|{_LOOKS}) (?:\w+ )?{_BLUE}(?! (?:sky|hour))",
         ),
     ),
@@ -175,7 +188,8 @@ _COMPLAINTS: Final = (
             r"(?:leaning|converging|tilting|tilted) "
             r"(?:walls?|trunks?|trees|cliffs?|verticals|lines)",
             r"(?:bend|bending|lean|leaning|tilt) (?:inwards?|in|towards? each other)",
-            r"keystone\w*",
+            r"keystone\w*|like a pyramid",
+            rf"{_UPRIGHT}\b(?: \w+){{0,3}} (?:bend\w*|bow\w*|slop\w*) (?:in|inwards?|back\w*|together)",
         ),
     ),
     (
@@ -185,7 +199,9 @@ _COMPLAINTS: Final = (
             r"(?:(?!an?\b)\w+ )?(?:tiny|small)"
             r"(?! (?:stream|creek|brook|steps?|fall|bit|cascade|waterfall|aperture|f))",
             r"is an? (?:tiny|small|little) (?:thing|dot|speck|strip|line|thread)",
-            r"tiny (?:water)?fall in|dwarf(?:ed)?",
+            r"tiny (?:water)?fall in|dwarf(?:ed)?|(?:matchstick|toothpick|pinhead|speck|postage stamp)",
+            r"(?:barely|hardly|can't) (?:even )?(?:see|find|spot) (?:the |it|my )(?:fall|waterfall|in the)",
+            r"(?:much|far|way|all|so) too (?:small|tiny|little)(?= |$|[,.;!])(?! aperture)",
             r"lost in the (?:frame|picture|scene)|(?:water)?falls? (?:\w+ )?(?:got|gets|is) lost",
         ),
     ),
@@ -238,13 +254,24 @@ _FRAME_DARK: Final = any_of("too (?:dark|dim)", "under-?exposed")
 
 
 def _holds(symptom: Symptom, pattern: re.Pattern[str], text: str) -> bool:
-    if symptom in _WISHABLE and _WISH.search(text) and not _PLAIN_COMPLAINT.search(text):
-        return False
     return any(
         (symptom in _WISHABLE and _OWN_DENIAL.match(match.group()))
         or not _DENIED.search(text[: match.start()])
         for match in pattern.finditer(text)
+        if symptom not in _WISHABLE or not _is_wished(text, match)
     )
+
+
+#: "Water frozen solid but i wanted silk": what stands behind the "but" is the wish.
+_BUT: Final = re.compile(r"\bbut\b|\bthough\b")
+
+
+def _is_wished(text: str, match: re.Match[str]) -> bool:
+    """Whether words of a complaint are what the person asks for."""
+    if _PLAIN_COMPLAINT.search(text):
+        return False
+    parted = _BUT.search(text, match.end())
+    return bool(_WISH.search(text[: parted.start()] if parted else text))
 
 
 def _softness(text: str) -> list[Symptom]:
@@ -258,12 +285,28 @@ def _softness(text: str) -> list[Symptom]:
     return parts
 
 
+#: "The sun's a pale disc" is the sky; "is 1/4 too long?" asks; "ferns up close" are the front.
+_NO_FAULT: Final = re.compile(
+    r"\b(?:sun|moon)(?:'s| is| like)?(?: just| only)? an? (?:\w+ ){0,2}dis[ck]\b"
+    r"|(?:^|[.;!,] ?)(?:is|are|would|will|isn't|won't) (?:it |that |this )?(?:\w+ ){0,2}?"
+    r"(?:shutter_s|f_number|iso|that|it|this) (?:be )?too \w+(?=[^.;!]*\?)"
+)
+_MOVED: Final = re.compile(r"\b(?:smear\w*|smudg\w*|streak\w*|moved|moving|wind\w*|doubled?)\b")
+_CLOSE_LEAVES: Final = re.compile(
+    rf"\b{_LEAF} (?:up close|up front|close (?:by|up|to me)|in front|at the front|nearest(?: me)?"
+    r"|next to me|in the foreground|at my feet)\b"
+)
+
+
 def read_symptoms(draft: Draft) -> None:
     """Complaints of a frame, each once, in the order of their table."""
-    text = draft.skeleton()
+    text = _NO_FAULT.sub("", draft.skeleton())
     found = [symptom for symptom, pattern in _COMPLAINTS if _holds(symptom, pattern, text)]
     if "light" in draft.values and not _FRAME_DARK.search(text):
         found = [symptom for symptom in found if symptom is not Symptom.TOO_DARK]
+    if Symptom.LEAVES_SMEARED in found and _CLOSE_LEAVES.search(text) and not _MOVED.search(text):
+        found.remove(Symptom.LEAVES_SMEARED)
+        text = _CLOSE_LEAVES.sub("foreground", text)
     if not {Symptom.SOFT_SPOTS, Symptom.LEAVES_SMEARED} & set(found):
         found += _softness(text)
     if found:

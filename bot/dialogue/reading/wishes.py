@@ -16,7 +16,8 @@ _TARGET: Final = rf"(?:{_TIME}|{_APERTURE}|iso)"
 _THE: Final = r"(?:(?:the|my|at|on|it|to|this|that|same|by|with|setting|of)\b ?)*"
 _STAY: Final = (
     r"(?:keep|keeping|kept|hold|holding|fix|fixed|lock|locked|leave|leaving|stay|stick|sticking"
-    r"|must stay|same|rather keep|can't change"
+    r"|must stay|same|rather keep|can't change|hands off|married to|wedded to|not giving up"
+    r"|(?:don't|do not) (?:make me change|mess with|want to lose|want to give up)"
     r"|(?:not|don't|do not|won't|wouldn't|without)(?: want(?:ing)? to)?"
     r" (?:chang\w+|touch\w*|mov\w+|alter\w*|rais\w+|push\w*|bump\w*))"
 )
@@ -24,13 +25,16 @@ _STAYS: Final = (
     r"(?:(?:is|are|both|has to|have to|must|needs? to|should|will|to be)\b ?)*"
     r"(?:fixed|locked|stays?|non[ -]?negotiable|set in stone"
     r"|(?:not|mustn't|can't|cannot|shouldn't|won't) (?:be )?(?:changed?|moved?|touched|raised)"
-    r"|stay put|constant|untouched|unchanged|as (?:it|they) (?:is|are))"
+    r"|(?:and )?(?:that's|thats|that is) (?:final|that|fixed|not moving|it and final|how it stays)"
+    r"|(?:is )?(?:staying|sacred|untouchable|locked in)|no matter what|whatever happens"
+    r"|full stop|stay put|constant|untouched|unchanged|as (?:it|they) (?:is|are))"
 )
 #: "1/4 s for the look and f/16 for the depth": what each is kept for stands between.
 _FOR: Final = r"(?: (?:for|because of) (?:the |my |its |some |more )?[a-z]+(?: of [a-z]+)?)?"
 _TARGETS: Final = rf"{_TARGET}(?:{_FOR}(?: ?,| and| or| &| \+)+ {_THE}{_TARGET})*"
 _KEEP: Final = re.compile(
-    rf"\b{_STAY} {_THE}(?P<kept>{_TARGETS})(?! (?:low|down|short|long|as low|under|below))\b"
+    rf"\b{_STAY} {_THE}(?P<kept>{_TARGETS})(?! (?:low|down|short|long|as low|under|below)"
+    r"| (?:\w+ )?(?:by hand|hand[ -]?held|steady|still|in (?:my|the) hands?))\b"
     rf"|\b(?P<fixed>{_TARGETS}) {_STAYS}\b"
 )
 #: "I want 1/4 s", "I need f/11 for the depth": a value that is wished is not given away.
@@ -77,6 +81,9 @@ _AUTOMATIC: Final = any_of(
     r"(?:full|all) auto(?:matic)?",
     r"(?:on|in) (?:p|a|av|tv|s|program) mode",
     r"(?:p|av|tv|program)[ -]mode",
+    r"green (?:auto(?:matic)? )?(?:square|box|mode|rectangle|icon|setting|thing)|auto square",
+    r"fully automatic|(?:scene|smart|intelligent|full) (?:auto|mode)|camera (?:picks|chooses|decides)"
+    r" (?:everything|it all|for me|itself)|everything on auto",
     r"(?:in|on) (?:av|tv)(?! (?:set|show|screen))",
     r"(?:aperture|shutter|time)[ -]priority",
     r"(?:in|on|to) (?:automatic|program)",

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from typing import Final
 
 from bot.dialogue.reading.draft import Draft
@@ -22,8 +23,21 @@ _SLOTS: Final = {
     "has_tripod": (None, None),
     "has_polariser": (None, None),
     "polariser_on": (exactly("(?:it's |its |is )?on"), exactly("(?:it's |its |is )?off")),
-    "wind": (exactly("(?:a )?(?:little|bit|some)"), exactly("not really|hardly(?: any)?")),
+    "wind": (
+        exactly(
+            "(?:yes|yep|yeah)?,? ?(?:just |only |quite )?(?:a )?(?:little|bit|some|touch|tad|fair bit"
+            "|slight\\w*|lots|loads|plenty|now and then|sometimes|on and off|quite a bit)(?: of it)?"
+        ),
+        exactly(
+            "(?:no|nope|nah)?,? ?(?:not really|hardly|barely|not much|not any|none|nothing|zero)"
+            "(?: any| at all| much| to speak of)*"
+        ),
+    ),
 }
+
+
+#: "It has a crack and I've no spare, so no", "at home, that's a no".
+_ENDS: Final = re.compile(r"\b(?:so|that's a|thats a|so that's a|so it's a) (?P<answer>no|yes)\W*$")
 
 
 def read_yes_no(draft: Draft) -> None:
@@ -38,3 +52,5 @@ def read_yes_no(draft: Draft) -> None:
         draft.note(slot, value=True)
     elif _NO.match(draft.text) or (off and off.match(draft.text)):
         draft.note(slot, value=False)
+    elif (end := _ENDS.search(draft.text)) and slot not in draft.values:
+        draft.note(slot, value=end["answer"] == "yes")

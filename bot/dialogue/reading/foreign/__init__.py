@@ -7,16 +7,26 @@ from __future__ import annotations
 
 import re
 import unicodedata
-from collections.abc import Mapping
+from collections.abc import Iterable, Mapping
 from functools import cache
 from importlib.resources import files
+from itertools import product
 from typing import Final, NamedTuple
 
+from bot.dialogue.reading.foreign.clocks import with_clocks
+from bot.dialogue.reading.foreign.number_words import SMALL, in_english
+from bot.dialogue.reading.foreign.slips import mended
 from bot.dialogue.reading.normal import LONGEST_TEXT
 
 #: Languages with a file, by their codes (ISO 639-1).
 GLOSSED: Final = frozenset({"de", "es"})
 _WORD: Final = re.compile(r"[^\W\d_]+")
+_PART: Final = re.compile(r"<(\w+)>")
+#: A number in a wording: alone as <num> or <word>, as a group <n>.
+_NUMBER: Final = rf"(?:[1-4] [12]/3|\d+(?:\.\d+)?(?:/\d+)?|{'|'.join(SMALL)})"
+_NUMBERS: Final = {"num": _NUMBER, "n": f"({_NUMBER})", "word": f"(?:{'|'.join(SMALL)})"}
+#: Umlauts are typed as they are, with two letters, or not at all.
+_UMLAUTS: Final = {"ä": ("ä", "ae", "a"), "ö": ("ö", "oe", "o"), "ü": ("ü", "ue", "u")}
 
 
 class Gloss(NamedTuple):
@@ -39,10 +49,18 @@ def glossed(text: str, language: str) -> str:
     if language not in GLOSSED:
         return text
     gloss = _gloss(language)
-    said = unicodedata.normalize("NFC", text[:LONGEST_TEXT]).casefold()
+    said = " ".join(unicodedata.normalize("NFC", text[:LONGEST_TEXT]).casefold().split())
+    said = mended(_without_accents(said) if language == "es" else said, language)
+    said = with_clocks(in_english(said, language), language)
     for pattern, english in gloss.phrases:
         said = pattern.sub(english, said)
     return _WORD.sub(lambda match: gloss.words.get(match.group(), match.group()), said)
+
+
+def _without_accents(text: str) -> str:
+    """Spanish as people type it in a hurry; an ñ loses its tilde too."""
+    apart = unicodedata.normalize("NFD", text)
+    return unicodedata.normalize("NFC", "".join(c for c in apart if not "\u0300" <= c <= "\u0303"))
 
 
 @cache
@@ -50,10 +68,30 @@ def _gloss(language: str) -> Gloss:
     """What the file of a language tells."""
     text = files(__package__).joinpath(f"{language}.tsv").read_text("utf-8")
     lines = [line.split("\t") for line in text.splitlines() if line and not line.startswith("#")]
-    words = {said: english for said, english in lines if _WORD.fullmatch(said)}
-    phrases = tuple(
-        (re.compile(rf"(?<!\w)(?:{said})(?!\w)"), english)
-        for said, english in lines
-        if said not in words
-    )
-    return Gloss(phrases, words)
+    named = dict(_NUMBERS)
+    phrases, words = [], {}
+    for said, english in lines:
+        if said.startswith("@"):
+            named[said[1:]] = f"(?:{_with_parts(english, named)})"
+        elif _WORD.fullmatch(said):
+            words[said] = english
+        else:
+            phrases.append((_compiled(said, named), english))
+    typed = {spelling: words[word] for word in words for spelling in _spellings(word)}
+    return Gloss(tuple(phrases), typed | words)
+
+
+def _with_parts(said: str, named: Mapping[str, str]) -> str:
+    return _PART.sub(lambda match: named[match.group(1)], said)
+
+
+def _compiled(said: str, named: Mapping[str, str]) -> re.Pattern[str]:
+    whole = _with_parts(said, named)
+    for umlaut, typed in _UMLAUTS.items():
+        whole = whole.replace(umlaut, f"(?:{'|'.join(typed)})")
+    return re.compile(rf"(?<!\w)(?:{whole})(?!\w)")
+
+
+def _spellings(word: str) -> Iterable[str]:
+    """A word with its umlauts as they may be typed."""
+    return map("".join, product(*(_UMLAUTS.get(letter, (letter,)) for letter in word)))
