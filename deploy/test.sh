@@ -8,11 +8,9 @@ set -eu
 if [ $# -gt 0 ]; then
     exec "$python" -m pytest --cov --cov-report=term:skip-covered "$@"
 fi
-# What computes takes every core; what talks with a homeserver then has the machine to itself, and
-# waits most of the time: two at once, each with a homeserver of its own.
+# What computes takes every core; what talks with a homeserver then has the machine to itself.
 failed=0
 "$python" -m pytest -m "not server" --numprocesses=auto --dist=loadfile --cov --cov-report= ||
     failed=1
-"$python" -m pytest -m server --numprocesses=2 --dist=loadfile --cov --cov-append \
-    --cov-report=term:skip-covered || failed=1
+"$python" -m pytest -m server --cov --cov-append --cov-report=term:skip-covered || failed=1
 exit $failed
