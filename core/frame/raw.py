@@ -224,10 +224,9 @@ def render(frame: RawFrame) -> NDArray[np.uint8]:
     channels = []
     for colour in COLOURS:
         saturation, gain = frame.saturation[colour], frame.gains[colour]
-        made = [
-            cv2.LUT(plane.sites, _codes(saturation, plane.black, gain))
-            for plane in frame.planes[colour]
-        ]
+        planes = frame.planes[colour]
+        tables = {black: _codes(saturation, black, gain) for black in {p.black for p in planes}}
+        made = [cv2.LUT(plane.sites, tables[plane.black]) for plane in planes]
         brightest = made[0]
         for other in made[1:]:
             brightest = cv2.max(brightest, other).astype(np.uint8, copy=False)

@@ -75,7 +75,7 @@ async def test_two_people_are_answered_in_order_within_the_limit(
             people = (ada, bo)
             for person in people:
                 await limit(admin, person.user_id, 0, 0)
-            await limit(admin, bot.user_id, 3, 4)
+            await limit(admin, bot.user_id, 2, 4)
             policy = Policy.of([person.user_id for person in people])
             async with whole_bot(bot, policy) as linn:
                 rooms = [await one.direct_room(bot.user_id, encrypted=False) for one in people]
