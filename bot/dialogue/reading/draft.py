@@ -36,7 +36,7 @@ RANGES: Final[dict[str, tuple[float, float]]] = {
 
 _BORDER: Final = re.compile(r"[,;!?()]|\.(?=\s|$)|\b(?:and|but|then|while)\b|\s-\s")
 _CORRECTION: Final = re.compile(
-    r"\b(?:no|nope|sorry|oops|i mean|meant|actually|rather|correction|make that|wait|now|today"
+    r"\b(?:no|nope|er|erm|sorry|oops|i mean|meant|actually|rather|correction|make that|wait|now|today"
     r"|(?:scratch|strike|forget) (?:that|it)|typo|should be|kidding|joking|hang on|hold on"
     r"|looking again|second look|looked again|misread|wrong|(?:went|gone|changed|switched|moved"
     r"|dropped|opened|stopped down|closed down|swapped) (?:up |down )?to|ended up(?: at| on)?|nah"

@@ -6,7 +6,15 @@ import re
 from typing import Final
 
 from bot.dialogue.reading.draft import Draft
-from bot.dialogue.reading.inventory import GONE, ND, NOT_HERE, POLARISER, is_asked_about, is_denied
+from bot.dialogue.reading.inventory import (
+    GONE,
+    ND,
+    NOT_HERE,
+    POLARISER,
+    is_asked_about,
+    is_denied,
+    is_unreal,
+)
 from bot.dialogue.reading.numbers import Quantity
 from bot.dialogue.reading.phrases import any_of, exactly
 from bot.dialogue.reading.stops import is_filter, listed_before, nd_stops
@@ -28,13 +36,14 @@ _OFF: Final = any_of(
     rf"(?:no|without) {POLARISER} on",
     rf"without (?:the|my) {POLARISER}",
     rf"{POLARISER},? (?:is |it's |its |but )*not on",
+    rf"{POLARISER},? (?:but )?(?:it )?(?:isn't|ain't|wasn't) on",
     rf"(?:took|take|taken|taking|pulled|removed)\b[^,;.]{{0,12}}\b{POLARISER}",
     rf"{POLARISER}\b[^,;.]{{0,12}}\bin (?:the|my|its) (?:\w+ )?(?:bag|pocket|case|pouch|box|sack)",
     rf"{POLARISER}\b[^.]{{0,25}}\b(?:haven't|not|didn't) (?:put|screw\w*) it on",
 )
 _ON: Final = any_of(
     rf"{POLARISER}(?:'s)? (?:(?:is|are|both|still|now|filter|already|always) )*"
-    r"(?:on(?! wide| (?:the|my|an)? ?other\b)|mounted|turned|fitted|attached|in place|at (?:full"
+    r"(?:on(?! wide| (?:the|my|an)? ?other\b)|mounted|turned|rotated|(?:screwed|clipped|twisted|fitted|put) on|fitted|attached|in place|at (?:full"
     r"|max|half))",
     rf"(?:with|using|through|turned|have) (?:the|my) {POLARISER}\b(?! (?:off|in the))",
     rf"(?:put|screwed|mounted|added|using|stacked|stacking)\b[^,;.]{{0,10}}\b{POLARISER}",
@@ -95,7 +104,8 @@ _ND_OFF: Final = any_of(
     "no nd on",
     r"no nds? (?:filters? )?(?:is |are |in front |fitted |on )*(?:right )?now",
     r"nds? (?:is |now )?(?:off|removed)",
-    rf"(?:took|taken|pulled|unscrewed) (?:the |my )?{ND} off|{ND} (?:is |now |came )?off",
+    rf"(?:took|taken|pulled|unscrewed) (?:the |my )?{ND} off|{ND}(?:'s|s)?(?: is| now| came)* off",
+    rf"(?:removed|unscrewed|pulled|took off) (?:the |my )?{ND}(?=$|[,;.!]| (?:again|now))",
 )
 _ON_BEHIND: Final = re.compile(
     rf"^(?: ?(?:nd|filter|stopper)| (?:and|with|plus) (?:the |my |a )?{POLARISER})*"
@@ -156,11 +166,27 @@ def _is_on(draft: Draft, quantity: Quantity) -> bool:
     return (set_up or "nd_on_stops" in draft.expecting) and not _OWNS.search(draft.text)
 
 
+#: "Swapped the 6 stop for the 10": the one that came off.
+_SWAPPED_OUT: Final = re.compile(r"\b(?:swapped|swap|changed|switched|traded) (?:the|my|an?) ?$")
+_AN: Final = re.compile(r"\b(?:an?|any|some)(?: nd)? ?$")
+
+
+def _is_only_asked(draft: Draft, quantity: Quantity) -> bool:
+    """`Would a 6 stop help?`: no filter that is owned or on."""
+    return (
+        _AN.search(draft.before(quantity)) is not None
+        and not _is_on(draft, quantity)
+        and is_unreal(draft.text[: quantity.start])
+    )
+
+
 def read_nd(draft: Draft) -> None:
     """ND filters that are owned, and the one that is on."""
     owned: list[float] = []
     for quantity, stops in _strengths(draft):
-        if _OFF_BEHIND.search(draft.after(quantity)) or _OFF_BEFORE.search(draft.before(quantity)):
+        if _SWAPPED_OUT.search(draft.before(quantity)) or _is_only_asked(draft, quantity):
+            draft.claim(quantity)
+        elif _OFF_BEHIND.search(draft.after(quantity)) or _OFF_BEFORE.search(draft.before(quantity)):
             draft.claim(quantity)
             draft.note("nd_on_stops", 0.0)
         elif _is_on(draft, quantity):

@@ -39,7 +39,7 @@ _WITHOUT: Final = (
     r"|(?:everything|anything|all),? (?:but|except|bar|apart from|besides)(?: for)?(?: a| the| my)?"
     r"|(?:only|one) thing (?:(?:i|that's|that is) )?(?:don't have|lack|miss|missing|forgot) is"
     r"(?: a| the| my)?"
-    r"|never (?:have|own|carry|bring|use)(?: a| an| any| my)?"
+    r"|never (?:have|had|own|owned|carry|bring|use|bought)(?: a| an| any| my)?"
     r"|not (?:got|have|having|own\w*)(?: a| an| any)?)"
 )
 _KIND: Final = r"(?:(?:real|proper|decent|single|circular|carbon|sturdy|good) )?"
@@ -80,9 +80,19 @@ _OWNED: Final = r"\b(?:my|our|on (?:a|the)|with the|have (?:a|the)|got a|no|with
 #: What is wished, planned or past is not here.
 _UNREAL: Final = (
     r"\b(?:wish|should've|should have|would've|used to (?:have|own)|if (?:i|we) had|thinking of"
-    r"|want to (?:buy|get)|going to (?:buy|get)|saving for|next time)\b"
+    r"|wondering (?:if|about|whether)|tempted|want to (?:buy|get)|going to (?:buy|get)|saving for|next time)\b"
 )
 _NOT_YET: Final = r"\b(?:tomorrow|next (?:time|week|year)|one day|soon)\b"
+
+
+def is_unreal(before: str) -> bool:
+    """Whether the words before a thing ask whether it would do, or only wish for it.
+
+    Args:
+        before: a message as `normalise` leaves it, up to the thing.
+    """
+    part = _SENTENCES.split(before)[-1]
+    return bool(_ASKS.match(part) or re.search(_UNREAL, part))
 
 
 def is_asked_about(text: str, thing: str) -> bool:

@@ -95,6 +95,9 @@ _MOUNTED: Final = re.compile(
 )
 
 
+_USING: Final = re.compile(r"\b(?:using|shooting with|shot with|shot on) (?:the|my|an?)(?: \w+)? ?$")
+
+
 def _lens(draft: Draft, quantity: Quantity) -> LensFact | None:
     ends = _ends(draft, quantity)
     if ends is not None:
@@ -107,7 +110,8 @@ def _lens(draft: Draft, quantity: Quantity) -> LensFact | None:
         return None
     draft.claim(quantity)
     wide, narrow = _widest(draft, quantity)
-    if ends[0] == ends[1] and _MOUNTED.match(draft.text[quantity.end :]):
+    mounted = _MOUNTED.match(draft.text[quantity.end :]) or _USING.search(draft.before(quantity))
+    if ends[0] == ends[1] and mounted:
         draft.note("focal_mm", ends[0])
     return LensFact(
         shortest_mm=ends[0],
@@ -177,7 +181,7 @@ def _beside_zoom(draft: Draft, quantity: Quantity) -> bool:
 
 def _is_bare_prime(draft: Draft, quantity: Quantity) -> bool:
     """A number without "mm": by its wide aperture, or in a list where lenses were asked."""
-    if _NAMED_PRIME.match(draft.text[quantity.end :]):
+    if _NAMED_PRIME.match(draft.text[quantity.end :]) or draft.before(quantity).endswith("nifty "):
         return True
     listed = _LISTED.search(draft.before(quantity)) is not None
     if not listed or _NO_LENS.search(draft.before(quantity)):
@@ -203,7 +207,8 @@ def _opens_wide(draft: Draft, quantity: Quantity) -> bool:
 def _speaks_of_lenses(draft: Draft) -> bool:
     """Whether a kit is told: a sensor, another lens, or a word of owning."""
     zooms = any(quantity.is_range for quantity in draft.quantities)
-    return zooms or "camera_format" in draft.values or bool(_PRIME_LISTED.search(draft.text))
+    several = sum(_opens_wide(draft, quantity) for quantity in draft.quantities) > 1
+    return zooms or several or "camera_format" in draft.values or bool(_PRIME_LISTED.search(draft.text))
 
 
 def _sets_up(draft: Draft) -> bool:

@@ -156,6 +156,14 @@ _FRACTIONS: Final[tuple[_Rule, ...]] = (
     _plain(r"\b(?:two|2)[ -]thirds?\b", "2/3"),
     _plain(r"\b(?:three|3)[ -]quarters?\b", "3/4"),
     _plain(r"\b(?:a|one) (\d{2,4})(?:th|st|nd|rd)\b", r"1/\1"),
+    #: "F5 6" is f/5.6.
+    _plain(
+        r"\b(f ?/?)(1 [248]|2 [258]|3 [25]|4 5|5 6|6 3|7 1)(?![\d./-]| ?-?(?:stops?|s|secs?|m|mm|ft)\b)",
+        r"\1\2DECIMAL",
+    ),
+    _plain(r"(\d) (\d)DECIMAL", r"\1.\2"),
+    _plain(r"\ba (?:full|whole|good|solid|straight) (?=sec(?:ond)?s?\b)", "1 "),
+    _plain(r"(?<!of )\ba (?=sec(?:ond)?(?: at f|,? f ?/?\d|,? iso ?\d| exposure| @))", "1 "),
     _plain(r"\bquarter (?=sec|stop|mile)", "1/4 "),
     _plain(r"(?<=\d)/(?=f ?/?\d)", " "),
     _plain(r"\b(f ?/?\d+(?:\.\d)?)/(?=1/)", r"\1 "),

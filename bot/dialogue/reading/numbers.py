@@ -50,7 +50,10 @@ _ISO_MARK: Final = (
     r"25|32|40|50|64|80|100|125|160|200|250|320|400|500|640|800|1000|1250|1600|2000|2500|3200"
     r"|4000|5000|6400|8000|10000|12800|25600"
 )
-_LINK: Final = r"(?: (?:of|is|at|on|to|about|around|back to|now)|'s| ?[=:])*"
+_LINK: Final = (
+    r"(?: (?:of|is|at|on|to|about|around|back to|now|set|up|down|right|landed|picked|chose|went"
+    r"|diall?ed|in|was|wide|open|fully)|'s| ?[=:])*"
+)
 #: Spelling of each unit; earlier ones win. Misspellings that were seen are listed, no others.
 _UNITS: Final[tuple[tuple[str, str], ...]] = (
     ("m/s", rf"(?:m|met(?:er|re)s?)(?: ?/ ?| per | a ){_SECOND}|mps"),

@@ -8,6 +8,7 @@ from typing import Final
 from bot.dialogue.reading.draft import Draft
 from bot.dialogue.reading.lenses import SHORTEST_MM
 from bot.dialogue.reading.numbers import Quantity
+from bot.dialogue.reading.phrases import exactly
 from bot.dialogue.reading.roles import counts, role
 
 _LENS_WORD: Final = re.compile(r"^\W*(?:[a-z]+ )?(?:lens|prime|zoom|glass)\b")
@@ -41,6 +42,7 @@ _NO_EXPOSURE: Final = re.compile(
     r"|give me|every|after|lull|ago|breath\w*|for another|rest)\b"
 )
 _LONG_EXPOSURE: Final = re.compile(r"\b(?:expos\w+|shutter|bulb|long)\b")
+_BULB: Final = re.compile(r"\bbulb\b")
 #: A fraction without a unit is a time only as one over something; 2/3 is one of stops.
 _PLAIN_FRACTION: Final = re.compile(r"1/\d+(?:\.\d)?(?:th|rd)?")
 #: "1/3 of the frame", "1/2 full": a portion of something, not a time.
@@ -56,7 +58,7 @@ _POLARISER: Final = re.compile(r"\b(?:pola\w*|cpl|nd)\b\W*$")
 _EQUIVALENT: Final = re.compile(r"^\W*(?:equiv\w*|eq\b|in full)")
 _AT_FOCAL: Final = re.compile(r"(?:@|\b(?:at|zoomed (?:in |out )?to|zoom (?:at|to)|set to)) ?$")
 _FOCAL_CUE: Final = re.compile(
-    r"\b(?:zoom(?:ed|ing)?(?: (?:in|out|to|at|is|was|now|set|right|back|about|around|lens))*"
+    r"\b(?:(?:zoom(?:ed|ing)?|racked)(?: (?:all|way|fully|the|in|out|to|at|is|was|now|set|right|back|about|around|lens))*"
     r"|focal(?: length)?(?: (?:is|was|of|at|set|to|about|around|now))*"
     r"|lens (?:(?:is|was|set|now) )*(?:at|on|to)(?: about| around)?)[ :=]*$"
 )
@@ -76,6 +78,7 @@ _BASE_SPOKEN: Final = re.compile(
 _BASE_AFTER: Final = re.compile(
     r"^\W*(?:(?:is|as|and|that's|thats|that is) )*(?:my |the |its )?(?:base|native|lowest)\b"
 )
+_BASE_HEAD: Final = re.compile(rf"\b{_BASE} iso ?[,(:] ?$")
 #: Full, half and third marks of the ISO series that a bare number may be (ISO 12232 marks).
 _ISO_MARKS: Final = frozenset(
     {50, 64, 80, 100, 125, 160, 200, 250, 320, 400, 500, 640, 800, 1000, 1250, 1600, 3200, 6400}
@@ -118,11 +121,14 @@ def read_iso(draft: Draft) -> None:
                 draft.note("iso", quantity.value)  # set, too: it stands beside an f-number
         elif _is_bound(draft, quantity) or _LIMIT.search(draft.before(quantity)):
             draft.refuse(quantity)
+        elif " up to" in quantity.text and draft.before(quantity).endswith("auto "):
+            draft.refuse(quantity)
         else:
             draft.put("iso", quantity.value, quantity)
     for quantity in draft.free(""):
         before = draft.clause_before(quantity)
-        if quantity.value in _ISO_MARKS and _BASE_SPOKEN.search(before):
+        headed = _BASE_HEAD.search(draft.before(quantity))
+        if quantity.value in _ISO_MARKS and (headed or _BASE_SPOKEN.search(before)):
             draft.put("base_iso", quantity.value, quantity)
 
 
@@ -136,7 +142,7 @@ def _may_be_stops(draft: Draft, quantity: Quantity) -> bool:
 def _is_time(draft: Draft, quantity: Quantity) -> bool:
     if quantity.unit == "min":
         around = draft.clause_before(quantity) + draft.clause_after(quantity)
-        return _LONG_EXPOSURE.search(around) is not None or "shutter_s" in draft.expecting
+        return bool(_LONG_EXPOSURE.search(around) or _BULB.search(draft.text)) or "shutter_s" in draft.expecting
     if quantity.unit == "quote":
         return role(draft, quantity) is None
     if quantity.unit == "":
@@ -258,8 +264,13 @@ def _is_denied(draft: Draft, quantity: Quantity) -> bool:
     return draft.before(quantity).endswith("no ")
 
 
+_HALF: Final = exactly(r"(?:about |like |at )?(?:a )?half(?: a)?")
+
+
 def read_asked_settings(draft: Draft) -> None:
     """Bare numbers where the open question asks for settings: f-number, time, ISO in order."""
+    if "shutter_s" in draft.expecting and _HALF.match(draft.text):
+        draft.note("shutter_s", 0.5)
     for slot in ("focal_mm", "f_number", "shutter_s", "iso", "base_iso"):
         plain = [
             quantity

@@ -13,12 +13,12 @@ from bot.dialogue.reading.phrases import exactly
 
 _ND_WORD: Final = r"(?:nds?|neutral[ -]densit\w+|nd filters?|filters?)"
 _ND_NEAR: Final = re.compile(rf"\b{_ND_WORD}\b")
-_ND_HEAD: Final = re.compile(rf"\b{_ND_WORD} ?[(:] ?$")
+_ND_HEAD: Final = re.compile(rf"\b{_ND_WORD}(?: only| i own| here)? ?[(:,] ?(?:an? |the )?$")
 _GRADUATED: Final = re.compile(r"\bgrad\w*\b")
 #: `the 3-stop`, `my 6 stop`, `10-stop on`: a filter, when nothing says under or over.
 _FILTER_BEFORE: Final = re.compile(r"\b(?:the|my|with(?: the| my| a)?|a|own|have|and|use|using) ?$")
 _FILTER_AFTER: Final = re.compile(
-    r"^(?:'s)? ?(?:(?:is |are |still )*on|off|mounted|in place|nd|filter|glass|screwed|one)\b"
+    r"^(?:'s)? ?(?:(?:is |are |still )*on|off|mounted|in (?:place|front)|stacked|nd|filter|glass|screwed|one)\b"
 )
 _UNDER: Final = re.compile(r"^[ -]*(?:too )?(?:under|below|minus|negative)\b")
 #: "2 under the trees" counts people; with its unit the number stays one of stops.
@@ -222,7 +222,9 @@ def is_filter(draft: Draft, quantity: Quantity) -> bool:
     if _GRADUATED.search(before + after):
         return False
     named = (
-        _ND_NEAR.search(before) or _ND_NEAR.search(after) or _ND_HEAD.search(draft.before(first))
+        _ND_NEAR.search(before)
+        or _ND_NEAR.search(after)
+        or _ND_HEAD.search(draft.before(first))
     )
     adjective = (
         quantity.text.endswith(("stop", "stopper")) and quantity.value > 1

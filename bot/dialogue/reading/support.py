@@ -35,13 +35,19 @@ _MINE_STANDS: Final = any_of(
 #: Owned no more, or not to be used: unlike one that waits in the car.
 _LOST: Final = any_of(
     rf"{TRIPOD}(?: is|'s)? (?:no use|useless|bust|broken|unusable)",
+    rf"{TRIPOD}(?: just| leg)* (?:broke|has broken|fell apart)",
     rf"{TRIPOD}\b[^,;.]{{0,20}}\b{GONE}",
     rf"(?<!not )(?<!n't ){GONE}\b[^,;.]{{0,12}}\b{TRIPOD}",
+)
+#: "A rock as a tripod", "tripods are not allowed".
+_NO_TRIPOD: Final = any_of(
+    rf"(?:as|like) (?:an? |my )?(?:\w+ )?{TRIPOD}",
+    rf"{TRIPOD} (?:are |is )?(?:\w+ )?(?:allowed|forbidden|banned|welcome|prohibited)",
 )
 _TODAY: Final = any_of("today|here|with me|this time|now")
 _HAND_HELD: Final = any_of(
     "hand[ -]?held",
-    "handholding",
+    r"hand[ -]?hold(?:ing)?",
     "by hand",
     "from the hand",
     r"(?:hold\w*|held) (?:it|the camera|my camera|this) (?:\w+ )?in (?:my|the|both) hands?",
@@ -54,16 +60,15 @@ def read_support(draft: Draft) -> None:
 
     "No tripod" is a fact of the kit; "in the car", "forgot", "today" are facts of this walk.
     """
-    text = draft.text
+    text = _NO_TRIPOD.sub("", draft.text)
     if _SAID.search(text) or _ELSEWHERE.search(text):
-        _read_tripod(draft)
+        _read_tripod(draft, text)
     if _HAND_HELD.search(text):
         draft.note("hand_held", value=True)
 
 
-def _read_tripod(draft: Draft) -> None:
+def _read_tripod(draft: Draft, text: str) -> None:
     """A tripod that is named: gone, elsewhere, missing, or here and stood on."""
-    text = draft.text
     if _MINE_STANDS.search(text):
         draft.note("has_tripod", value=True)
         draft.note("hand_held", value=False)

@@ -19,6 +19,9 @@ _SPANS: Final = re.compile(
 )
 _TO: Final = re.compile(r"\bto ?$")
 _ARRIVES: Final = re.compile(r"^ ?(?:(?:down |up |back )?to|-?>|,? ?now)\b|^ ?-?> ?")
+#: "Swapped f/16 for f/11".
+_SWAPPED: Final = re.compile(r"\b(?:swapped|switched|changed|traded|replaced)(?: the| my)? ?$")
+_FOR: Final = re.compile(r"^ ?(?:for|to|with|by)(?: the| my| a)? ?$")
 #: "F/8 or f/11, which is better in general?" asks of both and sets neither.
 _IN_GENERAL: Final = re.compile(
     r"\b(?:which|what)(?:'s| is|s)?\b[^.;]*\b(?:better|best|normal\w*|usual\w*|safer|sharper)\b"
@@ -55,7 +58,8 @@ def _is_choice(draft: Draft, quantity: Quantity, later: Quantity) -> bool:
 
 def _is_taken_back(draft: Draft, quantity: Quantity) -> bool:
     before, after = draft.before(quantity), draft.after(quantity)
-    moved = _LEFT_BEHIND.search(before) and _ARRIVES.search(after)
+    swapped = _SWAPPED.search(before) and _FOR.match(after) and draft.neighbour(quantity, 1)
+    moved = swapped or _LEFT_BEHIND.search(before) and _ARRIVES.search(after)
     return bool(
         _WITHDRAWN.search(before)
         or moved

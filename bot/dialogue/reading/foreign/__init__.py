@@ -89,7 +89,7 @@ def _compiled(said: str, named: Mapping[str, str]) -> re.Pattern[str]:
     whole = _with_parts(said, named)
     for umlaut, typed in _UMLAUTS.items():
         whole = whole.replace(umlaut, f"(?:{'|'.join(typed)})")
-    return re.compile(rf"(?<!\w)(?:{whole})(?!\w)")
+    return re.compile(rf"(?<!\w)(?:{whole})(?:(?<!\w)|(?!\w))")
 
 
 def _spellings(word: str) -> Iterable[str]:
