@@ -25,7 +25,9 @@ _DENIED: Final = re.compile(
     r"(?: (?:more|all|any|longer))?(?: of)?(?: \w+){0,2}"
 )
 _ALL_WELL: Final = re.compile(r"\ball (?:gone|good|clean|clear|fine|covered)\b|\bany ?more\b")
-_FILLERS: Final = re.compile(r"\b(?:they|it|its|the|there|is|are|s|re|i|see|just|now|at|so|but)\b")
+_FILLERS: Final = re.compile(
+    r"\b(?:all right|they|it|its|the|there|is|are|s|re|i|see|just|now|at|so|but)\b"
+)
 #: Words of a complaint that hold an option's words by chance.
 _COMPLAINT: Final = re.compile(r"\b(?:blur|smear|soft|focus|sharp)\w*")
 
@@ -53,7 +55,8 @@ _LIGHT: Final = {
 }
 #: Of these, "clean" and "gone" say nothing of the warning.
 _NOT_OF_THE_WARNING: Final = re.compile(
-    r"\b(?:edges?|borders?|corners?|sides?|frame|lens|glass|filter|branch|twig)\b"
+    r"\b(?:edges?|borders?|corners?|sides?|frame|lens|glass|filter|branch|twig"
+    r"|wind|breeze|leaves|ferns?)\b"
 )
 #: By question and option: words that name it.
 _HEARD: Final[Mapping[str, Mapping[str, str]]] = {
@@ -143,7 +146,8 @@ def meant(asked: Asked, text: str) -> str | None:
         return None
     if text.strip().endswith("?") or _COMPLAINT.search(said):
         return None
-    if set(read(text).known()) - _ABOUT_OPTIONS:
+    sky = {"light"} if asked.name == "top" and "sky" in said else set()  # "a bit of white sky"
+    if set(read(text).known()) - _ABOUT_OPTIONS - sky:
         return None
     if heard is _BLINKS and _NOT_OF_THE_WARNING.search(said):
         return None

@@ -197,7 +197,7 @@ def _facts(turn: Turn, text: str, asked: Asked | None) -> None:
     if asked is not None and asked.name == "out_there" and not facts.known() and rest is None:
         emergency.insist(turn)
         return
-    facts = asides.with_filter(turn, text, facts)
+    facts = asides.without_leaf_frame(turn, text, asides.with_filter(turn, text, facts))
     if rest is None and not noted:
         if asides.answer(turn, text, facts) or by_meaning.answer(turn, text, facts):
             return

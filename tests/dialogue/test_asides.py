@@ -180,3 +180,14 @@ def test_what_can_be_assumed_is_let_go_on_the_way_to_the_lens() -> None:
     player = Player()
     player.say("start")
     assert [said(player, "blub")[-1] for _ in range(4)][2:] == ["still_open", "still_open"]
+
+
+def test_the_settings_of_the_leaf_frame_are_not_those_of_the_water() -> None:
+    """What was set for the leaves is heard, and the water's time stays."""
+    player = walked("f/11 1/4 s iso 100", "did 1/125 for the ferns with iso 3200")
+    assert player.context is not None
+    walk = player.context.conversation.walk
+    assert walk is not None
+    assert walk.given is not None
+    assert walk.given.shutter_s == pytest.approx(0.25)
+    assert "told.settings" in said(player, "1/100 s at f/8")

@@ -67,7 +67,7 @@ def test_all_causes_are_treated() -> None:
         ("needles and splinters instead of a stream", "adjust.settings"),
         ("what a stupid machine you are", "talk.insult"),
         ("is the weather going to hold tomorrow?", "talk.weather"),
-        ("my mother is called rose", "talk.other"),
+        ("what is my mother called", "talk.other"),
     ],
 )
 def test_words_of_their_own_are_answered(text: str, key: str) -> None:

@@ -89,7 +89,7 @@ def test_an_f_number_past_the_limit_is_not_only_noted() -> None:
     player = Player()
     for line in ("start", "12 m tall, 18 m away, rock at 2 m", KIT):
         player.say(line)
-    assert "told.past_limit" in player.say("my father always shot at f/22")[0].keys
+    assert "told.past_limit" in player.say("I have set f/22")[0].keys
 
 
 def test_words_of_correction() -> None:

@@ -80,6 +80,7 @@ _PRAISE: Final = any_of(
     rf"(?:has|have|having|are|shows?|got|get) (?:now |the |some |real |fine |its )*{_FINE_WATER}"
     r"(?: now| in it| at last)",
     rf"{_FINE_WATER} (?:are |is |really )*(?:there|visible|back)(?: now)?",
+    r"cleared up|(?:all |it's |is )clear(?: again| now)|dry again",
     r"(?:happy|pleased|satisfied) with (?:it|that|this)|just what i (?:wanted|was after)",
     r"(?:doesn't|does not|don't|no longer|stopped) (?:shin|glar|glint)\w*(?: any ?more)?",
     r"(?:viel |schon |jetzt )*besser|sieht (?:\w+ ){0,2}(?:gut|toll|super|klasse|schön|prima) aus",

@@ -19,6 +19,12 @@ _BY_CHANCE: Final = frozenset(
     {"has_tripod", "hand_held", "look", "stream", "section", "flow", "wind"}
 )
 _SUNLIT: Final = frozenset({"full sun", "hazy sun", "snow in sun"})
+#: Shorter times are for leaves, not for water (common practice: 1/125 s).
+_WATER_S: Final = 1 / 50
+_FOR_LEAVES: Final = any_of(
+    r"(?:leaf|second|short|fast) (?:frame|one|shot)|for the (?:leaves|ferns?|foliage|branches)"
+    r"|the (?:leaves|ferns?) (?:at|with)"
+)
 _LEAVES: Final = any_of("leaves|leaf|ferns?|foliage|branches|blätter|farne?|hojas|helechos?")
 
 
@@ -92,6 +98,14 @@ def with_filter(turn: Turn, text: str, told: Facts) -> Facts:
     if polariser is nd:
         return told
     return Facts(polariser_on=False) if polariser else Facts(nd_on_stops=0.0)
+
+
+def without_leaf_frame(turn: Turn, text: str, told: Facts) -> Facts:
+    """The facts without the settings of the frame for the leaves: the water's stay as they are."""
+    short = told.shutter_s is not None and told.shutter_s < _WATER_S
+    if turn.walk.given is None or not short or not _FOR_LEAVES.search(text.casefold()):
+        return told
+    return told.model_copy(update={"f_number": None, "shutter_s": None, "iso": None})
 
 
 def _praised(turn: Turn, text: str) -> None:

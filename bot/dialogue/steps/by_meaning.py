@@ -10,8 +10,9 @@ from bot.dialogue import causes
 from bot.dialogue.causes import Cause
 from bot.dialogue.facts import Facts, Symptom
 from bot.dialogue.meaning import sights, topics
+from bot.dialogue.meaning.wordings import topic_by_words
 from bot.dialogue.meaning.words import tokens
-from bot.dialogue.steps import diagnosis, repeat, trade_answers
+from bot.dialogue.steps import diagnosis, repeat, trade_answers, trip_answers
 from bot.dialogue.steps.questions_asked import is_asking
 from bot.dialogue.steps.trade_answers import plainly
 from bot.dialogue.texts import TEXTS
@@ -90,6 +91,11 @@ def answer(turn: Turn, text: str, facts: Facts) -> bool:
     """
     if facts.ask_what_if or facts.unread or _REPLY.match(text):
         return False
+    named = topic_by_words(text)
+    if named is not None:
+        TOPICS[named](turn, text)
+        _close(turn, named)
+        return True
     topic = _topic(text, facts)
     cause = _seen(turn, text, facts)
     if cause is not None and (topic is None or _is_nearer(text, cause, topic)):
@@ -100,15 +106,17 @@ def answer(turn: Turn, text: str, facts: Facts) -> bool:
         TOPICS[topic](turn, text)
     else:
         return False
-    if not turn.notes:
-        turn.reason("why.practice")
-    if not turn.question_put and topic not in _WITHOUT_QUESTION:
-        _put_again(turn, greeted=topic == "talk.greeting")
+    _close(turn, topic)
     return True
 
 
-def _put_again(turn: Turn, *, greeted: bool) -> None:
-    if repeat.standing(turn) is not None or greeted:
+def _close(turn: Turn, topic: str | None) -> None:
+    """A reason for `why`, and the walk's question again where it is not out of place."""
+    if not turn.notes:
+        turn.reason("why.practice")
+    if turn.question_put or topic in _WITHOUT_QUESTION:
+        return
+    if repeat.standing(turn) is not None or topic == "talk.greeting":
         repeat.put_again(turn)
 
 
@@ -116,6 +124,8 @@ def with_sight(turn: Turn, text: str, facts: Facts) -> Facts:
     """The facts of a message, and the symptom of what it tells of where words say it better."""
     cause = None if facts.ask_what_if or facts.unread else _seen(turn, text, facts)
     symptom = SYMPTOMS.get(cause.name) if cause is not None else None
+    if facts.light is not None and facts.symptoms == (Symptom.BLUE_CAST,):
+        return facts.model_copy(update={"symptoms": ()})  # it is the light that is blue
     return facts if symptom is None else facts.model_copy(update={"symptoms": (symptom,)})
 
 
@@ -242,13 +252,33 @@ TOPICS: Final[Mapping[str, _Answer]] = {
     "stabiliser": plainly("asked.stabiliser"),
     "form": plainly("asked.form"),
     "mode": plainly("asked.mode"),
+    "pack": plainly("asked.pack"),
+    "tell_home": trip_answers.say_tell_home,
+    "path_open": plainly("asked.path_open"),
+    "rough_card": trip_answers.say_card,
+    "shade_when": plainly("asked.shade"),
+    "filter_order": plainly("asked.filter_order"),
+    "polariser_seen": plainly("asked.polariser_seen"),
+    "join_frames": plainly("asked.join"),
+    "battery_cold": plainly("asked.battery"),
+    "why_time": trip_answers.say_why_time,
+    "mixed_group": trip_answers.say_group,
+    "grain": trip_answers.say_grain,
+    "one_channel": trip_answers.say_channel,
+    "next_time": trip_answers.say_next_time,
+    "copy_card": plainly("asked.copy"),
+    "no_wait": trip_answers.say_no_wait,
+    "planning": plainly("asked.plan"),
+    "review": plainly("asked.review"),
+    "support": plainly("asked.support"),
+    "fogged": plainly("cause.fogged_glass"),
     "talk.thanks": plainly("thanks"),
     "talk.greeting": plainly("hello"),
     "talk.robot": plainly("talk.robot"),
     "talk.insult": plainly("talk.insult"),
     "talk.rescue": plainly("talk.rescue"),
     "talk.weather": plainly("talk.weather"),
-    "talk.other": plainly("talk.other"),
+    "talk.other": trip_answers.say_other,
 }
 
 CAUSES: Final[Mapping[str, _Answer]] = {

@@ -69,7 +69,7 @@ def placed(turn: Turn, text: str, told: Facts) -> Facts:
     """
     said = _plain(text)
     decided = _DECIDED.search(said)
-    if decided is not None and not told.known():
+    if decided is not None and not read(text, units=turn.units).known():
         return _fitting(turn, decided["behind"] or decided["before"]) or told
     if not turn.walk.told_last or not puts_right(text):
         return told

@@ -72,7 +72,12 @@ def soft_all(turn: Turn) -> None:
             better=f_number_label(sensor.best_f[1], dial),
         )
         return
-    turn.say(Role.SETTINGS, "symptom.shake")
+    if reckoning.is_phone(facts):
+        turn.say(Role.SETTINGS, "symptom.shake_phone")
+    elif facts.hand_held or facts.has_tripod is False:
+        turn.say(Role.SETTINGS, "symptom.shake_hand")
+    else:
+        turn.say(Role.SETTINGS, "symptom.shake")
 
 
 def leaves(turn: Turn) -> None:

@@ -8,7 +8,7 @@ from typing import Final
 
 from bot.dialogue.context import KIT_SLOTS
 from bot.dialogue.reading import read
-from bot.dialogue.steps import trade_answers
+from bot.dialogue.steps import trade_answers, trip_answers
 from bot.dialogue.steps.trade_answers import plainly
 from bot.dialogue.turn import Turn
 
@@ -72,15 +72,96 @@ def _tells(clause: str) -> bool:
 
 
 _TURN_BACK: Final = (
-    r"turn(?:ing)?[ -]?(?:back|around)|head(?:ing)? back|(?:start|go|walk) back"
+    r"turn(?:ing)?[ -]?(?:back|around|round)|head(?:ing)? back|(?:start|go|walk) back"
     r"|(?:when|what time|how late).*\b(?:leave|sunset|dark|set off|go home)\b"
     r"|sunset (?:time|rule)"
 )
 
 _Answer = Callable[[Turn, str], None]
 
+
+def _focus(turn: Turn, text: str) -> None:
+    """Where to focus; leaves that are soft beside sharp rock were moved by the wind."""
+    if re.search(r"\b(?:leaves|ferns?|foliage|branches)\b", text.casefold()):
+        trade_answers.say_leaves(turn, text)
+    else:
+        trade_answers.say_focus(turn, text)
+
+
+def _iso(turn: Turn, text: str) -> None:
+    """Which ISO; beside grain, how much of it an ISO makes."""
+    if re.search(r"\b(?:grain|nois)", text.casefold()):
+        trip_answers.say_grain(turn, text)
+    else:
+        trade_answers.say_iso(turn, text)
+
+
+#: What a question around a visit is about, in front of what is asked of the picture.
+_AROUND: Final[tuple[tuple[str, _Answer], ...]] = (
+    (
+        r"why .*\b\d+(?:/\d+)?(?: ?s\w*)? (?:and )?not\b|why not .*\b1/\d",
+        trip_answers.say_why_time,
+    ),
+    (
+        r"polari.* first or .*\bnd|\bnd\b.* first or|(?:order|sequence) of (?:the )?filters",
+        plainly("asked.filter_order"),
+    ),
+    (
+        r"which (?:of the )?(?:two )?filters? (?:goes |comes |do i put )?(?:on )?first",
+        plainly("asked.filter_order"),
+    ),
+    (
+        r"how (?:do|can|would|will) (?:i|you) (?:know|see|tell|notice).*(?:turned|polari)",
+        plainly("asked.polariser_seen"),
+    ),
+    (
+        (
+            r"(?:put|join|merge|combine|mix)\w* (?:them|the (?:two|frames|leaves)|both|it)"
+            r"(?: \w+){0,3} (?:together|later|at home)|how .*\b(?:blend|merge|join|mask)"
+        ),
+        plainly("asked.join"),
+    ),
+    (r"\b(?:grain|grainy|noise|noisy)\b", trip_answers.say_grain),
+    (
+        r"(?:get|gets|be|in|into) (?:the |in )?shade\b|sun (?:leave|go|gone|disappear)",
+        plainly("asked.shade"),
+    ),
+    (
+        (
+            r"^(?:is (?:that|it|this)|that|would that be)? ?enough\b|forgot(?:ten)? anything"
+            r"|what (?:else )?(?:should|do|to) (?:i |we )?(?:pack|bring|take along|carry)"
+        ),
+        plainly("asked.pack"),
+    ),
+    (
+        r"\b(?:write|text|tell|leave|say)(?: to)? (?:her|him|my|someone|somebody)\b",
+        trip_answers.say_tell_home,
+    ),
+    (
+        r"(?:path|trail|track|road|bridge|way|gorge) (?:still |even )?(?:open|closed|shut)",
+        plainly("asked.path_open"),
+    ),
+    (
+        r"rough (?:setting|number|value|start)|for (?:my|a|the) card|onto? a card",
+        trip_answers.say_card,
+    ),
+    (
+        r"(?:tell|give) (?:the |my )?(?:others|group|students|participants|class|people)",
+        trip_answers.say_group,
+    ),
+    (r"differently|(?:next|another) time\b|improve|do better", trip_answers.say_next_time),
+    (r"\b(?:copy|copied|backup|back up)\b.*(?:card|files|pictures)", plainly("asked.copy")),
+    (
+        (
+            r"(?:best|which|pick|keep).*\b(?:of|from) (?:the |my |all )?(?:five|\d|frames|series)"
+            r"|which (?:would|do|should) (?:you|i) keep"
+        ),
+        plainly("asked.choose"),
+    ),
+)
 #: What a question is about, the more special first.
 _ABOUT: Final[tuple[tuple[str, _Answer], ...]] = (
+    *_AROUND,
     (r"polari.*\bnd\b.*(?:together|both)|both filters", plainly("asked.both_filters")),
     (r"polari[sz]er or (?:an? )?nd|nd or (?:the |a )?polari", plainly("asked.polariser_first")),
     (r"(?:many|much|stops?|cost|lose|eat).*polari", trade_answers.say_polariser_stops),
@@ -97,8 +178,8 @@ _ABOUT: Final[tuple[tuple[str, _Answer], ...]] = (
     (r"hand ?-?held|by hand|(?:without|need|no) (?:an? |the )?tripod", trade_answers.say_by_hand),
     (r"permit|allowed|tripods? ok", plainly("asked.permit")),
     (r"\bphone\b", plainly("asked.phone")),
-    (r"\biso\b", trade_answers.say_iso),
-    (r"\bfocus", trade_answers.say_focus),
+    (r"\biso\b", _iso),
+    (r"\bfocus", _focus),
     (r"f-?stop|f ?/? ?number|aperture|\bf ?/? ?\d+", trade_answers.say_f_number),
     (r"noon|midday|full sun|sunny", plainly("asked.noon")),
     (r"(?:white|bright) sky|avoid.*sky", plainly("asked.sky")),

@@ -18,11 +18,13 @@ from bot.dialogue.steps import (
     highlights,
     lens,
     lens_kit,
+    light_told,
     planned,
     repeat,
     told_settings,
     two_frames,
     what_if,
+    wind_told,
 )
 from bot.dialogue.texts import known
 from bot.dialogue.turn import Turn
@@ -101,6 +103,7 @@ def _say_how_read(turn: Turn, facts: Facts) -> None:
     if facts.unread:
         pieces = ", ".join(f"`{piece}`" for piece in facts.unread[:3])
         turn.say(Role.ASSUMPTION, "unread_rest", pieces=pieces)
+    light_told.say(turn, facts)
     if facts.guessed:
         turn.say(Role.ASSUMPTION, f"guessed.{facts.units.value if facts.units else 'metric'}")
 
@@ -153,6 +156,8 @@ def _go_on(turn: Turn, facts: Facts) -> None:
     if changed & _SETTINGS and told_settings.answer(turn, changed):
         return
     state = turn.walk.state
+    if facts.wind is not None and changed <= {"wind"} and wind_told.answer(turn, windy=facts.wind):
+        return
     if state in {State.ARRIVE, State.LENS}:
         _before_lens(turn, facts)
     elif changed & _GEOMETRY:

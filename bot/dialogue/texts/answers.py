@@ -85,6 +85,19 @@ ANSWERS: Final[dict[str, str]] = {
         "Weather, flow and closures I can't know: ask the forecast and the land manager."
     ),
     "talk.other": "That is beyond me: I know only water, light and cameras.",
+    # light and wind as they are told
+    "light_told.sun": (
+        "Sun is the hard case: shade first, else a shaded section, else a 6-stop ND; the contrast "
+        "stays."
+    ),
+    "light_told.sun_phone": (
+        "Sun is the hard case: wait for shade, or take a part that lies in it; the contrast stays."
+    ),
+    "light_told.dusk_phone": "Light is short now: prop the phone, timer; the way out in mind.",
+    "light_told.dusk": "Light is short now: polariser off, no ND; the way out in mind.",
+    "wind.lull": "Lulls come every 10 to 60 s: wait with the release in your hand.",
+    "wind.calm": "Good: then one frame does for water and leaves.",
+    "talk.other_told": "I hear you; my part is water, light and cameras.",
     # good news, pauses, goodbyes
     "aside.good": "Good.",
     "aside.kept": "Good: then {settings} stays.",

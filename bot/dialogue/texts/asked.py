@@ -74,6 +74,83 @@ ASKED: Final[dict[str, str]] = {
     "asked.permit": "Ask the land manager; workshops usually need a permit.",
     "asked.choose": "On a large screen at equal brightness: shape first, 100 % only to rule out.",
     "asked.stabiliser": "Off on the tripod, on by hand.",
+    "asked.pack": (
+        "Four dry cloths or more, a headlamp each, warm layer, dry socks, whistle, food, water, "
+        "paper map; batteries in an inside pocket."
+    ),
+    "asked.tell_home": (
+        "Who, where, your way, the car and its place, start, back by when; and the hour, 1 to 2 h "
+        "later, at which they call whom."
+    ),
+    "asked.tell_home_time": "Your turn-back time for it: {time}.",
+    "asked.path_open": (
+        "I can't know that. Read the land manager's notices tonight and again in the morning; "
+        "closed means closed."
+    ),
+    "asked.card": (
+        "If still overcast: {f_number}, {iso}: {open} in the open, {nd} with a 3-stop ND; under "
+        "trees {trees} without."
+    ),
+    "asked.card_phone": (
+        "If still overcast: {iso}, {open} in the open, {trees} under trees; phone propped, timer, "
+        "a burst."
+    ),
+    "asked.card_look": "For {look} water aim at {time}.",
+    "asked.shade": (
+        "When the sun stands lower than the wall on its side: a fist at arm's length is 10°. Shade "
+        "takes about 3 stops and most of the contrast."
+    ),
+    "asked.filter_order": (
+        "Polariser on and turned, meter, focus, switch to manual, then the ND; nothing is turned "
+        "after that."
+    ),
+    "asked.polariser_seen": (
+        "Watch one wet stone, not the colours: turn slowly until its shine is least; then the "
+        "pool's bottom shows."
+    ),
+    "asked.join": (
+        "At home: leaf frame as a layer over the water frame, equal brightness first, then a mask "
+        "that lets only the leaves through."
+    ),
+    "asked.battery": (
+        "Not broken: batteries sag in the cold and recover when warm. Carry both in an inside "
+        "pocket and change them in turn."
+    ),
+    "asked.why_time": "{time} is {look} of the frame; {other} is {other_look}.",
+    "asked.group": (
+        "Give the look and the time, {time}, not one f-number: f/11 full frame, f/8 APS-C, f/5.6 "
+        "four thirds; a phone propped, in bursts."
+    ),
+    "asked.grain": (
+        "{iso}: 200 to 800 hardly show grain. It sits in shadows that got too little light: expose "
+        "longer rather than lift them."
+    ),
+    "asked.channel": (
+        "One channel alone is often sparkle or tinted light. Look where it blinks: dots are fine, "
+        "patches in the water want 1/3 stop less."
+    ),
+    "asked.channel_now": (
+        "One channel alone is often only sparkle: dots, keep {settings}; patches in the water, "
+        "{less}."
+    ),
+    "asked.next_time": (
+        "The same frame at {shorter}, {time} and {longer}, and a dry cloth over the glass until "
+        "the shot. Choose at home."
+    ),
+    "asked.copy": "Two copies before the card is used again; until then leave the card alone.",
+    "asked.no_wait": (
+        "Then a shaded section with a longer lens, or a 6-stop ND: {f_number}, ISO 100, {time}. "
+        "The contrast stays."
+    ),
+    "asked.support": "Good, that holds it. Timer 2 s, hands off, five frames; keep the sharpest.",
+    "asked.plan": (
+        "Gladly. Send the way in km and climb, the sunset, the fall's height and your kit: "
+        "turn-back time and rough settings come from that."
+    ),
+    "asked.review": (
+        "Gladly, one frame at a time: its settings and what you see, like `1/4 s, f/11, ISO 100, "
+        "no texture`; or share the file."
+    ),
     "asked.mode": (
         "Dial to M, ISO to its number, focus to manual after focusing; then f-number and time "
         "as I give them."

@@ -72,6 +72,14 @@ LEVERS: Final[dict[str, str]] = {
         "{f_number} softens everything by diffraction: use {better}. "
         "Then timer 2 s, stabiliser off, column down."
     ),
+    "symptom.shake_hand": (
+        "The camera moved: rest it on a wall, post or bag, timer 2 s, stabiliser on, five frames. "
+        "In the hands about 1/15 s at most."
+    ),
+    "symptom.shake_phone": (
+        "The phone moved: rest it on a wall, post or bag, timer 3 s, a burst of ten; keep the "
+        "sharpest or average them."
+    ),
     "symptom.shake": (
         "Timer 2 s, stabiliser off, column down, legs pushed in and out of the current, strap "
         "tucked. Then look at a rock at 100 %."

@@ -1,0 +1,68 @@
+"""Topics that a few plain words name, whatever else is told and however short the message is."""
+
+from __future__ import annotations
+
+import re
+from typing import Final
+
+_GRAPH: Final = r"(?:graph|histogram|channel|curve)s?"
+_CAMERAS: Final = r"(?:cameras?|full frames?|aps-?c|m43|four thirds|phones?|kit)"
+_NAMED: Final = (
+    (
+        "one_channel",
+        (
+            rf"\b(?:(?:just |only )?one|first|second|third|red|green|blue|single)"
+            rf"(?: of (?:the |my )?(?:three|3|colou?r)?)? ?(?:little |small |colou?r )?{_GRAPH}\b"
+            rf"|\bone of (?:the|my) (?:\w+ )?{_GRAPH}\b"
+        ),
+    ),
+    (
+        "rough_card",
+        (
+            r"^\W*(?:just |only |give me |i want |need |some |the )*(?:settings?|numbers?|values?)"
+            r"(?:\W+(?:please|quick\w*|now|fast|for me|only))*\W*$"
+        ),
+    ),
+    (
+        "tell_home",
+        (
+            r"\b(?:car|van|camper|truck)(?:'s| is| will be| was)?"
+            r" (?:(?:stands|standing|parked|left) )?(?:at|in|on|by) (?:the |a )?(?:\w+ ){0,3}"
+            r"(?:car ?park|parking|trailhead|lay-?by)\b"
+        ),
+    ),
+    (
+        "battery_cold",
+        (
+            r"\bbatter(?:y|ies)\b.*\b(?:\d+ ?(?:%|percent)|empty|dead|dies|dying|died|drain\w*"
+            r"|drops?|dropped|low|cold|frost|freezing|broken)\b"
+        ),
+    ),
+    (
+        "mixed_group",
+        (
+            rf"\b(?:students?|participants?|people|beginners|guests|of us)\b.*\b(?:mixed|different"
+            rf"|various|all kinds of) {_CAMERAS}"
+            r"|\b(?:two|three|four|2|3|4) (?:full frames?|aps-?c)\b.*\bphones?\b"
+        ),
+    ),
+    (
+        "support",
+        (
+            r"\b(?:put|rest|lean|prop|set|lay|hold|press)\w* (?:it|(?:the|my) (?:phone|camera))"
+            r" (?:up )?(?:on|against|onto) (?!the tripod|my tripod|a tripod|auto|manual)"
+        ),
+    ),
+    ("no_wait", r"\b(?:don't|dont|do not|can't|cant|cannot|won't) (?:want to |like to )?wait\b"),
+)
+_TOPICS: Final = tuple((topic, re.compile(pattern)) for topic, pattern in _NAMED)
+
+
+def topic_by_words(text: str) -> str | None:
+    """The topic that plain words of a message name; None for the rest.
+
+    Args:
+        text: the message in English.
+    """
+    said = " ".join(re.sub(r"[’`]", "'", text.casefold()).split())
+    return next((topic for topic, pattern in _TOPICS if pattern.search(said)), None)

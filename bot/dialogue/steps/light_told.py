@@ -1,0 +1,33 @@
+"""What a light means, said as soon as it is told: before any settings, once on a walk."""
+
+from __future__ import annotations
+
+from typing import Final
+
+from bot.dialogue import reckoning
+from bot.dialogue.compose import Role
+from bot.dialogue.facts import Facts
+from bot.dialogue.turn import Turn
+
+#: Lights that decide more than a time, with the text that says what.
+_MEANS: Final = {
+    "full sun": "light_told.sun",
+    "hazy sun": "light_told.sun",
+    "after sunset": "light_told.dusk",
+    "dusk": "light_told.dusk",
+}
+_OF_A_PHONE: Final = {
+    "light_told.sun": "light_told.sun_phone",
+    "light_told.dusk": "light_told.dusk_phone",
+}
+
+
+def say(turn: Turn, told: Facts) -> None:
+    """Say what the light of a message means for the frame, while no settings rest on it yet."""
+    key = _MEANS.get(told.light or "")
+    if key is None or turn.walk.given is not None or key in turn.walk.checks:
+        return
+    if reckoning.is_phone(turn.facts):
+        key = _OF_A_PHONE[key]
+    turn.change_walk(checks=turn.walk.checks | {key: "said"})
+    turn.say(Role.CHECK, key)
