@@ -14,6 +14,7 @@ _BLINK: Final = (
     r"(?:blink\w*|wink(?:s|ing)|puls(?:es|ing)|flicker\w*|flash(?:es|ing)|zebras?|clipp\w*(?! (?:on|to))"
     r"|(?<!my )(?<!the )flash(?! flood| ?light| card| is| on| off)"
     r"|(?:highlights?|whites?|foam|water|falls?|it|it's|sky) (?:\w+ )?(?:blown|clips?)"
+    r"|(?:part|bit|half|top|lip|middle|bottom|edge) clips"
     r"|blown[ -](?:highlights?|whites?)|(?:lights?|lit) up(?! the)"
     r"|highlight warnings?|warnings? (?:off|gone|shows?|light)|(?<=no )warnings?)"
 )
@@ -26,7 +27,7 @@ _NOTHING: Final = any_of(
     rf"\b[^,;.]{{0,22}}\b{_BLINK}",
     rf"{_BLINK} (?:is |are |all |now |has )*(?:gone|off|stopped|none|away)",
     r"(?:no|zero) (?:warnings?|blinkies|zebras?)",
-    r"warnings? (?:is |are )?(?:off|gone)",
+    r"warnings?(?:'s)? (?:is |are |has |have |now |all )*(?:off|gone|stopped)",
 )
 _DOT: Final = (
     r"(?:dots?|specks?|sparkles?|points?|pixels?|pinpricks?|spots?|glints?|tiny bits?|speckles?"
@@ -60,18 +61,24 @@ _REST: Final = (
 )
 #: Answers that are sizes alone.
 _BARE: Final = (
-    (Blink.NOTHING, exactly("no", "none", "nope", r"nothing(?: at all)?", "not any ?more")),
+    (Blink.NOTHING, 
+        exactly(
+            "no|nope|nah|clean|all clear|not any ?more|not a thing",
+            r"(?:none|nothing|no)(?: at all| that i (?:can )?see| i can see| as far as i (?:can )?see)?"
+            "(?: anywhere| now)?",
+        ),
+    ),
     (
         Blink.DOTS,
         exactly(
-            rf"(?:only |just |a few |few |some |a couple of |mostly |2 |{_SMALL} )*{_DOT}{_REST}"
+            rf"(?:just |only )?(?:the )?(?:tiny|little|small) (?:ones|bits|spots)|(?:only |just |a few |few |some |a couple of |mostly |2 |{_SMALL} )*{_DOT}{_REST}"
         ),
     ),
     (
         Blink.PATCHES,
         exactly(
-            r"(?:some |a |a few |few |a couple of |big |bigger |small |several |only |just |mostly |2 )*"
-            rf"(?:patch|patches|patchy|areas?|blobs?|blotches){_REST}"
+            r"(?:in the water,? )?(?:some |a |a few |few |a couple of |big |bigger |small |several |only |just |mostly |2 )*"
+            rf"(?:patch|patches|patchy|areas?|blobs?|blotches|(?<=big )(?:bits|ones|spots)|(?<=bigger )(?:bits|ones)){_REST}"
         ),
     ),
     (
@@ -79,11 +86,16 @@ _BARE: Final = (
         exactly(
             rf"everything{_REST}",
             r"(?:pretty much |nearly |almost |just )?all(?: of (?:it|the water))?",
-            rf"(?:nearly |almost |pretty much )?the (?:whole|entire) (?:thing|fall|water|lot|curtain){_REST}",
+            rf"(?:nearly |almost |pretty much )?(?:the )?(?:whole|entire) \w+{_REST}",
             "(?:pretty much )?the lot|a (?:whole )?sheet|every bit",
         ),
     ),
-    (Blink.SKY, exactly(rf"(?:only |just |mostly )*(?:the |a bit of |some )?sky{_REST}")),
+    (
+        Blink.SKY,
+        exactly(
+            rf"(?:only |just |mostly )*(?:at the top(?: of the frame)?,? )?(?:the |a bit of |some )*sky{_REST}"
+        ),
+    ),
 )
 
 

@@ -62,7 +62,7 @@ _SECTION: Final = any_of(
 _SECTION_ALONE: Final = exactly("section", "a part", "part of it", "detail")
 #: "The lower part blinks" speaks of the frame that was taken.
 _JUDGED: Final = any_of(
-    r"lights? up|mush\w*|soup\w*|white|shaky|milky|frozen|small|tiny|lean\w*|blink\w*|flash\w*|clipp\w*|soft|sharp|dark|bright|blurr?\w*|black|burn\w*"
+    r"lights? up|mush\w*|soup\w*|white|shaky|milky|frozen|small|tiny|lean\w*|blink\w*|flash\w*|clip\w*|soft|sharp|dark|bright|blurr?\w*|black|burn\w*"
 )
 
 

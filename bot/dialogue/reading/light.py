@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from typing import Final
 
 from bot.dialogue.reading.draft import Draft
@@ -22,7 +23,7 @@ _LIGHTS: Final = (
     (
         "full moonlight",
         any_of(
-            r"(?<!like )moon ?light|(?<!like )moonlit|full moon|by the moon|moon(?:'s| is) (?:full|bright)"
+            r"(?<!like )moon ?light|(?<!like )moonlit|full moon|by the moon|moon(?:'s| is) (?:up and )?(?:full|bright)"
         ),
     ),
     (
@@ -82,6 +83,7 @@ _LIGHTS: Final = (
         any_of(
             rf"(?:wooded|forested|leafy|tree-?lined) (?:valley|{_GORGE})",
             rf"{_GORGE} (?:with|full of|under) (?:\w+ )?trees",
+            rf"{_GORGE},? (?:\w+ )?trees (?:on|along|all|over|above|both)",
             rf"trees (?:over|above) the {_GORGE}",
             rf"(?:deep|right|far|well) (?:in|among|between|under|inside) (?:the )?{_WOODS}",
             rf"(?:lots of|many|full of) {_TREES}\b[^.;]{{0,20}}\b{_GLOOM}",
@@ -128,7 +130,7 @@ _LIGHTS: Final = (
     (
         "hazy sun",
         any_of(
-            rf"{_SUN} (?:behind|through|under) (?:\w+ )?(?:clouds?|haze|veil|mist)",
+            rf"{_SUN} (?:behind|through|under) (?:\w+ ){{0,2}}(?:clouds?|haze|veil|mist)",
             r"haz[ey]\w*(?! (?:blob|spot|disc|circle|ring))",
             r"(?:veiled|weak|milky|watery|pale|filtered|diffuse|soft) sun(?:light|shine)?",
             rf"{_SUN} (?:\w+ )?(?:veiled|weak|milky|watery|filtered|diffused?|a pale dis[ck])",
@@ -147,13 +149,13 @@ _LIGHTS: Final = (
         "open shade",
         any_of(
             r"(?:open|in|full|all in|deep|all) (?:the )?(?:shade|shadow)",
-            "shaded",
+            r"shaded|(?:^|(?<=[.,;] ))(?:all )?(?:in )?(?:shade|shadow)(?=[.,;]|$| but\b| and\b| with\b)",
             "shady",
             r"(?:in|under) (?:the )?(?:shade|shadow) of|no direct sun|out of the sun",
             r"(?:it's|its|fall's|fall is|everything|all|everything's|it is) (?:all |now )?in (?:the )?sha(?:de|dow)",
             r"sun (?:hasn't|has not|doesn't|never|won't|didn't|can't|does not) (?:yet )?(?:reach|get|come|hit)"
             r"\w*",
-            r"sun(?:'s| is| has)? (?:gone|left|off|behind the (?:wall|hill|ridge|cliff))",
+            r"sun(?:'s| is| has)? (?:just |now |already |all )*(?:gone|left|off|behind the (?:wall|hill|ridge|cliff))",
         ),
     ),
     (
@@ -198,7 +200,7 @@ _WHITE_BALANCE: Final = any_of("white balance", "wb", "kelvin", "preset")
 #: Sun and cloud by turns are no single light.
 _PARTLY: Final = any_of(
     "sunny spells|sunny intervals|sun and clouds?",
-    r"sun (?:comes|coming) and (?:goes|going)",
+    r"sun (?:comes|coming|in) and (?:goes|going|out)|mixed light|sun patches",
     r"(?:half|partly|partially) (?:sun\w*|cloud\w*|overcast)",
 )
 #: A clear sky is sun only where nothing says shade.
@@ -209,6 +211,7 @@ _ALONE: Final = (
     ("open shade", exactly("(?:in |the |all )*(?:shade|shadow)")),
     ("overcast", exactly("clouds?")),
 )
+_SHADE: Final = any_of("shade|shadow|shady")
 _SUNLIT: Final = frozenset({"full sun", "hazy sun", "before sunset", "sunset"})
 _SHADED: Final = frozenset(
     {"open shade", "light canopy", "open gorge", "wooded gorge", "deep slot", "dense canopy"}
@@ -216,6 +219,13 @@ _SHADED: Final = frozenset(
 _NOT_NOW: Final = frozenset(
     {"no", "not", "isn't", "without", "until", "till", "wait", "waiting", "forecast"}
     | {"tomorrow", "yesterday", "later", "if", "when"}
+)
+
+
+#: "Was overcast, now the sun is out": of two lights the one that is past.
+_WAS: Final = re.compile(
+    r"\b(?:was|were|earlier|at first|this morning|had|before|when (?:i|we) (?:came|parked|arrived"
+    r"|started))\b(?:(?!\bnow\b)[^,;.])*$"
 )
 
 
@@ -229,14 +239,16 @@ def read_light(draft: Draft) -> None:
     text = draft.text
     if _WHITE_BALANCE.search(text) or _PARTLY.search(text):
         return
-    found = [
-        key
+    seen = [
+        (key, text[: match.start()])
         for key, pattern in _LIGHTS
         if (match := pattern.search(text)) and _is_now(text[: match.start()])
     ]
+    present = [key for key, before in seen if not _WAS.search(before)]
+    found = present or [key for key, _ in seen]
     if not found and "light" in draft.expecting:
         found = [key for key, pattern in _ALONE if pattern.match(text)]
-    if not found and _CLEAR_SKY.search(text):
+    if not found and _CLEAR_SKY.search(text) and not _SHADE.search(text):
         found = ["full sun"]
     if found and not (_SUNLIT & set(found) and _SHADED & set(found)):
         draft.note("light", found[0])

@@ -37,7 +37,8 @@ _LOOKS: Final = (
     (
         "misty",
         any_of(
-            r"misty|ethereal|milky|ghost(?:ly)?|foggy",
+            r"misty|ethereal|milky(?! (?:sky|sun|light|spots?|dis[ck]s?))|ghost(?:ly)?",
+            r"foggy (?:water|look|fall|feel|effect)|(?:look|water|fall|it) (?:\w+ )?foggy",
             r"dream(?:y|like)",
             "like fog",
             "cotton candy",

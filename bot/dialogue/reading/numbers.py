@@ -51,7 +51,7 @@ _ISO_MARK: Final = (
     r"|4000|5000|6400|8000|10000|12800|25600"
 )
 _LINK: Final = (
-    r"(?: (?:of|is|at|on|to|about|around|back to|now|set|up|down|right|landed|picked|chose|went"
+    r"(?: (?:of|is|at|on|to|about|around|back to|now|set|landed|picked|chose|went"
     r"|diall?ed|in|was|wide|open|fully)|'s| ?[=:])*"
 )
 #: Spelling of each unit; earlier ones win. Misspellings that were seen are listed, no others.

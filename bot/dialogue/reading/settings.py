@@ -8,7 +8,6 @@ from typing import Final
 from bot.dialogue.reading.draft import Draft
 from bot.dialogue.reading.lenses import SHORTEST_MM
 from bot.dialogue.reading.numbers import Quantity
-from bot.dialogue.reading.phrases import exactly
 from bot.dialogue.reading.roles import counts, role
 
 _LENS_WORD: Final = re.compile(r"^\W*(?:[a-z]+ )?(?:lens|prime|zoom|glass)\b")
@@ -120,8 +119,6 @@ def read_iso(draft: Draft) -> None:
             if "f_number" in draft.values:
                 draft.note("iso", quantity.value)  # set, too: it stands beside an f-number
         elif _is_bound(draft, quantity) or _LIMIT.search(draft.before(quantity)):
-            draft.refuse(quantity)
-        elif " up to" in quantity.text and draft.before(quantity).endswith("auto "):
             draft.refuse(quantity)
         else:
             draft.put("iso", quantity.value, quantity)
@@ -264,13 +261,8 @@ def _is_denied(draft: Draft, quantity: Quantity) -> bool:
     return draft.before(quantity).endswith("no ")
 
 
-_HALF: Final = exactly(r"(?:about |like |at )?(?:a )?half(?: a)?")
-
-
 def read_asked_settings(draft: Draft) -> None:
     """Bare numbers where the open question asks for settings: f-number, time, ISO in order."""
-    if "shutter_s" in draft.expecting and _HALF.match(draft.text):
-        draft.note("shutter_s", 0.5)
     for slot in ("focal_mm", "f_number", "shutter_s", "iso", "base_iso"):
         plain = [
             quantity

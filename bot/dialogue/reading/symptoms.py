@@ -111,14 +111,14 @@ _COMPLAINTS: Final = (
         any_of(
             r"(?<!sky )(?<!sky is )(?<!sky's )"
             r"(?:too|way|bit|smidge|tad|touch|little|rather) bright",
-            "over-?exposed|too light",
+            "over-?exposed|too light|bright by (?=\\d|change)",
         ),
     ),
     (
         Symptom.TOO_DARK,
         any_of(
             r"(?:too|way|bit|smidge|tad|touch|little|rather|pretty|really|very|so) dark"
-            r"(?! (?:forest|gorge|canyon|in here))",
+            r"(?! (?:forest|gorge|canyon|in here))|dark by (?=\d|change)",
             "under-?exposed|too dim|murky",
             rf"{_FAR} under{_ENDS}",
         ),

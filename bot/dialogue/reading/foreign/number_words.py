@@ -78,6 +78,8 @@ _SPANISH_PART: Final = re.compile(
 _SPANISH_AVO: Final = re.compile(r"\b1 ?/ ?(\d+)(?:avo|ava)s?\b|\bun (\d+)(?:avo|ava)\b")
 #: "A quarter" without a unit may be of many things; from a fifth on it is a time.
 _SURE_TIME: Final = 5
+#: From here on "achter", "fuffziger" names an f-number, a lens or a filter.
+_LEAST_NAMED: Final = 8
 
 
 def _shown(value: int) -> str:
@@ -133,6 +135,9 @@ def _german_word(match: re.Match[str]) -> str:
             return "1/2"
         if whole is not None or word == f"ein{ending}":
             return f"{whole or 1}{decimal}"
+    ordinal = german_number(word.removesuffix("er")) if word.endswith("er") else None
+    if ordinal is not None and ordinal >= _LEAST_NAMED:
+        return f"{ordinal}er"
     value = german_number(word)
     return (_german_part(word) or word) if value is None else _shown(value)
 
