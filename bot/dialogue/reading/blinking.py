@@ -13,7 +13,7 @@ from bot.dialogue.reading.phrases import any_of, exactly
 _BLINK: Final = (
     r"(?:blink\w*|wink(?:s|ing)|puls(?:es|ing)|flicker\w*|flash(?:es|ing)|zebras?|clipp\w*(?! (?:on|to))"
     r"|(?<!my )(?<!the )flash(?! flood| ?light| card| is| on| off)"
-    r"|(?:highlights?|whites?|foam|water|falls?|it|it's|sky) (?:\w+ )?(?:blown|clips?)"
+    r"|(?:highlights?|whites?|foam|water|falls?|it|it's|sky) (?:\w+ )?(?:blown(?! out)|clips?)"
     r"|(?:part|bit|half|top|lip|middle|bottom|edge) clips"
     r"|blown[ -](?:highlights?|whites?)|(?:lights?|lit) up(?! the)"
     r"|highlight warnings?|warnings? (?:off|gone|shows?|light)|(?<=no )warnings?)"

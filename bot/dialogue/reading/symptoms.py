@@ -10,7 +10,8 @@ from bot.dialogue.reading.draft import Draft
 from bot.dialogue.reading.phrases import any_of, exactly
 
 _NEAR_PART: Final = (
-    r"(?:foreground|front(?! glass)|near(?:est)? \w+|closest \w+|first (?:rock|stone|boulder)"
+    r"(?:foreground|front(?! glass)|near(?:est)? \w+|closest \w+|\w+ (?:at|by) my feet|(?:close|near) (?:stuff|things|bits)|stuff (?:up close|in front)"
+    r"|(?:rocks?|stones?|boulders?|logs?|moss) in front(?: of me)?|first (?:rock|stone|boulder)"
     r"|bottom(?: of the (?:frame|picture))?|near end|close by)"
 )
 _FAR_PART: Final = (
@@ -43,7 +44,7 @@ _LOOKS: Final = (
 _FAR: Final = r"(?:way|far|well|miles|totally|completely|badly|massively)"
 _ENDS: Final = r"(?= ?(?:$|[,.;:!?]|(?:and|but|even|still|again|here|now)\b))"
 _BLUE: Final = r"(?:blue|bluish|blueish|purple|purplish|magenta|violet)"
-_ROCK: Final = r"(?:pools?|rocks?|shadows?|stones?|walls?|cliffs?|boulders?|corners?)"
+_ROCK: Final = r"(?:dark (?:bits|parts|areas|spots)|pools?|rocks?|shadows?|stones?|walls?|cliffs?|boulders?|corners?)"
 _HAZY_SPOT: Final = r"(?:soft|round|pale|blurr?y|fuzzy|faint|ghostly|hazy|milky)"
 _UPRIGHT: Final = (
     r"(?:walls?|trunks?|trees?|cliffs?|sides?|verticals|lines|rocks?|everything|falls?|waterfall)"
@@ -79,8 +80,8 @@ _COMPLAINTS: Final = (
     (
         Symptom.JUST_WHITE,
         any_of(
-            r"(?:just|only|all|pure|plain|one|simply|completely|totally|too) white",
-            r"washed[ -]?out(?! (?:bridge|road|trail|path))",
+            r"(?:just|only|all|pure|plain|one|simply|completely|totally|too) white(?! (?:smear|blur|mush|fog|soup|balance))",
+            r"washed[ -]?out(?! (?:greens?|colou?rs?|leaves|bridge|road|trail|path))",
             r"like an? (?:\w+ )?white (?:wall|curtain|block)",
             r"white (?:sheet|blob|mass|hole|nothing|paper|slab|patch without)|nothing but white|chalk\w* white",
             r"(?:paper|chalk|snow|bright|bleach) white|no (?:detail|drawing|information) (?:\w+ )?in the white",
@@ -172,7 +173,9 @@ _COMPLAINTS: Final = (
     (
         Symptom.BLUE_CAST,
         any_of(
-            rf"{_BLUE} colou?rs?",
+            rf"{_BLUE} (?:colou?rs?|picture|photo|frame|image|shot)(?! hour)",
+            rf"(?:picture|photo|frame|image|shot|everything|whole thing)(?:'s)? (?:\w+ ){{0,2}}{_BLUE}"
+            r"(?! (?:sky|hour))",
             rf"(?:cold|{_BLUE})[ -](?:cast|tint|tinge|hue|tone)(?:ed)?",
             rf"(?:tinted|tinged|gone|turned) {_BLUE}|(?:looks|came out|picture is|all|way) (?:too )?cold(?! out)"
             r"(?= (?:in colou?r|and blue)|$|[,.;])",
@@ -198,7 +201,7 @@ _COMPLAINTS: Final = (
             r"(?:looks?|is|fall|falls|waterfall|so|too|it's|comes out|way) "
             r"(?:(?!an?\b)\w+ )?(?:tiny|small)"
             r"(?! (?:stream|creek|brook|steps?|fall|bit|cascade|waterfall|aperture|f))",
-            r"is an? (?:tiny|small|little) (?:thing|dot|speck|strip|line|thread)",
+            r"(?:is|it's|its|just|'s) an? (?:tiny|small|little) (?:thing|dot|speck|strip|line|thread)",
             r"tiny (?:water)?fall in|dwarf(?:ed)?|(?:matchstick|toothpick|pinhead|speck|postage stamp)",
             r"(?:barely|hardly|can't) (?:even )?(?:see|find|spot) (?:the |it|my )(?:fall|waterfall|in the)",
             r"(?:much|far|way|all|so) too (?:small|tiny|little)(?= |$|[,.;!])(?! aperture)",
@@ -206,6 +209,7 @@ _COMPLAINTS: Final = (
         ),
     ),
 )
+_CLAUSE_ENDS: Final = r"(?=\W*$|[,.;!?])"
 _SOFTNESS: Final = (
     (
         Symptom.SOFT_NEAR,
@@ -213,6 +217,9 @@ _SOFTNESS: Final = (
             rf"{_NEAR_PART}\b(?:{_FILL}|\s+){_SOFT}",
             rf"(?:{_SOFT_AT}|{_SOFT} near) (?:the )?{_NEAR_PART}",
             rf"{_SOFT} {_NEAR_PART}",
+            rf"only (?:the )?{_FAR_PART} (?:is|are|was|were|came out) (?:sharp|crisp|in focus)",
+            rf"(?:sharp|crisp)\b[^.;]{{0,12}}[,.;]? (?:but |and )?(?:the |my )?{_NEAR_PART}"
+            rf" (?:isn't|is not|not|aren't|are not){_CLAUSE_ENDS}",
         ),
     ),
     (
@@ -221,6 +228,9 @@ _SOFTNESS: Final = (
             rf"{_FAR_PART}\b(?:{_FILL}|\s+){_SOFT}",
             rf"{_SOFT_AT} (?:(?:the|all|both|top|upper) )*{_FAR_PART}",
             rf"{_SOFT} {_FAR_PART}",
+            rf"only (?:the )?{_NEAR_PART} (?:is|are|was|were|came out) (?:sharp|crisp|in focus)",
+            rf"(?:sharp|crisp)\b[^.;]{{0,12}}[,.;]? (?:but |and )?(?:the |my )?{_FAR_PART}"
+            rf" (?:isn't|is not|not|aren't|are not){_CLAUSE_ENDS}",
         ),
     ),
     (
@@ -229,7 +239,9 @@ _SOFTNESS: Final = (
             rf"{_ALL_PART}\b(?:{_FILL}|\s+){_SOFT_FRAME}",
             rf"{_SOFT} (?:all over|everywhere|overall)",
             r"(?:camera|see|got|is|some) ?shake|tripod(?:'s| is| was)? (?:\w+ )?(?:shaky|wobbl\w+)",
-            r"nothing(?: is|'s)? (?:\w+ )?sharp",
+            r"nothing(?: is|'s)? (?:\w+ )?sharp|sharp nowhere",
+            r"(?:not|isn't|aren't) (?:\w+ )?(?:sharp|crisp) (?:anywhere|at all)",
+            r"(?:blurr?y|unsharp|out of focus|fuzzy) (?:shots?|pictures?|photos?|frames?|images?)",
         ),
     ),
 )
@@ -263,7 +275,9 @@ def _holds(symptom: Symptom, pattern: re.Pattern[str], text: str) -> bool:
 
 
 #: "Water frozen solid but i wanted silk": what stands behind the "but" is the wish.
-_BUT: Final = re.compile(r"\bbut\b|\bthough\b")
+_BUT: Final = re.compile(
+    r"\bbut\b|\bthough\b|[,;.] ?(?:and )?i(?:'d| would)? (?:really )?(?:want|wanted|prefer|like|rather)\b"
+)
 
 
 def _is_wished(text: str, match: re.Match[str]) -> bool:
@@ -291,7 +305,11 @@ _NO_FAULT: Final = re.compile(
     r"|(?:^|[.;!,] ?)(?:is|are|would|will|isn't|won't) (?:it |that |this )?(?:\w+ ){0,2}?"
     r"(?:shutter_s|f_number|iso|that|it|this) (?:be )?too \w+(?=[^.;!]*\?)"
 )
+_MUSHY_LEAVES: Final = re.compile(rf"\b({_LEAF}) (?:(?:are|is|all|just|went|turned|to|look) )*mush\w*\b")
 _MOVED: Final = re.compile(r"\b(?:smear\w*|smudg\w*|streak\w*|moved|moving|wind\w*|doubled?)\b")
+_FAR_LEAVES: Final = re.compile(
+    rf"\b{_LEAF} (?:behind(?: (?:it|the falls?))?|at the back|in the (?:back|background|distance))\b"
+)
 _CLOSE_LEAVES: Final = re.compile(
     rf"\b{_LEAF} (?:up close|up front|close (?:by|up|to me)|in front|at the front|nearest(?: me)?"
     r"|next to me|in the foreground|at my feet)\b"
@@ -300,13 +318,16 @@ _CLOSE_LEAVES: Final = re.compile(
 
 def read_symptoms(draft: Draft) -> None:
     """Complaints of a frame, each once, in the order of their table."""
-    text = _NO_FAULT.sub("", draft.skeleton())
+    text = _MUSHY_LEAVES.sub(r"\1 smeared", _NO_FAULT.sub("", draft.skeleton()))
     found = [symptom for symptom, pattern in _COMPLAINTS if _holds(symptom, pattern, text)]
     if "light" in draft.values and not _FRAME_DARK.search(text):
         found = [symptom for symptom in found if symptom is not Symptom.TOO_DARK]
     if Symptom.LEAVES_SMEARED in found and _CLOSE_LEAVES.search(text) and not _MOVED.search(text):
         found.remove(Symptom.LEAVES_SMEARED)
         text = _CLOSE_LEAVES.sub("foreground", text)
+    if Symptom.LEAVES_SMEARED in found and _FAR_LEAVES.search(text) and not _MOVED.search(text):
+        found.remove(Symptom.LEAVES_SMEARED)
+        text = _FAR_LEAVES.sub("background", text)
     if not {Symptom.SOFT_SPOTS, Symptom.LEAVES_SMEARED} & set(found):
         found += _softness(text)
     if found:
