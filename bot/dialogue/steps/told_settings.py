@@ -11,6 +11,7 @@ from bot.dialogue.steps import reasons
 from bot.dialogue.steps.taken import take_settings
 from bot.dialogue.texts import measures
 from bot.dialogue.turn import Turn
+from core.camera import Camera
 from core.exposure import Settings, ev100
 from core.series import f_number_label
 
@@ -42,7 +43,11 @@ def _review(turn: Turn) -> None:
     focal_mm = given.focal_mm or reckoning.USUAL_FULL_FRAME_MM / camera.sensor.crop_factor
     depth = reckoning.depth_of(facts, focal_mm, assumed)
     told = ev100(given.f_number, given.shutter_s, given.iso)
-    fine = depth.needed * 0.98 <= given.f_number <= camera.sensor.softening_f * 1.02
+    least = camera.sensor.best_f[0] if depth.stack else depth.needed  # no f-number holds a stack
+    fine = least * 0.98 <= given.f_number <= camera.sensor.softening_f * 1.02
+    if fine and given.iso <= camera.base_iso * _NEAR_BASE:
+        _keep_theirs(turn, camera)
+        return
     f_number = given.f_number if fine else depth.exact
     better = Settings(f_number, given.shutter_s, camera.base_iso)
     wanted = ev100(better.f_number, better.shutter_s, better.iso) - told
@@ -60,6 +65,19 @@ def _review(turn: Turn) -> None:
     )
     reasons.explain_share(turn, solved.flow, solved.given.shutter_s, camera)
     reasons.tell_assumed(turn, solved.assumed, camera)
+    turn.ask("seen")
+
+
+def _keep_theirs(turn: Turn, camera: Camera) -> None:
+    """Settings that need no mending stay, mark for mark, and so does the light they let in."""
+    turn.be_in(State.HIGHLIGHTS, Trigger.NEW_FRAME)
+    facts, assumed = turn.facts, reckoning.Assumed()
+    reckoning.camera_of(facts, assumed)
+    flow = reckoning.flowing_or_usual(facts, reckoning.focal_of(facts), assumed)
+    turn.change_walk(given=turn.given.model_copy(update={"focus_m": reckoning.focus_of(facts)}))
+    _say_look(turn)
+    reasons.explain_share(turn, flow, turn.given.shutter_s, camera)
+    reasons.tell_assumed(turn, assumed, camera)
     turn.ask("seen")
 
 
@@ -91,5 +109,7 @@ def warn_of_f_number(turn: Turn, f_number: float) -> None:
         turn.say(Role.CHECK, "told.too_open", near=near, needed=needed)
 
 
+#: Up to this factor above the base a raised ISO is nothing to mend (own rule: a stop).
+_NEAR_BASE: Final = 2.02
 #: An f-number that differs by more than this factor is another one (own rule: a sixth of a stop).
 _CLEARLY: Final = 1.06
