@@ -217,6 +217,19 @@ def _pointed(match: re.Match[str]) -> str:
     return f"{_digits(match.group(1))}.{_digits(match.group(2))}"
 
 
+_LENGTH: Final = r"(?:m|cm|km|metern?|metros?|zentimetern?|centimetros?|kilometern?|kilometros?)"
+#: "Acht bis zehn Meter", "entre ocho y diez metros".
+_RANGE: Final = re.compile(
+    rf"\b(?:(?:de|von) )?({VALUE}) (?:bis|a|o|oder) ({VALUE})(?= ?{_LENGTH}\b)"
+    rf"|\b(?:entre|zwischen) ({VALUE}) (?:y|und) ({VALUE})(?= ?{_LENGTH}\b)"
+)
+
+
+def _ranged(match: re.Match[str]) -> str:
+    low, high = (_digits(said) for said in match.groups() if said)
+    return f"{low}-{high}"
+
+
 _BEFORE_POINT: Final = re.compile(rf"\b({'|'.join(SMALL)})(?=\.\d| \d/\d)")
 _JOINTS: Final[Mapping[str, _Rules]] = {"de": _GERMAN_JOINTS, "es": _SPANISH_JOINTS}
 
@@ -235,7 +248,7 @@ def in_english(text: str, language: str) -> str:
         text = _SPANISH_NUMBER.sub(_spanish_words, text)
         text = _SPANISH_PART.sub(_spanish_part, text)
         text = _SPANISH_AVO.sub(lambda match: f"1/{match[1] or match[2]} s", text)
-    text = _SAID_POINT.sub(_pointed, text)
+    text = _RANGE.sub(_ranged, _SAID_POINT.sub(_pointed, text))
     for pattern, replacement in _JOINTS[language]:
         text = pattern.sub(replacement, text)
     return _BEFORE_POINT.sub(lambda match: _digits(match.group()), text)
