@@ -57,6 +57,7 @@ _READERS: Final = (
     lengths.read_bare_lengths,
     corrections.read_corrections,
     settings.read_focal_lengths,
+    settings.read_kept_values,
     settings.read_settings_triple,
     framing.read_format,
     framing.read_extent,

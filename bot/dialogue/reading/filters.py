@@ -152,9 +152,14 @@ def _strengths(draft: Draft) -> list[tuple[Quantity, float]]:
     return found
 
 
+#: "What if the nd was a 6 stop": on in the trial.
+_TRIED: Final = re.compile(r"\b(?:what if|suppose)\b")
+
+
 def _is_on(draft: Draft, quantity: Quantity) -> bool:
     if (
-        _SWAPPED_FOR.search(draft.text[: quantity.start])
+        _TRIED.search(draft.text)
+        or _SWAPPED_FOR.search(draft.text[: quantity.start])
         or _STACKED.search(draft.before(quantity))
         or _ON_BEHIND.search(draft.after(quantity))
         or _WITH_BEFORE.search(draft.before(quantity))

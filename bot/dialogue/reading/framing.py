@@ -39,7 +39,8 @@ def read_format(draft: Draft) -> None:
 _SIDE: Final = r"(?:upper|lower|top|bottom|left|right|middle)"
 _WHOLE: Final = any_of(
     r"(?:whole|entire|full|complete) (?:(?:water)?falls?|drop|cascade)",
-    r"all of the (?:water)?falls?",
+    r"all of the (?:water)?falls?|(?:all of it|it all|everything|the lot) in(?=$|[,.;!]| (?:please|the"
+    r" frame|frame|one))",
     r"(?:get|show|want|fit|have|keep|frame|take) (?:in )?the whole thing",
     r"(?:show|want|fit|frame|get|have|take|keep)\b[^,;.]{0,24}\b(?:top to bottom|lip to pool)",
     r"top to bottom(?= (?:in|please)|\W*$)(?<!m top to bottom)(?<!ft top to bottom)",

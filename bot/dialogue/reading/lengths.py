@@ -40,7 +40,7 @@ _LIKELY_CENTIMETRES_FROM: Final = 30.0
 _DRIVE: Final = re.compile(r"\b(?:drive|drove|driving|car ride|flight|train|bus)\b")
 #: "Walked 2 km already" is behind us, the way back may be another.
 _WALKED: Final = re.compile(r"\b(?:walked|hiked|did|done|covered|came)\b")
-_ALREADY: Final = re.compile(r"\b(?:already|so far|today|behind us|this morning)\b")
+_ALREADY: Final = re.compile(r"\b(?:already|to go|so far|today|behind us|this morning)\b")
 _SOMEBODY: Final = re.compile(
     r"\b(?:i'm|im|i am|he's|she's|(?:he|she|wife|husband|guide|friend) is)(?: about| only)? ?$"
 )
@@ -171,7 +171,7 @@ def _is_elsewhere(draft: Draft, quantity: Quantity) -> bool:
     if quantity.unit in {"km", "mi"}:
         return bool(
             _DRIVE.search(draft.before(quantity) + after)
-            or (_WALKED.search(before) and _ALREADY.search(before + after))
+            or (_WALKED.search(before) and _ALREADY.search(draft.text))
         )
     if not _SOMEBODY.search(before):
         return False

@@ -48,7 +48,7 @@ _LIGHTS: Final = (
             r"sun (?:went down|went under|has gone under|dropped|sank|dipped|slipped)"
             r"(?! (?:at|by|around) \d)",
             r"sun(?:'s| has| is)? (?:just |already |been )*(?:set|gone down"
-            r"|down(?! (?:at|by|around|behind|\d)))",
+            r"|down(?! (?:at|by|around|behind|\d|half|quarter|five|ten|twenty)))",
         ),
     ),
     (
@@ -155,7 +155,7 @@ _LIGHTS: Final = (
             r"(?:it's|its|fall's|fall is|everything|all|everything's|it is) (?:all |now )?in (?:the )?sha(?:de|dow)",
             r"sun (?:hasn't|has not|doesn't|never|won't|didn't|can't|does not) (?:yet )?(?:reach|get|come|hit)"
             r"\w*",
-            r"sun(?:'s| is| has)? (?:just |now |already |all )*(?:gone|left|off|behind the (?:wall|hill|ridge|cliff))",
+            r"sun(?:'s| is| has)? (?:just |now |already |all )*(?:(?:gone|left|off)(?! (?:by|at|around|in|down|under)\b)|behind the (?:wall|hill|ridge|cliff))",
         ),
     ),
     (

@@ -109,7 +109,7 @@ _TOWARDS_ALONE: Final = re.compile(r"^towards?\b")
 _ACROSS: Final = any_of(
     r"(?<!fall_width_m )across(?! (?:from|the (?:pool|path|valley)))",
     "left to right|right to left|side to side|sideways",
-    r"from the (?:left|right)",
+    r"from the (?:left|right)|cross(?:es|ing) the (?:frame|picture|image)",
 )
 _DOWN: Final = any_of(
     r"straight down|(?:runs?|flows?|falls?|comes?|drops?|pours?|goes)\b[^;.]{0,24}\btop to bottom",

@@ -118,6 +118,12 @@ _FRACTIONS: Final[tuple[_Rule, ...]] = (
         r"|(?:from|to|back to) the (?:car|road|parking|falls?|waterfall|trailhead)))",
         " km",
     ),
+    _plain(r"(\b(?:walk|hike|trail|path)\b[^.;]{0,40}\d) ?k\b(?! ?(?:px|mp|iso))", r"\1 km"),
+    _plain(
+        r"\b((?:about|depth|deep|nearly|maybe|roughly|around|almost|is|at|distance) (?:of )?)a "
+        r"(?=(?:met(?:er|re)|foot|yard)\b(?! ?(?:bridge|path|step|hold|print|of|and|\d)))",
+        r"\g<1>1 ",
+    ),
     _plain(r"\b(\w+) (?:more|extra) stops?\b(?! of)", r"\1 stops more"),
     _plain(
         r"(?<!a )(?<!an )(?<!one )(?<!\d )(?<!twenty )(?<!thirty )(?<!hundred )\b(half|third"

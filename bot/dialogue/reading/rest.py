@@ -16,6 +16,11 @@ _COUNT_BEFORE: Final = re.compile(
     r"|task|option|question|shot|frame|picture|photo|level|day|year|since|in|until|till|lot|miles?"
     r"|km|gate|bridge|no|nr|nr|spot|bay|space|seat|bed|row|site|pitch|table|cabin|hut|stage|mile"
     r"|pole|post"
+    r"|(?:son|daughter|kid|boy|girl|dog|she|he|mum|dad|wife|husband|nephew|niece|grandson|baby|i)"
+    r"(?:'s| is| turns| turned|'m)(?: just| only| nearly)?"
+    r"|(?:knees|passport|back|body|watch|clock|phone|thermometer) (?:says?|reads?|shows?)"
+    r"|(?:tickets?|parking|coffee|price|costs?|paid|fee|entry|beer|lunch|cake)(?: (?:was|is|were|for|cost"
+    r"|costs|of|about|me|us))*"
     r"|marker|file|chill|temperature|line)\W*$"
 )
 _O_CLOCK: Final = re.compile(

@@ -69,7 +69,7 @@ BEHIND: Final = re.compile(
     r"|(?P<between>between (?:me|us|the camera|where i stand))"
     r"|(?P<object>(?:away from|back from|off from|from|to|before|in front of|short of|shy of"
     r"|this side of|off(?= (?:my|the) (?:lens|camera|glass)))"
-    rf" {THE}(?P<thing>[a-z' ]{{1,30}}))"
+    rf" (?!(?:go|do|be|get|walk|climb|see|come)\b){THE}(?P<thing>[a-z' ]{{1,30}}))"
     rf"|(?P<height>tall|high|in height|of height|in total|altogether|(?:of (?:a |free )?)?(?:{FALL})"
     r"|for (?:the )?(?:drop|(?:water)?falls?|whole thing))"
     r"|(?P<width>wide|across|in width)|(?P<depth>deep|of water)"

@@ -229,6 +229,25 @@ def read_focal_lengths(draft: Draft) -> None:
             draft.put("focal_mm", quantity.value, quantity)
 
 
+#: "Iso has to stay at 100": the value behind a setting that is kept.
+_KEPT_AT: Final = re.compile(
+    r"\b(?P<name>iso|aperture)\b(?: (?:has|to|must|should|will|is|be|the))* (?:stays?|staying|remains?|kept"
+    r"|fixed|locked|left)(?: put| fixed| locked)? (?:at|on) ?$"
+)
+
+
+def read_kept_values(draft: Draft) -> None:
+    """Bare numbers behind a named setting that stays: `iso has to stay at 100`."""
+    for quantity in draft.free(""):
+        kept = _KEPT_AT.search(draft.before(quantity))
+        if kept is None or quantity.is_range or quantity.fraction:
+            continue
+        if kept["name"] == "aperture":
+            draft.put("f_number", quantity.value, quantity)
+        elif quantity.value in _ISO_MARKS:
+            draft.put("iso", quantity.value, quantity)
+
+
 def _is_beside_settings(draft: Draft, quantity: Quantity) -> bool:
     """Whether a setting stands right before or behind, with nothing said between."""
     free = draft.free()

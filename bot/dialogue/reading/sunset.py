@@ -10,7 +10,7 @@ from bot.dialogue.reading.draft import Draft
 _CLOCK: Final = r"(?P<hour>\d{1,2})[:.h]?(?P<minute>\d\d)? ?(?P<half>[ap]\.?m\b)?"
 _SUNSET_WORDS: Final = (
     r"(?:sun[ -]?set(?:ting)?(?: time)?|sundown|sun down"
-    r"|(?:it|that)'s when (?:the sun sets|it sets)"
+    r"|lose the sun|(?:it|that)'s when (?:the sun sets|it sets)"
     r"|sun(?:'s| is| will)? (?:goes under|goes off|drops|dipping|vanishes|slips|hides|goes down|going down|go down|sets?|down|setting|disappears?|dips"
     r"|gone|be gone|goes(?= at)))"
 )
@@ -51,7 +51,7 @@ _SPOKEN: Final = (
     r"(?P<way>to|till|before|past|after) |(?P<half_hour>half) )?"
     rf"(?P<hour>{'|'.join(_HOURS)}|1\d|2[0-3]|[1-9])"
     r"(?! ?(?:m|km|ft|feet|met\w+|min\w*|h|hours?)\b)"
-    r"(?: (?P<rest>[0-5]\d)(?! ?(?:m|km|ft|feet|met\w+|min\w*|iso|mm|%)\b))?"
+    r"(?: (?P<rest>[0-5]\d|oh [1-9])(?! ?(?:m|km|ft|feet|met\w+|min\w*|iso|mm|%)\b))?"
     r"(?P<clock> o'? ?clock| hours)?(?: ?(?P<half>[ap])\.?m\b\.?)?(?![\w/:]|[.,]\d)"
 )
 _IN_WORDS: Final = re.compile(rf"\b{_SUNSET_WORDS}\b{_LINK}{_SPOKEN}")
@@ -59,7 +59,7 @@ _WORDS_BEFORE: Final = re.compile(
     rf"\b{_SPOKEN}(?: (?:in the evening|tonight|this evening|today|or so))*"
     rf"(?:,| is when| is| for)? ?(?:the )?{_SUNSET_WORDS}"
 )
-_ALONE_IN_WORDS: Final = re.compile(rf"(?:at |around |about |it's |its )*{_SPOKEN}\W*")
+_ALONE_IN_WORDS: Final = re.compile(rf"(?:at |around |about |it's |its )*{_SPOKEN}(?: tonight| this evening| today)?\W*")
 
 
 def _clock(match: re.Match[str]) -> str | None:
@@ -89,7 +89,7 @@ def _in_words(match: re.Match[str]) -> str | None:
         return None
     named = match["hour"]
     hour = _in_the_evening(int(named) if named.isdigit() else _HOURS[named], match["half"])
-    offset = 30 if match["half_hour"] else int(match["rest"] or 0)
+    offset = 30 if match["half_hour"] else int((match["rest"] or "0").removeprefix("oh "))
     if match["way"]:
         part = match["minutes"]
         minutes = _PARTS[part] if part in _PARTS else int(part)

@@ -91,7 +91,8 @@ _AUTOMATIC: Final = any_of(
 )
 _AUTOMATIC_ALONE: Final = exactly("auto", "automatic", "automatically")
 _MANUAL: Final = any_of(
-    r"(?<!focus )(?:in|on|full|fully) manual(?! focus)", r"manual (?:mode|exposure)", "m[ -]mode"
+    r"(?<!focus )(?:in|on|full|fully|everything|all) manual(?! focus)",
+    r"(?:in|on) m(?: mode)?(?=$|[,.;!]| and\b| now\b)", r"manual (?:mode|exposure)", "m[ -]mode"
 )
 _MANUAL_ALONE: Final = exactly("manual")
 
