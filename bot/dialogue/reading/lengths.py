@@ -62,6 +62,26 @@ _PART_BEHIND: Final = re.compile(
     r"|(?:further |farther )?(?:down|up)(?:stream| the (?:trail|path|road|river))"
     r"|above sea level|asl|elevation\b(?! gain))\b"
 )
+#: "Moved 3 m to the left": how far somebody went, not where from.
+_MOVED: Final = re.compile(
+    r"\b(?:went|moved?|stepped|walked|go|step|shuffled|backed|climbed|crept|shifted)(?: up| back| down)?"
+    r"(?: about| another| maybe| some)? ?$"
+)
+_BY_SO_MUCH: Final = re.compile(
+    r"^ ?(?:to the (?:left|right|side)|back\b|closer|nearer|forwards?|further|farther|sideways|left\b"
+    r"|right\b|up\b|down\b|in\b)"
+)
+_FOCUSED: Final = re.compile(r"\b(?:focus\w*|hyperfocal|autofocus)\b")
+_ELSEWHERE: Final = re.compile(
+    r"\b(?:parking|car ?park|cars?|village|hut|cafe|toilets?|loo|road|bus stop|trail ?head|campsite|tent"
+    r"|town|hotel|shelter|bench|kiosk)(?: is|'s| are| lies| was)?(?: about| only| just| maybe| some)* ?$"
+)
+_LIES: Final = re.compile(r"^ ?(?:away|off|back|from here|down|up|further|behind)\b")
+_OTHER_WIDTH: Final = re.compile(
+    r"\b(?:path|trail|bridge|pool|gorge|canyon|ledge|gap|road|platform|valley|track|ravine|boulder)\b"
+    r"[^,;.]{0,16}$"
+)
+_WIDE: Final = re.compile(r"^ ?(?:wide|across|in width|long|in diameter)\b")
 _FLOAT: Final = re.compile(
     r"\b(?:leaf|leaves|stick|twig|foam|bubbles?|cork|float\w*|drift\w*|travel\w*|takes?|took|did)\b"
 )
@@ -189,7 +209,14 @@ def _corrected_length(draft: Draft, quantity: Quantity) -> str | None:
 def _is_other(draft: Draft, quantity: Quantity) -> bool:
     """Whether a length is of another place or of a part: `800 m downstream`, `each 4 m`."""
     before, after = draft.clause_before(quantity), draft.clause_after(quantity)
-    return bool(_PART_BEFORE.search(before) or _PART_BEHIND.match(after))
+    return bool(
+        _PART_BEFORE.search(before)
+        or _PART_BEHIND.match(after)
+        or (_MOVED.search(before) and _BY_SO_MUCH.match(after))
+        or (_FOCUSED.search(before) and role(draft, quantity) not in {"nearest_m", "farthest_m"})
+        or (_ELSEWHERE.search(before) and _LIES.match(after))
+        or (_OTHER_WIDTH.search(before) and _WIDE.match(after))
+    )
 
 
 def read_lengths(draft: Draft) -> None:
@@ -211,6 +238,9 @@ def read_lengths(draft: Draft) -> None:
 def read_bare_lengths(draft: Draft) -> None:
     """Numbers without a unit that the words beside them make a length: `18 away`."""
     for quantity in draft.free(""):
+        if _SOMEBODY.search(draft.clause_before(quantity)) and _TALL.match(draft.after(quantity)):
+            draft.claim(quantity)
+            continue
         slot = None if quantity.fraction or quantity.signed else role(draft, quantity)
         if slot:
             _store(draft, slot, quantity)

@@ -107,7 +107,8 @@ _MOVES: Final = any_of(
 )
 _TOWARDS_ALONE: Final = re.compile(r"^towards?\b")
 _ACROSS: Final = any_of(
-    r"(?<!fall_width_m )across(?! (?:from|the (?:pool|path|valley)))",
+    r"(?<!fall_width_m )(?<!\dm )(?<!\d m )(?<!ft )(?<!metres )(?<!meters )(?<!feet )(?<!yards )across"
+    r"(?! (?:from|the (?:pool|path|valley)))",
     "left to right|right to left|side to side|sideways",
     r"from the (?:left|right)|cross(?:es|ing) the (?:frame|picture|image)",
 )

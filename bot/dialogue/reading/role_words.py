@@ -15,7 +15,8 @@ FAR: Final = (
     r"(?:back|rear|rock|canyon|gorge) (?:wall|side|bank)s?|farthest|furthest|most distant"
     r"|(?<!on the )(?<!from the )(?<!at the )far (?:wall|side|bank|shore|edge|cliff|trees?|rocks?"
     r"|ridge|hill|bushes|pines|slope|ferns?)s?|behind (?:it|that|them|the (?:water)?falls?)"
-    r"|(?!i'm|im\b|me\b|falls?\b|it\b)\w+ (?:behind|at the (?:far )?back|in the background|beyond)"
+    r"|(?!i'm|im\b|me\b|falls?\b|it\b)\w+ (?:behind|at the (?:far )?back|in the background|beyond(?!\W*$))"
+    r"|(?<!\w )wall(?=(?: is| at)* *$)"
     r"|background"
     r"|horizon|skyline"
 )

@@ -181,7 +181,9 @@ def _is_vague(subject: str | None, words: str, after: str, match: re.Match[str] 
 
 
 #: "Which i'd put at 6 m": the fall that was named right before.
-_WHICH: Final = re.compile(rf"\b(?:{FALL}),? which\b(?P<rest>[^.;!?]*)$")
+_WHICH: Final = re.compile(
+    rf"\b(?:{FALL}),? (?:which|they're|they are|it's|its|it is|that's|must be|looks)\b(?P<rest>[^.;!?]*)$"
+)
 
 
 _ENDS_WITH_FALL: Final = re.compile(r"(?:falls?|drop)[ ,.]*$")

@@ -10,10 +10,11 @@ _BACK: Final = (
     r"|hold on|scratch that|strike that|forget that|more like|(?:i |we )?(?:measured|paced|checked)"
     r" (?:it|again))"
 )
+_UNIT: Final = r"(?:m|cm|met(?:er|re)s?|ft|feet|foot|yards?|yds?|km|miles?)"
 #: "12, no, 15 m high", "5, wait, 6": a bare number right before its correction.
 _TAKEN_BACK: Final = re.compile(
-    rf"(?<![\w./,+-])\d{{1,4}}(?:\.\d)?[,;. -]+(?:\b{_BACK}\b[,;. -]*)+"
-    r"(?=\d+(?:\.\d+)? ?(?:m|cm|met(?:er|re)s?|ft|feet|foot|yards?|yds?|km|miles?)\b)"
+    rf"(?<![\w./,+-])\d{{1,4}}(?:\.\d)?(?: ?{_UNIT})?[,;. -]+(?:\b{_BACK}\b[,;. -]*)+"
+    rf"(?=\d+(?:\.\d+)? ?{_UNIT}\b)"
     rf"|^\d{{1,4}}(?:\.\d)?[,;. -]+(?:\b{_BACK}\b[,;. -]*)+(?=\d+(?:\.\d+)?\W*$)"
 )
 
