@@ -68,6 +68,9 @@ def read_polariser(draft: Draft) -> None:
         _read_named(draft)
 
 
+_ON_OR_OFF: Final = re.compile(r"\bon or off\b|\boff or on\b|\bon or not\b")
+
+
 def _read_named(draft: Draft) -> None:
     """A polariser that is named: missing, off or on."""
     text = draft.text
@@ -77,6 +80,8 @@ def _read_named(draft: Draft) -> None:
         return
     draft.note("has_polariser", value=True)
     set_up = draft.values.keys() & {"shutter_s", "nd_on_stops"}
+    if _ON_OR_OFF.search(text):
+        return
     if _OFF.search(text):
         draft.note("polariser_on", value=False)
     elif _ON.search(text) or (set_up and _WITH.search(text)):
@@ -173,13 +178,13 @@ def _is_on(draft: Draft, quantity: Quantity) -> bool:
 
 #: "Swapped the 6 stop for the 10": the one that came off.
 _SWAPPED_OUT: Final = re.compile(r"\b(?:swapped|swap|changed|switched|traded) (?:the|my|an?) ?$")
-_AN: Final = re.compile(r"\b(?:an?|any|some)(?: nd)? ?$")
+_OURS: Final = re.compile(r"\b(?:my|the|our)(?: \w+)? ?$")
 
 
 def _is_only_asked(draft: Draft, quantity: Quantity) -> bool:
     """`Would a 6 stop help?`: no filter that is owned or on."""
     return (
-        _AN.search(draft.before(quantity)) is not None
+        _OURS.search(draft.before(quantity)) is None
         and not _is_on(draft, quantity)
         and is_unreal(draft.text[: quantity.start])
     )

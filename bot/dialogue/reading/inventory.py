@@ -80,7 +80,7 @@ _OWNED: Final = r"\b(?:my|our|on (?:a|the)|with the|have (?:a|the)|got a|no|with
 #: What is wished, planned or past is not here.
 _UNREAL: Final = (
     r"\b(?:wish|should've|should have|would've|used to (?:have|own)|if (?:i|we) had|thinking of"
-    r"|wondering (?:if|about|whether)|tempted|want to (?:buy|get)|going to (?:buy|get)|saving for|next time)\b"
+    r"|if only|(?:might|may|could|planning to|going to|about to) (?:buy|get)|would love|dreaming of|wondering (?:if|about|whether)|tempted|want to (?:buy|get)|going to (?:buy|get)|saving for|next time)\b"
 )
 _NOT_YET: Final = r"\b(?:tomorrow|next (?:time|week|year)|one day|soon)\b"
 

@@ -69,7 +69,7 @@ _NO_LENS: Final = re.compile(r"\b(?:rain|thread|filters?|rings?|step-?up|pol\w*|
 
 #: "Are those 24-70 zooms heavy?" owns none.
 _IN_GENERAL: Final = re.compile(
-    r"^(?:and |so |ok |hi |hey )*(?:are|is|do|does|would|should|which|what) (?:those|these|an?|any) [^.;]*"
+    r"\b(?:better|sharper|wider|nicer) than\b.*\?|^(?:and |so |ok |hi |hey )*(?:are|is|do|does|would|should|which|what) (?:those|these|an?|any) [^.;]*"
     r"(?:lens|lenses|zooms?|primes?|\d)[^.;]*(?:\?|$)(?!.*\b(?:my|i have|i've|mine)\b)"
 )
 
@@ -95,6 +95,22 @@ _MOUNTED: Final = re.compile(
 )
 
 
+#: "I sold my 70-200", "left the 24-70 at home".
+_NOT_HERE: Final = re.compile(
+    r"\b(?:sold|lost|broke|left|forgot|returned|dropped|without|no longer have|don't have|haven't got|didn't"
+    r" bring|no)(?: (?:my|the|an?|any))?(?: \w+)? ?$"
+)
+_WISHED: Final = re.compile(
+    r"\b(?:wish|if only|(?:might|may|want to|going to|planning to|thinking of|should i) (?:buy|get|buying"
+    r"|getting|try)|would love|dreaming of|saving for)\b[^,;.]*$"
+)
+
+
+def _is_wished(draft: Draft, quantity: Quantity) -> bool:
+    """Whether a lens is only wished for: `might buy a 16-35`."""
+    return _WISHED.search(draft.text[: quantity.start]) is not None
+
+
 _USING: Final = re.compile(r"\b(?:using|shooting with|shot with|shot on) (?:the|my|an?)(?: \w+)? ?$")
 
 
@@ -110,6 +126,8 @@ def _lens(draft: Draft, quantity: Quantity) -> LensFact | None:
         return None
     draft.claim(quantity)
     wide, narrow = _widest(draft, quantity)
+    if _NOT_HERE.search(draft.before(quantity)) or _is_wished(draft, quantity):
+        return None
     mounted = _MOUNTED.match(draft.text[quantity.end :]) or _USING.search(draft.before(quantity))
     if ends[0] == ends[1] and mounted:
         draft.note("focal_mm", ends[0])

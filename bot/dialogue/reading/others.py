@@ -9,17 +9,17 @@ _KIN: Final = (
     r"wife|husband|hubby|partner|friend|mate|buddy|pal|brother|sister|bro|sis|son|daughter|dad"
     r"|father|mum|mom|mother|kid|uncle|aunt|auntie|boyfriend|girlfriend|cousin|colleague"
     r"|neighbou?r|teacher|guide|instructor|nephew|niece|grandpa|grandad|grandson|flatmate|boss"
-    r"|student|companion"
+    r"|student|companion|in-law|brother in law|sister in law"
 )
 _STRANGER: Final = (
     r"(?:guy|man|woman|lady|girl|lad|bloke|chap|dude|fella|fellow|person|photographer|other one"
     r"|other (?:guy|person|photographer))"
 )
-_PLACE: Final = r"(?: (?:next to|beside|behind|near|with|in|on|over|from|to) [a-z ]{2,24}?)?"
+_PLACE: Final = r"(?: (?:over )?(?:here|there))?(?: (?:next to|beside|behind|near|with|in|on|over|from|to) [a-z ]{2,24}?)?"
 _OTHER: Final = (
     rf"(?:(?:(?:my|our|the|his|her|a|this|that) )?(?:\w+ )?(?:{_KIN})"
     rf"|(?:the|another|that|this|some|a) (?:\w+ )?{_STRANGER}{_PLACE}|{_STRANGER} next to me"
-    r"|he|she|they|someone(?: else)?|somebody(?: else)?|everyone else|the others?|others)"
+    r"|he|she|they|someone(?: else)?|somebody(?: else)?|every(?:one|body)(?: else| here)?|the others?|others|most people|people(?: here)?)"
 )
 #: Having, using and setting; where somebody else stands is no matter of kit.
 _USES: Final = (
@@ -65,9 +65,25 @@ _SHARED: Final = re.compile(
 _LONG_AGO: Final = re.compile(
     r"\bmy (?:very )?(?:first|old|previous|last|former) (?:camera|lens|body|phone|tripod|one|zoom)"
     r" (?:had|was|did|could|took|broke)\b|\bused to (?:have|own|shoot|use|carry)\b"
+    r"|\b(?:back )?in (?:spring|summer|autumn|winter|january|february|march|april|june|july|august"
+    r"|september|october|november|december) (?:it|i|we)\b"
     r"|\b(?:years|ages|decades|months|weeks) ago\b|\bback (?:then|in the day)\b|\byesterday\b"
     r"|\blast (?:week|month|year|summer|autumn|winter|spring|visit)\b"
     r"|\bwhen i was (?:a|young|here last)\b"
+)
+#: What somebody recommends is not set.
+_ADVICE: Final = re.compile(
+    rf"{_LEAD}(?:{_OTHER}|(?:the |a |my |one |some )?(?:\w+ )?(?:guide ?book|videos?|article|forum|book|tutorial"
+    r"|blog|internet|magazine|manual|course))(?:'s)? (?:\w+ )?(?:says?|said|recommend\w*|suggest\w*|told (?:me"
+    r"|us)|tells (?:me|us)|reckons|thinks|advis\w+)\b(?=.*(?:\bf ?/?\d|\biso ?\d|\b1/\d|\d ?s\b|\d ?sec"
+    r"|\d stop|\bnd ?\d))"
+    r"|\b(?:read|heard|saw) (?:somewhere|online|in a book|in the guide)\b|\bthey say\b"
+)
+#: "My wife has the tripod" may be shared; "my brother has a 100-400" is his.
+_COMMON: Final = re.compile(rf"{_HAS} (?:the|our)\b")
+#: "With his 70-200".
+_WITH_THEIRS: Final = re.compile(
+    r"\b(?:with|on|using|through) (?:his|her|their) (?:\w+ )?(?:\d|lens|camera|tripod|nd|filter|polari|zoom)"
 )
 _DIGIT: Final = re.compile(r"\d|\b(?:one|two|three|four|six|eight|ten|half)\b")
 
@@ -86,12 +102,14 @@ def _whose(clauses: list[tuple[str, bool]]) -> list[str]:
     owners: list[str] = []
     for clause, goes_on in clauses:
         owner = ""
-        if _SHARED.search(clause):
+        if _ADVICE.search(clause):
+            owner = "theirs"
+        elif _SHARED.search(clause):
             owner = ""
-        elif _ONLY_THEIRS.search(clause):
+        elif _ONLY_THEIRS.search(clause) or _WITH_THEIRS.search(clause):
             owner = "theirs"
         elif _THEIRS.match(clause):
-            owner = "maybe"
+            owner = "maybe" if _COMMON.search(clause) else "theirs"
         elif _MINE.match(clause):
             owner = "mine"
         elif goes_on and owners[-1] in {"theirs", "maybe"} and _GOES_ON.match(clause):
@@ -103,7 +121,7 @@ def _whose(clauses: list[tuple[str, bool]]) -> list[str]:
 def without_others(text: str) -> str:
     """The message without clauses on other people's kit, and on kit of another day.
 
-    Kit that somebody with the person only has or carries stays where the message tells nothing
+    "My wife has the tripod" stays where the message tells nothing
     of the person's own: it may be shared.
 
     Args:

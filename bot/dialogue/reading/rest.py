@@ -21,6 +21,7 @@ _COUNT_BEFORE: Final = re.compile(
     r"|(?:knees|passport|back|body|watch|clock|phone|thermometer) (?:says?|reads?|shows?)"
     r"|(?:tickets?|parking|coffee|price|costs?|paid|fee|entry|beer|lunch|cake)(?: (?:was|is|were|for|cost"
     r"|costs|of|about|me|us))*"
+    r"|bus|version|chapter|part|volume|exit|platform|tram|floor|terminal"
     r"|marker|file|chill|temperature|line)\W*$"
 )
 _O_CLOCK: Final = re.compile(

@@ -44,7 +44,7 @@ SUBJECT: Final = re.compile(
     rf"|(?P<lens>lens(?=(?:'s| is| sits| up| now| only| just| about| at)*\s*$))|(?P<far>{FAR})"
     rf"|(?P<near>{NEAR}|nothing (?:is )?(?:nearer|closer) than)"
     rf"|(?P<distance>distance(?: (?:to|from|of) (?:the )?(?:{FALL}|water|foot|base))?"
-    r"|i'm|im|i am|we're|we are|standing|stand|me|away"
+    r"|i'm|im|i am|we're|we are|standing|stand|(?<!call )(?<!text )(?<!ring )(?<!meet )(?<!tell )(?<!wake )(?<!gave )me|away"
     r"|(?<!nothing )(?<!nothing is )(?:closer(?: than)?|nearer than)"
     r"|(?:stepped|step|moved|move|go|went|gone|walked|walk|backed)(?: back| up)? to"
     r"|(?:falls?|waterfall|water|stream|creek|brook|river|cascade) (?:is )?at)"

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from typing import Final
 
 from bot.dialogue.reading.draft import Draft
@@ -44,6 +45,7 @@ _NO_TRIPOD: Final = any_of(
     rf"(?:as|like) (?:an? |my )?(?:\w+ )?{TRIPOD}",
     rf"{TRIPOD} (?:are |is )?(?:\w+ )?(?:allowed|forbidden|banned|welcome|prohibited)",
 )
+_UNDECIDED: Final = re.compile(rf"\b{TRIPOD} or (?:hand|not|by hand|no)|\bhand[ -]?held or\b")
 _TODAY: Final = any_of("today|here|with me|this time|now")
 _HAND_HELD: Final = any_of(
     "hand[ -]?held",
@@ -61,6 +63,8 @@ def read_support(draft: Draft) -> None:
     "No tripod" is a fact of the kit; "in the car", "forgot", "today" are facts of this walk.
     """
     text = _NO_TRIPOD.sub("", draft.text)
+    if _UNDECIDED.search(text):
+        return
     if _SAID.search(text) or _ELSEWHERE.search(text):
         _read_tripod(draft, text)
     if _HAND_HELD.search(text):

@@ -53,6 +53,8 @@ def _is_choice(draft: Draft, quantity: Quantity, later: Quantity) -> bool:
     """Whether two numbers of one kind are left open: "8 or 10 m", "between 8 and 10 m"."""
     after = draft.after(quantity).strip()
     between = after == "and" and draft.before(quantity).endswith("between ")
+    if after == "or" and later.unit == "" and quantity.unit in {"f", "iso", "mm"}:
+        return not later.fraction
     return (after == "or" or between) and quantity.unit in {"", later.unit}
 
 

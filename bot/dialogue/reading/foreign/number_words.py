@@ -201,6 +201,7 @@ _SPANISH_JOINTS: Final[_Rules] = tuple(
         (rf"\b({VALUE}) y ([12]/3)\b", r"\1 \2"),
         (r"\b(?:un )?medio segundo\b|\bmedia? de segundo\b", "1/2 s"),
         (r"\btercio (?=de (?:paso|punto|stop|diafragma))", "1/3 "),
+        (r"\bun (?=(?:paso|diafragma|stop)\b|punto (?:de|mas|menos|por|arriba|abajo|oscur|clar))", "1 "),
         (r"(?<=\d/\d) de (?=(?:paso|punto|stop|diafragma))", " "),
         (r"\b(?:un )?medio metro\b", "0.5 m"),
         (r"\b(?:un )?medi[oa] (?=(?:pasos?|puntos?|stops?|diafragmas?)\b)", "1/2 "),
