@@ -48,7 +48,7 @@ _PARTS: Final = {"viertel": 15, "1/4": 15, "4": 15, "cuarto": 15, "media": 30, "
 
 def _clock(minutes: float, *, evening: bool) -> str:
     hour, minute = divmod(int(minutes) % _DAY_MINUTES, 60)
-    late = evening and 0 < hour < 12  # noqa: PLR2004
+    late = evening and 0 < hour < 12
     return f"{hour + 12 * late:02d}:{minute:02d}"
 
 

@@ -16,15 +16,15 @@ _WORD: Final = re.compile(r"[^\W\d_]+")
 
 _GERMAN_UMLAUTS: Final = str.maketrans({"ä": "a", "ö": "o", "ü": "u"})
 _GERMAN_ONES: Final = {
-    "null": 0, "ein": 1, "eins": 1, "zwei": 2, "zwo": 2, "drei": 3, "vier": 4, "funf": 5,
+    "null": 0, "ein": 1, "eins": 1, "zwei": 2, "zwo": 2, "zwoa": 2, "drei": 3, "vier": 4, "funf": 5,
     "sechs": 6, "sieben": 7, "acht": 8, "neun": 9,
 }  # fmt: skip
 _GERMAN_TEENS: Final = {
     "zehn": 10, "elf": 11, "zwolf": 12, "dreizehn": 13, "vierzehn": 14, "funfzehn": 15,
-    "fuffzehn": 15, "sechzehn": 16, "siebzehn": 17, "achtzehn": 18, "neunzehn": 19,
+    "fuffzehn": 15, "fuchzehn": 15, "sechzehn": 16, "siebzehn": 17, "achtzehn": 18, "neunzehn": 19,
 }  # fmt: skip
 _GERMAN_TENS: Final = {
-    "zwanzig": 20, "dreissig": 30, "vierzig": 40, "funfzig": 50, "fuffzig": 50, "sechzig": 60,
+    "zwanzig": 20, "dreissig": 30, "vierzig": 40, "funfzig": 50, "fuffzig": 50, "fuchzig": 50, "sechzig": 60,
     "siebzig": 70, "achtzig": 80, "neunzig": 90,
 }  # fmt: skip
 _ONE_OF: Final = "|".join(sorted(_GERMAN_ONES, key=len, reverse=True))
