@@ -11,7 +11,8 @@ from bot.dialogue.reading.phrases import any_of, exactly
 
 #: The warning by the trade's words; "warning" alone may be a sign at the path.
 _BLINK: Final = (
-    r"(?:blink\w*|wink(?:s|ing)|puls(?:es|ing)|flicker\w*|flash(?:es|ing)|zebras?|clipp\w*(?! (?:on|to))"
+    r"(?:blink\w*|wink(?:s|ing)|puls(?:es|ing)|flicker\w*|flash(?:es|ing)|zebras?"
+    r"|clipp\w*(?! (?:on|to))"
     r"|(?<!my )(?<!the )flash(?! flood| ?light| card| is| on| off)"
     r"|(?:highlights?|whites?|foam|water|falls?|it|it's|sky) (?:\w+ )?(?:blown(?! out)|clips?)"
     r"|(?:part|bit|half|top|lip|middle|bottom|edge) clips"
@@ -41,8 +42,10 @@ _KINDS: Final = (
     (
         Blink.PATCHES,
         any_of(
-            r"patch\w*|blobs?|parts?|areas?|bits of|some of|most of|half|chunks?|zones?|blotch\w*|splotch\w*",
-            r"strips?|stripes?|sections?|lumps?|islands?|(?:only |just )?the (?:middle|core|centre|center)",
+            r"patch\w*|blobs?|parts?|areas?|bits of|some of|most of|half|chunks?|zones?"
+            r"|blotch\w*|splotch\w*",
+            r"strips?|stripes?|sections?|lumps?|islands?|(?:only |just )?the (?:middle|core"
+            r"|centre|center)",
         ),
     ),
     (
@@ -57,28 +60,34 @@ _KINDS: Final = (
 )
 #: What may stand behind a size alone.
 _REST: Final = (
-    r"(?: (?:only|mostly|mainly|really|again|now|here and there|in the (?:water|white|middle|fall)))*"
+    r"(?: (?:only|mostly|mainly|really|again|now|here and there"
+    r"|in the (?:water|white|middle|fall)))*"
 )
 #: Answers that are sizes alone.
 _BARE: Final = (
-    (Blink.NOTHING, 
+    (
+        Blink.NOTHING,
         exactly(
             "no|nope|nah|clean|all clear|not any ?more|not a thing",
-            r"(?:none|nothing|no)(?: at all| that i (?:can )?see| i can see| as far as i (?:can )?see)?"
+            r"(?:none|nothing|no)(?: at all| that i (?:can )?see| i can see"
+            r"| as far as i (?:can )?see)?"
             "(?: anywhere| now)?",
         ),
     ),
     (
         Blink.DOTS,
         exactly(
-            rf"(?:just |only )?(?:the )?(?:tiny|little|small) (?:ones|bits|spots)|(?:only |just |a few |few |some |a couple of |mostly |2 |{_SMALL} )*{_DOT}{_REST}"
+            rf"(?:just |only )?(?:the )?(?:tiny|little|small) (?:ones|bits|spots)|(?:only "
+            rf"|just |a few |few |some |a couple of |mostly |2 |{_SMALL} )*{_DOT}{_REST}"
         ),
     ),
     (
         Blink.PATCHES,
         exactly(
-            r"(?:in the water,? )?(?:some |a |a few |few |a couple of |big |bigger |small |several |only |just |mostly |2 )*"
-            rf"(?:patch|patches|patchy|areas?|blobs?|blotches|(?<=big )(?:bits|ones|spots)|(?<=bigger )(?:bits|ones)){_REST}"
+            r"(?:in the water,? )?(?:some |a |a few |few |a couple of |big |bigger |small "
+            r"|several |only |just |mostly |2 )*"
+            rf"(?:patch|patches|patchy|areas?|blobs?|blotches|(?<=big )(?:bits|ones|spots)"
+            rf"|(?<=bigger )(?:bits|ones)){_REST}"
         ),
     ),
     (
@@ -93,7 +102,8 @@ _BARE: Final = (
     (
         Blink.SKY,
         exactly(
-            rf"(?:only |just |mostly )*(?:at the top(?: of the frame)?,? )?(?:the |a bit of |some )*sky{_REST}"
+            rf"(?:only |just |mostly )*(?:at the top(?: of the frame)?,? )?(?:the |a bit of "
+            rf"|some )*sky{_REST}"
         ),
     ),
 )

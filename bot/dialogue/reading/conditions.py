@@ -25,10 +25,13 @@ _CALM: Final = any_of(
 _CALM_ALONE: Final = exactly("calm", "(?:it's |its )?(?:dead|totally|completely|perfectly) still")
 _WINDY: Final = any_of(
     "windy|breezy|blowy|blustery|draughty|drafty",
-    r"wind (?:in|through|on|keeps|gets|getting|won't|doesn't|never) (?:everything|all|the|my|stop\w*"
+    r"wind (?:in|through|on|keeps|gets|getting|won't|doesn't|never) (?:everything|all|the|my"
+    r"|stop\w*"
     r"|let|up|those)",
-    r"wind(?:'s| is) (?:\w+ )?(?:up|strong|bad|back|picking|getting|in|through|moving|annoying|playing)",
-    r"(?:a bit of a|proper|quite a|hell of a|fair|nasty|annoying|constant|cold) (?:wind|breeze|blow)",
+    r"wind(?:'s| is) (?:\w+ )?(?:up|strong|bad|back|picking|getting|in|through|moving|annoying"
+    r"|playing)",
+    r"(?:a bit of a|proper|quite a|hell of a|fair|nasty|annoying|constant|cold) (?:wind|breeze"
+    r"|blow)",
     rf"{_LEAVES} (?:just )?(?:won't|don't|never|can't|not|aren't) (?:stay|keep|hold|sit|staying"
     r"|keeping|holding|be) (?:still|quiet)",
     r"blowing (?:hard|through|like|everything|a|in|up|down|all|about|around)",
@@ -55,7 +58,8 @@ def read_wind(draft: Draft) -> None:
 
 
 _MIXED: Final = any_of(
-    r"(?<!not a )(?<!no )mixed (?:group|fitness|bunch|party|abilities|ability|levels|ages|lot|crowd)",
+    r"(?<!not a )(?<!no )mixed (?:group|fitness|bunch|party|abilities|ability|levels|ages|lot"
+    r"|crowd)",
     r"(?:group|party|we|us)\b.{0,40}\bmixed",
     r"slow (?:walkers|group|people)",
     r"(?:of us|people|walkers|some) (?:are |is )?slow",

@@ -14,7 +14,8 @@ from bot.dialogue.reading.stops import exact_thirds
 #: "i mean", "no, wait": nothing but these between two numbers.
 _PUT_RIGHT: Final = re.compile(
     r"[a-z ]{0,12}[,;. -]*(?:\b(?:no|er|erm|sorry|oops|wait|i mean|i meant|make that|actually"
-    r"|(?:or )?(?:rather|more like)|nah|nope|but (?:the |my )?(?:sign|map|board|app|laser|guide ?book|rangefinder|gps"
+    r"|(?:or )?(?:rather|more like)|nah|nope|but (?:the |my )?(?:sign|map|board|app|laser"
+    r"|guide ?book|rangefinder|gps"
     r"|leaflet|plaque|tape) (?:says|reads|gives|shows|has|said)|but i (?:measured|paced)(?: it)?"
     r"|(?:scratch|strike|forget) that|hang on|hold on|correction|typo"
     r"|(?:but |and )?(?:on )?(?:looking again|a second look|i looked again)|i misread)\b"

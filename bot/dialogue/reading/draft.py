@@ -36,11 +36,13 @@ RANGES: Final[dict[str, tuple[float, float]]] = {
 
 _BORDER: Final = re.compile(r"[,;!?()]|\.(?=\s|$)|\b(?:and|but|then|while)\b|\s-\s")
 _CORRECTION: Final = re.compile(
-    r"\b(?:no|nope|er|erm|sorry|oops|i mean|meant|actually|rather|correction|make that|wait|now|today"
+    r"\b(?:no|nope|er|erm|sorry|oops|i mean|meant|actually|rather|correction|make that|wait|now"
+    r"|today"
     r"|(?:scratch|strike|forget) (?:that|it)|typo|should be|kidding|joking|hang on|hold on"
     r"|looking again|second look|looked again|misread|wrong|(?:went|gone|changed|switched|moved"
     r"|dropped|opened|stopped down|closed down|swapped) (?:up |down )?to|ended up(?: at| on)?|nah"
-    r"|in fact|but (?:the |my |our )?(?:sign|map|board|app|laser|guide ?book|rangefinder|gps|leaflet"
+    r"|in fact|but (?:the |my |our )?(?:sign|map|board|app|laser|guide ?book|rangefinder|gps"
+    r"|leaflet"
     r"|plaque|tape)|but i (?:measured|paced))\b|>"
 )
 #: Where two numbers claim one slot, what these stand beside is over.
@@ -49,7 +51,8 @@ _PAST: Final = re.compile(
     r"|originally|initially|last|previous|been|came from|thought|guessed)\b"
 )
 _PAST_BEHIND: Final = re.compile(
-    r"^ ?(?:or so |odd )?(?:(?:to|at) (?:start|begin) with|at first|first|before|earlier|previously|last"
+    r"^ ?(?:or so |odd )?(?:(?:to|at) (?:start|begin) with|at first|first|before|earlier"
+    r"|previously|last"
     r" time|a (?:moment|minute|while) ago|the (?:first|last) time|initially|originally)\b"
 )
 _NOW: Final = re.compile(r"\b(?:now|this (?:frame|one|time|shot)|currently|today|then)\b")

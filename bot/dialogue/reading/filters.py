@@ -23,7 +23,8 @@ _SAID: Final = any_of(POLARISER)
 #: "It's not in the pocket, so no polariser": what the message comes to.
 _NONE_HERE: Final = any_of(
     rf"(?:so|then|hence|means|meaning|nope|nobody has|call it) (?:a )?no {POLARISER}\b(?! on\b)",
-    rf"no {POLARISER} (?:with me|with us|here|today|at all|in the bag|any ?more|of mine|then|sadly)",
+    rf"no {POLARISER} (?:with me|with us|here|today|at all|in the bag|any ?more|of mine|then"
+    rf"|sadly)",
 )
 _LACKS: Final = any_of(
     rf"{GONE}\b[^,;.]{{0,12}}\b{POLARISER}",
@@ -43,7 +44,8 @@ _OFF: Final = any_of(
 )
 _ON: Final = any_of(
     rf"{POLARISER}(?:'s)? (?:(?:is|are|both|still|now|filter|already|always) )*"
-    r"(?:on(?! wide| (?:the|my|an)? ?other\b)|mounted|turned|rotated|(?:screwed|clipped|twisted|fitted|put) on|fitted|attached|in place|at (?:full"
+    r"(?:on(?! wide| (?:the|my|an)? ?other\b)|mounted|turned|rotated|(?:screwed|clipped|twisted"
+    r"|fitted|put) on|fitted|attached|in place|at (?:full"
     r"|max|half))",
     rf"(?:with|using|through|turned|have) (?:the|my) {POLARISER}\b(?! (?:off|in the))",
     rf"(?:put|screwed|mounted|added|using|stacked|stacking)\b[^,;.]{{0,10}}\b{POLARISER}",
@@ -196,7 +198,9 @@ def read_nd(draft: Draft) -> None:
     for quantity, stops in _strengths(draft):
         if _SWAPPED_OUT.search(draft.before(quantity)) or _is_only_asked(draft, quantity):
             draft.claim(quantity)
-        elif _OFF_BEHIND.search(draft.after(quantity)) or _OFF_BEFORE.search(draft.before(quantity)):
+        elif _OFF_BEHIND.search(draft.after(quantity)) or _OFF_BEFORE.search(
+            draft.before(quantity)
+        ):
             draft.claim(quantity)
             draft.note("nd_on_stops", 0.0)
         elif _is_on(draft, quantity):

@@ -39,7 +39,8 @@ def read_format(draft: Draft) -> None:
 _SIDE: Final = r"(?:upper|lower|top|bottom|left|right|middle)"
 _WHOLE: Final = any_of(
     r"(?:whole|entire|full|complete) (?:(?:water)?falls?|drop|cascade)",
-    r"all of the (?:water)?falls?|(?:all of it|it all|everything|the lot) in(?=$|[,.;!]| (?:please|the"
+    r"all of the (?:water)?falls?|(?:all of it|it all|everything|the lot) in(?=$|[,.;!]"
+    r"| (?:please|the"
     r" frame|frame|one))",
     r"(?:get|show|want|fit|have|keep|frame|take) (?:in )?the whole thing",
     r"(?:show|want|fit|frame|get|have|take|keep)\b[^,;.]{0,24}\b(?:top to bottom|lip to pool)",
@@ -49,8 +50,10 @@ _WHOLE: Final = any_of(
 _RUNS: Final = any_of("runs|running|flows|flowing|falls down|drops|comes down|pours|plunges|goes")
 _WHOLE_ALONE: Final = exactly("the whole thing", "all of it", "whole")
 _SECTION: Final = any_of(
-    r"(?:just|only) (?:a |the )?(?:\w+ )?(?:section|part|piece|bit|detail|slice|corner|splash|step|tier"
-    r"|lip|base|foot|ledge|pool|top|bottom|middle|lower|upper)(?! (?:of the (?:frame|picture|hill|path)"
+    r"(?:just|only) (?:a |the )?(?:\w+ )?(?:section|part|piece|bit|detail|slice|corner|splash"
+    r"|step|tier"
+    r"|lip|base|foot|ledge|pool|top|bottom|middle|lower|upper)(?! (?:of the (?:frame|picture"
+    r"|hill|path)"
     r"|is|lights?))(?=$|[,.;!]| (?:of|where|bit|part|half|third|please|with|in|for))",
     r"not (?:all|the whole|everything|the lot)(?: of (?:it|the fall))?(?=$|[,.;!]| (?:just|only))",
     r"(?:a|the|this) section(?! of (?:the )?(?:trail|path))",
@@ -63,14 +66,16 @@ _SECTION: Final = any_of(
 _SECTION_ALONE: Final = exactly("section", "a part", "part of it", "detail")
 #: "The lower part blinks" speaks of the frame that was taken.
 _JUDGED: Final = any_of(
-    r"lights? up|mush\w*|soup\w*|white|shaky|milky|frozen|small|tiny|lean\w*|blink\w*|flash\w*|clip\w*|soft|sharp|dark|bright|blurr?\w*|black|burn\w*"
+    r"lights? up|mush\w*|soup\w*|white|shaky|milky|frozen|small|tiny|lean\w*|blink\w*|flash\w*"
+    r"|clip\w*|soft|sharp|dark|bright|blurr?\w*|black|burn\w*"
 )
 
 
 _TOP_TO_BOTTOM: Final = re.compile(r"\b(?:from )?top to bottom\b")
 #: "Not all of it", "not the whole thing".
 _PARTLY: Final = any_of(
-    r"not (?:quite )?(?:all|the whole|everything|the lot|the entire)(?: (?:of (?:it|the fall)|fall|thing))?"
+    r"not (?:quite )?(?:all|the whole|everything|the lot|the entire)(?: (?:of (?:it|the fall)"
+    r"|fall|thing))?"
     r"(?=$|[,.;!]| (?:just|only|but))"
 )
 

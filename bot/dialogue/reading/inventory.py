@@ -24,7 +24,8 @@ NOT_HERE: Final = (
 )
 #: Gone to somebody else or to pieces, so not there any more.
 GONE: Final = (
-    r"(?:(?:lent|loaned)(?! (?:me|us|to me|to us)\b)|sold|gave away|given away|snapped|smashed|stolen|stole|died"
+    r"(?:(?:lent|loaned)(?! (?:me|us|to me|to us)\b)|sold|gave away|given away|snapped|smashed"
+    r"|stolen|stole|died"
     r"|count (?:that|it) out)"
 )
 
@@ -69,7 +70,8 @@ _DICTATED_NO: Final = re.compile(r"^ (?:no|nope|none)\b")
 #: A question that a thing may help with tells nothing of what there is.
 _ASKS: Final = re.compile(
     r"^(?:\W|\b(?:and|so|ok|okay|hi|hey|hello|but|also)\b)*"
-    r"(?:do (?:i|we|you|people|they|most)|does (?:one|anyone)|should|would|will|is|are|can|could|does|which|what's|whats|what|when|why|how"
+    r"(?:do (?:i|we|you|people|they|most)|does (?:one|anyone)|should|would|will|is|are|can"
+    r"|could|does|which|what's|whats|what|when|why|how"
     r"|where)\b"
 )
 _SENTENCES: Final = re.compile(r"(?<=[.!?;])\s+")
@@ -80,7 +82,9 @@ _OWNED: Final = r"\b(?:my|our|on (?:a|the)|with the|have (?:a|the)|got a|no|with
 #: What is wished, planned or past is not here.
 _UNREAL: Final = (
     r"\b(?:wish|should've|should have|would've|used to (?:have|own)|if (?:i|we) had|thinking of"
-    r"|if only|(?:might|may|could|planning to|going to|about to) (?:buy|get)|would love|dreaming of|wondering (?:if|about|whether)|tempted|want to (?:buy|get)|going to (?:buy|get)|saving for|next time)\b"
+    r"|if only|(?:might|may|could|planning to|going to|about to) (?:buy|get)|would love"
+    r"|dreaming of|wondering (?:if|about|whether)|tempted|want to (?:buy|get)|going to (?:buy"
+    r"|get)|saving for|next time)\b"
 )
 _NOT_YET: Final = r"\b(?:tomorrow|next (?:time|week|year)|one day|soon)\b"
 

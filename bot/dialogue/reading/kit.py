@@ -11,8 +11,10 @@ _FORMATS: Final = (
     (
         "phone",
         re.compile(
-            r"\b(?:smart)?phone\b(?!(?:'s| is| just|'s just)? (?:ringing|rang|buzz\w*|dying|dead|died"
-            r"|going|low|at \d|nearly|almost))(?! (?:battery|number|signal|call|reception|line|is dead|inside"
+            r"\b(?:smart)?phone\b(?!(?:'s| is| just|'s just)? (?:ringing|rang|buzz\w*|dying"
+            r"|dead|died"
+            r"|going|low|at \d|nearly|almost))(?! (?:battery|number|signal|call|reception|line"
+            r"|is dead|inside"
             r"|(?:is )?(?:in |on )?flight))"
             r"|\b(?:cell|mobile)(?: ?phone)? (?:camera|only)\b"
             r"|\b(?:the|my|on|a) (?:mobile|cell)(?=$|[,;.!)]| (?:with|and|today|here|for)\b)"

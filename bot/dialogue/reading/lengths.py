@@ -64,21 +64,26 @@ _PART_BEHIND: Final = re.compile(
 )
 #: "Moved 3 m to the left": how far somebody went, not where from.
 _MOVED: Final = re.compile(
-    r"\b(?:went|moved?|stepped|walked|go|step|shuffled|backed|climbed|crept|shifted)(?: up| back| down)?"
+    r"\b(?:went|moved?|stepped|walked|go|step|shuffled|backed|climbed|crept|shifted)(?: up"
+    r"| back| down)?"
     r"(?: about| another| maybe| some)? ?$"
 )
 _BY_SO_MUCH: Final = re.compile(
-    r"^ ?(?:to the (?:left|right|side)|back\b|closer|nearer|forwards?|further|farther|sideways|left\b"
+    r"^ ?(?:to the (?:left|right|side)|back\b|closer|nearer|forwards?|further|farther|sideways"
+    r"|left\b"
     r"|right\b|up\b|down\b|in\b)"
 )
 _FOCUSED: Final = re.compile(r"\b(?:focus\w*|hyperfocal|autofocus)\b")
 _ELSEWHERE: Final = re.compile(
-    r"\b(?:parking|car ?park|cars?|village|hut|cafe|toilets?|loo|road|bus stop|trail ?head|campsite|tent"
-    r"|town|hotel|shelter|bench|kiosk)(?: is|'s| are| lies| was)?(?: about| only| just| maybe| some)* ?$"
+    r"\b(?:parking|car ?park|cars?|village|hut|cafe|toilets?|loo|road|bus stop|trail ?head"
+    r"|campsite|tent"
+    r"|town|hotel|shelter|bench|kiosk)(?: is|'s| are| lies| was)?(?: about| only| just| maybe"
+    r"| some)* ?$"
 )
 _LIES: Final = re.compile(r"^ ?(?:away|off|back|from here|down|up|further|behind)\b")
 _OTHER_WIDTH: Final = re.compile(
-    r"\b(?:path|trail|bridge|pool|gorge|canyon|ledge|gap|road|platform|valley|track|ravine|boulder)\b"
+    r"\b(?:path|trail|bridge|pool|gorge|canyon|ledge|gap|road|platform|valley|track|ravine"
+    r"|boulder)\b"
     r"[^,;.]{0,16}$"
 )
 _WIDE: Final = re.compile(r"^ ?(?:wide|across|in width|long|in diameter)\b")

@@ -69,7 +69,8 @@ _NO_LENS: Final = re.compile(r"\b(?:rain|thread|filters?|rings?|step-?up|pol\w*|
 
 #: "Are those 24-70 zooms heavy?" owns none.
 _IN_GENERAL: Final = re.compile(
-    r"\b(?:better|sharper|wider|nicer) than\b.*\?|^(?:and |so |ok |hi |hey )*(?:are|is|do|does|would|should|which|what) (?:those|these|an?|any) [^.;]*"
+    r"\b(?:better|sharper|wider|nicer) than\b.*\?|^(?:and |so |ok |hi |hey )*(?:are|is|do|does"
+    r"|would|should|which|what) (?:those|these|an?|any) [^.;]*"
     r"(?:lens|lenses|zooms?|primes?|\d)[^.;]*(?:\?|$)(?!.*\b(?:my|i have|i've|mine)\b)"
 )
 
@@ -90,18 +91,21 @@ def read_lenses(draft: Draft) -> None:
 
 #: "Only a 28 mm f/2.8 on it": in use, not only owned.
 _MOUNTED: Final = re.compile(
-    r"^(?: ?mm)?(?: ?f ?/? ?[\d.]+)?(?: prime| lens)?(?:'s| is| now)* (?:on (?:it|the (?:camera|body|front)"
+    r"^(?: ?mm)?(?: ?f ?/? ?[\d.]+)?(?: prime| lens)?(?:'s| is| now)* (?:on (?:it|the (?:camera"
+    r"|body|front)"
     r"|my (?:camera|body)|now)|mounted|attached|stuck on)\b"
 )
 
 
 #: "I sold my 70-200", "left the 24-70 at home".
 _NOT_HERE: Final = re.compile(
-    r"\b(?:sold|lost|broke|left|forgot|returned|dropped|without|no longer have|don't have|haven't got|didn't"
+    r"\b(?:sold|lost|broke|left|forgot|returned|dropped|without|no longer have|don't have"
+    r"|haven't got|didn't"
     r" bring|no)(?: (?:my|the|an?|any))?(?: \w+)? ?$"
 )
 _WISHED: Final = re.compile(
-    r"\b(?:wish|if only|(?:might|may|want to|going to|planning to|thinking of|should i) (?:buy|get|buying"
+    r"\b(?:wish|if only|(?:might|may|want to|going to|planning to|thinking of|should i) (?:buy"
+    r"|get|buying"
     r"|getting|try)|would love|dreaming of|saving for)\b[^,;.]*$"
 )
 
@@ -111,7 +115,9 @@ def _is_wished(draft: Draft, quantity: Quantity) -> bool:
     return _WISHED.search(draft.text[: quantity.start]) is not None
 
 
-_USING: Final = re.compile(r"\b(?:using|shooting with|shot with|shot on) (?:the|my|an?)(?: \w+)? ?$")
+_USING: Final = re.compile(
+    r"\b(?:using|shooting with|shot with|shot on) (?:the|my|an?)(?: \w+)? ?$"
+)
 
 
 def _lens(draft: Draft, quantity: Quantity) -> LensFact | None:
@@ -226,7 +232,12 @@ def _speaks_of_lenses(draft: Draft) -> bool:
     """Whether a kit is told: a sensor, another lens, or a word of owning."""
     zooms = any(quantity.is_range for quantity in draft.quantities)
     several = sum(_opens_wide(draft, quantity) for quantity in draft.quantities) > 1
-    return zooms or several or "camera_format" in draft.values or bool(_PRIME_LISTED.search(draft.text))
+    return (
+        zooms
+        or several
+        or "camera_format" in draft.values
+        or bool(_PRIME_LISTED.search(draft.text))
+    )
 
 
 def _sets_up(draft: Draft) -> bool:

@@ -15,7 +15,9 @@ _TREES: Final = (
 )
 _WOODS: Final = rf"(?:{_TREES}|woods?|forest|woodland)"
 _GLOOM: Final = r"(?:gloomy|dark|dim|murky|shadowy)"
-_BRIGHT_SUN: Final = r"(?:sun(?:light|shine)?|sunny|blazing|bright)(?: is|'s)?(?: \w+)? (?:on|with|and|over)"
+_BRIGHT_SUN: Final = (
+    r"(?:sun(?:light|shine)?|sunny|blazing|bright)(?: is|'s)?(?: \w+)? (?:on|with|and|over)"
+)
 _SUN: Final = r"sun(?:light)?(?: is|'s| shines)?"
 
 #: The most enclosed first: "overcast, under the trees" is the light under trees.
@@ -23,14 +25,16 @@ _LIGHTS: Final = (
     (
         "full moonlight",
         any_of(
-            r"(?<!like )moon ?light|(?<!like )moonlit|full moon|by the moon|moon(?:'s| is) (?:up and )?(?:full|bright)"
+            r"(?<!like )moon ?light|(?<!like )moonlit|full moon|by the moon|moon(?:'s"
+            r"| is) (?:up and )?(?:full|bright)"
         ),
     ),
     (
         "snow in sun",
         any_of(
             rf"{_BRIGHT_SUN}\b[^.;]{{0,24}}\b(?:snow|snowfield)",
-            r"snow\b[^.;]{0,24}\b(?:in (?:the |full )*sun\w*|sunlit|sunny|blinding|dazzling|glar\w+)",
+            r"snow\b[^.;]{0,24}\b(?:in (?:the |full )*sun\w*|sunlit|sunny|blinding|dazzling"
+            r"|glar\w+)",
             r"sunlit (?:\w+ )?snow",
         ),
     ),
@@ -55,7 +59,8 @@ _LIGHTS: Final = (
         "dusk",
         any_of(
             "dusk|twilight|blue hour|gloaming|nightfall|last light",
-            r"(?:getting|nearly|almost|half|going) (?:dark|night)|dark(?:ness)? (?:is )?(?:falling|coming)",
+            r"(?:getting|nearly|almost|half|going) (?:dark|night)"
+            r"|dark(?:ness)? (?:is )?(?:falling|coming)",
             r"light(?:'s| is) (?:almost|nearly|all but) gone",
         ),
     ),
@@ -94,7 +99,8 @@ _LIGHTS: Final = (
         "light canopy",
         any_of(
             rf"(?:under|beneath|below|through) (?:(?!and\b)\w+ ){{0,2}}{_TREES}",
-            r"(?:light|thin|open|sparse|broken|patchy|loose) (?:canopy|woods?|forest|woodland|tree cover)",
+            r"(?:light|thin|open|sparse|broken|patchy|loose) (?:canopy|woods?|forest|woodland"
+            r"|tree cover)",
             r"dappled (?:shade|light)",
             r"in (?:the |a )?(?:woods?|forest|trees|woodland)",
             rf"(?:lots of|many|some|a few) {_TREES} (?:above|over|around) (?:us|me)",
@@ -121,9 +127,12 @@ _LIGHTS: Final = (
     (
         "sunset",
         any_of(
-            r"(?:at|during) sunset(?! ?\d)|last (?:of the )?sun|sunset (?:right )?now|sunset (?:light|glow)",
-            r"(?:it's|its|it is|now|proper|full) (?:just |right |now )*sunset(?! (?:at|in|time|is)|,? \d)",
-            r"sun(?:'s| is)? (?:just |now |right now )*(?:setting|going down)(?! (?:at|in|around|by)|,? \d)",
+            r"(?:at|during) sunset(?! ?\d)|last (?:of the )?sun|sunset (?:right )?now"
+            r"|sunset (?:light|glow)",
+            r"(?:it's|its|it is|now|proper|full) (?:just |right |now )*sunset(?! (?:at|in|time"
+            r"|is)|,? \d)",
+            r"sun(?:'s| is)? (?:just |now |right now )*(?:setting|going down)(?! (?:at|in"
+            r"|around|by)|,? \d)",
             r"sun(?:'s| is| sits)? (?:\w+ )?(?:on|touching|at) the horizon",
         ),
     ),
@@ -149,13 +158,17 @@ _LIGHTS: Final = (
         "open shade",
         any_of(
             r"(?:open|in|full|all in|deep|all) (?:the )?(?:shade|shadow)",
-            r"shaded|(?:^|(?<=[.,;] ))(?:all )?(?:in )?(?:shade|shadow)(?=[.,;]|$| but\b| and\b| with\b)",
+            r"shaded|(?:^|(?<=[.,;] ))(?:all )?(?:in )?(?:shade|shadow)(?=[.,;]|$| but\b| and\b"
+            r"| with\b)",
             "shady",
             r"(?:in|under) (?:the )?(?:shade|shadow) of|no direct sun|out of the sun",
-            r"(?:it's|its|fall's|fall is|everything|all|everything's|it is) (?:all |now )?in (?:the )?sha(?:de|dow)",
-            r"sun (?:hasn't|has not|doesn't|never|won't|didn't|can't|does not) (?:yet )?(?:reach|get|come|hit)"
+            r"(?:it's|its|fall's|fall is|everything|all|everything's|it is) (?:all "
+            r"|now )?in (?:the )?sha(?:de|dow)",
+            r"sun (?:hasn't|has not|doesn't|never|won't|didn't|can't"
+            r"|does not) (?:yet )?(?:reach|get|come|hit)"
             r"\w*",
-            r"sun(?:'s| is| has)? (?:just |now |already |all )*(?:(?:gone|left|off)(?! (?:by|at|around|in|down|under)\b)|behind the (?:wall|hill|ridge|cliff))",
+            r"sun(?:'s| is| has)? (?:just |now |already |all )*(?:(?:gone|left|off)(?! (?:by|at"
+            r"|around|in|down|under)\b)|behind the (?:wall|hill|ridge|cliff))",
         ),
     ),
     (
@@ -166,9 +179,11 @@ _LIGHTS: Final = (
             "clouded",
             r"gr[ea]y (?:sky|skies|day|clouds?)",
             r"sk(?:y|ies)(?:'s| is| are)? (?:\w+ )?gr[ea]y",
-            r"clouds? cover\w*|clouding over|cloud(?:s|ed)? (?:all over|everywhere|overhead|hanging|hang)",
+            r"clouds? cover\w*|clouding over|cloud(?:s|ed)? (?:all over|everywhere|overhead"
+            r"|hanging|hang)",
             r"(?:solid|total|full|complete|unbroken|dull|dark|flat) (?:cloud\w*|gr[ea]y|sky)",
-            r"(?:all|flat|plain|just|totally|completely|uniform\w*) gr[ea]y(?: (?:up there|overhead|above))?",
+            r"(?:all|flat|plain|just|totally|completely|uniform\w*) gr[ea]y(?: (?:up there"
+            r"|overhead|above))?",
             r"gr[ea]y (?:all over|overhead|up there|above|everywhere|and (?:flat|dull|wet))|leaden",
             r"(?:blanket|lid|ceiling) of (?:gr[ea]y )?clouds?|dull (?:day|light|weather)",
             r"(?:heavy|low|thick|dark) clouds?",
@@ -184,7 +199,8 @@ _LIGHTS: Final = (
             "sunny",
             "sunshine",
             r"not a cloud|cloud-?free",
-            r"sun(?:'s| is) (?:\w+ )?(?:out(?! of)|blazing|beating|glaring|full on|straight on|high|up high)",
+            r"sun(?:'s| is) (?:\w+ )?(?:out(?! of)|blazing|beating|glaring|full on|straight on"
+            r"|high|up high)",
             r"(?:blinding|glaring|brilliant|scorching|baking|fierce) (?:sun\w*|light)",
             r"in (?:the )?sun",
             r"(?:^|(?<=[.,;] ))(?:sun|noon|midday|blazing)(?=[.,;]|$)",

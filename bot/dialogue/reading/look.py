@@ -66,7 +66,8 @@ _COMPLAINTS: Final = frozenset(
 
 #: "Frozen solid but i wanted silk": a wish beside the complaint.
 _WISHED: Final = re.compile(
-    r"\b(?:wanted|want|i'd like|id like|would like|was after|i'm after|im after|hoped for|hoping for"
+    r"\b(?:wanted|want|i'd like|id like|would like|was after|i'm after|im after|hoped for"
+    r"|hoping for"
     r"|prefer|aim(?:ing|ed) for|supposed to be|should be|meant to be|going for)"
     r"(?: (?:it|a|the|that|some|more|to|be|look|water|nice|really|something|have))*"
     r" (?P<wish>\w+(?: \w+)?)"
@@ -107,7 +108,8 @@ _MOVES: Final = any_of(
 )
 _TOWARDS_ALONE: Final = re.compile(r"^towards?\b")
 _ACROSS: Final = any_of(
-    r"(?<!fall_width_m )(?<!\dm )(?<!\d m )(?<!ft )(?<!metres )(?<!meters )(?<!feet )(?<!yards )across"
+    r"(?<!fall_width_m )(?<!\dm )(?<!\d m )(?<!ft )(?<!metres )(?<!meters )(?<!feet )(?<!yards"
+    r" )across"
     r"(?! (?:from|the (?:pool|path|valley)))",
     "left to right|right to left|side to side|sideways",
     r"from the (?:left|right)|cross(?:es|ing) the (?:frame|picture|image)",

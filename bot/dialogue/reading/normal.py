@@ -163,13 +163,15 @@ _FRACTIONS: Final[tuple[_Rule, ...]] = (
     _plain(r"\b(?:three|3)[ -]quarters?\b", "3/4"),
     _plain(r"\b(?:a|one) (\d{2,4})(?:th|st|nd|rd)\b", r"1/\1"),
     _plain(
-        r"\b((?:pushed|bumped|cranked|raised|turned|brought|put|took|dropped|set|upped)(?: the| my)?"
+        r"\b((?:pushed|bumped|cranked|raised|turned|brought|put|took|dropped|set|upped)(?: the"
+        r"| my)?"
         r" iso)(?: (?:up|down|right|back|all the way))+ to (?=\d)",
         r"\1 ",
     ),
     _plain(r"\b(plus|minus) point (?=(?:\d|three|seven|five)\b)", r"\1 0 point "),
     _plain(
-        r"((?:^|\b(?:at|says|reads|shows|to|is|meter|by) ))([+-]) (?=\d/\d|\d(?:\.\d)? ?(?:ev|stops?)\b"
+        r"((?:^|\b(?:at|says|reads|shows|to|is|meter|by) ))([+-]) (?=\d/\d|\d(?:\.\d)? ?(?:ev"
+        r"|stops?)\b"
         r"|\d\.[37]\b)",
         r"\1\2",
     ),
@@ -182,7 +184,8 @@ _FRACTIONS: Final[tuple[_Rule, ...]] = (
     ),
     #: "F5 6" is f/5.6.
     _plain(
-        r"\b(f ?/?)(1 [248]|2 [258]|3 [25]|4 5|5 6|6 3|7 1)(?![\d./-]| ?-?(?:stops?|s|secs?|m|mm|ft)\b)",
+        r"\b(f ?/?)(1 [248]|2 [258]|3 [25]|4 5|5 6|6 3|7 1)(?![\d./-]| ?-?(?:stops?|s|secs?|m"
+        r"|mm|ft)\b)",
         r"\1\2DECIMAL",
     ),
     _plain(r"(\d) (\d)DECIMAL", r"\1.\2"),

@@ -15,11 +15,15 @@ _STRANGER: Final = (
     r"(?:guy|man|woman|lady|girl|lad|bloke|chap|dude|fella|fellow|person|photographer|other one"
     r"|other (?:guy|person|photographer))"
 )
-_PLACE: Final = r"(?: (?:over )?(?:here|there))?(?: (?:next to|beside|behind|near|with|in|on|over|from|to) [a-z ]{2,24}?)?"
+_PLACE: Final = (
+    r"(?: (?:over )?(?:here|there))?"
+    r"(?: (?:next to|beside|behind|near|with|in|on|over|from|to) [a-z ]{2,24}?)?"
+)
 _OTHER: Final = (
     rf"(?:(?:(?:my|our|the|his|her|a|this|that) )?(?:\w+ )?(?:{_KIN})"
     rf"|(?:the|another|that|this|some|a) (?:\w+ )?{_STRANGER}{_PLACE}|{_STRANGER} next to me"
-    r"|he|she|they|someone(?: else)?|somebody(?: else)?|every(?:one|body)(?: else| here)?|the others?|others|most people|people(?: here)?)"
+    r"|he|she|they|someone(?: else)?|somebody(?: else)?|every(?:one|body)(?: else| here)?"
+    r"|the others?|others|most people|people(?: here)?)"
 )
 #: Having, using and setting; where somebody else stands is no matter of kit.
 _USES: Final = (
@@ -42,7 +46,8 @@ _LEAD: Final = r"^(?:\W|\b(?:so|ok|okay|well|hi|hey|hello|but|and|while|whereas|
 _MINE: Final = re.compile(rf"{_LEAD}{_ME}")
 _THEIRS: Final = re.compile(
     rf"{_LEAD}(?:{_OTHER}(?:{_HAS}|(?= f ?/?\d))"
-    rf"|{_OTHER}'s? (?:\w+ ){{0,2}}?(?:lens|lenses|camera|body|zoom|tripod|kit|setup|phone|filter)s?"
+    rf"|{_OTHER}'s? (?:\w+ ){{0,2}}?(?:lens|lenses|camera|body|zoom|tripod|kit|setup|phone"
+    rf"|filter)s?"
     r" (?:is|are|has)\b)"
 )
 _ONLY_THEIRS: Final = re.compile(
@@ -58,7 +63,8 @@ _GOES_ON: Final = re.compile(
 )
 #: What comes back to the person: lent, shared or theirs together.
 _SHARED: Final = re.compile(
-    r"\b(?:lent|lend|lends|lending|loaned|gave|borrow\w*|shar(?:e|ed|ing)|for|with|(?<!next )to) (?:me|us)\b"
+    r"\b(?:lent|lend|lends|lending|loaned|gave|borrow\w*|shar(?:e|ed|ing)|for|with"
+    r"|(?<!next )to) (?:me|us)\b"
     r"|\b(?:borrow\w*|shar(?:e|ed|ing)|we|our|us|both)\b"
 )
 #: Kit and settings of another day.
@@ -73,9 +79,12 @@ _LONG_AGO: Final = re.compile(
 )
 #: What somebody recommends is not set.
 _ADVICE: Final = re.compile(
-    rf"{_LEAD}(?:{_OTHER}|(?:the |a |my |one |some )?(?:\w+ )?(?:guide ?book|videos?|article|forum|book|tutorial"
-    r"|blog|internet|magazine|manual|course))(?:'s)? (?:\w+ )?(?:says?|said|recommend\w*|suggest\w*|told (?:me"
-    r"|us)|tells (?:me|us)|reckons|thinks|advis\w+)\b(?=.*(?:\bf ?/?\d|\biso ?\d|\b1/\d|\d ?s\b|\d ?sec"
+    rf"{_LEAD}(?:{_OTHER}|(?:the |a |my |one |some )?(?:\w+ )?(?:guide ?book|videos?|article"
+    rf"|forum|book|tutorial"
+    r"|blog|internet|magazine|manual|course))(?:'s)? (?:\w+ )?(?:says?|said|recommend\w*"
+    r"|suggest\w*|told (?:me"
+    r"|us)|tells (?:me|us)|reckons|thinks|advis\w+)\b(?=.*(?:\bf ?/?\d|\biso ?\d|\b1/\d|\d ?s\b"
+    r"|\d ?sec"
     r"|\d stop|\bnd ?\d))"
     r"|\b(?:read|heard|saw) (?:somewhere|online|in a book|in the guide)\b|\bthey say\b"
 )
@@ -83,7 +92,8 @@ _ADVICE: Final = re.compile(
 _COMMON: Final = re.compile(rf"{_HAS} (?:the|our)\b")
 #: "With his 70-200".
 _WITH_THEIRS: Final = re.compile(
-    r"\b(?:with|on|using|through) (?:his|her|their) (?:\w+ )?(?:\d|lens|camera|tripod|nd|filter|polari|zoom)"
+    r"\b(?:with|on|using|through) (?:his|her|their) (?:\w+ )?(?:\d|lens|camera|tripod|nd|filter"
+    r"|polari|zoom)"
 )
 _DIGIT: Final = re.compile(r"\d|\b(?:one|two|three|four|six|eight|ten|half)\b")
 

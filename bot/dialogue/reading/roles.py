@@ -44,7 +44,8 @@ _SLOTS: Final = {
 #: "I'm crouched behind a boulder": where somebody is, not what is measured.
 _PLACED_AT: Final = re.compile(
     r"\b(i'm|im|i am|we're|we are|standing|stood|stand|sitting|sat|sit|crouch\w*|kneel\w*|perched"
-    r"|balanced|set up|camera|tripod)\b(?: (?!focus|at\b|is\b)\w+){0,2} (?:behind|on|beside|next to|by"
+    r"|balanced|set up|camera|tripod)\b(?: (?!focus|at\b|is\b)\w+){0,2} (?:behind|on|beside"
+    r"|next to|by"
     r"|from|against|under|onto|atop|between|in|among)(?: (?:an?|the|some|my|this|that|two|2))?"
     rf"(?: \w+)?? (?:{NEAR})\b"
 )
@@ -80,8 +81,11 @@ def _subject(words: str, *, tight: bool) -> str | None:
     return found.removesuffix("_end")
 
 
-def _of_object(thing: str, subject: str | None, words: str) -> str | None:
+def _of_object(match: re.Match[str], subject: str | None, words: str) -> str | None:
     """`12 m from the fall`, `2 m to the first rock`, `a crate 3 ft from the camera`."""
+    thing = match["thing"]
+    if subject == "near" and WATER_THING.match(thing) and not match["object"].startswith("to "):
+        return None  # so far from the fall, not from the camera
     if subject in {"near", "far"} or (subject == "camera" and GROUND.match(thing)):
         return subject
     if subject is None and MYSELF.match(thing) and not TIGHT.fullmatch(words):
@@ -99,10 +103,7 @@ _OTHER_NAMES: Final = {"whole": "height", "up_to_lip": "height", "between": "dis
 def _behind(match: re.Match[str], subject: str | None, words: str, *, walking: bool) -> str | None:
     kind = match.lastgroup
     if match["object"]:
-        from_fall = WATER_THING.match(match["thing"]) and not match["object"].startswith("to ")
-        if subject == "near" and from_fall:
-            return None  # so far from the fall, not from the camera
-        return _of_object(match["thing"], subject, words)
+        return _of_object(match, subject, words)
     if kind == "beyond":
         return None  # so far behind something else: no distance from the camera
     if kind == "distance" and subject in {"near", "far"}:
@@ -182,7 +183,8 @@ def _is_vague(subject: str | None, words: str, after: str, match: re.Match[str] 
 
 #: "Which i'd put at 6 m": the fall that was named right before.
 _WHICH: Final = re.compile(
-    rf"\b(?:{FALL}),? (?:which|they're|they are|it's|its|it is|that's|must be|looks)\b(?P<rest>[^.;!?]*)$"
+    rf"\b(?:{FALL}),? (?:which|they're|they are|it's|its|it is|that's|must be"
+    rf"|looks)\b(?P<rest>[^.;!?]*)$"
 )
 
 
@@ -205,6 +207,8 @@ def _of_neighbours(draft: Draft, quantity: Quantity, words: str) -> str | None:
     earlier = draft.neighbour(quantity, -1)
     if _SHOT_FROM.search(words):
         return "distance"
+    if "footer" in quantity.text:
+        return "height"
     if quantity.unit != "" and _PART_OF_IT.search(words):
         return "section"
     which = _WHICH.search(draft.before(quantity))
@@ -215,32 +219,52 @@ def _of_neighbours(draft: Draft, quantity: Quantity, words: str) -> str | None:
     return "climb" if words.endswith("up") and WALKING.search(draft.text) else None
 
 
+def _kind_behind(
+    draft: Draft, quantity: Quantity, match: re.Match[str], subject: str | None
+) -> str | None:
+    """What the words behind a number make of it, given the subject before it."""
+    walking = WALKING.search(draft.text) is not None
+    kind = _behind(match, subject, draft.clause_before(quantity), walking=walking)
+    if kind is None and not (match["beyond"] or match["up"] or match["object"]):
+        return subject
+    if match["distance"] and subject is None and quantity.unit != "":
+        return _named_just_before(draft, quantity) or kind
+    return kind
+
+
+def _kind_alone(draft: Draft, quantity: Quantity, subject: str | None) -> str | None:
+    """The subject of a number with no word behind it; that of the clause before, if it has none."""
+    if subject is not None or quantity.unit == "":
+        return subject
+    if _ends(draft, quantity) and NEAR_BEHIND.search(draft.clause_after(quantity)):
+        return "near"
+    if quantity.unit not in {"km", "mi"} and TIGHT.fullmatch(draft.clause_before(quantity)):
+        return _measured(draft.before(quantity)) or _opened(draft.before(quantity))
+    return None
+
+
+def _word_behind(after: str, subject: str | None, *, bare: bool) -> re.Match[str] | None:
+    """The word behind a number that is its own, not the next number's."""
+    match = BEHIND.search(after)
+    if match is None or (subject and match.group().split()[-1] == "distance"):
+        return None  # "height 15 m distance 20 m": the word belongs to the next number
+    unclear = bare and not match["object"] and _ENDS_WITH_FALL.search(match.group())
+    return None if unclear else match
+
+
 def role(draft: Draft, quantity: Quantity) -> str | None:
     """The slot of a length by the words around it; None when they do not say."""
     bare = quantity.unit == ""
-    words = draft.clause_before(quantity)
+    words, after = draft.clause_before(quantity), draft.clause_after(quantity)
     if bare and words.endswith("the "):
         return None  # "the bus is the 42"
     subject = _subject(words, tight=bare)
-    after = draft.clause_after(quantity)
-    match = BEHIND.search(after)
-    kind = subject
-    if match and subject and match.group().split()[-1] == "distance":
-        match = None  # "height 15 m distance 20 m": the word belongs to the next number
-    if match and (match["object"] or not (bare and _ENDS_WITH_FALL.search(match.group()))):
-        walking = WALKING.search(draft.text) is not None
-        kind = _behind(match, subject, words, walking=walking)
-        if kind is None and not (match["beyond"] or match["up"] or match["object"]):
-            kind = subject
-        elif match["distance"] and subject is None and not bare:
-            kind = _named_just_before(draft, quantity) or kind
-    elif subject is None and _ends(draft, quantity) and NEAR_BEHIND.search(after) and not bare:
-        kind = "near"
-    elif kind is None and quantity.unit not in {"", "km", "mi"} and TIGHT.fullmatch(words):
-        kind = _measured(draft.before(quantity)) or _opened(draft.before(quantity))
+    match = _word_behind(after, subject, bare=bare)
+    if match:
+        kind = _kind_behind(draft, quantity, match, subject)
+    else:
+        kind = _kind_alone(draft, quantity, subject)
     if bare and (kind in _NEVER_BARE or _is_vague(subject, words, after, match)):
         return None
     kind = kind or _of_neighbours(draft, quantity, words.strip())
-    if kind is None and "footer" in quantity.text:
-        kind = "height"
     return _SLOTS[kind] if kind else None

@@ -28,7 +28,8 @@ _BOUND: Final = re.compile(
 #: "Sped it up to 1/500" sets it.
 _BROUGHT: Final = re.compile(
     r"\b(?:sped|speeded|turned|bumped?|cranked?|pushed?|put|went|gone|brought|raised|upped|diall?ed"
-    r"|opened|open|got|moved|set|jumped|pulled|back|took|now)(?: (?:it|the|my|shutter|iso|that|things"
+    r"|opened|open|got|moved|set|jumped|pulled|back|took|now)(?: (?:it|the|my|shutter|iso|that"
+    r"|things"
     r"|speed|right|all|way|exposure|time))* up to ?$"
 )
 #: So many words on either side speak of a time (own rule).
@@ -52,15 +53,6 @@ PORTION: Final = re.compile(
 _BY: Final = re.compile(r"\bby (?:about |only )?$")
 _BRIGHTNESS: Final = re.compile(r"\b(?:darker|brighter|lighter|more light|less light)\b")
 _SECOND_WORD: Final = re.compile(r"^1 (?:second|sec)$")
-_NO_FOCAL: Final = re.compile(r"\b(?:rain\w*|snow\w*|thread|filter|filters|ring|rings|step-?up)\b")
-_POLARISER: Final = re.compile(r"\b(?:pola\w*|cpl|nd)\b\W*$")
-_EQUIVALENT: Final = re.compile(r"^\W*(?:equiv\w*|eq\b|in full)")
-_AT_FOCAL: Final = re.compile(r"(?:@|\b(?:at|zoomed (?:in |out )?to|zoom (?:at|to)|set to)) ?$")
-_FOCAL_CUE: Final = re.compile(
-    r"\b(?:(?:zoom(?:ed|ing)?|racked)(?: (?:all|way|fully|the|in|out|to|at|is|was|now|set|right|back|about|around|lens))*"
-    r"|focal(?: length)?(?: (?:is|was|of|at|set|to|about|around|now))*"
-    r"|lens (?:(?:is|was|set|now) )*(?:at|on|to)(?: about| around)?)[ :=]*$"
-)
 _BASE: Final = r"(?:base|native|lowest|minimum|min)"
 _BASE_ISO: Final = re.compile(
     rf"\b(?:{_BASE}|lower than|starts (?:at|from)|goes down to)"
@@ -84,7 +76,7 @@ _ISO_MARKS: Final = frozenset(
 )
 
 
-def _is_bound(draft: Draft, quantity: Quantity) -> bool:
+def is_bound(draft: Draft, quantity: Quantity) -> bool:
     """Whether a number only bounds a setting; in "1 stop under f/8" the under is the stop's."""
     earlier = draft.neighbour(quantity, -1)
     if earlier is not None and (earlier.unit == "stop" or earlier.fraction):
@@ -102,7 +94,7 @@ def read_f_numbers(draft: Draft) -> None:
             or _LIMIT.search(draft.before(quantity))
         ):
             draft.claim(quantity)
-        elif quantity.is_range or _is_bound(draft, quantity):
+        elif quantity.is_range or is_bound(draft, quantity):
             draft.refuse(quantity)
         else:
             draft.put("f_number", quantity.value, quantity)
@@ -118,7 +110,7 @@ def read_iso(draft: Draft) -> None:
             draft.put("base_iso", quantity.value, quantity)
             if "f_number" in draft.values:
                 draft.note("iso", quantity.value)  # set, too: it stands beside an f-number
-        elif _is_bound(draft, quantity) or _LIMIT.search(draft.before(quantity)):
+        elif is_bound(draft, quantity) or _LIMIT.search(draft.before(quantity)):
             draft.refuse(quantity)
         else:
             draft.put("iso", quantity.value, quantity)
@@ -139,7 +131,10 @@ def _may_be_stops(draft: Draft, quantity: Quantity) -> bool:
 def _is_time(draft: Draft, quantity: Quantity) -> bool:
     if quantity.unit == "min":
         around = draft.clause_before(quantity) + draft.clause_after(quantity)
-        return bool(_LONG_EXPOSURE.search(around) or _BULB.search(draft.text)) or "shutter_s" in draft.expecting
+        return (
+            bool(_LONG_EXPOSURE.search(around) or _BULB.search(draft.text))
+            or "shutter_s" in draft.expecting
+        )
     if quantity.unit == "quote":
         return role(draft, quantity) is None
     if quantity.unit == "":
@@ -163,7 +158,7 @@ def _read_time(draft: Draft, quantity: Quantity) -> None:
     elif not _is_time(draft, quantity):
         if spoken:
             draft.claim(quantity)
-    elif _is_bound(draft, quantity):
+    elif is_bound(draft, quantity):
         draft.refuse(quantity)
     else:
         seconds = quantity.value * (60 if quantity.unit == "min" else 1)
@@ -182,56 +177,10 @@ def read_times(draft: Draft) -> None:
         draft.claim(quantity)
 
 
-#: "The 70-200 at the long end": the focal length is the lens's own.
-_ZOOM_END: Final = re.compile(
-    r"\b(?:(?:at|on) )?(?:(?:the|its) )?(?:very )?(?:(?P<long>long|tele\w*|far)|wide|short)(?:est)? end\b"
-    r"|\b(?:zoomed )?(?:all the way|fully|right) (?:zoomed )?(?:(?P<in>in)|out)\b"
-    r"|\bat its (?:(?P<longest>longest)|widest|shortest)\b"
-)
-
-
-def _read_zoom_end(draft: Draft) -> None:
-    """The end of the one lens that is spoken of; said again in digits, it is claimed."""
-    match, lenses = _ZOOM_END.search(draft.text), draft.values.get("lenses", ())
-    if match is None or len(lenses) != 1 or "focal_mm" in draft.values:
-        return
-    if "?" in draft.text or lenses[0].widest_at_shortest is not None:
-        return  # "f/4 at the long end" tells what the lens can do
-    longest = match["long"] or match["in"] or match["longest"]
-    end_mm = lenses[0].longest_mm if longest else lenses[0].shortest_mm
-    draft.note("focal_mm", end_mm)
-    for quantity in draft.free(""):
-        if quantity.value == end_mm:
-            draft.claim(quantity)
-
-
-def read_focal_lengths(draft: Draft) -> None:
-    """Focal lengths as set: in millimetres, or bare behind "at" where a zoom covers them."""
-    for quantity in draft.free("mm"):
-        before, after = draft.clause_before(quantity), draft.clause_after(quantity)
-        if _NO_FOCAL.search(before + after) or _POLARISER.search(before):
-            draft.claim(quantity)
-        elif quantity.is_range or _EQUIVALENT.search(after) or _is_bound(draft, quantity):
-            draft.refuse(quantity)
-        else:
-            draft.put("focal_mm", quantity.value, quantity)
-    _read_zoom_end(draft)
-    for quantity in draft.free(""):
-        before = draft.before(quantity)
-        covered = any(
-            lens.shortest_mm <= quantity.value <= lens.longest_mm
-            for lens in draft.values.get("lenses", ())
-        )
-        cued = _FOCAL_CUE.search(before) and _is_made("focal_mm", quantity.value)
-        if quantity.is_range or quantity.fraction or counts(draft, quantity):
-            continue
-        if (covered and _AT_FOCAL.search(before)) or cued:
-            draft.put("focal_mm", quantity.value, quantity)
-
-
 #: "Iso has to stay at 100": the value behind a setting that is kept.
 _KEPT_AT: Final = re.compile(
-    r"\b(?P<name>iso|aperture)\b(?: (?:has|to|must|should|will|is|be|the))* (?:stays?|staying|remains?|kept"
+    r"\b(?P<name>iso|aperture)\b(?: (?:has|to|must|should|will|is|be|the))* (?:stays?|staying"
+    r"|remains?|kept"
     r"|fixed|locked|left)(?: put| fixed| locked)? (?:at|on) ?$"
 )
 

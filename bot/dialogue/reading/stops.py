@@ -18,7 +18,8 @@ _GRADUATED: Final = re.compile(r"\bgrad\w*\b")
 #: `the 3-stop`, `my 6 stop`, `10-stop on`: a filter, when nothing says under or over.
 _FILTER_BEFORE: Final = re.compile(r"\b(?:the|my|with(?: the| my| a)?|a|own|have|and|use|using) ?$")
 _FILTER_AFTER: Final = re.compile(
-    r"^(?:'s)? ?(?:(?:is |are |still )*on|off|mounted|in (?:place|front)|stacked|nd|filter|glass|screwed|one)\b"
+    r"^(?:'s)? ?(?:(?:is |are |still )*on|off|mounted|in (?:place|front)|stacked|nd|filter"
+    r"|glass|screwed|one)\b"
 )
 _UNDER: Final = re.compile(r"^[ -]*(?:too )?(?:under|below|minus|negative)\b")
 #: "2 under the trees" counts people; with its unit the number stays one of stops.
@@ -98,7 +99,8 @@ def nd_stops(quantity: Quantity) -> float | None:
 
 #: "Way too dark, maybe two stops": what the number in the next clause measures.
 _LOOSE_END: Final = re.compile(
-    r"(?:[,;:.-]| (?:by|about|maybe|like|roughly|perhaps|i'd say|id say|i'd guess|around|a good))*\s*$"
+    r"(?:[,;:.-]| (?:by|about|maybe|like|roughly|perhaps|i'd say|id say|i'd guess|around"
+    r"|a good))*\s*$"
 )
 
 
@@ -222,9 +224,7 @@ def is_filter(draft: Draft, quantity: Quantity) -> bool:
     if _GRADUATED.search(before + after):
         return False
     named = (
-        _ND_NEAR.search(before)
-        or _ND_NEAR.search(after)
-        or _ND_HEAD.search(draft.before(first))
+        _ND_NEAR.search(before) or _ND_NEAR.search(after) or _ND_HEAD.search(draft.before(first))
     )
     adjective = (
         quantity.text.endswith(("stop", "stopper")) and quantity.value > 1

@@ -11,7 +11,8 @@ _CLOCK: Final = r"(?P<hour>\d{1,2})[:.h]?(?P<minute>\d\d)? ?(?P<half>[ap]\.?m\b)
 _SUNSET_WORDS: Final = (
     r"(?:sun[ -]?set(?:ting)?(?: time)?|sundown|sun down"
     r"|lose the sun|(?:it|that)'s when (?:the sun sets|it sets)"
-    r"|sun(?:'s| is| will)? (?:goes under|goes off|drops|dipping|vanishes|slips|hides|goes down|going down|go down|sets?|down|setting|disappears?|dips"
+    r"|sun(?:'s| is| will)? (?:goes under|goes off|drops|dipping|vanishes|slips|hides|goes down"
+    r"|going down|go down|sets?|down|setting|disappears?|dips"
     r"|gone|be gone|goes(?= at)))"
 )
 _LINK: Final = (
@@ -30,9 +31,7 @@ _TIME: Final = re.compile(
     r"(?: ?(?P<half>[ap]\.?m)\b)?(?![\w/:]|\.\d)"
 )
 #: "According to the app the sun goes down today at": words between sunset and its time.
-_BETWEEN: Final = re.compile(
-    r"\??(?!.*\b(?:yesterday|was|before|after|until)\b)[^;!?\d]{0,40}"
-)
+_BETWEEN: Final = re.compile(r"\??(?!.*\b(?:yesterday|was|before|after|until)\b)[^;!?\d]{0,40}")
 _ABOUT: Final = re.compile(rf"\b{_SUNSET_WORDS}\b")
 #: The answer to when the sun sets, alone; "1915" too.
 _ALONE: Final = re.compile(
@@ -59,7 +58,9 @@ _WORDS_BEFORE: Final = re.compile(
     rf"\b{_SPOKEN}(?: (?:in the evening|tonight|this evening|today|or so))*"
     rf"(?:,| is when| is| for)? ?(?:the )?{_SUNSET_WORDS}"
 )
-_ALONE_IN_WORDS: Final = re.compile(rf"(?:at |around |about |it's |its )*{_SPOKEN}(?: tonight| this evening| today)?\W*")
+_ALONE_IN_WORDS: Final = re.compile(
+    rf"(?:at |around |about |it's |its )*{_SPOKEN}(?: tonight| this evening| today)?\W*"
+)
 
 
 def _clock(match: re.Match[str]) -> str | None:

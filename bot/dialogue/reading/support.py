@@ -25,13 +25,16 @@ _STANDS_ON_IT: Final = any_of(
     rf"{TRIPOD}(?:'s)? (?:is |now |legs |are |all |right |here )*(?:standing|under|beneath|below"
     r"|splayed|spread|squashed|flat|planted)",
     rf"{TRIPOD}\b[^.;]{{0,24}}\b(?:under|beneath) (?:it|the camera|my camera|me)",
-    rf"camera(?:'s| is)? (?:\w+ )?on (?:it|sticks|legs|the sticks)|on (?:the |my )?sticks",
-    rf"(?:using|shooting (?:off|from)|with the camera on) (?:a|the|my) {TRIPOD}|{TRIPOD}[ -]mounted",
-    rf"(?:set|put|stuck|mounted) (?:it|the camera|my camera|everything) (?:up )?on (?:a|the|my) {TRIPOD}",
+    r"camera(?:'s| is)? (?:\w+ )?on (?:it|sticks|legs|the sticks)|on (?:the |my )?sticks",
+    rf"(?:using|shooting (?:off|from)|with the camera on) (?:a|the|my) {TRIPOD}"
+    rf"|{TRIPOD}[ -]mounted",
+    rf"(?:set|put|stuck|mounted) (?:it|the camera|my camera|everything) (?:up )?on (?:a|the"
+    rf"|my) {TRIPOD}",
 )
 #: "My daughter left hers in the hut, mine's right here under the camera".
 _MINE_STANDS: Final = any_of(
-    r"mine(?:'s| is)? [^.;]{0,16}\b(?:under|beneath|below|here|set up|up)\b(?: (?:it|the camera|my camera|me))?"
+    r"mine(?:'s| is)? [^.;]{0,16}\b(?:under|beneath|below|here|set up|up)\b(?: (?:it|the camera"
+    r"|my camera|me))?"
 )
 #: Owned no more, or not to be used: unlike one that waits in the car.
 _LOST: Final = any_of(

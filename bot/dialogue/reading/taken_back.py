@@ -6,7 +6,8 @@ import re
 from typing import Final
 
 _BACK: Final = (
-    r"(?:no|nope|nah|sorry|oops|wait|i mean|i meant|make that|actually|rather|correction|typo|hang on"
+    r"(?:no|nope|nah|sorry|oops|wait|i mean|i meant|make that|actually|rather|correction|typo"
+    r"|hang on"
     r"|hold on|scratch that|strike that|forget that|more like|(?:i |we )?(?:measured|paced|checked)"
     r" (?:it|again))"
 )

@@ -82,7 +82,8 @@ _AUTOMATIC: Final = any_of(
     r"(?:on|in) (?:p|a|av|tv|s|program) mode",
     r"(?:p|av|tv|program)[ -]mode",
     r"green (?:auto(?:matic)? )?(?:square|box|mode|rectangle|icon|setting|thing)|auto square",
-    r"fully automatic|(?:scene|smart|intelligent|full) (?:auto|mode)|camera (?:picks|chooses|decides)"
+    r"fully automatic|(?:scene|smart|intelligent|full) (?:auto|mode)|camera (?:picks|chooses"
+    r"|decides)"
     r" (?:everything|it all|for me|itself)|everything on auto",
     r"(?:in|on) (?:av|tv)(?! (?:set|show|screen))",
     r"(?:aperture|shutter|time)[ -]priority",
@@ -92,7 +93,9 @@ _AUTOMATIC: Final = any_of(
 _AUTOMATIC_ALONE: Final = exactly("auto", "automatic", "automatically")
 _MANUAL: Final = any_of(
     r"(?<!focus )(?:in|on|full|fully|everything|all) manual(?! focus)",
-    r"(?:in|on) m(?: mode)?(?=$|[,.;!]| and\b| now\b)", r"manual (?:mode|exposure)", "m[ -]mode"
+    r"(?:in|on) m(?: mode)?(?=$|[,.;!]| and\b| now\b)",
+    r"manual (?:mode|exposure)",
+    "m[ -]mode",
 )
 _MANUAL_ALONE: Final = exactly("manual")
 

@@ -61,7 +61,7 @@ def _is_choice(draft: Draft, quantity: Quantity, later: Quantity) -> bool:
 def _is_taken_back(draft: Draft, quantity: Quantity) -> bool:
     before, after = draft.before(quantity), draft.after(quantity)
     swapped = _SWAPPED.search(before) and _FOR.match(after) and draft.neighbour(quantity, 1)
-    moved = swapped or _LEFT_BEHIND.search(before) and _ARRIVES.search(after)
+    moved = swapped or (_LEFT_BEHIND.search(before) and _ARRIVES.search(after))
     return bool(
         _WITHDRAWN.search(before)
         or moved

@@ -25,8 +25,10 @@ _SLOTS: Final = {
     "polariser_on": (exactly("(?:it's |its |is )?on"), exactly("(?:it's |its |is )?off")),
     "wind": (
         exactly(
-            "(?:yes|yep|yeah)?,? ?(?:just |only |quite )?(?:a )?(?:little|bit|some|touch|tad|fair bit"
-            "|slight\\w*|lots|loads|plenty|now and then|sometimes|on and off|quite a bit)(?: of it)?"
+            "(?:yes|yep|yeah)?,? ?(?:just |only |quite )?(?:a )?(?:little|bit|some|touch|tad"
+            "|fair bit"
+            "|slight\\w*|lots|loads|plenty|now and then|sometimes|on and off"
+            "|quite a bit)(?: of it)?"
         ),
         exactly(
             "(?:no|nope|nah)?,? ?(?:not really|hardly|barely|not much|not any|none|nothing|zero)"
