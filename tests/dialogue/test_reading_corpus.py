@@ -11,7 +11,8 @@ from tests.dialogue.reading_checks import count, rows
 from tests.people.rate import Half, half_of
 
 CORPUS = Path(__file__).parent / "corpus"
-FILES = sorted(path.name for path in CORPUS.glob("*.jsonl"))
+#: The English ones; German and Spanish messages are read once they are glossed.
+FILES = ["facts.jsonl", *sorted(path.name for path in CORPUS.glob("later_*.jsonl"))]
 #: The lowest rates that any slot may fall to; pins current behaviour.
 SLOT_PRECISION = 0.98
 SLOT_RECALL = 0.95
