@@ -73,6 +73,7 @@ _QUESTIONS: Final = (
     Asked("glass", (), ("dry", "drops"), passing=True),
     Asked("look_odds", (), ("numbers", "picture"), passing=True),
     Asked("water_cells", (), ("yes", "no"), passing=True),
+    Asked("cause", (), ("first", "second"), passing=True),
     Asked("out_there", (), ("no", "yes"), passing=True),
     Asked("safe", (), ("not_yet", "yes"), passing=True),
     Asked("in_danger", (), ("no", "yes"), passing=True),

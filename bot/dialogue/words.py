@@ -44,6 +44,7 @@ from bot.dialogue.steps import (
     resume,
     told,
     what_if,
+    which_cause,
 )
 from bot.dialogue.turn import Turn
 
@@ -87,6 +88,7 @@ _ANSWERS: Final[Mapping[str, Answer]] = {
     "glass": beside.answer_glass,
     "look_odds": look_said.answer_odds,
     "water_cells": measured.answer_cells,
+    "cause": which_cause.answer,
     "out_there": emergency.answer_out_there,
     "safe": emergency.answer_safe,
     "restart": commands.answer_restart,
@@ -185,6 +187,10 @@ def _expected(turn: Turn, asked: Asked | None) -> frozenset[str]:
     return _ALWAYS_EXPECTED
 
 
+#: What a message may be that tells nothing to go on from, in this order.
+_BESIDE: Final = (asides.answer, which_cause.ask, by_meaning.answer)
+
+
 def _facts(turn: Turn, text: str, asked: Asked | None) -> None:
     """A message that is no command and no option: read its facts and go on from them."""
     expecting = _expected(turn, asked)
@@ -199,7 +205,7 @@ def _facts(turn: Turn, text: str, asked: Asked | None) -> None:
         return
     facts = asides.without_leaf_frame(turn, text, asides.with_filter(turn, text, facts))
     if rest is None and not noted:
-        if asides.answer(turn, text, facts) or by_meaning.answer(turn, text, facts):
+        if any(answer(turn, text, facts) for answer in _BESIDE):
             return
         facts = by_meaning.with_sight(turn, text, facts)
     if facts.known():

@@ -22,6 +22,8 @@ from bot.dialogue.turn import Turn
 #: (own choice, on the half of the messages on which rules may be written).
 _SIGHT: Final = 0.35
 _SURE: Final = 0.45
+#: From here on a message complains of a frame at all, whatever the cause (own choice, as above).
+_DOUBTED: Final = 0.3
 #: A topic that is stated and not asked is meant from here on: a passing word is no question (own
 #: choice, as above).
 _STATED: Final = 0.48
@@ -120,6 +122,17 @@ def _close(turn: Turn, topic: str | None) -> None:
         repeat.put_again(turn)
 
 
+def complaint(turn: Turn, text: str, facts: Facts) -> tuple[Cause, ...]:
+    """The causes of what a message complains of, the likeliest first; none of other messages."""
+    if facts.ask_what_if or facts.unread or _REPLY.match(text) or topic_by_words(text):
+        return ()
+    if not _tells_of_a_frame(text, facts, _DOUBTED):
+        return ()
+    found = causes.diagnose(text, causes.scene_of(turn.facts.updated(facts), text))
+    topic = _topic(text, facts)
+    return found if topic is None or _is_nearer(text, found[0], topic) else ()
+
+
 def with_sight(turn: Turn, text: str, facts: Facts) -> Facts:
     """The facts of a message, and the symptom of what it tells of where words say it better."""
     cause = None if facts.ask_what_if or facts.unread else _seen(turn, text, facts)
@@ -168,22 +181,31 @@ def _topic(text: str, facts: Facts) -> str | None:
 
 def _seen(turn: Turn, text: str, facts: Facts) -> Cause | None:
     """The first cause of what a message tells, None where it tells of no frame or is read well."""
-    known = facts.known().keys()
-    if is_asking(text) or len(tokens(text)) < topics.LEAST_WORDS or known - _COMPLAINING:
-        return None
-    seen, near = sights.nearest(text)
-    if seen == sights.TALK or near < (_SURE if known else _SIGHT):
+    if not _tells_of_a_frame(text, facts, _SURE if facts.known() else _SIGHT):
         return None
     cause = causes.diagnose(text, causes.scene_of(turn.facts.updated(facts), text))[0]
     return None if _is_read(text, cause, facts.symptoms) else cause
 
 
+def _tells_of_a_frame(text: str, facts: Facts, least: float) -> bool:
+    """Whether the words are near to sights of a frame, and tell nothing of the place."""
+    known = facts.known().keys()
+    if is_asking(text) or len(tokens(text)) < topics.LEAST_WORDS or known - _COMPLAINING:
+        return False
+    seen, near = sights.nearest(text)
+    return seen != sights.TALK and near >= least
+
+
+def treated(symptoms: tuple[Symptom, ...]) -> set[str]:
+    """The causes that the answers to these symptoms treat."""
+    own = {name for name, symptom in SYMPTOMS.items() if symptom in symptoms}
+    return own.union(*(_ALSO.get(symptom, frozenset()) for symptom in symptoms))
+
+
 def _is_read(text: str, cause: Cause, symptoms: tuple[Symptom, ...]) -> bool:
     """Whether the symptoms that were read say the same, or nearly as well."""
     near = sights.nearness(text)
-    treated = {name for name, symptom in SYMPTOMS.items() if symptom in symptoms}
-    treated = treated.union(*(_ALSO.get(symptom, frozenset()) for symptom in symptoms))
-    same = [near[name] for name in treated]
+    same = [near[name] for name in treated(symptoms)]
     return bool(symptoms) and near[cause.name] - max(same, default=0.0) < _SURELY_OTHER
 
 

@@ -85,6 +85,26 @@ ANSWERS: Final[dict[str, str]] = {
         "Weather, flow and closures I can't know: ask the forecast and the land manager."
     ),
     "talk.other": "That is beyond me: I know only water, light and cameras.",
+    # two causes that are nearly as likely
+    "ask.cause": "Two things look like that. Which fits?",
+    "ask.cause.first": "{first}",
+    "ask.cause.second": "{second}",
+    "tells.water_clipped": "the white blinks",
+    "tells.contrast_too_great": "white water and black rock at once",
+    "tells.time_too_long": "no blinking, but no threads",
+    "tells.time_too_short": "drops stand still",
+    "tells.underexposed": "all of it is dark",
+    "tells.shake": "all of it doubled the same way",
+    "tells.focused_wrong": "something else is sharp",
+    "tells.near_too_close": "only the near part is soft",
+    "tells.diffraction": "evenly soft, f/16 or more",
+    "tells.wind_in_leaves": "only leaves are smeared",
+    "tells.wet_glass": "round pale discs",
+    "tells.fogged_glass": "a veil all over",
+    "tells.stray_light": "a veil towards the sun",
+    "tells.iso_raised": "grain in the dark parts",
+    "tells.sky_gap": "the white is sky",
+    "tells.unturned_polariser": "rock and leaves shine",
     # light and wind as they are told
     "light_told.sun": (
         "Sun is the hard case: shade first, else a shaded section, else a 6-stop ND; the contrast "

@@ -1,0 +1,78 @@
+"""Two causes that are nearly as likely: one question, then the remedy of the one that fits."""
+
+from __future__ import annotations
+
+import pytest
+
+from bot.dialogue.facts import Facts
+from bot.dialogue.steps import by_meaning
+from bot.dialogue.steps.which_cause import answer
+from bot.dialogue.turn import Turn
+from tests.dialogue.player import Player
+
+TOLD = "12 m tall, 18 m away, rock at 1.5 m, full frame, 24-70, tripod, polariser"
+NOISE_OR_SOFT = "rough speckles in the murky frame and not crisp"
+SHAKE_OR_FOCUS = (
+    "screwed the six stop on, half pressed, it whirred, beeped and took it: blurred everywhere, "
+    "though on a solid tripod"
+)
+
+
+def walked(*more: str) -> Player:
+    """Somebody who has taken a frame, and what they said since."""
+    player = Player()
+    for line in ("start", TOLD, "1", "1", "f/11 1/4 s iso 100", *more):
+        player.say(line)
+    return player
+
+
+def keys(player: Player, text: str) -> tuple[str, ...]:
+    """The keys of what is answered."""
+    return tuple(key for message in player.say(text) for key in message.keys)
+
+
+@pytest.mark.parametrize(
+    ("complaint", "reply", "key"),
+    [
+        (NOISE_OR_SOFT, "1", "cause.iso_raised"),
+        (NOISE_OR_SOFT, "2", "symptom.shake"),
+        (SHAKE_OR_FOCUS, "1", "symptom.shake"),
+        (SHAKE_OR_FOCUS, "2", "answer.focus_on_water"),
+    ],
+)
+def test_the_chosen_cause_is_answered(complaint: str, reply: str, key: str) -> None:
+    """The question names what is to be seen; the walk's own question stands behind the remedy."""
+    player = walked()
+    assert keys(player, complaint) == ("ask.cause",)
+    said = keys(player, reply)
+    assert said[0].startswith(key)
+    assert said[-1] == "ask.blink"
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "the water is mush",  # one cause is far ahead
+        "near rock is not sharp but the fall is",  # the words say what it is
+        "is it blurred everywhere?",
+        "no, blurred",
+        "what if the water is mush",
+        "battery is nearly empty",
+        "12 m tall and mushy",
+    ],
+)
+def test_no_doubt_no_question(text: str) -> None:
+    """Where the words decide, or tell of something else, nothing is asked."""
+    assert "ask.cause" not in keys(walked(), text)
+
+
+def test_causes_with_one_remedy_are_not_told_apart() -> None:
+    """Shake and diffraction are asked of in one answer already."""
+    assert by_meaning.SYMPTOMS["shake"] is by_meaning.SYMPTOMS["diffraction"]
+
+
+def test_a_remedy_before_any_walk() -> None:
+    """Without a walk there is no question to put again."""
+    player = Player()
+    player.say(SHAKE_OR_FOCUS)
+    assert keys(player, "2")[0] == "answer.focus_on_water"
