@@ -11,7 +11,7 @@ from bot.dialogue.reading.phrases import any_of, exactly
 
 #: The warning by the trade's words; "warning" alone may be a sign at the path.
 _BLINK: Final = (
-    r"(?:blink\w*|wink(?:s|ing)|puls(?:es|ing)|flicker\w*|flash(?:es|ing)|zebras?"
+    r"(?:clip warnings?|blink\w*|wink(?:s|ing)|puls(?:es|ing)|flicker\w*|flash(?:es|ing)|zebras?"
     r"|clipp\w*(?! (?:on|to))"
     r"|(?<!my )(?<!the )flash(?! flood| ?light| card| is| on| off)"
     r"|(?:highlights?|whites?|foam|water|falls?|it|it's|sky) (?:\w+ )?(?:blown(?! out)|clips?)"
@@ -28,6 +28,7 @@ _NOTHING: Final = any_of(
     rf"\b[^,;.]{{0,22}}\b{_BLINK}",
     rf"{_BLINK} (?:is |are |all |now |has )*(?:gone|off|stopped|none|away)",
     r"(?:no|zero) (?:warnings?|blinkies|zebras?)",
+    r"no highlights? (?:are |is )?(?:lost|gone|blown|clipped|burnt)",
     r"warnings?(?:'s)? (?:is |are |has |have |now |all )*(?:off|gone|stopped)",
 )
 _DOT: Final = (

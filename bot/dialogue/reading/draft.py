@@ -53,7 +53,8 @@ _PAST: Final = re.compile(
 _PAST_BEHIND: Final = re.compile(
     r"^ ?(?:or so |odd )?(?:(?:to|at) (?:start|begin) with|at first|first|before|earlier"
     r"|previously|last"
-    r" time|a (?:moment|minute|while) ago|the (?:first|last) time|initially|originally)\b"
+    r" time|a (?:moment|minute|while) ago|the (?:first|last) time|initially|originally"
+    r"|(?:is|was) (?:way |a bit |much |just )?(?:too|wrong)|made it)\b"
 )
 _NOW: Final = re.compile(r"\b(?:now|this (?:frame|one|time|shot)|currently|today|then)\b")
 

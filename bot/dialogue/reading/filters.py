@@ -43,7 +43,7 @@ _OFF: Final = any_of(
     rf"{POLARISER}\b[^.]{{0,25}}\b(?:haven't|not|didn't) (?:put|screw\w*) it on",
 )
 _ON: Final = any_of(
-    rf"{POLARISER}(?:'s)? (?:(?:is|are|both|still|now|filter|already|always) )*"
+    rf"{POLARISER}(?:'s)? (?:(?:is|are|both|still|now|filter|already|always|stuck) )*"
     r"(?:on(?! wide| (?:the|my|an)? ?other\b)|mounted|turned|rotated|(?:screwed|clipped|twisted"
     r"|fitted|put) on|fitted|attached|in place|at (?:full"
     r"|max|half))",
@@ -117,7 +117,7 @@ _ND_OFF: Final = any_of(
 _ON_BEHIND: Final = re.compile(
     rf"^(?: ?(?:nd|filter|stopper)| (?:and|with|plus) (?:the |my |a )?{POLARISER})*"
     r"(?:'s)? ?(?:is |are |both |now |still )*"
-    r"(?:on|mounted|fitted|in front|attached|screwed)\b"
+    r"(?:on|mounted|fitted|in front|attached|screwed|stacked)\b"
 )
 _OFF_BEHIND: Final = re.compile(r"^(?: ?(?:nd|filter))* ?(?:is |now |comes? )?(?:off|removed)\b")
 #: "Swapped the 3 for the 6 stop".
@@ -129,7 +129,9 @@ _OFF_BEFORE: Final = re.compile(
     r"\b(?:removed?|took(?: off)?|take(?: off)?|pulled(?: off)?|unscrewed) (?:the|my) ?$"
 )
 _WITH_BEFORE: Final = re.compile(
-    r"\b(?:with|using|through|put|behind|stacked|added|add|mounted|fitted"
+    r"\b(?:nd(?: filter)? (?:(?:is|now|was) )?(?:at|set (?:to|at)|diall?ed (?:to|in at)"
+    r"|turned to)(?: about)?"
+    r"|with|using|through|put|behind|stacked|added|add|mounted|fitted"
     r"|screwed on)(?: on)?(?: the| my| an?)? ?$"
 )
 #: "Stacked polariser + 3 stop nd": both are on.

@@ -182,6 +182,15 @@ _FRACTIONS: Final[tuple[_Rule, ...]] = (
         r"(?! (?:less|more|darker|brighter|under|over|down|up|of|and|too|or))",
         r"\g<1>1 stop more",
     ),
+    _plain(
+        r"((?:\bshutter(?: speed)?(?: is| at| of| to)? )|(?<![/\d]))\b(\d{2,4})(?:th|rd|nd|st)"
+        r"(?=(?: of a)? sec| at f|,? f ?/?\d|,? iso)",
+        r"\g<1>1/\2",
+    ),
+    _plain(r"\b(shutter(?: speed)?(?: is| at| of| to)?) (\d{2,4})(?:th|rd|nd|st)\b", r"\1 1/\2"),
+    _plain(r"\b((?:about|nearly|roughly|around|exactly) )a (?=sec(?:ond)?(?:$|[,.;]))", r"\g<1>1 "),
+    _plain(r"\biso[ -]?wise,? (?:i'm |im |it's )?(?:at |on )?(?=\d)", "iso "),
+    _plain(r"\bav (?=\d)", "f "),
     #: "F5 6" is f/5.6.
     _plain(
         r"\b(f ?/?)(1 [248]|2 [258]|3 [25]|4 5|5 6|6 3|7 1)(?![\d./-]| ?-?(?:stops?|s|secs?|m"

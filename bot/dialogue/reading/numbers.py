@@ -44,7 +44,7 @@ METRES: Final = {
 #: Metres a second per unit (exact by definition).
 METRES_A_SECOND: Final = {"m/s": 1.0, "ft/s": 0.3048, "km/h": 1 / 3.6, "mph": 0.44704}
 
-_SECOND: Final = r"(?:s|secs?|seconds?(?![ -]hand))"
+_SECOND: Final = r"(?:s|secs?|sek|seconds?(?![ -]hand))"
 #: Marks of the ISO series: "24-105 iso 100" is not 105 ISO.
 _ISO_MARK: Final = (
     r"25|32|40|50|64|80|100|125|160|200|250|320|400|500|640|800|1000|1250|1600|2000|2500|3200"

@@ -256,7 +256,7 @@ def role(draft: Draft, quantity: Quantity) -> str | None:
     """The slot of a length by the words around it; None when they do not say."""
     bare = quantity.unit == ""
     words, after = draft.clause_before(quantity), draft.clause_after(quantity)
-    if bare and words.endswith("the "):
+    if bare and (words.endswith("the ") or " iso" in f" {words}"):
         return None  # "the bus is the 42"
     subject = _subject(words, tight=bare)
     match = _word_behind(after, subject, bare=bare)

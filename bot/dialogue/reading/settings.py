@@ -38,7 +38,7 @@ _NEAR_WORDS: Final = 3
 _FLOATS: Final = re.compile(r"\b(?:leaf|stick|twig|cork|bubbles?)\b")
 _WALK: Final = re.compile(r"(?:of )?(?:walk|hike|drive|climb)\b")
 _NO_EXPOSURE: Final = re.compile(
-    r"\b(?:timer|self-timer|delay|countdown|wait\w*|hang on|hold on"
+    r"\b(?:timer|self-timer|delay|countdown|(?<!no )wait\w*|hang on|hold on"
     r"|give me|every|after|lull|ago|breath\w*|for another|rest)\b"
 )
 _LONG_EXPOSURE: Final = re.compile(r"\b(?:expos\w+|shutter|bulb|long)\b")

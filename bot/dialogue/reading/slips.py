@@ -61,7 +61,7 @@ _BEFORE_NUMBERS: Final = (
     (re.compile(r"\bios(?= ?\d| (?:one|two|four|six|eight|sixty|fifty|hundred|a hundred))"), "iso"),
     (
         re.compile(
-            r"\b(?:i so|eye so|is o|i\.s\.o\.?)(?= (?:\d|one|two|four|six|eight|a hundred))"
+            r"\b(?:i so|eye so|is o|i\.s\.o\.?|i s o)(?= (?:\d|one|two|four|six|eight|a hundred))"
         ),
         "iso",
     ),
@@ -77,6 +77,7 @@ _SPELT: Final = (
     (re.compile(r"\b(?:hgt|ht)\.?(?= ?[:=]? ?\d)"), "height"),
     (re.compile(r"\bfrm\b"), "from"),
     (re.compile(r"\b(?:abt|abut|bout|arnd)\b(?= \d)"), "about"),
+    (re.compile(r"\b(?:apat(?:u|e)re|ap+eture|aperchure|diafragma?|diaphram)\b"), "aperture"),
     (re.compile(r"\bfourty\b"), "forty"),
     (re.compile(r"\bninty\b"), "ninety"),
     (re.compile(r"\btwelf\b"), "twelve"),

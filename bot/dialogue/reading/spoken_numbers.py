@@ -39,10 +39,11 @@ _WORD: Final = WORD_NUMBER
 _NO_WORD_BEFORE: Final = "".join(f"(?<!{one} )" for one in _ONES)
 _COUNT: Final = re.compile(
     rf"{_NO_WORD_BEFORE}\b(?:{_WORD})\b(?=[ -]{_MEASURE}\b|[ -](?:\d/\d|halfpart|thirdpart))"
+    rf"|\b(?:{_ONE}|{_TEEN})\b(?= (?:or|to) (?:{_ONE}|{_TEEN}|\d+) {_MEASURE}\b)"
     rf"|(?:(?<=\bf )|(?<=\bf number )|(?<=\bf stop )|(?<=\biso )|(?<=\baperture )"
     rf"|(?<=\bdiaphragm )|(?<=\bpoint ))(?:{_WORD})\b"
     rf"|(?:(?<=\bfoot )|(?<=\bfeet ))(?:{_ONE}|ten|eleven)\b(?! (?:people|of))"
-    rf"|(?:(?<=\bon )|(?<=\bat ))zero\b|^(?:{_WORD})$"
+    rf"|(?:(?<=\bon )|(?<=\bat ))zero\b|\bzero(?= on the (?:meter|scale|needle))|^(?:{_WORD})$"
     rf"|(?:(?<=\bminus )|(?<=\bplus ))(?:{_WORD})\b{_SIGNED_END}"
     rf"|(?<=\bby )(?:{_WORD})(?=\W*$)"
     rf"|^(?:{_WORD})(?=,? 1/\d)|\b{_SURE}\b(?!-)"
@@ -72,12 +73,18 @@ _ORDINAL_ALONE: Final = re.compile(
     rf"(?<!one )(?<!two )(?<!five )(?<!hundred )(?<!and )(?<!\d )\b"
     rf"({'|'.join(sorted(_ORDINALS, key=len, reverse=True))}) of a(?= sec)"
 )
+_ORDINAL_BESIDE: Final = re.compile(
+    rf"(?<!one )(?<!two )(?<!five )(?<!hundred )(?<!and )(?<!\d )(?<!the )\b"
+    rf"({'|'.join(sorted(_ORDINALS, key=len, reverse=True))})(?= (?:at|on) f ?/?(?:\d|{_ONE}"
+    rf"|{_TEEN})"
+    r"|,? f ?/?\d|,? iso \d)"
+)
 _ORDINAL_ANSWER: Final = re.compile(
     rf"^(?:about |at )?(?:an? )?({'|'.join(sorted(_ORDINALS, key=len, reverse=True))})(?=\W*$)"
 )
 #: "ISO one twenty five", "at two fifty": hundreds as they are said.
 _SAID_HUNDREDS: Final = re.compile(
-    rf"(?:(?<=\biso )|(?<=1/))({_ONE})[ -]((?:{_TEN})(?:[ -](?:{_ONE})\b)?)\b"
+    rf"(?:(?<=\biso )|(?<=1/))({_ONE}|[1-9])[ -](hundred(?! and)|(?:{_TEN})(?:[ -](?:{_ONE})\b)?)\b"
 )
 #: "One meter twenty" is 1.20 m.
 _METRE_REST: Final = re.compile(
@@ -108,7 +115,9 @@ def _count(match: re.Match[str]) -> str:
 
 
 def _said_hundreds(match: re.Match[str]) -> str:
-    return str(100 * _value(match.group(1)) + _value(match.group(2)))
+    hundreds, rest = match.groups()
+    first = int(hundreds) if hundreds.isdigit() else _value(hundreds)
+    return str(100 * first + (0 if rest == "hundred" else _value(rest)))
 
 
 def _over(match: re.Match[str]) -> str:
@@ -158,6 +167,7 @@ def dictated_times(text: str) -> str:
     text = _SAID_HUNDREDS.sub(_said_hundreds, text)
     text = _ONE_OVER.sub(_over, text)
     text = _ORDINAL.sub(lambda match: f"1/{_ORDINALS[match.group(1)]}", text)
+    text = _ORDINAL_BESIDE.sub(lambda match: f"1/{_ORDINALS[match.group(1)]}", text)
     text = _ORDINAL_ALONE.sub(lambda match: f"1/{_ORDINALS[match.group(1)]}", text)
     return _ORDINAL_ANSWER.sub(lambda match: f"1/{_ORDINALS[match.group(1)]}", text)
 

@@ -67,7 +67,8 @@ def _softness(text: str) -> list[Symptom]:
 
 #: "The sun's a pale disc" is the sky; "is 1/4 too long?" asks; "ferns up close" are the front.
 _NO_FAULT: Final = re.compile(
-    r"\b(?:sun|moon)(?:'s| is| like)?(?: just| only)? an? (?:\w+ ){0,2}dis[ck]\b"
+    r"\b(?:trees?|branches|leaves) (?:lean|leaning|hang|bend|tip)\w*(?: in)? over\b"
+    r"|\b(?:sun|moon)(?:'s| is| like)?(?: just| only)? an? (?:\w+ ){0,2}dis[ck]\b"
     r"|(?:^|[.;!,] ?)(?:is|are|would|will|isn't|won't) (?:it |that |this )?(?:\w+ ){0,2}?"
     r"(?:shutter_s|f_number|iso|that|it|this) (?:be )?too \w+(?=[^.;!]*\?)"
 )
