@@ -80,6 +80,7 @@ _SPANISH_AVO: Final = re.compile(r"\b1 ?/ ?(\d+)(?:avo|ava)s?\b|\bun (\d+)(?:avo
 _SURE_TIME: Final = 5
 #: From here on "achter", "fuffziger" names an f-number, a lens or a filter.
 _LEAST_NAMED: Final = 8
+_THIRD: Final = 3
 
 
 def _shown(value: int) -> str:
@@ -127,6 +128,18 @@ def _german_part(word: str) -> str | None:
     return f"1/{number}{unit}"
 
 
+#: A third alone is one of stops; of a picture or a second it is not.
+_OF_STOPS: Final = re.compile(r" ?(?:blende|stufe|ev\b|lw\b|s\b|sek|meter|m\b)")
+_OF_SOMETHING: Final = re.compile(r" (?:wasser|himmel|bild|des|vom|von|der|davon|de)\b")
+
+
+def _third(after: str) -> str:
+    """What "drittel" and "tercio" are, by the words behind."""
+    if _OF_SOMETHING.match(after):
+        return "drittel"
+    return "1/3" if _OF_STOPS.match(after) else "1/3 stufe"
+
+
 def _german_word(match: re.Match[str]) -> str:
     word = match.group()
     for ending, decimal in _AND_PARTS.items():
@@ -135,6 +148,8 @@ def _german_word(match: re.Match[str]) -> str:
             return "1/2"
         if whole is not None or word == f"ein{ending}":
             return f"{whole or 1}{decimal}"
+    if word == "drittel":
+        return _third(match.string[match.end() :])
     ordinal = german_number(word.removesuffix("er")) if word.endswith("er") else None
     if ordinal is not None and ordinal >= _LEAST_NAMED:
         return f"{ordinal}er"
@@ -150,6 +165,8 @@ def _spanish_words(match: re.Match[str]) -> str:
 def _spanish_part(match: re.Match[str]) -> str:
     below = _SPANISH_PARTS[match["part"]]
     unit = " s" if match["unit"] or below >= _SURE_TIME else ""
+    if below == _THIRD and not unit and not match.string.startswith(" de ", match.end()):
+        unit = " stop"
     if match["one"]:
         return f"1/{below}{unit}"
     above = _digits(match["several"])
@@ -181,6 +198,7 @@ _GERMAN_JOINTS: Final[_Rules] = tuple(
         (r"\b(?:six|6) 1/10 s\b", "0.6 s"),
         (r"\b(?:eight|8) 1/10 s\b", "0.8 s"),
         (r"\bdreiviertel(?= ?s)", "3/4 "),
+        (r"\b(?:eine?[rn]? |ne )?halben? (?=(?:blenden)?stufen?\b|blenden?\b|ev\b|lw\b)", "1/2 "),
         (r"\b1 ?/ ?(\d+) ?-?(?:s?tel|er)(?: ?sek(?:unden?)?)?\b", r"1/\1 s"),
         (r"(?<![\d/])\b(\d{2,4})(?:stel|tel)(?: ?sek(?:unden?)?)?\b", r"1/\1 s"),
         (r"(\d/\d+)(?: s)?[ -]?(?:sek(?:unden?)?)\b", r"\1 s"),
