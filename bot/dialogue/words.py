@@ -222,6 +222,7 @@ def _take_in(turn: Turn, facts: Facts, text: str) -> None:
         turn.remember_for_back()
     if not late.holds_back_facts(turn, facts, text):
         liking.note(turn, text, facts)
+        corrected.reopen(turn, facts, text)
         told.take_in(turn, facts, text)
         corrected.echo(turn, facts, text)
         by_meaning.explain(turn, text, facts)

@@ -107,7 +107,7 @@ _STAYS: Final = any_of(
     r"|we will) (?:then )?(?:stay|keep|do|try|leave|listen|stop|go with|use|take)",
 )
 _NO_WAIT: Final = any_of(r"(?:don't|do not|can't|cannot|won't|no time to|not) (?:\w+ )*wait")
-_YES_OR_NO: Final = exactly("yes|yeah|yep|ok(?:ay)?|sure")
+_YES_OR_NO: Final = exactly("yes|yeah|yep")
 _THANKS: Final = any_of(r"thank\w*|thx|cheers|danke|gracias")
 #: More words than these are no goodbye or assent by the way (own rule).
 _MOST_WORDS: Final = 24

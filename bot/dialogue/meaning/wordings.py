@@ -53,6 +53,13 @@ _NAMED: Final = (
             r" (?:up )?(?:on|against|onto) (?!the tripod|my tripod|a tripod|auto|manual)"
         ),
     ),
+    (
+        "planning",
+        (
+            r"\b(?:want|like|love|going|need|help me|let's|trying)(?: \w+){0,3} (?:plan|prepare)\b"
+            r"|\bplan(?:ning)? (?:the|a|my|our|this) (?:\w+ )?(?:trip|visit|walk|day|tour|hike)\b"
+        ),
+    ),
     ("no_wait", r"\b(?:don't|dont|do not|can't|cant|cannot|won't) (?:want to |like to )?wait\b"),
 )
 _TOPICS: Final = tuple((topic, re.compile(pattern)) for topic, pattern in _NAMED)

@@ -12,7 +12,6 @@ from bot.dialogue.questions import QUESTIONS
 from bot.dialogue.reading import read
 from bot.dialogue.reading.numbers import METRES
 from bot.dialogue.reading.phrases import any_of
-from bot.dialogue.states import State
 from bot.dialogue.steps import repeat
 from bot.dialogue.texts import known
 from bot.dialogue.turn import Turn
@@ -92,18 +91,16 @@ def echo(turn: Turn, told: Facts, text: str) -> None:
     listed = known(told, turn.units)
     if listed and puts_right(text) and not any(part.key == "noted" for part in turn.parts):
         turn.parts.insert(0, Part(Role.SETTINGS, "noted", {"list": listed}))
-        _ask_what_was_asked(turn)
 
 
-def _ask_what_was_asked(turn: Turn) -> None:
-    """On the way to the lens a correction answers no question: it is put again."""
+def reopen(turn: Turn, told: Facts, text: str) -> None:
+    """A correction answers no question: what stands open is not passed over by it."""
     question = repeat.standing(turn)
-    if question is None or turn.walk.state is not State.LENS:
+    if question is None or turn.context.conversation.walk is None or not puts_right(text):
         return
-    before = turn.before.conversation.walk
-    if before is not None and not set(QUESTIONS[question.name].expects) & set(turn.facts.known()):
-        turn.change_walk(asked=before.asked)  # another question was put in its place, unsaid
-        repeat.put_again(turn)
+    if not set(QUESTIONS[question.name].expects) & set(told.known()):
+        asked = tuple(name for name in turn.walk.asked if name != question.name)
+        turn.change_walk(asked=asked)
 
 
 def _plain(text: str) -> str:

@@ -138,7 +138,7 @@ _AROUND: Final[tuple[tuple[str, _Answer], ...]] = (
         trip_answers.say_tell_home,
     ),
     (
-        r"(?:path|trail|track|road|bridge|way|gorge) (?:still |even )?(?:open|closed|shut)",
+        r"(?:path|trail|track|road|bridge|way|gorge) (?:is |still |even )*(?:open|closed|shut)",
         plainly("asked.path_open"),
     ),
     (
