@@ -102,6 +102,12 @@ MEANT: Final[dict[str, dict[str, Any]]] = {
     "4 m": {"section_height_m": 4},
     "12 ft": {"section_height_m": 12 * FOOT_M},
     "f/11, 1/4 s, ISO 100": {"f_number": 11, "shutter_s": 0.25, "iso": 100},
+    "1/4 s, f/11, ISO 100, no texture": {
+        "f_number": 11,
+        "shutter_s": 0.25,
+        "iso": 100,
+        "symptoms": (Symptom.NO_TEXTURE,),
+    },
     "f/11": {"f_number": 11},
     "too dark": {"symptoms": (Symptom.TOO_DARK,)},
     "what if f/16": {"f_number": 16},
