@@ -160,7 +160,8 @@ def read_blink(draft: Draft) -> None:
 
 _RIGHT: Final = any_of(r"right(?:[ -]?hand)?(?: (?:edge|side|border|end|wall))?")
 _NOT_RIGHT: Final = any_of(
-    "doesn't|does not|not|isn't|no longer|stops?|short|before|well|gap|room|space|away|free|clear"
+    "doesn't|does not|not|isn't|no longer|stops?|short|before|well|gap|room|space|air|away|free"
+    "|clear"
     "|far from|left of|empty|nothing|unused"
 )
 

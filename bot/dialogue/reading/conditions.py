@@ -7,10 +7,12 @@ from typing import Final
 from bot.dialogue.reading.draft import Draft
 from bot.dialogue.reading.phrases import any_of, exactly
 
-_LEAVES: Final = r"(?:leaves|leaf|foliage|ferns?|branches|twigs|trees|grass|bushes)"
+_LEAVES: Final = (
+    r"(?:branch tips|tips|leaves|leaf|foliage|ferns?|branches|twigs|trees|grass|bushes)"
+)
 _CALM: Final = any_of(
     r"no (?:wind|breeze)",
-    "windless|dead calm",
+    r"windless|dead calm|wind[?:]+ (?:none|no|nope|nothing|zero|nil)",
     r"(?:wind|breeze)(?:'s| is| has)? (?:gone|stopped|dropped|died)|hardly any (?:wind|breeze)",
     r"not (?:much|a breath of|any) (?:wind|breeze)|never any (?:wind|breeze)",
     r"(?:it's|all|is|totally) calm",
@@ -24,13 +26,13 @@ _CALM: Final = any_of(
 )
 _CALM_ALONE: Final = exactly("calm", "(?:it's |its )?(?:dead|totally|completely|perfectly) still")
 _WINDY: Final = any_of(
-    "windy|breezy|blowy|blustery|draughty|drafty",
+    r"(?:draught|draft) (?:from|of|off|coming)|windy|breezy|blowy|blustery|draughty|drafty",
     r"wind (?:in|through|on|keeps|gets|getting|won't|doesn't|never) (?:everything|all|the|my"
     r"|stop\w*"
     r"|let|up|those)",
     r"wind(?:'s| is) (?:\w+ )?(?:up|strong|bad|back|picking|getting|in|through|moving|annoying"
     r"|playing)",
-    r"(?:a bit of a|proper|quite a|hell of a|fair|nasty|annoying|constant|cold) (?:wind|breeze"
+    r"(?:(?:a )?bit of a|proper|quite a|hell of a|fair|nasty|annoying|constant|cold) (?:wind|breeze"
     r"|blow)",
     rf"{_LEAVES} (?:just )?(?:won't|don't|never|can't|not|aren't) (?:stay|keep|hold|sit|staying"
     r"|keeping|holding|be) (?:still|quiet)",

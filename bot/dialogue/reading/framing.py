@@ -50,7 +50,8 @@ _WHOLE: Final = any_of(
 _RUNS: Final = any_of("runs|running|flows|flowing|falls down|drops|comes down|pours|plunges|goes")
 _WHOLE_ALONE: Final = exactly("the whole thing", "all of it", "whole")
 _SECTION: Final = any_of(
-    r"(?:just|only) (?:a |the )?(?:\w+ )?(?:section|part|piece|bit|detail|slice|corner|splash"
+    r"(?:just|only) (?:a |the )?(?:(?!(?:up|at|on|in|near|from|by|along"
+    r"|over)\b)\w+ )?(?:section|part|piece|bit|detail|slice|corner|splash"
     r"|step|tier"
     r"|lip|base|foot|ledge|pool|top|bottom|middle|lower|upper)(?! (?:of the (?:frame|picture"
     r"|hill|path)"

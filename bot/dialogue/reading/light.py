@@ -35,7 +35,8 @@ _LIGHTS: Final = (
             rf"{_BRIGHT_SUN}\b[^.;]{{0,24}}\b(?:snow|snowfield)",
             r"snow\b[^.;]{0,24}\b(?:in (?:the |full )*sun\w*|sunlit|sunny|blinding|dazzling"
             r"|glar\w+)",
-            r"sunlit (?:\w+ )?snow",
+            r"sunlit (?:\w+ )?snow|snow\b[^.;]{0,24}\b(?:and|with|plus) (?:bright |full "
+            r"|the )?sun\b",
         ),
     ),
     (
@@ -185,6 +186,7 @@ _LIGHTS: Final = (
             r"(?:all|flat|plain|just|totally|completely|uniform\w*) gr[ea]y(?: (?:up there"
             r"|overhead|above))?",
             r"gr[ea]y (?:all over|overhead|up there|above|everywhere|and (?:flat|dull|wet))|leaden",
+            r"(?:^|(?<=[,;.] ))gr[ea]y(?=$|[,.;])",
             r"(?:blanket|lid|ceiling) of (?:gr[ea]y )?clouds?|dull (?:day|light|weather)",
             r"(?:heavy|low|thick|dark) clouds?",
             r"(?:light|steady|soft|bit of) rain",
@@ -204,7 +206,7 @@ _LIGHTS: Final = (
             r"(?:blinding|glaring|brilliant|scorching|baking|fierce) (?:sun\w*|light)",
             r"in (?:the )?sun",
             r"(?:^|(?<=[.,;] ))(?:sun|noon|midday|blazing)(?=[.,;]|$)",
-            rf"{_SUN} (?:beating|beats|blazing|burning|overhead)",
+            rf"{_SUN} (?:straight |right |directly )?(?:beating|beats|blazing|burning|overhead)",
             rf"{_SUN} (?:right |directly |straight |shining |falling )?(?:on|hits|hitting)"
             r" (?:it|the|this)",
             r"no clouds?",

@@ -56,7 +56,7 @@ _COLD: Final = re.compile(
 )
 #: Two looks with one of these between them are no wish yet.
 _UNDECIDED: Final = any_of("between|or")
-_MIST_IN_AIR: Final = any_of("spray|air|lens|weather|morning|day|glass")
+_MIST_IN_AIR: Final = any_of("spray|sun|cloud|valley|air|lens|weather|morning|day|glass")
 #: With one of these the words name what is wrong, not what is wished.
 _COMPLAINTS: Final = frozenset(
     {Symptom.NO_TEXTURE, Symptom.TOO_FROZEN, Symptom.JUST_WHITE}

@@ -14,7 +14,8 @@ NEAR: Final = (
 FAR: Final = (
     r"(?:back|rear|rock|canyon|gorge) (?:wall|side|bank)s?|farthest|furthest|most distant"
     r"|(?<!on the )(?<!from the )(?<!at the )far (?:wall|side|bank|shore|edge|cliff|trees?|rocks?"
-    r"|ridge|hill|bushes|pines|slope|ferns?)s?|behind (?:it|that|them|the (?:water)?falls?)"
+    r"|ridge|hill|bushes|pines|slope|ferns?)s?|behind (?:it|that|them|the (?:(?:water)?falls?"
+    r"|curtain|cascade|water))\b"
     r"|(?!i'm|im\b|me\b|falls?\b|it\b)\w+ (?:behind|at the (?:far )?back|in the background"
     r"|beyond(?!\W*$))"
     r"|(?<!\w )wall(?=(?: is| at)* *$)"
@@ -66,8 +67,9 @@ BEHIND: Final = re.compile(
     r"|sand"
     r"|grass|gravel|surface|moss|snow|path|platform|boardwalk|earth|pebbles|ledge|puddle))"
     r"|(?P<up_to_lip>up to (?:the )?(?:lip|top|crest|rim|brink))"
-    r"|(?P<section>of (?:it|that|the (?:fall|falls|water|drop|waterfall|cascade)))"
-    r"|(?P<climb>(?:of )?(?:climb\w*|ascent|gain|elevation|vertical|uphill))"
+    r"|(?P<section>(?:slice|section|stretch)\b|of (?:it|that|the (?:fall|falls|water|drop"
+    r"|waterfall|cascade)))"
+    r"|(?P<climb>(?:of )?(?:climb\w*|ascent|gain|elevation|vertical|uphill|(?<=of )up))"
     r"|(?P<walk>(?:of )?(?:walk|hike|hiking|trail|path|track)\b|one way|each way|round trip|in from"
     rf"|from {THE}(?:car|road|trailhead|parking|lot))"
     rf"|(?P<whole>(?:from )?{FROM_LIP})"
@@ -102,7 +104,8 @@ MEASURED: Final = re.compile(
     r"|(?P<camera>(?:tripod|camera|lens)(?:'s)?(?: (?:is|at|set|quite|very|really|about|up|knee"
     r"|chest"
     r"|waist|hip|eye|head|shoulder|thigh|ankle|shin|belly|down|pretty|squashed|splayed|flat))*"
-    r"[ -](?:low|high|level|height|flat|up|down))"
+    r"[ -](?:low|high|level|height|flat|up|down)"
+    r"|(?:tripod|camera|lens)\b[^,;.]{0,20}\b(?:lowest|highest|(?:above|off|over) the \w+))"
     r"|(?P<width>width|wide))\b"
 )
 WALKING: Final = re.compile(r"\b(?:walk\w*|hik\w+|trail|approach|km|miles?|climb\w*)\b")

@@ -63,6 +63,16 @@ _AS_OBJECT: Final = re.compile(
 _LENS_OPENS: Final = re.compile(r"^\W*(?:(?:with|and|so|the|my|front|of)\b ?)*lens\b")
 
 
+def _is_beside(found: str | None, match: re.Match[str]) -> bool:
+    """Whether a word only tells more of what was named: `camera height`, `behind it a rock`."""
+    if found == "camera":
+        return match.group() in _UPRIGHT
+    return found == "far" and match.lastgroup == "near" and not _FRONT.match(match.group())
+
+
+_FRONT: Final = re.compile(r"nearest|closest|near|foreground|front|in front|nothing|at my")
+
+
 def _subject(words: str, *, tight: bool) -> str | None:
     """What the words speak of last; `tight`: only when it stands right before the number."""
     found, end = None, 0
@@ -71,7 +81,7 @@ def _subject(words: str, *, tight: bool) -> str | None:
         kind, end = match.lastgroup, match.end()
         placed = _FALL_WORD.fullmatch(match.group()) and _AS_OBJECT.search(words[: match.start()])
         if not placed:
-            found = "camera" if found == "camera" and match.group() in _UPRIGHT else kind
+            found = found if _is_beside(found, match) else kind
         elif placed["way"] and found in {None, "height", "camera"}:
             found = "distance"
     if found is None or (tight and not TIGHT.fullmatch(words[end:])):
@@ -97,6 +107,24 @@ def _of_object(match: re.Match[str], subject: str | None, words: str) -> str | N
     return "near" if NEAR_THING.search(thing) else "distance"
 
 
+#: "The bridge is 30 m away": neither the fall nor the person.
+_OTHER_THING: Final = re.compile(
+    r"^\W*(?:(?:and|but|so|then) )*(?:the|an?|that|this|my|some|another|those|these)"
+    r" (?!is\b|was\b|must\b|would\b|looks\b|thing\b|whole\b|about\b)[a-z]+"
+)
+_FAR_LAND: Final = re.compile(
+    r"\b(?:hills?|ridge|mountains?|peak|cliffs?|skyline|end of the|forest|tree ?line|slope"
+    r"|valley side)\b"
+)
+
+
+def _away(subject: str | None, words: str) -> str | None:
+    """What is so far away; a thing that is neither the fall nor in the picture tells nothing."""
+    if subject is None and _OTHER_THING.match(words):
+        return "far" if _FAR_LAND.search(words) else None
+    return subject if subject in {"near", "far"} else "distance"
+
+
 _OTHER_NAMES: Final = {"whole": "height", "up_to_lip": "height", "between": "distance"}
 
 
@@ -106,8 +134,8 @@ def _behind(match: re.Match[str], subject: str | None, words: str, *, walking: b
         return _of_object(match, subject, words)
     if kind == "beyond":
         return None  # so far behind something else: no distance from the camera
-    if kind == "distance" and subject in {"near", "far"}:
-        return subject
+    if kind == "distance":
+        return _away(subject, words)
     if kind == "up":
         return "camera" if subject == "camera" else "climb" if walking else None
     if kind == "camera" and subject not in {"camera", None}:
@@ -155,9 +183,16 @@ def _named_just_before(draft: Draft, quantity: Quantity) -> str | None:
     clause, rest = draft.last_clauses(quantity)
     if rest.strip(" ,") and not ONLY_FILLER.fullmatch(rest):
         return None
+    if before and (end := _OUTERMOST.search(clause)):
+        return "far" if end["far"] else "near"
     last = " ".join(clause.split()[-_JUST_BEFORE:])
     kind = _subject(last, tight=False) if before else None
     return kind if kind in {"near", "far"} else None
+
+
+_OUTERMOST: Final = re.compile(
+    r"\b(?:(?P<far>farthest|furthest|most distant|last thing)|nearest|closest|first thing)\b"
+)
 
 
 def stands_alone(draft: Draft, quantity: Quantity) -> bool:
@@ -191,7 +226,7 @@ _WHICH: Final = re.compile(
 _ENDS_WITH_FALL: Final = re.compile(r"(?:falls?|drop)[ ,.]*$")
 #: "Just the upper 5 m".
 _PART_OF_IT: Final = re.compile(
-    r"\b(?:(?:just|only|want|show|get|frame|take)\b[^,;.]*|^)"
+    r"\b(?:(?:just|only|want|show|get|frame|take|crop\w*)\b[^,;.]*|^)"
     r"\b(?:upper|lower|top|bottom|uppermost|lowest|middle|first|last) ?$"
 )
 

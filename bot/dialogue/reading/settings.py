@@ -55,7 +55,7 @@ _BRIGHTNESS: Final = re.compile(r"\b(?:darker|brighter|lighter|more light|less l
 _SECOND_WORD: Final = re.compile(r"^1 (?:second|sec)$")
 _BASE: Final = r"(?:base|native|lowest|minimum|min)"
 _BASE_ISO: Final = re.compile(
-    rf"\b(?:{_BASE}|lower than|starts (?:at|from)|goes down to)"
+    rf"\b(?:{_BASE}|lower than|starts (?:at|from)|goes down to|bottoms out at)"
     r"(?: (?:on|of|for|with|is|it|its|my|mine|this|the|that|camera|body|sensor|one|goes|go|i|can"
     r"|has"
     r"|value|setting|at|to|are))*[ :=]*$"

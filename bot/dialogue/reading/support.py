@@ -45,6 +45,7 @@ _LOST: Final = any_of(
 )
 #: "A rock as a tripod", "tripods are not allowed".
 _NO_TRIPOD: Final = any_of(
+    rf"my {TRIPOD}(?:'s| is) (?:an?|my|the) (?!carbon|travel|cheap|old|small|mini|little)\w+",
     rf"(?:as|like) (?:an? |my )?(?:\w+ )?{TRIPOD}",
     rf"{TRIPOD} (?:are |is )?(?:\w+ )?(?:allowed|forbidden|banned|welcome|prohibited)",
 )

@@ -131,8 +131,9 @@ COMPLAINTS: Final = (
         Symptom.TOO_DARK,
         any_of(
             r"(?:too|way|bit|smidge|tad|touch|little|rather|pretty|really|very|so) dark"
-            r"(?! (?:forest|gorge|canyon|in here))|dark by (?=\d|change)",
-            "under-?exposed|too dim|murky",
+            r"(?! (?:forest|gorge|canyon|in here|down here|here|i\b|already|woods|place"
+            r"|valley))|dark by (?=\d|change)",
+            "under-?exposed|too dim|murky(?! (?:in|here|down|day|water))",
             rf"{_FAR} under{_ENDS}",
         ),
     ),

@@ -26,7 +26,8 @@ _STAYS: Final = (
     r"(?:fixed|locked|stays?|non[ -]?negotiable|set in stone"
     r"|(?:not|mustn't|can't|cannot|shouldn't|won't) (?:be )?(?:changed?|moved?|touched|raised)"
     r"|(?:and )?(?:that's|thats|that is) (?:final|that|fixed|not moving|it and final|how it stays)"
-    r"|(?:is )?(?:staying|sacred|untouchable|locked in)|no matter what|whatever happens"
+    r"|(?:is )?(?:staying|sacred|holy|nailed|untouchable|locked in|(?:not"
+    r"|isn't) (?:going anywhere|moving|up for))|no matter what|whatever happens"
     r"|full stop|stay put|constant|untouched|unchanged|as (?:it|they) (?:is|are))"
 )
 #: "1/4 s for the look and f/16 for the depth": what each is kept for stands between.
@@ -35,7 +36,7 @@ _TARGETS: Final = rf"{_TARGET}(?:{_FOR}(?: ?,| and| or| &| \+)+ {_THE}{_TARGET})
 _KEEP: Final = re.compile(
     rf"\b{_STAY} {_THE}(?P<kept>{_TARGETS})(?! (?:low|down|short|long|as low|under|below)"
     r"| (?:\w+ )?(?:by hand|hand[ -]?held|steady|still|in (?:my|the) hands?))\b"
-    rf"|\b(?P<fixed>{_TARGETS}) {_STAYS}\b"
+    rf"|\b(?P<fixed>{_TARGETS})(?:'s)? {_STAYS}\b"
 )
 #: "I want 1/4 s", "I need f/11 for the depth": a value that is wished is not given away.
 _WANTED: Final = re.compile(
@@ -45,6 +46,10 @@ _WANTED: Final = re.compile(
 _ONLY_CHANGE: Final = re.compile(
     rf"\b(?:(?:only|just) (?:want to |can )?(?:change|touch|move|adjust)"
     rf"|(?:change|touch|move|adjust) only) {_THE}{_TARGETS}"
+    rf"|\bonly {_THE}{_TARGETS} (?:may|can|should|could|is allowed to) (?:change|move)\b"
+)
+_ALL_BUT: Final = re.compile(
+    rf"\b(?:everything|anything|all)(?: else)? (?:but|except|apart from|bar) {_THE}{_TARGETS}"
 )
 _NAMES: Final = (
     (Keep.TIME, any_of(_TIME)),
@@ -66,12 +71,15 @@ def read_keep(draft: Draft) -> None:
     kept = " ".join(match["kept"] or match["fixed"] for match in _KEEP.finditer(skeleton))
     kept += " ".join(match["wanted"] for match in _WANTED.finditer(skeleton))
     keep = {slot for slot, pattern in _NAMES if pattern.search(kept)}
+    kept_alone = _ALL_BUT.search(skeleton)
+    if kept_alone:
+        keep |= {slot for slot, pattern in _NAMES if pattern.search(kept_alone.group())}
     only = _ONLY_CHANGE.search(skeleton)
     if only:
         keep |= {slot for slot, pattern in _NAMES if not pattern.search(only.group())}
     if keep:
         draft.note("keep", frozenset(keep))
-    if _SMALL_STEPS.search(draft.text):
+    if "dial_halves" not in draft.values and _SMALL_STEPS.search(draft.text):
         draft.note("small_steps", value=True)
 
 
