@@ -67,6 +67,7 @@ _READERS: Final = (
     lengths.read_asked_lengths,
     settings.read_asked_settings,
     filters.read_asked_filter,
+    filters.read_asked_nd,
     wishes.read_keep,
     wishes.read_mode,
     light.read_light,

@@ -11,6 +11,7 @@ from bot.dialogue.reading.inventory import (
     ND,
     NOT_HERE,
     POLARISER,
+    TRIPOD,
     is_asked_about,
     is_denied,
     is_unreal,
@@ -33,7 +34,7 @@ _LACKS: Final = any_of(
     rf"{POLARISER}\b[^,;.]{{0,15}}\b{NOT_HERE}",
 )
 _OFF: Final = any_of(
-    rf"{POLARISER}(?:'s)? (?:is |now |comes? )?(?:off|removed|out)",
+    rf"{POLARISER}(?:'s)? (?:is |now |comes? |came |has come )?(?:off|removed|out)",
     rf"(?:no|without) {POLARISER} on",
     rf"without (?:the|my) {POLARISER}",
     rf"{POLARISER},? (?:is |it's |its |but )*not on",
@@ -115,7 +116,7 @@ _ND_OFF: Final = any_of(
     rf"(?:removed|unscrewed|pulled|took off) (?:the |my )?{ND}(?=$|[,;.!]| (?:again|now))",
 )
 _ON_BEHIND: Final = re.compile(
-    rf"^(?: ?(?:nd|filter|stopper)| (?:and|with|plus) (?:the |my |a )?{POLARISER})*"
+    rf"^(?: ?(?:of )?(?:nd|filter|stopper)| (?:and|with|plus) (?:the |my |a )?{POLARISER})*"
     r"(?:'s)? ?(?:is |are |both |now |still )*"
     r"(?:on|mounted|fitted|in front|attached|screwed|stacked)\b"
 )
@@ -211,9 +212,10 @@ def read_nd(draft: Draft) -> None:
             draft.claim(quantity)
             owned.append(stops)
     if owned:
-        draft.note("nd_stops", tuple(owned))
+        draft.note("nd_stops", tuple(dict.fromkeys(owned)))
 
 
+_TRIPOD_NAMED: Final = any_of(TRIPOD)
 _KIT_SLOTS: Final = frozenset({"has_polariser", "nd_stops", "camera_format", "lenses"})
 
 
@@ -221,7 +223,8 @@ def read_no_filters(draft: Draft) -> None:
     """`no filters` is what is on; where the kit was asked, or "with me", it is what there is."""
     text = draft.text
     asked_for_kit = draft.expecting & _KIT_SLOTS or (
-        draft.values.keys() & _KIT_SLOTS and "shutter_s" not in draft.values
+        (draft.values.keys() & _KIT_SLOTS or _TRIPOD_NAMED.search(text))
+        and not draft.values.keys() & {"shutter_s", "f_number"}
     )
     if _OWNS_NO_FILTERS.search(text) or (asked_for_kit and _NO_FILTERS.search(text)):
         draft.note("nd_stops", ())
@@ -235,7 +238,26 @@ def read_no_filters(draft: Draft) -> None:
         draft.note("nd_stops", ())
 
 
-_NONE_ALONE: Final = exactly("none", "nothing", "no", "no nd", "nope")
+_NONE_ALONE: Final = exactly(
+    "none|nothing|no|no nds?|nope|nah|off|zero", "(?:no|without) filters?", "nothing (?:on|at all)"
+)
+#: No single filter of a list is told by its factor below this (own rule): 10 are stops.
+_MOST_BARE_STOPS: Final = 10
+
+
+def read_asked_nd(draft: Draft) -> None:
+    """Bare strengths where the open question asks which filters there are."""
+    asked = "nd_stops" in draft.expecting and "lenses" not in draft.expecting
+    if not asked or "nd_stops" in draft.values:
+        return
+    if _NONE_ALONE.match(draft.text):
+        draft.note("nd_stops", ())
+        return
+    plain = [q for q in draft.free("", "stop") if not (q.signed or q.is_range or q.fraction)]
+    if plain and all(q.value.is_integer() and 1 <= q.value <= _MOST_BARE_STOPS for q in plain):
+        draft.note("nd_stops", tuple(dict.fromkeys(q.value for q in plain)))
+        for quantity in plain:
+            draft.claim(quantity)
 
 
 def read_asked_filter(draft: Draft) -> None:

@@ -17,6 +17,7 @@ _FORMATS: Final = (
             r"|is dead|inside"
             r"|(?:is )?(?:in |on )?flight))"
             r"|\b(?:cell|mobile)(?: ?phone)? (?:camera|only)\b"
+            r"|^(?:just |only )?(?:the |my )?mobile\b(?! (?:signal|reception|network|data))"
             r"|\b(?:the|my|on|a) (?:mobile|cell)(?=$|[,;.!)]| (?:with|and|today|here|for)\b)"
         ),
     ),

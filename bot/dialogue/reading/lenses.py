@@ -87,13 +87,15 @@ def read_lenses(draft: Draft) -> None:
     found = tuple(dict.fromkeys(lens for lens in lenses if lens is not None))
     if found:
         draft.note("lenses", found)
+    if len(found) == 1 and found[0].shortest_mm == found[0].longest_mm and _sets_up(draft):
+        draft.values.setdefault("focal_mm", found[0].shortest_mm)
 
 
 #: "Only a 28 mm f/2.8 on it": in use, not only owned.
 _MOUNTED: Final = re.compile(
     r"^(?: ?mm)?(?: ?f ?/? ?[\d.]+)?(?: prime| lens)?(?:'s| is| now)* (?:on (?:it|the (?:camera"
     r"|body|front)"
-    r"|my (?:camera|body)|now)|mounted|attached|stuck on)\b"
+    r"|my (?:camera|body)|now)|mounted|attached|stuck on|on(?=$|[,.;!]))(?!\w)"
 )
 
 
@@ -116,7 +118,7 @@ def _is_wished(draft: Draft, quantity: Quantity) -> bool:
 
 
 _USING: Final = re.compile(
-    r"\b(?:using|shooting with|shot with|shot on) (?:the|my|an?)(?: \w+)? ?$"
+    r"\b(?:using|shooting with|shot with|shot on|on) (?:the|my|an?)(?: \w+)? ?$"
 )
 
 
@@ -211,13 +213,24 @@ def _is_bare_prime(draft: Draft, quantity: Quantity) -> bool:
     if not listed or _NO_LENS.search(draft.before(quantity)):
         return False
     if _opens_wide(draft, quantity):
-        return "lenses" in draft.expecting or _speaks_of_lenses(draft)
-    if "lenses" not in draft.expecting or _sets_up(draft):
-        return False
+        through = _THROUGH.search(draft.before(quantity)) is not None
+        return through or "lenses" in draft.expecting or _speaks_of_lenses(draft)
     if not _LIST_GOES_ON.search(draft.text[quantity.end :]):
+        return False
+    return bool(_HEADED.search(draft.text[: quantity.start])) or _answers(draft, quantity)
+
+
+def _answers(draft: Draft, quantity: Quantity) -> bool:
+    """Whether a number in a list answers the question for lenses; alone it may count them."""
+    if "lenses" not in draft.expecting or _sets_up(draft):
         return False
     alone = len(draft.quantities) == 1 and draft.text == quantity.text.strip()
     return "focal_mm" in draft.expecting or not alone
+
+
+_THROUGH: Final = re.compile(r"\b(?:with|using|on|shooting|through) (?:the|my|an?) ?$")
+#: "Three primes: 24, 35, 85".
+_HEADED: Final = re.compile(r"\b(?:primes|lenses)(?: are| i have)?:?(?: |\d|,|&|\+|/|and|mm)*$")
 
 
 def _opens_wide(draft: Draft, quantity: Quantity) -> bool:

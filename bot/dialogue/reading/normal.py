@@ -7,6 +7,7 @@ import unicodedata
 from functools import lru_cache
 from typing import Final
 
+from bot.dialogue.reading.format_names import FORMATS, Rule
 from bot.dialogue.reading.others import without_others
 from bot.dialogue.reading.slips import mend_slips
 from bot.dialogue.reading.spoken_numbers import dictated_times, in_digits
@@ -58,42 +59,13 @@ _AFTER_FRACTION: Final = (
     r"|$|[,.;:!?)]))"
 )
 
-_Rule = tuple[re.Pattern[str], str]
 
-#: Names of formats that hold digits lose them here, so that no digit is read as a measure.
-_FORMATS: Final[tuple[_Rule, ...]] = tuple(
-    (re.compile(pattern), f" {name} ")
-    for pattern, name in (
-        (r"\b(?:2(?:\.0)? ?x?[ -]?crop|crop(?: factor)?(?: of)? 2x?)\b", "formatmft"),
-        (r"\bmicro[ -]?(?:four|4)[ /-]*(?:thirds?|3rds?|3)\b", "formatmft"),
-        (r"\b(?:four|4)[ /-](?:thirds|3rds)\b|\bm ?4 ?/ ?3\b|\bm43\b|\bmft\b", "formatmft"),
-        (
-            r"\b(?:1|one)[ -]?(?:\"|inch|in\b)[ -]?(?:\w+ )?(?:sensor|type|compact|camera|chip)\b",
-            "formatinch",
-        ),
-        (r"(?:(?<=^)|(?<=[,;] )|(?<=a ))(?:1|one)[ -]?inch(?=\s*(?:$|[,;.]))", "formatinch"),
-        (r"\bmedium[ -]?format\b|\b44 ?x ?33\b|\b33 ?x ?44\b", "formatmedium"),
-        (
-            r"\b35 ?mm[ -](?:sensor|format|film|body|full[ -]?frame)\b|\b(?:36 ?x ?24|24 ?x ?36)\b",
-            "formatfull",
-        ),
-        (r"\bfull[ -]?frame\b|\bff\b|\bfullframe\b", "formatfull"),
-        (r"\b(?:aps[ -]?c |crop )?1[.,]6 ?x?[ -]?(?:crop|aps[ -]?c)\b", "formatsmallcrop"),
-        (r"\b(?:crop|aps[ -]?c)(?: factor| sensor| body)?(?: of)? 1[.,]6x?\b", "formatsmallcrop"),
-        (r"\b1[.,]6 ?x\b|\bx ?1[.,]6\b", "formatsmallcrop"),
-        (r"\b1[.,]5 ?x?[ -]?(?:crop|aps[ -]?c)\b", "formatcrop"),
-        (r"\b(?:crop|aps[ -]?c)(?: factor| sensor| body)?(?: of)? 1[.,]5x?\b", "formatcrop"),
-        (r"\b1[.,]5 ?x\b|\bx ?1[.,]5\b|\baps[ -]?c\b", "formatcrop"),
-    )
-)
-
-
-def _plain(pattern: str, replacement: str) -> _Rule:
+def _plain(pattern: str, replacement: str) -> Rule:
     return re.compile(pattern), replacement
 
 
 #: Word forms of fractions and counts, before number words are turned into digits.
-_FRACTIONS: Final[tuple[_Rule, ...]] = (
+_FRACTIONS: Final[tuple[Rule, ...]] = (
     _plain(r"\b(?:an? |one )?third (?:of )?(?:a |1 )stop\b", "1/3 stop"),
     _plain(r"\b(?:an? |one )?half (?:of )?(?:a |1 )stop\b", "1/2 stop"),
     _plain(r"\b(?:an? |one )?quarter (?:of )?(?:a |1 )stop\b", "1/4 stop"),
@@ -191,6 +163,11 @@ _FRACTIONS: Final[tuple[_Rule, ...]] = (
     _plain(r"\b((?:about|nearly|roughly|around|exactly) )a (?=sec(?:ond)?(?:$|[,.;]))", r"\g<1>1 "),
     _plain(r"\biso[ -]?wise,? (?:i'm |im |it's )?(?:at |on )?(?=\d)", "iso "),
     _plain(r"\bav (?=\d)", "f "),
+    #: "ND 8 (3 stops)" is one filter, "64x nd" an ND64.
+    _plain(r"(\bnd ?\d+(?:\.\d)?) ?\( ?\d+ ?-?stops? ?\)", r"\1"),
+    _plain(r"(\b\d+[ -]?stop(?: nd| filter)?) ?\( ?nd ?\d+(?:\.\d)? ?\)", r"\1"),
+    _plain(r"\b(\d{1,4}) ?x (?=nd\b|gr[ea]y|filter)", r"nd\1 "),
+    _plain(r"\bnd x ?(?=\d)", "nd"),
     #: "F5 6" is f/5.6.
     _plain(
         r"\b(f ?/?)(1 [248]|2 [258]|3 [25]|4 5|5 6|6 3|7 1)(?![\d./-]| ?-?(?:stops?|s|secs?|m"
@@ -287,7 +264,7 @@ def normalise(text: str) -> str:
     plain = _SHORTENED.sub(r"\1n't", " ".join(_signs(text).split()))
     plain = without_others(plain)
     plain = dictated_times(mend_slips(_SAID_TWICE.sub(r"\1", plain)))
-    for pattern, replacement in _FORMATS + _FRACTIONS:
+    for pattern, replacement in FORMATS + _FRACTIONS:
         plain = pattern.sub(replacement, plain)
     plain = _PARTS.sub(_part, _ND_LIST.sub(_nd_list, plain))
     plain = without_taken_back(_AND_A_HALF.sub(r"\1.5", in_digits(plain)))

@@ -114,3 +114,20 @@ TIGHT: Final = re.compile(
     r"(?:\W|\b(?:is|at|are|about|maybe|around|roughly|say|approx|of|some|be|there|was|only|it|it's"
     r"|its|i|i'd|guess|think|probably|ca|circa|just|like|call)\b)*$"
 )
+#: "I'm crouched behind a boulder": where somebody is, not what is measured.
+PLACED_AT: Final = re.compile(
+    r"\b(i'm|im|i am|we're|we are|standing|stood|stand|sitting|sat|sit|crouch\w*|kneel\w*|perched"
+    r"|balanced|set up|camera|tripod)\b(?: (?!focus|at\b|is\b)\w+){0,2} (?:behind|on|beside"
+    r"|next to|by"
+    r"|from|against|under|onto|atop|between|in|among)(?: (?:an?|the|some|my|this|that|two|2))?"
+    rf"(?: \w+)?? (?:{NEAR})\b"
+)
+#: "The bridge is 30 m away": neither the fall nor the person.
+OTHER_THING: Final = re.compile(
+    r"^\W*(?:(?:and|but|so|then) )*(?:the|an?|that|this|my|some|another|those|these)"
+    r" (?!is\b|was\b|must\b|would\b|looks\b|thing\b|whole\b|about\b)[a-z]+"
+)
+FAR_LAND: Final = re.compile(
+    r"\b(?:hills?|ridge|mountains?|peak|cliffs?|skyline|end of the|forest|tree ?line|slope"
+    r"|valley side)\b"
+)

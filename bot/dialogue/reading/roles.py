@@ -10,15 +10,17 @@ from bot.dialogue.reading.numbers import METRES_A_SECOND, Quantity
 from bot.dialogue.reading.role_words import (
     BEHIND,
     FALL,
+    FAR_LAND,
     FAR_THING,
     GROUND,
     MEASURED,
     MYSELF,
-    NEAR,
     NEAR_BEHIND,
     NEAR_THING,
     NOUN,
     ONLY_FILLER,
+    OTHER_THING,
+    PLACED_AT,
     SUBJECT,
     TIGHT,
     WALKING,
@@ -41,14 +43,6 @@ _SLOTS: Final = {
 }
 
 
-#: "I'm crouched behind a boulder": where somebody is, not what is measured.
-_PLACED_AT: Final = re.compile(
-    r"\b(i'm|im|i am|we're|we are|standing|stood|stand|sitting|sat|sit|crouch\w*|kneel\w*|perched"
-    r"|balanced|set up|camera|tripod)\b(?: (?!focus|at\b|is\b)\w+){0,2} (?:behind|on|beside"
-    r"|next to|by"
-    r"|from|against|under|onto|atop|between|in|among)(?: (?:an?|the|some|my|this|that|two|2))?"
-    rf"(?: \w+)?? (?:{NEAR})\b"
-)
 #: "Camera height 1.5 m": of the camera, not of the fall.
 _UPRIGHT: Final = frozenset({"height", "tall", "high"})
 _FALL_WORD: Final = re.compile(FALL)
@@ -76,7 +70,7 @@ _FRONT: Final = re.compile(r"nearest|closest|near|foreground|front|in front|noth
 def _subject(words: str, *, tight: bool) -> str | None:
     """What the words speak of last; `tight`: only when it stands right before the number."""
     found, end = None, 0
-    words = _PLACED_AT.sub(r"\1", words)
+    words = PLACED_AT.sub(r"\1", words)
     for match in SUBJECT.finditer(words):
         kind, end = match.lastgroup, match.end()
         placed = _FALL_WORD.fullmatch(match.group()) and _AS_OBJECT.search(words[: match.start()])
@@ -107,21 +101,10 @@ def _of_object(match: re.Match[str], subject: str | None, words: str) -> str | N
     return "near" if NEAR_THING.search(thing) else "distance"
 
 
-#: "The bridge is 30 m away": neither the fall nor the person.
-_OTHER_THING: Final = re.compile(
-    r"^\W*(?:(?:and|but|so|then) )*(?:the|an?|that|this|my|some|another|those|these)"
-    r" (?!is\b|was\b|must\b|would\b|looks\b|thing\b|whole\b|about\b)[a-z]+"
-)
-_FAR_LAND: Final = re.compile(
-    r"\b(?:hills?|ridge|mountains?|peak|cliffs?|skyline|end of the|forest|tree ?line|slope"
-    r"|valley side)\b"
-)
-
-
 def _away(subject: str | None, words: str) -> str | None:
     """What is so far away; a thing that is neither the fall nor in the picture tells nothing."""
-    if subject is None and _OTHER_THING.match(words):
-        return "far" if _FAR_LAND.search(words) else None
+    if subject is None and OTHER_THING.match(words):
+        return "far" if FAR_LAND.search(words) else None
     return subject if subject in {"near", "far"} else "distance"
 
 

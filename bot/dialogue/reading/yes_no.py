@@ -39,6 +39,13 @@ _SLOTS: Final = {
 
 
 #: "It has a crack and I've no spare, so no", "at home, that's a no".
+#: "Yeah, a small one", "nope, handheld": what the answer begins with.
+_BEGINS: Final = re.compile(
+    r"(?:(?P<yes>yes|yep|yeah|yup|sure)|nope|nah|no)(?:,| (?=an?\b|i\b|my\b|the\b|it\b|just\b"
+    r"|not\b|hand))"
+    r"(?!.*\b(?:but|home|car|yes|no|not)\b)"
+)
+_OWNED: Final = frozenset({"has_tripod", "has_polariser"})
 _ENDS: Final = re.compile(r"\b(?:so|that's a|thats a|so that's a|so it's a) (?P<answer>no|yes)\W*$")
 
 
@@ -54,5 +61,7 @@ def read_yes_no(draft: Draft) -> None:
         draft.note(slot, value=True)
     elif _NO.match(draft.text) or (off and off.match(draft.text)):
         draft.note(slot, value=False)
+    elif slot in _OWNED and slot not in draft.values and (begin := _BEGINS.match(draft.text)):
+        draft.note(slot, value=begin["yes"] is not None)
     elif (end := _ENDS.search(draft.text)) and slot not in draft.values:
         draft.note(slot, value=end["answer"] == "yes")
