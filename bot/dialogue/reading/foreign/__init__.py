@@ -14,7 +14,8 @@ from itertools import product
 from typing import Final, NamedTuple
 
 from bot.dialogue.reading.foreign.clocks import with_clocks
-from bot.dialogue.reading.foreign.number_words import SMALL, in_english
+from bot.dialogue.reading.foreign.number_words import in_english
+from bot.dialogue.reading.foreign.numerals import SMALL
 from bot.dialogue.reading.foreign.slips import mended
 from bot.dialogue.reading.normal import LONGEST_TEXT
 
@@ -22,6 +23,7 @@ from bot.dialogue.reading.normal import LONGEST_TEXT
 GLOSSED: Final = frozenset({"de", "es"})
 _WORD: Final = re.compile(r"[^\W\d_]+")
 _PART: Final = re.compile(r"<(\w+)>")
+_GAPS: Final = re.compile(" {2,}")
 #: A number in a wording: alone as <num> or <word>, as a group <n>.
 _SAID: Final = rf"\b(?:{'|'.join(SMALL)})\b"
 _NUMBER: Final = rf"(?:[1-4] [12]/3|\d+(?:\.\d+)?(?:/\d+)?|{_SAID})"
@@ -54,7 +56,7 @@ def glossed(text: str, language: str) -> str:
     said = mended(_without_accents(said) if language == "es" else said, language)
     said = with_clocks(in_english(said, language), language)
     for pattern, english in gloss.phrases:
-        said = pattern.sub(english, said)
+        said = _GAPS.sub(" ", pattern.sub(english, said))
     return _WORD.sub(lambda match: gloss.words.get(match.group(), match.group()), said)
 
 

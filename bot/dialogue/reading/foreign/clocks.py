@@ -5,7 +5,7 @@ from __future__ import annotations
 import re
 from typing import Final
 
-from bot.dialogue.reading.foreign.number_words import VALUE, value_of
+from bot.dialogue.reading.foreign.numerals import VALUE, value_of
 
 _DAY_MINUTES: Final = 24 * 60
 _HOUR: Final = r"(?:1\d|2[0-4]|[1-9]|one|two|three|four|five|six|seven|eight|nine|ten)"
