@@ -103,7 +103,8 @@ def test_every_question_has_its_texts(asked: Asked) -> None:
 @pytest.mark.parametrize("asked", QUESTIONS.values(), ids=QUESTIONS)
 def test_a_polls_options_are_short(asked: Asked) -> None:
     """Four words at most: clients cut longer ones off on a phone (own rule)."""
-    taps = Part(Role.QUESTION, asked.key, {"distance": "12 m"}, asked.option_keys).taps()
+    values = {"distance": "12 m", "first": "round pale discs", "second": "the white is sky"}
+    taps = Part(Role.QUESTION, asked.key, values, asked.option_keys).taps()
     assert len(taps) == len(asked.options)
     assert all(len(tap.split()) <= 4 for tap in taps), taps
 
