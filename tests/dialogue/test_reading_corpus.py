@@ -68,7 +68,7 @@ def test_numbers_without_a_place_are_told(name: str) -> None:
 
 
 @pytest.mark.parametrize(
-    ("half", "precision", "recall"), [("odd", 0.93, 0.89), ("even", 0.99, 0.99)]
+    ("half", "precision", "recall"), [("odd", 0.93, 0.90), ("even", 0.99, 0.99)]
 )
 def test_what_people_wrote_is_read(half: Half, precision: float, recall: float) -> None:
     """What was reached on people's messages is kept; pins current behaviour, less a little.

@@ -125,7 +125,8 @@ PLACED_AT: Final = re.compile(
 #: "The bridge is 30 m away": neither the fall nor the person.
 OTHER_THING: Final = re.compile(
     r"^\W*(?:(?:and|but|so|then) )*(?:the|an?|that|this|my|some|another|those|these)"
-    r" (?!is\b|was\b|must\b|would\b|looks\b|thing\b|whole\b|about\b)[a-z]+"
+    r" (?!is\b|was\b|must\b|would\b|looks\b|thing\b|whole\b|about\b|spot\b|place\b|position\b"
+    r"|view|platform\b|distance\b|best\b)[a-z]+"
 )
 FAR_LAND: Final = re.compile(
     r"\b(?:hills?|ridge|mountains?|peak|cliffs?|skyline|end of the|forest|tree ?line|slope"

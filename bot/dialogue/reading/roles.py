@@ -243,8 +243,6 @@ def _kind_behind(
     """What the words behind a number make of it, given the subject before it."""
     walking = WALKING.search(draft.text) is not None
     kind = _behind(match, subject, draft.clause_before(quantity), walking=walking)
-    if kind is None and not (match["beyond"] or match["up"] or match["object"]):
-        return subject
     if match["distance"] and subject is None and quantity.unit != "":
         return _named_just_before(draft, quantity) or kind
     return kind
