@@ -8,7 +8,7 @@ from __future__ import annotations
 import re
 import unicodedata
 from collections.abc import Iterable, Mapping
-from functools import cache
+from functools import cache, lru_cache
 from importlib.resources import files
 from itertools import product
 from typing import Final, NamedTuple
@@ -39,6 +39,8 @@ class Gloss(NamedTuple):
     words: Mapping[str, str]
 
 
+#: One message is glossed several times while it is answered.
+@lru_cache(maxsize=16)
 def glossed(text: str, language: str) -> str:
     """The message with the words of the trade in English; others stay as they are.
 

@@ -30,7 +30,8 @@ _MINUTES: Final = re.compile(
 )
 #: "19 Uhr 12", "acht Uhr abends", "19.12 Uhr".
 _O_CLOCK: Final = re.compile(
-    rf"\b(?P<hour>{_HOUR})(?:[.:](?P<typed>[0-5]\d))? ?(?:uhr|h)\b(?: ?(?P<minutes>[0-5]\d|five|ten))?"
+    rf"\b(?P<hour>{_HOUR})(?:[.:](?P<typed>[0-5]\d))? ?(?:uhr|h)\b"
+    rf"(?: ?(?P<minutes>[0-5]\d|five|ten))?"
     rf"(?! ?(?:m|cm|min\w*|sek\w*)\b){_EVENING}"
 )
 #: "Las siete y media", "las ocho menos cuarto", "las 7 y 20", "diez y cuarto de la noche".
@@ -43,7 +44,9 @@ _SPANISH: Final = re.compile(
 _SPANISH_TO: Final = re.compile(
     rf"\b(?:un |1/)?(?P<part>cuarto|4|five|ten|[12]?\d) para las? (?P<hour>{_HOUR}|una)\b{_EVENING}"
 )
-_PARTS: Final = {"viertel": 15, "1/4": 15, "4": 15, "cuarto": 15, "media": 30, "dreiviertel": 45, "3/4": 45}  # fmt: skip
+_PARTS: Final = {
+    "viertel": 15, "1/4": 15, "4": 15, "cuarto": 15, "media": 30, "dreiviertel": 45, "3/4": 45,
+}  # fmt: skip
 
 
 def _clock(minutes: float, *, evening: bool) -> str:

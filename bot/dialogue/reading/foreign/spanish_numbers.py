@@ -60,8 +60,8 @@ _FEW: Final = "|".join(SMALL[1:])
 JOINTS: Final[Rules] = rules(
     (rf"\b(?:un )?(segundo|metro|{_STOP}) y medi[oa]\b", r"1.5 \1s"),
     (rf"\b({VALUE}) (segundos|metros|{_STOP}s) y medi[oa]\b", r"\1.5 \2"),
-    (rf"\b({VALUE}) {_STOP}s? y ([12]/3)\b", r"\1 \2 pasos"),
-    (rf"\bun {_STOP} y ([12]/3)\b", r"1 \1 pasos"),
+    (rf"\b({VALUE}) {_STOP}s? y ([12]/3)\b(?: stop)?", r"\1 \2 pasos"),
+    (rf"\bun {_STOP} y ([12]/3)\b(?: stop)?", r"1 \1 pasos"),
     (rf"\b({VALUE}) y ([12]/3)\b", r"\1 \2"),
     (r"\b(?:un )?medio segundo\b|\bmedia? de segundo\b", "1/2 s"),
     (rf"\btercio (?=de {_STOP})", "1/3 "),

@@ -1,0 +1,169 @@
+"""Numbers, times of day and slips of German and Spanish messages."""
+
+from __future__ import annotations
+
+import re
+from importlib.resources import files
+
+import pytest
+from hypothesis import given
+from hypothesis import strategies as st
+
+from bot.dialogue.reading import foreign
+from bot.dialogue.reading.foreign import GLOSSED, glossed
+from bot.dialogue.reading.foreign.clocks import with_clocks
+from bot.dialogue.reading.foreign.german_numbers import german_number
+from bot.dialogue.reading.foreign.number_words import in_english
+from bot.dialogue.reading.foreign.slips import mended
+
+GERMAN_WORDS = [
+    ("null", 0), ("zwo", 2), ("elf", 11), ("fuffzehn", 15), ("zwoelf", 12), ("fünfzig", 50),
+    ("siebzich", 70), ("zwanzg", 20), ("achtundzwanzig", 28), ("hundert", 100),
+    ("einhundertfünfundzwanzig", 125), ("zweihundertfuenfzig", 250), ("tausend", 1000),
+    ("zweitausendfünfhundert", 2500), ("ein", None), ("und", None), ("stein", None),
+    ("achtung", None), ("", None),
+]  # fmt: skip
+
+
+@pytest.mark.parametrize(("word", "value"), GERMAN_WORDS)
+def test_german_number_words_have_their_value(word: str, value: int | None) -> None:
+    """Whole words alone are numbers; an article is none."""
+    assert german_number(word) == value
+
+
+NUMBERS = [
+    ("de", "brennweite achtundzwanzig", "brennweite 28"),
+    ("de", "drei leute", "three leute"),
+    ("de", "blende fünf komma sechs", "blende 5.6"),
+    ("de", "ein sechzigstel", "1/60 s"),
+    ("de", "eine viertelsekunde", "1/4 s"),
+    ("de", "ein viertel", "1/4"),
+    ("de", "zwei zehntel", "0.2 s"),
+    ("de", "1/125stel", "1/125 s"),
+    ("de", "ein mantel", "ein mantel"),
+    ("de", "ein eintel", "ein eintel"),
+    ("de", "anderthalb meter", "1.5 meter"),
+    ("de", "zwoeinhalb meter", "2.5 meter"),
+    ("de", "eineinhalb", "1.5"),
+    ("de", "einhalb", "1/2"),
+    ("de", "soeinhalb", "soeinhalb"),
+    ("de", "ein drittel drunter", "1/3 stufe drunter"),
+    ("de", "ein drittel blende", "1/3 blende"),
+    ("de", "ein drittel vom bild", "ein drittel vom bild"),
+    ("de", "der achter", "der 8er"),
+    ("de", "der dreier", "der dreier"),
+    ("de", "zwei meter fuffzig hoch", "2.50 m hoch"),
+    ("de", "zwei fuffzig", "2.50"),
+    ("de", "acht bis zehn meter", "8-10 meter"),
+    ("de", "14-24 2,8, 35er 1,4", "14-24 2.8, 35er 1.4"),
+    ("de", "iso 100,24mm", "iso 100,24mm"),
+    ("es", "iso ciento sesenta", "iso 160"),
+    ("es", "treinta y cinco", "35"),
+    ("es", "cuarenta y un metros", "41 metros"),
+    ("es", "dos pasos", "two pasos"),
+    ("es", "f dos punto ocho", "f 2.8"),
+    ("es", "un quinceavo de segundo", "1/15 s"),
+    ("es", "un octavo", "1/8 s"),
+    ("es", "un cuarto", "1/4"),
+    ("es", "1/60avo", "1/60 s"),
+    ("es", "un 125avo", "1/125 s"),
+    ("es", "dos decimas de segundo", "0.2 s"),
+    ("es", "un tercio por debajo", "1/3 stop por debajo"),
+    ("es", "un tercio de segundo", "1/3 s"),
+    ("es", "un tercio de la foto", "1/3 de la foto"),
+    ("es", "dos tercios de paso", "2/3 paso"),
+    ("es", "paso y medio", "1.5 pasos"),
+    ("es", "un paso y un tercio", "1 1/3 pasos"),
+    ("es", "metro y medio", "1.5 metros"),
+    ("es", "entre ocho y diez metros", "8-10 metros"),
+]
+
+
+@pytest.mark.parametrize(("language", "text", "turned"), NUMBERS)
+def test_number_words_become_numbers(language: str, text: str, turned: str) -> None:
+    """Large ones are digits, small ones English words, fractions and decimals are both."""
+    assert " ".join(in_english(text, language).replace(" stop stop", " stop").split()) == turned
+
+
+CLOCKS = [
+    ("de", "halb nine", "08:30"),
+    ("de", "five vor halb nine abends", "20:25"),
+    ("de", "ten nach halb nine", "08:40"),
+    ("de", "viertel vor eight", "07:45"),
+    ("de", "viertel nach eight abends", "20:15"),
+    ("de", "dreiviertel eight", "07:45"),
+    ("de", "viertel eight", "07:15"),
+    ("de", "ten nach eight abends", "20:10"),
+    ("de", "20 vor nine", "08:40"),
+    ("de", "19 uhr 12", "19:12"),
+    ("de", "19.12 uhr", "19:12"),
+    ("de", "eight uhr abends", "20:00"),
+    ("de", "halb nine m hoch", "halb nine m hoch"),
+    ("es", "a las seven y media de la tarde", "a las 19:30"),
+    ("es", "las eight menos cuarto", "las 07:45"),
+    ("es", "ten y cuarto de la noche", "22:15"),
+    ("es", "las una y ten", "las 01:10"),
+    ("es", "las 21 horas", "las 21:00"),
+    ("es", "a las eight de la noche", "a las 20:00"),
+    ("es", "a las five", "a las five"),
+    ("es", "cuarto para las eight", "07:45"),
+    ("es", "ten para las eight de la noche", "19:50"),
+]
+
+
+@pytest.mark.parametrize(("language", "text", "clock"), CLOCKS)
+def test_spoken_times_of_day_become_digits(language: str, text: str, clock: str) -> None:
+    """Halves, quarters and minutes, before and after; a bare hour stays."""
+    assert with_clocks(text, language) == clock
+
+
+SLIPS = [
+    ("de", "stattiv und polfiltr", "stativ und polfilter"),
+    ("de", "das stativs licht blendet", "das stativs licht blendet"),
+    ("de", "wasserfälle", "wasserfälle"),
+    ("es", "el tripde y la casacda", "el tripode y la cascada"),
+    ("es", "la segunda cascadas", "la segunda cascadas"),
+]
+
+
+@pytest.mark.parametrize(("language", "text", "right"), SLIPS)
+def test_slips_in_the_trades_words_are_mended(language: str, text: str, right: str) -> None:
+    """One letter off is the word; its own forms and other words stay."""
+    assert mended(text, language) == right
+
+
+@pytest.mark.parametrize("language", sorted(GLOSSED))
+def test_no_english_of_a_wording_is_a_word_of_the_language(language: str) -> None:
+    """What a wording became is not turned a second time."""
+    text = files(foreign).joinpath(f"{language}.tsv").read_text("utf-8")
+    lines = [line.split("\t") for line in text.splitlines() if line and line[0] not in "#@"]
+    words = {said: english for said, english in lines if re.fullmatch(r"[^\W\d_]+", said)}
+    turned = {
+        word: english
+        for said, english in lines
+        if said not in words
+        for word in re.findall(r"[a-z]+", re.sub(r"\\\d", "", english))
+        if words.get(word, word) != word
+    }
+    assert turned == {}
+
+
+@pytest.mark.parametrize(
+    ("language", "plain", "hurried"),
+    [
+        ("de", "Kamera auf Augenhöhe, zwölf Meter", "kamera auf augenhoehe, zwoelf meter"),
+        ("de", "über dem Boden 40 cm, drüber", "ueber dem boden 40 cm, druber"),
+        ("es", "trípode sí, la cámara a 40 cm", "tripode si, la camara a 40 cm"),
+    ],
+)
+def test_umlauts_and_accents_may_be_left_out(language: str, plain: str, hurried: str) -> None:
+    """Two letters or none for an umlaut, no accent: the gloss has the same numbers and words."""
+    known = re.findall(r"[\d.]+ ?\w+|camera|height|tripod|over", glossed(plain, language))
+    assert known == re.findall(r"[\d.]+ ?\w+|camera|height|tripod|over", glossed(hurried, language))
+
+
+@given(st.text(max_size=60), st.sampled_from(sorted(GLOSSED)))
+def test_any_text_can_be_turned(text: str, language: str) -> None:
+    """No message breaks the number words, the clocks or the slips."""
+    said = text.casefold()
+    assert isinstance(with_clocks(in_english(mended(said, language), language), language), str)
