@@ -7,6 +7,7 @@ from typing import Any
 import pytest
 
 from bot.dialogue.facts import Blink, Symptom
+from bot.dialogue.reading.normal import normalise
 from tests.dialogue.reading_checks import M, told, unread
 
 GEOMETRY = ("fall_height_m", "distance_m", "nearest_m")
@@ -137,3 +138,43 @@ def test_people_under_a_tree_are_no_stops() -> None:
 def test_a_denied_fall_leaves_the_stream(text: str, stream: bool | None) -> None:
     """Only a fall that is there speaks against the stream."""
     assert told(text).get("stream") is stream
+
+
+@pytest.mark.parametrize(
+    ("text", "meant"),
+    [
+        ("40 ft hihg", "40 ft high"),
+        ("tirpod and polarizr", "tripod and polarizer"),
+        ("fulll frame", "full frame"),
+        ("apreture 8", "aperture 8"),
+        ("forground soft", "foreground soft"),
+        ("hieght 14 m, dist 20 m", "height 14 m, distance 20 m"),
+        ("soooo dark", "so dark"),
+    ],
+)
+def test_slips_of_the_thumb_are_put_right(text: str, meant: str) -> None:
+    """A letter too many, too few, wrong or in its neighbour's place changes nothing."""
+    assert normalise(text) == normalise(meant)
+
+
+@pytest.mark.parametrize(
+    "text", ["a steam train", "the closet shuts", "i can leave", "years ago", "a scream", "steps"]
+)
+def test_words_of_their_own_stay(text: str) -> None:
+    """A word that is one letter off a word of the trade is not taken for it."""
+    assert normalise(text) == text
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "my buddy says f/16 is best",
+        "my mate is on f/8 and 1/30",
+        "my first camera had 6 megapixels",
+        "would a 6 stop help",
+        "asking for a friend: is a 24-70 any good",
+    ],
+)
+def test_what_is_not_the_persons_own_is_not_told(text: str) -> None:
+    """Advice, other people's settings, kit long gone and kit only asked about fill nothing."""
+    assert told(text) == {}
