@@ -20,11 +20,26 @@ _RADII: Final = (0.02, 0.03, 0.045)
 #: What surrounds a spot: sectors at this distance, in radii. Own rule.
 _SECTORS: Final = 8
 _RING: Final = 2.0
-#: Detail inside is at most this part of the least sector around, in both frames; as a
-#: logarithm. Own rule, by the figures: two clean frames share such spots by chance only.
-_DROP: Final = 0.7
-#: Detail around is at least this [codes]; a smooth sky shows no drops. Own rule.
-_LEAST_DETAIL: Final = 1.5
+#: What a drop takes: detail finer than the first and between the two smoothings [px]. Own rule;
+#: the coarser half tells more of faint texture, and of leaves that are wider than a pixel.
+_SMOOTHINGS_PX: Final = (1.2, 3.0)
+#: Logarithm of the detail of the least sector around over that inside, as the geometric mean of
+#: both frames, is at least this; 0 in one of them is 0. Own rule, fitted on pairs of other
+#: photographs and of rendered falls.
+_DROP: Final = 0.5
+#: Two frames share spots by chance as often when one is shifted against the other: shared spots
+#: are so many times as strong as what all but a few of the shifts show. Own rules, likewise.
+_ABOVE_CHANCE: Final = 1.3
+_LEFT_OUT: Final = 5
+#: Those shifts, as shares of height and width. Own rule: further apart than a drop is wide.
+_SHIFTS: Final = tuple(
+    (down / 20, across / 20)
+    for down in range(-6, 7, 2)
+    for across in range(-6, 7, 2)
+    if down or across
+)
+#: Detail around is at least this [codes]; a smooth sky shows no drops. Own rule, likewise.
+_LEAST_DETAIL: Final = 0.7
 #: Detail below this is noise; it is added before the logarithm [codes]. Own rule.
 _FLOOR: Final = 0.4
 #: Frames whose detail correlates so far at the same places are one view: what is soft there
@@ -52,11 +67,11 @@ def wet_glass(work_a: WorkingCopy, work_b: WorkingCopy) -> tuple[Box, ...]:
     first, second = _grey(work_a, size), _grey(work_b, size)
     if _same_view(first, second):
         return ()
-    details = (_detail(first), _detail(second))
-    drops = [
-        np.minimum(*(_drop(detail, share * min(size)) for detail in details)) for share in _RADII
-    ]
-    return _spots(np.stack(drops), size)
+    drops = tuple(
+        np.stack([_drop(detail, share * min(size)) for share in _RADII])
+        for detail in (_detail(first), _detail(second))
+    )
+    return _spots(_shared(*drops), size, max(_DROP, _ABOVE_CHANCE * _by_chance(*drops)))
 
 
 def _size(work: WorkingCopy) -> tuple[int, int]:
@@ -79,19 +94,36 @@ def _same_view(first: Field, second: Field) -> bool:
 
 
 def _detail(grey: Field) -> Field:
-    """Mean size of fine detail around each pixel [codes]."""
-    fine = cv2.absdiff(grey, cv2.GaussianBlur(grey, (0, 0), 1.2))
-    return np.asarray(fine, np.float32)
+    """Size of fine detail at each pixel [codes]."""
+    fine, coarse = (cv2.GaussianBlur(grey, (0, 0), sigma_px) for sigma_px in _SMOOTHINGS_PX)
+    return np.asarray(cv2.absdiff(grey, fine) + cv2.absdiff(fine, coarse), np.float32)
+
+
+def _shared(first: Field, second: Field) -> Field:
+    """How far detail drops in both frames, as a geometric mean; shape (radii, h, w)."""
+    return np.asarray(np.sqrt(first * second), np.float32)
+
+
+def _by_chance(first: Field, second: Field) -> float:
+    """The strongest shared spot of the frames when they are shifted; a few shifts left out."""
+    # A spot of 8 px is still there at every fourth pixel.
+    one, two = first[:, ::4, ::4], second[:, ::4, ::4]
+    height, width = one.shape[1:]
+    strongest = [
+        _shared(one, np.roll(two, (round(down * height), round(across * width)), (1, 2))).max()
+        for down, across in _SHIFTS
+    ]
+    return float(np.sort(strongest)[-1 - _LEFT_OUT])
 
 
 def _drop(detail: Field, radius_px: float) -> Field:
-    """Logarithm of the detail in the least sector around over that inside; 0 where smooth."""
+    """Logarithm of the detail in the least sector around over that inside, 0 where smooth."""
     mean = np.asarray(cv2.GaussianBlur(detail, (0, 0), 0.5 * radius_px), np.float32)
     reach = _RING * radius_px
     turns = 2 * np.pi * np.arange(_SECTORS) / _SECTORS
     around = [_moved(mean, reach * np.cos(turn), reach * np.sin(turn)) for turn in turns]
     least = np.minimum.reduce(around)
-    drop = np.log((least + _FLOOR) / (mean + _FLOOR))
+    drop = np.maximum(np.log((least + _FLOOR) / (mean + _FLOOR)), 0)
     return np.asarray(np.where(least >= _LEAST_DETAIL, drop, 0), np.float32)
 
 
@@ -102,12 +134,12 @@ def _moved(plane: Field, across: float, down: float) -> Field:
     return np.asarray(cv2.warpAffine(plane, shift, (width, height), flags=cv2.INTER_NEAREST))
 
 
-def _spots(drops: Field, size: tuple[int, int]) -> tuple[Box, ...]:
-    """Separate maxima over places and radii, as boxes."""
+def _spots(drops: Field, size: tuple[int, int], weakest: float) -> tuple[Box, ...]:
+    """Separate maxima over places and radii that are at least `weakest`, as boxes."""
     width, height = size
     best, which = drops.max(axis=0), drops.argmax(axis=0)
     found: list[Box] = []
-    while float(best.max()) >= _DROP:
+    while float(best.max()) >= weakest:
         row, column = np.unravel_index(int(best.argmax()), best.shape)
         radius_px = _RADII[int(which[row, column])] * min(size)
         found.append(
