@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
+
 import cv2
 import numpy as np
 import skimage.data
@@ -20,12 +22,12 @@ def texture(name: str) -> Pixels:
     return np.repeat(np.asarray(sized, np.uint8)[..., None], 3, axis=2)
 
 
-def wet(pixels: Pixels) -> Pixels:
+def wet(pixels: Pixels, drops: Sequence[tuple[int, int, int]] = DROPS) -> Pixels:
     """Soft round spots on it."""
     soft = cv2.GaussianBlur(pixels, (0, 0), 8)
     rows, columns = np.mgrid[: pixels.shape[0], : pixels.shape[1]]
     result = pixels.copy()
-    for across, down, radius in DROPS:
+    for across, down, radius in drops:
         inside = np.hypot(columns - across, rows - down) < radius
         result[inside] = soft[inside]
     return result

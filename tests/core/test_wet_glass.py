@@ -36,6 +36,16 @@ def test_spots_of_one_frame_are_the_scene() -> None:
     assert wet_glass(work(wet(texture("grass"))), work(texture("gravel"))) == ()
 
 
+def test_spots_all_over_are_the_scenes_own() -> None:
+    """What two scenes of many soft spots share, they share as well when one is shifted."""
+    places = [(across, down, 9) for across in range(30, 600, 60) for down in range(20, 400, 40)]
+    first, second = (wet(texture(name), places) for name in ("grass", "gravel"))
+    assert wet_glass(work(first), work(second)) == ()
+    few = [places[33], places[57]]
+    first, second = (wet(texture(name), few) for name in ("grass", "gravel"))
+    assert len(wet_glass(work(first), work(second))) == len(few)
+
+
 def test_one_view_tells_nothing() -> None:
     """From a tripod the soft spots may be stones: nothing is stated."""
     pixels = wet(texture("grass"))
