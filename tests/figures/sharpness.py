@@ -152,9 +152,9 @@ def _drops(photographs: list[Pixels], rng: np.random.Generator) -> Iterator[Figu
         found.append(bool(boxes))
     material = Material.MADE
     yield Figure("sharpness", material, "clean pairs called wet", float(np.mean(false)),
-                 len(false), 0.1, at_least=False)  # fmt: skip
+                 len(false), 0.02, at_least=False)  # fmt: skip
     yield Figure("sharpness", material, "pairs with three drops called wet",
-                 float(np.mean(found)), len(found))  # fmt: skip
+                 float(np.mean(found)), len(found), 0.7)  # fmt: skip
 
 
 def _small(pixels: Pixels) -> Pixels:
