@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from datetime import datetime, timedelta
 from typing import Final
 
@@ -29,6 +30,7 @@ from bot.dialogue.reading.foreign import glossed
 from bot.dialogue.replies import chosen
 from bot.dialogue.steps import (
     arrive,
+    closed_place,
     doubt,
     emergency,
     frames,
@@ -44,6 +46,8 @@ from bot.dialogue.turn import Turn
 from bot.dialogue.words import answer_words
 from core.errors import OutOfDomainError
 
+#: No number that means something has so many digits; patterns would take long over more (own rule).
+_LONG_NUMBER: Final = re.compile(r"(\d{30})\d+")
 #: A shared position is kept this long (own rule: a day out).
 POSITION_KEPT: Final = timedelta(hours=24)
 
@@ -155,6 +159,9 @@ def _frame(turn: Turn, event: FrameReceived) -> None:
     if emergency.is_held(turn):
         emergency.held(turn)
         return
+    if closed_place.is_open(turn):
+        emergency.insist(turn)
+        return
     if limits.message_refused(turn):
         return
     caption = heard.listen(turn, event.caption)
@@ -174,12 +181,13 @@ def _warned(turn: Turn, origin: Origin, text: str, *, asking: bool = True) -> bo
     if danger is None or not (origin.addressed or danger.level is Level.EMERGENCY):
         return False
     if danger.level is Level.UNSURE:
-        return asking and doubt.ask(turn, text)
+        return asking and not closed_place.is_open(turn) and doubt.ask(turn, text)
     emergency.answer(turn, danger)
     return True
 
 
 def _text(turn: Turn, event: TextReceived) -> None:
+    event = event.model_copy(update={"text": _LONG_NUMBER.sub(r"\1", event.text)})
     if _warned(turn, event.origin, event.text):
         return
     if emergency.is_held(turn):

@@ -128,8 +128,9 @@ def _chosen(asked: Asked, text: str) -> str | None:
     if number is not None:
         return asked.options[number - 1] if 1 <= number <= len(asked.options) else None
     said = bare(text)
-    for value, key in zip(asked.options, asked.option_keys, strict=True):
-        if said in {bare(TEXTS[key]), bare(value.replace("_", " "))}:
+    for number, (value, key) in enumerate(zip(asked.options, asked.option_keys, strict=True), 1):
+        words = {bare(TEXTS[key]), bare(value.replace("_", " "))}
+        if said in words | {f"{number} {word}" for word in words}:  # "1 no", as it is printed
             return value
     if said in _YES:
         return next((value for value in asked.options if value in _YES_VALUES), None)

@@ -21,6 +21,7 @@ from bot.dialogue.steps import (
     beside,
     border_said,
     by_meaning,
+    closed_place,
     commands,
     composition,
     corrected,
@@ -113,6 +114,8 @@ def _by_meaning(turn: Turn, event: TextReceived) -> None:
     said = glossed(event.text, turn.context.person.language)
     question = turn.context.conversation.question
     asked = QUESTIONS.get(question.name) if question else None
+    if closed_place.holds_back(turn, event, said, command):
+        return
     offered = asked is not None and _is_offered(asked, event.text, said, command)
     if command is not None and not offered:
         commands.run(turn, command)
@@ -200,9 +203,6 @@ def _facts(turn: Turn, text: str, asked: Asked | None) -> None:
         expecting = frozenset()  # a bare number beside a question answers nothing
     facts = read(text if rest is None else rest, units=turn.units, expecting=expecting)
     facts = corrected.placed(turn, text, what_if.supposed(turn, text, facts))
-    if asked is not None and asked.name == "out_there" and not facts.known() and rest is None:
-        emergency.insist(turn)
-        return
     facts = asides.without_leaf_frame(turn, text, asides.with_filter(turn, text, facts))
     if rest is None and not noted:
         if any(answer(turn, text, facts) for answer in _BESIDE):

@@ -4,10 +4,7 @@ from __future__ import annotations
 
 import pytest
 
-from bot.dialogue.facts import Facts
 from bot.dialogue.steps import by_meaning
-from bot.dialogue.steps.which_cause import answer
-from bot.dialogue.turn import Turn
 from tests.dialogue.player import Player
 
 TOLD = "12 m tall, 18 m away, rock at 1.5 m, full frame, 24-70, tripod, polariser"

@@ -72,15 +72,15 @@ def read_danger(text: str) -> Danger | None:
     kind = worded.kind
     if kind is None and odds >= _MEANT:
         kind = kind_meant(pieces)
-    if kind is None and not worded.taken_back and _sounds_like_danger(text, odds):
+    if kind is None and _sounds_like_danger(worded, text, odds):
         kind = DangerKind.UNCLEAR
     return None if kind is None else Danger(kind, LEVELS[kind])
 
 
-def _sounds_like_danger(text: str, odds: float) -> bool:
+def _sounds_like_danger(worded: _Worded, text: str, odds: float) -> bool:
     """Whether a message, or a part of it beside talk of other things, is danger in any words."""
-    if odds >= _UNKNOWN:
-        return True
+    if worded.taken_back or odds >= _UNKNOWN:
+        return not worded.taken_back
     surely = _UNKNOWN + _IN_PART
     return any(_odds(part, cues_of(part)) >= surely for part in _parts(text))
 

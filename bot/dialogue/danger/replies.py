@@ -33,7 +33,18 @@ _NO: Final = re.compile(r"(?:no|nope|not|nah|negative|still)\b")
 _SOMEBODY: Final = re.compile(
     r"(?:yes|yeah|yep|yup|me|i am|we are|one|two|three|somebody|someone|my|he is|she is|they are)\b"
 )
-_NOBODY: Final = re.compile(r"(?:no|nope|nobody|none|nah|all back|we are back|i am back|not)\b")
+_LEAD: Final = r"(?:(?:ok|okay|alright|fine|then|so|well|and|no worries)\b[ ,]*)*"
+_SAFE_PLACE: Final = (
+    r"(?:on the (?:path|trail|platform|deck|bridge|boardwalk)"
+    r"|behind (?:it|the (?:rail|railing|fence|rope|barrier)))"
+)
+_NOBODY: Final = re.compile(
+    r"(?:no(?! problem| worries| way| thanks)|nope|nobody(?! but| except| cares| else)|none|nah"
+    r"|all back|we are back|i am back|not(?! yet| really| now| sure))\b"
+    rf"|{_LEAD}(?:i|we)(?: am| are| will| shall)? (?:stay\w*|remain|keep\w*|stand\w*|sit\w*)"
+    rf"(?: \w+)? (?:here|back|up here|down here|{_SAFE_PLACE})\b"
+    rf"|{_LEAD}(?:i am|we are) {_SAFE_PLACE}\b"
+)
 
 
 def all_safe(text: str) -> bool | None:

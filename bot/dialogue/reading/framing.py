@@ -65,6 +65,7 @@ _SECTION: Final = any_of(
     "close-?up",
 )
 _SECTION_ALONE: Final = exactly("section", "a part", "part of it", "detail")
+_SENTENCES: Final = re.compile(r"[.;!?] +")
 #: "The lower part blinks" speaks of the frame that was taken.
 _JUDGED: Final = any_of(
     r"lights? up|mush\w*|soup\w*|white|shaky|milky|frozen|small|tiny|lean\w*|blink\w*|flash\w*"
@@ -83,8 +84,9 @@ _PARTLY: Final = any_of(
 
 def read_extent(draft: Draft) -> None:
     """The whole fall or a section of it."""
-    text = draft.text
-    if _JUDGED.search(text):
+    parts = _SENTENCES.split(draft.text)
+    text = ". ".join(part for part in parts if not _JUDGED.search(part))
+    if not text:
         return
     text = _TOP_TO_BOTTOM.sub("", text) if _RUNS.search(text) else text
     if _PARTLY.search(text):

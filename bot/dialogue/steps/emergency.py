@@ -189,15 +189,21 @@ def answer_safe(turn: Turn, value: str) -> None:
         repeat.put_again(turn, whole=True)
 
 
+#: So often it is asked with the reason before the question stands alone (own rule).
+_INSISTED: Final = 3
 #: After these nobody goes back to the water at once: the walk waits until somebody begins.
 _STAY_AWAY: Final = frozenset({DangerKind.FLOOD.value, DangerKind.THUNDER.value})
 
 
 def insist(turn: Turn) -> None:
     """Words that answer nothing while somebody may be out there: that place stays closed."""
+    question = turn.context.conversation.question
+    times = question.times if question is not None else 1
     turn.urgent = True
-    turn.say(Role.SAFETY, "danger.insist")
+    if times < _INSISTED:
+        turn.say(Role.SAFETY, "danger.insist")
     turn.ask("out_there")
+    turn.count_question(times + 1)
 
 
 def answer_out_there(turn: Turn, value: str) -> None:
