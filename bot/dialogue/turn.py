@@ -206,8 +206,8 @@ class Turn:
 
     def count_question(self, times: int) -> None:
         """How often the question of this answer has been put by now."""
-        if self._question is not None:
-            self._question = self._question.model_copy(update={"times": times})
+        question = self._question
+        self._question = question and question.model_copy(update={"times": times})
 
     def _pause(self, asked: Asked) -> None:
         """Keep the walk's own question while an interruption puts one."""

@@ -196,3 +196,20 @@ def test_who_forgets_the_time_hears_when_to_turn_back() -> None:
     turn = Turn(player.context, player.origin(), player.now)
     by_meaning.TOPICS["time_forgotten"](turn, "I lose track of the time")
     assert turn.parts[0].key.startswith("arrive.turn_back")
+
+
+def test_thanks_by_meaning_put_no_question() -> None:
+    """Thanks in words of one's own are answered, and the open question is not put again."""
+    player = Player()
+    player.say("start")
+    assert keys(player, "ever so kind of you") == ("thanks",)
+
+
+def test_a_soft_frame_without_settings_is_taken_once_more() -> None:
+    """A frame that tells no settings, and for which none were told, keeps those it had."""
+    player = Player()
+    player.say("start")
+    said = [key for one in player.frame("soft_without_data") for key in one.keys]
+    assert "seen.unsharp" in said
+    assert player.context is not None
+    assert player.context.conversation.walk is not None

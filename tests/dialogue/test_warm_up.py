@@ -5,6 +5,8 @@ from __future__ import annotations
 import subprocess
 import sys
 
+from bot.dialogue.warm_up import warm_up
+
 #: Run in a process of its own: here everything has been loaded long ago.
 SCRIPT = """
 import sys
@@ -33,6 +35,12 @@ for text in (
     context, _ = handle(context, TextReceived(origin=place, text=text), datetime.now(UTC))
 print(opened, sorted(set(sys.modules) - modules))
 """
+
+
+def test_it_leaves_nothing_behind() -> None:
+    """It may be run at any time: it answers messages of nobody, and keeps nothing of them."""
+    warm_up()
+    warm_up()
 
 
 def test_a_first_message_loads_nothing() -> None:
