@@ -31,7 +31,10 @@ EVERYWHERE: Final[dict[str, str]] = {
         "`forget me`, `stop`; `what if f/16`. "
         "Frames: `compare`, `average`, `as 1/4 s`, `grid`, `keep`, `my look`, `cancel`."
     ),
-    "to_come.plan": "Planning ahead is not built yet. At the water `start` works.",
+    "to_come.plan": (
+        "No plan is kept yet. Ask what to pack, what to write home, a rough setting, or send "
+        "`3 km walk out, 150 m climb, sunset 18:40`."
+    ),
     "to_come.log": "The log of a place is not built yet. Note the settings I name when you keep.",
     "back.done": "Undone.",
     "back.nothing": "Nothing to undo on this walk.",
