@@ -186,6 +186,8 @@ class Conversation(_Stored):
     #: What a "what if" tried last, for the next one that goes on from it.
     tried: Facts | None = None
     emergency: Emergency | None = None
+    #: Somebody may stand where nobody should: no settings until they say that nobody does.
+    closed: bool = False
     last_at: AwareDatetime | None = None
     #: A message that waits while "go on or new?" is open.
     held_text: str | None = None

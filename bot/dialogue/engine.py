@@ -71,6 +71,7 @@ def _handled(context: Context, event: Event, now: datetime) -> tuple[Context, tu
     turn = Turn(_without_old_position(context, now), event.origin, now)
     try:
         _answer(turn, event)
+        closed_place.close(turn)
         light_named.close(turn)
     except OutOfDomainError as error:
         spent = turn.context.person.spent
@@ -117,7 +118,9 @@ def _answer(turn: Turn, event: Event) -> None:
 
 
 def _measured(turn: Turn, event: FrameChecked | FramesMeasured) -> None:
-    """A result: of one frame, or of several together."""
+    """A result: of one frame, or of several together; unsaid while a place is closed."""
+    if closed_place.is_open(turn):
+        return
     if isinstance(event, FrameChecked):
         frames.checked(turn, event)
     else:

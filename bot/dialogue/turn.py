@@ -249,6 +249,11 @@ class Turn:
         """The question that the answer ends with so far, "" without one."""
         return self._question.name if self._question else ""
 
+    @property
+    def open_question(self) -> Question | None:
+        """The question that stands open behind this answer."""
+        return self._question or self.context.conversation.question
+
     def has_room_for(self, part: Part) -> bool:
         """Whether a part fits beside what is said so far."""
         return has_room(self.parts, part)

@@ -61,6 +61,54 @@ def test_words_that_lead_to_no_settings_are_answered() -> None:
     assert "danger.insist" not in thanked
 
 
+@pytest.mark.parametrize(
+    "word", ["short", "metric", "deutsch", "back", "help", "thank you", "taps"]
+)
+def test_no_other_word_opens_it(word: str) -> None:
+    """What is answered all the same ends with the question, and settings wait behind it."""
+    player = at_the_lip()
+    player.say(word)
+    assert player.context is not None
+    assert player.context.conversation.closed
+    said = player.say("1/4 s, f/11, too bright")
+    assert [key for one in said for key in one.keys][-1] == "ask.out_there"
+    assert not any(SETTINGS.search(one.body) for one in said)
+
+
+def test_neither_a_place_nor_a_result_opens_it() -> None:
+    """A location is answered and the question put again; a frame's result stays unsaid."""
+    player = Player()
+    player.say("start")
+    player.share()
+    player.say("I'm standing on the lip")
+    assert player.result("clean") == []
+    said = player.happen("place 46.5 8.1")
+    assert [key for one in said for key in one.keys][-1] == "ask.out_there"
+
+
+def test_the_walks_question_waits_behind_it() -> None:
+    """Once it is answered, the walk goes on with the question that stood open."""
+    player = at_the_lip()
+    player.say("metric")
+    said = [key for one in player.say("1 no") for key in one.keys]
+    assert said[-1] == "ask.blink"
+
+
+def test_a_wish_to_be_forgotten_is_answered_first() -> None:
+    """Its own question may stand before; then that of the place is put again."""
+    player = at_the_lip()
+    assert [key for one in player.say("forget me") for key in one.keys][-1] == "ask.forget"
+    assert [key for one in player.say("1") for key in one.keys][-1] == "ask.out_there"
+
+
+def test_who_stops_has_ended_it() -> None:
+    """A walk that was stopped leaves no closed place behind."""
+    player = at_the_lip()
+    player.say("stop")
+    said = [key for one in player.say("start") for key in one.keys]
+    assert "ask.out_there" not in said
+
+
 def test_the_reason_is_not_repeated_for_ever() -> None:
     """After two refusals the question stands alone; the place stays closed all the same."""
     player = at_the_lip()

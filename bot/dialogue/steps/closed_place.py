@@ -13,6 +13,8 @@ from bot.dialogue.steps import emergency
 from bot.dialogue.turn import Turn
 
 _QUESTION: Final = "out_there"
+#: Questions that may stand before this one is put again: their answers bring no settings.
+_BEFORE_IT: Final = frozenset({"forget", "safe", "in_danger", "resume"})
 #: Who thanks or goes home wants no settings.
 _LEAVING: Final = frozenset({Aside.BYE, Aside.THANKS})
 #: Commands that give no settings and go on to none.
@@ -23,9 +25,8 @@ _HARMLESS: Final = frozenset(
 
 
 def is_open(turn: Turn) -> bool:
-    """Whether it is asked if anybody is out there."""
-    question = turn.context.conversation.question
-    return question is not None and question.name == _QUESTION
+    """Whether somebody may stand there still."""
+    return turn.context.conversation.closed
 
 
 def holds_back(turn: Turn, event: TextReceived, said: str, command: str | None) -> bool:
@@ -38,19 +39,32 @@ def holds_back(turn: Turn, event: TextReceived, said: str, command: str | None) 
         command: the word in it that works anywhere.
 
     Returns:
-        Whether that was the answer; not for an answer to the question, nor for words that lead
-        to no settings.
+        Whether that was the answer; not for an answer to the question or to an interruption's
+        own, nor for words that lead to no settings.
     """
-    if not is_open(turn) or command in _HARMLESS:
+    if not is_open(turn) or command in _HARMLESS or aside_of(said) in _LEAVING:
+        return False
+    question = turn.context.conversation.question
+    if question is not None and question.name in _BEFORE_IT:
         return False
     for_it = event.answers in {None, _QUESTION}
     asked = QUESTIONS[_QUESTION]
     if for_it and (chosen(asked, event.text) or emergency.worded(_QUESTION, said)):
-        return False
-    if aside_of(said) in _LEAVING:
         return False
     facts = read(said, units=turn.units)
     if facts.known():
         turn.learn(facts)
     emergency.insist(turn)
     return True
+
+
+def close(turn: Turn) -> None:
+    """Whatever else was answered, this question stands open as long as nobody has answered it."""
+    question = turn.open_question
+    if not is_open(turn) or not turn.parts:
+        return
+    if question is not None and question.name in {_QUESTION, *_BEFORE_IT}:
+        return
+    turn.ask(_QUESTION)
+    if question is not None and not QUESTIONS[question.name].passing:
+        turn.change_conversation(paused=question)  # the walk's own waits behind it

@@ -248,7 +248,7 @@ def _stop(turn: Turn) -> None:
     if turn.context.conversation.walk is None:
         turn.say(Role.SETTINGS, "together.ended" if under_way else "stop.nothing")
         return
-    turn.change_conversation(walk=None, history=())
+    turn.change_conversation(walk=None, history=(), closed=False)
     turn.close_question()
     turn.say(Role.SETTINGS, "stop.done")
 

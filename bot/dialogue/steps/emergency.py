@@ -40,6 +40,7 @@ def answer(turn: Turn, danger: Danger) -> None:
         _hold(turn, danger.kind.value)
     elif turn.context.conversation.emergency is None:
         _safe_picture(turn)
+        turn.change_conversation(closed=True)
         turn.ask("out_there")
         return
     _position_and_question(turn)
@@ -53,7 +54,7 @@ def _hold(turn: Turn, kind: str) -> None:
         if held is None
         else Emergency(kind=gravest(held.kind, kind), since=held.since)
     )
-    turn.change_conversation(emergency=emergency)
+    turn.change_conversation(emergency=emergency, closed=False)
 
 
 def _position_and_question(turn: Turn) -> None:
@@ -213,5 +214,6 @@ def answer_out_there(turn: Turn, value: str) -> None:
         turn.say(Role.SAFETY, "danger.call_back")
         turn.ask("out_there")
         return
+    turn.change_conversation(closed=False)
     turn.say(Role.SAFETY, "danger.nobody_there")
     repeat.put_again(turn, whole=True)
