@@ -9,7 +9,7 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from bot.dialogue.reading import foreign
+from bot.dialogue.reading import foreign, read
 from bot.dialogue.reading.foreign import GLOSSED, glossed
 from bot.dialogue.reading.foreign.clocks import with_clocks
 from bot.dialogue.reading.foreign.german_numbers import german_number
@@ -160,6 +160,22 @@ def test_umlauts_and_accents_may_be_left_out(language: str, plain: str, hurried:
     """Two letters or none for an umlaut, no accent: the gloss has the same numbers and words."""
     known = re.findall(r"[\d.]+ ?\w+|camera|height|tripod|over", glossed(plain, language))
     assert known == re.findall(r"[\d.]+ ?\w+|camera|height|tripod|over", glossed(hurried, language))
+
+
+@pytest.mark.parametrize(
+    ("language", "text", "told"),
+    [
+        ("es", "iso mil seiscientos", {"iso": 1600}),
+        ("es", "iso tres mil doscientos", {"iso": 3200}),
+        ("es", "iso mil", {"iso": 1000}),
+        ("de", "fünf zehntel sekunden", {"shutter_s": 0.5}),
+        ("de", "sieben zehntel", {"shutter_s": 0.7}),
+        ("de", "zwei zehntel", {"shutter_s": 0.2}),
+    ],
+)
+def test_thousands_and_tenths(language: str, text: str, told: dict[str, float]) -> None:
+    """Several words make one number, whatever the number of thousands or tenths."""
+    assert read(glossed(text, language)).known() == pytest.approx(told)
 
 
 @given(st.text(max_size=60), st.sampled_from(sorted(GLOSSED)))

@@ -8,6 +8,8 @@ from typing import Final
 import numpy as np
 from numpy.typing import NDArray
 
+from tests.training.trees import in_a_row
+
 Floats = NDArray[np.float32]
 Doubles = NDArray[np.float64]
 
@@ -89,7 +91,12 @@ def boosted(
         for node, inside in members.items():
             log_odds[inside] += nodes["value"][node]
         parts.append(nodes)
-    return _flat(parts)
+    return in_a_row([_stored(nodes) for nodes in parts])
+
+
+def _stored(nodes: dict[str, list[float]]) -> dict[str, NDArray[np.generic]]:
+    kinds = {"feature": np.uint8, "threshold": np.float16, "left": np.int64, "value": np.float16}
+    return {name: np.array(nodes[name]).astype(kind) for name, kind in kinds.items()}
 
 
 def _grown(
@@ -154,21 +161,3 @@ def _best_cut(
 
 def _worth(slope: Doubles, curve: Doubles, how: Boosting) -> Doubles:
     return np.asarray(slope**2 / (curve + how.held))
-
-
-def _flat(parts: list[dict[str, list[float]]]) -> dict[str, NDArray[np.generic]]:
-    sizes = [len(nodes["left"]) for nodes in parts]
-    root = np.concatenate([[0], np.cumsum(sizes)[:-1]]).astype(np.int32)
-    left = [
-        np.where(np.array(nodes["left"]) > 0, np.array(nodes["left"]) + start, 0)
-        for nodes, start in zip(parts, root, strict=True)
-    ]
-    joined = {name: np.concatenate([nodes[name] for nodes in parts])
-              for name in ("feature", "threshold", "value")}  # fmt: skip
-    return {
-        "root": root,
-        "feature": joined["feature"].astype(np.uint8),
-        "threshold": joined["threshold"].astype(np.float16),
-        "left": np.concatenate(left).astype(np.uint16),
-        "value": joined["value"].astype(np.float16),
-    }

@@ -33,7 +33,7 @@ from tests.scenes.whites import (
 from tests.training.pictures import TRAINING, light_of
 from tests.training.seen import BACKDROPS, PACKAGED, SEEN, lay_foam, photograph, pushed
 from tests.training.texture import written
-from tests.training.trees import Growth, grown
+from tests.training.trees import Growth, grown, in_a_row
 
 #: Pictures with things planted, rendered gorges after them, and the seed of each: the recipe.
 PLANTED: Final = 520
@@ -278,7 +278,8 @@ def boosted(
             part["value"] = _values(part, leaves[drawn], weights[drawn], left[drawn], steep[drawn])
             scores[:, kind] += part["value"].astype(np.float64)[leaves]
             parts.append(part)
-    return _joined(parts)
+    stored = ("feature", "threshold", "left", "value")
+    return in_a_row([{name: part[name] for name in stored} for part in parts])
 
 
 def _softmax(scores: NDArray[np.float64]) -> NDArray[np.float64]:
@@ -303,22 +304,6 @@ def _values(
     ahead = np.bincount(leaves, weights * left, count)
     curved = np.bincount(leaves, weights * steep, count)
     return np.asarray(_PACE * ahead / (curved + 1), np.float16)
-
-
-def _joined(parts: list[dict[str, NDArray[np.generic]]]) -> dict[str, NDArray[np.generic]]:
-    starts = np.cumsum([0] + [len(part["left"]) for part in parts[:-1]])
-    left = [
-        np.where(part["left"].astype(np.int64) > 0, part["left"].astype(np.int64) + start, 0)
-        for part, start in zip(parts, starts, strict=True)
-    ]
-    arrays = {
-        name: np.concatenate([part[name] for part in parts])
-        for name in ("feature", "threshold", "value")
-    }
-    return arrays | {
-        "root": starts.astype(np.int32),
-        "left": np.concatenate(left).astype(np.uint16),
-    }
 
 
 def main() -> None:

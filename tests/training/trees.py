@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Mapping, Sequence
 from dataclasses import dataclass, field
 
 import numpy as np
@@ -107,17 +108,38 @@ def _split(
 
 
 def _flat(parts: list[_Nodes]) -> dict[str, NDArray[np.generic]]:
-    sizes = [len(nodes.feature) for nodes in parts]
-    root = np.concatenate([[0], np.cumsum(sizes)[:-1]]).astype(np.int32)
-    left = [
-        np.where(np.array(nodes.left) > 0, np.array(nodes.left) + start, 0)
-        for nodes, start in zip(parts, root, strict=True)
-    ]
+    return in_a_row(
+        [
+            {
+                "feature": np.array(nodes.feature, np.uint8),
+                "threshold": np.array(nodes.threshold, np.float16),
+                "left": np.array(nodes.left),
+                "mean": np.array(nodes.mean, np.float16),
+                "spread": np.array(nodes.spread, np.float16),
+            }
+            for nodes in parts
+        ]
+    )
+
+
+def in_a_row(parts: Sequence[Mapping[str, NDArray[np.generic]]]) -> dict[str, NDArray[np.generic]]:
+    """Trees one behind the other, as `FlatTrees` reads them.
+
+    Args:
+        parts: of each tree `left`, counted from its own first node, and any other arrays with a
+            value for each node.
+
+    Returns:
+        The same arrays, with `root`; `left` in as few bits as hold the last node.
+    """
+    sizes = [len(part["left"]) for part in parts]
+    starts = np.cumsum([0, *sizes[:-1]])
+    lefts = [part["left"].astype(np.int64) for part in parts]
+    left = [np.where(own > 0, own + start, 0) for own, start in zip(lefts, starts, strict=True)]
+    narrow = sum(sizes) <= np.iinfo(np.uint16).max
     return {
-        "root": root,
-        "feature": np.concatenate([nodes.feature for nodes in parts]).astype(np.uint8),
-        "threshold": np.concatenate([nodes.threshold for nodes in parts]).astype(np.float16),
-        "left": np.concatenate(left).astype(np.uint16 if sum(sizes) < 2**16 else np.uint32),
-        "mean": np.concatenate([nodes.mean for nodes in parts]).astype(np.float16),
-        "spread": np.concatenate([nodes.spread for nodes in parts]).astype(np.float16),
+        name: np.concatenate([part[name] for part in parts]) for name in parts[0] if name != "left"
+    } | {
+        "root": starts.astype(np.int32),
+        "left": np.concatenate(left).astype(np.uint16 if narrow else np.uint32),
     }

@@ -84,7 +84,7 @@ _READERS: Final = (
 )
 
 
-@lru_cache(maxsize=8)
+@lru_cache(maxsize=32)
 def read(
     text: str, *, units: Units | None = None, expecting: frozenset[str] = frozenset()
 ) -> Facts:

@@ -5,6 +5,8 @@ from __future__ import annotations
 import re
 from typing import Final
 
+from bot.dialogue.reading.near_words import NearWords
+
 #: Words that decide what a number or a picture is; a token one letter off is one of them.
 _WORDS: Final = (
     *("aperture", "shutter", "histogram", "exposure", "sensitivity", "waterfall", "landscape"),
@@ -21,29 +23,22 @@ _WORDS: Final = (
 )
 #: Words of their own that are one letter off (from a list of frequent English words).
 _OTHERS: Final = frozenset(
-    {"bight", "blanches", "blanking", "blanks", "blight", "blinding", "blinds", "blink"}
-    | {"blurred", "bolder", "boulders", "bounder", "branch", "branched", "breaches", "breezed"}
-    | {"breezes", "breezy", "bricht", "brights", "bringt", "brinks", "brunches", "builder"}
-    | {"burry", "cadera", "calmer", "camara", "cameras", "camper", "campera", "canoe"}
-    | {"cascaded", "cascades", "closed", "closers", "closes", "closet", "closets", "cloud"}
-    | {"clouds", "dearest", "dense", "densely", "distanced", "eight", "eighteens", "eighteenth"}
-    | {"eights", "eighty", "eileen", "elevens", "exposed", "falter", "fifteenths", "filer"}
-    | {"files", "filler", "fillers", "filming", "filtered", "fitter", "fitters", "flushing"}
-    | {"forests", "fourteen", "freeze", "froze", "george", "gored", "gorged", "gorges", "gorse"}
-    | {"gouge", "handhold", "handholds", "heights", "highlight", "hounded", "hundreds"}
+    {"merges", "minutos"}
+    | {"bight", "blanches", "blanking", "blanks", "blight", "blinding", "blinds", "blink"}
+    | {"bolder", "bounder", "branched", "breaches", "breezed", "breezy", "bricht", "bringt"}
+    | {"brinks", "brunches", "builder", "burry", "cadera", "calmer", "camara", "camper"}
+    | {"campera", "cascaded", "closers", "closes", "closet", "cloud", "distanced", "eight"}
+    | {"eighty", "eileen", "falter", "filer", "filler", "fitter", "flushing", "froze"}
+    | {"george", "gored", "gorged", "gorse", "gouge", "handhold", "highlight", "hounded"}
     | {"kilometer", "kilometre", "landscaper", "leases", "leave", "leaved", "leaven", "leaver"}
-    | {"lengths", "lengthy", "lentes", "levees", "levels", "levers", "limiter", "loaves"}
-    | {"manuel", "mediums", "megapixel", "merest", "merge", "merges", "meteor", "meteors"}
-    | {"meter", "meter's", "meterse", "metre", "metros", "meyers", "minted", "minuet"}
-    | {"minuses", "minute", "minuten", "minuto", "minutos", "neatest", "neural", "overcoat"}
-    | {"parches", "patched", "peaches", "pitches", "polarise", "polarised", "polarising"}
-    | {"polarize", "polarized", "polarizing", "posture", "quartet", "scream", "seared"}
-    | {"second's", "seconde", "seconded", "secondly", "senior", "senor", "senora", "sensory"}
-    | {"shadow", "shadowy", "shatter", "shatters", "sheared", "shopper", "shoppers", "shuttle"}
-    | {"sixteenth", "smear", "smeared", "smears", "speared", "sputter", "steam", "steams"}
-    | {"steamy", "stepper", "stop", "stopped", "stops", "streak", "streaks", "streamed"}
-    | {"streams", "stutter", "subset", "textured", "theirs", "third", "thirst", "thirsty"}
-    | {"thirteen", "thousands", "thread", "twelfth", "vertically", "weight"}
+    | {"lengthy", "lentes", "levees", "levels", "levers", "loaves", "manuel", "megapixel"}
+    | {"merest", "meteor", "meter", "meterse", "metre", "metros", "meyers", "minuses"}
+    | {"minute", "minuten", "neatest", "neural", "overcoat", "parches", "patched", "peaches"}
+    | {"pitches", "polarise", "polarised", "polarize", "polarized", "quartet", "scream", "seared"}
+    | {"seconde", "senior", "senor", "senora", "sensory", "shadow", "shadowy", "shatter"}
+    | {"sheared", "shopper", "shuttle", "speared", "sputter", "steam", "steamy", "stepper"}
+    | {"stopped", "streak", "stutter", "subset", "textured", "theirs", "third", "thirst"}
+    | {"thirsty"}
 )
 #: Short words of which two letters change places; no other word comes out so.
 _TURNED: Final = (
@@ -52,10 +47,7 @@ _TURNED: Final = (
     *("time", "focal", "about", "water", "clouds", "cloud", "shade", "trees", "front", "near"),
     *("filter", "soft", "sunny", "width", "depth", "height"),
 )
-_TURNED_OTHERS: Final = frozenset(
-    {"there", "item", "emit", "form", "trees", "fete", "nera", "wetra", "depth"}
-    | {"earn", "nare", "aera", "udner", "tiem"}
-)
+_TURNED_OTHERS: Final = frozenset({"fete", "nera", "there", "tiem", "udner"})
 #: What dictation and thumbs make of short words, by what stands behind.
 _BEFORE_NUMBERS: Final = (
     (re.compile(r"\bios(?= ?\d| (?:one|two|four|six|eight|sixty|fifty|hundred|a hundred))"), "iso"),
@@ -99,11 +91,6 @@ _HELD: Final = (
 _DIGITS: Final = str.maketrans("lo", "10")
 
 
-def _cut(word: str) -> set[str]:
-    """The word and what is left of it without one of its letters."""
-    return {word} | {word[:at] + word[at + 1 :] for at in range(len(word))}
-
-
 def _turned(word: str) -> set[str]:
     """The word with each two neighbours in the other order."""
     pairs = range(len(word) - 1)
@@ -111,7 +98,7 @@ def _turned(word: str) -> set[str]:
 
 
 _KNOWN: Final = frozenset(_WORDS) | _OTHERS | _TURNED_OTHERS | frozenset(_TURNED)
-_CUTS: Final = {cut: word for word in _WORDS for cut in _cut(word)}
+_NEAR: Final = NearWords(_WORDS)
 _TURNS: Final = {turn: word for word in _TURNED for turn in _turned(word)}
 
 
@@ -121,13 +108,7 @@ def _mended(match: re.Match[str]) -> str:
         return token
     if token in _TURNS:
         return _TURNS[token]
-    if len(token) < _SHORTEST:
-        return token
-    for cut in sorted(_cut(token)):
-        word = _CUTS.get(cut)
-        if word is not None and word[0] == token[0]:
-            return word
-    return token
+    return token if len(token) < _SHORTEST else _NEAR.of(token)
 
 
 def mend_slips(text: str) -> str:

@@ -14,6 +14,7 @@ from bot.dialogue.reading.foreign.numerals import (
     Rules,
     rules,
     shown,
+    value_of,
 )
 
 _WORD: Final = re.compile(r"[^\W\d_]+")
@@ -52,6 +53,7 @@ _OF_SOMETHING: Final = re.compile(r" (?:wasser|himmel|bild|des|vom|von|der|davon
 _UNIT: Final = r"(?:m|metern?|cm|zentimetern?|km|kilometern?|mm|s|sek|sekunden?|blenden?|stufen?)"
 _A: Final = r"(?:eine?[rnm]?|'?ne[rnm]?)"
 _FEW: Final = "|".join(SMALL[1:])
+_TENTHS: Final = re.compile(rf"\b({VALUE}) 1/10(?: s)?(?: ?sek(?:unden?)?)?\b")
 #: What several words make one number of, in this order; "ein Meter zwanzig".
 JOINTS: Final[Rules] = rules(
     (rf"\b{_A}[ -](1/\d+)", r"\1"),
@@ -66,11 +68,6 @@ JOINTS: Final[Rules] = rules(
     (rf"\b(?:{_A} )?halb-?(?=(?:blenden)?stufe\b|blende\b)", "1/2 "),
     (r"\b(?:two|2) ?-?(?:1/3|drittel\w*)(?: s\b)?", "2/3"),
     (r"\b(?:three|3) ?-?(?:1/4|viertel\w*)", "3/4"),
-    (r"\b(?:two|2) 1/10 s\b", "0.2 s"),
-    (r"\b(?:three|3) 1/10 s\b", "0.3 s"),
-    (r"\b(?:four|4) 1/10 s\b", "0.4 s"),
-    (r"\b(?:six|6) 1/10 s\b", "0.6 s"),
-    (r"\b(?:eight|8) 1/10 s\b", "0.8 s"),
     (r"\bdreiviertel(?= ?s)", "3/4 "),
     (
         rf"\b(?:{_A} )?halben? (?=(?:blenden)?stufen?\b|blenden?\b|ev\b|lw\b)",
@@ -112,7 +109,12 @@ def german_words(text: str) -> str:
     Args:
         text: in lower case.
     """
-    return _WORD.sub(_turned, text)
+    return _TENTHS.sub(_tenths, _WORD.sub(_turned, text))
+
+
+def _tenths(match: re.Match[str]) -> str:
+    """`fünf zehntel sekunden` as 0.5 s."""
+    return f"{value_of(match[1]) / 10:g} s"
 
 
 def _turned(match: re.Match[str]) -> str:

@@ -6,6 +6,8 @@ import re
 from collections.abc import Mapping
 from typing import Final
 
+from bot.dialogue.reading.near_words import NearWords
+
 #: Words that decide what a number or a complaint is; a token one letter off is one of them.
 _WORDS: Final[Mapping[str, frozenset[str]]] = {
     "de": frozenset(
@@ -24,25 +26,22 @@ _WORDS: Final[Mapping[str, frozenset[str]]] = {
 }
 #: Words of their own that are one letter off.
 _OTHERS: Final = frozenset(
-    {"stative", "stativs", "blendet", "blinde", "blenda", "blonde", "abstands", "bedecke", "bedeck"}
-    | {"sekundär", "cascara", "cascadas", "segundas", "aperturas", "parpadeo", "parpadear"}
-    | {"borrosa", "borrosos", "nublada", "nublados", "objetivos", "fondos", "hondo", "fonda"}
-    | {"oscuro", "oscuras", "oscurar", "retros", "metro", "meros", "desenfocada", "texturas"}
-    | {"blend", "blendend", "verwackeln", "verwackele", "wasserfalls", "hintergrunds"}
-    | {"exposicion", "exponer", "oscurra", "unscharfe", "unscharfer", "segundo", "segunda"}
+    {"bedeck", "bedecke", "blenda", "blinde", "blonde", "borrosa", "cascara", "desenfocada"}
+    | {
+        "nublada",
+        "oscuro",
+        "oscurra",
+        "parpadeo",
+        "segundas",
+        "segundo",
+        "verwackele",
+        "verwackeln",
+    }
 )
 _TOKEN: Final = re.compile(r"[^\W\d_]{6,18}")
 
 
-def _cuts(word: str) -> set[str]:
-    """The word and what is left of it without one of its letters."""
-    return {word} | {word[:at] + word[at + 1 :] for at in range(len(word))}
-
-
-_CUTS: Final[Mapping[str, Mapping[str, str]]] = {
-    language: {cut: word for word in sorted(words) for cut in _cuts(word)}
-    for language, words in _WORDS.items()
-}
+_NEAR: Final = {language: NearWords(words) for language, words in _WORDS.items()}
 
 
 def mended(text: str, language: str) -> str:
@@ -52,13 +51,12 @@ def mended(text: str, language: str) -> str:
         text: in lower case; Spanish without accents.
         language: "de" or "es".
     """
-    words, cuts = _WORDS[language], _CUTS[language]
+    words, near = _WORDS[language], _NEAR[language]
 
     def whole(match: re.Match[str]) -> str:
         token = match.group()
         if token in words or token in _OTHERS or token[:-1] in words:
             return token
-        found = (cuts[cut] for cut in sorted(_cuts(token)) if cut in cuts)
-        return next((word for word in found if word[0] == token[0]), token)
+        return near.of(token)
 
     return _TOKEN.sub(whole, text)

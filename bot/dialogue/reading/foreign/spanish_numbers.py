@@ -27,7 +27,7 @@ _VALUES: Final = {
     "veintinueve": 29, "treinta": 30, "cuarenta": 40, "cincuenta": 50, "sesenta": 60,
     "setenta": 70, "ochenta": 80, "noventa": 90, "cien": 100, "ciento": 100, "doscientos": 200,
     "doscientas": 200, "trescientos": 300, "cuatrocientos": 400, "quinientos": 500,
-    "seiscientos": 600, "setecientos": 700, "ochocientos": 800, "novecientos": 900, "mil": 1000,
+    "seiscientos": 600, "setecientos": 700, "ochocientos": 800, "novecientos": 900,
 }  # fmt: skip
 _ONES: Final = "un|" + "|".join(word for word, value in _VALUES.items() if 0 < value < 10)
 _TENS: Final = "|".join(word for word, value in _VALUES.items() if value in range(30, 100))
@@ -36,8 +36,10 @@ _SIMPLE: Final = "|".join(
     sorted((word for word, value in _VALUES.items() if value in range(30)), key=len, reverse=True)
 )
 _BELOW_HUNDRED: Final = rf"(?:(?:{_TENS})(?: y (?:{_ONES})\b(?! (?:medio|media)))?|(?:{_SIMPLE}))"
+_BELOW_THOUSAND: Final = rf"(?:(?:{_HUNDREDS})(?: {_BELOW_HUNDRED}\b)?|{_BELOW_HUNDRED})"
 _NUMBER: Final = re.compile(
-    rf"\b(?:(?:{_HUNDREDS})(?: {_BELOW_HUNDRED}\b)?|{_BELOW_HUNDRED}|mil)\b"
+    rf"\b(?:(?P<thousands>(?:{_BELOW_THOUSAND} )?mil\b)(?: (?P<rest>{_BELOW_THOUSAND}))?"
+    rf"|(?P<few>{_BELOW_THOUSAND}))\b"
 )
 _PARTS: Final = {
     "tercio": 3, "cuarto": 4, "quinto": 5, "sexto": 6, "octavo": 8, "decimo": 10, "decima": 10,
@@ -91,8 +93,14 @@ def spanish_words(text: str) -> str:
 
 
 def _number(match: re.Match[str]) -> str:
-    words = match.group().split()
-    return shown(sum(_VALUES.get(word, 1 if word == "un" else 0) for word in words))
+    if match["few"]:
+        return shown(_below_thousand(match["few"]))
+    thousands = _below_thousand(match["thousands"].removesuffix("mil")) or 1
+    return shown(1000 * thousands + _below_thousand(match["rest"] or ""))
+
+
+def _below_thousand(words: str) -> int:
+    return sum(_VALUES.get(word, 1 if word == "un" else 0) for word in words.split())
 
 
 def _part(match: re.Match[str]) -> str:
