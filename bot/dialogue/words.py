@@ -131,7 +131,7 @@ def _by_meaning(turn: Turn, event: TextReceived) -> None:
         return
     if question and asked and asked.options and _answered(turn, event, said, question):
         return
-    _facts(turn, said, asked)
+    _facts(turn, said, asked, event.text)
     patience.let_go(turn)
 
 
@@ -191,11 +191,17 @@ def _expected(turn: Turn, asked: Asked | None) -> frozenset[str]:
 
 
 #: What a message may be that tells nothing to go on from, in this order.
-_BESIDE: Final = (asides.answer, which_cause.ask, by_meaning.answer)
 
 
-def _facts(turn: Turn, text: str, asked: Asked | None) -> None:
-    """A message that is no command and no option: read its facts and go on from them."""
+def _facts(turn: Turn, text: str, asked: Asked | None, typed: str) -> None:
+    """A message that is no command and no option: read its facts and go on from them.
+
+    Args:
+        turn: the answer under construction.
+        text: the message in English.
+        asked: the open question.
+        typed: the message as it came; praise and goodbyes are known in each language.
+    """
     expecting = _expected(turn, asked)
     noted = access.note(turn, text) | composition.hear(turn, text)
     rest = questions_asked.answer(turn, text)
@@ -203,13 +209,13 @@ def _facts(turn: Turn, text: str, asked: Asked | None) -> None:
         expecting = frozenset()  # a bare number beside a question answers nothing
     facts = read(text if rest is None else rest, units=turn.units, expecting=expecting)
     facts = corrected.placed(turn, text, what_if.supposed(turn, text, facts))
-    facts = asides.without_leaf_frame(turn, text, asides.with_filter(turn, text, facts))
+    facts = asides.without_leaf_frame(turn, typed, asides.with_filter(turn, typed, facts))
     if rest is None and not noted:
-        if any(answer(turn, text, facts) for answer in _BESIDE):
+        if asides.answer(turn, typed, facts) or _beside(turn, text, facts):
             return
         facts = by_meaning.with_sight(turn, text, facts)
     if facts.known():
-        _take_in(turn, facts, text if rest is None else rest)
+        _take_in(turn, facts, text if rest is None else rest, typed)
     elif rest is None and not noted:
         _not_understood(turn, facts, text)
     elif repeat.standing(turn) is not None or not noted:
@@ -217,11 +223,15 @@ def _facts(turn: Turn, text: str, asked: Asked | None) -> None:
     composition.leave_out_told(turn)
 
 
-def _take_in(turn: Turn, facts: Facts, text: str) -> None:
+def _beside(turn: Turn, text: str, facts: Facts) -> bool:
+    return which_cause.ask(turn, text, facts) or by_meaning.answer(turn, text, facts)
+
+
+def _take_in(turn: Turn, facts: Facts, text: str, typed: str) -> None:
     if not facts.ask_what_if:
         turn.remember_for_back()
     if not late.holds_back_facts(turn, facts, text):
-        liking.note(turn, text, facts)
+        liking.note(turn, typed, facts)
         corrected.reopen(turn, facts, text)
         told.take_in(turn, facts, text)
         corrected.echo(turn, facts, text)

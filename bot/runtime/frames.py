@@ -39,7 +39,7 @@ _PRELOAD: Final = [
 
 #: How often a process is asked for again, and after which pauses [s] (own rule): a fork server
 #: that is being killed still takes calls for a moment.
-_RESTARTS_S: Final = (0.05, 0.5, 0.0)
+_RESTARTS_S: Final = (0.05, 0.5)
 
 #: How one piece of work is done, in a thread.
 _Work = Callable[[Family], Outcome]
@@ -142,17 +142,21 @@ class FrameServer:
             return measure(family, files, order, self._tasks, tell)
 
         async with self._slots:
-            for pause_s in _RESTARTS_S:
+            for pause_s in (*_RESTARTS_S, None):
                 outcome = await self._try(work)
                 if outcome is not None:
                     return outcome
-                # The fork server was gone; whoever asks for a process restarts it. It loads its
-                # libraries first, so that this costs no file its time.
-                _LOG.warning("the fork server of frames is started anew")
-                await asyncio.sleep(pause_s)
-                with suppress(EOFError, OSError):
-                    await asyncio.to_thread(_warm_up, self._context)
+                if pause_s is not None:
+                    await self._restart(pause_s)
         return Outcome(fault=FrameFault.CRASHED)
+
+    async def _restart(self, pause_s: float) -> None:
+        """Start the fork server anew; it loads its libraries before a file's time runs."""
+        _LOG.warning("the fork server of frames is started anew")
+        await asyncio.sleep(pause_s)
+        if not self._stopped:
+            with suppress(EOFError, OSError):
+                await asyncio.to_thread(_warm_up, self._context)
 
     async def _try(self, work: _Work) -> Outcome | None:
         """The outcome of one piece of work; None when no process came to be."""

@@ -6,6 +6,7 @@ from pathlib import Path
 
 import numpy as np
 import pytest
+from numpy.typing import NDArray
 
 import core.frame
 from core.frame.flat_trees import FlatTrees
@@ -38,7 +39,7 @@ def test_the_trees_that_come_with_the_code(path: Path) -> None:
 
 def test_many_trees_in_a_row() -> None:
     """Beyond 65,535 nodes the places take more bits; each row still ends in its own tree."""
-    tree = {
+    tree: dict[str, NDArray[np.generic]] = {
         "feature": np.zeros(3, np.uint8),
         "threshold": np.array([0.5, 0, 0], np.float16),
         "left": np.array([1, 0, 0]),

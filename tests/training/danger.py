@@ -15,7 +15,8 @@ from sklearn.linear_model import LogisticRegression
 
 from bot.dialogue.danger.likelihood import features_of
 from bot.dialogue.danger.meaning import cues_of
-from tests.people.rate import PEOPLE, half_of
+from tests.people.dangers import dangers_of, harmless_of
+from tests.people.rate import PEOPLE, lines_of
 
 NUMBERS: Final = Path(__file__).parents[2] / "bot" / "dialogue" / "danger" / "weights.json"
 _CORPUS: Final = PEOPLE.parent
@@ -25,9 +26,8 @@ _LANGUAGES: Final = ("", "de_", "es_")
 _MADE: Final = ("imagined_", "voices_", "more_", "other_")
 #: Questions about dangers: neither harmless talk nor danger.
 _BETWEEN: Final = frozenset({"Q26", "Q27", "M20", "M21"})
-#: What the rules were not written with counts more (own rule).
-_NEWER_COUNTS: Final = 2.0
-_OLDER_COUNTS: Final = 2.0
+#: What is danger, or like it, counts more than plain talk (own rule).
+_COUNTS: Final = 2.0
 #: The older harmless lines are the nearest to danger of all (own rule).
 _OLDER_HARMLESS_COUNTS: Final = 2.5
 #: Messages full of facts count a little more than plain talk (own rule).
@@ -51,16 +51,14 @@ class Message(NamedTuple):
 
 def messages() -> list[Message]:
     """All that may be learned from: the older corpora, the imagined, people's even halves."""
-    found = [
-        message for name in _OLDER for message in _pair(name, _OLDER_COUNTS, _OLDER_HARMLESS_COUNTS)
-    ]
+    found = [message for name in _OLDER for message in _pair(name, _COUNTS, _OLDER_HARMLESS_COUNTS)]
     for made, language in product(_MADE, _LANGUAGES):
-        found += _pair(f"{made}{language}", _NEWER_COUNTS, _NEWER_COUNTS)
+        found += _pair(f"{made}{language}", _COUNTS, _COUNTS)
     for language in _LANGUAGES:
-        for row in _rows(PEOPLE / f"{language}dangers.tsv", "even"):
-            found.append(Message(row[-1], row[0], _NEWER_COUNTS))
-        for row in _rows(PEOPLE / f"{language}harmless.tsv", "even"):
-            found.append(Message(row[-1], "", _NEWER_COUNTS))
+        for kind, _, text in dangers_of(language, "even"):
+            found.append(Message(text, kind, _COUNTS))
+        for _, text in harmless_of(language, "even"):
+            found.append(Message(text, "", _COUNTS))
     return found + [Message(text, "", _TALK_COUNTS) for text in _talk()]
 
 
@@ -71,10 +69,8 @@ def _pair(name: str, counts: float, harmless_counts: float) -> Iterable[Message]
         yield Message(row[-1], "", harmless_counts)
 
 
-def _rows(path: Path, half: str = "") -> list[list[str]]:
-    lines = path.read_text("utf-8").splitlines()[1:]
-    kept = half_of(lines, "even", first_line=2) if half else lines
-    return [line.split("\t") for line in kept]
+def _rows(path: Path) -> list[list[str]]:
+    return [line.split("\t") for line in path.read_text("utf-8").splitlines()[1:]]
 
 
 def _talk() -> Iterable[str]:
@@ -82,7 +78,7 @@ def _talk() -> Iterable[str]:
     for path in sorted(_CORPUS.glob("*.jsonl")):
         yield from (json.loads(line)["text"] for line in path.read_text("utf-8").splitlines())
     for name in ("facts", "de_facts", "es_facts", "questions", "symptoms"):
-        for line in half_of((PEOPLE / f"{name}.jsonl").read_text("utf-8").splitlines(), "even"):
+        for line in lines_of(f"{name}.jsonl", "even"):
             row = json.loads(line)
             if row.get("topic") not in _BETWEEN:
                 yield row["text"]

@@ -6,6 +6,7 @@ from typing import Final
 
 from bot.dialogue import reckoning, solving
 from bot.dialogue.compose import Role
+from bot.dialogue.context import GivenSettings
 from bot.dialogue.facts import Facts
 from bot.dialogue.meaning.asides import Aside, aside_of, took_off
 from bot.dialogue.questions import Asked
@@ -117,13 +118,19 @@ def _praised(turn: Turn, text: str) -> None:
     elif given is None or state is State.KEEP:
         turn.say(Role.SETTINGS, "aside.good")
         _put_again(turn)
-    elif turn.walk.clean_stops == solving.level_of(given) or _asked_enough(turn):
+    elif _is_clean(turn, given) or _asked_enough(turn):
         highlights.enter(turn)
         highlights.holds(turn)
     else:
         camera = reckoning.camera_of(turn.facts, reckoning.Assumed())
         turn.say(Role.SETTINGS, "aside.kept", settings=solving.settings_text(given, camera))
         _put_again(turn)
+
+
+def _is_clean(turn: Turn, given: GivenSettings) -> bool:
+    """Whether a frame as bright as this one, or a brighter one, was told to hold the white."""
+    clean = turn.walk.clean_stops
+    return clean is not None and solving.level_of(given) <= clean + highlights.SAME_STOPS
 
 
 def _both_frames(turn: Turn) -> None:

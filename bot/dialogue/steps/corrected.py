@@ -25,6 +25,7 @@ _LENGTHS: Final = frozenset({"fall_height_m", "distance_m", "nearest_m", "sectio
 _UNIT: Final = r"(?:feet|foot|ft|yards?|yds?|met(?:er|re)s?|m)"
 _NUMBER: Final = r"f? ?/?\d[\d.,/]*"
 _PUTS_RIGHT: Final = any_of(
+    r"^no, (?=\D{0,12}\d)",
     r"no,? wait|wait,? no|hang on,? no|no no|oops|sorry|correction|typo|actually|scratch that",
     r"i (?:mean|meant|misread|was wrong|looked again)|(?:read|got|had|said|wrote) (?:it|that|this)"
     r" wrong|make that|my mistake|i take that back|more like",
