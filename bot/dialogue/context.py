@@ -124,6 +124,9 @@ class Walk(_Stored):
     first_stops: float | None = None
     #: When the light was seen on which the settings rest; None while they rest on none.
     light: Seen | None = None
+    #: The light that was named with settings last, and when it was seen.
+    light_said: str | None = None
+    light_said_at: AwareDatetime | None = None
     #: Zone that the camera's stamps state [min east of UTC].
     offset_min: int | None = None
     #: Things at the borders of its frames that were said or asked already, and those to ask yet.

@@ -177,6 +177,14 @@ class Turn:
         """Add a part to the answer."""
         self.parts.append(Part(role, key, values))
 
+    def say_or_keep(self, role: Role, key: str, **values: str) -> None:
+        """Add a part where nothing else has to go for it; else keep it for `why`."""
+        part = Part(role, key, values)
+        if self.has_room_for(part):
+            self.parts.append(part)
+        else:
+            self.reason(key, **values)
+
     def caution(self, name: str) -> None:
         """Say a caution once per walk; the text's key is `caution.NAME`."""
         given = self.context.person.cautions

@@ -36,6 +36,7 @@ from bot.dialogue.steps import (
     lens,
     liking,
     look_said,
+    manner,
     measured,
     measuring,
     patience,
@@ -204,6 +205,7 @@ def _facts(turn: Turn, text: str, asked: Asked | None, typed: str) -> None:
     """
     expecting = _expected(turn, asked)
     noted = access.note(turn, text) | composition.hear(turn, text)
+    noted |= manner.note_hands(turn, typed)
     rest = questions_asked.answer(turn, text)
     if rest is not None:
         expecting = frozenset()  # a bare number beside a question answers nothing

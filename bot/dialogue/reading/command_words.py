@@ -1,9 +1,53 @@
-"""Whole messages that are one of the words which work anywhere."""
+"""Whole messages that are one of the words which work anywhere, as a word or asked for in a few."""
 
 from __future__ import annotations
 
+from typing import Final
+
 from bot.dialogue.texts import COMMAND_WORDS
 from bot.dialogue.texts.commands import folded
+
+#: Commands whose words name a language that can be spoken.
+_SPOKEN: Final = frozenset({"english", "german", "spanish"})
+#: Names of languages, folded, each with its command.
+_NAMES: Final = {
+    word: command
+    for word, command in COMMAND_WORDS.items()
+    if command in _SPOKEN and " " not in word
+}
+#: What may stand around the name of a language where it is asked for, in any of the languages.
+_AROUND_A_NAME: Final = frozenset(
+    "language lang speak talk write answer reply use set switch change go on in to the please pls "
+    "can could you we i want would like prefer only my is now linn hi hello hey and "
+    "sprache sprich sprechen rede reden schreib schreibe schreiben antworte wechsle stell auf um "
+    "zu bitte kannst konnen konntest du wir ich will mochte lieber nur meine ist jetzt hallo "
+    "idioma lengua habla hablame hablar hablas hablo escribe escribeme responde cambia pon en a al "
+    "el por favor puedes podemos quiero prefiero mi es ahora solo hola y".split()
+)
+
+#: Who has lost the thread asks for the next step: a word that asks, one of time or of doing, and
+#: nothing else than small words. All folded, in any of the languages.
+_ASKING: Final = frozenset("what whats how hows where was wie womit que cual como".split())
+_NEXT: Final = frozenset(
+    "now next then first jetzt nun dann nachstes nachster weiter zuerst ahora sigue siguiente luego "
+    "despues primero toca".split()
+)
+_DOING: Final = frozenset(
+    "do start begin continue proceed mach mache machen tu tue tun anfangen fang fange weitermachen "
+    "hago hacemos hacer empiezo empezar sigo seguir".split()
+)
+_AND: Final = frozenset({"and", "und", "y"})
+_BY_THE_WAY: Final = frozenset(
+    "ok okay so well hm hmm done right linn please again here exactly na also gut fertig bitte denn "
+    "hier bueno vale pues listo aqui por favor".split()
+)
+_SMALL: Final = frozenset(
+    "i we should must shall can am would will supposed meant have need to go on is comes the step "
+    "dont know no idea just ich wir soll sollen muss mussen kann kommt geht gehts es als "
+    "schritt der an weiss nicht keine ahnung debo debemos tengo tenemos hay puedo el paso viene se "
+    "yo lo".split()
+)
+_OF_THE_STEP: Final = _ASKING | _NEXT | _DOING | _AND | _BY_THE_WAY | _SMALL
 
 
 def command_of(text: str) -> str | None:
@@ -12,4 +56,21 @@ def command_of(text: str) -> str | None:
     Args:
         text: the message as typed.
     """
-    return COMMAND_WORDS.get(folded(text))
+    said = folded(text)
+    words = said.split()
+    return COMMAND_WORDS.get(said) or _language(words) or ("now" if _asks_now(words) else None)
+
+
+def _language(words: list[str]) -> str | None:
+    """The one language that a message asks for, with nothing else in it."""
+    named = {_NAMES[word] for word in words if word in _NAMES}
+    rest = {word for word in words if word not in _NAMES}
+    return named.pop() if len(named) == 1 and rest <= _AROUND_A_NAME else None
+
+
+def _asks_now(words: list[str]) -> bool:
+    """Whether a message asks for the next step and for nothing of it: "what do i do now"."""
+    said = set(words)
+    if said & _NEXT and said & _AND and said <= _NEXT | _AND | _BY_THE_WAY:
+        return True
+    return bool(said <= _OF_THE_STEP and said & _ASKING and said & (_NEXT | _DOING))

@@ -4,7 +4,8 @@ from __future__ import annotations
 
 from typing import Final
 
-from bot.dialogue import solving
+from bot.dialogue import reckoning, solving
+from bot.dialogue.by_numbers import share_told
 from bot.dialogue.compose import Role
 from bot.dialogue.context import GivenSettings
 from bot.dialogue.facts import Blink, Facts, Symptom
@@ -18,6 +19,8 @@ from bot.dialogue.turn import Turn
 from core.camera import POLARISER_STOPS
 from core.exposure import Settings
 from core.light import LIGHTS, metered_level
+from core.series import nearest, time_marks
+from core.water import Look, look_of
 
 #: As much under on the meter is right for white water (common practice: -0.7 to -1 for a scene
 #: metered as a whole).
@@ -35,6 +38,7 @@ EXPOSURE: Final = frozenset(
         Symptom.TOO_DARK,
     }
 )
+_OF_THE_LOOK: Final = frozenset({Symptom.NO_TEXTURE, Symptom.TOO_FROZEN})
 #: What a message must hold to be a complaint about a frame.
 COMPLAINTS: Final = frozenset({"symptoms", "meter_stops", "change_stops", "blink"})
 
@@ -79,6 +83,9 @@ def _solve_complaint(turn: Turn, told: Facts, exposure: set[Symptom]) -> None:
     assert given is not None  # noqa: S101  # the caller has taken the settings
     settings = Settings(given.f_number, given.shutter_s, given.iso)
     change = _with_told_light(turn, given, wanted_change(told, exposure))
+    if exposure == {Symptom.NO_TEXTURE} and not change and _is_short_enough(turn, given):
+        _say_not_the_time(turn, given)
+        return
     times = planned.times_for(turn, exposure, settings)
     solved = solving.solve(with_filters(facts, given), settings, change, look_times=times)
     if not solved.plan.steps and not exposure and solved.plan.met:
@@ -89,6 +96,39 @@ def _solve_complaint(turn: Turn, told: Facts, exposure: set[Symptom]) -> None:
     planned.say_within_reach(turn, solved)
     turn.move(Trigger.ADJUSTED)
     turn.ask("blink_again")
+    if exposure & _OF_THE_LOOK:
+        _offer_next(turn, solved, shorter=Symptom.NO_TEXTURE in exposure)
+
+
+def _offer_next(turn: Turn, solved: Solved, *, shorter: bool) -> None:
+    """The next rung of the ladder, should the water still have the wrong look; prices go before."""
+    camera, time_s = solved.camera, solved.plan.settings.shutter_s
+    next_s = time_s / 2**planned.EYE_STOPS if shorter else time_s * 2**planned.EYE_STOPS
+    if camera.shortest_s <= next_s <= camera.longest_s:
+        label = nearest(time_marks(camera.dial), next_s).label
+        key = "adjust.shorter_next" if shorter else "adjust.longer_next"
+        turn.say_or_keep(Role.CHECK, key, time=label)
+
+
+def _is_short_enough(turn: Turn, given: GivenSettings) -> bool:
+    """Whether the water is crisp by the person's numbers: what is soft then is not its way."""
+    share = share_told(turn.facts, given.shutter_s)
+    looks = list(Look)
+    if share is None:
+        return False
+    wished = looks.index(reckoning.wished_look(turn.facts))
+    return looks.index(look_of(share)) <= min(wished, looks.index(Look.CRISP))
+
+
+def _say_not_the_time(turn: Turn, given: GivenSettings) -> None:
+    """The time can't be it: what else makes water soft, and how to see which."""
+    camera = reckoning.camera_of(turn.facts, reckoning.Assumed())
+    time = nearest(time_marks(camera.dial), given.shutter_s).label
+    look = solving.look_is(turn.facts, given.shutter_s)
+    turn.say(Role.SETTINGS, "adjust.not_the_time", time=time, look=look)
+    turn.say(Role.CHECK, "adjust.what_else")
+    highlights.enter(turn)
+    turn.ask("blink")
 
 
 def _with_told_light(turn: Turn, given: GivenSettings, change: float) -> float:

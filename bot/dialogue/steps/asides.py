@@ -80,10 +80,10 @@ def answer(turn: Turn, text: str, told: Facts) -> bool:
             _praised(turn, text)
         case Aside.ASSENT:
             turn.say(Role.SETTINGS, "aside.good")
-            _put_again(turn)
+            repeat.put_again_if_open(turn, whole=False)
         case _ if took_off(text):
             turn.say(Role.SETTINGS, "aside.good")
-            _put_again(turn)
+            repeat.put_again_if_open(turn, whole=False)
         case _:
             return False
     return True
@@ -117,14 +117,14 @@ def _praised(turn: Turn, text: str) -> None:
         _both_frames(turn)
     elif given is None or state is State.KEEP:
         turn.say(Role.SETTINGS, "aside.good")
-        _put_again(turn)
+        repeat.put_again_if_open(turn, whole=False)
     elif _is_clean(turn, given) or _asked_enough(turn):
         highlights.enter(turn)
         highlights.holds(turn)
     else:
         camera = reckoning.camera_of(turn.facts, reckoning.Assumed())
         turn.say(Role.SETTINGS, "aside.kept", settings=solving.settings_text(given, camera))
-        _put_again(turn)
+        repeat.put_again_if_open(turn, whole=False)
 
 
 def _is_clean(turn: Turn, given: GivenSettings) -> bool:
@@ -145,8 +145,3 @@ def _both_frames(turn: Turn) -> None:
 def _asked_enough(turn: Turn) -> bool:
     question = repeat.standing(turn)
     return question is not None and question.times >= repeat.MOST_TIMES
-
-
-def _put_again(turn: Turn) -> None:
-    if repeat.standing(turn) is not None:
-        repeat.put_again(turn)

@@ -44,6 +44,7 @@ def give(turn: Turn) -> None:
     turn.change_walk(given=given)
     base_said.say_settings(turn, given, camera, depth)
     base_said.say_level(turn, solved)
+    base_said.offer_polariser(turn, given)
     keep_filters(turn, given)
     turn.unlearn("f_number", "shutter_s", "iso")  # they live on in what was given
     base_said.say_support(turn, facts)
@@ -185,6 +186,6 @@ def _as_given(
         iso=wanted.iso,
         focal_mm=focal_mm,
         focus_m=focus_m,
-        polariser_on=bool(facts.polariser_on or facts.has_polariser),
+        polariser_on=bool(facts.polariser_on),
         nd_on_stops=facts.nd_on_stops or 0.0,
     )

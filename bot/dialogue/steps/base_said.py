@@ -16,11 +16,16 @@ from bot.dialogue.steps import reasons
 from bot.dialogue.texts import TEXTS, measures
 from bot.dialogue.turn import Turn
 from core.camera import Camera
+from core.light import LIGHTS
 from core.optics import FNumberChoice
 from core.water import look_of
 
 #: Lights that fall by themselves from minute to minute: no filter is offered in them.
 AFTER_SUNSET: Final = frozenset({"after sunset", "dusk", "full moonlight"})
+#: Up to this light a polariser takes what is needed [EV] (common practice: none in a wooded gorge).
+DIM_EV: Final = 8.0
+#: That a polariser was spoken of is kept with the checks.
+_OFFERED: Final = "polariser_offered"
 #: Up to here a predicted level counts as right [stops] (own rule: the light is told in words).
 _RIGHT_STOPS: Final = 0.5
 #: Above this many frames of a focus stack the nearest thing is let go (common practice: about 6).
@@ -79,6 +84,21 @@ def _filters(facts: Facts, given: GivenSettings) -> str:
     elif facts.nd_on_stops:
         text += TEXTS["base.nd_off"]
     return text
+
+
+def offer_polariser(turn: Turn, given: GivenSettings) -> None:
+    """A polariser in the bag: when it is worth its light, said once on a walk; it is not on yet."""
+    facts, checks = turn.facts, turn.walk.checks
+    if not facts.has_polariser or given.polariser_on or facts.polariser_on is not None:
+        return
+    if reckoning.is_phone(facts) or _OFFERED in checks or facts.light in AFTER_SUNSET:
+        return
+    turn.change_walk(checks=checks | {_OFFERED: "said"})
+    light = LIGHTS.get(facts.light or "")
+    if light is not None and light.ev100 <= DIM_EV:
+        turn.say(Role.CHECK, "base.leave_polariser", light=TEXTS[f"light.{facts.light}"])
+    else:
+        turn.say(Role.CHECK, "base.offer_polariser")
 
 
 def say_level(turn: Turn, solved: Solved | None) -> None:

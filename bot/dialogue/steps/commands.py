@@ -2,12 +2,12 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Mapping, Sequence
+from collections.abc import Callable, Mapping
 from typing import Final
 
 from bot.dialogue import reckoning, solving
-from bot.dialogue.compose import Part, Role, fit
-from bot.dialogue.context import KIT_SLOTS, Note
+from bot.dialogue.compose import Role
+from bot.dialogue.context import KIT_SLOTS
 from bot.dialogue.facts import Units
 from bot.dialogue.questions import QUESTIONS
 from bot.dialogue.reckoning import Assumed
@@ -25,7 +25,9 @@ from bot.dialogue.steps import (
     measuring,
     my_data,
     my_look,
+    now,
     repeat,
+    why,
 )
 from bot.dialogue.texts import TEXTS, known
 from bot.dialogue.turn import Turn
@@ -38,14 +40,9 @@ def run(turn: Turn, command: str) -> None:
     """Answer a command."""
     if command in _TO_COME:
         turn.say(Role.SETTINGS, f"to_come.{command}")
-        _put_again_if_open(turn)
+        repeat.put_again_if_open(turn)
         return
     _COMMANDS[command](turn)
-
-
-def _put_again_if_open(turn: Turn) -> None:
-    if repeat.standing(turn) is not None:
-        repeat.put_again(turn, whole=True)
 
 
 def _start(turn: Turn) -> None:
@@ -70,7 +67,7 @@ def _back(turn: Turn) -> None:
     conversation = turn.context.conversation
     if not conversation.history:
         turn.say(Role.SETTINGS, "back.nothing")
-        _put_again_if_open(turn)
+        repeat.put_again_if_open(turn)
         return
     turn.undo()
     if emergency.is_held(turn):
@@ -135,39 +132,6 @@ def _passes_over(turn: Turn) -> bool:
     return question is not None and QUESTIONS[question.name].passing
 
 
-def _why(turn: Turn) -> None:
-    """The reasons behind the last answer; they stay for another `why`."""
-    notes = turn.context.conversation.why
-    if not notes:
-        turn.say(Role.SETTINGS, "why.nothing")
-        _put_again_if_open(turn)
-        return
-    told = turn.context.conversation.why_told % len(notes)
-    shown = _fitting(notes[told:])
-    for note in shown:
-        turn.say(Role.SETTINGS, note.key, **note.values)
-    turn.change_conversation(why_told=told + len(shown))
-    if told + len(shown) < len(notes):
-        turn.say(Role.ASSUMPTION, "why.more")
-    turn.keep_why()
-
-
-def _fitting(notes: Sequence[Note]) -> list[Note]:
-    """As many of the reasons as one message holds, with the word for the next ones."""
-    more = Part(Role.ASSUMPTION, "why.more")
-    parts = [Part(Role.SETTINGS, note.key, note.values) for note in notes[:_WHY_LINES]]
-    if len(parts) == len(notes) and not fit(parts)[1]:
-        return list(notes)
-    most = 1
-    while most < len(parts) and not fit([*parts[: most + 1], more])[1]:
-        most += 1
-    return list(notes[:most])
-
-
-#: `why` answers in five lines at most (own rule: one screen of a phone).
-_WHY_LINES: Final = 5
-
-
 def _where(turn: Turn) -> None:
     """What was understood, and the step."""
     conversation = turn.context.conversation
@@ -182,7 +146,7 @@ def _where(turn: Turn) -> None:
     if given is not None:
         camera = reckoning.camera_of(turn.facts, Assumed())
         turn.say(Role.CHECK, "where.given", settings=solving.settings_text(given, camera))
-    _put_again_if_open(turn)
+    repeat.put_again_if_open(turn)
 
 
 def _say_known(turn: Turn) -> None:
@@ -197,13 +161,13 @@ def _kit(turn: Turn) -> None:
     if not turn.origin.direct:
         turn.say(Role.SETTINGS, "kit.in_private")
         turn.say(Role.CHECK, "kit.how")
-        _put_again_if_open(turn)
+        repeat.put_again_if_open(turn)
         return
     kit = turn.context.person.kit
     listed = known(kit, turn.units, only=KIT_SLOTS)
     turn.say(Role.SETTINGS, "kit.known" if listed else "kit.unknown", list=listed)
     turn.say(Role.CHECK, "kit.how")
-    _put_again_if_open(turn)
+    repeat.put_again_if_open(turn)
 
 
 def _units(turn: Turn) -> None:
@@ -215,7 +179,7 @@ def set_units(turn: Turn, units: Units) -> None:
     """Answer in these units from now on."""
     turn.change_person(units=units)
     turn.say(Role.SETTINGS, f"units.{units.value}")
-    _put_again_if_open(turn)
+    repeat.put_again_if_open(turn)
 
 
 def _taps(turn: Turn) -> None:
@@ -223,7 +187,7 @@ def _taps(turn: Turn) -> None:
     wanted = not turn.context.person.taps
     turn.change_person(taps=wanted)
     turn.say(Role.SETTINGS, "taps.on" if wanted else "taps.off")
-    _put_again_if_open(turn)
+    repeat.put_again_if_open(turn)
 
 
 def _help(turn: Turn) -> None:
@@ -238,7 +202,7 @@ def _cancel(turn: Turn) -> None:
         return
     measuring.end(turn)
     turn.say(Role.SETTINGS, "together.ended")
-    _put_again_if_open(turn)
+    repeat.put_again_if_open(turn)
 
 
 def _stop(turn: Turn) -> None:
@@ -267,7 +231,8 @@ _COMMANDS: Final[Mapping[str, Callable[[Turn], None]]] = {
     "start": _start,
     "back": _back,
     "skip": _skip,
-    "why": _why,
+    "now": now.tell,
+    "why": why.tell,
     "where": _where,
     "kit": _kit,
     "card": cards.draw,

@@ -7,13 +7,15 @@ from typing import Final
 
 from bot.dialogue import reckoning, solving
 from bot.dialogue.compose import Role
-from bot.dialogue.facts import Symptom
+from bot.dialogue.context import GivenSettings
+from bot.dialogue.facts import Facts, Symptom
 from bot.dialogue.questions import in_units
 from bot.dialogue.reckoning import Assumed
 from bot.dialogue.steps import keep, reasons, repeat
 from bot.dialogue.texts import TEXTS, measures
 from bot.dialogue.turn import Turn
 from core.camera import POLARISER_STOPS
+from core.exposure import Settings
 from core.framing import frame_fall, section_focal_mm, stand_back_m
 from core.series import f_number_label, nearest, time_marks
 
@@ -90,18 +92,30 @@ def leaves(turn: Turn) -> None:
 
 
 def glare(turn: Turn) -> None:
-    """Shine: the polariser, and what it costs."""
-    facts = turn.facts
+    """Shine: the polariser, and the settings that make up for its light with the look kept."""
+    facts, given = turn.facts, turn.walk.given
     if facts.has_polariser is False:
         turn.say(Role.SETTINGS, "symptom.glare_none")
-        return
-    given = turn.walk.given
-    if given is None or given.polariser_on:
+    elif facts.has_polariser is None and facts.polariser_on is None:
+        turn.say(Role.SETTINGS, "symptom.glare_if")
+    elif given is None or given.polariser_on or reckoning.is_phone(facts):
         turn.say(Role.SETTINGS, "symptom.glare")
-        return
-    dial = reckoning.dial_of(facts)
-    longer = nearest(time_marks(dial), min(32.0, given.shutter_s * 2**POLARISER_STOPS))
-    turn.say(Role.SETTINGS, "symptom.glare_time", time=longer.label)
+    else:
+        _polariser_on(turn, given)
+
+
+def _polariser_on(turn: Turn, given: GivenSettings) -> None:
+    """The polariser goes on, and as much light comes in elsewhere."""
+    fixed = turn.facts.updated(Facts(polariser_on=False, has_polariser=False))
+    settings = Settings(given.f_number, given.shutter_s, given.iso)
+    solved = solving.solve(fixed, settings, POLARISER_STOPS)
+    now = solved.given.model_copy(update={"polariser_on": True, "focus_m": given.focus_m})
+    turn.say(
+        Role.SETTINGS, "symptom.glare_time", settings=solving.settings_text(now, solved.camera)
+    )
+    turn.change_walk(given=now)
+    turn.learn(Facts(polariser_on=True, has_polariser=True))
+    reasons.explain_share(turn, solved.flow, now.shutter_s, solved.camera)
 
 
 def leaning(turn: Turn) -> None:

@@ -6,12 +6,12 @@ from datetime import UTC
 from typing import Final
 
 from bot.dialogue.compose import Role
-from bot.dialogue.lateness import KnownBy, Seen, Standing
+from bot.dialogue.lateness import KnownBy, Seen, Standing, light_holds
 from bot.dialogue.steps.heard import is_queued, standing_of
 from bot.dialogue.texts import late as texts
 from bot.dialogue.texts import measures
 from bot.dialogue.turn import Turn
-from bot.dialogue.way_out import zone_told
+from bot.dialogue.way_out import day_around, zone_told
 
 #: Texts that give settings made for a light.
 _FOR_A_LIGHT: Final = ("highlights.", "adjust.", "frame.next", "keep.leaf_frame", "told.better")
@@ -61,15 +61,33 @@ def _say_light(turn: Turn) -> None:
     live = standing_of(turn, light) is Standing.LIVE
     if not _rests_on_light(turn, live=live):
         return
+    if live:
+        _say_live(turn, light)
+        return
+    turn.change_walk(light_said=None, light_said_at=None)
     if any(part.key == "where.given" for part in turn.parts):
         turn.say(Role.CHECK, "light.at", when=light_of(turn, light))
-    elif live:
-        turn.say(Role.ASSUMPTION, "light.at", when=light_of(turn, light))
     elif light.by is KnownBy.SILENCE:
         silence = (light.latest - light.earliest).total_seconds() / 60
         turn.say(Role.SETTINGS, "light.if_silent", age=measures.minutes(silence))
     else:
         turn.say(Role.SETTINGS, "light.if", when=named(turn, light))
+
+
+def _say_live(turn: Turn, light: Seen) -> None:
+    """The light of now is named once, and again when it is another one; the rest is for `why`."""
+    when, kind = light_of(turn, light), turn.facts.light or ""
+    said_at, seen_at = turn.walk.light_said_at, light.likely or light.latest
+    holds = light_holds(turn.now, day_around(turn.context, turn.now))
+    same = said_at is not None and turn.walk.light_said == kind and seen_at - said_at <= holds
+    if any(part.key == "where.given" for part in turn.parts):
+        turn.say(Role.CHECK, "light.at", when=when)
+    elif same:
+        turn.reason("light.at", when=when)
+        return
+    else:
+        turn.say(Role.ASSUMPTION, "light.at", when=when)
+    turn.change_walk(light_said=kind, light_said_at=seen_at)
 
 
 def named(turn: Turn, seen: Seen) -> str:

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from bot.dialogue.compose import Part, Role
 from bot.dialogue.context import Length
+from bot.dialogue.meaning.hands import can_hardly_type
 from bot.dialogue.reading.tongue import language_of
 from bot.dialogue.steps import repeat
 from bot.dialogue.texts import TEXTS, measures, speaking
@@ -16,13 +17,13 @@ def speak(turn: Turn, language: str) -> None:
     turn.change_person(language=language)
     go_on_in(language)
     turn.say(Role.SETTINGS, "language.now")
-    _put_again_if_open(turn)
+    repeat.put_again_if_open(turn)
 
 
 def list_languages(turn: Turn) -> None:
     """Name the languages, each by its own name."""
     turn.say(Role.SETTINGS, "language.list", list=measures.listing(_own_names(), TEXTS["and"]))
-    _put_again_if_open(turn)
+    repeat.put_again_if_open(turn)
 
 
 def _own_names() -> list[str]:
@@ -52,9 +53,14 @@ def be(turn: Turn, length: Length) -> None:
     """Write messages of this length from now on."""
     turn.change_person(length=length)
     turn.say(Role.SETTINGS, f"length.{length}")
-    _put_again_if_open(turn)
+    repeat.put_again_if_open(turn)
 
 
-def _put_again_if_open(turn: Turn) -> None:
-    if repeat.standing(turn) is not None:
-        repeat.put_again(turn, whole=True)
+def note_hands(turn: Turn, text: str) -> bool:
+    """Who can hardly type gets short messages, and hears of taps; whether somebody said so."""
+    if not can_hardly_type(text):
+        return False
+    turn.change_person(length="short")
+    taps = turn.context.person.taps
+    turn.say(Role.ASSUMPTION, "length.hands_taps" if taps else "length.hands")
+    return True

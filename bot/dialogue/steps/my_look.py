@@ -19,7 +19,7 @@ def keep(turn: Turn) -> None:
     frame = turn.context.conversation.measured.get(name or "")
     if frame is None:
         turn.say(Role.SETTINGS, "keep.which")
-        _question_again(turn)
+        repeat.put_again_if_open(turn, whole=False)
         return
     share = share_told(turn.facts, frame.shutter_s)
     if share is None or name is None:
@@ -29,7 +29,7 @@ def keep(turn: Turn) -> None:
         look = TEXTS[f"look.{look_of(share).value}"]
         turn.say(Role.SETTINGS, "my_look.kept", look=look, share=measures.percent(share))
         _say_aim(turn, look_of(share))
-    _question_again(turn)
+    repeat.put_again_if_open(turn, whole=False)
 
 
 def kept_on_walk(turn: Turn) -> None:
@@ -72,7 +72,7 @@ def show(turn: Turn) -> None:
         told = [_one(turn, look) for look in Look if look.value in turn.context.person.kept_shares]
         turn.say(Role.SETTINGS, "my_look.list", list=", ".join(told))
         turn.say(Role.CHECK, "my_look.reset_how")
-    _question_again(turn)
+    repeat.put_again_if_open(turn, whole=False)
 
 
 def _one(turn: Turn, look: Look) -> str:
@@ -88,9 +88,4 @@ def reset(turn: Turn) -> None:
     """`reset my look`: the usual aims again."""
     turn.change_person(kept_shares={})
     turn.say(Role.SETTINGS, "my_look.reset")
-    _question_again(turn)
-
-
-def _question_again(turn: Turn) -> None:
-    if repeat.standing(turn) is not None:
-        repeat.put_again(turn)
+    repeat.put_again_if_open(turn, whole=False)

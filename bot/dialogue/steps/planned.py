@@ -20,9 +20,9 @@ from core.exposure import Settings
 from core.series import Mark, f_number_marks, iso_marks, nearest, time_marks
 from core.water import look_of
 
-#: A time that the person's eye calls too long is at least halved twice (own rule: one halving of
-#: the streaks is barely seen).
-EYE_STOPS: Final = 2.0
+#: A time that the person's eye calls wrong, whatever the sum says, moves by one rung of the ladder
+#: (common practice: whole stops of time, 1/15 to 1 s); the next rung is named with it.
+EYE_STOPS: Final = 1.0
 
 #: For a step as small as a warning asks for, the time may leave the look (own rule); who is
 #: further out hears what it takes instead.

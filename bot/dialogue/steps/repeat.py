@@ -43,6 +43,12 @@ def put_again(turn: Turn, *, whole: bool = False) -> None:
     turn.count_question(question.times + 1)
 
 
+def put_again_if_open(turn: Turn, *, whole: bool = True) -> None:
+    """Put the walk's question again where one stands open, else say nothing."""
+    if standing(turn) is not None:
+        put_again(turn, whole=whole)
+
+
 def ask(turn: Turn, name: str) -> None:
     """Put a question of the way to the settings; the same one that stands open, once more."""
     question = standing(turn)

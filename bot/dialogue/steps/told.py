@@ -19,6 +19,7 @@ from bot.dialogue.steps import (
     lens,
     lens_kit,
     light_told,
+    now,
     planned,
     repeat,
     told_settings,
@@ -85,7 +86,7 @@ def take_in(turn: Turn, facts: Facts, text: str) -> None:
     if two_frames.answer(turn, text):
         return
     if set(facts.known()) == {"small_steps"} and planned.say_path(turn):
-        _put_question(turn)
+        now.put_question(turn)
         return
     _say_how_read(turn, facts)
     complaint = turn.walk.complaint
@@ -151,7 +152,7 @@ def _go_on(turn: Turn, facts: Facts) -> None:
     changed = set(facts.known())
     said = bool(changed & arrive.WAY_OUT_SLOTS) and arrive.way_out_told(turn)
     if said and changed <= arrive.WAY_OUT_SLOTS:
-        _put_question(turn)
+        now.put_question(turn)
         return
     if changed & _SETTINGS and told_settings.answer(turn, changed):
         return
@@ -168,7 +169,7 @@ def _go_on(turn: Turn, facts: Facts) -> None:
         turn.say(Role.SETTINGS, "noted", list=known(facts, turn.units))
         if facts.f_number is not None:
             told_settings.warn_of_f_number(turn, facts.f_number)
-        _put_question(turn)
+        now.put_question(turn)
 
 
 def _before_lens(turn: Turn, facts: Facts) -> None:
@@ -187,16 +188,6 @@ def _say_noted(turn: Turn, facts: Facts) -> None:
         return
     if in_units(missing, turn.units) == standing.name:
         turn.say(Role.SETTINGS, "noted", list=listed)
-
-
-def _put_question(turn: Turn) -> None:
-    """The walk's question once more; where none stands open, the one of its step."""
-    if repeat.standing(turn) is not None:
-        repeat.put_again(turn)
-    elif turn.walk.state in {State.ARRIVE, State.LENS}:
-        lens.go_on(turn)
-    else:
-        turn.ask("blink")
 
 
 def _anew(turn: Turn) -> None:

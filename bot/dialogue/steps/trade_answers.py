@@ -13,6 +13,7 @@ from bot.dialogue.facts import Units
 from bot.dialogue.reading import read
 from bot.dialogue.reckoning import Assumed
 from bot.dialogue.steps import arrive, base, diagnosis, reasons
+from bot.dialogue.steps.base_said import DIM_EV
 from bot.dialogue.texts import TEXTS, measures
 from bot.dialogue.turn import Turn
 from core.camera import POLARISER_STOPS
@@ -22,8 +23,6 @@ from core.water import Look
 
 #: The longest time that is held braced [s] (common practice: 1/15).
 _BRACED_S: Final = 2**-4
-#: Up to this light a polariser takes what is needed [EV] (common practice: none in a wooded gorge).
-_DIM_EV: Final = 8.0
 #: From this much too bright on a filter is worth naming [stops] (own rule).
 _WORTH_A_FILTER: Final = 1.0
 
@@ -156,7 +155,7 @@ def say_polariser(turn: Turn, clause: str) -> None:
     """On or off: off where the light is short."""
     named = _light(turn, clause)
     light = LIGHTS.get(named)
-    if light is not None and light.ev100 <= _DIM_EV:
+    if light is not None and light.ev100 <= DIM_EV:
         turn.say(Role.SETTINGS, "asked.polariser_off", light=TEXTS[f"light.{named}"])
         return
     _say_polariser(turn, "asked.polariser_on")

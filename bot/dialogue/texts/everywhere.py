@@ -41,7 +41,14 @@ EVERYWHERE: Final[dict[str, str]] = {
     "skip.nothing": "No question is open.",
     "skip.no_settings": "Then without them.",
     "skip.needed": "Without that I can't go on.",
+    "now.lens": "Now: measures and kit; from them come lens, settings and focus.",
+    "now.composition": "Now: look through the finder at the edges, and send the number that fits.",
+    "now.frame": "Now: take a frame with {settings}, look at it, and send the number that fits.",
+    "now.take": "Now: take a frame, look at it, and send the number that fits.",
+    "now.keep": "Now: {settings} is kept. The rest is small.",
     "why.more": "`why` goes on.",
+    "why.rests_on": "It rests on {list}. Wrong? Send the right number.",
+    "why.all": "That was all behind it.",
     "why.nothing": "No numbers behind my last message yet.",
     "where.step": "We are at {step}.",
     "where.no_walk": "No walk is under way; `start` begins one.",
@@ -101,6 +108,10 @@ EVERYWHERE: Final[dict[str, str]] = {
     # lengths of messages
     "length.short": "Short from now on: the first line and the question. `why` has the rest.",
     "length.usual": "Messages of the usual length from now on.",
+    "length.hands": (
+        "Short from now on: a digit is enough. `taps` makes the options buttons to tap."
+    ),
+    "length.hands_taps": "Short from now on: a tap or a digit is enough.",
     "length.long": "Long from now on: reasons come with the answer. `usual` or `short` ends it.",
     # other kinds of messages
     "other.voice": "I can't listen to voice messages. Type it, a few words are enough.",

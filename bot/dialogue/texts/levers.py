@@ -95,7 +95,11 @@ LEVERS: Final[dict[str, str]] = {
         "Turn the polariser until rock and leaves stop shining, before the water dies."
     ),
     "symptom.glare_time": (
-        "Polariser on, turned until the shine goes; meter after it: about 1.7 stops, so {time}."
+        "Polariser on, turned until the shine goes; about 1.7 stops, so {settings}."
+    ),
+    "symptom.glare_if": (
+        "A polariser, if you have one, turned until the shine goes: about 1.7 stops. Else move "
+        "until it leaves the rock, or wait for cloud."
     ),
     "symptom.glare_none": (
         "Without a polariser: move until the shine leaves the rock, or wait for cloud."

@@ -169,6 +169,10 @@ WALK: Final[dict[str, str]] = {
         "{settings}, phone propped on rock or bag. Tap the rock beside the water to focus."
     ),
     "base.polariser": ", polariser turned until the rock stops shining",
+    "base.offer_polariser": (
+        "Rock or leaves shine? `polariser on`, turned until they stop: about 1.7 stops."
+    ),
+    "base.leave_polariser": "Leave the polariser off: in {light} it takes light that you need.",
     "base.polariser_off": ", polariser off",
     "base.nd": ", {stops}-stop ND on",
     "base.nd_off": ", ND off",
@@ -237,6 +241,12 @@ WALK: Final[dict[str, str]] = {
     "adjust.for_look": "For {look} water instead: {others}.",
     "adjust.beyond": "For the rest: {others}.",
     "adjust.how": "{steps}.",
+    "adjust.shorter_next": "Still mush? Then {time}.",
+    "adjust.longer_next": "Still frozen? Then {time}.",
+    "adjust.not_the_time": "{time} is short enough: {look}.",
+    "adjust.what_else": (
+        "Rock beside it soft too: shake, focus or wet glass. Rock sharp, water white: too bright."
+    ),
     "adjust.path": "In steps: {path}.",
     "adjust.or_darker": "Or keep {settings}: {stops} darker.",
     "adjust.instead": "Instead: {others}.",
