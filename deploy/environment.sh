@@ -82,8 +82,9 @@ install_with_uv() {
             --editable "$root" >&2
 }
 
+# Only what is used is compiled, when it first is: that is a small part of all.
 install_with_pip() {
-    pip_in_environment install --require-hashes -r "$lock" >&2 &&
+    pip_in_environment install --no-compile --require-hashes -r "$lock" >&2 &&
         pip_in_environment install --quiet --no-index --no-deps --no-build-isolation \
             --editable "$root" >&2
 }
@@ -109,6 +110,9 @@ prepare_environment() {
     is_usable || make_environment
     fill_environment
 }
+
+# What is compiled is kept: Linn starts processes all the time, which would each compile anew.
+unset PYTHONDONTWRITEBYTECODE
 
 # Two starts at once take turns, where the system can do that.
 if have flock && { : >"$root/.venv.turn"; } 2>/dev/null; then

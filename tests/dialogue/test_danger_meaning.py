@@ -131,6 +131,12 @@ def test_notation_of_wordings() -> None:
     assert lexicon.likeness("the dog is here") == 2
 
 
+def test_every_wording_can_be_looked_for() -> None:
+    """Wordings are compiled when a message first may hold them: none may fail there."""
+    listed = [found for lexicon in LEXICONS for found in lexicon._index.values()]
+    assert all(wording.pattern.pattern for found in listed for wording in found)
+
+
 def test_an_unknown_cue_is_refused() -> None:
     """A slip in the name of a cue would silence its wordings."""
     with pytest.raises(ValueError, match="wader"):
@@ -178,7 +184,8 @@ def test_folded_spelling() -> None:
 def test_languages_have_all_that_matters() -> None:
     """Each language has words for the same cues, but for what another one never needs."""
     cues = [
-        {cue for listed in lexicon._index.values() for cue, _ in listed} for lexicon in LEXICONS
+        {wording.cue for listed in lexicon._index.values() for wording in listed}
+        for lexicon in LEXICONS
     ]
     for has in cues:
         assert len(CUES - has) <= 8, sorted(CUES - has)

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import re
 from collections.abc import Callable, Mapping
+from functools import cached_property
 from typing import Final
 
 from bot.dialogue.danger.constellations import CUES
@@ -39,7 +40,7 @@ class Lexicon:
             raise ValueError(f"cues that no constellation knows: {sorted(unknown)}")
         self.spelling = spelling
         self._common = frozenset(common.split())
-        self._index: dict[str, list[tuple[str, re.Pattern[str]]]] = {}
+        self._index: dict[str, list[_Wording]] = {}
         for cue, listed in wordings.items():
             for wording in _split(_BREAK.sub("|", " ".join(listed.split())), ","):
                 self._add(cue, _split(wording, " "))
@@ -48,8 +49,8 @@ class Lexicon:
         first, *others = words
         following = "".join(map(_following, others))
         for beginning in _alternatives(first):
-            compiled = re.compile(f"{_sequence(beginning)}{following}(?![^ ])")
-            self._index.setdefault(beginning.split()[0][:_KEY], []).append((cue, compiled))
+            wording = _Wording(cue, f"{_sequence(beginning)}{following}(?![^ ])")
+            self._index.setdefault(beginning.split()[0][:_KEY], []).append(wording)
 
     def likeness(self, said: str) -> int:
         """How many common words of the language a message in its spelling has."""
@@ -60,10 +61,28 @@ class Lexicon:
         found: set[str] = set()
         said += " ."
         for word in _WORD.finditer(said):
-            for cue, pattern in self._index.get(word.group()[:_KEY], ()):
-                if cue not in found and pattern.match(said, word.start()):
-                    found.add(cue)
+            for wording in self._index.get(word.group()[:_KEY], ()):
+                if wording.cue not in found and wording.pattern.match(said, word.start()):
+                    found.add(wording.cue)
         return frozenset(found)
+
+
+class _Wording:
+    """A wording of a cue; made ready when it is first looked for, as there are thousands.
+
+    Args:
+        cue: what it tells of.
+        expression: regular expression of it.
+    """
+
+    def __init__(self, cue: str, expression: str) -> None:
+        self.cue = cue
+        self._expression = expression
+
+    @cached_property
+    def pattern(self) -> re.Pattern[str]:
+        """The expression, compiled."""
+        return re.compile(self._expression)
 
 
 def _split(text: str, mark: str) -> list[str]:
