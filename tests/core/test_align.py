@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from collections.abc import Callable
+
 import cv2
 import numpy as np
 import pytest
@@ -82,18 +84,21 @@ def test_half_size_copy_lies_on_its_frame() -> None:
 
 
 @pytest.mark.parametrize(
-    ("second", "misfit"),
+    ("seed", "change", "misfit"),
     [
-        (rendered(1 / 4, 9, **SIZE), Misfit.OTHER_VIEW),  # another place
-        (rendered(1 / 4, 3, **SIZE)[:, ::-1].copy(), Misfit.OTHER_VIEW),  # mirrored
-        (rendered(1 / 4, 3, **SIZE)[:600].copy(), Misfit.OTHER_SHAPE),  # cropped
-        (rendered(1 / 4, 3, **SIZE).transpose(1, 0, 2).copy(), Misfit.OTHER_SHAPE),  # turned
-        (np.full((720, 480, 3), 90, np.uint8), Misfit.FEW_MARKS),  # fog
+        (9, lambda pixels: pixels, Misfit.OTHER_VIEW),  # another place
+        (3, lambda pixels: pixels[:, ::-1].copy(), Misfit.OTHER_VIEW),  # mirrored
+        (3, lambda pixels: pixels[:600].copy(), Misfit.OTHER_SHAPE),  # cropped
+        (3, lambda pixels: pixels.transpose(1, 0, 2).copy(), Misfit.OTHER_SHAPE),  # turned
+        (3, lambda pixels: np.full_like(pixels, 90), Misfit.FEW_MARKS),  # fog
     ],
 )
-def test_other_view_is_refused(second: Pixels, misfit: Misfit) -> None:
+def test_other_view_is_refused(
+    seed: int, change: Callable[[Pixels], Pixels], misfit: Misfit
+) -> None:
     """What is not the same view is refused, with the reason."""
     first = working_copy(rendered(1 / 250, 3, **SIZE))
+    second = change(rendered(1 / 4, seed, **SIZE))
     assert align(first, working_copy(second)) is misfit
 
 

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from collections.abc import Callable
+
 import cv2
 import numpy as np
 import pytest
@@ -16,8 +18,27 @@ from tests.core.several_frames import Pixels, frame, rendered
 
 SIZE = {"width": 800, "height": 1200}
 CELLS = ("B2", "B3", "C2", "C3")
-SHARP = rendered(1 / 500, 7, white_stops=1.6, **SIZE)
 SPEED = (0.3, 0.5)
+
+
+def sharp() -> Pixels:
+    """A fall at a short time."""
+    return rendered(1 / 500, 7, white_stops=1.6, **SIZE)
+
+
+def soft() -> Pixels:
+    """The same out of focus."""
+    return np.asarray(cv2.GaussianBlur(sharp(), (0, 0), 5), np.uint8)
+
+
+def stream() -> Pixels:
+    """The same lying on its side."""
+    return np.ascontiguousarray(sharp().transpose(1, 0, 2))
+
+
+def cut_out() -> Pixels:
+    """Too little of it."""
+    return sharp()[600:680, 300:380].copy()
 
 
 def along_over_across(strip: Pixels) -> float:
@@ -31,7 +52,7 @@ def along_over_across(strip: Pixels) -> float:
 
 def test_strips_smoothen_with_time() -> None:
     """Each longer time has less detail along the fall; the first strip is the frame as it is."""
-    drawn = illustrate(frame(SHARP, shutter_s=1 / 500), share_per_s=SPEED, cells=CELLS)
+    drawn = illustrate(frame(sharp(), shutter_s=1 / 500), share_per_s=SPEED, cells=CELLS)
     assert drawn.made.refusal is None
     assert tuple(one.shutter_s for one in drawn.made.times) == TIMES_S
     assert len(drawn.strips) == 5
@@ -43,7 +64,7 @@ def test_strips_smoothen_with_time() -> None:
 
 def test_shares_are_the_caption() -> None:
     """The numbers of a time are its least and most share, and the look of their middle."""
-    drawn = illustrate(frame(SHARP), share_per_s=(0.5, 0.3), times_s=(0.25, 0.25), cells=CELLS)
+    drawn = illustrate(frame(sharp()), share_per_s=(0.5, 0.3), times_s=(0.25, 0.25), cells=CELLS)
     (one,) = drawn.made.times
     assert [one.share_low, one.share_high] == pytest.approx([0.075, 0.125])
     assert one.look is Look.TEXTURED
@@ -51,7 +72,7 @@ def test_shares_are_the_caption() -> None:
 
 def test_rock_stays_as_it_is() -> None:
     """Outside the water, less a soft rim, not a code changes by more than rounding."""
-    drawn = illustrate(frame(SHARP), share_per_s=SPEED, cells=CELLS)
+    drawn = illustrate(frame(sharp()), share_per_s=SPEED, cells=CELLS)
     for strip in drawn.strips[1:]:
         apart = np.abs(strip[:, :60].astype(int) - drawn.strips[0][:, :60].astype(int))
         assert apart.max() <= 2
@@ -61,7 +82,7 @@ def test_believable_against_the_real_time() -> None:
     """Against the same fall rendered at 1/4 s, the drawn one is as soft along, within a half."""
     share_per_s = 8 / 20  # the renderer's 20 m, and about 8 m/s
     drawn = illustrate(
-        frame(SHARP, shutter_s=1 / 500),
+        frame(sharp(), shutter_s=1 / 500),
         share_per_s=(share_per_s, share_per_s),
         times_s=(1 / 4,),
         cells=CELLS,
@@ -76,42 +97,43 @@ def test_believable_against_the_real_time() -> None:
 
 def test_clipped_foam_keeps_light() -> None:
     """Foam that clips is taken for brighter than it reads: its streaks stay light."""
-    white = SHARP.copy()
+    white = sharp().copy()
     white[500:560, 360:440] = 255
     drawn = illustrate(frame(white), share_per_s=SPEED, times_s=(0.25,), cells=CELLS)
-    plain = illustrate(frame(SHARP), share_per_s=SPEED, times_s=(0.25,), cells=CELLS)
+    plain = illustrate(frame(sharp()), share_per_s=SPEED, times_s=(0.25,), cells=CELLS)
     assert drawn.strips[1].mean() > plain.strips[1].mean()
 
 
-SOFT = np.asarray(cv2.GaussianBlur(SHARP, (0, 0), 5), np.uint8)
-STREAM = np.ascontiguousarray(SHARP.transpose(1, 0, 2))
 SHAKEN = Sharpness((1.0, 1.0, 1.0), shake=Shake(30.0, 0.9))
 BLURRED = Sharpness((3.0, 3.0, 3.0), soft_all_over=True)
 STILL = Sharpness((0.4, 0.4, 0.4))
 
 
 @pytest.mark.parametrize(
-    ("pixels", "known", "options", "refusal"),
+    ("made", "known", "options", "refusal"),
     [
-        (SHARP, {}, {"cells": ()}, Refusal.WATER_UNKNOWN),
-        (SOFT, {}, {}, Refusal.SOFT),
-        (SHARP, {"sharpness": SHAKEN}, {}, Refusal.SOFT),
-        (SHARP, {"sharpness": BLURRED}, {}, Refusal.SOFT),
-        (SHARP, {"look": LookSeen(look=Look.SILKY)}, {}, Refusal.SMOOTH_ALREADY),
-        (SHARP, {"shutter_s": 2.0}, {}, Refusal.SMOOTH_ALREADY),  # no time is longer
-        (SHARP, {"share": 0.5}, {}, Refusal.SMOOTH_ALREADY),
-        (SHARP, {}, {"share_per_s": None}, Refusal.SPEED_UNKNOWN),
-        (SHARP, {}, {"axis_deg": 20.0}, Refusal.NOT_PLUNGING),
-        (STREAM, {}, {"cells": ("B2", "C2", "B3", "C3")}, Refusal.NOT_PLUNGING),
-        (SHARP[600:680, 300:380].copy(), {}, {"cells": ("B2",)}, Refusal.SOFT),  # too little
+        (sharp, {}, {"cells": ()}, Refusal.WATER_UNKNOWN),
+        (soft, {}, {}, Refusal.SOFT),
+        (sharp, {"sharpness": SHAKEN}, {}, Refusal.SOFT),
+        (sharp, {"sharpness": BLURRED}, {}, Refusal.SOFT),
+        (sharp, {"look": LookSeen(look=Look.SILKY)}, {}, Refusal.SMOOTH_ALREADY),
+        (sharp, {"shutter_s": 2.0}, {}, Refusal.SMOOTH_ALREADY),  # no time is longer
+        (sharp, {"share": 0.5}, {}, Refusal.SMOOTH_ALREADY),
+        (sharp, {}, {"share_per_s": None}, Refusal.SPEED_UNKNOWN),
+        (sharp, {}, {"axis_deg": 20.0}, Refusal.NOT_PLUNGING),
+        (stream, {}, {"cells": ("B2", "C2", "B3", "C3")}, Refusal.NOT_PLUNGING),
+        (cut_out, {}, {"cells": ("B2",)}, Refusal.SOFT),
     ],
 )
 def test_refusals(
-    pixels: Pixels, known: dict[str, object], options: dict[str, object], refusal: Refusal
+    made: Callable[[], Pixels],
+    known: dict[str, object],
+    options: dict[str, object],
+    refusal: Refusal,
 ) -> None:
     """Streams, soft frames, unknown water or speed, and smooth water are refused by name."""
     given = {"share_per_s": SPEED, "cells": CELLS, **options}
-    one = frame(pixels, **known)  # type: ignore[arg-type]
+    one = frame(made(), **known)  # type: ignore[arg-type]
     drawn = illustrate(one, **given)  # type: ignore[arg-type]
     assert drawn.made.refusal is refusal
     assert drawn.strips == ()
@@ -128,7 +150,7 @@ def test_tiny_water_is_refused() -> None:
 def test_reported_water_and_axis_are_taken() -> None:
     """Without cells of the person the report's water is drawn, along its axis."""
     water = WaterArea(CELLS, axis_deg=88.0)
-    one = frame(SHARP, water=water, sharpness=STILL, look=LookSeen(look=Look.CRISP))
+    one = frame(sharp(), water=water, sharpness=STILL, look=LookSeen(look=Look.CRISP))
     drawn = illustrate(one, share_per_s=SPEED, times_s=(0.5,))
     assert drawn.made.axis_deg == pytest.approx(88.0)
 
@@ -136,7 +158,9 @@ def test_reported_water_and_axis_are_taken() -> None:
 def test_all_water_is_judged_by_itself() -> None:
     """With every cell water there are no still parts: sharp water proves the focus."""
     every = tuple(f"{row}{column}" for row in "ABCD" for column in "1234")
-    drawn = illustrate(frame(SHARP), share_per_s=SPEED, times_s=(0.5,), cells=every, axis_deg=90.0)
+    drawn = illustrate(
+        frame(sharp()), share_per_s=SPEED, times_s=(0.5,), cells=every, axis_deg=90.0
+    )
     assert drawn.made.refusal is None
 
 
@@ -147,10 +171,10 @@ def test_bad_numbers(bad: dict[str, object]) -> None:
     """Times and shares have to be positive and finite."""
     given = {"share_per_s": SPEED, "cells": CELLS, **bad}
     with pytest.raises(OutOfDomainError):
-        illustrate(frame(SHARP), **given)  # type: ignore[arg-type]
+        illustrate(frame(sharp()), **given)  # type: ignore[arg-type]
 
 
 def test_bad_cell() -> None:
     """A cell that the grid has not is refused."""
     with pytest.raises(UnknownCellError):
-        illustrate(frame(SHARP), share_per_s=SPEED, cells=("Z9",))
+        illustrate(frame(sharp()), share_per_s=SPEED, cells=("Z9",))

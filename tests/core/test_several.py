@@ -2,32 +2,44 @@
 
 from __future__ import annotations
 
+from functools import cache
+
 import numpy as np
 import pytest
 
 from core.frame.comparison import Misfit, Refusal
 from core.frame.crops import fullest_window
 from core.frame.laid import NumberOfFramesError
+from core.frame.report import FrameReport
 from core.frame.several import Wishes, average_several, compare_several, illustrate_one
 from core.water import Look
 from tests.core.drops import DROPS, texture, wet
-from tests.core.several_frames import Hand, held, rendered, report, shifted
+from tests.core.several_frames import Hand, Pixels, held, rendered, report, shifted
 
 SIZE = {"width": 480, "height": 720}
 CELLS = ("B2", "B3", "C2", "C3")
 TIMES = (1 / 500, 1 / 30, 1 / 4, 1.0)
-FULL = [
-    held(
-        rendered(time, 3, moment=step, stops=-0.3 * step, **SIZE), Hand(step, 0.5 * step), margin=0
-    )
-    for step, time in enumerate(TIMES)
-]
-REPORTS = [report(pixels, shutter_s=time) for pixels, time in zip(FULL, TIMES, strict=True)]
+
+
+@cache
+def falls() -> list[Pixels]:
+    """A fall at four times, each a little darker and moved."""
+    hands = [Hand(step, 0.5 * step) for step in range(len(TIMES))]
+    return [
+        held(rendered(time, 3, moment=step, stops=-0.3 * step, **SIZE), hands[step], margin=0)
+        for step, time in enumerate(TIMES)
+    ]
+
+
+@cache
+def known() -> list[FrameReport]:
+    """What is known of each."""
+    return [report(pixels, shutter_s=time) for pixels, time in zip(falls(), TIMES, strict=True)]
 
 
 def test_two_frames_side_by_side() -> None:
     """Two frames: water, leaves and the whole, in the order in which they were named."""
-    found = compare_several(REPORTS[2::-2], FULL[2::-2], Wishes(wished=Look.SILKY, cells=CELLS))
+    found = compare_several(known()[2::-2], falls()[2::-2], Wishes(wished=Look.SILKY, cells=CELLS))
     assert [sheet.shows for sheet in found.sheets] == ["water", "leaves", "whole"]
     for sheet in found.sheets:
         assert [piece.frame for piece in sheet.pieces] == [0, 1]
@@ -39,7 +51,7 @@ def test_two_frames_side_by_side() -> None:
 
 def test_pieces_show_the_same_place_at_equal_brightness() -> None:
     """The leaves of both frames are as bright as each other, and lie in the same place."""
-    found = compare_several(REPORTS[:2], FULL[:2], Wishes(cells=CELLS))
+    found = compare_several(known()[:2], falls()[:2], Wishes(cells=CELLS))
     leaves = next(sheet for sheet in found.sheets if sheet.shows == "leaves")
     first, second = (piece.pixels.astype(float) for piece in leaves.pieces)
     assert leaves.pieces[1].gain_stops == pytest.approx(0.3, abs=0.08)
@@ -51,7 +63,7 @@ def test_pieces_show_the_same_place_at_equal_brightness() -> None:
 def test_ladder_is_in_the_order_of_the_water() -> None:
     """Four frames make strips from the crispest to the smoothest, whatever their naming."""
     shuffled = [2, 0, 3, 1]
-    reports, full = [REPORTS[place] for place in shuffled], [FULL[place] for place in shuffled]
+    reports, full = [known()[place] for place in shuffled], [falls()[place] for place in shuffled]
     found = compare_several(reports, full, Wishes(share_per_s=(0.3, 0.5), wished=Look.SILKY))
     water = found.sheets[0]
     assert water.shows == "water"
@@ -65,7 +77,7 @@ def test_ladder_is_in_the_order_of_the_water() -> None:
 def test_other_views_show_only_the_whole() -> None:
     """Frames that don't lie on each other are shown whole, and that is all."""
     other = rendered(1 / 4, 9, **SIZE)
-    found = compare_several([REPORTS[0], report(other)], [FULL[0], other], Wishes())
+    found = compare_several([known()[0], report(other)], [falls()[0], other], Wishes())
     assert [sheet.shows for sheet in found.sheets] == ["whole"]
     assert found.comparison.pairs[0].misfit is Misfit.OTHER_VIEW
 
@@ -101,7 +113,7 @@ def test_average_without_water_or_frames() -> None:
     compared = compare_several(reports, still, Wishes())
     assert [sheet.shows for sheet in compared.sheets][-1] == "whole"
     assert "water" not in [sheet.shows for sheet in compared.sheets]
-    twice = average_several([REPORTS[0]] * 2, [FULL[0]] * 2, Wishes(cells=CELLS))
+    twice = average_several([known()[0]] * 2, [falls()[0]] * 2, Wishes(cells=CELLS))
     assert twice.sheets == ()
 
 
@@ -128,7 +140,7 @@ def test_wrong_numbers(number: int, average: bool) -> None:
     """One frame, seven to compare, thirteen to average: refused."""
     work = average_several if average else compare_several
     with pytest.raises(NumberOfFramesError):
-        work([REPORTS[0]] * number, [FULL[0]] * number, Wishes())
+        work([known()[0]] * number, [falls()[0]] * number, Wishes())
 
 
 def test_window_stays_in_the_frame() -> None:

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import io
 from dataclasses import replace
+from functools import cache
 
 import numpy as np
 import pytest
@@ -157,21 +158,24 @@ def frame(length_px: float = 60, fault: Field | None = None, seed: int = 4) -> W
     return WorkingCopy(made.pixels, 1.0)
 
 
-CELLS = rendered_frame(np.random.default_rng(4), 60).cells
+@cache
+def cells() -> tuple[str, ...]:
+    """Where its water is."""
+    return rendered_frame(np.random.default_rng(4), 60).cells
 
 
 def test_long_streaks_among_sharp_stones_are_smooth() -> None:
     """A long exposure among sharp stones reads as such, with or without sharpness measured."""
     work = frame(300)
     for sharpness in (None, SHARP):
-        seen = look_of_picture(work, WaterArea(CELLS), sharpness)
+        seen = look_of_picture(work, WaterArea(cells()), sharpness)
         assert seen.doubt is None
         assert {seen.look, seen.neighbour} & {Look.SILKY, Look.MISTY}
 
 
 def test_short_streaks_are_never_smooth() -> None:
     """A short exposure of the same water is not."""
-    seen = look_of_picture(frame(3), WaterArea(CELLS), SHARP)
+    seen = look_of_picture(frame(3), WaterArea(cells()), SHARP)
     assert seen.look not in {Look.SILKY, Look.MISTY}
 
 
@@ -182,7 +186,7 @@ def test_short_streaks_are_never_smooth() -> None:
 )
 def test_soft_still_parts_are_a_doubt(fault: Field) -> None:
     """Without sharpness measured a guard of its own finds defocus and shake."""
-    assert look_of_picture(frame(20, fault), WaterArea(CELLS)).doubt is Doubt.STILL_PARTS_SOFT
+    assert look_of_picture(frame(20, fault), WaterArea(cells())).doubt is Doubt.STILL_PARTS_SOFT
 
 
 def test_sharpness_that_was_measured_is_heard() -> None:
@@ -190,7 +194,7 @@ def test_sharpness_that_was_measured_is_heard() -> None:
     shaken = replace(SHARP, shake=Shake(30.0, 0.9))
     soft = replace(SHARP, soft_all_over=True)
     smooth, sharp = frame(300), frame(1)
-    area = WaterArea(CELLS)
+    area = WaterArea(cells())
     assert look_of_picture(smooth, area, shaken).doubt is Doubt.STILL_PARTS_SOFT
     assert look_of_picture(smooth, area, soft).doubt is Doubt.STILL_PARTS_SOFT
     assert look_of_picture(sharp, area, shaken).doubt is Doubt.STILL_PARTS_SOFT
@@ -233,9 +237,9 @@ def test_what_can_not_be_told_is_a_doubt() -> None:
     white = work.pixels.copy()
     white[::2] = 255
     clipped = WorkingCopy(white, 1.0)
-    assert look_of_picture(clipped, WaterArea(CELLS), SHARP).doubt is Doubt.CLIPPED
+    assert look_of_picture(clipped, WaterArea(cells()), SHARP).doubt is Doubt.CLIPPED
     unclipped = Clipping(0.0, {})  # the frame itself holds; the copy is what is white
-    assert look_of_picture(clipped, WaterArea(CELLS), SHARP, unclipped).doubt is not Doubt.CLIPPED
+    assert look_of_picture(clipped, WaterArea(cells()), SHARP, unclipped).doubt is not Doubt.CLIPPED
     with pytest.raises(UnknownCellError):
         look_of_picture(work, WaterArea(("E9",)))
 

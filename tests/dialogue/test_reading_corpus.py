@@ -2,12 +2,13 @@
 
 from __future__ import annotations
 
+from functools import cache
 from pathlib import Path
 
 import pytest
 
 from bot.dialogue.facts import Facts
-from tests.dialogue.reading_checks import count, rows
+from tests.dialogue.reading_checks import Row, count, rows
 from tests.people.rate import Half, half_of
 
 CORPUS = Path(__file__).parent / "corpus"
@@ -18,12 +19,15 @@ SLOT_PRECISION = 0.98
 SLOT_RECALL = 0.95
 
 
-ROWS = {name: rows((CORPUS / name).read_text("utf-8").splitlines()) for name in FILES}
+@cache
+def rows_of(name: str) -> list[Row]:
+    """The messages of a file, read."""
+    return rows((CORPUS / name).read_text("utf-8").splitlines())
 
 
 def test_first_corpus_is_large_and_has_no_message_twice() -> None:
     """At least 250 messages, each once."""
-    texts = [(row.text, str(row.facts)) for row in ROWS["facts.jsonl"]]
+    texts = [(row.text, str(row.facts)) for row in rows_of("facts.jsonl")]
     assert len(texts) >= 250
     assert len(set(texts)) == len(texts)
 
@@ -31,14 +35,14 @@ def test_first_corpus_is_large_and_has_no_message_twice() -> None:
 @pytest.mark.parametrize("name", FILES)
 def test_facts_are_read_and_not_invented(name: str) -> None:
     """Over all slots of a file at most 2 % are read wrongly and at most 5 % missed."""
-    right, wrong, missed = count(ROWS[name]).totals()
+    right, wrong, missed = count(rows_of(name)).totals()
     assert right / (right + wrong) >= SLOT_PRECISION
     assert right / (right + missed) >= SLOT_RECALL
 
 
 def test_every_slot_is_read_and_not_invented() -> None:
     """The same holds for each slot over all files; no slot hides behind the others."""
-    right, wrong, missed = count([row for name in FILES for row in ROWS[name]])
+    right, wrong, missed = count([row for name in FILES for row in rows_of(name)])
     rates = {
         slot: (
             right[slot] / (right[slot] + wrong[slot]),
@@ -56,15 +60,15 @@ def test_every_slot_is_read_and_not_invented() -> None:
 
 def test_corpus_speaks_of_every_slot() -> None:
     """No slot of the facts is without a message that fills it."""
-    spoken = {slot for name in FILES for row in ROWS[name] for slot in row.facts}
+    spoken = {slot for name in FILES for row in rows_of(name) for slot in row.facts}
     assert set(Facts.model_fields) - spoken == {"camera_name", "unread"}
 
 
 @pytest.mark.parametrize("name", FILES)
 def test_numbers_without_a_place_are_told(name: str) -> None:
     """What was not placed is in `unread`, and counts of people or frames are not."""
-    told = [(row.text, list(row.read.unread)) for row in ROWS[name]]
-    assert told == [(row.text, row.unread) for row in ROWS[name]]
+    told = [(row.text, list(row.read.unread)) for row in rows_of(name)]
+    assert told == [(row.text, row.unread) for row in rows_of(name)]
 
 
 @pytest.mark.parametrize(

@@ -5,7 +5,7 @@ from __future__ import annotations
 import ast
 import math
 import re
-from collections.abc import Iterator
+from functools import cache
 from pathlib import Path
 from typing import Final
 
@@ -24,38 +24,41 @@ from core.water import Look, band_of
 _BOT: Final = Path(texts.__file__).parents[2]
 
 
-def _trees() -> Iterator[ast.Module]:
-    """The bot's modules; that of the questions composes every key that begins with `ask.`."""
-    for path in _BOT.rglob("*.py"):
-        if path.name != "questions.py":
-            yield ast.parse(path.read_text(encoding="utf-8"))
-
-
-def _inside(tree: ast.Module) -> set[int]:
-    """Strings that use no text: keys of a table, and pieces of a composed string."""
-    keys = [key for node in ast.walk(tree) if isinstance(node, ast.Dict) for key in node.keys]
-    pieces = [
-        piece for node in ast.walk(tree) if isinstance(node, ast.JoinedStr) for piece in node.values
+@cache
+def _nodes() -> list[list[ast.AST]]:
+    """Of each module of the bot; that of the questions composes every key that begins `ask.`."""
+    return [
+        list(ast.walk(ast.parse(path.read_text(encoding="utf-8"))))
+        for path in _BOT.rglob("*.py")
+        if path.name != "questions.py"
     ]
+
+
+def _inside(nodes: list[ast.AST]) -> set[int]:
+    """Strings that use no text: keys of a table, and pieces of a composed string."""
+    keys = [key for node in nodes if isinstance(node, ast.Dict) for key in node.keys]
+    pieces = [piece for node in nodes if isinstance(node, ast.JoinedStr) for piece in node.values]
     return {id(node) for node in (*keys, *pieces)}
 
 
+@cache
 def _written() -> set[str]:
     """Every string in the source that may name a text."""
     return {
         node.value
-        for tree in _trees()
-        for inside in [_inside(tree)]
-        for node in ast.walk(tree)
+        for nodes in _nodes()
+        for inside in [_inside(nodes)]
+        for node in nodes
         if isinstance(node, ast.Constant) and isinstance(node.value, str) and id(node) not in inside
     }
 
 
+@cache
 def _composed() -> list[re.Pattern[str]]:
     """Every composed string with a literal beginning up to a dot, as a pattern of one word each."""
     found = []
-    for tree in _trees():
-        for node in ast.walk(tree):
+    for nodes in _nodes():
+        for node in nodes:
             if isinstance(node, ast.JoinedStr) and _begins(node):
                 pieces = [
                     re.escape(str(piece.value)) if isinstance(piece, ast.Constant) else r"[\w -]*"
@@ -70,16 +73,12 @@ def _begins(node: ast.JoinedStr) -> bool:
     return isinstance(first, ast.Constant) and bool(re.match(r"[a-z_]+\.", str(first.value)))
 
 
-_COMPOSED: Final = _composed()
-_WRITTEN: Final = _written()
-
-
 def _is_used(key: str) -> bool:
     if key.startswith("ask."):
         asked = QUESTIONS.get(key.split(".")[1])
         named = asked is not None and key.removesuffix(".tap") in {asked.key, *asked.option_keys}
-        return named and key.split(".")[1].removesuffix("_feet") in _WRITTEN
-    return key in _WRITTEN or any(pattern.fullmatch(key) for pattern in _COMPOSED)
+        return named and key.split(".")[1].removesuffix("_feet") in _written()
+    return key in _written() or any(pattern.fullmatch(key) for pattern in _composed())
 
 
 @pytest.mark.parametrize("key", TEXTS)

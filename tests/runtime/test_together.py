@@ -195,23 +195,30 @@ def test_the_dialogue_asks_for_no_more_frames_than_can_be() -> None:
     assert set(get_args(MeasuredKind)) == {"compare", "average", "illustrate", "grid", "recheck"}
 
 
+def words(height: int, width: int) -> bytes:
+    """What a reader says before it sends so many pixels."""
+    return PIXELS.dump_json(Pixels(height, width, check_frame(view())[0]))
+
+
 @pytest.mark.parametrize(
     "sent",
     [
         (),
-        (PIXELS.dump_json(Pixels(0, 3, check_frame(view())[0])),),
-        (PIXELS.dump_json(Pixels(30_000, 30_000, check_frame(view())[0])),),
-        (PIXELS.dump_json(Pixels(30, 30, check_frame(view())[0])), b"x" * 10),
+        ((0, 3),),
+        ((30_000, 30_000),),
+        ((30, 30), b"x" * 10),
     ],
     ids=["nothing", "no pixels", "more than may be", "cut off"],
 )
-def test_a_reader_that_does_not_keep_its_word_is_left_out(sent: tuple[bytes, ...]) -> None:
+def test_a_reader_that_does_not_keep_its_word_is_left_out(
+    sent: tuple[tuple[int, int] | bytes, ...],
+) -> None:
     """Whoever takes over a decoder can send no more than a picture of its size."""
     source, out = multiprocessing.Pipe(duplex=False)
     with source:
         with out:
             for message in sent:
-                out.send_bytes(message)
+                out.send_bytes(message if isinstance(message, bytes) else words(*message))
         assert together_child._taken(0, source, Order(files=2), 10_000) is None
 
 
