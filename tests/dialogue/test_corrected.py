@@ -5,6 +5,7 @@ from __future__ import annotations
 import pytest
 
 from bot.dialogue.facts import Facts
+from bot.dialogue.reading.foreign import glossed
 from bot.dialogue.steps.corrected import puts_right
 from tests.dialogue.player import Player
 
@@ -94,8 +95,10 @@ def test_an_f_number_past_the_limit_is_not_only_noted() -> None:
 
 def test_words_of_correction() -> None:
     """In three languages."""
-    assert puts_right("Entschuldigung, 14 m")
-    assert puts_right("perdón, 14 m")
+    assert puts_right(glossed("Entschuldigung, 14 m", "de"))
+    assert puts_right(glossed("ich meinte Fuß", "de"))
+    assert puts_right(glossed("perdón, 14 m", "es"))
+    assert puts_right(glossed("quise decir pies", "es"))
     assert not puts_right("14 m tall")
     assert not puts_right("why 1/5 and not 1 s")
 

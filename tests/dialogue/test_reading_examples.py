@@ -50,6 +50,7 @@ MEANT: Final[dict[str, dict[str, Any]]] = {
         "sunset": "18:40",
     },
     "sunset 18:40": {"sunset": "18:40"},
+    "polariser on": {"has_polariser": True, "polariser_on": True},
     "12 m tall, 18 m away, rock at 1.5 m": {
         "fall_height_m": 12,
         "distance_m": 18,
@@ -133,7 +134,7 @@ def _examples() -> list[tuple[str, str]]:
         (key, example)
         for key, text in sorted(TEXTS.items())
         for example in _EXAMPLE.findall(text)
-        if folded(example) not in COMMAND_WORDS and example not in WISHED
+        if folded(example) not in {*COMMAND_WORDS, "yes", "no"} and example not in WISHED
     ]
 
 

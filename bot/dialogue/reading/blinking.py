@@ -23,10 +23,11 @@ _BLINKS: Final = any_of(_BLINK)
 _HISTOGRAM: Final = any_of("histograms?", "histos?", "hist", "graphs?", "curve")
 #: Warning and histogram are told apart by these.
 _PARTS: Final = re.compile(r"\bbut\b|\band (?=the hist)|;|\. |, (?=(?:the |my )?hist)")
+_AND_BLINKS: Final = re.compile(rf"\band (?=[^,;.]*\b{_BLINK})")
 _NOTHING: Final = any_of(
     r"(?:nothing|none|no|not|isn't|aren't|doesn't|don't|stopped|without|never|zero)"
     rf"\b[^,;.]{{0,22}}\b{_BLINK}",
-    rf"{_BLINK} (?:is |are |all |now |has )*(?:gone|off|stopped|none|away)",
+    rf"{_BLINK}:? (?:is |are |all |now |has )*(?:gone|off|stopped|none|nothing|nil|away)",
     r"(?:no|zero) (?:warnings?|blinkies|zebras?)",
     r"no highlights? (?:are |is )?(?:lost|gone|blown|clipped|burnt)",
     r"warnings?(?:'s)? (?:is |are |has |have |now |all )*(?:off|gone|stopped)",
@@ -148,7 +149,10 @@ def read_blink(draft: Draft) -> None:
     """What the camera's warning shows; a warning without a size is taken as patches."""
     bare = _bare(draft)
     said = _NOTHING_BUT.sub("only blinks ", draft.text)
-    text = "; ".join(part for part in _PARTS.split(said) if not _HISTOGRAM.search(part))
+    parts = _PARTS.split(said)
+    if _HISTOGRAM.search(said):
+        parts = [piece for part in parts for piece in _AND_BLINKS.split(part)]
+    text = "; ".join(part for part in parts if not _HISTOGRAM.search(part))
     if bare:
         draft.note("blink", bare)
     elif _BLINKS.search(text):

@@ -51,9 +51,28 @@ _WINDY: Final = any_of(
 )
 
 
+#: "A breeze now and then", "calm between gusts": leaves move, though not all the time.
+_AIR: Final = (
+    r"(?:wind\w*|breezes?|gusts?|draughts?|drafts?|puffs?|air|(?:it|that) (?:blows|gusts)|blowing"
+    r"|breath of (?:wind|air))"
+)
+_NOW_AND_THEN: Final = (
+    r"(?:(?:every )?now and (?:then|again)|(?:every )?once in a while|from time to time|on and off"
+    r"|off and on|occasional(?:ly)?|at times|sometimes|some of the time|intermittent(?:ly)?|every"
+    r" so often|every (?:\w+ )?(?:minutes?|seconds?)|comes? and goes?|the odd|in bursts|in between)"
+)
+_BY_TURNS: Final = any_of(
+    rf"{_AIR}\b[^.;!?]{{0,24}}\b{_NOW_AND_THEN}",
+    rf"{_NOW_AND_THEN}\b[^.;!?]{{0,24}}\b{_AIR}",
+    r"(?:between|in between) (?:the )?(?:gusts?|puffs?)|lulls?",
+)
+
+
 def read_wind(draft: Draft) -> None:
-    """Whether leaves move."""
-    if _CALM.search(draft.text) or _CALM_ALONE.match(draft.text):
+    """Whether leaves move; wind that comes and goes moves them."""
+    if _BY_TURNS.search(draft.text):
+        draft.note("wind", value=True)
+    elif _CALM.search(draft.text) or _CALM_ALONE.match(draft.text):
         draft.note("wind", value=False)
     elif _WINDY.search(draft.text):
         draft.note("wind", value=True)

@@ -8,19 +8,21 @@ from typing import Final
 
 from bot.dialogue.reading.draft import Draft
 from bot.dialogue.reading.numbers import METRES, Quantity
+from bot.dialogue.reading.putting_right import BACK, BETTER_KNOWN
 from bot.dialogue.reading.roles import counts
 from bot.dialogue.reading.stops import exact_thirds
 
 #: "i mean", "no, wait": nothing but these between two numbers.
 _PUT_RIGHT: Final = re.compile(
-    r"[a-z ]{0,12}[,;. -]*(?:\b(?:no|er|erm|sorry|oops|wait|i mean|i meant|make that|actually"
-    r"|(?:or )?(?:rather|more like)|nah|nope|but (?:the |my )?(?:sign|map|board|app|laser"
-    r"|guide ?book|rangefinder|gps"
-    r"|leaflet|plaque|tape) (?:says|reads|gives|shows|has|said)|but i (?:measured|paced)(?: it)?"
-    r"|(?:scratch|strike|forget) that|hang on|hold on|correction|typo"
-    r"|(?:but |and )?(?:on )?(?:looking again|a second look|i looked again)|i misread)\b"
-    r"[,;. -]*)+(?:(?:it's|its|it is|that's|is|about) )*"
+    rf"[a-z ]{{0,12}}[,;. -]*(?:\b(?:{BACK}|{BETTER_KNOWN})\b[,;. -]*)+"
+    r"(?:(?:it's|its|it is|that's|is|about) )*"
 )
+#: "Was at iso 800 before, i'm on 200 now".
+_MOVED_ON: Final = re.compile(
+    r"(?: before| earlier| at first| then)?[,;. -]*(?:(?:but|and|now|then) )*"
+    r"(?:(?:i'm|im|it's|its|i am|we're|went|gone) )?(?:now )?(?:on|at|to)? ?"
+)
+_NOW: Final = re.compile(r"^ now\b")
 _STOPS: Final = frozenset({"meter_stops", "change_stops"})
 _DIALS: Final = frozenset({"f_number", "iso", "focal_mm"})
 
@@ -28,7 +30,13 @@ _DIALS: Final = frozenset({"f_number", "iso", "focal_mm"})
 def corrected_slot(draft: Draft, quantity: Quantity) -> str | None:
     """The slot of the number before, where this one only puts it right: `i mean 20 metres`."""
     earlier = draft.neighbour(quantity, -1)
-    if earlier is None or not _PUT_RIGHT.fullmatch(draft.before(quantity)):
+    if earlier is None:
+        return None
+    between = draft.before(quantity)
+    moved = _MOVED_ON.fullmatch(between) and (
+        "now" in between.split() or _NOW.match(draft.after(quantity))
+    )
+    if not (moved or _PUT_RIGHT.fullmatch(between)):
         return None
     return draft.slot_of(earlier)
 

@@ -8,6 +8,7 @@ from typing import Any, Final
 from bot.dialogue.facts import Facts, Units
 from bot.dialogue.reading.normal import normalise
 from bot.dialogue.reading.numbers import Quantity, scan
+from bot.dialogue.reading.putting_right import BACK, BETTER_KNOWN
 
 #: Plausible values per slot (own rule: wider than anything met in the field, narrow enough that
 #: a slip of the thumb falls outside). What lies outside is told as unread, never stored.
@@ -34,16 +35,13 @@ RANGES: Final[dict[str, tuple[float, float]]] = {
     "climb_m": (1.0, 3500.0),
 }
 
-_BORDER: Final = re.compile(r"[,;!?()]|\.(?=\s|$)|\b(?:and|but|then|while)\b|\s-\s")
-_CORRECTION: Final = re.compile(
-    r"\b(?:no|nope|er|erm|sorry|oops|i mean|meant|actually|rather|correction|make that|wait|now"
-    r"|today"
-    r"|(?:scratch|strike|forget) (?:that|it)|typo|should be|kidding|joking|hang on|hold on"
-    r"|looking again|second look|looked again|misread|wrong|(?:went|gone|changed|switched|moved"
-    r"|dropped|opened|stopped down|closed down|swapped) (?:up |down )?to|ended up(?: at| on)?|nah"
-    r"|in fact|but (?:the |my |our )?(?:sign|map|board|app|laser|guide ?book|rangefinder|gps"
-    r"|leaflet"
-    r"|plaque|tape)|but i (?:measured|paced))\b|>"
+#: Where one clause ends and the next begins.
+BORDER: Final = re.compile(r"[,;!?()]|\.(?=\s|$)|\b(?:and|but|then|while)\b|\s-\s")
+#: Between two numbers: the later one puts the earlier right, or was set after it.
+_GIVES_WAY: Final = re.compile(
+    rf"\b(?:{BACK}|{BETTER_KNOWN}|now|today|meant|wrong|kidding|joking|in fact|(?:went|gone|changed"
+    r"|switched|moved|dropped|opened|stopped down|closed down|swapped) (?:up |down )?to"
+    r"|ended up(?: at| on)?)\b|>"
 )
 #: Where two numbers claim one slot, what these stand beside is over.
 _PAST: Final = re.compile(
@@ -103,15 +101,15 @@ class Draft:
 
     def clause_before(self, quantity: Quantity) -> str:
         """The words before this number back to the last border of a clause."""
-        return _BORDER.split(self.before(quantity))[-1]
+        return BORDER.split(self.before(quantity))[-1]
 
     def clause_after(self, quantity: Quantity) -> str:
         """The words behind this number up to the next border of a clause."""
-        return _BORDER.split(self.after(quantity), maxsplit=1)[0]
+        return BORDER.split(self.after(quantity), maxsplit=1)[0]
 
     def last_clauses(self, quantity: Quantity) -> tuple[str, str]:
         """The clause before the one that this number stands in, and the words of its own."""
-        parts = _BORDER.split(self.before(quantity))
+        parts = BORDER.split(self.before(quantity))
         return (parts[-2], parts[-1]) if len(parts) > 1 else ("", parts[-1])
 
     def claim(self, quantity: Quantity) -> None:
@@ -172,7 +170,7 @@ class Draft:
     def _gives_way(self, earlier: Quantity, later: Quantity) -> bool:
         """Whether the later of two numbers puts the earlier right, or was set after it."""
         between = self.text[earlier.end : later.start]
-        return bool(_CORRECTION.search(between)) or self._is_past(earlier)
+        return bool(_GIVES_WAY.search(between)) or self._is_past(earlier)
 
     def _is_past(self, quantity: Quantity) -> bool:
         """Whether the words beside a number say that it held before."""

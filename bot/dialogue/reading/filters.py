@@ -109,14 +109,14 @@ _OWNS_NO_FILTERS: Final = any_of(
 )
 _ND_NOT_NEEDED: Final = any_of(rf"{ND} (?:needed|necessary|required)")
 _ND_OFF: Final = any_of(
-    "no nd on",
+    rf"no {ND} (?:is |are )?on",
     r"no nds? (?:filters? )?(?:is |are |in front |fitted |on )*(?:right )?now",
     r"nds? (?:is |now )?(?:off|removed)",
     rf"(?:took|taken|pulled|unscrewed) (?:the |my )?{ND} off|{ND}(?:'s|s)?(?: is| now| came)* off",
     rf"(?:removed|unscrewed|pulled|took off) (?:the |my )?{ND}(?=$|[,;.!]| (?:again|now))",
 )
 _ON_BEHIND: Final = re.compile(
-    rf"^(?: ?(?:of )?(?:nd|filter|stopper)| (?:and|with|plus) (?:the |my |a )?{POLARISER})*"
+    rf"^(?: ?(?:of )?(?:nd|filter|stopper|gr[ea]y)| (?:and|with|plus) (?:the |my |a )?{POLARISER})*"
     r"(?:'s)? ?(?:is |are |both |now |still )*"
     r"(?:on|mounted|fitted|in front|attached|screwed|stacked)\b"
 )

@@ -18,6 +18,7 @@ FORMATS: Final[tuple[Rule, ...]] = tuple(
             r"\b(?:1|one)[ -]?(?:\"|inch|in\b)[ -]?(?:\w+ )?(?:sensor|type|compact|camera|chip)\b",
             "formatinch",
         ),
+        (r"\bsensor(?:'s| is| of)?(?: an?| just an?)? (?:1|one)[ -]?inch(?: \w+)?\b", "formatinch"),
         (r"(?:(?<=^)|(?<=[,;] )|(?<=a ))(?:1|one)[ -]?inch(?=\s*(?:$|[,;.]))", "formatinch"),
         (r"\bmedium[ -]?format\b|\b44 ?x ?33\b|\b33 ?x ?44\b", "formatmedium"),
         (
@@ -27,6 +28,10 @@ FORMATS: Final[tuple[Rule, ...]] = tuple(
         (r"\bfull[ -]?frame\b|\bff\b|\bfullframe\b", "formatfull"),
         (r"\b(?:aps[ -]?c |crop )?1[.,]6 ?x?[ -]?(?:crop|aps[ -]?c)\b", "formatsmallcrop"),
         (r"\b(?:crop|aps[ -]?c)(?: factor| sensor| body)?(?: of)? 1[.,]6x?\b", "formatsmallcrop"),
+        (
+            r"\b(?:crop|aps[ -]?c)(?: \w+)?,? (?:of )?(?:the )?1[.,]6 (?:kind|sort|type|one)s?\b",
+            "formatsmallcrop",
+        ),
         (r"\b1[.,]6 ?x\b|\bx ?1[.,]6\b", "formatsmallcrop"),
         (r"\b1[.,]5 ?x?[ -]?(?:crop|aps[ -]?c)\b", "formatcrop"),
         (r"\b(?:crop|aps[ -]?c)(?: factor| sensor| body)?(?: of)? 1[.,]5x?\b", "formatcrop"),

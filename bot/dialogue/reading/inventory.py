@@ -24,9 +24,8 @@ NOT_HERE: Final = (
 )
 #: Gone to somebody else or to pieces, so not there any more.
 GONE: Final = (
-    r"(?:(?:lent|loaned)(?! (?:me|us|to me|to us)\b)|sold|gave away|given away|snapped|smashed"
-    r"|stolen|stole|died"
-    r"|count (?:that|it) out)"
+    r"(?:(?:lent|loaned)(?! (?:me|us|to me|to us)\b)|sold(?! (?:me|us)\b)|gave away|given away"
+    r"|snapped|smashed|stolen|stole|died|count (?:that|it) out)"
 )
 
 _THING: Final = rf"(?:{TRIPOD}|{POLARISER}|{ND}|filters?|(?:cable )?releases?|remotes?|monopods?)"
@@ -42,6 +41,10 @@ _WITHOUT: Final = (
     r"(?: a| the| my)?"
     r"|never (?:have|had|own|owned|carry|bring|use|bought)(?: a| an| any| my)?"
     r"|not (?:got|have|having|own\w*)(?: a| an| any)?)"
+)
+#: "I sold my 70-200", "left the 24-70".
+_MISSING_BEFORE: Final = re.compile(
+    rf"\b(?:{GONE}|{NOT_HERE}|{_WITHOUT}|returned|dropped)(?: (?:my|the|an?|any))?(?: \w+)? ?$"
 )
 _KIND: Final = r"(?:(?:real|proper|decent|single|circular|carbon|sturdy|good) )?"
 _DENIED_BEFORE: Final = re.compile(rf"\b{_WITHOUT} {_KIND}$")
@@ -81,12 +84,33 @@ _OWNED: Final = r"\b(?:my|our|on (?:a|the)|with the|have (?:a|the)|got a|no|with
 
 #: What is wished, planned or past is not here.
 _UNREAL: Final = (
-    r"\b(?:wish|should've|should have|would've|used to (?:have|own)|if (?:i|we) had|thinking of"
-    r"|if only|(?:might|may|could|planning to|going to|about to) (?:buy|get)|would love"
-    r"|dreaming of|wondering (?:if|about|whether)|tempted|want to (?:buy|get)|going to (?:buy"
-    r"|get)|saving for|next time)\b"
+    r"\b(?:wish|if only|would love|i'd love an?|dreaming of|wondering (?:if|about|whether)|tempted"
+    r"|should've|should have|would've|used to (?:have|own)|if (?:i|we) had|thinking of|saving for"
+    r"|(?:might|may|could|planning to|about to|should (?:i|we)|want to|going to) (?:buy|get|try"
+    r"|rent|hire)|next time)\b"
 )
 _NOT_YET: Final = r"\b(?:tomorrow|next (?:time|week|year)|one day|soon)\b"
+
+
+_WISHED_BEFORE: Final = re.compile(rf"{_UNREAL}[^,;.]*$")
+
+
+def is_missing(before: str) -> bool:
+    """Whether the words right before a thing say that it is not at hand: "left my …".
+
+    Args:
+        before: a message as `normalise` leaves it, up to the thing.
+    """
+    return _MISSING_BEFORE.search(before) is not None
+
+
+def is_wished(before: str) -> bool:
+    """Whether the clause before a thing wishes or plans for it: "might buy a …".
+
+    Args:
+        before: a message as `normalise` leaves it, up to the thing.
+    """
+    return _WISHED_BEFORE.search(before) is not None
 
 
 def is_unreal(before: str) -> bool:

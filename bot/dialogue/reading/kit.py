@@ -11,10 +11,10 @@ _FORMATS: Final = (
     (
         "phone",
         re.compile(
-            r"\b(?:smart)?phone\b(?!(?:'s| is| just|'s just)? (?:ringing|rang|buzz\w*|dying"
-            r"|dead|died"
-            r"|going|low|at \d|nearly|almost))(?! (?:battery|number|signal|call|reception|line"
-            r"|is dead|inside"
+            r"\b(?:smart)?phone\b(?!(?:'s| is| just|'s just)? (?:ringing|rang|buzz\w*|dying|dead"
+            r"|died|says|shows|thinks|reckons|going|low|nearly|almost"
+            r"|(?:at |on |has )?\d+ ?(?:%|percent|prozent|\d)))"
+            r"(?! (?:battery|number|signal|call|reception|line|is dead|inside"
             r"|(?:is )?(?:in |on )?flight))"
             r"|\b(?:cell|mobile)(?: ?phone)? (?:camera|only)\b"
             r"|^(?:just |only )?(?:the |my )?mobile\b(?! (?:signal|reception|network|data))"
@@ -36,11 +36,6 @@ _FORMATS: Final = (
     ("four thirds", re.compile(r"\bformatmft\b")),
     ("1-inch", re.compile(r"\bformatinch\b")),
 )
-_TAKES_WITH_PHONE: Final = re.compile(
-    r"\b(?:on|from|by|call\w*|charg\w+) (?:my |the )?phone\b(?= at)"
-)
-
-
 #: Of several cameras, the one that is said to be in use.
 _IN_USE: Final = re.compile(
     r"\b(?:using|use|today|shooting|took|brought|i'm on|im on"

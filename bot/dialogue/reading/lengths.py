@@ -6,10 +6,13 @@ import re
 from typing import Final
 
 from bot.dialogue.facts import Units
+from bot.dialogue.reading.answers import answers
 from bot.dialogue.reading.corrections import corrected_slot
 from bot.dialogue.reading.draft import RANGES, Draft
 from bot.dialogue.reading.numbers import METRES, METRES_A_SECOND, Quantity
-from bot.dialogue.reading.roles import counts, role, stands_alone
+from bot.dialogue.reading.people import KIN
+from bot.dialogue.reading.role_words import ELSEWHERE, OTHER_TALL, TALL_OTHER
+from bot.dialogue.reading.roles import role, stands_alone
 
 LENGTH_UNITS: Final = ("m", "cm", "ft", "in", "yd", "km", "mi")
 _METRIC: Final = frozenset({"m", "cm", "km", "m/s", "km/h"})
@@ -39,10 +42,14 @@ _LIKELY_FEET_ABOVE: Final = {
 _LIKELY_CENTIMETRES_FROM: Final = 30.0
 _DRIVE: Final = re.compile(r"\b(?:drive|drove|driving|car ride|flight|train|bus)\b")
 #: "Walked 2 km already" is behind us, the way back may be another.
-_WALKED: Final = re.compile(r"\b(?:walked|hiked|did|done|covered|came)\b")
+_WALKED: Final = re.compile(r"\b(?:walked|hiked|ran|run|did|done|covered|came)\b")
+#: "Still 3 km to go": what is left of the way in.
+_STILL: Final = re.compile(r"\b(?:still|another|faltan|quedan)(?: about| maybe| some)? ?$")
+_TO_GO: Final = re.compile(r"^ ?(?:more )?(?:to go|left|remaining|ahead|more)\b")
+_HOMEWARDS: Final = re.compile(r"\b(?:walk|back|out|car|road|parking|trail ?head)\b")
 _ALREADY: Final = re.compile(r"\b(?:already|to go|so far|today|behind us|this morning)\b")
 _SOMEBODY: Final = re.compile(
-    r"\b(?:i'm|im|i am|he's|she's|(?:he|she|wife|husband|guide|friend) is)(?: about| only)? ?$"
+    rf"\b(?:i'm|im|i am|he's|she's|(?:he|she|{KIN})(?: is|'s))(?: about| only)? ?$"
 )
 _TALL: Final = re.compile(r"^ ?(?:tall|high)\b")
 #: "I'm 6'1": feet and inches as people tell their own height [m] (own rule).
@@ -60,7 +67,7 @@ _PART_BEHIND: Final = re.compile(
     r"^ ?(?:(?:further|farther|closer|nearer|lower|higher)(?! than)"
     r"|each(?! way)|apiece|down(?! to the (?:water|pool|river|foot))"
     r"|(?:further |farther )?(?:down|up)(?:stream| the (?:trail|path|road|river))"
-    r"|above sea level|asl|elevation\b(?! gain))\b"
+    r"|above (?:the )?sea(?: level)?|a?m?sl|altitude|elevation\b(?! gain))\b"
 )
 #: "Moved 3 m to the left": how far somebody went, not where from.
 _MOVED: Final = re.compile(
@@ -75,10 +82,7 @@ _BY_SO_MUCH: Final = re.compile(
 )
 _FOCUSED: Final = re.compile(r"\b(?:focus\w*|hyperfocal|autofocus)\b")
 _ELSEWHERE: Final = re.compile(
-    r"\b(?:parking|car ?park|cars?|village|hut|cafe|toilets?|loo|road|bus stop|trail ?head"
-    r"|campsite|tent"
-    r"|town|hotel|shelter|bench|kiosk)(?: is|'s| are| lies| was)?(?: about| only| just| maybe"
-    r"| some)* ?$"
+    rf"\b{ELSEWHERE}(?: is|'s| are| lies| was)?(?: about| only| just| maybe| some)* ?$"
 )
 _LIES: Final = re.compile(r"^ ?(?:away|off|back|from here|down|up|further|behind)\b")
 _OTHER_WIDTH: Final = re.compile(
@@ -87,6 +91,11 @@ _OTHER_WIDTH: Final = re.compile(
     r"[^,;.]{0,16}$"
 )
 _WIDE: Final = re.compile(r"^ ?(?:wide|across|in width|long|in diameter)\b")
+#: "The snow is 20 cm deep": nothing that anybody would wade through.
+_OTHER_DEPTH: Final = re.compile(
+    r"\b(?:snow|schnee|nieve|mud|sand|ice|silt|litter|hole|cave)\b[^,;.]{0,16}$"
+)
+_DEEP: Final = re.compile(r"^ ?(?:deep|of (?:snow|mud|sand|ice))\b")
 _FLOAT: Final = re.compile(
     r"\b(?:leaf|leaves|stick|twig|foam|bubbles?|cork|float\w*|drift\w*|travel\w*|takes?|took|did)\b"
 )
@@ -197,11 +206,17 @@ def _is_elsewhere(draft: Draft, quantity: Quantity) -> bool:
         return bool(
             _DRIVE.search(draft.before(quantity) + after)
             or (_WALKED.search(before) and _ALREADY.search(draft.text))
+            or (
+                (_STILL.search(before) or _TO_GO.match(after))
+                and not _HOMEWARDS.search(after)
+                and "walk_km" not in draft.expecting
+            )
         )
     if not _SOMEBODY.search(before):
         return False
     own = _OWN_HEIGHT_M[0] <= quantity.value * METRES.get(quantity.unit, 0.0) <= _OWN_HEIGHT_M[1]
-    return bool(_TALL.match(after)) or (
+    person = quantity.value * METRES.get(quantity.unit, 0.0) <= _OWN_HEIGHT_M[1]
+    return bool(person and _TALL.match(after)) or (
         own and _OWN_FORM.search(quantity.text) is not None and not _PLACED_BEHIND.match(after)
     )
 
@@ -221,6 +236,8 @@ def _is_other(draft: Draft, quantity: Quantity) -> bool:
         or (_FOCUSED.search(before) and role(draft, quantity) not in {"nearest_m", "farthest_m"})
         or (_ELSEWHERE.search(before) and _LIES.match(after))
         or (_OTHER_WIDTH.search(before) and _WIDE.match(after))
+        or (_TALL.match(after) and (OTHER_TALL.match(before) or TALL_OTHER.match(after)))
+        or (_OTHER_DEPTH.search(before) and _DEEP.match(after))
     )
 
 
@@ -260,8 +277,11 @@ def read_asked_lengths(draft: Draft) -> None:
         open_slots = ["section_height_m"]
     elif not open_slots and "fall_height_m" not in draft.values and _has_neighbours(draft):
         open_slots = ["fall_height_m"]
-    quantities = with_unit or (_uncounted(draft) if asked else [])
-    plain = [quantity for quantity in quantities if not quantity.signed]
+    plain = [
+        quantity
+        for quantity in with_unit or (draft.free("") if asked else [])
+        if not quantity.signed and (not asked or answers(draft, quantity, (open_slots or asked)[0]))
+    ]
     if open_slots[:1] == ["walk_km"] and any(q.unit not in {"km", "mi", ""} for q in plain):
         return  # "200 m": along the way or up?
     if len(plain) > len(open_slots):
@@ -270,15 +290,6 @@ def read_asked_lengths(draft: Draft) -> None:
         plain = [q for q in plain if stands_alone(draft, q) and _comes_first(draft, q)]
     for slot, quantity in zip(open_slots, plain, strict=False):
         _store(draft, slot, quantity)
-
-
-def _uncounted(draft: Draft) -> list[Quantity]:
-    """Bare numbers that count nothing: neither "3 steps" nor "he's 71" answers how tall."""
-    return [
-        quantity
-        for quantity in draft.free("")
-        if not (counts(draft, quantity) or _SOMEBODY.search(draft.before(quantity)))
-    ]
 
 
 def _comes_first(draft: Draft, quantity: Quantity) -> bool:

@@ -7,6 +7,7 @@ from typing import Final
 
 from bot.dialogue.facts import LensFact
 from bot.dialogue.reading.draft import Draft
+from bot.dialogue.reading.inventory import is_missing, is_wished
 from bot.dialogue.reading.numbers import Quantity
 
 #: Shortest and longest focal lengths of lenses that are made [mm] (common practice). Below the
@@ -99,24 +100,6 @@ _MOUNTED: Final = re.compile(
 )
 
 
-#: "I sold my 70-200", "left the 24-70 at home".
-_NOT_HERE: Final = re.compile(
-    r"\b(?:sold|lost|broke|left|forgot|returned|dropped|without|no longer have|don't have"
-    r"|haven't got|didn't"
-    r" bring|no)(?: (?:my|the|an?|any))?(?: \w+)? ?$"
-)
-_WISHED: Final = re.compile(
-    r"\b(?:wish|if only|(?:might|may|want to|going to|planning to|thinking of|should i) (?:buy"
-    r"|get|buying"
-    r"|getting|try)|would love|dreaming of|saving for)\b[^,;.]*$"
-)
-
-
-def _is_wished(draft: Draft, quantity: Quantity) -> bool:
-    """Whether a lens is only wished for: `might buy a 16-35`."""
-    return _WISHED.search(draft.text[: quantity.start]) is not None
-
-
 _USING: Final = re.compile(
     r"\b(?:using|shooting with|shot with|shot on|on) (?:the|my|an?)(?: \w+)? ?$"
 )
@@ -134,7 +117,7 @@ def _lens(draft: Draft, quantity: Quantity) -> LensFact | None:
         return None
     draft.claim(quantity)
     wide, narrow = _widest(draft, quantity)
-    if _NOT_HERE.search(draft.before(quantity)) or _is_wished(draft, quantity):
+    if is_missing(draft.before(quantity)) or is_wished(draft.text[: quantity.start]):
         return None
     mounted = _MOUNTED.match(draft.text[quantity.end :]) or _USING.search(draft.before(quantity))
     if ends[0] == ends[1] and mounted:
@@ -172,7 +155,10 @@ def _widest(draft: Draft, lens: Quantity) -> tuple[float | None, float | None]:
     if number is None or number not in draft.free("f", ""):
         return None, None
     between = draft.after(lens)
-    glued = between.strip() in {"", "mm", "lens", "zoom", "prime"} and (
+    parted = "," in between and number.unit == "f" and number.value <= _WIDEST_SET
+    if "," in between and (not parted or _sets_time(draft)):
+        return None, None
+    glued = between.strip(" ,") in {"", "mm", "lens", "zoom", "prime"} and (
         number.unit == "f" or number.value in _WIDE_OPEN_MARKS
     )
     if not (glued or between == "/") or number.value > _NARROWEST_WIDE_OPEN:
@@ -230,7 +216,10 @@ def _answers(draft: Draft, quantity: Quantity) -> bool:
 
 _THROUGH: Final = re.compile(r"\b(?:with|using|on|shooting|through) (?:the|my|an?) ?$")
 #: "Three primes: 24, 35, 85".
-_HEADED: Final = re.compile(r"\b(?:primes|lenses)(?: are| i have)?:?(?: |\d|,|&|\+|/|and|mm)*$")
+_HEADED: Final = re.compile(
+    r"\b(?:primes|lenses)(?: (?:are|i have|in (?:the|my) bag|with me|here|today|only))*:?"
+    r"(?: |\d|,|&|\+|/|\b(?:and|an?|mm)\b)*$"
+)
 
 
 def _opens_wide(draft: Draft, quantity: Quantity) -> bool:
@@ -268,5 +257,13 @@ def _follows_lens(draft: Draft, quantity: Quantity) -> bool:
     return (
         earlier is not None
         and earlier.unit in {"", "mm"}
-        and not draft.before(quantity).strip(" /")
+        and draft.before(quantity).strip(" /") in {"", "mm", "lens", "zoom", "prime"}
+    )
+
+
+def _sets_time(draft: Draft) -> bool:
+    """Whether a time or an ISO stands in the message, so that an f-number is set with it."""
+    return any(
+        quantity.unit in {"s", "iso"} or (quantity.fraction and quantity.unit == "")
+        for quantity in draft.quantities
     )

@@ -68,7 +68,7 @@ _UNITS: Final[tuple[tuple[str, str], ...]] = (
     ("cm", r"cms?|centimet(?:er|re)s?"),
     ("km", r"kms?|kilomet(?:er|re)s?"),
     ("mi", r"mi|miles?"),
-    ("m", r"m|mtrs?|met(?:er|re)s?(?! (?:says|reads|at|is|shows|wants)\b)|metr"),
+    ("m", r"m|mtrs?|met(?:er|re)s|met(?:er|re)(?! (?:says|reads|at|is|shows|wants)\b)|metr"),
     ("ft", r"ft|feets?|foots?|footers?"),
     ("in", r"inch(?:es)?|in(?= (?:away|from|deep|off|high)\b)"),
     ("yd", r"yds?|yards?"),
@@ -116,6 +116,9 @@ _IGNORED: Final = (
     r"|\+\d[\d -]{7,}\d|\b\d{3}-\d{4}\b|\b\d{3}-\d{3}-\d{4}\b|\b\d{6,}\b"
     r"|(?!\d\d-\d{2,3} ?l\b)[+-]?(?:\d+(?:[.,]\d+)? ?- ?)?\d+(?:[.,]\d+)? ?"
     r"(?:%|°|(?:percent|degrees?|deg|kelvin|k|c|kg|lbs?|l|[ap]\.?m)\b)"
+    r"|[$€£] ?\d+(?:[.,]\d+)?|\b(?:half|quarter) (?:past|to) \d{1,2}\b(?! ?(?:m|ft)\b)"
+    r"|\d+(?:[.,]\d+)? ?(?:[$€£]|(?:euros?|eur|dollars?|bucks|usd|chf|francs?|franken|pesos?|quid"
+    r"|pounds?|cents?|rappen)\b|o'? ?clock\b|years? old\b)"
     r"|\(\d{1,2}\)|(?:(?<=^)|(?<=; ))\d[.)](?= [a-z])"
     r"|\b\d+(?:st|nd|rd|th)\b|\b\d{1,2}:\d\d(?: ?[ap]\.?m)?\b"
     r"|(?:(?<=leaves at )|(?<=leaving at )|(?<=departs at )|(?<=closes at )|(?<=opens at )"

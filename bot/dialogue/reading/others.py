@@ -5,24 +5,18 @@ from __future__ import annotations
 import re
 from typing import Final
 
-_KIN: Final = (
-    r"wife|husband|hubby|partner|friend|mate|buddy|pal|brother|sister|bro|sis|son|daughter|dad"
-    r"|father|mum|mom|mother|kid|uncle|aunt|auntie|boyfriend|girlfriend|cousin|colleague"
-    r"|neighbou?r|teacher|guide|instructor|nephew|niece|grandpa|grandad|grandson|flatmate|boss"
-    r"|student|companion|in-law|brother in law|sister in law"
-)
-_STRANGER: Final = (
-    r"(?:guy|man|woman|lady|girl|lad|bloke|chap|dude|fella|fellow|person|photographer|other one"
-    r"|other (?:guy|person|photographer))"
-)
+from bot.dialogue.reading.inventory import ND, POLARISER, TRIPOD
+from bot.dialogue.reading.people import ADVISER, HOUSE, KIN, STRANGER
+
 _PLACE: Final = (
     r"(?: (?:over )?(?:here|there))?"
     r"(?: (?:next to|beside|behind|near|with|in|on|over|from|to) [a-z ]{2,24}?)?"
 )
 _OTHER: Final = (
-    rf"(?:(?:(?:my|our|the|his|her|a|this|that) )?(?:\w+ )?(?:{_KIN})"
-    rf"|(?:the|another|that|this|some|a) (?:\w+ )?{_STRANGER}{_PLACE}|{_STRANGER} next to me"
-    r"|he|she|they|someone(?: else)?|somebody(?: else)?|every(?:one|body)(?: else| here)?"
+    rf"(?:(?:(?:my|our|the|his|her|a|this|that) )?(?:\w+ )?(?:{KIN})s?"
+    rf"|(?:the|a|our|this|that|my|one) (?:\w+ )?{HOUSE}"
+    rf"|(?:the|another|that|this|some|a) (?:\w+ )?{STRANGER}{_PLACE}|{STRANGER} next to me"
+    r"|he|she|they|some(?:one|body)(?: else)?(?: here)?|every(?:one|body)(?: else| here)?"
     r"|the others?|others|most people|people(?: here)?)"
 )
 #: Having, using and setting; where somebody else stands is no matter of kit.
@@ -30,7 +24,10 @@ _USES: Final = (
     r"shoots?|shot|shooting|uses?|used|using|owns?|runs|set|sets|prefers?|swears by|works with"
     r"|keeps?|photographs|on|at (?=f ?/?\d|1/|iso|\d+ ?mm)|on (?=f ?/?\d|1/|iso|\d+ ?mm)"
 )
-_CARRIES: Final = r"has|have|had|got|brought|carries|took"
+_CARRIES: Final = (
+    r"has|have|had|got|brought|carries|took|bought|rents?(?: out)?|hires?(?: out)?|lends?(?: out)?"
+    r"|sells?|offers?|stocks?|provides?"
+)
 _ADVERBS: Final = r"(?:always|usually|only|just|still|never|also|all|even|mostly) "
 _HAS: Final = rf"(?:'s| is| are|'re)?(?: (?:{_ADVERBS})?(?:{_CARRIES}|{_USES}))+\b"
 _ME: Final = (
@@ -48,12 +45,12 @@ _THEIRS: Final = re.compile(
     rf"{_LEAD}(?:{_OTHER}(?:{_HAS}|(?= f ?/?\d))"
     rf"|{_OTHER}'s? (?:\w+ ){{0,2}}?(?:lens|lenses|camera|body|zoom|tripod|kit|setup|phone"
     rf"|filter)s?"
-    r" (?:is|are|has)\b)"
+    r" (?:is|are|has|does|did|can|takes|took|shoots|shot|goes|says|shows)\b)"
 )
 _ONLY_THEIRS: Final = re.compile(
     rf"{_LEAD}(?:{_OTHER}(?:'s| is| are)?(?: {_ADVERBS})? ?(?:{_USES})\b"
     r"|(?:he|she|they) (?:wants? to know|asks?|wonders?|was|were|is asking)\b"
-    rf"|(?:{_STRANGER}|(?:the|another|that|this|some|a) (?:\w+ )?{_STRANGER}){_PLACE}{_HAS})"
+    rf"|(?:{STRANGER}|(?:the|another|that|this|some|a) (?:\w+ )?{STRANGER}){_PLACE}{_HAS})"
 )
 _FOR_A_FRIEND: Final = re.compile(r"\basking for (?:a|my) (?:friend|mate)\b")
 #: A list of settings or kit that goes on.
@@ -63,10 +60,12 @@ _GOES_ON: Final = re.compile(
 )
 #: What comes back to the person: lent, shared or theirs together.
 _SHARED: Final = re.compile(
-    r"\b(?:lent|lend|lends|lending|loaned|gave|borrow\w*|shar(?:e|ed|ing)|for|with"
-    r"|(?<!next )to) (?:me|us)\b"
+    r"\b(?:lent|lend|lends|lending|loaned|gave|sold|rented|hired|bought|brought|borrow\w*"
+    r"|shar(?:e|ed|ing)|for|with|(?<!next )to) (?:me|us)\b|\bi (?:can|may|could) (?:use|have)\b"
     r"|\b(?:borrow\w*|shar(?:e|ed|ing)|we|our|us|both)\b"
 )
+#: "Our guide", "the family next to us": whose kit it is, not for whom.
+_SUBJECT: Final = re.compile(rf"{_LEAD}{_OTHER}(?={_HAS})")
 #: Kit and settings of another day.
 _LONG_AGO: Final = re.compile(
     r"\bmy (?:very )?(?:first|old|previous|last|former) (?:camera|lens|body|phone|tripod|one|zoom)"
@@ -79,15 +78,28 @@ _LONG_AGO: Final = re.compile(
 )
 #: What somebody recommends is not set.
 _ADVICE: Final = re.compile(
-    rf"{_LEAD}(?:{_OTHER}|(?:the |a |my |one |some )?(?:\w+ )?(?:guide ?book|videos?|article"
-    rf"|forum|book|tutorial"
-    r"|blog|internet|magazine|manual|course))(?:'s)? (?:\w+ )?(?:says?|said|recommend\w*"
-    r"|suggest\w*|told (?:me"
-    r"|us)|tells (?:me|us)|reckons|thinks|advis\w+)\b(?=.*(?:\bf ?/?\d|\biso ?\d|\b1/\d|\d ?s\b"
-    r"|\d ?sec"
-    r"|\d stop|\bnd ?\d))"
+    rf"{_LEAD}(?:{_OTHER}|(?:the |a |my |one |some )?(?:\w+ )?{ADVISER})(?:'s)? (?:\w+ )?"
+    r"(?:says?|said|recommend\w*|suggest\w*|told (?:me|us)|tells (?:me|us)|reckons|thinks"
+    r"|advis\w+)\b(?=.*(?:\bf ?/?\d|\biso ?\d|\b1/\d|\d ?s\b|\d ?sec|\d[ -]?stop|\bnd ?\d"
+    r"|\btripod|\bpolari))"
     r"|\b(?:read|heard|saw) (?:somewhere|online|in a book|in the guide)\b|\bthey say\b"
 )
+#: "You can rent tripods there", "a man with a 400 mm": neither is here for the person.
+_TO_HIRE: Final = re.compile(
+    r"\b(?:you|one|people|we|i) (?:can|could|may|might)(?: also| always)? (?:rent|hire|buy|get)\b"
+    r"|\b(?:for|to) (?:rent|hire)\b"
+)
+_WITH_KIT: Final = re.compile(
+    rf"{_LEAD}(?:there(?:'s|s| is| are) |(?:i )?(?:saw|see|met) )?(?:an?|the|some|another|other|two"
+    rf"|three|\d+|lots of|many|several|(?:my|our)(?= (?:{KIN})))(?: \w+)? (?:{STRANGER}|{KIN})s?"
+    rf"{_PLACE} with (?:an? |his |her |their |the )?(?:\w+ )?(?:\d|{TRIPOD}|{POLARISER}|{ND}|lens)"
+)
+#: "My mate has a tripod, i don't".
+_I_HAVE_NONE: Final = re.compile(
+    rf"{_LEAD}(?:i|i've|we|me)(?: (?:myself|personally))? ?(?:(?:don't|do not|haven't|didn't|got"
+    r"|have|'ve)(?: (?:have|own|got|bring))?(?: (?:one|any|none|no))?|not)\W*$"
+)
+_THINGS: Final = (("tripod", TRIPOD), ("polariser", POLARISER), ("nd", ND))
 #: "My wife has the tripod" may be shared; "my brother has a 100-400" is his.
 _COMMON: Final = re.compile(rf"{_HAS} (?:the|our)\b")
 #: "With his 70-200".
@@ -112,9 +124,9 @@ def _whose(clauses: list[tuple[str, bool]]) -> list[str]:
     owners: list[str] = []
     for clause, goes_on in clauses:
         owner = ""
-        if _ADVICE.search(clause):
+        if _ADVICE.search(clause) or _TO_HIRE.search(clause) or _WITH_KIT.search(clause):
             owner = "theirs"
-        elif _SHARED.search(clause):
+        elif _SHARED.search(_SUBJECT.sub("", clause)):
             owner = ""
         elif _ONLY_THEIRS.search(clause) or _WITH_THEIRS.search(clause):
             owner = "theirs"
@@ -147,4 +159,15 @@ def without_others(text: str) -> str:
         for (clause, _), owner in zip(clauses, owners, strict=True)
         if owner not in drop and not (_LONG_AGO.search(clause) and _DIGIT.search(clause))
     ]
-    return "".join(kept)
+    return "".join([*_lacking(clauses, owners), *kept])
+
+
+def _lacking(clauses: list[tuple[str, bool]], owners: list[str]) -> list[str]:
+    """What somebody else has and the person says to have none of."""
+    return [
+        f"no {name}; "
+        for (theirs, _), owner, (mine, _) in zip(clauses, owners, clauses[1:], strict=False)
+        if owner in {"theirs", "maybe"} and _I_HAVE_NONE.match(mine)
+        for name, pattern in _THINGS
+        if re.search(rf"\b{pattern}\b", theirs)
+    ]

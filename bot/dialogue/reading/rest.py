@@ -5,25 +5,27 @@ from __future__ import annotations
 import re
 from typing import Final
 
+from bot.dialogue.reading.answers import PORTION
 from bot.dialogue.reading.draft import Draft
 from bot.dialogue.reading.numbers import Quantity
-from bot.dialogue.reading.settings import PORTION
+from bot.dialogue.reading.people import KIN
 
 _FOLLOWED_BY_WORD: Final = re.compile(r"^ ?[a-z]")
+#: What a bare number counts, numbers or dates, whose age it is, what it costs, when one leaves.
 _COUNT_BEFORE: Final = re.compile(
-    r"\b(?:frames?|battery|card|tries|of|student|group|number|ages?|aged|room|road|route|highway"
-    r"|page"
-    r"|task|option|question|shot|frame|picture|photo|level|day|year|since|in|until|till|lot|miles?"
-    r"|km|gate|bridge|no|nr|nr|spot|bay|space|seat|bed|row|site|pitch|table|cabin|hut|stage|mile"
-    r"|pole|post"
-    r"|(?:son|daughter|kid|boy|girl|dog|she|he|mum|dad|wife|husband|nephew|niece|grandson|baby|i)"
-    r"(?:'s| is| turns| turned|'m)(?: just| only| nearly)?"
-    r"|(?:knees|passport|back|body|watch|clock|phone|thermometer) (?:says?|reads?|shows?)"
-    r"|(?:tickets?|parking|coffee|price|costs?|paid|fee|entry|beer|lunch|cake)(?: (?:was|is"
-    r"|were|for|cost"
-    r"|costs|of|about|me|us))*"
-    r"|bus|version|chapter|part|volume|exit|platform|tram|floor|terminal"
-    r"|marker|file|chill|temperature|line)\W*$"
+    r"\b(?:frames?|batter(?:y|ies)|charge|card|tries|of|student|group|number|ages?|aged|room|road"
+    r"|route|highway|page|task|option|question|shot|frame|picture|photo|level|day|year|since|in"
+    r"|until|till|lot|miles?|km|gate|bridge|no|nr|spot|bay|space|seat|bed|row|site|hour|pitch|table"
+    r"|cabin|hut|stage|mile|pole|post|trail|track|password|code|call|zip|viewpoint|give me"
+    rf"|weighs?|counted? to|(?:{KIN}|dog|cat|she|he|i|we)(?:'s| is| are| turns| turned|'m| am)"
+    r"(?: just| only| nearly)?"
+    r"|(?:knees|passport|back|body|watch|clock|phone|thermometer) (?:says?|reads?|shows?|is at|at)"
+    r"|(?:tickets?|parking|coffee|price|costs?|paid|fee|entry|beer|lunch|dinner|breakfast|cake|tea)"
+    r"(?: (?:was|is|were|for|at|cost|costs|of|about|me|us))*"
+    r"|(?:bus|train|boat|ferry|shuttle|taxi|lift|cable car)(?: (?:leaves?|goes|is|comes?|at|by))*"
+    r"|version|chapter|part|volume|exit|platform|tram|floor|terminal"
+    r"|marker|file|chill|temperature|line|seite|zimmer|linie|hausnummer|akku|bater[ií]a"
+    r"|pagina|habitacion|linea|numero|edad)(?: (?:at|is))?\W*$"
 )
 _O_CLOCK: Final = re.compile(
     r"\b(?:meet|leave|start|started|arrive|arrived|(?:got|get|been|was) here"

@@ -46,7 +46,7 @@ SUBJECT: Final = re.compile(
     rf"|(?P<lens>lens(?=(?:'s| is| sits| up| now| only| just| about| at)*\s*$))|(?P<far>{FAR})"
     rf"|(?P<near>{NEAR}|nothing (?:is )?(?:nearer|closer) than)"
     rf"|(?P<distance>distance(?: (?:to|from|of) (?:the )?(?:{FALL}|water|foot|base))?"
-    r"|i'm|im|i am|we're|we are|standing|stand"
+    r"|i'm|im|i am|we're|we are|standing|stand|i stay"
     r"|(?<!call )(?<!text )(?<!ring )(?<!meet )(?<!tell )(?<!wake )(?<!gave )me|away"
     r"|(?<!nothing )(?<!nothing is )(?:closer(?: than)?|nearer than)"
     r"|(?:stepped|step|moved|move|go|went|gone|walked|walk|backed)(?: back| up)? to"
@@ -59,6 +59,8 @@ SUBJECT: Final = re.compile(
 )
 
 THE: Final = r"(?:the |my |our |a |that |this )?"
+#: "12 is the distance".
+IS_THE: Final = r"(?:is|was|for) (?:actually |really )?(?:the|its|my)"
 #: What stands right behind a number.
 BEHIND: Final = re.compile(
     rf"^{FILLER}(?:"
@@ -71,17 +73,17 @@ BEHIND: Final = re.compile(
     r"|waterfall|cascade)))"
     r"|(?P<climb>(?:of )?(?:climb\w*|ascent|gain|elevation|vertical|uphill|(?<=of )up))"
     r"|(?P<walk>(?:of )?(?:walk|hike|hiking|trail|path|track)\b|one way|each way|round trip|in from"
-    rf"|from {THE}(?:car|road|trailhead|parking|lot))"
+    rf"|(?:from|(?:back )?to) {THE}(?:car|road|trail ?head|parking|lot)\b)"
     rf"|(?P<whole>(?:from )?{FROM_LIP})"
     r"|(?P<between>between (?:me|us|the camera|where i stand))"
     r"|(?P<object>(?:away from|back from|off from|from|to|before|in front of|short of|shy of"
     r"|this side of|off(?= (?:my|the) (?:lens|camera|glass)))"
     rf" (?!(?:go|do|be|get|walk|climb|see|come)\b){THE}(?P<thing>[a-z' ]{{1,30}}))"
-    rf"|(?P<height>tall|high|in height|of height|in total|altogether|(?:of (?:a "
+    rf"|(?P<height>tall|high|{IS_THE} (?:whole |total |full )?height|in height|of height|in total|altogether|(?:of (?:a "
     rf"|free )?)?(?:{FALL})"
     r"|for (?:the )?(?:drop|(?:water)?falls?|whole thing))"
-    r"|(?P<width>wide|across|in width)|(?P<depth>deep|of water)"
-    r"|(?P<distance>away|off|back|out|distant|distance)"
+    rf"|(?P<width>wide|across|in width|{IS_THE} width)|(?P<depth>deep|of water|{IS_THE} depth)"
+    rf"|(?P<distance>{IS_THE} distance|away|off|back|out(?! of\b)|distant|distance)"
     r"|(?P<beyond>behind)"
     r"|(?P<near>in front)"
     r"|(?P<up>up)"
@@ -111,7 +113,7 @@ MEASURED: Final = re.compile(
 WALKING: Final = re.compile(r"\b(?:walk\w*|hik\w+|trail|approach|km|miles?|climb\w*)\b")
 #: A bare number belongs to the word before it only when nothing but these stands between.
 TIGHT: Final = re.compile(
-    r"(?:\W|\b(?:is|at|are|about|maybe|around|roughly|say|approx|of|some|be|there|was|only|it|it's"
+    r"(?:\W|\b(?:is|at|are|about|maybe|around|roughly|say|approx|of|some|be|there|was|should|to|only|it|it's"
     r"|its|i|i'd|guess|think|probably|ca|circa|just|like|call)\b)*$"
 )
 #: "I'm crouched behind a boulder": where somebody is, not what is measured.
@@ -127,6 +129,30 @@ OTHER_THING: Final = re.compile(
     r"^\W*(?:(?:and|but|so|then) )*(?:the|an?|that|this|my|some|another|those|these)"
     r" (?!is\b|was\b|must\b|would\b|looks\b|thing\b|whole\b|about\b|spot\b|place\b|position\b"
     r"|view|platform\b|distance\b|best\b)[a-z]+"
+)
+#: "The tree is 20 m tall", "a 2 m tall guy": not the fall's height.
+_MAY_BE_FALL: Final = (
+    rf"(?:{FALL}|water\w*|stream|thing|whole|height|lip|top|rim|crest|one|total|jump|drops?|spot"
+    r"|place|section|part|step|tier|main|first|second|third|upper|lower|highest|lot|view|picture"
+    r"|frame|camera|tripod|lens|beauty|monster|giant|curtains?|veil|bit|sign|map|board|guide"
+    r"|plaque|rest|ding|selber|selbst)"
+)
+OTHER_TALL: Final = re.compile(
+    r"^\W*(?:(?:and|but|so|then|with|well|ok) )*"
+    r"(?:the|an?|that|this|my|our|some|those|these|his|her|mein\w*|de[rnm]|mi|el|la)"
+    rf" (?!(?:[a-z'-]+ ){{0,3}}?{_MAY_BE_FALL}\b)(?:[a-z'-]+ ){{1,4}}?"
+    r"(?:is|are|was|were|looks|must be|should be|mide|hat)\b"
+)
+TALL_OTHER: Final = re.compile(
+    r"^ ?-?(?:tall|high)(?: \w+)? (?:trees?|pines?|firs?|spruces?|oaks?|rocks?|boulders?|cliffs?"
+    r"|walls?|towers?|bridges?|statues?|cross|houses?|buildings?|poles?|ladders?|steps|guy|man"
+    r"|woman|person|people|kid|fence|railing|slope|hill|dune)\b"
+)
+#: Where people come from and go to; none of it is in the picture.
+ELSEWHERE: Final = (
+    r"(?:parking|car ?park|cars?|villages?|huts?|caf[eé]s?|toilets?|loo|road|bus stop|stop"
+    r"|trail ?head|camp\w*|tents?|town|hotel|shelter|bench|kiosk|station|restaurant|pub|shop"
+    r"|border|summit|peak|next \w+)"
 )
 FAR_LAND: Final = re.compile(
     r"\b(?:hills?|ridge|mountains?|peak|cliffs?|skyline|end of the|forest|tree ?line|slope"

@@ -9,6 +9,7 @@ from bot.dialogue.reading.draft import Draft
 from bot.dialogue.reading.numbers import METRES_A_SECOND, Quantity
 from bot.dialogue.reading.role_words import (
     BEHIND,
+    ELSEWHERE,
     FALL,
     FAR_LAND,
     FAR_THING,
@@ -19,9 +20,11 @@ from bot.dialogue.reading.role_words import (
     NEAR_THING,
     NOUN,
     ONLY_FILLER,
+    OTHER_TALL,
     OTHER_THING,
     PLACED_AT,
     SUBJECT,
+    TALL_OTHER,
     TIGHT,
     WALKING,
     WATER_THING,
@@ -85,9 +88,14 @@ def _subject(words: str, *, tight: bool) -> str | None:
     return found.removesuffix("_end")
 
 
+_GOING: Final = re.compile(rf"{ELSEWHERE}\b")
+
+
 def _of_object(match: re.Match[str], subject: str | None, words: str) -> str | None:
     """`12 m from the fall`, `2 m to the first rock`, `a crate 3 ft from the camera`."""
     thing = match["thing"]
+    if _GOING.match(thing):
+        return None
     if subject == "near" and WATER_THING.match(thing) and not match["object"].startswith("to "):
         return None  # so far from the fall, not from the camera
     if subject in {"near", "far"} or (subject == "camera" and GROUND.match(thing)):
@@ -121,6 +129,10 @@ def _behind(match: re.Match[str], subject: str | None, words: str, *, walking: b
         return _away(subject, words)
     if kind == "up":
         return "camera" if subject == "camera" else "climb" if walking else None
+    if kind == "height" and (OTHER_TALL.match(words) or TALL_OTHER.match(match.string)):
+        return None
+    if {kind, subject} == {"height", "camera"}:
+        return "camera"
     if kind == "camera" and subject not in {"camera", None}:
         return subject
     return _OTHER_NAMES.get(kind or "", kind)
@@ -262,18 +274,22 @@ def _kind_alone(draft: Draft, quantity: Quantity, subject: str | None) -> str | 
 def _word_behind(after: str, subject: str | None, *, bare: bool) -> re.Match[str] | None:
     """The word behind a number that is its own, not the next number's."""
     match = BEHIND.search(after)
-    if match is None or (subject and match.group().split()[-1] == "distance"):
+    if match is None or (subject and match.group().strip() == "distance"):
         return None  # "height 15 m distance 20 m": the word belongs to the next number
     unclear = bare and not match["object"] and _ENDS_WITH_FALL.search(match.group())
     return None if unclear else match
+
+
+#: "The bus is the 42", "the third fall of 5".
+_NAMES: Final = re.compile(rf"\bthe $|\b(?:{FALL}|one|number) of $")
 
 
 def role(draft: Draft, quantity: Quantity) -> str | None:
     """The slot of a length by the words around it; None when they do not say."""
     bare = quantity.unit == ""
     words, after = draft.clause_before(quantity), draft.clause_after(quantity)
-    if bare and (words.endswith("the ") or " iso" in f" {words}"):
-        return None  # "the bus is the 42"
+    if bare and (_NAMES.search(words) or " iso" in f" {words}"):
+        return None
     subject = _subject(words, tight=bare)
     match = _word_behind(after, subject, bare=bare)
     if match:

@@ -5,16 +5,22 @@ from __future__ import annotations
 import re
 from typing import Final
 
+from bot.dialogue.reading.answers import PORTION, answers
 from bot.dialogue.reading.draft import Draft
 from bot.dialogue.reading.lenses import SHORTEST_MM
 from bot.dialogue.reading.numbers import Quantity
-from bot.dialogue.reading.roles import counts, role
+from bot.dialogue.reading.roles import role
 
 _LENS_WORD: Final = re.compile(r"^\W*(?:[a-z]+ )?(?:lens|prime|zoom|glass)\b")
 #: What a lens can do is no setting: "goes down to f/22".
 _LIMIT: Final = re.compile(
     r"\b(?:goes|opens|closes|stops) (?:down |up |only )*to ?$"
     r"|\b(?:max\w*|min\w*|smallest|widest|largest)(?: aperture)?(?: is| of)? ?$"
+)
+#: "F1 race", "an f16 jet", "the f5 key".
+_NAMED_F: Final = re.compile(
+    r"^ ?-?(?:rac\w+|grand prix|driver|team|car|jets?|fighters?|planes?|flew|tornado\w*|storms?"
+    r"|keys?|button)\b"
 )
 _LIMIT_BEHIND: Final = re.compile(
     r"^(?: is|'s)? ?(?:as wide as|the widest|the fastest|wide open|at the (?:wide|long|tele) end)\b"
@@ -39,16 +45,14 @@ _FLOATS: Final = re.compile(r"\b(?:leaf|stick|twig|cork|bubbles?)\b")
 _WALK: Final = re.compile(r"(?:of )?(?:walk|hike|drive|climb)\b")
 _NO_EXPOSURE: Final = re.compile(
     r"\b(?:timer|self-timer|delay|countdown|(?<!no )wait\w*|hang on|hold on"
-    r"|give me|every|after|lull|ago|breath\w*|for another|rest)\b"
+    r"|give me|every|after|lull|ago|breath\w*|for another|rest|videos?|clips?|film\w*|recording"
+    r"|there in|back in|ready in|lasts?|count(?:ed|ing)?|song|ringing|of (?:sun\w*|rain|silence"
+    r"|calm|light|fame|quiet|peace|wind)|sprint|dash)\b"
 )
 _LONG_EXPOSURE: Final = re.compile(r"\b(?:expos\w+|shutter|bulb|long)\b")
 _BULB: Final = re.compile(r"\bbulb\b")
 #: A fraction without a unit is a time only as one over something; 2/3 is one of stops.
 _PLAIN_FRACTION: Final = re.compile(r"1/\d+(?:\.\d)?(?:th|rd)?")
-#: "1/3 of the frame", "1/2 full": a portion of something, not a time.
-PORTION: Final = re.compile(
-    r"^ (?:of (?!an? (?:s|stop))|(?:the|my|our|them|us|full|empty|done|day|way|hour|dozen)\b)"
-)
 #: "Closed down by 1/3" tells stops.
 _BY: Final = re.compile(r"\bby (?:about |only )?$")
 _BRIGHTNESS: Final = re.compile(r"\b(?:darker|brighter|lighter|more light|less light)\b")
@@ -92,6 +96,7 @@ def read_f_numbers(draft: Draft) -> None:
             _LENS_WORD.search(after)
             or _LIMIT_BEHIND.search(after)
             or _LIMIT.search(draft.before(quantity))
+            or _NAMED_F.match(after)
         ):
             draft.claim(quantity)
         elif quantity.is_range or is_bound(draft, quantity):
@@ -131,9 +136,8 @@ def _may_be_stops(draft: Draft, quantity: Quantity) -> bool:
 def _is_time(draft: Draft, quantity: Quantity) -> bool:
     if quantity.unit == "min":
         around = draft.clause_before(quantity) + draft.clause_after(quantity)
-        return (
-            bool(_LONG_EXPOSURE.search(around) or _BULB.search(draft.text))
-            or "shutter_s" in draft.expecting
+        return bool(_LONG_EXPOSURE.search(around) or _BULB.search(draft.text)) or (
+            "shutter_s" in draft.expecting and answers(draft, quantity, "shutter_s")
         )
     if quantity.unit == "quote":
         return role(draft, quantity) is None
@@ -235,7 +239,8 @@ def read_asked_settings(draft: Draft) -> None:
         plain = [
             quantity
             for quantity in draft.free("")
-            if not (quantity.signed or counts(draft, quantity) or _is_denied(draft, quantity))
+            if not (quantity.signed or _is_denied(draft, quantity))
+            and answers(draft, quantity, slot)
         ]
         if slot in draft.expecting and slot not in draft.values and plain:
             quantity = plain[0]

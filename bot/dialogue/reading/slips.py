@@ -13,7 +13,7 @@ _WORDS: Final = (
     *("portrait", "foreground", "background", "distance", "megapixels", "overcast", "polariser"),
     *("polarizer", "kilometres", "kilometers", "nearest", "closest", "furthest", "farthest"),
     *("handheld", "tripod", "filter", "filters", "second", "seconds", "metres", "meters"),
-    *("height", "minutes", "camera", "lenses", "blinking", "blinks", "flashing", "highlights"),
+    *("height", "heights", "minutes", "camera", "lenses", "blinking", "blinks", "flashing", "highlights"),
     *("cloudy", "canopy", "gorge", "sunset", "sunlight", "shadows", "medium", "thirds"),
     *("automatic", "manual", "vertical", "horizontal", "texture", "frozen", "blurry", "bright"),
     *("branches", "leaves", "breeze", "circular", "neutral", "density", "stopper", "stream"),

@@ -88,7 +88,7 @@ _SAID_HUNDREDS: Final = re.compile(
 )
 #: "One meter twenty" is 1.20 m.
 _METRE_REST: Final = re.compile(
-    r"\b(\d|a) ?(?:m|met(?:er|re)s?) ([1-9]\d)\b"
+    r"\b(\d ?|a )(?:m|met(?:er|re)s?) ([1-9]\d)\b"
     r"(?=\s*(?:$|[,;!?]|\.(?!\d)|(?:and|or|from|away|off|tall|high|wide|deep|above|to|in front)\b))"
 )
 #: "Sixteen thirty five at twenty", "twenty-four seventy lens": the two ends of a zoom.
@@ -172,18 +172,30 @@ def dictated_times(text: str) -> str:
     return _ORDINAL_ANSWER.sub(lambda match: f"1/{_ORDINALS[match.group(1)]}", text)
 
 
+#: "Six and ten", "about seven": numbers are the whole message.
+_HEDGES: Final = (
+    r"(?:(?:about|around|maybe|perhaps|probably|roughly|like|so|just|only|say|i guess|i'd say"
+    r"|i think|it's|it must be|at|is|are)[ ,]+)*"
+)
+_ONLY_NUMBERS: Final = re.compile(
+    rf"{_HEDGES}(?:{_WORD})(?:(?:,| and|, and| &) (?:{_WORD}))*(?: (?:or so|i guess|i think|about))*\W*"
+)
+_ANY_NUMBER: Final = re.compile(rf"\b(?:{_WORD})\b")
+
+
 def in_digits(text: str) -> str:
     """The message with its numbers in digits where they are meant as numbers.
 
     Args:
         text: a message in lower case, its fractions already in digits.
     """
-    text = _METRE_REST.sub(_metres, _COUNT.sub(_count, text))
+    words = _ANY_NUMBER if _ONLY_NUMBERS.fullmatch(text) else _COUNT
+    text = _METRE_REST.sub(_metres, words.sub(_count, text))
     return _DICTATED_ZOOM.sub(_zoom, text)
 
 
 def _metres(match: re.Match[str]) -> str:
-    return f"{match.group(1).replace('a', '1')}.{match.group(2)} m"
+    return f"{match.group(1).strip().replace('a', '1')}.{match.group(2)} m"
 
 
 def _zoom(match: re.Match[str]) -> str:

@@ -5,7 +5,8 @@ from __future__ import annotations
 import re
 from typing import Final
 
-from bot.dialogue.reading.draft import Draft
+from bot.dialogue.reading.answers import tells_sunset
+from bot.dialogue.reading.draft import BORDER, Draft
 
 _CLOCK: Final = r"(?P<hour>\d{1,2})[:.h]?(?P<minute>\d\d)? ?(?P<half>[ap]\.?m\b)?"
 _SUNSET_WORDS: Final = (
@@ -106,7 +107,10 @@ def _nearby(draft: Draft) -> re.Match[str] | None:
         return None
     time, about = times[0], _ABOUT.search(draft.text)
     if about is None:
-        return time if "sunset" in draft.expecting else None
+        before = BORDER.split(draft.text[: time.start()])[-1]
+        after = BORDER.split(draft.text[time.end() :], maxsplit=1)[0]
+        asked = "sunset" in draft.expecting and tells_sunset(before, after)
+        return time if asked else None
     between = draft.text[about.end() : time.start()] or draft.text[time.end() : about.start()]
     return time if _BETWEEN.fullmatch(between) else None
 

@@ -22,9 +22,9 @@ _ELSEWHERE: Final = any_of(
 _STANDS_ON_IT: Final = any_of(
     rf"on (?:a|the|my) (?:\w+ )?{TRIPOD}",
     rf"{TRIPOD} (?:is |now )?(?:up|set up|out(?=$|[,.;])|at|level|stands)",
-    rf"{TRIPOD}(?:'s)? (?:is |now |legs |are |all |right |here )*(?:standing|under|beneath|below"
+    rf"{TRIPOD}(?:'s)? (?:is |now |legs |are |all |right |here )*(?:(?:up|set)(?! (?:of|to|at)\b)|standing|under|beneath|below"
     r"|splayed|spread|squashed|flat|planted)",
-    rf"{TRIPOD}\b[^.;]{{0,24}}\b(?:under|beneath) (?:it|the camera|my camera|me)",
+    rf"{TRIPOD}\b[^.;]{{0,36}}\b(?:under|beneath) (?:it|the camera|my camera|me)",
     r"camera(?:'s| is)? (?:\w+ )?on (?:it|sticks|legs|the sticks)|on (?:the |my )?sticks",
     rf"(?:using|shooting (?:off|from)|with the camera on) (?:a|the|my) {TRIPOD}"
     rf"|{TRIPOD}[ -]mounted",
@@ -50,7 +50,10 @@ _NO_TRIPOD: Final = any_of(
     rf"{TRIPOD} (?:are |is )?(?:\w+ )?(?:allowed|forbidden|banned|welcome|prohibited)",
 )
 _UNDECIDED: Final = re.compile(rf"\b{TRIPOD} or (?:hand|not|by hand|no)|\bhand[ -]?held or\b")
-_TODAY: Final = any_of("today|here|with me|this time|now")
+_TODAY: Final = any_of(
+    rf"{TRIPOD}\b[^,;.]{{0,20}}(?:today|here|with me|this time|now)",
+    rf"(?:today|here|this time|now)\b[^;.]{{0,20}}\b{TRIPOD}",
+)
 _HAND_HELD: Final = any_of(
     "hand[ -]?held",
     r"hand[ -]?hold(?:ing)?",

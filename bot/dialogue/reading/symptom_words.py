@@ -131,8 +131,8 @@ COMPLAINTS: Final = (
         Symptom.TOO_DARK,
         any_of(
             r"(?:too|way|bit|smidge|tad|touch|little|rather|pretty|really|very|so) dark"
-            r"(?! (?:forest|gorge|canyon|in here|down here|here|i\b|already|woods|place"
-            r"|valley))|dark by (?=\d|change)",
+            r"(?! (?:forest|gorge|canyon|in here|down here|here|already|woods|place|valley"
+            r"|i\b(?! (?:guess|think|reckon|suppose))))|dark by (?=\d|change)",
             "under-?exposed|too dim|murky(?! (?:in|here|down|day|water))",
             rf"{_FAR} under{_ENDS}",
         ),
@@ -233,7 +233,7 @@ SOFTNESS: Final = (
     (
         Symptom.SOFT_NEAR,
         any_of(
-            rf"{_NEAR_PART}\b(?:{_FILL}|\s+){SOFT}",
+            rf"{_NEAR_PART}\b(?:'s)?(?:{_FILL}|\s+){SOFT}",
             rf"(?:{_SOFT_AT}|{SOFT} near) (?:the )?{_NEAR_PART}",
             rf"{SOFT} {_NEAR_PART}",
             rf"only (?:the )?{_FAR_PART} (?:is|are|was|were|came out) (?:sharp|crisp|in focus)",
@@ -244,7 +244,7 @@ SOFTNESS: Final = (
     (
         Symptom.SOFT_FAR,
         any_of(
-            rf"{_FAR_PART}\b(?:{_FILL}|\s+){SOFT}",
+            rf"{_FAR_PART}\b(?:'s)?(?:{_FILL}|\s+){SOFT}",
             rf"{_SOFT_AT} (?:(?:the|all|both|top|upper) )*{_FAR_PART}",
             rf"{SOFT} {_FAR_PART}",
             rf"only (?:the )?{_NEAR_PART} (?:is|are|was|were|came out) (?:sharp|crisp|in focus)",
@@ -255,7 +255,7 @@ SOFTNESS: Final = (
     (
         Symptom.SOFT_ALL,
         any_of(
-            rf"{_ALL_PART}\b(?:{_FILL}|\s+){_SOFT_FRAME}",
+            rf"{_ALL_PART}\b(?:'s)?(?:{_FILL}|\s+){_SOFT_FRAME}",
             rf"{SOFT} (?:all over|everywhere|overall)",
             r"(?:camera|see|got|is|some) ?shake|tripod(?:'s| is| was)? (?:\w+ )?(?:shaky|wobbl\w+)",
             r"nothing(?: is|'s)? (?:\w+ )?sharp|sharp nowhere",

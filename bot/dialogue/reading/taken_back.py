@@ -5,18 +5,14 @@ from __future__ import annotations
 import re
 from typing import Final
 
-_BACK: Final = (
-    r"(?:no|nope|nah|sorry|oops|wait|i mean|i meant|make that|actually|rather|correction|typo"
-    r"|hang on"
-    r"|hold on|scratch that|strike that|forget that|more like|(?:i |we )?(?:measured|paced|checked)"
-    r" (?:it|again))"
-)
+from bot.dialogue.reading.putting_right import BACK
+
 _UNIT: Final = r"(?:m|cm|met(?:er|re)s?|ft|feet|foot|yards?|yds?|km|miles?)"
 #: "12, no, 15 m high", "5, wait, 6": a bare number right before its correction.
 _TAKEN_BACK: Final = re.compile(
-    rf"(?<![\w./,+-])\d{{1,4}}(?:\.\d)?(?: ?{_UNIT})?[,;. -]+(?:\b{_BACK}\b[,;. -]*)+"
+    rf"(?<![\w./,+-])\d{{1,4}}(?:\.\d)?(?: ?{_UNIT})?[,;. -]+(?:\b{BACK}\b[,;. -]*)+"
     rf"(?=\d+(?:\.\d+)? ?{_UNIT}\b)"
-    rf"|^\d{{1,4}}(?:\.\d)?[,;. -]+(?:\b{_BACK}\b[,;. -]*)+(?=\d+(?:\.\d+)?\W*$)"
+    rf"|^\d{{1,4}}(?:\.\d)?[,;. -]+(?:\b{BACK}\b[,;. -]*)+(?=\d+(?:\.\d+)?\W*$)"
 )
 
 

@@ -37,6 +37,8 @@ _KEEP: Final = re.compile(
     rf"\b{_STAY} {_THE}(?P<kept>{_TARGETS})(?! (?:low|down|short|long|as low|under|below)"
     r"| (?:\w+ )?(?:by hand|hand[ -]?held|steady|still|in (?:my|the) hands?))\b"
     rf"|\b(?P<fixed>{_TARGETS})(?:'s)? {_STAYS}\b"
+    rf"|\b(?P<alone>{_TARGET})\b[^.;?]{{0,50}},? (?:don't|do not|never) (?:touch|change|move|alter)"
+    r" (?:it|that|this)\b"
 )
 #: "I want 1/4 s", "I need f/11 for the depth": a value that is wished is not given away.
 _WANTED: Final = re.compile(
@@ -68,7 +70,9 @@ _SMALL_STEPS: Final = any_of(
 def read_keep(draft: Draft) -> None:
     """Settings that the person will not change, and whether steps shall be small."""
     skeleton = draft.skeleton()
-    kept = " ".join(match["kept"] or match["fixed"] for match in _KEEP.finditer(skeleton))
+    kept = " ".join(
+        match["kept"] or match["fixed"] or match["alone"] for match in _KEEP.finditer(skeleton)
+    )
     kept += " ".join(match["wanted"] for match in _WANTED.finditer(skeleton))
     keep = {slot for slot, pattern in _NAMES if pattern.search(kept)}
     kept_alone = _ALL_BUT.search(skeleton)

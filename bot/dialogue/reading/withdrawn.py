@@ -7,10 +7,9 @@ from typing import Final
 
 from bot.dialogue.reading.draft import Draft
 from bot.dialogue.reading.numbers import Quantity
+from bot.dialogue.reading.putting_right import NOT_THIS
 
-_WITHDRAWN: Final = re.compile(
-    r"\b(?:not|instead of|rather than|isn't|wasn't|never)(?: at| on| with)? ?$"
-)
+_WITHDRAWN: Final = re.compile(rf"\b{NOT_THIS}(?: at| on| with)? ?$")
 _LEFT_BEHIND: Final = re.compile(r"\b(?:from|was|was at|had) ?$")
 #: "Goes from f/2.8 to f/22" is what a lens can do.
 _SPANS: Final = re.compile(
