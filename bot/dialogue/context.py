@@ -6,7 +6,7 @@ from typing import Final, Literal
 
 from pydantic import AwareDatetime, BaseModel, ConfigDict, Field
 
-from bot.dialogue.events import MediaRef, Origin
+from bot.dialogue.events import FrameChecked, FramesMeasured, MediaRef, Origin
 from bot.dialogue.facts import Facts, Need, Units
 from bot.dialogue.kept import BorderAnswer, Measured, Together
 from bot.dialogue.lateness import Seen
@@ -95,6 +95,23 @@ class Position(_Stored):
     """A shared location with the time it was shared."""
 
     latitude: float
+    #: Whether who writes is in it, and how many others: 0, 1, or 2 for several.
+    own: bool = True
+    others: int = 2
+    #: The message that told of it, as long as it is the only one.
+    event_id: str = ""
+
+
+class Doubt(_Stored):
+    """What stands around the open question whether anybody is in danger."""
+
+    #: The message that sounded like it, and how often the question was put.
+    event_id: str = ""
+    asked: int = 0
+    #: The question of another interruption that stood open before.
+    interrupted: Question | None = None
+    #: The result of frames that came meanwhile.
+    unsaid: FrameChecked | FramesMeasured | None = Field(default=None, discriminator="kind")
     longitude: float
     shared_at: AwareDatetime
     #: Where it was shared: it is given back in a group room only if it was shared there.
@@ -214,6 +231,7 @@ class Conversation(_Stored):
     media: dict[str, MediaRef] = Field(default_factory=dict)
     #: What is kept of the measured ones among them, by event id, in the order of their results.
     measured: dict[str, Measured] = Field(default_factory=dict)
+    doubt: Doubt = Doubt()
     #: What was asked of some of them together last.
     together: Together | None = None
     #: The last measured frame, of which more may be asked.

@@ -10,7 +10,8 @@ from bot.dialogue import taps
 from bot.dialogue.actions import Action, Say
 from bot.dialogue.compose import Part, Role, message
 from bot.dialogue.context import Context, Snapshot
-from bot.dialogue.danger import Level, read_danger
+from bot.dialogue.danger import Danger, Level, read_danger
+from bot.dialogue.danger.cry import Cry, cry_of
 from bot.dialogue.events import (
     Event,
     FrameChecked,
@@ -24,11 +25,9 @@ from bot.dialogue.events import (
     Withdrawn,
 )
 from bot.dialogue.own_words import is_own
-from bot.dialogue.questions import QUESTIONS
-from bot.dialogue.reading import number_answer, read
-from bot.dialogue.reading.foreign import glossed
-from bot.dialogue.replies import chosen
+from bot.dialogue.reading import number_answer
 from bot.dialogue.steps import (
+    all_safe,
     arrive,
     closed_place,
     doubt,
@@ -39,6 +38,7 @@ from bot.dialogue.steps import (
     limits,
     manner,
     measured,
+    precaution,
     repeat,
 )
 from bot.dialogue.texts import domain_key, domain_values, speaking
@@ -71,6 +71,7 @@ def _handled(context: Context, event: Event, now: datetime) -> tuple[Context, tu
     turn = Turn(_without_old_position(context, now), event.origin, now)
     try:
         _answer(turn, event)
+        doubt.close(turn)
         closed_place.close(turn)
         light_named.close(turn)
     except OutOfDomainError as error:
@@ -121,7 +122,9 @@ def _measured(turn: Turn, event: FrameChecked | FramesMeasured) -> None:
     """A result: of one frame, or of several together; unsaid while a place is closed."""
     if closed_place.is_open(turn):
         return
-    if isinstance(event, FrameChecked):
+    if doubt.is_open(turn):
+        doubt.hold(turn, event)
+    elif isinstance(event, FrameChecked):
         frames.checked(turn, event)
     else:
         measured.came(turn, event)
@@ -155,47 +158,58 @@ def _shared(turn: Turn, event: PlaceReceived | OtherReceived) -> None:
 def _frame(turn: Turn, event: FrameReceived) -> None:
     """A frame is measured; its caption is read like a message, without an answer of its own.
 
-    In danger it is not measured: nobody gets settings for that place.
+    In danger it is not measured: nobody gets settings for that place. Where its caption only
+    sounds like danger, that is asked, and the result waits.
     """
-    if _warned(turn, event.origin, event.caption, asking=False) or not event.origin.addressed:
+    danger = _danger_in(event.caption)
+    if _warned(turn, event.origin, event.caption, danger) or not event.origin.addressed:
         return
     if emergency.is_held(turn):
         emergency.held(turn)
-        return
-    if closed_place.is_open(turn):
+    elif closed_place.is_open(turn):
+        heard.keep(turn, heard.listen(turn, event.caption))
         emergency.insist(turn)
-        return
-    if limits.message_refused(turn):
-        return
-    caption = heard.listen(turn, event.caption)
-    facts = read(caption, units=turn.units)
-    if facts.known() and heard.counts_now(turn):
-        turn.learn(facts)
-    if not limits.frame_refused(turn):
-        frames.received(turn, event)
+    elif not limits.message_refused(turn):
+        heard.keep(turn, heard.listen(turn, event.caption))
+        if not limits.frame_refused(turn):
+            frames.received(turn, event)
+        if doubt.is_open(turn):
+            doubt.insist(turn)
+        elif danger is not None:
+            doubt.ask(turn, event.caption)
 
 
-def _warned(turn: Turn, origin: Origin, text: str, *, asking: bool = True) -> bool:
-    """Whether the words told of danger and were answered; to others, of emergencies only.
+def _danger_in(text: str) -> Danger | None:
+    """What danger a message tells of; Linn's own words sent back tell of none."""
+    return None if is_own(text) else read_danger(text)
 
-    What only sounds like danger is asked about, unless a frame would wait for the answer.
-    """
-    danger = None if is_own(text) else read_danger(text)
-    if danger is None or not (origin.addressed or danger.level is Level.EMERGENCY):
+
+def _warned(turn: Turn, origin: Origin, text: str, danger: Danger | None) -> bool:
+    """Whether the words told of danger and were answered; to others, of emergencies only."""
+    emergency_told = danger is not None and danger.level is Level.EMERGENCY
+    if not emergency_told and cry_of(text) is Cry.SHOUTED:
+        doubt.cry(turn, text)
+        return True
+    if danger is None or not (origin.addressed or emergency_told):
         return False
     if danger.level is Level.UNSURE:
-        return asking and not closed_place.is_open(turn) and doubt.ask(turn, text)
-    emergency.answer(turn, danger)
+        return False
+    emergency.answer(turn, danger, text)
     return True
 
 
 def _text(turn: Turn, event: TextReceived) -> None:
     event = event.model_copy(update={"text": _LONG_NUMBER.sub(r"\1", event.text)})
-    if _warned(turn, event.origin, event.text):
+    danger = _danger_in(event.text)
+    if _warned(turn, event.origin, event.text, danger):
         return
     if emergency.is_held(turn):
         _while_held(turn, event)
-    elif event.origin.addressed and not _is_one_too_many(turn, event):
+    elif not event.origin.addressed:
+        doubt.overheard(turn, event)
+    elif danger is not None and not closed_place.is_open(turn) and doubt.ask(turn, event.text):
+        return
+    elif not _is_one_too_many(turn, event):
         _addressed(turn, event)
         manner.offer(turn, event.text)
 
@@ -221,23 +235,30 @@ def _addressed(turn: Turn, event: TextReceived) -> None:
         event = event.model_copy(update={"text": rest})
     if event.corrects is not None:
         _corrected(turn, event)
-        return
-    answer_words(turn, event)
+    elif cry_of(event.text) is Cry.PLAIN:
+        _asked_for_help(turn, event)
+    elif doubt.is_open(turn) or not precaution.answer(turn, event.text):
+        answer_words(turn, event)
+
+
+def _asked_for_help(turn: Turn, event: TextReceived) -> None:
+    """A bare call for help, however it is worded, is the word that works anywhere."""
+    if doubt.is_open(turn):
+        doubt.cry(turn, event.text)
+    else:
+        answer_words(turn, event.model_copy(update={"text": "help"}))
 
 
 def _while_held(turn: Turn, event: TextReceived) -> None:
-    """Only the answer to "are all safe?" counts while an emergency is held."""
+    """Only the answer to "are all safe?" counts while an emergency is held, and another cry."""
     if not event.origin.addressed:
-        emergency.overheard(turn, glossed(event.text, turn.context.person.language))
-        return
-    said = glossed(event.text, turn.context.person.language)
-    value = chosen(QUESTIONS["safe"], event.text) or emergency.worded("safe", said)
-    history = turn.context.conversation.history
-    of_the_walk = event.answers not in {None, "safe"} or _is_of_an_older_answer(event, history)
-    if value is None or of_the_walk:
-        emergency.held(turn)
-    else:
-        emergency.answer_safe(turn, value)
+        all_safe.overheard(turn, event)
+    elif cry_of(event.text) is not None:
+        emergency.repeat_card(turn)
+    elif not all_safe.taken_back(turn, event):
+        history = turn.context.conversation.history
+        older = event.answers not in {None, "safe"} or _is_of_an_older_answer(event, history)
+        all_safe.answer(turn, event, of_the_walk=older)
 
 
 def _corrected(turn: Turn, event: TextReceived) -> None:

@@ -182,3 +182,15 @@ def _clauses(text: str) -> str:
 def bare(text: str) -> str:
     """The words alone, in lower case."""
     return " ".join(re.sub(r"[^\w ]", " ", text.casefold()).split())
+
+
+#: Questions about what stands in the frame.
+_OF_THE_FRAME: Final = frozenset(
+    {"top", "sides", "anchor", "blink", "blink_again", "screen_says", "border", "sky_gap", "area"}
+)
+
+
+def names_part_of_frame(asked: Asked, text: str) -> bool:
+    """Whether a message has words of an option of a question about the frame."""
+    heard = _HEARD.get(asked.name, {}) if asked.name in _OF_THE_FRAME else {}
+    return bool(_named(heard, bare(text)))

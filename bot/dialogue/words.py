@@ -102,7 +102,7 @@ _ANSWERS: Final[Mapping[str, Answer]] = {
 
 def answer_words(turn: Turn, event: TextReceived) -> None:
     """Answer a message by its words; after a night the walk is asked about first."""
-    said = doubt.text_to_answer(turn, event.text)
+    said = doubt.text_to_answer(turn, event)
     text = None if said is None else resume.text_to_answer(turn, said)
     if text is not None:
         answers = event.answers if said == event.text else None
@@ -153,10 +153,8 @@ def _answered(turn: Turn, event: TextReceived, said: str, question: Question) ->
         turn.say(Role.SETTINGS, "old_answer", number=str(number))
         repeat.put_again(turn, whole=True)
         return True
-    value = (
-        chosen(asked, event.text)
-        or emergency.worded(asked.name, said)
-        or (None if by_meaning.is_beside(said) else meant(asked, said))
+    value = chosen(asked, event.text) or (
+        None if by_meaning.is_beside(said) else meant(asked, said)
     )
     if value is not None:
         turn.remember_for_back()

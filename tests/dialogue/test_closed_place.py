@@ -146,3 +146,41 @@ def test_an_option_may_come_as_it_is_printed() -> None:
     player.say("1 no")
     keys = [key for one in player.say("3 patches") for key in one.keys]
     assert any(key.startswith("highlights.") for key in keys)
+
+
+@pytest.mark.parametrize("text", ["ok", "fine", "alles klar", "vale"])
+def test_assent_answers_nothing(text: str) -> None:
+    """Who says ok has heard it; neither is anybody called back, nor is it opened."""
+    assert [key for one in at_the_lip().say(text) for key in one.keys] == [
+        "danger.insist",
+        "ask.out_there",
+    ]
+
+
+@pytest.mark.parametrize(
+    "text",
+    ["niemand", "nadie", "nein, alle zurück", "we're back on the path", "wieder auf dem Weg",
+     "estamos en el mirador", "was just a joke", "todo bien, ya salimos"],
+)  # fmt: skip
+def test_nobody_in_any_language(text: str) -> None:
+    """Whatever language is set, and in many words."""
+    assert "danger.nobody_there" in [key for one in at_the_lip().say(text) for key in one.keys]
+
+
+def test_why_always_tells_the_reason() -> None:
+    """However often it was asked; never the settings of before."""
+    player = at_the_lip()
+    for _ in range(5):
+        player.say("f/11")
+    for _ in range(2):
+        (said,) = player.say("why")
+        assert said.keys == ("danger.insist", "ask.out_there")
+
+
+def test_a_caption_is_kept() -> None:
+    """What a frame's words tell is read in the person's language and not lost."""
+    player = at_the_lip()
+    player.say("deutsch")
+    player.share("Fels in 2 m")
+    assert player.context is not None
+    assert player.context.facts.nearest_m == 2

@@ -16,10 +16,14 @@ from bot.dialogue.danger import (
     Danger,
     DangerKind,
     Level,
-    all_safe,
+    Safe,
+    Whose,
     anyone_out_there,
     gravest,
+    in_danger,
     read_danger,
+    who_is_safe,
+    whose,
 )
 from bot.dialogue.danger.kinds import LEVELS
 from bot.dialogue.danger.spelling import LONGEST_TEXT, sentences
@@ -121,6 +125,26 @@ def test_the_graver_danger_wins(text: str, kind: DangerKind) -> None:
 
 
 @pytest.mark.parametrize(
+    ("text", "kind"),
+    [
+        ("the water is rising", DangerKind.FLOOD),
+        ("water brown", DangerKind.FLOOD),
+        ("das Wasser steigt", DangerKind.FLOOD),
+        ("it is thundering", DangerKind.THUNDER),
+        ("lost", DangerKind.LOST),
+        ("is the water rising?", None),
+        ("is the water rising", None),
+        ("water up to my shins", None),
+        ("auto iso landed on 640", None),
+    ],
+)
+def test_the_shortest_words_are_heard(text: str, kind: DangerKind | None) -> None:
+    """A few words that are nothing but an emergency are one; a question about it is none."""
+    danger = read_danger(text)
+    assert (danger.kind if danger else None) is kind
+
+
+@pytest.mark.parametrize(
     "text",
     [
         "last year a friend slipped in",
@@ -216,26 +240,75 @@ def test_sentences_have_one_spelling() -> None:
     assert sentences(string.punctuation) is not None
 
 
+_ALL, _ONE, _OWN, _NOT = Safe.ALL, Safe.ONE, Safe.OWN, Safe.NOT
+
+
 @pytest.mark.parametrize(
     ("text", "safe"),
     [
-        ("yes all safe", True),
-        ("yes", True),
-        ("she's out and ok", True),
-        ("we're back at the car", True),
-        ("nobody is hurt, we're all fine", True),
-        ("false alarm", True),
+        ("yes all safe", _ALL),
+        ("we're back at the car", _ALL),
+        ("nobody is hurt, we're all fine", _ALL),
+        ("no one is hurt", _ALL),
+        ("me and my friend are safe", _ALL),
+        ("I am fine, and so is she", _ALL),
+        ("found the path again", _ALL),
+        ("all seven of us at the shelter", _ALL),
+        ("wir sind alle in Sicherheit", _ALL),
+        ("es ist nichts passiert", _ALL),
+        ("alles gut", _ALL),
+        ("todo bien, ya salimos", _ALL),
+        ("no pasó nada", _ALL),
+        ("they are out", Safe.THEY),
+        ("sie sind in Sicherheit", Safe.THEY),
+        ("ya salieron", Safe.THEY),
+        ("she's out and ok", _ONE),
+        ("got him out, he's fine", _ONE),
+        ("the helicopter took him", _ONE),
+        ("er ist wieder raus", _ONE),
+        ("ihm geht es gut", _ONE),
+        ("la sacamos, está bien", _ONE),
+        ("I am safe", _OWN),
+        ("mir geht es gut", _OWN),
+        ("estoy bien", _OWN),
+        ("yes", Safe.YES),
+        ("ja", Safe.YES),
+        ("sí", Safe.YES),
+        ("ok", Safe.HEARD),
+        ("fine", Safe.HEARD),
+        ("OK, thanks!", Safe.HEARD),
+        ("alles klar", Safe.HEARD),
+        ("vale", Safe.HEARD),
+        ("false alarm", Safe.RETRACTED),
+        ("was just a joke", Safe.RETRACTED),
+        ("war nur Spaß", Safe.RETRACTED),
+        ("era broma", Safe.RETRACTED),
+        ("no i meant the camera fell in", Safe.RETRACTED),
+        ("nur die Kamera ist reingefallen", Safe.RETRACTED),
+        ("solo se cayó la cámara", Safe.RETRACTED),
+        ("no, he's still in there", _NOT),
+        ("not all of us are safe", _NOT),
+        ("noch nicht", _NOT),
+        ("no se mueve", _NOT),
+        ("this is no joke", None),
         ("all safe?", None),
+        ("was it a joke?", None),
+        ("was it only my camera?", None),
         ("yes but he is cold", None),
-        ("no, he's still in there", False),
-        ("not all of us are safe", False),
         ("almost out", None),
+        ("hope she's fine", None),
+        ("she is out of sight", None),
+        ("i'm fine with f/8", None),
+        ("alle ok bis auf Tom", None),
+        ("todos bien menos mi hijo", None),
+        ("my friend fell in, just the tripod is out", None),
         ("f/8", None),
+        ("", None),
     ],
 )
-def test_all_safe_in_words(text: str, *, safe: bool | None) -> None:
-    """Only a plain statement ends an emergency."""
-    assert all_safe(text) is safe
+def test_who_is_safe_in_words(text: str, safe: Safe | None) -> None:
+    """Only a plain statement says that somebody is safe, and it says who."""
+    assert who_is_safe(text) is safe
 
 
 @pytest.mark.parametrize(
@@ -243,14 +316,81 @@ def test_all_safe_in_words(text: str, *, safe: bool | None) -> None:
     [
         ("yes, someone is out there", True),
         ("me", True),
+        ("sí, mi hijo", True),
         ("no, all back", False),
         ("nobody", False),
+        ("niemand", False),
+        ("nadie", False),
+        ("todo bien, ya salimos", False),
+        ("estoy en el mirador", False),
+        ("nobody but me", None),
+        ("nobody?", None),
+        ("not yet", None),
+        ("it was just my tripod", None),
+        ("si no vuelvo a las seis", None),
         ("f/8", None),
     ],
 )
 def test_anyone_out_there_in_words(text: str, *, out: bool | None) -> None:
     """Whether somebody is still at the bad place."""
     assert anyone_out_there(text) is out
+
+
+@pytest.mark.parametrize(
+    ("text", "danger"),
+    [
+        ("no all good", False),
+        ("nobody's out there", False),
+        ("no we're just taking pictures", False),
+        ("nein wir sind auf dem weg", False),
+        ("no, todo bien", False),
+        ("i meant the light is dying", False),
+        ("we're sitting in the cafe", False),
+        ("fine", False),
+        ("she is fine", False),
+        ("yes my friend is", True),
+        ("ja mein bruder", True),
+        ("my friend", True),
+        ("yes theres wind, comes and goes", None),
+        ("no, he's still in there", None),
+        ("no idea", None),
+        ("no puedo salir", None),
+        ("ok", None),
+        ("12 m tall, 18 m away", None),
+        ("i meant what?", None),
+    ],
+)
+def test_in_danger_in_words(text: str, *, danger: bool | None) -> None:
+    """Whether somebody is in danger, whatever words the answer takes."""
+    assert in_danger(text, others=True) is danger
+
+
+def test_who_is_fine_speaks_for_nobody_else() -> None:
+    """That I am fine answers a doubt about me, not one about another."""
+    assert in_danger("I'm fine", others=False) is False
+    assert in_danger("I'm fine", others=True) is None
+
+
+@pytest.mark.parametrize(
+    ("text", "who"),
+    [
+        ("my friend slipped in", Whose(own=False, others=1)),
+        ("my two friends slipped in", Whose(own=False, others=2)),
+        ("I slipped and broke my ankle", Whose(own=True, others=0)),
+        ("the water is rising", Whose(own=True, others=0)),
+        ("we are lost", Whose(own=True, others=2)),
+        ("my friend and I fell in", Whose(own=True, others=1)),
+        ("mein Bruder ist in den Bach gerutscht", Whose(own=False, others=1)),
+        ("ich bin in den Bach gefallen", Whose(own=True, others=0)),
+        ("mi hija se resbaló y cayó al río", Whose(own=False, others=1)),
+        ("me caí al río", Whose(own=True, others=0)),
+        ("estamos perdidos", Whose(own=True, others=2)),
+    ],
+)
+def test_whose_danger_it_is(text: str, who: Whose) -> None:
+    """Who writes, another, several: who is safe later speaks for these alone."""
+    assert whose(text) == who
+    assert who.with_also(Whose(own=True, others=2)) == Whose(own=True, others=2)
 
 
 def test_gravest_of_kinds() -> None:

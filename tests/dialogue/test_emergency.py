@@ -337,3 +337,110 @@ def test_good_boots_open_no_place() -> None:
     assert said.keys == ("danger.insist", "ask.out_there")
     (said,) = player.say("no")
     assert said.keys[0] == "danger.nobody_there"
+
+
+# whose emergency it is
+
+
+def _keys(player: Player, text: str) -> list[str]:
+    return [key for said in player.say(text) for key in said.keys]
+
+
+@pytest.mark.parametrize(
+    "text", ["ok", "Ok!", "fine", "ok thanks", "alright, got it", "alles klar", "vale", "gut"]
+)
+@pytest.mark.parametrize("told", ["my friend slipped in", "I fell in", "water's rising fast"])
+def test_assent_is_no_all_clear(told: str, text: str) -> None:
+    """It says that the instruction was understood: the next one follows."""
+    player = _played("> start", f"> {told}")
+    said = _keys(player, text)
+    assert said[0].endswith(".again")
+    assert said[-1] == "ask.safe"
+
+
+@pytest.mark.parametrize("text", ["I am safe", "I'm out", "mir geht's gut", "estoy a salvo"])
+def test_who_is_safe_asks_about_the_other(text: str) -> None:
+    """An emergency of another does not end with the person's own safety."""
+    player = _played("> start", "> my friend slipped in")
+    assert _keys(player, text)[0] == "danger.others_left"
+    assert _keys(player, "she is out")[0] == "danger.over"
+
+
+@pytest.mark.parametrize(
+    "text",
+    ["she is out", "we're all safe", "got him out, he's fine", "er ist wieder raus", "ya salió",
+     "ihm geht es gut", "todo bien, ya salimos", "everybody is ok", "the rangers have him"],
+)  # fmt: skip
+def test_words_about_the_other_end_it(text: str) -> None:
+    """Words about that person, or about everybody, do."""
+    assert _keys(_played("> start", "> my friend slipped in"), text)[0] == "danger.over"
+
+
+@pytest.mark.parametrize("text", ["I am safe", "I'm out", "we're all safe", "2", "yes"])
+def test_ones_own_emergency_ends_with_ones_own_words(text: str) -> None:
+    """Who was alone in it is asked about nobody else."""
+    assert _keys(_played("> start", "> I slipped and fell in"), text)[0] == "danger.over"
+
+
+def test_both_are_asked_about_in_turn() -> None:
+    """Who got out asks about the other, and the other way round."""
+    player = _played("> start", "> my friend and I fell in")
+    assert _keys(player, "he is out")[0] == "danger.you_left"
+    assert _keys(player, "I am out")[0] == "danger.over"
+    player = _played("> start", "> I fell in", "> my son fell in, too")
+    assert _keys(player, "I'm out")[0] == "danger.others_left"
+    assert _keys(player, "found him, he's fine")[0] == "danger.over"
+
+
+def test_one_of_several_ends_nothing() -> None:
+    """Two slipped in and one is out: the other is asked about, until both are."""
+    player = _played("> start", "> my two friends slipped in")
+    assert _keys(player, "she is out")[0] == "danger.others_left"
+    assert _keys(player, "they are both out")[0] == "danger.over"
+
+
+@pytest.mark.parametrize(
+    "text",
+    ["false alarm", "was just a joke", "no i meant the camera fell in",
+     "nur die Kamera ist reingefallen", "solo se cayó la cámara"],
+)  # fmt: skip
+def test_what_never_was_is_taken_back(text: str) -> None:
+    """A joke, or a camera that fell in, needs no blanket: the walk is as it was."""
+    player = _played("> start", "> 12 m tall, 18 m away", "> my friend slipped in")
+    said = _keys(player, text)
+    assert said[:2] == ["danger.retracted", "danger.walk_kept"]
+    assert said[-1] == "ask.nearest"
+    assert _keys(_played("> my friend slipped in"), text)[0] == "danger.retracted"
+
+
+def test_an_edit_takes_it_back() -> None:
+    """The message that told of it, edited into a harmless one; others change nothing."""
+    player = _played("> start", "> my friend slipped in")
+    said = player.edit(2, "my lens cap slipped in")
+    assert said[0].keys[0] == "danger.retracted"
+    player = _played("> start", "> my friend slipped in", "> I can't see her any more")
+    assert player.edit(2, "my lens cap slipped in")[0].keys[0] == "danger.held"
+
+
+@pytest.mark.parametrize("text", ["help", "help!!", "hilfe", "socorro", "i need help"])
+def test_a_cry_repeats_the_card(text: str) -> None:
+    """In an emergency a call for help brings the first instruction again."""
+    assert spoken(*HOLDING, f"> {text}") == [CALL, NO_POSITION, ARE_ALL_SAFE]
+
+
+def test_a_closed_place_stays_closed_through_an_emergency() -> None:
+    """When all are safe, it is still asked whether anybody is out there."""
+    player = _played("> start", "> 12 m tall, 18 m away", "> I'm at the lip")
+    assert _keys(player, "my friend slipped in")[-1] == "ask.safe"
+    assert _keys(player, "she is out")[-1] == "ask.out_there"
+
+
+@pytest.mark.parametrize("text", ["yes", "ok", "she is out of sight", "I'm fine with that"])
+def test_chat_in_the_room_ends_nothing(text: str) -> None:
+    """Said to others, only good news of all who are in it counts."""
+    group = _Group()
+    group.say("my friend slipped in")
+    assert group.say(text) == []
+    assert group.say("I am safe") == []
+    (body,) = group.say("got her out")
+    assert body.startswith(OVER)

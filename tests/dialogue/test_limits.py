@@ -93,7 +93,7 @@ def player_text(player: Player, text: str) -> TextReceived:
         ("can I wade above the fall to the lip?", "danger."),
         ("stop", "stop.done"),
         ("forget me", "forget.what"),
-        ("help", "help.first"),
+        ("help", "help.how"),
     ],
 )
 def test_danger_and_the_way_out_are_always_read(text: str, key: str) -> None:

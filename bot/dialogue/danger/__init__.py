@@ -14,21 +14,28 @@ from bot.dialogue.danger.kinds import LEVELS, Danger, DangerKind, Level, gravest
 from bot.dialogue.danger.likelihood import features_of, log_odds
 from bot.dialogue.danger.meaning import cues_of, kind_meant
 from bot.dialogue.danger.people import PEOPLE
+from bot.dialogue.danger.permission import leave_asked
 from bot.dialogue.danger.places import PLACES
-from bot.dialogue.danger.replies import all_safe, anyone_out_there
+from bot.dialogue.danger.replies import Safe, anyone_out_there, in_danger, who_is_safe
 from bot.dialogue.danger.rules import Rules
 from bot.dialogue.danger.signs import SIGNS
 from bot.dialogue.danger.spelling import sentences
+from bot.dialogue.danger.spoken_of import without_talk
 from bot.dialogue.danger.ways import WAYS
+from bot.dialogue.danger.whose import Whose, whose
 
 __all__ = [
     "Danger",
     "DangerKind",
     "Level",
-    "all_safe",
+    "Safe",
+    "Whose",
     "anyone_out_there",
     "gravest",
+    "in_danger",
     "read_danger",
+    "who_is_safe",
+    "whose",
 ]
 
 #: Log odds from which on a message is a danger: with a known wording, with a known constellation
@@ -37,6 +44,32 @@ __all__ = [
 _WORDED: Final = -0.9
 _MEANT: Final = -0.5
 _UNKNOWN: Final = 0.65
+#: A message of so few words that is nothing but a known wording of an emergency is that, whatever
+#: longer ones weigh; of rising and brown water so much [log odds] is enough in it. Own rules.
+_SHORT: Final = 6
+_FLOODED: Final = -2.0
+_SMALL_WORDS: Final = frozenset(
+    {
+        "the",
+        "a",
+        "it",
+        "is",
+        "now",
+        "here",
+        "our",
+        "we",
+        "i",
+        "there",
+        "help",
+        "please",
+        "oh",
+        "and",
+    }
+    | {"just", "very", "so", "an", "this", "really", "again", "are", "god"}
+)
+_ASKS: Final = re.compile(
+    r"\W*(?:is|are|was|does|did|can|could|may|ist|sind|esta|está)\b", re.IGNORECASE
+)
 #: Beside talk of other things a danger is heard in its part of the message; a part alone has to
 #: sound so much surer [log odds] and to have so many spaces. Own rules, from the same messages.
 _IN_PART: Final = 1.3
@@ -66,12 +99,18 @@ def read_danger(text: str) -> Danger | None:
         The kind and its level, None where there is none; what only sounds like danger is
         `UNCLEAR`.
     """
+    text, _ = without_talk(text)
     pieces = cues_of(text)
     odds = _odds(text, pieces)
-    worded = _worded(text) if odds >= _WORDED else _Worded(None, taken_back=False)
-    kind = worded.kind
+    short = text.count(" ") < _SHORT and "?" not in text and not _ASKS.match(text)
+    worded = _worded(text) if odds >= _WORDED or short else _Worded(None, taken_back=False)
+    kind = worded.kind if odds >= _WORDED or worded.alone else None
     if kind is None and odds >= _MEANT:
         kind = kind_meant(pieces)
+    elif kind is None and short and odds >= _FLOODED:
+        kind = DangerKind.FLOOD if kind_meant(pieces) is DangerKind.FLOOD else None
+    if kind is None and not worded.taken_back:
+        kind = leave_asked(text)
     if kind is None and _sounds_like_danger(worded, text, odds):
         kind = DangerKind.UNCLEAR
     return None if kind is None else Danger(kind, LEVELS[kind])
@@ -100,6 +139,8 @@ class _Worded(NamedTuple):
 
     kind: DangerKind | None
     taken_back: bool
+    #: The message says nothing else.
+    alone: bool = False
 
 
 def _worded(text: str) -> _Worded:
@@ -110,9 +151,17 @@ def _worded(text: str) -> _Worded:
     for rules in (rules for rules in _RULES if rules.may_hold(message)):
         held = [held for guards in guarded for held in _held(rules, guards)]
         if any(held):
-            return _Worded(rules.kind, taken_back)
+            return _Worded(rules.kind, taken_back, alone=_is_alone(rules, message))
         taken_back |= bool(held)
     return _Worded(None, taken_back)
+
+
+def _is_alone(rules: Rules, message: str) -> bool:
+    """Whether a message is nothing but one wording of an emergency and small words."""
+    return LEVELS[rules.kind] is Level.EMERGENCY and any(
+        set(message.replace(match.group(), " ", 1).split()) <= _SMALL_WORDS
+        for match, _ in rules.found(message)
+    )
 
 
 def _held(rules: Rules, guards: Guards) -> Iterator[bool]:

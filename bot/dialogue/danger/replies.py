@@ -1,79 +1,221 @@
-"""Whether a reply in free words says that all are safe, or that somebody is still out there."""
+"""What a reply in free words says: who is safe, whether anybody is out there or in danger."""
 
 from __future__ import annotations
 
 import re
+import unicodedata
+from collections.abc import Iterator, Mapping
+from enum import Enum
+from functools import lru_cache
 from typing import Final
 
+from bot.dialogue.danger.english.replies import REPLIES as ENGLISH
+from bot.dialogue.danger.folding import folded
+from bot.dialogue.danger.german.replies import REPLIES as GERMAN
+from bot.dialogue.danger.meaning import cues_of
+from bot.dialogue.danger.spanish.replies import REPLIES as SPANISH
 from bot.dialogue.danger.spelling import sentences
 
-_GOOD: Final = r"(?:safe|fine|ok|okay|alright|unhurt|out|back|found|well|down|together)"
-_SAFE: Final = re.compile(
-    r"\b(?:all(?: of us)?|everyone|everybody|we|both(?: of us)?|the whole group|the two "
-    r"of us|i|he"
-    rf"|she|they)(?: (?:is|are|am|all|both|got|made it))* (?:\w+ )?{_GOOD}\b(?! of "
-    r"(?:sight|reach))"
-    r"|\ball (?:clear|good|safe|fine|accounted for)\b|\bsafe now\b|\bfound (?:him|her"
-    r"|them)\b"
-    r"|\bback at the (?:car|cars|trailhead|hut|hotel)\b|\bfalse alarm\b"
-    r"|\b(?:rescue|rescuers|rangers?|ambulance|medics|paramedics) (?:\w+ ){0,2}"
-    r"(?:here|arrived|have (?:him|her|them)|with us)\b"
-    r"|\bnobody is (?:hurt|missing|in danger)\b"
-)
-#: Doubt, exception or a wish: anything of it keeps the emergency.
-_UNSURE: Final = re.compile(
-    r"\b(?:not|no|nope|never|cannot|except|still|yet|but|almost|nearly|soon|hope"
-    r"|hopefully|if|when"
-    r"|until|trying|waiting|missing|think|guess|maybe|probably|only|help)\b|\?"
-    r"|\b(?:are (?:we|they|you)|is (?:he|she|it))\b"
-)
-_NOBODY_HURT: Final = re.compile(r"\bnobody is (?:hurt|missing|in danger)\b")
-_YES: Final = re.compile(r"(?:yes|yeah|yep|yup|ja|ok|okay|sure)\b")
-_NO: Final = re.compile(r"(?:no|nope|not|nah|negative|still)\b")
-_SOMEBODY: Final = re.compile(
-    r"(?:yes|yeah|yep|yup|me|i am|we are|one|two|three|somebody|someone|my|he is|she is|they are)\b"
-)
-_LEAD: Final = r"(?:(?:ok|okay|alright|fine|then|so|well|and|no worries)\b[ ,]*)*"
-_SAFE_PLACE: Final = (
-    r"(?:on the (?:path|trail|platform|deck|bridge|boardwalk)"
-    r"|behind (?:it|the (?:rail|railing|fence|rope|barrier)))"
-)
-_NOBODY: Final = re.compile(
-    r"(?:no(?! problem| worries| way| thanks)|nope|nobody(?! but| except| cares| else)|none|nah"
-    r"|all back|we are back|i am back|not(?! yet| really| now| sure))\b"
-    rf"|{_LEAD}(?:i|we)(?: am| are| will| shall)? (?:stay\w*|remain|keep\w*|stand\w*|sit\w*)"
-    rf"(?: \w+)? (?:here|back|up here|down here|{_SAFE_PLACE})\b"
-    rf"|{_LEAD}(?:i am|we are) {_SAFE_PLACE}\b"
-)
+
+class Safe(Enum):
+    """Who a reply says is safe."""
+
+    ALL = "all"
+    #: Several others.
+    THEY = "they"
+    #: One other.
+    ONE = "one"
+    #: Who writes, and nobody else.
+    OWN = "own"
+    #: There never was any danger: a joke, a slip, the camera.
+    RETRACTED = "retracted"
+    #: Not yet, or not all.
+    NOT = "not"
+    #: A bare yes.
+    YES = "yes"
+    #: What was said is understood; that tells nothing of anybody.
+    HEARD = "heard"
 
 
-def all_safe(text: str) -> bool | None:
-    """What a reply to "are all safe?" says.
+_Table = Mapping[str, re.Pattern[str]]
+_TABLES: Final[tuple[_Table, ...]] = tuple(
+    {meaning: re.compile("|".join(wordings)) for meaning, wordings in replies.items()}
+    for replies in (ENGLISH, GERMAN, SPANISH)
+)
+_SPANISH: Final = _TABLES[2]
+#: Statements in which a denial is the good news itself.
+_GOOD_DENIALS: Final = ("all", "retracted")
+#: In this order one that is found says it: all hold the others.
+_STATED: Final = (Safe.ALL, Safe.THEY, Safe.ONE, Safe.OWN)
+#: "This is no joke", "nicht nur ein Test".
+_SERIOUS: Final = re.compile(
+    r"\b(?:no|not|isnt|kein|keine|keinen|nicht|ninguna|no (?:es|era|fue))(?: (?:just|only|nur|a|an"
+    r"|ein|una|solo))* (?:joke|joking|kidding|test|testing|false alarm|scherz|spass|witz"
+    r"|fehlalarm|broma|chiste|prueba|falsa alarma)\b"
+)
+#: What a "no" may deny in the same breath: "no, we're not", "no, it was only the light".
+_WITH_NO: Final = re.compile(r"\b(?:not|no|nope|nicht|only|just|nur|nobody|think|solo|nadie)\b")
+
+
+def _said(text: str) -> Iterator[tuple[str, _Table]]:
+    """The message in the spelling of each language, sentences parted by commas, and its words."""
+    other = folded(text).replace(" . ", " , ")
+    yield " , ".join(sentences(_without_accents(text))), _TABLES[0]
+    yield from ((other, table) for table in _TABLES[1:])
+
+
+def _without_accents(text: str) -> str:
+    return "".join(c for c in unicodedata.normalize("NFKD", text) if not unicodedata.combining(c))
+
+
+@lru_cache(maxsize=8)
+def who_is_safe(text: str) -> Safe | None:
+    """What a reply to "are all safe?" says, in any of Linn's languages.
 
     Args:
         text: the message as typed.
 
     Returns:
-        True only for a plain statement without doubt or exception, False for a "no", None where
-        it is neither.
+        Who is safe, only for a plain statement without doubt or exception; `NOT` for a "no";
+        None where it says nothing of it.
     """
-    said = " , ".join(sentences(text))
-    unsure = "?" in text or _UNSURE.search(_NOBODY_HURT.sub(" ", said))
-    if not unsure and (_SAFE.search(said) or _YES.fullmatch(said)):
-        return True
-    return False if _NO.match(said) else None
+    if is_retracted(text):
+        return Safe.RETRACTED
+    for bare in (Safe.HEARD, Safe.YES):
+        if _is_whole(text, bare.value):
+            return bare
+    stated = None if "?" in text else _stated(text)
+    denied = stated is None and (_begins(text, "no") or _begins(text, "not_yet"))
+    return Safe.NOT if denied else stated
+
+
+def _stated(text: str) -> Safe | None:
+    found = {safe for safe in _STATED if _has(text, safe.value)}
+    if not found or _is_unsure(text):
+        return None
+    if Safe.OWN in found and found & {Safe.THEY, Safe.ONE}:
+        return Safe.ALL
+    return next(safe for safe in _STATED if safe in found)
+
+
+def _has(text: str, meaning: str) -> bool:
+    return any(table[meaning].search(said) for said, table in _said(text))
+
+
+def _begins(text: str, meaning: str) -> bool:
+    return any(_beginning(said, table, meaning) for said, table in _said(text))
+
+
+def _beginning(said: str, table: _Table, meaning: str) -> re.Match[str] | None:
+    return re.match(rf"(?:{table[meaning].pattern})(?!\w)", said)
+
+
+def _is_whole(text: str, meaning: str) -> bool:
+    """Whether a message is made of such words of one language alone."""
+    return any(
+        said and not re.sub(rf"(?<!\w)(?:{table[meaning].pattern})(?!\w)|[ ,]", "", said)
+        for said, table in _said(text)
+    )
+
+
+def _is_unsure(text: str) -> bool:
+    """Whether a message doubts or excepts, in any of the languages."""
+    for said, table in _said(text):
+        rest = said
+        for meaning in _GOOD_DENIALS:
+            for words in _TABLES:
+                rest = words[meaning].sub(" ", rest)
+        if table["unsure"].search(rest):
+            return True
+    return False
+
+
+def is_retracted(text: str) -> bool:
+    """Whether a message says that nobody ever was in danger: a joke, a slip, only the camera."""
+    return _is_joke(text) or _is_thing(text)
+
+
+def _is_joke(text: str) -> bool:
+    return "?" not in text and _has(text, "retracted") and not _SERIOUS.search(folded(text))
+
+
+def _is_thing(text: str) -> bool:
+    """Whether it is said to have been a thing only, and nobody is named beside it."""
+    if "?" in text or not (_has(text, "meant") or _has(text, "only")):
+        return False
+    cues = frozenset[str]().union(*cues_of(text))
+    return "thing" in cues and "other" not in cues
 
 
 def anyone_out_there(text: str) -> bool | None:
     """What a reply to "is anyone out there now?" says.
 
     Args:
-        text: the message as typed.
+        text: the message as typed, in any of Linn's languages.
 
     Returns:
         True when somebody is, False when nobody is, None where it says neither.
     """
-    said = " , ".join(sentences(text))
-    if _NOBODY.match(said):
+    if _says_nobody(text) or _is_joke(text) or who_is_safe(text) is Safe.ALL:
         return False
-    return True if _SOMEBODY.match(said) else None
+    return True if _says_yes(text) else None
+
+
+def in_danger(text: str, *, others: bool) -> bool | None:
+    """What a reply to "is anybody hurt, lost, in the water or near an edge?" says.
+
+    Args:
+        text: the message as typed, in any of Linn's languages.
+        others: whether somebody else than the person may be: then "I'm fine" says nothing.
+
+    Returns:
+        True when somebody is, False when nobody is, None where it says neither.
+    """
+    fine = {Safe.ALL, Safe.RETRACTED, Safe.THEY, Safe.ONE} | (set() if others else {Safe.OWN})
+    if _says_nobody(text) or who_is_safe(text) in fine or _is_whole(text, "fine"):
+        return False
+    if _has(text, "meant") and "?" not in text:
+        return False
+    return True if _says_yes(text) else None
+
+
+def _says_nobody(text: str) -> bool:
+    if "?" in text:
+        return False
+    if any(table["nobody"].match(said) for said, table in _said(text)) or _answers_no(text):
+        return True
+    return _has(text, "place") and not _is_unsure(text)
+
+
+def _answers_no(text: str) -> bool:
+    """Whether a "no" answers, without doubt or exception behind it."""
+    for said, table in _said(text):
+        rest = _goes_on(said, table, "no")
+        if rest is not None:
+            left = _WITH_NO.sub(" ", rest)
+            if not any(words["unsure"].search(left) for words in _TABLES):
+                return True
+    return False
+
+
+def _says_yes(text: str) -> bool:
+    """A yes alone, before a comma, or before whom it is of; or nothing but who it is."""
+    return _is_whole(text, "somebody") or any(
+        _goes_on(said, table, "yes") is not None and not (table is _SPANISH and _is_if(text, said))
+        for said, table in _said(text)
+    )
+
+
+def _goes_on(said: str, table: _Table, word: str) -> str | None:
+    """What follows a yes or no that answers: nothing, a comma, or words that go on from it."""
+    found = _beginning(said, table, word)
+    if found is None:
+        return None
+    rest = said[found.end() :].strip()
+    answers = not rest or rest[0] == "," or _beginning(rest, table, f"after_{word}")
+    return rest if answers else None
+
+
+def _is_if(text: str, said: str) -> bool:
+    """Whether a Spanish "si" without its accent begins a condition."""
+    return "sí" not in text.casefold() and re.match(r"si(?: ,|$)", said) is None

@@ -4,29 +4,45 @@ from __future__ import annotations
 
 from typing import Final
 
+from bot.dialogue.danger import Safe, anyone_out_there, who_is_safe
 from bot.dialogue.events import TextReceived
 from bot.dialogue.meaning.asides import Aside, aside_of
 from bot.dialogue.questions import QUESTIONS
-from bot.dialogue.reading import read
 from bot.dialogue.replies import chosen
-from bot.dialogue.steps import emergency
+from bot.dialogue.steps import emergency, heard
 from bot.dialogue.turn import Turn
 
 _QUESTION: Final = "out_there"
 #: Questions that may stand before this one is put again: their answers bring no settings.
-_BEFORE_IT: Final = frozenset({"forget", "safe", "in_danger", "resume"})
+BEFORE_IT: Final = frozenset({"forget", "safe", "in_danger", "resume"})
 #: Who thanks or goes home wants no settings.
 _LEAVING: Final = frozenset({Aside.BYE, Aside.THANKS})
 #: Commands that give no settings and go on to none.
 _HARMLESS: Final = frozenset(
-    {"help", "stop", "back", "forget", "data", "thanks", "units", "metric", "imperial", "taps"}
-    | {"short", "usual", "long", "language", "english", "german", "spanish", "cancel"}
+    {"help", "commands", "stop", "back", "forget", "data", "thanks", "units", "metric", "imperial"}
+    | {"short", "usual", "long", "language", "english", "german", "spanish", "cancel", "taps"}
 )
 
 
 def is_open(turn: Turn) -> bool:
     """Whether somebody may stand there still."""
     return turn.context.conversation.closed
+
+
+def leads_to_no_settings(said: str, command: str | None) -> bool:
+    """Whether a message is answered whatever stands open: it brings no settings.
+
+    Args:
+        said: the message.
+        command: the word in it that works anywhere.
+    """
+    return command in _HARMLESS or aside_of(said) in _LEAVING
+
+
+def is_for_an_interruption(turn: Turn) -> bool:
+    """Whether another question stands open whose answer brings no settings."""
+    question = turn.context.conversation.question
+    return question is not None and question.name in BEFORE_IT - {"in_danger"}
 
 
 def holds_back(turn: Turn, event: TextReceived, said: str, command: str | None) -> bool:
@@ -42,28 +58,35 @@ def holds_back(turn: Turn, event: TextReceived, said: str, command: str | None) 
         Whether that was the answer; not for an answer to the question or to an interruption's
         own, nor for words that lead to no settings.
     """
-    if not is_open(turn) or command in _HARMLESS or aside_of(said) in _LEAVING:
+    if not is_open(turn) or leads_to_no_settings(said, command) or is_for_an_interruption(turn):
         return False
-    question = turn.context.conversation.question
-    if question is not None and question.name in _BEFORE_IT:
-        return False
-    for_it = event.answers in {None, _QUESTION}
-    asked = QUESTIONS[_QUESTION]
-    if for_it and (chosen(asked, event.text) or emergency.worded(_QUESTION, said)):
-        return False
-    facts = read(said, units=turn.units)
-    if facts.known():
-        turn.learn(facts)
-    emergency.insist(turn)
+    value = answered(event)
+    if value is not None:
+        turn.remember_for_back()
+        emergency.answer_out_there(turn, value)
+        return True
+    heard.keep(turn, event.text)
+    emergency.insist(turn, asked_why=command == "why")
     return True
+
+
+def answered(event: TextReceived) -> str | None:
+    """The option that a message chooses, by its number or in words; assent to advice is none."""
+    if event.answers not in {None, _QUESTION}:
+        return None
+    out = anyone_out_there(event.text)
+    if out is not None:
+        return "yes" if out else "no"
+    heard_only = who_is_safe(event.text) is Safe.HEARD
+    return None if heard_only else chosen(QUESTIONS[_QUESTION], event.text)
 
 
 def close(turn: Turn) -> None:
     """Whatever else was answered, this question stands open as long as nobody has answered it."""
     question = turn.open_question
-    if not is_open(turn) or not turn.parts:
+    if not is_open(turn) or emergency.is_held(turn) or not turn.parts:
         return
-    if question is not None and question.name in {_QUESTION, *_BEFORE_IT}:
+    if question is not None and question.name in {_QUESTION, *BEFORE_IT}:
         return
     turn.ask(_QUESTION)
     if question is not None and not QUESTIONS[question.name].passing:

@@ -192,6 +192,13 @@ def _taps(turn: Turn) -> None:
 
 def _help(turn: Turn) -> None:
     turn.say(Role.SETTINGS, "help.first")
+    """It may be a cry: what protects first, then how to see what can be typed."""
+    turn.urgent = True
+    turn.say(Role.SAFETY, "danger.cry")
+    turn.say(Role.CHECK, "help.how")
+
+
+def _list_commands(turn: Turn) -> None:
     turn.say(Role.CHECK, "help.words")
 
 
@@ -212,7 +219,7 @@ def _stop(turn: Turn) -> None:
     if turn.context.conversation.walk is None:
         turn.say(Role.SETTINGS, "together.ended" if under_way else "stop.nothing")
         return
-    turn.change_conversation(walk=None, history=(), closed=False)
+    turn.change_conversation(walk=None, history=(), closed=False, doubted=None)
     turn.close_question()
     turn.say(Role.SETTINGS, "stop.done")
 
@@ -255,6 +262,7 @@ _COMMANDS: Final[Mapping[str, Callable[[Turn], None]]] = {
     "reset_look": my_look.reset,
     "forget": forget.ask,
     "data": my_data.tell,
+    "commands": _list_commands,
     "thanks": _thanks,
     "hello": _hello,
 }

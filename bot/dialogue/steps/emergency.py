@@ -8,8 +8,8 @@ from zoneinfo import ZoneInfo
 from bot.dialogue import reckoning
 from bot.dialogue.actions import Say, SharedPlace
 from bot.dialogue.compose import Role
-from bot.dialogue.context import Emergency, Position
-from bot.dialogue.danger import Danger, DangerKind, Level, all_safe, anyone_out_there, gravest
+from bot.dialogue.context import Doubt, Emergency, Position
+from bot.dialogue.danger import Danger, DangerKind, Level, Whose, gravest, whose
 from bot.dialogue.events import PlaceReceived
 from bot.dialogue.lateness import CLOCKS_DIFFER
 from bot.dialogue.reckoning import Assumed
@@ -26,10 +26,16 @@ _SHOWN_M: Final = 12.0
 _AWAY_M: Final = 10.0
 
 
-def answer(turn: Turn, danger: Danger) -> None:
-    """Say what protects; hold the walk if it is an emergency, else offer a safe picture."""
+def answer(turn: Turn, danger: Danger, text: str) -> None:
+    """Say what protects; hold the walk if it is an emergency, else offer a safe picture.
+
+    Args:
+        turn: the answer under construction.
+        danger: what is told of.
+        text: the message that tells of it.
+    """
     turn.urgent = True
-    turn.change_conversation(doubted=None)
+    turn.change_conversation(doubted=None, doubt=Doubt())
     turn.say(Role.SAFETY, f"danger.{danger.kind.value}")
     age = turn.now - turn.origin.sent_at
     if age > CLOCKS_DIFFER:
@@ -37,27 +43,38 @@ def answer(turn: Turn, danger: Danger) -> None:
     if danger.level is Level.EMERGENCY:
         if not is_held(turn):
             _show_on_map(turn)
-        _hold(turn, danger.kind.value)
+        _hold(turn, danger.kind.value, whose(text))
     elif turn.context.conversation.emergency is None:
         _safe_picture(turn)
         turn.change_conversation(closed=True)
         turn.ask("out_there")
         return
-    _position_and_question(turn)
+    ask_again(turn)
 
 
-def _hold(turn: Turn, kind: str) -> None:
+def _hold(turn: Turn, kind: str, who: Whose) -> None:
     """Hold the walk; a second danger leaves the first one's time and the graver kind."""
     held = turn.context.conversation.emergency
-    emergency = (
-        Emergency(kind=kind, since=turn.now)
-        if held is None
-        else Emergency(kind=gravest(held.kind, kind), since=held.since)
-    )
-    turn.change_conversation(emergency=emergency, closed=False)
+    told_by = turn.origin.event_id
+    if held is None:
+        new = Emergency(kind=kind, since=turn.now, **who._asdict(), event_id=told_by)
+    else:
+        both = Whose(held.own, held.others).with_also(who)
+        kind = gravest(held.kind, kind)
+        new = Emergency(kind=kind, since=held.since, **both._asdict())
+    turn.change_conversation(emergency=new)
 
 
-def _position_and_question(turn: Turn) -> None:
+def repeat_card(turn: Turn) -> None:
+    """The first instruction once more, for a cry in an emergency."""
+    emergency = turn.context.conversation.emergency
+    turn.urgent = True
+    turn.say(Role.SAFETY, f"danger.{emergency.kind if emergency else DangerKind.UNCLEAR.value}")
+    ask_again(turn)
+
+
+def ask_again(turn: Turn) -> None:
+    """Whether all are safe, with the position to be read out."""
     position = turn.context.person.position
     if position is None:
         turn.say(Role.CHECK, "danger.position_unknown")
@@ -138,7 +155,7 @@ def held(turn: Turn) -> None:
         turn.say(Role.SAFETY, f"danger.{emergency.kind}.again")
     else:
         turn.say(Role.SAFETY, "danger.held")
-    _position_and_question(turn)
+    ask_again(turn)
 
 
 def place_shared(turn: Turn, event: PlaceReceived) -> None:
@@ -153,30 +170,13 @@ def place_shared(turn: Turn, event: PlaceReceived) -> None:
     held(turn)
 
 
-def worded(question: str, text: str) -> str | None:
-    """The option that a reply in free words means, for the two questions of this step."""
-    if question == "safe":
-        safe = all_safe(text)
-        return None if safe is None else ("yes" if safe else "not_yet")
-    if question == "out_there":
-        out = anyone_out_there(text)
-        return None if out is None else ("yes" if out else "no")
-    return None
-
-
-def overheard(turn: Turn, text: str) -> None:
-    """A message to others in the room while an emergency is held: only good news counts."""
-    if all_safe(text):
-        answer_safe(turn, "yes")
-
-
 def answer_safe(turn: Turn, value: str) -> None:
     """All safe, or not yet."""
     turn.urgent = True
     emergency = turn.context.conversation.emergency
     if value == "not_yet" and emergency is not None:
         turn.say(Role.SAFETY, f"danger.{emergency.kind}.again")
-        _position_and_question(turn)
+        ask_again(turn)
         return
     turn.remember_for_back()
     turn.change_conversation(emergency=None)
@@ -190,18 +190,29 @@ def answer_safe(turn: Turn, value: str) -> None:
         repeat.put_again(turn, whole=True)
 
 
+def end_retracted(turn: Turn) -> None:
+    """Nobody ever was in danger: the walk is as it was."""
+    turn.urgent = True
+    turn.remember_for_back()
+    turn.change_conversation(emergency=None)
+    turn.say(Role.SAFETY, "danger.retracted")
+    if turn.context.conversation.walk is not None:
+        turn.say(Role.CHECK, "danger.walk_kept")
+    repeat.put_again(turn, whole=True)
+
+
 #: So often it is asked with the reason before the question stands alone (own rule).
 _INSISTED: Final = 3
 #: After these nobody goes back to the water at once: the walk waits until somebody begins.
 _STAY_AWAY: Final = frozenset({DangerKind.FLOOD.value, DangerKind.THUNDER.value})
 
 
-def insist(turn: Turn) -> None:
+def insist(turn: Turn, *, asked_why: bool = False) -> None:
     """Words that answer nothing while somebody may be out there: that place stays closed."""
     question = turn.context.conversation.question
     times = question.times if question is not None else 1
     turn.urgent = True
-    if times < _INSISTED:
+    if times < _INSISTED or asked_why:
         turn.say(Role.SAFETY, "danger.insist")
     turn.ask("out_there")
     turn.count_question(times + 1)

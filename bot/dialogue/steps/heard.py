@@ -16,7 +16,8 @@ from bot.dialogue.lateness import (
     silence_before,
     standing,
 )
-from bot.dialogue.reading import number_answer
+from bot.dialogue.reading import number_answer, read
+from bot.dialogue.reading.foreign import glossed
 from bot.dialogue.reading.moments import split_moment
 from bot.dialogue.turn import Turn
 from bot.dialogue.way_out import day_around, zone_around
@@ -84,6 +85,18 @@ def standing_of(turn: Turn, seen: Seen) -> Standing:
     if found is Standing.PAST and left_at is not None and seen.latest <= left_at:
         return Standing.GONE
     return found
+
+
+def keep(turn: Turn, text: str) -> None:
+    """Read and keep quietly: the facts of a message that gets no answer of its own.
+
+    Args:
+        turn: the answer under construction.
+        text: the message, as typed.
+    """
+    facts = read(glossed(text, turn.context.person.language), units=turn.units)
+    if facts.known() and counts_now(turn):
+        turn.learn(facts)
 
 
 def is_queued(turn: Turn) -> bool:

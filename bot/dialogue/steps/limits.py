@@ -16,9 +16,9 @@ from core.sun.zone import zone_name
 _MINUTE: Final = timedelta(minutes=1)
 _DAY: Final = timedelta(days=1)
 #: Commands that are read whatever was sent before (own rule: a way out is never closed).
-_ALWAYS_READ: Final = frozenset({"stop", "cancel", "forget", "help"})
+_ALWAYS_READ: Final = frozenset({"stop", "cancel", "forget", "help", "commands"})
 #: Questions whose answer is read whatever was sent before: danger, and the way out.
-_ALWAYS_HEARD: Final = frozenset({"safe", "out_there", "forget"})
+_ALWAYS_HEARD: Final = frozenset({"safe", "out_there", "in_danger", "forget"})
 _MEGABYTE: Final = 1_000_000
 
 

@@ -19,7 +19,7 @@ STALE_WALK: Final = timedelta(hours=8)
 #: Words that are answered after a night without asking whether the walk goes on; what is asked of
 #: frames is too: that is done at home.
 _AT_ANY_HOUR: Final = frozenset(
-    {"forget", "help", "stop", "cancel", "kit", "keep", "my_look", "reset_look"}
+    {"forget", "help", "commands", "stop", "cancel", "kit", "keep", "my_look", "reset_look"}
 )
 
 

@@ -22,6 +22,8 @@ EVERYWHERE: Final[dict[str, str]] = {
     "step.adjust": "adjusting",
     "step.keep": "keeping",
     # commands
+    # A bare call for help may be a cry: `danger.cry` stands before it (own rule).
+    "help.how": "What can be typed: `commands`. A walk begins with `start`.",
     "help.first": (
         "I walk you from lens to keeper: `start`. Tell facts in any order, answer with numbers, "
         "share frames or your location."

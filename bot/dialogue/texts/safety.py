@@ -122,6 +122,14 @@ SAFETY: Final[dict[str, str]] = {
     ),
     "danger.late": "Sent {age} ago.",
     "danger.held": "First the people. Everything else waits, your walk is kept.",
+    # Whose emergency it is: who is safe speaks for nobody else (own rule).
+    "danger.others_left": "Good. And the others? What I said holds until they are safe, too.",
+    "danger.you_left": "Good. And you? What I said holds until you are safe, too.",
+    "danger.retracted": "Good that nobody is in danger.",
+    "danger.cry": (
+        "In danger? Call the emergency number now (112, 911 or the local one): I can't call. "
+        "Then tell me what happened."
+    ),
     "danger.over": "Good. Warm, dry, sit down before anything else.",
     # Floods come in more than one crest, away from the rain that made them: common practice.
     "danger.flood.over": (
@@ -149,8 +157,23 @@ SAFETY: Final[dict[str, str]] = {
         "No boots and no care hold there: nobody stands in such a place, and I give no settings "
         "for it. Signs and rangers decide."
     ),
-    "ask.in_danger": (
-        "That sounds like danger. Is anybody hurt, lost, in the water or near an edge?"
+    # What people ask and do so that nothing happens: common practice of group leaders.
+    "precaution.where_not": (
+        "Nowhere on or above the lip, past a rail or sign, under or behind the fall, on ice, or in "
+        "fast water. Stay on the path side; signs and rangers decide."
+    ),
+    "precaution.note_home": (
+        "Good practice: that is what brings help in time. Leave it with a person: I can't call."
+    ),
+    "danger.doubt": "That sounds like danger.",
+    "ask.in_danger": "Is anybody hurt, lost, in the water or near an edge?",
+    "danger.doubt_again": "Kept. But no settings before I know that nobody is in danger.",
+    "danger.doubt_why": (
+        "What you wrote can mean that somebody is in danger: until I know that nobody is, I give "
+        "no settings."
+    ),
+    "danger.doubt_open": (
+        "Kept. No settings until I know: type `no` if nobody is in danger, `yes` if somebody is."
     ),
     "ask.in_danger.no": "no",
     "ask.in_danger.yes": "yes",

@@ -1,0 +1,156 @@
+"""English wordings: replies to whether all are safe, and to whether anybody is out there."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from typing import Final
+
+from bot.dialogue.danger.rules import PERSON
+
+_GOOD: Final = (
+    r"(?:safe|fine|ok|okay|alright|all right|good|unhurt|out|back|found|well|down|together|dry"
+    r"|ashore|home|off (?:the|that) (?:edge|lip|rocks?|ledge|ice)|rescued|accounted for)\b"
+    # "I'm fine with f/8", "out of sight", "good at this" say nothing of anybody's safety.
+    r"(?! (?:of (?:sight|reach|battery|ideas)|with(?! (?:us|me|him|her|them))|for|at this"
+    r"|at that|to|there))"
+)
+_IS: Final = (
+    r"(?: (?:is|are|am|was|were|all|both|got|made it|has|have|been|now|just|already|feel|feels))*"
+    r"(?: \w+)? "
+)
+_KIN: Final = (
+    r"(?:friend|wife|husband|son|daughter|brother|sister|partner|mate|buddy|kid|child|mum|mom|dad"
+    r"|mother|father|girlfriend|boyfriend|student|guide|leader|boy|girl|man|woman|guy|lady|dog)"
+)
+_HIM: Final = rf"(?:him|her|my {_KIN}|our {_KIN}|the {_KIN})"
+_HE: Final = rf"(?:he|she|(?:my|our|the) (?:\w+ )?{_KIN})"
+_GOT: Final = r"(?:got|pulled|fished|dragged|helped|have|had|brought|hauled|lifted)"
+_CAME: Final = r"(?:came|climbed|got|swam|walked|made it)"
+_OUT: Final = r"(?: \w+)? (?:out|back|safe|ashore|up|home|down)\b"
+_RESCUERS: Final = (
+    r"(?:rescue|rescuers|rangers?|ambulance|medics|paramedics|helicopter|firefighters)"
+)
+_CAR: Final = r"(?:car|cars|trailhead|hut|hotel|bus|van|shelter|parking|car park)"
+_PATH: Final = (
+    r"(?:path|trail|platform|deck|bridge|boardwalk|rail|railing|fence|rope|barrier|viewpoint"
+    r"|overlook|terrace|car park|parking|road)"
+)
+
+REPLIES: Final[Mapping[str, tuple[str, ...]]] = {
+    "all": (
+        (
+            r"\b(?:all(?: of us)?|everyone|everybody|we|both(?: of us)?|the whole group|the group"
+            rf"|the (?:two|three) of us){_IS}{_GOOD}"
+        ),
+        r"\ball (?:clear|good|safe|fine|accounted for|ok|okay|well)\b",
+        r"\bsafe now\b",
+        rf"\b(?:me and (?:my )?\w+|(?:my )?\w+ and (?:i|me)) are(?: \w+)? {_GOOD}",
+        rf"\b(?:we|i)(?: am| are| have)?(?: \w+)?(?: back)? (?:at|in) the {_CAR}\b",
+        rf"\bback (?:at|in|on|behind) the (?:{_CAR}|{_PATH})\b",
+        rf"\b(?:we|i) (?:am|are) (?:\w+ )?on the {_PATH}(?: (?:again|now|back))+\b",
+        rf"\b(?:all|both)(?: \w+)? of us (?:are )?(?:\w+ )?(?:at|in|on) the (?:{_CAR}|{_PATH})\b",
+        r"\bfound (?:the|our) (?:path|trail|way|car)\b",
+        (
+            r"\b(?:nobody|no one|noone) (?:is|was|got)?(?: \w+)? ?(?:hurt|missing|in danger"
+            r"|injured|lost)\b"
+        ),
+        r"\bno harm done\b",
+        r"\bnothing(?: \w+)? (?:happened|wrong|serious)\b",
+        r"\bno(?:t in)? danger\b",
+    ),
+    "they": (
+        (
+            rf"\b(?:they|both of them|all of them|the (?:others|kids|children|students"
+            rf"|two)){_IS}{_GOOD}"
+        ),
+        rf"\b{_GOT} (?:them|both|everyone|everybody|all of them){_OUT}",
+        r"\bfound (?:them|everybody|everyone|both)\b",
+        rf"\bthey {_CAME}{_OUT}",
+        rf"\b{_RESCUERS} (?:\w+ ){{0,2}}(?:here|arrived|have them|with us)\b",
+    ),
+    "one": (
+        rf"\b{_HE}{_IS}{_GOOD}",
+        rf"\b{_GOT} {_HIM}{_OUT}",
+        rf"\bfound {_HIM}\b|\bso is (?:he|she)\b",
+        rf"\b{_HE} {_CAME}{_OUT}",
+        rf"\b{_RESCUERS} (?:\w+ ){{0,2}}(?:have|has|got|took|picked up) {_HIM}\b",
+    ),
+    "own": (rf"\bi{_IS}{_GOOD}", rf"\bi {_CAME}{_OUT}"),
+    "retracted": (
+        r"\bfalse alarm\b",
+        r"\b(?:just|only|was|is|a)(?: just| only| a| bad| stupid)* joke\b",
+        r"\b(?:just|only|was|am|were|i) (?:joking|kidding|testing|messing)\b",
+        r"\b(?:just|only|was|a) (?:just |only |a )*test\b",
+        r"\bwrong (?:chat|room|window|person)\b",
+        r"\bmis(?:understood|understanding|typed|read)\b",
+        r"\b(?:typo|autocorrect)\b",
+        r"\bnot? (?:a )?person\b",
+    ),
+    "meant": (
+        r"\b(?:i|we) (?:only |just )?(?:meant|mean|was asking|spoke of)\b",
+        r"\b(?:i|we) (?:was|am|are|were) (?:only |just )?(?:talking|on) about\b",
+        r"\bi (?:did not|do not) mean\b",
+    ),
+    "only": (
+        r"\b(?:only|just) (?:the|my|a|an|our|his|her)\b",
+        r"\bit (?:was|is) (?:only |just )?(?:the|my|a|his|her)\b",
+    ),
+    "heard": (
+        r"ok|okay|k|kk|alright|all right|fine|right|good|sure|got it|understood|roger|will do",
+        r"on it|doing (?:it|that)|copy|done|thanks|thank you|i will|i see|great|cool|aha|then|so",
+    ),
+    "fine": (r"fine|good|all right|alright|all good|we good",),
+    "nobody": (
+        (
+            r"(?:nobody|none|nope nobody|no nobody|not any ?more|not me|all back|we are back|i"
+            r" am back)"
+            r"\b(?! (?:but|except|cares|else|knows|answers?|hears?|comes?|helps?|can"
+            r"|is (?:here|coming|around|answering)))"
+        ),
+    ),
+    "somebody": (
+        r"me|i am|we are|one|two|three|somebody|someone|he is|she is|they are|both",
+        rf"my {PERSON}(?: (?:is|are))?",
+    ),
+    "place": (
+        (
+            r"\b(?:stay\w*|stand\w*|sit\w*|am|are|back|remain\w*|keep\w*|only|just|now|is)(?: \w+)?"
+            rf" (?:on|at|behind) (?:the|a) {_PATH}\b"
+        ),
+        (
+            r"\b(?:i|we)(?: am| are| will| shall)? (?:stay\w*|remain|keep\w*|stand\w*|sit\w*)"
+            r"(?: \w+)? (?:here|back|up here|down here)\b"
+        ),
+        (
+            r"\b(?:i am|we are|i sit|sitting|he is|she is)(?: \w+)? (?:at home|at work|in bed"
+            r"|at my desk"
+            r"|(?:in|on|at) (?:the|my|our|a) (?:kitchen|garden|living room|cafe|bar"
+            r"|restaurant|sofa|couch"
+            r"|bench|hotel|house|bus|train|car|tent|office|visitor centre))\b"
+        ),
+        r"\b(?:i am|we are) behind (?:it|the (?:rail|railing|fence|rope|barrier))\b",
+    ),
+    "yes": (r"yes|yeah|yep|yup|yea",),
+    "after_yes": (
+        (
+            r"my|he|she|i|we|they|some(?:one|body)|one|two|three|help|please|hurt|lost|me|it"
+            r"|us|near|at"
+            r"|in|on|and|but|a|the|both|very|yes"
+        ),
+    ),
+    "no": (r"no|nope|nah|negative",),
+    "not_yet": (r"not|not yet|never",),
+    "unsure": (
+        (
+            r"\b(?:not|no|nope|never|cannot|except|still|yet|but|almost|nearly|soon|hope"
+            r"|hopefully|if"
+            r"|when|until|trying|waiting|missing|think|guess|maybe|probably|only|help|unless|one"
+            r" of)\b"
+        ),
+        r"\b(?<!so )(?:are (?:we|they|you)|is (?:he|she|it))\b",
+    ),
+    "after_no": (
+        r"all|we|i|everyone|everybody|nobody|it|that|this|just|only|thanks|thank|he|she|they|none",
+        r"no|not|danger|false|nothing|sorry|of course|why",
+    ),
+}

@@ -1,0 +1,116 @@
+"""German wordings: replies to whether all are safe, and to whether anybody is out there."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from typing import Final
+
+_AM_WEG: Final = (
+    r"(?:auf (?:dem|unserem|einem) (?:weg|pfad|steg)|auf der (?:brucke|plattform|strasse|terrasse)"
+    r"|(?:im|am|beim) (?:auto|wagen|parkplatz|bus|aussichtspunkt)|in der hutte)"
+)
+_GOOD: Final = (
+    r"(?:sicher|in sicherheit|ok|okay|gut|wohlauf|unverletzt|draussen|raus|rausgekommen|wieder da"
+    r"|zuruck|heil|an land|am ufer|gerettet|gefunden|trocken|im trockenen|herausgekommen"
+    rf"|weg von der kante|gesund|{_AM_WEG})\b"
+)
+_GUT: Final = (
+    r"(?:gehts|geht es|geht s)(?: (?:wieder|jetzt|soweit|allen|beiden))* (?:gut|besser|prima)\b"
+)
+_GEHOLT: Final = r"(?:raus\w*|herausgeholt|herausgezogen|gefunden|gerettet|wieder|in sicherheit)\b"
+
+REPLIES: Final[Mapping[str, tuple[str, ...]]] = {
+    "all": (
+        rf"\b(?:wir|alle|beide|jeder|die ganze gruppe)(?: \w+){{0,4}}? {_GOOD}",
+        rf"\b(?:uns|allen|beiden)(?: beiden| allen)? {_GUT}|\b{_GUT} (?:uns|allen)\b",
+        r"\bes geht (?:uns|allen)(?: \w+)? gut\b",
+        r"\balles (?:gut|ok|okay|in ordnung|bestens|paletti|super|prima|ruhig|im griff)\b",
+        r"\b(?:nichts|nix)(?: \w+)? (?:passiert|geschehen|gewesen)\b",
+        r"\b(?:niemand|keiner|keinem|niemandem)(?: \w+){0,2} (?:verletzt|in gefahr|passiert)\b",
+        rf"\b(?:wieder|zuruck) {_AM_WEG}\b",
+        r"\bkeine gefahr\b",
+        r"\b(?:weg|pfad) (?:wieder )?gefunden\b",
+    ),
+    "they": (
+        rf"\bsie sind(?: \w+){{0,3}}? {_GOOD}",
+        rf"\bihnen {_GUT}|\bes geht ihnen(?: \w+)? gut\b",
+        rf"\b(?:beide|alle)(?: \w+){{0,2}} {_GEHOLT}",
+    ),
+    "one": (
+        rf"\b(?:er|sie|mein \w+|meine \w+|der \w+|die \w+) (?:ist|war|hat)(?: \w+){{0,3}}? {_GOOD}",
+        rf"\b(?:ihm|ihr|meinem \w+|meiner \w+) {_GUT}|\bes geht (?:ihm|ihr)(?: \w+)? gut\b",
+        rf"\b(?:ihn|sie|den \w+)(?: \w+){{0,3}}? {_GEHOLT}",
+        r"\bist (?:wieder )?(?:raus|draussen|da)\b",
+    ),
+    "own": (
+        rf"\bich bin(?: \w+){{0,3}}? {_GOOD}",
+        rf"\bmir {_GUT}|\bes geht mir(?: \w+)? gut\b",
+        rf"^bin(?: \w+)? {_GOOD}",
+    ),
+    "retracted": (
+        r"\b(?:fehlalarm|falscher alarm|blinder alarm)\b",
+        r"\b(?:spass|scherz|witz)\b(?! beiseite)",
+        r"\bhab(?:e)? nur (?:getestet|probiert)\b",
+        r"\bnur (?:ein )?test\b",
+        r"\b(?:vertippt|verschrieben|missverstandnis|falscher chat)\b",
+        r"\bkeine? (?:mensch|person)\b",
+    ),
+    "meant": (
+        r"\b(?:ich|wir) (?:mein(?:te|ten|e|en)?|hab\w* gemeint|sprach\w* von)\b",
+        r"\bgemeint (?:war|ist|hab\w*)\b",
+    ),
+    "only": (
+        r"\b(?:nur|bloss|lediglich) (?:die|der|das|den|meine?n?|ein\w*|unser\w*)\b",
+        r"\bes (?:war|ist) (?:nur |bloss )?(?:die|der|das|meine?|ein\w*)\b",
+    ),
+    "heard": (
+        r"ok|okay|gut|verstanden|alles klar|klar|passt|in ordnung|mach ich|machen wir|danke",
+        r"is gut|ist gut|geht klar|aha|super|fertig|erledigt|dann",
+    ),
+    "fine": (r"gut|alles gut|passt|alles ok",),
+    "nobody": (
+        (
+            r"(?:niemand|keiner|nicht mehr|keine seele|alle zuruck|wir sind zuruck|bin zuruck)"
+            r"\b(?! (?:ausser|hilft|hort|kommt|antwortet|sonst|weiss|ist (?:hier|da)(?= [.,]|$)))"
+        ),
+    ),
+    "somebody": (
+        r"ich|wir|einer|zwei|drei|jemand|er|sie|er ist|sie ist|sie sind|wir sind|ich bin",
+        r"meine? \w+(?: ist)?",
+    ),
+    "place": (
+        (
+            r"\b(?:bin|sind|sitz\w*|ist)(?: (?!nicht)\w+){0,2} (?:daheim|zu ?hause|im (?:bett"
+            r"|garten|cafe"
+            r"|hotel|zug|buro|restaurant|wohnzimmer)|auf (?:dem|der) (?:sofa|bank|couch|terrasse)"
+            r"|in der (?:kuche|bahn|hutte))\b"
+        ),
+        (
+            r"\b(?:bleib\w*|steh\w*|sitz\w*|bin|sind|zuruck|wieder|nur|ist)(?: (?!nicht)\w+){0,2}"
+            rf" (?:{_AM_WEG}|(?:hinter|an|am)(?: (?:dem|der|einem))? (?:gelander|zaun"
+            rf"|absperrung))\b"
+        ),
+    ),
+    "yes": (r"ja|jo|jep|jawohl|doch",),
+    "after_yes": (
+        (
+            r"mein\w*|er|sie|ich|wir|einer|jemand|bitte|hilfe|verletzt|verirrt|im|an|in|aber"
+            r"|zwei|drei"
+            r"|uns|mir|leider|ja"
+        ),
+    ),
+    "no": (r"nein|nee|ne|noe",),
+    "not_yet": (r"nicht|noch nicht|noch lange nicht",),
+    "unsure": (
+        (
+            r"\b(?:nicht|kein\w*|nie|niemals|niemand\w*|noch|aber|nur|fast|beinahe?|bald"
+            r"|hoff\w*|wenn"
+            r"|falls|glaub\w*|denk\w*|vielleicht|wohl|ausser|bis auf|vermiss\w*|warte\w*|ob|hilfe"
+            r"|sobald|gleich)\b"
+        ),
+    ),
+    "after_no": (
+        r"alles|wir|ich|alle|niemand|keiner|es|das|nur|danke|er|sie|war|nichts|keine gefahr",
+        r"falsch\w*|sorry|uns|mir|passt|quatsch",
+    ),
+}

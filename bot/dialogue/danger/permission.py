@@ -1,0 +1,102 @@
+"""Whether one may go where nobody stands: asked in so plain words that no weighing is needed."""
+
+from __future__ import annotations
+
+import re
+from typing import Final
+
+from bot.dialogue.danger.folding import folded
+from bot.dialogue.danger.kinds import DangerKind
+
+#: Between who asks and the place: nothing that denies, and no end of the clause.
+_GAP: Final = r"(?: (?!nicht\b|nie\b|kein|no\b|not\b|nunca\b|never\b)[^ ,.]+){0,5}?"
+#: Talk of the picture: there an edge is an edge of the frame, or something to focus on.
+_PICTURE: Final = re.compile(
+    r"\b(?:im bild|ins bild|bildrand|bildkante|im foto|foto(?:s)? (?:lassen|haben)|scharf\w*"
+    r"|fokus\w*"
+    r"|belicht\w*|anschneid\w*|abschneid\w*|beschneid\w*|schneid\w*|weglass\w*|encuadr\w*|imagen"
+    r"|enfoc\w*|recort\w*|cortar|nitid\w*|frame|picture|photo|focus\w*|crop\w*|sharp|exposed?"
+    r"|meter\w*|in the shot|messen|medir|mido)\b"
+)
+
+# German. The message is folded: "darf ich über" is "darf ich uber".
+_DARF: Final = (
+    r"(?:(?:darf|durfen|durfte|kann|konnen|konnte|soll|sollte|mochte|will|wollen|wurde)"
+    r" (?:ich|wir|man|jemand|mein \w+|meine \w+|das model|er|sie)"
+    r"|(?:ich|wir) (?:will|wollen|mochte|mochten|wurde gern|darf|durfen)"
+    r"|ist es (?:ok|okay|erlaubt|sicher|moglich)|geht es)"
+)
+_AN: Final = r"(?:an|auf|uber|zu|zur|bis zur|bis an|bis auf|vor bis an|direkt an|ganz an)"
+_KANTE: Final = (
+    r"(?:die |der |den |dem )?(?:\w+ )?(?:abbruchkante|kante|fallkante|felskante|abrisskante"
+    r"|oberkante|klippe|klippenrand|abgrund|abbruch|absturzkante)"
+)
+_INS_WASSER: Final = (
+    r"(?:ins wasser|in den (?:bach|fluss|wildbach)|in die (?:gumpe|stromung)|ins (?:becken"
+    r"|bachbett)"
+    r"|im (?:wasser|bach|fluss|bachbett) stehen)"
+)
+# Spanish.
+_PUEDO: Final = (
+    r"(?:puedo|podemos|podria|podriamos|se puede|puede uno|quiero|queremos|me dejan"
+    r"|(?:es seguro|esta permitido|es posible|hasta donde|cuanto|como de cerca|que tan cerca))"
+)
+_IR: Final = (
+    r"(?:ir|irme|subir\w*|llegar|poner\w*|acercar\w*|estar|sentar\w*|parar\w*|asomar\w*|caminar"
+    r"|andar|pisar|pasar|colocar\w*|quedar\w*|cerca|avanzar|disparar)"
+)
+_BORDE: Final = (
+    r"(?:al|del|hasta el|en el|sobre el|por el|hacia el|a la|en la|hasta la|sobre la)"
+    r" (?:mismo |propio )?(?:borde|filo|labio|precipicio|abismo|cornisa|despenadero|acantilado)"
+)
+# English beside what the wordings know.
+_BRINK: Final = r"(?:rim|edge|lip|brink|ledge|drop ?off|cliff ?top|crest)"
+_OK: Final = r"(?:ok|okay|safe|allowed|alright|all right|fine|permitted|off limits)"
+
+_ASKED: Final = tuple(
+    (kind, re.compile(rf"(?<!\w)(?:{pattern})(?!\w)"))
+    for kind, pattern in (
+        (DangerKind.LIP, rf"{_DARF}{_GAP} {_AN} {_KANTE}"),
+        (
+            DangerKind.LIP,
+            (
+                rf"wie (?:nah|nahe|weit|dicht) (?:darf|kann|durfen|konnen|soll) (?:ich|wir"
+                rf"|man){_GAP}"
+                rf" {_AN} {_KANTE}"
+            ),
+        ),
+        (DangerKind.LIP, rf"ist {_KANTE} (?:erlaubt|ok|okay|sicher|begehbar|betretbar|frei)"),
+        (DangerKind.LIP, rf"{_PUEDO}{_GAP} {_IR}{_GAP} {_BORDE}"),
+        (DangerKind.LIP, rf"cerca {_BORDE}{_GAP} (?:puedo|podemos|se puede)"),
+        (
+            DangerKind.LIP,
+            (
+                rf"(?:is|are) (?:the |that |this )?{_BRINK}(?: of the \w+)? {_OK}"
+                r"(?: to (?:stand|shoot|sit|go|walk)(?: \w+)?)?"
+            ),
+        ),
+        (DangerKind.WADING, rf"{_DARF}{_GAP} {_INS_WASSER}"),
+    )
+)
+
+
+def leave_asked(text: str) -> DangerKind | None:
+    """The place where nobody stands for which a message asks leave.
+
+    Args:
+        text: as typed or dictated, in any of Linn's languages.
+
+    Returns:
+        The kind of place; None where no leave is asked, or where the picture is meant.
+    """
+    said = folded(text)
+    clauses = said.split(" . ")
+    return next(
+        (
+            kind
+            for kind, pattern in _ASKED
+            for clause in clauses
+            if pattern.search(clause) and not _PICTURE.search(clause)
+        ),
+        None,
+    )

@@ -1,0 +1,115 @@
+"""Spanish wordings: replies to whether all are safe, and to whether anybody is out there."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from typing import Final
+
+_CAMINO: Final = (
+    r"(?:camino|sendero|mirador|plataforma|puente|pasarela|carretera|terraza|aparcamiento|coche"
+    r"|carro|hotel|refugio)"
+)
+_GOOD: Final = (
+    r"(?:bien|a salvo|fuera|seguros?|seguras?|sanos?|sanas?|salvos?|de vuelta|secos?|secas?|ilesos?"
+    rf"|ilesas?|ok|en (?:la orilla|tierra|casa|(?:el|la) {_CAMINO})|rescatad\w+|lejos del borde)\b"
+)
+_SALIO: Final = r"(?:salio|ha salido|volvio|ha vuelto|aparecio|ha aparecido|llego|subio)"
+_SACAMOS: Final = (
+    r"(?:sacamos|sacaron|hemos sacado|han sacado|saque|he sacado|encontramos|encontraron"
+    r"|hemos encontrado|han encontrado|encontre|rescatamos|rescataron|tenemos|tienen)\b"
+)
+
+REPLIES: Final[Mapping[str, tuple[str, ...]]] = {
+    "all": (
+        (
+            r"\b(?:todos|todas|ambos|ambas|los dos|las dos|los tres|nosotros|nosotras|estamos)"
+            rf"(?: \w+){{0,2}}? {_GOOD}"
+        ),
+        r"\btodo (?:esta )?(?:muy )?(?:bien|en orden|ok|tranquilo|perfecto|controlado)\b",
+        r"\b(?:ya )?(?:salimos|hemos salido|volvimos|hemos vuelto|regresamos|hemos regresado)\b",
+        r"\bno (?:paso|ha pasado|pasa) nada\b",
+        r"\bnadie (?:esta |resulto |ha resultado )?(?:herid\w+|lastimad\w+|en peligro|perdid\w+)\b",
+        r"\b(?:no hay|sin) peligro\b",
+        rf"\bde (?:vuelta|nuevo) en (?:el|la) {_CAMINO}\b",
+        r"\bencontramos el (?:camino|sendero)\b",
+    ),
+    "they": (
+        rf"\b(?:ellos|ellas|estan)(?: \w+){{0,2}}? {_GOOD}",
+        rf"\b(?:los|las) {_SACAMOS}",
+        r"\b(?:ya )?(?:salieron|han salido|volvieron|han vuelto|aparecieron)\b",
+    ),
+    "one": (
+        rf"\b(?:el|ella|mi \w+)(?: ya)? (?:esta|se encuentra)(?: \w+)? {_GOOD}",
+        rf"\b(?:lo|la|le) {_SACAMOS}",
+        rf"\b(?:ya )?{_SALIO}\b",
+        r"\b(?:ya )?esta (?:fuera|a salvo|con nosotros)\b",
+        r", (?:ya )?esta (?:muy )?bien\b",
+    ),
+    "own": (
+        rf"\b(?:estoy|me encuentro)(?: \w+)? {_GOOD}",
+        r"\b(?:ya sali|he salido|sali sol\w)\b",
+    ),
+    "retracted": (
+        r"\bfalsa alarma\b",
+        r"\b(?:era|fue|es|solo|una|de) (?:una )?(?:broma|chiste|prueba)\b",
+        r"\bbromeaba\b|\bestaba (?:bromeando|probando)\b",
+        r"\bme equivoque\b|\bmalentendido\b|\bchat equivocado\b",
+        r"\bninguna persona\b",
+    ),
+    "meant": (r"\b(?:queria decir|quise decir|quiero decir|me referia|me refiero|hablaba d\w+)\b",),
+    "only": (
+        r"\b(?:solo|solamente|era|fue) (?:se (?:me )?cayo )?(?:el|la|los|las|mi|mis|un|una)\b",
+        r"\bsolo se\b",
+    ),
+    "heard": (
+        r"ok|okay|vale|de acuerdo|bien|muy bien|entendido|claro|gracias|listo|esta bien|hecho|voy",
+        r"recibido|perfecto|ya|pues",
+    ),
+    "fine": (r"bien|todo bien|muy bien",),
+    "nobody": (
+        (
+            r"(?:nadie|ninguno|ya no|no hay nadie)"
+            r"\b(?! (?:mas que|salvo|excepto|ayuda|contesta|responde|viene|nos|me|sabe|esta aqui"
+            r"|puede))"
+        ),
+    ),
+    "somebody": (
+        r"yo|nosotros|uno|una|dos|tres|alguien|el esta|ella esta|estan|estamos|estoy",
+        r"mi \w+(?: esta)?",
+    ),
+    "place": (
+        (
+            r"\b(?:estoy|estamos|esta|sentad\w+)(?: (?!no\b)\w+){0,2}? en (?:casa|la cama"
+            r"|(?:el|la|un|una)"
+            r" (?:jardin|cocina|sofa|salon|bar|cafeteria|restaurante|banco|tren|autobus|oficina))\b"
+        ),
+        (
+            r"\b(?:me quedo|nos quedamos|estoy|estamos|sigo|seguimos|volvemos|vuelta|otra vez"
+            r"|solo|esta)"
+            rf"(?: (?!no\b)\w+){{0,2}}? (?:en|detras de|tras)(?: (?:el|la))? (?:{_CAMINO}"
+            rf"|barandilla"
+            r"|valla|baranda)\b"
+        ),
+    ),
+    "yes": (r"si|sip|claro que si",),
+    "after_yes": (
+        (
+            r"mi|mis|el|ella|yo|nosotros|alguien|uno|una|dos|tres|ayuda|por favor|herid\w+"
+            r"|perdid\w+|en"
+            r"|cerca|hay|pero|esta|estoy|estamos|un|la|se|me|si"
+        ),
+    ),
+    "no": (r"no|nop",),
+    "not_yet": (r"todavia no|aun no",),
+    "unsure": (
+        (
+            r"\b(?:no|nadie|nunca|pero|aun|todavia|casi|ojala|espero|cuando|creo|quizas?|tal vez"
+            r"|menos"
+            r"|excepto|salvo que|faltan?|espera\w*|ayuda|pronto|(?<!^)si|mientras|hasta)\b"
+        ),
+    ),
+    "after_no": (
+        r"todo|todos|todas|estamos|estoy|nadie|era|fue|solo|gracias|ya|paso|ha pasado|hay peligro",
+        r"hay nadie|pasa|tranquil\w+|falsa|ella|el|perdon",
+    ),
+}
