@@ -42,6 +42,12 @@ KIT_SLOTS: Final = frozenset(
 #: Slots that describe the fall or reach and outlive a walk at the same place.
 PLACE_SLOTS: Final = frozenset({"fall_height_m", "fall_width_m", "walk_km", "climb_m"})
 
+#: Slots that a leader tells for all in a group room: the fall, the place to stand, the look.
+ROOM_SLOTS: Final = frozenset(
+    {"fall_height_m", "fall_width_m", "distance_m", "stream", "flow", "look"}
+    | {"water_speed_mps", "water_depth_m"}
+)
+
 #: Slots that are about one frame only: answered with their message, never kept.
 PASSING_SLOTS: Final = frozenset(
     {"symptoms", "meter_stops", "change_stops", "blink", "histogram_at_right"}
@@ -89,12 +95,6 @@ class Emergency(_Stored):
 
     kind: str
     since: AwareDatetime
-
-
-class Position(_Stored):
-    """A shared location with the time it was shared."""
-
-    latitude: float
     #: Whether who writes is in it, and how many others: 0, 1, or 2 for several.
     own: bool = True
     others: int = 2
@@ -112,6 +112,12 @@ class Doubt(_Stored):
     interrupted: Question | None = None
     #: The result of frames that came meanwhile.
     unsaid: FrameChecked | FramesMeasured | None = Field(default=None, discriminator="kind")
+
+
+class Position(_Stored):
+    """A shared location with the time it was shared."""
+
+    latitude: float
     longitude: float
     shared_at: AwareDatetime
     #: Where it was shared: it is given back in a group room only if it was shared there.
@@ -174,6 +180,16 @@ class Shared(_Stored):
     seen: Seen
     #: When a frame like this was asked for, if that was just before it came.
     asked_at: AwareDatetime | None = None
+    #: Somebody else took it, as its words or those before it say.
+    foreign: bool = False
+
+
+class Before(_Stored):
+    """The walk, its question and its last frame, as they were before a frame was judged."""
+
+    walk: Walk | None = None
+    question: Question | None = None
+    report: FrameReport | None = None
 
 
 class Waiting(_Stored):
@@ -215,6 +231,7 @@ class Conversation(_Stored):
     held_seen: Seen | None = None
     #: A message that waits while "is anybody in danger?" is open.
     doubted: str | None = None
+    doubt: Doubt = Doubt()
     #: When the person was heard last, by the server's stamp, and since when they were silent
     #: before, if they were.
     heard_at: AwareDatetime | None = None
@@ -231,9 +248,14 @@ class Conversation(_Stored):
     media: dict[str, MediaRef] = Field(default_factory=dict)
     #: What is kept of the measured ones among them, by event id, in the order of their results.
     measured: dict[str, Measured] = Field(default_factory=dict)
-    doubt: Doubt = Doubt()
     #: What was asked of some of them together last.
     together: Together | None = None
+    #: The walk as it was before the last frame was judged, should it be somebody else's.
+    walk_before: Before | None = None
+    #: When a frame of somebody else's was announced.
+    foreign_at: AwareDatetime | None = None
+    #: When they said that they are home: frames are gone through from then on.
+    home_at: AwareDatetime | None = None
     #: The last measured frame, of which more may be asked.
     report: FrameReport | None = None
     #: Name of its marked picture while it has not been shown.
@@ -286,6 +308,8 @@ class Room(_Stored):
 
     schema_number: int = SCHEMA_NUMBER
     direct: bool = True
+    #: What its leader told of the fall and the look, for everybody's walk there.
+    facts: Facts = Facts()
 
 
 class Context(_Stored):
@@ -305,13 +329,15 @@ class Context(_Stored):
 
     @property
     def facts(self) -> Facts:
-        """Everything known: kit, place and this walk, the latest word on top.
+        """Everything known: kit, place or room, and this walk, the latest word on top.
 
         The place was told in the direct room, and is not for a group room to read of.
         """
         facts = self.person.kit
         if self.place is not None and self.room.direct:
             facts = facts.updated(self.place.facts)
+        if not self.room.direct:
+            facts = facts.updated(self.room.facts)
         if self.conversation.walk is not None:
             facts = facts.updated(self.conversation.walk.facts)
         return facts

@@ -39,6 +39,10 @@ class Measured(_Kept):
     axis_deg: float | None = None
     #: The person kept it, and it has taught their look.
     kept: bool = False
+    #: Somebody else took it: it tells nothing of the walk.
+    foreign: bool = False
+    #: Share of the frame that the water crossed, by the numbers of its own walk.
+    share: float | None = None
 
 
 class Together(_Kept):

@@ -13,6 +13,7 @@ from bot.dialogue.context import (
     KIT_SLOTS,
     PASSING_SLOTS,
     PLACE_SLOTS,
+    ROOM_SLOTS,
     Context,
     GivenSettings,
     Note,
@@ -141,11 +142,23 @@ class Turn:
             new_place = old.model_copy(update={"facts": old.facts.updated(place)})
             self.context = self.context.model_copy(update={"place": new_place})
         self.change_walk(facts=self.walk.facts.updated(walk))
+        if self.origin.leader and not self.context.room.direct:
+            told = self.context.room.facts.updated(facts.only(known & ROOM_SLOTS))
+            self.change_room(facts=told)
+
+    def change_room(self, **changes: Any) -> None:
+        """Lay new values over what belongs to the room."""
+        room = self.context.room.model_copy(update=changes)
+        self.context = self.context.model_copy(update={"room": room})
 
     def unlearn(self, *slots: str) -> None:
-        """Drop slots of the walk that a new answer has made void."""
+        """Drop slots of the walk and its place that a new answer has made void."""
         void = {slot: Facts.model_fields[slot].get_default() for slot in slots}
         self.change_walk(facts=self.walk.facts.model_copy(update=void))
+        if self.context.place is not None and PLACE_SLOTS & set(slots):
+            facts = self.context.place.facts.model_copy(update=void)
+            place = self.context.place.model_copy(update={"facts": facts})
+            self.context = self.context.model_copy(update={"place": place})
 
     def remember_for_back(self) -> None:
         """Keep the state before this answer, so that `back` can undo it."""

@@ -18,6 +18,7 @@ from bot.dialogue.replies import chosen, meant, says_yes_or_no
 from bot.dialogue.steps import (
     access,
     asides,
+    at_home,
     beside,
     border_said,
     by_meaning,
@@ -29,6 +30,7 @@ from bot.dialogue.steps import (
     emergency,
     forget,
     frames,
+    group,
     highlights,
     judged,
     keep,
@@ -128,12 +130,20 @@ def _by_meaning(turn: Turn, event: TextReceived) -> None:
         turn.say(Role.SETTINGS, "old_answer", number=str(number_answer(event.text)))
         repeat.put_again(turn, whole=True)
         return
-    if asides.leave(turn, event.text, read(said, units=turn.units), asked):
+    told = read(said, units=turn.units)
+    if not offered and _is_of_others_or_home(turn, event.text, said, told):
+        patience.let_go(turn)
         return
-    if question and asked and asked.options and _answered(turn, event, said, question):
+    if asides.leave(turn, event.text, told, asked) or _answered(turn, event, said, question):
         return
     _facts(turn, said, asked, event.text)
     patience.let_go(turn)
+
+
+def _is_of_others_or_home(turn: Turn, typed: str, said: str, told: Facts) -> bool:
+    """Whether a message is about other people's cameras, or begins to go through frames."""
+    home = not told.known() and at_home.hear(turn, typed)
+    return home or group.answer(turn, typed, said)
 
 
 def _is_offered(asked: Asked, text: str, said: str, command: str | None) -> bool:
@@ -142,12 +152,13 @@ def _is_offered(asked: Asked, text: str, said: str, command: str | None) -> bool
     return kept or chosen(asked, text) is not None
 
 
-def _answered(turn: Turn, event: TextReceived, said: str, question: Question) -> bool:
+def _answered(turn: Turn, event: TextReceived, said: str, question: Question | None) -> bool:
     """Whether the message was a numbered or worded reply to the open question.
 
     The options' own words are those of the person's language; `said` is the message in English.
     """
-    asked = QUESTIONS[question.name]
+    if question is None or not (asked := QUESTIONS[question.name]).options:
+        return False
     number = number_answer(event.text)
     if number is not None and _is_old(event, question):
         turn.say(Role.SETTINGS, "old_answer", number=str(number))
@@ -210,6 +221,8 @@ def _facts(turn: Turn, text: str, asked: Asked | None, typed: str) -> None:
     facts = read(text if rest is None else rest, units=turn.units, expecting=expecting)
     facts = corrected.placed(turn, text, what_if.supposed(turn, text, facts))
     facts = asides.without_leaf_frame(turn, typed, asides.with_filter(turn, typed, facts))
+    if rest is None and not facts.known() and frames.whose(turn, typed):
+        return
     if rest is None and not noted:
         if asides.answer(turn, typed, facts) or _beside(turn, text, facts):
             return

@@ -133,6 +133,7 @@ REPORTS: Final[dict[str, FrameReport]] = {
         ),
     ),
     "sparkling": report(Advice.DARKER, -1 / 3, _SPARKLE),
+    "time_alone": report(Advice.KEEP, 0.0, settings=CameraSettings(1 / 8)),
     "copy": report(Advice.KEEP, 0.0, settings=CameraSettings(), size_note=SizeNote.RESIZED),
 }
 

@@ -23,8 +23,8 @@ _TOLD: Final = any_of(
     r"(?:hard|slow|difficult|a pain|impossible)",
     r"(?:only )?(?:one|1) (?:free )?hand(?: free| only)?$|(?:only|just) (?:one|1) (?:free )?hand",
     r"keep it short|short(?:er)? (?:answers?|messages?|replies) please",
-    rf"{_KLAMM} (?:hände|haende|hande|finger)|(?:hände|haende|hande|finger) (?:sind |ganz |so |zu )*"
-    rf"{_KLAMM}",
+    rf"{_KLAMM} (?:hände|haende|hande|finger)"
+    rf"|(?:hände|haende|hande|finger) (?:sind |ganz |so |zu )*{_KLAMM}",
     r"(?:mit|habe?|trage?|nasse|dicke|meine?) (?:\w+ )?handschuhe?n?(?: an)?|handschuhe? an"
     r"|^(?:\w+ )?handschuhe$",
     r"(?:kann|können) (?:kaum|nicht|schlecht|gerade nicht)(?: \w+)? (?:tippen|schreiben)"

@@ -6,7 +6,6 @@ import re
 from typing import Final
 
 _GRAPH: Final = r"(?:graph|histogram|channel|curve)s?"
-_CAMERAS: Final = r"(?:cameras?|full frames?|aps-?c|m43|four thirds|phones?|kit)"
 _NAMED: Final = (
     (
         "one_channel",
@@ -36,14 +35,6 @@ _NAMED: Final = (
         (
             r"\bbatter(?:y|ies)\b.*\b(?:\d+ ?(?:%|percent)|empty|dead|dies|dying|died|drain\w*"
             r"|drops?|dropped|low|cold|frost|freezing|broken)\b"
-        ),
-    ),
-    (
-        "mixed_group",
-        (
-            rf"\b(?:students?|participants?|people|beginners|guests|of us)\b.*\b(?:mixed|different"
-            rf"|various|all kinds of) {_CAMERAS}"
-            r"|\b(?:two|three|four|2|3|4) (?:full frames?|aps-?c)\b.*\bphones?\b"
         ),
     ),
     (

@@ -7,6 +7,11 @@ from typing import Final
 from bot.dialogue.texts import COMMAND_WORDS
 from bot.dialogue.texts.commands import folded
 
+
+def _words(text: str) -> frozenset[str]:
+    return frozenset(text.split())
+
+
 #: Commands whose words name a language that can be spoken.
 _SPOKEN: Final = frozenset({"english", "german", "spanish"})
 #: Names of languages, folded, each with its command.
@@ -16,36 +21,36 @@ _NAMES: Final = {
     if command in _SPOKEN and " " not in word
 }
 #: What may stand around the name of a language where it is asked for, in any of the languages.
-_AROUND_A_NAME: Final = frozenset(
-    "language lang speak talk write answer reply use set switch change go on in to the please pls "
-    "can could you we i want would like prefer only my is now linn hi hello hey and "
-    "sprache sprich sprechen rede reden schreib schreibe schreiben antworte wechsle stell auf um "
-    "zu bitte kannst konnen konntest du wir ich will mochte lieber nur meine ist jetzt hallo "
-    "idioma lengua habla hablame hablar hablas hablo escribe escribeme responde cambia pon en a al "
-    "el por favor puedes podemos quiero prefiero mi es ahora solo hola y".split()
+_AROUND_A_NAME: Final = _words(
+    "language lang speak talk write answer reply use set switch change go on in to the please "
+    "pls can could you we i want would like prefer only my is now linn hi hello hey and "
+    "kann gern gerne sprache sprich sprechen rede reden schreib schreibe schreiben antworte "
+    "wechsle stell auf um zu bitte kannst konnen konntest du wir ich will mochte lieber nur "
+    "meine ist jetzt hallo idioma lengua habla hablame hablar hablas hablo escribe escribeme responde cambia "
+    "pon en a al el por favor puedes podemos quiero prefiero mi es ahora solo hola y"
 )
 
 #: Who has lost the thread asks for the next step: a word that asks, one of time or of doing, and
 #: nothing else than small words. All folded, in any of the languages.
-_ASKING: Final = frozenset("what whats how hows where was wie womit que cual como".split())
-_NEXT: Final = frozenset(
-    "now next then first jetzt nun dann nachstes nachster weiter zuerst ahora sigue siguiente luego "
-    "despues primero toca".split()
+_ASKING: Final = _words("what whats how hows where was wie womit que cual como")
+_NEXT: Final = _words(
+    "now next then first jetzt nun dann nachstes nachster weiter zuerst ahora sigue siguiente "
+    "luego despues primero toca"
 )
-_DOING: Final = frozenset(
-    "do start begin continue proceed mach mache machen tu tue tun anfangen fang fange weitermachen "
-    "hago hacemos hacer empiezo empezar sigo seguir".split()
+_DOING: Final = _words(
+    "do start begin continue proceed mach mache machen tu tue tun anfangen fang fange "
+    "weitermachen hago hacemos hacer empiezo empezar sigo seguir"
 )
 _AND: Final = frozenset({"and", "und", "y"})
-_BY_THE_WAY: Final = frozenset(
-    "ok okay so well hm hmm done right linn please again here exactly na also gut fertig bitte denn "
-    "hier bueno vale pues listo aqui por favor".split()
+_BY_THE_WAY: Final = _words(
+    "ok okay so well hm hmm done right linn please again here exactly na also gut fertig "
+    "bitte denn hier bueno vale pues listo aqui por favor"
 )
-_SMALL: Final = frozenset(
-    "i we should must shall can am would will supposed meant have need to go on is comes the step "
-    "dont know no idea just ich wir soll sollen muss mussen kann kommt geht gehts es als "
-    "schritt der an weiss nicht keine ahnung debo debemos tengo tenemos hay puedo el paso viene se "
-    "yo lo".split()
+_SMALL: Final = _words(
+    "i we should must shall can am would will supposed meant have need to go on is comes the "
+    "step dont know no idea just ich wir soll sollen muss mussen kann kommt geht gehts es als "
+    "schritt der an weiss nicht keine ahnung debo debemos tengo tenemos hay puedo el paso "
+    "viene se yo lo"
 )
 _OF_THE_STEP: Final = _ASKING | _NEXT | _DOING | _AND | _BY_THE_WAY | _SMALL
 

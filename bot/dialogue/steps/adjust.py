@@ -104,10 +104,9 @@ def _offer_next(turn: Turn, solved: Solved, *, shorter: bool) -> None:
     """The next rung of the ladder, should the water still have the wrong look; prices go before."""
     camera, time_s = solved.camera, solved.plan.settings.shutter_s
     next_s = time_s / 2**planned.EYE_STOPS if shorter else time_s * 2**planned.EYE_STOPS
-    if camera.shortest_s <= next_s <= camera.longest_s:
-        label = nearest(time_marks(camera.dial), next_s).label
-        key = "adjust.shorter_next" if shorter else "adjust.longer_next"
-        turn.say_or_keep(Role.CHECK, key, time=label)
+    next_s = min(max(next_s, camera.shortest_s), camera.longest_s)
+    key = "adjust.shorter_next" if shorter else "adjust.longer_next"
+    turn.say_or_keep(Role.CHECK, key, time=nearest(time_marks(camera.dial), next_s).label)
 
 
 def _is_short_enough(turn: Turn, given: GivenSettings) -> bool:

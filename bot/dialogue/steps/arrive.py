@@ -9,7 +9,7 @@ from bot.dialogue.actions import CancelTimer, SetTimer
 from bot.dialogue.compose import Role
 from bot.dialogue.context import Position
 from bot.dialogue.events import PlaceReceived, TimerFired
-from bot.dialogue.facts import Units
+from bot.dialogue.facts import Facts, Units
 from bot.dialogue.lateness import CLOCKS_DIFFER
 from bot.dialogue.questions import in_units
 from bot.dialogue.states import Trigger
@@ -23,6 +23,8 @@ from core.trip import FACTOR_GROUP, FACTOR_WET_LOADED, MARGIN_MIN
 _WARNING: Final = timedelta(minutes=15)
 #: A reminder that is later than this finds people out, or in need of help (own rule).
 _LONG_PAST: Final = timedelta(hours=3)
+#: The reminders of a turn-back time, by their timers' names.
+REMINDERS: Final = ("turn_back_soon", "turn_back_now")
 #: Slots whose change moves the turn-back time.
 WAY_OUT_SLOTS: Final = frozenset({"walk_km", "climb_m", "sunset", "group_mixed"})
 
@@ -32,9 +34,11 @@ def start(turn: Turn) -> None:
 
     The kit stays; the fall does not, since nobody said that it is the same one.
     """
-    turn.change_conversation(walk=None, history=(), question=None, paused=None)
+    turn.change_conversation(walk=None, history=(), question=None, paused=None, home_at=None)
     if turn.context.room.direct:
         turn.context = turn.context.model_copy(update={"place": None})
+    elif turn.origin.leader:
+        turn.change_room(facts=Facts())
     turn.change_person(cautions=frozenset())
     turn.change_walk()
     turn.move(Trigger.START)
@@ -47,6 +51,7 @@ def start(turn: Turn) -> None:
 
 def begin_quietly(turn: Turn) -> None:
     """A walk that starts with facts instead of `start`: the caution follows the answer."""
+    turn.change_conversation(home_at=None)
     turn.change_walk()
     turn.change_person(cautions=frozenset())
     turn.caution("arrive_short")
@@ -61,6 +66,7 @@ def place_shared(turn: Turn, event: PlaceReceived) -> None:
         room_id=event.origin.room_id,
     )
     turn.change_person(position=position)
+    turn.change_conversation(home_at=None)
     sunset = sunset_of(turn.facts, position, turn.now)
     if sunset is None:
         turn.say(Role.SETTINGS, "arrive.no_sunset")
@@ -104,7 +110,7 @@ def say_turn_back(turn: Turn) -> None:
         out=measures.minutes(walk_out_min(facts) or 0.0),
         factor=measures.plain(FACTOR_GROUP if facts.group_mixed else FACTOR_WET_LOADED),
     )
-    for name, due in (("turn_back_soon", moment - _WARNING), ("turn_back_now", moment)):
+    for name, due in zip(REMINDERS, (moment - _WARNING, moment), strict=True):
         if sure and due > turn.now:
             turn.do(SetTimer(name=name, due=due))
         else:

@@ -12,7 +12,7 @@ from bot.dialogue.facts import Facts, Symptom
 from bot.dialogue.meaning import sights, topics
 from bot.dialogue.meaning.wordings import topic_by_words
 from bot.dialogue.meaning.words import tokens
-from bot.dialogue.steps import diagnosis, repeat, trade_answers, trip_answers
+from bot.dialogue.steps import at_home, diagnosis, group, plan, repeat, trade_answers, trip_answers
 from bot.dialogue.steps.questions_asked import is_asking
 from bot.dialogue.steps.trade_answers import plainly
 from bot.dialogue.texts import TEXTS
@@ -284,14 +284,14 @@ TOPICS: Final[Mapping[str, _Answer]] = {
     "join_frames": plainly("asked.join"),
     "battery_cold": plainly("asked.battery"),
     "why_time": trip_answers.say_why_time,
-    "mixed_group": trip_answers.say_group,
+    "mixed_group": group.say_all,
     "grain": trip_answers.say_grain,
     "one_channel": trip_answers.say_channel,
     "next_time": trip_answers.say_next_time,
     "copy_card": plainly("asked.copy"),
     "no_wait": trip_answers.say_no_wait,
-    "planning": plainly("asked.plan"),
-    "review": plainly("asked.review"),
+    "planning": _symptom(plan.tell),
+    "review": _symptom(at_home.begin),
     "support": plainly("asked.support"),
     "fogged": plainly("cause.fogged_glass"),
     "talk.thanks": plainly("thanks"),

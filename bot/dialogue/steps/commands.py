@@ -26,6 +26,7 @@ from bot.dialogue.steps import (
     my_data,
     my_look,
     now,
+    plan,
     repeat,
     why,
 )
@@ -33,7 +34,7 @@ from bot.dialogue.texts import TEXTS, known
 from bot.dialogue.turn import Turn
 
 #: Words whose feature is still to come: one honest line each.
-_TO_COME: Final = frozenset({"plan", "log"})
+_TO_COME: Final = frozenset({"log"})
 
 
 def run(turn: Turn, command: str) -> None:
@@ -191,7 +192,6 @@ def _taps(turn: Turn) -> None:
 
 
 def _help(turn: Turn) -> None:
-    turn.say(Role.SETTINGS, "help.first")
     """It may be a cry: what protects first, then how to see what can be typed."""
     turn.urgent = True
     turn.say(Role.SAFETY, "danger.cry")
@@ -199,6 +199,7 @@ def _help(turn: Turn) -> None:
 
 
 def _list_commands(turn: Turn) -> None:
+    turn.say(Role.SETTINGS, "help.first")
     turn.say(Role.CHECK, "help.words")
 
 
@@ -224,6 +225,11 @@ def _stop(turn: Turn) -> None:
     turn.say(Role.SETTINGS, "stop.done")
 
 
+def _leaf_frame(turn: Turn) -> None:
+    keep.leaf_frame(turn)
+    repeat.put_again_if_open(turn)
+
+
 def _thanks(turn: Turn) -> None:
     """Thanks need no question behind them: it stands open all the same."""
     turn.say(Role.SETTINGS, "thanks")
@@ -242,6 +248,7 @@ _COMMANDS: Final[Mapping[str, Callable[[Turn], None]]] = {
     "why": why.tell,
     "where": _where,
     "kit": _kit,
+    "plan": plan.tell,
     "card": cards.draw,
     "units": _units,
     "metric": lambda turn: set_units(turn, Units.METRIC),
@@ -255,14 +262,15 @@ _COMMANDS: Final[Mapping[str, Callable[[Turn], None]]] = {
     "german": lambda turn: manner.speak(turn, "de"),
     "spanish": lambda turn: manner.speak(turn, "es"),
     "help": _help,
+    "commands": _list_commands,
     "stop": _stop,
     "cancel": _cancel,
     "keep": my_look.keep,
+    "leaf_frame": _leaf_frame,
     "my_look": my_look.show,
     "reset_look": my_look.reset,
     "forget": forget.ask,
     "data": my_data.tell,
-    "commands": _list_commands,
     "thanks": _thanks,
     "hello": _hello,
 }

@@ -84,10 +84,6 @@ def soft_all(turn: Turn) -> None:
 
 def leaves(turn: Turn) -> None:
     """Leaves that moved: a frame of their own."""
-    given = turn.walk.given
-    if given is None:
-        turn.say(Role.SETTINGS, "symptom.leaves")
-        return
     keep.leaf_frame(turn)
 
 

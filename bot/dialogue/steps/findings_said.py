@@ -95,7 +95,7 @@ def say(turn: Turn, found: list[Line]) -> None:
 
 def _say_first(turn: Turn, part: Part) -> None:
     """What spoils the frame stands before all other checks, and rather than the last of them."""
-    checks = [one for one in turn.parts if one.role is Role.CHECK]
+    checks = [one for one in turn.parts if one.role is Role.CHECK or one.key == "keep.ladder"]
     while checks and not turn.has_room_for(part):
         turn.parts.remove(checks[-1])
         _keep_for_why(turn, [checks.pop()])

@@ -2,16 +2,20 @@
 
 from __future__ import annotations
 
+from datetime import timedelta
 from typing import Final
 
 from bot.dialogue.actions import CheckFrame, DropFrame
+from bot.dialogue.by_numbers import share_told
 from bot.dialogue.compose import Role
-from bot.dialogue.context import Shared, Waiting
+from bot.dialogue.context import Before, Shared, Waiting
 from bot.dialogue.events import FrameChecked, FrameReceived
 from bot.dialogue.facts import Blink, Facts
 from bot.dialogue.lateness import KnownBy, Standing
+from bot.dialogue.meaning.frame_owner import is_of_the_last, is_theirs, tells_whose
 from bot.dialogue.steps import (
     arrive,
+    at_home,
     frame_time,
     heard,
     highlights,
@@ -29,14 +33,19 @@ from bot.dialogue.turn import Turn
 from core.errors import FrameFault
 from core.frame.report import FrameReport
 
+#: So long after words about a frame to come the next one is meant (own rule).
+_ANNOUNCED: Final = timedelta(minutes=5)
 #: Frames that one conversation remembers, for edits and withdrawals (own rule).
 _REMEMBERED: Final = 20
 
 
 def received(turn: Turn, event: FrameReceived) -> None:
     """A frame came: have it measured; the answer follows with the result."""
+    at_home.note_caption(turn, event.caption)
     kept = (*turn.context.conversation.frames, event.origin.event_id)[-_REMEMBERED:]
-    shared = turn.context.conversation.shared | {event.origin.event_id: frame_time.shared_now(turn)}
+    foreign = is_theirs(event.caption) or _was_announced(turn)
+    now = frame_time.shared_now(turn).model_copy(update={"foreign": foreign})
+    shared = turn.context.conversation.shared | {event.origin.event_id: now}
     known = {frame: shared[frame] for frame in kept if frame in shared}
     lies = turn.context.conversation.media | {
         event.origin.event_id: event.media.model_copy(update={"shared_at": event.origin.sent_at})
@@ -51,6 +60,39 @@ def received(turn: Turn, event: FrameReceived) -> None:
             language=turn.context.person.language,
         )
     )
+
+
+def _was_announced(turn: Turn) -> bool:
+    """Whether the words just before a frame said that it is somebody else's; once for each."""
+    said_at = turn.context.conversation.foreign_at
+    turn.change_conversation(foreign_at=None)
+    return said_at is not None and turn.origin.sent_at - said_at <= _ANNOUNCED
+
+
+def whose(turn: Turn, text: str) -> bool:
+    """A message that says whose a frame is: the last one, or one to come; whether it does."""
+    if not tells_whose(text):
+        return False
+    last = next(reversed(turn.context.conversation.measured), None)
+    if last is None or not is_of_the_last(text):
+        turn.change_conversation(foreign_at=turn.origin.sent_at)
+        turn.say(Role.SETTINGS, "home.foreign_next")
+    else:
+        turn.say(Role.SETTINGS, "home.foreign_last" if _disown(turn, last) else "home.foreign")
+    repeat.put_again_if_open(turn, whole=False)
+    return True
+
+
+def _disown(turn: Turn, name: str) -> bool:
+    """Somebody else took this frame: whether the walk had to go back to before it."""
+    conversation = turn.context.conversation
+    foreign = conversation.measured[name].model_copy(update={"foreign": True, "kept": False})
+    before = conversation.walk_before
+    turn.change_conversation(measured=conversation.measured | {name: foreign}, walk_before=None)
+    if before is None:
+        return False
+    turn.change_conversation(walk=before.walk, question=before.question, report=before.report)
+    return True
 
 
 def withdrawn(turn: Turn, event_id: str) -> None:
@@ -86,19 +128,41 @@ def checked(turn: Turn, event: FrameChecked) -> None:
         return
     note_measured(turn, event.frame_event_id, event.report, shared)
     report = raw_said.corrected(turn, event.report)
+    if _only_gone_through(turn, shared, report, event.picture):
+        return
     if shared is not None:
         turn.seen = frame_time.seen_of(turn, event.report.metadata, shared)
         if not heard.counts_now(turn):
             _of_then(turn, report, event.picture, shared)
             return
-    turn.change_conversation(report=report, picture=event.picture)
-    if turn.context.conversation.walk is None:
+    conversation = turn.context.conversation
+    before = Before(
+        walk=conversation.walk, question=conversation.question, report=conversation.report
+    )
+    turn.change_conversation(report=report, picture=event.picture, walk_before=before)
+    if conversation.walk is None:
         arrive.begin_quietly(turn)
     if _contradicts_kit(turn.facts, report):
         turn.say(Role.SETTINGS, "frame.from_phone")
         turn.ask("rear_screen")
         return
     judge(turn, report)
+
+
+def _only_gone_through(
+    turn: Turn, shared: Shared | None, report: FrameReport, picture: str | None
+) -> bool:
+    """Whether a frame asks for no next setting: somebody else's, or one shared at home."""
+    turn.change_conversation(walk_before=None)
+    if shared is not None and shared.foreign:
+        at_home.of_others(turn, report, picture)
+        repeat.put_again_if_open(turn, whole=False)
+        return True
+    if at_home.is_at_home(turn):
+        turn.change_conversation(report=report)
+        at_home.review(turn, report, picture)
+        return True
+    return False
 
 
 def note_measured(
@@ -108,9 +172,13 @@ def note_measured(
     known = dict(turn.context.conversation.measured)
     sent_at = shared.sent_at if shared is not None else turn.origin.sent_at
     found = views.measured_of(report, sent_at)
+    facts = turn.facts.updated(Facts(focal_mm=found.focal_mm))
+    share = share_told(facts, found.shutter_s)
+    foreign = shared is not None and shared.foreign
+    found = found.model_copy(update={"foreign": foreign, "share": None if foreign else share})
     before = known.get(event_id)
     if before is not None:
-        kept = {"sent_at", "water_cells", "axis_deg", "kept"}
+        kept = {"sent_at", "water_cells", "axis_deg", "kept", "foreign", "share"}
         found = found.model_copy(update={name: getattr(before, name) for name in kept})
     known[event_id] = found
     frames_now = turn.context.conversation.frames

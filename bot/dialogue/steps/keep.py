@@ -12,6 +12,7 @@ from bot.dialogue.reckoning import Assumed
 from bot.dialogue.solving import settings_text
 from bot.dialogue.states import State, Trigger
 from bot.dialogue.steps import composition, look_said, my_look
+from bot.dialogue.steps.taken import take_settings
 from bot.dialogue.texts import measures
 from bot.dialogue.turn import Turn
 from core.adjust import leaf
@@ -44,8 +45,8 @@ def reached(turn: Turn) -> None:
     """The frame holds: say the ladder, then ask for the leaves."""
     turn.be_in(State.KEEP, Trigger.HELD)
     rungs = ladder(turn)
-    if len(rungs) > 1:
-        turn.say(Role.CHECK, "keep.ladder", ladder=", ".join(rungs))
+    if len(rungs) > 1:  # the question stays rather than the ladder, which `why` tells, too
+        turn.say(Role.ASSUMPTION, "keep.ladder", ladder=", ".join(rungs))
         turn.reason("why.ladder")
     turn.ask("leaves")
 
@@ -90,18 +91,24 @@ def answer_leaves(turn: Turn, value: str) -> None:
 
 
 def leaf_frame(turn: Turn) -> None:
-    """The second, short frame for leaves in the wind, at equal brightness."""
-    given = turn.given
+    """The second, short frame for leaves in the wind, as bright as the frame told or kept last."""
+    given = take_settings(turn)
+    if given is None:
+        turn.say(Role.SETTINGS, "symptom.leaves")
+        return
     camera = reckoning.camera_of(turn.facts, Assumed())
     water = Settings(given.f_number, given.shutter_s, given.iso)
     found = leaf.leaf_frame(water, camera, _widest(turn, given))
+    as_bright_s = found.settings.shutter_s * 2**found.darker_stops
     turn.say(
         Role.SETTINGS,
         "keep.leaf_frame" if found.darker_stops < SAME_STOPS else "keep.leaf_frame_dark",
         settings=settings_text(found.settings, camera),
         stops=measures.stops(found.darker_stops),
+        time=shutter_label(nearest(time_marks(camera.dial), as_bright_s).exact, camera.dial),
     )
     turn.change_walk(checks=turn.walk.checks | {"leaf_frame": "given"})
+    turn.reason("why.leaf_frame_of", settings=settings_text(given, camera))
     turn.reason("why.leaf_frame")
 
 

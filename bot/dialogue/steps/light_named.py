@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from datetime import UTC
+from datetime import UTC, timedelta
 from typing import Final
 
 from bot.dialogue.compose import Role
@@ -11,8 +11,12 @@ from bot.dialogue.steps.heard import is_queued, standing_of
 from bot.dialogue.texts import late as texts
 from bot.dialogue.texts import measures
 from bot.dialogue.turn import Turn
-from bot.dialogue.way_out import day_around, zone_told
+from bot.dialogue.way_out import day_around, leave_at, zone_told
 
+#: After so long a silence light and time left are said anew (own rule: a look around, a snack).
+PAUSE: Final = timedelta(minutes=15)
+#: A turn-back time further off than this is on nobody's mind (own rule).
+_WORTH_TELLING: Final = timedelta(hours=3)
 #: Texts that give settings made for a light.
 _FOR_A_LIGHT: Final = ("highlights.", "adjust.", "frame.next", "keep.leaf_frame", "told.better")
 #: Texts that repeat settings or compare with them: their light is named once it may have gone.
@@ -48,6 +52,7 @@ def close(turn: Turn) -> None:
         if turn.light is not None:
             turn.change_walk(light=turn.light)
         _say_light(turn)
+        _say_time_left(turn)
     if is_queued(turn) and not turn.urgent:
         turn.leave_question_unsaid()
         if not turn.parts and not turn.actions:
@@ -74,19 +79,33 @@ def _say_light(turn: Turn) -> None:
         turn.say(Role.SETTINGS, "light.if", when=named(turn, light))
 
 
+def _after_pause(turn: Turn) -> bool:
+    """Whether the person was silent for a while before this message."""
+    before = turn.before.conversation.heard_at
+    return before is not None and turn.origin.sent_at - before >= PAUSE
+
+
+def _say_time_left(turn: Turn) -> None:
+    """After a pause: how long it is to the turn-back time, where the place tells the clock."""
+    if turn.urgent or not turn.parts or turn.position is None or not _after_pause(turn):
+        return
+    moment = leave_at(turn.facts, turn.position, turn.now)
+    if moment is not None and timedelta(0) < moment - turn.now <= _WORTH_TELLING:
+        left = measures.minutes((moment - turn.now).total_seconds() / 60)
+        turn.say(Role.ASSUMPTION, "light.time_left", left=left, time=measures.clock(moment))
+
+
 def _say_live(turn: Turn, light: Seen) -> None:
     """The light of now is named once, and again when it is another one; the rest is for `why`."""
     when, kind = light_of(turn, light), turn.facts.light or ""
     said_at, seen_at = turn.walk.light_said_at, light.likely or light.latest
     holds = light_holds(turn.now, day_around(turn.context, turn.now))
     same = said_at is not None and turn.walk.light_said == kind and seen_at - said_at <= holds
-    if any(part.key == "where.given" for part in turn.parts):
-        turn.say(Role.CHECK, "light.at", when=when)
-    elif same:
+    same = same and not _after_pause(turn)
+    if same:
         turn.reason("light.at", when=when)
         return
-    else:
-        turn.say(Role.ASSUMPTION, "light.at", when=when)
+    turn.say(Role.ASSUMPTION, "light.at", when=when)
     turn.change_walk(light_said=kind, light_said_at=seen_at)
 
 

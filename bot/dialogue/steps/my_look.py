@@ -2,34 +2,84 @@
 
 from __future__ import annotations
 
+from typing import Final
+
+from bot.dialogue import reckoning
 from bot.dialogue.aims import LEAST_KEPT, own_aim, with_kept
 from bot.dialogue.by_numbers import share_told
 from bot.dialogue.compose import Role
+from bot.dialogue.facts import Facts
+from bot.dialogue.kept import Measured
+from bot.dialogue.solving import look_is, settings_text
+from bot.dialogue.states import State, Trigger
 from bot.dialogue.steps import repeat
-from bot.dialogue.steps.at_hand import the_one
+from bot.dialogue.steps.at_hand import known, the_one
 from bot.dialogue.steps.views import same_stops
 from bot.dialogue.texts import TEXTS, measures
 from bot.dialogue.turn import Turn
 from core.water import Look, look_of
 
+#: Steps in which a frame was taken, so that `keep` without a shared one means the walk's own.
+_TAKEN: Final = frozenset({State.HIGHLIGHTS, State.ADJUST, State.KEEP})
+
 
 def keep(turn: Turn) -> None:
-    """`keep`: the person likes the share of the last frame, or of the one replied to."""
-    name = the_one(turn)
-    frame = turn.context.conversation.measured.get(name or "")
-    if frame is None:
-        turn.say(Role.SETTINGS, "keep.which")
-        repeat.put_again_if_open(turn, whole=False)
+    """`keep`: the person likes the share of the last frame of theirs, or of the one replied to."""
+    meant, frames = the_one(turn), turn.context.conversation.measured
+    name = meant if meant in frames and not frames[meant].foreign else _last_own(turn)
+    if meant in frames and frames[meant].foreign:
+        turn.say(Role.CHECK, "my_look.not_own")
+    if name is None:
+        _keep_walk(turn)
         return
-    share = share_told(turn.facts, frame.shutter_s)
-    if share is None or name is None:
+    share = _share_of(turn, frames[name])
+    if share is None:
         turn.say(Role.SETTINGS, "my_look.kept_only")
     else:
         _learn(turn, name, share)
         look = TEXTS[f"look.{look_of(share).value}"]
         turn.say(Role.SETTINGS, "my_look.kept", look=look, share=measures.percent(share))
         _say_aim(turn, look_of(share))
+    _stand_at(turn, frames[name])
     repeat.put_again_if_open(turn, whole=False)
+
+
+def _last_own(turn: Turn) -> str | None:
+    """The newest measured frame that is the person's own."""
+    own = (name for name, frame in reversed(known(turn).items()) if not frame.foreign)
+    return next(own, None)
+
+
+def _keep_walk(turn: Turn) -> None:
+    """No frame of theirs was shared: the one of the walk, by the settings that were given."""
+    given = turn.walk.given
+    if turn.context.conversation.walk is None or given is None or turn.walk.state not in _TAKEN:
+        turn.say(Role.SETTINGS, "keep.which")
+        repeat.put_again_if_open(turn, whole=False)
+        return
+    camera = reckoning.camera_of(turn.facts, reckoning.Assumed())
+    settings, look = settings_text(given, camera), look_is(turn.facts, given.shutter_s)
+    turn.say(Role.SETTINGS, "my_look.kept_walk", settings=settings, look=look)
+    turn.be_in(State.KEEP, Trigger.HELD)
+    turn.ask("leaves")
+
+
+def _share_of(turn: Turn, frame: Measured) -> float | None:
+    """The share by the numbers of the frame's own walk; by those of now where it had none."""
+    if frame.share is not None:
+        return frame.share
+    told = turn.facts.updated(Facts(focal_mm=frame.focal_mm))
+    return share_told(told, frame.shutter_s)
+
+
+def _stand_at(turn: Turn, frame: Measured) -> None:
+    """What is asked from now on is asked of the kept frame: its settings are the walk's."""
+    given = turn.walk.given
+    told = Facts(f_number=frame.f_number, shutter_s=frame.shutter_s, iso=frame.iso)
+    exact = zip(("f_number", "shutter_s", "iso"), reckoning.exact_settings(told), strict=True)
+    values = {name: value for name, value in exact if value is not None}
+    if given is not None and turn.walk.state in _TAKEN and "shutter_s" in values:
+        turn.change_walk(given=given.model_copy(update=values))
 
 
 def kept_on_walk(turn: Turn) -> None:
@@ -39,8 +89,8 @@ def kept_on_walk(turn: Turn) -> None:
         if given is None or frame.shutter_s is None:
             continue
         if same_stops(frame.shutter_s, given.shutter_s):
-            share = share_told(turn.facts, frame.shutter_s)
-            if share is not None:
+            share = _share_of(turn, frame)
+            if share is not None and not frame.foreign:
                 _learn(turn, name, share)
             return
 

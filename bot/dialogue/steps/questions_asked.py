@@ -8,7 +8,7 @@ from typing import Final
 
 from bot.dialogue.context import KIT_SLOTS
 from bot.dialogue.reading import read
-from bot.dialogue.steps import trade_answers, trip_answers
+from bot.dialogue.steps import group, trade_answers, trip_answers
 from bot.dialogue.steps.trade_answers import plainly
 from bot.dialogue.turn import Turn
 
@@ -147,7 +147,7 @@ _AROUND: Final[tuple[tuple[str, _Answer], ...]] = (
     ),
     (
         r"(?:tell|give) (?:the |my )?(?:others|group|students|participants|class|people)",
-        trip_answers.say_group,
+        group.say_all,
     ),
     (r"differently|(?:next|another) time\b|improve|do better", trip_answers.say_next_time),
     (r"\b(?:copy|copied|backup|back up)\b.*(?:card|files|pictures)", plainly("asked.copy")),
@@ -195,5 +195,12 @@ _ABOUT: Final[tuple[tuple[str, _Answer], ...]] = (
     (r"portrait|landscape|vertical|horizontal", plainly("asked.form")),
     (r"(?:which|what) (?:lens|focal)", trade_answers.say_lens),
     (r"manual|\bmode\b|automatic|set (?:it|this|that|the camera)\b", plainly("asked.mode")),
+    (
+        (
+            r"\b(?:should|do|must) (?:i|we) (?:have to |need to |also )*"
+            r"(?:bring|pack|take along|carry|wear)\b"
+        ),
+        plainly("asked.pack"),
+    ),
 )
 _TOPICS: Final = tuple((re.compile(pattern), say) for pattern, say in _ABOUT)

@@ -98,20 +98,26 @@ def _say_verdict(turn: Turn, facts: Facts, when: str) -> None:
 
 def _say_look(turn: Turn, when: str) -> None:
     """A look is a matter of time and water, whatever the light."""
-    look = reckoning.wished_look(turn.facts)
-    camera = reckoning.camera_of(turn.facts, reckoning.Assumed())
-    focal_mm = reckoning.focal_of(turn.facts)
-    flow = reckoning.flowing_or_usual(turn.facts, focal_mm, reckoning.Assumed())
-    ends = (min(max(time_s, camera.shortest_s), camera.longest_s) for time_s in flow.times(look))
-    shortest, longest = (nearest(time_marks(camera.dial), time_s).label for time_s in ends)
+    shortest, longest = ends_of_look(turn)
     turn.say(
         Role.SETTINGS,
         "review.look",
         when=when,
-        look=TEXTS[f"look.{look.value}"],
+        look=TEXTS[f"look.{reckoning.wished_look(turn.facts).value}"],
         shortest=shortest,
         longest=longest,
     )
+
+
+def ends_of_look(turn: Turn) -> tuple[str, str]:
+    """The shortest and the longest time of the wished look, as the dial shows them."""
+    camera = reckoning.camera_of(turn.facts, reckoning.Assumed())
+    focal_mm = reckoning.focal_of(turn.facts)
+    flow = reckoning.flowing_or_usual(turn.facts, focal_mm, reckoning.Assumed())
+    ends = flow.times(reckoning.wished_look(turn.facts))
+    inside = (min(max(time_s, camera.shortest_s), camera.longest_s) for time_s in ends)
+    shortest, longest = (nearest(time_marks(camera.dial), time_s).label for time_s in inside)
+    return shortest, longest
 
 
 def _say_given(turn: Turn, facts: Facts, when: str) -> None:

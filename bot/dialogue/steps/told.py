@@ -119,6 +119,8 @@ def _settled(turn: Turn, facts: Facts, text: str) -> Facts:
     if facts.polariser_on is not None:
         now = "on" if facts.polariser_on else "off"
         turn.change_walk(checks=turn.walk.checks | {"polariser": now})
+    elif facts.has_polariser is False and turn.facts.polariser_on:
+        facts = facts.updated(Facts(polariser_on=False))  # none is on that is not there
     if len(facts.lenses) == 1 and "focal" in turn.walk.checks and not _IN_THE_BAG.search(text):
         turn.change_walk(checks=turn.walk.checks | {"lens": lens_kit.name_of(facts.lenses[0])})
     if "focal_mm" in known_now:

@@ -6,7 +6,7 @@ import re
 from typing import Final
 
 from bot.dialogue import reckoning, solving
-from bot.dialogue.compose import Role
+from bot.dialogue.compose import Part, Role
 from bot.dialogue.reading import read
 from bot.dialogue.reckoning import Assumed
 from bot.dialogue.steps import arrive, base
@@ -59,26 +59,31 @@ def _right_time(settings: Settings, light: str, camera: Camera, filter_stops: fl
 
 
 def say_card(turn: Turn, text: str) -> None:
-    """Rough settings for a card before the trip: in the open, under trees, with a filter."""
+    """Rough settings for a card before the trip; those that were given, where there are some."""
     del text
-    now = base.standing(turn)
-    wanted, camera = now.wanted, now.camera
-    if turn.walk.given is not None:
-        settings = solving.settings_text(turn.walk.given, camera)
+    given = turn.walk.given
+    if given is not None:
+        settings = solving.settings_text(given, base.standing(turn).camera)
         turn.say(Role.SETTINGS, "where.given", settings=settings)
         return
-    fixed = camera.sensor.fixed_f_number is not None
-    turn.say(
-        Role.SETTINGS,
-        "asked.card_phone" if fixed else "asked.card",
-        f_number=f_number_label(wanted.f_number, camera.dial),
-        iso=iso_label(wanted.iso, camera.dial),
-        open=_right_time(wanted, _OPEN, camera),
-        nd=_right_time(wanted, _OPEN, camera, _ND_STOPS),
-        trees=_right_time(wanted, _UNDER_TREES, camera),
-    )
+    turn.parts.extend(card_parts(turn))
+
+
+def card_parts(turn: Turn) -> tuple[Part, Part]:
+    """Rough settings: in the open, under trees, with a filter; and the time of the look."""
+    now = base.standing(turn)
+    wanted, camera = now.wanted, now.camera
+    rough = {
+        "f_number": f_number_label(wanted.f_number, camera.dial),
+        "iso": iso_label(wanted.iso, camera.dial),
+        "open": _right_time(wanted, _OPEN, camera),
+        "nd": _right_time(wanted, _OPEN, camera, _ND_STOPS),
+        "trees": _right_time(wanted, _UNDER_TREES, camera),
+    }
     look = TEXTS[f"look.{reckoning.wished_look(turn.facts).value}"]
-    turn.say(Role.CHECK, "asked.card_look", look=look, time=_label(wanted.shutter_s, camera))
+    aim = {"look": look, "time": _label(wanted.shutter_s, camera)}
+    key = "asked.card" if camera.sensor.fixed_f_number is None else "asked.card_phone"
+    return Part(Role.SETTINGS, key, rough), Part(Role.CHECK, "asked.card_look", aim)
 
 
 def say_no_wait(turn: Turn, text: str) -> None:
@@ -91,13 +96,6 @@ def say_no_wait(turn: Turn, text: str) -> None:
         f_number=f_number_label(now.wanted.f_number, now.camera.dial),
         time=_right_time(now.wanted, "full sun", now.camera, _SUN_ND_STOPS),
     )
-
-
-def say_group(turn: Turn, text: str) -> None:
-    """What a mixed group is told: the look and the time, translated for each camera."""
-    del text
-    now = base.standing(turn)
-    turn.say(Role.SETTINGS, "asked.group", time=_label(now.settings.shutter_s, now.camera))
 
 
 def say_grain(turn: Turn, text: str) -> None:

@@ -118,9 +118,22 @@ ASKED: Final[dict[str, str]] = {
     ),
     "asked.why_time": "{time} is {look} of the frame; {other} is {other_look}.",
     "asked.group": (
-        "Give the look and the time, {time}, not one f-number: f/11 full frame, f/8 APS-C, f/5.6 "
-        "four thirds; a phone propped, in bursts."
+        "All keep {time}, it makes the look: {list}. ISO by each meter; too bright at the lowest: "
+        "ND."
     ),
+    "group.view": "The same view: {list}. Who shows half as much halves the time.",
+    "group.phones": "Phones: propped, timer 2 s, long exposure or a burst.",
+    "group.phone": "{who}: propped, timer 2 s, long exposure or a burst. Your own walk stays.",
+    "group.some": "{who}: {time} there, too, and by format {list}. Your own walk stays.",
+    "group.one": (
+        "{who}: {f_number}, {time}, {focal}, ISO by the meter from {iso} up. Your own walk stays."
+    ),
+    "group.format.44x33": "44×33",
+    "group.format.full frame": "full frame",
+    "group.format.aps-c": "APS-C",
+    "group.format.aps-c 1_6": "APS-C 1.6×",
+    "group.format.four thirds": "four thirds",
+    "group.format.1-inch": "1-inch",
     "asked.grain": (
         "{iso}: 200 to 800 hardly show grain. It sits in shadows that got too little light: expose "
         "longer rather than lift them."

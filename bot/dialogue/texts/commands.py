@@ -33,6 +33,7 @@ _ENGLISH: Final[dict[str, tuple[str, ...]]] = {
     "stop": (*("stop", "quit", "end", "exit", "finish", "i'm done", "im done", "all done"),),
     "cancel": ("cancel", "stop measuring", "cancel measuring", "cancel that"),
     "keep": ("keep", "keep it", "keep this", "keep that", "keep this one", "keeper", "a keeper"),
+    "leaf_frame": ("leaf frame", "the leaf frame", "leaf shot", "frame for the leaves"),
     "my_look": ("my look", "my looks", "my style"),
     "reset_look": ("reset my look", "reset my looks", "forget my look", "forget my looks"),
     "forget": (
@@ -92,6 +93,7 @@ _GERMAN: Final[dict[str, tuple[str, ...]]] = {
     ),
     "cancel": ("abbrechen", "messung abbrechen"),
     "keep": ("behalten", "behalt es", "behalte es", "behalte das", "das behalte ich"),
+    "leaf_frame": ("blätterbild", "das blätterbild", "bild für die blätter"),
     "my_look": ("mein stil", "meine wirkung"),
     "reset_look": ("vergiss meinen stil", "meinen stil vergessen", "stil zurücksetzen"),
     "forget": (
@@ -141,6 +143,7 @@ _SPANISH: Final[dict[str, tuple[str, ...]]] = {
     "stop": ("parar", "terminar", "fin", "acabar", "salir", "he terminado"),
     "cancel": ("cancelar", "cancela", "cancelar medición"),
     "keep": ("guardar", "guárdala", "guárdalo", "me la quedo", "me quedo con esta"),
+    "leaf_frame": ("foto de hojas", "la foto de hojas", "foto para las hojas"),
     "my_look": ("mi estilo", "mis estilos"),
     "reset_look": ("olvida mi estilo", "reiniciar mi estilo", "borra mi estilo"),
     "forget": (

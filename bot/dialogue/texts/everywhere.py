@@ -33,10 +33,16 @@ EVERYWHERE: Final[dict[str, str]] = {
         "`forget me`, `stop`; `what if f/16`. "
         "Frames: `compare`, `average`, `as 1/4 s`, `grid`, `keep`, `my look`, `cancel`."
     ),
-    "to_come.plan": (
-        "No plan is kept yet. Ask what to pack, what to write home, a rough setting, or send "
-        "`3 km walk out, 150 m climb, sunset 18:40`."
+    "plan.turn_back": "Turn back by {time}: sunset {sunset}, {out} out, an hour to spare.",
+    "plan.home": "Note home: who, where, your way, the car; back by {back}, at {call} they call.",
+    "plan.way": "The way out takes about {out}, wet and loaded.",
+    "plan.sunset": "Sunset {time}. The way out is missing.",
+    "plan.light": "Soft light: cloud, shade, or {rise} to {morning} and {evening} to {set} today.",
+    "plan.light_morning": (
+        "Soft light: cloud, shade, or {rise} to {morning} today; the evening is too late for you."
     ),
+    "plan.kit": "Your kit: {list}.",
+    "plan.more": "`why` has packing, the notices to read and rough settings.",
     "to_come.log": "The log of a place is not built yet. Note the settings I name when you keep.",
     "back.done": "Undone.",
     "back.nothing": "Nothing to undo on this walk.",

@@ -47,8 +47,13 @@ REASONS: Final[dict[str, str]] = {
         "A ladder, because one number never fits all water; the shape is chosen on a large screen "
         "(common practice)."
     ),
+    "why.leaf_frame_of": "As bright as your water frame, {settings}: what time loses ISO gives.",
     "why.leaf_frame": (
         "1/125 s holds leaves in a light wind; same brightness by ISO (common practice)."
+    ),
+    "why.group": (
+        "The look is time and coverage, on any format. Depth at the same view: f-number ÷ crop "
+        "factor, up to where diffraction softens the format."
     ),
     "why.step": "{step}.",
     "why.frame": (

@@ -109,6 +109,8 @@ SEEN: Final[dict[str, str]] = {
     # a look of one's own
     "my_look.used": "Your {look} is about {share}, by the frames you kept.",
     "my_look.kept": "Kept: {look}, water crosses {share} of the frame.",
+    "my_look.kept_walk": "Kept: {settings}, {look}.",
+    "my_look.not_own": "That frame is somebody else's, so I keep yours.",
     "my_look.kept_only": (
         "Noted. To learn its look I need its time and your numbers: `12 m tall, 18 m away, 24 mm`."
     ),

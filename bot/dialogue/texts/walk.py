@@ -287,7 +287,7 @@ WALK: Final[dict[str, str]] = {
         "Leaf frame: {settings}, same brightness, touch nothing else. Five to ten, in a lull."
     ),
     "keep.leaf_frame_dark": (
-        "Leaf frame: {settings} is as short as it goes here, {stops} darker; lift it at home."
+        "Leaf frame: {settings}, {stops} darker: lift it at home; or {time}, as bright, in a lull."
     ),
     "keep.check": "At 100 %: nearest rock, rock beside the fall, a far corner, drops on the glass.",
     "ask.next": "What next?",

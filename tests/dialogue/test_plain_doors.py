@@ -1,0 +1,162 @@
+"""Languages, the next step, short messages and `why`: asked for as people say it."""
+
+from __future__ import annotations
+
+import pytest
+
+from bot.dialogue.meaning.hands import can_hardly_type
+from bot.dialogue.reading.command_words import command_of
+from tests.dialogue.player import Player
+
+TOLD = "12 m tall, 18 m away, rock at 1.5 m, full frame 24-70, tripod"
+
+
+def walked(*more: str, told: str = TOLD) -> Player:
+    """Somebody at the first settings, and what they said since."""
+    player = Player()
+    for line in (told, "1", "1", *more):
+        player.say(line)
+    return player
+
+
+def keys_of(player: Player, text: str) -> tuple[str, ...]:
+    """The keys of what is answered."""
+    return tuple(key for message in player.say(text) for key in message.keys)
+
+
+@pytest.mark.parametrize(
+    ("text", "command"),
+    [
+        ("sprache deutsch", "german"),
+        ("Auf Deutsch, bitte!", "german"),
+        ("language german", "german"),
+        ("kannst du deutsch sprechen?", "german"),
+        ("please answer in German", "german"),
+        ("idioma español", "spanish"),
+        ("habla en español por favor", "spanish"),
+        ("hola, en castellano", "spanish"),
+        ("in english please", "english"),
+        ("cambia al inglés", "english"),
+        ("english or german?", None),
+        ("my german guide says no", None),
+        ("i don't speak german", None),
+        ("was mach ich jetzt", "now"),
+        ("und jetzt?", "now"),
+        ("wie geht's weiter", "now"),
+        ("what do i do", "now"),
+        ("ok, what now?", "now"),
+        ("and now?", "now"),
+        ("what's next", "now"),
+        ("where do I start", "now"),
+        ("I don't know what to do", "now"),
+        ("¿ahora qué?", "now"),
+        ("¿qué hago ahora?", "now"),
+        ("next", "skip"),
+        ("now", None),
+        ("wie geht es", None),
+        ("what do you do", None),
+        ("what is that now", None),
+        ("how do i hold it", None),
+        ("and", None),
+    ],
+)
+def test_what_is_asked_for_in_a_few_words(text: str, command: str | None) -> None:
+    """A word that works anywhere is known in a plain request, and in nothing else."""
+    assert command_of(text) == command
+
+
+@pytest.mark.parametrize(
+    ("text", "hardly"),
+    [
+        ("i have wet gloves", True),
+        ("Can't type much", True),
+        ("my fingers are frozen", True),
+        ("only one hand free", True),
+        ("nasse Handschuhe an", True),
+        ("kann kaum tippen", True),
+        ("manos frías", True),
+        ("no puedo escribir mucho", True),
+        ("should i bring gloves", False),
+        ("gloves?", False),
+        ("a cold day", False),
+        ("on the other hand it is dark", False),
+    ],
+)
+def test_who_can_hardly_type(text: str, *, hardly: bool) -> None:
+    """Cold or wet hands are heard where they are told, not where gloves are asked for."""
+    assert can_hardly_type(text) is hardly
+
+
+def test_cold_hands_make_messages_short() -> None:
+    """The answer is one line and the question; what was told beside it is answered, too."""
+    player = walked()
+    assert "length.hands" in keys_of(player, "cold hands")
+    assert player.context is not None
+    assert player.context.person.length == "short"
+    (message,) = player.say("1")
+    assert len(message.body.split("\n")) == 2
+    fresh = Player()
+    assert "ask.top" in keys_of(fresh, f"wet gloves on. {TOLD}")
+    assert fresh.context is not None
+    assert fresh.context.person.length == "short"
+
+
+@pytest.mark.parametrize(
+    ("lines", "key"),
+    [
+        ((), "caution.arrive"),
+        (("start",), "now.lens"),
+        ((TOLD,), "now.composition"),
+        ((TOLD, "1", "1"), "now.frame"),
+        ((TOLD, "1", "1", "2"), "now.keep"),
+        (("phone", "too white"), "now.take"),
+        ((TOLD, "finish"), "help.first"),
+        (("start", "bye"), "now.lens"),
+        ((TOLD, "1", "1", "bye"), "now.frame"),
+        ((TOLD, "1", "1", "2", "1", "i'm home"), "now.keep"),
+        (("phone", "too white", "1", "i'm home"), "now.take"),
+    ],
+)
+def test_the_next_step_is_one_line_and_its_question(lines: tuple[str, ...], key: str) -> None:
+    """Whoever lost the thread hears the step at which they stand, and what is asked there."""
+    player = Player()
+    for line in lines:
+        player.say(line)
+    messages = player.say("what do i do now")
+    assert key in messages[0].keys
+    assert key == "help.first" or messages[0].question
+
+
+def test_no_reason_is_told_twice() -> None:
+    """Page by page, then what it rests on, then one line."""
+    player = walked("1")
+    told = [player.say("why")[0].body for _ in range(4)]
+    assert "full frame" in told[-3] if told[-3] != told[-2] else True
+    assert told[0] != told[1]
+    assert told[-1] == told[-2] == "That was all behind it."
+    assert len(set(told)) == len(told) - 1
+
+
+def test_the_light_is_named_once_until_it_changes() -> None:
+    """The clock time of the light stands on the first answer, on a changed one, after a pause."""
+    player = walked()
+    named = []
+    for line in ("1", "1", "overcast", "1", "! later 20 m", "1"):
+        if line.startswith("!"):
+            player.happen(line[2:])
+            continue
+        named.append("light.at" in keys_of(player, line))
+    assert named == [True, False, True, False, True]
+
+
+def test_time_left_is_said_after_a_pause_alone() -> None:
+    """Within three hours of the turn-back time who was silent hears how long it is."""
+    player = Player()
+    player.happen("place 44.15 -71.35")
+    for line in ("1 km walk out", TOLD, "1"):
+        player.say(line)
+    player.happen("later 8 h")
+    assert "resume" not in keys_of(player, "what now")
+    player.now = player.now.replace(hour=20, minute=50)
+    assert "light.time_left" in keys_of(player, "1")
+    assert "light.time_left" not in keys_of(player, "what now")
