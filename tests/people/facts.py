@@ -6,7 +6,7 @@ from collections.abc import Iterable
 from typing import Final
 
 from tests.dialogue.reading_checks import Counts, Row, count, differences, rows
-from tests.people.rate import Half, Rate, lines_of
+from tests.people.rate import BLIND, Half, Rate, lines_of
 
 #: A wrongly read number is worse than an unread one.
 PRECISION: Final = 0.98
@@ -15,7 +15,7 @@ RECALL: Final = 0.95
 
 def figures(half: Half) -> Iterable[Rate]:
     """Precision and recall in all, then of each slot that the half speaks of."""
-    counts = count(_rows(half), noted=half != "strangers")
+    counts = count(_rows(half), noted=half not in BLIND)
     yield from _pair(half, "all slots", counts, aims=(PRECISION, RECALL))
     for slot in sorted(counts.right.keys() | counts.wrong.keys() | counts.missed.keys()):
         yield from _pair(half, slot, counts.of(slot), aims=(None, None))

@@ -2,18 +2,22 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Sequence
+from collections.abc import Iterable, Mapping, Sequence
 from dataclasses import dataclass
 from pathlib import Path
 from typing import Final, Literal, TypeAlias, TypeVar
 
 #: Line numbers of people's files count from 1: odd lines are only reported, rules may be written
-#: on even ones. Of strangers' files all lines are only reported.
-Half: TypeAlias = Literal["odd", "even", "strangers"]
-HALVES: Final[tuple[Half, ...]] = ("odd", "even", "strangers")
+#: on even ones. Of blind files all lines are only reported.
+Half: TypeAlias = Literal["odd", "even", "strangers", "newcomers"]
+HALVES: Final[tuple[Half, ...]] = ("odd", "even", "strangers", "newcomers")
 _CORPUS: Final = Path(__file__).parents[1] / "dialogue" / "corpus"
 PEOPLE: Final = _CORPUS / "people"
-STRANGERS: Final = _CORPUS / "strangers"
+#: Folders of which nobody reads a line, the older one first.
+BLIND: Final[Mapping[Half, Path]] = {
+    "strangers": _CORPUS / "strangers",
+    "newcomers": _CORPUS / "newcomers",
+}
 
 _Line = TypeVar("_Line")
 
@@ -44,18 +48,18 @@ class Rate:
 
 
 def lines_of(name: str, half: Half, *, header: bool = False) -> list[str]:
-    """The lines of a file of one half; none where strangers have written no such file.
+    """The lines of a file of one half; none where a blind folder has no such file.
 
     Args:
         name: of the file.
         half: which lines.
         header: whether the first line is none of them.
     """
-    path = (STRANGERS if half == "strangers" else PEOPLE) / name
-    if half == "strangers" and not path.exists():
+    path = BLIND.get(half, PEOPLE) / name
+    if half in BLIND and not path.exists():
         return []
     lines = path.read_text(encoding="utf-8").splitlines()[int(header) :]
-    return lines if half == "strangers" else half_of(lines, half, first_line=1 + header)
+    return lines if half in BLIND else half_of(lines, half, first_line=1 + header)
 
 
 def half_of(lines: Sequence[_Line], half: Half, first_line: int = 1) -> list[_Line]:
