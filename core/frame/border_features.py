@@ -8,6 +8,8 @@ from typing import Final
 import numpy as np
 from numpy.typing import NDArray
 
+from core.frame.border_bodies import FEATURES as BODY_FEATURES
+from core.frame.border_bodies import body_features
 from core.frame.border_lines import Places
 from core.frame.border_sides import Floats, Side
 from core.frame.border_tracks import Tracks
@@ -18,7 +20,7 @@ FEATURES: Final = (
     "bend", "sharp edge", "step over spread outside", "texture of flanks", "texture inside",
     "unlike inside", "rank on side", "rank in frame", "number on side", "lightness", "chroma",
     "from the end", "alone", "alike at side", "alike in frame", "part of lightness",
-    "track over width", "real width",
+    "track over width", "real width", *BODY_FEATURES,
 )  # fmt: skip
 #: Widths to each side in which the spread of what is usual is taken.
 _STEPS_OUT: Final = np.array([-6, -5, -4, -3, -2, 2, 3, 4, 5, 6])
@@ -41,11 +43,12 @@ def line_features(
     Returns:
         Shape (n, features).
     """
-    rows = [_of_side(*one) for one in zip(sides, places, tracks, strict=True)]
-    found = np.concatenate(rows)
+    together = list(zip(sides, places, tracks, strict=True))
+    found = np.concatenate([_of_side(*one) for one in together])
     rank = np.argsort(np.argsort(-found[:, 0], kind="stable"), kind="stable")
     found[:, FEATURES.index("rank in frame")] = rank
-    return found
+    bodies = np.concatenate([body_features(*one) for one in together])
+    return np.concatenate([found, bodies], axis=1)
 
 
 def _of_side(side: Side, places: Places, tracks: Tracks) -> Floats:
@@ -70,7 +73,7 @@ def _of_side(side: Side, places: Places, tracks: Tracks) -> Floats:
         np.minimum(tracks.length / places.width, 20),
         np.log(np.maximum(tracks.high - tracks.low, 1) / short),
     )  # fmt: skip
-    return np.stack(columns, axis=1).astype(np.float32).reshape(count, len(FEATURES))
+    return np.stack(columns, axis=1).astype(np.float32).reshape(count, len(columns))
 
 
 def _outside(side: Side, places: Places, deep: NDArray[np.intp]) -> tuple[Floats, Floats]:

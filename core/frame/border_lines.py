@@ -14,7 +14,7 @@ from core.frame.border_sides import LIGHTNESS_OF_CODE, Floats, Side
 
 # Sizes are shares of the short side; limits from an own measurement on 45 photographs with 429
 # things planted at their borders.
-_WIDTHS: Final = (0.004, 0.007, 0.012, 0.02, 0.035, 0.06, 0.10)
+_WIDTHS: Final = (0.004, 0.007, 0.012, 0.02, 0.035, 0.06, 0.10, 0.16)
 _NARROW: Final = 0.02  # up to here with the slopes of branches
 _LEAST_WIDTH_PX: Final = 3
 _LEAST_DEPTH: Final = 0.025

@@ -12,6 +12,8 @@ from hypothesis import strategies as st
 from numpy.typing import NDArray
 
 from core.frame import border_trees, borders
+from core.frame.border_bodies import FEATURES as BODY_FEATURES
+from core.frame.border_bodies import body_features
 from core.frame.border_bright import bright_runs
 from core.frame.border_lines import salient_places
 from core.frame.border_sides import Canvas, lab_of, turned
@@ -228,6 +230,38 @@ def test_a_line_is_followed_inwards() -> None:
     assert track.low[first] < places.at[first] < track.high[first]
 
 
+def body_of(pixels: Pixels, row: int) -> dict[str, float]:
+    """Numbers of the body at the place of the left border that is nearest to a row."""
+    canvas = Canvas.of(pixels)
+    side = canvas.side(Border.LEFT)
+    places = salient_places(side)
+    numbers = body_features(side, places, tracks_of(side, places))
+    first = int(np.argmin(np.abs(places.at - row / 1.2)))
+    return dict(zip(BODY_FEATURES, numbers[first].tolist(), strict=True))
+
+
+def test_the_body_of_a_stick_has_its_size() -> None:
+    """A stick of 14 by 150 px in a frame of 800 is as deep and as wide, and ends in the frame."""
+    body = body_of(stick(wall(), 400, 150), 400)
+    assert body["body depth"] == pytest.approx(150 / 800, rel=0.1)
+    assert np.exp(body["body width"]) == pytest.approx(14 / 800, rel=0.25)
+    assert body["body reaches in"] == 0
+    assert body["body reaches the sides"] == 0
+    assert body["ring even"] < 0.1
+
+
+def test_the_body_of_a_log_across_the_frame_does_not_end() -> None:
+    """What goes on further in than anything is looked at is said to."""
+    assert body_of(stick(wall(), 400, 900), 400)["body reaches in"] == 1
+
+
+def test_a_soft_body_has_a_duller_outline() -> None:
+    """Out of focus, the outline of the same stick is less steep."""
+    sharp = stick(wall(), 400, 150, thick=30)
+    soft = np.asarray(cv2.GaussianBlur(sharp, (0, 0), 6), np.uint8)
+    assert body_of(soft, 400)["edge"] < 0.6 * body_of(sharp, 400)["edge"]
+
+
 def test_bright_runs_with_a_small_gap_are_one() -> None:
     """Two bright pieces with a twig between them are one run; far apart they are two."""
     pixels = wall()
@@ -270,13 +304,15 @@ def test_the_trees_grow_again_from_the_table(topic: border_trees.Topic) -> None:
             assert np.array_equal(shipped[f"{topic}_{name}"][: len(array)], array), name
 
 
-@pytest.mark.parametrize("source", ["gravel.png", "gorge", "brick.png", "other gorge"])
+@pytest.mark.parametrize(
+    "source", ["gravel.png", "gorge", "brick.png", "other gorge", "third gorge"]
+)
 def test_the_table_is_made_again_from_the_recipe(source: str) -> None:
     """Samples of the packages' own pictures, drawn again, are those of the table."""
-    first, second = (part.sources for part in recipe.PARTS)
-    within = first.index(source) if source in first else second.index(source)
-    index = within if source in first else recipe.PARTS[0].frames + within
-    said, found = recipe.samples(index, None)
+    first, second, third = recipe.PARTS
+    part = next(part for part in recipe.PARTS if source in part.sources)
+    before = {first: 0, second: first.frames, third: first.frames + second.frames}[part]
+    said, found = recipe.samples(before + part.sources.index(source), None)
     features, planted = found["line"]
     assert said == source
     with np.load(recipe.TABLE, allow_pickle=False) as table:

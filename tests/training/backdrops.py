@@ -17,7 +17,8 @@ from tests.training.pictures import light_of
 
 #: Photographs to train on, of the Debian packages mate-backgrounds 1.26.0, lomiri-wallpapers
 #: 20.04.0, plasma-workspace-wallpapers 5.27.5 (the largest size, of those added 2560x1600) and
-#: enlightenment-data 0.25.4 (.edj), copied into one folder.
+#: enlightenment-data 0.25.4 (.edj), copied into one folder; the last ones also of tuxpaint-data
+#: 0.9.28, palapeli-data 22.12 and opencv-doc 4.6.0.
 FIRST: Final = (
     "Dragonfly_by_Bolly.jpg", "aitzgorri_by_Aitzol_Berasategi.jpg",
     "picosdeeuropa_by_Aitzol_Berasategi.jpg", "seeding_by_Clements_Engelhardt.jpg", "Dune.jpg",
@@ -31,9 +32,22 @@ ADDED: Final = (
     "Sea-of-Lanterns.edj", "Snow-Trees.edj", "Sunset-Clouds.edj", "Sunset-Hills.edj",
     "White-Flower.edj", "Yellow-Flower.edj",
 )  # fmt: skip
-PHOTOGRAPHS: Final = (*FIRST, *ADDED)
+LAST: Final = (
+    "Bridge_by_Sander_Klootwijk.jpg", "Grey.jpg", "Kleiber_by_Lukas_Baubkus.jpg", "Path.jpg",
+    "Wine_by_Jakkub_Mede.jpg", "aloeL.jpg", "burnt_bark.jpg", "castle-maintenon.jpg",
+    "cincinnati-bridge.jpg", "citrus-fruits.jpg", "cliff.jpg", "corn_maze.jpg",
+    "european-honey-bee.jpg", "free_by_Peter_Nerlich.jpg", "friends_by_Aitzol_Berasategi.jpg",
+    "greentock_by_Peter_Nerlich.jpg", "jellyfish.jpg", "lighthouse.jpg", "mossy_log.jpg",
+    "mudstone.jpg", "ocean_splash.jpg", "ocean_waves.jpg", "panther-chameleon-female.jpg",
+    "redwoods_above.jpg", "rocks.jpg", "scenetext02.jpg", "scenetext03.jpg", "scenetext04.jpg",
+    "sheep.jpg", "spiders_web.jpg", "sun_behind_clouds.jpg", "sun_behind_leaves.jpg",
+)  # fmt: skip
+PHOTOGRAPHS: Final = (*FIRST, *ADDED, *LAST)
 #: Rendered gorges; those unseen are only for the figures.
-GORGES: Final = {"gorge": range(6), "other gorge": range(6, 30), "unseen gorge": range(30, 36)}
+GORGES: Final = {
+    "gorge": range(6), "other gorge": range(6, 30), "unseen gorge": range(30, 36),
+    "third gorge": range(36, 136),
+}  # fmt: skip
 #: How often some white that belongs there is laid first.
 _WHITE: Final = 0.4
 #: Long side at which photographs are read [px].

@@ -1,20 +1,17 @@
-"""Small trees that each mend what those before got wrong, grown with numpy alone."""
+"""Small trees that each mend what those before got wrong, as the check reads them."""
 
 from __future__ import annotations
 
 from dataclasses import dataclass
-from typing import Final
 
 import numpy as np
 from numpy.typing import NDArray
+from sklearn.ensemble import GradientBoostingClassifier
+from sklearn.tree._tree import Tree
 
 from tests.training.trees import in_a_row
 
 Floats = NDArray[np.float32]
-Doubles = NDArray[np.float64]
-
-#: Values of a feature are told apart in as many parts at most.
-_BINS: Final = 64
 
 
 @dataclass(frozen=True)
@@ -22,142 +19,71 @@ class Boosting:
     """How trees are grown.
 
     Args:
-        trees: how many.
+        rounds: of one tree, or of one for each kind where there are more than two.
         rate: part of each tree's answer that is believed.
         leaves: most leaves of a tree.
         leaf: fewest samples in a leaf.
-        part: of the features tried at each node.
-        held: how strongly a leaf's answer is held back.
+        drawn: part of the samples drawn for each round.
+        tried: part of the features tried at each node.
         seed: of all that is drawn.
     """
 
-    trees: int = 200
-    rate: float = 0.06
-    leaves: int = 12
-    leaf: int = 12
-    part: float = 0.4
-    held: float = 5.0
+    rounds: int
+    rate: float
+    leaves: int
+    leaf: int
+    drawn: float = 0.7
+    tried: float = 0.3
     seed: int = 7
 
 
-@dataclass(frozen=True)
-class _Samples:
-    """Samples in parts: `bins`, shape (n, features), and each part's end, (features, parts)."""
-
-    bins: NDArray[np.intp]
-    ends: Floats
-
-    @classmethod
-    def of(cls, samples: Floats) -> _Samples:
-        """Divide each feature so that its parts hold about as many samples."""
-        ends = np.quantile(samples, np.linspace(0, 1, _BINS + 1)[1:-1], axis=0, method="lower").T
-        columns = zip(ends, samples.T, strict=True)
-        return cls(np.stack([np.searchsorted(*column) for column in columns], 1), ends)
-
-
-@dataclass(frozen=True)
-class _Cut:
-    """The best cut of a node: what it gains, its feature, and the last part to its left."""
-
-    gain: float
-    feature: int
-    part: int
-
-
 def boosted(
-    samples: Floats, targets: NDArray[np.bool_], how: Boosting
+    samples: Floats,
+    targets: NDArray[np.generic],
+    how: Boosting,
+    weights: NDArray[np.float64] | None = None,
 ) -> dict[str, NDArray[np.generic]]:
     """Trees whose values, added up, are the log odds of the targets, as flat arrays.
 
-    Source: gradient boosting with second-order steps and the leaf of the largest gain cut next
-    (Friedman 2001; Chen & Guestrin 2016; both from memory).
+    Source: stochastic gradient boosting (Friedman 1999 and 2001, from memory), by scikit-learn.
 
     Args:
         samples: shape (n, features); compared as they are stored, in half precision.
-        targets: shape (n,).
+        targets: shape (n,), of two or more kinds; of more, trees take turns in their order.
         how: to grow them.
+        weights: of the samples, shape (n,).
 
     Returns:
         `root` (trees,), and for each node `feature`, `threshold`, `left` (0: a leaf), `value`.
     """
-    divided = _Samples.of(samples.astype(np.float16).astype(np.float32))
-    wanted = targets.astype(np.float64)
-    log_odds = np.full(len(wanted), np.log(wanted.mean() / (1 - wanted.mean())))
-    parts: list[dict[str, list[float]]] = []
-    for tree in range(how.trees):
-        chance = 1 / (1 + np.exp(-log_odds))
-        slopes = np.stack([wanted - chance, chance * (1 - chance)])
-        nodes, members = _grown(divided, slopes, how, np.random.default_rng((how.seed, tree)))
-        for node, inside in members.items():
-            log_odds[inside] += nodes["value"][node]
-        parts.append(nodes)
-    return in_a_row([_stored(nodes) for nodes in parts])
+    model = GradientBoostingClassifier(
+        init="zero", n_estimators=how.rounds, learning_rate=how.rate, max_depth=None,
+        max_leaf_nodes=how.leaves, min_samples_leaf=how.leaf, subsample=how.drawn,
+        max_features=how.tried, random_state=how.seed,
+    )  # fmt: skip
+    model.fit(samples.astype(np.float16).astype(np.float32), targets, sample_weight=weights)
+    return in_a_row([_stored(one.tree_, how.rate) for one in model.estimators_.ravel()])
 
 
-def _stored(nodes: dict[str, list[float]]) -> dict[str, NDArray[np.generic]]:
-    kinds = {"feature": np.uint8, "threshold": np.float16, "left": np.int64, "value": np.float16}
-    return {name: np.array(nodes[name]).astype(kind) for name, kind in kinds.items()}
+def _stored(tree: Tree, rate: float) -> dict[str, NDArray[np.generic]]:
+    """The nodes of one tree, each right child behind its left one, parents first."""
+    order = [0]
+    for node in order:
+        if tree.children_left[node] >= 0:
+            order += [int(tree.children_left[node]), int(tree.children_right[node])]
+    places = np.empty(len(order), np.int64)
+    places[order] = np.arange(len(order))
+    inner = tree.children_left[order] >= 0
+    return {
+        "feature": np.where(inner, tree.feature[order], 0).astype(np.uint8),
+        "threshold": np.where(inner, _below(tree.threshold[order]), 0).astype(np.float16),
+        "left": np.where(inner, places[tree.children_left[order]], 0),
+        "value": (rate * tree.value[order, 0, 0]).astype(np.float16),
+    }
 
 
-def _grown(
-    samples: _Samples, slopes: Doubles, how: Boosting, rng: np.random.Generator
-) -> tuple[dict[str, list[float]], dict[int, NDArray[np.intp]]]:
-    """One tree, and the samples in each of its leaves."""
-    nodes: dict[str, list[float]] = {"feature": [], "threshold": [], "left": [], "value": []}
-    members: dict[int, NDArray[np.intp]] = {}
-    cuts: dict[int, _Cut] = {}
-
-    def add(inside: NDArray[np.intp]) -> None:
-        node = len(nodes["left"])
-        total = slopes[:, inside].sum(axis=1)
-        value = np.float16(how.rate * total[0] / (total[1] + how.held))  # as it is stored
-        for name, number in zip(nodes, (0, 0, 0, float(value)), strict=True):
-            nodes[name].append(number)
-        members[node] = inside
-        cuts[node] = _best_cut(samples, slopes, inside, how, rng)
-
-    add(np.arange(slopes.shape[1]))
-    while len(members) < how.leaves:
-        node = max(cuts, key=lambda one: cuts[one].gain)
-        cut, inside = cuts.pop(node), members.pop(node)
-        if cut.gain <= 0:
-            members[node] = inside
-            break
-        nodes["feature"][node] = cut.feature
-        nodes["threshold"][node] = float(samples.ends[cut.feature, cut.part])
-        nodes["left"][node] = len(nodes["left"])
-        below = samples.bins[inside, cut.feature] <= cut.part
-        add(inside[below])
-        add(inside[~below])
-    return nodes, members
-
-
-def _best_cut(
-    samples: _Samples, slopes: Doubles, inside: NDArray[np.intp], how: Boosting,
-    rng: np.random.Generator,
-) -> _Cut:  # fmt: skip
-    """The best cut of some random features."""
-    count = samples.bins.shape[1]
-    tried = np.sort(rng.choice(count, max(1, round(how.part * count)), replace=False))
-    if len(inside) < 2 * how.leaf:
-        return _Cut(0.0, 0, 0)
-    cells = (samples.bins[np.ix_(inside, tried)] + _BINS * np.arange(len(tried))).ravel()
-    size = _BINS * len(tried)
-
-    def below(weights: Doubles | None) -> Doubles:
-        """Sums up to the end of each part, shape (tried, parts)."""
-        repeated = None if weights is None else np.repeat(weights, len(tried))
-        return np.cumsum(np.bincount(cells, repeated, size).reshape(-1, _BINS), axis=1)
-
-    number, slope, curve = (below(one) for one in (None, *slopes[:, inside]))
-    gain = _worth(slope, curve, how) + _worth(
-        slope[:, -1:] - slope, curve[:, -1:] - curve, how
-    ) - _worth(slope[:, -1:], curve[:, -1:], how)  # fmt: skip
-    enough = (number >= how.leaf) & (number[:, -1:] - number >= how.leaf)
-    gain = np.where(enough, gain, 0.0)
-    feature, part = np.unravel_index(int(np.argmax(gain)), gain.shape)
-    return _Cut(float(gain[feature, part]), int(tried[feature]), int(part))
-
-
-def _worth(slope: Doubles, curve: Doubles, how: Boosting) -> Doubles:
-    return np.asarray(slope**2 / (curve + how.held))
+def _below(thresholds: NDArray[np.float64]) -> NDArray[np.float16]:
+    """The next numbers in half precision that are no larger: samples stay on their side."""
+    stored = thresholds.astype(np.float16)
+    lower = np.nextafter(stored, np.float16(-np.inf))
+    return np.where(stored.astype(np.float64) > thresholds, lower, stored)

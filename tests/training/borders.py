@@ -13,6 +13,7 @@ from typing import Final
 import cv2
 import numpy as np
 from numpy.typing import NDArray
+from sklearn.isotonic import IsotonicRegression
 
 from core.frame.border_bright import bright_runs
 from core.frame.border_features import line_features
@@ -23,7 +24,7 @@ from core.frame.border_trees import NUMBERS, BorderTrees, Topic
 from core.frame.findings import Border, BorderKind
 from tests.scenes.intruders import Intruder, plant
 from tests.scenes.noise import Field
-from tests.training.backdrops import FIRST, PHOTOGRAPHS, backdrop
+from tests.training.backdrops import ADDED, FIRST, LAST, PHOTOGRAPHS, backdrop
 from tests.training.boosting import Boosting, boosted
 from tests.training.kinds import file_of
 from tests.training.texture import written
@@ -35,24 +36,32 @@ from tests.training.trees import grown as grown_at_random
 class Part:
     """Frames of the recipe: what each is made of in its turn, how many, and what is drawn.
 
-    `least` is the smallest piece of a photograph that makes a frame.
+    `least` is the smallest piece of a photograph that makes a frame. What is bright is learned
+    from the first `bright` frames, lines and shapes from the first `lines`.
     """
 
     sources: tuple[str, ...]
-    frames: int
+    bright: int
+    lines: int
     seed: int
     least: float
+
+    @property
+    def frames(self) -> int:
+        """How many there are."""
+        return max(self.bright, self.lines)
 
 
 PARTS: Final = (
     Part(
         (*FIRST, "gravel.png", "coffee.png", "chelsea.png", "camera.png", "flower.jpg", "gorge",
-         "gorge", "noise"), 728, 20_261_127, 0.8,
+         "gorge", "noise"), 728, 192, 20_261_127, 0.8,
     ),
     Part(
-        (*PHOTOGRAPHS, "gravel.png", "brick.png", "coffee.png", "chelsea.png", "camera.png",
-         "flower.jpg", *["other gorge"] * 5, "noise"), 470, 20_261_128, 0.45,
+        (*FIRST, *ADDED, "gravel.png", "brick.png", "coffee.png", "chelsea.png", "camera.png",
+         "flower.jpg", *["other gorge"] * 5, "noise"), 470, 124, 20_261_128, 0.45,
     ),
+    Part((*LAST, *["third gorge"] * 13, "noise"), 0, 363, 20_261_129, 0.45),
 )  # fmt: skip
 #: All that frames are made of; each is left out in turn. The held-out ones are only for the
 #: figures.
@@ -68,7 +77,7 @@ _BRIGHT_BORDERS: Final = frozenset(PHOTOGRAPHS) - {
     "Yellow-Flower.edj",
 }  # fmt: skip
 
-BOOSTING: Final = Boosting()
+BOOSTING: Final = Boosting(rounds=250, rate=0.05, leaves=12, leaf=12)
 GROWTH: Final = Growth(trees=120, leaf=4, part=0.4, seed=11)
 #: Most things planted in a frame, and frames of five in which nothing is.
 _MOST: Final = 4
@@ -120,22 +129,31 @@ def hit(intruder: Intruder, border: Border, low: float, high: float) -> bool:
 
 def frame(index: int, folder: Path | None) -> tuple[str, NDArray[np.uint8], list[Intruder]]:
     """One frame of the recipe: its source, its pixels after a JPEG, and what was planted."""
-    for part in PARTS:
-        if index < part.frames:
-            break
-        index -= part.frames
-    rng = np.random.default_rng((part.seed, index))
-    source = part.sources[index % len(part.sources)]
+    part, within = _place(index)
+    rng = np.random.default_rng((part.seed, within))
+    source = part.sources[within % len(part.sources)]
     light, planted = populated(backdrop(source, rng, folder, part.least), rng)
     return source, file_of(light, rng)[0], planted
+
+
+def _place(index: int) -> tuple[Part, int]:
+    """The part of a frame of the recipe, and its number there."""
+    for part in PARTS:
+        if index < part.frames:
+            return part, index
+        index -= part.frames
+    raise IndexError(index)
 
 
 def samples(
     index: int, folder: Path | None
 ) -> tuple[str, dict[Topic, tuple[Floats, NDArray[np.bool_]]]]:
     """Source and features of what stands out in a frame of the recipe, and what was planted."""
+    part, within = _place(index)
     source, pixels, planted = frame(index, folder)
-    return source, samples_of(source, Canvas.of(pixels), planted)
+    found = samples_of(source, Canvas.of(pixels), planted)
+    learned = {"line": within < part.lines, "bright": within < part.bright}
+    return source, {topic: rows for topic, rows in found.items() if learned[topic]}
 
 
 def samples_of(
@@ -218,7 +236,7 @@ def grown(
     sources left out (average precision .94 with either kind).
     """
     if topic == "line":
-        return boosted(features, planted, replace(BOOSTING, trees=trees or BOOSTING.trees))
+        return boosted(features, planted, replace(BOOSTING, rounds=trees or BOOSTING.rounds))
     growth = replace(GROWTH, trees=trees or GROWTH.trees)
     part = grown_at_random(features, planted.astype(np.float32), growth)
     part.pop("spread")
@@ -246,22 +264,20 @@ def _trees(part: Mapping[str, NDArray[np.generic]]) -> BorderTrees:
 
 
 def rates(odds: NDArray[np.float64], planted: NDArray[np.generic]) -> dict[str, Floats]:
-    """How often what got such odds was planted, never falling with the odds.
+    """How often what got such odds was planted, rising with the odds.
 
-    Source: pooling of adjacent violators (Ayer et al. 1955, from memory), on `_STEPS` parts with
-    as many planted things each.
+    Parts of the samples with as many planted things each, `_STEPS` of them, are pooled where
+    their rates do not rise.
     """
     order = np.argsort(odds, kind="stable")
     passed = np.cumsum(planted[order]) * _STEPS / np.count_nonzero(planted)
     parts = np.split(order, np.searchsorted(passed, np.arange(1, _STEPS)))
-    pools: list[list[float]] = []
-    for part in parts:
-        pools.append([float(odds[part].mean()), float(planted[part].mean()), float(len(part))])
-        while len(pools) > 1 and pools[-2][1] >= pools[-1][1]:
-            (a, b, n), (c, d, m) = pools[-2:]
-            pools[-2:] = [[(a * n + c * m) / (n + m), (b * n + d * m) / (n + m), n + m]]
-    said, rate = np.array([pool[:2] for pool in pools]).T
-    return {"said": said.astype(np.float32), "rate": rate.astype(np.float32)}
+    said, rate = (np.array([values[part].mean() for part in parts]) for values in (odds, planted))
+    count = np.array([len(part) for part in parts])
+    risen = IsotonicRegression().fit_transform(said, rate, sample_weight=count)
+    levels, level = np.unique(risen, return_inverse=True)
+    pooled = np.bincount(level, said * count) / np.bincount(level, count)
+    return {"said": pooled.astype(np.float32), "rate": levels.astype(np.float32)}
 
 
 def numbers(found: Mapping[str, NDArray[np.generic]]) -> dict[str, NDArray[np.generic]]:
