@@ -89,3 +89,15 @@ def test_both_locks_agree() -> None:
 def test_scripts_are_plain_shell(script: str) -> None:
     """The system's own `sh` can read every script."""
     subprocess.run(["sh", "-n", ROOT / "deploy" / script], check=True)
+
+
+def test_what_needs_a_homeserver_lies_where_it_is_looked_for() -> None:
+    """The part of the tests that talks is collected from its own folders, the other leaves it out.
+
+    So one that is marked elsewhere would run in neither.
+    """
+    named = re.search(r"-m server .*?((?: tests/\w+)+) ", (ROOT / "deploy/test.sh").read_text())
+    assert named is not None
+    mark = "mark." + "server"
+    marked = [path for path in (ROOT / "tests").rglob("*.py") if mark in path.read_text()]
+    assert {str(path.relative_to(ROOT).parent) for path in marked} == set(named[1].split())
