@@ -184,3 +184,9 @@ def test_a_caption_is_kept() -> None:
     player.share("Fels in 2 m")
     assert player.context is not None
     assert player.context.facts.nearest_m == 2
+
+
+def test_a_reply_to_another_question_opens_nothing() -> None:
+    """The "no" of an older question is none of this one."""
+    said = at_the_lip().happen("reply blink 1")
+    assert [key for one in said for key in one.keys] == ["danger.insist", "ask.out_there"]

@@ -145,6 +145,24 @@ def test_the_shortest_words_are_heard(text: str, kind: DangerKind | None) -> Non
 
 
 @pytest.mark.parametrize(
+    ("text", "sounds"),
+    [
+        ("Tom slipped in!", True),
+        ("anna is missing", True),
+        ("lukas ist reingefallen", True),
+        ("juan está herido", True),
+        ("filter fell in", False),
+        ("nobody is hurt", False),
+        ("polarizer is missing", False),
+        ("anna is happy", False),
+    ],
+)
+def test_a_name_may_be_somebody(text: str, *, sounds: bool) -> None:
+    """Who is called by a name is asked about; a thing is none, and nobody is nobody."""
+    assert read_danger(text) == (Danger(DangerKind.UNCLEAR, Level.UNSURE) if sounds else None)
+
+
+@pytest.mark.parametrize(
     "text",
     [
         "last year a friend slipped in",
@@ -259,6 +277,7 @@ _ALL, _ONE, _OWN, _NOT = Safe.ALL, Safe.ONE, Safe.OWN, Safe.NOT
         ("alles gut", _ALL),
         ("todo bien, ya salimos", _ALL),
         ("no pasó nada", _ALL),
+        ("we are all up on the road", _ALL),
         ("they are out", Safe.THEY),
         ("sie sind in Sicherheit", Safe.THEY),
         ("ya salieron", Safe.THEY),
@@ -323,6 +342,13 @@ def test_who_is_safe_in_words(text: str, safe: Safe | None) -> None:
         ("nadie", False),
         ("todo bien, ya salimos", False),
         ("estoy en el mirador", False),
+        ("ok i'm back", False),
+        ("ok i won't", False),
+        ("i stepped back from it", False),
+        ("ok dann nicht", False),
+        ("bin zurück", False),
+        ("me he apartado", False),
+        ("no problem, i won't fall", None),
         ("nobody but me", None),
         ("nobody?", None),
         ("not yet", None),
@@ -377,7 +403,6 @@ def test_who_is_fine_speaks_for_nobody_else() -> None:
         ("my friend slipped in", Whose(own=False, others=1)),
         ("my two friends slipped in", Whose(own=False, others=2)),
         ("I slipped and broke my ankle", Whose(own=True, others=0)),
-        ("the water is rising", Whose(own=True, others=0)),
         ("we are lost", Whose(own=True, others=2)),
         ("my friend and I fell in", Whose(own=True, others=1)),
         ("mein Bruder ist in den Bach gerutscht", Whose(own=False, others=1)),
@@ -390,6 +415,9 @@ def test_who_is_fine_speaks_for_nobody_else() -> None:
 def test_whose_danger_it_is(text: str, who: Whose) -> None:
     """Who writes, another, several: who is safe later speaks for these alone."""
     assert whose(text) == who
+    assert whose("the water is rising", DangerKind.FLOOD) == Whose(own=True, others=0)
+    assert whose("seen tom?", DangerKind.MISSING) == Whose(own=False, others=1)
+    assert whose("slipped in!", DangerKind.IN_WATER) == Whose(own=True, others=1)
     assert who.with_also(Whose(own=True, others=2)) == Whose(own=True, others=2)
 
 

@@ -313,3 +313,12 @@ def test_a_shout_at_a_closed_place_is_asked_about() -> None:
     assert keys(player, "help!!") == ["danger.cry", "ask.in_danger"]
     player.say("no")
     assert keys(player, "f/11")[-1] == "ask.out_there"
+
+
+def test_a_location_is_taken_and_the_question_put_again() -> None:
+    """What it asks for itself waits until nobody is in danger."""
+    player = begun()
+    player.say(DOUBTFUL)
+    assert _keys(player.happen("place 46.5 8.1"))[-1] == "ask.in_danger"
+    player = doubted()
+    assert _keys(player.happen("place 46.5 8.1"))[-1] == "ask.in_danger"

@@ -413,6 +413,13 @@ def test_what_never_was_is_taken_back(text: str) -> None:
     assert _keys(_played("> my friend slipped in"), text)[0] == "danger.retracted"
 
 
+def test_a_sound_was_something_else() -> None:
+    """What was taken for thunder was a truck; in other emergencies that says nothing."""
+    assert _keys(_played("> i hear thunder"), "was just a truck")[0] == "danger.retracted"
+    assert _keys(_played("> i hear thunder"), "was it just a truck?")[0] == "danger.thunder.again"
+    assert _keys(_played("> i broke my leg"), "was just a truck")[0] == "danger.held"
+
+
 def test_an_edit_takes_it_back() -> None:
     """The message that told of it, edited into a harmless one; others change nothing."""
     player = _played("> start", "> my friend slipped in")

@@ -92,8 +92,11 @@ def test_talk_is_told_from_the_rest() -> None:
     """What stands beside it is kept; without any of its words nothing is looked for."""
     assert without_talk("f/11, 1/4 s") == ("f/11, 1/4 s", frozenset())
     assert without_talk("what is it") == ("what is it", frozenset())
-    assert only_talk("where may I not stand? 12 m tall") == frozenset()
+    assert only_talk(f"where may I not stand? {'word ' * 9}") == frozenset()
     assert only_talk("hi linn, where may I not stand?") == {Talk.WHERE_NOT}
+    (said,) = Player().say("where may I not stand? 12 m tall, 18 m away")
+    assert "precaution.where_not" not in said.keys
+    assert "precaution.where_not" not in Player().say("niemand ist im Wasser")[0].keys
 
 
 @pytest.mark.parametrize(

@@ -8,15 +8,22 @@ from typing import Final, NamedTuple
 
 from bot.dialogue.danger.caught import CAUGHT
 from bot.dialogue.danger.cues import CUES
-from bot.dialogue.danger.guards import Guards
+from bot.dialogue.danger.folding import folded
+from bot.dialogue.danger.guards import THINGS, Guards
 from bot.dialogue.danger.injuries import INJURIES
 from bot.dialogue.danger.kinds import LEVELS, Danger, DangerKind, Level, gravest
-from bot.dialogue.danger.likelihood import features_of, log_odds
+from bot.dialogue.danger.likelihood import features_of, log_odds, trained
 from bot.dialogue.danger.meaning import cues_of, kind_meant
 from bot.dialogue.danger.people import PEOPLE
 from bot.dialogue.danger.permission import leave_asked
 from bot.dialogue.danger.places import PLACES
-from bot.dialogue.danger.replies import Safe, anyone_out_there, in_danger, who_is_safe
+from bot.dialogue.danger.replies import (
+    Safe,
+    anyone_out_there,
+    in_danger,
+    was_only_something,
+    who_is_safe,
+)
 from bot.dialogue.danger.rules import Rules
 from bot.dialogue.danger.signs import SIGNS
 from bot.dialogue.danger.spelling import sentences
@@ -34,6 +41,7 @@ __all__ = [
     "gravest",
     "in_danger",
     "read_danger",
+    "was_only_something",
     "who_is_safe",
     "whose",
 ]
@@ -70,6 +78,17 @@ _SMALL_WORDS: Final = frozenset(
 _ASKS: Final = re.compile(
     r"\W*(?:is|are|was|does|did|can|could|may|ist|sind|esta|está)\b", re.IGNORECASE
 )
+#: Who a name is read as, in each language.
+_HE: Final = ("he", "er", "ella")
+#: A word that no pronoun and no denial is, before a verb that people take.
+_NAMED: Final = re.compile(
+    r"\W*(?!(?:no|nobody|none|it|that|this|there|what|who|where|which|everything|something|nothing"
+    r"|all|niemand|keiner|es|das|was|wer|wo|alles|nichts|nadie|nada|todo|eso|esto|que|quien)\b)"
+    r"([^\W\d_]{3,}) ((?:is|has|got|fell|slipped|went|slid|jumped|broke|hurt|collapsed|disappeared"
+    r"|cant|can't|does|isn't|isnt|was|ist|hat|kann|liegt|blutet|kommt|ging|war|se|está|esta|no|ha"
+    r"|cayó|cayo|tiene)\b.*)",
+    re.IGNORECASE | re.DOTALL,
+)
 #: Beside talk of other things a danger is heard in its part of the message; a part alone has to
 #: sound so much surer [log odds] and to have so many spaces. Own rules, from the same messages.
 _IN_PART: Final = 1.3
@@ -100,20 +119,35 @@ def read_danger(text: str) -> Danger | None:
         `UNCLEAR`.
     """
     text, _ = without_talk(text)
+    kind = _kind_of(text)
+    if kind is None and _is_short(text) and _is_of_a_name(text):
+        kind = DangerKind.UNCLEAR
+    return None if kind is None else Danger(kind, LEVELS[kind])
+
+
+def _kind_of(text: str) -> DangerKind | None:
+    """The kind of danger, by wordings, by cues, or by likeness to what others wrote in danger."""
     pieces = cues_of(text)
     odds = _odds(text, pieces)
-    short = text.count(" ") < _SHORT and "?" not in text and not _ASKS.match(text)
-    worded = _worded(text) if odds >= _WORDED or short else _Worded(None, taken_back=False)
+    worded = _worded(text) if odds >= _WORDED or _is_short(text) else _Worded(None)
     kind = worded.kind if odds >= _WORDED or worded.alone else None
-    if kind is None and odds >= _MEANT:
-        kind = kind_meant(pieces)
-    elif kind is None and short and odds >= _FLOODED:
-        kind = DangerKind.FLOOD if kind_meant(pieces) is DangerKind.FLOOD else None
+    kind = kind or _kind_meant(text, pieces, odds)
     if kind is None and not worded.taken_back:
         kind = leave_asked(text)
     if kind is None and _sounds_like_danger(worded, text, odds):
         kind = DangerKind.UNCLEAR
-    return None if kind is None else Danger(kind, LEVELS[kind])
+    return kind
+
+
+def _kind_meant(text: str, pieces: tuple[frozenset[str], ...], odds: float) -> DangerKind | None:
+    kind = kind_meant(pieces) if odds >= min(_MEANT, _FLOODED) else None
+    flooded = kind is DangerKind.FLOOD and _is_short(text)
+    return kind if odds >= _MEANT or flooded else None
+
+
+def _is_short(text: str) -> bool:
+    """Whether a message says something in a few words, and asks nothing."""
+    return text.count(" ") < _SHORT and "?" not in text and not _ASKS.match(text)
 
 
 def _sounds_like_danger(worded: _Worded, text: str, odds: float) -> bool:
@@ -122,6 +156,18 @@ def _sounds_like_danger(worded: _Worded, text: str, odds: float) -> bool:
         return not worded.taken_back
     surely = _UNKNOWN + _IN_PART
     return any(_odds(part, cues_of(part)) >= surely for part in _parts(text))
+
+
+def _is_of_a_name(text: str) -> bool:
+    """Whether a few words would tell of an emergency with "he" in place of their first one."""
+    found = _NAMED.match(text)
+    name, rest = found.groups() if found else ("", "")
+    said = folded(name)
+    weight = trained().features.get(f"word {said}", 1.0)
+    if not said or said in THINGS or weight <= 0 or any(cues_of(name)):
+        return False
+    told = (_kind_of(f"{he} {rest}") for he in _HE)
+    return any(kind is not None and LEVELS[kind] is Level.EMERGENCY for kind in told)
 
 
 def _odds(text: str, pieces: tuple[frozenset[str], ...]) -> float:
@@ -138,7 +184,7 @@ class _Worded(NamedTuple):
     """The gravest danger that an English wording tells of, or that one was taken back."""
 
     kind: DangerKind | None
-    taken_back: bool
+    taken_back: bool = False
     #: The message says nothing else.
     alone: bool = False
 

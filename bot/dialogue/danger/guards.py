@@ -80,7 +80,8 @@ _AUXILIARY: Final = frozenset(
     | {"comes", "come", "coming", "shines", "shine", "glows", "reflects", "appears", "starts"}
     | {"looks", "look", "seems", "a", "bit", "little", "which", "that", "my", "the", "somehow"}
 )
-_THINGS: Final = frozenset(
+#: What is no person, though it falls, drifts and breaks like one.
+THINGS: Final = frozenset(
     """
     accessories adapter air aperture app apps autofocus backdrop background backpack bag bags
     ball bank bark batteries battery beam beetle bird birds blanks bokeh border borders bottle
@@ -175,4 +176,4 @@ def _supposed(before: list[str]) -> bool:
 def _is_thing(before: list[str]) -> bool:
     """Whether the last noun before, auxiliaries skipped, is a thing."""
     nouns = (word for word in reversed(before) if word not in _AUXILIARY)
-    return next(nouns, "") in _THINGS
+    return next(nouns, "") in THINGS

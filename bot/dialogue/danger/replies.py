@@ -53,6 +53,10 @@ _SERIOUS: Final = re.compile(
     r"|ein|una|solo))* (?:joke|joking|kidding|test|testing|false alarm|scherz|spass|witz"
     r"|fehlalarm|broma|chiste|prueba|falsa alarma)\b"
 )
+#: What stands before an answer without telling anything.
+_LEAD: Final = re.compile(
+    r"^(?:(?:ok|okay|alright|fine|then|so|well|and|sorry|oh|gut|also|na|vale|bueno|pues|y)[ ,]+)+"
+)
 #: What a "no" may deny in the same breath: "no, we're not", "no, it was only the light".
 _WITH_NO: Final = re.compile(r"\b(?:not|no|nope|nicht|only|just|nur|nobody|think|solo|nadie)\b")
 
@@ -147,6 +151,12 @@ def _is_thing(text: str) -> bool:
     return "thing" in cues and "other" not in cues
 
 
+def was_only_something(text: str) -> bool:
+    """Whether a message says that what was heard was something else, and names nobody."""
+    only = "?" not in text and _has(text, "only") and not _SERIOUS.search(folded(text))
+    return only and "other" not in frozenset[str]().union(*cues_of(text))
+
+
 def anyone_out_there(text: str) -> bool | None:
     """What a reply to "is anyone out there now?" says.
 
@@ -182,7 +192,10 @@ def in_danger(text: str, *, others: bool) -> bool | None:
 def _says_nobody(text: str) -> bool:
     if "?" in text:
         return False
-    if any(table["nobody"].match(said) for said, table in _said(text)) or _answers_no(text):
+    if _answers_no(text) or any(
+        table["nobody"].match(_LEAD.sub("", said)) or table["stepped_back"].search(said)
+        for said, table in _said(text)
+    ):
         return True
     return _has(text, "place") and not _is_unsure(text)
 

@@ -6,6 +6,7 @@ import re
 from typing import Final, NamedTuple
 
 from bot.dialogue.danger.folding import folded
+from bot.dialogue.danger.kinds import DangerKind
 from bot.dialogue.danger.meaning import cues_of
 
 
@@ -67,18 +68,32 @@ def _cues(text: str) -> frozenset[str]:
     return frozenset[str]().union(*cues_of(text))
 
 
-def whose(text: str) -> Whose:
+#: Who writes, in any part of a sentence.
+_FIRST: Final = re.compile(
+    r"\b(?:i|im|ive|ill|me|my|myself|ich|mir|mich|meine?[mnrs]?|bin|hab|habe|yo|mi|mis|conmigo|estoy"
+    r"|tengo|puedo|veo|oigo|siento|encuentro)\b"
+)
+#: What comes over everybody who is there.
+_OF_THE_PLACE: Final = frozenset({DangerKind.FLOOD, DangerKind.THUNDER, DangerKind.DARK})
+
+
+def whose(text: str, kind: DangerKind = DangerKind.UNCLEAR) -> Whose:
     """Whose danger a message tells of.
 
     Args:
         text: a message that tells of danger, as typed.
+        kind: what danger that is.
 
     Returns:
-        Who writes where nobody is named; the whole group ("we are lost") is who writes and others.
+        The whole group ("we are lost") is who writes and others; so is a message that names
+        nobody. Nobody misses themselves.
     """
+    if kind is DangerKind.MISSING:
+        return Whose(own=False, others=2 if _SEVERAL.search(folded(text)) else 1)
     said = folded(text)
     own, together = _OWN.search(said) is not None, _WE.search(said) is not None
     named = "other" in _cues(text) or _OTHER.search(said) is not None
     if not named:
-        return Whose(own=True, others=2 if together else 0)
+        nobody = kind not in _OF_THE_PLACE and _FIRST.search(said) is None
+        return Whose(own=True, others=2 if together else int(nobody))
     return Whose(own=own, others=2 if _SEVERAL.search(said) else 1)

@@ -6,7 +6,7 @@ from typing import Final
 
 from bot.dialogue.compose import Role
 from bot.dialogue.context import Emergency
-from bot.dialogue.danger import Safe, who_is_safe
+from bot.dialogue.danger import DangerKind, Safe, was_only_something, who_is_safe
 from bot.dialogue.events import TextReceived
 from bot.dialogue.questions import QUESTIONS
 from bot.dialogue.replies import chosen
@@ -29,7 +29,7 @@ def answer(turn: Turn, event: TextReceived, *, of_the_walk: bool) -> None:
         of_the_walk: whether it answers a question that was put before the emergency.
     """
     held = turn.context.conversation.emergency
-    safe = who_is_safe(event.text)
+    safe = _said(held, event.text)
     option = chosen(QUESTIONS["safe"], event.text) if safe in _OPEN else None
     if held is None or of_the_walk or (safe is None and option is None):
         emergency.held(turn)
@@ -39,6 +39,13 @@ def answer(turn: Turn, event: TextReceived, *, of_the_walk: bool) -> None:
         emergency.answer_safe(turn, "yes")
     else:
         _of_some(turn, held, safe or Safe.NOT)
+
+
+def _said(held: Emergency | None, text: str) -> Safe | None:
+    """Who is safe; what sounded like thunder and was a truck never was a danger."""
+    safe = who_is_safe(text)
+    of_a_sound = held is not None and held.kind == DangerKind.THUNDER.value
+    return Safe.RETRACTED if safe is None and of_a_sound and was_only_something(text) else safe
 
 
 def _of_some(turn: Turn, held: Emergency, safe: Safe) -> None:

@@ -43,7 +43,7 @@ def answer(turn: Turn, danger: Danger, text: str) -> None:
     if danger.level is Level.EMERGENCY:
         if not is_held(turn):
             _show_on_map(turn)
-        _hold(turn, danger.kind.value, whose(text))
+        _hold(turn, danger.kind.value, whose(text, danger.kind))
     elif turn.context.conversation.emergency is None:
         _safe_picture(turn)
         turn.change_conversation(closed=True)

@@ -3,7 +3,9 @@
 from __future__ import annotations
 
 from bot.dialogue.compose import Role
-from bot.dialogue.danger.spoken_of import Talk, only_talk
+from bot.dialogue.danger.spoken_of import Talk, only_talk, without_talk
+from bot.dialogue.reading import read
+from bot.dialogue.reading.foreign import glossed
 from bot.dialogue.steps import repeat, trip_answers
 from bot.dialogue.turn import Turn
 
@@ -16,6 +18,8 @@ def answer(turn: Turn, text: str) -> bool:
         text: the message, as typed.
     """
     talk = only_talk(text)
+    if not talk or read(glossed(without_talk(text)[0], turn.context.person.language)).known():
+        return False
     if Talk.WHERE_NOT in talk:
         turn.say(Role.SETTINGS, "precaution.where_not")
     elif Talk.NOTE_HOME in talk:

@@ -44,6 +44,12 @@ REPLIES: Final[Mapping[str, tuple[str, ...]]] = {
         ),
         r"\ball (?:clear|good|safe|fine|accounted for|ok|okay|well)\b",
         r"\bsafe now\b",
+        (
+            r"\b(?:we|everyone|everybody|all of us)(?: are| is)?(?: all)?(?: \w+)? (?:up (?:on|at"
+            r"|in) the"
+            r"|on (?:high|higher|safe|dry) ground|out of the (?:gorge|canyon|water|river)"
+            r"|away from the (?:water|river|edge|fall|falls|gorge))\b"
+        ),
         rf"\b(?:me and (?:my )?\w+|(?:my )?\w+ and (?:i|me)) are(?: \w+)? {_GOOD}",
         rf"\b(?:we|i)(?: am| are| have)?(?: \w+)?(?: back)? (?:at|in) the {_CAR}\b",
         rf"\bback (?:at|in|on|behind) the (?:{_CAR}|{_PATH})\b",
@@ -107,6 +113,18 @@ REPLIES: Final[Mapping[str, tuple[str, ...]]] = {
             r"\b(?! (?:but|except|cares|else|knows|answers?|hears?|comes?|helps?|can"
             r"|is (?:here|coming|around|answering)))"
         ),
+    ),
+    "stepped_back": (
+        (
+            r"\b(?:i|we|he|she|they)(?: (?:have|has|am|are|is|just|all|already|will))*"
+            r" (?:stepped|moved|went|came|gone|come|got|walked|climbed|step|move|go)(?: \w+)?"
+            r" (?:back|away|down|off)\b(?! (?:to|on|up))"
+        ),
+        (
+            r"\b(?:i|we) (?:will|would) not(?: (?:go|do it|do that|then|go there"
+            r"|stand there))*(?= ,|$)"
+        ),
+        r"\b(?:then not|never mind|forget it|not going(?: there)?|better not)(?= ,|$)",
     ),
     "somebody": (
         r"me|i am|we are|one|two|three|somebody|someone|he is|she is|they are|both",

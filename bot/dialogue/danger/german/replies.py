@@ -74,6 +74,17 @@ REPLIES: Final[Mapping[str, tuple[str, ...]]] = {
             r"\b(?! (?:ausser|hilft|hort|kommt|antwortet|sonst|weiss|ist (?:hier|da)(?= [.,]|$)))"
         ),
     ),
+    "stepped_back": (
+        (
+            r"\b(?:bin|sind|ist|geh\w*|tret\w*)(?: (?!nicht)\w+){0,2}"
+            r" (?:zuruck|weg|runter|zuruckgegangen|zuruckgetreten|weggegangen|runtergekommen)\b"
+        ),
+        (
+            r"\b(?:dann nicht|mach\w* (?:ich|wir) nicht|lass\w* (?:ich|wir) (?:es )?(?:sein"
+            r"|bleiben)"
+            r"|vergiss es|lieber nicht)(?= ,|$)"
+        ),
+    ),
     "somebody": (
         r"ich|wir|einer|zwei|drei|jemand|er|sie|er ist|sie ist|sie sind|wir sind|ich bin",
         r"meine? \w+(?: ist)?",

@@ -73,6 +73,11 @@ REPLIES: Final[Mapping[str, tuple[str, ...]]] = {
             r"|puede))"
         ),
     ),
+    "stepped_back": (
+        r"\b(?:me he|nos hemos|se ha|se han) (?:apartado|alejado|retirado|quitado|echado atras)\b",
+        r"\b(?:me|nos) (?:aparte|aleje|retire|quite|apartamos|alejamos)\b|\bya (?:baje|bajamos)\b",
+        r"\b(?:no (?:voy|vamos|ire|iremos)|mejor no|entonces no|olvidalo)(?= ,|$)",
+    ),
     "somebody": (
         r"yo|nosotros|uno|una|dos|tres|alguien|el esta|ella esta|estan|estamos|estoy",
         r"mi \w+(?: esta)?",
