@@ -41,6 +41,7 @@ from bot.dialogue.steps import (
     manner,
     measured,
     measuring,
+    now,
     patience,
     phone,
     questions_asked,
@@ -221,7 +222,11 @@ def _facts(turn: Turn, text: str, asked: Asked | None, typed: str) -> None:
     facts = read(text if rest is None else rest, units=turn.units, expecting=expecting)
     facts = corrected.placed(turn, text, what_if.supposed(turn, text, facts))
     facts = asides.without_leaf_frame(turn, typed, asides.with_filter(turn, typed, facts))
-    if rest is None and not facts.known() and frames.whose(turn, typed):
+    if (
+        rest is None
+        and not facts.known()
+        and (now.arrived(turn, typed) or frames.whose(turn, typed))
+    ):
         return
     if rest is None and not noted:
         if asides.answer(turn, typed, facts) or _beside(turn, text, facts):

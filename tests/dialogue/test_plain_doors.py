@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import pytest
 
+from bot.dialogue.meaning.arrival import is_arrival
 from bot.dialogue.meaning.hands import can_hardly_type
 from bot.dialogue.reading.command_words import command_of
 from tests.dialogue.player import Player
@@ -113,8 +114,8 @@ def test_cold_hands_make_messages_short() -> None:
         ((TOLD, "finish"), "help.first"),
         (("start", "bye"), "now.lens"),
         ((TOLD, "1", "1", "bye"), "now.frame"),
-        ((TOLD, "1", "1", "2", "1", "i'm home"), "now.keep"),
-        (("phone", "too white", "1", "i'm home"), "now.take"),
+        ((TOLD, "1", "bye"), "now.composition"),
+        ((TOLD, "1", "1", "2", "1", "i'm home"), "home.send"),
     ],
 )
 def test_the_next_step_is_one_line_and_its_question(lines: tuple[str, ...], key: str) -> None:
@@ -124,7 +125,7 @@ def test_the_next_step_is_one_line_and_its_question(lines: tuple[str, ...], key:
         player.say(line)
     messages = player.say("what do i do now")
     assert key in messages[0].keys
-    assert key == "help.first" or messages[0].question
+    assert key in {"help.first", "home.send"} or messages[0].question
 
 
 def test_no_reason_is_told_twice() -> None:
@@ -160,3 +161,33 @@ def test_time_left_is_said_after_a_pause_alone() -> None:
     player.now = player.now.replace(hour=20, minute=50)
     assert "light.time_left" in keys_of(player, "1")
     assert "light.time_left" not in keys_of(player, "what now")
+
+
+@pytest.mark.parametrize(
+    ("text", "arrived"),
+    [
+        ("i'm at a little waterfall with my new camera", True),
+        ("we are at a small creek", True),
+        ("its a tiny fall in the woods", True),
+        ("hello, we reached the falls", True),
+        ("wir sind an einem kleinen Bach", True),
+        ("ich stehe am Wasserfall", True),
+        ("estoy en una cascada pequeña", True),
+        ("we're here", True),
+        ("the fall is too small", False),
+        ("i'm at the fall, it is lost in the picture", False),
+        ("we go to the falls on saturday", False),
+        ("are we at the right fall?", False),
+        ("wir gehen zum Wasserfall", False),
+    ],
+)
+def test_who_tells_where_they_stand(text: str, *, arrived: bool) -> None:
+    """Where somebody stands is no complaint of a frame."""
+    assert is_arrival(text) is arrived
+
+
+def test_an_arrival_begins_the_walk_and_goes_on_with_it() -> None:
+    """First what is dangerous and what is asked first; later the question that stands open."""
+    player = Player()
+    assert "caution.arrive" in keys_of(player, "i'm at a little waterfall with my new camera")
+    assert keys_of(player, "we are at the fall now") == ("ask.geometry",)

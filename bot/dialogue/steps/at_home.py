@@ -69,6 +69,7 @@ def begin(turn: Turn) -> None:
     report = turn.context.conversation.report
     if not own or report is None:
         turn.say(Role.SETTINGS, "asked.review")
+        turn.reason("why.practice")
         return
     go_through(turn, report)
     if len(own) > 1:

@@ -10,6 +10,7 @@ from bot.dialogue import causes
 from bot.dialogue.causes import Cause
 from bot.dialogue.facts import Facts, Symptom
 from bot.dialogue.meaning import sights, topics
+from bot.dialogue.meaning.arrival import is_arrival
 from bot.dialogue.meaning.wordings import topic_by_words
 from bot.dialogue.meaning.words import tokens
 from bot.dialogue.steps import at_home, diagnosis, group, plan, repeat, trade_answers, trip_answers
@@ -91,7 +92,7 @@ def answer(turn: Turn, text: str, facts: Facts) -> bool:
     Returns:
         Whether it was answered; otherwise its facts are to be taken in.
     """
-    if facts.ask_what_if or facts.unread or _REPLY.match(text):
+    if facts.ask_what_if or facts.unread or _REPLY.match(text) or is_arrival(text):
         return False
     named = topic_by_words(text)
     if named is not None:
@@ -191,6 +192,8 @@ def _tells_of_a_frame(text: str, facts: Facts, least: float) -> bool:
     """Whether the words are near to sights of a frame, and tell nothing of the place."""
     known = facts.known().keys()
     if is_asking(text) or len(tokens(text)) < topics.LEAST_WORDS or known - _COMPLAINING:
+        return False
+    if is_arrival(text):
         return False
     seen, near = sights.nearest(text)
     return seen != sights.TALK and near >= least

@@ -6,8 +6,9 @@ from typing import Final
 
 from bot.dialogue import reckoning, solving
 from bot.dialogue.compose import Role
+from bot.dialogue.meaning.arrival import is_arrival
 from bot.dialogue.states import State
-from bot.dialogue.steps import arrive, lens, repeat
+from bot.dialogue.steps import arrive, at_home, composition, lens, repeat
 from bot.dialogue.turn import Turn
 
 _BEFORE_LENS: Final = frozenset({State.ARRIVE, State.LENS})
@@ -15,13 +16,26 @@ _BEFORE_LENS: Final = frozenset({State.ARRIVE, State.LENS})
 
 def tell(turn: Turn) -> None:
     """Say what is to be done at this step; before a walk begin one, after it say how."""
-    if turn.context.conversation.walk is not None:
+    if at_home.is_at_home(turn):
+        turn.say(Role.SETTINGS, "home.send")
+    elif turn.context.conversation.walk is not None:
         _say_step(turn)
         put_question(turn, whole=True)
     elif turn.context.person.kit.known():
         turn.say(Role.SETTINGS, "help.first")
     else:
         arrive.start(turn)
+
+
+def arrived(turn: Turn, typed: str) -> bool:
+    """Who tells that they stand at the water, and no more, hears what comes first."""
+    if not is_arrival(typed):
+        return False
+    if turn.context.conversation.walk is None:
+        arrive.start(turn)
+    else:
+        put_question(turn)
+    return True
 
 
 def _say_step(turn: Turn) -> None:
@@ -49,6 +63,8 @@ def put_question(turn: Turn, *, whole: bool = False) -> None:
         repeat.put_again(turn, whole=whole)
     elif turn.walk.state in _BEFORE_LENS:
         lens.go_on(turn)
+    elif turn.walk.state is State.COMPOSITION:
+        composition.go_on(turn)
     elif turn.walk.state is State.KEEP:
         turn.ask("next")
     else:

@@ -127,8 +127,8 @@ SAFETY: Final[dict[str, str]] = {
     "danger.you_left": "Good. And you? What I said holds until you are safe, too.",
     "danger.retracted": "Good that nobody is in danger.",
     "danger.cry": (
-        "In danger? Call the emergency number now (112, 911 or the local one): I can't call. "
-        "Then tell me what happened."
+        "If anybody is in danger, call the emergency number now (112, 911 or the local one): I "
+        "can't call. Then tell me what happened."
     ),
     "danger.over": "Good. Warm, dry, sit down before anything else.",
     # Floods come in more than one crest, away from the rain that made them: common practice.
