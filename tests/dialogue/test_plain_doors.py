@@ -59,6 +59,18 @@ def keys_of(player: Player, text: str) -> tuple[str, ...]:
         ("what is that now", None),
         ("how do i hold it", None),
         ("and", None),
+        ("what does that mean?", "unclear"),
+        ("what is blinking", "unclear"),
+        ("where do I see that", "unclear"),
+        ("huh?", "unclear"),
+        ("was heißt das", "unclear"),
+        ("wo sehe ich das", "unclear"),
+        ("no entiendo", "unclear"),
+        ("how do i find the edge", "unclear"),
+        ("where is it", None),
+        ("was ist", None),
+        ("that is it", None),
+        ("dots", None),
     ],
 )
 def test_what_is_asked_for_in_a_few_words(text: str, command: str | None) -> None:
@@ -191,3 +203,36 @@ def test_an_arrival_begins_the_walk_and_goes_on_with_it() -> None:
     player = Player()
     assert "caution.arrive" in keys_of(player, "i'm at a little waterfall with my new camera")
     assert keys_of(player, "we are at the fall now") == ("ask.geometry",)
+
+
+@pytest.mark.parametrize(
+    ("lines", "key"),
+    [
+        ((), "help.first"),
+        (("start",), "explain.geometry"),
+        (("stream",), "explain.water_speed"),
+        (("12 m tall, 18 m away",), "explain.nearest"),
+        (("12 m tall, 18 m away", "skip"), "explain.kit"),
+        (("12 m tall, 18 m away, rock at 1 m, 24-70",), "explain.format"),
+        ((TOLD,), "explain.top"),
+        ((TOLD, "1"), "explain.sides"),
+        ((TOLD, "1", "1"), "explain.blink"),
+        ((TOLD, "1", "1", "1"), "explain.blink"),
+        ((TOLD, "1", "1", "2"), "explain.leaves"),
+        ((TOLD, "1", "1", "2", "1"), "explain.any"),
+        (("too white",), "explain.settings"),
+    ],
+)
+def test_a_question_is_explained(lines: tuple[str, ...], key: str) -> None:
+    """Whoever does not know a word of the question hears where to look, and is asked again."""
+    player = Player()
+    for line in lines:
+        player.say(line)
+    (message,) = player.say("what does that mean")
+    assert message.keys[0] == key
+    assert (message.question != "") is (key != "help.first")
+
+
+def test_a_frame_that_was_taken_is_asked_about() -> None:
+    """Words that it is taken answer nothing and are no riddle: the question comes again."""
+    assert keys_of(walked(), "ok took it") == ("aside.good", "ask.blink")

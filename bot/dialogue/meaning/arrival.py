@@ -2,8 +2,10 @@
 
 from __future__ import annotations
 
+import re
 from typing import Final
 
+from bot.dialogue.reading.command_words import command_of
 from bot.dialogue.reading.phrases import any_of, exactly
 
 _WATER: Final = (
@@ -14,7 +16,7 @@ _WATER: Final = (
 _OK: Final = (
     r"(?:(?:hi|hello|hey|ok(?:ay)?|so|well|linn|hallo|hola|now|und|y|and|then|finally)\W+)*"
 )
-_BE: Final = r"(?:i'?m|i am|we'?re|we are|am|are)"
+_BE: Final = r"(?:i'?m|i am|we'?re|we are|am)"
 #: What may follow: the hour, and what is with one; a second sentence would tell more.
 _WITH: Final = r"(?: (?:now|today|here))*(?: (?:with|near|in the) [^,.;]*)?"
 _MIT: Final = r"(?: (?:jetzt|heute|hier))*(?: (?:mit|nahe|im) [^,.;]*)?"
@@ -42,11 +44,32 @@ _OF_A_FRAME: Final = any_of(
 )
 
 
+_NEW: Final = exactly(
+    rf"{_OK}(?:i'?ve|i have|we'?ve|i|we) never (?:done|tried|did) (?:this|it|that)(?: before)?",
+    rf"{_OK}{_BE} (?:\w+ ){{0,2}}?(?:new|newbie|beginner)"
+    r"(?: (?:to|at|in|with) (?:this|it|all this))?",
+    rf"{_OK}(?:it'?s |this is )?my first (?:time|fall|waterfall)(?: (?:here|ever))?",
+    rf"{_OK}(?:i have )?no (?:idea|clue) (?:what|how) .*|how does (?:this|it|that) (?:all )?work",
+    rf"{_OK}(?:ich bin|bin|wir sind) (?:\w+ ){{0,2}}?(?:anfänger\w*|neu(?: hier| dabei)?)"
+    r"|(?:ich )?(?:habe?|hab) (?:das|sowas) noch nie gemacht|wie (?:geht|funktioniert) (?:das|es)",
+    rf"{_OK}(?:soy|somos) (?:principiantes?|nuev[oa]s?(?: en esto)?)"
+    r"|nunca (?:lo )?he hecho(?: esto)?|es mi primera vez|cómo funciona(?: esto)?",
+)
+#: Clauses of a message, each of which may tell of the place, or ask what comes first.
+_CLAUSE: Final = re.compile(
+    r"[,.;!?]+\s*|\s+-+\s+|\s(?:and|und|y)\s(?=(?:i|we|what|how|ich|was|wie|qué)\b)"
+)
+
+
 def is_arrival(text: str) -> bool:
-    """Whether a message tells of a place alone.
+    """Whether a message tells of a place alone, or that somebody is new to all this.
 
     Args:
         text: as typed, in any of Linn's languages.
     """
     said = " ".join(text.casefold().replace("’", "'").split()).strip(" .!,")
-    return "?" not in said and not _OF_A_FRAME.search(said) and _ARRIVED.match(said) is not None
+    clauses = [clause for clause in _CLAUSE.split(said) if clause.strip()]
+    told = [clause for clause in clauses if _ARRIVED.match(clause) or _NEW.match(clause)]
+    rest = [clause for clause in clauses if clause not in told]
+    others = [one for one in rest if command_of(one) not in {"now", "hello", "help"}]
+    return bool(told) and not others and not _OF_A_FRAME.search(said)

@@ -98,6 +98,9 @@ _OK: Final = (
     r"(?:ok(?:ay)?|k|alright|all right|fine|good|right|sure|understood|got it|gotcha|will do"
     r"|makes sense|i see|i get it|i understand|fair enough|good idea|good plan|great|cool|nice"
     r"|good to know|that figures|roger|copy that|on it|ah|aha|oh|so|then|well|yes|yeah|thanks|linn"
+    r"|(?:i |i'?ve |just )*(?:took|taken|shot|made)"
+    r" (?:it|one|that|(?:the|a) (?:frame|shot|picture))|taken|done|i did(?: it| that)?"
+    r"|hab ich|hab'?s|gemacht|aufgenommen|hecho|ya está"
     r"|i'?ll (?:do|try) (?:that|it|so)|doing (?:that|it)(?: now)?|trying (?:that|it)(?: now)?"
     r"|in ordnung|alles klar|verstanden|mach ich|gut|de acuerdo|vale|entendido|bien|claro)"
 )

@@ -23,11 +23,12 @@ _NAMES: Final = {
 #: What may stand around the name of a language where it is asked for, in any of the languages.
 _AROUND_A_NAME: Final = _words(
     "language lang speak talk write answer reply use set switch change go on in to the please "
-    "pls can could you we i want would like prefer only my is now linn hi hello hey and "
-    "kann gern gerne sprache sprich sprechen rede reden schreib schreibe schreiben antworte "
+    "pls can could you we i want would like prefer only my is now linn hi hello hey and kann "
+    "gern gerne sprache sprich sprechen rede reden schreib schreibe schreiben antworte "
     "wechsle stell auf um zu bitte kannst konnen konntest du wir ich will mochte lieber nur "
-    "meine ist jetzt hallo idioma lengua habla hablame hablar hablas hablo escribe escribeme responde cambia "
-    "pon en a al el por favor puedes podemos quiero prefiero mi es ahora solo hola y"
+    "meine ist jetzt hallo idioma lengua habla hablame hablar hablas hablo escribe escribeme "
+    "responde cambia pon en a al el por favor puedes podemos quiero prefiero mi es ahora solo "
+    "hola y"
 )
 
 #: Who has lost the thread asks for the next step: a word that asks, one of time or of doing, and
@@ -54,6 +55,23 @@ _SMALL: Final = _words(
 )
 _OF_THE_STEP: Final = _ASKING | _NEXT | _DOING | _AND | _BY_THE_WAY | _SMALL
 
+#: Who does not understand what is asked: a word for that, or one that asks with what is asked of.
+_UNCLEAR: Final = _words(
+    "mean means meaning understand huh heisst bedeutet versteh verstehe kapier kapiere hä "
+    "significa entiendo"
+)
+_OF_A_QUESTION: Final = _words(
+    "blink blinking blinks blinkt blinken blinke parpadea parpadear warning highlights "
+    "highlight format sensor edge edges corner corners lip anchor ladder leaf frame texture "
+    "nearest tall see find know sehe seh finde weiss veo encuentro kante rand ecken flecken "
+    "manchas dots patches puntos punkte"
+)
+_ABOUT_IT: Final = _words(
+    "i you do does dont did not is are it that this the a an by with of if there me one my "
+    "what how where which can should was wie wo woran ich du das es ist nicht ein eine der "
+    "die man den sich que como donde no lo eso esto se es un una el la mi en in on"
+)
+
 
 def command_of(text: str) -> str | None:
     """The command that a whole message is, None for anything else.
@@ -63,7 +81,10 @@ def command_of(text: str) -> str | None:
     """
     said = folded(text)
     words = said.split()
-    return COMMAND_WORDS.get(said) or _language(words) or ("now" if _asks_now(words) else None)
+    named = COMMAND_WORDS.get(said) or _language(words)
+    if named is None and _asks_now(words):
+        return "now"
+    return named or ("unclear" if _is_unclear(words) else None)
 
 
 def _language(words: list[str]) -> str | None:
@@ -71,6 +92,15 @@ def _language(words: list[str]) -> str | None:
     named = {_NAMES[word] for word in words if word in _NAMES}
     rest = {word for word in words if word not in _NAMES}
     return named.pop() if len(named) == 1 and rest <= _AROUND_A_NAME else None
+
+
+def _is_unclear(words: list[str]) -> bool:
+    """Whether a message asks what is meant, and tells nothing: "what is blinking"."""
+    said = set(words)
+    if not said <= _UNCLEAR | _OF_A_QUESTION | _ABOUT_IT | _BY_THE_WAY:
+        return False
+    asks = bool(said & _ASKING - {"was"}) or words[:1] == ["was"] or bool(said & {"wo", "donde"})
+    return bool(said & _UNCLEAR) or (asks and bool(said & (_OF_A_QUESTION | {"that", "this"})))
 
 
 def _asks_now(words: list[str]) -> bool:
