@@ -420,6 +420,34 @@ def test_a_sound_was_something_else() -> None:
     assert _keys(_played("> i broke my leg"), "was just a truck")[0] == "danger.held"
 
 
+@pytest.mark.parametrize(
+    ("told", "text"),
+    [
+        ("river looks brown", "it's always brown, peat"),
+        ("der Bach ist braun geworden", "der ist immer so, Moor"),
+        ("el río viene marrón", "siempre así"),
+    ],
+)
+def test_water_that_is_always_so(told: str, text: str) -> None:
+    """Brown water that is always brown is no flood."""
+    assert _keys(_played(f"> {told}"), text)[0] == "danger.retracted"
+
+
+@pytest.mark.parametrize(
+    ("told", "text"),
+    [
+        ("my son is missing", "he was only behind a tree"),
+        ("mein sohn ist weg", "er war nur pinkeln"),
+        ("mein sohn ist weg", "wir haben ihn"),
+        ("mi hijo no vuelve", "solo estaba en el baño"),
+    ],
+)
+def test_who_was_never_gone(told: str, text: str) -> None:
+    """Where a missing one was ends it; in other emergencies the same words do not."""
+    assert _keys(_played(f"> {told}"), text)[0] == "danger.over"
+    assert _keys(_played("> my friend slipped in"), "she was only there")[0] == "danger.held"
+
+
 def test_an_edit_takes_it_back() -> None:
     """The message that told of it, edited into a harmless one; others change nothing."""
     player = _played("> start", "> my friend slipped in")

@@ -111,6 +111,12 @@ def test_talk_is_told_from_the_rest() -> None:
         ("hasta dónde puedo acercarme al borde", DangerKind.LIP),
         ("is the rim ok to shoot from", DangerKind.LIP),
         ("darf ich ins Wasser", DangerKind.WADING),
+        ("12 m tall, 18 m away, which settings from the lip?", DangerKind.LIP),
+        ("welche Blende von der Kante?", DangerKind.LIP),
+        ("qué ajustes desde el labio", DangerKind.LIP),
+        ("my kid is near the edge", DangerKind.LIP),
+        ("mein Sohn steht an der Kante", DangerKind.LIP),
+        ("mi hija juega cerca del borde", DangerKind.LIP),
     ],
 )
 def test_leave_for_a_bad_place_is_heard(text: str, kind: DangerKind) -> None:
@@ -123,7 +129,8 @@ def test_leave_for_a_bad_place_is_heard(text: str, kind: DangerKind) -> None:
 @pytest.mark.parametrize(
     "text",
     ["kann ich die Kante im Bild lassen", "wir wollen nicht an die Kante",
-     "puedo dejar hojas en el borde de la imagen", "darf ich ein Foto machen"],
+     "puedo dejar hojas en el borde de la imagen", "darf ich ein Foto machen", "18 m from the lip",
+     "the tree is near the edge of the frame", "der junge im bild ist von der kante abgeschnitten"],
 )  # fmt: skip
 def test_no_leave_is_asked(text: str) -> None:
     """The picture's edges, and who stays away, ask no leave."""

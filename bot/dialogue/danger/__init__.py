@@ -20,8 +20,8 @@ from bot.dialogue.danger.places import PLACES
 from bot.dialogue.danger.replies import (
     Safe,
     anyone_out_there,
+    explained,
     in_danger,
-    was_only_something,
     who_is_safe,
 )
 from bot.dialogue.danger.rules import Rules
@@ -38,10 +38,10 @@ __all__ = [
     "Safe",
     "Whose",
     "anyone_out_there",
+    "explained",
     "gravest",
     "in_danger",
     "read_danger",
-    "was_only_something",
     "who_is_safe",
     "whose",
 ]

@@ -1,4 +1,4 @@
-"""Whether one may go where nobody stands: asked in so plain words that no weighing is needed."""
+"""Who asks for, or tells of, a place where nobody stands in words that need no weighing."""
 
 from __future__ import annotations
 
@@ -53,6 +53,46 @@ _BORDE: Final = (
 _BRINK: Final = r"(?:rim|edge|lip|brink|ledge|drop ?off|cliff ?top|crest)"
 _OK: Final = r"(?:ok|okay|safe|allowed|alright|all right|fine|permitted|off limits)"
 
+_FRAME: Final = r"(?! (?:of (?:the|my|a) (?:frame|picture|photo|image|shot|path|trail|pool|water)))"
+#: Settings for there.
+_THERE: Final = (
+    r"(?:settings?|lens|shutter|exposure|iso|aperture|shoot|shooting|shots?|photos?|pictures?"
+    r"|photograph|f \d+|view)(?: \w+)? (?:from|on|at) (?:the |that )?(?:very |actual )?"
+    rf"(?:lip|brink|precipice|edge of the (?:fall|falls|drop|cliff))\b{_FRAME}"
+)
+_DORT: Final = (
+    r"(?<!im )(?<!ins )(?:einstellung\w*|werte|blende|zeit|objektiv|fotos?|bild|aufnahme"
+    r"|fotografier\w*)(?: \w+)?"
+    r" (?:von|an|auf) der (?:kante|abbruchkante|fallkante|felskante|klippe)"
+)
+_ALLI: Final = (
+    r"(?:ajustes?|foto|fotos|toma|disparar|objetivo|velocidad)(?: \w+)? (?:desde|en"
+    r"|sobre) (?:el|la)"
+    r" (?:labio|filo|precipicio|borde de la cascada|borde del (?:salto|precipicio))"
+)
+#: Somebody who is there.
+_KIN: Final = (
+    r"(?:kids?|child|children|son|daughter|friends?|wife|husband|brother|sister|mum|mom|dad|partner"
+    r"|he|she|they|somebody|someone|people)"
+)
+_STANDS: Final = (
+    rf"{_KIN} (?:is|are|hes|shes|stands?|sits?|plays?|walks?|runs?|went|goes)(?: (?!not\b"
+    rf"|never\b)\w+)?"
+    rf" (?:near|at|on|by|close to|over|to) the (?:very )?(?:edge|lip|brink|drop ?off"
+    rf"|cliff edge)\b{_FRAME}"
+)
+_STEHT: Final = (
+    r"(?:kind|kinder|sohn|tochter|freund\w*|frau|mann|bruder|schwester|er|sie|jemand|leute)"
+    r" (?:ist|sind|steht|stehen|sitzt|spielt|spielen|turnt|lauft|geht)"
+    rf"(?: (?!nicht\b)[^ ,.]+){{0,2}}? (?:an|auf|am|bei) {_KANTE}"
+)
+_ESTA: Final = (
+    r"(?:hij\w|hijos|nin\w|ninos|amig\w|mujer|marido|hermano|hermana|el|ella|alguien|gente)"
+    r" (?:esta|estan|juega|juegan|camina|se acerca|se asoma|se sento)(?: (?!no\b)[^ ,.]+)?"
+    r" (?:cerca del|al|en el|junto al|sobre el) (?:borde|precipicio|labio|filo)"
+    r"(?! (?:de la (?:foto|imagen)|del encuadre))"
+)
+
 _ASKED: Final = tuple(
     (kind, re.compile(rf"(?<!\w)(?:{pattern})(?!\w)"))
     for kind, pattern in (
@@ -76,12 +116,14 @@ _ASKED: Final = tuple(
             ),
         ),
         (DangerKind.WADING, rf"{_DARF}{_GAP} {_INS_WASSER}"),
+        (DangerKind.LIP, rf"{_STANDS}|{_STEHT}|{_ESTA}"),
     )
 )
+_SETTINGS_THERE: Final = re.compile(rf"(?<!\w)(?:{_THERE}|{_DORT}|{_ALLI})(?!\w)")
 
 
 def leave_asked(text: str) -> DangerKind | None:
-    """The place where nobody stands for which a message asks leave.
+    """The place where nobody stands for which a message asks leave, or where it tells of somebody.
 
     Args:
         text: as typed or dictated, in any of Linn's languages.
@@ -90,6 +132,8 @@ def leave_asked(text: str) -> DangerKind | None:
         The kind of place; None where no leave is asked, or where the picture is meant.
     """
     said = folded(text)
+    if _SETTINGS_THERE.search(said):
+        return DangerKind.LIP
     clauses = said.split(" . ")
     return next(
         (

@@ -12,6 +12,7 @@ from typing import Final
 from bot.dialogue.danger.english.replies import REPLIES as ENGLISH
 from bot.dialogue.danger.folding import folded
 from bot.dialogue.danger.german.replies import REPLIES as GERMAN
+from bot.dialogue.danger.kinds import DangerKind
 from bot.dialogue.danger.meaning import cues_of
 from bot.dialogue.danger.spanish.replies import REPLIES as SPANISH
 from bot.dialogue.danger.spelling import sentences
@@ -151,10 +152,24 @@ def _is_thing(text: str) -> bool:
     return "thing" in cues and "other" not in cues
 
 
-def was_only_something(text: str) -> bool:
-    """Whether a message says that what was heard was something else, and names nobody."""
-    only = "?" not in text and _has(text, "only") and not _SERIOUS.search(folded(text))
-    return only and "other" not in frozenset[str]().union(*cues_of(text))
+def explained(text: str, kind: DangerKind) -> Safe | None:
+    """What an explanation says that only this kind of danger can have.
+
+    Args:
+        text: the message as typed.
+        kind: the danger that is held.
+
+    Returns:
+        That a sound was a truck, that the water is always brown, that the missing one is back by
+        themselves; None for anything else.
+    """
+    if "?" in text or _SERIOUS.search(folded(text)):
+        return None
+    if kind is DangerKind.MISSING:
+        return Safe.ONE if _has(text, "back_by_themselves") else None
+    nobody = "other" not in frozenset[str]().union(*cues_of(text))
+    meaning = {DangerKind.THUNDER: "only", DangerKind.FLOOD: "always_so"}.get(kind)
+    return Safe.RETRACTED if nobody and meaning is not None and _has(text, meaning) else None
 
 
 def anyone_out_there(text: str) -> bool | None:

@@ -6,7 +6,7 @@ from typing import Final
 
 from bot.dialogue.compose import Role
 from bot.dialogue.context import Emergency
-from bot.dialogue.danger import DangerKind, Safe, was_only_something, who_is_safe
+from bot.dialogue.danger import DangerKind, Safe, explained, who_is_safe
 from bot.dialogue.events import TextReceived
 from bot.dialogue.questions import QUESTIONS
 from bot.dialogue.replies import chosen
@@ -42,10 +42,12 @@ def answer(turn: Turn, event: TextReceived, *, of_the_walk: bool) -> None:
 
 
 def _said(held: Emergency | None, text: str) -> Safe | None:
-    """Who is safe; what sounded like thunder and was a truck never was a danger."""
+    """Who is safe, also by an explanation: what sounded like thunder was a truck."""
     safe = who_is_safe(text)
-    of_a_sound = held is not None and held.kind == DangerKind.THUNDER.value
-    return Safe.RETRACTED if safe is None and of_a_sound and was_only_something(text) else safe
+    known = held is not None and held.kind in {kind.value for kind in DangerKind}
+    if safe is not None or held is None or not known:
+        return safe
+    return explained(text, DangerKind(held.kind))
 
 
 def _of_some(turn: Turn, held: Emergency, safe: Safe) -> None:

@@ -15,8 +15,8 @@ from bot.dialogue.turn import Turn
 _QUESTION: Final = "out_there"
 #: Questions that may stand before this one is put again: their answers bring no settings.
 BEFORE_IT: Final = frozenset({"forget", "safe", "in_danger", "resume"})
-#: Who thanks or goes home wants no settings.
-_LEAVING: Final = frozenset({Aside.BYE, Aside.THANKS})
+#: Who thanks wants no settings.
+_LEAVING: Final = frozenset({Aside.THANKS})
 #: Commands that give no settings and go on to none.
 _HARMLESS: Final = frozenset(
     {"help", "commands", "stop", "back", "forget", "data", "thanks", "units", "metric", "imperial"}

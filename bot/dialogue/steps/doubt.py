@@ -11,13 +11,16 @@ from bot.dialogue.danger.cry import cry_of
 from bot.dialogue.danger.whose import names_somebody
 from bot.dialogue.events import FrameChecked, FramesMeasured, TextReceived
 from bot.dialogue.questions import QUESTIONS
+from bot.dialogue.reading import read
 from bot.dialogue.reading.command_words import command_of
 from bot.dialogue.reading.foreign import glossed
 from bot.dialogue.replies import chosen, names_part_of_frame
-from bot.dialogue.steps import closed_place, emergency, frames, heard, measured
+from bot.dialogue.steps import closed_place, emergency, frames, heard, measured, repeat
+from bot.dialogue.steps.questions_asked import is_asking
 from bot.dialogue.turn import Turn
 
 _QUESTION: Final = "in_danger"
+_WHY: Final = "danger.doubt_why"
 #: So often it is put; after that one line says how to go on (own rule: a third time is nagging).
 _MOST_TIMES: Final = 2
 
@@ -84,7 +87,9 @@ def _put(turn: Turn, reason: str) -> None:
         return
     turn.ask(_QUESTION)
     turn.leave_question_unsaid()
-    turn.say(Role.SAFETY, "danger.doubt_open")
+    if reason == _WHY:
+        turn.say(Role.SAFETY, reason)
+    turn.say(Role.CHECK, "danger.doubt_open")
 
 
 def text_to_answer(turn: Turn, event: TextReceived) -> str | None:
@@ -136,19 +141,31 @@ def _unanswered(turn: Turn, event: TextReceived) -> str | None:
     if closed_place.leads_to_no_settings(event.text, command):
         return event.text
     heard.keep(turn, event.text)
-    _put(turn, "danger.doubt_why" if command == "why" else "danger.doubt_again")
+    _put(turn, _WHY if command == "why" else "danger.doubt_again")
     return None
 
 
 def _go_on(turn: Turn, doubted: str, doubt: Doubt) -> str | None:
     """Nobody is in danger: what waited is answered, a result of frames before any words."""
     if doubt.unsaid is None:
-        return "commands" if cry_of(doubted) else doubted
+        return _waited(turn, doubted)
     heard.keep(turn, doubted)
     if isinstance(doubt.unsaid, FrameChecked):
         frames.checked(turn, doubt.unsaid)
     else:
         measured.came(turn, doubt.unsaid)
+    return None
+
+
+def _waited(turn: Turn, doubted: str) -> str | None:
+    """The words that waited; where they told and asked nothing, that is all."""
+    if cry_of(doubted):
+        return "commands"
+    said = glossed(doubted, turn.context.person.language)
+    if read(said, units=turn.units).known() or is_asking(said):
+        return doubted
+    turn.say(Role.SAFETY, "danger.retracted")
+    repeat.put_again(turn, whole=True)
     return None
 
 

@@ -44,6 +44,8 @@ REPLIES: Final[Mapping[str, tuple[str, ...]]] = {
         ),
         r"\ball (?:clear|good|safe|fine|accounted for|ok|okay|well)\b",
         r"\bsafe now\b",
+        rf"\b(?:all|the) (?:two|three|four|five|six|\d)(?: of (?:us|them))?{_IS}{_GOOD}",
+        rf"\bwe (?:can )?see the (?:{_CAR}|{_PATH})\b",
         (
             r"\b(?:we|everyone|everybody|all of us)(?: are| is)?(?: all)?(?: \w+)? (?:up (?:on|at"
             r"|in) the"
@@ -78,10 +80,25 @@ REPLIES: Final[Mapping[str, tuple[str, ...]]] = {
         rf"\b{_HE}{_IS}{_GOOD}",
         rf"\b{_GOT} {_HIM}{_OUT}",
         rf"\bfound {_HIM}\b|\bso is (?:he|she)\b",
-        rf"\b{_HE} {_CAME}{_OUT}",
+        rf"\b{_HE} (?:managed to |was able to |could )?(?:{_CAME}|come|climb|get|swim|walk){_OUT}",
+        rf"\b(?:we|i|they) (?:have|got|have got) {_HIM}(?= ,|$| (?:now|here|back|again))",
+        rf"\b{_RESCUERS} (?:\w+ ){{0,2}}with {_HIM}\b",
+        rf"\b(?:one|two|three)(?: of them)? (?:is|are){_IS}{_GOOD}",
         rf"\b{_RESCUERS} (?:\w+ ){{0,2}}(?:have|has|got|took|picked up) {_HIM}\b",
     ),
-    "own": (rf"\bi{_IS}{_GOOD}", rf"\bi {_CAME}{_OUT}"),
+    "own": (
+        rf"\bi{_IS}{_GOOD}",
+        rf"\bi {_CAME}{_OUT}",
+        rf"\bi (?:can )?see the (?:{_CAR}|{_PATH})\b",
+    ),
+    "back_by_themselves": (
+        r"\b(?:he|she|they) (?:was|were|had|is|are) (?:only|just)\b",
+        r"\b(?:he|she) (?:was|is) (?:at|in|behind|on|by|with|already)\b",
+    ),
+    "always_so": (
+        r"\balways(?: \w+)? (?:like|brown|so|that|this)\b|\b(?:is|that is|it is) normal\b",
+        r"\b(?:peat\w*|tannin\w*)\b",
+    ),
     "retracted": (
         r"\bfalse alarm\b",
         r"\b(?:just|only|was|is|a)(?: just| only| a| bad| stupid)* joke\b",

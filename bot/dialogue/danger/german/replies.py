@@ -41,12 +41,21 @@ REPLIES: Final[Mapping[str, tuple[str, ...]]] = {
         rf"\b(?:ihm|ihr|meinem \w+|meiner \w+) {_GUT}|\bes geht (?:ihm|ihr)(?: \w+)? gut\b",
         rf"\b(?:ihn|sie|den \w+)(?: \w+){{0,3}}? {_GEHOLT}",
         r"\bist (?:wieder )?(?:raus|draussen|da)\b",
+        r"\b(?:haben|hab|habe) (?:ihn|sie)(?= ,|$| (?:jetzt|wieder|hier)\b)",
+        (
+            r"\b(?:rettung\w*|bergwacht|bergrettung|sanitater|notarzt|krankenwagen|hubschrauber"
+            r"|feuerwehr)"
+            r" (?:ist|sind|hat|haben)(?: (?:jetzt|schon|gerade))* (?:da|hier|ihn|sie|bei (?:ihm"
+            r"|ihr|uns))\b"
+        ),
     ),
     "own": (
         rf"\bich bin(?: \w+){{0,3}}? {_GOOD}",
         rf"\bmir {_GUT}|\bes geht mir(?: \w+)? gut\b",
         rf"^bin(?: \w+)? {_GOOD}",
     ),
+    "back_by_themselves": (r"\b(?:er|sie) (?:war|waren|ist|sind) (?:nur|bloss|schon|kurz)\b",),
+    "always_so": (r"\bimmer (?:so|braun)\b|\b(?:ist|das ist) normal\b|\b(?:moor\w*|torf\w*)\b",),
     "retracted": (
         r"\b(?:fehlalarm|falscher alarm|blinder alarm)\b",
         r"\b(?:spass|scherz|witz)\b(?! beiseite)",

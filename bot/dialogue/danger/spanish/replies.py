@@ -42,6 +42,10 @@ REPLIES: Final[Mapping[str, tuple[str, ...]]] = {
         rf"\b(?:el|ella|mi \w+)(?: ya)? (?:esta|se encuentra)(?: \w+)? {_GOOD}",
         rf"\b(?:lo|la|le) {_SACAMOS}",
         rf"\b(?:ya )?{_SALIO}\b",
+        (
+            r"\b(?:ambulancia|rescate|rescatistas|bomberos|sanitarios|helicoptero|guardas?)(?: ya)?"
+            r" (?:esta|estan|llego|llegaron|ha llegado|han llegado|se l[oa] llev\w+)\b"
+        ),
         r"\b(?:ya )?esta (?:fuera|a salvo|con nosotros)\b",
         r", (?:ya )?esta (?:muy )?bien\b",
     ),
@@ -49,6 +53,13 @@ REPLIES: Final[Mapping[str, tuple[str, ...]]] = {
         rf"\b(?:estoy|me encuentro)(?: \w+)? {_GOOD}",
         r"\b(?:ya sali|he salido|sali sol\w)\b",
     ),
+    "back_by_themselves": (
+        (
+            r"\b(?:solo|nada mas) (?:estaba|habia ido|fue|se habia)\b|\bestaba (?:solo )?(?:en"
+            r"|detras)\b"
+        ),
+    ),
+    "always_so": (r"\bsiempre (?:asi|marron)\b|\b(?:es|eso es) normal\b|\bturba\b",),
     "retracted": (
         r"\bfalsa alarma\b",
         r"\b(?:era|fue|es|solo|una|de) (?:una )?(?:broma|chiste|prueba)\b",
