@@ -86,8 +86,6 @@ class GivenSettings(_Stored):
     focus_m: float | None = None
     polariser_on: bool = False
     nd_on_stops: float = 0.0
-    #: The person set the time, not Linn.
-    own: bool = False
 
 
 class Emergency(_Stored):
@@ -136,6 +134,8 @@ class Walk(_Stored):
     #: Slots that the person told last, for a number that only puts one of them right.
     told_last: tuple[str, ...] = ()
     given: GivenSettings | None = None
+    #: Times that the person set, or called good, by their marks: these stay.
+    stays: dict[str, Literal["set", "liked"]] = Field(default_factory=dict)
     #: The settings that the last plan started from.
     planned_from: GivenSettings | None = None
     #: What was wrong with a frame whose settings were asked for.

@@ -131,7 +131,7 @@ def _by_meaning(turn: Turn, event: TextReceived) -> None:
         turn.say(Role.SETTINGS, "old_answer", number=str(number_answer(event.text)))
         repeat.put_again(turn, whole=True)
         return
-    told = read(said, units=turn.units)
+    told = read(said, units=turn.units, expecting=_expected(turn, asked))
     if not offered and _is_of_others_or_home(turn, event.text, said, told):
         patience.let_go(turn)
         return

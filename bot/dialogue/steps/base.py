@@ -12,7 +12,7 @@ from bot.dialogue.facts import Facts, Keep
 from bot.dialogue.reckoning import Assumed, Flowing
 from bot.dialogue.solving import Solved
 from bot.dialogue.states import State, Trigger
-from bot.dialogue.steps import base_said, reasons
+from bot.dialogue.steps import base_said, liking, reasons
 from bot.dialogue.turn import Turn
 from core.camera import POLARISER_STOPS, Camera
 from core.exposure import Settings, ev100
@@ -42,6 +42,7 @@ def give(turn: Turn) -> None:
     solved = _fit_to_light(turn, wanted)
     given = _as_given(_filters_usable(turn), solved, wanted, focal_mm)
     turn.change_walk(given=given)
+    liking.forget_set(turn)
     base_said.say_settings(turn, given, camera, depth)
     base_said.say_level(turn, solved)
     base_said.offer_polariser(turn, given)

@@ -130,7 +130,7 @@ def answer_next(turn: Turn, value: str) -> None:
         finish(turn)
         return
     kept = {name: check for name, check in turn.walk.checks.items() if name in _STAYING}
-    turn.change_walk(checks=kept, given=None, first_stops=None)
+    turn.change_walk(checks=kept, given=None, stays={}, first_stops=None)
     if value == "other_lens":
         turn.unlearn("focal_mm", "section", "section_height_m", "f_number", "shutter_s", "iso")
         turn.move(Trigger.TO_LENS)

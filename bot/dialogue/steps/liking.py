@@ -2,8 +2,6 @@
 
 from __future__ import annotations
 
-from typing import Final
-
 from bot.dialogue import reckoning
 from bot.dialogue.context import GivenSettings
 from bot.dialogue.facts import Facts
@@ -11,9 +9,6 @@ from bot.dialogue.meaning.asides import praises
 from bot.dialogue.reckoning import Assumed
 from bot.dialogue.turn import Turn
 from core.water import look_of
-
-#: What the person likes is kept by the time that made it.
-_LIKED: Final = "liked"
 
 
 def note(turn: Turn, text: str, told: Facts) -> None:
@@ -25,12 +20,23 @@ def note(turn: Turn, text: str, told: Facts) -> None:
     if time_s is None and given is not None:
         time_s = given.shutter_s
     if time_s is not None:
-        turn.change_walk(checks=turn.walk.checks | {_LIKED: _mark(time_s)})
+        turn.change_walk(stays=turn.walk.stays | {_mark(time_s): "liked"})
+
+
+def note_set(turn: Turn, time_s: float) -> None:
+    """Keep that the person set this time themselves; what they like already stays liked."""
+    turn.change_walk(stays={_mark(time_s): "set", **turn.walk.stays})
+
+
+def forget_set(turn: Turn) -> None:
+    """Linn chooses the time anew: what the person liked stays, what they only set does not."""
+    liked = {mark: why for mark, why in turn.walk.stays.items() if why == "liked"}
+    turn.change_walk(stays=liked)
 
 
 def is_liked(turn: Turn, given: GivenSettings) -> bool:
     """Whether the person called a frame of this time good."""
-    return turn.walk.checks.get(_LIKED) == _mark(given.shutter_s)
+    return turn.walk.stays.get(_mark(given.shutter_s)) == "liked"
 
 
 def _mark(time_s: float) -> str:
@@ -43,4 +49,5 @@ def holds(turn: Turn, given: GivenSettings) -> bool:
         return True
     facts = turn.facts
     flow = reckoning.flowing_or_usual(facts, reckoning.focal_of(facts), Assumed())
-    return given.own and look_of(flow.share(given.shutter_s)) is reckoning.wished_look(facts)
+    own = _mark(given.shutter_s) in turn.walk.stays
+    return own and look_of(flow.share(given.shutter_s)) is reckoning.wished_look(facts)

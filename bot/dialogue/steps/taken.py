@@ -5,7 +5,7 @@ from __future__ import annotations
 from bot.dialogue import reckoning
 from bot.dialogue.context import GivenSettings
 from bot.dialogue.facts import Facts
-from bot.dialogue.steps import phone
+from bot.dialogue.steps import liking, phone
 from bot.dialogue.turn import Turn
 
 
@@ -33,8 +33,9 @@ def take_settings(turn: Turn) -> GivenSettings | None:
         "nd_on_stops": facts.nd_on_stops,
     }
     told = {name: value for name, value in changes.items() if value is not None}
-    own = {"own": True} if shutter_s is not None else {}
-    given = given.model_copy(update=told | own)
+    given = given.model_copy(update=told)
+    if shutter_s is not None:
+        liking.note_set(turn, shutter_s)
     turn.change_walk(given=given)
     turn.unlearn("f_number", "shutter_s", "iso")  # they live on in what was given
     return given

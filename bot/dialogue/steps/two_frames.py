@@ -19,7 +19,8 @@ from core.series import shutter_label
 
 def answer(turn: Turn, text: str) -> bool:
     """Two times with what was seen at each: take the better one; whether that was the case."""
-    clauses = [read(clause, units=turn.units) for clause in _CLAUSE.split(text)]
+    parts = _CLAUSE.split(text)
+    clauses = [read(clause, units=turn.units) for clause in parts] if len(parts) > 1 else []
     seen = [c for c in clauses if c.shutter_s is not None and adjust.is_complaint(c)]
     times = {c.shutter_s for c in seen}
     if len(times) < 2:
