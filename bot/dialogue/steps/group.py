@@ -39,8 +39,9 @@ def answer(turn: Turn, typed: str, said: str) -> bool:
     if group.is_mixed(typed):
         say_all(turn, typed)
     elif not _of_someone(turn, typed):
-        facts = read(said, units=turn.units).known().keys()
-        if not group.asks_for_formats(typed) or facts - {"camera_format"}:
+        if not group.asks_for_formats(typed):
+            return False
+        if read(said, units=turn.units).known().keys() - {"camera_format"}:
             return False
         _say(turn, group.formats_of(typed))
     repeat.put_again_if_open(turn, whole=False)

@@ -3,13 +3,11 @@
 from __future__ import annotations
 
 import re
-from collections.abc import Callable
 from typing import Final
 
 from bot.dialogue.context import KIT_SLOTS
 from bot.dialogue.reading import read
-from bot.dialogue.steps import group, trade_answers, trip_answers
-from bot.dialogue.steps.trade_answers import plainly
+from bot.dialogue.steps.topic_answers import TOPICS, Answer
 from bot.dialogue.turn import Turn
 
 #: What is told, not asked, in a clause that holds it.
@@ -52,11 +50,11 @@ def answer(turn: Turn, text: str) -> str | None:
     return rest
 
 
-def _topic(clause: str) -> Callable[[Turn, str], None] | None:
+def _topic(clause: str) -> Answer | None:
     said = clause.casefold().strip()
     if "what if" in said or not is_asking(said) or _tells(clause):
         return None
-    return next((say for pattern, say in _TOPICS if pattern.search(said)), None)
+    return next((say for pattern, say in _SAY if pattern.search(said)), None)
 
 
 def is_asking(text: str) -> bool:
@@ -77,130 +75,111 @@ _TURN_BACK: Final = (
     r"|sunset (?:time|rule)"
 )
 
-_Answer = Callable[[Turn, str], None]
-
-
-def _focus(turn: Turn, text: str) -> None:
-    """Where to focus; leaves that are soft beside sharp rock were moved by the wind."""
-    if re.search(r"\b(?:leaves|ferns?|foliage|branches)\b", text.casefold()):
-        trade_answers.say_leaves(turn, text)
-    else:
-        trade_answers.say_focus(turn, text)
-
-
-def _iso(turn: Turn, text: str) -> None:
-    """Which ISO; beside grain, how much of it an ISO makes."""
-    if re.search(r"\b(?:grain|nois)", text.casefold()):
-        trip_answers.say_grain(turn, text)
-    else:
-        trade_answers.say_iso(turn, text)
-
-
 #: What a question around a visit is about, in front of what is asked of the picture.
-_AROUND: Final[tuple[tuple[str, _Answer], ...]] = (
+_AROUND: Final[tuple[tuple[str, str], ...]] = (
     (
         r"why .*\b\d+(?:/\d+)?(?: ?s\w*)? (?:and )?not\b|why not .*\b1/\d",
-        trip_answers.say_why_time,
+        "why_time",
     ),
     (
         r"polari.* first or .*\bnd|\bnd\b.* first or|(?:order|sequence) of (?:the )?filters",
-        plainly("asked.filter_order"),
+        "filter_order",
     ),
     (
         r"which (?:of the )?(?:two )?filters? (?:goes |comes |do i put )?(?:on )?first",
-        plainly("asked.filter_order"),
+        "filter_order",
     ),
     (
         r"how (?:do|can|would|will) (?:i|you) (?:know|see|tell|notice).*(?:turned|polari)",
-        plainly("asked.polariser_seen"),
+        "polariser_seen",
     ),
     (
         (
             r"(?:put|join|merge|combine|mix)\w* (?:them|the (?:two|frames|leaves)|both|it)"
             r"(?: \w+){0,3} (?:together|later|at home)|how .*\b(?:blend|merge|join|mask)"
         ),
-        plainly("asked.join"),
+        "join_frames",
     ),
-    (r"\b(?:grain|grainy|noise|noisy)\b", trip_answers.say_grain),
+    (r"\b(?:grain|grainy|noise|noisy)\b", "grain"),
     (
         r"(?:get|gets|be|in|into) (?:the |in )?shade\b|sun (?:leave|go|gone|disappear)",
-        plainly("asked.shade"),
+        "shade_when",
     ),
     (
         (
             r"^(?:is (?:that|it|this)|that|would that be)? ?enough\b|forgot(?:ten)? anything"
             r"|what (?:else )?(?:should|do|to) (?:i |we )?(?:pack|bring|take along|carry)"
         ),
-        plainly("asked.pack"),
+        "pack",
     ),
     (
         r"\b(?:write|text|tell|leave|say)(?: to)? (?:her|him|my|someone|somebody)\b",
-        trip_answers.say_tell_home,
+        "tell_home",
     ),
     (
         r"(?:path|trail|track|road|bridge|way|gorge) (?:is |still |even )*(?:open|closed|shut)",
-        plainly("asked.path_open"),
+        "path_open",
     ),
     (
         r"rough (?:setting|number|value|start)|for (?:my|a|the) card|onto? a card",
-        trip_answers.say_card,
+        "rough_card",
     ),
     (
         r"(?:tell|give) (?:the |my )?(?:others|group|students|participants|class|people)",
-        group.say_all,
+        "mixed_group",
     ),
-    (r"differently|(?:next|another) time\b|improve|do better", trip_answers.say_next_time),
-    (r"\b(?:copy|copied|backup|back up)\b.*(?:card|files|pictures)", plainly("asked.copy")),
+    (r"differently|(?:next|another) time\b|improve|do better", "next_time"),
+    (r"\b(?:copy|copied|backup|back up)\b.*(?:card|files|pictures)", "copy_card"),
     (
         (
             r"(?:best|which|pick|keep).*\b(?:of|from) (?:the |my |all )?(?:five|\d|frames|series)"
             r"|which (?:would|do|should) (?:you|i) keep"
         ),
-        plainly("asked.choose"),
+        "choose",
     ),
 )
 #: What a question is about, the more special first.
-_ABOUT: Final[tuple[tuple[str, _Answer], ...]] = (
+_ABOUT: Final[tuple[tuple[str, str], ...]] = (
     *_AROUND,
-    (r"polari.*\bnd\b.*(?:together|both)|both filters", plainly("asked.both_filters")),
-    (r"polari[sz]er or (?:an? )?nd|nd or (?:the |a )?polari", plainly("asked.polariser_first")),
-    (r"(?:many|much|stops?|cost|lose|eat).*polari", trade_answers.say_polariser_stops),
-    (r"polari.*(?:many|much|stops|cost|lose|eat|take)", trade_answers.say_polariser_stops),
-    (r"(?:how|which way|turn|rotate).*polari|turn it\b", plainly("asked.polariser_turn")),
-    (r"polari[sz]er|\bcpl\b", trade_answers.say_polariser),
-    (r"\bnd\b|\bnd ?\d+|\bfilters?\b|neutral density|need.*\bstop\b", trade_answers.say_nd),
-    (r"\braw\b|\bjpe?g\b", plainly("asked.raw")),
-    (r"white balance|\bwb\b|kelvin", plainly("asked.white_balance")),
-    (r"histogram", plainly("asked.histogram")),
-    (r"\bmeter (?:on|off|for)|(?:where|what|how).*\bmeter\b", plainly("asked.meter")),
-    (r"\bleaves\b|\bleaf\b|foliage|branches", trade_answers.say_leaves),
-    (r"spray|droplets|drops|keep.*(?:dry|lens clean)", plainly("symptom.spots")),
-    (r"hand ?-?held|by hand|(?:without|need|no) (?:an? |the )?tripod", trade_answers.say_by_hand),
-    (r"permit|allowed|tripods? ok", plainly("asked.permit")),
-    (r"\bphone\b", plainly("asked.phone")),
-    (r"\biso\b", _iso),
-    (r"\bfocus", _focus),
-    (r"f-?stop|f ?/? ?number|aperture|\bf ?/? ?\d+", trade_answers.say_f_number),
-    (r"noon|midday|full sun|sunny", plainly("asked.noon")),
-    (r"(?:white|bright) sky|avoid.*sky", plainly("asked.sky")),
-    (r"choose|pick (?:the|one|between)|which (?:one|frame|shot)", plainly("asked.choose")),
-    (r"\bstay\b", plainly("asked.stay")),
-    (_TURN_BACK, trade_answers.say_turn_back),
-    (r"best (?:time|hour|weather|light|day)|^when|time of day", plainly("asked.best_time")),
+    (r"polari.*\bnd\b.*(?:together|both)|both filters", "both_filters"),
+    (r"polari[sz]er or (?:an? )?nd|nd or (?:the |a )?polari", "polariser_first"),
+    (r"(?:many|much|stops?|cost|lose|eat).*polari", "polariser_stops"),
+    (r"polari.*(?:many|much|stops|cost|lose|eat|take)", "polariser_stops"),
+    (r"(?:how|which way|turn|rotate).*polari|turn it\b", "polariser_turn"),
+    (r"polari[sz]er|\bcpl\b", "polariser"),
+    (r"\bnd\b|\bnd ?\d+|\bfilters?\b|neutral density|need.*\bstop\b", "need_nd"),
+    (r"\braw\b|\bjpe?g\b", "raw"),
+    (r"white balance|\bwb\b|kelvin", "white_balance"),
+    (r"histogram", "histogram"),
+    (r"\bmeter (?:on|off|for)|(?:where|what|how).*\bmeter\b", "meter"),
+    (r"\bleaves\b|\bleaf\b|foliage|branches", "leaves"),
+    (r"spray|droplets|drops|keep.*(?:dry|lens clean)", "spray"),
+    (r"hand ?-?held|by hand|(?:without|need|no) (?:an? |the )?tripod", "by_hand"),
+    (r"permit|allowed|tripods? ok", "permit"),
+    (r"\bphone\b", "phone"),
+    (r"\biso\b", "iso_or_grain"),
+    (r"\bfocus", "focus_or_leaves"),
+    (r"f-?stop|f ?/? ?number|aperture|\bf ?/? ?\d+", "f_number"),
+    (r"noon|midday|full sun|sunny", "noon"),
+    (r"(?:white|bright) sky|avoid.*sky", "sky"),
+    (r"choose|pick (?:the|one|between)|which (?:one|frame|shot)", "choose"),
+    (r"\bstay\b", "stay"),
+    (_TURN_BACK, "time_forgotten"),
+    (r"best (?:time|hour|weather|light|day)|^when|time of day", "best_time"),
     (
         r"shutter|exposure time|how (?:long|slow|fast|many sec)|(?:what|which) (?:time|speed)",
-        trade_answers.say_time,
+        "silky_time",
     ),
-    (r"stabili[sz]|\bi?bis\b", plainly("asked.stabiliser")),
-    (r"portrait|landscape|vertical|horizontal", plainly("asked.form")),
-    (r"(?:which|what) (?:lens|focal)", trade_answers.say_lens),
-    (r"manual|\bmode\b|automatic|set (?:it|this|that|the camera)\b", plainly("asked.mode")),
+    (r"stabili[sz]|\bi?bis\b", "stabiliser"),
+    (r"portrait|landscape|vertical|horizontal", "form"),
+    (r"(?:which|what) (?:lens|focal)", "lens"),
+    (r"manual|\bmode\b|automatic|set (?:it|this|that|the camera)\b", "mode"),
     (
         (
             r"\b(?:should|do|must) (?:i|we) (?:have to |need to |also )*"
             r"(?:bring|pack|take along|carry|wear)\b"
         ),
-        plainly("asked.pack"),
+        "pack",
     ),
 )
-_TOPICS: Final = tuple((re.compile(pattern), say) for pattern, say in _ABOUT)
+_SAY: Final = tuple((re.compile(pattern), TOPICS[topic]) for pattern, topic in _ABOUT)
