@@ -34,7 +34,7 @@ sys.exit(pytest.main(sys.argv[1:]))
 talking=$!
 failed=0
 COVERAGE_FILE=$parts/computing "$python" -m pytest -m "not server" \
-    --numprocesses=auto --dist=loadfile --cov --cov-report= || failed=1
+    --numprocesses=auto --dist=loadfile --no-loadscope-reorder --cov --cov-report= || failed=1
 wait "$talking" || failed=1
 talking=
 cat "$parts/said"

@@ -10,6 +10,7 @@ from tests.runtime.fakes import World
 
 
 @pytest.fixture
-def world(tmp_path: Path) -> World:
-    """An empty world."""
+def world(tmp_path: Path, sqlite_pattern: bytes) -> World:
+    """An empty world, but for the tables of its database."""
+    (tmp_path / "linn.db").write_bytes(sqlite_pattern)
     return World(tmp_path)

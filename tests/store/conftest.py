@@ -4,23 +4,31 @@ from __future__ import annotations
 
 from collections.abc import AsyncIterator
 from pathlib import Path
+from typing import Final
 
 import pytest
 
 from bot.store.database import Database
 from bot.store.store import Store
 
+#: Fixtures that open a store on the database: it has its tables then, and is empty otherwise.
+_OPENING: Final = {"store", "house"}
+
 
 @pytest.fixture
-def sqlite_url(tmp_path: Path) -> str:
-    """Address of a file that does not exist yet, in a folder that does not either."""
-    return f"sqlite:///{tmp_path / 'data' / 'linn.db'}"
+def sqlite_url(tmp_path: Path, request: pytest.FixtureRequest) -> str:
+    """Address of a file with its tables, or of one that does not exist yet, as its folder."""
+    path = tmp_path / "data" / "linn.db"
+    if _OPENING & set(request.fixturenames):
+        path.parent.mkdir(mode=0o700)
+        path.write_bytes(request.getfixturevalue("sqlite_pattern"))
+    return f"sqlite:///{path}"
 
 
 @pytest.fixture
 async def postgres_url(request: pytest.FixtureRequest) -> AsyncIterator[str]:
-    """Address of a database on a real server: empty, for the fixture `store` with its tables."""
-    migrated = "store" in request.fixturenames
+    """Address of a database on a real server, with its tables or empty."""
+    migrated = bool(_OPENING & set(request.fixturenames))
     async with request.getfixturevalue("postgres").database(migrated=migrated) as address:
         yield address
 
