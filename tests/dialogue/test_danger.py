@@ -290,6 +290,7 @@ _ALL, _ONE, _OWN, _NOT = Safe.ALL, Safe.ONE, Safe.OWN, Safe.NOT
         ("sie sind in Sicherheit", Safe.THEY),
         ("ya salieron", Safe.THEY),
         ("she's out and ok", _ONE),
+        ("shes ok too", _ONE),
         ("got him out, he's fine", _ONE),
         ("the helicopter took him", _ONE),
         ("er ist wieder raus", _ONE),

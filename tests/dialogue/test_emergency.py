@@ -424,6 +424,7 @@ def test_a_sound_was_something_else() -> None:
     ("told", "text"),
     [
         ("river looks brown", "it's always brown, peat"),
+        ("the river is rising!", "sorry i meant the sun is rising"),
         ("der Bach ist braun geworden", "der ist immer so, Moor"),
         ("el río viene marrón", "siempre así"),
     ],

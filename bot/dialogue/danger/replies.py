@@ -168,8 +168,9 @@ def explained(text: str, kind: DangerKind) -> Safe | None:
     if kind is DangerKind.MISSING:
         return Safe.ONE if _has(text, "back_by_themselves") else None
     nobody = "other" not in frozenset[str]().union(*cues_of(text))
-    meaning = {DangerKind.THUNDER: "only", DangerKind.FLOOD: "always_so"}.get(kind)
-    return Safe.RETRACTED if nobody and meaning is not None and _has(text, meaning) else None
+    meanings = {DangerKind.THUNDER: ("only", "meant"), DangerKind.FLOOD: ("always_so", "meant")}
+    said = any(_has(text, meaning) for meaning in meanings.get(kind, ()))
+    return Safe.RETRACTED if nobody and said else None
 
 
 def anyone_out_there(text: str) -> bool | None:

@@ -12,7 +12,7 @@ _GOOD: Final = (
     r"|ashore|home|off (?:the|that) (?:edge|lip|rocks?|ledge|ice)|rescued|accounted for)\b"
     # "I'm fine with f/8", "out of sight", "good at this" say nothing of anybody's safety.
     r"(?! (?:of (?:sight|reach|battery|ideas)|with(?! (?:us|me|him|her|them))|for|at this"
-    r"|at that|to|there))"
+    r"|at that|to|there)\b)"
 )
 _IS: Final = (
     r"(?: (?:is|are|am|was|were|all|both|got|made it|has|have|been|now|just|already|feel|feels))*"
