@@ -211,11 +211,22 @@ class Turn:
         part = Part(Role.QUESTION, asked.key, values, asked.option_keys)
         self._put(part, Question(name=name, asked_at=self.now, values=values))
 
-    def remind(self, question: Question) -> None:
-        """Name an open question in a few words; its options were put often enough."""
-        said = TEXTS[QUESTIONS[question.name].key].format(**question.values)
-        first = said.partition("?")[0] + "?" if "?" in said else said
-        self._put(Part(Role.QUESTION, "still_open", {"question": first}), question)
+    def ask_again(self, question: Question, *, briefly: bool = False) -> None:
+        """Put a question once more and count it; briefly where its options were put often enough.
+
+        Args:
+            question: as it was put before, with how often.
+            briefly: named only, without its options.
+        """
+        asked = QUESTIONS[question.name]
+        part = Part(Role.QUESTION, asked.key, question.values, asked.option_keys)
+        if briefly:
+            said = TEXTS[asked.key].format(**question.values)
+            first = said.partition("?")[0] + "?" if "?" in said else said
+            part = Part(Role.QUESTION, "still_open", {"question": first})
+        asked_at = question.asked_at if briefly else self.now
+        counted = {"times": question.times + 1, "asked_at": asked_at}
+        self._put(part, question.model_copy(update=counted))
 
     def _put(self, part: Part, question: Question) -> None:
         self.parts = [part for part in self.parts if part.role is not Role.QUESTION]
@@ -224,11 +235,6 @@ class Turn:
         self._pause(QUESTIONS[question.name])
         if question.name not in self.walk.asked and self.context.conversation.walk is not None:
             self.change_walk(asked=(*self.walk.asked, question.name))
-
-    def count_question(self, times: int) -> None:
-        """How often the question of this answer has been put by now."""
-        question = self._question
-        self._question = question and question.model_copy(update={"times": times})
 
     def _pause(self, asked: Asked) -> None:
         """Keep the walk's own question while an interruption puts one."""

@@ -8,7 +8,7 @@ from zoneinfo import ZoneInfo
 from bot.dialogue import reckoning
 from bot.dialogue.actions import Say, SharedPlace
 from bot.dialogue.compose import Role
-from bot.dialogue.context import Doubt, Emergency, Position
+from bot.dialogue.context import Doubt, Emergency, Position, Question
 from bot.dialogue.danger import Danger, DangerKind, Level, Whose, gravest, whose
 from bot.dialogue.events import PlaceReceived
 from bot.dialogue.lateness import CLOCKS_DIFFER
@@ -201,8 +201,6 @@ def end_retracted(turn: Turn) -> None:
     repeat.put_again(turn, whole=True)
 
 
-#: So often it is asked with the reason before the question stands alone (own rule).
-_INSISTED: Final = 3
 #: After these nobody goes back to the water at once: the walk waits until somebody begins.
 _STAY_AWAY: Final = frozenset({DangerKind.FLOOD.value, DangerKind.THUNDER.value})
 
@@ -212,10 +210,9 @@ def insist(turn: Turn, *, asked_why: bool = False) -> None:
     question = turn.context.conversation.question
     times = question.times if question is not None else 1
     turn.urgent = True
-    if times < _INSISTED or asked_why:
+    if times < repeat.MOST_TIMES or asked_why:
         turn.say(Role.SAFETY, "danger.insist")
-    turn.ask("out_there")
-    turn.count_question(times + 1)
+    turn.ask_again(Question(name="out_there", asked_at=turn.now, times=times))
 
 
 def answer_out_there(turn: Turn, value: str) -> None:

@@ -36,11 +36,8 @@ def put_again(turn: Turn, *, whole: bool = False) -> None:
         turn.say(Role.QUESTION, "begin")
         return
     name = in_units(question.name, turn.units)
-    if whole or question.times < MOST_TIMES:
-        turn.ask(name, **question.values)
-    else:
-        turn.remind(question.model_copy(update={"name": name}))
-    turn.count_question(question.times + 1)
+    often = question.times >= MOST_TIMES
+    turn.ask_again(question.model_copy(update={"name": name}), briefly=often and not whole)
 
 
 def put_again_if_open(turn: Turn, *, whole: bool = True) -> None:
