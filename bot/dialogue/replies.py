@@ -148,9 +148,12 @@ def meant(asked: Asked, text: str) -> str | None:
     if text.strip().endswith("?") or _COMPLAINT.search(said):
         return None
     sky = {"light"} if asked.name == "top" and "sky" in said else set()  # "a bit of white sky"
-    if set(read(text).known()) - _ABOUT_OPTIONS - sky:
+    facts = read(text)
+    if set(facts.known()) - _ABOUT_OPTIONS - sky:
         return None
-    if heard is _BLINKS and _NOT_OF_THE_WARNING.search(said):
+    if asked.name == "leaves" and facts.wind is not None:
+        return "yes" if facts.wind else "no"
+    if heard is _BLINKS and (facts.wind is not None or _NOT_OF_THE_WARNING.search(said)):
         return None
     told = _ALL_WELL.sub("clean" if asked.name != "leaves" else "still", _clauses(text))
     left = _FILLERS.sub(" ", _DENIED.sub(" ", told)).strip(" ;")

@@ -32,7 +32,8 @@ MESSAGES = [
      {"fall_height_m": 12, "distance_m": 18, "nearest_m": 1.5}),
     ("de", "Blende 11, ISO 100, eine Viertelsekunde, kein Polfilter",
      {"f_number": 11, "iso": 100, "shutter_s": 0.25, "has_polariser": False}),
-    ("de", "Stativ vergessen, Vollformat", {"has_tripod": False, "camera_format": "full frame"}),
+    ("de", "Stativ vergessen, Vollformat",
+     {"has_tripod": True, "hand_held": True, "camera_format": "full frame"}),
     ("de", "immer noch eine Drittelstufe zu dunkel", {"change_stops": pytest.approx(1 / 3)}),
     ("de", "nur weiß", {"symptoms": (Symptom.JUST_WHITE,)}),
     ("de", "ein paar Flecken blinken", {"blink": Blink.PATCHES}),
@@ -41,7 +42,7 @@ MESSAGES = [
     ("es", "diafragma 11, iso 100, un cuarto de segundo, sin polarizador",
      {"f_number": 11, "iso": 100, "shutter_s": 0.25, "has_polariser": False}),
     ("es", "olvidé el trípode, cuadro completo",
-     {"has_tripod": False, "camera_format": "full frame"}),
+     {"has_tripod": True, "hand_held": True, "camera_format": "full frame"}),
     ("es", "dos pasos de más", {"meter_stops": 2}),
     ("es", "el agua está hecha una sopa", {"symptoms": (Symptom.NO_TEXTURE,)}),
     ("es", "no parpadea nada", {"blink": Blink.NOTHING}),
@@ -63,7 +64,7 @@ def _rates(lines: list[str], language: str) -> tuple[float, float]:
     return right / (right + wrong), right / (right + missed)
 
 
-@pytest.mark.parametrize("name", ["voices", "imagined"])
+@pytest.mark.parametrize("name", ["voices", "imagined", "still"])
 @pytest.mark.parametrize("language", sorted(GLOSSED))
 def test_many_voices_are_read(language: str, name: str) -> None:
     """Of strangers' and imagined messages at most 2 % are read wrongly and 5 % missed."""

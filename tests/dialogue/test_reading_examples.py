@@ -111,6 +111,9 @@ MEANT: Final[dict[str, dict[str, Any]]] = {
     },
     "f/11": {"f_number": 11},
     "too dark": {"symptoms": (Symptom.TOO_DARK,)},
+    "24": {"focal_mm": 24},
+    "35": {"lenses": (_zoom(35, 35),)},
+    "18-55": {"lenses": (_zoom(18, 55),)},
     "what if f/16": {"f_number": 16},
     "what if 35 mm": {"focal_mm": 35},
 }
@@ -139,7 +142,7 @@ def _examples() -> list[tuple[str, str]]:
 
 
 def _expected_at(key: str) -> frozenset[str]:
-    asked = QUESTIONS.get(key.removeprefix("ask."))
+    asked = QUESTIONS.get(key.removeprefix("ask.").removeprefix("explain."))
     return frozenset(asked.expects) if asked else frozenset()
 
 
@@ -158,7 +161,7 @@ EXAMPLES: Final = _examples()
 SPOKEN: Final = [
     example
     for example in dict.fromkeys(example for _, example in EXAMPLES)
-    if example not in {*_TRIALS, "4 m", "12 ft", "stream", "24 mm", "100 mm", "f/11"}
+    if example not in {*_TRIALS, "24", "35", "4 m", "12 ft", "stream", "24 mm", "100 mm", "f/11"}
 ]
 
 

@@ -7,8 +7,10 @@ from typing import Final
 
 from bot.dialogue.reading.draft import Draft
 from bot.dialogue.reading.numbers import Quantity
+from bot.dialogue.reading.people import KIN, STRANGER
 from bot.dialogue.reading.putting_right import BACK, NOT_THIS, SOURCE
 from bot.dialogue.reading.role_words import FALL, NEAR
+from bot.dialogue.reading.unit_words import STANDING
 
 #: "1/3 of the frame", "1/2 full": a portion of something, not a time.
 PORTION: Final = re.compile(
@@ -17,22 +19,29 @@ PORTION: Final = re.compile(
 _THE: Final = r"(?:the|my|our|this|that|an?)"
 #: Phrases and words that only hedge, greet or point: "about 12", "12 or so i guess", "well, 12".
 _PHRASES: Final = (
-    r"at (?:most|least|a guess)|or (?:so|thereabouts|something|less|more)|give or take"
-    r"|more or less|hard to (?:say|tell)|let's say|let us say|call it|in fact|not sure|thank you"
-    r"|(?:i|we|i'd|i would|we'd) (?:say|guess|think|reckon|suppose|believe|estimate|imagine|bet"
-    r"|put it at|measured|paced|make it)|(?:(?:my|best|rough|wild|first|an?|as a|the) )+guess"
-    rf"|the answer|i'd|i would|{BACK}|{NOT_THIS}(?: (?:feet|foot|ft|met(?:er|re)s?|m|yards?))?"
+    r"(?:a )?(?:bit|little|touch|tad|hair)(?: (?:over|under|more|less|above|below))?(?: than)?"
+    r"|(?:just|well|way|slightly|not) (?:over|under|above|below|quite)|(?:no |not )?(?:more|less"
+    r"|fewer) than|(?:over|under|close to|up to)(?= $)|supposed to be|said to be|by eye"
+    r"|(?:i was|we were|i've been|i got) told|told (?:me|us)|at (?:most|least|a guess)"
+    r"|give or take|more or less|or (?:so|thereabouts|something|less|more)|hard to (?:say|tell)"
+    r"|let's say|let us say|call it|in fact|not sure|thank you|(?:i|we|i'd|i would|we'd) (?:say"
+    r"|guess|think|reckon|suppose|believe|estimate|imagine|bet|put it at|make it)"
+    r"|(?:(?:my|best|rough|wild|first|an?|as a|the) )+guess|the answer|i'd|i would"
+    rf"|{BACK}|{NOT_THIS}(?: {STANDING})?"
 )
 _WORDS: Final = (
-    r"about|around|roughly|approx\w*|circa|ca|maybe|perhaps|probably|possibly|presumably|nearly"
-    r"|almost|just|only|like|say|some|exactly|precisely|well|ok|okay|alright|right|so|u+h*m+|u+h+"
-    r"|hm+|er+m*|oh|ah|hi|hey|hello|linn|yes|yeah|yep|yup|sorry|then|again|easily|good|max\w*"
-    r"|min\w*|at|is|was|it's|its|it'd|it|that's|thats|that|be|must|should|would|could|might|may"
-    r"|will|guess|guessing|guessed|estimated?|please|thanks|plus|minus|looks|seems?"
+    r"(?!(?:family|july|early|daily|reply|fly)\b)\w+ly|quite|app|about|around|approx\w*|circa|ca|maybe"
+    r"|perhaps|almost|just|like|say|says|some|well|ok|okay|alright|right|so|u+h*m+|u+h+|hm+|er+m*|oh"
+    r"|ah|hi|hey|hello|linn|yes|yeah|yep|yup|sorry|then|again|good|max\w*|min\w*|at|is|was|it's|its"
+    r"|it'd|it|that's|thats|that|be|must|should|would|could|might|may|will|guess|guessing|guessed"
+    r"|estimated?|measured|paced|counted|please|thanks|plus|minus|looks|seems?|i|we"
 )
 _SHOWN: Final = (
     rf"(?:{_THE} )?{SOURCE}(?: here)? (?:says|reads|gives|shows|has|said)"
     rf"|(?:says|said|according to) (?:{_THE} )?{SOURCE}"
+    rf"|(?:{_THE} )?(?:{KIN}|{STRANGER}|he|she|they|people|some(?:one|body)|everyone)"
+    rf" (?:says?|said|reckons?|thinks?|guess(?:es|ed)|told (?:me|us))"
+    rf"|(?:with|by|on) {_THE} {SOURCE}"
 )
 _MATTER: Final = (
     rf"(?:{FALL}|{NEAR}|water|stream|thing|bit|one|camera|tripod|lens|ground|wall|background|lip"
@@ -71,6 +80,8 @@ _SETTING_SLOTS: Final = frozenset({"focal_mm", "f_number", "shutter_s", "iso", "
 _NO_MEASURE: Final = re.compile(
     rf"^ (?:waterfalls|falls|(?:{NEAR})s)\b|^ (?:out )?of $|{PORTION.pattern}"
 )
+#: "I take the 42".
+_NAMED: Final = re.compile(r"\bthe $")
 _OF_SO_MANY: Final = re.compile(r"\bof $")
 
 
@@ -118,13 +129,32 @@ def answers(draft: Draft, quantity: Quantity, slot: str) -> bool:
     elif slot in _WAY_SLOTS:
         beside = _BESIDE_WAY
     before, after = draft.clause_before(quantity), draft.clause_after(quantity)
-    if quantity.unit == "" and (
-        _NO_MEASURE.match(draft.after(quantity))
-        or _OF_SO_MANY.search(before)
-        or (quantity.fraction and quantity.value >= 1)
-    ):
+    if quantity.unit == "" and (_is_counted(draft, quantity) or _goes_on(draft, quantity, slot)):
         return False
     noun = _NOUN.search(f"{before};{after}")
     if noun and noun.group() not in slot and not _NEAR_WORD.search(f"{before};{after}"):
         return False  # "18 is the height" where the distance is asked
     return all(beside.fullmatch(part) for part in (before, after))
+
+
+def _is_counted(draft: Draft, quantity: Quantity) -> bool:
+    """Whether a bare number names or counts something, or is one of so many."""
+    before = draft.clause_before(quantity)
+    return bool(
+        _NAMED.search(before)
+        or _OF_SO_MANY.search(before)
+        or _NO_MEASURE.match(draft.after(quantity))
+        or (quantity.fraction and quantity.value >= 1)
+    )
+
+
+def _goes_on(draft: Draft, quantity: Quantity, slot: str) -> bool:
+    """Whether a number goes on from one that answers nothing: "the kids are 4 and 7"."""
+    earlier = draft.neighbour(quantity, -1)
+    joined = draft.before(quantity).strip() in {"and", "or", "&", ","}
+    return (
+        earlier is not None
+        and joined
+        and earlier in draft.free("")
+        and not answers(draft, earlier, slot)
+    )

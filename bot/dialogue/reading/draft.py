@@ -129,7 +129,8 @@ class Draft:
             return
         earlier = self._sources.get(slot)
         if earlier is not None and value != self.values[slot]:
-            if self._is_past(quantity) and not self._is_past(earlier):
+            replaced = quantity.start < earlier.start and self._gives_way(quantity, earlier)
+            if replaced or (self._is_past(quantity) and not self._is_past(earlier)):
                 self.claim(quantity)
                 return
             if not self._gives_way(earlier, quantity):

@@ -29,6 +29,10 @@ _ZOOM_END: Final = re.compile(
 )
 
 
+#: "On the 24 end of my 24-105".
+_NAMED_END: Final = re.compile(r"^ (?:wide |long |tele )?end\b")
+
+
 def _read_zoom_end(draft: Draft) -> None:
     """The end of the one lens that is spoken of; said again in digits, it is claimed."""
     match, lenses = _ZOOM_END.search(draft.text), draft.values.get("lenses", ())
@@ -57,6 +61,9 @@ def read_focal_lengths(draft: Draft) -> None:
     _read_zoom_end(draft)
     for quantity in draft.free(""):
         before = draft.before(quantity)
+        if _NAMED_END.match(draft.after(quantity)) and quantity.value >= SHORTEST_MM:
+            draft.put("focal_mm", quantity.value, quantity)
+            continue
         covered = any(
             lens.shortest_mm <= quantity.value <= lens.longest_mm
             for lens in draft.values.get("lenses", ())

@@ -98,9 +98,11 @@ def read_extent(draft: Draft) -> None:
 
 
 _STREAM: Final = any_of(
+    r"^(?:i'm|im|we're|we are|mir are|i am) (?:at|by) (?:a |the )?(?:small |little )?"
+    r"(?:stream|creek)(?! ?bed)",
     r"(?<!in the )(?<!in a )(?<!by the )(?<!by a )(?<!near the )(?<!into the )(?<!from the )"
     r"(?<!along the )(?:streams?|creeks?|brooks?|becks?|burn|cascades?|rapids|riffles?"
-    r"|small river|little river)(?! ?bed| ?bank)"
+    r"|small river|little river)(?! ?bed| ?bank)",
 )
 _FALL: Final = any_of(r"(?:water)?falls?")
 _NO_FALL: Final = any_of(

@@ -9,9 +9,8 @@ from bot.dialogue.facts import Units
 from bot.dialogue.reading.answers import answers
 from bot.dialogue.reading.corrections import corrected_slot
 from bot.dialogue.reading.draft import RANGES, Draft
+from bot.dialogue.reading.elsewhere import is_elsewhere, is_other, is_somebodys_height
 from bot.dialogue.reading.numbers import METRES, METRES_A_SECOND, Quantity
-from bot.dialogue.reading.people import KIN
-from bot.dialogue.reading.role_words import ELSEWHERE, OTHER_TALL, TALL_OTHER
 from bot.dialogue.reading.roles import role, stands_alone
 
 LENGTH_UNITS: Final = ("m", "cm", "ft", "in", "yd", "km", "mi")
@@ -40,62 +39,8 @@ _LIKELY_FEET_ABOVE: Final = {
 }
 #: From this on a bare metric number for a near thing is centimetres (own rule).
 _LIKELY_CENTIMETRES_FROM: Final = 30.0
-_DRIVE: Final = re.compile(r"\b(?:drive|drove|driving|car ride|flight|train|bus)\b")
-#: "Walked 2 km already" is behind us, the way back may be another.
-_WALKED: Final = re.compile(r"\b(?:walked|hiked|ran|run|did|done|covered|came)\b")
-#: "Still 3 km to go": what is left of the way in.
-_STILL: Final = re.compile(r"\b(?:still|another|faltan|quedan)(?: about| maybe| some)? ?$")
-_TO_GO: Final = re.compile(r"^ ?(?:more )?(?:to go|left|remaining|ahead|more)\b")
-_HOMEWARDS: Final = re.compile(r"\b(?:walk|back|out|car|road|parking|trail ?head)\b")
-_ALREADY: Final = re.compile(r"\b(?:already|to go|so far|today|behind us|this morning)\b")
-_SOMEBODY: Final = re.compile(
-    rf"\b(?:i'm|im|i am|he's|she's|(?:he|she|{KIN})(?: is|'s))(?: about| only)? ?$"
-)
-_TALL: Final = re.compile(r"^ ?(?:tall|high)\b")
-#: "I'm 6'1": feet and inches as people tell their own height [m] (own rule).
-_OWN_HEIGHT_M: Final = (1.3, 2.15)
-_OWN_FORM: Final = re.compile(r"\d ?(?:'|ft|foot|feet) ?\d|^1[4-9]\d ?cm|^1[.,][5-9]\d? ?m")
-_PLACED_BEHIND: Final = re.compile(r"^ ?(?:away|from|back|off|to|above|in front)\b")
 #: "1.200 m of climb" may be twelve hundred.
 _DOTTED_THOUSANDS: Final = re.compile(r"\d\.\d{3}(?!\d)")
-_PART_BEFORE: Final = re.compile(
-    r"\b(?:each|every|elevation|altitude"
-    r"|(?:upper|lower|first|second|third|other|bigger|smaller|top|bottom)"
-    r" (?:one|drop|step|tier|part|half))(?: is| of| about)? ?$"
-)
-_PART_BEHIND: Final = re.compile(
-    r"^ ?(?:(?:further|farther|closer|nearer|lower|higher)(?! than)"
-    r"|each(?! way)|apiece|down(?! to the (?:water|pool|river|foot))"
-    r"|(?:further |farther )?(?:down|up)(?:stream| the (?:trail|path|road|river))"
-    r"|above (?:the )?sea(?: level)?|a?m?sl|altitude|elevation\b(?! gain))\b"
-)
-#: "Moved 3 m to the left": how far somebody went, not where from.
-_MOVED: Final = re.compile(
-    r"\b(?:went|moved?|stepped|walked|go|step|shuffled|backed|climbed|crept|shifted)(?: up"
-    r"| back| down)?"
-    r"(?: about| another| maybe| some)? ?$"
-)
-_BY_SO_MUCH: Final = re.compile(
-    r"^ ?(?:to the (?:left|right|side)|back\b|closer|nearer|forwards?|further|farther|sideways"
-    r"|left\b"
-    r"|right\b|up\b|down\b|in\b)"
-)
-_FOCUSED: Final = re.compile(r"\b(?:focus\w*|hyperfocal|autofocus)\b")
-_ELSEWHERE: Final = re.compile(
-    rf"\b{ELSEWHERE}(?: is|'s| are| lies| was)?(?: about| only| just| maybe| some)* ?$"
-)
-_LIES: Final = re.compile(r"^ ?(?:away|off|back|from here|down|up|further|behind)\b")
-_OTHER_WIDTH: Final = re.compile(
-    r"\b(?:path|trail|bridge|pool|gorge|canyon|ledge|gap|road|platform|valley|track|ravine"
-    r"|boulder)\b"
-    r"[^,;.]{0,16}$"
-)
-_WIDE: Final = re.compile(r"^ ?(?:wide|across|in width|long|in diameter)\b")
-#: "The snow is 20 cm deep": nothing that anybody would wade through.
-_OTHER_DEPTH: Final = re.compile(
-    r"\b(?:snow|schnee|nieve|mud|sand|ice|silt|litter|hole|cave)\b[^,;.]{0,16}$"
-)
-_DEEP: Final = re.compile(r"^ ?(?:deep|of (?:snow|mud|sand|ice))\b")
 _FLOAT: Final = re.compile(
     r"\b(?:leaf|leaves|stick|twig|foam|bubbles?|cork|float\w*|drift\w*|travel\w*|takes?|took|did)\b"
 )
@@ -199,55 +144,18 @@ def _store(draft: Draft, slot: str, quantity: Quantity) -> None:
     draft.put(slot, metres / 1000 if slot == "walk_km" else metres, quantity)
 
 
-def _is_elsewhere(draft: Draft, quantity: Quantity) -> bool:
-    """Whether a length is none of this place: a drive, a way behind us, somebody's own height."""
-    before, after = draft.clause_before(quantity), draft.clause_after(quantity)
-    if quantity.unit in {"km", "mi"}:
-        return bool(
-            _DRIVE.search(draft.before(quantity) + after)
-            or (_WALKED.search(before) and _ALREADY.search(draft.text))
-            or (
-                (_STILL.search(before) or _TO_GO.match(after))
-                and not _HOMEWARDS.search(after)
-                and "walk_km" not in draft.expecting
-            )
-        )
-    if not _SOMEBODY.search(before):
-        return False
-    own = _OWN_HEIGHT_M[0] <= quantity.value * METRES.get(quantity.unit, 0.0) <= _OWN_HEIGHT_M[1]
-    person = quantity.value * METRES.get(quantity.unit, 0.0) <= _OWN_HEIGHT_M[1]
-    return bool(person and _TALL.match(after)) or (
-        own and _OWN_FORM.search(quantity.text) is not None and not _PLACED_BEHIND.match(after)
-    )
-
-
 def _corrected_length(draft: Draft, quantity: Quantity) -> str | None:
     slot = corrected_slot(draft, quantity)
     return slot if slot in _ASKED_IN_ORDER else None
 
 
-def _is_other(draft: Draft, quantity: Quantity) -> bool:
-    """Whether a length is of another place or of a part: `800 m downstream`, `each 4 m`."""
-    before, after = draft.clause_before(quantity), draft.clause_after(quantity)
-    return bool(
-        _PART_BEFORE.search(before)
-        or _PART_BEHIND.match(after)
-        or (_MOVED.search(before) and _BY_SO_MUCH.match(after))
-        or (_FOCUSED.search(before) and role(draft, quantity) not in {"nearest_m", "farthest_m"})
-        or (_ELSEWHERE.search(before) and _LIES.match(after))
-        or (_OTHER_WIDTH.search(before) and _WIDE.match(after))
-        or (_TALL.match(after) and (OTHER_TALL.match(before) or TALL_OTHER.match(after)))
-        or (_OTHER_DEPTH.search(before) and _DEEP.match(after))
-    )
-
-
 def read_lengths(draft: Draft) -> None:
     """Lengths whose words say what they are; kilometres and miles are the way in."""
     for quantity in draft.free(*LENGTH_UNITS, "quote"):
-        if _is_elsewhere(draft, quantity):
+        if is_elsewhere(draft, quantity):
             draft.claim(quantity)
             continue
-        if _is_other(draft, quantity):
+        if is_other(draft, quantity):
             draft.refuse(quantity)
             continue
         slot = role(draft, quantity) or _corrected_length(draft, quantity)
@@ -260,7 +168,7 @@ def read_lengths(draft: Draft) -> None:
 def read_bare_lengths(draft: Draft) -> None:
     """Numbers without a unit that the words beside them make a length: `18 away`."""
     for quantity in draft.free(""):
-        if _SOMEBODY.search(draft.clause_before(quantity)) and _TALL.match(draft.after(quantity)):
+        if is_somebodys_height(draft, quantity):
             draft.claim(quantity)
             continue
         slot = None if quantity.fraction or quantity.signed else role(draft, quantity)

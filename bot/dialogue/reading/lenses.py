@@ -19,8 +19,8 @@ _LEAST_ZOOM: Final = 1.3
 #: No zoom is shorter than this at its long end (own rule).
 _SHORTEST_LONG_END_MM: Final = 14.0
 _COUNTED: Final = re.compile(
-    r"^ ?-?(?:people|students|persons|of|times|kids|frames|shots|days|weeks|years|others|folks"
-    r"|guests|photographers|or so|beginners|pages|cars|dollars|euros|bucks|k\b)"
+    r"^ ?-?(?:people|students|persons|of(?! (?:the|my) kit)|times|kids|frames|shots|days|weeks"
+    r"|years|others|folks|guests|photographers|or so|beginners|pages|cars|dollars|euros|bucks|k\b)"
 )
 #: Ends of zooms that are made (common practice): a bare pair of numbers must be such.
 _ZOOM_ENDS: Final = frozenset(

@@ -7,6 +7,8 @@ from dataclasses import dataclass
 from enum import Enum
 from typing import Final
 
+from bot.dialogue.reading.spoken_numbers import SIMPLE
+
 
 class WhenKind(Enum):
     """How a message tells when something was."""
@@ -35,26 +37,10 @@ class When:
     either_half: bool = False
 
 
-_COUNTS: Final = {
-    "a": 1.0,
-    "an": 1.0,
-    "one": 1.0,
-    "two": 2.0,
-    "three": 3.0,
-    "four": 4.0,
-    "five": 5.0,
-    "six": 6.0,
-    "seven": 7.0,
-    "ten": 10.0,
-    "twenty": 20.0,
-    "thirty": 30.0,
-    "forty": 40.0,
-    "couple": 2.0,
-    "few": 3.0,
-    "half": 0.5,
-    "quarter": 0.25,
-}
 _COUNT_WORDS: Final = r"one|two|three|four|five|six|seven|ten|twenty|thirty|forty"
+_COUNTS: Final = {
+    "a": 1.0, "an": 1.0, "couple": 2.0, "few": 3.0, "half": 0.5, "quarter": 0.25,
+} | {word: float(SIMPLE[word]) for word in _COUNT_WORDS.split("|")}  # fmt: skip
 _AMOUNT: Final = (
     r"(?P<amount>\d+(?:[.,]\d+)?|(?:an? )?(?:half|quarter|couple|few)(?: of)?"
     rf"|{_COUNT_WORDS}|an?)"

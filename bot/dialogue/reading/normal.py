@@ -10,8 +10,9 @@ from typing import Final
 from bot.dialogue.reading.format_names import FORMATS, Rule
 from bot.dialogue.reading.others import without_others
 from bot.dialogue.reading.slips import mend_slips
-from bot.dialogue.reading.spoken_numbers import dictated_times, in_digits
+from bot.dialogue.reading.spoken_numbers import ORDINALS, dictated_times, in_digits
 from bot.dialogue.reading.taken_back import without_taken_back
+from bot.dialogue.reading.unit_words import LENGTH
 
 #: Longer messages are cut: nobody types facts beyond this (own rule), and reading stays quick.
 LONGEST_TEXT: Final = 2000
@@ -38,17 +39,8 @@ _HALVES: Final = re.compile(r"(?<![\d.,])([5-9]|\d{2,3}) ?([½¼¾])")
 _DECIMALS: Final = {"½": ".5", "¼": ".25", "¾": ".75"}
 _VULGAR_FRACTION: Final = re.compile(r"(?<=\d)(?=[¼-¾⅐-⅞])")
 
-_DENOMINATORS: Final = {
-    "half": 2,
-    "third": 3,
-    "quarter": 4,
-    "fifth": 5,
-    "sixth": 6,
-    "eighth": 8,
-    "tenth": 10,
-    "fifteenth": 15,
-    "thirtieth": 30,
-    "sixtieth": 60,
+_DENOMINATORS: Final = {"half": 2, "third": 3, "quarter": 4} | {
+    word: below for word, below in ORDINALS.items() if below <= 60
 }
 _PART: Final = "|".join(_DENOMINATORS)
 #: "a third under" and "a quarter" are fractions, "a third lens" and "a third of the frame" not.
@@ -98,9 +90,8 @@ _FRACTIONS: Final[tuple[Rule, ...]] = (
     ),
     _plain(r"\b(\w+) (?:more|extra) stops?\b(?! of)", r"\1 stops more"),
     _plain(
-        r"(?<!a )(?<!an )(?<!one )(?<!\d )(?<!twenty )(?<!thirty )(?<!hundred )\b(half|third"
-        r"|quarter|fifth|sixth|eighth|tenth|fifteenth)"
-        r" of a (?=sec)",
+        r"(?<!a )(?<!an )(?<!one )(?<!\d )(?<!twenty )(?<!thirty )(?<!hundred )"
+        rf"\b({_PART}) of a (?=sec)",
         r"a \1 of a ",
     ),
     _plain(r"(\d/\d) of an? (?=mile)", r"\1 "),
@@ -163,6 +154,11 @@ _FRACTIONS: Final[tuple[Rule, ...]] = (
     _plain(r"\b((?:about|nearly|roughly|around|exactly) )a (?=sec(?:ond)?(?:$|[,.;]))", r"\g<1>1 "),
     _plain(r"\biso[ -]?wise,? (?:i'm |im |it's )?(?:at |on )?(?=\d)", "iso "),
     _plain(r"\bav (?=\d)", "f "),
+    _plain(
+        r"\b((?:wide open at|stopped down to|opened up to|closed down to) )"
+        r"(?=\d+(?:\.\d)?(?![\d/]| ?mm))",
+        r"\1f/",
+    ),
     #: "ND 8 (3 stops)" is one filter, "64x nd" an ND64.
     _plain(r"(\bnd ?\d+(?:\.\d)?) ?\( ?\d+ ?-?stops? ?\)", r"\1"),
     _plain(r"(\b\d+[ -]?stop(?: nd| filter)?) ?\( ?nd ?\d+(?:\.\d)? ?\)", r"\1"),
@@ -192,7 +188,9 @@ _FRACTIONS: Final[tuple[Rule, ...]] = (
     _plain(r"\(([^()\d]{1,40})\) ?(?=:)", r"\1"),
 )
 #: "f 8 and a fifteenth" is a time; "and a half" belongs to the number before.
-_SMALL_PART: Final = r"(?=an? (?:fifteenth|thirtieth|sixtieth|eighth|tenth)\b)"
+_SMALL_PART: Final = (
+    rf"(?=an? (?:{'|'.join(word for word, below in _DENOMINATORS.items() if below >= 8)})\b)"
+)
 _PARTS: Final = re.compile(
     rf"(?:(?<!and )|(?=an? \w+ of a (?:s|stop))|{_SMALL_PART})"
     rf"\b(?:an?|one|1) ({_PART})(?:th)?\b{_AFTER_FRACTION}"
@@ -211,7 +209,7 @@ _ND_LIST: Final = re.compile(
 _AND_A_HALF: Final = re.compile(r"\b(\d{1,3}) halfpart(?=\s*(?:$|[,;.!?]))")
 _POINT: Final = re.compile(r"\b(\d{1,2}) point (\d)\b")
 #: "12 m (40 ft)" is one length said twice.
-_LENGTH: Final = r"(?:m|cm|km|met(?:er|re)s?|ft|feet|foot|mi|miles?|yards?|in|inch(?:es)?|'|\")"
+_LENGTH: Final = rf"(?:{LENGTH}|mi|in|'|\")"
 _SAID_TWICE: Final = re.compile(
     rf"(\d ?{_LENGTH}) ?\( ?(?:about |ca\.? |approx\.? )?[\d.,]+ ?{_LENGTH} ?\)"
 )
@@ -222,9 +220,7 @@ _SPACE: Final = re.compile(r"\s*[\r\n\v\f\x1c-\x1e\x85\u2028\u2029]\s*")
 
 
 #: "20 or so metres", "30 odd feet".
-_OR_SO: Final = re.compile(
-    r"(?<=\d) ?(?:or so|odd|plus)(?= (?:m|met(?:er|re)s?|ft|feet|yards?|km|miles?)\b)"
-)
+_OR_SO: Final = re.compile(rf"(?<=\d) ?(?:or so|odd|plus)(?= {LENGTH}\b)")
 
 
 def _nd_list(match: re.Match[str]) -> str:

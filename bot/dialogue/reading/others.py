@@ -15,6 +15,7 @@ _PLACE: Final = (
 _OTHER: Final = (
     rf"(?:(?:(?:my|our|the|his|her|a|this|that) )?(?:\w+ )?(?:{KIN})s?"
     rf"|(?:the|a|our|this|that|my|one) (?:\w+ )?{HOUSE}"
+    rf"|{HOUSE} (?:{STRANGER}|people|staff|folks?)"
     rf"|(?:the|another|that|this|some|a) (?:\w+ )?{STRANGER}{_PLACE}|{STRANGER} next to me"
     r"|he|she|they|some(?:one|body)(?: else)?(?: here)?|every(?:one|body)(?: else| here)?"
     r"|the others?|others|most people|people(?: here)?)"
@@ -110,6 +111,14 @@ _WITH_THEIRS: Final = re.compile(
 _DIGIT: Final = re.compile(r"\d|\b(?:one|two|three|four|six|eight|ten|half)\b")
 
 
+#: Without one of these a message tells of nobody else and of no other day.
+_MAY_TELL_OF_OTHERS: Final = re.compile(
+    rf"\b(?:(?:{KIN}|{STRANGER}|{HOUSE}|{ADVISER})s?|he|she|they|some(?:one|body)|every(?:one|body)"
+    r"|others?|people|his|her|their|rent|hire|buy|get|ago|yesterday|then|back|last|first|old|previous"
+    r"|former|used to|when i was|read|heard|saw|in [a-z]+ (?:it|i|we))\b"
+)
+
+
 def _clauses(text: str) -> list[tuple[str, bool]]:
     """The clauses with what ends them, and whether each goes on with the sentence before."""
     found, start, goes_on = [], 0, False
@@ -149,6 +158,8 @@ def without_others(text: str) -> str:
     Args:
         text: a message in lower case.
     """
+    if not _MAY_TELL_OF_OTHERS.search(text):
+        return text
     if _FOR_A_FRIEND.search(text):
         return ""
     clauses = _clauses(text)

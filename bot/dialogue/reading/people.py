@@ -28,5 +28,5 @@ HOUSE: Final = (
 #: What gives advice without knowing the place.
 ADVISER: Final = (
     r"(?:guide ?book|videos?|article|forum|book|tutorial|blog|internet|magazine|manual|course"
-    r"|leaflet|brochure|apps?|website|web ?page|channel|podcast|poster|workshop)"
+    r"|pages?|leaflet|brochure|apps?|website|web ?page|channel|podcast|poster|workshop)"
 )

@@ -6,6 +6,7 @@ import re
 from typing import Final, NamedTuple
 
 from bot.dialogue.reading.phrases import any_of
+from bot.dialogue.reading.unit_words import STANDING
 
 #: Somebody stops and takes back what was just said.
 _STOPS: Final = (
@@ -25,7 +26,10 @@ _LOOKED_AGAIN: Final = (
 #: Words that put right, one of which stands between the wrong and the right.
 BACK: Final = rf"(?:{_STOPS}|{_SAYS_ANEW}|{_LOOKED_AGAIN})"
 #: What shows lengths better than a guess.
-SOURCE: Final = r"(?:sign|map|board|app|laser|guide ?book|rangefinder|gps|leaflet|plaque|tape)"
+SOURCE: Final = (
+    r"(?:sign|map|(?:info )?board|app|laser|(?:guide ?)?book|rangefinder|gps|leaflet|plaque|tape"
+    r"|brochure|panel|website|internet)"
+)
 #: "But the sign says", "but i paced it".
 BETTER_KNOWN: Final = (
     rf"(?:but (?:the |my |our )?{SOURCE}(?: (?:says|reads|gives|shows|has|said))?"
@@ -34,8 +38,6 @@ BETTER_KNOWN: Final = (
 #: What stands before the wrong one: "instead of 12", "not 12".
 NOT_THIS: Final = r"(?:not|instead of|rather than|isn't|wasn't|never)"
 
-_UNIT: Final = r"(?:feet|foot|ft|yards?|yds?|yd|met(?:er|re)s?|m)"
-_SHORT: Final = {"foot": "ft", "feet": "ft", "yard": "yd", "yards": "yd", "yds": "yd"}
 _NUMBER: Final = r"f? ?/?\d[\d.,/]*"
 #: What a length is called, by its slot.
 _NAMES: Final = {
@@ -56,16 +58,16 @@ _PUTS_RIGHT: Final = any_of(
     r"^(?:no|pardon|er|erm|wait), (?=\D{0,12}\d)",
     r"no,? wait|wait,? no|hang on,? no|no no|oops|sorry|correction|typo|my mistake|my bad",
     rf"(?:scratch|scrap|strike) (?:that|it)|{_SAYS_ANEW}|{_LOOKED_AGAIN}",
-    rf"{_UNIT},? not (?:in )?{_UNIT}|not (?:in )?{_UNIT},? (?:but )?(?:in )?{_UNIT}",
-    rf"(?:not|instead of|rather than) {_NUMBER}|{_UNIT} (?:instead of|rather than) {_UNIT}",
+    rf"{STANDING},? not (?:in )?{STANDING}|not (?:in )?{STANDING},? (?:but )?(?:in )?{STANDING}",
+    rf"(?:not|instead of|rather than) {_NUMBER}|{STANDING} (?:instead of|rather than) {STANDING}",
     rf"(?:{_NAME})(?: (?:is|was))? wrong|wrong (?:{_NAME})|(?:change|correct) {_OF}(?:{_NAME})",
 )
 _ASKS: Final = re.compile(r"^(?:and |but |so )?(?:why|what|how|which|should|can)\b|\?")
 #: "Feet, not metres", "not in metres but feet".
 _UNIT_NOT_UNIT: Final = re.compile(
-    rf"\b(?P<right>{_UNIT}),? (?:and )?{NOT_THIS} (?:in )?(?P<wrong>{_UNIT})\b"
-    rf"|\bnot (?:in )?(?P<wrong_first>{_UNIT}),? (?:but )?(?:it's |they're )?(?:in )?"
-    rf"(?P<right_last>{_UNIT})\b"
+    rf"\b(?P<right>{STANDING}),? (?:and )?{NOT_THIS} (?:in )?(?P<wrong>{STANDING})\b"
+    rf"|\bnot (?:in )?(?P<wrong_first>{STANDING}),? (?:but )?(?:it's |they're )?(?:in )?"
+    rf"(?P<right_last>{STANDING})\b"
 )
 #: What may stand beside a unit, or beside "the other way round", that is the whole message.
 _BESIDE: Final = (
@@ -74,11 +76,12 @@ _BESIDE: Final = (
     r"|got|had|have|them|please|mean|meant|should|be|of|read|written|typed|gave|told|you|so|linn"
 )
 _UNIT_ALONE: Final = re.compile(
-    rf"(?:(?:\W|\b(?:{_BESIDE})\b)*\W)?(?P<right>{_UNIT})(?:\W+(?:\W|\b(?:{_BESIDE})\b)*)?"
+    rf"(?:(?:\W|\b(?:{_BESIDE})\b)*\W)?(?P<right>{STANDING})(?:\W+(?:\W|\b(?:{_BESIDE})\b)*)?"
 )
 _SWAPS: Final = (
     r"(?:swap(?:ped)?|switch(?:ed)?|exchange|turn|flip) (?:those|them|these|the|both|that)"
-    r"(?: two| both| round| around| numbers| values)?|(?:the )?(?:other|wrong) way (?:a?round|about)"
+    r"(?: two| both| round| around| numbers| values)?"
+    r"|(?:the )?(?:other|wrong) way (?:a?round|about)"
     r"|mixed (?:them|those|these|it|that|the two)(?: two| both)? up|mixed up (?:the two|both|those)"
     r"|vice versa|reversed?|the reverse"
 )
@@ -96,7 +99,7 @@ _NAME_NOT_NAME: Final = re.compile(
 )
 _NOT_THE_OTHER: Final = re.compile(
     rf",? *\b(?:and |but )?{NOT_THIS} (?:the |a |about )?"
-    rf"(?P<other>(?:iso ?)?{_NUMBER}(?: ?(?:{_UNIT}|s|seconds|mm|km)\b)?),?"
+    rf"(?P<other>(?:iso ?)?{_NUMBER}(?: ?(?:{STANDING}|s|seconds|mm|km)\b)?),?"
 )
 
 
@@ -189,4 +192,5 @@ def without_the_other(said: str) -> tuple[str, str | None]:
 
 
 def _short(unit: str) -> str:
-    return _SHORT.get(unit, "m" if unit.startswith("m") else unit)
+    """The sign of a unit by its first letter."""
+    return {"f": "ft", "y": "yd", "m": "m"}[unit[0]]

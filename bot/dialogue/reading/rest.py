@@ -17,7 +17,8 @@ _COUNT_BEFORE: Final = re.compile(
     r"|route|highway|page|task|option|question|shot|frame|picture|photo|level|day|year|since|in"
     r"|until|till|lot|miles?|km|gate|bridge|no|nr|spot|bay|space|seat|bed|row|site|hour|pitch|table"
     r"|cabin|hut|stage|mile|pole|post|trail|track|password|code|call|zip|viewpoint|give me"
-    rf"|weighs?|counted? to|(?:{KIN}|dog|cat|she|he|i|we)(?:'s| is| are| turns| turned|'m| am)"
+    r"|weighs?|counted? to|kept|keepers?|deleted|binned"
+    rf"|(?:(?:{KIN}|dog|cat)s?|she|he|i|we|they)(?:'s| is| are| turns| turned|'m| am)"
     r"(?: just| only| nearly)?"
     r"|(?:knees|passport|back|body|watch|clock|phone|thermometer) (?:says?|reads?|shows?|is at|at)"
     r"|(?:tickets?|parking|coffee|price|costs?|paid|fee|entry|beer|lunch|dinner|breakfast|cake|tea)"
@@ -25,11 +26,11 @@ _COUNT_BEFORE: Final = re.compile(
     r"|(?:bus|train|boat|ferry|shuttle|taxi|lift|cable car)(?: (?:leaves?|goes|is|comes?|at|by))*"
     r"|version|chapter|part|volume|exit|platform|tram|floor|terminal"
     r"|marker|file|chill|temperature|line|seite|zimmer|linie|hausnummer|akku|bater[ií]a"
-    r"|pagina|habitacion|linea|numero|edad)(?: (?:at|is))?\W*$"
+    r"|pagina|habitacion|linea|numero|edad|dia|tag|somos|wir are)(?: (?:at|is|to the))?\W*$"
 )
 _O_CLOCK: Final = re.compile(
     r"\b(?:meet|leave|start|started|arrive|arrived|(?:got|get|been|was) here"
-    r"|back|home|lunch|there|left) (?:at|by|around) ?$"
+    r"|back|home|lunch|there|left|shuts?|closes?|opens?|starts?|ends?|comes?) (?:at|by|around) ?$"
 )
 _YEAR: Final = re.compile(r"(?:19|20)\d\d")
 
@@ -46,15 +47,32 @@ def _is_meant(draft: Draft, quantity: Quantity) -> bool:
         return False
     if quantity.unit not in {"", "x"} or quantity.signed or quantity.fraction:
         return True
-    if _YEAR.fullmatch(quantity.text) or _COUNT_BEFORE.search(before) or _O_CLOCK.search(before):
+    if _YEAR.fullmatch(quantity.text) or _O_CLOCK.search(before):
         return False
     return not _FOLLOWED_BY_WORD.search(after)
 
 
+#: "The kids are 4 and 7": the second number is what the first one is.
+_ALSO: Final = frozenset({"and", "or", ",", "&", ", and"})
+
+
+def _counted(draft: Draft) -> set[Quantity]:
+    """Bare numbers that count or name something by the words before them, and those that go on."""
+    found: set[Quantity] = set()
+    for quantity in draft.quantities:
+        before, earlier = draft.before(quantity), draft.neighbour(quantity, -1)
+        goes_on = earlier in found and before.strip() in _ALSO
+        plain = quantity.unit == "" and not (quantity.signed or quantity.fraction)
+        if plain and (goes_on or _COUNT_BEFORE.search(before)):
+            found.add(quantity)
+    return found
+
+
 def tell_unread(draft: Draft) -> None:
     """Tell the numbers that nobody claimed, unless they only count something."""
+    counted = _counted(draft)
     for quantity in draft.free():
-        if _is_meant(draft, quantity):
+        if quantity not in counted and _is_meant(draft, quantity):
             draft.refuse(quantity)
         else:
             draft.claim(quantity)

@@ -47,8 +47,8 @@ SUBJECT: Final = re.compile(
     rf"|(?P<near>{NEAR}|nothing (?:is )?(?:nearer|closer) than)"
     rf"|(?P<distance>distance(?: (?:to|from|of) (?:the )?(?:{FALL}|water|foot|base))?"
     r"|i'm|im|i am|we're|we are|standing|stand|i stay"
-    r"|(?<!call )(?<!text )(?<!ring )(?<!meet )(?<!tell )(?<!wake )(?<!gave )me|away"
-    r"|(?<!nothing )(?<!nothing is )(?:closer(?: than)?|nearer than)"
+    r"|(?<!call )(?<!text )(?<!ring )(?<!meet )(?<!tell )(?<!told )(?<!show )(?<!wake )(?<!gave )me"
+    r"|away|(?<!nothing )(?<!nothing is )(?:closer(?: than)?|nearer than)"
     r"|(?:stepped|step|moved|move|go|went|gone|walked|walk|backed)(?: back| up)? to"
     r"|(?:falls?|waterfall|water|stream|creek|brook|river|cascade) (?:is )?at)"
     r"|(?P<width>width|wide)|(?P<depth>depth|deep)|(?P<climb>climb\w*|ascent|gain(?:s|ing)?"
@@ -79,8 +79,8 @@ BEHIND: Final = re.compile(
     r"|(?P<object>(?:away from|back from|off from|from|to|before|in front of|short of|shy of"
     r"|this side of|off(?= (?:my|the) (?:lens|camera|glass)))"
     rf" (?!(?:go|do|be|get|walk|climb|see|come)\b){THE}(?P<thing>[a-z' ]{{1,30}}))"
-    rf"|(?P<height>tall|high|{IS_THE} (?:whole |total |full )?height|in height|of height|in total|altogether|(?:of (?:a "
-    rf"|free )?)?(?:{FALL})"
+    rf"|(?P<height>tall|high|{IS_THE} (?:whole |total |full )?height|in height|of height|in total"
+    rf"|altogether|(?:of (?:a |free )?)?(?:{FALL})"
     r"|for (?:the )?(?:drop|(?:water)?falls?|whole thing))"
     rf"|(?P<width>wide|across|in width|{IS_THE} width)|(?P<depth>deep|of water|{IS_THE} depth)"
     rf"|(?P<distance>{IS_THE} distance|away|off|back|out(?! of\b)|distant|distance)"
@@ -140,7 +140,7 @@ _MAY_BE_FALL: Final = (
 OTHER_TALL: Final = re.compile(
     r"^\W*(?:(?:and|but|so|then|with|well|ok) )*"
     r"(?:the|an?|that|this|my|our|some|those|these|his|her|mein\w*|de[rnm]|mi|el|la)"
-    rf" (?!(?:[a-z'-]+ ){{0,3}}?{_MAY_BE_FALL}\b)(?:[a-z'-]+ ){{1,4}}?"
+    rf" (?!(?:[\w'-]+ ){{0,3}}?{_MAY_BE_FALL}\b)(?:[\w'-]+ ){{1,4}}?"
     r"(?:is|are|was|were|looks|must be|should be|mide|hat)\b"
 )
 TALL_OTHER: Final = re.compile(
@@ -157,4 +157,17 @@ ELSEWHERE: Final = (
 FAR_LAND: Final = re.compile(
     r"\b(?:hills?|ridge|mountains?|peak|cliffs?|skyline|end of the|forest|tree ?line|slope"
     r"|valley side)\b"
+)
+GOING: Final = re.compile(rf"{ELSEWHERE}\b")
+#: "The bus is the 42", "the third fall of 5".
+NAMES: Final = re.compile(rf"\bthe $|\b(?:{FALL}|one|number) of $")
+
+
+KNOWN_THING: Final = re.compile(
+    rf"(?:\w+ )?(?:{FALL}|water|foot|base|bottom|lip|pool|edge|it|{NEAR}|{FAR}|{MYSELF.pattern}"
+    rf"|{GROUND.pattern})"
+)
+#: "What if I shot it from 30 m": where the camera would stand.
+SHOT_FROM: Final = re.compile(
+    r"\b(?:shoot|shot|shooting|take|took|taken|stand|stood|work|photograph\w*)(?: \w+){0,2} from ?$"
 )

@@ -9,13 +9,15 @@ from bot.dialogue.reading.draft import Draft
 from bot.dialogue.reading.numbers import METRES_A_SECOND, Quantity
 from bot.dialogue.reading.role_words import (
     BEHIND,
-    ELSEWHERE,
     FALL,
     FAR_LAND,
     FAR_THING,
+    GOING,
     GROUND,
+    KNOWN_THING,
     MEASURED,
     MYSELF,
+    NAMES,
     NEAR_BEHIND,
     NEAR_THING,
     NOUN,
@@ -23,6 +25,7 @@ from bot.dialogue.reading.role_words import (
     OTHER_TALL,
     OTHER_THING,
     PLACED_AT,
+    SHOT_FROM,
     SUBJECT,
     TALL_OTHER,
     TIGHT,
@@ -88,16 +91,12 @@ def _subject(words: str, *, tight: bool) -> str | None:
     return found.removesuffix("_end")
 
 
-_GOING: Final = re.compile(rf"{ELSEWHERE}\b")
-
-
 def _of_object(match: re.Match[str], subject: str | None, words: str) -> str | None:
     """`12 m from the fall`, `2 m to the first rock`, `a crate 3 ft from the camera`."""
     thing = match["thing"]
-    if _GOING.match(thing):
-        return None
-    if subject == "near" and WATER_THING.match(thing) and not match["object"].startswith("to "):
-        return None  # so far from the fall, not from the camera
+    beside = subject == "near" and WATER_THING.match(thing) is not None
+    if GOING.match(thing) or (beside and not match["object"].startswith("to ")):
+        return None  # so far from the fall, not from the camera, or to where somebody goes
     if subject in {"near", "far"} or (subject == "camera" and GROUND.match(thing)):
         return subject
     if subject is None and MYSELF.match(thing) and not TIGHT.fullmatch(words):
@@ -116,26 +115,32 @@ def _away(subject: str | None, words: str) -> str | None:
     return subject if subject in {"near", "far"} else "distance"
 
 
-_OTHER_NAMES: Final = {"whole": "height", "up_to_lip": "height", "between": "distance"}
+#: So far behind something else is no distance from the camera.
+_OTHER_NAMES: Final = {
+    "whole": "height", "up_to_lip": "height", "between": "distance", "beyond": None,
+}  # fmt: skip
 
 
 def _behind(match: re.Match[str], subject: str | None, words: str, *, walking: bool) -> str | None:
     kind = match.lastgroup
     if match["object"]:
         return _of_object(match, subject, words)
-    if kind == "beyond":
-        return None  # so far behind something else: no distance from the camera
     if kind == "distance":
         return _away(subject, words)
     if kind == "up":
         return "camera" if subject == "camera" else "climb" if walking else None
-    if kind == "height" and (OTHER_TALL.match(words) or TALL_OTHER.match(match.string)):
-        return None
-    if {kind, subject} == {"height", "camera"}:
-        return "camera"
+    if kind == "height":
+        return _upright(match, subject, words)
     if kind == "camera" and subject not in {"camera", None}:
         return subject
     return _OTHER_NAMES.get(kind or "", kind)
+
+
+def _upright(match: re.Match[str], subject: str | None, words: str) -> str | None:
+    """What is so tall: the fall, unless the words name the camera or another thing."""
+    if OTHER_TALL.match(words) or TALL_OTHER.match(match.string):
+        return None
+    return "camera" if subject == "camera" else "height"
 
 
 def _ends(draft: Draft, quantity: Quantity) -> bool:
@@ -226,16 +231,10 @@ _PART_OF_IT: Final = re.compile(
 )
 
 
-#: "What if I shot it from 30 m": where the camera would stand.
-_SHOT_FROM: Final = re.compile(
-    r"\b(?:shoot|shot|shooting|take|took|taken|stand|stood|work|photograph\w*)(?: \w+){0,2} from ?$"
-)
-
-
 def _of_neighbours(draft: Draft, quantity: Quantity, words: str) -> str | None:
     """`a stream of 1.5 m/s at 3 m`: the speed's water is so far away; `4 km walk, up 250 m`."""
     earlier = draft.neighbour(quantity, -1)
-    if _SHOT_FROM.search(words):
+    if SHOT_FROM.search(words):
         return "distance"
     if "footer" in quantity.text:
         return "height"
@@ -280,18 +279,16 @@ def _word_behind(after: str, subject: str | None, *, bare: bool) -> re.Match[str
     return None if unclear else match
 
 
-#: "The bus is the 42", "the third fall of 5".
-_NAMES: Final = re.compile(rf"\bthe $|\b(?:{FALL}|one|number) of $")
-
-
 def role(draft: Draft, quantity: Quantity) -> str | None:
     """The slot of a length by the words around it; None when they do not say."""
     bare = quantity.unit == ""
     words, after = draft.clause_before(quantity), draft.clause_after(quantity)
-    if bare and (_NAMES.search(words) or " iso" in f" {words}"):
+    if bare and (NAMES.search(words) or " iso" in f" {words}"):
         return None
     subject = _subject(words, tight=bare)
     match = _word_behind(after, subject, bare=bare)
+    if match and bare and match["object"] and not KNOWN_THING.match(match["thing"]):
+        return None  # "page 12 from the book"
     if match:
         kind = _kind_behind(draft, quantity, match, subject)
     else:

@@ -5,13 +5,16 @@ from __future__ import annotations
 import re
 from typing import Final
 
+from bot.dialogue.reading.unit_words import LENGTH
+
 _ONES: Final = ("one", "two", "three", "four", "five", "six", "seven", "eight", "nine")
 _TEENS: Final = (
     *("ten", "eleven", "twelve", "thirteen", "fourteen"),
     *("fifteen", "sixteen", "seventeen", "eighteen", "nineteen"),
 )
 _TENS: Final = ("twenty", "thirty", "forty", "fifty", "sixty", "seventy", "eighty", "ninety")
-_SIMPLE: Final = {word: number for number, word in enumerate(("zero", *_ONES, *_TEENS))} | {
+#: Numbers of one word.
+SIMPLE: Final = {word: number for number, word in enumerate(("zero", *_ONES, *_TEENS))} | {
     ten: 20 + 10 * index for index, ten in enumerate(_TENS)
 }
 _ONE: Final = "|".join(_ONES)
@@ -28,15 +31,14 @@ WORD_NUMBER: Final = rf"(?:{_HUNDREDS}|{_BELOW_HUNDRED}|zero)"
 _SURE: Final = rf"(?:{_HUNDREDS}|(?:{_TEN})(?:[ -](?:{_ONE})\b)?|{'|'.join(_TEENS[1:])})"
 #: What makes a small number word a measure; "two of us" stays words.
 _MEASURE: Final = (
-    r"(?:stops?|clicks?|sec|secs|seconds?|min|mins|minutes?|m|met(?:er|re)s?|cm|centimet(?:er|re)s?"
-    r"|foot|feets?|ft|inch(?:es)?|yards?|km|kilomet(?:er|re)s?|miles?|megapixels?|under|over"
+    rf"(?:stops?|clicks?|sec|secs|seconds?|min|mins|minutes?|{LENGTH}|megapixels?|under|over"
     r"|high|tall|wide|across|and a half|point)"
 )
 #: "minus one" is a number, "plus one of my friends" is not.
 _SIGNED_END: Final = r"(?=$|[,;.!]| stops?| on\b| ev\b)"
 _WORD: Final = WORD_NUMBER
 #: "Five ten high" may be feet and inches: not the ten alone.
-_NO_WORD_BEFORE: Final = "".join(f"(?<!{one} )" for one in _ONES)
+_NO_WORD_BEFORE: Final = "".join(rf"(?<!\b{one} )" for one in _ONES)
 _COUNT: Final = re.compile(
     rf"{_NO_WORD_BEFORE}\b(?:{_WORD})\b(?=[ -]{_MEASURE}\b|[ -](?:\d/\d|halfpart|thirdpart))"
     rf"|\b(?:{_ONE}|{_TEEN})\b(?= (?:or|to) (?:{_ONE}|{_TEEN}|\d+) {_MEASURE}\b)"
@@ -56,7 +58,7 @@ _ONE_OVER: Final = re.compile(
     rf"\b(?:one|1|a) over ({_WORD}|\d+)\b(?! (?:stops?|ev|people|the|exposed))"
 )
 #: Denominators as ordinals: "one sixtieth", "a two hundred and fiftieth".
-_ORDINALS: Final = {
+ORDINALS: Final = {
     "fifth": 5, "sixth": 6, "eighth": 8, "tenth": 10, "thirteenth": 13,
     "fifteenth": 15, "twentieth": 20, "thirtieth": 30, "fortieth": 40, "fiftieth": 50,
     "sixtieth": 60, "eightieth": 80, "hundredth": 100,
@@ -64,23 +66,22 @@ _ORDINALS: Final = {
     "two hundredth": 200, "two hundred and fiftieth": 250, "two hundred fiftieth": 250,
     "five hundredth": 500, "thousandth": 1000,
 }  # fmt: skip
-_ORDINAL: Final = re.compile(
-    rf"\b(?:an?|one|1)[ -](?:1 )?({'|'.join(sorted(_ORDINALS, key=len, reverse=True))})\b"
-    r"(?! (?:time|day|year|birthday|frame|of (?!an? s)|person|one|visit|fall|step|tier|drop|shot"
-    r"|try|attempt|lens|stop|walk|as|more|less|mile))"
-)
-_ORDINAL_ALONE: Final = re.compile(
-    rf"(?<!one )(?<!two )(?<!five )(?<!hundred )(?<!and )(?<!\d )\b"
-    rf"({'|'.join(sorted(_ORDINALS, key=len, reverse=True))}) of a(?= sec)"
-)
-_ORDINAL_BESIDE: Final = re.compile(
-    rf"(?<!one )(?<!two )(?<!five )(?<!hundred )(?<!and )(?<!\d )(?<!the )\b"
-    rf"({'|'.join(sorted(_ORDINALS, key=len, reverse=True))})(?= (?:at|on) f ?/?(?:\d|{_ONE}"
-    rf"|{_TEEN})"
-    r"|,? f ?/?\d|,? iso \d)"
-)
-_ORDINAL_ANSWER: Final = re.compile(
-    rf"^(?:about |at )?(?:an? )?({'|'.join(sorted(_ORDINALS, key=len, reverse=True))})(?=\W*$)"
+_SAID_ORDINAL: Final = rf"({'|'.join(sorted(ORDINALS, key=len, reverse=True))})"
+#: Not the end of a longer one.
+_WHOLE: Final = r"(?<!one )(?<!two )(?<!five )(?<!hundred )(?<!and )(?<!\d )"
+#: Where an ordinal is a fraction of a second.
+_ORDINAL_TIMES: Final = (
+    re.compile(
+        rf"\b(?:an?|one|1)[ -](?:1 )?{_SAID_ORDINAL}\b"
+        r"(?! (?:time|day|year|birthday|frame|of (?!an? s)|person|one|visit|fall|step|tier|drop"
+        r"|shot|try|attempt|lens|stop|walk|as|more|less|mile))"
+    ),
+    re.compile(
+        rf"{_WHOLE}(?<!the )\b{_SAID_ORDINAL}(?= (?:at|on) f ?/?(?:\d|{_ONE}|{_TEEN})"
+        r"|,? f ?/?\d|,? iso \d)"
+    ),
+    re.compile(rf"{_WHOLE}\b{_SAID_ORDINAL} of a(?= sec)"),
+    re.compile(rf"^(?:about |at )?(?:an? )?{_SAID_ORDINAL}(?=\W*$)"),
 )
 #: "ISO one twenty five", "at two fifty": hundreds as they are said.
 _SAID_HUNDREDS: Final = re.compile(
@@ -106,7 +107,7 @@ def _value(words: str) -> int:
         if word in {"hundred", "thousand"}:
             total = max(total, 1) * (100 if word == "hundred" else 1000)
         elif word not in {"a", "and"}:
-            total += _SIMPLE[word]
+            total += SIMPLE[word]
     return total
 
 
@@ -149,12 +150,12 @@ _TENTHS: Final = re.compile(
 
 
 def _f_said(match: re.Match[str]) -> str:
-    number = f"{_SIMPLE[match.group(1)]}.{_SIMPLE[match.group(2)]}"
+    number = f"{SIMPLE[match.group(1)]}.{SIMPLE[match.group(2)]}"
     return f"f {number}" if number in _F_DECIMALS else match.group()
 
 
 def _tenths(match: re.Match[str]) -> str:
-    return f"0.{_SIMPLE.get(match.group(1), match.group(1))}"
+    return f"0.{SIMPLE.get(match.group(1), match.group(1))}"
 
 
 def dictated_times(text: str) -> str:
@@ -166,19 +167,19 @@ def dictated_times(text: str) -> str:
     text = _TENTHS.sub(_tenths, _F_SAID.sub(_f_said, text))
     text = _SAID_HUNDREDS.sub(_said_hundreds, text)
     text = _ONE_OVER.sub(_over, text)
-    text = _ORDINAL.sub(lambda match: f"1/{_ORDINALS[match.group(1)]}", text)
-    text = _ORDINAL_BESIDE.sub(lambda match: f"1/{_ORDINALS[match.group(1)]}", text)
-    text = _ORDINAL_ALONE.sub(lambda match: f"1/{_ORDINALS[match.group(1)]}", text)
-    return _ORDINAL_ANSWER.sub(lambda match: f"1/{_ORDINALS[match.group(1)]}", text)
+    for pattern in _ORDINAL_TIMES:
+        text = pattern.sub(lambda match: f"1/{ORDINALS[match.group(1)]}", text)
+    return text
 
 
-#: "Six and ten", "about seven": numbers are the whole message.
+#: "Six and ten", "no idea, about seven": numbers are the message, or its last clause.
 _HEDGES: Final = (
     r"(?:(?:about|around|maybe|perhaps|probably|roughly|like|so|just|only|say|i guess|i'd say"
     r"|i think|it's|it must be|at|is|are)[ ,]+)*"
 )
 _ONLY_NUMBERS: Final = re.compile(
-    rf"{_HEDGES}(?:{_WORD})(?:(?:,| and|, and| &) (?:{_WORD}))*(?: (?:or so|i guess|i think|about))*\W*"
+    rf"(?:^|(?<=[,.?!] )){_HEDGES}(?:{_WORD})(?:(?:,| and|, and| &) (?:{_WORD}))*"
+    r"(?: (?:or so|i guess|i think|about))*\W*$"
 )
 _ANY_NUMBER: Final = re.compile(rf"\b(?:{_WORD})\b")
 
@@ -189,8 +190,8 @@ def in_digits(text: str) -> str:
     Args:
         text: a message in lower case, its fractions already in digits.
     """
-    words = _ANY_NUMBER if _ONLY_NUMBERS.fullmatch(text) else _COUNT
-    text = _METRE_REST.sub(_metres, words.sub(_count, text))
+    text = _ONLY_NUMBERS.sub(lambda clause: _ANY_NUMBER.sub(_count, clause.group()), text)
+    text = _METRE_REST.sub(_metres, _COUNT.sub(_count, text))
     return _DICTATED_ZOOM.sub(_zoom, text)
 
 

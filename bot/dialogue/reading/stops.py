@@ -18,8 +18,9 @@ _GRADUATED: Final = re.compile(r"\bgrad\w*\b")
 #: `the 3-stop`, `my 6 stop`, `10-stop on`: a filter, when nothing says under or over.
 _FILTER_BEFORE: Final = re.compile(r"\b(?:the|my|with(?: the| my| a)?|a|own|have|and|use|using) ?$")
 _FILTER_AFTER: Final = re.compile(
-    r"^(?:'s)? ?(?:gr[ea]y (?:is |are )?on|(?:is |are |still )*on|off|mounted|in (?:place|front)|stacked|nd|filter"
-    r"|glass|screwed|one)\b"
+    r"^(?:'s)? ?(?:gr[ea]y (?:is |are )?on"
+    r"|(?:is |are |still )*on|off|mounted|in (?:place|front)|stacked|nd"
+    r"|filter|glass|screwed|one)\b"
 )
 _UNDER: Final = re.compile(r"^[ -]*(?:too )?(?:under|below|minus|negative)\b")
 #: "2 under the trees" counts people; with its unit the number stays one of stops.

@@ -7,6 +7,7 @@ from typing import Final
 
 from bot.dialogue.reading.answers import tells_sunset
 from bot.dialogue.reading.draft import BORDER, Draft
+from bot.dialogue.reading.spoken_numbers import SIMPLE
 
 _CLOCK: Final = r"(?P<hour>\d{1,2})[:.h]?(?P<minute>\d\d)? ?(?P<half>[ap]\.?m\b)?"
 _SUNSET_WORDS: Final = (
@@ -39,10 +40,7 @@ _ALONE: Final = re.compile(
     r"(?:at |around |about |it's |its )*(?P<hour>\d{1,2})[:.h ]?(?P<minute>\d\d)? ?"
     r"(?P<half>[ap]\.?m\b\.?)?\W*"
 )
-_HOURS: Final = {
-    "one": 1, "two": 2, "three": 3, "four": 4, "five": 5, "six": 6, "seven": 7, "eight": 8,
-    "nine": 9, "ten": 10, "eleven": 11, "twelve": 12,
-}  # fmt: skip
+_HOURS: Final = {word: hour for word, hour in SIMPLE.items() if 1 <= hour <= 12}
 #: Minutes in words, as they stand before "to" and "past".
 _PARTS: Final = {"quarter": 15, "half": 30, "five": 5, "ten": 10, "twenty": 20}
 #: `quarter to five`, `half six`, `7 40`, `seven o'clock`, `eight pm`; dictated tens are digits.

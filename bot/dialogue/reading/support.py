@@ -22,8 +22,9 @@ _ELSEWHERE: Final = any_of(
 _STANDS_ON_IT: Final = any_of(
     rf"on (?:a|the|my) (?:\w+ )?{TRIPOD}",
     rf"{TRIPOD} (?:is |now )?(?:up|set up|out(?=$|[,.;])|at|level|stands)",
-    rf"{TRIPOD}(?:'s)? (?:is |now |legs |are |all |right |here )*(?:(?:up|set)(?! (?:of|to|at)\b)|standing|under|beneath|below"
-    r"|splayed|spread|squashed|flat|planted)",
+    rf"{TRIPOD}(?:'s)? (?:is |now |legs |are |all |right |here )*"
+    r"(?:(?:up|set)(?! (?:of|to|at)\b)|standing|under|beneath|below|splayed|spread"
+    r"|squashed|flat|planted)",
     rf"{TRIPOD}\b[^.;]{{0,36}}\b(?:under|beneath) (?:it|the camera|my camera|me)",
     r"camera(?:'s| is)? (?:\w+ )?on (?:it|sticks|legs|the sticks)|on (?:the |my )?sticks",
     rf"(?:using|shooting (?:off|from)|with the camera on) (?:a|the|my) {TRIPOD}"

@@ -85,6 +85,10 @@ _CLOSE_LEAVES: Final = re.compile(
 )
 
 
+_PARTS: Final = re.compile(r"[,;.!] ?|\b(?:and|but|while)\b")
+_OF_LEAVES: Final = re.compile(rf"\b{LEAF}\b")
+
+
 def read_symptoms(draft: Draft) -> None:
     """Complaints of a frame, each once, in the order of their table."""
     text = _MUSHY_LEAVES.sub(r"\1 smeared", _NO_FAULT.sub("", draft.skeleton()))
@@ -97,7 +101,10 @@ def read_symptoms(draft: Draft) -> None:
     if Symptom.LEAVES_SMEARED in found and _FAR_LEAVES.search(text) and not _MOVED.search(text):
         found.remove(Symptom.LEAVES_SMEARED)
         text = _FAR_LEAVES.sub("background", text)
-    if not {Symptom.SOFT_SPOTS, Symptom.LEAVES_SMEARED} & set(found):
+    if Symptom.LEAVES_SMEARED in found:
+        beside = "; ".join(part for part in _PARTS.split(text) if not _OF_LEAVES.search(part))
+        found += [part for part in _softness(beside) if part is not Symptom.SOFT_ALL]
+    elif Symptom.SOFT_SPOTS not in found:
         found += _softness(text)
     if found:
         draft.note("symptoms", tuple(found))

@@ -6,12 +6,12 @@ import re
 from typing import Final
 
 from bot.dialogue.reading.putting_right import BACK
+from bot.dialogue.reading.unit_words import LENGTH
 
-_UNIT: Final = r"(?:m|cm|met(?:er|re)s?|ft|feet|foot|yards?|yds?|km|miles?)"
 #: "12, no, 15 m high", "5, wait, 6": a bare number right before its correction.
 _TAKEN_BACK: Final = re.compile(
-    rf"(?<![\w./,+-])\d{{1,4}}(?:\.\d)?(?: ?{_UNIT})?[,;. -]+(?:\b{BACK}\b[,;. -]*)+"
-    rf"(?=\d+(?:\.\d+)? ?{_UNIT}\b)"
+    rf"(?<![\w./,+-])\d{{1,4}}(?:\.\d)?(?: ?{LENGTH})?[,;. -]+(?:\b{BACK}\b[,;. -]*)+"
+    rf"(?=\d+(?:\.\d+)? ?{LENGTH}\b)"
     rf"|^\d{{1,4}}(?:\.\d)?[,;. -]+(?:\b{BACK}\b[,;. -]*)+(?=\d+(?:\.\d+)?\W*$)"
 )
 

@@ -37,8 +37,9 @@ _KEEP: Final = re.compile(
     rf"\b{_STAY} {_THE}(?P<kept>{_TARGETS})(?! (?:low|down|short|long|as low|under|below)"
     r"| (?:\w+ )?(?:by hand|hand[ -]?held|steady|still|in (?:my|the) hands?))\b"
     rf"|\b(?P<fixed>{_TARGETS})(?:'s)? {_STAYS}\b"
-    rf"|\b(?P<alone>{_TARGET})\b[^.;?]{{0,50}},? (?:don't|do not|never) (?:touch|change|move|alter)"
-    r" (?:it|that|this)\b"
+    rf"|\b(?P<alone>{_TARGET})\b[^.;?]{{0,50}},? (?:(?:don't|do not|never) (?:touch|change"
+    r"|move|alter) (?:it|that|this)|(?:leave|leaving|keep|keeping) (?:it|that) (?:there|alone|be"
+    r"|that way|like that|as it is))\b"
 )
 #: "I want 1/4 s", "I need f/11 for the depth": a value that is wished is not given away.
 _WANTED: Final = re.compile(

@@ -6,7 +6,8 @@ import re
 from typing import Final
 
 from bot.dialogue.reading.draft import Draft
-from bot.dialogue.reading.numbers import Quantity
+from bot.dialogue.reading.numbers import METRES, Quantity
+from bot.dialogue.reading.people import KIN
 from bot.dialogue.reading.putting_right import NOT_THIS
 
 _WITHDRAWN: Final = re.compile(rf"\b{NOT_THIS}(?: at| on| with)? ?$")
@@ -20,11 +21,17 @@ _TO: Final = re.compile(r"\bto ?$")
 _ARRIVES: Final = re.compile(r"^ ?(?:(?:down |up |back )?to|-?>|,? ?now)\b|^ ?-?> ?")
 #: "Swapped f/16 for f/11".
 _SWAPPED: Final = re.compile(r"\b(?:swapped|switched|changed|traded|replaced)(?: the| my)? ?$")
+#: "Hubby reckons 9 ft, no way, the fall is 12 ft": somebody else's guess gives way.
+_THEIR_GUESS: Final = re.compile(
+    rf"\b(?:{KIN}|he|she|they)s? (?:says?|said|reckons?|thinks?|thought|guess(?:es|ed)|claims?)"
+    r"(?: (?:it's|its|it is|it was|about|like|more like|only|at least))* ?$"
+)
+_OWN_MIND: Final = re.compile(r"\b(?:no way|never|i'd say|i say|i think|nonsense|rubbish)\b")
 _FOR: Final = re.compile(r"^ ?(?:for|to|with|by)(?: the| my| a)? ?$")
 #: "F/8 or f/11, which is better in general?" asks of both and sets neither.
 _IN_GENERAL: Final = re.compile(
-    r"\b(?:which|what)(?:'s| is|s)?\b[^.;]*\b(?:better|best|normal\w*|usual\w*|safer|sharper)\b"
-    r"|\bin general\b"
+    r"\bdifference between\b|\bin general\b"
+    r"|\b(?:which|what)(?:'s| is|s)?\b[^.;]*\b(?:better|best|normal\w*|usual\w*|safer|sharper)\b"
 )
 
 
@@ -40,7 +47,7 @@ def withdraw(draft: Draft) -> None:
             drop = draft.claim if _IN_GENERAL.search(draft.text) else draft.refuse
             drop(quantity)
             drop(later)
-        elif _is_taken_back(draft, quantity):
+        elif _is_their_guess(draft, quantity) or _is_taken_back(draft, quantity):
             draft.claim(quantity)
 
 
@@ -55,6 +62,15 @@ def _is_choice(draft: Draft, quantity: Quantity, later: Quantity) -> bool:
     if after == "or" and later.unit == "" and quantity.unit in {"f", "iso", "mm"}:
         return not later.fraction
     return (after == "or" or between) and quantity.unit in {"", later.unit}
+
+
+def _is_their_guess(draft: Draft, quantity: Quantity) -> bool:
+    """Whether somebody else's number is followed by the person's own of the same kind."""
+    later = draft.neighbour(quantity, 1)
+    lengths = later is not None and quantity.unit in METRES and later.unit in METRES
+    return lengths and bool(
+        _THEIR_GUESS.search(draft.before(quantity)) and _OWN_MIND.search(draft.after(quantity))
+    )
 
 
 def _is_taken_back(draft: Draft, quantity: Quantity) -> bool:

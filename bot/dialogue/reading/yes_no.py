@@ -6,6 +6,7 @@ import re
 from typing import Final
 
 from bot.dialogue.reading.draft import Draft
+from bot.dialogue.reading.inventory import NOT_HERE
 from bot.dialogue.reading.phrases import exactly
 
 _GOT: Final = (
@@ -49,6 +50,12 @@ _OWNED: Final = frozenset({"has_tripod", "has_polariser"})
 _ENDS: Final = re.compile(r"\b(?:so|that's a|thats a|so that's a|so it's a) (?P<answer>no|yes)\W*$")
 
 
+#: "Yep but it's in the car": owned, though not under the camera.
+_BUT_ELSEWHERE: Final = re.compile(
+    rf"(?:yes|yep|yeah|yup|sure)\b.*\b(?:but|only)\b.*\b{NOT_HERE}(?!\w)"
+)
+
+
 def read_yes_no(draft: Draft) -> None:
     """Yes or no to the one thing that the question asks for, and nothing else typed."""
     if len(draft.expecting) != 1:
@@ -57,7 +64,10 @@ def read_yes_no(draft: Draft) -> None:
     if slot not in _SLOTS:
         return
     on, off = _SLOTS[slot]
-    if _YES.match(draft.text) or (on and on.match(draft.text)):
+    if slot == "has_tripod" and slot not in draft.values and _BUT_ELSEWHERE.match(draft.text):
+        draft.note(slot, value=True)
+        draft.note("hand_held", value=True)
+    elif _YES.match(draft.text) or (on and on.match(draft.text)):
         draft.note(slot, value=True)
     elif _NO.match(draft.text) or (off and off.match(draft.text)):
         draft.note(slot, value=False)

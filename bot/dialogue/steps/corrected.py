@@ -198,8 +198,11 @@ def _in_other_units(turn: Turn, said: str, text: str) -> Facts | None:
     imperial = turn.units is Units.IMPERIAL
     wrong = units.wrong or ("ft" if units.right == "m" else "yd" if imperial else "m")
     factor = METRES[units.right] / METRES[wrong]
-    lengths = _lengths(turn)
-    numbers = set(_values(turn, text, tuple(lengths)).values())
+    known = sorted(_LENGTHS & turn.facts.known().keys())
+    numbers = set(_values(turn, text, tuple(known)).values())
+    lengths: dict[str, float] = (
+        {slot: getattr(turn.facts, slot) for slot in known} if numbers else _lengths(turn)
+    )
     changed = {
         slot: old_m * factor
         for slot, old_m in lengths.items()

@@ -6,6 +6,7 @@ import re
 from typing import Final
 
 from bot.dialogue.reading.foreign.numerals import (
+    LENGTH,
     NO_UNIT,
     SMALL,
     SURE_TIME,
@@ -50,7 +51,7 @@ _LEAST_NAMED: Final = 8
 #: A third alone is one of stops; of a picture or a second it is not.
 _UNIT_BEHIND: Final = re.compile(r" ?(?:blende|stufe|ev\b|lw\b|s\b|sek|meter|m\b)")
 _OF_SOMETHING: Final = re.compile(r" (?:wasser|himmel|bild|des|vom|von|der|davon)\b")
-_UNIT: Final = r"(?:m|metern?|cm|zentimetern?|km|kilometern?|mm|s|sek|sekunden?|blenden?|stufen?)"
+_UNIT: Final = rf"(?:{LENGTH}|mm|s|sek|sekunden?|blenden?|stufen?)"
 _A: Final = r"(?:eine?[rnm]?|'?ne[rnm]?)"
 _FEW: Final = "|".join(SMALL[1:])
 _TENTHS: Final = re.compile(rf"\b({VALUE}) 1/10(?: s)?(?: ?sek(?:unden?)?)?\b")
@@ -78,7 +79,7 @@ JOINTS: Final[Rules] = rules(
     (r"(\d/\d+)(?: s)?[ -]?(?:sek(?:unden?)?)\b", r"\1 s"),
     (rf"\b{_A}? ?halbe[nrs]?[ -]?(?:sekunde|sek)\b", "1/2 s"),
     (rf"\b(?:{_A} )?halbe[rnm]? (?:meter|m)\b", "0.5 m"),
-    (rf"\b{_A} (?=(?:metern?|m|zentimeter|cm|sekunde|sek|kilometer|km)\b)", "1 "),
+    (rf"\b{_A} (?=(?:{LENGTH}|sekunde|sek)\b)", "1 "),
     (rf"\b({VALUE}) (?:meter|m) {TENS_OF_CM}{NO_UNIT}", r"\1.\2 m"),
     (rf"^((?:so |ca\.? |etwa |um die )*)([1-9]|{_FEW}) {TENS_OF_CM}$", r"\1\2.\3"),
 )

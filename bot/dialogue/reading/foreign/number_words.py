@@ -7,7 +7,7 @@ from collections.abc import Callable, Mapping
 from typing import Final
 
 from bot.dialogue.reading.foreign import german_numbers, spanish_numbers
-from bot.dialogue.reading.foreign.numerals import SMALL, VALUE, Rules, digits
+from bot.dialogue.reading.foreign.numerals import LENGTH, SMALL, VALUE, Rules, digits
 
 #: "2,8", but neither "f8,11" nor "iso 100,24mm".
 _DECIMAL: Final = re.compile(
@@ -16,13 +16,10 @@ _DECIMAL: Final = re.compile(
 )
 _SAID_POINT: Final = re.compile(rf"\b({VALUE}) (?:komma|coma|punkt|punto) ({VALUE})\b(?! de )")
 _BEFORE_POINT: Final = re.compile(rf"\b({'|'.join(SMALL)})(?=\.\d| \d/\d)")
-_LENGTH: Final = (
-    r"(?:m|cm|km|metern?|metros?|zentimetern?|centimetros?|kilometern?|kilometros?|feet)"
-)
 #: "Acht bis zehn Meter", "entre ocho y diez metros".
 _RANGE: Final = re.compile(
-    rf"\b(?:(?:de|von) )?({VALUE}) (?:bis|a|o|oder) ({VALUE})(?= ?{_LENGTH}\b)"
-    rf"|\b(?:entre|zwischen) ({VALUE}) (?:y|und) ({VALUE})(?= ?{_LENGTH}\b)"
+    rf"\b(?:(?:de|von) )?({VALUE}) (?:bis|a|o|oder) ({VALUE})(?= ?(?:{LENGTH}|feet)\b)"
+    rf"|\b(?:entre|zwischen) ({VALUE}) (?:y|und) ({VALUE})(?= ?(?:{LENGTH}|feet)\b)"
 )
 _TURN: Final[Mapping[str, tuple[Callable[[str], str], Rules]]] = {
     "de": (german_numbers.german_words, german_numbers.JOINTS),

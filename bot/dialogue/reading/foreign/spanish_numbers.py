@@ -55,6 +55,7 @@ _PART: Final = re.compile(
     rf" (?P<part>{'|'.join(sorted(_PARTS, key=len, reverse=True))})s?\b"
     r"(?P<unit> de segundos?)?(?! (?:piso|lugar|dia|vez|intento|foto|oscuro|de hora))"
 )
+_PERCENT: Final = re.compile(r"\bpor ?ciento\b")
 _AVO: Final = re.compile(r"\b1 ?/ ?(\d+)(?:avo|ava)s?\b|\bun (\d+)(?:avo|ava)\b")
 _STOP: Final = r"(?:paso|punto|stop|diafragma)"
 _FEW: Final = "|".join(SMALL[1:])
@@ -88,7 +89,7 @@ def spanish_words(text: str) -> str:
     Args:
         text: in lower case, without accents.
     """
-    text = _PART.sub(_part, _NUMBER.sub(_number, text))
+    text = _PART.sub(_part, _NUMBER.sub(_number, _PERCENT.sub("%", text)))
     return _AVO.sub(lambda match: f"1/{match[1] or match[2]} s", text)
 
 

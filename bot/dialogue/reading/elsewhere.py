@@ -1,0 +1,116 @@
+"""Lengths that are none of this place: of a drive, a way behind us, a person, another thing."""
+
+from __future__ import annotations
+
+import re
+from typing import Final
+
+from bot.dialogue.reading.draft import Draft
+from bot.dialogue.reading.numbers import METRES, Quantity
+from bot.dialogue.reading.people import KIN
+from bot.dialogue.reading.role_words import ELSEWHERE, OTHER_TALL, TALL_OTHER
+from bot.dialogue.reading.roles import role
+
+_DRIVE: Final = re.compile(r"\b(?:drive|drove|driving|car ride|flight|train|bus)\b")
+#: "Walked 2 km already" is behind us, the way back may be another.
+_WALKED: Final = re.compile(r"\b(?:walked|hiked|ran|run|did|done|covered|came)\b")
+#: "Still 3 km to go": what is left of the way in.
+_STILL: Final = re.compile(r"\b(?:still|another|faltan|quedan)(?: about| maybe| some)? ?$")
+_TO_GO: Final = re.compile(r"^ ?(?:more )?(?:to go|left|remaining|ahead|more)\b")
+_HOMEWARDS: Final = re.compile(r"\b(?:walk|back|out|car|road|parking|trail ?head)\b")
+_ALREADY: Final = re.compile(r"\b(?:already|to go|so far|today|behind us|this morning)\b")
+_SOMEBODY: Final = re.compile(
+    rf"\b(?:i'm|im|i am|he's|she's|(?:he|she|{KIN})(?: is|'s))(?: about| only)? ?$"
+)
+_TALL: Final = re.compile(r"^ ?(?:tall|high)\b")
+#: "I'm 6'1": feet and inches as people tell their own height [m] (own rule).
+_OWN_HEIGHT_M: Final = (1.3, 2.15)
+_OWN_FORM: Final = re.compile(r"\d ?(?:'|ft|foot|feet) ?\d|^1[4-9]\d ?cm|^1[.,][5-9]\d? ?m")
+_PLACED_BEHIND: Final = re.compile(r"^ ?(?:away|from|back|off|to|above|in front)\b")
+_PART_BEFORE: Final = re.compile(
+    r"\b(?:each|every|elevation|altitude"
+    r"|(?:upper|lower|first|second|third|other|bigger|smaller|top|bottom)"
+    r" (?:one|drop|step|tier|part|half))(?: is| of| about)? ?$"
+)
+_PART_BEHIND: Final = re.compile(
+    r"^ ?(?:(?:further|farther|closer|nearer|lower|higher)(?! than)"
+    r"|each(?! way)|apiece|down(?! to the (?:water|pool|river|foot))"
+    r"|(?:further |farther )?(?:down|up)(?:stream| the (?:trail|path|road|river))"
+    r"|above (?:the )?sea(?: level)?|a?m?sl|altitude|elevation\b(?! gain))\b"
+)
+#: "Moved 3 m to the left": how far somebody went, not where from.
+_MOVED: Final = re.compile(
+    r"\b(?:went|moved?|stepped|walked|go|step|shuffled|backed|climbed|crept|shifted)(?: up"
+    r"| back| down)?"
+    r"(?: about| another| maybe| some)? ?$"
+)
+_BY_SO_MUCH: Final = re.compile(
+    r"^ ?(?:to the (?:left|right|side)|back\b|closer|nearer|forwards?|further|farther|sideways"
+    r"|left\b"
+    r"|right\b|up\b|down\b|in\b)"
+)
+_FOCUSED: Final = re.compile(r"\b(?:focus\w*|hyperfocal|autofocus)\b")
+_ELSEWHERE: Final = re.compile(
+    rf"\b{ELSEWHERE}(?: is|'s| are| lies| was)?(?: about| only| just| maybe| some)* ?$"
+)
+_LIES: Final = re.compile(r"^ ?(?:away|off|back|from here|down|up|further|behind)\b")
+_OTHER_WIDTH: Final = re.compile(
+    r"\b(?:path|trail|bridge|pool|gorge|canyon|ledge|gap|road|platform|valley|track|ravine"
+    r"|boulder)\b"
+    r"[^,;.]{0,16}$"
+)
+_WIDE: Final = re.compile(r"^ ?(?:wide|across|in width|long|in diameter)\b")
+#: "The snow is 20 cm deep": nothing that anybody would wade through.
+_OTHER_DEPTH: Final = re.compile(
+    r"\b(?:snow|schnee|nieve|mud|sand|ice|silt|litter|hole|cave)\b[^,;.]{0,16}$"
+)
+_DEEP: Final = re.compile(r"^ ?(?:deep|of (?:snow|mud|sand|ice))\b")
+
+
+def is_somebodys_height(draft: Draft, quantity: Quantity) -> bool:
+    """Whether a bare number tells how tall somebody is: `he's about 6 tall`."""
+    somebody = _SOMEBODY.search(draft.clause_before(quantity))
+    return somebody is not None and _TALL.match(draft.after(quantity)) is not None
+
+
+def _is_no_way_out(draft: Draft, quantity: Quantity) -> bool:
+    """Whether kilometres are driven, behind us, or left of the way in."""
+    before, after = draft.clause_before(quantity), draft.clause_after(quantity)
+    still = (_STILL.search(before) or _TO_GO.match(after)) and not _HOMEWARDS.search(after)
+    return bool(
+        _DRIVE.search(draft.before(quantity) + after)
+        or (_WALKED.search(before) and _ALREADY.search(draft.text))
+        or (still and "walk_km" not in draft.expecting)
+    )
+
+
+def is_elsewhere(draft: Draft, quantity: Quantity) -> bool:
+    """Whether a length is none of this place: a drive, a way behind us, somebody's own height."""
+    before, after = draft.clause_before(quantity), draft.clause_after(quantity)
+    if quantity.unit in {"km", "mi"}:
+        return _is_no_way_out(draft, quantity)
+    if not _SOMEBODY.search(before):
+        return False
+    metres = quantity.value * METRES.get(quantity.unit, 0.0)
+    if metres <= _OWN_HEIGHT_M[1] and _TALL.match(after):
+        return True
+    return (
+        _OWN_HEIGHT_M[0] <= metres <= _OWN_HEIGHT_M[1]
+        and _OWN_FORM.search(quantity.text) is not None
+        and not _PLACED_BEHIND.match(after)
+    )
+
+
+def is_other(draft: Draft, quantity: Quantity) -> bool:
+    """Whether a length is of another place or of a part: `800 m downstream`, `each 4 m`."""
+    before, after = draft.clause_before(quantity), draft.clause_after(quantity)
+    return bool(
+        _PART_BEFORE.search(before)
+        or _PART_BEHIND.match(after)
+        or (_MOVED.search(before) and _BY_SO_MUCH.match(after))
+        or (_FOCUSED.search(before) and role(draft, quantity) not in {"nearest_m", "farthest_m"})
+        or (_ELSEWHERE.search(before) and _LIES.match(after))
+        or (_OTHER_WIDTH.search(before) and _WIDE.match(after))
+        or (_TALL.match(after) and (OTHER_TALL.match(before) or TALL_OTHER.match(after)))
+        or (_OTHER_DEPTH.search(before) and _DEEP.match(after))
+    )
