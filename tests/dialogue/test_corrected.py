@@ -47,6 +47,97 @@ def test_the_newest_value_takes_the_slot_told_last(
     assert getattr(known_after("start", *lines), slot) == pytest.approx(value)
 
 
+TOLD = {
+    "en": ("start", "12 m tall, 18 m away"),
+    "de": ("deutsch", "start", "12 m hoch, 18 m entfernt"),
+    "es": ("español", "start", "12 m de alto, a 18 m"),
+}
+FOOT_M = 0.3048
+
+
+@pytest.mark.parametrize(
+    ("language", "text", "changed"),
+    [
+        ("en", "not 12 m, 15 m", {"fall_height_m": 15}),
+        ("en", "15 instead of 12", {"fall_height_m": 15}),
+        ("en", "20 m rather than 18 m", {"distance_m": 20}),
+        ("en", "not 12 feet, 15", {"distance_m": 15}),  # nothing was 12 ft: the nearest
+        ("en", "the distance should be 20", {"distance_m": 20}),
+        ("en", "distance was wrong, it's 10", {"distance_m": 10}),
+        ("en", "change the height to 14", {"fall_height_m": 14}),
+        ("en", "i meant feet", {"fall_height_m": 12 * FOOT_M, "distance_m": 18 * FOOT_M}),
+        ("en", "sorry, in feet", {"fall_height_m": 12 * FOOT_M, "distance_m": 18 * FOOT_M}),
+        ("en", "and feet not metres", {"fall_height_m": 12 * FOOT_M, "distance_m": 18 * FOOT_M}),
+        ("en", "the width, not the height", {"fall_width_m": 12, "fall_height_m": None}),
+        ("en", "not the height but the width", {"fall_width_m": 12, "fall_height_m": None}),
+        ("en", "12 is the width, not the height", {"fall_width_m": 12, "fall_height_m": None}),
+        ("en", "swap those two", {"fall_height_m": 18, "distance_m": 12}),
+        ("en", "swap height and distance", {"fall_height_m": 18, "distance_m": 12}),
+        ("en", "i mixed them up", {"fall_height_m": 18, "distance_m": 12}),
+        ("de", "nicht 12 m, sondern 15 m", {"fall_height_m": 15}),
+        ("de", "ich meinte Fuß", {"fall_height_m": 12 * FOOT_M, "distance_m": 18 * FOOT_M}),
+        ("de", "die Breite, nicht die Höhe", {"fall_width_m": 12, "fall_height_m": None}),
+        ("de", "andersrum", {"fall_height_m": 18, "distance_m": 12}),
+        ("es", "no son 12 sino 15", {"fall_height_m": 15}),
+        ("es", "quise decir pies", {"fall_height_m": 12 * FOOT_M, "distance_m": 18 * FOOT_M}),
+        ("es", "el ancho, no el alto", {"fall_width_m": 12, "fall_height_m": None}),
+        ("es", "al revés", {"fall_height_m": 18, "distance_m": 12}),
+    ],
+)
+def test_one_value_the_unit_or_the_slot_is_put_right(
+    language: str, text: str, changed: dict[str, float | None]
+) -> None:
+    """What is not named stays as it was, and what was understood is said first."""
+    player = Player()
+    for line in TOLD[language]:
+        player.say(line)
+    (said,) = player.say(text)
+    assert player.context is not None
+    wanted = {"fall_height_m": 12, "distance_m": 18, "fall_width_m": None} | changed
+    told = {slot: getattr(player.context.facts, slot) for slot in wanted}
+    assert told == {
+        slot: None if value is None else pytest.approx(value) for slot, value in wanted.items()
+    }
+    assert said.keys[0] == "noted"
+
+
+@pytest.mark.parametrize(
+    "text", ["swap height and width", "the depth, not the width", "the height, not 9 but tall"]
+)
+def test_what_was_never_told_is_not_exchanged(text: str) -> None:
+    """A swap needs two values, and a new name one that was told."""
+    facts = known_after(*TOLD["en"], text)
+    assert (facts.fall_height_m, facts.distance_m) == (12, 18)
+
+
+def test_only_two_lengths_told_last_change_places() -> None:
+    """After one length, or three, nobody knows which two."""
+    facts = known_after("start", "12 m tall", "18 m away", "swap those two")
+    assert (facts.fall_height_m, facts.distance_m) == (12, 18)
+
+
+@pytest.mark.parametrize(
+    ("text", "slot", "value"),
+    [
+        ("not f/11, f/16", "f_number", 16),
+        ("1/8 not 1/4", "shutter_s", 1 / 8),
+        ("iso 200 not 100", "iso", 200),
+        ("not f/11", "f_number", 11),
+    ],
+)
+def test_one_setting_takes_the_place_of_another(text: str, slot: str, value: float) -> None:
+    """The setting that is taken back says which dial the new one is of."""
+    player = Player()
+    for line in (*TOLD["en"], "rock at 2 m", KIT, "1", "1", "f/11 1/4 s iso 100, just dots"):
+        player.say(line)
+    player.say(text)
+    assert player.context is not None
+    walk = player.context.conversation.walk
+    assert walk is not None
+    assert walk.given is not None
+    assert getattr(walk.given, slot) == pytest.approx(value, rel=0.03)
+
+
 def test_a_correction_is_named_and_answers_no_question() -> None:
     """What changed is said first, and the open question stands as before."""
     player = Player()
