@@ -28,16 +28,11 @@ _PALE_CODE: Final = 217
 _PALE_RIM_CODE: Final = 230
 _DARK_RIM_CODE: Final = 153
 _GREY_CODE: Final = 128
-#: Side of the square over which lightness is smoothed to see fine detail [px].
-_SMOOTH_PX: Final = 5
-#: Coverage from which a pixel is clipped throughout, and up to which hardly at all.
-_THROUGHOUT: Final = 250
-_HARDLY: Final = 5
 _WHITE: Final = 255
 _THIRDS: Final = 3
 
 #: Numbers of one area.
-AREA_FEATURES: Final = 63
+AREA_FEATURES: Final = 61
 
 
 @dataclass(frozen=True)
@@ -92,11 +87,11 @@ class _Planes:
         light, red, yellow = cv2.split(coverage.half_lab)
         lost = cv2.threshold(coverage.clipped[::2, ::2], 0, 1, cv2.THRESH_BINARY)[1]
         free = cv2.threshold(lost, 0, _WHITE, cv2.THRESH_BINARY_INV)[1]
-        smooth = cv2.blur(light, (_SMOOTH_PX, _SMOOTH_PX))
+        across, down = coverage.half_slopes
         values = {
             "light": light, "red": red, "yellow": yellow,
-            "detail": cv2.absdiff(light, smooth),
-            "across": _slope(smooth, 1, 0), "down": _slope(smooth, 0, 1),
+            "detail": coverage.half_detail,
+            "across": _quarter(across), "down": _quarter(down),
             "pale": cv2.threshold(light, _PALE_CODE, 1, cv2.THRESH_BINARY)[1],
         }  # fmt: skip
         running = {name: _running(cv2.bitwise_and(value, free)) for name, value in values.items()}
@@ -115,10 +110,9 @@ def _running(values: NDArray[np.generic]) -> NDArray[np.int32]:
     return np.asarray(cv2.integral(np.asarray(values, np.uint8)), np.int32)
 
 
-def _slope(smooth: NDArray[np.generic], dx: int, dy: int) -> NDArray[np.uint8]:
-    """A quarter of the gradient's size, as codes."""
-    slope = cv2.Sobel(np.asarray(smooth, np.uint8), cv2.CV_16S, dx, dy)
-    return np.asarray(cv2.convertScaleAbs(slope, alpha=0.25), np.uint8)
+def _quarter(slopes: NDArray[np.int16]) -> NDArray[np.uint8]:
+    """A quarter of a gradient's size, as codes."""
+    return np.asarray(cv2.convertScaleAbs(slopes, alpha=0.25), np.uint8)
 
 
 def area_features(coverage: Coverage, body: Patches, chosen: Labels, company: Company) -> Floats:
@@ -135,7 +129,7 @@ def area_features(coverage: Coverage, body: Patches, chosen: Labels, company: Co
     """
     planes = _Planes.of(coverage)
     columns = [
-        *_of_form(coverage, body, chosen),
+        *_of_form(body, chosen),
         *_of_company(body, chosen, company),
         *_of_places(planes, body, chosen),
         *_of_rims(coverage, body, chosen),
@@ -144,8 +138,8 @@ def area_features(coverage: Coverage, body: Patches, chosen: Labels, company: Co
     return np.stack(columns, axis=1)
 
 
-def _of_form(coverage: Coverage, body: Patches, chosen: Labels) -> list[Floats]:
-    """How long, upright and slanted an area is, how loose, how much of it is clipped for sure."""
+def _of_form(body: Patches, chosen: Labels) -> list[Floats]:
+    """How long, upright and slanted an area is, and how loose."""
     inside, owners = body.inside
     places = _places(body, chosen)[owners]
     inside, places = inside[places < len(chosen)], places[places < len(chosen)]
@@ -161,14 +155,11 @@ def _of_form(coverage: Coverage, body: Patches, chosen: Labels) -> list[Floats]:
     wide = mean(columns * columns) - across * across + 1 / 12
     slant = 2 * (mean(rows * columns) - down * across)
     area = np.sqrt(np.maximum(high * wide - slant**2 / 4, 1e-3))
-    part = coverage.clipped.ravel()[inside]
     return [
         np.hypot(wide - high, slant) / (wide + high),
         (high - wide) / (wide + high),
         np.abs(slant) / (wide + high),
         sizes / (4 * np.pi * area),
-        mean(part > _THROUGHOUT),
-        mean(part < _HARDLY),
     ]
 
 

@@ -4,7 +4,6 @@ from __future__ import annotations
 
 from typing import Final
 
-import cv2
 import numpy as np
 from numpy.typing import NDArray
 
@@ -25,8 +24,6 @@ _DARK_LIGHTNESS: Final = 25.0
 _GREY_CHROMA: Final = 12.0
 #: Rows at the top border whose colour tells whether there is sky, in shares of the height.
 _TOP_ROWS: Final = 0.04
-#: Side of the square over which lightness is smoothed to see fine detail [px of the half copy].
-_SMOOTH_PX: Final = 5
 #: Lightness of one code of OpenCV's 8-bit L*.
 _L_PER_CODE: Final = 100 / 255
 
@@ -131,8 +128,8 @@ def _of_shells(coverage: Coverage, body: Patches, chosen: NDArray[np.intp]) -> F
     lab = coverage.half_lab.reshape(-1, 3)
     light = lab[at, 0].astype(np.float32) * np.float32(_L_PER_CODE)
     red_green, yellow_blue = (lab[at, index].astype(np.float32) - 128 for index in (1, 2))
-    detail, gradients = _detail(coverage.half_lab[..., 0])
-    across, down = (mean(np.abs(gradient.ravel()[at])) for gradient in gradients)
+    detail = coverage.half_detail
+    across, down = (mean(np.abs(slope.ravel()[at])) for slope in coverage.half_slopes)
     level = mean(light)
     inner = slice(0, 2)
     columns = [
@@ -149,17 +146,6 @@ def _of_shells(coverage: Coverage, body: Patches, chosen: NDArray[np.intp]) -> F
         _of_sectors(coverage, body.middles[chosen], at, shells, areas, light),
     ]
     return np.concatenate(columns, axis=1)
-
-
-def _detail(light: NDArray[np.uint8]) -> tuple[NDArray[np.uint8], list[NDArray[np.int16]]]:
-    """Fine detail, and gradients across and down, of lightness codes; same shape each."""
-    smooth = cv2.blur(light, (_SMOOTH_PX, _SMOOTH_PX))
-    detail = cv2.absdiff(light, smooth).astype(np.uint8, copy=False)
-    gradients = [
-        cv2.Sobel(smooth, cv2.CV_16S, dx, dy).astype(np.int16, copy=False)
-        for dx, dy in ((1, 0), (0, 1))
-    ]
-    return detail, gradients
 
 
 def _of_sectors(

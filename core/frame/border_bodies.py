@@ -55,14 +55,14 @@ FEATURES: Final = (
 
 @dataclass(frozen=True)
 class _Window:
-    """What lies around a place: colours, shape (h, w, 3), and how near each is to the body's.
+    """What lies around a place: colours as stored, (h, w, 3), and how near each is to the body's.
 
     `lift` is 1 in the body's own colour and 0 in that of the more alike flank; `off` is how far a
     colour lies beside that way, in steps; shape (h, w) each. `foot` are the rows, and the first
     and the last position, in which the body begins. `stride` is the size of a pixel [px].
     """
 
-    lab: Floats
+    stored: NDArray[np.uint8]
     lift: Floats
     off: Floats
     foot: tuple[int, int, int]
@@ -135,18 +135,26 @@ def _window(side: Side, places: Places, tracks: Tracks, index: int) -> _Window:
     out = max(_WIDTHS_OUT * max(width, high - low), _SHARE_OUT * side.short_px)
     first, last = max(0, round(at - out)), min(side.length_px, round(at + out) + 1)
     stride = max(1, round((last - first) / _MOST_PX))
-    lab = lab_of(side.stored[: side.reach_px : stride, first:last:stride])
+    stored = np.ascontiguousarray(side.stored[: side.reach_px : stride, first:last:stride])
     deep = max(2, round(_FOOT * width / stride))
     middle, half = (at - first) // stride, max(0, round(_CORE * (high - low) / stride))
-    left, right = max(0, middle - half), min(lab.shape[1], middle + half + 1)
-    away = lab - np.median(lab[:deep, left:right].reshape(-1, 3), axis=0)
+    left, right = max(0, middle - half), min(stored.shape[1], middle + half + 1)
+    core = np.median(stored[:deep, left:right].reshape(-1, 3), axis=0)
     step = max(float(places.step[index]), _LEAST_STEP)
-    along = away @ places.way[index]
-    off = np.sqrt(np.maximum((away * away).sum(-1) - along * along, 0)) / step
-    return _Window(
-        lab, np.asarray(1 + along / step, np.float32), np.asarray(off, np.float32),
-        (deep, left, right), stride,
-    )  # fmt: skip
+    lift, off = _along(stored, core, places.way[index], step)
+    return _Window(stored, lift, off, (deep, left, right), stride)
+
+
+def _along(
+    stored: NDArray[np.uint8], core: NDArray[np.floating], way: Floats, step: float
+) -> tuple[Floats, Floats]:
+    """How far colours are on the way from the flank, 0, to a colour, 1, and beside it [steps]."""
+    axes = np.linalg.svd(way[None].astype(np.float64))[2]
+    axes[0] = way
+    turn = axes * (lab_of(np.eye(3)) - lab_of(np.zeros(3))).diagonal() / step
+    moved = np.concatenate([turn, -(turn @ core)[:, None]], axis=1)
+    along, one, other = cv2.split(cv2.transform(stored.astype(np.float32), moved))
+    return np.asarray(1 + along, np.float32), np.asarray(cv2.magnitude(one, other), np.float32)
 
 
 def _form(inside: NDArray[np.bool_], foot: int, foot_px: float, short_px: float) -> list[float]:
@@ -156,7 +164,8 @@ def _form(inside: NDArray[np.bool_], foot: int, foot_px: float, short_px: float)
     deep = np.flatnonzero(rows)
     depth, length = int(deep[-1]) + 1, int(columns[-1] - columns[0]) + 1
     area = int(rows.sum())
-    rim = int((inside[1:] != inside[:-1]).sum() + (inside[:, 1:] != inside[:, :-1]).sum())
+    rim = sum(np.count_nonzero(one != other) for one, other in
+              ((inside[1:], inside[:-1]), (inside[:, 1:], inside[:, :-1])))  # fmt: skip
     there = rows[deep]
     third = max(1, len(there) // 3)
     taper = float(there[-third:].mean() / there[:third].mean())
@@ -171,53 +180,61 @@ def _form(inside: NDArray[np.bool_], foot: int, foot_px: float, short_px: float)
 
 def _matter(window: _Window, body: _Body) -> list[float]:
     """How even the body and what lies around it are, and how much else is of its colour."""
-    inside, around = window.lift[body.inside], window.lift[body.ring]
+    lift = window.lift
     foot = slice(0, window.foot[0])
+    light = lab_of(_colour(window, body))[0]
     return [
-        float(inside.std()), float(window.lab[..., 0][body.inside].mean()),
-        float(np.percentile(inside, 90)), float(window.off[body.inside].mean()),
-        _mean(around), _spread(around), _mean(around > _HALF),
-        _mean(window.like[body.ground]), _mean(window.like[foot][body.ground[foot]]),
-        _spread(window.lift[body.ground]),
+        _level(lift, body.inside)[1], float(light), float(np.percentile(lift[body.inside], 90)),
+        _level(window.off, body.inside)[0], *_level(lift, body.ring),
+        _part(lift > _HALF, body.ring), _part(window.like, body.ground),
+        _part(window.like[foot], body.ground[foot]), _level(lift, body.ground)[1],
     ]  # fmt: skip
 
 
 def _surface(window: _Window, body: _Body, side: Side) -> list[float]:
     """How sharp the outline is, fine detail on both sides of it, how rare the colour is."""
     lift = window.lift
-    across, down = (cv2.Sobel(lift, cv2.CV_32F, *way, scale=0.125) for way in ((1, 0), (0, 1)))
-    inner = cv2.erode(body.inside.astype(np.uint8), np.ones((3, 3), np.uint8)) > 0
+    inner = cv2.erode(body.inside.view(np.uint8), np.ones((3, 3), np.uint8)).view(np.bool_)
     outline = body.inside & ~inner
     outline[0] = False
-    steep = np.hypot(across, down)[outline]
-    detail = np.abs(lift - cv2.blur(lift, (_SMOOTH_PX, _SMOOTH_PX)))
-    beside = lift[body.ring]
-    spread = float(np.hypot(lift[body.inside].std(), _spread(beside))) + _LEAST_SPREAD
-    colour = window.lab[body.inside].mean(axis=0)
+    slopes = (cv2.Sobel(lift, cv2.CV_32F, *way, scale=0.125) for way in ((1, 0), (0, 1)))
+    steep = np.asarray(cv2.magnitude(*slopes), np.float32)
+    smooth = cv2.blur(lift, (_SMOOTH_PX, _SMOOTH_PX))
+    detail = np.asarray(cv2.absdiff(lift, smooth), np.float32)
+    fine = (_level(detail, part)[0] for part in (inner, body.ring, body.ground))
+    beside, varied = _level(lift, body.ring)
+    spread = float(np.hypot(_level(lift, body.inside)[1], varied)) + _LEAST_SPREAD
+    colour = lab_of(_colour(window, body))
     alike = np.linalg.norm(side.canvas.places - colour, axis=-1) < _ALIKE
-    fine = (_mean(detail[part]) for part in (inner, body.ring, body.ground))
-    return [
-        _mean(steep), _spread(steep), *fine, _mean(1 - beside) / spread, float(alike.mean()),
-    ]  # fmt: skip
+    over = (1 - beside) / spread if body.ring.any() else 0.0
+    return [*_level(steep, outline), *fine, over, float(alike.mean())]
 
 
 def _way(window: _Window, body: _Body) -> list[float]:
     """How the body leans, how straight its middle runs, and how unlike both sides of it are."""
-    rows = np.flatnonzero(body.inside.any(axis=1))
-    across = np.arange(body.inside.shape[1])
-    middles = body.inside[rows] @ across / body.inside[rows].sum(axis=1)
+    counts = body.inside.sum(axis=1)
+    rows = np.flatnonzero(counts)
+    across = np.arange(body.inside.shape[1], dtype=np.float32)
+    middles = (body.inside[rows].astype(np.float32) @ across).astype(np.float64) / counts[rows]
     deep = rows - rows.mean()
     lean = float(deep @ middles) / max(float(deep @ deep), 1.0)
     bent = float((middles - middles.mean() - lean * deep).std()) / len(rows)
     middle = np.interp(np.arange(len(body.inside)), rows, middles)
     left = body.ring & (across < middle[:, None])
-    apart = _mean(window.lift[left]) - _mean(window.lift[body.ring & ~left])
+    apart = _level(window.lift, left)[0] - _level(window.lift, body.ring & ~left)[0]
     return [min(abs(lean), _MOST_LEAN), bent, abs(apart)]
 
 
-def _mean(values: Floats | NDArray[np.bool_]) -> float:
-    return float(values.mean()) if values.size else 0.0
+def _level(values: Floats, part: NDArray[np.bool_]) -> tuple[float, float]:
+    """Mean and spread of the values in a part, 0 where that is empty."""
+    mean, spread = cv2.meanStdDev(values, mask=part.view(np.uint8))
+    return float(mean[0, 0]), float(spread[0, 0])
 
 
-def _spread(values: Floats) -> float:
-    return float(values.std()) if values.size else 0.0
+def _colour(window: _Window, body: _Body) -> NDArray[np.float64]:
+    """Mean colour of the body, as stored."""
+    return np.array(cv2.mean(window.stored, body.inside.view(np.uint8))[:3])
+
+
+def _part(what: NDArray[np.bool_], of: NDArray[np.bool_]) -> float:
+    return float(np.count_nonzero(what & of)) / max(int(np.count_nonzero(of)), 1)

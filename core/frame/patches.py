@@ -4,10 +4,14 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 from functools import cached_property
+from typing import Final
 
 import cv2
 import numpy as np
 from numpy.typing import NDArray
+
+#: Side of the square over which lightness is smoothed to see fine detail [px of the half copy].
+_SMOOTH_PX: Final = 5
 
 Mask = NDArray[np.bool_]
 Indices = NDArray[np.intp]
@@ -34,6 +38,23 @@ class Coverage:
         """
         halved = np.ascontiguousarray(self.colour[::2, ::2])
         return cv2.cvtColor(halved, cv2.COLOR_RGB2LAB).astype(np.uint8, copy=False)
+
+    @cached_property
+    def half_smooth(self) -> NDArray[np.uint8]:
+        """The lightness of `half_lab` without its fine detail."""
+        light = np.ascontiguousarray(self.half_lab[..., 0])
+        return np.asarray(cv2.blur(light, (_SMOOTH_PX, _SMOOTH_PX)), np.uint8)
+
+    @cached_property
+    def half_detail(self) -> NDArray[np.uint8]:
+        """How far the lightness of `half_lab` is off `half_smooth`, in codes."""
+        return np.asarray(cv2.absdiff(self.half_lab[..., 0], self.half_smooth), np.uint8)
+
+    @cached_property
+    def half_slopes(self) -> tuple[NDArray[np.int16], NDArray[np.int16]]:
+        """Gradients of `half_smooth` across and down, eight times a code a pixel."""
+        across, down = (cv2.Sobel(self.half_smooth, cv2.CV_16S, *way) for way in ((1, 0), (0, 1)))
+        return np.asarray(across, np.int16), np.asarray(down, np.int16)
 
 
 @dataclass(frozen=True)

@@ -64,14 +64,18 @@ def wet_glass(work_a: WorkingCopy, work_b: WorkingCopy) -> tuple[Box, ...]:
     if abs(shape_a / shape_b - 1) > _SHAPE:
         return ()
     size = _size(work_a)
-    first, second = _grey(work_a, size), _grey(work_b, size)
-    if _same_view(first, second):
+    greys = [_grey(work, size) for work in (work_a, work_b)]
+    smooth = [_smoothed(grey, _SMOOTHINGS_PX[1]) for grey in greys]
+    if _same_view(*(grey - plane for grey, plane in zip(greys, smooth, strict=True))):
         return ()
-    drops = tuple(
+    first, second = (
         np.stack([_drop(detail, share * min(size)) for share in _RADII])
-        for detail in (_detail(first), _detail(second))
+        for detail in (_detail(*planes) for planes in zip(greys, smooth, strict=True))
     )
-    return _spots(_shared(*drops), size, max(_DROP, _ABOVE_CHANCE * _by_chance(*drops)))
+    shared = _shared(first, second)
+    if shared.max() < _DROP:
+        return ()
+    return _spots(shared, size, max(_DROP, _ABOVE_CHANCE * _by_chance(first, second)))
 
 
 def _size(work: WorkingCopy) -> tuple[int, int]:
@@ -86,16 +90,19 @@ def _grey(work: WorkingCopy, size: tuple[int, int]) -> Field:
     return np.asarray(cv2.resize(grey, size, interpolation=cv2.INTER_AREA), np.float32)
 
 
+def _smoothed(grey: Field, sigma_px: float) -> Field:
+    return np.asarray(cv2.GaussianBlur(grey, (0, 0), sigma_px), np.float32)
+
+
 def _same_view(first: Field, second: Field) -> bool:
     """Whether detail lies at the same places; a tripod's frames, even of moving water."""
-    fine = [plane - cv2.GaussianBlur(plane, (0, 0), 3.0) for plane in (first, second)]
-    spread = float(fine[0].std() * fine[1].std())
-    return spread <= 0 or float((fine[0] * fine[1]).mean()) / spread > _SAME_VIEW
+    spread = float(first.std() * second.std())
+    return spread <= 0 or float((first * second).mean()) / spread > _SAME_VIEW
 
 
-def _detail(grey: Field) -> Field:
-    """Size of fine detail at each pixel [codes]."""
-    fine, coarse = (cv2.GaussianBlur(grey, (0, 0), sigma_px) for sigma_px in _SMOOTHINGS_PX)
+def _detail(grey: Field, coarse: Field) -> Field:
+    """Size of fine detail at each pixel [codes], of a picture and its coarser smoothing."""
+    fine = _smoothed(grey, _SMOOTHINGS_PX[0])
     return np.asarray(cv2.absdiff(grey, fine) + cv2.absdiff(fine, coarse), np.float32)
 
 

@@ -16,7 +16,8 @@ from core.frame.report import AreaKind, Box, ClippedArea, Clipping
 from tests.core.frame_files import Pixels, jpeg, natural
 from tests.scenes.waterfall import Kind, Plan, Taken, compose, take
 from tests.scenes.whites import Bright
-from tests.training.kinds import GORGES, PACKAGED_PUSHED, PLANTED, TABLE, boosted, picture, samples
+from tests.training import kinds as recipe
+from tests.training.kinds import GORGES, PACKAGED_PUSHED, PLANTED, TABLE, picture, samples
 
 
 def glints(pixels: Pixels, top: int, bottom: int, number: int, size: int = 2) -> Pixels:
@@ -176,7 +177,7 @@ def test_trained_numbers_come_from_the_recipe() -> None:
         near = np.isclose([features for features, _ in rows], found[there], rtol=0.02, atol=0.02)
         assert near.mean() > 0.95
     assert np.isin(pictures, CHECKED).sum() > 5
-    first = boosted(found.astype(np.float32), columns, rounds=2)
+    first = recipe.trained(found.astype(np.float32), columns, rounds=2)
     with np.load(NUMBERS) as stored:
         for name, array in first.items():
             np.testing.assert_array_equal(array, stored[name][: len(array)])

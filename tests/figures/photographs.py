@@ -38,18 +38,21 @@ def packaged() -> list[Pixels]:
 
 def outside() -> list[Pixels]:
     """Different pictures from outside, at full size; none without a folder."""
+    return list(outside_by_name().values())
+
+
+def outside_by_name() -> dict[str, Pixels]:
+    """The same by their paths in that folder."""
     name = os.environ.get("FRAMES_DIR")
-    if not name:
-        return []
-    found: list[Pixels] = []
-    for folder in _FOLDERS:
-        for path in sorted((Path(name) / folder).glob("*")):
+    found: dict[str, Pixels] = {}
+    for folder in _FOLDERS if name else ():
+        for path in sorted((Path(name or "") / folder).glob("*")):
             try:
                 pixels = decode(path.read_bytes()).pixels
             except UnreadableFrameError:
                 continue
-            if not any(_same(pixels, other) for other in found):
-                found.append(pixels)
+            if not any(_same(pixels, other) for other in found.values()):
+                found[f"{folder}/{path.name}"] = pixels
     return found
 
 

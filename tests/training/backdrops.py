@@ -9,11 +9,10 @@ from typing import Final
 import cv2
 import numpy as np
 
-from core.frame.working import LINEAR_OF_CODE
 from tests.scenes.noise import Field, fractal
 from tests.scenes.waterfall import Plan, compose
 from tests.scenes.whites import Whites, lay_fall, lay_rapids, lay_snow
-from tests.training.pictures import light_of
+from tests.training.pictures import codes_of, light_of, light_of_codes
 
 #: Photographs to train on, of the Debian packages mate-backgrounds 1.26.0, lomiri-wallpapers
 #: 20.04.0, plasma-workspace-wallpapers 5.27.5 (the largest size, of those added 2560x1600) and
@@ -109,14 +108,10 @@ def _gorge(number: int) -> Field:
 def _photograph(folder: str, name: str) -> Field:
     """Linear light of a photograph at the size of a working copy, the sRGB curve assumed."""
     data = (Path(folder) / name).read_bytes()
-    file = np.frombuffer(data[data.index(_JPEG) :], np.uint8)  # .edj: the first of its sizes
-    codes = np.asarray(cv2.imdecode(file, cv2.IMREAD_COLOR), np.uint8)
+    codes = codes_of(data[data.index(_JPEG) :])  # .edj: the first of its sizes
     scale = _LONG_PX / max(codes.shape)
     size = (round(codes.shape[1] * scale), round(codes.shape[0] * scale))
-    small = cv2.resize(codes, size, interpolation=cv2.INTER_AREA)
-    light = np.asarray(cv2.LUT(cv2.cvtColor(small, cv2.COLOR_BGR2RGB), LINEAR_OF_CODE), np.float32)
-    light.flags.writeable = False
-    return light
+    return light_of_codes(cv2.resize(codes, size, interpolation=cv2.INTER_AREA))
 
 
 def _piece(light: Field, rng: Rng, height: int, width: int, least: float) -> Field:

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import sys
 from collections.abc import Iterator
+from dataclasses import replace
 from pathlib import Path
 from typing import Final
 
@@ -13,7 +14,6 @@ from numpy.typing import NDArray
 
 from core.frame.clipped_pixels import clipping_ends
 from core.frame.clipping import coverage_of
-from core.frame.flat_trees import FlatTrees
 from core.frame.histogram import brightest_channel, code_counts
 from core.frame.kind_trees import KNOWN
 from core.frame.kinds import Divided, divide
@@ -30,10 +30,10 @@ from tests.scenes.whites import (
     plant,
     planted,
 )
+from tests.training.boosting import Boosting, boosted
 from tests.training.pictures import TRAINING, light_of
 from tests.training.seen import BACKDROPS, PACKAGED, SEEN, lay_foam, photograph, pushed
 from tests.training.texture import written
-from tests.training.trees import Growth, grown, in_a_row
 
 #: Pictures with things planted, rendered gorges after them, and the seed of each: the recipe.
 PLANTED: Final = 520
@@ -44,6 +44,13 @@ OVER_PHOTOGRAPHS: Final = 100
 _FIRST_OVER: Final = 740
 PUSHED: Final = 8
 _FIRST_PUSHED: Final = 1140
+
+
+def _pushed_name(index: int) -> str:
+    """The photograph that a picture of the recipe pushes: they take turns."""
+    return tuple(SEEN)[(index - _FIRST_OVER) % len(SEEN)]
+
+
 #: Numbers of all pictures of the recipe; those before `_FIRST_OVER` need no folder.
 PICTURES: Final = (
     *range(PLANTED + GORGES),
@@ -52,20 +59,12 @@ PICTURES: Final = (
 )
 #: Those of them that need no folder either.
 PACKAGED_PUSHED: Final = tuple(
-    index
-    for index in PICTURES
-    if index >= _FIRST_PUSHED and tuple(SEEN)[(index - _FIRST_OVER) % len(SEEN)] in PACKAGED
+    index for index in PICTURES if index >= _FIRST_PUSHED and _pushed_name(index) in PACKAGED
 )
 #: How often real foam is laid before a photograph.
 _FOAM: Final = 0.5
 SEED: Final = 20_261_126
-ROUNDS: Final = 60
-#: Fewest samples in a leaf, parts of the samples drawn for a round and of the features tried at a
-#: node, and length of a step.
-_LEAF: Final = 25
-_DRAWN: Final = 0.7
-_TRIED: Final = 0.4
-_PACE: Final = 0.2
+BOOSTING: Final = Boosting(rounds=120, rate=0.1, leaves=12, leaf=20, drawn=0.6, tried=0.15)
 #: Part of an area that shows one thing, for the area to be learned from.
 _PURE: Final = 0.8
 #: Least part of an area of which it is known what it shows: a lens spreads small things.
@@ -187,7 +186,7 @@ def _whites(index: int, rng: np.random.Generator, folder: Path | None) -> Whites
     if index < _FIRST_OVER:
         return gorge(rng)
     if index >= _FIRST_PUSHED:
-        return pushed(tuple(SEEN)[(index - _FIRST_OVER) % len(SEEN)], rng, folder)
+        return pushed(_pushed_name(index), rng, folder)
     whites = Whites.over(background(rng, BACKDROPS, folder))
     if rng.random() < _FOAM:
         lay_foam(whites, rng, folder)
@@ -248,62 +247,19 @@ def table(folder: Path) -> dict[str, NDArray[np.generic]]:
     }
 
 
-def boosted(
-    found: Floats, columns: NDArray[np.uint8], rounds: int = ROUNDS
+def trained(
+    found: Floats, columns: NDArray[np.uint8], rounds: int = BOOSTING.rounds
 ) -> dict[str, NDArray[np.generic]]:
-    """Rounds of one tree for each kind, each grown on what the earlier ones leave.
-
-    Source: gradient boosting of the multinomial likelihood (Friedman 2001, from memory), with
-    trees whose cuts are drawn at random.
+    """Rounds of one tree for each kind; kinds of which there are few count for more.
 
     Args:
         found: features, shape (n, m).
         columns: of `KNOWN`, shape (n,).
         rounds: of one tree for each of `KNOWN`.
     """
-    kinds = len(KNOWN)
-    truth = np.eye(kinds)[columns]
-    weights = np.sqrt(len(columns) / kinds / np.bincount(columns, minlength=kinds))[columns]
-    scores = np.zeros(truth.shape)
-    parts: list[dict[str, NDArray[np.generic]]] = []
-    for turn in range(rounds):
-        likely = _softmax(scores)
-        drawn = np.flatnonzero(np.random.default_rng((SEED, turn)).random(len(found)) < _DRAWN)
-        for kind in range(kinds):
-            left = (truth[:, kind] - likely[:, kind]).astype(np.float32)
-            growth = Growth(trees=1, leaf=_LEAF, part=_TRIED, seed=kinds * turn + kind)
-            part = grown(found[drawn], left[drawn], growth)
-            steep = likely[:, kind] * (1 - likely[:, kind])
-            leaves = _leaves(part, found)
-            part["value"] = _values(part, leaves[drawn], weights[drawn], left[drawn], steep[drawn])
-            scores[:, kind] += part["value"].astype(np.float64)[leaves]
-            parts.append(part)
-    stored = ("feature", "threshold", "left", "value")
-    return in_a_row([{name: part[name] for name in stored} for part in parts])
-
-
-def _softmax(scores: NDArray[np.float64]) -> NDArray[np.float64]:
-    powers = np.exp(scores - scores.max(axis=1, keepdims=True))
-    return np.asarray(powers / powers.sum(axis=1, keepdims=True))
-
-
-def _leaves(part: dict[str, NDArray[np.generic]], found: Floats) -> NDArray[np.intp]:
-    """The leaf of one tree in which each sample ends; shape (n,)."""
-    return FlatTrees.of(part).leaves(found)[:, 0]
-
-
-def _values(
-    part: dict[str, NDArray[np.generic]],
-    leaves: NDArray[np.intp],
-    weights: NDArray[np.float64],
-    left: Floats,
-    steep: NDArray[np.float64],
-) -> NDArray[np.float16]:
-    """One Newton step in each leaf, shortened; as it is stored."""
-    count = len(part["left"])
-    ahead = np.bincount(leaves, weights * left, count)
-    curved = np.bincount(leaves, weights * steep, count)
-    return np.asarray(_PACE * ahead / (curved + 1), np.float16)
+    numbers = np.bincount(columns, minlength=len(KNOWN))
+    weights = np.sqrt(len(columns) / len(KNOWN) / numbers)[columns]
+    return boosted(found, columns, replace(BOOSTING, rounds=rounds), weights)
 
 
 def main() -> None:
@@ -312,7 +268,7 @@ def main() -> None:
     samples_there = table(Path(sys.argv[1]))
     written(samples_there, TABLE)
     found, columns = samples_there["features"], samples_there["columns"]
-    written(boosted(found.astype(np.float32), columns.astype(np.uint8)), NUMBERS)
+    written(trained(found.astype(np.float32), columns.astype(np.uint8)), NUMBERS)
 
 
 if __name__ == "__main__":

@@ -10,6 +10,7 @@ import cv2
 import numpy as np
 import skimage
 import sklearn
+from numpy.typing import NDArray
 
 from core.frame.working import LINEAR_OF_CODE
 from tests.scenes.noise import Field
@@ -44,10 +45,18 @@ def light_of(name: str) -> Field:
     )
     for folder in folders:
         if (folder / name).is_file():
-            data = np.frombuffer((folder / name).read_bytes(), np.uint8)
-            decoded = np.asarray(cv2.imdecode(data, cv2.IMREAD_COLOR), np.uint8)
-            pixels = cv2.cvtColor(decoded, cv2.COLOR_BGR2RGB)
-            light = np.asarray(cv2.LUT(pixels, LINEAR_OF_CODE), np.float32)
-            light.flags.writeable = False
-            return light
+            return light_of_codes(codes_of((folder / name).read_bytes()))
     raise FileNotFoundError(name)
+
+
+def codes_of(file: bytes) -> NDArray[np.uint8]:
+    """Pixels of a picture, red, green, blue, shape (h, w, 3)."""
+    decoded = cv2.imdecode(np.frombuffer(file, np.uint8), cv2.IMREAD_COLOR)
+    return np.asarray(cv2.cvtColor(np.asarray(decoded, np.uint8), cv2.COLOR_BGR2RGB), np.uint8)
+
+
+def light_of_codes(codes: NDArray[np.generic]) -> Field:
+    """Their linear light, the sRGB curve assumed, shape (h, w, 3), 0 to 1; to be read only."""
+    light = np.asarray(cv2.LUT(np.asarray(codes, np.uint8), LINEAR_OF_CODE), np.float32)
+    light.flags.writeable = False
+    return light

@@ -9,10 +9,9 @@ from typing import Final
 import cv2
 import numpy as np
 
-from core.frame.working import LINEAR_OF_CODE
 from tests.scenes.noise import Field, fractal, step_between
 from tests.scenes.whites import Bright, Whites
-from tests.training.pictures import light_of
+from tests.training.pictures import codes_of, light_of, light_of_codes
 
 Rng = np.random.Generator
 
@@ -128,13 +127,9 @@ def photograph(name: str, folder: Path | None) -> Field:
     """
     if name in PACKAGED:
         return light_of(name)
-    data = np.frombuffer(((folder or Path()) / name).read_bytes(), np.uint8)
-    codes = np.asarray(cv2.imdecode(data, cv2.IMREAD_COLOR), np.uint8)
+    codes = codes_of(((folder or Path()) / name).read_bytes())
     scale = min(1.0, _LONG_PX / max(codes.shape))
-    small = cv2.resize(codes, None, fx=scale, fy=scale, interpolation=cv2.INTER_AREA)
-    light = np.asarray(cv2.LUT(cv2.cvtColor(small, cv2.COLOR_BGR2RGB), LINEAR_OF_CODE), np.float32)
-    light.flags.writeable = False
-    return light
+    return light_of_codes(cv2.resize(codes, None, fx=scale, fy=scale, interpolation=cv2.INTER_AREA))
 
 
 def pushed(name: str, rng: Rng, folder: Path | None) -> Whites:
