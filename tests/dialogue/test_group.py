@@ -49,14 +49,16 @@ def test_a_mixed_group_is_heard(text: str, *, mixed: bool) -> None:
 
 def test_one_line_works_for_all() -> None:
     """The time is everybody's; each format has its own f-number and focal length of one view."""
-    (message,) = walked().say("we are eight with mixed cameras")
-    first, view, phones = message.body.split("\n")[:3]
+    player = walked()
+    (message,) = player.say("we are eight with mixed cameras")
+    first, view, question = message.body.split("\n")
     # f/13 on 36 mm; ÷ 1.53 and ÷ 2 (crop factors by the diagonal), on the marked thirds.
     assert first.startswith("All keep 1/8 s")
     assert "f/13 full frame, f/8 APS-C, f/6.3 four thirds" in first
     assert "27 mm full frame" in view
     assert "13 mm four thirds" in view
-    assert phones.startswith("Phones")
+    assert question.startswith("Does the main water blink?")
+    assert player.say("why")[0].body.startswith("Phones")
 
 
 def test_a_phone_is_no_measure_of_depth() -> None:
@@ -91,6 +93,12 @@ def test_what_others_carry_stays_theirs(text: str, key: str) -> None:
     assert before.conversation.walk is not None
     assert player.context.conversation.walk.given == before.conversation.walk.given
     assert player.context.conversation.question is not None
+
+
+def test_a_format_beside_a_fall_is_the_persons_own() -> None:
+    """Measures beside a format tell of a walk, not of a translation."""
+    (message,) = Player().say("settings for aps-c, 12 m tall, 18 m away")
+    assert not any(key.startswith("group.") for key in message.keys)
 
 
 @pytest.mark.parametrize(

@@ -180,6 +180,7 @@ def test_time_left_is_said_after_a_pause_alone() -> None:
     [
         ("i'm at a little waterfall with my new camera", True),
         ("we are at a small creek", True),
+        ("we stand at a small fall", True),
         ("its a tiny fall in the woods", True),
         ("hello, we reached the falls", True),
         ("wir sind an einem kleinen Bach", True),
@@ -236,3 +237,19 @@ def test_a_question_is_explained(lines: tuple[str, ...], key: str) -> None:
 def test_a_frame_that_was_taken_is_asked_about() -> None:
     """Words that it is taken answer nothing and are no riddle: the question comes again."""
     assert keys_of(walked(), "ok took it") == ("aside.good", "ask.blink")
+
+
+def test_kit_beside_an_arrival_is_no_complaint() -> None:
+    """A small fall and a tripod tell of no frame that went wrong."""
+    keys = keys_of(Player(), "i'm at a little waterfall with my tripod")
+    assert not any(key.startswith("symptom.") for key in keys)
+
+
+def test_who_comes_back_to_a_kept_frame_is_asked_what_next() -> None:
+    """At the water again, with no question open, the small things that are left come."""
+    player = walked("2", "i'm home")
+    player.happen("place 44.15 -71.35")
+    player.say("skip")
+    keys = keys_of(player, "what now")
+    assert keys[0] == "now.keep"
+    assert keys[-1] == "ask.next"

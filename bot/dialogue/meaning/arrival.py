@@ -24,8 +24,9 @@ _CON: Final = r"(?: \w+)?(?: (?:ahora|hoy|aquí))*(?: (?:con|cerca) [^,.;]*)?"
 _ARRIVED: Final = exactly(
     rf"{_OK}{_BE} (?:\w+ )?(?:at|by|near|in|on|beside|below|under)\b"
     rf"(?: \w+){{0,4}}? {_WATER}{_WITH}",
-    rf"{_OK}(?:(?:i|we)(?:'ve| have)? (?:just |finally )?)?(?:standing (?:at|by|near|in front of)"
-    rf"|reached|found|arrived at|got to)\b(?: \w+){{0,4}}? {_WATER}{_WITH}",
+    rf"{_OK}(?:(?:i|we)(?:'ve| have)? (?:just |finally )?)?"
+    r"(?:stand(?:ing)? (?:at|by|near|in front of)|reached|found|arrived at|got to)\b"
+    rf"(?: \w+){{0,4}}? {_WATER}{_WITH}",
     rf"{_OK}(?:it'?s|it is|this is|there'?s|there is) (?:just |only )?an? (?:\w+ ){{0,3}}{_WATER}"
     rf"{_WITH}",
     rf"{_OK}(?:{_BE} (?:here|there)(?: now)?|just arrived|we made it)",

@@ -55,16 +55,21 @@ def say_all(turn: Turn, text: str) -> None:
 
 
 def _say(turn: Turn, formats: tuple[str, ...]) -> None:
-    shared = _shared(turn)
+    """The line for all, the question that stands open, and the view where room is left."""
     cameras = [name for name in formats if name != _PHONE]
     if len(cameras) == 1:
         _say_one(turn, _name(cameras[0]), cameras[0])
     elif cameras:
         turn.say(Role.SETTINGS, "asked.group", **_line(turn, cameras))
+    elif _PHONE in formats:
+        turn.say(Role.SETTINGS, "group.phones")
+    repeat.put_again_if_open(turn, whole=False)
+    if len(cameras) > 1:
+        shared = _shared(turn)
         focals = [f"{shared.focal(name)} mm {_name(name)}" for name in cameras]
-        turn.say(Role.CHECK, "group.view", list=", ".join(focals))
-    if _PHONE in formats:
-        turn.say(Role.CHECK if cameras else Role.SETTINGS, "group.phones")
+        turn.say_or_keep(Role.CHECK, "group.view", list=", ".join(focals))
+    if cameras and _PHONE in formats:
+        turn.say_or_keep(Role.CHECK, "group.phones")
     turn.reason("why.group")
 
 

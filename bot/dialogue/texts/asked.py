@@ -118,11 +118,10 @@ ASKED: Final[dict[str, str]] = {
     ),
     "asked.why_time": "{time} is {look} of the frame; {other} is {other_look}.",
     "asked.group": (
-        "All keep {time}, it makes the look: {list}. ISO by each meter; too bright at the lowest: "
-        "ND."
+        "All keep {time}, it makes the look: {list}; ISO by each meter, an ND where that ends."
     ),
-    "group.view": "The same view: {list}. Who shows half as much halves the time.",
-    "group.phones": "Phones: propped, timer 2 s, long exposure or a burst.",
+    "group.view": "Same view: {list}; half of it, half the time.",
+    "group.phones": "Phones: propped, timer, long exposure or a burst.",
     "group.phone": "{who}: propped, timer 2 s, long exposure or a burst. Your own walk stays.",
     "group.some": "{who}: {time} there, too, and by format {list}. Your own walk stays.",
     "group.one": (
