@@ -13,6 +13,11 @@ from bot.dialogue.turn import Turn
 
 #: `why` answers in five lines at most (own rule: one screen of a phone).
 _WHY_LINES: Final = 5
+#: What times, depth and framing are reckoned from.
+_RESTS_ON: Final = frozenset(
+    {"camera_format", "focal_mm", "fall_height_m", "distance_m", "nearest_m", "farthest_m"}
+    | {"water_speed_mps", "water_depth_m", "section_height_m", "look", "light"}
+)
 #: Texts that are reckoned from what the person told, as their keys begin.
 _RECKONED: Final = ("why.share", "why.speed", "why.f_number", "why.framing", "why.coverage")
 
@@ -45,7 +50,8 @@ def _rests_on(turn: Turn, notes: Sequence[Note]) -> str:
     if not any(note.key.startswith(_RECKONED) for note in notes):
         return ""
     # Others read in a group room: only what was told there is named there.
-    return known(turn.facts if turn.origin.direct else turn.walk.facts, turn.units)
+    facts = turn.facts if turn.origin.direct else turn.walk.facts
+    return known(facts, turn.units, only=_RESTS_ON)
 
 
 def _fitting(notes: Sequence[Note]) -> list[Note]:
