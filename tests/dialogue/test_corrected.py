@@ -110,6 +110,12 @@ def test_what_was_never_told_is_not_exchanged(text: str) -> None:
     assert (facts.fall_height_m, facts.distance_m) == (12, 18)
 
 
+def test_a_number_that_nobody_told_takes_nothing_back() -> None:
+    """No slot holds it, kit included: the new one goes to what was told last."""
+    facts = known_after(*TOLD["en"], "rock at 2 m", KIT, "not 44 m, 3 m")
+    assert (facts.fall_height_m, facts.distance_m, facts.nearest_m) == (12, 18, 3)
+
+
 def test_only_two_lengths_told_last_change_places() -> None:
     """After one length, or three, nobody knows which two."""
     facts = known_after("start", "12 m tall", "18 m away", "swap those two")

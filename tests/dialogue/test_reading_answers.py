@@ -138,6 +138,8 @@ def test_a_number_is_what_it_is_called(text: str, slot: str, value: float) -> No
     [
         "the tree is 20 m tall",
         "a 2 m tall guy",
+        "the tree is 20 tall",
+        "the depth is 3",
         "the snow is 20 cm deep",
         "we're at 1450 m above the sea",
         "300 m to the hut",
