@@ -309,9 +309,8 @@ def test_the_trees_grow_again_from_the_table(topic: border_trees.Topic) -> None:
 )
 def test_the_table_is_made_again_from_the_recipe(source: str) -> None:
     """Samples of the packages' own pictures, drawn again, are those of the table."""
-    first, second, third = recipe.PARTS
-    part = next(part for part in recipe.PARTS if source in part.sources)
-    before = {first: 0, second: first.frames, third: first.frames + second.frames}[part]
+    number, part = next(one for one in enumerate(recipe.PARTS) if source in one[1].sources)
+    before = sum(part.frames for part in recipe.PARTS[:number])
     said, found = recipe.samples(before + part.sources.index(source), None)
     features, planted = found["line"]
     assert said == source

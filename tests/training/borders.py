@@ -20,8 +20,9 @@ from core.frame.border_features import line_features
 from core.frame.border_lines import salient_places
 from core.frame.border_sides import Canvas
 from core.frame.border_tracks import tracks_of
-from core.frame.border_trees import NUMBERS, BorderTrees, Topic
+from core.frame.border_trees import NUMBERS, Topic
 from core.frame.findings import Border, BorderKind
+from core.frame.flat_trees import FlatTrees
 from tests.scenes.intruders import Intruder, plant
 from tests.scenes.noise import Field
 from tests.training.backdrops import ADDED, FIRST, LAST, PHOTOGRAPHS, backdrop
@@ -62,6 +63,7 @@ PARTS: Final = (
          "flower.jpg", *["other gorge"] * 5, "noise"), 470, 124, 20_261_128, 0.45,
     ),
     Part((*LAST, *["third gorge"] * 13, "noise"), 0, 363, 20_261_129, 0.45),
+    Part(("third gorge",), 0, 122, 20_261_130, 0.45),
 )  # fmt: skip
 #: All that frames are made of; each is left out in turn. The held-out ones are only for the
 #: figures.
@@ -253,14 +255,10 @@ def left_out(found: Mapping[str, NDArray[np.generic]], topic: Topic) -> NDArray[
     for number in range(_PARTS):
         out = parts == number
         part = grown(topic, samples_[~out], planted[~out].astype(np.bool_))
-        odds[out] = _trees(part).odds(samples_[out])
+        odds[out] = (
+            part["value"].astype(np.float64)[FlatTrees.of(part).leaves(samples_[out])].sum(1)
+        )
     return odds
-
-
-def _trees(part: Mapping[str, NDArray[np.generic]]) -> BorderTrees:
-    ends = {"said": np.array([0.0, 1.0]), "rate": np.array([0.0, 1.0])}
-    named = {f"line_{name}": values for name, values in {**part, **ends}.items()}
-    return BorderTrees.of(named, "line")
 
 
 def rates(odds: NDArray[np.float64], planted: NDArray[np.generic]) -> dict[str, Floats]:
