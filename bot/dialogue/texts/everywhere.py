@@ -25,12 +25,12 @@ EVERYWHERE: Final[dict[str, str]] = {
     # A bare call for help may be a cry: `danger.cry` stands before it (own rule).
     "help.how": "What can be typed: `commands`. A walk begins with `start`.",
     "help.first": (
-        "I walk you from lens to keeper: `start`. Tell facts in any order, answer with numbers, "
-        "share frames or your location."
+        "I walk you from lens to keeper: `start`. Tell facts, answer with numbers, share frames or "
+        "your location."
     ),
     "help.words": (
-        "Words: `back`, `skip`, `why`, `where am I`, `kit`, `card`, `units`, `taps`, `my data`, "
-        "`forget me`, `stop`; `what if f/16`. "
+        "Words: `back`, `skip`, `why`, `where am I`, `kit`, `plan`, `card`, `units`, `taps`, "
+        "`my data`, `forget me`, `stop`; `what if f/16`. "
         "Frames: `compare`, `average`, `as 1/4 s`, `grid`, `keep`, `my look`, `cancel`."
     ),
     "plan.turn_back": "Turn back by {time}: sunset {sunset}, {out} out, an hour to spare.",
