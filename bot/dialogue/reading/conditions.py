@@ -41,7 +41,8 @@ _WINDY: Final = any_of(
     r"(?:strong|bit of|some|light|much|little|slight|gentle|soft|faint|steady) (?:wind|breeze)",
     r"(?:wind|breeze) (?:is|from|moves|picks|blows|comes?|coming|shakes)",
     r"wind keeps (?:mov|blow|shak)\w+",
-    r"(?:there's|theres|there is|it has|we have|now|yes) (?:a |an |the )?(?:\w+ )?(?:wind|breeze)",
+    r"(?:there's|theres|there is|it has|we have|now|yes) (?:a |an |the )?(?:\w+ ){0,2}"
+    r"(?:wind|breeze)",
     r"(?:wind|breeze|draught|air)(?: \w+){0,4} (?:shak|mov|wav|sway|danc|push|wobbl)(?:ing|es)",
     r"breeze (?:from|in|on|keeps|is|picks)|(?:it's|its|is|been) blowing",
     r"(?<!out of )(?<!out )(?:from|in|by) the wind",
@@ -82,7 +83,7 @@ _MIXED: Final = any_of(
     r"(?<!not a )(?<!no )mixed (?:group|fitness|bunch|party|abilities|ability|levels|ages|lot"
     r"|crowd)",
     r"(?:group|party|we|us)\b.{0,40}\bmixed",
-    r"slow (?:walkers|group|people)",
+    r"slow (?:walkers|group|people|ones)",
     r"(?:of us|people|walkers|some) (?:are |is )?slow",
     r"with (?:kids|children)|some (?:fit|fast|quick)\b[^.;]{0,20}\bsome (?:not|slow|less)",
 )
@@ -92,7 +93,7 @@ _ALIKE: Final = any_of(
     r"everyone(?:'s| is) (?:\w+ )?(?:fit|fast)",
 )
 _ALONE: Final = any_of(r"(?:i'm|im|going|walking|hiking) (?:alone|solo|by myself)")
-_ONLY_ME: Final = exactly("alone", "solo", "just me")
+_ONLY_ME: Final = exactly("alone", "solo", "just me", "(?:all )?(?:on my own|by myself)")
 
 
 def read_group(draft: Draft) -> None:

@@ -18,6 +18,7 @@ _FOCAL_CUE: Final = re.compile(
     r"\b(?:(?:zoom(?:ed|ing)?|racked)(?: (?:all|way|fully|the|in|out|to|at|is|was|now|set|right"
     r"|back|about|around|lens))*"
     r"|focal(?: length)?(?: (?:is|was|of|at|set|to|about|around|now))*"
+    r"|(?:wide|long|tele\w*|short) end,?"
     r"|lens (?:(?:is|was|set|now) )*(?:at|on|to)(?: about| around)?)[ :=]*$"
 )
 #: "The 70-200 at the long end": the focal length is the lens's own.

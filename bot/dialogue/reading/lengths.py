@@ -44,7 +44,9 @@ _DOTTED_THOUSANDS: Final = re.compile(r"\d\.\d{3}(?!\d)")
 _FLOAT: Final = re.compile(
     r"\b(?:leaf|leaves|stick|twig|foam|bubbles?|cork|float\w*|drift\w*|travel\w*|takes?|took|did)\b"
 )
-_PER_LENGTH: Final = re.compile(r"^ ?(?:per|a|each|for each|for every) (met(?:er|re)|m|foot|ft)\b")
+_PER_LENGTH: Final = re.compile(
+    r"^ ?(?:per|an?|each|for (?:each|every|an?|one|1)) (met(?:er|re)|m|foot|ft)\b"
+)
 _WIND: Final = re.compile(r"\b(?:wind|breeze|gusts?|gusting|blowing)\b")
 _WATER: Final = re.compile(r"\b(?:water|current|flow\w*|stream|river|creek|fall)\b")
 #: From a light breeze on leaves move (2-3 m/s, common practice).

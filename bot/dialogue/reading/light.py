@@ -187,7 +187,8 @@ _LIGHTS: Final = (
             r"|overhead|above))?",
             r"gr[ea]y (?:all over|overhead|up there|above|everywhere|and (?:flat|dull|wet))|leaden",
             r"(?:^|(?<=[,;.] ))gr[ea]y(?=$|[,.;])",
-            r"(?:blanket|lid|ceiling) of (?:gr[ea]y )?clouds?|dull (?:day|light|weather)",
+            r"(?:blanket|lid|ceiling) of (?:gr[ea]y )?clouds?|dull (?:day|light|weather)"
+            r"|dreich|dreary|dull and (?:flat|gr[ea]y|damp)",
             r"(?:heavy|low|thick|dark) clouds?",
             r"(?:light|steady|soft|bit of) rain",
             r"drizzl\w+",
@@ -201,12 +202,13 @@ _LIGHTS: Final = (
             "sunny",
             "sunshine",
             r"not a cloud|cloud-?free",
-            r"sun(?:'s| is) (?:\w+ )?(?:out(?! of)|blazing|beating|glaring|full on|straight on"
-            r"|high|up high)",
+            r"sun(?:'s| is) (?:\w+ )?(?:out(?! of)|blazing|blasting|beating|pounding|glaring"
+            r"|full on|straight on|high|up high)",
             r"(?:blinding|glaring|brilliant|scorching|baking|fierce) (?:sun\w*|light)",
             r"in (?:the )?sun",
             r"(?:^|(?<=[.,;] ))(?:sun|noon|midday|blazing)(?=[.,;]|$)",
-            rf"{_SUN} (?:straight |right |directly )?(?:beating|beats|blazing|burning|overhead)",
+            rf"{_SUN} (?:straight |right |directly )?(?:beating|beats|blazing|blasting|burning"
+            r"|overhead)",
             rf"{_SUN} (?:right |directly |straight |shining |falling )?(?:on|hits|hitting)"
             r" (?:it|the|this)",
             r"no clouds?",

@@ -154,6 +154,7 @@ _FRACTIONS: Final[tuple[Rule, ...]] = (
     _plain(r"\b((?:about|nearly|roughly|around|exactly) )a (?=sec(?:ond)?(?:$|[,.;]))", r"\g<1>1 "),
     _plain(r"\biso[ -]?wise,? (?:i'm |im |it's )?(?:at |on )?(?=\d)", "iso "),
     _plain(r"\bav (?=\d)", "f "),
+    _plain(rf"\ba dozen (?={LENGTH}\b)", "12 "),
     _plain(
         r"\b((?:wide open at|stopped down to|opened up to|closed down to) )"
         r"(?=\d+(?:\.\d)?(?![\d/]| ?mm))",

@@ -54,7 +54,8 @@ SUBJECT: Final = re.compile(
     r"|(?P<width>width|wide)|(?P<depth>depth|deep)|(?P<climb>climb\w*|ascent|gain(?:s|ing)?"
     r"|elevation change)"
     r"|(?P<walk>walk\w*|hike|hiking|trail|approach)|(?P<section>show|section|part|piece|slice)"
-    rf"|(?P<height>height|tall|high|drops|the (?:whole )?thing is|{FROM_LIP}|{FALL}))\b"
+    rf"|(?P<height>height|tall|high|drops|(?:comes|falls|plunges|tumbles) down|plunges"
+    rf"|the (?:whole )?thing is|{FROM_LIP}|{FALL}))\b"
     rf"|\b(?<!how )(?<!so )(?<!too )(?P<far_end>far{END})|\b(?<!too )(?P<near_end>near{END})"
 )
 
@@ -114,7 +115,7 @@ WALKING: Final = re.compile(r"\b(?:walk\w*|hik\w+|trail|approach|km|miles?|climb
 #: A bare number belongs to the word before it only when nothing but these stands between.
 TIGHT: Final = re.compile(
     r"(?:\W|\b(?:is|at|are|about|maybe|around|roughly|say|approx|of|some|be|there|was|should|to|only|it|it's"
-    r"|its|i|i'd|guess|think|probably|ca|circa|just|like|call)\b)*$"
+    r"|its|i|i'd|guess|think|probably|ca|circa|just|like|call|so)\b)*$"
 )
 #: "I'm crouched behind a boulder": where somebody is, not what is measured.
 PLACED_AT: Final = re.compile(

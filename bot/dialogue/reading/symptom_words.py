@@ -81,6 +81,11 @@ COMPLAINTS: Final = (
             r"|sheet of milk)",
             r"texture(?:'s| is| has)? (?:gone|lost|vanished)",
             r"smeared water|water (?:is |looks )?(?:all )?smeared",
+            r"(?:cream|milk|paint|wax) (?:poured|spilt|spilled) over|poured (?:cream|milk|paint)",
+            r"(?:water|flow|fall|it)(?:'s| has| is)? (?:all )?(?:melted|run|blended)"
+            r" (?:together|into one)",
+            r"(?:texture|structure|detail) (?:in|of) the (?:water|fall|flow)(?:'s| is| has| got)*"
+            r" (?:all )?(?:gone|lost|vanished|missing)",
         ),
     ),
     (
@@ -95,6 +100,8 @@ COMPLAINTS: Final = (
             r"(?:paper|chalk|snow|bright|bleach) white|no (?:detail|drawing"
             r"|information) (?:\w+ )?in the white",
             r"(?<!highlights )(?<!highlights are )(?<!whites )(?:blown|burnt|burned)[ -]?out",
+            r"(?:just|only|nothing but|simply) (?:an? )?(?:big |blank )?white"
+            r" (?:rectangle|patch|block|shape|strip|area|stripe|column)",
             "whited out|bleached|blank white|white and (?:flat|empty|blank)",
             rf"{_FAR} over{_ENDS}",
         ),
@@ -134,6 +141,9 @@ COMPLAINTS: Final = (
             r"(?! (?:forest|gorge|canyon|in here|down here|here|already|woods|place|valley"
             r"|i\b(?! (?:guess|think|reckon|suppose))))|dark by (?=\d|change)",
             "under-?exposed|too dim|murky(?! (?:in|here|down|day|water))",
+            r"(?:shot|picture|frame|photo|image)(?:'s)? (?:(?:is|came out|comes out|looks"
+            r"|turned out|all|rather|quite|pretty|a bit) )*"
+            r"(?:gloomy|dim|(?:nearly|almost|all) black)",
             rf"{_FAR} under{_ENDS}",
         ),
     ),
@@ -144,6 +154,8 @@ COMPLAINTS: Final = (
             rf"{_ROCK}(?:'s)? (?:[\w']+ ){{0,3}}(?:like coal|coal|ink|inky|pitch|tar)",
             rf"{_ROCK} (?:\w+ ){{0,3}}(?:black|blocked)",
             r"no detail in the (?:shadows?|rocks?|darks?|blacks?)",
+            r"(?:can't|cannot|couldn't|hardly) (?:see|make out) (?:anything|any detail|much)"
+            r" in the (?:shadows?|rocks?|darks?|dark (?:bits|parts))",
             "blocked(?: up)? shadows",
             rf"{_ROCK} (?:has|have|with|without) (?:no |any )?detail",
         ),
@@ -166,7 +178,8 @@ COMPLAINTS: Final = (
         any_of(
             rf"{LEAF}\b(?: [\w']+){{0,5}} "
             r"(?:smear\w*|blurr?\w*|fuzzy|smudg\w*|soft|doubled?|streak\w*)",
-            rf"{LEAF}\b[^.;]{{0,25}} a blur",
+            rf"{LEAF}\b[^.;]{{0,25}} a (?:blur|smear|smudge)",
+            rf"{LEAF}'s (?:just |all )?an? (?:blur|smear|smudge)",
             rf"(?:smeared|blurr?y|blurred|fuzzy|smudged) (?:\w+ )?{LEAF}",
         ),
     ),
@@ -195,6 +208,8 @@ COMPLAINTS: Final = (
             rf"|way) (?:too )?cold(?! out)"
             r"(?= (?:in colou?r|and blue)|$|[,.;])",
             rf"{_BLUE} (?:all over|everywhere|as)",
+            rf"colou?rs? (?:are |is |look |looks |came out |too |very |rather |a bit |all )*"
+            rf"(?:cold|cool|{_BLUE})(?! hour)",
             rf"(?:too|so|everything|it|{_LOOKS}) (?:\w+ )?{_BLUE}(?! (?:sky|hour))",
         ),
     ),
@@ -202,7 +217,8 @@ COMPLAINTS: Final = (
         Symptom.LEANING,
         any_of(
             rf"{_UPRIGHT}\b(?: \w+){{0,3}} "
-            r"(?:lean\w*|tilt\w*|tip\w*|converg\w*|fall\w* (?:over|back\w*|inwards?))",
+            r"(?:lean\w*|tilt\w*|tip\w*|converg\w*"
+            r"|fall(?:s|ing)? (?:over|back\w*|inwards?|in(?=$|[,.;])))",
             r"(?:leaning|converging|tilting|tilted) "
             r"(?:walls?|trunks?|trees|cliffs?|verticals|lines)",
             r"(?:bend|bending|lean|leaning|tilt) (?:inwards?|in|towards? each other)",
@@ -214,7 +230,7 @@ COMPLAINTS: Final = (
     (
         Symptom.TOO_SMALL,
         any_of(
-            r"(?:looks?|is|fall|falls|waterfall|so|too|it's|comes out|way) "
+            r"(?:looks?|is|falls?(?:'s)?|waterfall(?:'s)?|so|too|it's|comes out|way) "
             r"(?:(?!an?\b)\w+ )?(?:tiny|small)"
             r"(?! (?:stream|creek|brook|steps?|fall|bit|cascade|waterfall|aperture|f))",
             r"(?:is|it's|its|just|'s) an? (?:tiny|small|little) (?:thing|dot|speck|strip|line"
@@ -258,7 +274,8 @@ SOFTNESS: Final = (
             rf"{_ALL_PART}\b(?:'s)?(?:{_FILL}|\s+){_SOFT_FRAME}",
             rf"{SOFT} (?:all over|everywhere|overall)",
             r"(?:camera|see|got|is|some) ?shake|tripod(?:'s| is| was)? (?:\w+ )?(?:shaky|wobbl\w+)",
-            r"nothing(?: is|'s)? (?:\w+ )?sharp|sharp nowhere",
+            r"nothing(?: in (?:it|there|the (?:frame|picture|shot)))?(?: is|'s)? (?:\w+ )?sharp"
+            r"|sharp nowhere|(?:double|doubled|ghost) (?:edges|outlines)(?: everywhere| all over)?",
             r"(?:not|isn't|aren't) (?:\w+ )?(?:sharp|crisp) (?:anywhere|at all)",
             r"(?:blurr?y|unsharp|out of focus|fuzzy) (?:shots?|pictures?|photos?|frames?|images?)",
         ),

@@ -81,6 +81,7 @@ JOINTS: Final[Rules] = rules(
     (rf"\b(?:{_A} )?halbe[rnm]? (?:meter|m)\b", "0.5 m"),
     (rf"\b{_A} (?=(?:{LENGTH}|sekunde|sek)\b)", "1 "),
     (rf"\b({VALUE}) (?:meter|m) {TENS_OF_CM}{NO_UNIT}", r"\1.\2 m"),
+    (rf"\b(auf|bei|in) (one|two|three) {TENS_OF_CM}{NO_UNIT}(?=$|[,.;!])", r"\1 \2.\3 m"),
     (rf"^((?:so |ca\.? |etwa |um die )*)([1-9]|{_FEW}) {TENS_OF_CM}$", r"\1\2.\3"),
 )
 

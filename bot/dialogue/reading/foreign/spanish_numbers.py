@@ -79,6 +79,7 @@ JOINTS: Final[Rules] = rules(
     (rf"\b({VALUE}) y medi[oa](?= (?:segundos|metros|pasos|stops))", r"\1.5"),
     (r"\bun (?=(?:metro|segundo|kilometro)\b)", "1 "),
     (rf"\b({VALUE}) (?:metros?|m) (?:con )?{TENS_OF_CM}{NO_UNIT}", r"\1.\2 m"),
+    (rf"\b(a|en) (one|two|three) {TENS_OF_CM}{NO_UNIT}(?=$|[,.;!])", r"\1 \2.\3 m"),
     (rf"^((?:como |unos |a )*)([1-9]|{_FEW}) {TENS_OF_CM}$", r"\1\2.\3"),
 )
 
