@@ -27,7 +27,7 @@ _FRAMES: Final = 60
 _ASKED: Final = 2
 _BRIGHT: Final = frozenset({BorderKind.BRIGHT, BorderKind.SKY})
 #: What enters pictures from outside by itself: border, and from where to where along it. Judged by
-#: eye on overviews of the pictures, before anything was measured on them with these.
+#: eye on overviews of the pictures, before it was seen which of it is stated.
 _OWN: Final[dict[str, tuple[tuple[Border, float, float], ...]]] = {
     "water/11-tests.jpg": (
         (Border.BOTTOM, 0.0, 0.27), (Border.BOTTOM, 0.45, 0.7), (Border.BOTTOM, 0.83, 1.0),

@@ -55,8 +55,9 @@ def figures(seed: int) -> Iterator[Figure]:
     """Rendered falls, things planted in photographs, pushed photographs, and real frames.
 
     Kinds are trained with the recipe's own seed and none of the pictures in `HELD_OUT`, nor any
-    real frame. Likelihoods from which they are named, and the rules of sparkle, were chosen on
-    seeds 901 to 904: other scenes and other things planted, but in the same pictures of `HELD_OUT`.
+    real frame. Likelihoods from which they are named were chosen on the recipe's pictures, left out
+    of training in turn; the rules of sparkle on seeds 901 to 904: other scenes and other things
+    planted, but in the same pictures of `HELD_OUT`.
     The rule of clipped pixels was chosen on scenes of seed 101 and ten photographs of the folder of
     FRAMES_DIR, pushed; none of them is in `_PUSHED`, some are in `_SEEN`, whose names were judged
     by eye. Rules of place and size in `core.frame.kinds` were drawn from real frames, these too.
