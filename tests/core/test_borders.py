@@ -15,7 +15,7 @@ from core.frame import border_trees, borders
 from core.frame.border_bodies import FEATURES as BODY_FEATURES
 from core.frame.border_bodies import body_features
 from core.frame.border_bright import bright_runs
-from core.frame.border_lines import salient_places
+from core.frame.border_lines import Places, salient_places
 from core.frame.border_sides import Canvas, lab_of, turned
 from core.frame.border_tracks import tracks_of
 from core.frame.border_trees import NUMBERS, trained
@@ -260,6 +260,18 @@ def test_a_soft_body_has_a_duller_outline() -> None:
     sharp = stick(wall(), 400, 150, thick=30)
     soft = np.asarray(cv2.GaussianBlur(sharp, (0, 0), 6), np.uint8)
     assert body_of(soft, 400)["edge"] < 0.6 * body_of(sharp, 400)["edge"]
+
+
+def test_what_does_not_hang_together_is_no_body() -> None:
+    """In a chequer of single pixels nothing hangs together: all numbers are 0."""
+    rows, columns = np.indices((120, 160))
+    grey = ((rows + columns) % 2 * 255).astype(np.uint8)
+    side = Canvas.of(np.stack([grey] * 3, axis=-1)).side(Border.LEFT)
+    one, way = np.ones(1, np.float32), np.array([[-1, 0, 0]], np.float32)
+    places = Places(
+        np.array([60]), np.array([3]), 0 * one, 40 * one, 5 * one, one, way, one > 1
+    )  # fmt: skip
+    assert not body_features(side, places, tracks_of(side, places)).any()
 
 
 def test_bright_runs_with_a_small_gap_are_one() -> None:
