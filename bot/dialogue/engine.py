@@ -10,7 +10,7 @@ from bot.dialogue import taps
 from bot.dialogue.actions import Action, Say
 from bot.dialogue.compose import Part, Role, message
 from bot.dialogue.context import Context, Snapshot
-from bot.dialogue.danger import Danger, Level, read_danger
+from bot.dialogue.danger import Danger, Level, anyone_out_there, read_danger
 from bot.dialogue.danger.cry import Cry, cry_of
 from bot.dialogue.events import (
     Event,
@@ -161,7 +161,7 @@ def _frame(turn: Turn, event: FrameReceived) -> None:
     In danger it is not measured: nobody gets settings for that place. Where its caption only
     sounds like danger, that is asked, and the result waits.
     """
-    danger = _danger_in(event.caption)
+    danger = _danger_in(turn, event.caption)
     if _warned(turn, event.origin, event.caption, danger) or not event.origin.addressed:
         return
     if emergency.is_held(turn):
@@ -179,9 +179,20 @@ def _frame(turn: Turn, event: FrameReceived) -> None:
             doubt.ask(turn, event.caption)
 
 
-def _danger_in(text: str) -> Danger | None:
-    """What danger a message tells of; Linn's own words sent back tell of none."""
-    return None if is_own(text) else read_danger(text)
+def _danger_in(turn: Turn, text: str) -> Danger | None:
+    """What danger a message tells of.
+
+    Linn's own words sent back tell of none, and a bare call for help tells not of which. While an
+    emergency is held, what says that it is over is no new one, nor is what people do about it;
+    while a place is closed, what says that nobody is there any more.
+    """
+    danger = None if is_own(text) or cry_of(text) else read_danger(text)
+    if danger is None:
+        return None
+    if emergency.is_held(turn):
+        return danger if danger.certain and not all_safe.clears(turn, text, danger) else None
+    left = closed_place.is_open(turn) and anyone_out_there(text) is False
+    return danger if danger.certain or not left else None
 
 
 def _warned(turn: Turn, origin: Origin, text: str, danger: Danger | None) -> bool:
@@ -200,7 +211,7 @@ def _warned(turn: Turn, origin: Origin, text: str, danger: Danger | None) -> boo
 
 def _text(turn: Turn, event: TextReceived) -> None:
     event = event.model_copy(update={"text": _LONG_NUMBER.sub(r"\1", event.text)})
-    danger = _danger_in(event.text)
+    danger = _danger_in(turn, event.text)
     if _warned(turn, event.origin, event.text, danger):
         return
     if emergency.is_held(turn):

@@ -143,9 +143,8 @@ def meant(asked: Asked, text: str) -> str | None:
     """The option that other words name: "it's clean", "just dots"; None unless it is only one."""
     said = bare(text)
     heard = _HEARD.get(asked.name)
-    if heard is None or len(said.split()) > _MOST_WORDS or re.search(r"\d", said):
-        return None
-    if text.strip().endswith("?") or _COMPLAINT.search(said):
+    too_much = len(said.split()) > _MOST_WORDS or re.search(r"\d", said)
+    if heard is None or too_much or text.strip().endswith("?") or _COMPLAINT.search(said):
         return None
     sky = {"light"} if asked.name == "top" and "sky" in said else set()  # "a bit of white sky"
     facts = read(text)

@@ -7,6 +7,7 @@ import pytest
 from bot.dialogue.context import Context
 from bot.dialogue.meaning.tables import examples
 from bot.dialogue.steps import by_meaning
+from bot.dialogue.steps.topic_answers import TOPICS
 from bot.dialogue.turn import Turn
 from tests.dialogue.player import Player
 from tests.dialogue.test_message_rules import check
@@ -38,7 +39,7 @@ def test_every_topic_has_an_answer_and_a_reason(topic: str, *, started: bool) ->
     context = player.context
     assert context is not None
     turn = Turn(context, player.origin(), player.now)
-    by_meaning.TOPICS[topic](turn, examples("topics").get(topic, ("how",))[0])
+    TOPICS[topic](turn, examples("topics").get(topic, ("how",))[0])
     assert turn.parts
     check([action for action in turn.finish()[1] if action.kind == "say"])
 
@@ -194,7 +195,7 @@ def test_who_forgets_the_time_hears_when_to_turn_back() -> None:
     player = walked("3 km walk out, sunset 18:40")
     assert player.context is not None
     turn = Turn(player.context, player.origin(), player.now)
-    by_meaning.TOPICS["time_forgotten"](turn, "I lose track of the time")
+    TOPICS["time_forgotten"](turn, "I lose track of the time")
     assert turn.parts[0].key.startswith("arrive.turn_back")
 
 

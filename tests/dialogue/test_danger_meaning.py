@@ -2,16 +2,17 @@
 
 from __future__ import annotations
 
-import json
 from pathlib import Path
 
+import numpy as np
 import pytest
 
 from bot.dialogue.danger import DangerKind, read_danger
 from bot.dialogue.danger.constellations import AGAINST, CONSTELLATIONS, CUES, FOR, against, weigh
+from bot.dialogue.danger.features import heard_in
 from bot.dialogue.danger.folding import LONGEST_TEXT, folded
 from bot.dialogue.danger.lexicon import Lexicon
-from bot.dialogue.danger.likelihood import features_of, log_odds
+from bot.dialogue.danger.likelihood import PLACES, Weights, places_of, trained
 from bot.dialogue.danger.meaning import LEXICONS, cues_of, kind_meant
 from tests.people import dangers
 from tests.training import danger as training
@@ -97,17 +98,18 @@ def test_even_half_is_all_heard() -> None:
 
 
 def test_weights_are_what_the_recipe_gives() -> None:
-    """Trained anew from the corpora, the weights are those that come with the code."""
-    stored = json.loads(training.NUMBERS.read_text("utf-8"))
-    anew = training.fitted(training.messages())
-    assert anew["bias"] == pytest.approx(stored["bias"], abs=0.02)
-    assert anew["features"].keys() ^ stored["features"].keys() <= {
-        name
-        for name in anew["features"].keys() | stored["features"].keys()
-        if abs(anew["features"].get(name, 0.0) - stored["features"].get(name, 0.0)) <= 0.02
-    }
-    for name, weight in stored["features"].items():
-        assert anew["features"].get(name, 0.0) == pytest.approx(weight, abs=0.02), name
+    """Trained anew from the corpora, the weights are those that come with the code.
+
+    The fit sets out from them: where they are not its end it goes elsewhere.
+    """
+    stored = trained()
+    anew = training.fitted(training.messages(), start=stored)
+    assert anew.kinds == stored.kinds
+    assert anew.rarity == pytest.approx(stored.rarity, abs=1e-5)
+    assert anew.bias == pytest.approx(stored.bias, abs=0.05)
+    moved = np.abs(anew.scores * anew.step - stored.scores * stored.step)
+    assert moved.max() <= 0.3
+    assert moved.mean() <= 0.01
 
 
 def test_notation_of_wordings() -> None:
@@ -164,13 +166,39 @@ def test_long_messages_are_read_by_neighbouring_sentences() -> None:
     )
 
 
-def test_features_of_a_message() -> None:
-    """Cues, words and neighbours, each once; every number is the same one."""
-    found = features_of("f/11, 1/4 s", [frozenset({"goes"})])
-    words = {"word f", "word 0", "word s"}
-    assert found == {"cue goes", "pair f 0", "pair 0 0", "pair 0 s"} | words
-    assert log_odds(frozenset()) < 0
-    assert log_odds(frozenset({"cue thunder"})) > log_odds(frozenset())
+def test_what_is_found_in_a_message() -> None:
+    """Words, neighbours and pieces, each once; every number is the same one."""
+    heard = heard_in("f/11, 1/4 s")
+    pieces = {"piece <f>", "piece <0>", "piece <s>"}
+    words = {"word f", "word 0", "word s", "pair f 0", "pair 0 0", "pair 0 s"}
+    assert heard.features == words | pieces | {"over f 0", "over 0 0", "over 0 s"}
+    assert (heard.worded.kind, heard.meant) == (None, None)
+
+
+def test_what_rules_find_is_told() -> None:
+    """Wordings, constellations of cues and what a guard takes back are features too."""
+    assert {"worded in_water", "cue fell"} <= heard_in("he fell in the river").features
+    assert "taken back" in heard_in("nobody fell in the river").features
+    assert "meant hurt" in heard_in("Oma ist gestürzt und kann nicht mehr auftreten").features
+
+
+def test_scores_add_up() -> None:
+    """Rare features count more, length does not, and what is unknown changes nothing."""
+    scores = np.zeros((PLACES, 3), dtype=np.int8)
+    rarity = np.zeros(PLACES, dtype=np.float32)
+    flood, frost = places_of(["word flood"]), places_of(["word frost"])
+    scores[flood], scores[frost] = [-10, 20, 0], [-10, 0, 20]
+    rarity[flood], rarity[frost] = 100.0, 300.0
+    bias = np.array([1.0, 0.0, 0.0])
+    weights = Weights((DangerKind.FLOOD, DangerKind.COLD), bias, scores, 0.1, rarity)
+    nothing = weights.likely(["word tea"])
+    assert nothing.odds == pytest.approx(np.log(2) - 1)
+    assert nothing.part == pytest.approx(0.5)
+    one = weights.likely(["word flood", "word tea"])
+    assert one.odds == pytest.approx(np.log(np.exp(2) + 1))
+    assert one.kind is DangerKind.FLOOD
+    assert one.part == pytest.approx(np.exp(2) / (np.exp(2) + 1))
+    assert weights.likely(["word flood", "word frost"]).kind is DangerKind.COLD
 
 
 def test_folded_spelling() -> None:

@@ -10,9 +10,11 @@ from bot.dialogue.actions import Say
 from bot.dialogue.danger import DangerKind, Level, read_danger
 from bot.dialogue.events import FrameReceived, MediaRef
 from tests.dialogue.player import Player
+from tests.dialogue.unsure import FACTS, unsure
 
 #: It sounds like danger, and no rule knows it; facts stand beside it.
-DOUBTFUL = "the fall is 5 m, 8 m away, the lady next to me is breathing funny"
+SHORT = unsure()
+DOUBTFUL = f"{FACTS}, {SHORT}"
 SETTINGS = re.compile(r"\bf/\d|\d s\b")
 ASKED = ["danger.doubt", "ask.in_danger"]
 AGAIN = ["danger.doubt_again", "ask.in_danger"]
@@ -84,7 +86,7 @@ def test_nothing_but_the_question(text: str) -> None:
 
 def test_it_is_asked_twice_and_then_only_said_how_to_go_on() -> None:
     """Nobody is nagged, and nobody is caught: one word goes on."""
-    player = doubted("the lady next to me is breathing funny")
+    player = doubted(SHORT)
     assert keys(player, "f/11") == AGAIN
     assert keys(player, "f/11") == ["danger.doubt_open"]
     assert keys(player, "metric") == ["units.metric", "danger.doubt_open"]
@@ -189,7 +191,7 @@ def test_a_question_in_between_waits() -> None:
     assert player.context is not None
     assert player.context.conversation.question is not None
     assert player.context.conversation.question.name == "restart"
-    player.say("the lady next to me is breathing funny")
+    player.say(SHORT)
     player.say("no")
     assert player.context is not None
     assert player.context.conversation.question is not None
@@ -219,7 +221,7 @@ def test_a_result_waits_for_the_answer() -> None:
     for line in ("start", "12 m tall, 18 m away, rock at 1.5 m, full frame, 16-35", "1", "1"):
         player.say(line)
     player.share()
-    player.say("the lady next to me is breathing funny")
+    player.say(SHORT)
     assert player.result("clean") == []
     assert any(SETTINGS.search(one.body) for one in player.say("no all good"))
 
@@ -231,7 +233,7 @@ def test_a_comparison_waits_for_the_answer() -> None:
     player.frame("clean")
     player.frame("clean")
     player.say("compare")
-    player.say("the lady next to me is breathing funny")
+    player.say(SHORT)
     assert player.happen("found comparison") == []
     assert player.say("no all good")
 
@@ -249,7 +251,7 @@ def test_a_doubtful_caption_is_asked_about() -> None:
     event = FrameReceived(
         origin=player.origin(),
         media=MediaRef(address="mxc://example.org/frame"),
-        caption="the lady next to me is breathing funny",
+        caption=SHORT,
     )
     player.frames.append(event)
     assert _keys(player.take(event)) == ASKED

@@ -23,6 +23,7 @@ from bot.dialogue.events import (
     TimerFired,
 )
 from tests.dialogue.player import START, Player, play
+from tests.dialogue.unsure import unsure
 
 CALL = (
     "Call the emergency number now (112, 911 or the local one): I can't call. "
@@ -202,7 +203,7 @@ _SAYINGS = {
     DangerKind.WADING: "may I stand in the stream?",
     DangerKind.CLIMB: "can i climb up beside the fall",
     DangerKind.BARRIER: "just hop the rail",
-    DangerKind.UNCLEAR: "ok we're going up to the shelter",
+    DangerKind.UNCLEAR: unsure(),
 }
 
 

@@ -4,41 +4,61 @@ from __future__ import annotations
 
 import json
 from collections import Counter
-from collections.abc import Iterable
+from collections.abc import Iterable, Sequence
 from itertools import chain, product
 from pathlib import Path
-from typing import Any, Final, NamedTuple
+from typing import Final, NamedTuple
 
 import numpy as np
-from sklearn.feature_extraction import DictVectorizer
+from scipy.sparse import csr_array, diags_array
+from scipy.sparse.linalg import norm
+from sklearn.feature_extraction.text import TfidfTransformer
 from sklearn.linear_model import LogisticRegression
 
-from bot.dialogue.danger.likelihood import features_of
-from bot.dialogue.danger.meaning import cues_of
+from bot.dialogue.danger.features import heard_in
+from bot.dialogue.danger.kinds import DangerKind
+from bot.dialogue.danger.likelihood import PLACES, Weights, length_of, places_of
 from tests.people.dangers import dangers_of, harmless_of
 from tests.people.rate import PEOPLE, lines_of
 
-NUMBERS: Final = Path(__file__).parents[2] / "bot" / "dialogue" / "danger" / "weights.json"
+NUMBERS: Final = Path(__file__).parents[2] / "bot" / "dialogue" / "danger" / "weights.npz"
 _CORPUS: Final = PEOPLE.parent
 _OLDER: Final = ("", "fresh_", "last_", "unseen_", "final_")
 _LANGUAGES: Final = ("", "de_", "es_")
 #: Written for training, by one who knew the wordings, and by strangers.
-_MADE: Final = ("imagined_", "voices_", "more_", "other_")
+_MADE: Final = (
+    "imagined_",
+    "voices_",
+    "more_",
+    "other_",
+    "still_",
+    "further_",
+    "beyond_",
+    "again_",
+)
 #: Questions about dangers: neither harmless talk nor danger.
 _BETWEEN: Final = frozenset({"Q26", "Q27", "M20", "M21"})
 #: What is danger, or like it, counts more than plain talk (own rule).
 _COUNTS: Final = 2.0
 #: The older harmless lines are the nearest to danger of all (own rule).
-_OLDER_HARMLESS_COUNTS: Final = 2.5
-#: Messages full of facts count a little more than plain talk (own rule).
-_TALK_COUNTS: Final = 1.2
-#: Inverse strength of the pull of weights towards zero; own rules, from messages left out in five
-#: parts while the wordings did not know them.
-_LOOSENESS: Final = 1.3
+_OLDER_HARMLESS_COUNTS: Final = 5.0
+#: People's messages have no twins (own rule).
+_PEOPLE_COUNT: Final = 5.0
+#: Messages full of facts are typed on every walk (own rule).
+_TALK_COUNTS: Final = 2.5
+#: Inverse strength of the pull of weights towards zero; own rule, from strangers' messages that
+#: were left out in five parts.
+_LOOSENESS: Final = 10.0
+_ROUNDS: Final = 400
+#: The fit ends where no slope is steeper (own rule: there another start ends, too).
+_NEAR: Final = 1e-5
 #: A feature counts from so many messages on (own rule: what one person said once tells nothing).
 _OFTEN: Final = 2
-#: Weights are written with so many decimals.
-_DECIMALS: Final = 2
+#: Scores are written in so many steps to either side.
+_STEPS: Final = 127
+#: What may be told apart, after no danger.
+_KINDS: Final = tuple(kind for kind in DangerKind if kind is not DangerKind.UNCLEAR)
+_NUMBER_OF: Final = {kind.value: number for number, kind in enumerate(_KINDS, start=1)}
 
 
 class Message(NamedTuple):
@@ -56,10 +76,10 @@ def messages() -> list[Message]:
         found += _pair(f"{made}{language}", _COUNTS, _COUNTS)
     for language in _LANGUAGES:
         for kind, _, text in dangers_of(language, "even"):
-            found.append(Message(text, kind, _COUNTS))
+            found.append(Message(text, kind, _PEOPLE_COUNT))
         for _, text in harmless_of(language, "even"):
-            found.append(Message(text, "", _COUNTS))
-    return found + [Message(text, "", _TALK_COUNTS) for text in _talk()]
+            found.append(Message(text, "", _PEOPLE_COUNT))
+    return found + [Message(text, "", _TALK_COUNTS) for text in chain(_walked(), _talk())]
 
 
 def _pair(name: str, counts: float, harmless_counts: float) -> Iterable[Message]:
@@ -73,6 +93,11 @@ def _rows(path: Path) -> list[list[str]]:
     return [line.split("\t") for line in path.read_text("utf-8").splitlines()[1:]]
 
 
+def _walked() -> Iterable[str]:
+    """What people say on the walks of the transcripts, but for their dangers."""
+    yield from (row[-1] for row in _rows(_CORPUS / "walks_harmless.tsv"))
+
+
 def _talk() -> Iterable[str]:
     """Messages full of facts, and the even halves of people's other messages."""
     for path in sorted(_CORPUS.glob("*.jsonl")):
@@ -84,39 +109,53 @@ def _talk() -> Iterable[str]:
                 yield row["text"]
 
 
-def fitted(found: list[Message]) -> dict[str, Any]:
-    """Logistic regression: danger or not."""
-    said = [features_of(message.text, cues_of(message.text)) for message in found]
+def fitted(found: Sequence[Message], start: Weights | None = None) -> Weights:
+    """Logistic regression on rare features first: no danger, or which.
+
+    Args:
+        found: what to learn from.
+        start: weights from which the fit sets out; the same end is reached sooner.
+    """
+    table = _table([heard_in(message.text).features for message in found])
+    seen = np.flatnonzero(np.diff(table.tocsc().indptr))
+    weighed = TfidfTransformer(norm=None)
+    rows = weighed.fit_transform(table[:, seen])
+    rows = diags_array(1 / length_of(norm(rows, axis=1))) @ rows
+    model = LogisticRegression(C=_LOOSENESS, tol=_NEAR, max_iter=_ROUNDS, warm_start=True)
+    kinds = np.array([_NUMBER_OF.get(message.kind, 0) for message in found])
+    if start is not None:
+        model.classes_ = np.unique(kinds)
+        model.coef_ = start.scores[seen].T * start.step
+        model.intercept_ = start.bias
+    model.fit(rows, kinds, sample_weight=[message.counts for message in found])
+    step = float(np.abs(model.coef_).max()) / _STEPS
+    scores = np.zeros((PLACES, len(model.classes_)), dtype=np.int8)
+    scores[seen] = np.rint(model.coef_.T / step)
+    rarity = np.zeros(PLACES, dtype=np.float32)
+    rarity[seen] = weighed.idf_
+    return Weights(_KINDS, model.intercept_, scores, step, rarity)
+
+
+def _table(said: Sequence[frozenset[str]]) -> csr_array:
+    """Which message has which feature, of those that were said often enough; shape (n, PLACES)."""
     often = Counter(chain.from_iterable(said))
-    features = [
-        dict.fromkeys((name for name in sorted(names) if often[name] >= _OFTEN), 1)
-        for names in said
-    ]
-    counts = np.array([message.counts for message in found])
-    danger = np.array([bool(message.kind) for message in found])
-    vectors = DictVectorizer()
-    rows = vectors.fit_transform(features)
-    names = list(vectors.get_feature_names_out())
-    model = LogisticRegression(C=_LOOSENESS, class_weight="balanced", max_iter=5000)
-    model.fit(rows, danger, sample_weight=counts)
-    return {
-        "bias": round(float(model.intercept_[0]), _DECIMALS),
-        "features": _rounded(names, model.coef_[0]),
-    }
-
-
-def _rounded(names: Iterable[str], weights: Iterable[float]) -> dict[str, float]:
-    pairs = (
-        (str(name), round(float(weight), _DECIMALS))
-        for name, weight in zip(names, weights, strict=True)
-    )
-    return {name: weight for name, weight in pairs if weight}
+    places = [places_of(name for name in names if often[name] >= _OFTEN) for names in said]
+    ends = np.cumsum([0, *map(len, places)])
+    where = np.concatenate(places)
+    return csr_array((np.ones(where.size), where, ends), shape=(len(said), PLACES))
 
 
 def main() -> None:
     """Fit and write."""
-    text = json.dumps(fitted(messages()), ensure_ascii=False, indent=0, sort_keys=True)
-    NUMBERS.write_text(text + "\n", encoding="utf-8")
+    found = fitted(messages())
+    np.savez_compressed(
+        NUMBERS,
+        kinds=np.array([kind.value for kind in found.kinds]),
+        bias=found.bias,
+        scores=found.scores,
+        step=found.step,
+        rarity=found.rarity,
+    )
 
 
 if __name__ == "__main__":

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Mapping
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 from enum import Enum
 from typing import Final
 
@@ -58,10 +58,18 @@ _GRAVITY: Final = {kind.value: rank for rank, kind in enumerate(DangerKind)}
 
 @dataclass(frozen=True)
 class Danger:
-    """A danger that a message tells of."""
+    """A danger that a message tells of.
+
+    Args:
+        kind: which.
+        level: how far it goes.
+        certain: whether by a known wording, known cues or great likeness; two dangers are the same
+            without it.
+    """
 
     kind: DangerKind
     level: Level
+    certain: bool = field(default=True, compare=False)
 
 
 def gravest(*kinds: str) -> str:

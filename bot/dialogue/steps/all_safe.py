@@ -6,7 +6,7 @@ from typing import Final
 
 from bot.dialogue.compose import Role
 from bot.dialogue.context import Emergency
-from bot.dialogue.danger import DangerKind, Safe, explained, who_is_safe
+from bot.dialogue.danger import Danger, DangerKind, Safe, explained, who_is_safe
 from bot.dialogue.events import TextReceived
 from bot.dialogue.questions import QUESTIONS
 from bot.dialogue.replies import chosen
@@ -39,6 +39,14 @@ def answer(turn: Turn, event: TextReceived, *, of_the_walk: bool) -> None:
         emergency.answer_safe(turn, "yes")
     else:
         _of_some(turn, held, safe or Safe.NOT)
+
+
+def clears(turn: Turn, text: str, danger: Danger) -> bool:
+    """Whether a message that sounds like the held emergency, or like some, says that it is over."""
+    held = turn.context.conversation.emergency
+    if held is None or danger.kind.value not in {held.kind, DangerKind.UNCLEAR.value}:
+        return False
+    return _said(held, text) not in {*_OPEN, Safe.HEARD}
 
 
 def _said(held: Emergency | None, text: str) -> Safe | None:

@@ -1,0 +1,31 @@
+"""A message that only sounds like danger, whatever the weights are now."""
+
+from __future__ import annotations
+
+from functools import cache
+from typing import Final
+
+from bot.dialogue.danger import Level, read_danger
+
+FACTS: Final = "the fall is 5 m, 8 m away"
+#: Something is odd about somebody, and nothing says what.
+_SAID: Final = (
+    "a lady over there waves both arms",
+    "the lady next to me went very quiet",
+    "the woman over there keeps rubbing her arm",
+    "the lady next to me holds her chest",
+    "the man next to me went quiet and sits down",
+    "somebody over there is waving at us",
+    "the kid has gone very quiet",
+)
+
+
+@cache
+def unsure() -> str:
+    """The first of some messages that is asked about, alone and beside facts."""
+    return next(text for text in _SAID if _is_unsure(text) and _is_unsure(f"{FACTS}, {text}"))
+
+
+def _is_unsure(text: str) -> bool:
+    danger = read_danger(text)
+    return danger is not None and danger.level is Level.UNSURE
