@@ -36,7 +36,7 @@ def answer(turn: Turn, danger: Danger, text: str) -> None:
     """
     turn.urgent = True
     turn.change_conversation(doubted=None, doubt=Doubt())
-    turn.say(Role.SAFETY, f"danger.{danger.kind.value}")
+    turn.say(Role.SAFETY, _instruction(turn, danger))
     age = turn.now - turn.origin.sent_at
     if age > CLOCKS_DIFFER:
         turn.say(Role.ASSUMPTION, "danger.late", age=measures.minutes(age.total_seconds() / 60))
@@ -50,6 +50,15 @@ def answer(turn: Turn, danger: Danger, text: str) -> None:
         turn.ask("out_there")
         return
     ask_again(turn)
+
+
+def _instruction(turn: Turn, danger: Danger) -> str:
+    """What protects from it; who wants to wade out of a flood is sent up, not to the bank."""
+    held = turn.context.conversation.emergency
+    flooded = held is not None and held.kind == DangerKind.FLOOD.value
+    if flooded and danger.kind is DangerKind.WADING:
+        return "danger.flood.again"
+    return f"danger.{danger.kind.value}"
 
 
 def _hold(turn: Turn, kind: str, who: Whose) -> None:

@@ -91,7 +91,7 @@ EVERYWHERE: Final[dict[str, str]] = {
     "unread_rest": "Not placed: {pieces}.",
     "noted": "Noted: {list}.",
     "still_open": "Still open: {question}",
-    "let_go": "Then without that.",
+    "let_go": "I go on without an answer to that.",
     "no_such_option": "There is no {number} here: 1 to {most}.",
     "old_answer": "Your {number} came before this question, so I don't count it.",
     "out_of_domain": (

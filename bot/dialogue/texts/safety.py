@@ -36,8 +36,8 @@ SAFETY: Final[dict[str, str]] = {
     ),
     # Any thunder means shelter, 30 minutes after the last: US National Weather Service.
     "danger.thunder": (
-        "Leave the water and the edge now: into a car or a house, off ridges, away from lone "
-        "trees. Wait 30 min after the last thunder."
+        "Leave the water and the gorge now: a storm above floods it. Into a car or a house, off "
+        "ridges, away from lone trees. Wait 30 min after the last thunder."
     ),
     "danger.thunder.again": (
         "Still away from water, ridges, lone trees and metal; no shelter: crouch low, apart from "

@@ -141,6 +141,7 @@ REPLIES: Final[Mapping[str, tuple[str, ...]]] = {
             r"\b(?:i|we) (?:will|would) not(?: (?:go|do it|do that|then|go there"
             r"|stand there))*(?= ,|$)"
         ),
+        rf"\b(?:back|off|heading|going|walking)(?: back| down| off)? to the {_CAR}\b",
         r"\b(?:then not|never mind|forget it|not going(?: there)?|better not)(?= ,|$)",
     ),
     "somebody": (
@@ -150,7 +151,7 @@ REPLIES: Final[Mapping[str, tuple[str, ...]]] = {
     "place": (
         (
             r"\b(?:stay\w*|stand\w*|sit\w*|am|are|back|remain\w*|keep\w*|only|just|now|is)(?: \w+)?"
-            rf" (?:on|at|behind) (?:the|a) {_PATH}\b"
+            rf" (?:on|at|behind) (?:the|a|this|that|another)(?: other| next| first)? {_PATH}\b"
         ),
         (
             r"\b(?:i|we)(?: am| are| will| shall)? (?:stay\w*|remain|keep\w*|stand\w*|sit\w*)"
@@ -164,6 +165,11 @@ REPLIES: Final[Mapping[str, tuple[str, ...]]] = {
             r"|bench|hotel|house|bus|train|car|tent|office|visitor centre))\b"
         ),
         r"\b(?:i am|we are) behind (?:it|the (?:rail|railing|fence|rope|barrier))\b",
+        (
+            r"\b(?:\d{2,}|\w+ (?:hundred|fifty)|hundred)"
+            r" (?:m|metres?|meters?|yards?|feet|ft)(?: \w+)?"
+            r" from the (?:edge|lip|drop|brink|cliff)\b"
+        ),
     ),
     "yes": (r"yes|yeah|yep|yup|yea",),
     "after_yes": (

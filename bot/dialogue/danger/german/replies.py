@@ -88,6 +88,7 @@ REPLIES: Final[Mapping[str, tuple[str, ...]]] = {
             r"\b(?:bin|sind|ist|geh\w*|tret\w*)(?: (?!nicht)\w+){0,2}"
             r" (?:zuruck|weg|runter|zuruckgegangen|zuruckgetreten|weggegangen|runtergekommen)\b"
         ),
+        r"\b(?:zuruck|heim|runter|jetzt|geh\w*)(?: \w+)? zum (?:auto|wagen|parkplatz|bus)\b",
         (
             r"\b(?:dann nicht|mach\w* (?:ich|wir) nicht|lass\w* (?:ich|wir) (?:es )?(?:sein"
             r"|bleiben)"
@@ -107,7 +108,8 @@ REPLIES: Final[Mapping[str, tuple[str, ...]]] = {
         ),
         (
             r"\b(?:bleib\w*|steh\w*|sitz\w*|bin|sind|zuruck|wieder|nur|ist)(?: (?!nicht)\w+){0,2}"
-            rf" (?:{_AM_WEG}|(?:hinter|an|am)(?: (?:dem|der|einem))? (?:gelander|zaun"
+            rf" (?:{_AM_WEG}|(?:hinter|an|am)(?: (?:dem|der|einem))?"
+            r"(?: (?:anderen|nachsten))? (?:gelander|zaun"
             rf"|absperrung))\b"
         ),
     ),

@@ -87,6 +87,10 @@ REPLIES: Final[Mapping[str, tuple[str, ...]]] = {
     "stepped_back": (
         r"\b(?:me he|nos hemos|se ha|se han) (?:apartado|alejado|retirado|quitado|echado atras)\b",
         r"\b(?:me|nos) (?:aparte|aleje|retire|quite|apartamos|alejamos)\b|\bya (?:baje|bajamos)\b",
+        (
+            r"\b(?:me vuelvo|volvemos|vuelvo|nos vamos|me voy|voy|vamos)(?: ya)?"
+            r" (?:al|hacia el) (?:coche|carro|auto|hotel|refugio)\b"
+        ),
         r"\b(?:no (?:voy|vamos|ire|iremos)|mejor no|entonces no|olvidalo)(?= ,|$)",
     ),
     "somebody": (
@@ -102,7 +106,8 @@ REPLIES: Final[Mapping[str, tuple[str, ...]]] = {
         (
             r"\b(?:me quedo|nos quedamos|estoy|estamos|sigo|seguimos|volvemos|vuelta|otra vez"
             r"|solo|esta)"
-            rf"(?: (?!no\b)\w+){{0,2}}? (?:en|detras de|tras)(?: (?:el|la))? (?:{_CAMINO}"
+            rf"(?: (?!no\b)\w+){{0,2}}? (?:en|detras de|tras)(?: (?:el|la))?"
+            rf"(?: otr[oa])? (?:{_CAMINO}"
             rf"|barandilla"
             r"|valla|baranda)\b"
         ),
