@@ -308,7 +308,7 @@ class Room(_Stored):
 
     schema_number: int = SCHEMA_NUMBER
     direct: bool = True
-    #: What its leader told of the fall and the look, for everybody's walk there.
+    #: What who teaches there told of the fall and the look, for everybody's walk there.
     facts: Facts = Facts()
 
 

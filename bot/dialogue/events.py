@@ -22,7 +22,8 @@ class Origin(_Frozen):
     `thread_id` is the id of the thread's first event, None outside threads. `addressed` is False
     only in a group room for a message that neither mentions the bot, nor replies to it, nor
     stands in a thread that the bot started. `leader` is True for named leaders, and in a group
-    room for who leads it there.
+    room for who leads it there; `teaches` for named leaders, and where none is named for who made
+    the group room: in many rooms everybody has a leader's power.
     """
 
     event_id: str
@@ -32,6 +33,7 @@ class Origin(_Frozen):
     direct: bool = True
     addressed: bool = True
     leader: bool = False
+    teaches: bool = False
     sent_at: AwareDatetime
     #: How old the event was when it was taken in [s]: large when the bot or the server was down.
     age_s: float = Field(default=0.0, ge=0.0)

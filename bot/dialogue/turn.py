@@ -142,7 +142,7 @@ class Turn:
             new_place = old.model_copy(update={"facts": old.facts.updated(place)})
             self.context = self.context.model_copy(update={"place": new_place})
         self.change_walk(facts=self.walk.facts.updated(walk))
-        if self.origin.leader and not self.context.room.direct:
+        if self.origin.teaches and not self.context.room.direct:
             told = self.context.room.facts.updated(facts.only(known & ROOM_SLOTS))
             self.change_room(facts=told)
 

@@ -135,6 +135,8 @@ class RoomReader:
         age_s = (self._clock() - sender.sent_at).total_seconds()
         direct = self._is_direct(room_id)
         led = not direct and self._states.leads(room_id, sender.person_id)
+        named = self._policy.leads(sender.person_id)
+        made = led and not self._policy.leaders and self._states.made(room_id, sender.person_id)
         return Origin(
             event_id=text_of(source.get("event_id")),
             room_id=room_id,
@@ -142,7 +144,8 @@ class RoomReader:
             thread_id=relation.thread_id,
             direct=direct,
             addressed=addressed,
-            leader=led or self._policy.leads(sender.person_id),
+            leader=led or named,
+            teaches=named or made,
             sent_at=sender.sent_at,
             age_s=max(0.0, age_s),
         )

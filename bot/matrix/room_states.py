@@ -33,12 +33,14 @@ class RoomState:
 
     Attributes:
         creators: who made it; from room version 12 on their power is nowhere else to be read.
+        made_by: who sent its first event.
         allowed: who of the allowed people is in it, or invited.
         predecessor: the room that it replaces.
         tombstone: what replaces it.
     """
 
     creators: frozenset[str] = frozenset()
+    made_by: str | None = None
     allowed: set[str] = field(default_factory=set)
     predecessor: str | None = None
     tombstone: Tombstone | None = None
@@ -95,6 +97,11 @@ class RoomStates:
         ended = self.of(before).tombstone
         return before if ended is not None and ended.replacement == room_id else None
 
+    def made(self, room_id: str, person_id: str) -> bool:
+        """Whether this person made the room, alone or with others."""
+        room = self.of(room_id)
+        return person_id == room.made_by or person_id in room.creators
+
     def leads(self, room_id: str, person_id: str) -> bool:
         """Whether this person made the room or has the power of a moderator in it."""
         if person_id in self.of(room_id).creators:
@@ -113,6 +120,7 @@ class RoomStates:
             return
         elif source.get("type") == "m.room.create":
             room.creators = frozenset(_creators(source))
+            room.made_by = text_of(source.get("sender")) or None
             room.predecessor = text_of(part_of(content, "predecessor").get("room_id")) or None
         elif source.get("type") == "m.room.tombstone":
             replacement = text_of(content.get("replacement_room"))

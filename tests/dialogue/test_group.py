@@ -137,6 +137,7 @@ class Workshop:
             thread_id="$thread",
             direct=False,
             leader=leader,
+            teaches=leader,
             sent_at=START + timedelta(minutes=self._count),
         )
         key = conversation_key(origin)

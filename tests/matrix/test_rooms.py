@@ -36,6 +36,7 @@ from tests.matrix.scripted_server import (
 BO = "@bo:example.org"
 EVE = "@eve:elsewhere.example"
 NEW = "!upgraded"
+CY = "@cy:example.org"
 IDLE = [json(next_batch=f"idle{number}") for number in range(3)]
 
 
@@ -338,28 +339,37 @@ LEVELS = {"users": {ADA: 100, BO: 50, "@cy:example.org": 49}, "users_default": 0
 
 
 @pytest.mark.parametrize(
-    ("version", "creator", "more", "levels", "led_by"),
+    ("version", "creator", "more", "levels", "led_by", "taught_by"),
     [
-        ("10", ADA, {}, LEVELS, {ADA, BO}),
-        ("10", "@cy:example.org", {"additional_creators": [BO]}, {"users": {ADA: 100}}, {ADA}),
-        ("12", "@cy:example.org", {}, {"users": {BO: 50}}, {"@cy:example.org", BO}),
-        ("12", EVE, {"additional_creators": [ADA]}, {"users": {}}, {ADA}),
-        ("12", EVE, {"additional_creators": [7, {}]}, {"users": {}}, set()),
-        ("12", EVE, {"additional_creators": ADA}, {"users": {}}, set()),
-        ("odd", ADA, {}, {"users": {}}, set()),
-        ("12", ADA, {}, {"users": {}, "users_default": 50}, {ADA, BO, "@cy:example.org"}),
+        ("10", ADA, {}, LEVELS, {ADA, BO}, {ADA}),
+        ("10", CY, {"additional_creators": [BO]}, {"users": {ADA: 100}}, {ADA}, set()),
+        ("12", CY, {}, {"users": {BO: 50}}, {CY, BO}, {CY}),
+        ("12", EVE, {"additional_creators": [ADA]}, {"users": {}}, {ADA}, {ADA}),
+        ("12", EVE, {"additional_creators": [7, {}]}, {"users": {}}, set(), set()),
+        ("12", EVE, {"additional_creators": ADA}, {"users": {}}, set(), set()),
+        ("odd", ADA, {}, {"users": {}}, set(), set()),
+        ("12", ADA, {}, {"users": {}, "users_default": 50}, {ADA, BO, CY}, {ADA}),
     ],
 )
 async def test_who_leads_a_group(
-    run: Run, version: str, creator: str, more: dict[str, Any], levels: Any, led_by: set[str]
+    run: Run,
+    version: str,
+    creator: str,
+    more: dict[str, Any],
+    levels: Any,
+    led_by: set[str],
+    taught_by: set[str],
 ) -> None:
-    """Moderators by their level; from version 12 on creators, who stand in no list of levels."""
+    """Moderators by their level; from version 12 on creators, who stand in no list of levels.
+
+    Where everybody has a leader's power only who made the room teaches in it.
+    """
     tables = Tables()
     await run(
         tables,
         synced(
             "t1",
-            *(said(n, sender=who) for n, who in enumerate((ADA, BO, "@cy:example.org"))),
+            *(said(n, sender=who) for n, who in enumerate((ADA, BO, CY))),
             state=[
                 created(version, creator, **more),
                 *CREW,
@@ -369,6 +379,7 @@ async def test_who_leads_a_group(
         allowed=["*:example.org"],
     )
     assert {item.origin.person_id for item in tables.taken if item.origin.leader} == led_by
+    assert {item.origin.person_id for item in tables.taken if item.origin.teaches} == taught_by
     assert len(tables.taken) == 3
 
 
@@ -379,6 +390,7 @@ async def test_in_a_direct_room_only_named_leaders_lead(run: Run) -> None:
         tables = Tables()
         await run(tables, synced("t1", said(1), state=members), leaders=leaders)
         assert [item.origin.leader for item in tables.taken] == [bool(leaders)]
+        assert [item.origin.teaches for item in tables.taken] == [bool(leaders)]
 
 
 async def test_a_bug_over_one_room_costs_the_others_nothing(

@@ -179,7 +179,8 @@ class Town:
             ]
             kills = asyncio.create_task(self._kill(bot))
             stack.callback(kills.cancel)
-            await self._meet(people, account.user_id)
+            host = SteadyPerson(self._account("host", self.server.url))
+            await self._meet(await stack.enter_async_context(host), people, account.user_id)
             await asyncio.gather(self._talk(), self._restart(), kills)
             yield bot, proxy
 
@@ -189,14 +190,20 @@ class Town:
         folder.mkdir()
         return Account(url, user_id, folder, password=PASSWORD)
 
-    async def _meet(self, people: Sequence[SteadyPerson], bot_id: str) -> None:
-        """A direct room for each, every second one encrypted, and the groups."""
+    async def _meet(self, host: SteadyPerson, people: Sequence[SteadyPerson], bot_id: str) -> None:
+        """A direct room for each, every second one encrypted, and the groups.
+
+        The host makes these and says nothing: what who teaches tells holds for others' walks, too,
+        and the oracle plays each person alone.
+        """
         rooms: dict[int, list[Room]] = {}
         for number, person in enumerate(people):
             room_id = await person.direct_room(bot_id, encrypted=number % 2 == 0)
             rooms[number] = [Room(room_id, direct=True)]
         for number, members in enumerate(self.ordeal.groups):
-            room_id = await self._gather([people[m] for m in members], bot_id, number % 2 == 0)
+            room_id = await self._gather(
+                host, [people[m] for m in members], bot_id, number % 2 == 0
+            )
             threads: list[str] = []
             for member in members:
                 rooms[member].append(Room(room_id, direct=False, threads=threads))
@@ -208,11 +215,12 @@ class Town:
             own = random.Random(self.chance.random())
             self.talkers.append(Talker(person, bot_id, rooms[number], numbers[number], lines, own))
 
-    async def _gather(self, people: Sequence[SteadyPerson], bot_id: str, encrypted: bool) -> str:
-        first, *others = people
-        invited = [bot_id, *(person.user_id for person in others)]
-        room_id = await first.direct_room(*invited, encrypted=encrypted)
-        for person in others:
+    async def _gather(
+        self, host: SteadyPerson, people: Sequence[SteadyPerson], bot_id: str, encrypted: bool
+    ) -> str:
+        invited = [bot_id, *(person.user_id for person in people)]
+        room_id = await host.direct_room(*invited, encrypted=encrypted)
+        for person in people:
             await person.joins(room_id)
         for person in people:
             for other in people:

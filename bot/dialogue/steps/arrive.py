@@ -37,7 +37,7 @@ def start(turn: Turn) -> None:
     turn.change_conversation(walk=None, history=(), question=None, paused=None, home_at=None)
     if turn.context.room.direct:
         turn.context = turn.context.model_copy(update={"place": None})
-    elif turn.origin.leader:
+    elif turn.origin.teaches:
         turn.change_room(facts=Facts())
     turn.change_person(cautions=frozenset())
     turn.change_walk()

@@ -61,7 +61,7 @@ def _say(turn: Turn, formats: tuple[str, ...]) -> None:
         _say_one(turn, _name(cameras[0]), cameras[0])
     elif cameras:
         turn.say(Role.SETTINGS, "asked.group", **_line(turn, cameras))
-    elif _PHONE in formats:
+    else:
         turn.say(Role.SETTINGS, "group.phones")
     repeat.put_again_if_open(turn, whole=False)
     if len(cameras) > 1:
