@@ -98,9 +98,11 @@ class RoomStates:
         return before if ended is not None and ended.replacement == room_id else None
 
     def made(self, room_id: str, person_id: str) -> bool:
-        """Whether this person made the room, alone or with others."""
-        room = self.of(room_id)
-        return person_id == room.made_by or person_id in room.creators
+        """Whether this person sent the room's first event.
+
+        Who is named a creator beside may be anybody who was invited when it was made.
+        """
+        return person_id == self.of(room_id).made_by
 
     def leads(self, room_id: str, person_id: str) -> bool:
         """Whether this person made the room or has the power of a moderator in it."""

@@ -344,7 +344,7 @@ LEVELS = {"users": {ADA: 100, BO: 50, "@cy:example.org": 49}, "users_default": 0
         ("10", ADA, {}, LEVELS, {ADA, BO}, {ADA}),
         ("10", CY, {"additional_creators": [BO]}, {"users": {ADA: 100}}, {ADA}, set()),
         ("12", CY, {}, {"users": {BO: 50}}, {CY, BO}, {CY}),
-        ("12", EVE, {"additional_creators": [ADA]}, {"users": {}}, {ADA}, {ADA}),
+        ("12", EVE, {"additional_creators": [ADA]}, {"users": {}}, {ADA}, set()),
         ("12", EVE, {"additional_creators": [7, {}]}, {"users": {}}, set(), set()),
         ("12", EVE, {"additional_creators": ADA}, {"users": {}}, set(), set()),
         ("odd", ADA, {}, {"users": {}}, set(), set()),
