@@ -6,6 +6,7 @@ import pytest
 
 from bot.dialogue.meaning.asides import Aside, aside_of, praises, took_off
 from tests.dialogue.player import Player
+from tests.dialogue.walked import keys_of
 
 TOLD = "12 m tall, 18 m away, rock at 1.5 m, full frame, 24-70, tripod"
 
@@ -16,11 +17,6 @@ def walked(*more: str) -> Player:
     for line in ("start", TOLD, "1", "1", *more):
         player.say(line)
     return player
-
-
-def said(player: Player, text: str) -> tuple[str, ...]:
-    """The keys of what is answered."""
-    return tuple(key for message in player.say(text) for key in message.keys)
 
 
 @pytest.mark.parametrize(
@@ -80,30 +76,30 @@ def test_one_line_and_no_question(lines: list[str], text: str, key: str) -> None
     player = Player()
     for line in lines:
         player.say(line)
-    assert said(player, text) == (key,)
+    assert keys_of(player, text) == (key,)
 
 
 def test_a_goodbye_closes_a_kept_walk_with_its_note() -> None:
     """Who goes when the frame holds hears what was kept; who goes earlier, the last settings."""
-    assert said(walked("just dots"), "back to the car for us") == (
+    assert keys_of(walked("just dots"), "back to the car for us") == (
         "keep.log_line",
         "keep.finished",
     )
-    assert said(walked(), "we are leaving now") == ("aside.bye_kept",)
+    assert keys_of(walked(), "we are leaving now") == ("aside.bye_kept",)
 
 
 def test_an_interruption_is_answered_first() -> None:
     """While it is asked whether anybody is in danger, a goodbye is no answer of its own."""
     player = walked()
     player.say("start")  # "go on or new?"
-    assert "aside.bye_kept" not in said(player, "good night")
+    assert "aside.bye_kept" not in keys_of(player, "good night")
 
 
 def test_good_news_keeps_the_settings() -> None:
     """What is called good stays; the warning is still asked for, and after that the frame holds."""
     player = walked()
-    assert said(player, "that looks great")[0] == "aside.kept"
-    assert "highlights.held_own" in said(player, "no")
+    assert keys_of(player, "that looks great")[0] == "aside.kept"
+    assert "highlights.held_own" in keys_of(player, "no")
 
 
 def test_good_news_of_a_frame_that_held_goes_on_to_the_ladder() -> None:
@@ -111,38 +107,38 @@ def test_good_news_of_a_frame_that_held_goes_on_to_the_ladder() -> None:
     player = walked("f/11 1/8 s iso 100, patches blink")
     player.say("f/11 1/15 s iso 100, nothing blinks")
     player.say("back")
-    assert "aside.kept" in said(player, "lovely")
+    assert "aside.kept" in keys_of(player, "lovely")
     player = walked("blub", "blub", "blub")
-    assert "highlights.held" in said(player, "lovely")
+    assert "highlights.held" in keys_of(player, "lovely")
 
 
 def test_good_news_before_any_frame_or_after_all_of_them() -> None:
     """Then it is only heard."""
     player = Player()
     player.say("start")
-    assert said(player, "great, lovely spot")[0] == "aside.good"
-    assert said(walked("just dots"), "that's perfect")[0] == "aside.good"
-    assert said(Player(), "wonderful") == ("aside.good",)
+    assert keys_of(player, "great, lovely spot")[0] == "aside.good"
+    assert keys_of(walked("just dots"), "that's perfect")[0] == "aside.good"
+    assert keys_of(Player(), "wonderful") == ("aside.good",)
 
 
 @pytest.mark.parametrize("before", [("the leaves are smeared",), ("just dots", "2")])
 def test_the_leaf_frame_is_the_last_one(before: tuple[str, ...]) -> None:
     """Who says that it worked is told what to check, and asked what comes next."""
-    keys = said(walked(*before), "the ferns came out lovely")
+    keys = keys_of(walked(*before), "the ferns came out lovely")
     assert keys[:2] == ("aside.both_frames", "keep.check")
 
 
 def test_the_filter_that_is_on_is_taken_off() -> None:
     """What "it" means is the one filter on the lens; with none on nobody knows."""
     player = walked("polariser on")
-    assert "base.settings" in said(player, "it is off now")
+    assert "base.settings" in keys_of(player, "it is off now")
     assert player.context is not None
     assert player.context.facts.polariser_on is False
     player = walked("f/11 1/4 s iso 100 with the 3-stop nd on")
     player.say("took it off")
     assert player.context is not None
     assert player.context.facts.nd_on_stops == 0.0
-    assert "base.settings" not in said(walked(), "took it off")
+    assert "base.settings" not in keys_of(walked(), "took it off")
 
 
 def test_a_time_that_is_liked_is_kept_when_the_white_clips() -> None:
@@ -156,9 +152,13 @@ def test_a_time_that_is_liked_is_kept_when_the_white_clips() -> None:
 def test_a_question_is_not_put_for_the_fourth_time() -> None:
     """After two repeats it is only named; `where am i` shows it whole again."""
     player = walked()
-    assert [said(player, "blub")[-1] for _ in range(3)] == ["ask.blink", "ask.blink", "still_open"]
-    assert said(player, "where am i")[-1] == "ask.blink"
-    assert said(player, "2")[0] == "highlights.dots"
+    assert [keys_of(player, "blub")[-1] for _ in range(3)] == [
+        "ask.blink",
+        "ask.blink",
+        "still_open",
+    ]
+    assert keys_of(player, "where am i")[-1] == "ask.blink"
+    assert keys_of(player, "2")[0] == "highlights.dots"
 
 
 def test_a_check_that_nobody_answers_is_let_go() -> None:
@@ -166,7 +166,7 @@ def test_a_check_that_nobody_answers_is_let_go() -> None:
     player = Player()
     player.say("start")
     player.say(TOLD)
-    keys = [said(player, "blub")[-1] for _ in range(3)]
+    keys = [keys_of(player, "blub")[-1] for _ in range(3)]
     assert keys == ["ask.top", "ask.top", "ask.sides"]
 
 
@@ -175,11 +175,11 @@ def test_what_can_be_assumed_is_let_go_on_the_way_to_the_lens() -> None:
     player = Player()
     player.say("start")
     player.say("12 m tall, 18 m away")
-    keys = [said(player, "blub")[-1] for _ in range(3)]
+    keys = [keys_of(player, "blub")[-1] for _ in range(3)]
     assert keys == ["ask.nearest", "ask.nearest", "ask.kit"]
     player = Player()
     player.say("start")
-    assert [said(player, "blub")[-1] for _ in range(4)][2:] == ["still_open", "still_open"]
+    assert [keys_of(player, "blub")[-1] for _ in range(4)][2:] == ["still_open", "still_open"]
 
 
 def test_the_settings_of_the_leaf_frame_are_not_those_of_the_water() -> None:
@@ -190,4 +190,4 @@ def test_the_settings_of_the_leaf_frame_are_not_those_of_the_water() -> None:
     assert walk is not None
     assert walk.given is not None
     assert walk.given.shutter_s == pytest.approx(0.25)
-    assert "told.settings" in said(player, "1/100 s at f/8")
+    assert "told.settings" in keys_of(player, "1/100 s at f/8")

@@ -10,21 +10,7 @@ from bot.dialogue.meaning.at_home import brings_frame, is_home, wants_review
 from bot.dialogue.meaning.frame_owner import is_of_the_last, is_theirs, tells_whose
 from core.exposure import ev100
 from tests.dialogue.player import Player
-
-TOLD = "12 m tall, 18 m away, rock at 1.5 m, full frame 24-70, tripod"
-
-
-def walked(*more: str, told: str = TOLD) -> Player:
-    """Somebody at the first settings, and what they said since."""
-    player = Player()
-    for line in (told, "1", "1", *more):
-        player.say(line)
-    return player
-
-
-def keys_of(player: Player, text: str) -> tuple[str, ...]:
-    """The keys of what is answered."""
-    return tuple(key for message in player.say(text) for key in message.keys)
+from tests.dialogue.walked import TOLD, keys_of, walked
 
 
 def given_of(player: Player) -> tuple[float, float, float]:

@@ -13,16 +13,7 @@ from bot.dialogue.events import Origin, TextReceived
 from bot.dialogue.meaning import group
 from bot.store.rows import conversation_key
 from tests.dialogue.player import START, Player
-
-TOLD = "12 m tall, 18 m away, rock at 1.5 m, full frame 24-70, tripod"
-
-
-def walked(told: str = TOLD) -> Player:
-    """Somebody at the first settings."""
-    player = Player()
-    for line in (told, "1", "1"):
-        player.say(line)
-    return player
+from tests.dialogue.walked import TOLD, walked
 
 
 @pytest.mark.parametrize(
@@ -63,7 +54,7 @@ def test_one_line_works_for_all() -> None:
 
 def test_a_phone_is_no_measure_of_depth() -> None:
     """Who teaches with a phone gives the others the f-number of the depth."""
-    (message,) = walked("12 m tall, 30 m away, rock at 1.5 m, phone").say("and on full frame?")
+    (message,) = walked(told="12 m tall, 30 m away, rock at 1.5 m, phone").say("and on full frame?")
     assert "f/1.8" not in message.body
     assert message.body.startswith("Full frame: f/")
 

@@ -8,21 +8,7 @@ from bot.dialogue.meaning.arrival import is_arrival
 from bot.dialogue.meaning.hands import can_hardly_type
 from bot.dialogue.reading.command_words import command_of
 from tests.dialogue.player import Player
-
-TOLD = "12 m tall, 18 m away, rock at 1.5 m, full frame 24-70, tripod"
-
-
-def walked(*more: str, told: str = TOLD) -> Player:
-    """Somebody at the first settings, and what they said since."""
-    player = Player()
-    for line in (told, "1", "1", *more):
-        player.say(line)
-    return player
-
-
-def keys_of(player: Player, text: str) -> tuple[str, ...]:
-    """The keys of what is answered."""
-    return tuple(key for message in player.say(text) for key in message.keys)
+from tests.dialogue.walked import TOLD, keys_of, walked
 
 
 @pytest.mark.parametrize(

@@ -6,6 +6,7 @@ import pytest
 
 from bot.dialogue.steps import by_meaning
 from tests.dialogue.player import Player
+from tests.dialogue.walked import keys_of
 
 TOLD = "12 m tall, 18 m away, rock at 1.5 m, full frame, 24-70, tripod, polariser"
 NOISE_OR_SOFT = "rough speckles in the murky frame and not crisp"
@@ -23,11 +24,6 @@ def walked(*more: str) -> Player:
     return player
 
 
-def keys(player: Player, text: str) -> tuple[str, ...]:
-    """The keys of what is answered."""
-    return tuple(key for message in player.say(text) for key in message.keys)
-
-
 @pytest.mark.parametrize(
     ("complaint", "reply", "key"),
     [
@@ -40,8 +36,8 @@ def keys(player: Player, text: str) -> tuple[str, ...]:
 def test_the_chosen_cause_is_answered(complaint: str, reply: str, key: str) -> None:
     """The question names what is to be seen; the walk's own question stands behind the remedy."""
     player = walked()
-    assert keys(player, complaint) == ("ask.cause",)
-    said = keys(player, reply)
+    assert keys_of(player, complaint) == ("ask.cause",)
+    said = keys_of(player, reply)
     assert said[0].startswith(key)
     assert said[-1] == "ask.blink"
 
@@ -60,7 +56,7 @@ def test_the_chosen_cause_is_answered(complaint: str, reply: str, key: str) -> N
 )
 def test_no_doubt_no_question(text: str) -> None:
     """Where the words decide, or tell of something else, nothing is asked."""
-    assert "ask.cause" not in keys(walked(), text)
+    assert "ask.cause" not in keys_of(walked(), text)
 
 
 def test_causes_with_one_remedy_are_not_told_apart() -> None:
@@ -72,4 +68,4 @@ def test_a_remedy_before_any_walk() -> None:
     """Without a walk there is no question to put again."""
     player = Player()
     player.say(SHAKE_OR_FOCUS)
-    assert keys(player, "2")[0] == "answer.focus_on_water"
+    assert keys_of(player, "2")[0] == "answer.focus_on_water"

@@ -1,0 +1,23 @@
+"""Somebody who has walked up to the first settings, for tests that begin there."""
+
+from __future__ import annotations
+
+from typing import Final
+
+from tests.dialogue.player import Player
+
+#: A fall, a near rock and kit: enough for the first settings, once two borders are answered.
+TOLD: Final = "12 m tall, 18 m away, rock at 1.5 m, full frame 24-70, tripod"
+
+
+def walked(*more: str, told: str = TOLD) -> Player:
+    """Somebody at the first settings, and what they said since."""
+    player = Player()
+    for line in (told, "1", "1", *more):
+        player.say(line)
+    return player
+
+
+def keys_of(player: Player, text: str) -> tuple[str, ...]:
+    """The keys of what is answered."""
+    return tuple(key for message in player.say(text) for key in message.keys)
