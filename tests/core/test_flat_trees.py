@@ -29,7 +29,7 @@ def children(trees: FlatTrees) -> None:
 def test_the_trees_that_come_with_the_code(path: Path) -> None:
     """No child points into another tree, as too few bits for its place would make it."""
     with np.load(path) as arrays:
-        names = [name for name in arrays.files if name.split("_")[-1] == "left" or name == "left"]
+        names = [name for name in arrays.files if name.split("_")[-1] == "left"]
         assert names
         for name in names:
             prefix = name.removesuffix("left")
