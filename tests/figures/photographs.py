@@ -44,9 +44,11 @@ def outside() -> list[Pixels]:
 def outside_by_name() -> dict[str, Pixels]:
     """The same by their paths in that folder."""
     name = os.environ.get("FRAMES_DIR")
+    if not name:
+        return {}
     found: dict[str, Pixels] = {}
-    for folder in _FOLDERS if name else ():
-        for path in sorted((Path(name or "") / folder).glob("*")):
+    for folder in _FOLDERS:
+        for path in sorted((Path(name) / folder).glob("*")):
             try:
                 pixels = decode(path.read_bytes()).pixels
             except UnreadableFrameError:
