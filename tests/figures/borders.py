@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterable, Iterator, Sequence
 from dataclasses import dataclass, field
+from itertools import cycle, islice
 from typing import Final
 
 import numpy as np
@@ -85,9 +86,7 @@ class _Tally:
     own: list[bool] = field(default_factory=list)
     questions: int = 0
 
-    def add(
-        self, planted: Sequence[Intruder], found: Sequence[BorderFinding], name: str = ""
-    ) -> None:
+    def add(self, planted: Sequence[Intruder], found: Sequence[BorderFinding], name: str) -> None:
         stated = [one for one in found if one.stated]
         asked = [one for one in found if not one.stated][:_ASKED]
         self.frames += 1
@@ -109,25 +108,23 @@ def figures(seed: int) -> Iterator[Figure]:
     these pictures by itself.
     """
     rng = np.random.default_rng(seed)
-    gorges = (backdrop("unseen gorge", rng) for _ in range(_FRAMES))
+    gorges = (("", backdrop("unseen gorge", rng)) for _ in range(_FRAMES))
     yield from _told(Material.RENDERED, gorges, rng)
-    pictures = (backdrop(HELD_OUT[n % len(HELD_OUT)], rng) for n in range(_FRAMES))
+    pictures = (("", backdrop(HELD_OUT[n % len(HELD_OUT)], rng)) for n in range(_FRAMES))
     yield from _told(Material.MADE, pictures, rng)
     real = outside_by_name()
     copies = [(name, light_of(working_copy(pixels).pixels)) for name, pixels in real.items()]
-    named = [copies[n % len(copies)] for n in range(_FRAMES if copies else 0)]
-    names = [name for name, _ in named]
-    lights = (light for _, light in named)
-    yield from _told(Material.SHIFTED, lights, rng, names) if copies else ()
+    shifted = islice(cycle(copies), _FRAMES)
+    yield from _told(Material.SHIFTED, shifted, rng) if copies else ()
     yield from _untouched(list(real.values()))
 
 
 def _told(
-    material: Material, lights: Iterable[Field], rng: np.random.Generator,
-    names: Sequence[str] = ("",) * _FRAMES,
-) -> list[Figure]:  # fmt: skip
+    material: Material, lights: Iterable[tuple[str, Field]], rng: np.random.Generator
+) -> list[Figure]:
+    """Figures of things planted in pictures, each behind its name, if what it shows is known."""
     tally = _Tally()
-    for light, name in zip(lights, names, strict=True):
+    for name, light in lights:
         laid, planted = populated(light, rng)
         tally.add(planted, find_borders(working_copy(file_of(laid, rng)[0])), name)
     return [*_bright(material, tally), *_lines(material, tally)]
