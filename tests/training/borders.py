@@ -153,21 +153,15 @@ def samples(
     """Source and features of what stands out in a frame of the recipe, and what was planted."""
     part, within = _place(index)
     source, pixels, planted = frame(index, folder)
-    found = samples_of(source, Canvas.of(pixels), planted)
-    learned = {"line": within < part.lines, "bright": within < part.bright}
-    return source, {topic: rows for topic, rows in found.items() if learned[topic]}
-
-
-def samples_of(
-    source: str, canvas: Canvas, planted: Sequence[Intruder]
-) -> dict[Topic, tuple[Floats, NDArray[np.bool_]]]:
-    """Features of what stands out in a frame, and whether it was planted."""
-    found: dict[Topic, tuple[Floats, NDArray[np.bool_]]]
-    found = {"line": _lines(canvas, planted), "bright": _bright(canvas, planted)}
-    if source in _BRIGHT_BORDERS:
-        features, hits = found["bright"]
-        found["bright"] = features[hits], hits[hits]
-    return found
+    canvas = Canvas.of(pixels)
+    found: dict[Topic, tuple[Floats, NDArray[np.bool_]]] = {}
+    if within < part.lines:
+        found["line"] = _lines(canvas, planted)
+    if within < part.bright:
+        features, hits = _bright(canvas, planted)
+        known = hits | (source not in _BRIGHT_BORDERS)
+        found["bright"] = features[known], hits[known]
+    return source, found
 
 
 def _lines(canvas: Canvas, planted: Sequence[Intruder]) -> tuple[Floats, NDArray[np.bool_]]:
