@@ -6,7 +6,7 @@ import re
 from typing import Final
 
 from bot.dialogue.reading.command_words import command_of
-from bot.dialogue.reading.phrases import any_of, exactly
+from bot.dialogue.reading.phrases import any_of, exactly, plain
 
 _WATER: Final = (
     r"(?:(?:water)?falls?|cascades?|creeks?|streams?|rivers?|brooks?|gorges?|canyons?|pools?|linns?"
@@ -68,7 +68,7 @@ def is_arrival(text: str) -> bool:
     Args:
         text: as typed, in any of Linn's languages.
     """
-    said = " ".join(text.casefold().replace("’", "'").split()).strip(" .!,")
+    said = plain(text, " .!,")
     clauses = [clause for clause in _CLAUSE.split(said) if clause.strip()]
     told = [clause for clause in clauses if _ARRIVED.match(clause) or _NEW.match(clause)]
     rest = [clause for clause in clauses if clause not in told]

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from typing import Final
 
-from bot.dialogue.reading.phrases import any_of
+from bot.dialogue.reading.phrases import any_of, plain
 
 _PLACE: Final = (
     r"(?:at |in |back at |back in )?(?:home|the (?:hotel|hut|hostel|lodge|cabin|camper|flat|office)"
@@ -40,6 +40,8 @@ _NOT_YET: Final = any_of(
     r"|will|tomorrow|later|vergessen|liegt|lassen|wenn|sobald|bevor|auf dem weg|fahre\w*|gehe\w*"
     r"|später|olvid\w*|dej\w*|cuando|camino|mañana|luego"
 )
+#: What may stand around a message.
+_ENDS: Final = " .!,"
 
 
 def is_home(text: str) -> bool:
@@ -48,20 +50,16 @@ def is_home(text: str) -> bool:
     Args:
         text: as typed, in any of Linn's languages.
     """
-    said = _plain(text)
+    said = plain(text, _ENDS)
     return _HOME.search(said) is not None and not _NOT_YET.search(said)
 
 
 def wants_review(text: str) -> bool:
     """Whether a message asks to go through frames that are taken."""
-    said = _plain(text)
+    said = plain(text, _ENDS)
     return _REVIEW.search(said) is not None and not _NOT_YET.search(said)
 
 
 def brings_frame(text: str) -> bool:
     """Whether a message says that a frame comes with it or behind it."""
-    return _BRINGS.search(_plain(text)) is not None
-
-
-def _plain(text: str) -> str:
-    return " ".join(text.casefold().replace("’", "'").split()).strip(" .!,")
+    return _BRINGS.search(plain(text, _ENDS)) is not None

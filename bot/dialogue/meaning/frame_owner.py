@@ -6,7 +6,7 @@ import re
 from typing import Final
 
 from bot.dialogue.reading.people import KIN
-from bot.dialogue.reading.phrases import any_of
+from bot.dialogue.reading.phrases import any_of, plain
 
 _FRAME: Final = (
     r"(?:frame|shot|picture|photo|photograph|pic|image|one|version|attempt|try|exposure)s?"
@@ -58,12 +58,12 @@ def is_theirs(text: str) -> bool:
     Args:
         text: as typed, in any of Linn's languages.
     """
-    return _THEIRS.search(_LENT.sub("", _plain(text))) is not None
+    return _THEIRS.search(_LENT.sub("", plain(text))) is not None
 
 
 def tells_whose(text: str) -> bool:
     """Whether a message of its own says of a frame that it is somebody else's."""
-    said = _plain(text)
+    said = plain(text)
     if "?" in said or re.search(r"\d", said):
         return False
     return is_theirs(said) and _OF_A_FRAME.search(said) is not None
@@ -71,8 +71,4 @@ def tells_whose(text: str) -> bool:
 
 def is_of_the_last(text: str) -> bool:
     """Whether such a message speaks of the frame before it, not of one to come."""
-    return _OF_THE_LAST.match(_plain(text)) is not None and "here" not in text.casefold()
-
-
-def _plain(text: str) -> str:
-    return " ".join(text.casefold().replace("’", "'").split())
+    return _OF_THE_LAST.match(plain(text)) is not None and "here" not in text.casefold()

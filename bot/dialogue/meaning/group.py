@@ -7,7 +7,7 @@ from typing import Final, NamedTuple
 
 from bot.dialogue.reading.format_names import FORMATS
 from bot.dialogue.reading.people import KIN, STRANGER
-from bot.dialogue.reading.phrases import any_of
+from bot.dialogue.reading.phrases import any_of, plain
 
 
 def _words(text: str) -> frozenset[str]:
@@ -107,6 +107,8 @@ _THINGS: Final = _words(
     "objektiv was wer ausrüstung licht bild alles nichts esto eso equipo cámara objetivo luz "
     "agua todo nada"
 )
+#: What may stand around a message.
+_ENDS: Final = " .!"
 
 
 class Someone(NamedTuple):
@@ -122,7 +124,7 @@ def is_mixed(text: str) -> bool:
     Args:
         text: as typed, in any of Linn's languages.
     """
-    said = _plain(text)
+    said = plain(text, _ENDS)
     if _OF_A_GROUP.search(said):
         return True
     many = len(formats_of(text)) > 1
@@ -131,7 +133,7 @@ def is_mixed(text: str) -> bool:
 
 def formats_of(text: str) -> tuple[str, ...]:
     """The sensor formats that a message names, in the order of their table; a phone last."""
-    said = _SHORTER.sub("full frame", _plain(text))
+    said = _SHORTER.sub("full frame", plain(text, _ENDS))
     for pattern, token in FORMATS:
         said = pattern.sub(token, said)
     found = [key for token, key in _KEYS.items() if token in said]
@@ -140,17 +142,13 @@ def formats_of(text: str) -> tuple[str, ...]:
 
 def asks_for_formats(text: str) -> bool:
     """Whether a message asks what holds on other formats: "and on APS-C?"."""
-    said = _plain(text)
+    said = plain(text, _ENDS)
     return bool(formats_of(text)) and _FOR_IT.search(said) is not None and not _MINE.search(said)
 
 
 def someone(text: str) -> Someone | None:
     """Who else's kit a message tells of, by a name or a word for people; None for the rest."""
-    found = _SOMEONE.match(_plain(text))
+    found = _SOMEONE.match(plain(text, _ENDS))
     if found is None or set(found["who"].split()) & _THINGS - {"one"} or found["who"] == "one":
         return None
     return Someone(found["who"], found["kit"].strip())
-
-
-def _plain(text: str) -> str:
-    return " ".join(text.casefold().replace("’", "'").split()).strip(" .!")

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from typing import Final
 
-from bot.dialogue.reading.phrases import any_of
+from bot.dialogue.reading.phrases import any_of, plain
 
 _STIFF: Final = r"(?:cold|wet|numb|frozen|freezing|stiff|icy|muddy|clumsy|dirty|slippery)"
 _HANDS: Final = r"(?:hands?|fingers?|thumbs?)"
@@ -45,5 +45,5 @@ def can_hardly_type(text: str) -> bool:
     Args:
         text: as typed, in any of Linn's languages.
     """
-    said = " ".join(text.casefold().replace("’", "'").split()).strip(" .!,")
+    said = plain(text, " .!,")
     return "?" not in said and _TOLD.search(said) is not None and not _ADVICE.search(said)

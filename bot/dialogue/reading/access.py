@@ -6,7 +6,7 @@ import re
 from typing import Final
 
 from bot.dialogue.facts import Need
-from bot.dialogue.reading.phrases import any_of
+from bot.dialogue.reading.phrases import any_of, plain
 
 #: How each need is told of oneself; "colour-blind" is not "blind", and a loud fall deafens nobody
 #: for good.
@@ -46,7 +46,7 @@ def needs_of(text: str) -> frozenset[Need] | None:
         The needs that it tells; an empty set where it says that there are none any more; None
         where it speaks of nothing like that.
     """
-    said = " ".join(text.casefold().replace("’", "'").split()).strip(" .!")
+    said = plain(text, " .!")
     if _NO_NEEDS.fullmatch(said):
         return frozenset()
     told = frozenset(need for need, pattern in _TOLD.items() if pattern.search(said))

@@ -5,7 +5,7 @@ from __future__ import annotations
 import re
 from typing import Final
 
-from bot.dialogue.reading.phrases import any_of
+from bot.dialogue.reading.phrases import any_of, plain
 
 _COVER: Final = r"(?:leaves|leaf|branches|trees?|canopy|foliage|rock|moss|ferns?|bushes|green)"
 _ABOVE: Final = r"(?:over|above|along|across|at|all along|right over|on)"
@@ -93,7 +93,7 @@ def edges_told(text: str, asked: str = "") -> dict[str, str]:
         For "top" and "sides" the option that is told; a twig that was moved out leaves the sides
         clean. What is told of blinking or softness at an edge is no composition.
     """
-    clauses = _CLAUSES.split(" ".join(text.casefold().replace("’", "'").split()))
+    clauses = _CLAUSES.split(plain(text))
     said = " ".join(clause for clause in clauses if not _OTHER.search(clause))
     found = {name: value for name, values in _TOLD.items() if (value := _first(values, said))}
     gone = _GONE.search(said) is not None

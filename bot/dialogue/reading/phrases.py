@@ -5,6 +5,16 @@ from __future__ import annotations
 import re
 
 
+def plain(text: str, ends: str = "") -> str:
+    """A message as the patterns expect it: lower case, one apostrophe, single spaces.
+
+    Args:
+        text: as typed.
+        ends: characters that are taken off at both ends.
+    """
+    return " ".join(text.casefold().replace("’", "'").split()).strip(ends)
+
+
 def any_of(*wordings: str) -> re.Pattern[str]:
     """One pattern for many wordings.
 
