@@ -41,13 +41,12 @@ class BorderTrees:
         numbers = (named[name].astype(np.float64) for name in ("value", "said", "rate"))
         return cls(FlatTrees.of(named), *numbers)
 
-    def odds(self, features: Floats) -> NDArray[np.float64]:
-        """What the trees say of each row in all, on their own scale; features have shape (n, m)."""
-        return np.asarray(self.value[self.trees.leaves(features)].sum(axis=1))
-
     def confidence(self, features: Floats) -> NDArray[np.float64]:
-        """How often things like these did not belong in pictures not trained on, 0 to 1."""
-        return np.interp(self.odds(features), self.said, self.rate)
+        """How often things like these did not belong in pictures not trained on, 0 to 1.
+
+        Features have shape (n, m).
+        """
+        return np.interp(self.trees.sums(self.value, features), self.said, self.rate)
 
 
 @lru_cache(maxsize=2)

@@ -44,3 +44,14 @@ class FlatTrees:
             right = stored[rows, self.feature[nodes]] > self.threshold[nodes]
             nodes = np.where(going, self.left[nodes] + right, nodes)
         return nodes
+
+    def sums(
+        self, value: NDArray[np.float64], features: NDArray[np.floating]
+    ) -> NDArray[np.float64]:
+        """What all trees together say of each row, shape (n,).
+
+        Args:
+            value: of each node, shape (nodes,).
+            features: shape (n, m).
+        """
+        return np.asarray(value[self.leaves(features)].sum(axis=1))

@@ -249,9 +249,7 @@ def left_out(found: Mapping[str, NDArray[np.generic]], topic: Topic) -> NDArray[
     for number in range(_PARTS):
         out = parts == number
         part = grown(topic, samples_[~out], planted[~out].astype(np.bool_))
-        odds[out] = (
-            part["value"].astype(np.float64)[FlatTrees.of(part).leaves(samples_[out])].sum(1)
-        )
+        odds[out] = FlatTrees.of(part).sums(part["value"].astype(np.float64), samples_[out])
     return odds
 
 
