@@ -39,19 +39,19 @@ BETTER_KNOWN: Final = (
 NOT_THIS: Final = r"(?:not|instead of|rather than|isn't|wasn't|never)"
 
 _NUMBER: Final = r"f? ?/?\d[\d.,/]*"
-#: What a length is called, by its slot.
+#: What a length is called, by its slot; "camera height" stands before the "height" in it.
 _NAMES: Final = {
+    "camera_height_m": r"camera(?:'s)? height|height of the (?:camera|tripod|lens)",
     "fall_width_m": r"width|wide",
     "fall_height_m": r"height|tall|high",
     "distance_m": r"distance|away",
     "nearest_m": r"nearest(?: \w+)?|closest(?: \w+)?|foreground|rock",
     "farthest_m": r"farthest(?: \w+)?|furthest(?: \w+)?|background|back wall",
-    "camera_height_m": r"camera(?:'s)? height|height of the (?:camera|tripod|lens)",
     "water_depth_m": r"depth|deep",
     "climb_m": r"climb|ascent",
     "walk_km": r"walk|way (?:back|out)",
 }
-_NAME: Final = "|".join(_NAMES[slot] for slot in ("camera_height_m", *_NAMES))
+_NAME: Final = "|".join(_NAMES.values())
 _OF: Final = r"(?:for |of )?(?:the |my |our |its )?"
 #: A lone "no" or "wait" over messages may answer something; these put right.
 _PUTS_RIGHT: Final = any_of(
@@ -173,8 +173,8 @@ def slot_named(said: str) -> str | None:
     """
     found = [
         (match.start(), slot)
-        for slot in ("camera_height_m", *_NAMES)
-        if (match := re.search(rf"\b(?:{_NAMES[slot]})\b", said))
+        for slot, name in _NAMES.items()
+        if (match := re.search(rf"\b(?:{name})\b", said))
     ]
     return min(found, key=lambda pair: pair[0])[1] if found else None
 
