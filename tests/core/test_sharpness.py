@@ -19,7 +19,8 @@ from core.frame.shake import find_shake
 from core.frame.sharpness import measure_sharpness
 from core.frame.working import WorkingCopy
 from tests.core.frame_files import natural
-from tests.scenes.lens import blurred, disc, light_of, shared, stroke
+from tests.scenes.camera import light_of_codes
+from tests.scenes.lens import blurred, disc, shared, stroke
 from tests.scenes.noise import Field
 
 Pixels = NDArray[np.uint8]
@@ -33,7 +34,7 @@ def measured(pixels: Pixels, water: WaterArea | None = None) -> Sharpness:
 
 def coffee() -> Field:
     """A sharp photograph in linear light, shape (400, 600, 3)."""
-    return light_of(np.asarray(skimage.data.coffee()))  # type: ignore[no-untyped-call]
+    return light_of_codes(np.asarray(skimage.data.coffee()))  # type: ignore[no-untyped-call]
 
 
 def behind(kernel: Field | None) -> Pixels:
@@ -101,7 +102,7 @@ def test_brightness_changes_nothing(factor: float) -> None:
 @pytest.mark.parametrize("third", [0, 1, 2])
 def test_the_soft_third_is_named(third: int) -> None:
     """One third of a photograph behind a Gaussian of 2 px is the softest; whole: none is."""
-    light = light_of(np.asarray(skimage.data.gravel())[..., None].repeat(3, axis=2))  # type: ignore[no-untyped-call]
+    light = light_of_codes(np.asarray(skimage.data.gravel())[..., None].repeat(3, axis=2))  # type: ignore[no-untyped-call]
     assert measured(shared(light, 0.5, 92, 1)).softest is None
     height = light.shape[0]
     rows = slice(third * height // 3, (third + 1) * height // 3)

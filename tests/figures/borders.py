@@ -15,8 +15,8 @@ from core.frame.findings import Border, BorderFinding, BorderKind
 from core.frame.working import working_copy
 from tests.figures.figure import Figure, Material
 from tests.figures.photographs import outside_by_name
+from tests.scenes.camera import light_of_codes
 from tests.scenes.intruders import Intruder
-from tests.scenes.lens import light_of
 from tests.scenes.noise import Field
 from tests.training.backdrops import backdrop
 from tests.training.borders import HELD_OUT, hit, populated
@@ -113,7 +113,7 @@ def figures(seed: int) -> Iterator[Figure]:
     pictures = (("", backdrop(HELD_OUT[n % len(HELD_OUT)], rng)) for n in range(_FRAMES))
     yield from _told(Material.MADE, pictures, rng)
     real = outside_by_name()
-    copies = [(name, light_of(working_copy(pixels).pixels)) for name, pixels in real.items()]
+    copies = [(name, light_of_codes(working_copy(pixels).pixels)) for name, pixels in real.items()]
     shifted = islice(cycle(copies), _FRAMES)
     yield from _told(Material.SHIFTED, shifted, rng) if copies else ()
     yield from _untouched(list(real.values()))

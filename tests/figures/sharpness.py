@@ -16,8 +16,8 @@ from core.frame.wet_glass import wet_glass
 from core.frame.working import WorkingCopy, working_copy
 from tests.figures.figure import Figure, Material
 from tests.figures.photographs import outside, packaged
-from tests.scenes.camera import linear
-from tests.scenes.lens import blurred, disc, light_of, shared, stroke
+from tests.scenes.camera import light_of_codes, linear
+from tests.scenes.lens import blurred, disc, shared, stroke
 from tests.scenes.noise import Field
 from tests.scenes.waterfall import Plan, compose
 
@@ -45,14 +45,14 @@ def figures(seed: int) -> Iterator[Figure]:
     """Known blur in rendered falls and in photographs; real pictures as they are."""
     rng = np.random.default_rng(seed)
     rendered = [_scene(int(rng.integers(2**31)), rng) for _ in range(_SCENES)]
-    made = [light_of(pixels) for pixels in packaged()]
+    made = [light_of_codes(pixels) for pixels in packaged()]
     for material, lights in ((Material.RENDERED, rendered), (Material.MADE, made)):
         yield from _told(material, [v for light in lights for v in _verdicts(light, rng)])
         yield _thirds(material, lights, rng)
     yield from _drops(packaged(), rng)
     real = outside()
     yield from _untouched(real)
-    copies = (light_of(working_copy(pixels).pixels) for pixels in real)
+    copies = (light_of_codes(working_copy(pixels).pixels) for pixels in real)
     yield from _told(Material.SHIFTED, [v for light in copies for v in _verdicts(light, rng)])
 
 

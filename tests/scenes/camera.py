@@ -1,13 +1,15 @@
-"""The camera of the scenes: exposure, noise, saturation, white balance, tone curve."""
+"""The camera of the scenes: exposure, noise, saturation, white balance, tone curve and back."""
 
 from __future__ import annotations
 
 import math
 from dataclasses import dataclass
 
+import cv2
 import numpy as np
 from numpy.typing import NDArray
 
+from core.frame.working import LINEAR_OF_CODE
 from tests.scenes.noise import Field
 
 #: A mid-tone of 18 % of the level that saturates, as in the sRGB standard's usual use.
@@ -105,3 +107,16 @@ def toned(values: Field, curve: Curve = Curve()) -> NDArray[np.uint8]:
     table = np.round(codes * 255).astype(np.uint8)
     places = np.clip(values * np.float32(65535), 0, 65535).astype(np.uint16)
     return np.asarray(table[places], dtype=np.uint8)
+
+
+def codes_of(file: bytes) -> NDArray[np.uint8]:
+    """Pixels of a picture file, red, green, blue, shape (h, w, 3)."""
+    decoded = cv2.imdecode(np.frombuffer(file, np.uint8), cv2.IMREAD_COLOR)
+    return np.asarray(cv2.cvtColor(np.asarray(decoded, np.uint8), cv2.COLOR_BGR2RGB), np.uint8)
+
+
+def light_of_codes(codes: NDArray[np.generic]) -> Field:
+    """Linear light of codes, the sRGB curve assumed, shape (h, w, 3), 0 to 1; to be read only."""
+    light = np.asarray(cv2.LUT(np.asarray(codes, np.uint8), LINEAR_OF_CODE), np.float32)
+    light.flags.writeable = False
+    return light

@@ -6,18 +6,11 @@ import cv2
 import numpy as np
 from numpy.typing import NDArray
 
-from tests.scenes.camera import toned
+from tests.scenes.camera import codes_of, toned
 from tests.scenes.noise import Field
 
 #: Points per pixel at which kernels are drawn.
 _FINE = 8
-
-
-def light_of(pixels: NDArray[np.uint8]) -> Field:
-    """Linear light of a picture by the sRGB curve (IEC 61966-2-1), 0 to 1, same shape."""
-    codes = np.arange(256) / 255
-    curve = np.where(codes <= 0.04045, codes / 12.92, ((codes + 0.055) / 1.055) ** 2.4)
-    return np.asarray(curve.astype(np.float32)[pixels], np.float32)
 
 
 def disc(diameter_px: float) -> Field:
@@ -64,5 +57,4 @@ def shared(light: Field, noise_codes: float, quality: int, seed: int) -> NDArray
     noise = np.random.default_rng(seed).normal(0, noise_codes, light.shape)
     codes = np.clip(toned(light) + noise, 0, 255).round().astype(np.uint8)
     file = cv2.imencode(".jpg", codes[..., ::-1], [cv2.IMWRITE_JPEG_QUALITY, quality])[1]
-    read = np.asarray(cv2.imdecode(file, cv2.IMREAD_COLOR), np.uint8)
-    return np.ascontiguousarray(read[..., ::-1])
+    return codes_of(file.tobytes())

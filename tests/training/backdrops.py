@@ -9,10 +9,11 @@ from typing import Final
 import cv2
 import numpy as np
 
+from tests.scenes.camera import codes_of, light_of_codes
 from tests.scenes.noise import Field, fractal
 from tests.scenes.waterfall import Plan, compose
 from tests.scenes.whites import Whites, lay_fall, lay_rapids, lay_snow
-from tests.training.pictures import codes_of, light_of, light_of_codes
+from tests.training.pictures import light_of
 
 #: Photographs to train on, of the Debian packages mate-backgrounds 1.26.0, lomiri-wallpapers
 #: 20.04.0, plasma-workspace-wallpapers 5.27.5 (the largest size, of those added 2560x1600) and

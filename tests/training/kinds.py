@@ -17,7 +17,7 @@ from core.frame.clipping import coverage_of
 from core.frame.histogram import brightest_channel, code_counts
 from core.frame.kind_trees import KNOWN
 from core.frame.kinds import Divided, divide
-from tests.scenes.camera import Curve, linear, toned
+from tests.scenes.camera import Curve, codes_of, linear, toned
 from tests.scenes.noise import Field, fractal
 from tests.scenes.waterfall import Plan, compose
 from tests.scenes.whites import (
@@ -135,8 +135,7 @@ def file_of(light: Field, rng: np.random.Generator) -> tuple[NDArray[np.uint8], 
     codes = toned(np.clip(soft + noise, 0, 1), curve)
     quality = int(rng.integers(78, 97))
     file = cv2.imencode(".jpg", codes[..., ::-1], [cv2.IMWRITE_JPEG_QUALITY, quality])[1]
-    read = np.asarray(cv2.imdecode(file, cv2.IMREAD_COLOR), np.uint8)
-    return np.ascontiguousarray(read[..., ::-1]), quality
+    return codes_of(file.tobytes()), quality
 
 
 def divided(pixels: NDArray[np.uint8], quality: int) -> Divided | None:

@@ -6,13 +6,10 @@ from functools import lru_cache
 from pathlib import Path
 from typing import Final
 
-import cv2
-import numpy as np
 import skimage
 import sklearn
-from numpy.typing import NDArray
 
-from core.frame.working import LINEAR_OF_CODE
+from tests.scenes.camera import codes_of, light_of_codes
 from tests.scenes.noise import Field
 
 #: Pictures to train on, and others that are only for the figures.
@@ -47,16 +44,3 @@ def light_of(name: str) -> Field:
         if (folder / name).is_file():
             return light_of_codes(codes_of((folder / name).read_bytes()))
     raise FileNotFoundError(name)
-
-
-def codes_of(file: bytes) -> NDArray[np.uint8]:
-    """Pixels of a picture, red, green, blue, shape (h, w, 3)."""
-    decoded = cv2.imdecode(np.frombuffer(file, np.uint8), cv2.IMREAD_COLOR)
-    return np.asarray(cv2.cvtColor(np.asarray(decoded, np.uint8), cv2.COLOR_BGR2RGB), np.uint8)
-
-
-def light_of_codes(codes: NDArray[np.generic]) -> Field:
-    """Their linear light, the sRGB curve assumed, shape (h, w, 3), 0 to 1; to be read only."""
-    light = np.asarray(cv2.LUT(np.asarray(codes, np.uint8), LINEAR_OF_CODE), np.float32)
-    light.flags.writeable = False
-    return light

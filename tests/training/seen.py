@@ -9,9 +9,10 @@ from typing import Final
 import cv2
 import numpy as np
 
+from tests.scenes.camera import codes_of, light_of_codes
 from tests.scenes.noise import Field, fractal, step_between
 from tests.scenes.whites import Bright, Whites
-from tests.training.pictures import codes_of, light_of, light_of_codes
+from tests.training.pictures import light_of
 
 Rng = np.random.Generator
 
