@@ -317,3 +317,20 @@ def test_the_plan_names_kit_in_private_alone() -> None:
     notes = [note.key for note in player.context.conversation.why]
     assert notes[0] == "plan.kit"
     assert {"asked.pack", "asked.path_open", "asked.card"} <= set(notes)
+
+
+def test_mush_is_not_gone_back_to() -> None:
+    """Whose water was mush is not sent back to that time because the white leaves room."""
+    player = walked()
+    player.say("water looks like mush, was 1/4 f/11 iso 100")
+    shorter = given_of(player)
+    assert keys_of(player, "nothing blinks now")[0] == "highlights.held_own"
+    assert given_of(player) == shorter
+
+
+def test_a_file_without_camera_data_is_kept_by_the_settings_of_the_walk() -> None:
+    """It was judged by them, too; nothing that was told is asked for."""
+    player = walked()
+    player.say("1/8 s f/11 iso 100")
+    player.happen("frame dots")
+    assert "my_look.kept_walk" in keys_of(player, "keep")

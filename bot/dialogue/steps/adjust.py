@@ -11,7 +11,7 @@ from bot.dialogue.context import GivenSettings
 from bot.dialogue.facts import Blink, Facts, Symptom
 from bot.dialogue.solving import Solved
 from bot.dialogue.states import State, Trigger
-from bot.dialogue.steps import diagnosis, highlights, planned
+from bot.dialogue.steps import diagnosis, highlights, liking, planned
 from bot.dialogue.steps.highlights import PATCH_STOPS, SAME_STOPS, SHEET_STOPS
 from bot.dialogue.steps.taken import ask_for_settings, take_settings, with_filters
 from bot.dialogue.texts import measures
@@ -97,6 +97,7 @@ def _solve_complaint(turn: Turn, told: Facts, exposure: set[Symptom]) -> None:
     turn.move(Trigger.ADJUSTED)
     turn.ask("blink_again")
     if exposure & _OF_THE_LOOK:
+        liking.note_set(turn, solved.plan.settings.shutter_s)  # no room to the right undoes it
         _offer_next(turn, solved, shorter=Symptom.NO_TEXTURE in exposure)
 
 
@@ -104,9 +105,8 @@ def _offer_next(turn: Turn, solved: Solved, *, shorter: bool) -> None:
     """The next rung of the ladder, should the water still have the wrong look; prices go before."""
     camera, time_s = solved.camera, solved.plan.settings.shutter_s
     next_s = time_s / 2**planned.EYE_STOPS if shorter else time_s * 2**planned.EYE_STOPS
-    next_s = min(max(next_s, camera.shortest_s), camera.longest_s)
     key = "adjust.shorter_next" if shorter else "adjust.longer_next"
-    turn.say_or_keep(Role.CHECK, key, time=nearest(time_marks(camera.dial), next_s).label)
+    turn.say_or_keep(Role.CHECK, key, time=solving.time_text(next_s, camera))
 
 
 def _is_short_enough(turn: Turn, given: GivenSettings) -> bool:

@@ -24,7 +24,10 @@ def note(turn: Turn, text: str, told: Facts) -> None:
 
 
 def note_set(turn: Turn, time_s: float) -> None:
-    """Keep that the person set this time themselves; what they like already stays liked."""
+    """Keep that the person set this time, or asked for it by what they said of the look.
+
+    What they like already stays liked.
+    """
     turn.change_walk(stays={_mark(time_s): "set", **turn.walk.stays})
 
 

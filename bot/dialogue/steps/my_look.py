@@ -29,8 +29,8 @@ def keep(turn: Turn) -> None:
     name = meant if meant in frames and not frames[meant].foreign else _last_own(turn)
     if meant in frames and frames[meant].foreign:
         turn.say(Role.CHECK, "my_look.not_own")
-    if name is None:
-        _keep_walk(turn)
+    if name is None or (frames[name].shutter_s is None and _has_taken(turn)):
+        _keep_walk(turn)  # a file without camera data was judged by the walk's settings, too
         return
     share = _share_of(turn, frames[name])
     if share is None:
@@ -50,10 +50,16 @@ def _last_own(turn: Turn) -> str | None:
     return next(own, None)
 
 
+def _has_taken(turn: Turn) -> bool:
+    """Whether a walk is under way on which a frame was taken with known settings."""
+    walk = turn.context.conversation.walk
+    return walk is not None and walk.given is not None and walk.state in _TAKEN
+
+
 def _keep_walk(turn: Turn) -> None:
-    """No frame of theirs was shared: the one of the walk, by the settings that were given."""
+    """No frame with a time was shared: the one of the walk, by the settings that were given."""
     given = turn.walk.given
-    if turn.context.conversation.walk is None or given is None or turn.walk.state not in _TAKEN:
+    if given is None or not _has_taken(turn):
         turn.say(Role.SETTINGS, "keep.which")
         repeat.put_again_if_open(turn, whole=False)
         return
