@@ -201,9 +201,6 @@ def _expected(turn: Turn, asked: Asked | None) -> frozenset[str]:
     return _ALWAYS_EXPECTED
 
 
-#: What a message may be that tells nothing to go on from, in this order.
-
-
 def _facts(turn: Turn, text: str, asked: Asked | None, typed: str) -> None:
     """A message that is no command and no option: read its facts and go on from them.
 
@@ -242,6 +239,7 @@ def _facts(turn: Turn, text: str, asked: Asked | None, typed: str) -> None:
 
 
 def _beside(turn: Turn, text: str, facts: Facts) -> bool:
+    """What a message may be that tells nothing to go on from, in this order; whether it was."""
     return which_cause.ask(turn, text, facts) or by_meaning.answer(turn, text, facts)
 
 
