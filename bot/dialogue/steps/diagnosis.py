@@ -82,11 +82,6 @@ def soft_all(turn: Turn) -> None:
         turn.say(Role.SETTINGS, "symptom.shake")
 
 
-def leaves(turn: Turn) -> None:
-    """Leaves that moved: a frame of their own."""
-    keep.leaf_frame(turn)
-
-
 def glare(turn: Turn) -> None:
     """Shine: the polariser, and the settings that make up for its light with the look kept."""
     facts, given = turn.facts, turn.walk.given
@@ -181,7 +176,7 @@ _ANSWERS: Final[Mapping[Symptom, Callable[[Turn], None]]] = {
     Symptom.SOFT_FAR: soft_depth,
     Symptom.SOFT_ALL: soft_all,
     Symptom.SOFT_SPOTS: _plainly("symptom.spots"),
-    Symptom.LEAVES_SMEARED: leaves,
+    Symptom.LEAVES_SMEARED: keep.leaf_frame,
     Symptom.GLARE: glare,
     Symptom.BLUE_CAST: _plainly("symptom.blue"),
     Symptom.LEANING: leaning,

@@ -12,7 +12,7 @@ from bot.dialogue.compose import Role
 from bot.dialogue.facts import Units
 from bot.dialogue.reading import read
 from bot.dialogue.reckoning import Assumed
-from bot.dialogue.steps import arrive, base, diagnosis, reasons
+from bot.dialogue.steps import arrive, base, keep, reasons
 from bot.dialogue.steps.base_said import DIM_EV
 from bot.dialogue.texts import TEXTS, measures
 from bot.dialogue.turn import Turn
@@ -202,7 +202,7 @@ def say_lens(turn: Turn, clause: str) -> None:
 def say_leaves(turn: Turn, clause: str) -> None:
     """Leaves that move: a frame of their own."""
     del clause
-    diagnosis.leaves(turn)
+    keep.leaf_frame(turn)
 
 
 def say_turn_back(turn: Turn, clause: str) -> None:
