@@ -14,7 +14,7 @@ from bot.dialogue.turn import Turn
 from bot.dialogue.way_out import day_around, leave_at, zone_told
 
 #: After so long a silence light and time left are said anew (own rule: a look around, a snack).
-PAUSE: Final = timedelta(minutes=15)
+_PAUSE: Final = timedelta(minutes=15)
 #: A turn-back time further off than this is on nobody's mind (own rule).
 _WORTH_TELLING: Final = timedelta(hours=3)
 #: Texts that give settings made for a light.
@@ -82,7 +82,7 @@ def _say_light(turn: Turn) -> None:
 def _after_pause(turn: Turn) -> bool:
     """Whether the person was silent for a while before this message."""
     before = turn.before.conversation.heard_at
-    return before is not None and turn.origin.sent_at - before >= PAUSE
+    return before is not None and turn.origin.sent_at - before >= _PAUSE
 
 
 def _say_time_left(turn: Turn) -> None:
