@@ -44,7 +44,6 @@ def answer(turn: Turn, typed: str, said: str) -> bool:
         if read(said, units=turn.units).known().keys() - {"camera_format"}:
             return False
         _say(turn, group.formats_of(typed))
-    repeat.put_again_if_open(turn, whole=False)
     return True
 
 
@@ -96,6 +95,7 @@ def _of_someone(turn: Turn, typed: str) -> bool:
         turn.say(Role.SETTINGS, "group.phone", who=who)
     else:
         _say_one(turn, who, told.camera_format)
+    repeat.put_again_if_open(turn, whole=False)
     turn.reason("why.group")
     return True
 
