@@ -14,7 +14,7 @@ from core.adjust import Lever, Plan, Polariser, Situation, Step, plan
 from core.adjust.situation import LONGEST_S
 from core.camera import POLARISER_STOPS, Camera
 from core.exposure import Settings, ev100
-from core.series import f_number_label, iso_label, shutter_label
+from core.series import f_number_label, iso_label, nearest, shutter_label, time_marks
 from core.water import Look, look_of
 
 
@@ -130,6 +130,12 @@ def settings_text(settings: Settings | GivenSettings, camera: Camera) -> str:
     if camera.sensor.fixed_f_number is not None:
         return f"{iso}, {time}"
     return f"{f_number_label(settings.f_number, camera.dial)}, {iso}, {time}"
+
+
+def time_text(time_s: float, camera: Camera) -> str:
+    """The mark on the dial nearest to a time, no further than the camera goes: `1/4 s`."""
+    within_s = min(max(time_s, camera.shortest_s), camera.longest_s)
+    return nearest(time_marks(camera.dial), within_s).label
 
 
 def look_is(facts: Facts, shutter_s: float) -> str:

@@ -188,7 +188,7 @@ def _ladder(turn: Turn, report: FrameReport) -> str:
     if shutter_s is None:
         return TEXTS["home.try.ladder"]
     camera = reckoning.camera_of(turn.facts, reckoning.Assumed())
-    marks = time_marks(camera.dial)
-    shorter = nearest(marks, max(shutter_s / 2, camera.shortest_s)).label
-    longer = nearest(marks, min(shutter_s * 2, camera.longest_s)).label
+    shorter, longer = (
+        solving.time_text(time_s, camera) for time_s in (shutter_s / 2, shutter_s * 2)
+    )
     return TEXTS["home.try.times"].format(shorter=shorter, longer=longer)

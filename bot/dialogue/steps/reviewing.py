@@ -18,7 +18,6 @@ from bot.dialogue.turn import Turn
 from bot.dialogue.way_out import day_around
 from core.exposure import Settings
 from core.frame.report import Advice, AreaKind, ClippedArea, FrameReport
-from core.series import nearest, time_marks
 
 #: What the options of the questions about a frame tell.
 _TOLD: Final = {
@@ -115,8 +114,7 @@ def ends_of_look(turn: Turn) -> tuple[str, str]:
     focal_mm = reckoning.focal_of(turn.facts)
     flow = reckoning.flowing_or_usual(turn.facts, focal_mm, reckoning.Assumed())
     ends = flow.times(reckoning.wished_look(turn.facts))
-    inside = (min(max(time_s, camera.shortest_s), camera.longest_s) for time_s in ends)
-    shortest, longest = (nearest(time_marks(camera.dial), time_s).label for time_s in inside)
+    shortest, longest = (solving.time_text(time_s, camera) for time_s in ends)
     return shortest, longest
 
 
