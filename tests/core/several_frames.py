@@ -23,7 +23,7 @@ from core.frame.report import (
     SizeNote,
 )
 from core.frame.working import working_copy
-from tests.scenes.camera import Exposure, Sensor, toned
+from tests.scenes.camera import Exposure, Sensor, codes_of, toned
 from tests.scenes.noise import Field
 from tests.scenes.waterfall import Plan, compose, take
 
@@ -94,9 +94,7 @@ def real(name: str) -> Pixels:
     """A sharp real picture that an installed package carries, shape (h, w, 3)."""
     if name in {"china", "flower"}:
         return np.asarray(load_sample_image(f"{name}.jpg"), np.uint8)
-    data = np.fromfile(Path(skimage.__file__).parent / "data" / FILES[name], np.uint8)
-    found = np.asarray(cv2.imdecode(data, cv2.IMREAD_COLOR), np.uint8)
-    return np.ascontiguousarray(found[..., ::-1])
+    return codes_of((Path(skimage.__file__).parent / "data" / FILES[name]).read_bytes())
 
 
 FILES = {
