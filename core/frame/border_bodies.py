@@ -121,10 +121,11 @@ def _of_place(side: Side, places: Places, tracks: Tracks, index: int) -> list[fl
     if body is None:
         return [0.0] * len(FEATURES)
     foot_px = float(places.width[index]) / window.stride
+    colour = _colour(window, body)
     return [
         *_form(body.inside, window.foot[0], foot_px, side.short_px / window.stride),
-        *_matter(window, body),
-        *_surface(window, body, side),
+        *_matter(window, body, float(colour[0])),
+        *_surface(window, body, _part_near(side, colour)),
         *_way(window, body),
     ]
 
@@ -178,20 +179,19 @@ def _form(inside: NDArray[np.bool_], foot: int, foot_px: float, short_px: float)
     ]  # fmt: skip
 
 
-def _matter(window: _Window, body: _Body) -> list[float]:
+def _matter(window: _Window, body: _Body, light: float) -> list[float]:
     """How even the body and what lies around it are, and how much else is of its colour."""
     lift = window.lift
     foot = slice(0, window.foot[0])
-    light = lab_of(_colour(window, body))[0]
     return [
-        _level(lift, body.inside)[1], float(light), float(np.percentile(lift[body.inside], 90)),
+        _level(lift, body.inside)[1], light, float(np.percentile(lift[body.inside], 90)),
         _level(window.off, body.inside)[0], *_level(lift, body.ring),
         _part(lift > _HALF, body.ring), _part(window.like, body.ground),
         _part(window.like[foot], body.ground[foot]), _level(lift, body.ground)[1],
     ]  # fmt: skip
 
 
-def _surface(window: _Window, body: _Body, side: Side) -> list[float]:
+def _surface(window: _Window, body: _Body, alike: float) -> list[float]:
     """How sharp the outline is, fine detail on both sides of it, how rare the colour is."""
     lift = window.lift
     inner = cv2.erode(body.inside.view(np.uint8), np.ones((3, 3), np.uint8)).view(np.bool_)
@@ -204,10 +204,8 @@ def _surface(window: _Window, body: _Body, side: Side) -> list[float]:
     fine = (_level(detail, part)[0] for part in (inner, body.ring, body.ground))
     beside, varied = _level(lift, body.ring)
     spread = float(np.hypot(_level(lift, body.inside)[1], varied)) + _LEAST_SPREAD
-    colour = lab_of(_colour(window, body))
-    alike = np.linalg.norm(side.canvas.places - colour, axis=-1) < _ALIKE
     over = (1 - beside) / spread if body.ring.any() else 0.0
-    return [*_level(steep, outline), *fine, over, float(alike.mean())]
+    return [*_level(steep, outline), *fine, over, alike]
 
 
 def _way(window: _Window, body: _Body) -> list[float]:
@@ -231,9 +229,14 @@ def _level(values: Floats, part: NDArray[np.bool_]) -> tuple[float, float]:
     return float(mean[0, 0]), float(spread[0, 0])
 
 
-def _colour(window: _Window, body: _Body) -> NDArray[np.float64]:
-    """Mean colour of the body, as stored."""
-    return np.array(cv2.mean(window.stored, body.inside.view(np.uint8))[:3])
+def _colour(window: _Window, body: _Body) -> Floats:
+    """Mean colour of the body, CIE L*a*b*."""
+    return lab_of(np.array(cv2.mean(window.stored, body.inside.view(np.uint8))[:3]))
+
+
+def _part_near(side: Side, colour: Floats) -> float:
+    """Part of the whole frame that is of about the same colour."""
+    return float((np.linalg.norm(side.canvas.places - colour, axis=-1) < _ALIKE).mean())
 
 
 def _part(what: NDArray[np.bool_], of: NDArray[np.bool_]) -> float:
