@@ -5,12 +5,12 @@ from __future__ import annotations
 from collections.abc import Iterable, Mapping, Sequence
 from dataclasses import dataclass
 from pathlib import Path
-from typing import Final, Literal, TypeAlias, TypeVar
+from typing import Final, Literal, TypeAlias, TypeVar, get_args
 
 #: Line numbers of people's files count from 1: odd lines are only reported, rules may be written
 #: on even ones. Of blind files all lines are only reported.
 Half: TypeAlias = Literal["odd", "even", "strangers", "newcomers"]
-HALVES: Final[tuple[Half, ...]] = ("odd", "even", "strangers", "newcomers")
+HALVES: Final[tuple[Half, ...]] = get_args(Half)
 _CORPUS: Final = Path(__file__).parents[1] / "dialogue" / "corpus"
 PEOPLE: Final = _CORPUS / "people"
 #: Folders of which nobody reads a line, the older one first.
