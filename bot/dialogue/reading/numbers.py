@@ -7,6 +7,8 @@ from collections.abc import Callable
 from dataclasses import dataclass
 from typing import Final
 
+from bot.dialogue.reading.unit_words import CENTIMETRE, FOOT, INCH, KILOMETRE, MILE, YARD
+
 
 @dataclass(frozen=True, slots=True)
 class Quantity:
@@ -65,13 +67,13 @@ _UNITS: Final[tuple[tuple[str, str], ...]] = (
     ("min", r"mins?|minutes?"),
     ("h", r"h|hrs?|hours?"),
     ("s", rf"{_SECOND}|of an? {_SECOND}|th of an? {_SECOND}"),
-    ("cm", r"cms?|centimet(?:er|re)s?"),
-    ("km", r"kms?|kilomet(?:er|re)s?"),
-    ("mi", r"mi|miles?"),
+    ("cm", CENTIMETRE),
+    ("km", KILOMETRE),
+    ("mi", rf"mi|{MILE}"),
     ("m", r"m|mtrs?|met(?:er|re)s|met(?:er|re)(?! (?:says|reads|at|is|shows|wants)\b)|metr"),
-    ("ft", r"ft|feets?|foots?|footers?"),
-    ("in", r"inch(?:es)?|in(?= (?:away|from|deep|off|high)\b)"),
-    ("yd", r"yds?|yards?"),
+    ("ft", FOOT),
+    ("in", rf"{INCH}|in(?= (?:away|from|deep|off|high)\b)"),
+    ("yd", YARD),
     ("stop", r"f-?stops?|stop(?:pers?|s)?|ev|of a stop"),
     ("click", r"clicks?"),
     ("nd", r"nds?"),
