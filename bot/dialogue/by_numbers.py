@@ -29,9 +29,17 @@ def rests_on_usual(assumed: Assumed) -> bool:
     return bool(_NEEDED & set(assumed.keys))
 
 
-def share_told(facts: Facts, shutter_s: float | None) -> float | None:
-    """The share that the water crosses in a time, by what was told."""
-    flow = flow_told(facts)
+def share_told(
+    facts: Facts, shutter_s: float | None, *, focal_mm: float | None = None
+) -> float | None:
+    """The share that the water crosses in a time, by what was told.
+
+    Args:
+        facts: what was told.
+        shutter_s: the time.
+        focal_mm: as the frame's own data state it; None for the one that was told.
+    """
+    flow = flow_told(facts.updated(Facts(focal_mm=focal_mm)))
     return None if flow is None or shutter_s is None else flow.share(shutter_s)
 
 

@@ -144,7 +144,7 @@ def _right(turn: Turn, report: FrameReport, look: Look | None) -> Iterator[str]:
 def _look(turn: Turn, report: FrameReport, *, own: bool) -> Look | None:
     """The look by the person's numbers, else the one that the picture shows alone."""
     told, seen = report.metadata.settings, report.look
-    share = share_told(turn.facts.updated(Facts(focal_mm=told.focal_mm)), told.shutter_s)
+    share = share_told(turn.facts, told.shutter_s, focal_mm=told.focal_mm)
     if own and share is not None:
         return look_of(share)
     return seen.look if seen is not None and seen.neighbour is None else None

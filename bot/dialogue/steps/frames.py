@@ -172,8 +172,7 @@ def note_measured(
     known = dict(turn.context.conversation.measured)
     sent_at = shared.sent_at if shared is not None else turn.origin.sent_at
     found = views.measured_of(report, sent_at)
-    facts = turn.facts.updated(Facts(focal_mm=found.focal_mm))
-    share = share_told(facts, found.shutter_s)
+    share = share_told(turn.facts, found.shutter_s, focal_mm=found.focal_mm)
     foreign = shared is not None and shared.foreign
     found = found.model_copy(update={"foreign": foreign, "share": None if foreign else share})
     before = known.get(event_id)

@@ -74,8 +74,7 @@ def _share_of(turn: Turn, frame: Measured) -> float | None:
     """The share by the numbers of the frame's own walk; by those of now where it had none."""
     if frame.share is not None:
         return frame.share
-    told = turn.facts.updated(Facts(focal_mm=frame.focal_mm))
-    return share_told(told, frame.shutter_s)
+    return share_told(turn.facts, frame.shutter_s, focal_mm=frame.focal_mm)
 
 
 def _stand_at(turn: Turn, frame: Measured) -> None:
