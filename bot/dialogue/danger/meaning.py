@@ -37,6 +37,11 @@ def cues_of(text: str) -> tuple[Cues, ...]:
     )
 
 
+def all_cues(text: str) -> Cues:
+    """The cues of a whole message, whichever of its pieces and languages each is found in."""
+    return Cues().union(*cues_of(text))
+
+
 def kind_meant(pieces: Iterable[Cues]) -> DangerKind | None:
     """The gravest danger that the cues of a message mean.
 

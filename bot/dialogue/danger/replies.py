@@ -13,7 +13,7 @@ from bot.dialogue.danger.english.replies import REPLIES as ENGLISH
 from bot.dialogue.danger.folding import folded
 from bot.dialogue.danger.german.replies import REPLIES as GERMAN
 from bot.dialogue.danger.kinds import DangerKind
-from bot.dialogue.danger.meaning import cues_of
+from bot.dialogue.danger.meaning import all_cues
 from bot.dialogue.danger.spanish.replies import REPLIES as SPANISH
 from bot.dialogue.danger.spelling import sentences
 
@@ -148,7 +148,7 @@ def _is_thing(text: str) -> bool:
     """Whether it is said to have been a thing only, and nobody is named beside it."""
     if "?" in text or not (_has(text, "meant") or _has(text, "only")):
         return False
-    cues = frozenset[str]().union(*cues_of(text))
+    cues = all_cues(text)
     return "thing" in cues and "other" not in cues
 
 
@@ -167,7 +167,7 @@ def explained(text: str, kind: DangerKind) -> Safe | None:
         return None
     if kind is DangerKind.MISSING:
         return Safe.ONE if _has(text, "back_by_themselves") else None
-    nobody = "other" not in frozenset[str]().union(*cues_of(text))
+    nobody = "other" not in all_cues(text)
     meanings = {DangerKind.THUNDER: ("only", "meant"), DangerKind.FLOOD: ("always_so", "meant")}
     said = any(_has(text, meaning) for meaning in meanings.get(kind, ()))
     return Safe.RETRACTED if nobody and said else None

@@ -7,7 +7,7 @@ from typing import Final, NamedTuple
 
 from bot.dialogue.danger.folding import folded
 from bot.dialogue.danger.kinds import DangerKind
-from bot.dialogue.danger.meaning import cues_of
+from bot.dialogue.danger.meaning import all_cues
 
 
 class Whose(NamedTuple):
@@ -61,11 +61,7 @@ _OTHER: Final = re.compile(
 def names_somebody(text: str) -> bool:
     """Whether a message names another person, or who writes as one in trouble."""
     said = folded(text)
-    return any(words.search(said) for words in (_OWN, _WE, _OTHER)) or "other" in _cues(text)
-
-
-def _cues(text: str) -> frozenset[str]:
-    return frozenset[str]().union(*cues_of(text))
+    return any(words.search(said) for words in (_OWN, _WE, _OTHER)) or "other" in all_cues(text)
 
 
 #: Who writes, in any part of a sentence.
@@ -92,7 +88,7 @@ def whose(text: str, kind: DangerKind = DangerKind.UNCLEAR) -> Whose:
         return Whose(own=False, others=2 if _SEVERAL.search(folded(text)) else 1)
     said = folded(text)
     own, together = _OWN.search(said) is not None, _WE.search(said) is not None
-    named = "other" in _cues(text) or _OTHER.search(said) is not None
+    named = "other" in all_cues(text) or _OTHER.search(said) is not None
     if not named:
         nobody = kind not in _OF_THE_PLACE and _FIRST.search(said) is None
         return Whose(own=True, others=2 if together else int(nobody))
