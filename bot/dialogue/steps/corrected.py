@@ -142,12 +142,13 @@ def _exchanged(turn: Turn, right: str, other: str) -> Facts | None:
         value = _value(turn, slot) if slot in CORRECTABLE | _LENGTHS else None
         if value is None:
             continue
-        found = _values(turn, right, (slot,)).get(slot)
         if slot in _LENGTHS and old[0].unit in {"", *METRES}:
             for name in (old[0].unit,) if old[0].unit else ("m", "ft", "yd"):
                 if _is_same(value, old[0].value * METRES[name]):
                     return _only(slot, new[0].value * METRES.get(new[0].unit or name, 1.0))
-        elif found is not None and _is_same(value, _values(turn, other, (slot,)).get(slot, 0.0)):
+            continue
+        found = _values(turn, right, (slot,)).get(slot)
+        if found is not None and _is_same(value, _values(turn, other, (slot,)).get(slot, 0.0)):
             return _only(slot, found)
     return None
 
