@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import re
 import unicodedata
-from collections.abc import Iterator, Mapping
+from collections.abc import Mapping
 from enum import Enum
 from functools import lru_cache
 from typing import Final
@@ -62,11 +62,15 @@ _LEAD: Final = re.compile(
 _WITH_NO: Final = re.compile(r"\b(?:not|no|nope|nicht|only|just|nur|nobody|think|solo|nadie)\b")
 
 
-def _said(text: str) -> Iterator[tuple[str, _Table]]:
-    """The message in the spelling of each language, sentences parted by commas, and its words."""
+@lru_cache(maxsize=8)
+def _said(text: str) -> tuple[tuple[str, _Table], ...]:
+    """The message in the spelling of each language, sentences parted by commas, and its words.
+
+    Every meaning is looked for in it anew; it is spelled once.
+    """
     other = folded(text).replace(" . ", " , ")
-    yield " , ".join(sentences(_without_accents(text))), _TABLES[0]
-    yield from ((other, table) for table in _TABLES[1:])
+    english = " , ".join(sentences(_without_accents(text)))
+    return ((english, _TABLES[0]), *((other, table) for table in _TABLES[1:]))
 
 
 def _without_accents(text: str) -> str:
