@@ -74,17 +74,20 @@ pip_has_an_index() {
     pip_in_environment config list 2>/dev/null | grep -qE "\.(extra-)?index-url="
 }
 
+# The lock names everything there is to install, so nothing is resolved (--no-deps). An older pip
+# takes an extra that a library asks for (as coverage[toml]) at its newest version, whatever the
+# lock says, and refuses all once a newer one is published.
 install_with_uv() {
     have uv || return 1
     if pip_has_an_index && [ -z "${UV_INDEX_URL:-}${UV_DEFAULT_INDEX:-}" ]; then return 1; fi
-    uv pip install --python "$python" --require-hashes -r "$lock" >&2 &&
+    uv pip install --python "$python" --no-deps --require-hashes -r "$lock" >&2 &&
         uv pip install --python "$python" --quiet --offline --no-deps --no-build-isolation \
             --editable "$root" >&2
 }
 
 # Only what is used is compiled, when it first is: that is a small part of all.
 install_with_pip() {
-    pip_in_environment install --no-compile --require-hashes -r "$lock" >&2 &&
+    pip_in_environment install --no-compile --no-deps --require-hashes -r "$lock" >&2 &&
         pip_in_environment install --quiet --no-index --no-deps --no-build-isolation \
             --editable "$root" >&2
 }
