@@ -115,6 +115,12 @@ _HEARD: Final[Mapping[str, Mapping[str, str]]] = {
 }
 
 
+#: "Grey sky, drizzle, all even light" tells of the day, not of the edge.
+_WEATHER: Final = re.compile(
+    r"\b(?:drizzl\w*|rain\w*|overcast|cloudy|dull|(?:even|flat|soft) light)\b"
+)
+
+
 def chosen(asked: Asked, text: str) -> str | None:
     """The option that a reply names by its number or in its own words, None for anything else.
 
@@ -146,7 +152,8 @@ def meant(asked: Asked, text: str) -> str | None:
     too_much = len(said.split()) > _MOST_WORDS or re.search(r"\d", said)
     if heard is None or too_much or text.strip().endswith("?") or _COMPLAINT.search(said):
         return None
-    sky = {"light"} if asked.name == "top" and "sky" in said else set()  # "a bit of white sky"
+    edge = asked.name == "top" and "sky" in said and not _WEATHER.search(said)
+    sky = {"light"} if edge else set()  # "a bit of white sky"
     facts = read(text)
     if set(facts.known()) - _ABOUT_OPTIONS - sky:
         return None

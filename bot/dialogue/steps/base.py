@@ -12,7 +12,7 @@ from bot.dialogue.facts import Facts, Keep
 from bot.dialogue.reckoning import Assumed, Flowing
 from bot.dialogue.solving import Solved
 from bot.dialogue.states import State, Trigger
-from bot.dialogue.steps import base_said, liking, reasons
+from bot.dialogue.steps import base_said, liking, reasons, water_told
 from bot.dialogue.turn import Turn
 from core.camera import POLARISER_STOPS, Camera
 from core.exposure import Settings, ev100
@@ -38,6 +38,7 @@ def give(turn: Turn) -> None:
         assumed.note("focal", focal_mm=focal_mm)
     depth = reckoning.depth_of(facts, focal_mm, assumed)
     flow = reckoning.flowing_or_usual(facts, focal_mm, assumed)
+    water_told.note_free_drop(turn, flow.how, flow.speed_mps, assumed)
     wanted = _wanted(turn, depth, flow, camera)
     solved = _fit_to_light(turn, wanted)
     given = _as_given(_filters_usable(turn), solved, wanted, focal_mm)

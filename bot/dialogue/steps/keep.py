@@ -11,7 +11,7 @@ from bot.dialogue.context import GivenSettings
 from bot.dialogue.reckoning import Assumed
 from bot.dialogue.solving import settings_text
 from bot.dialogue.states import State, Trigger
-from bot.dialogue.steps import composition, look_said, my_look
+from bot.dialogue.steps import composition, look_said, my_look, water_told
 from bot.dialogue.steps.taken import take_settings
 from bot.dialogue.texts import measures
 from bot.dialogue.turn import Turn
@@ -37,7 +37,8 @@ SAME_STOPS: Final = 1 / 6
 
 #: Answers that hold for the next frame too: which lens is on, and that the fall was not measured.
 _STAYING: Final = frozenset(
-    {"focal", "lens", "geometry", "together.offer", "drawn.offer", *look_said.DOUBTS}
+    {"focal", "lens", "geometry", water_told.OVER_ROCK}
+    | {"together.offer", "drawn.offer", *look_said.DOUBTS}
 )
 
 

@@ -60,7 +60,9 @@ def missing(turn: Turn) -> str | None:
 
 
 def _put(turn: Turn, name: str) -> bool:
-    return any(turn.asked_before(f"{name}{ending}") for ending in ("", "_feet"))
+    """Whether it was asked for, alone or with others: nobody is sent to the water twice."""
+    names = (name, "stream") if name == "water_speed" else (name,)
+    return any(turn.asked_before(f"{n}{ending}") for n in names for ending in ("", "_feet"))
 
 
 def _filled(facts: Facts, slots: tuple[str, ...]) -> bool:

@@ -12,8 +12,14 @@ from bot.dialogue.facts import Facts
 from bot.dialogue.questions import in_units
 from bot.dialogue.reckoning import Assumed
 from bot.dialogue.states import State, Trigger
-from bot.dialogue.steps import composition, reasons
-from bot.dialogue.steps.lens_kit import best_focal, lens_names, lenses_on, within_kit
+from bot.dialogue.steps import composition, lens_depth, reasons
+from bot.dialogue.steps.lens_depth import CLOSE
+from bot.dialogue.steps.lens_kit import (
+    best_focal,
+    lens_names,
+    lenses_on,
+    within_kit,
+)
 from bot.dialogue.texts import TEXTS, measures
 from bot.dialogue.turn import Turn
 from core.camera import Lens, SensorFormat
@@ -31,9 +37,9 @@ STREAM_FULL_FRAME_MM: Final = 20.0
 LEADS_IN_FULL_FRAME_MM: Final = 35.0
 #: A level camera is offered while it draws the fall larger than this part of the tilted one (own
 #: rule).
-_STILL_LARGE: Final = 0.5
-#: Lenses within this of the wanted focal length are as good [share] (own rule).
-CLOSE: Final = 0.03
+_STILL_LARGE: Final = 0.45
+#: A camera that is brought down for a near rock [m] (common practice: knee to hip).
+KNEE_M: Final = 0.5
 
 
 @dataclass(frozen=True)
@@ -44,6 +50,8 @@ class _View:
     side_mm: float
     framing: Framing
     form: str
+    #: Height of the camera that this takes [m]; None: as it is.
+    eye_m: float | None = None
 
 
 def choose(turn: Turn) -> None:
@@ -74,14 +82,35 @@ def _whole_fall(turn: Turn) -> None:
     if facts.focal_mm is not None and turn.walk.checks.get("focal") != "chosen":
         _judge_set(turn, view, facts)
         return
-    lenses = lenses_on(turn)
-    focal_mm = best_focal(lenses, framing)
+    _choose_from(turn, lenses_on(turn), view)
+
+
+def _choose_from(turn: Turn, lenses: list[Lens], view: _View) -> None:
+    """The focal length of the kit that holds all of it, and one frame of it sharp."""
+    focal_mm = best_focal(lenses, view.framing)
+    if focal_mm is None and (lower := _from_lower(turn, view)) is not None:
+        focal_mm = best_focal(lenses, lower.framing)
+        view = lower if focal_mm is not None else view
     if focal_mm is None:
         widest_mm = min(lens.shortest_mm for lens in lenses)
         if not _without_near(turn, view, widest_mm, chosen=True):
             _too_near(turn, view, widest_mm)
         return
+    focal_mm = lens_depth.sharp_or_as_wanted(turn, lenses, focal_mm)
+    if view.eye_m is not None:
+        turn.learn(Facts(camera_height_m=view.eye_m))
+        turn.say(Role.CHECK, "lens.lower", height=measures.length(view.eye_m, turn.units))
     _tell_choice(turn, view, focal_mm, [lens for lens in lenses if lens.covers(focal_mm)])
+
+
+def _from_lower(turn: Turn, view: _View) -> _View | None:
+    """The view from knee height, which brings a near rock in; None where it changes nothing."""
+    facts = turn.facts
+    near_m = reckoning.nearest_of(facts)
+    if near_m is None or facts.camera_height_m is not None:
+        return None
+    low = facts.updated(Facts(camera_height_m=KNEE_M))
+    return replace(view, framing=reckoning.framing_of(low, near_m), eye_m=KNEE_M)
 
 
 def _without_near(turn: Turn, view: _View, focal_mm: float, *, chosen: bool) -> bool:
@@ -134,6 +163,7 @@ def _judge_set(turn: Turn, view: _View, facts: Facts) -> None:
     named = measures.focal(focal_mm, crop)
     if focal_mm <= view.framing.longest_mm * (1 + CLOSE):
         turn.say(Role.SETTINGS, "lens.set_fits", focal=named, form=view.form)
+        lens_depth.say_wider(turn, lenses_on(turn), focal_mm)
         _warn_of_lean(turn, view, focal_mm)
     elif _without_near(turn, view, focal_mm, chosen=False):
         return

@@ -17,6 +17,7 @@ from bot.dialogue.steps import (
     corrected,
     highlights,
     lens,
+    lens_depth,
     lens_kit,
     light_told,
     now,
@@ -24,6 +25,7 @@ from bot.dialogue.steps import (
     repeat,
     told_settings,
     two_frames,
+    water_told,
     what_if,
     wind_told,
 )
@@ -46,6 +48,8 @@ _GEOMETRY: Final = frozenset(
         "focal_mm",
     }
 )
+#: Slots that a focal length chosen before may not hold.
+_DEPTH: Final = frozenset({"nearest_m", "farthest_m"})
 #: Slots that change the base settings.
 _BASE: Final = _GEOMETRY | {
     "nearest_m",
@@ -79,7 +83,8 @@ def take_in(turn: Turn, facts: Facts, text: str) -> None:
     _moved(turn, facts, text)
     if facts.light is not None:
         turn.change_walk(clean_stops=None, clipped_stops=None, first_stops=None)
-    turn.learn(_settled(turn, facts, text))
+    facts = _settled(turn, water_told.settled(turn, facts, text), text)
+    turn.learn(facts)
     corrected.note(turn, facts)
     if quiet:
         arrive.begin_quietly(turn)
@@ -89,6 +94,7 @@ def take_in(turn: Turn, facts: Facts, text: str) -> None:
         now.put_question(turn)
         return
     _say_how_read(turn, facts)
+    water_told.say_free_drop(turn)
     complaint = turn.walk.complaint
     if complaint is not None and turn.facts.shutter_s is not None:
         adjust.trouble(turn, complaint.updated(facts))
@@ -163,15 +169,22 @@ def _go_on(turn: Turn, facts: Facts) -> None:
         return
     if state in {State.ARRIVE, State.LENS}:
         _before_lens(turn, facts)
-    elif changed & _GEOMETRY:
+    elif changed & _GEOMETRY or (changed & _DEPTH and lens_depth.no_longer_holds(turn)):
         _anew(turn)
     elif state in {State.HIGHLIGHTS, State.KEEP, State.BASE} and changed & _BASE:
         base.give(turn)
     else:
-        turn.say(Role.SETTINGS, "noted", list=known(facts, turn.units))
-        if facts.f_number is not None:
-            told_settings.warn_of_f_number(turn, facts.f_number)
-        now.put_question(turn)
+        _note(turn, facts)
+
+
+def _note(turn: Turn, facts: Facts) -> None:
+    """What changes no answer is named; of a stream beside a fall there is nothing to name."""
+    listed = known(facts, turn.units)
+    if listed:
+        turn.say(Role.SETTINGS, "noted", list=listed)
+    if facts.f_number is not None:
+        told_settings.warn_of_f_number(turn, facts.f_number)
+    now.put_question(turn)
 
 
 def _before_lens(turn: Turn, facts: Facts) -> None:

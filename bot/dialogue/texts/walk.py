@@ -92,6 +92,11 @@ WALK: Final[dict[str, str]] = {
     "ask.lenses": "Which lenses are with you? Like `16-35 and 24-105`",
     "ask.focal": "Which focal length is set? Like `24 mm`",
     "ask.other_lens": "Which lens or focal length is on now? Like `70-200` or `100 mm`",
+    # the water
+    "water.free_drop": (
+        "I reckon with a free drop, {speed} on average: over rock it runs slower, and the same "
+        "look takes a little longer."
+    ),
     # lens
     "ahead.focal": "{focal}, {form}: that holds the whole fall with 5 % to spare.",
     "ahead.depth": "{f_number}, focus at {focus}: sharp from {near} to {far}.",
@@ -110,6 +115,11 @@ WALK: Final[dict[str, str]] = {
         "{focal}, {form}, tilted {tilt}: the whole fall, but the rock at {near} stays "
         "outside; all of it takes {needed}."
     ),
+    "lens.lower": "Camera low, about {height} up: that brings the near rock in.",
+    "lens.wider_for_depth": (
+        "Wider than the fall needs: one frame then holds what is {near} off sharp, too."
+    ),
+    "lens.set_too_deep": "At {focal} one frame would hold what is {near} off sharp, too.",
     "lens.level_crop": "Or keep it level: the top still fits, and the ground is cropped at home.",
     "lens.lean": "Tilted up, walls lean in: from {distance} back a level camera holds the top.",
     "lens.lean_or_level": "Tilted up, walls lean in: level at {focal} the top fits too.",
