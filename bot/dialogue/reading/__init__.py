@@ -8,6 +8,7 @@ from typing import Final
 
 from bot.dialogue.facts import Facts, Units
 from bot.dialogue.reading import (
+    bare_times,
     blinking,
     conditions,
     corrections,
@@ -49,6 +50,7 @@ _READERS: Final = (
     settings.read_iso,
     stops.read_stops,
     corrections.read_corrections,
+    bare_times.read_bare_times,
     settings.read_times,
     filters.read_nd,
     filters.read_no_filters,

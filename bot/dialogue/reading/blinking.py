@@ -29,6 +29,7 @@ _NOTHING: Final = any_of(
     rf"\b[^,;.]{{0,22}}\b{_BLINK}",
     rf"{_BLINK}:? (?:is |are |all |now |has )*(?:gone|off|stopped|none|nothing|nil|away)",
     r"(?:no|zero) (?:warnings?|blinkies|zebras?)",
+    rf"{_BLINK}\?+ ?(?:no|nope|nah|none|nothing|nil|zero|not (?:a|one|any)\b|don't see|can't see)",
     r"no highlights? (?:are |is )?(?:lost|gone|blown|clipped|burnt)",
     r"warnings?(?:'s)? (?:is |are |has |have |now |all )*(?:off|gone|stopped)",
 )

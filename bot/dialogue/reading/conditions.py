@@ -8,21 +8,23 @@ from bot.dialogue.reading.draft import Draft
 from bot.dialogue.reading.phrases import any_of, exactly
 
 _LEAVES: Final = (
-    r"(?:branch tips|tips|leaves|leaf|foliage|ferns?|branches|twigs|trees|grass|bushes)"
+    r"(?:branch tips|tips|leaves|leafs|leaf|foliage|ferns?|branches|twigs|trees|grass|bushes)"
 )
 _CALM: Final = any_of(
-    r"no (?:wind|breeze)",
+    r"(?:no|zero) (?:wind|breeze)",
+    r"(?:wind|breeze)(?:'s| is|:| =)? (?:zero|0|nil|none|nonexistent|non-existent)",
     r"windless|dead calm|wind[?:]+ (?:none|no|nope|nothing|zero|nil)",
-    r"(?:wind|breeze)(?:'s| is| has)? (?:gone|stopped|dropped|died)|hardly any (?:wind|breeze)",
+    r"(?:wind|breeze)(?:'s| is| has)? (?:gone|stopped|dropped|died|ceased)",
+    r"hardly any (?:wind|breeze)",
     r"not (?:much|a breath of|any) (?:wind|breeze)|never any (?:wind|breeze)",
-    r"(?:it's|all|is|totally) calm",
+    r"(?:it's|all|is|totally|now) calm",
     rf"{_LEAVES} (?:are )?(?:still|not moving|don't move|aren't moving|hang still)",
     r"(?:nothing|no leaf|not a (?:leaf|twig|branch|blade|thing)) (?:is )?(?:moves|moving|stirs"
     r"|stirring|moved)",
     r"(?:still|no moving) air|air(?:'s| is) (?:\w+ )?still|flat calm|not windy|no gusts|breathless",
     r"(?:barely|hardly|not even|without) a (?:breath|breeze|whisper|puff)",
     r"(?:wind|breeze)(?:'s| is| has)? (?:\w+ )?(?:eased|calmed|let up|quiet|dead|over|away|nil)",
-    rf"{_LEAVES} (?:are |is )?(?:\w+ )?(?:motionless|stock still|dead still|quiet)",
+    rf"{_LEAVES} (?:are |is )?(?:\w+ )?(?:motionless|stock still|dead still|quiet|calm|at rest)",
 )
 _CALM_ALONE: Final = exactly("calm", "(?:it's |its )?(?:dead|totally|completely|perfectly) still")
 _WINDY: Final = any_of(
@@ -69,23 +71,41 @@ _BY_TURNS: Final = any_of(
 )
 
 
+#: "It was windy before": no wind of now.
+_WAS_WINDY: Final = any_of(
+    r"(?:was|were|had been) (?:\w+ )?(?:windy|breezy|blowy|gusty|blustery)(?! (?:all|and|but)\b)",
+    r"(?:windy|breezy|blowy) (?:before|earlier|at first|this morning|yesterday|when)",
+)
+
+
 def read_wind(draft: Draft) -> None:
     """Whether leaves move; wind that comes and goes moves them."""
     if _BY_TURNS.search(draft.text):
         draft.note("wind", value=True)
     elif _CALM.search(draft.text) or _CALM_ALONE.match(draft.text):
         draft.note("wind", value=False)
-    elif _WINDY.search(draft.text):
+    elif _WINDY.search(_WAS_WINDY.sub("", draft.text)):
         draft.note("wind", value=True)
 
 
+#: Who walks at another pace than the others.
+_FRAIL: Final = (
+    r"(?:kids?|children|toddlers?|teens?|teenagers?|babies|baby|pensioners?|retirees|seniors"
+    r"|elderly|old folks|grand(?:ma|pa|dad|mother|father|parents)|gran(?:ny)?|runners?|athletes?"
+    r"|beginners|bad (?:knees?|hips?|backs?))"
+)
+_QUICK: Final = r"(?:quick|fast|fit|strong|sporty|young)"
 _MIXED: Final = any_of(
     r"(?<!not a )(?<!no )mixed (?:group|fitness|bunch|party|abilities|ability|levels|ages|lot"
     r"|crowd)",
     r"(?:group|party|we|us)\b.{0,40}\bmixed",
     r"slow (?:walkers|group|people|ones)",
     r"(?:of us|people|walkers|some) (?:are |is )?slow",
-    r"with (?:kids|children)|some (?:fit|fast|quick)\b[^.;]{0,20}\bsome (?:not|slow|less)",
+    r"with (?:kids|children)",
+    rf"{_FRAIL}\b[^.;!?]{{0,20}}(?:\band\b|\bplus\b|\bwith\b|\bto\b|[+&,])[^.;!?]{{0,20}}\b{_FRAIL}",
+    rf"(?:some|one|a few|half)(?: of us)?(?: are| is)? (?:\w+ )?{_QUICK}\b[^.;]{{0,30}}"
+    r"\b(?:slow\w*|not|less|bad (?:knees?|hips?|backs?)|unfit|limp\w*|stick|crutch\w*)",
+    r"some (?:fit|fast|quick)\b[^.;]{0,20}\bsome (?:not|slow|less)",
 )
 _ALIKE: Final = any_of(
     r"not (?:a )?mixed|all (?:of us |are |about |pretty |equally |quite |the same )*(?:equally fit"

@@ -10,6 +10,7 @@ from bot.dialogue.reading.draft import Draft
 from bot.dialogue.reading.numbers import METRES, Quantity
 from bot.dialogue.reading.putting_right import BACK, BETTER_KNOWN
 from bot.dialogue.reading.roles import counts
+from bot.dialogue.reading.settings import ISO_MARKS
 from bot.dialogue.reading.stops import exact_thirds
 
 #: "i mean", "no, wait": nothing but these between two numbers.
@@ -23,6 +24,15 @@ _MOVED_ON: Final = re.compile(
     r"(?:(?:i'm|im|it's|its|i am|we're|went|gone) )?(?:now )?(?:on|at|to)? ?"
 )
 _NOW: Final = re.compile(r"^ now\b")
+#: "Iso is at 3200 from last night, oops, now 100": the new one in a clause of its own.
+_NOW_OPENS: Final = re.compile(
+    r"[^\d;]{0,60}[,.!-] ?(?:(?:but|and|so|oops|whoops|ok) )*(?:it's |i'm |its |im )?(?:now|back)"
+    r"(?: (?:it's|its|at|on|to|down to|up to|set to|back to))* ?"
+)
+#: Full and third marks of f-numbers (ISO 517 series, from memory).
+_F_MARKS: Final = frozenset(
+    {1.4, 1.8, 2, 2.8, 3.2, 3.5, 4, 4.5, 5, 5.6, 6.3, 7.1, 8, 9, 10, 11, 13, 14, 16, 18, 20, 22}
+)
 _STOPS: Final = frozenset({"meter_stops", "change_stops"})
 _DIALS: Final = frozenset({"f_number", "iso", "focal_mm"})
 
@@ -36,9 +46,11 @@ def corrected_slot(draft: Draft, quantity: Quantity) -> str | None:
     moved = _MOVED_ON.fullmatch(between) and (
         "now" in between.split() or _NOW.match(draft.after(quantity))
     )
-    if not (moved or _PUT_RIGHT.fullmatch(between)):
-        return None
-    return draft.slot_of(earlier)
+    slot = draft.slot_of(earlier)
+    if moved or _PUT_RIGHT.fullmatch(between):
+        return slot
+    marks = {"iso": ISO_MARKS, "f_number": _F_MARKS}.get(slot or "", frozenset())
+    return slot if quantity.value in marks and _NOW_OPENS.fullmatch(between) else None
 
 
 def read_corrections(draft: Draft) -> None:

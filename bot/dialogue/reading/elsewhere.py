@@ -11,7 +11,9 @@ from bot.dialogue.reading.people import KIN
 from bot.dialogue.reading.role_words import ELSEWHERE, OTHER_TALL, TALL_OTHER
 from bot.dialogue.reading.roles import role
 
-_DRIVE: Final = re.compile(r"\b(?:drive|drove|driving|car ride|flight|train|bus)\b")
+_DRIVE: Final = re.compile(
+    r"\b(?:drive|drove|driving|car ride|flight|(?<!to the )(?<!to our )(?<!to my )(?:train|bus))\b"
+)
 #: "Walked 2 km already" is behind us, the way back may be another.
 _WALKED: Final = re.compile(r"\b(?:walked|hiked|ran|run|did|done|covered|came)\b")
 #: "Still 3 km to go": what is left of the way in.
@@ -55,6 +57,7 @@ _ELSEWHERE: Final = re.compile(
 )
 _LIES: Final = re.compile(r"^ ?(?:away|off|back|from here|down|up|further|behind)\b")
 _OTHER_WIDTH: Final = re.compile(
+    r"(?<!\w)(?![^,;.]*\b(?:spread|fan|pour|spill)\w*)"
     r"\b(?:path|trail|bridge|pool|gorge|canyon|ledge|gap|road|platform|valley|track|ravine"
     r"|boulder)\b"
     r"[^,;.]{0,16}$"

@@ -43,6 +43,8 @@ _OFF: Final = any_of(
     rf"{POLARISER}\b[^,;.]{{0,12}}\bin (?:the|my|its) (?:\w+ )?(?:bag|pocket|case|pouch|box|sack)",
     rf"{POLARISER}\b[^.]{{0,25}}\b(?:haven't|not|didn't) (?:put|screw\w*) it on",
 )
+#: "No polariser on this one" leaves open whether there is one.
+_NONE_ON: Final = any_of(rf"no {POLARISER} on")
 _ON: Final = any_of(
     rf"{POLARISER}(?:'s)? (?:(?:is|are|both|still|now|filter|already|always|stuck) )*"
     r"(?:on(?! wide| (?:the|my|an)? ?other\b)|mounted|turned|rotated|(?:screwed|clipped|twisted"
@@ -81,8 +83,11 @@ def _read_named(draft: Draft) -> None:
     if denied or _LACKS.search(text) or _NONE_HERE.search(text):
         draft.note("has_polariser", value=False)
         return
-    draft.note("has_polariser", value=True)
-    set_up = draft.values.keys() & {"shutter_s", "nd_on_stops"}
+    if not _NONE_ON.search(text):
+        draft.note("has_polariser", value=True)
+    set_up = draft.values.keys() & {"shutter_s", "nd_on_stops"} - {"polariser_on"}
+    if draft.values.get("polariser_on") is False:
+        return  # "both filters off"
     if _ON_OR_OFF.search(text):
         return
     if _OFF.search(text):
@@ -96,7 +101,9 @@ _NO_FILTERS: Final = any_of(
     r"(?<!pol )(?<!polarising )(?<!polarizing )(?<!nd )(?<!grey )(?<!gray )(?<!stop )filters?"
     r" (?:are |is |all )?off",
     "unfiltered",
-    r"(?:took|take) (?:the |all |my )?filters? off",
+    r"(?:took|take|taken|taking|got) (?:(?:the|all|my|both|2|two|every) )*filters? off",
+    r"(?:filters? both|both(?: filters?)?)(?: are| is|'re)? off",
+    r"(?:off|removed) (?:came |went )?(?:both|all)(?: of)?(?: the| my)? filters?",
     r"nothing (?:\w+ )?(?:on|in front of) the (?:lens|front|glass)",
 )
 _OWNS_NO_FILTERS: Final = any_of(

@@ -7,6 +7,7 @@ from typing import Final
 
 from bot.dialogue.reading.draft import Draft
 from bot.dialogue.reading.lenses import SHORTEST_MM
+from bot.dialogue.reading.role_beside import is_zoomed
 from bot.dialogue.reading.roles import counts
 from bot.dialogue.reading.settings import is_bound
 
@@ -19,6 +20,7 @@ _FOCAL_CUE: Final = re.compile(
     r"|back|about|around|lens))*"
     r"|focal(?: length)?(?: (?:is|was|of|at|set|to|about|around|now))*"
     r"|(?:wide|long|tele\w*|short) end,?"
+    r"|zoom(?: ring| barrel| lens)? (?:shows|reads|says|stands at|sits at)(?: about)?"
     r"|lens (?:(?:is|was|set|now) )*(?:at|on|to)(?: about| around)?)[ :=]*$"
 )
 #: "The 70-200 at the long end": the focal length is the lens's own.
@@ -72,5 +74,7 @@ def read_focal_lengths(draft: Draft) -> None:
         cued = _FOCAL_CUE.search(before) and quantity.value >= SHORTEST_MM
         if quantity.is_range or quantity.fraction or counts(draft, quantity):
             continue
-        if (covered and _AT_FOCAL.search(before)) or cued:
+        later = draft.neighbour(quantity, 1)
+        from_there = later is not None and is_zoomed(draft, quantity, later)
+        if (covered and _AT_FOCAL.search(before)) or cued or from_there:
             draft.put("focal_mm", quantity.value, quantity)

@@ -43,6 +43,7 @@ _WHOLE: Final = any_of(
     r"| (?:please|the"
     r" frame|frame|one))",
     r"(?:get|show|want|fit|have|keep|frame|take) (?:in )?the whole thing",
+    r"(?:whole|entire) (?:thing|lot)(?: is|'s)? (?:now )?in (?:the )?(?:frame|picture|shot|view)",
     r"(?:show|want|fit|frame|get|have|take|keep)\b[^,;.]{0,24}\b(?:top to bottom|lip to pool)",
     r"top to bottom(?= (?:in|please)|\W*$)(?<!m top to bottom)(?<!ft top to bottom)",
 )
@@ -157,7 +158,7 @@ def read_body_heights(draft: Draft) -> None:
         return
     if deep:
         draft.note("water_depth_m", _BODY_HEIGHTS_M[deep.group(1) or deep.group(2)])
-    elif high:
+    elif high and "camera_height_m" not in draft.values:
         draft.note("camera_height_m", _BODY_HEIGHTS_M[next(part for part in high.groups() if part)])
-    elif _ON_GROUND.search(draft.text) and _CAMERA.search(draft.text):
+    elif not high and _ON_GROUND.search(draft.text) and _CAMERA.search(draft.text):
         draft.note("camera_height_m", _GROUND_M)

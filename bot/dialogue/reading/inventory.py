@@ -18,9 +18,8 @@ ND: Final = r"(?:nd filters?|gr[ea]y filters?|nds?|neutral[ -]densit\w+(?: filte
 #: Left somewhere else, so not at hand now.
 NOT_HERE: Final = (
     r"(?:left|forgot|forgotten|in the (?:car|hut|tent|van|boot|trunk)|at home|back (?:home|at|in)"
-    r""
-    r"|at the (?:car|hut|hotel|hostel|lodge|campsite|house)|stayed (?:home|behind|in|at)|(?:not"
-    r"|isn't) (?:with me|here)|no longer have|lost|broke\w*)"
+    r"|at the (?:car|hut|hotel|hostel|lodge|campsite|house)|stay(?:s|ed) (?:home|behind|in|at)"
+    r"|(?:not|isn't) (?:with me|here)|no longer have|lost|broke\w*)"
 )
 #: Gone to somebody else or to pieces, so not there any more.
 GONE: Final = (
@@ -31,7 +30,8 @@ GONE: Final = (
 _THING: Final = rf"(?:{TRIPOD}|{POLARISER}|{ND}|filters?|(?:cable )?releases?|remotes?|monopods?)"
 #: "no", "without a", "didn't bring my", "neither": what makes the next thing missing.
 _WITHOUT: Final = (
-    r"(?:no|non|neither|nor|without(?: a| an| any| my)?|w/o(?: a| any)?"
+    r"(?:no|non|(?<!at )(?<!on )(?<!is )zero|not a single|neither|nor"
+    r"|without(?: a| an| any| my)?|w/o(?: a| any)?"
     r"|(?:haven't|hasn't) (?:got|brought)(?: a| an| any| my)?"
     r"|(?:don't|do not|doesn't|didn't|do n't) (?:have|own|carry|bring|use|take|pack)"
     r"(?: a| an| any| my| the)?"
@@ -140,6 +140,13 @@ def is_asked_about(text: str, thing: str) -> bool:
     )
 
 
+#: "What tripod? I came on a bike, haven't got one".
+_NONE_OF_THEM: Final = (
+    r"(?:haven't|don't|didn't|do not|did not|never)(?: \w+)? (?:got|have|own|bring|brought|packed?)"
+    r" (?:one|any)\b"
+)
+
+
 def is_denied(text: str, thing: str) -> bool:
     """Whether a message says that a thing is missing.
 
@@ -151,7 +158,8 @@ def is_denied(text: str, thing: str) -> bool:
         True when any mention of it is denied; a "no" between two things belongs to the second,
         unless the message answers behind each thing ("tripod yes pola no nd no").
     """
-    return any(
+    asked_back = re.search(rf"\b{thing}\?[^?]{{0,40}}\b{_NONE_OF_THEM}", text) is not None
+    return asked_back or any(
         _is_mention_denied(text, match.start(), match.end())
         for match in any_of(thing).finditer(text)
     )

@@ -12,8 +12,9 @@ from bot.dialogue.reading.draft import RANGES, Draft
 from bot.dialogue.reading.elsewhere import is_elsewhere, is_other, is_somebodys_height
 from bot.dialogue.reading.numbers import METRES, METRES_A_SECOND, Quantity
 from bot.dialogue.reading.roles import role, stands_alone
+from bot.dialogue.reading.timed_leaf import read_seconds_per_length, read_timed_leaf
+from bot.dialogue.reading.unit_words import LENGTH_UNITS
 
-LENGTH_UNITS: Final = ("m", "cm", "ft", "in", "yd", "km", "mi")
 _METRIC: Final = frozenset({"m", "cm", "km", "m/s", "km/h"})
 _IMPERIAL: Final = frozenset({"ft", "in", "yd", "mi", "ft/s", "mph"})
 #: The order in which the arrival question asks, so the order of bare answers.
@@ -41,12 +42,6 @@ _LIKELY_FEET_ABOVE: Final = {
 _LIKELY_CENTIMETRES_FROM: Final = 30.0
 #: "1.200 m of climb" may be twelve hundred.
 _DOTTED_THOUSANDS: Final = re.compile(r"\d\.\d{3}(?!\d)")
-_FLOAT: Final = re.compile(
-    r"\b(?:leaf|leaves|stick|twig|foam|bubbles?|cork|float\w*|drift\w*|travel\w*|takes?|took|did)\b"
-)
-_PER_LENGTH: Final = re.compile(
-    r"^ ?(?:per|an?|each|for (?:each|every|an?|one|1)) (met(?:er|re)|m|foot|ft)\b"
-)
 _WIND: Final = re.compile(r"\b(?:wind|breeze|gusts?|gusting|blowing)\b")
 _WATER: Final = re.compile(r"\b(?:water|current|flow\w*|stream|river|creek|fall)\b")
 #: From a light breeze on leaves move (2-3 m/s, common practice).
@@ -75,36 +70,8 @@ def read_speeds(draft: Draft) -> None:
                 draft.note("wind", value=True)
         else:
             draft.put("water_speed_mps", speed_mps, quantity)
-    _read_timed_leaf(draft)
-    _read_seconds_per_length(draft)
-
-
-def _read_timed_leaf(draft: Draft) -> None:
-    """A length and a time side by side: `3 m in 3 s`, `leaf takes 4 seconds for 10 ft`."""
-    for first in draft.free(*LENGTH_UNITS, "s"):
-        second = draft.neighbour(first, 1)
-        if second is None or second not in draft.free(*LENGTH_UNITS, "s"):
-            continue
-        length, time = (second, first) if first.unit == "s" else (first, second)
-        between = draft.after(first).strip()
-        leaf = _FLOAT.search(draft.text) or "water_speed_mps" in draft.expecting
-        joined = between in {"in", "per", "in about"} or (
-            leaf and between in {"for", "over", "to go", "to do", "to cover"}
-        )
-        if joined and time.unit == "s" and length.unit != "s" and time.value > 0:
-            metres = length.value * METRES[length.unit]
-            draft.claim(time)
-            draft.put("water_speed_mps", metres / time.value, length)
-
-
-def _read_seconds_per_length(draft: Draft) -> None:
-    """`2 s per metre`: how long the leaf needs for one."""
-    for quantity in draft.free("s"):
-        match = _PER_LENGTH.search(draft.after(quantity))
-        if match and quantity.value > 0 and not quantity.is_range:
-            unit = "m" if match.group(1).startswith("m") else "ft"
-            draft.put("water_speed_mps", METRES[unit] / quantity.value, quantity)
-            draft.values.setdefault("units", Units.METRIC if unit == "m" else Units.IMPERIAL)
+    read_timed_leaf(draft)
+    read_seconds_per_length(draft)
 
 
 def _system(draft: Draft) -> Units | None:

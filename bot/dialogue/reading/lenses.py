@@ -48,7 +48,8 @@ _WIDE_OPEN_MARKS: Final = frozenset({1.2, 1.4, 1.8, 2.8, 3.5, 4.5, 5.6, 6.3})
 _PRIME: Final = re.compile(r"^ ?(?:mm )?(?:f ?/? ?\d\S* )?(?:[a-z]+ )?(?:prime|lens)\b")
 _ARTICLE: Final = re.compile(r"\b(?:an?|my|plus)(?: little| old| fast| nifty)? ?$")
 _FILTER_THREAD: Final = re.compile(r"^ ?(?:thread|filter|ring|nd|pol)")
-_NAMED_PRIME: Final = re.compile(r"^ (?:prime|macro)\b")
+_NAMED_PRIME: Final = re.compile(r"^ (?:prime|macro|fixed(?! at))\b")
+_CALLED: Final = re.compile(r"\b(?:nifty|(?:an?|my|one|only) fixed) $")
 _PRIME_LISTED: Final = re.compile(r"\b(?:have|own|got|brought|lenses|primes)\b")
 #: Behind these a focal length is set, not owned.
 _SET: Final = re.compile(
@@ -193,7 +194,7 @@ def _beside_zoom(draft: Draft, quantity: Quantity) -> bool:
 
 def _is_bare_prime(draft: Draft, quantity: Quantity) -> bool:
     """A number without "mm": by its wide aperture, or in a list where lenses were asked."""
-    if _NAMED_PRIME.match(draft.text[quantity.end :]) or draft.before(quantity).endswith("nifty "):
+    if _NAMED_PRIME.match(draft.text[quantity.end :]) or _CALLED.search(draft.before(quantity)):
         return True
     listed = _LISTED.search(draft.before(quantity)) is not None
     if not listed or _NO_LENS.search(draft.before(quantity)):
@@ -217,7 +218,8 @@ def _answers(draft: Draft, quantity: Quantity) -> bool:
 _THROUGH: Final = re.compile(r"\b(?:with|using|on|shooting|through) (?:the|my|an?) ?$")
 #: "Three primes: 24, 35, 85".
 _HEADED: Final = re.compile(
-    r"\b(?:primes|lenses)(?: (?:are|i have|in (?:the|my) bag|with me|here|today|only))*:?"
+    r"\b(?:primes|lenses|(?:one|1|only|single|a) (?:prime|lens))(?: (?:are|is"
+    r"|i have|i own|i carry|i brought|i've got|in (?:the|my) bag|with me|here|today|only))*:?"
     r"(?: |\d|,|&|\+|/|\b(?:and|an?|mm)\b)*$"
 )
 

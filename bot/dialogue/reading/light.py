@@ -59,7 +59,8 @@ _LIGHTS: Final = (
     (
         "dusk",
         any_of(
-            "dusk|twilight|blue hour|gloaming|nightfall|last light",
+            r"(?<!by )(?<!at )(?<!after )dusk|(?:now|already|it's|its|here) at dusk|twilight"
+            r"|blue hour|gloaming|nightfall|last light",
             r"(?:getting|nearly|almost|half|going) (?:dark|night)"
             r"|dark(?:ness)? (?:is )?(?:falling|coming)",
             r"light(?:'s| is) (?:almost|nearly|all but) gone",
@@ -238,10 +239,11 @@ _SHADED: Final = frozenset(
 )
 _NOT_NOW: Final = frozenset(
     {"no", "not", "isn't", "without", "until", "till", "wait", "waiting", "forecast"}
-    | {"tomorrow", "yesterday", "later", "if", "when"}
+    | {"tomorrow", "yesterday", "later", "if", "when", "does", "will", "before"}
 )
 
 
+_CLAUSE_ENDS: Final = re.compile(r"[,.;!?:](?!\d)")
 #: "Was overcast, now the sun is out": of two lights the one that is past.
 _WAS: Final = re.compile(
     r"\b(?:was|were|earlier|at first|this morning|had|before|when (?:i|we) (?:came|parked|arrived"
@@ -251,7 +253,8 @@ _WAS: Final = re.compile(
 
 def _is_now(before: str) -> bool:
     """Whether the words before do not deny the light or put it into another hour."""
-    return not _NOT_NOW & set(before.split()[-2:])
+    clause = _CLAUSE_ENDS.split(before)[-1]
+    return not _NOT_NOW & set(clause.split()[-2:])
 
 
 def read_light(draft: Draft) -> None:

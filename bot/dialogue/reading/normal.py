@@ -122,6 +122,9 @@ _FRACTIONS: Final[tuple[Rule, ...]] = (
         r"(?<![\d/.])([1-4]) and ([12]/3|1/2)(?= (?:stops?|under|over|too|more|less)\b)", r"\1 \2"
     ),
     _plain(r"\bhalf[ -](?:of )?(?:an? )?(?=(?:s|sec|second|stop|mile|met(?:er|re))s?\b)", "1/2 "),
+    #: "From half to a third of a second".
+    _plain(r"\bhalf (?=to (?:an? |one |1/)(?:\d|third|quarter))", "1/2 "),
+    _plain(r"\b(?:a )?quarter (?=to (?:an? |one |1/)(?:\d|third|half))", "1/4 "),
     _plain(r"\b(?:two|2)[ -]thirds?\b", "2/3"),
     _plain(r"\b(?:three|3)[ -]quarters?\b", "3/4"),
     _plain(r"\b(?:a|one) (\d{2,4})(?:th|st|nd|rd)\b", r"1/\1"),
@@ -179,7 +182,12 @@ _FRACTIONS: Final[tuple[Rule, ...]] = (
     _plain(r"\b(f ?/?\d+(?:\.\d)?)/(?=1/)", r"\1 "),
     _plain(r"\b(?:another|one more|an extra|1 more) stop(?= of (?:light|exposure))", "1 stop more"),
     _plain(r"(\d/\d) of (?:an? |one |1 )(?=stop\b)", r"\1 "),
-    _plain(r"\ba (?:full |whole |good )?(?=stop\b)", "1 "),
+    #: "What is a stop?" measures nothing.
+    _plain(
+        r"(?<!what is )(?<!what's )(?<!whats )(?<!means )(?<!explain )(?<!does )"
+        r"\ba (?:full |whole |good )?(?=stop\b)",
+        "1 ",
+    ),
     _plain(
         r"\ba (?=(?:met(?:er|re)|foot|yard) (?:away|off|from|in front|tall|high|to |deep|wide|above"
         r"|of water))",
@@ -218,6 +226,15 @@ _SHORTENED: Final = re.compile(
     r"\b(do|ca|wo|is|does|has|have|are|did|would|could|should|was|were)nt\b"
 )
 _SPACE: Final = re.compile(r"\s*[\r\n\v\f\x1c-\x1e\x85\u2028\u2029]\s*")
+
+
+#: "From 1/2 to 1/3 of a second": two times, no range.
+_FROM_TIME: Final = re.compile(r"(\bfrom 1/\d{1,4}) (?=to 1/\d{1,4} ?(?:of a )?s(?:ec\w*)?\b)")
+#: "18-300, 3.5 to 6.3": the widest apertures at both ends of a zoom.
+_WIDEST: Final = re.compile(
+    r"(?<![\d.])(\d{1,3} ?(?:-|to) ?\d{2,3}(?: ?mm)?),? (?:f ?/? ?)?"
+    r"([1-5](?:\.\d)?) to ([2-7]\.\d)\b"
+)
 
 
 #: "20 or so metres", "30 odd feet".
@@ -267,4 +284,5 @@ def normalise(text: str) -> str:
     plain = without_taken_back(_AND_A_HALF.sub(r"\1.5", in_digits(plain)))
     plain = _OR_SO.sub("", plain)
     plain = _LONE_PART.sub(r"and a \1", _MIXED_PART.sub(_part, plain))
-    return " ".join(_POINT.sub(r"\1.\2", plain).split())
+    plain = _WIDEST.sub(r"\1 f/\2-\3", _POINT.sub(r"\1.\2", plain))
+    return " ".join(_FROM_TIME.sub(r"\1 s ", plain).split())

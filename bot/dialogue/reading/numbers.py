@@ -118,7 +118,7 @@ _IGNORED: Final = (
     r"|\+\d[\d -]{7,}\d|\b\d{3}-\d{4}\b|\b\d{3}-\d{3}-\d{4}\b|\b\d{6,}\b"
     r"|(?!\d\d-\d{2,3} ?l\b)[+-]?(?:\d+(?:[.,]\d+)? ?- ?)?\d+(?:[.,]\d+)? ?"
     r"(?:%|°|(?:percent|degrees?|deg|kelvin|k|c|kg|lbs?|l|[ap]\.?m)\b)"
-    r"|[$€£] ?\d+(?:[.,]\d+)?|\b(?:half|quarter) (?:past|to) \d{1,2}\b(?! ?(?:m|ft)\b)"
+    r"|[$€£] ?\d+(?:[.,]\d+)?|\b(?:half|quarter) (?:past|to) \d{1,2}\b(?! ?(?:m|ft)\b|/)"
     r"|\d+(?:[.,]\d+)? ?(?:[$€£]|(?:euros?|eur|dollars?|bucks|usd|chf|francs?|franken|pesos?|quid"
     r"|pounds?|cents?|rappen)\b|o'? ?clock\b|years? old\b)"
     r"|\(\d{1,2}\)|(?:(?<=^)|(?<=; ))\d[.)](?= [a-z])"

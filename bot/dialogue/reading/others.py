@@ -35,6 +35,7 @@ _ME: Final = (
     r"(?:i|i'm|i've|i'd|im|ive|i'll|mine|mine's|me|we|we've|we're|my (?:own|camera|kit|settings"
     r"|lens|lenses|body|gear|tripod|bag))\b"
 )
+_FIRST: Final = r"i|i'm|i've|im|ive|me|my|mine|we|we've|our|us"
 #: Where one clause ends and the next may speak of somebody else.
 _CLAUSE: Final = re.compile(
     r"(?P<stop>[;!?]+\s*|\.(?!\d)\s*)|,(?!\d)\s*"
@@ -77,6 +78,19 @@ _LONG_AGO: Final = re.compile(
     r"|\blast (?:week|month|year|summer|autumn|winter|spring|visit)\b"
     r"|\bwhen i was (?:a|young|here last)\b"
 )
+#: Another day, another place: "next month the club goes to a fall that's 120 m".
+_SOME_DAY: Final = re.compile(
+    r"\bnext (?:week\w*|month|year|summer|autumn|fall(?= we)|winter|spring|holiday|trip|visit)\b"
+)
+_PACKING: Final = re.compile(r"\b(?:pack\w*|bring\w*|kit|bag|lens\w*|gear|tak(?:e|ing)|sunset)\b")
+#: "Ansel used f/64, right?": a name asks of somebody else.
+_NAMED_ONE: Final = re.compile(
+    rf"{_LEAD}(?:did |does |do )?(?!(?:{_FIRST}|you|who|what|which|when|where|why|how|the|an?|this"
+    r"|camera|phone|auto|frame|shot|picture|photo|test|one|lens|mine|each|every|both"
+    r"|that|these|those|my|our|it|is|are|just|now|today|always|finally|again|first|last)\b)"
+    r"[a-z]{2,}(?: [a-z]{2,})? (?:used?|always used|shot|shoots?)\b(?: \w+){0,3}? ?"
+    rf"(?:f ?/? ?\d|iso|1/|\d)(?!.*\b(?:{_FIRST})\b)[^?]*\?"
+)
 #: What somebody recommends is not set.
 _ADVICE: Final = re.compile(
     rf"{_LEAD}(?:{_OTHER}|(?:the |a |my |one |some )?(?:\w+ )?{ADVISER})(?:'s)? (?:\w+ )?"
@@ -115,7 +129,7 @@ _DIGIT: Final = re.compile(r"\d|\b(?:one|two|three|four|six|eight|ten|half)\b")
 _MAY_TELL_OF_OTHERS: Final = re.compile(
     rf"\b(?:(?:{KIN}|{STRANGER}|{HOUSE}|{ADVISER})s?|he|she|they|some(?:one|body)|every(?:one|body)"
     r"|others?|people|his|her|their|rent|hire|buy|get|ago|yesterday|then|back|last|first|old|previous"
-    r"|former|used to|when i was|read|heard|saw|in [a-z]+ (?:it|i|we))\b"
+    r"|former|used to|when i was|read|heard|saw|next|used|shot|shoots|in [a-z]+ (?:it|i|we))\b"
 )
 
 
@@ -133,7 +147,12 @@ def _whose(clauses: list[tuple[str, bool]]) -> list[str]:
     owners: list[str] = []
     for clause, goes_on in clauses:
         owner = ""
-        if _ADVICE.search(clause) or _TO_HIRE.search(clause) or _WITH_KIT.search(clause):
+        if (
+            _NAMED_ONE.search(clause)
+            or _ADVICE.search(clause)
+            or _TO_HIRE.search(clause)
+            or _WITH_KIT.search(clause)
+        ):
             owner = "theirs"
         elif _SHARED.search(_SUBJECT.sub("", clause)):
             owner = ""
@@ -168,9 +187,15 @@ def without_others(text: str) -> str:
     kept = [
         clause
         for (clause, _), owner in zip(clauses, owners, strict=True)
-        if owner not in drop and not (_LONG_AGO.search(clause) and _DIGIT.search(clause))
+        if owner not in drop and not _is_of_another_day(clause)
     ]
     return "".join([*_lacking(clauses, owners), *kept])
+
+
+def _is_of_another_day(clause: str) -> bool:
+    """Whether a clause tells numbers of a day long gone, or of one to come."""
+    some_day = _SOME_DAY.search(clause) and not _PACKING.search(clause)
+    return bool((some_day or _LONG_AGO.search(clause)) and _DIGIT.search(clause))
 
 
 def _lacking(clauses: list[tuple[str, bool]], owners: list[str]) -> list[str]:

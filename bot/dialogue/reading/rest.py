@@ -22,7 +22,7 @@ _COUNT_BEFORE: Final = re.compile(
     r"(?: just| only| nearly)?"
     r"|(?:knees|passport|back|body|watch|clock|phone|thermometer) (?:says?|reads?|shows?|is at|at)"
     r"|(?:tickets?|parking|coffee|price|costs?|paid|fee|entry|beer|lunch|dinner|breakfast|cake|tea)"
-    r"(?: (?:was|is|were|for|at|cost|costs|of|about|me|us))*"
+    r"(?: (?:was|is|were|for|at|from|until|till|by|cost|costs|of|about|me|us))*"
     r"|(?:bus|train|boat|ferry|shuttle|taxi|lift|cable car)(?: (?:leaves?|goes|is|comes?|at|by))*"
     r"|version|chapter|part|volume|exit|platform|tram|floor|terminal"
     r"|marker|file|chill|temperature|line|seite|zimmer|linie|hausnummer|akku|bater[ií]a"
@@ -31,6 +31,11 @@ _COUNT_BEFORE: Final = re.compile(
 _O_CLOCK: Final = re.compile(
     r"\b(?:meet|leave|start|started|arrive|arrived|(?:got|get|been|was) here"
     r"|back|home|lunch|there|left|shuts?|closes?|opens?|starts?|ends?|comes?) (?:at|by|around) ?$"
+)
+#: "Dinner at the inn, 7.30".
+_DOTTED_CLOCK: Final = re.compile(r"(?:[01]?\d|2[0-3])\.[0-5]\d")
+_APPOINTMENT: Final = re.compile(
+    r"\b(?:dinner|lunch|breakfast|supper|table|booked|reserv\w+|bus|train|ferry)\b"
 )
 _YEAR: Final = re.compile(r"(?:19|20)\d\d")
 
@@ -47,6 +52,8 @@ def _is_meant(draft: Draft, quantity: Quantity) -> bool:
         return False
     if quantity.unit not in {"", "x"} or quantity.signed or quantity.fraction:
         return True
+    if _DOTTED_CLOCK.fullmatch(quantity.text) and _APPOINTMENT.search(draft.text):
+        return False
     if _YEAR.fullmatch(quantity.text) or _O_CLOCK.search(before):
         return False
     return not _FOLLOWED_BY_WORD.search(after)

@@ -6,7 +6,8 @@ import re
 from typing import Final
 
 from bot.dialogue.reading.draft import Draft
-from bot.dialogue.reading.numbers import METRES_A_SECOND, Quantity
+from bot.dialogue.reading.numbers import Quantity
+from bot.dialogue.reading.role_beside import measured, of_neighbours, opened, stands_tight
 from bot.dialogue.reading.role_words import (
     BEHIND,
     FALL,
@@ -15,7 +16,6 @@ from bot.dialogue.reading.role_words import (
     GOING,
     GROUND,
     KNOWN_THING,
-    MEASURED,
     MYSELF,
     NAMES,
     NEAR_BEHIND,
@@ -25,7 +25,6 @@ from bot.dialogue.reading.role_words import (
     OTHER_TALL,
     OTHER_THING,
     PLACED_AT,
-    SHOT_FROM,
     SUBJECT,
     TALL_OTHER,
     TIGHT,
@@ -150,31 +149,13 @@ def _ends(draft: Draft, quantity: Quantity) -> bool:
     )
 
 
-def _measured(words: str) -> str | None:
-    """`as tall as a house, 8 m or so`: the clause before says what is measured."""
-    found = None
-    for match in MEASURED.finditer(words):
-        found = match.lastgroup
-    return found
-
-
-#: "The fall I took from the map, 16 m": what a sentence opens with; a place is none.
-_OPENED: Final = re.compile(rf"(?:^|[.;!?] ?)(?:the |this |our )?(?:{FALL})\b(?P<rest>[^.;!?]*)$")
-_PLACED: Final = re.compile(
-    r"\b(?:far|near|nearer|away|back|off|distance|close|closer|wide|width|rock|stone|camera|at"
-    r"|speed"
-    r"|shutter|aperture|lens|zoom|zoomed|deep|walk|hike|path|trail|left|right|behind)\b"
-)
-
-
-def _opened(words: str) -> str | None:
-    """The fall's height where a sentence opens with the fall and places nothing."""
-    match = _OPENED.search(words)
-    return "height" if match and not _PLACED.search(match["rest"]) else None
-
-
 #: So many words back a thing is still the one that is placed (own rule).
 _JUST_BEFORE: Final = 4
+
+
+_OUTERMOST: Final = re.compile(
+    r"\b(?:(?P<far>farthest|furthest|most distant|last thing)|nearest|closest|first thing)\b"
+)
 
 
 def _named_just_before(draft: Draft, quantity: Quantity) -> str | None:
@@ -188,11 +169,6 @@ def _named_just_before(draft: Draft, quantity: Quantity) -> str | None:
     last = " ".join(clause.split()[-_JUST_BEFORE:])
     kind = _subject(last, tight=False) if before else None
     return kind if kind in {"near", "far"} else None
-
-
-_OUTERMOST: Final = re.compile(
-    r"\b(?:(?P<far>farthest|furthest|most distant|last thing)|nearest|closest|first thing)\b"
-)
 
 
 def stands_alone(draft: Draft, quantity: Quantity) -> bool:
@@ -216,36 +192,7 @@ def _is_vague(subject: str | None, words: str, after: str, match: re.Match[str] 
     )
 
 
-#: "Which i'd put at 6 m": the fall that was named right before.
-_WHICH: Final = re.compile(
-    rf"\b(?:{FALL}),? (?:which|they're|they are|it's|its|it is|that's|must be"
-    rf"|looks)\b(?P<rest>[^.;!?]*)$"
-)
-
-
 _ENDS_WITH_FALL: Final = re.compile(r"(?:falls?|drop)[ ,.]*$")
-#: "Just the upper 5 m".
-_PART_OF_IT: Final = re.compile(
-    r"\b(?:(?:just|only|want|show|get|frame|take|crop\w*)\b[^,;.]*|^)"
-    r"\b(?:upper|lower|top|bottom|uppermost|lowest|middle|first|last) ?$"
-)
-
-
-def _of_neighbours(draft: Draft, quantity: Quantity, words: str) -> str | None:
-    """`a stream of 1.5 m/s at 3 m`: the speed's water is so far away; `4 km walk, up 250 m`."""
-    earlier = draft.neighbour(quantity, -1)
-    if SHOT_FROM.search(words):
-        return "distance"
-    if "footer" in quantity.text:
-        return "height"
-    if quantity.unit != "" and _PART_OF_IT.search(words):
-        return "section"
-    which = _WHICH.search(draft.before(quantity))
-    if which and not _PLACED.search(which["rest"].replace("put at", "")):
-        return "height"
-    if words == "at" and earlier is not None and earlier.unit in METRES_A_SECOND:
-        return "distance"
-    return "climb" if words.endswith("up") and WALKING.search(draft.text) else None
 
 
 def _kind_behind(
@@ -265,8 +212,8 @@ def _kind_alone(draft: Draft, quantity: Quantity, subject: str | None) -> str | 
         return subject
     if _ends(draft, quantity) and NEAR_BEHIND.search(draft.clause_after(quantity)):
         return "near"
-    if quantity.unit not in {"km", "mi"} and TIGHT.fullmatch(draft.clause_before(quantity)):
-        return _measured(draft.before(quantity)) or _opened(draft.before(quantity))
+    if quantity.unit not in {"km", "mi"} and stands_tight(draft.clause_before(quantity)):
+        return measured(draft.before(quantity)) or opened(draft.before(quantity))
     return None
 
 
@@ -277,6 +224,18 @@ def _word_behind(after: str, subject: str | None, *, bare: bool) -> re.Match[str
         return None  # "height 15 m distance 20 m": the word belongs to the next number
     unclear = bare and not match["object"] and _ENDS_WITH_FALL.search(match.group())
     return None if unclear else match
+
+
+#: From here on a bare number "of climbing" is a height gained, not how often [any unit].
+_LEAST_CLIMB: Final = 20
+
+
+def _is_told_climb(quantity: Quantity, after: str) -> bool:
+    """Whether a bare number is a climb by the words behind it: `5 km out with 250 of climbing`."""
+    return quantity.value >= _LEAST_CLIMB and _OF_CLIMB.match(after) is not None
+
+
+_OF_CLIMB: Final = re.compile(r"^ (?:of )(?:climb(?:ing)?|ascent|(?:height )?gain|up(?:hill)?)\b")
 
 
 def role(draft: Draft, quantity: Quantity) -> str | None:
@@ -294,6 +253,6 @@ def role(draft: Draft, quantity: Quantity) -> str | None:
     else:
         kind = _kind_alone(draft, quantity, subject)
     if bare and (kind in _NEVER_BARE or _is_vague(subject, words, after, match)):
-        return None
-    kind = kind or _of_neighbours(draft, quantity, words.strip())
+        return "climb_m" if kind == "climb" and _is_told_climb(quantity, after) else None
+    kind = kind or of_neighbours(draft, quantity, words.strip())
     return _SLOTS[kind] if kind else None

@@ -31,6 +31,12 @@ _BOUND: Final = re.compile(
     r"|slower|between)|\b(?:don't|not|never|won't|no|without)(?: \w+){0,3} (?:over|past))"
     r"(?: about)? ?$"
 )
+#: "Can't get under 1/50": what is set as long as nothing else gives.
+_STUCK_AT: Final = re.compile(
+    r"\b(?:can't|cannot|cant|couldn't|won't) (?:get|bring|come|go)"
+    r"(?: (?:it|the|my|shutter|time|speed|any|me|down))* "
+    r"(?:under|below|beyond|past|(?:slower|longer|lower) than)(?: about)? ?$"
+)
 #: "Sped it up to 1/500" sets it.
 _BROUGHT: Final = re.compile(
     r"\b(?:sped|speeded|turned|bumped?|cranked?|pushed?|put|went|gone|brought|raised|upped|diall?ed"
@@ -67,15 +73,16 @@ _BASE_ISO: Final = re.compile(
 #: "Base iso on mine is 64", "lowest iso it can do is 100", "iso starts at 64".
 _BASE_SPOKEN: Final = re.compile(
     rf"\b(?:{_BASE}(?: \w+)? iso|iso(?: \w+){{0,2}} (?:starts|begins|goes down)|base)"
-    r"(?: (?:on|of|for|with|is|it|its|my|mine|this|the|that|camera|body|sensor|one|goes|go|i|can|do"
-    r"|has|value|setting|at|to|from|get|as|low|here|would|be))*[ :='s]*$"
+    r"(?:,? (?:on|of|for|with|is|it|its|my|mine|this|the|that|camera|body|sensor|one|goes|go|i|can"
+    r"|do|which|being|has|value|setting|at|to|from|get|as|low|here|would|be))*[ :='s]*$"
 )
 _BASE_AFTER: Final = re.compile(
     r"^\W*(?:(?:is|as|and|that's|thats|that is) )*(?:my |the |its )?(?:base|native|lowest)\b"
 )
+_BASE_OPENS: Final = re.compile(r"^ ?(?:and |at |on )?base iso\b")
 _BASE_HEAD: Final = re.compile(rf"\b{_BASE} iso ?[,(:] ?$")
 #: Full, half and third marks of the ISO series that a bare number may be (ISO 12232 marks).
-_ISO_MARKS: Final = frozenset(
+ISO_MARKS: Final = frozenset(
     {50, 64, 80, 100, 125, 160, 200, 250, 320, 400, 500, 640, 800, 1000, 1250, 1600, 3200, 6400}
 )
 
@@ -119,11 +126,18 @@ def read_iso(draft: Draft) -> None:
             draft.refuse(quantity)
         else:
             draft.put("iso", quantity.value, quantity)
+    _read_named_base(draft)
+
+
+def _read_named_base(draft: Draft) -> None:
+    """Bare marks behind the base's name: `base iso on mine is 64`."""
     for quantity in draft.free(""):
         before = draft.clause_before(quantity)
         headed = _BASE_HEAD.search(draft.before(quantity))
-        if quantity.value in _ISO_MARKS and (headed or _BASE_SPOKEN.search(before)):
+        if quantity.value in ISO_MARKS and (headed or _BASE_SPOKEN.search(before)):
             draft.put("base_iso", quantity.value, quantity)
+            if "f_number" in draft.values and _BASE_OPENS.match(before):
+                draft.note("iso", quantity.value)  # named where the ISO is
 
 
 def _may_be_stops(draft: Draft, quantity: Quantity) -> bool:
@@ -162,7 +176,7 @@ def _read_time(draft: Draft, quantity: Quantity) -> None:
     elif not _is_time(draft, quantity):
         if spoken:
             draft.claim(quantity)
-    elif is_bound(draft, quantity):
+    elif is_bound(draft, quantity) and not _STUCK_AT.search(draft.before(quantity)):
         draft.refuse(quantity)
     else:
         seconds = quantity.value * (60 if quantity.unit == "min" else 1)
@@ -185,7 +199,7 @@ def read_times(draft: Draft) -> None:
 _KEPT_AT: Final = re.compile(
     r"\b(?P<name>iso|aperture)\b(?: (?:has|to|must|should|will|is|be|the))* (?:stays?|staying"
     r"|remains?|kept"
-    r"|fixed|locked|left)(?: put| fixed| locked)? (?:at|on) ?$"
+    r"|fixed|locked|left)(?: put| fixed| locked)?(?: (?:at|on))? ?$"
 )
 
 
@@ -197,7 +211,7 @@ def read_kept_values(draft: Draft) -> None:
             continue
         if kept["name"] == "aperture":
             draft.put("f_number", quantity.value, quantity)
-        elif quantity.value in _ISO_MARKS:
+        elif quantity.value in ISO_MARKS:
             draft.put("iso", quantity.value, quantity)
 
 
@@ -217,14 +231,14 @@ def read_settings_triple(draft: Draft) -> None:
     if "iso" in draft.values or not {"f_number", "shutter_s"} <= draft.values.keys():
         return
     for quantity in draft.free(""):
-        if _is_beside_settings(draft, quantity) and quantity.value in _ISO_MARKS:
+        if _is_beside_settings(draft, quantity) and quantity.value in ISO_MARKS:
             draft.put("iso", quantity.value, quantity)
 
 
 def _is_made(slot: str, value: float) -> bool:
     """Whether a bare number is a mark of the ISO series, or a lens that a camera takes."""
     if slot == "iso":
-        return value in _ISO_MARKS
+        return value in ISO_MARKS
     return slot != "focal_mm" or value >= SHORTEST_MM
 
 

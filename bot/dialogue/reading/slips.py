@@ -54,13 +54,20 @@ _BEFORE_NUMBERS: Final = (
     (re.compile(r"\bios(?= ?\d| (?:one|two|four|six|eight|sixty|fifty|hundred|a hundred))"), "iso"),
     (
         re.compile(
-            r"\b(?:i so|eye so|is o|i\.s\.o\.?|i s o)(?= (?:\d|one|two|four|six|eight|a hundred))"
+            r"\b(?:i so|eye so|is o|i\.s\.o\.?|(?:i|eye) (?:s|ess) oh?)"
+            r"(?= (?:\d|one|two|four|six|eight|a hundred))"
         ),
         "iso",
     ),
     (re.compile(r"\b(?:f|eff) (?:fore|four)\b(?! \d)"), "f 4"),
     (re.compile(r"\bf ate\b"), "f 8"),
-    (re.compile(r"\b(?:eff|ef)(?= ?(?:\d|eleven|eight|sixteen|twenty|four|five))"), "f"),
+    (
+        re.compile(
+            r"\b(?:eff|ef)(?= ?(?:\d|one|two|four|five|six|seven|eight|nine|ten|eleven"
+            r"|thirteen|fourteen|sixteen|eighteen|twenty)\b)"
+        ),
+        "f",
+    ),
 )
 #: Letters that thumbs and eyes take for digits behind "iso": "1oo", "l00".
 _ISO_LETTERS: Final = re.compile(r"(?<=\biso )(?=[lo]*\d)[\dlo]{2,5}\b")

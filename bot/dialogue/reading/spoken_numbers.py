@@ -143,6 +143,12 @@ _F_DECIMALS: Final = (
     "7.1",
 )
 _F_SAID: Final = re.compile(rf"\bf ({_ONE}) ({_ONE})\b(?! (?:stops?|sec|met|feet))")
+#: "Two point eight", before wordings look for digits.
+_DECIMAL_SAID: Final = re.compile(rf"\b({_ONE}|{_TEEN}|zero) point ({_ONE}|zero)\b")
+#: "ND thousand", "nd sixty-four": filters named by their factor.
+_ND_SAID: Final = re.compile(
+    r"\bnd[ -](?:(?:a|one) )?(thousand|eight|sixteen|thirty[ -]two|sixty[ -]four)\b(?! stops?)"
+)
 _TENTHS: Final = re.compile(
     r"\b(two|three|four|five|six|seven|eight|nine"
     r"|[2-9]) tenths? of a(?= sec)"
@@ -152,6 +158,14 @@ _TENTHS: Final = re.compile(
 def _f_said(match: re.Match[str]) -> str:
     number = f"{SIMPLE[match.group(1)]}.{SIMPLE[match.group(2)]}"
     return f"f {number}" if number in _F_DECIMALS else match.group()
+
+
+def _decimal(match: re.Match[str]) -> str:
+    return f"{SIMPLE[match.group(1)]}.{SIMPLE[match.group(2)]}"
+
+
+def _nd_said(match: re.Match[str]) -> str:
+    return f"nd{1000 if match.group(1) == 'thousand' else _value(match.group(1))}"
 
 
 def _tenths(match: re.Match[str]) -> str:
@@ -164,6 +178,7 @@ def dictated_times(text: str) -> str:
     Args:
         text: a message in lower case.
     """
+    text = _DECIMAL_SAID.sub(_decimal, _ND_SAID.sub(_nd_said, text))
     text = _TENTHS.sub(_tenths, _F_SAID.sub(_f_said, text))
     text = _SAID_HUNDREDS.sub(_said_hundreds, text)
     text = _ONE_OVER.sub(_over, text)

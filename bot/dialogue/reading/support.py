@@ -59,9 +59,15 @@ _HAND_HELD: Final = any_of(
     "hand[ -]?held",
     r"hand[ -]?hold(?:ing)?",
     "by hand",
-    "from the hand",
+    "from the hand|free-?hand(?:ed)?|off (?:my|the) hand",
     r"(?:hold\w*|held) (?:it|the camera|my camera|this) (?:\w+ )?in (?:my|the|both) hands?",
     r"(?:i'm|im|just|am) holding (?:it|the camera|my camera)",
+)
+
+
+_SHAKY_HANDS: Final = any_of(
+    r"hands?(?: are| is|'re)? (?:\w+ )?(?:shak\w+|trembl\w+|wobbl\w+|unsteady)",
+    r"(?:shak\w+|trembl\w+|unsteady) hands?",
 )
 
 
@@ -75,7 +81,8 @@ def read_support(draft: Draft) -> None:
         return
     if _SAID.search(text) or _ELSEWHERE.search(text):
         _read_tripod(draft, text)
-    if _HAND_HELD.search(text):
+    lacks = draft.values.get("has_tripod") is False
+    if _HAND_HELD.search(text) or (lacks and _SHAKY_HANDS.search(text)):
         draft.note("hand_held", value=True)
 
 

@@ -57,7 +57,8 @@ COMPLAINTS: Final = (
     (
         Symptom.NO_TEXTURE,
         any_of(
-            r"mush|soup|soupy|candy ?floss|milk|porridge|(?:(?<!y )like|just|all|into|to|of"
+            r"mush|soup|soupy|candy ?floss|milk|porridge|gloopy?|goopy|gooey|treacle"
+            r"|(?:(?<!y )like|just|all|into|to|of"
             r"|looks?|turned)(?: \w+)? fog|gruel|yoghurt|custard",
             "whipped cream",
             r"(?:shaving|bath) foam|marshmallow|(?:like|into|to|just) (?:steam|smoke|cream)",
@@ -116,6 +117,8 @@ COMPLAINTS: Final = (
             r"|gravel|salt"
             r"|crystals?|popcorn|beads|hail)",
             r"(?:shattered|broken|chopped|crushed|cracked) (?:glass|ice)|frozen (?:solid|stiff)",
+            r"(?<!laughed )(?<!laughing )(?<!try )(?<!trying )(?<!tried )(?<!raining )(?<!blowing )"
+            r"(?<!pouring )(?<!working )(?<!rains )(?<!blows )(?<!that )"
             r"(?:way|much|far|so|all|really|very) (?:hard|harsh|jagged|brittle|spiky"
             r"|crispy)(?! (?:light|sun|to"
             r"|on|for|rain|climb|walk|path|work))",

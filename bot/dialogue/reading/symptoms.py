@@ -14,15 +14,16 @@ _ALL_SOFT: Final = exactly(
     rf"(?:a bit |bit |all |quite |very |still )*{SOFT}(?: pictures?| again)?"
 )
 _DENIED: Final = re.compile(
-    r"\b(?:no|not|isn't|aren't|without|doesn't|don't|never|no more|nothing|any|less|avoid|if)"
-    r"(?: (?:too|really|look|looks|it|that|so|more|\w+ing))*,? ?$"
+    r"\b(?:no|not|isn't|aren't|without|doesn't|don't|never|no more|nothing|any|less|avoid|if"
+    r"|stopped|stops|no longer|kills|killed|cuts?|gets? rid of|got rid of)(?: (?:the"
+    r"|most|all|of|too|really|look|looks|it|that|so|more|\w+ing))*,? ?$"
 )
 #: These hold a "no" of their own: "no texture", "no motion".
 _OWN_DENIAL: Final = re.compile(r"(?:no|without|any)\b")
 #: Words of a complaint that are a wish when somebody asks for them.
 _WISHABLE: Final = frozenset({Symptom.NO_TEXTURE, Symptom.TOO_FROZEN})
 _WISH: Final = any_of(
-    "want|wanted|like to|i'd like|id like|love|prefer|make it|please|go for|going for|aim|after"
+    "wants?|wanted|like to|i'd like|id like|love|prefer|make it|please|go for|going for|aim|after"
     "|get|look for|looking for"
 )
 _PLAIN_COMPLAINT: Final = any_of("too|mush|soup|cotton wool|lost|looks|came out|like ice")
@@ -30,11 +31,19 @@ _PLAIN_COMPLAINT: Final = any_of("too|mush|soup|cotton wool|lost|looks|came out|
 _FRAME_DARK: Final = any_of("too (?:dark|dim)", "under-?exposed")
 
 
+#: "The glare is gone now".
+_NO_MORE: Final = re.compile(
+    r"^(?:'s| is| are| has| have)(?: all| now| nearly| mostly)* (?:gone|away|no more|over)"
+    r"(?=\W*$|[,.;!]| now\b)"
+)
+
+
 def _holds(symptom: Symptom, pattern: re.Pattern[str], text: str) -> bool:
     return any(
         (symptom in _WISHABLE and _OWN_DENIAL.match(match.group()))
         or not _DENIED.search(text[: match.start()])
         for match in pattern.finditer(text)
+        if not _NO_MORE.match(text[match.end() :])
         if symptom not in _WISHABLE or not _is_wished(text, match)
     )
 

@@ -10,7 +10,7 @@ from bot.dialogue.reading.unit_words import LENGTH
 
 #: "12, no, 15 m high", "5, wait, 6": a bare number right before its correction.
 _TAKEN_BACK: Final = re.compile(
-    rf"(?<![\w./,+-])\d{{1,4}}(?:\.\d)?(?: ?{LENGTH})?[,;. -]+(?:\b{BACK}\b[,;. -]*)+"
+    rf"(?<![\w./,+-])(?:not )?\d{{1,4}}(?:\.\d)?(?: ?{LENGTH})?[,;. -]+(?:\b{BACK}\b[,;. -]*)+"
     rf"(?=\d+(?:\.\d+)? ?{LENGTH}\b)"
     rf"|^\d{{1,4}}(?:\.\d)?[,;. -]+(?:\b{BACK}\b[,;. -]*)+(?=\d+(?:\.\d+)?\W*$)"
 )

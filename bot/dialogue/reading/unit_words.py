@@ -15,3 +15,5 @@ MILE: Final = r"miles?"
 LENGTH: Final = rf"(?:{METRE}|{CENTIMETRE}|{KILOMETRE}|{FOOT}|{INCH}|{YARD}|{MILE})"
 #: Those in which people tell where they stand.
 STANDING: Final = rf"(?:{FOOT}|{YARD}|{METRE})"
+#: The same as the signs that a number bears once it is read.
+LENGTH_UNITS: Final = ("m", "cm", "ft", "in", "yd", "km", "mi")

@@ -26,12 +26,30 @@ _THEIR_GUESS: Final = re.compile(
     rf"\b(?:{KIN}|he|she|they)s? (?:says?|said|reckons?|thinks?|thought|guess(?:es|ed)|claims?)"
     r"(?: (?:it's|its|it is|it was|about|like|more like|only|at least))* ?$"
 )
+#: "You said 1/4 but i only dare 1/10": what was recommended and not taken.
+_YOU_SAID: Final = re.compile(
+    r"\b(?:you|u|linn|it)(?:'d| had| have|'ve)? (?:said|say|told me|suggest\w*|recommend\w*|want\w*"
+    r"|gave me|wrote|put|proposed|advised)(?: (?:me|to|use|try|about|like|a|go|for|at|with))* ?$"
+)
+_BUT_OWN: Final = re.compile(
+    r"\b(?:but|only|instead|though|however) (?:i|i'm|im|i've|ive|my|mine|we|got|have|can|it's)\b"
+    r"|\bi (?:only|took|used|went|dare|did|set|put|have|chose|got)\b"
+)
 _OWN_MIND: Final = re.compile(r"\b(?:no way|never|i'd say|i say|i think|nonsense|rubbish)\b")
 _FOR: Final = re.compile(r"^ ?(?:for|to|with|by)(?: the| my| a)? ?$")
 #: "F/8 or f/11, which is better in general?" asks of both and sets neither.
 _IN_GENERAL: Final = re.compile(
     r"\bdifference between\b|\bin general\b"
+    r"|\bother way (?:a?round|about)\b"
     r"|\b(?:which|what)(?:'s| is|s)?\b[^.;]*\b(?:better|best|normal\w*|usual\w*|safer|sharper)\b"
+)
+
+
+#: "Is 1/60 faster than 1/30": asked of both.
+_COMPARES: Final = re.compile(
+    r"\b(?:is|does|isn't|would|are) ?# ?(?:really |always |let |give |a )*"
+    r"(?:faster|slower|longer|shorter|brighter|darker|bigger|smaller|wider|narrower|sharper|better"
+    r"|more|less|the same)(?: \w+)? (?:than|as)(?: iso| f)?$"
 )
 
 
@@ -43,8 +61,10 @@ def withdraw(draft: Draft) -> None:
             drop = draft.claim if quantity.unit in {"f", "iso", "mm"} else draft.refuse
             drop(quantity)
             drop(later)
-        elif later is not None and _is_choice(draft, quantity, later):
-            drop = draft.claim if _IN_GENERAL.search(draft.text) else draft.refuse
+        elif later is not None and (
+            _is_choice(draft, quantity, later) or _is_compared(draft, quantity, later)
+        ):
+            drop = draft.claim if _is_general(draft, quantity, later) else draft.refuse
             drop(quantity)
             drop(later)
         elif _is_their_guess(draft, quantity) or _is_taken_back(draft, quantity):
@@ -53,6 +73,17 @@ def withdraw(draft: Draft) -> None:
 
 def _is_span(draft: Draft, quantity: Quantity) -> bool:
     return bool(_SPANS.search(draft.before(quantity)) and _ARRIVES.search(draft.after(quantity)))
+
+
+def _is_compared(draft: Draft, quantity: Quantity, later: Quantity) -> bool:
+    """Whether two numbers of one kind are only weighed: "is 1/60 faster than 1/30"."""
+    around = f"{draft.before(quantity)}#{draft.after(quantity).rstrip()}"
+    return quantity.unit == later.unit and _COMPARES.search(around) is not None
+
+
+def _is_general(draft: Draft, quantity: Quantity, later: Quantity) -> bool:
+    """Whether a choice asks how things are, and sets nothing."""
+    return _IN_GENERAL.search(draft.text) is not None or _is_compared(draft, quantity, later)
 
 
 def _is_choice(draft: Draft, quantity: Quantity, later: Quantity) -> bool:
@@ -67,10 +98,29 @@ def _is_choice(draft: Draft, quantity: Quantity, later: Quantity) -> bool:
 def _is_their_guess(draft: Draft, quantity: Quantity) -> bool:
     """Whether somebody else's number is followed by the person's own of the same kind."""
     later = draft.neighbour(quantity, 1)
+    if (
+        later is not None
+        and _kind(later) == _kind(quantity) != ""
+        and _is_declined(draft, quantity)
+    ):
+        return True
     lengths = later is not None and quantity.unit in METRES and later.unit in METRES
     return lengths and bool(
         _THEIR_GUESS.search(draft.before(quantity)) and _OWN_MIND.search(draft.after(quantity))
     )
+
+
+def _kind(quantity: Quantity) -> str:
+    """Of which setting or measure a number is by its form alone; "": not known."""
+    if quantity.unit == "s" or (quantity.unit == "" and quantity.fraction):
+        return "time"
+    return "length" if quantity.unit in METRES else quantity.unit
+
+
+def _is_declined(draft: Draft, quantity: Quantity) -> bool:
+    """Whether a number was recommended and the person's own follows: `you said f/8 but i …`."""
+    said, after = _YOU_SAID.search(draft.before(quantity)), draft.after(quantity)
+    return said is not None and _BUT_OWN.search(after) is not None
 
 
 def _is_taken_back(draft: Draft, quantity: Quantity) -> bool:

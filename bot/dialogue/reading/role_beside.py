@@ -1,0 +1,151 @@
+"""Which length a number is by what stands further off: another clause, or another number."""
+
+from __future__ import annotations
+
+import re
+from typing import Final
+
+from bot.dialogue.reading.draft import Draft
+from bot.dialogue.reading.numbers import METRES_A_SECOND, Quantity
+from bot.dialogue.reading.putting_right import SOURCE
+from bot.dialogue.reading.role_words import (
+    ELSEWHERE,
+    FALL,
+    MEASURED,
+    ONLY_FILLER,
+    SHOT_FROM,
+    TIGHT,
+    WALKING,
+)
+
+#: "How high? The guidebook says": who tells a length, not which it is.
+_SHOWN: Final = re.compile(
+    rf"\b(?:(?:the|my|our|his|her|an?) )?(?:{SOURCE}|stick|pole|ruler|scale)(?: here)?"
+    r"(?: (?:says|reads|gives|shows|has|said|measures))?\b:?"
+)
+
+
+def stands_tight(words: str) -> bool:
+    """Whether the words of a number's clause name nothing that it could measure.
+
+    Args:
+        words: the clause before the number, as `normalise` leaves it.
+    """
+    return TIGHT.fullmatch(_SHOWN.sub("", words)) is not None
+
+
+def measured(words: str) -> str | None:
+    """`as tall as a house, 8 m or so`: the clause before says what is measured.
+
+    Args:
+        words: what stands before the number, back to the number before it.
+    """
+    found = None
+    for match in MEASURED.finditer(words):
+        found = match.lastgroup
+    return found
+
+
+#: "The fall I took from the map, 16 m": what a sentence opens with; a place is none.
+_OPENED: Final = re.compile(rf"(?:^|[.;!?] ?)(?:the |this |our )?(?:{FALL})\b(?P<rest>[^.;!?]*)$")
+_PLACED: Final = re.compile(
+    r"\b(?:far|near|nearer|away|back|off|distance|close|closer|wide|width|rock|stone|camera|at"
+    r"|speed"
+    r"|shutter|aperture|lens|zoom|zoomed|deep|walk|hike|path|trail|left|right|behind)\b"
+)
+
+
+def opened(words: str) -> str | None:
+    """The fall's height where a sentence opens with the fall and places nothing.
+
+    Args:
+        words: what stands before the number, back to the number before it.
+    """
+    match = _OPENED.search(words)
+    return "height" if match and not _PLACED.search(match["rest"]) else None
+
+
+#: "Which i'd put at 6 m": the fall that was named right before.
+_WHICH: Final = re.compile(
+    rf"\b(?:{FALL}),? (?:which|they're|they are|it's|its|it is|that's|must be"
+    rf"|looks)\b(?P<rest>[^.;!?]*)$"
+)
+#: "Just the upper 5 m".
+_PART_OF_IT: Final = re.compile(
+    r"\b(?:(?:just|only|want|show|get|frame|take|crop\w*)\b[^,;.]*|^)"
+    r"\b(?:upper|lower|top|bottom|uppermost|lowest|middle|first|last) ?$"
+)
+_UPHILL: Final = re.compile(r"\bup(?:hill|wards?)?$")
+
+
+def of_neighbours(draft: Draft, quantity: Quantity, words: str) -> str | None:
+    """`a stream of 1.5 m/s at 3 m`: the speed's water is so far away; `4 km walk, up 250 m`.
+
+    Args:
+        draft: the message.
+        quantity: a length that its own words do not name.
+        words: the clause before it.
+    """
+    earlier = draft.neighbour(quantity, -1)
+    if SHOT_FROM.search(words) or _is_taken_from(draft, quantity, words):
+        return "distance"
+    if "footer" in quantity.text or _is_which(draft.before(quantity)):
+        return "height"
+    if quantity.unit != "" and _PART_OF_IT.search(words):
+        return "section"
+    if words == "at" and earlier is not None and earlier.unit in METRES_A_SECOND:
+        return "distance"
+    uphill = quantity.unit not in {"km", "mi"} and _UPHILL.search(words)
+    return "climb" if uphill and WALKING.search(draft.text) else None
+
+
+def _is_which(before: str) -> bool:
+    """Whether the fall was named right before, and nothing was placed since."""
+    which = _WHICH.search(before)
+    return which is not None and not _PLACED.search(which["rest"].replace("put at", ""))
+
+
+_FROM: Final = re.compile(r"\bfrom(?: about| around| roughly| maybe| some)?$")
+#: "The water falls from 30 m", "sharp from 2 m".
+_NOT_FROM: Final = re.compile(
+    r"\b(?:falls?|drops?|dropping|plunges|comes|pours|jump\w*|dive[sd]?|fell|water|sharp|focus\w*"
+    r"|everything|depth|down|range\w*|goes|anything|up)\b"
+)
+_RANGE_BEHIND: Final = re.compile(r"^ ?(?:to|up to|until|till|till|on|onwards?|up|down)\b")
+#: "From over the river, 55 m": where the camera stands.
+_FROM_PLACE: Final = re.compile(
+    r"\bfrom (?:over|across|behind|beyond|the (?:other|far|opposite|near|left|right)"
+    r"|(?:the|a|this) (?:bridge|bank|viewpoint|platform|path|beach|shore))\b[a-z ]*$"
+)
+_ELSEWHERE: Final = re.compile(rf"\b{ELSEWHERE}\b")
+_BEFORE_LENS: Final = re.compile(
+    r"^ ?(?:,|with|at|on|using|through|and)?(?: (?:the|my|an?))?(?: lens| zoom)? ?$"
+)
+_SETTINGS: Final = frozenset({"mm", "f", "iso", "s"})
+
+
+def _is_taken_from(draft: Draft, quantity: Quantity, words: str) -> bool:
+    """Whether a length is where a frame is taken from: `at 24 mm from 15 m`."""
+    if quantity.unit in {"", "km", "mi"} or _RANGE_BEHIND.match(draft.after(quantity)):
+        return False
+    earlier, later = draft.neighbour(quantity, -1), draft.neighbour(quantity, 1)
+    clause, rest = draft.last_clauses(quantity)
+    if earlier is not None and earlier.unit in _SETTINGS and ONLY_FILLER.fullmatch(rest):
+        return bool(_FROM_PLACE.search(clause)) and not _ELSEWHERE.search(clause)
+    if not _FROM.search(words) or _NOT_FROM.search(words):
+        return False
+    through = later is not None and later.unit == "mm"
+    return (through and _BEFORE_LENS.match(draft.after(quantity)) is not None) or (
+        earlier is not None and (earlier.unit == "mm" or is_zoomed(draft, earlier, quantity))
+    )
+
+
+def is_zoomed(draft: Draft, focal: Quantity, quantity: Quantity) -> bool:
+    """Whether a bare number is a focal length by what follows: `at 35 from 30 metres`."""
+    return (
+        focal.unit == ""
+        and not (focal.fraction or focal.is_range or focal.signed)
+        and draft.before(focal).endswith("at ")
+        and _FROM.fullmatch(draft.after(focal).strip()) is not None
+        and quantity.unit in {"m", "ft", "yd"}
+    )
