@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from dataclasses import dataclass
+from typing import Final
 
 from bot.dialogue import reckoning
 from bot.dialogue.by_numbers import rests_on_usual
@@ -14,6 +15,7 @@ from core.adjust import Lever, Plan, Polariser, Situation, Step, plan
 from core.adjust.situation import LONGEST_S
 from core.camera import POLARISER_STOPS, Camera
 from core.exposure import Settings, ev100
+from core.light import LIGHTS
 from core.series import f_number_label, iso_label, nearest, shutter_label, time_marks
 from core.water import Look, look_of
 
@@ -27,6 +29,8 @@ class Solved:
     flow: Flowing
     camera: Camera
     assumed: Assumed
+    #: The person has no ND: none is named.
+    no_nd: bool = False
 
     @property
     def given(self) -> GivenSettings:
@@ -94,10 +98,26 @@ def solve(
         focal_mm=focal_mm,
         near_m=reckoning.nearest_of(facts),
         far_m=facts.farthest_m or facts.distance_m,
-        in_sun=True if facts.light == "full sun" else None,
+        in_sun=_in_sun(facts.light),
         wind=bool(facts.wind),
     )
-    return Solved(plan(situation), situation, flow, camera, assumed)
+    no_nd = facts.nd_stops == () and not facts.nd_on_stops
+    return Solved(plan(situation), situation, flow, camera, assumed, no_nd)
+
+
+def _in_sun(light: str | None) -> bool | None:
+    """Whether the water lies in the sun; None where sun may come and go, or no light was told."""
+    if light in _SUNLIT:
+        return True
+    return None if light is None or LIGHTS[light].ev100 > _EVEN_EV else False
+
+
+#: Levers that give up the wished look of the water.
+_OTHER_LOOK: Final = frozenset({Lever.SHORTER_TIME, Lever.LONGER_TIME, Lever.AVERAGE_ROCK})
+#: Lights of the sun itself.
+_SUNLIT: Final = frozenset({"snow in sun", "full sun", "hazy sun"})
+#: Up to this light no cloud and no shade is left to wait for [EV] (heavy overcast, open shade).
+_EVEN_EV: Final = 12.0
 
 
 def timed(look_times: tuple[float, float]) -> tuple[float, float]:
@@ -180,9 +200,12 @@ def step_text(step: Step, camera: Camera) -> str:
     return text + (TEXTS[priced].format(**values) if priced in TEXTS else "")
 
 
-def other_text(step: Step, camera: Camera) -> str:
+def other_text(step: Step, camera: Camera, *, in_sun: bool | None = None) -> str:
     """A lever beyond dials and filters, in a few words."""
-    return TEXTS[f"other.{step.lever.value}"].format(**_step_values(step, camera))
+    key = f"other.{step.lever.value}"
+    if step.lever is Lever.WAIT and (step.stops > 0 or in_sun is False):
+        key = "other.wait_brighter" if step.stops > 0 else "other.wait_darker"
+    return TEXTS[key].format(**_step_values(step, camera))
 
 
 def _step_values(step: Step, camera: Camera) -> dict[str, str]:
@@ -202,7 +225,17 @@ def path_text(solved: Solved) -> str:
     return "; ".join(path for path in paths if path)
 
 
-def others_text(solved: Solved, most: int = 3) -> str:
-    """The first few levers beyond, joined."""
-    others = [step for step in solved.plan.others if step.lever is not Lever.BRACKET][:most]
-    return measures.listing([other_text(step, solved.camera) for step in others], TEXTS["or"])
+def others_text(solved: Solved, most: int = 3, *, for_look: bool = False) -> str:
+    """The first few levers beyond, joined.
+
+    Args:
+        solved: the plan that ends before the wish is met.
+        most: how many.
+        for_look: only what keeps the wished look.
+    """
+    left_out = {Lever.BRACKET} | ({Lever.ND} if solved.no_nd else set())
+    left_out |= _OTHER_LOOK if for_look else set()
+    others = [step for step in solved.plan.others if step.lever not in left_out][:most]
+    in_sun = solved.situation.in_sun
+    texts = [other_text(step, solved.camera, in_sun=in_sun) for step in others]
+    return measures.listing(texts, TEXTS["or"])

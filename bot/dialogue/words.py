@@ -231,6 +231,7 @@ def _facts(turn: Turn, text: str, asked: Asked | None, typed: str) -> None:
         facts = by_meaning.with_sight(turn, text, facts)
     if facts.known():
         _take_in(turn, facts, text if rest is None else rest, typed)
+        questions_asked.answer_late(turn, text, rest)
     elif rest is None and not noted:
         _not_understood(turn, facts, text)
     elif repeat.standing(turn) is not None or not noted:

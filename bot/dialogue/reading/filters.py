@@ -53,6 +53,10 @@ _ON: Final = any_of(
     rf"(?:with|using|through|turned|have) (?:the|my) {POLARISER}\b(?! (?:off|in the))",
     rf"(?:put|screwed|mounted|added|using|stacked|stacking)\b[^,;.]{{0,10}}\b{POLARISER}",
     rf"\bon\b[^;.]{{0,30}}, (?:but )?(?:the |my )?{POLARISER} is(?=$|[,;.!])",
+    rf"{POLARISER},? (?:(?:yes|yep|yeah|ok|okay|and|i|i've|have|already|also),? )*"
+    r"(?:turned|rotated|mounted|fitted|put) (?:it|that)(?! (?:off|away|back|down|in)\b)",
+    rf"{POLARISER} (?:and|plus|with|\+) (?:the |my |an? )?[\w.]+(?:[ -]stops?)?(?: nd| filter)?"
+    r" (?:are |is )?(?:both |now |still )+on\b",
 )
 _ASKS_FOR_IT: Final = any_of(rf"(?:need|buy|get|worth|is|what's)(?: a| the)? {POLARISER}")
 #: Beside settings "with a polariser" says that it was on.

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from typing import Final
 
 from bot.dialogue import reckoning, solving
@@ -25,6 +26,12 @@ _WATER_S: Final = 1 / 50
 _FOR_LEAVES: Final = any_of(
     r"(?:leaf|second|short|fast) (?:frame|one|shot)|for the (?:leaves|ferns?|foliage|branches)"
     r"|the (?:leaves|ferns?) (?:at|with)"
+)
+#: "Yes, I turned it already" of the polariser that was offered.
+_TURNED: Final = re.compile(
+    r"\W*(?:(?:yes|yep|yeah|ok|okay|done|i|i've|have|already|did)\W+)*(?:turned|rotated)"
+    r" (?:it|that)(?! (?:off|around|back|down|away)\b)",
+    re.IGNORECASE,
 )
 _LEAVES: Final = any_of("leaves|leaf|ferns?|foliage|branches|blätter|farne?|hojas|helechos?")
 
@@ -90,8 +97,12 @@ def answer(turn: Turn, text: str, told: Facts) -> bool:
 
 
 def with_filter(turn: Turn, text: str, told: Facts) -> Facts:
-    """The facts of "took it off": the one filter that is on the lens."""
-    if told.known() or not took_off(text):
+    """The facts of "took it off": the one filter on the lens; of "turned it": the polariser."""
+    if told.known():
+        return told
+    if turn.facts.has_polariser and _TURNED.match(text):
+        return Facts(polariser_on=True)
+    if not took_off(text):
         return told
     given = turn.walk.given
     polariser = bool(turn.facts.polariser_on or (given is not None and given.polariser_on))

@@ -15,7 +15,8 @@ from bot.dialogue.solving import Solved
 from bot.dialogue.steps import reasons
 from bot.dialogue.texts import TEXTS, measures
 from bot.dialogue.turn import Turn
-from core.camera import Camera
+from bot.dialogue.within_light import within_light
+from core.camera import POLARISER_STOPS, Camera
 from core.light import LIGHTS
 from core.optics import FNumberChoice
 from core.water import look_of
@@ -26,6 +27,8 @@ AFTER_SUNSET: Final = frozenset({"after sunset", "dusk", "full moonlight"})
 DIM_EV: Final = 8.0
 #: That a polariser was spoken of is kept with the checks.
 _OFFERED: Final = "polariser_offered"
+#: Beside these there is little room.
+_LONG: Final = ("base.level_", "base.bright_", "base.dark_", "lens.")
 #: Up to here a predicted level counts as right [stops] (own rule: the light is told in words).
 _RIGHT_STOPS: Final = 0.5
 #: Above this many frames of a focus stack the nearest thing is let go (common practice: about 6).
@@ -75,6 +78,8 @@ def _far(turn: Turn) -> str:
 def _filters(facts: Facts, given: GivenSettings) -> str:
     """What stands before the lens, in words that follow the settings."""
     text = ""
+    if not (given.polariser_on or facts.polariser_on or given.nd_on_stops or facts.nd_on_stops):
+        return TEXTS["base.bare"] if _may_have_one(facts) else ""
     if given.polariser_on:
         text += TEXTS["base.polariser"]
     elif facts.polariser_on:
@@ -86,7 +91,14 @@ def _filters(facts: Facts, given: GivenSettings) -> str:
     return text
 
 
-def offer_polariser(turn: Turn, given: GivenSettings) -> None:
+def _may_have_one(facts: Facts) -> bool:
+    """Whether a filter has to be counted out: one is owned, or none was denied in a told light."""
+    if facts.has_polariser or facts.nd_stops:
+        return True
+    return facts.light is not None and not (facts.has_polariser is False and facts.nd_stops == ())
+
+
+def offer_polariser(turn: Turn, given: GivenSettings, camera: Camera) -> None:
     """A polariser in the bag: when it is worth its light, said once on a walk; it is not on yet."""
     facts, checks = turn.facts, turn.walk.checks
     if not facts.has_polariser or given.polariser_on or facts.polariser_on is not None:
@@ -98,11 +110,28 @@ def offer_polariser(turn: Turn, given: GivenSettings) -> None:
     if light is not None and light.ev100 <= DIM_EV:
         turn.say(Role.CHECK, "base.leave_polariser", light=TEXTS[f"light.{facts.light}"])
     else:
-        turn.say(Role.CHECK, "base.offer_polariser")
+        time, longer = (
+            solving.time_text(time_s, camera)
+            for time_s in (given.shutter_s, given.shutter_s * 2**POLARISER_STOPS)
+        )
+        turn.say(Role.CHECK, "base.offer_polariser", time=time, longer=longer)
 
 
-def say_level(turn: Turn, solved: Solved | None) -> None:
-    """The predicted level in the told light, and which lever comes next."""
+def lit_of(solved: Solved | None) -> Solved | None:
+    """The plan with the time that the light gives, where it does not give the wished one."""
+    if solved is None or abs(solved.plan.remaining_stops) <= _RIGHT_STOPS:
+        return None
+    return within_light(solved)
+
+
+def say_level(turn: Turn, solved: Solved | None, lit: Solved | None) -> None:
+    """The predicted level in the told light, and which lever comes next.
+
+    Args:
+        turn: the answer under construction.
+        solved: the plan for the wished look; None while the light is unknown.
+        lit: the one that the light gives instead, where it does not give that.
+    """
     if solved is None:
         return
     measured = turn.walk.clean_stops is not None or turn.walk.clipped_stops is not None
@@ -111,20 +140,36 @@ def say_level(turn: Turn, solved: Solved | None) -> None:
     if solved.plan.met or abs(rest) <= _RIGHT_STOPS:
         turn.say(Role.ASSUMPTION, "base.level_ok", light=light)
         return
-    key = "base.level_under" if rest > 0 else _over_key(turn.facts)
+    if lit is not None:
+        _say_lit(turn, solved, lit, light)
+        return
     turn.say(
         Role.CHECK,
-        key,
+        "base.level_under" if rest > 0 else "base.level_over",
         light=light,
         stops=measures.stops(rest),
         others=solving.others_text(solved, most=2),
     )
 
 
+def _say_lit(turn: Turn, solved: Solved, lit: Solved, light: str) -> None:
+    """What the light's own time makes of the water, and what the wished look would take."""
+    share = lit.flow.share(lit.plan.settings.shutter_s)
+    over = solved.plan.remaining_stops < 0
+    turn.say(
+        Role.CHECK,
+        _over_key(turn.facts) if over else "base.dark_gives",
+        light=light,
+        look=TEXTS[f"look.{look_of(share).value}"],
+        wished=TEXTS[f"look.{reckoning.wished_look(turn.facts).value}"],
+        others=solving.others_text(solved, most=1 if len(turn.parts) > 1 else 2, for_look=True),
+    )
+
+
 def _over_key(facts: Facts) -> str:
     if facts.light in AFTER_SUNSET:
         return "base.level_over_dusk"
-    return "base.level_over_phone" if reckoning.is_phone(facts) else "base.level_over"
+    return "base.level_over_phone" if reckoning.is_phone(facts) else "base.bright_gives"
 
 
 def say_support(turn: Turn, facts: Facts) -> None:
@@ -137,7 +182,7 @@ def say_support(turn: Turn, facts: Facts) -> None:
     elif facts.hand_held or facts.has_tripod is False:
         turn.say(Role.CHECK, "base.no_tripod")
     else:
-        full = any(part.key.startswith(("base.level_", "lens.")) for part in turn.parts)
+        full = any(part.key.startswith(_LONG) for part in turn.parts)
         turn.say(Role.ASSUMPTION if full else Role.CHECK, "base.tripod")
 
 

@@ -220,7 +220,7 @@ def _is_nearer(text: str, cause: Cause, topic: str) -> bool:
 
 CAUSES: Final[Mapping[str, Answer]] = {
     "contrast_too_great": plainly("cause.contrast_too_great"),
-    "mixed_light": plainly("asked.noon"),
+    "mixed_light": trade_answers.say_noon,
     "iso_raised": trade_answers.say_iso_raised,
     "automatic_mode": plainly("asked.mode"),
     "focused_wrong": plainly("answer.focus_on_water"),

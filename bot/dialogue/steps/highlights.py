@@ -14,6 +14,7 @@ from bot.dialogue.steps import keep, liking, planned, reasons, repeat
 from bot.dialogue.steps.taken import ask_for_settings, take_settings, with_filters
 from bot.dialogue.texts import measures
 from bot.dialogue.turn import Turn
+from bot.dialogue.within_light import within_light
 from core.adjust import Lever
 from core.exposure import Settings
 from core.series import nearest, step_by, time_marks
@@ -143,7 +144,8 @@ def _plan_from(turn: Turn, given: GivenSettings, change: float) -> Solved:
         if kept.plan.met:
             return kept
     times = planned.times_for(turn, set(), settings)
-    return solving.solve(facts, settings, change, look_times=times)
+    solved = solving.solve(facts, settings, change, look_times=times)
+    return (within_light(solved) or solved) if change > 0 else solved
 
 
 def holds(turn: Turn, key: str = "highlights.held", *, look: str | None = None) -> None:

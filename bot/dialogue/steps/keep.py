@@ -11,7 +11,7 @@ from bot.dialogue.context import GivenSettings
 from bot.dialogue.reckoning import Assumed
 from bot.dialogue.solving import settings_text
 from bot.dialogue.states import State, Trigger
-from bot.dialogue.steps import composition, look_said, my_look, water_told
+from bot.dialogue.steps import base_said, composition, look_said, my_look, water_told
 from bot.dialogue.steps.taken import take_settings
 from bot.dialogue.texts import measures
 from bot.dialogue.turn import Turn
@@ -157,4 +157,6 @@ def _say_log_line(turn: Turn, given: GivenSettings) -> None:
     camera = reckoning.camera_of(turn.facts, Assumed())
     crop = camera.sensor.crop_factor
     focal = f", {measures.focal(given.focal_mm, crop)}" if given.focal_mm else ""
-    turn.say(Role.SETTINGS, "keep.log_line", settings=settings_text(given, camera) + focal)
+    filters = f", {on}" if (on := base_said.filters_on(given)) else ""
+    settings = settings_text(given, camera) + filters + focal
+    turn.say(Role.SETTINGS, "keep.log_line", settings=settings)

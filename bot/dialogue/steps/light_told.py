@@ -27,7 +27,9 @@ def say(turn: Turn, told: Facts) -> None:
     key = _MEANS.get(told.light or "")
     if key is None or turn.walk.given is not None or key in turn.walk.checks:
         return
+    turn.change_walk(checks=turn.walk.checks | {key: "said"})
     if reckoning.is_phone(turn.facts):
         key = _OF_A_PHONE[key]
-    turn.change_walk(checks=turn.walk.checks | {key: "said"})
+    elif key == "light_told.sun" and turn.facts.nd_stops == ():
+        key = "light_told.sun_bare"
     turn.say(Role.CHECK, key)

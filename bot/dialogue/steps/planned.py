@@ -15,6 +15,7 @@ from bot.dialogue.solving import Solved
 from bot.dialogue.steps import reasons
 from bot.dialogue.texts import TEXTS, measures
 from bot.dialogue.turn import Turn
+from bot.dialogue.within_light import within_light
 from core.adjust import Price, plan
 from core.exposure import Settings
 from core.series import Mark, f_number_marks, iso_marks, nearest, time_marks
@@ -73,25 +74,45 @@ def merged(turn: Turn, solved: Solved) -> GivenSettings:
 def say_within_reach(turn: Turn, solved: Solved, key: str = "adjust.next") -> None:
     """Say a plan; where the look can't hold the white, a shorter time does, and what would.
 
-    White without texture is the worse fault (common practice: halve the time first).
+    White without texture is the worse fault (common practice: halve the time first). Where the
+    light gives no such time at all, the one that it gives is set.
     """
     shorter = None if solved.plan.met else _shorter(solved)
-    if shorter is None:
+    lit = within_light(solved)
+    if shorter is not None:
+        say_plan(turn, shorter, key)
+        look = TEXTS[f"look.{reckoning.wished_look(turn.facts).value}"]
+        others = solving.others_text(solved, most=2)
+        turn.say(Role.CHECK, "adjust.for_look", look=look, others=others)
+    elif lit is not None:
+        say_plan(turn, lit, "adjust.light_gives")
+        _say_beyond_light(turn, solved)
+    else:
         say_plan(turn, solved, key)
-        return
-    say_plan(turn, shorter, key)
-    look = TEXTS[f"look.{reckoning.wished_look(turn.facts).value}"]
-    turn.say(Role.CHECK, "adjust.for_look", look=look, others=solving.others_text(solved, most=2))
+
+
+def _say_beyond_light(turn: Turn, solved: Solved) -> None:
+    """How far the wished time is out of the light's reach, and what would bring it."""
+    rest = solved.plan.remaining_stops
+    turn.say(
+        Role.CHECK,
+        "adjust.beyond_light",
+        time=solving.time_text(solved.plan.settings.shutter_s, solved.camera),
+        stops=measures.stops(rest),
+        side=TEXTS["side.dark" if rest > 0 else "side.bright"],
+        others=solving.others_text(solved, most=1 if len(turn.parts) > 1 else 3, for_look=True),
+    )
 
 
 def _shorter(solved: Solved) -> Solved | None:
     """The same darker step by the time, past the look; None where that does not do it."""
     change, time_s = solved.situation.change_stops, solved.situation.settings.shutter_s
+    if not (-_SMALL_STOPS <= change < 0 and solved.plan.remaining_stops < 0):
+        return None
     times = (time_s * 2**change / 2, time_s)
     situation = replace(solved.situation, look_times=solving.timed(times))
     found = replace(solved, plan=plan(situation), situation=situation)
-    small = -_SMALL_STOPS <= change < 0 and solved.plan.remaining_stops < 0
-    return found if small and found.plan.met else None
+    return found if found.plan.met else None
 
 
 def say_plan(turn: Turn, solved: Solved, key: str = "adjust.next") -> None:
@@ -186,7 +207,8 @@ def _say_instead(turn: Turn, solved: Solved) -> None:
                 stops=measures.stops(step.stops),
             )
     if solved.plan.instead:
-        others = [solving.other_text(step, solved.camera) for step in solved.plan.instead[:3]]
+        able = [step for step in solved.plan.instead if not (solved.no_nd and step.nd_on)]
+        others = [solving.other_text(step, solved.camera) for step in able[:3]]
         turn.say(Role.ASSUMPTION, "adjust.instead", others=measures.listing(others, TEXTS["or"]))
 
 

@@ -6,7 +6,9 @@ import re
 from typing import Final
 
 from bot.dialogue.context import KIT_SLOTS
+from bot.dialogue.facts import Facts
 from bot.dialogue.reading import read
+from bot.dialogue.steps import trade_answers
 from bot.dialogue.steps.topic_answers import TOPICS, Answer
 from bot.dialogue.turn import Turn
 
@@ -42,12 +44,45 @@ def answer(turn: Turn, text: str) -> str | None:
         return None
     rest = " ".join(clauses[:first] + clauses[first + 1 :])
     told = read(rest)  # "m43, and which f-number?" asks about that camera
-    kit = told.only(told.known().keys() & KIT_SLOTS)
+    kit = told.only(told.known().keys() & KIT_SLOTS).updated(_own(turn, clauses[first]))
     turn.change_person(kit=turn.context.person.kit.updated(kit))
+    if _waits(say, rest):
+        return rest
     say(turn, text)
     if not turn.notes:
         turn.reason("why.practice")
     return rest
+
+
+def answer_late(turn: Turn, text: str, rest: str | None) -> None:
+    """Say what waited for the rest of a message to be taken in, in front of what that led to."""
+    if rest is None:
+        return
+    say = next((say for clause in _CLAUSE.split(text) if (say := _topic(clause))), None)
+    if say is None or not _waits(say, rest):
+        return
+    said, turn.parts = turn.parts, []
+    say(turn, text)
+    turn.parts = [*turn.parts, *said]
+
+
+def _waits(say: Answer, rest: str) -> bool:
+    """Whether an answer's numbers change by what else is told."""
+    return say is trade_answers.say_nd and bool(read(rest).known())
+
+
+def _own(turn: Turn, clause: str) -> Facts:
+    """Filters that a question names as the person's: "do I need my 3 stop?".
+
+    Who has an ND and asks which of the two goes on first has the polariser, too.
+    """
+    told, said = read(clause), clause.casefold()
+    if not (_MINE.search(said) or ("first" in said and turn.facts.nd_stops)):
+        return Facts()
+    return Facts(nd_stops=told.nd_stops or None, has_polariser=told.has_polariser or None)
+
+
+_MINE: Final = re.compile(r"\bmy\b")
 
 
 def _topic(clause: str) -> Answer | None:

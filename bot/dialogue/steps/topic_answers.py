@@ -45,7 +45,7 @@ TOPICS: Final[Mapping[str, Answer]] = {
     "just_white": trade_answers.say_just_white,
     "too_long": trade_answers.say_time,
     "need_nd": trade_answers.say_nd,
-    "noon": plainly("asked.noon"),
+    "noon": trade_answers.say_noon,
     "polariser_first": plainly("asked.polariser_first"),
     "polariser_stops": trade_answers.say_polariser_stops,
     "polariser_turn": plainly("asked.polariser_turn"),

@@ -17,12 +17,14 @@ from bot.dialogue.steps.base_said import DIM_EV
 from bot.dialogue.texts import TEXTS, measures
 from bot.dialogue.turn import Turn
 from core.camera import POLARISER_STOPS
-from core.light import LIGHTS, metered_level
+from core.light import LIGHTS, Light, metered_level
 from core.series import f_number_label, iso_label, nearest, shutter_label, time_marks
 from core.water import Look
 
 #: The longest time that is held braced [s] (common practice: 1/15).
 _BRACED_S: Final = 2**-4
+#: A polariser and one ND, or two ND: together they are named, too.
+_BOTH: Final = 2
 #: From this much too bright on a filter is worth naming [stops] (own rule).
 _WORTH_A_FILTER: Final = 1.0
 
@@ -135,6 +137,7 @@ def say_nd(turn: Turn, clause: str) -> None:
     given = turn.walk.given
     on = POLARISER_STOPS if given is not None and given.polariser_on else 0.0
     over = metered_level(now.wanted, light.ev100, on)
+    _say_filter_times(turn, now, light)
     turn.say(
         Role.SETTINGS,
         "asked.nd_yes" if over >= _WORTH_A_FILTER else "asked.nd_no",
@@ -143,6 +146,41 @@ def say_nd(turn: Turn, clause: str) -> None:
         time=shutter_label(now.wanted.shutter_s, now.camera.dial),
         f_number=f_number_label(now.wanted.f_number, now.camera.dial),
     )
+
+
+def _say_filter_times(turn: Turn, now: base.Standing, light: Light) -> None:
+    """The times that this light gives bare, and behind each filter that is there."""
+    facts, bare_s = turn.facts, now.wanted.shutter_s * 2 ** -metered_level(now.wanted, light.ev100)
+    owned = [(TEXTS["filter.polariser"], POLARISER_STOPS)] if facts.has_polariser else []
+    owned += [
+        (TEXTS["filter.nd"].format(stops=measures.plain(stops)), stops)
+        for stops in facts.nd_stops or ()
+    ]
+    if not owned and facts.nd_stops is None:
+        return
+    if len(owned) == _BOTH:
+        owned.append((TEXTS["filter.both"], sum(stops for _, stops in owned)))
+    times = [f"{name} {_marked(bare_s * 2**stops, now)}" for name, stops in owned]
+    turn.say(
+        Role.CHECK,
+        "asked.filter_times",
+        f_number=f_number_label(now.wanted.f_number, now.camera.dial),
+        iso=iso_label(now.wanted.iso, now.camera.dial),
+        bare=_marked(bare_s, now),
+        list="".join(f", {time}" for time in times),
+    )
+
+
+def _marked(time_s: float, now: base.Standing) -> str:
+    within_s = min(max(time_s, now.camera.shortest_s), now.camera.longest_s)
+    return nearest(time_marks(now.camera.dial), within_s).label
+
+
+def say_noon(turn: Turn, clause: str) -> None:
+    """Full sun: what to do in it, without a filter that is not there."""
+    del clause
+    bare = turn.facts.nd_stops == ()
+    turn.say(Role.SETTINGS, "asked.noon_bare" if bare else "asked.noon")
 
 
 def say_polariser_stops(turn: Turn, clause: str) -> None:

@@ -90,11 +90,13 @@ def say_no_wait(turn: Turn, text: str) -> None:
     """Who does not wait for shade: a shaded section, or a filter with its time in the sun."""
     del text
     now = base.standing(turn)
+    bare = turn.facts.nd_stops == ()
     turn.say(
         Role.SETTINGS,
-        "asked.no_wait",
+        "asked.no_wait_bare" if bare else "asked.no_wait",
         f_number=f_number_label(now.wanted.f_number, now.camera.dial),
-        time=_right_time(now.wanted, "full sun", now.camera, _SUN_ND_STOPS),
+        iso=iso_label(now.wanted.iso, now.camera.dial),
+        time=_right_time(now.wanted, "full sun", now.camera, 0.0 if bare else _SUN_ND_STOPS),
     )
 
 

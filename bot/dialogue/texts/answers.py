@@ -110,6 +110,9 @@ ANSWERS: Final[dict[str, str]] = {
         "Sun is the hard case: shade first, else a shaded section, else a 6-stop ND; the contrast "
         "stays."
     ),
+    "light_told.sun_bare": (
+        "Sun is the hard case: shade first, else a shaded section; the contrast stays."
+    ),
     "light_told.sun_phone": (
         "Sun is the hard case: wait for shade, or take a part that lies in it; the contrast stays."
     ),

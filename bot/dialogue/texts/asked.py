@@ -21,6 +21,7 @@ ASKED: Final[dict[str, str]] = {
         "At twice the distance of the nearest thing that must be sharp. Check both ends at 100 %."
     ),
     "asked.nd_yes": "Yes: in {light} it takes about {stops} of filter for {time} at {f_number}.",
+    "asked.filter_times": "{f_number}, {iso} there: bare {bare}{list}.",
     "asked.nd_no": "No: in {light} {time} at {f_number} needs none.",
     "asked.nd_plain": "Not in shade or under trees. In open daylight 3 to 6 stops.",
     "asked.polariser_first": (
@@ -66,6 +67,9 @@ ASKED: Final[dict[str, str]] = {
     "asked.noon": (
         "Wait for cloud or shade, take a shaded section with a longer lens, or a 6-stop ND; "
         "the contrast stays."
+    ),
+    "asked.noon_bare": (
+        "Wait for cloud or shade, or take a shaded section with a longer lens; the contrast stays."
     ),
     "asked.sky": (
         "Leave it out: move until leaves cover the gap, tilt down, go longer, or cut the lip."
@@ -153,6 +157,10 @@ ASKED: Final[dict[str, str]] = {
     "asked.no_wait": (
         "Then a shaded section with a longer lens, or a 6-stop ND: {f_number}, ISO 100, {time}. "
         "The contrast stays."
+    ),
+    "asked.no_wait_bare": (
+        "Then a shaded section with a longer lens; in the sun {f_number}, {iso}, {time} is what it "
+        "gives. The contrast stays."
     ),
     "asked.support": "Good, that holds it. Timer 2 s, hands off, five frames; keep the sharpest.",
     "asked.plan": (

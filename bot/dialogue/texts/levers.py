@@ -6,6 +6,7 @@ from typing import Final
 
 LEVERS: Final[dict[str, str]] = {
     "filter.polariser": "polariser",
+    "filter.both": "both",
     "filter.polariser_on": "polariser on",
     "filter.polariser_off": "polariser off",
     "filter.nd": "{stops}-stop ND",
@@ -26,6 +27,8 @@ LEVERS: Final[dict[str, str]] = {
     "price.glare": " (shine returns)",
     "other.nd": "a {nd}-stop ND",
     "other.wait": "wait for cloud or shade (about 3 stops)",
+    "other.wait_darker": "wait for darker light",
+    "other.wait_brighter": "wait for more light",
     "other.average": "average {frames} frames of {time}",
     "other.section": "a shaded section with a longer lens",
     "other.shorter_time": "crisper water at {time}",

@@ -180,10 +180,12 @@ WALK: Final[dict[str, str]] = {
     ),
     "base.polariser": ", polariser turned until the rock stops shining",
     "base.offer_polariser": (
-        "Rock or leaves shine? `polariser on`, turned until they stop: about 1.7 stops."
+        "Rock or leaves shine? `polariser on`, turned until they stop: about 1.7 stops, {time} "
+        "becomes {longer}."
     ),
     "base.leave_polariser": "Leave the polariser off: in {light} it takes light that you need.",
     "base.polariser_off": ", polariser off",
+    "base.bare": ", no filter",
     "base.nd": ", {stops}-stop ND on",
     "base.nd_off": ", ND off",
     "base.tripod": "Timer 2 s, stabiliser off. Take one.",
@@ -195,14 +197,15 @@ WALK: Final[dict[str, str]] = {
     ),
     "base.level_ok": "In {light} that is about right on the meter.",
     "base.level_over": "In {light} it stays about {stops} too bright: {others}.",
+    "base.bright_gives": "In {light} no longer time fits: {look}. For {wished} water: {others}.",
     "base.level_over_phone": (
-        "In {light} that is about {stops} too bright for one frame: take the long-exposure mode, "
-        "or wait for shade. Zoom in: pure white counts as blinking."
+        "In {light} one frame gives no longer time: for {wished} water take the long-exposure "
+        "mode, or wait for shade. Zoom in: pure white counts as blinking."
     ),
     "base.level_over_dusk": (
-        "In {light} it is still about {stops} too bright; the light falls by itself, minute by "
-        "minute."
+        "In {light} no longer time fits yet: {look}; the light falls by itself, minute by minute."
     ),
+    "base.dark_gives": "In {light} no shorter time fits: {look}. For {wished} water: {others}.",
     "base.level_under": "In {light} it stays about {stops} too dark: {others}.",
     "ask.blink": "Does the main water blink?",
     "ask.blink.nothing": "no",
@@ -248,6 +251,8 @@ WALK: Final[dict[str, str]] = {
     "adjust.next": "Next: {settings}{look}.",
     "adjust.keep": "Keep {settings}{look}.",
     "adjust.cant": "{settings} is the nearest: still {stops} too {side}.",
+    "adjust.light_gives": "The light gives {settings}{look}.",
+    "adjust.beyond_light": "{time} is still {stops} too {side}: {others}.",
     "adjust.for_look": "For {look} water instead: {others}.",
     "adjust.beyond": "For the rest: {others}.",
     "adjust.how": "{steps}.",
