@@ -270,3 +270,68 @@ def test_the_note_names_what_was_on() -> None:
     player.say("took 1/4 s f/11 iso 100 with the polariser, only dots blink")
     player.say("1")
     assert "polariser" in player.say("finish")[0].body
+
+
+# another look than the frame before has
+
+
+@pytest.mark.parametrize(
+    ("wish", "share", "change"),
+    [
+        # 5.42 m/s over 10 x 17.3 / 12 = 14.4 m: 1/2 s crosses 18.8 %, silky
+        ("I'd like to see some threads, not only silk", (0.01, 0.10), "shorter"),
+        ("i want it misty", (0.35, math.inf), "longer"),
+        # silky already by the sum: the eye wants more of it, one rung
+        ("silkier please, more silk", (0.20, 0.45), "longer"),
+    ],
+)
+def test_the_next_frame_has_the_look_that_is_asked_for(
+    wish: str, share: tuple[float, float], change: str
+) -> None:
+    """As bright as the frame that was told, in the direction of the wish."""
+    player = told("four thirds, 12-40, tripod, no polariser, no nd", "6 m high, 10 m away")
+    for line in ("nearest stone 80 cm", "dusk", "1", "1"):
+        player.say(line)
+    player.say("the camera says half a second at f/5.6 and ISO 100")
+    before = given_of(player)
+    said = player.say(wish)[0]
+    after = given_of(player)
+    assert (after.shutter_s < before.shutter_s) is (change == "shorter"), said.body
+    assert share[0] <= 5.42 * after.shutter_s / 14.42 <= share[1], said.body
+    brightness = [math.log2(one.shutter_s * one.iso / one.f_number**2) for one in (before, after)]
+    assert brightness[1] == pytest.approx(brightness[0], abs=0.2)
+    assert said.keys[-1] == "ask.blink_again"
+
+
+def test_threads_asked_for_where_the_sum_has_them_already_go_one_rung_on() -> None:
+    """1/8 s is textured by the numbers; who sees no threads in it gets about half the time."""
+    player = told("full frame 24-105, tripod", "10 m tall, 15 m away, rock at 3 m", "open gorge")
+    for line in ("1", "1", "took 1/8 s f/11 iso 100, nothing blinks"):
+        player.say(line)
+    before = given_of(player)
+    player.say("i'd like more threads")
+    after = given_of(player)
+    assert math.log2(before.shutter_s / after.shutter_s) == pytest.approx(1.0, abs=0.5)
+    brightness = [math.log2(one.shutter_s * one.iso / one.f_number**2) for one in (before, after)]
+    assert brightness[1] == pytest.approx(brightness[0], abs=0.2)
+
+
+def test_a_frame_that_clipped_is_not_made_as_bright_again() -> None:
+    """All of it blinked: the next look comes two thirds of a stop darker than that, or more."""
+    player = told("full frame 24-105, tripod", "10 m tall, 15 m away, rock at 3 m")
+    for line in ("1", "1", "took 1/2 s f/11 iso 100"):
+        player.say(line)
+    clipped = given_of(player)
+    player.say("patches blink")
+    player.say("took it again with 1/2 s f/11 iso 100")
+    player.say("i want more threads")
+    after = given_of(player)
+    change = [math.log2(one.shutter_s * one.iso / one.f_number**2) for one in (clipped, after)]
+    assert change[1] - change[0] <= -0.6
+
+
+def test_a_look_asked_for_before_any_frame_is_one_of_the_base() -> None:
+    """Nobody has taken a frame: the base settings are given for that look."""
+    player = told("full frame 24-105, tripod", "10 m tall, 15 m away, rock at 3 m", "1", "1")
+    assert "base.settings" in player.say("i want it silky")[0].keys
+    assert "base.settings" in told("full frame 24-105", FALLS[1], "1", "1").say("overcast")[0].keys

@@ -190,14 +190,14 @@ def explain(
     turn: Turn, given: GivenSettings, flow: Flowing, depth: FNumberChoice, camera: Camera
 ) -> None:
     """Why: the share and the f-number, with the numbers put in."""
-    _say_own_look(turn)
+    say_own_look(turn)
     reasons.explain_share(turn, flow, given.shutter_s, camera)
     if camera.sensor.fixed_f_number is None:
         reasons.explain_depth(turn, depth, camera.dial)
     reasons.explain_band(turn, look_of(flow.share(given.shutter_s)))
 
 
-def _say_own_look(turn: Turn) -> None:
+def say_own_look(turn: Turn) -> None:
     """Say that the time rests on frames which the person kept."""
     wished = reckoning.wished_look(turn.facts)
     own = own_here(turn, wished)

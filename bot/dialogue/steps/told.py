@@ -20,6 +20,7 @@ from bot.dialogue.steps import (
     lens_depth,
     lens_kit,
     light_told,
+    look_wished,
     now,
     planned,
     repeat,
@@ -172,7 +173,8 @@ def _go_on(turn: Turn, facts: Facts) -> None:
     elif changed & _GEOMETRY or (changed & _DEPTH and lens_depth.no_longer_holds(turn)):
         _anew(turn)
     elif state in {State.HIGHLIGHTS, State.KEEP, State.BASE} and changed & _BASE:
-        base.give(turn)
+        if not look_wished.answer(turn, facts):
+            base.give(turn)
     else:
         _note(turn, facts)
 
