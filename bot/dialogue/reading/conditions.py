@@ -102,14 +102,15 @@ _MIXED: Final = any_of(
     r"slow (?:walkers|group|people|ones)",
     r"(?:of us|people|walkers|some) (?:are |is )?slow",
     r"with (?:kids|children)",
-    rf"{_FRAIL}\b[^.;!?]{{0,20}}(?:\band\b|\bplus\b|\bwith\b|\bto\b|[+&,])[^.;!?]{{0,20}}\b{_FRAIL}",
+    rf"{_FRAIL}\b[^.;!?]{{0,20}}(?:\band\b|\bplus\b|\bwith\b|\bto\b"
+    rf"|[+&,])[^.;!?]{{0,20}}\b{_FRAIL}",
     rf"(?:some|one|a few|half)(?: of us)?(?: are| is)? (?:\w+ )?{_QUICK}\b[^.;]{{0,30}}"
     r"\b(?:slow\w*|not|less|bad (?:knees?|hips?|backs?)|unfit|limp\w*|stick|crutch\w*)",
     r"some (?:fit|fast|quick)\b[^.;]{0,20}\bsome (?:not|slow|less)",
 )
 _ALIKE: Final = any_of(
     r"not (?:a )?mixed|all (?:of us |are |about |pretty |equally |quite |the same )*(?:equally fit"
-    r"|(?:about )?as fit|fit|same (?:pace|fitness|level)|fast)",
+    r"|(?:about )?as fit|fit|same (?:pace|fitness|level)|fast|quick)",
     r"everyone(?:'s| is) (?:\w+ )?(?:fit|fast)",
 )
 _ALONE: Final = any_of(r"(?:i'm|im|going|walking|hiking) (?:alone|solo|by myself)")

@@ -36,7 +36,7 @@ RANGES: Final[dict[str, tuple[float, float]]] = {
 }
 
 #: Where one clause ends and the next begins.
-BORDER: Final = re.compile(r"[,;!?()]|\.(?=\s|$)|\b(?:and|but|then|while)\b|\s-\s")
+BORDER: Final = re.compile(r"[,;!?()]|\.(?=\s|$)|\b(?:and|but|then|while)\b|\s[-/|·•]\s")
 #: Between two numbers: the later one puts the earlier right, or was set after it.
 _GIVES_WAY: Final = re.compile(
     rf"\b(?:{BACK}|{BETTER_KNOWN}|now|today|meant|wrong|kidding|joking|in fact|(?:went|gone|changed"

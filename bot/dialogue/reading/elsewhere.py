@@ -62,6 +62,10 @@ _OTHER_WIDTH: Final = re.compile(
     r"|boulder)\b"
     r"[^,;.]{0,16}$"
 )
+_WIDE_OTHER: Final = re.compile(
+    r"^ ?-?wide (?:\w+ )?(?:pool|path|trail|bridge|ledge|gap|gorge|road|platform|valley|track"
+    r"|boulder|rock|crack|pond|lake)\b"
+)
 _WIDE: Final = re.compile(r"^ ?(?:wide|across|in width|long|in diameter)\b")
 #: "The snow is 20 cm deep": nothing that anybody would wade through.
 _OTHER_DEPTH: Final = re.compile(
@@ -114,6 +118,7 @@ def is_other(draft: Draft, quantity: Quantity) -> bool:
         or (_FOCUSED.search(before) and role(draft, quantity) not in {"nearest_m", "farthest_m"})
         or (_ELSEWHERE.search(before) and _LIES.match(after))
         or (_OTHER_WIDTH.search(before) and _WIDE.match(after))
+        or _WIDE_OTHER.match(after)
         or (_TALL.match(after) and (OTHER_TALL.match(before) or TALL_OTHER.match(after)))
         or (_OTHER_DEPTH.search(before) and _DEEP.match(after))
     )

@@ -106,6 +106,7 @@ _NO_FILTERS: Final = any_of(
     r" (?:are |is |all )?off",
     "unfiltered",
     r"(?:took|take|taken|taking|got) (?:(?:the|all|my|both|2|two|every) )*filters? off",
+    r"(?:took|taken|pulled) everything off(?= the (?:front|lens|glass)|\W*$)",
     r"(?:filters? both|both(?: filters?)?)(?: are| is|'re)? off",
     r"(?:off|removed) (?:came |went )?(?:both|all)(?: of)?(?: the| my)? filters?",
     r"nothing (?:\w+ )?(?:on|in front of) the (?:lens|front|glass)",
@@ -194,11 +195,14 @@ def _is_on(draft: Draft, quantity: Quantity) -> bool:
 
 #: "Swapped the 6 stop for the 10": the one that came off.
 _SWAPPED_OUT: Final = re.compile(r"\b(?:swapped|swap|changed|switched|traded) (?:the|my|an?) ?$")
+_EXPLAIN: Final = re.compile(r"\b(?:explain|what(?:'s| is)|tell me about)(?: (?:the|an?))? $")
 _OURS: Final = re.compile(r"\b(?:my|the|our)(?: \w+)? ?$")
 
 
 def _is_only_asked(draft: Draft, quantity: Quantity) -> bool:
     """`Would a 6 stop help?`: no filter that is owned or on."""
+    if _EXPLAIN.search(draft.before(quantity)):
+        return True
     return (
         _OURS.search(draft.before(quantity)) is None
         and not _is_on(draft, quantity)

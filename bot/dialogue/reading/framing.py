@@ -17,6 +17,7 @@ _PORTRAIT: Final = any_of(
     r"(?:sideways|on (?:its|the) (?:side|end)|90)",
     r"camera (?:is )?(?:on its side|on end)",
     r"tall (?:format|frame|orientation)",
+    r"(?:hold\w*|held|turned?|shoot\w*|shot|camera)\b[^,;.]{0,16} vertically",
 )
 _LANDSCAPE: Final = any_of(rf"landscape{_NOT_FORMAT}", r"horizontal(?:ly)?")
 

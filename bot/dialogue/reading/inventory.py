@@ -60,7 +60,10 @@ _IN_COMMA_LIST: Final = re.compile(
 )
 #: "tripod no", "polariser? nope": the answer behind its thing ends the clause there.
 _DENIED_BEHIND: Final = re.compile(
-    r"^\s*[:=?-]?\s*\(?(?:no|nope|none|nada|don't have(?: one)?|haven't got(?: one)?)\)?"
+    r"^\s*[:=?-]?\s*\(?(?:no|nope|none|nada|don't have(?: one)?|haven't got(?: one)?"
+    r"|(?:i|we) (?:do not|don't|didn't|did not|haven't|have not)(?: (?:have|got|own|bring"
+    r"|brought))?"
+    r"(?: with (?:me|us)| here| today)?)\)?"
     r"(?=\s*(?:$|[,;.!?+&)]| and\b| but\b))"
 )
 #: "tripod yes pola yes nd no", dictated: things and answers by turns, an answer last.

@@ -6,6 +6,7 @@ import re
 from typing import Final
 
 from bot.dialogue.reading.draft import Draft
+from bot.dialogue.reading.inventory import is_wished
 
 _FORMATS: Final = (
     (
@@ -43,8 +44,18 @@ _IN_USE: Final = re.compile(
 )
 
 
+#: "Looked it up on my phone", "the torch on my phone": no camera.
+_PHONE_AS_TOOL: Final = re.compile(
+    r"\b(?:typ\w+|writ\w+|text\w+|look\w* (?:\w+ )?up|check\w*|read\w*|saw|see|torch|signal|maps?"
+    r"|apps?|weather|timer|compass|gps|notes?|chat\w*|calculat\w+|forecast|browser|screen)\b"
+    r"[^,;.]{0,24}\b(?:on|with|from|in|off) (?:my|the|a|his|her) (?:smart)?phone\b"
+    r"|\bphone's (?:\w+ )?(?:gps|apps?|maps?|torch|compass|clock|weather|screen)\b"
+)
+
+
 def _named_format(text: str) -> str | None:
     """The one format that is named; of several the one in use, or none."""
+    text = _PHONE_AS_TOOL.sub(" ", text)
     found = {name: match for name, pattern in _FORMATS if (match := _last(pattern, text))}
     if "aps-c 1.6" in found:
         found.pop("aps-c", None)  # the same camera, said more closely
@@ -59,7 +70,8 @@ def _named_format(text: str) -> str | None:
 def _last(pattern: re.Pattern[str], text: str) -> re.Match[str] | None:
     last = None
     for match in pattern.finditer(text):
-        last = match
+        if not is_wished(text[: match.start()]):
+            last = match
     return last
 
 

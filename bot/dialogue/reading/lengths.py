@@ -141,7 +141,9 @@ def read_bare_lengths(draft: Draft) -> None:
             draft.claim(quantity)
             continue
         slot = None if quantity.fraction or quantity.signed else role(draft, quantity)
-        if slot:
+        if slot and is_other(draft, quantity):
+            draft.refuse(quantity)
+        elif slot:
             _store(draft, slot, quantity)
 
 

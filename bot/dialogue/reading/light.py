@@ -50,7 +50,8 @@ _LIGHTS: Final = (
         "after sunset",
         any_of(
             r"(?:after|past|since) (?:sunset|sundown)|afterglow|sunset (?:is over|was|has been)",
-            r"sun (?:went down|went under|has gone under|dropped|sank|dipped|slipped)"
+            r"sun (?:(?:just|has|already) )*(?:went down|went under|gone under"
+            r"|dropped|sank|dipped|slipped)"
             r"(?! (?:at|by|around) \d)",
             r"sun(?:'s| has| is)? (?:just |already |been )*(?:set|gone down"
             r"|down(?! (?:at|by|around|behind|\d|half|quarter|five|ten|twenty)))",
@@ -191,6 +192,7 @@ _LIGHTS: Final = (
             r"(?:blanket|lid|ceiling) of (?:gr[ea]y )?clouds?|dull (?:day|light|weather)"
             r"|dreich|dreary|dull and (?:flat|gr[ea]y|damp)",
             r"(?:heavy|low|thick|dark) clouds?",
+            r"covered sky|sky(?:'s| is) (?:\w+ )?covered|sky(?:'s| is)? full (?:of|with) clouds?",
             r"(?:light|steady|soft|bit of) rain",
             r"drizzl\w+",
             r"rain(?:y|ing)",
@@ -212,6 +214,8 @@ _LIGHTS: Final = (
             r"|overhead)",
             rf"{_SUN} (?:right |directly |straight |shining |falling )?(?:on|hits|hitting)"
             r" (?:it|the|this)",
+            rf"{_SUN} (?:comes|falls|goes|shines) (?:direct(?:ly)?|straight"
+            rf"|full)(?: \w+)? (?:the|it)",
             r"no clouds?",
         ),
     ),

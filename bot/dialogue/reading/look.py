@@ -111,9 +111,11 @@ _ACROSS: Final = any_of(
     r"(?<!fall_width_m )(?<!\dm )(?<!\d m )(?<!ft )(?<!metres )(?<!meters )(?<!feet )(?<!yards"
     r" )across"
     r"(?! (?:from|the (?:pool|path|valley)))",
-    "left to right|right to left|side to side|sideways",
+    r"left(?: side)? to (?:the )?right|right(?: side)? to (?:the )?left|side to side|sideways",
     r"from the (?:left|right)|cross(?:es|ing) the (?:frame|picture|image)",
 )
+#: "The histogram stops far from the right".
+_GRAPH: Final = re.compile(r"\bhist\w*\b[^,;.]*|\bgraph\b[^,;.]*")
 _DOWN: Final = any_of(
     r"straight down|(?:runs?|flows?|falls?|comes?|drops?|pours?|goes)\b[^;.]{0,24}\btop to bottom",
     r"(?:runs?|flows?|comes?|pours?|goes) down the (?:frame|picture|photo|image)",
@@ -132,7 +134,7 @@ def read_flow(draft: Draft) -> None:
     text = draft.text
     if (_TOWARDS.search(text) and _MOVES.search(text)) or _TOWARDS_ALONE.match(text):
         draft.note("flow", Flow.TOWARDS)
-    elif _ACROSS.search(draft.skeleton()):
+    elif _ACROSS.search(_GRAPH.sub("", draft.skeleton())):
         draft.note("flow", Flow.ACROSS)
     elif _LONG_SIDE.search(text) or _SHORT_SIDE.search(text):
         upright = bool(draft.values.get("portrait"))

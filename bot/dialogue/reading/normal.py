@@ -121,7 +121,11 @@ _FRACTIONS: Final[tuple[Rule, ...]] = (
     _plain(
         r"(?<![\d/.])([1-4]) and ([12]/3|1/2)(?= (?:stops?|under|over|too|more|less)\b)", r"\1 \2"
     ),
-    _plain(r"\bhalf[ -](?:of )?(?:an? )?(?=(?:s|sec|second|stop|mile|met(?:er|re))s?\b)", "1/2 "),
+    _plain(
+        r"(?:\b(?:one|a|1) )?\bhalf[ -](?:of )?(?:an? )?(?=(?:s|sec|second|stop|mile|met(?:er"
+        r"|re))s?\b)",
+        "1/2 ",
+    ),
     #: "From half to a third of a second".
     _plain(r"\bhalf (?=to (?:an? |one |1/)(?:\d|third|quarter))", "1/2 "),
     _plain(r"\b(?:a )?quarter (?=to (?:an? |one |1/)(?:\d|third|half))", "1/4 "),
@@ -155,6 +159,10 @@ _FRACTIONS: Final[tuple[Rule, ...]] = (
     ),
     _plain(r"\b(shutter(?: speed)?(?: is| at| of| to)?) (\d{2,4})(?:th|rd|nd|st)\b", r"\1 1/\2"),
     _plain(r"\b((?:about|nearly|roughly|around|exactly) )a (?=sec(?:ond)?(?:$|[,.;]))", r"\g<1>1 "),
+    _plain(
+        r"(\bf(?:[ /]{1,2}[\w.]+|\d[\d.]*)|\biso [\w ]{2,12}),? a (?=sec(?:ond)?\W*$)", r"\1, 1 "
+    ),
+    _plain(r"\bv-?nd\b", "nd"),
     _plain(r"\biso[ -]?wise,? (?:i'm |im |it's )?(?:at |on )?(?=\d)", "iso "),
     _plain(r"\bav (?=\d)", "f "),
     _plain(rf"\ba dozen (?={LENGTH}\b)", "12 "),
@@ -177,7 +185,7 @@ _FRACTIONS: Final[tuple[Rule, ...]] = (
     _plain(r"(\d) (\d)DECIMAL", r"\1.\2"),
     _plain(r"\ba (?:full|whole|good|solid|straight) (?=sec(?:ond)?s?\b)", "1 "),
     _plain(r"(?<!of )\ba (?=sec(?:ond)?(?: at f|,? f ?/?\d|,? iso ?\d| exposure| @))", "1 "),
-    _plain(r"\bquarter (?=sec|stop|mile)", "1/4 "),
+    _plain(r"(?:\b(?:one|a|1) )?\bquarter (?=sec|stop|mile)", "1/4 "),
     _plain(r"(?<=\d)/(?=f ?/?\d)", " "),
     _plain(r"\b(f ?/?\d+(?:\.\d)?)/(?=1/)", r"\1 "),
     _plain(r"\b(?:another|one more|an extra|1 more) stop(?= of (?:light|exposure))", "1 stop more"),

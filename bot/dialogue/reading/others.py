@@ -76,13 +76,16 @@ _LONG_AGO: Final = re.compile(
     r"|september|october|november|december) (?:it|i|we)\b"
     r"|\b(?:years|ages|decades|months|weeks) ago\b|\bback (?:then|in the day)\b|\byesterday\b"
     r"|\blast (?:week|month|year|summer|autumn|winter|spring|visit)\b"
+    r"|\blast time (?:i|we) (?:was|were|came|went|visited)\b"
     r"|\bwhen i was (?:a|young|here last)\b"
 )
 #: Another day, another place: "next month the club goes to a fall that's 120 m".
 _SOME_DAY: Final = re.compile(
     r"\bnext (?:week\w*|month|year|summer|autumn|fall(?= we)|winter|spring|holiday|trip|visit)\b"
+    r"|\btomorrow\b[^;.]*\b(?:another|other|different|bigger|next)\b"
 )
 _PACKING: Final = re.compile(r"\b(?:pack\w*|bring\w*|kit|bag|lens\w*|gear|tak(?:e|ing)|sunset)\b")
+_LED_BY_NUMBER: Final = re.compile(r"(?:(?:it's|about|maybe|some|of) )*\d(?!.*\b(?:now|today)\b)")
 #: "Ansel used f/64, right?": a name asks of somebody else.
 _NAMED_ONE: Final = re.compile(
     rf"{_LEAD}(?:did |does |do )?(?!(?:{_FIRST}|you|who|what|which|when|where|why|how|the|an?|this"
@@ -97,6 +100,8 @@ _ADVICE: Final = re.compile(
     r"(?:says?|said|recommend\w*|suggest\w*|told (?:me|us)|tells (?:me|us)|reckons|thinks"
     r"|advis\w+)\b(?=.*(?:\bf ?/?\d|\biso ?\d|\b1/\d|\d ?s\b|\d ?sec|\d[ -]?stop|\bnd ?\d"
     r"|\btripod|\bpolari))"
+    r"|\bi(?:'ve)? (?:read|heard|learn(?:ed|t)) (?:that )?(?:f ?/? ?\d|iso|1/)[^,;.]*"
+    r" (?:is|are|gives|was)\b"
     r"|\b(?:read|heard|saw) (?:somewhere|online|in a book|in the guide)\b|\bthey say\b"
 )
 #: "You can rent tripods there", "a man with a 400 mm": neither is here for the person.
@@ -128,8 +133,10 @@ _DIGIT: Final = re.compile(r"\d|\b(?:one|two|three|four|six|eight|ten|half)\b")
 #: Without one of these a message tells of nobody else and of no other day.
 _MAY_TELL_OF_OTHERS: Final = re.compile(
     rf"\b(?:(?:{KIN}|{STRANGER}|{HOUSE}|{ADVISER})s?|he|she|they|some(?:one|body)|every(?:one|body)"
-    r"|others?|people|his|her|their|rent|hire|buy|get|ago|yesterday|then|back|last|first|old|previous"
-    r"|former|used to|when i was|read|heard|saw|next|used|shot|shoots|in [a-z]+ (?:it|i|we))\b"
+    r"|others?|people|his|her|their|rent|hire|buy|get|ago|yesterday|then|back|last|first|old"
+    r"|previous"
+    r"|former|used to|when i was|read|heard|saw|next|tomorrow|used|shot|shoots"
+    r"|in [a-z]+ (?:it|i|we))\b"
 )
 
 
@@ -186,16 +193,22 @@ def without_others(text: str) -> str:
     drop = {"theirs", "maybe"} if "mine" in owners else {"theirs"}
     kept = [
         clause
-        for (clause, _), owner in zip(clauses, owners, strict=True)
-        if owner not in drop and not _is_of_another_day(clause)
+        for (clause, _), owner, away in zip(clauses, owners, _away(clauses), strict=True)
+        if owner not in drop and not away
     ]
     return "".join([*_lacking(clauses, owners), *kept])
 
 
-def _is_of_another_day(clause: str) -> bool:
-    """Whether a clause tells numbers of a day long gone, or of one to come."""
-    some_day = _SOME_DAY.search(clause) and not _PACKING.search(clause)
-    return bool((some_day or _LONG_AGO.search(clause)) and _DIGIT.search(clause))
+def _away(clauses: list[tuple[str, bool]]) -> list[bool]:
+    """For each clause whether it tells numbers of a day long gone, or of one to come."""
+    found: list[bool] = []
+    some_day = False
+    for clause, goes_on in clauses:
+        follows = some_day and goes_on and _LED_BY_NUMBER.match(clause) is not None
+        some_day = follows or bool(_SOME_DAY.search(clause) and not _PACKING.search(clause))
+        told = _DIGIT.search(clause) is not None
+        found.append(told and (some_day or _LONG_AGO.search(clause) is not None))
+    return found
 
 
 def _lacking(clauses: list[tuple[str, bool]], owners: list[str]) -> list[str]:

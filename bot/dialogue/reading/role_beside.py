@@ -17,6 +17,7 @@ from bot.dialogue.reading.role_words import (
     TIGHT,
     WALKING,
 )
+from bot.dialogue.reading.unit_words import LENGTH_UNITS
 
 #: "How high? The guidebook says": who tells a length, not which it is.
 _SHOWN: Final = re.compile(
@@ -71,10 +72,10 @@ _WHICH: Final = re.compile(
     rf"|looks)\b(?P<rest>[^.;!?]*)$"
 )
 #: "Just the upper 5 m".
-_PART_OF_IT: Final = re.compile(
-    r"\b(?:(?:just|only|want|show|get|frame|take|crop\w*)\b[^,;.]*|^)"
-    r"\b(?:upper|lower|top|bottom|uppermost|lowest|middle|first|last) ?$"
-)
+_PART: Final = r"\b(?:upper|lower|top|bottom|uppermost|lowest|middle|first|last) ?$"
+_WANTED: Final = r"\b(?:just|only|want|show|get|frame|take|crop\w*)\b[^,;.]*"
+_PART_WANTED: Final = re.compile(_WANTED + _PART)
+_PART_OF_IT: Final = re.compile(rf"(?:{_WANTED}|^){_PART}")
 _UPHILL: Final = re.compile(r"\bup(?:hill|wards?)?$")
 
 
@@ -91,12 +92,20 @@ def of_neighbours(draft: Draft, quantity: Quantity, words: str) -> str | None:
         return "distance"
     if "footer" in quantity.text or _is_which(draft.before(quantity)):
         return "height"
-    if quantity.unit != "" and _PART_OF_IT.search(words):
+    if quantity.unit != "" and _is_part(draft, quantity, words):
         return "section"
     if words == "at" and earlier is not None and earlier.unit in METRES_A_SECOND:
         return "distance"
     uphill = quantity.unit not in {"km", "mi"} and _UPHILL.search(words)
     return "climb" if uphill and WALKING.search(draft.text) else None
+
+
+def _is_part(draft: Draft, quantity: Quantity, words: str) -> bool:
+    """Whether the words name a part; "upper 10 m lower 6 m" are two drops."""
+    opens = draft.neighbour(quantity, -1) is None or draft.clause_before(quantity) != draft.before(
+        quantity
+    )
+    return bool((_PART_OF_IT if opens else _PART_WANTED).search(words))
 
 
 def _is_which(before: str) -> bool:
@@ -121,6 +130,20 @@ _ELSEWHERE: Final = re.compile(rf"\b{ELSEWHERE}\b")
 _BEFORE_LENS: Final = re.compile(
     r"^ ?(?:,|with|at|on|using|through|and)?(?: (?:the|my|an?))?(?: lens| zoom)? ?$"
 )
+_FALL_FROM: Final = re.compile(rf"(?: (?:high|tall))? (?:{FALL}) from(?: about| maybe)? ")
+
+
+def is_fall_from(draft: Draft, quantity: Quantity) -> bool:
+    """Whether a length follows the fall's own: `a 6 m fall from 9 m`."""
+    earlier = draft.neighbour(quantity, -1)
+    return (
+        earlier is not None
+        and earlier.unit in LENGTH_UNITS
+        and quantity.unit in LENGTH_UNITS
+        and (_FALL_FROM.fullmatch(draft.before(quantity)) is not None)
+    )
+
+
 _SETTINGS: Final = frozenset({"mm", "f", "iso", "s"})
 
 

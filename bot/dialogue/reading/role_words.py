@@ -18,7 +18,7 @@ FAR: Final = (
     r"|curtain|cascade|water))\b"
     r"|(?!i'm|im\b|me\b|falls?\b|it\b)\w+ (?:behind|at the (?:far )?back|in the background"
     r"|beyond(?!\W*$))"
-    r"|(?<!\w )wall(?=(?: is| at)* *$)"
+    r"|(?<!\w )wall(?=(?:[:=]| is| at)* *$)"
     r"|background"
     r"|horizon|skyline"
 )
@@ -56,7 +56,8 @@ SUBJECT: Final = re.compile(
     r"|elevation change)"
     r"|(?P<walk>walk\w*|hike|hiking|trail|approach|(?<!\w )way (?:out|back|in|home)"
     r"|(?:the|our|my) way (?:out|back|in|home))|(?P<section>show|section|part|piece|slice)"
-    rf"|(?P<height>height|tall|high|drops|(?:comes|falls|plunges|tumbles) down|plunges"
+    rf"|(?P<height>height|tall|high|drops|falling(?=(?:\W|\b(?:about|some|maybe|for|over"
+    rf"|is)\b)*$)|(?:comes|falls|plunges|tumbles) down|plunges"
     rf"|the (?:whole )?thing is|{FROM_LIP}|{FALL}))\b"
     rf"|\b(?<!how )(?<!so )(?<!too )(?P<far_end>far{END})|\b(?<!too )(?P<near_end>near{END})"
 )
@@ -74,7 +75,9 @@ BEHIND: Final = re.compile(
     r"|(?P<up_to_lip>up to (?:the )?(?:lip|top|crest|rim|brink))"
     r"|(?P<section>(?:slice|section|stretch)\b|of (?:it|that|the (?:fall|falls|water|drop"
     r"|waterfall|cascade)))"
-    r"|(?P<climb>(?:of )?(?:climb\w*|ascent|gain|elevation|vertical|uphill|(?<=of )up))"
+    r"|(?P<climb>(?:of )?(?:(?:high|height|altitude|elevation)[ -](?:difference|met(?:er|re)s)"
+    r"|difference (?:in|of) (?:height|altitude|elevation)|climb\w*|ascent|gain|elevation"
+    r"|vertical|uphill|(?<=of )up))"
     r"|(?P<walk>(?:of )?(?:walk|hike|hiking|trail|path|track)\b|one way|each way|round trip|in from"
     rf"|(?:from|(?:back )?to) {THE}(?:car|road|trail ?head|parking|lot)\b)"
     rf"|(?P<whole>(?:from )?{FROM_LIP})"
@@ -82,10 +85,12 @@ BEHIND: Final = re.compile(
     r"|(?P<object>(?:away from|back from|off from|from|to|before|in front of|short of|shy of"
     r"|this side of|off(?= (?:my|the) (?:lens|camera|glass)))"
     rf" (?!(?:go|do|be|get|walk|climb|see|come)\b){THE}(?P<thing>[a-z' ]{{1,30}}))"
-    rf"|(?P<height>tall|high|{IS_THE} (?:whole |total |full )?height|in height|of height|in total"
+    rf"|(?P<height>tall|high|of (?:falling water|water (?:falling|dropping|coming down))"
+    rf"|{IS_THE} (?:whole |total |full )?height|in height|of height|in total"
     rf"|altogether|(?:of (?:a |free )?)?(?:{FALL})"
     r"|for (?:the )?(?:drop|(?:water)?falls?|whole thing))"
-    rf"|(?P<width>wide|across|in width|{IS_THE} width)|(?P<depth>deep|of water|{IS_THE} depth)"
+    rf"|(?P<width>wide|across|(?:in|of) width|{IS_THE} width)|(?P<depth>deep"
+    rf"|of water(?! (?:falling|dropping|coming))|{IS_THE} depth)"
     rf"|(?P<distance>{IS_THE} distance|away|off|back|out(?! of\b)|distant|distance)"
     r"|(?P<beyond>behind)"
     r"|(?P<near>in front)"
@@ -100,7 +105,10 @@ GROUND: Final = re.compile(r"(?:ground|floor|water|stream|rocks?|bed|path)\b")
 MYSELF: Final = re.compile(r"(?:me|us|camera|lens|front|knees?|feet|boots|toes|tripod|glass)\b")
 #: Words that say what is measured, also for a number in the next clause.
 MEASURED: Final = re.compile(
-    r"\b(?:(?P<height>tall|high|height)|(?P<depth>depth|deep|(?:up to|over|above|past|below|under)"
+    r"\b(?:(?P<height>tall|high|height"
+    r"|(?:big|huge|massive|giant|small|tiny|little|wee|baby) (?:one|fall|waterfall|drop"
+    r"|beast)(?=\W*$))"
+    r"|(?P<depth>depth|deep|(?:up to|over|above|past|below|under)"
     r" (?:my |the |your )?(?:toes|ankles?|shins?|cal(?:f|ves)|knees?|thighs?|waist|boots?))"
     r"|(?P<distance>distance|far away|away"
     r"|(?:i|we)(?:'ve| have|'d)? (?:moved|changed (?:my |our )?(?:spot|place|position)s?)(?=\W*$)"
@@ -110,9 +118,12 @@ MEASURED: Final = re.compile(
     r"|(?P<far>farthest|furthest|background)|(?P<near>nearest|closest|foreground"
     rf"|(?:{NEAR})(?: (?:is|right|just|directly|standing|sits))* in front(?: of (?:me|us"
     rf"|the camera))?)"
-    r"|(?P<camera>(?:tripod|camera|lens)(?:'s)?(?: (?:is|at|set|quite|very|really|about|up|knee"
+    r"|(?P<camera>(?:knee|thigh|hip|waist|belly|chest|shoulder|head|eye)[ -](?:high|height|level)"
+    r"|(?:tripod|camera|lens)(?:'s)?(?: (?:is|at|set|quite|very|really|about|up|knee"
     r"|chest"
-    r"|waist|hip|eye|head|shoulder|thigh|ankle|shin|belly|down|pretty|squashed|splayed|flat|now|then|still)|,)*"
+    r"|waist|hip|eye|head|shoulder|thigh|ankle|shin|belly|down|pretty|squashed|splayed|flat|now"
+    r"|then|still|fully|half"
+    r"|all the way|right|extended)|,)*"
     r"[ -](?:low|high|level|height|flat|up|down)"
     r"|(?:tripod|camera|lens)\b[^,;.]{0,20}\b(?:lowest|highest|(?:above|off|over) the \w+))"
     r"|(?P<width>width|wide))\b"
@@ -120,8 +131,9 @@ MEASURED: Final = re.compile(
 WALKING: Final = re.compile(r"\b(?:walk\w*|hik\w+|trail|approach|km|miles?|climb\w*)\b")
 #: A bare number belongs to the word before it only when nothing but these stands between.
 TIGHT: Final = re.compile(
-    r"(?:\W|\b(?:is|at|are|about|maybe|around|roughly|say|approx|of|some|be|there|was|should|to|only|it|it's"
-    r"|its|i|i'd|guess|think|probably|ca|circa|just|like|call|so)\b)*$"
+    r"(?:\W|\b(?:is|at|are|about|maybe|around|roughly|say|approx|of|some|be|there|was|should|to"
+    r"|only|it|it's"
+    r"|its|s|i|i'd|guess|think|probably|ca|circa|just|like|call|so)\b)*$"
 )
 #: "I'm crouched behind a boulder": where somebody is, not what is measured.
 PLACED_AT: Final = re.compile(
@@ -150,10 +162,20 @@ OTHER_TALL: Final = re.compile(
     rf" (?!(?:[\w'-]+ ){{0,3}}?{_MAY_BE_FALL}\b)(?:[\w'-]+ ){{1,4}}?"
     r"(?:is|are|was|were|looks|must be|should be|mide|hat)\b"
 )
-TALL_OTHER: Final = re.compile(
-    r"^ ?-?(?:tall|high)(?: \w+)? (?:trees?|pines?|firs?|spruces?|oaks?|rocks?|boulders?|cliffs?"
+_TALL_THING: Final = (
+    r"(?:trees?|pines?|firs?|spruces?|oaks?|rocks?|boulders?|cliffs?"
     r"|walls?|towers?|bridges?|statues?|cross|houses?|buildings?|poles?|ladders?|steps|guy|man"
-    r"|woman|person|people|kid|fence|railing|slope|hill|dune)\b"
+    r"|woman|person|people|kid|fence|railing|slope|hill|dune)"
+)
+TALL_OTHER: Final = re.compile(rf"^ ?-?(?:tall|high)(?: \w+)? {_TALL_THING}\b")
+#: "A tree about 10 m tall".
+TALL_NAMED: Final = re.compile(
+    rf"\b{_TALL_THING}(?: (?:is|are|about|of|maybe|some|roughly|almost|around|like))* ?$"
+)
+#: "People standing 4 m in front of me".
+OTHER_PEOPLE: Final = re.compile(
+    r"\b(?:people|guys?|some(?:one|body)|tourists?|kids?|they|he|she|man|woman|couple|dogs?|family"
+    r"|crowd|heron|dipper|bird)\b"
 )
 #: Where people come from and go to; none of it is in the picture.
 ELSEWHERE: Final = (

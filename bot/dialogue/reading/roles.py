@@ -7,7 +7,13 @@ from typing import Final
 
 from bot.dialogue.reading.draft import Draft
 from bot.dialogue.reading.numbers import Quantity
-from bot.dialogue.reading.role_beside import measured, of_neighbours, opened, stands_tight
+from bot.dialogue.reading.role_beside import (
+    is_fall_from,
+    measured,
+    of_neighbours,
+    opened,
+    stands_tight,
+)
 from bot.dialogue.reading.role_words import (
     BEHIND,
     FALL,
@@ -22,10 +28,12 @@ from bot.dialogue.reading.role_words import (
     NEAR_THING,
     NOUN,
     ONLY_FILLER,
+    OTHER_PEOPLE,
     OTHER_TALL,
     OTHER_THING,
     PLACED_AT,
     SUBJECT,
+    TALL_NAMED,
     TALL_OTHER,
     TIGHT,
     WALKING,
@@ -53,7 +61,8 @@ _UPRIGHT: Final = frozenset({"height", "tall", "high"})
 _FALL_WORD: Final = re.compile(FALL)
 #: "Depth at the chute", "the distance to the fall": the fall is not what is measured.
 _AS_OBJECT: Final = re.compile(
-    r"\b(?:(?P<way>to|from|till)|at|of|in|below|above|near|by|over|behind|before|under|on|for)"
+    r"\b(?:(?P<way>to|from|till|until)|at|of|in|below|above|near|by|over|behind|before|under|on"
+    r"|for)"
     r"(?: (?:the|this|that|our))?(?: (?:whole|big|main|actual|upper|lower|first))? ?$"
 )
 
@@ -94,7 +103,8 @@ def _of_object(match: re.Match[str], subject: str | None, words: str) -> str | N
     """`12 m from the fall`, `2 m to the first rock`, `a crate 3 ft from the camera`."""
     thing = match["thing"]
     beside = subject == "near" and WATER_THING.match(thing) is not None
-    if GOING.match(thing) or (beside and not match["object"].startswith("to ")):
+    theirs = subject == "distance" and MYSELF.match(thing) and OTHER_PEOPLE.search(words)
+    if theirs or GOING.match(thing) or (beside and not match["object"].startswith("to ")):
         return None  # so far from the fall, not from the camera, or to where somebody goes
     if subject in {"near", "far"} or (subject == "camera" and GROUND.match(thing)):
         return subject
@@ -137,7 +147,7 @@ def _behind(match: re.Match[str], subject: str | None, words: str, *, walking: b
 
 def _upright(match: re.Match[str], subject: str | None, words: str) -> str | None:
     """What is so tall: the fall, unless the words name the camera or another thing."""
-    if OTHER_TALL.match(words) or TALL_OTHER.match(match.string):
+    if OTHER_TALL.match(words) or TALL_NAMED.search(words) or TALL_OTHER.match(match.string):
         return None
     return "camera" if subject == "camera" else "height"
 
@@ -183,11 +193,18 @@ def counts(draft: Draft, quantity: Quantity) -> bool:
     return bool(NOUN.match(after)) and not ONLY_FILLER.fullmatch(after)
 
 
+#: "Near 0.9 far 22": the word belongs to the next number.
+_NEXT_LABEL: Final = re.compile(
+    r"[ ,]+(?:and )?(?:the )?(?:near(?:est)?|far(?:thest)?|furthest|closest|height|distance|width"
+    r"|depth|background|foreground|wall|rock)(?: is| at|[:=])* "
+)
+
+
 def _is_vague(subject: str | None, words: str, after: str, match: re.Match[str] | None) -> bool:
     """Whether a bare number may count or name something else: "i'm 64", "the falls 10 behind"."""
     if match is not None:
         return False
-    return not ONLY_FILLER.fullmatch(after) or (
+    return not (ONLY_FILLER.fullmatch(after) or _NEXT_LABEL.fullmatch(after)) or (
         subject == "distance" and "distance" not in words and " at" not in words
     )
 
@@ -244,6 +261,8 @@ def role(draft: Draft, quantity: Quantity) -> str | None:
     words, after = draft.clause_before(quantity), draft.clause_after(quantity)
     if bare and (NAMES.search(words) or " iso" in f" {words}"):
         return None
+    if is_fall_from(draft, quantity):
+        return "distance_m"
     subject = _subject(words, tight=bare)
     match = _word_behind(after, subject, bare=bare)
     if match and bare and match["object"] and not KNOWN_THING.match(match["thing"]):

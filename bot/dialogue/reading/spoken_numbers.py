@@ -31,7 +31,8 @@ WORD_NUMBER: Final = rf"(?:{_HUNDREDS}|{_BELOW_HUNDRED}|zero)"
 _SURE: Final = rf"(?:{_HUNDREDS}|(?:{_TEN})(?:[ -](?:{_ONE})\b)?|{'|'.join(_TEENS[1:])})"
 #: What makes a small number word a measure; "two of us" stays words.
 _MEASURE: Final = (
-    rf"(?:stops?|stoppers?|clicks?|sec|secs|seconds?|min|mins|minutes?|{LENGTH}|megapixels?|under|over"
+    rf"(?:stops?|stoppers?|clicks?|sec|secs|seconds?|min|mins|minutes?|{LENGTH}|megapixels?"
+    rf"|under|over"
     r"|high|tall|wide|across|and a half|point)"
 )
 #: "minus one" is a number, "plus one of my friends" is not.

@@ -13,7 +13,9 @@ from bot.dialogue.reading.phrases import exactly
 
 _ND_WORD: Final = r"(?:nds?|neutral[ -]densit\w+|nd filters?|filters?)"
 _ND_NEAR: Final = re.compile(rf"\b{_ND_WORD}\b")
-_ND_HEAD: Final = re.compile(rf"\b{_ND_WORD}(?: only| i own| here)? ?[(:,] ?(?:an? |the )?$")
+_ND_HEAD: Final = re.compile(
+    rf"\b{_ND_WORD}(?: only| i own| here)? ?[(:,?] ?(?:an? |the |about )?$"
+)
 _GRADUATED: Final = re.compile(r"\bgrad\w*\b")
 #: `the 3-stop`, `my 6 stop`, `10-stop on`: a filter, when nothing says under or over.
 _FILTER_BEFORE: Final = re.compile(r"\b(?:the|my|with(?: the| my| a)?|a|own|have|and|use|using) ?$")
@@ -45,14 +47,18 @@ _WANT_LESS: Final = re.compile(
     rf"^\W*(?:of )?(?:less light|less exposure|too much(?: light)?|darker|less|{_BRIGHTER_FOUND})\b"
 )
 _BY_MORE: Final = re.compile(
-    rf"\b(?:{_DARKER_FOUND}|{_MOVE}(?: {_THIS})? up|(?:brighten|raise|lift)(?: {_THIS})?)"
+    rf"\b(?:{_DARKER_FOUND}|{_MOVE}(?: {_THIS})? up|(?:brighten|raise|lift)(?: {_THIS})?"
+    rf"|(?:make|want|need|get)(?: {_THIS})? (?:brighter|lighter))"
     r"(?: by)?(?: about)? ?$"
 )
 _BY_LESS: Final = re.compile(
-    rf"\b(?:{_BRIGHTER_FOUND}|{_MOVE}(?: {_THIS})? down|(?:darken|lower)(?: {_THIS})?)"
+    rf"\b(?:{_BRIGHTER_FOUND}|{_MOVE}(?: {_THIS})? down|(?:darken|lower)(?: {_THIS})?"
+    rf"|(?:make|want|need|get)(?: {_THIS})? darker)"
     r"(?: by)?(?: about)? ?$"
 )
-_METER_WORDS: Final = re.compile(r"\b(?:meter\w*|reads?|reading|needle)\b.{0,20}$")
+_METER_WORDS: Final = re.compile(
+    r"\b(?:meter\w*|reads?|reading|needle|(?:ev|exposure) comp\w*)\b.{0,20}$"
+)
 _ON_METER: Final = re.compile(r"^ (?:on|by|at|says) (?:the |my )?(?:meter|needle|scale)\b")
 _CENTRED: Final = re.compile(
     r"\b(?:meter|needle|indicator|bar|pointer)\b[^,;.]{0,20}(?<!left of )(?<!right of )(?<!off )"
@@ -99,6 +105,7 @@ def nd_stops(quantity: Quantity) -> float | None:
 
 
 #: "Way too dark, maybe two stops": what the number in the next clause measures.
+_HEDGE: Final = re.compile(r"(?:\W|\b(?:maybe|about|like|roughly|perhaps|by|i'd say|around)\b)*")
 _LOOSE_END: Final = re.compile(
     r"(?:[,;:.-]| (?:by|about|maybe|like|roughly|perhaps|i'd say|id say|i'd guess|around"
     r"|a good))*\s*$"
@@ -119,7 +126,7 @@ def _meter_sign(draft: Draft, quantity: Quantity) -> int:
 def _change_sign(draft: Draft, quantity: Quantity) -> int:
     """+1 when more light is wanted, -1 when less, 0 when the words do not say."""
     before, after = draft.clause_before(quantity), draft.after(quantity)
-    if quantity.unit == "stop" and not before.strip():
+    if quantity.unit == "stop" and _HEDGE.fullmatch(before):
         before = _LOOSE_END.sub("", draft.before(quantity))
     if _WANT_MORE.search(after) or _BY_MORE.search(before):
         return 1

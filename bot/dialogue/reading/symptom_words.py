@@ -35,7 +35,7 @@ _SOFT_AT: Final = rf"{SOFT}(?: (?!light|shadows?|vignett)\w+)? (?:at|in|on|towar
 #: Between a part and its fault; "the corners are not soft" is no fault.
 _FILL: Final = r"(?:\s+(?!(?:and|but|no|not|never|\w+n't)\b)[\w']+){0,4}?\s+"
 LEAF: Final = (
-    r"(?:leaves|bush(?:es)?|greenery|leaf|foliage|ferns?|branches|twigs|trees|grass|plants)"
+    r"(?:leaves|leafs|bush(?:es)?|greenery|leaf|foliage|ferns?|branches|twigs|trees|grass|plants)"
 )
 _LOOKS: Final = (
     r"(?:looks?|is|are|it's|its|came out|comes out|still|all|water|water's|turned|gone|went)"
@@ -181,6 +181,7 @@ COMPLAINTS: Final = (
         any_of(
             rf"{LEAF}\b(?: [\w']+){{0,5}} "
             r"(?:smear\w*|blurr?\w*|fuzzy|smudg\w*|soft|doubled?|streak\w*)",
+            rf"{LEAF}\b[^.;]{{0,16}} (?:not|aren't|never) sharp\b[^.;]{{0,20}}\bwind",
             rf"{LEAF}\b[^.;]{{0,25}} a (?:blur|smear|smudge)",
             rf"{LEAF}'s (?:just |all )?an? (?:blur|smear|smudge)",
             rf"(?:smeared|blurr?y|blurred|fuzzy|smudged) (?:\w+ )?{LEAF}",

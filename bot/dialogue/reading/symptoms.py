@@ -15,8 +15,8 @@ _ALL_SOFT: Final = exactly(
 )
 _DENIED: Final = re.compile(
     r"\b(?:no|not|isn't|aren't|without|doesn't|don't|never|no more|nothing|any|less|avoid|if"
-    r"|stopped|stops|no longer|kills|killed|cuts?|gets? rid of|got rid of)(?: (?:the"
-    r"|most|all|of|too|really|look|looks|it|that|so|more|\w+ing))*,? ?$"
+    r"|stopped|stops|no longer|kill\w*|cut(?:s|ting)?|remov\w+|reduc\w+|gets? rid of"
+    r"|got rid of)(?: (?:the|most|all|of|too|really|look|looks|it|that|so|more|\w+ing))*,? ?$"
 )
 #: These hold a "no" of their own: "no texture", "no motion".
 _OWN_DENIAL: Final = re.compile(r"(?:no|without|any)\b")
@@ -24,7 +24,7 @@ _OWN_DENIAL: Final = re.compile(r"(?:no|without|any)\b")
 _WISHABLE: Final = frozenset({Symptom.NO_TEXTURE, Symptom.TOO_FROZEN})
 _WISH: Final = any_of(
     "wants?|wanted|like to|i'd like|id like|love|prefer|make it|please|go for|going for|aim|after"
-    "|get|look for|looking for"
+    "|get|look for|looking for|can it be|could it be|can (?:i|we|you) (?:make|have)"
 )
 _PLAIN_COMPLAINT: Final = any_of("too|mush|soup|cotton wool|lost|looks|came out|like ice")
 #: "Dense forest, pretty dark" is the place; these are the frame.
@@ -77,6 +77,7 @@ def _softness(text: str) -> list[Symptom]:
 #: "The sun's a pale disc" is the sky; "is 1/4 too long?" asks; "ferns up close" are the front.
 _NO_FAULT: Final = re.compile(
     r"\b(?:trees?|branches|leaves) (?:lean|leaning|hang|bend|tip)\w*(?: in)? over\b"
+    r"|\b(?:tiny|small|little|wee)\b[^.;!?]{0,24}\bfall_height_m\b"
     r"|\b(?:sun|moon)(?:'s| is| like)?(?: just| only)? an? (?:\w+ ){0,2}dis[ck]\b"
     r"|(?:^|[.;!,] ?)(?:is|are|would|will|isn't|won't) (?:it |that |this )?(?:\w+ ){0,2}?"
     r"(?:shutter_s|f_number|iso|that|it|this) (?:be )?too \w+(?=[^.;!]*\?)"

@@ -60,9 +60,9 @@ def _is_joined(draft: Draft, first: Quantity, length: Quantity, time: Quantity) 
     """Whether a length and a time make one speed, by the words between or around them."""
     between = draft.after(first).strip()
     leaf = _FLOAT.search(draft.text) or "water_speed_mps" in draft.expecting
-    if between in {"in", "per", "in about"} or (
-        leaf and between in {"for", "over", "to go", "to do", "to cover"}
-    ):
+    if between in {"in", "per", "in about"} or (first is time and between in {"for", "to do"}):
+        return True
+    if leaf and between in {"for", "over", "to go", "to do", "to cover"}:
         return True
     return bool(
         _TIMING.search(draft.text)

@@ -15,7 +15,8 @@ _APERTURE: Final = r"(?:aperture|f-?(?: ?number|-?stop)|f_number|depth of field|
 _TARGET: Final = rf"(?:{_TIME}|{_APERTURE}|iso)"
 _THE: Final = r"(?:(?:the|my|at|on|it|to|this|that|same|by|with|setting|of)\b ?)*"
 _STAY: Final = (
-    r"(?:keep|keeping|kept|hold|holding|fix|fixed|lock|locked|leave|leaving|stay|stick|sticking"
+    r"(?:keep|keeping|kept|(?<!hand )(?<!hand-)hold(?:ing)?|fix|fixed|lock|locked|leave"
+    r"|leaving|stay|stick|sticking"
     r"|must stay|same|rather keep|can't change|hands off|married to|wedded to|not giving up"
     r"|(?:don't|do not) (?:make me change|mess with|want to lose|want to give up)"
     r"|(?:not|don't|do not|won't|wouldn't|without)(?: want(?:ing)? to)?"
@@ -34,7 +35,8 @@ _STAYS: Final = (
 _FOR: Final = r"(?: (?:for|because of) (?:the |my |its |some |more )?[a-z]+(?: of [a-z]+)?)?"
 _TARGETS: Final = rf"{_TARGET}(?:{_FOR}(?: ?,| and| or| &| \+)+ {_THE}{_TARGET})*"
 _KEEP: Final = re.compile(
-    rf"\b{_STAY} {_THE}(?P<kept>{_TARGETS})(?! (?:low|down|short|long|as low|under|below)"
+    rf"\b{_STAY} {_THE}(?P<kept>{_TARGETS})"
+    r"(?! (?:on|in|to) auto)(?! (?:low|down|short|long|as low|under|below)"
     r"| (?:\w+ )?(?:by hand|hand[ -]?held|steady|still|in (?:my|the) hands?))\b"
     rf"|\b(?P<fixed>{_TARGETS})(?:'s)? {_STAYS}\b"
     rf"|\b(?P<alone>{_TARGET})\b[^.;?]{{0,50}},? (?:(?:don't|do not|never) (?:touch|change"
@@ -93,7 +95,7 @@ _AUTOMATIC: Final = any_of(
     r"auto(?:matic)? ?(?:mode|exposure|iso)",
     r"(?:full|all) auto(?:matic)?",
     r"(?:on|in) (?:p|a|av|tv|s|program) mode",
-    r"(?:p|av|tv|program)[ -]mode",
+    r"(?:p|av|tv|program)[ -]mode|mode (?:p|av|tv)",
     r"green (?:auto(?:matic)? )?(?:square|box|mode|rectangle|icon|setting|thing)|auto square",
     r"fully automatic|(?:scene|smart|intelligent|full) (?:auto|mode)|camera (?:picks|chooses"
     r"|decides)"
@@ -107,7 +109,7 @@ _AUTOMATIC_ALONE: Final = exactly("auto", "automatic", "automatically")
 _MANUAL: Final = any_of(
     r"(?<!focus )(?:in|on|full|fully|everything|all) manual(?! focus)",
     r"(?:in|on) m(?: mode)?(?=$|[,.;!]| and\b| now\b)",
-    r"manual (?:mode|exposure)",
+    r"manual (?:mode|exposure)|shoot(?:ing)? manual(?! focus)",
     "m[ -]mode",
 )
 _MANUAL_ALONE: Final = exactly("manual")

@@ -86,13 +86,17 @@ def _is_general(draft: Draft, quantity: Quantity, later: Quantity) -> bool:
     return _IN_GENERAL.search(draft.text) is not None or _is_compared(draft, quantity, later)
 
 
+#: What leaves two numbers open between them.
+_ORS: Final = frozenset({"or", "or maybe", "maybe", "or even", "perhaps", "or perhaps", "possibly"})
+
+
 def _is_choice(draft: Draft, quantity: Quantity, later: Quantity) -> bool:
     """Whether two numbers of one kind are left open: "8 or 10 m", "between 8 and 10 m"."""
     after = draft.after(quantity).strip()
     between = after == "and" and draft.before(quantity).endswith("between ")
     if after == "or" and later.unit == "" and quantity.unit in {"f", "iso", "mm"}:
         return not later.fraction
-    return (after == "or" or between) and quantity.unit in {"", later.unit}
+    return (after in _ORS or between) and quantity.unit in {"", later.unit}
 
 
 def _is_their_guess(draft: Draft, quantity: Quantity) -> bool:
