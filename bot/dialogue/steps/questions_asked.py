@@ -8,7 +8,7 @@ from typing import Final
 from bot.dialogue.context import KIT_SLOTS
 from bot.dialogue.facts import Facts
 from bot.dialogue.reading import read
-from bot.dialogue.steps import trade_answers
+from bot.dialogue.steps import trade_answers, verdicts
 from bot.dialogue.steps.topic_answers import TOPICS, Answer
 from bot.dialogue.turn import Turn
 
@@ -37,6 +37,9 @@ def answer(turn: Turn, text: str) -> str | None:
     Returns:
         What else the message says, to be read for facts; None when it asks nothing known.
     """
+    judged = verdicts.answer(turn, text)
+    if judged is not None:
+        return judged
     clauses = _CLAUSE.split(text)
     asked = ((place, say) for place, clause in enumerate(clauses) if (say := _topic(clause)))
     first, say = next(asked, (0, None))

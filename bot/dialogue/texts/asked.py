@@ -21,6 +21,44 @@ ASKED: Final[dict[str, str]] = {
         "At twice the distance of the nearest thing that must be sharp. Check both ends at 100 %."
     ),
     "asked.nd_yes": "Yes: in {light} it takes about {stops} of filter for {time} at {f_number}.",
+    # a yes or a no first
+    "verdict.polariser_yes": (
+        "Yes: it takes about 1.7 stops (1.3 to 2), {time} becomes {longer}; off in dim light."
+    ),
+    "verdict.polariser_no": (
+        "No: this light has its 1.7 stops (1.3 to 2) to spare; {time} becomes {longer}."
+    ),
+    "verdict.distance_unknown": "1 to 1.5 heights of the fall away is usual (common practice).",
+    "verdict.far_no": (
+        "No: {heights} heights of the fall; 1 to 1.5 is usual (common practice). {focal} holds it."
+    ),
+    "verdict.far_little": (
+        "No: {heights} heights of the fall, a little past the usual 1 to 1.5 (common practice). "
+        "{focal} holds it."
+    ),
+    "verdict.far_yes": (
+        "Rather: {heights} heights of the fall, 1 to 1.5 is usual (common practice). From there "
+        "{focal} fills the frame with it."
+    ),
+    "verdict.near_no": (
+        "No: {heights} heights of the fall; 1 to 1.5 is usual (common practice). {focal} holds it."
+    ),
+    "verdict.near_yes": (
+        "Rather: {heights} heights of the fall, 1 to 1.5 is usual (common practice): the camera "
+        "tilts and walls lean in."
+    ),
+    "verdict.focus_no": "No, that is wind: at {f_number} it is sharp from {near} on.",
+    "verdict.focus_unless": (
+        "No, wind; unless they are nearer than {near}, from where on it is sharp at {f_number}."
+    ),
+    "verdict.focus_plain": "No, where the rock beside them is sharp: that is wind.",
+    "verdict.right_yes": "Yes: in {light} that is about right{filters}.",
+    "verdict.right_no": "No: in {light} that is {stops} too {side}{filters}; {time} is right.",
+    "verdict.bare": " without a filter",
+    "verdict.filtered": " behind what is on the lens",
+    "verdict.right_polariser": "With the polariser on: {stops} too {side}.",
+    "verdict.look_yes": "Yes for {look} water; what blinks then tells of the light.",
+    "verdict.look_no": "Not for {look} water: {time} there; what blinks tells of the light.",
     "asked.filter_times": "{f_number}, {iso} there: bare {bare}{list}.",
     "asked.nd_no": "No: in {light} {time} at {f_number} needs none.",
     "asked.nd_plain": "Not in shade or under trees. In open daylight 3 to 6 stops.",
