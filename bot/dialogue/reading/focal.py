@@ -6,7 +6,8 @@ import re
 from typing import Final
 
 from bot.dialogue.reading.draft import Draft
-from bot.dialogue.reading.lenses import SHORTEST_MM
+from bot.dialogue.reading.lenses import PRIMES, SHORTEST_MM
+from bot.dialogue.reading.numbers import Quantity
 from bot.dialogue.reading.role_beside import is_zoomed
 from bot.dialogue.reading.roles import counts
 from bot.dialogue.reading.settings import is_bound
@@ -30,6 +31,29 @@ _ZOOM_END: Final = re.compile(
     r"|\b(?:zoomed )?(?:all the way|fully|right) (?:zoomed )?(?:(?P<in>in)|out)\b"
     r"|\bat its (?:(?P<longest>longest)|widest|shortest)\b"
 )
+
+
+#: "15 m away with the 24, upright", "on the 35": what was on the camera.
+_THE_ONE: Final = re.compile(r"\b(?:with|on|through|using|used|at) (?:the|my) $")
+_NO_NOUN: Final = re.compile(
+    r"^ ?(?:(?:(?:at|with|from) )?$|[,.;:!?)]|(?:and|at|in|on) (?:full|crop|format\w*|f ?/?\d|iso|portrait|landscape|a"
+    r"|the"
+    r"|my|\d)\b|on (?:full|a|my)|upright|portrait|landscape|format\w+|held|wide open|f ?/?\d"
+    r"|(?:from|to"
+    r"|for|was|is|lens)\b)"
+)
+#: Of a frame or a place to stand, not of a day or a bus.
+_OF_A_FRAME: Final = re.compile(
+    r"\b(?:shots?|shoot\w*|took|taken|frames?|pictures?|photos?|lens|upright|portrait|landscape"
+    r"|format\w+|away|nearest|used|using|f ?/?\d|iso)\b|\d ?(?:m|ft|feet|met\w+)\b"
+)
+
+
+def _is_the_one(draft: Draft, quantity: Quantity) -> bool:
+    """Whether a bare number is the lens that was on: by its words, and a lens that is made."""
+    if quantity.value not in PRIMES or not _THE_ONE.search(draft.before(quantity)):
+        return False
+    return bool(_NO_NOUN.match(draft.after(quantity)) and _OF_A_FRAME.search(draft.text))
 
 
 #: "On the 24 end of my 24-105".
@@ -76,5 +100,6 @@ def read_focal_lengths(draft: Draft) -> None:
             continue
         later = draft.neighbour(quantity, 1)
         from_there = later is not None and is_zoomed(draft, quantity, later)
-        if (covered and _AT_FOCAL.search(before)) or cued or from_there:
+        set_there = cued or from_there or _is_the_one(draft, quantity)
+        if (covered and _AT_FOCAL.search(before)) or set_there:
             draft.put("focal_mm", quantity.value, quantity)

@@ -29,7 +29,7 @@ _ZOOM_ENDS: Final = frozenset(
     | {200, 210, 240, 250, 300, 350, 400, 450, 500, 600, 800}
 )
 #: Primes that are made (common practice): a bare number must be such.
-_PRIMES: Final = frozenset(
+PRIMES: Final = frozenset(
     {8, 9, 10, 11, 12, 14, 15, 16, 17, 18, 20, 21, 23, 24, 25, 26, 27, 28, 30, 32, 33, 35, 40, 42}
     | {45, 50, 55, 56, 58, 60, 65, 75, 80, 85, 90, 100, 105, 110, 120, 135, 150, 180, 200, 300}
     | {400, 500, 600, 800}
@@ -102,8 +102,10 @@ _MOUNTED: Final = re.compile(
 
 
 _USING: Final = re.compile(
-    r"\b(?:using|shooting with|shot with|shot on|on) (?:the|my|an?)(?: \w+)? ?$"
+    r"\b(?:using|shooting with|shot with|shot on|on|with (?=the|my)) ?(?:the|my|an?)(?: \w+)? ?$"
 )
+#: "With the 24 mm prime and an 85": a bag, not what is on.
+_AND_MORE: Final = re.compile(r"^[^,.;:]*?(?:\band\b|[+&]) (?:the |my |an? )?\d")
 
 
 def _lens(draft: Draft, quantity: Quantity) -> LensFact | None:
@@ -120,8 +122,7 @@ def _lens(draft: Draft, quantity: Quantity) -> LensFact | None:
     wide, narrow = _widest(draft, quantity)
     if is_missing(draft.before(quantity)) or is_wished(draft.text[: quantity.start]):
         return None
-    mounted = _MOUNTED.match(draft.text[quantity.end :]) or _USING.search(draft.before(quantity))
-    if ends[0] == ends[1] and mounted:
+    if ends[0] == ends[1] and _is_mounted(draft, quantity):
         draft.note("focal_mm", ends[0])
     return LensFact(
         shortest_mm=ends[0],
@@ -129,6 +130,14 @@ def _lens(draft: Draft, quantity: Quantity) -> LensFact | None:
         widest_at_shortest=wide,
         widest_at_longest=narrow,
     )
+
+
+def _is_mounted(draft: Draft, quantity: Quantity) -> bool:
+    """Whether a lens is in use, not only owned."""
+    behind = draft.text[quantity.end :]
+    if _MOUNTED.match(behind):
+        return True
+    return bool(_USING.search(draft.before(quantity))) and not _AND_MORE.match(behind)
 
 
 def _ends(draft: Draft, quantity: Quantity) -> tuple[float, float] | None:
@@ -175,7 +184,7 @@ def _is_prime(draft: Draft, quantity: Quantity) -> bool:
     if _SET.search(draft.before(quantity)):
         return False
     if quantity.unit == "":
-        return quantity.value in _PRIMES and _is_bare_prime(draft, quantity)
+        return quantity.value in PRIMES and _is_bare_prime(draft, quantity)
     named = _PRIME.search(draft.text[quantity.end :]) is not None
     if named or _opens_wide(draft, quantity) or _beside_zoom(draft, quantity):
         return True

@@ -79,6 +79,11 @@ _PART_OF_IT: Final = re.compile(rf"(?:{_WANTED}|^){_PART}")
 _UPHILL: Final = re.compile(r"\bup(?:hill|wards?)?$")
 
 
+#: "It's the ten metre one": the fall that was named.
+_ONE_BEHIND: Final = re.compile(r"^ ?(?:one|jump|beauty)\b")
+_THIS_ONE: Final = frozenset({"the", "a", "it's the", "it's a", "its the", "is the", "is a"})
+
+
 def of_neighbours(draft: Draft, quantity: Quantity, words: str) -> str | None:
     """`a stream of 1.5 m/s at 3 m`: the speed's water is so far away; `4 km walk, up 250 m`.
 
@@ -90,7 +95,8 @@ def of_neighbours(draft: Draft, quantity: Quantity, words: str) -> str | None:
     earlier = draft.neighbour(quantity, -1)
     if SHOT_FROM.search(words) or _is_taken_from(draft, quantity, words):
         return "distance"
-    if "footer" in quantity.text or _is_which(draft.before(quantity)):
+    named = words in _THIS_ONE and _ONE_BEHIND.match(draft.after(quantity))
+    if named or "footer" in quantity.text or _is_which(draft.before(quantity)):
         return "height"
     if quantity.unit != "" and _is_part(draft, quantity, words):
         return "section"
@@ -151,6 +157,8 @@ def _is_taken_from(draft: Draft, quantity: Quantity, words: str) -> bool:
     """Whether a length is where a frame is taken from: `at 24 mm from 15 m`."""
     if quantity.unit in {"", "km", "mi"} or _RANGE_BEHIND.match(draft.after(quantity)):
         return False
+    if words == "from" and _stands_there(draft, quantity):
+        return True
     earlier, later = draft.neighbour(quantity, -1), draft.neighbour(quantity, 1)
     clause, rest = draft.last_clauses(quantity)
     if earlier is not None and earlier.unit in _SETTINGS and ONLY_FILLER.fullmatch(rest):
@@ -161,6 +169,17 @@ def _is_taken_from(draft: Draft, quantity: Quantity, words: str) -> bool:
     return (through and _BEFORE_LENS.match(draft.after(quantity)) is not None) or (
         earlier is not None and (earlier.unit == "mm" or is_zoomed(draft, earlier, quantity))
     )
+
+
+_WITH_LENS: Final = re.compile(r"^ ?(?:with|on|using|through|at) (?:(?:the|my) )?$")
+
+
+def _stands_there(draft: Draft, quantity: Quantity) -> bool:
+    """Whether a clause is no more than "from 8 m", or goes on with what was on the camera."""
+    after = draft.after(quantity)
+    ends = draft.neighbour(quantity, 1) is None or draft.clause_after(quantity) != after
+    alone = ends and not draft.clause_after(quantity).strip()
+    return alone or _WITH_LENS.match(after) is not None
 
 
 def is_zoomed(draft: Draft, focal: Quantity, quantity: Quantity) -> bool:
