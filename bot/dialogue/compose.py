@@ -17,6 +17,8 @@ from bot.dialogue.texts import TEXTS
 FIRST_LINE: Final = 160
 #: Two of them: what a cold person reads at the water (own rule).
 WHOLE: Final = 320
+#: What is read at home, dry and on a large screen (own rule: less than what is asked for).
+AT_HOME: Final = 800
 #: What who asked for long messages reads in one: a screen of a phone (own rule).
 LONG: Final = 1000
 #: Room for the line which names the light of the settings [characters].
@@ -122,7 +124,7 @@ _ALWAYS: Final = frozenset({Role.SAFETY, Role.CAUTION, Role.QUESTION})
 
 
 def by_length(
-    parts: Sequence[Part], length: Length, reasons: Sequence[Part]
+    parts: Sequence[Part], length: Length, reasons: Sequence[Part], whole: int = WHOLE
 ) -> tuple[list[Part], list[Part]]:
     """What a message of this length holds, and what has to stand under `why` instead.
 
@@ -132,7 +134,7 @@ def by_length(
         return _shortest(parts)
     if length == "long":
         return _longest(parts, reasons)
-    return fit(parts)
+    return fit(parts, whole)
 
 
 def _shortest(parts: Sequence[Part]) -> tuple[list[Part], list[Part]]:

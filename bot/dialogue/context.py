@@ -8,7 +8,7 @@ from pydantic import AwareDatetime, BaseModel, ConfigDict, Field
 
 from bot.dialogue.events import FrameChecked, FramesMeasured, MediaRef, Origin
 from bot.dialogue.facts import Facts, Need, Units
-from bot.dialogue.kept import BorderAnswer, Measured, Together
+from bot.dialogue.kept import BorderAnswer, Measured, Review, Together
 from bot.dialogue.lateness import Seen
 from bot.dialogue.states import State
 from bot.dialogue.terms import Spent, Terms
@@ -168,6 +168,8 @@ class Snapshot(_Stored):
     #: The walk's question, when that of an interruption was answered.
     paused: Question | None = None
     emergency: Emergency | None = None
+    #: What was told at home by then.
+    review: Review | None = None
     #: The bot's message that was tapped for this answer, and the option.
     tapped_on: str | None = None
     tapped: str | None = None
@@ -256,6 +258,8 @@ class Conversation(_Stored):
     foreign_at: AwareDatetime | None = None
     #: When they said that they are home: frames are gone through from then on.
     home_at: AwareDatetime | None = None
+    #: What they told since then of the frames of the day; it ends with being home.
+    review: Review | None = None
     #: The last measured frame, of which more may be asked.
     report: FrameReport | None = None
     #: Name of its marked picture while it has not been shown.
@@ -329,7 +333,7 @@ class Context(_Stored):
 
     @property
     def facts(self) -> Facts:
-        """Everything known: kit, place or room, and this walk, the latest word on top.
+        """Everything known: kit, place or room, this walk, and its review, the latest on top.
 
         The place was told in the direct room, and is not for a group room to read of.
         """
@@ -340,4 +344,6 @@ class Context(_Stored):
             facts = facts.updated(self.room.facts)
         if self.conversation.walk is not None:
             facts = facts.updated(self.conversation.walk.facts)
+        if self.conversation.review is not None:
+            facts = facts.updated(self.conversation.review.facts)
         return facts

@@ -24,6 +24,7 @@ def before(context: Context, event_id: str, tapped_on: str | None, tapped: str |
         place_facts=context.place.facts if context.place else Facts(),
         paused=conversation.paused,
         emergency=conversation.emergency,
+        review=conversation.review,
         tapped_on=tapped_on,
         tapped=tapped,
     )
@@ -39,6 +40,7 @@ def undone(context: Context) -> Context:
             "question": last.question,
             "paused": last.paused,
             "emergency": last.emergency,
+            "review": last.review,
         }
     )
     person = context.person.model_copy(update={"kit": last.kit})

@@ -8,6 +8,7 @@ from typing import Final, Literal, TypeAlias
 from pydantic import AwareDatetime, BaseModel, ConfigDict
 
 from bot.dialogue.events import MeasuredKind
+from bot.dialogue.facts import Facts
 from core.frame.findings import BorderFinding
 
 #: Answers about borders that are kept of one person, newest last (own rule).
@@ -62,3 +63,34 @@ class BorderAnswer(_Kept):
     said: BorderSaid
     at: AwareDatetime
     frame_event_id: str = ""
+
+
+class ToldFrame(_Kept):
+    """A frame that was told in words, as it was marked, and what the person saw in it."""
+
+    shutter_s: float
+    f_number: float | None = None
+    iso: float | None = None
+    focal_mm: float | None = None
+    #: Names of what was seen in it, as `bot.dialogue.meaning.told_sights` knows them.
+    sights: tuple[str, ...] = ()
+    #: The one that the person likes best; it has taught their look.
+    liked: bool = False
+    #: As bright as the meter wanted.
+    metered: bool = False
+
+
+class Review(_Kept):
+    """What was told at home of the frames of a day."""
+
+    frames: tuple[ToldFrame, ...] = ()
+    #: The fall, the place, the light as told at home; kit stays with the person.
+    facts: Facts = Facts()
+    #: Places in `frames` of those that were spoken of last.
+    about: tuple[int, ...] = ()
+    #: What the pictures are to show, in the person's words.
+    intent: str = ""
+    #: The name of the fall, as typed.
+    place: str = ""
+    #: Whether it was asked in which frame it shows best.
+    asked_best: bool = False

@@ -7,7 +7,7 @@ from typing import Any
 
 from bot.dialogue import history
 from bot.dialogue.actions import Action, Say
-from bot.dialogue.compose import Part, Role, by_length, has_room, message, poll
+from bot.dialogue.compose import AT_HOME, WHOLE, Part, Role, by_length, has_room, message, poll
 from bot.dialogue.context import (
     HISTORY_LENGTH,
     KIT_SLOTS,
@@ -60,6 +60,8 @@ class Turn:
         self.tapped: str | None = None
         #: Something that means nothing here does not end a silence.
         self.unheard = False
+        #: Read at home, where there is light and time: the answer may be longer.
+        self.roomy = False
         self._keeps_why = False
         self._known, self._known_of = context.facts, context
         self._question: Question | None = None
@@ -317,7 +319,7 @@ class Turn:
         """What the message holds, and what goes under `why`; danger is never cut short."""
         length = "usual" if self.urgent or self._keeps_why else self.context.person.length
         reasons = [Part(Role.ASSUMPTION, note.key, note.values) for note in self.notes]
-        return by_length(said, length, reasons)
+        return by_length(said, length, reasons, AT_HOME if self.roomy else WHOLE)
 
     def _polled(self) -> Part | None:
         """The part that goes out as a poll; in danger nothing depends on what a client shows."""

@@ -32,6 +32,7 @@ from bot.dialogue.steps import (
     frames,
     group,
     highlights,
+    home_words,
     judged,
     keep,
     late,
@@ -142,8 +143,11 @@ def _by_meaning(turn: Turn, event: TextReceived) -> None:
 
 
 def _is_of_others_or_home(turn: Turn, typed: str, said: str, told: Facts) -> bool:
-    """Whether a message is about other people's cameras, or begins to go through frames."""
-    home = not told.known() and at_home.hear(turn, typed)
+    """Whether a message is about other people's cameras, or goes through frames at home."""
+    if at_home.hear(turn, typed, told):
+        return True
+    asked = number_answer(typed) is not None and turn.context.conversation.question is not None
+    home = not asked and home_words.answer(turn, typed, said, told)
     return home or group.answer(turn, typed, said)
 
 
@@ -245,6 +249,9 @@ def _beside(turn: Turn, text: str, facts: Facts) -> bool:
 
 
 def _take_in(turn: Turn, facts: Facts, text: str, typed: str) -> None:
+    if at_home.is_at_home(turn) and not facts.ask_what_if:
+        home_words.say_how(turn)
+        return
     if not facts.ask_what_if:
         turn.remember_for_back()
     if not late.holds_back_facts(turn, facts, text):
@@ -263,4 +270,7 @@ def _not_understood(turn: Turn, facts: Facts, text: str) -> None:
         turn.say(Role.SETTINGS, "which_one")
     else:
         turn.say(Role.SETTINGS, "not_understood")
-    repeat.put_again(turn, whole=which)
+    if at_home.is_at_home(turn) and not which:
+        home_words.say_how(turn)
+    else:
+        repeat.put_again(turn, whole=which)

@@ -11,6 +11,8 @@ import pytest
 from bot.dialogue.facts import Facts, LensFact, Symptom, Units
 from bot.dialogue.questions import QUESTIONS
 from bot.dialogue.reading import read
+from bot.dialogue.reading.frame_list import laid, told_in
+from bot.dialogue.reading.frame_times import plain_times
 from bot.dialogue.reading.frame_words import Wished, wished
 from bot.dialogue.texts import COMMAND_WORDS, TEXTS
 from bot.dialogue.texts.commands import folded
@@ -131,13 +133,20 @@ WISHED: Final = {
 _TRIALS: Final = frozenset({"what if f/16", "what if 35 mm"})
 
 
+#: Lists of frames, read at home: time, f-number and ISO of each.
+LISTED: Final[dict[str, tuple[tuple[float, float, float], ...]]] = {
+    "1/8 and 1/2 s, f/11, ISO 100": ((1 / 8, 11, 100), (1 / 2, 11, 100)),
+}
+
+
 def _examples() -> list[tuple[str, str]]:
     """Every text with each example in it that is no command and no wish about frames."""
     return [
         (key, example)
         for key, text in sorted(TEXTS.items())
         for example in _EXAMPLE.findall(text)
-        if folded(example) not in {*COMMAND_WORDS, "yes", "no"} and example not in WISHED
+        if folded(example) not in {*COMMAND_WORDS, "yes", "no"}
+        and example not in WISHED.keys() | LISTED.keys()
     ]
 
 
@@ -168,6 +177,17 @@ SPOKEN: Final = [
 def test_every_example_is_here() -> None:
     """A new example in a text needs its meaning in this table, a gone one leaves it."""
     assert {example for _, example in EXAMPLES} == MEANT.keys()
+
+
+@pytest.mark.parametrize(("example", "meant"), LISTED.items())
+@pytest.mark.parametrize("change", [str.upper, str.title, lambda text: f"ok, {text}."])
+def test_list_of_frames_is_read(
+    example: str, meant: tuple[tuple[float, float, float], ...], change: Any
+) -> None:
+    """A list of frames that the bot tells people to type stands in its texts, and is read."""
+    assert any(f"`{example}`" in text for text in TEXTS.values())
+    frames = laid((), told_in(plain_times(change(example))))
+    assert tuple((one.shutter_s, one.f_number, one.iso) for one in frames) == meant
 
 
 @pytest.mark.parametrize(("example", "meant"), WISHED.items())

@@ -36,11 +36,10 @@ _ZOOM_END: Final = re.compile(
 #: "15 m away with the 24, upright", "on the 35": what was on the camera.
 _THE_ONE: Final = re.compile(r"\b(?:with|on|through|using|used|at) (?:the|my) $")
 _NO_NOUN: Final = re.compile(
-    r"^ ?(?:(?:(?:at|with|from) )?$|[,.;:!?)]|(?:and|at|in|on) (?:full|crop|format\w*|f ?/?\d|iso|portrait|landscape|a"
-    r"|the"
-    r"|my|\d)\b|on (?:full|a|my)|upright|portrait|landscape|format\w+|held|wide open|f ?/?\d"
-    r"|(?:from|to"
-    r"|for|was|is|lens)\b)"
+    r"^ ?(?:(?:(?:at|with|from) )?$|[,.;:!?)]"
+    r"|(?:and|at|in|on) (?:full|crop|format\w*|f ?/?\d|iso|portrait|landscape|a|the|my|\d)\b"
+    r"|on (?:full|a|my)|upright|portrait|landscape|format\w+|held|wide open|f ?/?\d"
+    r"|(?:from|to|for|was|is|lens)\b)"
 )
 #: Of a frame or a place to stand, not of a day or a bus.
 _OF_A_FRAME: Final = re.compile(

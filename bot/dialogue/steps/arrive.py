@@ -34,7 +34,8 @@ def start(turn: Turn) -> None:
 
     The kit stays; the fall does not, since nobody said that it is the same one.
     """
-    turn.change_conversation(walk=None, history=(), question=None, paused=None, home_at=None)
+    turn.change_conversation(walk=None, history=(), question=None, paused=None)
+    _leave_home(turn)
     if turn.context.room.direct:
         turn.context = turn.context.model_copy(update={"place": None})
     elif turn.origin.teaches:
@@ -49,9 +50,14 @@ def start(turn: Turn) -> None:
     lens.go_on(turn)
 
 
+def _leave_home(turn: Turn) -> None:
+    """Out again: the frames of the day before are gone through."""
+    turn.change_conversation(home_at=None, review=None)
+
+
 def begin_quietly(turn: Turn) -> None:
     """A walk that starts with facts instead of `start`: the caution follows the answer."""
-    turn.change_conversation(home_at=None)
+    _leave_home(turn)
     turn.change_walk()
     turn.change_person(cautions=frozenset())
     turn.caution("arrive_short")
@@ -66,7 +72,7 @@ def place_shared(turn: Turn, event: PlaceReceived) -> None:
         room_id=event.origin.room_id,
     )
     turn.change_person(position=position)
-    turn.change_conversation(home_at=None)
+    _leave_home(turn)
     sunset = sunset_of(turn.facts, position, turn.now)
     if sunset is None:
         turn.say(Role.SETTINGS, "arrive.no_sunset")

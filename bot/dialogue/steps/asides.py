@@ -5,7 +5,7 @@ from __future__ import annotations
 import re
 from typing import Final
 
-from bot.dialogue import reckoning, solving
+from bot.dialogue import reckoning, resting, solving
 from bot.dialogue.compose import Role
 from bot.dialogue.context import GivenSettings
 from bot.dialogue.facts import Facts
@@ -126,7 +126,7 @@ def _praised(turn: Turn, text: str) -> None:
     given, state = turn.walk.given, turn.walk.state
     if "leaf_frame" in turn.walk.checks and _LEAVES.search(text.casefold()):
         _both_frames(turn)
-    elif given is None or state is State.KEEP:
+    elif given is None or state is State.KEEP or resting.is_at_home(turn.context, turn.now):
         turn.say(Role.SETTINGS, "aside.good")
         repeat.put_again_if_open(turn, whole=False)
     elif _is_clean(turn, given) or _asked_enough(turn):

@@ -3,16 +3,15 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
-from datetime import timedelta
 from typing import Final
 
-from bot.dialogue import reckoning, solving
+from bot.dialogue import reckoning, resting, solving
 from bot.dialogue.actions import CancelTimer
 from bot.dialogue.by_numbers import share_told
 from bot.dialogue.compose import Role
 from bot.dialogue.facts import Facts
 from bot.dialogue.meaning.at_home import brings_frame, is_home, wants_review
-from bot.dialogue.steps import arrive, border_said, findings_said, repeat, reviewing
+from bot.dialogue.steps import arrive, border_said, findings_said, repeat, reviewing, told_frames
 from bot.dialogue.steps.at_hand import known
 from bot.dialogue.texts import TEXTS, measures
 from bot.dialogue.turn import Turn
@@ -21,25 +20,32 @@ from core.frame.report import Advice, FrameReport
 from core.series import nearest, time_marks
 from core.water import Look, look_of
 
-#: So long after "I am home" frames are gone through; then they may be of a new day (own rule).
-_AT_HOME: Final = timedelta(hours=8)
 #: The white is where it shall be.
 _HELD: Final = frozenset({Advice.KEEP, Advice.BRIGHTER, Advice.REFRAME})
 
 
 def is_at_home(turn: Turn) -> bool:
     """Whether the person is home from the water, as far as they said."""
-    home_at = turn.context.conversation.home_at
-    return home_at is not None and turn.now - home_at <= _AT_HOME
+    return resting.is_at_home(turn.context, turn.now)
 
 
-def hear(turn: Turn, text: str) -> bool:
-    """Begin to go through the frames where a message says so; whether it did."""
+def hear(turn: Turn, text: str, told: Facts) -> bool:
+    """Begin to go through the frames where a message says so; whether it did no more.
+
+    Args:
+        turn: the answer under construction.
+        text: as typed.
+        told: what was read in it, to be answered from home.
+    """
     home = is_home(text)
+    if told.known():
+        if home:
+            arrive_home(turn)
+        return False
     if not home and not wants_review(text):
         return False
     if home:
-        _arrive(turn)
+        arrive_home(turn)
     if brings_frame(text):
         turn.say(Role.SETTINGS, "home.send")
     else:
@@ -51,10 +57,11 @@ def hear(turn: Turn, text: str) -> bool:
 def note_caption(turn: Turn, caption: str) -> None:
     """A frame that comes with "home now" is gone through like those after it."""
     if is_home(caption):
-        _arrive(turn)
+        arrive_home(turn)
 
 
-def _arrive(turn: Turn) -> None:
+def arrive_home(turn: Turn) -> None:
+    """From now on frames are gone through: no question stands open, no reminder comes."""
     turn.change_conversation(home_at=turn.now)
     turn.close_question()
     for name in arrive.REMINDERS:
@@ -63,12 +70,13 @@ def _arrive(turn: Turn) -> None:
 
 def begin(turn: Turn) -> None:
     """Go through the last frame at once where there is one; else say how it goes."""
-    if turn.context.conversation.walk is None and not is_at_home(turn):
-        _arrive(turn)
+    told_home = is_at_home(turn)
+    if turn.context.conversation.walk is None and not told_home:
+        arrive_home(turn)
     own = [frame for frame in known(turn).values() if not frame.foreign]
     report = turn.context.conversation.report
     if not own or report is None:
-        turn.say(Role.SETTINGS, "asked.review")
+        turn.say(Role.SETTINGS, "home.begin" if told_home else "asked.review")
         turn.reason("why.practice")
         return
     go_through(turn, report)
@@ -83,6 +91,16 @@ def review(turn: Turn, report: FrameReport, picture: str | None) -> None:
     go_through(turn, report)
     reviewing.show_picture(turn, report, picture)
     turn.say_or_keep(Role.CHECK, "home.next")
+    shared = next(reversed(turn.context.conversation.measured.values()))
+    told_frames.take_shared(turn, shared, _seen(turn, report))
+
+
+def _seen(turn: Turn, report: FrameReport) -> Iterator[str]:
+    """What the picture shows, by the names under which it is told in words."""
+    if report.advice is Advice.DARKER:
+        yield "clipped"
+    if findings_said.fault_of(turn, report) is not None:
+        yield "soft"
 
 
 def of_others(turn: Turn, report: FrameReport, picture: str | None) -> None:

@@ -218,6 +218,7 @@ def _stop(turn: Turn) -> None:
     under_way = measuring.is_under_way(turn)
     if under_way:
         measuring.end(turn)
+    turn.change_conversation(home_at=None, review=None)
     if turn.context.conversation.walk is None:
         turn.say(Role.SETTINGS, "together.ended" if under_way else "stop.nothing")
         return

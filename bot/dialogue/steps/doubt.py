@@ -15,7 +15,7 @@ from bot.dialogue.reading import read
 from bot.dialogue.reading.command_words import command_of
 from bot.dialogue.reading.foreign import glossed
 from bot.dialogue.replies import chosen, names_part_of_frame
-from bot.dialogue.steps import closed_place, emergency, frames, heard, measured, repeat
+from bot.dialogue.steps import closed_place, emergency, frames, heard, home_words, measured, repeat
 from bot.dialogue.steps.questions_asked import is_asking
 from bot.dialogue.turn import Turn
 
@@ -55,11 +55,11 @@ def ask(turn: Turn, text: str, *, reason: str = "danger.doubt") -> bool:
 
 
 def _answers_the_walk(turn: Turn, text: str) -> bool:
-    """Whether a message names what was asked of the frame, and nobody: a twig at the border."""
+    """Whether a message names what was asked of a frame, or is seen in one at home, and nobody."""
     question = turn.context.conversation.question
     said = glossed(text, turn.context.person.language)
     named = question is not None and names_part_of_frame(QUESTIONS[question.name], said)
-    return named and not names_somebody(text)
+    return (named or home_words.is_of_frames(turn, text)) and not names_somebody(text)
 
 
 def cry(turn: Turn, text: str) -> None:

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from typing import Final
 
-from bot.dialogue import reckoning
+from bot.dialogue import reckoning, resting
 from bot.dialogue.aims import LEAST_KEPT, own_aim, with_kept
 from bot.dialogue.by_numbers import share_told
 from bot.dialogue.compose import Role
@@ -12,7 +12,7 @@ from bot.dialogue.facts import Facts
 from bot.dialogue.kept import Measured
 from bot.dialogue.solving import look_is, settings_text
 from bot.dialogue.states import State, Trigger
-from bot.dialogue.steps import repeat
+from bot.dialogue.steps import repeat, told_frames, told_seen
 from bot.dialogue.steps.at_hand import known, the_one
 from bot.dialogue.steps.views import same_stops
 from bot.dialogue.texts import TEXTS, measures
@@ -29,6 +29,12 @@ def keep(turn: Turn) -> None:
     name = meant if meant in frames and not frames[meant].foreign else _last_own(turn)
     if meant in frames and frames[meant].foreign:
         turn.say(Role.CHECK, "my_look.not_own")
+    spoken = told_frames.spoken_of(turn) if turn.replies_to is None else None
+    if spoken is not None:
+        name = told_frames.shared_as(turn, spoken)
+    if name is None and told_frames.frames_of(turn):
+        told_seen.like(turn)
+        return
     if name is None or (frames[name].shutter_s is None and _has_taken(turn)):
         _keep_walk(turn)  # a file without camera data was judged by the walk's settings, too
         return
@@ -66,8 +72,9 @@ def _keep_walk(turn: Turn) -> None:
     camera = reckoning.camera_of(turn.facts, reckoning.Assumed())
     settings, look = settings_text(given, camera), look_is(turn.facts, given.shutter_s)
     turn.say(Role.SETTINGS, "my_look.kept_walk", settings=settings, look=look)
-    turn.be_in(State.KEEP, Trigger.HELD)
-    turn.ask("leaves")
+    if not resting.is_at_home(turn.context, turn.now):
+        turn.be_in(State.KEEP, Trigger.HELD)
+        turn.ask("leaves")
 
 
 def _share_of(turn: Turn, frame: Measured) -> float | None:

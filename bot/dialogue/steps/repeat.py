@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from typing import Final
 
+from bot.dialogue import resting
 from bot.dialogue.compose import Role
 from bot.dialogue.context import Question
 from bot.dialogue.questions import QUESTIONS, in_units
@@ -33,7 +34,8 @@ def put_again(turn: Turn, *, whole: bool = False) -> None:
     question = standing(turn)
     if question is None:
         turn.close_question()
-        turn.say(Role.QUESTION, "begin")
+        if not resting.is_at_home(turn.context, turn.now):
+            turn.say(Role.QUESTION, "begin")
         return
     name = in_units(question.name, turn.units)
     often = question.times >= MOST_TIMES

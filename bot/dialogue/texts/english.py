@@ -12,6 +12,7 @@ from bot.dialogue.texts.answers import ANSWERS
 from bot.dialogue.texts.asked import ASKED
 from bot.dialogue.texts.everywhere import EVERYWHERE
 from bot.dialogue.texts.frame_texts import FRAMES
+from bot.dialogue.texts.home_texts import HOME
 from bot.dialogue.texts.late_texts import LATE
 from bot.dialogue.texts.levers import LEVERS
 from bot.dialogue.texts.privacy import PRIVACY
@@ -32,6 +33,7 @@ IN_ENGLISH: Final[Mapping[str, str]] = MappingProxyType(
         **ANSWERS,
         **ASKED,
         **FRAMES,
+        **HOME,
         **LATE,
         **PRIVACY,
         **REASONS,

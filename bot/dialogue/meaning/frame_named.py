@@ -1,0 +1,106 @@
+"""Which of the frames that were told a part of a message names: by time, f-number or place."""
+
+from __future__ import annotations
+
+import re
+from dataclasses import dataclass
+from typing import Final
+
+from bot.dialogue.kept import ToldFrame
+from bot.dialogue.reading.frame_list import is_same_time
+from bot.dialogue.reading.frame_times import SpokenTime, times_in
+from bot.dialogue.reading.phrases import any_of
+
+_FRAME: Final = r"(?:one|frame|shot|picture|photo|exposure|bild|foto|aufnahme|toma)s?"
+#: What stands before a frame that only measures another one.
+_THAN: Final = re.compile(
+    r"\b(?:than|as|(?<!\bi )(?<!we )(?<!really )(?<!do )like|against|beside|versus|vs"
+    r"|compared (?:to|with)|next to|als|wie|gegen|neben|que"
+    r"|como|frente a)(?: (?:in|the|that|a|of|at|des|der|das|dem|la|el|lo))*[ ,]*$"
+)
+_FEW: Final = {"two": 2, "three": 3, "four": 4, "2": 2, "3": 3, "4": 4}
+_COUNT: Final = rf"(?: (?P<{{}}>{'|'.join(_FEW)}))?"
+_ENDS: Final = any_of(
+    rf"(?:the |die |der |das |den |la |el |las |los )(?:(?P<lead>{'|'.join(_FEW)}) )?"
+    r"(?:(?P<last>last|final|letzte[nrs]?|ultim[oa]s?)|(?P<first>first|erste[nrs]?|primer[oa]?s?)"
+    r"|(?P<long>longe(?:st|r)|slowest|längste[nrs]?|(?:mas|more) larg[oa]s?)"
+    r"|(?P<short>shorte(?:st|r)|fastest|quickest|kürzeste[nrs]?|(?:mas|more) cort[oa]s?)"
+    r"|(?P<second>(?<!\d )second|zweite[nrs]?|segund[oa])|(?P<middle>middle|mittlere[nrs]?"
+    r"|del medio))"
+    rf"{_COUNT.format('behind')}(?! (?:time|try|thing|rock|step|drop|stone|tier|leaf|ledge|fall))"
+)
+_PLACE: Final = re.compile(
+    r"\b(?:the )?(?:frame|shot|picture|photo|number|no|nr|bild|foto) (?P<number>\d{1,2})\b(?!/)"
+)
+_F_NUMBER: Final = re.compile(
+    r"\b(?:the|at|das|la|el|in|with) f ?/? ?(?P<f>\d{1,2}(?:\.\d)?)(?![\d/])"
+)
+_BARE: Final = re.compile(rf"\b(?:the|in) (?P<below>\d{{1,4}}) {_FRAME}\b")
+
+
+@dataclass(frozen=True)
+class Named:
+    """The frames that a part of a message is about, and the one that it is compared with."""
+
+    places: tuple[int, ...] = ()
+    against: int | None = None
+
+
+def named_in(part: str, frames: tuple[ToldFrame, ...]) -> Named:
+    """The frames that a part of a message names.
+
+    Args:
+        part: in English, as `plain_times` leaves it.
+        frames: that were told of, in their order.
+    """
+    places: list[int] = []
+    against: int | None = None
+    for start, found in sorted((*_by_time(part, frames), *_by_words(part, frames))):
+        if _THAN.search(part[:start]):
+            against = found[0]
+        else:
+            places += found
+    return Named(tuple(dict.fromkeys(places)), against)
+
+
+def _by_time(part: str, frames: tuple[ToldFrame, ...]) -> list[tuple[int, list[int]]]:
+    named = [(time.start, _of_time(time, frames)) for time in times_in(part)]
+    for match in _BARE.finditer(part):
+        below = SpokenTime(1 / max(int(match["below"]), 1), *match.span())
+        named.append((match.start(), _of_time(below, frames)))
+    return [(start, found) for start, found in named if found]
+
+
+def _of_time(time: SpokenTime, frames: tuple[ToldFrame, ...]) -> list[int]:
+    """The frames of a time; else the one at the place that the word may name, too."""
+    same = [
+        place for place, frame in enumerate(frames) if is_same_time(frame.shutter_s, time.shutter_s)
+    ]
+    if same or time.place is None:
+        return same
+    return [time.place - 1] if time.place <= len(frames) else []
+
+
+def _by_words(part: str, frames: tuple[ToldFrame, ...]) -> list[tuple[int, list[int]]]:
+    found = [(match.start(), _at_end(match, frames)) for match in _ENDS.finditer(part)]
+    for match in _PLACE.finditer(part):
+        place = int(match["number"]) - 1
+        found.append((match.start(), [place] if 0 <= place < len(frames) else []))
+    for match in () if times_in(part) else _F_NUMBER.finditer(part):
+        of_f = [place for place, frame in enumerate(frames) if frame.f_number == float(match["f"])]
+        found.append((match.start(), of_f if len(of_f) < len(frames) else []))
+    return [(start, places) for start, places in found if places]
+
+
+def _at_end(match: re.Match[str], frames: tuple[ToldFrame, ...]) -> list[int]:
+    """`the last two`, `the longest`, `the middle one`."""
+    number = _FEW.get(match["lead"] or match["behind"] or "", 1)
+    order = list(range(len(frames)))
+    if match["long"] or match["short"]:
+        order.sort(key=lambda place: frames[place].shutter_s, reverse=bool(match["long"]))
+        return order[:number]
+    if match["second"]:
+        return order[1:2]
+    if match["middle"]:
+        return order[len(order) // 2 : len(order) // 2 + 1] if len(order) % 2 else []
+    return order[-number:] if match["last"] else order[:number]
