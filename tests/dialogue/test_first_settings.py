@@ -264,3 +264,17 @@ def test_a_grey_sky_with_drizzle_is_the_light() -> None:
     assert "noted" in keys_of(player, "grey sky drizzle, its all even light")
     assert facts_of(player).light == "overcast"
     assert "top.sky" in keys_of(player, "a bit of white sky")
+
+
+@pytest.mark.parametrize(
+    "text",
+    ["a 9 m water slide, 12 m away", "the slide is 9 m high, 12 m off", "30 ft slide over slabs"],
+)
+def test_a_slide_is_a_drop_that_runs_over_rock(text: str) -> None:
+    """9 m: sqrt(2 x 9.80665 x 9) / 2 = 6.64 m/s; that it is slower over rock is said."""
+    player = told("full frame 24-105, tripod")
+    said = player.say(text)[0]
+    found = speed_of(player)
+    assert found is not None
+    assert found[0] == pytest.approx(6.64, abs=0.06)  # 30 ft are 9.14 m
+    assert "water.free_drop" in said.keys

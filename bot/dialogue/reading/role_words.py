@@ -24,7 +24,7 @@ FAR: Final = (
 )
 #: "Near 1.2 m, far 18 m": the two ends of the depth, each right before its number.
 END: Final = r"(?: (?:end|point|limit|thing))?(?=(?:\W|\b(?:is|at|about)\b)*$)"
-FALL: Final = r"(?:water)?falls?|drop|plunge|cascade|chute|curtain"
+FALL: Final = r"(?:water)?falls?|drop|plunge|cascade|chute|curtain|(?:water ?)?slide"
 FILLER: Final = (
     r"(?:\W*(?:or so|ish|maybe|max|about|roughly|approx|approximately|now|i guess|i think)\b)*\W*"
 )

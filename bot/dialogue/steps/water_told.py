@@ -19,6 +19,7 @@ OVER_ROCK: Final = "over_rock"
 _CASCADE: Final = any_of(
     "cascades?",
     r"water ?slides?",
+    r"(?:the|a|long|low|m|ft|feet|foot|met(?:re|er)s?) (?:long |low |smooth |wide )*slide",
     r"(?:it's|its|it is|is|more of|like) (?:more )?(?:like )?a (?:long |low |smooth )*slide",
     r"(?:water|fall|falls|it) (?:\w+ )?(?:slides|slips|runs|slithers|tumbles) (?:down|over)"
     r" (?:the |a |bare |smooth |wet |its )*(?:rocks?|slabs?|ledges?|steps)",
