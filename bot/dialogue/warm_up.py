@@ -9,12 +9,14 @@ from bot.dialogue.context import Context
 from bot.dialogue.engine import handle
 from bot.dialogue.events import Origin, TextReceived
 
-#: One by its numbers, and one of each language that only its meaning tells.
+#: One by its numbers, one of each language that only its meaning tells, and one whose sense is
+#: weighed for danger.
 _MESSAGES: Final = (
     "12 m tall, 18 m away",
     "the leaves are smeared",
     "die Blätter sind verwischt",
     "las hojas salen movidas",
+    "the lady next to me went very quiet",
 )
 
 

@@ -6,8 +6,9 @@ import re
 from typing import Final
 
 from bot.dialogue.danger.features import Heard, heard_in
+from bot.dialogue.danger.judged import judged
 from bot.dialogue.danger.kinds import LEVELS, Danger, DangerKind, Level, gravest
-from bot.dialogue.danger.likelihood import Likely, trained
+from bot.dialogue.danger.likelihood import Likely
 from bot.dialogue.danger.names import asks, is_short, without_name
 from bot.dialogue.danger.permission import leave_asked
 from bot.dialogue.danger.replies import (
@@ -38,18 +39,18 @@ __all__ = [
 #: Log odds from which on a message is a danger; its likeliest kind is told outright with a known
 #: wording, or from surer odds on, if so much of the likelihood is of that kind. Own rules: from
 #: strangers' messages left out in five parts.
-_HEARD: Final = -0.7
-_SURE: Final = 0.3
+_HEARD: Final = -1.1
+_SURE: Final = 0.95
 _MOSTLY: Final = 0.5
 #: What is taken back in a message counts for nothing from such odds on, and likeness alone is as
 #: sure as a wording. Own rule.
-_CERTAIN: Final = 2.0
+_CERTAIN: Final = 3.45
 #: In a few words so much [log odds] is enough for rising and brown water. Own rule.
-_FLOODED: Final = -2.5
+_FLOODED: Final = -4.1
 #: Beside talk of other things a danger is heard in its part of the message: where the whole has at
 #: least the first odds, a part alone at least the second and so many spaces. Own rules.
-_WHOLE: Final = -3.5
-_PART: Final = 1.5
+_WHOLE: Final = -6.0
+_PART: Final = 2.6
 _PART_SPACES: Final = 2
 _BETWEEN_PARTS: Final = re.compile(
     r"[.!?;,:\n]+|\b(?:and|but|while|und|aber|y|pero)\b", re.IGNORECASE
@@ -70,7 +71,7 @@ def read_danger(text: str) -> Danger | None:
     """
     text, _ = without_talk(text)
     heard = heard_in(text)
-    likely = trained().likely(heard.features)
+    likely = judged(text, heard)
     kind = _kind_of(text, heard, likely)
     if kind is None and any(map(_is_danger, without_name(text))):
         kind = DangerKind.UNCLEAR
@@ -83,7 +84,7 @@ def read_danger(text: str) -> Danger | None:
 def _is_danger(text: str) -> bool:
     """Whether a danger is heard by what is found, not by likeness that is not sure."""
     heard = heard_in(text)
-    likely = trained().likely(heard.features)
+    likely = judged(text, heard)
     found = bool(heard.worded.kind or heard.meant) or likely.odds >= _SURE
     return found and _kind_of(text, heard, likely) is not None
 
@@ -116,7 +117,7 @@ def _in_a_part(text: str, likely: Likely) -> DangerKind | None:
     """What sounds like danger beside talk of other things."""
     if likely.odds < _WHOLE:
         return None
-    parts = (trained().likely(heard_in(part).features) for part in _parts(text))
+    parts = map(judged, _parts(text))
     return DangerKind.UNCLEAR if any(part.odds >= _PART for part in parts) else None
 
 
