@@ -38,7 +38,7 @@ __all__ = [
 
 #: Log odds from which on a message is a danger; its likeliest kind is told outright with a known
 #: wording, or from surer odds on, if so much of the likelihood is of that kind. Own rules: from
-#: strangers' messages left out in five parts.
+#: strangers' files left out in turn; a danger that is missed is worse than a warning too many.
 _HEARD: Final = -1.1
 _SURE: Final = 0.95
 _MOSTLY: Final = 0.5
@@ -49,7 +49,7 @@ _CERTAIN: Final = 3.45
 _FLOODED: Final = -4.1
 #: Beside talk of other things a danger is heard in its part of the message: where the whole has at
 #: least the first odds, a part alone at least the second and so many spaces. Own rules.
-_WHOLE: Final = -6.0
+_WHOLE: Final = -5.2
 _PART: Final = 2.6
 _PART_SPACES: Final = 2
 _BETWEEN_PARTS: Final = re.compile(
