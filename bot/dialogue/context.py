@@ -12,6 +12,7 @@ from bot.dialogue.kept import BorderAnswer, Measured, Review, Together
 from bot.dialogue.lateness import Seen
 from bot.dialogue.states import State
 from bot.dialogue.terms import Spent, Terms
+from bot.dialogue.trip import Trip
 from core.frame.findings import BorderFinding
 from core.frame.report import FrameReport
 
@@ -127,6 +128,8 @@ class Walk(_Stored):
 
     state: State = State.ARRIVE
     facts: Facts = Facts()
+    #: Who walks, when, and what the one at home is to know.
+    trip: Trip = Trip()
     #: Answers to checks in words (`top`, `sides`, …) by their names.
     checks: dict[str, str] = Field(default_factory=dict)
     #: Questions that were put once and skipped or answered in part.
@@ -294,6 +297,8 @@ class Person(_Stored):
     language: str = "en"
     #: Whether the person was told once that Linn speaks theirs, too.
     language_offered: bool = False
+    #: Times of day are told with am and pm, as the person does.
+    halves: bool = False
     #: How long messages are.
     length: Length = "usual"
     #: What the person told of their ears and eyes.
@@ -330,6 +335,12 @@ class Context(_Stored):
     def fresh(cls, origin: Origin) -> Context:
         """The context of somebody who has never written."""
         return cls(room=Room(direct=origin.direct))
+
+    @property
+    def trip(self) -> Trip:
+        """What was told of the visit around the walk."""
+        walk = self.conversation.walk
+        return Trip() if walk is None else walk.trip
 
     @property
     def facts(self) -> Facts:

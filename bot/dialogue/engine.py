@@ -24,6 +24,7 @@ from bot.dialogue.events import (
     TimerFired,
     Withdrawn,
 )
+from bot.dialogue.hours import with_hours
 from bot.dialogue.own_words import is_own
 from bot.dialogue.reading import number_answer
 from bot.dialogue.steps import (
@@ -63,7 +64,8 @@ def handle(context: Context, event: Event, now: datetime) -> tuple[Context, tupl
     Returns:
         The new context, and what the runtime shall do, in order.
     """
-    with speaking(context.person.language):
+    context = with_hours(context, event)
+    with speaking(context.person.language, halves=context.person.halves):
         return _handled(context, event, now)
 
 

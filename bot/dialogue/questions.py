@@ -48,6 +48,8 @@ _QUESTIONS: Final = (
     Asked("stream", ("distance_m", "nearest_m", "water_speed_mps")),
     Asked("water_speed", ("water_speed_mps",)),
     Asked("walk_out", ("walk_km", "climb_m", "sunset"), passing=True),
+    Asked("plan_start", (), passing=True),
+    Asked("note", (), passing=True),
     Asked("kit", ("camera_format", "lenses")),
     Asked("format", (), ("full_frame", "aps_c", "four_thirds", "one_inch", "phone")),
     Asked("lenses", ("lenses", "focal_mm")),

@@ -28,6 +28,7 @@ from bot.dialogue.lateness import Arrival, Seen
 from bot.dialogue.questions import QUESTIONS, Asked
 from bot.dialogue.states import State, Trigger, move
 from bot.dialogue.texts import TEXTS
+from bot.dialogue.trip import Trip
 
 
 class Turn:
@@ -58,6 +59,8 @@ class Turn:
         #: The bot's message that was tapped, and the option, when the event is a tap.
         self.tapped_on: str | None = None
         self.tapped: str | None = None
+        #: What the message tells of the visit around the walk.
+        self.trip_told = Trip()
         #: Something that means nothing here does not end a silence.
         self.unheard = False
         #: Read at home, where there is light and time: the answer may be longer.
@@ -74,6 +77,11 @@ class Turn:
         if self._known_of is not self.context:
             self._known, self._known_of = self.context.facts, self.context
         return self._known
+
+    @property
+    def trip(self) -> Trip:
+        """What was told of the visit around the walk."""
+        return self.context.trip
 
     @property
     def units(self) -> Units | None:

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+import math
+from dataclasses import dataclass
 from datetime import datetime, timedelta, timezone, tzinfo
 from typing import Final
 from zoneinfo import ZoneInfo
@@ -9,6 +11,7 @@ from zoneinfo import ZoneInfo
 from bot.dialogue.context import Context, Position
 from bot.dialogue.facts import Facts
 from bot.dialogue.lateness import Day
+from bot.dialogue.trip import Trip
 from bot.dialogue.turn import Turn
 from core.sun.rise_set import sun_times
 from core.sun.zone import zone_name
@@ -18,6 +21,10 @@ from core.trip import FACTOR_GROUP, FACTOR_WET_LOADED, turn_back, walking_time_m
 #: coming night is meant (own rule).
 _NIGHT_ENDS_H: Final = 4
 _NOON_H: Final = 12
+#: So many are taken for a group of mixed fitness until somebody says otherwise (own rule).
+_MANY: Final = 5
+#: Less than this over a whole minute is only the sum's own rounding [min].
+_ROUNDING: Final = 1e-6
 
 
 def zone_of(position: Position | None) -> ZoneInfo | None:
@@ -49,12 +56,50 @@ def zone_told(turn: Turn) -> tzinfo | None:
     return zone_around(context) or turn.stated_zone
 
 
-def walk_out_min(facts: Facts) -> float | None:
-    """Time of the way out with its factor [min], None while its length is unknown."""
-    if facts.walk_km is None:
+@dataclass(frozen=True)
+class Way:
+    """One way of a walk: its bare time [min], the factor of its pace, and why that factor."""
+
+    bare_min: float
+    factor: float
+    #: `wet`, what makes somebody slow (see `Trip.slowest`), `group` or `many`.
+    why: str
+
+    @property
+    def out_min(self) -> float:
+        """The time with its factor [min], rounded up: what is told is what is reckoned with."""
+        return float(math.ceil(self.bare_min * self.factor - _ROUNDING))
+
+
+def way_of(facts: Facts, trip: Trip) -> Way | None:
+    """One way of the walk; None while neither its length nor its time is known.
+
+    Where both were told the longer one counts (own rule).
+    """
+    told_min = trip.walk_min or 0.0
+    if facts.walk_km is None and not told_min:
         return None
-    factor = FACTOR_GROUP if facts.group_mixed else FACTOR_WET_LOADED
-    return walking_time_min(facts.walk_km, facts.climb_m or 0.0, factor)
+    rule_min = walking_time_min(way_km(facts, trip), facts.climb_m or 0.0)
+    return paced(max(rule_min, told_min), facts, trip)
+
+
+def paced(bare_min: float, facts: Facts, trip: Trip) -> Way:
+    """A way of so long [min] at the pace of who walks."""
+    return Way(bare_min, *_pace(facts, trip))
+
+
+def way_km(facts: Facts, trip: Trip) -> float:
+    """The length of one way [km], 0 where it was told in time alone."""
+    return (facts.walk_km or 0.0) / (2 if trip.round_trip else 1)
+
+
+def _pace(facts: Facts, trip: Trip) -> tuple[float, str]:
+    """The factor, and why: the slowest sets the pace."""
+    if facts.group_mixed:
+        return FACTOR_GROUP, trip.slowest or "group"
+    if facts.group_mixed is None and (trip.people or 0) >= _MANY:
+        return FACTOR_GROUP, "many"
+    return FACTOR_WET_LOADED, "wet"
 
 
 def sunset_of(facts: Facts, position: Position | None, now: datetime) -> datetime | None:
@@ -75,18 +120,26 @@ def sunset_of(facts: Facts, position: Position | None, now: datetime) -> datetim
     return sun_times(position.latitude, position.longitude, local.date(), zone).set
 
 
-def leave_at(facts: Facts, position: Position | None, now: datetime) -> datetime | None:
+def when_of(trip: Trip, position: Position | None, now: datetime) -> datetime:
+    """The moment around which a visit lies: now, or the same hour of the day that is planned."""
+    local = now.astimezone(zone_of(position)) if position is not None else now
+    if trip.day is None or trip.day <= local.date():
+        return local
+    return local.replace(year=trip.day.year, month=trip.day.month, day=trip.day.day)
+
+
+def leave_at(facts: Facts, trip: Trip, position: Position | None, now: datetime) -> datetime | None:
     """The turn-back time, None while sunset or the way out are unknown."""
-    if facts.walk_km is None:
+    way = way_of(facts, trip)
+    if way is None:
         return None
-    return _turn_back_before(sunset_of(facts, position, now), facts)
+    return _turn_back_before(sunset_of(facts, position, when_of(trip, position, now)), way)
 
 
-def _turn_back_before(sunset: datetime | None, facts: Facts) -> datetime | None:
-    out_min = walk_out_min(facts)
-    if out_min is None or sunset is None:
+def _turn_back_before(sunset: datetime | None, way: Way | None) -> datetime | None:
+    if way is None or sunset is None:
         return None
-    return turn_back(sunset, out_min)
+    return turn_back(sunset, way.out_min)
 
 
 def day_around(context: Context, now: datetime) -> Day:
@@ -97,4 +150,6 @@ def day_around(context: Context, now: datetime) -> Day:
         return Day()
     sun = sun_times(position.latitude, position.longitude, now.astimezone(zone).date(), zone)
     sunset = sunset_of(facts, position, now) if facts.sunset is not None else sun.set
-    return Day(sun.rise, sunset, _turn_back_before(sunset, facts))
+    to_come = when_of(context.trip, position, now) > now
+    way = None if to_come else way_of(facts, context.trip)
+    return Day(sun.rise, sunset, _turn_back_before(sunset, way))

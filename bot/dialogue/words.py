@@ -45,10 +45,12 @@ from bot.dialogue.steps import (
     now,
     patience,
     phone,
+    planning,
     questions_asked,
     repeat,
     resume,
     told,
+    visit,
     what_if,
     which_cause,
 )
@@ -132,6 +134,7 @@ def _by_meaning(turn: Turn, event: TextReceived) -> None:
         turn.say(Role.SETTINGS, "old_answer", number=str(number_answer(event.text)))
         repeat.put_again(turn, whole=True)
         return
+    visit.hear(turn, event.text, said)
     told = read(said, units=turn.units, expecting=_expected(turn, asked))
     if not offered and _is_of_others_or_home(turn, event.text, said, told):
         patience.let_go(turn)
@@ -200,6 +203,8 @@ def _is_old(event: TextReceived, question: Question) -> bool:
 def _expected(turn: Turn, asked: Asked | None) -> frozenset[str]:
     """The slots that a bare number may fill: those asked for, or the fall while it is unknown."""
     expects = frozenset(asked.expects) if asked else frozenset()
+    if visit.counts_people(turn):
+        return frozenset()
     if expects or _ALWAYS_EXPECTED & set(turn.facts.known()):
         return expects
     return _ALWAYS_EXPECTED
@@ -220,27 +225,45 @@ def _facts(turn: Turn, text: str, asked: Asked | None, typed: str) -> None:
     rest = questions_asked.answer(turn, text)
     if rest is not None:
         expecting = frozenset()  # a bare number beside a question answers nothing
-    facts = read(text if rest is None else rest, units=turn.units, expecting=expecting)
-    facts = corrected.placed(turn, text, what_if.supposed(turn, text, facts))
-    facts = asides.without_leaf_frame(turn, typed, asides.with_filter(turn, typed, facts))
-    if (
-        rest is None
-        and not facts.known()
-        and (now.arrived(turn, typed) or frames.whose(turn, typed))
-    ):
+    facts = _read(turn, text if rest is None else rest, text, typed, expecting)
+    if visit.answer(turn, facts, text, asked=rest is not None):
         return
-    if rest is None and not noted:
-        if asides.answer(turn, typed, facts) or _beside(turn, text, facts):
-            return
+    if rest is None and _answered_beside(turn, text, typed, facts, noted=noted):
+        return
+    _go_on_from(turn, facts, text, typed, rest=rest, noted=noted)
+    composition.leave_out_told(turn)
+
+
+def _answered_beside(turn: Turn, text: str, typed: str, facts: Facts, *, noted: bool) -> bool:
+    """Whether a message that asks nothing known was no more than talk, a topic, an arrival."""
+    told = bool(facts.known()) or visit.tells(turn)
+    if not told and (now.arrived(turn, typed) or frames.whose(turn, typed)):
+        return True
+    if noted or visit.tells(turn):
+        return False
+    return asides.answer(turn, typed, facts) or _beside(turn, text, facts)
+
+
+def _go_on_from(
+    turn: Turn, facts: Facts, text: str, typed: str, *, rest: str | None, noted: bool
+) -> None:
+    if rest is None and not noted and not visit.tells(turn):
         facts = by_meaning.with_sight(turn, text, facts)
-    if facts.known():
+    if facts.known() or turn.trip_told.known():
         _take_in(turn, facts, text if rest is None else rest, typed)
         questions_asked.answer_late(turn, text, rest)
     elif rest is None and not noted:
         _not_understood(turn, facts, text)
     elif repeat.standing(turn) is not None or not noted:
         repeat.put_again(turn)
-    composition.leave_out_told(turn)
+
+
+def _read(turn: Turn, rest: str, text: str, typed: str, expecting: frozenset[str]) -> Facts:
+    """The facts of what a message says beside its questions, each where it belongs."""
+    facts = read(rest, units=turn.units, expecting=expecting)
+    facts = corrected.placed(turn, text, what_if.supposed(turn, text, facts))
+    facts = asides.without_leaf_frame(turn, typed, asides.with_filter(turn, typed, facts))
+    return visit.as_forecast(turn, visit.with_trip(turn, facts, text), text)
 
 
 def _beside(turn: Turn, text: str, facts: Facts) -> bool:
@@ -270,6 +293,7 @@ def _not_understood(turn: Turn, facts: Facts, text: str) -> None:
         turn.say(Role.SETTINGS, "which_one")
     else:
         turn.say(Role.SETTINGS, "not_understood")
+        planning.say_takes(turn)
     if at_home.is_at_home(turn) and not which:
         home_words.say_how(turn)
     else:

@@ -301,10 +301,10 @@ def test_the_plan_grows_with_what_is_told() -> None:
     player = Player()
     assert "asked.plan" in keys_of(player, "plan")
     player.say("3 km walk out, 150 m climb")
-    assert "plan.way" in keys_of(player, "plan")
+    assert "arrive.way" in keys_of(player, "plan")
     player.say("sunset 18:40")
     keys = keys_of(player, "plan")
-    assert "plan.turn_back" in keys
+    assert "arrive.turn_back" in keys
     assert "plan.home" in keys
 
 

@@ -30,8 +30,8 @@ def answered(player: Player, text: str) -> tuple[tuple[str, ...], str]:
     ("text", "key"),
     [
         ("3 cloths, a lamp and a flask. Enough?", "asked.pack"),
-        ("what should I text my wife before the walk?", "asked.tell_home"),
-        ("our van is parked at the upper trailhead", "asked.tell_home"),
+        ("what should I text my wife before the walk?", "note.copy"),
+        ("our van is parked at the upper trailhead", "note.car"),
         ("is the trail open, I heard of a rockfall", "asked.path_open"),
         ("when does it get shade at this wall?", "asked.shade"),
         ("which filter goes on first?", "asked.filter_order"),

@@ -15,10 +15,14 @@ _NAMED: Final = (
             rf"|\bone of (?:the|my) (?:\w+ )?{_GRAPH}\b"
         ),
     ),
+    ("pack", r"\bpack(?:ing)? list\b"),
+    ("tell_home", r"\bnote (?:for )?(?:home\b|(?:for )?my \w+|for the one)"),
     (
         "rough_card",
         (
-            r"^\W*(?:just |only |give me |i want |need |some |the )*(?:settings?|numbers?|values?)"
+            r"^\W*(?:a |my |the |rough )*card(?: please| for tomorrow)+\W*$|"
+            r"\brough settings?\b"
+            r"|^\W*(?:just |only |give me |i want |need |some |the )*(?:settings?|numbers?|values?)"
             r"(?:\W+(?:please|quick\w*|now|fast|for me|only))*\W*$"
         ),
     ),

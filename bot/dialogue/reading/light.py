@@ -153,6 +153,7 @@ _LIGHTS: Final = (
         any_of(
             r"(?:thin|bright|high|light|white) (?:\w+ )?(?:clouds?|overcast)",
             r"bright(?:ly)? overcast",
+            r"overcast,? (?:but |and |yet )?(?:still )?(?:bright|light|luminous)",
             r"cloudy,? (?:but |and )?bright|bright,? (?:but |and )?cloudy",
             "no shadows|(?:thin|light|high) cloud cover|white sky|sky is white",
         ),

@@ -26,10 +26,11 @@ _COUNT_BEFORE: Final = re.compile(
     r"|(?:bus|train|boat|ferry|shuttle|taxi|lift|cable car)(?: (?:leaves?|goes|is|comes?|at|by))*"
     r"|version|chapter|part|volume|exit|platform|tram|floor|terminal"
     r"|marker|file|chill|temperature|line|seite|zimmer|linie|hausnummer|akku|bater[ií]a"
+    r"|kids|children|sons|daughters|boys|girls"
     r"|pagina|habitacion|linea|numero|edad|dia|tag|somos|wir are)(?: (?:at|is|to the))?\W*$"
 )
 _O_CLOCK: Final = re.compile(
-    r"\b(?:meet|leave|start|started|arrive|arrived|(?:got|get|been|was) here"
+    r"\b(?:meet|meeting|leave|start|started|arrive|arrived|(?:got|get|been|was) here"
     r"|back|home|lunch|there|left|shuts?|closes?|opens?|starts?|ends?|comes?) (?:at|by|around) ?$"
 )
 #: "Dinner at the inn, 7.30".

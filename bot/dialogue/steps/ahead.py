@@ -9,8 +9,9 @@ from bot.dialogue import reckoning
 from bot.dialogue.aims import aim_of
 from bot.dialogue.compose import Role
 from bot.dialogue.reckoning import Assumed
-from bot.dialogue.steps import reasons
+from bot.dialogue.steps import planning, reasons
 from bot.dialogue.steps.lens_choice import form_of
+from bot.dialogue.steps.lens_kit import lens_names
 from bot.dialogue.texts import TEXTS, measures
 from bot.dialogue.turn import Turn
 from core.series import f_number_label, shutter_label
@@ -27,6 +28,8 @@ def say(turn: Turn, news: set[str]) -> None:
         turn: the answer under construction.
         news: names of the slots that the message filled.
     """
+    if "fall_height_m" in news and turn.facts.distance_m is None:
+        _where_to_stand(turn)
     if reckoning.focal_of(turn.facts) is None:
         _focal_length(turn)
         return
@@ -50,6 +53,49 @@ def _focal_length(turn: Turn) -> None:
     turn.say(Role.SETTINGS, "ahead.focal", focal=focal, form=form_of(facts))
     side_mm = reckoning.vertical_side_mm(facts, reckoning.sensor_of(facts, Assumed()))
     reasons.explain_framing(turn, framing, side_mm)
+
+
+#: Usual places to stand, in heights of the fall (common practice: 1 to 1.5).
+_NEAR_HEIGHTS: Final = 1.0
+_FAR_HEIGHTS: Final = 1.5
+
+
+def _where_to_stand(turn: Turn) -> None:
+    """At home a height alone tells from where, and with what, the whole fall fits."""
+    facts, height_m = turn.facts, turn.facts.fall_height_m
+    whole = not (reckoning.is_stream(facts) or facts.section or facts.section_height_m)
+    if height_m is None or not whole or not planning.is_planning(turn):
+        return
+    crop = reckoning.sensor_of(facts, Assumed()).crop_factor
+    near_m, far_m = height_m * _NEAR_HEIGHTS, height_m * _FAR_HEIGHTS
+    near, far = (reckoning.framing_of(facts, None, distance_m=at_m) for at_m in (near_m, far_m))
+    turn.say(
+        Role.SETTINGS,
+        "ahead.stand",
+        height=measures.length(height_m, turn.units),
+        near=measures.length(near_m, turn.units),
+        far=measures.length(far_m, turn.units),
+    )
+    turn.say(
+        Role.CHECK,
+        "ahead.stand_focal",
+        form=form_of(facts).capitalize(),
+        short=measures.plain(near.level_mm * (crop if reckoning.is_phone(facts) else 1), 0),
+        long=measures.focal(far.level_mm, crop),
+        tilted=measures.focal(far.focal_mm, crop),
+    )
+    _say_lens(turn, near.level_mm, far.focal_mm)
+
+
+def _say_lens(turn: Turn, shortest_mm: float, longest_mm: float) -> None:
+    """Which lens of the kit reaches into these focal lengths, where lenses are known."""
+    lenses = reckoning.lenses_of(turn.facts) if turn.facts.lenses else ()
+    reach = [lens for lens in lenses if lens.shortest_mm <= longest_mm]
+    fitting = [lens for lens in reach if lens.longest_mm >= shortest_mm]
+    if fitting:
+        turn.say(Role.CHECK, "ahead.stand_yours", lens=lens_names(fitting))
+    elif lenses and not reach:
+        turn.say(Role.CHECK, "ahead.stand_other")
 
 
 def _depth(turn: Turn) -> None:

@@ -13,11 +13,12 @@ from bot.dialogue.facts import Facts, Units
 from bot.dialogue.lateness import CLOCKS_DIFFER
 from bot.dialogue.questions import in_units
 from bot.dialogue.states import Trigger
-from bot.dialogue.steps import lens
+from bot.dialogue.steps import day_plan, lens, planning
+from bot.dialogue.steps.day_plan import clock_of
 from bot.dialogue.texts import measures
 from bot.dialogue.turn import Turn
-from bot.dialogue.way_out import leave_at, sunset_of, walk_out_min
-from core.trip import FACTOR_GROUP, FACTOR_WET_LOADED, MARGIN_MIN
+from bot.dialogue.way_out import leave_at, sunset_of, way_of, when_of
+from core.trip import MARGIN_MIN
 
 #: The reminder comes this long before the turn-back time (own rule).
 _WARNING: Final = timedelta(minutes=15)
@@ -27,6 +28,8 @@ _LONG_PAST: Final = timedelta(hours=3)
 REMINDERS: Final = ("turn_back_soon", "turn_back_now")
 #: Slots whose change moves the turn-back time.
 WAY_OUT_SLOTS: Final = frozenset({"walk_km", "climb_m", "sunset", "group_mixed"})
+#: The same of what is told of the visit around the walk, and its start.
+TRIP_SLOTS: Final = frozenset({"people", "slowest", "start_at", "walk_min", "round_trip"})
 
 
 def start(turn: Turn) -> None:
@@ -55,6 +58,20 @@ def _leave_home(turn: Turn) -> None:
     turn.change_conversation(home_at=None, review=None)
 
 
+def start_planned(turn: Turn) -> None:
+    """`start` of a visit that was planned: what was told for it stays, the day begins."""
+    planning.end(turn)
+    turn.change_conversation(history=(), question=None, paused=None)
+    _leave_home(turn)
+    turn.change_person(cautions=frozenset())
+    turn.caution("arrive")
+    moment = leave_at(turn.facts, turn.trip, turn.position, turn.now)
+    if moment is not None:
+        time = clock_of(moment, sure=turn.position is not None)
+        turn.say(Role.CHECK, "where.turn_back", time=time)
+    lens.go_on(turn)
+
+
 def begin_quietly(turn: Turn) -> None:
     """A walk that starts with facts instead of `start`: the caution follows the answer."""
     _leave_home(turn)
@@ -73,48 +90,60 @@ def place_shared(turn: Turn, event: PlaceReceived) -> None:
     )
     turn.change_person(position=position)
     _leave_home(turn)
-    sunset = sunset_of(turn.facts, position, turn.now)
+    way, sunset = way_of(turn.facts, turn.trip), _sunset(turn)
     if sunset is None:
         turn.say(Role.SETTINGS, "arrive.no_sunset")
-    elif turn.facts.walk_km is None:
+    elif way is None:
         turn.say(Role.SETTINGS, "arrive.sunset", time=measures.clock(sunset))
     else:
         say_turn_back(turn)
     turn.say(Role.ASSUMPTION, "arrive.place_kept")
-    if turn.facts.walk_km is None:
+    if way is None:
         turn.ask(in_units("walk_out", turn.units))
 
 
 def way_out_told(turn: Turn) -> bool:
     """Answer new facts about the way out; whether something was said."""
-    facts = turn.facts
-    if facts.walk_km is None:
+    way = way_of(turn.facts, turn.trip)
+    if way is None:
         return False
     position = turn.position
-    if sunset_of(facts, position, turn.now) is None:
-        turn.say(Role.SETTINGS, "arrive.no_sunset" if position else "arrive.sunset_missing")
+    if _sunset(turn) is None:
+        day_plan.say_way(turn, way)
+        turn.say(Role.CHECK, "arrive.no_sunset" if position else "arrive.sunset_missing")
     else:
         say_turn_back(turn)
     return True
 
 
+def moves(turn: Turn) -> bool:
+    """Whether this message changed the time of the way, or the factor behind it."""
+    before = turn.before
+    return way_of(before.facts, before.trip) != way_of(turn.facts, turn.trip)
+
+
+def _sunset(turn: Turn) -> datetime | None:
+    """Sunset of the day of the visit."""
+    return sunset_of(turn.facts, turn.position, when_of(turn.trip, turn.position, turn.now))
+
+
 def say_turn_back(turn: Turn) -> None:
     """Say the turn-back time, explain it, and set the reminders where the clock is sure."""
-    facts, position = turn.facts, turn.position
-    moment = leave_at(facts, position, turn.now)
-    sunset = sunset_of(facts, position, turn.now)
-    assert moment is not None and sunset is not None  # noqa: S101, PT018  # the callers know both
+    facts, position, way = turn.facts, turn.position, way_of(turn.facts, turn.trip)
+    moment, sunset = leave_at(facts, turn.trip, position, turn.now), _sunset(turn)
+    assert moment is not None and sunset is not None and way is not None  # noqa: S101, PT018  # the callers know all
     sure = position is not None
-    past = sure and moment <= turn.now
-    shown = clock_of(moment, sure=sure)
-    turn.say(Role.SETTINGS, "arrive.turn_back_past" if past else "arrive.turn_back", time=shown)
+    if sure and moment <= turn.now:
+        turn.say(Role.SETTINGS, "arrive.turn_back_past", time=clock_of(moment, sure=sure))
+    else:
+        day_plan.say(turn, way, moment, sure=sure)
     turn.reason(
         "why.turn_back",
         sunset=clock_of(sunset, sure=sure),
         margin=measures.minutes(MARGIN_MIN),
-        walk=measures.walk(facts.walk_km or 0.0, facts.climb_m or 0.0, turn.units),
-        out=measures.minutes(walk_out_min(facts) or 0.0),
-        factor=measures.plain(FACTOR_GROUP if facts.group_mixed else FACTOR_WET_LOADED),
+        out=measures.minutes(way.out_min),
+        walk=day_plan.told_way(turn),
+        factor=measures.plain(way.factor),
     )
     for name, due in zip(REMINDERS, (moment - _WARNING, moment), strict=True):
         if sure and due > turn.now:
@@ -123,17 +152,12 @@ def say_turn_back(turn: Turn) -> None:
             turn.do(CancelTimer(name=name))
 
 
-def clock_of(moment: datetime, *, sure: bool) -> str:
-    """A time of day; the zone's name only where the place told it."""
-    return measures.clock(moment) if sure else f"{moment:%H:%M}"
-
-
 def timer_fired(turn: Turn, event: TimerFired) -> None:
     """A turn-back reminder came due, perhaps while the bot was down: then it says that it is late.
 
     The one before the turn-back time is left out once that time has passed: its own follows.
     """
-    moment = leave_at(turn.facts, turn.position, event.due)
+    moment = leave_at(turn.facts, turn.trip, turn.position, event.due)
     if moment is None or turn.context.conversation.walk is None:
         return
     late = turn.now - event.due

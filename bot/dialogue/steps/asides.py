@@ -13,7 +13,7 @@ from bot.dialogue.meaning.asides import Aside, aside_of, took_off
 from bot.dialogue.questions import Asked
 from bot.dialogue.reading.phrases import any_of
 from bot.dialogue.states import State, Trigger
-from bot.dialogue.steps import highlights, keep, liking, repeat
+from bot.dialogue.steps import highlights, keep, liking, planning, repeat
 from bot.dialogue.turn import Turn
 
 #: Facts that words of an aside hold by chance: "back from the tripod", "lovely smooth water".
@@ -51,7 +51,7 @@ def leave(turn: Turn, text: str, told: Facts, asked: Asked | None) -> bool:
     aside = aside_of(text)
     if aside not in {Aside.BYE, Aside.WAIT} or set(told.known()) - _BY_CHANCE or told.unread:
         return False
-    if asked is not None and asked.passing:
+    if asked is not None and asked.passing and asked.name not in planning.OFFERS:
         return False
     if aside is Aside.BYE:
         _part(turn)

@@ -10,7 +10,8 @@ from bot.dialogue.actions import CardLine, DrawCard
 from bot.dialogue.compose import Role
 from bot.dialogue.context import GivenSettings
 from bot.dialogue.reckoning import Assumed
-from bot.dialogue.steps import arrive, base_said, keep, light_named, repeat
+from bot.dialogue.steps import base_said, keep, light_named, planning, repeat, rough_card
+from bot.dialogue.steps.day_plan import clock_of
 from bot.dialogue.texts import TEXTS, measures
 from bot.dialogue.turn import Turn
 from bot.dialogue.way_out import leave_at
@@ -19,6 +20,9 @@ from bot.dialogue.way_out import leave_at
 def draw(turn: Turn) -> None:
     """Draw the card of this walk; without settings say what is missing."""
     given = turn.walk.given if turn.context.conversation.walk is not None else None
+    if given is None and planning.is_planning(turn):
+        turn.parts.extend(rough_card.parts(turn))
+        return
     if given is None:
         turn.say(Role.SETTINGS, "card.nothing")
         if repeat.standing(turn) is not None:
@@ -74,7 +78,7 @@ _SAME: Final = 2**0.05
 
 def _turn_back(turn: Turn) -> str:
     position = turn.position
-    moment = leave_at(turn.facts, position, turn.now)
+    moment = leave_at(turn.facts, turn.trip, position, turn.now)
     if moment is None:
         return TEXTS["card.turn_back_unknown"]
-    return arrive.clock_of(moment, sure=position is not None)
+    return clock_of(moment, sure=position is not None)

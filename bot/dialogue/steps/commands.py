@@ -28,11 +28,14 @@ from bot.dialogue.steps import (
     my_look,
     now,
     plan,
+    planning,
     repeat,
     why,
 )
-from bot.dialogue.texts import TEXTS, known
+from bot.dialogue.steps.day_plan import clock_of
+from bot.dialogue.texts import TEXTS, known, known_trip
 from bot.dialogue.turn import Turn
+from bot.dialogue.way_out import leave_at
 
 #: Words whose feature is still to come: one honest line each.
 _TO_COME: Final = frozenset({"log"})
@@ -49,6 +52,9 @@ def run(turn: Turn, command: str) -> None:
 
 def _start(turn: Turn) -> None:
     walk = turn.context.conversation.walk
+    if planning.is_planning(turn):
+        arrive.start_planned(turn)
+        return
     if walk is not None and (turn.context.conversation.history or walk.given is not None):
         turn.say(Role.SETTINGS, "restart", step=TEXTS[f"step.{walk.state.value}"])
         turn.ask("restart")
@@ -80,6 +86,11 @@ def _back(turn: Turn) -> None:
 
 
 def _skip(turn: Turn) -> None:
+    if not planning.skips(turn):
+        _skip_at_the_water(turn)
+
+
+def _skip_at_the_water(turn: Turn) -> None:
     if _passes_over(turn):
         repeat.put_again(turn, whole=True)
         return
@@ -142,7 +153,8 @@ def _where(turn: Turn) -> None:
         _say_known(turn)
         return
     step = TEXTS[f"step.{turn.walk.state.value}"]
-    turn.say(Role.SETTINGS, "where.step", step=step)
+    planned = planning.is_planning(turn)
+    turn.say(Role.SETTINGS, "where.planned" if planned else "where.step", step=step)
     _say_known(turn)
     given = turn.walk.given
     if given is not None:
@@ -154,9 +166,14 @@ def _where(turn: Turn) -> None:
 def _say_known(turn: Turn) -> None:
     # Others read in a group room: only what was told there is named there.
     facts = turn.facts if turn.origin.direct else turn.walk.facts
-    listed = known(facts, turn.units)
+    lists = (known(facts, turn.units), known_trip(turn.trip.without_names()))
+    listed = ", ".join(told for told in lists if told)
     if listed:
         turn.say(Role.CHECK, "where.known", list=listed)
+    moment = leave_at(turn.facts, turn.trip, turn.position, turn.now)
+    if moment is not None:
+        sure = turn.position is not None
+        turn.say(Role.CHECK, "where.turn_back", time=clock_of(moment, sure=sure))
 
 
 def _kit(turn: Turn) -> None:

@@ -14,8 +14,19 @@ from bot.dialogue.questions import QUESTIONS
 from bot.dialogue.reading import read
 from bot.dialogue.reading.command_words import command_of
 from bot.dialogue.reading.foreign import glossed
+from bot.dialogue.reading.normal import normalise
+from bot.dialogue.reading.party import is_only_party
 from bot.dialogue.replies import chosen, names_part_of_frame
-from bot.dialogue.steps import closed_place, emergency, frames, heard, home_words, measured, repeat
+from bot.dialogue.steps import (
+    closed_place,
+    dusk_out,
+    emergency,
+    frames,
+    heard,
+    home_words,
+    measured,
+    repeat,
+)
 from bot.dialogue.steps.questions_asked import is_asking
 from bot.dialogue.turn import Turn
 
@@ -44,7 +55,7 @@ def ask(turn: Turn, text: str, *, reason: str = "danger.doubt") -> bool:
     conversation = turn.context.conversation
     if conversation.doubted is not None or conversation.emergency is not None:
         return False
-    if cry_of(text) is None and _answers_the_walk(turn, text):
+    if cry_of(text) is None and (_answers_the_walk(turn, text) or _tells_of_visit(turn, text)):
         return False
     standing = conversation.question
     passing = standing is not None and QUESTIONS[standing.name].passing
@@ -60,6 +71,12 @@ def _answers_the_walk(turn: Turn, text: str) -> bool:
     said = glossed(text, turn.context.person.language)
     named = question is not None and names_part_of_frame(QUESTIONS[question.name], said)
     return (named or home_words.is_of_frames(turn, text)) and not names_somebody(text)
+
+
+def _tells_of_visit(turn: Turn, text: str) -> bool:
+    """Whether a message says who walks along and no more, or asks of the way out at dusk."""
+    said = glossed(text, turn.context.person.language)
+    return is_only_party(normalise(said)) or dusk_out.is_way_out(said)
 
 
 def cry(turn: Turn, text: str) -> None:

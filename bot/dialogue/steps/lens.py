@@ -9,7 +9,7 @@ from bot.dialogue.compose import Role
 from bot.dialogue.facts import Facts
 from bot.dialogue.questions import in_units
 from bot.dialogue.states import State, Trigger
-from bot.dialogue.steps import lens_choice, repeat
+from bot.dialogue.steps import lens_choice, planning, repeat
 from bot.dialogue.turn import Turn
 
 #: Questions of this step in the order of what matters most, each with what answers it.
@@ -34,6 +34,9 @@ _ONCE: Final = frozenset({"nearest", "water_speed", "lenses", "format"})
 def go_on(turn: Turn) -> None:
     """Ask for what is missing, or choose the lens and move to the composition."""
     turn.be_in(State.LENS, Trigger.ARRIVED)
+    if planning.is_planning(turn):
+        planning.go_on(turn)
+        return
     question = missing(turn)
     if question is not None:
         repeat.ask(turn, in_units(question, turn.units))

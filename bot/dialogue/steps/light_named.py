@@ -89,7 +89,7 @@ def _say_time_left(turn: Turn) -> None:
     """After a pause: how long it is to the turn-back time, where the place tells the clock."""
     if turn.urgent or not turn.parts or turn.position is None or not _after_pause(turn):
         return
-    moment = leave_at(turn.facts, turn.position, turn.now)
+    moment = leave_at(turn.facts, turn.trip, turn.position, turn.now)
     if moment is not None and timedelta(0) < moment - turn.now <= _WORTH_TELLING:
         left = measures.minutes((moment - turn.now).total_seconds() / 60)
         turn.say(Role.ASSUMPTION, "light.time_left", left=left, time=measures.clock(moment))

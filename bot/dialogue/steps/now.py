@@ -8,7 +8,7 @@ from bot.dialogue import reckoning, solving
 from bot.dialogue.compose import Role
 from bot.dialogue.meaning.arrival import is_arrival
 from bot.dialogue.states import State
-from bot.dialogue.steps import arrive, at_home, composition, lens, repeat
+from bot.dialogue.steps import arrive, at_home, composition, lens, planning, repeat
 from bot.dialogue.turn import Turn
 
 _BEFORE_LENS: Final = frozenset({State.ARRIVE, State.LENS})
@@ -31,6 +31,7 @@ def arrived(turn: Turn, typed: str) -> bool:
     """Who tells that they stand at the water, and no more, hears what comes first."""
     if not is_arrival(typed):
         return False
+    planning.end(turn)
     if turn.context.conversation.walk is None:
         arrive.start(turn)
     else:
@@ -59,7 +60,9 @@ def put_question(turn: Turn, *, whole: bool = False) -> None:
         turn: the answer under construction.
         whole: with all its options, however often it was put.
     """
-    if repeat.standing(turn) is not None:
+    if planning.is_planning(turn):
+        planning.go_on(turn)
+    elif repeat.standing(turn) is not None:
         repeat.put_again(turn, whole=whole)
     elif turn.walk.state in _BEFORE_LENS:
         lens.go_on(turn)

@@ -6,7 +6,7 @@ from bot.dialogue.compose import Role
 from bot.dialogue.danger.spoken_of import Talk, only_talk, without_talk
 from bot.dialogue.reading import read
 from bot.dialogue.reading.foreign import glossed
-from bot.dialogue.steps import repeat, trip_answers
+from bot.dialogue.steps import note_home, repeat
 from bot.dialogue.turn import Turn
 
 
@@ -24,7 +24,7 @@ def answer(turn: Turn, text: str) -> bool:
         turn.say(Role.SETTINGS, "precaution.where_not")
     elif Talk.NOTE_HOME in talk:
         turn.say(Role.SETTINGS, "precaution.note_home")
-        trip_answers.say_tell_home(turn, text)
+        note_home.remind(turn)
     else:
         return False
     repeat.put_again_if_open(turn)

@@ -26,8 +26,8 @@ _CLAUSE: Final = re.compile(
 )
 #: How a question begins when it lacks its mark.
 _ASKING: Final = re.compile(
-    r"(?:(?:and|so|but|ok|okay|hi|hey|linn|please)\W+)*(?:whats?|which|where|how|does?|should|can"
-    r"|could|is|are|why|when|may|raw|white balance|wb)\b"
+    r"(?:(?:and|so|but|ok|okay|hi|hey|linn|please)\W+)*(?:whats?|which|where|how|does?"
+    r"|do you know|should|can|could|is|are|why|when|may|raw|white balance|wb)\b"
 )
 
 
@@ -109,7 +109,8 @@ def _tells(clause: str) -> bool:
 
 _TURN_BACK: Final = (
     r"turn(?:ing)?[ -]?(?:back|around|round)|head(?:ing)? back|(?:start|go|walk) back"
-    r"|(?:when|what time|how late).*\b(?:leave|sunset|dark|set off|go home)\b"
+    r"|(?:when|what time|how late).*\b(?:leave|sunset|dark|set off|go home|be (?:back|home)"
+    r"|return)\b"
     r"|sunset (?:time|rule)"
 )
 
@@ -145,13 +146,26 @@ _AROUND: Final[tuple[tuple[str, str], ...]] = (
     ),
     (
         (
-            r"^(?:is (?:that|it|this)|that|would that be)? ?enough\b|forgot(?:ten)? anything"
+            r"how long (?:does|will|is|do|would) (?:the |our |it |we )?(?:walk|hike|way|path|trail"
+            r"|(?:take|need) (?:us )?to (?:walk|get|go|hike))|stay (?:till|until|to) "
+        ),
+        "time_forgotten",
+    ),
+    (
+        (
+            r"what else (?:do|should|must|shall) (?:i|we) (?:have to |need to )?(?:think|take|know"
+            r"|consider|do)|^(?:is (?:that|it|this)|that|would that be)? ?enough\b"
+            r"|forgot(?:ten)? anything"
             r"|what (?:else )?(?:should|do|to) (?:i |we )?(?:pack|bring|take along|carry)"
         ),
         "pack",
     ),
     (
-        r"\b(?:write|text|tell|leave|say)(?: to)? (?:her|him|my|someone|somebody)\b",
+        (
+            r"\b(?:write|text|tell|leave|say)(?: to)? (?:her|him|my|someone|somebody|them)\b"
+            r"|what (?:do|should|shall|can|must) (?:i|we) (?:leave|write|put)\b.*\b(?:home|note)\b"
+            r"|\bnote (?:home|for (?:home|my|the one))\b"
+        ),
         "tell_home",
     ),
     (
@@ -205,7 +219,11 @@ _ABOUT: Final[tuple[tuple[str, str], ...]] = (
     (_TURN_BACK, "time_forgotten"),
     (r"best (?:time|hour|weather|light|day)|^when|time of day", "best_time"),
     (
-        r"shutter|exposure time|how (?:long|slow|fast|many sec)|(?:what|which) (?:time|speed)",
+        (
+            r"shutter|exposure time|how (?:long|slow|fast|many sec)|(?:what|which) (?:time|speed)"
+            r"(?! (?:is it|does|will|are we|(?:do|should|must|can) (?:i|we) (?:have to |need to )?"
+            r"(?:be|leave|start|go|turn|head|set off|return|get)))"
+        ),
         "silky_time",
     ),
     (r"stabili[sz]|\bi?bis\b", "stabiliser"),

@@ -8,6 +8,7 @@ from bot.dialogue import resting
 from bot.dialogue.compose import Role
 from bot.dialogue.context import Question
 from bot.dialogue.questions import QUESTIONS, in_units
+from bot.dialogue.steps import planning
 from bot.dialogue.turn import Turn
 
 #: A question that was put so often without an answer is only named from then on (own rule: two
@@ -32,6 +33,8 @@ def put_again(turn: Turn, *, whole: bool = False) -> None:
         whole: with all its options, however often it was put: the person wants to see it.
     """
     question = standing(turn)
+    if planning.is_planning(turn) and not whole:
+        return  # what was offered once is not asked again at home
     if question is None:
         turn.close_question()
         if not resting.is_at_home(turn.context, turn.now):

@@ -23,14 +23,16 @@ from bot.dialogue.steps import (
     look_wished,
     now,
     planned,
+    planning,
     repeat,
     told_settings,
     two_frames,
+    visit,
     water_told,
     what_if,
     wind_told,
 )
-from bot.dialogue.texts import known
+from bot.dialogue.texts import known, known_trip
 from bot.dialogue.turn import Turn
 
 #: Slots that change what the lens step reckons.
@@ -80,7 +82,7 @@ def take_in(turn: Turn, facts: Facts, text: str) -> None:
         what_if.answer(turn, facts)
         return
     turn.change_conversation(tried=None)
-    quiet = turn.context.conversation.walk is None
+    quiet = visit.is_new(turn) and not planning.is_planning(turn)
     _moved(turn, facts, text)
     if facts.light is not None:
         turn.change_walk(clean_stops=None, clipped_stops=None, first_stops=None)
@@ -159,7 +161,7 @@ _SAME_PLACE: Final = 0.2
 
 def _go_on(turn: Turn, facts: Facts) -> None:
     changed = set(facts.known())
-    said = bool(changed & arrive.WAY_OUT_SLOTS) and arrive.way_out_told(turn)
+    said = _way_out_said(turn, changed)
     if said and changed <= arrive.WAY_OUT_SLOTS:
         now.put_question(turn)
         return
@@ -181,12 +183,21 @@ def _go_on(turn: Turn, facts: Facts) -> None:
 
 def _note(turn: Turn, facts: Facts) -> None:
     """What changes no answer is named; of a stream beside a fall there is nothing to name."""
-    listed = known(facts, turn.units)
+    listed = _listed(turn, facts)
     if listed:
         turn.say(Role.SETTINGS, "noted", list=listed)
     if facts.f_number is not None:
         told_settings.warn_of_f_number(turn, facts.f_number)
     now.put_question(turn)
+
+
+def _way_out_said(turn: Turn, changed: set[str]) -> bool:
+    """Whether the plan of the day is said anew, where a message moves it."""
+    if any(part.key.startswith("arrive.turn_back") for part in turn.parts):
+        return True  # it was asked for in the same message
+    told = turn.trip_told.known().keys() & arrive.TRIP_SLOTS
+    news = bool(told - {"people", "slowest"}) or (bool(told) and arrive.moves(turn))
+    return (news or bool(changed & arrive.WAY_OUT_SLOTS)) and arrive.way_out_told(turn)
 
 
 def _before_lens(turn: Turn, facts: Facts) -> None:
@@ -200,11 +211,21 @@ def _before_lens(turn: Turn, facts: Facts) -> None:
 def _say_noted(turn: Turn, facts: Facts) -> None:
     """What was told is named where the same question has to be put again."""
     standing, missing = repeat.standing(turn), lens.missing(turn)
-    listed = known(facts, turn.units)
+    listed = _listed(turn, facts)
+    if planning.is_planning(turn):
+        if listed and not any(part.role is Role.SETTINGS for part in turn.parts):
+            turn.say(Role.SETTINGS, "noted", list=listed)
+        return
     if standing is None or missing is None or not listed:
         return
     if in_units(missing, turn.units) == standing.name:
         turn.say(Role.SETTINGS, "noted", list=listed)
+
+
+def _listed(turn: Turn, facts: Facts) -> str:
+    """What a message told, as a list."""
+    lists = (known(facts, turn.units), known_trip(turn.trip_told))
+    return ", ".join(told for told in lists if told)
 
 
 def _anew(turn: Turn) -> None:

@@ -6,7 +6,15 @@ import re
 from collections.abc import Callable, Mapping
 from typing import Final
 
-from bot.dialogue.steps import at_home, diagnosis, group, plan, trade_answers, trip_answers
+from bot.dialogue.steps import (
+    at_home,
+    diagnosis,
+    group,
+    note_home,
+    plan,
+    trade_answers,
+    trip_answers,
+)
 from bot.dialogue.steps.trade_answers import plainly
 from bot.dialogue.turn import Turn
 
@@ -88,7 +96,7 @@ TOPICS: Final[Mapping[str, Answer]] = {
     "form": plainly("asked.form"),
     "mode": plainly("asked.mode"),
     "pack": plainly("asked.pack"),
-    "tell_home": trip_answers.say_tell_home,
+    "tell_home": note_home.say,
     "path_open": plainly("asked.path_open"),
     "rough_card": trip_answers.say_card,
     "shade_when": plainly("asked.shade"),

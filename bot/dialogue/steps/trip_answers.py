@@ -6,24 +6,17 @@ import re
 from typing import Final
 
 from bot.dialogue import reckoning, solving
-from bot.dialogue.compose import Part, Role
+from bot.dialogue.compose import Role
 from bot.dialogue.reading import read
 from bot.dialogue.reckoning import Assumed
-from bot.dialogue.steps import arrive, base
+from bot.dialogue.steps import base, rough_card
 from bot.dialogue.texts import TEXTS, measures
 from bot.dialogue.turn import Turn
-from bot.dialogue.way_out import leave_at
 from core.camera import Camera
-from core.exposure import Settings
-from core.light import LIGHTS, metered_level
+from core.light import LIGHTS
 from core.series import f_number_label, iso_label, nearest, shutter_label, time_marks
 from core.water import look_of
 
-#: What a card is reckoned for while the light is not told, and what trees leave of it.
-_OPEN: Final = "overcast"
-_UNDER_TREES: Final = "light canopy"
-#: Stops of the grey filter that most people carry first (common practice).
-_ND_STOPS: Final = 3.0
 #: The filter for full sun (common practice).
 _SUN_ND_STOPS: Final = 6.0
 _WANTS: Final = re.compile(
@@ -39,25 +32,6 @@ _TIMES: Final = re.compile(
 )
 
 
-def say_tell_home(turn: Turn, text: str) -> None:
-    """What to write to the one at home; the turn-back time, if it is known, belongs into it."""
-    del text
-    turn.say(Role.SETTINGS, "asked.tell_home")
-    position = turn.position
-    moment = leave_at(turn.facts, position, turn.now)
-    if moment is not None:
-        time = arrive.clock_of(moment, sure=position is not None)
-        turn.say(Role.CHECK, "asked.tell_home_time", time=time)
-
-
-def _right_time(settings: Settings, light: str, camera: Camera, filter_stops: float = 0.0) -> str:
-    """The marked time that is right on the meter in a light, at these other settings."""
-    over = metered_level(settings, LIGHTS[light].ev100, filter_stops)
-    time_s = max(settings.shutter_s * 2**-over, camera.shortest_s)
-    marks = time_marks(camera.dial)
-    return nearest(marks, time_s).label if time_s < camera.longest_s else f"{round(time_s)} s"
-
-
 def say_card(turn: Turn, text: str) -> None:
     """Rough settings for a card before the trip; those that were given, where there are some."""
     del text
@@ -66,24 +40,7 @@ def say_card(turn: Turn, text: str) -> None:
         settings = solving.settings_text(given, base.standing(turn).camera)
         turn.say(Role.SETTINGS, "where.given", settings=settings)
         return
-    turn.parts.extend(card_parts(turn))
-
-
-def card_parts(turn: Turn) -> tuple[Part, Part]:
-    """Rough settings: in the open, under trees, with a filter; and the time of the look."""
-    now = base.standing(turn)
-    wanted, camera = now.wanted, now.camera
-    rough = {
-        "f_number": f_number_label(wanted.f_number, camera.dial),
-        "iso": iso_label(wanted.iso, camera.dial),
-        "open": _right_time(wanted, _OPEN, camera),
-        "nd": _right_time(wanted, _OPEN, camera, _ND_STOPS),
-        "trees": _right_time(wanted, _UNDER_TREES, camera),
-    }
-    look = TEXTS[f"look.{reckoning.wished_look(turn.facts).value}"]
-    aim = {"look": look, "time": _label(wanted.shutter_s, camera)}
-    key = "asked.card" if camera.sensor.fixed_f_number is None else "asked.card_phone"
-    return Part(Role.SETTINGS, key, rough), Part(Role.CHECK, "asked.card_look", aim)
+    turn.parts.extend(rough_card.parts(turn))
 
 
 def say_no_wait(turn: Turn, text: str) -> None:
@@ -96,7 +53,9 @@ def say_no_wait(turn: Turn, text: str) -> None:
         "asked.no_wait_bare" if bare else "asked.no_wait",
         f_number=f_number_label(now.wanted.f_number, now.camera.dial),
         iso=iso_label(now.wanted.iso, now.camera.dial),
-        time=_right_time(now.wanted, "full sun", now.camera, 0.0 if bare else _SUN_ND_STOPS),
+        time=rough_card.right_time(
+            now.wanted, LIGHTS["full sun"].ev100, now.camera, 0.0 if bare else _SUN_ND_STOPS
+        ),
     )
 
 

@@ -6,6 +6,15 @@ from bot.dialogue.texts import measures
 from bot.dialogue.texts.catalogue import TEXTS
 from bot.dialogue.texts.commands import COMMAND_WORDS
 from bot.dialogue.texts.languages import speaking
-from bot.dialogue.texts.spoken import domain_key, domain_values, known
+from bot.dialogue.texts.spoken import domain_key, domain_values, known, known_trip
 
-__all__ = ["COMMAND_WORDS", "TEXTS", "domain_key", "domain_values", "known", "measures", "speaking"]
+__all__ = [
+    "COMMAND_WORDS",
+    "TEXTS",
+    "domain_key",
+    "domain_values",
+    "known",
+    "known_trip",
+    "measures",
+    "speaking",
+]

@@ -118,7 +118,7 @@ ASKED: Final[dict[str, str]] = {
     "asked.stabiliser": "Off on the tripod, on by hand.",
     "asked.pack": (
         "Four dry cloths or more, a headlamp each, warm layer, dry socks, whistle, food, water, "
-        "paper map; batteries in an inside pocket."
+        "paper map, a pole; batteries and phone, in flight mode, inside."
     ),
     "asked.tell_home": (
         "Who, where, your way, the car and its place, start, back by when; and the hour, 1 to 2 h "
@@ -130,11 +130,11 @@ ASKED: Final[dict[str, str]] = {
         "closed means closed."
     ),
     "asked.card": (
-        "If still overcast: {f_number}, {iso}: {open} in the open, {nd} with a 3-stop ND; under "
-        "trees {trees} without."
+        "If still {light}: {f_number}, {iso}: {open} in the open{filters}; under trees {trees} "
+        "without a filter."
     ),
     "asked.card_phone": (
-        "If still overcast: {iso}, {open} in the open, {trees} under trees; phone propped, timer, "
+        "If still {light}: {iso}, {open} in the open, {trees} under trees; phone propped, timer, "
         "a burst."
     ),
     "asked.card_look": "For {look} water aim at {time}.",

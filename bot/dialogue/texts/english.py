@@ -20,6 +20,7 @@ from bot.dialogue.texts.reasons import REASONS
 from bot.dialogue.texts.safety import SAFETY
 from bot.dialogue.texts.seen import SEEN
 from bot.dialogue.texts.together import TOGETHER
+from bot.dialogue.texts.visits import VISITS
 from bot.dialogue.texts.walk import WALK
 
 #: All texts by their keys; `{name}` is filled in, code spans stand in backticks.
@@ -40,5 +41,6 @@ IN_ENGLISH: Final[Mapping[str, str]] = MappingProxyType(
         **SAFETY,
         **SEEN,
         **TOGETHER,
+        **VISITS,
     }
 )

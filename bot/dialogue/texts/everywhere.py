@@ -33,9 +33,7 @@ EVERYWHERE: Final[dict[str, str]] = {
         "`my data`, `forget me`, `stop`; `what if f/16`. "
         "Frames: `compare`, `average`, `as 1/4 s`, `grid`, `keep`, `my look`, `cancel`."
     ),
-    "plan.turn_back": "Turn back by {time}: sunset {sunset}, {out} out, an hour to spare.",
     "plan.home": "Note home: who, where, your way, the car; back by {back}, at {call} they call.",
-    "plan.way": "The way out takes about {out}, wet and loaded.",
     "plan.sunset": "Sunset {time}. The way out is missing.",
     "plan.light": "Soft light: cloud, shade, or {rise} to {morning} and {evening} to {set} today.",
     "plan.light_morning": (
@@ -61,6 +59,8 @@ EVERYWHERE: Final[dict[str, str]] = {
     "where.step": "We are at {step}.",
     "where.no_walk": "No walk is under way; `start` begins one.",
     "where.known": "Known: {list}.",
+    "where.planned": "We plan your visit.",
+    "where.turn_back": "Turn back by {time}.",
     "where.given": "Last settings: {settings}.",
     "kit.known": "Your kit: {list}.",
     "kit.unknown": "I don't know your kit yet.",
@@ -149,6 +149,8 @@ EVERYWHERE: Final[dict[str, str]] = {
     "card.stack": "{frames} frames, {near} to {far}",
     "card.filter": "Filter",
     "card.ladder": "Ladder",
+    "card.with_polariser": "polariser {time}",
+    "card.with_nd": "{stops}-stop ND {time}",
     "card.turn_back": "Turn back",
     "card.turn_back_unknown": "not known yet",
     "card.footer": "Nobody on or above the lip. Signs and rangers first. Too white: shorter time.",

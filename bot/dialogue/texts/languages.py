@@ -18,6 +18,8 @@ ENGLISH: Final = "en"
 LANGUAGES: Final[Mapping[str, str]] = MappingProxyType({ENGLISH: "en_GB", "de": "de", "es": "es"})
 
 _SPOKEN: Final[ContextVar[str]] = ContextVar("language", default=ENGLISH)
+#: Whether times of day are told in halves of the day, am and pm.
+_HALVES: Final[ContextVar[bool]] = ContextVar("halves", default=False)
 
 
 def spoken_language() -> str:
@@ -26,13 +28,25 @@ def spoken_language() -> str:
 
 
 @contextmanager
-def speaking(language: str) -> Iterator[None]:
-    """Speak a language until the end of the block; English in place of one that is not known."""
+def speaking(language: str, *, halves: bool = False) -> Iterator[None]:
+    """Speak a language until the end of the block; English in place of one that is not known.
+
+    Args:
+        language: its code.
+        halves: times of day are told with am and pm.
+    """
     token = _SPOKEN.set(language if language in LANGUAGES else ENGLISH)
+    halves_token = _HALVES.set(halves)
     try:
         yield
     finally:
+        _HALVES.reset(halves_token)
         _SPOKEN.reset(token)
+
+
+def speaks_of_halves() -> bool:
+    """Whether times of day are told with am and pm."""
+    return _HALVES.get()
 
 
 def go_on_in(language: str) -> None:

@@ -44,7 +44,7 @@ def clock(moment: datetime, now: datetime, zone: tzinfo) -> str:
 
 
 def _by_camera(stamp: datetime) -> str:
-    time = f"{stamp:%H:%M}"
+    time = measures.hour_and_minute(stamp)
     return TEXTS["when.by_camera"].format(date=measures.date(stamp), time=time)
 
 

@@ -13,7 +13,7 @@ from babel.numbers import format_decimal
 
 from bot.dialogue.facts import Units
 from bot.dialogue.texts.catalogue import TEXTS, counted
-from bot.dialogue.texts.languages import spoken_locale
+from bot.dialogue.texts.languages import speaks_of_halves, spoken_locale
 
 FEET_PER_METRE: Final = 1 / 0.3048  # exact: the international foot of 1959
 KILOMETRES_PER_MILE: Final = 1.609344  # exact
@@ -31,6 +31,9 @@ def fixed(value: float, decimals: int = 1, *, sign: bool = False) -> str:
     pattern = f"+{written};-{written}" if sign else written
     rounded = Decimal(f"{value:.{decimals}f}")
     return format_decimal(rounded, pattern, spoken_locale(), group_separator=False)
+
+
+_NOON_H: Final = 12
 
 
 def fine(value: float) -> str:
@@ -135,9 +138,21 @@ def minutes(value_min: float) -> str:
 
 
 def clock(moment: datetime) -> str:
-    """A time of day in 24 hours with the zone's short name where it has one."""
+    """A time of day with the zone's short name where it has one."""
     zone = moment.tzname() or ""
-    return f"{moment:%H:%M} {zone}".strip()
+    return f"{hour_and_minute(moment)} {zone}".strip()
+
+
+def hour_and_minute(moment: datetime) -> str:
+    """A time of day as the person tells times: `18:40`, or `6:40 pm`."""
+    if not speaks_of_halves():
+        return f"{moment:%H:%M}"
+    return f"{moment.hour % 12 or 12}:{moment:%M} {'pm' if moment.hour >= _NOON_H else 'am'}"
+
+
+def told_clock(told: str) -> str:
+    """A time of day that was kept as `18:40`, as the person tells times."""
+    return hour_and_minute(datetime.strptime(told, "%H:%M"))  # noqa: DTZ007  # only its hour
 
 
 def wait(value_s: float) -> str:

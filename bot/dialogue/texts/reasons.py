@@ -35,6 +35,7 @@ REASONS: Final[dict[str, str]] = {
         "24 mm as full frame holds most falls from their pool (common practice); with height and "
         "distance I reckon it."
     ),
+    "why.no_climb": "Climb not told: each 100 m of it take 10 min more, before the factor.",
     "why.turn_back": (
         "Sunset {sunset} − {margin} − walk out {out} ({walk}, 5 km/h and 600 m/h, × {factor}). "
         "Naismith's rule; margin and factor: own rule."

@@ -10,6 +10,7 @@ from typing import Any, Final
 from bot.dialogue.facts import Facts, LensFact, Units
 from bot.dialogue.texts import measures
 from bot.dialogue.texts.catalogue import TEXTS
+from bot.dialogue.trip import Trip
 from core.errors import OutOfDomainError
 from core.series import f_number_label, iso_label, shutter_label
 
@@ -91,7 +92,7 @@ _SPOKEN: Final[Mapping[str, _Spoken]] = {
     "wind": _flag,
     "walk_km": lambda slot, value, units: _value(slot, measures.way(value, units)),
     "climb_m": _length,
-    "sunset": lambda slot, value, _units: _value(slot, value),
+    "sunset": lambda slot, value, _units: _value(slot, measures.told_clock(value)),
 }
 
 
@@ -103,6 +104,27 @@ def known(facts: Facts, units: Units | None, *, only: AbstractSet[str] | None = 
         for slot, spoken in _SPOKEN.items()
         if slot in filled and (only is None or slot in only)
     )
+
+
+def known_trip(trip: Trip) -> str:
+    """What was told of a visit as a short list in words; "" when there is nothing."""
+    values = {
+        "people": str(trip.people) if trip.people else "",
+        "start_at": measures.told_clock(trip.start_at) if trip.start_at else "",
+        "walk_min": measures.minutes(trip.walk_min) if trip.walk_min else "",
+        "car": trip.car,
+        "place": trip.place,
+    }
+    said = [TEXTS[f"known.{slot}"].format(value=value) for slot, value in values.items() if value]
+    if trip.people == 1:
+        said[0] = TEXTS["known.alone"]
+    if trip.slowest:
+        said.append(TEXTS[f"known.slowest.{trip.slowest}"])
+    if trip.round_trip:
+        said.append(TEXTS["known.round_trip"])
+    if trip.forecast:
+        said.append(TEXTS[f"known.light.{trip.forecast}"])
+    return ", ".join(said)
 
 
 #: What a unit of the core is for who uses feet: its name, and how many make one of the core's.

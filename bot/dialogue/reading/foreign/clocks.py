@@ -10,7 +10,7 @@ from bot.dialogue.reading.foreign.numerals import NO_UNIT, SMALL, VALUE, value_o
 
 _DAY_MINUTES: Final = 24 * 60
 _HOUR: Final = rf"(?:1\d|2[0-4]|[1-9]|{'|'.join(SMALL[1:])})"
-_NO_UNIT: Final = rf"(?![\d.,/]|\.\d){NO_UNIT}"
+_NO_UNIT: Final = rf"(?![\d/]|[.,]\d){NO_UNIT}"
 _EVENING: Final = r"(?P<evening> (?:uhr )?(?:abends|am abend|heute abend)| de la (?:tarde|noche))?"
 #: The hour that ends a German time.
 _GERMAN_HOUR: Final = rf" (?P<hour>{_HOUR})\b{_NO_UNIT}(?: uhr)?{_EVENING}"

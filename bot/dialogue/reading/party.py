@@ -1,0 +1,202 @@
+"""Who walks along: how many, and who of them sets the pace."""
+
+from __future__ import annotations
+
+import re
+from typing import Final
+
+from bot.dialogue.reading.people import KIN
+from bot.dialogue.reading.phrases import any_of, exactly
+from bot.dialogue.reading.spoken_numbers import SIMPLE
+
+_COUNTED: Final = {word: number for word, number in SIMPLE.items() if 1 <= number <= 20} | {
+    "a couple of": 2, "couple of": 2, "a few": 3, "both": 2, "a dozen": 12,
+}  # fmt: skip
+_NUMBER: Final = rf"(?:{'|'.join(sorted(_COUNTED, key=len, reverse=True))}|\d{{1,2}})"
+_CHILD: Final = (
+    r"(?:(?:school ?|grand)?(?:kids?|child(?:ren)?)|toddlers?|bab(?:y|ies)|little ones?)"
+)
+_LED: Final = (
+    r"(?:students|pupils|participants|beginners|guests|clients|trainees|workshop (?:people|guests))"
+)
+_FOLK: Final = rf"(?:people|persons|adults|grown-?ups|hikers|walkers|friends|mates|{_CHILD}|{_LED})"
+#: "There's two of us", "we are four", "a group of 6": the one who writes is among them.
+_OF_US: Final = re.compile(
+    rf"\b(?P<a>{_NUMBER}) of us\b"
+    rf"|\b(?:group|party|team|bunch|family|class|crew|workshop|course) of"
+    rf" (?P<b>{_NUMBER})\b(?! ?(?:\d|m\b|km\b))"
+    rf"|\bwe(?:'re| are|'ll be| will be) (?:a group of |only |just |about )?(?P<c>{_NUMBER})"
+    r"(?= ?(?:[,.;!]|$|people|persons|adults|in all|altogether|in total|and\b))"
+    rf"|\b(?P<d>{_NUMBER}) (?:people|persons|adults|hikers|walkers)\b"
+)
+#: Those who come along with the one who writes, who comes on top.
+_LED_BY_ME: Final = re.compile(rf"\b(?P<n>{_NUMBER}) (?:\w+ )?{_LED}\b")
+_BESIDE_ME: Final = re.compile(
+    rf"\b(?:with|and|we have|we've(?: got)?|i have|i've(?: got)?|plus|bring(?:ing)?|take|taking) "
+    rf"(?:my |our |the )?(?P<n>{_NUMBER}) (?:\w+ )?(?:{_FOLK})\b"
+)
+#: "Two friends and I", "I go with three others": so many beside the one who writes.
+_WITH_ME: Final = re.compile(
+    rf"\b(?:me|myself|i) and (?:my )?({_NUMBER}) (?:\w+ )?(?:{_FOLK}|others)\b"
+    rf"|\b({_NUMBER}) (?:\w+ )?(?:{_FOLK}|others) and (?:me|myself|i)\b"
+    rf"|\b(?:i|i'm|i'll|i'd)\b[^.;!?]*\bwith (?:my )?({_NUMBER}) (?:\w+ )?(?:{_FOLK}|others)\b"
+)
+_OUR: Final = rf"(?:my|our|a|the) (?:\w+ )?(?:{KIN})"
+#: "Me and my father", "my wife and I", "with my sister".
+_PAIR: Final = any_of(
+    rf"(?:me|myself|i) (?:and|plus|\+|&) {_OUR}(?!'s)",
+    rf"{_OUR} (?:and|plus|\+|&) (?:me|myself|i)",
+    rf"(?:i|we)(?:'m|'re| am| are|'ll| will)? (?:\w+ )?(?:go|going|walk|walking|hike|hiking|come"
+    rf"|coming) (?:\w+ )?with {_OUR}",
+    rf"{_OUR} (?:comes?|is coming|walks?|is|will come|joins?)(?: \w+)? (?:along|with (?:me|us))",
+)
+_ALONE: Final = any_of(
+    r"(?:i'm|im|going|walking|hiking|go|walk|hike|be) (?:alone|solo|by myself|on my own)"
+)
+_ONLY_ME: Final = exactly("alone", "solo", "just me", "(?:all )?(?:on my own|by myself)")
+
+_ALIKE: Final = any_of(
+    r"not (?:a )?mixed|all (?:of us |are |about |pretty |equally |quite |the same )*(?:equally fit"
+    r"|(?:about )?as fit|fit|same (?:pace|fitness|level)|fast)",
+    r"everyone(?:'s| is) (?:\w+ )?(?:fit|fast)",
+    r"(?:nobody|no one|none of us)(?:'s| is) (?:\w+ )?slow",
+    r"(?:father|mother|he|she|kids|grandma|grandpa)(?:'s| is| are)?(?: not|n't) coming"
+    r"|(?:knee|ankle|hip)(?:'s| is)? (?:fine|ok(?:ay)?|good) (?:again|now)",
+)
+_WHO: Final = (
+    rf"(?:i|he|she|they|we|you|one(?: of (?:us|them))?|someone|somebody|some|people|{_LED}"
+    rf"|(?:{KIN})s?|{_CHILD}|of us|of them|walkers|everybody|who)"
+)
+_BE: Final = r"(?:'s|'m|'re| is| are| am| was| gets?| walks?| goes| go| moves?| will be| be)"
+_HOW: Final = r"(?: (?:a|bit|very|quite|rather|really|too|also|pretty|so|more|the|\d+ and|and))*"
+#: "He's slow", "slow walkers", "slow on wet rock"; water and shutters are slow as well.
+_SLOW: Final = any_of(
+    rf"{_WHO}{_BE}{_HOW} (?:slow(?:er|ly|est)?|unfit|unsteady|not (?:so |very |that )?(?:fit|fast"
+    r"|quick|steady|sure-?footed))\b(?! (?:shutter|time|water|exposure|down))",
+    r"one slow\b|\d+,? (?:and|but) (?:\w+ )?slow(?:er)?",
+    r"slow(?:er|est)? (?:walkers?|hikers?|group|people|ones?|folks?|on (?:wet|slippery|her|his|my"
+    r"|their|the (?:wet|rock|path|way))|when it|uphill|downhill|on foot)",
+    r"walk(?:s|ing)? (?:\w+ )?slow(?:er|ly)?|need(?:s|ing)? (?:\w+ )?(?:breaks|rests|more time)",
+    r"(?:out of|not in|in bad|in poor) (?:good )?shape|not (?:so|very|that) (?:fit|steady)|unfit",
+    r"takes (?:his|her|their) time|short of breath|out of breath|heavily pregnant|pregnant|asthma",
+)
+_STUDENTS: Final = any_of(
+    rf"(?:workshop|course|class) of {_NUMBER}", rf"(?:{_NUMBER}|my|our|with|the) (?:\w+ )?{_LED}"
+)
+_JOINT: Final = r"(?:knees?|ankles?|hips?|foot|feet|leg|legs|back|heart)"
+_LAME: Final = any_of(
+    rf"(?:bad|sore|dodgy|weak|stiff|hurt|injured|new|artificial|twisted|gammy) {_JOINT}",
+    r"(?:my|his|her|one|their|the) (?:\w+ )?(?:knees?|ankles?|hips?|foot|leg|legs)"
+    r"(?:'s| is| are)? (?:\w+ )?(?:bad|sore|dodgy|weak|stiff|play(?:s|ing) up|hurts?|hurting|aches?"
+    r"|aching|not (?:so |very |that )?(?:good|great|well)|gives? (?:\w+ )?trouble|giving)",
+    rf"(?:trouble|problems?|pain) (?:with|in) (?:my|his|her|the) {_JOINT}",
+    r"limp(?:s|ing)?|on crutches|with a (?:cane|walking stick)|hobbl\w+",
+)
+#: Years from which a walker is taken to be slow on wet ground (own rule).
+_OLD_YEARS: Final = 65
+#: Years below which one is a child.
+_CHILD_YEARS: Final = 13
+_AGE: Final = re.compile(
+    rf"\b(?:he|she|who|i|they|{KIN}|{_CHILD})(?:'s|'m|'re| is| are| am| turned| turns)?(?: \w+)?"
+    r" (?P<years>[1-9]\d?)(?= ?(?:[,.;!)]|$|and\b|but\b|so\b|now\b))"
+    r"|\b(?:aged?|(?:he|she|who|i|they)(?:'s|'m| is| am| are)) (?P<aged>[1-9]\d?)\b"
+    r"(?! ?(?:km|m|min)\b)"
+    r"|\b(?P<old>[1-9]\d?)[- ]?(?:years?[- ]?old|yo\b|y/o|years of age)"
+)
+#: Years count where somebody comes along, or was spoken of: "my son is 12" is only talk.
+_ALONG: Final = any_of(
+    r"along|with (?:us|me)|comes?|coming|of us|and (?:me|i)|(?:me|i) and|walks?|goes|joins?|slow\w*"
+    r"|he's|she's|he is|she is"
+)
+_OLDER: Final = any_of(
+    r"(?:my|our|the|with|and) (?:\w+ )?(?:grand(?:parents?|mother|father|ma|pa|dad)|granny|nan|gran"
+    r"|nana|pensioners?|seniors?)",
+    r"elderly|old (?:man|woman|lady|people|folks?|father|mother|couple|parents)|older (?:people|one"
+    r"|ones|couple)|pensioners?|seniors",
+)
+_CHILDREN: Final = any_of(
+    rf"(?:with|and|bring|bringing|take|taking|have|got|our|my|plus|{_NUMBER}) (?:\w+ )?{_CHILD}",
+    rf"{_CHILD} (?:\w+ )?(?:along|with us|with me|too|coming)",
+)
+_NO_CHILDREN: Final = any_of(
+    rf"(?:no|without)(?: the| my| our| any)? {_CHILD}",
+    rf"{_CHILD} (?:\w+ )?(?:at home|stay|stays|staying)",
+)
+#: In this order: who says more of the pace stands first.
+_PACES: Final = (("lame", _LAME), ("old", _OLDER), ("students", _STUDENTS), ("slow", _SLOW))
+
+
+def people_in(text: str) -> int | None:
+    """How many walk, the one who writes among them; None where it is not told.
+
+    Args:
+        text: a message in English, as `normal.normalise` leaves it.
+    """
+    if _ALONE.search(text) or _ONLY_ME.match(text):
+        return 1
+    told = _OF_US.search(text)
+    if told is not None:
+        return _number(next(said for said in told.groups() if said))
+    led = _LED_BY_ME.search(text)
+    if led is not None:
+        return _number(led["n"]) + 1
+    if _PAIR.search(text) is not None:
+        more = _BESIDE_ME.search(text)
+        return 2 + (_number(more["n"]) if more is not None else 0)
+    mine = _WITH_ME.search(text)
+    return None if mine is None else 1 + _number(next(said for said in mine.groups() if said))
+
+
+def _number(said: str) -> int:
+    return int(said) if said.isdigit() else _COUNTED[said]
+
+
+def slowest_in(text: str) -> str | None:
+    """Why somebody who walks along is slow: a child, years, a joint, or just so; None for nobody.
+
+    Args:
+        text: a message in English, as `normal.normalise` leaves it.
+    """
+    if _ALIKE.search(text):
+        return None
+    ages = [int(match["years"] or match["aged"] or match["old"]) for match in _AGE.finditer(text)]
+    of_age = ages if _ALONG.search(text) else []
+    if any(0 < years < _CHILD_YEARS for years in of_age):
+        return "child"
+    if _CHILDREN.search(text) and not _NO_CHILDREN.search(text):
+        return "child"
+    if any(years >= _OLD_YEARS for years in of_age):
+        return "old"
+    return next((name for name, pattern in _PACES if pattern.search(text)), None)
+
+
+def all_alike(text: str) -> bool:
+    """Whether a message says that nobody is slow, or that who is does not come."""
+    return _ALIKE.search(text) is not None
+
+
+#: Words of which a message consists that tells who walks, and nothing else.
+_PLAIN_WORDS: Final = (
+    r"i|me|my|we|us|our|he|she|they|them|his|her|you|a|an|the|of|in|and|or|but|so|with|also|too|not"
+    r"|is|are|am|be|will|was|'s|'re|'ve|'ll|'m|i'm|we're|we've|i've|he's|she's|there|there's|have|has"
+    r"|got|had|come|comes|coming|bring|bringing|take|taking|go|goes|going|walk|walks|walking|hike"
+    r"|along|together|all|only|just|very|rather|quite|bit|little|small|old|older|young|years?|aged"
+    r"|slow|slower|slowly|slowest|unfit|fit|unsteady|tomorrow|today|wet|rock|rocks|on|bad|dodgy"
+    r"|sore|weak|stiff|knees?|hips?|ankles?|start|at|each|one|both|group|people|persons|adults"
+    r"|wir|ich|haben|habe|mein|meine|sind|dabei|mit|und|ist|ein|eine|auch|schlecht|vamos|mi|mis|y|el"
+    r"|la|va|con|walkers|when|if|it|it's|gets|slippery|nass|rutschig|wenn|es|us|davon|es|muy|que"
+    r"|aber|nicht|sehr|er|sie|tomorrow|morgen|nos|acompañan?|acompanan?|viene|vienen|venimos|un|una"
+)
+_ONLY_PARTY: Final = re.compile(
+    rf"(?:(?:{_PLAIN_WORDS}|{KIN}|{_CHILD}|{_LED}|{_NUMBER}|\d+(?::\d\d)?|am|pm)s?(?!\w)[\s,.;!-]*)+"
+)
+
+
+def is_only_party(text: str) -> bool:
+    """Whether a message says who walks along, and nothing that could have happened to them.
+
+    Args:
+        text: a message in English, as `normal.normalise` leaves it.
+    """
+    told = people_in(text) is not None or slowest_in(text) is not None
+    return told and _ONLY_PARTY.fullmatch(text.strip()) is not None

@@ -1,0 +1,51 @@
+"""What is told of a visit as a whole: who walks, when, the way in time, words for who waits."""
+
+from __future__ import annotations
+
+from datetime import date
+
+from pydantic import AwareDatetime, BaseModel, ConfigDict
+
+
+class Trip(BaseModel):
+    """All that was told of the visit around the walk; None and "" mean: not said."""
+
+    model_config = ConfigDict(frozen=True, extra="ignore")
+
+    #: Who walk, the one who writes among them, and why somebody is slow: `child`, `old`, `lame`,
+    #: `students`, `slow`.
+    people: int | None = None
+    slowest: str | None = None
+    #: When it starts at the car, "HH:MM".
+    start_at: str | None = None
+    #: One way as told in time [min], and whether a length is that of both ways.
+    walk_min: float | None = None
+    round_trip: bool | None = None
+    #: The light that is forecast, a key of `core.light.LIGHTS`.
+    forecast: str | None = None
+    #: In the person's own words: the place, who goes, the car and where it stands.
+    place: str = ""
+    party: str = ""
+    car: str = ""
+    #: When a visit to come was spoken of, and the day that it is for.
+    planning_at: AwareDatetime | None = None
+    day: date | None = None
+    #: What was asked or given once: `start`, `height`, `kit`, `note`.
+    told: tuple[str, ...] = ()
+
+    def known(self) -> dict[str, object]:
+        """What was told, by name."""
+        filled = self.model_dump(exclude={"planning_at", "told"})
+        return {name: value for name, value in filled.items() if value not in (None, "")}
+
+    def without_names(self) -> Trip:
+        """This trip without the person's own words."""
+        return self.model_copy(update={"place": "", "party": "", "car": ""})
+
+    def updated(self, newer: Trip) -> Trip:
+        """This trip with what `newer` tells laid over it."""
+        return self.model_copy(update=newer.known())
+
+    def marked(self, what: str) -> Trip:
+        """This trip with one more thing asked or given."""
+        return self.model_copy(update={"told": tuple(dict.fromkeys((*self.told, what)))})
