@@ -30,7 +30,7 @@ _COUNT_BEFORE: Final = re.compile(
     r"|pagina|habitacion|linea|numero|edad|dia|tag|somos|wir are)(?: (?:at|is|to the))?\W*$"
 )
 _O_CLOCK: Final = re.compile(
-    r"\b(?:meet|meeting|leave|start|started|arrive|arrived|(?:got|get|been|was) here"
+    r"\b(?:meet|leave|start|started|arrive|arrived|(?:got|get|been|was) here"
     r"|back|home|lunch|there|left|shuts?|closes?|opens?|starts?|ends?|comes?) (?:at|by|around) ?$"
 )
 #: "Dinner at the inn, 7.30".
