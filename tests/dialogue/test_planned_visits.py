@@ -324,7 +324,7 @@ def test_who_stands_at_the_water_plans_nothing() -> None:
 
 
 def test_the_next_visit_is_planned_from_home() -> None:
-    """Who goes through frames and wants a plan leaves the old fall; a mere mention changes nothing."""
+    """Who goes through frames and wants a plan leaves the old fall; a mention changes nothing."""
     lines = (
         "start",
         "12 m tall, 18 m away, rock at 1.5 m",
