@@ -335,3 +335,23 @@ def test_a_look_asked_for_before_any_frame_is_one_of_the_base() -> None:
     player = told("full frame 24-105, tripod", "10 m tall, 15 m away, rock at 3 m", "1", "1")
     assert "base.settings" in player.say("i want it silky")[0].keys
     assert "base.settings" in told("full frame 24-105", FALLS[1], "1", "1").say("overcast")[0].keys
+
+
+def test_dusk_and_a_card_name_no_filter_that_is_not_there() -> None:
+    """After sunset nothing has to come off that is not on; a card has no line for an ND."""
+    bare = "full frame 24-105, tripod, no polariser, no nd"
+    said = told(bare, FALLS[1]).say("dusk")[0]
+    assert "light_told.dusk_bare" in said.keys
+    with_one = told("full frame 24-105, tripod, polariser, no nd", FALLS[1]).say("dusk")[0]
+    assert "light_told.dusk" in with_one.keys
+    body = told(bare, FALLS[1]).say("rough settings for my card?")[0].body
+    assert "f/" in body
+    assert "ND" not in body
+
+
+def test_all_that_would_hold_the_look_is_said_where_there_is_room() -> None:
+    """Waiting, averaging and a shaded section, behind the time that the light gives."""
+    player, _ = set_up("aps-c 16-50", "12 m tall, 20 m away, rock at 1 m", "overcast", FILTERS[0])
+    body = player.say("the water is quite frozen, 1/60 is the longest it gives me at f8")[0].body
+    # 1/13 s at f/11 is 1 1/3 over, three frames of 1/30 s last as long
+    assert "wait for darker light, average 3 frames of 1/30 s or a shaded section" in body

@@ -9,16 +9,17 @@ from bot.dialogue.compose import Role
 from bot.dialogue.facts import Facts
 from bot.dialogue.turn import Turn
 
+_DUSK: Final = "light_told.dusk"
 #: Lights that decide more than a time, with the text that says what.
 _MEANS: Final = {
     "full sun": "light_told.sun",
     "hazy sun": "light_told.sun",
-    "after sunset": "light_told.dusk",
-    "dusk": "light_told.dusk",
+    "after sunset": _DUSK,
+    "dusk": _DUSK,
 }
 _OF_A_PHONE: Final = {
     "light_told.sun": "light_told.sun_phone",
-    "light_told.dusk": "light_told.dusk_phone",
+    _DUSK: "light_told.dusk_phone",
 }
 
 
@@ -30,6 +31,6 @@ def say(turn: Turn, told: Facts) -> None:
     turn.change_walk(checks=turn.walk.checks | {key: "said"})
     if reckoning.is_phone(turn.facts):
         key = _OF_A_PHONE[key]
-    elif key == "light_told.sun" and turn.facts.nd_stops == ():
-        key = "light_told.sun_bare"
+    elif turn.facts.nd_stops == () and (key != _DUSK or turn.facts.has_polariser is False):
+        key = f"{key}_bare"
     turn.say(Role.CHECK, key)

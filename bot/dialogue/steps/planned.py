@@ -94,13 +94,14 @@ def say_within_reach(turn: Turn, solved: Solved, key: str = "adjust.next") -> No
 def _say_beyond_light(turn: Turn, solved: Solved) -> None:
     """How far the wished time is out of the light's reach, and what would bring it."""
     rest = solved.plan.remaining_stops
+    crowded = any(part.role in {Role.CAUTION, Role.CHECK} for part in turn.parts)
     turn.say(
         Role.CHECK,
         "adjust.beyond_light",
         time=solving.time_text(solved.plan.settings.shutter_s, solved.camera),
         stops=measures.stops(rest),
         side=TEXTS["side.dark" if rest > 0 else "side.bright"],
-        others=solving.others_text(solved, most=1 if len(turn.parts) > 1 else 3, for_look=True),
+        others=solving.others_text(solved, most=1 if crowded else 3, for_look=True),
     )
 
 
