@@ -17,6 +17,10 @@ _MEANS: Final = {
     "after sunset": _DUSK,
     "dusk": _DUSK,
 }
+_WITHOUT_FILTERS: Final = {
+    "light_told.sun": "light_told.sun_bare",
+    _DUSK: "light_told.dusk_bare",
+}
 _OF_A_PHONE: Final = {
     "light_told.sun": "light_told.sun_phone",
     _DUSK: "light_told.dusk_phone",
@@ -32,5 +36,5 @@ def say(turn: Turn, told: Facts) -> None:
     if reckoning.is_phone(turn.facts):
         key = _OF_A_PHONE[key]
     elif turn.facts.nd_stops == () and (key != _DUSK or turn.facts.has_polariser is False):
-        key = f"{key}_bare"
+        key = _WITHOUT_FILTERS[key]
     turn.say(Role.CHECK, key)
