@@ -60,6 +60,7 @@ _READERS: Final = (
     lengths.read_bare_lengths,
     corrections.read_corrections,
     focal.read_focal_lengths,
+    corrections.read_corrections,
     settings.read_kept_values,
     settings.read_settings_triple,
     framing.read_format,

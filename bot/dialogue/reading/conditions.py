@@ -101,7 +101,11 @@ _MIXED: Final = any_of(
     r"(?:group|party|we|us)\b.{0,40}\bmixed",
     r"slow (?:walkers|group|people|ones)",
     r"(?:of us|people|walkers|some) (?:are |is )?slow",
-    r"with (?:kids|children)",
+    r"with (?:(?:small|little|young|two|three|our|my|the|2|3) )*(?:kids|children|toddlers?)",
+    r"(?:half|part|one|some|two|2|a few|most)(?: of)?(?: (?:the|my) (?:group|party|team)| us| them)"
+    r"(?: are| is|'s)? (?:\w+ )?slow(?:er)?",
+    r"(?:one|some|two|2) of (?:us|them) (?:has|have|with)(?: an?)? (?:\w+ )?(?:knees?|hips?|ankles?"
+    r"|backs?|legs?|foot|feet)",
     rf"{_FRAIL}\b[^.;!?]{{0,20}}(?:\band\b|\bplus\b|\bwith\b|\bto\b"
     rf"|[+&,])[^.;!?]{{0,20}}\b{_FRAIL}",
     rf"(?:some|one|a few|half)(?: of us)?(?: are| is)? (?:\w+ )?{_QUICK}\b[^.;]{{0,30}}"
@@ -111,10 +115,13 @@ _MIXED: Final = any_of(
 _ALIKE: Final = any_of(
     r"not (?:a )?mixed|all (?:of us |are |about |pretty |equally |quite |the same )*(?:equally fit"
     r"|(?:about )?as fit|fit|same (?:pace|fitness|level)|fast|quick)",
+    r"both (?:of us )?(?:are )?(?:\w+ )?(?:fit|fast|quick|strong)",
     r"everyone(?:'s| is) (?:\w+ )?(?:fit|fast)",
 )
 _ALONE: Final = any_of(r"(?:i'm|im|going|walking|hiking) (?:alone|solo|by myself)")
-_ONLY_ME: Final = exactly("alone", "solo", "just me", "(?:all )?(?:on my own|by myself)")
+_ONLY_ME: Final = exactly(
+    r"(?:i'm |im )?alone(?: today| here)?", "solo", "just me", "(?:all )?(?:on my own|by myself)"
+)
 
 
 def read_group(draft: Draft) -> None:

@@ -34,6 +34,10 @@ _F_MARKS: Final = frozenset(
     {1.4, 1.8, 2, 2.8, 3.2, 3.5, 4, 4.5, 5, 5.6, 6.3, 7.1, 8, 9, 10, 11, 13, 14, 16, 18, 20, 22}
 )
 _STOPS: Final = frozenset({"meter_stops", "change_stops"})
+#: Lengths of the place; a bare one is put right in the unit that it was taken for.
+_LENGTHS: Final = frozenset(
+    {"fall_height_m", "distance_m", "nearest_m", "farthest_m", "camera_height_m", "fall_width_m"}
+)
 _DIALS: Final = frozenset({"f_number", "iso", "focal_mm"})
 
 
@@ -64,5 +68,7 @@ def read_corrections(draft: Draft) -> None:
             draft.put(slot, math.copysign(exact_thirds(value), draft.values[slot]), quantity)
         elif not quantity.fraction and earlier.unit in METRES and slot != "walk_km":
             draft.put(slot, value * METRES[earlier.unit], quantity)
+        elif not quantity.fraction and earlier.unit == "" and slot in _LENGTHS and earlier.value:
+            draft.put(slot, value * draft.values[slot] / earlier.value, quantity)
         elif not quantity.fraction and slot in _DIALS:
             draft.put(slot, value, quantity)

@@ -111,13 +111,14 @@ def is_elsewhere(draft: Draft, quantity: Quantity) -> bool:
 def is_other(draft: Draft, quantity: Quantity) -> bool:
     """Whether a length is of another place or of a part: `800 m downstream`, `each 4 m`."""
     before, after = draft.clause_before(quantity), draft.clause_after(quantity)
+    wide = quantity.unit not in {"km", "mi"} and _WIDE.match(after)
     return bool(
         _PART_BEFORE.search(before)
         or _PART_BEHIND.match(after)
         or (_MOVED.search(before) and _BY_SO_MUCH.match(after))
         or (_FOCUSED.search(before) and role(draft, quantity) not in {"nearest_m", "farthest_m"})
         or (_ELSEWHERE.search(before) and _LIES.match(after))
-        or (_OTHER_WIDTH.search(before) and _WIDE.match(after))
+        or (_OTHER_WIDTH.search(before) and wide)
         or _WIDE_OTHER.match(after)
         or (_TALL.match(after) and (OTHER_TALL.match(before) or TALL_OTHER.match(after)))
         or (_OTHER_DEPTH.search(before) and _DEEP.match(after))

@@ -8,7 +8,9 @@ from typing import Final
 from bot.dialogue.reading.draft import Draft
 from bot.dialogue.reading.phrases import any_of, exactly
 
-_NOT_FORMAT: Final = r"(?! (?:photo\w*|lens|shooter|picture|painter|drop|wall|gain|climb))"
+_NOT_FORMAT: Final = (
+    r"(?! (?:photo\w*|lens|shooter|picture|painter|drop|wall|gain|climb|lines?|edges?|stripes?))"
+)
 _PORTRAIT: Final = any_of(
     rf"portrait{_NOT_FORMAT}",
     rf"vertical{_NOT_FORMAT}",
@@ -44,6 +46,7 @@ _WHOLE: Final = any_of(
     r"| (?:please|the"
     r" frame|frame|one))",
     r"(?:get|show|want|fit|have|keep|frame|take) (?:in )?the whole thing",
+    r"everything from (?:the )?(?:lip|top) to (?:the )?(?:pool|bottom|foot|base)",
     r"(?:whole|entire) (?:thing|lot)(?: is|'s)? (?:now )?in (?:the )?(?:frame|picture|shot|view)",
     r"(?:show|want|fit|frame|get|have|take|keep)\b[^,;.]{0,24}\b(?:top to bottom|lip to pool)",
     r"top to bottom(?= (?:in|please)|\W*$)(?<!m top to bottom)(?<!ft top to bottom)",
@@ -61,6 +64,9 @@ _SECTION: Final = any_of(
     r"not (?:all|the whole|everything|the lot)(?: of (?:it|the fall))?(?=$|[,.;!]| (?:just|only))",
     r"(?:a|the|this) section(?! of (?:the )?(?:trail|path))",
     r"details? of",
+    r"(?:zoomed|closed|moved) in on (?:just )?(?:the |a )?(?:\w+ )?(?:half|third|part|section"
+    r"|bit|slice"
+    r"|ledge|step|lip|splash)",
     rf"{_SIDE} (?:half|third) (?:only|please)",
     rf"{_SIDE} (?:part|section|ledge|bit|tier|drop)",
     rf"^(?:just |only )?(?:the )?{_SIDE} (?:half|third)(?! of the (?:frame|picture))",
@@ -131,6 +137,7 @@ def read_kind_of_water(draft: Draft) -> None:
 _BODY_HEIGHTS_M: Final = {
     "ankle": 0.1,
     "shin": 0.3,
+    "calf": 0.35,
     "knee": 0.5,
     "thigh": 0.75,
     "hip": 1.0,

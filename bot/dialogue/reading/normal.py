@@ -237,7 +237,10 @@ _SPACE: Final = re.compile(r"\s*[\r\n\v\f\x1c-\x1e\x85\u2028\u2029]\s*")
 
 
 #: "From 1/2 to 1/3 of a second": two times, no range.
-_FROM_TIME: Final = re.compile(r"(\bfrom 1/\d{1,4}) (?=to 1/\d{1,4} ?(?:of a )?s(?:ec\w*)?\b)")
+_FROM_TIME: Final = re.compile(
+    r"(\bfrom 1/\d{1,4}) (?=to 1/\d{1,4} ?(?:of a )?s(?:ec\w*)?\b)"
+    r"|(\b(?:gone|went|going|changed|moved|switched|slowed) (?:it )?from 1/\d{1,4}) (?=to \d)"
+)
 #: "18-300, 3.5 to 6.3": the widest apertures at both ends of a zoom.
 _WIDEST: Final = re.compile(
     r"(?<![\d.])(\d{1,3} ?(?:-|to) ?\d{2,3}(?: ?mm)?),? (?:f ?/? ?)?"
@@ -293,4 +296,4 @@ def normalise(text: str) -> str:
     plain = _OR_SO.sub("", plain)
     plain = _LONE_PART.sub(r"and a \1", _MIXED_PART.sub(_part, plain))
     plain = _WIDEST.sub(r"\1 f/\2-\3", _POINT.sub(r"\1.\2", plain))
-    return " ".join(_FROM_TIME.sub(r"\1 s ", plain).split())
+    return " ".join(_FROM_TIME.sub(r"\1\2 s ", plain).split())

@@ -103,7 +103,8 @@ def of_neighbours(draft: Draft, quantity: Quantity, words: str) -> str | None:
     if words == "at" and earlier is not None and earlier.unit in METRES_A_SECOND:
         return "distance"
     uphill = quantity.unit not in {"km", "mi"} and _UPHILL.search(words)
-    return "climb" if uphill and WALKING.search(draft.text) else None
+    gained = uphill or (quantity.signed and quantity.value > 0)
+    return "climb" if gained and WALKING.search(draft.text) else None
 
 
 def _is_part(draft: Draft, quantity: Quantity, words: str) -> bool:
@@ -136,7 +137,10 @@ _ELSEWHERE: Final = re.compile(rf"\b{ELSEWHERE}\b")
 _BEFORE_LENS: Final = re.compile(
     r"^ ?(?:,|with|at|on|using|through|and)?(?: (?:the|my|an?))?(?: lens| zoom)? ?$"
 )
-_FALL_FROM: Final = re.compile(rf"(?: (?:high|tall))? (?:{FALL}) from(?: about| maybe)? ")
+_FALL_FROM: Final = re.compile(
+    rf"(?: (?:high|tall))? (?:{FALL}|section|slice|part|piece|strip)(?: of it)?"
+    r" from(?: about| maybe)? "
+)
 
 
 def is_fall_from(draft: Draft, quantity: Quantity) -> bool:

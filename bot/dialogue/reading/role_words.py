@@ -12,7 +12,8 @@ NEAR: Final = (
     r"|clump|in front of (?:me|us|the (?:lens|camera)|my (?:lens|camera))|at my feet"
 )
 FAR: Final = (
-    r"(?:back|rear|rock|canyon|gorge) (?:wall|side|bank)s?|farthest|furthest|most distant"
+    r"(?<!on the )(?<!from the )(?<!at the )opposite (?:bank|side|wall|shore|cliff)"
+    r"|(?:back|rear|rock|canyon|gorge) (?:wall|side|bank)s?|farthest|furthest|most distant"
     r"|(?<!on the )(?<!from the )(?<!at the )far (?:wall|side|bank|shore|edge|cliff|trees?|rocks?"
     r"|ridge|hill|bushes|pines|slope|ferns?)s?|behind (?:it|that|them|the (?:(?:water)?falls?"
     r"|curtain|cascade|water))\b"
@@ -73,7 +74,8 @@ BEHIND: Final = re.compile(
     r"|sand"
     r"|grass|gravel|surface|moss|snow|path|platform|boardwalk|earth|pebbles|ledge|puddle))"
     r"|(?P<up_to_lip>up to (?:the )?(?:lip|top|crest|rim|brink))"
-    r"|(?P<section>(?:slice|section|stretch)\b|of (?:it|that|the (?:fall|falls|water|drop"
+    r"|(?P<section>(?:slice|section|stretch)\b|of (?:it|that|the (?:fall|falls|water|curtain"
+    r"|veil|drop"
     r"|waterfall|cascade)))"
     r"|(?P<climb>(?:of )?(?:(?:high|height|altitude|elevation)[ -](?:difference|met(?:er|re)s)"
     r"|difference (?:in|of) (?:height|altitude|elevation)|climb\w*|ascent|gain|elevation"
@@ -125,7 +127,8 @@ MEASURED: Final = re.compile(
     r"|then|still|fully|half"
     r"|all the way|right|extended)|,)*"
     r"[ -](?:low|high|level|height|flat|up|down)"
-    r"|(?:tripod|camera|lens)\b[^,;.]{0,20}\b(?:lowest|highest|(?:above|off|over) the \w+))"
+    r"|(?:tripod|camera|lens)\b[^,;.]{0,20}\b(?:lowest|highest|(?:ground|water|floor"
+    r"|river) level|(?:above|off|over) the \w+))"
     r"|(?P<width>width|wide))\b"
 )
 WALKING: Final = re.compile(r"\b(?:walk\w*|hik\w+|trail|approach|km|miles?|climb\w*)\b")
@@ -166,6 +169,10 @@ _TALL_THING: Final = (
     r"(?:trees?|pines?|firs?|spruces?|oaks?|rocks?|boulders?|cliffs?"
     r"|walls?|towers?|bridges?|statues?|cross|houses?|buildings?|poles?|ladders?|steps|guy|man"
     r"|woman|person|people|kid|fence|railing|slope|hill|dune)"
+)
+#: "A 4 m tall section".
+TALL_PART: Final = re.compile(
+    r"^ ?-?(?:tall|high) (?:section|slice|part|piece|strip|bit|stretch)\b"
 )
 TALL_OTHER: Final = re.compile(rf"^ ?-?(?:tall|high)(?: \w+)? {_TALL_THING}\b")
 #: "A tree about 10 m tall".

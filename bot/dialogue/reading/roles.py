@@ -35,6 +35,7 @@ from bot.dialogue.reading.role_words import (
     SUBJECT,
     TALL_NAMED,
     TALL_OTHER,
+    TALL_PART,
     TIGHT,
     WALKING,
     WATER_THING,
@@ -149,6 +150,8 @@ def _upright(match: re.Match[str], subject: str | None, words: str) -> str | Non
     """What is so tall: the fall, unless the words name the camera or another thing."""
     if OTHER_TALL.match(words) or TALL_NAMED.search(words) or TALL_OTHER.match(match.string):
         return None
+    if TALL_PART.match(match.string):
+        return "section"
     return "camera" if subject == "camera" else "height"
 
 
@@ -193,8 +196,9 @@ def counts(draft: Draft, quantity: Quantity) -> bool:
     return bool(NOUN.match(after)) and not ONLY_FILLER.fullmatch(after)
 
 
-#: "Near 0.9 far 22": the word belongs to the next number.
+#: "Near 0.9 far 22", "10 not 15": the word belongs to the next number.
 _NEXT_LABEL: Final = re.compile(
+    r" (?:and )?(?:not|never|instead of|rather than) |"
     r"[ ,]+(?:and )?(?:the )?(?:near(?:est)?|far(?:thest)?|furthest|closest|height|distance|width"
     r"|depth|background|foreground|wall|rock)(?: is| at|[:=])* "
 )

@@ -48,7 +48,7 @@ _ROCK: Final = (
     r"(?:dark (?:bits|parts|areas|spots)|pools?|rocks?|shadows?|stones?|walls?|cliffs?"
     r"|boulders?|corners?)"
 )
-_HAZY_SPOT: Final = r"(?:soft|round|pale|blurr?y|fuzzy|faint|ghostly|hazy|milky)"
+_HAZY_SPOT: Final = r"(?:soft|round|pale|blurr?y|fuzzy|faint|ghostly|hazy|milky|foggy)"
 _UPRIGHT: Final = (
     r"(?:walls?|trunks?|trees?|cliffs?|sides?|verticals|lines|rocks?|everything|falls?|waterfall)"
 )
@@ -61,7 +61,8 @@ COMPLAINTS: Final = (
             r"|(?:(?<!y )like|just|all|into|to|of"
             r"|looks?|turned)(?: \w+)? fog|gruel|yoghurt|custard",
             "whipped cream",
-            r"(?:shaving|bath) foam|marshmallow|(?:like|into|to|just) (?:steam|smoke|cream)",
+            r"(?:shaving|bath) foam|marshmallow|(?:like|into|to|just|all|went) (?:steam|smoke"
+            r"|cream)",
             r"(?:it|it's|its|looks?|all|everything|water|just|so) (?:\w+ )?mushy",
             r"shutter_s (?:is |was |it's )?(?:\w+ ){0,2}too long",
             r"(?:exposure|time|shutter)(?: is| was|'s)? (?:\w+ )?too long",
@@ -103,6 +104,7 @@ COMPLAINTS: Final = (
             r"(?<!highlights )(?<!highlights are )(?<!whites )(?:blown|burnt|burned)[ -]?out",
             r"(?:just|only|nothing but|simply) (?:an? )?(?:big |blank )?white"
             r" (?:rectangle|patch|block|shape|strip|area|stripe|column)",
+            r"white (?:\w+ )?(?:without|with no) (?:any )?(?:detail|drawing|information)",
             "whited out|bleached|blank white|white and (?:flat|empty|blank)",
             rf"{_FAR} over{_ENDS}",
         ),
@@ -146,7 +148,9 @@ COMPLAINTS: Final = (
             "under-?exposed|too dim|murky(?! (?:in|here|down|day|water))",
             r"(?:shot|picture|frame|photo|image)(?:'s)? (?:(?:is|came out|comes out|looks"
             r"|turned out|all|rather|quite|pretty|a bit) )*"
-            r"(?:gloomy|dim|(?:nearly|almost|all) black)",
+            r"(?:gloomy|dim|(?:(?:nearly|almost|all|totally|completely"
+            r"|pitch) )?black(?! and white))"
+            r"|(?:nearly|almost) black (?:picture|photo|frame|image|shot|pic)",
             rf"{_FAR} under{_ENDS}",
         ),
     ),
@@ -207,6 +211,7 @@ COMPLAINTS: Final = (
             rf"(?:picture|photo|frame|image|shot|everything"
             rf"|whole thing)(?:'s)? (?:\w+ ){{0,2}}{_BLUE}"
             r"(?! (?:sky|hour))",
+            r"cold colou?rs?",
             rf"(?:cold|{_BLUE})[ -](?:cast|tint|tinge|hue|tone)(?:ed)?",
             rf"(?:tinted|tinged|gone|turned) {_BLUE}|(?:looks|came out|picture is|all"
             rf"|way) (?:too )?cold(?! out)"

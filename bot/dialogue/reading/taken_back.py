@@ -16,10 +16,17 @@ _TAKEN_BACK: Final = re.compile(
 )
 
 
+#: "15 m away, I mean high".
+_WORD_TAKEN_BACK: Final = re.compile(
+    r"(?<=\d)( ?\w{0,6}) (?:away|high|tall|wide|deep|back|off|up),? (?:no,? |sorry,? |oops,? )*"
+    r"(?:i mean|i meant|or rather|rather) (?=(?:high|tall|wide|deep|away)\b)"
+)
+
+
 def without_taken_back(text: str) -> str:
     """The message without bare numbers that are put right at once: `12, no, 15 m` is `15 m`.
 
     Args:
         text: a message in lower case, its numbers in digits.
     """
-    return _TAKEN_BACK.sub("", text)
+    return _TAKEN_BACK.sub("", _WORD_TAKEN_BACK.sub(r"\1 ", text))

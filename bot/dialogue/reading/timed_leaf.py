@@ -28,6 +28,7 @@ _TIMING: Final = re.compile(
     r"|(?:threw|throw|thrown|toss\w*|drop(?:ped)?|chuck\w*|put|lobb?ed|launch\w*|flung|time[ds]?"
     rf"|timing|clocked|watch\w*|follow\w*|float\w*|rac\w+|let)\b[^.;!?]{{0,24}}\b{_THING}"
     rf"|{_THING}\b[^.;!?\d]{{0,16}}\b{_RUNS}"
+    r"|timed (?:it|that|this|once|twice|again)"
     r"|(?:water|current|flow|stream|river)(?:'s)? (?:speed|velocity)"
     r"|speed of the (?:water|current|flow|stream))\b"
 )
@@ -62,6 +63,8 @@ def _is_joined(draft: Draft, first: Quantity, length: Quantity, time: Quantity) 
     leaf = _FLOAT.search(draft.text) or "water_speed_mps" in draft.expecting
     if between in {"in", "per", "in about"} or (first is time and between in {"for", "to do"}):
         return True
+    if draft.after(first) == "/" and not any(q.unit in {"f", "iso"} for q in draft.quantities):
+        return length is first  # "4m/2s"
     if leaf and between in {"for", "over", "to go", "to do", "to cover"}:
         return True
     return bool(
