@@ -232,6 +232,9 @@ def test_little_english_and_few_words(text: str, expected: dict[str, Any]) -> No
         "a tree about 10 m tall on the left",
         "people standing 4 m in front of me",
         "fall is about 30 maybe 35 m",
+        "lower one is 6 high",
+        "12 m by 6 m fall",
+        "standing on a boardwalk 1.5 m above the water",
     ],
 )
 def test_lengths_of_other_things(text: str) -> None:
@@ -253,3 +256,84 @@ def test_lengths_of_other_things(text: str) -> None:
 def test_another_day_and_hearsay(text: str) -> None:
     """What was read, wished or planned is not set."""
     assert told(text) == {}
+
+
+@pytest.mark.parametrize(
+    ("text", "expected"),
+    [
+        ("opposite bank is 22 m away", {"farthest_m": 22.0}),
+        (
+            "framing a 4 m tall section from 12 m",
+            {"section": True, "section_height_m": 4.0, "distance_m": 12.0},
+        ),
+        ("4m/2s", {"water_speed_mps": 2.0}),
+        ("a foot from the lens", {"nearest_m": 0.3048}),
+        ("sensor height 80cm", {"camera_height_m": 0.8}),
+        ("shot at 24, f/11", {"focal_mm": 24.0, "f_number": 11.0}),
+        ("2s/4m", {"shutter_s": 2.0}),
+        ("timed it: 4 m, 3.2 s", {"water_speed_mps": 1.25}),
+        ("up to my calf", {"water_depth_m": 0.35}),
+        ("camera is nearly at water level, 15 cm", {"camera_height_m": 0.15}),
+        ("zoomed in on the top third", {"section": True}),
+        ("everything from lip to pool", {"section": False}),
+        ("height 12, no sorry 21", {"fall_height_m": 21.0}),
+        ("it's 15 m away, I mean high", {"fall_height_m": 15.0}),
+        ("distance is 10 not 15", {"distance_m": 10.0}),
+        ("35 mm, correction 24", {"focal_mm": 24.0}),
+        ("I've gone from 1/4 to 1 second", {"shutter_s": 1.0}),
+        ("hike out: 5 km, +300 m", {"walk_km": 5.0, "climb_m": 300.0}),
+        ("half the group is slow", {"group_mixed": True}),
+        (
+            "24mm/f11/1s/iso100",
+            {"focal_mm": 24.0, "f_number": 11.0, "shutter_s": 1.0, "iso": 100.0},
+        ),
+        ("put the polariser on and lost a stop", {"has_polariser": True, "polariser_on": True}),
+        ("histogram ok, no blinkies", {"blink": "nothing"}),
+        ("meter zero at f/11", {"meter_stops": 0.0, "f_number": 11.0}),
+        ("meter says zero", {"meter_stops": 0.0}),
+        ("on sticks", {"has_tripod": True, "hand_held": False}),
+        ("bit dark, maybe a third", {"change_stops": 1 / 3, "symptoms": "too_dark"}),
+        ("too dark, 1/4 at f/11", {"shutter_s": 0.25, "f_number": 11.0, "symptoms": "too_dark"}),
+        ("zebras on the left part of the fall", {"blink": "patches"}),
+        ("m4/3s", {"camera_format": "four thirds"}),
+        ("77 mm polariser", {"has_polariser": True}),
+        ("behind the boulder, 12 m high fall", {"fall_height_m": 12.0}),
+        ("six stop goes on now", {"nd_on_stops": 6.0}),
+        ("tripod, pola, nd 3 6 10", {"nd_stops": (3.0, 6.0, 10.0)}),
+        ("what is a 6 stop", {}),
+    ],
+)
+def test_parts_corrections_and_strokes(text: str, expected: dict[str, Any]) -> None:
+    """What is told, and nothing else of the same kind."""
+    found = {
+        slot: value[0].value
+        if slot == "symptoms"
+        else value
+        if isinstance(value, tuple)
+        else getattr(value, "value", value)
+        for slot, value in told(text).items()
+    }
+    if "nd_stops" in expected:
+        found = {"nd_stops": found["nd_stops"]}
+    assert found == {
+        slot: value if isinstance(value, str | tuple | bool) else pytest.approx(value)
+        for slot, value in expected.items()
+    }
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "rock is 2 m high and 3 m wide",
+        "big boulder, 2 m tall, in front",
+        "temp is -2",
+        "lens is f/2.8",
+        "it took 20 seconds for the buffer",
+        "the glare is cut",
+        "up a third",
+        "meeting at 16, 8 people",
+    ],
+)
+def test_other_sizes_and_times(text: str) -> None:
+    """Sizes of rocks, degrees, what a lens can do, and waits fill nothing."""
+    assert not told(text).keys() - {"symptoms"}

@@ -23,7 +23,7 @@ _BLINKS: Final = any_of(_BLINK)
 _HISTOGRAM: Final = any_of("histograms?", "histos?", "hist", "graphs?", "curve")
 #: Warning and histogram are told apart by these.
 _PARTS: Final = re.compile(r"\bbut\b|\band (?=the hist)|;|\. |, (?=(?:the |my )?hist)")
-_AND_BLINKS: Final = re.compile(rf"\band (?=[^,;.]*\b{_BLINK})")
+_AND_BLINKS: Final = re.compile(rf"(?:\band|,) (?=[^,;.]*\b{_BLINK})")
 _NOTHING: Final = any_of(
     r"(?:nothing|none|no|not|isn't|aren't|doesn't|don't|stopped|without|never|zero)"
     rf"\b[^,;.]{{0,22}}\b{_BLINK}",

@@ -8,7 +8,7 @@ from typing import Final
 from bot.dialogue.reading.draft import Draft
 from bot.dialogue.reading.numbers import METRES, Quantity
 from bot.dialogue.reading.people import KIN
-from bot.dialogue.reading.role_words import ELSEWHERE, OTHER_TALL, TALL_OTHER
+from bot.dialogue.reading.role_words import ELSEWHERE, FALL, OTHER_TALL, TALL_NAMED, TALL_OTHER
 from bot.dialogue.reading.roles import role
 
 _DRIVE: Final = re.compile(
@@ -108,6 +108,20 @@ def is_elsewhere(draft: Draft, quantity: Quantity) -> bool:
     )
 
 
+_HIGH_AND: Final = re.compile(r" ?(?:tall|high|wide|long)(?:,| and|,? by| x)+ ?")
+_TALL_FALL: Final = re.compile(rf"^ ?-?(?:tall|high) (?:{FALL})\b")
+
+
+def _is_other_sized(draft: Draft, quantity: Quantity) -> bool:
+    """Whether a size is another thing's: `big boulder, 2 m tall`, `and 3 m wide`."""
+    after, earlier = draft.clause_after(quantity), draft.neighbour(quantity, -1)
+    tall = _TALL.match(after) is not None and _TALL_FALL.match(after) is None
+    if tall and TALL_NAMED.search(draft.before(quantity)):
+        return True
+    goes_on = _HIGH_AND.fullmatch(draft.before(quantity)) and (tall or _WIDE.match(after))
+    return bool(goes_on) and earlier is not None and is_other(draft, earlier)
+
+
 def is_other(draft: Draft, quantity: Quantity) -> bool:
     """Whether a length is of another place or of a part: `800 m downstream`, `each 4 m`."""
     before, after = draft.clause_before(quantity), draft.clause_after(quantity)
@@ -120,6 +134,7 @@ def is_other(draft: Draft, quantity: Quantity) -> bool:
         or (_ELSEWHERE.search(before) and _LIES.match(after))
         or (_OTHER_WIDTH.search(before) and wide)
         or _WIDE_OTHER.match(after)
+        or _is_other_sized(draft, quantity)
         or (_TALL.match(after) and (OTHER_TALL.match(before) or TALL_OTHER.match(after)))
         or (_OTHER_DEPTH.search(before) and _DEEP.match(after))
     )

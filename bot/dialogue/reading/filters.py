@@ -41,6 +41,7 @@ _OFF: Final = any_of(
     rf"{POLARISER},? (?:but )?(?:it )?(?:isn't|ain't|wasn't) on",
     rf"(?:took|take|taken|taking|pulled|removed)\b[^,;.]{{0,12}}\b{POLARISER}",
     rf"{POLARISER}\b[^,;.]{{0,12}}\bin (?:the|my|its) (?:\w+ )?(?:bag|pocket|case|pouch|box|sack)",
+    rf"{POLARISER}\b[^.;?]{{0,30}}\b(?:took|taken|take|pulled) it off",
     rf"{POLARISER}\b[^.]{{0,25}}\b(?:haven't|not|didn't) (?:put|screw\w*) it on",
 )
 #: "No polariser on this one" leaves open whether there is one.
@@ -50,6 +51,8 @@ _ON: Final = any_of(
     r"(?:on(?! wide| (?:the|my|an)? ?other\b)|mounted|turned|rotated|(?:screwed|clipped|twisted"
     r"|fitted|put) on|fitted|attached|in place|at (?:full"
     r"|max|half))",
+    rf"{POLARISER}\?+ (?:\w+ ){{0,3}}(?:it's|its|is) on(?! (?:or|the|my)\b)",
+    rf"{POLARISER} and (?:the |my )?{ND} (?:are |is )?(?:both )?on(?! (?:or|the|my)\b)",
     rf"(?:with|using|through|turned|have) (?:the|my) {POLARISER}\b(?! (?:off|in the))",
     rf"(?:put|screwed|mounted|added|using|stacked|stacking)\b[^,;.]{{0,10}}\b{POLARISER}",
     rf"\bon\b[^;.]{{0,30}}, (?:but )?(?:the |my )?{POLARISER} is(?=$|[,;.!])",
@@ -102,6 +105,7 @@ def _read_named(draft: Draft) -> None:
 
 _NO_FILTERS: Final = any_of(
     r"(?:no|without(?: any)?|zero) filters?",
+    r"filters?[?:]+ ?(?:none|no|nope|nothing)",
     r"(?<!pol )(?<!polarising )(?<!polarizing )(?<!nd )(?<!grey )(?<!gray )(?<!stop )filters?"
     r" (?:are |is |all )?off",
     "unfiltered",
@@ -130,7 +134,7 @@ _ND_OFF: Final = any_of(
 _ON_BEHIND: Final = re.compile(
     rf"^(?: ?(?:of )?(?:nd|filter|stopper|gr[ea]y)| (?:and|with|plus) (?:the |my |a )?{POLARISER})*"
     r"(?:'s)? ?(?:is |are |both |now |still )*"
-    r"(?:on|mounted|fitted|in front|attached|screwed|stacked)\b"
+    r"(?:on|(?:goes|went|going) on|mounted|fitted|in front|attached|screwed|stacked)\b"
 )
 _OFF_BEHIND: Final = re.compile(r"^(?: ?(?:nd|filter))* ?(?:is |now |comes? )?(?:off|removed)\b")
 #: "Swapped the 3 for the 6 stop".

@@ -6,18 +6,21 @@ import re
 from typing import Final
 
 from bot.dialogue.reading.draft import Draft
-from bot.dialogue.reading.lenses import PRIMES, SHORTEST_MM
+from bot.dialogue.reading.lenses import PRIMES, SHORTEST_MM, ZOOM_ENDS
 from bot.dialogue.reading.numbers import Quantity
 from bot.dialogue.reading.role_beside import is_zoomed
 from bot.dialogue.reading.roles import counts
-from bot.dialogue.reading.settings import is_bound
+from bot.dialogue.reading.settings import ISO_MARKS, is_bound
 
 _NO_FOCAL: Final = re.compile(r"\b(?:rain\w*|snow\w*|thread|filter|filters|ring|rings|step-?up)\b")
 _POLARISER: Final = re.compile(r"\b(?:pola\w*|cpl|nd)\b\W*$")
+#: Threads of filters that no lens has for its length [mm] (ISO 6 sizes, common practice).
+_THREADS: Final = frozenset({49, 52, 58, 62, 67, 72, 77, 82, 86, 95})
+_FILTER_BEHIND: Final = re.compile(r"^ ?(?:circular |thin )?(?:pola\w*|polfilter|cpl|pol|nds?)\b")
 _EQUIVALENT: Final = re.compile(r"^\W*(?:equiv\w*|eq\b|in full)")
 _AT_FOCAL: Final = re.compile(r"(?:@|\b(?:at|zoomed (?:in |out )?to|zoom (?:at|to)|set to)) ?$")
 _FOCAL_CUE: Final = re.compile(
-    r"\b(?:(?:zoom(?:ed|ing)?|racked)(?: (?:all|way|fully|the|in|out|to|at|is|was|now|set|right"
+    r"\b(?:(?:zoom(?:ed|ing|'s)?|racked)(?: (?:all|way|fully|the|in|out|to|at|is|was|now|set|right"
     r"|back|about|around|lens))*"
     r"|focal(?: length)?(?: (?:is|was|of|at|set|to|about|around|now))*"
     r"|(?:wide|long|tele\w*|short) end,?"
@@ -74,11 +77,38 @@ def _read_zoom_end(draft: Draft) -> None:
             draft.claim(quantity)
 
 
+_SHOT_AT: Final = re.compile(
+    r"(?:^|\b(?:shot|shoot|shooting|taken|took (?:it|one|this)|framed|zoomed|set|lens|photo|pic"
+    r"|picture|frame) )(?:at|@) ?$"
+)
+
+
+def _is_before_f_number(draft: Draft, quantity: Quantity, later: Quantity) -> bool:
+    """`shot at 24, f/11`: a lens that is made, and no ISO."""
+    return (
+        later.unit == "f"
+        and quantity.unit == ""
+        and quantity.value in ZOOM_ENDS - ISO_MARKS
+        and quantity.text.strip().isdigit()
+        and _SHOT_AT.search(draft.before(quantity)) is not None
+        and draft.after(quantity).strip() in {"", ","}
+    )
+
+
+def _is_by_next(draft: Draft, quantity: Quantity) -> bool:
+    """Whether the number behind makes a bare one a focal length: a distance or an f-number."""
+    later = draft.neighbour(quantity, 1)
+    return later is not None and (
+        is_zoomed(draft, quantity, later) or _is_before_f_number(draft, quantity, later)
+    )
+
+
 def read_focal_lengths(draft: Draft) -> None:
     """Focal lengths as set: in millimetres, or bare behind "at" where a zoom covers them."""
     for quantity in draft.free("mm"):
         before, after = draft.clause_before(quantity), draft.clause_after(quantity)
-        if _NO_FOCAL.search(before + after) or _POLARISER.search(before):
+        thread = quantity.value in _THREADS and _FILTER_BEHIND.match(after)
+        if _NO_FOCAL.search(before + after) or _POLARISER.search(before) or thread:
             draft.claim(quantity)
         elif quantity.is_range or _EQUIVALENT.search(after) or is_bound(draft, quantity):
             draft.refuse(quantity)
@@ -97,8 +127,6 @@ def read_focal_lengths(draft: Draft) -> None:
         cued = _FOCAL_CUE.search(before) and quantity.value >= SHORTEST_MM
         if quantity.is_range or quantity.fraction or counts(draft, quantity):
             continue
-        later = draft.neighbour(quantity, 1)
-        from_there = later is not None and is_zoomed(draft, quantity, later)
-        set_there = cued or from_there or _is_the_one(draft, quantity)
+        set_there = cued or _is_by_next(draft, quantity) or _is_the_one(draft, quantity)
         if (covered and _AT_FOCAL.search(before)) or set_there:
             draft.put("focal_mm", quantity.value, quantity)

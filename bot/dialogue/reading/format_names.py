@@ -13,7 +13,10 @@ FORMATS: Final[tuple[Rule, ...]] = tuple(
     for pattern, name in (
         (r"\b(?:2(?:\.0)? ?x?[ -]?crop|crop(?: factor)?(?: of)? 2x?)\b", "formatmft"),
         (r"\bmicro[ -]?(?:four|4)[ /-]*(?:thirds?|3rds?|3)\b", "formatmft"),
-        (r"\b(?:four|4)[ /-](?:thirds|3rds)\b|\bm ?4 ?/ ?3\b|\bm43\b|\bmft\b", "formatmft"),
+        (
+            r"\b(?:four|4)[ /-](?:thirds|3rds)\b|\bm ?4 ?/ ?3(?:rd)?s?\b|\bm43\b|\bmft\b",
+            "formatmft",
+        ),
         (
             r"\b(?:1|one)[ -]?(?:\"|inch|in\b)[ -]?(?:\w+ )?(?:sensor|type|compact|camera|chip)\b",
             "formatinch",

@@ -76,7 +76,8 @@ _SECTION_ALONE: Final = exactly("section", "a part", "part of it", "detail")
 _SENTENCES: Final = re.compile(r"[.;!?] +")
 #: "The lower part blinks" speaks of the frame that was taken.
 _JUDGED: Final = any_of(
-    r"lights? up|mush\w*|soup\w*|white|shaky|milky|frozen|small|tiny|lean\w*|blink\w*|flash\w*"
+    r"lights? up|mush\w*|soup\w*|white|shaky|milky|frozen|small|tiny|lean\w*|blink\w*|zebras?"
+    r"|flash\w*"
     r"|clip\w*|soft|sharp|dark|bright|blurr?\w*|black|burn\w*"
 )
 
@@ -150,8 +151,10 @@ _BODY_HEIGHTS_M: Final = {
 }
 _GROUND_M: Final = 0.2  # a tripod splayed flat (common practice)
 _BODY: Final = "|".join(_BODY_HEIGHTS_M)
-_BODY_HIGH: Final = any_of(rf"({_BODY})[ -](?:high|height|level)", rf"at (?:the )?({_BODY})s?")
-_BODY_DEEP: Final = any_of(rf"({_BODY})[ -]deep", rf"up to (?:my|the) ({_BODY})s?")
+_BODY_HIGH: Final = any_of(
+    rf"({_BODY})[ -](?:high|height|level)", rf"at (?:the )?({_BODY})s?(?! depth)"
+)
+_BODY_DEEP: Final = any_of(rf"({_BODY})[ -](?:deep|depth)", rf"up to (?:my|the) ({_BODY})s?")
 _ON_GROUND: Final = any_of(r"(?:at|on the|near the) ground(?: level)?", "ground level")
 _BODY_ALONE: Final = exactly(rf"(?:about |at |roughly )*(?:my |the )?({_BODY})s?")
 _CAMERA: Final = any_of("camera|tripod")

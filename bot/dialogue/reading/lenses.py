@@ -23,7 +23,7 @@ _COUNTED: Final = re.compile(
     r"|years|others|folks|guests|photographers|or so|beginners|pages|cars|dollars|euros|bucks|k\b)"
 )
 #: Ends of zooms that are made (common practice): a bare pair of numbers must be such.
-_ZOOM_ENDS: Final = frozenset(
+ZOOM_ENDS: Final = frozenset(
     {7, 8, 9, 10, 11, 12, 14, 15, 16, 17, 18, 20, 22, 24, 25, 28, 30, 32, 35, 36, 40, 42, 45, 50}
     | {52, 55, 60, 64, 66, 70, 75, 77, 80, 85, 90, 100, 105, 110, 120, 125, 135, 140, 150, 180}
     | {200, 210, 240, 250, 300, 350, 400, 450, 500, 600, 800}
@@ -154,7 +154,7 @@ def _ends(draft: Draft, quantity: Quantity) -> tuple[float, float] | None:
     if long / short < _LEAST_ZOOM or _COUNTED.search(draft.after(quantity)):
         return None
     spoken = quantity.unit == "mm" or _MILLIMETRES_AFTER.search(draft.text[quantity.end :])
-    made = {short, long} <= _ZOOM_ENDS
+    made = {short, long} <= ZOOM_ENDS
     compact = "." in quantity.text and (asked or "camera_format" in draft.values)
     return (short, long) if made or ((spoken or compact) and "/" not in quantity.text) else None
 

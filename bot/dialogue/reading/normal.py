@@ -10,6 +10,7 @@ from typing import Final
 from bot.dialogue.reading.format_names import FORMATS, Rule
 from bot.dialogue.reading.others import without_others
 from bot.dialogue.reading.slips import mend_slips
+from bot.dialogue.reading.spans import parted
 from bot.dialogue.reading.spoken_numbers import ORDINALS, dictated_times, in_digits
 from bot.dialogue.reading.taken_back import without_taken_back
 from bot.dialogue.reading.unit_words import LENGTH
@@ -219,7 +220,8 @@ _MOST_STOPS: Final = 15
 #: "nd 8 and 64", "nds: 3/6/10": the name stands once for all of the list.
 _ND_LIST: Final = re.compile(
     r"\bnds?(?: ?filters?)?(?: of)? ?:? ?(?P<strengths>\d+(?:\.\d)?"
-    r"(?:(?: ?[,/+&] ?| and )(?:nd ?)?\d+(?:\.\d)?(?![\d-]))++)"
+    r"(?:(?: ?[,/+&] ?| and | (?=(?:[2-46]|8|10|16|32|64|1000)(?![\d./-])))(?:nd ?)?\d+(?:\.\d)?"
+    r"(?![\d-]))++)"
     r"(?! ?-?(?:stops?|mm|m|x|ft|s|st|mp)\b|[\d.]*[-/\d])"
 )
 #: "one and a half" without a unit; before one it stays a whole and a fraction.
@@ -234,18 +236,6 @@ _SHORTENED: Final = re.compile(
     r"\b(do|ca|wo|is|does|has|have|are|did|would|could|should|was|were)nt\b"
 )
 _SPACE: Final = re.compile(r"\s*[\r\n\v\f\x1c-\x1e\x85\u2028\u2029]\s*")
-
-
-#: "From 1/2 to 1/3 of a second": two times, no range.
-_FROM_TIME: Final = re.compile(
-    r"(\bfrom 1/\d{1,4}) (?=to 1/\d{1,4} ?(?:of a )?s(?:ec\w*)?\b)"
-    r"|(\b(?:gone|went|going|changed|moved|switched|slowed) (?:it )?from 1/\d{1,4}) (?=to \d)"
-)
-#: "18-300, 3.5 to 6.3": the widest apertures at both ends of a zoom.
-_WIDEST: Final = re.compile(
-    r"(?<![\d.])(\d{1,3} ?(?:-|to) ?\d{2,3}(?: ?mm)?),? (?:f ?/? ?)?"
-    r"([1-5](?:\.\d)?) to ([2-7]\.\d)\b"
-)
 
 
 #: "20 or so metres", "30 odd feet".
@@ -295,5 +285,4 @@ def normalise(text: str) -> str:
     plain = without_taken_back(_AND_A_HALF.sub(r"\1.5", in_digits(plain)))
     plain = _OR_SO.sub("", plain)
     plain = _LONE_PART.sub(r"and a \1", _MIXED_PART.sub(_part, plain))
-    plain = _WIDEST.sub(r"\1 f/\2-\3", _POINT.sub(r"\1.\2", plain))
-    return " ".join(_FROM_TIME.sub(r"\1\2 s ", plain).split())
+    return " ".join(parted(_POINT.sub(r"\1.\2", plain)).split())

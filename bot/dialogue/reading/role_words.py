@@ -43,7 +43,8 @@ FROM_LIP: Final = (
 )
 #: What a clause before a number speaks of; the last one named counts.
 SUBJECT: Final = re.compile(
-    rf"\b(?:(?P<camera>camera|tripod|lens(?= (?:is )?(?:above|over)\b))"
+    rf"\b(?:(?P<camera>camera|cam|sensor(?= height| level)|tripod|lens(?= (?:is )?(?:above"
+    rf"|over)\b))"
     rf"|(?P<lens>lens(?=(?:'s| is| sits| up| now| only| just| about| at)*\s*$))|(?P<far>{FAR})"
     rf"|(?P<near>{NEAR}|nothing (?:is )?(?:nearer|closer) than)"
     rf"|(?P<distance>distance(?: (?:to|from|of) (?:the )?(?:{FALL}|water|foot|base))?"
@@ -177,7 +178,7 @@ TALL_PART: Final = re.compile(
 TALL_OTHER: Final = re.compile(rf"^ ?-?(?:tall|high)(?: \w+)? {_TALL_THING}\b")
 #: "A tree about 10 m tall".
 TALL_NAMED: Final = re.compile(
-    rf"\b{_TALL_THING}(?: (?:is|are|about|of|maybe|some|roughly|almost|around|like))* ?$"
+    rf"\b{_TALL_THING}(?:,| (?:is|are|about|of|maybe|some|roughly|almost|around|like))* ?$"
 )
 #: "People standing 4 m in front of me".
 OTHER_PEOPLE: Final = re.compile(

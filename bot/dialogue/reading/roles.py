@@ -33,7 +33,6 @@ from bot.dialogue.reading.role_words import (
     OTHER_THING,
     PLACED_AT,
     SUBJECT,
-    TALL_NAMED,
     TALL_OTHER,
     TALL_PART,
     TIGHT,
@@ -115,7 +114,12 @@ def _of_object(match: re.Match[str], subject: str | None, words: str) -> str | N
         return "distance"
     if FAR_THING.search(thing):
         return "far"
-    return "near" if NEAR_THING.search(thing) else "distance"
+    near = NEAR_THING.search(thing) or (subject is None and _GLASS.match(thing))
+    return "near" if near else "distance"
+
+
+#: "A foot from the lens": no fall is measured from the glass.
+_GLASS: Final = re.compile(r"(?:lens|glass|front)\b")
 
 
 def _away(subject: str | None, words: str) -> str | None:
@@ -142,13 +146,13 @@ def _behind(match: re.Match[str], subject: str | None, words: str, *, walking: b
     if kind == "height":
         return _upright(match, subject, words)
     if kind == "camera" and subject not in {"camera", None}:
-        return subject
+        return None if subject == "distance" else subject  # above the water, not from the fall
     return _OTHER_NAMES.get(kind or "", kind)
 
 
 def _upright(match: re.Match[str], subject: str | None, words: str) -> str | None:
     """What is so tall: the fall, unless the words name the camera or another thing."""
-    if OTHER_TALL.match(words) or TALL_NAMED.search(words) or TALL_OTHER.match(match.string):
+    if OTHER_TALL.match(words) or TALL_OTHER.match(match.string):
         return None
     if TALL_PART.match(match.string):
         return "section"
@@ -263,8 +267,9 @@ def role(draft: Draft, quantity: Quantity) -> str | None:
     """The slot of a length by the words around it; None when they do not say."""
     bare = quantity.unit == ""
     words, after = draft.clause_before(quantity), draft.clause_after(quantity)
-    if bare and (NAMES.search(words) or " iso" in f" {words}"):
-        return None
+    named = bare and (NAMES.search(words) or " iso" in f" {words}")
+    if named or draft.before(quantity).strip() in {"by", "x"}:
+        return None  # "12 m by 6 m": which is which?
     if is_fall_from(draft, quantity):
         return "distance_m"
     subject = _subject(words, tight=bare)

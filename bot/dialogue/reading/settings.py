@@ -53,14 +53,14 @@ _NO_EXPOSURE: Final = re.compile(
     r"\b(?:timer|self-timer|delay|countdown|(?<!no )wait\w*|hang on|hold on"
     r"|give me|every|after|lull|ago|breath\w*|for another|rest|videos?|clips?|film\w*|recording"
     r"|there in|back in|ready in|lasts?|count(?:ed|ing)?|song|ringing|of (?:sun\w*|rain|silence"
-    r"|calm|light|fame|quiet|peace|wind)|sprint|dash)\b"
+    r"|calm|light|fame|quiet|peace|wind)|sprint|dash|buffer|to (?:write|save|load))\b"
 )
 _LONG_EXPOSURE: Final = re.compile(r"\b(?:expos\w+|shutter|bulb|long)\b")
 _BULB: Final = re.compile(r"\bbulb\b")
 #: A fraction without a unit is a time only as one over something; 2/3 is one of stops.
 _PLAIN_FRACTION: Final = re.compile(r"1/\d+(?:\.\d)?(?:th|rd)?")
 #: "Closed down by 1/3" tells stops.
-_BY: Final = re.compile(r"\bby (?:about |only )?$")
+_BY: Final = re.compile(r"\bby (?:about |only )?$|^(?:and |ok |now )?(?:up|down) $")
 _BRIGHTNESS: Final = re.compile(r"\b(?:darker|brighter|lighter|more light|less light)\b")
 _SECOND_WORD: Final = re.compile(r"^1 (?:second|sec)$")
 _BASE: Final = r"(?:base|native|lowest|minimum|min)"
@@ -95,6 +95,16 @@ def is_bound(draft: Draft, quantity: Quantity) -> bool:
     return _BOUND.search(_BROUGHT.sub("to ", draft.before(quantity))) is not None
 
 
+#: "The lens is f/2.8": how wide it opens (own rule: beyond f/4 it is set).
+_LENS_IS: Final = re.compile(r"\b(?:lens|prime|zoom|glass)(?:'s| is)(?: an?| only)? ?$")
+_WIDE_OPEN: Final = 4.0
+
+
+def _is_of_lens(draft: Draft, quantity: Quantity) -> bool:
+    """Whether an f-number tells what the lens can do."""
+    return quantity.value <= _WIDE_OPEN and _LENS_IS.search(draft.before(quantity)) is not None
+
+
 def read_f_numbers(draft: Draft) -> None:
     """f-numbers as set; the widest aperture of a lens that is only spoken of is none."""
     for quantity in draft.free("f"):
@@ -104,6 +114,7 @@ def read_f_numbers(draft: Draft) -> None:
             or _LIMIT_BEHIND.search(after)
             or _LIMIT.search(draft.before(quantity))
             or _NAMED_F.match(after)
+            or _is_of_lens(draft, quantity)
         ):
             draft.claim(quantity)
         elif quantity.is_range or is_bound(draft, quantity):

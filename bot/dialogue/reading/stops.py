@@ -21,7 +21,7 @@ _GRADUATED: Final = re.compile(r"\bgrad\w*\b")
 _FILTER_BEFORE: Final = re.compile(r"\b(?:the|my|with(?: the| my| a)?|a|own|have|and|use|using) ?$")
 _FILTER_AFTER: Final = re.compile(
     r"^(?:'s)? ?(?:gr[ea]y (?:is |are )?on"
-    r"|(?:is |are |still )*on|off|mounted|in (?:place|front)|stacked|nd"
+    r"|(?:is |are |still |goes |went |going )*on|off|mounted|in (?:place|front)|stacked|nd"
     r"|filter|glass|screwed|one)\b"
 )
 _UNDER: Final = re.compile(r"^[ -]*(?:too )?(?:under|below|minus|negative)\b")
@@ -74,6 +74,7 @@ _CENTRE_ALONE: Final = exactly(
 _MARKED_THIRDS: Final = {3: 1 / 3, 7: 2 / 3}
 #: "It's minus 2 out here" is a temperature.
 _OUTDOORS: Final = re.compile(r"^ (?:out (?:here|there)|outside|celsius|tonight|this morning)\b")
+_WARMTH: Final = re.compile(r"\b(?:temp\w*|thermometer|outside|cold|freezing)(?: \w+){0,2} ?$")
 _LISTED: Final = re.compile(r"^ ?-? ?(?:,|and|&|\+|/|, and) ?(?:an? )?$")
 #: Filter factors that are sold under their number; powers of two besides (common practice).
 _ND_FACTORS: Final = frozenset({100, 200, 400, 500, 1000, 1024, 2000, 2048, 4000, 10_000, 100_000})
@@ -106,6 +107,11 @@ def nd_stops(quantity: Quantity) -> float | None:
 
 #: "Way too dark, maybe two stops": what the number in the next clause measures.
 _HEDGE: Final = re.compile(r"(?:\W|\b(?:maybe|about|like|roughly|perhaps|by|i'd say|around)\b)*")
+#: "Bit dark, maybe a third": with a guess before it, it is a part of a stop.
+_GUESSED: Final = re.compile(
+    r" ?(?:maybe|about|perhaps|roughly|i'd say|by about|by maybe)(?: by)? ?"
+)
+_LEAST_PART: Final = 0.3  # a third is the least step of most dials (common practice)
 _LOOSE_END: Final = re.compile(
     r"(?:[,;:.-]| (?:by|about|maybe|like|roughly|perhaps|i'd say|id say|i'd guess|around"
     r"|a good))*\s*$"
@@ -126,7 +132,8 @@ def _meter_sign(draft: Draft, quantity: Quantity) -> int:
 def _change_sign(draft: Draft, quantity: Quantity) -> int:
     """+1 when more light is wanted, -1 when less, 0 when the words do not say."""
     before, after = draft.clause_before(quantity), draft.after(quantity)
-    if quantity.unit == "stop" and _HEDGE.fullmatch(before):
+    guessed = quantity.fraction and quantity.value >= _LEAST_PART and _GUESSED.fullmatch(before)
+    if guessed or (quantity.unit == "stop" and _HEDGE.fullmatch(before)):
         before = _LOOSE_END.sub("", draft.before(quantity))
     if _WANT_MORE.search(after) or _BY_MORE.search(before):
         return 1
@@ -165,7 +172,10 @@ def read_stops(draft: Draft) -> None:
 def _read_signed(draft: Draft) -> None:
     """`+1`, `-0.7`, `meter at -1/3`: a sign makes a bare number the meter's."""
     for quantity in draft.free("stop", ""):
-        if quantity.unit == "" and _OUTDOORS.search(draft.clause_after(quantity)):
+        outdoors = _OUTDOORS.search(draft.clause_after(quantity)) or (
+            quantity.signed and _WARMTH.search(draft.before(quantity))
+        )
+        if quantity.unit == "" and outdoors:
             draft.claim(quantity)
         elif quantity.signed and not quantity.is_range:
             change = _change_sign(draft, quantity)

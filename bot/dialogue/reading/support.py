@@ -20,7 +20,7 @@ _ELSEWHERE: Final = any_of(
     rf"no {TRIPOD},? (?:i )?(?:left|forgot) it",
 )
 _STANDS_ON_IT: Final = any_of(
-    rf"on (?:a|the|my) (?:\w+ )?{TRIPOD}",
+    rf"on (?:a|the|my) (?:\w+ )?{TRIPOD}|(?<!not )on {TRIPOD}",
     rf"{TRIPOD} (?:is |now )?(?:up|set up|out(?=$|[,.;])|at|level|stands)",
     rf"{TRIPOD}(?:'s)? (?:is |now |legs |are |all |right |here )*"
     r"(?:(?:up|set)(?! (?:of|to|at)\b)|standing|under|beneath|below|splayed|spread"
@@ -71,6 +71,9 @@ _SHAKY_HANDS: Final = any_of(
 )
 
 
+_ON_STICKS: Final = any_of(r"on (?:the |my )?sticks")
+
+
 def read_support(draft: Draft) -> None:
     """Whether there is a tripod, and whether this frame is without support.
 
@@ -79,7 +82,7 @@ def read_support(draft: Draft) -> None:
     text = _NO_TRIPOD.sub("", draft.text)
     if _UNDECIDED.search(text):
         return
-    if _SAID.search(text) or _ELSEWHERE.search(text):
+    if _SAID.search(text) or _ELSEWHERE.search(text) or _ON_STICKS.search(text):
         _read_tripod(draft, text)
     lacks = draft.values.get("has_tripod") is False
     if _HAND_HELD.search(text) or (lacks and _SHAKY_HANDS.search(text)):
