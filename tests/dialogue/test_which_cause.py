@@ -9,7 +9,7 @@ from tests.dialogue.player import Player
 from tests.dialogue.walked import keys_of
 
 TOLD = "12 m tall, 18 m away, rock at 1.5 m, full frame, 24-70, tripod, polariser"
-NOISE_OR_SOFT = "rough speckles in the murky frame and not crisp"
+NOISE_OR_SOFT = "the picture is grainy and everything blurred"
 SHAKE_OR_FOCUS = (
     "screwed the six stop on, half pressed, it whirred, beeped and took it: blurred everywhere, "
     "though on a solid tripod"

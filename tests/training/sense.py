@@ -9,7 +9,8 @@ import numpy as np
 from numpy.typing import NDArray
 from sklearn.neural_network import MLPClassifier
 
-from bot.dialogue.danger.sense import Hunch, seen_from, senses_of
+from bot.dialogue.danger.sense import LENGTH, Hunch
+from bot.dialogue.sense import seen_from, senses_of
 from tests.training.danger import NUMBERS as _WEIGHTS
 from tests.training.danger import Message, messages
 
@@ -28,7 +29,7 @@ def fitted(found: Sequence[Message]) -> Hunch:
     """Networks of one hidden layer that tell messages of danger from others, as one network."""
     senses = senses_of([message.text for message in found])
     middle = senses.mean(axis=0)
-    seen = seen_from(middle, senses)
+    seen = LENGTH * seen_from(middle, senses)
     dangers = np.array([bool(message.kind) for message in found])
     networks = [_network(start, seen, dangers) for start in _STARTS]
     return Hunch(

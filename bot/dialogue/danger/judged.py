@@ -6,7 +6,8 @@ from typing import Final
 
 from bot.dialogue.danger.features import Heard, heard_in
 from bot.dialogue.danger.likelihood import Likely, trained
-from bot.dialogue.danger.sense import learned, senses_of
+from bot.dialogue.danger.sense import learned
+from bot.dialogue.sense import sense_of
 
 #: What the sense adds counts so much. Own rule: from strangers' files that were left out in turn.
 _COUNTS: Final = 0.5
@@ -25,5 +26,5 @@ def judged(text: str, heard: Heard | None = None) -> Likely:
     likely = trained().likely((heard or heard_in(text)).features)
     if not _ROOM[0] <= likely.odds <= _ROOM[1]:
         return likely
-    sense = float(learned().odds(senses_of([text]))[0])
+    sense = float(learned().odds(sense_of(text)))
     return likely._replace(odds=likely.odds + _COUNTS * sense)

@@ -59,3 +59,8 @@ class Meanings:
                 unknown += weight * weight
         length = math.sqrt(float(vector @ vector) + unknown)
         return vector / length if length else vector
+
+
+def both(by_words: Mapping[str, float], by_sense: Mapping[str, float]) -> dict[str, float]:
+    """The mean of two nearnesses to the same labels: words name things, the sense joins them."""
+    return {label: (near + by_sense[label]) / 2 for label, near in by_words.items()}

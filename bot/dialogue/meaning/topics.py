@@ -6,25 +6,31 @@ from collections.abc import Mapping
 from functools import cache, lru_cache
 from typing import Final
 
-from bot.dialogue.meaning.nearest import Meanings
+from bot.dialogue.meaning.nearest import Meanings, both
+from bot.dialogue.meaning.sensed import learned
 from bot.dialogue.meaning.tables import examples
 from bot.dialogue.meaning.words import tokens
 
 #: A topic is meant from this nearness on (own choice, on the examples left out in turn).
-NEAR: Final = 0.25
-NEAR_TALK: Final = 0.4
+NEAR: Final = 0.15
+NEAR_TALK: Final = 0.25
 #: And this far before all small talk (own choice, as above).
-BEFORE_TALK: Final = 0.1
+BEFORE_TALK: Final = 0.05
 #: How the labels of small talk begin.
 TALK: Final = "talk."
 #: Fewer words than these name no topic: they answer something, or lack what is asked of it.
 LEAST_WORDS: Final = 3
 
 
+def all_examples() -> Mapping[str, tuple[str, ...]]:
+    """Wordings of each topic and of each kind of small talk."""
+    return {**examples("topics"), **examples("small_talk")}
+
+
 @cache
 def model() -> Meanings:
     """The model of all topics and of small talk, learnt when it is first asked."""
-    return Meanings({**examples("topics"), **examples("small_talk")})
+    return Meanings(all_examples())
 
 
 def topic_of(text: str) -> str | None:
@@ -44,8 +50,8 @@ def topic_of(text: str) -> str | None:
 
 @lru_cache(maxsize=8)
 def nearness(text: str) -> Mapping[str, float]:
-    """How near a message is to each topic and to each kind of small talk."""
-    return model().nearness(text)
+    """How near a message is to each topic and kind of small talk, by its words and its sense."""
+    return both(model().nearness(text), learned("topics").nearness(text))
 
 
 def nearest(text: str) -> tuple[str, float]:
