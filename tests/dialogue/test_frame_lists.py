@@ -69,6 +69,12 @@ def test_five_frames_however_they_are_told(language: str, text: str) -> None:
     [
         ("1/15 f/11, 1/8 f/11, 1/2 f/16", ((1 / 15, 11), (1 / 8, 11), (1 / 2, 16))),
         ("1/15 and 1/8 at f/8, 1/4 at f/11", ((1 / 15, 8), (1 / 8, 8), (1 / 4, 11))),
+        (
+            "1/60, 1/8 and 1 s, f/8 the first two and f/16 the long one",
+            ((1 / 60, 8), (1 / 8, 8), (1, 16)),
+        ),
+        ("1/60 and 1 s, f/16 the long one, f/8 the short one", ((1 / 60, 8), (1, 16))),
+        ("1/60 and 1 s, the long one at f/16, the short one at f/8", ((1 / 60, 8), (1, 16))),
         ("f/11: 1/15, 1/8; f/22: 2 s", ((1 / 15, 11), (1 / 8, 11), (2, 22))),
         (
             "the first two at f/8, the rest f/11: 1/30, 1/8, 1/2",

@@ -85,6 +85,8 @@ def said(text: str, language: str = "en") -> list[Said]:
         ("es", "arriba un triángulo blanco en las cinco", [((), ("sky",), None, True)]),
         ("en", "nothing blinked on the camera", [((), ("holds",), None, False)]),
         ("de", "nichts hat geblinkt", [((), ("holds",), None, False)]),
+        ("de", "die zweite ist knallhart", [((1,), ("hard",), None, False)]),
+        ("es", "la segunda me encanta", [((1,), ("best",), None, False)]),
         ("es", "no parpadeó nada", [((), ("holds",), None, False)]),
     ],
 )
@@ -106,6 +108,11 @@ def test_what_is_said_of_frames(language: str, text: str, expected: list[Said]) 
         ("the second one has drops on it", [((1,), ("drops",))]),
         ("the third one has drops on it", [((2,), ("drops",))]),
         ("frame 2 is soft", [((1,), ("soft",))]),
+        ("the fourth and fifth are soft", [((3, 4), ("soft",))]),
+        ("the sixth is soft", [((), ("soft",))]),
+        ("the 2 one is soft", [((3,), ("soft",))]),
+        ("the 2.0 is soft", [((4,), ("soft",))]),
+        ("first is lovely", [((0,), ("good",))]),
         ("the f/22 one is soft all over", [((4,), ("soft",))]),
         ("the 15 one is too dark", [((0,), ("dark",))]),
         ("the half second is blown in patches", [((3,), ("clipped",))]),
@@ -132,6 +139,14 @@ def test_frames_by_their_names(
 ) -> None:
     """By time, f-number, place or length of the time; frames in a row share what follows."""
     assert [(places, seen) for places, seen, *_ in said(text)] == expected
+
+
+def test_the_second_may_be_one_of_time() -> None:
+    """Where a frame took a second, "the second" is that one, "the second one" is counted."""
+    frames = (ToldFrame(shutter_s=1 / 8), ToldFrame(shutter_s=1 / 4), ToldFrame(shutter_s=1))
+    assert named_in("the second is mush", frames).places == (2,)
+    assert named_in("the second one is mush", frames).places == (1,)
+    assert named_in("die zweite ist matsch", frames).places == (1,)
 
 
 def test_no_middle_of_an_even_number() -> None:

@@ -11,6 +11,8 @@ from bot.dialogue.reading.frame_list import is_same_time
 from bot.dialogue.reading.frame_times import SpokenTime, times_in
 from bot.dialogue.reading.phrases import any_of
 
+#: "The second one" is counted; "the second" may be one of time.
+_COUNTED: Final = re.compile(r" (?:one|frame|shot|picture|photo|exposure|of|and third)\b")
 _FRAME: Final = r"(?:one|frame|shot|picture|photo|exposure|bild|foto|aufnahme|toma)s?"
 #: What stands before a frame that only measures another one.
 _THAN: Final = re.compile(
@@ -20,14 +22,18 @@ _THAN: Final = re.compile(
 )
 _FEW: Final = {"two": 2, "three": 3, "four": 4, "2": 2, "3": 3, "4": 4}
 _COUNT: Final = rf"(?: (?P<{{}}>{'|'.join(_FEW)}))?"
+_ARTICLE: Final = (
+    r"(?:(?<!\w)(?:the |die |der |das |den |la |el |las |los )|(?<=^)|(?<=^and )|(?<=^but ))"
+)
 _ENDS: Final = any_of(
-    rf"(?:the |die |der |das |den |la |el |las |los )(?:(?P<lead>{'|'.join(_FEW)}) )?"
+    rf"{_ARTICLE}(?:(?P<lead>{'|'.join(_FEW)}) )?"
     r"(?:(?P<last>last|final|letzte[nrs]?|ultim[oa]s?)|(?P<first>first|erste[nrs]?|primer[oa]?s?)"
     r"|(?P<long>longe(?:st|r)|slowest|längste[nrs]?|(?:mas|more) larg[oa]s?)"
     r"|(?P<short>shorte(?:st|r)|fastest|quickest|kürzeste[nrs]?|(?:mas|more) cort[oa]s?)"
-    r"|(?P<second>(?<!\d )second|zweite[nrs]?|segund[oa])|(?P<middle>middle|mittlere[nrs]?"
-    r"|del medio))"
-    rf"{_COUNT.format('behind')}(?! (?:time|try|thing|rock|step|drop|stone|tier|leaf|ledge|fall))"
+    r"|(?P<second>(?<!\d )second|zweite[nrs]?|segund[oa])"
+    r"|(?P<middle>middle|mittlere[nrs]?|del medio))"
+    rf"{_COUNT.format('behind')}"
+    r"(?! (?:time|try|thing|rock|step|drop|stone|tier|leaf|ledge|fall))"
 )
 _PLACE: Final = re.compile(
     r"\b(?:the )?(?:frame|shot|picture|photo|number|no|nr|bild|foto) (?P<number>\d{1,2})\b(?!/)"
@@ -35,7 +41,28 @@ _PLACE: Final = re.compile(
 _F_NUMBER: Final = re.compile(
     r"\b(?:the|at|das|la|el|in|with) f ?/? ?(?P<f>\d{1,2}(?:\.\d)?)(?![\d/])"
 )
-_BARE: Final = re.compile(rf"\b(?:the|in) (?P<below>\d{{1,4}}) {_FRAME}\b")
+#: "The 15 one", "the 0.6": by the number that the camera shows.
+_BARE: Final = re.compile(
+    rf"\b(?:the|in|das|el|la) (?P<below>\d{{1,4}}(?:\.\d)?)"
+    rf"(?: {_FRAME}\b|(?=$|[,.;!?] ?| (?:is|was|has|looks?|ist|hat|es|tiene)\b))"
+)
+_ORDINALS: Final = (
+    (
+        re.compile(
+            r"(?:\bthe |^|\band |\bder |\bdas |\bdie |\bla |\bel )"
+            rf"(?:{words})\b(?! of a| \d)"
+        ),
+        place,
+    )
+    for words, place in (
+        ("third|dritte[nrs]?|tercer[oa]?", 3),
+        ("fourth|vierte[nrs]?|cuart[oa]", 4),
+        ("fifth|fünfte[nrs]?|quint[oa]", 5),
+        ("sixth|sechste[nrs]?|sext[oa]", 6),
+        ("seventh|siebte[nrs]?|septim[oa]", 7),
+    )
+)
+_PLACES: Final = tuple(_ORDINALS)
 
 
 @dataclass(frozen=True)
@@ -66,8 +93,11 @@ def named_in(part: str, frames: tuple[ToldFrame, ...]) -> Named:
 def _by_time(part: str, frames: tuple[ToldFrame, ...]) -> list[tuple[int, list[int]]]:
     named = [(time.start, _of_time(time, frames)) for time in times_in(part)]
     for match in _BARE.finditer(part):
-        below = SpokenTime(1 / max(int(match["below"]), 1), *match.span())
-        named.append((match.start(), _of_time(below, frames)))
+        number = max(float(match["below"]), 0.1)
+        below, whole = (
+            _of_time(SpokenTime(time_s, *match.span()), frames) for time_s in (1 / number, number)
+        )
+        named.append((match.start(), below if "." not in match["below"] and below else whole))
     return [(start, found) for start, found in named if found]
 
 
@@ -83,6 +113,11 @@ def _of_time(time: SpokenTime, frames: tuple[ToldFrame, ...]) -> list[int]:
 
 def _by_words(part: str, frames: tuple[ToldFrame, ...]) -> list[tuple[int, list[int]]]:
     found = [(match.start(), _at_end(match, frames)) for match in _ENDS.finditer(part)]
+    named = {time.start for time in times_in(part)}
+    for pattern, place in _PLACES:
+        for match in pattern.finditer(part):
+            apart = not named & set(range(match.start(), match.end()))
+            found += [(match.start(), [place - 1])] if apart and place <= len(frames) else []
     for match in _PLACE.finditer(part):
         place = int(match["number"]) - 1
         found.append((match.start(), [place] if 0 <= place < len(frames) else []))
@@ -100,7 +135,9 @@ def _at_end(match: re.Match[str], frames: tuple[ToldFrame, ...]) -> list[int]:
         order.sort(key=lambda place: frames[place].shutter_s, reverse=bool(match["long"]))
         return order[:number]
     if match["second"]:
-        return order[1:2]
+        counted = match["second"] != "second" or _COUNTED.match(match.string, match.end())
+        whole = [place for place in order if is_same_time(frames[place].shutter_s, 1.0)]
+        return whole if whole and not counted else order[1:2]
     if match["middle"]:
         return order[len(order) // 2 : len(order) // 2 + 1] if len(order) % 2 else []
     return order[-number:] if match["last"] else order[:number]

@@ -31,8 +31,7 @@ _INTENT: Final = re.compile(
 )
 _KEEP: Final = any_of(
     r"which (?!filter|lens|nd|iso|card|f\b)(?:\w+ ){0,4}?(?:keep|take|choose|pick|prefer|better"
-    r"|best|show"
-    r"|print|delete|winner)",
+    r"|best|show|print|delete|winner|wins?|go (?:with|for))",
     r"what (?:would|should|do) (?:you|i|we) (?:keep|choose|pick|print|delete)",
     r"(?:your|the) (?:pick|favou?rite|choice|verdict)",
     r"(?:welche[snr]?|was)(?: \w+){0,5}? (?:behalten|nehmen|behältst|nimmst|auswählen|aussuchen"
@@ -54,7 +53,8 @@ _DROPPED: Final = any_of(
     r"|streich\w*|weglassen|olvid\w+|borr\w+|quit\w+|elimin\w+)(?! me\b)"
 )
 _NEXT_TIME: Final = any_of(
-    r"next time|another time|do (?:differently|better)|nächstes mal|beim nächsten mal|anders machen"
+    r"next time|another time|(?:could|should) (?:i|we|it) have (?:done|been)|what went wrong"
+    r"|do (?:differently|better)|nächstes mal|beim nächsten mal|anders machen"
     r"|besser machen|la próxima(?: vez)?|la proxima(?: vez)?|hacer (?:distinto|diferente|mejor)"
 )
 _LOG: Final = any_of(

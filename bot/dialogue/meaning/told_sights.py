@@ -84,9 +84,10 @@ _SOFT: Final = any_of(
 _DROPS: Final = any_of(
     r"(?:drops?|droplets?|discs?|disks?|tropfen|gotas?|wet glass|water on the (?:glass|lens))"
 )
-_LEAVES: Final = any_of(r"leaves|ferns?|foliage|branches|grass|blätter|laub|hojas|ramas")
+_LEAVES: Final = any_of(r"leaves|ferns?|foliage|branch(?:es)?|grass|blätter|laub|hojas|ramas")
 _MOVED: Final = any_of(
-    r"moved|moving|smeared|swaying|verwischt|bewegt|verwackelt|barrid[oa]s|movid[oa]s"
+    r"moved|moving|smear\w*|mess\w*|blur\w*|swaying|verwischt|bewegt|verwackelt|barrid[oa]s"
+    r"|movid[oa]s"
 )
 _BORDER: Final = any_of(
     r"(?:white|bright|pale|weiss\w*|hell\w*|blanc[oa]s?|clar[oa]s?) (?:\w+ )?(?:triangle|wedge|gap"
@@ -105,7 +106,8 @@ _GOOD: Final = any_of(
     r"(?:threads?|strands?|textured?|lines|hilos|fäden|structure)(?: \w+){0,3}? (?:there|visible"
     r"|nice"
     r"|good|lovely|clear|right|da|estan|ahi|schön|beautiful|sichtbar)",
-    r"(?:lovely|beautiful|gorgeous|great|perfect|wonderful|nicer?|good|better|fine|schön|toll"
+    r"(?:lovely|beautiful|gorgeous|great|perfect|wonderful|nicer?|good|better|fine|sharp|sings?"
+    r"|schön|toll"
     r"|bonit[oa]"
     r"|precios[oa]|perfekt|perfect[oa]|genial|works|klasse)",
     r"(?:love|like) (?:it|this|that|the|how)",
@@ -115,7 +117,7 @@ _BEST: Final = any_of(
     r"|prefier\w*|(?:la|lo|el|the) mejor|(?:mas me|me) (?:gusta|like) mas|(?:mas"
     r"|more) me (?:gusta|like))",
     r"(?:my|the) (?:winner|pick|keeper|one (?:for me|i'?d? (?:keep|take|want|choose)))",
-    r"i (?:really |just )?love",
+    r"i (?:really |just )?love|me encantan?|liebe ich|ich liebe",
     r"(?:like|love|mag)(?: \w+){0,3} (?:best|most|liebsten|mas)",
 )
 #: "Lovely evening", "good light": praise, but of no frame.
@@ -136,7 +138,8 @@ _ALL: Final = any_of(
     r"|\d)(?! \w)"
 )
 _HARD: Final = any_of(
-    r"(?:like|as) ice|icy|frozen|crunchy|hard as \w+|eingefroren|gefroren|congelad[oa]s?"
+    r"(?:like|as) ice|icy|frozen|crunchy|hard as \w+|eingefroren|gefroren|\w+hart|zu hart"
+    r"|congelad[oa]s?"
     r"|hart wie \w+"
 )
 _CLIPPED: Final = any_of(
@@ -149,7 +152,7 @@ _SPARKS: Final = any_of(r"sparks?|sparkles?|dots?|points?|specks?|funken|punkte?
 #: A part with none of these only names frames, for the next part to speak of.
 _SAYS: Final = any_of(
     r"is|are|was|were|isn't|aren't|wasn't|has|have|had|hasn't|looks?|ist|sind|war|waren|hat|haben"
-    r"|son|estan?|tienen?|was"
+    r"|son|estan?|tienen?|feels?|sings?|works?|shows?|lost|came|went|got|wirk\w*|zeig\w*|parec\w+"
 )
 
 
@@ -204,7 +207,7 @@ def _parts(said: str, frames: tuple[ToldFrame, ...]) -> Iterator[str]:
                 yield begun
                 begun = piece
             else:
-                begun = f"{begun} and {piece}" if begun else piece
+                begun = f"{begun.strip()} and {piece.strip()}" if begun else piece
         if begun.strip():
             yield begun.strip()
 

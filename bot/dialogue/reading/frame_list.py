@@ -25,8 +25,8 @@ _SETTINGS: Final[dict[Slot, re.Pattern[str]]] = {
 _FEW: Final = {"two": 2, "three": 3, "four": 4, "2": 2, "3": 3, "4": 4}
 _FEW_WORDS: Final = "|".join(_FEW)
 _ENDS: Final = re.compile(
-    rf"\b(?:(?P<before>{_FEW_WORDS}) )?(?:(?P<last>last|final|longest|letzte\w*|ultim[oa]s?)"
-    rf"|first|shortest|erste\w*|primer[oa]?s?)(?: (?P<behind>{_FEW_WORDS})\b)?"
+    rf"\b(?:(?P<before>{_FEW_WORDS}) )?(?:(?P<last>last|final|letzte\w*|ultim[oa]s?)"
+    rf"|first|erste\w*|primer[oa]?s?)(?: (?P<behind>{_FEW_WORDS})\b)?"
 )
 _NTH: Final = (
     (re.compile(r"\b(?:the second|zweite\w*|segund[oa])\b(?! \d)"), 2),
@@ -41,8 +41,14 @@ _ALL: Final = re.compile(
     r"\b(?:all|each|every\w*|both|always|throughout|rest|others?|same|alle[nrsm]?|jede\w*"
     r"|beide\w*|immer|rest\w*|andere\w*|tod[oa]s?|cada|amb[oa]s|siempre|demas|otr[oa]s)\b"
 )
-#: "F/22 for the last": the scope stands behind.
-_FOR: Final = re.compile(r"(?: was| is)?,? (?:for|in|with|bei|für|para|en|on) [^,.;]{0,30}")
+#: "F/22 for the last", "f/8 the first two": the scope stands behind.
+_FOR: Final = re.compile(
+    r"(?: was| is)?(?:,? (?:for|in|with|bei|für|para|en|on) "
+    r"| (?=the (?:first|last|long|short|rest)))"
+    r"[^,.;]{0,30}?(?=$|[,.;]|\b(?:and|but)\b (?:f ?/?\d|iso))"
+)
+_LONGEST: Final = re.compile(r"\b(?:long(?:est)?|slow(?:est)?|längste\w*|larg[oa])\b")
+_SHORTEST: Final = re.compile(r"\b(?:short(?:est)?|fast(?:est)?|kürzeste\w*|cort[oa])\b")
 #: A time that is named again, not taken again.
 _AGAIN: Final = re.compile(r"^ ?(?:ones?|frames?|shots?|pictures?|photos?|exposures?)\b")
 #: Times nearer than this are one time [stops] (own rule: half a third).
@@ -139,13 +145,32 @@ def _of_slot(
         if leads:
             until = found[place + 1].start if place + 1 < len(found) else len(said)
             scope = _of_times([time for time in times if one.end <= time.start < until])
-        elif behind is not None and (named := _named(behind.group(), times, behind.span())):
+        elif behind is not None and (named := _named_of(behind.group(), times, behind.span())):
             scope, since = named, behind.end()
         else:
-            scope = _before(said, times, (since, one.start), alone=len(found) == 1)
+            span = (since, one.start)
+            scope = _of_length(said[since : one.start], times) or _before(
+                said, times, span, alone=len(found) == 1
+            )
             since = one.end
         scoped.append((one.value, scope))
     return scoped
+
+
+def _named_of(words: str, times: tuple[SpokenTime, ...], span: tuple[int, int]) -> Scope | None:
+    return _of_length(words, times) or _named(words, times, span)
+
+
+def _of_length(words: str, times: tuple[SpokenTime, ...]) -> Scope | None:
+    """The longest or the shortest of several times, where words name it: "f/16 the long one"."""
+    last = words.rsplit(",", 1)[-1]
+    if len(times) > 1 and not times_in(last):
+        order = sorted(times, key=lambda time: time.shutter_s)
+        if _LONGEST.search(last):
+            return _of_times(order[-1:])
+        if _SHORTEST.search(last):
+            return _of_times(order[:1])
+    return None
 
 
 def _of_times(times: list[SpokenTime]) -> Scope:
@@ -191,6 +216,7 @@ def laid(frames: tuple[ToldFrame, ...], told: Told) -> tuple[ToldFrame, ...]:
         told: by a message.
     """
     new = [time for time in told.times if not _is_known(time, frames)]
+    new = [time for time in new if time.place is None or time.place > len(frames)]
     new = new[: max(MOST_FRAMES - len(frames), 0)]
     whole = frames + tuple(ToldFrame(shutter_s=time.shutter_s) for time in new)
     pool = range(len(frames) if new else 0, len(whole))

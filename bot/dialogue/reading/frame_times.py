@@ -38,7 +38,8 @@ _ROW: Final = re.compile(r"th$|third|quinto|sexto|octavo|decimo|cuarto")
 _NAMED: Final = "|".join(sorted(_PARTS, key=len, reverse=True))
 #: "The top half", "a third of the frame", "half the frames" are no times.
 _NO_TIME: Final = (
-    r"(?! ?(?:of (?!an? s)|the\b|way|stops?|light|met|moon|hour|mile|time\b|tier|step|day|visit"
+    r"(?! ?(?:of (?!an? s)|the (?:\w+ )?(?:frames?|pictures?|shots?|width|height|day)\b|way"
+    r"|stops?|light|met|moon|hour|mile|time\b|tier|step|day|visit"
     r"|as\b|side|left|right|per|degree))"
 )
 _NUMBER: Final = r"\d{1,3}(?:\.\d{1,2})?"

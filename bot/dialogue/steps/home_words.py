@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import re
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from typing import Final
 
 from bot.dialogue import resting
@@ -36,6 +36,8 @@ _WITH_SIGHTS: Final = frozenset({"fall_height_m", "distance_m", "nearest_m", "ca
 _WAS: Final = re.compile(r"\b(?:was|were|had been|war|waren|era|estaba)\b", re.IGNORECASE)
 #: Said of a day and of the light as well as of a frame.
 _ALSO_ELSEWHERE: Final = frozenset({"good", "best", "metered", "holds", "small", "blue"})
+#: Nobody likes, or metered, what they ask about.
+_ONLY_TOLD: Final = frozenset({"best", "metered"})
 #: In these the water still shows where it goes; in the others it has run together.
 _SHOWING: Final = frozenset({Look.FROZEN, Look.CRISP, Look.TEXTURED})
 
@@ -67,7 +69,7 @@ def answer(turn: Turn, typed: str, said: str, facts: Facts) -> bool:
         if turn.context.conversation.review is not None:
             turn.change_conversation(review=None)
         return False
-    if facts.ask_what_if:
+    if facts.ask_what_if and not review_words.asks_to_choose(typed):
         return False
     if facts.known() and review_words.looks_ahead(typed):
         turn.change_conversation(home_at=None, review=None)
@@ -76,8 +78,17 @@ def answer(turn: Turn, typed: str, said: str, facts: Facts) -> bool:
     plain = plain_times(said)
     focus = review_words.focus_told(plain)
     heard = _Heard(typed, said, told_in(plain), facts, focus)
+    if len(heard.told.times) > 1 and review_words.asks_to_choose(typed):
+        _take_list(turn, heard)
     turn.roomy = _wanted(turn, typed) or _told(turn, heard)
     return turn.roomy
+
+
+def _take_list(turn: Turn, heard: _Heard) -> None:
+    """Frames that are told with the question which of them to keep."""
+    turn.remember_for_back()
+    _learn(turn, heard, _kept_facts(heard, says=False))
+    told_frames.change(turn, frames=laid(told_frames.frames_of(turn), heard.told))
 
 
 def _wanted(turn: Turn, typed: str) -> bool:
@@ -121,7 +132,10 @@ def _told(turn: Turn, heard: _Heard) -> bool:
     asking = is_asking(heard.said)
     before = told_frames.frames_of(turn) or _of_the_walk(turn, heard)
     frames = before if asking else laid(before, heard.told)
-    seen = () if asking else remarks(plain_times(heard.said), frames)
+    seen = remarks(plain_times(heard.said), frames)
+    if asking and _asked_of_frames(turn, seen):
+        return True
+    seen = () if asking else seen
     says = any(remark.seen or remark.against is not None for remark in seen)
     if not frames and not _is_complaint(seen):
         seen, says = (), False
@@ -129,13 +143,29 @@ def _told(turn: Turn, heard: _Heard) -> bool:
         return True
     facts = _kept_facts(heard, says=says)
     changed = frames != before
-    if not (changed or facts.known() or seen or heard.focus is not None):
+    focused = heard.focus is not None and not asking
+    if not (changed or facts.known() or seen or focused):
         return False
     turn.remember_for_back()
     _learn(turn, heard, facts)
     told_frames.change(turn, frames=frames)
     new = len(frames) - len(before) if changed else -1
     _answer(turn, heard, facts, seen if says or not changed else (), new=new)
+    return True
+
+
+def _asked_of_frames(turn: Turn, seen: tuple[Remark, ...]) -> bool:
+    """Answer a question that names frames; what it only asks is not kept as seen."""
+    if not told_frames.frames_of(turn) or not any(remark.places for remark in seen):
+        return False
+    before = told_frames.review_of(turn)
+    asked = (
+        replace(one, seen=tuple(name for name in one.seen if name not in _ONLY_TOLD))
+        for one in seen
+    )
+    told_frames.change(turn, asked_best=False)
+    told_seen.answer(turn, tuple(one for one in asked if one.places))
+    told_frames.change(turn, frames=before.frames, asked_best=before.asked_best)
     return True
 
 
@@ -232,15 +262,19 @@ def _say_unread(turn: Turn, heard: _Heard) -> None:
     unread = [
         piece
         for piece in heard.facts.unread
-        if not (told_in(plain_times(piece)).is_any() or _is_focus(piece, heard))
+        if not (told_in(plain_times(piece)).is_any() or _is_meant(piece, heard))
     ]
     if unread:
         pieces = ", ".join(f"`{piece}`" for piece in unread[:3])
         turn.say(Role.ASSUMPTION, "unread_rest", pieces=pieces)
 
 
-def _is_focus(piece: str, heard: _Heard) -> bool:
-    return heard.focus is not None and piece.split(maxsplit=1)[0] == f"{heard.focus[0]:g}"
+def _is_meant(piece: str, heard: _Heard) -> bool:
+    """Whether a bare number was read: the focus, or a time of a list."""
+    meant = {f"{time.shutter_s:g}" for time in heard.told.times}
+    if heard.focus is not None:
+        meant.add(f"{heard.focus[0]:g}")
+    return piece.split(maxsplit=1)[0] in meant
 
 
 def is_of_frames(turn: Turn, typed: str) -> bool:

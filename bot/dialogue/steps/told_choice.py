@@ -8,11 +8,10 @@ from typing import Final
 from bot.dialogue import reckoning, solving
 from bot.dialogue.aims import aim_of
 from bot.dialogue.compose import Role
-from bot.dialogue.steps import reasons, told_frames, told_seen
+from bot.dialogue.steps import reasons, told_frames, told_seen, told_softness
 from bot.dialogue.texts import TEXTS, known, measures
 from bot.dialogue.turn import Turn
 from core.series import exact_f_number, exact_shutter_s, f_number_label, iso_label
-from core.water import Look
 
 #: What a frame is left out for, the worst last: what no hand at home takes away.
 _FAULTS: Final = ("hard", "leaves", "clipped", "depth", "soft", "drops", "mush")
@@ -63,12 +62,14 @@ def ranked(turn: Turn) -> list[int]:
     aim = aim_of(turn, wished)
     frames = told_frames.frames_of(turn)
 
-    def rank(place: int) -> tuple[int, bool, bool, float]:
+    def rank(place: int) -> tuple[int, bool, bool, bool, float]:
         faults = faults_of(turn, place)
         worst = max((_FAULTS.index(fault) + 1 for fault in faults), default=0)
         share = told_frames.share_of(turn, place)
         other_look = told_frames.look_in(turn, place) is not wished
-        return worst, not frames[place].liked, other_look, max(share / aim, aim / share)
+        praised = "good" in frames[place].sights
+        off = max(share / aim, aim / share)
+        return worst, not frames[place].liked, not praised, other_look, off
 
     return sorted(range(len(frames)), key=rank)
 
@@ -113,10 +114,7 @@ def equal(turn: Turn) -> None:
 
 def _named(turn: Turn, place: int, fault: str) -> str:
     """A fault in a word or two; of the time only where the share says so, too."""
-    looks = list(Look)
-    wished = looks.index(reckoning.wished_look(turn.facts))
-    look = looks.index(told_frames.look_in(turn, place))
-    if (fault == "mush" and look <= wished) or (fault == "hard" and look >= wished):
+    if fault in {"mush", "hard"} and not told_seen.is_of_the_time(turn, place, fault):
         fault = f"{fault}_not"
     return TEXTS[f"home.fault.{fault}"]
 
@@ -178,12 +176,12 @@ def _remedies(turn: Turn) -> Iterator[str]:
         for seen in frame.sights:
             named = seen
             if seen in {"soft", "depth"}:
-                cause = told_seen.cause_of_softness(turn, place)
+                cause = told_softness.cause_of(turn, place)
                 named = {"diffraction": "diffraction", "too_open": "depth"}.get(cause, "soft")
             found.setdefault(named, place)
     for remedy in _REMEDIES:
         if remedy in found:
-            values = told_seen.values_of_softness(turn, found[remedy])
+            values = told_softness.values_of(turn, found[remedy])
             yield TEXTS[f"home.remedy.{remedy}"].format(**values)
 
 

@@ -204,6 +204,14 @@ def is_by_numbers(turn: Turn) -> bool:
     return not rests_on_usual(assumed)
 
 
+def is_placed(turn: Turn) -> bool:
+    """Whether the place was told: all that a share needs, the format apart."""
+    facts, assumed = turn.facts, Assumed()
+    reckoning.flowing_or_usual(facts, reckoning.focal_of(facts), assumed)
+    assumed.keys.pop("full_frame", None)
+    return not rests_on_usual(assumed)
+
+
 def share_of(turn: Turn, place: int) -> float:
     """Share of the frame that the water crossed."""
     return flow_of(turn, place).share(exact_shutter_s(frames_of(turn)[place].shutter_s))

@@ -62,7 +62,7 @@ def told(turn: Turn, facts: Facts, focus_m: float | None, *, new: bool, changed:
     listed = bool(frames) and (new or bool(slots & SHARES) or (changed and not metered))
     if listed:
         table(turn)
-    elif slots & SHARES and told_frames.is_by_numbers(turn):
+    elif slots & SHARES and told_frames.is_placed(turn):
         _say_place(turn)
     if metered:
         _say_metered(turn, listed=listed)
@@ -87,6 +87,9 @@ def _say_place(turn: Turn) -> None:
         shortest=ends["shortest"],
         longest=ends["longest"],
     )
+    assumed = Assumed()
+    camera = reckoning.camera_of(facts, assumed)
+    reasons.tell_assumed(turn, assumed, camera)
 
 
 def _say_metered(turn: Turn, *, listed: bool) -> None:

@@ -5,22 +5,20 @@ from __future__ import annotations
 from collections.abc import Callable, Mapping, Sequence
 from typing import Final
 
-from bot.dialogue import reckoning
-from bot.dialogue.aims import with_kept
+from bot.dialogue import reckoning, solving
+from bot.dialogue.aims import aim_of, with_kept
 from bot.dialogue.compose import Role
 from bot.dialogue.meaning.told_sights import OF_THE_VIEW, Remark
-from bot.dialogue.reckoning import Assumed
-from bot.dialogue.steps import told_frames
+from bot.dialogue.steps import told_frames, told_softness
 from bot.dialogue.texts import TEXTS, measures
 from bot.dialogue.turn import Turn
-from core.blur import airy_diameter_um
-from core.series import at_least, exact_f_number, f_number_label, f_number_marks
-from core.water import Look
 
 #: Answered in words alone, whatever the frame's numbers.
 _PLAIN: Final = frozenset(
     {"drops", "bright", "holds", "glare", "blue", "leaning", "small", "sky", "clutter", "tilted"}
 )
+#: So far from the aim a share says that the time is off (own rule: a third of a stop).
+_CLEARLY: Final = 2 ** (1 / 3)
 #: Said once for all frames it is seen in.
 _Say = Callable[[Turn, Sequence[int]], None]
 
@@ -96,7 +94,9 @@ def like(turn: Turn) -> None:
 def _one(turn: Turn, places: tuple[int, ...], remark: Remark) -> None:
     """One part: each thing that is seen, then what its frame is compared with."""
     for seen in remark.seen:
-        if seen not in {"good", "best", "metered"}:
+        if remark.against is not None and seen in {"dark", "bright"}:
+            continue  # the comparison says by how much
+        if seen not in {"best", "metered"}:
             told_frames.see(turn, places, seen)
         _say(turn, seen)(turn, places)
     if remark.against is not None and places[0] != remark.against:
@@ -137,74 +137,37 @@ def _each(key: str) -> _Say:
     return say
 
 
-def _of_the_time(key: str, *, longer: bool) -> _Say:
+def _of_the_time(seen: str) -> _Say:
     """Mush or hardness: the time, where the share says so; else what it can't be."""
 
     def say(turn: Turn, places: Sequence[int]) -> None:
-        looks = list(Look)
-        wished = looks.index(reckoning.wished_look(turn.facts))
-        ends = told_frames.ends_of_look(turn)
+        look = reckoning.wished_look(turn.facts)
+        aim = told_frames.flow_of(turn).time_for(aim_of(turn, look))
+        values = told_frames.ends_of_look(turn)
+        values["aim"] = solving.time_text(aim, told_frames.camera_of(turn))
         for place in places:
-            look = looks.index(told_frames.look_in(turn, place))
-            off = look > wished if longer else look < wished
-            values = told_frames.values_of(turn, place) | ends
-            values |= told_frames.named(turn, [place])
-            turn.say(Role.SETTINGS, key if off else f"{key}_not", **values)
+            of_time = is_of_the_time(turn, place, seen)
+            within = told_frames.look_in(turn, place) is look
+            ending = "" if of_time and not within else "_within" if of_time else "_not"
+            of_frame = told_frames.values_of(turn, place) | told_frames.named(turn, [place])
+            turn.say(Role.SETTINGS, f"home.{seen}{ending}", **values | of_frame)
 
     return say
+
+
+def is_of_the_time(turn: Turn, place: int, seen: str) -> bool:
+    """Whether mush, or hardness, is one of the time: by the aim of the wished look."""
+    aim = aim_of(turn, reckoning.wished_look(turn.facts))
+    share = told_frames.share_of(turn, place)
+    return share > aim * _CLEARLY if seen == "mush" else share < aim / _CLEARLY
 
 
 def _soft(turn: Turn, places: Sequence[int]) -> None:
     """Soft all over: diffraction, too open for the near rock, else a camera that moved."""
     for place in places:
-        cause = cause_of_softness(turn, place)
-        values = values_of_softness(turn, place) | told_frames.named(turn, [place])
+        cause = told_softness.cause_of(turn, place)
+        values = told_softness.values_of(turn, place) | told_frames.named(turn, [place])
         turn.say(Role.SETTINGS, f"home.{cause}", **values)
-
-
-def cause_of_softness(turn: Turn, place: int) -> str:
-    """Why a frame is soft: `diffraction`, `too_open`, `soft_phone` or `moved`."""
-    facts, told_f = told_frames.facts_of(turn, place), _f_number(turn, place)
-    if reckoning.is_phone(facts):
-        return "soft_phone"
-    if told_f is None:
-        return "moved"
-    if told_f > reckoning.sensor_of(facts, Assumed()).softening_f * 1.02:
-        return "diffraction"
-    focal_mm, near_m = reckoning.focal_of(facts), reckoning.nearest_of(facts)
-    if focal_mm is None or near_m is None:
-        return "moved"
-    needed = reckoning.depth_of(facts, focal_mm, Assumed()).needed
-    return "too_open" if needed > told_f * 1.05 else "moved"
-
-
-def _f_number(turn: Turn, place: int) -> float | None:
-    frames = told_frames.frames_of(turn)
-    marked = frames[place].f_number or told_frames.common(frame.f_number for frame in frames)
-    return None if marked is None else exact_f_number(marked)
-
-
-def values_of_softness(turn: Turn, place: int) -> dict[str, str]:
-    """The numbers behind a frame's softness: its blur, and what the near rock wanted."""
-    facts, f_number = told_frames.facts_of(turn, place), _f_number(turn, place)
-    focal_mm, near_m = reckoning.focal_of(facts), reckoning.nearest_of(facts)
-    sensor, dial = reckoning.sensor_of(facts, Assumed()), reckoning.dial_of(facts)
-    if f_number is None:
-        return {}
-    better = sensor.best_f[1]
-    values = {
-        "f_number": f_number_label(f_number, dial),
-        "better": f_number_label(better, dial),
-        "blur": measures.plain(airy_diameter_um(f_number), 0),
-        "better_blur": measures.plain(airy_diameter_um(better), 0),
-    }
-    if focal_mm is not None and near_m is not None:
-        needed = reckoning.depth_of(facts, focal_mm, Assumed()).needed
-        mark = at_least(f_number_marks(dial), max(needed, 1.0)).exact
-        values["needed"] = f_number_label(mark, dial)
-        values["focal"] = measures.focal(focal_mm, sensor.crop_factor)
-        values["near"] = measures.length(near_m, turn.units)
-    return values
 
 
 def _leaves(turn: Turn, places: Sequence[int]) -> None:
@@ -220,7 +183,7 @@ def _leaves(turn: Turn, places: Sequence[int]) -> None:
     stops = told_frames.level_of(turn, longest) - told_frames.level_of(turn, shortest)
     turn.say(
         Role.SETTINGS,
-        "home.leaves_from",
+        "home.leaves_from" if stops >= told_frames.SAME_STOPS else "home.leaves_equal",
         **named,
         other=told_frames.name(turn, shortest),
         stops=measures.stops(stops),
@@ -287,8 +250,8 @@ def _metered(turn: Turn, places: Sequence[int]) -> None:
 
 
 _NUMBERED: Final[Mapping[str, _Say]] = {
-    "mush": _of_the_time("home.mush", longer=True),
-    "hard": _of_the_time("home.hard", longer=False),
+    "mush": _of_the_time("mush"),
+    "hard": _of_the_time("hard"),
     "soft": _soft,
     "depth": _soft,
     "leaves": _leaves,

@@ -58,6 +58,8 @@ HOME: Final[dict[str, str]] = {
         "{named}: {share} is {look}, so it is not the time: look for lost white, or rock that is "
         "soft, too."
     ),
+    "home.mush_within": "{named}: {share} is the long end of {look}: shorter, about {aim}.",
+    "home.hard_within": "{named}: {share} is the short end of {look}: longer, about {aim}.",
     "home.hard": (
         "{named}: water crosses {share}, {look}: the time is too short. {wished} is {shortest} "
         "to {longest} from there."
@@ -82,6 +84,9 @@ HOME: Final[dict[str, str]] = {
     ),
     "home.leaves_from": (
         "{named}: leaves moved. Take them from {other}, if they are still there, lifted by {stops}."
+    ),
+    "home.leaves_equal": (
+        "{named}: leaves moved. Take them from {other}, if they are still there, made as bright."
     ),
     "home.leaves": "{named}: leaves moved, and no shorter frame has them still.",
     "home.dark": (
