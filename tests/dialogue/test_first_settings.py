@@ -278,3 +278,18 @@ def test_a_slide_is_a_drop_that_runs_over_rock(text: str) -> None:
     assert found is not None
     assert found[0] == pytest.approx(6.64, abs=0.06)  # 30 ft are 9.14 m
     assert "water.free_drop" in said.keys
+
+
+def test_a_distance_told_a_little_better_keeps_the_near_rock() -> None:
+    """18 m and 19 m are the same place; 30 m is another one, with another rock."""
+    player = told("12 m tall, 18 m away, rock at 1.5 m", "full frame 24-70", "it's 19 m away")
+    assert facts_of(player).nearest_m == pytest.approx(1.5)
+    player.say("i went back, now 30 m away")
+    assert facts_of(player).nearest_m is None
+
+
+def test_a_time_told_before_the_settings_is_only_noted() -> None:
+    """Nothing is judged by a time alone while the lens is still open."""
+    player = told("start", "12 m tall, 18 m away, rock at 1.5 m")
+    assert "told.settings" not in keys_of(player, "1/4 s")
+    assert facts_of(player).shutter_s == pytest.approx(0.25)

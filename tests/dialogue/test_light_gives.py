@@ -355,3 +355,12 @@ def test_all_that_would_hold_the_look_is_said_where_there_is_room() -> None:
     body = player.say("the water is quite frozen, 1/60 is the longest it gives me at f8")[0].body
     # 1/13 s at f/11 is 1 1/3 over, three frames of 1/30 s last as long
     assert "wait for darker light, average 3 frames of 1/30 s or a shaded section" in body
+
+
+def test_no_path_leads_where_nothing_moves() -> None:
+    """The light gives what is set already: there are no small steps to it."""
+    player, _ = set_up("aps-c 16-50", "12 m tall, 20 m away, rock at 1 m", "overcast", FILTERS[0])
+    player.say("took f/11 1/30 iso 100, the water is quite frozen")
+    said = player.say("the water is quite frozen")[0]
+    assert said.body.startswith("The light gives f/11, ISO 100, 1/30 s")
+    assert "adjust.path" not in player.say("in small steps")[0].keys
