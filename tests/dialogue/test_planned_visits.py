@@ -160,6 +160,24 @@ def test_the_open_gap_is_no_question_of_the_walk() -> None:
     assert "note.copy" in keys(player, "what should I write to her?")
 
 
+def test_a_whole_text_asks_nothing() -> None:
+    """With nothing missing no question is put, and one that stood open for something else stays."""
+    whole = (
+        "4 km each way, 250 m climb, sunset 18:40, I go alone, start at 8, the car is at the dam"
+    )
+    player = talked(PLANNED, whole)
+    assert "ask.note" not in keys(player, "what should I write to her?")
+    quiet = talked(PLANNED, whole, "thanks, bye")
+    assert "ask.note" not in keys(quiet, "what should I write to her?")
+
+
+def test_who_has_left_a_note_hears_what_belongs_into_it() -> None:
+    """With the turn-back time, 18:40 − 60 min − 110 min."""
+    player = talked("4 km walk out, 250 m climb, sunset 18:40")
+    said = body(player, "who do I tell where I am?")
+    assert "Your turn-back time for it: 15:50." in said
+
+
 def test_a_start_may_be_late_or_short() -> None:
     """12:30 + 110 min = 14:20, an hour and a half before 15:50; 15:00 is too late to arrive."""
     player = talked(PLANNED, WAY, "sunset 18:40")
@@ -212,6 +230,14 @@ def test_a_card_for_the_light_that_is_forecast() -> None:
     said = body(player, "could you give me a rough setting for tomorrow so I can put it on a card")
     assert "If still bright cloud: f/8, ISO 100: 1/125 s in the open" in said
     assert "polariser 1/40 s, 3-stop ND 1/15 s, 6-stop ND 1/2 s; under trees 1/15 s" in said
+
+
+def test_the_card_while_a_visit_is_planned() -> None:
+    """`card` needs no settings that were given before; a gorge in a name is no forecast."""
+    player = talked("We go to the Raven Gorge tomorrow and plan the trip", KIT)
+    assert player.context is not None
+    assert player.context.trip.forecast is None
+    assert "If still overcast" in body(player, "card")
 
 
 def test_a_card_without_filters_and_in_full_sun() -> None:
@@ -357,6 +383,18 @@ def test_words_of_the_visit_before_a_walk() -> None:
     assert "caution.arrive_short" in keys(Player(), "four of us today")
     player = talked("I have eight students today, all with different cameras")
     assert "caution.arrive_short" in keys(player, "12 m tall")
+
+
+def test_who_is_fit_again_slows_nobody() -> None:
+    """18:40 − 60 min − 146 min = 15:14, and 15:50 once the knee is fine."""
+    player = talked("4 km walk out, 250 m climb, sunset 18:40", "my knee is bad")
+    assert "15:50, not 15:14" in body(player, "the knee is fine again")
+    assert "joint" not in body(player, "where am I")
+
+
+def test_a_round_trip_is_named_with_what_is_known() -> None:
+    """So that 8 km are not taken for those of one way."""
+    assert "that is both ways" in body(talked("8 km round trip"), "where am I")
 
 
 def test_a_new_length_is_that_of_one_way() -> None:
