@@ -89,6 +89,7 @@ _PLACES: Final = (
         r" (?:out |up |over |back )?"
         rf"(?:(?:to|for|at) )?(?:the )?(?<![.!?] ){_NAMES}"
     ),
+    re.compile(rf"\b(?:plan|planning|trip)\b[^.;!?:]{{0,30}}[:,-] ?(?:the )?{_NAMES}"),
     re.compile(
         r"\b(?:zu[mr]|nach|an den|an die|in die|zu den|in den|auf den|Ausflug zum|besuchen)"
         rf" (?:den |die |das )?{_NAMES}"

@@ -16,12 +16,15 @@ _NAMED: Final = (
         ),
     ),
     ("pack", r"\bpack(?:ing)? list\b"),
-    ("tell_home", r"\bnote (?:for )?(?:home\b|(?:for )?my \w+|for the one)"),
+    (
+        "tell_home",
+        r"\bnote (?:for )?(?:home\b|(?:for )?my \w+|for the one)|\bleav\w+ (?:a|the) note\b",
+    ),
     (
         "rough_card",
         (
             r"^\W*(?:a |my |the |rough )*card(?: please| for tomorrow)+\W*$|"
-            r"\brough settings?\b"
+            r"\brough settings?\b|\b(?:settings?|numbers?|values?) for (?:my|the|a) card\b"
             r"|^\W*(?:just |only |give me |i want |need |some |the )*(?:settings?|numbers?|values?)"
             r"(?:\W+(?:please|quick\w*|now|fast|for me|only))*\W*$"
         ),

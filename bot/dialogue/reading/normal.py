@@ -264,7 +264,7 @@ def _signs(text: str) -> str:
 
 #: One message is read several times while it is answered.
 @lru_cache(maxsize=16)
-def normalise(text: str) -> str:
+def normalise(text: str, *, with_others: bool = False) -> str:
     """The message in lower case and one spelling.
 
     Typographic quotes, dashes, fraction signs and no-break spaces become plain ones; "half a
@@ -272,12 +272,13 @@ def normalise(text: str) -> str:
 
     Args:
         text: any text; cut at `LONGEST_TEXT` characters.
+        with_others: what others have and do stays, for who walks along.
 
     Returns:
         One line; clauses that stood on their own lines are parted by a semicolon.
     """
     plain = _SHORTENED.sub(r"\1n't", " ".join(_signs(text).split()))
-    plain = without_others(plain)
+    plain = plain if with_others else without_others(plain)
     plain = dictated_times(mend_slips(_SAID_TWICE.sub(r"\1", plain)))
     for pattern, replacement in FORMATS + _FRACTIONS:
         plain = pattern.sub(replacement, plain)

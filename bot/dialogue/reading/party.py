@@ -27,8 +27,10 @@ _OF_US: Final = re.compile(
     rf" (?P<b>{_NUMBER})\b(?! ?(?:\d|m\b|km\b))"
     rf"|\bwe(?:'re| are|'ll be| will be) (?:a group of |only |just |about )?(?P<c>{_NUMBER})"
     r"(?= ?(?:[,.;!]|$|people|persons|adults|in all|altogether|in total|and\b))"
-    rf"|\b(?P<d>{_NUMBER}) (?:people|persons|adults|hikers|walkers)\b"
 )
+#: "Four people": those who walk only where the message is of us, or says nothing else.
+_PEOPLE: Final = re.compile(rf"\b(?P<n>{_NUMBER}) (?:people|persons|adults|hikers|walkers)\b")
+_OURS: Final = re.compile(r"\b(?:we|us|our|i|i'm|with|along)\b")
 #: Those who come along with the one who writes, who comes on top.
 _LED_BY_ME: Final = re.compile(rf"\b(?P<n>{_NUMBER}) (?:\w+ )?{_LED}\b")
 _BESIDE_ME: Final = re.compile(
@@ -72,11 +74,11 @@ _HOW: Final = r"(?: (?:a|bit|very|quite|rather|really|too|also|pretty|so|more|th
 #: "He's slow", "slow walkers", "slow on wet rock"; water and shutters are slow as well.
 _SLOW: Final = any_of(
     rf"{_WHO}{_BE}{_HOW} (?:slow(?:er|ly|est)?|unfit|unsteady|not (?:so |very |that )?(?:fit|fast"
-    r"|quick|steady|sure-?footed))\b(?! (?:shutter|time|water|exposure|down))",
+    r"|quick|steady|sure-?footed))\b(?! (?:shutter|time|water|exposure|down|with|at|to))",
     r"one slow\b|\d+,? (?:and|but) (?:\w+ )?slow(?:er)?",
     r"slow(?:er|est)? (?:walkers?|hikers?|group|people|ones?|folks?|on (?:wet|slippery|her|his|my"
     r"|their|the (?:wet|rock|path|way))|when it|uphill|downhill|on foot)",
-    r"walk(?:s|ing)? (?:\w+ )?slow(?:er|ly)?|need(?:s|ing)? (?:\w+ )?(?:breaks|rests|more time)",
+    r"walk(?:s|ing)? (?:\w+ )?slow(?:er|ly)?|need(?:s|ing)? (?:\w+ )?(?:breaks|rests)",
     r"(?:out of|not in|in bad|in poor) (?:good )?shape|not (?:so|very|that) (?:fit|steady)|unfit",
     r"takes (?:his|her|their) time|short of breath|out of breath|heavily pregnant|pregnant|asthma",
 )
@@ -85,8 +87,12 @@ _STUDENTS: Final = any_of(
 )
 _JOINT: Final = r"(?:knees?|ankles?|hips?|foot|feet|leg|legs|back|heart)"
 _LAME: Final = any_of(
-    rf"(?:bad|sore|dodgy|weak|stiff|hurt|injured|new|artificial|twisted|gammy) {_JOINT}",
-    r"(?:my|his|her|one|their|the) (?:\w+ )?(?:knees?|ankles?|hips?|foot|leg|legs)"
+    r"(?:bad|sore|dodgy|weak|stiff|hurt|injured|new|artificial|twisted|gammy) (?:knees?|ankles?"
+    r"|hips?)",
+    r"(?:bad|sore|injured|weak) (?:foot|feet|leg|legs|back|heart)"
+    r"(?! ?(?:focus|light|ground|screen))",
+    r"(?:(?:my|his|her|one|their|the) (?:\w+ )?(?:knees?|ankles?|hips?)"
+    r"|(?:my|his|her) (?:foot|legs?))"
     r"(?:'s| is| are)? (?:\w+ )?(?:bad|sore|dodgy|weak|stiff|play(?:s|ing) up|hurts?|hurting|aches?"
     r"|aching|not (?:so |very |that )?(?:good|great|well)|gives? (?:\w+ )?trouble|giving)",
     rf"(?:trouble|problems?|pain) (?:with|in) (?:my|his|her|the) {_JOINT}",
@@ -97,15 +103,17 @@ _OLD_YEARS: Final = 65
 #: Years below which one is a child.
 _CHILD_YEARS: Final = 13
 _AGE: Final = re.compile(
-    rf"\b(?:he|she|who|i|they|{KIN}|{_CHILD})(?:'s|'m|'re| is| are| am| turned| turns)?(?: \w+)?"
+    rf"\b(?:he|she|who|i|they|{KIN}|{_CHILD})(?:'s|'m|'re| is| are| am| turned| turns)?"
+    r"(?: (?!(?:at|on|in|by|from|to|with|for|iso)\b)\w+)?"
     r" (?P<years>[1-9]\d?)(?= ?(?:[,.;!)]|$|and\b|but\b|so\b|now\b))"
     r"|\b(?:aged?|(?:he|she|who|i|they)(?:'s|'m| is| am| are)) (?P<aged>[1-9]\d?)\b"
-    r"(?! ?(?:km|m|min)\b)"
+    r"(?! ?(?:km|m|min|ft|feet|f|mm|met\w+|yards?|steps?|s|sec\w*|%|inch\w*)\b)"
     r"|\b(?P<old>[1-9]\d?)[- ]?(?:years?[- ]?old|yo\b|y/o|years of age)"
 )
 #: Years count where somebody comes along, or was spoken of: "my son is 12" is only talk.
 _ALONG: Final = any_of(
-    r"along|with (?:us|me)|comes?|coming|of us|and (?:me|i)|(?:me|i) and|walks?|goes|joins?|slow\w*"
+    r"along|with (?:us|me|my|our)|comes?|coming|of us|and (?:me|i)|(?:me|i) and|walks?|goes|joins?"
+    r"|slow\w*"
     r"|he's|she's|he is|she is"
 )
 _OLDER: Final = any_of(
@@ -115,15 +123,18 @@ _OLDER: Final = any_of(
     r"|ones|couple)|pensioners?|seniors",
 )
 _CHILDREN: Final = any_of(
-    rf"(?:with|and|bring|bringing|take|taking|have|got|our|my|plus|{_NUMBER}) (?:\w+ )?{_CHILD}",
+    rf"(?:with|and|bring|bringing|take|taking|have|got|'ve|plus) (?:my |our |the )?(?:\w+ )?"
+    rf"{_CHILD}",
     rf"{_CHILD} (?:\w+ )?(?:along|with us|with me|too|coming)",
 )
+#: Children are spoken of, too, who do not come: "my kids love this picture".
+_OUR_CHILDREN: Final = any_of(rf"(?:our|my|{_NUMBER}) (?:\w+ )?{_CHILD}")
 _NO_CHILDREN: Final = any_of(
     rf"(?:no|without)(?: the| my| our| any)? {_CHILD}",
     rf"{_CHILD} (?:\w+ )?(?:at home|stay|stays|staying)",
 )
 #: In this order: who says more of the pace stands first.
-_PACES: Final = (("lame", _LAME), ("old", _OLDER), ("students", _STUDENTS), ("slow", _SLOW))
+_PACES: Final = (("lame", _LAME), ("students", _STUDENTS), ("slow", _SLOW))
 
 
 def people_in(text: str) -> int | None:
@@ -137,6 +148,9 @@ def people_in(text: str) -> int | None:
     told = _OF_US.search(text)
     if told is not None:
         return _number(next(said for said in told.groups() if said))
+    counted = _PEOPLE.search(text)
+    if counted is not None and (_OURS.search(text) or _ONLY_PARTY.fullmatch(text.strip())):
+        return _number(counted["n"])
     led = _LED_BY_ME.search(text)
     if led is not None:
         return _number(led["n"]) + 1
@@ -159,15 +173,23 @@ def slowest_in(text: str) -> str | None:
     """
     if _ALIKE.search(text):
         return None
-    ages = [int(match["years"] or match["aged"] or match["old"]) for match in _AGE.finditer(text)]
-    of_age = ages if _ALONG.search(text) else []
-    if any(0 < years < _CHILD_YEARS for years in of_age):
+    along = _ALONG.search(text) is not None
+    comes = along or _ONLY_PARTY.fullmatch(text.strip()) is not None
+    told = (match["years"] or match["aged"] or match["old"] for match in _AGE.finditer(text))
+    ages = [int(years) for years in told if along]
+    if _has_child(text, ages, comes=comes):
         return "child"
-    if _CHILDREN.search(text) and not _NO_CHILDREN.search(text):
-        return "child"
-    if any(years >= _OLD_YEARS for years in of_age):
+    if comes and (any(years >= _OLD_YEARS for years in ages) or _OLDER.search(text)):
         return "old"
     return next((name for name, pattern in _PACES if pattern.search(text)), None)
+
+
+def _has_child(text: str, ages: list[int], *, comes: bool) -> bool:
+    """Whether a child walks along: by its years, or as one of those who come."""
+    if any(0 < years < _CHILD_YEARS for years in ages):
+        return True
+    told = _CHILDREN.search(text) or (comes and _OUR_CHILDREN.search(text))
+    return bool(told) and not _NO_CHILDREN.search(text)
 
 
 def all_alike(text: str) -> bool:

@@ -19,7 +19,7 @@ def read_visit(text: str, *, start_asked: bool = False) -> Trip:
         text: the message in English.
         start_asked: the open question asks when the walk starts, and who goes.
     """
-    said = normalise(text)
+    said = normalise(text, with_others=True)
     return Trip(
         people=people_in(said),
         slowest=slowest_in(said),
@@ -36,7 +36,7 @@ def with_pace(facts: Facts, text: str) -> Facts:
         facts: what was read.
         text: the message in English.
     """
-    if facts.group_mixed is None and all_alike(normalise(text)):
+    if facts.group_mixed is None and all_alike(normalise(text, with_others=True)):
         return facts.updated(Facts(group_mixed=False))
     slow = read_visit(text).slowest is not None
     return facts.updated(Facts(group_mixed=True)) if slow else facts

@@ -76,7 +76,7 @@ def _answers_the_walk(turn: Turn, text: str) -> bool:
 def _tells_of_visit(turn: Turn, text: str) -> bool:
     """Whether a message says who walks along and no more, or asks of the way out at dusk."""
     said = glossed(text, turn.context.person.language)
-    return is_only_party(normalise(said)) or dusk_out.is_way_out(said)
+    return is_only_party(normalise(said, with_others=True)) or dusk_out.is_way_out(said)
 
 
 def cry(turn: Turn, text: str) -> None:

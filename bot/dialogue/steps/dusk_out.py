@@ -53,8 +53,10 @@ def is_way_out(text: str) -> bool:
     Args:
         text: the message in English.
     """
-    told = read_visit(text).walk_min is not None and _LAMPS.search(text.casefold()) is not None
-    return told and not _WORSE.search(text.casefold())
+    said = text.casefold()
+    short = _LAMPS.search(said) or _GETTING_DARK.search(said)
+    told = read_visit(text).walk_min is not None and short is not None
+    return told and not _WORSE.search(said)
 
 
 #: What is more than few lamps.

@@ -148,6 +148,7 @@ _AROUND: Final[tuple[tuple[str, str], ...]] = (
         (
             r"how long (?:does|will|is|do|would) (?:the |our |it |we )?(?:walk|hike|way|path|trail"
             r"|(?:take|need) (?:us )?to (?:walk|get|go|hike))|stay (?:till|until|to) "
+            r"|how (?:many hours|much time) (?:do|can|will|have) (?:i|we)\b"
         ),
         "time_forgotten",
     ),
