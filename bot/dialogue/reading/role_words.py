@@ -6,7 +6,8 @@ import re
 from typing import Final
 
 NEAR: Final = (
-    r"nearest|closest|near thing|foreground|front|rocks?|boulders?|stones?|pebbles?|logs?|ferns?"
+    r"(?:min(?:imum)?|nearest|closest) distance|(?:nearest|closest)(?: (?:thing|object|point|bit))?"
+    r"|near thing|foreground|front|rocks?|boulders?|stones?|pebbles?|logs?|ferns?"
     r"|moss|bush(?:es)?|flowers?|plants?|roots?|stumps?|slabs?|ledge|branch|driftwood|anchor"
     r"|trunks?|snag|fallen tree|railing|reeds|tuft|heather|lichens?|sapling|mushrooms?|twig|puddle"
     r"|clump|in front of (?:me|us|the (?:lens|camera)|my (?:lens|camera))|at my feet"
@@ -43,7 +44,8 @@ FROM_LIP: Final = (
 )
 #: What a clause before a number speaks of; the last one named counts.
 SUBJECT: Final = re.compile(
-    rf"\b(?:(?P<camera>camera|cam|sensor(?= height| level)|tripod|lens(?= (?:is )?(?:above"
+    rf"\b(?:(?P<camera>shooting height|camera|cam|sensor(?= height| level)|tripod"
+    rf"|lens(?= (?:is )?(?:above"
     rf"|over)\b))"
     rf"|(?P<lens>lens(?=(?:'s| is| sits| up| now| only| just| about| at)*\s*$))|(?P<far>{FAR})"
     rf"|(?P<near>{NEAR}|nothing (?:is )?(?:nearer|closer) than)"

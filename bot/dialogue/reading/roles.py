@@ -204,7 +204,7 @@ def counts(draft: Draft, quantity: Quantity) -> bool:
 _NEXT_LABEL: Final = re.compile(
     r" (?:and )?(?:not|never|instead of|rather than) |"
     r"[ ,]+(?:and )?(?:the )?(?:near(?:est)?|far(?:thest)?|furthest|closest|height|distance|width"
-    r"|depth|background|foreground|wall|rock)(?: is| at|[:=])* "
+    r"|depth|background|foreground|wall|rock)(?: is| at|[:=])* ?"
 )
 
 

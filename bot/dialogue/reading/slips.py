@@ -75,6 +75,9 @@ _ISO_LETTERS: Final = re.compile(r"(?<=\biso )(?=[lo]*\d)[\dlo]{2,5}\b")
 _SPELT: Final = (
     (re.compile(r"\bdist\.?(?= ?[:=]? ?\d| to\b)"), "distance"),
     (re.compile(r"\b(?:hgt|ht)\.?(?= ?[:=]? ?\d)"), "height"),
+    (re.compile(r"\bfg(?= ?[:=]? ?\d)"), "foreground"),
+    (re.compile(r"\bbg(?= ?[:=]? ?\d)"), "background"),
+    (re.compile(r"@ ?(?=\d+(?:\.\d+)? ?(?:c?m|ft|feet|yds?|met(?:er|re)s)\b)"), "at "),
     (re.compile(r"\bfrm\b"), "from"),
     (re.compile(r"\b(?:abt|abut|bout|arnd)\b(?= \d)"), "about"),
     (re.compile(r"\b(?:apat(?:u|e)re|ap+eture|aperchure|diafragma?|diaphram)\b"), "aperture"),
