@@ -306,6 +306,9 @@ def test_another_day_and_hearsay(text: str) -> None:
         ("six stop goes on now", {"nd_on_stops": 6.0}),
         ("tripod, pola, nd 3 6 10", {"nd_stops": (3.0, 6.0, 10.0)}),
         ("what is a 6 stop", {}),
+        ("can't find my polariser", {"has_polariser": False}),
+        ("my only nd is a 64", {"nd_stops": (6.0,)}),
+        ("I don't like silky", {}),
     ],
 )
 def test_parts_corrections_and_strokes(text: str, expected: dict[str, Any]) -> None:

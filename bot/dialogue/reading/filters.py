@@ -30,6 +30,7 @@ _NONE_HERE: Final = any_of(
 _LACKS: Final = any_of(
     rf"{GONE}\b[^,;.]{{0,12}}\b{POLARISER}",
     rf"{POLARISER}\b[^,;.]{{0,15}}\b{GONE}",
+    rf"(?:can't|cannot|couldn't) find\b[^,;.]{{0,12}}\b{POLARISER}",
     rf"(?:left|forgot|forgotten|lost)\b[^,;.]{{0,20}}\b{POLARISER}",
     rf"{POLARISER}\b[^,;.]{{0,15}}\b{NOT_HERE}",
 )

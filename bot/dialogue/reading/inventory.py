@@ -19,7 +19,8 @@ ND: Final = r"(?:nd filters?|gr[ea]y filters?|nds?|neutral[ -]densit\w+(?: filte
 NOT_HERE: Final = (
     r"(?:left|forgot|forgotten|in the (?:car|hut|tent|van|boot|trunk)|at home|back (?:home|at|in)"
     r"|at the (?:car|hut|hotel|hostel|lodge|campsite|house)|stay(?:s|ed) (?:home|behind|in|at)"
-    r"|(?:not|isn't) (?:with me|here)|no longer have|lost(?! (?:an?|about|some|half|one|two|\d"
+    r"|(?:not|isn't) (?:with me|here)|no longer have|lost(?! (?:me|us|an?|about|some|half|one"
+    r"|two|\d"
     r"|light)\b)|broke\w*)"
 )
 #: Gone to somebody else or to pieces, so not there any more.

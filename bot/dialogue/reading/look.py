@@ -47,7 +47,7 @@ _LOOKS: Final = (
 )
 _DENIED: Final = re.compile(
     r"\b(?:no|not|isn't|without|avoid|stop|prevent|against|don't|too|never|less|little|lost|lacks)"
-    r"(?: (?:the|a|want|so|too|it|that|look|be|only|just|all))* ?$"
+    r"(?: (?:the|a|want|like|so|too|it|that|look|be|only|just|all))* ?$"
 )
 #: Frozen fingers are no look.
 _COLD: Final = re.compile(

@@ -164,6 +164,7 @@ _FRACTIONS: Final[tuple[Rule, ...]] = (
         r"(\bf(?:[ /]{1,2}[\w.]+|\d[\d.]*)|\biso [\w ]{2,12}),? a (?=sec(?:ond)?\W*$)", r"\1, 1 "
     ),
     _plain(r"\bv-?nd\b", "nd"),
+    _plain(r"\bnd is an? (?=\d+\b(?! ?-?stop))", "nd"),
     _plain(r"\biso[ -]?wise,? (?:i'm |im |it's )?(?:at |on )?(?=\d)", "iso "),
     _plain(r"\bav (?=\d)", "f "),
     _plain(rf"\ba dozen (?={LENGTH}\b)", "12 "),
