@@ -18,8 +18,8 @@ from core.frame.working import working_copy
 from tests.core.several_frames import STILL, Hand, Pixels, frame, held, rendered, shifted
 from tests.figures.figure import Figure, Material
 
-#: Cases of each kind; a run stays under a minute.
-RENDERED_CASES = 18
+#: Cases of each kind; a run stays under two minutes.
+RENDERED_CASES = 60
 SHIFTED_CASES = 20
 STOPS_CASES = 6
 #: Speed of the rendered fall [m/s], about: half of what 7 m of free fall end with.
