@@ -21,16 +21,16 @@ Pixels = NDArray[np.uint8]
 #: Smoothings at which detail is looked at [px of the working copy]. A longer time takes the
 #: finest first; coarser detail differs from moment to moment more than from time to time. Tried
 #: on rendered water and on real textures that were shifted.
-_SIGMAS: Final = (0.7, 1.0)
+_SIGMAS: Final = (0.5, 0.7)
 #: Weight of the detail across the flow; along it 1. The strands of a sharp fall leave little to
 #: lose across. Tried likewise.
 _ACROSS: Final = 0.25
 #: Water differs when the balance of its detail is beyond this: without times; with equal times;
 #: against what different times say. Own rules: rendered frames of one time differed by 0.04 in the
 #: middle, by 0.06 a third of the time, seldom by 0.12, from moment to moment; frames a stop and
-#: more apart by 0.16; noise of a dark frame adds as much. Beyond 0.06, 2 of 175 pairs of times a
-#: stop and more apart came out the wrong way round, beyond 0.04 5 of 183.
-ALIKE: Final = 0.06
+#: more apart by 0.17; noise of a dark frame adds as much. Beyond 0.048, 3 of 180 rendered pairs of
+#: times a stop and more apart came out the wrong way round.
+ALIKE: Final = 0.048
 ALIKE_OF_ONE_TIME: Final = 0.12
 AGAINST_TIMES: Final = 0.3
 #: Focus is allowed for up to this factor of the still parts' detail. Own rule.

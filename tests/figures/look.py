@@ -30,7 +30,7 @@ from tests.training.texture import drawn_length
 
 #: How many frames of each kind are drawn, and falls for the formula.
 _FRAMES = 24
-_SPOILED = 8
+_SPOILED = 24
 _FALLS = 40
 #: Diameters of defocus and lengths of shake [px of the working copy].
 _DEFOCUS_PX = (6.0, 20.0)

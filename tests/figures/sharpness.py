@@ -23,10 +23,10 @@ from tests.scenes.waterfall import Plan, compose
 
 Pixels = NDArray[np.uint8]
 
-_SCENES = 4
+_SCENES = 8
 _PAIRS = 40
 #: Diameters of defocus and lengths of shake that are planted [px of a 1600 px picture].
-_DEFOCUS_PX = (5.0, 10.0)
+_DEFOCUS_PX = (5.0, 7.0, 10.0)
 _SHAKE_PX = (5.0, 8.0, 14.0, 24.0)
 #: Pictures shared at this size and smaller hold no leaf or stone of some pixels only.
 _LEAST_SIDE_PX = 1000
