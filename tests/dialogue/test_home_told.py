@@ -16,7 +16,10 @@ from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from bot.dialogue.compose import AT_HOME, FIRST_LINE
+from bot.dialogue.context import Context
 from bot.dialogue.kept import Review
+from bot.dialogue.steps import home_words
+from bot.dialogue.turn import Turn
 from tests.dialogue.player import Player
 from tests.dialogue.walked import keys_of, walked
 
@@ -218,6 +221,7 @@ def test_the_two_second_frame() -> None:
         ("leaves smeared in the 1/15", "home.leaves", "no shorter frame"),
         ("what do you think of the half?", "home.no_sight", "15.6 %, silky"),
         ("is the two second one mush?", "home.mush", "62 %"),
+        ("how do i fix the blue cast", "home.blue", "6500 to 8000 K"),
         ("the quarter is lovely", "home.good", "7.8 %, textured; that holds"),
         ("the quarter", "home.no_sight", "1 stop under 1/2 s"),
         ("the quarter is darker than the half", "home.compared", "1 stop darker than 1/2 s"),
@@ -550,7 +554,13 @@ def test_a_thing_in_a_picture_is_no_danger() -> None:
     player = Player()
     for line in ("deutsch", "Ich bin zu Hause", FIVE):
         player.say(line)
+    assert player.context is not None
+    turn = Turn(player.context, player.origin(), player.now)
+    assert home_words.is_of_frames(turn, text)
+    assert not home_words.is_of_frames(turn, "blub")
     assert keys_of(player, text) == ("home.sky",)
+    away = Turn(Context.fresh(player.origin()), player.origin(), player.now)
+    assert not home_words.is_of_frames(away, text)
     fresh = Player()
     fresh.say("deutsch")
     assert "home.sky" not in keys_of(fresh, text)

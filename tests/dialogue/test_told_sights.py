@@ -126,6 +126,7 @@ def test_what_is_said_of_frames(language: str, text: str, expected: list[Said]) 
         ("the quarter", [((2,), ())]),
         ("the quarter is from the left bank", [((2,), ())]),
         ("the water sat on the front glass in the quarter", [((2,), ("drops",))]),
+        ("my lens was wet in the quarter", [((2,), ("drops",))]),
         ("a twig comes in at the left", [((), ("clutter",))]),
         ("lovely evening it was", []),
         ("focused on 3", []),

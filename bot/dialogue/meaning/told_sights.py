@@ -82,7 +82,9 @@ _SOFT: Final = any_of(
     r"|flecken|manchas|discos))"
 )
 _DROPS: Final = any_of(
-    r"(?:drops?|droplets?|discs?|disks?|tropfen|gotas?|wet glass|water on the (?:glass|lens))"
+    r"(?:drops?|droplets?|discs?|disks?|tropfen|gotas?|wet (?:glass|lens))",
+    r"(?:water|spray)(?: \w+)? on (?:the|my) (?:front )?(?:glass|lens|element)",
+    r"(?:glass|lens|front element) (?:was|is|got) wet",
 )
 _LEAVES: Final = any_of(r"leaves|ferns?|foliage|branch(?:es)?|grass|blätter|laub|hojas|ramas")
 _MOVED: Final = any_of(

@@ -133,7 +133,7 @@ def _told(turn: Turn, heard: _Heard) -> bool:
     before = told_frames.frames_of(turn) or _of_the_walk(turn, heard)
     frames = before if asking else laid(before, heard.told)
     seen = remarks(plain_times(heard.said), frames)
-    if asking and _asked_of_frames(turn, seen):
+    if asking and _asked_of_frames(turn, seen, heard.facts):
         return True
     seen = () if asking else seen
     says = any(remark.seen or remark.against is not None for remark in seen)
@@ -154,9 +154,10 @@ def _told(turn: Turn, heard: _Heard) -> bool:
     return True
 
 
-def _asked_of_frames(turn: Turn, seen: tuple[Remark, ...]) -> bool:
-    """Answer a question that names frames; what it only asks is not kept as seen."""
-    if not told_frames.frames_of(turn) or not any(remark.places for remark in seen):
+def _asked_of_frames(turn: Turn, seen: tuple[Remark, ...], facts: Facts) -> bool:
+    """Answer a question that names frames, or a fault; what it only asks is not kept as seen."""
+    named = any(remark.places for remark in seen) or bool(facts.symptoms)
+    if not (told_frames.frames_of(turn) and named):
         return False
     before = told_frames.review_of(turn)
     asked = (
@@ -164,7 +165,7 @@ def _asked_of_frames(turn: Turn, seen: tuple[Remark, ...]) -> bool:
         for one in seen
     )
     told_frames.change(turn, asked_best=False)
-    told_seen.answer(turn, tuple(one for one in asked if one.places))
+    told_seen.answer(turn, tuple(one for one in asked if one.places or one.seen))
     told_frames.change(turn, frames=before.frames, asked_best=before.asked_best)
     return True
 
