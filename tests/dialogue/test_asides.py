@@ -191,3 +191,15 @@ def test_the_settings_of_the_leaf_frame_are_not_those_of_the_water() -> None:
     assert walk.given is not None
     assert walk.given.shutter_s == pytest.approx(0.25)
     assert "told.settings" in keys_of(player, "1/100 s at f/8")
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "when should I turn back if the creek rises?",
+        "when do we have to turn around if there is thunder?",
+    ],
+)
+def test_signs_of_a_flood_turn_back_at_once(text: str) -> None:
+    """No hour holds then."""
+    assert keys_of(walked(), text)[0] == "answer.turn_back_at_once"

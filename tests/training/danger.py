@@ -35,6 +35,7 @@ _MADE: Final = (
     "further_",
     "beyond_",
     "again_",
+    "anew_",
 )
 #: Questions about dangers: neither harmless talk nor danger.
 _BETWEEN: Final = frozenset({"Q26", "Q27", "M20", "M21"})

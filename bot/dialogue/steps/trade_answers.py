@@ -27,6 +27,11 @@ _BRACED_S: Final = 2**-4
 _BOTH: Final = 2
 #: From this much too bright on a filter is worth naming [stops] (own rule).
 _WORTH_A_FILTER: Final = 1.0
+#: Signs that a flood or a thunderstorm is near (common practice).
+_AT_ONCE: Final = re.compile(
+    r"\b(?:ris(?:e|es|ing)|rose|brown|muddy|flood\w*|surge|driftwood|debris|roar\w*|thunder\w*"
+    r"|lightning|storm\w*|downpour|cloudburst)\b"
+)
 
 
 def plainly(key: str) -> Callable[[Turn, str], None]:
@@ -244,9 +249,10 @@ def say_leaves(turn: Turn, clause: str) -> None:
 
 
 def say_turn_back(turn: Turn, clause: str) -> None:
-    """When to turn back, or what is needed to reckon it."""
-    del clause
-    if not arrive.way_out_told(turn):
+    """When to turn back: at once for some signs; else the time, or what is needed to reckon it."""
+    if _AT_ONCE.search(clause):
+        turn.say(Role.SETTINGS, "answer.turn_back_at_once")
+    elif not arrive.way_out_told(turn):
         feet = "_feet" if turn.units is Units.IMPERIAL else ""
         turn.say(Role.SETTINGS, f"arrive.offer{feet}")
 

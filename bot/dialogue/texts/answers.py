@@ -42,6 +42,10 @@ ANSWERS: Final[dict[str, str]] = {
         "The bank is the safe place. Nobody stands in water above a fall, nor in brown, rising or "
         "fast water; signs and rangers decide."
     ),
+    "answer.turn_back_at_once": (
+        "At once, uphill and out, gear or no gear: when the water rises, browns, carries wood or "
+        "roars, and at the first thunder. What rangers say comes first."
+    ),
     "answer.climb": (
         "No: nobody stands on or above the lip, and the rock beside it slides. A longer lens from "
         "the path shows it."
