@@ -185,3 +185,9 @@ def test_inches_by_their_sign() -> None:
     facts = read('rock 18" from the lens')
     assert facts.nearest_m == pytest.approx(18 * 0.0254)
     assert facts.units is Units.IMPERIAL
+
+
+def test_what_water_runs_over_is_no_near_thing() -> None:
+    """The slabs of a slide don't take the distance behind the comma."""
+    told = read("10 m slide over slabs, 12 m away, rock at 1 m").known()
+    assert (told["fall_height_m"], told["distance_m"], told["nearest_m"]) == (10, 12, 1)

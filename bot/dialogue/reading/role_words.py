@@ -7,8 +7,10 @@ from typing import Final
 
 NEAR: Final = (
     r"(?:min(?:imum)?|nearest|closest) distance|(?:nearest|closest)(?: (?:thing|object|point|bit))?"
-    r"|near thing|foreground|front|rocks?|boulders?|stones?|pebbles?|logs?|ferns?"
-    r"|moss|bush(?:es)?|flowers?|plants?|roots?|stumps?|slabs?|ledge|branch|driftwood|anchor"
+    r"|near thing|foreground|front"
+    # What water runs over is no near thing.
+    r"|(?<!over )(?<!over the )(?:rocks?|boulders?|stones?|pebbles?|slabs?|ledge)|logs?|ferns?"
+    r"|moss|bush(?:es)?|flowers?|plants?|roots?|stumps?|branch|driftwood|anchor"
     r"|trunks?|snag|fallen tree|railing|reeds|tuft|heather|lichens?|sapling|mushrooms?|twig|puddle"
     r"|clump|in front of (?:me|us|the (?:lens|camera)|my (?:lens|camera))|at my feet"
 )
