@@ -21,7 +21,7 @@ GERMAN_WORDS = [
     ("siebzich", 70), ("zwanzg", 20), ("achtundzwanzig", 28), ("hundert", 100),
     ("einhundertfünfundzwanzig", 125), ("zweihundertfuenfzig", 250), ("tausend", 1000),
     ("zweitausendfünfhundert", 2500), ("ein", None), ("und", None), ("stein", None),
-    ("achtung", None), ("", None),
+    ("achtung", None), ("", None), ("sechzehnhundert", 1600), ("zwölfhundertfünfzig", 1250),
 ]  # fmt: skip
 
 
@@ -34,6 +34,12 @@ def test_german_number_words_have_their_value(word: str, value: int | None) -> N
 NUMBERS = [
     ("de", "brennweite achtundzwanzig", "brennweite 28"),
     ("de", "drei leute", "three leute"),
+    ("de", "blende zweikommaacht", "blende 2.8"),
+    ("de", "kommaware", "kommaware"),
+    ("de", "f 13 halbe sekunde", "f 13 1/2 s"),
+    ("de", "13 1/2 meter", "13.5 meter"),
+    ("de", "eins durch sechzig", "1/60 s"),
+    ("de", "zwei meter zwanzig, blende acht", "2.20 m, blende eight"),
     ("de", "blende fünf komma sechs", "blende 5.6"),
     ("de", "ein sechzigstel", "1/60 s"),
     ("de", "eine viertelsekunde", "1/4 s"),
@@ -75,6 +81,14 @@ NUMBERS = [
     ("es", "paso y medio", "1.5 pasos"),
     ("es", "un paso y un tercio", "1 1/3 pasos"),
     ("es", "metro y medio", "1.5 metros"),
+    ("es", "a pie y medio", "a 1.5 pies"),
+    ("es", "3 km y medio", "3.5 km"),
+    ("es", "menos dos y medio", "menos 2.5"),
+    ("es", "metro ochenta, mi hijo", "1.80 m, mi hijo"),
+    ("es", "un dos mil avos", "1/2000 s"),
+    ("es", "uno entre ocho", "1/8 s"),
+    ("es", "la tercera parte de un segundo", "1/3 s"),
+    ("es", "la mitad de un segundo", "1/2 s"),
     ("es", "entre ocho y diez metros", "8-10 metros"),
 ]
 
@@ -106,6 +120,7 @@ CLOCKS = [
     ("es", "las 21 horas", "las 21:00"),
     ("es", "a las eight de la noche", "a las 20:00"),
     ("es", "a las five", "a las five"),
+    ("es", "puesta es eight y cuarto", "puesta es 08:15"),
     ("es", "cuarto para las eight", "07:45"),
     ("es", "ten para las eight de la noche", "19:50"),
 ]

@@ -26,7 +26,7 @@ _PART: Final = re.compile(r"<(\w+)>")
 _GAPS: Final = re.compile(" {2,}")
 #: A number in a wording: alone as <num> or <word>, as a group <n>.
 _SAID: Final = rf"\b(?:{'|'.join(SMALL)})\b"
-_NUMBER: Final = rf"(?:[1-4] [12]/3|\d+(?:\.\d+)?(?:/\d+)?|{_SAID})"
+_NUMBER: Final = rf"(?>[1-4] [12]/3|\d+(?:\.\d+)?(?:/\d+)?|{_SAID})"
 _NUMBERS: Final = {"num": _NUMBER, "n": f"({_NUMBER})", "word": _SAID}
 #: Umlauts are typed as they are, with two letters, or not at all.
 _UMLAUTS: Final = {"ä": ("ä", "ae", "a"), "ö": ("ö", "oe", "o"), "ü": ("ü", "ue", "u")}

@@ -32,9 +32,11 @@ _O_CLOCK: Final = re.compile(
     rf"(?: ?(?P<minutes>[0-5]\d|five|ten))?"
     rf"(?! ?(?:m|cm|min\w*|sek\w*)\b){_EVENING}"
 )
+_SUNSET: Final = r"(?:puesta|ocaso|atardecer)(?: [a-z]+){0,3} "
 #: "Las siete y media", "las ocho menos cuarto", "las 7 y 20", "diez y cuarto de la noche".
 _SPANISH: Final = re.compile(
-    rf"\b(?:(?P<las>a? ?las? )(?P<hour>{_HOUR}|una)|(?P<bare>{_HOUR})(?= (?:y|menos) \w+ de la))"
+    rf"\b(?:(?P<las>a? ?las? |{_SUNSET})(?P<hour>{_HOUR}|una)"
+    rf"|(?P<bare>{_HOUR})(?= (?:y|menos) \w+ de la))"
     rf"(?: (?P<way>y|menos|con) (?P<minutes>media|cuarto|1/4|five|ten|[1-5]?\d))?"
     rf"(?P<hours> horas| hrs| h)?\b{_NO_UNIT}{_EVENING}"
 )

@@ -36,7 +36,7 @@ _TENS: Final = {
 _ONE: Final = "|".join(sorted(_ONES, key=len, reverse=True))
 _NUMBER: Final = re.compile(
     rf"(?:(?P<thousands>{_ONE})?(?P<thousand>tausend)(?:und)?)?"
-    rf"(?:(?P<hundreds>{_ONE})?(?P<hundred>hundert)(?:und)?)?"
+    rf"(?:(?P<hundreds>{'|'.join(_TEENS)}|{_ONE})?(?P<hundred>hundert)(?:und)?)?"
     rf"(?:(?P<one>{_ONE})und(?P<ten>{'|'.join(_TENS)})"
     rf"|(?P<simple>{'|'.join([*_TEENS, *_TENS, _ONE])}))?"
 )
@@ -46,6 +46,8 @@ _PART: Final = re.compile(r"(?P<number>\w+?)(?:s?tel)(?P<unit>sekunden?)?")
 _NAMED_PARTS: Final = {"drit": 3, "ach": 8, "sieb": 7, "vier": 4}
 _LEAST_PART: Final = 2
 _AND_PARTS: Final = {"einhalb": ".5", "einviertel": ".25", "dreiviertel": ".75"}
+#: Of the point: "zweikommaacht".
+_SIDES: Final = 2
 #: From here on "achter", "fuffziger" names an f-number, a lens or a filter.
 _LEAST_NAMED: Final = 8
 #: A third alone is one of stops; of a picture or a second it is not.
@@ -53,16 +55,16 @@ _UNIT_BEHIND: Final = re.compile(r" ?(?:blende|stufe|ev\b|lw\b|s\b|sek|meter|m\b
 _OF_SOMETHING: Final = re.compile(r" (?:wasser|himmel|bild|des|vom|von|der|davon)\b")
 _UNIT: Final = rf"(?:{LENGTH}|mm|s|sek|sekunden?|blenden?|stufen?)"
 _A: Final = r"(?:eine?[rnm]?|'?ne[rnm]?)"
+#: What a half behind is none of: "f 13 halbe Sekunde".
+_NO_SETTING: Final = r"(?<!f )(?<!f/)(?<!iso )(?<!blende )"
+_AND_A: Final = r"(?:und )?(?:ein(?:e|en)? )?"
 _FEW: Final = "|".join(SMALL[1:])
 _TENTHS: Final = re.compile(rf"\b({VALUE}) 1/10(?: s)?(?: ?sek(?:unden?)?)?\b")
 #: What several words make one number of, in this order; "ein Meter zwanzig".
 JOINTS: Final[Rules] = rules(
     (rf"\b{_A}[ -](1/\d+)", r"\1"),
     (r"\b(?:anderthalb|einundeinhalb)(?:e[rn]?)?\b", "1.5"),
-    (
-        rf"\b({VALUE}) (?:und )?(?:ein(?:e|en)? )?(?:halb(?:e[rnsm]?)?|1/2)(?= {_UNIT}\b)",
-        r"\1.5",
-    ),
+    (rf"{_NO_SETTING}\b({VALUE}) {_AND_A}(?:halb(?:e[rnsm]?)?|1/2)(?= {_UNIT}\b)", r"\1.5"),
     (rf"\b({VALUE}) und (?:eine? )?(1/[34]|[23]/[34])\b", r"\1 \2"),
     (rf"\b(?:{_A} )?drittel-?(?=(?:blenden)?stufe\b|blende\b)", "1/3 "),
     (r"\bzweidrittel", "2/3 "),
@@ -77,7 +79,7 @@ JOINTS: Final[Rules] = rules(
     (r"\b1 ?/ ?(\d+) ?-?(?:s?tel|er)(?: ?sek(?:unden?)?)?\b", r"1/\1 s"),
     (r"(?<![\d/])\b(\d{2,4})(?:stel|tel)(?: ?sek(?:unden?)?)?\b", r"1/\1 s"),
     (r"(\d/\d+)(?: s)?[ -]?(?:sek(?:unden?)?)\b", r"\1 s"),
-    (rf"\b{_A}? ?halbe[nrs]?[ -]?(?:sekunde|sek)\b", "1/2 s"),
+    (rf"\b(?:{_A} ?)?halbe[nrs]?[ -]?(?:sekunde|sek)\b", "1/2 s"),
     (rf"\b(?:{_A} )?halbe[rnm]? (?:meter|m)\b", "0.5 m"),
     (rf"\b{_A} (?=(?:{LENGTH}|sekunde|sek)\b)", "1 "),
     (rf"\b({VALUE}) (?:meter|m) {TENS_OF_CM}{NO_UNIT}", r"\1.\2 m"),
@@ -98,10 +100,10 @@ def german_number(word: str) -> int | None:
     if match is None:
         return None
     total = 1000 * _ONES[match["thousands"] or "ein"] if match["thousand"] else 0
-    total += 100 * _ONES[match["hundreds"] or "ein"] if match["hundred"] else 0
+    simple = _TEENS | _TENS | _ONES
+    total += 100 * simple[match["hundreds"] or "ein"] if match["hundred"] else 0
     if match["one"]:
         return total + _ONES[match["one"]] + _TENS[match["ten"]]
-    simple = _TEENS | _TENS | _ONES
     return total + (simple[match["simple"]] if match["simple"] else 0)
 
 
@@ -126,7 +128,7 @@ def _turned(match: re.Match[str]) -> str:
     value = german_number(word)
     if value is not None:
         return shown(value)
-    return _part(word) or _with_part(word) or _named(word) or word
+    return _part(word) or _with_part(word) or _with_point(word) or _named(word) or word
 
 
 def _third(after: str) -> str:
@@ -155,6 +157,14 @@ def _with_part(word: str) -> str | None:
             whole = 1 if before == "ein" else german_number(before)
             return None if whole is None else f"{whole}{decimal}"
     return "1/2" if word == "einhalb" else None
+
+
+def _with_point(word: str) -> str | None:
+    """`zweikommaacht` as 2.8."""
+    numbers = [german_number(part) for part in word.split("komma")]
+    if len(numbers) != _SIDES or None in numbers:
+        return None
+    return ".".join(map(str, numbers))
 
 
 def _named(word: str) -> str | None:

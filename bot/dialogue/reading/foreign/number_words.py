@@ -15,6 +15,11 @@ _DECIMAL: Final = re.compile(
     r"(?:(?![\d/]|,\d|[^\W\d_]|\w* ?mm\b)|(?= ?(?:m|cm|km|s|sek)\b))"
 )
 _SAID_POINT: Final = re.compile(rf"\b({VALUE}) (?:komma|coma|punkt|punto) ({VALUE})\b(?! de )")
+#: "Uno entre ocho", "eins durch sechzig".
+_SAID_OVER: Final = re.compile(
+    rf"\b(?:one|1|eins|ein|uno?) (?:durch|entre|partido(?: por| entre)?|sobre) ({VALUE})\b"
+    rf"(?! ?(?:{LENGTH}|y)\b)"
+)
 _BEFORE_POINT: Final = re.compile(rf"\b({'|'.join(SMALL)})(?=\.\d| \d/\d)")
 #: "Acht bis zehn Meter", "entre ocho y diez metros".
 _RANGE: Final = re.compile(
@@ -37,6 +42,7 @@ def in_english(text: str, language: str) -> str:
     turn, joints = _TURN[language]
     text = turn(_DECIMAL.sub(r"\1.\2", text))
     text = _RANGE.sub(_ranged, _SAID_POINT.sub(_pointed, text))
+    text = _SAID_OVER.sub(lambda match: f"1/{digits(match[1])} s", text)
     for pattern, replacement in joints:
         text = pattern.sub(replacement, text)
     return _BEFORE_POINT.sub(lambda match: digits(match.group()), text)

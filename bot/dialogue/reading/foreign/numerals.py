@@ -16,7 +16,7 @@ VALUE: Final = rf"(?:\d+(?:\.\d+)?|{'|'.join(SMALL)})"
 #: Lengths by the names of both languages.
 LENGTH: Final = r"(?:m|cm|km|metern?|metros?|zentimetern?|centimetros?|kilometern?|kilometros?)"
 #: Centimetres behind metres: "ein Meter zwanzig".
-TENS_OF_CM: Final = r"([1-9]\d)(?![\d.,/:])"
+TENS_OF_CM: Final = r"([1-9]\d)(?![\d/:]|[.,]\d)"
 #: What no centimetre stands before: "zwei Meter 50 mm".
 NO_UNIT: Final = rf"(?! ?(?:{LENGTH}|mm|s|sek\w*|seg\w*|iso|grad|prozent|hm|blenden?|pasos?)\b| ?%)"
 #: From a fifth on a part of nothing named is one of a second.

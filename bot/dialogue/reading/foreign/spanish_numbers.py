@@ -56,16 +56,25 @@ _PART: Final = re.compile(
     r"(?P<unit> de segundos?)?(?! (?:piso|lugar|dia|vez|intento|foto|oscuro|de hora))"
 )
 _PERCENT: Final = re.compile(r"\bpor ?ciento\b")
-_AVO: Final = re.compile(r"\b1 ?/ ?(\d+)(?:avo|ava)s?\b|\bun (\d+)(?:avo|ava)\b")
+_AVO: Final = re.compile(r"\b1 ?/ ?(\d+)(?:avo|ava)s?\b|\bun (\d+) ?(?:avo|ava)s?\b")
 _STOP: Final = r"(?:paso|punto|stop|diafragma)"
+_MEASURE: Final = r"(?:metro|kilometro|pie|pulgada|yarda)"
 _FEW: Final = "|".join(SMALL[1:])
 #: What several words make one number of, in this order; "metro y medio".
 JOINTS: Final[Rules] = rules(
-    (rf"\b(?:un )?(segundo|metro|{_STOP}) y medi[oa]\b", r"1.5 \1s"),
-    (rf"\b({VALUE}) (segundos|metros|{_STOP}s) y medi[oa]\b", r"\1.5 \2"),
+    (rf"\b(?:una? )?(segundo|{_MEASURE}|{_STOP}) y medi[oa]\b", r"1.5 \1s"),
+    (
+        rf"\b({VALUE}) (segundos|{_MEASURE}s|km|m|{_STOP}s) y medi[oa]\b",
+        r"\1.5 \2",
+    ),
+    (rf"\b(menos|mas) ({VALUE}) y medi[oa]\b", r"\1 \2.5"),
     (rf"\b({VALUE}) {_STOP}s? y ([12]/3)\b(?: stop)?", r"\1 \2 pasos"),
     (rf"\bun {_STOP} y ([12]/3)\b(?: stop)?", r"1 \1 pasos"),
     (rf"\b({VALUE}) y ([12]/3)\b", r"\1 \2"),
+    (r"\b(?:la )?mitad de (?:un )?segundo\b", "1/2 s"),
+    (r"\b(?:la )?tercera parte de (?:un )?segundo\b", "1/3 s"),
+    (r"\b(?:la )?cuarta parte de (?:un )?segundo\b", "1/4 s"),
+    (r"\b(?:la )?quinta parte de (?:un )?segundo\b", "1/5 s"),
     (r"\b(?:un )?medio segundo\b|\bmedia? de segundo\b", "1/2 s"),
     (rf"\btercio (?=de {_STOP})", "1/3 "),
     (
@@ -79,7 +88,8 @@ JOINTS: Final[Rules] = rules(
     (rf"\b({VALUE}) y medi[oa](?= (?:segundos|metros|pasos|stops))", r"\1.5"),
     (r"\bun (?=(?:metro|segundo|kilometro)\b)", "1 "),
     (rf"\b({VALUE}) (?:metros?|m) (?:con )?{TENS_OF_CM}{NO_UNIT}", r"\1.\2 m"),
-    (rf"\b(a|en) (one|two|three) {TENS_OF_CM}{NO_UNIT}(?=$|[,.;!])", r"\1 \2.\3 m"),
+    (rf"(?<!\w )(?<!\d)\bmetro (?:con )?{TENS_OF_CM}{NO_UNIT}", r"1.\1 m"),
+    (rf"\b(a|en|mide|medira) (one|two|three) {TENS_OF_CM}{NO_UNIT}(?=$|[,.;!])", r"\1 \2.\3 m"),
     (rf"^((?:como |unos |a )*)([1-9]|{_FEW}) {TENS_OF_CM}$", r"\1\2.\3"),
 )
 
