@@ -49,8 +49,8 @@ _CERTAIN: Final = 3.45
 _FLOODED: Final = -4.1
 #: Beside talk of other things a danger is heard in its part of the message: where the whole has at
 #: least the first odds, a part alone at least the second and so many spaces. Own rules.
-_WHOLE: Final = -5.2
-_PART: Final = 2.6
+_WHOLE: Final = -6.0
+_PART: Final = 4.1
 _PART_SPACES: Final = 2
 _BETWEEN_PARTS: Final = re.compile(
     r"[.!?;,:\n]+|\b(?:and|but|while|und|aber|y|pero)\b", re.IGNORECASE
