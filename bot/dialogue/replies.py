@@ -6,6 +6,7 @@ import re
 from collections.abc import Mapping
 from typing import Final
 
+from bot.dialogue.facts import Symptom
 from bot.dialogue.questions import Asked
 from bot.dialogue.reading import number_answer, read
 from bot.dialogue.reading.foreign import glossed
@@ -143,6 +144,13 @@ def _chosen(asked: Asked, text: str) -> str | None:
     if said in _NO:
         return _denial(asked)
     return None
+
+
+def shown(asked: Asked, text: str) -> str | None:
+    """The option that a frame has shown: leaves that came out smeared do move."""
+    told = read(text).known()
+    smeared = told == {"symptoms": (Symptom.LEAVES_SMEARED,)} and not text.strip().endswith("?")
+    return "yes" if asked.name == "leaves" and smeared else None
 
 
 def meant(asked: Asked, text: str) -> str | None:

@@ -14,7 +14,7 @@ from bot.dialogue.reading import number_answer, read
 from bot.dialogue.reading.command_words import command_of
 from bot.dialogue.reading.foreign import glossed
 from bot.dialogue.reading.frame_words import wished
-from bot.dialogue.replies import chosen, meant, says_yes_or_no
+from bot.dialogue.replies import chosen, meant, says_yes_or_no, shown
 from bot.dialogue.steps import (
     access,
     asides,
@@ -172,9 +172,9 @@ def _answered(turn: Turn, event: TextReceived, said: str, question: Question | N
         turn.say(Role.SETTINGS, "old_answer", number=str(number))
         repeat.put_again(turn, whole=True)
         return True
-    value = chosen(asked, event.text) or (
-        None if by_meaning.is_beside(said) else meant(asked, said)
-    )
+    value = chosen(asked, event.text) or shown(asked, said)
+    if value is None and not by_meaning.is_beside(said):
+        value = meant(asked, said)
     if value is not None:
         turn.remember_for_back()
         composition.note_beside(turn, asked.name, said)

@@ -203,3 +203,28 @@ def test_the_settings_of_the_leaf_frame_are_not_those_of_the_water() -> None:
 def test_signs_of_a_flood_turn_back_at_once(text: str) -> None:
     """No hour holds then."""
     assert keys_of(walked(), text)[0] == "answer.turn_back_at_once"
+
+
+def test_settings_beside_other_words_are_no_complaint_of_a_mode() -> None:
+    """Numbers stand beside the names of modes, too; who dials them has left the automatic."""
+    said = keys_of(walked(), "f11 and half a second iso 100 like my friend said")
+    assert said[0] == "told.settings"
+
+
+def test_the_way_in_a_question_how_long_to_stay_is_taken() -> None:
+    """What is told inside of a question is not lost: the turn-back time is the answer."""
+    player = walked()
+    first = keys_of(player, "how long can I stay, sun sets 20:10 and it is 2 km back")
+    assert "arrive.turn_back" in first
+    assert "arrive.turn_back" in keys_of(player, "so how long can I stay")
+    assert "asked.stay" in keys_of(walked(), "how long can I stay")
+
+
+def test_smeared_leaves_answer_whether_they_move() -> None:
+    """The leaf frame follows, and the question is not put again."""
+    player = walked("f/11 1/6 s iso 100", "1")
+    assert keys_of(player, "leaves are a bit smeary") == (
+        "keep.leaf_frame",
+        "keep.check",
+        "ask.next",
+    )

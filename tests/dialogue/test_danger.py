@@ -332,6 +332,9 @@ _ALL, _ONE, _OWN, _NOT = Safe.ALL, Safe.ONE, Safe.OWN, Safe.NOT
         ("my friend fell in, just the tripod is out", None),
         ("f/8", None),
         ("", None),
+        ("alle sind oben am weg", Safe.ALL),
+        ("estamos todos arriba en el camino", Safe.ALL),
+        ("wir sind oben an der kante", None),
     ],
 )
 def test_who_is_safe_in_words(text: str, safe: Safe | None) -> None:

@@ -40,6 +40,9 @@ _OF_A_FRAME: Final = frozenset(
     {"f_number", "shutter_s", "iso", "focal_mm", "polariser_on", "nd_on_stops", "light", "wind"}
     | {"has_tripod", "hand_held", "camera_format"}
 )
+#: The cause of frames that the camera set, and what somebody sets who gives the numbers.
+_MODE: Final = "automatic_mode"
+_DIALLED: Final = frozenset({"f_number", "shutter_s"})
 #: Light and wind are told of a day, not of a frame.
 _COMPLAINING: Final = (_OF_A_FRAME - {"light", "wind"}) | {"symptoms"}
 #: Facts that words of a topic hold without telling them: "my cascades", "on the tripod".
@@ -194,9 +197,9 @@ def _tells_of_a_frame(text: str, facts: Facts, least: float) -> bool:
     known = facts.known().keys()
     if is_asking(text) or len(tokens(text)) < topics.LEAST_WORDS or known - _COMPLAINING:
         return False
-    if is_arrival(text):
-        return False
     seen, near = sights.nearest(text)
+    if seen == _MODE and known & _DIALLED and facts.automatic is None:
+        return False  # numbers stand beside the names of modes, too
     return seen != sights.TALK and near >= least
 
 

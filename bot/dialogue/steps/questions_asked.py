@@ -15,6 +15,7 @@ from bot.dialogue.turn import Turn
 #: What is told, not asked, in a clause that holds it.
 _TELLING: Final = frozenset(
     {"symptoms", "meter_stops", "change_stops", "blink", "fall_height_m", "distance_m", "nearest_m"}
+    | {"walk_km", "sunset"}
 )
 _SETTINGS: Final = frozenset({"f_number", "shutter_s", "iso"})
 
@@ -211,7 +212,7 @@ _ABOUT: Final[tuple[tuple[str, str], ...]] = (
     (r"permit|allowed|tripods? ok", "permit"),
     (r"\bphone\b", "phone"),
     (r"\biso\b", "iso_or_grain"),
-    (r"\bfocus", "focus_or_leaves"),
+    (r"\bfocus", "focus_where"),
     (r"f-?stop|f ?/? ?number|aperture|\bf ?/? ?\d+", "f_number"),
     (r"noon|midday|full sun|sunny", "noon"),
     (r"(?:white|bright) sky|avoid.*sky", "sky"),

@@ -32,14 +32,6 @@ def _of_itself(say: Callable[[Turn], None]) -> Answer:
     return said
 
 
-def _focus(turn: Turn, text: str) -> None:
-    """Where to focus; leaves that are soft beside sharp rock were moved by the wind."""
-    if re.search(r"\b(?:leaves|ferns?|foliage|branches)\b", text.casefold()):
-        trade_answers.say_leaves(turn, text)
-    else:
-        trade_answers.say_focus(turn, text)
-
-
 def _iso(turn: Turn, text: str) -> None:
     """Which ISO; beside grain, how much of it an ISO makes."""
     if re.search(r"\b(?:grain|nois)", text.casefold()):
@@ -86,7 +78,7 @@ TOPICS: Final[Mapping[str, Answer]] = {
     "carrying": plainly("answer.carrying"),
     "looking_up": plainly("answer.looking_up"),
     "time_forgotten": trade_answers.say_turn_back,
-    "stay": plainly("asked.stay"),
+    "stay": trade_answers.say_stay,
     "permit": plainly("asked.permit"),
     "choose": plainly("asked.choose"),
     "wading": plainly("answer.wading"),
@@ -124,6 +116,5 @@ TOPICS: Final[Mapping[str, Answer]] = {
     "talk.other": trip_answers.say_other,
     # asked by their words alone
     "polariser": trade_answers.say_polariser,
-    "focus_or_leaves": _focus,
     "iso_or_grain": _iso,
 }

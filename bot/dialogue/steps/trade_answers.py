@@ -257,6 +257,13 @@ def say_turn_back(turn: Turn, clause: str) -> None:
         turn.say(Role.SETTINGS, f"arrive.offer{feet}")
 
 
+def say_stay(turn: Turn, clause: str) -> None:
+    """How long to stay: to the turn-back time, where the way out is known."""
+    del clause
+    if not arrive.way_out_told(turn):
+        turn.say(Role.SETTINGS, "asked.stay")
+
+
 def say_just_white(turn: Turn, text: str) -> None:
     """White without texture: the frame's own time, and the next one to try."""
     del text

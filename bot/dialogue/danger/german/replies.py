@@ -28,6 +28,10 @@ REPLIES: Final[Mapping[str, tuple[str, ...]]] = {
         r"\b(?:nichts|nix)(?: \w+)? (?:passiert|geschehen|gewesen)\b",
         r"\b(?:niemand|keiner|keinem|niemandem)(?: \w+){0,2} (?:verletzt|in gefahr|passiert)\b",
         rf"\b(?:wieder|zuruck) {_AM_WEG}\b",
+        (
+            r"\b(?:wir|alle)(?: \w+){0,2}? oben (?:am|auf (?:dem|der)|beim) (?:weg|pfad|steig"
+            r"|forstweg|wanderweg|strasse|parkplatz|auto|hutte|wiese)\b"
+        ),
         r"\bkeine gefahr\b",
         r"\b(?:weg|pfad) (?:wieder )?gefunden\b",
     ),

@@ -32,6 +32,10 @@ REPLIES: Final[Mapping[str, tuple[str, ...]]] = {
         r"\b(?:no hay|sin) peligro\b",
         rf"\bde (?:vuelta|nuevo) en (?:el|la) {_CAMINO}\b",
         r"\bencontramos el (?:camino|sendero)\b",
+        (
+            r"\b(?:todos|todas|estamos)(?: \w+){0,2}? arriba en (?:el (?:camino|sendero|coche"
+            r"|refugio|aparcamiento)|la (?:pista|carretera))\b"
+        ),
     ),
     "they": (
         rf"\b(?:ellos|ellas|estan)(?: \w+){{0,2}}? {_GOOD}",
