@@ -173,8 +173,8 @@ def _answered(turn: Turn, event: TextReceived, said: str, question: Question | N
         repeat.put_again(turn, whole=True)
         return True
     value = chosen(asked, event.text) or shown(asked, said)
-    if value is None and not by_meaning.is_beside(said):
-        value = meant(asked, said)
+    if value is None and (value := meant(asked, said)) and by_meaning.is_beside(said):
+        value = None
     if value is not None:
         turn.remember_for_back()
         composition.note_beside(turn, asked.name, said)

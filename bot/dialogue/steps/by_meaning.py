@@ -174,14 +174,16 @@ def explain(turn: Turn, text: str, facts: Facts) -> None:
 def _topic(text: str, facts: Facts) -> str | None:
     """The topic of a message: surely meant where it also tells something."""
     known = facts.known().keys()
-    topic = topics.topic_of(text)
-    if topic is None or not known:
-        stated = is_asking(text) or topics.nearest(text)[1] >= _STATED
-        return topic if stated or (topic or "").startswith(topics.TALK) else None
+    asked = is_asking(text)
     # What is told, not asked, is kept: "just my phone" is a kit, whatever topic it is near to.
-    if not is_asking(text) or not (known <= _VAGUE | {"symptoms"} or known <= _OF_A_FRAME):
+    of_a_frame = known <= _VAGUE | {"symptoms"} or known <= _OF_A_FRAME
+    if known and not (asked and of_a_frame):
         return None
-    return topic if topics.nearest(text)[1] >= _SURE else None
+    topic = topics.topic_of(text)
+    if topic is None or known:
+        return topic if topic is not None and topics.nearest(text)[1] >= _SURE else None
+    stated = asked or topics.nearest(text)[1] >= _STATED
+    return topic if stated or topic.startswith(topics.TALK) else None
 
 
 def _seen(turn: Turn, text: str, facts: Facts) -> Cause | None:
