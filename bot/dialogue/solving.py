@@ -158,6 +158,13 @@ def time_text(time_s: float, camera: Camera) -> str:
     return nearest(time_marks(camera.dial), within_s).label
 
 
+def watch_text(time_s: float, camera: Camera) -> str:
+    """The mark on the dial nearest to a time; beyond the dial what the watch shall show."""
+    if time_s > camera.longest_s:
+        return shutter_label(time_s, camera.dial)
+    return time_text(time_s, camera)
+
+
 def look_is(facts: Facts, shutter_s: float) -> str:
     """The look that a time makes, and by which numbers: the person's, or those of a usual fall."""
     assumed = Assumed()

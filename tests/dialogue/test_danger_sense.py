@@ -54,6 +54,12 @@ def test_the_sense_is_asked_only_where_words_leave_room() -> None:
     assert judged(rare).odds > trained().likely(heard_in(rare).features).odds
 
 
+def test_a_danger_late_in_a_long_message_is_not_outweighed() -> None:
+    """The sense is that of the beginning; the words of the end count for themselves."""
+    text = "the light on the moss was soft and we had all the time. " * 12 + "Then he slipped in."
+    assert judged(text) == trained().likely(heard_in(text).features)
+
+
 def test_sense_alone_moves_odds_so_far_at_most() -> None:
     """No message is surer by its sense than the bound says."""
     odds = learned().odds(senses_of(["help, he is drowning", "a nice picture of moss"]))

@@ -251,6 +251,7 @@ def test_a_day_to_come(text: str, *, to_come: bool, ahead: int | None) -> None:
         ("we go on Saturday", ""),
         ("Morgen geht es zum Wasserfall", ""),
         ("plan please", ""),
+        ("we go to Mayfield Falls tomorrow", "Mayfield Falls"),
     ],
 )
 def test_the_name_of_a_place(text: str, place: str) -> None:

@@ -205,6 +205,9 @@ def test_what_else_is_asked_at_home() -> None:
     assert asks_for_equal("how do I make them equally bright?")
     assert drops("delete the 8 second one")
     assert looks_ahead("tomorrow: 20 m fall")
+    assert looks_ahead("übermorgen an den 20 m Fall")
+    assert not looks_ahead("heute Morgen 1/4 s, f/11")
+    assert not looks_ahead("esta mañana 1/4 s, f/11")
 
 
 @pytest.mark.parametrize(

@@ -8,6 +8,9 @@ from __future__ import annotations
 
 import pytest
 
+from bot.dialogue.reckoning import Assumed, camera_of
+from bot.dialogue.solving import time_text, watch_text
+from core.series import shutter_label
 from tests.dialogue.test_first_settings import facts_of, told
 from tests.dialogue.test_light_gives import given_of
 from tests.dialogue.walked import keys_of
@@ -170,3 +173,17 @@ def test_without_a_light_the_look_is_judged(text: str, key: str) -> None:
 def test_other_questions_are_left_to_others(text: str) -> None:
     """No verdict where its subject is not named."""
     assert not any(key.startswith("verdict.") for key in keys_of(told(KIT, FALL, "1", "1"), text))
+
+
+def test_a_polariser_that_makes_it_right_is_not_called_off() -> None:
+    """1 2/3 stops over less 1.7 is nothing that could be told as bright or dark."""
+    body = body_of(KIT, FALL, "open gorge", "1", "1", "is f/9 and 1/4 right here?")
+    assert body.startswith("No: in an open gorge that is 1 2/3 stops too bright")
+    assert "With the polariser" not in body
+
+
+def test_a_time_beyond_the_dial_is_for_the_watch() -> None:
+    """1/30 s behind 13 stops is 273 s; the longest mark would be four stops short."""
+    camera = camera_of(told(KIT, FALL).context.person.kit, Assumed())
+    assert watch_text(2**13 / 30, camera) == shutter_label(2**13 / 30, camera.dial) != "30 s"
+    assert watch_text(1 / 4, camera) == time_text(1 / 4, camera) == "1/4 s"

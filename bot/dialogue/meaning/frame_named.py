@@ -7,7 +7,7 @@ from dataclasses import dataclass
 from typing import Final
 
 from bot.dialogue.kept import ToldFrame
-from bot.dialogue.reading.frame_list import is_same_time
+from bot.dialogue.reading.frame_list import FEW, is_same_time
 from bot.dialogue.reading.frame_times import SpokenTime, times_in
 from bot.dialogue.reading.phrases import any_of
 
@@ -20,13 +20,12 @@ _THAN: Final = re.compile(
     r"|compared (?:to|with)|next to|als|wie|gegen|neben|que"
     r"|como|frente a)(?: (?:in|the|that|a|of|at|des|der|das|dem|la|el|lo))*[ ,]*$"
 )
-_FEW: Final = {"two": 2, "three": 3, "four": 4, "2": 2, "3": 3, "4": 4}
-_COUNT: Final = rf"(?: (?P<{{}}>{'|'.join(_FEW)}))?"
+_COUNT: Final = rf"(?: (?P<{{}}>{'|'.join(FEW)}))?"
 _ARTICLE: Final = (
     r"(?:(?<!\w)(?:the |die |der |das |den |la |el |las |los )|(?<=^)|(?<=^and )|(?<=^but ))"
 )
 _ENDS: Final = any_of(
-    rf"{_ARTICLE}(?:(?P<lead>{'|'.join(_FEW)}) )?"
+    rf"{_ARTICLE}(?:(?P<lead>{'|'.join(FEW)}) )?"
     r"(?:(?P<last>last|final|letzte[nrs]?|ultim[oa]s?)|(?P<first>first|erste[nrs]?|primer[oa]?s?)"
     r"|(?P<long>longe(?:st|r)|slowest|längste[nrs]?|(?:mas|more) larg[oa]s?)"
     r"|(?P<short>shorte(?:st|r)|fastest|quickest|kürzeste[nrs]?|(?:mas|more) cort[oa]s?)"
@@ -46,7 +45,7 @@ _BARE: Final = re.compile(
     rf"\b(?:the|in|das|el|la) (?P<below>\d{{1,4}}(?:\.\d)?)"
     rf"(?: {_FRAME}\b|(?=$|[,.;!?] ?| (?:is|was|has|looks?|ist|hat|es|tiene)\b))"
 )
-_ORDINALS: Final = (
+_ORDINALS: Final = tuple(
     (
         re.compile(
             r"(?:\bthe |^|\band |\bder |\bdas |\bdie |\bla |\bel )"
@@ -62,7 +61,6 @@ _ORDINALS: Final = (
         ("seventh|siebte[nrs]?|septim[oa]", 7),
     )
 )
-_PLACES: Final = tuple(_ORDINALS)
 
 
 @dataclass(frozen=True)
@@ -114,7 +112,7 @@ def _of_time(time: SpokenTime, frames: tuple[ToldFrame, ...]) -> list[int]:
 def _by_words(part: str, frames: tuple[ToldFrame, ...]) -> list[tuple[int, list[int]]]:
     found = [(match.start(), _at_end(match, frames)) for match in _ENDS.finditer(part)]
     named = {time.start for time in times_in(part)}
-    for pattern, place in _PLACES:
+    for pattern, place in _ORDINALS:
         for match in pattern.finditer(part):
             apart = not named & set(range(match.start(), match.end()))
             found += [(match.start(), [place - 1])] if apart and place <= len(frames) else []
@@ -129,7 +127,7 @@ def _by_words(part: str, frames: tuple[ToldFrame, ...]) -> list[tuple[int, list[
 
 def _at_end(match: re.Match[str], frames: tuple[ToldFrame, ...]) -> list[int]:
     """`the last two`, `the longest`, `the middle one`."""
-    number = _FEW.get(match["lead"] or match["behind"] or "", 1)
+    number = FEW.get(match["lead"] or match["behind"] or "", 1)
     order = list(range(len(frames)))
     if match["long"] or match["short"]:
         order.sort(key=lambda place: frames[place].shutter_s, reverse=bool(match["long"]))

@@ -5,6 +5,7 @@ from __future__ import annotations
 import re
 from typing import Final
 
+from bot.dialogue.meaning.visit_words import AFTER_TOMORROW, TOMORROW
 from bot.dialogue.reading.phrases import any_of, plain
 from bot.dialogue.reading.spoken_numbers import SIMPLE
 
@@ -77,9 +78,10 @@ _PLACE: Final = re.compile(
 #: What opens a sentence is no part of a name.
 _OPENS: Final = re.compile(r"^(?:The|It|It's|At|In|We|I|This|Das|Der|Die|Am|Beim|La|El|En) ")
 _AHEAD: Final = any_of(
-    r"tomorrow|next (?:week\w*|month|saturday|sunday|trip)|morgen(?! war)|nächste\w* (?:woche"
-    r"|wochenende)"
-    r"|mañana|la semana que viene"
+    AFTER_TOMORROW,
+    rf"{TOMORROW}(?! war)",
+    r"next (?:week\w*|month|saturday|sunday|trip)|nächste\w* (?:woche|wochenende)"
+    r"|la semana que viene",
 )
 
 

@@ -5,6 +5,7 @@ from __future__ import annotations
 import re
 from collections.abc import Iterator, Mapping
 from dataclasses import dataclass
+from functools import lru_cache
 from typing import Final
 
 from bot.dialogue.facts import Blink, Facts, Symptom
@@ -186,7 +187,7 @@ def remarks(said: str, frames: tuple[ToldFrame, ...]) -> tuple[Remark, ...]:
     waiting: tuple[int, ...] = ()
     for part in _parts(said, frames):
         named = named_in(part, frames)
-        seen = tuple(dict.fromkeys(_seen(part)))
+        seen = _seen_in(part)
         places = tuple(dict.fromkeys((*waiting, *named.places)))
         waiting = ()
         in_all = _ALL.search(part) is not None and not places
@@ -205,7 +206,7 @@ def _parts(said: str, frames: tuple[ToldFrame, ...]) -> Iterator[str]:
         begun = ""
         for piece in _AND.split(clause):
             other = bool(begun) and bool(named_in(piece, frames).places)
-            if other and _seen_any(begun) and _seen_any(piece):
+            if other and _seen_in(begun.strip()) and _seen_in(piece.strip()):
                 yield begun
                 begun = piece
             else:
@@ -214,8 +215,10 @@ def _parts(said: str, frames: tuple[ToldFrame, ...]) -> Iterator[str]:
             yield begun.strip()
 
 
-def _seen_any(part: str) -> bool:
-    return next(_seen(part), None) is not None
+@lru_cache(maxsize=64)
+def _seen_in(part: str) -> tuple[str, ...]:
+    """The names of what a part tells, each once; a part is looked into before it is taken."""
+    return tuple(dict.fromkeys(_seen(part)))
 
 
 def _seen(part: str) -> Iterator[str]:

@@ -18,17 +18,17 @@ _DAYS: Final = (
 )
 _DAY: Final = "|".join(name for names in _DAYS for name in names)
 #: "Heute Morgen" and "por la mañana" are no tomorrow.
-_TOMORROW: Final = (
+TOMORROW: Final = (
     r"(?:tomorrow|(?<!heute )(?<!guten )(?<!am )(?<!jeden )morgen"
     r"|(?<!esta )(?<!la )(?<!buena )mañana|(?<!la )(?<!esta )manana(?! de))"
 )
-_AFTER_TOMORROW: Final = r"(?:(?:the )?day after tomorrow|übermorgen|uebermorgen|pasado mañana)"
+AFTER_TOMORROW: Final = r"(?:(?:the )?day after tomorrow|übermorgen|uebermorgen|pasado mañana)"
 _SOMEDAY: Final = (
     r"(?:this|next|coming|on the|am|nächste[sn]?|kommende[sn]?|dieses|este|el|próximo|proximo) "
     r"(?:weekend|week|month|wochenende|woche|monat|fin de semana|semana|mes)"
 )
 _TO_COME: Final = any_of(
-    _AFTER_TOMORROW, _TOMORROW, _SOMEDAY, rf"(?:on |this |next |am |el |este )?(?:{_DAY})"
+    AFTER_TOMORROW, TOMORROW, _SOMEDAY, rf"(?:on |this |next |am |el |este )?(?:{_DAY})"
 )
 #: What is said of a visit to come, and not only of a day.
 _VISIT: Final = any_of(
@@ -64,9 +64,9 @@ def days_ahead(text: str, weekday: int) -> int | None:
         weekday: of today, Monday is 0.
     """
     said = plain(text)
-    if re.search(rf"\b{_AFTER_TOMORROW}\b", said):
+    if re.search(rf"\b{AFTER_TOMORROW}\b", said):
         return 2
-    if re.search(rf"\b{_TOMORROW}\b", said):
+    if re.search(rf"\b{TOMORROW}\b", said):
         return 1
     named = re.search(rf"\b(?:{_DAY})\b", said)
     if named is None:
@@ -107,7 +107,7 @@ _NO_PLACE: Final = re.compile(
 )
 _MONTHS_AND_DAYS: Final = re.compile(
     rf"(?:{_DAY}|tomorrow|morgen|mañana|january|february|march|april|may|june|july|august"
-    r"|september|october|november|december)",
+    r"|september|october|november|december)\b",
     re.IGNORECASE,
 )
 #: Longest piece of a person's own words in a text to hand on [characters] (own rule).

@@ -22,8 +22,8 @@ _SETTINGS: Final[dict[Slot, re.Pattern[str]]] = {
         r"|\b(?:with|on|at|through) the (\d{2,3})(?![\d/.]| ?-?(?:m|s|ft|sec\w*|met\w+|st|nd|th)\b)"
     ),
 }
-_FEW: Final = {"two": 2, "three": 3, "four": 4, "2": 2, "3": 3, "4": 4}
-_FEW_WORDS: Final = "|".join(_FEW)
+FEW: Final = {"two": 2, "three": 3, "four": 4, "2": 2, "3": 3, "4": 4}
+_FEW_WORDS: Final = "|".join(FEW)
 _ENDS: Final = re.compile(
     rf"\b(?:(?P<before>{_FEW_WORDS}) )?(?:(?P<last>last|final|letzte\w*|ultim[oa]s?)"
     rf"|first|erste\w*|primer[oa]?s?)(?: (?P<behind>{_FEW_WORDS})\b)?"
@@ -200,7 +200,7 @@ def _named(words: str, times: tuple[SpokenTime, ...], span: tuple[int, int]) -> 
         return _of_times(inside)
     ends = _ENDS.search(words)
     if ends is not None and not _ALL.search(words[: ends.start()]):
-        number = _FEW.get(ends["before"] or ends["behind"] or "", 1)
+        number = FEW.get(ends["before"] or ends["behind"] or "", 1)
         return Scope("last" if ends["last"] else "first", number)
     if _ALL.search(words) or ends is not None:
         return Scope("all")

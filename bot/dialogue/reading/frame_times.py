@@ -58,7 +58,6 @@ _TIME: Final = re.compile(
 _BETWEEN: Final = r"(?:[ ,;/&+]|\b(?:and|then|or|also|und|dann|oder|y|o|luego|finally|at last)\b)+"
 _BARE: Final = re.compile(rf"(?P<bare>(?<![\w/.-])(?<!iso )(?<!f ){_NUMBER}(?![\w/.]|,\d))")
 _LISTED: Final = re.compile(rf"{_BETWEEN}{_NUMBER}(?![\w/.])(?= ?(?:$|[,;.:]|(?:and|und|y)\b|\d))")
-_LEADS: Final = re.compile(rf"{_BETWEEN}$")
 #: A leaf's time, a timer's or a wait is no exposure.
 _OTHER_TIME: Final = re.compile(
     r"\b(?:leaf|stick|twig|cork|bubbles?)\b[^,;.]*$"

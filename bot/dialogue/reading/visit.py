@@ -11,7 +11,6 @@ from bot.dialogue.reading.walking import is_round_trip, start_in, way_min_in
 from bot.dialogue.trip import Trip
 
 
-@lru_cache(maxsize=32)
 def read_visit(text: str, *, start_asked: bool = False) -> Trip:
     """All that a message tells of the visit around the walk.
 
@@ -19,11 +18,21 @@ def read_visit(text: str, *, start_asked: bool = False) -> Trip:
         text: the message in English.
         start_asked: the open question asks when the walk starts, and who goes.
     """
+    told = _told(text)
+    if not start_asked:
+        return told
+    start = start_in(normalise(text, with_others=True), asked=True)
+    return told.model_copy(update={"start_at": start})
+
+
+@lru_cache(maxsize=32)
+def _told(text: str) -> Trip:
+    """What a message tells, whatever is asked."""
     said = normalise(text, with_others=True)
     return Trip(
         people=people_in(said),
         slowest=slowest_in(said),
-        start_at=start_in(said, asked=start_asked),
+        start_at=start_in(said),
         walk_min=way_min_in(said),
         round_trip=is_round_trip(said) or None,
     )

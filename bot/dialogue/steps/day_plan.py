@@ -73,7 +73,7 @@ def return_times(way: Way, moment: datetime, *, sure: bool) -> dict[str, str]:
     return {"back": clock_of(back, sure=sure), "call": clock_of(back + _CALL_AFTER, sure=sure)}
 
 
-def start_of(turn: Turn, day: datetime) -> datetime | None:
+def _start_of(turn: Turn, day: datetime) -> datetime | None:
     """The start on the day of a moment, as told."""
     told = turn.trip.start_at
     if told is None:
@@ -85,7 +85,7 @@ def start_of(turn: Turn, day: datetime) -> datetime | None:
 def _say_hours(turn: Turn, way: Way, moment: datetime) -> None:
     """From the start to the return; a start too late for it is told."""
     out = timedelta(minutes=way.out_min)
-    start, back = start_of(turn, moment), measures.hour_and_minute(moment + out)
+    start, back = _start_of(turn, moment), measures.hour_and_minute(moment + out)
     if start is None:
         turn.say(Role.CHECK, "arrive.back", back=back)
         return

@@ -9,6 +9,7 @@ from typing import Final
 from bot.dialogue.compose import Role
 from bot.dialogue.reading.visit import read_visit
 from bot.dialogue.steps import planning
+from bot.dialogue.steps.base_said import AFTER_SUNSET
 from bot.dialogue.steps.day_plan import clock_of
 from bot.dialogue.texts import TEXTS, measures
 from bot.dialogue.turn import Turn
@@ -16,9 +17,9 @@ from bot.dialogue.way_out import leave_at, paced, zone_of
 from core.sun.rise_set import sun_times
 
 #: Lights after which dusk is all that is left.
-_SHORT: Final = frozenset({"sunset", "after sunset", "dusk", "full moonlight"})
+_SHORT: Final = AFTER_SUNSET | {"sunset"}
 _LAMPS: Final = re.compile(
-    r"\b(?:only |just |but )*(?P<few>one|a single|a|1|no) (?:\w+ )?"
+    r"\b(?:only |just |but )*(?:one|a single|a|1|no) (?:\w+ )?"
     r"(?:head ?-?(?:lamps?|lights?|torch(?:es)?)|torch(?:es)?|flash ?lights?|lamps?|light)\b"
 )
 _GETTING_DARK: Final = re.compile(

@@ -64,9 +64,7 @@ def _party(turn: Turn) -> str:
 def _say_hours(turn: Turn) -> None:
     position, trip = turn.position, turn.trip
     way, moment = way_of(turn.facts, trip), leave_at(turn.facts, trip, position, turn.now)
-    day = moment or turn.now
-    start = day_plan.start_of(turn, day)
-    told = measures.hour_and_minute(start) if start is not None else TEXTS["note.start_open"]
+    told = measures.told_clock(trip.start_at) if trip.start_at else TEXTS["note.start_open"]
     if way is None or moment is None:
         turn.say(Role.SETTINGS, "note.start", start=told)
         return

@@ -78,7 +78,7 @@ def say_within_reach(turn: Turn, solved: Solved, key: str = "adjust.next") -> No
     light gives no such time at all, the one that it gives is set.
     """
     shorter = None if solved.plan.met else _shorter(solved)
-    lit = within_light(solved)
+    lit = within_light(solved) if shorter is None else None
     if shorter is not None:
         say_plan(turn, shorter, key)
         look = TEXTS[f"look.{reckoning.wished_look(turn.facts).value}"]

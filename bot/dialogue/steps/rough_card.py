@@ -7,13 +7,14 @@ from typing import Final
 
 from bot.dialogue import reckoning
 from bot.dialogue.compose import Part, Role
+from bot.dialogue.solving import time_text, watch_text
 from bot.dialogue.steps import base
 from bot.dialogue.texts import TEXTS, measures
 from bot.dialogue.turn import Turn
 from core.camera import POLARISER_STOPS, Camera
 from core.exposure import Settings
 from core.light import LIGHTS, metered_level
-from core.series import f_number_label, iso_label, nearest, shutter_label, time_marks
+from core.series import f_number_label, iso_label
 
 #: What a card is reckoned for while no light is named, and what a light canopy leaves of it.
 _USUAL: Final = "overcast"
@@ -44,7 +45,7 @@ def parts(turn: Turn) -> tuple[Part, ...]:
         "trees": right_time(wanted, trees, camera),
     }
     look = TEXTS[f"look.{reckoning.wished_look(turn.facts).value}"]
-    label = shutter_label(nearest(time_marks(camera.dial), wanted.shutter_s).exact, camera.dial)
+    label = time_text(wanted.shutter_s, camera)
     aim = Part(Role.CHECK, "asked.card_look", {"look": look, "time": label})
     key = "asked.card" if camera.sensor.fixed_f_number is None else "asked.card_phone"
     return Part(Role.SETTINGS, key, rough), aim
@@ -65,6 +66,4 @@ def _with_filters(turn: Turn, wanted: Settings, ev100: float, camera: Camera) ->
 def right_time(settings: Settings, ev100: float, camera: Camera, filter_stops: float = 0.0) -> str:
     """The marked time that is right on the meter in a light, at these other settings."""
     over = metered_level(settings, ev100, filter_stops)
-    time_s = max(settings.shutter_s * 2**-over, camera.shortest_s)
-    marks = time_marks(camera.dial)
-    return nearest(marks, time_s).label if time_s < camera.longest_s else f"{round(time_s)} s"
+    return watch_text(settings.shutter_s * 2**-over, camera)

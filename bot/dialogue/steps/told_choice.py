@@ -8,6 +8,7 @@ from typing import Final
 from bot.dialogue import reckoning, solving
 from bot.dialogue.aims import aim_of
 from bot.dialogue.compose import Role
+from bot.dialogue.reading.frame_list import SAME_STOPS
 from bot.dialogue.steps import reasons, told_frames, told_seen, told_softness
 from bot.dialogue.texts import TEXTS, known, measures
 from bot.dialogue.turn import Turn
@@ -130,7 +131,7 @@ def _say_equal(turn: Turn, places: list[int]) -> None:
             frame=told_frames.name(turn, place), stops=measures.stops(stops)
         )
         for place, stops in lifts.items()
-        if stops >= told_frames.SAME_STOPS
+        if stops >= SAME_STOPS
     ]
     if pieces:
         turn.say(Role.CHECK, "home.equal", list=", ".join(pieces))

@@ -9,10 +9,10 @@ from datetime import timedelta
 from typing import Any, Final
 
 from bot.dialogue import reckoning, solving
-from bot.dialogue.by_numbers import rests_on_usual
+from bot.dialogue.by_numbers import flow_told, rests_on_usual
 from bot.dialogue.facts import Facts
 from bot.dialogue.kept import Measured, Review, ToldFrame
-from bot.dialogue.reading.frame_list import is_same_time
+from bot.dialogue.reading.frame_list import SAME_STOPS, is_same_time
 from bot.dialogue.reckoning import Assumed, Flowing
 from bot.dialogue.texts import TEXTS, measures
 from bot.dialogue.turn import Turn
@@ -22,8 +22,6 @@ from core.light import LIGHTS
 from core.series import exact_f_number, exact_iso, exact_shutter_s, f_number_label
 from core.water import Look, look_of
 
-#: Brightness nearer than this is the same [stops] (own rule: half a third).
-SAME_STOPS: Final = 1 / 6
 #: "Home now" may come with a frame, which was sent before it is heard (own rule).
 _ON_ITS_WAY: Final = timedelta(minutes=10)
 #: What a frame is taken to have been set to where nobody says; only differences count.
@@ -84,7 +82,7 @@ def take_measured(turn: Turn) -> None:
         before = since is None or shared.sent_at < since - _ON_ITS_WAY
         if before or shared.foreign or shared.shutter_s is None:
             continue
-        if not any(_is_same(frame, shared.shutter_s, shared.f_number) for frame in frames):
+        if not any(_is_same(frame, shared) for frame in frames):
             taken = {"f_number": shared.f_number, "iso": shared.iso, "focal_mm": shared.focal_mm}
             frames.append(ToldFrame(shutter_s=shared.shutter_s, liked=shared.kept, **taken))
     if len(frames) > len(frames_of(turn)):
@@ -94,10 +92,8 @@ def take_measured(turn: Turn) -> None:
 def take_shared(turn: Turn, shared: Measured, seen: Iterable[str]) -> None:
     """A frame that was shared at home, with what its picture shows."""
     take_measured(turn)
-    if shared.shutter_s is None:
-        return
     for place, frame in enumerate(frames_of(turn)):
-        if _is_same(frame, shared.shutter_s, shared.f_number):
+        if _is_same(frame, shared):
             see(turn, (place,), *seen)
             change(turn, about=(place,))
 
@@ -112,16 +108,15 @@ def shared_as(turn: Turn, place: int) -> str | None:
     """The shared file that a frame is of; None where it was only told."""
     frame = frames_of(turn)[place]
     for name, shared in turn.context.conversation.measured.items():
-        own = not shared.foreign and shared.shutter_s is not None
-        if own and _is_same(frame, shared.shutter_s or 1.0, shared.f_number):
+        if not shared.foreign and _is_same(frame, shared):
             return name
     return None
 
 
-def _is_same(frame: ToldFrame, shutter_s: float, f_number: float | None) -> bool:
-    if not is_same_time(frame.shutter_s, shutter_s):
+def _is_same(frame: ToldFrame, shared: Measured) -> bool:
+    if shared.shutter_s is None or not is_same_time(frame.shutter_s, shared.shutter_s):
         return False
-    return None in {frame.f_number, f_number} or frame.f_number == f_number
+    return None in {frame.f_number, shared.f_number} or frame.f_number == shared.f_number
 
 
 # names
@@ -199,9 +194,7 @@ def flow_of(turn: Turn, place: int | None = None) -> Flowing:
 
 def is_by_numbers(turn: Turn) -> bool:
     """Whether the shares rest on what was told, not on a usual fall."""
-    facts, assumed = turn.facts, Assumed()
-    reckoning.flowing_or_usual(facts, reckoning.focal_of(facts), assumed)
-    return not rests_on_usual(assumed)
+    return flow_told(turn.facts) is not None
 
 
 def is_placed(turn: Turn) -> bool:
@@ -286,13 +279,18 @@ def reference_of(turn: Turn) -> Reference:
     return Reference(level_of(turn, brightest), brightest)
 
 
+def side_of(stops: float) -> str:
+    """Which way a brightness differs: `same`, `over` or `under`."""
+    return "same" if abs(stops) < SAME_STOPS else "over" if stops > 0 else "under"
+
+
 def level_text(turn: Turn, place: int, against: Reference | None = None) -> str:
     """How a frame's brightness differs: `; 3 stops under 1/2 s`; "" for the reference itself."""
     reference = against or reference_of(turn)
     if reference.place == place:
         return ""
     stops = level_of(turn, place) - reference.level_stops
-    side = "same" if abs(stops) < SAME_STOPS else "over" if stops > 0 else "under"
+    side = side_of(stops)
     if reference.place is None:
         side, other = "metered" if side == "same" else side, TEXTS["home.the_meter"]
     else:

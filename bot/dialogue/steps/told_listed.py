@@ -97,7 +97,9 @@ def _say_metered(turn: Turn, *, listed: bool) -> None:
     frames, camera = told_frames.frames_of(turn), told_frames.camera_of(turn)
     f_number = exact_f_number(told_frames.common(frame.f_number for frame in frames) or 1.0)
     iso = told_frames.usual_iso(turn)
-    wanted = Settings(f_number, _inside(told_frames.metered_s(turn, f_number, iso)), iso)
+    wanted_s = told_frames.metered_s(turn, f_number, iso)
+    time_s = min(max(wanted_s, camera.shortest_s), camera.longest_s)
+    wanted = Settings(f_number, time_s, iso)
     light = LIGHTS[turn.facts.light or ""]
     turn.say(
         Role.SETTINGS,
@@ -115,14 +117,9 @@ def _say_metered(turn: Turn, *, listed: bool) -> None:
     turn.reason("why.metered", light=TEXTS[f"known.light.{light.key}"], **named)
 
 
-def _inside(time_s: float) -> float:
-    """No camera's dial goes further than this."""
-    return min(max(time_s, 1 / 8000), 30.0)
-
-
 def _piece(turn: Turn, place: int, reference: told_frames.Reference) -> str:
     stops = told_frames.level_of(turn, place) - reference.level_stops
-    side = "same" if abs(stops) < told_frames.SAME_STOPS else "over" if stops > 0 else "under"
+    side = told_frames.side_of(stops)
     frame = told_frames.name(turn, place)
     return TEXTS[f"home.piece.{side}"].format(frame=frame, stops=measures.stops(stops))
 

@@ -9,6 +9,7 @@ from bot.dialogue import reckoning, solving
 from bot.dialogue.aims import aim_of, with_kept
 from bot.dialogue.compose import Role
 from bot.dialogue.meaning.told_sights import OF_THE_VIEW, Remark
+from bot.dialogue.reading.frame_list import SAME_STOPS
 from bot.dialogue.steps import told_frames, told_softness
 from bot.dialogue.texts import TEXTS, measures
 from bot.dialogue.turn import Turn
@@ -98,13 +99,12 @@ def _one(turn: Turn, places: tuple[int, ...], remark: Remark) -> None:
             continue  # the comparison says by how much
         if seen not in {"best", "metered"}:
             told_frames.see(turn, places, seen)
-        _say(turn, seen)(turn, places)
+        _say(seen)(turn, places)
     if remark.against is not None and places[0] != remark.against:
         compare(turn, places[0], remark.against)
 
 
-def _say(turn: Turn, seen: str) -> _Say:
-    del turn
+def _say(seen: str) -> _Say:
     if seen in _PLAIN:
         return lambda turn, places: turn.say(
             Role.SETTINGS, f"home.{seen}", **told_frames.named(turn, places)
@@ -116,7 +116,7 @@ def compare(turn: Turn, place: int, other: int) -> None:
     """How much darker or brighter one frame is than another, by its settings."""
     stops = told_frames.level_of(turn, place) - told_frames.level_of(turn, other)
     named = {"frame": told_frames.name(turn, place), "other": told_frames.name(turn, other)}
-    if abs(stops) < told_frames.SAME_STOPS:
+    if abs(stops) < SAME_STOPS:
         turn.say(Role.CHECK, "home.compared_same", **named)
         return
     side = TEXTS["home.brighter" if stops > 0 else "home.darker"]
@@ -183,7 +183,7 @@ def _leaves(turn: Turn, places: Sequence[int]) -> None:
     stops = told_frames.level_of(turn, longest) - told_frames.level_of(turn, shortest)
     turn.say(
         Role.SETTINGS,
-        "home.leaves_from" if stops >= told_frames.SAME_STOPS else "home.leaves_equal",
+        "home.leaves_from" if stops >= SAME_STOPS else "home.leaves_equal",
         **named,
         other=told_frames.name(turn, shortest),
         stops=measures.stops(stops),
@@ -197,7 +197,7 @@ def _dark(turn: Turn, places: Sequence[int]) -> None:
     for place in places:
         stops = reference.level_stops - told_frames.level_of(turn, place)
         frame = told_frames.named(turn, [place])
-        if stops < told_frames.SAME_STOPS or other == place:
+        if stops < SAME_STOPS or other == place:
             turn.say(Role.SETTINGS, "home.dark_alone", **frame)
             continue
         against = TEXTS["home.the_meter"] if other is None else told_frames.name(turn, other)
@@ -209,7 +209,7 @@ def _clipped(turn: Turn, places: Sequence[int]) -> None:
     """Lost white: which darker frame holds more of it."""
     levels = {p: told_frames.level_of(turn, p) for p in range(len(told_frames.frames_of(turn)))}
     lowest = min(levels[place] for place in places)
-    darker = [place for place in levels if levels[place] < lowest - told_frames.SAME_STOPS]
+    darker = [place for place in levels if levels[place] < lowest - SAME_STOPS]
     named = told_frames.named(turn, places)
     if not darker:
         turn.say(Role.SETTINGS, "home.clipped", **named)

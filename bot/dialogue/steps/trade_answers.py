@@ -12,6 +12,7 @@ from bot.dialogue.compose import Role
 from bot.dialogue.facts import Units
 from bot.dialogue.reading import read
 from bot.dialogue.reckoning import Assumed
+from bot.dialogue.solving import watch_text
 from bot.dialogue.steps import arrive, base, keep, reasons
 from bot.dialogue.steps.base_said import DIM_EV
 from bot.dialogue.texts import TEXTS, measures
@@ -165,20 +166,15 @@ def _say_filter_times(turn: Turn, now: base.Standing, light: Light) -> None:
         return
     if len(owned) == _BOTH:
         owned.append((TEXTS["filter.both"], sum(stops for _, stops in owned)))
-    times = [f"{name} {_marked(bare_s * 2**stops, now)}" for name, stops in owned]
+    times = [f"{name} {watch_text(bare_s * 2**stops, now.camera)}" for name, stops in owned]
     turn.say(
         Role.CHECK,
         "asked.filter_times",
         f_number=f_number_label(now.wanted.f_number, now.camera.dial),
         iso=iso_label(now.wanted.iso, now.camera.dial),
-        bare=_marked(bare_s, now),
+        bare=watch_text(bare_s, now.camera),
         list="".join(f", {time}" for time in times),
     )
-
-
-def _marked(time_s: float, now: base.Standing) -> str:
-    within_s = min(max(time_s, now.camera.shortest_s), now.camera.longest_s)
-    return nearest(time_marks(now.camera.dial), within_s).label
 
 
 def say_noon(turn: Turn, clause: str) -> None:

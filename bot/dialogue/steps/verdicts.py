@@ -13,6 +13,7 @@ from bot.dialogue.facts import Facts
 from bot.dialogue.reading import read
 from bot.dialogue.reading.inventory import POLARISER
 from bot.dialogue.reckoning import Assumed
+from bot.dialogue.solving import time_text, watch_text
 from bot.dialogue.steps import base, keep, reasons
 from bot.dialogue.steps.base_said import DIM_EV
 from bot.dialogue.texts import TEXTS, measures
@@ -21,7 +22,7 @@ from core.camera import POLARISER_STOPS
 from core.exposure import Settings
 from core.light import LIGHTS, metered_level
 from core.optics import circle_of_confusion_mm, depth_limits_m
-from core.series import f_number_label, nearest, time_marks
+from core.series import f_number_label
 from core.water import look_of
 
 #: Up to so many heights away is usual for a whole fall, and up to so many a little beyond (common
@@ -111,12 +112,11 @@ def _say_polariser_matters(turn: Turn, text: str) -> None:
     light = LIGHTS.get(facts.light or "")
     dim = light is not None and light.ev100 <= DIM_EV
     lost = look_of(now.flow.share(longer_s)) is not reckoning.wished_look(facts)
-    marks = time_marks(now.camera.dial)
     turn.say(
         Role.SETTINGS,
         "verdict.polariser_yes" if dim or lost else "verdict.polariser_no",
-        time=nearest(marks, bare_s).label,
-        longer=nearest(marks, longer_s).label,
+        time=time_text(bare_s, now.camera),
+        longer=time_text(longer_s, now.camera),
     )
 
 
@@ -202,11 +202,11 @@ def _say_right(turn: Turn, text: str) -> None:
     if abs(over) <= _RIGHT_STOPS:
         turn.say(Role.SETTINGS, "verdict.right_yes", **values)
     else:
-        time_s = min(settings.shutter_s * 2**-over, now.camera.longest_s)
-        time = nearest(time_marks(now.camera.dial), time_s).label
+        time = watch_text(settings.shutter_s * 2**-over, now.camera)
         turn.say(Role.SETTINGS, "verdict.right_no", **values, **_off(over), time=time)
-    if facts.has_polariser and not facts.polariser_on:
-        turn.say(Role.CHECK, "verdict.right_polariser", **_off(over - POLARISER_STOPS))
+    after = over - POLARISER_STOPS
+    if facts.has_polariser and not facts.polariser_on and abs(after) > _RIGHT_STOPS:
+        turn.say(Role.CHECK, "verdict.right_polariser", **_off(after))
 
 
 def _off(over: float) -> dict[str, str]:
@@ -222,5 +222,5 @@ def _say_right_look(turn: Turn, now: base.Standing, settings: Settings) -> None:
         Role.SETTINGS,
         "verdict.look_yes" if right else "verdict.look_no",
         look=TEXTS[f"look.{wished.value}"],
-        time=nearest(time_marks(now.camera.dial), now.wanted.shutter_s).label,
+        time=time_text(now.wanted.shutter_s, now.camera),
     )

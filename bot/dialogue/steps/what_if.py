@@ -10,14 +10,15 @@ from bot.dialogue.compose import Role
 from bot.dialogue.context import GivenSettings
 from bot.dialogue.facts import Facts
 from bot.dialogue.reckoning import Assumed
+from bot.dialogue.solving import watch_text
 from bot.dialogue.steps import reasons, repeat
 from bot.dialogue.texts import TEXTS, measures
 from bot.dialogue.turn import Turn
 from core.blur import airy_diameter_um
-from core.camera import POLARISER_STOPS, Camera
+from core.camera import POLARISER_STOPS
 from core.exposure import Settings
 from core.light import LIGHTS, metered_level
-from core.series import f_number_label, iso_label, nearest, shutter_label, time_marks
+from core.series import f_number_label, iso_label, shutter_label
 from core.water import look_of
 
 #: How a message begins that only tries something.
@@ -118,7 +119,7 @@ def _say_difference(turn: Turn, given: GivenSettings, asked: Facts) -> None:
         iso=iso_label(after.iso, camera.dial),
         stops=measures.stops(change),
         side=TEXTS["brighter" if change > 0 else "darker"],
-        time=_mark(time_s, camera),
+        time=watch_text(time_s, camera),
         old_time=shutter_label(given.shutter_s, camera.dial),
         look=_look(turn.facts.updated(asked), time_s),
     )
@@ -151,7 +152,7 @@ def _say_light(turn: Turn, after: GivenSettings, asked: Facts) -> None:
         settings=solving.settings_text(after, camera),
         stops=measures.stops(over),
         side=TEXTS["brighter" if over > 0 else "darker"],
-        time=_mark(time_s, camera),
+        time=watch_text(time_s, camera),
         look=_look(turn.facts.updated(asked), time_s),
     )
     turn.reason("why.light")
@@ -215,13 +216,6 @@ def _key(asked: Facts, change: float) -> str:
         return "what_if.exposure"
     moved = asked.focal_mm or asked.distance_m or asked.portrait is not None
     return "what_if.geometry" if moved else "what_if.same"
-
-
-def _mark(time_s: float, camera: Camera) -> str:
-    """The dial's mark for a time; beyond the dial what the watch shall show."""
-    if time_s > camera.longest_s:
-        return shutter_label(time_s, camera.dial)
-    return nearest(time_marks(camera.dial), time_s).label
 
 
 def _look(facts: Facts, time_s: float) -> str:

@@ -35,9 +35,9 @@ EVERYWHERE: Final[dict[str, str]] = {
     ),
     "plan.home": "Note home: who, where, your way, the car; back by {back}, at {call} they call.",
     "plan.sunset": "Sunset {time}. The way out is missing.",
-    "plan.light": "Soft light: cloud, shade, or {rise} to {morning} and {evening} to {set} today.",
+    "plan.light": "Soft light: cloud, shade, or {rise} to {morning} and {evening} to {set}.",
     "plan.light_morning": (
-        "Soft light: cloud, shade, or {rise} to {morning} today; the evening is too late for you."
+        "Soft light: cloud, shade, or {rise} to {morning}; the evening is too late for you."
     ),
     "plan.kit": "Your kit: {list}.",
     "plan.more": "`why` has packing, the notices to read and rough settings.",

@@ -27,7 +27,7 @@ HOME: Final[dict[str, str]] = {
     "home.frame_focal": "{time} {focal}",
     "home.what_seen": "What do you see in each? Name it by its time; which do you like best?",
     "home.metered": "The meter there ({light}) wants about {settings}, {stops} either way.",
-    "why.metered": "{light}: about EV {ev} at ISO 100, {low} to {high} (light table).",
+    "why.metered": "{light}: about EV {ev} at ISO 100, {low} to {high} (common practice).",
     "home.against": "Against that: {list}.",
     "home.piece.under": "{frame} {stops} under",
     "home.piece.over": "{frame} {stops} over",
