@@ -27,21 +27,11 @@ from bot.dialogue.events import (
 from bot.dialogue.hours import with_hours
 from bot.dialogue.own_words import is_own
 from bot.dialogue.reading import number_answer
-from bot.dialogue.steps import (
-    all_safe,
-    arrive,
-    closed_place,
-    doubt,
-    emergency,
-    frames,
-    heard,
-    light_named,
-    limits,
-    manner,
-    measured,
-    precaution,
-    repeat,
-)
+from bot.dialogue.steps.anywhere import limits, manner, repeat
+from bot.dialogue.steps.frames import measured, shared
+from bot.dialogue.steps.safety import all_safe, closed_place, doubt, emergency, precaution
+from bot.dialogue.steps.telling import heard
+from bot.dialogue.steps.walk import arrive, light_named
 from bot.dialogue.texts import domain_key, domain_values, speaking
 from bot.dialogue.turn import Turn
 from bot.dialogue.words import answer_words
@@ -106,7 +96,7 @@ def _answer(turn: Turn, event: Event) -> None:
         case TextReceived():
             _typed_or_tapped(turn, event)
         case Withdrawn():
-            frames.withdrawn(turn, event.event_id)
+            shared.withdrawn(turn, event.event_id)
             taps.withdrawn(turn, event.event_id)
         case FrameReceived():
             _frame(turn, event)
@@ -127,7 +117,7 @@ def _measured(turn: Turn, event: FrameChecked | FramesMeasured) -> None:
     if doubt.is_open(turn):
         doubt.hold(turn, event)
     elif isinstance(event, FrameChecked):
-        frames.checked(turn, event)
+        shared.checked(turn, event)
     else:
         measured.came(turn, event)
 
@@ -174,7 +164,7 @@ def _frame(turn: Turn, event: FrameReceived) -> None:
     elif not limits.message_refused(turn):
         heard.keep(turn, heard.listen(turn, event.caption))
         if not limits.frame_refused(turn):
-            frames.received(turn, event)
+            shared.received(turn, event)
         if doubt.is_open(turn):
             doubt.insist(turn)
         elif danger is not None:

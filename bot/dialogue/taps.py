@@ -7,7 +7,8 @@ from bot.dialogue.context import Snapshot
 from bot.dialogue.events import TextReceived
 from bot.dialogue.questions import QUESTIONS
 from bot.dialogue.replies import chosen
-from bot.dialogue.steps import emergency, repeat
+from bot.dialogue.steps.anywhere import repeat
+from bot.dialogue.steps.safety import emergency
 from bot.dialogue.turn import Turn
 
 

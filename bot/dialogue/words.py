@@ -15,45 +15,32 @@ from bot.dialogue.reading.command_words import command_of
 from bot.dialogue.reading.foreign import glossed
 from bot.dialogue.reading.frame_words import wished
 from bot.dialogue.replies import chosen, meant, says_yes_or_no, shown
-from bot.dialogue.steps import (
+from bot.dialogue.steps.anywhere import (
     access,
-    asides,
-    at_home,
-    beside,
-    border_said,
-    by_meaning,
-    closed_place,
     commands,
-    composition,
-    corrected,
-    doubt,
-    emergency,
     forget,
-    frames,
-    group,
-    highlights,
-    home_words,
-    judged,
-    keep,
-    late,
-    lens,
-    liking,
-    look_said,
     manner,
-    measured,
-    measuring,
     now,
     patience,
     phone,
-    planning,
-    questions_asked,
     repeat,
     resume,
-    told,
-    visit,
-    what_if,
-    which_cause,
 )
+from bot.dialogue.steps.asked import asides, by_meaning, questions_asked, what_if, which_cause
+from bot.dialogue.steps.frames import (
+    beside,
+    border_said,
+    judged,
+    look_said,
+    measured,
+    measuring,
+    shared,
+)
+from bot.dialogue.steps.home import at_home, home_words
+from bot.dialogue.steps.safety import closed_place, doubt, emergency
+from bot.dialogue.steps.telling import corrected, group, late, told
+from bot.dialogue.steps.visits import planning, visit
+from bot.dialogue.steps.walk import composition, highlights, keep, lens, liking
 from bot.dialogue.turn import Turn
 
 #: A number typed this long before its question was put cannot answer it [s] (own rule: clocks
@@ -71,7 +58,7 @@ def _light_known(turn: Turn, value: str) -> None:
     if waiting is None:
         return
     if waiting.report is not None:
-        frames.judge_waiting(turn, waiting, waiting.report, clock_is_off=value == "clock")
+        shared.judge_waiting(turn, waiting, waiting.report, clock_is_off=value == "clock")
         return
     _by_meaning(turn, TextReceived(origin=turn.origin, text=waiting.text))
 
@@ -89,8 +76,8 @@ _ANSWERS: Final[Mapping[str, Answer]] = {
     "phone_again": phone.answer_again,
     "leaves": keep.answer_leaves,
     "next": keep.answer_next,
-    "rear_screen": frames.answer_rear_screen,
-    "screen_says": frames.answer_screen_says,
+    "rear_screen": shared.answer_rear_screen,
+    "screen_says": shared.answer_screen_says,
     "area": judged.answer_area,
     "border": border_said.answer,
     "glass": beside.answer_glass,
@@ -237,7 +224,7 @@ def _facts(turn: Turn, text: str, asked: Asked | None, typed: str) -> None:
 def _answered_beside(turn: Turn, text: str, typed: str, facts: Facts, *, noted: bool) -> bool:
     """Whether a message that asks nothing known was no more than talk, a topic, an arrival."""
     told = bool(facts.known()) or visit.tells(turn)
-    if not told and (now.arrived(turn, typed) or frames.whose(turn, typed)):
+    if not told and (now.arrived(turn, typed) or shared.whose(turn, typed)):
         return True
     if noted or visit.tells(turn):
         return False

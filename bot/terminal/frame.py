@@ -10,7 +10,7 @@ from dataclasses import asdict
 from pathlib import Path
 from typing import Any
 
-from bot.dialogue.steps.findings_said import plain_lines
+from bot.dialogue.steps.frames.findings_said import plain_lines
 from bot.dialogue.texts.frames import fault_line, frame_lines
 from bot.exits import Exit
 from bot.runtime.frame_child import check_and_draw

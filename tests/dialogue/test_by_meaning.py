@@ -6,8 +6,8 @@ import pytest
 
 from bot.dialogue.context import Context
 from bot.dialogue.meaning.tables import examples
-from bot.dialogue.steps import by_meaning
-from bot.dialogue.steps.topic_answers import TOPICS
+from bot.dialogue.steps.asked import by_meaning
+from bot.dialogue.steps.asked.topic_answers import TOPICS
 from bot.dialogue.turn import Turn
 from tests.dialogue.player import Player
 from tests.dialogue.test_message_rules import check

@@ -6,7 +6,7 @@ import pytest
 
 from bot.dialogue.facts import Facts
 from bot.dialogue.reading.foreign import glossed
-from bot.dialogue.steps.corrected import puts_right
+from bot.dialogue.steps.telling.corrected import puts_right
 from tests.dialogue.player import Player
 
 KIT = "full frame, 24-70, tripod"

@@ -7,7 +7,7 @@ from dataclasses import replace
 import pytest
 
 from bot.dialogue.facts import Units
-from bot.dialogue.steps.findings_said import plain_lines
+from bot.dialogue.steps.frames.findings_said import plain_lines
 from bot.dialogue.texts import frames, measures
 from core.errors import FrameFault
 from core.frame.report import AreaKind, Box, CameraSettings, ClippedArea, SizeNote

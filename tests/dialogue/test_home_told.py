@@ -18,7 +18,7 @@ from hypothesis import strategies as st
 from bot.dialogue.compose import AT_HOME, FIRST_LINE
 from bot.dialogue.context import Context
 from bot.dialogue.kept import Review
-from bot.dialogue.steps import home_words
+from bot.dialogue.steps.home import home_words
 from bot.dialogue.turn import Turn
 from tests.dialogue.player import Player
 from tests.dialogue.walked import keys_of, walked

@@ -13,7 +13,7 @@ from bot.dialogue.context import Context, Person
 from bot.dialogue.engine import handle
 from bot.dialogue.events import MediaRef, TextReceived
 from bot.dialogue.kept import MOST_BORDER_ANSWERS
-from bot.dialogue.steps import highlights
+from bot.dialogue.steps.walk import highlights
 from bot.dialogue.terms import Terms
 from bot.dialogue.texts.progress import progress_line
 from bot.dialogue.turn import Turn

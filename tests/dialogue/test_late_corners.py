@@ -8,7 +8,7 @@ from datetime import timedelta
 import pytest
 
 from bot.dialogue.context import Context, Conversation, Question, Walk
-from bot.dialogue.steps.frame_time import learn_clock
+from bot.dialogue.steps.frames.frame_time import learn_clock
 from bot.dialogue.turn import Turn
 from bot.dialogue.way_out import zone_told
 from core.frame.report import FrameMetadata

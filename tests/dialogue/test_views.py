@@ -7,7 +7,7 @@ from datetime import datetime, timedelta
 import pytest
 
 from bot.dialogue.kept import Measured
-from bot.dialogue.steps import views
+from bot.dialogue.steps.frames import views
 from tests.dialogue.player import START
 
 

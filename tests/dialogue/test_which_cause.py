@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import pytest
 
-from bot.dialogue.steps import by_meaning
+from bot.dialogue.steps.asked import by_meaning
 from tests.dialogue.player import Player
 from tests.dialogue.walked import keys_of
 

@@ -1,1 +1,1 @@
-"""One module per step or topic of the walk."""
+"""What is answered, by subject: the walk, what is told or asked, frames, home, visits, safety."""

@@ -1,0 +1,1 @@
+"""What holds at every step: command words, manners, limits, and questions put once more."""

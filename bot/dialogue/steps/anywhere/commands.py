@@ -1,0 +1,282 @@
+"""The words that work anywhere: start, back, skip, why, where am I, kit, taps, language, stop."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Mapping
+from typing import Final
+
+from bot.dialogue import reckoning, solving
+from bot.dialogue.compose import Role
+from bot.dialogue.context import KIT_SLOTS
+from bot.dialogue.facts import Units
+from bot.dialogue.questions import QUESTIONS
+from bot.dialogue.reckoning import Assumed
+from bot.dialogue.states import State, Trigger
+from bot.dialogue.steps.anywhere import forget, manner, my_data, now, repeat
+from bot.dialogue.steps.asked import explained, why
+from bot.dialogue.steps.frames import measuring, my_look
+from bot.dialogue.steps.safety import emergency
+from bot.dialogue.steps.visits import cards, plan, planning
+from bot.dialogue.steps.visits.day_plan import clock_of
+from bot.dialogue.steps.walk import arrive, base, composition, keep, lens
+from bot.dialogue.texts import TEXTS, known, known_trip
+from bot.dialogue.turn import Turn
+from bot.dialogue.way_out import leave_at
+
+#: Words whose feature is still to come: one honest line each.
+_TO_COME: Final = frozenset({"log"})
+
+
+def run(turn: Turn, command: str) -> None:
+    """Answer a command."""
+    if command in _TO_COME:
+        turn.say(Role.SETTINGS, f"to_come.{command}")
+        repeat.put_again_if_open(turn)
+        return
+    _COMMANDS[command](turn)
+
+
+def _start(turn: Turn) -> None:
+    walk = turn.context.conversation.walk
+    if planning.is_planning(turn):
+        arrive.start_planned(turn)
+        return
+    if walk is not None and (turn.context.conversation.history or walk.given is not None):
+        turn.say(Role.SETTINGS, "restart", step=TEXTS[f"step.{walk.state.value}"])
+        turn.ask("restart")
+        return
+    arrive.start(turn)
+
+
+def answer_restart(turn: Turn, value: str) -> None:
+    """Go on with the walk that was under way, or begin a new one."""
+    if value == "new":
+        arrive.start(turn)
+    else:
+        repeat.put_again(turn, whole=True)
+
+
+def _back(turn: Turn) -> None:
+    """Undo the last accepted answer; frames and cautions stay."""
+    conversation = turn.context.conversation
+    if not conversation.history:
+        turn.say(Role.SETTINGS, "back.nothing")
+        repeat.put_again_if_open(turn)
+        return
+    turn.undo()
+    if emergency.is_held(turn):
+        emergency.held(turn)
+        return
+    turn.say(Role.SETTINGS, "back.done")
+    repeat.put_again(turn, whole=True)
+
+
+def _skip(turn: Turn) -> None:
+    if not planning.skips(turn):
+        _skip_at_the_water(turn)
+
+
+def _skip_at_the_water(turn: Turn) -> None:
+    if _passes_over(turn):
+        repeat.put_again(turn, whole=True)
+        return
+    question = repeat.standing(turn)
+    if question is None:
+        turn.say(Role.SETTINGS, "skip.nothing")
+        return
+    turn.remember_for_back()
+    name = question.name.removesuffix("_feet")
+    if name in {"top", "sides", "anchor"}:
+        composition.skip(turn, name)
+    elif name == "leaves":
+        keep.answer_leaves(turn, "no")
+    elif name in _MEASURED:
+        turn.change_walk(checks=turn.walk.checks | {"geometry": "skipped"})
+        lens.go_on(turn)
+    elif name in {"settings", "seen", "blink", "blink_again", "phone_again"}:
+        _skip_frame(turn, name)
+    elif turn.walk.state in {State.LENS, State.ARRIVE} and name not in _NEEDED:
+        lens.go_on(turn)
+    else:
+        turn.say(Role.SETTINGS, "skip.needed")
+        repeat.put_again(turn, whole=True)
+
+
+def _skip_frame(turn: Turn, name: str) -> None:
+    """What was asked about a frame is left out: the walk goes on where it stood."""
+    turn.change_walk(complaint=None)
+    state = turn.walk.state
+    if name != "settings" and turn.walk.given is not None:
+        turn.be_in(State.HIGHLIGHTS, Trigger.NEW_FRAME)
+        keep.reached(turn)
+    elif state in {State.ARRIVE, State.LENS}:
+        turn.say(Role.SETTINGS, "skip.no_settings")
+        lens.go_on(turn)
+    elif state is State.COMPOSITION:
+        turn.say(Role.SETTINGS, "skip.no_settings")
+        composition.go_on(turn)
+    else:
+        base.give(turn)
+
+
+#: Questions about the fall; who skips one frames by eye, with the usual case assumed.
+_MEASURED: Final = frozenset({"geometry", "stream", "height", "distance"})
+#: Questions without whose answer the walk cannot go on.
+_NEEDED: Final = frozenset({"section", "too_near", "other_lens"})
+
+
+def _passes_over(turn: Turn) -> bool:
+    """Whether an interruption's question stands open, which `skip` drops."""
+    question = turn.context.conversation.question
+    return question is not None and QUESTIONS[question.name].passing
+
+
+def _where(turn: Turn) -> None:
+    """What was understood, and the step."""
+    conversation = turn.context.conversation
+    if conversation.walk is None:
+        turn.say(Role.SETTINGS, "where.no_walk")
+        _say_known(turn)
+        return
+    step = TEXTS[f"step.{turn.walk.state.value}"]
+    planned = planning.is_planning(turn)
+    turn.say(Role.SETTINGS, "where.planned" if planned else "where.step", step=step)
+    _say_known(turn)
+    given = turn.walk.given
+    if given is not None:
+        camera = reckoning.camera_of(turn.facts, Assumed())
+        turn.say(Role.CHECK, "where.given", settings=solving.settings_text(given, camera))
+    repeat.put_again_if_open(turn)
+
+
+def _say_known(turn: Turn) -> None:
+    # Others read in a group room: only what was told there is named there.
+    facts = turn.facts if turn.origin.direct else turn.walk.facts
+    lists = (known(facts, turn.units), known_trip(turn.trip.without_names()))
+    listed = ", ".join(told for told in lists if told)
+    if listed:
+        turn.say(Role.CHECK, "where.known", list=listed)
+    moment = leave_at(turn.facts, turn.trip, turn.position, turn.now)
+    if moment is not None:
+        sure = turn.position is not None
+        turn.say(Role.CHECK, "where.turn_back", time=clock_of(moment, sure=sure))
+
+
+def _kit(turn: Turn) -> None:
+    if not turn.origin.direct:
+        turn.say(Role.SETTINGS, "kit.in_private")
+        turn.say(Role.CHECK, "kit.how")
+        repeat.put_again_if_open(turn)
+        return
+    kit = turn.context.person.kit
+    listed = known(kit, turn.units, only=KIT_SLOTS)
+    turn.say(Role.SETTINGS, "kit.known" if listed else "kit.unknown", list=listed)
+    turn.say(Role.CHECK, "kit.how")
+    repeat.put_again_if_open(turn)
+
+
+def _units(turn: Turn) -> None:
+    new = Units.METRIC if turn.units is Units.IMPERIAL else Units.IMPERIAL
+    set_units(turn, new)
+
+
+def set_units(turn: Turn, units: Units) -> None:
+    """Answer in these units from now on."""
+    turn.change_person(units=units)
+    turn.say(Role.SETTINGS, f"units.{units.value}")
+    repeat.put_again_if_open(turn)
+
+
+def _taps(turn: Turn) -> None:
+    """Questions with options as polls from now on, or as plain words again."""
+    wanted = not turn.context.person.taps
+    turn.change_person(taps=wanted)
+    turn.say(Role.SETTINGS, "taps.on" if wanted else "taps.off")
+    repeat.put_again_if_open(turn)
+
+
+def _help(turn: Turn) -> None:
+    """It may be a cry: what protects first, then how to see what can be typed."""
+    turn.urgent = True
+    turn.say(Role.SAFETY, "danger.cry")
+    turn.say(Role.CHECK, "help.how")
+
+
+def _list_commands(turn: Turn) -> None:
+    turn.say(Role.SETTINGS, "help.first")
+    turn.say(Role.CHECK, "help.words")
+
+
+def _cancel(turn: Turn) -> None:
+    """Ends what is being measured; where nothing is, the walk, as `stop` does."""
+    if not measuring.is_under_way(turn):
+        _stop(turn)
+        return
+    measuring.end(turn)
+    turn.say(Role.SETTINGS, "together.ended")
+    repeat.put_again_if_open(turn)
+
+
+def _stop(turn: Turn) -> None:
+    under_way = measuring.is_under_way(turn)
+    if under_way:
+        measuring.end(turn)
+    turn.change_conversation(home_at=None, review=None)
+    if turn.context.conversation.walk is None:
+        turn.say(Role.SETTINGS, "together.ended" if under_way else "stop.nothing")
+        return
+    turn.change_conversation(walk=None, history=(), closed=False, doubted=None)
+    turn.close_question()
+    turn.say(Role.SETTINGS, "stop.done")
+
+
+def _leaf_frame(turn: Turn) -> None:
+    keep.leaf_frame(turn)
+    repeat.put_again_if_open(turn)
+
+
+def _thanks(turn: Turn) -> None:
+    """Thanks need no question behind them: it stands open all the same."""
+    turn.say(Role.SETTINGS, "thanks")
+
+
+def _hello(turn: Turn) -> None:
+    turn.say(Role.SETTINGS, "hello")
+    repeat.put_again(turn)
+
+
+_COMMANDS: Final[Mapping[str, Callable[[Turn], None]]] = {
+    "start": _start,
+    "back": _back,
+    "skip": _skip,
+    "now": now.tell,
+    "unclear": explained.tell,
+    "why": why.tell,
+    "where": _where,
+    "kit": _kit,
+    "plan": plan.tell,
+    "card": cards.draw,
+    "units": _units,
+    "metric": lambda turn: set_units(turn, Units.METRIC),
+    "imperial": lambda turn: set_units(turn, Units.IMPERIAL),
+    "taps": _taps,
+    "short": lambda turn: manner.be(turn, "short"),
+    "usual": lambda turn: manner.be(turn, "usual"),
+    "long": lambda turn: manner.be(turn, "long"),
+    "language": manner.list_languages,
+    "english": lambda turn: manner.speak(turn, "en"),
+    "german": lambda turn: manner.speak(turn, "de"),
+    "spanish": lambda turn: manner.speak(turn, "es"),
+    "help": _help,
+    "commands": _list_commands,
+    "stop": _stop,
+    "cancel": _cancel,
+    "keep": my_look.keep,
+    "leaf_frame": _leaf_frame,
+    "my_look": my_look.show,
+    "reset_look": my_look.reset,
+    "forget": forget.ask,
+    "data": my_data.tell,
+    "thanks": _thanks,
+    "hello": _hello,
+}

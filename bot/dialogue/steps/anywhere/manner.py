@@ -1,0 +1,66 @@
+"""How Linn talks with a person: in which language, and at which length."""
+
+from __future__ import annotations
+
+from bot.dialogue.compose import Part, Role
+from bot.dialogue.context import Length
+from bot.dialogue.meaning.hands import can_hardly_type
+from bot.dialogue.reading.tongue import language_of
+from bot.dialogue.steps.anywhere import repeat
+from bot.dialogue.texts import TEXTS, measures, speaking
+from bot.dialogue.texts.languages import LANGUAGES, go_on_in
+from bot.dialogue.turn import Turn
+
+
+def speak(turn: Turn, language: str) -> None:
+    """Speak this language with the person from now on, this answer included."""
+    turn.change_person(language=language)
+    go_on_in(language)
+    turn.say(Role.SETTINGS, "language.now")
+    repeat.put_again_if_open(turn)
+
+
+def list_languages(turn: Turn) -> None:
+    """Name the languages, each by its own name."""
+    turn.say(Role.SETTINGS, "language.list", list=measures.listing(_own_names(), TEXTS["and"]))
+    repeat.put_again_if_open(turn)
+
+
+def _own_names() -> list[str]:
+    return [_in(language, "language.own_name") for language in LANGUAGES]
+
+
+def _in(language: str, key: str) -> str:
+    with speaking(language):
+        return TEXTS[key]
+
+
+def offer(turn: Turn, text: str) -> None:
+    """Once, who clearly writes in another language is told the word for it, where room is left.
+
+    Nothing switches by itself: a quoted sentence would, too.
+    """
+    person, language = turn.context.person, language_of(text)
+    if turn.urgent or not turn.parts or language in {None, person.language}:
+        return
+    part = Part(Role.CHECK, "language.offered", {"offer": _in(language or "", "language.offer")})
+    if not person.language_offered and turn.has_room_for(part):
+        turn.parts.append(part)
+        turn.change_person(language_offered=True)
+
+
+def be(turn: Turn, length: Length) -> None:
+    """Write messages of this length from now on."""
+    turn.change_person(length=length)
+    turn.say(Role.SETTINGS, f"length.{length}")
+    repeat.put_again_if_open(turn)
+
+
+def note_hands(turn: Turn, text: str) -> bool:
+    """Who can hardly type gets short messages, and hears of taps; whether somebody said so."""
+    if not can_hardly_type(text):
+        return False
+    turn.change_person(length="short")
+    taps = turn.context.person.taps
+    turn.say(Role.ASSUMPTION, "length.hands_taps" if taps else "length.hands")
+    return True

@@ -1,0 +1,28 @@
+"""A question that nobody answers is let go: the walk goes on with what can be said."""
+
+from __future__ import annotations
+
+from typing import Final
+
+from bot.dialogue.compose import Role
+from bot.dialogue.states import State
+from bot.dialogue.steps.walk import composition, lens
+from bot.dialogue.turn import Turn
+
+_CHECKS: Final = frozenset({"top", "sides", "anchor"})
+#: What is asked on the way to the lens and can be assumed instead.
+_ASSUMABLE: Final = frozenset({"nearest", "water_speed", "kit", "format", "lenses"})
+_BEFORE_LENS: Final = frozenset({State.ARRIVE, State.LENS})
+
+
+def let_go(turn: Turn) -> None:
+    """Where the answer would name a check or a piece of kit for the fourth time, go on instead."""
+    if not any(part.key == "still_open" for part in turn.parts):
+        return
+    name = turn.question_name.removesuffix("_feet")
+    if name in _CHECKS:
+        turn.say(Role.ASSUMPTION, "let_go")
+        composition.skip(turn, name)
+    elif name in _ASSUMABLE and turn.walk.state in _BEFORE_LENS:
+        turn.say(Role.ASSUMPTION, "let_go")
+        lens.go_on(turn)

@@ -1,0 +1,60 @@
+"""Putting the walk's question once more, whatever came between."""
+
+from __future__ import annotations
+
+from typing import Final
+
+from bot.dialogue import resting
+from bot.dialogue.compose import Role
+from bot.dialogue.context import Question
+from bot.dialogue.questions import QUESTIONS, in_units
+from bot.dialogue.steps.visits import planning
+from bot.dialogue.turn import Turn
+
+#: A question that was put so often without an answer is only named from then on (own rule: two
+#: repeats are heard, a third one is nagging).
+MOST_TIMES: Final = 3
+
+
+def standing(turn: Turn) -> Question | None:
+    """The question that the walk stands at, None without one."""
+    conversation = turn.context.conversation
+    question = conversation.paused or conversation.question
+    if question is None or QUESTIONS[question.name].passing:
+        return None
+    return question
+
+
+def put_again(turn: Turn, *, whole: bool = False) -> None:
+    """Put the walk's question again, in the units of now; without one say how to begin.
+
+    Args:
+        turn: the answer under construction.
+        whole: with all its options, however often it was put: the person wants to see it.
+    """
+    question = standing(turn)
+    if planning.is_planning(turn) and not whole:
+        return  # what was offered once is not asked again at home
+    if question is None:
+        turn.close_question()
+        if not resting.is_at_home(turn.context, turn.now):
+            turn.say(Role.QUESTION, "begin")
+        return
+    name = in_units(question.name, turn.units)
+    often = question.times >= MOST_TIMES
+    turn.ask_again(question.model_copy(update={"name": name}), briefly=often and not whole)
+
+
+def put_again_if_open(turn: Turn, *, whole: bool = True) -> None:
+    """Put the walk's question again where one stands open, else say nothing."""
+    if standing(turn) is not None:
+        put_again(turn, whole=whole)
+
+
+def ask(turn: Turn, name: str) -> None:
+    """Put a question of the way to the settings; the same one that stands open, once more."""
+    question = standing(turn)
+    if question is not None and question.name.removesuffix("_feet") == name.removesuffix("_feet"):
+        put_again(turn)
+    else:
+        turn.ask(name)

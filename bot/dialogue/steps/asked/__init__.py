@@ -1,0 +1,1 @@
+"""What people ask beside the walk, and how it is answered."""

@@ -1,0 +1,160 @@
+"""Good news, assent, pauses and goodbyes: one fitting line, and no question that was heard."""
+
+from __future__ import annotations
+
+import re
+from typing import Final
+
+from bot.dialogue import reckoning, resting, solving
+from bot.dialogue.compose import Role
+from bot.dialogue.context import GivenSettings
+from bot.dialogue.facts import Facts
+from bot.dialogue.meaning.asides import Aside, aside_of, took_off
+from bot.dialogue.questions import Asked
+from bot.dialogue.reading.phrases import any_of
+from bot.dialogue.states import State, Trigger
+from bot.dialogue.steps.anywhere import repeat
+from bot.dialogue.steps.visits import planning
+from bot.dialogue.steps.walk import highlights, keep, liking
+from bot.dialogue.turn import Turn
+
+#: Facts that words of an aside hold by chance: "back from the tripod", "lovely smooth water".
+_BY_CHANCE: Final = frozenset(
+    {"has_tripod", "hand_held", "look", "stream", "section", "flow", "wind"}
+)
+_SUNLIT: Final = frozenset({"full sun", "hazy sun", "snow in sun"})
+#: Shorter times are for leaves, not for water (common practice: 1/125 s).
+_WATER_S: Final = 1 / 50
+_FOR_LEAVES: Final = any_of(
+    r"(?:leaf|second|short|fast) (?:frame|one|shot)|for the (?:leaves|ferns?|foliage|branches)"
+    r"|the (?:leaves|ferns?) (?:at|with)"
+)
+#: "Yes, I turned it already" of the polariser that was offered.
+_TURNED: Final = re.compile(
+    r"\W*(?:(?:yes|yep|yeah|ok|okay|done|i|i've|have|already|did)\W+)*(?:turned|rotated)"
+    r" (?:it|that)(?! (?:off|around|back|down|away)\b)",
+    re.IGNORECASE,
+)
+_LEAVES: Final = any_of("leaves|leaf|ferns?|foliage|branches|blätter|farne?|hojas|helechos?")
+
+
+def leave(turn: Turn, text: str, told: Facts, asked: Asked | None) -> bool:
+    """Answer a goodbye or a pause, before an option is heard in its words.
+
+    Args:
+        turn: the answer under construction.
+        text: as typed.
+        told: what was read in it.
+        asked: the open question; an interruption's own answers come first.
+
+    Returns:
+        Whether it was one.
+    """
+    aside = aside_of(text)
+    if aside not in {Aside.BYE, Aside.WAIT} or set(told.known()) - _BY_CHANCE or told.unread:
+        return False
+    if asked is not None and asked.passing and asked.name not in planning.OFFERS:
+        return False
+    if aside is Aside.BYE:
+        _part(turn)
+    else:
+        sunlit = turn.facts.light in _SUNLIT
+        turn.say(Role.SETTINGS, "aside.wait_sun" if sunlit else "aside.wait")
+    return True
+
+
+def _part(turn: Turn) -> None:
+    """A goodbye: what is worth to be noted, and no question any more; the walk can be resumed."""
+    given = turn.walk.given
+    if given is not None and turn.walk.state is State.KEEP:
+        keep.finish(turn)
+        return
+    if given is not None:
+        camera = reckoning.camera_of(turn.facts, reckoning.Assumed())
+        turn.say(Role.SETTINGS, "aside.bye_kept", settings=solving.settings_text(given, camera))
+    else:
+        planned = turn.context.conversation.walk is not None
+        turn.say(Role.SETTINGS, "aside.bye_plan" if planned else "aside.bye")
+    turn.close_question()
+
+
+def answer(turn: Turn, text: str, told: Facts) -> bool:
+    """Answer good news and assent; whether it was that and nothing else."""
+    if set(told.known()) - _BY_CHANCE or told.unread:
+        return False
+    match aside_of(text):
+        case Aside.THANKS:
+            turn.say(Role.SETTINGS, "thanks")
+        case Aside.PRAISE:
+            _praised(turn, text)
+        case Aside.ASSENT:
+            turn.say(Role.SETTINGS, "aside.good")
+            repeat.put_again_if_open(turn, whole=False)
+        case _ if took_off(text):
+            turn.say(Role.SETTINGS, "aside.good")
+            repeat.put_again_if_open(turn, whole=False)
+        case _:
+            return False
+    return True
+
+
+def with_filter(turn: Turn, text: str, told: Facts) -> Facts:
+    """The facts of "took it off": the one filter on the lens; of "turned it": the polariser."""
+    if told.known():
+        return told
+    if turn.facts.has_polariser and _TURNED.match(text):
+        return Facts(polariser_on=True)
+    if not took_off(text):
+        return told
+    given = turn.walk.given
+    polariser = bool(turn.facts.polariser_on or (given is not None and given.polariser_on))
+    nd = bool(turn.facts.nd_on_stops or (given is not None and given.nd_on_stops))
+    if polariser is nd:
+        return told
+    return Facts(polariser_on=False) if polariser else Facts(nd_on_stops=0.0)
+
+
+def without_leaf_frame(turn: Turn, text: str, told: Facts) -> Facts:
+    """The facts without the settings of the frame for the leaves: the water's stay as they are."""
+    short = told.shutter_s is not None and told.shutter_s < _WATER_S
+    if turn.walk.given is None or not short or not _FOR_LEAVES.search(text.casefold()):
+        return told
+    return told.model_copy(update={"f_number": None, "shutter_s": None, "iso": None})
+
+
+def _praised(turn: Turn, text: str) -> None:
+    turn.remember_for_back()
+    liking.note(turn, text, Facts())
+    given, state = turn.walk.given, turn.walk.state
+    if "leaf_frame" in turn.walk.checks and _LEAVES.search(text.casefold()):
+        _both_frames(turn)
+    elif given is None or state is State.KEEP or resting.is_at_home(turn.context, turn.now):
+        turn.say(Role.SETTINGS, "aside.good")
+        repeat.put_again_if_open(turn, whole=False)
+    elif _is_clean(turn, given) or _asked_enough(turn):
+        highlights.enter(turn)
+        highlights.holds(turn)
+    else:
+        camera = reckoning.camera_of(turn.facts, reckoning.Assumed())
+        turn.say(Role.SETTINGS, "aside.kept", settings=solving.settings_text(given, camera))
+        repeat.put_again_if_open(turn, whole=False)
+
+
+def _is_clean(turn: Turn, given: GivenSettings) -> bool:
+    """Whether a frame as bright as this one, or a brighter one, was told to hold the white."""
+    clean = turn.walk.clean_stops
+    return clean is not None and solving.level_of(given) <= clean + highlights.SAME_STOPS
+
+
+def _both_frames(turn: Turn) -> None:
+    """The frame of the leaves is taken, too: what to look at before leaving."""
+    if turn.walk.state is not State.KEEP:
+        highlights.enter(turn)
+        turn.move(Trigger.HELD)
+    turn.say(Role.SETTINGS, "aside.both_frames")
+    keep.close(turn)
+
+
+def _asked_enough(turn: Turn) -> bool:
+    question = repeat.standing(turn)
+    return question is not None and question.times >= repeat.MOST_TIMES

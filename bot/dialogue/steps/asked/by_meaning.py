@@ -1,0 +1,242 @@
+"""Messages matched by meaning: topics of the trade, sights of a frame, small talk."""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Mapping
+from typing import Final
+
+from bot.dialogue import causes
+from bot.dialogue.causes import Cause
+from bot.dialogue.facts import Facts, Symptom
+from bot.dialogue.meaning import sights, topics
+from bot.dialogue.meaning.arrival import is_arrival
+from bot.dialogue.meaning.wordings import topic_by_words
+from bot.dialogue.meaning.words import tokens
+from bot.dialogue.steps.anywhere import repeat
+from bot.dialogue.steps.asked import trade_answers
+from bot.dialogue.steps.asked.questions_asked import is_asking
+from bot.dialogue.steps.asked.topic_answers import TOPICS, Answer
+from bot.dialogue.steps.asked.trade_answers import plainly
+from bot.dialogue.texts import TEXTS
+from bot.dialogue.turn import Turn
+
+#: A sight is meant from this nearness on; beside facts, sights and topics from the higher one on
+#: (own choice, on the half of the messages on which rules may be written).
+_SIGHT: Final = 0.26
+_SURE: Final = 0.31
+#: From here on a message complains of a frame at all, whatever the cause (own choice, as above).
+_DOUBTED: Final = 0.23
+#: A topic that is stated and not asked is meant from here on: a passing word is no question (own
+#: choice, as above).
+_STATED: Final = 0.35
+#: So much nearer than the symptom that was read, another cause is meant (own choice, as above).
+_SURELY_OTHER: Final = 0.1
+#: Other causes are named for `why` down to this far behind the first (own rule).
+_BEHIND: Final = 3.0
+#: Most causes that `why` names (own rule: one line).
+_MOST_CAUSES: Final = 4
+#: Facts beside which a message may still be a complaint: of the frame, not of the place.
+_OF_A_FRAME: Final = frozenset(
+    {"f_number", "shutter_s", "iso", "focal_mm", "polariser_on", "nd_on_stops", "light", "wind"}
+    | {"has_tripod", "hand_held", "camera_format"}
+)
+#: The cause of frames that the camera set, and what somebody sets who gives the numbers.
+_MODE: Final = "automatic_mode"
+_DIALLED: Final = frozenset({"f_number", "shutter_s"})
+#: Light and wind are told of a day, not of a frame.
+_COMPLAINING: Final = (_OF_A_FRAME - {"light", "wind"}) | {"symptoms"}
+#: Facts that words of a topic hold without telling them: "my cascades", "on the tripod".
+_VAGUE: Final = frozenset(
+    {"stream", "has_tripod", "hand_held", "has_polariser", "polariser_on", "light", "look", "wind"}
+    | {"automatic", "camera_format", "section", "portrait", "flow"}
+)
+#: Causes that the answers to these symptoms treat, too.
+_ALSO: Final[Mapping[Symptom, frozenset[str]]] = {
+    Symptom.BLACK_ROCK: frozenset({"underexposed", "contrast_too_great"}),
+    Symptom.JUST_WHITE: frozenset({"time_too_long"}),
+    Symptom.NO_TEXTURE: frozenset({"water_clipped"}),
+    Symptom.TOO_BRIGHT: frozenset({"water_clipped"}),
+    Symptom.SOFT_NEAR: frozenset({"focused_wrong"}),
+    Symptom.SOFT_FAR: frozenset({"focused_wrong", "near_too_close"}),
+    Symptom.SOFT_ALL: frozenset({"focused_wrong"}),
+}
+#: What the options of open questions are about.
+_OPTION_TOPICS: Final = frozenset({"just_white", "sky", "edges", "histogram"})
+_OPTION_SIGHTS: Final = frozenset({"water_clipped", "sky_gap", "border_clutter"})
+#: What answers a question that was put, whatever stands behind it.
+_REPLY: Final = re.compile(r"\s*(?:no|yes|nope|yeah|yep)\b", re.IGNORECASE)
+#: Talk that needs no question behind it.
+_WITHOUT_QUESTION: Final = frozenset({"talk.thanks"})
+#: Causes that the answers to symptoms treat, with the person's numbers.
+SYMPTOMS: Final[Mapping[str, Symptom]] = {
+    "time_too_long": Symptom.NO_TEXTURE,
+    "time_too_short": Symptom.TOO_FROZEN,
+    "water_clipped": Symptom.JUST_WHITE,
+    "underexposed": Symptom.TOO_DARK,
+    "near_too_close": Symptom.SOFT_NEAR,
+    "shake": Symptom.SOFT_ALL,
+    "diffraction": Symptom.SOFT_ALL,
+    "wet_glass": Symptom.SOFT_SPOTS,
+    "wind_in_leaves": Symptom.LEAVES_SMEARED,
+    "unturned_polariser": Symptom.GLARE,
+    "cool_white_balance": Symptom.BLUE_CAST,
+    "tilted_camera": Symptom.LEANING,
+    "too_wide": Symptom.TOO_SMALL,
+}
+
+
+def answer(turn: Turn, text: str, facts: Facts) -> bool:
+    """Answer a message that asks something known, or tells of a cause without numbers.
+
+    Args:
+        turn: the answer under construction.
+        text: the message in English.
+        facts: what was read in it.
+
+    Returns:
+        Whether it was answered; otherwise its facts are to be taken in.
+    """
+    if facts.ask_what_if or facts.unread or _REPLY.match(text) or is_arrival(text):
+        return False
+    named = topic_by_words(text)
+    if named is not None:
+        TOPICS[named](turn, text)
+        _close(turn, named)
+        return True
+    topic = _topic(text, facts)
+    cause = _seen(turn, text, facts)
+    if cause is not None and (topic is None or _is_nearer(text, cause, topic)):
+        if cause.name in SYMPTOMS:
+            return False
+        CAUSES[cause.name](turn, text)
+    elif topic is not None:
+        TOPICS[topic](turn, text)
+    else:
+        return False
+    _close(turn, topic)
+    return True
+
+
+def _close(turn: Turn, topic: str | None) -> None:
+    """A reason for `why`, and the walk's question again where it is not out of place."""
+    if not turn.notes:
+        turn.reason("why.practice")
+    if turn.question_put or topic in _WITHOUT_QUESTION:
+        return
+    if repeat.standing(turn) is not None or topic == "talk.greeting":
+        repeat.put_again(turn)
+
+
+def complaint(turn: Turn, text: str, facts: Facts) -> tuple[Cause, ...]:
+    """The causes of what a message complains of, the likeliest first; none of other messages."""
+    if facts.ask_what_if or facts.unread or _REPLY.match(text) or topic_by_words(text):
+        return ()
+    if not _tells_of_a_frame(text, facts, _DOUBTED):
+        return ()
+    found = causes.diagnose(text, causes.scene_of(turn.facts.updated(facts), text))
+    topic = _topic(text, facts)
+    return found if topic is None or _is_nearer(text, found[0], topic) else ()
+
+
+def with_sight(turn: Turn, text: str, facts: Facts) -> Facts:
+    """The facts of a message, and the symptom of what it tells of where words say it better."""
+    cause = None if facts.ask_what_if or facts.unread else _seen(turn, text, facts)
+    symptom = SYMPTOMS.get(cause.name) if cause is not None else None
+    if facts.light is not None and facts.symptoms == (Symptom.BLUE_CAST,):
+        return facts.model_copy(update={"symptoms": ()})  # it is the light that is blue
+    return facts if symptom is None else facts.model_copy(update={"symptoms": (symptom,)})
+
+
+def is_beside(text: str) -> bool:
+    """Whether a message is about something else than what blinks or stands at the borders.
+
+    Such a message holds words of an option ("everything", "point") without choosing it.
+    """
+    if len(tokens(text)) <= topics.LEAST_WORDS:
+        return False
+    topic, seen = topics.nearest(text), sights.nearest(text)
+    if (topic[0] or "").startswith("talk."):  # "we left, back at the car" answers a question
+        return False
+    beside = topic[0] not in _OPTION_TOPICS and seen[0] not in _OPTION_SIGHTS
+    return beside and max(topic[1], seen[1]) >= _SURE
+
+
+def explain(turn: Turn, text: str, facts: Facts) -> None:
+    """Name the causes behind a complaint, the likeliest first, for `why`."""
+    if not facts.symptoms:
+        return
+    found = causes.diagnose(text, causes.scene_of(turn.facts.updated(facts), text))
+    likely = [cause for cause in found if cause.score > found[0].score - _BEHIND]
+    names = [TEXTS[f"cause_name.{cause.name}"] for cause in likely[:_MOST_CAUSES]]
+    turn.reason("why.causes", list=", ".join(names))
+
+
+def _topic(text: str, facts: Facts) -> str | None:
+    """The topic of a message: surely meant where it also tells something."""
+    known = facts.known().keys()
+    asked = is_asking(text)
+    # What is told, not asked, is kept: "just my phone" is a kit, whatever topic it is near to.
+    of_a_frame = known <= _VAGUE | {"symptoms"} or known <= _OF_A_FRAME
+    if known and not (asked and of_a_frame):
+        return None
+    topic = topics.topic_of(text)
+    if topic is None or known:
+        return topic if topic is not None and topics.nearest(text)[1] >= _SURE else None
+    stated = asked or topics.nearest(text)[1] >= _STATED
+    return topic if stated or topic.startswith(topics.TALK) else None
+
+
+def _seen(turn: Turn, text: str, facts: Facts) -> Cause | None:
+    """The first cause of what a message tells, None where it tells of no frame or is read well."""
+    if not _tells_of_a_frame(text, facts, _SURE if facts.known() else _SIGHT):
+        return None
+    cause = causes.diagnose(text, causes.scene_of(turn.facts.updated(facts), text))[0]
+    return None if _is_read(text, cause, facts.symptoms) else cause
+
+
+def _tells_of_a_frame(text: str, facts: Facts, least: float) -> bool:
+    """Whether the words are near to sights of a frame, and tell nothing of the place."""
+    known = facts.known().keys()
+    if is_asking(text) or len(tokens(text)) < topics.LEAST_WORDS or known - _COMPLAINING:
+        return False
+    seen, near = sights.nearest(text)
+    if seen == _MODE and known & _DIALLED and facts.automatic is None:
+        return False  # numbers stand beside the names of modes, too
+    return seen != sights.TALK and near >= least
+
+
+def treated(symptoms: tuple[Symptom, ...]) -> set[str]:
+    """The causes that the answers to these symptoms treat."""
+    own = {name for name, symptom in SYMPTOMS.items() if symptom in symptoms}
+    return own.union(*(_ALSO.get(symptom, frozenset()) for symptom in symptoms))
+
+
+def _is_read(text: str, cause: Cause, symptoms: tuple[Symptom, ...]) -> bool:
+    """Whether the symptoms that were read say the same, or nearly as well."""
+    near = sights.nearness(text)
+    same = [near[name] for name in treated(symptoms)]
+    return bool(symptoms) and near[cause.name] - max(same, default=0.0) < _SURELY_OTHER
+
+
+def _is_nearer(text: str, cause: Cause, topic: str) -> bool:
+    """Whether a message is a complaint rather than a remark on a topic."""
+    return sights.nearness(text)[cause.name] >= topics.nearness(text)[topic]
+
+
+CAUSES: Final[Mapping[str, Answer]] = {
+    "contrast_too_great": plainly("cause.contrast_too_great"),
+    "mixed_light": trade_answers.say_noon,
+    "iso_raised": trade_answers.say_iso_raised,
+    "automatic_mode": plainly("asked.mode"),
+    "focused_wrong": plainly("answer.focus_on_water"),
+    "polariser_in_the_dark": trade_answers.say_polariser_left,
+    "nd_cast": plainly("cause.nd_cast"),
+    "filter_corners": plainly("cause.filter_corners"),
+    "fogged_glass": plainly("cause.fogged_glass"),
+    "stray_light": plainly("cause.stray_light"),
+    "sky_gap": plainly("asked.sky"),
+    "border_clutter": plainly("answer.edges"),
+    "horizon_tilted": plainly("answer.tilted"),
+    "low_flow": plainly("cause.low_flow"),
+}

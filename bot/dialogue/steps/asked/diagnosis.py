@@ -1,0 +1,186 @@
+"""Symptoms that are not about brightness: one line with the person's own numbers."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Mapping
+from typing import Final
+
+from bot.dialogue import reckoning, solving
+from bot.dialogue.compose import Role
+from bot.dialogue.context import GivenSettings
+from bot.dialogue.facts import Facts, Symptom
+from bot.dialogue.questions import in_units
+from bot.dialogue.reckoning import Assumed
+from bot.dialogue.steps.anywhere import repeat
+from bot.dialogue.steps.walk import keep, reasons
+from bot.dialogue.texts import TEXTS, measures
+from bot.dialogue.turn import Turn
+from core.camera import POLARISER_STOPS
+from core.exposure import Settings
+from core.framing import frame_fall, section_focal_mm, stand_back_m
+from core.series import f_number_label, nearest, time_marks
+
+
+def answer(turn: Turn, symptom: Symptom) -> None:
+    """Say the likeliest cause and the remedy, then put the walk's question again."""
+    _ANSWERS[symptom](turn)
+    if turn.question_put:
+        return
+    if repeat.standing(turn) is not None:
+        repeat.put_again(turn)
+
+
+def soft_depth(turn: Turn) -> None:
+    """Near or far out of focus: f-number and focus for the depth."""
+    facts = turn.facts
+    assumed = Assumed()
+    sensor = reckoning.sensor_of(facts, assumed)
+    focal_mm = reckoning.focal_of(facts)
+    if facts.nearest_m is None or focal_mm is None:
+        turn.say(Role.SETTINGS, "symptom.soft_depth")
+        turn.ask(in_units("nearest" if facts.nearest_m is None else "focal", turn.units))
+        return
+    if sensor.fixed_f_number is not None:
+        turn.say(Role.SETTINGS, "symptom.soft_phone")
+        return
+    depth = reckoning.depth_of(facts, focal_mm, assumed)
+    focus_m = reckoning.focus_of(facts) or 2 * facts.nearest_m
+    key = "symptom.soft_depth_stack" if depth.stack else "symptom.soft_depth_numbers"
+    far_m = facts.farthest_m or facts.distance_m
+    turn.say(
+        Role.SETTINGS,
+        key,
+        f_number=f_number_label(depth.exact, reckoning.dial_of(facts)),
+        focus=measures.length(focus_m, turn.units),
+        near=measures.length(facts.nearest_m, turn.units),
+        far=measures.length(far_m, turn.units) if far_m else TEXTS["far_wall"],
+        frames=str(depth.stack or 1),
+    )
+    reasons.explain_depth(turn, depth, reckoning.dial_of(facts))
+
+
+def soft_all(turn: Turn) -> None:
+    """All of it is soft: diffraction where the f-number is too high, else shake."""
+    facts = turn.facts
+    sensor = reckoning.sensor_of(facts, Assumed())
+    f_number = reckoning.exact_settings(facts)[0]
+    if f_number is None and turn.walk.given is not None:
+        f_number = turn.walk.given.f_number
+    if f_number is not None and f_number > sensor.softening_f * 1.02:
+        dial = reckoning.dial_of(facts)
+        turn.say(
+            Role.SETTINGS,
+            "symptom.diffraction",
+            f_number=f_number_label(f_number, dial),
+            better=f_number_label(sensor.best_f[1], dial),
+        )
+        return
+    if reckoning.is_phone(facts):
+        turn.say(Role.SETTINGS, "symptom.shake_phone")
+    elif facts.hand_held or facts.has_tripod is False:
+        turn.say(Role.SETTINGS, "symptom.shake_hand")
+    else:
+        turn.say(Role.SETTINGS, "symptom.shake")
+
+
+def glare(turn: Turn) -> None:
+    """Shine: the polariser, and the settings that make up for its light with the look kept."""
+    facts, given = turn.facts, turn.walk.given
+    if facts.has_polariser is False:
+        turn.say(Role.SETTINGS, "symptom.glare_none")
+    elif facts.has_polariser is None and facts.polariser_on is None:
+        turn.say(Role.SETTINGS, "symptom.glare_if")
+    elif given is None or given.polariser_on or reckoning.is_phone(facts):
+        turn.say(Role.SETTINGS, "symptom.glare")
+    else:
+        _polariser_on(turn, given)
+
+
+def _polariser_on(turn: Turn, given: GivenSettings) -> None:
+    """The polariser goes on, and as much light comes in elsewhere."""
+    fixed = turn.facts.updated(Facts(polariser_on=False, has_polariser=False))
+    settings = Settings(given.f_number, given.shutter_s, given.iso)
+    solved = solving.solve(fixed, settings, POLARISER_STOPS)
+    now = solved.given.model_copy(update={"polariser_on": True, "focus_m": given.focus_m})
+    turn.say(
+        Role.SETTINGS, "symptom.glare_time", settings=solving.settings_text(now, solved.camera)
+    )
+    turn.change_walk(given=now)
+    turn.learn(Facts(polariser_on=True, has_polariser=True))
+    reasons.explain_share(turn, solved.flow, now.shutter_s, solved.camera)
+
+
+def leaning(turn: Turn) -> None:
+    """Leaning walls: how far back a level camera holds the top."""
+    facts = turn.facts
+    focal_mm = reckoning.focal_of(facts)
+    if facts.fall_height_m is None or focal_mm is None:
+        turn.say(Role.SETTINGS, "symptom.leaning")
+        return
+    sensor = reckoning.sensor_of(facts, Assumed())
+    eye_m = reckoning.camera_height_of(facts, Assumed())
+    side_mm = reckoning.vertical_side_mm(facts, sensor)
+    above_m = max(facts.fall_height_m - eye_m, 0.1)
+    distance_m = stand_back_m(above_m, focal_mm, side_mm)
+    turn.say(
+        Role.SETTINGS,
+        "symptom.leaning_numbers",
+        distance=measures.length(distance_m, turn.units),
+        focal=measures.focal(focal_mm, sensor.crop_factor),
+    )
+
+
+def too_small(turn: Turn) -> None:
+    """A lost fall: the focal lengths that fill the frame."""
+    facts = turn.facts
+    if facts.fall_height_m is None or facts.distance_m is None:
+        turn.say(Role.SETTINGS, "symptom.too_small")
+        return
+    sensor = reckoning.sensor_of(facts, Assumed())
+    side_mm = reckoning.vertical_side_mm(facts, sensor)
+    eye_m = reckoning.camera_height_of(facts, Assumed())
+    fills = frame_fall(facts.fall_height_m, facts.distance_m, eye_m, None, side_mm).focal_mm
+    half = section_focal_mm(facts.fall_height_m / 2, facts.distance_m, side_mm)
+    turn.say(
+        Role.SETTINGS,
+        "symptom.too_small_numbers",
+        focal=measures.focal(fills, sensor.crop_factor),
+        longer=measures.focal(half, sensor.crop_factor),
+    )
+
+
+def _black_rock(turn: Turn) -> None:
+    given = turn.walk.given
+    if given is None:
+        turn.say(Role.SETTINGS, "symptom.black_rock")
+        return
+    dial = reckoning.dial_of(turn.facts)
+    longer = nearest(time_marks(dial), min(32.0, given.shutter_s * 4))
+    camera = reckoning.camera_of(turn.facts, Assumed())
+    turn.say(
+        Role.SETTINGS,
+        "symptom.black_rock_numbers",
+        settings=solving.settings_text(given, camera),
+        time=longer.label,
+    )
+
+
+def _plainly(key: str) -> Callable[[Turn], None]:
+    def say(turn: Turn) -> None:
+        turn.say(Role.SETTINGS, key)
+
+    return say
+
+
+_ANSWERS: Final[Mapping[Symptom, Callable[[Turn], None]]] = {
+    Symptom.SOFT_NEAR: soft_depth,
+    Symptom.SOFT_FAR: soft_depth,
+    Symptom.SOFT_ALL: soft_all,
+    Symptom.SOFT_SPOTS: _plainly("symptom.spots"),
+    Symptom.LEAVES_SMEARED: keep.leaf_frame,
+    Symptom.GLARE: glare,
+    Symptom.BLUE_CAST: _plainly("symptom.blue"),
+    Symptom.LEANING: leaning,
+    Symptom.TOO_SMALL: too_small,
+    Symptom.BLACK_ROCK: _black_rock,
+}

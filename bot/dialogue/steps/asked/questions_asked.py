@@ -1,0 +1,243 @@
+"""Questions that people ask beside the walk, known by their words."""
+
+from __future__ import annotations
+
+import re
+from typing import Final
+
+from bot.dialogue.context import KIT_SLOTS
+from bot.dialogue.facts import Facts
+from bot.dialogue.reading import read
+from bot.dialogue.steps.asked import trade_answers, verdicts
+from bot.dialogue.steps.asked.topic_answers import TOPICS, Answer
+from bot.dialogue.turn import Turn
+
+#: What is told, not asked, in a clause that holds it.
+_TELLING: Final = frozenset(
+    {"symptoms", "meter_stops", "change_stops", "blink", "fall_height_m", "distance_m", "nearest_m"}
+    | {"walk_km", "sunset"}
+)
+_SETTINGS: Final = frozenset({"f_number", "shutter_s", "iso"})
+
+#: Where one clause ends and a question may begin.
+_CLAUSE: Final = re.compile(
+    r"(?<=[?!;.])\s+|\n|,\s*(?=(?:and |but |so )?"
+    r"(?:whats?|which|where|how|why|when|do|does|should|can|could|is|am|may)\b)"
+    r"|\s+(?=(?:but|and) (?:am|is|can|may|should|do|how|why|what|which|where)\b)"
+)
+#: How a question begins when it lacks its mark.
+_ASKING: Final = re.compile(
+    r"(?:(?:and|so|but|ok|okay|hi|hey|linn|please)\W+)*(?:whats?|which|where|how|does?"
+    r"|do you know|should|can|could|is|are|why|when|may|raw|white balance|wb)\b"
+)
+
+
+def answer(turn: Turn, text: str) -> str | None:
+    """Answer the questions of a message that are known here.
+
+    Returns:
+        What else the message says, to be read for facts; None when it asks nothing known.
+    """
+    judged = verdicts.answer(turn, text)
+    if judged is not None:
+        return judged
+    clauses = _CLAUSE.split(text)
+    asked = ((place, say) for place, clause in enumerate(clauses) if (say := _topic(clause)))
+    first, say = next(asked, (0, None))
+    if say is None:
+        return None
+    rest = " ".join(clauses[:first] + clauses[first + 1 :])
+    told = read(rest)  # "m43, and which f-number?" asks about that camera
+    kit = told.only(told.known().keys() & KIT_SLOTS).updated(_own(turn, clauses[first]))
+    turn.change_person(kit=turn.context.person.kit.updated(kit))
+    if _waits(say, rest):
+        return rest
+    say(turn, text)
+    if not turn.notes:
+        turn.reason("why.practice")
+    return rest
+
+
+def answer_late(turn: Turn, text: str, rest: str | None) -> None:
+    """Say what waited for the rest of a message to be taken in, in front of what that led to."""
+    if rest is None:
+        return
+    say = next((say for clause in _CLAUSE.split(text) if (say := _topic(clause))), None)
+    if say is None or not _waits(say, rest):
+        return
+    said, turn.parts = turn.parts, []
+    say(turn, text)
+    turn.parts = [*turn.parts, *said]
+
+
+def _waits(say: Answer, rest: str) -> bool:
+    """Whether an answer's numbers change by what else is told."""
+    return say is trade_answers.say_nd and bool(read(rest).known())
+
+
+def _own(turn: Turn, clause: str) -> Facts:
+    """Filters that a question names as the person's: "do I need my 3 stop?".
+
+    Who has an ND and asks which of the two goes on first has the polariser, too.
+    """
+    told, said = read(clause), clause.casefold()
+    if not (_MINE.search(said) or ("first" in said and turn.facts.nd_stops)):
+        return Facts()
+    return Facts(nd_stops=told.nd_stops or None, has_polariser=told.has_polariser or None)
+
+
+_MINE: Final = re.compile(r"\bmy\b")
+
+
+def _topic(clause: str) -> Answer | None:
+    said = clause.casefold().strip()
+    if "what if" in said or not is_asking(said) or _tells(clause):
+        return None
+    return next((say for pattern, say in _SAY if pattern.search(said)), None)
+
+
+def is_asking(text: str) -> bool:
+    """Whether a message has a question's mark or beginning."""
+    said = text.casefold().strip()
+    return said.endswith("?") or _ASKING.match(said) is not None
+
+
+def _tells(clause: str) -> bool:
+    """Whether a clause tells of a frame or of the fall, whatever it asks beside."""
+    known = set(read(clause).known())
+    return bool(known & _TELLING) or len(known & _SETTINGS) > 1
+
+
+_TURN_BACK: Final = (
+    r"turn(?:ing)?[ -]?(?:back|around|round)|head(?:ing)? back|(?:start|go|walk) back"
+    r"|(?:when|what time|how late).*\b(?:leave|sunset|dark|set off|go home|be (?:back|home)"
+    r"|return)\b"
+    r"|sunset (?:time|rule)"
+)
+
+#: What a question around a visit is about, in front of what is asked of the picture.
+_AROUND: Final[tuple[tuple[str, str], ...]] = (
+    (
+        r"why .*\b\d+(?:/\d+)?(?: ?s\w*)? (?:and )?not\b|why not .*\b1/\d",
+        "why_time",
+    ),
+    (
+        r"polari.* first or .*\bnd|\bnd\b.* first or|(?:order|sequence) of (?:the )?filters",
+        "filter_order",
+    ),
+    (
+        r"which (?:of the )?(?:two )?filters? (?:goes |comes |do i put )?(?:on )?first",
+        "filter_order",
+    ),
+    (
+        r"how (?:do|can|would|will) (?:i|you) (?:know|see|tell|notice).*(?:turned|polari)",
+        "polariser_seen",
+    ),
+    (
+        (
+            r"(?:put|join|merge|combine|mix)\w* (?:them|the (?:two|frames|leaves)|both|it)"
+            r"(?: \w+){0,3} (?:together|later|at home)|how .*\b(?:blend|merge|join|mask)"
+        ),
+        "join_frames",
+    ),
+    (r"\b(?:grain|grainy|noise|noisy)\b", "grain"),
+    (
+        r"(?:get|gets|be|in|into) (?:the |in )?shade\b|sun (?:leave|go|gone|disappear)",
+        "shade_when",
+    ),
+    (
+        (
+            r"how long (?:does|will|is|do|would) (?:the |our |it |we )?(?:walk|hike|way|path|trail"
+            r"|(?:take|need) (?:us )?to (?:walk|get|go|hike))|stay (?:till|until|to) "
+            r"|how (?:many hours|much time) (?:do|can|will|have) (?:i|we)\b"
+        ),
+        "time_forgotten",
+    ),
+    (
+        (
+            r"what else (?:do|should|must|shall) (?:i|we) (?:have to |need to )?(?:think|take|know"
+            r"|consider|do)|^(?:is (?:that|it|this)|that|would that be)? ?enough\b"
+            r"|forgot(?:ten)? anything"
+            r"|what (?:else )?(?:should|do|to) (?:i |we )?(?:pack|bring|take along|carry)"
+        ),
+        "pack",
+    ),
+    (
+        (
+            r"\b(?:write|text|tell|leave|say)(?: to)? (?:her|him|my|someone|somebody|them)\b"
+            r"|what (?:do|should|shall|can|must) (?:i|we) (?:leave|write|put)\b.*\b(?:home|note)\b"
+            r"|\bnote (?:home|for (?:home|my|the one))\b"
+        ),
+        "tell_home",
+    ),
+    (
+        r"(?:path|trail|track|road|bridge|way|gorge) (?:is |still |even )*(?:open|closed|shut)",
+        "path_open",
+    ),
+    (
+        r"rough (?:setting|number|value|start)|for (?:my|a|the) card|onto? a card",
+        "rough_card",
+    ),
+    (
+        r"(?:tell|give) (?:the |my )?(?:others|group|students|participants|class|people)",
+        "mixed_group",
+    ),
+    (r"differently|(?:next|another) time\b|improve|do better", "next_time"),
+    (r"\b(?:copy|copied|backup|back up)\b.*(?:card|files|pictures)", "copy_card"),
+    (
+        (
+            r"(?:best|which|pick|keep).*\b(?:of|from) (?:the |my |all )?(?:five|\d|frames|series)"
+            r"|which (?:would|do|should) (?:you|i) keep"
+        ),
+        "choose",
+    ),
+)
+#: What a question is about, the more special first.
+_ABOUT: Final[tuple[tuple[str, str], ...]] = (
+    *_AROUND,
+    (r"polari.*\bnd\b.*(?:together|both)|both filters", "both_filters"),
+    (r"polari[sz]er or (?:an? )?nd|nd or (?:the |a )?polari", "polariser_first"),
+    (r"(?:many|much|stops?|cost|lose|eat).*polari", "polariser_stops"),
+    (r"polari.*(?:many|much|stops|cost|lose|eat|take)", "polariser_stops"),
+    (r"(?:how|which way|turn|rotate).*polari|turn it\b", "polariser_turn"),
+    (r"polari[sz]er|\bcpl\b", "polariser"),
+    (r"\bnd\b|\bnd ?\d+|\bfilters?\b|neutral density|need.*\bstop\b", "need_nd"),
+    (r"\braw\b|\bjpe?g\b", "raw"),
+    (r"white balance|\bwb\b|kelvin", "white_balance"),
+    (r"histogram", "histogram"),
+    (r"\bmeter (?:on|off|for)|(?:where|what|how).*\bmeter\b", "meter"),
+    (r"\bleaves\b|\bleaf\b|foliage|branches", "leaves"),
+    (r"spray|droplets|drops|keep.*(?:dry|lens clean)", "spray"),
+    (r"hand ?-?held|by hand|(?:without|need|no) (?:an? |the )?tripod", "by_hand"),
+    (r"permit|allowed|tripods? ok", "permit"),
+    (r"\bphone\b", "phone"),
+    (r"\biso\b", "iso_or_grain"),
+    (r"\bfocus", "focus_where"),
+    (r"f-?stop|f ?/? ?number|aperture|\bf ?/? ?\d+", "f_number"),
+    (r"noon|midday|full sun|sunny", "noon"),
+    (r"(?:white|bright) sky|avoid.*sky", "sky"),
+    (r"choose|pick (?:the|one|between)|which (?:one|frame|shot)", "choose"),
+    (r"\bstay\b", "stay"),
+    (_TURN_BACK, "time_forgotten"),
+    (r"best (?:time|hour|weather|light|day)|^when|time of day", "best_time"),
+    (
+        (
+            r"shutter|exposure time|how (?:long|slow|fast|many sec)|(?:what|which) (?:time|speed)"
+            r"(?! (?:is it|does|will|are we|(?:do|should|must|can) (?:i|we) (?:have to |need to )?"
+            r"(?:be|leave|start|go|turn|head|set off|return|get)))"
+        ),
+        "silky_time",
+    ),
+    (r"stabili[sz]|\bi?bis\b", "stabiliser"),
+    (r"portrait|landscape|vertical|horizontal", "form"),
+    (r"(?:which|what) (?:lens|focal)", "lens"),
+    (r"manual|\bmode\b|automatic|set (?:it|this|that|the camera)\b", "mode"),
+    (
+        (
+            r"\b(?:should|do|must) (?:i|we) (?:have to |need to |also )*"
+            r"(?:bring|pack|take along|carry|wear)\b"
+        ),
+        "pack",
+    ),
+)
+_SAY: Final = tuple((re.compile(pattern), TOPICS[topic]) for pattern, topic in _ABOUT)

@@ -1,0 +1,115 @@
+"""Every topic beside the walk with its answer: one table for words and for meaning."""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Callable, Mapping
+from typing import Final
+
+from bot.dialogue.steps.asked import diagnosis, trade_answers, trip_answers
+from bot.dialogue.steps.asked.trade_answers import plainly
+from bot.dialogue.steps.home import at_home
+from bot.dialogue.steps.telling import group
+from bot.dialogue.steps.visits import note_home, plan
+from bot.dialogue.turn import Turn
+
+#: An answer takes the message as it was read, for what it names.
+Answer = Callable[[Turn, str], None]
+
+
+def _of_itself(say: Callable[[Turn], None]) -> Answer:
+    """An answer that needs no words of the message."""
+
+    def said(turn: Turn, text: str) -> None:
+        del text
+        say(turn)
+
+    return said
+
+
+def _iso(turn: Turn, text: str) -> None:
+    """Which ISO; beside grain, how much of it an ISO makes."""
+    if re.search(r"\b(?:grain|nois)", text.casefold()):
+        trip_answers.say_grain(turn, text)
+    else:
+        trade_answers.say_iso(turn, text)
+
+
+TOPICS: Final[Mapping[str, Answer]] = {
+    "silky_time": trade_answers.say_time,
+    "just_white": trade_answers.say_just_white,
+    "too_long": trade_answers.say_time,
+    "need_nd": trade_answers.say_nd,
+    "noon": trade_answers.say_noon,
+    "polariser_first": plainly("asked.polariser_first"),
+    "polariser_stops": trade_answers.say_polariser_stops,
+    "polariser_turn": plainly("asked.polariser_turn"),
+    "polariser_left": trade_answers.say_polariser_left,
+    "both_filters": plainly("asked.both_filters"),
+    "f_number": trade_answers.say_f_number,
+    "why_not_f22": trade_answers.say_why_not_f22,
+    "focus_where": trade_answers.say_focus,
+    "focus_on_water": plainly("answer.focus_on_water"),
+    "front_soft": _of_itself(diagnosis.soft_depth),
+    "tripod_blur": _of_itself(diagnosis.soft_all),
+    "iso": trade_answers.say_iso,
+    "leaves": trade_answers.say_leaves,
+    "spray": plainly("symptom.spots"),
+    "raw": plainly("asked.raw"),
+    "white_balance": plainly("asked.white_balance"),
+    "histogram": plainly("asked.histogram"),
+    "meter": plainly("asked.meter"),
+    "by_hand": trade_answers.say_by_hand,
+    "phone": plainly("asked.phone"),
+    "lens": trade_answers.say_lens,
+    "best_time": plainly("asked.best_time"),
+    "sky": plainly("asked.sky"),
+    "edges": plainly("answer.edges"),
+    "tilted": plainly("answer.tilted"),
+    "one_frame": trade_answers.say_one_frame,
+    "too_wide": _of_itself(diagnosis.too_small),
+    "tilted_up": _of_itself(diagnosis.leaning),
+    "eye_height": plainly("answer.eye_height"),
+    "carrying": plainly("answer.carrying"),
+    "looking_up": plainly("answer.looking_up"),
+    "time_forgotten": trade_answers.say_turn_back,
+    "stay": trade_answers.say_stay,
+    "permit": plainly("asked.permit"),
+    "choose": plainly("asked.choose"),
+    "wading": plainly("answer.wading"),
+    "climb": plainly("answer.climb"),
+    "hunting": plainly("answer.hunting"),
+    "stabiliser": plainly("asked.stabiliser"),
+    "form": plainly("asked.form"),
+    "mode": plainly("asked.mode"),
+    "pack": plainly("asked.pack"),
+    "tell_home": note_home.say,
+    "path_open": plainly("asked.path_open"),
+    "rough_card": trip_answers.say_card,
+    "shade_when": plainly("asked.shade"),
+    "filter_order": plainly("asked.filter_order"),
+    "polariser_seen": plainly("asked.polariser_seen"),
+    "join_frames": plainly("asked.join"),
+    "battery_cold": plainly("asked.battery"),
+    "why_time": trip_answers.say_why_time,
+    "mixed_group": group.say_all,
+    "grain": trip_answers.say_grain,
+    "one_channel": trip_answers.say_channel,
+    "next_time": trip_answers.say_next_time,
+    "copy_card": plainly("asked.copy"),
+    "no_wait": trip_answers.say_no_wait,
+    "planning": _of_itself(plan.tell),
+    "review": _of_itself(at_home.begin),
+    "support": plainly("asked.support"),
+    "fogged": plainly("cause.fogged_glass"),
+    "talk.thanks": plainly("thanks"),
+    "talk.greeting": plainly("hello"),
+    "talk.robot": plainly("talk.robot"),
+    "talk.insult": plainly("talk.insult"),
+    "talk.rescue": plainly("talk.rescue"),
+    "talk.weather": plainly("talk.weather"),
+    "talk.other": trip_answers.say_other,
+    # asked by their words alone
+    "polariser": trade_answers.say_polariser,
+    "iso_or_grain": _iso,
+}

@@ -1,0 +1,324 @@
+"""What is said on a topic of the trade: one short line with the person's own numbers."""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Callable
+from typing import Final
+
+from bot.dialogue import reckoning
+from bot.dialogue.aims import aim_of
+from bot.dialogue.compose import Role
+from bot.dialogue.facts import Units
+from bot.dialogue.reading import read
+from bot.dialogue.reckoning import Assumed
+from bot.dialogue.solving import watch_text
+from bot.dialogue.steps.walk import arrive, base, keep, reasons
+from bot.dialogue.steps.walk.base_said import DIM_EV
+from bot.dialogue.texts import TEXTS, measures
+from bot.dialogue.turn import Turn
+from core.camera import POLARISER_STOPS
+from core.light import LIGHTS, Light, metered_level
+from core.series import f_number_label, iso_label, nearest, shutter_label, time_marks
+from core.water import Look
+
+#: The longest time that is held braced [s] (common practice: 1/15).
+_BRACED_S: Final = 2**-4
+#: A polariser and one ND, or two ND: together they are named, too.
+_BOTH: Final = 2
+#: From this much too bright on a filter is worth naming [stops] (own rule).
+_WORTH_A_FILTER: Final = 1.0
+#: Signs that a flood or a thunderstorm is near (common practice).
+_AT_ONCE: Final = re.compile(
+    r"\b(?:ris(?:e|es|ing)|rose|brown|muddy|flood\w*|surge|driftwood|debris|roar\w*|thunder\w*"
+    r"|lightning|storm\w*|downpour|cloudburst)\b"
+)
+
+
+def plainly(key: str) -> Callable[[Turn, str], None]:
+    """An answer that is one text."""
+
+    def say(turn: Turn, clause: str) -> None:
+        del clause
+        turn.say(Role.SETTINGS, key)
+
+    return say
+
+
+# answers with the person's own numbers
+
+
+def say_iso(turn: Turn, clause: str) -> None:
+    """Which ISO: the lowest, and why it is raised where it is."""
+    del clause
+    now = base.standing(turn)
+    dial, low = now.camera.dial, now.camera.base_iso
+    raised = now.settings.iso > low * 1.01
+    turn.say(
+        Role.SETTINGS,
+        "asked.iso_raised" if raised else "asked.iso",
+        iso=iso_label(now.settings.iso, dial),
+        base=iso_label(low, dial),
+        time=shutter_label(now.settings.shutter_s, dial),
+    )
+
+
+def say_f_number(turn: Turn, clause: str) -> None:
+    """Which f-number: what the depth needs, else the best of the format."""
+    known = turn.facts.nearest_m is not None and reckoning.focal_of(turn.facts) is not None
+    key = "asked.f_number" if known else "asked.f_number_plain"
+    if re.search(r"why not|\bf ?/? ?(?:22|32)\b", clause.casefold()):
+        key = "asked.why_not_f22"
+    _say_aperture(turn, key)
+
+
+def say_why_not_f22(turn: Turn, clause: str) -> None:
+    """What the smallest opening costs on this format."""
+    del clause
+    _say_aperture(turn, "asked.why_not_f22")
+
+
+def _say_aperture(turn: Turn, key: str) -> None:
+    now = base.standing(turn)
+    sensor, dial = now.camera.sensor, now.camera.dial
+    if sensor.fixed_f_number is not None:
+        turn.say(Role.SETTINGS, "asked.f_number_phone")
+        return
+    turn.say(
+        Role.SETTINGS,
+        key,
+        f_number=f_number_label(now.settings.f_number, dial),
+        needed=measures.plain(now.depth.needed),
+        low=f_number_label(sensor.best_f[0], dial),
+        high=f_number_label(sensor.best_f[1], dial),
+        limit=f_number_label(sensor.softening_f, dial),
+    )
+
+
+def say_time(turn: Turn, clause: str) -> None:
+    """Which time: the band of the look that is asked for, else wished."""
+    now = base.standing(turn)
+    dial = now.camera.dial
+    named = read(clause).look
+    look = Look(named) if named else reckoning.wished_look(turn.facts)
+    shortest_s, longest_s = now.flow.times(look)
+    marks = time_marks(dial)
+    shortest_s = max(shortest_s, now.camera.shortest_s)
+    begin_s = min(max(now.flow.time_for(aim_of(turn, look)), shortest_s), now.camera.longest_s)
+    long = longest_s > now.camera.longest_s
+    turn.say(
+        Role.SETTINGS,
+        "asked.time_long" if long else "asked.time",
+        look=TEXTS[f"look.{look.value}"].capitalize(),
+        shortest=nearest(marks, shortest_s).label,
+        longest=nearest(marks, min(longest_s, now.camera.longest_s)).label,
+        time=nearest(marks, begin_s).label,
+    )
+    reasons.explain_share(turn, now.flow, begin_s, now.camera)
+
+
+def say_focus(turn: Turn, clause: str) -> None:
+    """Where to focus, in metres or feet where the nearest thing is known."""
+    del clause
+    focus_m = reckoning.focus_of(turn.facts)
+    if turn.facts.nearest_m is None or focus_m is None:
+        turn.say(Role.SETTINGS, "asked.focus_plain")
+        return
+    turn.say(Role.SETTINGS, "asked.focus", focus=measures.length(focus_m, turn.units))
+
+
+def _light(turn: Turn, clause: str) -> str:
+    """The light that the question names, else the one that was told; "" for neither."""
+    return read(clause).light or turn.facts.light or ""
+
+
+def say_nd(turn: Turn, clause: str) -> None:
+    """Whether the light calls for a grey filter."""
+    named = _light(turn, clause)
+    light = LIGHTS.get(named)
+    now = base.standing(turn)
+    if light is None or now.camera.sensor.fixed_f_number is not None:
+        turn.say(Role.SETTINGS, "asked.nd_plain")
+        return
+    given = turn.walk.given
+    on = POLARISER_STOPS if given is not None and given.polariser_on else 0.0
+    over = metered_level(now.wanted, light.ev100, on)
+    _say_filter_times(turn, now, light)
+    turn.say(
+        Role.SETTINGS,
+        "asked.nd_yes" if over >= _WORTH_A_FILTER else "asked.nd_no",
+        light=TEXTS[f"light.{named}"],
+        stops=measures.stops(over),
+        time=shutter_label(now.wanted.shutter_s, now.camera.dial),
+        f_number=f_number_label(now.wanted.f_number, now.camera.dial),
+    )
+
+
+def _say_filter_times(turn: Turn, now: base.Standing, light: Light) -> None:
+    """The times that this light gives bare, and behind each filter that is there."""
+    facts, bare_s = turn.facts, now.wanted.shutter_s * 2 ** -metered_level(now.wanted, light.ev100)
+    owned = [(TEXTS["filter.polariser"], POLARISER_STOPS)] if facts.has_polariser else []
+    owned += [
+        (TEXTS["filter.nd"].format(stops=measures.plain(stops)), stops)
+        for stops in facts.nd_stops or ()
+    ]
+    if not owned and facts.nd_stops is None:
+        return
+    if len(owned) == _BOTH:
+        owned.append((TEXTS["filter.both"], sum(stops for _, stops in owned)))
+    times = [f"{name} {watch_text(bare_s * 2**stops, now.camera)}" for name, stops in owned]
+    turn.say(
+        Role.CHECK,
+        "asked.filter_times",
+        f_number=f_number_label(now.wanted.f_number, now.camera.dial),
+        iso=iso_label(now.wanted.iso, now.camera.dial),
+        bare=watch_text(bare_s, now.camera),
+        list="".join(f", {time}" for time in times),
+    )
+
+
+def say_noon(turn: Turn, clause: str) -> None:
+    """Full sun: what to do in it, without a filter that is not there."""
+    del clause
+    bare = turn.facts.nd_stops == ()
+    turn.say(Role.SETTINGS, "asked.noon_bare" if bare else "asked.noon")
+
+
+def say_polariser_stops(turn: Turn, clause: str) -> None:
+    """What a polariser costs, in this person's time."""
+    del clause
+    _say_polariser(turn, "asked.polariser_stops")
+
+
+def say_polariser(turn: Turn, clause: str) -> None:
+    """On or off: off where the light is short."""
+    named = _light(turn, clause)
+    light = LIGHTS.get(named)
+    if light is not None and light.ev100 <= DIM_EV:
+        turn.say(Role.SETTINGS, "asked.polariser_off", light=TEXTS[f"light.{named}"])
+        return
+    _say_polariser(turn, "asked.polariser_on")
+
+
+def _say_polariser(turn: Turn, key: str) -> None:
+    now, given = base.standing(turn), turn.walk.given
+    on = given is not None and given.polariser_on
+    without_s = now.settings.shutter_s / (2**POLARISER_STOPS if on else 1.0)
+    marks = time_marks(now.camera.dial)
+    longer_s = min(without_s * 2**POLARISER_STOPS, now.camera.longest_s)
+    turn.say(
+        Role.SETTINGS,
+        key,
+        time=nearest(marks, without_s).label,
+        longer=nearest(marks, longer_s).label,
+    )
+
+
+def say_by_hand(turn: Turn, clause: str) -> None:
+    """Whether the time can be held by hand."""
+    now = base.standing(turn)
+    key = "asked.tripod" if "need" in clause.casefold() else "asked.by_hand"
+    short = now.settings.shutter_s <= _BRACED_S * 1.01
+    turn.say(
+        Role.SETTINGS,
+        "asked.by_hand_short" if short else key,
+        time=shutter_label(now.settings.shutter_s, now.camera.dial),
+    )
+
+
+def say_lens(turn: Turn, clause: str) -> None:
+    """Which focal length holds the whole fall from there."""
+    del clause
+    facts = turn.facts
+    if facts.fall_height_m is None or facts.distance_m is None:
+        turn.say(Role.SETTINGS, "asked.lens_plain")
+        return
+    framing = reckoning.framing_of(facts, reckoning.nearest_of(facts))
+    crop = reckoning.sensor_of(facts, Assumed()).crop_factor
+    turn.say(Role.SETTINGS, "asked.lens", focal=measures.focal(framing.focal_mm, crop))
+
+
+def say_leaves(turn: Turn, clause: str) -> None:
+    """Leaves that move: a frame of their own."""
+    del clause
+    keep.leaf_frame(turn)
+
+
+def say_turn_back(turn: Turn, clause: str) -> None:
+    """When to turn back: at once for some signs; else the time, or what is needed to reckon it."""
+    if _AT_ONCE.search(clause):
+        turn.say(Role.SETTINGS, "answer.turn_back_at_once")
+    elif not arrive.way_out_told(turn):
+        feet = "_feet" if turn.units is Units.IMPERIAL else ""
+        turn.say(Role.SETTINGS, f"arrive.offer{feet}")
+
+
+def say_stay(turn: Turn, clause: str) -> None:
+    """How long to stay: to the turn-back time, where the way out is known."""
+    del clause
+    if not arrive.way_out_told(turn):
+        turn.say(Role.SETTINGS, "asked.stay")
+
+
+def say_just_white(turn: Turn, text: str) -> None:
+    """White without texture: the frame's own time, and the next one to try."""
+    del text
+    given = turn.walk.given
+    if given is None:
+        turn.say(Role.SETTINGS, "answer.just_white")
+        return
+    now = base.standing(turn)
+    less_s = given.shutter_s * 2 ** (-2 / 3)
+    turn.say(
+        Role.SETTINGS,
+        "answer.just_white_now",
+        time=shutter_label(given.shutter_s, now.camera.dial),
+        less=nearest(time_marks(now.camera.dial), less_s).label,
+        share=measures.percent(now.flow.share(given.shutter_s)),
+    )
+    reasons.explain_share(turn, now.flow, given.shutter_s, now.camera)
+
+
+def say_one_frame(turn: Turn, text: str) -> None:
+    """One frame only: the ladder around the time that is set."""
+    del text
+    now = base.standing(turn)
+    marks = time_marks(now.camera.dial)
+    time_s = now.settings.shutter_s
+    turn.say(
+        Role.SETTINGS,
+        "answer.one_frame",
+        shorter=nearest(marks, time_s / 2).label,
+        time=nearest(marks, time_s).label,
+        longer=nearest(marks, min(time_s * 2, now.camera.longest_s)).label,
+    )
+    turn.reason("why.ladder")
+
+
+def say_polariser_left(turn: Turn, text: str) -> None:
+    """A polariser that stayed on: what it costs in time."""
+    del text
+    now, given = base.standing(turn), turn.walk.given
+    on = given is not None and given.polariser_on
+    without_s = now.settings.shutter_s / (2**POLARISER_STOPS if on else 1.0)
+    marks = time_marks(now.camera.dial)
+    turn.say(
+        Role.SETTINGS,
+        "answer.polariser_left",
+        time=nearest(marks, without_s).label,
+        longer=nearest(marks, min(without_s * 2**POLARISER_STOPS, now.camera.longest_s)).label,
+    )
+
+
+def say_iso_raised(turn: Turn, text: str) -> None:
+    """A raised ISO: back to the lowest."""
+    del text
+    facts, given = turn.facts, turn.walk.given
+    camera = reckoning.camera_of(facts, reckoning.Assumed())
+    iso = reckoning.exact_settings(facts)[2] or (given.iso if given else camera.base_iso)
+    turn.say(
+        Role.SETTINGS,
+        "cause.iso_raised" if iso > camera.base_iso * 1.01 else "cause.iso_raised_plain",
+        base=iso_label(camera.base_iso, camera.dial),
+        iso=iso_label(iso, camera.dial),
+    )

@@ -1,0 +1,1 @@
+"""Shared frames: what was measured on them, in words, and the next setting from it."""

@@ -1,0 +1,215 @@
+"""At home: the frames of the day, what was right with each, and one thing to try next time."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from typing import Final
+
+from bot.dialogue import reckoning, resting, solving
+from bot.dialogue.actions import CancelTimer
+from bot.dialogue.by_numbers import share_told
+from bot.dialogue.compose import Role
+from bot.dialogue.facts import Facts
+from bot.dialogue.meaning.at_home import brings_frame, is_home, wants_review
+from bot.dialogue.steps.anywhere import repeat
+from bot.dialogue.steps.frames import border_said, findings_said, reviewing
+from bot.dialogue.steps.frames.at_hand import known
+from bot.dialogue.steps.home import told_frames
+from bot.dialogue.steps.walk import arrive
+from bot.dialogue.texts import TEXTS, measures
+from bot.dialogue.turn import Turn
+from core.exposure import Settings
+from core.frame.report import Advice, FrameReport
+from core.series import nearest, time_marks
+from core.water import Look, look_of
+
+#: The white is where it shall be.
+_HELD: Final = frozenset({Advice.KEEP, Advice.BRIGHTER, Advice.REFRAME})
+
+
+def is_at_home(turn: Turn) -> bool:
+    """Whether the person is home from the water, as far as they said."""
+    return resting.is_at_home(turn.context, turn.now)
+
+
+def hear(turn: Turn, text: str, told: Facts) -> bool:
+    """Begin to go through the frames where a message says so; whether it did no more.
+
+    Args:
+        turn: the answer under construction.
+        text: as typed.
+        told: what was read in it, to be answered from home.
+    """
+    home = is_home(text)
+    if told.known():
+        if home:
+            arrive_home(turn)
+        return False
+    if not home and not wants_review(text):
+        return False
+    if home:
+        arrive_home(turn)
+    if brings_frame(text):
+        turn.say(Role.SETTINGS, "home.send")
+    else:
+        begin(turn)
+    repeat.put_again_if_open(turn, whole=False)
+    return True
+
+
+def note_caption(turn: Turn, caption: str) -> None:
+    """A frame that comes with "home now" is gone through like those after it."""
+    if is_home(caption):
+        arrive_home(turn)
+
+
+def arrive_home(turn: Turn) -> None:
+    """From now on frames are gone through: no question stands open, no reminder comes."""
+    turn.change_conversation(home_at=turn.now)
+    turn.close_question()
+    for name in arrive.REMINDERS:
+        turn.do(CancelTimer(name=name))
+
+
+def begin(turn: Turn) -> None:
+    """Go through the last frame at once where there is one; else say how it goes."""
+    told_home = is_at_home(turn)
+    if turn.context.conversation.walk is None and not told_home:
+        arrive_home(turn)
+    own = [frame for frame in known(turn).values() if not frame.foreign]
+    report = turn.context.conversation.report
+    if not own or report is None:
+        turn.say(Role.SETTINGS, "home.begin" if told_home else "asked.review")
+        turn.reason("why.practice")
+        return
+    go_through(turn, report)
+    if len(own) > 1:
+        turn.say_or_keep(Role.CHECK, "home.several", number=str(len(own)))
+    else:
+        turn.say_or_keep(Role.CHECK, "home.next")
+
+
+def review(turn: Turn, report: FrameReport, picture: str | None) -> None:
+    """A frame that was shared at home, with its marked picture."""
+    go_through(turn, report)
+    reviewing.show_picture(turn, report, picture)
+    turn.say_or_keep(Role.CHECK, "home.next")
+    shared = next(reversed(turn.context.conversation.measured.values()))
+    told_frames.take_shared(turn, shared, _seen(turn, report))
+
+
+def _seen(turn: Turn, report: FrameReport) -> Iterator[str]:
+    """What the picture shows, by the names under which it is told in words."""
+    if report.advice is Advice.DARKER:
+        yield "clipped"
+    if findings_said.fault_of(turn, report) is not None:
+        yield "soft"
+
+
+def of_others(turn: Turn, report: FrameReport, picture: str | None) -> None:
+    """Somebody else's frame: gone through like one's own; it tells nothing of the walk."""
+    go_through(turn, report, own=False)
+    reviewing.show_picture(turn, report, picture)
+    turn.say(Role.ASSUMPTION, "home.foreign")
+
+
+def go_through(turn: Turn, report: FrameReport, *, own: bool = True) -> None:
+    """What the frame is, what was right with it, and the one thing to try next time.
+
+    Args:
+        turn: the answer under construction.
+        report: of the frame.
+        own: of this walk, so that its numbers hold for the frame.
+    """
+    turn.say(Role.SETTINGS, "home.frame", frame=_named(turn, report, own=own))
+    look = _look(turn, report, own=own)
+    right = [TEXTS[f"home.right.{name}"] for name in _right(turn, report, look)]
+    if right:
+        turn.say(Role.CHECK, "home.right", list=measures.listing(right, TEXTS["and"]))
+    turn.say(Role.CHECK, "home.try", what=_to_try(turn, report, look if own else None))
+    turn.reason("why.frame", share=measures.percent(report.clipping.share))
+    for line in findings_said.lines_of_then(report):
+        turn.reason(line.part.key, **line.part.values)
+
+
+def _named(turn: Turn, report: FrameReport, *, own: bool) -> str:
+    """The settings of the frame and its look, as far as they are known."""
+    told = report.metadata.settings
+    facts = Facts(f_number=told.f_number, shutter_s=told.shutter_s, iso=told.iso)
+    f_number, shutter_s, iso = reckoning.exact_settings(facts)
+    if shutter_s is None:
+        return TEXTS["home.no_settings"]
+    camera = reckoning.camera_of(turn.facts, reckoning.Assumed())
+    named = nearest(time_marks(camera.dial), shutter_s).label
+    if f_number is not None and iso is not None:
+        named = solving.settings_text(Settings(f_number, shutter_s, iso), camera)
+    if not own:
+        return named
+    look = solving.look_is(turn.facts.updated(Facts(focal_mm=told.focal_mm)), shutter_s)
+    return f"{named}: {look}"
+
+
+def _right(turn: Turn, report: FrameReport, look: Look | None) -> Iterator[str]:
+    if report.advice in _HELD:
+        yield "whites"
+    if look is reckoning.wished_look(turn.facts):
+        yield "look"
+    sharpness = report.sharpness
+    whole = sharpness is not None and sharpness.softest is None
+    if whole and findings_said.fault_of(turn, report) is None:
+        yield "sharp"
+    if report.borders is not None and not border_said.stated(report):
+        yield "borders"
+
+
+def _look(turn: Turn, report: FrameReport, *, own: bool) -> Look | None:
+    """The look by the person's numbers, else the one that the picture shows alone."""
+    told, seen = report.metadata.settings, report.look
+    share = share_told(turn.facts, told.shutter_s, focal_mm=told.focal_mm)
+    if own and share is not None:
+        return look_of(share)
+    return seen.look if seen is not None and seen.neighbour is None else None
+
+
+def _to_try(turn: Turn, report: FrameReport, look: Look | None) -> str:
+    """The one thing that would have helped most: sharpness, whites, look, borders; the ladder."""
+    fault = findings_said.fault_of(turn, report)
+    if fault is not None:
+        return TEXTS["home.try.sharp"].format(fault=fault[0], remedy=fault[1])
+    if report.advice in {Advice.DARKER, Advice.ASK}:
+        return TEXTS["home.try.darker"].format(stops=measures.stops(report.room_stops or -2 / 3))
+    if report.advice is Advice.REFRAME:
+        return TEXTS["home.try.sky"]
+    if look is not None and look is not reckoning.wished_look(turn.facts):
+        return _other_time(turn)
+    return _small_thing(turn, report)
+
+
+def _small_thing(turn: Turn, report: FrameReport) -> str:
+    """A frame that holds: its borders, the room that was left, else the ladder."""
+    stated = border_said.stated(report)
+    if stated:
+        key, values = border_said.line_of_then(stated[0])
+        return TEXTS["home.try.border"].format(what=TEXTS[key].format(**values))
+    if report.advice is Advice.BRIGHTER:
+        return TEXTS["home.try.brighter"].format(stops=measures.stops(report.room_stops or 1 / 3))
+    return _ladder(turn, report)
+
+
+def _other_time(turn: Turn) -> str:
+    """From which time to which the water has the wished look from there."""
+    shortest, longest = reviewing.ends_of_look(turn)
+    look = TEXTS[f"look.{reckoning.wished_look(turn.facts).value}"]
+    return TEXTS["home.try.look"].format(look=look, shortest=shortest, longest=longest)
+
+
+def _ladder(turn: Turn, report: FrameReport) -> str:
+    """Nothing is wrong: half and double the time beside it."""
+    shutter_s = report.metadata.settings.shutter_s
+    if shutter_s is None:
+        return TEXTS["home.try.ladder"]
+    camera = reckoning.camera_of(turn.facts, reckoning.Assumed())
+    shorter, longer = (
+        solving.time_text(time_s, camera) for time_s in (shutter_s / 2, shutter_s * 2)
+    )
+    return TEXTS["home.try.times"].format(shorter=shorter, longer=longer)

@@ -1,0 +1,296 @@
+"""A message at home: frames told in words, what is seen in them, an intent, the one to keep."""
+
+from __future__ import annotations
+
+import re
+from dataclasses import dataclass, replace
+from typing import Final
+
+from bot.dialogue import resting
+from bot.dialogue.compose import Role
+from bot.dialogue.context import KIT_SLOTS
+from bot.dialogue.facts import Facts, Units
+from bot.dialogue.kept import ToldFrame
+from bot.dialogue.meaning import review_words
+from bot.dialogue.meaning.told_sights import Remark, remarks
+from bot.dialogue.reading import read
+from bot.dialogue.reading.foreign import glossed
+from bot.dialogue.reading.frame_list import Told, laid, told_in
+from bot.dialogue.reading.frame_times import plain_times
+from bot.dialogue.steps.asked.questions_asked import is_asking
+from bot.dialogue.steps.home import told_choice, told_frames, told_listed, told_seen
+from bot.dialogue.texts.measures import FEET_PER_METRE
+from bot.dialogue.turn import Turn
+from core.series import f_number_marks, iso_marks, nearest, time_marks
+from core.water import Look
+
+#: Settings belong to the frames that are told, never to a walk.
+_OF_FRAMES: Final = frozenset({"f_number", "shutter_s", "iso"})
+#: About one frame, or about a walk: not kept at home.
+_NOT_KEPT: Final = _OF_FRAMES | {
+    *("symptoms", "meter_stops", "change_stops", "blink", "histogram_at_right", "keep"),
+    *("small_steps", "walk_km", "climb_m", "group_mixed", "sunset", "automatic"),
+}
+#: Beside what is seen only these are facts: words like "between the trees" tell no light then.
+_WITH_SIGHTS: Final = frozenset({"fall_height_m", "distance_m", "nearest_m", "camera_format"})
+_WAS: Final = re.compile(r"\b(?:was|were|had been|war|waren|era|estaba)\b", re.IGNORECASE)
+#: Said of a day and of the light as well as of a frame.
+_ALSO_ELSEWHERE: Final = frozenset({"good", "best", "metered", "holds", "small", "blue"})
+#: Nobody likes, or metered, what they ask about.
+_ONLY_TOLD: Final = frozenset({"best", "metered"})
+#: In these the water still shows where it goes; in the others it has run together.
+_SHOWING: Final = frozenset({Look.FROZEN, Look.CRISP, Look.TEXTURED})
+
+
+@dataclass(frozen=True)
+class _Heard:
+    """A message, read for a review."""
+
+    typed: str
+    said: str
+    told: Told
+    facts: Facts
+    focus: tuple[float, str] | None
+
+
+def answer(turn: Turn, typed: str, said: str, facts: Facts) -> bool:
+    """Answer a message of somebody who is home, as far as it is about their frames.
+
+    Args:
+        turn: the answer under construction.
+        typed: the message as it came.
+        said: the message in English.
+        facts: what was read in it.
+
+    Returns:
+        Whether it was answered; other questions are answered as anywhere.
+    """
+    if not resting.is_at_home(turn.context, turn.now):
+        if turn.context.conversation.review is not None:
+            turn.change_conversation(review=None)
+        return False
+    if facts.ask_what_if and not review_words.asks_to_choose(typed):
+        return False
+    if facts.known() and review_words.looks_ahead(typed):
+        turn.change_conversation(home_at=None, review=None)
+        return False
+    told_frames.take_measured(turn)
+    plain = plain_times(said)
+    focus = review_words.focus_told(plain)
+    heard = _Heard(typed, said, told_in(plain), facts, focus)
+    if len(heard.told.times) > 1 and review_words.asks_to_choose(typed):
+        _take_list(turn, heard)
+    turn.roomy = _wanted(turn, typed) or _told(turn, heard)
+    return turn.roomy
+
+
+def _take_list(turn: Turn, heard: _Heard) -> None:
+    """Frames that are told with the question which of them to keep."""
+    turn.remember_for_back()
+    _learn(turn, heard, _kept_facts(heard, says=False))
+    told_frames.change(turn, frames=laid(told_frames.frames_of(turn), heard.told))
+
+
+def _wanted(turn: Turn, typed: str) -> bool:
+    """What a message wants of the frames that were told; whether it wants anything."""
+    frames = told_frames.frames_of(turn)
+    intent = review_words.intent_of(typed)
+    if intent is not None:
+        turn.remember_for_back()
+        _take_intent(turn, intent)
+    elif frames and review_words.asks_to_choose(typed):
+        told_choice.choose(turn)
+    elif frames and review_words.asks_for_next_time(typed):
+        told_choice.next_time(turn)
+    elif frames and review_words.asks_for_equal(typed):
+        told_choice.equal(turn)
+    elif frames and review_words.asks_for_log(typed):
+        told_choice.log_line(turn, told_choice.ranked(turn)[0])
+    else:
+        return False
+    return True
+
+
+def _take_intent(turn: Turn, intent: str) -> None:
+    """What the pictures were to show: by it they are judged, and where to look for it."""
+    told_frames.change(turn, intent=intent, asked_best=True)
+    turn.say(Role.SETTINGS, "home.intent", intent=intent)
+    places = range(len(told_frames.frames_of(turn)))
+    shows = [place for place in places if told_frames.look_in(turn, place) in _SHOWING]
+    melts = [place for place in places if place not in shows]
+    if shows and melts:
+        named = {"shows": told_frames.names(turn, shows), "melts": told_frames.names(turn, melts)}
+        turn.say(Role.CHECK, "home.intent_look", **named)
+    else:
+        turn.say(Role.CHECK, "home.intent_shows")
+    if len(places) > 1:
+        turn.say(Role.CHECK, "home.intent_ask")
+
+
+def _told(turn: Turn, heard: _Heard) -> bool:
+    """What a message tells: of the place, of frames, of what is seen in them."""
+    asking = is_asking(heard.said)
+    before = told_frames.frames_of(turn) or _of_the_walk(turn, heard)
+    frames = before if asking else laid(before, heard.told)
+    seen = remarks(plain_times(heard.said), frames)
+    if asking and _asked_of_frames(turn, seen, heard.facts):
+        return True
+    seen = () if asking else seen
+    says = any(remark.seen or remark.against is not None for remark in seen)
+    if not frames and not _is_complaint(seen):
+        seen, says = (), False
+    if review_words.drops(heard.typed) and _dropped(turn, seen):
+        return True
+    facts = _kept_facts(heard, says=says)
+    changed = frames != before
+    focused = heard.focus is not None and not asking
+    if not (changed or facts.known() or seen or focused):
+        return False
+    turn.remember_for_back()
+    _learn(turn, heard, facts)
+    told_frames.change(turn, frames=frames)
+    new = len(frames) - len(before) if changed else -1
+    _answer(turn, heard, facts, seen if says or not changed else (), new=new)
+    return True
+
+
+def _asked_of_frames(turn: Turn, seen: tuple[Remark, ...], facts: Facts) -> bool:
+    """Answer a question that names frames, or a fault; what it only asks is not kept as seen."""
+    named = any(remark.places for remark in seen) or bool(facts.symptoms)
+    if not (told_frames.frames_of(turn) and named):
+        return False
+    before = told_frames.review_of(turn)
+    asked = (
+        replace(one, seen=tuple(name for name in one.seen if name not in _ONLY_TOLD))
+        for one in seen
+    )
+    told_frames.change(turn, asked_best=False)
+    told_seen.answer(turn, tuple(one for one in asked if one.places or one.seen))
+    told_frames.change(turn, frames=before.frames, asked_best=before.asked_best)
+    return True
+
+
+def _is_complaint(seen: tuple[Remark, ...]) -> bool:
+    """Whether something is said of a frame that can only be said of one."""
+    return bool({name for remark in seen for name in remark.seen} - _ALSO_ELSEWHERE)
+
+
+def _dropped(turn: Turn, seen: tuple[Remark, ...]) -> bool:
+    """Frames that are taken back; whether some were named."""
+    gone = {place for remark in seen for place in remark.places}
+    if not gone:
+        return False
+    turn.remember_for_back()
+    turn.say(Role.SETTINGS, "home.dropped", **told_frames.named(turn, sorted(gone)))
+    frames = told_frames.frames_of(turn)
+    left = tuple(frame for place, frame in enumerate(frames) if place not in gone)
+    told_frames.change(turn, frames=left, about=())
+    return True
+
+
+def _kept_facts(heard: _Heard, *, says: bool) -> Facts:
+    """What holds for the place and all frames."""
+    told = heard.facts
+    if told.light is not None:  # at home all light is past, none of it is over
+        told = told.model_copy(update={"light": read(_WAS.sub("is", heard.said)).light})
+    known = set(told.known()) - _NOT_KEPT
+    if heard.focus is not None:
+        known.discard("distance_m")  # of the focus, not of the water
+    if says:
+        known &= _WITH_SIGHTS
+    if heard.told.times:
+        known -= {"section", "look", "portrait"} if says else {"look"}
+    return told.only(known)
+
+
+def _learn(turn: Turn, heard: _Heard, facts: Facts) -> None:
+    """Kit stays with the person; the place and the light of the day with its review."""
+    known = set(facts.known())
+    if heard.facts.units is not None:
+        turn.change_person(units=heard.facts.units)
+    kit = turn.context.person.kit.updated(facts.only(known & KIT_SLOTS))
+    turn.change_person(kit=kit)
+    review = told_frames.review_of(turn)
+    place = review_words.place_named(heard.typed) or review.place
+    rest = review.facts.updated(facts.only(known - KIT_SLOTS))
+    told_frames.change(turn, facts=rest, place=place)
+
+
+def _of_the_walk(turn: Turn, heard: _Heard) -> tuple[ToldFrame, ...]:
+    """The frame that the walk of the day ended with, where no other one is told of."""
+    given = turn.walk.given
+    if given is None or heard.told.times:
+        return ()
+    camera = told_frames.camera_of(turn)
+    return (
+        ToldFrame(
+            shutter_s=nearest(time_marks(camera.dial), given.shutter_s).marked,
+            f_number=nearest(f_number_marks(camera.dial), given.f_number).marked,
+            iso=nearest(iso_marks(camera.dial), given.iso).marked,
+            focal_mm=given.focal_mm,
+        ),
+    )
+
+
+def _answer(turn: Turn, heard: _Heard, facts: Facts, seen: tuple[Remark, ...], *, new: int) -> None:
+    """One answer: what was seen, else the list of the frames, else the facts.
+
+    `new` is how many frames are new; -1 where none of them changed at all.
+    """
+    frames = told_frames.frames_of(turn)
+    if seen and not frames:
+        turn.say(Role.SETTINGS, "home.which_frames")
+    elif seen and told_seen.answer(turn, seen):
+        pass
+    elif new >= 0 or facts.known() or heard.focus is not None:
+        focus_m = _focus_m(turn, heard.focus)
+        told_listed.told(turn, facts, focus_m, new=new > 0, changed=new >= 0)
+    else:
+        say_how(turn)
+    _say_unread(turn, heard)
+
+
+def _focus_m(turn: Turn, focus: tuple[float, str] | None) -> float | None:
+    """The focus in metres; a bare number is in the person's units."""
+    if focus is None:
+        return None
+    feet = focus[1] == "ft" or (not focus[1] and turn.units is Units.IMPERIAL)
+    return focus[0] / FEET_PER_METRE if feet else focus[0]
+
+
+def _say_unread(turn: Turn, heard: _Heard) -> None:
+    """Numbers that found no place, those of the frames left out."""
+    unread = [
+        piece
+        for piece in heard.facts.unread
+        if not (told_in(plain_times(piece)).is_any() or _is_meant(piece, heard))
+    ]
+    if unread:
+        pieces = ", ".join(f"`{piece}`" for piece in unread[:3])
+        turn.say(Role.ASSUMPTION, "unread_rest", pieces=pieces)
+
+
+def _is_meant(piece: str, heard: _Heard) -> bool:
+    """Whether a bare number was read: the focus, or a time of a list."""
+    meant = {f"{time.shutter_s:g}" for time in heard.told.times}
+    if heard.focus is not None:
+        meant.add(f"{heard.focus[0]:g}")
+    return piece.split(maxsplit=1)[0] in meant
+
+
+def is_of_frames(turn: Turn, typed: str) -> bool:
+    """Whether somebody at home says what is seen in the frames that were told."""
+    frames = told_frames.frames_of(turn)
+    if not (frames and resting.is_at_home(turn.context, turn.now)):
+        return False
+    said = plain_times(glossed(typed, turn.context.person.language))
+    return any(remark.seen for remark in remarks(said, frames))
+
+
+def say_how(turn: Turn) -> None:
+    """How to go on at home: which frames, or which of them."""
+    frames = told_frames.frames_of(turn)
+    if frames:
+        turn.say(Role.CHECK, "home.name_it", frame=told_frames.name(turn, 0))
+    else:
+        turn.say(Role.CHECK, "home.which_frames")

@@ -1,0 +1,204 @@
+"""Which of the told frames to keep, what goes into the log, and what to do next time."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from typing import Final
+
+from bot.dialogue import reckoning, solving
+from bot.dialogue.aims import aim_of
+from bot.dialogue.compose import Role
+from bot.dialogue.reading.frame_list import SAME_STOPS
+from bot.dialogue.steps.home import told_frames, told_seen, told_softness
+from bot.dialogue.steps.walk import reasons
+from bot.dialogue.texts import TEXTS, known, measures
+from bot.dialogue.turn import Turn
+from core.series import exact_f_number, exact_shutter_s, f_number_label, iso_label
+
+#: What a frame is left out for, the worst last: what no hand at home takes away.
+_FAULTS: Final = ("hard", "leaves", "clipped", "depth", "soft", "drops", "mush")
+#: So many frames of one view are kept at most beside the first (common practice: one an idea, at
+#: most three of a fall).
+_MORE: Final = 2
+#: Remedies are named in this order, so many at once (own rule: nobody minds more).
+_REMEDIES: Final = (
+    *("diffraction", "soft", "depth", "drops", "clipped", "leaves", "sky", "clutter"),
+    *("leaning", "tilted", "small", "glare"),
+)
+_MOST_REMEDIES: Final = 4
+
+
+def faults_of(turn: Turn, place: int) -> list[str]:
+    """What speaks against a frame; a time that the share calls right does not."""
+    seen = told_frames.frames_of(turn)[place].sights
+    return [fault for fault in _FAULTS if fault in seen]
+
+
+def choose(turn: Turn) -> None:
+    """Name the frame to keep and why, those beside it, those that are out; then the end."""
+    order = ranked(turn)
+    first = order[0]
+    why = measures.listing(list(_why(turn, first)), TEXTS["and"])
+    turn.say(Role.SETTINGS, "home.keep", frame=told_frames.name(turn, first), why=why)
+    more = _beside(turn, order)
+    if more:
+        turn.say(Role.SETTINGS, "home.keep_more", frames=told_frames.names(turn, more))
+    _say_out(turn, first)
+    _say_equal(turn, [place for place in order if place == first or not faults_of(turn, place)])
+    intent = told_frames.review_of(turn).intent
+    if intent:
+        turn.say(Role.CHECK, "home.intent_decides", intent=intent)
+    turn.say(Role.CHECK, "home.copies")
+    log_line(turn, first)
+    say_next_time(turn, Role.ASSUMPTION)
+    told_frames.change(turn, about=(first,))
+    first_s = exact_shutter_s(told_frames.frames_of(turn)[first].shutter_s)
+    flow, camera = told_frames.flow_of(turn, first), told_frames.camera_of(turn)
+    reasons.explain_share(turn, flow, first_s, camera)
+    reasons.explain_band(turn, reckoning.wished_look(turn.facts))
+
+
+def ranked(turn: Turn) -> list[int]:
+    """The frames, the best first: sound, liked, of the wished look, near to its aim."""
+    wished = reckoning.wished_look(turn.facts)
+    aim = aim_of(turn, wished)
+    frames = told_frames.frames_of(turn)
+
+    def rank(place: int) -> tuple[int, bool, bool, bool, float]:
+        faults = faults_of(turn, place)
+        worst = max((_FAULTS.index(fault) + 1 for fault in faults), default=0)
+        share = told_frames.share_of(turn, place)
+        other_look = told_frames.look_in(turn, place) is not wished
+        praised = "good" in frames[place].sights
+        off = max(share / aim, aim / share)
+        return worst, not frames[place].liked, not praised, other_look, off
+
+    return sorted(range(len(frames)), key=rank)
+
+
+def _why(turn: Turn, place: int) -> Iterator[str]:
+    if told_frames.frames_of(turn)[place].liked:
+        yield TEXTS["home.why.best"]
+    yield TEXTS["home.why.look"].format(**told_frames.values_of(turn, place))
+    yield TEXTS["home.why.least" if faults_of(turn, place) else "home.why.clean"]
+
+
+def _beside(turn: Turn, order: list[int]) -> list[int]:
+    """Sound frames of other looks, one of each."""
+    looks, beside = {told_frames.look_in(turn, order[0])}, []
+    for place in order[1:]:
+        look = told_frames.look_in(turn, place)
+        if look not in looks and not faults_of(turn, place):
+            looks.add(look)
+            beside.append(place)
+    return beside[:_MORE]
+
+
+def _say_out(turn: Turn, kept: int) -> None:
+    pieces = []
+    for place in range(len(told_frames.frames_of(turn))):
+        faults = [_named(turn, place, fault) for fault in faults_of(turn, place)]
+        if faults and place != kept:
+            listed = ", ".join(dict.fromkeys(faults))
+            frame = told_frames.name(turn, place)
+            pieces.append(TEXTS["home.out_piece"].format(frame=frame, faults=listed))
+    if pieces:
+        turn.say(Role.SETTINGS, "home.out", list=", ".join(pieces))
+
+
+def equal(turn: Turn) -> None:
+    """How far each frame has to be lifted to the brightest of all."""
+    if len(told_frames.frames_of(turn)) < 2:
+        turn.say(Role.SETTINGS, "home.which_frames")
+    else:
+        _say_equal(turn, list(range(len(told_frames.frames_of(turn)))))
+
+
+def _named(turn: Turn, place: int, fault: str) -> str:
+    """A fault in a word or two; of the time only where the share says so, too."""
+    if fault in {"mush", "hard"} and not told_seen.is_of_the_time(turn, place, fault):
+        fault = f"{fault}_not"
+    return TEXTS[f"home.fault.{fault}"]
+
+
+def _say_equal(turn: Turn, places: list[int]) -> None:
+    """How far each has to be lifted to the brightest of them, before any is compared."""
+    if len(places) < 2:
+        return
+    top = max(told_frames.level_of(turn, place) for place in places)
+    lifts = {place: top - told_frames.level_of(turn, place) for place in places}
+    pieces = [
+        TEXTS["home.equal_piece"].format(
+            frame=told_frames.name(turn, place), stops=measures.stops(stops)
+        )
+        for place, stops in lifts.items()
+        if stops >= SAME_STOPS
+    ]
+    if pieces:
+        turn.say(Role.CHECK, "home.equal", list=", ".join(pieces))
+    else:
+        turn.say(Role.CHECK, "home.equal_already")
+
+
+# the log, and next time
+
+
+def log_line(turn: Turn, place: int) -> None:
+    """One line: the place, where one stood, the settings kept, the light."""
+    frame, camera = told_frames.frames_of(turn)[place], told_frames.camera_of(turn)
+    place_facts = known(turn.facts, turn.units, only=_LOGGED)
+    settings = [
+        f_number_label(exact_f_number(frame.f_number), camera.dial) if frame.f_number else "",
+        iso_label(frame.iso, camera.dial) if frame.iso else "",
+        solving.time_text(exact_shutter_s(frame.shutter_s), camera),
+    ]
+    review = told_frames.review_of(turn)
+    pieces = [review.place, place_facts, *settings, _light(turn)]
+    turn.say(Role.CHECK, "home.log", list=", ".join(piece for piece in pieces if piece))
+
+
+#: What of the place belongs into the log (common practice: where one stood, the lens).
+_LOGGED: Final = frozenset({"fall_height_m", "stream", "distance_m", "focal_mm", "water_speed_mps"})
+
+
+def _light(turn: Turn) -> str:
+    light = turn.facts.light
+    return TEXTS[f"known.light.{light}"] if light else ""
+
+
+def say_next_time(turn: Turn, role: Role) -> None:
+    """What the frames have shown to do otherwise, and the times to take again."""
+    remedies = [*_remedies(turn)][:_MOST_REMEDIES]
+    turn.say(role, "home.next_time", list="; ".join([*remedies, _times(turn)]))
+
+
+def _remedies(turn: Turn) -> Iterator[str]:
+    found: dict[str, int] = {}
+    for place, frame in enumerate(told_frames.frames_of(turn)):
+        for seen in frame.sights:
+            named = seen
+            if seen in {"soft", "depth"}:
+                cause = told_softness.cause_of(turn, place)
+                named = {"diffraction": "diffraction", "too_open": "depth"}.get(cause, "soft")
+            found.setdefault(named, place)
+    for remedy in _REMEDIES:
+        if remedy in found:
+            values = told_softness.values_of(turn, found[remedy])
+            yield TEXTS[f"home.remedy.{remedy}"].format(**values)
+
+
+def _times(turn: Turn) -> str:
+    """The best frame's time with its neighbours, for a ladder of the same view."""
+    camera, best = told_frames.camera_of(turn), ranked(turn)[0]
+    best_s = exact_shutter_s(told_frames.frames_of(turn)[best].shutter_s)
+    if {"mush", "hard"} & set(faults_of(turn, best)):  # none has the look: its own time
+        best_s = told_frames.flow_of(turn).time_for(aim_of(turn, reckoning.wished_look(turn.facts)))
+    times = [solving.time_text(best_s * factor, camera) for factor in (0.5, 1.0, 2.0)]
+    return TEXTS["home.remedy.times"].format(list=measures.listing(times, TEXTS["and"]))
+
+
+def next_time(turn: Turn) -> None:
+    """Answer what to do differently: the remedies, the times, and the line for the log."""
+    say_next_time(turn, Role.SETTINGS)
+    log_line(turn, ranked(turn)[0])
+    turn.reason("why.practice")

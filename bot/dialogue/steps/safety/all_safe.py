@@ -1,0 +1,102 @@
+"""A message while an emergency is held: what it says of who is safe, and when all of them are."""
+
+from __future__ import annotations
+
+from typing import Final
+
+from bot.dialogue.compose import Role
+from bot.dialogue.context import Emergency
+from bot.dialogue.danger import Danger, DangerKind, Safe, explained, who_is_safe
+from bot.dialogue.events import TextReceived
+from bot.dialogue.questions import QUESTIONS
+from bot.dialogue.replies import chosen
+from bot.dialogue.steps.safety import emergency
+from bot.dialogue.turn import Turn
+
+#: These speak for everybody; a bare yes does where it was asked for.
+_FOR_ALL: Final = frozenset({Safe.ALL, Safe.RETRACTED})
+#: Nothing of who is safe: what the question's own words or a number say counts then.
+_OPEN: Final = frozenset({None, Safe.NOT, Safe.YES})
+_SEVERAL: Final = 2
+
+
+def answer(turn: Turn, event: TextReceived, *, of_the_walk: bool) -> None:
+    """Answer it: the next instruction, who is still to be asked about, or the end.
+
+    Args:
+        turn: the answer under construction.
+        event: the message.
+        of_the_walk: whether it answers a question that was put before the emergency.
+    """
+    held = turn.context.conversation.emergency
+    safe = _said(held, event.text)
+    option = chosen(QUESTIONS["safe"], event.text) if safe in _OPEN else None
+    if held is None or of_the_walk or (safe is None and option is None):
+        emergency.held(turn)
+    elif option == "not_yet" or safe in {Safe.HEARD, Safe.NOT}:
+        emergency.answer_safe(turn, "not_yet")
+    elif option == "yes" or safe is Safe.YES:
+        emergency.answer_safe(turn, "yes")
+    else:
+        _of_some(turn, held, safe or Safe.NOT)
+
+
+def clears(turn: Turn, text: str, danger: Danger) -> bool:
+    """Whether a message that sounds like the held emergency, or like some, says that it is over."""
+    held = turn.context.conversation.emergency
+    if held is None or danger.kind.value not in {held.kind, DangerKind.UNCLEAR.value}:
+        return False
+    return _said(held, text) not in {*_OPEN, Safe.HEARD}
+
+
+def _said(held: Emergency | None, text: str) -> Safe | None:
+    """Who is safe, also by an explanation: what sounded like thunder was a truck."""
+    safe = who_is_safe(text)
+    known = held is not None and held.kind in {kind.value for kind in DangerKind}
+    if safe is not None or held is None or not known:
+        return safe
+    return explained(text, DangerKind(held.kind))
+
+
+def _of_some(turn: Turn, held: Emergency, safe: Safe) -> None:
+    """Some are said to be safe: who is left is asked about."""
+    left = _left(held, safe)
+    if safe is Safe.RETRACTED:
+        emergency.end_retracted(turn)
+    elif not left.own and not left.others:
+        emergency.answer_safe(turn, "yes")
+    else:
+        turn.change_conversation(emergency=left)
+        turn.urgent = True
+        turn.say(Role.SAFETY, "danger.others_left" if left.others else "danger.you_left")
+        emergency.ask_again(turn)
+
+
+def _left(held: Emergency, safe: Safe) -> Emergency:
+    """The emergency without those who are safe; of several, one alone ends nothing."""
+    if safe in _FOR_ALL:
+        return held.model_copy(update={"own": False, "others": 0})
+    if safe is Safe.OWN:
+        return held.model_copy(update={"own": False})
+    one_of_several = safe is Safe.ONE and held.others >= _SEVERAL
+    return held if one_of_several else held.model_copy(update={"others": 0})
+
+
+def overheard(turn: Turn, event: TextReceived) -> None:
+    """A message to others in the room: only good news of all who are in it counts."""
+    held = turn.context.conversation.emergency
+    safe = who_is_safe(event.text)
+    if held is None or safe in {*_OPEN, Safe.HEARD}:
+        return
+    left = _left(held, safe or Safe.NOT)
+    if not left.own and not left.others:
+        _of_some(turn, held, safe or Safe.NOT)
+
+
+def taken_back(turn: Turn, event: TextReceived) -> bool:
+    """Whether the one message that told of the emergency was edited into a harmless one."""
+    held = turn.context.conversation.emergency
+    if held is None or not held.event_id or event.corrects != held.event_id:
+        return False
+    emergency.end_retracted(turn)
+    return True

@@ -1,0 +1,94 @@
+"""While somebody may stand where nobody should: what is told is kept, nothing else is answered."""
+
+from __future__ import annotations
+
+from typing import Final
+
+from bot.dialogue.danger import Safe, anyone_out_there, who_is_safe
+from bot.dialogue.events import TextReceived
+from bot.dialogue.meaning.asides import Aside, aside_of
+from bot.dialogue.questions import QUESTIONS
+from bot.dialogue.replies import chosen
+from bot.dialogue.steps.safety import emergency
+from bot.dialogue.steps.telling import heard
+from bot.dialogue.turn import Turn
+
+_QUESTION: Final = "out_there"
+#: Questions that may stand before this one is put again: their answers bring no settings.
+BEFORE_IT: Final = frozenset({"forget", "safe", "in_danger", "resume"})
+#: Who thanks wants no settings.
+_LEAVING: Final = frozenset({Aside.THANKS})
+#: Commands that give no settings and go on to none.
+_HARMLESS: Final = frozenset(
+    {"help", "commands", "stop", "back", "forget", "data", "thanks", "units", "metric", "imperial"}
+    | {"short", "usual", "long", "language", "english", "german", "spanish", "cancel", "taps"}
+)
+
+
+def is_open(turn: Turn) -> bool:
+    """Whether somebody may stand there still."""
+    return turn.context.conversation.closed
+
+
+def leads_to_no_settings(said: str, command: str | None) -> bool:
+    """Whether a message is answered whatever stands open: it brings no settings.
+
+    Args:
+        said: the message.
+        command: the word in it that works anywhere.
+    """
+    return command in _HARMLESS or aside_of(said) in _LEAVING
+
+
+def is_for_an_interruption(turn: Turn) -> bool:
+    """Whether another question stands open whose answer brings no settings."""
+    question = turn.context.conversation.question
+    return question is not None and question.name in BEFORE_IT - {"in_danger"}
+
+
+def holds_back(turn: Turn, event: TextReceived, said: str, command: str | None) -> bool:
+    """Keep what a message tells, and ask again; nobody gets settings for that place.
+
+    Args:
+        turn: the answer under construction.
+        event: the message.
+        said: the message in English.
+        command: the word in it that works anywhere.
+
+    Returns:
+        Whether that was the answer; not for an answer to the question or to an interruption's
+        own, nor for words that lead to no settings.
+    """
+    if not is_open(turn) or leads_to_no_settings(said, command) or is_for_an_interruption(turn):
+        return False
+    value = answered(event)
+    if value is not None:
+        turn.remember_for_back()
+        emergency.answer_out_there(turn, value)
+        return True
+    heard.keep(turn, event.text)
+    emergency.insist(turn, asked_why=command == "why")
+    return True
+
+
+def answered(event: TextReceived) -> str | None:
+    """The option that a message chooses, by its number or in words; assent to advice is none."""
+    if event.answers not in {None, _QUESTION}:
+        return None
+    out = anyone_out_there(event.text)
+    if out is not None:
+        return "yes" if out else "no"
+    heard_only = who_is_safe(event.text) is Safe.HEARD
+    return None if heard_only else chosen(QUESTIONS[_QUESTION], event.text)
+
+
+def close(turn: Turn) -> None:
+    """Whatever else was answered, this question stands open as long as nobody has answered it."""
+    question = turn.open_question
+    if not is_open(turn) or emergency.is_held(turn) or not turn.parts:
+        return
+    if question is not None and question.name in {_QUESTION, *BEFORE_IT}:
+        return
+    turn.ask(_QUESTION)
+    if question is not None and not QUESTIONS[question.name].passing:
+        turn.change_conversation(paused=question)  # the walk's own waits behind it

@@ -1,0 +1,236 @@
+"""Danger and emergencies: the instruction that protects first, no settings, the walk held."""
+
+from __future__ import annotations
+
+from typing import Final
+from zoneinfo import ZoneInfo
+
+from bot.dialogue import reckoning
+from bot.dialogue.actions import Say, SharedPlace
+from bot.dialogue.compose import Role
+from bot.dialogue.context import Doubt, Emergency, Position, Question
+from bot.dialogue.danger import Danger, DangerKind, Level, Whose, gravest, whose
+from bot.dialogue.events import PlaceReceived
+from bot.dialogue.lateness import CLOCKS_DIFFER
+from bot.dialogue.reckoning import Assumed
+from bot.dialogue.steps.anywhere import repeat
+from bot.dialogue.texts import TEXTS, measures
+from bot.dialogue.turn import Turn
+from core.framing import section_focal_mm
+from core.sun.zone import zone_name
+
+#: What a safe picture of the crest shows [m] where its width is unknown (own rule: about the
+#: width of a small fall's crest).
+_SHOWN_M: Final = 12.0
+#: A place nearer to the fall than this is not taken for a safe one [m] (own rule).
+_AWAY_M: Final = 10.0
+
+
+def answer(turn: Turn, danger: Danger, text: str) -> None:
+    """Say what protects; hold the walk if it is an emergency, else offer a safe picture.
+
+    Args:
+        turn: the answer under construction.
+        danger: what is told of.
+        text: the message that tells of it.
+    """
+    turn.urgent = True
+    turn.change_conversation(doubted=None, doubt=Doubt())
+    turn.say(Role.SAFETY, _instruction(turn, danger))
+    age = turn.now - turn.origin.sent_at
+    if age > CLOCKS_DIFFER:
+        turn.say(Role.ASSUMPTION, "danger.late", age=measures.minutes(age.total_seconds() / 60))
+    if danger.level is Level.EMERGENCY:
+        if not is_held(turn):
+            _show_on_map(turn)
+        _hold(turn, danger.kind.value, whose(text, danger.kind))
+    elif turn.context.conversation.emergency is None:
+        _safe_picture(turn)
+        turn.change_conversation(closed=True)
+        turn.ask("out_there")
+        return
+    ask_again(turn)
+
+
+def _instruction(turn: Turn, danger: Danger) -> str:
+    """What protects from it; who wants to wade out of a flood is sent up, not to the bank."""
+    held = turn.context.conversation.emergency
+    flooded = held is not None and held.kind == DangerKind.FLOOD.value
+    if flooded and danger.kind is DangerKind.WADING:
+        return "danger.flood.again"
+    return f"danger.{danger.kind.value}"
+
+
+def _hold(turn: Turn, kind: str, who: Whose) -> None:
+    """Hold the walk; a second danger leaves the first one's time and the graver kind."""
+    held = turn.context.conversation.emergency
+    told_by = turn.origin.event_id
+    if held is None:
+        new = Emergency(kind=kind, since=turn.now, **who._asdict(), event_id=told_by)
+    else:
+        both = Whose(held.own, held.others).with_also(who)
+        kind = gravest(held.kind, kind)
+        new = Emergency(kind=kind, since=held.since, **both._asdict())
+    turn.change_conversation(emergency=new)
+
+
+def repeat_card(turn: Turn) -> None:
+    """The first instruction once more, for a cry in an emergency."""
+    emergency = turn.context.conversation.emergency
+    turn.urgent = True
+    turn.say(Role.SAFETY, f"danger.{emergency.kind if emergency else DangerKind.UNCLEAR.value}")
+    ask_again(turn)
+
+
+def ask_again(turn: Turn) -> None:
+    """Whether all are safe, with the position to be read out."""
+    position = turn.context.person.position
+    if position is None:
+        turn.say(Role.CHECK, "danger.position_unknown")
+    elif not _may_be_told(turn, position):
+        turn.say(Role.CHECK, "danger.position_elsewhere")
+    else:
+        _say_position(turn, position)
+    turn.ask("safe")
+
+
+def _may_be_told(turn: Turn, position: Position) -> bool:
+    """What was shared in the direct room stays there."""
+    return turn.origin.direct or position.room_id == turn.origin.room_id
+
+
+def _say_position(turn: Turn, position: Position) -> None:
+    """The position with its time and its age, to be read out."""
+    age_min = max(0.0, (turn.now - position.shared_at).total_seconds() / 60)
+    place, time = _place_and_time(position)
+    turn.say(Role.CHECK, "danger.position", place=place, time=time, age=measures.minutes(age_min))
+
+
+def _place_and_time(position: Position) -> tuple[str, str]:
+    """The position as it is read out, and when it was shared, in the zone of the place."""
+    zone = ZoneInfo(zone_name(position.latitude, position.longitude))
+    place = f"{position.latitude:.4f}, {position.longitude:.4f}"
+    return place, measures.clock(position.shared_at.astimezone(zone))
+
+
+def _show_on_map(turn: Turn) -> None:
+    """The last shared position as a place that clients show on a map; once, when it begins."""
+    position = turn.context.person.position
+    if position is None or not _may_be_told(turn, position):
+        return
+    place, time = _place_and_time(position)
+    turn.do(
+        Say(
+            body=TEXTS["danger.on_map"].format(place=place, time=time),
+            keys=("danger.on_map",),
+            urgent=True,
+            place=SharedPlace(
+                latitude=position.latitude,
+                longitude=position.longitude,
+                shared_at=position.shared_at,
+            ),
+        )
+    )
+
+
+def _safe_picture(turn: Turn) -> None:
+    """A like picture from the walk's own place if that is known and away, else advice."""
+    facts = turn.facts
+    if facts.distance_m is None or facts.distance_m < _AWAY_M:
+        turn.say(Role.CHECK, "danger.from_afar")
+        return
+    sensor = reckoning.sensor_of(facts, Assumed())
+    shown_m = facts.fall_width_m or _SHOWN_M
+    focal_mm = section_focal_mm(shown_m, facts.distance_m, sensor.long_mm, 0.0)
+    turn.say(
+        Role.CHECK,
+        "danger.from_there",
+        distance=measures.length(facts.distance_m, turn.units),
+        focal=measures.focal(focal_mm, sensor.crop_factor),
+        shown=measures.length(shown_m, turn.units),
+    )
+
+
+def is_held(turn: Turn) -> bool:
+    """Whether an emergency holds this conversation."""
+    return turn.context.conversation.emergency is not None
+
+
+def held(turn: Turn) -> None:
+    """Anything else while an emergency is held: no settings, only the question."""
+    turn.urgent = True
+    emergency = turn.context.conversation.emergency
+    if emergency is not None and emergency.kind in _STAY_AWAY:  # leaving may not wait
+        turn.say(Role.SAFETY, f"danger.{emergency.kind}.again")
+    else:
+        turn.say(Role.SAFETY, "danger.held")
+    ask_again(turn)
+
+
+def place_shared(turn: Turn, event: PlaceReceived) -> None:
+    """A location shared in an emergency: kept and given back to be read out, nothing else."""
+    position = Position(
+        latitude=event.latitude,
+        longitude=event.longitude,
+        shared_at=event.origin.sent_at,
+        room_id=event.origin.room_id,
+    )
+    turn.change_person(position=position)
+    held(turn)
+
+
+def answer_safe(turn: Turn, value: str) -> None:
+    """All safe, or not yet."""
+    turn.urgent = True
+    emergency = turn.context.conversation.emergency
+    if value == "not_yet" and emergency is not None:
+        turn.say(Role.SAFETY, f"danger.{emergency.kind}.again")
+        ask_again(turn)
+        return
+    turn.remember_for_back()
+    turn.change_conversation(emergency=None)
+    away = emergency is not None and emergency.kind in _STAY_AWAY
+    turn.say(Role.SAFETY, f"danger.{emergency.kind}.over" if emergency and away else "danger.over")
+    if turn.context.conversation.walk is not None:
+        turn.say(Role.CHECK, "danger.walk_waits" if away else "danger.walk_kept")
+    if away:
+        turn.change_conversation(question=None)  # the walk's own stays paused
+    else:
+        repeat.put_again(turn, whole=True)
+
+
+def end_retracted(turn: Turn) -> None:
+    """Nobody ever was in danger: the walk is as it was."""
+    turn.urgent = True
+    turn.remember_for_back()
+    turn.change_conversation(emergency=None)
+    turn.say(Role.SAFETY, "danger.retracted")
+    if turn.context.conversation.walk is not None:
+        turn.say(Role.CHECK, "danger.walk_kept")
+    repeat.put_again(turn, whole=True)
+
+
+#: After these nobody goes back to the water at once: the walk waits until somebody begins.
+_STAY_AWAY: Final = frozenset({DangerKind.FLOOD.value, DangerKind.THUNDER.value})
+
+
+def insist(turn: Turn, *, asked_why: bool = False) -> None:
+    """Words that answer nothing while somebody may be out there: that place stays closed."""
+    question = turn.context.conversation.question
+    times = question.times if question is not None else 1
+    turn.urgent = True
+    if times < repeat.MOST_TIMES or asked_why:
+        turn.say(Role.SAFETY, "danger.insist")
+    turn.ask_again(Question(name="out_there", asked_at=turn.now, times=times))
+
+
+def answer_out_there(turn: Turn, value: str) -> None:
+    """Is anybody out at the dangerous place?"""
+    turn.urgent = True
+    if value == "yes":
+        turn.say(Role.SAFETY, "danger.call_back")
+        turn.ask("out_there")
+        return
+    turn.change_conversation(closed=False)
+    turn.say(Role.SAFETY, "danger.nobody_there")
+    repeat.put_again(turn, whole=True)

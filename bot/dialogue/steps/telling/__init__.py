@@ -1,0 +1,1 @@
+"""What is told in free words at the water, and when it was seen: kept, put right, answered."""

@@ -1,0 +1,248 @@
+"""Facts told in free words: kept, answered, and the walk taken on from them."""
+
+from __future__ import annotations
+
+import re
+from typing import Final
+
+from bot.dialogue.compose import Role
+from bot.dialogue.facts import Facts, Symptom
+from bot.dialogue.questions import in_units
+from bot.dialogue.states import State, Trigger
+from bot.dialogue.steps.anywhere import now, repeat
+from bot.dialogue.steps.asked import what_if
+from bot.dialogue.steps.telling import (
+    corrected,
+    light_told,
+    look_wished,
+    told_settings,
+    two_frames,
+    water_told,
+    wind_told,
+)
+from bot.dialogue.steps.visits import planning, visit
+from bot.dialogue.steps.walk import (
+    adjust,
+    ahead,
+    arrive,
+    base,
+    highlights,
+    lens,
+    lens_depth,
+    lens_kit,
+    planned,
+)
+from bot.dialogue.texts import known, known_trip
+from bot.dialogue.turn import Turn
+
+#: Slots that change what the lens step reckons.
+_GEOMETRY: Final = frozenset(
+    {
+        "fall_height_m",
+        "distance_m",
+        "camera_height_m",
+        "fall_width_m",
+        "portrait",
+        "section",
+        "section_height_m",
+        "stream",
+        "lenses",
+        "camera_format",
+        "focal_mm",
+    }
+)
+#: Slots that a focal length chosen before may not hold.
+_DEPTH: Final = frozenset({"nearest_m", "farthest_m"})
+#: Slots that change the base settings.
+_BASE: Final = _GEOMETRY | {
+    "nearest_m",
+    "farthest_m",
+    "water_speed_mps",
+    "water_depth_m",
+    "flow",
+    "look",
+    "light",
+    "has_tripod",
+    "hand_held",
+    "has_polariser",
+    "nd_stops",
+    "automatic",
+    "base_iso",
+    "dial_halves",
+    "keep",
+    "polariser_on",
+    "nd_on_stops",
+}
+_SETTINGS: Final = frozenset({"f_number", "shutter_s", "iso"})
+
+
+def take_in(turn: Turn, facts: Facts, text: str) -> None:
+    """Keep the facts of a message and answer it."""
+    if facts.ask_what_if:
+        what_if.answer(turn, facts)
+        return
+    turn.change_conversation(tried=None)
+    quiet = visit.is_new(turn) and not planning.is_planning(turn)
+    _moved(turn, facts, text)
+    if facts.light is not None:
+        turn.change_walk(clean_stops=None, clipped_stops=None, first_stops=None)
+    facts = _settled(turn, water_told.settled(turn, facts, text), text)
+    turn.learn(facts)
+    corrected.note(turn, facts)
+    if quiet:
+        arrive.begin_quietly(turn)
+    if two_frames.answer(turn, text):
+        return
+    if set(facts.known()) == {"small_steps"} and planned.say_path(turn):
+        now.put_question(turn)
+        return
+    _say_how_read(turn, facts)
+    water_told.say_free_drop(turn)
+    complaint = turn.walk.complaint
+    if complaint is not None and turn.facts.shutter_s is not None:
+        adjust.trouble(turn, complaint.updated(facts))
+        return
+    if adjust.is_complaint(facts):
+        adjust.trouble(turn, facts)
+        return
+    _go_on(turn, facts)
+
+
+def _say_how_read(turn: Turn, facts: Facts) -> None:
+    """What found no place, and units that were guessed."""
+    if facts.unread:
+        pieces = ", ".join(f"`{piece}`" for piece in facts.unread[:3])
+        turn.say(Role.ASSUMPTION, "unread_rest", pieces=pieces)
+    light_told.say(turn, facts)
+    if facts.guessed:
+        turn.say(Role.ASSUMPTION, f"guessed.{facts.units.value if facts.units else 'metric'}")
+
+
+#: Lenses named beside these words are in the bag, not on the camera.
+_IN_THE_BAG: Final = re.compile(r"\b(?:also|own|bag|and)\b", re.IGNORECASE)
+
+
+def _settled(turn: Turn, facts: Facts, text: str) -> Facts:
+    """What the person set is no longer chosen by the bot: focal length, lens, polariser."""
+    known_now = set(facts.known())
+    if facts.polariser_on is not None:
+        now = "on" if facts.polariser_on else "off"
+        turn.change_walk(checks=turn.walk.checks | {"polariser": now})
+    elif facts.has_polariser is False and turn.facts.polariser_on:
+        facts = facts.updated(Facts(polariser_on=False))  # none is on that is not there
+    if len(facts.lenses) == 1 and "focal" in turn.walk.checks and not _IN_THE_BAG.search(text):
+        turn.change_walk(checks=turn.walk.checks | {"lens": lens_kit.name_of(facts.lenses[0])})
+    if "focal_mm" in known_now:
+        turn.change_walk(checks=turn.walk.checks | {"focal": "set"})
+    elif known_now & {"lenses"} and turn.walk.checks.get("focal") == "set":
+        turn.unlearn("focal_mm")
+    return facts
+
+
+def _moved(turn: Turn, facts: Facts, text: str) -> None:
+    """Another place to stand has another nearest rock: what was nearest before is void.
+
+    A number that was only put right moves nobody.
+    """
+    old_m = turn.facts.distance_m
+    if old_m is None or facts.distance_m is None or facts.nearest_m is not None:
+        return
+    if corrected.puts_right(text):
+        return
+    if abs(facts.distance_m / old_m - 1) > _SAME_PLACE:
+        turn.unlearn("nearest_m")
+        asked = tuple(name for name in turn.walk.asked if not name.startswith("nearest"))
+        turn.change_walk(asked=asked)
+
+
+#: A distance that changes by less is the same place, told better (own rule).
+_SAME_PLACE: Final = 0.2
+
+
+def _go_on(turn: Turn, facts: Facts) -> None:
+    changed = set(facts.known())
+    said = _way_out_said(turn, changed)
+    if said and changed <= arrive.WAY_OUT_SLOTS:
+        now.put_question(turn)
+        return
+    if changed & _SETTINGS and told_settings.answer(turn, changed):
+        return
+    state = turn.walk.state
+    if facts.wind is not None and changed <= {"wind"} and wind_told.answer(turn, windy=facts.wind):
+        return
+    if state in {State.ARRIVE, State.LENS}:
+        _before_lens(turn, facts)
+    elif changed & _GEOMETRY or (changed & _DEPTH and lens_depth.no_longer_holds(turn)):
+        _anew(turn)
+    elif state in {State.HIGHLIGHTS, State.KEEP, State.BASE} and changed & _BASE:
+        if not look_wished.answer(turn, facts):
+            base.give(turn)
+    else:
+        _note(turn, facts)
+
+
+def _note(turn: Turn, facts: Facts) -> None:
+    """What changes no answer is named; of a stream beside a fall there is nothing to name."""
+    listed = _listed(turn, facts)
+    if listed:
+        turn.say(Role.SETTINGS, "noted", list=listed)
+    if facts.f_number is not None:
+        told_settings.warn_of_f_number(turn, facts.f_number)
+    now.put_question(turn)
+
+
+def _way_out_said(turn: Turn, changed: set[str]) -> bool:
+    """Whether the plan of the day is said anew, where a message moves it."""
+    if any(part.key.startswith("arrive.turn_back") for part in turn.parts):
+        return True  # it was asked for in the same message
+    told = turn.trip_told.known().keys() & arrive.TRIP_SLOTS
+    news = bool(told - {"people", "slowest"}) or (bool(told) and arrive.moves(turn))
+    return (news or bool(changed & arrive.WAY_OUT_SLOTS)) and arrive.way_out_told(turn)
+
+
+def _before_lens(turn: Turn, facts: Facts) -> None:
+    """Say what can be said already; the question for what is missing stands behind it."""
+    if lens.missing(turn) is not None:
+        ahead.say(turn, set(facts.known()))
+    _say_noted(turn, facts)
+    lens.go_on(turn)
+
+
+def _say_noted(turn: Turn, facts: Facts) -> None:
+    """What was told is named where the same question has to be put again."""
+    standing, missing = repeat.standing(turn), lens.missing(turn)
+    listed = _listed(turn, facts)
+    if planning.is_planning(turn):
+        if listed and not any(part.role is Role.SETTINGS for part in turn.parts):
+            turn.say(Role.SETTINGS, "noted", list=listed)
+        return
+    if standing is None or missing is None or not listed:
+        return
+    if in_units(missing, turn.units) == standing.name:
+        turn.say(Role.SETTINGS, "noted", list=listed)
+
+
+def _listed(turn: Turn, facts: Facts) -> str:
+    """What a message told, as a list."""
+    lists = (known(facts, turn.units), known_trip(turn.trip_told))
+    return ", ".join(told for told in lists if told)
+
+
+def _anew(turn: Turn) -> None:
+    """New geometry or another lens: choose again; composition answers stay."""
+    turn.move(Trigger.TO_LENS)
+    lens.go_on(turn)
+
+
+def answer_seen(turn: Turn, value: str) -> None:
+    """What is wrong with a frame, by number; with nothing wrong it is kept."""
+    if value == "nothing":
+        highlights.holds(turn)
+        return
+    symptoms = {
+        "no_texture": Symptom.NO_TEXTURE,
+        "too_white": Symptom.JUST_WHITE,
+        "too_dark": Symptom.TOO_DARK,
+        "soft": Symptom.SOFT_ALL,
+    }
+    adjust.trouble(turn, Facts(symptoms=(symptoms[value],)))

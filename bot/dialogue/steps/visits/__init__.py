@@ -1,0 +1,1 @@
+"""Visits before anybody stands at the water: the day, the way, the card, the text for home."""

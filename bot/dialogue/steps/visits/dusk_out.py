@@ -1,0 +1,100 @@
+"""The way out when light is short: go now, how long the light still lasts, how with few lamps."""
+
+from __future__ import annotations
+
+import re
+from datetime import datetime
+from typing import Final
+
+from bot.dialogue.compose import Role
+from bot.dialogue.reading.visit import read_visit
+from bot.dialogue.steps.visits import planning
+from bot.dialogue.steps.visits.day_plan import clock_of
+from bot.dialogue.steps.walk.base_said import AFTER_SUNSET
+from bot.dialogue.texts import TEXTS, measures
+from bot.dialogue.turn import Turn
+from bot.dialogue.way_out import leave_at, paced, zone_of
+from core.sun.rise_set import sun_times
+
+#: Lights after which dusk is all that is left.
+_SHORT: Final = AFTER_SUNSET | {"sunset"}
+_LAMPS: Final = re.compile(
+    r"\b(?:only |just |but )*(?:one|a single|a|1|no) (?:\w+ )?"
+    r"(?:head ?-?(?:lamps?|lights?|torch(?:es)?)|torch(?:es)?|flash ?lights?|lamps?|light)\b"
+)
+_GETTING_DARK: Final = re.compile(
+    r"\b(?:get(?:ting|s)? dark|nearly dark|almost dark|before dark|till dark|dusk|in the dark"
+    r"|light (?:is )?(?:going|fading|left))\b"
+)
+
+
+def answer(turn: Turn, text: str) -> bool:
+    """Answer who tells how far it is to the car when light is short; whether they did.
+
+    Args:
+        turn: the answer under construction.
+        text: the message in English.
+    """
+    if turn.trip_told.walk_min is None or planning.is_planning(turn):
+        return False
+    said = text.casefold()
+    lamps = _LAMPS.search(said)
+    short = turn.facts.light in _SHORT or _GETTING_DARK.search(said) or _is_late(turn)
+    if not short and (lamps is None or turn.walk.given is None):
+        return False
+    _say_go(turn)
+    turn.say(Role.SAFETY, "dusk.one_lamp" if lamps is not None else "dusk.lamps")
+    turn.close_question()
+    return True
+
+
+def is_way_out(text: str) -> bool:
+    """Whether a message tells how far the car is, and that lamps are few, and nothing worse.
+
+    Args:
+        text: the message in English.
+    """
+    said = text.casefold()
+    short = _LAMPS.search(said) or _GETTING_DARK.search(said)
+    told = read_visit(text).walk_min is not None and short is not None
+    return told and not _WORSE.search(said)
+
+
+#: What is more than few lamps.
+_WORSE: Final = re.compile(
+    r"\b(?:no|dead|died|dying|broken|empty|lost|hurt|cold|wet|fell|fallen|slipped|injured|limp\w*"
+    r"|can't|cannot|scared|afraid|missing|alone|help|path|trail|find|know|rain\w*|storm|thunder)\b"
+)
+
+
+def _is_late(turn: Turn) -> bool:
+    """Whether the turn-back time of today has gone, where the place tells the clock."""
+    moment = leave_at(turn.facts, turn.trip, turn.position, turn.now)
+    return turn.position is not None and moment is not None and moment <= turn.now
+
+
+def _say_go(turn: Turn) -> None:
+    way = paced(turn.trip_told.walk_min or 0.0, turn.facts, turn.trip)
+    out = measures.minutes(way.out_min)
+    values = {"out": out, "factor": measures.plain(way.factor), "why": TEXTS[f"pace.{way.why}"]}
+    turn.urgent = True
+    turn.say(Role.SAFETY, "dusk.go", told=measures.minutes(way.bare_min), **values)
+    dusk = _civil_dusk(turn)
+    if dusk is None:
+        turn.say(Role.SAFETY, "dusk.half_an_hour")
+    elif dusk > turn.now:
+        left_min = (dusk - turn.now).total_seconds() / 60
+        enough = "dusk.left" if left_min >= way.out_min else "dusk.left_too_short"
+        time = clock_of(dusk, sure=True)
+        turn.say(Role.SAFETY, enough, left=measures.minutes(left_min), time=time)
+    else:
+        turn.say(Role.SAFETY, "dusk.gone", time=clock_of(dusk, sure=True))
+
+
+def _civil_dusk(turn: Turn) -> datetime | None:
+    """Until when the dusk of today shows a path, where the place tells it."""
+    position, zone = turn.position, zone_of(turn.position)
+    if position is None or zone is None:
+        return None
+    day = turn.now.astimezone(zone).date()
+    return sun_times(position.latitude, position.longitude, day, zone).civil_dusk

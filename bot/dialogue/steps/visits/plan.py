@@ -1,0 +1,98 @@
+"""`plan`: the day as far as facts allow: way out, turn-back, light, the note home, the kit."""
+
+from __future__ import annotations
+
+from datetime import datetime
+
+from bot.dialogue.compose import Part, Role
+from bot.dialogue.context import KIT_SLOTS
+from bot.dialogue.lateness import LOW_LIGHT
+from bot.dialogue.questions import in_units
+from bot.dialogue.steps.anywhere import repeat
+from bot.dialogue.steps.visits import planning, rough_card
+from bot.dialogue.steps.visits.day_plan import clock_of, return_times
+from bot.dialogue.steps.walk import arrive
+from bot.dialogue.texts import known, measures
+from bot.dialogue.turn import Turn
+from bot.dialogue.way_out import leave_at, sunset_of, way_of, when_of, zone_of
+from core.sun.rise_set import sun_times
+
+
+def tell(turn: Turn) -> None:
+    """Say what follows from what is known, and ask for what is missing most."""
+    if turn.context.conversation.walk is None:
+        planning.begin(turn)
+    position, facts = turn.position, turn.facts
+    way, moment = way_of(facts, turn.trip), leave_at(facts, turn.trip, position, turn.now)
+    when = when_of(turn.trip, position, turn.now)
+    sunset, sure = sunset_of(facts, position, when), position is not None
+    if way is not None and moment is not None:
+        arrive.say_turn_back(turn)
+    elif way is not None:
+        arrive.way_out_told(turn)
+    elif sunset is not None:
+        turn.say(Role.SETTINGS, "plan.sunset", time=clock_of(sunset, sure=sure))
+    else:
+        turn.say(Role.SETTINGS, "asked.plan")
+    _ask(turn)
+    if way is not None and moment is not None:
+        _say_home(turn, return_times(way, moment, sure=sure))
+    _say_light(turn, moment)
+    _say_rest(turn)
+
+
+def _say_home(turn: Turn, times: dict[str, str]) -> None:
+    """The text for home and the hour at which they call, in place of the return alone."""
+    turn.parts = [part for part in turn.parts if part.key != "arrive.back"]
+    turn.say_or_keep(Role.CHECK, "plan.home", **times)
+
+
+def _ask(turn: Turn) -> None:
+    """What is missing most: the way; then, while it is planned, the rest of the plan."""
+    if way_of(turn.facts, turn.trip) is None:
+        if planning.is_planning(turn):
+            turn.caution("arrive_short")
+        turn.change_walk(trip=turn.trip.marked("way"))
+        turn.ask(in_units("walk_out", turn.units))
+    elif planning.is_planning(turn):
+        planning.go_on(turn)
+    else:
+        repeat.put_again_if_open(turn)
+
+
+def _say_light(turn: Turn, moment: datetime | None) -> None:
+    """When the sun is low at the place, today: without its place nothing is said of it."""
+    position = turn.position
+    zone = zone_of(position)
+    if position is None or zone is None:
+        return
+    day = when_of(turn.trip, position, turn.now).date()
+    sun = sun_times(position.latitude, position.longitude, day, zone)
+    if sun.rise is None or sun.set is None:
+        return
+    morning, evening = sun.rise + LOW_LIGHT, sun.set - LOW_LIGHT
+    too_late = moment is not None and moment <= evening
+    turn.say_or_keep(
+        Role.CHECK,
+        "plan.light_morning" if too_late else "plan.light",
+        rise=measures.hour_and_minute(sun.rise),
+        morning=measures.clock(morning) if too_late else measures.hour_and_minute(morning),
+        evening=measures.hour_and_minute(evening),
+        set=measures.clock(sun.set),
+    )
+
+
+def _say_rest(turn: Turn) -> None:
+    """Kit, packing, what to ask the land manager: what finds no room stands under `why`."""
+    kit = known(turn.context.person.kit, turn.units, only=KIT_SLOTS) if turn.origin.direct else ""
+    if kit:
+        turn.reason("plan.kit", list=kit)
+    turn.reason("asked.pack")
+    if not any(part.key == "plan.home" for part in turn.parts):
+        turn.reason("asked.tell_home")
+    turn.reason("asked.path_open")
+    for part in rough_card.parts(turn):
+        turn.reason(part.key, **part.values)
+    more = Part(Role.ASSUMPTION, "plan.more")
+    if turn.has_room_for(more):
+        turn.parts.append(more)

@@ -1,0 +1,175 @@
+"""Adjust: from what is wrong with a frame to the next settings, each lever with its price."""
+
+from __future__ import annotations
+
+from typing import Final
+
+from bot.dialogue import reckoning, solving
+from bot.dialogue.by_numbers import share_told
+from bot.dialogue.compose import Role
+from bot.dialogue.context import GivenSettings
+from bot.dialogue.facts import Blink, Facts, Symptom
+from bot.dialogue.solving import Solved
+from bot.dialogue.states import State, Trigger
+from bot.dialogue.steps.asked import diagnosis
+from bot.dialogue.steps.walk import highlights, liking, planned
+from bot.dialogue.steps.walk.highlights import PATCH_STOPS, SAME_STOPS, SHEET_STOPS
+from bot.dialogue.steps.walk.taken import ask_for_settings, take_settings, with_filters
+from bot.dialogue.texts import measures
+from bot.dialogue.turn import Turn
+from core.camera import POLARISER_STOPS
+from core.exposure import Settings
+from core.light import LIGHTS, metered_level
+from core.series import nearest, time_marks
+from core.water import Look, look_of
+
+#: As much under on the meter is right for white water (common practice: -0.7 to -1 for a scene
+#: metered as a whole).
+RIGHT_UNDER_STOPS: Final = 0.7
+#: "Too bright", "too dark" without a number [stops] (own rule).
+UNSAID_STOPS: Final = 1.0
+_BLINK_CHANGE: Final = {Blink.PATCHES: -PATCH_STOPS, Blink.SHEET: -SHEET_STOPS}
+#: Symptoms that are about brightness or the look; the others have their own short answers.
+EXPOSURE: Final = frozenset(
+    {
+        Symptom.NO_TEXTURE,
+        Symptom.TOO_FROZEN,
+        Symptom.JUST_WHITE,
+        Symptom.TOO_BRIGHT,
+        Symptom.TOO_DARK,
+    }
+)
+_OF_THE_LOOK: Final = frozenset({Symptom.NO_TEXTURE, Symptom.TOO_FROZEN})
+#: What a message must hold to be a complaint about a frame.
+COMPLAINTS: Final = frozenset({"symptoms", "meter_stops", "change_stops", "blink"})
+
+
+def is_complaint(facts: Facts) -> bool:
+    """Whether a message says what is wrong with (or right about) a frame that was taken."""
+    return bool(COMPLAINTS & set(facts.known())) or facts.histogram_at_right is not None
+
+
+def trouble(turn: Turn, told: Facts) -> None:
+    """Answer a complaint from what was told and what was known before."""
+    others = [symptom for symptom in told.symptoms if symptom not in EXPOSURE]
+    exposure = set(told.symptoms) & EXPOSURE
+    quiet = told.blink in {None, Blink.NOTHING, Blink.DOTS} and not exposure
+    if others and quiet and told.meter_stops is None and told.change_stops is None:
+        diagnosis.answer(turn, others[0])
+        return
+    if take_settings(turn) is None:
+        if others:
+            diagnosis.answer(turn, others[0])
+            return
+        ask_for_settings(turn, told)
+        return
+    turn.change_walk(complaint=None)
+    if told.blink is Blink.SKY:
+        highlights.enter(turn)
+        turn.say(Role.SETTINGS, "highlights.sky")
+        turn.ask("sky_gap")
+        return
+    if told.blink is not None and not exposure and told.meter_stops is None:
+        highlights.blinked(turn, told.blink)
+        return
+    _solve_complaint(turn, told, exposure)
+
+
+# complaints in words and numbers
+
+
+def _solve_complaint(turn: Turn, told: Facts, exposure: set[Symptom]) -> None:
+    facts = turn.facts
+    given = turn.walk.given
+    assert given is not None  # noqa: S101  # the caller has taken the settings
+    settings = Settings(given.f_number, given.shutter_s, given.iso)
+    change = _with_told_light(turn, given, wanted_change(told, exposure))
+    if exposure == {Symptom.NO_TEXTURE} and not change and _is_short_enough(turn, given):
+        _say_not_the_time(turn, given)
+        return
+    times = planned.times_for(turn, exposure, settings)
+    solved = solving.solve(with_filters(facts, given), settings, change, look_times=times)
+    if not solved.plan.steps and not exposure and solved.plan.met:
+        _keep_as_it_is(turn, solved, told)
+        return
+    highlights.note_levels(turn, given, clipped=change < 0)
+    turn.be_in(State.ADJUST, Trigger.TROUBLE)
+    planned.say_within_reach(turn, solved)
+    turn.move(Trigger.ADJUSTED)
+    turn.ask("blink_again")
+    if exposure & _OF_THE_LOOK:
+        liking.note_set(turn, solved.plan.settings.shutter_s)  # no room to the right undoes it
+        _offer_next(turn, solved, shorter=Symptom.NO_TEXTURE in exposure)
+
+
+def _offer_next(turn: Turn, solved: Solved, *, shorter: bool) -> None:
+    """The next rung of the ladder, should the water still have the wrong look; prices go before."""
+    camera, time_s = solved.camera, solved.plan.settings.shutter_s
+    next_s = time_s / 2**planned.EYE_STOPS if shorter else time_s * 2**planned.EYE_STOPS
+    key = "adjust.shorter_next" if shorter else "adjust.longer_next"
+    turn.say_or_keep(Role.CHECK, key, time=solving.time_text(next_s, camera))
+
+
+def _is_short_enough(turn: Turn, given: GivenSettings) -> bool:
+    """Whether the water is crisp by the person's numbers: what is soft then is not its way."""
+    share = share_told(turn.facts, given.shutter_s)
+    looks = list(Look)
+    if share is None:
+        return False
+    wished = looks.index(reckoning.wished_look(turn.facts))
+    return looks.index(look_of(share)) <= min(wished, looks.index(Look.CRISP))
+
+
+def _say_not_the_time(turn: Turn, given: GivenSettings) -> None:
+    """The time can't be it: what else makes water soft, and how to see which."""
+    camera = reckoning.camera_of(turn.facts, reckoning.Assumed())
+    time = nearest(time_marks(camera.dial), given.shutter_s).label
+    look = solving.look_is(turn.facts, given.shutter_s)
+    turn.say(Role.SETTINGS, "adjust.not_the_time", time=time, look=look)
+    turn.say(Role.CHECK, "adjust.what_else")
+    highlights.enter(turn)
+    turn.ask("blink")
+
+
+def _with_told_light(turn: Turn, given: GivenSettings, change: float) -> float:
+    """A warning says little of how far over it is; the light, if it was told, says more."""
+    light = LIGHTS.get(turn.facts.light or "")
+    if light is None or change >= 0:
+        return change
+    filters = given.nd_on_stops + (POLARISER_STOPS if given.polariser_on else 0.0)
+    settings = Settings(given.f_number, given.shutter_s, given.iso)
+    over = metered_level(settings, light.ev100, filters)
+    return min(change, -over)
+
+
+def wanted_change(told: Facts, exposure: set[Symptom]) -> float:
+    """The change of brightness that a complaint asks for [stops], positive: brighter."""
+    if told.change_stops is not None:
+        return told.change_stops
+    if told.blink in _BLINK_CHANGE:
+        return _BLINK_CHANGE[told.blink]
+    if told.meter_stops is not None:
+        dark = Symptom.TOO_DARK in exposure
+        right = -RIGHT_UNDER_STOPS <= told.meter_stops <= SAME_STOPS and not dark
+        return 0.0 if right else -told.meter_stops
+    if Symptom.JUST_WHITE in exposure:
+        return -SHEET_STOPS
+    if Symptom.TOO_BRIGHT in exposure:
+        return -UNSAID_STOPS
+    return UNSAID_STOPS if Symptom.TOO_DARK in exposure else 0.0
+
+
+def _keep_as_it_is(turn: Turn, solved: Solved, told: Facts) -> None:
+    """Nothing to change: a third under on the meter is right for white water."""
+    turn.change_walk(given=planned.merged(turn, solved))
+    key = "adjust.keep"
+    values = {
+        "settings": solving.settings_text(solved.given, solved.camera),
+        "look": solving.look_text(solved),
+    }
+    if told.meter_stops is not None and told.meter_stops < 0:
+        key = "highlights.meter_under"
+        values["stops"] = measures.stops(told.meter_stops)
+    turn.say(Role.SETTINGS, key, **values)
+    highlights.enter(turn)
+    turn.ask("blink")

@@ -1,0 +1,180 @@
+"""Arrive: where not to stand, the way out, and when to turn back."""
+
+from __future__ import annotations
+
+from datetime import datetime, timedelta
+from typing import Final
+
+from bot.dialogue.actions import CancelTimer, SetTimer
+from bot.dialogue.compose import Role
+from bot.dialogue.context import Position
+from bot.dialogue.events import PlaceReceived, TimerFired
+from bot.dialogue.facts import Facts, Units
+from bot.dialogue.lateness import CLOCKS_DIFFER
+from bot.dialogue.questions import in_units
+from bot.dialogue.states import Trigger
+from bot.dialogue.steps.visits import day_plan, planning
+from bot.dialogue.steps.visits.day_plan import clock_of
+from bot.dialogue.steps.walk import lens
+from bot.dialogue.texts import measures
+from bot.dialogue.turn import Turn
+from bot.dialogue.way_out import leave_at, sunset_of, way_of, when_of
+from core.trip import MARGIN_MIN
+
+#: The reminder comes this long before the turn-back time (own rule).
+_WARNING: Final = timedelta(minutes=15)
+#: A reminder that is later than this finds people out, or in need of help (own rule).
+_LONG_PAST: Final = timedelta(hours=3)
+#: The reminders of a turn-back time, by their timers' names.
+REMINDERS: Final = ("turn_back_soon", "turn_back_now")
+#: Slots whose change moves the turn-back time.
+WAY_OUT_SLOTS: Final = frozenset({"walk_km", "climb_m", "sunset", "group_mixed"})
+#: The same of what is told of the visit around the walk, and its start.
+TRIP_SLOTS: Final = frozenset({"people", "slowest", "start_at", "walk_min", "round_trip"})
+
+
+def start(turn: Turn) -> None:
+    """A new walk: the cautions, the offer of a turn-back time, then the first question.
+
+    The kit stays; the fall does not, since nobody said that it is the same one.
+    """
+    turn.change_conversation(walk=None, history=(), question=None, paused=None)
+    _leave_home(turn)
+    if turn.context.room.direct:
+        turn.context = turn.context.model_copy(update={"place": None})
+    elif turn.origin.teaches:
+        turn.change_room(facts=Facts())
+    turn.change_person(cautions=frozenset())
+    turn.change_walk()
+    turn.move(Trigger.START)
+    turn.caution("arrive")
+    feet = "_feet" if turn.units is Units.IMPERIAL else ""
+    turn.say(Role.ASSUMPTION, f"arrive.offer{feet}")
+    turn.move(Trigger.ARRIVED)
+    lens.go_on(turn)
+
+
+def _leave_home(turn: Turn) -> None:
+    """Out again: the frames of the day before are gone through."""
+    turn.change_conversation(home_at=None, review=None)
+
+
+def start_planned(turn: Turn) -> None:
+    """`start` of a visit that was planned: what was told for it stays, the day begins."""
+    planning.end(turn)
+    turn.change_conversation(history=(), question=None, paused=None)
+    _leave_home(turn)
+    turn.change_person(cautions=frozenset())
+    turn.caution("arrive")
+    moment = leave_at(turn.facts, turn.trip, turn.position, turn.now)
+    if moment is not None:
+        time = clock_of(moment, sure=turn.position is not None)
+        turn.say(Role.CHECK, "where.turn_back", time=time)
+    lens.go_on(turn)
+
+
+def begin_quietly(turn: Turn) -> None:
+    """A walk that starts with facts instead of `start`: the caution follows the answer."""
+    _leave_home(turn)
+    turn.change_walk()
+    turn.change_person(cautions=frozenset())
+    turn.caution("arrive_short")
+
+
+def place_shared(turn: Turn, event: PlaceReceived) -> None:
+    """A shared location: kept for an emergency and for the sun, answered with the sunset."""
+    position = Position(
+        latitude=event.latitude,
+        longitude=event.longitude,
+        shared_at=event.origin.sent_at,
+        room_id=event.origin.room_id,
+    )
+    turn.change_person(position=position)
+    _leave_home(turn)
+    way, sunset = way_of(turn.facts, turn.trip), _sunset(turn)
+    if sunset is None:
+        turn.say(Role.SETTINGS, "arrive.no_sunset")
+    elif way is None:
+        turn.say(Role.SETTINGS, "arrive.sunset", time=measures.clock(sunset))
+    else:
+        say_turn_back(turn)
+    turn.say(Role.ASSUMPTION, "arrive.place_kept")
+    if way is None:
+        turn.ask(in_units("walk_out", turn.units))
+
+
+def way_out_told(turn: Turn) -> bool:
+    """Answer new facts about the way out; whether something was said."""
+    way = way_of(turn.facts, turn.trip)
+    if way is None:
+        return False
+    position = turn.position
+    if _sunset(turn) is None:
+        day_plan.say_way(turn, way)
+        turn.say(Role.CHECK, "arrive.no_sunset" if position else "arrive.sunset_missing")
+    else:
+        say_turn_back(turn)
+    return True
+
+
+def moves(turn: Turn) -> bool:
+    """Whether this message changed the time of the way, or the factor behind it."""
+    before = turn.before
+    return way_of(before.facts, before.trip) != way_of(turn.facts, turn.trip)
+
+
+def _sunset(turn: Turn) -> datetime | None:
+    """Sunset of the day of the visit."""
+    return sunset_of(turn.facts, turn.position, when_of(turn.trip, turn.position, turn.now))
+
+
+def say_turn_back(turn: Turn) -> None:
+    """Say the turn-back time, explain it, and set the reminders where the clock is sure."""
+    facts, position, way = turn.facts, turn.position, way_of(turn.facts, turn.trip)
+    moment, sunset = leave_at(facts, turn.trip, position, turn.now), _sunset(turn)
+    assert moment is not None and sunset is not None and way is not None  # noqa: S101, PT018  # the callers know all
+    sure = position is not None
+    if sure and moment <= turn.now:
+        turn.say(Role.SETTINGS, "arrive.turn_back_past", time=clock_of(moment, sure=sure))
+    else:
+        day_plan.say(turn, way, moment, sure=sure)
+    turn.reason(
+        "why.turn_back",
+        sunset=clock_of(sunset, sure=sure),
+        margin=measures.minutes(MARGIN_MIN),
+        out=measures.minutes(way.out_min),
+        walk=day_plan.told_way(turn),
+        factor=measures.plain(way.factor),
+    )
+    for name, due in zip(REMINDERS, (moment - _WARNING, moment), strict=True):
+        if sure and due > turn.now:
+            turn.do(SetTimer(name=name, due=due))
+        else:
+            turn.do(CancelTimer(name=name))
+
+
+def timer_fired(turn: Turn, event: TimerFired) -> None:
+    """A turn-back reminder came due, perhaps while the bot was down: then it says that it is late.
+
+    The one before the turn-back time is left out once that time has passed: its own follows.
+    """
+    moment = leave_at(turn.facts, turn.trip, turn.position, event.due)
+    if moment is None or turn.context.conversation.walk is None:
+        return
+    late = turn.now - event.due
+    left = moment - turn.now
+    if event.name == "turn_back_soon" and left <= timedelta(0):
+        return
+    key = f"timer.{event.name}"
+    if late > _LONG_PAST:
+        key = "timer.turn_back_long_past"
+    elif late > CLOCKS_DIFFER:
+        key += "_late"
+    turn.urgent = True
+    turn.say(
+        Role.SAFETY,
+        key,
+        time=clock_of(moment, sure=True),
+        late=measures.minutes(late.total_seconds() / 60),
+        left=measures.minutes(left.total_seconds() / 60),
+    )

@@ -1,0 +1,195 @@
+"""Base: ISO, f-number, focus and time for the wished look, fitted to the light if it is known."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from typing import Final
+
+from bot.dialogue import reckoning, solving
+from bot.dialogue.aims import aim_of
+from bot.dialogue.context import GivenSettings
+from bot.dialogue.facts import Facts, Keep
+from bot.dialogue.reckoning import Assumed, Flowing
+from bot.dialogue.solving import Solved
+from bot.dialogue.states import State, Trigger
+from bot.dialogue.steps.telling import water_told
+from bot.dialogue.steps.walk import base_said, liking, reasons
+from bot.dialogue.turn import Turn
+from core.camera import POLARISER_STOPS, Camera
+from core.exposure import Settings, ev100
+from core.light import LIGHTS, metered_level
+from core.optics import FNumberChoice
+from core.series import Mark, nearest, time_marks
+
+#: A frame that clips leaves this much to take back [stops] (common practice: 1/3 to 2/3).
+UNDER_CLIPPED_STOPS: Final = 2 / 3
+#: By hand or on a rock, nothing longer is held with several tries [s] (common practice: 1/15).
+_BRACED_S: Final = 2**-4
+
+
+def give(turn: Turn) -> None:
+    """Say the base settings, explain them, and ask for a test frame."""
+    turn.be_in(State.BASE, Trigger.TO_BASE)
+    facts = turn.facts
+    assumed = Assumed()
+    camera = reckoning.camera_of(facts, assumed)
+    focal_mm = reckoning.focal_of(facts)
+    if focal_mm is None:
+        focal_mm = reckoning.USUAL_FULL_FRAME_MM / camera.sensor.crop_factor
+        assumed.note("focal", focal_mm=focal_mm)
+    depth = reckoning.depth_of(facts, focal_mm, assumed)
+    flow = reckoning.flowing_or_usual(facts, focal_mm, assumed)
+    water_told.note_free_drop(turn, flow.how, flow.speed_mps, assumed)
+    wanted = _wanted(turn, depth, flow, camera)
+    solved = _fit_to_light(turn, wanted)
+    lit = base_said.lit_of(solved)
+    given = _as_given(_filters_usable(turn), lit or solved, wanted, focal_mm)
+    turn.change_walk(given=given)
+    liking.forget_set(turn)
+    base_said.say_settings(turn, given, camera, depth)
+    base_said.say_level(turn, solved, lit)
+    base_said.offer_polariser(turn, given, camera)
+    keep_filters(turn, given)
+    turn.unlearn("f_number", "shutter_s", "iso")  # they live on in what was given
+    base_said.say_support(turn, facts)
+    base_said.explain(turn, given, flow, depth, camera)
+    reasons.tell_assumed(turn, assumed, camera)
+    turn.move(Trigger.SET)
+    turn.ask("blink")
+
+
+@dataclass(frozen=True)
+class Standing:
+    """The settings as they stand: those given last, or those the base would begin with."""
+
+    settings: Settings
+    #: What look and depth ask for, whatever the light.
+    wanted: Settings
+    camera: Camera
+    depth: FNumberChoice
+    flow: Flowing
+
+
+def standing(turn: Turn) -> Standing:
+    """What holds now, without saying or changing anything."""
+    facts, given = turn.facts, turn.walk.given
+    camera = reckoning.camera_of(facts, Assumed())
+    focal_mm = reckoning.focal_of(facts) or (
+        reckoning.USUAL_FULL_FRAME_MM / camera.sensor.crop_factor
+    )
+    depth = reckoning.depth_of(facts, focal_mm, Assumed())
+    flow = reckoning.flowing_or_usual(facts, focal_mm, Assumed())
+    settings = wanted = _wanted(turn, depth, flow, camera)
+    if given is not None:
+        settings = Settings(given.f_number, given.shutter_s, given.iso)
+    return Standing(settings, wanted, camera, depth, flow)
+
+
+def _wanted(turn: Turn, depth: FNumberChoice, flow: Flowing, camera: Camera) -> Settings:
+    """The settings to begin with: what the person keeps, else depth, look and base ISO."""
+    facts, before = turn.facts, turn.walk.given
+    f_number, shutter_s, iso = reckoning.exact_settings(facts)
+    if before is not None:
+        f_number, shutter_s, iso = (
+            f_number or before.f_number,
+            shutter_s or before.shutter_s,
+            iso or before.iso,
+        )
+    kept_f = f_number if Keep.F_NUMBER in facts.keep else None
+    kept_s = shutter_s if Keep.TIME in facts.keep else None
+    kept_iso = iso if Keep.ISO in facts.keep else None
+    if camera.sensor.fixed_f_number is not None:
+        kept_f = None
+    return Settings(
+        kept_f or depth.exact,
+        kept_s or aimed_time(turn, flow, camera).exact,
+        kept_iso or camera.base_iso,
+    )
+
+
+def aimed_time(turn: Turn, flow: Flowing, camera: Camera) -> Mark:
+    """The marked time nearest to the aim of the wished look, inside its band and the camera.
+
+    Without a tripod the time is held short, since nobody holds the aim.
+    """
+    facts = turn.facts
+    marks = [m for m in time_marks(camera.dial) if m.exact >= camera.shortest_s * 0.999]
+    look = reckoning.wished_look(facts)
+    shortest_s, longest_s = flow.times(look)
+    aim_s = flow.time_for(aim_of(turn, look))
+    if facts.hand_held or facts.has_tripod is False:
+        aim_s = max(min(aim_s, _BRACED_S), shortest_s)
+    aim_s = min(max(aim_s, camera.shortest_s), camera.longest_s)
+    inside = [m for m in marks if shortest_s <= m.exact <= longest_s]
+    return nearest(inside or marks, aim_s)
+
+
+def _fit_to_light(turn: Turn, wanted: Settings) -> Solved | None:
+    """The plan that brings the wanted settings to the light; None while it is unknown.
+
+    Frames of this walk tell the light better than words do. A polariser in the bag goes on
+    first where the light has its stops to spare (common practice: before time and aperture).
+    """
+    facts = _filters_usable(turn)
+    over = _over_stops(turn, facts, wanted)
+    if over is None:
+        return None
+    if over >= POLARISER_STOPS and solving.polariser_of(facts) == "off":
+        facts = facts.updated(Facts(polariser_on=True))
+        over -= POLARISER_STOPS
+    return solving.solve(facts, wanted, -over)
+
+
+def _filters_usable(turn: Turn) -> Facts:
+    """What is known, without filters that stay off.
+
+    The person took the polariser off, or the sun has set: then it takes light that is needed, and
+    so does an ND (common practice).
+    """
+    facts = turn.facts
+    if facts.light in base_said.AFTER_SUNSET:
+        none = {"polariser_on": False, "has_polariser": False, "nd_on_stops": 0.0, "nd_stops": ()}
+        return facts.model_copy(update=none)
+    if turn.walk.checks.get("polariser") == "off":
+        return facts.model_copy(update={"has_polariser": False})
+    return facts
+
+
+def _over_stops(turn: Turn, facts: Facts, wanted: Settings) -> float | None:
+    """How much too bright the wanted settings would be, filters as they are [stops]."""
+    walk = turn.walk
+    filters = (POLARISER_STOPS if facts.polariser_on else 0.0) + (facts.nd_on_stops or 0.0)
+    level = -ev100(wanted.f_number, wanted.shutter_s, wanted.iso) - filters
+    if walk.clean_stops is not None:
+        return float(level - walk.clean_stops)
+    if walk.clipped_stops is not None:
+        return float(level - walk.clipped_stops) + UNDER_CLIPPED_STOPS
+    light = LIGHTS.get(facts.light or "")
+    return None if light is None else metered_level(wanted, light.ev100, filters)
+
+
+def keep_filters(turn: Turn, given: GivenSettings) -> None:
+    """What stands before the lens from now on, where that differs from what was known."""
+    facts = turn.facts
+    if bool(facts.polariser_on) != given.polariser_on:
+        turn.learn(Facts(polariser_on=given.polariser_on, has_polariser=True))
+    if (facts.nd_on_stops or 0.0) != given.nd_on_stops:
+        turn.learn(Facts(nd_on_stops=given.nd_on_stops))
+
+
+def _as_given(
+    facts: Facts, solved: Solved | None, wanted: Settings, focal_mm: float
+) -> GivenSettings:
+    focus_m = reckoning.focus_of(facts)
+    if solved is not None:
+        found = solved.given
+        return found.model_copy(update={"focal_mm": focal_mm, "focus_m": focus_m})
+    return GivenSettings(
+        f_number=wanted.f_number,
+        shutter_s=wanted.shutter_s,
+        iso=wanted.iso,
+        focal_mm=focal_mm,
+        focus_m=focus_m,
+        polariser_on=bool(facts.polariser_on),
+        nd_on_stops=facts.nd_on_stops or 0.0,
+    )

@@ -1,0 +1,214 @@
+"""The base settings in words: filters, focus, the level in this light, how to take the frame."""
+
+from __future__ import annotations
+
+import math
+from typing import Final
+
+from bot.dialogue import reckoning, solving
+from bot.dialogue.aims import own_here
+from bot.dialogue.compose import Role
+from bot.dialogue.context import GivenSettings
+from bot.dialogue.facts import Facts
+from bot.dialogue.reckoning import Flowing
+from bot.dialogue.solving import Solved
+from bot.dialogue.steps.walk import reasons
+from bot.dialogue.texts import TEXTS, measures
+from bot.dialogue.turn import Turn
+from bot.dialogue.within_light import within_light
+from core.camera import POLARISER_STOPS, Camera
+from core.light import LIGHTS
+from core.optics import FNumberChoice
+from core.water import look_of
+
+#: Lights that fall by themselves from minute to minute: no filter is offered in them.
+AFTER_SUNSET: Final = frozenset({"after sunset", "dusk", "full moonlight"})
+#: Up to this light a polariser takes what is needed [EV] (common practice: none in a wooded gorge).
+DIM_EV: Final = 8.0
+#: That a polariser was spoken of is kept with the checks.
+_OFFERED: Final = "polariser_offered"
+#: Beside these there is little room.
+_LONG: Final = ("base.level_", "base.bright_", "base.dark_", "lens.")
+#: Up to here a predicted level counts as right [stops] (own rule: the light is told in words).
+_RIGHT_STOPS: Final = 0.5
+#: Above this many frames of a focus stack the nearest thing is let go (common practice: about 6).
+_MOST_FRAMES: Final = 6
+
+
+def say_settings(turn: Turn, given: GivenSettings, camera: Camera, depth: FNumberChoice) -> None:
+    """The settings with what stands before the lens and where to focus."""
+    facts = turn.facts
+    settings = solving.settings_text(given, camera)
+    filters = _filters(facts, given)
+    if camera.sensor.fixed_f_number is not None:
+        turn.say(Role.SETTINGS, "base.phone", settings=settings)
+    elif given.focus_m is None or not math.isfinite(given.focus_m):
+        turn.say(Role.SETTINGS, "base.settings_no_focus", settings=settings, filters=filters)
+    elif depth.stack is not None and facts.nearest_m is not None:
+        stack = stack_of(turn, depth)
+        turn.say(
+            Role.SETTINGS,
+            "base.stack" if stack else "base.stack_too_many",
+            settings=settings,
+            filters=filters,
+            **(stack or _ends(turn, facts.nearest_m)),
+        )
+    else:
+        focus = measures.length(given.focus_m, turn.units)
+        turn.say(Role.SETTINGS, "base.settings", settings=settings, filters=filters, focus=focus)
+
+
+def stack_of(turn: Turn, depth: FNumberChoice) -> dict[str, str] | None:
+    """Frames and ends of a focus stack, in words; None where one frame does, or too many would."""
+    near_m = turn.facts.nearest_m
+    if near_m is None or depth.stack is None or depth.stack > _MOST_FRAMES:
+        return None
+    return {"frames": str(depth.stack), **_ends(turn, near_m)}
+
+
+def _ends(turn: Turn, near_m: float) -> dict[str, str]:
+    return {"near": measures.length(near_m, turn.units), "far": _far(turn)}
+
+
+def _far(turn: Turn) -> str:
+    far_m = turn.facts.farthest_m or turn.facts.distance_m
+    return measures.length(far_m, turn.units) if far_m else TEXTS["far_wall"]
+
+
+def _filters(facts: Facts, given: GivenSettings) -> str:
+    """What stands before the lens, in words that follow the settings."""
+    text = ""
+    if not (given.polariser_on or facts.polariser_on or given.nd_on_stops or facts.nd_on_stops):
+        return TEXTS["base.bare"] if _may_have_one(facts) else ""
+    if given.polariser_on:
+        text += TEXTS["base.polariser"]
+    elif facts.polariser_on:
+        text += TEXTS["base.polariser_off"]
+    if given.nd_on_stops:
+        text += TEXTS["base.nd"].format(stops=measures.plain(given.nd_on_stops))
+    elif facts.nd_on_stops:
+        text += TEXTS["base.nd_off"]
+    return text
+
+
+def _may_have_one(facts: Facts) -> bool:
+    """Whether a filter has to be counted out: one is owned, or none was denied in a told light."""
+    if facts.has_polariser or facts.nd_stops:
+        return True
+    return facts.light is not None and not (facts.has_polariser is False and facts.nd_stops == ())
+
+
+def offer_polariser(turn: Turn, given: GivenSettings, camera: Camera) -> None:
+    """A polariser in the bag: when it is worth its light, said once on a walk; it is not on yet."""
+    facts, checks = turn.facts, turn.walk.checks
+    if not facts.has_polariser or given.polariser_on or facts.polariser_on is not None:
+        return
+    if reckoning.is_phone(facts) or _OFFERED in checks or facts.light in AFTER_SUNSET:
+        return
+    turn.change_walk(checks=checks | {_OFFERED: "said"})
+    light = LIGHTS.get(facts.light or "")
+    if light is not None and light.ev100 <= DIM_EV:
+        turn.say(Role.CHECK, "base.leave_polariser", light=TEXTS[f"light.{facts.light}"])
+    else:
+        time, longer = (
+            solving.time_text(time_s, camera)
+            for time_s in (given.shutter_s, given.shutter_s * 2**POLARISER_STOPS)
+        )
+        turn.say(Role.CHECK, "base.offer_polariser", time=time, longer=longer)
+
+
+def lit_of(solved: Solved | None) -> Solved | None:
+    """The plan with the time that the light gives, where it does not give the wished one."""
+    if solved is None or abs(solved.plan.remaining_stops) <= _RIGHT_STOPS:
+        return None
+    return within_light(solved)
+
+
+def say_level(turn: Turn, solved: Solved | None, lit: Solved | None) -> None:
+    """The predicted level in the told light, and which lever comes next.
+
+    Args:
+        turn: the answer under construction.
+        solved: the plan for the wished look; None while the light is unknown.
+        lit: the one that the light gives instead, where it does not give that.
+    """
+    if solved is None:
+        return
+    measured = turn.walk.clean_stops is not None or turn.walk.clipped_stops is not None
+    light = TEXTS["light_measured" if measured else f"light.{turn.facts.light}"]
+    rest = solved.plan.remaining_stops
+    if solved.plan.met or abs(rest) <= _RIGHT_STOPS:
+        turn.say(Role.ASSUMPTION, "base.level_ok", light=light)
+        return
+    if lit is not None:
+        _say_lit(turn, solved, lit, light)
+        return
+    turn.say(
+        Role.CHECK,
+        "base.level_under" if rest > 0 else "base.level_over",
+        light=light,
+        stops=measures.stops(rest),
+        others=solving.others_text(solved, most=2),
+    )
+
+
+def _say_lit(turn: Turn, solved: Solved, lit: Solved, light: str) -> None:
+    """What the light's own time makes of the water, and what the wished look would take."""
+    share = lit.flow.share(lit.plan.settings.shutter_s)
+    over = solved.plan.remaining_stops < 0
+    turn.say(
+        Role.CHECK,
+        _over_key(turn.facts) if over else "base.dark_gives",
+        light=light,
+        look=TEXTS[f"look.{look_of(share).value}"],
+        wished=TEXTS[f"look.{reckoning.wished_look(turn.facts).value}"],
+        others=solving.others_text(solved, most=1 if len(turn.parts) > 1 else 2, for_look=True),
+    )
+
+
+def _over_key(facts: Facts) -> str:
+    if facts.light in AFTER_SUNSET:
+        return "base.level_over_dusk"
+    return "base.level_over_phone" if reckoning.is_phone(facts) else "base.bright_gives"
+
+
+def say_support(turn: Turn, facts: Facts) -> None:
+    """How the camera is held still and the frame taken."""
+    if facts.automatic:
+        turn.say(Role.CHECK, "base.manual")
+    elif reckoning.is_phone(facts):
+        if not any(part.key == "base.level_over_phone" for part in turn.parts):
+            turn.say(Role.CHECK, "base.phone_take")
+    elif facts.hand_held or facts.has_tripod is False:
+        turn.say(Role.CHECK, "base.no_tripod")
+    else:
+        full = any(part.key.startswith(_LONG) for part in turn.parts)
+        turn.say(Role.ASSUMPTION if full else Role.CHECK, "base.tripod")
+
+
+def explain(
+    turn: Turn, given: GivenSettings, flow: Flowing, depth: FNumberChoice, camera: Camera
+) -> None:
+    """Why: the share and the f-number, with the numbers put in."""
+    say_own_look(turn)
+    reasons.explain_share(turn, flow, given.shutter_s, camera)
+    if camera.sensor.fixed_f_number is None:
+        reasons.explain_depth(turn, depth, camera.dial)
+    reasons.explain_band(turn, look_of(flow.share(given.shutter_s)))
+
+
+def say_own_look(turn: Turn) -> None:
+    """Say that the time rests on frames which the person kept."""
+    wished = reckoning.wished_look(turn.facts)
+    own = own_here(turn, wished)
+    if own is not None:
+        look = TEXTS[f"look.{wished.value}"]
+        turn.say(Role.ASSUMPTION, "my_look.used", look=look, share=measures.percent(own))
+
+
+def filters_on(given: GivenSettings) -> str:
+    """What is on the lens, for the card; "" for nothing."""
+    names = [TEXTS["filter.polariser"]] if given.polariser_on else []
+    if given.nd_on_stops:
+        names.append(TEXTS["filter.nd"].format(stops=measures.plain(given.nd_on_stops)))
+    return measures.listing(names, TEXTS["and"])

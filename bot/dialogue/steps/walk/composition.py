@@ -1,0 +1,111 @@
+"""Composition: the borders and the anchor, asked in words, one at a time."""
+
+from __future__ import annotations
+
+from typing import Final
+
+from bot.dialogue import reckoning
+from bot.dialogue.compose import Role
+from bot.dialogue.facts import Units
+from bot.dialogue.reading.edges import edges_told
+from bot.dialogue.states import State, Trigger
+from bot.dialogue.steps.anywhere import repeat
+from bot.dialogue.steps.walk import base
+from bot.dialogue.turn import Turn
+
+_CHECKS: Final = frozenset({"top", "sides", "anchor"})
+_BEFORE_BASE: Final = frozenset({State.ARRIVE, State.LENS, State.COMPOSITION})
+#: What needs a remark, and the text of it; the other answers are fine as they are.
+_REMARKS: Final = {
+    ("top", "sky"): "top.sky",
+    ("top", "lip"): "top.lip",
+    ("sides", "twig"): "sides.twig",
+    ("sides", "bright"): "sides.bright",
+    ("anchor", "none"): "anchor.none",
+    ("anchor", "cut"): "anchor.cut",
+}
+
+
+def checks_for(turn: Turn) -> tuple[str, ...]:
+    """The checks that this frame needs, in order: a stream has no top edge of sky to look at.
+
+    The anchor is asked about only while nothing near is known; who names a rock has one.
+    """
+    facts = turn.facts
+    top = () if reckoning.is_stream(facts) else ("top",)
+    anchor = () if facts.nearest_m is not None else ("anchor",)
+    return (*top, "sides", *anchor)
+
+
+def go_on(turn: Turn) -> None:
+    """Ask the next check, or move on to the base settings."""
+    done = turn.walk.checks
+    for name in checks_for(turn):
+        if name not in done:
+            repeat.ask(turn, name)
+            return
+    turn.be_in(State.BASE, Trigger.COMPOSED)
+    base.give(turn)
+
+
+def answer(turn: Turn, name: str, value: str) -> None:
+    """Keep the answer to a check, say the remedy, and go on."""
+    turn.change_walk(checks=turn.walk.checks | {name: value})
+    _remark(turn, name, value)
+    go_on(turn)
+
+
+def _remark(turn: Turn, name: str, value: str) -> None:
+    remark = _REMARKS.get((name, value))
+    if remark is None:
+        return
+    if remark == "sides.twig" and turn.units is Units.IMPERIAL:
+        remark = "sides.twig_feet"
+    turn.say(Role.CHECK, remark)
+
+
+def hear(turn: Turn, text: str) -> bool:
+    """Keep what a message tells of the edges before or beside its question; whether it does.
+
+    On the walk's way to the base only: afterwards the frame is taken, and good news is enough.
+    """
+    question = repeat.standing(turn)
+    told = edges_told(text, question.name if question is not None else "")
+    if not told or turn.context.conversation.walk is None:
+        return False
+    if turn.walk.state not in _BEFORE_BASE:
+        return _hear_later(turn, told)
+    turn.remember_for_back()
+    turn.change_walk(checks=turn.walk.checks | told)
+    for name, value in told.items():
+        _remark(turn, name, value)
+    if not turn.parts:
+        turn.say(Role.SETTINGS, "edges.noted")
+    return True
+
+
+def _hear_later(turn: Turn, told: dict[str, str]) -> bool:
+    """Edges that are clean are good news at any step; what is wrong there has its own answer."""
+    if set(told.values()) - {"clean", "covered"}:
+        return False
+    turn.say(Role.SETTINGS, "edges.noted")
+    return True
+
+
+def note_beside(turn: Turn, name: str, text: str) -> None:
+    """Keep what the answer to one check tells of another: "leaves above, corners clean"."""
+    if name in _CHECKS:
+        others = {check: value for check, value in edges_told(text).items() if check != name}
+        turn.change_walk(checks=others | turn.walk.checks)
+
+
+def leave_out_told(turn: Turn) -> None:
+    """Where the answer ends with a check that was told already, the next one is asked instead."""
+    name = turn.question_name
+    if name in turn.walk.checks and name in checks_for(turn):
+        go_on(turn)
+
+
+def skip(turn: Turn, name: str) -> None:
+    """Leave a check out; it is not asked again on this walk."""
+    answer(turn, name, "skipped")

@@ -1,0 +1,199 @@
+"""Highlights: what blinks after a test frame, and the next frame as bright as the white allows."""
+
+from __future__ import annotations
+
+from typing import Final
+
+from bot.dialogue import reckoning, solving
+from bot.dialogue.compose import Role
+from bot.dialogue.context import GivenSettings
+from bot.dialogue.facts import Blink, Facts
+from bot.dialogue.solving import Solved
+from bot.dialogue.states import State, Trigger
+from bot.dialogue.steps.anywhere import repeat
+from bot.dialogue.steps.walk import keep, liking, planned, reasons
+from bot.dialogue.steps.walk.taken import ask_for_settings, take_settings, with_filters
+from bot.dialogue.texts import measures
+from bot.dialogue.turn import Turn
+from bot.dialogue.within_light import within_light
+from core.adjust import Lever
+from core.exposure import Settings
+from core.series import nearest, step_by, time_marks
+
+#: Step for a blinking patch, and for a whole sheet of water [stops] (common practice: the
+#: camera's preview overstates by half a stop to one, so 1/3 to 2/3; own rule: one for a sheet).
+PATCH_STOPS: Final = 2 / 3
+SHEET_STOPS: Final = 1.0
+#: First and later steps up while nothing is lost [stops] (common practice: thirds).
+UP_STOPS: Final = 2 / 3
+UP_AGAIN_STOPS: Final = 1 / 3
+#: An upward search ends after this much [stops] (own rule).
+UP_LIMIT_STOPS: Final = 2.0
+#: Nearer than this two brightnesses are the same [stops] (own rule: half a third).
+SAME_STOPS: Final = 1 / 6
+
+
+def blinked(turn: Turn, blink: Blink) -> None:
+    """Answer what blinks after a test frame."""
+    given = take_settings(turn)
+    if given is None:
+        ask_for_settings(turn, Facts(blink=blink))
+        return
+    enter(turn)
+    match blink:
+        case Blink.NOTHING:
+            note_levels(turn, given, clipped=False)
+            _up(turn, given)
+        case Blink.DOTS:
+            note_levels(turn, given, clipped=False)
+            holds(turn, "highlights.dots")
+        case Blink.PATCHES:
+            darker(turn, PATCH_STOPS, "highlights.darker")
+        case _:
+            darker(turn, SHEET_STOPS, "highlights.much_darker")
+
+
+def enter(turn: Turn) -> None:
+    """The walk stands at the highlights: a test frame was taken."""
+    turn.be_in(State.HIGHLIGHTS, Trigger.NEW_FRAME)
+
+
+def note_levels(turn: Turn, given: GivenSettings, *, clipped: bool) -> None:
+    """Keep the brightest level known to hold and the darkest known to clip."""
+    level = solving.level_of(given)
+    walk = turn.walk
+    if clipped:
+        known = walk.clipped_stops
+        turn.change_walk(clipped_stops=level if known is None else min(known, level))
+    else:
+        known = walk.clean_stops
+        turn.change_walk(clean_stops=level if known is None else max(known, level))
+
+
+def _up(turn: Turn, given: GivenSettings) -> None:
+    """Nothing lost: brighter, until the edge is known or the search has gone far enough."""
+    walk = turn.walk
+    level = solving.level_of(given)
+    edge = walk.clipped_stops
+    first = walk.first_stops if walk.first_stops is not None else level
+    turn.change_walk(first_stops=first)
+    if liking.holds(turn, given):
+        holds(turn, "highlights.held_own")
+        return
+    near_edge = edge is not None and edge - level <= PATCH_STOPS + SAME_STOPS
+    if near_edge or level - first >= UP_LIMIT_STOPS - SAME_STOPS:
+        holds(turn, "highlights.held")
+        return
+    brighter(turn, UP_STOPS if level - first < SAME_STOPS else UP_AGAIN_STOPS)
+
+
+def brighter(turn: Turn, stops: float) -> None:
+    """There is room: the next frame is brighter."""
+    given = take_settings(turn)
+    if given is None:
+        ask_for_settings(turn, Facts(blink=Blink.NOTHING))
+        return
+    stops = min(stops, SHEET_STOPS)
+    solved = _plan_from(turn, given, stops)
+    if not solved.plan.steps:
+        holds(turn, "highlights.held")
+        return
+    if any(step.lever is Lever.ISO for step in solved.plan.steps):
+        holds(turn, "highlights.held_by_iso")  # more ISO gives the white no more light
+        return
+    turn.change_walk(given=planned.merged(turn, solved))
+    turn.say(
+        Role.SETTINGS,
+        "highlights.brighter",
+        settings=solving.settings_text(solved.given, solved.camera) + solving.filters_text(solved),
+        stops=measures.stops(solved.situation.change_stops - solved.plan.remaining_stops),
+        look=solving.look_text(solved),
+    )
+    turn.reason("why.to_the_right")
+    reasons.explain_share(turn, solved.flow, solved.given.shutter_s, solved.camera)
+    turn.ask("blink_again")
+
+
+def darker(turn: Turn, stops: float, key: str) -> None:
+    """The water clips: the next frame is darker by this step, or back where it held."""
+    given = take_settings(turn)
+    if given is None:
+        ask_for_settings(turn, Facts(change_stops=-stops))
+        return
+    note_levels(turn, given, clipped=True)
+    clean = turn.walk.clean_stops
+    level = solving.level_of(given)
+    back = clean is not None and SAME_STOPS < level - clean <= stops + SAME_STOPS
+    if back and clean is not None:
+        stops = level - clean
+    solved = _plan_from(turn, given, -stops)
+    turn.be_in(State.ADJUST, Trigger.TROUBLE)
+    if back and solved.plan.met:
+        turn.change_walk(given=planned.merged(turn, solved))
+        holds(turn, "highlights.back")
+        return
+    planned.say_within_reach(turn, solved, key)
+    turn.move(Trigger.ADJUSTED)
+    turn.ask("blink_again")
+
+
+def _plan_from(turn: Turn, given: GivenSettings, change: float) -> Solved:
+    settings = Settings(given.f_number, given.shutter_s, given.iso)
+    facts = with_filters(turn.facts, given)
+    if liking.is_liked(turn, given):
+        kept = solving.solve(facts, settings, change, keep_time=True)
+        if kept.plan.met:
+            return kept
+    times = planned.times_for(turn, set(), settings)
+    solved = solving.solve(facts, settings, change, look_times=times)
+    return (within_light(solved) or solved) if change > 0 else solved
+
+
+def holds(turn: Turn, key: str = "highlights.held", *, look: str | None = None) -> None:
+    """The whites hold and the look is right: keep.
+
+    Args:
+        turn: the answer under construction.
+        key: of the sentence.
+        look: as a picture shows it, where no numbers tell it.
+    """
+    given = take_settings(turn)
+    if given is None:
+        repeat.put_again(turn)
+        return
+    camera = reckoning.camera_of(turn.facts, reckoning.Assumed())
+    flow = reckoning.flowing_or_usual(
+        turn.facts, reckoning.focal_of(turn.facts), reckoning.Assumed()
+    )
+    look = look or solving.look_is(turn.facts, given.shutter_s)
+    settings = solving.settings_text(given, camera)
+    turn.say(Role.SETTINGS, key, settings=settings, look=look)
+    reasons.explain_share(turn, flow, given.shutter_s, camera)
+    keep.reached(turn)
+
+
+def for_look(turn: Turn) -> None:
+    """The whites hold, but the water has another look than was asked for: the way to that."""
+    given = turn.given
+    note_levels(turn, given, clipped=False)
+    settings = Settings(given.f_number, given.shutter_s, given.iso)
+    solved = solving.solve(
+        with_filters(turn.facts, given), settings, 0.0, look_times=planned.well_inside(turn)
+    )
+    turn.be_in(State.ADJUST, Trigger.TROUBLE)
+    planned.say_plan(turn, solved, "frame.for_look")
+    turn.move(Trigger.ADJUSTED)
+    turn.ask("blink_again")
+
+
+def bracket(turn: Turn) -> None:
+    """One darker frame for the sky, by the time alone."""
+    given = turn.given
+    camera = reckoning.camera_of(turn.facts, reckoning.Assumed())
+    shorter = step_by(time_marks(camera.dial), given.shutter_s, 2 * camera.dial.value)
+    turn.say(
+        Role.SETTINGS,
+        "highlights.bracket",
+        settings=solving.settings_text(given, camera),
+        darker=nearest(time_marks(camera.dial), shorter.exact).label,
+    )

@@ -1,0 +1,164 @@
+"""Keep: the ladder of times, the leaf frame, the note of what worked, what comes next."""
+
+from __future__ import annotations
+
+import math
+from typing import Final
+
+from bot.dialogue import reckoning
+from bot.dialogue.compose import Role
+from bot.dialogue.context import GivenSettings
+from bot.dialogue.reckoning import Assumed
+from bot.dialogue.solving import settings_text
+from bot.dialogue.states import State, Trigger
+from bot.dialogue.steps.frames import look_said, my_look
+from bot.dialogue.steps.telling import water_told
+from bot.dialogue.steps.walk import base_said, composition
+from bot.dialogue.steps.walk.taken import take_settings
+from bot.dialogue.texts import measures
+from bot.dialogue.turn import Turn
+from core.adjust import leaf
+from core.camera import Camera
+from core.exposure import Settings
+from core.series import (
+    f_number_label,
+    f_number_marks,
+    iso_label,
+    iso_marks,
+    nearest,
+    shutter_label,
+    time_marks,
+)
+
+#: The rungs of a ladder, in stops of time around the kept frame (common practice: 1/15 to 1 s
+#: around 1/4 s; here only as far as the brightness can be held).
+_RUNGS: Final = (-2, -1, 0, 1, 2)
+#: Nearer than this two brightnesses are the same [stops] (own rule: half a third).
+SAME_STOPS: Final = 1 / 6
+
+
+#: Answers that hold for the next frame too: which lens is on, and that the fall was not measured.
+_STAYING: Final = frozenset(
+    {"focal", "lens", "geometry", water_told.OVER_ROCK}
+    | {"together.offer", "drawn.offer", *look_said.DOUBTS}
+)
+
+
+def reached(turn: Turn) -> None:
+    """The frame holds: say the ladder, then ask for the leaves."""
+    turn.be_in(State.KEEP, Trigger.HELD)
+    rungs = ladder(turn)
+    if len(rungs) > 1:  # the question stays rather than the ladder, which `why` tells, too
+        turn.say(Role.ASSUMPTION, "keep.ladder", ladder=", ".join(rungs))
+        turn.reason("why.ladder")
+    turn.ask("leaves")
+
+
+def ladder(turn: Turn) -> list[str]:
+    """The same frame at several times, brightness held, as the dials show it."""
+    given = turn.given
+    camera = reckoning.camera_of(turn.facts, Assumed())
+    rungs = [_rung(given, stops, camera) for stops in _RUNGS]
+    return [rung for rung in rungs if rung is not None]
+
+
+def _rung(given: GivenSettings, stops: int, camera: Camera) -> str | None:
+    """One rung: shorter times by ISO, longer ones by ISO, then by closing the aperture."""
+    wanted_s = given.shutter_s * 2**stops
+    if not camera.shortest_s <= wanted_s <= camera.longest_s:
+        return None
+    time = shutter_label(nearest(time_marks(camera.dial), wanted_s).exact, camera.dial)
+    iso = given.iso * 2.0**-stops
+    if stops == 0 or camera.base_iso <= iso * 1.01 <= camera.sensor.top_iso * 1.02:
+        exact = nearest(iso_marks(camera.dial), iso).exact
+        return f"{time} {iso_label(exact, camera.dial)}"
+    return _closed_rung(given, iso, camera, time)
+
+
+def _closed_rung(given: GivenSettings, iso: float, camera: Camera, time: str) -> str | None:
+    """A longer rung, once the ISO stands at base: close the aperture by the rest."""
+    if iso > camera.base_iso or camera.sensor.fixed_f_number is not None:
+        return None
+    closed = given.f_number * math.sqrt(camera.base_iso / iso)
+    if closed > camera.sensor.softening_f * 1.02:
+        return None
+    mark = nearest(f_number_marks(camera.dial), closed).exact
+    return f"{time} {f_number_label(mark, camera.dial)}"
+
+
+def answer_leaves(turn: Turn, value: str) -> None:
+    """Leaves that move get a frame of their own."""
+    if value == "yes":
+        leaf_frame(turn)
+    close(turn)
+
+
+def leaf_frame(turn: Turn) -> None:
+    """The second, short frame for leaves in the wind, as bright as the frame told or kept last."""
+    given = take_settings(turn)
+    if given is None:
+        turn.say(Role.SETTINGS, "symptom.leaves")
+        return
+    camera = reckoning.camera_of(turn.facts, Assumed())
+    water = Settings(given.f_number, given.shutter_s, given.iso)
+    found = leaf.leaf_frame(water, camera, _widest(turn, given))
+    as_bright_s = found.settings.shutter_s * 2**found.darker_stops
+    turn.say(
+        Role.SETTINGS,
+        "keep.leaf_frame" if found.darker_stops < SAME_STOPS else "keep.leaf_frame_dark",
+        settings=settings_text(found.settings, camera),
+        stops=measures.stops(found.darker_stops),
+        time=shutter_label(nearest(time_marks(camera.dial), as_bright_s).exact, camera.dial),
+    )
+    turn.change_walk(checks=turn.walk.checks | {"leaf_frame": "given"})
+    turn.reason("why.leaf_frame_of", settings=settings_text(given, camera))
+    turn.reason("why.leaf_frame")
+
+
+def _widest(turn: Turn, given: GivenSettings) -> float:
+    if given.focal_mm is None:
+        return given.f_number
+    return reckoning.lens_at(turn.facts, given.focal_mm).widest_at(given.focal_mm)
+
+
+def close(turn: Turn) -> None:
+    """All frames are taken: what to look at before leaving, and what comes next."""
+    turn.say(Role.CHECK, "keep.check")
+    turn.ask("next")
+
+
+def answer_next(turn: Turn, value: str) -> None:
+    """Another frame, another lens, or the end."""
+    if value == "finish":
+        finish(turn)
+        return
+    kept = {name: check for name, check in turn.walk.checks.items() if name in _STAYING}
+    turn.change_walk(checks=kept, given=None, stays={}, first_stops=None)
+    if value == "other_lens":
+        turn.unlearn("focal_mm", "section", "section_height_m", "f_number", "shutter_s", "iso")
+        turn.move(Trigger.TO_LENS)
+        turn.ask("other_lens")
+        return
+    turn.unlearn("f_number", "shutter_s", "iso", "blink", "meter_stops", "symptoms")
+    turn.move(Trigger.ANEW)
+    composition.go_on(turn)
+
+
+def finish(turn: Turn) -> None:
+    """Close the walk with a note of what was kept."""
+    given = turn.walk.given
+    if given is not None:  # a phone that shows no settings has none
+        _say_log_line(turn, given)
+        my_look.kept_on_walk(turn)
+    turn.say(Role.CHECK, "keep.finished")
+    turn.change_conversation(walk=None, history=())
+    turn.close_question()
+
+
+def _say_log_line(turn: Turn, given: GivenSettings) -> None:
+    camera = reckoning.camera_of(turn.facts, Assumed())
+    crop = camera.sensor.crop_factor
+    focal = f", {measures.focal(given.focal_mm, crop)}" if given.focal_mm else ""
+    filters = f", {on}" if (on := base_said.filters_on(given)) else ""
+    settings = settings_text(given, camera) + filters + focal
+    turn.say(Role.SETTINGS, "keep.log_line", settings=settings)

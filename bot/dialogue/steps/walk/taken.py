@@ -1,0 +1,61 @@
+"""The settings of the frame in question: those told, those given before, the rest assumed."""
+
+from __future__ import annotations
+
+from bot.dialogue import reckoning
+from bot.dialogue.context import GivenSettings
+from bot.dialogue.facts import Facts
+from bot.dialogue.steps.anywhere import phone
+from bot.dialogue.steps.walk import liking
+from bot.dialogue.turn import Turn
+
+
+def take_settings(turn: Turn) -> GivenSettings | None:
+    """The settings of the frame in question: those told, the rest as given or assumed."""
+    facts, given = turn.facts, turn.walk.given
+    f_number, shutter_s, iso = reckoning.exact_settings(facts)
+    if shutter_s is None and given is None:
+        return None
+    assumed = reckoning.Assumed()
+    camera = reckoning.camera_of(facts, assumed)
+    focal_mm = reckoning.focal_of(facts)
+    if given is None:
+        used_mm = focal_mm or reckoning.USUAL_FULL_FRAME_MM / camera.sensor.crop_factor
+        depth = reckoning.depth_of(facts, used_mm, assumed)
+        given = GivenSettings(f_number=depth.exact, shutter_s=shutter_s or 1.0, iso=camera.base_iso)
+        if f_number is None and camera.sensor.fixed_f_number is None:
+            turn.reason("why.assumed_f_number")
+    changes = {
+        "f_number": f_number,
+        "shutter_s": shutter_s,
+        "iso": iso,
+        "focal_mm": focal_mm,
+        "polariser_on": facts.polariser_on,
+        "nd_on_stops": facts.nd_on_stops,
+    }
+    told = {name: value for name, value in changes.items() if value is not None}
+    given = given.model_copy(update=told)
+    if shutter_s is not None:
+        liking.note_set(turn, shutter_s)
+    turn.change_walk(given=given)
+    turn.unlearn("f_number", "shutter_s", "iso")  # they live on in what was given
+    return given
+
+
+def ask_for_settings(turn: Turn, complaint: Facts) -> None:
+    """Without settings nothing can be reckoned; the complaint waits until they are told.
+
+    A phone mostly shows none: it gets its own advice, and the next frame is asked about.
+    """
+    if reckoning.is_phone(turn.facts):
+        phone.advise(turn, complaint)
+        return
+    turn.change_walk(complaint=complaint)
+    turn.ask("settings")
+
+
+def with_filters(facts: Facts, given: GivenSettings) -> Facts:
+    """What is known, with the filters as they were given last."""
+    on = {"polariser_on": True} if given.polariser_on and facts.polariser_on is None else {}
+    nd = {"nd_on_stops": given.nd_on_stops} if given.nd_on_stops else {}
+    return facts.model_copy(update=on | nd)
