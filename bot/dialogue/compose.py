@@ -11,6 +11,7 @@ from typing import Final
 
 from bot.dialogue.actions import Poll, Say
 from bot.dialogue.context import Length
+from bot.dialogue.questions import QUESTIONS
 from bot.dialogue.texts import TEXTS
 
 #: One text segment of the mobile network (3GPP TS 23.038); the first line alone answers.
@@ -183,3 +184,51 @@ def poll(part: Part, *, question: str) -> Say:
         question=question,
         poll=Poll(question=asked, options=options),
     )
+
+
+def answer(
+    parts: Sequence[Part],
+    reasons: Sequence[Part],
+    *,
+    question: str,
+    length: Length,
+    whole: int,
+    urgent: bool,
+    taps: bool,
+) -> tuple[list[Say], list[Part]]:
+    """An answer as messages: the first holds what fits, its question may follow as a poll.
+
+    Args:
+        parts: of the answer, at least one.
+        reasons: what stands under `why`; a long message has it, too.
+        question: the name of the question that the answer puts, "" for none.
+        length: as the person wants messages.
+        whole: most characters of a message of the usual length.
+        urgent: it goes before others.
+        taps: a question with options goes out as a poll.
+
+    Returns:
+        The messages, and the parts that found no room.
+    """
+    polled = next((part for part in parts if part.options), None) if taps else None
+    said = [part for part in parts if part is not polled]
+    kept, left = by_length(said, length, reasons, whole) if said else ([], [])
+    if polled is None:
+        return [message(kept, urgent=urgent, question=question)], left
+    return [*([message(kept)] if kept else []), poll(polled, question=question)], left
+
+
+def question_part(name: str, values: Mapping[str, str], *, briefly: bool = False) -> Part:
+    """A question as a part; briefly it is only named, without its options.
+
+    Args:
+        name: of the question, as in `bot.dialogue.questions`.
+        values: what stands in its text.
+        briefly: its options were put often enough.
+    """
+    asked = QUESTIONS[name]
+    if not briefly:
+        return Part(Role.QUESTION, asked.key, values, asked.option_keys)
+    said = TEXTS[asked.key].format(**values)
+    first = said.partition("?")[0] + "?" if "?" in said else said
+    return Part(Role.QUESTION, "still_open", {"question": first})

@@ -122,6 +122,10 @@ class Position(_Stored):
     #: Where it was shared: it is given back in a group room only if it was shared there.
     room_id: str = ""
 
+    def is_for(self, origin: Origin) -> bool:
+        """Whether it may be spoken of where an event came from."""
+        return origin.direct or self.room_id == origin.room_id
+
 
 class Walk(_Stored):
     """One guided pass: its step, what is known of this visit, what was asked and answered."""
@@ -158,6 +162,11 @@ class Walk(_Stored):
     #: Things at the borders of its frames that were said or asked already, and those to ask yet.
     borders_told: tuple[BorderFinding, ...] = ()
     borders_open: tuple[BorderFinding, ...] = ()
+
+    @property
+    def light_is_measured(self) -> bool:
+        """Whether a test frame has shown how much of this light the white takes."""
+        return self.clean_stops is not None or self.clipped_stops is not None
 
 
 class Snapshot(_Stored):

@@ -241,7 +241,7 @@ def depth_of(facts: Facts, focal_mm: float, assumed: Assumed) -> FNumberChoice:
     """The f-number for the depth that the frame needs on this format and lens."""
     sensor = sensor_of(facts, assumed)
     lens = lens_at(facts, focal_mm)
-    far = facts.farthest_m or facts.distance_m or FAR_M
+    far = farthest_of(facts) or FAR_M
     near = nearest_of(facts)
     if sensor.fixed_f_number is not None:
         widest = narrowest = sensor.fixed_f_number
@@ -250,9 +250,14 @@ def depth_of(facts: Facts, focal_mm: float, assumed: Assumed) -> FNumberChoice:
     return choose_f_number(sensor, focal_mm, near, far, widest, narrowest, dial_of(facts))
 
 
+def farthest_of(facts: Facts) -> float | None:
+    """The farthest thing that must be sharp [m]: as told, else the water."""
+    return facts.farthest_m or facts.distance_m
+
+
 def nearest_of(facts: Facts) -> float | None:
     """The nearest thing [m]; one that lies behind the water is none."""
-    far = facts.farthest_m or facts.distance_m
+    far = farthest_of(facts)
     if facts.nearest_m is None or (far is not None and facts.nearest_m >= far):
         return None
     return facts.nearest_m
@@ -260,8 +265,7 @@ def nearest_of(facts: Facts) -> float | None:
 
 def focus_of(facts: Facts) -> float | None:
     """Where to focus [m]: between the nearest and the farthest; on the water without a near."""
-    far = facts.farthest_m or facts.distance_m
-    near = nearest_of(facts)
+    far, near = farthest_of(facts), nearest_of(facts)
     if near is None:
         return far
     return float(focus_distance_m(near, far or FAR_M))

@@ -97,7 +97,7 @@ def solve(
         small_steps=bool(facts.small_steps),
         focal_mm=focal_mm,
         near_m=reckoning.nearest_of(facts),
-        far_m=facts.farthest_m or facts.distance_m,
+        far_m=reckoning.farthest_of(facts),
         in_sun=_in_sun(facts.light),
         wind=bool(facts.wind),
     )
@@ -107,7 +107,7 @@ def solve(
 
 def _in_sun(light: str | None) -> bool | None:
     """Whether the water lies in the sun; None where sun may come and go, or no light was told."""
-    if light in _SUNLIT:
+    if light in SUNLIT:
         return True
     return None if light is None or LIGHTS[light].ev100 > _EVEN_EV else False
 
@@ -115,7 +115,7 @@ def _in_sun(light: str | None) -> bool | None:
 #: Levers that give up the wished look of the water.
 _OTHER_LOOK: Final = frozenset({Lever.SHORTER_TIME, Lever.LONGER_TIME, Lever.AVERAGE_ROCK})
 #: Lights of the sun itself.
-_SUNLIT: Final = frozenset({"snow in sun", "full sun", "hazy sun"})
+SUNLIT: Final = frozenset({"snow in sun", "full sun", "hazy sun"})
 #: Up to this light no cloud and no shade is left to wait for [EV] (heavy overcast, open shade).
 _EVEN_EV: Final = 12.0
 

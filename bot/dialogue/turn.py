@@ -7,17 +7,12 @@ from typing import Any
 
 from bot.dialogue import history
 from bot.dialogue.actions import Action, Say
-from bot.dialogue.compose import AT_HOME, WHOLE, Part, Role, by_length, has_room, message, poll
+from bot.dialogue.compose import AT_HOME, WHOLE, Part, Role, answer, has_room, question_part
 from bot.dialogue.context import (
     HISTORY_LENGTH,
-    KIT_SLOTS,
-    PASSING_SLOTS,
-    PLACE_SLOTS,
-    ROOM_SLOTS,
     Context,
     GivenSettings,
     Note,
-    Place,
     Position,
     Question,
     Walk,
@@ -25,10 +20,12 @@ from bot.dialogue.context import (
 from bot.dialogue.events import Origin
 from bot.dialogue.facts import Facts, Units
 from bot.dialogue.lateness import Arrival, Seen
+from bot.dialogue.learning import learned, unlearned
 from bot.dialogue.questions import QUESTIONS, Asked
+from bot.dialogue.reckoning import Assumed, camera_of
 from bot.dialogue.states import State, Trigger, move
-from bot.dialogue.texts import TEXTS
 from bot.dialogue.trip import Trip
+from core.camera import Camera
 
 
 class Turn:
@@ -79,6 +76,11 @@ class Turn:
         return self._known
 
     @property
+    def camera(self) -> Camera:
+        """The person's camera as far as it is known; what had to be assumed is not noted."""
+        return camera_of(self.facts, Assumed())
+
+    @property
     def trip(self) -> Trip:
         """What was told of the visit around the walk."""
         return self.context.trip
@@ -91,10 +93,8 @@ class Turn:
     @property
     def position(self) -> Position | None:
         """The last location shared; in a group room only if it was shared there."""
-        position, origin = self.context.person.position, self.origin
-        if position is None or origin.direct or position.room_id == origin.room_id:
-            return position
-        return None
+        position = self.context.person.position
+        return position if position is not None and position.is_for(self.origin) else None
 
     @property
     def walk(self) -> Walk:
@@ -134,27 +134,8 @@ class Turn:
             self.move(trigger)
 
     def learn(self, facts: Facts) -> None:
-        """Keep what was read: kit with the person, the fall with the place, the rest here.
-
-        What is about one frame only (what blinks, what the meter says) is not kept.
-        """
-        known = set(facts.known())
-        # In a group room the place stays with the walk: see `Context.facts`.
-        place_slots = PLACE_SLOTS if self.context.room.direct else frozenset()
-        kit = facts.only(known & KIT_SLOTS)
-        place = facts.only(known & place_slots)
-        walk = facts.only(known - KIT_SLOTS - place_slots - PASSING_SLOTS)
-        if facts.units is not None:
-            self.change_person(units=facts.units)
-        self.change_person(kit=self.context.person.kit.updated(kit))
-        old = self.context.place or Place()
-        if known & place_slots:
-            new_place = old.model_copy(update={"facts": old.facts.updated(place)})
-            self.context = self.context.model_copy(update={"place": new_place})
-        self.change_walk(facts=self.walk.facts.updated(walk))
-        if self.origin.teaches and not self.context.room.direct:
-            told = self.context.room.facts.updated(facts.only(known & ROOM_SLOTS))
-            self.change_room(facts=told)
+        """Keep what was read, each fact where it belongs."""
+        self.context = learned(self.context, facts, teaches=self.origin.teaches)
 
     def change_room(self, **changes: Any) -> None:
         """Lay new values over what belongs to the room."""
@@ -163,12 +144,7 @@ class Turn:
 
     def unlearn(self, *slots: str) -> None:
         """Drop slots of the walk and its place that a new answer has made void."""
-        void = {slot: Facts.model_fields[slot].get_default() for slot in slots}
-        self.change_walk(facts=self.walk.facts.model_copy(update=void))
-        if self.context.place is not None and PLACE_SLOTS & set(slots):
-            facts = self.context.place.facts.model_copy(update=void)
-            place = self.context.place.model_copy(update={"facts": facts})
-            self.context = self.context.model_copy(update={"place": place})
+        self.context = unlearned(self.context, slots)
 
     def remember_for_back(self) -> None:
         """Keep the state before this answer, so that `back` can undo it."""
@@ -217,9 +193,8 @@ class Turn:
 
     def ask(self, name: str, **values: str) -> None:
         """Put a question; it stands open until it is answered or another is put."""
-        asked = QUESTIONS[name]
-        part = Part(Role.QUESTION, asked.key, values, asked.option_keys)
-        self._put(part, Question(name=name, asked_at=self.now, values=values))
+        question = Question(name=name, asked_at=self.now, values=values)
+        self._put(question_part(name, values), question)
 
     def ask_again(self, question: Question, *, briefly: bool = False) -> None:
         """Put a question once more and count it; briefly where its options were put often enough.
@@ -228,12 +203,7 @@ class Turn:
             question: as it was put before, with how often.
             briefly: named only, without its options.
         """
-        asked = QUESTIONS[question.name]
-        part = Part(Role.QUESTION, asked.key, question.values, asked.option_keys)
-        if briefly:
-            said = TEXTS[asked.key].format(**question.values)
-            first = said.partition("?")[0] + "?" if "?" in said else said
-            part = Part(Role.QUESTION, "still_open", {"question": first})
+        part = question_part(question.name, question.values, briefly=briefly)
         asked_at = question.asked_at if briefly else self.now
         counted = {"times": question.times + 1, "asked_at": asked_at}
         self._put(part, question.model_copy(update=counted))
@@ -313,24 +283,16 @@ class Turn:
         return self.context, (*actions, *self.actions)
 
     def _messages(self) -> list[Say]:
-        """The answer, and behind it its question as a poll for who wants to tap."""
-        name, polled = self.question_name, self._polled()
-        said = [part for part in self.parts if part is not polled]
-        kept, left = self._fitted(said) if said else ([], [])
-        for part in left:
-            self.notes.append(Note(key=part.key, values=dict(part.values)))
-        if polled is None:
-            return [message(kept, urgent=self.urgent, question=name)]
-        return [*([message(kept)] if kept else []), poll(polled, question=name)]
-
-    def _fitted(self, said: list[Part]) -> tuple[list[Part], list[Part]]:
-        """What the message holds, and what goes under `why`; danger is never cut short."""
-        length = "usual" if self.urgent or self._keeps_why else self.context.person.length
-        reasons = [Part(Role.ASSUMPTION, note.key, note.values) for note in self.notes]
-        return by_length(said, length, reasons, AT_HOME if self.roomy else WHOLE)
-
-    def _polled(self) -> Part | None:
-        """The part that goes out as a poll; in danger nothing depends on what a client shows."""
-        if self.urgent or not self.context.person.taps:
-            return None
-        return next((part for part in self.parts if part.options), None)
+        """The answer in one or two messages; danger is never cut short, nor put as a poll."""
+        person = self.context.person
+        said, left = answer(
+            self.parts,
+            [Part(Role.ASSUMPTION, note.key, note.values) for note in self.notes],
+            question=self.question_name,
+            length="usual" if self.urgent or self._keeps_why else person.length,
+            whole=AT_HOME if self.roomy else WHOLE,
+            urgent=self.urgent,
+            taps=person.taps and not self.urgent,
+        )
+        self.notes += [Note(key=part.key, values=dict(part.values)) for part in left]
+        return said

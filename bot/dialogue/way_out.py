@@ -13,7 +13,7 @@ from bot.dialogue.facts import Facts
 from bot.dialogue.lateness import Day
 from bot.dialogue.trip import Trip
 from bot.dialogue.turn import Turn
-from core.sun.rise_set import sun_times
+from core.sun.rise_set import SunTimes, sun_times
 from core.sun.zone import zone_name
 from core.trip import FACTOR_GROUP, FACTOR_WET_LOADED, turn_back, walking_time_min
 
@@ -48,12 +48,8 @@ def zone_told(turn: Turn) -> tzinfo | None:
 
     A place that was shared in the direct room stays there, and so does its zone.
     """
-    context, origin = turn.context, turn.origin
-    position = context.person.position
-    if position is not None and not origin.direct and position.room_id != origin.room_id:
-        person = context.person.model_copy(update={"position": None})
-        context = context.model_copy(update={"person": person})
-    return zone_around(context) or turn.stated_zone
+    person = turn.context.person.model_copy(update={"position": turn.position})
+    return zone_around(turn.context.model_copy(update={"person": person})) or turn.stated_zone
 
 
 @dataclass(frozen=True)
@@ -102,6 +98,15 @@ def _pace(facts: Facts, trip: Trip) -> tuple[float, str]:
     return FACTOR_WET_LOADED, "wet"
 
 
+def sun_of(position: Position | None, moment: datetime) -> SunTimes | None:
+    """The sun of the local day of a moment, by the place; None while none was shared."""
+    zone = zone_of(position)
+    if position is None or zone is None:
+        return None
+    day = moment.astimezone(zone).date()
+    return sun_times(position.latitude, position.longitude, day, zone)
+
+
 def sunset_of(facts: Facts, position: Position | None, now: datetime) -> datetime | None:
     """Sunset of the local day: as told, else by the place.
 
@@ -115,9 +120,8 @@ def sunset_of(facts: Facts, position: Position | None, now: datetime) -> datetim
         coming_night = hour < _NIGHT_ENDS_H and local.hour >= _NOON_H
         day = local + timedelta(days=1) if coming_night else local
         return day.replace(hour=hour, minute=minute, second=0, microsecond=0)
-    if position is None or zone is None:
-        return None
-    return sun_times(position.latitude, position.longitude, local.date(), zone).set
+    sun = sun_of(position, local)
+    return None if sun is None else sun.set
 
 
 def when_of(trip: Trip, position: Position | None, now: datetime) -> datetime:
@@ -136,6 +140,16 @@ def leave_at(facts: Facts, trip: Trip, position: Position | None, now: datetime)
     return _turn_back_before(sunset_of(facts, position, when_of(trip, position, now)), way)
 
 
+def turn_back_of(turn: Turn, due: datetime | None = None) -> datetime | None:
+    """The turn-back time by all that is known now, of the day of the answer.
+
+    Args:
+        turn: the answer under construction.
+        due: another moment of that day.
+    """
+    return leave_at(turn.facts, turn.trip, turn.position, due or turn.now)
+
+
 def _turn_back_before(sunset: datetime | None, way: Way | None) -> datetime | None:
     if way is None or sunset is None:
         return None
@@ -145,10 +159,9 @@ def _turn_back_before(sunset: datetime | None, way: Way | None) -> datetime | No
 def day_around(context: Context, now: datetime) -> Day:
     """Sun and turn-back time of the local day, as far as a shared position makes them sure."""
     facts, position = context.facts, context.person.position
-    zone = zone_of(position)
-    if position is None or zone is None:
+    sun = sun_of(position, now)
+    if sun is None:
         return Day()
-    sun = sun_times(position.latitude, position.longitude, now.astimezone(zone).date(), zone)
     sunset = sunset_of(facts, position, now) if facts.sunset is not None else sun.set
     to_come = when_of(context.trip, position, now) > now
     way = None if to_come else way_of(facts, context.trip)

@@ -31,6 +31,16 @@ SPOKEN: Final = (
 )
 
 
+def in_half(hour: int, half: str) -> int:
+    """An hour with "am" or "pm" behind it in 24 hours; 13 pm is 13.
+
+    Args:
+        hour: as told.
+        half: begins with "a" or "p".
+    """
+    return hour % 12 + 12 * half.startswith("p") if hour <= 12 else hour
+
+
 def typed(match: re.Match[str], hour_of: HourOf) -> str | None:
     """A typed time of day in 24 hours; a bare hour is none, and 25:00 neither.
 

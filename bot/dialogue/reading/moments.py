@@ -7,6 +7,7 @@ from dataclasses import dataclass
 from enum import Enum
 from typing import Final
 
+from bot.dialogue.reading.day_times import in_half
 from bot.dialogue.reading.spoken_numbers import SIMPLE
 
 
@@ -161,8 +162,8 @@ def _clock(text: str) -> _Found:
         return None
     hour, half = int(match["hour"]), (match["half"] or "").casefold()
     either = not half and 1 <= hour < 12 and not match["hour"].startswith("0")
-    if half and 1 <= hour <= 12:
-        hour = hour % 12 + (12 if half == "p" else 0)
+    if half and hour:
+        hour = in_half(hour, half)
     minute = int(match["minute"] or 0)
     words = f"{hour:02d}:{minute:02d}"
     return match, When(WhenKind.CLOCK, words, 60.0 * hour + minute, either)

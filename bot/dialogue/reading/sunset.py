@@ -6,7 +6,7 @@ import re
 from typing import Final
 
 from bot.dialogue.reading.answers import tells_sunset
-from bot.dialogue.reading.day_times import SPOKEN, TYPED, in_words, typed
+from bot.dialogue.reading.day_times import SPOKEN, TYPED, in_half, in_words, typed
 from bot.dialogue.reading.draft import BORDER, Draft
 
 _CLOCK: Final = r"(?P<hour>\d{1,2})[:.h]?(?P<minute>\d\d)? ?(?P<half>[ap]\.?m\b)?"
@@ -51,7 +51,7 @@ _LATEST_H: Final = 2
 def _in_the_evening(hour: int, half: str | None) -> int:
     """The sun sets in the second half of the day, or after midnight, whoever leaves that out."""
     if half:
-        return hour % 12 + 12 * half.startswith("p") if hour <= 12 else hour
+        return in_half(hour, half)
     return hour + 12 if _LATEST_H < hour < 12 else hour
 
 

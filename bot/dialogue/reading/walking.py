@@ -6,7 +6,7 @@ import re
 from collections.abc import Callable
 from typing import Final
 
-from bot.dialogue.reading.day_times import HOURS, SPOKEN, TYPED, HourOf, in_words, typed
+from bot.dialogue.reading.day_times import HOURS, SPOKEN, TYPED, HourOf, in_half, in_words, typed
 
 #: Where a walk begins.
 _CAR: Final = r"(?:car ?park|car|parking(?: lot)?|trail ?head|house|hotel|hut|lodge|camp(?:site)?)"
@@ -57,7 +57,7 @@ def start_in(text: str, *, asked: bool = False) -> str | None:
 
     def hour_of(number: int, half: str | None) -> int:
         if half:
-            return number % 12 + 12 * half.startswith("p") if number <= 12 else number
+            return in_half(number, half)
         return number + 12 if 0 < number < (12 if late else _EARLIEST_H) else number
 
     alone = asked and not _OTHER_TIME.search(text)

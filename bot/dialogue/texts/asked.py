@@ -29,7 +29,7 @@ ASKED: Final[dict[str, str]] = {
         "No: this light has its 1.7 stops (1.3 to 2) to spare; {time} becomes {longer}."
     ),
     "verdict.distance_unknown": "1 to 1.5 heights of the fall away is usual (common practice).",
-    "verdict.far_no": (
+    "verdict.distance_usual": (
         "No: {heights} heights of the fall; 1 to 1.5 is usual (common practice). {focal} holds it."
     ),
     "verdict.far_little": (
@@ -39,9 +39,6 @@ ASKED: Final[dict[str, str]] = {
     "verdict.far_yes": (
         "Rather: {heights} heights of the fall, 1 to 1.5 is usual (common practice). From there "
         "{focal} fills the frame with it."
-    ),
-    "verdict.near_no": (
-        "No: {heights} heights of the fall; 1 to 1.5 is usual (common practice). {focal} holds it."
     ),
     "verdict.near_yes": (
         "Rather: {heights} heights of the fall, 1 to 1.5 is usual (common practice): the camera "

@@ -5,12 +5,11 @@ from __future__ import annotations
 from collections.abc import Callable, Mapping
 from typing import Final
 
-from bot.dialogue import reckoning, solving
+from bot.dialogue import solving
 from bot.dialogue.compose import Role
 from bot.dialogue.context import KIT_SLOTS
 from bot.dialogue.facts import Units
 from bot.dialogue.questions import QUESTIONS
-from bot.dialogue.reckoning import Assumed
 from bot.dialogue.states import State, Trigger
 from bot.dialogue.steps.anywhere import forget, manner, my_data, now, repeat
 from bot.dialogue.steps.asked import explained, why
@@ -21,7 +20,7 @@ from bot.dialogue.steps.visits.day_plan import clock_of
 from bot.dialogue.steps.walk import arrive, base, composition, keep, lens
 from bot.dialogue.texts import TEXTS, known, known_trip
 from bot.dialogue.turn import Turn
-from bot.dialogue.way_out import leave_at
+from bot.dialogue.way_out import turn_back_of
 
 #: Words whose feature is still to come: one honest line each.
 _TO_COME: Final = frozenset({"log"})
@@ -144,7 +143,7 @@ def _where(turn: Turn) -> None:
     _say_known(turn)
     given = turn.walk.given
     if given is not None:
-        camera = reckoning.camera_of(turn.facts, Assumed())
+        camera = turn.camera
         turn.say(Role.CHECK, "where.given", settings=solving.settings_text(given, camera))
     repeat.put_again_if_open(turn)
 
@@ -156,7 +155,7 @@ def _say_known(turn: Turn) -> None:
     listed = ", ".join(told for told in lists if told)
     if listed:
         turn.say(Role.CHECK, "where.known", list=listed)
-    moment = leave_at(turn.facts, turn.trip, turn.position, turn.now)
+    moment = turn_back_of(turn)
     if moment is not None:
         sure = turn.position is not None
         turn.say(Role.CHECK, "where.turn_back", time=clock_of(moment, sure=sure))

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from typing import Final
 
-from bot.dialogue import reckoning, solving
+from bot.dialogue import solving
 from bot.dialogue.compose import Role
 from bot.dialogue.meaning.arrival import is_arrival
 from bot.dialogue.states import State
@@ -51,7 +51,7 @@ def _say_step(turn: Turn) -> None:
     elif given is None:  # a phone that shows no settings has none
         turn.say(Role.SETTINGS, "now.take")
     else:
-        camera = reckoning.camera_of(turn.facts, reckoning.Assumed())
+        camera = turn.camera
         key = "now.keep" if state is State.KEEP else "now.frame"
         turn.say(Role.SETTINGS, key, settings=solving.settings_text(given, camera))
 

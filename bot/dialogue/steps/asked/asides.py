@@ -5,7 +5,7 @@ from __future__ import annotations
 import re
 from typing import Final
 
-from bot.dialogue import reckoning, resting, solving
+from bot.dialogue import resting, solving
 from bot.dialogue.compose import Role
 from bot.dialogue.context import GivenSettings
 from bot.dialogue.facts import Facts
@@ -22,7 +22,6 @@ from bot.dialogue.turn import Turn
 _BY_CHANCE: Final = frozenset(
     {"has_tripod", "hand_held", "look", "stream", "section", "flow", "wind"}
 )
-_SUNLIT: Final = frozenset({"full sun", "hazy sun", "snow in sun"})
 #: Shorter times are for leaves, not for water (common practice: 1/125 s).
 _WATER_S: Final = 1 / 50
 _FOR_LEAVES: Final = any_of(
@@ -58,7 +57,7 @@ def leave(turn: Turn, text: str, told: Facts, asked: Asked | None) -> bool:
     if aside is Aside.BYE:
         _part(turn)
     else:
-        sunlit = turn.facts.light in _SUNLIT
+        sunlit = turn.facts.light in solving.SUNLIT
         turn.say(Role.SETTINGS, "aside.wait_sun" if sunlit else "aside.wait")
     return True
 
@@ -70,7 +69,7 @@ def _part(turn: Turn) -> None:
         keep.finish(turn)
         return
     if given is not None:
-        camera = reckoning.camera_of(turn.facts, reckoning.Assumed())
+        camera = turn.camera
         turn.say(Role.SETTINGS, "aside.bye_kept", settings=solving.settings_text(given, camera))
     else:
         planned = turn.context.conversation.walk is not None
@@ -135,7 +134,7 @@ def _praised(turn: Turn, text: str) -> None:
         highlights.enter(turn)
         highlights.holds(turn)
     else:
-        camera = reckoning.camera_of(turn.facts, reckoning.Assumed())
+        camera = turn.camera
         turn.say(Role.SETTINGS, "aside.kept", settings=solving.settings_text(given, camera))
         repeat.put_again_if_open(turn, whole=False)
 

@@ -46,7 +46,7 @@ def soft_depth(turn: Turn) -> None:
     depth = reckoning.depth_of(facts, focal_mm, assumed)
     focus_m = reckoning.focus_of(facts) or 2 * facts.nearest_m
     key = "symptom.soft_depth_stack" if depth.stack else "symptom.soft_depth_numbers"
-    far_m = facts.farthest_m or facts.distance_m
+    far_m = reckoning.farthest_of(facts)
     turn.say(
         Role.SETTINGS,
         key,
@@ -156,7 +156,7 @@ def _black_rock(turn: Turn) -> None:
         return
     dial = reckoning.dial_of(turn.facts)
     longer = nearest(time_marks(dial), min(32.0, given.shutter_s * 4))
-    camera = reckoning.camera_of(turn.facts, Assumed())
+    camera = turn.camera
     turn.say(
         Role.SETTINGS,
         "symptom.black_rock_numbers",

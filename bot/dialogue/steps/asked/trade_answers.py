@@ -313,9 +313,8 @@ def say_polariser_left(turn: Turn, text: str) -> None:
 def say_iso_raised(turn: Turn, text: str) -> None:
     """A raised ISO: back to the lowest."""
     del text
-    facts, given = turn.facts, turn.walk.given
-    camera = reckoning.camera_of(facts, reckoning.Assumed())
-    iso = reckoning.exact_settings(facts)[2] or (given.iso if given else camera.base_iso)
+    given, camera = turn.walk.given, turn.camera
+    iso = reckoning.exact_settings(turn.facts)[2] or (given.iso if given else camera.base_iso)
     turn.say(
         Role.SETTINGS,
         "cause.iso_raised" if iso > camera.base_iso * 1.01 else "cause.iso_raised_plain",

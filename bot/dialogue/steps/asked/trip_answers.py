@@ -137,7 +137,7 @@ def say_channel(turn: Turn, text: str) -> None:
     if given is None:
         turn.say(Role.SETTINGS, "asked.channel")
         return
-    camera = reckoning.camera_of(turn.facts, Assumed())
+    camera = turn.camera
     less_s = max(given.shutter_s * 2 ** (-1 / 3), camera.shortest_s)
     turn.say(
         Role.SETTINGS,

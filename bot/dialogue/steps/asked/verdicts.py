@@ -137,12 +137,12 @@ def _say_distance(turn: Turn, told: str, *, far: bool) -> None:
 
 def _far(heights: float) -> str:
     if heights <= USUAL_HEIGHTS[1]:
-        return "far_no"
+        return "distance_usual"
     return "far_little" if heights <= _LITTLE_BEYOND else "far_yes"
 
 
 def _near(heights: float) -> str:
-    return "near_no" if heights >= USUAL_HEIGHTS[0] else "near_yes"
+    return "distance_usual" if heights >= USUAL_HEIGHTS[0] else "near_yes"
 
 
 def _say_focus(turn: Turn, text: str) -> None:

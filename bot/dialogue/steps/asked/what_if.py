@@ -105,7 +105,7 @@ def answer(turn: Turn, asked: Facts) -> None:
 
 
 def _say_difference(turn: Turn, given: GivenSettings, asked: Facts) -> None:
-    camera = reckoning.camera_of(turn.facts, Assumed())
+    camera = turn.camera
     after = _changed(given, asked)
     if asked.light in LIGHTS:
         _say_light(turn, after, asked)
@@ -141,7 +141,7 @@ def _time_after(given: GivenSettings, after: GivenSettings, asked: Facts, change
 
 def _say_light(turn: Turn, after: GivenSettings, asked: Facts) -> None:
     """Another light: how far off the settings are in it, and the time that is right there."""
-    camera = reckoning.camera_of(turn.facts, Assumed())
+    camera = turn.camera
     filters = after.nd_on_stops + (POLARISER_STOPS if after.polariser_on else 0.0)
     settings = Settings(after.f_number, after.shutter_s, after.iso)
     over = metered_level(settings, LIGHTS[str(asked.light)].ev100, filters)

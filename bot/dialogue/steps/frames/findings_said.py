@@ -6,7 +6,6 @@ from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass, replace
 from typing import Final
 
-from bot.dialogue import reckoning
 from bot.dialogue.compose import Part, Role
 from bot.dialogue.context import Note
 from bot.dialogue.steps.frames import border_said, look_said
@@ -208,7 +207,7 @@ def _range(contrast: Contrast) -> str:
 def _bracket(turn: Turn, report: FrameReport, contrast: Contrast) -> str:
     """The frames of a bracket by the time alone, as the dial shows them."""
     offsets = contrast.offsets_stops
-    camera = reckoning.camera_of(turn.facts, reckoning.Assumed())
+    camera = turn.camera
     shutter_s = report.metadata.settings.shutter_s
     times = [(shutter_s or 0.0) * 2**offset for offset in offsets]
     if all(camera.shortest_s <= time <= camera.longest_s for time in times):

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from bot.dialogue import reckoning, solving
+from bot.dialogue import solving
 from bot.dialogue.compose import Role
 from bot.dialogue.facts import Facts
 from bot.dialogue.states import State, Trigger
@@ -148,7 +148,7 @@ def _not_a_keeper(turn: Turn, fault: str, remedy: str) -> None:
     given = take_settings(turn)
     settings = TEXTS["seen.same_settings"]
     if given is not None:
-        camera = reckoning.camera_of(turn.facts, reckoning.Assumed())
+        camera = turn.camera
         settings = solving.settings_text(given, camera)
     turn.say(Role.SETTINGS, "seen.unsharp", fault=fault, settings=settings)
     turn.say(Role.CHECK, "seen.remedy", remedy=remedy[:1].upper() + remedy[1:])

@@ -70,7 +70,7 @@ def _keep_walk(turn: Turn) -> None:
         turn.say(Role.SETTINGS, "keep.which")
         repeat.put_again_if_open(turn, whole=False)
         return
-    camera = reckoning.camera_of(turn.facts, reckoning.Assumed())
+    camera = turn.camera
     settings, look = settings_text(given, camera), look_is(turn.facts, given.shutter_s)
     turn.say(Role.SETTINGS, "my_look.kept_walk", settings=settings, look=look)
     if not resting.is_at_home(turn.context, turn.now):

@@ -112,7 +112,7 @@ def _say_look(turn: Turn, when: str) -> None:
 
 def ends_of_look(turn: Turn) -> tuple[str, str]:
     """The shortest and the longest time of the wished look, as the dial shows them."""
-    camera = reckoning.camera_of(turn.facts, reckoning.Assumed())
+    camera = turn.camera
     focal_mm = reckoning.focal_of(turn.facts)
     flow = reckoning.flowing_or_usual(turn.facts, focal_mm, reckoning.Assumed())
     ends = flow.times(reckoning.wished_look(turn.facts))
@@ -127,7 +127,7 @@ def _say_given(turn: Turn, facts: Facts, when: str) -> None:
         light = TEXTS[f"light.{facts.light}"] if facts.light else TEXTS["late.settings"]
         turn.say(Role.SETTINGS, "review.light", when=when, light=light)
         return
-    camera = reckoning.camera_of(turn.facts, reckoning.Assumed())
+    camera = turn.camera
     settings = Settings(f_number, shutter_s, iso or camera.base_iso)
     look = solving.look_is(turn.facts, shutter_s)
     text = solving.settings_text(settings, camera)

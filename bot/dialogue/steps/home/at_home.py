@@ -139,7 +139,7 @@ def _named(turn: Turn, report: FrameReport, *, own: bool) -> str:
     f_number, shutter_s, iso = reckoning.exact_settings(facts)
     if shutter_s is None:
         return TEXTS["home.no_settings"]
-    camera = reckoning.camera_of(turn.facts, reckoning.Assumed())
+    camera = turn.camera
     named = nearest(time_marks(camera.dial), shutter_s).label
     if f_number is not None and iso is not None:
         named = solving.settings_text(Settings(f_number, shutter_s, iso), camera)
@@ -208,7 +208,7 @@ def _ladder(turn: Turn, report: FrameReport) -> str:
     shutter_s = report.metadata.settings.shutter_s
     if shutter_s is None:
         return TEXTS["home.try.ladder"]
-    camera = reckoning.camera_of(turn.facts, reckoning.Assumed())
+    camera = turn.camera
     shorter, longer = (
         solving.time_text(time_s, camera) for time_s in (shutter_s / 2, shutter_s * 2)
     )

@@ -221,7 +221,7 @@ def _of_the_walk(turn: Turn, heard: _Heard) -> tuple[ToldFrame, ...]:
     given = turn.walk.given
     if given is None or heard.told.times:
         return ()
-    camera = told_frames.camera_of(turn)
+    camera = turn.camera
     return (
         ToldFrame(
             shutter_s=nearest(time_marks(camera.dial), given.shutter_s).marked,

@@ -53,7 +53,7 @@ def choose(turn: Turn) -> None:
     say_next_time(turn, Role.ASSUMPTION)
     told_frames.change(turn, about=(first,))
     first_s = exact_shutter_s(told_frames.frames_of(turn)[first].shutter_s)
-    flow, camera = told_frames.flow_of(turn, first), told_frames.camera_of(turn)
+    flow, camera = told_frames.flow_of(turn, first), turn.camera
     reasons.explain_share(turn, flow, first_s, camera)
     reasons.explain_band(turn, reckoning.wished_look(turn.facts))
 
@@ -145,7 +145,7 @@ def _say_equal(turn: Turn, places: list[int]) -> None:
 
 def log_line(turn: Turn, place: int) -> None:
     """One line: the place, where one stood, the settings kept, the light."""
-    frame, camera = told_frames.frames_of(turn)[place], told_frames.camera_of(turn)
+    frame, camera = told_frames.frames_of(turn)[place], turn.camera
     place_facts = known(turn.facts, turn.units, only=_LOGGED)
     settings = [
         f_number_label(exact_f_number(frame.f_number), camera.dial) if frame.f_number else "",
@@ -189,7 +189,7 @@ def _remedies(turn: Turn) -> Iterator[str]:
 
 def _times(turn: Turn) -> str:
     """The best frame's time with its neighbours, for a ladder of the same view."""
-    camera, best = told_frames.camera_of(turn), ranked(turn)[0]
+    camera, best = turn.camera, ranked(turn)[0]
     best_s = exact_shutter_s(told_frames.frames_of(turn)[best].shutter_s)
     if {"mush", "hard"} & set(faults_of(turn, best)):  # none has the look: its own time
         best_s = told_frames.flow_of(turn).time_for(aim_of(turn, reckoning.wished_look(turn.facts)))

@@ -122,15 +122,10 @@ def _is_same(frame: ToldFrame, shared: Measured) -> bool:
 # names
 
 
-def camera_of(turn: Turn) -> Camera:
-    """The camera as far as it is known."""
-    return reckoning.camera_of(turn.facts, Assumed())
-
-
 def name(turn: Turn, place: int) -> str:
     """A frame by its time; by what sets it apart, too: `2 s f/22`, `1/4 s 50 mm`."""
     frame = frames_of(turn)[place]
-    time = solving.time_text(exact_shutter_s(frame.shutter_s), camera_of(turn))
+    time = solving.time_text(exact_shutter_s(frame.shutter_s), turn.camera)
     apart = _apart(turn, frame.f_number, "f_number", _f_text)
     if apart:
         return TEXTS["home.frame_f"].format(time=time, f_number=apart)
@@ -143,7 +138,7 @@ def _apart(turn: Turn, own: float | None, slot: str, text: Callable[[Camera, flo
     usual = common(getattr(frame, slot) for frame in frames_of(turn))
     if own is None or usual is None:
         return ""
-    camera = camera_of(turn)
+    camera = turn.camera
     shown = text(camera, own)
     return "" if shown == text(camera, usual) else shown
 
@@ -225,7 +220,7 @@ def values_of(turn: Turn, place: int) -> dict[str, str]:
 
 def ends_of_look(turn: Turn) -> dict[str, str]:
     """The wished look, and its shortest and longest time from there."""
-    look, camera = reckoning.wished_look(turn.facts), camera_of(turn)
+    look, camera = reckoning.wished_look(turn.facts), turn.camera
     ends = [solving.time_text(time_s, camera) for time_s in flow_of(turn).times(look)]
     return {
         "wished": TEXTS[f"look.{look.value}"].capitalize(),
@@ -249,7 +244,7 @@ def level_of(turn: Turn, place: int) -> float:
 def usual_iso(turn: Turn) -> float:
     """The ISO of most frames; the camera's base where nobody said, as on a tripod."""
     told = common(frame.iso for frame in frames_of(turn))
-    return exact_iso(told) if told else camera_of(turn).base_iso
+    return exact_iso(told) if told else turn.camera.base_iso
 
 
 def metered_s(turn: Turn, f_number: float, iso: float) -> float:

@@ -28,7 +28,7 @@ _LIGHT: Final = frozenset({"light", "nd_on_stops", "polariser_on"})
 
 def table(turn: Turn) -> None:
     """Each frame with its share, its look and how bright it is, a line each."""
-    frames, camera = told_frames.frames_of(turn), told_frames.camera_of(turn)
+    frames, camera = told_frames.frames_of(turn), turn.camera
     reference = told_frames.reference_of(turn)
     for place in range(len(frames)):
         turn.say(
@@ -95,7 +95,7 @@ def _say_place(turn: Turn) -> None:
 
 def _say_metered(turn: Turn, *, listed: bool) -> None:
     """The time that the meter wants in the told light; how far each frame is, if not listed."""
-    frames, camera = told_frames.frames_of(turn), told_frames.camera_of(turn)
+    frames, camera = told_frames.frames_of(turn), turn.camera
     f_number = exact_f_number(told_frames.common(frame.f_number for frame in frames) or 1.0)
     iso = told_frames.usual_iso(turn)
     wanted_s = told_frames.metered_s(turn, f_number, iso)
@@ -160,7 +160,7 @@ def _judge_depth(
     near_m = facts.nearest_m or 0.0
     focus_m = told_m or reckoning.focus_of(facts) or 2 * near_m
     ends = depth_limits_m(focal_mm, f_number, focus_m, circle_of_confusion_mm(sensor.diagonal_mm))
-    far_m = facts.farthest_m or facts.distance_m
+    far_m = reckoning.farthest_of(facts)
     held = ends[0] <= near_m * _AS_NEAR and ends[1] >= (far_m or math.inf) / _AS_NEAR
     key = "short" if needed > f_number * _AS_NEAR else "ample" if held else "missed"
     turn.say(

@@ -144,7 +144,7 @@ def _of_the_time(seen: str) -> _Say:
         look = reckoning.wished_look(turn.facts)
         aim = told_frames.flow_of(turn).time_for(aim_of(turn, look))
         values = told_frames.ends_of_look(turn)
-        values["aim"] = solving.time_text(aim, told_frames.camera_of(turn))
+        values["aim"] = solving.time_text(aim, turn.camera)
         for place in places:
             of_time = is_of_the_time(turn, place, seen)
             within = told_frames.look_in(turn, place) is look

@@ -56,7 +56,7 @@ def answer(turn: Turn, told: Facts) -> bool:
 def _was_taken(turn: Turn) -> bool:
     """Whether a frame was told of since the settings were given."""
     walk = turn.walk
-    return bool(walk.stays) or walk.clean_stops is not None or walk.clipped_stops is not None
+    return bool(walk.stays) or walk.light_is_measured
 
 
 def _back_from_clipping(turn: Turn, given: GivenSettings) -> float:

@@ -83,7 +83,7 @@ def _keep_theirs(turn: Turn, camera: Camera) -> None:
 
 def _say_look(turn: Turn) -> None:
     given = turn.given
-    camera = reckoning.camera_of(turn.facts, reckoning.Assumed())
+    camera = turn.camera
     turn.say(
         Role.SETTINGS,
         "told.settings",

@@ -31,8 +31,7 @@ def answer(turn: Turn, text: str) -> bool:
     best = seen[found.index]
     turn.learn(Facts(shutter_s=best.shutter_s))
     take_settings(turn)
-    given = turn.given
-    camera = reckoning.camera_of(facts, reckoning.Assumed())
+    given, camera = turn.given, turn.camera
     turn.be_in(State.HIGHLIGHTS, Trigger.NEW_FRAME)
     turn.say(
         Role.SETTINGS,

@@ -16,7 +16,7 @@ from bot.dialogue.steps.visits.day_plan import clock_of
 from bot.dialogue.steps.walk import base_said, keep, light_named
 from bot.dialogue.texts import TEXTS, measures
 from bot.dialogue.turn import Turn
-from bot.dialogue.way_out import leave_at
+from bot.dialogue.way_out import turn_back_of
 
 
 def draw(turn: Turn) -> None:
@@ -44,7 +44,7 @@ def draw(turn: Turn) -> None:
 
 
 def _lines(turn: Turn, given: GivenSettings) -> list[CardLine]:
-    camera = reckoning.camera_of(turn.facts, Assumed())
+    camera = turn.camera
     values = {"settings": solving.settings_text(given, camera)}
     if given.focal_mm is not None:
         values["lens"] = measures.focal(given.focal_mm, camera.sensor.crop_factor)
@@ -80,7 +80,7 @@ _SAME: Final = 2**0.05
 
 def _turn_back(turn: Turn) -> str:
     position = turn.position
-    moment = leave_at(turn.facts, turn.trip, position, turn.now)
+    moment = turn_back_of(turn)
     if moment is None:
         return TEXTS["card.turn_back_unknown"]
     return clock_of(moment, sure=position is not None)

@@ -13,8 +13,7 @@ from bot.dialogue.steps.visits.day_plan import clock_of
 from bot.dialogue.steps.walk.base_said import AFTER_SUNSET
 from bot.dialogue.texts import TEXTS, measures
 from bot.dialogue.turn import Turn
-from bot.dialogue.way_out import leave_at, paced, zone_of
-from core.sun.rise_set import sun_times
+from bot.dialogue.way_out import paced, sun_of, turn_back_of
 
 #: Lights after which dusk is all that is left.
 _SHORT: Final = AFTER_SUNSET | {"sunset"}
@@ -69,7 +68,7 @@ _WORSE: Final = re.compile(
 
 def _is_late(turn: Turn) -> bool:
     """Whether the turn-back time of today has gone, where the place tells the clock."""
-    moment = leave_at(turn.facts, turn.trip, turn.position, turn.now)
+    moment = turn_back_of(turn)
     return turn.position is not None and moment is not None and moment <= turn.now
 
 
@@ -93,8 +92,5 @@ def _say_go(turn: Turn) -> None:
 
 def _civil_dusk(turn: Turn) -> datetime | None:
     """Until when the dusk of today shows a path, where the place tells it."""
-    position, zone = turn.position, zone_of(turn.position)
-    if position is None or zone is None:
-        return None
-    day = turn.now.astimezone(zone).date()
-    return sun_times(position.latitude, position.longitude, day, zone).civil_dusk
+    sun = sun_of(turn.position, turn.now)
+    return None if sun is None else sun.civil_dusk

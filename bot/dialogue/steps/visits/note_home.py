@@ -8,7 +8,7 @@ from bot.dialogue.compose import Role
 from bot.dialogue.steps.visits import day_plan, planning
 from bot.dialogue.texts import TEXTS, measures
 from bot.dialogue.turn import Turn
-from bot.dialogue.way_out import leave_at, way_of
+from bot.dialogue.way_out import turn_back_of, way_of
 
 
 def say(turn: Turn, text: str) -> None:
@@ -63,7 +63,7 @@ def _party(turn: Turn) -> str:
 
 def _say_hours(turn: Turn) -> None:
     position, trip = turn.position, turn.trip
-    way, moment = way_of(turn.facts, trip), leave_at(turn.facts, trip, position, turn.now)
+    way, moment = way_of(turn.facts, trip), turn_back_of(turn)
     told = measures.told_clock(trip.start_at) if trip.start_at else TEXTS["note.start_open"]
     if way is None or moment is None:
         turn.say(Role.SETTINGS, "note.start", start=told)
@@ -89,7 +89,7 @@ def _gaps(turn: Turn) -> Iterator[str]:
         yield "start"
     if way_of(facts, trip) is None:
         yield "way"
-    elif leave_at(facts, trip, turn.position, turn.now) is None:
+    elif turn_back_of(turn) is None:
         yield "sunset"
     if not trip.car:
         yield "car"
@@ -98,7 +98,7 @@ def _gaps(turn: Turn) -> Iterator[str]:
 def remind(turn: Turn) -> None:
     """What belongs into such a text, for who has written it; the turn-back time is one of it."""
     turn.say(Role.SETTINGS, "asked.tell_home")
-    moment = leave_at(turn.facts, turn.trip, turn.position, turn.now)
+    moment = turn_back_of(turn)
     if moment is not None:
         time = day_plan.clock_of(moment, sure=turn.position is not None)
         turn.say(Role.CHECK, "asked.tell_home_time", time=time)

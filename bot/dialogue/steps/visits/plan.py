@@ -14,31 +14,32 @@ from bot.dialogue.steps.visits.day_plan import clock_of, return_times
 from bot.dialogue.steps.walk import arrive
 from bot.dialogue.texts import known, measures
 from bot.dialogue.turn import Turn
-from bot.dialogue.way_out import leave_at, sunset_of, way_of, when_of, zone_of
-from core.sun.rise_set import sun_times
+from bot.dialogue.way_out import sun_of, sunset_of, turn_back_of, way_of, when_of
 
 
 def tell(turn: Turn) -> None:
     """Say what follows from what is known, and ask for what is missing most."""
     if turn.context.conversation.walk is None:
         planning.begin(turn)
-    position, facts = turn.position, turn.facts
-    way, moment = way_of(facts, turn.trip), leave_at(facts, turn.trip, position, turn.now)
-    when = when_of(turn.trip, position, turn.now)
-    sunset, sure = sunset_of(facts, position, when), position is not None
-    if way is not None and moment is not None:
-        arrive.say_turn_back(turn)
-    elif way is not None:
-        arrive.way_out_told(turn)
-    elif sunset is not None:
-        turn.say(Role.SETTINGS, "plan.sunset", time=clock_of(sunset, sure=sure))
-    else:
-        turn.say(Role.SETTINGS, "asked.plan")
+    if not arrive.way_out_told(turn):
+        _say_sunset(turn)
     _ask(turn)
+    way, moment = way_of(turn.facts, turn.trip), turn_back_of(turn)
     if way is not None and moment is not None:
-        _say_home(turn, return_times(way, moment, sure=sure))
+        _say_home(turn, return_times(way, moment, sure=turn.position is not None))
     _say_light(turn, moment)
     _say_rest(turn)
+
+
+def _say_sunset(turn: Turn) -> None:
+    """The way is unknown: what is left of the day's plan."""
+    position = turn.position
+    sunset = sunset_of(turn.facts, position, when_of(turn.trip, position, turn.now))
+    if sunset is not None:
+        time = clock_of(sunset, sure=position is not None)
+        turn.say(Role.SETTINGS, "plan.sunset", time=time)
+    else:
+        turn.say(Role.SETTINGS, "asked.plan")
 
 
 def _say_home(turn: Turn, times: dict[str, str]) -> None:
@@ -62,13 +63,8 @@ def _ask(turn: Turn) -> None:
 
 def _say_light(turn: Turn, moment: datetime | None) -> None:
     """When the sun is low at the place, today: without its place nothing is said of it."""
-    position = turn.position
-    zone = zone_of(position)
-    if position is None or zone is None:
-        return
-    day = when_of(turn.trip, position, turn.now).date()
-    sun = sun_times(position.latitude, position.longitude, day, zone)
-    if sun.rise is None or sun.set is None:
+    sun = sun_of(turn.position, when_of(turn.trip, turn.position, turn.now))
+    if sun is None or sun.rise is None or sun.set is None:
         return
     morning, evening = sun.rise + LOW_LIGHT, sun.set - LOW_LIGHT
     too_late = moment is not None and moment <= evening

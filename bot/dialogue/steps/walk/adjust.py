@@ -122,7 +122,7 @@ def _is_short_enough(turn: Turn, given: GivenSettings) -> bool:
 
 def _say_not_the_time(turn: Turn, given: GivenSettings) -> None:
     """The time can't be it: what else makes water soft, and how to see which."""
-    camera = reckoning.camera_of(turn.facts, reckoning.Assumed())
+    camera = turn.camera
     time = nearest(time_marks(camera.dial), given.shutter_s).label
     look = solving.look_is(turn.facts, given.shutter_s)
     turn.say(Role.SETTINGS, "adjust.not_the_time", time=time, look=look)

@@ -103,7 +103,7 @@ def _depth(turn: Turn) -> None:
     """The f-number and the focus for the two ends of the depth."""
     facts = turn.facts
     focal_mm, near_m = reckoning.focal_of(facts), reckoning.nearest_of(facts)
-    far_m = facts.farthest_m or facts.distance_m
+    far_m = reckoning.farthest_of(facts)
     focus_m = reckoning.focus_of(facts)
     sensor = reckoning.sensor_of(facts, Assumed())
     if focal_mm is None or near_m is None or far_m is None or focus_m is None:
@@ -146,5 +146,5 @@ def _times(turn: Turn) -> None:
         long=shutter_label(long_s, dial) if math.isfinite(long_s) else "",
         aim=shutter_label(aim_s, dial),
     )
-    reasons.explain_share(turn, flow, aim_s, reckoning.camera_of(facts, Assumed()))
+    reasons.explain_share(turn, flow, aim_s, turn.camera)
     reasons.explain_band(turn, look)

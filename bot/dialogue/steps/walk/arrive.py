@@ -18,7 +18,7 @@ from bot.dialogue.steps.visits.day_plan import clock_of
 from bot.dialogue.steps.walk import lens
 from bot.dialogue.texts import measures
 from bot.dialogue.turn import Turn
-from bot.dialogue.way_out import leave_at, sunset_of, way_of, when_of
+from bot.dialogue.way_out import sunset_of, turn_back_of, way_of, when_of
 from core.trip import MARGIN_MIN
 
 #: The reminder comes this long before the turn-back time (own rule).
@@ -66,7 +66,7 @@ def start_planned(turn: Turn) -> None:
     _leave_home(turn)
     turn.change_person(cautions=frozenset())
     turn.caution("arrive")
-    moment = leave_at(turn.facts, turn.trip, turn.position, turn.now)
+    moment = turn_back_of(turn)
     if moment is not None:
         time = clock_of(moment, sure=turn.position is not None)
         turn.say(Role.CHECK, "where.turn_back", time=time)
@@ -130,8 +130,8 @@ def _sunset(turn: Turn) -> datetime | None:
 
 def say_turn_back(turn: Turn) -> None:
     """Say the turn-back time, explain it, and set the reminders where the clock is sure."""
-    facts, position, way = turn.facts, turn.position, way_of(turn.facts, turn.trip)
-    moment, sunset = leave_at(facts, turn.trip, position, turn.now), _sunset(turn)
+    position, way = turn.position, way_of(turn.facts, turn.trip)
+    moment, sunset = turn_back_of(turn), _sunset(turn)
     assert moment is not None and sunset is not None and way is not None  # noqa: S101, PT018  # the callers know all
     sure = position is not None
     if sure and moment <= turn.now:
@@ -158,7 +158,7 @@ def timer_fired(turn: Turn, event: TimerFired) -> None:
 
     The one before the turn-back time is left out once that time has passed: its own follows.
     """
-    moment = leave_at(turn.facts, turn.trip, turn.position, event.due)
+    moment = turn_back_of(turn, event.due)
     if moment is None or turn.context.conversation.walk is None:
         return
     late = turn.now - event.due

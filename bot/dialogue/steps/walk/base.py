@@ -73,7 +73,7 @@ class Standing:
 def standing(turn: Turn) -> Standing:
     """What holds now, without saying or changing anything."""
     facts, given = turn.facts, turn.walk.given
-    camera = reckoning.camera_of(facts, Assumed())
+    camera = turn.camera
     focal_mm = reckoning.focal_of(facts) or (
         reckoning.USUAL_FULL_FRAME_MM / camera.sensor.crop_factor
     )

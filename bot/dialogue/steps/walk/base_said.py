@@ -71,7 +71,7 @@ def _ends(turn: Turn, near_m: float) -> dict[str, str]:
 
 
 def _far(turn: Turn) -> str:
-    far_m = turn.facts.farthest_m or turn.facts.distance_m
+    far_m = reckoning.farthest_of(turn.facts)
     return measures.length(far_m, turn.units) if far_m else TEXTS["far_wall"]
 
 
@@ -134,8 +134,7 @@ def say_level(turn: Turn, solved: Solved | None, lit: Solved | None) -> None:
     """
     if solved is None:
         return
-    measured = turn.walk.clean_stops is not None or turn.walk.clipped_stops is not None
-    light = TEXTS["light_measured" if measured else f"light.{turn.facts.light}"]
+    light = TEXTS["light_measured" if turn.walk.light_is_measured else f"light.{turn.facts.light}"]
     rest = solved.plan.remaining_stops
     if solved.plan.met or abs(rest) <= _RIGHT_STOPS:
         turn.say(Role.ASSUMPTION, "base.level_ok", light=light)

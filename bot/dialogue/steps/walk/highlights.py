@@ -161,7 +161,7 @@ def holds(turn: Turn, key: str = "highlights.held", *, look: str | None = None) 
     if given is None:
         repeat.put_again(turn)
         return
-    camera = reckoning.camera_of(turn.facts, reckoning.Assumed())
+    camera = turn.camera
     flow = reckoning.flowing_or_usual(
         turn.facts, reckoning.focal_of(turn.facts), reckoning.Assumed()
     )
@@ -189,7 +189,7 @@ def for_look(turn: Turn) -> None:
 def bracket(turn: Turn) -> None:
     """One darker frame for the sky, by the time alone."""
     given = turn.given
-    camera = reckoning.camera_of(turn.facts, reckoning.Assumed())
+    camera = turn.camera
     shorter = step_by(time_marks(camera.dial), given.shutter_s, 2 * camera.dial.value)
     turn.say(
         Role.SETTINGS,

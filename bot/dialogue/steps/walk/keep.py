@@ -8,7 +8,6 @@ from typing import Final
 from bot.dialogue import reckoning
 from bot.dialogue.compose import Role
 from bot.dialogue.context import GivenSettings
-from bot.dialogue.reckoning import Assumed
 from bot.dialogue.solving import settings_text
 from bot.dialogue.states import State, Trigger
 from bot.dialogue.steps.frames import look_said, my_look
@@ -57,7 +56,7 @@ def reached(turn: Turn) -> None:
 def ladder(turn: Turn) -> list[str]:
     """The same frame at several times, brightness held, as the dials show it."""
     given = turn.given
-    camera = reckoning.camera_of(turn.facts, Assumed())
+    camera = turn.camera
     rungs = [_rung(given, stops, camera) for stops in _RUNGS]
     return [rung for rung in rungs if rung is not None]
 
@@ -99,7 +98,7 @@ def leaf_frame(turn: Turn) -> None:
     if given is None:
         turn.say(Role.SETTINGS, "symptom.leaves")
         return
-    camera = reckoning.camera_of(turn.facts, Assumed())
+    camera = turn.camera
     water = Settings(given.f_number, given.shutter_s, given.iso)
     found = leaf.leaf_frame(water, camera, _widest(turn, given))
     as_bright_s = found.settings.shutter_s * 2**found.darker_stops
@@ -156,7 +155,7 @@ def finish(turn: Turn) -> None:
 
 
 def _say_log_line(turn: Turn, given: GivenSettings) -> None:
-    camera = reckoning.camera_of(turn.facts, Assumed())
+    camera = turn.camera
     crop = camera.sensor.crop_factor
     focal = f", {measures.focal(given.focal_mm, crop)}" if given.focal_mm else ""
     filters = f", {on}" if (on := base_said.filters_on(given)) else ""

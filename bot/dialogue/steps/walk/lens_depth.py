@@ -54,7 +54,7 @@ def no_longer_holds(turn: Turn) -> bool:
     near_m, focal_mm = reckoning.nearest_of(facts), facts.focal_mm
     if near_m is None or focal_mm is None or turn.walk.checks.get("focal") != "chosen":
         return False
-    if turn.walk.stays or turn.walk.clean_stops is not None or turn.walk.clipped_stops is not None:
+    if turn.walk.stays or turn.walk.light_is_measured:
         return False  # frames were taken with it
     whole = facts.fall_height_m is not None and facts.distance_m is not None
     if not whole or reckoning.is_stream(facts) or facts.section or facts.section_height_m:
@@ -80,7 +80,7 @@ def _sharp_in_one(facts: Facts, lenses: list[Lens], focal_mm: float) -> float | 
     near_m, sensor = reckoning.nearest_of(facts), reckoning.sensor_of(facts, Assumed())
     if near_m is None or sensor.fixed_f_number is not None:
         return None
-    far_m = facts.farthest_m or facts.distance_m or FAR_M
+    far_m = reckoning.farthest_of(facts) or FAR_M
     coc_mm = circle_of_confusion_mm(sensor.diagonal_mm)
     softens_mm, best_mm = (
         longest_focal_mm(near_m, far_m, f_number, coc_mm) * _INSIDE

@@ -11,7 +11,7 @@ from bot.dialogue.steps.telling.heard import is_queued, standing_of
 from bot.dialogue.texts import late as texts
 from bot.dialogue.texts import measures
 from bot.dialogue.turn import Turn
-from bot.dialogue.way_out import day_around, leave_at, zone_told
+from bot.dialogue.way_out import day_around, turn_back_of, zone_told
 
 #: After so long a silence light and time left are said anew (own rule: a look around, a snack).
 _PAUSE: Final = timedelta(minutes=15)
@@ -39,9 +39,8 @@ _NO_SETTINGS: Final = frozenset(
 def _rests_on_light(turn: Turn, *, live: bool) -> bool:
     """Whether the answer holds settings that rest on a light."""
     keys = {part.key for part in turn.parts} - _NO_SETTINGS
-    walk = turn.walk
-    measured = walk.clean_stops is not None or walk.clipped_stops is not None
-    begun = (_BASE,) if measured or turn.facts.light is not None else ()
+    known = turn.walk.light_is_measured or turn.facts.light is not None
+    begun = (_BASE,) if known else ()
     resting = (*_FOR_A_LIGHT, *begun) if live else (*_FOR_A_LIGHT, *_OF_A_LIGHT, *begun)
     return any(key.startswith(resting) for key in keys)
 
@@ -89,7 +88,7 @@ def _say_time_left(turn: Turn) -> None:
     """After a pause: how long it is to the turn-back time, where the place tells the clock."""
     if turn.urgent or not turn.parts or turn.position is None or not _after_pause(turn):
         return
-    moment = leave_at(turn.facts, turn.trip, turn.position, turn.now)
+    moment = turn_back_of(turn)
     if moment is not None and timedelta(0) < moment - turn.now <= _WORTH_TELLING:
         left = measures.minutes((moment - turn.now).total_seconds() / 60)
         turn.say(Role.ASSUMPTION, "light.time_left", left=left, time=measures.clock(moment))
