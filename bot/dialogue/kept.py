@@ -74,8 +74,10 @@ class ToldFrame(_Kept):
     focal_mm: float | None = None
     #: Names of what was seen in it, as `bot.dialogue.meaning.told_sights` knows them.
     sights: tuple[str, ...] = ()
-    #: The one that the person likes best; it has taught their look.
+    #: The one that the person likes best.
     liked: bool = False
+    #: Its share has taught the person's look, which each frame does once.
+    taught: bool = False
     #: As bright as the meter wanted.
     metered: bool = False
 

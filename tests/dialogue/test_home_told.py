@@ -330,6 +330,19 @@ def test_the_favourite_is_learnt_as_a_look() -> None:
     assert player.context.person.kept_shares == {}
 
 
+@pytest.mark.parametrize(
+    "said", [("keep", "the 1/2 is my favourite"), ("the 1/2 is my favourite", "keep")]
+)
+def test_a_shared_frame_teaches_once(said: tuple[str, str]) -> None:
+    """Whether it is kept as the shared one or liked as the told one first."""
+    player = at_home(PLACE)
+    player.happen("frame half")
+    for line in said:
+        player.say(line)
+    assert player.context is not None
+    assert len(player.context.person.kept_shares["silky"]) == 1
+
+
 def test_keep_at_home() -> None:
     """`keep` is the frame that was spoken of; else it is asked which."""
     player = at_home(PLACE, FIVE)

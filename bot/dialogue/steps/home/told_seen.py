@@ -235,11 +235,17 @@ def _best(turn: Turn, places: Sequence[int]) -> None:
 
 def _learn(turn: Turn, place: int) -> None:
     """Each frame teaches once, and only by the person's own numbers."""
-    taught = "taught" in told_frames.frames_of(turn)[place].sights
+    measured = turn.context.conversation.measured
+    name = told_frames.shared_as(turn, place)
+    kept = name is not None and measured[name].kept
+    taught = kept or told_frames.frames_of(turn)[place].taught
     told_frames.mark(turn, place, liked=True)
     if taught or not told_frames.is_by_numbers(turn):
         return
-    told_frames.see(turn, (place,), "taught")
+    told_frames.mark(turn, place, taught=True)
+    if name is not None:
+        own = measured[name].model_copy(update={"kept": True})
+        turn.change_conversation(measured=measured | {name: own})
     share = told_frames.share_of(turn, place)
     turn.change_person(kept_shares=with_kept(turn.context.person, share))
 
