@@ -68,3 +68,16 @@ def test_in_a_group_room_nothing_is_repeated() -> None:
     (said,) = [action for action in actions if isinstance(action, Say)]
     assert said.body == "Noted."
     assert context.person.needs == {Need.HEARING}
+
+
+@pytest.mark.parametrize(
+    ("text", "noted"),
+    [
+        ("hi, I'm deaf in one ear and hear little on the other", True),
+        ("I can't hear well and my friend has not come back", False),
+    ],
+)
+def test_ears_are_no_danger(text: str, noted: bool) -> None:
+    """Who tells of their ears is asked for no danger; who misses somebody is."""
+    (said,) = Player().say(text)
+    assert ("access.hearing" in said.keys) is noted

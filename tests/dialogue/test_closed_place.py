@@ -190,3 +190,75 @@ def test_a_reply_to_another_question_opens_nothing() -> None:
     """The "no" of an older question is none of this one."""
     said = at_the_lip().happen("reply blink 1")
     assert [key for one in said for key in one.keys] == ["danger.insist", "ask.out_there"]
+
+
+@pytest.mark.parametrize(
+    ("text", "key"),
+    [
+        ("how much time should I plan to be there", "asked.stay"),
+        ("do I need a permit for that?", "asked.permit"),
+        ("what should I pack?", "asked.pack"),
+        ("is the path open?", "asked.path_open"),
+        ("how do I choose between the frames at home", "asked.choose"),
+    ],
+)
+def test_what_is_asked_of_the_day_is_answered(text: str, key: str) -> None:
+    """No setting stands in it; the question stands behind it, and the place stays closed."""
+    player = at_the_lip()
+    (said,) = player.say(text)
+    assert key in said.keys
+    assert said.keys[-1] == "ask.out_there"
+    assert not SETTINGS.search(said.body)
+    assert player.context is not None
+    assert player.context.conversation.closed
+
+
+def test_the_way_out_is_told_there_too() -> None:
+    """When to turn back is told to whoever asks, wherever they stand."""
+    player = at_the_lip()
+    (said,) = player.say("sunset 21:00, 2 km and 50 m out, when do we turn back?")
+    assert "arrive.turn_back" in said.keys
+    assert said.keys[-1] == "ask.out_there"
+
+
+PLANNED = "tomorrow we go to the Ravine Fall, 3 km each way, 150 m climb, sunset 18:40"
+
+
+@pytest.mark.parametrize(
+    ("language", "text", "key"),
+    [
+        ("english", "can we stand at the lip?", "danger.lip.planned"),
+        ("english", "could I clamber up the side for a nicer angle?", "danger.climb.planned"),
+        ("deutsch", "Kann man da mit Gummistiefeln in den Bach?", "danger.wading"),
+        ("español", "¿los niños pueden jugar en la poza debajo del salto?", "danger.under.planned"),
+    ],
+)
+def test_a_place_of_a_visit_to_come_holds_nobody(language: str, text: str, key: str) -> None:
+    """The evening before nobody is out there: the place is left out, and the plan goes on."""
+    player = Player()
+    player.say(PLANNED)
+    player.say(language)
+    (said,) = player.say(text)
+    assert key in said.keys
+    assert "ask.out_there" not in said.keys
+    assert player.context is not None
+    assert not player.context.conversation.closed
+
+
+def test_who_stands_there_is_held_whatever_was_planned() -> None:
+    """A plan for tomorrow is no word of where somebody is now."""
+    player = Player()
+    player.say(PLANNED)
+    (said,) = player.say("I'm standing at the lip")
+    assert said.keys[-1] == "ask.out_there"
+    (said,) = player.say("can I stand on the edge here?")
+    assert said.keys[-1] == "ask.out_there"
+
+
+def test_a_rock_that_was_read_of_ends_no_plan() -> None:
+    """The nearest stone of a visit on another day may be known from a book."""
+    player = Player()
+    player.say("Tomorrow we go to the Ravine Fall, it is 20 m tall")
+    player.say("there is a rock at 1.2 m in front, they say")
+    (said,) = player.say("how long should we stay?")
+    assert not any(key.startswith("ask.") for key in said.keys)

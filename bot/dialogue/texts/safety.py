@@ -109,6 +109,19 @@ SAFETY: Final[dict[str, str]] = {
         "Stay off the ice, and out from under it. Ice over moving water is thin where it looks "
         "thick, and icicles fall without warning."
     ),
+    # While a visit is planned nobody is there yet: the place is left out of the plan.
+    "danger.lip.planned": (
+        "Leave the top out of the plan: nobody stands on or above the lip. Wet rock there is "
+        "slick, and the water leaves no second try."
+    ),
+    "danger.under.planned": (
+        "Not there: falls and overhangs throw down stone, wood and ice without warning. Nobody "
+        "works or plays below them, behind the water or in the pool at the foot."
+    ),
+    "danger.climb.planned": (
+        "Leave the climb out of the plan: wet rock and moss hold no boot, and down is harder "
+        "than up. Signs and rangers decide."
+    ),
     "danger.position": (
         "Your last shared position: {place} at {time}, {age} ago. Read it to rescuers."
     ),

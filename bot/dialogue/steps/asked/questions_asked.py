@@ -90,10 +90,20 @@ _MINE: Final = re.compile(r"\bmy\b")
 
 
 def _topic(clause: str) -> Answer | None:
+    named = _named(clause)
+    return None if named is None else TOPICS[named]
+
+
+def _named(clause: str) -> str | None:
     said = clause.casefold().strip()
     if "what if" in said or not is_asking(said) or _tells(clause):
         return None
-    return next((say for pattern, say in _SAY if pattern.search(said)), None)
+    return next((topic for pattern, topic in _TOPIC_OF if pattern.search(said)), None)
+
+
+def topic_asked(text: str) -> str | None:
+    """The first topic that a message asks of in known words; None where it asks none."""
+    return next((topic for clause in _CLAUSE.split(text) if (topic := _named(clause))), None)
 
 
 def is_asking(text: str) -> bool:
@@ -240,4 +250,4 @@ _ABOUT: Final[tuple[tuple[str, str], ...]] = (
         "pack",
     ),
 )
-_SAY: Final = tuple((re.compile(pattern), TOPICS[topic]) for pattern, topic in _ABOUT)
+_TOPIC_OF: Final = tuple((re.compile(pattern), topic) for pattern, topic in _ABOUT)

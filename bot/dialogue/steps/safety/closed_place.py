@@ -1,4 +1,4 @@
-"""While somebody may stand where nobody should: what is told is kept, nothing else is answered."""
+"""While somebody may stand where nobody should: what is told is kept, no settings are given."""
 
 from __future__ import annotations
 
@@ -7,10 +7,14 @@ from typing import Final
 from bot.dialogue.danger import Safe, anyone_out_there, who_is_safe
 from bot.dialogue.events import TextReceived
 from bot.dialogue.meaning.asides import Aside, aside_of
+from bot.dialogue.meaning.topics import topic_of
 from bot.dialogue.questions import QUESTIONS
 from bot.dialogue.replies import chosen
+from bot.dialogue.steps.asked.questions_asked import is_asking, topic_asked
+from bot.dialogue.steps.asked.topic_answers import TOPICS
 from bot.dialogue.steps.safety import emergency
 from bot.dialogue.steps.telling import heard
+from bot.dialogue.steps.visits import visit
 from bot.dialogue.turn import Turn
 
 _QUESTION: Final = "out_there"
@@ -18,6 +22,11 @@ _QUESTION: Final = "out_there"
 BEFORE_IT: Final = frozenset({"forget", "safe", "in_danger", "resume"})
 #: Who thanks wants no settings.
 _LEAVING: Final = frozenset({Aside.THANKS})
+#: What is asked of the day: no setting stands in the answers, and none sends anybody anywhere.
+_OF_THE_DAY: Final = frozenset(
+    {"pack", "tell_home", "path_open", "permit", "stay", "time_forgotten", "choose", "copy_card"}
+    | {"battery_cold", "best_time"}
+)
 #: Commands that give no settings and go on to none.
 _HARMLESS: Final = frozenset(
     {"help", "commands", "stop", "back", "forget", "data", "thanks", "units", "metric", "imperial"}
@@ -67,7 +76,19 @@ def holds_back(turn: Turn, event: TextReceived, said: str, command: str | None) 
         emergency.answer_out_there(turn, value)
         return True
     heard.keep(turn, event.text)
-    emergency.insist(turn, asked_why=command == "why")
+    visit.hear(turn, event.text, said)
+    if not _without_settings(turn, said):
+        emergency.insist(turn, asked_why=command == "why")
+    return True
+
+
+def _without_settings(turn: Turn, said: str) -> bool:
+    """Answer what is asked of the day and not of the picture; the question stands behind it."""
+    topic = topic_asked(said) or (topic_of(said) if is_asking(said) else None)
+    if topic not in _OF_THE_DAY:
+        return False
+    TOPICS[topic](turn, said)
+    emergency.ask_out_there_again(turn)
     return True
 
 

@@ -12,6 +12,7 @@ from bot.dialogue.danger.whose import names_somebody
 from bot.dialogue.events import FrameChecked, FramesMeasured, TextReceived
 from bot.dialogue.questions import QUESTIONS
 from bot.dialogue.reading import read
+from bot.dialogue.reading.access import needs_of
 from bot.dialogue.reading.command_words import command_of
 from bot.dialogue.reading.foreign import glossed
 from bot.dialogue.reading.normal import normalise
@@ -51,7 +52,7 @@ def ask(turn: Turn, text: str, *, reason: str = "danger.doubt") -> bool:
     conversation = turn.context.conversation
     if conversation.doubted is not None or conversation.emergency is not None:
         return False
-    if cry_of(text) is None and (_answers_the_walk(turn, text) or _tells_of_visit(turn, text)):
+    if cry_of(text) is None and _is_harmless(turn, text):
         return False
     standing = conversation.question
     passing = standing is not None and QUESTIONS[standing.name].passing
@@ -59,6 +60,18 @@ def ask(turn: Turn, text: str, *, reason: str = "danger.doubt") -> bool:
     turn.change_conversation(doubted=text, doubt=doubt)
     _put(turn, reason)
     return True
+
+
+def _is_harmless(turn: Turn, text: str) -> bool:
+    """Whether words that sound like danger are of something else, as far as can be told."""
+    told = _answers_the_walk(turn, text) or _tells_of_visit(turn, text)
+    return told or _tells_of_ears(turn, text)
+
+
+def _tells_of_ears(turn: Turn, text: str) -> bool:
+    """Whether a message says that its writer hears or sees badly, and names nobody else."""
+    said = glossed(text, turn.context.person.language)
+    return bool(needs_of(said)) and not whose(text).others
 
 
 def _answers_the_walk(turn: Turn, text: str) -> bool:

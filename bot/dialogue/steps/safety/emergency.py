@@ -10,10 +10,13 @@ from bot.dialogue.actions import Say, SharedPlace
 from bot.dialogue.compose import Role
 from bot.dialogue.context import Doubt, Emergency, Position, Question
 from bot.dialogue.danger import Danger, DangerKind, Level, Whose, gravest, whose
+from bot.dialogue.danger.names import asks
 from bot.dialogue.events import PlaceReceived
 from bot.dialogue.lateness import CLOCKS_DIFFER
+from bot.dialogue.meaning.visit_words import speaks_of_day_to_come
 from bot.dialogue.reckoning import Assumed
 from bot.dialogue.steps.anywhere import repeat
+from bot.dialogue.steps.visits import planning
 from bot.dialogue.texts import TEXTS, measures
 from bot.dialogue.turn import Turn
 from core.framing import section_focal_mm
@@ -36,7 +39,7 @@ def answer(turn: Turn, danger: Danger, text: str) -> None:
     """
     turn.urgent = True
     turn.change_conversation(doubted=None, doubt=Doubt())
-    turn.say(Role.SAFETY, _instruction(turn, danger))
+    turn.say(Role.SAFETY, _instruction(turn, danger, text))
     age = turn.now - turn.origin.sent_at
     if age > CLOCKS_DIFFER:
         turn.say(Role.ASSUMPTION, "danger.late", age=measures.minutes(age.total_seconds() / 60))
@@ -46,14 +49,24 @@ def answer(turn: Turn, danger: Danger, text: str) -> None:
         _hold(turn, danger.kind.value, whose(text, danger.kind))
     elif turn.context.conversation.emergency is None:
         _safe_picture(turn)
-        turn.change_conversation(closed=True)
-        turn.ask("out_there")
+        if not _is_planned(turn, text):
+            turn.change_conversation(closed=True)
+            turn.ask("out_there")
         return
     ask_again(turn)
 
 
-def _instruction(turn: Turn, danger: Danger) -> str:
+def _is_planned(turn: Turn, text: str) -> bool:
+    """Whether the place is one of a visit to come: nobody is there who would have to come back."""
+    ahead = planning.is_planning(turn) and not turn.context.conversation.closed
+    return ahead and (asks(text) or speaks_of_day_to_come(text))
+
+
+def _instruction(turn: Turn, danger: Danger, text: str) -> str:
     """What protects from it; who wants to wade out of a flood is sent up, not to the bank."""
+    planned = f"danger.{danger.kind.value}.planned"
+    if planned in TEXTS and _is_planned(turn, text):
+        return planned
     held = turn.context.conversation.emergency
     flooded = held is not None and held.kind == DangerKind.FLOOD.value
     if flooded and danger.kind is DangerKind.WADING:
@@ -216,12 +229,21 @@ _STAY_AWAY: Final = frozenset({DangerKind.FLOOD.value, DangerKind.THUNDER.value}
 
 def insist(turn: Turn, *, asked_why: bool = False) -> None:
     """Words that answer nothing while somebody may be out there: that place stays closed."""
-    question = turn.context.conversation.question
-    times = question.times if question is not None else 1
     turn.urgent = True
-    if times < repeat.MOST_TIMES or asked_why:
+    if _times_asked(turn) < repeat.MOST_TIMES or asked_why:
         turn.say(Role.SAFETY, "danger.insist")
+    ask_out_there_again(turn)
+
+
+def ask_out_there_again(turn: Turn) -> None:
+    """Whether somebody is out there, once more."""
+    times = _times_asked(turn)
     turn.ask_again(Question(name="out_there", asked_at=turn.now, times=times))
+
+
+def _times_asked(turn: Turn) -> int:
+    question = turn.context.conversation.question
+    return question.times if question is not None else 1
 
 
 def answer_out_there(turn: Turn, value: str) -> None:

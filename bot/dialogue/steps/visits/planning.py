@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import re
-from datetime import timedelta
+from datetime import datetime, timedelta
 from typing import Final
 
 from bot.dialogue.compose import Role
@@ -27,8 +27,21 @@ def is_planning(turn: Turn) -> bool:
     walk, since = turn.walk, turn.trip.planning_at
     if since is None or turn.now - since > _AT_HOME or walk.given is not None:
         return False
-    there = turn.facts.distance_m is not None or turn.facts.nearest_m is not None
+    told = turn.facts.distance_m is not None or turn.facts.nearest_m is not None
+    there = told and not _is_ahead(turn)
     return walk.state in _BEFORE_LENS and not there
+
+
+def _is_ahead(turn: Turn) -> bool:
+    """Whether the visit is on a day that has not come: what is near there was read or heard."""
+    day = turn.trip.day
+    return day is not None and day > _here(turn).date()
+
+
+def _here(turn: Turn) -> datetime:
+    """Now, in the zone of the place as far as it is known."""
+    zone = zone_of(turn.position)
+    return turn.now.astimezone(zone) if zone is not None else turn.now
 
 
 #: Somebody wants a plan, and does not only speak of the day.
@@ -57,8 +70,7 @@ _OF_THE_PLACE: Final = frozenset({"distance_m", "nearest_m", "water_speed_mps"})
 
 def begin(turn: Turn, typed: str = "") -> None:
     """From now on a visit is planned; for the day that the message names."""
-    zone = zone_of(turn.position)
-    today = turn.now.astimezone(zone) if zone is not None else turn.now
+    today = _here(turn)
     ahead = days_ahead(typed, today.weekday())
     changes: dict[str, object] = {"planning_at": turn.now}
     if ahead is not None:
