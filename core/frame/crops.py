@@ -13,6 +13,7 @@ from numpy.typing import NDArray
 from core.frame.align import Alignment
 from core.frame.comparison import Misfit
 from core.frame.laid import LEAST_PART, Laid
+from core.frame.srgb import curved_of
 from core.frame.working import LINEAR_OF_CODE
 
 Field = NDArray[np.float32]
@@ -30,10 +31,8 @@ MOST_GAIN_STOPS: Final = 3.0
 
 _STEPS: Final = 4095
 _LIGHTS: Final = (np.arange(_STEPS + 1) / _STEPS) ** 2
-#: Code of each step of the root of linear light. Source: IEC 61966-2-1 (sRGB), inverse.
-_CODE_OF_ROOT: Final = np.round(
-    255 * np.where(_LIGHTS <= 0.0031308, 12.92 * _LIGHTS, 1.055 * _LIGHTS ** (1 / 2.4) - 0.055)
-).astype(np.uint8)
+#: Code of each step of the root of linear light.
+_CODE_OF_ROOT: Final = np.round(255 * curved_of(_LIGHTS)).astype(np.uint8)
 
 
 @dataclass(frozen=True)

@@ -15,6 +15,7 @@ from numpy.typing import NDArray
 from core.errors import FrameFault, UnreadableFrameError
 from core.frame.raw_extents import raw_is_whole
 from core.frame.raw_saturation import Saturation, find_saturation
+from core.frame.srgb import curved_of
 
 COLOURS: Final = ("red", "green", "blue")
 _LETTERS: Final = {"R": "red", "G": "green", "B": "blue"}
@@ -238,6 +239,5 @@ def _codes(saturation: Saturation, black: float, gain: float) -> NDArray[np.uint
     """Code of each value of a photosite, shape (65536,)."""
     values = np.arange(65536, dtype=np.float64)
     light = np.clip((values - black) / (saturation.code - black) * gain, 0, 1)
-    curved = np.where(light <= 0.0031308, 12.92 * light, 1.055 * light ** (1 / 2.4) - 0.055)
-    codes = np.rint(curved * _BRIGHTEST_CODE).astype(np.uint8)
+    codes = np.rint(curved_of(light) * _BRIGHTEST_CODE).astype(np.uint8)
     return np.where(values >= saturation.clipped_from, SATURATED_CODE, codes).astype(np.uint8)

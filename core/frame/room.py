@@ -15,6 +15,7 @@ from core.frame.histogram import code_counts, percentile_code
 from core.frame.kinds import TOLERABLE_SHARE, TOLERABLE_WIDTH
 from core.frame.pixels import halvings_to, shrunk
 from core.frame.report import Advice, AreaKind, Box, ClippedArea, Clipping, FrameReport
+from core.frame.srgb import linear_of
 
 #: Averaged to about this long side [px], points of sparkle vanish in what surrounds them, and the
 #: body of the brightest thing stays. Own rule.
@@ -167,6 +168,5 @@ def _step_down(deciding: list[ClippedArea]) -> float:
 
 
 def _linear(code: int) -> float:
-    """Linear light of a code, 0 to 1. Source: IEC 61966-2-1 (sRGB)."""
-    value = code / 255
-    return value / 12.92 if value <= 0.04045 else ((value + 0.055) / 1.055) ** 2.4
+    """Linear light of a code, 0 to 1."""
+    return float(linear_of(np.asarray(code / 255)))

@@ -10,14 +10,13 @@ import cv2
 import numpy as np
 from numpy.typing import NDArray
 
+from core.frame.srgb import linear_of
+
 #: Long side [px]: the figures of the measurements hold there.
 WORKING_SIDE_PX: Final = 1600
 
-#: Linear light of each code, 0 to 1. Source: IEC 61966-2-1 (sRGB).
-_CODES: Final = np.arange(256) / 255
-LINEAR_OF_CODE: Final[NDArray[np.float32]] = np.where(
-    _CODES <= 0.04045, _CODES / 12.92, ((_CODES + 0.055) / 1.055) ** 2.4
-).astype(np.float32)
+#: Linear light of each code, 0 to 1.
+LINEAR_OF_CODE: Final[NDArray[np.float32]] = linear_of(np.arange(256) / 255).astype(np.float32)
 #: Luminance of linear red, green, blue. Source: IEC 61966-2-1, after ITU-R BT.709.
 _LUMINANCE: Final = np.array([[0.2126, 0.7152, 0.0722]], np.float32)
 
