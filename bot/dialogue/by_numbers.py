@@ -8,7 +8,7 @@ from typing import Final
 from bot.dialogue import reckoning
 from bot.dialogue.facts import Facts
 from bot.dialogue.reckoning import Assumed, Flowing
-from core import water
+from core import water_speed
 
 #: Without these told the share is not by the person's numbers.
 _NEEDED: Final = frozenset({"full_frame", "focal", "distance", "height", "stream_speed"})
@@ -51,6 +51,6 @@ def share_per_s(facts: Facts) -> tuple[float, float] | None:
     middle = flow.share(1.0)
     off_by = _OFF_BY.get(flow.how)
     if off_by is None:
-        low, high = water.foot_speed_range_mps(facts.fall_height_m or 1.0)
+        low, high = water_speed.foot_speed_range_mps(facts.fall_height_m or 1.0)
         off_by = math.sqrt(high / low)
     return middle / off_by, middle * off_by

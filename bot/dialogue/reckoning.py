@@ -7,10 +7,11 @@ from dataclasses import dataclass, field
 from typing import Final
 
 from bot.dialogue.facts import Facts, Flow, LensFact
-from core import water
+from core import water, water_speed
 from core.camera import FORMATS, Camera, Lens, SensorFormat
+from core.f_number import FNumberChoice, choose_f_number
 from core.framing import Framing, frame_fall
-from core.optics import FNumberChoice, choose_f_number, focus_distance_m
+from core.optics import focus_distance_m
 from core.series import Dial, exact_f_number, exact_iso, exact_shutter_s
 from core.water import Look
 
@@ -181,11 +182,11 @@ def speed_of(facts: Facts, assumed: Assumed) -> tuple[float, str] | None:
         return facts.water_speed_mps, "leaf"
     if facts.fall_height_m is not None and not facts.stream:
         if facts.section or facts.section_height_m is not None:
-            low, high = water.foot_speed_range_mps(facts.fall_height_m)
+            low, high = water_speed.foot_speed_range_mps(facts.fall_height_m)
             return math.sqrt(low * high), "foot"
-        return float(water.mean_fall_speed_mps(facts.fall_height_m)), "mean_fall"
+        return float(water_speed.mean_fall_speed_mps(facts.fall_height_m)), "mean_fall"
     if facts.water_depth_m is not None:
-        return float(water.chute_speed_mps(facts.water_depth_m)), "chute"
+        return float(water_speed.chute_speed_mps(facts.water_depth_m)), "chute"
     if facts.stream:
         assumed.note("stream_speed", speed_mps=STREAM_SPEED_MPS)
         return STREAM_SPEED_MPS, "stream_guess"

@@ -12,7 +12,7 @@ from bot.dialogue.actions import MeasureOptions
 from bot.dialogue.events import MeasuredKind
 from core.errors import FrameFault
 from core.frame.comparison import Comparison
-from core.frame.decode import MAX_BYTES, MAX_PIXELS
+from core.frame.limits import MAX_BYTES, MAX_PIXELS
 from core.frame.report import FrameReport
 from core.frame.several import Wishes
 

@@ -18,7 +18,7 @@ from bot.runtime.frames import FrameServer
 from bot.runtime.outcomes import Outcome
 from bot.runtime.ports import FrameChecker
 from bot.terminal.png_picture import check_and_draw_png
-from core.frame.decode import MAX_BYTES
+from core.frame.limits import MAX_BYTES
 from core.frame.report import FrameReport
 
 

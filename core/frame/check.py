@@ -12,9 +12,10 @@ from core.frame.borders import find_borders
 from core.frame.cast import measure_cast
 from core.frame.clipping import find_clipping
 from core.frame.contrast import contrast_of
-from core.frame.decode import MAX_BYTES, MAX_PIXELS, DecodedFrame, decode
+from core.frame.decode import DecodedFrame, decode
 from core.frame.findings import WaterArea
 from core.frame.histogram import brightest_channel
+from core.frame.limits import MAX_BYTES, MAX_PIXELS
 from core.frame.raw import SATURATED_CODE
 from core.frame.report import FrameReport, SizeNote
 from core.frame.room import room_and_advice

@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 import io
-import math
 import warnings
 from collections.abc import Callable, Mapping
 from dataclasses import dataclass
@@ -23,7 +22,15 @@ from PIL.TiffImagePlugin import TiffImageFile
 from core.errors import FrameFault, UnreadableFrameError
 from core.frame.findings import RawExposure
 from core.frame.heif_boxes import heif_is_whole, lacks_tiles
-from core.frame.jpeg import NotJudgedError, jpeg_pixels, whole_jpeg
+from core.frame.jpeg import NotJudgedError, check_foot, jpeg_pixels, standard_quality, whole_jpeg
+from core.frame.limits import (
+    MAX_BYTES,
+    MAX_PIXELS,
+    MAX_PIXELS_UNSCALED,
+    check_sides,
+    check_size,
+    halvings_for,
+)
 from core.frame.metadata import ExifTags, completed, exif_tags, read_metadata, stated_size
 from core.frame.pixels import (
     READABLE_MODES,
@@ -40,37 +47,12 @@ from core.frame.report import FrameMetadata
 from core.frame.sniff import RAW, file_kind, has_readable_directory
 from core.frame.tiff_strips import strips_are_there
 
-#: Largest file that is looked at [bytes]: twice what a homeserver lets through by default
-#: (50 MiB, from memory), and enough for the JPEG of a 200-megapixel phone. Own rule.
-MAX_BYTES: Final = 100 * 2**20
-
-#: Largest picture [pixels]: a 200-megapixel phone (16,320 × 12,240) with 10 % to spare. Own rule.
-MAX_PIXELS: Final = 220_000_000
-
-#: Largest PNG or TIFF [pixels]: its reader needs 7 bytes a pixel and cannot decode at a smaller
-#: scale; 110 million is the largest medium-format frame with some to spare. Own rule.
-MAX_PIXELS_UNSCALED: Final = 110_000_000
-
-#: Above this a picture is measured on a smaller copy [pixels]; 61 million is the largest
-#: 36x24 mm camera (from memory). Own rule.
-FULL_SCALE_PIXELS: Final = 64_000_000
-
-#: Shortest side that can be measured [px]: below, a patch of half a percent of the long side,
-#: the largest that is tolerable, is smaller than a pixel. Own rule.
-MIN_SIDE_PX: Final = 100
-
 #: Longest Exif block [bytes]: in a JPEG a camera has 64 kB for it; four times as much for other
 #: kinds of files. Own rule.
 _LONGEST_EXIF: Final = 256 * 1024
 
-#: Part of the last row that has one colour, from which on it may be made up. Own rule.
-_BLANK_FOOT: Final = 0.9
-
 #: Exif tag number (CIPA DC-008).
 _ORIENTATION: Final = 274
-
-#: Sum of the luminance quantisation table at quality 50. Source: ITU-T T.81 annex K, table K.1.
-_QUALITY_50_SUM: Final = 3688
 
 
 @dataclass(frozen=True)
@@ -180,9 +162,9 @@ def _finished(kind: str, opened: _Opened) -> DecodedFrame:
 def _read_jpeg(data: bytes, max_pixels: int) -> _Opened:
     whole = whole_jpeg(data)  # first: it is quick where the next steps from byte to byte
     image = JpegImageFile(io.BytesIO(whole))
-    _check_size(image.size, max_pixels)
-    quality = _quality(image.quantization)
-    halvings = _halvings(image.size)
+    check_size(image.size, max_pixels)
+    quality = standard_quality(image.quantization)
+    halvings = halvings_for(image.size)
     at_least = (-(-image.width >> halvings), -(-image.height >> halvings)) if halvings else (0, 0)
     if image.mode == "CMYK":  # the strict reader looks for damage alone, at its smallest scale
         jpeg_pixels(whole, cmyk=True, at_least=(1, 1))
@@ -192,7 +174,7 @@ def _read_jpeg(data: bytes, max_pixels: int) -> _Opened:
             pixels = jpeg_pixels(whole, at_least=at_least)
         except NotJudgedError:
             pixels = _pillow_pixels(image, at_least)
-            _check_foot(pixels)
+            check_foot(pixels)
     tags = _tags(image)
     return _Opened(pixels, tags.get(_ORIENTATION), tags, quality, scaled=halvings > 0)
 
@@ -204,16 +186,9 @@ def _pillow_pixels(image: JpegImageFile, at_least: tuple[int, int]) -> NDArray[n
     return picture_pixels(image)
 
 
-def _check_foot(pixels: NDArray[np.uint8]) -> None:
-    """Refuse a picture with hardly any detail in its last row: so a reader leaves what it lacks."""
-    _, counts = np.unique(pixels[-1], axis=0, return_counts=True)
-    if counts.max() >= _BLANK_FOOT * pixels.shape[1]:
-        raise UnreadableFrameError(FrameFault.DAMAGED)
-
-
 def _read_png(data: bytes, max_pixels: int) -> _Opened:
     image = PngImageFile(io.BytesIO(data))
-    _check_size(image.size, min(max_pixels, MAX_PIXELS_UNSCALED))
+    check_size(image.size, min(max_pixels, MAX_PIXELS_UNSCALED))
     if not png_is_whole(data):
         raise UnreadableFrameError(FrameFault.DAMAGED)
     return _read_loaded(image)
@@ -226,7 +201,7 @@ def _read_tiff(data: bytes, max_pixels: int) -> _Opened:
         if has_readable_directory(data):
             raise UnreadableFrameError(FrameFault.KIND_NOT_READ, raw=0) from error
         raise
-    _check_size(image.size, min(max_pixels, MAX_PIXELS_UNSCALED))
+    check_size(image.size, min(max_pixels, MAX_PIXELS_UNSCALED))
     if not strips_are_there(image.tag_v2, len(data)):
         raise UnreadableFrameError(FrameFault.DAMAGED)
     return _read_loaded(image)
@@ -243,10 +218,10 @@ def _read_loaded(image: ImageFile) -> _Opened:
 
 def _read_heic(data: bytes, max_pixels: int) -> _Opened:
     heif = pillow_heif.open_heif(data, convert_hdr_to_8bit=True)
-    _check_size(heif.size, max_pixels)
+    check_size(heif.size, max_pixels)
     if not heif_is_whole(data):
         raise UnreadableFrameError(FrameFault.DAMAGED)
-    halvings = _halvings(heif.size)
+    halvings = halvings_for(heif.size)
     pixels = np.asarray(heif)[:, : heif.size[0]]
     if pixels.ndim == 2:  # a grey picture
         pixels = np.repeat(pixels[..., np.newaxis], 3, axis=2)
@@ -268,10 +243,7 @@ def _read_heic(data: bytes, max_pixels: int) -> _Opened:
 
 def _read_raw(data: bytes, max_pixels: int) -> DecodedFrame:
     frame = read_raw(data, max_pixels)
-    if min(frame.width, frame.height) < MIN_SIDE_PX:
-        raise UnreadableFrameError(
-            FrameFault.TOO_SMALL, width=frame.width, height=frame.height, limit=MIN_SIDE_PX
-        )
+    check_sides((frame.width, frame.height))
     preview, preview_tags = _preview(frame.preview)
     pixels = upright(render(frame), frame.orientation)
     turned = (pixels.shape[0] > pixels.shape[1]) != (frame.height > frame.width)
@@ -319,33 +291,3 @@ _READERS: Final[Mapping[str, Callable[[bytes, int], _Opened]]] = {
     "TIFF": _read_tiff,
     "HEIC": _read_heic,
 }
-
-
-def _check_size(size: tuple[int, int], max_pixels: int) -> None:
-    width, height = size
-    if width * height > max_pixels:
-        raise UnreadableFrameError(
-            FrameFault.TOO_MANY_PIXELS, pixels=width * height, limit=max_pixels
-        )
-    if min(size) < MIN_SIDE_PX:
-        raise UnreadableFrameError(
-            FrameFault.TOO_SMALL, width=width, height=height, limit=MIN_SIDE_PX
-        )
-
-
-def _halvings(size: tuple[int, int]) -> int:
-    """How often to halve both sides to stay within `FULL_SCALE_PIXELS`."""
-    over = size[0] * size[1] / FULL_SCALE_PIXELS
-    return 0 if over <= 1 else math.ceil(math.log2(over) / 2)
-
-
-def _quality(tables: Mapping[int, list[int]]) -> int:
-    """Quality of the standard luminance table that is as coarse as the file's first one.
-
-    Source: the scaling of the Independent JPEG Group's library (from memory): a quality q from
-    50 scales table K.1 by (200 - 2q) %, a lower one by 5000 / q %. Coarseness alone is compared,
-    by the sum of the table, since makers have tables of their own.
-    """
-    percent = 100 * sum(tables[min(tables)]) / _QUALITY_50_SUM
-    quality = (200 - percent) / 2 if percent <= 100 else 5000 / percent
-    return max(1, min(100, round(quality)))

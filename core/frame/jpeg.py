@@ -1,9 +1,9 @@
-"""JPEG files: whether one is whole, and its pixels with nothing made up."""
+"""JPEG files: whether one is whole, its pixels with nothing made up, and its quality."""
 
 from __future__ import annotations
 
 import re
-from collections.abc import Iterator
+from collections.abc import Iterator, Mapping
 from contextlib import suppress
 from typing import Final
 
@@ -38,6 +38,10 @@ _TOO_MUCH_AT_THE_END: Final = "extraneous bytes before marker 0xd9"
 #: Bytes of zeros with which the codes of a picture may end. Own rule.
 _MOST_ZERO_CODES: Final = 3
 _NO_MEMORY: Final = re.compile("insufficient memory|memory allocation", re.IGNORECASE)
+#: Part of the last row that has one colour, from which on it may be made up. Own rule.
+_BLANK_FOOT: Final = 0.9
+#: Sum of the luminance quantisation table at quality 50. Source: ITU-T T.81 annex K, table K.1.
+_QUALITY_50_SUM: Final = 3688
 
 
 class NotJudgedError(Exception):
@@ -164,3 +168,32 @@ def _decoded(data: bytes, space: str, at_least: tuple[int, int]) -> NDArray[np.u
         data, space, min_width=width, min_height=height, strict=True
     )
     return pixels
+
+
+def check_foot(pixels: NDArray[np.uint8]) -> None:
+    """Refuse a picture with hardly any detail in its last row: so a reader leaves what it lacks.
+
+    Args:
+        pixels: as stored, shape (H, W, 3).
+
+    Raises:
+        UnreadableFrameError: DAMAGED.
+    """
+    _, counts = np.unique(pixels[-1], axis=0, return_counts=True)
+    if counts.max() >= _BLANK_FOOT * pixels.shape[1]:
+        raise UnreadableFrameError(FrameFault.DAMAGED)
+
+
+def standard_quality(tables: Mapping[int, list[int]]) -> int:
+    """Quality of the standard luminance table that is as coarse as the file's first one.
+
+    Source: the scaling of the Independent JPEG Group's library (from memory): a quality q from
+    50 scales table K.1 by (200 - 2q) %, a lower one by 5000 / q %. Coarseness alone is compared,
+    by the sum of the table, since makers have tables of their own.
+
+    Returns:
+        Quality, 1 to 100.
+    """
+    percent = 100 * sum(tables[min(tables)]) / _QUALITY_50_SUM
+    quality = (200 - percent) / 2 if percent <= 100 else 5000 / percent
+    return max(1, min(100, round(quality)))

@@ -12,6 +12,7 @@ from typing import Final
 
 from PIL import Image
 
+from core.frame.phones import is_phone
 from core.frame.report import CameraSettings, FrameMetadata
 
 #: Tag number to value, of the first directory and the Exif directory together.
@@ -71,44 +72,6 @@ _LONGEST_TEXT: Final = 64
 _STAMP: Final = re.compile(r"\s*(\d{4})\D(\d\d)\D(\d\d)[ T](\d\d)\D(\d\d)\D(\d\d)")
 _OFFSET: Final = re.compile(r"\s*([+-])(\d\d):([0-5]\d)\s*\0?")
 
-#: Makers of whom only phones are known, as they write themselves; from memory.
-_PHONE_MAKERS: Final = frozenset(
-    {
-        "apple",
-        "asus",
-        "fairphone",
-        "google",
-        "hmd global",
-        "honor",
-        "htc",
-        "huawei",
-        "infinix",
-        "lge",
-        "meizu",
-        "motorola",
-        "nokia",
-        "nothing",
-        "oneplus",
-        "oppo",
-        "poco",
-        "realme",
-        "redmi",
-        "tecno",
-        "vivo",
-        "xiaomi",
-        "zte",
-    }
-)
-#: Models of phones by makers of cameras too; how their names begin, from memory.
-_PHONE_MODELS: Final = re.compile(r"(sm-|gt-|galaxy|xq-|so-\d|xperia|leitz phone)", re.IGNORECASE)
-#: How phones call their lenses.
-_PHONE_LENS: Final = re.compile(r"\b(back|front|rear)\b.*\bcamera\b", re.IGNORECASE)
-#: The main camera of a phone, when nothing else tells: a short, fast lens with the view of
-#: 20 to 30 mm; pocket cameras with as small a sensor open less wide. Own rule.
-_PHONE_LONGEST_MM: Final = 8.0
-_PHONE_FULL_FRAME_MM: Final = (20.0, 30.0)
-_PHONE_SLOWEST_F: Final = 2.4
-
 
 def exif_tags(load: Callable[[], Image.Exif]) -> ExifTags:
     """Tags of the first directory and, above them, of the Exif directory.
@@ -159,7 +122,7 @@ def read_metadata(tags: ExifTags) -> FrameMetadata:
         bias_stops=_number(tags.get(_BIAS), _BIASES),
         maker=maker,
         model=model,
-        from_phone=_from_phone(
+        from_phone=is_phone(
             maker or "",
             model or "",
             _text(tags.get(_LENS_MODEL)) or "",
@@ -280,24 +243,3 @@ def _offset_min(value: object) -> int | None:
     sign, hours, minutes = match.groups()
     offset_min = (int(hours) * 60 + int(minutes)) * (1 if sign == "+" else -1)
     return offset_min if _ZONES_MIN[0] <= offset_min <= _ZONES_MIN[1] else None
-
-
-def _from_phone(
-    maker: str,
-    model: str,
-    lens: str,
-    settings: CameraSettings,
-    focal_full_frame_mm: float | None,
-) -> bool:
-    """Whether maker, model, lens or the optics are those of a phone."""
-    if maker.casefold() in _PHONE_MAKERS or _PHONE_MODELS.match(model) or _PHONE_LENS.search(lens):
-        return True
-    focal_mm, f_number = settings.focal_mm, settings.f_number
-    if focal_mm is None or f_number is None or focal_full_frame_mm is None:
-        return False
-    low, high = _PHONE_FULL_FRAME_MM
-    return (
-        focal_mm < _PHONE_LONGEST_MM
-        and f_number <= _PHONE_SLOWEST_F
-        and low <= focal_full_frame_mm <= high
-    )

@@ -10,7 +10,8 @@ from hypothesis import strategies as st
 
 from core.adjust import Candidate, Ground, better_time
 from core.errors import OutOfDomainError
-from core.water import Look, coverage_m, look_of, mean_fall_speed_mps, share, time_range
+from core.water import Look, coverage_m, look_of, share, time_range
+from core.water_speed import mean_fall_speed_mps
 
 
 def test_a_third_under_with_texture_beats_clipped_mush() -> None:

@@ -12,6 +12,7 @@ from PIL import Image
 
 from core.errors import FrameFault, UnreadableFrameError
 from core.frame import decode as decoding
+from core.frame import limits as size_limits
 from core.frame.decode import decode
 from core.frame.pixels import halvings_to, shrunk
 from tests.core.frame_files import (
@@ -209,7 +210,7 @@ def test_unusual_sampling_is_read_by_another_reader(monkeypatch: pytest.MonkeyPa
     """Colour sampled as the strict reader does not know it is read all the same, scaled too."""
     data = unusual_sampling(natural())
     assert decode(data).pixels.shape == (800, 1200, 3)
-    monkeypatch.setattr(decoding, "FULL_SCALE_PIXELS", 400_000)
+    monkeypatch.setattr(size_limits, "FULL_SCALE_PIXELS", 400_000)
     assert decode(data).pixels.shape == (400, 600, 3)
 
 
@@ -223,17 +224,17 @@ def test_unusual_sampling_with_a_blank_foot_is_damaged() -> None:
 
 def test_huge_jpeg_is_scaled_down(monkeypatch: pytest.MonkeyPatch) -> None:
     """Above the full scale a JPEG is decoded at half its size, and says so."""
-    monkeypatch.setattr(decoding, "FULL_SCALE_PIXELS", 400_000)
+    monkeypatch.setattr(size_limits, "FULL_SCALE_PIXELS", 400_000)
     frame = decode(jpeg(natural()))
     assert frame.pixels.shape == (400, 600, 3)
     assert frame.reduced
-    monkeypatch.setattr(decoding, "FULL_SCALE_PIXELS", 100_000)
+    monkeypatch.setattr(size_limits, "FULL_SCALE_PIXELS", 100_000)
     assert decode(jpeg(natural())).pixels.shape == (200, 300, 3)
 
 
 def test_huge_heic_is_averaged_down(monkeypatch: pytest.MonkeyPatch) -> None:
     """Above the full scale a HEIC is averaged down after decoding, and says so."""
-    monkeypatch.setattr(decoding, "FULL_SCALE_PIXELS", 400_000)
+    monkeypatch.setattr(size_limits, "FULL_SCALE_PIXELS", 400_000)
     frame = decode(heic(natural()))
     assert frame.pixels.shape == (400, 600, 3)
     assert frame.reduced

@@ -14,9 +14,9 @@ from hypothesis import strategies as st
 from core.blur import total_blur_um
 from core.camera import FORMATS, SensorFormat
 from core.errors import OutOfDomainError
+from core.f_number import choose_f_number
 from core.optics import (
     angle_of_view_deg,
-    choose_f_number,
     circle_of_confusion_mm,
     depth_limits_m,
     focus_distance_m,

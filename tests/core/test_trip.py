@@ -16,12 +16,7 @@ from core.trip import (
     COLD_WATER_C,
     FACTOR_GROUP,
     FACTOR_WET_LOADED,
-    KNEE_M,
-    Reason,
-    Standing,
     WaterCold,
-    WaterToStandIn,
-    may_wade,
     thunder_distance_km,
     turn_back,
     walking_time_min,
@@ -29,6 +24,7 @@ from core.trip import (
     wind_chill_c,
     wind_chill_f,
 )
+from core.wading import KNEE_M, Reason, Standing, WaterToStandIn, may_wade
 
 
 class Walk(NamedTuple):

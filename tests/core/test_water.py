@@ -13,22 +13,15 @@ from hypothesis import strategies as st
 
 from core.errors import OutOfDomainError
 from core.series import at_least, at_most, shutter_label, time_marks
-from core.water import (
-    AIM,
-    BANDS,
+from core.water import AIM, BANDS, Look, coverage_m, look_of, share, time_for_share, time_range
+from core.water_speed import (
     GRAVITY_MPS2,
-    Look,
     chute_speed_mps,
-    coverage_m,
     drag_fall_speed_mps,
     fallen_distance_m,
     foot_speed_range_mps,
     free_fall_speed_mps,
-    look_of,
     mean_fall_speed_mps,
-    share,
-    time_for_share,
-    time_range,
     timed_speed_mps,
 )
 from tests.core.numbers import (

@@ -7,7 +7,7 @@ import pytest
 from bot.dialogue.by_numbers import share_per_s
 from bot.dialogue.events import TextReceived
 from bot.dialogue.reading import read
-from core import water
+from core import water_speed
 from tests.dialogue.player import Player
 
 
@@ -24,5 +24,5 @@ def test_the_foot_of_a_fall_runs_between_drag_and_free_fall() -> None:
     """Least and most are as far apart as single drops in air and free fall (core.water)."""
     found = share_per_s(read("12 m tall, 15 m away, just a section, 50 mm full frame"))
     assert found is not None
-    low, high = water.foot_speed_range_mps(12)
+    low, high = water_speed.foot_speed_range_mps(12)
     assert found[1] / found[0] == pytest.approx(high / low)

@@ -12,7 +12,7 @@ from typing import Final
 import cv2
 import numpy as np
 
-from core import water
+from core import water, water_speed
 from core.frame.decode import decode
 from core.frame.findings import Doubt, LookSeen, WaterArea
 from core.frame.sharpness import measure_sharpness
@@ -192,7 +192,7 @@ def _by_formula(rng: np.random.Generator) -> Figure:
         distance_m = coverage_m * focal_mm / side_mm
         shutter_s = float(np.exp(rng.uniform(math.log(1 / 60), math.log(0.3))))
         told = water.share(
-            water.mean_fall_speed_mps(height_m),
+            water_speed.mean_fall_speed_mps(height_m),
             shutter_s,
             water.coverage_m(distance_m, side_mm, focal_mm),
         )

@@ -19,7 +19,7 @@ from typing import Final
 from bot.runtime.frames import FrameServer
 from bot.runtime.orders import FrameLimits
 from core.errors import UnreadableFrameError
-from core.frame.decode import MAX_BYTES
+from core.frame.limits import MAX_BYTES
 from core.frame.sniff import file_kind
 from tests.hostile.cases import REPORT, Case, Seen, measure_all, table
 from tests.hostile.good_files import READ, REFUSED, good

@@ -17,8 +17,8 @@ from bot.dialogue.steps.walk import base_said, liking, reasons
 from bot.dialogue.turn import Turn
 from core.camera import POLARISER_STOPS, Camera
 from core.exposure import Settings, ev100
+from core.f_number import FNumberChoice
 from core.light import LIGHTS, metered_level
-from core.optics import FNumberChoice
 from core.series import Mark, nearest, time_marks
 
 #: A frame that clips leaves this much to take back [stops] (common practice: 1/3 to 2/3).

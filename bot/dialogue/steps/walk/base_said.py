@@ -17,8 +17,8 @@ from bot.dialogue.texts import TEXTS, measures
 from bot.dialogue.turn import Turn
 from bot.dialogue.within_light import within_light
 from core.camera import POLARISER_STOPS, Camera
+from core.f_number import FNumberChoice
 from core.light import LIGHTS
-from core.optics import FNumberChoice
 from core.water import look_of
 
 #: Lights that fall by themselves from minute to minute: no filter is offered in them.

@@ -8,8 +8,8 @@ from bot.dialogue.reckoning import Assumed, Flowing
 from bot.dialogue.texts import TEXTS, measures
 from bot.dialogue.turn import Turn
 from core.camera import Camera
+from core.f_number import FNumberChoice
 from core.framing import Framing
-from core.optics import FNumberChoice
 from core.series import Dial, f_number_label, nearest, time_marks
 from core.water import Look, band_of, coverage_m
 
