@@ -99,6 +99,8 @@ class Emergency(_Stored):
     others: int = 2
     #: The message that told of it, as long as it is the only one.
     event_id: str = ""
+    #: All kinds that were told of since, this one and milder ones.
+    told: frozenset[str] = frozenset()
 
 
 class Doubt(_Stored):
@@ -236,6 +238,8 @@ class Conversation(_Stored):
     #: What a "what if" tried last, for the next one that goes on from it.
     tried: Facts | None = None
     emergency: Emergency | None = None
+    #: When a storm ended with all in shelter.
+    sheltered_at: AwareDatetime | None = None
     #: Somebody may stand where nobody should: no settings until they say that nobody does.
     closed: bool = False
     last_at: AwareDatetime | None = None

@@ -7,7 +7,7 @@ from functools import cache
 
 from bot.dialogue.questions import QUESTIONS
 from bot.dialogue.texts import TEXTS, speaking
-from bot.dialogue.texts.commands import COMMAND_WORDS, folded
+from bot.dialogue.texts.commands import command_word, folded
 from bot.dialogue.texts.languages import LANGUAGES
 
 
@@ -17,13 +17,13 @@ def is_own(text: str) -> bool:
     Args:
         text: as typed, in any of the languages.
     """
-    return folded(text) in _own_words()
+    return command_word(text) is not None or folded(text) in _own_words()
 
 
 @cache
 def _own_words() -> frozenset[str]:
-    """All of them, folded; texts in which numbers are put are not typed word by word."""
-    return frozenset(COMMAND_WORDS) | {folded(text) for text in _asked() if "{" not in text}
+    """Questions and options, folded; those in which numbers are put nobody types word by word."""
+    return frozenset(folded(text) for text in _asked() if "{" not in text)
 
 
 def _asked() -> Iterator[str]:

@@ -5,6 +5,7 @@ from __future__ import annotations
 import re
 from typing import Final
 
+from bot.dialogue.danger.cold_hands import only_cold_hands
 from bot.dialogue.danger.features import Heard, heard_in
 from bot.dialogue.danger.judged import judged
 from bot.dialogue.danger.kinds import LEVELS, Danger, DangerKind, Level, gravest
@@ -69,6 +70,8 @@ def read_danger(text: str) -> Danger | None:
         The kind and its level, None where there is none; what only sounds like danger is
         `UNCLEAR`.
     """
+    if only_cold_hands(text):
+        return None
     text, _ = without_talk(text)
     heard = heard_in(text)
     likely = judged(text, heard)

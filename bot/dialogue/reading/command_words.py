@@ -5,7 +5,7 @@ from __future__ import annotations
 from typing import Final
 
 from bot.dialogue.texts import COMMAND_WORDS
-from bot.dialogue.texts.commands import folded
+from bot.dialogue.texts.commands import command_word, folded
 
 
 def _words(text: str) -> frozenset[str]:
@@ -79,9 +79,8 @@ def command_of(text: str) -> str | None:
     Args:
         text: the message as typed.
     """
-    said = folded(text)
-    words = said.split()
-    named = COMMAND_WORDS.get(said) or _language(words)
+    words = folded(text).split()
+    named = command_word(text) or _language(words)
     if named is None and _asks_now(words):
         return "now"
     return named or ("unclear" if _is_unclear(words) else None)

@@ -189,3 +189,30 @@ COMMAND_WORDS: Final[dict[str, str]] = {
     for command, words in commands.items()
     for word in words
 }
+
+#: Small words before a command that change nothing of it: "now where am I", "actually back".
+_BEFORE: Final = frozenset(
+    {"now", "ok", "okay", "so", "and", "actually", "then", "hm", "linn"}
+    | {"jetzt", "nun", "also", "und", "dann", "ahora", "y", "pues", "entonces"}
+)
+#: Commands that are heard behind them; a cry for help, or what can't be taken back, is none.
+_HEARD_BEHIND: Final = frozenset(
+    {"start", "back", "skip", "why", "where", "kit", "plan", "card", "log", "units", "keep", "stop"}
+)
+
+
+def command_word(text: str) -> str | None:
+    """The command that a whole message names by its word, small words before it left out.
+
+    Args:
+        text: as typed, in any of the languages.
+    """
+    said = folded(text)
+    if said in COMMAND_WORDS:
+        return COMMAND_WORDS[said]
+    first, _, rest = said.partition(" ")
+    while rest and first in _BEFORE:
+        if COMMAND_WORDS.get(rest) in _HEARD_BEHIND:
+            return COMMAND_WORDS[rest]
+        first, _, rest = rest.partition(" ")
+    return None

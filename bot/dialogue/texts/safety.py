@@ -40,8 +40,29 @@ SAFETY: Final[dict[str, str]] = {
         "ridges, away from lone trees. Wait 30 min after the last thunder."
     ),
     "danger.thunder.again": (
-        "Still away from water, ridges, lone trees and metal; no shelter: crouch low, apart from "
-        "each other. 30 min after the last thunder, not less."
+        "Up and out of the gorge, away from water, ridges, lone trees, metal; no shelter: crouch "
+        "low, apart. 30 min after the last thunder, not less."
+    ),
+    # Nobody turns back for gear, heads counted by name: common practice of group leaders.
+    "danger.thunder.going": (
+        "Good, go on: all together, nobody back for gear. Into a house or car; count by name "
+        "there. 30 min after the last thunder, not less."
+    ),
+    "danger.flood.going": (
+        "Good, go on up: all together, nobody back for gear, higher than you think. Count by "
+        "name there. Cut off: stay high, call the emergency number."
+    ),
+    "danger.flood.way": (
+        "A way that stays high above the water is right. A bridge only if it stands well clear; "
+        "in doubt stay high, call the emergency number: I can't."
+    ),
+    "danger.thunder.sheltered": (
+        "Stay in the shelter: each thunder begins the 30 minutes anew. Nobody goes back to the "
+        "water before."
+    ),
+    "danger.missing.lead": (
+        "Ring them. Leader and buddy look there first, on the path; the rest stay in a safe "
+        "place, counted. Not there: call the emergency number, I can't."
     ),
     # Buddy first, nobody alone into water: common practice of group leaders.
     "danger.missing": (
@@ -146,7 +167,8 @@ SAFETY: Final[dict[str, str]] = {
     "danger.over": "Good. Warm, dry, sit down before anything else.",
     # Floods come in more than one crest, away from the rain that made them: common practice.
     "danger.flood.over": (
-        "Good. Nobody goes back to that water today: more may be on its way. Rangers say when."
+        "Good. Warm and dry first. Nobody goes back to that water today: more may be on its way. "
+        "Rangers say when."
     ),
     "danger.thunder.over": "Good. Stay in shelter until 30 minutes after the last thunder.",
     "danger.walk_waits": "Your walk is kept: `start` opens it, or a new one elsewhere.",
@@ -177,6 +199,12 @@ SAFETY: Final[dict[str, str]] = {
     ),
     "precaution.note_home": (
         "Good practice: that is what brings help in time. Leave it with a person: I can't call."
+    ),
+    # Core first, bare hands in the armpits, no rubbing; numbness that stays is a sign to turn back:
+    # common practice of outdoor first aid. Ten minutes: own rule.
+    "precaution.cold_hands": (
+        "Warm them first: out of the spray, hands in armpits, dry gloves, hot drink, another "
+        "layer. Numb after 10 min, or shivering that won't stop: walk out."
     ),
     "danger.doubt": "That sounds like danger.",
     "ask.in_danger": "Is anybody hurt, lost, in the water or near an edge?",

@@ -91,6 +91,12 @@ REPLIES: Final[Mapping[str, tuple[str, ...]]] = {
         rf"\bi {_CAME}{_OUT}",
         rf"\bi (?:can )?see the (?:{_CAR}|{_PATH})\b",
     ),
+    "but_fine": (
+        (
+            r"\b(?:wet|soaked|muddy|cold|tired|shaken|scared|dirty|hungry) but"
+            r" (?:fine|ok|okay|safe|alright|all right|well|good|unhurt|happy)\b"
+        ),
+    ),
     "back_by_themselves": (
         r"\b(?:he|she|they) (?:was|were|had|is|are) (?:only|just)\b",
         r"\b(?:he|she) (?:was|is) (?:at|in|behind|on|by|with|already)\b",
@@ -142,6 +148,7 @@ REPLIES: Final[Mapping[str, tuple[str, ...]]] = {
             r"|stand there))*(?= ,|$)"
         ),
         rf"\b(?:back|off|heading|going|walking)(?: back| down| off)? to the {_CAR}\b",
+        r"\b(?:stays?|staying|keeps?) (?:on the (?:bank|shore)|ashore|dry|out of the \w+)\b",
         r"\b(?:then not|never mind|forget it|not going(?: there)?|better not)(?= ,|$)",
     ),
     "somebody": (

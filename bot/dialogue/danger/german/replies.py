@@ -58,6 +58,12 @@ REPLIES: Final[Mapping[str, tuple[str, ...]]] = {
         rf"\bmir {_GUT}|\bes geht mir(?: \w+)? gut\b",
         rf"^bin(?: \w+)? {_GOOD}",
     ),
+    "but_fine": (
+        (
+            r"\b(?:nass|durchnasst|schmutzig|dreckig|kalt|mude|erschrocken) aber"
+            r" (?:ok|okay|gut|heil|wohlauf|sicher|gesund|unverletzt|glucklich|alles gut)\b"
+        ),
+    ),
     "back_by_themselves": (r"\b(?:er|sie) (?:war|waren|ist|sind) (?:nur|bloss|schon|kurz)\b",),
     "always_so": (r"\bimmer (?:so|braun)\b|\b(?:ist|das ist) normal\b|\b(?:moor\w*|torf\w*)\b",),
     "retracted": (
@@ -92,6 +98,8 @@ REPLIES: Final[Mapping[str, tuple[str, ...]]] = {
             r"\b(?:bin|sind|ist|geh\w*|tret\w*)(?: (?!nicht)\w+){0,2}"
             r" (?:zuruck|weg|runter|zuruckgegangen|zuruckgetreten|weggegangen|runtergekommen)\b"
         ),
+        r"\bbleib\w*(?: (?!nicht)\w+| ,){0,3} (?:am ufer|an land|auf dem trockenen)\b",
+        r"\bbleib\w* (?:draussen aus|raus aus|aus) dem (?:wasser|bach|fluss)\b",
         r"\b(?:zuruck|heim|runter|jetzt|geh\w*)(?: \w+)? zum (?:auto|wagen|parkplatz|bus)\b",
         (
             r"\b(?:dann nicht|mach\w* (?:ich|wir) nicht|lass\w* (?:ich|wir) (?:es )?(?:sein"

@@ -57,6 +57,12 @@ REPLIES: Final[Mapping[str, tuple[str, ...]]] = {
         rf"\b(?:estoy|me encuentro)(?: \w+)? {_GOOD}",
         r"\b(?:ya sali|he salido|sali sol\w)\b",
     ),
+    "but_fine": (
+        (
+            r"\b(?:mojad\w+|empapad\w+|suci\w+|cansad\w+|con frio|asustad\w+) pero"
+            r" (?:bien|ok|a salvo|san\w+|segur\w+|content\w+)\b"
+        ),
+    ),
     "back_by_themselves": (
         (
             r"\b(?:solo|nada mas) (?:estaba|habia ido|fue|se habia)\b|\bestaba (?:solo )?(?:en"
@@ -90,6 +96,10 @@ REPLIES: Final[Mapping[str, tuple[str, ...]]] = {
     ),
     "stepped_back": (
         r"\b(?:me he|nos hemos|se ha|se han) (?:apartado|alejado|retirado|quitado|echado atras)\b",
+        (
+            r"\b(?:me|se|nos) (?:quedo|queda|quedan|quedamos|quedare)(?: (?!no\b)\w+){0,2}"
+            r" (?:en (?:la orilla|tierra|seco)|fuera del (?:agua|arroyo|rio))\b"
+        ),
         r"\b(?:me|nos) (?:aparte|aleje|retire|quite|apartamos|alejamos)\b|\bya (?:baje|bajamos)\b",
         (
             r"\b(?:me vuelvo|volvemos|vuelvo|nos vamos|me voy|voy|vamos)(?: ya)?"

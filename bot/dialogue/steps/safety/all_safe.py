@@ -6,7 +6,8 @@ from typing import Final
 
 from bot.dialogue.compose import Role
 from bot.dialogue.context import Emergency
-from bot.dialogue.danger import Danger, DangerKind, Safe, explained, who_is_safe
+from bot.dialogue.danger import Danger, DangerKind, Level, Safe, explained, who_is_safe
+from bot.dialogue.danger.moves import Move, move_of
 from bot.dialogue.events import TextReceived
 from bot.dialogue.questions import QUESTIONS
 from bot.dialogue.replies import chosen
@@ -18,6 +19,7 @@ _FOR_ALL: Final = frozenset({Safe.ALL, Safe.RETRACTED})
 #: Nothing of who is safe: what the question's own words or a number say counts then.
 _OPEN: Final = frozenset({None, Safe.NOT, Safe.YES})
 _SEVERAL: Final = 2
+_FLOOD: Final = Danger(DangerKind.FLOOD, Level.EMERGENCY)
 
 
 def answer(turn: Turn, event: TextReceived, *, of_the_walk: bool) -> None:
@@ -32,13 +34,35 @@ def answer(turn: Turn, event: TextReceived, *, of_the_walk: bool) -> None:
     safe = _said(held, event.text)
     option = chosen(QUESTIONS["safe"], event.text) if safe in _OPEN else None
     if held is None or of_the_walk or (safe is None and option is None):
-        emergency.held(turn)
+        if held is None or of_the_walk or not _moved(turn, held, event.text):
+            emergency.held(turn)
     elif option == "not_yet" or safe in {Safe.HEARD, Safe.NOT}:
         emergency.answer_safe(turn, "not_yet")
     elif option == "yes" or safe is Safe.YES:
         emergency.answer_safe(turn, "yes")
     else:
         _of_some(turn, held, safe or Safe.NOT)
+
+
+def _moved(turn: Turn, held: Emergency, text: str) -> bool:
+    """Whether a message tells what people do or see now, and was answered as that."""
+    move = move_of(text)
+    lasting = held.kind in emergency.STAY_AWAY
+    if move is Move.LOUDER and lasting:
+        emergency.answer(turn, _FLOOD, text)
+        return True
+    if move is Move.LEAD and DangerKind.MISSING.value in held.told:
+        said = "danger.missing.lead"
+    elif move is Move.WAY and held.kind == DangerKind.FLOOD.value:
+        said = "danger.flood.way"
+    elif move is Move.GOING and lasting:
+        said = f"danger.{held.kind}.going"
+    else:
+        return False
+    turn.urgent = True
+    turn.say(Role.SAFETY, said)
+    emergency.ask_again(turn)
+    return True
 
 
 def clears(turn: Turn, text: str, danger: Danger) -> bool:

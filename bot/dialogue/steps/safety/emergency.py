@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+import re
+from datetime import timedelta
 from typing import Final
 from zoneinfo import ZoneInfo
 
@@ -10,6 +12,7 @@ from bot.dialogue.actions import Say, SharedPlace
 from bot.dialogue.compose import Role
 from bot.dialogue.context import Doubt, Emergency, Position, Question
 from bot.dialogue.danger import Danger, DangerKind, Level, Whose, gravest, whose
+from bot.dialogue.danger.folding import folded
 from bot.dialogue.danger.names import asks
 from bot.dialogue.events import PlaceReceived
 from bot.dialogue.lateness import CLOCKS_DIFFER
@@ -27,6 +30,12 @@ from core.sun.zone import zone_name
 _SHOWN_M: Final = 12.0
 #: A place nearer to the fall than this is not taken for a safe one [m] (own rule).
 _AWAY_M: Final = 10.0
+#: So long a storm may go on over who has taken shelter (own rule), and words of who left it.
+_SHELTERED: Final = timedelta(hours=3)
+_OUTSIDE: Final = re.compile(
+    r"\b(?:water|falls?|creek|stream|river|gorge|canyon|out|outside|back|tripod|tree|ridge|wasser"
+    r"|bach|fluss|schlucht|draussen|zuruck|baum|agua|cascada|rio|arroyo|garganta|fuera|arbol)\b"
+)
 
 
 def answer(turn: Turn, danger: Danger, text: str) -> None:
@@ -39,6 +48,9 @@ def answer(turn: Turn, danger: Danger, text: str) -> None:
     """
     turn.urgent = True
     turn.change_conversation(doubted=None, doubt=Doubt())
+    if _thunders_on(turn, danger, text):
+        turn.say(Role.SAFETY, "danger.thunder.sheltered")
+        return
     turn.say(Role.SAFETY, _instruction(turn, danger, text))
     age = turn.now - turn.origin.sent_at
     if age > CLOCKS_DIFFER:
@@ -54,6 +66,16 @@ def answer(turn: Turn, danger: Danger, text: str) -> None:
             turn.ask("out_there")
         return
     ask_again(turn)
+
+
+def _thunders_on(turn: Turn, danger: Danger, text: str) -> bool:
+    """Whether a storm goes on over people who said that they are in shelter, and still are."""
+    conversation = turn.context.conversation
+    since = conversation.sheltered_at
+    if since is None or danger.kind is not DangerKind.THUNDER:
+        return False
+    stayed = conversation.question is None and conversation.emergency is None
+    return stayed and turn.now - since <= _SHELTERED and not _OUTSIDE.search(folded(text))
 
 
 def _is_planned(turn: Turn, text: str) -> bool:
@@ -78,13 +100,16 @@ def _hold(turn: Turn, kind: str, who: Whose) -> None:
     """Hold the walk; a second danger leaves the first one's time and the graver kind."""
     held = turn.context.conversation.emergency
     told_by = turn.origin.event_id
+    told = {kind}
     if held is None:
         new = Emergency(kind=kind, since=turn.now, **who._asdict(), event_id=told_by)
     else:
         both = Whose(held.own, held.others).with_also(who)
         kind = gravest(held.kind, kind)
+        told |= held.told
         new = Emergency(kind=kind, since=held.since, **both._asdict())
-    turn.change_conversation(emergency=new)
+    new = new.model_copy(update={"told": frozenset(told)})
+    turn.change_conversation(emergency=new, sheltered_at=None)
 
 
 def repeat_card(turn: Turn) -> None:
@@ -173,7 +198,7 @@ def held(turn: Turn) -> None:
     """Anything else while an emergency is held: no settings, only the question."""
     turn.urgent = True
     emergency = turn.context.conversation.emergency
-    if emergency is not None and emergency.kind in _STAY_AWAY:  # leaving may not wait
+    if emergency is not None and emergency.kind in STAY_AWAY:  # leaving may not wait
         turn.say(Role.SAFETY, f"danger.{emergency.kind}.again")
     else:
         turn.say(Role.SAFETY, "danger.held")
@@ -202,12 +227,17 @@ def answer_safe(turn: Turn, value: str) -> None:
         return
     turn.remember_for_back()
     turn.change_conversation(emergency=None)
-    away = emergency is not None and emergency.kind in _STAY_AWAY
-    turn.say(Role.SAFETY, f"danger.{emergency.kind}.over" if emergency and away else "danger.over")
+    told = frozenset() if emergency is None else emergency.told | {emergency.kind}
+    away = STAY_AWAY & told
+    for kind in sorted(away):
+        turn.say(Role.SAFETY, f"danger.{kind}.over")
+    if not away:
+        turn.say(Role.SAFETY, "danger.over")
     if turn.context.conversation.walk is not None:
         turn.say(Role.CHECK, "danger.walk_waits" if away else "danger.walk_kept")
     if away:
-        turn.change_conversation(question=None)  # the walk's own stays paused
+        sheltered_at = turn.now if DangerKind.THUNDER.value in away else None
+        turn.change_conversation(question=None, sheltered_at=sheltered_at)  # its own stays paused
     else:
         repeat.put_again(turn, whole=True)
 
@@ -224,7 +254,7 @@ def end_retracted(turn: Turn) -> None:
 
 
 #: After these nobody goes back to the water at once: the walk waits until somebody begins.
-_STAY_AWAY: Final = frozenset({DangerKind.FLOOD.value, DangerKind.THUNDER.value})
+STAY_AWAY: Final = frozenset({DangerKind.FLOOD.value, DangerKind.THUNDER.value})
 
 
 def insist(turn: Turn, *, asked_why: bool = False) -> None:

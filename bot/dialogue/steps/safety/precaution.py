@@ -1,12 +1,13 @@
-"""What people ask and do so that nothing happens: where nobody stands, and the note at home."""
+"""What people ask and do so that nothing happens: where nobody stands, cold hands, the note."""
 
 from __future__ import annotations
 
 from bot.dialogue.compose import Role
+from bot.dialogue.danger.cold_hands import only_cold_hands
 from bot.dialogue.danger.spoken_of import Talk, only_talk, without_talk
 from bot.dialogue.reading import read
 from bot.dialogue.reading.foreign import glossed
-from bot.dialogue.steps.anywhere import repeat
+from bot.dialogue.steps.anywhere import manner, repeat
 from bot.dialogue.steps.visits import note_home
 from bot.dialogue.turn import Turn
 
@@ -18,6 +19,11 @@ def answer(turn: Turn, text: str) -> bool:
         turn: the answer under construction.
         text: the message, as typed.
     """
+    if only_cold_hands(text):
+        turn.say(Role.SAFETY, "precaution.cold_hands")
+        manner.note_hands(turn, text)
+        repeat.put_again_if_open(turn, whole=False)
+        return True
     talk = only_talk(text)
     if not talk or read(glossed(without_talk(text)[0], turn.context.person.language)).known():
         return False

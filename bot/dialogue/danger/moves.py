@@ -1,0 +1,86 @@
+"""What people tell while an emergency is held: they go, they found a way, a lead, louder water."""
+
+from __future__ import annotations
+
+import re
+from enum import Enum
+from typing import Final
+
+from bot.dialogue.danger.folding import folded
+
+
+class Move(Enum):
+    """What a message tells of it, the gravest first."""
+
+    #: The water roars more, or has changed: a sign of a flood.
+    LOUDER = "louder"
+    #: Where somebody who is missing may be.
+    LEAD = "lead"
+    #: A track, a road or a bridge that may lead out.
+    WAY = "way"
+    #: They are on their way up and out.
+    GOING = "going"
+
+
+_WATER: Final = r"(?:water|creek|stream|river|fall|falls|it|wasser|bach|fluss|fall|agua|rio|arroyo)"
+_PLACE: Final = (
+    r"(?:car|cars|van|bus|hut|toilet|toilets|loo|parking|car park|trailhead|shelter|path|bridge"
+    r"|viewpoint|hotel|auto|wagen|parkplatz|hutte|klo|toilette|brucke|weg|coche|carro|refugio|bano"
+    r"|aparcamiento|puente|sendero|mirador)"
+)
+_WAYS: Final = (
+    r"(?:track|road|lane|path|trail|bridge|footbridge|farm track|forstweg|feldweg|strasse|weg|pfad"
+    r"|steg|brucke|pista|carretera|camino|sendero|puente)"
+)
+_MOVES: Final = {
+    Move.LOUDER: (
+        rf"\b{_WATER}\b.*\b(?:louder|lauter|mas fuerte)\b|\b(?:louder|lauter)\b.*\b{_WATER}\b"
+        r"|\b(?:new roar|roars?|roaring|rauscht starker|ruge)\b"
+    ),
+    Move.LEAD: (
+        r"\b(?:went|gone|goes|walked|wanted|said|says|seen|saw|think|maybe|probably|perhaps|ging"
+        r"|gegangen|wollte|sagt|sagte|gesehen|vielleicht|wohl|fue|iba|queria|dice|dijo|vio|vieron"
+        rf"|quizas?|seguramente)\b.*\b{_PLACE}\b"
+    ),
+    Move.WAY: (
+        rf"\b(?:there is|theres|there are|i see|we see|i can see|found|up here|above|leads|goes"
+        rf"|es gibt|da ist|sehe|sehen|gefunden|oben|fuhrt|geht|hay|veo|vemos|arriba|lleva|va)\b"
+        rf".*\b{_WAYS}\b"
+    ),
+    Move.GOING: (
+        r"\b(?:going|heading|walking|climbing|moving|running|on (?:my|our|the) way)\b.*"
+        r"\b(?:up|out|away|higher|back|shelter|car|cars|hut|slope|path|trail|road|safe)\b"
+        r"|\b(?:leaving|we left|packed up|on our way|off we go)\b"
+        r"|\b(?:geh\w*|lauf\w*|steig\w*|klett\w*|sind unterwegs)\b.*"
+        r"\b(?:hoch|rauf|raus|weg|hohe\w*|hutte|auto|oben|zuruck)\b"
+        r"|\b(?:subo|subimos|subiendo|vamos|voy|salimos|saliendo|nos vamos|de camino)\b"
+    ),
+}
+_FOUND: Final = {move: re.compile(pattern) for move, pattern in _MOVES.items()}
+#: What turns a move round: nobody goes, or the way leads through the water.
+_NOT: Final = re.compile(
+    r"\b(?:not|cant|cannot|wont|dont|no|never|nicht|kein\w*|nunca|tampoco|if|wenn|si|should|can"
+    r"|shall|soll\w*|kann|debo|puedo|across|cross|wade|through|other side|ford|stuck|trapped|durch"
+    r"|furt|cruz\w*|vad\w*|atrapad\w*|lip|edge|kante|borde)\b"
+)
+_QUIETER: Final = re.compile(
+    r"\b(?:not|no|isnt|kein\w*|nicht) (?:\w+ )?(?:louder|lauter|mas fuerte)\b"
+)
+
+
+def move_of(text: str) -> Move | None:
+    """What a message in a held emergency tells that people do or see; None for anything else.
+
+    Args:
+        text: as typed, in any of Linn's languages. A question tells of no move but louder water.
+    """
+    said = folded(text)
+    if _FOUND[Move.LOUDER].search(said) and not _QUIETER.search(said):
+        return Move.LOUDER
+    if "?" in text:
+        return None
+    if _FOUND[Move.LEAD].search(said):
+        return Move.LEAD
+    if _NOT.search(said):
+        return None
+    return next((move for move in (Move.WAY, Move.GOING) if _FOUND[move].search(said)), None)
