@@ -38,8 +38,9 @@ _MOVES: Final = {
         r"|\b(?:new roar|roars?|roaring|rauscht starker|ruge)\b"
     ),
     Move.LEAD: (
+        r"\b(?:he|she|they|her|his|my|buddy|sie|er|freund\w*|ella|el|amig\w*|dijo|fue|iba)\b.*?"
         r"\b(?:went|gone|goes|walked|wanted|said|says|seen|saw|think|maybe|probably|perhaps|ging"
-        r"|gegangen|wollte|sagt|sagte|gesehen|vielleicht|wohl|fue|iba|queria|dice|dijo|vio|vieron"
+        r"|gegangen|wollte|sagt|sagte|gesehen|vielleicht|wohl|iba|queria|dice|vio|vieron|fue"
         rf"|quizas?|seguramente)\b.*\b{_PLACE}\b"
     ),
     Move.WAY: (

@@ -45,7 +45,7 @@ _TABLES: Final[tuple[_Table, ...]] = tuple(
 )
 _SPANISH: Final = _TABLES[2]
 #: Statements in which a denial is the good news itself.
-_GOOD_DENIALS: Final = ("all", "retracted", "but_fine")
+_GOOD_DENIALS: Final = ("but_fine", "all", "retracted")
 #: In this order one that is found says it: all hold the others.
 _STATED: Final = (Safe.ALL, Safe.THEY, Safe.ONE, Safe.OWN)
 #: "This is no joke", "nicht nur ein Test".

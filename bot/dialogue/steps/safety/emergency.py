@@ -52,9 +52,7 @@ def answer(turn: Turn, danger: Danger, text: str) -> None:
         turn.say(Role.SAFETY, "danger.thunder.sheltered")
         return
     turn.say(Role.SAFETY, _instruction(turn, danger, text))
-    age = turn.now - turn.origin.sent_at
-    if age > CLOCKS_DIFFER:
-        turn.say(Role.ASSUMPTION, "danger.late", age=measures.minutes(age.total_seconds() / 60))
+    _say_age(turn)
     if danger.level is Level.EMERGENCY:
         if not is_held(turn):
             _show_on_map(turn)
@@ -66,6 +64,12 @@ def answer(turn: Turn, danger: Danger, text: str) -> None:
             turn.ask("out_there")
         return
     ask_again(turn)
+
+
+def _say_age(turn: Turn) -> None:
+    age = turn.now - turn.origin.sent_at
+    if age > CLOCKS_DIFFER:
+        turn.say(Role.ASSUMPTION, "danger.late", age=measures.minutes(age.total_seconds() / 60))
 
 
 def _thunders_on(turn: Turn, danger: Danger, text: str) -> bool:
