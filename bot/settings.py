@@ -4,38 +4,22 @@ from __future__ import annotations
 
 import difflib
 import os
-import re
 import sys
 import textwrap
 from collections.abc import Mapping
 from pathlib import Path
 from typing import Annotated, Any, Final, Literal
 
-from pydantic import (
-    AfterValidator,
-    AnyHttpUrl,
-    BeforeValidator,
-    Field,
-    SecretStr,
-    TypeAdapter,
-    ValidationError,
-    model_validator,
-)
+from pydantic import Field, SecretStr, ValidationError, model_validator
 from pydantic_settings import BaseSettings, NoDecode, SettingsConfigDict
+
+from bot.setting_values import MOST_WORKERS, Address, Allowed, Commas, UserId, WorkersOf
 
 PREFIX: Final = "LINN_"
 #: Names the folder of the secret files; no field, because it says where fields come from.
 SECRETS_DIR: Final = "LINN_SECRETS_DIR"
 #: Where container engines put secrets; used when it exists and nothing else is said.
 USUAL_SECRETS_DIR: Final = Path("/run/secrets")
-
-_USER_ID: Final = re.compile(r"@[^:\s]+:[^\s*]+")
-_ANYBODY_ON: Final = re.compile(r"\*:[^\s*]+")
-_SERVER_PART: Final = re.compile(r"[A-Za-z0-9.\-:\[\]]+")
-_SCHEDULER: Final = re.compile(r"(?:tcp|tls)://(?:[A-Za-z0-9.\-]+|\[[0-9A-Fa-f:.]+\]):\d{1,5}")
-#: Own rule: far more than a machine has that is not a cluster.
-_MOST_WORKERS: Final = 64
-_HTTP_URL: Final = TypeAdapter(AnyHttpUrl)
 
 
 class SettingsError(Exception):
@@ -50,63 +34,6 @@ class SettingsError(Exception):
         super().__init__(" ".join(problems))
 
 
-def _split(value: object) -> object:
-    if isinstance(value, str):
-        return tuple(part.strip() for part in value.split(",") if part.strip())
-    return value
-
-
-def _user_id(value: str) -> str:
-    if not _USER_ID.fullmatch(value) or not _SERVER_PART.fullmatch(value.split(":", 1)[1]):
-        raise ValueError(f"“{value}” is no full user id; write it like @name:example.org")
-    return value
-
-
-def _person_or_server(value: str) -> str:
-    if _ANYBODY_ON.fullmatch(value) and _SERVER_PART.fullmatch(value.split(":", 1)[1]):
-        return value
-    if value.startswith("*"):
-        raise ValueError(
-            f"“{value}” would let in too many; name one server like *:example.org, "
-            "or single people like @name:example.org"
-        )
-    return _user_id(value)
-
-
-def _http_url(value: str) -> str:
-    try:
-        _HTTP_URL.validate_python(value)
-    except ValidationError:
-        raise ValueError(
-            f"“{value}” is no address; write it like https://matrix.example.org"
-        ) from None
-    return value.rstrip("/")
-
-
-def _workers(value: object) -> object:
-    """A number of processes, or the address of a scheduler."""
-    if not isinstance(value, str):
-        return value
-    if value.isdecimal():
-        return int(value)
-    if not _SCHEDULER.fullmatch(value):
-        raise ValueError(
-            f"“{value}” is neither a number nor a scheduler; write it like 2 or tcp://host:8786"
-        )
-    return value
-
-
-def _bounded(value: int | str) -> int | str:
-    if isinstance(value, int) and not 1 <= value <= _MOST_WORKERS:
-        raise ValueError(f"{value} workers can't be; 1 to {_MOST_WORKERS} can")
-    return value
-
-
-UserId = Annotated[str, AfterValidator(_user_id)]
-Allowed = Annotated[str, AfterValidator(_person_or_server)]
-_Commas = BeforeValidator(_split)
-
-
 class Settings(BaseSettings):
     """One field for each setting; `deploy/env.sample` is generated from this class."""
 
@@ -114,7 +41,7 @@ class Settings(BaseSettings):
         env_prefix=PREFIX, extra="forbid", frozen=True, env_ignore_empty=True
     )
 
-    homeserver: Annotated[str, AfterValidator(_http_url)] = Field(
+    homeserver: Address = Field(
         description="Base address of the homeserver, like https://matrix.example.org."
     )
     user: UserId = Field(description="Full user id of the bot, like @linn:example.org.")
@@ -140,12 +67,12 @@ class Settings(BaseSettings):
         default=Path("data"),
         description="Folder of the database, the pictures and the keys; back it up as a whole.",
     )
-    allowed: Annotated[tuple[Allowed, ...], NoDecode, _Commas] = Field(
+    allowed: Annotated[tuple[Allowed, ...], NoDecode, Commas] = Field(
         default=(),
         description="Who is answered: user ids, or *:example.org for a whole server, with commas "
         "between. Empty: nobody.",
     )
-    leaders: Annotated[tuple[UserId, ...], NoDecode, _Commas] = Field(
+    leaders: Annotated[tuple[UserId, ...], NoDecode, Commas] = Field(
         default=(),
         description="Who of the allowed people are leaders, with commas between. When it is set, "
         "they alone may bring the bot into group rooms; anybody who is allowed may talk to it "
@@ -193,14 +120,12 @@ class Settings(BaseSettings):
         description="For how many days at most you keep backups of the data folder; forget me "
         "tells it to people. Deleting old backups is yours to do.",
     )
-    workers: Annotated[int | str, BeforeValidator(_workers), AfterValidator(_bounded)] | None = (
-        Field(
-            default=None,
-            description="How many frames are measured at the same time, each in a process that "
-            "may take 1.3 GB; empty: as many as there are processors. Or the address of a Dask "
-            "scheduler, like tcp://host:8786, whose workers have Linn and its extra “cluster” "
-            "installed. Whoever can reach that scheduler can run programs on its workers and here.",
-        )
+    workers: WorkersOf | None = Field(
+        default=None,
+        description="How many frames are measured at the same time, each in a process that may "
+        "take 1.3 GB; empty: as many as there are processors. Or the address of a Dask scheduler, "
+        "like tcp://host:8786, whose workers have Linn and its extra “cluster” installed. Whoever "
+        "can reach that scheduler can run programs on its workers and here.",
     )
     log_level: Literal["DEBUG", "INFO", "WARNING", "ERROR"] = Field(
         default="INFO", description="How much is logged. Messages and pictures never are."
@@ -247,7 +172,7 @@ class Settings(BaseSettings):
         One while a cluster is away.
         """
         if self.workers is None:
-            return min(_processors(), _MOST_WORKERS)
+            return min(_processors(), MOST_WORKERS)
         return self.workers if isinstance(self.workers, int) else 1
 
     @property

@@ -4,92 +4,26 @@ from __future__ import annotations
 
 from typing import Final, Literal
 
-from pydantic import AwareDatetime, BaseModel, ConfigDict, Field
+from pydantic import AwareDatetime, Field
 
 from bot.dialogue.events import FrameChecked, FramesMeasured, MediaRef, Origin
 from bot.dialogue.facts import Facts, Need, Units
 from bot.dialogue.kept import BorderAnswer, Measured, Review, Together
 from bot.dialogue.lateness import Seen
-from bot.dialogue.states import State
+from bot.dialogue.stored import Stored
 from bot.dialogue.terms import Spent, Terms
 from bot.dialogue.trip import Trip
-from core.frame.findings import BorderFinding
+from bot.dialogue.walk_state import Note, Question, Walk
 from core.frame.report import FrameReport
 
 #: Shape of what is stored; raised when a field changes its meaning.
 SCHEMA_NUMBER: Final = 1
 
-#: How many answers `back` can undo; bounds the stored row (own rule).
-HISTORY_LENGTH: Final = 12
-
 #: How long messages are, as the person wants them.
 Length = Literal["short", "usual", "long"]
 
-#: Slots that describe the person's kit and outlive a walk.
-KIT_SLOTS: Final = frozenset(
-    {
-        "camera_format",
-        "camera_name",
-        "megapixels",
-        "lenses",
-        "has_tripod",
-        "has_polariser",
-        "nd_stops",
-        "base_iso",
-        "dial_halves",
-    }
-)
 
-#: Slots that describe the fall or reach and outlive a walk at the same place.
-PLACE_SLOTS: Final = frozenset({"fall_height_m", "fall_width_m", "walk_km", "climb_m"})
-
-#: Slots that a leader tells for all in a group room: the fall, the place to stand, the look.
-ROOM_SLOTS: Final = frozenset(
-    {"fall_height_m", "fall_width_m", "distance_m", "stream", "flow", "look"}
-    | {"water_speed_mps", "water_depth_m"}
-)
-
-#: Slots that are about one frame only: answered with their message, never kept.
-PASSING_SLOTS: Final = frozenset(
-    {"symptoms", "meter_stops", "change_stops", "blink", "histogram_at_right"}
-)
-
-
-class _Stored(BaseModel):
-    model_config = ConfigDict(frozen=True, extra="ignore")
-
-
-class Question(_Stored):
-    """The question that stands open, by the name of its entry in the table of questions."""
-
-    name: str
-    asked_at: AwareDatetime
-    #: What was put into its text, so that it can be put again.
-    values: dict[str, str] = Field(default_factory=dict)
-    #: How often it was put by now without an answer.
-    times: int = 1
-
-
-class Note(_Stored):
-    """One line of reasoning behind the last answer: a text and the values put in."""
-
-    key: str
-    values: dict[str, str] = Field(default_factory=dict)
-
-
-class GivenSettings(_Stored):
-    """Settings that Linn gave last, exact values, with what was on the lens."""
-
-    f_number: float
-    shutter_s: float
-    iso: float
-    focal_mm: float | None = None
-    focus_m: float | None = None
-    polariser_on: bool = False
-    nd_on_stops: float = 0.0
-
-
-class Emergency(_Stored):
+class Emergency(Stored):
     """An emergency that holds the walk until the person says that all are safe."""
 
     kind: str
@@ -103,7 +37,7 @@ class Emergency(_Stored):
     told: frozenset[str] = frozenset()
 
 
-class Doubt(_Stored):
+class Doubt(Stored):
     """What stands around the open question whether anybody is in danger."""
 
     #: The message that sounded like it, and how often the question was put.
@@ -115,7 +49,7 @@ class Doubt(_Stored):
     unsaid: FrameChecked | FramesMeasured | None = Field(default=None, discriminator="kind")
 
 
-class Position(_Stored):
+class Position(Stored):
     """A shared location with the time it was shared."""
 
     latitude: float
@@ -129,49 +63,7 @@ class Position(_Stored):
         return origin.direct or self.room_id == origin.room_id
 
 
-class Walk(_Stored):
-    """One guided pass: its step, what is known of this visit, what was asked and answered."""
-
-    state: State = State.ARRIVE
-    facts: Facts = Facts()
-    #: Who walks, when, and what the one at home is to know.
-    trip: Trip = Trip()
-    #: Answers to checks in words (`top`, `sides`, …) by their names.
-    checks: dict[str, str] = Field(default_factory=dict)
-    #: Questions that were put once and skipped or answered in part.
-    asked: tuple[str, ...] = ()
-    #: Slots that the person told last, for a number that only puts one of them right.
-    told_last: tuple[str, ...] = ()
-    given: GivenSettings | None = None
-    #: Times that the person set, or called good, by their marks: these stay.
-    stays: dict[str, Literal["set", "liked"]] = Field(default_factory=dict)
-    #: The settings that the last plan started from.
-    planned_from: GivenSettings | None = None
-    #: What was wrong with a frame whose settings were asked for.
-    complaint: Facts | None = None
-    #: Brightness [stops, against the first settings given] known to hold, and to clip.
-    clean_stops: float | None = None
-    clipped_stops: float | None = None
-    #: Where an upward search began [stops].
-    first_stops: float | None = None
-    #: When the light was seen on which the settings rest; None while they rest on none.
-    light: Seen | None = None
-    #: The light that was named with settings last, and when it was seen.
-    light_said: str | None = None
-    light_said_at: AwareDatetime | None = None
-    #: Zone that the camera's stamps state [min east of UTC].
-    offset_min: int | None = None
-    #: Things at the borders of its frames that were said or asked already, and those to ask yet.
-    borders_told: tuple[BorderFinding, ...] = ()
-    borders_open: tuple[BorderFinding, ...] = ()
-
-    @property
-    def light_is_measured(self) -> bool:
-        """Whether a test frame has shown how much of this light the white takes."""
-        return self.clean_stops is not None or self.clipped_stops is not None
-
-
-class Snapshot(_Stored):
+class Snapshot(Stored):
     """What `back` returns to, and the message whose answer is undone by it."""
 
     event_id: str
@@ -189,7 +81,7 @@ class Snapshot(_Stored):
     tapped: str | None = None
 
 
-class Shared(_Stored):
+class Shared(Stored):
     """A shared frame whose result is awaited: when it came, and what its words say of when."""
 
     sent_at: AwareDatetime
@@ -200,7 +92,7 @@ class Shared(_Stored):
     foreign: bool = False
 
 
-class Before(_Stored):
+class Before(Stored):
     """The walk, its question and its last frame, as they were before a frame was judged."""
 
     walk: Walk | None = None
@@ -208,7 +100,7 @@ class Before(_Stored):
     report: FrameReport | None = None
 
 
-class Waiting(_Stored):
+class Waiting(Stored):
     """A report of light that has passed, kept while "is it still as then?" is open."""
 
     #: The words of the message, and the question that they reply to, where they reply to one.
@@ -223,7 +115,7 @@ class Waiting(_Stored):
     when: str
 
 
-class Conversation(_Stored):
+class Conversation(Stored):
     """What belongs to one conversation: the walk, the open question, the way back."""
 
     schema_number: int = SCHEMA_NUMBER
@@ -282,7 +174,7 @@ class Conversation(_Stored):
     picture: str | None = None
 
 
-class Person(_Stored):
+class Person(Stored):
     """What belongs to a person and follows them through rooms."""
 
     schema_number: int = SCHEMA_NUMBER
@@ -318,14 +210,14 @@ class Person(_Stored):
     needs: frozenset[Need] = frozenset()
 
 
-class Place(_Stored):
+class Place(Stored):
     """What belongs to a fall or reach of a creek."""
 
     schema_number: int = SCHEMA_NUMBER
     facts: Facts = Facts()
 
 
-class Room(_Stored):
+class Room(Stored):
     """What belongs to a room."""
 
     schema_number: int = SCHEMA_NUMBER
@@ -334,7 +226,7 @@ class Room(_Stored):
     facts: Facts = Facts()
 
 
-class Context(_Stored):
+class Context(Stored):
     """All that one event is answered from."""
 
     conversation: Conversation = Conversation()

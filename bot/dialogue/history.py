@@ -2,8 +2,13 @@
 
 from __future__ import annotations
 
+from typing import Final
+
 from bot.dialogue.context import Context, Place, Snapshot
 from bot.dialogue.facts import Facts
+
+#: How many answers `back` can undo; bounds the stored row (own rule).
+HISTORY_LENGTH: Final = 12
 
 
 def before(context: Context, event_id: str, tapped_on: str | None, tapped: str | None) -> Snapshot:

@@ -5,10 +5,11 @@ from __future__ import annotations
 from datetime import datetime
 from typing import Final, Literal, TypeAlias
 
-from pydantic import AwareDatetime, BaseModel, ConfigDict
+from pydantic import AwareDatetime
 
 from bot.dialogue.events import MeasuredKind
 from bot.dialogue.facts import Facts
+from bot.dialogue.stored import Stored
 from core.frame.findings import BorderFinding
 
 #: Answers about borders that are kept of one person, newest last (own rule).
@@ -18,11 +19,7 @@ MOST_BORDER_ANSWERS: Final = 200
 BorderSaid: TypeAlias = Literal["yes", "no", "none"]
 
 
-class _Kept(BaseModel):
-    model_config = ConfigDict(frozen=True, extra="ignore")
-
-
-class Measured(_Kept):
+class Measured(Stored):
     """What is kept of a measured frame, to find those of one view and to measure it again."""
 
     shutter_s: float | None = None
@@ -46,7 +43,7 @@ class Measured(_Kept):
     share: float | None = None
 
 
-class Together(_Kept):
+class Together(Stored):
     """What was asked of frames last: to be corrected, or ended while it is under way."""
 
     what: MeasuredKind
@@ -56,7 +53,7 @@ class Together(_Kept):
     pending: bool = True
 
 
-class BorderAnswer(_Kept):
+class BorderAnswer(Stored):
     """What the person said of one thing at a border, with its numbers as they were measured."""
 
     finding: BorderFinding
@@ -65,7 +62,7 @@ class BorderAnswer(_Kept):
     frame_event_id: str = ""
 
 
-class ToldFrame(_Kept):
+class ToldFrame(Stored):
     """A frame that was told in words, as it was marked, and what the person saw in it."""
 
     shutter_s: float
@@ -82,7 +79,7 @@ class ToldFrame(_Kept):
     metered: bool = False
 
 
-class Review(_Kept):
+class Review(Stored):
     """What was told at home of the frames of a day."""
 
     frames: tuple[ToldFrame, ...] = ()

@@ -7,9 +7,10 @@ from datetime import datetime, time, timedelta, tzinfo
 from enum import Enum
 from typing import Final
 
-from pydantic import AwareDatetime, BaseModel, ConfigDict
+from pydantic import AwareDatetime
 
 from bot.dialogue.reading.moments import When, WhenKind
+from bot.dialogue.stored import Stored
 
 #: Light that was seen holds for this long without a word (own rule: in half an hour the sun goes
 #: 7.5 degrees on, a fist at arm's length less a finger; shade and clouds move as far).
@@ -57,10 +58,8 @@ class KnownBy(Enum):
     CONFIRMED = "confirmed"  # the person says that the light is still the same
 
 
-class Seen(BaseModel):
+class Seen(Stored):
     """Between which two moments something was seen, and the best guess."""
-
-    model_config = ConfigDict(frozen=True, extra="ignore")
 
     earliest: AwareDatetime
     latest: AwareDatetime

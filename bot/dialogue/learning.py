@@ -4,16 +4,10 @@ from __future__ import annotations
 
 from typing import Any
 
-from bot.dialogue.context import (
-    KIT_SLOTS,
-    PASSING_SLOTS,
-    PLACE_SLOTS,
-    ROOM_SLOTS,
-    Context,
-    Place,
-    Walk,
-)
+from bot.dialogue.context import Context, Place
 from bot.dialogue.facts import Facts
+from bot.dialogue.slots import KIT_SLOTS, PASSING_SLOTS, PLACE_SLOTS, ROOM_SLOTS
+from bot.dialogue.walk_state import Walk
 
 
 def learned(context: Context, facts: Facts, *, teaches: bool) -> Context:

@@ -7,10 +7,10 @@ from typing import Final
 
 from bot.dialogue import reckoning
 from bot.dialogue.by_numbers import rests_on_usual
-from bot.dialogue.context import GivenSettings
 from bot.dialogue.facts import Facts
 from bot.dialogue.reckoning import Assumed, Flowing
 from bot.dialogue.texts import TEXTS, measures
+from bot.dialogue.walk_state import GivenSettings
 from core.adjust import Lever, Plan, Polariser, Situation, Step, plan
 from core.adjust.situation import LONGEST_S
 from core.camera import POLARISER_STOPS, Camera

@@ -4,6 +4,8 @@ from __future__ import annotations
 
 from pydantic import AwareDatetime, BaseModel, ConfigDict
 
+from bot.dialogue.stored import Stored
+
 
 class Terms(BaseModel):
     """What one person may use, as it stands at this event; laid into the context, never stored.
@@ -27,10 +29,8 @@ class Terms(BaseModel):
     backup_days: int = 30
 
 
-class Spent(BaseModel):
+class Spent(Stored):
     """What a person has used of one limit since its period began."""
-
-    model_config = ConfigDict(frozen=True, extra="ignore")
 
     since: AwareDatetime
     count: int = 0

@@ -4,13 +4,13 @@ from __future__ import annotations
 
 from datetime import date
 
-from pydantic import AwareDatetime, BaseModel, ConfigDict
+from pydantic import AwareDatetime
+
+from bot.dialogue.stored import Stored
 
 
-class Trip(BaseModel):
+class Trip(Stored):
     """All that was told of the visit around the walk; None and "" mean: not said."""
-
-    model_config = ConfigDict(frozen=True, extra="ignore")
 
     #: Who walk, the one who writes among them, and why somebody is slow: `child`, `old`, `lame`,
     #: `students`, `slow`.

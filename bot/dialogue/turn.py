@@ -8,15 +8,7 @@ from typing import Any
 from bot.dialogue import history
 from bot.dialogue.actions import Action, Say
 from bot.dialogue.compose import AT_HOME, WHOLE, Part, Role, answer, has_room, question_part
-from bot.dialogue.context import (
-    HISTORY_LENGTH,
-    Context,
-    GivenSettings,
-    Note,
-    Position,
-    Question,
-    Walk,
-)
+from bot.dialogue.context import Context, Position
 from bot.dialogue.events import Origin
 from bot.dialogue.facts import Facts, Units
 from bot.dialogue.lateness import Arrival, Seen
@@ -25,6 +17,7 @@ from bot.dialogue.questions import QUESTIONS, Asked
 from bot.dialogue.reckoning import Assumed, camera_of
 from bot.dialogue.states import State, Trigger, move
 from bot.dialogue.trip import Trip
+from bot.dialogue.walk_state import GivenSettings, Note, Question, Walk
 from core.camera import Camera
 
 
@@ -149,7 +142,7 @@ class Turn:
     def remember_for_back(self) -> None:
         """Keep the state before this answer, so that `back` can undo it."""
         snapshot = history.before(self.before, self.origin.event_id, self.tapped_on, self.tapped)
-        kept = (*self.context.conversation.history, snapshot)[-HISTORY_LENGTH:]
+        kept = (*self.context.conversation.history, snapshot)[-history.HISTORY_LENGTH :]
         self.change_conversation(history=kept)
 
     def undo(self) -> None:

@@ -6,7 +6,6 @@ from collections.abc import Callable, Mapping
 from typing import Final
 
 from bot.dialogue.compose import Role
-from bot.dialogue.context import Question
 from bot.dialogue.events import TextReceived
 from bot.dialogue.facts import Blink, Facts
 from bot.dialogue.questions import QUESTIONS, Asked
@@ -42,6 +41,7 @@ from bot.dialogue.steps.telling import corrected, group, late, told
 from bot.dialogue.steps.visits import planning, visit
 from bot.dialogue.steps.walk import composition, highlights, keep, lens, liking
 from bot.dialogue.turn import Turn
+from bot.dialogue.walk_state import Question
 
 #: A number typed this long before its question was put cannot answer it [s] (own rule: clocks
 #: of server and bot differ by a little).

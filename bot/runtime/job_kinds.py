@@ -20,6 +20,7 @@ from bot.runtime.orders import FrameLimits
 from bot.runtime.ports import FrameChecker, Transport
 from bot.runtime.take_back_job import TakeBackJob
 from bot.runtime.turns import Turns
+from bot.runtime.workbench import Workbench
 from bot.store.pictures import PictureFiles
 from bot.store.rows import JobKind
 from bot.store.store import Store
@@ -68,7 +69,7 @@ class Workshop:
         around, limits = self.around, self.limits
         store, files, transport = around.store, around.files, around.transport
         kept = timedelta(days=limits.frames_days)
-        frames = (
+        bench = Workbench(
             store,
             Fetching(transport, limits.frame_bytes),
             around.checker,
@@ -80,8 +81,8 @@ class Workshop:
             self.endings,
         )
         return {
-            JobKind.CHECK_FRAME: FrameJob(*frames),
-            JobKind.MEASURE_FRAMES: MeasureJob(*frames, self.tell, FrameLimits().together_bytes),
+            JobKind.CHECK_FRAME: FrameJob(bench),
+            JobKind.MEASURE_FRAMES: MeasureJob(bench, self.tell, FrameLimits().together_bytes),
             JobKind.DRAW_CARD: CardJob(store, files, self.scope, self.clock, kept),
             JobKind.TAKE_BACK: TakeBackJob(store, transport, files, self.scope, self.clock),
             JobKind.TELL_DATA: DataJob(store, files, self.scope, self.clock),

@@ -2,24 +2,17 @@
 
 from __future__ import annotations
 
-import asyncio
 from collections.abc import Callable, Sequence
 from dataclasses import dataclass, field
-from datetime import datetime, timedelta
+from datetime import datetime
 from typing import Final
 
 from bot.dialogue.actions import FrameRef, MeasureFrames, MeasureOptions
 from bot.dialogue.events import FramesMeasured, NamedPicture
-from bot.runtime.courtesy import Courtesy
-from bot.runtime.ending import Endings, WorkEndedError
-from bot.runtime.fetching import Fetching
 from bot.runtime.origins import derived_origin
 from bot.runtime.outcomes import Outcome, Picture
-from bot.runtime.ports import FrameChecker
-from bot.runtime.turns import Turns
-from bot.store.pictures import PictureFiles
+from bot.runtime.workbench import Workbench
 from bot.store.rows import JobRow, PictureRow, Written
-from bot.store.store import Store
 from core.errors import FrameFault
 
 #: All processes of a job together have their own, shorter limits; this is for a checker that
@@ -43,40 +36,24 @@ class MeasureJob:
     """Fetches shared frames again, has them measured, and tells their conversation.
 
     Attributes:
-        store: takes the result.
-        fetching: fetches the files.
-        checker: measures them, each in a process of its own.
-        files: keeps the pictures.
-        courtesy: shows that the bot is at work.
-        clock: tells the time.
-        kept: for how long the pictures are kept.
-        turns: bounds how much is measured at once.
-        endings: what can be ended.
+        bench: what it works with.
         tell: is told how many frames of a job are done.
         together_bytes: largest size of all files of a job.
     """
 
-    store: Store
-    fetching: Fetching
-    checker: FrameChecker
-    files: PictureFiles
-    courtesy: Courtesy
-    clock: Callable[[], datetime]
-    kept: timedelta
-    turns: Turns
-    endings: Endings
+    bench: Workbench
     tell: Callable[[str, int], None]
     together_bytes: int
 
     async def run(self, job: JobRow) -> Written | None:
         """Measure; None when it was ended."""
         action = MeasureFrames.model_validate_json(job.input)
-        with self.courtesy.at_work(job.key.room_id):
-            try:
-                async with self.endings.until_ended(job.job_id):
-                    fetched = await self._fetched(action, job.delays)
-                    outcome = await self._outcome(job, action, fetched)
-            except WorkEndedError:
+        fetched = _Fetched()
+        with self.bench.courtesy.at_work(job.key.room_id):
+            outcome = await self.bench.unless_ended(
+                job, lambda: self._measured(job, action, fetched)
+            )
+            if outcome is None:
                 return None
             return await self._finish(job, action, fetched, outcome)
 
@@ -85,10 +62,13 @@ class MeasureJob:
         action = MeasureFrames.model_validate_json(job.input)
         return await self._finish(job, action, _Fetched(), Outcome(fault=FrameFault.CRASHED))
 
-    async def _fetched(self, action: MeasureFrames, delays: int) -> _Fetched:
-        fetched = _Fetched()
+    async def _measured(self, job: JobRow, action: MeasureFrames, fetched: _Fetched) -> Outcome:
+        await self._fetch(fetched, action, job.delays)
+        return await self._outcome(job, action, fetched)
+
+    async def _fetch(self, fetched: _Fetched, action: MeasureFrames, delays: int) -> None:
         for frame in action.frames:
-            data = await self.fetching.fetch(frame.media, delays)
+            data = await self.bench.fetching.fetch(frame.media, delays)
             if isinstance(data, bytes) and self._too_much(fetched, data):
                 numbers = {"limit": float(self.together_bytes)}
                 data = Outcome(fault=FrameFault.TOO_MANY_BYTES, numbers=numbers)
@@ -97,7 +77,6 @@ class MeasureJob:
             else:
                 fetched.frames.append(frame)
                 fetched.files.append(data)
-        return fetched
 
     def _too_much(self, fetched: _Fetched, data: bytes) -> bool:
         return sum(map(len, fetched.files)) + len(data) > self.together_bytes
@@ -108,19 +87,17 @@ class MeasureJob:
             first = next(iter(fetched.left_out.values()), Outcome())
             return Outcome(fault=first.fault or FrameFault.CRASHED, numbers=first.numbers)
         options = _options(action, fetched.frames)
-        async with self.turns.turn(job.key.person_id), asyncio.timeout(_MEASURE_S):
-            return await self.checker.measure(
+        async with self.bench.turn(job, _MEASURE_S):
+            return await self.bench.checker.measure(
                 action.what, fetched.files, options, lambda done: self.tell(job.job_id, done)
             )
 
     async def _finish(
         self, job: JobRow, action: MeasureFrames, fetched: _Fetched, outcome: Outcome
     ) -> Written | None:
-        now = self.clock()
+        now = self.bench.clock()
         read = tuple(fetched.frames[place].event_id for place in outcome.read)
-        names = [
-            await asyncio.to_thread(self.files.write, picture.data) for picture in outcome.pictures
-        ]
+        names = [await self.bench.keep(picture.data) for picture in outcome.pictures]
         event = FramesMeasured(
             origin=derived_origin(job.origin, f"job-{job.job_id}", now, now),
             what=action.what,
@@ -136,13 +113,10 @@ class MeasureJob:
             fault_numbers=dict(outcome.numbers),
         )
         rows = tuple(
-            _row(job, name, picture, read, now + self.kept)
+            _row(job, name, picture, read, now + self.bench.kept)
             for name, picture in zip(names, outcome.pictures, strict=True)
         )
-        written = await self.store.finish_job(job, now, events=(event,), pictures=rows)
-        if written is None:  # a frame was dropped meanwhile
-            await asyncio.to_thread(self.files.delete, names)
-        return written
+        return await self.bench.finish(job, now, event, rows)
 
 
 def _options(action: MeasureFrames, frames: Sequence[FrameRef]) -> MeasureOptions:

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterable
 from dataclasses import replace
-from datetime import datetime
+from datetime import datetime, timedelta
 from typing import Any, Final
 
 from pydantic import TypeAdapter
@@ -22,6 +22,9 @@ _KNOWN: Final = select(HANDLED.c.event_id).where(
     HANDLED.c.event_id.in_(bindparam("event_ids", expanding=True))
 )
 _INSERT: Final = insert(INBOX).returning(INBOX.c.position, sort_by_parameter_order=True)
+
+#: For how long the ids of events are known; far beyond what a homeserver sends again (own rule).
+HANDLED_KEPT: Final = timedelta(days=90)
 
 
 def add_events(

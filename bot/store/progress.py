@@ -8,8 +8,9 @@ from typing import Any
 from sqlalchemy import Connection, Row, delete, insert, select, update
 
 from bot.store.forget import take_back_messages
+from bot.store.jobs import add_jobs
 from bot.store.outbox import add_messages, sent_as
-from bot.store.rows import ConversationKey, OutboxRow, ProgressRow, TakeBack
+from bot.store.rows import ConversationKey, JobRow, OutboxRow, ProgressRow, TakeBack, Written
 from bot.store.tables import PROGRESS
 
 
@@ -54,15 +55,30 @@ def change(
     return replace(row, edit_id=message.row_id), written
 
 
-def end(connection: Connection, row: ProgressRow) -> tuple[TakeBack, tuple[int, ...]]:
-    """Let the message stand for nothing any more.
+def end(connection: Connection, row: ProgressRow, job: JobRow) -> Written:
+    """Let the message stand for nothing any more; what is in its room is taken out by a job.
 
     What replaced its words stays known by its ids, for `forget me`: clients show nothing of it
     once the message is taken back.
 
+    Args:
+        connection: of the transaction.
+        row: the message.
+        job: takes messages back; what, is filled in here.
+
     Returns:
-        What is to be taken back outside, and positions of messages that need not be sent.
+        That job, where there is something for it, and messages that need not be sent.
     """
+    take_back, unsent = _end(connection, row)
+    if take_back == TakeBack():
+        return Written(unsent=unsent)
+    filled = replace(job, input=take_back.model_dump_json())
+    add_jobs(connection, (filled,))
+    return Written(jobs=(filled,), unsent=unsent)
+
+
+def _end(connection: Connection, row: ProgressRow) -> tuple[TakeBack, tuple[int, ...]]:
+    """What is to be taken back outside, and positions of messages that need not be sent."""
     same = PROGRESS.c.row_id == row.row_id
     edit_id = connection.execute(select(PROGRESS.c.edit_id).where(same)).scalar()
     gone = connection.execute(delete(PROGRESS).where(same))

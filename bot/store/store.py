@@ -5,7 +5,6 @@ from __future__ import annotations
 from collections.abc import Collection, Mapping
 from dataclasses import replace
 from datetime import datetime, timedelta
-from typing import Final
 
 from sqlalchemy import Connection
 
@@ -27,18 +26,10 @@ from bot.store.rows import (
     ProgressRow,
     Result,
     StoredText,
-    TakeBack,
     TimerRow,
     Written,
 )
-from bot.store.silence import forget_silent
-
-#: For how long the ids of events are known; far beyond what a homeserver sends again (own rule).
-HANDLED_DAYS: Final = 90
-#: What is known of a person goes after so long without a word (own rule: a walk a year keeps it).
-SILENT: Final = timedelta(days=400)
-#: For how long it is known where shared frames lie, as for stored pictures (own rule).
-KEPT: Final = timedelta(days=30)
+from bot.store.silence import SILENT, forget_silent
 
 
 class Store:
@@ -209,16 +200,9 @@ class Store:
 
     async def end_progress(self, row: ProgressRow, job: JobRow) -> Written:
         """Let it stand no more; the job takes it out of its room, where it may be there."""
-
-        def write(connection: Connection) -> Written:
-            take_back, unsent = progress.end(connection, row)
-            if take_back == TakeBack():
-                return Written(unsent=unsent)
-            filled = replace(self._moves.job(job), input=take_back.model_dump_json())
-            jobs.add_jobs(connection, (filled,))
-            return Written(jobs=(filled,), unsent=unsent)
-
-        return await self._database.write(write)
+        return await self._database.write(
+            lambda connection: progress.end(connection, row, self._moves.job(job))
+        )
 
     async def fire_timer(
         self, timer: TimerRow, event: Event, now: datetime
@@ -277,7 +261,7 @@ class Store:
         )
 
     async def expire(
-        self, now: datetime, silent: timedelta = SILENT, kept: timedelta = KEPT
+        self, now: datetime, silent: timedelta = SILENT, kept: timedelta = contexts.MEDIA_KEPT
     ) -> tuple[str, ...]:
         """Take out what is past its time; the names of the files to delete come back.
 
@@ -288,7 +272,7 @@ class Store:
         """
 
         def write(connection: Connection) -> tuple[str, ...]:
-            inbox.forget_handled(connection, now - timedelta(days=HANDLED_DAYS))
+            inbox.forget_handled(connection, now - inbox.HANDLED_KEPT)
             forget_silent(connection, now - silent)
             contexts.forget_media(connection, now - kept)
             return shown.remove_expired(connection, now)

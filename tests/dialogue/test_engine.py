@@ -4,10 +4,11 @@ from __future__ import annotations
 
 from datetime import timedelta
 
-from bot.dialogue.context import Context, Conversation, GivenSettings, Question, Walk
+from bot.dialogue.context import Context, Conversation
 from bot.dialogue.engine import failure
 from bot.dialogue.states import State
 from bot.dialogue.turn import Turn
+from bot.dialogue.walk_state import GivenSettings, Question, Walk
 from tests.dialogue.player import START, Player
 
 

@@ -13,9 +13,9 @@ import math
 import pytest
 
 from bot.dialogue import reckoning
-from bot.dialogue.context import Walk
 from bot.dialogue.facts import Facts
 from bot.dialogue.reckoning import Assumed
+from bot.dialogue.walk_state import Walk
 from tests.dialogue.player import Player
 from tests.dialogue.walked import keys_of
 

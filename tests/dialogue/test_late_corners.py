@@ -7,9 +7,10 @@ from datetime import timedelta
 
 import pytest
 
-from bot.dialogue.context import Context, Conversation, Question, Walk
+from bot.dialogue.context import Context, Conversation
 from bot.dialogue.steps.frames.frame_time import learn_clock
 from bot.dialogue.turn import Turn
+from bot.dialogue.walk_state import Question, Walk
 from bot.dialogue.way_out import zone_told
 from core.frame.report import FrameMetadata
 from tests.dialogue.player import START, Player

@@ -14,7 +14,7 @@ from itertools import product
 
 import pytest
 
-from bot.dialogue.context import GivenSettings
+from bot.dialogue.walk_state import GivenSettings
 from tests.dialogue.player import Player
 from tests.dialogue.test_first_settings import told, walk_of
 

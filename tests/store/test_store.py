@@ -10,6 +10,7 @@ import sqlalchemy as sa
 
 from bot.store import contexts
 from bot.store.database import Database
+from bot.store.inbox import HANDLED_KEPT
 from bot.store.rows import (
     ConflictError,
     GoneError,
@@ -23,7 +24,7 @@ from bot.store.rows import (
     conversation_key,
     thread_of_answer,
 )
-from bot.store.store import HANDLED_DAYS, Store
+from bot.store.store import Store
 from bot.store.tables import HANDLED
 from tests.store.examples import KEY, NOW, PERSON, job, message, origin, row_of, text, timer
 
@@ -235,7 +236,7 @@ async def test_what_is_past_its_time_goes(store: Store, url: str) -> None:
     work, more = job(), job()
     await store.finish_event(Result(await one(store), jobs=(work, more)))
     await store.finish_job(work, NOW, pictures=(PictureRow("old.png", PERSON, NOW),))
-    later = NOW + timedelta(days=HANDLED_DAYS, seconds=1)
+    later = NOW + HANDLED_KEPT + timedelta(seconds=1)
     await store.take_in([text("young")], None, later)
     await store.finish_job(
         more, NOW, pictures=(PictureRow("new.png", PERSON, NOW + timedelta(days=900)),)

@@ -7,9 +7,9 @@ from typing import Final
 
 from bot.dialogue import solving
 from bot.dialogue.compose import Role
-from bot.dialogue.context import KIT_SLOTS
 from bot.dialogue.facts import Units
 from bot.dialogue.questions import QUESTIONS
+from bot.dialogue.slots import KIT_SLOTS
 from bot.dialogue.states import State, Trigger
 from bot.dialogue.steps.anywhere import forget, manner, my_data, now, repeat
 from bot.dialogue.steps.asked import explained, why

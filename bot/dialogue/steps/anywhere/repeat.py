@@ -6,10 +6,10 @@ from typing import Final
 
 from bot.dialogue import resting
 from bot.dialogue.compose import Role
-from bot.dialogue.context import Question
 from bot.dialogue.questions import QUESTIONS, in_units
 from bot.dialogue.steps.visits import planning
 from bot.dialogue.turn import Turn
+from bot.dialogue.walk_state import Question
 
 #: A question that was put so often without an answer is only named from then on (own rule: two
 #: repeats are heard, a third one is nagging).

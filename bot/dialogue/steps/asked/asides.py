@@ -7,7 +7,6 @@ from typing import Final
 
 from bot.dialogue import resting, solving
 from bot.dialogue.compose import Role
-from bot.dialogue.context import GivenSettings
 from bot.dialogue.facts import Facts
 from bot.dialogue.meaning.asides import Aside, aside_of, took_off
 from bot.dialogue.questions import Asked
@@ -17,6 +16,7 @@ from bot.dialogue.steps.anywhere import repeat
 from bot.dialogue.steps.visits import planning
 from bot.dialogue.steps.walk import highlights, keep, liking
 from bot.dialogue.turn import Turn
+from bot.dialogue.walk_state import GivenSettings
 
 #: Facts that words of an aside hold by chance: "back from the tripod", "lovely smooth water".
 _BY_CHANCE: Final = frozenset(

@@ -7,7 +7,6 @@ from typing import Final
 
 from bot.dialogue import reckoning, solving
 from bot.dialogue.compose import Role
-from bot.dialogue.context import GivenSettings
 from bot.dialogue.facts import Facts, Symptom
 from bot.dialogue.questions import in_units
 from bot.dialogue.reckoning import Assumed
@@ -15,6 +14,7 @@ from bot.dialogue.steps.anywhere import repeat
 from bot.dialogue.steps.walk import keep, reasons
 from bot.dialogue.texts import TEXTS, measures
 from bot.dialogue.turn import Turn
+from bot.dialogue.walk_state import GivenSettings
 from core.camera import POLARISER_STOPS
 from core.exposure import Settings
 from core.framing import frame_fall, section_focal_mm, stand_back_m

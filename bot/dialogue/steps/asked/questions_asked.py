@@ -5,9 +5,9 @@ from __future__ import annotations
 import re
 from typing import Final
 
-from bot.dialogue.context import KIT_SLOTS
 from bot.dialogue.facts import Facts
 from bot.dialogue.reading import read
+from bot.dialogue.slots import KIT_SLOTS
 from bot.dialogue.steps.asked import trade_answers, verdicts
 from bot.dialogue.steps.asked.topic_answers import TOPICS, Answer
 from bot.dialogue.turn import Turn

@@ -7,7 +7,6 @@ from typing import Final
 
 from bot.dialogue import reckoning, solving
 from bot.dialogue.compose import Role
-from bot.dialogue.context import GivenSettings
 from bot.dialogue.facts import Facts
 from bot.dialogue.reckoning import Assumed
 from bot.dialogue.solving import watch_text
@@ -15,6 +14,7 @@ from bot.dialogue.steps.anywhere import repeat
 from bot.dialogue.steps.walk import reasons
 from bot.dialogue.texts import TEXTS, measures
 from bot.dialogue.turn import Turn
+from bot.dialogue.walk_state import GivenSettings
 from core.blur import airy_diameter_um
 from core.camera import POLARISER_STOPS
 from core.exposure import Settings

@@ -6,10 +6,10 @@ from collections.abc import Sequence
 from typing import Final
 
 from bot.dialogue.compose import Part, Role, fit
-from bot.dialogue.context import Note
 from bot.dialogue.steps.anywhere import repeat
 from bot.dialogue.texts import known
 from bot.dialogue.turn import Turn
+from bot.dialogue.walk_state import Note
 
 #: `why` answers in five lines at most (own rule: one screen of a phone).
 _WHY_LINES: Final = 5

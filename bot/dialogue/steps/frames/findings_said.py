@@ -7,10 +7,10 @@ from dataclasses import dataclass, replace
 from typing import Final
 
 from bot.dialogue.compose import Part, Role
-from bot.dialogue.context import Note
 from bot.dialogue.steps.frames import border_said, look_said
 from bot.dialogue.texts import TEXTS, frames, measures
 from bot.dialogue.turn import Turn
+from bot.dialogue.walk_state import Note
 from core.frame.findings import Contrast, Shake, Sharpness, SurfaceCast, Tint
 from core.frame.report import AreaKind, FrameReport, SizeNote
 from core.series import nearest, shutter_label, time_marks

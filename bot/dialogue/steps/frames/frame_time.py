@@ -7,9 +7,10 @@ from datetime import datetime, timedelta, timezone
 from typing import Final
 
 from bot.dialogue.camera_clock import AT_ONCE, Stamp, ahead_of_utc, stamp_of, taken_between
-from bot.dialogue.context import GivenSettings, Shared
+from bot.dialogue.context import Shared
 from bot.dialogue.lateness import Arrival, Seen
 from bot.dialogue.turn import Turn
+from bot.dialogue.walk_state import GivenSettings
 from bot.dialogue.way_out import zone_around
 from core.frame.report import CameraSettings, FrameMetadata
 

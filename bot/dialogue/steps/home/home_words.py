@@ -8,7 +8,6 @@ from typing import Final
 
 from bot.dialogue import resting
 from bot.dialogue.compose import Role
-from bot.dialogue.context import KIT_SLOTS
 from bot.dialogue.facts import Facts, Units
 from bot.dialogue.kept import ToldFrame
 from bot.dialogue.meaning import review_words
@@ -17,6 +16,7 @@ from bot.dialogue.reading import read
 from bot.dialogue.reading.foreign import glossed
 from bot.dialogue.reading.frame_list import Told, laid, told_in
 from bot.dialogue.reading.frame_times import plain_times
+from bot.dialogue.slots import KIT_SLOTS
 from bot.dialogue.steps.asked.questions_asked import is_asking
 from bot.dialogue.steps.home import told_choice, told_frames, told_listed, told_seen
 from bot.dialogue.texts.measures import FEET_PER_METRE

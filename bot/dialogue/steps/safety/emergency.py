@@ -10,7 +10,7 @@ from zoneinfo import ZoneInfo
 from bot.dialogue import reckoning
 from bot.dialogue.actions import Say, SharedPlace
 from bot.dialogue.compose import Role
-from bot.dialogue.context import Doubt, Emergency, Position, Question
+from bot.dialogue.context import Doubt, Emergency, Position
 from bot.dialogue.danger import Danger, DangerKind, Level, Whose, gravest, whose
 from bot.dialogue.danger.folding import folded
 from bot.dialogue.danger.names import asks
@@ -22,6 +22,7 @@ from bot.dialogue.steps.anywhere import repeat
 from bot.dialogue.steps.visits import planning
 from bot.dialogue.texts import TEXTS, measures
 from bot.dialogue.turn import Turn
+from bot.dialogue.walk_state import Question
 from core.framing import section_focal_mm
 from core.sun.zone import zone_name
 

@@ -5,9 +5,10 @@ from __future__ import annotations
 from typing import Final
 
 from bot.dialogue.compose import Role
-from bot.dialogue.context import KIT_SLOTS, Waiting
+from bot.dialogue.context import Waiting
 from bot.dialogue.facts import Facts, Symptom
 from bot.dialogue.lateness import KnownBy, Seen, Standing
+from bot.dialogue.slots import KIT_SLOTS
 from bot.dialogue.states import State
 from bot.dialogue.steps.anywhere import repeat
 from bot.dialogue.steps.frames import reviewing

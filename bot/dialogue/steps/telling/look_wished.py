@@ -6,7 +6,6 @@ from typing import Final
 
 from bot.dialogue import reckoning, solving
 from bot.dialogue.aims import own_here
-from bot.dialogue.context import GivenSettings
 from bot.dialogue.facts import Facts
 from bot.dialogue.reckoning import Assumed
 from bot.dialogue.states import State, Trigger
@@ -14,6 +13,7 @@ from bot.dialogue.steps.walk import base_said, liking, planned
 from bot.dialogue.steps.walk.highlights import PATCH_STOPS
 from bot.dialogue.steps.walk.taken import with_filters
 from bot.dialogue.turn import Turn
+from bot.dialogue.walk_state import GivenSettings
 from core.exposure import Settings
 from core.water import Look, look_of
 

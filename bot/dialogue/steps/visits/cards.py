@@ -8,7 +8,6 @@ from typing import Final
 from bot.dialogue import reckoning, solving
 from bot.dialogue.actions import CardLine, DrawCard
 from bot.dialogue.compose import Role
-from bot.dialogue.context import GivenSettings
 from bot.dialogue.reckoning import Assumed
 from bot.dialogue.steps.anywhere import repeat
 from bot.dialogue.steps.visits import planning, rough_card
@@ -16,6 +15,7 @@ from bot.dialogue.steps.visits.day_plan import clock_of
 from bot.dialogue.steps.walk import base_said, keep, light_named
 from bot.dialogue.texts import TEXTS, measures
 from bot.dialogue.turn import Turn
+from bot.dialogue.walk_state import GivenSettings
 from bot.dialogue.way_out import turn_back_of
 
 

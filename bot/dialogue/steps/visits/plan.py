@@ -5,9 +5,9 @@ from __future__ import annotations
 from datetime import datetime
 
 from bot.dialogue.compose import Part, Role
-from bot.dialogue.context import KIT_SLOTS
 from bot.dialogue.lateness import LOW_LIGHT
 from bot.dialogue.questions import in_units
+from bot.dialogue.slots import KIT_SLOTS
 from bot.dialogue.steps.anywhere import repeat
 from bot.dialogue.steps.visits import planning, rough_card
 from bot.dialogue.steps.visits.day_plan import clock_of, return_times

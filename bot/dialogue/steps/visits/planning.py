@@ -7,10 +7,10 @@ from datetime import datetime, timedelta
 from typing import Final
 
 from bot.dialogue.compose import Role
-from bot.dialogue.context import PLACE_SLOTS
 from bot.dialogue.meaning.visit_words import days_ahead, speaks_of_day_to_come
 from bot.dialogue.questions import in_units
 from bot.dialogue.resting import is_at_home
+from bot.dialogue.slots import PLACE_SLOTS
 from bot.dialogue.states import State
 from bot.dialogue.turn import Turn
 from bot.dialogue.way_out import way_of, zone_of

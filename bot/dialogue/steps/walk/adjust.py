@@ -7,7 +7,6 @@ from typing import Final
 from bot.dialogue import reckoning, solving
 from bot.dialogue.by_numbers import share_told
 from bot.dialogue.compose import Role
-from bot.dialogue.context import GivenSettings
 from bot.dialogue.facts import Blink, Facts, Symptom
 from bot.dialogue.solving import Solved
 from bot.dialogue.states import State, Trigger
@@ -17,6 +16,7 @@ from bot.dialogue.steps.walk.highlights import PATCH_STOPS, SAME_STOPS, SHEET_ST
 from bot.dialogue.steps.walk.taken import ask_for_settings, take_settings, with_filters
 from bot.dialogue.texts import measures
 from bot.dialogue.turn import Turn
+from bot.dialogue.walk_state import GivenSettings
 from core.camera import POLARISER_STOPS
 from core.exposure import Settings
 from core.light import LIGHTS, metered_level

@@ -7,7 +7,6 @@ from typing import Final
 
 from bot.dialogue import reckoning, solving
 from bot.dialogue.aims import aim_of
-from bot.dialogue.context import GivenSettings
 from bot.dialogue.facts import Facts, Keep
 from bot.dialogue.reckoning import Assumed, Flowing
 from bot.dialogue.solving import Solved
@@ -15,6 +14,7 @@ from bot.dialogue.states import State, Trigger
 from bot.dialogue.steps.telling import water_told
 from bot.dialogue.steps.walk import base_said, liking, reasons
 from bot.dialogue.turn import Turn
+from bot.dialogue.walk_state import GivenSettings
 from core.camera import POLARISER_STOPS, Camera
 from core.exposure import Settings, ev100
 from core.f_number import FNumberChoice

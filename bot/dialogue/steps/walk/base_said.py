@@ -8,13 +8,13 @@ from typing import Final
 from bot.dialogue import reckoning, solving
 from bot.dialogue.aims import own_here
 from bot.dialogue.compose import Role
-from bot.dialogue.context import GivenSettings
 from bot.dialogue.facts import Facts
 from bot.dialogue.reckoning import Flowing
 from bot.dialogue.solving import Solved
 from bot.dialogue.steps.walk import reasons
 from bot.dialogue.texts import TEXTS, measures
 from bot.dialogue.turn import Turn
+from bot.dialogue.walk_state import GivenSettings
 from bot.dialogue.within_light import within_light
 from core.camera import POLARISER_STOPS, Camera
 from core.f_number import FNumberChoice

@@ -6,7 +6,6 @@ from typing import Final
 
 from bot.dialogue import reckoning, solving
 from bot.dialogue.compose import Role
-from bot.dialogue.context import GivenSettings
 from bot.dialogue.facts import Blink, Facts
 from bot.dialogue.solving import Solved
 from bot.dialogue.states import State, Trigger
@@ -15,6 +14,7 @@ from bot.dialogue.steps.walk import keep, liking, planned, reasons
 from bot.dialogue.steps.walk.taken import ask_for_settings, take_settings, with_filters
 from bot.dialogue.texts import measures
 from bot.dialogue.turn import Turn
+from bot.dialogue.walk_state import GivenSettings
 from bot.dialogue.within_light import within_light
 from core.adjust import Lever
 from core.exposure import Settings

@@ -7,7 +7,6 @@ from typing import Final
 
 from bot.dialogue import reckoning
 from bot.dialogue.compose import Role
-from bot.dialogue.context import GivenSettings
 from bot.dialogue.solving import settings_text
 from bot.dialogue.states import State, Trigger
 from bot.dialogue.steps.frames import look_said, my_look
@@ -16,6 +15,7 @@ from bot.dialogue.steps.walk import base_said, composition
 from bot.dialogue.steps.walk.taken import take_settings
 from bot.dialogue.texts import measures
 from bot.dialogue.turn import Turn
+from bot.dialogue.walk_state import GivenSettings
 from core.adjust import leaf
 from core.camera import Camera
 from core.exposure import Settings

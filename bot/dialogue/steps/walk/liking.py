@@ -3,11 +3,11 @@
 from __future__ import annotations
 
 from bot.dialogue import reckoning
-from bot.dialogue.context import GivenSettings
 from bot.dialogue.facts import Facts
 from bot.dialogue.meaning.asides import praises
 from bot.dialogue.reckoning import Assumed
 from bot.dialogue.turn import Turn
+from bot.dialogue.walk_state import GivenSettings
 from core.water import look_of
 
 

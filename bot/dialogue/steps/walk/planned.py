@@ -9,12 +9,12 @@ from typing import Final
 from bot.dialogue import reckoning, solving
 from bot.dialogue.aims import aim_of
 from bot.dialogue.compose import Role
-from bot.dialogue.context import GivenSettings
 from bot.dialogue.facts import Facts, Symptom
 from bot.dialogue.solving import Solved
 from bot.dialogue.steps.walk import reasons
 from bot.dialogue.texts import TEXTS, measures
 from bot.dialogue.turn import Turn
+from bot.dialogue.walk_state import GivenSettings
 from bot.dialogue.within_light import within_light
 from core.adjust import Price, plan
 from core.exposure import Settings

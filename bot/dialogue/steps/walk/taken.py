@@ -3,11 +3,11 @@
 from __future__ import annotations
 
 from bot.dialogue import reckoning
-from bot.dialogue.context import GivenSettings
 from bot.dialogue.facts import Facts
 from bot.dialogue.steps.anywhere import phone
 from bot.dialogue.steps.walk import liking
 from bot.dialogue.turn import Turn
+from bot.dialogue.walk_state import GivenSettings
 
 
 def take_settings(turn: Turn) -> GivenSettings | None:
