@@ -250,7 +250,7 @@ def _read(turn: Turn, rest: str, text: str, typed: str, expecting: frozenset[str
     facts = read(rest, units=turn.units, expecting=expecting)
     facts = corrected.placed(turn, text, what_if.supposed(turn, text, facts))
     facts = asides.without_leaf_frame(turn, typed, asides.with_filter(turn, typed, facts))
-    return visit.as_forecast(turn, visit.with_trip(turn, facts, text), text)
+    return visit.as_forecast(turn, visit.with_trip(turn, facts, text), rest)
 
 
 def _beside(turn: Turn, text: str, facts: Facts) -> bool:

@@ -466,3 +466,82 @@ def test_few_lamps_and_more_are_danger() -> None:
     player = talked(*DUSK, "dusk")
     said = body(player, "25 minutes to the car, only one headlamp, and we can't find the path")
     assert "38 min" not in said
+
+
+# what is asked and told the evening before
+
+
+@pytest.mark.parametrize(
+    ("language", "text"),
+    [
+        ("english", "the forecast says thunderstorms in the afternoon"),
+        ("deutsch", "Der Wetterbericht sagt bedeckt und nachmittags Gewitter möglich"),
+        ("español", "mañana dan tormentas por la tarde"),
+    ],
+)
+def test_a_storm_that_is_forecast_is_warned_of_once(language: str, text: str) -> None:
+    """Nobody in the gorge at that hour: said in front, and not again on the same plan."""
+    player = talked(PLANNED, language)
+    (said,) = player.say(text)
+    assert said.keys[0] == "planning.thunder"
+    assert "planning.thunder" not in keys(player, text)
+    assert "planning.thunder" not in keys(talked(PLANNED), "no thunder, they say, only clouds")
+
+
+@pytest.mark.parametrize(
+    ("language", "text", "begins"),
+    [
+        ("english", "roughly what settings if it clouds over?", "If still overcast: f/8"),
+        ("english", "rough settings if the sun is out?", "If still full sun: f/8"),
+        ("deutsch", "welche Einstellung ungefähr, wenn es bedeckt ist?", "Bleibt es so (dichte"),
+        ("español", "¿qué ajustes más o menos para mañana si está nublado?", "Si sigue así (cub"),
+    ],
+)
+def test_rough_settings_for_a_light_to_come(language: str, text: str, begins: str) -> None:
+    """A starting point for the light that is asked about; it does not become the forecast."""
+    player = talked(PLANNED, KIT, language)
+    assert body(player, text).startswith(begins)
+    assert player.context is not None
+    assert player.context.conversation.walk is not None
+    assert player.context.conversation.walk.trip.forecast is None
+
+
+def test_sun_that_comes_and_goes_is_planned_for_as_sun() -> None:
+    """The harder of the two lights; with the filters that are there, at f/8 and ISO 100.
+
+    EV 15 at f/8, ISO 100 is 1/512 s; 3 stops make 1/64, 6 stops 1/8.
+    """
+    player = talked(PLANNED, KIT)
+    assert body(player, "forecast is sun with some clouds").startswith("Noted: full sun.")
+    told = body(player, "is the 6 stop any use or leave it at home?")
+    assert told.startswith("Yes: in full sun it takes about")
+    assert "bare 1/500 s" in told
+    assert "3-stop ND 1/60 s, 6-stop ND 1/8 s" in told
+    assert "6-stop ND 1/8 s" in body(player, "and if the sun stays out?")
+
+
+@pytest.mark.parametrize(
+    ("language", "text", "key"),
+    [
+        ("english", "it rained all night, should we go another day?", "asked.after_rain"),
+        ("español", "si anoche llovió mucho, ¿mejor vamos otro día?", "asked.after_rain"),
+        ("deutsch", "es hat heute Nacht stark geregnet, lieber warten?", "asked.after_rain"),
+        ("english", "can I fly a drone there", "asked.drone"),
+        ("español", "¿se puede volar un dron allí?", "asked.drone"),
+        ("english", "how many cloths do I need", "asked.pack"),
+        ("deutsch", "Was muss alles in den Rucksack", "asked.pack"),
+        ("español", "¿qué llevamos en la mochila?", "asked.pack"),
+        ("deutsch", "Wie lange sollte ich dort bleiben", "asked.stay"),
+        ("español", "¿cuánto tiempo deberíamos quedarnos?", "asked.stay"),
+        ("english", "what do I write for my husband", "note.copy"),
+    ],
+)
+def test_questions_of_the_evening_before(language: str, text: str, key: str) -> None:
+    """Asked in their own words, in three languages."""
+    assert key in keys(talked(PLANNED, language), text)
+
+
+def test_words_of_no_frame_are_no_fault_of_one() -> None:
+    """While a visit is planned nothing is wrong with a frame yet."""
+    told = keys(talked(PLANNED), "drops on everything, that is what my friend said of that place")
+    assert not any(key.startswith(("symptom", "cause", "ask.cause")) for key in told)

@@ -79,6 +79,16 @@ from bot.dialogue.reading.visit import read_visit, with_pace
         ("es", "voy con dos amigos", 3, None),
         ("de", "mit zwei Freunden", 3, None),
         ("es", "el agua va lenta", None, None),
+        ("en", "I'm 58 and not the fastest", None, "slow"),
+        ("en", "my lens is not the fastest", None, None),
+        ("en", "my friend Odile comes along, she had her knee done in spring", None, "lame"),
+        ("en", "hip replacement last year", None, "lame"),
+        ("en", "his knee was operated", None, "lame"),
+        ("de", "bin 58 und nicht die Schnellste", None, "slow"),
+        ("de", "er wurde am Knie operiert", None, "lame"),
+        ("es", "vamos cinco a la Cascada del Olmo, mi hija tiene 9 años", 5, "child"),
+        ("es", "mi hija tiene 9 años", None, None),
+        ("es", "está operada de la rodilla", None, "lame"),
     ],
 )
 def test_who_walks(language: str, text: str, people: int | None, slowest: str | None) -> None:
@@ -127,6 +137,9 @@ def test_a_pace_that_is_told_stays() -> None:
         ("de", "wir gehen um 9 Uhr los", "09:00"),
         ("es", "salimos a las nueve y media", "09:30"),
         ("es", "salimos a las 10", "10:00"),
+        ("de", "3 km hin, 220 Höhenmeter, Start um 10, Sonnenuntergang 17:20", "10:00"),
+        ("de", "Abmarsch um 9", "09:00"),
+        ("de", "der Film startet um 10 Bilder später", None),
         ("en", "meeting at 8, walking from 8:30", "08:30"),
     ],
 )
@@ -290,6 +303,11 @@ def test_who_goes_in_own_words(text: str, party: str) -> None:
             "am alten Steinbruch, kleiner grauer Kombi",
         ),
         ("el coche queda en la cantera, furgoneta gris", "en la cantera, furgoneta gris"),
+        ("blauer Kleinwagen, Parkplatz Klammwirt", "blauer Kleinwagen, Parkplatz Klammwirt"),
+        (
+            "coche gris en el aparcamiento del molino",
+            "coche gris en el aparcamiento del molino",
+        ),
         ("the tripod is in the car at the trailhead", ""),
         ("25 minutes to walk to the car", ""),
         ("no car today", ""),

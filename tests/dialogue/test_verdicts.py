@@ -188,3 +188,53 @@ def test_a_time_beyond_the_dial_is_for_the_watch() -> None:
     camera = camera_of(read(KIT), Assumed())
     assert watch_text(2**13 / 30, camera) == shutter_label(2**13 / 30, camera.dial) != "30 s"
     assert watch_text(1 / 4, camera) == time_text(1 / 4, camera) == "1/4 s"
+
+
+# is that f-number enough: N = f² (1/n - 1/far) / 2c, c a 1500th of the diagonal
+
+
+@pytest.mark.parametrize(
+    ("lines", "begins"),
+    [
+        # 24 mm, 1.5 m to 18 m, c 0.0288: 576 x (1/1500 - 1/18000) / 0.0577 = 6.1
+        (("at 24 mm", "is f/8 enough for the rock?"), "Yes: 1.5 m at 24 mm needs about f/6.3"),
+        (("at 24 mm", "would f/4 do?"), "No: 1.5 m at 24 mm needs about f/6.3"),
+        (("at 24 mm", "would f/22 be enough?"), "More than enough: 1.5 m at 24 mm"),
+        (("deutsch", "24 mm", "Reicht Blende 8?"), "Ja: 1,5 m bei 24 mm"),
+        (("deutsch", "24 mm", "reicht f/4 für den Stein?"), "Nein: 1,5 m bei 24 mm"),
+        (("español", "a 24 mm", "¿me basta f/8?"), "Sí: 1,5 m a 24 mm"),
+    ],
+)
+def test_an_f_number_that_is_enough_or_not(lines: tuple[str, ...], begins: str) -> None:
+    """Yes or no first, with what the nearest thing needs."""
+    body = body_of("12 m tall, 18 m away, rock at 1.5 m, full frame 24-70", *lines)
+    assert body.startswith(begins)
+
+
+def test_an_f_number_with_nothing_near_or_on_a_phone() -> None:
+    """The format's best range, and what would be reckoned; a phone has one f-number."""
+    assert body_of("full frame 24-70", "is f/8 enough?").startswith("Yes, with nothing near: f/8")
+    assert "fixed" in body_of("just my phone", "is f/8 enough?")
+
+
+def test_a_focal_length_that_was_not_told_is_the_usual_one() -> None:
+    """24 mm as on full frame: 12 mm on four thirds, as for the settings."""
+    assert "at 12 mm (24 as full frame)" in body_of("m43, 12-40, rock at 1.2 m", "is f/8 enough?")
+
+
+@pytest.mark.parametrize(
+    ("language", "lines", "begins"),
+    [
+        ("deutsch", ("15 m hoher Fall, ich stehe 25 m weg, ist das zu weit?",), "Nein: 1,7"),
+        ("español", ("cascada de 15 m, estoy a 25 m, ¿es demasiado lejos?",), "No: 1,7"),
+        ("deutsch", ("die Blätter sind unscharf, ist das der Fokus?",), "Nein"),
+        ("español", ("las hojas salen borrosas, ¿es el enfoque?",), "No"),
+        ("deutsch", ("dichte Wolken", "f/8, 1/60 s, ISO 100, passt das so?"), "Ja: bei"),
+        ("español", ("nublado", "f/8, 1/60 s, iso 100, ¿está bien?"), "Sí: con"),
+    ],
+)
+def test_a_yes_or_a_no_in_other_languages(
+    language: str, lines: tuple[str, ...], begins: str
+) -> None:
+    """What wants a yes or a no hears it first, whatever language it is asked in."""
+    assert body_of(language, *lines).startswith(begins)

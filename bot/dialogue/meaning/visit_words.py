@@ -103,7 +103,7 @@ _PLACES: Final = (
 _NO_PLACE: Final = re.compile(
     r"(?:I|I'm|I'd|We|And|The|Like|Linn|Wasserf[aä]lle?|F[aä]lle?|Bach|Schlucht|Auto|Parkplatz"
     r"|Wagen|Haus|Hause|Stativ|Kamera|Falls?|Waterfalls?|Cascada|Coche|Sonnenuntergang|Zeit"
-    r"|Fotografieren|Wandern|Planen|Bett|Schluss|Beispiel|Abend|Morgen|Mittag|Iso|ISO|ND)",
+    r"|Fotografieren|Wandern|Planen|Rucksack|Mochila|Bett|Schluss|Beispiel|Abend|Morgen|Mittag|Iso|ISO|ND)",
 )
 _MONTHS_AND_DAYS: Final = re.compile(
     rf"(?:{_DAY}|tomorrow|morgen|mañana|january|february|march|april|may|june|july|august"
@@ -142,6 +142,7 @@ _PARTIES: Final = (
         r" (?:and|&) (?:I|me)\b"
     ),
     rf"(?:taking|bringing) {_KINSMAN}",
+    rf"(?:my|our) [\w'’-]+(?: {_NAME})?(?= (?:comes|is coming|will come|joins|walks) )",
     rf"with {_NAME}(?:(?:,| and| &) {_NAME})*",
     r"(?:ich|Ich) und mein(?:e|en)? [\w-]+|[Mm]ein(?:e)? [\w-]+ und ich",
     rf"mit (?:meine[mnr]|unsere[mnr]) {_FEW_WORDS}?(?= ?(?:[,.;!?]|$|und (?:er|sie)|am\b|zum\b))",
@@ -176,7 +177,7 @@ def party_in(text: str) -> str:
 _CARS: Final = (
     r"(?:car|van|estate|saloon|hatchback|suv|minibus|camper(?: ?van)?|truck|pick-?up"
     r"|motorhome|jeep|bike|motorbike"
-    r"|auto|wagen|kombi|bulli|bus(?:le)?|wohnmobil|coche|carro|furgo(?:neta)?|caravana|moto)"
+    r"|auto|\w*wagen|kombi|bulli|bus(?:le)?|wohnmobil|coche|carro|furgo(?:neta)?|caravana|moto)"
 )
 _STANDS: Final = (
     r"(?:(?:'s| is| will be| was| gets| ist| wird| está| esta| estará| lo| la)?"
@@ -184,10 +185,14 @@ _STANDS: Final = (
     r"|dejo|dejamos)?)"
 )
 _AT: Final = r"(?:at|in|on|by|near|beside|behind|am|beim|bei|auf|an|im|hinter|en|junto|detrás|al)"
+#: Spanish tells the colour behind the car.
+_COLOUR: Final = r"(?: (?:gris|roj[oa]|blanc[oa]|negr[oa]|azul|verde|platead[oa]|amarill[oa]))?"
+_LOT: Final = r"(?:\w*parkplatz|aparcamiento|estacionamiento|parking|car ?park|trail ?head)"
 _CAR: Final = re.compile(
     r"\b(?:(?:my|our|the|a|mein|unser|das|der|mi|nuestro|el|la) )?"
-    rf"(?P<kind>(?:\w+ )?{_CARS})\b{_STANDS}"
-    rf" (?P<where>{_AT} (?!\d|half\b|quarter\b|noon\b|um\b|las\b)[^,.;!?]+)",
+    rf"(?P<kind>(?:\w+ )?{_CARS}{_COLOUR})\b{_STANDS}"
+    rf"(?: (?P<where>{_AT} (?!\d|half\b|quarter\b|noon\b|um\b|las\b)[^,.;!?]+)"
+    rf"|(?P<lot>, {_LOT}\b[^,.;!?]*))",
     re.IGNORECASE,
 )
 _PARKED: Final = re.compile(
@@ -223,6 +228,8 @@ def _placed(match: re.Match[str]) -> str:
     told = match.groupdict()
     where = (told.get("where") or told.get("donde") or "").strip()
     kind = told.get("kind") or ""
+    if told.get("lot"):
+        return f"{kind}{told['lot']}"
     return where if not kind or _ANY_CAR.fullmatch(kind) else f"{kind} {where}"
 
 

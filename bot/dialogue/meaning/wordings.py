@@ -58,6 +58,15 @@ _NAMED: Final = (
             r"|\bplan(?:ning)? (?:the|a|my|our|this) (?:\w+ )?(?:trip|visit|walk|day|tour|hike)\b"
         ),
     ),
+    (
+        "after_rain",
+        (
+            r"\b(?:rain\w*|poured)\b.*\b(?:(?:an)?other|different|next|later|otro)"
+            r" (?:day|time|week|dia)"
+            r"|it rained a lot|\b(?:rained|poured) (?:\w+ ){0,3}?"
+            r"(?:all night|overnight|last night|heavily|hard|a lot|yesterday)\b"
+        ),
+    ),
     ("no_wait", r"\b(?:don't|dont|do not|can't|cant|cannot|won't) (?:want to |like to )?wait\b"),
 )
 _TOPICS: Final = tuple((topic, re.compile(pattern)) for topic, pattern in _NAMED)

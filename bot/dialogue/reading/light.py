@@ -183,8 +183,8 @@ _LIGHTS: Final = (
             "clouded",
             r"gr[ea]y (?:sky|skies|day|clouds?)",
             r"sk(?:y|ies)(?:'s| is| are)? (?:\w+ )?gr[ea]y",
-            r"clouds? cover\w*|clouding over|cloud(?:s|ed)? (?:all over|everywhere|overhead"
-            r"|hanging|hang)",
+            r"clouds? cover\w*|clouding over|clouds over(?=$|[,.;?!])",
+            r"cloud(?:s|ed)? (?:all over|everywhere|overhead|hanging|hang)",
             r"(?:solid|total|full|complete|unbroken|dull|dark|flat) (?:cloud\w*|gr[ea]y|sky)",
             r"(?:all|flat|plain|just|totally|completely|uniform\w*) gr[ea]y(?: (?:up there"
             r"|overhead|above))?",

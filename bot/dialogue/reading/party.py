@@ -50,7 +50,8 @@ _PAIR: Final = any_of(
     rf"{_OUR} (?:and|plus|\+|&) (?:me|myself|i)",
     rf"(?:i|we)(?:'m|'re| am| are|'ll| will)? (?:\w+ )?(?:go|going|walk|walking|hike|hiking|come"
     rf"|coming) (?:\w+ )?with {_OUR}",
-    rf"{_OUR} (?:comes?|is coming|walks?|is|will come|joins?)(?: \w+)? (?:along|with (?:me|us))",
+    rf"{_OUR}(?: [^\W\d_]+)? (?:comes?|is coming|walks?|is|will come|joins?)(?: \w+)?"
+    r" (?:along|with (?:me|us))",
 )
 _ALONE: Final = any_of(
     r"(?:i'm|im|going|walking|hiking|go|walk|hike|be) (?:alone|solo|by myself|on my own)"
@@ -80,6 +81,8 @@ _SLOW: Final = any_of(
     r"|their|the (?:wet|rock|path|way))|when it|uphill|downhill|on foot)",
     r"walk(?:s|ing)? (?:\w+ )?slow(?:er|ly)?|need(?:s|ing)? (?:\w+ )?(?:breaks|rests)",
     r"(?:out of|not in|in bad|in poor) (?:good )?shape|not (?:so|very|that) (?:fit|steady)|unfit",
+    r"(?<!lens is )(?<!zoom is )(?<!lens isn't )not (?:exactly |quite |really )?the"
+    r" (?:fastest|fittest|quickest|youngest|strongest)\b(?! (?:shutter|lens|water|zoom|light))",
     r"takes (?:his|her|their) time|short of breath|out of breath|heavily pregnant|pregnant|asthma",
 )
 _STUDENTS: Final = any_of(
@@ -96,6 +99,10 @@ _LAME: Final = any_of(
     r"(?:'s| is| are)? (?:\w+ )?(?:bad|sore|dodgy|weak|stiff|play(?:s|ing) up|hurts?|hurting|aches?"
     r"|aching|not (?:so |very |that )?(?:good|great|well)|gives? (?:\w+ )?trouble|giving)",
     rf"(?:trouble|problems?|pain) (?:with|in) (?:my|his|her|the) {_JOINT}",
+    rf"(?:had|having|got|getting) (?:my|his|her|their|a|the) (?:\w+ )?{_JOINT}"
+    r" (?:done|replaced|fixed|repaired|operated(?: on)?)",
+    r"(?:knee|hip|ankle|back|heart) (?:surgery|operation|replacement|op)"
+    r"|(?:knees?|hips?|ankles?) (?:was|were|got|has been) (?:\w+ )?(?:operated|replaced|done)",
     r"limp(?:s|ing)?|on crutches|with a (?:cane|walking stick)|hobbl\w+",
 )
 #: Years from which a walker is taken to be slow on wet ground (own rule).

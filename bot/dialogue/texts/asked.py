@@ -49,6 +49,17 @@ ASKED: Final[dict[str, str]] = {
         "No, wind; unless they are nearer than {near}, from where on it is sharp at {f_number}."
     ),
     "verdict.focus_plain": "No, where the rock beside them is sharp: that is wind.",
+    "verdict.enough_yes": "Yes: {near} at {focal} needs about {needed}; the far side holds, too.",
+    "verdict.enough_no": (
+        "No: {near} at {focal} needs about {needed}. Or step back, or let the near thing go."
+    ),
+    "verdict.enough_soft": (
+        "More than enough: {near} at {focal} needs about {needed}; past {limit} all goes softer."
+    ),
+    "verdict.enough_plain": (
+        "Yes, with nothing near: {low} to {high} is sharpest on this format. Tell me the nearest "
+        "thing, like `rock at 1.5 m`, and I reckon it."
+    ),
     "verdict.right_yes": "Yes: in {light} that is about right{filters}.",
     "verdict.right_no": "No: in {light} that is {stops} too {side}{filters}; {time} is right.",
     "verdict.bare": " without a filter",
@@ -110,6 +121,14 @@ ASKED: Final[dict[str, str]] = {
         "Leave it out: move until leaves cover the gap, tilt down, go longer, or cut the lip."
     ),
     "asked.stay": "Two hours at least, and leave at the turn-back time.",
+    # Small catchments rise within hours of rain and fall in hours to a day; clear again after one
+    # to three days (common practice).
+    "asked.after_rain": (
+        "Better one to three days after rain: then it has cleared, and rock is still dark. Brown "
+        "or rising water: stay away. Gauge and land manager say how it stands."
+    ),
+    # Forbidden in the national parks of several countries; elsewhere rules differ (common practice).
+    "asked.drone": "Ask the land manager: many parks forbid drones, and none flies over people.",
     "asked.permit": "Ask the land manager; workshops usually need a permit.",
     "asked.choose": "On a large screen at equal brightness: shape first, 100 % only to rule out.",
     "asked.stabiliser": "Off on the tripod, on by hand.",

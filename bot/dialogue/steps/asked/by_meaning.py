@@ -18,6 +18,7 @@ from bot.dialogue.steps.asked import trade_answers
 from bot.dialogue.steps.asked.questions_asked import is_asking
 from bot.dialogue.steps.asked.topic_answers import TOPICS, Answer
 from bot.dialogue.steps.asked.trade_answers import plainly
+from bot.dialogue.steps.visits import planning
 from bot.dialogue.texts import TEXTS
 from bot.dialogue.turn import Turn
 
@@ -132,7 +133,7 @@ def complaint(turn: Turn, text: str, facts: Facts) -> tuple[Cause, ...]:
     """The causes of what a message complains of, the likeliest first; none of other messages."""
     if facts.ask_what_if or facts.unread or _REPLY.match(text) or topic_by_words(text):
         return ()
-    if not _tells_of_a_frame(text, facts, _DOUBTED):
+    if planning.is_planning(turn) or not _tells_of_a_frame(text, facts, _DOUBTED):
         return ()
     found = causes.diagnose(text, causes.scene_of(turn.facts.updated(facts), text))
     topic = _topic(text, facts)
@@ -188,8 +189,13 @@ def _topic(text: str, facts: Facts) -> str | None:
 
 
 def _seen(turn: Turn, text: str, facts: Facts) -> Cause | None:
-    """The first cause of what a message tells, None where it tells of no frame or is read well."""
-    if not _tells_of_a_frame(text, facts, _SURE if facts.known() else _SIGHT):
+    """The first cause of what a message tells, None where it tells of no frame or is read well.
+
+    While a visit is planned there are no frames.
+    """
+    if planning.is_planning(turn) or not _tells_of_a_frame(
+        text, facts, _SURE if facts.known() else _SIGHT
+    ):
         return None
     cause = causes.diagnose(text, causes.scene_of(turn.facts.updated(facts), text))[0]
     return None if _is_read(text, cause, facts.symptoms) else cause

@@ -169,12 +169,13 @@ _AROUND: Final[tuple[tuple[str, str], ...]] = (
             r"|consider|do)|^(?:is (?:that|it|this)|that|would that be)? ?enough\b"
             r"|forgot(?:ten)? anything"
             r"|what (?:else )?(?:should|do|to) (?:i |we )?(?:pack|bring|take along|carry)"
+            r"|how many (?:dry |spare )*(?:cloths?|towels?|rags?|batteries|cards?)\b"
         ),
         "pack",
     ),
     (
         (
-            r"\b(?:write|text|tell|leave|say)(?: to)? (?:her|him|my|someone|somebody|them)\b"
+            r"\b(?:write|text|tell|leave|say)(?: to| for)? (?:her|him|my|someone|somebody|them)\b"
             r"|what (?:do|should|shall|can|must) (?:i|we) (?:leave|write|put)\b.*\b(?:home|note)\b"
             r"|\bnote (?:home|for (?:home|my|the one))\b"
         ),
@@ -192,6 +193,7 @@ _AROUND: Final[tuple[tuple[str, str], ...]] = (
         r"(?:tell|give) (?:the |my )?(?:others|group|students|participants|class|people)",
         "mixed_group",
     ),
+    (r"\bdron(?:es?|s)?\b|\bdrohnen?\b", "drone"),
     (r"differently|(?:next|another) time\b|improve|do better", "next_time"),
     (r"\b(?:copy|copied|backup|back up)\b.*(?:card|files|pictures)", "copy_card"),
     (
@@ -211,7 +213,13 @@ _ABOUT: Final[tuple[tuple[str, str], ...]] = (
     (r"polari.*(?:many|much|stops|cost|lose|eat|take)", "polariser_stops"),
     (r"(?:how|which way|turn|rotate).*polari|turn it\b", "polariser_turn"),
     (r"polari[sz]er|\bcpl\b", "polariser"),
-    (r"\bnd\b|\bnd ?\d+|\bfilters?\b|neutral density|need.*\bstop\b", "need_nd"),
+    (
+        (
+            r"\bnd\b|\bnd ?\d+|\bfilters?\b|neutral density|need.*\bstop\b"
+            r"|\bstop(?:per)?\b.*\b(?:any use|of use|useful|worth|leave|at home|bring|take)\b"
+        ),
+        "need_nd",
+    ),
     (r"\braw\b|\bjpe?g\b", "raw"),
     (r"white balance|\bwb\b|kelvin", "white_balance"),
     (r"histogram", "histogram"),

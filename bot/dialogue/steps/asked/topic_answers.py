@@ -110,6 +110,8 @@ TOPICS: Final[Mapping[str, Answer]] = {
     "talk.weather": plainly("talk.weather"),
     "talk.other": trip_answers.say_other,
     # asked by their words alone
+    "drone": plainly("asked.drone"),
+    "after_rain": plainly("asked.after_rain"),
     "polariser": trade_answers.say_polariser,
     "iso_or_grain": _iso,
 }

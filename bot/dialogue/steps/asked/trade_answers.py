@@ -128,8 +128,8 @@ def say_focus(turn: Turn, clause: str) -> None:
 
 
 def _light(turn: Turn, clause: str) -> str:
-    """The light that the question names, else the one that was told; "" for neither."""
-    return read(clause).light or turn.facts.light or ""
+    """The light that the question names, else the one that was told or forecast; "" for none."""
+    return read(clause).light or turn.facts.light or turn.trip.forecast or ""
 
 
 def say_nd(turn: Turn, clause: str) -> None:
@@ -178,10 +178,12 @@ def _say_filter_times(turn: Turn, now: base.Standing, light: Light) -> None:
 
 
 def say_noon(turn: Turn, clause: str) -> None:
-    """Full sun: what to do in it, without a filter that is not there."""
+    """Full sun: what to do in it, with the filters that are there."""
     del clause
-    bare = turn.facts.nd_stops == ()
-    turn.say(Role.SETTINGS, "asked.noon_bare" if bare else "asked.noon")
+    owned = turn.facts.nd_stops
+    turn.say(Role.SETTINGS, "asked.noon" if owned is None else "asked.noon_bare")
+    if owned:
+        _say_filter_times(turn, base.standing(turn), LIGHTS["full sun"])
 
 
 def say_polariser_stops(turn: Turn, clause: str) -> None:

@@ -20,6 +20,8 @@ from core.water import look_of
 
 #: The filter for full sun (common practice).
 _SUN_ND_STOPS: Final = 6.0
+#: Words beside which a light is none of now: a card is made for it.
+_TO_COME: Final = re.compile(r"\b(?:if|when|tomorrow|will|later|forecast)\b", re.IGNORECASE)
 _WANTS: Final = re.compile(
     r"\W*(?:tell|sing|write|recommend|translate|help|what|who|how|where|when|why|do|does|did|is|are"
     r"|can|could)\b",
@@ -35,13 +37,12 @@ _TIMES: Final = re.compile(
 
 def say_card(turn: Turn, text: str) -> None:
     """Rough settings for a card before the trip; those that were given, where there are some."""
-    del text
     given = turn.walk.given
     if given is not None:
         settings = solving.settings_text(given, base.standing(turn).camera)
         turn.say(Role.SETTINGS, "where.given", settings=settings)
         return
-    turn.parts.extend(rough_card.parts(turn))
+    turn.parts.extend(rough_card.parts(turn, read(_TO_COME.sub(" ", text)).light))
 
 
 def say_no_wait(turn: Turn, text: str) -> None:

@@ -29,11 +29,16 @@ _ND_STOPS: Final = 3.0
 _MOST_FILTERS: Final = 3
 
 
-def parts(turn: Turn) -> tuple[Part, ...]:
-    """Rough settings: in the open, with each filter, under trees; and the time of the look."""
+def parts(turn: Turn, light: str | None = None) -> tuple[Part, ...]:
+    """Rough settings: in the open, with each filter, under trees; and the time of the look.
+
+    Args:
+        turn: the answer under construction.
+        light: the light that was asked about, where one was; else what is told or forecast.
+    """
     now = base.standing(turn)
     wanted, camera = now.wanted, now.camera
-    named = turn.facts.light or turn.trip.forecast or _USUAL
+    named = light or turn.facts.light or turn.trip.forecast or _USUAL
     ev100 = LIGHTS[named].ev100
     trees = ev100 - _TREES_TAKE if named in _CLOUDED else min(ev100, _UNDER_TREES)
     rough = {

@@ -10,7 +10,7 @@ from bot.dialogue.meaning.visit_words import car_in, party_in, place_in
 from bot.dialogue.reading import read
 from bot.dialogue.reading.visit import read_visit, with_pace
 from bot.dialogue.steps.asked.questions_asked import is_asking
-from bot.dialogue.steps.visits import dusk_out, note_home, plan, planning, rough_card
+from bot.dialogue.steps.visits import dusk_out, forecasts, note_home, plan, planning, rough_card
 from bot.dialogue.steps.walk import arrive
 from bot.dialogue.trip import Trip
 from bot.dialogue.turn import Turn
@@ -23,6 +23,12 @@ _RECKONED: Final = arrive.TRIP_SLOTS | {"forecast"}
 _FORECAST: Final = re.compile(
     r"\b(?:(?:the )?(?:weather )?forecast(?:ed)?|tomorrow"
     r"|for (?:sun|mon|tues|wednes|thurs|fri|satur)day|says?|is|will be|looks?|for)\b",
+    re.IGNORECASE,
+)
+#: Sun that comes and goes is planned for as sun, the harder of the two.
+_SUN_AND_CLOUDS: Final = re.compile(
+    r"\bsun\w* (?:with|and|or|then) (?:(?:some|a few|scattered|passing) )?clouds?\b"
+    r"|\bpartly (?:cloudy|sunny)|\b(?:sunny|bright) (?:spells|intervals)|\bclouds? and sun\b",
     re.IGNORECASE,
 )
 #: A walk that began with words of the visit alone: its caution is still to be said.
@@ -44,6 +50,8 @@ def hear(turn: Turn, typed: str, said: str) -> None:
         said: the message in English.
     """
     planning.hear(turn, typed)
+    if planning.is_planning(turn):
+        forecasts.warn(turn, typed)
     question = turn.context.conversation.question
     asked = question is not None and question.name in {"plan_start", "note"}
     told = read_visit(said, start_asked=asked)
@@ -76,6 +84,8 @@ def as_forecast(turn: Turn, facts: Facts, text: str) -> Facts:
     if not planning.is_planning(turn):
         return facts
     light = facts.light or read(_FORECAST.sub(" ", text)).light
+    if light is None and _SUN_AND_CLOUDS.search(text):
+        light = "full sun"
     if light is None:
         return facts
     if planning.has_begun(turn) and light not in rough_card.OF_THE_SKY:
