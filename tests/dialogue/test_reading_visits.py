@@ -81,7 +81,7 @@ from bot.dialogue.reading.visit import read_visit, with_pace
         ("es", "el agua va lenta", None, None),
         ("en", "I'm 58 and not the fastest", None, "slow"),
         ("en", "my lens is not the fastest", None, None),
-        ("en", "my friend Odile comes along, she had her knee done in spring", None, "lame"),
+        ("en", "my friend Odile comes along, she had her knee done in spring", 2, "lame"),
         ("en", "hip replacement last year", None, "lame"),
         ("en", "his knee was operated", None, "lame"),
         ("de", "bin 58 und nicht die Schnellste", None, "slow"),

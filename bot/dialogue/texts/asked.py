@@ -127,7 +127,7 @@ ASKED: Final[dict[str, str]] = {
         "Better one to three days after rain: then it has cleared, and rock is still dark. Brown "
         "or rising water: stay away. Gauge and land manager say how it stands."
     ),
-    # Forbidden in the national parks of several countries; elsewhere rules differ (common practice).
+    # Many parks forbid them; elsewhere rules differ (common practice).
     "asked.drone": "Ask the land manager: many parks forbid drones, and none flies over people.",
     "asked.permit": "Ask the land manager; workshops usually need a permit.",
     "asked.choose": "On a large screen at equal brightness: shape first, 100 % only to rule out.",
