@@ -13,7 +13,7 @@ from core.frame.clipped_pixels import MARGIN_PX, Ends, clipping_ends
 from core.frame.histogram import brightest_channel, code_counts
 from core.frame.kinds import name_areas
 from core.frame.patches import Coverage
-from core.frame.pixels import halvings_to, shrunk
+from core.frame.pixels import halved, halvings_to, shrunk
 from core.frame.report import Clipping
 
 _CHANNELS: Final = ("red", "green", "blue")
@@ -100,17 +100,8 @@ def _shrunk_by_strips(pixels: NDArray[np.uint8], halvings: int) -> NDArray[np.ui
     for top in range(0, height, _TILE_ROWS >> halvings):
         strip = pixels[top << halvings :][:_TILE_ROWS]
         for into in [*between, out[top:]]:
-            strip = _halved(strip, into)
+            strip = halved(strip, into)
     return out
-
-
-def _halved(strip: NDArray[np.uint8], into: NDArray[np.uint8]) -> NDArray[np.uint8]:
-    """A strip at half its size, in the first rows of some memory."""
-    rows, columns = len(strip) // 2, strip.shape[1] // 2
-    into = into[:rows]
-    whole = strip[: 2 * rows, : 2 * columns]
-    cv2.resize(whole, (columns, rows), dst=into, interpolation=cv2.INTER_AREA)
-    return into
 
 
 def _masks(

@@ -27,6 +27,7 @@ from core.frame.limits import (
     MAX_BYTES,
     MAX_PIXELS,
     MAX_PIXELS_UNSCALED,
+    PREVIEW_PIXELS,
     check_sides,
     check_size,
     halvings_for,
@@ -159,12 +160,12 @@ def _finished(kind: str, opened: _Opened) -> DecodedFrame:
     )
 
 
-def _read_jpeg(data: bytes, max_pixels: int) -> _Opened:
+def _read_jpeg(data: bytes, max_pixels: int, at_most: int | None = None) -> _Opened:
     whole = whole_jpeg(data)  # first: it is quick where the next steps from byte to byte
     image = JpegImageFile(io.BytesIO(whole))
     check_size(image.size, max_pixels)
     quality = standard_quality(image.quantization)
-    halvings = halvings_for(image.size)
+    halvings = halvings_for(image.size, at_most)
     at_least = (-(-image.width >> halvings), -(-image.height >> halvings)) if halvings else (0, 0)
     if image.mode == "CMYK":  # the strict reader looks for damage alone, at its smallest scale
         jpeg_pixels(whole, cmyk=True, at_least=(1, 1))
@@ -265,7 +266,7 @@ def _preview(data: bytes | None) -> tuple[NDArray[np.uint8] | None, dict[int, ob
     if data is None:
         return None, {}
     try:
-        opened = _read_jpeg(data, MAX_PIXELS)
+        opened = _read_jpeg(data, MAX_PIXELS, PREVIEW_PIXELS)
     except Exception:  # it is only an addition: what is wrong with it harms nothing
         return None, {}
     return opened.pixels, dict(opened.tags)

@@ -22,6 +22,10 @@ MAX_PIXELS_UNSCALED: Final = 110_000_000
 #: 36x24 mm camera (from memory). Own rule.
 FULL_SCALE_PIXELS: Final = 64_000_000
 
+#: A raw's embedded picture is only compared, on copies of about 1600 px: above this it is decoded
+#: at a smaller scale [pixels]. Own rule.
+PREVIEW_PIXELS: Final = 6_000_000
+
 #: Shortest side that can be measured [px]: below, a patch of half a percent of the long side,
 #: the largest that is tolerable, is smaller than a pixel. Own rule.
 MIN_SIDE_PX: Final = 100
@@ -61,7 +65,7 @@ def check_sides(size: tuple[int, int]) -> None:
         )
 
 
-def halvings_for(size: tuple[int, int]) -> int:
-    """How often to halve both sides [px] to stay within `FULL_SCALE_PIXELS`."""
-    over = size[0] * size[1] / FULL_SCALE_PIXELS
+def halvings_for(size: tuple[int, int], at_most: int | None = None) -> int:
+    """How often to halve both sides [px] to stay within so many pixels; `FULL_SCALE_PIXELS`."""
+    over = size[0] * size[1] / (at_most or FULL_SCALE_PIXELS)
     return 0 if over <= 1 else math.ceil(math.log2(over) / 2)

@@ -5,6 +5,7 @@ from __future__ import annotations
 import io
 from collections.abc import Mapping
 from dataclasses import dataclass
+from functools import reduce
 from typing import Final, NamedTuple
 
 import cv2
@@ -13,11 +14,11 @@ import rawpy
 from numpy.typing import NDArray
 
 from core.errors import FrameFault, UnreadableFrameError
+from core.frame.photosites import COLOURS, ROWS_RENDERED, Counted, Plane, Planes, count, strips
 from core.frame.raw_extents import raw_is_whole
 from core.frame.raw_saturation import Saturation, find_saturation
 from core.frame.srgb import curved_of
 
-COLOURS: Final = ("red", "green", "blue")
 _LETTERS: Final = {"R": "red", "G": "green", "B": "blue"}
 
 #: LibRaw's turns to the orientations of Exif (180 degrees, left, right). Source: LibRaw's
@@ -37,14 +38,6 @@ _HIGHEST_GAIN: Final = 8.0
 _LARGEST_PATTERN: Final = 8
 
 
-@dataclass(frozen=True)
-class Plane:
-    """The photosites at one place of the pattern; `sites` has shape (h, w), uint16."""
-
-    sites: NDArray[np.uint16]
-    black: float
-
-
 class RawSettings(NamedTuple):
     """Exposure time [s], f-number, sensitivity and focal length [mm]; 0: not said."""
 
@@ -59,8 +52,9 @@ class RawFrame:
     """An unpacked raw file.
 
     Attributes:
-        planes: photosites of each colour, all of one shape, as stored (not turned).
-        counts: how often each code occurs among the photosites of each colour, shape (65536,).
+        planes: photosites of each colour, all of one shape, as stored (not turned); they lie in
+            the decoder's memory, which goes with the last of them.
+        counted: what one look at all of them gave.
         saturation: of each colour.
         gains: white balance of the camera by colour, the lowest 1.
         orientation: as in Exif, 1 to 8.
@@ -70,8 +64,8 @@ class RawFrame:
         taken_at: local time, ISO 8601; None where LibRaw reads none.
     """
 
-    planes: Mapping[str, tuple[Plane, ...]]
-    counts: Mapping[str, NDArray[np.int64]]
+    planes: Planes
+    counted: Counted
     saturation: Mapping[str, Saturation]
     gains: Mapping[str, float]
     orientation: int
@@ -98,15 +92,13 @@ def read_raw(data: bytes, max_pixels: int) -> RawFrame:
     if not raw_is_whole(data):
         raise UnreadableFrameError(FrameFault.DAMAGED)
     try:
-        with rawpy.RawPy() as raw:
-            raw.open_buffer(io.BytesIO(data))
-            pixels = raw.sizes.raw_width * raw.sizes.raw_height
-            if pixels > max_pixels:
-                raise UnreadableFrameError(
-                    FrameFault.TOO_MANY_PIXELS, pixels=pixels, limit=max_pixels
-                )
-            raw.unpack()
-            return _frame(raw)
+        raw = rawpy.RawPy()
+        raw.open_buffer(io.BytesIO(data))
+        pixels = raw.sizes.raw_width * raw.sizes.raw_height
+        if pixels > max_pixels:
+            raise UnreadableFrameError(FrameFault.TOO_MANY_PIXELS, pixels=pixels, limit=max_pixels)
+        raw.unpack()
+        return _frame(raw)
     except rawpy.LibRawFileUnsupportedError as error:
         raise UnreadableFrameError(FrameFault.KIND_NOT_READ, raw=1) from error
 
@@ -115,12 +107,12 @@ def _frame(raw: rawpy.RawPy) -> RawFrame:
     planes = _planes(raw)
     for plane in (plane for same in planes.values() for plane in same):
         _check_foot(plane.sites)
-    counts = {colour: _counts(same) for colour, same in planes.items()}
+    counted = count(planes)
     blacks = {colour: same[0].black for colour, same in planes.items()}
     return RawFrame(
         planes=planes,
-        counts=counts,
-        saturation=find_saturation(counts, blacks, float(raw.white_level)),
+        counted=counted,
+        saturation=find_saturation(counted.counts, blacks, float(raw.white_level)),
         gains=_gains(raw.camera_whitebalance),
         orientation=_ORIENTATIONS.get(raw.sizes.flip, 1),
         width=raw.sizes.width,
@@ -132,16 +124,15 @@ def _frame(raw: rawpy.RawPy) -> RawFrame:
 
 
 def _planes(raw: rawpy.RawPy) -> dict[str, tuple[Plane, ...]]:
-    """Copies of the photosites by colour; LibRaw's memory goes when the file is closed."""
+    """The photosites by colour; LibRaw's memory stays as long as one of them does."""
     image = raw.raw_image_visible
     blacks = [float(black) for black in raw.black_level_per_channel]
     if image.ndim == 3:  # interpolated already, or three layers of photosites
         return {
-            colour: (Plane(np.ascontiguousarray(image[..., index]), blacks[index]),)
-            for index, colour in enumerate(COLOURS)
+            colour: (Plane(image, index, blacks[index]),) for index, colour in enumerate(COLOURS)
         }
     if raw.num_colors == 1:
-        grey = (Plane(np.ascontiguousarray(image), blacks[0]),)
+        grey = (Plane(image[..., np.newaxis], 0, blacks[0]),)
         return dict.fromkeys(COLOURS, grey)
     pattern = raw.raw_pattern
     names = [_LETTERS.get(letter) for letter in raw.color_desc.decode("ascii", "replace")]
@@ -158,12 +149,12 @@ def _by_colour(
 ) -> dict[str, tuple[Plane, ...]]:
     """One plane for each place of the pattern, under the colour that lies there."""
     down, across = pattern.shape
-    height, width = image.shape[0] // down * down, image.shape[1] // across * across
+    height, width = image.shape[0] // down, image.shape[1] // across
     planes: dict[str, list[Plane]] = {colour: [] for colour in COLOURS}
-    for row, column in np.ndindex(down, across):
-        index = int(pattern[row, column])
-        sites = np.ascontiguousarray(image[row:height:down, column:width:across])
-        planes[names[index]].append(Plane(sites, blacks[index]))
+    for row, places in enumerate(pattern.tolist()):
+        line = image[row : height * down : down, : width * across].reshape(height, width, across)
+        for column, index in enumerate(places):
+            planes[names[index]].append(Plane(line, column, blacks[index]))
     return {colour: tuple(same) for colour, same in planes.items()}
 
 
@@ -172,12 +163,6 @@ def _check_foot(sites: NDArray[np.uint16]) -> None:
     foot = sites[-max(2, int(_BLANK_ROWS * len(sites))) :]
     if sites.size == 0 or not foot.any():
         raise UnreadableFrameError(FrameFault.DAMAGED)
-
-
-def _counts(planes: tuple[Plane, ...]) -> NDArray[np.int64]:
-    """How often each code occurs, shape (65536,)."""
-    found = [cv2.calcHist([p.sites], [0], None, [65536], [0, 65536]).ravel() for p in planes]
-    return np.asarray(np.sum(found, axis=0), np.int64)
 
 
 def _gains(multipliers: list[float]) -> dict[str, float]:
@@ -213,6 +198,19 @@ def _taken_at(raw: rawpy.RawPy) -> str | None:
     return None if stamp is None or stamp.year <= 1970 else str(stamp.isoformat())
 
 
+def _brightest(
+    several: list[NDArray[np.uint16]], blacks: list[float]
+) -> dict[float, NDArray[np.uint16]]:
+    """The largest code of each place, for each black level; the first plane's memory is used."""
+    largest: dict[float, NDArray[np.uint16]] = {}
+    for sites, black in zip(several, blacks, strict=True):
+        if black in largest:
+            cv2.max(largest[black], sites, dst=largest[black])
+        else:
+            largest[black] = sites
+    return largest
+
+
 def render(frame: RawFrame) -> NDArray[np.uint8]:
     """A picture with one pixel for each place of the pattern, as stored (not turned).
 
@@ -222,17 +220,22 @@ def render(frame: RawFrame) -> NDArray[np.uint8]:
     Returns:
         Red, green, blue, shape (h, w, 3).
     """
-    channels = []
-    for colour in COLOURS:
-        saturation, gain = frame.saturation[colour], frame.gains[colour]
-        planes = frame.planes[colour]
-        tables = {black: _codes(saturation, black, gain) for black in {p.black for p in planes}}
-        made = [cv2.LUT(plane.sites, tables[plane.black]) for plane in planes]
-        brightest = made[0]
-        for other in made[1:]:
-            brightest = cv2.max(brightest, other).astype(np.uint8, copy=False)
-        channels.append(brightest)
-    return np.asarray(cv2.merge(channels), np.uint8)
+    tables = {
+        (colour, plane.black): _codes(frame.saturation[colour], plane.black, frame.gains[colour])
+        for colour, same in frame.planes.items()
+        for plane in same
+    }
+    pixels = np.empty((*frame.planes[COLOURS[0]][0].sites.shape, len(COLOURS)), np.uint8)
+    for top, strip in strips(frame.planes, ROWS_RENDERED):
+        channels = []
+        for colour in COLOURS:
+            blacks = [plane.black for plane in frame.planes[colour]]
+            brightest = _brightest(strip[colour], blacks)
+            channels.append(
+                reduce(cv2.max, [cv2.LUT(brightest[b], tables[colour, b]) for b in brightest])
+            )
+        cv2.merge(channels, pixels[top : top + len(channels[0])])
+    return pixels
 
 
 def _codes(saturation: Saturation, black: float, gain: float) -> NDArray[np.uint8]:

@@ -5,14 +5,13 @@ from __future__ import annotations
 import math
 from typing import Final
 
-import cv2
 import numpy as np
 from numpy.typing import NDArray
 
 from core.frame.findings import RawExposure
-from core.frame.pixels import halvings_to
-from core.frame.raw import COLOURS, Plane, RawFrame
-from core.frame.raw_saturation import Saturation
+from core.frame.photosites import COLOURS
+from core.frame.pixels import halvings_to, shrunk
+from core.frame.raw import RawFrame
 
 #: Averaged to about this long side [px]; of four neighbours there the darkest counts, so that a
 #: point of sparkle vanishes in what surrounds it. Own rule.
@@ -46,12 +45,10 @@ def raw_exposure(
         preview_level: code from which its pixels count as clipped.
     """
     return RawExposure(
-        room_stops={
-            colour: _room_stops(frame.planes[colour], frame.saturation[colour])
-            for colour in COLOURS
-        },
+        room_stops={colour: _room_stops(frame, colour) for colour in COLOURS},
         clipped={
-            colour: _clipped(frame, colour) / int(frame.counts[colour].sum()) for colour in COLOURS
+            colour: _clipped(frame, colour) / int(frame.counted.counts[colour].sum())
+            for colour in COLOURS
         },
         preview_over_stops=None if preview is None else _over(frame, preview, preview_level),
         saturation_found=all(frame.saturation[colour].found for colour in COLOURS),
@@ -61,21 +58,22 @@ def raw_exposure(
 def clipped_share(frame: RawFrame) -> float:
     """Share of all photosites that are saturated, 0 to 1."""
     clipped = sum(_clipped(frame, colour) for colour in COLOURS)
-    return clipped / sum(int(frame.counts[colour].sum()) for colour in COLOURS)
+    return clipped / sum(int(frame.counted.counts[colour].sum()) for colour in COLOURS)
 
 
 def _clipped(frame: RawFrame, colour: str) -> int:
     """How many photosites of a colour are saturated."""
     lowest = math.ceil(frame.saturation[colour].clipped_from)
-    return int(frame.counts[colour][lowest:].sum())
+    return int(frame.counted.counts[colour][lowest:].sum())
 
 
-def _room_stops(planes: tuple[Plane, ...], saturation: Saturation) -> float:
+def _room_stops(frame: RawFrame, colour: str) -> float:
     """Distance of the brightest body of a colour from saturation [stops]."""
+    saturation, planes = frame.saturation[colour], frame.planes[colour]
+    halvings = halvings_to(max(planes[0].sites.shape), _BODY_SIDE_PX) - frame.counted.halvings
     levels = []
-    for plane in planes:
-        halvings = halvings_to(max(plane.sites.shape), _BODY_SIDE_PX)
-        blocks = _darkest_of_four(_shrunk(plane.sites, halvings)).astype(np.float32)
+    for plane, small in zip(planes, frame.counted.small[colour], strict=True):
+        blocks = _darkest_of_four(shrunk(small, halvings)).astype(np.float32)
         level = float(np.quantile(blocks, _BODY_SHARE)) - plane.black
         levels.append(level / (saturation.code - plane.black))
     brightest = max(*levels, 2.0**-_MOST_ROOM_STOPS)
@@ -89,17 +87,6 @@ def _darkest_of_four(blocks: NDArray[np.uint16]) -> NDArray[np.uint16]:
     return np.minimum(rows[:, ::2], rows[:, 1::2])
 
 
-def _shrunk(sites: NDArray[np.uint16], halvings: int) -> NDArray[np.uint16]:
-    """As `pixels.shrunk`, of 16 bits."""
-    for _ in range(halvings):
-        height, width = sites.shape[0] // 2, sites.shape[1] // 2
-        half = cv2.resize(
-            sites[: 2 * height, : 2 * width], (width, height), interpolation=cv2.INTER_AREA
-        )
-        sites = np.asarray(half, np.uint16)
-    return sites
-
-
 def _over(frame: RawFrame, preview: NDArray[np.uint8], level: int) -> float | None:
     """By how much the preview overstates what is clipped [stops, 0 or more]; None: can't be told.
 
@@ -111,13 +98,7 @@ def _over(frame: RawFrame, preview: NDArray[np.uint8], level: int) -> float | No
     shown = float(np.count_nonzero(preview.max(axis=2) >= level)) / preview[..., 0].size
     if not _PREVIEW_SHARES[0] <= shown <= _PREVIEW_SHARES[1]:
         return None
-    brightest: NDArray[np.float32] | None = None
-    for colour in COLOURS:
-        saturation = frame.saturation[colour]
-        for plane in frame.planes[colour]:
-            light = _light(plane, saturation, preview.shape[1])
-            brightest = light if brightest is None else np.maximum(brightest, light)
-    light = np.asarray(brightest)
+    light = _light(frame, preview.shape[1])
     reached = max(float(np.quantile(light, 1 - shown)), 2.0**-_MOST_ROOM_STOPS)
     below = min(
         (saturation.clipped_from - saturation.black) / (saturation.code - saturation.black)
@@ -129,9 +110,15 @@ def _over(frame: RawFrame, preview: NDArray[np.uint8], level: int) -> float | No
     return max(0.0, -math.log2(reached))
 
 
-def _light(plane: Plane, saturation: Saturation, width: int) -> NDArray[np.float32]:
-    """Light of a plane at about the preview's size, 1 at saturation."""
-    halvings = max(0, round(math.log2(plane.sites.shape[1] / width)))
-    small = _shrunk(plane.sites, halvings).astype(np.float32)
-    light = (small - plane.black) / (saturation.code - plane.black)
-    return np.asarray(np.minimum(light, 1.0), np.float32)
+def _light(frame: RawFrame, width: int) -> NDArray[np.float32]:
+    """The brightest light of each place, 1 at saturation, at about the preview's size or less."""
+    counted = frame.counted
+    at_most = counted.small[COLOURS[0]][0].shape[1]
+    halvings = max(0, round(math.log2(at_most / width)))
+    brightest: list[NDArray[np.float32]] = []
+    for colour in COLOURS:
+        saturation = frame.saturation[colour]
+        for plane, small in zip(frame.planes[colour], counted.small[colour], strict=True):
+            codes = shrunk(small, halvings).astype(np.float32)
+            brightest.append((codes - plane.black) / (saturation.code - plane.black))
+    return np.asarray(np.minimum(np.maximum.reduce(brightest), 1.0), np.float32)

@@ -3,11 +3,12 @@
 from __future__ import annotations
 
 import io
+from dataclasses import replace
 
 import numpy as np
 import pytest
 import rawpy
-from hypothesis import given
+from hypothesis import given, settings
 from hypothesis import strategies as st
 from numpy.typing import NDArray
 from PIL import Image
@@ -17,7 +18,9 @@ from core.frame import decode as decoding
 from core.frame import raw as reading
 from core.frame.check import check_frame
 from core.frame.metadata import completed, read_metadata
-from core.frame.raw import COLOURS, read_raw, render
+from core.frame.photosites import COLOURS, Plane, count
+from core.frame.pixels import shrunk
+from core.frame.raw import read_raw, render
 from core.frame.raw_extents import raw_is_whole
 from core.frame.raw_saturation import find_saturation
 from core.frame.report import Advice, CameraSettings, FrameMetadata, FrameReport, SizeNote
@@ -207,8 +210,8 @@ def test_what_another_reader_fills_in() -> None:
 def test_what_the_file_says() -> None:
     """Settings and camera come from the directories of the file."""
     report = measured(water((0.4, 0.4, 0.4)))
-    settings = report.metadata.settings
-    assert (settings.shutter_s, settings.f_number, settings.iso) == (0.25, 8.0, 100)
+    said = report.metadata.settings
+    assert (said.shutter_s, said.f_number, said.iso) == (0.25, 8.0, 100)
     assert (report.metadata.maker, report.metadata.model) == ("Alder", "Alder One")
     assert report.file_kind == "raw"
 
@@ -326,7 +329,61 @@ def test_libraws_own_linear_development_agrees() -> None:
         assert share == pytest.approx(theirs, rel=0.01)
 
 
+def test_compressed_without_loss() -> None:
+    """A compressed raw says what the same photosites say as they are; cut off it is refused."""
+    codes = mosaic(water((0.6, 0.9, 0.7), 0.02), (15_800,) * 3, 512, noise=8)
+    plain = Photosites(codes, 512, preview=_preview(water((0.9,) * 3), 0.5))
+    packed = dng(replace(plain, compressed=True))
+    assert len(packed) < len(dng(plain))
+    assert check_frame(packed)[0] == check_frame(dng(plain))[0]
+    with pytest.raises(UnreadableFrameError) as caught:
+        check_frame(packed[: len(packed) // 2])
+    assert caught.value.fault is FrameFault.DAMAGED
+
+
+def test_a_large_preview_is_compared_at_a_smaller_scale() -> None:
+    """A preview of all the sensor's pixels tells as much as a small one, and is read faster."""
+    ramp = np.linspace(0.02, 1.1, 3600)[None, :, None] * np.ones((2400, 3600, 3))
+    file = io.BytesIO()
+    Image.open(io.BytesIO(_preview(ramp, 0.5))).resize((3600, 2400)).save(file, "JPEG")
+    pixels, _ = decoding._preview(file.getvalue())
+    assert pixels is not None
+    assert pixels.shape == (1200, 1800, 3)
+    report = measured(ramp, preview=file.getvalue())
+    assert report.raw is not None
+    assert report.raw.preview_over_stops == pytest.approx(0.5, abs=SIXTH_STOP)
+
+
 # laws
+
+
+@given(
+    rows=st.integers(1, 1300),
+    columns=st.integers(1, 40),
+    pattern=st.sampled_from([(1, 1), (2, 2), (6, 6)]),
+    halvings=st.integers(0, 3),
+)
+@settings(max_examples=30)
+def test_strips_say_what_the_whole_says(
+    rows: int, columns: int, pattern: tuple[int, int], halvings: int
+) -> None:
+    """Counted and averaged strip by strip, photosites give what they give at once."""
+    down, across = pattern
+    rng = np.random.default_rng(rows * columns)
+    lines = rng.integers(0, 65536, (down, rows, columns, across)).astype(np.uint16)
+    several = [Plane(line, at, 0.0) for line in lines for at in range(across)]
+    planes = {colour: tuple(several[at::3]) or (several[0],) for at, colour in enumerate(COLOURS)}
+    side = max(rows, columns) / 2**halvings
+    with pytest.MonkeyPatch.context() as patch:
+        patch.setattr("core.frame.photosites._SMALL_SIDE_PX", side)
+        counted = count(planes)
+    for colour, same in planes.items():
+        codes = np.concatenate([plane.sites.ravel() for plane in same])
+        assert (counted.counts[colour] == np.bincount(codes, minlength=65536)).all()
+        for plane, small in zip(same, counted.small[colour], strict=True):
+            if min(small.shape):
+                whole = np.ascontiguousarray(plane.sites)
+                assert (small == shrunk(whole, counted.halvings)).all()
 
 
 @given(end=st.integers(3_000, 60_000), clipped=st.integers(2_000, 20_000), width=st.integers(0, 12))

@@ -12,7 +12,7 @@ import numpy as np
 from PIL import Image
 
 from core.frame.check import check_frame
-from core.frame.raw import COLOURS
+from core.frame.photosites import COLOURS
 from core.frame.report import FrameReport
 from tests.figures.figure import Figure, Material
 from tests.scenes.camera import Exposure, Sensor, linear, toned

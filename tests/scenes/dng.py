@@ -3,11 +3,15 @@
 from __future__ import annotations
 
 import struct
+from collections.abc import Sequence
 from dataclasses import dataclass, field
+from itertools import accumulate
 from typing import Final
 
 import numpy as np
 from numpy.typing import NDArray
+
+from tests.scenes.lossless_jpeg import lossless_jpeg
 
 # Types and tags. Sources: TIFF 6.0, TIFF/EP and the DNG specification 1.4; from memory.
 _ASCII: Final = 2
@@ -18,9 +22,13 @@ _BYTE: Final = 1
 _SIGNED_RATIONAL: Final = 10
 _FORMATS: Final = {_BYTE: "B", _SHORT: "H", _LONG: "I"}
 _MOSAIC: Final = 32803
+_LOSSLESS: Final = 7
 _YCBCR: Final = 6
 #: The header's length.
 _FIRST_AT: Final = 8
+
+#: Rows of a compressed tile.
+_TILE_ROWS: Final = 256
 
 Entry = tuple[int, int, tuple[float, ...] | bytes]
 
@@ -37,6 +45,7 @@ class Photosites:
         shutter_s, f_number, iso: settings.
         orientation: as in Exif.
         preview: an embedded JPEG.
+        compressed: without loss, as most cameras store them.
     """
 
     codes: NDArray[np.uint16] = field(repr=False)
@@ -48,6 +57,7 @@ class Photosites:
     iso: int = 100
     orientation: int = 1
     preview: bytes | None = None
+    compressed: bool = False
 
 
 def mosaic(light: NDArray[np.floating], saturation: tuple[int, int, int], black: int = 0,
@@ -71,23 +81,35 @@ def mosaic(light: NDArray[np.floating], saturation: tuple[int, int, int], black:
 
 
 def dng(sites: Photosites) -> bytes:
-    """The whole file: directories, the photosites in one strip, uncompressed, then the preview."""
-    strip = sites.codes.astype("<u2").tobytes()
+    """The whole file: directories, the photosites in strips or tiles, then the preview."""
+    parts = _parts(sites)
+    sizes = [len(part) for part in parts]
     preview = sites.preview or b""
-    length = len(_directories(sites, 0, 0))  # wherever the data lie
-    strip_at = _FIRST_AT + length
-    directories = _directories(sites, strip_at, strip_at + len(strip))
-    return struct.pack("<2sHI", b"II", 42, _FIRST_AT) + directories + strip + preview
+    length = len(_directories(sites, [0] * len(parts), sizes, 0))  # wherever the data lie
+    *parts_at, preview_at = accumulate(sizes, initial=_FIRST_AT + length)
+    directories = _directories(sites, parts_at, sizes, preview_at)
+    return struct.pack("<2sHI", b"II", 42, _FIRST_AT) + directories + b"".join(parts) + preview
 
 
-def _directories(sites: Photosites, strip_at: int, preview_at: int) -> bytes:
+def _parts(sites: Photosites) -> list[bytes]:
+    """The photosites as they are in one strip, or compressed in tiles of the full width."""
+    if not sites.compressed:
+        return [sites.codes.astype("<u2").tobytes()]
+    codes = np.pad(sites.codes, ((0, -len(sites.codes) % _TILE_ROWS), (0, 0)), mode="edge")
+    return [
+        lossless_jpeg(codes[top : top + _TILE_ROWS]) for top in range(0, len(codes), _TILE_ROWS)
+    ]
+
+
+def _directories(
+    sites: Photosites, parts_at: Sequence[int], sizes: Sequence[int], preview_at: int
+) -> bytes:
     height, width = sites.codes.shape
     main: list[Entry] = [
         (254, _LONG, (0,)), (256, _LONG, (width,)), (257, _LONG, (height,)),
-        (258, _SHORT, (16,)), (259, _SHORT, (1,)), (262, _SHORT, (_MOSAIC,)),
-        (271, _ASCII, b"Alder\0"), (272, _ASCII, b"Alder One\0"), (273, _LONG, (strip_at,)),
-        (274, _SHORT, (sites.orientation,)), (277, _SHORT, (1,)), (278, _LONG, (height,)),
-        (279, _LONG, (2 * width * height,)), (284, _SHORT, (1,)),
+        (258, _SHORT, (16,)), (259, _SHORT, (_LOSSLESS if sites.compressed else 1,)),
+        (262, _SHORT, (_MOSAIC,)), (271, _ASCII, b"Alder\0"), (272, _ASCII, b"Alder One\0"),
+        (274, _SHORT, (sites.orientation,)), (277, _SHORT, (1,)), (284, _SHORT, (1,)),
         (33421, _SHORT, (2, 2)), (33422, _BYTE, (0, 1, 1, 2)),
         (33434, _RATIONAL, (sites.shutter_s,)), (33437, _RATIONAL, (sites.f_number,)),
         (34855, _SHORT, (sites.iso,)), (50706, _BYTE, (1, 4, 0, 0)),
@@ -95,6 +117,13 @@ def _directories(sites: Photosites, strip_at: int, preview_at: int) -> bytes:
         (50717, _LONG, (sites.stated_white,)),
         (50721, _SIGNED_RATIONAL, (1, 0, 0, 0, 1, 0, 0, 0, 1)), (50728, _RATIONAL, sites.neutral),
     ]  # fmt: skip
+    main += [
+        (322, _LONG, (width,)), (323, _LONG, (_TILE_ROWS,)),
+        (324, _LONG, tuple(parts_at)), (325, _LONG, tuple(sizes)),
+    ] if sites.compressed else [
+        (273, _LONG, tuple(parts_at)), (278, _LONG, (height,)), (279, _LONG, tuple(sizes)),
+    ]  # fmt: skip
+    main.sort(key=lambda entry: entry[0])
     if sites.preview is None:
         return _directory(main, _FIRST_AT, 0)
     small: list[Entry] = [
