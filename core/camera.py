@@ -107,6 +107,8 @@ FORMATS: Final[Mapping[str, SensorFormat]] = MappingProxyType(
     }
 )
 
+#: Narrowest opening of a lens about which nothing is known: the mark f/22 (common practice).
+USUAL_NARROWEST_F: Final = 2**4.5
 #: Widest opening of a lens about which nothing is known (common practice: travel zooms are f/4).
 UNKNOWN_WIDEST_F: Final = 4.0
 
@@ -130,7 +132,7 @@ class Lens:
     longest_mm: float
     widest_at_shortest: float | None = None
     widest_at_longest: float | None = None
-    narrowest: float = 2**4.5  # the mark f/22
+    narrowest: float = USUAL_NARROWEST_F
 
     def __post_init__(self) -> None:
         positive("shortest_mm", self.shortest_mm, "mm")

@@ -70,8 +70,10 @@ _SAME_PRINT: Final = 0.005
 #: A typed value is taken for the mark within this distance [stops] (own rule: 1/3 s is 0.08 off
 #: the mark 0.3 s and must count; a half stop is 0.17 off the nearest third and must not).
 _SAME_MARK_STOPS: Final = 0.12
-#: Two values nearer than this are the same setting [stops] (own rule: rounding of floats).
-_EQUAL_STOPS: Final = 1e-6
+#: Two values nearer than this [stops], or this factor, are the same setting (own rule: rounding
+#: of floats).
+EQUAL_STOPS: Final = 1e-6
+EQUAL: Final = 1 + 1e-6
 #: From here on a time is told in minutes [s] (own rule).
 _MINUTES_FROM_S: Final = 90.0
 
@@ -128,7 +130,7 @@ def at_most(marks: Sequence[Mark], exact: float) -> Mark:
         OutOfDomainError: no such mark, or `exact` is not a positive finite number.
     """
     positive("exact", exact, "")
-    fitting = [mark for mark in marks if math.log2(mark.exact / exact) <= _EQUAL_STOPS]
+    fitting = [mark for mark in marks if math.log2(mark.exact / exact) <= EQUAL_STOPS]
     if not fitting:
         raise _off_series(marks, exact)
     return max(fitting, key=lambda mark: mark.exact)
@@ -141,7 +143,7 @@ def at_least(marks: Sequence[Mark], exact: float) -> Mark:
         OutOfDomainError: no such mark, or `exact` is not a positive finite number.
     """
     positive("exact", exact, "")
-    fitting = [mark for mark in marks if math.log2(mark.exact / exact) >= -_EQUAL_STOPS]
+    fitting = [mark for mark in marks if math.log2(mark.exact / exact) >= -EQUAL_STOPS]
     if not fitting:
         raise _off_series(marks, exact)
     return min(fitting, key=lambda mark: mark.exact)
@@ -251,7 +253,7 @@ def shutter_label(exact_s: float, dial: Dial = Dial.THIRDS) -> str:
     mark = nearest(marks, exact_s)
     if math.log2(marks[-1].exact / exact_s) > 0.5 / dial.value:
         return f"1/{1 / exact_s:.0f} s"
-    if math.log2(exact_s / LONGEST_MARKED_S) <= _EQUAL_STOPS:
+    if math.log2(exact_s / LONGEST_MARKED_S) <= EQUAL_STOPS:
         return mark.label
     if exact_s <= _MINUTES_FROM_S:
         return f"{exact_s:.0f} s"
@@ -266,5 +268,5 @@ def iso_label(exact: float, dial: Dial = Dial.THIRDS) -> str:
         OutOfDomainError: `exact` is not a positive finite number.
     """
     mark = nearest(iso_marks(dial), exact)
-    beyond = abs(math.log2(exact / mark.exact)) > 0.5 / dial.value + _EQUAL_STOPS
+    beyond = abs(math.log2(exact / mark.exact)) > 0.5 / dial.value + EQUAL_STOPS
     return f"ISO {exact:.0f}" if beyond else mark.label

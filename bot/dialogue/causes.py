@@ -70,7 +70,7 @@ def scene_of(facts: Facts, text: str = "", *, stabiliser_on: bool | None = None)
         stabiliser_on = True
     share = over = past = None
     if shutter_s is not None:
-        flow = reckoning.flowing_or_usual(facts, reckoning.focal_of(facts), Assumed())
+        flow = reckoning.flow_of(facts)
         share = flow.share(shutter_s)
     light = LIGHTS.get(facts.light or "")
     if light is not None and shutter_s is not None and f_number is not None:

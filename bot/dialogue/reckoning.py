@@ -96,6 +96,11 @@ def focal_of(facts: Facts) -> float | None:
     return None
 
 
+def usual_focal_mm(sensor: SensorFormat) -> float:
+    """The focal length that is taken while none is known [mm]."""
+    return USUAL_FULL_FRAME_MM / sensor.crop_factor
+
+
 def _real_focal(facts: Facts, focal_mm: float) -> float:
     """Phones are told as on full frame (`26 mm`); a number too long for one is read so."""
     crop = FORMATS["phone"].crop_factor
@@ -210,7 +215,7 @@ def flowing_or_usual(facts: Facts, focal_mm: float | None, assumed: Assumed) -> 
     """
     sensor = sensor_of(facts, assumed)
     if focal_mm is None:
-        focal_mm = USUAL_FULL_FRAME_MM / sensor.crop_factor
+        focal_mm = usual_focal_mm(sensor)
         assumed.note("focal", focal_mm=focal_mm)
     told = facts
     if facts.distance_m is None:
@@ -221,6 +226,11 @@ def flowing_or_usual(facts: Facts, focal_mm: float | None, assumed: Assumed) -> 
         told = told.updated(Facts(fall_height_m=USUAL_HEIGHT_M))
         assumed.note("height", height_m=USUAL_HEIGHT_M)
     return _flowing(told, focal_mm, assumed)
+
+
+def flow_of(facts: Facts) -> Flowing:
+    """The water in this frame, with what is assumed of it left unsaid."""
+    return flowing_or_usual(facts, focal_of(facts), Assumed())
 
 
 def _along_flow(facts: Facts, sensor: SensorFormat) -> tuple[float, float]:

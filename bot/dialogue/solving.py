@@ -77,7 +77,7 @@ def solve(
     camera = reckoning.camera_of(facts, assumed)
     focal_mm = reckoning.focal_of(facts)
     flow = reckoning.flowing_or_usual(facts, focal_mm, assumed)
-    used_mm = focal_mm or reckoning.USUAL_FULL_FRAME_MM / camera.sensor.crop_factor
+    used_mm = focal_mm or reckoning.usual_focal_mm(camera.sensor)
     depth = reckoning.depth_of(facts, used_mm, assumed)
     keep = {kept.value for kept in facts.keep} | ({"time"} if keep_time else set())
     situation = Situation(

@@ -13,6 +13,7 @@ from core.adjust.situation import Lever, Note, Price, Situation, Step
 from core.adjust.telling import iso_cost
 from core.exposure import averaging_noise, frames_for
 from core.optics import circle_of_confusion_mm, stack_frames
+from core.series import EQUAL
 
 
 def brighter_ways(end: State, situation: Situation) -> Iterator[Step]:
@@ -79,10 +80,10 @@ def _average_rock(end: State, situation: Situation) -> Iterator[Step]:
 
 def _at_higher_iso(end: State, situation: Situation) -> State:
     """ISO raised by what is wanted, no further than the owner's limit."""
-    highest = situation.camera.highest_iso * (1 + 1e-6)
+    highest = situation.camera.highest_iso * EQUAL
     iso = end.settings.iso
     marks = [m.exact for m in marks_of(Lever.ISO, situation.camera.dial)]
-    fitting = [value for value in marks if iso * (1 + 1e-6) < value <= highest]
+    fitting = [value for value in marks if iso * EQUAL < value <= highest]
     if not fitting:
         return end
     goal = min(fitting, key=lambda value: abs(math.log2(value / iso) - end.remaining))

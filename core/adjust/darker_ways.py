@@ -14,6 +14,7 @@ from core.adjust.ranges import aperture_range, marks_of
 from core.adjust.situation import Lever, Note, Price, Situation, Step
 from core.adjust.telling import nd_numbers
 from core.exposure import averaging_noise, frames_for
+from core.series import EQUAL, EQUAL_STOPS
 
 #: Strengths in which ND filters are sold [stops] (common practice).
 ND_GRADES: Final = (1.0, 2.0, 3.0, 4.0, 6.0, 10.0)
@@ -41,9 +42,9 @@ def darker_ways(end: State, situation: Situation) -> Iterator[Step]:
 def _nd_to_get(end: State, need: float) -> Step:
     """The weakest grade that is enough and not far too strong, else two of them together."""
     wanted = end.nd_on + need
-    singles = [(g,) for g in ND_GRADES if -1e-6 <= g - wanted <= MOST_EXCESS_STOPS]
+    singles = [(g,) for g in ND_GRADES if -EQUAL_STOPS <= g - wanted <= MOST_EXCESS_STOPS]
     pairs = combinations_with_replacement(ND_GRADES, 2)
-    doubles = [pair for pair in pairs if sum(pair) >= wanted - 1e-6]
+    doubles = [pair for pair in pairs if sum(pair) >= wanted - EQUAL_STOPS]
     choices: list[tuple[float, ...]] = [*singles] or [*doubles]
     parts = min(choices, key=sum, default=(wanted,))
     total = sum(parts)
@@ -59,13 +60,13 @@ def _average(end: State, situation: Situation, need: float) -> Iterator[Step]:
     """Short frames that together last as long as the one: the look stays, each frame is darker."""
     whole_s = end.settings.shutter_s
     times = [mark.exact for mark in marks_of(Lever.TIME, situation.camera.dial)]
-    shortest_s = situation.camera.shortest_s / (1 + 1e-6)
-    fitting = [s for s in times if s >= shortest_s and math.log2(whole_s / s) >= need - 1e-6]
+    shortest_s = situation.camera.shortest_s / EQUAL
+    fitting = [s for s in times if s >= shortest_s and math.log2(whole_s / s) >= need - EQUAL_STOPS]
     if not fitting:
         return
     each_s = max(fitting)
     stops = math.log2(whole_s / each_s)
-    if stops > math.log2(MOST_FRAMES) + 1e-6:
+    if stops > math.log2(MOST_FRAMES) + EQUAL_STOPS:
         return
     frames = frames_for(stops)
     notes = {
@@ -83,6 +84,6 @@ def _narrower_than_good(end: State, situation: Situation) -> Iterator[Step]:
     """Past the format's limit to the lens's: a last resort."""
     limits = aperture_range(situation)
     narrowest = situation.narrowest_f
-    if narrowest <= limits.darkest * (1 + 1e-6):
+    if narrowest <= limits.darkest * EQUAL:
         return
     yield from other_aperture(Lever.APERTURE, end, situation, narrowest, (Note.LAST_RESORT,))

@@ -10,7 +10,7 @@ from core.camera import Camera
 from core.domain import positive
 from core.errors import within
 from core.exposure import Settings, brightness_change
-from core.series import at_most, f_number_marks, iso_marks, nearest, time_marks
+from core.series import EQUAL, at_most, f_number_marks, iso_marks, nearest, time_marks
 
 #: Time that holds leaves in a light wind: the mark 1/125 s, 2^-7 s (common practice).
 LEAF_TIME_S: Final = 2**-7
@@ -57,14 +57,14 @@ def leaf_frame(
     """
     positive("widest_f", widest_f, "")
     positive("longest_s", longest_s, "s")
-    if water.shutter_s <= longest_s * (1 + 1e-6):
+    if water.shutter_s <= longest_s * EQUAL:
         return LeafFrame(water, 0.0, 0.0)
     shutter_s = at_most(time_marks(camera.dial), longest_s).exact
     top_iso = max(min(LEAF_TOP_ISO, camera.highest_iso), water.iso)
     needed_iso = water.iso * water.shutter_s / shutter_s
     iso = water.iso
     if top_iso > water.iso:
-        marks = [mark for mark in iso_marks(camera.dial) if mark.exact <= top_iso * (1 + 1e-6)]
+        marks = [mark for mark in iso_marks(camera.dial) if mark.exact <= top_iso * EQUAL]
         iso = max(nearest(marks, min(needed_iso, top_iso)).exact, water.iso)
     missing = math.log2(needed_iso / iso)
     f_number = _opened(water.f_number, missing, camera, widest_f)
@@ -81,7 +81,7 @@ def _opened(f_number: float, missing: float, camera: Camera, widest_f: float) ->
     marks = [
         mark
         for mark in f_number_marks(camera.dial)
-        if widest_f <= mark.exact * (1 + 1e-6) and mark.exact < f_number
+        if widest_f <= mark.exact * EQUAL and mark.exact < f_number
     ]
     if not marks or missing <= 0.5 / camera.dial.value:
         return f_number

@@ -23,7 +23,7 @@ from core.adjust.ranges import (
 from core.adjust.situation import Lever, Situation
 from core.camera import POLARISER_STOPS
 from core.exposure import Settings
-from core.series import Mark
+from core.series import EQUAL, EQUAL_STOPS, Mark
 
 #: A frame may stay darker by so much and be lifted afterwards: two thirds, and what a polariser
 #: of 1.7 stops leaves over them (own rule).
@@ -75,7 +75,7 @@ def moved(
 
     With `never_past`, only by as much as is wanted or less.
     """
-    if block_of(lever, situation) is not None or abs(wanted) <= 1e-6:
+    if block_of(lever, situation) is not None or abs(wanted) <= EQUAL_STOPS:
         return state
     start = value_of(lever, state.settings)
     here = brightness(lever, start)
@@ -87,7 +87,9 @@ def moved(
     stay = Mark(start, start, "")
     marks = reachable(lever, start, wanted, situation)
     if never_past:
-        marks = [m for m in marks if abs(brightness(lever, m.exact) - here) <= abs(wanted) + 1e-6]
+        marks = [
+            m for m in marks if abs(brightness(lever, m.exact) - here) <= abs(wanted) + EQUAL_STOPS
+        ]
     best = min([stay, *marks], key=miss)
     return state if best is stay else state.at(lever, best.exact)
 
@@ -112,8 +114,8 @@ def _may_go(start: float, value: float, situation: Situation) -> bool:
     """Whether the camera and, for a longer time, the hand allow it; the look is left out."""
     free = time_range(replace(situation, look_times=None))
     if value > start:
-        return value <= free.brightest * (1 + 1e-6)
-    return free.darkest / (1 + 1e-6) <= value
+        return value <= free.brightest * EQUAL
+    return free.darkest / EQUAL <= value
 
 
 def _outside(shutter_s: float, situation: Situation) -> float:
@@ -133,7 +135,7 @@ def opened_back(state: State, situation: Situation) -> State:
     if block_of(Lever.APERTURE, situation) is not None:
         return state
     limits = aperture_range(situation)
-    if state.settings.f_number <= limits.darkest * (1 + 1e-6):
+    if state.settings.f_number <= limits.darkest * EQUAL:
         return state
     goal = max(situation.wished_f or _good_f(situation), limits.brightest)
     full = brightness(Lever.APERTURE, goal) - brightness(Lever.APERTURE, state.settings.f_number)
@@ -190,10 +192,8 @@ def brightened(state: State, situation: Situation) -> State:
 def given_back(state: State, situation: Situation) -> State:
     """What a filter takes too much, given back, but never so much that it is too bright again.
 
-    Noise only for a dark frame, and no
-    more of it than is clean or than there was.
-
-    Two thirds may stay, to be lifted afterwards, rather than cost noise or an unknown look.
+    Noise only for a dark frame, and no more of it than is clean or than there was. Two thirds may
+    stay, to be lifted afterwards, rather than cost noise or an unknown look.
     """
     for lever in _brighter_levers(situation):
         free = lever is Lever.APERTURE or (lever is Lever.TIME and situation.look_times is not None)
@@ -226,4 +226,4 @@ def has_polariser(situation: Situation) -> bool:
 
 def held_too_long(shutter_s: float, situation: Situation) -> bool:
     """Whether a time is longer than this person can hold by hand."""
-    return not situation.tripod and shutter_s > steady_s(situation) * (1 + 1e-6)
+    return not situation.tripod and shutter_s > steady_s(situation) * EQUAL

@@ -7,17 +7,17 @@ from collections.abc import Iterator
 
 from core.adjust.moves import State
 from core.adjust.ranges import (
-    BULB_LONGEST_S,
     block_of,
     brightness,
     in_look,
+    longest_held_s,
     look_times_of,
     marks_of,
 )
 from core.adjust.situation import Lever, Note, Price, Situation, Step
 from core.adjust.telling import aperture_cost, time_cost
 from core.exposure import Settings
-from core.series import Mark, nearest
+from core.series import EQUAL, EQUAL_STOPS, Mark, nearest
 
 
 def offer(
@@ -48,8 +48,7 @@ def other_time(lever: Lever, end: State, situation: Situation) -> Iterator[Step]
     goal_s = end.settings.shutter_s * 2**end.remaining
     mark = nearest(marks_of(Lever.TIME, situation.camera.dial), goal_s)
     camera = situation.camera
-    longest_s = max(BULB_LONGEST_S, camera.longest_s) if camera.bulb else camera.longest_s
-    if not camera.shortest_s <= mark.exact * (1 + 1e-6) <= longest_s * (1 + 2e-6):
+    if not camera.shortest_s <= mark.exact * EQUAL <= longest_held_s(camera) * EQUAL**2:
         return
     after = end.at(Lever.TIME, mark.exact)
     if after == end:
@@ -78,7 +77,7 @@ def other_aperture(
     marks = [
         mark
         for mark in marks_of(Lever.APERTURE, situation.camera.dial)
-        if 1e-6 < gain(mark) <= sign * (there - here) + 1e-6
+        if EQUAL_STOPS < gain(mark) <= sign * (there - here) + EQUAL_STOPS
     ]
     if not marks:
         return

@@ -24,6 +24,7 @@ from core.adjust.ranges import in_look
 from core.adjust.situation import Note, Plan, Polariser, Situation
 from core.adjust.telling import steps_between
 from core.adjust.tolls import is_met, toll
+from core.series import EQUAL
 
 
 def plan(situation: Situation) -> Plan:
@@ -140,6 +141,6 @@ def _told(start: State, end: State, situation: Situation, *, too_bright: bool) -
 def _notes(end: State, situation: Situation) -> tuple[Note, ...]:
     found = {
         Note.BY_HAND: held_too_long(end.settings.shutter_s, situation),
-        Note.EXTENDED_ISO: end.settings.iso < situation.camera.base_iso * (1 - 1e-6),
+        Note.EXTENDED_ISO: end.settings.iso < situation.camera.base_iso / EQUAL,
     }
     return tuple(note for note, holds in found.items() if holds)

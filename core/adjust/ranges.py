@@ -8,8 +8,11 @@ from functools import cache
 from typing import Final
 
 from core.adjust.situation import Lever, Limit, Setting, Situation
+from core.camera import Camera
 from core.exposure import Settings
 from core.series import (
+    EQUAL,
+    EQUAL_STOPS,
     LONGEST_MARKED_S,
     Dial,
     Mark,
@@ -23,7 +26,6 @@ from core.series import (
 BULB_LONGEST_S: Final = 512.0
 #: Handheld without knowing the focal length: 1/60 s (common practice).
 UNKNOWN_STEADY_S: Final = 2**-6
-_EQUAL: Final = 1 + 1e-6
 
 
 @dataclass(frozen=True)
@@ -119,6 +121,11 @@ def aperture_range(situation: Situation) -> Range:
     return Range(darkest, brightest, darkest_by, brightest_by)
 
 
+def longest_held_s(camera: Camera) -> float:
+    """Longest time that a camera takes [s], in bulb where it has that."""
+    return max(camera.longest_s, BULB_LONGEST_S) if camera.bulb else camera.longest_s
+
+
 def steady_s(situation: Situation) -> float:
     """Longest time held by hand [s]; one over the focal length (common practice)."""
     if situation.steady_s is not None:
@@ -130,9 +137,8 @@ def steady_s(situation: Situation) -> float:
 def time_range(situation: Situation) -> Range:
     """Inside the look, the camera's dial and, by hand, what the hand holds."""
     camera = situation.camera
-    longest_s = max(camera.longest_s, BULB_LONGEST_S) if camera.bulb else camera.longest_s
     short = [(camera.shortest_s, Limit.CAMERA)]
-    long = [(longest_s, Limit.CAMERA)]
+    long = [(longest_held_s(camera), Limit.CAMERA)]
     if situation.look_times is not None:
         short.append((situation.look_times[0], Limit.LOOK))
         long.append((situation.look_times[1], Limit.LOOK))
@@ -151,7 +157,7 @@ def look_times_of(situation: Situation) -> tuple[float, float]:
 def in_look(shutter_s: float, situation: Situation) -> bool:
     """Whether a time gives the wished look; True when none is wished."""
     shortest_s, longest_s = look_times_of(situation)
-    return shortest_s / _EQUAL <= shutter_s <= longest_s * _EQUAL
+    return shortest_s / EQUAL <= shutter_s <= longest_s * EQUAL
 
 
 def reachable(lever: Lever, start: float, wanted: float, situation: Situation) -> list[Mark]:
@@ -161,12 +167,12 @@ def reachable(lever: Lever, start: float, wanted: float, situation: Situation) -
     end = brightness(lever, limits.brightest if sign > 0 else limits.darkest)
     here = brightness(lever, start)
     # from an extended speed the first mark upwards is base, never another extended one
-    lowest = limits.darkest / _EQUAL if lever is Lever.ISO else 0.0
+    lowest = limits.darkest / EQUAL if lever is Lever.ISO else 0.0
     marks = [
         mark
         for mark in marks_of(lever, situation.camera.dial)
-        if sign * (brightness(lever, mark.exact) - here) > 1e-6
-        and sign * (end - brightness(lever, mark.exact)) > -1e-6
+        if sign * (brightness(lever, mark.exact) - here) > EQUAL_STOPS
+        and sign * (end - brightness(lever, mark.exact)) > -EQUAL_STOPS
         and mark.exact >= lowest
     ]
     return marks if sign > 0 else marks[::-1]

@@ -8,11 +8,11 @@ from dataclasses import dataclass, field
 from enum import Enum
 from typing import Final, Literal
 
-from core.camera import Camera
+from core.camera import USUAL_NARROWEST_F, Camera
 from core.domain import positive
 from core.errors import OutOfDomainError, within
 from core.exposure import Settings
-from core.series import Mark
+from core.series import EQUAL_STOPS, Mark
 
 Setting = Literal["time", "f_number", "iso"]
 Polariser = Literal["on", "off", "none"]
@@ -22,8 +22,6 @@ MOST_STOPS: Final = 20.0
 #: No look begins later, or ends earlier, than this [s] (own rule).
 LONGEST_S: Final = 3600.0
 SHORTEST_S: Final = 1e-6
-#: A lens about whose narrow end nothing is known: f/22 (common practice), exact.
-USUAL_NARROWEST_F: Final = 2**4.5
 
 
 class Lever(Enum):
@@ -190,7 +188,7 @@ class Situation:
     @property
     def half_step(self) -> float:
         """Half a step of the camera's dial [stops]: what no dial can do better."""
-        return 0.5 / self.camera.dial.value + 1e-6
+        return 0.5 / self.camera.dial.value + EQUAL_STOPS
 
 
 @dataclass(frozen=True)

@@ -13,7 +13,7 @@ from core.adjust.situation import Lever, Note, Price, Situation, Step
 from core.blur import airy_diameter_um
 from core.camera import POLARISER_STOPS, nd_factor
 from core.optics import circle_of_confusion_mm
-from core.series import Mark
+from core.series import EQUAL, EQUAL_STOPS, Mark
 
 #: What polarisers take in practice [stops] (common practice; 1.7 is reckoned with).
 POLARISER_LOW: Final = 1.3
@@ -95,18 +95,21 @@ def _path(lever: Lever, before: State, after: State, situation: Situation) -> tu
     if lever in {Lever.POLARISER, Lever.ND}:
         return ()
     low, high = (brightness(lever, value_of(lever, state.settings)) for state in (before, after))
-    marks = marks_of(lever, situation.camera.dial)
-    if high > low:
-        return tuple(m for m in marks if low + 1e-6 < brightness(lever, m.exact) <= high + 1e-6)
-    passed = (m for m in marks if high - 1e-6 <= brightness(lever, m.exact) < low - 1e-6)
-    return tuple(passed)[::-1]
+    sign = math.copysign(1.0, high - low)
+    passed = [
+        mark
+        for mark in marks_of(lever, situation.camera.dial)
+        if sign * (brightness(lever, mark.exact) - low) > EQUAL_STOPS
+        and sign * (high - brightness(lever, mark.exact)) >= -EQUAL_STOPS
+    ]
+    return tuple(passed if sign > 0 else passed[::-1])
 
 
 def time_cost(before: State, after: State, situation: Situation) -> Cost:
     """Streaks grow as the time does."""
     shutter_s = after.settings.shutter_s
     notes = {
-        Note.BULB: shutter_s > situation.camera.longest_s * (1 + 1e-6),
+        Note.BULB: shutter_s > situation.camera.longest_s * EQUAL,
         Note.BY_HAND: held_too_long(shutter_s, situation),
     }
     numbers = {"time_ratio": shutter_s / before.settings.shutter_s}
@@ -122,7 +125,7 @@ def iso_cost(before: State, after: State, situation: Situation) -> Cost:
         "clean_iso": sensor.clean_iso,
         "top_iso": sensor.top_iso,
     }
-    noisy = ratio > 1 and after.settings.iso > sensor.clean_iso * (1 + 1e-6)
+    noisy = ratio > 1 and after.settings.iso > sensor.clean_iso * EQUAL
     price = Price.NOISE if ratio > 1 else Price.NOTHING
     return Cost(price, numbers, (Note.BEYOND_CLEAN,) if noisy else ())
 
@@ -141,9 +144,9 @@ def aperture_cost(before: State, after: State, situation: Situation) -> Cost:
     if situation.depth_f is not None:
         numbers["depth_f"] = situation.depth_f
     if new > old:
-        soft = new > sensor.best_f[1] * (1 + 1e-6)
+        soft = new > sensor.best_f[1] * EQUAL
         return Cost(Price.DIFFRACTION if soft else Price.NOTHING, numbers)
-    gained = old > limits.darkest * (1 + 1e-6)  # it was stopped down too far
+    gained = old > limits.darkest * EQUAL  # it was stopped down too far
     return Cost(Price.NOTHING if gained else Price.DEPTH, numbers)
 
 

@@ -8,6 +8,7 @@ from typing import Final
 from core.adjust.moves import DARKER_KEPT_STOPS, State, may_stay, shades_corners
 from core.adjust.ranges import aperture_range, brightness
 from core.adjust.situation import Lever, Situation
+from core.series import EQUAL
 
 # Prices in one unit, so that ways with and without a filter can be compared (own rule). What
 # they are weighed for: a third or two more f-number before a polariser; a polariser before a
@@ -61,7 +62,7 @@ def _aperture_toll(start: State, end: State, situation: Situation, too_bright: b
     change = brightness(Lever.APERTURE, after) - brightness(Lever.APERTURE, before)
     if change < 0:
         return -change * (_PER_STOP_CLOSING if too_bright else _PER_STOP_CLOSING_BACK)
-    too_narrow = before > aperture_range(situation).darkest * (1 + 1e-6)
+    too_narrow = before > aperture_range(situation).darkest * EQUAL
     return change * (_PER_STOP_GAINED if too_narrow else _PER_STOP_OPENING)
 
 

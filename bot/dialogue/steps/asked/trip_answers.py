@@ -8,7 +8,6 @@ from typing import Final
 from bot.dialogue import reckoning, solving
 from bot.dialogue.compose import Role
 from bot.dialogue.reading import read
-from bot.dialogue.reckoning import Assumed
 from bot.dialogue.steps.visits import rough_card
 from bot.dialogue.steps.walk import base
 from bot.dialogue.texts import TEXTS, measures
@@ -106,7 +105,7 @@ def _label(time_s: float, camera: Camera) -> str:
 
 def _look(turn: Turn, time_s: float) -> str:
     facts = turn.facts
-    flow = reckoning.flowing_or_usual(facts, reckoning.focal_of(facts), Assumed())
+    flow = reckoning.flow_of(facts)
     share = flow.share(time_s)
     return f"{TEXTS[f'look.{look_of(share).value}']}, {measures.percent(share)}"
 

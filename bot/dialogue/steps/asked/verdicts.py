@@ -189,7 +189,7 @@ def _say_enough(turn: Turn, text: str) -> None:
             high=f_number_label(sensor.best_f[1], now.camera.dial),
         )
         return
-    focal_mm = focal_mm or reckoning.USUAL_FULL_FRAME_MM / sensor.crop_factor
+    focal_mm = focal_mm or reckoning.usual_focal_mm(sensor)
     needed = reckoning.depth_of(facts, focal_mm, Assumed()).needed
     turn.say(
         Role.SETTINGS,

@@ -162,9 +162,9 @@ def _say_light(turn: Turn, after: GivenSettings, asked: Facts) -> None:
 def _say_look_before(turn: Turn, given: GivenSettings, asked: Facts, time_s: float) -> None:
     """The look before, where the change makes another one; and the numbers for `why`."""
     facts = turn.facts
-    before = reckoning.flowing_or_usual(facts, reckoning.focal_of(facts), Assumed())
+    before = reckoning.flow_of(facts)
     changed = facts.updated(asked)
-    after = reckoning.flowing_or_usual(changed, reckoning.focal_of(changed), Assumed())
+    after = reckoning.flow_of(changed)
     was, now = before.share(given.shutter_s), after.share(time_s)
     if abs(now / was - 1) > _SAME_SHARE:
         turn.say(
@@ -220,7 +220,7 @@ def _key(asked: Facts, change: float) -> str:
 
 
 def _look(facts: Facts, time_s: float) -> str:
-    flow = reckoning.flowing_or_usual(facts, reckoning.focal_of(facts), Assumed())
+    flow = reckoning.flow_of(facts)
     share = flow.share(time_s)
     return TEXTS["highlights.look_is"].format(
         look=TEXTS[f"look.{look_of(share).value}"], share=measures.percent(share)

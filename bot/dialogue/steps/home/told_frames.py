@@ -184,7 +184,7 @@ def facts_of(turn: Turn, place: int | None = None) -> Facts:
 def flow_of(turn: Turn, place: int | None = None) -> Flowing:
     """The water as a frame sees it, by the usual case where nothing is told."""
     facts = facts_of(turn, place)
-    return reckoning.flowing_or_usual(facts, reckoning.focal_of(facts), Assumed())
+    return reckoning.flow_of(facts)
 
 
 def is_by_numbers(turn: Turn) -> bool:

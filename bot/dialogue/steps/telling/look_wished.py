@@ -7,7 +7,6 @@ from typing import Final
 from bot.dialogue import reckoning, solving
 from bot.dialogue.aims import own_here
 from bot.dialogue.facts import Facts
-from bot.dialogue.reckoning import Assumed
 from bot.dialogue.states import State, Trigger
 from bot.dialogue.steps.walk import base_said, liking, planned
 from bot.dialogue.steps.walk.highlights import PATCH_STOPS
@@ -73,7 +72,7 @@ def _times(turn: Turn, given: GivenSettings) -> tuple[float, float]:
     The eye that asks for more of it decides (as in `planned.times_for`); where frames were kept
     of that look, it has decided.
     """
-    flow = reckoning.flowing_or_usual(turn.facts, reckoning.focal_of(turn.facts), Assumed())
+    flow = reckoning.flow_of(turn.facts)
     wished = reckoning.wished_look(turn.facts)
     if look_of(flow.share(given.shutter_s)) is not wished or own_here(turn, wished) is not None:
         return planned.well_inside(turn)

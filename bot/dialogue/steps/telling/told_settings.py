@@ -40,7 +40,7 @@ def _review(turn: Turn) -> None:
     given = turn.given
     assumed = reckoning.Assumed()
     camera = reckoning.camera_of(facts, assumed)
-    focal_mm = given.focal_mm or reckoning.USUAL_FULL_FRAME_MM / camera.sensor.crop_factor
+    focal_mm = given.focal_mm or reckoning.usual_focal_mm(camera.sensor)
     depth = reckoning.depth_of(facts, focal_mm, assumed)
     told = ev100(given.f_number, given.shutter_s, given.iso)
     least = camera.sensor.best_f[0] if depth.stack else depth.needed  # no f-number holds a stack

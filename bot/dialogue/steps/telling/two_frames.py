@@ -26,7 +26,7 @@ def answer(turn: Turn, text: str) -> bool:
     if len(times) < 2:
         return False
     facts = turn.facts
-    flow = reckoning.flowing_or_usual(facts, reckoning.focal_of(facts), reckoning.Assumed())
+    flow = reckoning.flow_of(facts)
     found = better_time([_candidate(c) for c in seen], flow.times(reckoning.wished_look(facts)))
     best = seen[found.index]
     turn.learn(Facts(shutter_s=best.shutter_s))

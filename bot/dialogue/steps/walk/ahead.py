@@ -129,7 +129,7 @@ def _times(turn: Turn) -> None:
         return  # its time is not chosen
     if facts.distance_m is None or reckoning.speed_of(facts, Assumed()) is None:
         return
-    flow = reckoning.flowing_or_usual(facts, reckoning.focal_of(facts), Assumed())
+    flow = reckoning.flow_of(facts)
     look, dial = reckoning.wished_look(facts), reckoning.dial_of(facts)
     short_s, long_s = flow.times(look)
     aim_s = flow.time_for(aim_of(turn, look))

@@ -35,7 +35,7 @@ def give(turn: Turn) -> None:
     camera = reckoning.camera_of(facts, assumed)
     focal_mm = reckoning.focal_of(facts)
     if focal_mm is None:
-        focal_mm = reckoning.USUAL_FULL_FRAME_MM / camera.sensor.crop_factor
+        focal_mm = reckoning.usual_focal_mm(camera.sensor)
         assumed.note("focal", focal_mm=focal_mm)
     depth = reckoning.depth_of(facts, focal_mm, assumed)
     flow = reckoning.flowing_or_usual(facts, focal_mm, assumed)
@@ -74,9 +74,7 @@ def standing(turn: Turn) -> Standing:
     """What holds now, without saying or changing anything."""
     facts, given = turn.facts, turn.walk.given
     camera = turn.camera
-    focal_mm = reckoning.focal_of(facts) or (
-        reckoning.USUAL_FULL_FRAME_MM / camera.sensor.crop_factor
-    )
+    focal_mm = reckoning.focal_of(facts) or reckoning.usual_focal_mm(camera.sensor)
     depth = reckoning.depth_of(facts, focal_mm, Assumed())
     flow = reckoning.flowing_or_usual(facts, focal_mm, Assumed())
     settings = wanted = _wanted(turn, depth, flow, camera)

@@ -162,9 +162,7 @@ def holds(turn: Turn, key: str = "highlights.held", *, look: str | None = None) 
         repeat.put_again(turn)
         return
     camera = turn.camera
-    flow = reckoning.flowing_or_usual(
-        turn.facts, reckoning.focal_of(turn.facts), reckoning.Assumed()
-    )
+    flow = reckoning.flow_of(turn.facts)
     look = look or solving.look_is(turn.facts, given.shutter_s)
     settings = solving.settings_text(given, camera)
     turn.say(Role.SETTINGS, key, settings=settings, look=look)

@@ -268,7 +268,7 @@ def _stream(turn: Turn) -> None:
 def _by_eye(turn: Turn) -> None:
     """Nobody measured the fall: the usual focal length, framed by eye."""
     sensor = reckoning.sensor_of(turn.facts, Assumed())
-    usual_mm = reckoning.USUAL_FULL_FRAME_MM / sensor.crop_factor
+    usual_mm = reckoning.usual_focal_mm(sensor)
     focal_mm = reckoning.focal_of(turn.facts) or within_kit(lenses_on(turn), usual_mm)
     named = measures.focal(focal_mm, sensor.crop_factor)
     turn.say(Role.SETTINGS, "lens.by_eye", focal=named, form=form_of(turn.facts))

@@ -5,7 +5,6 @@ from __future__ import annotations
 from bot.dialogue import reckoning
 from bot.dialogue.facts import Facts
 from bot.dialogue.meaning.asides import praises
-from bot.dialogue.reckoning import Assumed
 from bot.dialogue.turn import Turn
 from bot.dialogue.walk_state import GivenSettings
 from core.water import look_of
@@ -51,6 +50,6 @@ def holds(turn: Turn, given: GivenSettings) -> bool:
     if is_liked(turn, given):
         return True
     facts = turn.facts
-    flow = reckoning.flowing_or_usual(facts, reckoning.focal_of(facts), Assumed())
+    flow = reckoning.flow_of(facts)
     own = _mark(given.shutter_s) in turn.walk.stays
     return own and look_of(flow.share(given.shutter_s)) is reckoning.wished_look(facts)

@@ -37,7 +37,7 @@ WELL_INSIDE: Final = 1.5
 def times_for(turn: Turn, exposure: set[Symptom], settings: Settings) -> tuple[float, float] | None:
     """Limits of the time [s]: the wished look; the person's eye where it contradicts the sum."""
     facts = turn.facts
-    flow = reckoning.flowing_or_usual(facts, reckoning.focal_of(facts), reckoning.Assumed())
+    flow = reckoning.flow_of(facts)
     look = reckoning.wished_look(facts)
     shortest_s, longest_s = flow.times(look)
     white = Symptom.JUST_WHITE in exposure and flow.share(settings.shutter_s) > BANDS_TOP
@@ -59,7 +59,7 @@ def times_for(turn: Turn, exposure: set[Symptom], settings: Settings) -> tuple[f
 def well_inside(turn: Turn) -> tuple[float, float]:
     """Times around the aim of the wished look [s], not at its edge."""
     facts = turn.facts
-    flow = reckoning.flowing_or_usual(facts, reckoning.focal_of(facts), reckoning.Assumed())
+    flow = reckoning.flow_of(facts)
     aim_s = flow.time_for(aim_of(turn, reckoning.wished_look(facts)))
     return aim_s / WELL_INSIDE, aim_s * WELL_INSIDE
 

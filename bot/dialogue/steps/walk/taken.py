@@ -20,7 +20,7 @@ def take_settings(turn: Turn) -> GivenSettings | None:
     camera = reckoning.camera_of(facts, assumed)
     focal_mm = reckoning.focal_of(facts)
     if given is None:
-        used_mm = focal_mm or reckoning.USUAL_FULL_FRAME_MM / camera.sensor.crop_factor
+        used_mm = focal_mm or reckoning.usual_focal_mm(camera.sensor)
         depth = reckoning.depth_of(facts, used_mm, assumed)
         given = GivenSettings(f_number=depth.exact, shutter_s=shutter_s or 1.0, iso=camera.base_iso)
         if f_number is None and camera.sensor.fixed_f_number is None:
