@@ -82,6 +82,9 @@ WHITE_PLACEMENT_JPEG: Final = 1 + 2 / 3
 FOAM_REFLECTANCE: Final = (0.6, 0.8)
 #: Part of the light that dark, wet rock gives back (low, high) (common practice).
 WET_ROCK_REFLECTANCE: Final = (0.04, 0.05)
+#: Contrast that one frame holds and that still looks clean [stops] (common practice: 8 to 9 of the
+#: 10 to 13 that a sensor records; a camera's JPEG shows no more of them than that).
+HELD_STOPS: Final = 9.0
 #: Range of readings on a tone against the mid-tone [stops] (own rule: meters show less).
 SPOT_RANGE: Final = (-10.0, 10.0)
 #: Range of placements of the white, and of headrooms of a sensor [stops] (own rule).

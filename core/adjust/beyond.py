@@ -11,9 +11,8 @@ from core.adjust.moves import State
 from core.adjust.offers import offer
 from core.adjust.situation import Lever, Note, Price, Situation, Step
 from core.exposure import bracket
+from core.light import HELD_STOPS
 
-#: Contrast that one raw frame holds and that still looks clean [stops] (common practice).
-HELD_STOPS: Final = 9.0
 #: A third of a stop of f-number is not worth an ND filter (own rule) [stops, darker].
 _WORTH_SPARING: Final = -0.6
 

@@ -17,8 +17,8 @@ from core.frame.brightness import identical, measured_stops
 from core.frame.comparison import AverageMade, LeftOut, LeftOutFrame, Misfit
 from core.frame.crops import codes_of, window_of
 from core.frame.fine_detail import water_detail
-from core.frame.laid import CLIPPED_CODE, Laid, MeasuredFrame, green, luminance_of
-from core.frame.working import LINEAR_OF_CODE, WorkingCopy
+from core.frame.laid import CLIPPED_CODE, Laid, MeasuredFrame, green
+from core.frame.working import LINEAR_OF_CODE, WorkingCopy, luminance_of
 from core.water import look_of
 
 Field = NDArray[np.float32]
@@ -78,7 +78,7 @@ def average_frames(frames: Sequence[MeasuredFrame], laid: Laid, full: Sequence[P
 
 
 def _with_time(made: AverageMade, frames: Sequence[MeasuredFrame], reference: int) -> AverageMade:
-    times = [frames[place].report.metadata.settings.shutter_s for place in made.used]
+    times = [frames[place].shutter_s for place in made.used]
     known = [time for time in times if time is not None]
     total_s = sum(known) if len(known) == len(times) else None
     share = frames[reference].share

@@ -10,8 +10,9 @@ import numpy as np
 from numpy.typing import NDArray
 
 from core.exposure import Settings, brightness_change
-from core.frame.laid import LEAST_PART, MeasuredFrame, luminance_of
+from core.frame.laid import LEAST_PART, MeasuredFrame
 from core.frame.report import CameraSettings
+from core.frame.working import luminance_of
 
 Mask = NDArray[np.bool_]
 Pixels = NDArray[np.uint8]

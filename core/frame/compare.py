@@ -16,7 +16,7 @@ from core.frame.fine_detail import (
 )
 from core.frame.ladder import crisper, gaps, order_of, recommend, suited, with_shares
 from core.frame.laid import Laid, MeasuredFrame, lay
-from core.water import Look, look_of
+from core.water import Look
 
 #: A leaf frame goes into the main one without a visible seam within this [stops]. Own rule: the
 #: smallest step of a dial.
@@ -82,22 +82,16 @@ def _measures(
         leaf_detail = None if at is None else leaves[at]
         found.append(
             FrameMeasures(
-                shutter_s=frame.report.metadata.settings.shutter_s,
+                shutter_s=frame.shutter_s,
                 texture=None if at is None else textures[at],
                 clipped_share=frame.report.clipping.share,
                 foliage_motion=None if leaf_detail is None else 1 - leaf_detail,
                 sharpness=None if at is None else sharpness[at],
                 share=frame.share,
-                look=_look(frame),
+                look=frame.look,
             )
         )
     return tuple(found)
-
-
-def _look(frame: MeasuredFrame) -> Look | None:
-    if frame.share is not None:
-        return look_of(frame.share)
-    return frame.report.look.look if frame.report.look else None
 
 
 def _against_most(values: Sequence[float | None]) -> list[float | None]:
@@ -174,7 +168,7 @@ def _smoother(
         return None
     first, together = laid.reference, laid.together
     balance = detail.balance(together.index(first), together.index(second))
-    times = [frames[place].report.metadata.settings.shutter_s for place in (first, second)]
+    times = [frames[place].shutter_s for place in (first, second)]
     return {1: second, 0: None, -1: first}[crisper(balance, *times)]
 
 

@@ -15,10 +15,8 @@ from core.frame.pixels import halvings_to, shrunk
 from core.frame.report import AreaKind, ClippedArea, Clipping
 from core.frame.water_area import mask_of
 from core.frame.working import LINEAR_OF_CODE, WorkingCopy
+from core.light import HELD_STOPS
 
-#: Stops that one frame holds and that still look clean. Source: common practice, 8 to 9 of the
-#: 10 to 13 that a sensor records; a camera's JPEG shows no more of them than that.
-HELD_STOPS: Final = 9.0
 #: Between two frames of a bracket [stops]. Common practice.
 _STEP_STOPS: Final = 2.0
 #: Steps down for lost white, small and large: how far over it is can't be known from a JPEG.

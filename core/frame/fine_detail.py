@@ -12,7 +12,8 @@ import numpy as np
 from numpy.typing import NDArray
 
 from core.frame.flow_axis import flow_of
-from core.frame.laid import CLIPPED_CODE, LEAST_PART, Laid, luminance_of
+from core.frame.laid import CLIPPED_CODE, LEAST_PART, Laid
+from core.frame.working import box_of, luminance_of
 
 Field = NDArray[np.float32]
 Mask = NDArray[np.bool_]
@@ -92,8 +93,7 @@ def water_detail(laid: Laid) -> WaterDetail | None:
     inside = laid.water & ~_clipped(pixels)
     if not _enough(inside):
         return None
-    rows, columns = np.flatnonzero(inside.any(axis=1)), np.flatnonzero(inside.any(axis=0))
-    box = (slice(rows[0], rows[-1] + 1), slice(columns[0], columns[-1] + 1))
+    box = box_of(inside)
     focus = _focus(pixels, laid.still)
     tones = [_tones(one[box], inside[box]) for one in pixels]
     turned = flow_of(np.asarray(np.mean(tones, axis=0), np.float32), inside[box]).doubled

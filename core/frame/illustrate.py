@@ -105,7 +105,7 @@ def illustrate(
 
 def _longer(frame: MeasuredFrame, times_s: Sequence[float]) -> tuple[float, ...]:
     """The times that are longer than the frame's own, shortest first."""
-    own_s = frame.report.metadata.settings.shutter_s or 0.0
+    own_s = frame.shutter_s or 0.0
     return tuple(sorted({time for time in times_s if time > own_s})[:MOST_TIMES])
 
 
@@ -115,15 +115,9 @@ def _refusal(frame: MeasuredFrame, cells: tuple[str, ...]) -> Refusal | None:
     inside = mask_of(cells, frame.work.pixels.shape)
     if _soft(frame, inside):
         return Refusal.SOFT
-    if _look(frame) in {Look.SILKY, Look.MISTY}:
+    if frame.look in {Look.SILKY, Look.MISTY}:
         return Refusal.SMOOTH_ALREADY
     return None
-
-
-def _look(frame: MeasuredFrame) -> Look | None:
-    if frame.share is not None:
-        return look_of(frame.share)
-    return frame.report.look.look if frame.report.look else None
 
 
 def _soft(frame: MeasuredFrame, inside: Mask) -> bool:
@@ -171,7 +165,7 @@ def _drawn(
 def _lengths(frame: MeasuredFrame, times: Sequence[IllustratedTime]) -> list[float]:
     """Streaks that are missing to each time, by the middle of its share [px]."""
     side = frame.work.pixels.shape[0]  # of the frame along the flow: it plunges
-    own_s = frame.report.metadata.settings.shutter_s or 0.0
+    own_s = frame.shutter_s or 0.0
     return [
         min(math.sqrt(one.share_low * one.share_high) * (1 - own_s / one.shutter_s), _LONGEST)
         * side

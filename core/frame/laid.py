@@ -15,7 +15,8 @@ from core.frame.align import Alignment, align
 from core.frame.comparison import Misfit
 from core.frame.report import FrameReport
 from core.frame.water_area import COLUMNS, ROWS, mask_of, water_pixels
-from core.frame.working import LINEAR_OF_CODE, WorkingCopy
+from core.frame.working import WorkingCopy
+from core.water import Look, look_of
 
 Field = NDArray[np.float32]
 Mask = NDArray[np.bool_]
@@ -42,8 +43,6 @@ _LEAST_B: Final = 4.0
 LEAST_PART: Final = 0.004
 #: From this code on a channel counts as clipped: working copies are averages. Own rule.
 CLIPPED_CODE: Final = 250
-#: Luminance of linear red, green, blue. Source: IEC 61966-2-1, after ITU-R BT.709.
-_LUMINANCE: Final = np.array([[0.2126, 0.7152, 0.0722]], np.float32)
 
 
 class NumberOfFramesError(LinnError):
@@ -72,6 +71,18 @@ class MeasuredFrame:
     report: FrameReport
     share: float | None = None
     bits: bytes = b""
+
+    @property
+    def shutter_s(self) -> float | None:
+        """Exposure time [s]; None where the file says none."""
+        return self.report.metadata.settings.shutter_s
+
+    @property
+    def look(self) -> Look | None:
+        """The look of its water: by its share, else as the picture alone shows it."""
+        if self.share is not None:
+            return look_of(self.share)
+        return self.report.look.look if self.report.look else None
 
 
 @dataclass(frozen=True)
@@ -104,11 +115,6 @@ class Laid:
     def together(self) -> tuple[int, ...]:
         """The places of `shown`, in their order."""
         return tuple(self.shown)
-
-
-def luminance_of(pixels: Pixels) -> Field:
-    """Linear light with the sRGB curve assumed, shape (h, w), 0 to 1."""
-    return np.asarray(cv2.transform(cv2.LUT(pixels, LINEAR_OF_CODE), _LUMINANCE), np.float32)
 
 
 def lay(

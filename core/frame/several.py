@@ -176,7 +176,7 @@ def _share(report: FrameReport, share_per_s: tuple[float, float] | None) -> floa
 def _plain_measures(frame: MeasuredFrame) -> FrameMeasures:
     """What a frame's own report says."""
     return FrameMeasures(
-        frame.report.metadata.settings.shutter_s,
+        frame.shutter_s,
         None,
         frame.report.clipping.share,
         share=frame.share,

@@ -14,7 +14,7 @@ from core.frame.still_parts import edge_ratio
 from core.frame.texture_features import features
 from core.frame.texture_trees import Lengths, trained
 from core.frame.water_area import mask_of, water_pixels
-from core.frame.working import WorkingCopy
+from core.frame.working import WorkingCopy, box_of
 from core.water import Look, band_of
 
 Mask = NDArray[np.bool_]
@@ -74,14 +74,9 @@ def look_of_picture(
         return LookSeen(doubt=Doubt.CLIPPED)
     if _soft(work, cells, inside, sharpness):
         return LookSeen(doubt=Doubt.STILL_PARTS_SOFT)
-    box = _box(inside)
+    box = box_of(inside)
     found, flow = features(luminance[box], inside[box], water.axis_deg)
     return verdict(trained().lengths(found), _side(luminance.shape, flow.axis_deg))
-
-
-def _box(inside: Mask) -> tuple[slice, slice]:
-    rows, columns = np.flatnonzero(inside.any(axis=1)), np.flatnonzero(inside.any(axis=0))
-    return slice(rows[0], rows[-1] + 1), slice(columns[0], columns[-1] + 1)
 
 
 def _clipped(work: WorkingCopy, inside: Mask) -> float:

@@ -13,7 +13,7 @@ from numpy.typing import NDArray
 from core.errors import LinnError
 from core.frame.findings import WaterArea
 from core.frame.flow_axis import flow_of
-from core.frame.working import WorkingCopy
+from core.frame.working import WorkingCopy, box_of
 
 Field = NDArray[np.float32]
 Mask = NDArray[np.bool_]
@@ -224,7 +224,6 @@ def _axis(work: WorkingCopy, cells: tuple[str, ...]) -> float | None:
     half = cv2.resize(work.luminance, None, fx=0.5, fy=0.5, interpolation=cv2.INTER_AREA)
     luminance = np.asarray(half, np.float32)
     inside = water_pixels(luminance, mask_of(cells, luminance.shape), min(luminance.shape))
-    rows, columns = np.flatnonzero(inside.any(axis=1)), np.flatnonzero(inside.any(axis=0))
-    box = (slice(rows[0], rows[-1] + 1), slice(columns[0], columns[-1] + 1))
+    box = box_of(inside)
     flow = flow_of(np.sqrt(luminance[box]), inside[box])
     return round(flow.axis_deg, 1) if flow.coherence >= _LEAST_COHERENCE else None

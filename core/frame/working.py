@@ -35,14 +35,28 @@ class WorkingCopy:
     @cached_property
     def luminance(self) -> NDArray[np.float32]:
         """Linear light, shape (h, w), 0 to 1, with the sRGB curve assumed."""
-        linear = cv2.LUT(self.pixels, LINEAR_OF_CODE)
-        return np.asarray(cv2.transform(linear, _LUMINANCE), np.float32)
+        return luminance_of(self.pixels)
 
     @cached_property
     def lab(self) -> NDArray[np.float32]:
         """CIE L*a*b* (D65, 2 degrees), shape (h, w, 3), L* from 0 to 100."""
         scaled = self.pixels.astype(np.float32) / 255
         return np.asarray(cv2.cvtColor(scaled, cv2.COLOR_RGB2LAB), np.float32)
+
+
+def luminance_of(pixels: NDArray[np.uint8]) -> NDArray[np.float32]:
+    """Linear light with the sRGB curve assumed, shape (h, w), 0 to 1.
+
+    Args:
+        pixels: red, green, blue, shape (h, w, 3).
+    """
+    return np.asarray(cv2.transform(cv2.LUT(pixels, LINEAR_OF_CODE), _LUMINANCE), np.float32)
+
+
+def box_of(inside: NDArray[np.bool_]) -> tuple[slice, slice]:
+    """The rows and the columns in which a mask, shape (h, w), holds anything."""
+    rows, columns = np.flatnonzero(inside.any(axis=1)), np.flatnonzero(inside.any(axis=0))
+    return slice(int(rows[0]), int(rows[-1]) + 1), slice(int(columns[0]), int(columns[-1]) + 1)
 
 
 def working_copy(pixels: NDArray[np.uint8]) -> WorkingCopy:

@@ -9,10 +9,11 @@ import numpy as np
 import pytest
 
 from core.frame.clipping import find_clipping
-from core.frame.contrast import HELD_STOPS, contrast_of
+from core.frame.contrast import contrast_of
 from core.frame.findings import Contrast, WaterArea
 from core.frame.report import AreaKind, Box, ClippedArea, Clipping
 from core.frame.working import LINEAR_OF_CODE, working_copy
+from core.light import HELD_STOPS
 from tests.core.frame_files import Pixels
 from tests.scenes.camera import toned
 
