@@ -111,11 +111,7 @@ def _by_meaning(turn: Turn, event: TextReceived) -> None:
     if closed_place.holds_back(turn, event, said, command):
         return
     offered = asked is not None and _is_offered(asked, event.text, said, command)
-    if command is not None and not offered:
-        commands.run(turn, command)
-        return
-    wish = wished(said)
-    if wish is not None and not offered and measuring.answer(turn, wish):
+    if not offered and _is_done_anywhere(turn, command, said):
         return
     if _is_for_another(event, question):
         turn.say(Role.SETTINGS, "old_answer", number=str(number_answer(event.text)))
@@ -130,6 +126,15 @@ def _by_meaning(turn: Turn, event: TextReceived) -> None:
         return
     _facts(turn, said, asked, event.text)
     patience.let_go(turn)
+
+
+def _is_done_anywhere(turn: Turn, command: str | None, said: str) -> bool:
+    """Whether a command was given, or measuring of shared frames wished for."""
+    if command is not None:
+        commands.run(turn, command)
+        return True
+    wish = wished(said)
+    return wish is not None and measuring.answer(turn, wish)
 
 
 def _is_of_others_or_home(turn: Turn, typed: str, said: str, told: Facts) -> bool:

@@ -126,18 +126,23 @@ def checked(turn: Turn, event: FrameChecked) -> None:
         if not heard.counts_now(turn):
             _of_then(turn, report, event.picture, shared)
             return
-    conversation = turn.context.conversation
-    before = Before(
-        walk=conversation.walk, question=conversation.question, report=conversation.report
-    )
-    turn.change_conversation(report=report, picture=event.picture, walk_before=before)
-    if conversation.walk is None:
+    _note_before(turn, report, event.picture)
+    if turn.context.conversation.walk is None:
         arrive.begin_quietly(turn)
     if _contradicts_kit(turn.facts, report):
         turn.say(Role.SETTINGS, "frame.from_phone")
         turn.ask("rear_screen")
         return
     judge(turn, report)
+
+
+def _note_before(turn: Turn, report: FrameReport, picture: str | None) -> None:
+    """The frame is the last one now; the walk before it is kept, should it be somebody else's."""
+    conversation = turn.context.conversation
+    before = Before(
+        walk=conversation.walk, question=conversation.question, report=conversation.report
+    )
+    turn.change_conversation(report=report, picture=picture, walk_before=before)
 
 
 def _only_gone_through(

@@ -6,11 +6,13 @@ from typing import Final
 
 from bot.dialogue import reckoning, solving
 from bot.dialogue.compose import Role
+from bot.dialogue.facts import Facts
 from bot.dialogue.states import State, Trigger
 from bot.dialogue.steps.walk import reasons
 from bot.dialogue.steps.walk.taken import take_settings
 from bot.dialogue.texts import measures
 from bot.dialogue.turn import Turn
+from bot.dialogue.walk_state import GivenSettings
 from core.camera import Camera
 from core.exposure import Settings, ev100
 from core.series import f_number_label
@@ -42,18 +44,13 @@ def _review(turn: Turn) -> None:
     camera = reckoning.camera_of(facts, assumed)
     focal_mm = given.focal_mm or reckoning.usual_focal_mm(camera.sensor)
     depth = reckoning.depth_of(facts, focal_mm, assumed)
-    told = ev100(given.f_number, given.shutter_s, given.iso)
     least = camera.sensor.best_f[0] if depth.stack else depth.needed  # no f-number holds a stack
     fine = least * 0.98 <= given.f_number <= camera.sensor.softening_f * 1.02
     if fine and given.iso <= camera.base_iso * _NEAR_BASE:
         _keep_theirs(turn, camera)
         return
     f_number = given.f_number if fine else depth.exact
-    better = Settings(f_number, given.shutter_s, camera.base_iso)
-    wanted = ev100(better.f_number, better.shutter_s, better.iso) - told
-    solved = solving.solve(
-        facts, better, wanted, look_times=(given.shutter_s / 64, given.shutter_s * 64)
-    )
+    solved = _as_bright(facts, given, Settings(f_number, given.shutter_s, camera.base_iso))
     turn.be_in(State.HIGHLIGHTS, Trigger.NEW_FRAME)
     turn.change_walk(given=solved.given.model_copy(update={"focus_m": reckoning.focus_of(facts)}))
     changed = not (given.f_number == solved.given.f_number and given.iso == solved.given.iso)
@@ -66,6 +63,14 @@ def _review(turn: Turn) -> None:
     reasons.explain_share(turn, solved.flow, solved.given.shutter_s, camera)
     reasons.tell_assumed(turn, solved.assumed, camera)
     turn.ask("seen")
+
+
+def _as_bright(facts: Facts, given: GivenSettings, better: Settings) -> solving.Solved:
+    """Better settings made as bright as those that were given, the time kept near theirs."""
+    told = ev100(given.f_number, given.shutter_s, given.iso)
+    wanted = ev100(better.f_number, better.shutter_s, better.iso) - told
+    times = given.shutter_s / _NEAR_TIMES, given.shutter_s * _NEAR_TIMES
+    return solving.solve(facts, better, wanted, look_times=times)
 
 
 def _keep_theirs(turn: Turn, camera: Camera) -> None:
@@ -111,5 +116,7 @@ def warn_of_f_number(turn: Turn, f_number: float) -> None:
 
 #: Up to this factor above the base a raised ISO is nothing to mend (own rule: a stop).
 _NEAR_BASE: Final = 2.02
+#: The time stays within this factor of theirs (own rule: six stops, more than a base ISO takes).
+_NEAR_TIMES: Final = 64.0
 #: An f-number that differs by more than this factor is another one (own rule: a sixth of a stop).
 _CLEARLY: Final = 1.06

@@ -33,10 +33,7 @@ def give(turn: Turn) -> None:
     facts = turn.facts
     assumed = Assumed()
     camera = reckoning.camera_of(facts, assumed)
-    focal_mm = reckoning.focal_of(facts)
-    if focal_mm is None:
-        focal_mm = reckoning.usual_focal_mm(camera.sensor)
-        assumed.note("focal", focal_mm=focal_mm)
+    focal_mm = _focal_mm(facts, camera, assumed)
     depth = reckoning.depth_of(facts, focal_mm, assumed)
     flow = reckoning.flowing_or_usual(facts, focal_mm, assumed)
     water_told.note_free_drop(turn, flow.how, flow.speed_mps, assumed)
@@ -56,6 +53,16 @@ def give(turn: Turn) -> None:
     reasons.tell_assumed(turn, assumed, camera)
     turn.move(Trigger.SET)
     turn.ask("blink")
+
+
+def _focal_mm(facts: Facts, camera: Camera, assumed: Assumed) -> float:
+    """The focal length in use [mm], else the usual one, which is named."""
+    told_mm = reckoning.focal_of(facts)
+    if told_mm is not None:
+        return told_mm
+    usual_mm = reckoning.usual_focal_mm(camera.sensor)
+    assumed.note("focal", focal_mm=usual_mm)
+    return usual_mm
 
 
 @dataclass(frozen=True)

@@ -16,20 +16,15 @@ def take_settings(turn: Turn) -> GivenSettings | None:
     f_number, shutter_s, iso = reckoning.exact_settings(facts)
     if shutter_s is None and given is None:
         return None
-    assumed = reckoning.Assumed()
-    camera = reckoning.camera_of(facts, assumed)
-    focal_mm = reckoning.focal_of(facts)
     if given is None:
-        used_mm = focal_mm or reckoning.usual_focal_mm(camera.sensor)
-        depth = reckoning.depth_of(facts, used_mm, assumed)
-        given = GivenSettings(f_number=depth.exact, shutter_s=shutter_s or 1.0, iso=camera.base_iso)
-        if f_number is None and camera.sensor.fixed_f_number is None:
+        given = _assumed(turn, shutter_s or 1.0)
+        if f_number is None and turn.camera.sensor.fixed_f_number is None:
             turn.reason("why.assumed_f_number")
     changes = {
         "f_number": f_number,
         "shutter_s": shutter_s,
         "iso": iso,
-        "focal_mm": focal_mm,
+        "focal_mm": reckoning.focal_of(facts),
         "polariser_on": facts.polariser_on,
         "nd_on_stops": facts.nd_on_stops,
     }
@@ -40,6 +35,14 @@ def take_settings(turn: Turn) -> GivenSettings | None:
     turn.change_walk(given=given)
     turn.unlearn("f_number", "shutter_s", "iso")  # they live on in what was given
     return given
+
+
+def _assumed(turn: Turn, shutter_s: float) -> GivenSettings:
+    """A frame of which the time alone was told: base ISO, and the f-number that suits the depth."""
+    facts, camera = turn.facts, turn.camera
+    used_mm = reckoning.focal_of(facts) or reckoning.usual_focal_mm(camera.sensor)
+    depth = reckoning.depth_of(facts, used_mm, reckoning.Assumed())
+    return GivenSettings(f_number=depth.exact, shutter_s=shutter_s, iso=camera.base_iso)
 
 
 def ask_for_settings(turn: Turn, complaint: Facts) -> None:
