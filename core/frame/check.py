@@ -17,7 +17,7 @@ from core.frame.findings import WaterArea
 from core.frame.histogram import brightest_channel
 from core.frame.limits import MAX_BYTES, MAX_PIXELS
 from core.frame.raw import SATURATED_CODE
-from core.frame.report import FrameReport, SizeNote
+from core.frame.report import Clipping, FrameReport, SizeNote
 from core.frame.room import room_and_advice
 from core.frame.sharpness import measure_sharpness
 from core.frame.texture import look_of_picture
@@ -62,17 +62,10 @@ def check_frame(
     frame = decode(data, max_pixels=max_pixels, max_bytes=max_bytes)
     note = _size_note(frame, camera_pixels)
     brightest = brightest_channel(frame.pixels)
-    clipping = find_clipping(
-        frame.pixels,
-        resized=note is SizeNote.RESIZED,
-        jpeg_quality=frame.jpeg_quality,
-        brightest=brightest,
-        level=SATURATED_CODE if frame.raw else None,
-    )
+    clipping = _clipping(frame, note, brightest)
     raw = frame.raw
-    if raw is not None:  # the rendering counts places of the pattern, the raw its photosites
-        clipping = replace(clipping, share=raw.clipped_share, by_channel=dict(raw.exposure.clipped))
-    room_stops, advice = room_and_advice(clipping, brightest, raw.exposure if raw else None)
+    exposure = raw.exposure if raw else None
+    room_stops, advice = room_and_advice(clipping, brightest, exposure)
     height, width = (raw.height, raw.width) if raw else frame.pixels.shape[:2]
     work = working_copy(frame.pixels)
     water = _water(work, water_cells, axis_deg)
@@ -92,9 +85,24 @@ def check_frame(
         water=water,
         look=look_of_picture(work, water, sharpness, clipping),
         contrast=contrast_of(work, clipping, water),
-        raw=raw.exposure if raw else None,
+        raw=exposure,
     )
     return report, frame.pixels
+
+
+def _clipping(frame: DecodedFrame, note: SizeNote, brightest: NDArray[np.uint8]) -> Clipping:
+    """What clips, by the picture; of a raw file how much of it does, by its photosites."""
+    clipping = find_clipping(
+        frame.pixels,
+        resized=note is SizeNote.RESIZED,
+        jpeg_quality=frame.jpeg_quality,
+        brightest=brightest,
+        level=SATURATED_CODE if frame.raw else None,
+    )
+    if frame.raw is None:
+        return clipping
+    by_channel = dict(frame.raw.exposure.clipped)
+    return replace(clipping, share=frame.raw.clipped_share, by_channel=by_channel)
 
 
 def _water(

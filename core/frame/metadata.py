@@ -114,7 +114,7 @@ def read_metadata(tags: ExifTags) -> FrameMetadata:
         focal_mm=_number(tags.get(_FOCAL), _FOCALS_MM),
     )
     focal_full_frame_mm = _number(tags.get(_FOCAL_FULL_FRAME), _FOCALS_MM)
-    maker, model = _text(tags.get(_MAKER)), _text(tags.get(_MODEL))
+    maker, model, lens = (_text(tags.get(tag)) for tag in (_MAKER, _MODEL, _LENS_MODEL))
     taken_at, digitised_at = _stamp(tags.get(_TAKEN)), _stamp(tags.get(_DIGITISED))
     return FrameMetadata(
         settings=settings,
@@ -122,13 +122,7 @@ def read_metadata(tags: ExifTags) -> FrameMetadata:
         bias_stops=_number(tags.get(_BIAS), _BIASES),
         maker=maker,
         model=model,
-        from_phone=is_phone(
-            maker or "",
-            model or "",
-            _text(tags.get(_LENS_MODEL)) or "",
-            settings,
-            focal_full_frame_mm,
-        ),
+        from_phone=is_phone(maker or "", model or "", lens or "", settings, focal_full_frame_mm),
         taken_at=taken_at or digitised_at,
         taken_offset_min=_offset_min(tags.get(_TAKEN_OFFSET if taken_at else _DIGITISED_OFFSET)),
         present=settings != CameraSettings() or maker is not None or model is not None,
