@@ -72,6 +72,11 @@ def defocus_um(spread_mm: float, f_number: float) -> float:
 def total_blur_um(spread_mm: float, f_number: float, wavelength_nm: float = GREEN_NM) -> float:
     """Blur at either end of a focus spread [um]: root of defocus squared plus diffraction squared.
 
+    Args:
+        spread_mm: D, as `focus_spread_mm` gives it [mm], above 0.
+        f_number: N, above 0.
+        wavelength_nm: lambda [nm], above 0.
+
     Raises:
         OutOfDomainError: a number is not positive and finite.
 

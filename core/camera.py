@@ -151,6 +151,10 @@ class Lens:
     def covers(self, focal_mm: float, tolerance: float = 0.03) -> bool:
         """Whether the lens reaches a focal length, give or take `tolerance` (own rule: 3 %).
 
+        Args:
+            focal_mm: real focal length [mm], above 0.
+            tolerance: as a part of either end, 0 to 1.
+
         Raises:
             OutOfDomainError: `focal_mm` is not positive and finite, or `tolerance` not in 0 to 1.
         """
@@ -164,6 +168,9 @@ class Lens:
 
         That line is an own rule: makers publish the ends only. One end known stands for both;
         none known is f/4 (`UNKNOWN_WIDEST_F`).
+
+        Args:
+            focal_mm: real focal length [mm], covered by the lens.
 
         Raises:
             OutOfDomainError: the lens does not cover `focal_mm`.

@@ -67,6 +67,13 @@ class UnreadableFrameError(LinnError):
 def within(name: str, value: float, unit: str, low: float, high: float) -> None:
     """Refuse a value outside `low` to `high`, NaN included.
 
+    Args:
+        name: what the value is, as the parameter is called.
+        value: in `unit`.
+        unit: its unit, "" for a pure number.
+        low: lowest allowed value; may be infinite.
+        high: highest allowed value; likewise.
+
     Raises:
         OutOfDomainError: `value` is NaN or outside the closed range.
     """

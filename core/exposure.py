@@ -116,6 +116,9 @@ def aperture_value(f_number: ArrayLike) -> float | FloatArray: ...
 def aperture_value(f_number: ArrayLike) -> float | FloatArray:
     """Aperture value Av = 2 log2(N), shape of `f_number`; f/1 is 0, f/11 is 7.
 
+    Args:
+        f_number: N, shape (...), above 0.
+
     Raises:
         OutOfDomainError: an element is not positive and finite.
 
@@ -132,6 +135,9 @@ def time_value(shutter_s: ArrayLike) -> float | FloatArray: ...
 def time_value(shutter_s: ArrayLike) -> float | FloatArray:
     """Time value Tv = -log2(t / 1 s), shape of `shutter_s`; 1 s is 0, 1/60 s (1/64) is 6.
 
+    Args:
+        shutter_s: t, shape (...), [s], above 0.
+
     Raises:
         OutOfDomainError: an element is not positive and finite.
 
@@ -147,6 +153,9 @@ def speed_value(iso: float) -> float: ...
 def speed_value(iso: ArrayLike) -> float | FloatArray: ...
 def speed_value(iso: ArrayLike) -> float | FloatArray:
     """Speed value Sv = log2(ISO / 3.125), shape of `iso`; ISO 100 is 5.
+
+    Args:
+        iso: shape (...), above 0.
 
     Raises:
         OutOfDomainError: an element is not positive and finite.
@@ -219,6 +228,9 @@ def frames_for(stops: float) -> int:
 def averaging_stops(frames: int) -> float:
     """Stops of neutral density that averaging so many frames is worth: log2(frames).
 
+    Args:
+        frames: at least 1.
+
     Raises:
         OutOfDomainError: `frames` is below 1.
 
@@ -230,6 +242,9 @@ def averaging_stops(frames: int) -> float:
 
 def averaging_noise(frames: int) -> float:
     """Noise of the average of so many frames, one frame being 1: 1 / sqrt(frames).
+
+    Args:
+        frames: at least 1.
 
     Raises:
         OutOfDomainError: `frames` is below 1.

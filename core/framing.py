@@ -45,6 +45,9 @@ class Framing:
         """Room on each end with that tilt and this focal length, as a part of the side.
 
         What must be held takes focal length over `longest_mm` of the side; below 0 it is cut.
+
+        Args:
+            focal_mm: real focal length [mm], above 0.
         """
         return (1 - focal_mm / self.longest_mm) / 2
 

@@ -11,6 +11,7 @@ from typing import Final
 
 from core.domain import positive
 from core.errors import OutOfDomainError
+from core.printed_marks import F_HALVES, F_THIRDS, ISO_HALVES, ISO_THIRDS, TIME_HALVES, TIME_THIRDS
 
 
 class Dial(Enum):
@@ -35,34 +36,6 @@ class Mark:
     label: str
 
 
-# The printed values, one word per step, from wide open, from long, from slow. Full stops as in
-# ISO 517:2008 (f-numbers), ISO 516:2019 (times) and ISO 12232 (speeds), all from memory; thirds
-# and halves: common practice of cameras.
-_F_THIRDS: Final = (
-    "1 1.1 1.2 1.4 1.6 1.8 2 2.2 2.5 2.8 3.2 3.5 4 4.5 5 5.6 6.3 7.1 8 9 10 11 13 14 16 18 20 22 "
-    "25 29 32 36 40 45 51 57 64"
-)
-_F_HALVES: Final = (
-    "1 1.2 1.4 1.7 2 2.4 2.8 3.3 4 4.8 5.6 6.7 8 9.5 11 13 16 19 22 27 32 38 45 54 64"
-)
-_TIME_THIRDS: Final = (
-    "30 25 20 15 13 10 8 6 5 4 3.2 2.5 2 1.6 1.3 1 0.8 0.6 1/2 0.4 0.3 1/4 1/5 1/6 1/8 1/10 1/13 "
-    "1/15 1/20 1/25 1/30 1/40 1/50 1/60 1/80 1/100 1/125 1/160 1/200 1/250 1/320 1/400 1/500 "
-    "1/640 1/800 1/1000 1/1250 1/1600 1/2000 1/2500 1/3200 1/4000 1/5000 1/6400 1/8000"
-)
-_TIME_HALVES: Final = (
-    "30 20 15 10 8 6 4 3 2 1.5 1 0.7 1/2 0.3 1/4 1/6 1/8 1/10 1/15 1/20 1/30 1/45 1/60 1/90 "
-    "1/125 1/180 1/250 1/350 1/500 1/750 1/1000 1/1500 1/2000 1/3000 1/4000 1/6000 1/8000"
-)
-_ISO_THIRDS: Final = (
-    "25 32 40 50 64 80 100 125 160 200 250 320 400 500 640 800 1000 1250 1600 2000 2500 3200 4000 "
-    "5000 6400 8000 10000 12800 16000 20000 25600 32000 40000 51200 64000 80000 102400"
-)
-_ISO_HALVES: Final = (
-    "25 35 50 70 100 140 200 280 400 560 800 1100 1600 2200 3200 4500 6400 9000 12800 18000 "
-    "25600 36000 51200 72000 102400"
-)
-
 #: The mark 30 s means 2^5 s.
 LONGEST_MARKED_S: Final = 32.0
 #: A printed value is recognised within this share of itself (own rule: 1/60 typed as 0.0167).
@@ -81,7 +54,7 @@ _MINUTES_FROM_S: Final = 90.0
 @cache
 def f_number_marks(dial: Dial = Dial.THIRDS) -> tuple[Mark, ...]:
     """All f-numbers from f/1 to f/64, widest first; the k-th is 2^(k/2/steps per stop)."""
-    words = (_F_THIRDS if dial is Dial.THIRDS else _F_HALVES).split()
+    words = (F_THIRDS if dial is Dial.THIRDS else F_HALVES).split()
     return tuple(
         Mark(2 ** (step / 2 / dial.value), float(word), f"f/{word}")
         for step, word in enumerate(words)
@@ -91,7 +64,7 @@ def f_number_marks(dial: Dial = Dial.THIRDS) -> tuple[Mark, ...]:
 @cache
 def time_marks(dial: Dial = Dial.THIRDS) -> tuple[Mark, ...]:
     """All exposure times from 30 s to 1/8000 s, longest first; the k-th is 2^(5 - k/steps) s."""
-    words = (_TIME_THIRDS if dial is Dial.THIRDS else _TIME_HALVES).split()
+    words = (TIME_THIRDS if dial is Dial.THIRDS else TIME_HALVES).split()
     return tuple(
         Mark(LONGEST_MARKED_S * 2 ** (-step / dial.value), _value(word), f"{word} s")
         for step, word in enumerate(words)
@@ -101,7 +74,7 @@ def time_marks(dial: Dial = Dial.THIRDS) -> tuple[Mark, ...]:
 @cache
 def iso_marks(dial: Dial = Dial.THIRDS) -> tuple[Mark, ...]:
     """All speeds from ISO 25 to ISO 102400, slowest first; the k-th is 25 * 2^(k/steps)."""
-    words = (_ISO_THIRDS if dial is Dial.THIRDS else _ISO_HALVES).split()
+    words = (ISO_THIRDS if dial is Dial.THIRDS else ISO_HALVES).split()
     return tuple(
         Mark(25 * 2 ** (step / dial.value), float(word), f"ISO {word}")
         for step, word in enumerate(words)
@@ -116,6 +89,10 @@ def _value(word: str) -> float:
 def nearest(marks: Sequence[Mark], exact: float) -> Mark:
     """The mark nearest in stops; of two equally near ones the first in the series.
 
+    Args:
+        marks: of one dial.
+        exact: an exact value in the unit of the marks, above 0.
+
     Raises:
         OutOfDomainError: `exact` is not a positive finite number.
     """
@@ -125,6 +102,10 @@ def nearest(marks: Sequence[Mark], exact: float) -> Mark:
 
 def at_most(marks: Sequence[Mark], exact: float) -> Mark:
     """The greatest mark that is not above `exact`.
+
+    Args:
+        marks: of one dial.
+        exact: an exact value in the unit of the marks, above 0.
 
     Raises:
         OutOfDomainError: no such mark, or `exact` is not a positive finite number.
@@ -139,6 +120,10 @@ def at_most(marks: Sequence[Mark], exact: float) -> Mark:
 def at_least(marks: Sequence[Mark], exact: float) -> Mark:
     """The smallest mark that is not below `exact`.
 
+    Args:
+        marks: of one dial.
+        exact: an exact value in the unit of the marks, above 0.
+
     Raises:
         OutOfDomainError: no such mark, or `exact` is not a positive finite number.
     """
@@ -151,6 +136,11 @@ def at_least(marks: Sequence[Mark], exact: float) -> Mark:
 
 def step_by(marks: Sequence[Mark], exact: float, steps: int) -> Mark:
     """The mark `steps` places further in the series, counted from the one nearest to `exact`.
+
+    Args:
+        marks: of one dial.
+        exact: an exact value in the unit of the marks, above 0.
+        steps: positive towards the end of the series.
 
     Raises:
         OutOfDomainError: the series ends before that, or `exact` is not a positive finite number.
@@ -174,6 +164,10 @@ def exact_f_number(marked: float, dial: Dial = Dial.THIRDS) -> float:
     Both dials are looked at, `dial` first (f/13 is 12.70 in thirds, 13.45 in halves); a value
     on neither stays itself.
 
+    Args:
+        marked: as printed or typed, above 0.
+        dial: steps of the camera's dial.
+
     Raises:
         OutOfDomainError: `marked` is not a positive finite number.
     """
@@ -188,6 +182,10 @@ def exact_shutter_s(marked: float, dial: Dial = Dial.THIRDS) -> float:
     Both dials are looked at, `dial` first (10 s is 10.08 s in thirds, 11.31 s in halves); a
     value on neither stays itself, and so does every time above 30 s, which is timed by hand.
 
+    Args:
+        marked: as printed or typed [s], above 0.
+        dial: steps of the camera's dial.
+
     Raises:
         OutOfDomainError: `marked` is not a positive finite number.
     """
@@ -199,6 +197,10 @@ def exact_shutter_s(marked: float, dial: Dial = Dial.THIRDS) -> float:
 
 def exact_iso(marked: float, dial: Dial = Dial.THIRDS) -> float:
     """The speed that is meant by a typed one: ISO 125 is 125.99; ISO 110 stays itself.
+
+    Args:
+        marked: as printed or typed, above 0.
+        dial: steps of the camera's dial.
 
     Raises:
         OutOfDomainError: `marked` is not a positive finite number.
@@ -230,6 +232,10 @@ def _exact(
 def f_number_label(exact: float, dial: Dial = Dial.THIRDS) -> str:
     """How the dial shows an f-number ("f/11"); beyond f/64 rounded to whole numbers ("f/90").
 
+    Args:
+        exact: exact value, above 0.
+        dial: steps of the camera's dial.
+
     Raises:
         OutOfDomainError: `exact` is not a positive finite number.
     """
@@ -245,6 +251,10 @@ def shutter_label(exact_s: float, dial: Dial = Dial.THIRDS) -> str:
     Beyond the mark 30 s: whole seconds to 90 s ("45 s"), then minutes in steps of ten seconds
     ("2 min", "2 min 30 s"; own rule: finer than a tenth of a stop). Shorter than 1/8000 s:
     the fraction itself ("1/16384 s").
+
+    Args:
+        exact_s: exact time [s], above 0.
+        dial: steps of the camera's dial.
 
     Raises:
         OutOfDomainError: `exact_s` is not a positive finite number.
@@ -263,6 +273,10 @@ def shutter_label(exact_s: float, dial: Dial = Dial.THIRDS) -> str:
 
 def iso_label(exact: float, dial: Dial = Dial.THIRDS) -> str:
     """How the dial shows a speed ("ISO 400"); beyond the series rounded to whole numbers.
+
+    Args:
+        exact: exact value, above 0.
+        dial: steps of the camera's dial.
 
     Raises:
         OutOfDomainError: `exact` is not a positive finite number.

@@ -43,14 +43,24 @@ class State:
     remaining: float
 
     def at(self, lever: Lever, value: float) -> State:
-        """This state with one dial moved to an exact value."""
+        """This state with one dial moved to an exact value.
+
+        Args:
+            lever: time, aperture or ISO.
+            value: exact: seconds, f-number or speed, above 0.
+        """
         before = brightness(lever, value_of(lever, self.settings))
         change = brightness(lever, value) - before
         settings = with_value(lever, self.settings, value)
         return replace(self, settings=settings, remaining=self.remaining - change)
 
     def with_filters(self, polariser_on: bool, nd_on: float) -> State:
-        """This state with other filters on the lens."""
+        """This state with other filters on the lens.
+
+        Args:
+            polariser_on: whether it is on the lens.
+            nd_on: neutral density on the lens [stops], 0 for none.
+        """
         change = POLARISER_STOPS * (self.polariser_on - polariser_on) + self.nd_on - nd_on
         return replace(
             self, polariser_on=polariser_on, nd_on=nd_on, remaining=self.remaining - change
@@ -58,7 +68,11 @@ class State:
 
 
 def may_stay(remaining: float) -> bool:
-    """Whether a frame that is darker than wanted may stay so, to be lifted afterwards."""
+    """Whether a frame that is darker than wanted may stay so, to be lifted afterwards.
+
+    Args:
+        remaining: what is still wanted [stops]; positive: brighter.
+    """
     return 0 < remaining <= DARKER_KEPT_STOPS
 
 
@@ -71,9 +85,14 @@ def start_of(situation: Situation) -> State:
 def moved(
     state: State, lever: Lever, wanted: float, situation: Situation, *, never_past: bool = False
 ) -> State:
-    """One dial moved by what is nearest to `wanted` [stops]; of two equally near, the darker.
+    """One dial moved by what is nearest to `wanted`; of two equally near, the darker.
 
-    With `never_past`, only by as much as is wanted or less.
+    Args:
+        state: where dials and filters stand.
+        lever: time, aperture or ISO.
+        wanted: change [stops]; positive: brighter.
+        situation: the limits.
+        never_past: move by as much as is wanted, or less.
     """
     if block_of(lever, situation) is not None or abs(wanted) <= EQUAL_STOPS:
         return state
@@ -225,5 +244,10 @@ def has_polariser(situation: Situation) -> bool:
 
 
 def held_too_long(shutter_s: float, situation: Situation) -> bool:
-    """Whether a time is longer than this person can hold by hand."""
+    """Whether a time is longer than this person can hold by hand.
+
+    Args:
+        shutter_s: exposure time [s], above 0.
+        situation: whether there is a tripod, and how long a hand holds.
+    """
     return not situation.tripod and shutter_s > steady_s(situation) * EQUAL

@@ -30,7 +30,18 @@ def offer(
     notes: tuple[Note, ...] = (),
     nd_on: float | None = None,
 ) -> Step:
-    """One lever offered from the end of a plan; what is not told stays as it is there."""
+    """One lever offered from the end of a plan; what is not told stays as it is there.
+
+    Args:
+        lever: what is offered.
+        end: where the plan ended.
+        stops: what it does to the brightness [stops], positive: brighter.
+        price: what it costs.
+        numbers: how much, in the units that the names carry.
+        settings: after it, exact; None: as at the end.
+        notes: what must be said with it.
+        nd_on: neutral density after it [stops]; None: as at the end.
+    """
     return Step(
         lever=lever,
         stops=stops,
@@ -44,7 +55,13 @@ def offer(
 
 
 def other_time(lever: Lever, end: State, situation: Situation) -> Iterator[Step]:
-    """A time outside the wish: crisper or silkier water, on purpose."""
+    """A time outside the wish: crisper or silkier water, on purpose.
+
+    Args:
+        lever: the one that is offered, SHORTER_TIME or LONGER_TIME.
+        end: where the plan ended.
+        situation: the limits; the look is left out.
+    """
     goal_s = end.settings.shutter_s * 2**end.remaining
     mark = nearest(marks_of(Lever.TIME, situation.camera.dial), goal_s)
     camera = situation.camera
@@ -65,7 +82,15 @@ def other_time(lever: Lever, end: State, situation: Situation) -> Iterator[Step]
 def other_aperture(
     lever: Lever, end: State, situation: Situation, limit: float, notes: tuple[Note, ...]
 ) -> Iterator[Step]:
-    """The f-number nearest to the wish, from here to `limit`, the format and depth left out."""
+    """The f-number nearest to the wish, from here to `limit`, the format and depth left out.
+
+    Args:
+        lever: the one that is offered.
+        end: where the plan ended.
+        situation: the limits.
+        limit: f-number to which it may go, exact.
+        notes: what must be said with it.
+    """
     if block_of(Lever.APERTURE, situation) is not None:
         return
     here, there = (brightness(Lever.APERTURE, f) for f in (end.settings.f_number, limit))

@@ -60,7 +60,13 @@ def value_of(lever: Lever, settings: Settings) -> float:
 
 
 def with_value(lever: Lever, settings: Settings, value: float) -> Settings:
-    """The settings with the dial of `lever` at an exact value."""
+    """The settings with the dial of `lever` at an exact value.
+
+    Args:
+        lever: time, aperture or ISO.
+        settings: exact values.
+        value: exact: seconds, f-number or speed, above 0.
+    """
     if lever is Lever.TIME:
         return replace(settings, shutter_s=value)
     if lever is Lever.APERTURE:
@@ -69,7 +75,12 @@ def with_value(lever: Lever, settings: Settings, value: float) -> Settings:
 
 
 def brightness(lever: Lever, value: float) -> float:
-    """What a value of a dial does to the brightness, against the value 1 [stops]."""
+    """What a value of a dial does to the brightness, against the value 1 [stops].
+
+    Args:
+        lever: time, aperture or ISO.
+        value: exact: seconds, f-number or speed, above 0.
+    """
     return -2 * math.log2(value) if lever is Lever.APERTURE else math.log2(value)
 
 
@@ -155,13 +166,25 @@ def look_times_of(situation: Situation) -> tuple[float, float]:
 
 
 def in_look(shutter_s: float, situation: Situation) -> bool:
-    """Whether a time gives the wished look; True when none is wished."""
+    """Whether a time gives the wished look; True when none is wished.
+
+    Args:
+        shutter_s: exposure time [s], above 0.
+        situation: with the times of the wished look.
+    """
     shortest_s, longest_s = look_times_of(situation)
     return shortest_s / EQUAL <= shutter_s <= longest_s * EQUAL
 
 
 def reachable(lever: Lever, start: float, wanted: float, situation: Situation) -> list[Mark]:
-    """Marks from `start` towards `wanted` [stops], none beyond the range, near first."""
+    """Marks from `start` towards `wanted` [stops], none beyond the range, near first.
+
+    Args:
+        lever: time, aperture or ISO.
+        start: exact value where the dial stands.
+        wanted: change [stops]; its sign alone counts, positive: brighter.
+        situation: the limits.
+    """
     limits = range_of(lever, situation)
     sign = math.copysign(1.0, wanted)
     end = brightness(lever, limits.brightest if sign > 0 else limits.darkest)

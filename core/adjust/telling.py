@@ -37,7 +37,14 @@ class Cost:
 def steps_between(
     start: State, end: State, situation: Situation, *, too_bright: bool
 ) -> tuple[Step, ...]:
-    """One step for each dial or filter that differs, in the order in which it is done."""
+    """One step for each dial or filter that differs, in the order in which it is done.
+
+    Args:
+        start: where dials and filters stood.
+        end: where they stand then.
+        situation: the limits and the wish.
+        too_bright: darker was wanted, which sets the order.
+    """
     steps: list[Step] = []
     state = start
     for lever in _order(start, end, situation, too_bright):
@@ -178,7 +185,11 @@ def nd_cost(before: State, after: State, situation: Situation) -> Cost:
 
 
 def nd_numbers(stops: float) -> dict[str, float]:
-    """A neutral density in the three ways in which it is sold: stops, factor, optical density."""
+    """A neutral density in the three ways in which it is sold: stops, factor, optical density.
+
+    Args:
+        stops: what the filter takes [stops], above 0.
+    """
     return {"stops": stops, "factor": nd_factor(stops), "density": stops * math.log10(2)}
 
 

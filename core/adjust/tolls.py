@@ -33,7 +33,14 @@ _CORNERS: Final = 0.5
 
 
 def toll(start: State, end: State, situation: Situation, *, too_bright: bool) -> float:
-    """What a way costs in all, in the unit of the prices above; lower is better."""
+    """What a way costs in all, in the unit of the prices above; lower is better.
+
+    Args:
+        start: where dials and filters stood.
+        end: where this way leads.
+        situation: the limits and the wish.
+        too_bright: darker was wanted.
+    """
     return (
         _missing(end.remaining, situation, too_bright)
         + _aperture_toll(start, end, situation, too_bright)
@@ -44,7 +51,13 @@ def toll(start: State, end: State, situation: Situation, *, too_bright: bool) ->
 
 
 def is_met(remaining: float, situation: Situation, *, too_bright: bool) -> bool:
-    """Whether what remains is within half a step, or dark enough to be lifted afterwards."""
+    """Whether what remains is within half a step, or dark enough to be lifted afterwards.
+
+    Args:
+        remaining: what is still wanted [stops]; positive: brighter.
+        situation: with half a step of its dial [stops].
+        too_bright: darker was wanted, so that what stays darker may be lifted.
+    """
     if too_bright and may_stay(remaining):
         return True
     return abs(remaining) <= situation.half_step

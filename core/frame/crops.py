@@ -64,7 +64,12 @@ def codes_of(light: Field) -> Pixels:
 
 
 def brighter(pixels: Pixels, stops: float) -> Pixels:
-    """The picture made brighter in linear light, same shape; no more than `MOST_GAIN_STOPS`."""
+    """The picture made brighter in linear light, same shape; no more than `MOST_GAIN_STOPS`.
+
+    Args:
+        pixels: shape (h, w, 3).
+        stops: by how much [stops], 0 or more.
+    """
     if stops == 0:
         return pixels
     bounded = max(-MOST_GAIN_STOPS, min(stops, MOST_GAIN_STOPS))
