@@ -95,6 +95,8 @@ _METRE_REST: Final = re.compile(
     r"\b(\d ?|a )(?:m|met(?:er|re)s?) ([1-9]\d)\b"
     r"(?=\s*(?:$|[,;!?]|\.(?!\d)|(?:and|or|from|away|off|tall|high|wide|deep|above|to|in front)\b))"
 )
+#: "Twenty four to one oh five": the long end of a zoom.
+_ONE_OH_FIVE: Final = re.compile(r"(?<=\bto )one (?:oh|o|zero) five\b")
 #: "Sixteen thirty five at twenty", "twenty-four seventy lens": the two ends of a zoom.
 _DICTATED_ZOOM: Final = re.compile(
     r"(?<![\w./,-])([1-9]\d) ([1-9]\d{1,2})(?= (?:at \d|mm|millimet|kit|lens|zoom))"
@@ -181,6 +183,7 @@ def dictated_times(text: str) -> str:
     Args:
         text: a message in lower case.
     """
+    text = _ONE_OH_FIVE.sub("105", text)
     text = _DECIMAL_SAID.sub(_decimal, _ND_SAID.sub(_nd_said, text))
     text = _TENTHS.sub(_tenths, _F_SAID.sub(_f_said, text))
     text = _SAID_HUNDREDS.sub(_said_hundreds, text)

@@ -22,6 +22,14 @@ _WORD_TAKEN_BACK: Final = re.compile(
     r"(?:i mean|i meant|or rather|rather) (?=(?:high|tall|wide|deep|away)\b)"
 )
 
+#: "20 m away, oh wait no, more like 25 m": what the first was stays with the second.
+_ROLE: Final = r"away|high|tall|wide|deep|back|off"
+_LENGTH_TAKEN_BACK: Final = re.compile(
+    rf"(?<![\w./,+-])\d{{1,4}}(?:\.\d)? ?{LENGTH} (?P<role>{_ROLE})[,;. -]+"
+    rf"(?:(?:oh|ah|hm+|well|{BACK})\b[,;. -]*)*\b{BACK}\b[,;. -]*"
+    rf"(?P<right>\d+(?:\.\d+)? ?{LENGTH})\b(?! (?:{_ROLE})\b)"
+)
+
 
 def without_taken_back(text: str) -> str:
     """The message without bare numbers that are put right at once: `12, no, 15 m` is `15 m`.
@@ -29,4 +37,5 @@ def without_taken_back(text: str) -> str:
     Args:
         text: a message in lower case, its numbers in digits.
     """
+    text = _LENGTH_TAKEN_BACK.sub(r"\g<right> \g<role>", text)
     return _TAKEN_BACK.sub("", _WORD_TAKEN_BACK.sub(r"\1 ", text))
