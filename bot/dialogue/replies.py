@@ -157,7 +157,8 @@ def meant(asked: Asked, text: str) -> str | None:
     """The option that other words name: "it's clean", "just dots"; None unless it is only one."""
     said = bare(text)
     heard = _HEARD.get(asked.name)
-    too_much = len(said.split()) > _MOST_WORDS or re.search(r"\d", said)
+    long = len(said.split()) > _MOST_WORDS or re.search(r"\d", said)
+    too_much = long or _is_of_another_thing(asked, said)
     if heard is None or too_much or text.strip().endswith("?") or _COMPLAINT.search(said):
         return None
     edge = asked.name == "top" and "sky" in said and not _WEATHER.search(said)
@@ -175,6 +176,13 @@ def meant(asked: Asked, text: str) -> str | None:
         return _denial(asked) if _named(heard, told) or re.search(_MOVES, told) else None
     named = _named(heard, left)
     return named[0] if len(named) == 1 else None
+
+
+def _is_of_another_thing(asked: Asked, said: str) -> bool:
+    """A ladder that is done is no end of the walk, white water no white sky."""
+    if asked.name == "next":
+        return "ladder" in said
+    return asked.name == "top" and "water" in said and "sky" not in said
 
 
 def _named(heard: Mapping[str, str], said: str) -> list[str]:

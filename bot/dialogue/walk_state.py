@@ -58,6 +58,8 @@ class Walk(Stored):
     #: Slots that the person told last, for a number that only puts one of them right.
     told_last: tuple[str, ...] = ()
     given: GivenSettings | None = None
+    #: The settings of the frame before this one, once another frame is begun.
+    kept: GivenSettings | None = None
     #: Times that the person set, or called good, by their marks: these stay.
     stays: dict[str, Literal["set", "liked"]] = Field(default_factory=dict)
     #: The settings that the last plan started from.

@@ -39,7 +39,7 @@ from bot.dialogue.steps.home import at_home, home_words
 from bot.dialogue.steps.safety import closed_place, doubt, emergency
 from bot.dialogue.steps.telling import corrected, group, late, told
 from bot.dialogue.steps.visits import planning, visit
-from bot.dialogue.steps.walk import composition, highlights, keep, lens, liking
+from bot.dialogue.steps.walk import composition, highlights, keep, lens, liking, next_frame
 from bot.dialogue.turn import Turn
 from bot.dialogue.walk_state import Question
 
@@ -111,7 +111,7 @@ def _by_meaning(turn: Turn, event: TextReceived) -> None:
     if closed_place.holds_back(turn, event, said, command):
         return
     offered = asked is not None and _is_offered(asked, event.text, said, command)
-    if not offered and _is_done_anywhere(turn, command, said):
+    if not offered and _is_done_anywhere(turn, event.text, said, command):
         return
     if _is_for_another(event, question):
         turn.say(Role.SETTINGS, "old_answer", number=str(number_answer(event.text)))
@@ -128,13 +128,13 @@ def _by_meaning(turn: Turn, event: TextReceived) -> None:
     patience.let_go(turn)
 
 
-def _is_done_anywhere(turn: Turn, command: str | None, said: str) -> bool:
-    """Whether a command was given, or measuring of shared frames wished for."""
+def _is_done_anywhere(turn: Turn, typed: str, said: str, command: str | None) -> bool:
+    """Whether a command was given, another frame begun, or measuring of shared ones wished for."""
     if command is not None:
         commands.run(turn, command)
         return True
     wish = wished(said)
-    return wish is not None and measuring.answer(turn, wish)
+    return next_frame.answer(turn, typed) or (wish is not None and measuring.answer(turn, wish))
 
 
 def _is_of_others_or_home(turn: Turn, typed: str, said: str, told: Facts) -> bool:

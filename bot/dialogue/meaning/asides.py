@@ -98,6 +98,8 @@ _OK: Final = (
     r"(?:ok(?:ay)?|k|alright|all right|fine|good|right|sure|understood|got it|gotcha|will do"
     r"|makes sense|i see|i get it|i understand|fair enough|good idea|good plan|great|cool|nice"
     r"|good to know|that figures|roger|copy that|on it|ah|aha|oh|so|then|well|yes|yeah|thanks|linn"
+    r"|(?:the )?ladder(?:'s| is)? (?:done|shot|taken|complete)|(?:did|shot|took) the ladder"
+    r"|die reihe ist (?:fertig|gemacht)|reihe gemacht|(?:la )?escalera (?:hecha|lista)"
     r"|(?:i |i'?ve |just )*(?:took|taken|shot|made)"
     r" (?:it|one|that|(?:the|a) (?:frame|shot|picture))|taken|done|i did(?: it| that)?"
     r"|hab ich|hab'?s|gemacht|aufgenommen|hecho|ya está"

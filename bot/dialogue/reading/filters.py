@@ -144,7 +144,8 @@ _SWAPPED_FOR: Final = re.compile(
     r"|to) (?:the|a|my) ?$"
 )
 _OFF_BEFORE: Final = re.compile(
-    r"\b(?:removed?|took(?: off)?|take(?: off)?|pulled(?: off)?|unscrewed) (?:the|my) ?$"
+    r"\b(?:removed?|took(?: off)?|take(?: off)?|pulled(?: off)?|unscrewed|without"
+    r"|forget|drop(?:ped)?|ditch(?:ed)?|skip(?:ped)?|lose|leave off) (?:the|my) ?$"
 )
 _WITH_BEFORE: Final = re.compile(
     r"\b(?:nd(?: filter)? (?:(?:is|now|was) )?(?:at|set (?:to|at)|diall?ed (?:to|in at)"

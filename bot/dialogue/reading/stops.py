@@ -140,9 +140,18 @@ def _change_sign(draft: Draft, quantity: Quantity) -> int:
     return -1 if _WANT_LESS.search(after) or _BY_LESS.search(before) else 0
 
 
+#: "With the 6 stop, too dark": the thing, not how dark.
+_THE_FILTER: Final = re.compile(r"\b(?:with|using|through|behind|without) (?:the|my|an?) ?$")
+
+
+def _is_named_as_filter(draft: Draft, quantity: Quantity) -> bool:
+    one = quantity.text.endswith(("stop", "stopper")) and quantity.value > 1
+    return one and _THE_FILTER.search(draft.before(quantity)) is not None
+
+
 def _looks_like_stops(draft: Draft, quantity: Quantity) -> bool:
     """Whether a number is one of stops: by its unit, as a fraction or bare beside its words."""
-    if quantity.is_range:
+    if quantity.is_range or _is_named_as_filter(draft, quantity):
         return False
     plain = quantity.unit == "" and quantity.value <= 8
     spoken = _meter_sign(draft, quantity) or (

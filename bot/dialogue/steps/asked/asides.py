@@ -28,6 +28,8 @@ _FOR_LEAVES: Final = any_of(
     r"(?:leaf|second|short|fast) (?:frame|one|shot)|for the (?:leaves|ferns?|foliage|branches)"
     r"|the (?:leaves|ferns?) (?:at|with)"
 )
+#: The frame for the leaves is the one that a message just told.
+_TAKEN: Final = "taken"
 #: "Yes, I turned it already" of the polariser that was offered.
 _TURNED: Final = re.compile(
     r"\W*(?:(?:yes|yep|yeah|ok|okay|done|i|i've|have|already|did)\W+)*(?:turned|rotated)"
@@ -65,7 +67,7 @@ def leave(turn: Turn, text: str, told: Facts, asked: Asked | None) -> bool:
 def _part(turn: Turn) -> None:
     """A goodbye: what is worth to be noted, and no question any more; the walk can be resumed."""
     given = turn.walk.given
-    if given is not None and turn.walk.state is State.KEEP:
+    if (given is not None and turn.walk.state is State.KEEP) or turn.walk.kept is not None:
         keep.finish(turn)
         return
     if given is not None:
@@ -79,6 +81,10 @@ def _part(turn: Turn) -> None:
 
 def answer(turn: Turn, text: str, told: Facts) -> bool:
     """Answer good news and assent; whether it was that and nothing else."""
+    if turn.walk.checks.get("leaf_frame") == _TAKEN:
+        turn.change_walk(checks=turn.walk.checks | {"leaf_frame": "given"})
+        _both_frames(turn)
+        return True
     if set(told.known()) - _BY_CHANCE or told.unread:
         return False
     match aside_of(text):
@@ -115,10 +121,25 @@ def with_filter(turn: Turn, text: str, told: Facts) -> Facts:
 
 def without_leaf_frame(turn: Turn, text: str, told: Facts) -> Facts:
     """The facts without the settings of the frame for the leaves: the water's stay as they are."""
-    short = told.shutter_s is not None and told.shutter_s < _WATER_S
-    if turn.walk.given is None or not short or not _FOR_LEAVES.search(text.casefold()):
+    if not _is_leaf_frame(turn, text, told):
         return told
-    return told.model_copy(update={"f_number": None, "shutter_s": None, "iso": None})
+    rest = told.model_copy(update={"f_number": None, "shutter_s": None, "iso": None})
+    if not rest.known():
+        turn.change_walk(checks=turn.walk.checks | {"leaf_frame": _TAKEN})
+    return rest
+
+
+def _is_leaf_frame(turn: Turn, text: str, told: Facts) -> bool:
+    """Whether settings are those of the frame for the leaves, by name or by what was advised."""
+    given = turn.walk.given
+    if given is None or told.shutter_s is None or told.shutter_s >= _WATER_S or told.symptoms:
+        return False
+    said = text.casefold()
+    if _FOR_LEAVES.search(said):
+        return True
+    advised = turn.walk.checks.get("leaf_frame") == "given" and told.blink is None
+    raised = told.iso is not None and told.iso > given.iso * 2
+    return advised and (raised or _LEAVES.search(said) is not None)
 
 
 def _praised(turn: Turn, text: str) -> None:

@@ -5,6 +5,7 @@ from __future__ import annotations
 import re
 from typing import Final
 
+from bot.dialogue.compose import Part
 from bot.dialogue.facts import Facts
 from bot.dialogue.reading import read
 from bot.dialogue.slots import KIT_SLOTS
@@ -29,6 +30,12 @@ _CLAUSE: Final = re.compile(
 _ASKING: Final = re.compile(
     r"(?:(?:and|so|but|ok|okay|hi|hey|linn|please)\W+)*(?:whats?|which|where|how|does?"
     r"|do you know|should|can|could|is|are|why|when|may|raw|white balance|wb)\b"
+)
+
+#: A bare name of what is set, as a whole message, asks for it.
+_BARE: Final = re.compile(
+    r"(?:and |ok |so )?(?:the )?(?:iso|aperture|f-?stop|f[- ]number|shutter(?: speed)?|focus"
+    r"|white balance)\W*"
 )
 
 
@@ -65,14 +72,26 @@ def answer_late(turn: Turn, text: str, rest: str | None) -> None:
     say = next((say for clause in _CLAUSE.split(text) if (say := _topic(clause))), None)
     if say is None or not _waits(say, rest):
         return
+    if say is trade_answers.say_turn_back and any(map(_is_of_the_way, turn.parts)):
+        return  # what was told led to it already
     said, turn.parts = turn.parts, []
     say(turn, text)
     turn.parts = [*turn.parts, *said]
 
 
+def _is_of_the_way(part: Part) -> bool:
+    return part.key.startswith(("arrive.turn_back", "arrive.way"))
+
+
 def _waits(say: Answer, rest: str) -> bool:
     """Whether an answer's numbers change by what else is told."""
-    return say is trade_answers.say_nd and bool(read(rest).known())
+    return say in _OF_NUMBERS and bool(read(rest).known())
+
+
+#: What is answered by numbers that the same message may tell.
+_OF_NUMBERS: Final = frozenset(
+    {trade_answers.say_nd, trade_answers.say_focus, trade_answers.say_turn_back}
+)
 
 
 def _own(turn: Turn, clause: str) -> Facts:
@@ -109,7 +128,7 @@ def topic_asked(text: str) -> str | None:
 def is_asking(text: str) -> bool:
     """Whether a message has a question's mark or beginning."""
     said = text.casefold().strip()
-    return said.endswith("?") or _ASKING.match(said) is not None
+    return said.endswith("?") or bool(_ASKING.match(said) or _BARE.fullmatch(said))
 
 
 def _tells(clause: str) -> bool:

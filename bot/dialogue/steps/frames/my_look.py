@@ -18,6 +18,7 @@ from bot.dialogue.steps.frames.views import same_stops
 from bot.dialogue.steps.home import told_frames, told_seen
 from bot.dialogue.texts import TEXTS, measures
 from bot.dialogue.turn import Turn
+from bot.dialogue.walk_state import GivenSettings
 from core.water import Look, look_of
 
 #: Steps in which a frame was taken, so that `keep` without a shared one means the walk's own.
@@ -65,17 +66,25 @@ def _has_taken(turn: Turn) -> bool:
 
 def _keep_walk(turn: Turn) -> None:
     """No frame with a time was shared: the one of the walk, by the settings that were given."""
+    before = turn.walk.kept
+    if turn.walk.given is None and before is not None:
+        _say_kept(turn, before)
+        repeat.put_again_if_open(turn, whole=False)
+        return
     given = turn.walk.given
     if given is None or not _has_taken(turn):
         turn.say(Role.SETTINGS, "keep.which")
         repeat.put_again_if_open(turn, whole=False)
         return
-    camera = turn.camera
-    settings, look = settings_text(given, camera), look_is(turn.facts, given.shutter_s)
-    turn.say(Role.SETTINGS, "my_look.kept_walk", settings=settings, look=look)
+    _say_kept(turn, given)
     if not resting.is_at_home(turn.context, turn.now):
         turn.be_in(State.KEEP, Trigger.HELD)
         turn.ask("leaves")
+
+
+def _say_kept(turn: Turn, given: GivenSettings) -> None:
+    settings, look = settings_text(given, turn.camera), look_is(turn.facts, given.shutter_s)
+    turn.say(Role.SETTINGS, "my_look.kept_walk", settings=settings, look=look)
 
 
 def _share_of(turn: Turn, frame: Measured) -> float | None:

@@ -19,7 +19,8 @@ def answer(turn: Turn, *, windy: bool) -> bool:
     if turn.walk.given is None:
         return False
     if windy:
-        keep.leaf_frame(turn)
+        if not _just_told(turn):
+            keep.leaf_frame(turn)
         turn.say(Role.CHECK, "wind.lull")
     else:
         turn.say(Role.SETTINGS, "wind.calm")
@@ -28,3 +29,10 @@ def answer(turn: Turn, *, windy: bool) -> bool:
     else:
         repeat.put_again(turn)
     return True
+
+
+def _just_told(turn: Turn) -> bool:
+    """Whether the frame for the leaves was given, and nothing but what comes next asked since."""
+    question = repeat.standing(turn)
+    given = turn.walk.checks.get("leaf_frame") == "given"
+    return given and question is not None and question.name == "next"

@@ -15,7 +15,7 @@ from bot.dialogue.steps.walk import base_said, composition
 from bot.dialogue.steps.walk.taken import take_settings
 from bot.dialogue.texts import measures
 from bot.dialogue.turn import Turn
-from bot.dialogue.walk_state import GivenSettings
+from bot.dialogue.walk_state import GivenSettings, Question
 from core.adjust import leaf
 from core.camera import Camera
 from core.exposure import Settings
@@ -44,13 +44,15 @@ _STAYING: Final = frozenset(
 
 
 def reached(turn: Turn) -> None:
-    """The frame holds: say the ladder, then ask for the leaves."""
+    """The frame holds: say the ladder, then ask for the leaves, where nothing was told of them."""
     turn.be_in(State.KEEP, Trigger.HELD)
+    if turn.facts.wind:
+        leaf_frame(turn)
     rungs = ladder(turn)
     if len(rungs) > 1:  # the question stays rather than the ladder, which `why` tells, too
         turn.say(Role.ASSUMPTION, "keep.ladder", ladder=", ".join(rungs))
         turn.reason("why.ladder")
-    turn.ask("leaves")
+    turn.ask("leaves" if turn.facts.wind is None else "next")
 
 
 def ladder(turn: Turn) -> list[str]:
@@ -110,8 +112,16 @@ def leaf_frame(turn: Turn) -> None:
         time=shutter_label(nearest(time_marks(camera.dial), as_bright_s).exact, camera.dial),
     )
     turn.change_walk(checks=turn.walk.checks | {"leaf_frame": "given"})
+    _no_longer_asked(turn)
     turn.reason("why.leaf_frame_of", settings=settings_text(given, camera))
     turn.reason("why.leaf_frame")
+
+
+def _no_longer_asked(turn: Turn) -> None:
+    """Whether leaves move is known now: what comes next is asked in place of it."""
+    question = turn.context.conversation.question
+    if question is not None and question.name == "leaves":
+        turn.change_conversation(question=Question(name="next", asked_at=turn.now, times=0))
 
 
 def _widest(turn: Turn, given: GivenSettings) -> float:
@@ -132,7 +142,8 @@ def answer_next(turn: Turn, value: str) -> None:
         finish(turn)
         return
     kept = {name: check for name, check in turn.walk.checks.items() if name in _STAYING}
-    turn.change_walk(checks=kept, given=None, stays={}, first_stops=None)
+    before = turn.walk.given or turn.walk.kept
+    turn.change_walk(checks=kept, given=None, kept=before, stays={}, first_stops=None)
     if value == "other_lens":
         turn.unlearn("focal_mm", "section", "section_height_m", "f_number", "shutter_s", "iso")
         turn.move(Trigger.TO_LENS)
@@ -145,7 +156,7 @@ def answer_next(turn: Turn, value: str) -> None:
 
 def finish(turn: Turn) -> None:
     """Close the walk with a note of what was kept."""
-    given = turn.walk.given
+    given = turn.walk.given or turn.walk.kept
     if given is not None:  # a phone that shows no settings has none
         _say_log_line(turn, given)
         my_look.kept_on_walk(turn)
