@@ -15,7 +15,7 @@ from core.camera import POLARISER_STOPS
 from core.exposure import Settings
 from core.light import LIGHTS, metered_level
 
-#: What words weigh beside facts: a sight named in full against evidence of `weight` (own choice,
+#: What words weigh beside facts: a sight named in full against evidence of `weight` (own rule,
 #: on the half of the messages on which rules may be written).
 _WORDS: Final = 6.0
 #: Up to this light a polariser takes what is needed [EV] (common practice).
@@ -90,6 +90,8 @@ def _short_of_depth(facts: Facts, f_number: float | None) -> bool | None:
     return bool(depth.stack) or depth.needed > f_number * 1.05
 
 
+#: What facts say for a cause, or, below 0, against it, by name. Weights and limits are own rules on
+#: the half of the messages on which rules may be written; shares are those of the looks' bands.
 _Evidence = Iterator[tuple[str, float]]
 
 

@@ -31,7 +31,7 @@ from bot.matrix.session import Account, new_client, open_session
 from bot.matrix.shown import POLL_START
 
 #: Longest wait of one request for news [ms]; a stop waits no longer.
-_POLL_MS: Final = 8000
+_POLL_MS: Final = 8000  # own rule
 _ENCRYPTION: Final[dict[str, Any]] = {
     "type": "m.room.encryption",
     "state_key": "",

@@ -29,6 +29,7 @@ _UNMOVED_PX: Final = 0.15
 #: is to see. Own rule.
 MOST_GAIN_STOPS: Final = 3.0
 
+#: Steps of the root of linear light: 12 bits, so that no code of 8 is missed. Own rule.
 _STEPS: Final = 4095
 _LIGHTS: Final = (np.arange(_STEPS + 1) / _STEPS) ** 2
 #: Code of each step of the root of linear light.

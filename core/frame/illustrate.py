@@ -26,7 +26,7 @@ Field = NDArray[np.float32]
 Mask = NDArray[np.bool_]
 Pixels = NDArray[np.uint8]
 
-#: Times that are drawn when none are named [s].
+#: Times that are drawn when none are named [s]. Own rule: the usual ladder, a stop apart.
 TIMES_S: Final = (1 / 8, 1 / 4, 1 / 2, 1.0)
 #: Most times of one illustration. Own rule: more strips can't be told apart on a phone.
 MOST_TIMES: Final = 4

@@ -11,6 +11,7 @@ import numpy as np
 from numpy.typing import NDArray
 
 #: Side of the square over which lightness is smoothed to see fine detail [px of the half copy].
+#: Own rule.
 _SMOOTH_PX: Final = 5
 
 Mask = NDArray[np.bool_]

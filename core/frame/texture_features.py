@@ -15,7 +15,8 @@ Field = NDArray[np.float32]
 Mask = NDArray[np.bool_]
 Floats = NDArray[np.float64]
 
-#: Distances at which the water is compared with itself [px of the working copy].
+#: Distances at which the water is compared with itself [px of the working copy]. Own rule: about
+#: a third longer each, from a pixel to a quarter of its long side.
 LAGS: Final = (1, 2, 3, 4, 6, 8, 11, 15, 20, 27, 36, 48, 64, 86, 115, 154, 205, 274, 366)
 #: Points at which that begins; the figures hold with so many. Own rule.
 _POINTS: Final = 3000

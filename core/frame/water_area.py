@@ -23,7 +23,7 @@ ROWS: Final = "ABCD"
 COLUMNS: Final = "1234"
 _CELL: Final = re.compile(rf"([{ROWS}])([{COLUMNS}])")
 
-#: Size at which the proposal is made, over that of the working copy.
+#: Size at which the proposal is made, over that of the working copy. Own rule.
 _SMALL: Final = 1 / 8
 #: White water: at least so light [CIE L*], with at most so much colour [CIE C*ab] and yellow
 #: (skin, sandstone; b*), and so much lighter than what surrounds it. Own rules, looked at on real

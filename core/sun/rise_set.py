@@ -20,7 +20,7 @@ CIVIL_CENTRE_DEG: Final = -6.0
 _HALF_DAY_S: Final = 43200.0
 #: The sun's mean motion in hour angle [s of time per turn].
 _DAY_S: Final = 86400.0
-#: Roots are found to well under the second that anybody prints.
+#: Roots are found to well under the second that anybody prints (own rule).
 _ROOT_S: Final = 0.05
 
 _Altitude = Callable[[float], float]

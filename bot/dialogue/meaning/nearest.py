@@ -12,9 +12,9 @@ from numpy.typing import NDArray
 
 from bot.dialogue.meaning.words import features, stem, tokens
 
-#: How much the model distrusts its examples (own choice, on our own examples left out in turn).
+#: How much the model distrusts its examples (own rule, on our own examples left out in turn).
 _RIDGE: Final = 1.0
-#: Weight of an idea beside that of a plain word (own choice, as above).
+#: Weight of an idea beside that of a plain word (own rule, as above).
 _IDEA: Final = 1.3
 
 

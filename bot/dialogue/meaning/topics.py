@@ -11,15 +11,15 @@ from bot.dialogue.meaning.sensed import learned
 from bot.dialogue.meaning.tables import examples
 from bot.dialogue.meaning.words import tokens
 
-#: A topic is meant from this nearness on (own choice, on the examples left out in turn).
+#: A topic is meant from this nearness on (own rule, on the examples left out in turn).
 NEAR: Final = 0.15
 NEAR_TALK: Final = 0.25
-#: And this far before all small talk (own choice, as above).
+#: And this far before all small talk (own rule, as above).
 BEFORE_TALK: Final = 0.05
 #: How the labels of small talk begin.
 TALK: Final = "talk."
 #: Fewer words than these name no topic: they answer something, or lack what is asked of it.
-LEAST_WORDS: Final = 3
+LEAST_WORDS: Final = 3  # own rule
 
 
 def all_examples() -> Mapping[str, tuple[str, ...]]:

@@ -11,7 +11,7 @@ def _words(text: str) -> frozenset[str]:
 
 
 #: Small words and greetings that mark a language: none is a word of another one here, and none
-#: is of photography (own choice).
+#: is of photography (own rule).
 _MARKS: Final = {
     "en": _words("the and with what how my is are from have i'm it's please which should does"),
     "de": _words(

@@ -20,7 +20,7 @@ TENS_OF_CM: Final = r"([1-9]\d)(?![\d/:]|[.,]\d)"
 #: What no centimetre stands before: "zwei Meter 50 mm".
 NO_UNIT: Final = rf"(?! ?(?:{LENGTH}|mm|s|sek\w*|seg\w*|iso|grad|prozent|hm|blenden?|pasos?)\b| ?%)"
 #: From a fifth on a part of nothing named is one of a second.
-SURE_TIME: Final = 5
+SURE_TIME: Final = 5  # own rule
 #: A third of nothing named is one of stops.
 THIRD: Final = 3
 

@@ -23,15 +23,15 @@ from bot.dialogue.texts import TEXTS
 from bot.dialogue.turn import Turn
 
 #: A sight is meant from this nearness on; beside facts, sights and topics from the higher one on
-#: (own choice, on the half of the messages on which rules may be written).
+#: (own rule, on the half of the messages on which rules may be written).
 _SIGHT: Final = 0.26
 _SURE: Final = 0.31
-#: From here on a message complains of a frame at all, whatever the cause (own choice, as above).
+#: From here on a message complains of a frame at all, whatever the cause (own rule, as above).
 _DOUBTED: Final = 0.23
 #: A topic that is stated and not asked is meant from here on: a passing word is no question (own
-#: choice, as above).
+#: rule, as above).
 _STATED: Final = 0.35
-#: So much nearer than the symptom that was read, another cause is meant (own choice, as above).
+#: So much nearer than the symptom that was read, another cause is meant (own rule, as above).
 _SURELY_OTHER: Final = 0.1
 #: Other causes are named for `why` down to this far behind the first (own rule).
 _BEHIND: Final = 3.0

@@ -11,7 +11,7 @@ from bot.dialogue.steps.walk import adjust
 from bot.dialogue.texts import TEXTS
 from bot.dialogue.turn import Turn
 
-#: Two causes nearer than this are not told apart by the words (own choice: 12 of 100 complaints
+#: Two causes nearer than this are not told apart by the words (own rule: 12 of 100 complaints
 #: are so near; where a symptom was read plainly, it decides).
 _CLOSE: Final = 0.5
 #: What is to be seen where a cause is behind it; others are not asked about.
