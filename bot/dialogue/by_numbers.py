@@ -11,7 +11,9 @@ from bot.dialogue.reckoning import Assumed, Flowing
 from core import water_speed
 
 #: Without these told the share is not by the person's numbers.
-_NEEDED: Final = frozenset({"full_frame", "focal", "distance", "height", "stream_speed"})
+_NEEDED: Final = frozenset(
+    {"full_frame", "focal", "distance", "height", "stream_speed", "crest_speed"}
+)
 #: How far the speed may be off, as a factor, by how it was found (own rules: a timed leaf by the
 #: stopwatch, the mean of a fall by its drag, a chute by its depth).
 _OFF_BY: Final = {"leaf": 1.1, "mean_fall": 1.25, "chute": 1.4}

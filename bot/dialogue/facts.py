@@ -114,6 +114,7 @@ class Facts(BaseModel):
     portrait: bool | None = None
     section: bool | None = None  # only a part of the fall, not the whole
     section_height_m: float | None = None  # how much of the fall the frame shall show
+    at_crest: bool | None = None  # that section is the lip, where the water is slow still
     stream: bool | None = None  # a stream or cascade, no plunge
 
     # water

@@ -20,6 +20,9 @@ CAMERA_HEIGHT_M: Final = 0.9
 #: Speed of a lively stream when nobody timed a leaf [m/s] (own rule; the reach means measured in
 #: mountain streams lie near 0.44, Yochum et al. 2012, the fast thread that is photographed above).
 STREAM_SPEED_MPS: Final = 1.5
+#: Speed of water over a lip [m/s] when nothing tells it: the square root of g times the depth, of
+#: a creek of 15 cm (own rule).
+CREST_SPEED_MPS: Final = 1.2
 #: Flow that runs to or from the camera is taken at this angle to the lens axis [deg] (own rule).
 TOWARDS_DEG: Final = 30.0
 #: Focal length of a phone's main camera, as on full frame [mm] (common practice).
@@ -160,7 +163,7 @@ class Flowing:
     speed_mps: float
     coverage_m: float
     angle_deg: float
-    #: Key of how the speed was found (`leaf`, `mean_fall`, `foot`, `chute`, `stream_guess`).
+    #: Key of how the speed was found (the end of a text's key, `why.speed.…`).
     how: str
 
     def share(self, shutter_s: float) -> float:
@@ -181,21 +184,30 @@ def speed_of(facts: Facts, assumed: Assumed) -> tuple[float, str] | None:
     """Speed of the water [m/s] and how it was found; None when nothing tells it.
 
     A timed leaf beats all; then a chute's depth; a whole fall by the mean of free fall; a
-    section of it near the foot by the middle between drag-limited and free fall.
+    section of it near the foot by the middle between drag-limited and free fall, one at the lip
+    by the speed with which a shallow creek goes over.
     """
     if facts.water_speed_mps is not None:
         return facts.water_speed_mps, "leaf"
+    if facts.at_crest and facts.section:
+        assumed.note("crest_speed", speed_mps=CREST_SPEED_MPS)
+        return CREST_SPEED_MPS, "crest"
     if facts.fall_height_m is not None and not facts.stream:
-        if facts.section or facts.section_height_m is not None:
-            low, high = water_speed.foot_speed_range_mps(facts.fall_height_m)
-            return math.sqrt(low * high), "foot"
-        return float(water_speed.mean_fall_speed_mps(facts.fall_height_m)), "mean_fall"
+        return _falling(facts, facts.fall_height_m)
     if facts.water_depth_m is not None:
         return float(water_speed.chute_speed_mps(facts.water_depth_m)), "chute"
     if facts.stream:
         assumed.note("stream_speed", speed_mps=STREAM_SPEED_MPS)
         return STREAM_SPEED_MPS, "stream_guess"
     return None
+
+
+def _falling(facts: Facts, height_m: float) -> tuple[float, str]:
+    """Speed of a fall's water [m/s], at its foot where a section is shown, else its mean."""
+    if facts.section or facts.section_height_m is not None:
+        low, high = water_speed.foot_speed_range_mps(height_m)
+        return math.sqrt(low * high), "foot"
+    return float(water_speed.mean_fall_speed_mps(height_m)), "mean_fall"
 
 
 def _flowing(facts: Facts, focal_mm: float, assumed: Assumed) -> Flowing:

@@ -36,7 +36,7 @@ from bot.dialogue.steps.frames import (
     shared,
 )
 from bot.dialogue.steps.home import at_home, home_words
-from bot.dialogue.steps.safety import closed_place, doubt, emergency
+from bot.dialogue.steps.safety import closed_place, doubt, emergency, ice
 from bot.dialogue.steps.telling import corrected, group, late, told
 from bot.dialogue.steps.visits import planning, visit
 from bot.dialogue.steps.walk import composition, highlights, keep, lens, liking, next_frame
@@ -118,6 +118,7 @@ def _by_meaning(turn: Turn, event: TextReceived) -> None:
         repeat.put_again(turn, whole=True)
         return
     visit.hear(turn, event.text, said)
+    ice.warn(turn, event.text)
     told = read(said, units=turn.units, expecting=_expected(turn, asked))
     if not offered and _is_of_others_or_home(turn, event.text, said, told):
         patience.let_go(turn)

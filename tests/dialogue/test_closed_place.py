@@ -262,3 +262,12 @@ def test_a_rock_that_was_read_of_ends_no_plan() -> None:
     player.say("there is a rock at 1.2 m in front, they say")
     (said,) = player.say("how long should we stay?")
     assert not any(key.startswith("ask.") for key in said.keys)
+
+
+def test_where_somebody_went_back_to_is_kept() -> None:
+    """The rail from which a like picture is made has its own distance, and no near rock."""
+    player = at_the_lip()
+    player.say("alright, I'm at the railing, 150 ft from it")
+    assert player.context is not None
+    assert player.context.facts.distance_m == pytest.approx(45.72)
+    assert player.context.facts.nearest_m is None

@@ -67,6 +67,13 @@ _NAMED: Final = (
             r"(?:all night|overnight|last night|heavily|hard|a lot|yesterday)\b"
         ),
     ),
+    (
+        "fogged",
+        (
+            r"\b(?:breathed|breathing|breath) (?:\w+ )?(?:on|onto|at|over)\b"
+            r"|\b(?:fogged|steamed|misted) (?:up|over)\b"
+        ),
+    ),
     ("no_wait", r"\b(?:don't|dont|do not|can't|cant|cannot|won't) (?:want to |like to )?wait\b"),
 )
 _TOPICS: Final = tuple((topic, re.compile(pattern)) for topic, pattern in _NAMED)

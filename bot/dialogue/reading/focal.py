@@ -58,6 +58,22 @@ def _is_the_one(draft: Draft, quantity: Quantity) -> bool:
     return bool(_NO_NOUN.match(draft.after(quantity)) and _OF_A_FRAME.search(draft.text))
 
 
+#: "135 gives me just the lip": what a lens shows, of the fall.
+_SHOWS: Final = re.compile(
+    r"^ (?:gives|shows|frames|gets|fits|holds|covers)"
+    r" (?:(?:me|us|just|only|exactly|nicely|about|all|half|part|of|the|a|this|whole|upper|lower) )*"
+    r"(?:lip|crest|fall|falls|drop|top|foot|half|section|part|middle|ledge|pool|curtain)\b"
+)
+
+
+def _shows_a_part(draft: Draft, quantity: Quantity) -> bool:
+    """Whether a bare number of a lens's size is told by what it shows."""
+    sized = quantity.text.strip().isdigit() and SHORTEST_MM <= quantity.value <= _LONGEST_MM
+    return sized and _SHOWS.match(draft.after(quantity)) is not None
+
+
+#: The longest lens that is carried to a fall [mm] (own rule).
+_LONGEST_MM: Final = 600
 #: "On the 24 end of my 24-105".
 _NAMED_END: Final = re.compile(r"^ (?:wide |long |tele )?end\b")
 
@@ -117,7 +133,8 @@ def read_focal_lengths(draft: Draft) -> None:
     _read_zoom_end(draft)
     for quantity in draft.free(""):
         before = draft.before(quantity)
-        if _NAMED_END.match(draft.after(quantity)) and quantity.value >= SHORTEST_MM:
+        named_end = _NAMED_END.match(draft.after(quantity)) and quantity.value >= SHORTEST_MM
+        if named_end or _shows_a_part(draft, quantity):
             draft.put("focal_mm", quantity.value, quantity)
             continue
         covered = any(

@@ -60,7 +60,7 @@ _SECTION: Final = any_of(
     r"|step|tier"
     r"|lip|base|foot|ledge|pool|top|bottom|middle|lower|upper)(?! (?:of the (?:frame|picture"
     r"|hill|path)"
-    r"|is|lights?))(?=$|[,.;!]| (?:of|where|bit|part|half|third|please|with|in|for))",
+    r"|is|lights?))(?=$|[,.;!]| (?:of|where|bit|part|half|third|please|with|in|for|and some))",
     r"not (?:all|the whole|everything|the lot)(?: of (?:it|the fall))?(?=$|[,.;!]| (?:just|only))",
     r"(?:a|the|this) section(?! of (?:the )?(?:trail|path))",
     r"details? of",

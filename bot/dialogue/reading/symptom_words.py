@@ -99,7 +99,8 @@ COMPLAINTS: Final = (
             r"like an? (?:\w+ )?white (?:wall|curtain|block)",
             r"white (?:sheet|blob|mass|hole|nothing|paper|slab|patch without)|nothing but white"
             r"|chalk\w* white",
-            r"(?:paper|chalk|snow|bright|bleach) white|no (?:detail|drawing"
+            r"(?:paper|chalk|snow|bright|bleach) white(?! (?:clouds?|sky|skies|overcast|light))",
+            r"no (?:detail|drawing"
             r"|information) (?:\w+ )?in the white",
             r"(?<!highlights )(?<!highlights are )(?<!whites )(?:blown|burnt|burned)[ -]?out",
             r"(?:just|only|nothing but|simply) (?:an? )?(?:big |blank )?white"

@@ -135,6 +135,7 @@ EVERYWHERE: Final[dict[str, str]] = {
     "assumed.full_frame": "full frame",
     "assumed.camera_height": "camera {height_m} up",
     "assumed.stream_speed": "water at {speed_mps}",
+    "assumed.crest_speed": "water over the lip at {speed_mps}",
     "assumed.free_drop": "a free drop, {speed_mps} on average (over rock slower)",
     "assumed.focal": "{focal_mm}",
     "assumed.distance": "{distance_m} away",

@@ -13,6 +13,10 @@ REASONS: Final[dict[str, str]] = {
     "why.speed.foot": (
         "Speed {speed}: near the foot, between drag and free fall (Gunn & Kinzer 1949)."
     ),
+    "why.speed.crest": (
+        "Speed {speed}: over the lip, √(g × depth) of a shallow creek (own rule); a timed leaf is "
+        "better."
+    ),
     "why.speed.chute": "Speed {speed}: a chute, √(g × depth) (Chow 1959; Grant 1997).",
     "why.speed.stream_guess": "Speed {speed}: a lively stream (own rule); a timed leaf is better.",
     "why.band": "{look} is {band} of the frame (own rule, set on common practice).",

@@ -11,6 +11,11 @@ WALK: Final[dict[str, str]] = {
         "Signs, closures and rangers come first."
     ),
     "caution.arrive_short": "Wet rock slides; nobody on or above the lip; signs and rangers first.",
+    # Traction on ice, nobody below icicles, batteries warm: common practice.
+    "caution.ice": (
+        "Ice: traction on before the next step, nobody under hanging ice; batteries and phone "
+        "inside the jacket."
+    ),
     "arrive.offer": (
         "For a turn-back time send `3 km walk out, 150 m climb, sunset 18:40`, or your location."
     ),

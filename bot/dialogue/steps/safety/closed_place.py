@@ -9,11 +9,12 @@ from bot.dialogue.events import TextReceived
 from bot.dialogue.meaning.asides import Aside, aside_of
 from bot.dialogue.meaning.topics import topic_of
 from bot.dialogue.questions import QUESTIONS
+from bot.dialogue.reading import number_answer, read
 from bot.dialogue.replies import chosen
 from bot.dialogue.steps.asked.questions_asked import is_asking, topic_asked
 from bot.dialogue.steps.asked.topic_answers import TOPICS
 from bot.dialogue.steps.safety import emergency
-from bot.dialogue.steps.telling import heard
+from bot.dialogue.steps.telling import heard, told
 from bot.dialogue.steps.visits import visit
 from bot.dialogue.turn import Turn
 
@@ -73,6 +74,9 @@ def holds_back(turn: Turn, event: TextReceived, said: str, command: str | None) 
     value = answered(event)
     if value is not None:
         turn.remember_for_back()
+        if number_answer(event.text) is None:  # "I'm at the railing, 150 ft off"
+            told.moved(turn, read(said, units=turn.units), said)
+            heard.keep(turn, event.text)
         emergency.answer_out_there(turn, value)
         return True
     heard.keep(turn, event.text)

@@ -83,7 +83,7 @@ def take_in(turn: Turn, facts: Facts, text: str) -> None:
         return
     turn.change_conversation(tried=None)
     quiet = visit.is_new(turn) and not planning.is_planning(turn)
-    _moved(turn, facts, text)
+    moved(turn, facts, text)
     if facts.light is not None:
         turn.change_walk(clean_stops=None, clipped_stops=None, first_stops=None)
     facts = _settled(turn, water_told.settled(turn, facts, text), text)
@@ -139,7 +139,7 @@ def _settled(turn: Turn, facts: Facts, text: str) -> Facts:
     return facts
 
 
-def _moved(turn: Turn, facts: Facts, text: str) -> None:
+def moved(turn: Turn, facts: Facts, text: str) -> None:
     """Another place to stand has another nearest rock: what was nearest before is void.
 
     A number that was only put right moves nobody.

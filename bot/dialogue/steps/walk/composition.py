@@ -29,11 +29,13 @@ _REMARKS: Final = {
 def checks_for(turn: Turn) -> tuple[str, ...]:
     """The checks that this frame needs, in order: a stream has no top edge of sky to look at.
 
-    The anchor is asked about only while nothing near is known; who names a rock has one.
+    The anchor is asked about only while nothing near is known; who names a rock has one, and a
+    part of the fall, shown with a set focal length, has none.
     """
     facts = turn.facts
     top = () if reckoning.is_stream(facts) else ("top",)
-    anchor = () if facts.nearest_m is not None else ("anchor",)
+    part = facts.section and facts.focal_mm
+    anchor = () if facts.nearest_m is not None or part else ("anchor",)
     return (*top, "sides", *anchor)
 
 

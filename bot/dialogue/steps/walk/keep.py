@@ -77,14 +77,19 @@ def _rung(given: GivenSettings, stops: int, camera: Camera) -> str | None:
 
 
 def _closed_rung(given: GivenSettings, iso: float, camera: Camera, time: str) -> str | None:
-    """A longer rung, once the ISO stands at base: close the aperture by the rest."""
+    """A longer rung, once the ISO stands at base: close the aperture by the rest.
+
+    The ISO is named where it is another one than that of the frame.
+    """
     if iso > camera.base_iso or camera.sensor.fixed_f_number is not None:
         return None
     closed = given.f_number * math.sqrt(camera.base_iso / iso)
     if closed > camera.sensor.softening_f * 1.02:
         return None
     mark = nearest(f_number_marks(camera.dial), closed).exact
-    return f"{time} {f_number_label(mark, camera.dial)}"
+    rung = f"{time} {f_number_label(mark, camera.dial)}"
+    raised = given.iso > camera.base_iso * 1.01
+    return f"{rung} {iso_label(camera.base_iso, camera.dial)}" if raised else rung
 
 
 def answer_leaves(turn: Turn, value: str) -> None:

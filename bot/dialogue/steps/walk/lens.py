@@ -51,6 +51,8 @@ def missing(turn: Turn) -> str | None:
     facts = turn.facts
     geometry = _STREAM if reckoning.is_stream(facts) else _FALL
     unknown = [name for name, slots in geometry if not _filled(facts, slots)]
+    if facts.section and facts.focal_mm and "nearest" in unknown:
+        unknown.remove("nearest")  # no near rock stands in a part of the fall
     if turn.walk.checks.get("geometry") == "skipped":
         unknown = []
     if len(unknown) == len(geometry):
