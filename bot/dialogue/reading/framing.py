@@ -104,8 +104,12 @@ def read_extent(draft: Draft) -> None:
         draft.note("section", value=False)
     elif _SECTION.search(text) or _SECTION_ALONE.match(text) or "section_height_m" in draft.values:
         draft.note("section", value=True)
+        if _CREST.search(text):
+            draft.note("at_crest", value=True)
 
 
+#: "Just the lip": the part where the water is slow still.
+_CREST: Final = any_of(r"(?:just|only) (?:the |a bit of the |part of the )?(?:lip|crest)")
 _STREAM: Final = any_of(
     r"^(?:i'm|im|we're|we are|mir are|i am) (?:at|by) (?:a |the )?(?:small |little )?"
     r"(?:stream|creek)(?! ?bed)",

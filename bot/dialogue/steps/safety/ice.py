@@ -23,8 +23,8 @@ _NONE: Final = re.compile(
 )
 #: A temperature with its scale: freezing is 0 °C and 32 °F.
 _DEGREES: Final = re.compile(
-    r"(?<![\d/.])(?P<below>-|minus |menos )?(?P<number>\d{1,2}) ?"
-    r"(?:(?P<scale>°? ?[CF])\b|°|degrees\b|grad\b|grados\b)"
+    r"(?<![\d/.])(?P<below>-|[Mm]inus |[Mm]enos )?(?P<number>\d{1,2}) ?"
+    r"(?:(?P<scale>°? ?[CF])\b|°|degrees\b|[Gg]rad\b|grados\b)"
 )
 _FREEZING_F: Final = 32
 

@@ -36,7 +36,6 @@ _ONLY_RUNS: Final = any_of(
     r"(?:small |little )?(?:stream|creek|brook|beck|burn|rapids)",
     r"no (?:real |proper )?(?:water)?falls?",
 )
-_CREST: Final = any_of("lip|crest|brink")
 _RUNS_ALONE: Final = exactly(r"(?:a |the )?(?:stream|creek|brook)")
 
 
@@ -52,7 +51,7 @@ def settled(turn: Turn, told: Facts, text: str) -> Facts:
     """
     said = text.casefold()
     if told.section is not None:
-        told = told.updated(Facts(at_crest=told.section and _CREST.search(said) is not None))
+        told = told.updated(Facts(at_crest=bool(told.at_crest)))
     cascade = _CASCADE.search(said) is not None
     if cascade and _tells_of_it(turn, told, said) and OVER_ROCK not in turn.walk.checks:
         turn.change_walk(checks=turn.walk.checks | {OVER_ROCK: "told"})
