@@ -14,7 +14,7 @@ from pathlib import Path
 from tests.figures.figure import Figure, table
 
 #: Modules of this folder that are no topic.
-_OTHERS = frozenset({"__main__", "figure", "photographs"})
+_OTHERS = frozenset({"__main__", "figure", "own_things", "photographs"})
 
 
 def topics() -> list[str]:

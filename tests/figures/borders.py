@@ -14,11 +14,12 @@ from core.frame.borders import find_borders
 from core.frame.findings import Border, BorderFinding, BorderKind
 from core.frame.working import working_copy
 from tests.figures.figure import Figure, Material
+from tests.figures.own_things import Span, is_told, spans_held_out, spans_outside
 from tests.figures.photographs import outside_by_name
 from tests.scenes.camera import light_of_codes
 from tests.scenes.intruders import Intruder
 from tests.scenes.noise import Field
-from tests.training.backdrops import backdrop
+from tests.training.backdrops import backdrop, drawn_backdrop
 from tests.training.borders import HELD_OUT, hit, populated
 from tests.training.kinds import file_of
 
@@ -27,53 +28,6 @@ _FRAMES: Final = 60
 #: Questions that the dialogue puts about one frame at most (own rule).
 _ASKED: Final = 2
 _BRIGHT: Final = frozenset({BorderKind.BRIGHT, BorderKind.SKY})
-#: What enters pictures from outside by itself: border, and from where to where along it. Judged by
-#: eye on overviews of the pictures, before it was seen which of it is stated.
-_OWN: Final[dict[str, tuple[tuple[Border, float, float], ...]]] = {
-    "water/11-tests.jpg": (
-        (Border.BOTTOM, 0.0, 0.27), (Border.BOTTOM, 0.45, 0.7), (Border.BOTTOM, 0.83, 1.0),
-        (Border.RIGHT, 0.76, 1.0), (Border.LEFT, 0.82, 1.0),
-    ),
-    "water/Portrait_1.jpg": ((Border.TOP, 0.25, 0.7),),
-    "water/Sony_DCR-PC110.jpg": (
-        (Border.TOP, 0.0, 0.8), (Border.LEFT, 0.0, 0.5), (Border.RIGHT, 0.0, 0.35),
-        (Border.BOTTOM, 0.18, 0.32), (Border.BOTTOM, 0.38, 0.66),
-    ),
-    "water/life_by_Aitzol_Berasategi.jpg": (
-        (Border.TOP, 0.0, 0.1), (Border.TOP, 0.38, 0.5), (Border.TOP, 0.78, 0.98),
-        (Border.LEFT, 0.0, 0.4), (Border.BOTTOM, 0.07, 0.25),
-    ),
-    "water/sunset_by_Aitzol_Berasategi.jpg": ((Border.LEFT, 0.6, 0.8),),
-    "camera/Canon_EOS_7D.jpg": ((Border.BOTTOM, 0.22, 0.32),),
-    "camera/Canon_PowerShot_A560.jpg": (
-        (Border.TOP, 0.35, 0.6), (Border.LEFT, 0.3, 0.95), (Border.RIGHT, 0.55, 0.7),
-        (Border.BOTTOM, 0.0, 0.2), (Border.BOTTOM, 0.4, 0.55),
-    ),
-    "camera/FujiFilm_FinePixS2Pro.jpg": ((Border.TOP, 0.08, 0.62), (Border.BOTTOM, 0.17, 0.75)),
-    "camera/HP_PhotoSmart_735.jpg": ((Border.BOTTOM, 0.1, 0.25),),
-    "camera/Nikon_D5000.jpg": (
-        (Border.TOP, 0.5, 0.8), (Border.RIGHT, 0.03, 0.5), (Border.LEFT, 0.05, 0.15),
-        (Border.LEFT, 0.44, 1.0),
-    ),
-    "camera/Olympus_E-10.jpg": (
-        (Border.TOP, 0.54, 0.6), (Border.TOP, 0.7, 0.8), (Border.LEFT, 0.45, 0.85),
-    ),
-    "camera/Pentax_ist_D.jpg": (
-        (Border.TOP, 0.0, 1.0), (Border.RIGHT, 0.0, 1.0), (Border.BOTTOM, 0.1, 1.0),
-    ),
-    "camera/Sony_DSC-HX5V_2_.jpg": (
-        (Border.BOTTOM, 0.49, 0.55), (Border.RIGHT, 0.25, 0.75), (Border.LEFT, 0.6, 0.75),
-    ),
-    "heic/Issue_487.heic": (
-        (Border.TOP, 0.49, 0.7), (Border.TOP, 0.83, 1.0), (Border.RIGHT, 0.0, 0.3),
-        (Border.RIGHT, 0.55, 0.8), (Border.BOTTOM, 0.66, 0.75),
-    ),
-    "heic/arrow.heic": ((Border.LEFT, 0.1, 1.0), (Border.RIGHT, 0.1, 1.0)),
-    "heic/exif-at-eof.heic": (
-        (Border.TOP, 0.52, 0.6), (Border.LEFT, 0.7, 1.0), (Border.RIGHT, 0.2, 1.0),
-        (Border.BOTTOM, 0.3, 0.6),
-    ),
-}  # fmt: skip
 
 
 @dataclass
@@ -86,13 +40,15 @@ class _Tally:
     own: list[bool] = field(default_factory=list)
     questions: int = 0
 
-    def add(self, planted: Sequence[Intruder], found: Sequence[BorderFinding], name: str) -> None:
+    def add(
+        self, planted: Sequence[Intruder], found: Sequence[BorderFinding], own: Sequence[Span]
+    ) -> None:
         stated = [one for one in found if one.stated]
         asked = [one for one in found if not one.stated][:_ASKED]
         self.frames += 1
         self.questions += len(asked)
         self.stated += [(one, any(_meets(thing, one) for thing in planted)) for one in stated]
-        self.own += [_is_own(one, name) for one in stated]
+        self.own += [is_told(own, one) for one in stated]
         self.planted += [
             (thing, any(_meets(thing, one) for one in stated),
              any(_meets(thing, one) for one in (*stated, *asked)))
@@ -103,30 +59,37 @@ class _Tally:
 def figures(seed: int) -> Iterator[Figure]:
     """Things planted in pictures and rendered gorges that nothing was trained on.
 
-    Pictures from outside, planted, count as "shifted real"; what is said of their own borders
-    counts as false there, though much of it is right: so it is counted again with what enters
-    these pictures by itself.
+    Pictures from outside, planted, count as "shifted real". What is said of what pictures show at
+    their borders by themselves counts as false first, though it is right: so statements on the
+    real ones are counted again with that.
     """
     rng = np.random.default_rng(seed)
-    gorges = (("", backdrop("unseen gorge", rng)) for _ in range(_FRAMES))
+    gorges = ((backdrop("unseen gorge", rng), list[Span]()) for _ in range(_FRAMES))
     yield from _told(Material.RENDERED, gorges, rng)
-    pictures = (("", backdrop(HELD_OUT[n % len(HELD_OUT)], rng)) for n in range(_FRAMES))
-    yield from _told(Material.MADE, pictures, rng)
+    yield from _told(Material.MADE, _held_out(rng), rng)
     real = outside_by_name()
-    copies = [(name, light_of_codes(working_copy(pixels).pixels)) for name, pixels in real.items()]
+    copies = [(light_of_codes(working_copy(pixels).pixels), spans_outside(name))
+              for name, pixels in real.items()]  # fmt: skip
     shifted = islice(cycle(copies), _FRAMES)
     yield from _told(Material.SHIFTED, shifted, rng) if copies else ()
     yield from _untouched(list(real.values()))
 
 
+def _held_out(rng: np.random.Generator) -> Iterator[tuple[Field, list[Span]]]:
+    """Pieces of the pictures held out, and what their borders cut."""
+    for name in islice(cycle(HELD_OUT), _FRAMES):
+        drawn = drawn_backdrop(name, rng)
+        yield drawn.light, spans_held_out(name, drawn)
+
+
 def _told(
-    material: Material, lights: Iterable[tuple[str, Field]], rng: np.random.Generator
+    material: Material, lights: Iterable[tuple[Field, list[Span]]], rng: np.random.Generator
 ) -> list[Figure]:
-    """Figures of things planted in pictures, each behind its name, if what it shows is known."""
+    """Figures of things planted in pictures, each with what it shows by itself, if known."""
     tally = _Tally()
-    for name, light in lights:
+    for light, own in lights:
         laid, planted = populated(light, rng)
-        tally.add(planted, find_borders(working_copy(file_of(laid, rng)[0])), name)
+        tally.add(planted, find_borders(working_copy(file_of(laid, rng)[0])), own)
     return [*_bright(material, tally), *_lines(material, tally)]
 
 
@@ -150,7 +113,7 @@ def _lines(material: Material, tally: _Tally) -> Iterator[Figure]:
     yield _part(material, "all lines and shapes stated", [row[1] for row in planted], None)
     yield _part(material, "all lines and shapes stated or asked", [row[2] for row in planted], None)
     yield _part(material, "statements on lines and shapes right", right, 0.8)
-    if material is Material.SHIFTED:
+    if material is not Material.RENDERED:
         either = [right or own for (one, right), own in zip(tally.stated, tally.own, strict=True)
                   if one.kind not in _BRIGHT]  # fmt: skip
         yield _part(material, "of these or of what the picture shows by itself", either, 0.8)
@@ -171,14 +134,6 @@ def _meets(thing: Intruder, finding: BorderFinding) -> bool:
         return finding.border in thing.spans
     half = finding.width / 2
     return hit(thing, finding.border, finding.position - half, finding.position + half)
-
-
-def _is_own(finding: BorderFinding, name: str) -> bool:
-    """Whether a finding is about what enters a picture from outside by itself."""
-    return any(
-        border is finding.border and low <= finding.position <= high
-        for border, low, high in _OWN.get(name, ())
-    )
 
 
 def _untouched(pictures: Sequence[NDArray[np.uint8]]) -> Iterator[Figure]:

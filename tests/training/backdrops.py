@@ -2,12 +2,14 @@
 
 from __future__ import annotations
 
+from dataclasses import dataclass
 from functools import lru_cache
 from pathlib import Path
-from typing import Final
+from typing import Final, TypeVar
 
 import cv2
 import numpy as np
+from numpy.typing import NDArray
 
 from tests.scenes.camera import codes_of, light_of_codes
 from tests.scenes.noise import Field, fractal
@@ -56,6 +58,36 @@ _LONG_PX: Final = 1800
 _JPEG: Final = b"\xff\xd8\xff"
 
 Rng = np.random.Generator
+_Any = TypeVar("_Any", bound=np.generic)
+
+
+@dataclass(frozen=True)
+class Piece:
+    """Which piece of a picture is taken: `turns` to the left first, then its box, then mirrored.
+
+    The box is in pixels of the picture as turned: first row and column, rows and columns.
+    """
+
+    turns: int
+    box: tuple[int, int, int, int]
+    mirrored: bool
+
+    @classmethod
+    def drawn(cls, shape: tuple[int, ...], rng: Rng, size: tuple[int, int], least: float) -> Piece:
+        """A piece of a picture of a shape that becomes a frame of a size, height and width."""
+        turns = int(rng.integers(4)) if rng.random() < 0.3 else 0
+        rows, columns = shape[:2] if turns % 2 == 0 else shape[1::-1]
+        scale = float(rng.uniform(least, 1)) * min(rows / size[0], columns / size[1])
+        high, wide = int(scale * size[0]), int(scale * size[1])
+        top = int(rng.integers(rows - high + 1))
+        left = int(rng.integers(columns - wide + 1))
+        return cls(turns, (top, left, high, wide), bool(rng.random() < 0.5))
+
+    def of(self, picture: NDArray[_Any]) -> NDArray[_Any]:
+        """That piece, at its own size."""
+        top, left, high, wide = self.box
+        piece = np.rot90(picture, self.turns)[top : top + high, left : left + wide]
+        return np.ascontiguousarray(piece[:, ::-1] if self.mirrored else piece)
 
 
 def backdrop(source: str, rng: Rng, folder: Path | None = None, least: float = 0.8) -> Field:
@@ -67,31 +99,51 @@ def backdrop(source: str, rng: Rng, folder: Path | None = None, least: float = 0
         folder: of the `PHOTOGRAPHS`.
         least: the smallest piece of one, over the whole.
     """
+    return drawn_backdrop(source, rng, folder, least).light
+
+
+@dataclass(frozen=True)
+class Backdrop:
+    """Light, which piece of its picture that is (noise is of none), and where white was laid."""
+
+    light: Field
+    piece: Piece | None
+    white: NDArray[np.bool_]
+
+
+def drawn_backdrop(
+    source: str, rng: Rng, folder: Path | None = None, least: float = 0.8
+) -> Backdrop:
+    """As `backdrop`, with what is known of it."""
     long = int(rng.integers(1000, 1300))
     short = round(long * float(rng.choice([2 / 3, 3 / 4, 9 / 16])))
-    height, width = (short, long) if rng.random() < 0.65 else (long, short)
-    if source in GORGES:
-        number = GORGES[source][int(rng.integers(len(GORGES[source])))]
-        light = _piece(_gorge(number), rng, height, width, least=0.8)
-    elif source == "noise":
-        lumps = fractal(rng, (height, width), (height / 4, width / 4), 8, 0.7)
-        light = np.exp(0.7 * lumps)[..., None] * rng.uniform(0.4, 1, 3).astype(np.float32) * 0.15
-    elif source in PHOTOGRAPHS:
-        light = _piece(_photograph(str(folder), source), rng, height, width, least)
-    else:
-        light = _piece(light_of(source), rng, height, width, least=0.5)
+    size = (short, long) if rng.random() < 0.65 else (long, short)
+    light, piece = _unlit(source, rng, folder, size, least)
     top = max(float(np.percentile(light, 99.5)), 1e-3)
     level = float(np.exp(rng.uniform(np.log(0.08), np.log(0.95))))
-    lit = np.asarray(np.clip(light * (level / top), 0, 1), np.float32)
-    return _with_white(lit, rng) if rng.random() < _WHITE else lit
+    whites = Whites.over(np.asarray(np.clip(light * (level / top), 0, 1), np.float32))
+    if rng.random() < _WHITE:
+        lay = (lay_fall, lay_rapids, lay_rapids, lay_snow)[int(rng.integers(4))]
+        lay(whites, rng)
+    return Backdrop(whites.light, piece, whites.shows > 0)
 
 
-def _with_white(light: Field, rng: Rng) -> Field:
-    """White water or snow, which belong where they are."""
-    whites = Whites.over(light)
-    lay = (lay_fall, lay_rapids, lay_rapids, lay_snow)[int(rng.integers(4))]
-    lay(whites, rng)
-    return whites.light
+def _unlit(
+    source: str, rng: Rng, folder: Path | None, size: tuple[int, int], least: float
+) -> tuple[Field, Piece | None]:
+    if source == "noise":
+        lumps = fractal(rng, size, (size[0] / 4, size[1] / 4), 8, 0.7)
+        tint = rng.uniform(0.4, 1, 3).astype(np.float32)
+        return np.exp(0.7 * lumps)[..., None] * tint * 0.15, None
+    if source in GORGES:
+        number = GORGES[source][int(rng.integers(len(GORGES[source])))]
+        picture, least = _gorge(number), 0.8
+    elif source in PHOTOGRAPHS:
+        picture = _photograph(str(folder), source)
+    else:
+        picture, least = light_of(source), 0.5
+    piece = Piece.drawn(picture.shape, rng, size, least)
+    return _enlarged(piece.of(picture), rng, size), piece
 
 
 @lru_cache(maxsize=24)
@@ -115,15 +167,8 @@ def _photograph(folder: str, name: str) -> Field:
     return light_of_codes(cv2.resize(codes, size, interpolation=cv2.INTER_AREA))
 
 
-def _piece(light: Field, rng: Rng, height: int, width: int, least: float) -> Field:
-    """A piece of a picture, turned or mirrored, at another size, with grain of its own."""
-    light = np.rot90(light, int(rng.integers(4))) if rng.random() < 0.3 else light
-    scale = float(rng.uniform(least, 1)) * min(light.shape[0] / height, light.shape[1] / width)
-    high, wide = int(scale * height), int(scale * width)
-    top = int(rng.integers(light.shape[0] - high + 1))
-    left = int(rng.integers(light.shape[1] - wide + 1))
-    piece = light[top : top + high, left : left + wide]
-    piece = np.ascontiguousarray(piece[:, ::-1] if rng.random() < 0.5 else piece)
-    large = cv2.resize(piece, (width, height), interpolation=cv2.INTER_CUBIC)
-    grain = fractal(rng, (height, width), (12.0, 12.0), 4, 0.9)
+def _enlarged(piece: Field, rng: Rng, size: tuple[int, int]) -> Field:
+    """A piece at another size, height and width, with grain of its own."""
+    large = cv2.resize(piece, size[::-1], interpolation=cv2.INTER_CUBIC)
+    grain = fractal(rng, size, (12.0, 12.0), 4, 0.9)
     return np.asarray(np.maximum(large, 0) * np.exp(0.1 * grain)[..., None], np.float32)
