@@ -92,7 +92,7 @@ class Identity:
         """
         try:
             keys = {
-                role: Ed25519PrivateKey.from_private_bytes(unbase64(kept[role])) for role in _ROLES
+                role: Ed25519PrivateKey.from_private_bytes(_unbase64(kept[role])) for role in _ROLES
             }
             return cls(str(kept["user_id"]), keys)
         except (KeyError, TypeError, AttributeError) as error:
@@ -155,8 +155,8 @@ def is_signed(value: JsonObject, user_id: str, public_key: str) -> bool:
     if not isinstance(signature, str):
         return False
     try:
-        key = Ed25519PublicKey.from_public_bytes(unbase64(public_key))
-        key.verify(unbase64(signature), canonical(value).encode())
+        key = Ed25519PublicKey.from_public_bytes(_unbase64(public_key))
+        key.verify(_unbase64(signature), canonical(value).encode())
     except (InvalidSignature, ValueError):
         return False
     return True
@@ -172,7 +172,7 @@ def unpadded(value: bytes) -> str:
     return base64.b64encode(value).decode().rstrip("=")
 
 
-def unbase64(value: str) -> bytes:
+def _unbase64(value: str) -> bytes:
     """The bytes behind base64 with or without its padding.
 
     Raises:

@@ -88,7 +88,7 @@ def without_call(body: str, names: tuple[str, ...]) -> str:
     return re.sub(rf"\A\s*(?:{alternatives})\s*[:,]\s*", "", body, count=1, flags=re.IGNORECASE)
 
 
-def without_quote(body: str, relation: Relation) -> str:
+def _without_quote(body: str, relation: Relation) -> str:
     """The body of a reply without the lines that old clients quote."""
     return _QUOTED_FALLBACK.sub("", body, count=1) if _may_quote(body, relation) else body
 
@@ -137,7 +137,7 @@ def _correction(
 ) -> Event | None:
     """An edit, of a text or of a picture's caption."""
     kind = text_of(content.get("msgtype"))
-    text = caption_of(content) if kind in _PICTURES else text_of(content.get("body"))
+    text = _caption_of(content) if kind in _PICTURES else text_of(content.get("body"))
     if kind not in _WORDS | _PICTURES or not text.strip():
         return None
     return TextReceived(origin=origin, text=without_call(text, names), corrects=corrects)
@@ -161,7 +161,7 @@ def _message(
 def _text(
     content: Source, origin: Origin, relation: Relation, names: tuple[str, ...]
 ) -> Event | None:
-    text = without_call(without_quote(text_of(content.get("body")), relation), names)
+    text = without_call(_without_quote(text_of(content.get("body")), relation), names)
     if not text.strip():
         return None
     return TextReceived(origin=origin, text=text, replies_to=relation.replies_to)
@@ -174,12 +174,12 @@ def _frame(content: Source, origin: Origin, relation: Relation, names: tuple[str
     return FrameReceived(
         origin=origin,
         media=media,
-        caption=without_call(caption_of(content), names),
+        caption=without_call(_caption_of(content), names),
         replies_to=relation.replies_to,
     )
 
 
-def caption_of(content: Source) -> str:
+def _caption_of(content: Source) -> str:
     """The caption of a picture: its body, when a file name stands beside it and differs."""
     body, name = text_of(content.get("body")), text_of(content.get("filename"))
     return body if name and body != name else ""

@@ -144,13 +144,13 @@ def _creators(source: Source) -> Iterable[str]:
     Before version 12 creators lead by their power level alone, which others can take from them.
     """
     content = part_of(source, "content")
-    if not has_lasting_creators(text_of(content.get("room_version"))):
+    if not _has_lasting_creators(text_of(content.get("room_version"))):
         return
     yield text_of(source.get("sender"))
     more = content.get("additional_creators")
     yield from (text_of(name) for name in more if text_of(name)) if isinstance(more, list) else ()
 
 
-def has_lasting_creators(room_version: str) -> bool:
+def _has_lasting_creators(room_version: str) -> bool:
     """Whether creators stand above all power levels: from version 12 on (specification 1.16)."""
     return room_version.isascii() and room_version.isdigit() and int(room_version) >= 12

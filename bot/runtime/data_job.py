@@ -57,7 +57,7 @@ class DataJob:
             if not picture.name.endswith(".json")  # what an earlier wish has written
         ]
         tables = await self.store.everything_of(person_id)
-        text = written_down(person_id, now, tables, pictures)
+        text = _written_down(person_id, now, tables, pictures)
         name = await asyncio.to_thread(self.files.write, text.encode())
         row = PictureRow(name, person_id, now + _KEPT)
         written = await self.store.finish_job(
@@ -76,7 +76,7 @@ class DataJob:
     ) -> tuple[OutboxRow, ...]:
         named = [(data_name, FILE_NAME)]
         named += [
-            (picture.name, public_name(number, picture))
+            (picture.name, _public_name(number, picture))
             for number, picture in enumerate(pictures, 1)
         ]
         root = thread_of_answer(job.origin)
@@ -94,12 +94,12 @@ class DataJob:
         )
 
 
-def public_name(number: int, picture: PictureRow) -> str:
+def _public_name(number: int, picture: PictureRow) -> str:
     """What a stored picture is called among the files that are sent."""
     return f"linn-picture-{number:03}.{picture.name.rpartition('.')[2]}"
 
 
-def written_down(
+def _written_down(
     person_id: str,
     now: datetime,
     tables: dict[str, list[dict[str, Any]]],
@@ -107,7 +107,7 @@ def written_down(
 ) -> str:
     """The file's text: JSON that a person can read."""
     names = {
-        picture.name: public_name(number, picture) for number, picture in enumerate(pictures, 1)
+        picture.name: _public_name(number, picture) for number, picture in enumerate(pictures, 1)
     }
     told = {
         "about": _ABOUT,

@@ -82,7 +82,7 @@ def _json(context: Context, part: Part) -> str | None:
     return None if model is None else str(model.model_dump_json())
 
 
-def changed_parts(before: Context, after: Context) -> dict[Part, str | None]:
+def _changed_parts(before: Context, after: Context) -> dict[Part, str | None]:
     """The parts that differ, as they are stored."""
     return {
         part: _json(after, part)
@@ -116,7 +116,7 @@ class RowMaker:
         result = Result(
             inbox=self.inbox,
             versions={part: text.version for part, text in stored.items()},
-            changes=changed_parts(before, after),
+            changes=_changed_parts(before, after),
             at=self.now,
         )
         for action in actions:

@@ -58,7 +58,7 @@ def forget_person(connection: Connection, row: InboxRow) -> Deleted:
     messages = _messages(connection, OUTBOX.c.person_id == person_id)
     pictures = _pictures(connection, PICTURES.c.person_id == person_id)
     earlier = _unfinished(connection, person_id)
-    ended = end_jobs(connection, JOBS.c.person_id == person_id)
+    ended = _end_jobs(connection, JOBS.c.person_id == person_id)
     for table in PERSONAL_TABLES:
         connection.execute(delete(table).where(table.c.person_id == person_id))
     # Results and reminders belong to what was before, even if they came in after the wish.
@@ -111,7 +111,7 @@ def end_measuring(
     columns = (JOBS.c.job_id, JOBS.c.frame_event_id, JOBS.c.kind, JOBS.c.input)
     rows = connection.execute(select(*columns).where(whose, JOBS.c.kind.in_(kinds))).all()
     ids = [row.job_id for row in rows if not frames or not frames.isdisjoint(_frames(row))]
-    return end_jobs(connection, JOBS.c.job_id.in_(ids))
+    return _end_jobs(connection, JOBS.c.job_id.in_(ids))
 
 
 def _frames(row: Any) -> set[str]:
@@ -121,7 +121,7 @@ def _frames(row: Any) -> set[str]:
     return {frame["event_id"] for frame in json.loads(row.input)["frames"]}
 
 
-def end_jobs(connection: Connection, which: ColumnElement[bool]) -> tuple[str, ...]:
+def _end_jobs(connection: Connection, which: ColumnElement[bool]) -> tuple[str, ...]:
     """Delete jobs; their ids."""
     return tuple(connection.execute(delete(JOBS).where(which).returning(JOBS.c.job_id)).scalars())
 

@@ -158,7 +158,7 @@ def opened_back(state: State, situation: Situation) -> State:
         return state
     goal = max(situation.wished_f or _good_f(situation), limits.brightest)
     full = brightness(Lever.APERTURE, goal) - brightness(Lever.APERTURE, state.settings.f_number)
-    room = iso_room(state, situation)
+    room = _iso_room(state, situation)
     return moved(state, Lever.APERTURE, max(min(full, room + state.remaining), 0.0), situation)
 
 
@@ -175,7 +175,7 @@ def out_of_extended(state: State, situation: Situation) -> State:
     return moved(state, Lever.ISO, max(min(below, state.remaining), 0.0), situation)
 
 
-def iso_room(state: State, situation: Situation) -> float:
+def _iso_room(state: State, situation: Situation) -> float:
     """By how much ISO can still go down to base [stops]; 0 if kept."""
     if block_of(Lever.ISO, situation) is not None:
         return 0.0

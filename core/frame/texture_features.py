@@ -60,7 +60,7 @@ def names() -> tuple[str, ...]:
     return (*found, "noise", "detail", "contrast", "size")
 
 
-def tones_of(luminance: Field, inside: Mask) -> Field:
+def _tones_of(luminance: Field, inside: Mask) -> Field:
     """Root of the light over the root of its mean inside; 1 is the region's mean."""
     mean = max(float(luminance[inside].mean()), _SMALL)
     return np.asarray(np.sqrt(np.maximum(luminance, 0) * np.float32(1 / mean)), np.float32)
@@ -79,7 +79,7 @@ def features(luminance: Field, inside: Mask, given_deg: float | None = None) -> 
 
     Source: own rule, tried on rendered and shifted water.
     """
-    tones = tones_of(luminance, inside)
+    tones = _tones_of(luminance, inside)
     flow = flow_of(tones, inside, given_deg)
     starts = _starts(inside)
     along = _walk(flow, inside, starts, across=False)

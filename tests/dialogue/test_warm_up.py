@@ -4,7 +4,11 @@ from __future__ import annotations
 
 import subprocess
 import sys
+from datetime import UTC, datetime
 
+from bot.dialogue.context import Context
+from bot.dialogue.engine import handle
+from bot.dialogue.events import Origin, TextReceived
 from bot.dialogue.warm_up import warm_up
 
 #: Run in a process of its own: here everything has been loaded long ago.
@@ -38,9 +42,13 @@ print(opened, sorted(set(sys.modules) - modules))
 
 
 def test_it_leaves_nothing_behind() -> None:
-    """It may be run at any time: it answers messages of nobody, and keeps nothing of them."""
+    """It may be run at any time: what somebody is answered is the same before it and after it."""
+    now = datetime(2026, 6, 21, 12, tzinfo=UTC)
+    place = Origin(room_id="!a:b", person_id="@c:b", event_id="$d", sent_at=now, direct=True)
+    message = TextReceived(origin=place, text="12 m tall, 18 m away")
+    before = handle(Context.fresh(place), message, now)
     warm_up()
-    warm_up()
+    assert handle(Context.fresh(place), message, now) == before
 
 
 def test_a_first_message_loads_nothing() -> None:

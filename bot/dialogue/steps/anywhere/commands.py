@@ -176,10 +176,10 @@ def _kit(turn: Turn) -> None:
 
 def _units(turn: Turn) -> None:
     new = Units.METRIC if turn.units is Units.IMPERIAL else Units.IMPERIAL
-    set_units(turn, new)
+    _set_units(turn, new)
 
 
-def set_units(turn: Turn, units: Units) -> None:
+def _set_units(turn: Turn, units: Units) -> None:
     """Answer in these units from now on."""
     turn.change_person(units=units)
     turn.say(Role.SETTINGS, f"units.{units.value}")
@@ -256,8 +256,8 @@ _COMMANDS: Final[Mapping[str, Callable[[Turn], None]]] = {
     "plan": plan.tell,
     "card": cards.draw,
     "units": _units,
-    "metric": lambda turn: set_units(turn, Units.METRIC),
-    "imperial": lambda turn: set_units(turn, Units.IMPERIAL),
+    "metric": lambda turn: _set_units(turn, Units.METRIC),
+    "imperial": lambda turn: _set_units(turn, Units.IMPERIAL),
     "taps": _taps,
     "short": lambda turn: manner.be(turn, "short"),
     "usual": lambda turn: manner.be(turn, "usual"),

@@ -43,12 +43,12 @@ def hear(turn: Turn, text: str, told: Facts) -> bool:
     home = is_home(text)
     if told.known():
         if home:
-            arrive_home(turn)
+            _arrive_home(turn)
         return False
     if not home and not wants_review(text):
         return False
     if home:
-        arrive_home(turn)
+        _arrive_home(turn)
     if brings_frame(text):
         turn.say(Role.SETTINGS, "home.send")
     else:
@@ -60,10 +60,10 @@ def hear(turn: Turn, text: str, told: Facts) -> bool:
 def note_caption(turn: Turn, caption: str) -> None:
     """A frame that comes with "home now" is gone through like those after it."""
     if is_home(caption):
-        arrive_home(turn)
+        _arrive_home(turn)
 
 
-def arrive_home(turn: Turn) -> None:
+def _arrive_home(turn: Turn) -> None:
     """From now on frames are gone through: no question stands open, no reminder comes."""
     turn.change_conversation(home_at=turn.now)
     turn.close_question()
@@ -75,14 +75,14 @@ def begin(turn: Turn) -> None:
     """Go through the last frame at once where there is one; else say how it goes."""
     told_home = is_at_home(turn)
     if turn.context.conversation.walk is None and not told_home:
-        arrive_home(turn)
+        _arrive_home(turn)
     own = [frame for frame in known(turn).values() if not frame.foreign]
     report = turn.context.conversation.report
     if not own or report is None:
         turn.say(Role.SETTINGS, "home.begin" if told_home else "asked.review")
         turn.reason("why.practice")
         return
-    go_through(turn, report)
+    _go_through(turn, report)
     if len(own) > 1:
         turn.say_or_keep(Role.CHECK, "home.several", number=str(len(own)))
     else:
@@ -91,7 +91,7 @@ def begin(turn: Turn) -> None:
 
 def review(turn: Turn, report: FrameReport, picture: str | None) -> None:
     """A frame that was shared at home, with its marked picture."""
-    go_through(turn, report)
+    _go_through(turn, report)
     reviewing.show_picture(turn, report, picture)
     turn.say_or_keep(Role.CHECK, "home.next")
     shared = next(reversed(turn.context.conversation.measured.values()))
@@ -108,12 +108,12 @@ def _seen(turn: Turn, report: FrameReport) -> Iterator[str]:
 
 def of_others(turn: Turn, report: FrameReport, picture: str | None) -> None:
     """Somebody else's frame: gone through like one's own; it tells nothing of the walk."""
-    go_through(turn, report, own=False)
+    _go_through(turn, report, own=False)
     reviewing.show_picture(turn, report, picture)
     turn.say(Role.ASSUMPTION, "home.foreign")
 
 
-def go_through(turn: Turn, report: FrameReport, *, own: bool = True) -> None:
+def _go_through(turn: Turn, report: FrameReport, *, own: bool = True) -> None:
     """What the frame is, what was right with it, and the one thing to try next time.
 
     Args:

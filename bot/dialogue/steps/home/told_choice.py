@@ -28,7 +28,7 @@ _REMEDIES: Final = (
 _MOST_REMEDIES: Final = 4
 
 
-def faults_of(turn: Turn, place: int) -> list[str]:
+def _faults_of(turn: Turn, place: int) -> list[str]:
     """What speaks against a frame; a time that the share calls right does not."""
     seen = told_frames.frames_of(turn)[place].sights
     return [fault for fault in _FAULTS if fault in seen]
@@ -44,7 +44,7 @@ def choose(turn: Turn) -> None:
     if more:
         turn.say(Role.SETTINGS, "home.keep_more", frames=told_frames.names(turn, more))
     _say_out(turn, first)
-    _say_equal(turn, [place for place in order if place == first or not faults_of(turn, place)])
+    _say_equal(turn, [place for place in order if place == first or not _faults_of(turn, place)])
     intent = told_frames.review_of(turn).intent
     if intent:
         turn.say(Role.CHECK, "home.intent_decides", intent=intent)
@@ -65,7 +65,7 @@ def ranked(turn: Turn) -> list[int]:
     frames = told_frames.frames_of(turn)
 
     def rank(place: int) -> tuple[int, bool, bool, bool, float]:
-        faults = faults_of(turn, place)
+        faults = _faults_of(turn, place)
         worst = max((_FAULTS.index(fault) + 1 for fault in faults), default=0)
         share = told_frames.share_of(turn, place)
         other_look = told_frames.look_in(turn, place) is not wished
@@ -80,7 +80,7 @@ def _why(turn: Turn, place: int) -> Iterator[str]:
     if told_frames.frames_of(turn)[place].liked:
         yield TEXTS["home.why.best"]
     yield TEXTS["home.why.look"].format(**told_frames.values_of(turn, place))
-    yield TEXTS["home.why.least" if faults_of(turn, place) else "home.why.clean"]
+    yield TEXTS["home.why.least" if _faults_of(turn, place) else "home.why.clean"]
 
 
 def _beside(turn: Turn, order: list[int]) -> list[int]:
@@ -88,7 +88,7 @@ def _beside(turn: Turn, order: list[int]) -> list[int]:
     looks, beside = {told_frames.look_in(turn, order[0])}, []
     for place in order[1:]:
         look = told_frames.look_in(turn, place)
-        if look not in looks and not faults_of(turn, place):
+        if look not in looks and not _faults_of(turn, place):
             looks.add(look)
             beside.append(place)
     return beside[:_MORE]
@@ -97,7 +97,7 @@ def _beside(turn: Turn, order: list[int]) -> list[int]:
 def _say_out(turn: Turn, kept: int) -> None:
     pieces = []
     for place in range(len(told_frames.frames_of(turn))):
-        faults = [_named(turn, place, fault) for fault in faults_of(turn, place)]
+        faults = [_named(turn, place, fault) for fault in _faults_of(turn, place)]
         if faults and place != kept:
             listed = ", ".join(dict.fromkeys(faults))
             frame = told_frames.name(turn, place)
@@ -191,7 +191,7 @@ def _times(turn: Turn) -> str:
     """The best frame's time with its neighbours, for a ladder of the same view."""
     camera, best = turn.camera, ranked(turn)[0]
     best_s = exact_shutter_s(told_frames.frames_of(turn)[best].shutter_s)
-    if {"mush", "hard"} & set(faults_of(turn, best)):  # none has the look: its own time
+    if {"mush", "hard"} & set(_faults_of(turn, best)):  # none has the look: its own time
         best_s = told_frames.flow_of(turn).time_for(aim_of(turn, reckoning.wished_look(turn.facts)))
     times = [solving.time_text(best_s * factor, camera) for factor in (0.5, 1.0, 2.0)]
     return TEXTS["home.remedy.times"].format(list=measures.listing(times, TEXTS["and"]))

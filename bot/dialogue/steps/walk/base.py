@@ -46,7 +46,7 @@ def give(turn: Turn) -> None:
     base_said.say_settings(turn, given, camera, depth)
     base_said.say_level(turn, solved, lit)
     base_said.offer_polariser(turn, given, camera)
-    keep_filters(turn, given)
+    _keep_filters(turn, given)
     turn.unlearn("f_number", "shutter_s", "iso")  # they live on in what was given
     base_said.say_support(turn, facts)
     base_said.explain(turn, given, flow, depth, camera)
@@ -107,12 +107,12 @@ def _wanted(turn: Turn, depth: FNumberChoice, flow: Flowing, camera: Camera) -> 
         kept_f = None
     return Settings(
         kept_f or depth.exact,
-        kept_s or aimed_time(turn, flow, camera).exact,
+        kept_s or _aimed_time(turn, flow, camera).exact,
         kept_iso or camera.base_iso,
     )
 
 
-def aimed_time(turn: Turn, flow: Flowing, camera: Camera) -> Mark:
+def _aimed_time(turn: Turn, flow: Flowing, camera: Camera) -> Mark:
     """The marked time nearest to the aim of the wished look, inside its band and the camera.
 
     Without a tripod the time is held short, since nobody holds the aim.
@@ -173,7 +173,7 @@ def _over_stops(turn: Turn, facts: Facts, wanted: Settings) -> float | None:
     return None if light is None else metered_level(wanted, light.ev100, filters)
 
 
-def keep_filters(turn: Turn, given: GivenSettings) -> None:
+def _keep_filters(turn: Turn, given: GivenSettings) -> None:
     """What stands before the lens from now on, where that differs from what was known."""
     facts = turn.facts
     if bool(facts.polariser_on) != given.polariser_on:
