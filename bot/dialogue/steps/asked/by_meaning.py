@@ -14,7 +14,7 @@ from bot.dialogue.meaning.arrival import is_arrival
 from bot.dialogue.meaning.wordings import topic_by_words
 from bot.dialogue.meaning.words import tokens
 from bot.dialogue.steps.anywhere import repeat
-from bot.dialogue.steps.asked import trade_answers
+from bot.dialogue.steps.asked import filter_answers, trade_answers
 from bot.dialogue.steps.asked.questions_asked import is_asking
 from bot.dialogue.steps.asked.topic_answers import TOPICS, Answer
 from bot.dialogue.steps.asked.trade_answers import plainly
@@ -232,11 +232,11 @@ def _is_nearer(text: str, cause: Cause, topic: str) -> bool:
 
 CAUSES: Final[Mapping[str, Answer]] = {
     "contrast_too_great": plainly("cause.contrast_too_great"),
-    "mixed_light": trade_answers.say_noon,
+    "mixed_light": filter_answers.say_noon,
     "iso_raised": trade_answers.say_iso_raised,
     "automatic_mode": plainly("asked.mode"),
     "focused_wrong": plainly("answer.focus_on_water"),
-    "polariser_in_the_dark": trade_answers.say_polariser_left,
+    "polariser_in_the_dark": filter_answers.say_polariser_left,
     "nd_cast": plainly("cause.nd_cast"),
     "filter_corners": plainly("cause.filter_corners"),
     "fogged_glass": plainly("cause.fogged_glass"),

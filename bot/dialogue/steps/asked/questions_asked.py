@@ -9,7 +9,7 @@ from bot.dialogue.compose import Part
 from bot.dialogue.facts import Facts
 from bot.dialogue.reading import read
 from bot.dialogue.slots import KIT_SLOTS
-from bot.dialogue.steps.asked import trade_answers, verdicts
+from bot.dialogue.steps.asked import filter_answers, trade_answers, verdicts
 from bot.dialogue.steps.asked.topic_answers import TOPICS, Answer
 from bot.dialogue.turn import Turn
 
@@ -90,7 +90,7 @@ def _waits(say: Answer, rest: str) -> bool:
 
 #: What is answered by numbers that the same message may tell.
 _OF_NUMBERS: Final = frozenset(
-    {trade_answers.say_nd, trade_answers.say_focus, trade_answers.say_turn_back}
+    {filter_answers.say_nd, trade_answers.say_focus, trade_answers.say_turn_back}
 )
 
 

@@ -6,7 +6,7 @@ import re
 from collections.abc import Callable, Mapping
 from typing import Final
 
-from bot.dialogue.steps.asked import diagnosis, trade_answers, trip_answers
+from bot.dialogue.steps.asked import diagnosis, filter_answers, trade_answers, trip_answers
 from bot.dialogue.steps.asked.trade_answers import plainly
 from bot.dialogue.steps.home import at_home
 from bot.dialogue.steps.telling import group
@@ -39,12 +39,12 @@ TOPICS: Final[Mapping[str, Answer]] = {
     "silky_time": trade_answers.say_time,
     "just_white": trade_answers.say_just_white,
     "too_long": trade_answers.say_time,
-    "need_nd": trade_answers.say_nd,
-    "noon": trade_answers.say_noon,
+    "need_nd": filter_answers.say_nd,
+    "noon": filter_answers.say_noon,
     "polariser_first": plainly("asked.polariser_first"),
-    "polariser_stops": trade_answers.say_polariser_stops,
+    "polariser_stops": filter_answers.say_polariser_stops,
     "polariser_turn": plainly("asked.polariser_turn"),
-    "polariser_left": trade_answers.say_polariser_left,
+    "polariser_left": filter_answers.say_polariser_left,
     "both_filters": plainly("asked.both_filters"),
     "f_number": trade_answers.say_f_number,
     "why_not_f22": trade_answers.say_why_not_f22,
@@ -112,6 +112,6 @@ TOPICS: Final[Mapping[str, Answer]] = {
     # asked by their words alone
     "drone": plainly("asked.drone"),
     "after_rain": plainly("asked.after_rain"),
-    "polariser": trade_answers.say_polariser,
+    "polariser": filter_answers.say_polariser,
     "iso_or_grain": _iso,
 }

@@ -1,0 +1,116 @@
+"""What is said on filters: whether the light calls for one, and the times that each gives."""
+
+from __future__ import annotations
+
+from typing import Final
+
+from bot.dialogue.compose import Role
+from bot.dialogue.reading import read
+from bot.dialogue.solving import watch_text
+from bot.dialogue.steps.walk import base
+from bot.dialogue.steps.walk.base_said import DIM_EV
+from bot.dialogue.texts import TEXTS, measures
+from bot.dialogue.turn import Turn
+from core.camera import POLARISER_STOPS
+from core.light import LIGHTS, Light, metered_level
+from core.series import f_number_label, iso_label, nearest, shutter_label, time_marks
+
+#: A polariser and one ND, or two ND: together they are named, too.
+_BOTH: Final = 2
+#: From this much too bright on a filter is worth naming [stops] (own rule).
+_WORTH_A_FILTER: Final = 1.0
+
+
+def _light(turn: Turn, clause: str) -> str:
+    """The light that the question names, else the one that was told or forecast; "" for none."""
+    return read(clause).light or turn.facts.light or turn.trip.forecast or ""
+
+
+def say_nd(turn: Turn, clause: str) -> None:
+    """Whether the light calls for a grey filter."""
+    named = _light(turn, clause)
+    light = LIGHTS.get(named)
+    now = base.standing(turn)
+    if light is None or now.camera.sensor.fixed_f_number is not None:
+        turn.say(Role.SETTINGS, "asked.nd_plain")
+        return
+    given = turn.walk.given
+    on = POLARISER_STOPS if given is not None and given.polariser_on else 0.0
+    over = metered_level(now.wanted, light.ev100, on)
+    _say_filter_times(turn, now, light)
+    turn.say(
+        Role.SETTINGS,
+        "asked.nd_yes" if over >= _WORTH_A_FILTER else "asked.nd_no",
+        light=TEXTS[f"light.{named}"],
+        stops=measures.stops(over),
+        time=shutter_label(now.wanted.shutter_s, now.camera.dial),
+        f_number=f_number_label(now.wanted.f_number, now.camera.dial),
+    )
+
+
+def _say_filter_times(turn: Turn, now: base.Standing, light: Light) -> None:
+    """The times that this light gives bare, and behind each filter that is there."""
+    facts, bare_s = turn.facts, now.wanted.shutter_s * 2 ** -metered_level(now.wanted, light.ev100)
+    owned = [(TEXTS["filter.polariser"], POLARISER_STOPS)] if facts.has_polariser else []
+    owned += [
+        (TEXTS["filter.nd"].format(stops=measures.plain(stops)), stops)
+        for stops in facts.nd_stops or ()
+    ]
+    if not owned and facts.nd_stops is None:
+        return
+    if len(owned) == _BOTH:
+        owned.append((TEXTS["filter.both"], sum(stops for _, stops in owned)))
+    times = [f"{name} {watch_text(bare_s * 2**stops, now.camera)}" for name, stops in owned]
+    turn.say(
+        Role.CHECK,
+        "asked.filter_times",
+        f_number=f_number_label(now.wanted.f_number, now.camera.dial),
+        iso=iso_label(now.wanted.iso, now.camera.dial),
+        bare=watch_text(bare_s, now.camera),
+        list="".join(f", {time}" for time in times),
+    )
+
+
+def say_noon(turn: Turn, clause: str) -> None:
+    """Full sun: what to do in it, with the filters that are there."""
+    del clause
+    owned = turn.facts.nd_stops
+    turn.say(Role.SETTINGS, "asked.noon" if owned is None else "asked.noon_bare")
+    if owned:
+        _say_filter_times(turn, base.standing(turn), LIGHTS["full sun"])
+
+
+def say_polariser_stops(turn: Turn, clause: str) -> None:
+    """What a polariser costs, in this person's time."""
+    del clause
+    _say_polariser(turn, "asked.polariser_stops")
+
+
+def say_polariser(turn: Turn, clause: str) -> None:
+    """On or off: off where the light is short."""
+    named = _light(turn, clause)
+    light = LIGHTS.get(named)
+    if light is not None and light.ev100 <= DIM_EV:
+        turn.say(Role.SETTINGS, "asked.polariser_off", light=TEXTS[f"light.{named}"])
+        return
+    _say_polariser(turn, "asked.polariser_on")
+
+
+def _say_polariser(turn: Turn, key: str) -> None:
+    now, given = base.standing(turn), turn.walk.given
+    on = given is not None and given.polariser_on
+    without_s = now.settings.shutter_s / (2**POLARISER_STOPS if on else 1.0)
+    marks = time_marks(now.camera.dial)
+    longer_s = min(without_s * 2**POLARISER_STOPS, now.camera.longest_s)
+    turn.say(
+        Role.SETTINGS,
+        key,
+        time=nearest(marks, without_s).label,
+        longer=nearest(marks, longer_s).label,
+    )
+
+
+def say_polariser_left(turn: Turn, text: str) -> None:
+    """A polariser that stayed on: what it costs in time."""
+    del text
+    _say_polariser(turn, "answer.polariser_left")
