@@ -10,10 +10,10 @@ from bot.dialogue.reading.answers import answers
 from bot.dialogue.reading.corrections import corrected_slot
 from bot.dialogue.reading.draft import RANGES, Draft
 from bot.dialogue.reading.elsewhere import is_elsewhere, is_other, is_somebodys_height
-from bot.dialogue.reading.numbers import METRES, METRES_A_SECOND, Quantity
+from bot.dialogue.reading.numbers import METRES_A_SECOND, Quantity
 from bot.dialogue.reading.roles import role, stands_alone
 from bot.dialogue.reading.timed_leaf import read_seconds_per_length, read_timed_leaf
-from bot.dialogue.reading.unit_words import LENGTH_UNITS
+from bot.dialogue.reading.unit_words import LENGTH_UNITS, METRES
 
 _METRIC: Final = frozenset({"m", "cm", "km", "m/s", "km/h"})
 _IMPERIAL: Final = frozenset({"ft", "in", "yd", "mi", "ft/s", "mph"})

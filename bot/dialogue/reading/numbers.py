@@ -33,16 +33,6 @@ class Quantity:
         return self.high is not None
 
 
-#: One metre in each unit's own measure turned round: metres per unit (exact by definition).
-METRES: Final = {
-    "m": 1.0,
-    "cm": 0.01,
-    "ft": 0.3048,
-    "in": 0.0254,
-    "yd": 0.9144,
-    "km": 1000.0,
-    "mi": 1609.344,
-}
 #: Metres a second per unit (exact by definition).
 METRES_A_SECOND: Final = {"m/s": 1.0, "ft/s": 0.3048, "km/h": 1 / 3.6, "mph": 0.44704}
 

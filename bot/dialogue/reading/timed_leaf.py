@@ -7,9 +7,9 @@ from typing import Final
 
 from bot.dialogue.facts import Units
 from bot.dialogue.reading.draft import Draft
-from bot.dialogue.reading.numbers import METRES, Quantity
+from bot.dialogue.reading.numbers import Quantity
 from bot.dialogue.reading.roles import role
-from bot.dialogue.reading.unit_words import LENGTH_UNITS
+from bot.dialogue.reading.unit_words import LENGTH_UNITS, METRES
 
 _FLOAT: Final = re.compile(
     r"\b(?:leaf|leaves|stick|twig|foam|bubbles?|cork|float\w*|drift\w*|travel\w*|takes?|took|did)\b"

@@ -15,5 +15,14 @@ MILE: Final = r"miles?"
 LENGTH: Final = rf"(?:{METRE}|{CENTIMETRE}|{KILOMETRE}|{FOOT}|{INCH}|{YARD}|{MILE})"
 #: Those in which people tell where they stand.
 STANDING: Final = rf"(?:{FOOT}|{YARD}|{METRE})"
-#: The same as the signs that a number bears once it is read.
-LENGTH_UNITS: Final = ("m", "cm", "ft", "in", "yd", "km", "mi")
+#: The signs that a number bears once it is read, and metres per unit (exact by definition).
+METRES: Final = {
+    "m": 1.0,
+    "cm": 0.01,
+    "ft": 0.3048,
+    "in": 0.0254,
+    "yd": 0.9144,
+    "km": 1000.0,
+    "mi": 1609.344,
+}
+LENGTH_UNITS: Final = tuple(METRES)

@@ -11,7 +11,8 @@ from bot.dialogue.facts import Facts, Units
 from bot.dialogue.questions import QUESTIONS
 from bot.dialogue.reading import putting_right, read
 from bot.dialogue.reading.normal import normalise
-from bot.dialogue.reading.numbers import METRES, scan
+from bot.dialogue.reading.numbers import scan
+from bot.dialogue.reading.unit_words import METRES
 from bot.dialogue.steps.anywhere import repeat
 from bot.dialogue.texts import known
 from bot.dialogue.turn import Turn
