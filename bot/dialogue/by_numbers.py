@@ -7,7 +7,8 @@ from typing import Final
 
 from bot.dialogue import reckoning
 from bot.dialogue.facts import Facts
-from bot.dialogue.reckoning import Assumed, Flowing
+from bot.dialogue.flowing import Flowing
+from bot.dialogue.reckoning import Assumed
 from core import water_speed
 
 #: Without these told the share is not by the person's numbers.

@@ -10,7 +10,6 @@ from typing import Final
 from bot.dialogue import reckoning
 from bot.dialogue.facts import Blink, Facts
 from bot.dialogue.meaning import sights
-from bot.dialogue.reckoning import Assumed
 from core.camera import POLARISER_STOPS
 from core.exposure import Settings
 from core.light import LIGHTS, metered_level
@@ -76,7 +75,7 @@ def scene_of(facts: Facts, text: str = "", *, stabiliser_on: bool | None = None)
     if light is not None and shutter_s is not None and f_number is not None:
         filters = (facts.nd_on_stops or 0.0) + (POLARISER_STOPS if facts.polariser_on else 0.0)
         over = metered_level(Settings(f_number, shutter_s, iso or 100.0), light.ev100, filters)
-    sensor = reckoning.sensor_of(facts, Assumed())
+    sensor = reckoning.sensor_of(facts)
     if f_number is not None:
         past = f_number / sensor.softening_f
     return Scene(facts, stabiliser_on, share, over, _short_of_depth(facts, f_number), past)
@@ -86,7 +85,7 @@ def _short_of_depth(facts: Facts, f_number: float | None) -> bool | None:
     focal_mm, near_m = reckoning.focal_of(facts), reckoning.nearest_of(facts)
     if focal_mm is None or near_m is None or f_number is None:
         return None
-    depth = reckoning.depth_of(facts, focal_mm, Assumed())
+    depth = reckoning.depth_of(facts, focal_mm)
     return bool(depth.stack) or depth.needed > f_number * 1.05
 
 
@@ -194,7 +193,7 @@ def _filter_corners(scene: Scene) -> _Evidence:
     facts = scene.facts
     focal_mm = reckoning.focal_of(facts)
     if focal_mm is not None:
-        wide = focal_mm * reckoning.sensor_of(facts, Assumed()).crop_factor <= _CORNERS_MM
+        wide = focal_mm * reckoning.sensor_of(facts).crop_factor <= _CORNERS_MM
         yield "focal", 0.8 if wide else -0.5
     if facts.nd_on_stops or facts.polariser_on:
         yield "filters", 0.8
@@ -210,7 +209,7 @@ def _cool_white_balance(scene: Scene) -> _Evidence:
 def _too_wide(scene: Scene) -> _Evidence:
     facts, focal_mm = scene.facts, reckoning.focal_of(scene.facts)
     if facts.fall_height_m and facts.distance_m and focal_mm:
-        side_mm = reckoning.vertical_side_mm(facts, reckoning.sensor_of(facts, Assumed()))
+        side_mm = reckoning.vertical_side_mm(facts, reckoning.sensor_of(facts))
         part = facts.fall_height_m * focal_mm / facts.distance_m / side_mm
         yield "part", 1.0 if part < _LOST else -0.5
 

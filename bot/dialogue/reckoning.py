@@ -7,6 +7,7 @@ from dataclasses import dataclass, field
 from typing import Final
 
 from bot.dialogue.facts import Facts, Flow, LensFact
+from bot.dialogue.flowing import Flowing
 from core import water, water_speed
 from core.camera import FORMATS, Camera, Lens, SensorFormat
 from core.f_number import FNumberChoice, choose_f_number
@@ -48,10 +49,15 @@ class Assumed:
         self.keys.setdefault(key, numbers)
 
 
-def sensor_of(facts: Facts, assumed: Assumed) -> SensorFormat:
+def _note(assumed: Assumed | None, key: str, **numbers: float) -> None:
+    if assumed is not None:  # else the caller says nothing of it
+        assumed.note(key, **numbers)
+
+
+def sensor_of(facts: Facts, assumed: Assumed | None = None) -> SensorFormat:
     """The person's format; full frame while it is unknown."""
     if facts.camera_format is None:
-        assumed.note("full_frame")
+        _note(assumed, "full_frame")
         return FORMATS["full frame"]
     return FORMATS[facts.camera_format]
 
@@ -61,7 +67,7 @@ def dial_of(facts: Facts) -> Dial:
     return Dial.HALVES if facts.dial_halves else Dial.THIRDS
 
 
-def camera_of(facts: Facts, assumed: Assumed) -> Camera:
+def camera_of(facts: Facts, assumed: Assumed | None = None) -> Camera:
     """The person's camera as far as it is known."""
     sensor = sensor_of(facts, assumed)
     base = exact_iso(facts.base_iso) if facts.base_iso else sensor.base_iso
@@ -116,10 +122,10 @@ def lens_at(facts: Facts, focal_mm: float) -> Lens:
     return fitting[0] if fitting else Lens(focal_mm, focal_mm)
 
 
-def camera_height_of(facts: Facts, assumed: Assumed) -> float:
+def camera_height_of(facts: Facts, assumed: Assumed | None = None) -> float:
     """Height of the camera above the level of the rocks [m]."""
     if facts.camera_height_m is None:
-        assumed.note("camera_height", height_m=CAMERA_HEIGHT_M)
+        _note(assumed, "camera_height", height_m=CAMERA_HEIGHT_M)
         return CAMERA_HEIGHT_M
     return facts.camera_height_m
 
@@ -152,35 +158,11 @@ def framing_of(facts: Facts, near_m: float | None, *, distance_m: float | None =
         distance_m: another place to stand [m].
     """
     height_m, from_m = facts.fall_height_m or 0.0, distance_m or facts.distance_m or 1.0
-    sensor, eye_m = sensor_of(facts, Assumed()), camera_height_of(facts, Assumed())
+    sensor, eye_m = sensor_of(facts), camera_height_of(facts)
     return frame_fall(height_m, from_m, eye_m, near_m, vertical_side_mm(facts, sensor))
 
 
-@dataclass(frozen=True)
-class Flowing:
-    """The water as the frame sees it."""
-
-    speed_mps: float
-    coverage_m: float
-    angle_deg: float
-    #: Key of how the speed was found (the end of a text's key, `why.speed.…`).
-    how: str
-
-    def share(self, shutter_s: float) -> float:
-        """Share of the frame that the water crosses in a time."""
-        return float(water.share(self.speed_mps, shutter_s, self.coverage_m, self.angle_deg))
-
-    def time_for(self, share: float) -> float:
-        """The time for a share [s]."""
-        found = water.time_for_share(share, self.speed_mps, self.coverage_m, self.angle_deg)
-        return float(found)
-
-    def times(self, look: Look) -> tuple[float, float]:
-        """Shortest and longest time of a look [s]."""
-        return water.time_range(look, self.speed_mps, self.coverage_m, self.angle_deg)
-
-
-def speed_of(facts: Facts, assumed: Assumed) -> tuple[float, str] | None:
+def speed_of(facts: Facts, assumed: Assumed | None = None) -> tuple[float, str] | None:
     """Speed of the water [m/s] and how it was found; None when nothing tells it.
 
     A timed leaf beats all; then a chute's depth; a whole fall by the mean of free fall; a
@@ -190,14 +172,14 @@ def speed_of(facts: Facts, assumed: Assumed) -> tuple[float, str] | None:
     if facts.water_speed_mps is not None:
         return facts.water_speed_mps, "leaf"
     if facts.at_crest and facts.section:
-        assumed.note("crest_speed", speed_mps=CREST_SPEED_MPS)
+        _note(assumed, "crest_speed", speed_mps=CREST_SPEED_MPS)
         return CREST_SPEED_MPS, "crest"
     if facts.fall_height_m is not None and not facts.stream:
         return _falling(facts, facts.fall_height_m)
     if facts.water_depth_m is not None:
         return float(water_speed.chute_speed_mps(facts.water_depth_m)), "chute"
     if facts.stream:
-        assumed.note("stream_speed", speed_mps=STREAM_SPEED_MPS)
+        _note(assumed, "stream_speed", speed_mps=STREAM_SPEED_MPS)
         return STREAM_SPEED_MPS, "stream_guess"
     return None
 
@@ -210,7 +192,7 @@ def _falling(facts: Facts, height_m: float) -> tuple[float, str]:
     return float(water_speed.mean_fall_speed_mps(height_m)), "mean_fall"
 
 
-def _flowing(facts: Facts, focal_mm: float, assumed: Assumed) -> Flowing:
+def _flowing(facts: Facts, focal_mm: float, assumed: Assumed | None = None) -> Flowing:
     found, distance_m = speed_of(facts, assumed), facts.distance_m
     assert found is not None  # noqa: S101  # the caller has set what was unknown
     assert distance_m is not None  # noqa: S101
@@ -219,7 +201,9 @@ def _flowing(facts: Facts, focal_mm: float, assumed: Assumed) -> Flowing:
     return Flowing(found[0], coverage_m, angle_deg, found[1])
 
 
-def flowing_or_usual(facts: Facts, focal_mm: float | None, assumed: Assumed) -> Flowing:
+def flowing_or_usual(
+    facts: Facts, focal_mm: float | None, assumed: Assumed | None = None
+) -> Flowing:
     """The water in this frame; what is unknown is taken from the usual case, and named.
 
     The usual case is the one on which the bands of the looks were set: a fall of 10 m from
@@ -228,21 +212,21 @@ def flowing_or_usual(facts: Facts, focal_mm: float | None, assumed: Assumed) -> 
     sensor = sensor_of(facts, assumed)
     if focal_mm is None:
         focal_mm = usual_focal_mm(sensor)
-        assumed.note("focal", focal_mm=focal_mm)
+        _note(assumed, "focal", focal_mm=focal_mm)
     told = facts
     if facts.distance_m is None:
         distance_m = USUAL_STREAM_M if is_stream(facts) else USUAL_DISTANCE_M
         told = told.updated(Facts(distance_m=distance_m))
-        assumed.note("distance", distance_m=distance_m)
-    if speed_of(told, Assumed()) is None:
+        _note(assumed, "distance", distance_m=distance_m)
+    if speed_of(told) is None:
         told = told.updated(Facts(fall_height_m=USUAL_HEIGHT_M))
-        assumed.note("height", height_m=USUAL_HEIGHT_M)
+        _note(assumed, "height", height_m=USUAL_HEIGHT_M)
     return _flowing(told, focal_mm, assumed)
 
 
 def flow_of(facts: Facts) -> Flowing:
     """The water in this frame, with what is assumed of it left unsaid."""
-    return flowing_or_usual(facts, focal_of(facts), Assumed())
+    return flowing_or_usual(facts, focal_of(facts))
 
 
 def _along_flow(facts: Facts, sensor: SensorFormat) -> tuple[float, float]:
@@ -260,7 +244,7 @@ def wished_look(facts: Facts) -> Look:
     return Look(facts.look) if facts.look else Look.TEXTURED
 
 
-def depth_of(facts: Facts, focal_mm: float, assumed: Assumed) -> FNumberChoice:
+def depth_of(facts: Facts, focal_mm: float, assumed: Assumed | None = None) -> FNumberChoice:
     """The f-number for the depth that the frame needs on this format and lens."""
     sensor = sensor_of(facts, assumed)
     lens = lens_at(facts, focal_mm)

@@ -8,7 +8,8 @@ from typing import Final
 from bot.dialogue import reckoning
 from bot.dialogue.by_numbers import rests_on_usual
 from bot.dialogue.facts import Facts
-from bot.dialogue.reckoning import Assumed, Flowing
+from bot.dialogue.flowing import Flowing
+from bot.dialogue.reckoning import Assumed
 from bot.dialogue.texts import TEXTS, measures
 from bot.dialogue.walk_state import GivenSettings
 from core.adjust import Lever, Plan, Polariser, Situation, Step, plan
@@ -127,7 +128,7 @@ def timed(look_times: tuple[float, float]) -> tuple[float, float]:
 
 
 def _widest(facts: Facts, focal_mm: float) -> float:
-    sensor = reckoning.sensor_of(facts, Assumed())
+    sensor = reckoning.sensor_of(facts)
     if sensor.fixed_f_number is not None:
         return sensor.fixed_f_number
     return reckoning.lens_at(facts, focal_mm).widest_at(focal_mm)

@@ -14,7 +14,7 @@ from bot.dialogue.facts import Facts, Units
 from bot.dialogue.lateness import Arrival, Seen
 from bot.dialogue.learning import learned, unlearned
 from bot.dialogue.questions import QUESTIONS, Asked
-from bot.dialogue.reckoning import Assumed, camera_of
+from bot.dialogue.reckoning import camera_of
 from bot.dialogue.states import State, Trigger, move
 from bot.dialogue.trip import Trip
 from bot.dialogue.walk_state import GivenSettings, Note, Question, Walk
@@ -71,7 +71,7 @@ class Turn:
     @property
     def camera(self) -> Camera:
         """The person's camera as far as it is known; what had to be assumed is not noted."""
-        return camera_of(self.facts, Assumed())
+        return camera_of(self.facts)
 
     @property
     def trip(self) -> Trip:

@@ -14,7 +14,6 @@ import pytest
 
 from bot.dialogue import reckoning
 from bot.dialogue.facts import Facts
-from bot.dialogue.reckoning import Assumed
 from bot.dialogue.walk_state import Walk
 from tests.dialogue.player import Player
 from tests.dialogue.walked import keys_of
@@ -43,7 +42,7 @@ def facts_of(player: Player) -> Facts:
 
 def speed_of(player: Player) -> tuple[float, str] | None:
     """The speed that is reckoned with, and how it was found."""
-    return reckoning.speed_of(facts_of(player), Assumed())
+    return reckoning.speed_of(facts_of(player))
 
 
 # how fast the water is
@@ -143,7 +142,7 @@ def test_the_wide_end_is_taken_when_a_near_leaf_is_told() -> None:
     assert said.startswith("13 mm (27 as full frame), portrait, camera level")
     facts = facts_of(player)
     assert facts.focal_mm == pytest.approx(13.38, abs=0.01)
-    depth = reckoning.depth_of(facts, facts.focal_mm or 0.0, Assumed())
+    depth = reckoning.depth_of(facts, facts.focal_mm or 0.0)
     assert depth.needed == pytest.approx(3.9, abs=0.05)
     assert depth.stack is None
     assert reckoning.focus_of(facts) == pytest.approx(2 * 1.5 * 25 / 26.5)  # 2.83 m
@@ -162,7 +161,7 @@ def test_a_shorter_lens_where_the_framing_one_cannot_hold_the_depth() -> None:
     assert "lens.wider_for_depth" in said.keys
     focal_mm = facts_of(player).focal_mm
     assert focal_mm == pytest.approx(36.3, abs=0.1)
-    depth = reckoning.depth_of(facts_of(player), focal_mm or 0.0, Assumed())
+    depth = reckoning.depth_of(facts_of(player), focal_mm or 0.0)
     assert depth.stack is None
     assert depth.needed <= 2**3.5
 
@@ -196,7 +195,7 @@ def test_a_low_camera_brings_a_near_stone_in() -> None:
     assert said.body.startswith("12 mm (24 as full frame), portrait")
     assert "about 0.5 m up" in said.body
     assert facts_of(player).camera_height_m == pytest.approx(0.5)
-    depth = reckoning.depth_of(facts_of(player), 12.0, Assumed())
+    depth = reckoning.depth_of(facts_of(player), 12.0)
     assert depth.needed == pytest.approx(5.8, abs=0.05)
 
 

@@ -9,7 +9,7 @@ from __future__ import annotations
 import pytest
 
 from bot.dialogue.reading import read
-from bot.dialogue.reckoning import Assumed, camera_of
+from bot.dialogue.reckoning import camera_of
 from bot.dialogue.solving import time_text, watch_text
 from core.series import shutter_label
 from tests.dialogue.test_first_settings import facts_of, told
@@ -185,7 +185,7 @@ def test_a_polariser_that_makes_it_right_is_not_called_off() -> None:
 
 def test_a_time_beyond_the_dial_is_for_the_watch() -> None:
     """1/30 s behind 13 stops is 273 s; the longest mark would be four stops short."""
-    camera = camera_of(read(KIT), Assumed())
+    camera = camera_of(read(KIT))
     assert watch_text(2**13 / 30, camera) == shutter_label(2**13 / 30, camera.dial) != "30 s"
     assert watch_text(1 / 4, camera) == time_text(1 / 4, camera) == "1/4 s"
 

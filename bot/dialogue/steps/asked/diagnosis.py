@@ -62,7 +62,7 @@ def soft_depth(turn: Turn) -> None:
 def soft_all(turn: Turn) -> None:
     """All of it is soft: diffraction where the f-number is too high, else shake."""
     facts = turn.facts
-    sensor = reckoning.sensor_of(facts, Assumed())
+    sensor = reckoning.sensor_of(facts)
     f_number = reckoning.exact_settings(facts)[0]
     if f_number is None and turn.walk.given is not None:
         f_number = turn.walk.given.f_number
@@ -117,8 +117,8 @@ def leaning(turn: Turn) -> None:
     if facts.fall_height_m is None or focal_mm is None:
         turn.say(Role.SETTINGS, "symptom.leaning")
         return
-    sensor = reckoning.sensor_of(facts, Assumed())
-    eye_m = reckoning.camera_height_of(facts, Assumed())
+    sensor = reckoning.sensor_of(facts)
+    eye_m = reckoning.camera_height_of(facts)
     side_mm = reckoning.vertical_side_mm(facts, sensor)
     above_m = max(facts.fall_height_m - eye_m, 0.1)
     distance_m = stand_back_m(above_m, focal_mm, side_mm)
@@ -136,9 +136,9 @@ def too_small(turn: Turn) -> None:
     if facts.fall_height_m is None or facts.distance_m is None:
         turn.say(Role.SETTINGS, "symptom.too_small")
         return
-    sensor = reckoning.sensor_of(facts, Assumed())
+    sensor = reckoning.sensor_of(facts)
     side_mm = reckoning.vertical_side_mm(facts, sensor)
-    eye_m = reckoning.camera_height_of(facts, Assumed())
+    eye_m = reckoning.camera_height_of(facts)
     fills = frame_fall(facts.fall_height_m, facts.distance_m, eye_m, None, side_mm).focal_mm
     half = section_focal_mm(facts.fall_height_m / 2, facts.distance_m, side_mm)
     turn.say(

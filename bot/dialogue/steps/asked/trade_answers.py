@@ -11,7 +11,6 @@ from bot.dialogue.aims import aim_of
 from bot.dialogue.compose import Role
 from bot.dialogue.facts import Units
 from bot.dialogue.reading import read
-from bot.dialogue.reckoning import Assumed
 from bot.dialogue.steps.walk import arrive, base, keep, reasons
 from bot.dialogue.texts import TEXTS, measures
 from bot.dialogue.turn import Turn
@@ -139,7 +138,7 @@ def say_lens(turn: Turn, clause: str) -> None:
         turn.say(Role.SETTINGS, "asked.lens_plain")
         return
     framing = reckoning.framing_of(facts, reckoning.nearest_of(facts))
-    crop = reckoning.sensor_of(facts, Assumed()).crop_factor
+    crop = reckoning.sensor_of(facts).crop_factor
     turn.say(Role.SETTINGS, "asked.lens", focal=measures.focal(framing.focal_mm, crop))
 
 

@@ -12,7 +12,6 @@ from bot.dialogue.compose import Role
 from bot.dialogue.facts import Facts
 from bot.dialogue.reading import read
 from bot.dialogue.reading.inventory import POLARISER
-from bot.dialogue.reckoning import Assumed
 from bot.dialogue.solving import time_text, watch_text
 from bot.dialogue.steps.walk import base, keep, reasons
 from bot.dialogue.steps.walk.base_said import DIM_EV
@@ -137,7 +136,7 @@ def _say_distance(turn: Turn, told: str, *, far: bool) -> None:
         return
     heights = facts.distance_m / facts.fall_height_m
     framing = reckoning.framing_of(facts, None)
-    focal = measures.focal(framing.focal_mm, reckoning.sensor_of(facts, Assumed()).crop_factor)
+    focal = measures.focal(framing.focal_mm, reckoning.sensor_of(facts).crop_factor)
     if facts.camera_format is None:
         focal = f"{focal} ({TEXTS['format.full frame']})"
     key = f"verdict.{_far(heights) if far else _near(heights)}"
@@ -190,7 +189,7 @@ def _say_enough(turn: Turn, text: str) -> None:
         )
         return
     focal_mm = focal_mm or reckoning.usual_focal_mm(sensor)
-    needed = reckoning.depth_of(facts, focal_mm, Assumed()).needed
+    needed = reckoning.depth_of(facts, focal_mm).needed
     turn.say(
         Role.SETTINGS,
         _enough(f_number, needed, sensor.softening_f),

@@ -8,7 +8,6 @@ from typing import Final
 from bot.dialogue import reckoning, solving
 from bot.dialogue.compose import Role
 from bot.dialogue.facts import Facts
-from bot.dialogue.reckoning import Assumed
 from bot.dialogue.solving import watch_text
 from bot.dialogue.steps.anywhere import repeat
 from bot.dialogue.steps.walk import reasons
@@ -173,7 +172,7 @@ def _say_look_before(turn: Turn, given: GivenSettings, asked: Facts, time_s: flo
             look=TEXTS[f"look.{look_of(was).value}"],
             share=measures.percent(was),
         )
-    reasons.explain_share(turn, after, time_s, reckoning.camera_of(facts, Assumed()))
+    reasons.explain_share(turn, after, time_s, reckoning.camera_of(facts))
 
 
 def _say_depth(turn: Turn, after: GivenSettings, asked: Facts) -> None:
@@ -182,7 +181,7 @@ def _say_depth(turn: Turn, after: GivenSettings, asked: Facts) -> None:
     focal_mm, near_m = reckoning.focal_of(facts), reckoning.nearest_of(facts)
     if focal_mm is None or near_m is None or reckoning.is_phone(facts):
         return
-    depth = reckoning.depth_of(facts, focal_mm, Assumed())
+    depth = reckoning.depth_of(facts, focal_mm)
     if depth.needed > after.f_number * 1.05:
         turn.say(
             Role.CHECK,

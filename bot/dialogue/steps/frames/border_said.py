@@ -10,7 +10,6 @@ from bot.dialogue import reckoning
 from bot.dialogue.compose import Role
 from bot.dialogue.facts import Units
 from bot.dialogue.kept import MOST_BORDER_ANSWERS, BorderAnswer, BorderSaid
-from bot.dialogue.reckoning import Assumed
 from bot.dialogue.states import State
 from bot.dialogue.steps.anywhere import repeat
 from bot.dialogue.steps.walk import composition
@@ -117,7 +116,7 @@ def _angle_deg(turn: Turn, report: FrameReport | None, finding: BorderFinding) -
 
 
 def _short_mm(turn: Turn) -> float:
-    return reckoning.sensor_of(turn.facts, Assumed()).short_mm
+    return reckoning.sensor_of(turn.facts).short_mm
 
 
 # asked

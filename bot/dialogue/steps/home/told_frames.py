@@ -11,9 +11,10 @@ from typing import Any, Final
 from bot.dialogue import reckoning, solving
 from bot.dialogue.by_numbers import flow_told, rests_on_usual
 from bot.dialogue.facts import Facts
+from bot.dialogue.flowing import Flowing
 from bot.dialogue.kept import Measured, Review, ToldFrame
 from bot.dialogue.reading.frame_list import SAME_STOPS, is_same_time
-from bot.dialogue.reckoning import Assumed, Flowing
+from bot.dialogue.reckoning import Assumed
 from bot.dialogue.texts import TEXTS, measures
 from bot.dialogue.turn import Turn
 from core.camera import POLARISER_STOPS, Camera

@@ -77,7 +77,7 @@ def told(turn: Turn, facts: Facts, focus_m: float | None, *, new: bool, changed:
 
 def _say_place(turn: Turn) -> None:
     facts, flow, ends = turn.facts, told_frames.flow_of(turn), told_frames.ends_of_look(turn)
-    crop = reckoning.sensor_of(facts, Assumed()).crop_factor
+    crop = reckoning.sensor_of(facts).crop_factor
     turn.say(
         Role.SETTINGS,
         "home.place",
@@ -132,8 +132,8 @@ def _say_depth(turn: Turn, focus_m: float | None) -> None:
     f_number = told_frames.common(frame.f_number for frame in told_frames.frames_of(turn))
     if focal_mm is None or near_m is None or reckoning.is_phone(facts):
         return
-    depth = reckoning.depth_of(facts, focal_mm, Assumed())
-    sensor, dial = reckoning.sensor_of(facts, Assumed()), reckoning.dial_of(facts)
+    depth = reckoning.depth_of(facts, focal_mm)
+    sensor, dial = reckoning.sensor_of(facts), reckoning.dial_of(facts)
     values = {
         "near": measures.length(near_m, turn.units),
         "focal": measures.focal(focal_mm, sensor.crop_factor),
@@ -156,7 +156,7 @@ def _judge_depth(
 ) -> None:
     """Whether the f-number was enough, and what was sharp with the focus where it was."""
     facts, (needed, f_number) = turn.facts, wanted_and_set
-    sensor, focal_mm = reckoning.sensor_of(facts, Assumed()), reckoning.focal_of(facts) or 0.0
+    sensor, focal_mm = reckoning.sensor_of(facts), reckoning.focal_of(facts) or 0.0
     near_m = facts.nearest_m or 0.0
     focus_m = told_m or reckoning.focus_of(facts) or 2 * near_m
     ends = depth_limits_m(focal_mm, f_number, focus_m, circle_of_confusion_mm(sensor.diagonal_mm))

@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from bot.dialogue import reckoning
-from bot.dialogue.reckoning import Assumed
 from bot.dialogue.steps.home import told_frames
 from bot.dialogue.texts import measures
 from bot.dialogue.turn import Turn
@@ -18,12 +17,12 @@ def cause_of(turn: Turn, place: int) -> str:
         return "soft_phone"
     if told_f is None:
         return "moved"
-    if told_f > reckoning.sensor_of(facts, Assumed()).softening_f * 1.02:
+    if told_f > reckoning.sensor_of(facts).softening_f * 1.02:
         return "diffraction"
     focal_mm, near_m = reckoning.focal_of(facts), reckoning.nearest_of(facts)
     if focal_mm is None or near_m is None:
         return "moved"
-    needed = reckoning.depth_of(facts, focal_mm, Assumed()).needed
+    needed = reckoning.depth_of(facts, focal_mm).needed
     return "too_open" if needed > told_f * 1.05 else "moved"
 
 
@@ -37,7 +36,7 @@ def values_of(turn: Turn, place: int) -> dict[str, str]:
     """The numbers behind a frame's softness: its blur, and what the near rock wanted."""
     facts, f_number = told_frames.facts_of(turn, place), _f_number(turn, place)
     focal_mm, near_m = reckoning.focal_of(facts), reckoning.nearest_of(facts)
-    sensor, dial = reckoning.sensor_of(facts, Assumed()), reckoning.dial_of(facts)
+    sensor, dial = reckoning.sensor_of(facts), reckoning.dial_of(facts)
     if f_number is None:
         return {}
     better = sensor.best_f[1]
@@ -48,7 +47,7 @@ def values_of(turn: Turn, place: int) -> dict[str, str]:
         "better_blur": measures.plain(airy_diameter_um(better), 0),
     }
     if focal_mm is not None and near_m is not None:
-        needed = reckoning.depth_of(facts, focal_mm, Assumed()).needed
+        needed = reckoning.depth_of(facts, focal_mm).needed
         mark = at_least(f_number_marks(dial), max(needed, 1.0)).exact
         values["needed"] = f_number_label(mark, dial)
         values["focal"] = measures.focal(focal_mm, sensor.crop_factor)

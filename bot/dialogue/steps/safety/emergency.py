@@ -17,7 +17,6 @@ from bot.dialogue.danger.names import asks
 from bot.dialogue.events import PlaceReceived
 from bot.dialogue.lateness import CLOCKS_DIFFER
 from bot.dialogue.meaning.visit_words import speaks_of_day_to_come
-from bot.dialogue.reckoning import Assumed
 from bot.dialogue.steps.anywhere import repeat
 from bot.dialogue.steps.visits import planning
 from bot.dialogue.texts import TEXTS, measures
@@ -182,7 +181,7 @@ def _safe_picture(turn: Turn) -> None:
     if facts.distance_m is None or facts.distance_m < _AWAY_M:
         turn.say(Role.CHECK, "danger.from_afar")
         return
-    sensor = reckoning.sensor_of(facts, Assumed())
+    sensor = reckoning.sensor_of(facts)
     shown_m = facts.fall_width_m or _SHOWN_M
     focal_mm = section_focal_mm(shown_m, facts.distance_m, sensor.long_mm, 0.0)
     turn.say(

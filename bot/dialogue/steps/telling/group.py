@@ -143,7 +143,7 @@ def _shared(turn: Turn) -> _Shared:
     settings, exact = now.settings, now.settings.f_number * crop
     if now.camera.sensor.fixed_f_number is not None:  # a phone's opening is no measure of depth
         full = facts.updated(Facts(camera_format="full frame", focal_mm=focal_mm * crop))
-        exact = reckoning.depth_of(full, focal_mm * crop, reckoning.Assumed()).exact
+        exact = reckoning.depth_of(full, focal_mm * crop).exact
     time = shutter_label(settings.shutter_s, now.camera.dial)
     return _Shared(time, exact, focal_mm * crop, turn)
 

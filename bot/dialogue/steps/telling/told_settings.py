@@ -102,10 +102,10 @@ def warn_of_f_number(turn: Turn, f_number: float) -> None:
     """An f-number that the person chose against the depth, or past the format's limit."""
     facts = turn.facts
     focal_mm = reckoning.focal_of(facts)
-    sensor = reckoning.sensor_of(facts, reckoning.Assumed())
+    sensor = reckoning.sensor_of(facts)
     if focal_mm is None or sensor.fixed_f_number is not None:
         return
-    depth = reckoning.depth_of(facts, focal_mm, reckoning.Assumed())
+    depth = reckoning.depth_of(facts, focal_mm)
     if f_number > sensor.softening_f * _CLEARLY:
         limit = f_number_label(sensor.softening_f, reckoning.dial_of(facts))
         turn.say(Role.CHECK, "told.past_limit", limit=limit)

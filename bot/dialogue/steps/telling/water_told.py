@@ -81,7 +81,7 @@ def say_free_drop(turn: Turn) -> None:
     """Water that runs over rock is reckoned as if it fell freely: said once, with the speed."""
     if turn.walk.checks.get(OVER_ROCK) != "told":
         return
-    found = reckoning.speed_of(turn.facts, Assumed())
+    found = reckoning.speed_of(turn.facts)
     if found is None or found[1] != "mean_fall":
         return
     turn.change_walk(checks=turn.walk.checks | {OVER_ROCK: "said"})

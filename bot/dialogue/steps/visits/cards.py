@@ -8,7 +8,6 @@ from typing import Final
 from bot.dialogue import reckoning, solving
 from bot.dialogue.actions import CardLine, DrawCard
 from bot.dialogue.compose import Role
-from bot.dialogue.reckoning import Assumed
 from bot.dialogue.steps.anywhere import repeat
 from bot.dialogue.steps.visits import planning, rough_card
 from bot.dialogue.steps.visits.day_plan import clock_of
@@ -67,7 +66,7 @@ def _focus(turn: Turn, given: GivenSettings) -> str:
     if given.focus_m is None or not math.isfinite(given.focus_m):
         return ""
     if given.focal_mm is not None:
-        depth = reckoning.depth_of(turn.facts, given.focal_mm, Assumed())
+        depth = reckoning.depth_of(turn.facts, given.focal_mm)
         stack = base_said.stack_of(turn, depth)
         if stack is not None and given.f_number <= depth.exact * _SAME:
             return TEXTS["card.stack"].format(**stack)

@@ -8,7 +8,6 @@ from typing import Final
 from bot.dialogue import reckoning
 from bot.dialogue.aims import aim_of
 from bot.dialogue.compose import Role
-from bot.dialogue.reckoning import Assumed
 from bot.dialogue.steps.visits import planning
 from bot.dialogue.steps.walk import reasons
 from bot.dialogue.steps.walk.lens_choice import form_of
@@ -49,10 +48,10 @@ def _focal_length(turn: Turn) -> None:
     if facts.lenses or facts.camera_format is None:
         return
     framing = reckoning.framing_of(facts, reckoning.nearest_of(facts))
-    crop = reckoning.sensor_of(facts, Assumed()).crop_factor
+    crop = reckoning.sensor_of(facts).crop_factor
     focal = measures.focal(framing.focal_mm, crop)
     turn.say(Role.SETTINGS, "ahead.focal", focal=focal, form=form_of(facts))
-    side_mm = reckoning.vertical_side_mm(facts, reckoning.sensor_of(facts, Assumed()))
+    side_mm = reckoning.vertical_side_mm(facts, reckoning.sensor_of(facts))
     reasons.explain_framing(turn, framing, side_mm)
 
 
@@ -67,7 +66,7 @@ def _where_to_stand(turn: Turn) -> None:
     whole = not (reckoning.is_stream(facts) or facts.section or facts.section_height_m)
     if height_m is None or not whole or not planning.is_planning(turn):
         return
-    crop = reckoning.sensor_of(facts, Assumed()).crop_factor
+    crop = reckoning.sensor_of(facts).crop_factor
     near_m, far_m = height_m * _NEAR_HEIGHTS, height_m * _FAR_HEIGHTS
     near, far = (reckoning.framing_of(facts, None, distance_m=at_m) for at_m in (near_m, far_m))
     turn.say(
@@ -105,10 +104,10 @@ def _depth(turn: Turn) -> None:
     focal_mm, near_m = reckoning.focal_of(facts), reckoning.nearest_of(facts)
     far_m = reckoning.farthest_of(facts)
     focus_m = reckoning.focus_of(facts)
-    sensor = reckoning.sensor_of(facts, Assumed())
+    sensor = reckoning.sensor_of(facts)
     if focal_mm is None or near_m is None or far_m is None or focus_m is None:
         return
-    depth = reckoning.depth_of(facts, focal_mm, Assumed())
+    depth = reckoning.depth_of(facts, focal_mm)
     if sensor.fixed_f_number is not None or depth.stack is not None:
         return
     turn.say(
@@ -127,7 +126,7 @@ def _times(turn: Turn) -> None:
     facts = turn.facts
     if reckoning.is_phone(facts):
         return  # its time is not chosen
-    if facts.distance_m is None or reckoning.speed_of(facts, Assumed()) is None:
+    if facts.distance_m is None or reckoning.speed_of(facts) is None:
         return
     flow = reckoning.flow_of(facts)
     look, dial = reckoning.wished_look(facts), reckoning.dial_of(facts)

@@ -8,7 +8,8 @@ from typing import Final
 from bot.dialogue import reckoning, solving
 from bot.dialogue.aims import aim_of
 from bot.dialogue.facts import Facts, Keep
-from bot.dialogue.reckoning import Assumed, Flowing
+from bot.dialogue.flowing import Flowing
+from bot.dialogue.reckoning import Assumed
 from bot.dialogue.solving import Solved
 from bot.dialogue.states import State, Trigger
 from bot.dialogue.steps.telling import water_told
@@ -82,8 +83,8 @@ def standing(turn: Turn) -> Standing:
     facts, given = turn.facts, turn.walk.given
     camera = turn.camera
     focal_mm = reckoning.focal_of(facts) or reckoning.usual_focal_mm(camera.sensor)
-    depth = reckoning.depth_of(facts, focal_mm, Assumed())
-    flow = reckoning.flowing_or_usual(facts, focal_mm, Assumed())
+    depth = reckoning.depth_of(facts, focal_mm)
+    flow = reckoning.flowing_or_usual(facts, focal_mm)
     settings = wanted = _wanted(turn, depth, flow, camera)
     if given is not None:
         settings = Settings(given.f_number, given.shutter_s, given.iso)

@@ -9,7 +9,7 @@ from bot.dialogue import reckoning, solving
 from bot.dialogue.aims import own_here
 from bot.dialogue.compose import Role
 from bot.dialogue.facts import Facts
-from bot.dialogue.reckoning import Flowing
+from bot.dialogue.flowing import Flowing
 from bot.dialogue.solving import Solved
 from bot.dialogue.steps.walk import reasons
 from bot.dialogue.texts import TEXTS, measures

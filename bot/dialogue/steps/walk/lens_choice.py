@@ -10,7 +10,6 @@ from bot.dialogue import reckoning
 from bot.dialogue.compose import Role
 from bot.dialogue.facts import Facts
 from bot.dialogue.questions import in_units
-from bot.dialogue.reckoning import Assumed
 from bot.dialogue.states import State, Trigger
 from bot.dialogue.steps.walk import composition, lens_depth, reasons
 from bot.dialogue.steps.walk.lens_depth import CLOSE
@@ -69,7 +68,7 @@ def form_of(facts: Facts) -> str:
 
 def _whole_fall(turn: Turn) -> None:
     facts = turn.facts
-    sensor = reckoning.sensor_of(facts, Assumed())
+    sensor = reckoning.sensor_of(facts)
     side_mm = reckoning.vertical_side_mm(facts, sensor)
     framing = reckoning.framing_of(facts, reckoning.nearest_of(facts))
     view = _View(sensor, side_mm, framing, form_of(facts))
@@ -175,7 +174,7 @@ def _warn_of_lean(turn: Turn, view: _View, focal_mm: float) -> None:
     facts, framing = turn.facts, view.framing
     if abs(framing.tilt_deg) < LEANING_DEG or facts.fall_height_m is None:
         return
-    eye_m = reckoning.camera_height_of(facts, Assumed())
+    eye_m = reckoning.camera_height_of(facts)
     above_m = max(facts.fall_height_m - eye_m, 0.1)  # a fall below the camera: nothing leans
     back_m = stand_back_m(above_m, focal_mm, view.side_mm)
     if facts.distance_m is not None and facts.distance_m >= back_m:
@@ -219,7 +218,7 @@ def _far_enough_m(turn: Turn, widest_mm: float) -> float:
 
 def _section(turn: Turn) -> None:
     facts = turn.facts
-    sensor = reckoning.sensor_of(facts, Assumed())
+    sensor = reckoning.sensor_of(facts)
     side_mm = reckoning.vertical_side_mm(facts, sensor)
     distance_m = facts.distance_m or 1.0
     by_bot = facts.focal_mm is None or turn.walk.checks.get("focal") == "chosen"
@@ -244,7 +243,7 @@ def _section(turn: Turn) -> None:
 
 def _stream(turn: Turn) -> None:
     facts = turn.facts
-    sensor = reckoning.sensor_of(facts, Assumed())
+    sensor = reckoning.sensor_of(facts)
     chosen = facts.focal_mm is None or turn.walk.checks.get("focal") == "chosen"
     wanted = STREAM_FULL_FRAME_MM / sensor.crop_factor
     focal_mm = within_kit(lenses_on(turn), wanted)
@@ -267,7 +266,7 @@ def _stream(turn: Turn) -> None:
 
 def _by_eye(turn: Turn) -> None:
     """Nobody measured the fall: the usual focal length, framed by eye."""
-    sensor = reckoning.sensor_of(turn.facts, Assumed())
+    sensor = reckoning.sensor_of(turn.facts)
     usual_mm = reckoning.usual_focal_mm(sensor)
     focal_mm = reckoning.focal_of(turn.facts) or within_kit(lenses_on(turn), usual_mm)
     named = measures.focal(focal_mm, sensor.crop_factor)

@@ -8,7 +8,7 @@ from typing import Final
 from bot.dialogue import reckoning
 from bot.dialogue.compose import Role
 from bot.dialogue.facts import Facts
-from bot.dialogue.reckoning import FAR_M, Assumed
+from bot.dialogue.reckoning import FAR_M
 from bot.dialogue.texts import measures
 from bot.dialogue.turn import Turn
 from core.camera import Lens
@@ -44,7 +44,7 @@ def say_wider(turn: Turn, lenses: list[Lens], focal_mm: float) -> None:
     """What of the kit would hold the depth in one frame, where the focal length set does not."""
     sharp_mm = _sharp_in_one(turn.facts, lenses, focal_mm)
     if sharp_mm is not None and _is_stacked(turn.facts, focal_mm):
-        crop = reckoning.sensor_of(turn.facts, Assumed()).crop_factor
+        crop = reckoning.sensor_of(turn.facts).crop_factor
         _say_near(turn, "lens.set_too_deep", focal=measures.focal(sharp_mm, crop))
 
 
@@ -77,7 +77,7 @@ def _sharp_in_one(facts: Facts, lenses: list[Lens], focal_mm: float) -> float | 
     Returns:
         That focal length; None where no lens goes so wide, or nothing near must be sharp.
     """
-    near_m, sensor = reckoning.nearest_of(facts), reckoning.sensor_of(facts, Assumed())
+    near_m, sensor = reckoning.nearest_of(facts), reckoning.sensor_of(facts)
     if near_m is None or sensor.fixed_f_number is not None:
         return None
     far_m = reckoning.farthest_of(facts) or FAR_M
@@ -97,7 +97,7 @@ def _sharp_in_one(facts: Facts, lenses: list[Lens], focal_mm: float) -> float | 
 
 def _is_stacked(facts: Facts, focal_mm: float) -> bool:
     """Whether one frame can't hold the depth at a focal length."""
-    return reckoning.depth_of(facts, focal_mm, Assumed()).stack is not None
+    return reckoning.depth_of(facts, focal_mm).stack is not None
 
 
 def _say_near(turn: Turn, key: str, **values: str) -> None:

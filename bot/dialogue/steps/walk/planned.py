@@ -19,7 +19,7 @@ from bot.dialogue.within_light import within_light
 from core.adjust import Price, plan
 from core.exposure import Settings
 from core.series import Mark, f_number_marks, iso_marks, nearest, time_marks
-from core.water import look_of
+from core.water import Look, band_of, look_of
 
 #: A time that the person's eye calls wrong, whatever the sum says, moves by one rung of the ladder
 #: (common practice: whole stops of time, 1/15 to 1 s); the next rung is named with it.
@@ -28,8 +28,8 @@ EYE_STOPS: Final = 1.0
 #: For a step as small as a warning asks for, the time may leave the look (own rule); who is
 #: further out hears what it takes instead.
 _SMALL_STOPS: Final = 1.0 + 1 / 6
-#: Above this share water is no longer textured; see `core.water`.
-BANDS_TOP: Final = 0.10
+#: Above this share water is no longer textured.
+BANDS_TOP: Final = band_of(Look.TEXTURED)[1]
 #: A new time after a wrong look lies within this factor of the aim (own rule: not at the edge).
 WELL_INSIDE: Final = 1.5
 

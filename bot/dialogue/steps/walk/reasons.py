@@ -4,7 +4,8 @@ from __future__ import annotations
 
 from bot.dialogue import reckoning
 from bot.dialogue.compose import Role
-from bot.dialogue.reckoning import Assumed, Flowing
+from bot.dialogue.flowing import Flowing
+from bot.dialogue.reckoning import Assumed
 from bot.dialogue.texts import TEXTS, measures
 from bot.dialogue.turn import Turn
 from core.camera import Camera
@@ -51,7 +52,7 @@ def explain_framing(turn: Turn, framing: Framing, side_mm: float) -> None:
         "why.framing",
         height=measures.length(facts.fall_height_m or 0.0, units),
         distance=measures.length(facts.distance_m or 0.0, units),
-        eye=measures.length(reckoning.camera_height_of(facts, Assumed()), units),
+        eye=measures.length(reckoning.camera_height_of(facts), units),
         needed=measures.degrees(framing.needed_deg),
         side=measures.plain(side_mm),
         tight=measures.plain(framing.longest_mm),
