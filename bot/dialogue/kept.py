@@ -69,6 +69,8 @@ class ToldFrame(Stored):
     f_number: float | None = None
     iso: float | None = None
     focal_mm: float | None = None
+    #: Stops of the grey filter that was on for this frame alone.
+    nd_on_stops: float | None = None
     #: Names of what was seen in it, as `bot.dialogue.meaning.told_sights` knows them.
     sights: tuple[str, ...] = ()
     #: The one that the person likes best.

@@ -661,3 +661,85 @@ def test_any_text_is_answered_at_home(text: str) -> None:
     player = at_home(PLACE, FIVE)
     player.say(text)
     assert player.actions
+
+
+# a list without a word of home, and what else is asked of it
+
+FOUR: Final = "1/250 f/2.8 iso 3200, 1/10 f/11 iso 100, 0.6 s f/16 iso 100 and 6 s f/11 iso 100"
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        f"I shot four frames today: {FOUR}",
+        "habe heute drei Bilder gemacht: 1/8, 1/4 und 1/2 s, alle f/11",
+        "hice tres fotos: 1/8, 1/4 y 1/2 s, todas a f/11",
+    ],
+)
+def test_a_list_of_taken_frames_is_a_review(text: str) -> None:
+    """Whoever tells a list of what was taken, before any walk, goes through it."""
+    player = Player()
+    player.say(text)
+    assert len(review_of(player).frames) >= 3
+
+
+@pytest.mark.parametrize(
+    "text",
+    ["what about 1/15, 1/8 or 1/4 s?", "I shot one frame at 1/8 s", "I took two frames: 1/8, 1/4"],
+)
+def test_other_times_begin_no_review(text: str) -> None:
+    """Times that are asked about, and a frame or two, are of the water."""
+    player = Player()
+    player.say(text)
+    assert player.context is not None
+    assert player.context.conversation.review is None
+
+
+def test_at_the_water_a_list_is_no_review() -> None:
+    """Frames of an open walk are the walk's."""
+    player = walked()
+    player.say(f"I took these frames: {FOUR}")
+    assert player.context is not None
+    assert player.context.conversation.review is None
+
+
+def test_a_filter_belongs_to_its_frame() -> None:
+    """6 s at f/11, ISO 100 behind 6 stops are as bright as 1/10 s bare: EV 4.33 + 6 = 10.32."""
+    told = body(at_home(), f"{FOUR.removesuffix(' iso 100')} with a 6 stop, iso 100")
+    assert "1/10 s: 3.1 %, textured; 4 1/3 stops under 1/250 s f/2.8" in told
+    assert "6 s: 198 %, misty; 4 1/3 stops under 1/250 s f/2.8" in told
+    every = at_home("1/4 and 1/2 s at f/11, all with a 3 stop nd")
+    assert [frame.nd_on_stops for frame in review_of(every).frames] == [3, 3]
+
+
+def test_drops_in_the_air_are_no_wet_glass() -> None:
+    """The fall's own drops, held by a short time."""
+    player = at_home(f"{FOUR}, {PLACE}")
+    text = "the first one has all the droplets hanging in the air"
+    assert "home.drops" not in keys_of(player, text)
+    assert "home.drops" in keys_of(player, "the second has drops in the upper left")
+
+
+def test_white_cotton_is_mush_and_not_blown() -> None:
+    """Nothing was said to blink."""
+    keys = keys_of(at_home(FOUR), "the six second one is just white cotton")
+    assert "home.mush" in keys
+    assert "home.clipped" not in keys
+
+
+def test_how_to_compare_fairly() -> None:
+    """Equal brightness first, by how much each is to be lifted."""
+    player = at_home("1/250 f/2.8 iso 3200, 1/10 f/11 iso 100")
+    told = body(player, "how do I compare the first and the second fairly?")
+    assert told.startswith("Make them equal first: 1/10 s up 4 1/3 stops")
+
+
+def test_the_size_of_a_print_is_none_of_the_fall() -> None:
+    """Grain by the highest ISO among the frames; past 1600 it shows."""
+    player = at_home(FOUR)
+    assert "ISO 3200 shows grain" in body(player, "is the grain a problem printed 40 cm wide?")
+    assert player.context is not None
+    assert player.context.facts.fall_width_m is None
+    assert "ISO 400: 200 to 800" in body(at_home("1/8 and 1/4 s, iso 400"), "is grain a problem?")
+    player.say("the fall is 3 m wide, it looks good on paper")
+    assert player.context.facts.fall_width_m is None

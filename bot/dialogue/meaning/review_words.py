@@ -47,11 +47,22 @@ _KEEP: Final = any_of(
 _EQUAL: Final = any_of(
     r"equal(?:ly)? (?:bright\w*|exposed)|(?:the )?same brightness|brightness(?:es)? equal"
     r"|equali[sz]e\w*"
+    r"|(?:compare|judge)\b.*\bfair\w*|fair(?:ly)? (?:compar\w+|comparison)|side by side"
+    r"|(?:fair|richtig) vergleich\w*|wie vergleiche?|cómo (?:los |las )?compar\w+|comparar bien"
     r"|gleich hell|mismo brillo|misma luminosidad|igual de (?:clar|brillant|luminos)\w+"
 )
 _DROPPED: Final = any_of(
     r"(?:forget|delete|deleted|drop|remove|leave out|ignore|scrap|binned?|vergiss|lösch\w*|gelöscht"
     r"|streich\w*|weglassen|olvid\w+|borr\w+|quit\w+|elimin\w+)(?! me\b)"
+)
+_TAKEN: Final = any_of(
+    r"(?:shot|took|taken|made|got|have|brought (?:home|back)) (?:\w+ ){0,3}?(?:frames?|pictures?"
+    r"|photos?|shots?|images?|of (?:it|them))",
+    r"(?:frames?|pictures?|photos?|shots?|images?) (?:from |of )?(?:today|this (?:morning"
+    r"|afternoon|evening)|yesterday|earlier)",
+    r"(?:bilder|fotos|aufnahmen)(?: \w+){0,4}? (?:gemacht|mitgebracht|geschossen|von heute|heute)",
+    r"(?:habe|hab|hatte)(?: \w+){0,3}? (?:bilder|fotos|aufnahmen)",
+    r"(?:hice|saqué|saque|tomé|tome|tengo|traje)(?: \w+){0,2}? (?:fotos|tomas|imágenes|imagenes)",
 )
 _NEXT_TIME: Final = any_of(
     r"next time|another time|(?:could|should) (?:i|we|it) have (?:done|been)|what went wrong"
@@ -122,6 +133,16 @@ def asks_for_next_time(text: str) -> bool:
 def asks_for_log(text: str) -> bool:
     """Whether a message asks for a line for the log."""
     return _LOG.search(plain(text)) is not None
+
+
+def tells_of_taken(text: str) -> bool:
+    """Whether a message tells of frames that were taken, and of no walk to come.
+
+    Args:
+        text: as typed, in any of Linn's languages.
+    """
+    said = plain(text)
+    return _TAKEN.search(said) is not None and not looks_ahead(text)
 
 
 def looks_ahead(text: str) -> bool:

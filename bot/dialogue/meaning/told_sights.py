@@ -87,6 +87,12 @@ _DROPS: Final = any_of(
     r"(?:water|spray)(?: \w+)? on (?:the|my) (?:front )?(?:glass|lens|element)",
     r"(?:glass|lens|front element) (?:was|is|got) wet",
 )
+#: Drops of the fall itself, that a short time holds.
+_IN_AIR: Final = any_of(
+    r"(?:in|through) (?:the )?(?:mid-?)?air|mid-?air|hang(?:s|ing)?|frozen|freez\w*|stand(?:s|ing)?"
+    r" still|fly\w*|single|in der luft|schweb\w*|stehen|einzeln\w*|(?:en|por) el aire|colgand\w+"
+    r"|congelad\w+|suspendid\w+"
+)
 _LEAVES: Final = any_of(r"leaves|ferns?|foliage|branch(?:es)?|grass|blätter|laub|hojas|ramas")
 _MOVED: Final = any_of(
     r"moved|moving|smear\w*|mess\w*|blur\w*|swaying|verwischt|bewegt|verwackelt|barrid[oa]s"
@@ -254,7 +260,7 @@ def _read_as(part: str, told: Facts) -> Iterator[str]:
         yield _OF_SYMPTOM[symptom]
     if told.blink is not None:
         yield _OF_BLINK[told.blink]
-    if _DROPS.search(part):
+    if _DROPS.search(part) and not _IN_AIR.search(part):
         yield "drops"
     elif _LEAVES.search(part) and (_SOFT.search(part) or _MOVED.search(part)):
         yield "leaves"

@@ -3,8 +3,9 @@
 from __future__ import annotations
 
 import re
+from collections.abc import Iterator
 from dataclasses import dataclass
-from typing import Final, Literal
+from typing import Final, Literal, get_args
 
 from bot.dialogue.kept import ToldFrame
 from bot.dialogue.reading.draft import RANGES
@@ -12,7 +13,7 @@ from bot.dialogue.reading.frame_times import SpokenTime, times_in
 from bot.dialogue.reading.lenses import PRIMES
 from core.series import exact_shutter_s
 
-Slot = Literal["f_number", "iso", "focal_mm"]
+Slot = Literal["f_number", "iso", "focal_mm", "nd_on_stops"]
 
 _SETTINGS: Final[dict[Slot, re.Pattern[str]]] = {
     "f_number": re.compile(r"(?<!\w)f ?/? ?(\d{1,2}(?:\.\d)?)(?![\d/])"),
@@ -22,6 +23,11 @@ _SETTINGS: Final[dict[Slot, re.Pattern[str]]] = {
         r"|\b(?:with|on|at|through) the (\d{2,3})(?![\d/.]| ?-?(?:m|s|ft|sec\w*|met\w+|st|nd|th)\b)"
     ),
 }
+#: A grey filter by its stops; "two stops under" is none.
+_FILTER: Final = re.compile(
+    r"\b(?:with|behind|through|mit|con|un) (?:(?:a|an|the|my|dem|einem|el) )?(?:nd )?"
+    r"(\d{1,2})[ -]?stop(?:per|s)?\b(?! (?:under|over|darker|brighter|less|more|too|down|up))"
+)
 FEW: Final = {"two": 2, "three": 3, "four": 4, "2": 2, "3": 3, "4": 4}
 _FEW_WORDS: Final = "|".join(FEW)
 _ENDS: Final = re.compile(
@@ -91,12 +97,20 @@ def told_in(said: str) -> Told:
         said: the message as `plain_times` leaves it.
     """
     times = _without_places(times_in(said))
-    settings = [
+    settings: list[tuple[Slot, float, Scope]] = [
         (slot, value, scope)
         for slot, pattern in _SETTINGS.items()
         for value, scope in _of_slot(said, times, _found(slot, pattern, said))
     ]
-    return Told(_taken(said, times), tuple(settings))
+    return Told(_taken(said, times), (*settings, *_filters(said, times)))
+
+
+def _filters(said: str, times: tuple[SpokenTime, ...]) -> Iterator[tuple[Slot, float, Scope]]:
+    """Grey filters beside the times: of the frame before, of all where the words say so."""
+    for one in _found("nd_on_stops", _FILTER, said) if times else ():
+        before = [time for time in times if time.start < one.start]
+        words = said[before[-1].end if before else 0 : one.end]
+        yield "nd_on_stops", one.value, _of_times([] if _ALL.search(words) else before[-1:])
 
 
 def _without_places(times: tuple[SpokenTime, ...]) -> tuple[SpokenTime, ...]:
@@ -220,7 +234,7 @@ def laid(frames: tuple[ToldFrame, ...], told: Told) -> tuple[ToldFrame, ...]:
     new = new[: max(MOST_FRAMES - len(frames), 0)]
     whole = frames + tuple(ToldFrame(shutter_s=time.shutter_s) for time in new)
     pool = range(len(frames) if new else 0, len(whole))
-    values: dict[Slot, dict[int, float]] = {slot: {} for slot in _SETTINGS}
+    values: dict[Slot, dict[int, float]] = {slot: {} for slot in get_args(Slot)}
     for slot, value, scope in sorted(told.settings, key=lambda one: one[2].kind == "all"):
         for place in _places(whole, pool, scope, new):
             values[slot].setdefault(place, value)

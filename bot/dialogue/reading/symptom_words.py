@@ -94,7 +94,7 @@ COMPLAINTS: Final = (
         Symptom.JUST_WHITE,
         any_of(
             r"(?:just|only|all|pure|plain|one|simply|completely|totally|too) white(?! (?:smear"
-            r"|blur|mush|fog|soup|balance))",
+            r"|blur|mush|fog|soup|cotton|wool|milk|balance))",
             r"washed[ -]?out(?! (?:greens?|colou?rs?|leaves|bridge|road|trail|path))",
             r"like an? (?:\w+ )?white (?:wall|curtain|block)",
             r"white (?:sheet|blob|mass|hole|nothing|paper|slab|patch without)|nothing but white"

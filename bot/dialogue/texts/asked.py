@@ -195,6 +195,11 @@ ASKED: Final[dict[str, str]] = {
         "{iso}: 200 to 800 hardly show grain. It sits in shadows that got too little light: expose "
         "longer rather than lift them."
     ),
+    # 400 to 800 without worry, 1600 on large sensors, more for leaves only: common practice.
+    "asked.grain_high": (
+        "{iso} shows grain: 800 hardly does, 1600 will do on a large sensor. It sits in shadows: "
+        "expose longer rather than lift them."
+    ),
     "asked.channel": (
         "One channel alone is often sparkle or tinted light. Look where it blinks: dots are fine, "
         "patches in the water want 1/3 stop less."

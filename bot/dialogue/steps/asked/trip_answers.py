@@ -19,6 +19,8 @@ from core.water import look_of
 
 #: The filter for full sun (common practice).
 _SUN_ND_STOPS: Final = 6.0
+#: Up to here a large sensor's grain will do (common practice).
+_GRAINLESS: Final = 1600
 #: Words beside which a light is none of now: a card is made for it.
 _TO_COME: Final = re.compile(r"\b(?:if|when|tomorrow|will|later|forecast)\b", re.IGNORECASE)
 _WANTS: Final = re.compile(
@@ -62,10 +64,12 @@ def say_no_wait(turn: Turn, text: str) -> None:
 
 def say_grain(turn: Turn, text: str) -> None:
     """Grain: which ISO shows it, and where it comes from."""
-    told = read(text).iso
+    review = turn.context.conversation.review
+    of_frames = max((frame.iso or 0.0 for frame in review.frames), default=0.0) if review else 0.0
     now = base.standing(turn)
-    iso = iso_label(told or now.settings.iso, now.camera.dial)
-    turn.say(Role.SETTINGS, "asked.grain", iso=iso)
+    iso = read(text).iso or of_frames or now.settings.iso
+    key = "asked.grain_high" if iso > _GRAINLESS else "asked.grain"
+    turn.say(Role.SETTINGS, key, iso=iso_label(iso, now.camera.dial))
 
 
 def say_why_time(turn: Turn, text: str) -> None:

@@ -11,6 +11,9 @@ from bot.dialogue.by_numbers import share_told
 from bot.dialogue.compose import Role
 from bot.dialogue.facts import Facts
 from bot.dialogue.meaning.at_home import brings_frame, is_home, wants_review
+from bot.dialogue.meaning.review_words import tells_of_taken
+from bot.dialogue.reading.frame_list import told_in
+from bot.dialogue.reading.frame_times import plain_times
 from bot.dialogue.steps.anywhere import repeat
 from bot.dialogue.steps.frames import border_said, findings_said, reviewing
 from bot.dialogue.steps.frames.at_hand import known
@@ -23,6 +26,8 @@ from core.frame.report import Advice, FrameReport
 from core.series import nearest, time_marks
 from core.water import Look, look_of
 
+#: From so many frames on it is a list (own rule).
+_LIST: Final = 3
 #: The white is where it shall be.
 _HELD: Final = frozenset({Advice.KEEP, Advice.BRIGHTER, Advice.REFRAME})
 
@@ -55,6 +60,21 @@ def hear(turn: Turn, text: str, told: Facts) -> bool:
         begin(turn)
     repeat.put_again_if_open(turn, whole=False)
     return True
+
+
+def brings_list(turn: Turn, typed: str, said: str) -> bool:
+    """Whether frames that are taken are told in a list, before any walk: so they are gone through.
+
+    At the water frames are told one by one, or two to be compared.
+
+    Args:
+        turn: the answer under construction.
+        typed: the message as it came.
+        said: the message in English.
+    """
+    if turn.context.conversation.walk is not None or not tells_of_taken(typed):
+        return False
+    return len(told_in(plain_times(said)).times) >= _LIST
 
 
 def note_caption(turn: Turn, caption: str) -> None:

@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-import re
 from dataclasses import dataclass, replace
 from typing import Final
 
@@ -12,28 +11,24 @@ from bot.dialogue.facts import Facts, Units
 from bot.dialogue.kept import ToldFrame
 from bot.dialogue.meaning import review_words
 from bot.dialogue.meaning.told_sights import Remark, remarks
-from bot.dialogue.reading import read
 from bot.dialogue.reading.foreign import glossed
 from bot.dialogue.reading.frame_list import Told, laid, told_in
 from bot.dialogue.reading.frame_times import plain_times
 from bot.dialogue.slots import KIT_SLOTS
 from bot.dialogue.steps.asked.questions_asked import is_asking
-from bot.dialogue.steps.home import told_choice, told_frames, told_listed, told_seen
+from bot.dialogue.steps.home import (
+    at_home,
+    told_choice,
+    told_facts,
+    told_frames,
+    told_listed,
+    told_seen,
+)
 from bot.dialogue.texts.measures import FEET_PER_METRE
 from bot.dialogue.turn import Turn
 from core.series import f_number_marks, iso_marks, nearest, time_marks
 from core.water import Look
 
-#: Settings belong to the frames that are told, never to a walk.
-_OF_FRAMES: Final = frozenset({"f_number", "shutter_s", "iso"})
-#: About one frame, or about a walk: not kept at home.
-_NOT_KEPT: Final = _OF_FRAMES | {
-    *("symptoms", "meter_stops", "change_stops", "blink", "histogram_at_right", "keep"),
-    *("small_steps", "walk_km", "climb_m", "group_mixed", "sunset", "automatic"),
-}
-#: Beside what is seen only these are facts: words like "between the trees" tell no light then.
-_WITH_SIGHTS: Final = frozenset({"fall_height_m", "distance_m", "nearest_m", "camera_format"})
-_WAS: Final = re.compile(r"\b(?:was|were|had been|war|waren|era|estaba)\b", re.IGNORECASE)
 #: Said of a day and of the light as well as of a frame.
 _ALSO_ELSEWHERE: Final = frozenset({"good", "best", "metered", "holds", "small", "blue"})
 #: Nobody likes, or metered, what they ask about.
@@ -65,6 +60,8 @@ def answer(turn: Turn, typed: str, said: str, facts: Facts) -> bool:
     Returns:
         Whether it was answered; other questions are answered as anywhere.
     """
+    if at_home.brings_list(turn, typed, said):
+        at_home.arrive_home(turn)
     if not resting.is_at_home(turn.context, turn.now):
         if turn.context.conversation.review is not None:
             turn.change_conversation(review=None)
@@ -190,17 +187,8 @@ def _dropped(turn: Turn, seen: tuple[Remark, ...]) -> bool:
 
 def _kept_facts(heard: _Heard, *, says: bool) -> Facts:
     """What holds for the place and all frames."""
-    told = heard.facts
-    if told.light is not None:  # at home all light is past, none of it is over
-        told = told.model_copy(update={"light": read(_WAS.sub("is", heard.said)).light})
-    known = set(told.known()) - _NOT_KEPT
-    if heard.focus is not None:
-        known.discard("distance_m")  # of the focus, not of the water
-    if says:
-        known &= _WITH_SIGHTS
-    if heard.told.times:
-        known -= {"section", "look", "portrait"} if says else {"look"}
-    return told.only(known)
+    focused = heard.focus is not None
+    return told_facts.kept_of(heard.facts, heard.told, heard.said, says=says, focused=focused)
 
 
 def _learn(turn: Turn, heard: _Heard, facts: Facts) -> None:

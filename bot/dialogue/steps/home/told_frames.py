@@ -239,7 +239,8 @@ def level_of(turn: Turn, place: int) -> float:
     frame = frames[place]
     f_number = frame.f_number or common(other.f_number for other in frames) or _ANY_F
     iso = exact_iso(frame.iso) if frame.iso else usual_iso(turn)
-    return -ev100(exact_f_number(f_number), exact_shutter_s(frame.shutter_s), iso)
+    bare = -ev100(exact_f_number(f_number), exact_shutter_s(frame.shutter_s), iso)
+    return bare - (frame.nd_on_stops or 0.0)
 
 
 def usual_iso(turn: Turn) -> float:
