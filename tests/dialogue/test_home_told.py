@@ -731,7 +731,7 @@ def test_how_to_compare_fairly() -> None:
     """Equal brightness first, by how much each is to be lifted."""
     player = at_home("1/250 f/2.8 iso 3200, 1/10 f/11 iso 100")
     told = body(player, "how do I compare the first and the second fairly?")
-    assert told.startswith("Make them equal first: 1/10 s up 4 1/3 stops")
+    assert told.startswith("Make them equal first: 1/10 s f/11 up 4 1/3 stops")
 
 
 def test_the_size_of_a_print_is_none_of_the_fall() -> None:

@@ -48,12 +48,12 @@ def hear(turn: Turn, text: str, told: Facts) -> bool:
     home = is_home(text)
     if told.known():
         if home:
-            _arrive_home(turn)
+            arrive_home(turn)
         return False
     if not home and not wants_review(text):
         return False
     if home:
-        _arrive_home(turn)
+        arrive_home(turn)
     if brings_frame(text):
         turn.say(Role.SETTINGS, "home.send")
     else:
@@ -80,10 +80,10 @@ def brings_list(turn: Turn, typed: str, said: str) -> bool:
 def note_caption(turn: Turn, caption: str) -> None:
     """A frame that comes with "home now" is gone through like those after it."""
     if is_home(caption):
-        _arrive_home(turn)
+        arrive_home(turn)
 
 
-def _arrive_home(turn: Turn) -> None:
+def arrive_home(turn: Turn) -> None:
     """From now on frames are gone through: no question stands open, no reminder comes."""
     turn.change_conversation(home_at=turn.now)
     turn.close_question()
@@ -95,7 +95,7 @@ def begin(turn: Turn) -> None:
     """Go through the last frame at once where there is one; else say how it goes."""
     told_home = is_at_home(turn)
     if turn.context.conversation.walk is None and not told_home:
-        _arrive_home(turn)
+        arrive_home(turn)
     own = [frame for frame in known(turn).values() if not frame.foreign]
     report = turn.context.conversation.report
     if not own or report is None:
