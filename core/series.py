@@ -47,6 +47,9 @@ _SAME_MARK_STOPS: Final = 0.12
 #: of floats).
 EQUAL_STOPS: Final = 1e-6
 EQUAL: Final = 1 + 1e-6
+#: Nearer than this two values are the same to a dial and to the eye [stops] (own rule: half of a
+#: third, the smallest step of a dial).
+SAME_STOPS: Final = 1 / 6
 #: From here on a time is told in minutes [s] (own rule).
 _MINUTES_FROM_S: Final = 90.0
 

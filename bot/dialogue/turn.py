@@ -5,7 +5,7 @@ from __future__ import annotations
 from datetime import datetime, tzinfo
 from typing import Any
 
-from bot.dialogue import history
+from bot.dialogue import history, resting
 from bot.dialogue.actions import Action, Say
 from bot.dialogue.compose import AT_HOME, WHOLE, Part, Role, answer, has_room, question_part
 from bot.dialogue.context import Context, Position
@@ -88,6 +88,11 @@ class Turn:
         """The last location shared; in a group room only if it was shared there."""
         position = self.context.person.position
         return position if position is not None and position.is_for(self.origin) else None
+
+    @property
+    def is_at_home(self) -> bool:
+        """Whether the person is home from the water, as far as they said."""
+        return resting.is_at_home(self.context, self.now)
 
     @property
     def walk(self) -> Walk:

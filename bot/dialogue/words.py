@@ -265,7 +265,7 @@ def _beside(turn: Turn, text: str, facts: Facts) -> bool:
 
 
 def _take_in(turn: Turn, facts: Facts, text: str, typed: str) -> None:
-    if at_home.is_at_home(turn) and not facts.ask_what_if:
+    if turn.is_at_home and not facts.ask_what_if:
         home_words.say_how(turn)
         return
     if not facts.ask_what_if:
@@ -287,7 +287,7 @@ def _not_understood(turn: Turn, facts: Facts, text: str) -> None:
     else:
         turn.say(Role.SETTINGS, "not_understood")
         planning.say_takes(turn)
-    if at_home.is_at_home(turn) and not which:
+    if turn.is_at_home and not which:
         home_words.say_how(turn)
     else:
         repeat.put_again(turn, whole=which)

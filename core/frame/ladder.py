@@ -18,13 +18,12 @@ from core.frame.comparison import (
     Suited,
 )
 from core.frame.fine_detail import AGAINST_TIMES, ALIKE, ALIKE_OF_ONE_TIME
+from core.series import SAME_STOPS
 from core.water import AIM, Look, band_of, look_of
 
 #: Neighbours whose times are at least so far apart have a look between them [stops]. Own rule: a
 #: ladder goes in steps of one stop.
 _GAP_STOPS: Final = 1.5
-#: Times nearer than this are one [stops]. Own rule: half the smallest step of a dial.
-_SAME_STOPS: Final = 1 / 6
 #: A frame that clips more than another by this part of the frame, that moved its leaves by so
 #: much, that is so much softer, has it said. Own rules.
 _CLIPPED: Final = 0.005
@@ -47,7 +46,7 @@ def crisper(balance: float, first_s: float | None, second_s: float | None) -> in
     apart = times_apart_stops(first_s, second_s)
     if apart is None:
         return _sign(balance, ALIKE)
-    if abs(apart) < _SAME_STOPS:
+    if abs(apart) < SAME_STOPS:
         return _sign(balance, ALIKE_OF_ONE_TIME)
     return _sign(balance, AGAINST_TIMES) or (1 if apart > 0 else -1)
 

@@ -11,7 +11,7 @@ from bot.dialogue.kept import ToldFrame
 from bot.dialogue.reading.draft import RANGES
 from bot.dialogue.reading.frame_times import SpokenTime, times_in
 from bot.dialogue.reading.lenses import PRIMES
-from core.series import exact_shutter_s
+from core.series import SAME_STOPS, exact_shutter_s
 
 Slot = Literal["f_number", "iso", "focal_mm", "nd_on_stops"]
 
@@ -57,8 +57,6 @@ _LONGEST: Final = re.compile(r"\b(?:long(?:est)?|slow(?:est)?|längste\w*|larg[o
 _SHORTEST: Final = re.compile(r"\b(?:short(?:est)?|fast(?:est)?|kürzeste\w*|cort[oa])\b")
 #: A time that is named again, not taken again.
 _AGAIN: Final = re.compile(r"^ ?(?:ones?|frames?|shots?|pictures?|photos?|exposures?)\b")
-#: Times nearer than this are one time [stops] (own rule: half a third).
-SAME_STOPS: Final = 1 / 6
 #: So many frames of a day are kept (own rule: what is gone through in words is fewer).
 MOST_FRAMES: Final = 24
 

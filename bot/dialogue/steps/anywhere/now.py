@@ -9,7 +9,6 @@ from bot.dialogue.compose import Role
 from bot.dialogue.meaning.arrival import is_arrival
 from bot.dialogue.states import State
 from bot.dialogue.steps.anywhere import repeat
-from bot.dialogue.steps.home import at_home
 from bot.dialogue.steps.visits import planning
 from bot.dialogue.steps.walk import arrive, composition, lens
 from bot.dialogue.turn import Turn
@@ -19,7 +18,7 @@ _BEFORE_LENS: Final = frozenset({State.ARRIVE, State.LENS})
 
 def tell(turn: Turn) -> None:
     """Say what is to be done at this step; before a walk begin one, after it say how."""
-    if at_home.is_at_home(turn):
+    if turn.is_at_home:
         turn.say(Role.SETTINGS, "home.send")
     elif turn.context.conversation.walk is not None:
         _say_step(turn)

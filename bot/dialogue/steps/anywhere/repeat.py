@@ -4,7 +4,6 @@ from __future__ import annotations
 
 from typing import Final
 
-from bot.dialogue import resting
 from bot.dialogue.compose import Role
 from bot.dialogue.questions import QUESTIONS, in_units
 from bot.dialogue.steps.visits import planning
@@ -37,7 +36,7 @@ def put_again(turn: Turn, *, whole: bool = False) -> None:
         return  # what was offered once is not asked again at home
     if question is None:
         turn.close_question()
-        if not resting.is_at_home(turn.context, turn.now):
+        if not turn.is_at_home:
             turn.say(Role.QUESTION, "begin")
         return
     name = in_units(question.name, turn.units)

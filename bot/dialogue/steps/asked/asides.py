@@ -5,7 +5,7 @@ from __future__ import annotations
 import re
 from typing import Final
 
-from bot.dialogue import resting, solving
+from bot.dialogue import solving
 from bot.dialogue.compose import Role
 from bot.dialogue.facts import Facts
 from bot.dialogue.meaning.asides import Aside, aside_of, took_off
@@ -17,6 +17,7 @@ from bot.dialogue.steps.visits import planning
 from bot.dialogue.steps.walk import highlights, keep, liking
 from bot.dialogue.turn import Turn
 from bot.dialogue.walk_state import GivenSettings
+from core.series import SAME_STOPS
 
 #: Facts that words of an aside hold by chance: "back from the tripod", "lovely smooth water".
 _BY_CHANCE: Final = frozenset(
@@ -148,7 +149,7 @@ def _praised(turn: Turn, text: str) -> None:
     given, state = turn.walk.given, turn.walk.state
     if "leaf_frame" in turn.walk.checks and _LEAVES.search(text.casefold()):
         _both_frames(turn)
-    elif given is None or state is State.KEEP or resting.is_at_home(turn.context, turn.now):
+    elif given is None or state is State.KEEP or turn.is_at_home:
         turn.say(Role.SETTINGS, "aside.good")
         repeat.put_again_if_open(turn, whole=False)
     elif _is_clean(turn, given) or _asked_enough(turn):
@@ -163,7 +164,7 @@ def _praised(turn: Turn, text: str) -> None:
 def _is_clean(turn: Turn, given: GivenSettings) -> bool:
     """Whether a frame as bright as this one, or a brighter one, was told to hold the white."""
     clean = turn.walk.clean_stops
-    return clean is not None and solving.level_of(given) <= clean + highlights.SAME_STOPS
+    return clean is not None and solving.level_of(given) <= clean + SAME_STOPS
 
 
 def _both_frames(turn: Turn) -> None:

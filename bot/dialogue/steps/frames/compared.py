@@ -15,11 +15,9 @@ from core.frame.comparison import (
     Reason,
     Recommendation,
 )
-from core.series import Dial, shutter_label
+from core.series import SAME_STOPS, Dial, shutter_label
 from core.water import Look
 
-#: Brightness nearer than this is the same [stops] (own rule: half a third).
-_SAME_STOPS: Final = 1 / 6
 #: Reasons whose sentence tells the look of the frame; the others tell the one that is wished.
 _OWN_LOOK: Final = frozenset({Reason.SHARE, Reason.SEEN})
 
@@ -115,7 +113,7 @@ def _say_doubts(turn: Turn, found: Comparison) -> None:
 
 
 def _brighter(keys: str, stops: float, same: str) -> str:
-    if abs(stops) < _SAME_STOPS:
+    if abs(stops) < SAME_STOPS:
         return TEXTS[f"{keys}{same}"]
     side = "brighter" if stops > 0 else "darker"
     return TEXTS[f"{keys}{side}"].format(stops=measures.stops(stops))

@@ -13,11 +13,10 @@ from bot.dialogue.turn import Turn
 from bot.dialogue.walk_state import GivenSettings
 from bot.dialogue.way_out import zone_around
 from core.frame.report import CameraSettings, FrameMetadata
+from core.series import SAME_STOPS
 
 #: Questions that ask for a frame to be taken now.
 _FRAME_WANTED: Final = frozenset({"blink", "blink_again", "phone_again"})
-#: Settings nearer than this are the same [stops] (own rule: half a third).
-_SAME_STOPS: Final = 1 / 6
 #: Cameras whose clocks are remembered for one person (own rule).
 _CAMERAS: Final = 8
 
@@ -88,6 +87,6 @@ def _as_given(taken: CameraSettings, given: GivenSettings | None) -> bool:
         (taken.iso, given.iso, 1.0),
     )
     return all(
-        one is None or abs(math.log2(one / other)) * stops <= _SAME_STOPS
+        one is None or abs(math.log2(one / other)) * stops <= SAME_STOPS
         for one, other, stops in pairs
     )

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from typing import Final
 
-from bot.dialogue import reckoning, resting
+from bot.dialogue import reckoning
 from bot.dialogue.aims import LEAST_KEPT, own_aim, with_kept
 from bot.dialogue.by_numbers import share_told
 from bot.dialogue.compose import Role
@@ -77,7 +77,7 @@ def _keep_walk(turn: Turn) -> None:
         repeat.put_again_if_open(turn, whole=False)
         return
     _say_kept(turn, given)
-    if not resting.is_at_home(turn.context, turn.now):
+    if not turn.is_at_home:
         turn.be_in(State.KEEP, Trigger.HELD)
         turn.ask("leaves")
 

@@ -154,7 +154,7 @@ def _only_gone_through(
         at_home.of_others(turn, report, picture)
         repeat.put_again_if_open(turn, whole=False)
         return True
-    if at_home.is_at_home(turn):
+    if turn.is_at_home:
         turn.change_conversation(report=report)
         at_home.review(turn, report, picture)
         return True

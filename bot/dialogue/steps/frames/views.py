@@ -11,14 +11,13 @@ from typing import Final
 from bot.dialogue.actions import MOST_COMPARED, MOST_TOGETHER
 from bot.dialogue.kept import Measured
 from core.frame.report import FrameReport
+from core.series import SAME_STOPS
 
 #: Neighbours taken within this, from one lens, are taken for one view (own rule: a ladder and the
 #: walk round the tripod take less; the pictures themselves decide when they are compared).
 WITHIN: Final = timedelta(minutes=10)
 #: Focal lengths and shapes that differ by less are the same (own rule).
 _SAME_PART: Final = 0.03
-#: Times nearer than this are the same [stops] (own rule: half a third).
-_SAME_STOPS: Final = 1 / 6
 #: Frames from which on a row of times is a ladder.
 _LADDER: Final = 3
 
@@ -87,7 +86,7 @@ def same_time(one: Measured, other: Measured) -> bool:
 
 def same_stops(one_s: float, other_s: float) -> bool:
     """Whether two times [s] are the same, to half a third of a stop."""
-    return abs(math.log2(one_s / other_s)) <= _SAME_STOPS
+    return abs(math.log2(one_s / other_s)) <= SAME_STOPS
 
 
 def to_compare(frames: Mapping[str, Measured]) -> tuple[str, ...]:

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 from typing import Final
 
-from bot.dialogue import reckoning, resting, solving
+from bot.dialogue import reckoning, solving
 from bot.dialogue.actions import CancelTimer
 from bot.dialogue.by_numbers import share_told
 from bot.dialogue.compose import Role
@@ -30,11 +30,6 @@ from core.water import Look, look_of
 _LIST: Final = 3
 #: The white is where it shall be.
 _HELD: Final = frozenset({Advice.KEEP, Advice.BRIGHTER, Advice.REFRAME})
-
-
-def is_at_home(turn: Turn) -> bool:
-    """Whether the person is home from the water, as far as they said."""
-    return resting.is_at_home(turn.context, turn.now)
 
 
 def hear(turn: Turn, text: str, told: Facts) -> bool:
@@ -93,7 +88,7 @@ def arrive_home(turn: Turn) -> None:
 
 def begin(turn: Turn) -> None:
     """Go through the last frame at once where there is one; else say how it goes."""
-    told_home = is_at_home(turn)
+    told_home = turn.is_at_home
     if turn.context.conversation.walk is None and not told_home:
         arrive_home(turn)
     own = [frame for frame in known(turn).values() if not frame.foreign]

@@ -5,7 +5,6 @@ from __future__ import annotations
 from dataclasses import dataclass, replace
 from typing import Final
 
-from bot.dialogue import resting
 from bot.dialogue.compose import Role
 from bot.dialogue.facts import Facts, Units
 from bot.dialogue.kept import ToldFrame
@@ -62,7 +61,7 @@ def answer(turn: Turn, typed: str, said: str, facts: Facts) -> bool:
     """
     if at_home.brings_list(turn, typed, said):
         at_home.arrive_home(turn)
-    if not resting.is_at_home(turn.context, turn.now):
+    if not turn.is_at_home:
         if turn.context.conversation.review is not None:
             turn.change_conversation(review=None)
         return False
@@ -269,7 +268,7 @@ def _is_meant(piece: str, heard: _Heard) -> bool:
 def is_of_frames(turn: Turn, typed: str) -> bool:
     """Whether somebody at home says what is seen in the frames that were told."""
     frames = told_frames.frames_of(turn)
-    if not (frames and resting.is_at_home(turn.context, turn.now)):
+    if not (frames and turn.is_at_home):
         return False
     said = plain_times(glossed(typed, turn.context.person.language))
     return any(remark.seen for remark in remarks(said, frames))

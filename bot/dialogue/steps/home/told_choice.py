@@ -8,12 +8,11 @@ from typing import Final
 from bot.dialogue import reckoning, solving
 from bot.dialogue.aims import aim_of
 from bot.dialogue.compose import Role
-from bot.dialogue.reading.frame_list import SAME_STOPS
 from bot.dialogue.steps.home import told_frames, told_seen, told_softness
 from bot.dialogue.steps.walk import reasons
 from bot.dialogue.texts import TEXTS, known, measures
 from bot.dialogue.turn import Turn
-from core.series import exact_f_number, exact_shutter_s, f_number_label, iso_label
+from core.series import SAME_STOPS, exact_f_number, exact_shutter_s, f_number_label, iso_label
 
 #: What a frame is left out for, the worst last: what no hand at home takes away.
 _FAULTS: Final = ("hard", "leaves", "clipped", "depth", "soft", "drops", "mush")

@@ -13,14 +13,14 @@ from bot.dialogue.by_numbers import flow_told, rests_on_usual
 from bot.dialogue.facts import Facts
 from bot.dialogue.flowing import Flowing
 from bot.dialogue.kept import Measured, Review, ToldFrame
-from bot.dialogue.reading.frame_list import SAME_STOPS, is_same_time
+from bot.dialogue.reading.frame_list import is_same_time
 from bot.dialogue.reckoning import Assumed
 from bot.dialogue.texts import TEXTS, measures
 from bot.dialogue.turn import Turn
 from core.camera import POLARISER_STOPS, Camera
 from core.exposure import ev100
 from core.light import LIGHTS
-from core.series import exact_f_number, exact_iso, exact_shutter_s, f_number_label
+from core.series import SAME_STOPS, exact_f_number, exact_iso, exact_shutter_s, f_number_label
 from core.water import Look, look_of
 
 #: "Home now" may come with a frame, which was sent before it is heard (own rule).

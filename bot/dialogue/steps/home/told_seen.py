@@ -9,10 +9,10 @@ from bot.dialogue import reckoning, solving
 from bot.dialogue.aims import aim_of, with_kept
 from bot.dialogue.compose import Role
 from bot.dialogue.meaning.told_sights import OF_THE_VIEW, Remark
-from bot.dialogue.reading.frame_list import SAME_STOPS
 from bot.dialogue.steps.home import told_frames, told_softness
 from bot.dialogue.texts import TEXTS, measures
 from bot.dialogue.turn import Turn
+from core.series import SAME_STOPS
 
 #: Answered in words alone, whatever the frame's numbers.
 _PLAIN: Final = frozenset(

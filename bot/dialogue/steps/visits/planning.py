@@ -9,7 +9,6 @@ from typing import Final
 from bot.dialogue.compose import Role
 from bot.dialogue.meaning.visit_words import days_ahead, speaks_of_day_to_come
 from bot.dialogue.questions import in_units
-from bot.dialogue.resting import is_at_home
 from bot.dialogue.slots import PLACE_SLOTS
 from bot.dialogue.states import State
 from bot.dialogue.turn import Turn
@@ -52,7 +51,7 @@ def hear(turn: Turn, typed: str) -> None:
     """Note that a message speaks of a visit on a day to come."""
     if not speaks_of_day_to_come(typed):
         return
-    if is_at_home(turn.context, turn.now):
+    if turn.is_at_home:
         if not _PLAN.search(typed):
             return  # frames of the day are gone through; the next visit is only mentioned
         turn.unlearn(*PLACE_SLOTS)

@@ -12,7 +12,7 @@ from bot.dialogue.solving import Solved
 from bot.dialogue.states import State, Trigger
 from bot.dialogue.steps.asked import diagnosis
 from bot.dialogue.steps.walk import highlights, liking, planned
-from bot.dialogue.steps.walk.highlights import PATCH_STOPS, SAME_STOPS, SHEET_STOPS
+from bot.dialogue.steps.walk.highlights import PATCH_STOPS, SHEET_STOPS
 from bot.dialogue.steps.walk.taken import ask_for_settings, take_settings, with_filters
 from bot.dialogue.texts import measures
 from bot.dialogue.turn import Turn
@@ -20,7 +20,7 @@ from bot.dialogue.walk_state import GivenSettings
 from core.camera import POLARISER_STOPS
 from core.exposure import Settings
 from core.light import LIGHTS, metered_level
-from core.series import nearest, time_marks
+from core.series import SAME_STOPS, nearest, time_marks
 from core.water import Look, look_of
 
 #: As much under on the meter is right for white water (common practice: -0.7 to -1 for a scene

@@ -18,7 +18,7 @@ from bot.dialogue.walk_state import GivenSettings
 from bot.dialogue.within_light import within_light
 from core.adjust import Lever
 from core.exposure import Settings
-from core.series import nearest, step_by, time_marks
+from core.series import SAME_STOPS, nearest, step_by, time_marks
 
 #: Step for a blinking patch, and for a whole sheet of water [stops] (common practice: the
 #: camera's preview overstates by half a stop to one, so 1/3 to 2/3; own rule: one for a sheet).
@@ -29,8 +29,6 @@ UP_STOPS: Final = 2 / 3
 UP_AGAIN_STOPS: Final = 1 / 3
 #: An upward search ends after this much [stops] (own rule).
 UP_LIMIT_STOPS: Final = 2.0
-#: Nearer than this two brightnesses are the same [stops] (own rule: half a third).
-SAME_STOPS: Final = 1 / 6
 
 
 def blinked(turn: Turn, blink: Blink) -> None:

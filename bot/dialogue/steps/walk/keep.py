@@ -20,6 +20,7 @@ from core.adjust import leaf
 from core.camera import Camera
 from core.exposure import Settings
 from core.series import (
+    SAME_STOPS,
     f_number_label,
     f_number_marks,
     iso_label,
@@ -32,8 +33,6 @@ from core.series import (
 #: The rungs of a ladder, in stops of time around the kept frame (common practice: 1/15 to 1 s
 #: around 1/4 s; here only as far as the brightness can be held).
 _RUNGS: Final = (-2, -1, 0, 1, 2)
-#: Nearer than this two brightnesses are the same [stops] (own rule: half a third).
-SAME_STOPS: Final = 1 / 6
 
 
 #: Answers that hold for the next frame too: which lens is on, and that the fall was not measured.
