@@ -74,6 +74,44 @@ _NAMED: Final = (
             r"|\b(?:fogged|steamed|misted) (?:up|over)\b"
         ),
     ),
+    (
+        "spray",
+        r"\b(?:lens|glass|filter)\b[^.;]*\b(?:gets?|got|getting|is|was|comes?) (?:\w+ )?wet\b",
+    ),
+    (
+        "polariser_turn",
+        (
+            r"\b(?:never|not|didn't|forgot to|without)\b(?: \w+)? (?:turn|rotat)\w*"
+            r"[^.;]*\b(?:polari\w+|cpl)\b"
+        ),
+    ),
+    ("eye_height", r"\beye[ -](?:height|level) (?:for (?:all|every)|all the|every|always)"),
+    ("time_forgotten", r"\b(?:forgot|forgotten|lost track of) (?:about )?(?:the )?time\b"),
+    (
+        "carrying",
+        (
+            r"\bcarr\w+ (?:it|the (?:camera|tripod))[^.;]*\b(?:over|on) (?:my|the) shoulder"
+            r"|\bover (?:my|the) shoulder\b[^.;]*\bcamera on\b"
+        ),
+    ),
+    (
+        "tilted",
+        (
+            r"\b(?:whole|entire) (?:picture|frame|thing|photo) (?:leans?|tilts?|slopes?|tips?)\b"
+            r"|\b(?:leans?|tilts?|slopes?|tips?) to (?:one side|the (?:left|right))\b"
+        ),
+    ),
+    (
+        "sky",
+        (
+            r"\bsky\b[^.;]{0,24}\bwhite (?:\w+ )?(?:blob|hole|patch|mass|nothing|sheet)\b"
+            r"|\bwhite (?:blob|hole|patch|mass) of sky\b"
+        ),
+    ),
+    (
+        "histogram",
+        r"\bgraph\b[^.;]*\b(?:right|edge|wall)\b[^.;]*\b(?:lost|gone|bad|too (?:bright|far))\b",
+    ),
     ("no_wait", r"\b(?:don't|dont|do not|can't|cant|cannot|won't) (?:want to |like to )?wait\b"),
 )
 _TOPICS: Final = tuple((topic, re.compile(pattern)) for topic, pattern in _NAMED)

@@ -113,7 +113,8 @@ _BARE: Final = (
 
 
 _ONLY_DOTS: Final = exactly(
-    rf"(?:now |still |it's |its |there are |only |just |a few |some |the odd |{_SMALL} )*{_DOT}"
+    rf"(?:now |still |it's |its |there are |only |just |(?:a )?few |some |the odd |{_SMALL} )*"
+    rf"{_DOT}"
     r"(?: only| now| here and there)*"
 )
 _CLAUSES: Final = re.compile(r"\W*[,;.]\s+")

@@ -99,12 +99,19 @@ _PARTS: Final = re.compile(r"[,;.!] ?|\b(?:and|but|while)\b")
 _OF_LEAVES: Final = re.compile(rf"\b{LEAF}\b")
 
 
+#: White sky is a gap at the top, no water that lost its texture.
+_WHITE_SKY: Final = re.compile(r"\bsky\b[^.;]{0,24}\bwhite\b|\bwhite\b[^.;,]{0,16}\bsky\b")
+_WATER: Final = any_of("water|falls?|cascade|foam|stream|curtain|main")
+
+
 def read_symptoms(draft: Draft) -> None:
     """Complaints of a frame, each once, in the order of their table."""
     text = _MUSHY_LEAVES.sub(r"\1 smeared", _NO_FAULT.sub("", draft.skeleton()))
     found = [symptom for symptom, pattern in COMPLAINTS if _holds(symptom, pattern, text)]
     if "light" in draft.values and not _FRAME_DARK.search(text):
         found = [symptom for symptom in found if symptom is not Symptom.TOO_DARK]
+    if Symptom.JUST_WHITE in found and _WHITE_SKY.search(text) and not _WATER.search(text):
+        found.remove(Symptom.JUST_WHITE)
     if Symptom.LEAVES_SMEARED in found and _CLOSE_LEAVES.search(text) and not _MOVED.search(text):
         found.remove(Symptom.LEAVES_SMEARED)
         text = _CLOSE_LEAVES.sub("foreground", text)

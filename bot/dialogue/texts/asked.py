@@ -86,7 +86,9 @@ ASKED: Final[dict[str, str]] = {
         "Not {time}: about 1/15 s braced, several tries. Better rest it on a rock or the bag."
     ),
     "asked.tripod": "For {time}, yes; else a rock or the bag, timer 2 s. Braced about 1/15 s.",
-    "asked.by_hand_short": "{time} perhaps: braced, stabiliser on, several tries.",
+    "asked.by_hand_short": (
+        "{time} perhaps: braced, stabiliser on, several tries. Else rest it on a rock or the bag."
+    ),
     "asked.phone": (
         "Yes: prop it, timer, shade. A long-exposure mode averages a burst; or a clip-on ND."
     ),

@@ -60,7 +60,10 @@ LEVERS: Final[dict[str, str]] = {
     "told.too_open": "The rock at {near} goes soft: it needs f/{needed}.",
     "told.better_time": "Take {settings}: {look}, and the white keeps its texture.",
     # symptoms
-    "symptom.soft_depth": "Focus at twice the distance of the nearest thing that must be sharp.",
+    "symptom.soft_depth": (
+        "Focus at twice the distance of the nearest thing that must be sharp; stop down one, step "
+        "back or stack 2 to 5 frames."
+    ),
     "symptom.soft_depth_numbers": (
         "Focus at {focus} with {f_number}: sharp from {near} to {far}. Check both ends at 100 %."
     ),

@@ -29,7 +29,7 @@ _CLAUSE: Final = re.compile(
 #: How a question begins when it lacks its mark.
 _ASKING: Final = re.compile(
     r"(?:(?:and|so|but|ok|okay|hi|hey|linn|please)\W+)*(?:whats?|which|where|how|does?"
-    r"|do you know|should|can|could|is|are|why|when|may|raw|white balance|wb)\b"
+    r"|do you know|should|can|could|is|are|am i|why|when|may|raw|white balance|wb)\b"
 )
 
 #: A bare name of what is set, as a whole message, asks for it.

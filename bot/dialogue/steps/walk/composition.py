@@ -7,6 +7,7 @@ from typing import Final
 from bot.dialogue import reckoning
 from bot.dialogue.compose import Role
 from bot.dialogue.facts import Units
+from bot.dialogue.meaning.wordings import topic_by_words
 from bot.dialogue.reading.edges import edges_told
 from bot.dialogue.states import State, Trigger
 from bot.dialogue.steps.anywhere import repeat
@@ -71,6 +72,8 @@ def hear(turn: Turn, text: str) -> bool:
 
     On the walk's way to the base only: afterwards the frame is taken, and good news is enough.
     """
+    if topic_by_words(text) == "sky":
+        return False  # a complaint of frames, with an answer of its own
     question = repeat.standing(turn)
     told = edges_told(text, question.name if question is not None else "")
     if not told or turn.context.conversation.walk is None:

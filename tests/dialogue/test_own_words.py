@@ -1,0 +1,45 @@
+"""What people ask and confess in their own words, each with the answer of the trade."""
+
+from __future__ import annotations
+
+import pytest
+
+from tests.dialogue.player import Player
+from tests.dialogue.walked import keys_of
+
+KIT = "full frame, 24-70, tripod"
+
+
+@pytest.mark.parametrize(
+    ("text", "key"),
+    [
+        ("the whole picture leans to one side", "answer.tilted"),
+        ("I never turned the polariser, just screwed it on", "asked.polariser_turn"),
+        ("I had the tripod at eye height for all of them", "answer.eye_height"),
+        (
+            "carried it over my shoulder with the camera on, across the wet stones",
+            "answer.carrying",
+        ),
+        ("totally forgot the time and it was nearly dark when I got back", "arrive.offer"),
+        ("my lens gets wet from the mist all the time", "symptom.spots"),
+        ("sky is always a white blob on top, how to get rid of it", "asked.sky"),
+        ("the graph thing bumps against the right side, have I lost it?", "asked.histogram"),
+        ("am I allowed to set up a tripod there", "asked.permit"),
+        ("the stones right in front come out fuzzy, how come", "symptom.soft_depth"),
+        ("no tripod with me, is handheld hopeless?", "asked.by_hand_short"),
+    ],
+)
+def test_own_words(text: str, key: str) -> None:
+    """The first walk of a beginner, gone through afterwards."""
+    player = Player()
+    player.say(KIT)
+    assert key in keys_of(player, text)
+
+
+@pytest.mark.parametrize("text", ["now only few spots", "just a few spots"])
+def test_few_spots_are_dots(text: str) -> None:
+    """Where the water was asked about, spots are what blinks."""
+    player = Player()
+    for line in ("12 m tall, 18 m away, rock at 1.5 m", KIT, "1", "1"):
+        player.say(line)
+    assert "highlights.dots" in " ".join(keys_of(player, text))
