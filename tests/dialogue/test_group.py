@@ -177,3 +177,34 @@ def test_a_students_numbers_move_nobody_else() -> None:
     workshop.say("fern", "start", leader=True)
     workshop.say("fern", "2", leader=True)
     assert workshop.room.room.facts.fall_height_m is None
+
+
+# who teaches asks for one line, an exercise, an evening's round
+
+
+def test_crops_among_other_cameras() -> None:
+    """Two full frame, two crop: counted among others a crop is APS-C."""
+    told = "I teach six: two full frame, two crop, one four thirds and a phone"
+    assert group.formats_of(told) == ("full frame", "aps-c", "four thirds", "phone")
+    assert group.formats_of("I crop later") == ()
+
+
+@pytest.mark.parametrize(
+    ("text", "key", "words"),
+    [
+        ("I want everybody to get threads. one line I can read out?", "asked.group", "All keep"),
+        ("give them an exercise for the next half hour", "asked.exercise", "1/15, 1/8, 1/4"),
+        (
+            "how do we do the review tonight, six pictures, one hour",
+            "asked.group_review",
+            "6 pictures: 24 min",
+        ),
+        ("how long does a critique take?", "asked.group_review", "8 pictures: 32 min"),
+        ("how long is a review of 12 photos", "asked.group_review", "12 pictures: 48 min"),
+    ],
+)
+def test_what_a_teacher_asks(text: str, key: str, words: str) -> None:
+    """Four minutes a picture (common practice); tasks from dry ground."""
+    (said,) = walked().say(text)
+    assert key in said.keys
+    assert words in said.body

@@ -40,6 +40,7 @@ _OF_A_GROUP: Final = any_of(
     rf"{_MIXED} (?:\w+ )?{_CAMERAS}\b.*\b{_PEOPLE}",
     rf"(?:one|a|which|what|same|give me|need|have) (?:\w+ ){{0,3}}{_NUMBERS}\b.*\bfor (?:all|us all"
     rf"|all of (?:us|them)|(?:the |my )?(?:whole )?{_PEOPLE})",
+    r"(?:one|a|give me a) line (?:that )?(?:i can|to) (?:read|call|say|shout|give)",
     rf"(?:what|which) (?:\w+ )?(?:do|should|shall|can|must) i (?:tell|give|say to|set for) "
     rf"(?:all )?(?:the |my |our |these )?(?:{_COUNT} )?(?:\w+ )?{_PEOPLE}",
     rf"was (?:sage?|soll|gebe?|kann) ich (?:\w+ ){{0,2}}(?:allen|(?:den|meinen) (?:\w+ )?{_PEOPLE}"
@@ -59,6 +60,8 @@ _KEYS: Final = {
 }
 _PHONE: Final = re.compile(r"\b(?:(?:smart|i)?phones?|mobiles?|handys?|móvil(?:es)?|teléfonos?)\b")
 _SHORTER: Final = re.compile(r"\bfull ?frames?\b|\bvollformat\w*|\bformato completo\b")
+#: "Two full frame, two crop": counted among others a crop is a camera.
+_CROPS: Final = re.compile(r"(?<=\w )crops?\b(?= ?(?:[,.;]|$|and\b|und\b|y\b))")
 _FOR_IT: Final = any_of(
     r"(?:translate|convert|what about|how about|what (?:does|is|would|do) (?:that|this|it|those)"
     r"(?: mean| be)?|and|same|settings?|numbers?|line|equivalent) (?:\w+ ){0,2}?"
@@ -133,7 +136,7 @@ def is_mixed(text: str) -> bool:
 
 def formats_of(text: str) -> tuple[str, ...]:
     """The sensor formats that a message names, in the order of their table; a phone last."""
-    said = _SHORTER.sub("full frame", plain(text, _ENDS))
+    said = _CROPS.sub("aps-c", _SHORTER.sub("full frame", plain(text, _ENDS)))
     for pattern, token in FORMATS:
         said = pattern.sub(token, said)
     found = [key for token, key in _KEYS.items() if token in said]

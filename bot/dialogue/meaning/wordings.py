@@ -112,6 +112,13 @@ _NAMED: Final = (
         "histogram",
         r"\bgraph\b[^.;]*\b(?:right|edge|wall)\b[^.;]*\b(?:lost|gone|bad|too (?:bright|far))\b",
     ),
+    (
+        "exercise",
+        (
+            r"\b(?:exercise|assignment|homework)s?\b"
+            r"|\b(?:a |some )?tasks? for (?:them|everybody|everyone|the|my)\b"
+        ),
+    ),
     ("no_wait", r"\b(?:don't|dont|do not|can't|cant|cannot|won't) (?:want to |like to )?wait\b"),
 )
 _TOPICS: Final = tuple((topic, re.compile(pattern)) for topic, pattern in _NAMED)

@@ -212,6 +212,13 @@ _AROUND: Final[tuple[tuple[str, str], ...]] = (
         r"(?:tell|give) (?:the |my )?(?:others|group|students|participants|class|people)",
         "mixed_group",
     ),
+    (
+        (
+            r"\breview\b.*\b(?:pictures|photos|frames|people|students|hour|minutes|group)\b"
+            r"|\bcritique\b"
+        ),
+        "group_review",
+    ),
     (r"\bdron(?:es?|s)?\b|\bdrohnen?\b", "drone"),
     (r"differently|(?:next|another) time\b|improve|do better", "next_time"),
     (r"\b(?:copy|copied|backup|back up)\b.*(?:card|files|pictures)", "copy_card"),

@@ -111,6 +111,8 @@ TOPICS: Final[Mapping[str, Answer]] = {
     "talk.other": trip_answers.say_other,
     # asked by their words alone
     "drone": plainly("asked.drone"),
+    "exercise": plainly("asked.exercise"),
+    "group_review": trip_answers.say_group_review,
     "after_rain": plainly("asked.after_rain"),
     "polariser": filter_answers.say_polariser,
     "iso_or_grain": _iso,

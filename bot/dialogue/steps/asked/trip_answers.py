@@ -8,6 +8,7 @@ from typing import Final
 from bot.dialogue import reckoning, solving
 from bot.dialogue.compose import Role
 from bot.dialogue.reading import read
+from bot.dialogue.reading.spoken_numbers import SIMPLE
 from bot.dialogue.steps.visits import rough_card
 from bot.dialogue.steps.walk import base
 from bot.dialogue.texts import TEXTS, measures
@@ -19,6 +20,12 @@ from core.water import look_of
 
 #: The filter for full sun (common practice).
 _SUN_ND_STOPS: Final = 6.0
+#: A picture in a round takes so long [min], and a group brings so many (common practice).
+_MINUTES_EACH: Final = 4
+_USUAL_PICTURES: Final = 8
+_PICTURES: Final = re.compile(
+    r"\b(?P<n>\d{1,2}|[a-z]+) (?:pictures|photos|frames|people|students|participants)\b"
+)
 #: Up to here a large sensor's grain will do (common practice).
 _GRAINLESS: Final = 1600
 #: Words beside which a light is none of now: a card is made for it.
@@ -70,6 +77,15 @@ def say_grain(turn: Turn, text: str) -> None:
     iso = read(text).iso or of_frames or now.settings.iso
     key = "asked.grain_high" if iso > _GRAINLESS else "asked.grain"
     turn.say(Role.SETTINGS, key, iso=iso_label(iso, now.camera.dial))
+
+
+def say_group_review(turn: Turn, text: str) -> None:
+    """A round of critique: what comes in which order, and how long it takes."""
+    found = _PICTURES.search(text.casefold())
+    said = found["n"] if found else ""
+    number = int(said) if said.isdigit() else SIMPLE.get(said, _USUAL_PICTURES)
+    minutes = str(round(number) * _MINUTES_EACH)
+    turn.say(Role.SETTINGS, "asked.group_review", number=str(round(number)), minutes=minutes)
 
 
 def say_why_time(turn: Turn, text: str) -> None:
