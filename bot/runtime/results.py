@@ -173,24 +173,7 @@ class RowMaker:
         )
 
     def _job(self, action: _Work) -> JobRow:
-        kind, job_input = JobKind.TAKE_BACK, "{}"
-        frame_event_id = None
-        match action:
-            case CheckFrame():
-                kind, job_input = JobKind.CHECK_FRAME, action.model_dump_json()
-                frame_event_id = action.frame_event_id
-            case MeasureFrames():
-                kind, job_input = JobKind.MEASURE_FRAMES, action.model_dump_json()
-                frame_event_id = action.frames[0].event_id
-            case DrawCard():
-                kind, job_input = JobKind.DRAW_CARD, action.model_dump_json()
-            case TellData():
-                kind = JobKind.TELL_DATA
-            case DropFrame():
-                frame_event_id = action.frame_event_id
-            case ForgetPerson():
-                farewell = self.message(action.farewell).message
-                job_input = TakeBack(farewell=farewell).model_dump_json()
+        kind, job_input, frame_event_id = self._order(action)
         return JobRow(
             job_id=new_id(),
             kind=kind,
@@ -201,6 +184,24 @@ class RowMaker:
             created_at=self.now,
             frame_event_id=frame_event_id,
         )
+
+    def _order(self, action: _Work) -> tuple[JobKind, str, str | None]:
+        """The kind of work, what it is told, and the frame that it is about."""
+        match action:
+            case CheckFrame():
+                return JobKind.CHECK_FRAME, action.model_dump_json(), action.frame_event_id
+            case MeasureFrames():
+                first = action.frames[0].event_id
+                return JobKind.MEASURE_FRAMES, action.model_dump_json(), first
+            case DrawCard():
+                return JobKind.DRAW_CARD, action.model_dump_json(), None
+            case TellData():
+                return JobKind.TELL_DATA, "{}", None
+            case DropFrame():
+                return JobKind.TAKE_BACK, "{}", action.frame_event_id
+            case ForgetPerson():
+                farewell = self.message(action.farewell).message
+                return JobKind.TAKE_BACK, TakeBack(farewell=farewell).model_dump_json(), None
 
     def _timer(self, action: SetTimer) -> TimerRow:
         origin = self.inbox.event.origin

@@ -93,21 +93,25 @@ class Runtime:
             hand_on=self._hand_on,
             trouble=troubles.store,
         )
+        self._jobs = self._jobs_of(around, limits, troubles)
+
+    def _jobs_of(self, around: Surroundings, limits: Limits, troubles: Troubles) -> Jobs:
+        """Slow work: all kinds of it, and how they are ended."""
         endings = Endings()
         workshop = Workshop(
             around,
             limits,
             self._courtesy,
             self._scope,
-            clock,
+            self._clock,
             endings,
             self._progress.reached,
         )
-        self._jobs = Jobs(
+        return Jobs(
             around.store,
             workshop.kinds(),
             workshop.bounds(),
-            clock=clock,
+            clock=self._clock,
             hand_on=self._hand_on,
             troubles=troubles,
             over=self._progress.done,
