@@ -231,4 +231,5 @@ def question_part(name: str, values: Mapping[str, str], *, briefly: bool = False
         return Part(Role.QUESTION, asked.key, values, asked.option_keys)
     said = TEXTS[asked.key].format(**values)
     first = said.partition("?")[0] + "?" if "?" in said else said
+    first = first.rpartition(". ")[2]  # "Take it. Blinking now?": what is open is the question
     return Part(Role.QUESTION, "still_open", {"question": first})

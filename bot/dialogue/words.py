@@ -37,7 +37,7 @@ from bot.dialogue.steps.frames import (
 )
 from bot.dialogue.steps.home import at_home, home_words
 from bot.dialogue.steps.safety import closed_place, doubt, emergency, ice
-from bot.dialogue.steps.telling import corrected, group, late, told
+from bot.dialogue.steps.telling import corrected, group, late, rain_told, told
 from bot.dialogue.steps.visits import planning, visit
 from bot.dialogue.steps.walk import composition, highlights, keep, lens, liking, next_frame
 from bot.dialogue.turn import Turn
@@ -126,6 +126,7 @@ def _by_meaning(turn: Turn, event: TextReceived) -> None:
     if asides.leave(turn, event.text, told, asked) or _answered(turn, event, said, question):
         return
     _facts(turn, said, asked, event.text)
+    rain_told.say(turn, said)
     patience.let_go(turn)
 
 
@@ -166,8 +167,9 @@ def _answered(turn: Turn, event: TextReceived, said: str, question: Question | N
         repeat.put_again(turn, whole=True)
         return True
     value = chosen(asked, event.text) or shown(asked, said)
-    if value is None and (value := meant(asked, said)) and by_meaning.is_beside(said):
-        value = None
+    if value is None and not composition.settles(turn, said):
+        value = meant(asked, said)
+        value = None if value is not None and by_meaning.is_beside(said) else value
     if value is not None:
         turn.remember_for_back()
         composition.note_beside(turn, asked.name, said)
@@ -254,6 +256,7 @@ def _go_on_from(
 def _read(turn: Turn, rest: str, text: str, typed: str, expecting: frozenset[str]) -> Facts:
     """The facts of what a message says beside its questions, each where it belongs."""
     facts = read(rest, units=turn.units, expecting=expecting)
+    facts = composition.without_light_of_the_edge(facts, text)
     facts = corrected.placed(turn, text, what_if.supposed(turn, text, facts))
     facts = asides.without_leaf_frame(turn, typed, asides.with_filter(turn, typed, facts))
     return visit.as_forecast(turn, visit.with_trip(turn, facts, text), rest)

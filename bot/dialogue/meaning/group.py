@@ -114,6 +114,16 @@ _THINGS: Final = _words(
 _ENDS: Final = " .!"
 
 
+#: "The phone student", "die Handyschülerin", "la alumna del móvil".
+_PHONE_PERSON: Final = any_of(
+    rf"(?:the|our|one|a|my) (?:mobile |smart)?phone (?:{_NUMBERED}|user|person|one|girl|boy|lady"
+    r"|guy|people|folks|lot)s?",
+    r"(?:die|der|den|dem|meine?[nr]?|eine?) handy-?(?:schüler|nutzer|teilnehmer|leute|knipser)\w*",
+    r"(?:la|el|las|los|una?|mi|mis) (?:alumn[oa]s?|chic[oa]s?|personas?|participantes?)"
+    r" (?:del|de los|con(?: el)?) (?:móvil(?:es)?|teléfonos?|movil(?:es)?)",
+)
+
+
 class Someone(NamedTuple):
     """Another person, and the words for their kit."""
 
@@ -132,6 +142,12 @@ def is_mixed(text: str) -> bool:
         return True
     many = len(formats_of(text)) > 1
     return many and (_SEVERAL.search(said) is not None) and not _OWN.search(said)
+
+
+def of_phones(text: str) -> bool:
+    """Whether a message speaks of who photographs with a phone, and is not about who writes."""
+    said = plain(text, _ENDS)
+    return _PHONE_PERSON.search(said) is not None and not _MINE.search(_PHONE_PERSON.sub("", said))
 
 
 def formats_of(text: str) -> tuple[str, ...]:

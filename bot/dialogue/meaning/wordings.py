@@ -119,6 +119,13 @@ _NAMED: Final = (
             r"|\b(?:a |some )?tasks? for (?:them|everybody|everyone|the|my)\b"
         ),
     ),
+    (
+        "spray_again",
+        (
+            r"\bwiped\b.*\b(?:back|again)\b|\b(?:drops?|droplets|spots?)\b.*\b(?:are|keep|come|came"
+            r"|comes) (?:\w+ )?(?:back|coming|returning|again)\b"
+        ),
+    ),
     ("no_wait", r"\b(?:don't|dont|do not|can't|cant|cannot|won't) (?:want to |like to )?wait\b"),
 )
 _TOPICS: Final = tuple((topic, re.compile(pattern)) for topic, pattern in _NAMED)

@@ -22,7 +22,8 @@ _GONE: Final = any_of(
     r"(?:it|that|they)(?:'s| is| are|'re) (?:gone|out|away)(?: now)?",
     r"(?:moved|cropped|zoomed|tilted|stepped|cut)(?: \w+){0,4} (?:out|away|off|gone)",
     r"(?:cropped|zoomed|cut) (?:it|that|them)|by (?:zooming|moving|cropping|tilting)",
-    r"(?:moved|stepped|turned) away from|out of (?:it|the frame|the picture|shot)(?: now)?",
+    r"(?:moved|stepped|turned) away from|out of (?:it|the frame|the picture|shot)(?: now)?"
+    r"|(?:it's|it is|that's|they're) outside(?: the frame| of it)?",
     r"(?:took|taken|cleared|brushed|picked) (?:it|that|them) (?:away|off|out|up)",
     r"which (?:i|we) (?:took|have taken|cleared|removed)|removed|fixed|sorted",
     r"(?:all )?gone(?: now)?",
@@ -54,6 +55,8 @@ _TOLD: Final = {
         "sky": any_of(
             r"(?:(?:white|bright|pale|grey|bit of|patch of|strip of) )+sky(?: \w+){0,3}"
             r" (?:at|along|above|over|in) (?:the )?(?:top|lip|trees|leaves)",
+            r"(?:there's|there is|see|got|have) (?:(?:a|some|still|bit|of|strip|patch|little) )*"
+            r"(?:white|bright) sky",
             r"sky (?:hole|gap|peeks?|peeking|shows|showing)(?: \w+){0,4}",
         ),
         "lip": any_of(r"(?:lip|fall)(?: \w+){0,2} touch(?:es|ing) (?:the )?(?:top|edge|border)"),
@@ -69,16 +72,24 @@ _TOLD: Final = {
             rf"{_SIDE} (?:has|shows|there's) an? {_THING}",
         ),
         "bright": any_of(
-            rf"(?:bright|white|shiny)(?: \w+){{0,3}} (?:at|on|in) {_SIDE}",
+            rf"(?:bright|white|shiny)(?! sky)(?: (?!sky\b)\w+){{0,3}} (?:at|on|in) {_SIDE}",
             rf"{_SIDE} (?:is|are|looks?) (?:too |very )?(?:bright|white)",
+            rf"{_SIDE}(?: has| shows| there's)? an? (?:bright|white|shiny) \w+",
         ),
     },
 }
+#: Behind these words stands what is so after all.
+_SECOND_THOUGHT: Final = re.compile(
+    r"^.*(?:[.,;!?]|\b(?:hm+|oh|no|wait)) *(?:actually|no wait|wait no|oh wait|on second thoughts?"
+    r"|looking again)\b"
+)
 #: Words of a complaint or of the camera's warning: then the place is where something went wrong.
 _OTHER: Final = re.compile(
     r"\b(?:blink\w*|flash\w*|histogram|soft|blur\w*|mush\w*|smear\w*|sharp|focus|crisp"
     r"|may i|can i|should i|stand|climb|walk|step (?:in|on|over|out|up)\w*)\b|\?"
 )
+#: More words than these tell of more (own rule).
+_FEW: Final = 6
 _CLAUSES: Final = re.compile(r"(?<=[.;!?]) +")
 
 
@@ -93,6 +104,9 @@ def edges_told(text: str, asked: str = "") -> dict[str, str]:
         For "top" and "sides" the option that is told; a twig that was moved out leaves the sides
         clean. What is told of blinking or softness at an edge is no composition.
     """
+    after = _SECOND_THOUGHT.sub("", plain(text))
+    if after != plain(text) and (told := edges_told(after, asked)):
+        return told
     clauses = _CLAUSES.split(plain(text))
     said = " ".join(clause for clause in clauses if not _OTHER.search(clause))
     found = {name: value for name, values in _TOLD.items() if (value := _first(values, said))}
@@ -104,6 +118,12 @@ def edges_told(text: str, asked: str = "") -> dict[str, str]:
     if asked in _SETTLED and not found and (gone or _ASKED.search(said)):
         found = {asked: _SETTLED[asked]}
     return found
+
+
+def is_gone(text: str) -> bool:
+    """Whether a message says in a few words that a thing is out of the frame now."""
+    said = plain(text)
+    return len(said.split()) <= _FEW and _GONE.search(said) is not None and not _OTHER.search(said)
 
 
 def _first(values: dict[str, re.Pattern[str]], said: str) -> str | None:

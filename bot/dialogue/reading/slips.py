@@ -79,6 +79,13 @@ _SPELT: Final = (
     (re.compile(r"\bbg(?= ?[:=]? ?\d)"), "background"),
     (re.compile(r"@ ?(?=\d+(?:\.\d+)? ?(?:c?m|ft|feet|yds?|met(?:er|re)s)\b)"), "at "),
     (re.compile(r"\bfrm\b"), "from"),
+    (  # "1/4 f11 iso 100 with the six": a filter, behind settings
+        re.compile(
+            r"(\b(?:1/\d+|iso ?\d+|f ?/?\d)\b[^.;!?]{0,40}) with (the|my) (three|six|ten|3|6|10)"
+            r"(?=\W*$|[,;.])"
+        ),
+        r"\1 with \2 \3 stop",
+    ),
     (re.compile(r"(?<=\d)( ?(?:ft|feet|foot|m|met(?:er|re)s)) tal\b"), r"\1 tall"),
     (re.compile(r"(?<=\d)( ?(?:ft|feet|foot|m|met(?:er|re)s)) bck\b"), r"\1 back"),
     (re.compile(r"\brok(s?)\b"), r"rock\1"),

@@ -120,9 +120,15 @@ ANSWERS: Final[dict[str, str]] = {
     "light_told.sun_phone": (
         "Sun is the hard case: wait for shade, or take a part that lies in it; the contrast stays."
     ),
-    "light_told.dusk_phone": "Light is short now: prop the phone, timer; the way out in mind.",
-    "light_told.dusk_bare": "Light is short now: ISO and time must give it; the way out in mind.",
-    "light_told.dusk": "Light is short now: polariser off, no ND; the way out in mind.",
+    "light_told.dusk_phone": (
+        "Light is short: prop the phone, timer. The time to turn back is past; lamp ready."
+    ),
+    "light_told.dusk_bare": (
+        "Light is short: ISO and time must give it. The time to turn back is past; lamp ready."
+    ),
+    "light_told.dusk": (
+        "Light is short: polariser off, no ND. The time to turn back is past; lamp ready."
+    ),
     "wind.lull": "Lulls come every 10 to 60 s: wait with the release in your hand.",
     "wind.calm": "Good: then one frame does for water and leaves.",
     "talk.other_told": "I hear you; my part is water, light and cameras.",

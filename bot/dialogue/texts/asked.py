@@ -9,6 +9,12 @@ ASKED: Final[dict[str, str]] = {
     "asked.iso": "{iso}, the lowest: raise it only to shorten the time.",
     "asked.iso_raised": "{iso} here, to keep {time}; otherwise the lowest, {base}.",
     "asked.f_number": "{f_number} here: the depth needs at least f/{needed}.",
+    "one.f_number": "{f_number}, focus at {focus}: the depth needs at least f/{needed}.",
+    "one.f_number_stack": (
+        "Not in one frame, it needs f/{needed}: {frames} frames at {f_number}, or step back from "
+        "it. Single frame: focus at {focus}."
+    ),
+    "one.how_far": "{distance} back: there {focal}, camera level, holds the top.",
     "asked.f_number_plain": "{low} to {high} on this format: sharpest, with enough depth.",
     "asked.f_number_phone": "A phone's f-number is fixed: only ISO and time can change.",
     "asked.why_not_f22": (
@@ -81,6 +87,10 @@ ASKED: Final[dict[str, str]] = {
     "asked.polariser_off": "Off: in {light} it takes light that you need.",
     "asked.both_filters": (
         "Both together work: focus and turn first, then the ND. Watch the corners below 20 mm."
+    ),
+    "asked.both_filters_now": (
+        "Both work: {time} becomes {longer}, {look}. Focus and turn first, then the ND; watch the "
+        "corners below 20 mm."
     ),
     "asked.by_hand": (
         "Not {time}: about 1/15 s braced, several tries. Better rest it on a rock or the bag."
@@ -170,6 +180,10 @@ ASKED: Final[dict[str, str]] = {
         "When the sun stands lower than the wall on its side: a fist at arm's length is 10°. Shade "
         "takes about 3 stops and most of the contrast."
     ),
+    "asked.shade_told": (
+        "From about {time} then, once the sun stands lower than the wall: shade takes about 3 "
+        "stops and most of the contrast. Worth the wait; a shaded section till then."
+    ),
     "asked.filter_order": (
         "Polariser on and turned, meter, focus, switch to manual, then the ND; nothing is turned "
         "after that."
@@ -190,8 +204,8 @@ ASKED: Final[dict[str, str]] = {
     "asked.group": (
         "All keep {time}, it makes the look: {list}; ISO by each meter, an ND where that ends."
     ),
-    "group.view": "Same view: {list}; half of it, half the time.",
-    "group.phones": "Phones: propped, timer, long exposure or a burst.",
+    "group.view": "Same view: {list}.",
+    "group.phones": "Phones: propped, timer, long exposure or a burst to average.",
     "group.phone": "{who}: propped, timer 2 s, long exposure or a burst. Your own walk stays.",
     "group.some": "{who}: {time} there, too, and by format {list}. Your own walk stays.",
     "group.one": (

@@ -94,6 +94,11 @@ LEVERS: Final[dict[str, str]] = {
         "Drops on the glass: step back, cloth over the lens until the shot, wipe, uncover, "
         "shoot, cover. Five frames."
     ),
+    # Off the wind's axis, between gusts, farther with a longer lens: common practice.
+    "symptom.spots_again": (
+        "Spray finds it again: out of its way, farther back with a longer lens. Wipe before each "
+        "frame, shoot between gusts; drops never fall twice in the same place."
+    ),
     "symptom.leaves": (
         "A second frame for the leaves: 1/125 s, ISO up by the same stops, nothing else touched."
     ),

@@ -182,6 +182,16 @@ SAFETY: Final[dict[str, str]] = {
         "A longer lens from the path or the railing makes a like picture: 100 to 200 mm as on "
         "full frame."
     ),
+    "danger.from_afar_phone": (
+        "From the path or the railing, zoomed in or cropped at home, it makes a like picture."
+    ),
+    # Small catchments rise within hours of rain (US National Weather Service); a marked stone,
+    # looked at every 15 minutes: common practice.
+    "rain.before": (
+        "After such rain mark a stone at the edge, look every 15 min: rising, brown, twigs: up "
+        "and out."
+    ),
+    "rain.now": "Drizzle: glass covered until the shot.",
     "danger.from_there": (
         "From where you said, {distance} off, {focal} shows {shown}: stay at the path or railing."
     ),

@@ -200,6 +200,10 @@ WALK: Final[dict[str, str]] = {
         "Manual or long-exposure mode if it has one, timer on. Take one, zoom in: "
         "pure white counts as blinking."
     ),
+    "base.phone_average": (
+        "Longer: {frames} frames averaged make about {time}; long-exposure mode does that. Timer "
+        "on. Zoom in: pure white counts as blinking."
+    ),
     "base.level_ok": "In {light} that is about right on the meter.",
     "base.level_over": "In {light} it stays about {stops} too bright: {others}.",
     "base.bright_gives": "In {light} no longer time fits: {look}. For {wished} water: {others}.",

@@ -6,7 +6,7 @@ from typing import Final
 
 from bot.dialogue.compose import Role
 from bot.dialogue.reading import read
-from bot.dialogue.solving import watch_text
+from bot.dialogue.solving import look_is, watch_text
 from bot.dialogue.steps.walk import base
 from bot.dialogue.steps.walk.base_said import DIM_EV
 from bot.dialogue.texts import TEXTS, measures
@@ -114,3 +114,21 @@ def say_polariser_left(turn: Turn, text: str) -> None:
     """A polariser that stayed on: what it costs in time."""
     del text
     _say_polariser(turn, "answer.polariser_left")
+
+
+def say_both_filters(turn: Turn, text: str) -> None:
+    """Polariser and ND together: what the time becomes where one of them is on."""
+    del text
+    given = turn.walk.given
+    if given is None or given.polariser_on or not given.nd_on_stops:
+        turn.say(Role.SETTINGS, "asked.both_filters")
+        return
+    camera = turn.camera
+    longer_s = given.shutter_s * 2**POLARISER_STOPS
+    turn.say(
+        Role.SETTINGS,
+        "asked.both_filters_now",
+        time=watch_text(given.shutter_s, camera),
+        longer=watch_text(longer_s, camera),
+        look=look_is(turn.facts, longer_s),
+    )

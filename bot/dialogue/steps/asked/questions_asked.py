@@ -9,7 +9,7 @@ from bot.dialogue.compose import Part
 from bot.dialogue.facts import Facts
 from bot.dialogue.reading import read
 from bot.dialogue.slots import KIT_SLOTS
-from bot.dialogue.steps.asked import filter_answers, trade_answers, verdicts
+from bot.dialogue.steps.asked import filter_answers, one_number, trade_answers, verdicts
 from bot.dialogue.steps.asked.topic_answers import TOPICS, Answer
 from bot.dialogue.turn import Turn
 
@@ -45,6 +45,8 @@ def answer(turn: Turn, text: str) -> str | None:
     Returns:
         What else the message says, to be read for facts; None when it asks nothing known.
     """
+    if one_number.answer(turn, text):
+        return ""
     judged = verdicts.answer(turn, text)
     if judged is not None:
         return judged
@@ -254,6 +256,10 @@ _ABOUT: Final[tuple[tuple[str, str], ...]] = (
     (r"spray|droplets|drops|keep.*(?:dry|lens clean)", "spray"),
     (r"hand ?-?held|by hand|(?:without|need|no) (?:an? |the )?tripod", "by_hand"),
     (r"permit|allowed|tripods? ok", "permit"),
+    (
+        r"(?:darker|more dark|less bright)\b.*\bphone\b|\bphone\b.*(?:darker|less bright)",
+        "phone_darker",
+    ),
     (r"\bphone\b", "phone"),
     (r"\biso\b", "iso_or_grain"),
     (r"\bfocus", "focus_where"),

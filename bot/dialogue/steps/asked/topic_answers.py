@@ -6,7 +6,13 @@ import re
 from collections.abc import Callable, Mapping
 from typing import Final
 
-from bot.dialogue.steps.asked import diagnosis, filter_answers, trade_answers, trip_answers
+from bot.dialogue.steps.asked import (
+    diagnosis,
+    filter_answers,
+    one_number,
+    trade_answers,
+    trip_answers,
+)
 from bot.dialogue.steps.asked.trade_answers import plainly
 from bot.dialogue.steps.home import at_home
 from bot.dialogue.steps.telling import group
@@ -45,7 +51,7 @@ TOPICS: Final[Mapping[str, Answer]] = {
     "polariser_stops": filter_answers.say_polariser_stops,
     "polariser_turn": plainly("asked.polariser_turn"),
     "polariser_left": filter_answers.say_polariser_left,
-    "both_filters": plainly("asked.both_filters"),
+    "both_filters": filter_answers.say_both_filters,
     "f_number": trade_answers.say_f_number,
     "why_not_f22": trade_answers.say_why_not_f22,
     "focus_where": trade_answers.say_focus,
@@ -54,7 +60,9 @@ TOPICS: Final[Mapping[str, Answer]] = {
     "tripod_blur": _of_itself(diagnosis.soft_all),
     "iso": trade_answers.say_iso,
     "leaves": trade_answers.say_leaves,
+    "phone_darker": plainly("phone.darker"),
     "spray": plainly("symptom.spots"),
+    "spray_again": plainly("symptom.spots_again"),
     "raw": plainly("asked.raw"),
     "white_balance": plainly("asked.white_balance"),
     "histogram": plainly("asked.histogram"),
@@ -86,7 +94,7 @@ TOPICS: Final[Mapping[str, Answer]] = {
     "tell_home": note_home.say,
     "path_open": plainly("asked.path_open"),
     "rough_card": trip_answers.say_card,
-    "shade_when": plainly("asked.shade"),
+    "shade_when": one_number.say_shade,
     "filter_order": plainly("asked.filter_order"),
     "polariser_seen": plainly("asked.polariser_seen"),
     "join_frames": plainly("asked.join"),

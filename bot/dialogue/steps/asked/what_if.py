@@ -26,6 +26,13 @@ _SUPPOSING: Final = re.compile(
     r"\s*(?:(?:ok(?:ay)?|so|but|hmm?|and|now)\W+)*(?:what if|what about|how about|suppose|if)\b",
     re.IGNORECASE,
 )
+#: "What time with the 3 stop at f/11": a time is asked for, nothing was set.
+_ASKS_TIME: Final = re.compile(
+    r"(?:^|[.,;!?] ?)(?:(?:and|so|ok|then|what|which|the|my)\W+)*"
+    r"(?:time|shutter(?: speed| time)?|exposure(?: time)?|how long)\b[^.?!]*"
+    r"\b(?:at|with|without|for|through|behind) ",
+    re.IGNORECASE,
+)
 #: How one goes on that builds on what was tried just before.
 _GOES_ON: Final = re.compile(r"\s*(?:and|or|plus|then|at|with|without|from|in|if)\b", re.IGNORECASE)
 #: Changes that are told by what happens rather than by a value.
@@ -61,7 +68,9 @@ def supposed(turn: Turn, text: str, facts: Facts) -> Facts:
     """
     before = turn.context.conversation.tried
     goes_on = before is not None and _GOES_ON.match(text) is not None
-    if not (facts.ask_what_if or _SUPPOSING.match(text) or goes_on):
+    asks = _ASKS_TIME.search(text) is not None and facts.shutter_s is None
+    asks = asks and turn.walk.given is not None
+    if not (facts.ask_what_if or _SUPPOSING.match(text) or goes_on or asks):
         return facts
     tried = facts.updated(_happening(turn, text.casefold()))
     if not tried.known().keys() & _TRIED:

@@ -21,8 +21,8 @@ from bot.dialogue.turn import Turn
 _QUESTION: Final = "out_there"
 #: Questions that may stand before this one is put again: their answers bring no settings.
 BEFORE_IT: Final = frozenset({"forget", "safe", "in_danger", "resume"})
-#: Who thanks wants no settings.
-_LEAVING: Final = frozenset({Aside.THANKS})
+#: Who thanks or goes wants no settings.
+_LEAVING: Final = frozenset({Aside.THANKS, Aside.BYE})
 #: What is asked of the day: no setting stands in the answers, and none sends anybody anywhere.
 _OF_THE_DAY: Final = frozenset(
     {"pack", "tell_home", "path_open", "permit", "stay", "time_forgotten", "choose", "copy_card"}

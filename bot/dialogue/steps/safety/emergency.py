@@ -179,7 +179,8 @@ def _safe_picture(turn: Turn) -> None:
     """A like picture from the walk's own place if that is known and away, else advice."""
     facts = turn.facts
     if facts.distance_m is None or facts.distance_m < _AWAY_M:
-        turn.say(Role.CHECK, "danger.from_afar")
+        phone = reckoning.is_phone(facts)
+        turn.say(Role.CHECK, "danger.from_afar_phone" if phone else "danger.from_afar")
         return
     sensor = reckoning.sensor_of(facts)
     shown_m = facts.fall_width_m or _SHOWN_M

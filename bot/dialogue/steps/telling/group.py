@@ -39,6 +39,8 @@ def answer(turn: Turn, typed: str, said: str) -> bool:
     """
     if group.is_mixed(typed):
         say_all(turn, typed)
+    elif group.of_phones(typed):
+        _say(turn, (_PHONE,))
     elif not _of_someone(turn, typed):
         if not group.asks_for_formats(typed):
             return False
@@ -64,12 +66,16 @@ def _say(turn: Turn, formats: tuple[str, ...]) -> None:
     else:
         turn.say(Role.SETTINGS, "group.phones")
     repeat.put_again_if_open(turn, whole=False)
+    if cameras and _PHONE in formats:
+        turn.say_or_keep(Role.CHECK, "group.phones")
     if len(cameras) > 1:
         shared = _shared(turn)
         focals = [f"{shared.focal(name)} mm {_name(name)}" for name in cameras]
-        turn.say_or_keep(Role.CHECK, "group.view", list=", ".join(focals))
-    if cameras and _PHONE in formats:
-        turn.say_or_keep(Role.CHECK, "group.phones")
+        listed = ", ".join(focals)
+        if _PHONE in formats:  # there is no room for both
+            turn.reason("group.view", list=listed)
+        else:
+            turn.say_or_keep(Role.CHECK, "group.view", list=listed)
     turn.reason("why.group")
 
 

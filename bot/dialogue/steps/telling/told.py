@@ -125,11 +125,14 @@ _IN_THE_BAG: Final = re.compile(r"\b(?:also|own|bag|and)\b", re.IGNORECASE)
 def _settled(turn: Turn, facts: Facts, text: str) -> Facts:
     """What the person set is no longer chosen by the bot: focal length, lens, polariser."""
     known_now = set(facts.known())
+    _note_nd(turn, facts)
     if facts.polariser_on is not None:
         now = "on" if facts.polariser_on else "off"
         turn.change_walk(checks=turn.walk.checks | {"polariser": now})
     elif facts.has_polariser is False and turn.facts.polariser_on:
         facts = facts.updated(Facts(polariser_on=False))  # none is on that is not there
+    elif _names_nd_alone(turn, facts):
+        facts = facts.updated(Facts(polariser_on=False))  # not for good: it was never refused
     if len(facts.lenses) == 1 and "focal" in turn.walk.checks and not _IN_THE_BAG.search(text):
         turn.change_walk(checks=turn.walk.checks | {"lens": lens_kit.name_of(facts.lenses[0])})
     if "focal_mm" in known_now:
@@ -137,6 +140,23 @@ def _settled(turn: Turn, facts: Facts, text: str) -> Facts:
     elif known_now & {"lenses"} and turn.walk.checks.get("focal") == "set":
         turn.unlearn("focal_mm")
     return facts
+
+
+def _note_nd(turn: Turn, facts: Facts) -> None:
+    """An ND that was taken off stays off until another light, look or filter is told."""
+    if facts.nd_on_stops is not None:
+        now = "on" if facts.nd_on_stops else "off"
+        turn.change_walk(checks=turn.walk.checks | {"nd": now})
+    elif facts.known().keys() & {"light", "look", "nd_stops"}:
+        checks = {name: check for name, check in turn.walk.checks.items() if name != "nd"}
+        turn.change_walk(checks=checks)
+
+
+def _names_nd_alone(turn: Turn, facts: Facts) -> bool:
+    """Whether a frame was taken "with the six": then a polariser that was only advised is off."""
+    frame = bool(facts.nd_on_stops) and {"f_number", "shutter_s"} <= facts.known().keys()
+    advised = turn.facts.polariser_on and "polariser" not in turn.walk.checks
+    return frame and facts.polariser_on is None and bool(advised)
 
 
 def moved(turn: Turn, facts: Facts, text: str) -> None:

@@ -149,16 +149,19 @@ def _fit_to_light(turn: Turn, wanted: Settings) -> Solved | None:
 def _filters_usable(turn: Turn) -> Facts:
     """What is known, without filters that stay off.
 
-    The person took the polariser off, or the sun has set: then it takes light that is needed, and
-    so does an ND (common practice).
+    The person took the polariser or the ND off, or the sun has set: then they take light that is
+    needed (common practice).
     """
     facts = turn.facts
     if facts.light in base_said.AFTER_SUNSET:
         none = {"polariser_on": False, "has_polariser": False, "nd_on_stops": 0.0, "nd_stops": ()}
         return facts.model_copy(update=none)
+    off: dict[str, object] = {}
     if turn.walk.checks.get("polariser") == "off":
-        return facts.model_copy(update={"has_polariser": False})
-    return facts
+        off["has_polariser"] = False
+    if turn.walk.checks.get("nd") == "off":
+        off["nd_stops"] = ()
+    return facts.model_copy(update=off)
 
 
 def _over_stops(turn: Turn, facts: Facts, wanted: Settings) -> float | None:

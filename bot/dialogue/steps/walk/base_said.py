@@ -6,11 +6,11 @@ import math
 from typing import Final
 
 from bot.dialogue import reckoning, solving
-from bot.dialogue.aims import own_here
+from bot.dialogue.aims import aim_of, own_here
 from bot.dialogue.compose import Role
 from bot.dialogue.facts import Facts
 from bot.dialogue.flowing import Flowing
-from bot.dialogue.solving import Solved
+from bot.dialogue.solving import Solved, time_text
 from bot.dialogue.steps.walk import reasons
 from bot.dialogue.texts import TEXTS, measures
 from bot.dialogue.turn import Turn
@@ -31,6 +31,9 @@ _OFFERED: Final = "polariser_offered"
 _LONG: Final = ("base.level_", "base.bright_", "base.dark_", "lens.")
 #: Up to here a predicted level counts as right [stops] (own rule: the light is told in words).
 _RIGHT_STOPS: Final = 0.5
+#: So many frames of a burst are worth averaging (trade: 4 to 16, common practice).
+_LEAST_AVERAGED: Final = 3
+_MOST_AVERAGED: Final = 16
 #: Above this many frames of a focus stack the nearest thing is let go (common practice: about 6).
 _MOST_FRAMES: Final = 6
 
@@ -101,13 +104,16 @@ def _may_have_one(facts: Facts) -> bool:
 def offer_polariser(turn: Turn, given: GivenSettings, camera: Camera) -> None:
     """A polariser in the bag: when it is worth its light, said once on a walk; it is not on yet."""
     facts, checks = turn.facts, turn.walk.checks
-    if not facts.has_polariser or given.polariser_on or facts.polariser_on is not None:
+    if not facts.has_polariser or given.polariser_on or checks.get("polariser") == "off":
         return
     if reckoning.is_phone(facts) or _OFFERED in checks or facts.light in AFTER_SUNSET:
         return
-    turn.change_walk(checks=checks | {_OFFERED: "said"})
     light = LIGHTS.get(facts.light or "")
-    if light is not None and light.ev100 <= DIM_EV:
+    dim = light is not None and light.ev100 <= DIM_EV
+    if dim and facts.polariser_on is False:
+        return  # it is off already
+    turn.change_walk(checks=checks | {_OFFERED: "said"})
+    if dim:
         turn.say(Role.CHECK, "base.leave_polariser", light=TEXTS[f"light.{facts.light}"])
     else:
         time, longer = (
@@ -177,12 +183,25 @@ def say_support(turn: Turn, facts: Facts) -> None:
         turn.say(Role.CHECK, "base.manual")
     elif reckoning.is_phone(facts):
         if not any(part.key == "base.level_over_phone" for part in turn.parts):
-            turn.say(Role.CHECK, "base.phone_take")
+            _say_phone(turn)
     elif facts.hand_held or facts.has_tripod is False:
         turn.say(Role.CHECK, "base.no_tripod")
     else:
         full = any(part.key.startswith(_LONG) for part in turn.parts)
         turn.say(Role.ASSUMPTION if full else Role.CHECK, "base.tripod")
+
+
+def _say_phone(turn: Turn) -> None:
+    """How to take it with a phone; where its time is short of the look, averaging makes it up."""
+    given, look = turn.walk.given, reckoning.wished_look(turn.facts)
+    flow = reckoning.flowing_or_usual(turn.facts, reckoning.focal_of(turn.facts))
+    aim_s = flow.time_for(aim_of(turn, look))
+    frames = 0 if given is None else math.ceil(aim_s / given.shutter_s)
+    if given is None or not _LEAST_AVERAGED <= frames <= _MOST_AVERAGED:
+        turn.say(Role.CHECK, "base.phone_take")
+        return
+    time = time_text(frames * given.shutter_s, turn.camera)
+    turn.say(Role.CHECK, "base.phone_average", frames=str(frames), time=time)
 
 
 def explain(

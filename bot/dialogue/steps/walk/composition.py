@@ -6,9 +6,9 @@ from typing import Final
 
 from bot.dialogue import reckoning
 from bot.dialogue.compose import Role
-from bot.dialogue.facts import Units
+from bot.dialogue.facts import Facts, Units
 from bot.dialogue.meaning.wordings import topic_by_words
-from bot.dialogue.reading.edges import edges_told
+from bot.dialogue.reading.edges import edges_told, is_gone
 from bot.dialogue.states import State, Trigger
 from bot.dialogue.steps.anywhere import repeat
 from bot.dialogue.steps.walk import base
@@ -16,6 +16,7 @@ from bot.dialogue.turn import Turn
 
 _CHECKS: Final = frozenset({"top", "sides", "anchor"})
 _BEFORE_BASE: Final = frozenset({State.ARRIVE, State.LENS, State.COMPOSITION})
+_SETTLED: Final = {"top": "covered", "sides": "clean"}
 #: What needs a remark, and the text of it; the other answers are fine as they are.
 _REMARKS: Final = {
     ("top", "sky"): "top.sky",
@@ -67,6 +68,25 @@ def _remark(turn: Turn, name: str, value: str) -> None:
     turn.say(Role.CHECK, remark)
 
 
+def settles(turn: Turn, text: str) -> bool:
+    """Whether a message says that what was wrong at an edge is gone, whatever is asked."""
+    return is_gone(text) and _open_remark(turn) is not None
+
+
+def _open_remark(turn: Turn) -> str | None:
+    """The check whose remedy was said, and not yet done."""
+    checks = turn.walk.checks
+    return next((name for name in ("sides", "top") if (name, checks.get(name)) in _REMARKS), None)
+
+
+def without_light_of_the_edge(told: Facts, text: str) -> Facts:
+    """White sky at the top edge says nothing of the light."""
+    white = told.light == "bright cloud" and "sky" in text.casefold()
+    if not white or edges_told(text).get("top") is None:
+        return told
+    return told.model_copy(update={"light": None})
+
+
 def hear(turn: Turn, text: str) -> bool:
     """Keep what a message tells of the edges before or beside its question; whether it does.
 
@@ -76,7 +96,13 @@ def hear(turn: Turn, text: str) -> bool:
         return False  # a complaint of frames, with an answer of its own
     question = repeat.standing(turn)
     told = edges_told(text, question.name if question is not None else "")
-    if not told or turn.context.conversation.walk is None:
+    if turn.context.conversation.walk is None:
+        return False
+    remark = _open_remark(turn)
+    if remark is not None and is_gone(text):
+        told = {remark: _SETTLED[remark]}
+        turn.change_walk(checks=turn.walk.checks | told)
+    if not told:
         return False
     if turn.walk.state not in _BEFORE_BASE:
         return _hear_later(turn, told)
