@@ -205,7 +205,7 @@ ASKED: Final[dict[str, str]] = {
         "All keep {time}, it makes the look: {list}; ISO by each meter, an ND where that ends."
     ),
     "group.view": "Same view: {list}.",
-    "group.phones": "Phones: propped, timer, long exposure or a burst to average.",
+    "group.phones": "Phones: propped, timer, long exposure or a burst.",
     "group.phone": "{who}: propped, timer 2 s, long exposure or a burst. Your own walk stays.",
     "group.some": "{who}: {time} there, too, and by format {list}. Your own walk stays.",
     "group.one": (

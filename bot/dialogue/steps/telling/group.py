@@ -66,16 +66,15 @@ def _say(turn: Turn, formats: tuple[str, ...]) -> None:
     else:
         turn.say(Role.SETTINGS, "group.phones")
     repeat.put_again_if_open(turn, whole=False)
-    if cameras and _PHONE in formats:
+    phones = bool(cameras) and _PHONE in formats
+    if phones and formats is not _USUAL:  # a phone that was named stands before the view
         turn.say_or_keep(Role.CHECK, "group.phones")
     if len(cameras) > 1:
         shared = _shared(turn)
         focals = [f"{shared.focal(name)} mm {_name(name)}" for name in cameras]
-        listed = ", ".join(focals)
-        if _PHONE in formats:  # there is no room for both
-            turn.reason("group.view", list=listed)
-        else:
-            turn.say_or_keep(Role.CHECK, "group.view", list=listed)
+        turn.say_or_keep(Role.CHECK, "group.view", list=", ".join(focals))
+    if phones and formats is _USUAL:
+        turn.say_or_keep(Role.CHECK, "group.phones")
     turn.reason("why.group")
 
 
