@@ -9,6 +9,7 @@ from typing import Final
 from bot.dialogue.kept import ToldFrame
 from bot.dialogue.reading.frame_list import FEW, is_same_time
 from bot.dialogue.reading.frame_times import SpokenTime, times_in
+from bot.dialogue.reading.ordinals import ENGLISH, FIRST, FOREIGN, LAST
 from bot.dialogue.reading.phrases import any_of
 
 #: "The second one" is counted; "the second" may be one of time.
@@ -26,10 +27,10 @@ _ARTICLE: Final = (
 )
 _ENDS: Final = any_of(
     rf"{_ARTICLE}(?:(?P<lead>{'|'.join(FEW)}) )?"
-    r"(?:(?P<last>last|final|letzte[nrs]?|ultim[oa]s?)|(?P<first>first|erste[nrs]?|primer[oa]?s?)"
+    rf"(?:(?P<last>{LAST})|(?P<first>{FIRST})"
     r"|(?P<long>longe(?:st|r)|slowest|längste[nrs]?|(?:mas|more) larg[oa]s?)"
     r"|(?P<short>shorte(?:st|r)|fastest|quickest|kürzeste[nrs]?|(?:mas|more) cort[oa]s?)"
-    r"|(?P<second>(?<!\d )second|zweite[nrs]?|segund[oa])"
+    rf"|(?P<second>(?<!\d ){ENGLISH[2]}|{FOREIGN[2]})"
     r"|(?P<middle>middle|mittlere[nrs]?|del medio))"
     rf"{_COUNT.format('behind')}"
     r"(?! (?:time|try|thing|rock|step|drop|stone|tier|leaf|ledge|fall))"
@@ -49,17 +50,12 @@ _ORDINALS: Final = tuple(
     (
         re.compile(
             r"(?:\bthe |^|\band |\bder |\bdas |\bdie |\bla |\bel )"
-            rf"(?:{words})\b(?! of a| \d)"
+            rf"(?:{word}|{FOREIGN[place]})\b(?! of a| \d)"
         ),
         place,
     )
-    for words, place in (
-        ("third|dritte[nrs]?|tercer[oa]?", 3),
-        ("fourth|vierte[nrs]?|cuart[oa]", 4),
-        ("fifth|fünfte[nrs]?|quint[oa]", 5),
-        ("sixth|sechste[nrs]?|sext[oa]", 6),
-        ("seventh|siebte[nrs]?|septim[oa]", 7),
-    )
+    for place, word in ENGLISH.items()
+    if place > 2  # the second one is told apart from a time of one second
 )
 
 

@@ -11,6 +11,7 @@ from bot.dialogue.kept import ToldFrame
 from bot.dialogue.reading.draft import RANGES
 from bot.dialogue.reading.frame_times import SpokenTime, times_in
 from bot.dialogue.reading.lenses import PRIMES
+from bot.dialogue.reading.ordinals import ENGLISH, FIRST, FOREIGN, LAST
 from core.series import SAME_STOPS, exact_shutter_s
 
 Slot = Literal["f_number", "iso", "focal_mm", "nd_on_stops"]
@@ -31,13 +32,13 @@ _FILTER: Final = re.compile(
 FEW: Final = {"two": 2, "three": 3, "four": 4, "2": 2, "3": 3, "4": 4}
 _FEW_WORDS: Final = "|".join(FEW)
 _ENDS: Final = re.compile(
-    rf"\b(?:(?P<before>{_FEW_WORDS}) )?(?:(?P<last>last|final|letzte\w*|ultim[oa]s?)"
-    rf"|first|erste\w*|primer[oa]?s?)(?: (?P<behind>{_FEW_WORDS})\b)?"
+    rf"\b(?:(?P<before>{_FEW_WORDS}) )?(?:(?P<last>{LAST})|{FIRST})\b"
+    rf"(?: (?P<behind>{_FEW_WORDS})\b)?"
 )
-_NTH: Final = (
-    (re.compile(r"\b(?:the second|zweite\w*|segund[oa])\b(?! \d)"), 2),
-    (re.compile(r"\b(?:the third|dritte\w*|tercer[oa]?)\b"), 3),
-    (re.compile(r"\b(?:the fourth|vierte[nrs]?|cuart[oa])\b"), 4),
+#: "The second 1/8" is a time.
+_NTH: Final = tuple(
+    (re.compile(rf"\b(?:the {word}|{FOREIGN[place]})\b(?! \d)"), place)
+    for place, word in ENGLISH.items()
 )
 #: "All but the last, which was f/22".
 _WHICH: Final = re.compile(r",? ?(?:which|that one|die|das|que) ")
