@@ -46,7 +46,7 @@ from core.frame.raw import read_raw, render
 from core.frame.raw_exposure import clipped_share, raw_exposure
 from core.frame.report import FrameMetadata
 from core.frame.sniff import RAW, file_kind, has_readable_directory
-from core.frame.tiff_strips import strips_are_there
+from core.frame.tiff_strips import in_wide_planes, strips_are_there
 
 #: Longest Exif block [bytes]: in a JPEG a camera has 64 kB for it; four times as much for other
 #: kinds of files. Own rule.
@@ -117,7 +117,8 @@ def decode(
 
     Raises:
         UnreadableFrameError: EMPTY, NOT_A_PICTURE, KIND_NOT_READ (`raw` 1 for a camera's raw file
-            that the decoder does not know, else 0), DAMAGED,
+            that the decoder does not know, else 0; `stored` 1 for a TIFF or PNG that keeps its
+            pixels in an unusual way), DAMAGED,
             TOO_MANY_BYTES (`bytes`, `limit`), TOO_MANY_PIXELS (`pixels`, `limit`),
             TOO_SMALL (`width`, `height`, `limit`) or TOO_MUCH_MEMORY.
     """
@@ -200,17 +201,19 @@ def _read_tiff(data: bytes, max_pixels: int) -> _Opened:
         image = TiffImageFile(io.BytesIO(data))
     except SyntaxError as error:  # how the reader says "not for me"
         if has_readable_directory(data):
-            raise UnreadableFrameError(FrameFault.KIND_NOT_READ, raw=0) from error
+            raise UnreadableFrameError(FrameFault.KIND_NOT_READ, raw=0, stored=1) from error
         raise
     check_size(image.size, min(max_pixels, MAX_PIXELS_UNSCALED))
     if not strips_are_there(image.tag_v2, len(data)):
         raise UnreadableFrameError(FrameFault.DAMAGED)
+    if in_wide_planes(image.tag_v2):
+        raise UnreadableFrameError(FrameFault.KIND_NOT_READ, raw=0, stored=1)
     return _read_loaded(image)
 
 
 def _read_loaded(image: ImageFile) -> _Opened:
     if image.mode not in READABLE_MODES | SIXTEEN_BIT_MODES:
-        raise UnreadableFrameError(FrameFault.KIND_NOT_READ, raw=0)
+        raise UnreadableFrameError(FrameFault.KIND_NOT_READ, raw=0, stored=1)
     image.load()
     tags = _tags(image)
     # Asked after loading: the TIFF reader has then turned the picture and dropped the tag.

@@ -12,6 +12,7 @@ from core.frame.findings import RawExposure
 from core.frame.photosites import COLOURS
 from core.frame.pixels import halvings_to, shrunk
 from core.frame.raw import RawFrame
+from core.frame.room import MOST_RAW_STOPS
 
 #: Averaged to about this long side [px]; of four neighbours there the darkest counts, so that a
 #: point of sparkle vanishes in what surrounds it. Own rule.
@@ -19,8 +20,6 @@ _BODY_SIDE_PX: Final = 800
 #: What this part of the blocks does not exceed is the brightest body: sparkle of 0.1 % of the
 #: frame does no harm (own rule).
 _BODY_SHARE: Final = 0.999
-#: Room that is told at most [stops]; further down the noise of black decides. Own rule.
-_MOST_ROOM_STOPS: Final = 6.0
 #: The preview's clipped share must lie between these to be compared: below, single pixels
 #: decide, above, hardly anything is left to compare. Own rules.
 _PREVIEW_SHARES: Final = (2e-4, 0.6)
@@ -76,8 +75,8 @@ def _room_stops(frame: RawFrame, colour: str) -> float:
         blocks = _darkest_of_four(shrunk(small, halvings)).astype(np.float32)
         level = float(np.quantile(blocks, _BODY_SHARE)) - plane.black
         levels.append(level / (saturation.code - plane.black))
-    brightest = max(*levels, 2.0**-_MOST_ROOM_STOPS)
-    return min(max(0.0, -math.log2(brightest)), _MOST_ROOM_STOPS)
+    brightest = max(*levels, 2.0**-MOST_RAW_STOPS)
+    return min(max(0.0, -math.log2(brightest)), MOST_RAW_STOPS)
 
 
 def _darkest_of_four(blocks: NDArray[np.uint16]) -> NDArray[np.uint16]:
@@ -99,7 +98,7 @@ def _over(frame: RawFrame, preview: NDArray[np.uint8], level: int) -> float | No
     if not _PREVIEW_SHARES[0] <= shown <= _PREVIEW_SHARES[1]:
         return None
     light = _light(frame, preview.shape[1])
-    reached = max(float(np.quantile(light, 1 - shown)), 2.0**-_MOST_ROOM_STOPS)
+    reached = max(float(np.quantile(light, 1 - shown)), 2.0**-MOST_RAW_STOPS)
     below = min(
         (saturation.clipped_from - saturation.black) / (saturation.code - saturation.black)
         for saturation in frame.saturation.values()

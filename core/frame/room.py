@@ -28,6 +28,8 @@ _AIM_CODE: Final = 245
 #: More room than this is not promised: the darker a frame, the less its brightest body need be
 #: the water, and the less a camera's tone curve is like sRGB. Own rule.
 _MOST_ROOM_STOPS: Final = 2.0
+#: Room that is told of a raw at most [stops]; further down the noise of black decides. Own rule.
+MOST_RAW_STOPS: Final = 6.0
 #: Less than a third of a stop, one click of most cameras, is no room to speak of.
 _CLICK_STOPS: Final = 1 / 3
 
@@ -43,6 +45,17 @@ _STEP_SHEET_STOPS: Final = 1.0
 _PATCH_WIDTH: Final = 0.01
 _SHEET_SHARE: Final = 0.05
 _CHANNELS: Final = 3
+#: With this part of it white that may be anything, a frame is too bright, and so large a step
+#: down comes nearest to one that can be judged. Own rules.
+_LOST_SHARE: Final = 0.6
+_STEP_LOST_STOPS: Final = 2.0
+
+
+def is_capped(report: FrameReport) -> bool:
+    """Whether a frame has at least the room that is told, and maybe much more."""
+    most = MOST_RAW_STOPS if report.raw is not None else _MOST_ROOM_STOPS
+    room_stops = report.room_stops
+    return room_stops is not None and room_stops - (report.preview_over_stops or 0.0) >= most
 
 
 def room_and_advice(
@@ -53,9 +66,9 @@ def room_and_advice(
     """Room to the right and what to do next.
 
     White water decides first: it gives a step down even when a gap to the sky is clipped too.
-    Then come areas that could be water or sky (`ASK`), then the sky (`REFRAME`); both leave the
-    room open. Sparkle counts only when there is a lot of it. A lamp or the sun may clip. With
-    nothing left, the room is measured.
+    Then come areas that could be water or sky (`ASK`, or a large step down where most of the frame
+    is clipped), then the sky (`REFRAME`); both leave the room open. Sparkle counts only when there
+    is a lot of it. A lamp or the sun may clip. With nothing left, the room is measured.
 
     Args:
         clipping: of the frame.
@@ -71,7 +84,9 @@ def room_and_advice(
     if AreaKind.WHITE_WATER in kinds:
         return -_step_down(deciding), Advice.DARKER
     if AreaKind.UNSURE in kinds:
-        return None, Advice.ASK
+        unsure = sum(area.share for area in deciding if area.kind is AreaKind.UNSURE)
+        lost = unsure >= _LOST_SHARE
+        return (-_STEP_LOST_STOPS, Advice.DARKER) if lost else (None, Advice.ASK)
     if AreaKind.SKY_GAP in kinds:
         return None, Advice.REFRAME
     if AreaKind.SPARKLE in kinds:

@@ -22,6 +22,7 @@ _TILE_LENGTHS: Final = 325
 
 _NOT_COMPRESSED: Final = 1
 _SEPARATE_PLANES: Final = 2
+_EIGHT_BITS: Final = 8
 
 
 def strips_are_there(tags: Mapping[int, object], file_bytes: int) -> bool:
@@ -43,6 +44,15 @@ def strips_are_there(tags: Mapping[int, object], file_bytes: int) -> bool:
         return False
     plain = _one(tags, _COMPRESSION, _NOT_COMPRESSED) == _NOT_COMPRESSED
     return not (plain and lengths) or sum(lengths) >= _plain_bytes(tags)
+
+
+def in_wide_planes(tags: Mapping[int, object]) -> bool:
+    """Whether each channel lies in a plane of its own with more than 8 bits a sample.
+
+    The reader takes such planes for 8 bits, and makes another picture of them.
+    """
+    apart = _one(tags, _PLANES, 1) == _SEPARATE_PLANES and _one(tags, _SAMPLES, 1) > 1
+    return apart and any(bits > _EIGHT_BITS for bits in _several(tags, _BITS))
 
 
 def _strips(tags: Mapping[int, object]) -> int:

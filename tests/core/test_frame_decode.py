@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import io
+import struct
 
 import cv2
 import numpy as np
@@ -26,6 +27,7 @@ from tests.core.frame_files import (
     tiff_directory,
 )
 
+PACKED = {"raw": 0, "stored": 1}
 ORIENTATION, WIDTH, HEIGHT = 274, 40962, 40963
 
 
@@ -264,12 +266,12 @@ def test_stated_size_tells_a_copy() -> None:
             {"pixels": 3_600_000_000, "limit": 110_000_000},
         ),
         (png_header(3000, 3000)[:-30], FrameFault.DAMAGED, {}),
-        (saved(Image.new("F", (200, 200)), "TIFF"), FrameFault.KIND_NOT_READ, {"raw": 0}),
-        (saved(Image.new("I", (200, 200)), "TIFF"), FrameFault.KIND_NOT_READ, {"raw": 0}),
+        (saved(Image.new("F", (200, 200)), "TIFF"), FrameFault.KIND_NOT_READ, PACKED),
+        (saved(Image.new("I", (200, 200)), "TIFF"), FrameFault.KIND_NOT_READ, PACKED),
         (
             tiff_directory({256: (4, 1, 200), 257: (4, 1, 200), 258: (3, 1, 7), 262: (3, 1, 2)}),
             FrameFault.KIND_NOT_READ,
-            {"raw": 0},
+            PACKED,
         ),
         (b"II*\x00\xff\xff\xff\xff", FrameFault.DAMAGED, {}),
         (b"\xff\xd8\xff\xe0", FrameFault.DAMAGED, {}),
@@ -282,6 +284,30 @@ def test_faults(data: bytes, fault: FrameFault, numbers: dict[str, float]) -> No
     with pytest.raises(UnreadableFrameError) as caught:
         decode(data)
     assert (caught.value.fault, caught.value.numbers) == (fault, numbers)
+
+
+@pytest.mark.parametrize("bits", [8, 16])
+def test_planes_of_16_bits_are_no_planes_of_8(bits: int) -> None:
+    """A TIFF whose channels lie apart is read with 8 bits, and refused where it is garbled."""
+    codes = corners().transpose(2, 0, 1)
+    planes = codes.astype("<u2") * 257 if bits == 16 else codes
+    size, at = planes[0].nbytes, 8 + 2 + 10 * 12 + 4
+    tags = {
+        256: (4, 1, 300), 257: (4, 1, 200), 258: (3, 3, at), 259: (3, 1, 1), 262: (3, 1, 2),
+        273: (4, 3, at + 6), 277: (3, 1, 3), 278: (4, 1, 200), 279: (4, 3, at + 18),
+        284: (3, 1, 2),
+    }  # fmt: skip
+    head = bytearray(tiff_directory(tags))
+    head[8 + 2 + 2 * 12 + 8 : 8 + 2 + 2 * 12 + 12] = struct.pack("<I", at)  # three bits' place
+    starts = [at + 30 + number * size for number in range(3)]
+    data = bytes(head) + struct.pack("<3H3I3I", *[bits] * 3, *starts, *[size] * 3)
+    data += planes.tobytes()
+    if bits == 8:
+        assert_upright(decode(data).pixels)
+        return
+    with pytest.raises(UnreadableFrameError) as caught:
+        decode(data)
+    assert (caught.value.fault, caught.value.numbers) == (FrameFault.KIND_NOT_READ, PACKED)
 
 
 def test_limits_can_be_set() -> None:

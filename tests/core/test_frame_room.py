@@ -2,19 +2,22 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
+
 import numpy as np
 import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
 from core.frame.findings import RawExposure
-from core.frame.report import Advice, AreaKind, Box, ClippedArea, Clipping
-from core.frame.room import as_in_raw, measured_room_stops, room_and_advice
+from core.frame.report import Advice, AreaKind, Box, ClippedArea, Clipping, FrameReport
+from core.frame.room import as_in_raw, is_capped, measured_room_stops, room_and_advice
 from tests.dialogue.player import report
 
 ALL = ("red", "green", "blue")
 DIM = np.full((400, 600), 100, np.uint8)
 THIRD = 1 / 3
+RAW = RawExposure(dict.fromkeys(ALL, 2.5), dict.fromkeys(ALL, 0.0))
 
 
 def area(
@@ -41,6 +44,10 @@ SPARKLE, UNSURE = AreaKind.SPARKLE, AreaKind.UNSURE
         ([area(SKY, 0.06, 0.3), area(WATER, 0.004, 0.05)], -2 * THIRD, Advice.DARKER),
         ([area(UNSURE, 0.06, 0.3), area(WATER, 0.004, 0.05)], -2 * THIRD, Advice.DARKER),
         ([area(UNSURE, 0.01)], None, Advice.ASK),
+        ([area(UNSURE, 0.55, 0.9)], None, Advice.ASK),
+        # Most of the frame is white: nobody need say what it is.
+        ([area(UNSURE, 0.5, 0.9), area(UNSURE, 0.2, 0.3)], -2, Advice.DARKER),
+        ([area(SKY, 0.7, 1.0), area(UNSURE, 0.01)], None, Advice.ASK),
         ([area(SKY, 0.01), area(UNSURE, 0.0005)], None, Advice.ASK),
         ([area(SKY, 0.01)], None, Advice.REFRAME),
         ([area(SPARKLE, 0.002, 0.003)], -THIRD, Advice.DARKER),
@@ -95,6 +102,23 @@ def test_sparkle_does_not_take_the_room() -> None:
     assert measured_room_stops(plane) == pytest.approx(0.86, abs=0.03)
     plane[:300, :300] = 240
     assert measured_room_stops(plane) == pytest.approx(0.06, abs=0.02)
+
+
+@pytest.mark.parametrize(
+    ("frame", "capped"),
+    [
+        (report(Advice.BRIGHTER, 2.0), True),
+        (report(Advice.BRIGHTER, 1.9), False),
+        (report(Advice.ASK, None), False),
+        (replace(report(Advice.BRIGHTER, 2.3), preview_over_stops=0.6), False),
+        (replace(report(Advice.BRIGHTER, 2.6), preview_over_stops=0.6), True),
+        (replace(report(Advice.BRIGHTER, 2.5), raw=RAW), False),
+        (replace(report(Advice.BRIGHTER, 6.0), raw=RAW), True),
+    ],
+)
+def test_the_most_room_that_is_told_is_a_bound(frame: FrameReport, capped: bool) -> None:
+    """A frame with as much room as is told may have more."""
+    assert is_capped(frame) is capped
 
 
 def test_no_room_to_speak_of() -> None:

@@ -33,6 +33,7 @@ def test_clipped_frame_in_lines() -> None:
     ("name", "lines"),
     [
         ("dark", ["room to the right: about 1 1/3 stops", "there is room: brighter"]),
+        ("very_dark", ["room to the right: at least 2 stops", "there is room: brighter"]),
         ("sky", ["how far to move can't be said", "a sky gap: move, tilt, or bracket"]),
         (
             "raw",
@@ -67,6 +68,28 @@ def test_what_else_a_frame_shows_in_lines() -> None:
         "Something bright at the right, two thirds down: a crop of 4 % takes it out.",
         "White sky along the top: a crop of 4 % takes it out.",
     ]
+
+
+def test_two_things_at_one_place_are_told_once() -> None:
+    """Two bright things that read the same are one line."""
+    bordered = REPORTS["bordered"]
+    assert bordered.borders is not None
+    doubled = replace(bordered, borders=(*bordered.borders, *bordered.borders))
+    assert plain_lines(doubled) == plain_lines(bordered)
+
+
+def test_a_preview_that_is_right_gets_no_line() -> None:
+    """By how much a preview clips early is told from half a click on."""
+    raw = REPORTS["raw"]
+    assert raw.raw is not None
+    right = replace(raw, raw=replace(raw.raw, preview_over_stops=0.1))
+    assert "preview" not in "\n".join(frames.frame_lines(right))
+
+
+def test_a_file_that_stores_pixels_strangely() -> None:
+    """A TIFF of a strange kind is not asked for as a TIFF again."""
+    line = frames.fault_line(FrameFault.KIND_NOT_READ, {"raw": 0, "stored": 1})
+    assert line.startswith("That file keeps its pixels in a way I can't read. Save it as a JPEG")
 
 
 def test_a_raw_that_is_not_read() -> None:

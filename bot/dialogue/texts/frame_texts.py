@@ -14,10 +14,15 @@ FRAMES: Final[dict[str, str]] = {
     "frame.sparkle": "{letters}: sparkle, fine.",
     "frame.sky": "Area {letter}, {position}: a sky gap, {share} of the frame. The water holds.",
     "frame.unsure": "Area {letter}, {position}, {share} of the frame, is white without detail.",
+    "frame.unsure_part": (
+        "Area {letter}, {position}, {share} of the frame, has lost detail, {channels}."
+    ),
+    "frame.mostly_white": "{share} of the frame is white without detail.",
     "ask.area": "Is {letter} water or sky?",
     "ask.area.water": "water",
     "ask.area.sky": "sky",
-    "frame.room": "About {stops} of room to the right, from a JPEG.",
+    "frame.room": "About {stops} of room to the right, from a {kind}.",
+    "frame.room_or_more": "At least {stops} of room to the right, from a {kind}.",
     "raw.room": "The raw has {stops} of room to the right; {channel} ends first.",
     "raw.room_stated": (
         "By its stated white the raw has {stops} of room to the right; {channel} ends first."
@@ -57,6 +62,10 @@ FRAMES: Final[dict[str, str]] = {
     "fault.kind_not_read": (
         "I can't read that kind of file. Send a raw file, JPEG, HEIC, PNG or TIFF."
     ),
+    "fault.stored_not_read": (
+        "That file keeps its pixels in a way I can't read. Save it as a JPEG, or as a TIFF or PNG "
+        "with 8 bits."
+    ),
     "fault.raw_not_read": (
         "That raw file is cut off, or of a camera I don't know. Send it again, or its JPEG."
     ),
@@ -77,6 +86,7 @@ FRAMES: Final[dict[str, str]] = {
     "line.clipped": "clipped: {share} of the frame (red {red}, green {green}, blue {blue})",
     "line.area": "{letter}: {kind}, {position}, {share}, {channels}",
     "line.room": "room to the right: about {stops}",
+    "line.room_or_more": "room to the right: at least {stops}",
     "line.raw_room": "room to the right, by the sensor: red {red}, green {green}, blue {blue}",
     "line.preview_over": "the embedded preview clips {stops} early",
     "line.step": "next frame: {stops} darker",

@@ -10,6 +10,7 @@ from bot.dialogue.texts.borders import border_place, spoken_of
 from bot.dialogue.texts.catalogue import TEXTS
 from core.errors import FrameFault
 from core.frame.report import Box, ClippedArea, FrameReport, SizeNote
+from core.frame.room import is_capped
 
 #: Names of the thirds of a frame, across and down.
 _COLUMNS: Final = ("left", "centre", "right")
@@ -18,6 +19,9 @@ _ROWS: Final = ("top", "middle", "bottom")
 #: Step for a clipped water area by its share of the frame [stops] (own rule; how far over a JPEG
 #: is cannot be known, so the next frame decides).
 _STEPS: Final = ((0.05, 1.0), (0.01, 2 / 3), (0.0, 1 / 3))
+
+#: Less is not worth a line [stops] (own rule: half a click).
+_WORTH_STOPS: Final = 1 / 6
 
 
 def position(box: Box) -> str:
@@ -47,6 +51,16 @@ def area_values(area: ClippedArea) -> dict[str, str]:
     }
 
 
+def of_part(area: ClippedArea) -> str:
+    """Ends the name of the sentence about an area that is lost in a part of its channels."""
+    return "" if len(area.channels) == 3 or not area.channels else "_part"
+
+
+def or_more(report: FrameReport) -> str:
+    """Ends the name of the sentence about a frame's room where it is at least so much."""
+    return "_or_more" if is_capped(report) else ""
+
+
 def step_for_share(share: float) -> float:
     """How much darker the next frame shall be for water clipped over this share [stops]."""
     return next(step for least, step in _STEPS if share >= least)
@@ -65,6 +79,8 @@ def fault_key(fault: FrameFault, numbers: Mapping[str, float]) -> str:
     """Name of the sentence for a file that can't be read."""
     if fault is FrameFault.KIND_NOT_READ and numbers.get("raw"):
         return "fault.raw_not_read"
+    if fault is FrameFault.KIND_NOT_READ and numbers.get("stored"):
+        return "fault.stored_not_read"
     return f"fault.{fault.value}"
 
 
@@ -140,8 +156,9 @@ def _raw_lines(report: FrameReport) -> list[str]:
         return []
     room = {colour: measures.stops(stops) for colour, stops in report.raw.room_stops.items()}
     lines = [TEXTS["line.raw_room"].format(**room)]
-    if report.raw.preview_over_stops is not None:
-        stops = measures.stops(report.raw.preview_over_stops)
+    over = report.raw.preview_over_stops or 0.0
+    if over >= _WORTH_STOPS:
+        stops = measures.stops(over)
         lines.append(TEXTS["line.preview_over"].format(stops=stops))
     return lines
 
@@ -149,5 +166,5 @@ def _raw_lines(report: FrameReport) -> list[str]:
 def _room_line(report: FrameReport) -> str:
     if report.room_stops is None:
         return TEXTS["line.no_room"]
-    key = "line.room" if report.room_stops >= 0 else "line.step"
+    key = f"line.room{or_more(report)}" if report.room_stops >= 0 else "line.step"
     return TEXTS[key].format(stops=measures.stops(report.room_stops))

@@ -38,10 +38,17 @@ LATE: Final[dict[str, str]] = {
     "review.leaves": "{when}: moving leaves wanted a second, short frame.",
     "review.frame_held": "{when}: the whites hold.",
     "review.frame_room": "{when}: nothing lost; about {stops} of room to the right was left.",
+    "review.frame_room_or_more": (
+        "{when}: nothing lost; at least {stops} of room to the right was left."
+    ),
     "review.frame_darker": "{when}: {stops} darker would have been the next try.",
     "review.frame_sky": "{when}: a sky gap, {position}, {share} of the frame; the water held.",
     "review.frame_unsure": (
         "{when}: area {letter}, {position}, is white without detail; a fault in water, not in sky."
+    ),
+    "review.frame_unsure_part": (
+        "{when}: area {letter}, {position}, has lost detail, {channels}; a fault in water, not in "
+        "sky."
     ),
     "review.next": "For the next light send a new frame.",
     "review.leave": "Your turn-back time was {time}: pack up and walk out now.",

@@ -62,7 +62,7 @@ REASONS: Final[dict[str, str]] = {
     ),
     "why.step": "{step}.",
     "why.frame": (
-        "{share} of the frame has a channel at its end. From a JPEG that is about; "
+        "{share} of the frame has a channel at its end. From a {kind} that is about; "
         "how far over can't be known."
     ),
     "why.raw": (

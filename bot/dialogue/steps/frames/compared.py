@@ -34,7 +34,8 @@ def say(turn: Turn, found: Comparison) -> None:
         return
     _say_recommended(turn, found)
     _say_doubts(turn, found)
-    if len(found.order) > 1:
+    alike = found.recommendation is not None and found.recommendation.reason is Reason.ALIKE
+    if len(found.order) > 1 and not alike:
         frames = ", ".join(named(turn, found, place) for place in found.order)
         turn.say(Role.CHECK, "compared.order", frames=frames)
     if found.leaf is not None:

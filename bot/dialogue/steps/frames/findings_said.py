@@ -59,7 +59,7 @@ def lines(turn: Turn, report: FrameReport) -> list[Line]:
     found = [*_sharpness(turn, report), *_contrast(turn, report), *_borders(turn, report)]
     found += [*_lamps(report), *_look(turn, report), *_cast(report), *_plain(report)]
     return sorted(
-        found,
+        _each_once(found),
         key=lambda line: (not line.first, line.aside, line.part.key in look_said.DOUBTS),
     )
 
@@ -70,7 +70,19 @@ def lines_of_then(report: FrameReport) -> list[Line]:
     said = look_said.line_of_picture(report)
     if said is not None:
         found.append(_line(*said, aside=said[0] in look_said.DOUBTS))
-    return [*found, *_lamps(report), *_cast(report)]
+    return _each_once([*found, *_lamps(report), *_cast(report)])
+
+
+def _each_once(found: Sequence[Line]) -> list[Line]:
+    """Two things at one place read the same: the sentence stands once."""
+    told: list[tuple[str, Mapping[str, str]]] = []
+    once = []
+    for line in found:
+        said = (line.part.key, line.part.values)
+        if said not in told:
+            told.append(said)
+            once.append(line)
+    return once
 
 
 def plain_lines(report: FrameReport) -> list[str]:

@@ -48,7 +48,8 @@ def _note_source(turn: Turn, report: FrameReport) -> None:
     if report.size_note is SizeNote.RESIZED:
         turn.say(Role.ASSUMPTION, "frame.resized")
     if report.raw is None:
-        turn.reason("why.frame", share=measures.percent(report.clipping.share))
+        share = measures.percent(report.clipping.share)
+        turn.reason("why.frame", share=share, kind=report.file_kind)
     else:
         raw_said.explain(turn, report.raw)
 
@@ -58,7 +59,8 @@ def _advise(turn: Turn, report: FrameReport) -> None:
     unsure = next((area for area in report.clipping.areas if area.kind is AreaKind.UNSURE), None)
     match report.advice:
         case Advice.ASK if unsure is not None:
-            turn.say(Role.SETTINGS, "frame.unsure", **frames.area_values(unsure))
+            key = f"frame.unsure{frames.of_part(unsure)}"
+            turn.say(Role.SETTINGS, key, **frames.area_values(unsure))
             turn.ask("area", letter=unsure.letter)
         case Advice.DARKER:
             _darker(turn, report)
@@ -108,6 +110,9 @@ def _darker(turn: Turn, report: FrameReport) -> None:
     area = _worst(report, AreaKind.WHITE_WATER)
     if area is not None:
         turn.say(Role.CHECK, "frame.white_water", **frames.area_values(area))
+    elif any(one.kind is AreaKind.UNSURE for one in report.clipping.areas):
+        share = measures.percent(report.clipping.share)
+        turn.say(Role.CHECK, "frame.mostly_white", share=share)
     _mention_sparkle(turn, report)
     highlights.darker(turn, -(report.room_stops or -2 / 3), "frame.next")
 
@@ -121,7 +126,8 @@ def _sky(turn: Turn, report: FrameReport) -> None:
 def _brighter(turn: Turn, report: FrameReport) -> None:
     room = report.room_stops or 0.0
     if report.raw is None:
-        turn.say(Role.CHECK, "frame.room", stops=measures.stops(room))
+        key = f"frame.room{frames.or_more(report)}"
+        turn.say(Role.CHECK, key, stops=measures.stops(room), kind=report.file_kind)
     else:
         raw_said.room(turn, report.raw, room)
     highlights.brighter(turn, room)

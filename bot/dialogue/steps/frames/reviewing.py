@@ -148,7 +148,8 @@ def frame(turn: Turn, report: FrameReport, when: str, picture: str | None) -> No
             _say_area(turn, Role.CHECK, areas, AreaKind.WHITE_WATER, "frame.white_water", when)
         case Advice.BRIGHTER:
             stops = measures.stops(report.room_stops or 0.0)
-            turn.say(Role.SETTINGS, "review.frame_room", when=when, stops=stops)
+            key = f"review.frame_room{frames.or_more(report)}"
+            turn.say(Role.SETTINGS, key, when=when, stops=stops)
         case Advice.REFRAME:
             _say_area(turn, Role.SETTINGS, areas, AreaKind.SKY_GAP, "review.frame_sky", when)
         case Advice.ASK:
@@ -167,6 +168,7 @@ def _say_area(
     found = [area for area in areas if area.kind is kind]
     if found:
         worst = max(found, key=lambda area: area.share)
+        key = f"review.frame_unsure{frames.of_part(worst)}" if kind is AreaKind.UNSURE else key
         turn.say(role, key, when=when, **frames.area_values(worst))
 
 

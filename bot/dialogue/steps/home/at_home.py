@@ -142,7 +142,8 @@ def _go_through(turn: Turn, report: FrameReport, *, own: bool = True) -> None:
     if right:
         turn.say(Role.CHECK, "home.right", list=measures.listing(right, TEXTS["and"]))
     turn.say(Role.CHECK, "home.try", what=_to_try(turn, report, look if own else None))
-    turn.reason("why.frame", share=measures.percent(report.clipping.share))
+    share = measures.percent(report.clipping.share)
+    turn.reason("why.frame", share=share, kind=report.file_kind)
     for line in findings_said.lines_of_then(report):
         turn.reason(line.part.key, **line.part.values)
 

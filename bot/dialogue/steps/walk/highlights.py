@@ -93,10 +93,10 @@ def brighter(turn: Turn, stops: float) -> None:
         return
     stops = min(stops, SHEET_STOPS)
     solved = _plan_from(turn, given, stops)
-    if not solved.plan.steps:
+    if not solved.plan.steps and solved.plan.remaining_stops < SAME_STOPS:
         holds(turn, "highlights.held")
         return
-    if any(step.lever is Lever.ISO for step in solved.plan.steps):
+    if not solved.plan.steps or any(step.lever is Lever.ISO for step in solved.plan.steps):
         holds(turn, "highlights.held_by_iso")  # more ISO gives the white no more light
         return
     turn.change_walk(given=planned.merged(turn, solved))
