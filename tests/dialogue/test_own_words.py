@@ -43,3 +43,41 @@ def test_few_spots_are_dots(text: str) -> None:
     for line in ("12 m tall, 18 m away, rock at 1.5 m", KIT, "1", "1"):
         player.say(line)
     assert "highlights.dots" in " ".join(keys_of(player, text))
+
+
+@pytest.mark.parametrize(
+    ("text", "begins"),
+    [
+        ("two cloths, one head torch. Enough?", "Not yet: four dry cloths or more. And warm"),
+        ("two cloths. Enough?", "Not yet: four dry cloths or more and a headlamp each."),
+        ("5 cloths, 2 lamps. Enough?", "Four dry cloths or more"),
+        ("what should I pack?", "Four dry cloths or more"),
+    ],
+)
+def test_a_kit_that_is_too_little_hears_so(text: str, begins: str) -> None:
+    """Four cloths and a lamp each are enough (common practice)."""
+    (said,) = Player().say(text)
+    assert said.body.startswith(begins)
+
+
+@pytest.mark.parametrize(
+    ("text", "key"),
+    [
+        ("what does raw mean in this", "asked.raw_means"),
+        ("is raw better", "asked.raw"),
+        ("m43, and why does everybody say no f/16 on these?", "asked.why_not_f22"),
+    ],
+)
+def test_what_a_word_means_and_why_not(text: str, key: str) -> None:
+    """Who asks what a word means is not told what to choose."""
+    assert key in keys_of(Player(), text)
+
+
+def test_soft_leaves_are_leaves_that_move() -> None:
+    """Who tells of them is not asked whether the leaves move."""
+    player = Player()
+    for line in ("12 m tall, 18 m away, rock at 1.5 m", KIT, "1", "1", "dots"):
+        player.say(line)
+    keys = keys_of(player, "rock is sharp, leaves aren't, is that focus?")
+    assert "keep.leaf_frame" in " ".join(keys)
+    assert keys[-1] == "ask.next"

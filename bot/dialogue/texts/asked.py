@@ -17,9 +17,7 @@ ASKED: Final[dict[str, str]] = {
     "one.how_far": "{distance} back: there {focal}, camera level, holds the top.",
     "asked.f_number_plain": "{low} to {high} on this format: sharpest, with enough depth.",
     "asked.f_number_phone": "A phone's f-number is fixed: only ISO and time can change.",
-    "asked.why_not_f22": (
-        "Past {limit} diffraction softens everything on this format; {f_number} is enough here."
-    ),
+    "asked.why_not_f22": ("Past {limit} diffraction softens all of it; {f_number} is enough here."),
     "asked.time": "{look}: {shortest} to {longest} here; begin at {time}.",
     "asked.time_long": "{look}: {shortest} or longer here; begin at {time}.",
     "asked.focus": "Focus at {focus}, then manual. Check the nearest and the far rock at 100 %.",
@@ -154,6 +152,18 @@ ASKED: Final[dict[str, str]] = {
     "asked.permit": "Ask the land manager; workshops usually need a permit.",
     "asked.choose": "On a large screen at equal brightness: shape first, 100 % only to rule out.",
     "asked.stabiliser": "Off on the tripod, on by hand.",
+    # Warnings come from the preview; raw often holds half a stop to a stop more (common practice).
+    "asked.raw_means": (
+        "RAW is all that the sensor saw; what blinks is the small finished picture made from it. "
+        "Raw often holds 1/2 to 1 stop more."
+    ),
+    "asked.pack_more": "Not yet: {list}. And {rest}",
+    "asked.pack_cloths": "four dry cloths or more",
+    "asked.pack_lamps": "a headlamp each",
+    "asked.pack_rest": (
+        "warm layer, dry socks, whistle, food, water, paper map, a pole; batteries and phone, in "
+        "flight mode, inside."
+    ),
     "asked.pack": (
         "Four dry cloths or more, a headlamp each, warm layer, dry socks, whistle, food, water, "
         "paper map, a pole; batteries and phone, in flight mode, inside."

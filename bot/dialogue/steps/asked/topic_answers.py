@@ -90,7 +90,7 @@ TOPICS: Final[Mapping[str, Answer]] = {
     "stabiliser": plainly("asked.stabiliser"),
     "form": plainly("asked.form"),
     "mode": plainly("asked.mode"),
-    "pack": plainly("asked.pack"),
+    "pack": trip_answers.say_pack,
     "tell_home": note_home.say,
     "path_open": plainly("asked.path_open"),
     "rough_card": trip_answers.say_card,
@@ -119,6 +119,7 @@ TOPICS: Final[Mapping[str, Answer]] = {
     "talk.other": trip_answers.say_other,
     # asked by their words alone
     "drone": plainly("asked.drone"),
+    "raw_means": plainly("asked.raw_means"),
     "exercise": plainly("asked.exercise"),
     "group_review": trip_answers.say_group_review,
     "after_rain": plainly("asked.after_rain"),

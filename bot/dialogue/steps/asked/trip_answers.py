@@ -20,6 +20,10 @@ from core.water import look_of
 
 #: The filter for full sun (common practice).
 _SUN_ND_STOPS: Final = 6.0
+#: Cloths that are enough for a fall (common practice).
+_LEAST_CLOTHS: Final = 4
+_CLOTHS: Final = re.compile(r"\b(?P<n>\d{1,2}|[a-z]+) (?:dry )?(?:cloths?|towels?)\b")
+_LAMPS: Final = re.compile(r"\b(?P<n>\d|[a-z]+) (?:head ?)?(?:torch(?:es)?|lamps?|lights?)\b")
 #: A picture in a round takes so long [min], and a group brings so many (common practice).
 _MINUTES_EACH: Final = 4
 _USUAL_PICTURES: Final = 8
@@ -77,6 +81,26 @@ def say_grain(turn: Turn, text: str) -> None:
     iso = read(text).iso or of_frames or now.settings.iso
     key = "asked.grain_high" if iso > _GRAINLESS else "asked.grain"
     turn.say(Role.SETTINGS, key, iso=iso_label(iso, now.camera.dial))
+
+
+def say_pack(turn: Turn, text: str) -> None:
+    """What to pack; where too little of it was told, that first."""
+    said = text.casefold()
+    needed = {"cloths": (_CLOTHS, _LEAST_CLOTHS), "lamps": (_LAMPS, turn.trip.people or 1)}
+    told = {name: pattern.search(said) for name, (pattern, _) in needed.items()}
+    short = [name for name, found in told.items() if found and _count(found["n"]) < needed[name][1]]
+    if not short:
+        turn.say(Role.SETTINGS, "asked.pack")
+        return
+    open_ones = [name for name, found in told.items() if name in short or not found]
+    names = [TEXTS[f"asked.pack_{name}"] for name in open_ones]
+    rest = TEXTS["asked.pack_rest"]
+    listed = measures.listing(names, TEXTS["and"])
+    turn.say(Role.SETTINGS, "asked.pack_more", list=listed, rest=rest)
+
+
+def _count(said: str) -> float:
+    return float(said) if said.isdigit() else SIMPLE.get(said, 1)
 
 
 def say_group_review(turn: Turn, text: str) -> None:

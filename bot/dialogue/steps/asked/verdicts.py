@@ -13,6 +13,7 @@ from bot.dialogue.facts import Facts
 from bot.dialogue.reading import read
 from bot.dialogue.reading.inventory import POLARISER
 from bot.dialogue.solving import time_text, watch_text
+from bot.dialogue.steps.anywhere import repeat
 from bot.dialogue.steps.walk import base, keep, reasons
 from bot.dialogue.steps.walk.base_said import DIM_EV
 from bot.dialogue.texts import TEXTS, measures
@@ -169,7 +170,11 @@ def _say_focus(turn: Turn, text: str) -> None:
             f_number=f_number_label(now.settings.f_number, now.camera.dial),
             near=measures.length(told_m if held and told_m else near_m, turn.units),
         )
-    keep.leaf_frame(turn)
+    standing = repeat.standing(turn)
+    if standing is not None and standing.name == "leaves":
+        keep.answer_leaves(turn, "yes")  # who tells of soft leaves has said that they move
+    else:
+        keep.leaf_frame(turn)
 
 
 def _say_enough(turn: Turn, text: str) -> None:
