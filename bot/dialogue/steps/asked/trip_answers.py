@@ -21,7 +21,8 @@ from core.water import look_of
 #: The filter for full sun (common practice).
 _SUN_ND_STOPS: Final = 6.0
 #: Cloths that are enough for a fall (common practice).
-_LEAST_COUNT: Final = rf"\b(?P<n>\d{{1,2}}|an?|{'|'.join(SIMPLE)})"
+_LEAST_CLOTHS: Final = 4
+_COUNT: Final = rf"\b(?P<n>\d{{1,2}}|an?|{'|'.join(SIMPLE)})"
 _CLOTHS: Final = re.compile(rf"{_COUNT} (?:dry )?(?:cloths?|towels?)\b")
 _LAMPS: Final = re.compile(rf"{_COUNT} (?:head ?)?(?:torch(?:es)?|lamps?|lights?)\b")
 #: A picture in a round takes so long [min], and a group brings so many (common practice).
