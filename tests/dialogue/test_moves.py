@@ -123,6 +123,7 @@ def test_a_storm_hours_later_is_a_new_one() -> None:
         "meine Hände sind eiskalt",
         "tengo las manos heladas",
         "what can I do about cold feet",
+        "what can I do about the cold",
     ],
 )
 def test_cold_hands_are_warmed_and_the_walk_goes_on(text: str) -> None:

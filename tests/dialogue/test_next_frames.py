@@ -148,3 +148,41 @@ def test_a_zoom_is_dictated_to_its_end() -> None:
     """It may be said as one oh five."""
     (lens,) = read("full frame camera twenty four to one oh five on a tripod").lenses
     assert (lens.shortest_mm, lens.longest_mm) == (24, 105)
+
+
+def test_a_setting_put_right_is_of_the_frame_that_was_told() -> None:
+    """Not of the plan that was made from the wrong one."""
+    player = talk(*WALK, "took 1/4 at f/8 iso 100, too dark")
+    message = player.say("sorry, I meant 1/15")[0].body
+    assert "f/8, ISO 100, 1/15 s" in message
+    player.say("took 1/8 f/11 iso 200")
+    assert "f/11, ISO 200, 1/10 s" in player.say("sorry, I meant 1/10")[0].body
+    again = talk(*WALK, "took 1/4 at f/8 iso 100, too dark")
+    assert "f/8, ISO 100" not in again.say("took 1/15 at f/5.6 iso 100")[0].body
+
+
+def test_keep_asks_of_the_leaves_only_what_is_not_known() -> None:
+    """In wind that was told, what comes next is asked."""
+    windy = talk(*WALK, "windy", "took 1/4 f/11 iso 100", "nothing blinks")
+    assert keys(windy, "keep")[-1] == "ask.next"
+    assert keys(talk(*KEPT), "keep")[-1] == "ask.leaves"
+
+
+@pytest.mark.parametrize("seen", ["nothing blinks", "only dots"])
+def test_a_frame_that_misses_the_look_by_name_leads_to_it(seen: str) -> None:
+    """The whites hold, but it is no textured water yet; without a wish it is kept."""
+    wished = talk(*WALK, "I want it textured", "took 1 s f/11 iso 100")
+    assert keys(wished, seen)[0] == "frame.for_look"
+    assert "frame.for_look" not in keys(talk(*WALK, "took 1 s f/11 iso 100"), seen)
+
+
+def test_closer_by_a_number_is_where_somebody_stands() -> None:
+    """A comma changes nothing of it."""
+    assert read("landscape this time, closer, 3 m").distance_m == pytest.approx(3.0)
+
+
+def test_an_nd_that_was_taken_off_is_not_put_on_for_a_look() -> None:
+    """Where the frame misses the wished look, other levers make it."""
+    kit = "10 m tall, 15 m away, rock at 2 m, full frame 24-70, tripod, 6 stop nd, bright cloud"
+    player = talk(kit, "1", "1", "textured please", "forget the 6 stop", "took 1/250 f/8 iso 400")
+    assert "ND on" not in player.say("nothing blinks")[0].body

@@ -235,6 +235,8 @@ def test_white_water_is_no_white_sky() -> None:
 
 def test_a_goodbye_is_heard_while_a_place_is_closed() -> None:
     """It brings no settings; the question stands all the same."""
-    said = keys(talk(*WALK, "can I step into the stream"), "done for today")
+    taken = (*WALK, "took 1/4 f/11 iso 100", "nothing blinks")
+    said = keys(talk(*taken, "can I step into the stream"), "done for today")
     assert "danger.insist" not in said
+    assert said[0] == "keep.log_line"
     assert said[-1] == "ask.out_there"

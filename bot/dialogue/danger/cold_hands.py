@@ -22,7 +22,10 @@ _MUY: Final = r"(?:(?:estan|se me ponen|muy|tan|bastante|un poco|super) )*"
 _TOLD: Final = re.compile(
     rf"\b(?:{_HANDS} {_SO}{_COLD}|(?:freezing|cold|icy) {_HANDS}"
     rf"|{_HANDE} {_GANZ}{_KALT}|{_KALT} {_HANDE}"
-    rf"|{_MANOS} {_MUY}{_FRIO}|frio en (?:las|los) {_MANOS})\b"
+    rf"|{_MANOS} {_MUY}{_FRIO}|frio en (?:las|los) {_MANOS}"
+    r"|what (?:can|do|should) (?:i|we) do (?:about|against) the cold"
+    r"|how (?:do|can|should) (?:i|we) (?:keep|stay) warm|(?:was hilft|was tun) gegen (?:die )?kalte"
+    r"|que (?:hago|hacemos) (?:contra|con) el frio)\b"
 )
 _NUMB_BUT: Final = re.compile(
     rf"\b(?:{_HANDS} {_SO}numb|numb {_HANDS}|{_HANDE} {_GANZ}taub|{_MANOS} {_MUY}(?:dormid|"

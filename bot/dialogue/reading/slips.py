@@ -79,6 +79,13 @@ _SPELT: Final = (
     (re.compile(r"\bbg(?= ?[:=]? ?\d)"), "background"),
     (re.compile(r"@ ?(?=\d+(?:\.\d+)? ?(?:c?m|ft|feet|yds?|met(?:er|re)s)\b)"), "at "),
     (re.compile(r"\bfrm\b"), "from"),
+    (  # "closer, 3 m": where somebody stands now
+        re.compile(
+            r"\b(closer|nearer|(?:further|farther) (?:back|away)), (?=\d+(?:\.\d+)? ?"
+            r"(?:m|met(?:er|re)s?|ft|feet)\b)"
+        ),
+        r"\1 at ",
+    ),
     (  # "1/4 f11 iso 100 with the six": a filter, behind settings
         re.compile(
             r"(\b(?:1/\d+|iso ?\d+|f ?/?\d)\b[^.;!?]{0,40}) with (the|my) (three|six|ten|3|6|10)"

@@ -55,7 +55,8 @@ def leave(turn: Turn, text: str, told: Facts, asked: Asked | None) -> bool:
     aside = aside_of(text)
     if aside not in {Aside.BYE, Aside.WAIT} or set(told.known()) - _BY_CHANCE or told.unread:
         return False
-    if asked is not None and asked.passing and asked.name not in planning.OFFERS:
+    leaving = aside is Aside.BYE and turn.context.conversation.closed
+    if asked is not None and asked.passing and asked.name not in planning.OFFERS and not leaving:
         return False
     if aside is Aside.BYE:
         _part(turn)

@@ -79,7 +79,7 @@ def _keep_walk(turn: Turn) -> None:
     _say_kept(turn, given)
     if not turn.is_at_home:
         turn.be_in(State.KEEP, Trigger.HELD)
-        turn.ask("leaves")
+        turn.ask("leaves" if turn.facts.wind is None else "next")
 
 
 def _say_kept(turn: Turn, given: GivenSettings) -> None:

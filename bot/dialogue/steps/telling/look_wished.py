@@ -10,7 +10,7 @@ from bot.dialogue.facts import Facts
 from bot.dialogue.states import State, Trigger
 from bot.dialogue.steps.walk import base_said, liking, planned
 from bot.dialogue.steps.walk.highlights import PATCH_STOPS
-from bot.dialogue.steps.walk.taken import with_filters
+from bot.dialogue.steps.walk.taken import for_a_look
 from bot.dialogue.turn import Turn
 from bot.dialogue.walk_state import GivenSettings
 from core.exposure import Settings
@@ -41,7 +41,7 @@ def answer(turn: Turn, told: Facts) -> bool:
     if turn.walk.state not in _AFTER_A_FRAME or not _was_taken(turn):
         return False
     settings = Settings(given.f_number, given.shutter_s, given.iso)
-    facts, change = with_filters(turn.facts, given), _back_from_clipping(turn, given)
+    facts, change = for_a_look(turn, given), _back_from_clipping(turn, given)
     solved = solving.solve(facts, settings, change, look_times=_times(turn, given))
     turn.be_in(State.ADJUST, Trigger.TROUBLE)
     planned.say_within_reach(turn, solved)

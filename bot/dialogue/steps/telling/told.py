@@ -87,6 +87,7 @@ def take_in(turn: Turn, facts: Facts, text: str) -> None:
     if facts.light is not None:
         turn.change_walk(clean_stops=None, clipped_stops=None, first_stops=None)
     facts = _settled(turn, water_told.settled(turn, facts, text), text)
+    _back_to_the_frame(turn, facts, text)
     turn.learn(facts)
     corrected.note(turn, facts)
     if quiet:
@@ -150,6 +151,16 @@ def _note_nd(turn: Turn, facts: Facts) -> None:
     elif facts.known().keys() & {"light", "look", "nd_stops"}:
         checks = {name: check for name, check in turn.walk.checks.items() if name != "nd"}
         turn.change_walk(checks=checks)
+
+
+def _back_to_the_frame(turn: Turn, facts: Facts, text: str) -> None:
+    """A setting that is put right is of the frame that was told, not of the plan made from it."""
+    before, question = turn.walk.planned_from, turn.context.conversation.question
+    if question is None or question.name != "blink_again":
+        return  # no plan stands open
+    one = len(facts.known().keys() & _SETTINGS) == 1 and facts.known().keys() <= _SETTINGS
+    if before is not None and one and corrected.puts_right(text):
+        turn.change_walk(given=before)
 
 
 def _names_nd_alone(turn: Turn, facts: Facts) -> bool:

@@ -5,13 +5,14 @@ from __future__ import annotations
 from typing import Final
 
 from bot.dialogue import reckoning, solving
+from bot.dialogue.by_numbers import rests_on_usual
 from bot.dialogue.compose import Role
 from bot.dialogue.facts import Blink, Facts
 from bot.dialogue.solving import Solved
 from bot.dialogue.states import State, Trigger
 from bot.dialogue.steps.anywhere import repeat
 from bot.dialogue.steps.walk import keep, liking, planned, reasons
-from bot.dialogue.steps.walk.taken import ask_for_settings, take_settings, with_filters
+from bot.dialogue.steps.walk.taken import ask_for_settings, for_a_look, take_settings, with_filters
 from bot.dialogue.texts import measures
 from bot.dialogue.turn import Turn
 from bot.dialogue.walk_state import GivenSettings
@@ -19,6 +20,7 @@ from bot.dialogue.within_light import within_light
 from core.adjust import Lever
 from core.exposure import Settings
 from core.series import SAME_STOPS, nearest, step_by, time_marks
+from core.water import look_of
 
 #: Step for a blinking patch, and for a whole sheet of water [stops] (common practice: the
 #: camera's preview overstates by half a stop to one, so 1/3 to 2/3; own rule: one for a sheet).
@@ -39,6 +41,8 @@ def blinked(turn: Turn, blink: Blink) -> None:
         return
     enter(turn)
     match blink:
+        case Blink.NOTHING | Blink.DOTS if _has_another_look(turn, given):
+            for_look(turn)
         case Blink.NOTHING:
             note_levels(turn, given, clipped=False)
             _up(turn, given)
@@ -49,6 +53,17 @@ def blinked(turn: Turn, blink: Blink) -> None:
             darker(turn, PATCH_STOPS, "highlights.darker")
         case _:
             darker(turn, SHEET_STOPS, "highlights.much_darker")
+
+
+def _has_another_look(turn: Turn, given: GivenSettings) -> bool:
+    """Whether the frame misses the look that was asked for by name, by the person's own numbers."""
+    assumed = reckoning.Assumed()
+    focal_mm = given.focal_mm or reckoning.focal_of(turn.facts)
+    flow = reckoning.flowing_or_usual(turn.facts, focal_mm, assumed)
+    if turn.facts.look is None or rests_on_usual(assumed) or liking.holds(turn, given):
+        return False
+    other = look_of(flow.share(given.shutter_s)) is not reckoning.wished_look(turn.facts)
+    return other and _plan_for_look(turn, given).plan.met  # what the light gives stays else
 
 
 def enter(turn: Turn) -> None:
@@ -172,10 +187,7 @@ def for_look(turn: Turn) -> None:
     """The whites hold, but the water has another look than was asked for: the way to that."""
     given = turn.given
     note_levels(turn, given, clipped=False)
-    settings = Settings(given.f_number, given.shutter_s, given.iso)
-    solved = solving.solve(
-        with_filters(turn.facts, given), settings, 0.0, look_times=planned.well_inside(turn)
-    )
+    solved = _plan_for_look(turn, given)
     turn.be_in(State.ADJUST, Trigger.TROUBLE)
     planned.say_plan(turn, solved, "frame.for_look")
     turn.move(Trigger.ADJUSTED)
@@ -193,3 +205,9 @@ def bracket(turn: Turn) -> None:
         settings=solving.settings_text(given, camera),
         darker=nearest(time_marks(camera.dial), shorter.exact).label,
     )
+
+
+def _plan_for_look(turn: Turn, given: GivenSettings) -> Solved:
+    settings = Settings(given.f_number, given.shutter_s, given.iso)
+    times = planned.well_inside(turn)
+    return solving.solve(for_a_look(turn, given), settings, 0.0, look_times=times)

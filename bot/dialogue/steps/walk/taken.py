@@ -62,3 +62,11 @@ def with_filters(facts: Facts, given: GivenSettings) -> Facts:
     on = {"polariser_on": True} if given.polariser_on and facts.polariser_on is None else {}
     nd = {"nd_on_stops": given.nd_on_stops} if given.nd_on_stops else {}
     return facts.model_copy(update=on | nd)
+
+
+def for_a_look(turn: Turn, given: GivenSettings) -> Facts:
+    """The same for another look: an ND that was taken off is not put on for it again."""
+    facts = with_filters(turn.facts, given)
+    if turn.walk.checks.get("nd") == "off" and not given.nd_on_stops:
+        return facts.model_copy(update={"nd_stops": ()})
+    return facts
