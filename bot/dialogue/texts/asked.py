@@ -157,13 +157,7 @@ ASKED: Final[dict[str, str]] = {
         "RAW is all that the sensor saw; what blinks is the small finished picture made from it. "
         "Raw often holds 1/2 to 1 stop more."
     ),
-    "asked.pack_more": "Not yet: {list}. And {rest}",
-    "asked.pack_cloths": "four dry cloths or more",
-    "asked.pack_lamps": "a headlamp each",
-    "asked.pack_rest": (
-        "warm layer, dry socks, whistle, food, water, paper map, a pole; batteries and phone, in "
-        "flight mode, inside."
-    ),
+    "asked.pack_short": "Not yet.",
     "asked.pack": (
         "Four dry cloths or more, a headlamp each, warm layer, dry socks, whistle, food, water, "
         "paper map, a pole; batteries and phone, in flight mode, inside."

@@ -87,17 +87,13 @@ def say_grain(turn: Turn, text: str) -> None:
 def say_pack(turn: Turn, text: str) -> None:
     """What to pack; where too little of it was told, that first."""
     said = text.casefold()
-    needed = {"cloths": (_CLOTHS, _LEAST_CLOTHS), "lamps": (_LAMPS, turn.trip.people or 1)}
-    told = {name: pattern.search(said) for name, (pattern, _) in needed.items()}
-    short = [name for name, found in told.items() if found and _count(found["n"]) < needed[name][1]]
-    if not short:
-        turn.say(Role.SETTINGS, "asked.pack")
-        return
-    open_ones = [name for name, found in told.items() if name in short or not found]
-    names = [TEXTS[f"asked.pack_{name}"] for name in open_ones]
-    rest = TEXTS["asked.pack_rest"]
-    listed = measures.listing(names, TEXTS["and"])
-    turn.say(Role.SETTINGS, "asked.pack_more", list=listed, rest=rest)
+    needed = ((_CLOTHS, _LEAST_CLOTHS), (_LAMPS, turn.trip.people or 1))
+    for pattern, least in needed:
+        found = pattern.search(said)
+        if found and _count(found["n"]) < least:
+            turn.say(Role.SETTINGS, "asked.pack_short")
+            break
+    turn.say(Role.SETTINGS, "asked.pack")
 
 
 def _count(said: str) -> float:
