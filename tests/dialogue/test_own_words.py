@@ -81,3 +81,21 @@ def test_soft_leaves_are_leaves_that_move() -> None:
     keys = keys_of(player, "rock is sharp, leaves aren't, is that focus?")
     assert "keep.leaf_frame" in " ".join(keys)
     assert keys[-1] == "ask.next"
+
+
+def test_a_light_beside_the_answer_to_a_check_is_kept() -> None:
+    """Grey sky answers for the top edge, and tells the light; white sky alone tells none."""
+    for text, light in (("grey sky, no trees over it", "overcast"), ("white sky", None)):
+        player = Player()
+        player.say(f"12 m tall, 18 m away, rock at 1.5 m, {KIT}")
+        player.say(text)
+        assert player.context is not None
+        assert player.context.facts.light == light
+
+
+def test_when_to_go_is_the_way_out() -> None:
+    """Told and asked in one message: 21:10 less an hour less 18 min × 1.5 are 19:43."""
+    player = Player()
+    player.say(f"12 m tall, 18 m away, rock at 1.5 m, {KIT}")
+    (said,) = player.say("when do I have to go? sun sets 21:10, 1.5 km back, 60 m down")
+    assert "Turn back by 19:43" in said.body

@@ -143,6 +143,8 @@ _TURN_BACK: Final = (
     r"turn(?:ing)?[ -]?(?:back|around|round)|head(?:ing)? back|(?:start|go|walk) back"
     r"|(?:when|what time|how late).*\b(?:leave|sunset|dark|set off|go home|be (?:back|home)"
     r"|return)\b"
+    r"|when (?:do|must|should|shall) (?:i|we) (?:(?:have to|need to|must) )?"
+    r"(?:go|pack up|be off|get going)(?: now| again)?(?= ?(?:$|[?,.;!]))"
     r"|sunset (?:time|rule)"
 )
 

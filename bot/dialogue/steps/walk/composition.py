@@ -8,6 +8,7 @@ from bot.dialogue import reckoning
 from bot.dialogue.compose import Role
 from bot.dialogue.facts import Facts, Units
 from bot.dialogue.meaning.wordings import topic_by_words
+from bot.dialogue.reading import read
 from bot.dialogue.reading.edges import edges_told, is_gone
 from bot.dialogue.states import State, Trigger
 from bot.dialogue.steps.anywhere import repeat
@@ -128,6 +129,10 @@ def note_beside(turn: Turn, name: str, text: str) -> None:
     if name in _CHECKS:
         others = {check: value for check, value in edges_told(text).items() if check != name}
         turn.change_walk(checks=others | turn.walk.checks)
+        light = read(text).light
+        of_the_edge = light == "bright cloud" and "sky" in text.casefold()
+        if light is not None and turn.facts.light is None and not of_the_edge:
+            turn.learn(Facts(light=light))  # "grey sky, no trees over it" tells both
 
 
 def leave_out_told(turn: Turn) -> None:
