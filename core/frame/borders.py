@@ -20,8 +20,10 @@ from core.frame.working import WorkingCopy
 
 #: Confidence from which a thing is stated, and from which it is worth a question. Own rules, on
 #: sources left out of training: of places stated as lines and shapes from .55 on .88 are something
-#: planted (in rendered gorges .94), and .60 of all places at planted ones are stated; of what is
-#: bright from .4 on .85 had been planted, which is .26 false ones a frame.
+#: planted (in rendered gorges .94), and .60 of all places at planted ones are stated. With what
+#: enters photographs by itself, judged by eye on crops, .95 are right; on the third of the
+#: photographs with the most that are wrong .86, and from .5 on .83. Of what is bright from .4 on
+#: .85 had been planted, which is .26 false ones a frame.
 STATED: Final = {"line": 0.55, "bright": 0.4}
 ASKED: Final = {"line": 0.05, "bright": 0.2}
 #: A line is no wider, over the short side; what is wider is a shape that the border cuts. Own rule.
