@@ -105,7 +105,7 @@ def answer_words(turn: Turn, event: TextReceived) -> None:
 def _by_meaning(turn: Turn, event: TextReceived) -> None:
     forget.let_go(turn, event.text)
     command = command_of(event.text)
-    said = glossed(event.text, turn.context.person.language)
+    said = glossed(event.text, manner.written_in(turn, event.text))
     question = turn.context.conversation.question
     asked = QUESTIONS.get(question.name) if question else None
     if closed_place.holds_back(turn, event, said, command):

@@ -240,3 +240,10 @@ def test_a_goodbye_is_heard_while_a_place_is_closed() -> None:
     assert "danger.insist" not in said
     assert said[0] == "keep.log_line"
     assert said[-1] == "ask.out_there"
+
+
+def test_who_has_not_chosen_a_language_is_read_all_the_same() -> None:
+    """The first message is in Spanish, and its phone is not asked for again."""
+    player = talk("hola, estoy en una cascada con el movil", "español")
+    assert player.context is not None
+    assert player.context.person.kit.camera_format == "phone"

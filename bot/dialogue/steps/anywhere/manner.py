@@ -35,6 +35,15 @@ def _in(language: str, key: str) -> str:
         return TEXTS[key]
 
 
+def written_in(turn: Turn, text: str) -> str:
+    """The language to read a message in: the person's own, or the one it is clearly written in.
+
+    Who has not chosen yet tells their facts all the same.
+    """
+    language = turn.context.person.language
+    return language if language != "en" else language_of(text) or language
+
+
 def offer(turn: Turn, text: str) -> None:
     """Once, who clearly writes in another language is told the word for it, where room is left.
 
