@@ -33,6 +33,7 @@ def say(turn: Turn, text: str) -> None:
     said = text.casefold()
     if _MUCH.search(said) and "rain.before" not in turn.walk.checks:
         turn.say(Role.CAUTION, "rain.before")
+        turn.reason("why.practice")
         turn.change_walk(checks=turn.walk.checks | {"rain.before": "said"})
     elif _NOW.search(said) and "rain.now" not in turn.walk.checks:
         part = Part(Role.CHECK, "rain.now")
