@@ -35,7 +35,6 @@ _DIRECTIONS: Final = (
     (180.0, "level"),
 )
 
-
 #: What `why` begins with after a frame: how much is clipped, and why this time.
 _MAIN_REASONS: Final = frozenset({"why.frame", "why.raw", "why.share"})
 #: What the first line of a frame that is no keeper says already.
