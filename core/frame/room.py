@@ -58,6 +58,11 @@ def is_capped(report: FrameReport) -> bool:
     return room_stops is not None and room_stops - (report.preview_over_stops or 0.0) >= most
 
 
+def is_lost(report: FrameReport) -> bool:
+    """Whether a frame is so bright that nothing in it says by how much."""
+    return report.room_stops is not None and report.room_stops <= -_STEP_LOST_STOPS
+
+
 def room_and_advice(
     clipping: Clipping,
     brightest: NDArray[np.uint8],

@@ -11,7 +11,7 @@ from hypothesis import strategies as st
 
 from core.frame.findings import RawExposure
 from core.frame.report import Advice, AreaKind, Box, ClippedArea, Clipping, FrameReport
-from core.frame.room import as_in_raw, is_capped, measured_room_stops, room_and_advice
+from core.frame.room import as_in_raw, is_capped, is_lost, measured_room_stops, room_and_advice
 from tests.dialogue.player import report
 
 ALL = ("red", "green", "blue")
@@ -119,6 +119,14 @@ def test_sparkle_does_not_take_the_room() -> None:
 def test_the_most_room_that_is_told_is_a_bound(frame: FrameReport, capped: bool) -> None:
     """A frame with as much room as is told may have more."""
     assert is_capped(frame) is capped
+
+
+@pytest.mark.parametrize(
+    ("room_stops", "lost"), [(2.0, False), (-1.0, False), (-2.0, True), (None, False)]
+)
+def test_a_frame_that_is_far_too_bright_is_lost(room_stops: float | None, *, lost: bool) -> None:
+    """By how much it is too bright stays open."""
+    assert is_lost(report(Advice.DARKER, room_stops)) is lost
 
 
 def test_no_room_to_speak_of() -> None:

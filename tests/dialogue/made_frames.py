@@ -76,11 +76,11 @@ REPORTS: Final[dict[str, FrameReport]] = {
     "clipped": report(Advice.DARKER, -2 / 3, _DROP, _SPARKLE),
     "clean": report(Advice.KEEP, 0.0, _SPARKLE, settings=_DARKER_SETTINGS),
     "dark": report(Advice.BRIGHTER, 1.2),
-    "very_dark": report(Advice.BRIGHTER, 2.0),
+    "very_dark": replace(report(Advice.BRIGHTER, 2.0), borders=()),
     "sky": report(Advice.REFRAME, None, _GAP),
     "unsure": report(Advice.ASK, None, _UNSURE),
     "unsure_blue": report(Advice.ASK, None, replace(_UNSURE, channels=("blue",))),
-    "mostly_white": report(Advice.DARKER, -2.0, replace(_UNSURE, share=0.78)),
+    "mostly_white": replace(report(Advice.DARKER, -2.0, replace(_UNSURE, share=0.78)), borders=()),
     "screen": report(
         Advice.DARKER,
         -1.0,

@@ -34,6 +34,7 @@ def test_clipped_frame_in_lines() -> None:
     [
         ("dark", ["room to the right: about 1 1/3 stops", "there is room: brighter"]),
         ("very_dark", ["room to the right: at least 2 stops", "there is room: brighter"]),
+        ("mostly_white", ["next frame: 2 stops darker", "most of the frame is white: darker"]),
         ("sky", ["how far to move can't be said", "a sky gap: move, tilt, or bracket"]),
         (
             "raw",

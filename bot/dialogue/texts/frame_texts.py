@@ -97,6 +97,7 @@ FRAMES: Final[dict[str, str]] = {
     "advice.keep": "the whites hold",
     "advice.brighter": "there is room: brighter",
     "advice.darker": "white water is lost: darker",
+    "advice.lost": "most of the frame is white: darker",
     "advice.reframe": "a sky gap: move, tilt, or bracket",
     "advice.ask": "water or sky? look at the marked area",
     "caption.areas": "Clipped areas outlined and lettered; below, red, green, blue.",

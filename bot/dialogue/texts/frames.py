@@ -10,7 +10,7 @@ from bot.dialogue.texts.borders import border_place, spoken_of
 from bot.dialogue.texts.catalogue import TEXTS
 from core.errors import FrameFault
 from core.frame.report import Box, ClippedArea, FrameReport, SizeNote
-from core.frame.room import is_capped
+from core.frame.room import is_capped, is_lost
 
 #: Names of the thirds of a frame, across and down.
 _COLUMNS: Final = ("left", "centre", "right")
@@ -123,7 +123,7 @@ def frame_lines(report: FrameReport) -> list[str]:
         *(TEXTS["line.area"].format(**area_values(area)) for area in report.clipping.areas),
         *_raw_lines(report),
         _room_line(report),
-        TEXTS[f"advice.{report.advice.value}"],
+        TEXTS["advice.lost" if is_lost(report) else f"advice.{report.advice.value}"],
     ]
     if report.size_note is SizeNote.RESIZED:
         lines.append(TEXTS["frame.resized"])

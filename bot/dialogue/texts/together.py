@@ -25,9 +25,7 @@ TOGETHER: Final[dict[str, str]] = {
     "compared.crispest": "For {look} take {frame}: its water is the crispest of them.",
     "compared.between": "For {look} take {frame}, between the crispest and the smoothest.",
     "compared.too_short": "None is {look} yet; {frame} comes nearest. Go longer{time}.",
-    "compared.too_long": (
-        "None is {look}, all are smoother; {frame} comes nearest. Go shorter{time}."
-    ),
+    "compared.too_long": "None is {look}; {frame} comes nearest. Go shorter{time}.",
     "compared.try": ": {time}",
     "compared.alone": "Only {frame} can be judged: the others are not of its view.",
     "compared.alike": "The water is alike in all of them; {frame} is the better one otherwise.",

@@ -205,6 +205,9 @@ WALK: Final[dict[str, str]] = {
         "on. Zoom in: pure white counts as blinking."
     ),
     "base.level_ok": "In {light} that is about right on the meter.",
+    "base.level_at_least": (
+        "Your last frame was darker than can be told: this may be too dark still."
+    ),
     "base.level_over": "In {light} it stays about {stops} too bright: {others}.",
     "base.bright_gives": "In {light} no longer time fits: {look}. For {wished} water: {others}.",
     "base.level_over_phone": (

@@ -20,6 +20,7 @@ from bot.dialogue.steps.walk.taken import take_settings
 from bot.dialogue.texts import TEXTS, frames, measures
 from bot.dialogue.turn import Turn
 from core.frame.report import Advice, AreaKind, ClippedArea, FrameReport, SizeNote
+from core.frame.room import is_capped, is_lost
 
 
 def judge(turn: Turn, report: FrameReport) -> None:
@@ -32,6 +33,8 @@ def judge(turn: Turn, report: FrameReport) -> None:
     turn.light = turn.seen
     if turn.walk.state is State.COMPOSITION and report.borders is not None:
         _note_level(turn, report)
+        if is_lost(report):
+            _say_mostly_white(turn, report)
         border_said.compose(turn, report)
         return
     turn.be_in(State.HIGHLIGHTS, Trigger.NEW_FRAME)
@@ -73,15 +76,19 @@ def _advise(turn: Turn, report: FrameReport) -> None:
 
 
 def _note_level(turn: Turn, report: FrameReport) -> None:
-    """A frame for the composition tells the light too: how bright may be, or was too bright."""
+    """A frame for the composition tells the light too: how bright may be, or was too bright.
+
+    One that is far too bright doesn't say by how much; one that is far too dark, at least so much.
+    """
     given, room = turn.walk.given, report.room_stops
-    if given is None or room is None:
+    if given is None or room is None or is_lost(report):
         return
     level = solving.level_of(given)
     if report.advice is Advice.DARKER:
         turn.change_walk(clipped_stops=level)
     else:
-        turn.change_walk(clean_stops=level + room)
+        bound = {"at_least": f"{level + room}"} if is_capped(report) else {}
+        turn.change_walk(clean_stops=level + room, checks=turn.walk.checks | bound)
 
 
 def _learn_settings(turn: Turn, report: FrameReport) -> None:
@@ -111,10 +118,13 @@ def _darker(turn: Turn, report: FrameReport) -> None:
     if area is not None:
         turn.say(Role.CHECK, "frame.white_water", **frames.area_values(area))
     elif any(one.kind is AreaKind.UNSURE for one in report.clipping.areas):
-        share = measures.percent(report.clipping.share)
-        turn.say(Role.CHECK, "frame.mostly_white", share=share)
+        _say_mostly_white(turn, report)
     _mention_sparkle(turn, report)
     highlights.darker(turn, -(report.room_stops or -2 / 3), "frame.next")
+
+
+def _say_mostly_white(turn: Turn, report: FrameReport) -> None:
+    turn.say(Role.CHECK, "frame.mostly_white", share=measures.percent(report.clipping.share))
 
 
 def _sky(turn: Turn, report: FrameReport) -> None:

@@ -143,7 +143,9 @@ def say_level(turn: Turn, solved: Solved | None, lit: Solved | None) -> None:
     light = TEXTS["light_measured" if turn.walk.light_is_measured else f"light.{turn.facts.light}"]
     rest = solved.plan.remaining_stops
     if solved.plan.met or abs(rest) <= _RIGHT_STOPS:
-        turn.say(Role.ASSUMPTION, "base.level_ok", light=light)
+        # A frame that was far too dark told only how much more it takes at least.
+        at_least = turn.walk.checks.get("at_least") == f"{turn.walk.clean_stops}"
+        turn.say(Role.ASSUMPTION, f"base.level_{'at_least' if at_least else 'ok'}", light=light)
         return
     if lit is not None:
         _say_lit(turn, solved, lit, light)
