@@ -58,9 +58,9 @@ def figures(seed: int) -> Iterator[Figure]:
     real frame. Likelihoods from which they are named were chosen on the recipe's pictures, left out
     of training in turn; the rules of sparkle on seeds 901 to 904: other scenes and other things
     planted, but in the same pictures of `HELD_OUT`.
-    The rule of clipped pixels was chosen on scenes of seed 101 and ten photographs of the folder of
-    FRAMES_DIR, pushed; none of them is in `_PUSHED`, some are in `_SEEN`, whose names were judged
-    by eye. Rules of place and size in `core.frame.kinds` were drawn from real frames, these too.
+    The rule of clipped pixels was chosen on scenes of seed 101 and the photographs of Debian's
+    packages that kinds are trained on, pushed; none of them is in `_PUSHED`. Rules of place and
+    size in `core.frame.kinds` were drawn from real frames, those of `_SEEN` too.
     """
     rng = np.random.default_rng(seed)
     scenes = [_scene(rng) for _ in range(_SCENES)]
