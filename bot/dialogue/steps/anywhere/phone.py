@@ -4,10 +4,13 @@ from __future__ import annotations
 
 from typing import Final
 
+from bot.dialogue import reckoning
 from bot.dialogue.compose import Role
 from bot.dialogue.facts import Blink, Facts, Symptom
+from bot.dialogue.solving import Solved
 from bot.dialogue.states import State, Trigger
 from bot.dialogue.turn import Turn
+from core.water import Look, look_of
 
 _WHITE: Final = frozenset({Symptom.JUST_WHITE, Symptom.TOO_BRIGHT})
 #: The next frame by its number, as the complaint that it is.
@@ -24,6 +27,21 @@ def advise(turn: Turn, complaint: Facts) -> None:
     turn.say(Role.SETTINGS, _key(complaint))
     turn.move(Trigger.ADJUSTED)
     turn.ask("phone_again")
+
+
+def gives_no_longer_time(turn: Turn, before_s: float, solved: Solved) -> bool:
+    """Whether a plan ends at the frame's own time, though the wished look wants a longer one."""
+    time_s = solved.plan.settings.shutter_s
+    if not reckoning.is_phone(turn.facts) or not solved.plan.met or time_s > before_s * 1.05:
+        return False
+    looks = list(Look)
+    wished = looks.index(reckoning.wished_look(turn.facts))
+    return looks.index(look_of(solved.flow.share(time_s))) < wished
+
+
+def advise_longer(turn: Turn) -> None:
+    """A look that one frame of a phone can't give: its mode for long exposures can."""
+    advise(turn, Facts(symptoms=(Symptom.TOO_FROZEN,)))
 
 
 def _key(complaint: Facts) -> str:

@@ -8,6 +8,7 @@ from bot.dialogue import reckoning, solving
 from bot.dialogue.aims import own_here
 from bot.dialogue.facts import Facts
 from bot.dialogue.states import State, Trigger
+from bot.dialogue.steps.anywhere import phone
 from bot.dialogue.steps.walk import base_said, liking, planned
 from bot.dialogue.steps.walk.highlights import PATCH_STOPS
 from bot.dialogue.steps.walk.taken import for_a_look
@@ -43,6 +44,9 @@ def answer(turn: Turn, told: Facts) -> bool:
     settings = Settings(given.f_number, given.shutter_s, given.iso)
     facts, change = for_a_look(turn, given), _back_from_clipping(turn, given)
     solved = solving.solve(facts, settings, change, look_times=_times(turn, given))
+    if phone.gives_no_longer_time(turn, given.shutter_s, solved):
+        phone.advise_longer(turn)
+        return True
     turn.be_in(State.ADJUST, Trigger.TROUBLE)
     planned.say_within_reach(turn, solved)
     base_said.say_own_look(turn)

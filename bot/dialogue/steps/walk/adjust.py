@@ -10,6 +10,7 @@ from bot.dialogue.compose import Role
 from bot.dialogue.facts import Blink, Facts, Symptom
 from bot.dialogue.solving import Solved
 from bot.dialogue.states import State, Trigger
+from bot.dialogue.steps.anywhere import phone
 from bot.dialogue.steps.asked import diagnosis
 from bot.dialogue.steps.walk import highlights, liking, planned
 from bot.dialogue.steps.walk.highlights import PATCH_STOPS, SHEET_STOPS
@@ -91,6 +92,9 @@ def _solve_complaint(turn: Turn, told: Facts, exposure: set[Symptom]) -> None:
     solved = solving.solve(with_filters(facts, given), settings, change, look_times=times)
     if not solved.plan.steps and not exposure and solved.plan.met:
         _keep_as_it_is(turn, solved, told)
+        return
+    if Symptom.TOO_FROZEN in exposure and phone.gives_no_longer_time(turn, given.shutter_s, solved):
+        phone.advise_longer(turn)
         return
     highlights.note_levels(turn, given, clipped=change < 0)
     turn.be_in(State.ADJUST, Trigger.TROUBLE)
