@@ -109,7 +109,9 @@ def read_extent(draft: Draft) -> None:
 
 
 #: "Just the lip": the part where the water is slow still.
-_CREST: Final = any_of(r"(?:just|only) (?:the |a bit of the |part of the )?(?:lip|crest)")
+_CREST: Final = any_of(
+    r"(?:just|only|details? of) (?:the |a bit of the |part of the )?(?:lip|crest)"
+)
 _STREAM: Final = any_of(
     r"^(?:i'm|im|we're|we are|mir are|i am) (?:at|by) (?:a |the )?(?:small |little )?"
     r"(?:stream|creek)(?! ?bed)",
