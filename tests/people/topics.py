@@ -48,10 +48,10 @@ def misses() -> Iterable[str]:
 
 
 def _is_right(row: dict[str, Any]) -> bool:
-    """One of the right numbers; no topic but small talk where there is none."""
-    found = topic_of(row["text"])
-    numbers = set(_NUMBERS.get(found or "", "none").split())
-    return bool(numbers & {row["topic"], *row.get("or", ())})
+    """One of the right names or numbers; no topic but small talk where there is none."""
+    found = topic_of(row["text"]) or ""
+    names = {found, *_NUMBERS.get(found, "none").split()}
+    return bool(names & {row["topic"], *row.get("or", ())})
 
 
 def _rows(half: Half) -> list[dict[str, Any]]:
