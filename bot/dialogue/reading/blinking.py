@@ -11,16 +11,19 @@ from bot.dialogue.reading.phrases import any_of, exactly
 
 #: The warning by the trade's words; "warning" alone may be a sign at the path.
 _BLINK: Final = (
-    r"(?:clip warnings?|blink\w*|wink(?:s|ing)|puls(?:es|ing)|flicker\w*|flash(?:es|ing)|zebras?"
+    r"(?:zebra (?:stripes|pattern|lines)|clip warnings?|(?<!a )blink\b|blink\w+|wink(?:s|ing)|puls(?:es|ing)|flicker\w*|flash(?:es|ing)|zebras?"
     r"|clipp\w*(?! (?:on|to))"
-    r"|(?<!my )(?<!the )flash(?! flood| ?light| card| is| on| off)"
+    r"|(?:\w\w+s|they|not|n't|does|do|still|will|all|to|water|white|foam|fall|bits) flash(?! flood| ?light| card| is| on| off"
+    r"| allowed| gun| unit| photo\w*| of| mode| sync| fires?| fired| drive| or| ready)"
     r"|(?:highlights?|whites?|foam|water|falls?|it|it's|sky) (?:\w+ )?(?:blown(?! out)|clips?)"
     r"|(?:part|bit|half|top|lip|middle|bottom|edge) clips"
     r"|blown[ -](?:highlights?|whites?)|(?:lights?|lit) up(?! the)"
+    r"|highlight (?:alerts?|alarms?|indicators?)|overexposure (?:alerts?|warnings?)"
+    r"|(?:going|goes|go|gone|went) off(?= in the (?:highlights?|whites?|water|foam))"
     r"|highlight warnings?|warnings? (?:off|gone|shows?|light)|(?<=no )warnings?)"
 )
 _BLINKS: Final = any_of(_BLINK)
-_HISTOGRAM: Final = any_of("histograms?", "histos?", "hist", "graphs?", "curve")
+_HISTOGRAM: Final = any_of("histograms?", "histos?", "hist", "graphs?", r"(?<!s )(?<!s-)curve(?! of| in)")
 #: Warning and histogram are told apart by these.
 _PARTS: Final = re.compile(r"\bbut\b|\band (?=the hist)|;|\. |, (?=(?:the |my )?hist)")
 _AND_BLINKS: Final = re.compile(rf"(?:\band|,) (?=[^,;.]*\b{_BLINK})")
@@ -56,7 +59,7 @@ _KINDS: Final = (
         any_of(
             "whole|entire|everything|everywhere",
             r"all(?: of| the| blink\w*| flash\w*|$)",
-            r"complete\w*|every (?:inch|bit|part|drop|square)|all over|nearly all|sheet",
+            r"complete\w*|every (?:inch|bit|part|drop|square)|all over|nearly all|sheet|from top to toe",
             r"(?:top|lip) to (?:bottom|pool|toe)|edge to edge|the lot",
         ),
     ),
@@ -147,6 +150,9 @@ _NOTHING_BUT: Final = re.compile(
 )
 
 
+_ZEBRA: Final = any_of(r"zebra (?:stripes|pattern|lines)")
+
+
 def read_blink(draft: Draft) -> None:
     """What the camera's warning shows; a warning without a size is taken as patches."""
     bare = _bare(draft)
@@ -155,6 +161,7 @@ def read_blink(draft: Draft) -> None:
     if _HISTOGRAM.search(said):
         parts = [piece for part in parts for piece in _AND_BLINKS.split(part)]
     text = "; ".join(part for part in parts if not _HISTOGRAM.search(part))
+    text = _ZEBRA.sub("zebras", text)
     if bare:
         draft.note("blink", bare)
     elif _BLINKS.search(text):

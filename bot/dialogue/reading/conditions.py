@@ -5,20 +5,45 @@ from __future__ import annotations
 from typing import Final
 
 from bot.dialogue.reading.draft import Draft
+from bot.dialogue.reading.party import slowest_in
+from bot.dialogue.reading.people import KIN
 from bot.dialogue.reading.phrases import any_of, exactly
 
 _LEAVES: Final = (
-    r"(?:branch tips|tips|leaves|leafs|leaf|foliage|ferns?|branches|twigs|trees|grass|bushes)"
+    r"(?:branch tips|tips|leaves|leafs|leaf|foliage|ferns?|branches|twigs|trees|grass(?:es)?|bushes"
+    r"|greenery|fronds|reeds|willows?|birch(?:es)?|beech(?:es)?|aspens?|alders?|plants|flowers|moss)"
+)
+_STILL: Final = (
+    r"(?:still|motionless|stock[ -]still|dead still|quiet|calm|at rest|limp|as if painted|like"
+    r" (?:statues|stone))"
+)
+_STIRRING: Final = (
+    r"(?:moving|shak(?:ing|es?)|wav(?:ing|es?)|flutter(?:ing|s)?|danc(?:ing|es?)|sway(?:ing|s)?"
+    r"|trembl(?:ing|es?)|jiggl(?:ing|es?)|wobbl(?:ing|es?)|flapp?(?:ing|s)?|rustl(?:ing|es?)"
+    r"|quiver(?:ing|s)?|nodding|bouncing|twitch(?:ing|es)?|bobb(?:ing|s)|shiver(?:ing|s)?"
+    r"|thrash(?:ing|es)?|swing(?:ing|s)?|jitter(?:ing|s|y)?|restless|all over the (?:place|shop))"
+)
+#: "The leaves on the ash tree beside it are": the place of a thing stands behind its name.
+_PLACED: Final = r"(?: (?:on|of|above|over|beside|behind|near|by|at|along|around|in)\b[^.;,!?]{1,36}?)?"
+_BE: Final = (
+    r"(?:'re|'s| are| is| all| keep(?:s)?| won't stop| just| never stop(?:s)?| hang(?:s)?| stand(?:s)?"
+    r"| look(?:s)?| seem(?:s)?)"
 )
 _CALM: Final = any_of(
+    rf"{_LEAVES}{_PLACED}{_BE}+ (?:\w+ ){{0,2}}{_STILL}",
+    r"(?!(?:people|cars|clouds|birds|ducks|kids|legs|bubbles|fish|tourists|guests|its|it's|his|hers)\b)"
+    r"\w{3,}s (?:aren't|are not|ain't|not) (?:even )?(?:moving|stirring|budging|swaying)",
+    r"(?:everything|it all|all)(?:'s| is)? (?:completely |totally |perfectly )?(?:motionless|dead still|stock still)",
+    r"(?:air|everything|it all)(?:'s| is) (?:dead |so |very |completely |totally |perfectly )?still"
+    r"(?=\W*$|[,.;!?])",
     r"(?:no|zero) (?:wind|breeze)",
     r"(?:wind|breeze)(?:'s| is|:| =)? (?:zero|0|nil|none|nonexistent|non-existent)",
     r"windless|dead calm|wind[?:]+ (?:none|no|nope|nothing|zero|nil)",
     r"(?:wind|breeze)(?:'s| is| has)? (?:gone|stopped|dropped|died|ceased)",
     r"hardly any (?:wind|breeze)",
     r"not (?:much|a breath of|any) (?:wind|breeze)|never any (?:wind|breeze)",
-    r"(?:it's|all|is|totally|now) calm",
-    rf"{_LEAVES} (?:are )?(?:still|not moving|don't move|aren't moving|hang still)",
+    r"(?:it's|all|totally|now|(?:air|weather|wind|everything|place) is) calm",
+    rf"{_LEAVES} (?:are )?(?:still(?! (?:life|moving|move|shak\w+|blow\w*|wav\w*))|not moving|don't move|aren't moving|hang still)",
     r"(?:nothing|no leaf|not a (?:leaf|twig|branch|blade|thing)) (?:is )?(?:moves|moving|stirs"
     r"|stirring|moved)",
     r"(?:still|no moving) air|air(?:'s| is) (?:\w+ )?still|flat calm|not windy|no gusts|breathless",
@@ -26,8 +51,15 @@ _CALM: Final = any_of(
     r"(?:wind|breeze)(?:'s| is| has)? (?:\w+ )?(?:eased|calmed|let up|quiet|dead|over|away|nil)",
     rf"{_LEAVES} (?:are |is )?(?:\w+ )?(?:motionless|stock still|dead still|quiet|calm|at rest)",
 )
-_CALM_ALONE: Final = exactly("calm", "(?:it's |its )?(?:dead|totally|completely|perfectly) still")
+_CALM_ALONE: Final = exactly(
+    "calm",
+    r"(?:it's |its |all |so |very |as )*still(?: as (?:anything|can be|glass|the grave|an? \w+))?(?: here| now| today)?",
+    r"(?:there's |there is )?(?:not|no|hardly) (?:a |even a |one )?(?:breath|puff|whisper|breeze)"
+    r"(?: of (?:wind|air))?",
+    "(?:it's |its )?(?:dead|totally|completely|perfectly) still")
 _WINDY: Final = any_of(
+    rf"{_LEAVES}{_PLACED}{_BE}+ (?:\w+ ){{0,2}}{_STIRRING}",
+    rf"(?:wind|breeze)\b[^.;,!?]{{0,24}}\b(?:{_LEAVES}|everything) {_STIRRING[:-1]}|dance|move|sway)",
     r"(?:draught|draft) (?:from|of|off|coming)|windy|breezy|blowy|blustery|draughty|drafty",
     r"wind (?:in|through|on|keeps|gets|getting|won't|doesn't|never) (?:everything|all|the|my"
     r"|stop\w*"
@@ -48,7 +80,7 @@ _WINDY: Final = any_of(
     r"(?:wind|breeze|draught|air)(?: \w+){0,4} (?:shak|mov|wav|sway|danc|push|wobbl)(?:ing|es)",
     r"breeze (?:from|in|on|keeps|is|picks)|(?:it's|its|is|been) blowing",
     r"(?<!out of )(?<!out )(?:from|in|by) the wind",
-    rf"{_LEAVES} (?:\w+ )?(?:moving|move|moves|moved|in the wind|shak\w+|wav\w+|flutter\w*|danc\w+"
+    rf"{_LEAVES} (?:\w+ )?(?:moving|move|moves|(?<!have )(?<!has )moved|in the wind|shak\w+|wav\w+|flutter\w*|danc\w+"
     r"|sway\w*|trembl\w*|jiggl\w*|wobbl\w*|flap\w*|rustl\w*|quiver\w*|nodding|bounc\w*|twitch\w*"
     r"|blowing|all over the place)",
 )
@@ -95,10 +127,20 @@ _FRAIL: Final = (
     r"|beginners|bad (?:knees?|hips?|backs?))"
 )
 _QUICK: Final = r"(?:quick|fast|fit|strong|sporty|young)"
+#: Among those who walk along: some of them.
+_SOME: Final = r"(?:some|one|two|three|a few|half|a couple|2|3|most)(?: of (?:us|them|my (?:group|lot)|the (?:group|party)))"
 _MIXED: Final = any_of(
+    rf"(?:{KIN})(?:'s| has| is)?(?: got)?(?: an?| his| her)? (?:\w+ )?(?:bad|dodgy|sore|stiff|weak|gammy|new|replaced"
+    r"|artificial|hurting) (?:knees?|hips?|ankles?|backs?|legs?|foot|feet)",
+    r"(?:very |quite |all )?different (?:pace|speed|fitness|level|age|abilit)\w*",
+    rf"{_SOME}(?:'s| is| are)? (?:\w+ ){{0,3}}(?:seventy|eighty|7\d|8\d|70s|80s|seventies|eighties|old|elderly|unfit|frail)",
+    rf"{_SOME}(?: walks?| goes| go)? (?:\w+ )?(?:on crutches|with (?:a |her |his )?(?:stick|cane|frame|walker)|limp\w*)",
+    r"some(?: of us)?(?: are)? (?:quick|fast|fit|strong)\b[^.;]{0,24}\b(?:dawdl\w+|slow\w*|crawl\w*|plod\w*|puff\w*)",
+    rf"(?:fit|fast|strong|young) (?:ones|people|folk)? ?and (?:\w+ )?(?:slow|old|unfit|elderly)",
     r"(?<!not a )(?<!no )mixed (?:group|fitness|bunch|party|abilities|ability|levels|ages|lot"
     r"|crowd)",
-    r"(?:group|party|we|us)\b.{0,40}\bmixed",
+    r"(?:group|party|we|us)\b.{0,40}\bmixed(?! (?:cameras?|kit|gear|lenses|brands|light|systems|formats"
+    r"|feelings|weather|media))",
     r"slow (?:walkers|group|people|ones)",
     r"(?:of us|people|walkers|some) (?:are |is )?slow",
     r"with (?:(?:small|little|young|two|three|our|my|the|2|3) )*(?:kids|children|toddlers?)",
@@ -106,29 +148,46 @@ _MIXED: Final = any_of(
     r"(?: are| is|'s)? (?:\w+ )?slow(?:er)?",
     r"(?:one|some|two|2) of (?:us|them) (?:has|have|with)(?: an?)? (?:\w+ )?(?:knees?|hips?|ankles?"
     r"|backs?|legs?|foot|feet)",
-    rf"{_FRAIL}\b[^.;!?]{{0,20}}(?:\band\b|\bplus\b|\bwith\b|\bto\b"
-    rf"|[+&,])[^.;!?]{{0,20}}\b{_FRAIL}",
+    rf"{_FRAIL}\b[^.;!?]{{0,28}}(?:\band\b|\bplus\b|\bwith\b|\bto\b"
+    rf"|[+&,])[^.;!?]{{0,20}}\b(?:{_FRAIL}|nan(?:a|ny)?|granny|grand(?:ad|pa|ma)|the missus)",
     rf"(?:some|one|a few|half)(?: of us)?(?: are| is)? (?:\w+ )?{_QUICK}\b[^.;]{{0,30}}"
     r"\b(?:slow\w*|not|less|bad (?:knees?|hips?|backs?)|unfit|limp\w*|stick|crutch\w*)",
     r"some (?:fit|fast|quick)\b[^.;]{0,20}\bsome (?:not|slow|less)",
 )
+_EVERYBODY: Final = r"(?:every(?:one|body)|all of (?:us|them)|(?:we|they)(?:'re| are)(?: all| both)|(?:us )?all)"
+_ABLE: Final = r"(?:fit|fast|quick|strong|sporty|runners|athletes|athletic|in (?:good|great) shape)"
 _ALIKE: Final = any_of(
+    r"(?:\d+|two|three|four|five|six|seven|eight|all)(?: of us)?,? (?:very |pretty |quite )?(?:fit|sporty|strong)"
+    r" (?:adults|people|walkers|hikers|friends|mates|men|women|folks?|lads)",
+    rf"{_EVERYBODY}(?:'s| is| are)? (?:(?!not\b)\w+ ){{0,2}}{_ABLE}",
+    r"(?:nobody|no one|none of us)(?:'s| is| are)? (?:\w+ )?(?:slow|unfit|frail)",
+    r"(?:all|same) (?:of )?(?:the )?same (?:pace|speed|fitness|level)|same pace all round",
     r"not (?:a )?mixed|all (?:of us |are |about |pretty |equally |quite |the same )*(?:equally fit"
     r"|(?:about )?as fit|fit|same (?:pace|fitness|level)|fast|quick)",
     r"both (?:of us )?(?:are )?(?:\w+ )?(?:fit|fast|quick|strong)",
     r"everyone(?:'s| is) (?:\w+ )?(?:fit|fast)",
 )
-_ALONE: Final = any_of(r"(?:i'm|im|going|walking|hiking) (?:alone|solo|by myself)")
-_ONLY_ME: Final = exactly(
-    r"(?:i'm |im )?alone(?: today| here)?", "solo", "just me", "(?:all )?(?:on my own|by myself)"
+_ALONE: Final = any_of(
+    r"(?:i'm|im|i am|going|walking|hiking|here) (?:all |here )?(?:alone|solo|by myself|on my own)"
 )
+_ONLY_ME: Final = exactly(
+    r"(?:i'm |im |i am )?(?:all )?alone(?: today| here)?",
+    "solo(?: today| here)?",
+    "(?:it's |its )?(?:just|only) me(?: today| here| this time)?",
+    r"(?:i'm |im |i am )?(?:all )?(?:on my own|by myself)(?: today| here| this time)?",
+)
+
+
+_COMES: Final = any_of("along|comes|coming|with us|with me|joins?|walks? with")
 
 
 def read_group(draft: Draft) -> None:
     """Whether the group's fitness is mixed."""
     if _ALIKE.search(draft.text):
         draft.note("group_mixed", value=False)
-    elif _MIXED.search(draft.text):
+    elif _MIXED.search(draft.text) or (
+        _COMES.search(draft.text) and slowest_in(draft.text) in {"old", "child"}
+    ):
         draft.note("group_mixed", value=True)
     elif _ALONE.search(draft.text) or _ONLY_ME.match(draft.text):
         draft.note("group_mixed", value=False)

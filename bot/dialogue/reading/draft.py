@@ -6,6 +6,7 @@ import re
 from typing import Any, Final
 
 from bot.dialogue.facts import Facts, Units
+from bot.dialogue.reading.around import without_courtesy
 from bot.dialogue.reading.normal import normalise
 from bot.dialogue.reading.numbers import Quantity, scan
 from bot.dialogue.reading.putting_right import BACK, BETTER_KNOWN
@@ -67,7 +68,7 @@ class Draft:
     """
 
     def __init__(self, text: str, expecting: frozenset[str], units: Units | None) -> None:
-        self.text = normalise(text)
+        self.text = without_courtesy(normalise(text))
         self.expecting = expecting
         self.person_units = units
         self.quantities = scan(self.text)

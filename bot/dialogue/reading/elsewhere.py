@@ -67,6 +67,7 @@ _WIDE_OTHER: Final = re.compile(
     r"^ ?-?wide (?:\w+ )?(?:pool|path|trail|bridge|ledge|gap|gorge|road|platform|valley|track"
     r"|boulder|rock|crack|pond|lake)\b"
 )
+_PRINTED: Final = re.compile(r"\b(?:print\w*|calendar|poster|canvas|lobby|frame it|on the wall|enlarge\w*)\b")
 _WIDE: Final = re.compile(r"^ ?(?:wide|across|in width|long|in diameter)\b")
 #: "The snow is 20 cm deep": nothing that anybody would wade through.
 _OTHER_DEPTH: Final = re.compile(
@@ -123,16 +124,29 @@ def _is_other_sized(draft: Draft, quantity: Quantity) -> bool:
     return bool(goes_on) and earlier is not None and is_other(draft, earlier)
 
 
+def _is_elsewhere_off(before: str) -> bool:
+    return _ELSEWHERE.search(before) is not None
+
+
+_HOME: Final = re.compile(r"\b(?:cars?|car ?park|parking|trail ?head|road|ute|van)\b")
+
+
+def _is_way(quantity: Quantity, before: str) -> bool:
+    """Whether kilometres lead to where the way ends: `the car's 2 km off`."""
+    return quantity.unit in {"km", "mi"} and _HOME.search(before) is not None
+
+
 def is_other(draft: Draft, quantity: Quantity) -> bool:
     """Whether a length is of another place or of a part: `800 m downstream`, `each 4 m`."""
     before, after = draft.clause_before(quantity), draft.clause_after(quantity)
     wide = quantity.unit not in {"km", "mi"} and _WIDE.match(after)
     return bool(
-        _PART_BEFORE.search(before)
+        (wide and _PRINTED.search(draft.text))
+        or _PART_BEFORE.search(before)
         or _PART_BEHIND.match(after)
         or (_MOVED.search(before) and _BY_SO_MUCH.match(after))
         or (_FOCUSED.search(before) and role(draft, quantity) not in {"nearest_m", "farthest_m"})
-        or (_ELSEWHERE.search(before) and _LIES.match(after))
+        or (_is_elsewhere_off(before) and _LIES.match(after) and not _is_way(quantity, before))
         or (_OTHER_WIDTH.search(before) and wide)
         or _WIDE_OTHER.match(after)
         or _is_other_sized(draft, quantity)

@@ -27,11 +27,18 @@ _NONE_HERE: Final = any_of(
     rf"no {POLARISER} (?:with me|with us|here|today|at all|in the bag|any ?more|of mine|then"
     rf"|sadly)",
 )
+#: "Chucked it back in the bag": put away, so owned.
+_PUT_AWAY: Final = any_of(
+    rf"(?:put|stuck|chucked|popped|stashed|slipped|tucked|threw|dropped|stowed|shoved|stuffed)\b"
+    rf"[^,;.]{{0,12}}\b{POLARISER}\b[^,;.]{{0,12}}\b(?:away|back|in(?:to)? (?:the|my|its|a) (?!front)\w+)",
+)
 _LACKS: Final = any_of(
     rf"{GONE}\b[^,;.]{{0,12}}\b{POLARISER}",
     rf"{POLARISER}\b[^,;.]{{0,15}}\b{GONE}",
+    rf"{POLARISER}(?:'s| is| has)? (?:gone|missing|vanished|cracked|lost)(?! (?:from|dark|black|off|in))",
     rf"(?:can't|cannot|couldn't) find\b[^,;.]{{0,12}}\b{POLARISER}",
-    rf"(?:left|forgot|forgotten|lost)\b[^,;.]{{0,20}}\b{POLARISER}",
+    rf"(?:left|forgot|forgotten)\b[^,;.]{{0,20}}\b{POLARISER}",
+    rf"lost (?:my|the|our|a|that) (?:\w+ )?{POLARISER}",
     rf"{POLARISER}\b[^,;.]{{0,15}}\b{NOT_HERE}",
 )
 _OFF: Final = any_of(
@@ -40,15 +47,18 @@ _OFF: Final = any_of(
     rf"without (?:the|my) {POLARISER}",
     rf"{POLARISER},? (?:is |it's |its |but )*not on",
     rf"{POLARISER},? (?:but )?(?:it )?(?:isn't|ain't|wasn't) on",
-    rf"(?:took|take|taken|taking|pulled|removed)\b[^,;.]{{0,12}}\b{POLARISER}",
+    rf"(?:took|take|taken|taking|pulled|removed|unscrew\w*|undid|detached|ditched|slid|slipped off)\b[^,;.]{{0,12}}\b{POLARISER}",
     rf"{POLARISER}\b[^,;.]{{0,12}}\bin (?:the|my|its) (?:\w+ )?(?:bag|pocket|case|pouch|box|sack)",
     rf"{POLARISER}\b[^.;?]{{0,30}}\b(?:took|taken|take|pulled) it off",
     rf"{POLARISER}\b[^.]{{0,25}}\b(?:haven't|not|didn't) (?:put|screw\w*) it on",
+    rf"(?:haven't|not|didn't|hasn't|never) (?:yet )?(?:put|screwed|fitted|mounted|used|turned)"
+    rf" (?:the|my|a) {POLARISER}(?: on| yet)",
+    rf"{POLARISER}(?:'s|s)? (?:back )?in (?:its|the|my) (?:\w+ )?(?:bag|pocket|case|pouch|box|sack|rucksack)",
 )
 #: "No polariser on this one" leaves open whether there is one.
 _NONE_ON: Final = any_of(rf"no {POLARISER} on")
 _ON: Final = any_of(
-    rf"{POLARISER}(?:'s)? (?:(?:is|are|both|still|now|filter|already|always|stuck) )*"
+    rf"{POLARISER}(?:'s)? (?:(?:is|are|both|still|now|filter|already|always|stuck|stays?|staying|remains?|goes|back|was left|left) )*"
     r"(?:on(?! wide| (?:the|my|an)? ?other\b)|mounted|turned|rotated|(?:screwed|clipped|twisted"
     r"|fitted|put) on|fitted|attached|in place|at (?:full"
     r"|max|half))",
@@ -63,13 +73,17 @@ _ON: Final = any_of(
     r" (?:are |is )?(?:both |now |still )+on\b",
 )
 _ASKS_FOR_IT: Final = any_of(rf"(?:need|buy|get|worth|is|what's)(?: a| the)? {POLARISER}")
+#: "…, polariser?", "polariser first or nd first?": asked, not told.
+_ASKED_ALONE: Final = re.compile(
+    rf"(?:^|[,.;!?] ?)(?:an? |the |with (?:a |the )?)?{POLARISER}(?! (?:\w+ )*(?:on|off|is|stays|turned|mounted))(?: \w+){{0,4}}\?\W*$"
+)
 #: Beside settings "with a polariser" says that it was on.
 _WITH: Final = re.compile(rf"(?:\b(?:with|and|plus)|\+) (?:a |the |my )?{POLARISER}\b")
 
 
 def _asks(text: str) -> bool:
     """Whether the polariser is only asked about; "take it off?" tells that it is on."""
-    if _ASKS_FOR_IT.search(text):
+    if _ASKS_FOR_IT.search(text) or _ASKED_ALONE.search(text):
         return True
     return is_asked_about(text, POLARISER) and not (_OFF.search(text) or _ON.search(text))
 
@@ -88,7 +102,8 @@ def _read_named(draft: Draft) -> None:
     """A polariser that is named: missing, off or on."""
     text = draft.text
     denied = is_denied(text, POLARISER) and not _OFF.search(text)
-    if denied or _LACKS.search(text) or _NONE_HERE.search(text):
+    lacks = _LACKS.search(text) and not _PUT_AWAY.search(text)
+    if denied or lacks or _NONE_HERE.search(text):
         draft.note("has_polariser", value=False)
         return
     if not _NONE_ON.search(text):
@@ -98,7 +113,7 @@ def _read_named(draft: Draft) -> None:
         return  # "both filters off"
     if _ON_OR_OFF.search(text):
         return
-    if _OFF.search(text):
+    if _OFF.search(text) or _PUT_AWAY.search(text):
         draft.note("polariser_on", value=False)
     elif _ON.search(text) or (set_up and _WITH.search(text)):
         draft.note("polariser_on", value=True)
@@ -106,7 +121,7 @@ def _read_named(draft: Draft) -> None:
 
 _NO_FILTERS: Final = any_of(
     r"(?:no|without(?: any)?|zero) filters?",
-    r"filters?[?:]+ ?(?:none|no|nope|nothing)",
+    r"(?<!nd )(?<!grey )(?<!gray )(?<!density )filters?[?:]+ ?(?:none|no|nope|nothing)",
     r"(?<!pol )(?<!polarising )(?<!polarizing )(?<!nd )(?<!grey )(?<!gray )(?<!stop )filters?"
     r" (?:are |is |all )?off",
     "unfiltered",
@@ -114,15 +129,17 @@ _NO_FILTERS: Final = any_of(
     r"(?:took|taken|pulled) everything off(?= the (?:front|lens|glass)|\W*$)",
     r"(?:filters? both|both(?: filters?)?)(?: are| is|'re)? off",
     r"(?:off|removed) (?:came |went )?(?:both|all)(?: of)?(?: the| my)? filters?",
-    r"nothing (?:\w+ )?(?:on|in front of) the (?:lens|front|glass)",
+    r"nothing (?:\w+ )?(?:on|in front of) (?:the|my) (?:lens|front|glass)",
+    r"(?:bare|naked) (?:lens|glass)|lens(?: is|'s)? (?:bare|naked)",
 )
 _OWNS_NO_FILTERS: Final = any_of(
+    r"(?:zilch|nil|nothing|none|nowt|zip|nada|not much) in the way of filters?",
     r"(?:don't|do not|haven't|didn't) (?:have|own|got|bring|brought|carry)(?: any| got any)?"
     r" filters?",
     r"(?:forgot|left) (?:the |my |all )*filters?",
     r"(?<!ing )(?<!pol )(?<!nd )(?<!r )filters? (?:are |is |all |stayed )*(?:at home"
     r"|in the (?:car|hut|hotel))",
-    r"no filters? (?:with me|at all|in the bag|here|today|whatsoever|of any kind)",
+    r"(?:no|zero) filters? (?:with me|at all|in the bag|here|today|whatsoever|of any kind)",
 )
 _ND_NOT_NEEDED: Final = any_of(rf"{ND} (?:needed|necessary|required)")
 _ND_OFF: Final = any_of(
@@ -130,7 +147,9 @@ _ND_OFF: Final = any_of(
     r"no nds? (?:filters? )?(?:is |are |in front |fitted |on )*(?:right )?now",
     r"nds? (?:is |now )?(?:off|removed)",
     rf"(?:took|taken|pulled|unscrewed) (?:the |my )?{ND} off|{ND}(?:'s|s)?(?: is| now| came)* off",
-    rf"(?:removed|unscrewed|pulled|took off) (?:the |my )?{ND}(?=$|[,;.!]| (?:again|now))",
+    rf"(?:removed|unscrewed|pulled|took off|dropped|ditched|lost) (?:the |my )?{ND}(?=$|[,;.!]| (?:again|now))",
+    r"(?:took|taken|pulled|unscrewed|removed) (?:the |my )?(?:big |little |small |dark |strong )*stopper"
+    r"(?: back)?(?: off|(?=\W*$|[,;.]))",
 )
 _ON_BEHIND: Final = re.compile(
     rf"^(?: ?(?:of )?(?:nd|filter|stopper|gr[ea]y)| (?:and|with|plus) (?:the |my |a )?{POLARISER})*"

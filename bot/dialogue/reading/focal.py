@@ -12,7 +12,8 @@ from bot.dialogue.reading.role_beside import is_zoomed
 from bot.dialogue.reading.roles import counts
 from bot.dialogue.reading.settings import ISO_MARKS, is_bound
 
-_NO_FOCAL: Final = re.compile(r"\b(?:rain\w*|snow\w*|thread|filter|filters|ring|rings|step-?up)\b")
+_NO_FOCAL: Final = re.compile(r"\b(?:rain\w*|snow\w*|thick\w*|bleed|margins?|screws?|hex|allen|bolts?|soles?|spikes|neoprene|wetsuit|rope"
+    r"|cord|thread|filter|filters|ring|rings|step-?up)\b")
 _POLARISER: Final = re.compile(r"\b(?:pola\w*|cpl|nd)\b\W*$")
 #: Threads of filters that no lens has for its length [mm] (ISO 6 sizes, common practice).
 _THREADS: Final = frozenset({49, 52, 58, 62, 67, 72, 77, 82, 86, 95})
@@ -23,7 +24,7 @@ _FOCAL_CUE: Final = re.compile(
     r"\b(?:(?:zoom(?:ed|ing|'s)?|racked)(?: (?:all|way|fully|the|in|out|to|at|is|was|now|set|right"
     r"|back|about|around|lens))*"
     r"|focal(?: length)?(?: (?:is|was|of|at|set|to|about|around|now))*"
-    r"|(?:wide|long|tele\w*|short) end,?"
+    r"|(?:all the way|fully|right) (?:out|in)(?:,| (?:at|to|is))*|(?:wide|long|tele\w*|short) end,?"
     r"|zoom(?: ring| barrel| lens)? (?:shows|reads|says|stands at|sits at)(?: about)?"
     r"|lens (?:(?:is|was|set|now) )*(?:at|on|to)(?: about| around)?)[ :=]*$"
 )
@@ -119,6 +120,12 @@ def _is_by_next(draft: Draft, quantity: Quantity) -> bool:
     )
 
 
+def _is_no_setting(draft: Draft, quantity: Quantity) -> bool:
+    """Whether a length is only bounded, or shorter than any lens but a phone's own."""
+    phone = draft.values.get("camera_format") == "phone"
+    return is_bound(draft, quantity) or (quantity.value < SHORTEST_MM and not phone)
+
+
 def read_focal_lengths(draft: Draft) -> None:
     """Focal lengths as set: in millimetres, or bare behind "at" where a zoom covers them."""
     for quantity in draft.free("mm"):
@@ -126,7 +133,7 @@ def read_focal_lengths(draft: Draft) -> None:
         thread = quantity.value in _THREADS and _FILTER_BEHIND.match(after)
         if _NO_FOCAL.search(before + after) or _POLARISER.search(before) or thread:
             draft.claim(quantity)
-        elif quantity.is_range or _EQUIVALENT.search(after) or is_bound(draft, quantity):
+        elif quantity.is_range or _EQUIVALENT.search(after) or _is_no_setting(draft, quantity):
             draft.refuse(quantity)
         else:
             draft.put("focal_mm", quantity.value, quantity)

@@ -17,7 +17,7 @@ _PORTRAIT: Final = any_of(
     "upright",
     r"(?:tipped|turned|flipped|rotated) (?:it|the camera|my camera) "
     r"(?:sideways|on (?:its|the) (?:side|end)|90)",
-    r"camera (?:is )?(?:on its side|on end)",
+    r"(?:camera|cam|phone|it)(?:'s)? (?:(?:is|turned|tipped|flipped|set|stood) )*(?:on its side|on end)",
     r"tall (?:format|frame|orientation)",
     r"(?:hold\w*|held|turned?|shoot\w*|shot|camera)\b[^,;.]{0,16} vertically",
 )
@@ -31,9 +31,20 @@ _OTHER_FORMAT: Final = re.compile(
 )
 
 
+#: "From portrait to landscape", "thought of upright but": which it is no more.
+_FORMAT: Final = r"(?:portrait|vertical|upright|landscape|horizontal)"
+_WAS_FORMAT: Final = re.compile(
+    rf"\bfrom {_FORMAT}(?= (?:format )?(?:to|over to|into)\b)"
+    rf"|\b(?:thought (?:of|about)|tried|was(?: in| on| at)?|had(?: it)?(?: in| on)?|started(?: in| off| with"
+    rf"| on)?|considered)(?: (?:going|shooting|doing|the|it|in|a))* {_FORMAT}\b"
+    rf"(?=[^.]{{0,30}}\b(?:but|now|then|though)\b[^.]{{0,30}}\b{_FORMAT}\b)"
+)
+
+
 def read_format(draft: Draft) -> None:
     """Portrait or landscape; both words together say neither."""
     text = _OTHER_FORMAT.sub("", draft.text)
+    text = _WAS_FORMAT.sub("", text)
     portrait, landscape = _PORTRAIT.search(text), _LANDSCAPE.search(text)
     if (portrait is None) != (landscape is None):
         draft.note("portrait", value=portrait is not None)
@@ -49,7 +60,8 @@ _WHOLE: Final = any_of(
     r"everything from (?:the )?(?:lip|top) to (?:the )?(?:pool|bottom|foot|base)",
     r"(?:whole|entire) (?:thing|lot)(?: is|'s)? (?:now )?in (?:the )?(?:frame|picture|shot|view)",
     r"(?:show|want|fit|frame|get|have|take|keep)\b[^,;.]{0,24}\b(?:top to bottom|lip to pool)",
-    r"top to bottom(?= (?:in|please)|\W*$)(?<!m top to bottom)(?<!ft top to bottom)",
+    r"top to bottom(?= (?:in|please)|\W*$)(?<!m top to bottom)(?<!ft top to bottom)"
+    r"(?<!metres top to bottom)(?<!meters top to bottom)(?<!feet top to bottom)(?<!yards top to bottom)",
 )
 #: "The water runs down the frame, top to bottom" tells which way it runs.
 _RUNS: Final = any_of("runs|running|flows|flowing|falls down|drops|comes down|pours|plunges|goes")
@@ -64,11 +76,14 @@ _SECTION: Final = any_of(
     r"not (?:all|the whole|everything|the lot)(?: of (?:it|the fall))?(?=$|[,.;!]| (?:just|only))",
     r"(?:a|the|this) section(?! of (?:the )?(?:trail|path))",
     r"details? of",
-    r"(?:zoomed|closed|moved) in on (?:just )?(?:the |a )?(?:\w+ )?(?:half|third|part|section"
+    r"(?:zoom(?:ed|ing)|clos(?:ed|ing)|mov(?:ed|ing)|cropp(?:ed|ing)|fram(?:ed|ing))"
+    r" (?:right |way |all the way |straight |tight(?:ly)? |close )?(?:in )?(?:on|to)"
+    r" (?:just |only )?(?:the |a |one )?(?:\w+ )?(?:half|third|part|section"
     r"|bit|slice"
     r"|ledge|step|lip|splash)",
     rf"{_SIDE} (?:half|third) (?:only|please)",
-    rf"{_SIDE} (?:part|section|ledge|bit|tier|drop)",
+    rf"{_SIDE} (?:part|section|ledge|bit|tier|drop)"
+    r"(?!'s| (?:is|was|looks|of the (?:image|frame|picture|photo|shot)))",
     rf"^(?:just |only )?(?:the )?{_SIDE} (?:half|third)(?! of the (?:frame|picture))",
     "close-?up",
 )
@@ -76,6 +91,7 @@ _SECTION_ALONE: Final = exactly("section", "a part", "part of it", "detail")
 _SENTENCES: Final = re.compile(r"[.;!?] +")
 #: "The lower part blinks" speaks of the frame that was taken.
 _JUDGED: Final = any_of(
+    r"alerts?|warnings?|alarms?|indicators?",
     r"lights? up|mush\w*|soup\w*|white|shaky|milky|frozen|small|tiny|lean\w*|blink\w*|zebras?"
     r"|flash\w*"
     r"|clip\w*|soft|sharp|dark|bright|blurr?\w*|black|burn\w*"
@@ -116,12 +132,14 @@ _STREAM: Final = any_of(
     r"^(?:i'm|im|we're|we are|mir are|i am) (?:at|by) (?:a |the )?(?:small |little )?"
     r"(?:stream|creek)(?! ?bed)",
     r"(?<!in the )(?<!in a )(?<!by the )(?<!by a )(?<!near the )(?<!into the )(?<!from the )"
-    r"(?<!along the )(?:streams?|creeks?|brooks?|becks?|burn|cascades?|rapids|riffles?"
+    r"(?<!along the )(?<!live )(?<!main )(?:streams?(?! (?:it|live|videos?|music|on my)\b)|creeks?|brooks?|becks?"
+    r"|(?:(?<=\ba )|(?<=\bthe )|(?<=\blittle )|(?<=\bsmall )|(?<=\bscottish ))burn(?! (?:in|out|time|mark|tool))"
+    r"|cascades?|rapids|riffles?"
     r"|small river|little river)(?! ?bed| ?bank)",
 )
 _FALL: Final = any_of(r"(?:water)?falls?")
 _NO_FALL: Final = any_of(
-    r"(?:no|not(?: really)? a|isn't(?: really)? a|without(?: a| any)?) (?:real |proper |big )?"
+    r"(?:no|not(?: really)? a|isn't(?: really)? a|without(?: a| any)?) (?:(?:real|proper|big|single|actual|true|one|main|tall|high) )?"
     r"(?:water)?falls?"
 )
 _NOT_STREAM: Final = any_of(
@@ -160,7 +178,10 @@ _BODY: Final = "|".join(_BODY_HEIGHTS_M)
 _BODY_HIGH: Final = any_of(
     rf"({_BODY})[ -](?:high|height|level)", rf"at (?:the )?({_BODY})s?(?! depth)"
 )
-_BODY_DEEP: Final = any_of(rf"({_BODY})[ -](?:deep|depth)", rf"up to (?:my|the) ({_BODY})s?")
+#: "Knee deep in editing".
+_IN_WORK: Final = r"(?! in (?!(?:the |a |cold |fast |icy )*(?:water|stream|creek|pool|river|it|there|current)\b)| (?:snow|mud|grass|leaves|sand|bracken|heather))"
+_BODY_DEEP: Final = any_of(
+    rf"({_BODY})[ -](?:deep|depth){_IN_WORK}", rf"(?:water|it|depth)(?:'s| is| comes| reaches)?(?: (?:only|just|barely|not even|nearly|about|a bit))* (?:over|above|past|below|under) (?:my |the )({_BODY})s?", rf"(?:up|deep|comes?|reach(?:es)?|goes) to (?:my |the |mid[ -]?)({_BODY})s?")
 _ON_GROUND: Final = any_of(r"(?:at|on the|near the) ground(?: level)?", "ground level")
 _BODY_ALONE: Final = exactly(rf"(?:about |at |roughly )*(?:my |the )?({_BODY})s?")
 _CAMERA: Final = any_of("camera|tripod")
@@ -174,7 +195,7 @@ def read_body_heights(draft: Draft) -> None:
     if deep and "water_depth_m" in draft.values:
         return
     if deep:
-        draft.note("water_depth_m", _BODY_HEIGHTS_M[deep.group(1) or deep.group(2)])
+        draft.note("water_depth_m", _BODY_HEIGHTS_M[next(part for part in deep.groups() if part)])
     elif high and "camera_height_m" not in draft.values:
         draft.note("camera_height_m", _BODY_HEIGHTS_M[next(part for part in high.groups() if part)])
     elif not high and _ON_GROUND.search(draft.text) and _CAMERA.search(draft.text):

@@ -10,7 +10,7 @@ from bot.dialogue.reading.phrases import any_of
 #: With the slips of the thumb that were seen.
 TRIPOD: Final = r"(?:tripods?|tripd|tri-?pod|triopd|tirpod|tripood|tripot)"
 POLARISER: Final = (
-    r"(?:(?:circular )?pol[aeo]r+i[sz]\w*|pola|cpl|c-?pol|circular pol\w*"
+    r"(?:(?:circular )?(?<!cross )(?<!cross-)pol[aeo]r+i[sz]\w*(?! (?:sun)?glasses)|pola|cpl|c-?pol|circular pol\w*"
     r"|pol ?filt(?:er|re)s?|pol)"
 )
 ND: Final = r"(?:nd filters?|gr[ea]y filters?|nds?|neutral[ -]densit\w+(?: filters?)?)"
@@ -42,13 +42,16 @@ _WITHOUT: Final = (
     r"|(?:only|one) thing (?:(?:i|that's|that is) )?(?:don't have|lack|miss|missing|forgot) is"
     r"(?: a| the| my)?"
     r"|never (?:have|had|own|owned|carry|bring|use|bought)(?: a| an| any| my)?"
-    r"|not (?:got|have|having|own\w*)(?: a| an| any)?)"
+    r"|not (?:got|have|having|own\w*|using|carrying|bringing|with)(?: a| an| any| my)?)"
 )
 #: "I sold my 70-200", "left the 24-70".
 _MISSING_BEFORE: Final = re.compile(
-    rf"\b(?:{GONE}|{NOT_HERE}|{_WITHOUT}|returned|dropped)(?: (?:my|the|an?|any))?(?: \w+)? ?$"
+    rf"\b(?:{GONE}|{NOT_HERE}|{_WITHOUT}|returned|dropped|missing|miss)(?: (?:my|the|an?|any))?(?: \w+)? ?$"
 )
-_KIND: Final = r"(?:(?:real|proper|decent|single|circular|carbon|sturdy|good) )?"
+_KIND: Final = (
+    r"(?:(?:one of (?:those|these|the)|any of (?:those|these|the)|such an?|any|a|my) )?"
+    r"(?:(?:real|proper|decent|single|circular|carbon|sturdy|good|fancy) )?"
+)
 _DENIED_BEFORE: Final = re.compile(rf"\b{_WITHOUT} {_KIND}$")
 #: "no tripod or polariser", "neither tripod nor polariser", "no tripod/nd": one denial for all;
 #: behind "and" or a comma alone the next thing is there.
@@ -62,6 +65,7 @@ _IN_COMMA_LIST: Final = re.compile(
 )
 #: "tripod no", "polariser? nope": the answer behind its thing ends the clause there.
 _DENIED_BEHIND: Final = re.compile(
+    r"^\s*,\s*(?:no|nope)(?=\s*(?:$|[.;!?]))|"
     r"^\s*[:=?-]?\s*\(?(?:no|nope|none|nada|don't have(?: one)?|haven't got(?: one)?"
     r"|(?:i|we) (?:do not|don't|didn't|did not|haven't|have not)(?: (?:have|got|own|bring"
     r"|brought))?"
@@ -82,6 +86,10 @@ _ASKS: Final = re.compile(
     r"|could|does|which|what's|whats|what|when|why|how"
     r"|where)\b"
 )
+#: "Nd or no nd", "tripod or no tripod": both, so neither.
+_OR_NO: Final = re.compile(
+    r"\b(?:or|and) (?:no|without)(?: an?| the)? (?:\w+ )?$|\b(?:with|w) (?:and|or|&) (?:without|w/o)\b"
+)
 _SENTENCES: Final = re.compile(r"(?<=[.!?;])\s+")
 #: Whose it is or where it stands, in a question too.
 _OWNED: Final = r"\b(?:my|our|on (?:a|the)|with the|have (?:a|the)|got a|no|without a?) ?(?:\w+ )?"
@@ -89,7 +97,7 @@ _OWNED: Final = r"\b(?:my|our|on (?:a|the)|with the|have (?:a|the)|got a|no|with
 
 #: What is wished, planned or past is not here.
 _UNREAL: Final = (
-    r"\b(?:wish|if only|would love|i'd love an?|dreaming of|wondering (?:if|about|whether)|tempted"
+    r"\b(?:heart(?:'s| is)? set on|saving up for|eyeing|fancy an?|in the market for|wish|if only|would love|i'd love an?|dreaming of|wondering (?:if|about|whether)|tempted"
     r"|should've|should have|would've|used to (?:have|own)|if (?:i|we) had|thinking of|saving for"
     r"|(?:might|may|could|planning to|about to|should (?:i|we)|want to|going to) (?:buy|get|try"
     r"|rent|hire)|next time)\b"
@@ -172,6 +180,8 @@ def is_denied(text: str, thing: str) -> bool:
 
 def _is_mention_denied(text: str, start: int, end: int) -> bool:
     before, after = text[:start], text[end:]
+    if _OR_NO.search(before) and text[start:end] in before:
+        return False
     if any(run.start() <= start < run.end() for run in _DICTATED.finditer(text)):
         return _DICTATED_NO.search(after) is not None
     if _DENIED_BEHIND.search(after) or _DENIED_BEFORE.search(before) or _SHARED.search(before):

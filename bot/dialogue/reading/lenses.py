@@ -50,7 +50,7 @@ _ARTICLE: Final = re.compile(r"\b(?:an?|my|plus)(?: little| old| fast| nifty)? ?
 _FILTER_THREAD: Final = re.compile(r"^ ?(?:thread|filter|ring|nd|pol)")
 _NAMED_PRIME: Final = re.compile(r"^ (?:prime|macro|fixed(?! at))\b")
 _CALLED: Final = re.compile(r"\b(?:nifty|(?:an?|my|one|only) fixed) $")
-_PRIME_LISTED: Final = re.compile(r"\b(?:have|own|got|brought|lenses|primes)\b")
+_PRIME_LISTED: Final = re.compile(r"\b(?:have|own|got|brought|lenses|primes|(?:one|1|only|single) lens)\b")
 #: Behind these a focal length is set, not owned.
 _SET: Final = re.compile(
     r"(?:@|\b(?:at|zoomed(?: (?:in|out))?(?: to)?|zoom (?:at|to)|set (?:to|at|on)|using|around))"
@@ -190,7 +190,10 @@ def _is_prime(draft: Draft, quantity: Quantity) -> bool:
         return True
     if "lenses" in draft.expecting:
         return not _sets_up(draft) and not _NO_LENS.search(draft.before(quantity))
-    return bool(_PRIME_LISTED.search(draft.text))
+    return bool(_PRIME_LISTED.search(draft.text)) and not _FROM_HERE.match(draft.after(quantity))
+
+
+_FROM_HERE: Final = re.compile(r"^ (?:from|should|would|will|does|did|could|might)\b")
 
 
 def _beside_zoom(draft: Draft, quantity: Quantity) -> bool:

@@ -21,13 +21,13 @@ _LOOKS: Final = (
             r"(?:droplets|drops|splashes) (?:sharp|visible|in the air)",
         ),
     ),
-    ("crisp", any_of("crisp", r"short (?:trails|streaks)", r"(?:nearly|almost) frozen")),
+    ("crisp", any_of(r"(?<!come out )(?<!came out )(?<!comes out )(?<!tack )crisp(?! (?:packet|air|morning|day))", r"short (?:trails|streaks)", r"(?:nearly|almost) frozen")),
     (
         "textured",
         any_of(
-            r"textured?",
-            r"strands?",
-            r"(?:separate|single|fine|white|water|some|see|want|with|like|more) threads",
+            r"(?<!has )(?<!have )(?<!had )(?<!shows )(?<!got )(?<!as a )(?<!as )(?<!of )textured?",
+            r"strands|(?:each|every|a) strand",
+            r"(?:separate|single|fine|white|water|some|see|want|with|like|more)(?: the| some| those| its| any)? threads",
             "structure",
             r"streaks(?! of light)",
             "stringy",
@@ -37,7 +37,7 @@ _LOOKS: Final = (
     (
         "misty",
         any_of(
-            r"misty|ethereal|milky(?! (?:sky|sun|light|spots?|dis[ck]s?))|ghost(?:ly)?",
+            r"misty|ethereal|milky(?! (?:\w+ )?(?:blobs?|circles?|haze|veil|film|sky|sun|light|spots?|dis[ck]s?))|ghost(?:ly)?",
             r"foggy (?:water|look|fall|feel|effect)|(?:look|water|fall|it) (?:\w+ )?foggy",
             r"dream(?:y|like)",
             "like fog",
@@ -46,21 +46,29 @@ _LOOKS: Final = (
     ),
 )
 _DENIED: Final = re.compile(
-    r"\b(?:no|not|isn't|without|avoid|stop|prevent|against|don't|too|never|less|little|lost|lacks)"
+    r"\b(?:no|not|isn't|without|avoid|stop|prevent|against|don't|too|never|less|little|lost|lacks"
+    r"|bored of|tired of|sick of|hate|hated|enough of|enough)"
     r"(?: (?:the|a|want|like|so|too|it|that|look|be|only|just|all))* ?$"
 )
 #: Frozen fingers are no look.
 _COLD: Final = re.compile(
-    r"\b(?:fingers?|hands?|toes?|feet|nose|thumbs?|ears|face|i'm|im|i am|we're|battery|ponds?|lake)"
+    r"\bfrozen (?:peas|pizza|food|yogh?urt|(?:water)?falls?|curtain|pool|tarn|lake|pond|ground|path|over|river|puddles?|fingers?|toes|hands|solid"
+    r" lake|fish|waterfalls?)\b"
+    r"|\b(?:ponds?|pool|tarn|screen|display|app|laptop|lake|puddles?|ground|path|river|car|windscreen)(?:'s)? (?:is |are |all |half )*(?:frozen|freezing)\b"
+    r"|\b(?:degrees?|cold|air|morning|day|weather|autumn|frost\w*)\b[^.;]{0,20}\bcrisp\b|\bcrisp (?:and|air|morning|day)\b"
+    r"|\b(?:rocks?|stones?|ferns?|edges?|back(?:ground)?|front|foreground|trees|leaves|moss|everything|cliffs?|fall"
+    r"(?: itself)?|waterfall|boulders?)(?:'s| is| are| was| were| looks?| come| comes| came| out| all| quite| really"
+    r"| very| nice and)+ crisp\b"
+    r"|\b(?:fingers?|hands?|toes?|feet|nose|thumbs?|ears|face|i'm|im|i am|we're|battery|ponds?|lake)"
     r"(?: (?:are|is|all|so|half|nearly|almost|totally|absolutely))* (?:frozen|freezing)\b"
 )
 #: Two looks with one of these between them are no wish yet.
 _UNDECIDED: Final = any_of("between|or")
-_MIST_IN_AIR: Final = any_of("spray|sun|cloud|valley|air|lens|weather|morning|day|glass")
+_MIST_IN_AIR: Final = any_of("spray|sun|cloud|valley|air|lens|weather|morning|day|glass|drizzl\\w*|rain\\w*")
 #: With one of these the words name what is wrong, not what is wished.
 _COMPLAINTS: Final = frozenset(
     {Symptom.NO_TEXTURE, Symptom.TOO_FROZEN, Symptom.JUST_WHITE}
-    | {Symptom.SOFT_ALL, Symptom.SOFT_NEAR, Symptom.SOFT_FAR}
+    | {Symptom.SOFT_SPOTS, Symptom.SOFT_ALL, Symptom.SOFT_NEAR, Symptom.SOFT_FAR}
 )
 
 
@@ -104,19 +112,28 @@ _TOWARDS: Final = any_of(
     r"|camera|you|where i)"
 )
 _MOVES: Final = any_of(
-    r"flow\w*|runs?|running|comes?|coming|rush\w*|straight|pours?|pouring|head\w*|moves?|moving"
+    r"flow\w*|runs?|running|comes?|coming|rush\w*|straight|pours?|pouring|head\w*|moves?|moving|tumbl\w*|spill\w*|dropping|cascad\w*|rac(?:es|ing)|shoots?"
 )
 _TOWARDS_ALONE: Final = re.compile(r"^towards?\b")
 _ACROSS: Final = any_of(
     r"(?<!fall_width_m )(?<!\dm )(?<!\d m )(?<!ft )(?<!metres )(?<!meters )(?<!feet )(?<!yards"
     r" )across"
     r"(?! (?:from|the (?:pool|path|valley)))",
-    r"left(?: side)? to (?:the )?right|right(?: side)? to (?:the )?left|side to side|sideways",
+    r"(?<!fall_width_m )(?<!fall_width_m from )(?:left(?: side)? to (?:the )?right|right(?: side)? to (?:the )?left|side to side|sideways)",
+    r"\b(?:l|left) ?(?:to|-?>|2) ?(?:r|right)\b(?! (?:hand|eye))|\br ?(?:to|-?>) ?l\b",
     r"from the (?:left|right)|cross(?:es|ing) the (?:frame|picture|image)",
 )
 #: "The histogram stops far from the right".
 _GRAPH: Final = re.compile(r"\bhist\w*\b[^,;.]*|\bgraph\b[^,;.]*")
+#: "Light swept across the hill", "the path goes across": no water.
+_OTHER_MOVES: Final = re.compile(
+    r"\b(?:zebras?|blink\w*|flash\w*|stripes|light|wind|spray|clouds?|birds?|path|trail|bridge|log|branch|tree|rope|shadows?|sun|mist|fog"
+    r"|breeze|people|cars?|dog|i|we|he|she|they|jump\w*|walk\w*|wade\w*|step\w*|climb\w*|cross(?:ed|ing)?"
+    r"|look\w*|came|come|run across|stumbl\w*)\b(?: (?!water|stream|river|fall|flow)\w+){0,3}"
+    r" (?:across|sideways|from the (?:left|right))\b"
+)
 _DOWN: Final = any_of(
+    r"(?<!looking )(?<!look )(?<!looks )(?<!pointed )(?<!pointing )(?<!shooting )(?<!aimed )(?<!tilted )"
     r"straight down|(?:runs?|flows?|falls?|comes?|drops?|pours?|goes)\b[^;.]{0,24}\btop to bottom",
     r"(?:runs?|flows?|comes?|pours?|goes) down the (?:frame|picture|photo|image)",
     "downwards?",
@@ -129,12 +146,27 @@ _LONG_SIDE: Final = any_of(r"along the (?:frame's )?(?:long|longer) (?:side|edge
 _SHORT_SIDE: Final = any_of(r"along the (?:frame's )?(?:short|shorter) (?:side|edge)")
 
 
+#: What runs across: of anything else the words tell no flow.
+_RUNS: Final = any_of(
+    r"(?:water|stream|creek|brook|beck|river|cascade|rapids?|current|flow\w*|falls?|chute|it|it's)",
+    r"(?:runs?|running|goes|going|moves?|moving|cross\w*|slid\w*|pour\w*|cuts?|sweeps?)",
+)
+_SHORT_WORDS: Final = 5
+
+
+def _is_across(draft: Draft) -> bool:
+    """Whether the words say that the water runs across, and not something else."""
+    text = _OTHER_MOVES.sub("", _GRAPH.sub("", draft.skeleton()))
+    short = "flow" in draft.expecting or len(text.split()) <= _SHORT_WORDS
+    return _ACROSS.search(text) is not None and (short or _RUNS.search(text) is not None)
+
+
 def read_flow(draft: Draft) -> None:
     """Which way the water runs in the picture."""
     text = draft.text
     if (_TOWARDS.search(text) and _MOVES.search(text)) or _TOWARDS_ALONE.match(text):
         draft.note("flow", Flow.TOWARDS)
-    elif _ACROSS.search(_GRAPH.sub("", draft.skeleton())):
+    elif _is_across(draft):
         draft.note("flow", Flow.ACROSS)
     elif _LONG_SIDE.search(text) or _SHORT_SIDE.search(text):
         upright = bool(draft.values.get("portrait"))

@@ -5,27 +5,59 @@ from __future__ import annotations
 from collections.abc import Collection, Mapping
 from typing import Final
 
+#: Shorter words are found by two letters in the other order, or one held too long, alone.
+_SHORTEST: Final = 5
+
 
 def _cuts(word: str) -> set[str]:
     """The word and what is left of it without one of its letters."""
     return {word} | {word[:at] + word[at + 1 :] for at in range(len(word))}
 
 
+def _is_turned(token: str, word: str) -> bool:
+    """Whether two neighbours stand in the other order."""
+    return len(token) == len(word) and any(
+        word[:at] + word[at + 1] + word[at] + word[at + 2 :] == token for at in range(len(word) - 1)
+    )
+
+
+def _is_held(token: str, word: str) -> bool:
+    """Whether a letter stands twice."""
+    return len(token) == len(word) + 1 and any(
+        word[: at + 1] + word[at:] == token for at in range(len(word))
+    )
+
+
 class NearWords:
     """Finds words that differ in one letter: one too many, one missing, one other, two turned.
 
     Args:
-        words: that are known, in lower case.
+        words: that are known, in lower case; of two that are as near the earlier one is taken.
     """
 
     def __init__(self, words: Collection[str]) -> None:
         cuts: dict[str, tuple[str, ...]] = {}
-        for word in sorted(words):
+        for word in words:
             for cut in _cuts(word):
                 cuts[cut] = (*cuts.get(cut, ()), word)
         self._cuts: Final[Mapping[str, tuple[str, ...]]] = cuts
+        self._places: Final[Mapping[str, int]] = {word: at for at, word in enumerate(words)}
 
     def of(self, token: str) -> str:
         """The known word with the same first letter, or the token itself."""
-        near = (word for cut in sorted(_cuts(token)) for word in self._cuts.get(cut, ()))
-        return next((word for word in near if word[0] == token[0]), token)
+        near = {word for cut in _cuts(token) for word in self._cuts.get(cut, ())}
+        ranked = [
+            (self._how(token, word), self._places[word], word)
+            for word in near
+            if word[0] == token[0]
+        ]
+        best = min((rank for rank in ranked if rank[0] is not None), default=None)
+        return token if best is None else best[2]
+
+    def _how(self, token: str, word: str) -> int | None:
+        """How likely a slip is: the fewer the likelier; None for a short word that is another."""
+        if _is_turned(token, word) or _is_held(token, word):
+            return 0
+        if len(word) < _SHORTEST:
+            return None
+        return 1 if len(token) != len(word) else 2

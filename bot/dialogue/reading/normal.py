@@ -13,6 +13,7 @@ from bot.dialogue.reading.slips import mend_slips
 from bot.dialogue.reading.spans import parted
 from bot.dialogue.reading.spoken_numbers import ORDINALS, dictated_times, in_digits
 from bot.dialogue.reading.taken_back import without_taken_back
+from bot.dialogue.reading.turns import plainly, plainly_numbered
 from bot.dialogue.reading.unit_words import LENGTH
 
 #: Longer messages are cut: nobody types facts beyond this (own rule), and reading stays quick.
@@ -89,7 +90,7 @@ _FRACTIONS: Final[tuple[Rule, ...]] = (
         r"(?=(?:met(?:er|re)|foot|yard)\b(?! ?(?:bridge|path|step|hold|print|of|and|\d)))",
         r"\g<1>1 ",
     ),
-    _plain(r"\b(\w+) (?:more|extra) stops?\b(?! of)", r"\1 stops more"),
+    _plain(r"\b(\w+) (?:more|extra|additional) stops?\b(?! of)", r"\1 stops more"),
     _plain(
         r"(?<!a )(?<!an )(?<!one )(?<!\d )(?<!twenty )(?<!thirty )(?<!hundred )"
         rf"\b({_PART}) of a (?=sec)",
@@ -280,11 +281,11 @@ def normalise(text: str, *, with_others: bool = False) -> str:
     """
     plain = _SHORTENED.sub(r"\1n't", " ".join(_signs(text).split()))
     plain = plain if with_others else without_others(plain)
-    plain = dictated_times(mend_slips(_SAID_TWICE.sub(r"\1", plain)))
+    plain = dictated_times(plainly(mend_slips(_SAID_TWICE.sub(r"\1", plain))))
     for pattern, replacement in FORMATS + _FRACTIONS:
         plain = pattern.sub(replacement, plain)
     plain = _PARTS.sub(_part, _ND_LIST.sub(_nd_list, plain))
     plain = without_taken_back(_AND_A_HALF.sub(r"\1.5", in_digits(plain)))
-    plain = _OR_SO.sub("", plain)
+    plain = plainly_numbered(_OR_SO.sub("", plain))
     plain = _LONE_PART.sub(r"and a \1", _MIXED_PART.sub(_part, plain))
     return " ".join(parted(_POINT.sub(r"\1.\2", plain)).split())

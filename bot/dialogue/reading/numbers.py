@@ -43,7 +43,7 @@ _ISO_MARK: Final = (
     r"|4000|5000|6400|8000|10000|12800|25600"
 )
 _LINK: Final = (
-    r"(?: (?:of|is|at|on|to|about|around|back to|now|set|landed|picked|chose|went"
+    r"(?: (?:of|is|at|on|to|down to|about|around|back to|now|set|landed|picked|chose|went"
     r"|diall?ed|in|was|wide|open|fully)|'s| ?[=:])*"
 )
 #: Spelling of each unit; earlier ones win. Misspellings that were seen are listed, no others.
@@ -53,7 +53,7 @@ _UNITS: Final[tuple[tuple[str, str], ...]] = (
     ("km/h", r"km ?/ ?h|kmh|kph|km per hour"),
     ("mph", r"mph|miles (?:per|an) hour"),
     ("mm", r"mm|millimet(?:er|re)s?|mills?|mils?"),
-    ("mp", r"mp|mpx|mpix|mega ?pix(?:els?)?"),
+    ("mp", r"mp|mpx|mpix|mega ?pix(?:els?)?|megs?(?! ?(?:file|of|each|per|jpe?g|raw))"),
     ("min", r"mins?|minutes?"),
     ("h", r"h|hrs?|hours?"),
     ("s", rf"{_SECOND}|of an? {_SECOND}|th of an? {_SECOND}"),
@@ -111,6 +111,7 @@ _IGNORED: Final = (
     r"|[$€£] ?\d+(?:[.,]\d+)?|\b(?:half|quarter) (?:past|to) \d{1,2}\b(?! ?(?:m|ft)\b|/)"
     r"|\d+(?:[.,]\d+)? ?(?:[$€£]|(?:euros?|eur|dollars?|bucks|usd|chf|francs?|franken|pesos?|quid"
     r"|pounds?|cents?|rappen)\b|o'? ?clock\b|years? old\b)"
+    r"|\b(?:1[89]|20)\d0s\b|(?:(?<=year )|(?<=years )|(?<=those )|(?<=these )|(?<=in the )|(?<=mid )|(?<=mid-))\d{1,2}s\b|\b(?:16:9|16:10|21:9|[1-5]:[1-5])(?![\d:.])"
     r"|\(\d{1,2}\)|(?:(?<=^)|(?<=; ))\d[.)](?= [a-z])"
     r"|\b\d+(?:st|nd|rd|th)\b|\b\d{1,2}:\d\d(?: ?[ap]\.?m)?\b"
     r"|(?:(?<=leaves at )|(?<=leaving at )|(?<=departs at )|(?<=closes at )|(?<=opens at )"
@@ -130,7 +131,8 @@ _TOKEN: Final = re.compile(
     r"|(?P<metres>(?<![\w.])\d{1,2}m\d\d(?![\d/.]| ?m))"
     rf"|(?P<f>(?<!\w)(?:f|(?:f[ -]?(?:stop|number)|aperture(?: (?:number|value))?|diaphragm"
     rf"|ap)s?)(?:{_LINK})?(?: ?f)?"
-    rf" ?[/:=.]? ?(?P<f_low>{_F_NUMBER})(?:-(?P<f_high>{_F_NUMBER}))?(?![\d/]))"
+    rf" ?[/:=.]? ?(?P<f_low>{_F_NUMBER})(?:-(?P<f_high>{_F_NUMBER}))?(?![\d/])"
+    r"(?! (?:1/3 |2/3 |1/2 )?(?:stops?|clicks?|notch(?:es)?|steps?|thirds?)\b))"
     rf"|(?P<iso>(?<![\w/])(?:isoo?|izo|asa|sensitivity){_LINK} ?-? ?"
     rf"(?P<iso_value>{_THOUSANDS}|{_WHOLE})(?:-(?P<iso_high>\d{{2,6}})(?! ?mm))?(?!\d))"
     rf"|(?P<nd>(?<![\w/])nd(?: ?filter)? ?-? ?(?P<nd_value>{_DECIMAL})"

@@ -127,6 +127,10 @@ _WITH_THEIRS: Final = re.compile(
     r"\b(?:with|on|using|through) (?:his|her|their) (?:\w+ )?(?:\d|lens|camera|tripod|nd|filter"
     r"|polari|zoom)"
 )
+#: "His tripod's standing there", "her camera is on 1/4".
+_HERS: Final = re.compile(
+    rf"{_LEAD}(?:his|her|their) (?:\w+ )?(?:{TRIPOD}|camera|phone|lens|filter|{POLARISER})(?:'s| is| has| was)\b"
+)
 _DIGIT: Final = re.compile(r"\d|\b(?:one|two|three|four|six|eight|ten|half)\b")
 
 
@@ -164,6 +168,8 @@ def _whose(clauses: list[tuple[str, bool]]) -> list[str]:
         elif _SHARED.search(_SUBJECT.sub("", clause)):
             owner = ""
         elif _ONLY_THEIRS.search(clause) or _WITH_THEIRS.search(clause):
+            owner = "theirs"
+        elif _HERS.match(clause):
             owner = "theirs"
         elif _THEIRS.match(clause):
             owner = "maybe" if _COMMON.search(clause) else "theirs"

@@ -23,6 +23,7 @@ from bot.dialogue.reading.role_words import (
     GROUND,
     KNOWN_THING,
     MYSELF,
+    NEAR,
     NAMES,
     NEAR_BEHIND,
     NEAR_THING,
@@ -106,7 +107,7 @@ def _of_object(match: re.Match[str], subject: str | None, words: str) -> str | N
     theirs = subject == "distance" and MYSELF.match(thing) and OTHER_PEOPLE.search(words)
     if theirs or GOING.match(thing) or (beside and not match["object"].startswith("to ")):
         return None  # so far from the fall, not from the camera, or to where somebody goes
-    if subject in {"near", "far"} or (subject == "camera" and GROUND.match(thing)):
+    if subject in {"near", "far"} or _is_above(match, subject):
         return subject
     if subject is None and MYSELF.match(thing) and not TIGHT.fullmatch(words):
         return None  # some thing that is not known: the fall, or something in the foreground?
@@ -116,6 +117,12 @@ def _of_object(match: re.Match[str], subject: str | None, words: str) -> str | N
         return "far"
     near = NEAR_THING.search(thing) or (subject is None and _GLASS.match(thing))
     return "near" if near else "distance"
+
+
+def _is_above(match: re.Match[str], subject: str | None) -> bool:
+    """Whether a camera stands so high: "from the path" is beside it."""
+    beside = match["object"].startswith("from") and match["thing"].startswith("path")
+    return subject == "camera" and GROUND.match(match["thing"]) is not None and not beside
 
 
 #: "A foot from the lens": no fall is measured from the glass.
@@ -129,9 +136,11 @@ def _away(subject: str | None, words: str) -> str | None:
     return subject if subject in {"near", "far"} else "distance"
 
 
+_OF_IT: Final = re.compile(r"\bof\b")
 #: So far behind something else is no distance from the camera.
 _OTHER_NAMES: Final = {
     "whole": "height", "up_to_lip": "height", "between": "distance", "beyond": None,
+    "broad": "width",
 }  # fmt: skip
 
 
@@ -142,12 +151,24 @@ def _behind(match: re.Match[str], subject: str | None, words: str, *, walking: b
     if kind == "distance":
         return _away(subject, words)
     if kind == "up":
-        return "camera" if subject == "camera" else "climb" if walking else None
+        return _up("height" if _LIP.search(words) else subject, walking=walking)
     if kind == "height":
         return _upright(match, subject, words)
+    if kind == "section" and subject in {"distance", "near", "far"} and _OF_IT.search(match.group()):
+        return subject  # "i am 8 m of the water"
     if kind == "camera" and subject not in {"camera", None}:
         return None if subject == "distance" else subject  # above the water, not from the fall
     return _OTHER_NAMES.get(kind or "", kind)
+
+
+_LIP: Final = re.compile(r"\b(?:lip|crest|brink|top of the (?:water)?fall)\b")
+
+
+def _up(subject: str | None, *, walking: bool) -> str | None:
+    """What lies so far up: a camera, the lip of a fall, or the end of a way."""
+    if subject in {"camera", "height"}:
+        return subject
+    return "climb" if walking else None
 
 
 def _upright(match: re.Match[str], subject: str | None, words: str) -> str | None:
@@ -213,8 +234,14 @@ def _is_vague(subject: str | None, words: str, after: str, match: re.Match[str] 
     if match is not None:
         return False
     return not (ONLY_FILLER.fullmatch(after) or _NEXT_LABEL.fullmatch(after)) or (
-        subject == "distance" and "distance" not in words and " at" not in words
+        subject == "distance" and not _PLACES.search(words)
     )
+
+
+_PLACES: Final = re.compile(
+    r"\b(?:distance|at)\b"
+    r"|\b(?:i'm|im|i am|we're|we are|stood|standing|sat|sitting)\b.*\b(?:back|away|off|out)\b"
+)
 
 
 _ENDS_WITH_FALL: Final = re.compile(r"(?:falls?|drop)[ ,.]*$")
@@ -231,6 +258,10 @@ def _kind_behind(
     return kind
 
 
+#: "Rock, 1 m."
+_ONLY_NEAR: Final = re.compile(rf"\W*(?:(?:the|my|an?|first|front|next) )?(?:{NEAR})\W*")
+
+
 def _kind_alone(draft: Draft, quantity: Quantity, subject: str | None) -> str | None:
     """The subject of a number with no word behind it; that of the clause before, if it has none."""
     if subject is not None or quantity.unit == "":
@@ -238,17 +269,22 @@ def _kind_alone(draft: Draft, quantity: Quantity, subject: str | None) -> str | 
     if _ends(draft, quantity) and NEAR_BEHIND.search(draft.clause_after(quantity)):
         return "near"
     if quantity.unit not in {"km", "mi"} and stands_tight(draft.clause_before(quantity)):
+        if draft.before(quantity).strip() and _ONLY_NEAR.fullmatch(draft.last_clauses(quantity)[0]):
+            return "near"
         return measured(draft.before(quantity)) or opened(draft.before(quantity))
     return None
 
 
-def _word_behind(after: str, subject: str | None, *, bare: bool) -> re.Match[str] | None:
-    """The word behind a number that is its own, not the next number's."""
+def _word_behind(
+    after: str, subject: str | None, *, bare: bool, follows: bool
+) -> re.Match[str] | None:
+    """The word behind a number that is its own, not that of the next number, if one follows."""
     match = BEHIND.search(after)
     if match is None or (subject and match.group().strip() == "distance"):
         return None  # "height 15 m distance 20 m": the word belongs to the next number
-    unclear = bare and not match["object"] and _ENDS_WITH_FALL.search(match.group())
-    return None if unclear else match
+    falls = not match["object"] and _ENDS_WITH_FALL.search(match.group()) is not None
+    others = subject not in {None, "height"} and not after[match.end() :].strip(" ,.")
+    return None if falls and (bare or (others and follows)) else match
 
 
 #: From here on a bare number "of climbing" is a height gained, not how often [any unit].
@@ -273,7 +309,8 @@ def role(draft: Draft, quantity: Quantity) -> str | None:
     if is_fall_from(draft, quantity):
         return "distance_m"
     subject = _subject(words, tight=bare)
-    match = _word_behind(after, subject, bare=bare)
+    follows = draft.neighbour(quantity, 1) is not None
+    match = _word_behind(after, subject, bare=bare, follows=follows)
     if match and bare and match["object"] and not KNOWN_THING.match(match["thing"]):
         return None  # "page 12 from the book"
     if match:

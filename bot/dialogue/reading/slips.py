@@ -3,54 +3,14 @@
 from __future__ import annotations
 
 import re
+from importlib.resources import files
 from typing import Final
 
 from bot.dialogue.reading.near_words import NearWords
 
-#: Words that decide what a number or a picture is; a token one letter off is one of them.
-_WORDS: Final = (
-    *("aperture", "shutter", "histogram", "exposure", "sensitivity", "waterfall", "landscape"),
-    *("portrait", "foreground", "background", "distance", "megapixels", "overcast", "polariser"),
-    *("polarizer", "kilometres", "kilometers", "nearest", "closest", "furthest", "farthest"),
-    *("handheld", "tripod", "filter", "filters", "second", "seconds", "metres", "meters"),
-    *("height", "heights", "minutes", "camera", "lenses", "blinking", "blinks", "flashing"),
-    "highlights",
-    *("cloudy", "canopy", "gorge", "sunset", "sunlight", "shadows", "medium", "thirds"),
-    *("automatic", "manual", "vertical", "horizontal", "texture", "frozen", "blurry", "bright"),
-    *("branches", "leaves", "breeze", "circular", "neutral", "density", "stopper", "stream"),
-    *("cascade", "boulder", "quarter", "eighth", "sixtieth", "thirtieth", "fifteenth", "twenty"),
-    *("thirty", "twelve", "fifteen", "sixteen", "eighteen", "eleven", "hundred", "thousand"),
-    *("length", "patches", "overexposed", "underexposed", "smeared", "sensor", "waterfalls"),
-)
-#: Words of their own that are one letter off (from a list of frequent English words).
-_OTHERS: Final = frozenset(
-    {"merges", "minutos"}
-    | {"bight", "blanches", "blanking", "blanks", "blight", "blinding", "blinds", "blink"}
-    | {"bolder", "bounder", "branched", "breaches", "breezed", "breezy", "bricht", "bringt"}
-    | {"brinks", "brunches", "builder", "burry", "cadera", "calmer", "camara", "camper"}
-    | {"campera", "cascaded", "closers", "closes", "closet", "cloud", "distanced", "eight"}
-    | {"eighty", "eileen", "falter", "filer", "filler", "fitter", "flushing", "froze"}
-    | {"george", "gored", "gorged", "gorse", "gouge", "handhold", "highlight", "hounded"}
-    | {"kilometer", "kilometre", "landscaper", "leases", "leave", "leaved", "leaven", "leaver"}
-    | {"lengthy", "lentes", "levees", "levels", "levers", "loaves", "manuel", "megapixel"}
-    | {"merest", "meteor", "meter", "meterse", "metre", "metros", "meyers", "minuses"}
-    | {"minute", "minuten", "neatest", "neural", "overcoat", "parches", "patched", "peaches"}
-    | {"pitches", "polarise", "polarised", "polarize", "polarized", "quartet", "scream", "seared"}
-    | {"seconde", "senior", "senor", "senora", "sensory", "shadow", "shadowy", "shatter"}
-    | {"sheared", "shopper", "shuttle", "speared", "sputter", "steam", "steamy", "stepper"}
-    | {"stopped", "streak", "stutter", "subset", "textured", "theirs", "third", "thirst"}
-    | {"thirsty"}
-)
-#: Short words of which two letters change places; no other word comes out so.
-_TURNED: Final = (
-    *("high", "tall", "wide", "away", "feet", "lens", "stop", "stops", "three", "light", "white"),
-    *("dark", "sharp", "rock", "rocks", "wind", "yards", "metre", "meter", "under", "above"),
-    *("time", "focal", "about", "water", "clouds", "cloud", "shade", "trees", "front", "near"),
-    *("filter", "soft", "sunny", "width", "depth", "height"),
-)
-_TURNED_OTHERS: Final = frozenset({"fete", "nera", "there", "tiem", "udner"})
 #: What dictation and thumbs make of short words, by what stands behind.
 _BEFORE_NUMBERS: Final = (
+    (re.compile(r"\b(?:is0|1so|lso|jso|izo|isp|iao|oso)(?= ?\d)"), "iso"),
     (re.compile(r"\bios(?= ?\d| (?:one|two|four|six|eight|sixty|fifty|hundred|a hundred))"), "iso"),
     (
         re.compile(
@@ -73,6 +33,15 @@ _BEFORE_NUMBERS: Final = (
 _ISO_LETTERS: Final = re.compile(r"(?<=\biso )(?=[lo]*\d)[\dlo]{2,5}\b")
 #: Number words as they are often spelt.
 _SPELT: Final = (
+    (re.compile(r"(?<=\d)( ?)cmm\b"), r"\1cm"),
+    (re.compile(r"(?<=\d)( ?)kmm\b"), r"\1km"),
+    (re.compile(r"(?<=\d)( ?)ftt\b"), r"\1ft"),
+    (
+        re.compile(r"(?<=\d)( ?(?:m|ft|cm|km))(?=(?:away|tall|high|off|back|wide|deep|from)\b)"),
+        r"\1 ",
+    ),
+    (re.compile(r"(?<=\d)(?=iso ?\d)"), " "),
+    (re.compile(r"(?<=\d)s(?=(?:iso|f) ?/?\d)"), "s "),
     (re.compile(r"\bdist\.?(?= ?[:=]? ?\d| to\b)"), "distance"),
     (re.compile(r"\b(?:hgt|ht)\.?(?= ?[:=]? ?\d)"), "height"),
     (re.compile(r"\bfg(?= ?[:=]? ?\d)"), "foreground"),
@@ -107,9 +76,6 @@ _SPELT: Final = (
     (re.compile(r"\bforteen\b"), "fourteen"),
     (re.compile(r"\b(?:meters?s|metres?s|meteres|meeters?|metrs)\b"), "metres"),
 )
-_TOKEN: Final = re.compile(r"(?<![a-z'])[a-z]{3,13}(?![a-z'])")
-#: Shorter words are mended by two letters in the other order alone.
-_SHORTEST: Final = 5
 #: "Fulll", "soooo dark".
 _HELD: Final = (
     (re.compile(r"\b(s|t)o{3,}\b"), lambda match: {"s": "so", "t": "too"}[match[1]]),
@@ -119,27 +85,34 @@ _HELD: Final = (
 )
 
 
+#: Words of which a thumb left out the vowels.
+_VOWELS: Final = {
+    "drk": "dark", "brght": "bright", "wnd": "wind", "wtr": "water", "rck": "rock", "lns": "lens",
+    "trpd": "tripod", "hght": "height", "fltr": "filter", "shttr": "shutter", "nrst": "nearest",
+    "tll": "tall", "stp": "stop", "hgh": "high", "lght": "light", "blnk": "blink", "blnks": "blinks",
+    "dstnce": "distance", "frst": "first", "clsst": "closest", "bhnd": "behind", "cldy": "cloudy",
+}  # fmt: skip
+_SKELETONS: Final = re.compile(rf"\b(?:{'|'.join(_VOWELS)})\b")
 _DIGITS: Final = str.maketrans("lo", "10")
 
 
-def _turned(word: str) -> set[str]:
-    """The word with each two neighbours in the other order."""
-    pairs = range(len(word) - 1)
-    return {word[:at] + word[at + 1] + word[at] + word[at + 2 :] for at in pairs} - {word}
+def _lines(name: str) -> tuple[str, ...]:
+    return tuple((files(__package__) / f"{name}.txt").read_text("utf-8").split())
 
 
-_KNOWN: Final = frozenset(_WORDS) | _OTHERS | _TURNED_OTHERS | frozenset(_TURNED)
+#: Words that decide what is read, the one that decides most first; and words of their own that are
+#: one letter off from them (from lists of frequent words of the three languages).
+_WORDS: Final = _lines("mended_words")
+_KNOWN: Final = frozenset(_WORDS) | frozenset(_lines("other_words"))
 _NEAR: Final = NearWords(_WORDS)
-_TURNS: Final = {turn: word for word in _TURNED for turn in _turned(word)}
+_TOKEN: Final = re.compile(r"(?<![a-z'])[a-z]{4,15}(?![a-z'])")
 
 
 def _mended(match: re.Match[str]) -> str:
     token = match.group()
     if token in _KNOWN or token.removesuffix("s") in _KNOWN:
         return token
-    if token in _TURNS:
-        return _TURNS[token]
-    return token if len(token) < _SHORTEST else _NEAR.of(token)
+    return _NEAR.of(token)
 
 
 def mend_slips(text: str) -> str:
@@ -148,6 +121,7 @@ def mend_slips(text: str) -> str:
     Args:
         text: a message in lower case.
     """
+    text = _SKELETONS.sub(lambda match: _VOWELS[match.group()], text)
     for pattern, word in (*_HELD, *_SPELT, *_BEFORE_NUMBERS):
         text = pattern.sub(word, text)
     text = _ISO_LETTERS.sub(lambda match: match.group().translate(_DIGITS), text)

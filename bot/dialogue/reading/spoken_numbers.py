@@ -44,6 +44,7 @@ _COUNT: Final = re.compile(
     rf"{_NO_WORD_BEFORE}\b(?:{_WORD})\b(?=[ -]{_MEASURE}\b|[ -](?:\d/\d|halfpart|thirdpart))"
     rf"|\b(?:{_ONE}|{_TEEN})\b(?= (?:or|to) (?:{_ONE}|{_TEEN}|\d+) {_MEASURE}\b)"
     rf"|(?:(?<=\bf )|(?<=\bf number )|(?<=\bf stop )|(?<=\biso )|(?<=\baperture )"
+    rf"|(?<=\baperture is )|(?<=\biso is )|(?<=\bf stop is )|(?<=\bf number is )|(?<=\baperture of )|(?<=\baperture at )"
     rf"|(?<=\bdiaphragm )|(?<=\bpoint ))(?:{_WORD})\b"
     rf"|(?:(?<=\bfoot )|(?<=\bfeet ))(?:{_ONE}|ten|eleven)\b(?! (?:people|of))"
     r"|(?:(?<=\bon )|(?<=\bat )|(?<=\bmeter )|(?<=\bneedle )|(?<=\bmeter says )|(?<=\bmeter is )"
@@ -58,7 +59,8 @@ _OVER_MARKS: Final = (
     "2|3|4|5|6|8|10|13|15|20|25|30|40|50|60|80|100|125|160|200|250|320|400|500|640|800|1000"
 )
 _ONE_OVER: Final = re.compile(
-    rf"\b(?:one|1|a) over ({_WORD}|\d+)\b(?! (?:stops?|ev|people|the|exposed))"
+    rf"\b(?:one|1|a) (?:over|by|upon|slash|stroke) ({_WORD}|\d+)\b"
+    r"(?! (?:stops?|ev|people|the|exposed|met\w+|m|ft|feet|one)\b)"
 )
 #: Denominators as ordinals: "one sixtieth", "a two hundred and fiftieth".
 ORDINALS: Final = {

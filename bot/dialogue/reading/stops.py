@@ -27,15 +27,19 @@ _FILTER_AFTER: Final = re.compile(
 _UNDER: Final = re.compile(r"^[ -]*(?:too )?(?:under|below|minus|negative)\b")
 #: "2 under the trees" counts people; with its unit the number stays one of stops.
 _UNDER_SOMETHING: Final = re.compile(r"^[ -]*under (?:the|a|some|tall)\b")
+#: "Four stops below the water": one thing against another.
+_BESIDE_THING: Final = re.compile(
+    r"^[ -]*(?:under|below|above|over) (?:the|that of the) (?:water|falls?|sky|rocks?|whites?|rest|foam|others?)\b"
+)
 _OVER: Final = re.compile(r"^[ -]*(?:too )?(?:over|above|plus|positive)\b(?! the (?:rock|wat))")
 _BY_METER: Final = re.compile(r"\b(under|over) by(?: about)? ?$")
 _BY_METER_ASKED: Final = re.compile(r"\b(under|over)(?: by(?: about)?|,)? ?$")
 _DARKER_FOUND: Final = (
-    r"(?:too dark|underexposed|too (?:dim|low)|short|dark"
+    r"(?:too dark|under[ -]?exposed|too (?:dim|low)|short|dark"
     r"|(?:of )?light (?:too little|short|missing|more))"
 )
 _BRIGHTER_FOUND: Final = (
-    r"(?:too bright|overexposed|too (?:light|hot|high)|hot|(?:of )?light (?:too much|less))"
+    r"(?:too bright|over[ -]?exposed|too (?:light|hot|high)|hot|(?:of )?light (?:too much|less))"
 )
 _MOVE: Final = r"(?:come|go|take|bring|pull|push|turn|bump|dial)"
 _THIS: Final = r"(?:it|this|that|(?:the )?exposure|brightness)"
@@ -48,12 +52,12 @@ _WANT_LESS: Final = re.compile(
 )
 _BY_MORE: Final = re.compile(
     rf"\b(?:{_DARKER_FOUND}|{_MOVE}(?: {_THIS})? up|(?:brighten|raise|lift)(?: {_THIS})?"
-    rf"|(?:make|want|need|get)(?: {_THIS})? (?:brighter|lighter))"
+    rf"|(?:make|want|need|get|go)(?: {_THIS})? (?:brighter|lighter))"
     r"(?: by)?(?: about)? ?$"
 )
 _BY_LESS: Final = re.compile(
     rf"\b(?:{_BRIGHTER_FOUND}|{_MOVE}(?: {_THIS})? down|(?:darken|lower)(?: {_THIS})?"
-    rf"|(?:make|want|need|get)(?: {_THIS})? darker)"
+    rf"|(?:make|want|need|get|go)(?: {_THIS})? darker)"
     r"(?: by)?(?: about)? ?$"
 )
 _METER_WORDS: Final = re.compile(
@@ -63,7 +67,7 @@ _ON_METER: Final = re.compile(r"^ (?:on|by|at|says) (?:the |my )?(?:meter|needle
 _CENTRED: Final = re.compile(
     r"\b(?:meter|needle|indicator|bar|pointer)\b[^,;.]{0,20}(?<!left of )(?<!right of )(?<!off )"
     r"(?<!left of the )(?<!right of the )"
-    r"\b(?:middle|centre|center|centred|centered|spot on"
+    r"\b(?:middle|centre|center|centred|centered|spot on|bang on|on the nose|at zero|balanced"
     r"|dead on|zeroed)\b"
 )
 _CENTRE_ALONE: Final = exactly(
@@ -124,6 +128,8 @@ def _meter_sign(draft: Draft, quantity: Quantity) -> int:
     by = (_BY_METER_ASKED if asked else _BY_METER).search(draft.before(quantity))
     if by:
         return -1 if by.group(1) == "under" else 1
+    if _BESIDE_THING.search(after):
+        return 0
     if _UNDER.search(after):
         return 0 if quantity.unit != "stop" and _UNDER_SOMETHING.search(after) else -1
     return 1 if _OVER.search(after) else 0
@@ -149,6 +155,13 @@ def _is_named_as_filter(draft: Draft, quantity: Quantity) -> bool:
     return one and _THE_FILTER.search(draft.before(quantity)) is not None
 
 
+#: "The cliff is two stops darker": a part of the scene, no change that is wanted.
+_DARK_PART: Final = re.compile(
+    r"\b(?:cliffs?|walls?|rocks?|pools?|sky|side|corners?|edges?|left|right|front|trees|shade|woods?|bank)"
+    r"(?:'s| is| are| was| were)(?: \w+)? ?$"
+)
+
+
 def _looks_like_stops(draft: Draft, quantity: Quantity) -> bool:
     """Whether a number is one of stops: by its unit, as a fraction or bare beside its words."""
     if quantity.is_range or _is_named_as_filter(draft, quantity):
@@ -167,7 +180,7 @@ def read_stops(draft: Draft) -> None:
             continue
         meter, change = _meter_sign(draft, quantity), _change_sign(draft, quantity)
         stops = exact_thirds(quantity.value)
-        if change:
+        if change and not _DARK_PART.search(draft.clause_before(quantity)):
             draft.put("change_stops", change * stops, quantity)
         elif meter:
             draft.put("meter_stops", meter * stops, quantity)
@@ -256,8 +269,11 @@ def is_filter(draft: Draft, quantity: Quantity) -> bool:
     adjective = (
         quantity.text.endswith(("stop", "stopper")) and quantity.value > 1
     )  # "6 stop", not "6 stops"
+    set_up = draft.values.keys() >= {"f_number", "shutter_s"}
+    told = _meter_sign(draft, quantity) or _change_sign(draft, quantity)
     spoken = adjective and (
-        _is_kit_list(draft, quantity)
+        (set_up and not told)
+        or _is_kit_list(draft, quantity)
         or _FILTER_BEFORE.search(draft.before(quantity))
         or _FILTER_AFTER.search(after)
     )

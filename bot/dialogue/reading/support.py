@@ -20,13 +20,15 @@ _ELSEWHERE: Final = any_of(
     rf"no {TRIPOD},? (?:i )?(?:left|forgot) it",
 )
 _STANDS_ON_IT: Final = any_of(
-    rf"on (?:a|the|my) (?:\w+ )?{TRIPOD}|(?<!not )on {TRIPOD}",
+    rf"(?<!landed )(?<!perched )(?<!sits )(?<!sat )(?:on|over|onto|upon|atop) (?:a|the|my|our) (?:\w+ ){{0,2}}{TRIPOD}"
+    rf"(?! (?:plates?|head|legs?|feet|foot|collar|bag|screws?))|(?<!not )on {TRIPOD}",
     rf"{TRIPOD} (?:is |now )?(?:up|set up|out(?=$|[,.;])|at|level|stands)",
     rf"{TRIPOD}(?:'s)? (?:is |now |legs |are |all |right |here )*"
     r"(?:(?:up|set)(?! (?:of|to|at)\b)|standing|under|beneath|below|splayed|spread"
     r"|squashed|flat|planted)",
     rf"{TRIPOD}\b[^.;]{{0,36}}\b(?:under|beneath) (?:it|the camera|my camera|me)",
-    r"camera(?:'s| is)? (?:\w+ )?on (?:it|sticks|legs|the sticks)|on (?:the |my )?sticks",
+    r"camera(?:'s| is)? (?:\w+ )?on (?:it|sticks|legs|the sticks)|on (?:the |my )?(?:sticks|legs)",
+    r"(?:stands|stood|set|put|sits|sitting|standing)(?: (?:it|up|the camera))* on (?:three|3) legs",
     rf"(?:using|shooting (?:off|from)|with the camera on) (?:a|the|my) {TRIPOD}"
     rf"|{TRIPOD}[ -]mounted",
     rf"(?:set|put|stuck|mounted) (?:it|the camera|my camera|everything) (?:up )?on (?:a|the"
@@ -48,14 +50,25 @@ _LOST: Final = any_of(
 _NO_TRIPOD: Final = any_of(
     rf"my {TRIPOD}(?:'s| is) (?:an?|my|the) (?!carbon|travel|cheap|old|small|mini|little)\w+",
     rf"(?:as|like) (?:an? |my )?(?:\w+ )?{TRIPOD}",
-    rf"{TRIPOD} (?:are |is )?(?:\w+ )?(?:allowed|forbidden|banned|welcome|prohibited)",
+    rf"{TRIPOD}s? (?:are |is )?(?:\w+ )?(?:allowed|forbidden|banned|welcome|prohibited|verboten)",
+    rf"{TRIPOD}s? (?:are |is )?(?:a |an |the )?(?:no[ -]?go|not on|out of the question)",
+    rf"(?:\d+|two|three|four|five|six|seven|eight|nine|ten|a dozen|lots of|loads of|many|several|dozens of|other(?: people's)?|their|students use the) (?:tripods|tri-?pods)",
 )
 _UNDECIDED: Final = re.compile(rf"\b{TRIPOD} or (?:hand|not|by hand|no)|\bhand[ -]?held or\b")
 _TODAY: Final = any_of(
     rf"{TRIPOD}\b[^,;.]{{0,20}}(?:today|here|with me|this time|now)",
     rf"(?:today|here|this time|now)\b[^;.]{{0,20}}\b{TRIPOD}",
 )
+#: "So not handheld".
+_NOT_HELD: Final = any_of(
+    r"(?:not|no longer|isn't|aren't|never|n't|without) (?:\w+ )?hand[ -]?(?:held|holding)",
+    r"(?:not|no longer|isn't|aren't|'m not|am not) (?:even )?holding (?:it|the (?:camera|cam|phone))",
+)
 _HAND_HELD: Final = any_of(
+    r"(?:shoot\w*|make|made|do|doing|take|took|taking|work\w*|photograph\w*|all|only|just|held)"
+    r" (?:it |this |them )?(?:from|in|with|out of) (?:the |my |both )*hands?",
+    r"hold(?:ing)? (?:it|the (?:camera|cam|phone)|my (?:camera|cam|phone)) (?:\w+ )?(?:in|with)"
+    r" (?:my |both |the )*hands?",
     "hand[ -]?held",
     r"hand[ -]?hold(?:ing)?",
     "by hand",
@@ -71,7 +84,14 @@ _SHAKY_HANDS: Final = any_of(
 )
 
 
-_ON_STICKS: Final = any_of(r"on (?:the |my )?sticks")
+_ON_STICKS: Final = any_of(
+    r"on (?:the |my |three |3 )?(?:sticks|legs)", r"(?:got|have|brought) (?:the |my )?sticks(?: with me)?"
+)
+
+
+_NO_STICKS: Final = any_of(
+    r"no (?:sticks|legs)(?=\W*$|[,;.!]| (?:today|with me|here|this time|along|on this)\b)"
+)
 
 
 def read_support(draft: Draft) -> None:
@@ -80,12 +100,15 @@ def read_support(draft: Draft) -> None:
     "No tripod" is a fact of the kit; "in the car", "forgot", "today" are facts of this walk.
     """
     text = _NO_TRIPOD.sub("", draft.text)
+    text = _NO_STICKS.sub("no tripod", text)
     if _UNDECIDED.search(text):
         return
     if _SAID.search(text) or _ELSEWHERE.search(text) or _ON_STICKS.search(text):
         _read_tripod(draft, text)
     lacks = draft.values.get("has_tripod") is False
-    if _HAND_HELD.search(text) or (lacks and _SHAKY_HANDS.search(text)):
+    if _NOT_HELD.search(text):
+        draft.note("hand_held", value=False)
+    elif _HAND_HELD.search(text) or (lacks and _SHAKY_HANDS.search(text)):
         draft.note("hand_held", value=True)
 
 

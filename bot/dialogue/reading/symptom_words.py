@@ -2,38 +2,11 @@
 
 from __future__ import annotations
 
-import re
 from typing import Final
 
 from bot.dialogue.facts import Symptom
 from bot.dialogue.reading.phrases import any_of
 
-_NEAR_PART: Final = (
-    r"(?:foreground|front(?! glass)|near(?:est)? \w+|closest \w+|\w+ (?:at|by) my feet|(?:close"
-    r"|near) (?:stuff|things|bits)|stuff (?:up close|in front)"
-    r"|(?:rocks?|stones?|boulders?|logs?|moss) in front(?: of me)?|first (?:rock|stone|boulder)"
-    r"|bottom(?: of the (?:frame|picture))?|near end|close by)"
-)
-_FAR_PART: Final = (
-    r"(?:back(?:ground)?|far(?: \w+)?|distance|(?:water)?falls?(?: itself)?|rear|back wall"
-    r"|trees behind|corners)"
-)
-#: The lower corners hold the foreground, all others what lies far.
-LOW_CORNERS: Final = re.compile(r"\b(?:bottom|lower)(?: left| right)? corners?\b")
-_ALL_PART: Final = (
-    r"(?:everything|all(?: of it)?|it all|whole \w+|entire \w+"
-    r"|the (?:picture|frame|photo|image|shot)|pictures?|photos?|shots?|it's|its|it is|overall)"
-)
-_SOFT_FRAME: Final = (
-    r"(?:soft|blurr?y|blurred|out of focus|unsharp|(?:not|isn't|aren't) (?:\w+ )?(?:sharp|crisp)"
-    r"|fuzzy|shaky|shaken)"
-)
-#: A mushy rock is soft, a mushy frame of water has lost its texture.
-SOFT: Final = rf"(?:{_SOFT_FRAME}|mushy)"
-#: "Soft light in the corners" is no complaint.
-_SOFT_AT: Final = rf"{SOFT}(?: (?!light|shadows?|vignett)\w+)? (?:at|in|on|towards)"
-#: Between a part and its fault; "the corners are not soft" is no fault.
-_FILL: Final = r"(?:\s+(?!(?:and|but|no|not|never|\w+n't)\b)[\w']+){0,4}?\s+"
 LEAF: Final = (
     r"(?:leaves|leafs|bush(?:es)?|greenery|leaf|foliage|ferns?|branches|twigs|trees|grass|plants)"
 )
@@ -49,8 +22,32 @@ _ROCK: Final = (
     r"|boulders?|corners?)"
 )
 _HAZY_SPOT: Final = r"(?:soft|round|pale|blurr?y|fuzzy|faint|ghostly|hazy|milky|foggy)"
+#: A frame that was taken, by its names.
+_PIC: Final = (
+    r"(?:pictures?|photos?|frames?|shots?|images?|pics?|photographs?|results?|exposures?|previews?"
+    r"|screen|everything|all of (?:it|them)|it all)"
+)
+_BE: Final = (
+    r"(?:'s|'re| is| are| was| were| look| looks| came out| come out| comes out| turned out"
+    r"| turns out| ends? up| ended up| seems?| gets?| got)"
+)
+#: How much of it; "quite a bit too".
+_QUITE: Final = (
+    r"(?: (?:a|an|bit|lot|little|touch|tad|way|far|much|too|very|really|so|rather|quite|pretty|super"
+    r"|awfully|terribly|horribly|kinda|kind of|sort of|fairly|extremely|incredibly|somewhat|slightly"
+    r"|overly|all|just|still|again|always|also|bloody|dead|well|totally|completely|almost|nearly"
+    r"|that|out))*"
+)
+_CAME_OUT: Final = r"(?:came|come|comes|coming|turned|turns|turning) out"
+#: What water without texture is like.
+_MUSH: Final = (
+    r"(?:fog|mist|cloud|clouds|wool|fleece|smoke|steam|vapou?r|cotton|yogh?urt|pudding|rice"
+    r" pudding|toothpaste|glue|smoothie|ice ?cream|mayo\w*|marshmallow|slime|dishwater|sludge|jelly"
+    r"|batter|cream|foam|haze|smudge|smear|felt|sugar ?floss)"
+)
 _UPRIGHT: Final = (
-    r"(?:walls?|trunks?|trees?|cliffs?|sides?|verticals|lines|rocks?|everything|falls?|waterfall)"
+    r"(?:walls?|trunks?|trees?|cliffs?|sides?|verticals|lines|rocks?|everything|falls?|waterfall"
+    r"|pines?|firs?|spruces?|birch(?:es)?|beech(?:es)?)"
 )
 
 COMPLAINTS: Final = (
@@ -61,6 +58,16 @@ COMPLAINTS: Final = (
             r"|(?:(?<!y )like|just|all|into|to|of"
             r"|looks?|turned)(?: \w+)? fog|gruel|yoghurt|custard",
             "whipped cream",
+            rf"(?:looks?|look|went|gone|turned|turns|it's|its|becomes?|became|more|comes out|came out)"
+            rf" (?:\w+ )?(?:like|into|to|as) (?:an? |some |one |thick )*(?:\w+ )?{_MUSH}",
+            r"(?:water|fall|drop)(?:'s| is| looks| went| goes| came out)?"
+            r"(?: (?:way|far|much|so|just|all|a bit|very|really|quite))* (?:too|over|overly|so)"
+            r" (?:blurr\w+|smooth|smeared|creamy|silky|soft)",
+            r"(?:gone|went|turned) (?:all |so |too |a bit )?(?:foggy|misty|milky|soupy|creamy)(?! (?:up|over|lens|glass))",
+            r"(?:can't|cannot|can not|don't|couldn't) see (?:any|the|a single) (?:strands?|threads?"
+            r"|lines?|structure|texture)",
+            r"(?:no|lost|without|zero|lacks?|losing|any|little) (?:any |all |its )?(?:definition"
+            r"|character|shape)(?: (?:in|to) (?:the water|the fall|it)| left)?",
             r"(?:shaving|bath) foam|marshmallow|(?:like|into|to|just|all|went) (?:steam|smoke"
             r"|cream)",
             r"(?:it|it's|its|looks?|all|everything|water|just|so) (?:\w+ )?mushy",
@@ -107,13 +114,27 @@ COMPLAINTS: Final = (
             r" (?:rectangle|patch|block|shape|strip|area|stripe|column)",
             r"white (?:\w+ )?(?:without|with no) (?:any )?(?:detail|drawing|information)",
             "whited out|bleached|blank white|white and (?:flat|empty|blank)",
+            r"(?:burn(?:ed|t)|nuked|fried|cooked|torched|bleached) (?:in|on) the (?:water|fall|white)s?",
+            r"(?:water|fall|drop|waterfall|whites?|foam|highlights?)(?:'s| is| are| has| have| got)?"
+            r" (?:all |just |completely |totally )*(?:burn(?:ed|t)|nuked|fried|white out|torched)",
+            r"white as (?:a |the )?(?:sheets?|snow|paper|chalk|bone|milk|wall)",
+            r"(?:all|only thing) i (?:get|see) is white",
+            r"like (?:a |an )?(?:blank|white|sheet of|piece of|printer|copy)(?: (?:of|white))?"
+            r" ?(?:sheets?|paper|towel|wall)",
             rf"{_FAR} over{_ENDS}",
         ),
     ),
     (
         Symptom.TOO_FROZEN,
         any_of(
-            r"too (?:frozen|crunchy|hard|crisp|sharp|static|spiky|stiff)",
+            r"too (?:frozen|crunchy|hard|crisp|sharp|static|spiky|stiff|choppy|jagged|defined)",
+            r"like (?:an? )?(?:\w+ )?(?:statues?|sculptures?|stone|concrete|marble|freeze[ -]frame"
+            r"|icicles?|plastic|wax)(?! (?:steps?|wall|bridge))",
+            r"(?:drops?|droplets|splashes|water|it)(?:'s| is| are| look| looks| hang| hangs)?"
+            r" (?:\w+ )?(?:stopped|stuck|hanging|suspended|pinned|glued|caught|frozen|nailed) "
+            r"(?:in (?:the )?(?:mid ?-?)?air|dead|solid|in place)",
+            r"no (?:sense|feeling|feel|impression) of (?:motion|movement|flow)",
+            r"doesn't (?:look like it(?:'s| is)? )?(?:flow|mov|run)(?:e|s|ing)?(?: at all)?",
             rf"{_LOOKS} (?:\w+ )?frozen",
             r"looks? (?:stuck|static|stiff|hard)",
             r"like (?:\w+ (?:of )?)?(?:ice|icicles|glass|plastic|needles|shards|splinters"
@@ -137,7 +158,9 @@ COMPLAINTS: Final = (
         any_of(
             r"(?<!sky )(?<!sky is )(?<!sky's )"
             r"(?:too|way|bit|smidge|tad|touch|little|rather) bright",
-            "over-?exposed|too light|bright by (?=\\d|change)",
+            "over[ -]?expos(?:ed|ure)|too light(?! (?:tripod|a|to|for))|bright by (?=\\d|change)",
+            rf"{_PIC}{_BE}{_QUITE} bright(?! (?:enough|blue|green|red))",
+            rf"{_CAME_OUT}{_QUITE} bright",
         ),
     ),
     (
@@ -145,8 +168,14 @@ COMPLAINTS: Final = (
         any_of(
             r"(?:too|way|bit|smidge|tad|touch|little|rather|pretty|really|very|so) dark"
             r"(?! (?:forest|gorge|canyon|in here|down here|here|already|woods|place|valley"
-            r"|i\b(?! (?:guess|think|reckon|suppose))))|dark by (?=\d|change)",
-            "under-?exposed|too dim|murky(?! (?:in|here|down|day|water))",
+            r"|i\b(?!'d|'ve)(?! (?:guess|think|reckon|suppose))))|dark by (?=\d|change)",
+            rf"(?:super|awfully|terribly|horribly|kinda|extremely|incredibly|overly) dark"
+            r"(?! (?:forest|gorge|canyon|in here|down here|here|already|woods|place|valley|under"
+            r"|among|between|beneath|below))",
+            rf"{_PIC}{_BE}{_QUITE} (?:dark|dim|murky)(?! (?:in here|down here|here|already|under|now))",
+            rf"{_CAME_OUT}{_QUITE} (?:dark|gloomy|dim|murky)",
+            r"dark (?:pictures?|photos?|pics|shots?|images?)(?! room)",
+            "under[ -]?expos(?:ed|ure)|too dim|murky(?! (?:in|here|down|day|water))",
             r"(?:shot|picture|frame|photo|image)(?:'s)? (?:(?:is|came out|comes out|looks"
             r"|turned out|all|rather|quite|pretty|a bit) )*"
             r"(?:gloomy|dim|(?:(?:nearly|almost|all|totally|completely"
@@ -162,7 +191,7 @@ COMPLAINTS: Final = (
             rf"{_ROCK}(?:'s)? (?:[\w']+ ){{0,3}}(?:like coal|coal|ink|inky|pitch|tar)",
             rf"{_ROCK} (?:\w+ ){{0,3}}(?:black|blocked)",
             r"no detail in the (?:shadows?|rocks?|darks?|blacks?)",
-            r"(?:can't|cannot|couldn't|hardly) (?:see|make out) (?:anything|any detail|much)"
+            r"(?:can't|cannot|couldn't|hardly) (?:see|make out) (?:anything|a thing|nothing|any detail|any texture|much)"
             r" in the (?:shadows?|rocks?|darks?|dark (?:bits|parts))",
             "blocked(?: up)? shadows",
             rf"{_ROCK} (?:has|have|with|without) (?:no |any )?detail",
@@ -176,9 +205,17 @@ COMPLAINTS: Final = (
             r"(?:discs?|disks?|circles?|blobs|rings?|blotches)",
             r"(?:drops?|droplets?|water|spray|spots?) (?:are |is )?(?:all over|on) (?:the |my )?"
             r"(?:front|lens|glass|filter)",
-            r"(?:spray|water|rain|drop) (?:spots?|drops?|droplets?|marks?) (?:on|in|over)",
+            r"(?:spray|water|rain|drop) (?:spots?|drops?|droplets?|marks?) (?:on|in|over)"
+            r"(?! (?:the |a |my )?(?:pool|rocks?|puddle|water|stream|leaves|leaf|pond|jacket|roof))",
             r"wet (?:lens|glass|front)",
-            r"(?:lens|glass|filter) (?:is|was|got) wet",
+            r"(?:lens|glass|filter|front element)(?:'s)? (?:is|was|got|gets|keeps getting)? ?(?:\w+ )?"
+            r"(?:wet|splashed|speckled|spattered|sprayed|covered in (?:drops|droplets|water|spray))",
+            r"(?:drops?|droplets?|mist|spray|rain|moisture|water)(?: \w+){0,3} (?:on|over|onto) (?:the |my )?"
+            r"(?:lens|front|glass|filter|front element|front lens)\b",
+            r"(?:spots|blobs|orbs|circles|discs|disks|rings|bubbles|blotches)(?: \w+)? (?:all over|over|in"
+            r"|on|across) (?:the|my|every|each|all) (?:\w+ )?(?:pictures?|photos?|frames?|shots?|images?|pics?)",
+            r"(?:soft|round|pale|blurr?y|fuzzy|faint|ghostly|milky|grey|gray|light|white)(?: \w+)?"
+            r" (?:orbs|bubbles|balls|halos|blotches|marks)",
         ),
     ),
     (
@@ -187,7 +224,10 @@ COMPLAINTS: Final = (
             rf"{LEAF}\b(?: [\w']+){{0,5}} "
             r"(?:smear\w*|blurr?\w*|fuzzy|smudg\w*|soft|doubled?|streak\w*)",
             rf"{LEAF}\b[^.;]{{0,16}} (?:not|aren't|never) sharp\b[^.;]{{0,20}}\bwind",
-            rf"{LEAF}\b[^.;]{{0,25}} a (?:blur|smear|smudge)",
+            rf"{LEAF}\b[^.;]{{0,25}} a (?:blur|smear|smudge|mess)",
+            rf"{LEAF}\b[^.;,]{{0,24}} (?:moved|ghosted|ghosts|ghosting|ghostly|jittery|shaky|wobbly)"
+            r"(?: (?:in|on) (?:the|my|every|all) \w+)?(?=\W*$|[,.;!?]| (?:and|but)\b)",
+            rf"(?:motion )?blur (?:in|on) the {LEAF}",
             rf"{LEAF}'s (?:just |all )?an? (?:blur|smear|smudge)",
             rf"(?:smeared|blurr?y|blurred|fuzzy|smudged) (?:\w+ )?{LEAF}",
         ),
@@ -198,7 +238,9 @@ COMPLAINTS: Final = (
             "glare|glaring|glary|glossy|shiny|sheen|gleam\\w*|glitter\\w*|varnish\\w*|lacquer\\w*",
             r"shin(?:e|es|ing)(?! sun)(?= (?:on|like|off|from|too|so|at)|$|[,.;!?])",
             r"reflections? (?:on|off|from)",
-            r"reflect(?:s|ing)? (?:the )?(?:sky|light)",
+            r"reflect(?:s|ing)? (?:the |all the )?(?:sky|light|sun)",
+            r"(?:rocks?|stones?|slabs?|leaves|boulders?)(?: (?!stop\w*|not?\b|don't|never|less|until|till)[\w']+){0,3}"
+            r" (?:shin(?:e|es|ing|y)|gloss\w*|mirrors?)",
             r"glisten\w*",
             r"(?:like|as) (?:a )?mirrors?",
             r"mirror-?like",
@@ -218,6 +260,9 @@ COMPLAINTS: Final = (
             rf"|way) (?:too )?cold(?! out)"
             r"(?= (?:in colou?r|and blue)|$|[,.;])",
             rf"{_BLUE} (?:all over|everywhere|as)",
+            rf"(?:kinda|kind of|sort of|a bit|bit|rather|very|quite|weirdly|strangely|horribly) {_BLUE}"
+            r"(?! (?:sky|skies|hour|jacket|light))",
+            r"smurf\w*|blue-?ish|bluey",
             rf"colou?rs? (?:are |is |look |looks |came out |too |very |rather |a bit |all )*"
             rf"(?:cold|cool|{_BLUE})(?! hour)",
             rf"(?:too|so|everything|it|{_LOOKS}) (?:\w+ )?{_BLUE}(?! (?:sky|hour))",
@@ -229,6 +274,9 @@ COMPLAINTS: Final = (
             rf"{_UPRIGHT}\b(?: \w+){{0,3}} "
             r"(?:lean\w*|tilt\w*|tip\w*|converg\w*"
             r"|fall(?:s|ing)? (?:over|back\w*|inwards?|in(?=$|[,.;])))",
+            rf"{_UPRIGHT}\b[^.;,!?]{{0,24}} (?:lean(?:s|ing)?|inclin\w*|slant\w*|tip(?:s|ping)?|converg\w*)",
+            rf"{_UPRIGHT}\b[^.;,!?]{{0,24}} (?:bent|bend|bending|fall|falling|go|going|point|pointing)"
+            r" (?:all |in )?(?:to|towards?) (?:the )?(?:inside|middle|cent(?:er|re)|each other)",
             r"(?:leaning|converging|tilting|tilted) "
             r"(?:walls?|trunks?|trees|cliffs?|verticals|lines)",
             r"(?:bend|bending|lean|leaning|tilt) (?:inwards?|in|towards? each other)",
@@ -242,52 +290,21 @@ COMPLAINTS: Final = (
         any_of(
             r"(?:looks?|is|falls?(?:'s)?|waterfall(?:'s)?|so|too|it's|comes out|way) "
             r"(?:(?!an?\b)\w+ )?(?:tiny|small)"
-            r"(?! (?:stream|creek|brook|steps?|fall|bit|cascade|waterfall|aperture|f))",
+            r"(?! (?:stream|creek|brook|steps?|fall|bit|cascade|waterfall|aperture|f))"
+            r"(?=\W*$|[,.;!?]| (?:in|on|for|compared|and|but|to see|now|here|at|from|with|even|there|again)\b)",
             r"(?:is|it's|its|just|'s) an? (?:tiny|small|little) (?:thing|dot|speck|strip|line"
             r"|thread)",
+            r"(?:falls?|waterfall|it)(?:'s)?(?: is| looks?| comes out| came out| ends up| seems)?"
+            r"(?: (?:too|so|very|really|much too|way too|far too|rather|quite|just|only))*"
+            r" (?:puny|titchy|teeny\w*|minute(?=$|[,.;!]| in)|insignificant|too little(?! water)|weeny)",
+            r"(?:only|just|like|merely|no more than) an? (?:tiny |little |small )?(?:speck|dot|matchstick|thread)"
+            r" in (?:the|my|it)",
             r"tiny (?:water)?fall in|dwarf(?:ed)?|(?:matchstick|toothpick|pinhead|speck"
             r"|postage stamp)",
             r"(?:barely|hardly|can't) (?:even )?(?:see|find|spot) (?:the |it|my )(?:fall"
             r"|waterfall|in the)",
             r"(?:much|far|way|all|so) too (?:small|tiny|little)(?= |$|[,.;!])(?! aperture)",
             r"lost in the (?:frame|picture|scene)|(?:water)?falls? (?:\w+ )?(?:got|gets|is) lost",
-        ),
-    ),
-)
-_CLAUSE_ENDS: Final = r"(?=\W*$|[,.;!?])"
-SOFTNESS: Final = (
-    (
-        Symptom.SOFT_NEAR,
-        any_of(
-            rf"{_NEAR_PART}\b(?:'s)?(?:{_FILL}|\s+){SOFT}",
-            rf"(?:{_SOFT_AT}|{SOFT} near) (?:the )?{_NEAR_PART}",
-            rf"{SOFT} {_NEAR_PART}",
-            rf"only (?:the )?{_FAR_PART} (?:is|are|was|were|came out) (?:sharp|crisp|in focus)",
-            rf"(?:sharp|crisp)\b[^.;]{{0,12}}[,.;]? (?:but |and )?(?:the |my )?{_NEAR_PART}"
-            rf" (?:isn't|is not|not|aren't|are not){_CLAUSE_ENDS}",
-        ),
-    ),
-    (
-        Symptom.SOFT_FAR,
-        any_of(
-            rf"{_FAR_PART}\b(?:'s)?(?:{_FILL}|\s+){SOFT}",
-            rf"{_SOFT_AT} (?:(?:the|all|both|top|upper) )*{_FAR_PART}",
-            rf"{SOFT} {_FAR_PART}",
-            rf"only (?:the )?{_NEAR_PART} (?:is|are|was|were|came out) (?:sharp|crisp|in focus)",
-            rf"(?:sharp|crisp)\b[^.;]{{0,12}}[,.;]? (?:but |and )?(?:the |my )?{_FAR_PART}"
-            rf" (?:isn't|is not|not|aren't|are not){_CLAUSE_ENDS}",
-        ),
-    ),
-    (
-        Symptom.SOFT_ALL,
-        any_of(
-            rf"{_ALL_PART}\b(?:'s)?(?:{_FILL}|\s+){_SOFT_FRAME}",
-            rf"{SOFT} (?:all over|everywhere|overall)",
-            r"(?:camera|see|got|is|some) ?shake|tripod(?:'s| is| was)? (?:\w+ )?(?:shaky|wobbl\w+)",
-            r"nothing(?: in (?:it|there|the (?:frame|picture|shot)))?(?: is|'s)? (?:\w+ )?sharp"
-            r"|sharp nowhere|(?:double|doubled|ghost) (?:edges|outlines)(?: everywhere| all over)?",
-            r"(?:not|isn't|aren't) (?:\w+ )?(?:sharp|crisp) (?:anywhere|at all)",
-            r"(?:blurr?y|unsharp|out of focus|fuzzy) (?:shots?|pictures?|photos?|frames?|images?)",
         ),
     ),
 )

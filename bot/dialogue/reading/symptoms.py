@@ -8,13 +8,14 @@ from typing import Final
 from bot.dialogue.facts import Symptom
 from bot.dialogue.reading.draft import Draft
 from bot.dialogue.reading.phrases import any_of, exactly
-from bot.dialogue.reading.symptom_words import COMPLAINTS, LEAF, LOW_CORNERS, SOFT, SOFTNESS
+from bot.dialogue.reading.soft_words import LOW_CORNERS, SOFT, SOFTNESS
+from bot.dialogue.reading.symptom_words import COMPLAINTS, LEAF
 
 _ALL_SOFT: Final = exactly(
     rf"(?:a bit |bit |all |quite |very |still )*{SOFT}(?: pictures?| again)?"
 )
 _DENIED: Final = re.compile(
-    r"\b(?:no|not|isn't|aren't|without|doesn't|don't|never|no more|nothing|any|less|avoid|if"
+    r"\b(?:no|not|isn't|aren't|without|doesn't|don't|never|no more|nothing|any|less|least|minimum|minimal|avoid|if"
     r"|stopped|stops|no longer|kill\w*|cut(?:s|ting)?|remov\w+|reduc\w+|gets? rid of"
     r"|got rid of)(?: (?:the|most|all|of|too|really|look|looks|it|that|so|more|\w+ing))*,? ?$"
 )
@@ -33,7 +34,8 @@ _FRAME_DARK: Final = any_of("too (?:dark|dim)", "under-?exposed")
 
 #: "The glare is gone now".
 _NO_MORE: Final = re.compile(
-    r"^(?:'s| is| are| has| have)(?: all| now| nearly| mostly)* (?:gone|away|no more|over)"
+    r"^(?:(?:'s| is| are| has| have)(?: all| now| nearly| mostly)* (?:gone|away|no more|over)"
+    r"|(?: all| just| finally)* (?:went(?: away)?|goes(?: away)?|disappear\w*|vanish\w*|died))"
     r"(?=\W*$|[,.;!]| now\b)"
 )
 
@@ -55,12 +57,20 @@ _BUT: Final = re.compile(
 )
 
 
+#: "I not want this": no wish.
+_NOT_WISHED: Final = re.compile(
+    r"\b(?:not|n't|don't|dont|didn't|doesn't|never|nobody|not what i|isn't what i)(?: \w+)?"
+    r" (?:wants?|wanted|like|love|prefer|was after|am after|i'm after)\b"
+)
+
+
 def _is_wished(text: str, match: re.Match[str]) -> bool:
     """Whether words of a complaint are what the person asks for."""
     if _PLAIN_COMPLAINT.search(text):
         return False
     parted = _BUT.search(text, match.end())
-    return bool(_WISH.search(text[: parted.start()] if parted else text))
+    said = _NOT_WISHED.sub("", text[: parted.start()] if parted else text)
+    return bool(_WISH.search(said))
 
 
 def _softness(text: str) -> list[Symptom]:
@@ -75,15 +85,29 @@ def _softness(text: str) -> list[Symptom]:
 
 
 #: "The sun's a pale disc" is the sky; "is 1/4 too long?" asks; "ferns up close" are the front.
+_FOOD: Final = (
+    r"(?:soup|porridge|milk|cream|custard|popcorn|yogh?urt|milk ?shakes?|shakes?|candy ?floss|cotton candy"
+    r"|marshmallows?|(?:rice )?pudding|ice ?cream|treacle|jelly)"
+)
 _NO_FAULT: Final = re.compile(
-    r"\b(?:trees?|branches|leaves) (?:lean|leaning|hang|bend|tip)\w*(?: in)? over\b"
+    rf"\b(?:for|some|hot|warm|cold|my|our|her|his|ate|eat|eating|had|have|having|drink\w*|with|cup of"
+    rf"|bowl of|mug of|glass of|pint of|flask of|buy|bought|chocolate|tomato|chicken|pea|lentil"
+    rf"|strawberry|sell|sells|oat|or|and|more|nice|good|lovely|the) {_FOOD}\b"
+    rf"|\b{_FOOD} (?:in (?:the|a|my|our) (?:flask|thermos|mug|pot|bag|van)|at the|for (?:lunch|tea|us"
+    rf"|breakfast|me)|on the (?:stove|fire))"
+    r"|\bto the (?:left|right)\b"
+    r"|\b(?:sensor|camera|tripod|screen|bag|lens|phone|path|ledge|spot|place|group|car ?park|display"
+    r"|writing|letters?|print|dog|steps?|creek|stream|bridge|pool)(?:'s| is| are| looks)?"
+    r"(?: \w+){0,2} (?:tiny|small|little)\b"
+    r"|\bsk(?:y|ies)(?:'s| is| are| was| so| all| still| now)*(?: \w+)? blue\b"
+    r"|\b(?:trees?|branches|leaves) (?:lean|leaning|hang|bend|tip)\w*(?: in)? over\b"
     r"|\b(?:tiny|small|little|wee)\b[^.;!?]{0,24}\bfall_height_m\b"
     r"|\b(?:sun|moon)(?:'s| is| like)?(?: just| only)? an? (?:\w+ ){0,2}dis[ck]\b"
     r"|(?:^|[.;!,] ?)(?:is|are|would|will|isn't|won't) (?:it |that |this )?(?:\w+ ){0,2}?"
     r"(?:shutter_s|f_number|iso|that|it|this) (?:be )?too \w+(?=[^.;!]*\?)"
 )
 _MUSHY_LEAVES: Final = re.compile(
-    rf"\b({LEAF}) (?:(?:are|is|all|just|went|turned|to|look) )*mush\w*\b"
+    rf"\b({LEAF})(?: (?:on|to|in|at|by) the \w+)? (?:(?:are|is|all|just|went|turned|to|into|look|like) )*(?:mush\w*|soup|porridge)\b"
 )
 _MOVED: Final = re.compile(r"\b(?:smear\w*|smudg\w*|streak\w*|moved|moving|wind\w*|doubled?)\b")
 _FAR_LEAVES: Final = re.compile(

@@ -57,6 +57,11 @@ def read_timed_leaf(draft: Draft) -> None:
             draft.put("water_speed_mps", metres / time.value, length)
 
 
+_TO_DRIFT: Final = re.compile(
+    r"for|over|to (?:go|do|cover|drift|float|travel|move|make|pass|run|get)(?: (?:about|some|the|past|down))?"
+)
+
+
 def _is_joined(draft: Draft, first: Quantity, length: Quantity, time: Quantity) -> bool:
     """Whether a length and a time make one speed, by the words between or around them."""
     between = draft.after(first).strip()
@@ -65,7 +70,7 @@ def _is_joined(draft: Draft, first: Quantity, length: Quantity, time: Quantity) 
         return True
     if draft.after(first) == "/" and not any(q.unit in {"f", "iso"} for q in draft.quantities):
         return length is first  # "4m/2s"
-    if leaf and between in {"for", "over", "to go", "to do", "to cover"}:
+    if leaf and _TO_DRIFT.fullmatch(between):
         return True
     return bool(
         _TIMING.search(draft.text)

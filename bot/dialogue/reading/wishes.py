@@ -8,6 +8,7 @@ from typing import Final
 from bot.dialogue.facts import Keep
 from bot.dialogue.reading.draft import Draft
 from bot.dialogue.reading.phrases import any_of, exactly
+from bot.dialogue.reading.spoken_numbers import SIMPLE
 
 #: Names of the settings; those with an underscore stand for a number in the skeleton.
 _TIME: Final = r"(?:shutter(?: speed| time)?|exposure time|time|speed|shutter_s)"
@@ -17,7 +18,7 @@ _THE: Final = r"(?:(?:the|my|at|on|it|to|this|that|same|by|with|setting|of)\b ?)
 _STAY: Final = (
     r"(?:keep|keeping|kept|(?<!hand )(?<!hand-)hold(?:ing)?|fix|fixed|lock|locked|leave"
     r"|leaving|stay|stick|sticking"
-    r"|must stay|same|rather keep|can't change|hands off|married to|wedded to|not giving up"
+    r"|must stay|(?<!look the )(?<!looks the )(?<!all the )(?<!is the )(?<!are the )(?<!about the )(?<!with the )(?<!at the )same(?! time (?:next|as|tomorrow|again|of))|rather keep|can't change|hands off|insist on|insisting on|committed to|sold on|not moving from|won't move from|not budging from|married to|wedded to|not giving up"
     r"|(?:don't|do not) (?:make me change|mess with|want to lose|want to give up)"
     r"|(?:not|don't|do not|won't|wouldn't|without)(?: want(?:ing)? to)?"
     r" (?:chang\w+|touch\w*|mov\w+|alter\w*|rais\w+|push\w*|bump\w*))"
@@ -48,6 +49,15 @@ _WANTED: Final = re.compile(
     r"\bi(?:'d| would)? (?:really |do )?(?:want|need|like|would like|prefer) (?:the |to have )?"
     r"(?P<wanted>shutter_s|f_number)\b(?! (?:darker|brighter|more|less)|[^.;]*\?)"
 )
+_IS_KEPT: Final = re.compile(
+    r"\b(?P<mine>shutter_s|f_number|iso)(?: is|'s) (?:what|the one|where) i(?:'m|'d|'ll| will| want| would| like)?"
+    r" (?:\w+ ){0,2}?(?:keep\w*|stay\w*|stick\w*)\b"
+)
+#: "A quarter of a second looked good so I leave that".
+_LEAVES_IT: Final = re.compile(
+    r"\b(?P<left>shutter_s|f_number)\b[^.;?]{0,50}\b(?:leave|leaving|keep|keeping|stick with|sticking"
+    r" with|stay with|staying with) (?:it|that|this)(?: one| time| there)?(?=\W*$|[,.;])"
+)
 _ONLY_CHANGE: Final = re.compile(
     rf"\b(?:(?:only|just) (?:want to |can )?(?:change|touch|move|adjust)"
     rf"|(?:change|touch|move|adjust) only) {_THE}{_TARGETS}"
@@ -61,8 +71,11 @@ _NAMES: Final = (
     (Keep.F_NUMBER, any_of(_APERTURE)),
     (Keep.ISO, any_of("iso")),
 )
+#: "Six little steps" are counted.
+_NOT_COUNTED: Final = "".join(rf"(?<!\b{word} )" for word in SIMPLE if word != "one")
 _SMALL_STEPS: Final = any_of(
-    r"(?:small|tiny|little|fine|baby)(?:er)? steps?",
+    rf"{_NOT_COUNTED}(?<!some )(?<!few )(?<!\d )(?<!the )(?<!those )(?<!of )"
+    r"(?:small|tiny|little|fine|baby)(?:er)? steps?(?! (?:down|up|in the|and a|of the|to the|on the))",
     "step by step",
     r"(?:little|bit) by (?:little|bit)",
     r"(?:one|1|a) (?:click|step|third) (?:at a time|after)",
@@ -77,6 +90,8 @@ def read_keep(draft: Draft) -> None:
         match["kept"] or match["fixed"] or match["alone"] for match in _KEEP.finditer(skeleton)
     )
     kept += " ".join(match["wanted"] for match in _WANTED.finditer(skeleton))
+    kept += " ".join(match["mine"] for match in _IS_KEPT.finditer(skeleton))
+    kept += " ".join(match["left"] for match in _LEAVES_IT.finditer(skeleton))
     keep = {slot for slot, pattern in _NAMES if pattern.search(kept)}
     kept_alone = _ALL_BUT.search(skeleton)
     if kept_alone:
@@ -96,6 +111,8 @@ _AUTOMATIC: Final = any_of(
     r"(?:full|all) auto(?:matic)?",
     r"(?:on|in) (?:p|a|av|tv|s|program) mode",
     r"(?:p|av|tv|program)[ -]mode|mode (?:p|av|tv)",
+    r"(?:camera|dial|it|mode dial)(?:'s| is)? (?:(?:set|still|left) )?(?:on|to|in|at) (?:p|a|av|tv|s)"
+    r"(?=$|[,.;!]| and\b| now\b)",
     r"green (?:auto(?:matic)? )?(?:square|box|mode|rectangle|icon|setting|thing)|auto square",
     r"fully automatic|(?:scene|smart|intelligent|full) (?:auto|mode)|camera (?:picks|chooses"
     r"|decides)"
@@ -104,20 +121,31 @@ _AUTOMATIC: Final = any_of(
     r"(?:aperture|shutter|time)[ -]priority",
     r"(?:in|on|to) (?:automatic|program)",
     r"it's (?:on )?auto(?:matic)?",
+    r"(?:camera|it) (?:does|sets|decides|picks|chooses) (?:everything|it all|all of it|all the work|the thinking)"
+    r"(?: (?:itself|for me|by itself|on its own))?",
 )
 _AUTOMATIC_ALONE: Final = exactly("auto", "automatic", "automatically")
 _MANUAL: Final = any_of(
     r"(?<!focus )(?:in|on|full|fully|everything|all) manual(?! focus)",
-    r"(?:in|on) m(?: mode)?(?=$|[,.;!]| and\b| now\b)",
+    r"(?:in|on|set to|set on|dial at) m(?: mode)?(?=$|[,.;!]| and\b| now\b)",
     r"manual (?:mode|exposure)|shoot(?:ing)? manual(?! focus)",
     "m[ -]mode",
 )
 _MANUAL_ALONE: Final = exactly("manual")
 
 
+#: "It says A and S and M": what the dial bears, not where it stands.
+_MODES_NAMED: Final = any_of(
+    r"(?:p|a|s|m)(?:,| and|/) ?(?:p|a|s|m)(?:,| and|,? or|/) ?(?:p|a|s|m)",
+    r"what(?:'s|s| is| does) (?:the )?(?:green|p|av|tv|a|s|m) (?:mode|mean|box|square|thing)",
+)
+
+
 def read_mode(draft: Draft) -> None:
     """Whether the camera chooses the exposure by itself."""
     text = draft.text
+    if _MODES_NAMED.search(text):
+        return
     if _AUTOMATIC.search(text) or _AUTOMATIC_ALONE.match(text):
         draft.note("automatic", value=True)
     elif _MANUAL.search(text) or _MANUAL_ALONE.match(text):

@@ -54,6 +54,20 @@ _COMPARES: Final = re.compile(
 )
 
 
+#: "What does f/8 mean?", "is 1/4 s the same as 0.25?": words are asked for, nothing is set.
+_DEFINES: Final = re.compile(
+    r"\bwhat(?:'s| does| do| is|s)? (?:an? |the )?#[^?.]{0,20}\b(?:mean|stand for|do|called)\b"
+    r"|\b(?:meaning of|define|explain) (?:an? |the )?#"
+    r"|^(?:and |so |but )?what(?:'s| is|s) (?:an? )?#\W*$"
+)
+
+
+def _is_defined(draft: Draft, quantity: Quantity) -> bool:
+    """Whether the message only asks what a number means."""
+    around = f"{draft.text[: quantity.start]}#{draft.text[quantity.end :]}"
+    return _DEFINES.search(around) is not None
+
+
 def withdraw(draft: Draft) -> None:
     """Drop the numbers that the message takes back; of a choice, both are told as unread."""
     for quantity in draft.quantities:
@@ -68,7 +82,11 @@ def withdraw(draft: Draft) -> None:
             drop = draft.claim if _is_general(draft, quantity, later) else draft.refuse
             drop(quantity)
             drop(later)
-        elif _is_their_guess(draft, quantity) or _is_taken_back(draft, quantity):
+        elif (
+            _is_their_guess(draft, quantity)
+            or _is_taken_back(draft, quantity)
+            or _is_defined(draft, quantity)
+        ):
             draft.claim(quantity)
 
 
@@ -79,7 +97,8 @@ def _is_span(draft: Draft, quantity: Quantity) -> bool:
 def _is_compared(draft: Draft, quantity: Quantity, later: Quantity) -> bool:
     """Whether two numbers of one kind are only weighed: "is 1/60 faster than 1/30"."""
     around = f"{draft.before(quantity)}#{draft.after(quantity).rstrip()}"
-    return quantity.unit == later.unit and _COMPARES.search(around) is not None
+    alike = quantity.unit == later.unit or "" in {quantity.unit, later.unit}
+    return alike and _COMPARES.search(around) is not None
 
 
 def _is_general(draft: Draft, quantity: Quantity, later: Quantity) -> bool:
@@ -97,7 +116,8 @@ def _is_choice(draft: Draft, quantity: Quantity, later: Quantity) -> bool:
     between = after == "and" and draft.before(quantity).endswith("between ")
     if after == "or" and later.unit == "" and quantity.unit in {"f", "iso", "mm"}:
         return not later.fraction
-    return (after in _ORS or between) and quantity.unit in {"", later.unit}
+    times = {quantity.unit, later.unit} <= {"s", "min"}
+    return (after in _ORS or between) and (times or quantity.unit in {"", later.unit})
 
 
 def _is_their_guess(draft: Draft, quantity: Quantity) -> bool:
