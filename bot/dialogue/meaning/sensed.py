@@ -5,11 +5,32 @@ from __future__ import annotations
 from dataclasses import dataclass
 from functools import cache
 from importlib.resources import files
+from typing import Final
 
 import numpy as np
 from numpy.typing import NDArray
 
 from bot.dialogue.sense import seen_from, sense_of
+
+
+#: How fast likeness fades: exp(-WIDTH |a - b|²) (own rule, on the examples left out in turn).
+WIDTH: Final = 1.0
+#: Steps in which the senses of examples are kept, up to the largest of them.
+STEPS: Final = 127
+
+
+def likeness(rows: NDArray[np.float32], others: NDArray[np.float32]) -> NDArray[np.float32]:
+    """How like each sense is to each other one: 1 for the same.
+
+    Args:
+        rows: senses of length 1; shape (n, 512).
+        others: senses of length 1; shape (..., 512).
+
+    Returns:
+        Shape (..., n).
+    """
+    like: NDArray[np.float32] = np.exp(2 * np.float32(WIDTH) * (others @ rows.T - 1))
+    return like
 
 
 @dataclass(frozen=True)
@@ -19,16 +40,18 @@ class Sensed:
     Args:
         labels: what may be meant.
         middle: mean sense of the examples; shape (512,).
-        weights: one regularised least-squares fit for each label; shape (512, labels).
+        examples: their senses, seen from the middle; shape (examples, 512).
+        weights: one regularised least-squares fit for each label; shape (examples, labels).
     """
 
     labels: tuple[str, ...]
     middle: NDArray[np.float32]
+    examples: NDArray[np.float32]
     weights: NDArray[np.float32]
 
     def nearness(self, text: str) -> dict[str, float]:
         """How near a message is to each label: about 1 for its own examples, 0 for foreign ones."""
-        scores = seen_from(self.middle, sense_of(text)) @ self.weights
+        scores = likeness(self.examples, seen_from(self.middle, sense_of(text))) @ self.weights
         return dict(zip(self.labels, scores.tolist(), strict=True))
 
 
@@ -43,5 +66,6 @@ def learned(name: str) -> Sensed:
         return Sensed(
             tuple(named["labels"].tolist()),
             named["middle"],
+            named["examples"].astype(np.float32) * named["step"],
             named["weights"].astype(np.float32),
         )
