@@ -18,6 +18,7 @@ FILES = [
     *sorted(path.name for path in CORPUS.glob("later_*.jsonl")),
     "still_facts.jsonl",
     "thumbs_facts.jsonl",
+    "dozen_facts.jsonl",
 ]
 #: The lowest rates that any slot may fall to; pins current behaviour.
 SLOT_PRECISION = 0.98

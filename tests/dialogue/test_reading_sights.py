@@ -7,7 +7,7 @@ from typing import Any
 import pytest
 
 from bot.dialogue.facts import Blink, Flow, Symptom
-from bot.dialogue.reading import light, look, read
+from bot.dialogue.reading import light_words, look, read
 from core.light import LIGHTS
 from core.water import Look
 from tests.dialogue.reading_checks import told
@@ -36,7 +36,7 @@ def test_light(text: str, key: str | None) -> None:
 
 def test_every_light_and_look_is_one_of_the_core() -> None:
     """The words lead to keys that the light table and the looks know."""
-    assert {key for key, _ in light._LIGHTS} <= LIGHTS.keys()
+    assert {key for key, _ in light_words.LIGHTS} <= LIGHTS.keys()
     assert {name for name, _ in look._LOOKS} == {one.value for one in Look}
 
 

@@ -12,7 +12,6 @@ from numpy.typing import NDArray
 
 from bot.dialogue.sense import seen_from, sense_of
 
-
 #: How fast likeness fades: exp(-WIDTH |a - b|²) (own rule, on the examples left out in turn).
 WIDTH: Final = 1.0
 #: Steps in which the senses of examples are kept, up to the largest of them.

@@ -11,9 +11,11 @@ from bot.dialogue.reading.phrases import any_of, exactly
 
 #: The warning by the trade's words; "warning" alone may be a sign at the path.
 _BLINK: Final = (
-    r"(?:zebra (?:stripes|pattern|lines)|clip warnings?|(?<!a )blink\b|blink\w+|wink(?:s|ing)|puls(?:es|ing)|flicker\w*|flash(?:es|ing)|zebras?"
+    r"(?:zebra (?:stripes|pattern|lines)|clip warnings?|(?<!a )blink\b|blink\w+|wink(?:s|ing)"
+    r"|puls(?:es|ing)|flicker\w*|flash(?:es|ing)|zebras?"
     r"|clipp\w*(?! (?:on|to))"
-    r"|(?:\w\w+s|they|not|n't|does|do|still|will|all|to|water|white|foam|fall|bits) flash(?! flood| ?light| card| is| on| off"
+    r"|(?:\w\w+s|they|not|n't|does|do|still|will|all|to|water|white|foam|fall|bits) flash(?! flood"
+    r"| ?light| card| is| on| off"
     r"| allowed| gun| unit| photo\w*| of| mode| sync| fires?| fired| drive| or| ready)"
     r"|(?:highlights?|whites?|foam|water|falls?|it|it's|sky) (?:\w+ )?(?:blown(?! out)|clips?)"
     r"|(?:part|bit|half|top|lip|middle|bottom|edge) clips"
@@ -23,7 +25,9 @@ _BLINK: Final = (
     r"|highlight warnings?|warnings? (?:off|gone|shows?|light)|(?<=no )warnings?)"
 )
 _BLINKS: Final = any_of(_BLINK)
-_HISTOGRAM: Final = any_of("histograms?", "histos?", "hist", "graphs?", r"(?<!s )(?<!s-)curve(?! of| in)")
+_HISTOGRAM: Final = any_of(
+    "histograms?", "histos?", "hist", "graphs?", r"(?<!s )(?<!s-)curve(?! of| in)"
+)
 #: Warning and histogram are told apart by these.
 _PARTS: Final = re.compile(r"\bbut\b|\band (?=the hist)|;|\. |, (?=(?:the |my )?hist)")
 _AND_BLINKS: Final = re.compile(rf"(?:\band|,) (?=[^,;.]*\b{_BLINK})")
@@ -59,7 +63,8 @@ _KINDS: Final = (
         any_of(
             "whole|entire|everything|everywhere",
             r"all(?: of| the| blink\w*| flash\w*|$)",
-            r"complete\w*|every (?:inch|bit|part|drop|square)|all over|nearly all|sheet|from top to toe",
+            r"complete\w*|every (?:inch|bit|part|drop|square)|all over|nearly all|sheet"
+            r"|from top to toe",
             r"(?:top|lip) to (?:bottom|pool|toe)|edge to edge|the lot",
         ),
     ),

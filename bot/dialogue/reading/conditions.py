@@ -24,16 +24,20 @@ _STIRRING: Final = (
     r"|thrash(?:ing|es)?|swing(?:ing|s)?|jitter(?:ing|s|y)?|restless|all over the (?:place|shop))"
 )
 #: "The leaves on the ash tree beside it are": the place of a thing stands behind its name.
-_PLACED: Final = r"(?: (?:on|of|above|over|beside|behind|near|by|at|along|around|in)\b[^.;,!?]{1,36}?)?"
+_PLACED: Final = (
+    r"(?: (?:on|of|above|over|beside|behind|near|by|at|along|around|in)\b[^.;,!?]{1,36}?)?"
+)
 _BE: Final = (
-    r"(?:'re|'s| are| is| all| keep(?:s)?| won't stop| just| never stop(?:s)?| hang(?:s)?| stand(?:s)?"
+    r"(?:'re|'s| are| is| all| keep(?:s)?| won't stop| just| never stop(?:s)?| hang(?:s)?"
+    r"| stand(?:s)?"
     r"| look(?:s)?| seem(?:s)?)"
 )
 _CALM: Final = any_of(
     rf"{_LEAVES}{_PLACED}{_BE}+ (?:\w+ ){{0,2}}{_STILL}",
     r"(?!(?:people|cars|clouds|birds|ducks|kids|legs|bubbles|fish|tourists|guests|its|it's|his|hers)\b)"
     r"\w{3,}s (?:aren't|are not|ain't|not) (?:even )?(?:moving|stirring|budging|swaying)",
-    r"(?:everything|it all|all)(?:'s| is)? (?:completely |totally |perfectly )?(?:motionless|dead still|stock still)",
+    r"(?:everything|it all|all)(?:'s| is)? (?:completely |totally |perfectly )?(?:motionless"
+    r"|dead still|stock still)",
     r"(?:air|everything|it all)(?:'s| is) (?:dead |so |very |completely |totally |perfectly )?still"
     r"(?=\W*$|[,.;!?])",
     r"(?:no|zero) (?:wind|breeze)",
@@ -43,7 +47,8 @@ _CALM: Final = any_of(
     r"hardly any (?:wind|breeze)",
     r"not (?:much|a breath of|any) (?:wind|breeze)|never any (?:wind|breeze)",
     r"(?:it's|all|totally|now|(?:air|weather|wind|everything|place) is) calm",
-    rf"{_LEAVES} (?:are )?(?:still(?! (?:life|moving|move|shak\w+|blow\w*|wav\w*))|not moving|don't move|aren't moving|hang still)",
+    rf"{_LEAVES} (?:are )?(?:still(?! (?:life|moving|move|shak\w+|blow\w*|wav\w*))|not moving"
+    r"|don't move|aren't moving|hang still)",
     r"(?:nothing|no leaf|not a (?:leaf|twig|branch|blade|thing)) (?:is )?(?:moves|moving|stirs"
     r"|stirring|moved)",
     r"(?:still|no moving) air|air(?:'s| is) (?:\w+ )?still|flat calm|not windy|no gusts|breathless",
@@ -53,13 +58,16 @@ _CALM: Final = any_of(
 )
 _CALM_ALONE: Final = exactly(
     "calm",
-    r"(?:it's |its |all |so |very |as )*still(?: as (?:anything|can be|glass|the grave|an? \w+))?(?: here| now| today)?",
+    r"(?:it's |its |all |so |very |as )*still(?: as (?:anything|can be|glass|the grave"
+    r"|an? \w+))?(?: here| now| today)?",
     r"(?:there's |there is )?(?:not|no|hardly) (?:a |even a |one )?(?:breath|puff|whisper|breeze)"
     r"(?: of (?:wind|air))?",
-    "(?:it's |its )?(?:dead|totally|completely|perfectly) still")
+    "(?:it's |its )?(?:dead|totally|completely|perfectly) still",
+)
 _WINDY: Final = any_of(
     rf"{_LEAVES}{_PLACED}{_BE}+ (?:\w+ ){{0,2}}{_STIRRING}",
-    rf"(?:wind|breeze)\b[^.;,!?]{{0,24}}\b(?:{_LEAVES}|everything) {_STIRRING[:-1]}|dance|move|sway)",
+    rf"(?:wind|breeze)\b[^.;,!?]{{0,24}}\b(?:{_LEAVES}|everything) {_STIRRING[:-1]}|dance|move"
+    r"|sway)",
     r"(?:draught|draft) (?:from|of|off|coming)|windy|breezy|blowy|blustery|draughty|drafty",
     r"wind (?:in|through|on|keeps|gets|getting|won't|doesn't|never) (?:everything|all|the|my"
     r"|stop\w*"
@@ -80,7 +88,8 @@ _WINDY: Final = any_of(
     r"(?:wind|breeze|draught|air)(?: \w+){0,4} (?:shak|mov|wav|sway|danc|push|wobbl)(?:ing|es)",
     r"breeze (?:from|in|on|keeps|is|picks)|(?:it's|its|is|been) blowing",
     r"(?<!out of )(?<!out )(?:from|in|by) the wind",
-    rf"{_LEAVES} (?:\w+ )?(?:moving|move|moves|(?<!have )(?<!has )moved|in the wind|shak\w+|wav\w+|flutter\w*|danc\w+"
+    rf"{_LEAVES} (?:\w+ )?(?:moving|move|moves|(?<!have )(?<!has )moved|in the wind|shak\w+|wav\w+"
+    r"|flutter\w*|danc\w+"
     r"|sway\w*|trembl\w*|jiggl\w*|wobbl\w*|flap\w*|rustl\w*|quiver\w*|nodding|bounc\w*|twitch\w*"
     r"|blowing|all over the place)",
 )
@@ -128,18 +137,26 @@ _FRAIL: Final = (
 )
 _QUICK: Final = r"(?:quick|fast|fit|strong|sporty|young)"
 #: Among those who walk along: some of them.
-_SOME: Final = r"(?:some|one|two|three|a few|half|a couple|2|3|most)(?: of (?:us|them|my (?:group|lot)|the (?:group|party)))"
+_SOME: Final = (
+    r"(?:some|one|two|three|a few|half|a couple|2|3|most)"
+    r"(?: of (?:us|them|my (?:group|lot)|the (?:group|party)))"
+)
 _MIXED: Final = any_of(
-    rf"(?:{KIN})(?:'s| has| is)?(?: got)?(?: an?| his| her)? (?:\w+ )?(?:bad|dodgy|sore|stiff|weak|gammy|new|replaced"
+    rf"(?:{KIN})(?:'s| has| is)?(?: got)?(?: an?| his| her)? (?:\w+ )?(?:bad|dodgy|sore|stiff|weak"
+    r"|gammy|new|replaced"
     r"|artificial|hurting) (?:knees?|hips?|ankles?|backs?|legs?|foot|feet)",
     r"(?:very |quite |all )?different (?:pace|speed|fitness|level|age|abilit)\w*",
-    rf"{_SOME}(?:'s| is| are)? (?:\w+ ){{0,3}}(?:seventy|eighty|7\d|8\d|70s|80s|seventies|eighties|old|elderly|unfit|frail)",
-    rf"{_SOME}(?: walks?| goes| go)? (?:\w+ )?(?:on crutches|with (?:a |her |his )?(?:stick|cane|frame|walker)|limp\w*)",
-    r"some(?: of us)?(?: are)? (?:quick|fast|fit|strong)\b[^.;]{0,24}\b(?:dawdl\w+|slow\w*|crawl\w*|plod\w*|puff\w*)",
-    rf"(?:fit|fast|strong|young) (?:ones|people|folk)? ?and (?:\w+ )?(?:slow|old|unfit|elderly)",
+    rf"{_SOME}(?:'s| is| are)? (?:\w+ ){{0,3}}(?:seventy|eighty|7\d|8\d|70s|80s|seventies"
+    r"|eighties|old|elderly|unfit|frail)",
+    rf"{_SOME}(?: walks?| goes| go)? (?:\w+ )?(?:on crutches|with (?:a |her |his )?(?:stick|cane"
+    r"|frame|walker)|limp\w*)",
+    r"some(?: of us)?(?: are)? (?:quick|fast|fit|strong)\b[^.;]{0,24}\b(?:dawdl\w+|slow\w*"
+    r"|crawl\w*|plod\w*|puff\w*)",
+    r"(?:fit|fast|strong|young) (?:ones|people|folk)? ?and (?:\w+ )?(?:slow|old|unfit|elderly)",
     r"(?<!not a )(?<!no )mixed (?:group|fitness|bunch|party|abilities|ability|levels|ages|lot"
     r"|crowd)",
-    r"(?:group|party|we|us)\b.{0,40}\bmixed(?! (?:cameras?|kit|gear|lenses|brands|light|systems|formats"
+    r"(?:group|party|we|us)\b.{0,40}\bmixed(?! (?:cameras?|kit|gear|lenses|brands|light|systems"
+    r"|formats"
     r"|feelings|weather|media))",
     r"slow (?:walkers|group|people|ones)",
     r"(?:of us|people|walkers|some) (?:are |is )?slow",
@@ -154,10 +171,13 @@ _MIXED: Final = any_of(
     r"\b(?:slow\w*|not|less|bad (?:knees?|hips?|backs?)|unfit|limp\w*|stick|crutch\w*)",
     r"some (?:fit|fast|quick)\b[^.;]{0,20}\bsome (?:not|slow|less)",
 )
-_EVERYBODY: Final = r"(?:every(?:one|body)|all of (?:us|them)|(?:we|they)(?:'re| are)(?: all| both)|(?:us )?all)"
+_EVERYBODY: Final = (
+    r"(?:every(?:one|body)|all of (?:us|them)|(?:we|they)(?:'re| are)(?: all| both)|(?:us )?all)"
+)
 _ABLE: Final = r"(?:fit|fast|quick|strong|sporty|runners|athletes|athletic|in (?:good|great) shape)"
 _ALIKE: Final = any_of(
-    r"(?:\d+|two|three|four|five|six|seven|eight|all)(?: of us)?,? (?:very |pretty |quite )?(?:fit|sporty|strong)"
+    r"(?:\d+|two|three|four|five|six|seven|eight|all)(?: of us)?,? (?:very |pretty |quite )?(?:fit"
+    r"|sporty|strong)"
     r" (?:adults|people|walkers|hikers|friends|mates|men|women|folks?|lads)",
     rf"{_EVERYBODY}(?:'s| is| are)? (?:(?!not\b)\w+ ){{0,2}}{_ABLE}",
     r"(?:nobody|no one|none of us)(?:'s| is| are)? (?:\w+ )?(?:slow|unfit|frail)",

@@ -67,7 +67,9 @@ _WIDE_OTHER: Final = re.compile(
     r"^ ?-?wide (?:\w+ )?(?:pool|path|trail|bridge|ledge|gap|gorge|road|platform|valley|track"
     r"|boulder|rock|crack|pond|lake)\b"
 )
-_PRINTED: Final = re.compile(r"\b(?:print\w*|calendar|poster|canvas|lobby|frame it|on the wall|enlarge\w*)\b")
+_PRINTED: Final = re.compile(
+    r"\b(?:print\w*|calendar|poster|canvas|lobby|frame it|on the wall|enlarge\w*)\b"
+)
 _WIDE: Final = re.compile(r"^ ?(?:wide|across|in width|long|in diameter)\b")
 #: "The snow is 20 cm deep": nothing that anybody would wade through.
 _OTHER_DEPTH: Final = re.compile(

@@ -7,9 +7,7 @@ from typing import Final
 
 from bot.dialogue.reading.draft import Draft
 from bot.dialogue.reading.inventory import (
-    GONE,
     ND,
-    NOT_HERE,
     POLARISER,
     TRIPOD,
     is_asked_about,
@@ -18,80 +16,32 @@ from bot.dialogue.reading.inventory import (
 )
 from bot.dialogue.reading.numbers import Quantity
 from bot.dialogue.reading.phrases import any_of, exactly
+from bot.dialogue.reading.polariser_words import (
+    ASKED_ALONE,
+    ASKS_FOR_IT,
+    LACKS,
+    NONE_HERE,
+    NONE_ON,
+    OFF,
+    ON,
+    PUT_AWAY,
+    SAID,
+    WITH,
+)
 from bot.dialogue.reading.stops import is_filter, listed_before, nd_stops
-
-_SAID: Final = any_of(POLARISER)
-#: "It's not in the pocket, so no polariser": what the message comes to.
-_NONE_HERE: Final = any_of(
-    rf"(?:so|then|hence|means|meaning|nope|nobody has|call it) (?:a )?no {POLARISER}\b(?! on\b)",
-    rf"no {POLARISER} (?:with me|with us|here|today|at all|in the bag|any ?more|of mine|then"
-    rf"|sadly)",
-)
-#: "Chucked it back in the bag": put away, so owned.
-_PUT_AWAY: Final = any_of(
-    rf"(?:put|stuck|chucked|popped|stashed|slipped|tucked|threw|dropped|stowed|shoved|stuffed)\b"
-    rf"[^,;.]{{0,12}}\b{POLARISER}\b[^,;.]{{0,12}}\b(?:away|back|in(?:to)? (?:the|my|its|a) (?!front)\w+)",
-)
-_LACKS: Final = any_of(
-    rf"{GONE}\b[^,;.]{{0,12}}\b{POLARISER}",
-    rf"{POLARISER}\b[^,;.]{{0,15}}\b{GONE}",
-    rf"{POLARISER}(?:'s| is| has)? (?:gone|missing|vanished|cracked|lost)(?! (?:from|dark|black|off|in))",
-    rf"(?:can't|cannot|couldn't) find\b[^,;.]{{0,12}}\b{POLARISER}",
-    rf"(?:left|forgot|forgotten)\b[^,;.]{{0,20}}\b{POLARISER}",
-    rf"lost (?:my|the|our|a|that) (?:\w+ )?{POLARISER}",
-    rf"{POLARISER}\b[^,;.]{{0,15}}\b{NOT_HERE}",
-)
-_OFF: Final = any_of(
-    rf"{POLARISER}(?:'s)? (?:is |now |comes? |came |has come )?(?:off|removed|out)",
-    rf"(?:no|without) {POLARISER} on",
-    rf"without (?:the|my) {POLARISER}",
-    rf"{POLARISER},? (?:is |it's |its |but )*not on",
-    rf"{POLARISER},? (?:but )?(?:it )?(?:isn't|ain't|wasn't) on",
-    rf"(?:took|take|taken|taking|pulled|removed|unscrew\w*|undid|detached|ditched|slid|slipped off)\b[^,;.]{{0,12}}\b{POLARISER}",
-    rf"{POLARISER}\b[^,;.]{{0,12}}\bin (?:the|my|its) (?:\w+ )?(?:bag|pocket|case|pouch|box|sack)",
-    rf"{POLARISER}\b[^.;?]{{0,30}}\b(?:took|taken|take|pulled) it off",
-    rf"{POLARISER}\b[^.]{{0,25}}\b(?:haven't|not|didn't) (?:put|screw\w*) it on",
-    rf"(?:haven't|not|didn't|hasn't|never) (?:yet )?(?:put|screwed|fitted|mounted|used|turned)"
-    rf" (?:the|my|a) {POLARISER}(?: on| yet)",
-    rf"{POLARISER}(?:'s|s)? (?:back )?in (?:its|the|my) (?:\w+ )?(?:bag|pocket|case|pouch|box|sack|rucksack)",
-)
-#: "No polariser on this one" leaves open whether there is one.
-_NONE_ON: Final = any_of(rf"no {POLARISER} on")
-_ON: Final = any_of(
-    rf"{POLARISER}(?:'s)? (?:(?:is|are|both|still|now|filter|already|always|stuck|stays?|staying|remains?|goes|back|was left|left) )*"
-    r"(?:on(?! wide| (?:the|my|an)? ?other\b)|mounted|turned|rotated|(?:screwed|clipped|twisted"
-    r"|fitted|put) on|fitted|attached|in place|at (?:full"
-    r"|max|half))",
-    rf"{POLARISER}\?+ (?:\w+ ){{0,3}}(?:it's|its|is) on(?! (?:or|the|my)\b)",
-    rf"{POLARISER} and (?:the |my )?{ND} (?:are |is )?(?:both )?on(?! (?:or|the|my)\b)",
-    rf"(?:with|using|through|turned|have) (?:the|my) {POLARISER}\b(?! (?:off|in the))",
-    rf"(?:put|screwed|mounted|added|using|stacked|stacking)\b[^,;.]{{0,10}}\b{POLARISER}",
-    rf"\bon\b[^;.]{{0,30}}, (?:but )?(?:the |my )?{POLARISER} is(?=$|[,;.!])",
-    rf"{POLARISER},? (?:(?:yes|yep|yeah|ok|okay|and|i|i've|have|already|also),? )*"
-    r"(?:turned|rotated|mounted|fitted|put) (?:it|that)(?! (?:off|away|back|down|in)\b)",
-    rf"{POLARISER} (?:and|plus|with|\+) (?:the |my |an? )?[\w.]+(?:[ -]stops?)?(?: nd| filter)?"
-    r" (?:are |is )?(?:both |now |still )+on\b",
-)
-_ASKS_FOR_IT: Final = any_of(rf"(?:need|buy|get|worth|is|what's)(?: a| the)? {POLARISER}")
-#: "…, polariser?", "polariser first or nd first?": asked, not told.
-_ASKED_ALONE: Final = re.compile(
-    rf"(?:^|[,.;!?] ?)(?:an? |the |with (?:a |the )?)?{POLARISER}(?! (?:\w+ )*(?:on|off|is|stays|turned|mounted))(?: \w+){{0,4}}\?\W*$"
-)
-#: Beside settings "with a polariser" says that it was on.
-_WITH: Final = re.compile(rf"(?:\b(?:with|and|plus)|\+) (?:a |the |my )?{POLARISER}\b")
 
 
 def _asks(text: str) -> bool:
     """Whether the polariser is only asked about; "take it off?" tells that it is on."""
-    if _ASKS_FOR_IT.search(text) or _ASKED_ALONE.search(text):
+    if ASKS_FOR_IT.search(text) or ASKED_ALONE.search(text):
         return True
-    return is_asked_about(text, POLARISER) and not (_OFF.search(text) or _ON.search(text))
+    return is_asked_about(text, POLARISER) and not (OFF.search(text) or ON.search(text))
 
 
 def read_polariser(draft: Draft) -> None:
     """Whether there is a polariser and whether it is on."""
     text = draft.text
-    if _SAID.search(text) and not _asks(text):
+    if SAID.search(text) and not _asks(text):
         _read_named(draft)
 
 
@@ -101,21 +51,21 @@ _ON_OR_OFF: Final = re.compile(r"\bon or off\b|\boff or on\b|\bon or not\b")
 def _read_named(draft: Draft) -> None:
     """A polariser that is named: missing, off or on."""
     text = draft.text
-    denied = is_denied(text, POLARISER) and not _OFF.search(text)
-    lacks = _LACKS.search(text) and not _PUT_AWAY.search(text)
-    if denied or lacks or _NONE_HERE.search(text):
+    denied = is_denied(text, POLARISER) and not OFF.search(text)
+    lacks = LACKS.search(text) and not PUT_AWAY.search(text)
+    if denied or lacks or NONE_HERE.search(text):
         draft.note("has_polariser", value=False)
         return
-    if not _NONE_ON.search(text):
+    if not NONE_ON.search(text):
         draft.note("has_polariser", value=True)
     set_up = draft.values.keys() & {"shutter_s", "nd_on_stops"} - {"polariser_on"}
     if draft.values.get("polariser_on") is False:
         return  # "both filters off"
     if _ON_OR_OFF.search(text):
         return
-    if _OFF.search(text) or _PUT_AWAY.search(text):
+    if OFF.search(text) or PUT_AWAY.search(text):
         draft.note("polariser_on", value=False)
-    elif _ON.search(text) or (set_up and _WITH.search(text)):
+    elif ON.search(text) or (set_up and WITH.search(text)):
         draft.note("polariser_on", value=True)
 
 
@@ -147,8 +97,10 @@ _ND_OFF: Final = any_of(
     r"no nds? (?:filters? )?(?:is |are |in front |fitted |on )*(?:right )?now",
     r"nds? (?:is |now )?(?:off|removed)",
     rf"(?:took|taken|pulled|unscrewed) (?:the |my )?{ND} off|{ND}(?:'s|s)?(?: is| now| came)* off",
-    rf"(?:removed|unscrewed|pulled|took off|dropped|ditched|lost) (?:the |my )?{ND}(?=$|[,;.!]| (?:again|now))",
-    r"(?:took|taken|pulled|unscrewed|removed) (?:the |my )?(?:big |little |small |dark |strong )*stopper"
+    rf"(?:removed|unscrewed|pulled|took off|dropped|ditched|lost) (?:the |my )?{ND}(?=$|[,;.!]"
+    r"| (?:again|now))",
+    r"(?:took|taken|pulled|unscrewed|removed) (?:the |my )?(?:big |little |small |dark "
+    r"|strong )*stopper"
     r"(?: back)?(?: off|(?=\W*$|[,;.]))",
 )
 _ON_BEHIND: Final = re.compile(

@@ -12,8 +12,10 @@ from bot.dialogue.reading.role_beside import is_zoomed
 from bot.dialogue.reading.roles import counts
 from bot.dialogue.reading.settings import ISO_MARKS, is_bound
 
-_NO_FOCAL: Final = re.compile(r"\b(?:rain\w*|snow\w*|thick\w*|bleed|margins?|screws?|hex|allen|bolts?|soles?|spikes|neoprene|wetsuit|rope"
-    r"|cord|thread|filter|filters|ring|rings|step-?up)\b")
+_NO_FOCAL: Final = re.compile(
+    r"\b(?:rain\w*|snow\w*|thick\w*|bleed|margins?|screws?|hex|allen|bolts?|soles?|spikes|neoprene|wetsuit|rope"
+    r"|cord|thread|filter|filters|ring|rings|step-?up)\b"
+)
 _POLARISER: Final = re.compile(r"\b(?:pola\w*|cpl|nd)\b\W*$")
 #: Threads of filters that no lens has for its length [mm] (ISO 6 sizes, common practice).
 _THREADS: Final = frozenset({49, 52, 58, 62, 67, 72, 77, 82, 86, 95})

@@ -14,14 +14,20 @@ FORMATS: Final[tuple[Rule, ...]] = tuple(
         (r"\b(?:2(?:\.0)? ?x?[ -]?crop|crop(?: factor)?(?: of)? 2x?)\b", "formatmft"),
         (r"\bmicro[ -]?(?:four|4)[ /-]*(?:thirds?|3rds?|3)\b", "formatmft"),
         (
-            r"\b(?:four|4)[ /-](?:thirds|3rds)\b|\bfour[ -]third\b(?! (?:of|stop))|\bm ?4 ?/ ?3(?:rd)?s?\b|\bm43\b|\bmft\b",
+            (
+                r"\b(?:four|4)[ /-](?:thirds|3rds)\b|\bfour[ -]third\b(?! (?:of|stop))"
+                r"|\bm ?4 ?/ ?3(?:rd)?s?\b|\bm43\b|\bmft\b"
+            ),
             "formatmft",
         ),
         (
             r"\b(?:1|one)[ -]?(?:\"|inch|in\b)[ -]?(?:\w+ )?(?:sensor|type|compact|camera|chip)\b",
             "formatinch",
         ),
-        (r"\bsensor(?:'s|:| is| of)?(?: an?| just an?)? (?:1|one)[ -]?inch(?: \w+)?\b", "formatinch"),
+        (
+            r"\bsensor(?:'s|:| is| of)?(?: an?| just an?)? (?:1|one)[ -]?inch(?: \w+)?\b",
+            "formatinch",
+        ),
         (r"(?:(?<=^)|(?<=[,;] )|(?<=a ))(?:1|one)[ -]?inch(?=\s*(?:$|[,;.]))", "formatinch"),
         (r"\bmedium[ -]?format\b|\b44 ?x ?33\b|\b33 ?x ?44\b", "formatmedium"),
         (

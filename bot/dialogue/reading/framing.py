@@ -17,7 +17,8 @@ _PORTRAIT: Final = any_of(
     "upright",
     r"(?:tipped|turned|flipped|rotated) (?:it|the camera|my camera) "
     r"(?:sideways|on (?:its|the) (?:side|end)|90)",
-    r"(?:camera|cam|phone|it)(?:'s)? (?:(?:is|turned|tipped|flipped|set|stood) )*(?:on its side|on end)",
+    r"(?:camera|cam|phone|it)(?:'s)? (?:(?:is|turned|tipped|flipped|set|stood) )*(?:on its side"
+    r"|on end)",
     r"tall (?:format|frame|orientation)",
     r"(?:hold\w*|held|turned?|shoot\w*|shot|camera)\b[^,;.]{0,16} vertically",
 )
@@ -35,7 +36,8 @@ _OTHER_FORMAT: Final = re.compile(
 _FORMAT: Final = r"(?:portrait|vertical|upright|landscape|horizontal)"
 _WAS_FORMAT: Final = re.compile(
     rf"\bfrom {_FORMAT}(?= (?:format )?(?:to|over to|into)\b)"
-    rf"|\b(?:thought (?:of|about)|tried|was(?: in| on| at)?|had(?: it)?(?: in| on)?|started(?: in| off| with"
+    r"|\b(?:thought (?:of|about)|tried|was(?: in| on| at)?|had(?: it)?(?: in| on)?|started(?: in"
+    r"| off| with"
     rf"| on)?|considered)(?: (?:going|shooting|doing|the|it|in|a))* {_FORMAT}\b"
     rf"(?=[^.]{{0,30}}\b(?:but|now|then|though)\b[^.]{{0,30}}\b{_FORMAT}\b)"
 )
@@ -61,7 +63,8 @@ _WHOLE: Final = any_of(
     r"(?:whole|entire) (?:thing|lot)(?: is|'s)? (?:now )?in (?:the )?(?:frame|picture|shot|view)",
     r"(?:show|want|fit|frame|get|have|take|keep)\b[^,;.]{0,24}\b(?:top to bottom|lip to pool)",
     r"top to bottom(?= (?:in|please)|\W*$)(?<!m top to bottom)(?<!ft top to bottom)"
-    r"(?<!metres top to bottom)(?<!meters top to bottom)(?<!feet top to bottom)(?<!yards top to bottom)",
+    r"(?<!metres top to bottom)(?<!meters top to bottom)(?<!feet top to bottom)(?<!yards"
+    r" top to bottom)",
 )
 #: "The water runs down the frame, top to bottom" tells which way it runs.
 _RUNS: Final = any_of("runs|running|flows|flowing|falls down|drops|comes down|pours|plunges|goes")
@@ -94,7 +97,7 @@ _JUDGED: Final = any_of(
     r"alerts?|warnings?|alarms?|indicators?",
     r"lights? up|mush\w*|soup\w*|white|shaky|milky|frozen|small|tiny|lean\w*|blink\w*|zebras?"
     r"|flash\w*"
-    r"|clip\w*|soft|sharp|dark|bright|blurr?\w*|black|burn\w*"
+    r"|clip\w*|soft|sharp|dark|bright|blurr?\w*|black|burn\w*",
 )
 
 
@@ -132,14 +135,17 @@ _STREAM: Final = any_of(
     r"^(?:i'm|im|we're|we are|mir are|i am) (?:at|by) (?:a |the )?(?:small |little )?"
     r"(?:stream|creek)(?! ?bed)",
     r"(?<!in the )(?<!in a )(?<!by the )(?<!by a )(?<!near the )(?<!into the )(?<!from the )"
-    r"(?<!along the )(?<!live )(?<!main )(?:streams?(?! (?:it|live|videos?|music|on my)\b)|creeks?|brooks?|becks?"
-    r"|(?:(?<=\ba )|(?<=\bthe )|(?<=\blittle )|(?<=\bsmall )|(?<=\bscottish ))burn(?! (?:in|out|time|mark|tool))"
+    r"(?<!along the )(?<!live )(?<!main )(?:streams?(?! (?:it|live|videos?|music|on my)\b)|creeks?"
+    r"|brooks?|becks?"
+    r"|(?:(?<=\ba )|(?<=\bthe )|(?<=\blittle )|(?<=\bsmall )|(?<=\bscottish ))burn(?! (?:in|out"
+    r"|time|mark|tool))"
     r"|cascades?|rapids|riffles?"
     r"|small river|little river)(?! ?bed| ?bank)",
 )
 _FALL: Final = any_of(r"(?:water)?falls?")
 _NO_FALL: Final = any_of(
-    r"(?:no|not(?: really)? a|isn't(?: really)? a|without(?: a| any)?) (?:(?:real|proper|big|single|actual|true|one|main|tall|high) )?"
+    r"(?:no|not(?: really)? a|isn't(?: really)? a|without(?: a| any)?) (?:(?:real|proper|big"
+    r"|single|actual|true|one|main|tall|high) )?"
     r"(?:water)?falls?"
 )
 _NOT_STREAM: Final = any_of(
@@ -179,9 +185,17 @@ _BODY_HIGH: Final = any_of(
     rf"({_BODY})[ -](?:high|height|level)", rf"at (?:the )?({_BODY})s?(?! depth)"
 )
 #: "Knee deep in editing".
-_IN_WORK: Final = r"(?! in (?!(?:the |a |cold |fast |icy )*(?:water|stream|creek|pool|river|it|there|current)\b)| (?:snow|mud|grass|leaves|sand|bracken|heather))"
+_IN_WORK: Final = (
+    r"(?! in (?!(?:the |a |cold |fast |icy )*"
+    r"(?:water|stream|creek|pool|river|it|there|current)\b)"
+    r"| (?:snow|mud|grass|leaves|sand|bracken|heather))"
+)
 _BODY_DEEP: Final = any_of(
-    rf"({_BODY})[ -](?:deep|depth){_IN_WORK}", rf"(?:water|it|depth)(?:'s| is| comes| reaches)?(?: (?:only|just|barely|not even|nearly|about|a bit))* (?:over|above|past|below|under) (?:my |the )({_BODY})s?", rf"(?:up|deep|comes?|reach(?:es)?|goes) to (?:my |the |mid[ -]?)({_BODY})s?")
+    rf"({_BODY})[ -](?:deep|depth){_IN_WORK}",
+    r"(?:water|it|depth)(?:'s| is| comes| reaches)?(?: (?:only|just|barely|not even|nearly|about"
+    rf"|a bit))* (?:over|above|past|below|under) (?:my |the )({_BODY})s?",
+    rf"(?:up|deep|comes?|reach(?:es)?|goes) to (?:my |the |mid[ -]?)({_BODY})s?",
+)
 _ON_GROUND: Final = any_of(r"(?:at|on the|near the) ground(?: level)?", "ground level")
 _BODY_ALONE: Final = exactly(rf"(?:about |at |roughly )*(?:my |the )?({_BODY})s?")
 _CAMERA: Final = any_of("camera|tripod")

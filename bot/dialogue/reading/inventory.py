@@ -10,7 +10,8 @@ from bot.dialogue.reading.phrases import any_of
 #: With the slips of the thumb that were seen.
 TRIPOD: Final = r"(?:tripods?|tripd|tri-?pod|triopd|tirpod|tripood|tripot)"
 POLARISER: Final = (
-    r"(?:(?:circular )?(?<!cross )(?<!cross-)pol[aeo]r+i[sz]\w*(?! (?:sun)?glasses)|pola|cpl|c-?pol|circular pol\w*"
+    r"(?:(?:circular )?(?<!cross )(?<!cross-)pol[aeo]r+i[sz]\w*(?! (?:sun)?glasses)|pola|cpl"
+    r"|c-?pol|circular pol\w*"
     r"|pol ?filt(?:er|re)s?|pol)"
 )
 ND: Final = r"(?:nd filters?|gr[ea]y filters?|nds?|neutral[ -]densit\w+(?: filters?)?)"
@@ -46,7 +47,8 @@ _WITHOUT: Final = (
 )
 #: "I sold my 70-200", "left the 24-70".
 _MISSING_BEFORE: Final = re.compile(
-    rf"\b(?:{GONE}|{NOT_HERE}|{_WITHOUT}|returned|dropped|missing|miss)(?: (?:my|the|an?|any))?(?: \w+)? ?$"
+    rf"\b(?:{GONE}|{NOT_HERE}|{_WITHOUT}|returned|dropped|missing|miss)(?: (?:my|the|an?"
+    r"|any))?(?: \w+)? ?$"
 )
 _KIND: Final = (
     r"(?:(?:one of (?:those|these|the)|any of (?:those|these|the)|such an?|any|a|my) )?"
@@ -88,7 +90,8 @@ _ASKS: Final = re.compile(
 )
 #: "Nd or no nd", "tripod or no tripod": both, so neither.
 _OR_NO: Final = re.compile(
-    r"\b(?:or|and) (?:no|without)(?: an?| the)? (?:\w+ )?$|\b(?:with|w) (?:and|or|&) (?:without|w/o)\b"
+    r"\b(?:or|and) (?:no|without)(?: an?| the)? (?:\w+ )?$|\b(?:with|w) (?:and|or|&) (?:without"
+    r"|w/o)\b"
 )
 _SENTENCES: Final = re.compile(r"(?<=[.!?;])\s+")
 #: Whose it is or where it stands, in a question too.
@@ -97,7 +100,8 @@ _OWNED: Final = r"\b(?:my|our|on (?:a|the)|with the|have (?:a|the)|got a|no|with
 
 #: What is wished, planned or past is not here.
 _UNREAL: Final = (
-    r"\b(?:heart(?:'s| is)? set on|saving up for|eyeing|fancy an?|in the market for|wish|if only|would love|i'd love an?|dreaming of|wondering (?:if|about|whether)|tempted"
+    r"\b(?:heart(?:'s| is)? set on|saving up for|eyeing|fancy an?|in the market for|wish|if only"
+    r"|would love|i'd love an?|dreaming of|wondering (?:if|about|whether)|tempted"
     r"|should've|should have|would've|used to (?:have|own)|if (?:i|we) had|thinking of|saving for"
     r"|(?:might|may|could|planning to|about to|should (?:i|we)|want to|going to) (?:buy|get|try"
     r"|rent|hire)|next time)\b"

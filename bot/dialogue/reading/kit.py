@@ -49,9 +49,12 @@ _PHONE_AS_TOOL: Final = re.compile(
     r"\b(?:typ\w+|writ\w+|text\w+|look\w* (?:\w+ )?up|check\w*|read\w*|saw|see|torch|signal|maps?"
     r"|apps?|weather|timer|compass|gps|notes?|chat\w*|calculat\w+|forecast|browser|screen)\b"
     r"[^,;.]{0,24}\b(?:on|with|from|in|off) (?:my|the|a|his|her) (?:smart)?phone\b"
-    r"|\bdrop(?:ped|s)? (?:my|the) phone\b|\bphone (?:(?:got|is|was|went) wet|in rice)\b|\b(?:cables?|chargers?|case|holder|cover) (?:for|of) (?:my|the) phone\b"
-    r"|\b(?:talk\w*|speak\w*|spoke|call\w*|cat|mum|mom|wife|husband|dad|boss) (?:\w+ )?(?:on|over) the phone\b"
-    r"|\b(?:too|fit|big|small|long) (?:\w+ )?for my phone\b|\bphone (?:case|cable|charger|cover|holder|box|shop)\b"
+    r"|\bdrop(?:ped|s)? (?:my|the) phone\b|\bphone (?:(?:got|is|was|went) wet|in rice)\b"
+    r"|\b(?:cables?|chargers?|case|holder|cover) (?:for|of) (?:my|the) phone\b"
+    r"|\b(?:talk\w*|speak\w*|spoke|call\w*|cat|mum|mom|wife|husband|dad|boss) (?:\w+ )?(?:on"
+    r"|over) the phone\b"
+    r"|\b(?:too|fit|big|small|long) (?:\w+ )?for my phone\b|\bphone (?:case|cable|charger|cover"
+    r"|holder|box|shop)\b"
     r"|\bphone's (?:\w+ )?(?:gps|apps?|maps?|torch|compass|clock|weather|screen)\b"
 )
 

@@ -50,7 +50,9 @@ _ARTICLE: Final = re.compile(r"\b(?:an?|my|plus)(?: little| old| fast| nifty)? ?
 _FILTER_THREAD: Final = re.compile(r"^ ?(?:thread|filter|ring|nd|pol)")
 _NAMED_PRIME: Final = re.compile(r"^ (?:prime|macro|fixed(?! at))\b")
 _CALLED: Final = re.compile(r"\b(?:nifty|(?:an?|my|one|only) fixed) $")
-_PRIME_LISTED: Final = re.compile(r"\b(?:have|own|got|brought|lenses|primes|(?:one|1|only|single) lens)\b")
+_PRIME_LISTED: Final = re.compile(
+    r"\b(?:have|own|got|brought|lenses|primes|(?:one|1|only|single) lens)\b"
+)
 #: Behind these a focal length is set, not owned.
 _SET: Final = re.compile(
     r"(?:@|\b(?:at|zoomed(?: (?:in|out))?(?: to)?|zoom (?:at|to)|set (?:to|at|on)|using|around))"

@@ -37,7 +37,9 @@ _NOT_NOW: Final = frozenset(
 
 
 #: "Blue hour or golden hour": asked of both.
-_EITHER: Final = re.compile(r"\b(?:hour|light|sun|shade|cloud\w*|overcast|dusk|sunset|drizzle|rain|mist|fog) or (?!so\b)")
+_EITHER: Final = re.compile(
+    r"\b(?:hour|light|sun|shade|cloud\w*|overcast|dusk|sunset|drizzle|rain|mist|fog) or (?!so\b)"
+)
 _CLAUSE_ENDS: Final = re.compile(r"[,.;!?:](?!\d)")
 #: "Was overcast, now the sun is out": of two lights the one that is past.
 _WAS: Final = re.compile(
@@ -48,12 +50,17 @@ _WAS: Final = re.compile(
 
 #: "Golden hour starts 6:50": a light that is still to come.
 _COMES_BEHIND: Final = re.compile(
-    r"^ ?(?:starts?|begins?|comes?|will|should|is (?:at|around|about|due|not|still|forecast)|forecast"
-    r"|at \d|around \d|from \d|tomorrow|later|in (?:an? |about |\d)|expected|due|isn't|:? ?\d{1,2}(?:[:.h]\d\d| ?[ap]\.?m\b))"
+    r"^ ?(?:starts?|begins?|comes?|will|should|is (?:at|around|about|due|not|still|forecast)"
+    r"|forecast"
+    r"|at \d|around \d|from \d|tomorrow|later|in (?:an? |about |\d)|expected|due|isn't"
+    r"|:? ?\d{1,2}(?:[:.h]\d\d| ?[ap]\.?m\b))"
 )
 
 
-_ASKED: Final = re.compile(r"\b(?:how long(?: is| does)?|when is|what time(?: is)?|what is|what's|is there|wait for|get rid of|avoid|hide)\b")
+_ASKED: Final = re.compile(
+    r"\b(?:how long(?: is| does)?|when is|what time(?: is)?|what is|what's|is there|wait for"
+    r"|get rid of|avoid|hide)\b"
+)
 
 
 def _is_now(before: str, after: str) -> bool:

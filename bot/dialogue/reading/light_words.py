@@ -62,9 +62,12 @@ LIGHTS: Final = (
             r"(?<!by )(?<!at )(?<!after )dusk|(?:now|already|it's|its|here) at dusk|twilight"
             r"|blue hour|gloaming|(?<!by )(?<!before )(?<!till )(?<!until )nightfall|last light",
             r"(?<!shadows )(?<!screen )(?<!corners )(?<!picture )(?<!rocks )"
-            r"(?:getting|nearly|almost|half|going) (?:\w+ )?(?:dark|night)(?! (?:rock|red|green|wood))"
-            r"|(?:light|daylight)(?:'s| is)? (?:very |so |quite |really )?(?:less|poor|fading|going|failing|bad)"
-            r"(?=\W*$|[,.;]| now| fast| here| and)|(?:hardly|barely|scarcely) (?:any|much) light (?:left|now)"
+            r"(?:getting|nearly|almost|half|going) (?:\w+ )?(?:dark|night)(?! (?:rock|red|green"
+            r"|wood))"
+            r"|(?:light|daylight)(?:'s| is)? (?:very |so |quite |really )?(?:less|poor|fading"
+            r"|going|failing|bad)"
+            r"(?=\W*$|[,.;]| now| fast| here| and)|(?:hardly|barely|scarcely) (?:any"
+            r"|much) light (?:left|now)"
             r"|dark(?:ness)? (?:is )?(?:falling|coming)",
             r"light(?:'s| is) (?:almost|nearly|all but) gone",
         ),
@@ -74,15 +77,18 @@ LIGHTS: Final = (
         any_of(
             r"slot canyon",
             r"in (?:a|the) slot",
-            rf"(?:deep|narrow|dark|tight) (?:\w+ )?(?:slot|cleft|crack|crevice|{_GORGE})(?![^.;]{{0,16}}\btrees\b)",
-            r"(?:crack|strip|sliver|slit|ribbon|thread) of (?:the )?sky(?! (?:\w+ )?(?:clip|blink|flash|blow|white|bright)\w*)|hardly any sky",
+            r"(?:deep|narrow|dark|tight) (?:\w+ )?(?:slot|cleft|crack|crevice"
+            rf"|{_GORGE})(?![^.;]{{0,16}}\btrees\b)",
+            r"(?:crack|strip|sliver|slit|ribbon|thread) of (?:the )?sky(?! (?:\w+ )?(?:clip|blink"
+            r"|flash|blow|white|bright)\w*)|hardly any sky",
             r"walls(?: \w+){0,3} (?:almost|nearly) touch\w*",
         ),
     ),
     (
         "dense canopy",
         any_of(
-            r"(?:dense|thick|dark|heavy) (?:beech(?:es)?|oaks?|pines?|firs?|spruces?|maples?|alders?|hemlocks?)",
+            r"(?:dense|thick|dark|heavy) (?:beech(?:es)?|oaks?|pines?|firs?|spruces?|maples?"
+            r"|alders?|hemlocks?)",
             r"(?:dense|thick|deep|dark|closed|heavy|solid) (?:\w+ )?(?:forest|canopy|woods?|trees"
             r"|treetops|foliage|leaves|tree cover)",
             r"(?:canopy|trees|forest|woods|leaves)(?: is| are|'s)? (?:\w+ )?(?:dense|thick|closed)",
@@ -96,8 +102,10 @@ LIGHTS: Final = (
             rf"{_GORGE} (?:with|full of|under) (?:\w+ )?trees",
             rf"{_GORGE},? (?:\w+ )?trees (?:on|along|all|over|above|both)",
             rf"trees (?:over|above) the {_GORGE}",
-            rf"(?<!no ){_WOODS} (?:all )?(?:a?round|over|above|everywhere|both sides)\b[^.;]{{0,24}}{_GORGE}",
-            rf"{_GORGE}\b[^.;]{{0,24}}(?<!no )(?<!without )(?<!bare of )\b{_WOODS} (?:all )?(?:a?round|over|above"
+            rf"(?<!no ){_WOODS} (?:all )?(?:a?round|over|above|everywhere"
+            rf"|both sides)\b[^.;]{{0,24}}{_GORGE}",
+            rf"{_GORGE}\b[^.;]{{0,24}}(?<!no )(?<!without )(?<!bare of )\b{_WOODS}"
+            r" (?:all )?(?:a?round|over|above"
             r"|everywhere|on both sides|overhead)",
             rf"(?:deep|right|far|well) (?:in|among|between|under|inside) (?:the )?{_WOODS}",
             rf"(?:lots of|many|full of) {_TREES}\b[^.;]{{0,20}}\b{_GLOOM}",
@@ -113,7 +121,8 @@ LIGHTS: Final = (
             r"dappled (?:shade|light)",
             r"in (?:the |a )?(?:woods?|forest|trees|woodland)",
             rf"(?:lots of|many|some|a few) {_TREES} (?:above|over|around) (?:us|me)",
-            rf"(?:some|a few|a couple of|scattered|thin|odd|sparse) {_TREES}(?: \w+)? (?:above|over|overhead)",
+            rf"(?:some|a few|a couple of|scattered|thin|odd|sparse) {_TREES}(?: \w+)? (?:above"
+            r"|over|overhead)",
             rf"{_TREES} overhead",
             rf"(?:cloud\w*|overcast|gr[ea]y)\b[^.;]{{0,24}}\b{_TREES} (?:above|over|overhead)(?: us"
             r"| me)?(?=\W*$|[,.;])",
@@ -126,7 +135,8 @@ LIGHTS: Final = (
             rf"(?:open|wide|treeless|bare|broad) {_GORGE}",
             r"(?<!cancelled the )(?<!skipped the )(?<!skip the )(?<!closed the )(?<!avoid the )"
             r"(?<!out of the )(?<!above the )(?<!over the )(?<!left the )(?<!past the )"
-            rf"{_GORGE}(?!'s (?:closed|shut|off)| (?:walls?|side|rim|walk|trail|path|tour|hike|is (?:closed|shut"
+            rf"{_GORGE}(?!'s (?:closed|shut|off)| (?:walls?|side|rim|walk|trail|path|tour|hike"
+            r"|is (?:closed|shut"
             r"|off)|closed|shut|gets|got|photos?|pictures?|pics))",
         ),
     ),
@@ -184,9 +194,12 @@ LIGHTS: Final = (
             r"sun (?:hasn't|has not|doesn't|never|won't|didn't|can't"
             r"|does not) (?:yet )?(?:reach|get|come|hit)"
             r"\w*",
-            r"sun(?:'s| is| has)? (?:just |now |already |all |well )*(?:(?:gone|left|off)(?! (?:by|at"
-            r"|around|in|down|under|behind (?:a |the |some |thick )*cloud\w*)\b)|(?:went |slipped |dropped |moved |disappeared |gone )?behind"
-            r" (?:the |a |that |this )(?:\w+ )?(?:wall|hill|ridge|cliff|mountain|trees|rim|shoulder|spur|crag))"
+            r"sun(?:'s| is| has)? (?:just |now |already |all |well )*(?:(?:gone|left|off)(?! (?:by"
+            r"|at"
+            r"|around|in|down|under|behind (?:a |the |some |thick )*cloud\w*)\b)|(?:went |slipped "
+            r"|dropped |moved |disappeared |gone )?behind"
+            r" (?:the |a |that |this )(?:\w+ )?(?:wall|hill|ridge|cliff|mountain|trees|rim"
+            r"|shoulder|spur|crag))"
             r"(?! (?:at|by|around|in) )",
         ),
     ),
@@ -209,8 +222,10 @@ LIGHTS: Final = (
             r"|dreich|dreary|dull and (?:flat|gr[ea]y|damp|wet|rainy|cold)",
             r"(?:heavy|low|thick|dark) clouds?",
             r"clouds (?:is|are|'s)? ?(?:everywhere|all over|all around)",
-            r"gr[ea]y (?:as|like) \w+|(?:all |so |very |quite |just |really )gr[ea]y up (?:there|above)",
-            r"(?:it's|its|it is|been|still) (?:\w+ )?(?:pouring|bucketing|chucking|tipping|hammering|lashing)"
+            r"gr[ea]y (?:as|like) \w+|(?:all |so |very |quite |just |really )gr[ea]y up (?:there"
+            r"|above)",
+            r"(?:it's|its|it is|been|still) (?:\w+ )?(?:pouring|bucketing|chucking|tipping"
+            r"|hammering|lashing)"
             r"(?: (?:down|it down|with rain))?(?=\W*$|[,.;]| (?:now|here|and|so|but))",
             r"(?:snow(?:ing|s)|sleet(?:ing)?)(?! (?:melt|field|patch))",
             r"(?:no|without) sun(?: at all)?,? (?:just|only|all) (?:cloud|gr[ea]y)\w*",
@@ -226,9 +241,12 @@ LIGHTS: Final = (
             r"(?:full|bright|direct|hard|harsh|blazing|strong|midday|noon) (?:sun\w*|light)",
             "sunny(?! side)",
             r"sun(?:'s| is| has)? (?:just |now )?(?:come|came) out",
-            r"sun (?:\w+ ){0,2}(?:blast|beat|pound|glar|blaz|burn|scorch|bak)\w* (?:on|down|onto|it|the)\b",
-            r"(?:much|lots of|loads of|plenty of|too much|a lot of) sun(?:light|shine)? (?:in|on|over) (?:the|it|this)",
-            r"sun(?:light|shine)?(?:'s| is)? (?:\w+ ){0,2}(?:on|all over|hitting|lighting)(?: up)? (?:the )?"
+            r"sun (?:\w+ ){0,2}(?:blast|beat|pound|glar|blaz|burn|scorch|bak)\w* (?:on|down|onto"
+            r"|it|the)\b",
+            r"(?:much|lots of|loads of|plenty of|too much|a lot of) sun(?:light|shine)? (?:in|on"
+            r"|over) (?:the|it|this)",
+            r"sun(?:light|shine)?(?:'s| is)? (?:\w+ ){0,2}(?:on|all over|hitting"
+            r"|lighting)(?: up)? (?:the )?"
             r"(?:water|fall|falls|waterfall|rock|rocks|whole)",
             "sunshine",
             r"not a (?:single )?cloud|cloud-?free|no cloud (?:in (?:the )?sky|anywhere|to be seen)",

@@ -21,13 +21,22 @@ _LOOKS: Final = (
             r"(?:droplets|drops|splashes) (?:sharp|visible|in the air)",
         ),
     ),
-    ("crisp", any_of(r"(?<!come out )(?<!came out )(?<!comes out )(?<!tack )crisp(?! (?:packet|air|morning|day))", r"short (?:trails|streaks)", r"(?:nearly|almost) frozen")),
+    (
+        "crisp",
+        any_of(
+            r"(?<!come out )(?<!came out )(?<!comes out )(?<!tack )crisp(?! (?:packet|air|morning"
+            r"|day))",
+            r"short (?:trails|streaks)",
+            r"(?:nearly|almost) frozen",
+        ),
+    ),
     (
         "textured",
         any_of(
             r"(?<!has )(?<!have )(?<!had )(?<!shows )(?<!got )(?<!as a )(?<!as )(?<!of )textured?",
             r"strands|(?:each|every|a) strand",
-            r"(?:separate|single|fine|white|water|some|see|want|with|like|more)(?: the| some| those| its| any)? threads",
+            r"(?:separate|single|fine|white|water|some|see|want|with|like|more)(?: the| some"
+            r"| those| its| any)? threads",
             "structure",
             r"streaks(?! of light)",
             "stringy",
@@ -37,7 +46,8 @@ _LOOKS: Final = (
     (
         "misty",
         any_of(
-            r"misty|ethereal|milky(?! (?:\w+ )?(?:blobs?|circles?|haze|veil|film|sky|sun|light|spots?|dis[ck]s?))|ghost(?:ly)?",
+            r"misty|ethereal|milky(?! (?:\w+ )?(?:blobs?|circles?|haze|veil|film|sky|sun|light"
+            r"|spots?|dis[ck]s?))|ghost(?:ly)?",
             r"foggy (?:water|look|fall|feel|effect)|(?:look|water|fall|it) (?:\w+ )?foggy",
             r"dream(?:y|like)",
             "like fog",
@@ -52,19 +62,26 @@ _DENIED: Final = re.compile(
 )
 #: Frozen fingers are no look.
 _COLD: Final = re.compile(
-    r"\bfrozen (?:peas|pizza|food|yogh?urt|(?:water)?falls?|curtain|pool|tarn|lake|pond|ground|path|over|river|puddles?|fingers?|toes|hands|solid"
+    r"\bfrozen (?:peas|pizza|food|yogh?urt|(?:water)?falls?|curtain|pool|tarn|lake|pond|ground"
+    r"|path|over|river|puddles?|fingers?|toes|hands|solid"
     r" lake|fish|waterfalls?)\b"
-    r"|\b(?:ponds?|pool|tarn|screen|display|app|laptop|lake|puddles?|ground|path|river|car|windscreen)(?:'s)? (?:is |are |all |half )*(?:frozen|freezing)\b"
-    r"|\b(?:degrees?|cold|air|morning|day|weather|autumn|frost\w*)\b[^.;]{0,20}\bcrisp\b|\bcrisp (?:and|air|morning|day)\b"
+    r"|\b(?:ponds?|pool|tarn|screen|display|app|laptop|lake|puddles?|ground|path|river|car"
+    r"|windscreen)(?:'s)? (?:is |are |all |half )*(?:frozen|freezing)\b"
+    r"|\b(?:degrees?|cold|air|morning|day|weather|autumn|frost\w*)\b[^.;]{0,20}\bcrisp\b"
+    r"|\bcrisp (?:and|air|morning|day)\b"
     r"|\b(?:rocks?|stones?|ferns?|edges?|back(?:ground)?|front|foreground|trees|leaves|moss|everything|cliffs?|fall"
-    r"(?: itself)?|waterfall|boulders?)(?:'s| is| are| was| were| looks?| come| comes| came| out| all| quite| really"
+    r"(?: itself)?|waterfall|boulders?)(?:'s| is| are| was| were| looks?| come| comes| came| out"
+    r"| all| quite| really"
     r"| very| nice and)+ crisp\b"
-    r"|\b(?:fingers?|hands?|toes?|feet|nose|thumbs?|ears|face|i'm|im|i am|we're|battery|ponds?|lake)"
+    r"|\b(?:fingers?|hands?|toes?|feet|nose|thumbs?|ears|face|i'm|im|i am|we're|battery|ponds?"
+    r"|lake)"
     r"(?: (?:are|is|all|so|half|nearly|almost|totally|absolutely))* (?:frozen|freezing)\b"
 )
 #: Two looks with one of these between them are no wish yet.
 _UNDECIDED: Final = any_of("between|or")
-_MIST_IN_AIR: Final = any_of("spray|sun|cloud|valley|air|lens|weather|morning|day|glass|drizzl\\w*|rain\\w*")
+_MIST_IN_AIR: Final = any_of(
+    "spray|sun|cloud|valley|air|lens|weather|morning|day|glass|drizzl\\w*|rain\\w*"
+)
 #: With one of these the words name what is wrong, not what is wished.
 _COMPLAINTS: Final = frozenset(
     {Symptom.NO_TEXTURE, Symptom.TOO_FROZEN, Symptom.JUST_WHITE}
@@ -119,7 +136,8 @@ _ACROSS: Final = any_of(
     r"(?<!fall_width_m )(?<!\dm )(?<!\d m )(?<!ft )(?<!metres )(?<!meters )(?<!feet )(?<!yards"
     r" )across"
     r"(?! (?:from|the (?:pool|path|valley)))",
-    r"(?<!fall_width_m )(?<!fall_width_m from )(?:left(?: side)? to (?:the )?right|right(?: side)? to (?:the )?left|side to side|sideways)",
+    r"(?<!fall_width_m )(?<!fall_width_m from )(?:left(?: side)? to (?:the )?right"
+    r"|right(?: side)? to (?:the )?left|side to side|sideways)",
     r"\b(?:l|left) ?(?:to|-?>|2) ?(?:r|right)\b(?! (?:hand|eye))|\br ?(?:to|-?>) ?l\b",
     r"from the (?:left|right)|cross(?:es|ing) the (?:frame|picture|image)",
 )
@@ -133,7 +151,8 @@ _OTHER_MOVES: Final = re.compile(
     r" (?:across|sideways|from the (?:left|right))\b"
 )
 _DOWN: Final = any_of(
-    r"(?<!looking )(?<!look )(?<!looks )(?<!pointed )(?<!pointing )(?<!shooting )(?<!aimed )(?<!tilted )"
+    r"(?<!looking )(?<!look )(?<!looks )(?<!pointed )(?<!pointing )(?<!shooting"
+    r" )(?<!aimed )(?<!tilted )"
     r"straight down|(?:runs?|flows?|falls?|comes?|drops?|pours?|goes)\b[^;.]{0,24}\btop to bottom",
     r"(?:runs?|flows?|comes?|pours?|goes) down the (?:frame|picture|photo|image)",
     "downwards?",

@@ -129,7 +129,8 @@ _WITH_THEIRS: Final = re.compile(
 )
 #: "His tripod's standing there", "her camera is on 1/4".
 _HERS: Final = re.compile(
-    rf"{_LEAD}(?:his|her|their) (?:\w+ )?(?:{TRIPOD}|camera|phone|lens|filter|{POLARISER})(?:'s| is| has| was)\b"
+    rf"{_LEAD}(?:his|her|their) (?:\w+ )?(?:{TRIPOD}|camera|phone|lens|filter|{POLARISER})(?:'s"
+    r"| is| has| was)\b"
 )
 _DIGIT: Final = re.compile(r"\d|\b(?:one|two|three|four|six|eight|ten|half)\b")
 
@@ -167,9 +168,7 @@ def _whose(clauses: list[tuple[str, bool]]) -> list[str]:
             owner = "theirs"
         elif _SHARED.search(_SUBJECT.sub("", clause)):
             owner = ""
-        elif _ONLY_THEIRS.search(clause) or _WITH_THEIRS.search(clause):
-            owner = "theirs"
-        elif _HERS.match(clause):
+        elif _ONLY_THEIRS.search(clause) or _WITH_THEIRS.search(clause) or _HERS.match(clause):
             owner = "theirs"
         elif _THEIRS.match(clause):
             owner = "maybe" if _COMMON.search(clause) else "theirs"

@@ -6,7 +6,8 @@ import re
 from typing import Final
 
 NEAR: Final = (
-    r"(?:min(?:imum)?|nearest|closest) distance|(?:nearest|closest)(?! (?:i|we|you|one)\b)(?: (?:thing|object|point|bit))?"
+    r"(?:min(?:imum)?|nearest|closest) distance|(?:nearest|closest)(?! (?:i|we|you"
+    r"|one)\b)(?: (?:thing|object|point|bit))?"
     r"|near thing|foreground|front"
     # What water runs over is no near thing.
     r"|(?<!over )(?<!over the )(?:rocks?|boulders?|stones?|pebbles?|slabs?|ledge)|logs?|ferns?"
@@ -52,11 +53,13 @@ SUBJECT: Final = re.compile(
     rf"|(?P<lens>lens(?=(?:'s| is| sits| up| now| only| just| about| at)*\s*$))|(?P<far>{FAR})"
     rf"|(?P<near>{NEAR}|nothing (?:is )?(?:nearer|closer) than)"
     rf"|(?P<distance>distance(?: (?:to|from|of) (?:the )?(?:{FALL}|water|foot|base))?"
-    r"|(?:i'm|im|i am|we're|we are|stood|standing|stand|sat|sitting|set up)(?: (?:right|way|about|well))?"
+    r"|(?:i'm|im|i am|we're|we are|stood|standing|stand|sat|sitting|set up)(?: (?:right|way|about"
+    r"|well))?"
     r" (?:back|off|away|out)|i'm|im|i am|we're|we are|standing|stand|i stay"
     r"|(?<!call )(?<!text )(?<!ring )(?<!meet )(?<!tell )(?<!told )(?<!show )(?<!wake )(?<!gave )me"
     r"|away|(?<!nothing )(?<!nothing is )(?:closer(?: than)?|nearer than)"
-    r"|(?:closest|nearest) (?:i|we|you|one)(?: can| could|'m able to|'ll)? (?:get|stand|be|go|come)(?: to it)?"
+    r"|(?:closest|nearest) (?:i|we|you|one)(?: can| could|'m able to|'ll)? (?:get|stand|be|go"
+    r"|come)(?: to it)?"
     r"|(?:stepped|step|moved|move|go|went|gone|walked|walk|backed|crept|crawled|edged|shuffled)"
     r"(?: back| up| in| closer| nearer| forwards?| further| farther| out| off| away)? to"
     r"|(?:falls?|waterfall|water|stream|creek|brook|river|cascade) (?:is )?at)"
@@ -65,7 +68,8 @@ SUBJECT: Final = re.compile(
     r"|(?P<walk>walk\w*|hike|hiking|trail|approach|(?<!\w )way (?:out|back|in|home)"
     r"|(?:the|our|my) way (?:out|back|in|home))|(?P<section>show|section|part|piece|slice)"
     rf"|(?P<height>height|tall|high|drops|falling(?=(?:\W|\b(?:about|some|maybe|for|over"
-    rf"|is)\b)*$)|(?:comes|falls|plunges|tumbles|crashes|pours|thunders|leaps) down|plunges|tumbles|dives"
+    r"|is)\b)*$)|(?:comes|falls|plunges|tumbles|crashes|pours|thunders|leaps) down|plunges"
+    r"|tumbles|dives"
     rf"|the (?:whole )?thing is|{FROM_LIP}|{FALL}))\b"
     rf"|\b(?<!how )(?<!so )(?<!too )(?P<far_end>far{END})|\b(?<!too )(?P<near_end>near{END})"
 )
@@ -93,16 +97,19 @@ BEHIND: Final = re.compile(
     r"|(?P<broad>(?:from )?(?:side to side|edge to edge|bank to bank|left to right"
     r"|one (?:side|bank|edge) to (?:the other|another)))"
     r"|(?P<between>between (?:me|us|the camera|where i stand))"
-    r"|(?P<object>(?:away from|back from|across from|off from|from|to|before|in front of|short of|shy of"
+    r"|(?P<object>(?:away from|back from|across from|off from|from|to|before|in front of|short of"
+    r"|shy of"
     r"|this side of|off(?= (?:my|the) (?:lens|camera|glass)))"
     rf" (?!(?:go|do|be|get|walk|climb|see|come)\b){THE}(?P<thing>[a-z' ]{{1,30}}))"
-    rf"|(?P<height>tall|high|of (?:falling water|water (?:falling|dropping|tumbling|crashing|plunging"
+    r"|(?P<height>tall|high|of (?:falling water|water (?:falling|dropping|tumbling|crashing"
+    r"|plunging"
     r"|(?:coming|pouring|going) (?:straight |right )?(?:down|over)))"
     rf"|{IS_THE} (?:whole |total |full )?height|in height|of height|in total"
     rf"|altogether|(?:of (?:a |free )?)?(?:{FALL})"
     r"|for (?:the )?(?:drop|(?:water)?falls?|whole thing))"
     rf"|(?P<width>wide|across|(?:in|of) width|{IS_THE} width)|(?P<depth>deep"
-    rf"|of water(?! (?:falling|dropping|coming|pouring|tumbling|crashing|plunging|going))|{IS_THE} depth)"
+    r"|of water(?! (?:falling|dropping|coming|pouring|tumbling|crashing|plunging|going))"
+    rf"|{IS_THE} depth)"
     rf"|(?P<distance>{IS_THE} distance|away|off|back|out(?! of\b)|distant|distance)"
     r"|(?P<beyond>behind)"
     r"|(?P<near>in front)"
@@ -126,9 +133,11 @@ MEASURED: Final = re.compile(
     r"|(?:i|we)(?:'ve| have|'d)? (?:moved|changed (?:my |our )?(?:spot|place|position)s?)(?=\W*$)"
     r"|(?:new|other|another) (?:spot|place|position)(?=\W*$)"
     r"|(?:moved|stepped|went|got|gone|backed|walked) (?:\w+ )?"
-    r"(?:closer|nearer|back|away|off|in|out|farther|further|up to it|forwards?|up|towards (?:it|the \w+)))"
+    r"(?:closer|nearer|back|away|off|in|out|farther|further|up to it|forwards?|up|towards (?:it"
+    r"|the \w+)))"
     r"|(?P<far>farthest|furthest|background)|(?P<near>nearest|closest|foreground"
-    rf"|first (?:{NEAR})|(?:{NEAR})(?: (?:is|are|at|within|about|just|only))* (?:an |one )?arm'?s (?:length|reach)"
+    rf"|first (?:{NEAR})|(?:{NEAR})(?: (?:is|are|at|within|about|just|only))* (?:an "
+    r"|one )?arm'?s (?:length|reach)"
     rf"|(?:{NEAR})(?: (?:is|right|just|directly|standing|sits))* in front(?: of (?:me|us"
     rf"|the camera))?)"
     r"|(?P<camera>(?:knee|thigh|hip|waist|belly|chest|shoulder|head|eye)[ -](?:high|height|level)"
@@ -142,7 +151,9 @@ MEASURED: Final = re.compile(
     r"|river) level|(?:above|off|over) the \w+))"
     r"|(?P<width>width|wide))\b"
 )
-WALKING: Final = re.compile(r"\b(?:walk\w*|hik\w+|trail|approach|miles?|climb\w*|way (?:back|out|in))\b|km\b")
+WALKING: Final = re.compile(
+    r"\b(?:walk\w*|hik\w+|trail|approach|miles?|climb\w*|way (?:back|out|in))\b|km\b"
+)
 #: A bare number belongs to the word before it only when nothing but these stands between.
 TIGHT: Final = re.compile(
     r"(?:\W|\b(?:is|at|are|about|maybe|around|roughly|say|approx|of|some|be|there|was|should|to"
@@ -198,7 +209,8 @@ OTHER_PEOPLE: Final = re.compile(
 )
 #: Where people come from and go to; none of it is in the picture.
 ELSEWHERE: Final = (
-    r"(?:parking|car ?park|cars?|bus|shuttle|tram|ferry|gate|entrance|lay-?by|pier|church|villages?|huts?|caf[eé]s?|toilets?|loo|road|bus stop|stop"
+    r"(?:parking|car ?park|cars?|bus|shuttle|tram|ferry|gate|entrance|lay-?by|pier|church"
+    r"|villages?|huts?|caf[eé]s?|toilets?|loo|road|bus stop|stop"
     r"|trail ?head|camp\w*|tents?|town|hotel|shelter|bench|kiosk|station|restaurant|pub|shop"
     r"|border|summit|peak|next \w+)"
 )

@@ -7,6 +7,7 @@ from typing import Final
 
 from bot.dialogue.reading.draft import Draft
 from bot.dialogue.reading.numbers import Quantity
+from bot.dialogue.reading.role_behind import behind
 from bot.dialogue.reading.role_beside import (
     is_fall_from,
     measured,
@@ -17,28 +18,16 @@ from bot.dialogue.reading.role_beside import (
 from bot.dialogue.reading.role_words import (
     BEHIND,
     FALL,
-    FAR_LAND,
-    FAR_THING,
-    GOING,
-    GROUND,
     KNOWN_THING,
-    MYSELF,
-    NEAR,
     NAMES,
+    NEAR,
     NEAR_BEHIND,
-    NEAR_THING,
     NOUN,
     ONLY_FILLER,
-    OTHER_PEOPLE,
-    OTHER_TALL,
-    OTHER_THING,
     PLACED_AT,
     SUBJECT,
-    TALL_OTHER,
-    TALL_PART,
     TIGHT,
     WALKING,
-    WATER_THING,
 )
 
 #: Of these, a number without a unit says too little ("section 12", "trail 7").
@@ -98,86 +87,6 @@ def _subject(words: str, *, tight: bool) -> str | None:
     if found == "lens":
         return None if tight or not _LENS_OPENS.match(words) else "camera"
     return found.removesuffix("_end")
-
-
-def _of_object(match: re.Match[str], subject: str | None, words: str) -> str | None:
-    """`12 m from the fall`, `2 m to the first rock`, `a crate 3 ft from the camera`."""
-    thing = match["thing"]
-    beside = subject == "near" and WATER_THING.match(thing) is not None
-    theirs = subject == "distance" and MYSELF.match(thing) and OTHER_PEOPLE.search(words)
-    if theirs or GOING.match(thing) or (beside and not match["object"].startswith("to ")):
-        return None  # so far from the fall, not from the camera, or to where somebody goes
-    if subject in {"near", "far"} or _is_above(match, subject):
-        return subject
-    if subject is None and MYSELF.match(thing) and not TIGHT.fullmatch(words):
-        return None  # some thing that is not known: the fall, or something in the foreground?
-    if WATER_THING.match(thing):
-        return "distance"
-    if FAR_THING.search(thing):
-        return "far"
-    near = NEAR_THING.search(thing) or (subject is None and _GLASS.match(thing))
-    return "near" if near else "distance"
-
-
-def _is_above(match: re.Match[str], subject: str | None) -> bool:
-    """Whether a camera stands so high: "from the path" is beside it."""
-    beside = match["object"].startswith("from") and match["thing"].startswith("path")
-    return subject == "camera" and GROUND.match(match["thing"]) is not None and not beside
-
-
-#: "A foot from the lens": no fall is measured from the glass.
-_GLASS: Final = re.compile(r"(?:lens|glass|front)\b")
-
-
-def _away(subject: str | None, words: str) -> str | None:
-    """What is so far away; a thing that is neither the fall nor in the picture tells nothing."""
-    if subject is None and OTHER_THING.match(words):
-        return "far" if FAR_LAND.search(words) else None
-    return subject if subject in {"near", "far"} else "distance"
-
-
-_OF_IT: Final = re.compile(r"\bof\b")
-#: So far behind something else is no distance from the camera.
-_OTHER_NAMES: Final = {
-    "whole": "height", "up_to_lip": "height", "between": "distance", "beyond": None,
-    "broad": "width",
-}  # fmt: skip
-
-
-def _behind(match: re.Match[str], subject: str | None, words: str, *, walking: bool) -> str | None:
-    kind = match.lastgroup
-    if match["object"]:
-        return _of_object(match, subject, words)
-    if kind == "distance":
-        return _away(subject, words)
-    if kind == "up":
-        return _up("height" if _LIP.search(words) else subject, walking=walking)
-    if kind == "height":
-        return _upright(match, subject, words)
-    if kind == "section" and subject in {"distance", "near", "far"} and _OF_IT.search(match.group()):
-        return subject  # "i am 8 m of the water"
-    if kind == "camera" and subject not in {"camera", None}:
-        return None if subject == "distance" else subject  # above the water, not from the fall
-    return _OTHER_NAMES.get(kind or "", kind)
-
-
-_LIP: Final = re.compile(r"\b(?:lip|crest|brink|top of the (?:water)?fall)\b")
-
-
-def _up(subject: str | None, *, walking: bool) -> str | None:
-    """What lies so far up: a camera, the lip of a fall, or the end of a way."""
-    if subject in {"camera", "height"}:
-        return subject
-    return "climb" if walking else None
-
-
-def _upright(match: re.Match[str], subject: str | None, words: str) -> str | None:
-    """What is so tall: the fall, unless the words name the camera or another thing."""
-    if OTHER_TALL.match(words) or TALL_OTHER.match(match.string):
-        return None
-    if TALL_PART.match(match.string):
-        return "section"
-    return "camera" if subject == "camera" else "height"
 
 
 def _ends(draft: Draft, quantity: Quantity) -> bool:
@@ -252,7 +161,7 @@ def _kind_behind(
 ) -> str | None:
     """What the words behind a number make of it, given the subject before it."""
     walking = WALKING.search(draft.text) is not None
-    kind = _behind(match, subject, draft.clause_before(quantity), walking=walking)
+    kind = behind(match, subject, draft.clause_before(quantity), walking=walking)
     if match["distance"] and subject is None and quantity.unit != "":
         return _named_just_before(draft, quantity) or kind
     return kind

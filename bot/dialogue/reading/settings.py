@@ -51,9 +51,12 @@ _FLOATS: Final = re.compile(r"\b(?:leaf|stick|twig|cork|bubbles?)\b")
 _WALK: Final = re.compile(r"(?:of )?(?:walk|hike|drive|climb)\b")
 _NO_EXPOSURE: Final = re.compile(
     r"\b(?:timer|self-timer|delay|countdown|(?<!no )wait\w*|hang on|hold on"
-    r"|give me|every|each|after|lull|ago|breath\w*|for another|rest|videos?|clips?|film\w*|recording"
-    r"|there in|back in|ready in|lasts|lasted|count(?:ed|ing)?|song|ringing|of (?:sun\w*|rain|silence"
-    r"|calm|light|fame|quiet|peace|wind)|sprint|dash|buffer|to (?:write|save|load|wake|start|boot|focus|warm|dry|process|react))\b"
+    r"|give me|every|each|after|lull|ago|breath\w*|for another|rest|videos?|clips?|film\w*"
+    r"|recording"
+    r"|there in|back in|ready in|lasts|lasted|count(?:ed|ing)?|song|ringing|of (?:sun\w*|rain"
+    r"|silence"
+    r"|calm|light|fame|quiet|peace|wind)|sprint|dash|buffer|to (?:write|save|load|wake|start|boot"
+    r"|focus|warm|dry|process|react))\b"
 )
 #: "Self timer, two seconds".
 _TIMER: Final = re.compile(r"\btimer\W*(?:\b(?:is|at|set|to|on|of|now)\b ?)*$")
@@ -66,7 +69,8 @@ _PLAIN_FRACTION: Final = re.compile(r"1/\d+(?:\.\d)?(?:th|rd)?")
 _BY: Final = re.compile(r"\bby (?:about |only )?$|^(?:and |ok |now )?(?:up|down) $")
 #: "Overlap a third": of a frame.
 _SHARE: Final = re.compile(
-    r"\b(?:overlap\w*|crop\w*|fill\w*|cover\w*|takes? up|cut|cuts|full|charged|empty)(?: \w+){0,2} $"
+    r"\b(?:overlap\w*|crop\w*|fill\w*|cover\w*|takes? up|cut|cuts|full|charged"
+    r"|empty)(?: \w+){0,2} $"
 )
 _BRIGHTNESS: Final = re.compile(r"\b(?:darker|brighter|lighter|more light|less light)\b")
 _SECOND_WORD: Final = re.compile(r"^1 (?:second|sec)$")
@@ -79,7 +83,8 @@ _BASE_ISO: Final = re.compile(
 )
 #: "Base iso on mine is 64", "lowest iso it can do is 100", "iso starts at 64".
 _BASE_SPOKEN: Final = re.compile(
-    rf"\b(?:{_BASE}(?: \w+)? iso|iso(?: \w+){{0,2}} (?:starts|begins|goes down|bottoms out|stops|goes as low as)|base)"
+    rf"\b(?:{_BASE}(?: \w+)? iso|iso(?: \w+){{0,2}} (?:starts|begins|goes down|bottoms out|stops"
+    r"|goes as low as)|base)"
     r"(?:,? (?:on|of|for|with|is|it|its|my|mine|this|the|that|camera|body|sensor|one|goes|go|i|can"
     r"|do|which|being|has|value|setting|at|to|from|get|as|low|here|would|be))*[ :='s]*$"
 )
@@ -189,7 +194,9 @@ def _read_time(draft: Draft, quantity: Quantity) -> None:
     after = " ".join(draft.clause_after(quantity).split()[:_NEAR_WORDS])
     if spoken and (
         (_TIMER.search(draft.before(quantity)) and not _TIMED_BEFORE.match(draft.before(quantity)))
-        or _NO_EXPOSURE.search(f"{before}; {after}") or _FLOATS.search(before) or _WALK.match(after)
+        or _NO_EXPOSURE.search(f"{before}; {after}")
+        or _FLOATS.search(before)
+        or _WALK.match(after)
     ):
         draft.claim(quantity)
     elif not _is_time(draft, quantity):

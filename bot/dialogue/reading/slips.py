@@ -89,7 +89,8 @@ _HELD: Final = (
 _VOWELS: Final = {
     "drk": "dark", "brght": "bright", "wnd": "wind", "wtr": "water", "rck": "rock", "lns": "lens",
     "trpd": "tripod", "hght": "height", "fltr": "filter", "shttr": "shutter", "nrst": "nearest",
-    "tll": "tall", "stp": "stop", "hgh": "high", "lght": "light", "blnk": "blink", "blnks": "blinks",
+    "tll": "tall", "stp": "stop", "hgh": "high", "lght": "light", "blnk": "blink",
+    "blnks": "blinks",
     "dstnce": "distance", "frst": "first", "clsst": "closest", "bhnd": "behind", "cldy": "cloudy",
 }  # fmt: skip
 _SKELETONS: Final = re.compile(rf"\b(?:{'|'.join(_VOWELS)})\b")
@@ -103,7 +104,8 @@ def _lines(name: str) -> tuple[str, ...]:
 #: Words that decide what is read, the one that decides most first; and words of their own that are
 #: one letter off from them (from lists of frequent words of the three languages).
 _WORDS: Final = _lines("mended_words")
-_KNOWN: Final = frozenset(_WORDS) | frozenset(_lines("other_words"))
+_OTHERS: Final = _lines("other_words")
+_KNOWN: Final = frozenset(_WORDS) | frozenset(_OTHERS)
 _NEAR: Final = NearWords(_WORDS)
 _TOKEN: Final = re.compile(r"(?<![a-z'])[a-z]{4,15}(?![a-z'])")
 

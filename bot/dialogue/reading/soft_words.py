@@ -10,18 +10,23 @@ from bot.dialogue.reading.phrases import any_of
 
 _NEAR_PART: Final = (
     r"(?:(?:rocks?|stones?|boulders?|pebbles?|ferns?|logs?|moss|stuff|things?|bits?|roots?|plants?"
-    r"|grass|ledges?) (?:(?:that's|thats|that is|that are|which are|right|just|very) )?(?:close|near"
-    r"|nearest|next|beside|by|under|around)(?: to| by)? (?:me|us|my feet|the (?:camera|lens|tripod))"
+    r"|grass|ledges?) (?:(?:that's|thats|that is|that are|which are|right|just|very) )?(?:close"
+    r"|near"
+    r"|nearest|next|beside|by|under|around)(?: to| by)? (?:me|us|my feet|the (?:camera|lens"
+    r"|tripod))"
     r"|what(?:'s|s| is) (?:close|near|nearest)|(?:bottom|lower) (?:third|edge|part)"
-    r"|foreground|front(?! (?:glass|element|lens))|near(?:est)? \w+|closest \w+|\w+ (?:at|by) my feet|(?:close"
+    r"|foreground|front(?! (?:glass|element|lens))|near(?:est)? \w+|closest \w+|\w+ (?:at"
+    r"|by) my feet|(?:close"
     r"|near) (?:stuff|things|bits)|stuff (?:up close|in front)"
     r"|(?:rocks?|stones?|boulders?|logs?|moss) in front(?: of me)?|first (?:rock|stone|boulder)"
     r"|bottom(?: of the (?:frame|picture))?|near end|close by)"
 )
 _FAR_PART: Final = (
     r"(?:back(?:ground)?|far(?: \w+)?|distance|(?:water)?falls?(?: itself)?|rear|back wall"
-    r"|(?:trees?|woods?|cliffs?|rocks?|wall|hills?|stuff|things|ferns|bushes) (?:behind|(?:at|in) the"
-    r" (?:very |far )?(?:back|rear|distance|background))|distant \w+|top of the (?:water)?fall|corners)"
+    r"|(?:trees?|woods?|cliffs?|rocks?|wall|hills?|stuff|things|ferns|bushes) (?:behind|(?:at"
+    r"|in) the"
+    r" (?:very |far )?(?:back|rear|distance|background))|distant \w+|top of the (?:water)?fall"
+    r"|corners)"
 )
 #: The lower corners hold the foreground, all others what lies far.
 LOW_CORNERS: Final = re.compile(r"\b(?:bottom|lower)(?: left| right)? corners?\b")
@@ -33,7 +38,8 @@ _SOFT_FRAME: Final = (
     r"(?:soft|blurr?y|blurred|out of focus|unsharp|(?:not|isn't|aren't) (?:\w+ )?(?:sharp|crisp)"
     r"|fuzzy|shaky|shaken|(?:not|isn't|aren't|is not|are not|never|n't) (?:\w+ )?in focus|unclear"
     r"|smudgy|woolly|defocus\w*|(?:doesn't|don't|does not|do not) (?:look|seem|come out) (?:\w+ )?"
-    r"(?:sharp|crisp)|lacks? sharpness|(?:never|don't|doesn't|didn't) (?:come|comes|came) out (?:sharp|crisp)|bleary|no sharpness)"
+    r"(?:sharp|crisp)|lacks? sharpness|(?:never|don't|doesn't|didn't) (?:come|comes"
+    r"|came) out (?:sharp|crisp)|bleary|no sharpness)"
 )
 #: A mushy rock is soft, a mushy frame of water has lost its texture.
 SOFT: Final = rf"(?:{_SOFT_FRAME}|mushy)"
@@ -70,9 +76,11 @@ SOFTNESS: Final = (
         any_of(
             rf"{_ALL_PART}\b(?:'s)?(?:{_FILL}|\s+){_SOFT_FRAME}",
             rf"{SOFT} (?:all over|everywhere|overall)",
-            rf"(?:every|each|all (?:my|the|of (?:my|the))) (?:single )?(?:shots?|frames?|pictures?|pics?"
+            r"(?:every|each|all (?:my|the|of (?:my|the))) (?:single )?(?:shots?|frames?|pictures?"
+            r"|pics?"
             rf"|photos?|images?|one)(?: \w+){{0,3}} {_SOFT_FRAME}",
-            r"(?:can't|cannot|couldn't|can not|never) get (?:a |an |any |one |it |anything )?(?:\w+ )?sharp",
+            r"(?:can't|cannot|couldn't|can not|never) get (?:a |an |any |one |it "
+            r"|anything )?(?:\w+ )?sharp",
             r"not (?:a |one )?(?:single )?sharp (?:shot|frame|picture|pic|photo|one)",
             r"motion blur(?! (?:in|of|on) the (?:water|leaves|fall|foam))",
             r"nothing (?:comes|came|looks|is coming) out (?:\w+ )?(?:sharp|crisp|in focus)",

@@ -29,7 +29,8 @@ _UNDER: Final = re.compile(r"^[ -]*(?:too )?(?:under|below|minus|negative)\b")
 _UNDER_SOMETHING: Final = re.compile(r"^[ -]*under (?:the|a|some|tall)\b")
 #: "Four stops below the water": one thing against another.
 _BESIDE_THING: Final = re.compile(
-    r"^[ -]*(?:under|below|above|over) (?:the|that of the) (?:water|falls?|sky|rocks?|whites?|rest|foam|others?)\b"
+    r"^[ -]*(?:under|below|above|over) (?:the|that of the) (?:water|falls?|sky|rocks?|whites?|rest"
+    r"|foam|others?)\b"
 )
 _OVER: Final = re.compile(r"^[ -]*(?:too )?(?:over|above|plus|positive)\b(?! the (?:rock|wat))")
 _BY_METER: Final = re.compile(r"\b(under|over) by(?: about)? ?$")

@@ -20,7 +20,8 @@ _ELSEWHERE: Final = any_of(
     rf"no {TRIPOD},? (?:i )?(?:left|forgot) it",
 )
 _STANDS_ON_IT: Final = any_of(
-    rf"(?<!landed )(?<!perched )(?<!sits )(?<!sat )(?:on|over|onto|upon|atop) (?:a|the|my|our) (?:\w+ ){{0,2}}{TRIPOD}"
+    r"(?<!landed )(?<!perched )(?<!sits )(?<!sat )(?:on|over|onto|upon|atop) (?:a|the|my"
+    rf"|our) (?:\w+ ){{0,2}}{TRIPOD}"
     rf"(?! (?:plates?|head|legs?|feet|foot|collar|bag|screws?))|(?<!not )on {TRIPOD}",
     rf"{TRIPOD} (?:is |now )?(?:up|set up|out(?=$|[,.;])|at|level|stands)",
     rf"{TRIPOD}(?:'s)? (?:is |now |legs |are |all |right |here )*"
@@ -52,7 +53,8 @@ _NO_TRIPOD: Final = any_of(
     rf"(?:as|like) (?:an? |my )?(?:\w+ )?{TRIPOD}",
     rf"{TRIPOD}s? (?:are |is )?(?:\w+ )?(?:allowed|forbidden|banned|welcome|prohibited|verboten)",
     rf"{TRIPOD}s? (?:are |is )?(?:a |an |the )?(?:no[ -]?go|not on|out of the question)",
-    rf"(?:\d+|two|three|four|five|six|seven|eight|nine|ten|a dozen|lots of|loads of|many|several|dozens of|other(?: people's)?|their|students use the) (?:tripods|tri-?pods)",
+    r"(?:\d+|two|three|four|five|six|seven|eight|nine|ten|a dozen|lots of|loads of|many|several"
+    r"|dozens of|other(?: people's)?|their|students use the) (?:tripods|tri-?pods)",
 )
 _UNDECIDED: Final = re.compile(rf"\b{TRIPOD} or (?:hand|not|by hand|no)|\bhand[ -]?held or\b")
 _TODAY: Final = any_of(
@@ -62,7 +64,8 @@ _TODAY: Final = any_of(
 #: "So not handheld".
 _NOT_HELD: Final = any_of(
     r"(?:not|no longer|isn't|aren't|never|n't|without) (?:\w+ )?hand[ -]?(?:held|holding)",
-    r"(?:not|no longer|isn't|aren't|'m not|am not) (?:even )?holding (?:it|the (?:camera|cam|phone))",
+    r"(?:not|no longer|isn't|aren't|'m not|am not) (?:even )?holding (?:it|the (?:camera|cam"
+    r"|phone))",
 )
 _HAND_HELD: Final = any_of(
     r"(?:shoot\w*|make|made|do|doing|take|took|taking|work\w*|photograph\w*|all|only|just|held)"
@@ -85,7 +88,8 @@ _SHAKY_HANDS: Final = any_of(
 
 
 _ON_STICKS: Final = any_of(
-    r"on (?:the |my |three |3 )?(?:sticks|legs)", r"(?:got|have|brought) (?:the |my )?sticks(?: with me)?"
+    r"on (?:the |my |three |3 )?(?:sticks|legs)",
+    r"(?:got|have|brought) (?:the |my )?sticks(?: with me)?",
 )
 
 

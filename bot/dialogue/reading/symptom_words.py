@@ -6,23 +6,17 @@ from typing import Final
 
 from bot.dialogue.facts import Symptom
 from bot.dialogue.reading.phrases import any_of
+from bot.dialogue.reading.water_words import ENDS, FAR, LOOKS, WATER_COMPLAINTS
 
 LEAF: Final = (
     r"(?:leaves|leafs|bush(?:es)?|greenery|leaf|foliage|ferns?|branches|twigs|trees|grass|plants)"
 )
-_LOOKS: Final = (
-    r"(?:looks?|is|are|it's|its|came out|comes out|still|all|water|water's|turned|gone|went)"
-)
-#: "Everything is way over": without a number of stops, at the end of its clause.
-_FAR: Final = r"(?:way|far|well|miles|totally|completely|badly|massively)"
-_ENDS: Final = r"(?= ?(?:$|[,.;:!?]|(?:and|but|even|still|again|here|now)\b))"
 _BLUE: Final = r"(?:blue|bluish|blueish|purple|purplish|magenta|violet)"
 _ROCK: Final = (
     r"(?:dark (?:bits|parts|areas|spots)|pools?|rocks?|shadows?|stones?|walls?|cliffs?"
     r"|boulders?|corners?)"
 )
 _HAZY_SPOT: Final = r"(?:soft|round|pale|blurr?y|fuzzy|faint|ghostly|hazy|milky|foggy)"
-#: A frame that was taken, by its names.
 _PIC: Final = (
     r"(?:pictures?|photos?|frames?|shots?|images?|pics?|photographs?|results?|exposures?|previews?"
     r"|screen|everything|all of (?:it|them)|it all)"
@@ -31,128 +25,22 @@ _BE: Final = (
     r"(?:'s|'re| is| are| was| were| look| looks| came out| come out| comes out| turned out"
     r"| turns out| ends? up| ended up| seems?| gets?| got)"
 )
-#: How much of it; "quite a bit too".
 _QUITE: Final = (
-    r"(?: (?:a|an|bit|lot|little|touch|tad|way|far|much|too|very|really|so|rather|quite|pretty|super"
-    r"|awfully|terribly|horribly|kinda|kind of|sort of|fairly|extremely|incredibly|somewhat|slightly"
+    r"(?: (?:a|an|bit|lot|little|touch|tad|way|far|much|too|very|really|so|rather|quite|pretty"
+    r"|super"
+    r"|awfully|terribly|horribly|kinda|kind of|sort of|fairly|extremely|incredibly|somewhat"
+    r"|slightly"
     r"|overly|all|just|still|again|always|also|bloody|dead|well|totally|completely|almost|nearly"
     r"|that|out))*"
 )
 _CAME_OUT: Final = r"(?:came|come|comes|coming|turned|turns|turning) out"
-#: What water without texture is like.
-_MUSH: Final = (
-    r"(?:fog|mist|cloud|clouds|wool|fleece|smoke|steam|vapou?r|cotton|yogh?urt|pudding|rice"
-    r" pudding|toothpaste|glue|smoothie|ice ?cream|mayo\w*|marshmallow|slime|dishwater|sludge|jelly"
-    r"|batter|cream|foam|haze|smudge|smear|felt|sugar ?floss)"
-)
 _UPRIGHT: Final = (
     r"(?:walls?|trunks?|trees?|cliffs?|sides?|verticals|lines|rocks?|everything|falls?|waterfall"
     r"|pines?|firs?|spruces?|birch(?:es)?|beech(?:es)?)"
 )
 
 COMPLAINTS: Final = (
-    (
-        Symptom.NO_TEXTURE,
-        any_of(
-            r"mush|soup|soupy|candy ?floss|milk|porridge|gloopy?|goopy|gooey|treacle"
-            r"|(?:(?<!y )like|just|all|into|to|of"
-            r"|looks?|turned)(?: \w+)? fog|gruel|yoghurt|custard",
-            "whipped cream",
-            rf"(?:looks?|look|went|gone|turned|turns|it's|its|becomes?|became|more|comes out|came out)"
-            rf" (?:\w+ )?(?:like|into|to|as) (?:an? |some |one |thick )*(?:\w+ )?{_MUSH}",
-            r"(?:water|fall|drop)(?:'s| is| looks| went| goes| came out)?"
-            r"(?: (?:way|far|much|so|just|all|a bit|very|really|quite))* (?:too|over|overly|so)"
-            r" (?:blurr\w+|smooth|smeared|creamy|silky|soft)",
-            r"(?:gone|went|turned) (?:all |so |too |a bit )?(?:foggy|misty|milky|soupy|creamy)(?! (?:up|over|lens|glass))",
-            r"(?:can't|cannot|can not|don't|couldn't) see (?:any|the|a single) (?:strands?|threads?"
-            r"|lines?|structure|texture)",
-            r"(?:no|lost|without|zero|lacks?|losing|any|little) (?:any |all |its )?(?:definition"
-            r"|character|shape)(?: (?:in|to) (?:the water|the fall|it)| left)?",
-            r"(?:shaving|bath) foam|marshmallow|(?:like|into|to|just|all|went) (?:steam|smoke"
-            r"|cream)",
-            r"(?:it|it's|its|looks?|all|everything|water|just|so) (?:\w+ )?mushy",
-            r"shutter_s (?:is |was |it's )?(?:\w+ ){0,2}too long",
-            r"(?:exposure|time|shutter)(?: is| was|'s)? (?:\w+ )?too long",
-            r"cotton(?: wool| candy|$|(?=[,.!;]))",
-            "like cotton",
-            r"(?:no|lost|without|zero|lacks?|losing|any|little) (?:any |all |its )?"
-            r"(?:texture|structure|strands|(?:lines|detail) in the (?:water|fall))",
-            r"too (?:silky|smooth|misty|soft and white|milky|creamy|streaky)",
-            r"(?:looks|is|it's|so|all|just) (?:\w+ )?milky",
-            r"water (?:\w+ )?(?:mushy|mush)",
-            r"featureless|no (?:lines|strands|threads|structure|shape)(?: \w+)?(?: in it| left"
-            r"| at all)?",
-            r"(?:smooth|white|formless|shapeless|big) (?:blur|mush|smear|goo|paste)|just a blur",
-            r"(?:mashed|blancmange|goo|slush|foam bath|paste)(?= |$|[,.;!])"
-            r"|like (?:a )?(?:cloud|wool|paint)",
-            r"over-?smooth\w*|(?:way |far |much )too (?:blurred|blurry|soft) (?:in )?the water",
-            r"water (?:is |looks |'s )?(?:just |too )?(?:a )?(?:smooth|white) (?:blur"
-            r"|sheet of milk)",
-            r"texture(?:'s| is| has)? (?:gone|lost|vanished)",
-            r"smeared water|water (?:is |looks )?(?:all )?smeared",
-            r"(?:cream|milk|paint|wax) (?:poured|spilt|spilled) over|poured (?:cream|milk|paint)",
-            r"(?:water|flow|fall|it)(?:'s| has| is)? (?:all )?(?:melted|run|blended)"
-            r" (?:together|into one)",
-            r"(?:texture|structure|detail) (?:in|of) the (?:water|fall|flow)(?:'s| is| has| got)*"
-            r" (?:all )?(?:gone|lost|vanished|missing)",
-        ),
-    ),
-    (
-        Symptom.JUST_WHITE,
-        any_of(
-            r"(?:just|only|all|pure|plain|one|simply|completely|totally|too) white(?! (?:smear"
-            r"|blur|mush|fog|soup|cotton|wool|milk|balance))",
-            r"washed[ -]?out(?! (?:greens?|colou?rs?|leaves|bridge|road|trail|path))",
-            r"like an? (?:\w+ )?white (?:wall|curtain|block)",
-            r"white (?:sheet|blob|mass|hole|nothing|paper|slab|patch without)|nothing but white"
-            r"|chalk\w* white",
-            r"(?:paper|chalk|snow|bright|bleach) white(?! (?:clouds?|sky|skies|overcast|light))",
-            r"no (?:detail|drawing"
-            r"|information) (?:\w+ )?in the white",
-            r"(?<!highlights )(?<!highlights are )(?<!whites )(?:blown|burnt|burned)[ -]?out",
-            r"(?:just|only|nothing but|simply) (?:an? )?(?:big |blank )?white"
-            r" (?:rectangle|patch|block|shape|strip|area|stripe|column)",
-            r"white (?:\w+ )?(?:without|with no) (?:any )?(?:detail|drawing|information)",
-            "whited out|bleached|blank white|white and (?:flat|empty|blank)",
-            r"(?:burn(?:ed|t)|nuked|fried|cooked|torched|bleached) (?:in|on) the (?:water|fall|white)s?",
-            r"(?:water|fall|drop|waterfall|whites?|foam|highlights?)(?:'s| is| are| has| have| got)?"
-            r" (?:all |just |completely |totally )*(?:burn(?:ed|t)|nuked|fried|white out|torched)",
-            r"white as (?:a |the )?(?:sheets?|snow|paper|chalk|bone|milk|wall)",
-            r"(?:all|only thing) i (?:get|see) is white",
-            r"like (?:a |an )?(?:blank|white|sheet of|piece of|printer|copy)(?: (?:of|white))?"
-            r" ?(?:sheets?|paper|towel|wall)",
-            rf"{_FAR} over{_ENDS}",
-        ),
-    ),
-    (
-        Symptom.TOO_FROZEN,
-        any_of(
-            r"too (?:frozen|crunchy|hard|crisp|sharp|static|spiky|stiff|choppy|jagged|defined)",
-            r"like (?:an? )?(?:\w+ )?(?:statues?|sculptures?|stone|concrete|marble|freeze[ -]frame"
-            r"|icicles?|plastic|wax)(?! (?:steps?|wall|bridge))",
-            r"(?:drops?|droplets|splashes|water|it)(?:'s| is| are| look| looks| hang| hangs)?"
-            r" (?:\w+ )?(?:stopped|stuck|hanging|suspended|pinned|glued|caught|frozen|nailed) "
-            r"(?:in (?:the )?(?:mid ?-?)?air|dead|solid|in place)",
-            r"no (?:sense|feeling|feel|impression) of (?:motion|movement|flow)",
-            r"doesn't (?:look like it(?:'s| is)? )?(?:flow|mov|run)(?:e|s|ing)?(?: at all)?",
-            rf"{_LOOKS} (?:\w+ )?frozen",
-            r"looks? (?:stuck|static|stiff|hard)",
-            r"like (?:\w+ (?:of )?)?(?:ice|icicles|glass|plastic|needles|shards|splinters"
-            r"|gravel|salt"
-            r"|crystals?|popcorn|beads|hail)",
-            r"(?:shattered|broken|chopped|crushed|cracked) (?:glass|ice)|frozen (?:solid|stiff)",
-            r"(?<!laughed )(?<!laughing )(?<!try )(?<!trying )(?<!tried )(?<!raining )(?<!blowing )"
-            r"(?<!pouring )(?<!working )(?<!rains )(?<!blows )(?<!that )"
-            r"(?:way|much|far|so|all|really|very) (?:hard|harsh|jagged|brittle|spiky"
-            r"|crispy)(?! (?:light|sun|to"
-            r"|on|for|rain|climb|walk|path|work))",
-            r"(?:each|every) (?:single )?(?:drop|droplet) (?:\w+ )?(?:stands|hangs|stuck|frozen"
-            r"|nailed|stopped)",
-            "crunchy|spiky",
-            r"(?:drops?|water|it|everything|droplets)(?: \w+){0,2} stands? still",
-            r"no (?:motion|movement|flow)",
-        ),
-    ),
+    *WATER_COMPLAINTS,
     (
         Symptom.TOO_BRIGHT,
         any_of(
@@ -169,10 +57,11 @@ COMPLAINTS: Final = (
             r"(?:too|way|bit|smidge|tad|touch|little|rather|pretty|really|very|so) dark"
             r"(?! (?:forest|gorge|canyon|in here|down here|here|already|woods|place|valley"
             r"|i\b(?!'d|'ve)(?! (?:guess|think|reckon|suppose))))|dark by (?=\d|change)",
-            rf"(?:super|awfully|terribly|horribly|kinda|extremely|incredibly|overly) dark"
+            r"(?:super|awfully|terribly|horribly|kinda|extremely|incredibly|overly) dark"
             r"(?! (?:forest|gorge|canyon|in here|down here|here|already|woods|place|valley|under"
             r"|among|between|beneath|below))",
-            rf"{_PIC}{_BE}{_QUITE} (?:dark|dim|murky)(?! (?:in here|down here|here|already|under|now))",
+            rf"{_PIC}{_BE}{_QUITE} (?:dark|dim|murky)(?! (?:in here|down here|here|already|under"
+            r"|now))",
             rf"{_CAME_OUT}{_QUITE} (?:dark|gloomy|dim|murky)",
             r"dark (?:pictures?|photos?|pics|shots?|images?)(?! room)",
             "under[ -]?expos(?:ed|ure)|too dim|murky(?! (?:in|here|down|day|water))",
@@ -181,7 +70,7 @@ COMPLAINTS: Final = (
             r"(?:gloomy|dim|(?:(?:nearly|almost|all|totally|completely"
             r"|pitch) )?black(?! and white))"
             r"|(?:nearly|almost) black (?:picture|photo|frame|image|shot|pic)",
-            rf"{_FAR} under{_ENDS}",
+            rf"{FAR} under{ENDS}",
         ),
     ),
     (
@@ -191,7 +80,8 @@ COMPLAINTS: Final = (
             rf"{_ROCK}(?:'s)? (?:[\w']+ ){{0,3}}(?:like coal|coal|ink|inky|pitch|tar)",
             rf"{_ROCK} (?:\w+ ){{0,3}}(?:black|blocked)",
             r"no detail in the (?:shadows?|rocks?|darks?|blacks?)",
-            r"(?:can't|cannot|couldn't|hardly) (?:see|make out) (?:anything|a thing|nothing|any detail|any texture|much)"
+            r"(?:can't|cannot|couldn't|hardly) (?:see|make out) (?:anything|a thing|nothing"
+            r"|any detail|any texture|much)"
             r" in the (?:shadows?|rocks?|darks?|dark (?:bits|parts))",
             "blocked(?: up)? shadows",
             rf"{_ROCK} (?:has|have|with|without) (?:no |any )?detail",
@@ -206,14 +96,20 @@ COMPLAINTS: Final = (
             r"(?:drops?|droplets?|water|spray|spots?) (?:are |is )?(?:all over|on) (?:the |my )?"
             r"(?:front|lens|glass|filter)",
             r"(?:spray|water|rain|drop) (?:spots?|drops?|droplets?|marks?) (?:on|in|over)"
-            r"(?! (?:the |a |my )?(?:pool|rocks?|puddle|water|stream|leaves|leaf|pond|jacket|roof))",
+            r"(?! (?:the |a |my )?(?:pool|rocks?|puddle|water|stream|leaves|leaf|pond|jacket"
+            r"|roof))",
             r"wet (?:lens|glass|front)",
-            r"(?:lens|glass|filter|front element)(?:'s)? (?:is|was|got|gets|keeps getting)? ?(?:\w+ )?"
-            r"(?:wet|splashed|speckled|spattered|sprayed|covered in (?:drops|droplets|water|spray))",
-            r"(?:drops?|droplets?|mist|spray|rain|moisture|water)(?: \w+){0,3} (?:on|over|onto) (?:the |my )?"
+            r"(?:lens|glass|filter|front element)(?:'s)? (?:is|was|got|gets"
+            r"|keeps getting)? ?(?:\w+ )?"
+            r"(?:wet|splashed|speckled|spattered|sprayed|covered in (?:drops|droplets|water"
+            r"|spray))",
+            r"(?:drops?|droplets?|mist|spray|rain|moisture|water)(?: \w+){0,3} (?:on|over"
+            r"|onto) (?:the |my )?"
             r"(?:lens|front|glass|filter|front element|front lens)\b",
-            r"(?:spots|blobs|orbs|circles|discs|disks|rings|bubbles|blotches)(?: \w+)? (?:all over|over|in"
-            r"|on|across) (?:the|my|every|each|all) (?:\w+ )?(?:pictures?|photos?|frames?|shots?|images?|pics?)",
+            r"(?:spots|blobs|orbs|circles|discs|disks|rings|bubbles|blotches)(?: \w+)? (?:all over"
+            r"|over|in"
+            r"|on|across) (?:the|my|every|each|all) (?:\w+ )?(?:pictures?|photos?|frames?|shots?"
+            r"|images?|pics?)",
             r"(?:soft|round|pale|blurr?y|fuzzy|faint|ghostly|milky|grey|gray|light|white)(?: \w+)?"
             r" (?:orbs|bubbles|balls|halos|blotches|marks)",
         ),
@@ -225,7 +121,8 @@ COMPLAINTS: Final = (
             r"(?:smear\w*|blurr?\w*|fuzzy|smudg\w*|soft|doubled?|streak\w*)",
             rf"{LEAF}\b[^.;]{{0,16}} (?:not|aren't|never) sharp\b[^.;]{{0,20}}\bwind",
             rf"{LEAF}\b[^.;]{{0,25}} a (?:blur|smear|smudge|mess)",
-            rf"{LEAF}\b[^.;,]{{0,24}} (?:moved|ghosted|ghosts|ghosting|ghostly|jittery|shaky|wobbly)"
+            rf"{LEAF}\b[^.;,]{{0,24}} (?:moved|ghosted|ghosts|ghosting|ghostly|jittery|shaky"
+            r"|wobbly)"
             r"(?: (?:in|on) (?:the|my|every|all) \w+)?(?=\W*$|[,.;!?]| (?:and|but)\b)",
             rf"(?:motion )?blur (?:in|on) the {LEAF}",
             rf"{LEAF}'s (?:just |all )?an? (?:blur|smear|smudge)",
@@ -239,7 +136,8 @@ COMPLAINTS: Final = (
             r"shin(?:e|es|ing)(?! sun)(?= (?:on|like|off|from|too|so|at)|$|[,.;!?])",
             r"reflections? (?:on|off|from)",
             r"reflect(?:s|ing)? (?:the |all the )?(?:sky|light|sun)",
-            r"(?:rocks?|stones?|slabs?|leaves|boulders?)(?: (?!stop\w*|not?\b|don't|never|less|until|till)[\w']+){0,3}"
+            r"(?:rocks?|stones?|slabs?|leaves|boulders?)(?: (?!stop\w*|not?\b|don't|never|less"
+            r"|until|till)[\w']+){0,3}"
             r" (?:shin(?:e|es|ing|y)|gloss\w*|mirrors?)",
             r"glisten\w*",
             r"(?:like|as) (?:a )?mirrors?",
@@ -260,12 +158,13 @@ COMPLAINTS: Final = (
             rf"|way) (?:too )?cold(?! out)"
             r"(?= (?:in colou?r|and blue)|$|[,.;])",
             rf"{_BLUE} (?:all over|everywhere|as)",
-            rf"(?:kinda|kind of|sort of|a bit|bit|rather|very|quite|weirdly|strangely|horribly) {_BLUE}"
+            r"(?:kinda|kind of|sort of|a bit|bit|rather|very|quite|weirdly|strangely"
+            rf"|horribly) {_BLUE}"
             r"(?! (?:sky|skies|hour|jacket|light))",
             r"smurf\w*|blue-?ish|bluey",
             rf"colou?rs? (?:are |is |look |looks |came out |too |very |rather |a bit |all )*"
             rf"(?:cold|cool|{_BLUE})(?! hour)",
-            rf"(?:too|so|everything|it|{_LOOKS}) (?:\w+ )?{_BLUE}(?! (?:sky|hour))",
+            rf"(?:too|so|everything|it|{LOOKS}) (?:\w+ )?{_BLUE}(?! (?:sky|hour))",
         ),
     ),
     (
@@ -274,8 +173,10 @@ COMPLAINTS: Final = (
             rf"{_UPRIGHT}\b(?: \w+){{0,3}} "
             r"(?:lean\w*|tilt\w*|tip\w*|converg\w*"
             r"|fall(?:s|ing)? (?:over|back\w*|inwards?|in(?=$|[,.;])))",
-            rf"{_UPRIGHT}\b[^.;,!?]{{0,24}} (?:lean(?:s|ing)?|inclin\w*|slant\w*|tip(?:s|ping)?|converg\w*)",
-            rf"{_UPRIGHT}\b[^.;,!?]{{0,24}} (?:bent|bend|bending|fall|falling|go|going|point|pointing)"
+            rf"{_UPRIGHT}\b[^.;,!?]{{0,24}} (?:lean(?:s|ing)?|inclin\w*|slant\w*|tip(?:s|ping)?"
+            r"|converg\w*)",
+            rf"{_UPRIGHT}\b[^.;,!?]{{0,24}} (?:bent|bend|bending|fall|falling|go|going|point"
+            r"|pointing)"
             r" (?:all |in )?(?:to|towards?) (?:the )?(?:inside|middle|cent(?:er|re)|each other)",
             r"(?:leaning|converging|tilting|tilted) "
             r"(?:walls?|trunks?|trees|cliffs?|verticals|lines)",
@@ -291,13 +192,16 @@ COMPLAINTS: Final = (
             r"(?:looks?|is|falls?(?:'s)?|waterfall(?:'s)?|so|too|it's|comes out|way) "
             r"(?:(?!an?\b)\w+ )?(?:tiny|small)"
             r"(?! (?:stream|creek|brook|steps?|fall|bit|cascade|waterfall|aperture|f))"
-            r"(?=\W*$|[,.;!?]| (?:in|on|for|compared|and|but|to see|now|here|at|from|with|even|there|again)\b)",
+            r"(?=\W*$|[,.;!?]| (?:in|on|for|compared|and|but|to see|now|here|at|from|with|even"
+            r"|there|again)\b)",
             r"(?:is|it's|its|just|'s) an? (?:tiny|small|little) (?:thing|dot|speck|strip|line"
             r"|thread)",
             r"(?:falls?|waterfall|it)(?:'s)?(?: is| looks?| comes out| came out| ends up| seems)?"
             r"(?: (?:too|so|very|really|much too|way too|far too|rather|quite|just|only))*"
-            r" (?:puny|titchy|teeny\w*|minute(?=$|[,.;!]| in)|insignificant|too little(?! water)|weeny)",
-            r"(?:only|just|like|merely|no more than) an? (?:tiny |little |small )?(?:speck|dot|matchstick|thread)"
+            r" (?:puny|titchy|teeny\w*|minute(?=$|[,.;!]| in)|insignificant|too little(?! water)"
+            r"|weeny)",
+            r"(?:only|just|like|merely|no more than) an? (?:tiny |little |small )?(?:speck|dot"
+            r"|matchstick|thread)"
             r" in (?:the|my|it)",
             r"tiny (?:water)?fall in|dwarf(?:ed)?|(?:matchstick|toothpick|pinhead|speck"
             r"|postage stamp)",

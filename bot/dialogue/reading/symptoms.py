@@ -15,7 +15,8 @@ _ALL_SOFT: Final = exactly(
     rf"(?:a bit |bit |all |quite |very |still )*{SOFT}(?: pictures?| again)?"
 )
 _DENIED: Final = re.compile(
-    r"\b(?:no|not|isn't|aren't|without|doesn't|don't|never|no more|nothing|any|less|least|minimum|minimal|avoid|if"
+    r"\b(?:no|not|isn't|aren't|without|doesn't|don't|never|no more|nothing|any|less|least|minimum"
+    r"|minimal|avoid|if"
     r"|stopped|stops|no longer|kill\w*|cut(?:s|ting)?|remov\w+|reduc\w+|gets? rid of"
     r"|got rid of)(?: (?:the|most|all|of|too|really|look|looks|it|that|so|more|\w+ing))*,? ?$"
 )
@@ -86,17 +87,21 @@ def _softness(text: str) -> list[Symptom]:
 
 #: "The sun's a pale disc" is the sky; "is 1/4 too long?" asks; "ferns up close" are the front.
 _FOOD: Final = (
-    r"(?:soup|porridge|milk|cream|custard|popcorn|yogh?urt|milk ?shakes?|shakes?|candy ?floss|cotton candy"
+    r"(?:soup|porridge|milk|cream|custard|popcorn|yogh?urt|milk ?shakes?|shakes?|candy ?floss"
+    r"|cotton candy"
     r"|marshmallows?|(?:rice )?pudding|ice ?cream|treacle|jelly)"
 )
 _NO_FAULT: Final = re.compile(
-    rf"\b(?:for|some|hot|warm|cold|my|our|her|his|ate|eat|eating|had|have|having|drink\w*|with|cup of"
+    r"\b(?:for|some|hot|warm|cold|my|our|her|his|ate|eat|eating|had|have|having|drink\w*|with"
+    r"|cup of"
     rf"|bowl of|mug of|glass of|pint of|flask of|buy|bought|chocolate|tomato|chicken|pea|lentil"
     rf"|strawberry|sell|sells|oat|or|and|more|nice|good|lovely|the) {_FOOD}\b"
-    rf"|\b{_FOOD} (?:in (?:the|a|my|our) (?:flask|thermos|mug|pot|bag|van)|at the|for (?:lunch|tea|us"
+    rf"|\b{_FOOD} (?:in (?:the|a|my|our) (?:flask|thermos|mug|pot|bag|van)|at the|for (?:lunch|tea"
+    r"|us"
     rf"|breakfast|me)|on the (?:stove|fire))"
     r"|\bto the (?:left|right)\b"
-    r"|\b(?:sensor|camera|tripod|screen|bag|lens|phone|path|ledge|spot|place|group|car ?park|display"
+    r"|\b(?:sensor|camera|tripod|screen|bag|lens|phone|path|ledge|spot|place|group|car ?park"
+    r"|display"
     r"|writing|letters?|print|dog|steps?|creek|stream|bridge|pool)(?:'s| is| are| looks)?"
     r"(?: \w+){0,2} (?:tiny|small|little)\b"
     r"|\bsk(?:y|ies)(?:'s| is| are| was| so| all| still| now)*(?: \w+)? blue\b"
@@ -107,7 +112,8 @@ _NO_FAULT: Final = re.compile(
     r"(?:shutter_s|f_number|iso|that|it|this) (?:be )?too \w+(?=[^.;!]*\?)"
 )
 _MUSHY_LEAVES: Final = re.compile(
-    rf"\b({LEAF})(?: (?:on|to|in|at|by) the \w+)? (?:(?:are|is|all|just|went|turned|to|into|look|like) )*(?:mush\w*|soup|porridge)\b"
+    rf"\b({LEAF})(?: (?:on|to|in|at|by) the \w+)? (?:(?:are|is|all|just|went|turned|to|into|look"
+    r"|like) )*(?:mush\w*|soup|porridge)\b"
 )
 _MOVED: Final = re.compile(r"\b(?:smear\w*|smudg\w*|streak\w*|moved|moving|wind\w*|doubled?)\b")
 _FAR_LEAVES: Final = re.compile(

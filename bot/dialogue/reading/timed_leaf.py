@@ -58,7 +58,8 @@ def read_timed_leaf(draft: Draft) -> None:
 
 
 _TO_DRIFT: Final = re.compile(
-    r"for|over|to (?:go|do|cover|drift|float|travel|move|make|pass|run|get)(?: (?:about|some|the|past|down))?"
+    r"for|over|to (?:go|do|cover|drift|float|travel|move|make|pass|run|get)(?: (?:about|some|the"
+    r"|past|down))?"
 )
 
 

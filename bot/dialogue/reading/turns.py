@@ -35,19 +35,35 @@ _TURNS: Final = (
     (r"\b(?:a|an|one|1) (k(?:m|ilomet(?:er|re))) and a half\b", r"1.5 \1"),
     (r"\b(?:a|one|1) (mile|km|kilomet(?:er|re)) and (?:a|one) quarter\b", r"1.25 \1"),
     (r"\b(?:a|one|1) (mile|km|kilomet(?:er|re)) and three[ -]quarters\b", r"1.75 \1"),
-    (r"\b(\d{1,2}|two|three|four|five|six) (miles|km|kilomet(?:er|re)s) and a half\b", r"\1 1/2 \2"),
+    (
+        r"\b(\d{1,2}|two|three|four|five|six) (miles|km|kilomet(?:er|re)s) and a half\b",
+        r"\1 1/2 \2",
+    ),
     (
         r"\b(\d{1,2}|two|three|four|five|six) (miles|km|kilomet(?:er|re)s) and (?:a|one) quarter\b",
         r"\1 1/4 \2",
     ),
-    (r"\b(\d{1,2}|two|three|four|five) (miles|km|kilomet(?:er|re)s) and three[ -]quarters\b", r"\1 3/4 \2"),
+    (
+        r"\b(\d{1,2}|two|three|four|five) (miles|km|kilomet(?:er|re)s) and three[ -]quarters\b",
+        r"\1 3/4 \2",
+    ),
     #: "Five k to the car", "2.3 k's down the track".
-    (rf"(?<=\d) ?(?:k's|ks|kays|klicks)\b|(?<=\d) ?k(?= (?:to|back|down|up|out|in|away) )", " km"),
-    (rf"\b({'|'.join(SIMPLE)}) (?:k's|ks|kays|klicks|k(?= (?:to|back|from|out|in|down|up|walk|hike)\b))", r"\1 km"),
+    (r"(?<=\d) ?(?:k's|ks|kays|klicks)\b|(?<=\d) ?k(?= (?:to|back|down|up|out|in|away) )", " km"),
+    (
+        (
+            rf"\b({'|'.join(SIMPLE)}) (?:k's|ks|kays|klicks|k(?= (?:to|back|from|out|in|down|up"
+            r"|walk"
+            r"|hike)\b))"
+        ),
+        r"\1 km",
+    ),
     #: "From 5.6 to 11", one of which only an f-number can be.
     (
-        rf"\bfrom ({_F_DECIMAL}) to (?:f ?/? ?)?({_F_MARK})(?![\d./:-]| ?(?:{LENGTH}|s|secs?|mm)\b)"
-        rf"|\bfrom ({_F_MARK}) to ({_F_DECIMAL})(?![\d./:-]| ?(?:{LENGTH}|s|secs?|mm)\b)",
+        (
+            rf"\bfrom ({_F_DECIMAL}) to (?:f ?/? ?)?({_F_MARK})"
+            rf"(?![\d./:-]| ?(?:{LENGTH}|s|secs?|mm)\b)"
+            rf"|\bfrom ({_F_MARK}) to ({_F_DECIMAL})(?![\d./:-]| ?(?:{LENGTH}|s|secs?|mm)\b)"
+        ),
         r"from f/\1\3 to f/\2\4",
     ),
     #: "Two more stops of light".
@@ -59,67 +75,106 @@ _TURNS: Final = (
     (rf"\b({_NAME})\? ?(?=(?:(?:about|maybe|roughly|say|around) )?{_NUMBER})", r"\1: "),
     #: "ISO isn't 400, it's 100".
     (
-        rf"\b({_NAME}) (?:isn't|is not|wasn't|was not|not) (?:f ?/? ?)?[\d./]+(?: ?(?:{LENGTH}|mm))?,? "
-        r"(?:but |rather )?(?:it's |it is |its |it was |should be )?(?:actually )?(?=\d|f ?/?\d)",
+        (
+            rf"\b({_NAME}) (?:isn't|is not|wasn't|was not|not) (?:f ?/? ?)?[\d./]+(?: ?(?:{LENGTH}"
+            r"|mm))?,? "
+            r"(?:but |rather )?(?:it's |it is |its |it was |should be )?(?:actually )?"
+            r"(?=\d|f ?/?\d)"
+        ),
         r"\1 is ",
     ),
     (rf"\b({_NAME})'s (?={_NUMBER})", r"\1 is "),
     #: "Suns down", "isos on 320": the apostrophe that thumbs leave out.
     (
-        r"\b(sun|wind|sky|pola|pol|cpl|polari[sz]er|tripod|iso|aperture|shutter|needle|bar|histogram|current|moon"
-        r"|air|sensitivity|sunset|sundown|camera|(?:^|(?<=the )|(?<=my )|(?<=light ))meter)s (?=(?:on|off|in|at|up"
-        r"|down|out|set|gone|just|been|about|dead|still|now|a|very|so|too|all|picking|clipping|blown|weak|low"
-        r"|behind|mounted|turned|not(?! allowed)|really|quite|full|bang|around|half|quarter|going|over|under|always|both)\b"
-        rf"|{_NUMBER})",
+        (
+            r"\b(sun|wind|sky|pola|pol|cpl|polari[sz]er|tripod|iso|aperture|shutter|needle|bar|histogram|current|moon"
+            r"|air|sensitivity|sunset|sundown|camera|(?:^|(?<=the )|(?<=my )"
+            r"|(?<=light ))meter)s (?=(?:on|off|in|at|up"
+            r"|down|out|set|gone|just|been|about|dead|still|now|a|very|so|too|all|picking|clipping|blown|weak|low"
+            r"|behind|mounted|turned|not(?! allowed)|really|quite|full|bang|around|half|quarter"
+            r"|going"
+            r"|over|under|always|both)\b"
+            rf"|{_NUMBER})"
+        ),
         r"\1's ",
     ),
     (
-        r"\b(?:puts?|gives?|lists?|quotes?|rates?|makes?|states?) (?:the |this )?(?:height of the )?(?:water)?falls?"
-        r" (?:at|as)\b",
+        (
+            r"\b(?:puts?|gives?|lists?|quotes?|rates?|makes?|states?) (?:the "
+            r"|this )?(?:height of the )?(?:water)?falls?"
+            r" (?:at|as)\b"
+        ),
         "height is",
     ),
-    (rf"(?:^|(?<=[,;.] ))am (?=(?:now |about |some |maybe |right )*(?:at|on) )", "i'm "),
+    (r"(?:^|(?<=[,;.] ))am (?=(?:now |about |some |maybe |right )*(?:at|on) )", "i'm "),
     #: "Two NDs here, an 8 and a 64".
     (
-        rf"\b(nds?)\b[^.;\d]{{0,14}}?,? (?:an? |the )?{_FACTOR} and (?:an? |the )?{_FACTOR}(?! ?-?(?:stops?|mm|m)\b|[\d./])",
+        (
+            rf"\b(nds?)\b[^.;\d]{{0,14}}?,? (?:an? |the )?{_FACTOR} and (?:an? "
+            rf"|the )?{_FACTOR}(?! ?-?(?:stops?|mm|m)\b|[\d./])"
+        ),
         r"\1 \2 and \3",
     ),
     #: "A three, a six and a ten stop".
     (
-        rf"\b{_STRENGTH}(?=(?:,| and|, and|,? or)(?: an?| the)? (?:{_STRENGTH}(?:,| and|, and)(?: an?| the)? )?"
-        rf"(?:{_STRENGTH}|\d+)[ -]stop)",
+        (
+            rf"\b{_STRENGTH}(?=(?:,| and|, and|,? or)(?: an?| the)? (?:{_STRENGTH}(?:,| and"
+            r"|, and)(?: an?| the)? )?"
+            rf"(?:{_STRENGTH}|\d+)[ -]stop)"
+        ),
         _in_figures,
     ),
     (rf"\bsensitivity (?:(?:is|of|at|set to) )*(?={_NUMBER})", "iso "),
     (rf"\bwide open,? (?:at )?(?=(?:{_F_DECIMAL})(?![\d/]))", "wide open f/"),
     (
-        r"\b(?:closed|closing|opened|opening|stopped|stopping)(?: (?:it|her|the (?:lens|aperture)|up|down))* to "
-        rf"(?:f ?/? ?)?(?={_NUMBER}(?!/))",
+        (
+            r"\b(?:closed|closing|opened|opening|stopped|stopping)(?: (?:it|her"
+            r"|the (?:lens|aperture)"
+            r"|up|down))* to "
+            rf"(?:f ?/? ?)?(?={_NUMBER}(?!/))"
+        ),
         "closed to f ",
     ),
-    (r"\b(?:an|a) (?:easy|short|good|full|long|flat|steep|bare|solid|quick|whole) (?=(?:mile|kilomet(?:er|re)|km)\b)", "1 "),
-    (r"\bnds?,? (?:the|a|an|it's a|my|that's a) (?=(?:4|8|16|32|64|400|500|1000)\b(?! ?-?(?:stop|mm)))", "nd"),
+    (
+        (
+            r"\b(?:an|a) (?:easy|short|good|full|long|flat|steep|bare|solid|quick|whole) (?=(?:mile"
+            r"|kilomet(?:er|re)|km)\b)"
+        ),
+        "1 ",
+    ),
+    (
+        (
+            r"\bnds?,? (?:the|a|an|it's a|my|that's a) (?=(?:4|8|16|32|64|400|500"
+            r"|1000)\b(?! ?-?(?:stop|mm)))"
+        ),
+        "nd",
+    ),
     (r"\b(50|64|100|125|160|200|400|800|1600) speed(?: film)?\b", r"iso \1"),
     (r"\b(?:idk|dunno|no clue|beats me|search me|who knows|god knows)\b", "not sure"),
     (r"(?:^|\bi |(?<=[,;.] ))(?:reckon|recon|rekon)\b", "i guess"),
     #: How near a number is; the number stays.
     (
-        r"\b(?:pushing|touching|near(?:ly)? on|not far off|somewhere (?:around|near|about|like)"
-        rf"|in the (?:region|order) of|on the order of|north of|just shy of)(?= {_NUMBER})",
+        (
+            r"\b(?:pushing|touching|near(?:ly)? on|not far off|somewhere (?:around|near|about|like)"
+            rf"|in the (?:region|order) of|on the order of|north of|just shy of)(?= {_NUMBER})"
+        ),
         "about",
     ),
     #: "Pours over a ledge 9 m up".
     (
-        r"\b(?:comes?|pours?|falls?|spills?|drops?|tumbles?|plunges?|shoots?) (?:down |out )?"
-        r"(?:over|off|from) (?:a |the |its )?(?:ledge|lip|edge|rim|cliff|brink|top|crest|shelf)"
-        rf"(?: at| of)?(?: about| some| maybe)? (?={_NUMBER}[^,;.]{{0,12}} (?:up|high|above)\b)",
+        (
+            r"\b(?:comes?|pours?|falls?|spills?|drops?|tumbles?|plunges?|shoots?) (?:down |out )?"
+            r"(?:over|off|from) (?:a |the |its )?(?:ledge|lip|edge|rim|cliff|brink|top|crest|shelf)"
+            rf"(?: at| of)?(?: about| some| maybe)? (?={_NUMBER}[^,;.]{{0,12}} (?:up|high|above)\b)"
+        ),
         "height ",
     ),
 )
 _PATTERNS: Final = tuple((re.compile(pattern), said) for pattern, said in _TURNS)
 #: "Not 12 m, 15": the right one bears the unit of the wrong one.
 _DENIED: Final = re.compile(
-    rf"(?!^)\b(?P<is>isn't|is not|wasn't|was not|not) (?:about )?\d+(?:\.\d+)? ?(?P<unit>{LENGTH}),?;?"
+    r"(?!^)\b(?P<is>isn't|is not|wasn't|was not"
+    rf"|not) (?:about )?\d+(?:\.\d+)? ?(?P<unit>{LENGTH}),?;?"
     r"(?P<between>[^\d;.?!]{1,40})(?P<right>\d+(?:\.\d+)?)(?=\s*(?:$|[,;.!)]))"
 )
 #: So tall is a fall, not somebody [m]; "she's about 22 metres".

@@ -18,7 +18,10 @@ _THE: Final = r"(?:(?:the|my|at|on|it|to|this|that|same|by|with|setting|of)\b ?)
 _STAY: Final = (
     r"(?:keep|keeping|kept|(?<!hand )(?<!hand-)hold(?:ing)?|fix|fixed|lock|locked|leave"
     r"|leaving|stay|stick|sticking"
-    r"|must stay|(?<!look the )(?<!looks the )(?<!all the )(?<!is the )(?<!are the )(?<!about the )(?<!with the )(?<!at the )same(?! time (?:next|as|tomorrow|again|of))|rather keep|can't change|hands off|insist on|insisting on|committed to|sold on|not moving from|won't move from|not budging from|married to|wedded to|not giving up"
+    r"|must stay|(?<!look the )(?<!looks the )(?<!all the )(?<!is the )(?<!are"
+    r" the )(?<!about the )(?<!with the )(?<!at the )same(?! time (?:next|as|tomorrow|again|of))"
+    r"|rather keep|can't change|hands off|insist on|insisting on|committed to|sold on"
+    r"|not moving from|won't move from|not budging from|married to|wedded to|not giving up"
     r"|(?:don't|do not) (?:make me change|mess with|want to lose|want to give up)"
     r"|(?:not|don't|do not|won't|wouldn't|without)(?: want(?:ing)? to)?"
     r" (?:chang\w+|touch\w*|mov\w+|alter\w*|rais\w+|push\w*|bump\w*))"
@@ -50,12 +53,14 @@ _WANTED: Final = re.compile(
     r"(?P<wanted>shutter_s|f_number)\b(?! (?:darker|brighter|more|less)|[^.;]*\?)"
 )
 _IS_KEPT: Final = re.compile(
-    r"\b(?P<mine>shutter_s|f_number|iso)(?: is|'s) (?:what|the one|where) i(?:'m|'d|'ll| will| want| would| like)?"
+    r"\b(?P<mine>shutter_s|f_number|iso)(?: is|'s) (?:what|the one|where) i(?:'m|'d|'ll| will"
+    r"| want| would| like)?"
     r" (?:\w+ ){0,2}?(?:keep\w*|stay\w*|stick\w*)\b"
 )
 #: "A quarter of a second looked good so I leave that".
 _LEAVES_IT: Final = re.compile(
-    r"\b(?P<left>shutter_s|f_number)\b[^.;?]{0,50}\b(?:leave|leaving|keep|keeping|stick with|sticking"
+    r"\b(?P<left>shutter_s|f_number)\b[^.;?]{0,50}\b(?:leave|leaving|keep|keeping|stick with"
+    r"|sticking"
     r" with|stay with|staying with) (?:it|that|this)(?: one| time| there)?(?=\W*$|[,.;])"
 )
 _ONLY_CHANGE: Final = re.compile(
@@ -75,7 +80,8 @@ _NAMES: Final = (
 _NOT_COUNTED: Final = "".join(rf"(?<!\b{word} )" for word in SIMPLE if word != "one")
 _SMALL_STEPS: Final = any_of(
     rf"{_NOT_COUNTED}(?<!some )(?<!few )(?<!\d )(?<!the )(?<!those )(?<!of )"
-    r"(?:small|tiny|little|fine|baby)(?:er)? steps?(?! (?:down|up|in the|and a|of the|to the|on the))",
+    r"(?:small|tiny|little|fine|baby)(?:er)? steps?(?! (?:down|up|in the|and a|of the|to the"
+    r"|on the))",
     "step by step",
     r"(?:little|bit) by (?:little|bit)",
     r"(?:one|1|a) (?:click|step|third) (?:at a time|after)",
@@ -111,7 +117,8 @@ _AUTOMATIC: Final = any_of(
     r"(?:full|all) auto(?:matic)?",
     r"(?:on|in) (?:p|a|av|tv|s|program) mode",
     r"(?:p|av|tv|program)[ -]mode|mode (?:p|av|tv)",
-    r"(?:camera|dial|it|mode dial)(?:'s| is)? (?:(?:set|still|left) )?(?:on|to|in|at) (?:p|a|av|tv|s)"
+    r"(?:camera|dial|it|mode dial)(?:'s| is)? (?:(?:set|still|left) )?(?:on|to|in|at) (?:p|a|av|tv"
+    r"|s)"
     r"(?=$|[,.;!]| and\b| now\b)",
     r"green (?:auto(?:matic)? )?(?:square|box|mode|rectangle|icon|setting|thing)|auto square",
     r"fully automatic|(?:scene|smart|intelligent|full) (?:auto|mode)|camera (?:picks|chooses"
@@ -121,7 +128,8 @@ _AUTOMATIC: Final = any_of(
     r"(?:aperture|shutter|time)[ -]priority",
     r"(?:in|on|to) (?:automatic|program)",
     r"it's (?:on )?auto(?:matic)?",
-    r"(?:camera|it) (?:does|sets|decides|picks|chooses) (?:everything|it all|all of it|all the work|the thinking)"
+    r"(?:camera|it) (?:does|sets|decides|picks|chooses) (?:everything|it all|all of it"
+    r"|all the work|the thinking)"
     r"(?: (?:itself|for me|by itself|on its own))?",
 )
 _AUTOMATIC_ALONE: Final = exactly("auto", "automatic", "automatically")
