@@ -14,6 +14,8 @@ from bot.dialogue.meaning.words import tokens
 #: A topic is meant from this nearness on (own rule, on the examples left out in turn).
 NEAR: Final = 0.15
 NEAR_TALK: Final = 0.25
+#: A word or two answer something more often than they chat (own choice, as above).
+NEAR_SHORT_TALK: Final = 0.4
 #: And this far before all small talk (own rule, as above).
 BEFORE_TALK: Final = 0.05
 #: How the labels of small talk begin.
@@ -42,7 +44,8 @@ def topic_of(text: str) -> str | None:
     near = nearness(text)
     first = max(near, key=lambda label: near[label])
     if first.startswith(TALK):
-        return first if near[first] >= NEAR_TALK else None
+        least = NEAR_TALK if len(tokens(text)) >= LEAST_WORDS else NEAR_SHORT_TALK
+        return first if near[first] >= least else None
     beside = max(nearness for label, nearness in near.items() if label.startswith(TALK))
     far = near[first] < NEAR or near[first] - beside < BEFORE_TALK
     return None if far or len(tokens(text)) < LEAST_WORDS else first

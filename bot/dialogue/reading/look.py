@@ -35,8 +35,8 @@ _LOOKS: Final = (
         any_of(
             r"(?<!has )(?<!have )(?<!had )(?<!shows )(?<!got )(?<!as a )(?<!as )(?<!of )textured?",
             r"strands|(?:each|every|a) strand",
-            r"(?:separate|single|fine|white|water|some|see|want|with|like|more)(?: the| some"
-            r"| those| its| any)? threads",
+            r"(?:separate|single|fine|white|water|some|(?<!can )see|want|with|like|more)(?: the"
+            r"| some| those| its| any)? threads",
             "structure",
             r"streaks(?! of light)",
             "stringy",

@@ -69,7 +69,7 @@ ASKS_FOR_IT: Final = any_of(rf"(?:need|buy|get|worth|is|what's)(?: a| the)? {POL
 #: "…, polariser?", "polariser first or nd first?": asked, not told.
 ASKED_ALONE: Final = re.compile(
     rf"(?:^|[,.;!?] ?)(?:an? |the |with (?:a |the )?)?{POLARISER}(?! (?:\w+ )*(?:on|off|is|stays"
-    r"|turned|mounted))(?: \w+){0,4}\?\W*$"
+    r"|turned|mounted|first))(?: \w+){0,4}\?\W*$"
 )
 #: Beside settings "with a polariser" says that it was on.
 WITH: Final = re.compile(rf"(?:\b(?:with|and|plus)|\+) (?:a |the |my )?{POLARISER}\b")

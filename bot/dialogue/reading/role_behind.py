@@ -27,9 +27,9 @@ def _of_object(match: re.Match[str], subject: str | None, words: str) -> str | N
     thing = match["thing"]
     beside = subject == "near" and WATER_THING.match(thing) is not None
     theirs = subject == "distance" and MYSELF.match(thing) and OTHER_PEOPLE.search(words)
-    if theirs or GOING.match(thing) or (beside and not match["object"].startswith("to ")):
+    if theirs or _is_apart(match, subject) or (beside and not match["object"].startswith("to ")):
         return None  # so far from the fall, not from the camera, or to where somebody goes
-    if subject in {"near", "far"} or _is_above(match, subject):
+    if subject in {"near", "far"} or (subject == "camera" and GROUND.match(thing)):
         return subject
     if subject is None and MYSELF.match(thing) and not TIGHT.fullmatch(words):
         return None  # some thing that is not known: the fall, or something in the foreground?
@@ -41,10 +41,10 @@ def _of_object(match: re.Match[str], subject: str | None, words: str) -> str | N
     return "near" if near else "distance"
 
 
-def _is_above(match: re.Match[str], subject: str | None) -> bool:
-    """Whether a camera stands so high: "from the path" is beside it."""
-    beside = match["object"].startswith("from") and match["thing"].startswith("path")
-    return subject == "camera" and GROUND.match(match["thing"]) is not None and not beside
+def _is_apart(match: re.Match[str], subject: str | None) -> bool:
+    """Whether a length leads to where somebody goes, or a tripod stands so far beside a path."""
+    path = match["object"].startswith("from") and match["thing"].startswith("path")
+    return GOING.match(match["thing"]) is not None or (subject == "camera" and path)
 
 
 #: "A foot from the lens": no fall is measured from the glass.

@@ -136,7 +136,7 @@ COMPLAINTS: Final = (
             r"shin(?:e|es|ing)(?! sun)(?= (?:on|like|off|from|too|so|at)|$|[,.;!?])",
             r"reflections? (?:on|off|from)",
             r"reflect(?:s|ing)? (?:the |all the )?(?:sky|light|sun)",
-            r"(?:rocks?|stones?|slabs?|leaves|boulders?)(?: (?!stop\w*|not?\b|don't|never|less"
+            r"(?:rocks?|stones?|slabs?|leaves|boulders?)(?: (?!stop\w*|not?\b|\w+n't|never|less"
             r"|until|till)[\w']+){0,3}"
             r" (?:shin(?:e|es|ing|y)|gloss\w*|mirrors?)",
             r"glisten\w*",

@@ -1,0 +1,126 @@
+"""Turns of speech and courtesies around a fact, and what only sounds like one."""
+
+from __future__ import annotations
+
+import json
+from typing import Any
+
+import pytest
+
+from tests.dialogue.reading_checks import count, rows, told
+
+FOOT = 0.3048
+
+
+@pytest.mark.parametrize(
+    ("text", "facts"),
+    [
+        ("one by eight second, f by 11", {"shutter_s": 1 / 8, "f_number": 11}),
+        ("18-55mm 1:3.5-5.6", {"lenses": [[18, 55, 3.5, 5.6]]}),
+        ("walk out is a mile and a quarter", {"walk_km": 1.25 * 1.609344}),
+        ("went from 5.6 to 11", {"f_number": 11}),
+        ("could use two more stops of light", {"change_stops": 2}),
+        ("i own a 0.9 and a 1.8 nd", {"nd_stops": [3, 6]}),
+        ("height? 60 ft. distance? 80", {"fall_height_m": 60 * FOOT, "distance_m": 80 * FOOT}),
+        ("iso isn't 400, it's 100", {"iso": 100}),
+        ("the fall isn't 45 feet, the leaflet says 52", {"fall_height_m": 52 * FOOT}),
+        ("she's about 22 metres and i'm back 30 odd", {"fall_height_m": 22, "distance_m": 30}),
+        ("i have a three, a six and a ten stop", {"nd_stops": [3, 6, 10]}),
+        ("two nds here, an 8 and a 64", {"nd_stops": [3, 6]}),
+        ("the board puts the fall at 38 m", {"fall_height_m": 38}),
+        ("rock, 1 m", {"nearest_m": 1}),
+        ("nearest rock 2 m fall 20 m away", {"nearest_m": 2, "distance_m": 20}),
+        ("i am 8 m of the water", {"distance_m": 8}),
+        ("the lip is 14 m up", {"fall_height_m": 14}),
+        ("isos on 320", {"iso": 320}),
+    ],
+)
+def test_turns_of_speech_are_read(text: str, facts: dict[str, Any]) -> None:
+    """The numbers are those that stand there, in the slots that are meant."""
+    _reads(text, facts)
+
+
+@pytest.mark.parametrize(
+    ("text", "lens"),
+    [
+        ("brought the seventy two hundred", (70, 200)),
+        ("my lens is twenty four to one oh five", (24, 105)),
+        ("with a twenty-eight to three hundred", (28, 300)),
+        ("my one hundred to four hundred", (100, 400)),
+        ("the twenty four to 70", (24, 70)),
+        ("the one two", None),
+        ("my five oh", None),
+        ("the six hundred hundred", None),
+        ("the ten to", None),
+        ("the bus leaves at eighteen fifty five", None),
+    ],
+)
+def test_zooms_are_said_in_words(text: str, lens: tuple[float, float] | None) -> None:
+    """A run of number words is a zoom where such a one is made."""
+    lenses = told(text).get("lenses", ())
+    assert [(one.shortest_mm, one.longest_mm) for one in lenses] == ([lens] if lens else [])
+
+
+@pytest.mark.parametrize(
+    ("text", "facts"),
+    [
+        ("ok so, just dots, thanks", {"blink": "dots"}),
+        ("Hello again. The water is mush :)", {"symptoms": ["no_texture"]}),
+        ("thanks", {}),
+    ],
+)
+def test_courtesies_are_taken_off(text: str, facts: dict[str, Any]) -> None:
+    """What is left is read; a message that is only thanks tells nothing."""
+    _reads(text, facts)
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "what does f/8 mean?",
+        "is 1/60 the same as 1/30",
+        "self timer, two seconds",
+        "hot soup in the flask",
+        "i've a flash, do i need it",
+        "thigh deep in paperwork",
+        "the cliff is two stops darker",
+        "cliff face is four stops below the water",
+        "it says a, s and m",
+        "blue hour or golden hour",
+        "light swept across the hill",
+        "overlap a third",
+        "nd or no nd",
+        "i'm bored of silk",
+        "his tripod is huge",
+        "how much bleed, 3mm?",
+        "golden hour starts 6:50",
+    ],
+)
+def test_what_only_sounds_like_a_fact_is_none(text: str) -> None:
+    """Food, flashes, timers, parts of a scene and questions of words fill nothing."""
+    assert told(text) == {}
+
+
+@pytest.mark.parametrize(
+    ("text", "facts"),
+    [
+        ("not handheld", {"hand_held": False}),
+        ("chucked the polariser in the bag", {"has_polariser": True, "polariser_on": False}),
+        ("a quarter second looked good so i leave that", {"shutter_s": 0.25, "keep": ["time"]}),
+        ("half a second is what i want to keep", {"shutter_s": 0.5, "keep": ["time"]}),
+        ("my grandma comes along", {"group_mixed": True}),
+        ("the car's 2 km off", {"walk_km": 2}),
+        ("30 s or 5 min", {}),
+        ("tripod a metre from the path", {"has_tripod": True}),
+    ],
+)
+def test_more_is_told_than_words_alone(text: str, facts: dict[str, Any]) -> None:
+    """What is denied, put away, kept or comes along."""
+    _reads(text, facts)
+
+
+def _reads(text: str, facts: dict[str, Any]) -> None:
+    """Whether a message tells these facts and no others."""
+    told_so = json.dumps({"text": text, "facts": facts})
+    _, wrong, missed = count(rows([told_so]), noted=False).totals()
+    assert (wrong, missed) == (0, 0)
