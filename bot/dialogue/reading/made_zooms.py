@@ -67,8 +67,6 @@ def _zoom(match: re.Match[str]) -> str:
     halves = [words.index("to")] if words.count("to") == 1 else list(range(1, len(words)))
     for half in halves:
         long = words[half + 1 :] if words[half] == "to" else words[half:]
-        if not long or "to" in long:
-            continue
         ends = _value(words[:half]), _value(long)
         if ends in _ZOOMS:
             return f"{match[1]}{ends[0]}-{ends[1]}"
