@@ -108,6 +108,7 @@ def test_what_only_sounds_like_a_fact_is_none(text: str) -> None:
     [
         ("not handheld", {"hand_held": False}),
         ("chucked the polariser in the bag", {"has_polariser": True, "polariser_on": False}),
+        ("put the polariser back on", {"has_polariser": True, "polariser_on": True}),
         ("a quarter second looked good so i leave that", {"shutter_s": 0.25, "keep": ["time"]}),
         ("half a second is what i want to keep", {"shutter_s": 0.5, "keep": ["time"]}),
         ("my grandma comes along", {"group_mixed": True}),

@@ -18,8 +18,8 @@ NONE_HERE: Final = any_of(
 #: "Chucked it back in the bag": put away, so owned.
 PUT_AWAY: Final = any_of(
     rf"(?:put|stuck|chucked|popped|stashed|slipped|tucked|threw|dropped|stowed|shoved|stuffed)\b"
-    rf"[^,;.]{{0,12}}\b{POLARISER}\b[^,;.]{{0,12}}\b(?:away|back|in(?:to)? (?:the|my|its"
-    r"|a) (?!front)\w+)",
+    rf"[^,;.]{{0,12}}\b{POLARISER}\b[^,;.]{{0,12}}\b(?:away|back(?= in|\W*$|,)"
+    r"|in(?:to)? (?:the|my|its|a) (?!front)\w+)",
 )
 LACKS: Final = any_of(
     rf"{GONE}\b[^,;.]{{0,12}}\b{POLARISER}",
