@@ -40,9 +40,17 @@ _NUMBER: Final = re.compile(
     rf"(?:(?P<one>{_ONE})und(?P<ten>{'|'.join(_TENS)})"
     rf"|(?P<simple>{'|'.join([*_TEENS, *_TENS, _ONE])}))?"
 )
+#: As the Swiss write them.
+_SWISS: Final = {
+    "zwöi": "zwei", "drü": "drei", "füf": "funf", "sächs": "sechs", "sibe": "sieben", "nün": "neun",
+    "füfzäh": "funfzehn", "zwänzg": "zwanzig", "drissg": "dreissig", "drissig": "dreissig",
+    "füfzg": "funfzig", "sächzg": "sechzig", "sibezg": "siebzig", "achzg": "achtzig",
+    "achzig": "achtzig", "nünzg": "neunzig",
+}  # fmt: skip
 #: Articles, and words that hold a number word by chance.
 _NO_NUMBERS: Final = frozenset({"", "ein", "und"})
-_PART: Final = re.compile(r"(?P<number>\w+?)(?:s?tel)(?P<unit>sekunden?)?")
+#: "Viertl" as the south says it.
+_PART: Final = re.compile(r"(?P<number>\w+?)(?:s?te?l)(?P<unit>sekund(?:en?)?)?")
 _NAMED_PARTS: Final = {"drit": 3, "ach": 8, "sieb": 7, "vier": 4}
 _LEAST_PART: Final = 2
 _AND_PARTS: Final = {"einhalb": ".5", "einviertel": ".25", "dreiviertel": ".75"}
@@ -54,7 +62,7 @@ _LEAST_NAMED: Final = 8
 _UNIT_BEHIND: Final = re.compile(r" ?(?:blende|stufe|ev\b|lw\b|s\b|sek|meter|m\b)")
 _OF_SOMETHING: Final = re.compile(r" (?:wasser|himmel|bild|des|vom|von|der|davon)\b")
 _UNIT: Final = rf"(?:{LENGTH}|mm|s|sek|sekunden?|blenden?|stufen?)"
-_A: Final = r"(?:eine?[rnm]?|'?ne[rnm]?)"
+_A: Final = r"(?:eine?[rnm]?|'?ne[rnm]?|an?|e)"
 #: What a half behind is none of: "f 13 halbe Sekunde".
 _NO_SETTING: Final = r"(?<!f )(?<!f/)(?<!iso )(?<!blende )"
 _AND_A: Final = r"(?:und )?(?:ein(?:e|en)? )?"
@@ -78,7 +86,7 @@ JOINTS: Final[Rules] = rules(
     ),
     (r"\b1 ?/ ?(\d+) ?-?(?:s?tel|er)(?: ?sek(?:unden?)?)?\b", r"1/\1 s"),
     (r"(?<![\d/])\b(\d{2,4})(?:stel|tel)(?: ?sek(?:unden?)?)?\b", r"1/\1 s"),
-    (r"(\d/\d+)(?: s)?[ -]?(?:sek(?:unden?)?)\b", r"\1 s"),
+    (r"(\d/\d+)(?: s)?[ -]?(?:sek(?:und(?:en?)?)?)\b", r"\1 s"),
     (rf"\b(?:{_A} ?)?halbe[nrs]?[ -]?(?:sekunde|sek)\b", "1/2 s"),
     (rf"\b(?:{_A} )?halbe[rnm]? (?:meter|m)\b", "0.5 m"),
     (rf"\b{_A} (?=(?:{LENGTH}|sekunde|sek)\b)", "1 "),
@@ -94,7 +102,7 @@ def german_number(word: str) -> int | None:
     Args:
         word: in lower case, with umlauts, their two letters, or none.
     """
-    plain = word.translate(_UMLAUTS).replace("fuenf", "funf").replace("zwoelf", "zwolf")
+    plain = _SWISS.get(word, word).translate(_UMLAUTS).replace("fuenf", "funf").replace("zwoelf", "zwolf")
     plain = re.sub(r"z(?:ich|g)\b", "zig", plain).replace("dreissg", "dreissig")
     match = None if plain in _NO_NUMBERS else _NUMBER.fullmatch(plain)
     if match is None:

@@ -67,6 +67,8 @@ JOINTS: Final[Rules] = rules(
         rf"\b({VALUE}) (segundos|{_MEASURE}s|km|m|{_STOP}s) y medi[oa]\b",
         r"\1.5 \2",
     ),
+    (rf"(?<!\d )\b(?:una? )?({_MEASURE}) y (?:cuarto|1/4)\b", r"1.25 \1s"),
+    (rf"\b({VALUE}) ({_MEASURE}s|km|m) y (?:cuarto|1/4)\b", r"\1.25 \2"),
     (rf"\b(menos|mas) ({VALUE}) y medi[oa]\b", r"\1 \2.5"),
     (rf"\b({VALUE}) {_STOP}s? y ([12]/3)\b(?: stop)?", r"\1 \2 pasos"),
     (rf"\bun {_STOP} y ([12]/3)\b(?: stop)?", r"1 \1 pasos"),
