@@ -117,6 +117,7 @@ _GUESSED: Final = re.compile(
     r" ?(?:maybe|about|perhaps|roughly|i'd say|by about|by maybe)(?: by)? ?"
 )
 _LEAST_PART: Final = 0.3  # a third is the least step of most dials (common practice)
+_LEAST_BARE: Final = 0.25  # "1/60, more I dare not" is a time (own rule)
 _LOOSE_END: Final = re.compile(
     r"(?:[,;:.-]| (?:by|about|maybe|like|roughly|perhaps|i'd say|id say|i'd guess|around"
     r"|a good))*\s*$"
@@ -167,7 +168,7 @@ def _looks_like_stops(draft: Draft, quantity: Quantity) -> bool:
     """Whether a number is one of stops: by its unit, as a fraction or bare beside its words."""
     if quantity.is_range or _is_named_as_filter(draft, quantity):
         return False
-    plain = quantity.unit == "" and quantity.value <= 8
+    plain = quantity.unit == "" and not _LEAST_BARE > quantity.value > 0 and quantity.value <= 8
     spoken = _meter_sign(draft, quantity) or (
         quantity.value < 8 and _change_sign(draft, quantity) and quantity.fraction
     )

@@ -14,6 +14,7 @@ from itertools import product
 from typing import Final, NamedTuple
 
 from bot.dialogue.reading.foreign.clocks import with_clocks
+from bot.dialogue.reading.foreign.dialects import in_standard
 from bot.dialogue.reading.foreign.number_words import in_english
 from bot.dialogue.reading.foreign.numerals import SMALL
 from bot.dialogue.reading.foreign.slips import mended
@@ -55,7 +56,7 @@ def glossed(text: str, language: str) -> str:
         return text
     gloss = _gloss(language)
     said = " ".join(unicodedata.normalize("NFC", text[:LONGEST_TEXT]).casefold().split())
-    said = mended(_without_accents(said) if language == "es" else said, language)
+    said = mended(_without_accents(said) if language == "es" else in_standard(said), language)
     said = with_clocks(in_english(said, language), language)
     for pattern, english in gloss.phrases:
         said = _GAPS.sub(" ", pattern.sub(english, said))

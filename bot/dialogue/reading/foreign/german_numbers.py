@@ -37,7 +37,7 @@ _ONE: Final = "|".join(sorted(_ONES, key=len, reverse=True))
 _NUMBER: Final = re.compile(
     rf"(?:(?P<thousands>{_ONE})?(?P<thousand>tausend)(?:und)?)?"
     rf"(?:(?P<hundreds>{'|'.join(_TEENS)}|{_ONE})?(?P<hundred>hundert)(?:und)?)?"
-    rf"(?:(?P<one>{_ONE})und(?P<ten>{'|'.join(_TENS)})"
+    rf"(?:(?P<one>{_ONE})(?:und|a)(?P<ten>{'|'.join(_TENS)})"
     rf"|(?P<simple>{'|'.join([*_TEENS, *_TENS, _ONE])}))?"
 )
 #: As the Swiss write them.
@@ -50,7 +50,12 @@ _SWISS: Final = {
 #: Articles, and words that hold a number word by chance.
 _NO_NUMBERS: Final = frozenset({"", "ein", "und"})
 #: "Viertl" as the south says it.
-_PART: Final = re.compile(r"(?P<number>\w+?)(?:s?te?l)(?P<unit>sekund(?:en?)?)?")
+_PART: Final = re.compile(r"(?P<number>\w+)te?l(?P<unit>sekund(?:en?)?)?")
+#: What a number is written together with.
+_COMPOUND: Final = re.compile(
+    r"(?P<number>\w+?)(?:er)?-?(?P<thing>stopper|(?:blenden|stufen)-?filter|meter(?=fall|wasserfall)\w+"
+    r"|sekunden|millimeter)"
+)
 _NAMED_PARTS: Final = {"drit": 3, "ach": 8, "sieb": 7, "vier": 4}
 _LEAST_PART: Final = 2
 _AND_PARTS: Final = {"einhalb": ".5", "einviertel": ".25", "dreiviertel": ".75"}
@@ -91,6 +96,7 @@ JOINTS: Final[Rules] = rules(
     (rf"\b(?:{_A} )?halbe[rnm]? (?:meter|m)\b", "0.5 m"),
     (rf"\b{_A} (?=(?:{LENGTH}|sekunde|sek)\b)", "1 "),
     (rf"\b({VALUE}) (?:meter|m) {TENS_OF_CM}{NO_UNIT}", r"\1.\2 m"),
+    (rf"\b({VALUE}) (?:meter|m) ten\b{NO_UNIT}", r"\1.1 m"),
     (rf"\b(auf|bei|in) (one|two|three) {TENS_OF_CM}{NO_UNIT}(?=$|[,.;!])", r"\1 \2.\3 m"),
     (rf"^((?:so |ca\.? |etwa |um die )*)([1-9]|{_FEW}) {TENS_OF_CM}$", r"\1\2.\3"),
 )
@@ -136,7 +142,7 @@ def _turned(match: re.Match[str]) -> str:
     value = german_number(word)
     if value is not None:
         return shown(value)
-    return _part(word) or _with_part(word) or _with_point(word) or _named(word) or word
+    return _part(word) or _with_part(word) or _with_point(word) or _compound(word) or word
 
 
 def _third(after: str) -> str:
@@ -151,7 +157,8 @@ def _part(word: str) -> str | None:
     match = _PART.fullmatch(word)
     if match is None:
         return None
-    number = _NAMED_PARTS.get(match["number"]) or german_number(match["number"])
+    said = match["number"]
+    number = _NAMED_PARTS.get(said) or german_number(said) or german_number(said.removesuffix("s"))
     if number is None or number < _LEAST_PART:
         return None
     return f"1/{number} s" if match["unit"] or number >= SURE_TIME else f"1/{number}"
@@ -173,6 +180,13 @@ def _with_point(word: str) -> str | None:
     if len(numbers) != _SIDES or None in numbers:
         return None
     return ".".join(map(str, numbers))
+
+
+def _compound(word: str) -> str | None:
+    """`sechserstopper`, `zwölfmeterfall` as two words; `achter` with its number in digits."""
+    match = _COMPOUND.fullmatch(word)
+    number = match and german_number(match["number"])
+    return f"{shown(number)} {match['thing']}" if match and number else _named(word)
 
 
 def _named(word: str) -> str | None:

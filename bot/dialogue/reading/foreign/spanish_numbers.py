@@ -77,7 +77,7 @@ JOINTS: Final[Rules] = rules(
     (r"\b(?:la )?tercera parte de (?:un )?segundo\b", "1/3 s"),
     (r"\b(?:la )?cuarta parte de (?:un )?segundo\b", "1/4 s"),
     (r"\b(?:la )?quinta parte de (?:un )?segundo\b", "1/5 s"),
-    (r"\b(?:un )?medio segundo\b|\bmedia? de segundo\b", "1/2 s"),
+    (r"\b(?:un )?medio seg(?:undo)?\b|\bmedia? de segundo\b", "1/2 s"),
     (rf"\btercio (?=de {_STOP})", "1/3 "),
     (
         r"\bun (?=(?:paso|diafragma|stop)\b|punto (?:de|mas|menos|por|arriba|abajo|oscur\w*))",
@@ -90,6 +90,7 @@ JOINTS: Final[Rules] = rules(
     (rf"\b({VALUE}) y medi[oa](?= (?:segundos|metros|pasos|stops))", r"\1.5"),
     (r"\bun (?=(?:metro|segundo|kilometro)\b)", "1 "),
     (rf"\b({VALUE}) (?:metros?|m) (?:con )?{TENS_OF_CM}{NO_UNIT}", r"\1.\2 m"),
+    (rf"\b({VALUE}) (?:metros?|m) (?:con )?ten\b{NO_UNIT}", r"\1.1 m"),
     (rf"(?<!\w )(?<!\d)\bmetro (?:con )?{TENS_OF_CM}{NO_UNIT}", r"1.\1 m"),
     (rf"\b(a|en|mide|medira) (one|two|three) {TENS_OF_CM}{NO_UNIT}(?=$|[,.;!])", r"\1 \2.\3 m"),
     (rf"^((?:como |unos |a )*)([1-9]|{_FEW}) {TENS_OF_CM}$", r"\1\2.\3"),
