@@ -36,6 +36,8 @@ _MADE: Final = (
     "beyond_",
     "again_",
     "anew_",
+    "folk_",
+    "terse_",
 )
 #: Questions about dangers: neither harmless talk nor danger.
 _BETWEEN: Final = frozenset({"Q26", "Q27", "M20", "M21"})
