@@ -86,7 +86,7 @@ JOINTS: Final[Rules] = rules(
     (rf"(?<=\d/\d) de (?={_STOP})", " "),
     (r"\b(?:un )?medio metro\b", "0.5 m"),
     (rf"\b(?:un )?medi[oa] (?={_STOP}s?\b)", "1/2 "),
-    (r"\b(1/\d+) de segundo\b", r"\1 s"),
+    (r"\b(1/\d+) de seg(?:undo)?\b", r"\1 s"),
     (rf"\b({VALUE}) y medi[oa](?= (?:segundos|metros|pasos|stops))", r"\1.5"),
     (r"\bun (?=(?:metro|segundo|kilometro)\b)", "1 "),
     (rf"\b({VALUE}) (?:metros?|m) (?:con )?{TENS_OF_CM}{NO_UNIT}", r"\1.\2 m"),
