@@ -108,7 +108,8 @@ def german_number(word: str) -> int | None:
     Args:
         word: in lower case, with umlauts, their two letters, or none.
     """
-    plain = _SWISS.get(word, word).translate(_UMLAUTS).replace("fuenf", "funf").replace("zwoelf", "zwolf")
+    plain = _SWISS.get(word, word).translate(_UMLAUTS)
+    plain = plain.replace("fuenf", "funf").replace("zwoelf", "zwolf")
     plain = re.sub(r"z(?:ich|g)\b", "zig", plain).replace("dreissg", "dreissig")
     match = None if plain in _NO_NUMBERS else _NUMBER.fullmatch(plain)
     if match is None:
