@@ -12,6 +12,7 @@ from hypothesis import strategies as st
 from bot.dialogue.reading import foreign, read
 from bot.dialogue.reading.foreign import GLOSSED, glossed
 from bot.dialogue.reading.foreign.clocks import with_clocks
+from bot.dialogue.reading.foreign.dialects import in_standard
 from bot.dialogue.reading.foreign.german_numbers import german_number
 from bot.dialogue.reading.foreign.number_words import in_english
 from bot.dialogue.reading.foreign.slips import mended
@@ -21,7 +22,8 @@ GERMAN_WORDS = [
     ("siebzich", 70), ("zwanzg", 20), ("achtundzwanzig", 28), ("hundert", 100),
     ("einhundertfünfundzwanzig", 125), ("zweihundertfuenfzig", 250), ("tausend", 1000),
     ("zweitausendfünfhundert", 2500), ("ein", None), ("und", None), ("stein", None),
-    ("achtung", None), ("", None), ("sechzehnhundert", 1600), ("zwölfhundertfünfzig", 1250),
+    ("achtung", None), ("", None), ("drissg", 30), ("zwöi", 2), ("vierasechzig", 64),
+    ("sechzehnhundert", 1600), ("zwölfhundertfünfzig", 1250),
 ]  # fmt: skip
 
 
@@ -60,6 +62,14 @@ NUMBERS = [
     ("de", "der dreier", "der dreier"),
     ("de", "zwei meter fuffzig hoch", "2.50 m hoch"),
     ("de", "zwei fuffzig", "2.50"),
+    ("de", "an meter zwanzg", "1.20 m"),
+    ("de", "ein meter zehn hoch", "1.1 m hoch"),
+    ("de", "a viertl sekund, ein sechstel", "1/4 s, 1/6 s"),
+    (
+        "de",
+        "sechserstopper, zwölfmeterfall, klarerstopper",
+        "six stopper, 12 meterfall, klarerstopper",
+    ),
     ("de", "acht bis zehn meter", "8-10 meter"),
     ("de", "14-24 2,8, 35er 1,4", "14-24 2.8, 35er 1.4"),
     ("de", "iso 100,24mm", "iso 100,24mm"),
@@ -82,6 +92,9 @@ NUMBERS = [
     ("es", "un paso y un tercio", "1 1/3 pasos"),
     ("es", "metro y medio", "1.5 metros"),
     ("es", "a pie y medio", "a 1.5 pies"),
+    ("es", "a metro y cuarto", "a 1.25 metros"),
+    ("es", "dos metros y cuarto", "2.25 metros"),
+    ("es", "un metro diez", "1.1 m"),
     ("es", "3 km y medio", "3.5 km"),
     ("es", "menos dos y medio", "menos 2.5"),
     ("es", "metro ochenta, mi hijo", "1.80 m, mi hijo"),
@@ -130,6 +143,24 @@ CLOCKS = [
 def test_spoken_times_of_day_become_digits(language: str, text: str, clock: str) -> None:
     """Halves, quarters and minutes, before and after; a bare hour stays."""
     assert with_clocks(text, language) == clock
+
+
+DIALECTS = [
+    ("da foi is acht meter, hab i gmessen", "da fall is acht meter, hab ich gemessen"),
+    ("runtergschraubt und gnommen", "runtergeschraubt und genommen"),
+    (
+        "d kamera isch uf em stativ, es 35er han i druf",
+        "d kamera ist auf dem stativ, es 35er hab ich drauf",
+    ),
+    ("stativ aufbaut, an nd8 drauf", "stativ aufgebaut, ein nd8 drauf"),
+    ("grad gut, an der wand", "grad gut, an der wand"),
+]
+
+
+@pytest.mark.parametrize(("text", "standard"), DIALECTS)
+def test_dialects_become_standard_german(text: str, standard: str) -> None:
+    """What the south and the Swiss write is put into the words that wordings know."""
+    assert in_standard(text) == standard
 
 
 SLIPS = [
