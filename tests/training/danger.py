@@ -41,6 +41,8 @@ _MADE: Final = (
 )
 #: Questions about dangers: neither harmless talk nor danger.
 _BETWEEN: Final = frozenset({"Q26", "Q27", "M20", "M21"})
+#: Dangers stand among these, too: they are no plain talk.
+_NO_TALK: Final = ("dozen_", "later_13")
 #: What is danger, or like it, counts more than plain talk (own rule).
 _COUNTS: Final = 2.0
 #: The older harmless lines are the nearest to danger of all (own rule).
@@ -104,7 +106,8 @@ def _walked() -> Iterable[str]:
 def _talk() -> Iterable[str]:
     """Messages full of facts, and the even halves of people's other messages."""
     for path in sorted(_CORPUS.glob("*.jsonl")):
-        yield from (json.loads(line)["text"] for line in path.read_text("utf-8").splitlines())
+        if not path.name.startswith(_NO_TALK):
+            yield from (json.loads(line)["text"] for line in path.read_text("utf-8").splitlines())
     for name in ("facts", "de_facts", "es_facts", "questions", "symptoms"):
         for line in lines_of(f"{name}.jsonl", "even"):
             row = json.loads(line)
