@@ -42,7 +42,7 @@ _MADE: Final = (
 #: Questions about dangers: neither harmless talk nor danger.
 _BETWEEN: Final = frozenset({"Q26", "Q27", "M20", "M21"})
 #: Dangers stand among these, too: they are no plain talk.
-_NO_TALK: Final = ("dozen_", "later_13")
+_NO_TALK: Final = ("dozen_questions",)
 #: What is danger, or like it, counts more than plain talk (own rule).
 _COUNTS: Final = 2.0
 #: The older harmless lines are the nearest to danger of all (own rule).
