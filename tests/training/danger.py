@@ -41,8 +41,8 @@ _MADE: Final = (
 )
 #: Questions about dangers: neither harmless talk nor danger.
 _BETWEEN: Final = frozenset({"Q26", "Q27", "M20", "M21"})
-#: Dangers stand among these, too: they are no plain talk.
-_NO_TALK: Final = ("dozen_questions",)
+#: What is asked, by topic, that is no plain talk either.
+TOPICS_BETWEEN: Final = frozenset({"wading", "climb", "carrying", "looking_up", "time_forgotten"})
 #: What is danger, or like it, counts more than plain talk (own rule).
 _COUNTS: Final = 2.0
 #: The older harmless lines are the nearest to danger of all (own rule).
@@ -106,8 +106,9 @@ def _walked() -> Iterable[str]:
 def _talk() -> Iterable[str]:
     """Messages full of facts, and the even halves of people's other messages."""
     for path in sorted(_CORPUS.glob("*.jsonl")):
-        if not path.name.startswith(_NO_TALK):
-            yield from (json.loads(line)["text"] for line in path.read_text("utf-8").splitlines())
+        for row in map(json.loads, path.read_text("utf-8").splitlines()):
+            if row.get("topic") not in TOPICS_BETWEEN:
+                yield row["text"]
     for name in ("facts", "de_facts", "es_facts", "questions", "symptoms"):
         for line in lines_of(f"{name}.jsonl", "even"):
             row = json.loads(line)

@@ -70,6 +70,8 @@ _UNIT: Final = rf"(?:{LENGTH}|mm|s|sek|sekunden?|blenden?|stufen?)"
 _A: Final = r"(?:eine?[rnm]?|'?ne[rnm]?|an?|e)"
 #: What a half behind is none of: "f 13 halbe Sekunde".
 _NO_SETTING: Final = r"(?<!f )(?<!f/)(?<!iso )(?<!blende )"
+#: What stands below a fraction bar is no whole before a part: "1/4 und 1/2 s".
+_NO_PART: Final = r"(?<![\d./])"
 _AND_A: Final = r"(?:und )?(?:ein(?:e|en)? )?"
 _FEW: Final = "|".join(SMALL[1:])
 _TENTHS: Final = re.compile(rf"\b({VALUE}) 1/10(?: s)?(?: ?sek(?:unden?)?)?\b")
@@ -77,8 +79,8 @@ _TENTHS: Final = re.compile(rf"\b({VALUE}) 1/10(?: s)?(?: ?sek(?:unden?)?)?\b")
 JOINTS: Final[Rules] = rules(
     (rf"\b{_A}[ -](1/\d+)", r"\1"),
     (r"\b(?:anderthalb|einundeinhalb)(?:e[rn]?)?\b", "1.5"),
-    (rf"{_NO_SETTING}\b({VALUE}) {_AND_A}(?:halb(?:e[rnsm]?)?|1/2)(?= {_UNIT}\b)", r"\1.5"),
-    (rf"\b({VALUE}) und (?:eine? )?(1/[34]|[23]/[34])\b", r"\1 \2"),
+    (rf"{_NO_SETTING}{_NO_PART}\b({VALUE}) {_AND_A}(?:halb(?:e[rnsm]?)?|1/2)(?= {_UNIT}\b)", r"\1.5"),
+    (rf"{_NO_PART}\b({VALUE}) und (?:eine? )?(1/[34]|[23]/[34])\b", r"\1 \2"),
     (rf"\b(?:{_A} )?drittel-?(?=(?:blenden)?stufe\b|blende\b)", "1/3 "),
     (r"\bzweidrittel", "2/3 "),
     (rf"\b(?:{_A} )?halb-?(?=(?:blenden)?stufe\b|blende\b)", "1/2 "),
