@@ -87,12 +87,13 @@ def test_messages_full_of_facts_are_harmless() -> None:
 
     Questions about dangers are neither: see the topics between.
     """
-    alarming = []
-    for path in sorted(CORPUS.glob("*.jsonl")):
-        for row in map(json.loads, path.read_text(encoding="utf-8").splitlines()):
-            if row.get("topic") not in TOPICS_BETWEEN and read_danger(row["text"]):
-                alarming.append(row["text"])
-    assert set(alarming) <= SPEAKS_UP
+    lines = (
+        line
+        for path in sorted(CORPUS.glob("*.jsonl"))
+        for line in path.read_text(encoding="utf-8").splitlines()
+    )
+    told = [row["text"] for row in map(json.loads, lines) if row.get("topic") not in TOPICS_BETWEEN]
+    assert {text for text in told if read_danger(text)} <= SPEAKS_UP
 
 
 def test_own_words_are_harmless() -> None:

@@ -79,7 +79,10 @@ _TENTHS: Final = re.compile(rf"\b({VALUE}) 1/10(?: s)?(?: ?sek(?:unden?)?)?\b")
 JOINTS: Final[Rules] = rules(
     (rf"\b{_A}[ -](1/\d+)", r"\1"),
     (r"\b(?:anderthalb|einundeinhalb)(?:e[rn]?)?\b", "1.5"),
-    (rf"{_NO_SETTING}{_NO_PART}\b({VALUE}) {_AND_A}(?:halb(?:e[rnsm]?)?|1/2)(?= {_UNIT}\b)", r"\1.5"),
+    (
+        rf"{_NO_SETTING}{_NO_PART}\b({VALUE}) {_AND_A}(?:halb(?:e[rnsm]?)?|1/2)(?= {_UNIT}\b)",
+        r"\1.5",
+    ),
     (rf"{_NO_PART}\b({VALUE}) und (?:eine? )?(1/[34]|[23]/[34])\b", r"\1 \2"),
     (rf"\b(?:{_A} )?drittel-?(?=(?:blenden)?stufe\b|blende\b)", "1/3 "),
     (r"\bzweidrittel", "2/3 "),
