@@ -101,16 +101,13 @@ def _up(turn: Turn, given: GivenSettings) -> None:
 
 
 def brighter(turn: Turn, stops: float) -> None:
-    """There is room: the next frame is brighter."""
+    """There is room of a third at least: the next frame is brighter, where a lever gives it."""
     given = take_settings(turn)
     if given is None:
         ask_for_settings(turn, Facts(blink=Blink.NOTHING))
         return
     stops = min(stops, SHEET_STOPS)
     solved = _plan_from(turn, given, stops)
-    if not solved.plan.steps and solved.plan.remaining_stops < SAME_STOPS:
-        holds(turn, "highlights.held")
-        return
     if not solved.plan.steps or any(step.lever is Lever.ISO for step in solved.plan.steps):
         holds(turn, "highlights.held_by_iso")  # more ISO gives the white no more light
         return
