@@ -71,12 +71,11 @@ def test_harmless_words_stay_harmless(row: list[str]) -> None:
     assert read_danger(row[1]) is None
 
 
-#: Strangers' facts that are no plain talk: a leader would speak up at all but the last. That one is
+#: Strangers' facts that are no plain talk: a leader would speak up at the first two. The third is
 #: asked about, which is one question too many.
 SPEAKS_UP: Final = frozenset(
     {
         "wasser geht mir bis zum schienbein, 35 cm tief",
-        "water's barely over my ankles",
         "luna llena y nada más, ni una linterna",
         "stockdunkle klamm, ganz schmaler spalt über mir",
     }
