@@ -6,7 +6,7 @@ from typing import Final, Literal
 
 from pydantic import AwareDatetime, Field
 
-from bot.dialogue.events import FrameChecked, FramesMeasured, MediaRef, Origin
+from bot.dialogue.events import FrameChecked, FramesMeasured, MediaRef, Origin, PlaceReceived
 from bot.dialogue.facts import Facts, Need, Units
 from bot.dialogue.kept import BorderAnswer, Measured, Review, Together
 from bot.dialogue.lateness import Seen
@@ -57,6 +57,16 @@ class Position(Stored):
     shared_at: AwareDatetime
     #: Where it was shared: it is given back in a group room only if it was shared there.
     room_id: str = ""
+
+    @classmethod
+    def shared(cls, event: PlaceReceived) -> Position:
+        """The location of an event that shares one."""
+        return cls(
+            latitude=event.latitude,
+            longitude=event.longitude,
+            shared_at=event.origin.sent_at,
+            room_id=event.origin.room_id,
+        )
 
     def is_for(self, origin: Origin) -> bool:
         """Whether it may be spoken of where an event came from."""

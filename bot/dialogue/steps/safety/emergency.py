@@ -129,16 +129,11 @@ def ask_again(turn: Turn) -> None:
     position = turn.context.person.position
     if position is None:
         turn.say(Role.CHECK, "danger.position_unknown")
-    elif not _may_be_told(turn, position):
+    elif not position.is_for(turn.origin):
         turn.say(Role.CHECK, "danger.position_elsewhere")
     else:
         _say_position(turn, position)
     turn.ask("safe")
-
-
-def _may_be_told(turn: Turn, position: Position) -> bool:
-    """What was shared in the direct room stays there."""
-    return turn.origin.direct or position.room_id == turn.origin.room_id
 
 
 def _say_position(turn: Turn, position: Position) -> None:
@@ -157,8 +152,8 @@ def _place_and_time(position: Position) -> tuple[str, str]:
 
 def _show_on_map(turn: Turn) -> None:
     """The last shared position as a place that clients show on a map; once, when it begins."""
-    position = turn.context.person.position
-    if position is None or not _may_be_told(turn, position):
+    position = turn.position
+    if position is None:
         return
     place, time = _place_and_time(position)
     turn.do(
@@ -212,13 +207,7 @@ def held(turn: Turn) -> None:
 
 def place_shared(turn: Turn, event: PlaceReceived) -> None:
     """A location shared in an emergency: kept and given back to be read out, nothing else."""
-    position = Position(
-        latitude=event.latitude,
-        longitude=event.longitude,
-        shared_at=event.origin.sent_at,
-        room_id=event.origin.room_id,
-    )
-    turn.change_person(position=position)
+    turn.change_person(position=Position.shared(event))
     held(turn)
 
 

@@ -83,13 +83,7 @@ def begin_quietly(turn: Turn) -> None:
 
 def place_shared(turn: Turn, event: PlaceReceived) -> None:
     """A shared location: kept for an emergency and for the sun, answered with the sunset."""
-    position = Position(
-        latitude=event.latitude,
-        longitude=event.longitude,
-        shared_at=event.origin.sent_at,
-        room_id=event.origin.room_id,
-    )
-    turn.change_person(position=position)
+    turn.change_person(position=Position.shared(event))
     _leave_home(turn)
     way, sunset = way_of(turn.facts, turn.trip), _sunset(turn)
     if sunset is None:
