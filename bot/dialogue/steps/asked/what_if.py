@@ -181,7 +181,7 @@ def _say_look_before(turn: Turn, given: GivenSettings, asked: Facts, time_s: flo
             look=TEXTS[f"look.{look_of(was).value}"],
             share=measures.percent(was),
         )
-    reasons.explain_share(turn, after, time_s, reckoning.camera_of(facts))
+    reasons.explain_share(turn, after, time_s, turn.camera)
 
 
 def _say_depth(turn: Turn, after: GivenSettings, asked: Facts) -> None:

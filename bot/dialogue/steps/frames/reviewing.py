@@ -113,9 +113,7 @@ def _say_look(turn: Turn, when: str) -> None:
 def ends_of_look(turn: Turn) -> tuple[str, str]:
     """The shortest and the longest time of the wished look, as the dial shows them."""
     camera = turn.camera
-    focal_mm = reckoning.focal_of(turn.facts)
-    flow = reckoning.flowing_or_usual(turn.facts, focal_mm)
-    ends = flow.times(reckoning.wished_look(turn.facts))
+    ends = reckoning.flow_of(turn.facts).times(reckoning.wished_look(turn.facts))
     shortest, longest = (solving.time_text(time_s, camera) for time_s in ends)
     return shortest, longest
 

@@ -5,7 +5,6 @@ from __future__ import annotations
 import re
 from typing import Final
 
-from bot.dialogue import resting
 from bot.dialogue.compose import Part, Role
 from bot.dialogue.steps.visits import planning
 from bot.dialogue.turn import Turn
@@ -28,7 +27,7 @@ def say(turn: Turn, text: str) -> None:
     """
     walk = turn.context.conversation.walk
     silent = turn.urgent or not turn.parts or walk is None
-    if silent or planning.is_planning(turn) or resting.is_at_home(turn.context, turn.now):
+    if silent or planning.is_planning(turn) or turn.is_at_home:
         return
     said = text.casefold()
     if _MUCH.search(said) and "rain.before" not in turn.walk.checks:

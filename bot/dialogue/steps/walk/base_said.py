@@ -196,8 +196,7 @@ def say_support(turn: Turn, facts: Facts) -> None:
 def _say_phone(turn: Turn) -> None:
     """How to take it with a phone; where its time is short of the look, averaging makes it up."""
     given, look = turn.walk.given, reckoning.wished_look(turn.facts)
-    flow = reckoning.flowing_or_usual(turn.facts, reckoning.focal_of(turn.facts))
-    aim_s = flow.time_for(aim_of(turn, look))
+    aim_s = reckoning.flow_of(turn.facts).time_for(aim_of(turn, look))
     frames = 0 if given is None else math.ceil(aim_s / given.shutter_s)
     if given is None or not _LEAST_AVERAGED <= frames <= _MOST_AVERAGED:
         turn.say(Role.CHECK, "base.phone_take")
