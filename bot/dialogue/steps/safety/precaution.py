@@ -19,14 +19,14 @@ def answer(turn: Turn, text: str) -> bool:
         turn: the answer under construction.
         text: the message, as typed.
     """
-    if only_cold_hands(text):
+    cold, talk = only_cold_hands(text), only_talk(text)
+    if not (cold or talk) or _tells_more(turn, text):
+        return False
+    if cold:
         turn.say(Role.SAFETY, "precaution.cold_hands")
         manner.note_hands(turn, text)
         repeat.put_again_if_open(turn, whole=False)
         return True
-    talk = only_talk(text)
-    if not talk or read(glossed(without_talk(text)[0], turn.context.person.language)).known():
-        return False
     if Talk.WHERE_NOT in talk:
         turn.say(Role.SETTINGS, "precaution.where_not")
     elif Talk.NOTE_HOME in talk:
@@ -36,3 +36,8 @@ def answer(turn: Turn, text: str) -> bool:
         return False
     repeat.put_again_if_open(turn)
     return True
+
+
+def _tells_more(turn: Turn, text: str) -> bool:
+    """Whether it tells facts beside it, which are to be taken in."""
+    return bool(read(glossed(without_talk(text)[0], turn.context.person.language)).known())
