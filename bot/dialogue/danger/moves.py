@@ -62,8 +62,30 @@ _FOUND: Final = {move: re.compile(pattern) for move, pattern in _MOVES.items()}
 _NOT: Final = re.compile(
     r"\b(?:not|cant|cannot|wont|dont|no|never|nicht|kein\w*|nunca|tampoco|if|wenn|si|should|can"
     r"|shall|soll\w*|kann|debo|puedo|across|cross|wade|through|other side|ford|stuck|trapped|durch"
-    r"|furt|cruz\w*|vad\w*|atrapad\w*|lip|edge|kante|borde)\b"
+    r"|furt|cruz\w*|vad\w*|atrapad\w*)\b"
 )
+#: What one leaves behind: what comes out of the gorge is not in it.
+_LEFT: Final = re.compile(
+    r"\b(?:out of|away from|off|above|clear of|(?:raus|heraus|weg) (?:aus|von|vom)|aus|oberhalb"
+    r"|fuera de|lejos de|(?:salimos|saliendo|salgo) de)(?: (?:the|this|that|der|dem|la|el|here))*"
+    r" \w+"
+)
+#: Where nobody goes in a flood or a storm, and what tells of somebody hurt: no move is right then.
+_TO_DANGER: Final = re.compile(
+    r"\b(?:water|creek|streams?|river|falls?|gorge|canyon|bed|bank|pool|rocks?|ridge|crest|summit"
+    r"|tree|cliff|wall|lip|edge|swim\w*|fell|fallen|limp\w*|hurt|injured|bach\w*|fluss\w*|wasser|schlucht"
+    r"|klamm|ufer|kante|grat|gipfel|baum|wand|gesturzt|gefallen|verletzt|hinkt|agua|rio|arroyo|cauce"
+    r"|cascada|garganta|barranco|orilla|borde|cresta|cumbre|arbol|herid\w*|cojea|cayo)\b"
+)
+#: What nobody goes back for, and who is not with them.
+_FOR_GEAR: Final = re.compile(
+    r"\b(?:tripod|camera|lens|bags?|backpack|gear|filters?|batter\w*|frames?|shots?|pictures?"
+    r"|one last|running out|(?:he|she|they|who) (?:went|goes|is|stay\w*)|stativ|kamera|rucksack"
+    r"|tasche|akku|ausrustung|bild|tripode|camara|mochila|bolsa|foto|equipo"
+    r"|bateria)\b"
+)
+#: A way that goes down leads to the water.
+_DOWN: Final = re.compile(r"\b(?:down|along|runter|unten|entlang|abajo|bajo|baja)\b")
 _QUIETER: Final = re.compile(
     r"\b(?:not|no|isnt|kein\w*|nicht) (?:\w+ )?(?:louder|lauter|mas fuerte)\b"
 )
@@ -78,10 +100,12 @@ def move_of(text: str) -> Move | None:
     said = folded(text)
     if _FOUND[Move.LOUDER].search(said) and not _QUIETER.search(said):
         return Move.LOUDER
-    if "?" in text:
+    if "?" in text or _TO_DANGER.search(_LEFT.sub(" ", said)):
         return None
     if _FOUND[Move.LEAD].search(said):
         return Move.LEAD
-    if _NOT.search(said):
+    if _NOT.search(said) or _FOR_GEAR.search(said):
         return None
-    return next((move for move in (Move.WAY, Move.GOING) if _FOUND[move].search(said)), None)
+    if _FOUND[Move.WAY].search(said) and not _DOWN.search(said):
+        return Move.WAY
+    return Move.GOING if _FOUND[Move.GOING].search(said) else None
