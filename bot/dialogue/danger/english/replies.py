@@ -8,7 +8,11 @@ from typing import Final
 from bot.dialogue.danger.rules import PERSON
 
 _GOOD: Final = (
-    r"(?:safe|fine|ok|okay|alright|all right|good|unhurt|out|back|found|well|down|together|dry"
+    r"(?:safe|fine|ok|okay|alright|all right|good|unhurt|out|well|together|dry"
+    # On the way down the creek, or back along it, nobody is safe; nor is a way found that is not
+    # theirs.
+    r"|back(?! (?:down|along|through|into)\b)|down(?! (?:the|this|that|along|through|into)\b)"
+    r"|found(?! an?\b)"
     r"|ashore|home|off (?:the|that) (?:edge|lip|rocks?|ledge|ice)|rescued|accounted for)\b"
     # "I'm fine with f/8", "out of sight", "good at this" say nothing of anybody's safety.
     r"(?! (?:of (?:sight|reach|battery|ideas)|with(?! (?:us|me|him|her|them))|for|at this"
@@ -148,7 +152,10 @@ REPLIES: Final[Mapping[str, tuple[str, ...]]] = {
             r"|stand there))*(?= ,|$)"
         ),
         rf"\b(?:back|off|heading|going|walking)(?: back| down| off)? to the {_CAR}\b",
-        r"\b(?:stays?|staying|keeps?) (?:on the (?:bank|shore)|ashore|dry|out of the \w+)\b",
+        (
+            r"(?<!not )(?<!never )\b(?:stays?|staying|keeps?) (?:on the (?:bank|shore)|ashore"
+            r"|out of the (?:water|river|creek|stream|pool))\b"
+        ),
         r"\b(?:then not|never mind|forget it|not going(?: there)?|better not)(?= ,|$)",
     ),
     "somebody": (
@@ -196,6 +203,9 @@ REPLIES: Final[Mapping[str, tuple[str, ...]]] = {
             r" of)\b"
         ),
         r"\b(?<!so )(?:are (?:we|they|you)|is (?:he|she|it))\b",
+        # Somebody is elsewhere, or looked for.
+        r"\b(?:is|are) (?:down|out|over|in) there\b",
+        r"\b(?:searching|looking for|calling (?:him|her|them|his|their))\b",
     ),
     "after_no": (
         r"all|we|i|everyone|everybody|nobody|it|that|this|just|only|thanks|thank|he|she|they|none",

@@ -21,7 +21,10 @@ _GEHOLT: Final = r"(?:raus\w*|herausgeholt|herausgezogen|gefunden|gerettet|wiede
 
 REPLIES: Final[Mapping[str, tuple[str, ...]]] = {
     "all": (
-        rf"\b(?:wir|alle|beide|jeder|die ganze gruppe)(?: \w+){{0,4}}? {_GOOD}",
+        (
+            r"\b(?:wir|alle|beide|jeder|die ganze gruppe)"
+            rf"(?: (?!bachbett|flussbett|durch)\w+){{0,4}}? {_GOOD}"
+        ),
         rf"\b(?:uns|allen|beiden)(?: beiden| allen)? {_GUT}|\b{_GUT} (?:uns|allen)\b",
         r"\bes geht (?:uns|allen)(?: \w+)? gut\b",
         r"\balles (?:gut|ok|okay|in ordnung|bestens|paletti|super|prima|ruhig|im griff)\b",
@@ -29,7 +32,9 @@ REPLIES: Final[Mapping[str, tuple[str, ...]]] = {
         r"\b(?:niemand|keiner|keinem|niemandem)(?: \w+){0,2} (?:verletzt|in gefahr|passiert)\b",
         rf"\b(?:wieder|zuruck) {_AM_WEG}\b",
         (
-            r"\b(?:wir|alle)(?: \w+){0,2}? oben (?:am|auf (?:dem|der)|beim) (?:weg|pfad|steig"
+            r"\b(?:wir sind|alle)"
+            r"(?: (?:jetzt|nun|schon|wieder|alle|sind|heil|sicher|gut|zusammen))*"
+            r" oben (?:am|auf (?:dem|der)|beim) (?:weg|pfad|steig"
             r"|forstweg|wanderweg|strasse|parkplatz|auto|hutte|wiese)\b"
         ),
         r"\bkeine gefahr\b",
@@ -98,7 +103,7 @@ REPLIES: Final[Mapping[str, tuple[str, ...]]] = {
             r"\b(?:bin|sind|ist|geh\w*|tret\w*)(?: (?!nicht)\w+){0,2}"
             r" (?:zuruck|weg|runter|zuruckgegangen|zuruckgetreten|weggegangen|runtergekommen)\b"
         ),
-        r"\bbleib\w*(?: (?!nicht)\w+| ,){0,3} (?:am ufer|an land|auf dem trockenen)\b",
+        r"\bbleib\w*(?: (?!nicht|nie)\w+| ,){0,3} (?:am ufer|an land|auf dem trockenen)\b",
         r"\bbleib\w* (?:draussen aus|raus aus|aus) dem (?:wasser|bach|fluss)\b",
         r"\b(?:zuruck|heim|runter|jetzt|geh\w*)(?: \w+)? zum (?:auto|wagen|parkplatz|bus)\b",
         (
@@ -141,6 +146,11 @@ REPLIES: Final[Mapping[str, tuple[str, ...]]] = {
             r"|hoff\w*|wenn"
             r"|falls|glaub\w*|denk\w*|vielleicht|wohl|ausser|bis auf|vermiss\w*|warte\w*|ob|hilfe"
             r"|sobald|gleich)\b"
+        ),
+        # Somebody is elsewhere, or looked for.
+        (
+            r"\b(?:ist|liegt|steht|hangt|sitzt) (?:da |dort )?(?:unten|drin|draussen)(?= ,|$)"
+            r"|\b(?:such\w*|rufen nach)\b"
         ),
     ),
     "after_no": (

@@ -33,7 +33,9 @@ REPLIES: Final[Mapping[str, tuple[str, ...]]] = {
         rf"\bde (?:vuelta|nuevo) en (?:el|la) {_CAMINO}\b",
         r"\bencontramos el (?:camino|sendero)\b",
         (
-            r"\b(?:todos|todas|estamos)(?: \w+){0,2}? arriba en (?:el (?:camino|sendero|coche"
+            r"\b(?:todos|todas|estamos)"
+            r"(?: (?:ya|todos|todas|estamos|bien|juntos|juntas|a salvo|ahora))*"
+            r" arriba en (?:el (?:camino|sendero|coche"
             r"|refugio|aparcamiento)|la (?:pista|carretera))\b"
         ),
     ),
@@ -97,7 +99,8 @@ REPLIES: Final[Mapping[str, tuple[str, ...]]] = {
     "stepped_back": (
         r"\b(?:me he|nos hemos|se ha|se han) (?:apartado|alejado|retirado|quitado|echado atras)\b",
         (
-            r"\b(?:me|se|nos) (?:quedo|queda|quedan|quedamos|quedare)(?: (?!no\b)\w+){0,2}"
+            r"(?<!no )(?<!nunca )\b(?:me|se|nos)"
+            r" (?:quedo|queda|quedan|quedamos|quedare)(?: (?!no\b)\w+){0,2}"
             r" (?:en (?:la orilla|tierra|seco)|fuera del (?:agua|arroyo|rio))\b"
         ),
         r"\b(?:me|nos) (?:aparte|aleje|retire|quite|apartamos|alejamos)\b|\bya (?:baje|bajamos)\b",
@@ -142,6 +145,8 @@ REPLIES: Final[Mapping[str, tuple[str, ...]]] = {
             r"|menos"
             r"|excepto|salvo que|faltan?|espera\w*|ayuda|pronto|(?<!^)si|mientras|hasta)\b"
         ),
+        # Somebody is elsewhere, or looked for.
+        r"\b(?:busca\w*|llamandol\w*|(?:sigue|esta) (?:(?:ahi|alli) )?(?:abajo|dentro))\b",
     ),
     "after_no": (
         r"todo|todos|todas|estamos|estoy|nadie|era|fue|solo|gracias|ya|paso|ha pasado|hay peligro",
