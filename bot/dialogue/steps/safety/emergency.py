@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-import re
 from datetime import timedelta
 from typing import Final
 from zoneinfo import ZoneInfo
@@ -12,8 +11,8 @@ from bot.dialogue.actions import Say, SharedPlace
 from bot.dialogue.compose import Role
 from bot.dialogue.context import Doubt, Emergency, Position
 from bot.dialogue.danger import Danger, DangerKind, Level, Whose, gravest, whose
-from bot.dialogue.danger.folding import folded
 from bot.dialogue.danger.names import asks
+from bot.dialogue.danger.whereabouts import tells_of_being_there, tells_of_outside
 from bot.dialogue.events import PlaceReceived
 from bot.dialogue.lateness import CLOCKS_DIFFER
 from bot.dialogue.meaning.visit_words import speaks_of_day_to_come
@@ -30,12 +29,8 @@ from core.sun.zone import zone_name
 _SHOWN_M: Final = 12.0
 #: A place nearer to the fall than this is not taken for a safe one [m] (own rule).
 _AWAY_M: Final = 10.0
-#: So long a storm may go on over who has taken shelter (own rule), and words of who left it.
+#: So long a storm may go on over who has taken shelter (own rule).
 _SHELTERED: Final = timedelta(hours=3)
-_OUTSIDE: Final = re.compile(
-    r"\b(?:water|falls?|creek|stream|river|gorge|canyon|out|outside|back|tripod|tree|ridge|wasser"
-    r"|bach|fluss|schlucht|draussen|zuruck|baum|agua|cascada|rio|arroyo|garganta|fuera|arbol)\b"
-)
 
 
 def answer(turn: Turn, danger: Danger, text: str) -> None:
@@ -79,23 +74,25 @@ def _thunders_on(turn: Turn, danger: Danger, text: str) -> bool:
     if since is None or danger.kind is not DangerKind.THUNDER:
         return False
     stayed = conversation.question is None and conversation.emergency is None
-    return stayed and turn.now - since <= _SHELTERED and not _OUTSIDE.search(folded(text))
+    return stayed and turn.now - since <= _SHELTERED and not tells_of_outside(text)
 
 
 def _is_planned(turn: Turn, text: str) -> bool:
     """Whether the place is one of a visit to come: nobody is there who would have to come back."""
     ahead = planning.is_planning(turn) and not turn.context.conversation.closed
-    return ahead and (asks(text) or speaks_of_day_to_come(text))
+    if not ahead or tells_of_being_there(text):
+        return False
+    return asks(text) or speaks_of_day_to_come(text)
 
 
 def _instruction(turn: Turn, danger: Danger, text: str) -> str:
-    """What protects from it; who wants to wade out of a flood is sent up, not to the bank."""
+    """What protects from it; in a flood nobody is sent to the bank, or down again."""
     planned = f"danger.{danger.kind.value}.planned"
     if planned in TEXTS and _is_planned(turn, text):
         return planned
     held = turn.context.conversation.emergency
     flooded = held is not None and held.kind == DangerKind.FLOOD.value
-    if flooded and danger.kind is DangerKind.WADING:
+    if flooded and danger.kind in {DangerKind.WADING, DangerKind.CLIMB}:
         return "danger.flood.again"
     return f"danger.{danger.kind.value}"
 
