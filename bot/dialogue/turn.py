@@ -8,7 +8,7 @@ from typing import Any
 from bot.dialogue import history, resting
 from bot.dialogue.actions import Action, Say
 from bot.dialogue.compose import AT_HOME, WHOLE, Part, Role, answer, has_room, question_part
-from bot.dialogue.context import Context, Position
+from bot.dialogue.context import Context, Length, Position
 from bot.dialogue.events import Origin
 from bot.dialogue.facts import Facts, Units
 from bot.dialogue.lateness import Arrival, Seen
@@ -55,6 +55,8 @@ class Turn:
         self.unheard = False
         #: Read at home, where there is light and time: the answer may be longer.
         self.roomy = False
+        #: Asked for as a whole, like `where am i`: a person's short messages do not cut it.
+        self.in_full = False
         self._keeps_why = False
         self._known, self._known_of = context.facts, context
         self._question: Question | None = None
@@ -280,6 +282,14 @@ class Turn:
             self.change_conversation(last_at=self.now)
         return self.context, (*actions, *self.actions)
 
+    def _length(self) -> Length:
+        """As the person wants messages, but what has to be whole is never short."""
+        length = self.context.person.length
+        in_full = self.in_full or self.is_at_home
+        if self.urgent or self._keeps_why or (in_full and length == "short"):
+            return "usual"
+        return length
+
     def _messages(self) -> list[Say]:
         """The answer in one or two messages; danger is never cut short, nor put as a poll."""
         person = self.context.person
@@ -287,7 +297,7 @@ class Turn:
             self.parts,
             [Part(Role.ASSUMPTION, note.key, note.values) for note in self.notes],
             question=self.question_name,
-            length="usual" if self.urgent or self._keeps_why else person.length,
+            length=self._length(),
             whole=AT_HOME if self.roomy else WHOLE,
             urgent=self.urgent,
             taps=person.taps and not self.urgent,

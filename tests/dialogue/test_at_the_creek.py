@@ -334,3 +334,51 @@ def test_a_file_without_camera_data_is_kept_by_the_settings_of_the_walk() -> Non
     player.say("1/8 s f/11 iso 100")
     player.happen("frame dots")
     assert "my_look.kept_walk" in keys_of(player, "keep")
+
+
+# what if, with what is in the bag
+
+
+@pytest.mark.parametrize(
+    ("tried", "stops", "time"),
+    [
+        ("what if i put the nd on", "3 stops darker", "2 s"),
+        ("what if i use my grey filter", "3 stops darker", "2 s"),
+        ("what if i use the 6 stop nd", "6 stops darker", "15 s"),
+    ],
+)
+def test_an_own_filter_is_tried_without_its_strength(tried: str, stops: str, time: str) -> None:
+    """The nd is the person's own, the weakest of several; a strength that is told is that one.
+
+    1/4 s by 2 to the third is 2 s, to the sixth 16 s, which dials mark 15 s (ISO 516).
+    """
+    player = walked(told=f"{TOLD}, 3 stop nd, 6 stop nd")
+    player.say("f/11 iso 100 1/4 s")
+    (message,) = player.say(tried)
+    assert message.body.startswith(f"f/11, ISO 100: {stops}; {time} instead of 1/4 s")
+
+
+def test_a_filter_nobody_has_is_not_tried() -> None:
+    """Without an nd in the bag the question is whether one is called for."""
+    player = walked(told=f"{TOLD}, no nd")
+    player.say("f/11 iso 100 1/4 s")
+    assert not any(key.startswith("what_if") for key in keys_of(player, "what if i put the nd on"))
+
+
+@pytest.mark.parametrize("cold", ["my fingers are frozen", "we are frozen stiff"])
+def test_frozen_people_are_no_frozen_water(cold: str) -> None:
+    """Cold hands change no settings."""
+    player = walked()
+    player.say("f/11 iso 100 1/4 s")
+    before = given_of(player)
+    keys = keys_of(player, cold)
+    assert not any(key.startswith("adjust.") for key in keys)
+    assert given_of(player) == before
+
+
+def test_short_messages_keep_what_is_asked_for_as_a_whole() -> None:
+    """`where am I` and what is said at home are whole, whatever the cold hands asked for."""
+    player = walked()
+    player.say("short")
+    player.say("f/11 iso 100 1/4 s")
+    assert {"where.known", "where.given"} <= set(keys_of(player, "where am i"))

@@ -132,6 +132,7 @@ def _passes_over(turn: Turn) -> bool:
 
 def _where(turn: Turn) -> None:
     """What was understood, and the step."""
+    turn.in_full = True
     conversation = turn.context.conversation
     if conversation.walk is None:
         turn.say(Role.SETTINGS, "where.no_walk")

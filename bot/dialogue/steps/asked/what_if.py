@@ -41,7 +41,11 @@ _LIGHTS: Final = (
     (re.compile(r"\bclouds? (?:comes?|came|over|moves?|covers?)\b|\bclouds over\b"), "overcast"),
 )
 _POLARISER_ON: Final = re.compile(r"\b(?:use|with|put|add|mount)\W+(?:\w+\W+){0,2}polari[sz]er\b")
-_ND_OFF: Final = re.compile(r"\b(?:without|no|take off|remove)\W+(?:\w+\W+)?(?:nd|grey filter)\b")
+_ND_OFF: Final = re.compile(
+    r"\b(?:without|no|take off|remove|leave)\W+(?:\w+\W+)?(?:nd|gr[ea]y filter)\b"
+)
+#: An ND that is named without its strength: the person's own.
+_OWN_ND: Final = re.compile(r"\b(?:nd|gr[ea]y filter)\b(?!\W?\d)")
 _BY: Final = re.compile(
     r"\b(\d+(?:[.,]\d+)?) ?(m|met(?:er|re)s?|ft|feet|foot)\b"
     r"(?: (?:further|farther|more))? (back|closer|nearer)\b"
@@ -72,7 +76,7 @@ def supposed(turn: Turn, text: str, facts: Facts) -> Facts:
     asks = asks and turn.walk.given is not None
     if not (facts.ask_what_if or _SUPPOSING.match(text) or goes_on or asks):
         return facts
-    tried = facts.updated(_happening(turn, text.casefold()))
+    tried = facts.updated(_happening(turn, text.casefold(), facts))
     if not tried.known().keys() & _TRIED:
         return facts
     if before is not None and goes_on:
@@ -80,7 +84,7 @@ def supposed(turn: Turn, text: str, facts: Facts) -> Facts:
     return tried.model_copy(update={"ask_what_if": True, "unread": ()})
 
 
-def _happening(turn: Turn, text: str) -> Facts:
+def _happening(turn: Turn, text: str, told: Facts) -> Facts:
     changes: dict[str, object] = {}
     for pattern, light in _LIGHTS:
         if pattern.search(text):
@@ -89,6 +93,8 @@ def _happening(turn: Turn, text: str) -> Facts:
         changes["polariser_on"] = True
     if _ND_OFF.search(text):
         changes["nd_on_stops"] = 0.0
+    elif told.nd_on_stops is None and turn.facts.nd_stops and _OWN_ND.search(text):
+        changes["nd_on_stops"] = min(turn.facts.nd_stops)
     moved, distance_m = _BY.search(text), turn.facts.distance_m
     if moved is not None and distance_m is not None:
         by_m = float(moved[1].replace(",", "."))
