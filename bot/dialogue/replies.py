@@ -127,7 +127,8 @@ def chosen(asked: Asked, text: str) -> str | None:
 
     The options' own words are those of the language that is being spoken; so is a bare yes or no.
     """
-    return _chosen(asked, text) or _chosen(asked, glossed(text, spoken_language()))
+    said = dict.fromkeys((text, glossed(text, spoken_language())))  # in English they are one
+    return next((value for one in said if (value := _chosen(asked, one))), None)
 
 
 def _chosen(asked: Asked, text: str) -> str | None:

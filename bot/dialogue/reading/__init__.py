@@ -87,7 +87,6 @@ _READERS: Final = (
 )
 
 
-@lru_cache(maxsize=32)
 def read(
     text: str, *, units: Units | None = None, expecting: frozenset[str] = frozenset()
 ) -> Facts:
@@ -102,6 +101,12 @@ def read(
         The facts; lengths in metres, times in seconds as marked, stops signed. Numbers that
         look meant and found no place are in `unread`; values beyond `draft.RANGES` too.
     """
+    return _read(text, units, expecting)
+
+
+#: What is left out and what is told as it is by default are one key.
+@lru_cache(maxsize=32)
+def _read(text: str, units: Units | None, expecting: frozenset[str]) -> Facts:
     draft = Draft(text, expecting, units)
     for reader in _READERS:
         reader(draft)

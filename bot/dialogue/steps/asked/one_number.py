@@ -42,7 +42,10 @@ def answer(turn: Turn, text: str) -> bool:
         turn: the answer under construction.
         text: the message in English.
     """
-    said, told = text.casefold().strip(), read(text, units=turn.units)
+    said = text.casefold().strip()
+    if not (_F_NUMBER.search(said) or _HOW_FAR.search(said)):
+        return False  # most messages: nothing is read then
+    told = read(text, units=turn.units)
     named, facts = told.known().keys(), turn.facts.updated(told)
     focal_mm = told.focal_mm or reckoning.focal_of(turn.facts)
     if focal_mm is None or reckoning.is_phone(facts):
