@@ -121,10 +121,8 @@ def shrunk(pixels: NDArray[_Code], halvings: int) -> NDArray[_Code]:
         Shape (H >> halvings, W >> halvings), or that with 3 channels.
     """
     for _ in range(halvings):
-        height, width = pixels.shape[0] // 2, pixels.shape[1] // 2
-        whole = pixels[: 2 * height, : 2 * width]
-        half = cv2.resize(whole, (width, height), interpolation=cv2.INTER_AREA)
-        pixels = half.astype(pixels.dtype, copy=False)
+        shape = (pixels.shape[0] // 2, pixels.shape[1] // 2, *pixels.shape[2:])
+        pixels = halved(pixels, np.empty(shape, pixels.dtype))
     return pixels
 
 

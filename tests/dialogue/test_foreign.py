@@ -46,6 +46,22 @@ MESSAGES = [
     ("es", "dos pasos de más", {"meter_stops": 2}),
     ("es", "el agua está hecha una sopa", {"symptoms": (Symptom.NO_TEXTURE,)}),
     ("es", "no parpadea nada", {"blink": Blink.NOTHING}),
+    ("de", "f/8 Grad passend", {"f_number": 8}),
+    ("de", "wie dreh ich am Polfilter", {"has_polariser": True, "polariser_on": None}),
+    ("de", "das Stativ steht in der Luft", {"has_tripod": True, "hand_held": False}),
+    ("de", "zum Auto 300 m Aufstieg", {"climb_m": 300, "walk_km": None}),
+    ("de", "nur das letzte Stück noch", {"section": None}),
+    ("de", "komisch, dass vor mir alles unscharf ist", {"symptoms": (Symptom.SOFT_ALL,)}),
+    ("de", "das wird mir so ein blauer Schleier", {"symptoms": (Symptom.BLUE_CAST,)}),
+    ("es", "no entiendo bien el trípode", {"has_tripod": True}),
+    ("es", "no entiendo el polarizador", {"has_polariser": True}),
+    ("es", "solo blanco y sin textura", {"symptoms": (Symptom.JUST_WHITE,)}),
+    ("es", "parece una sábana blanca", {"symptoms": (Symptom.JUST_WHITE,)}),
+    ("es", "quiero el agua como perlas", {"look": "frozen", "symptoms": None}),
+    ("es", "estaba todo frío a esa hora", {"symptoms": None}),
+    ("es", "me falta aire fuerte", {"wind": None}),
+    ("es", "quiero algo de textura", {"look": "textured"}),
+    ("es", "la corriente va tranquila", {"stream": None}),
 ]  # fmt: skip
 
 

@@ -182,6 +182,12 @@ def test_what_is_not_the_persons_own_is_not_told(text: str) -> None:
     assert told(text) == {}
 
 
+@pytest.mark.parametrize("word", ["abbot", "bleak", "shattur"])
+def test_two_letters_off_is_another_word(word: str) -> None:
+    """A word of the same length that differs in two letters, not turned, is no slip."""
+    assert slips.mend_slips(f"the {word} here") == f"the {word} here"
+
+
 def test_every_exception_of_the_slips_is_needed() -> None:
     """A word stands in the list of others because it would be taken for a slip without it."""
     for word in slips._OTHERS:

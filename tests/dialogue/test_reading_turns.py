@@ -33,6 +33,14 @@ FOOT = 0.3048
         ("i am 8 m of the water", {"distance_m": 8}),
         ("the lip is 14 m up", {"fall_height_m": 14}),
         ("isos on 320", {"iso": 320}),
+        ("tried it at different speeds", {}),
+        ("we all walk at different speeds", {"group_mixed": True}),
+        ("shall i ditch the 6 stop", {"nd_stops": [6]}),
+        ("want lots of texture in the water", {"look": "textured"}),
+        ("a total lack of texture in the water", {}),
+        ("keep the water crisp and sharp", {"look": "crisp"}),
+        ("the picture is quite dark stone and little else", {}),
+        ("closed the lens down to 11", {"f_number": 11}),
     ],
 )
 def test_turns_of_speech_are_read(text: str, facts: dict[str, Any]) -> None:

@@ -66,8 +66,7 @@ _CALM_ALONE: Final = exactly(
 )
 _WINDY: Final = any_of(
     rf"{_LEAVES}{_PLACED}{_BE}+ (?:\w+ ){{0,2}}{_STIRRING}",
-    rf"(?:wind|breeze)\b[^.;,!?]{{0,24}}\b(?:{_LEAVES}|everything) {_STIRRING[:-1]}|dance|move"
-    r"|sway)",
+    rf"(?:wind|breeze)\b[^.;,!?]{{0,24}}\b(?:{_LEAVES}|everything) (?:{_STIRRING}|dance|move|sway)",
     r"(?:draught|draft) (?:from|of|off|coming)|windy|breezy|blowy|blustery|draughty|drafty",
     r"wind (?:in|through|on|keeps|gets|getting|won't|doesn't|never) (?:everything|all|the|my"
     r"|stop\w*"
@@ -145,7 +144,8 @@ _MIXED: Final = any_of(
     rf"(?:{KIN})(?:'s| has| is)?(?: got)?(?: an?| his| her)? (?:\w+ )?(?:bad|dodgy|sore|stiff|weak"
     r"|gammy|new|replaced"
     r"|artificial|hurting) (?:knees?|hips?|ankles?|backs?|legs?|foot|feet)",
-    r"(?:very |quite |all )?different (?:pace|speed|fitness|level|age|abilit)\w*",
+    r"(?:very |quite |all )?different (?:pace|fitness|level|age|abilit)\w*",
+    r"(?:we|us|they|them|group|people|walk\w*|hik\w*)\b[^.;,]{0,24}\bdifferent speeds?",
     rf"{_SOME}(?:'s| is| are)? (?:\w+ ){{0,3}}(?:seventy|eighty|7\d|8\d|70s|80s|seventies"
     r"|eighties|old|elderly|unfit|frail)",
     rf"{_SOME}(?: walks?| goes| go)? (?:\w+ )?(?:on crutches|with (?:a |her |his )?(?:stick|cane"

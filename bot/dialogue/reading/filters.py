@@ -115,6 +115,7 @@ _SWAPPED_FOR: Final = re.compile(
     r"|to) (?:the|a|my) ?$"
 )
 _OFF_BEFORE: Final = re.compile(
+    r"(?<!should i )(?<!shall i )(?<!can i )(?<!could i )"
     r"\b(?:removed?|took(?: off)?|take(?: off)?|pulled(?: off)?|unscrewed|without"
     r"|forget|drop(?:ped)?|ditch(?:ed)?|skip(?:ped)?|lose|leave off) (?:the|my) ?$"
 )

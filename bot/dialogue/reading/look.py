@@ -34,6 +34,8 @@ _LOOKS: Final = (
         "textured",
         any_of(
             r"(?<!has )(?<!have )(?<!had )(?<!shows )(?<!got )(?<!as a )(?<!as )(?<!of )textured?",
+            r"(?:lots|loads|plenty|(?:want|like|with|for) an? (?:bit|touch|hint)|more) of"
+            r" textured?",
             r"strands|(?:each|every|a) strand",
             r"(?:separate|single|fine|white|water|some|(?<!can )see|want|with|like|more)(?: the"
             r"| some| those| its| any)? threads",
@@ -68,7 +70,8 @@ _COLD: Final = re.compile(
     r"|\b(?:ponds?|pool|tarn|screen|display|app|laptop|lake|puddles?|ground|path|river|car"
     r"|windscreen)(?:'s)? (?:is |are |all |half )*(?:frozen|freezing)\b"
     r"|\b(?:degrees?|cold|air|morning|day|weather|autumn|frost\w*)\b[^.;]{0,20}\bcrisp\b"
-    r"|\bcrisp (?:and|air|morning|day)\b"
+    r"|\bcrisp (?:and (?:cold|clear|sunny|dry|fresh|bright|frosty|chilly|still|blue)|air|morning"
+    r"|day)\b"
     r"|\b(?:rocks?|stones?|ferns?|edges?|back(?:ground)?|front|foreground|trees|leaves|moss|everything|cliffs?|fall"
     r"(?: itself)?|waterfall|boulders?)(?:'s| is| are| was| were| looks?| come| comes| came| out"
     r"| all| quite| really"

@@ -23,7 +23,6 @@ _ZOOMS: Final = frozenset(
     | {(180, 600), (200, 500), (200, 600)}
 )
 _ONES: Final = {word: value for word, value in SIMPLE.items() if 1 <= value <= 9}
-_TEENS: Final = {word: value for word, value in SIMPLE.items() if 10 <= value <= 19}
 _TENS: Final = {word: value for word, value in SIMPLE.items() if value >= 20}
 _WORD: Final = rf"(?:{'|'.join(SIMPLE)}|hundred|oh)"
 _RUN: Final = rf"{_WORD}(?:(?: |-|(?<=hundred) and |(?<=\w) to )(?:{_WORD}|\d{{2,3}}))+"

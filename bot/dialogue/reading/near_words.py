@@ -60,4 +60,6 @@ class NearWords:
             return 0
         if len(word) < _SHORTEST:
             return None
-        return 1 if len(token) != len(word) else 2
+        if len(token) != len(word):
+            return 1
+        return 2 if sum(map(str.__ne__, token, word)) <= 1 else None

@@ -61,7 +61,7 @@ COMPLAINTS: Final = (
             r"(?! (?:forest|gorge|canyon|in here|down here|here|already|woods|place|valley|under"
             r"|among|between|beneath|below))",
             rf"{_PIC}{_BE}{_QUITE} (?:dark|dim|murky)(?! (?:in here|down here|here|already|under"
-            r"|now))",
+            r"|now|stone|rock|spot|patch|corner|bit))",
             rf"{_CAME_OUT}{_QUITE} (?:dark|gloomy|dim|murky)",
             r"dark (?:pictures?|photos?|pics|shots?|images?)(?! room)",
             "under[ -]?expos(?:ed|ure)|too dim|murky(?! (?:in|here|down|day|water))",

@@ -133,7 +133,7 @@ _TURNS: Final = (
             r"|up|down))* to "
             rf"(?:f ?/? ?)?(?={_NUMBER}(?!/))"
         ),
-        "closed to f ",
+        "closed down to f ",
     ),
     (
         (
