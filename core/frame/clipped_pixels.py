@@ -82,6 +82,11 @@ class Ends:
         """One level for all, whatever lies around."""
         return cls(level, level)
 
+    @property
+    def looks_around(self) -> bool:
+        """Whether what lies around a pixel counts too."""
+        return self.near < self.end
+
     def mask(self, pixels: NDArray[np.uint8], brightest: NDArray[np.uint8]) -> NDArray[np.uint8]:
         """255 where a pixel is clipped in some channel, else 0.
 
@@ -92,7 +97,7 @@ class Ends:
         Returns:
             Shape (h, w).
         """
-        if self.near == self.end:
+        if not self.looks_around:
             return _at_least(brightest, self.end)
         tables = _tables(self.end)
         found = _above(_mean(brightest, tables.marks, _AROUND_PX), brightest, tables.asked)
@@ -131,9 +136,11 @@ class Ends:
         Returns:
             Shape (h, w, 3).
         """
-        least = self.end if self.near == self.end else self.end - _CHANNEL_NEAR
+        if not self.looks_around:
+            return _at_least(codes, self.end)
         each = cv2.cvtColor(clipped, cv2.COLOR_GRAY2RGB)
-        return np.asarray(cv2.bitwise_and(_at_least(codes, least), each), np.uint8)
+        near = _at_least(codes, self.end - _CHANNEL_NEAR)
+        return np.asarray(cv2.bitwise_and(near, each), np.uint8)
 
 
 def clipping_ends(

@@ -112,11 +112,13 @@ def _masks(
     Places begin at a multiple of all blocks, down and across; outside them nothing is clipped.
     """
     height, width = brightest.shape
+    # Where a level alone decides, so little is done that small places take longer (measured).
+    tile_columns = _TILE_COLUMNS if ends.looks_around else width
     for top in range(0, height, _TILE_ROWS):
         rows, high, inner_rows = _with_margin(top, _TILE_ROWS, height)
         at_end = brightest[high].max(axis=0) >= ends.end
-        for left in range(0, width, _TILE_COLUMNS):
-            columns, wide, inner_columns = _with_margin(left, _TILE_COLUMNS, width)
+        for left in range(0, width, tile_columns):
+            columns, wide, inner_columns = _with_margin(left, tile_columns, width)
             if at_end[wide].any():
                 mask = ends.mask(pixels[high, wide], brightest[high, wide])[
                     inner_rows, inner_columns

@@ -135,12 +135,14 @@ class Patches:
 
 def find_patches(mask: Mask) -> Patches:
     """Label the patches of a mask, shape (h, w); pixels that touch at a corner are connected."""
-    # Two by two pixels at a time: three times as quick as the usual way (measured).
-    _, labels, stats, middles = cv2.connectedComponentsWithStatsWithAlgorithm(
-        mask.view(np.uint8), 8, cv2.CV_32S, cv2.CCL_GRANA
+    # Memory of numpy's, which asks for large pages; and two by two pixels at a time: three times as
+    # quick as the usual way (both measured).
+    labels = np.empty(mask.shape, np.int32)
+    _, _, stats, middles = cv2.connectedComponentsWithStatsWithAlgorithm(
+        mask.view(np.uint8), 8, cv2.CV_32S, cv2.CCL_GRANA, labels
     )
     return Patches(
-        labels.astype(np.int32, copy=False),
+        labels,
         stats[:, :4].astype(np.int32),
         middles.astype(np.float64, copy=False),
     )
