@@ -24,6 +24,9 @@ def positive(name: str, value: ArrayLike, unit: str, high: float = np.inf) -> Fl
         OutOfDomainError: some element is NaN, infinite, 0, negative or above `high`; the error
             carries the first such element, and 0 as `low` (itself not allowed).
     """
+    one: object = value
+    if isinstance(one, float) and 0.0 < one <= high and one < np.inf:
+        return np.asarray(one)  # most values are one number
     array = np.asarray(value, dtype=np.float64)
     good = np.isfinite(array) & (array > 0) & (array <= high)
     if not good.all():

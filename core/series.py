@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import math
+from bisect import bisect_left
 from collections.abc import Callable, Sequence
 from dataclasses import dataclass
 from enum import Enum
@@ -100,7 +101,14 @@ def nearest(marks: Sequence[Mark], exact: float) -> Mark:
         OutOfDomainError: `exact` is not a positive finite number.
     """
     positive("exact", exact, "")
-    return min(marks, key=lambda mark: abs(math.log2(mark.exact / exact)))
+    return min(_beside(marks, exact), key=lambda mark: abs(math.log2(mark.exact / exact)))
+
+
+def _beside(marks: Sequence[Mark], exact: float) -> Sequence[Mark]:
+    """The marks below and above a value, in the order of their series."""
+    sign = 1.0 if marks[0].exact < marks[-1].exact else -1.0
+    place = bisect_left(marks, sign * exact, key=lambda mark: sign * mark.exact)
+    return marks[max(0, place - 1) : place + 1]
 
 
 def at_most(marks: Sequence[Mark], exact: float) -> Mark:

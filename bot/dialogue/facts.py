@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Set as AbstractSet
 from enum import Enum
+from typing import Final
 
 from pydantic import BaseModel, ConfigDict, Field
 
@@ -78,6 +79,12 @@ class LensFact(BaseModel):
     longest_mm: float
     widest_at_shortest: float | None = None
     widest_at_longest: float | None = None
+
+
+#: How a message was read, no slots of it.
+_NOTES: Final = frozenset({"units", "guessed", "unread", "ask_what_if"})
+#: What a slot with several values holds where nothing was said.
+_EMPTY: Final[tuple[object, ...]] = ((), frozenset())
 
 
 class Facts(BaseModel):
@@ -157,13 +164,12 @@ class Facts(BaseModel):
 
     def known(self) -> dict[str, object]:
         """The slots that are filled, by name; reading notes left out."""
-        notes = {"units", "guessed", "unread", "ask_what_if"}
-        empty: tuple[object, ...] = (None, (), frozenset())
+        found: dict[str, object] = self.__dict__
         return {
             name: value
-            for name in type(self).model_fields
-            if (name not in notes and (value := getattr(self, name)) not in empty)
-            or (name == "nd_stops" and self.nd_stops == ())
+            for name, value in found.items()
+            if (value is not None and name not in _NOTES)
+            and (value not in _EMPTY or name == "nd_stops")
         }
 
     def only(self, slots: AbstractSet[str]) -> Facts:

@@ -4,13 +4,14 @@ from __future__ import annotations
 
 import re
 from collections.abc import Mapping
+from functools import cache
 from typing import Final
 
 from bot.dialogue.facts import Symptom
 from bot.dialogue.questions import Asked
 from bot.dialogue.reading import number_answer, read
 from bot.dialogue.reading.foreign import glossed
-from bot.dialogue.texts import TEXTS
+from bot.dialogue.texts import TEXTS, speaking
 from bot.dialogue.texts.languages import spoken_language
 
 _YES: Final = frozenset({"yes", "y", "yeah", "yep", "ok", "sure"})
@@ -136,15 +137,27 @@ def _chosen(asked: Asked, text: str) -> str | None:
     if number is not None:
         return asked.options[number - 1] if 1 <= number <= len(asked.options) else None
     said = bare(text)
-    for number, (value, key) in enumerate(zip(asked.options, asked.option_keys, strict=True), 1):
-        words = {bare(TEXTS[key]), bare(value.replace("_", " "))}
-        if said in words | {f"{number} {word}" for word in words}:  # "1 no", as it is printed
-            return value
+    named = _option_words(asked, spoken_language()).get(said)
+    if named is not None:
+        return named
     if said in _YES:
         return next((value for value in asked.options if value in _YES_VALUES), None)
     if said in _NO:
         return _denial(asked)
     return None
+
+
+@cache
+def _option_words(asked: Asked, language: str) -> Mapping[str, str]:
+    """The options of a question by their own words, in the language that is being spoken."""
+    with speaking(language):
+        texts = [TEXTS[key] for key in asked.option_keys]
+    named: dict[str, str] = {}
+    for number, (value, text) in enumerate(zip(asked.options, texts, strict=True), 1):
+        for word in (bare(text), bare(value.replace("_", " "))):
+            named.setdefault(word, value)
+            named.setdefault(f"{number} {word}", value)  # "1 no", as it is printed
+    return named
 
 
 def shown(asked: Asked, text: str) -> str | None:

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from enum import Enum
+from functools import cache
 from typing import Final
 
 from transitions import Machine, MachineError
@@ -85,6 +86,7 @@ def _machine(walker: _Walker, state: State) -> Machine:
     )
 
 
+@cache
 def move(state: State, trigger: Trigger) -> State:
     """The state that `trigger` leads to from `state`.
 

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import re
 import unicodedata
+from functools import lru_cache
 from typing import Final
 
 #: Longer messages are cut (own rule: four times what is read for facts).
@@ -16,6 +17,8 @@ _APOSTROPHE: Final = re.compile("['’‘`´ʼ]")
 _DRAWN_OUT: Final = re.compile(r"([a-z])\1{2,}")
 
 
+#: One message is folded for each thing that it is looked through for.
+@lru_cache(maxsize=32)
 def folded(text: str) -> str:
     """A message without accents, cases and drawn-out letters.
 

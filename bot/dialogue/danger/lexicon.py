@@ -3,15 +3,16 @@
 from __future__ import annotations
 
 import re
-from collections.abc import Callable, Mapping
+from collections.abc import Callable, Mapping, Sequence
 from functools import cached_property
+from itertools import chain
 from typing import Final
 
 from bot.dialogue.danger.constellations import CUES
 
 #: A gap in a wording: up to four words within a sentence (own rule).
 _GAP: Final = r"(?: [^ .]+){0,4}?"
-#: Wordings are looked up by so many first letters.
+#: Wordings are looked up by their first word, or by so many letters where its ending is open.
 _KEY: Final = 2
 #: A table may go on in the next line after a "|".
 _BREAK: Final = re.compile(r"\|\s+")
@@ -50,7 +51,8 @@ class Lexicon:
         following = "".join(map(_following, others))
         for beginning in _alternatives(first):
             wording = _Wording(cue, f"{_sequence(beginning)}{following}(?![^ ])")
-            self._index.setdefault(beginning.split()[0][:_KEY], []).append(wording)
+            word = beginning.split()[0]
+            self._index.setdefault(word if word.isalnum() else word[:_KEY], []).append(wording)
 
     def likeness(self, said: str) -> int:
         """How many common words of the language a message in its spelling has."""
@@ -60,11 +62,15 @@ class Lexicon:
         """The cues in a piece of a message in the language's spelling."""
         found: set[str] = set()
         said += " ."
-        for word in _WORD.finditer(said):
-            for wording in self._index.get(word.group()[:_KEY], ()):
-                if wording.cue not in found and wording.pattern.match(said, word.start()):
+        for match in _WORD.finditer(said):
+            word = match.group()
+            for wording in chain.from_iterable(map(self._starting, {word, word[:_KEY]})):
+                if wording.cue not in found and wording.pattern.match(said, match.start()):
                     found.add(wording.cue)
         return frozenset(found)
+
+    def _starting(self, key: str) -> Sequence[_Wording]:
+        return self._index.get(key, ())
 
 
 class _Wording:

@@ -7,6 +7,7 @@ from typing import Final
 
 from bot.dialogue.reading.draft import Draft
 from bot.dialogue.reading.light_words import LIGHTS
+from bot.dialogue.reading.needed import may_match, needed_by
 from bot.dialogue.reading.phrases import any_of, exactly
 
 #: "White balance cloudy" is a setting of colour.
@@ -70,6 +71,9 @@ def _is_now(before: str, after: str) -> bool:
     return not (asked or _NOT_NOW & set(clause.split()[-2:]) or _COMES_BEHIND.match(after))
 
 
+_LIGHTS: Final = tuple((key, pattern, needed_by(pattern)) for key, pattern in LIGHTS)
+
+
 def read_light(draft: Draft) -> None:
     """The light by its words; sun and shade together are no single light and stay unsaid."""
     text = draft.text
@@ -77,8 +81,10 @@ def read_light(draft: Draft) -> None:
         return
     seen = [
         (key, text[: match.start()])
-        for key, pattern in LIGHTS
-        if (match := pattern.search(text)) and _is_now(text[: match.start()], text[match.end() :])
+        for key, pattern, needed in _LIGHTS
+        if may_match(needed, text)
+        and (match := pattern.search(text))
+        and _is_now(text[: match.start()], text[match.end() :])
     ]
     present = [key for key, before in seen if not _WAS.search(before)]
     found = present or [key for key, _ in seen]

@@ -9,6 +9,7 @@ from typing import Final
 
 from bot.dialogue.reading.format_names import FORMATS, Rule
 from bot.dialogue.reading.others import without_others
+from bot.dialogue.reading.rewriting import Rewriting
 from bot.dialogue.reading.slips import mend_slips
 from bot.dialogue.reading.spans import parted
 from bot.dialogue.reading.spoken_numbers import ORDINALS, dictated_times, in_digits
@@ -207,6 +208,7 @@ _FRACTIONS: Final[tuple[Rule, ...]] = (
     #: "Background (the far wall): 35 m": the remark belongs to what stands before.
     _plain(r"\(([^()\d]{1,40})\) ?(?=:)", r"\1"),
 )
+_IN_FIGURES: Final = Rewriting(FORMATS + _FRACTIONS)
 #: "f 8 and a fifteenth" is a time; "and a half" belongs to the number before.
 _SMALL_PART: Final = (
     rf"(?=an? (?:{'|'.join(word for word, below in _DENOMINATORS.items() if below >= 8)})\b)"
@@ -280,11 +282,15 @@ def normalise(text: str, *, with_others: bool = False) -> str:
         One line; clauses that stood on their own lines are parted by a semicolon.
     """
     plain = _SHORTENED.sub(r"\1n't", " ".join(_signs(text).split()))
-    plain = plain if with_others else without_others(plain)
+    return _spelt(plain if with_others else without_others(plain))
+
+
+#: In most messages nobody else is spoken of.
+@lru_cache(maxsize=16)
+def _spelt(plain: str) -> str:
+    """A message in lower case, its fractions, number words and turns of speech in one spelling."""
     plain = dictated_times(plainly(mend_slips(_SAID_TWICE.sub(r"\1", plain))))
-    for pattern, replacement in FORMATS + _FRACTIONS:
-        plain = pattern.sub(replacement, plain)
-    plain = _PARTS.sub(_part, _ND_LIST.sub(_nd_list, plain))
+    plain = _PARTS.sub(_part, _ND_LIST.sub(_nd_list, _IN_FIGURES.of(plain)))
     plain = without_taken_back(_AND_A_HALF.sub(r"\1.5", in_digits(plain)))
     plain = plainly_numbered(_OR_SO.sub("", plain))
     plain = _LONE_PART.sub(r"and a \1", _MIXED_PART.sub(_part, plain))

@@ -7,6 +7,7 @@ from importlib.resources import files
 from typing import Final
 
 from bot.dialogue.reading.near_words import NearWords
+from bot.dialogue.reading.rewriting import Rewriting
 
 #: What dictation and thumbs make of short words, by what stands behind.
 _BEFORE_NUMBERS: Final = (
@@ -85,6 +86,7 @@ _HELD: Final = (
 )
 
 
+_RIGHT: Final = Rewriting((*_HELD, *_SPELT, *_BEFORE_NUMBERS))
 #: Words of which a thumb left out the vowels.
 _VOWELS: Final = {
     "drk": "dark", "brght": "bright", "wnd": "wind", "wtr": "water", "rck": "rock", "lns": "lens",
@@ -123,8 +125,6 @@ def mend_slips(text: str) -> str:
     Args:
         text: a message in lower case.
     """
-    text = _SKELETONS.sub(lambda match: _VOWELS[match.group()], text)
-    for pattern, word in (*_HELD, *_SPELT, *_BEFORE_NUMBERS):
-        text = pattern.sub(word, text)
+    text = _RIGHT.of(_SKELETONS.sub(lambda match: _VOWELS[match.group()], text))
     text = _ISO_LETTERS.sub(lambda match: match.group().translate(_DIGITS), text)
     return _TOKEN.sub(_mended, text)

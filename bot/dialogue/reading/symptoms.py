@@ -7,6 +7,7 @@ from typing import Final
 
 from bot.dialogue.facts import Symptom
 from bot.dialogue.reading.draft import Draft
+from bot.dialogue.reading.needed import may_match, needed_by
 from bot.dialogue.reading.phrases import any_of, exactly
 from bot.dialogue.reading.soft_words import LOW_CORNERS, SOFT, SOFTNESS
 from bot.dialogue.reading.symptom_words import COMPLAINTS, LEAF
@@ -137,10 +138,19 @@ _WHITE_SKY: Final = re.compile(r"\bsky\b[^.;]{0,24}\bwhite\b|\bwhite\b[^.;,]{0,1
 _WATER: Final = any_of("water|falls?|cascade|foam|stream|curtain|main")
 
 
+_COMPLAINTS: Final = tuple(
+    (symptom, pattern, needed_by(pattern)) for symptom, pattern in COMPLAINTS
+)
+
+
 def read_symptoms(draft: Draft) -> None:
     """Complaints of a frame, each once, in the order of their table."""
     text = _MUSHY_LEAVES.sub(r"\1 smeared", _NO_FAULT.sub("", draft.skeleton()))
-    found = [symptom for symptom, pattern in COMPLAINTS if _holds(symptom, pattern, text)]
+    found = [
+        symptom
+        for symptom, pattern, needed in _COMPLAINTS
+        if may_match(needed, text) and _holds(symptom, pattern, text)
+    ]
     if "light" in draft.values and not _FRAME_DARK.search(text):
         found = [symptom for symptom in found if symptom is not Symptom.TOO_DARK]
     if Symptom.JUST_WHITE in found and _WHITE_SKY.search(text) and not _WATER.search(text):

@@ -6,6 +6,7 @@ import re
 from typing import Final
 
 from bot.dialogue.reading.made_zooms import said_zooms
+from bot.dialogue.reading.rewriting import Rewriting
 from bot.dialogue.reading.spoken_numbers import SIMPLE, WORD_NUMBER
 from bot.dialogue.reading.unit_words import LENGTH
 
@@ -170,7 +171,7 @@ _TURNS: Final = (
         "height ",
     ),
 )
-_PATTERNS: Final = tuple((re.compile(pattern), said) for pattern, said in _TURNS)
+_PLAIN: Final = Rewriting((re.compile(pattern), said) for pattern, said in _TURNS)
 #: "Not 12 m, 15": the right one bears the unit of the wrong one.
 _DENIED: Final = re.compile(
     r"(?!^)\b(?P<is>isn't|is not|wasn't|was not"
@@ -192,9 +193,7 @@ def plainly(text: str) -> str:
     Args:
         text: a message in lower case.
     """
-    for pattern, said in _PATTERNS:
-        text = pattern.sub(said, text)
-    return said_zooms(text)
+    return said_zooms(_PLAIN.of(text))
 
 
 def plainly_numbered(text: str) -> str:

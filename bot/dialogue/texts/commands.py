@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import unicodedata
 from collections.abc import Mapping
+from functools import lru_cache
 from typing import Final
 
 _ENGLISH: Final[dict[str, tuple[str, ...]]] = {
@@ -176,6 +177,7 @@ BY_LANGUAGE: Final[Mapping[str, Mapping[str, tuple[str, ...]]]] = {
 }
 
 
+@lru_cache(maxsize=32)
 def folded(text: str) -> str:
     """Words in lower case, without signs and without marks on letters: `por que`, `zuruck`."""
     parts = unicodedata.normalize("NFKD", text.casefold())

@@ -55,10 +55,11 @@ def go_on_in(language: str) -> None:
 
 
 @cache
-def _locale(language: str) -> Locale:
+def locale_of(language: str) -> Locale:
+    """The locale whose numbers and dates go with a language."""
     return Locale.parse(LANGUAGES[language])
 
 
 def spoken_locale() -> Locale:
     """The locale whose numbers and dates go with the language that is being spoken."""
-    return _locale(spoken_language())
+    return locale_of(spoken_language())

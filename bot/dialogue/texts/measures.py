@@ -6,6 +6,7 @@ import math
 from datetime import datetime
 from decimal import Decimal
 from fractions import Fraction
+from functools import lru_cache
 from typing import Final
 
 from babel.dates import format_date, format_skeleton
@@ -13,7 +14,12 @@ from babel.numbers import format_decimal
 
 from bot.dialogue.facts import Units
 from bot.dialogue.texts.catalogue import TEXTS, counted
-from bot.dialogue.texts.languages import speaks_of_halves, spoken_locale
+from bot.dialogue.texts.languages import (
+    locale_of,
+    speaks_of_halves,
+    spoken_language,
+    spoken_locale,
+)
 
 FEET_PER_METRE: Final = 1 / 0.3048  # exact: the international foot of 1959
 KILOMETRES_PER_MILE: Final = 1.609344  # exact
@@ -21,8 +27,13 @@ KILOMETRES_PER_MILE: Final = 1.609344  # exact
 
 def plain(value: float, decimals: int = 1) -> str:
     """A number without trailing zeros: 9, 1.5, 0.25 with `decimals=2`."""
-    rounded = Decimal(f"{value:.{decimals}f}")
-    return format_decimal(rounded, "0.####", spoken_locale(), group_separator=False)
+    return _written(f"{value:.{decimals}f}", spoken_language())
+
+
+@lru_cache(maxsize=1024)
+def _written(rounded: str, language: str) -> str:
+    """A decimal as the language that is being spoken writes it."""
+    return format_decimal(Decimal(rounded), "0.####", locale_of(language), group_separator=False)
 
 
 def fixed(value: float, decimals: int = 1, *, sign: bool = False) -> str:

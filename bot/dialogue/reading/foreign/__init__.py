@@ -19,6 +19,7 @@ from bot.dialogue.reading.foreign.number_words import in_english
 from bot.dialogue.reading.foreign.numerals import SMALL
 from bot.dialogue.reading.foreign.slips import mended
 from bot.dialogue.reading.normal import LONGEST_TEXT
+from bot.dialogue.reading.rewriting import Rewriting
 
 #: Languages with a file, by their codes (ISO 639-1).
 GLOSSED: Final = frozenset({"de", "es"})
@@ -36,7 +37,7 @@ _UMLAUTS: Final = {"ä": ("ä", "ae", "a"), "ö": ("ö", "oe", "o"), "ü": ("ü"
 class Gloss(NamedTuple):
     """Wordings of a language in their order, then its single words, each with its English."""
 
-    phrases: tuple[tuple[re.Pattern[str], str], ...]
+    phrases: Rewriting
     words: Mapping[str, str]
 
 
@@ -58,8 +59,7 @@ def glossed(text: str, language: str) -> str:
     said = " ".join(unicodedata.normalize("NFC", text[:LONGEST_TEXT]).casefold().split())
     said = mended(_without_accents(said) if language == "es" else in_standard(said), language)
     said = with_clocks(in_english(said, language), language)
-    for pattern, english in gloss.phrases:
-        said = _GAPS.sub(" ", pattern.sub(english, said))
+    said = gloss.phrases.of(said)
     return _WORD.sub(lambda match: gloss.words.get(match.group(), match.group()), said)
 
 
@@ -84,7 +84,11 @@ def _gloss(language: str) -> Gloss:
         else:
             phrases.append((_compiled(said, named), english))
     typed = {spelling: words[word] for word in words for spelling in _spellings(word)}
-    return Gloss(tuple(phrases), typed | words)
+    return Gloss(Rewriting(phrases, _without_gaps), typed | words)
+
+
+def _without_gaps(text: str) -> str:
+    return _GAPS.sub(" ", text)
 
 
 def _with_parts(said: str, named: Mapping[str, str]) -> str:
