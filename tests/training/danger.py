@@ -38,6 +38,9 @@ _MADE: Final = (
     "anew_",
     "folk_",
     "terse_",
+    "trail_",
+    "paths_",
+    "hikers_",
 )
 #: Questions about dangers: neither harmless talk nor danger.
 _BETWEEN: Final = frozenset({"Q26", "Q27", "M20", "M21"})

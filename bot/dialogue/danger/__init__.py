@@ -2,9 +2,9 @@
 
 from __future__ import annotations
 
-import re
 from typing import Final
 
+from bot.dialogue.danger.beside import heard_beside
 from bot.dialogue.danger.cold_hands import only_cold_hands
 from bot.dialogue.danger.features import Heard, heard_in
 from bot.dialogue.danger.judged import judged
@@ -40,22 +40,17 @@ __all__ = [
 #: Log odds from which on a message is a danger; its likeliest kind is told outright with a known
 #: wording, or from surer odds on, if so much of the likelihood is of that kind. Own rules: from
 #: strangers' files left out in turn; a danger that is missed is worse than a warning too many.
-_HEARD: Final = -1.1
-_SURE: Final = 0.95
+_HEARD: Final = -1.3
+_SURE: Final = 0.6
 _MOSTLY: Final = 0.5
 #: What is taken back in a message counts for nothing from such odds on, and likeness alone is as
 #: sure as a wording. Own rule.
-_CERTAIN: Final = 3.45
+_CERTAIN: Final = 2.9
+#: From such odds on what is taken back is asked about: among files that were left out as many of
+#: these messages were dangers as not. Own rule.
+_DOUBTED: Final = 1.6
 #: In a few words so much [log odds] is enough for rising and brown water. Own rule.
 _FLOODED: Final = -4.1
-#: Beside talk of other things a danger is heard in its part of the message: where the whole has at
-#: least the first odds, a part alone at least the second and so many spaces. Own rules.
-_WHOLE: Final = -6.0
-_PART: Final = 4.1
-_PART_SPACES: Final = 2
-_BETWEEN_PARTS: Final = re.compile(
-    r"[.!?;,:\n]+|\b(?:and|but|while|und|aber|y|pero)\b", re.IGNORECASE
-)
 
 
 def read_danger(text: str) -> Danger | None:
@@ -99,7 +94,9 @@ def _kind_of(text: str, heard: Heard, likely: Likely) -> DangerKind | None:
         return _likeliest(text, heard, likely)
     if is_short(text) and (heard.worded.alone or _is_flood(heard, likely)):
         return heard.worded.kind or heard.meant
-    return None if taken_back else leave_asked(text) or _in_a_part(text, likely)
+    if taken_back:
+        return DangerKind.UNCLEAR if likely.odds >= _DOUBTED else None
+    return leave_asked(text) or (DangerKind.UNCLEAR if heard_beside(text, likely.odds) else None)
 
 
 def _is_flood(heard: Heard, likely: Likely) -> bool:
@@ -114,17 +111,3 @@ def _likeliest(text: str, heard: Heard, likely: Likely) -> DangerKind:
     if heard.worded.kind and not asks(text):
         return likely.kind if likely.part >= _MOSTLY else heard.worded.kind
     return leave_asked(text) or DangerKind.UNCLEAR
-
-
-def _in_a_part(text: str, likely: Likely) -> DangerKind | None:
-    """What sounds like danger beside talk of other things."""
-    if likely.odds < _WHOLE:
-        return None
-    parts = map(judged, _parts(text))
-    return DangerKind.UNCLEAR if any(part.odds >= _PART for part in parts) else None
-
-
-def _parts(text: str) -> list[str]:
-    """The parts of a message that has several, each of some words."""
-    parts = [part for part in _BETWEEN_PARTS.split(text) if part.count(" ") >= _PART_SPACES]
-    return parts if len(parts) > 1 else []

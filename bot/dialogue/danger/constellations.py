@@ -70,6 +70,8 @@ _LINES: Final[Mapping[DangerKind, str]] = {
         bitten limb
         person dazed fell
         person dazed head_hit
+        person illness unwell
+        ate_bad unwell
     """,
     DangerKind.THUNDER: """
         thunder
@@ -209,6 +211,10 @@ AGAINST: Final[Mapping[str, float]] = {
     "supposed": -2.0,
     "denied": -1.0,
     "plan": -1.0,
+    # What a plain day out is full of speaks against nothing that is told outright; it is weighed.
+    "errand": 0.0,
+    "mild": 0.0,
+    "shallow": 0.0,
 }
 #: Cues that undo one of `AGAINST` each: it is happening, or somebody calls for help.
 FOR: Final[Mapping[str, float]] = {"now": 1.0, "help": 1.0}

@@ -10,7 +10,7 @@ from bot.dialogue.danger.sense import learned
 from bot.dialogue.sense import LONGEST, sense_of
 
 #: What the sense adds counts so much. Own rule: from strangers' files that were left out in turn.
-_COUNTS: Final = 0.5
+_COUNTS: Final = 0.3
 #: Words below the first [log odds] no sense makes a danger, above the second none makes less than
 #: certain: there it is not asked, which spares two messages in three the time. Own rule.
 _ROOM: Final = (-5.2, 7.5)

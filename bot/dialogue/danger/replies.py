@@ -12,6 +12,7 @@ from typing import Final
 from bot.dialogue.danger.english.replies import REPLIES as ENGLISH
 from bot.dialogue.danger.folding import folded
 from bot.dialogue.danger.german.replies import REPLIES as GERMAN
+from bot.dialogue.danger.good_news import is_only_good, without
 from bot.dialogue.danger.kinds import DangerKind
 from bot.dialogue.danger.meaning import all_cues
 from bot.dialogue.danger.spanish.replies import REPLIES as SPANISH
@@ -46,6 +47,8 @@ _TABLES: Final[tuple[_Table, ...]] = tuple(
 _SPANISH: Final = _TABLES[2]
 #: Statements in which a denial is the good news itself.
 _GOOD_DENIALS: Final = ("but_fine", "all", "retracted")
+#: What says who is safe, and where.
+_GOOD_NEWS: Final = ("but_fine", "all", "they", "one", "own", "place")
 #: In this order one that is found says it: all hold the others.
 _STATED: Final = (Safe.ALL, Safe.THEY, Safe.ONE, Safe.OWN)
 #: "This is no joke", "nicht nur ein Test".
@@ -60,6 +63,12 @@ _LEAD: Final = re.compile(
 )
 #: What a "no" may deny in the same breath: "no, we're not", "no, it was only the light".
 _WITH_NO: Final = re.compile(r"\b(?:not|no|nope|nicht|only|just|nur|nobody|think|solo|nadie)\b")
+
+#: Where nobody is.
+_OUT_THERE: Final = re.compile(
+    r"^ (?:is |are |ist |sind |esta )?(?:mehr )?"
+    r"(?:(?:down|out|over|in) there|unten|drin|draussen|abajo|dentro)\b"
+)
 
 
 @lru_cache(maxsize=8)
@@ -103,8 +112,17 @@ def _stated(text: str) -> Safe | None:
     if not found or _is_unsure(text):
         return None
     if Safe.OWN in found and found & {Safe.THEY, Safe.ONE}:
-        return Safe.ALL
-    return next(safe for safe in _STATED if safe in found)
+        found.add(Safe.ALL)
+    stated = next(safe for safe in _STATED if safe in found)
+    return None if stated is Safe.ALL and not _is_only_good(text) else stated
+
+
+def _is_only_good(text: str) -> bool:
+    """Whether a message that all are safe says nothing else, in one of the languages."""
+    return any(
+        is_only_good(without(said, (table[meaning] for meaning in _GOOD_NEWS)))
+        for said, table in _said(text)
+    )
 
 
 def _has(text: str, meaning: str) -> bool:
@@ -213,21 +231,31 @@ def _says_nobody(text: str) -> bool:
     if "?" in text:
         return False
     if _answers_no(text) or any(
-        table["nobody"].match(_LEAD.sub("", said)) or table["stepped_back"].search(said)
-        for said, table in _said(text)
+        _is_nobody(said, table) or table["stepped_back"].search(said) for said, table in _said(text)
     ):
         return True
     return _has(text, "place") and not _is_unsure(text)
+
+
+def _is_nobody(said: str, table: _Table) -> bool:
+    """Whether a "nobody" answers, without doubt or exception behind it: "one is missing"."""
+    said = _LEAD.sub("", said)
+    found = table["nobody"].match(said)
+    return found is not None and not _doubts(_OUT_THERE.sub("", said[found.end() :]))
+
+
+def _doubts(rest: str) -> bool:
+    """Whether what follows an answer doubts or excepts, in any of the languages."""
+    left = _WITH_NO.sub(" ", rest)
+    return any(words["unsure"].search(left) for words in _TABLES)
 
 
 def _answers_no(text: str) -> bool:
     """Whether a "no" answers, without doubt or exception behind it."""
     for said, table in _said(text):
         rest = _goes_on(said, table, "no")
-        if rest is not None:
-            left = _WITH_NO.sub(" ", rest)
-            if not any(words["unsure"].search(left) for words in _TABLES):
-                return True
+        if rest is not None and not _doubts(rest):
+            return True
     return False
 
 

@@ -145,7 +145,7 @@ REPLIES: Final[Mapping[str, tuple[str, ...]]] = {
         (
             r"\b(?:i|we|he|she|they)(?: (?:have|has|am|are|is|just|all|already|will))*"
             r" (?:stepped|moved|went|came|gone|come|got|walked|climbed|step|move|go)(?: \w+)?"
-            r" (?:back|away|down|off)\b(?! (?:to|on|up))"
+            r" (?:back|away|down|off)\b(?! (?:to|on|up|in|into|for|there|across|over)\b)"
         ),
         (
             r"\b(?:i|we) (?:will|would) not(?: (?:go|do it|do that|then|go there"
@@ -197,8 +197,8 @@ REPLIES: Final[Mapping[str, tuple[str, ...]]] = {
     "not_yet": (r"not|not yet|never",),
     "unsure": (
         (
-            r"\b(?:not|no|nope|never|cannot|except|still|yet|but|almost|nearly|soon|hope"
-            r"|hopefully|if"
+            r"\b(?:not|no|nope|never|cannot|except|apart from|minus|still|yet|but|almost|nearly"
+            r"|soon|hope|hopefully|if"
             r"|when|until|trying|waiting|missing|think|guess|maybe|probably|only|help|unless|one"
             r" of)\b"
         ),

@@ -8,6 +8,8 @@ from bot.dialogue.danger.folding import folded
 from bot.dialogue.danger.german.against import AGAINST
 from bot.dialogue.danger.german.body import BODY
 from bot.dialogue.danger.german.dark import DARK
+from bot.dialogue.danger.german.everyday import EVERYDAY
+from bot.dialogue.danger.german.illness import ILLNESS
 from bot.dialogue.danger.german.overdue import OVERDUE
 from bot.dialogue.danger.german.people import PEOPLE
 from bot.dialogue.danger.german.places import PLACES
@@ -21,6 +23,17 @@ GERMAN: Final = Lexicon(
         hab habe haben sind bin im ins am auch aber oder kann mein meine mir mich uns er ihn ihm
         grad nur jetzt beim vom zum zur bei da wenn unser unsere kein keine keiner hat wird
         sie es""",
-    wordings={**PEOPLE, **WATER, **BODY, **STORM, **OVERDUE, **DARK, **PLACES, **AGAINST},
+    wordings={
+        **PEOPLE,
+        **WATER,
+        **BODY,
+        **ILLNESS,
+        **STORM,
+        **OVERDUE,
+        **DARK,
+        **PLACES,
+        **AGAINST,
+        **EVERYDAY,
+    },
     spelling=folded,
 )

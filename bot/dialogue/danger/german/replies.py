@@ -102,6 +102,9 @@ REPLIES: Final[Mapping[str, tuple[str, ...]]] = {
         (
             r"\b(?:bin|sind|ist|geh\w*|tret\w*)(?: (?!nicht)\w+){0,2}"
             r" (?:zuruck|weg|runter|zuruckgegangen|zuruckgetreten|weggegangen|runtergekommen)\b"
+            # Down to the tripod, or in for the bag, is no step back.
+            r"(?! (?:zum|zur|ins|ans|in|an|auf|und hol\w*)\b"
+            r"(?! (?:auto|wagen|parkplatz|bus|weg|hutte)\b))"
         ),
         r"\bbleib\w*(?: (?!nicht|nie)\w+| ,){0,3} (?:am ufer|an land|auf dem trockenen)\b",
         r"\bbleib\w* (?:draussen aus|raus aus|aus) dem (?:wasser|bach|fluss)\b",
@@ -144,8 +147,8 @@ REPLIES: Final[Mapping[str, tuple[str, ...]]] = {
         (
             r"\b(?:nicht|kein\w*|nie|niemals|niemand\w*|noch|aber|nur|fast|beinahe?|bald"
             r"|hoff\w*|wenn"
-            r"|falls|glaub\w*|denk\w*|vielleicht|wohl|ausser|bis auf|vermiss\w*|warte\w*|ob|hilfe"
-            r"|sobald|gleich)\b"
+            r"|falls|glaub\w*|denk\w*|vielleicht|wohl|ausser|bis auf|minus|fehlt|fehlen"
+            r"|vermiss\w*|warte\w*|ob|hilfe|sobald|gleich)\b"
         ),
         # Somebody is elsewhere, or looked for.
         (

@@ -9,6 +9,8 @@ from bot.dialogue.danger.lexicon import Lexicon
 from bot.dialogue.danger.spanish.against import AGAINST
 from bot.dialogue.danger.spanish.body import BODY
 from bot.dialogue.danger.spanish.dark import DARK
+from bot.dialogue.danger.spanish.everyday import EVERYDAY
+from bot.dialogue.danger.spanish.illness import ILLNESS
 from bot.dialogue.danger.spanish.overdue import OVERDUE
 from bot.dialogue.danger.spanish.people import PEOPLE
 from bot.dialogue.danger.spanish.places import PLACES
@@ -19,6 +21,17 @@ SPANISH: Final = Lexicon(
     common="""
         el la los las que de en un una por con para se lo del al y es esta estoy estamos hay muy mas
         como pero ya le nos mi donde cuando desde sin su sus ha he yo si porque hasta""",
-    wordings={**PEOPLE, **WATER, **BODY, **STORM, **OVERDUE, **DARK, **PLACES, **AGAINST},
+    wordings={
+        **PEOPLE,
+        **WATER,
+        **BODY,
+        **ILLNESS,
+        **STORM,
+        **OVERDUE,
+        **DARK,
+        **PLACES,
+        **AGAINST,
+        **EVERYDAY,
+    },
     spelling=folded,
 )

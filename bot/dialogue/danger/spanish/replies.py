@@ -103,7 +103,10 @@ REPLIES: Final[Mapping[str, tuple[str, ...]]] = {
             r" (?:quedo|queda|quedan|quedamos|quedare)(?: (?!no\b)\w+){0,2}"
             r" (?:en (?:la orilla|tierra|seco)|fuera del (?:agua|arroyo|rio))\b"
         ),
-        r"\b(?:me|nos) (?:aparte|aleje|retire|quite|apartamos|alejamos)\b|\bya (?:baje|bajamos)\b",
+        (
+            r"\b(?:me|nos) (?:aparte|aleje|retire|quite|apartamos|alejamos)\b"
+            r"|\bya (?:baje|bajamos)\b(?! (?:al|a la|por)\b(?! (?:coche|carro|camino|sendero)\b))"
+        ),
         (
             r"\b(?:me vuelvo|volvemos|vuelvo|nos vamos|me voy|voy|vamos)(?: ya)?"
             r" (?:al|hacia el) (?:coche|carro|auto|hotel|refugio)\b"
