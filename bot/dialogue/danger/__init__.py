@@ -41,7 +41,7 @@ __all__ = [
 #: wording, or from surer odds on, if so much of the likelihood is of that kind. Own rules: from
 #: strangers' files left out in turn; a danger that is missed is worse than a warning too many.
 _HEARD: Final = -1.3
-_SURE: Final = 0.6
+_SURE: Final = 0.5
 _MOSTLY: Final = 0.5
 #: What is taken back in a message counts for nothing from such odds on, and likeness alone is as
 #: sure as a wording. Own rule.

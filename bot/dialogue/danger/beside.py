@@ -11,7 +11,7 @@ from bot.dialogue.danger.judged import judged
 #: A danger is heard in its part of the message where the whole has at least the first odds, a part
 #: alone at least the second and so many spaces. Own rules.
 _WHOLE: Final = -6.0
-_PART: Final = 3.6
+_PART: Final = 3.0
 _PART_SPACES: Final = 2
 #: A call for help is a part of a message that has at least such odds: "help, too many options" has
 #: far less, whatever stands beside it (own rule, from files that were left out).
@@ -21,7 +21,7 @@ _PLAIN: Final = -4.5
 #: Beside so many of them what is left is read for itself, and asked about from such odds on. Own
 #: rules: of dangers at the end of a list of settings, from files that were left out, 65 in 100 were
 #: heard as a whole, 73 so (alone 88).
-_LEFT: Final = ((5, 0.0), (3, 2.2))
+_LEFT: Final = ((5, 0.0), (3, 3.0))
 _BETWEEN_PARTS: Final = re.compile(
     r"[.!?;,:\n]+|\b(?:and|but|while|und|aber|y|pero)\b", re.IGNORECASE
 )
