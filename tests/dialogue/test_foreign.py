@@ -62,6 +62,23 @@ MESSAGES = [
     ("es", "me falta aire fuerte", {"wind": None}),
     ("es", "quiero algo de textura", {"look": "textured"}),
     ("es", "la corriente va tranquila", {"stream": None}),
+    ("de", "hab das neun achtundzwanziger mit", {"focal_mm": None}),
+    ("de", "das 18 135er ganz ans lange Ende gedreht", {"focal_mm": 135}),
+    ("de", "Stein bei zweifuffzig", {"nearest_m": 2.5}),
+    ("de", "Stein bei einsdreißig", {"nearest_m": 1.3}),
+    ("de", "auf der Tafel steht 900 m", {"distance_m": None}),
+    ("de", "brauch ich den Polfilter? hab ihn dabei", {"has_polariser": True}),
+    ("de", "der 8er und der 64er Grau", {"nd_on_stops": None}),
+    ("de", "die Sonne ist gerade hinterm Kamm weg", {"light": "open shade"}),
+    ("de", "kommt dicker Nebel, wenn's morgen regnet", {"light": None}),
+    ("es", "ahora a 9 metros, no a 12", {"distance_m": 9}),
+    ("es", "perdón, iso 200 no iso 400", {"iso": 200}),
+    ("es", "quité el nd de 3", {"nd_on_stops": 0}),
+    ("es", "ni una rama se menea", {"wind": False}),
+    ("es", "me gustan los destellos", {"blink": None}),
+    ("es", "el sol ya se escondió detrás de la loma", {"light": "open shade"}),
+    ("es", "tres saltos, el de abajo mide 4 m, en total unos 11", {"fall_height_m": 11}),
+    ("es", "compensación en más 1", {"meter_stops": 1}),
 ]  # fmt: skip
 
 
@@ -80,7 +97,9 @@ def _rates(lines: list[str], language: str) -> tuple[float, float]:
     return right / (right + wrong), right / (right + missed)
 
 
-@pytest.mark.parametrize("name", ["voices", "imagined", "still", "thumbs", "tried", "folk"])
+@pytest.mark.parametrize(
+    "name", ["voices", "imagined", "still", "thumbs", "tried", "folk", "trail"]
+)
 @pytest.mark.parametrize("language", sorted(GLOSSED))
 def test_many_voices_are_read(language: str, name: str) -> None:
     """Of strangers' and imagined messages at most 2 % are read wrongly and 5 % missed."""

@@ -19,6 +19,7 @@ FILES = [
     "still_facts.jsonl",
     "thumbs_facts.jsonl",
     "dozen_facts.jsonl",
+    "trail_facts.jsonl",
 ]
 #: The lowest rates that any slot may fall to; pins current behaviour.
 SLOT_PRECISION = 0.98

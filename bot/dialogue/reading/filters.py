@@ -38,11 +38,22 @@ def _asks(text: str) -> bool:
     return is_asked_about(text, POLARISER) and not (OFF.search(text) or ON.search(text))
 
 
+#: "Is the polariser worth it? It's in my bag": asked, and there.
+_ALONG: Final = re.compile(
+    r"\b(?:it's|its|it is|one is|one's|have it|have one|got it|got one|brought it|carry it)"
+    r" (?:right |still |always )?(?:with me|in (?:the|my) (?:bag|pack|pocket|pouch|rucksack"
+    r"|backpack|case))\b"
+)
+
+
 def read_polariser(draft: Draft) -> None:
     """Whether there is a polariser and whether it is on."""
     text = draft.text
     if SAID.search(text) and not _asks(text):
         _read_named(draft)
+    elif SAID.search(text) and _ALONG.search(text):
+        draft.note("has_polariser", value=True)
+        draft.note("polariser_on", value=False)
 
 
 _ON_OR_OFF: Final = re.compile(r"\bon or off\b|\boff or on\b|\bon or not\b")
@@ -121,7 +132,7 @@ _OFF_BEFORE: Final = re.compile(
 )
 _WITH_BEFORE: Final = re.compile(
     r"\b(?:nd(?: filter)? (?:(?:is|now|was) )?(?:at|set (?:to|at)|diall?ed (?:to|in at)"
-    r"|turned to)(?: about)?"
+    r"|turned to)(?: about| roughly| around| maybe| say)?"
     r"|with|using|through|put|behind|stacked|added|add|mounted|fitted"
     r"|screwed on)(?: on)?(?: the| my| an?)? ?$"
 )
@@ -173,6 +184,8 @@ def _is_on(draft: Draft, quantity: Quantity) -> bool:
 
 #: "Swapped the 6 stop for the 10": the one that came off.
 _SWAPPED_OUT: Final = re.compile(r"\b(?:swapped|swap|changed|switched|traded) (?:the|my|an?) ?$")
+#: "An nd8 and an nd64, no nd1000".
+_DENIED_ONE: Final = re.compile(r"\b(?:no|not the|never an?)(?: big| strong)? ?$")
 _EXPLAIN: Final = re.compile(r"\b(?:explain|what(?:'s| is)|tell me about)(?: (?:the|an?))? $")
 _OURS: Final = re.compile(r"\b(?:my|the|our)(?: \w+)? ?$")
 
@@ -188,11 +201,26 @@ def _is_only_asked(draft: Draft, quantity: Quantity) -> bool:
     )
 
 
+#: "An nd8 and an nd64, both in the car".
+_ND_ELSEWHERE: Final = any_of(
+    rf"(?:{ND}|nd ?\d+|stops?|stoppers?|both|they'?re|all)(?: of them)?(?:'s| is| are)?(?: still|"
+    rf" back)?"
+    r" (?:left )?(?:in the (?:car|van|hut|hotel|boot|trunk)|at (?:home|the (?:car|hotel|hut)))"
+)
+
+
+def _is_none_of_them(draft: Draft, quantity: Quantity) -> bool:
+    """Whether a strength is of a filter that came off for another, is asked for, or missing."""
+    before = draft.before(quantity)
+    missing = quantity.unit == "nd" and _DENIED_ONE.search(before)
+    return bool(_SWAPPED_OUT.search(before) or missing) or _is_only_asked(draft, quantity)
+
+
 def read_nd(draft: Draft) -> None:
     """ND filters that are owned, and the one that is on."""
     owned: list[float] = []
     for quantity, stops in _strengths(draft):
-        if _SWAPPED_OUT.search(draft.before(quantity)) or _is_only_asked(draft, quantity):
+        if _is_none_of_them(draft, quantity):
             draft.claim(quantity)
         elif _OFF_BEHIND.search(draft.after(quantity)) or _OFF_BEFORE.search(
             draft.before(quantity)
@@ -204,7 +232,7 @@ def read_nd(draft: Draft) -> None:
         else:
             draft.claim(quantity)
             owned.append(stops)
-    if owned:
+    if owned and not _ND_ELSEWHERE.search(draft.text):
         draft.note("nd_stops", tuple(dict.fromkeys(owned)))
 
 

@@ -28,14 +28,19 @@ _FOCAL_CUE: Final = re.compile(
     r"|focal(?: length)?(?: (?:is|was|of|at|set|to|about|around|now))*"
     r"|(?:all the way|fully|right) (?:out|in)(?:,| (?:at|to|is))*|(?:wide|long|tele\w*|short) end,?"
     r"|zoom(?: ring| barrel| lens)? (?:shows|reads|says|stands at|sits at)(?: about)?"
-    r"|lens (?:(?:is|was|set|now) )*(?:at|on|to)(?: about| around)?)[ :=]*$"
+    r"|lens (?:(?:is|was|set|now) )*(?:at|on|to|says|reads|shows)(?: about| around)?)[ :=]*$"
 )
+#: "43 on the barrel": what the zoom shows.
+_ON_BARREL: Final = re.compile(r"^ ?(?:or so )?on the (?:lens |zoom )?(?:barrel|zoom|ring)\b")
 #: "The 70-200 at the long end": the focal length is the lens's own.
 _ZOOM_END: Final = re.compile(
     r"\b(?:(?:at|on) )?(?:(?:the|its) )?(?:very )?(?:(?P<long>long|tele\w*|far)|wide"
     r"|short)(?:est)? end\b"
     r"|\b(?:zoomed )?(?:all the way|fully|right) (?:zoomed )?(?:(?P<in>in)|out)\b"
     r"|\bat its (?:(?P<longest>longest)|widest|shortest)\b"
+    r"|\b(?:all the way|fully|right|racked|cranked|zoomed)(?: (?:out|in|back))? (?:to )?"
+    r"(?:(?P<tele>tele\w*|long)|wide)\b(?! (?:angle|open|awake|shot|view))"
+    r"|\bas (?:(?P<far>long)|wide) as (?:it|she|this|the (?:lens|zoom)) (?:goes|gets|will go|can)\b"
 )
 
 
@@ -88,7 +93,7 @@ def _read_zoom_end(draft: Draft) -> None:
         return
     if "?" in draft.text or lenses[0].widest_at_shortest is not None:
         return  # "f/4 at the long end" tells what the lens can do
-    longest = match["long"] or match["in"] or match["longest"]
+    longest = any(match[name] for name in ("long", "in", "longest", "tele", "far"))
     end_mm = lenses[0].longest_mm if longest else lenses[0].shortest_mm
     draft.note("focal_mm", end_mm)
     for quantity in draft.free(""):
@@ -150,7 +155,8 @@ def read_focal_lengths(draft: Draft) -> None:
             lens.shortest_mm <= quantity.value <= lens.longest_mm
             for lens in draft.values.get("lenses", ())
         )
-        cued = _FOCAL_CUE.search(before) and quantity.value >= SHORTEST_MM
+        shown = _FOCAL_CUE.search(before) or _ON_BARREL.match(draft.after(quantity))
+        cued = shown and quantity.value >= SHORTEST_MM
         if quantity.is_range or quantity.fraction or counts(draft, quantity):
             continue
         set_there = cued or _is_by_next(draft, quantity) or _is_the_one(draft, quantity)

@@ -6,7 +6,7 @@ import re
 from typing import Final
 
 from bot.dialogue.reading.draft import Draft
-from bot.dialogue.reading.light_words import LIGHTS
+from bot.dialogue.reading.light_words import LIGHTS, WINDS_WAY
 from bot.dialogue.reading.needed import may_match, needed_by
 from bot.dialogue.reading.phrases import any_of, exactly
 
@@ -76,7 +76,7 @@ _LIGHTS: Final = tuple((key, pattern, needed_by(pattern)) for key, pattern in LI
 
 def read_light(draft: Draft) -> None:
     """The light by its words; sun and shade together are no single light and stay unsaid."""
-    text = draft.text
+    text = WINDS_WAY.sub("wind", draft.text)
     if _WHITE_BALANCE.search(text) or _PARTLY.search(text):
         return
     seen = [

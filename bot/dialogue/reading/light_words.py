@@ -18,6 +18,13 @@ _BRIGHT_SUN: Final = (
 )
 _SUN: Final = r"sun(?:light)?(?: is|'s| shines)?"
 
+#: "Wind through the gorge": where it blows, not where the light falls.
+WINDS_WAY: Final = any_of(
+    r"(?:wind|breeze|gusts?|draught|draft|air)(?:'s)?\b[^.;,]{0,30}?\b(?:through|up|down|along|out"
+    r" of|from|off)"
+    r" (?:the |this |our )?(?:\w+ )?(?:canyon|gorge|ravine|chasm|gully|glen|slot|woods?|forest"
+    r"|trees)"
+)
 #: The most enclosed first: "overcast, under the trees" is the light under trees.
 LIGHTS: Final = (
     (
@@ -92,6 +99,8 @@ LIGHTS: Final = (
             r"(?:dense|thick|deep|dark|closed|heavy|solid) (?:\w+ )?(?:forest|canopy|woods?|trees"
             r"|treetops|foliage|leaves|tree cover)",
             r"(?:canopy|trees|forest|woods|leaves)(?: is| are|'s)? (?:\w+ )?(?:dense|thick|closed)",
+            r"canopy(?: is|'s)? (?:\w+ )?shut",
+            r"(?:canopy|treetops|branches) (?:shut|closed|closing|meet\w*) (?:over|above|overhead)",
             r"jungle|rain ?forest|no sky (?:\w+ ){0,2}through (?:the )?(?:trees|leaves|canopy)",
         ),
     ),
@@ -166,7 +175,12 @@ LIGHTS: Final = (
             rf"{_SUN} (?:behind|through|under) (?:\w+ ){{0,2}}(?:clouds?|haze|veil|mist)",
             r"haz[ey]\w*(?! (?:blob|spot|disc|circle|ring))",
             r"(?:veiled|weak|milky|watery|pale|filtered|diffuse|soft) sun(?:light|shine)?",
-            rf"{_SUN} (?:\w+ )?(?:veiled|weak|milky|watery|filtered|diffused?|a pale dis[ck])",
+            rf"{_SUN} (?:\w+ )?(?:veiled|weak|milky|watery|filtered|diffused?|a pale dis[ck]|pale)",
+            r"(?:clouds?|cloud cover|veil)\b[^.;]{0,40}\b(?:see|make out|guess|spot) (?:the |where"
+            r" the )?"
+            r"sun\b",
+            r"sun (?:peeks?|glows?|shows|comes|shines|shimmers?|glimmers?|visible)(?: \w+)? through"
+            r" (?:\w+ ){0,2}clouds?",
         ),
     ),
     (

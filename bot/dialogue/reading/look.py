@@ -7,6 +7,7 @@ from typing import Final
 
 from bot.dialogue.facts import Flow, Symptom
 from bot.dialogue.reading.draft import Draft
+from bot.dialogue.reading.light_words import WINDS_WAY
 from bot.dialogue.reading.phrases import any_of, exactly
 
 #: The looks by their words; values of core.water.Look.
@@ -121,12 +122,16 @@ def read_look(draft: Draft) -> None:
         for look, pattern in _LOOKS
         if (match := pattern.search(text)) and not _DENIED.search(text[: match.start()])
     ]
-    if len(found) > 1 and _UNDECIDED.search(draft.text):
+    if (len(found) > 1 and _UNDECIDED.search(draft.text)) or _BETWEEN.search(draft.text):
         return
     if found and not (found == ["misty"] and _MIST_IN_AIR.search(draft.text)):
         draft.note("look", found[0])
 
 
+#: "Silky but with some lines in it": between two looks.
+_BETWEEN: Final = any_of(
+    r"(?:silk\w*|smooth|soft)\b[^.;]{0,12}\bbut\b(?: \w+){0,3} (?:lines?|strands?|texture|threads?)"
+)
 _TOWARDS: Final = any_of(
     r"(?:towards?|at|to|for|away from) (?:me|us|my (?:tripod|camera|lens|feet)|the camera|the lens"
     r"|camera|you|where i)"
@@ -185,7 +190,7 @@ def _is_across(draft: Draft) -> bool:
 
 def read_flow(draft: Draft) -> None:
     """Which way the water runs in the picture."""
-    text = draft.text
+    text = WINDS_WAY.sub("", draft.text)
     if (_TOWARDS.search(text) and _MOVES.search(text)) or _TOWARDS_ALONE.match(text):
         draft.note("flow", Flow.TOWARDS)
     elif _is_across(draft):

@@ -18,7 +18,10 @@ _ND_HEAD: Final = re.compile(
 )
 _GRADUATED: Final = re.compile(r"\bgrad\w*\b")
 #: `the 3-stop`, `my 6 stop`, `10-stop on`: a filter, when nothing says under or over.
-_FILTER_BEFORE: Final = re.compile(r"\b(?:the|my|with(?: the| my| a)?|a|own|have|and|use|using) ?$")
+_FILTER_BEFORE: Final = re.compile(
+    r"\b(?:the|my|with(?: the| my| a)?|a|own|have|and|use|using"
+    r"|(?:bag|pouch|pocket|case|wallet)(?: i (?:have|got)| there's|:| is| are)*) ?$"
+)
 _FILTER_AFTER: Final = re.compile(
     r"^(?:'s)? ?(?:gr[ea]y (?:is |are )?on"
     r"|(?:is |are |still |goes |went |going )*on|off|mounted|in (?:place|front)|stacked|nd"
@@ -66,7 +69,8 @@ _METER_WORDS: Final = re.compile(
 )
 _ON_METER: Final = re.compile(r"^ (?:on|by|at|says) (?:the |my )?(?:meter|needle|scale)\b")
 _CENTRED: Final = re.compile(
-    r"\b(?:meter|needle|indicator|bar|pointer)\b[^,;.]{0,20}(?<!left of )(?<!right of )(?<!off )"
+    r"\b(?:meter|needle|indicator|bar|pointer|scale|marker)\b[^,;.]{0,20}(?<!left of )(?<!right of"
+    r" )(?<!off )"
     r"(?<!left of the )(?<!right of the )"
     r"\b(?:middle|centre|center|centred|centered|spot on|bang on|on the nose|at zero|balanced"
     r"|dead on|zeroed)\b"
@@ -159,7 +163,8 @@ def _is_named_as_filter(draft: Draft, quantity: Quantity) -> bool:
 
 #: "The cliff is two stops darker": a part of the scene, no change that is wanted.
 _DARK_PART: Final = re.compile(
-    r"\b(?:cliffs?|walls?|rocks?|pools?|sky|side|corners?|edges?|left|right|front|trees|shade|woods?|bank)"
+    r"\b(?:cliffs?|walls?|rocks?|pools?|sky|side|corners?|edges?|left|right|front|trees|shade"
+    r"|woods?|bank)"
     r"(?:'s| is| are| was| were)(?: \w+)? ?$"
 )
 

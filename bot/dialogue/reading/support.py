@@ -45,6 +45,9 @@ _LOST: Final = any_of(
     rf"{TRIPOD}(?: is|'s)? (?:no use|useless|bust|broken|unusable)",
     rf"{TRIPOD}(?: just| leg)* (?:broke|has broken|fell apart)",
     rf"{TRIPOD}\b[^,;.]{{0,20}}\b{GONE}",
+    rf"(?:forgot|forgotten|lost|left|broke|missing)[^,;.]{{0,8}} (?:plate|head|clamp|screw) (?:for"
+    rf"|of|from)"
+    rf" (?:the|my) {TRIPOD}",
     rf"(?<!not )(?<!n't ){GONE}\b[^,;.]{{0,12}}\b{TRIPOD}",
 )
 #: "A rock as a tripod", "tripods are not allowed".

@@ -88,10 +88,12 @@ _TURNS: Final = (
     #: "Suns down", "isos on 320": the apostrophe that thumbs leave out.
     (
         (
-            r"\b(sun|wind|sky|pola|pol|cpl|polari[sz]er|tripod|iso|aperture|shutter|needle|bar|histogram|current|moon"
+            r"\b(sun|wind|sky|pola|pol|cpl|polari[sz]er|tripod|iso|aperture|shutter|needle|bar"
+            r"|histogram|current|moon"
             r"|air|sensitivity|sunset|sundown|camera|(?:^|(?<=the )|(?<=my )"
             r"|(?<=light ))meter)s (?=(?:on|off|in|at|up"
-            r"|down|out|set|gone|just|been|about|dead|still|now|a|very|so|too|all|picking|clipping|blown|weak|low"
+            r"|down|out|set|gone|just|been|about|dead|still|now|a|very|so|too|all|picking|clipping"
+            r"|blown|weak|low"
             r"|behind|mounted|turned|not(?! allowed)|really|quite|full|bang|around|half|quarter"
             r"|going"
             r"|over|under|always|both)\b"
@@ -153,6 +155,55 @@ _TURNS: Final = (
     (r"\b(50|64|100|125|160|200|400|800|1600) speed(?: film)?\b", r"iso \1"),
     (r"\b(?:idk|dunno|no clue|beats me|search me|who knows|god knows)\b", "not sure"),
     (r"(?:^|\bi |(?<=[,;.] ))(?:reckon|recon|rekon)\b", "i guess"),
+    (
+        (
+            r"(?:^|(?<=the )|(?<=my )|(?<=[,;.] ))pod(?=(?:'s| is)? (?:(?:all|now|set|standing) )*"
+            r"(?:up|out|planted|down|standing)\b)"
+        ),
+        "tripod",
+    ),
+    #: "Stacked 3 and 6, so nine stops", "the big stopper on, 10 stops": filters that are on.
+    (
+        (
+            rf"\b(?:stacked|both)\b[^.;]{{0,14}}?\b(?:\d+|{_STRENGTH})(?:[ -]stop)? (?:and|plus|\+"
+            rf"|with)"
+            rf"(?: the| an?| my)? (?:\d+|{_STRENGTH})(?:[ -]stop)?\b(?: nds?)?[^.;\d]{{0,16}}?"
+            rf"\b(\d+|{_STRENGTH}|seven|nine|thirteen|sixteen) stops?(?: on(?: there)?| total| in"
+            rf" total)*"
+        ),
+        r"\1 stop nd on",
+    ),
+    (
+        rf"\bstopper(?:'s| is)? on,? (?:so |that's |it's |the )?(\d+|{_STRENGTH})[ -]stops?\b",
+        r"\1 stop nd on",
+    ),
+    #: "We walked 3 miles and it's the same back".
+    (
+        (
+            rf"\b(?:walked|hiked|came|did) (?:about |some )?({_NUMBER}[\d.]*) ?(km|k|miles?|mi)\b"
+            r"(?: in| here| already| so far| up| out)*,?(?: and)?(?: it'?s| its)?(?: the)? same"
+            r"(?: way| distance| path| again)? (?:back|out|return)"
+        ),
+        r"\1 \2 walk out",
+    ),
+    #: "Four km back, 180 up".
+    (
+        (
+            r"((?:km|kilomet\w+)\b[^.;\d]{0,15}[, ](?:and |with )?)(\d{2,3}) "
+            r"(?=(?:up|of climb\w*|climb\w*|ascent)(?:\W*$|[,.;]))"
+        ),
+        r"\1\2 m ",
+    ),
+    #: "Top one 6 m, I'd say 15 overall".
+    (
+        (
+            rf"(\d+(?:\.\d+)?) ?({LENGTH})\b([^.;\d]{{0,30}}?)((?:,| and| so| but)(?: id say| i'd"
+            rf" say"
+            r"| i guess| maybe| about| probably| call it| roughly)* )(\d+(?:\.\d+)?)"
+            r" (?:overall|in total|all told|altogether|in all|total)\b"
+        ),
+        r"\1 \2\3\4\5 \2 in total",
+    ),
     #: How near a number is; the number stays.
     (
         (

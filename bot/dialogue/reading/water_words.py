@@ -83,6 +83,10 @@ WATER_COMPLAINTS: Final = (
             r"(?:just|only|nothing but|simply) (?:an? )?(?:big |blank )?white"
             r" (?:rectangle|patch|block|shape|strip|area|stripe|column)",
             r"white (?:\w+ )?(?:without|with no) (?:any )?(?:detail|drawing|information)",
+            r"(?:foam|whites?|highlights?|water|falls?)(?:'s| has| have| is| are)?(?: all|"
+            r" totally)*"
+            r" (?:lost|without|losing) (?:all|any|every|its|their|the)(?: \w+)? (?:detail|drawing"
+            r"|tone)",
             "whited out|bleached|blank white|white and (?:flat|empty|blank)",
             r"(?:burn(?:ed|t)|nuked|fried|cooked|torched|bleached) (?:in|on) the (?:water|fall"
             r"|white)s?",

@@ -104,6 +104,18 @@ JOINTS: Final[Rules] = rules(
     (rf"\b({VALUE}) (?:meter|m) ten\b{NO_UNIT}", r"\1.1 m"),
     (rf"\b(auf|bei|in) (one|two|three) {TENS_OF_CM}{NO_UNIT}(?=$|[,.;!])", r"\1 \2.\3 m"),
     (rf"^((?:so |ca\.? |etwa |um die )*)([1-9]|{_FEW}) {TENS_OF_CM}$", r"\1\2.\3"),
+    #: "Bei einsfuffzig".
+    *(
+        (rf"\b(auf|bei|in|etwa|nur) {one}{ten}\b", rf"\g<1> {metres}.{tenths}0 m")
+        for metres, one in enumerate(("eins", "zwei", "drei"), start=1)
+        for tenths, ten in enumerate(
+            (
+                *("zwanzi(?:g|ch)", "drei(?:ss|ß)ig", "vierzig", "(?:f[üu]n?f|fuff)zig"),
+                *("sechzig", "siebzig", "achtzig", "neunzig"),
+            ),
+            start=2,
+        )
+    ),
 )
 
 
