@@ -37,7 +37,7 @@ from bot.dialogue.steps.frames import (
 )
 from bot.dialogue.steps.home import at_home, home_words
 from bot.dialogue.steps.safety import closed_place, doubt, emergency, ice
-from bot.dialogue.steps.telling import corrected, group, late, rain_told, told
+from bot.dialogue.steps.telling import corrected, group, late, nothing_near, rain_told, told
 from bot.dialogue.steps.visits import planning, visit
 from bot.dialogue.steps.walk import composition, highlights, keep, lens, liking, next_frame
 from bot.dialogue.turn import Turn
@@ -123,7 +123,9 @@ def _by_meaning(turn: Turn, event: TextReceived) -> None:
     if not offered and _is_of_others_or_home(turn, event.text, said, told):
         patience.let_go(turn)
         return
-    if asides.leave(turn, event.text, told, asked) or _answered(turn, event, said, question):
+    if asides.leave(turn, event.text, told, asked) or nothing_near.hear(turn, said, told):
+        return
+    if _answered(turn, event, said, question):
         return
     _facts(turn, said, asked, event.text)
     rain_told.say(turn, said)

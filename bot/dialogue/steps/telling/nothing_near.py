@@ -1,0 +1,60 @@
+"""What stood near is left out of the frame: nothing near has to be sharp any more."""
+
+from __future__ import annotations
+
+import re
+from typing import Final
+
+from bot.dialogue.compose import Role
+from bot.dialogue.facts import Facts
+from bot.dialogue.reading.phrases import plain
+from bot.dialogue.steps.anywhere import commands, repeat
+from bot.dialogue.steps.walk import composition
+from bot.dialogue.texts import TEXTS
+from bot.dialogue.turn import Turn
+
+_THING: Final = (
+    r"(?:rocks?|stones?|boulders?|logs?|roots?|ferns?|foreground"
+    r"(?: rocks?| stones?)?)"
+)
+_THE: Final = rf"(?:the|that|this|my|those)(?: \w+)? {_THING}"
+#: A whole message of it: "I'll leave the rock out", "without the stone, then", "rock's out".
+_LEFT_OUT: Final = re.compile(
+    r"(?:(?:ok(?:ay)?|no|well|so|hm+|actually|then|just|please|yes|and|but|i|i'll|i'd|ill|we|we'll"
+    r"|let's"
+    r"|lets|can|could|will|want to|rather|better|going to|now|i've|moved|to)[ ,]+)*"
+    rf"(?:(?:leave|left|leaving|keep|kept|crop(?:ped)?|cut) (?:{_THE} out|out {_THE})"
+    rf"|(?:drop|skip|lose|forget|without|ignore) {_THE}|{_THE}(?:'s| is| are)? out)"
+    r"(?: of (?:it|this|that|(?:the|my) (?:frame|picture|shot|photo)))?"
+    r"(?:[ ,]+(?:then|now|please|this time|for this one|after all|instead|altogether|again))*"
+)
+
+
+def hear(turn: Turn, text: str, told: Facts) -> bool:
+    """Take back what was nearest; where it is asked for, that is the answer.
+
+    Args:
+        turn: the answer under construction.
+        text: the message in English.
+        told: what was read in it; a message with facts is no such one.
+
+    Returns:
+        Whether it was one, and is answered.
+    """
+    walk, question = turn.context.conversation.walk, repeat.standing(turn)
+    told_more = told.known() or told.unread
+    if walk is None or told_more or not _LEFT_OUT.fullmatch(plain(text, " .!")):
+        return False
+    asked = "" if question is None else question.name.removesuffix("_feet")
+    if asked == "nearest":
+        commands.run(turn, "skip")
+        return True
+    turn.remember_for_back()
+    turn.unlearn("nearest_m")
+    if asked == "anchor":
+        composition.answer(turn, "anchor", "none")
+        return True
+    turn.change_walk(checks=turn.walk.checks | {"anchor": "none"})
+    turn.say(Role.SETTINGS, "noted", list=TEXTS["ask.anchor.none"])
+    repeat.put_again_if_open(turn)
+    return True
