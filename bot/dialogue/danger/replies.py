@@ -17,6 +17,7 @@ from bot.dialogue.danger.kinds import DangerKind
 from bot.dialogue.danger.meaning import all_cues
 from bot.dialogue.danger.spanish.replies import REPLIES as SPANISH
 from bot.dialogue.danger.spelling import sentences
+from bot.dialogue.danger.whereabouts import tells_of_staying
 
 
 class Safe(Enum):
@@ -204,7 +205,8 @@ def anyone_out_there(text: str) -> bool | None:
     Returns:
         True when somebody is, False when nobody is, None where it says neither.
     """
-    if _says_nobody(text) or _is_joke(text) or who_is_safe(text) is Safe.ALL:
+    all_safe = who_is_safe(text) is Safe.ALL and not tells_of_staying(text)
+    if all_safe or _says_nobody(text) or _is_joke(text):
         return False
     return True if _says_yes(text) else None
 
@@ -228,7 +230,7 @@ def in_danger(text: str, *, others: bool) -> bool | None:
 
 
 def _says_nobody(text: str) -> bool:
-    if "?" in text:
+    if "?" in text or tells_of_staying(text):
         return False
     if _answers_no(text) or any(
         _is_nobody(said, table) or table["stepped_back"].search(said) for said, table in _said(text)

@@ -1,4 +1,4 @@
-"""Where people are: out of their shelter in a storm, or already at a place that is planned."""
+"""Where people are: out of a shelter, at a place that is planned, or at one that they deny."""
 
 from __future__ import annotations
 
@@ -6,6 +6,7 @@ import re
 from typing import Final
 
 from bot.dialogue.danger.folding import folded
+from bot.dialogue.danger.rules import PERSON
 
 #: Words of who left a shelter, and of what was struck: a house, a car and the like alone are one.
 _OUTSIDE: Final = re.compile(
@@ -25,6 +26,44 @@ _THERE: Final = re.compile(
     r"|ich stehe|steht|(?:wir|sie) stehen|ich bin|wir sind|ist schon|klettert|sitzt|gerade|jetzt"
     r"|estoy|estamos|estan|esta (?:arriba|alli|ahi|en)|ahora|ya)\b"
 )
+
+#: Whom a "no" leaves out: "only my wife", "not me, my son".
+_SOMEBODY: Final = (
+    rf"(?:{PERSON}|(?:the )?(?:two|three|both) of us"
+    r"|frau|mann|sohn|tochter|kind|kinder|kleine\w*|bruder|schwester|freund\w*|vater|mutter|papa"
+    r"|opa|oma|gruppe|leute|ich(?= [.,]|$)|wir(?= [.,]|$)|wir (?:zwei|beide)"
+    r"|mujer|marido|hij[oa]s?|nin[oa]s?|herman[oa]s?|amig[oa]s?|padre|madre|abuel[oa]|yo|nosotr[oa]s"
+    r"|nosotros dos)"
+)
+_LEFT_OUT: Final = (
+    r"(?:only|just|except|apart from|but|not me|nur|bloss|ausser|bis auf|nicht ich|aber"
+    r"|solo|salvo|excepto|menos|yo no|pero)(?: ,)?"
+    r"(?: (?:the|my|our|me and|tripod and|for|mein\w*|unser\w*|der|die|das|mi|mis|el|la|los|las))*"
+)
+#: What is said of a place by who is at it: it is dry, and they hold on.
+_GOOD_THERE: Final = (
+    r"(?:hold(?:ing)? (?:on|tight)|grips?|gripping|(?:being |am |im )careful"
+    r"|(?:good|fine|safe|ok|okay|dry|stable|wide|flat|solid)(?: up| out| down)? here"
+    r"|(?:its|it is)(?: \w+)? (?:dry|safe|wide|flat|stable|solid)|(?<!stay )(?:up|out) here"
+    r"|(?:still|right|sit\w*|stand\w*|back|am|im|are|foot|feet)(?: \w+){0,2} (?:on|at|over|by|near)"
+    r" (?:it|the (?:very )?(?:edge|lip|brink|ledge|rim|drop|ice))|(?:foot|feet|legs)(?: \w+)? over"
+    r"|on the (?:edge|lip|brink|ledge|ice)"
+    r"|steh\w* (?:gut|sicher|fest|stabil)|hier (?:oben|vorn\w*)|passt schon"
+    r"|(?:ist|is)(?: \w+)? (?:trocken|breit|stabil)|vorsichtig"
+    r"|(?:an|auf) der (?:\w+ )?(?:kante|klippe)|auf dem eis"
+    r"|sujet[oa]s?|agarr\w*|esta(?: \w+)? (?:seco|seca|firme)|es (?:ancho|estable)|aqui arriba"
+    r"|(?:en el|al) (?:borde|filo)|sobre el hielo|con cuidado)"
+)
+_DENIED: Final = re.compile(rf"(?<!\w)(?:{_LEFT_OUT} {_SOMEBODY}|{_GOOD_THERE})(?!\w)")
+
+
+def tells_of_staying(text: str) -> bool:
+    """Whether a reply that sounds like "nobody" tells of somebody who is at the place.
+
+    Args:
+        text: as typed, in any of Linn's languages.
+    """
+    return _DENIED.search(folded(text)) is not None
 
 
 def tells_of_outside(text: str) -> bool:

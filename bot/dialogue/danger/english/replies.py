@@ -137,7 +137,8 @@ REPLIES: Final[Mapping[str, tuple[str, ...]]] = {
         (
             r"(?:nobody|none|nope nobody|no nobody|not any ?more|not me|all back|we are back|i"
             r" am back)"
-            r"\b(?! (?:but|except|cares|else|knows|answers?|hears?|comes?|helps?|can"
+            r"\b(?! (?:but|except|cares|minds|sees|looks|watches|stops|else|knows"
+            r"|answers?|hears?|comes?|helps?|can"
             r"|is (?:here|coming|around|answering)))"
         ),
     ),
@@ -145,7 +146,7 @@ REPLIES: Final[Mapping[str, tuple[str, ...]]] = {
         (
             r"\b(?:i|we|he|she|they)(?: (?:have|has|am|are|is|just|all|already|will))*"
             r" (?:stepped|moved|went|came|gone|come|got|walked|climbed|step|move|go)(?: \w+)?"
-            r" (?:back|away|down|off)\b(?! (?:to|on|up|in|into|for|there|across|over)\b)"
+            r" (?:back|away|down|off)\b(?! (?:to|on|up|down|in|into|for|there|across|over)\b)"
         ),
         (
             r"\b(?:i|we) (?:will|would) not(?: (?:go|do it|do that|then|go there"

@@ -95,7 +95,8 @@ REPLIES: Final[Mapping[str, tuple[str, ...]]] = {
     "nobody": (
         (
             r"(?:niemand|keiner|nicht mehr|keine seele|alle zuruck|wir sind zuruck|bin zuruck)"
-            r"\b(?! (?:ausser|hilft|hort|kommt|antwortet|sonst|weiss|ist (?:hier|da)(?= [.,]|$)))"
+            r"\b(?! (?:ausser|sieht|schaut|merkt|stort|hilft|hort|kommt|antwortet|sonst"
+            r"|weiss|ist (?:hier|da)(?= [.,]|$)))"
         ),
     ),
     "stepped_back": (

@@ -92,8 +92,8 @@ REPLIES: Final[Mapping[str, tuple[str, ...]]] = {
     "nobody": (
         (
             r"(?:nadie|ninguno|ya no|no hay nadie)"
-            r"\b(?! (?:mas que|salvo|excepto|ayuda|contesta|responde|viene|nos|me|sabe|esta aqui"
-            r"|puede))"
+            r"\b(?! (?:mas que|ve|mira|se entera|salvo|excepto|ayuda|contesta|responde"
+            r"|viene|nos|me|sabe|esta aqui|puede))"
         ),
     ),
     "stepped_back": (
