@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import cv2
 import numpy as np
 
 from core.frame.wet_glass import wet_glass
@@ -34,6 +35,29 @@ def test_clean_frames_have_none() -> None:
 def test_spots_of_one_frame_are_the_scene() -> None:
     """What only one frame shows is no drop."""
     assert wet_glass(work(wet(texture("grass"))), work(texture("gravel"))) == ()
+
+
+def test_what_is_soft_but_not_round_is_the_scene() -> None:
+    """A soft band that both frames share, as of smooth water, is no drop."""
+    pair = []
+    for name in ("grass", "gravel"):
+        pixels = texture(name)
+        soft = cv2.GaussianBlur(pixels, (0, 0), 8)
+        pixels[180:220, 120:480] = soft[180:220, 120:480]
+        pair.append(work(pixels))
+    assert wet_glass(*pair) == ()
+
+
+def test_drops_before_a_smooth_sky() -> None:
+    """The drop that has detail around it in both frames is found, the other one can't be."""
+    pair = []
+    for name in ("grass", "gravel"):
+        pixels = texture(name)
+        pixels[:, :300] = 180
+        pair.append(work(wet(pixels)))
+    boxes = wet_glass(*pair)
+    assert len(boxes) == 1
+    assert boxes[0].left > 0.5
 
 
 def test_spots_all_over_are_the_scenes_own() -> None:
