@@ -224,6 +224,52 @@ def test_a_direction_that_is_missing(missing_deg: float) -> None:
         assert found is None
 
 
+class Swings(NamedTuple):
+    """How far weak and strong edges swing over the directions, around what, and what is said."""
+
+    weak: float
+    strong: float
+    middle: float
+    shaken: bool
+
+
+@pytest.mark.parametrize(
+    "swings",
+    [
+        Swings(0.25, 0.25, 1.0, True),
+        Swings(0.25, 0.1, 1.0, True),
+        Swings(0.25, 0, 1.0, False),
+        Swings(0.25, 0, 0.6, True),
+    ],
+    ids=str,
+)
+def test_strong_edges_confirm_what_may_be_noise(swings: Swings) -> None:
+    """Movement softens strong edges too; where all are sharp, noise may make weak ones look so."""
+    angle_deg, row, column, is_strong = _edges_all_around()
+    swing = np.where(is_strong, swings.strong, swings.weak)
+    ratio = np.exp(swings.middle - swing * np.cos(2 * np.radians(angle_deg))).astype(np.float32)
+    strength = np.where(is_strong, 9, 2).astype(np.float32)
+    found = find_shake(Edges(row, column, strength, ratio, angle_deg), (900, 900))
+    assert (found is not None) is swings.shaken
+
+
+def test_strong_edges_of_few_directions_tell_nothing() -> None:
+    """Where the strongest edges are of four directions, they don't confirm a movement."""
+    angle_deg, row, column, _ = _edges_all_around()
+    ratio = np.exp(1.0 - 0.25 * np.cos(2 * np.radians(angle_deg))).astype(np.float32)
+    strength = np.where(angle_deg % 90 == 0, 9, 2).astype(np.float32)
+    strength[angle_deg % 90 == 45] = 5  # more than a quarter is stronger than the rest
+    assert find_shake(Edges(row, column, strength, ratio, angle_deg), (900, 900)) is None
+
+
+def _edges_all_around() -> tuple[Field, NDArray[np.int64], NDArray[np.int64], NDArray[np.bool_]]:
+    """Angles of edges in each direction, where they lie, and three in ten of them."""
+    rng = np.random.default_rng(1)
+    angle_deg = rng.permutation(np.repeat(np.arange(0.0, 180.0, 15.0), 800)).astype(np.float32)
+    row, column = rng.integers(0, 900, (2, angle_deg.size))
+    return angle_deg, row, column, rng.random(angle_deg.size) < 0.3
+
+
 def test_what_moved_in_a_part_is_no_shake() -> None:
     """A shaken corner in an otherwise smooth picture is no movement of the camera."""
     soft = behind(stroke(14, 30))
