@@ -114,9 +114,9 @@ def _of_shells(coverage: Coverage, body: Patches, chosen: NDArray[np.intp]) -> F
     places = np.full(body.count, len(chosen), np.intp)
     places[chosen] = np.arange(len(chosen))
     at = np.flatnonzero((distances > 0) & (distances <= ends[-1]))
-    at = at[places[owners[at]] < len(chosen)]
-    shells = np.searchsorted(ends, distances[at])
     areas = places[owners[at]]
+    at, areas = at[areas < len(chosen)], areas[areas < len(chosen)]
+    shells = np.searchsorted(ends, distances[at])
     groups = areas * _COUNT + shells
     size = len(chosen) * _COUNT
     numbers = np.maximum(np.bincount(groups, minlength=size), 1).reshape(-1, _COUNT)

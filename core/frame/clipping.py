@@ -50,11 +50,13 @@ def find_clipping(
     """
     if brightest is None:
         brightest = brightest_channel(pixels)
-    counts = code_counts(brightest)
-    ends = Ends.at(level) if level is not None else clipping_ends(
-        counts, resized=resized, jpeg_quality=jpeg_quality
-    )  # fmt: skip
-    if counts[ends.end :].sum() == 0:
+    if level is not None:
+        ends, at_end = Ends.at(level), int(brightest.max()) >= level
+    else:
+        counts = code_counts(brightest)
+        ends = clipping_ends(counts, resized=resized, jpeg_quality=jpeg_quality)
+        at_end = bool(counts[ends.end :].any())
+    if not at_end:
         return Clipping(0.0, dict.fromkeys(_CHANNELS, 0.0), level=ends.end)
     coverage, clipped, by_channel = coverage_of(pixels, brightest, ends)
     shares = dict(zip(_CHANNELS, (by_channel / brightest.size).tolist(), strict=True))
