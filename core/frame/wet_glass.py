@@ -32,8 +32,9 @@ _EVERY: Final = 2
 _SMOOTHINGS_PX: Final = (1.2, 3.0)
 #: Logarithm of the least detail outside over the most inside, as the geometric mean of both
 #: frames, is at least this; 0 in one of them is 0. Own rule, likewise: one of 345 clean pairs is
-#: above it, and 0.2 would be four.
+#: above it, and 0.2 would be four. Two spots at once may be fainter: none of these pairs had two.
 _DROP: Final = 0.25
+_ONE_OF_TWO: Final = 0.06
 #: Two frames share spots by chance as often when one is shifted against the other: shared spots
 #: are so many times as strong as what all but a few of the shifts show. Own rules, likewise.
 _ABOVE_CHANCE: Final = 1.3
@@ -78,9 +79,11 @@ def wet_glass(work_a: WorkingCopy, work_b: WorkingCopy) -> tuple[Box, ...]:
         for detail in (_detail(*planes) for planes in zip(greys, smooth, strict=True))
     )
     shared = _shared(first, second)
-    if shared.max() < _DROP:
+    strongest = float(shared.max())
+    if strongest < _ONE_OF_TWO:
         return ()
-    return _spots(shared, size, max(_DROP, _ABOVE_CHANCE * _by_chance(first, second)))
+    found = _spots(shared, size, max(_ONE_OF_TWO, _ABOVE_CHANCE * _by_chance(first, second)))
+    return found if strongest >= _DROP or len(found) > 1 else ()
 
 
 def _size(work: WorkingCopy) -> tuple[int, int]:

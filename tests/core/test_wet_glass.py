@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
+
 import cv2
 import numpy as np
 
@@ -12,6 +14,11 @@ from tests.core.drops import DROPS, Pixels, texture, wet
 
 def work(pixels: Pixels) -> WorkingCopy:
     return WorkingCopy(np.ascontiguousarray(pixels), 1.0)
+
+
+def _mixed(wet_one: Pixels, dry: Pixels) -> Pixels:
+    """Seven parts of one and three of the other."""
+    return np.asarray(cv2.addWeighted(wet_one, 0.7, dry, 0.3, 0), np.uint8)
 
 
 def test_shared_spots_are_found() -> None:
@@ -58,6 +65,16 @@ def test_drops_before_a_smooth_sky() -> None:
     boxes = wet_glass(*pair)
     assert len(boxes) == 1
     assert boxes[0].left > 0.5
+
+
+def test_of_faint_spots_it_takes_two() -> None:
+    """A faint spot alone may be chance, two of them are drops."""
+
+    def faint(name: str, drops: Sequence[tuple[int, int, int]]) -> WorkingCopy:
+        return work(_mixed(wet(texture(name), drops), texture(name)))
+
+    assert wet_glass(faint("grass", DROPS[:1]), faint("gravel", DROPS[:1])) == ()
+    assert len(wet_glass(faint("grass", DROPS), faint("gravel", DROPS))) == 2
 
 
 def test_spots_all_over_are_the_scenes_own() -> None:
