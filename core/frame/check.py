@@ -62,7 +62,7 @@ def check_frame(
     frame = decode(data, max_pixels=max_pixels, max_bytes=max_bytes)
     note = _size_note(frame, camera_pixels)
     brightest = brightest_channel(frame.pixels)
-    clipping = _clipping(frame, note, brightest)
+    clipping = _clipping(frame, note, brightest, water_cells)
     raw = frame.raw
     exposure = raw.exposure if raw else None
     room_stops, advice = room_and_advice(clipping, brightest, exposure)
@@ -90,7 +90,12 @@ def check_frame(
     return report, frame.pixels
 
 
-def _clipping(frame: DecodedFrame, note: SizeNote, brightest: NDArray[np.uint8]) -> Clipping:
+def _clipping(
+    frame: DecodedFrame,
+    note: SizeNote,
+    brightest: NDArray[np.uint8],
+    water_cells: tuple[str, ...] | None,
+) -> Clipping:
     """What clips, by the picture; of a raw file how much of it does, by its photosites."""
     clipping = find_clipping(
         frame.pixels,
@@ -98,6 +103,7 @@ def _clipping(frame: DecodedFrame, note: SizeNote, brightest: NDArray[np.uint8])
         jpeg_quality=frame.jpeg_quality,
         brightest=brightest,
         level=SATURATED_CODE if frame.raw else None,
+        water_cells=water_cells,
     )
     if frame.raw is None:
         return clipping

@@ -34,6 +34,7 @@ def find_clipping(
     jpeg_quality: int | None = None,
     brightest: NDArray[np.uint8] | None = None,
     level: int | None = None,
+    water_cells: tuple[str, ...] | None = None,
 ) -> Clipping:
     """Find what is clipped and tell sparkle, white water, sky gaps and lamps apart.
 
@@ -47,6 +48,10 @@ def find_clipping(
         jpeg_quality: 1 to 100, None for files without loss.
         brightest: what `brightest_channel` gives for `pixels`, when it has been asked already.
         level: code from which a pixel is clipped, where it is known; else it is found.
+        water_cells: where the person says that the water is, A1 to D4.
+
+    Raises:
+        UnknownCellError: the grid has no such cell.
     """
     if brightest is None:
         brightest = brightest_channel(pixels)
@@ -60,7 +65,8 @@ def find_clipping(
         return Clipping(0.0, dict.fromkeys(_CHANNELS, 0.0), level=ends.end)
     coverage, clipped, by_channel = coverage_of(pixels, brightest, ends)
     shares = dict(zip(_CHANNELS, (by_channel / brightest.size).tolist(), strict=True))
-    return Clipping(clipped / brightest.size, shares, name_areas(coverage), ends.end)
+    areas = name_areas(coverage, water_cells)
+    return Clipping(clipped / brightest.size, shares, areas, ends.end)
 
 
 def coverage_of(

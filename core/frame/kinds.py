@@ -12,9 +12,11 @@ from numpy.typing import NDArray
 from core.frame.area_features import Company
 from core.frame.body_features import body_features
 from core.frame.contours import contour_of
-from core.frame.kind_trees import Said, likelihoods
+from core.frame.kind_places import LEAVES_BOTTOM, is_glint, may_be
+from core.frame.kind_trees import likelihoods
 from core.frame.patches import Coverage, Patches, closed, find_patches, mean_around, square_sums
 from core.frame.report import AreaKind, Box, ClippedArea
+from core.frame.water_area import mask_of
 
 # Rules for points from an own measurement on 39 photographs pushed by 0 to 2.1 stops, 7,260
 # clipped areas, whole photographs left out. "Side" is the short side of the frame, lightness is
@@ -24,24 +26,6 @@ _DARK_LIGHTNESS: Final = 70.0  # the mean lightness around sparkle is lower
 _COMPANY: Final = 6  # sparkle has as many others near
 _COMPANY_OVER_SIDE: Final = 0.06
 _AROUND_OVER_SIDE: Final = 0.02
-_LEAVES_BOTTOM: Final = 1 / 3  # points higher up may be sky through leaves (own rule)
-
-#: Sky that hangs lower may have a fall in it; sky that is so broad may reach further down. Own
-#: rules, in shares of the frame.
-_SKY_BOTTOM: Final = 0.6
-_BROAD_SKY: Final = 0.5
-_BROAD_SKY_BOTTOM: Final = 0.75
-#: Sky that does not reach the top border has to be this likely: white things indoors were called
-#: so. Own rules; between 0.94 and 0.97 64 of 65 were sky to trees that had not seen them.
-_AT_TOP: Final = 0.01
-_SURE_OF_SKY: Final = 0.95
-#: Part of the frame below which a spot shows too little to be called water. Own rule: rails, signs
-#: and wet leaves of real frames were called so.
-_SMALLEST_WATER: Final = 1e-4
-#: Part of the frame above which white is more than a lamp or the sun. Own rule.
-_LARGEST_LAMP: Final = 0.05
-#: A glint takes no more than this of the width and of the height. Own rule.
-_WIDEST_GLINT: Final = 0.03
 
 #: Pieces of one sheet of foam lie closer than this, over the side. Own rule.
 _MERGE_OVER_SIDE: Final = 0.01
@@ -135,17 +119,20 @@ def divide(coverage: Coverage) -> Divided:
     return Divided(coverage, dots, in_the_dark, sparkle, Layer.of(body, coverage), wide)
 
 
-def name_areas(coverage: Coverage) -> tuple[ClippedArea, ...]:
+def name_areas(
+    coverage: Coverage, water_cells: tuple[str, ...] | None = None
+) -> tuple[ClippedArea, ...]:
     """Clipped areas, lettered by size, all sparkle together as one.
 
     Args:
         coverage: with some pixel clipped.
+        water_cells: where the person says that the water is, A1 to D4.
 
     Returns:
         At most eight, the largest first. `widest` of sparkle is that of its widest point.
     """
     divided = divide(coverage)
-    areas, glints = _bodies(divided)
+    areas, glints = _bodies(divided, water_cells)
     at_water = any(area.kind is AreaKind.WHITE_WATER for area in areas)
     areas += _scattered(divided, glints, at_water=at_water)
     areas.sort(key=lambda area: area.share, reverse=True)
@@ -172,43 +159,39 @@ def _points(dots: Patches, coverage: Coverage) -> tuple[NDArray[np.bool_], NDArr
     field[at[0], at[1]] = 1
     company = square_sums(field, at, max(2, round(_COMPANY_OVER_SIDE * side))) - 1
     sparkle = in_the_dark.copy()
-    sparkle[small] &= (company >= _COMPANY) & (at[0] > _LEAVES_BOTTOM * height)
+    sparkle[small] &= (company >= _COMPANY) & (at[0] > LEAVES_BOTTOM * height)
     return in_the_dark, sparkle
 
 
-def _bodies(divided: Divided) -> tuple[list[ClippedArea], NDArray[np.bool_]]:
+def _bodies(
+    divided: Divided, water_cells: tuple[str, ...] | None
+) -> tuple[list[ClippedArea], NDArray[np.bool_]]:
     """One area for each body that is wide enough, and which bodies are wide glints instead."""
     layer, areas = divided.bodies, list[ClippedArea]()
     glints = np.zeros(layer.patches.count, np.bool_)
     if len(divided.chosen) == 0:
         return areas, glints
-    for label, said in zip(divided.chosen.tolist(), likelihoods(divided.features), strict=True):
+    likely = likelihoods(divided.features, _told(divided, water_cells))
+    for label, said in zip(divided.chosen.tolist(), likely, strict=True):
         boxes, clipped = layer.patches.boxes, float(layer.clipped[label])
         area = _area(divided.coverage, boxes[label], clipped, layer.channels[label])
-        possible = said.kind is not AreaKind.UNSURE and may_be(area, said)
-        if possible and said.kind is AreaKind.SPARKLE:
+        if is_glint(area, said):
             glints[label] = True
             continue
         area = replace(area, contour=contour_of(layer.patches, label))
-        if possible:
+        if may_be(area, said):
             area = replace(area, kind=said.kind, confidence=said.confidence)
         areas.append(area)
     return areas, glints
 
 
-def may_be(area: ClippedArea, said: Said) -> bool:
-    """Whether the place and the size of an area leave its likeliest kind possible."""
-    if said.kind is AreaKind.WHITE_WATER:
-        return area.share >= _SMALLEST_WATER
-    if said.kind is AreaKind.LAMP:
-        return area.share <= _LARGEST_LAMP
-    if said.kind is AreaKind.SPARKLE:
-        size = max(area.box.width, area.box.height)
-        return size <= _WIDEST_GLINT and area.box.top > _LEAVES_BOTTOM
-    if area.box.top > _AT_TOP and said.confidence < _SURE_OF_SKY:
-        return False
-    bottom = area.box.top + area.box.height
-    return bottom <= (_BROAD_SKY_BOTTOM if area.box.width >= _BROAD_SKY else _SKY_BOTTOM)
+def _told(divided: Divided, water_cells: tuple[str, ...] | None) -> NDArray[np.bool_] | None:
+    """Which of the chosen bodies have their middle where the person says that the water is."""
+    if not water_cells:
+        return None
+    patches = divided.bodies.patches
+    columns, rows = patches.middles[divided.chosen].astype(np.intp).T
+    return np.asarray(mask_of(water_cells, patches.labels.shape)[rows, columns])
 
 
 def _scattered(divided: Divided, glints: NDArray[np.bool_], *, at_water: bool) -> list[ClippedArea]:
@@ -255,7 +238,7 @@ def _sure_parts(
         glints: what is clipped in the wide glints.
     """
     height = divided.coverage.clipped.shape[0]
-    low = divided.dots.middles[:, 1] > _LEAVES_BOTTOM * height
+    low = divided.dots.middles[:, 1] > LEAVES_BOTTOM * height
     in_low, in_company = (float(weights[sure[owners]].sum()) for sure in (low, divided.sparkle))
     return in_low + glints, in_company + glints
 

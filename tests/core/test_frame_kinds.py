@@ -10,14 +10,17 @@ import pytest
 from core.frame.body_features import FEATURES
 from core.frame.clipping import find_clipping
 from core.frame.decode import decode
-from core.frame.kind_trees import NUMBERS, Said, trained
-from core.frame.kinds import TOLERABLE_WIDTH, may_be
+from core.frame.kind_places import is_glint, may_be
+from core.frame.kind_trees import NUMBERS, Said, likelihoods, trained
+from core.frame.kinds import TOLERABLE_WIDTH
 from core.frame.report import AreaKind, Box, ClippedArea, Clipping
+from core.frame.water_area import UnknownCellError
 from tests.core.frame_files import Pixels, jpeg, natural
 from tests.scenes.waterfall import Kind, Plan, Taken, compose, take
 from tests.scenes.whites import Bright
 from tests.training import kinds as recipe
-from tests.training.kinds import GORGES, PACKAGED_PUSHED, PLANTED, TABLE, picture, samples
+from tests.training.kind_pictures import GORGES, PACKAGED_PUSHED, PLANTED
+from tests.training.kinds import TABLE, picture, samples
 
 
 def glints(pixels: Pixels, top: int, bottom: int, number: int, size: int = 2) -> Pixels:
@@ -160,8 +163,11 @@ def test_rendered_fall_with_room(seed: int) -> None:
     assert AreaKind.SKY_GAP not in found
 
 
-#: The first two pictures of the recipe, the last gorges, and pushed photographs of packages.
-CHECKED = (0, 1, *range(PLANTED + GORGES - 3, PLANTED + GORGES), *PACKAGED_PUSHED[:2])
+#: The first two pictures of the recipe, the last gorges, pushed photographs of packages, and later
+#: pictures: planted, and gorges of twice the size.
+CHECKED = (
+    0, 1, *range(PLANTED + GORGES - 3, PLANTED + GORGES), *PACKAGED_PUSHED[:2], 20_000, 45_000,
+)  # fmt: skip
 
 
 def test_trained_numbers_come_from_the_recipe() -> None:
@@ -213,3 +219,48 @@ def test_place_and_size_may_forbid_a_kind(
     """However likely by its numbers, a kind needs a possible place and size."""
     area = ClippedArea("A", AreaKind.UNSURE, Box(*place), share, 0.1, ("red",), 0.5)
     assert may_be(area, Said(kind, likely)) is possible
+
+
+@pytest.mark.parametrize(
+    ("said", "place", "share", "glint"),
+    [
+        (Said(AreaKind.SPARKLE, 0.9, 0.95), (0.4, 0.6, 0.01, 0.01), 0.00005, True),
+        (Said(AreaKind.WHITE_WATER, 0.9, 0.95), (0.4, 0.6, 0.01, 0.01), 0.00005, True),  # a drop
+        (Said(AreaKind.UNSURE, 0.5, 0.95), (0.4, 0.6, 0.01, 0.01), 0.00005, True),
+        (Said(AreaKind.UNSURE, 0.5, 0.8), (0.4, 0.6, 0.01, 0.01), 0.00005, False),
+        (Said(AreaKind.WHITE_WATER, 0.9, 0.95), (0.4, 0.6, 0.02, 0.02), 0.0002, False),  # white
+        (Said(AreaKind.WHITE_WATER, 0.9, 0.95), (0.4, 0.6, 0.05, 0.01), 0.00005, False),  # wide
+        (Said(AreaKind.SPARKLE, 0.9, 0.95), (0.4, 0.1, 0.01, 0.01), 0.00005, False),  # leaves
+    ],
+)
+def test_drops_of_white_water_count_with_the_sparkle(
+    said: Said, place: tuple[float, ...], share: float, glint: bool
+) -> None:
+    """What is too small to be named as water, but likely of it, is a drop or a glint."""
+    area = ClippedArea("A", AreaKind.UNSURE, Box(*place), share, 0.1, ("red",), 0.5)
+    assert is_glint(area, said) is glint
+
+
+def test_nothing_unsure_is_possible() -> None:
+    """What is not sure has no name, wherever it lies."""
+    area = ClippedArea("A", AreaKind.UNSURE, Box(0.4, 0.4, 0.1, 0.1), 0.01, 0.1, ("red",), 0.5)
+    assert not may_be(area, Said(AreaKind.UNSURE, 0.5))
+
+
+def test_water_is_likelier_where_the_person_says_that_it_is() -> None:
+    """The person's cells make water likelier there, and leave the other areas as they are."""
+    features = np.random.default_rng(8).normal(0, 20, (50, FEATURES))
+    there = np.arange(50) % 2 == 0
+    before, after = likelihoods(features), likelihoods(features, there)
+    for told, one, other in zip(there, before, after, strict=True):
+        assert (other.of_water > one.of_water) if told else (other.kind is one.kind)
+        assert told or other.of_water == pytest.approx(one.of_water)
+
+
+def test_told_water_needs_cells_of_the_grid() -> None:
+    """A cell that the grid lacks is refused."""
+    pixels = natural().copy()
+    pixels[480:560, 500:640] = 255
+    assert kinds(find_clipping(pixels, water_cells=("C2", "C3")))
+    with pytest.raises(UnknownCellError):
+        find_clipping(pixels, water_cells=("E5",))

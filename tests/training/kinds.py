@@ -30,41 +30,25 @@ from tests.scenes.whites import (
     plant,
     planted,
 )
-from tests.training.boosting import Boosting, boosted
+from tests.training.boosting import Binned, boosted_in_bins
+from tests.training.kind_pictures import (
+    FIRST_OVER,
+    FIRST_PUSHED,
+    LATER,
+    PICTURES,
+    PLANTED,
+    TEN_THOUSAND,
+    is_twice,
+    pushed_name,
+)
 from tests.training.pictures import TRAINING, light_of
-from tests.training.seen import BACKDROPS, PACKAGED, SEEN, lay_foam, photograph, pushed
+from tests.training.seen import BACKDROPS, lay_foam, photograph, pushed
 from tests.training.texture import written
 
-#: Pictures with things planted, rendered gorges after them, and the seed of each: the recipe.
-PLANTED: Final = 520
-GORGES: Final = 220
-#: After them photographs with things planted, and each of the photographs so often pushed. They
-#: have numbers of their own, so that more of one kind leave the others as they are.
-OVER_PHOTOGRAPHS: Final = 100
-_FIRST_OVER: Final = 740
-PUSHED: Final = 8
-_FIRST_PUSHED: Final = 1140
-
-
-def _pushed_name(index: int) -> str:
-    """The photograph that a picture of the recipe pushes: they take turns."""
-    return tuple(SEEN)[(index - _FIRST_OVER) % len(SEEN)]
-
-
-#: Numbers of all pictures of the recipe; those before `_FIRST_OVER` need no folder.
-PICTURES: Final = (
-    *range(PLANTED + GORGES),
-    *range(_FIRST_OVER, _FIRST_OVER + OVER_PHOTOGRAPHS),
-    *range(_FIRST_PUSHED, _FIRST_PUSHED + PUSHED * len(SEEN)),
-)
-#: Those of them that need no folder either.
-PACKAGED_PUSHED: Final = tuple(
-    index for index in PICTURES if index >= _FIRST_PUSHED and _pushed_name(index) in PACKAGED
-)
 #: How often real foam is laid before a photograph.
 _FOAM: Final = 0.5
 SEED: Final = 20_261_126
-BOOSTING: Final = Boosting(rounds=120, rate=0.1, leaves=12, leaf=20, drawn=0.6, tried=0.15)
+GROWTH: Final = Binned(rounds=250, rate=0.06, leaves=12, leaf=20, held=5, tried=0.15)
 #: Part of an area that shows one thing, for the area to be learned from.
 _PURE: Final = 0.8
 #: Least part of an area of which it is known what it shows: a lens spreads small things.
@@ -175,17 +159,26 @@ def picture(
     """
     rng = np.random.default_rng((seed, index))
     whites = _whites(index, rng, folder)
-    pixels, quality = file_of(whites.light, rng)
+    light = whites.light
+    if is_twice(index):
+        large = cv2.resize(light, None, fx=2, fy=2, interpolation=cv2.INTER_CUBIC)
+        light = np.asarray(np.maximum(large, 0), np.float32)
+    pixels, quality = file_of(light, rng)
     return pixels, quality, whites
 
 
 def _whites(index: int, rng: np.random.Generator, folder: Path | None) -> Whites:
-    if index < PLANTED:
+    later = index // TEN_THOUSAND if index >= min(LATER) else 0
+    if index < PLANTED or later == 2:
         return planted(background(rng), rng)
-    if index < _FIRST_OVER:
+    if index < FIRST_OVER or later == 4:
         return gorge(rng)
-    if index >= _FIRST_PUSHED:
-        return pushed(_pushed_name(index), rng, folder)
+    if FIRST_PUSHED <= index < min(LATER) or later == 5:
+        return pushed(pushed_name(index), rng, folder)
+    return _over_photograph(rng, folder)
+
+
+def _over_photograph(rng: np.random.Generator, folder: Path | None) -> Whites:
     whites = Whites.over(background(rng, BACKDROPS, folder))
     if rng.random() < _FOAM:
         lay_foam(whites, rng, folder)
@@ -247,7 +240,7 @@ def table(folder: Path) -> dict[str, NDArray[np.generic]]:
 
 
 def trained(
-    found: Floats, columns: NDArray[np.uint8], rounds: int = BOOSTING.rounds
+    found: Floats, columns: NDArray[np.uint8], rounds: int = GROWTH.rounds
 ) -> dict[str, NDArray[np.generic]]:
     """Rounds of one tree for each kind; kinds of which there are few count for more.
 
@@ -258,7 +251,7 @@ def trained(
     """
     numbers = np.bincount(columns, minlength=len(KNOWN))
     weights = np.sqrt(len(columns) / len(KNOWN) / numbers)[columns]
-    return boosted(found, columns, replace(BOOSTING, rounds=rounds), weights)
+    return boosted_in_bins(found, columns, replace(GROWTH, rounds=rounds), weights)
 
 
 def main() -> None:

@@ -99,6 +99,27 @@ SEEN: Final[dict[str, tuple[Part, ...]]] = {
     "motorcycle_left.png": _ALL_PALE,
     "flower.jpg": _ALL_PALE,
 }  # fmt: skip
+#: More of them, also of enlightenment-data 0.25.4 (.edj, the first of its sizes); only pushed.
+SEEN_TOO: Final[dict[str, tuple[Part, ...]]] = {
+    "ColdRipple.jpg": ((_SKY, 0, 0, 1, 0.42), (_PALE, 0, 0.54, 1, 1)),
+    "Dragonfly_by_Bolly.jpg": ((_SKY, 0, 0, 0.3, 0.45),),
+    "God-Rays.edj": ((_SKY, 0, 0, 1, 1),),
+    "Mountain.edj": ((_SKY, 0, 0, 1, 0.42), (_PALE, 0, 0.6, 1, 1)),
+    "Peaks.edj": ((_SKY, 0, 0, 1, 0.48), (_PALE, 0, 0.65, 1, 1)),
+    "Snow-Trees.edj": _ALL_PALE,
+    "Sunset-Clouds.edj": ((_SKY, 0, 0, 1, 1),),
+    "Sunset-Hills.edj": ((_SKY, 0, 0, 1, 0.34),),
+    "White-Flower.edj": _ALL_PALE,
+    "Yellow-Flower.edj": _ALL_PALE,
+    "Sea-of-Lanterns.edj": _ALL_PALE,
+    "Wine_by_Jakkub_Mede.jpg": ((_PALE, 0, 0.3, 1, 1),),
+    "Wood.jpg": _ALL_PALE,
+    "aloeL.jpg": _ALL_PALE,
+    "burnt_bark.jpg": _ALL_PALE,
+    "scenetext02.jpg": _ALL_PALE,
+    "scenetext03.jpg": ((_PALE, 0, 0, 0.8, 0.8),),
+    "scenetext04.jpg": ((_PALE, 0, 0, 0.34, 1), (_SKY, 0.34, 0, 1, 0.3), (_PALE, 0, 0.4, 1, 1)),
+}
 #: Those that come with packages of Python.
 PACKAGED: Final = frozenset(
     {"astronaut.png", "coffee.png", "chelsea.png", "motorcycle_left.png", "flower.jpg"}
@@ -112,6 +133,8 @@ BACKDROPS: Final = tuple(
     and not any(what in {_WATER, _LAMP} for what, *_ in SEEN[name])
 )  # fmt: skip
 
+#: How a JPEG begins. Source: ITU-T T.81, B.1.1.
+_JPEG: Final = b"\xff\xd8\xff"
 #: Long side at which photographs are read [px].
 _LONG_PX: Final = 1800
 #: Most that a photograph is pushed [stops].
@@ -123,12 +146,13 @@ def photograph(name: str, folder: Path | None) -> Field:
     """Linear light of a photograph, the sRGB curve assumed, shape (h, w, 3), 0 to 1.
 
     Args:
-        name: one of `SEEN`.
+        name: one of `SEEN` or `SEEN_TOO`.
         folder: of the photographs that come with no package of Python.
     """
     if name in PACKAGED:
         return light_of(name)
-    codes = codes_of(((folder or Path()) / name).read_bytes())
+    data = ((folder or Path()) / name).read_bytes()
+    codes = codes_of(data[data.index(_JPEG) :])
     scale = min(1.0, _LONG_PX / max(codes.shape))
     return light_of_codes(cv2.resize(codes, None, fx=scale, fy=scale, interpolation=cv2.INTER_AREA))
 
@@ -155,7 +179,7 @@ def pushed(name: str, rng: Rng, folder: Path | None) -> Whites:
 
 def _shown(name: str, size: tuple[int, int]) -> np.ndarray[tuple[int, int], np.dtype[np.uint8]]:
     shows = np.zeros(size, np.uint8)
-    for what, left, top, right, bottom in reversed(SEEN[name]):
+    for what, left, top, right, bottom in reversed((SEEN | SEEN_TOO)[name]):
         rows = slice(round(top * size[0]), round(bottom * size[0]))
         shows[rows, round(left * size[1]) : round(right * size[1])] = what
     return shows
