@@ -79,6 +79,14 @@ MESSAGES = [
     ("es", "el sol ya se escondió detrás de la loma", {"light": "open shade"}),
     ("es", "tres saltos, el de abajo mide 4 m, en total unos 11", {"fall_height_m": 11}),
     ("es", "compensación en más 1", {"meter_stops": 1}),
+    ("de", "den 8er gegen den 10er Grau getauscht", {"nd_on_stops": 10}),
+    ("de", "Wagen steht 600 m weg", {"walk_km": 0.6, "distance_m": None}),
+    ("de", "von 70 auf 35 reingezoomt", {"focal_mm": 35}),
+    ("de", "28 200 daheim, nur das 35er mit", {"focal_mm": None}),
+    ("es", "me acerqué 3 m, o sea 9 m ahora", {"distance_m": 9}),
+    ("es", "el mío de 3 pasos otra vez en la funda", {"nd_stops": None}),
+    ("es", "la subida fue 200 m", {"climb_m": None}),
+    ("es", "el coche está a 700 m", {"walk_km": 0.7}),
 ]  # fmt: skip
 
 
@@ -98,7 +106,7 @@ def _rates(lines: list[str], language: str) -> tuple[float, float]:
 
 
 @pytest.mark.parametrize(
-    "name", ["voices", "imagined", "still", "thumbs", "tried", "folk", "trail"]
+    "name", ["voices", "imagined", "still", "thumbs", "tried", "folk", "trail", "march"]
 )
 @pytest.mark.parametrize("language", sorted(GLOSSED))
 def test_many_voices_are_read(language: str, name: str) -> None:

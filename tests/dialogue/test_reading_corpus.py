@@ -20,6 +20,7 @@ FILES = [
     "thumbs_facts.jsonl",
     "dozen_facts.jsonl",
     "trail_facts.jsonl",
+    "march_facts.jsonl",
 ]
 #: The lowest rates that any slot may fall to; pins current behaviour.
 SLOT_PRECISION = 0.98

@@ -71,6 +71,13 @@ _LIST_GOES_ON: Final = re.compile(
 _NO_LENS: Final = re.compile(r"\b(?:rain|thread|filters?|rings?|step-?up|pol\w*|cpl|nds?)\b\W*$")
 
 
+#: "70-200 left at the hotel".
+_STAYED: Final = re.compile(
+    r"^ ?(?:mm )?(?:lens |zoom |prime )?(?:(?:is|was|has been|'s) )?(?:left|stay(?:s|ed)|forgotten"
+    r"|waiting)"
+    r" (?:at|in|behind|back|with)\b|^ ?(?:mm )?(?:is |'s )?(?:at home|(?:in|at) the (?:car|van"
+    r"|hotel|hut|tent))\b"
+)
 #: "Are those 24-70 zooms heavy?" owns none.
 _IN_GENERAL: Final = re.compile(
     r"\b(?:better|sharper|wider|nicer) than\b.*\?|^(?:and |so |ok |hi |hey )*(?:are|is|do|does"
@@ -122,7 +129,8 @@ def _lens(draft: Draft, quantity: Quantity) -> LensFact | None:
         return None
     draft.claim(quantity)
     wide, narrow = _widest(draft, quantity)
-    if is_missing(draft.before(quantity)) or is_wished(draft.text[: quantity.start]):
+    elsewhere = is_missing(draft.before(quantity)) or _STAYED.match(draft.clause_after(quantity))
+    if elsewhere or is_wished(draft.text[: quantity.start]):
         return None
     if ends[0] == ends[1] and _is_mounted(draft, quantity):
         draft.note("focal_mm", ends[0])

@@ -24,6 +24,7 @@ PUT_AWAY: Final = any_of(
 LACKS: Final = any_of(
     rf"{GONE}\b[^,;.]{{0,12}}\b{POLARISER}",
     rf"{POLARISER}\b[^,;.]{{0,15}}\b{GONE}",
+    rf"{POLARISER} (?:doesn't|does not|won't|didn't) fit",
     rf"{POLARISER}(?:'s| is| has)? (?:gone|missing|vanished|cracked|lost)(?! (?:from|dark|black"
     r"|off|in))",
     rf"(?:can't|cannot|couldn't) find\b[^,;.]{{0,12}}\b{POLARISER}",

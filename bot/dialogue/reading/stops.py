@@ -79,6 +79,8 @@ _CENTRE_ALONE: Final = exactly(
     r"(?:it's |its |it is |says |dead |spot |exactly |right |in the |on )*"
     r"(?:centre|center|middle|centred|centered|zero|on|zeroed|balanced)"
 )
+#: "1.3 too dark": as dials and meters show parts of a stop.
+_THIRDS: Final = re.compile(r"^\s*\d\.[357]\s*$")
 #: Camera meters show thirds as .3 and .7 (common practice): the marked value's exact third.
 _MARKED_THIRDS: Final = {3: 1 / 3, 7: 2 / 3}
 #: "It's minus 2 out here" is a temperature.
@@ -174,8 +176,9 @@ def _looks_like_stops(draft: Draft, quantity: Quantity) -> bool:
     if quantity.is_range or _is_named_as_filter(draft, quantity):
         return False
     plain = quantity.unit == "" and not _LEAST_BARE > quantity.value > 0 and quantity.value <= 8
+    part = quantity.fraction or _THIRDS.search(quantity.text) is not None
     spoken = _meter_sign(draft, quantity) or (
-        quantity.value < 8 and _change_sign(draft, quantity) and quantity.fraction
+        quantity.value < 8 and _change_sign(draft, quantity) and part
     )
     return quantity.unit == "stop" or (plain and bool(spoken))
 
