@@ -10,6 +10,7 @@ from typing import Final
 from bot.dialogue import reckoning
 from bot.dialogue.facts import Blink, Facts
 from bot.dialogue.meaning import sights
+from bot.dialogue.meaning.said import Said
 from core.camera import POLARISER_STOPS
 from core.exposure import Settings
 from core.light import LIGHTS, metered_level
@@ -235,17 +236,17 @@ _EVIDENCE: Final[Mapping[str, Callable[[Scene], _Evidence]]] = {
 }
 
 
-def diagnose(text: str, scene: Scene) -> tuple[Cause, ...]:
+def diagnose(said: Said, scene: Scene) -> tuple[Cause, ...]:
     """The causes behind what a message tells, the likeliest first.
 
     A cause's score is the nearness of the words to its sights, weighed, and all evidence that
     can be computed, added up (own rule).
 
     Args:
-        text: the message in English, as typed.
+        said: the message.
         scene: what is known of the frame.
     """
-    near = sights.nearness(text)
+    near = sights.nearness(said)
     found = [_weighed(name, near[name], scene) for name in near if name != sights.TALK]
     return tuple(sorted(found, key=lambda cause: -cause.score))
 

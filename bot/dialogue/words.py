@@ -8,6 +8,8 @@ from typing import Final
 from bot.dialogue.compose import Role
 from bot.dialogue.events import TextReceived
 from bot.dialogue.facts import Blink, Facts
+from bot.dialogue.meaning.asking import asks
+from bot.dialogue.meaning.said import Said
 from bot.dialogue.questions import QUESTIONS, Asked
 from bot.dialogue.reading import number_answer, read
 from bot.dialogue.reading.command_words import command_of
@@ -37,7 +39,15 @@ from bot.dialogue.steps.frames import (
 )
 from bot.dialogue.steps.home import at_home, home_words
 from bot.dialogue.steps.safety import closed_place, doubt, emergency, ice
-from bot.dialogue.steps.telling import corrected, group, late, nothing_near, rain_told, told
+from bot.dialogue.steps.telling import (
+    corrected,
+    group,
+    late,
+    look_wished,
+    nothing_near,
+    rain_told,
+    told,
+)
 from bot.dialogue.steps.visits import planning, visit
 from bot.dialogue.steps.walk import composition, highlights, keep, lens, liking, next_frame
 from bot.dialogue.turn import Turn
@@ -171,7 +181,8 @@ def _answered(turn: Turn, event: TextReceived, said: str, question: Question | N
     value = chosen(asked, event.text) or shown(asked, said)
     if value is None and not composition.settles(turn, said):
         value = meant(asked, said)
-        value = None if value is not None and by_meaning.is_beside(said) else value
+        beside = value is not None and by_meaning.is_beside(_said(turn, said, event.text))
+        value = None if beside else value
     if value is not None:
         turn.remember_for_back()
         composition.note_beside(turn, asked.name, said)
@@ -219,11 +230,11 @@ def _facts(turn: Turn, text: str, asked: Asked | None, typed: str) -> None:
     expecting = _expected(turn, asked)
     noted = access.note(turn, text) | composition.hear(turn, text)
     noted |= manner.note_hands(turn, typed)
-    rest = questions_asked.answer(turn, text)
+    rest = questions_asked.answer(turn, _said(turn, text, typed))
     if rest is not None:
         expecting = frozenset()  # a bare number beside a question answers nothing
     facts = _read(turn, text if rest is None else rest, text, typed, expecting)
-    if visit.answer(turn, facts, text, asked=rest is not None):
+    if visit.answer(turn, facts, _said(turn, text, typed), asked=rest is not None):
         return
     if rest is None and _answered_beside(turn, text, typed, facts, noted=noted):
         return
@@ -238,14 +249,15 @@ def _answered_beside(turn: Turn, text: str, typed: str, facts: Facts, *, noted: 
         return True
     if noted or visit.tells(turn):
         return False
-    return asides.answer(turn, typed, facts) or _beside(turn, text, facts)
+    said = _said(turn, text, typed)
+    return (not asks(said) and asides.answer(turn, typed, facts)) or _beside(turn, said, facts)
 
 
 def _go_on_from(
     turn: Turn, facts: Facts, text: str, typed: str, *, rest: str | None, noted: bool
 ) -> None:
     if rest is None and not noted and not visit.tells(turn):
-        facts = by_meaning.with_sight(turn, text, facts)
+        facts = by_meaning.with_sight(turn, _said(turn, text, typed), facts)
     if facts.known() or turn.trip_told.known():
         _take_in(turn, facts, text if rest is None else rest, typed)
         questions_asked.answer_late(turn, text, rest)
@@ -259,14 +271,19 @@ def _read(turn: Turn, rest: str, text: str, typed: str, expecting: frozenset[str
     """The facts of what a message says beside its questions, each where it belongs."""
     facts = read(rest, units=turn.units, expecting=expecting)
     facts = composition.without_light_of_the_edge(facts, text)
+    facts = look_wished.wish_behind(text, facts)
     facts = corrected.placed(turn, text, what_if.supposed(turn, text, facts))
     facts = asides.without_leaf_frame(turn, typed, asides.with_filter(turn, typed, facts))
     return visit.as_forecast(turn, visit.with_trip(turn, facts, text), rest)
 
 
-def _beside(turn: Turn, text: str, facts: Facts) -> bool:
+def _said(turn: Turn, text: str, typed: str) -> Said:
+    return Said(text, typed, manner.written_in(turn, typed))
+
+
+def _beside(turn: Turn, said: Said, facts: Facts) -> bool:
     """What a message may be that tells nothing to go on from, in this order; whether it was."""
-    return which_cause.ask(turn, text, facts) or by_meaning.answer(turn, text, facts)
+    return which_cause.ask(turn, said, facts) or by_meaning.answer(turn, said, facts)
 
 
 def _take_in(turn: Turn, facts: Facts, text: str, typed: str) -> None:
@@ -280,7 +297,7 @@ def _take_in(turn: Turn, facts: Facts, text: str, typed: str) -> None:
         corrected.reopen(turn, facts, text)
         told.take_in(turn, facts, text)
         corrected.echo(turn, facts, text)
-        by_meaning.explain(turn, text, facts)
+        by_meaning.explain(turn, _said(turn, text, typed), facts)
 
 
 def _not_understood(turn: Turn, facts: Facts, text: str) -> None:

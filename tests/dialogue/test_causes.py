@@ -6,6 +6,7 @@ import pytest
 
 from bot.dialogue.causes import Cause, Scene, diagnose, scene_of
 from bot.dialogue.facts import Blink, Facts
+from bot.dialogue.meaning.said import in_english
 
 #: A fall of 10 m from 15 m at 24 mm on full frame, the case on which the looks were set.
 USUAL = Facts(camera_format="full frame", focal_mm=24.0, fall_height_m=10.0, distance_m=15.0)
@@ -14,7 +15,7 @@ USUAL = Facts(camera_format="full frame", focal_mm=24.0, fall_height_m=10.0, dis
 def weights(text: str, facts: Facts, cause: str, **known: bool) -> dict[str, float]:
     """What speaks for or against a cause."""
     scene = scene_of(facts, text, stabiliser_on=known.get("stabiliser_on"))
-    found = next(c for c in diagnose(text, scene) if c.name == cause)
+    found = next(c for c in diagnose(in_english(text), scene) if c.name == cause)
     return dict(found.evidence)
 
 
@@ -103,13 +104,13 @@ def test_a_stabiliser_on_the_tripod_shakes(*, stabiliser_on: bool, for_it: bool)
 
 def test_unknown_numbers_are_no_evidence() -> None:
     """Of a scene without numbers only the words speak."""
-    for cause in diagnose("everything is blue", scene_of(Facts())):
+    for cause in diagnose(in_english("everything is blue"), scene_of(Facts())):
         assert cause.evidence == ()
 
 
 def test_the_order_is_by_score() -> None:
     """The likeliest cause stands first, and words alone can name it."""
-    found = diagnose("water is like cotton wool", Scene(Facts()))
+    found = diagnose(in_english("water is like cotton wool"), Scene(Facts()))
     assert found[0] == Cause("time_too_long", found[0].score, ())
     assert [cause.score for cause in found] == sorted((c.score for c in found), reverse=True)
 
@@ -119,5 +120,5 @@ def test_numbers_decide_between_two() -> None:
     text = "the fall is only white, no texture"
     long = USUAL.model_copy(update={"shutter_s": 2.0, "blink": Blink.NOTHING})
     bright = USUAL.model_copy(update={"shutter_s": 1 / 60, "blink": Blink.SHEET})
-    assert diagnose(text, scene_of(long))[0].name == "time_too_long"
-    assert diagnose(text, scene_of(bright))[0].name == "water_clipped"
+    assert diagnose(in_english(text), scene_of(long))[0].name == "time_too_long"
+    assert diagnose(in_english(text), scene_of(bright))[0].name == "water_clipped"

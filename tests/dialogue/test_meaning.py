@@ -6,6 +6,7 @@ import pytest
 
 from bot.dialogue.meaning import sights, topics
 from bot.dialogue.meaning.nearest import Meanings
+from bot.dialogue.meaning.said import in_english
 from bot.dialogue.meaning.tables import EMPTY, examples, ideas
 from bot.dialogue.meaning.words import features, tokens
 
@@ -23,7 +24,7 @@ from bot.dialogue.meaning.words import features, tokens
 )
 def test_a_topic_is_found_in_other_words(text: str, topic: str) -> None:
     """Endings, synonyms and slips of the thumb do not matter."""
-    assert topics.topic_of(text) == topic
+    assert topics.topic_of(in_english(text)) == topic
 
 
 @pytest.mark.parametrize(
@@ -31,7 +32,7 @@ def test_a_topic_is_found_in_other_words(text: str, topic: str) -> None:
 )
 def test_other_talk_is_no_topic(text: str) -> None:
     """What is far from all examples, or too short, names no topic of the trade."""
-    found = topics.topic_of(text)
+    found = topics.topic_of(in_english(text))
     assert found is None or found.startswith("talk.")
 
 
@@ -75,4 +76,4 @@ def test_nothing_known_is_near_nothing() -> None:
 
 def test_what_tells_of_no_frame_is_talk() -> None:
     """Small talk is nearer to itself than to any cause."""
-    assert sights.nearest("who won the match tonight")[0] == sights.TALK
+    assert sights.nearest(in_english("who won the match tonight"))[0] == sights.TALK

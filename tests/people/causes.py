@@ -8,6 +8,7 @@ from typing import Any, Final
 
 from bot.dialogue.causes import diagnose, scene_of
 from bot.dialogue.facts import Blink, Facts
+from bot.dialogue.meaning.said import in_english
 from tests.people.rate import Half, Rate, lines_of
 
 #: The first cause is the one that the answer names.
@@ -40,7 +41,7 @@ def named(row: dict[str, Any]) -> list[str]:
     if "blink" in slots:
         slots["blink"] = Blink(slots["blink"])
     scene = scene_of(Facts(**slots), row["text"], stabiliser_on=stabiliser_on)
-    return [cause.name for cause in diagnose(row["text"], scene)]
+    return [cause.name for cause in diagnose(in_english(row["text"]), scene)]
 
 
 def _rows(half: Half) -> list[dict[str, Any]]:

@@ -3,11 +3,18 @@
 from __future__ import annotations
 
 import json
-from collections.abc import Iterable, Mapping
-from typing import Any, Final
+from collections.abc import Iterable, Mapping, Sequence
+from typing import Any, Final, TypeAlias
 
+from bot.dialogue.meaning.said import OWN_TABLES, Said
 from bot.dialogue.meaning.topics import topic_of
-from tests.people.rate import Half, Rate, lines_of
+from bot.dialogue.reading import read
+from bot.dialogue.reading.foreign import glossed
+from bot.dialogue.steps.asked.by_meaning import topic_meant
+from bot.dialogue.steps.asked.questions_asked import meant_by, topic_asked
+from tests.people.rate import BLIND, Half, Rate, lines_of
+
+Row: TypeAlias = dict[str, Any]
 
 #: The right topic of what asks for one; any topic in other talk.
 AIM: Final = 0.9
@@ -28,31 +35,55 @@ _NUMBERS: Final[Mapping[str, str]] = {
 
 
 def figures(half: Half) -> Iterable[Rate]:
-    """The right topic among what has one, a topic among what has none."""
+    """The right topic among what has one, a topic among what has none; in each language."""
     rows = _rows(half)
     meant = [row for row in rows if row["topic"] != "none"]
-    others = [row for row in rows if row["topic"] == "none"]
-    right = sum(map(_is_right, meant))
-    false = sum(not _is_right(row) for row in others)
-    yield Rate("topics", half, "right topic", right, len(meant), AIM)
-    yield Rate(
-        "topics", half, "topic in other talk", false, len(others), MOST_FALSE, at_least=False
-    )
+    yield from _rates("topics", half, meant, [row for row in rows if row["topic"] == "none"])
+    for language in OWN_TABLES if half in BLIND else ():
+        asked = [json.loads(line) for line in lines_of(f"{language}_questions.jsonl", half)]
+        others = [
+            {"text": line, "topic": "none"} for line in lines_of(f"{language}_other.txt", half)
+        ]
+        yield from _rates(f"topics in {language}", half, asked, others, language)
+
+
+def _rates(
+    name: str,
+    half: Half,
+    meant: Sequence[Row],
+    others: Sequence[Row],
+    language: str = "en",
+) -> Iterable[Rate]:
+    right = sum(_is_right(row, language) for row in meant)
+    false = sum(not _is_right(row, language) for row in others)
+    yield Rate(name, half, "right topic", right, len(meant), AIM)
+    yield Rate(name, half, "topic in other talk", false, len(others), MOST_FALSE, at_least=False)
 
 
 def misses() -> Iterable[str]:
     """Messages of the even half whose topic is another one."""
     for row in _rows("even"):
         if not _is_right(row):
-            yield f"{row['text']!r}: {row['topic']}, found {topic_of(row['text'])}"
+            yield f"{row['text']!r}: {row['topic']}, found {_found(row['text'])}"
 
 
-def _is_right(row: dict[str, Any]) -> bool:
+def _is_right(row: Row, language: str = "en") -> bool:
     """One of the right names or numbers; no topic but small talk where there is none."""
-    found = topic_of(row["text"]) or ""
+    found = _found(row["text"], language)
     names = {found, *_NUMBERS.get(found, "none").split()}
     return bool(names & {row["topic"], *row.get("or", ())})
 
 
-def _rows(half: Half) -> list[dict[str, Any]]:
+def _found(text: str, language: str = "en") -> str:
+    """The topic: in English by its meaning alone, else as the dialogue finds it."""
+    said = Said(glossed(text, language), text, language)
+    if language == "en":
+        return topic_of(said) or ""
+    named = topic_asked(said.english)
+    if named is not None:
+        return meant_by(said, named)
+    return topic_meant(said, read(said.english)) or ""
+
+
+def _rows(half: Half) -> list[Row]:
     return [json.loads(line) for line in lines_of("questions.jsonl", half)]

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Mapping, Sequence
+from functools import partial
 from pathlib import Path
 from typing import Final
 
@@ -10,12 +11,17 @@ import numpy as np
 from numpy.typing import NDArray
 
 from bot.dialogue.meaning import sights, topics
+from bot.dialogue.meaning.said import OWN_TABLES, table_of
 from bot.dialogue.meaning.sensed import STEPS, Sensed, likeness
 from bot.dialogue.sense import seen_from, senses_of
 
 _FOLDER: Final = Path(__file__).parents[2] / "bot" / "dialogue" / "meaning"
 #: The tables that are learned from, by the name of the file with what was learned.
-TABLES: Final = {"topics": topics.all_examples, "sights": sights.all_examples}
+TABLES: Final = {
+    table_of(name, language): partial(examples, language)
+    for name, examples in (("topics", topics.all_examples), ("sights", sights.all_examples))
+    for language in ("en", *OWN_TABLES)
+}
 #: How much a fit distrusts its examples (own rule, on the examples left out in turn).
 _RIDGE: Final = 0.1
 

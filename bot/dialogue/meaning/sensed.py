@@ -59,7 +59,7 @@ def learned(name: str) -> Sensed:
     """The fits that come with the code.
 
     Args:
-        name: `topics` or `sights`.
+        name: of a table: `topics`, `sights`, `topics_de` …
     """
     with (files(__package__) / f"{name}.npz").open("rb") as stored, np.load(stored) as named:
         return Sensed(

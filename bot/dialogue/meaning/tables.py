@@ -16,7 +16,7 @@ def examples(name: str) -> Mapping[str, tuple[str, ...]]:
     """The examples of each label of a table, in the order of the file.
 
     Args:
-        name: of a file in this package: `topics`, `small_talk` or `sights`.
+        name: of a file in this package: `topics`, `small_talk`, `sights`, `topics_de` …
     """
     found: dict[str, tuple[str, ...]] = {}
     for line in _lines(name):

@@ -13,6 +13,7 @@ from bot.dialogue.kept import ToldFrame
 from bot.dialogue.meaning import sights, topics
 from bot.dialogue.meaning.frame_named import named_in
 from bot.dialogue.meaning.review_words import focus_told
+from bot.dialogue.meaning.said import in_english
 from bot.dialogue.meaning.words import tokens
 from bot.dialogue.reading import read
 from bot.dialogue.reading.phrases import any_of
@@ -284,5 +285,5 @@ def _by_meaning(part: str) -> str | None:
     """What the words are nearest to, where they are near to a sight and no question."""
     if len(tokens(part)) < topics.LEAST_WORDS or _GOOD.search(part) or _BEST.search(part):
         return None
-    cause, near = sights.nearest(part)
+    cause, near = sights.nearest(in_english(part))
     return _OF_CAUSE.get(cause) if near >= _NEAR else None

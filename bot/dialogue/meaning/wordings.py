@@ -25,6 +25,9 @@ _NAMED: Final = (
         (
             r"^\W*(?:a |my |the |rough )*card(?: please| for tomorrow)+\W*$|"
             r"\brough settings?\b|\b(?:settings?|numbers?|values?) for (?:my|the|a) card\b"
+            r"|^\W*(?:and |so |ok )*(?:what|which) (?:settings?|numbers?|values?)"
+            r"(?: (?:(?:do|should|shall|can|would|must|to) )?(?:(?:i|we) )?"
+            r"(?:use|set|take|need|dial(?: in)?|try|start with)?)?(?: now| then| here)?\W*$"
             r"|^\W*(?:just |only |give me |i want |need |some |the )*(?:settings?|numbers?|values?)"
             r"(?:\W+(?:please|quick\w*|now|fast|for me|only))*\W*$"
         ),

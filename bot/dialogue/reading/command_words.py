@@ -72,6 +72,17 @@ _ABOUT_IT: Final = _words(
     "die man den sich que como donde no lo eso esto se es un una el la mi en in on"
 )
 
+#: Who keeps a frame: a word of keeping, praise or assent around it, and small words.
+_KEEPING: Final = _words(
+    "keep keeping keeper behalte behalten behalt guardala guardalo guarda guardar guardo quedo"
+)
+_AROUND_KEEPING: Final = _words(
+    "good great nice fine perfect lovely super cool ok okay yes yeah yep wow happy love like it "
+    "this that one frame shot i ill im we well lets with ja jo jep gut passt so prima klasse "
+    "perfekt toll schon das die den dieses diese es ich wir mag gefallt mir bild bitte dann si "
+    "vale bien perfecto genial bueno me la lo esta este esa ese asi gusta foto nos quedamos con"
+)
+
 
 def command_of(text: str) -> str | None:
     """The command that a whole message is, None for anything else.
@@ -81,9 +92,13 @@ def command_of(text: str) -> str | None:
     """
     words = folded(text).split()
     named = command_word(text) or _language(words)
-    if named is None and _asks_now(words):
+    if named is not None:
+        return named
+    if _asks_now(words):
         return "now"
-    return named or ("unclear" if _is_unclear(words) else None)
+    if "?" not in text and _keeps(words):
+        return "keep"
+    return "unclear" if _is_unclear(words) else None
 
 
 def _language(words: list[str]) -> str | None:
@@ -91,6 +106,12 @@ def _language(words: list[str]) -> str | None:
     named = {_NAMES[word] for word in words if word in _NAMES}
     rest = {word for word in words if word not in _NAMES}
     return named.pop() if len(named) == 1 and rest <= _AROUND_A_NAME else None
+
+
+def _keeps(words: list[str]) -> bool:
+    """Whether a message keeps the frame, whatever praise stands beside it: "great, keep it"."""
+    said = set(words)
+    return bool(said & _KEEPING) and said <= _KEEPING | _AROUND_KEEPING
 
 
 def _is_unclear(words: list[str]) -> bool:

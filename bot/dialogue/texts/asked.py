@@ -98,7 +98,8 @@ ASKED: Final[dict[str, str]] = {
         "{time} perhaps: braced, stabiliser on, several tries. Else rest it on a rock or the bag."
     ),
     "asked.phone": (
-        "Yes: prop it, timer, shade. A long-exposure mode averages a burst; or a clip-on ND."
+        "A phone can: prop it, timer, shade. A long-exposure mode averages a burst; or a clip-on "
+        "ND."
     ),
     "asked.raw": (
         "RAW: it keeps the whites and the white balance open. A small JPEG beside it to share."

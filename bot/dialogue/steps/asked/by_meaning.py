@@ -11,11 +11,14 @@ from bot.dialogue.causes import Cause
 from bot.dialogue.facts import Facts, Symptom
 from bot.dialogue.meaning import sights, topics
 from bot.dialogue.meaning.arrival import is_arrival
+from bot.dialogue.meaning.asking import asks, asks_at_once, told_beside
+from bot.dialogue.meaning.said import Said
 from bot.dialogue.meaning.wordings import topic_by_words
 from bot.dialogue.meaning.words import tokens
+from bot.dialogue.reading import read
+from bot.dialogue.slots import KIT_SLOTS
 from bot.dialogue.steps.anywhere import repeat
 from bot.dialogue.steps.asked import filter_answers, trade_answers
-from bot.dialogue.steps.asked.questions_asked import is_asking
 from bot.dialogue.steps.asked.topic_answers import TOPICS, Answer
 from bot.dialogue.steps.asked.trade_answers import plainly
 from bot.dialogue.steps.visits import planning
@@ -45,13 +48,21 @@ _OF_A_FRAME: Final = frozenset(
 #: The cause of frames that the camera set, and what somebody sets who gives the numbers.
 _MODE: Final = "automatic_mode"
 _DIALLED: Final = frozenset({"f_number", "shutter_s"})
+#: What the water is called tells nothing: "the cascade burns out".
+_BY_NAME: Final = frozenset({"stream", "section"})
 #: Light and wind are told of a day, not of a frame.
-_COMPLAINING: Final = (_OF_A_FRAME - {"light", "wind"}) | {"symptoms"}
+_COMPLAINING: Final = (_OF_A_FRAME - {"light", "wind"}) | {"symptoms"} | _BY_NAME
 #: Facts that words of a topic hold without telling them: "my cascades", "on the tripod".
 _VAGUE: Final = frozenset(
     {"stream", "has_tripod", "hand_held", "has_polariser", "polariser_on", "light", "look", "wind"}
     | {"automatic", "camera_format", "section", "portrait", "flow"}
 )
+#: Nobody tells these of their own kit, so that near words ask (own rule, on the corpora of facts
+#: that rules may be written on).
+_ONLY_ASKED: Final = frozenset({"polariser_first", "polariser_stops", "filter_order"})
+_ASKED: Final = 0.45
+#: What a question may tell beside what it asks: "only my phone here, can it do this".
+_BESIDE_A_QUESTION: Final = _VAGUE | _OF_A_FRAME | KIT_SLOTS
 #: Causes that the answers to these symptoms treat, too.
 _ALSO: Final[Mapping[Symptom, frozenset[str]]] = {
     Symptom.BLACK_ROCK: frozenset({"underexposed", "contrast_too_great"}),
@@ -87,17 +98,18 @@ SYMPTOMS: Final[Mapping[str, Symptom]] = {
 }
 
 
-def answer(turn: Turn, text: str, facts: Facts) -> bool:
+def answer(turn: Turn, said: Said, facts: Facts) -> bool:
     """Answer a message that asks something known, or tells of a cause without numbers.
 
     Args:
         turn: the answer under construction.
-        text: the message in English.
+        said: the message.
         facts: what was read in it.
 
     Returns:
         Whether it was answered; otherwise its facts are to be taken in.
     """
+    text = said.english
     if facts.ask_what_if or facts.unread or _REPLY.match(text) or is_arrival(text):
         return False
     named = topic_by_words(text)
@@ -105,18 +117,26 @@ def answer(turn: Turn, text: str, facts: Facts) -> bool:
         TOPICS[named](turn, text)
         _close(turn, named)
         return True
-    topic = _topic(text, facts)
-    cause = _seen(turn, text, facts)
-    if cause is not None and (topic is None or _is_nearer(text, cause, topic)):
+    topic = topic_meant(said, facts)
+    cause = _seen(turn, said, facts)
+    if cause is not None and (topic is None or _is_nearer(said, cause, topic)):
         if cause.name in SYMPTOMS:
             return False
         CAUSES[cause.name](turn, text)
     elif topic is not None:
+        _learn_kit(turn, said, facts)
         TOPICS[topic](turn, text)
     else:
         return False
     _close(turn, topic)
     return True
+
+
+def _learn_kit(turn: Turn, said: Said, facts: Facts) -> None:
+    """What a question tells of the kit beside it: "tripod at home, can it be done"."""
+    if facts.known().keys() & KIT_SLOTS:
+        told = read(told_beside(said), units=turn.units)
+        turn.learn(told.only(told.known().keys() & KIT_SLOTS))
 
 
 def _close(turn: Turn, topic: str | None) -> None:
@@ -129,84 +149,86 @@ def _close(turn: Turn, topic: str | None) -> None:
         repeat.put_again(turn)
 
 
-def complaint(turn: Turn, text: str, facts: Facts) -> tuple[Cause, ...]:
+def complaint(turn: Turn, said: Said, facts: Facts) -> tuple[Cause, ...]:
     """The causes of what a message complains of, the likeliest first; none of other messages."""
+    text = said.english
     if facts.ask_what_if or facts.unread or _REPLY.match(text) or topic_by_words(text):
         return ()
-    if planning.is_planning(turn) or not _tells_of_a_frame(text, facts, _DOUBTED):
+    if planning.is_planning(turn) or not _tells_of_a_frame(said, facts, _DOUBTED):
         return ()
-    found = causes.diagnose(text, causes.scene_of(turn.facts.updated(facts), text))
-    topic = _topic(text, facts)
-    return found if topic is None or _is_nearer(text, found[0], topic) else ()
+    found = causes.diagnose(said, causes.scene_of(turn.facts.updated(facts), text))
+    topic = topic_meant(said, facts)
+    return found if topic is None or _is_nearer(said, found[0], topic) else ()
 
 
-def with_sight(turn: Turn, text: str, facts: Facts) -> Facts:
+def with_sight(turn: Turn, said: Said, facts: Facts) -> Facts:
     """The facts of a message, and the symptom of what it tells of where words say it better."""
-    cause = None if facts.ask_what_if or facts.unread else _seen(turn, text, facts)
+    cause = None if facts.ask_what_if or facts.unread else _seen(turn, said, facts)
     symptom = SYMPTOMS.get(cause.name) if cause is not None else None
     if facts.light is not None and facts.symptoms == (Symptom.BLUE_CAST,):
         return facts.model_copy(update={"symptoms": ()})  # it is the light that is blue
     return facts if symptom is None else facts.model_copy(update={"symptoms": (symptom,)})
 
 
-def is_beside(text: str) -> bool:
+def is_beside(said: Said) -> bool:
     """Whether a message is about something else than what blinks or stands at the borders.
 
     Such a message holds words of an option ("everything", "point") without choosing it.
     """
-    if len(tokens(text)) <= topics.LEAST_WORDS:
+    if len(tokens(said.own)) <= topics.LEAST_WORDS:
         return False
-    topic, seen = topics.nearest(text), sights.nearest(text)
+    topic, seen = topics.nearest(said), sights.nearest(said)
     if (topic[0] or "").startswith("talk."):  # "we left, back at the car" answers a question
         return False
     beside = topic[0] not in _OPTION_TOPICS and seen[0] not in _OPTION_SIGHTS
     return beside and max(topic[1], seen[1]) >= _SURE
 
 
-def explain(turn: Turn, text: str, facts: Facts) -> None:
+def explain(turn: Turn, said: Said, facts: Facts) -> None:
     """Name the causes behind a complaint, the likeliest first, for `why`."""
     if not facts.symptoms:
         return
-    found = causes.diagnose(text, causes.scene_of(turn.facts.updated(facts), text))
+    found = causes.diagnose(said, causes.scene_of(turn.facts.updated(facts), said.english))
     likely = [cause for cause in found if cause.score > found[0].score - _BEHIND]
     names = [TEXTS[f"cause_name.{cause.name}"] for cause in likely[:_MOST_CAUSES]]
     turn.reason("why.causes", list=", ".join(names))
 
 
-def _topic(text: str, facts: Facts) -> str | None:
+def topic_meant(said: Said, facts: Facts) -> str | None:
     """The topic of a message: surely meant where it also tells something."""
     known = facts.known().keys()
-    asked = is_asking(text)
+    first, near = topics.nearest(said)
+    asked = asks(said) or (first in _ONLY_ASKED and near >= _ASKED)
     # What is told, not asked, is kept: "just my phone" is a kit, whatever topic it is near to.
-    of_a_frame = known <= _VAGUE | {"symptoms"} or known <= _OF_A_FRAME
-    if known and not (asked and of_a_frame):
+    complains = known <= _VAGUE | {"symptoms"} and asks_at_once(said)
+    if known and not (complains or (asked and known <= _BESIDE_A_QUESTION)):
         return None
-    topic = topics.topic_of(text)
+    topic = topics.topic_of(said)
     if topic is None or known:
-        return topic if topic is not None and topics.nearest(text)[1] >= _SURE else None
-    stated = asked or topics.nearest(text)[1] >= _STATED
+        return topic if topic is not None and near >= _SURE else None
+    stated = asked or near >= _STATED
     return topic if stated or topic.startswith(topics.TALK) else None
 
 
-def _seen(turn: Turn, text: str, facts: Facts) -> Cause | None:
+def _seen(turn: Turn, said: Said, facts: Facts) -> Cause | None:
     """The first cause of what a message tells, None where it tells of no frame or is read well.
 
     While a visit is planned there are no frames.
     """
     if planning.is_planning(turn) or not _tells_of_a_frame(
-        text, facts, _SURE if facts.known() else _SIGHT
+        said, facts, _SURE if facts.known().keys() - _BY_NAME else _SIGHT
     ):
         return None
-    cause = causes.diagnose(text, causes.scene_of(turn.facts.updated(facts), text))[0]
-    return None if _is_read(text, cause, facts.symptoms) else cause
+    cause = causes.diagnose(said, causes.scene_of(turn.facts.updated(facts), said.english))[0]
+    return None if _is_read(said, cause, facts.symptoms) else cause
 
 
-def _tells_of_a_frame(text: str, facts: Facts, least: float) -> bool:
+def _tells_of_a_frame(said: Said, facts: Facts, least: float) -> bool:
     """Whether the words are near to sights of a frame, and tell nothing of the place."""
     known = facts.known().keys()
-    if is_asking(text) or len(tokens(text)) < topics.LEAST_WORDS or known - _COMPLAINING:
+    if asks(said) or len(tokens(said.own)) < topics.LEAST_WORDS or known - _COMPLAINING:
         return False
-    seen, near = sights.nearest(text)
+    seen, near = sights.nearest(said)
     if seen == _MODE and known & _DIALLED and facts.automatic is None:
         return False  # numbers stand beside the names of modes, too
     return seen != sights.TALK and near >= least
@@ -218,16 +240,16 @@ def treated(symptoms: tuple[Symptom, ...]) -> set[str]:
     return own.union(*(_ALSO.get(symptom, frozenset()) for symptom in symptoms))
 
 
-def _is_read(text: str, cause: Cause, symptoms: tuple[Symptom, ...]) -> bool:
+def _is_read(said: Said, cause: Cause, symptoms: tuple[Symptom, ...]) -> bool:
     """Whether the symptoms that were read say the same, or nearly as well."""
-    near = sights.nearness(text)
+    near = sights.nearness(said)
     same = [near[name] for name in treated(symptoms)]
     return bool(symptoms) and near[cause.name] - max(same, default=0.0) < _SURELY_OTHER
 
 
-def _is_nearer(text: str, cause: Cause, topic: str) -> bool:
+def _is_nearer(said: Said, cause: Cause, topic: str) -> bool:
     """Whether a message is a complaint rather than a remark on a topic."""
-    return sights.nearness(text)[cause.name] >= topics.nearness(text)[topic]
+    return sights.nearness(said)[cause.name] >= topics.nearness(said)[topic]
 
 
 CAUSES: Final[Mapping[str, Answer]] = {

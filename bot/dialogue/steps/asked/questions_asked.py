@@ -7,6 +7,9 @@ from typing import Final
 
 from bot.dialogue.compose import Part
 from bot.dialogue.facts import Facts
+from bot.dialogue.meaning.asking import is_asking
+from bot.dialogue.meaning.said import OWN_TABLES, Said
+from bot.dialogue.meaning.topics import TALK, nearness, topic_of
 from bot.dialogue.reading import read
 from bot.dialogue.slots import KIT_SLOTS
 from bot.dialogue.steps.asked import filter_answers, one_number, trade_answers, verdicts
@@ -19,6 +22,9 @@ _TELLING: Final = frozenset(
     | {"walk_km", "sunset"}
 )
 _SETTINGS: Final = frozenset({"f_number", "shutter_s", "iso"})
+#: So much nearer by its sense than the topic that glossed words name, another is meant (own rule,
+#: on the examples left out in turn).
+_SURELY_OTHER: Final = 0.15
 
 #: Where one clause ends and a question may begin.
 _CLAUSE: Final = re.compile(
@@ -26,35 +32,26 @@ _CLAUSE: Final = re.compile(
     r"(?:whats?|which|where|how|why|when|do|does|should|can|could|is|am|may)\b)"
     r"|\s+(?=(?:but|and) (?:am|is|can|may|should|do|how|why|what|which|where)\b)"
 )
-#: How a question begins when it lacks its mark.
-_ASKING: Final = re.compile(
-    r"(?:(?:and|so|but|ok|okay|hi|hey|linn|please)\W+)*(?:whats?|which|where|how|does?"
-    r"|do you know|should|can|could|is|are|am i|why|when|may|raw|white balance|wb)\b"
-)
-
-#: A bare name of what is set, as a whole message, asks for it.
-_BARE: Final = re.compile(
-    r"(?:and |ok |so )?(?:the )?(?:iso|aperture|f-?stop|f[- ]number|shutter(?: speed)?|focus"
-    r"|white balance)\W*"
-)
 
 
-def answer(turn: Turn, text: str) -> str | None:
+def answer(turn: Turn, heard: Said) -> str | None:
     """Answer the questions of a message that are known here.
 
     Returns:
         What else the message says, to be read for facts; None when it asks nothing known.
     """
+    text = heard.english
     if one_number.answer(turn, text):
         return ""
     judged = verdicts.answer(turn, text)
     if judged is not None:
         return judged
     clauses = _CLAUSE.split(text)
-    asked = ((place, say) for place, clause in enumerate(clauses) if (say := _topic(clause)))
-    first, say = next(asked, (0, None))
-    if say is None:
+    asked = ((place, named) for place, clause in enumerate(clauses) if (named := _named(clause)))
+    first, named = next(asked, (0, None))
+    if named is None:
         return None
+    say = TOPICS[meant_by(heard, named)]
     rest = " ".join(clauses[:first] + clauses[first + 1 :])
     told = read(rest)  # "m43, and which f-number?" asks about that camera
     kit = told.only(told.known().keys() & KIT_SLOTS).updated(_own(turn, clauses[first]))
@@ -65,6 +62,15 @@ def answer(turn: Turn, text: str) -> str | None:
     if not turn.notes:
         turn.reason("why.practice")
     return rest
+
+
+def meant_by(heard: Said, named: str) -> str:
+    """What is asked: in another language glossed words name a topic by chance, too."""
+    near = nearness(heard) if heard.language in OWN_TABLES else {}
+    topic = topic_of(heard) if named in near else None
+    if topic is None or topic.startswith(TALK) or near[topic] - near[named] <= _SURELY_OTHER:
+        return named
+    return topic
 
 
 def answer_late(turn: Turn, text: str, rest: str | None) -> None:
@@ -125,12 +131,6 @@ def _named(clause: str) -> str | None:
 def topic_asked(text: str) -> str | None:
     """The first topic that a message asks of in known words; None where it asks none."""
     return next((topic for clause in _CLAUSE.split(text) if (topic := _named(clause))), None)
-
-
-def is_asking(text: str) -> bool:
-    """Whether a message has a question's mark or beginning."""
-    said = text.casefold().strip()
-    return said.endswith("?") or bool(_ASKING.match(said) or _BARE.fullmatch(said))
 
 
 def _tells(clause: str) -> bool:
@@ -199,6 +199,7 @@ _AROUND: Final[tuple[tuple[str, str], ...]] = (
     (
         (
             r"\b(?:write|text|tell|leave|say)(?: to| for)? (?:her|him|my|someone|somebody|them)\b"
+            r"(?! (?:\w+ )?about\b)"
             r"|what (?:do|should|shall|can|must) (?:i|we) (?:leave|write|put)\b.*\b(?:home|note)\b"
             r"|\bnote (?:home|for (?:home|my|the one))\b"
         ),

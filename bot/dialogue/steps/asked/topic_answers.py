@@ -6,6 +6,7 @@ import re
 from collections.abc import Callable, Mapping
 from typing import Final
 
+from bot.dialogue.steps.anywhere import now
 from bot.dialogue.steps.asked import (
     diagnosis,
     filter_answers,
@@ -107,6 +108,7 @@ TOPICS: Final[Mapping[str, Answer]] = {
     "copy_card": plainly("asked.copy"),
     "no_wait": trip_answers.say_no_wait,
     "planning": _of_itself(plan.tell),
+    "begin": _of_itself(now.tell),
     "review": _of_itself(at_home.begin),
     "support": plainly("asked.support"),
     "fogged": plainly("cause.fogged_glass"),

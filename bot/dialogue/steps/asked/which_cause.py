@@ -5,6 +5,7 @@ from __future__ import annotations
 from typing import Final
 
 from bot.dialogue.facts import Facts, Symptom
+from bot.dialogue.meaning.said import Said
 from bot.dialogue.steps.anywhere import repeat
 from bot.dialogue.steps.asked import by_meaning
 from bot.dialogue.steps.walk import adjust
@@ -35,15 +36,15 @@ _TELLS: Final = {
 }
 
 
-def ask(turn: Turn, text: str, told: Facts) -> bool:
+def ask(turn: Turn, said: Said, told: Facts) -> bool:
     """Ask which of two causes it is; whether there was a doubt.
 
     Args:
         turn: the answer under construction.
-        text: the message in English.
+        said: the message.
         told: what was read in it.
     """
-    pair = _in_doubt(turn, text, told)
+    pair = _in_doubt(turn, said, told)
     if pair is None:
         return False
     first, second = pair
@@ -56,13 +57,13 @@ def ask(turn: Turn, text: str, told: Facts) -> bool:
     return True
 
 
-def _in_doubt(turn: Turn, text: str, told: Facts) -> tuple[str, str] | None:
-    found = by_meaning.complaint(turn, text, told)
+def _in_doubt(turn: Turn, said: Said, told: Facts) -> tuple[str, str] | None:
+    found = by_meaning.complaint(turn, said, told)
     if len(found) < 2 or found[0].score - found[1].score >= _CLOSE:
         return None
     first, second = found[0].name, found[1].name
-    said = tuple(symptom for symptom in told.symptoms if symptom is not Symptom.SOFT_ALL)
-    if {first, second} & by_meaning.treated(said):
+    read = tuple(symptom for symptom in told.symptoms if symptom is not Symptom.SOFT_ALL)
+    if {first, second} & by_meaning.treated(read):
         return None  # the words say what it is; "all soft" alone has many causes
     if not {first, second} <= _TELLS.keys() or _remedy(first) == _remedy(second):
         return None

@@ -7,11 +7,14 @@ from typing import Final
 from bot.dialogue.danger import Safe, anyone_out_there, who_is_safe
 from bot.dialogue.events import TextReceived
 from bot.dialogue.meaning.asides import Aside, aside_of
+from bot.dialogue.meaning.asking import asks
+from bot.dialogue.meaning.said import Said
 from bot.dialogue.meaning.topics import topic_of
 from bot.dialogue.questions import QUESTIONS
 from bot.dialogue.reading import number_answer, read
 from bot.dialogue.replies import chosen
-from bot.dialogue.steps.asked.questions_asked import is_asking, topic_asked
+from bot.dialogue.steps.anywhere import manner
+from bot.dialogue.steps.asked.questions_asked import topic_asked
 from bot.dialogue.steps.asked.topic_answers import TOPICS
 from bot.dialogue.steps.safety import emergency
 from bot.dialogue.steps.telling import heard, told
@@ -81,17 +84,17 @@ def holds_back(turn: Turn, event: TextReceived, said: str, command: str | None) 
         return True
     heard.keep(turn, event.text)
     visit.hear(turn, event.text, said)
-    if not _without_settings(turn, said):
+    if not _without_settings(turn, Said(said, event.text, manner.written_in(turn, event.text))):
         emergency.insist(turn, asked_why=command == "why")
     return True
 
 
-def _without_settings(turn: Turn, said: str) -> bool:
+def _without_settings(turn: Turn, said: Said) -> bool:
     """Answer what is asked of the day and not of the picture; the question stands behind it."""
-    topic = topic_asked(said) or (topic_of(said) if is_asking(said) else None)
+    topic = topic_asked(said.english) or (topic_of(said) if asks(said) else None)
     if topic not in _OF_THE_DAY:
         return False
-    TOPICS[topic](turn, said)
+    TOPICS[topic](turn, said.english)
     emergency.ask_out_there_again(turn)
     return True
 

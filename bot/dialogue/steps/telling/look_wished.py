@@ -2,11 +2,12 @@
 
 from __future__ import annotations
 
+import re
 from typing import Final
 
 from bot.dialogue import reckoning, solving
 from bot.dialogue.aims import own_here
-from bot.dialogue.facts import Facts
+from bot.dialogue.facts import Facts, Symptom
 from bot.dialogue.states import State, Trigger
 from bot.dialogue.steps.anywhere import phone
 from bot.dialogue.steps.walk import base_said, liking, planned
@@ -24,6 +25,28 @@ _AFTER_A_FRAME: Final = frozenset({State.HIGHLIGHTS, State.KEEP})
 _SHORTER: Final = frozenset({Look.FROZEN, Look.CRISP, Look.TEXTURED})
 #: A rung up or down may end half a stop beside it, where the light wants that (own rule).
 _AT: Final = 2**0.5
+#: Who can't go longer wishes to, and says why not: nothing was too bright yet. In other languages
+#: as they are glossed.
+_NO_LONGER: Final = re.compile(
+    r"\b(?:can'?t|cannot|can not|couldn't|won't|impossible|no puedo|no se puede|not possible)\b"
+    r"[^.;!?]{0,24}\b(?:longer|slower|long|slow|länger|langsamer|more time|more largo)\b"
+    r"|\b(?:longer|slower|länger|langsamer|more largo|more lento)\b"
+    r"[^.;!?]{0,16}\b(?:impossible|can'?t|not|no puedo|no se puede|doesn't|won't)\b",
+    re.IGNORECASE,
+)
+_TOO_BRIGHT: Final = frozenset({Symptom.TOO_BRIGHT, Symptom.JUST_WHITE})
+
+
+def wish_behind(text: str, facts: Facts) -> Facts:
+    """The facts of a message, where "longer is too bright" is the wish for a longer time.
+
+    Args:
+        text: the message in English.
+        facts: what was read in it.
+    """
+    if not (_TOO_BRIGHT & set(facts.symptoms)) or not _NO_LONGER.search(text):
+        return facts
+    return facts.model_copy(update={"symptoms": (Symptom.TOO_FROZEN,)})
 
 
 def answer(turn: Turn, told: Facts) -> bool:

@@ -6,10 +6,11 @@ import re
 from typing import Final
 
 from bot.dialogue.facts import Facts
+from bot.dialogue.meaning.asking import asks
+from bot.dialogue.meaning.said import Said
 from bot.dialogue.meaning.visit_words import car_in, party_in, place_in
 from bot.dialogue.reading import read
 from bot.dialogue.reading.visit import read_visit, with_pace
-from bot.dialogue.steps.asked.questions_asked import is_asking
 from bot.dialogue.steps.visits import dusk_out, forecasts, note_home, plan, planning, rough_card
 from bot.dialogue.steps.walk import arrive
 from bot.dialogue.trip import Trip
@@ -107,15 +108,16 @@ def tells(turn: Turn) -> bool:
     return bool(turn.trip_told.known().keys() & _RECKONED)
 
 
-def answer(turn: Turn, facts: Facts, text: str, *, asked: bool) -> bool:
+def answer(turn: Turn, facts: Facts, said: Said, *, asked: bool) -> bool:
     """Answer what is of the visit alone: dusk and the way to the car, a gap of the note home.
 
     Args:
         turn: the answer under construction.
         facts: what else the message tells.
-        text: the message in English.
+        said: the message.
         asked: a question of the message is answered already.
     """
+    text = said.english
     if dusk_out.answer(turn, text):
         turn.learn(facts)
         return True
@@ -123,7 +125,7 @@ def answer(turn: Turn, facts: Facts, text: str, *, asked: bool) -> bool:
         return False
     if note_home.completes(turn) or (turn.trip_told.car and planning.is_planning(turn)):
         note_home.say(turn, text)
-    elif planning.has_begun(turn) and not (tells(turn) or is_asking(text)):
+    elif planning.has_begun(turn) and not (tells(turn) or asks(said)):
         plan.tell(turn)
     else:
         return False

@@ -1,0 +1,107 @@
+"""Whether a message asks something, by how it begins or ends, in each language."""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Callable, Mapping
+from typing import Final
+
+from bot.dialogue.meaning.said import Said
+
+#: How a question begins when it lacks its mark, by language; "what a shot" is none.
+_ASKING: Final[Mapping[str, re.Pattern[str]]] = {
+    "en": re.compile(
+        r"(?:(?:and|so|but|ok|okay|hi|hey|linn|please)\W+)*(?:whats?(?! an?\b)|which|where"
+        r"|how(?! (?:lovely|nice|beautiful|cool|great|pretty))|does?"
+        r"|do you know|should|can|could|is|are|am i|why|when|may|raw|white balance|wb)\b"
+    ),
+    "de": re.compile(
+        r"(?:(?:und|also|aber|ok|okay|hallo|hi|hey|moin|servus|linn|bitte|du|sag mal)\W+)*"
+        r"(?:was(?! für ein)|welche\w*|wo|wohin|woran|worauf|wie(?! (?:schön|geil|cool|toll))"
+        r"|wieso|warum|weshalb|wann|wozu"
+        r"|(?:ab|bis) wann|von wo|um wie ?viel|soll\w*|kann|könn\w*|darf|dürf\w*|muss|müss\w*"
+        r"|brauch\w*|geht|gehts|gibts?|hilft|reicht|lohnt|bringt|ist|sind|hast du"
+        r"|wei(?:ss|ß)t du)\b"
+    ),
+    "es": re.compile(
+        r"(?:(?:y|o|pero|ok|okay|hola|oye|linn|por favor|perdona|una pregunta)\W+)*¿?"
+        r"(?:(?:(?:por|para|en|a|de|desde|hasta|con|hacia) ?)?(?:cu[aá]l\w*|c[oó]mo|a?d[oó]nde"
+        r"|cu[aá]ndo|cu[aá]nt\w+"
+        r"|qu[eé](?! (?:bien|lind|bonit|genial|chul|buen|guap|maravilla|pasada)))"
+        r"|se puede\w*|puedo|podemos|puede\w*|debo|debemos|deber[ií]a\w*|necesit(?:o|amos)"
+        r"|hace falta|hay que|tengo que|tenemos que|conviene|sirven?|vale la pena|es mejor"
+        r"|sabes)\b"
+    ),
+}
+#: How a question begins behind something told: "no tripod, can it be done".
+_ASKING_BEHIND: Final[Mapping[str, re.Pattern[str]]] = {
+    "en": re.compile(
+        r"(?:what(?! now\b)|which|where|how|why|when|can|could|should|shall|may|will|would"
+        r"|do (?:i|we|you)|does|is (?:it|that|this|there|the)|are (?:there|the|they)|any (?:way|use|point|good"
+        r"|trouble|chance|harm|tips?)|worth|ok(?:ay)? (?:to|if)|or what)\b"
+    ),
+    "de": re.compile(
+        r"(?:was(?! (?:jetzt|nun)\b)|welche\w*|wo|wohin|woran|worauf|wie|wieso|warum|weshalb|wann"
+        r"|(?:soll(?:te)?|kann|darf|muss|brauch[et]?) (?:ich|man|ma|i|wir)"
+        r"|(?:geht|reicht|ist) (?:das|des|es)|hilft|lohnt|oder was)\b"
+    ),
+    "es": re.compile(
+        r"¿?(?:(?:(?:por|para|en|a|de|con) )?(?:qu[eé](?! (?:hago )?ahora\b)|cu[aá]l\w*|c[oó]mo"
+        r"|d[oó]nde|cu[aá]ndo|cu[aá]nt\w+)|se puede|puedo|podemos|debo|debemos|sirve|hace falta|conviene|vale la pena"
+        r"|es mejor|o qu[eé])\b"
+    ),
+}
+#: What asks wherever it stands, in each language: "the pola eats how many stops", "cpl vs nd".
+_ASKING_ANYWHERE: Final = re.compile(
+    r"\b(?:how (?:many|much|long|slow)|wie ?viele?|wie lange?|woran liegt|cu[aá]nt[oa]s?|vs|versus"
+    r"|yes or no|ja oder nein|s[ií] o no|or not|oder nicht|or what)\b|\b(?:oder|or)\W*$",
+    re.IGNORECASE,
+)
+#: Where something else begins.
+_CLAUSE: Final = re.compile(
+    r"[?!.;:,…()\n]+\s*|\s+(?=(?:or|oder|o) )|\s+(?:but|and|und|aber|y|pero)\s+"
+)
+
+#: A bare name of what is set, as a whole message, asks for it.
+_BARE: Final = re.compile(
+    r"(?:and |ok |so )?(?:the )?(?:iso|aperture|f-?stop|f[- ]number|shutter(?: speed)?|focus"
+    r"|white balance)\W*"
+)
+
+
+def is_asking(text: str, language: str = "en") -> bool:
+    """Whether words have a question's mark or beginning.
+
+    Args:
+        text: as typed, or glossed in English.
+        language: of the text, by its code; English for those without rules.
+    """
+    said = text.casefold().strip()
+    begins = _ASKING.get(language, _ASKING["en"]).match(said)
+    return said.endswith("?") or bool(begins or _BARE.fullmatch(said))
+
+
+def asks_at_once(said: Said) -> bool:
+    """Whether a message begins or ends as a question, in its own words or in English."""
+    return is_asking(said.english) or is_asking(said.typed, said.language)
+
+
+def asks(said: Said) -> bool:
+    """Whether a message asks in whatever part of it."""
+    if asks_at_once(said):
+        return True
+    if "?" in said.typed or _ASKING_ANYWHERE.search(said.typed):
+        return True
+    return any(map(_asks_behind(said.language), _CLAUSE.split(said.typed)))
+
+
+def told_beside(said: Said) -> str:
+    """What a message that asks tells beside its question, in English: "no tripod" of the above."""
+    parts = _CLAUSE.split(said.english)
+    asking = _ASKING_BEHIND["en"]
+    return ". ".join(part for part in parts if part and not asking.match(part.casefold()))
+
+
+def _asks_behind(language: str) -> Callable[[str], bool]:
+    asking = _ASKING_BEHIND.get(language, _ASKING_BEHIND["en"])
+    return lambda part: asking.match(part.casefold()) is not None
