@@ -5,29 +5,27 @@ from __future__ import annotations
 from collections.abc import Callable, Mapping
 from typing import Final
 
+from bot.dialogue import free_words
 from bot.dialogue.compose import Role
 from bot.dialogue.events import TextReceived
 from bot.dialogue.facts import Blink, Facts
-from bot.dialogue.meaning.asking import asks
 from bot.dialogue.meaning.said import Said
 from bot.dialogue.questions import QUESTIONS, Asked
 from bot.dialogue.reading import number_answer, read
 from bot.dialogue.reading.command_words import command_of
 from bot.dialogue.reading.foreign import glossed
 from bot.dialogue.reading.frame_words import wished
-from bot.dialogue.replies import chosen, meant, says_yes_or_no, shown
+from bot.dialogue.replies import chosen, meant, shown
 from bot.dialogue.steps.anywhere import (
-    access,
     commands,
     forget,
     manner,
-    now,
     patience,
     phone,
     repeat,
     resume,
 )
-from bot.dialogue.steps.asked import asides, by_meaning, questions_asked, what_if, which_cause
+from bot.dialogue.steps.asked import asides, by_meaning, which_cause
 from bot.dialogue.steps.frames import (
     beside,
     border_said,
@@ -40,16 +38,14 @@ from bot.dialogue.steps.frames import (
 from bot.dialogue.steps.home import at_home, home_words
 from bot.dialogue.steps.safety import closed_place, doubt, emergency, ice
 from bot.dialogue.steps.telling import (
-    corrected,
     group,
     late,
-    look_wished,
     nothing_near,
     rain_told,
     told,
 )
-from bot.dialogue.steps.visits import planning, visit
-from bot.dialogue.steps.walk import composition, highlights, keep, lens, liking, next_frame
+from bot.dialogue.steps.visits import visit
+from bot.dialogue.steps.walk import composition, highlights, keep, lens, next_frame
 from bot.dialogue.turn import Turn
 from bot.dialogue.walk_state import Question
 
@@ -137,7 +133,7 @@ def _by_meaning(turn: Turn, event: TextReceived) -> None:
         return
     if _answered(turn, event, said, question):
         return
-    _facts(turn, said, asked, event.text)
+    free_words.answer(turn, _said(turn, said, event.text), _expected(turn, asked))
     rain_told.say(turn, said)
     patience.let_go(turn)
 
@@ -218,98 +214,5 @@ def _expected(turn: Turn, asked: Asked | None) -> frozenset[str]:
     return _ALWAYS_EXPECTED
 
 
-def _facts(turn: Turn, text: str, asked: Asked | None, typed: str) -> None:
-    """A message that is no command and no option: read its facts and go on from them.
-
-    Args:
-        turn: the answer under construction.
-        text: the message in English.
-        asked: the open question.
-        typed: the message as it came; praise and goodbyes are known in each language.
-    """
-    expecting = _expected(turn, asked)
-    noted = access.note(turn, text) | composition.hear(turn, text)
-    noted |= manner.note_hands(turn, typed)
-    rest = questions_asked.answer(turn, _said(turn, text, typed))
-    if rest is not None:
-        expecting = frozenset()  # a bare number beside a question answers nothing
-    facts = _read(turn, text if rest is None else rest, text, typed, expecting)
-    if visit.answer(turn, facts, _said(turn, text, typed), asked=rest is not None):
-        return
-    if rest is None and _answered_beside(turn, text, typed, facts, noted=noted):
-        return
-    _go_on_from(turn, facts, text, typed, rest=rest, noted=noted)
-    composition.leave_out_told(turn)
-
-
-def _answered_beside(turn: Turn, text: str, typed: str, facts: Facts, *, noted: bool) -> bool:
-    """Whether a message that asks nothing known was no more than talk, a topic, an arrival."""
-    told = bool(facts.known()) or visit.tells(turn)
-    if not told and (now.arrived(turn, typed) or shared.whose(turn, typed)):
-        return True
-    if noted or visit.tells(turn):
-        return False
-    said = _said(turn, text, typed)
-    return (not asks(said) and asides.answer(turn, typed, facts)) or _beside(turn, said, facts)
-
-
-def _go_on_from(
-    turn: Turn, facts: Facts, text: str, typed: str, *, rest: str | None, noted: bool
-) -> None:
-    if rest is None and not noted and not visit.tells(turn):
-        facts = by_meaning.with_sight(turn, _said(turn, text, typed), facts)
-    if facts.known() or turn.trip_told.known():
-        _take_in(turn, facts, text if rest is None else rest, typed)
-        questions_asked.answer_late(turn, text, rest)
-    elif rest is None and not noted:
-        _not_understood(turn, facts, text)
-    elif repeat.standing(turn) is not None or not noted:
-        repeat.put_again(turn)
-
-
-def _read(turn: Turn, rest: str, text: str, typed: str, expecting: frozenset[str]) -> Facts:
-    """The facts of what a message says beside its questions, each where it belongs."""
-    facts = read(rest, units=turn.units, expecting=expecting)
-    facts = composition.without_light_of_the_edge(facts, text)
-    facts = look_wished.wish_behind(text, facts)
-    facts = corrected.placed(turn, text, what_if.supposed(turn, text, facts))
-    facts = asides.without_leaf_frame(turn, typed, asides.with_filter(turn, typed, facts))
-    return visit.as_forecast(turn, visit.with_trip(turn, facts, text), rest)
-
-
 def _said(turn: Turn, text: str, typed: str) -> Said:
     return Said(text, typed, manner.written_in(turn, typed))
-
-
-def _beside(turn: Turn, said: Said, facts: Facts) -> bool:
-    """What a message may be that tells nothing to go on from, in this order; whether it was."""
-    return which_cause.ask(turn, said, facts) or by_meaning.answer(turn, said, facts)
-
-
-def _take_in(turn: Turn, facts: Facts, text: str, typed: str) -> None:
-    if turn.is_at_home and not facts.ask_what_if:
-        home_words.say_how(turn)
-        return
-    if not facts.ask_what_if:
-        turn.remember_for_back()
-    if not late.holds_back_facts(turn, facts, text):
-        liking.note(turn, typed, facts)
-        corrected.reopen(turn, facts, text)
-        told.take_in(turn, facts, text)
-        corrected.echo(turn, facts, text)
-        by_meaning.explain(turn, _said(turn, text, typed), facts)
-
-
-def _not_understood(turn: Turn, facts: Facts, text: str) -> None:
-    which = says_yes_or_no(text) and repeat.standing(turn) is not None
-    if facts.unread:
-        turn.say(Role.SETTINGS, "unread", pieces=", ".join(f"`{p}`" for p in facts.unread[:3]))
-    elif which:
-        turn.say(Role.SETTINGS, "which_one")
-    else:
-        turn.say(Role.SETTINGS, "not_understood")
-        planning.say_takes(turn)
-    if turn.is_at_home and not which:
-        home_words.say_how(turn)
-    else:
-        repeat.put_again(turn, whole=which)

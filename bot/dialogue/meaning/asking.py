@@ -36,19 +36,24 @@ _ASKING: Final[Mapping[str, re.Pattern[str]]] = {
 #: How a question begins behind something told: "no tripod, can it be done".
 _ASKING_BEHIND: Final[Mapping[str, re.Pattern[str]]] = {
     "en": re.compile(
-        r"(?:what(?! now\b)|which|where|how|why|when|can|could|should|shall|may|will|would"
-        r"|do (?:i|we|you)|does|is (?:it|that|this|there|the)|are (?:there|the|they)|any (?:way|use|point|good"
-        r"|trouble|chance|harm|tips?)|worth|ok(?:ay)? (?:to|if)|or what)\b"
+        r"(?:what(?! (?:now|an?)\b)|which|where"
+        r"|how(?! (?:lovely|nice|beautiful|cool|great|pretty))|why|when|can|could|should|shall|may|will"
+        r"|would"
+        r"|do (?:i|we|you)|does|is (?:it|that|this|there|the)|are (?:there|the|they)"
+        r"|any (?:way|use|point|good|trouble|chance|harm|tips?)|worth|ok(?:ay)? (?:to|if)"
+        r"|or what)\b"
     ),
     "de": re.compile(
-        r"(?:was(?! (?:jetzt|nun)\b)|welche\w*|wo|wohin|woran|worauf|wie|wieso|warum|weshalb|wann"
+        r"(?:was(?! (?:jetzt|nun|für ein\w*)\b)|welche\w*|wo|wohin|woran|worauf|wieso|warum"
+        r"|wie(?! (?:schön|geil|cool|toll))|weshalb|wann"
         r"|(?:soll(?:te)?|kann|darf|muss|brauch[et]?) (?:ich|man|ma|i|wir)"
         r"|(?:geht|reicht|ist) (?:das|des|es)|hilft|lohnt|oder was)\b"
     ),
     "es": re.compile(
-        r"¿?(?:(?:(?:por|para|en|a|de|con) )?(?:qu[eé](?! (?:hago )?ahora\b)|cu[aá]l\w*|c[oó]mo"
-        r"|d[oó]nde|cu[aá]ndo|cu[aá]nt\w+)|se puede|puedo|podemos|debo|debemos|sirve|hace falta|conviene|vale la pena"
-        r"|es mejor|o qu[eé])\b"
+        r"¿?(?:(?:(?:por|para|en|a|de|con) )?(?:qu[eé](?! (?:(?:hago )?ahora\b|bien|lind|bonit"
+        r"|genial|chul|buen|guap|maravilla|pasada))|cu[aá]l\w*|c[oó]mo"
+        r"|d[oó]nde|cu[aá]ndo|cu[aá]nt\w+)|se puede|puedo|podemos|debo|debemos|sirve|hace falta"
+        r"|conviene|vale la pena|es mejor|o qu[eé])\b"
     ),
 }
 #: What asks wherever it stands, in each language: "the pola eats how many stops", "cpl vs nd".

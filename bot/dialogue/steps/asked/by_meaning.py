@@ -63,6 +63,8 @@ _ONLY_ASKED: Final = frozenset({"polariser_first", "polariser_stops", "filter_or
 _ASKED: Final = 0.45
 #: What a question may tell beside what it asks: "only my phone here, can it do this".
 _BESIDE_A_QUESTION: Final = _VAGUE | _OF_A_FRAME | KIT_SLOTS
+#: What of it is learnt: kit, and whether it is there.
+_AT_HAND: Final = KIT_SLOTS | {"hand_held"}
 #: Causes that the answers to these symptoms treat, too.
 _ALSO: Final[Mapping[Symptom, frozenset[str]]] = {
     Symptom.BLACK_ROCK: frozenset({"underexposed", "contrast_too_great"}),
@@ -134,9 +136,9 @@ def answer(turn: Turn, said: Said, facts: Facts) -> bool:
 
 def _learn_kit(turn: Turn, said: Said, facts: Facts) -> None:
     """What a question tells of the kit beside it: "tripod at home, can it be done"."""
-    if facts.known().keys() & KIT_SLOTS:
+    if facts.known().keys() & _AT_HAND:
         told = read(told_beside(said), units=turn.units)
-        turn.learn(told.only(told.known().keys() & KIT_SLOTS))
+        turn.learn(told.only(told.known().keys() & _AT_HAND))
 
 
 def _close(turn: Turn, topic: str | None) -> None:

@@ -1,0 +1,104 @@
+"""A message that is no command and no reply: what it tells and asks, and how to go on from it."""
+
+from __future__ import annotations
+
+from bot.dialogue.compose import Role
+from bot.dialogue.facts import Facts
+from bot.dialogue.meaning.asking import asks
+from bot.dialogue.meaning.said import Said
+from bot.dialogue.reading import read
+from bot.dialogue.replies import says_yes_or_no
+from bot.dialogue.steps.anywhere import access, manner, now, repeat
+from bot.dialogue.steps.asked import asides, by_meaning, questions_asked, what_if, which_cause
+from bot.dialogue.steps.frames import shared
+from bot.dialogue.steps.home import home_words
+from bot.dialogue.steps.telling import corrected, late, look_wished, told
+from bot.dialogue.steps.visits import planning, visit
+from bot.dialogue.steps.walk import composition, liking
+from bot.dialogue.turn import Turn
+
+
+def answer(turn: Turn, said: Said, expecting: frozenset[str]) -> None:
+    """Answer what is asked, take in what is told, and go on from there.
+
+    Args:
+        turn: the answer under construction.
+        said: the message; praise and goodbyes are known in each language as typed.
+        expecting: slots that a bare number may fill.
+    """
+    noted = access.note(turn, said.english) | composition.hear(turn, said.english)
+    noted |= manner.note_hands(turn, said.typed)
+    rest = questions_asked.answer(turn, said)
+    if rest is not None:
+        expecting = frozenset()  # a bare number beside a question answers nothing
+    facts = _read(turn, said.english if rest is None else rest, said, expecting)
+    if visit.answer(turn, facts, said, asked=rest is not None):
+        return
+    if rest is None and _answered_beside(turn, said, facts, noted=noted):
+        return
+    _go_on_from(turn, facts, said, rest=rest, noted=noted)
+    composition.leave_out_told(turn)
+
+
+def _answered_beside(turn: Turn, said: Said, facts: Facts, *, noted: bool) -> bool:
+    """Whether a message that asks nothing known was no more than talk, a topic, an arrival."""
+    tells = bool(facts.known()) or visit.tells(turn)
+    if not tells and (now.arrived(turn, said.typed) or shared.whose(turn, said.typed)):
+        return True
+    if noted or visit.tells(turn):
+        return False
+    if not asks(said) and asides.answer(turn, said.typed, facts):
+        return True
+    return which_cause.ask(turn, said, facts) or by_meaning.answer(turn, said, facts)
+
+
+def _go_on_from(turn: Turn, facts: Facts, said: Said, *, rest: str | None, noted: bool) -> None:
+    if rest is None and not noted and not visit.tells(turn):
+        facts = by_meaning.with_sight(turn, said, facts)
+    if facts.known() or turn.trip_told.known():
+        _take_in(turn, facts, said.english if rest is None else rest, said)
+        questions_asked.answer_late(turn, said.english, rest)
+    elif rest is None and not noted:
+        _not_understood(turn, facts, said.english)
+    elif repeat.standing(turn) is not None or not noted:
+        repeat.put_again(turn)
+
+
+def _read(turn: Turn, rest: str, said: Said, expecting: frozenset[str]) -> Facts:
+    """The facts of what a message says beside its questions, each where it belongs."""
+    facts = read(rest, units=turn.units, expecting=expecting)
+    facts = composition.without_light_of_the_edge(facts, said.english)
+    facts = look_wished.wish_behind(said.english, facts)
+    facts = corrected.placed(turn, said.english, what_if.supposed(turn, said.english, facts))
+    facts = asides.with_filter(turn, said.typed, facts)
+    facts = asides.without_leaf_frame(turn, said.typed, facts)
+    return visit.as_forecast(turn, visit.with_trip(turn, facts, said.english), rest)
+
+
+def _take_in(turn: Turn, facts: Facts, text: str, said: Said) -> None:
+    if turn.is_at_home and not facts.ask_what_if:
+        home_words.say_how(turn)
+        return
+    if not facts.ask_what_if:
+        turn.remember_for_back()
+    if not late.holds_back_facts(turn, facts, text):
+        liking.note(turn, said.typed, facts)
+        corrected.reopen(turn, facts, text)
+        told.take_in(turn, facts, text)
+        corrected.echo(turn, facts, text)
+        by_meaning.explain(turn, said._replace(english=text), facts)
+
+
+def _not_understood(turn: Turn, facts: Facts, text: str) -> None:
+    which = says_yes_or_no(text) and repeat.standing(turn) is not None
+    if facts.unread:
+        turn.say(Role.SETTINGS, "unread", pieces=", ".join(f"`{p}`" for p in facts.unread[:3]))
+    elif which:
+        turn.say(Role.SETTINGS, "which_one")
+    else:
+        turn.say(Role.SETTINGS, "not_understood")
+        planning.say_takes(turn)
+    if turn.is_at_home and not which:
+        home_words.say_how(turn)
+    else:
+        repeat.put_again(turn, whole=which)

@@ -1,0 +1,173 @@
+"""Questions of German and Spanish speakers, and what a question tells beside what it asks."""
+
+from __future__ import annotations
+
+import pytest
+
+from bot.dialogue.facts import Facts
+from bot.dialogue.meaning.asking import asks, told_beside
+from bot.dialogue.meaning.said import OWN_TABLES, Said, in_both, in_english, table_of
+from bot.dialogue.meaning.tables import examples
+from bot.dialogue.meaning.topics import topic_of
+from bot.dialogue.reading.foreign import glossed
+from bot.dialogue.steps.asked.by_meaning import topic_meant
+from bot.dialogue.steps.asked.questions_asked import meant_by
+from tests.dialogue.player import Player
+from tests.dialogue.test_at_the_creek import given_of as given
+from tests.dialogue.walked import TOLD, keys_of, walked
+
+#: The fall and kit of `TOLD`, with the two border questions answered, in each language.
+_TOLD = {
+    "deutsch": "12 m hoch, 18 m weg, Fels bei 1,5 m, Vollformat 24-70, Stativ, Polfilter",
+    "español": "12 m de alto, a 18 m, roca a 1,5 m, full frame 24-70, trípode, polarizador",
+}
+
+
+def abroad(word: str) -> Player:
+    """Somebody at the first settings who writes in another language."""
+    player = Player()
+    for line in (word, _TOLD[word], "1", "1"):
+        player.say(line)
+    return player
+
+
+@pytest.mark.parametrize(
+    ("word", "text", "key"),
+    [
+        ("deutsch", "welche blende ist die beste", "asked.f_number"),
+        ("deutsch", "wohin soll ich scharfstellen", "asked.focus"),
+        ("deutsch", "was soll ich einstellen", "where.given"),
+        ("deutsch", "welche einstellungen", "where.given"),
+        ("deutsch", "kann ich polfilter und graufilter zusammen benutzen", "asked.both"),
+        ("deutsch", "darf man da mit stativ fotografieren", "asked.permit"),
+        ("español", "dónde enfoco", "asked.focus"),
+        ("español", "a qué hora es mejor la luz", "asked.best_time"),
+        ("español", "qué balance de blancos uso", "asked.white_balance"),
+        ("español", "qué ajustes pongo", "where.given"),
+    ],
+)
+def test_questions_are_answered_in_their_language(word: str, text: str, key: str) -> None:
+    """The questions that most people ask (thirty of them by teachers' columns) have answers."""
+    assert any(one.startswith(key) for one in keys_of(abroad(word), text))
+
+
+@pytest.mark.parametrize("word", ["deutsch", "español"])
+def test_beginners_are_led(word: str) -> None:
+    """Who does it for the first time hears what comes first, whatever the language."""
+    player = Player()
+    player.say(word)
+    first = {"deutsch": "ich mach das zum ersten mal, was muss ich tun"}
+    text = first.get(word, "es mi primera vez con cascadas, qué hago")
+    assert "ask.geometry" in keys_of(player, text)
+
+
+def test_a_beginner_is_led_in_english() -> None:
+    """The first message of all may say no more than that it is the first."""
+    assert "ask.geometry" in keys_of(Player(), "first time doing waterfalls, what do i need to do")
+
+
+@pytest.mark.parametrize("table", ["topics", "small_talk", "sights"])
+@pytest.mark.parametrize("language", OWN_TABLES)
+def test_every_label_has_wordings_in_each_language(table: str, language: str) -> None:
+    """The same labels, at least ten wordings each, none twice and none under two labels."""
+    own = examples(table_of(table, language))
+    assert own.keys() == examples(table).keys()
+    assert min(map(len, own.values())) >= 10
+    every = [text for texts in own.values() for text in texts]
+    assert len(set(every)) == len(every)
+
+
+def test_examples_of_a_language_stand_behind_the_english_ones() -> None:
+    """Both teach; in English there is one table only."""
+    assert in_both(("topics",), "en") == examples("topics")
+    both = in_both(("topics",), "de")["iso"]
+    assert both == (*examples("topics")["iso"], *examples("topics_de")["iso"])
+
+
+@pytest.mark.parametrize(
+    ("text", "language"),
+    [
+        ("is it worth it", "en"),
+        ("no tripod with me, can it be done", "en"),
+        ("the pola eats how many stops", "en"),
+        ("cpl vs nd", "en"),
+        ("hab kein stativ, geht das auch so", "de"),
+        ("der pol nimmt licht weg, aber wie viel", "de"),
+        ("solo traigo el celular, se puede", "es"),
+    ],
+)
+def test_what_asks_in_any_part(text: str, language: str) -> None:
+    """A question may begin behind something told, and lack its mark."""
+    assert asks(Said(glossed(text, language), text, language))
+
+
+@pytest.mark.parametrize(
+    ("text", "language"),
+    [
+        ("what a lovely spot", "en"),
+        ("tripod is up, polariser on", "en"),
+        ("f/8 and 1/4, what now", "en"),
+        ("was für ein schönes licht", "de"),
+        ("stativ steht, polfilter drauf", "de"),
+        ("qué bonito quedó", "es"),
+        ("trípode puesto", "es"),
+    ],
+)
+def test_what_does_not_ask(text: str, language: str) -> None:
+    """Praise, facts and the wish for the next step are no questions of the trade."""
+    assert not asks(Said(glossed(text, language), text, language))
+
+
+def test_a_question_tells_of_the_kit_beside_it() -> None:
+    """What stands outside the question is told: the tripod is away, and by hand is answered."""
+    assert told_beside(in_english("no tripod with me, can it be done")) == "no tripod with me"
+    player = walked()
+    assert "asked.by_hand" in " ".join(
+        keys_of(player, "left the tripod in the car, can it be done")
+    )
+    assert player.context is not None
+    assert player.context.facts.has_tripod is False
+
+
+def test_told_numbers_are_not_taken_for_a_question() -> None:
+    """A fall's measures are taken in, whatever topic the words are near to."""
+    said = in_english("12 m tall, which lens")
+    assert topic_meant(said, Facts(fall_height_m=12.0)) is None
+
+
+def test_nobody_tells_which_filter_to_buy() -> None:
+    """Some topics are only asked, so that near words ask."""
+    said = in_english("polariser or nd first")
+    assert topic_meant(said, Facts(has_polariser=True)) == "polariser_first"
+
+
+def test_glossed_words_name_a_topic_by_chance() -> None:
+    """The sense of the German words decides where it is surely another; English words stand."""
+    text = "welche iso bei dem licht mit polfilter"
+    said = Said(glossed(text, "de"), text, "de")
+    assert meant_by(said, "choose") == topic_of(said) == "iso"
+    assert meant_by(said, "drone") == "drone"
+    assert meant_by(in_english("which iso"), "choose") == "choose"
+
+
+@pytest.mark.parametrize(
+    ("word", "text"),
+    [
+        ("deutsch", "passt so, behalten"),
+        ("deutsch", "gut, das behalte ich"),
+        ("español", "perfecto, me la quedo"),
+    ],
+)
+def test_a_frame_is_kept_with_praise_around_the_word(word: str, text: str) -> None:
+    """Praise beside the word of keeping changes nothing."""
+    player = abroad(word)
+    player.say("f/11 ISO 100 1/4 s")
+    assert "my_look.kept_walk" in keys_of(player, text)
+
+
+def test_a_wish_for_longer_is_no_complaint_of_too_much_light() -> None:
+    """Who can't go longer for the light asks for a longer time: it does not get a shorter one."""
+    player = walked(told=f"{TOLD}, no nd, overcast")
+    player.say("f/11 iso 100 1/8 s")
+    player.say("can't go longer, it's too bright")
+    assert given(player)[1] > 1 / 8
