@@ -11,7 +11,7 @@ from bot.dialogue.meaning.said import Said
 #: How a question begins when it lacks its mark, by language; "what a shot" is none.
 _ASKING: Final[Mapping[str, re.Pattern[str]]] = {
     "en": re.compile(
-        r"(?:(?:and|so|but|ok|okay|hi|hey|linn|please)\W+)*(?:whats?(?! an?\b)|which|where"
+        r"(?:(?:and|so|but|ok|okay|hi|hey|linn|please)\W+)*(?:whats?(?! (?:an?|für)\b)|which|where"
         r"|how(?! (?:lovely|nice|beautiful|cool|great|pretty))|does?"
         r"|do you know|should|can|could|is|are|am i|why|when|may|raw|white balance|wb)\b"
     ),
@@ -36,9 +36,9 @@ _ASKING: Final[Mapping[str, re.Pattern[str]]] = {
 #: How a question begins behind something told: "no tripod, can it be done".
 _ASKING_BEHIND: Final[Mapping[str, re.Pattern[str]]] = {
     "en": re.compile(
-        r"(?:what(?! (?:now|an?)\b)|which|where"
-        r"|how(?! (?:lovely|nice|beautiful|cool|great|pretty))|why|when|can|could|should|shall|may|will"
-        r"|would"
+        r"(?:what(?! (?:now|an?|für)\b)|which|where"
+        r"|how(?! (?:lovely|nice|beautiful|cool|great|pretty))|why|when|can|could|should|shall|may"
+        r"|will|would"
         r"|do (?:i|we|you)|does|is (?:it|that|this|there|the)|are (?:there|the|they)"
         r"|any (?:way|use|point|good|trouble|chance|harm|tips?)|worth|ok(?:ay)? (?:to|if)"
         r"|or what)\b"
