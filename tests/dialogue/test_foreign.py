@@ -106,7 +106,8 @@ def _rates(lines: list[str], language: str) -> tuple[float, float]:
 
 
 @pytest.mark.parametrize(
-    "name", ["voices", "imagined", "still", "thumbs", "tried", "folk", "trail", "march"]
+    "name",
+    ["voices", "imagined", "still", "thumbs", "tried", "folk", "walkers/trail", "walkers/march"],
 )
 @pytest.mark.parametrize("language", sorted(GLOSSED))
 def test_many_voices_are_read(language: str, name: str) -> None:

@@ -19,8 +19,8 @@ FILES = [
     "still_facts.jsonl",
     "thumbs_facts.jsonl",
     "dozen_facts.jsonl",
-    "trail_facts.jsonl",
-    "march_facts.jsonl",
+    "walkers/trail_facts.jsonl",
+    "walkers/march_facts.jsonl",
 ]
 #: The lowest rates that any slot may fall to; pins current behaviour.
 SLOT_PRECISION = 0.98
