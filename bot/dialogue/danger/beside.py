@@ -8,9 +8,8 @@ from typing import Final
 from bot.dialogue.danger.cry import cry_of
 from bot.dialogue.danger.judged import judged
 
-#: A danger is heard in its part of the message where the whole has at least the first odds, a part
-#: alone at least the second and so many spaces. Own rules.
-_WHOLE: Final = -6.0
+#: A danger is heard in its part of the message where a part alone has at least such odds and so
+#: many spaces. Own rules: from files that were left out.
 _PART: Final = 3.0
 _PART_SPACES: Final = 2
 #: A call for help is a part of a message that has at least such odds: "help, too many options" has
@@ -41,7 +40,7 @@ def heard_beside(text: str, odds: float) -> bool:
         return True
     told = {part: judged(part).odds for part in parts}
     long = (part for part in parts if part.count(" ") >= _PART_SPACES)
-    return (odds >= _WHOLE and any(told[part] >= _PART for part in long)) or _left(told)
+    return any(told[part] >= _PART for part in long) or _left(told)
 
 
 def _left(told: dict[str, float]) -> bool:
