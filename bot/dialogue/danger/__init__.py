@@ -38,9 +38,11 @@ __all__ = [
 ]
 
 #: Log odds from which on a message is a danger; its likeliest kind is told outright with a known
-#: wording, or from surer odds on, if so much of the likelihood is of that kind. Own rules: from
-#: strangers' files left out in turn; a danger that is missed is worse than a warning too many.
+#: wording from the second odds on, or from surer ones, if so much of the likelihood is of that
+#: kind. Own rules: from strangers' files left out in turn; a danger that is missed is worse than a
+#: warning too many.
 _HEARD: Final = -1.3
+_WORDED: Final = -0.9
 _SURE: Final = 0.5
 _MOSTLY: Final = 0.5
 #: What is taken back in a message counts for nothing from such odds on, and likeness alone is as
@@ -108,6 +110,6 @@ def _likeliest(text: str, heard: Heard, likely: Likely) -> DangerKind:
     """The kind of a danger that is heard: what it most likely is, if that is sure enough."""
     if likely.part >= _MOSTLY and likely.odds >= _SURE:
         return likely.kind
-    if heard.worded.kind and not asks(text):
+    if heard.worded.kind and likely.odds >= _WORDED and not asks(text):
         return likely.kind if likely.part >= _MOSTLY else heard.worded.kind
     return leave_asked(text) or DangerKind.UNCLEAR
