@@ -50,7 +50,7 @@ _MOSTLY: Final = 0.5
 _CERTAIN: Final = 2.9
 #: From such odds on what is taken back is asked about: among files that were left out as many of
 #: these messages were dangers as not. Own rule.
-_DOUBTED: Final = 1.6
+_DOUBTED: Final = 2.2
 #: In a few words so much [log odds] is enough for rising and brown water. Own rule.
 _FLOODED: Final = -4.1
 
