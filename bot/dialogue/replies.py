@@ -38,7 +38,7 @@ _MOVES: Final = r"\b(?:wind|breeze|moving|movement)\b"
 #: Facts that words of an option are read as too; any other makes a message more than a reply.
 _ABOUT_OPTIONS: Final = frozenset({"blink", "wind", "symptoms", "section"})
 
-_NOTHING: Final = r"nothing|none|gone|clean|clear|stopped|never"
+_NOTHING: Final = r"nothing|none|gone|clean|clear|stopped|never blinks?"
 _DOTS: Final = r"dots?|points?|specks?|sparkles?|pinpricks?"
 _PATCHES: Final = r"patch(?:es|y)?|blobs?|areas?|parts|bits|places|some"
 _SHEET: Final = r"all|whole|everything|sheet|entire|most|everywhere"
@@ -55,9 +55,17 @@ _LIGHT: Final = {
     "brighter": r"brighter|lighter|sun|sunny",
     "left": r"left|leaving|gone|home|car|hotel|over|packed|walking",
 }
+#: White that is lost, and where it is denied.
+_LOST: Final = re.compile(
+    r"\b(?:white|bright|paper|sheet|clipped|clips|overexposed|blown|burn(?:s|t|ed)?|washed)\b"
+)
+_NOT_LOST: Final = re.compile(
+    r"\b(?:no|not|nothing|none|never|isn't|aren't|doesn't|without)(?: \w+){0,2}? (?:white|bright"
+    r"|clipped|overexposed|blown|burnt|washed)\b"
+)
 #: Of these, "clean" and "gone" say nothing of the warning.
 _NOT_OF_THE_WARNING: Final = re.compile(
-    r"\b(?:edges?|borders?|corners?|sides?|frame|lens|glass|filter|branch|twig"
+    r"\b(?:edges?|borders?|corners?|sides?|frames?|lens|glass|filter|branch(?:es)?|twigs?|sky"
     r"|wind|breeze|leaves|ferns?)\b"
 )
 #: By question and option: words that name it.
@@ -173,6 +181,7 @@ def meant(asked: Asked, text: str) -> str | None:
     heard = _HEARD.get(asked.name)
     long = len(said.split()) > _MOST_WORDS or re.search(r"\d", said)
     too_much = long or _is_of_another_thing(asked, said)
+    lost = heard is _BLINKS and _is_lost(said)
     if heard is None or too_much or text.strip().endswith("?") or _COMPLAINT.search(said):
         return None
     edge = asked.name == "top" and "sky" in said and not _WEATHER.search(said)
@@ -189,7 +198,12 @@ def meant(asked: Asked, text: str) -> str | None:
     if not left:
         return _denial(asked) if _named(heard, told) or re.search(_MOVES, told) else None
     named = _named(heard, left)
-    return named[0] if len(named) == 1 else None
+    return named[0] if len(named) == 1 and not (lost and named[0] == "nothing") else None
+
+
+def _is_lost(said: str) -> bool:
+    """Whether the white of the water is gone, whatever else is nothing: "a bright nothing"."""
+    return _LOST.search(said) is not None and not _NOT_LOST.search(said)
 
 
 def _is_of_another_thing(asked: Asked, said: str) -> bool:

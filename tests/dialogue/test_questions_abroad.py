@@ -11,7 +11,7 @@ from bot.dialogue.meaning.tables import examples
 from bot.dialogue.meaning.topics import topic_of
 from bot.dialogue.reading.foreign import glossed
 from bot.dialogue.steps.asked.by_meaning import topic_meant
-from bot.dialogue.steps.asked.questions_asked import meant_by
+from bot.dialogue.steps.asked.which_topic import meant_by
 from tests.dialogue.player import Player
 from tests.dialogue.test_at_the_creek import given_of as given
 from tests.dialogue.walked import TOLD, keys_of, walked
@@ -140,13 +140,16 @@ def test_nobody_tells_which_filter_to_buy() -> None:
     assert topic_meant(said, Facts(has_polariser=True)) == "polariser_first"
 
 
-def test_glossed_words_name_a_topic_by_chance() -> None:
-    """The sense of the German words decides where it is surely another; English words stand."""
+def test_words_name_a_topic_by_chance() -> None:
+    """The sense decides where it is surely another; what no example tells stands by its words."""
     text = "welche iso bei dem licht mit polfilter"
     said = Said(glossed(text, "de"), text, "de")
     assert meant_by(said, "choose") == topic_of(said) == "iso"
     assert meant_by(said, "drone") == "drone"
-    assert meant_by(in_english("which iso"), "choose") == "choose"
+    assert meant_by(in_english("which iso"), "choose") == "choose"  # two words mean little
+    cost = in_english("how much light does a cpl cost")
+    assert meant_by(cost, "polariser") == meant_by(cost, "stay") == "polariser_stops"
+    assert meant_by(in_english("is the polariser any good today"), "polariser") == "polariser"
 
 
 @pytest.mark.parametrize(

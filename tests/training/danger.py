@@ -18,6 +18,8 @@ from sklearn.linear_model import LogisticRegression
 from bot.dialogue.danger.features import heard_in
 from bot.dialogue.danger.kinds import DangerKind
 from bot.dialogue.danger.likelihood import PLACES, Weights, length_of, places_of
+from bot.dialogue.meaning.said import OWN_TABLES, table_of
+from bot.dialogue.meaning.tables import examples
 from tests.people.dangers import dangers_of, harmless_of
 from tests.people.rate import PEOPLE, lines_of
 
@@ -46,6 +48,8 @@ _MADE: Final = (
 _BETWEEN: Final = frozenset({"Q26", "Q27", "M20", "M21"})
 #: What is asked, by topic, that is no plain talk either.
 TOPICS_BETWEEN: Final = frozenset({"wading", "climb", "carrying", "looking_up", "time_forgotten"})
+#: And small talk of who needs help.
+_ALARMING: Final = TOPICS_BETWEEN | {"talk.rescue"}
 #: What is danger, or like it, counts more than plain talk (own rule).
 _COUNTS: Final = 2.0
 #: The older harmless lines are the nearest to danger of all (own rule).
@@ -87,7 +91,7 @@ def messages() -> list[Message]:
             found.append(Message(text, kind, _PEOPLE_COUNT))
         for _, text in harmless_of(language, "even"):
             found.append(Message(text, "", _PEOPLE_COUNT))
-    return found + [Message(text, "", _TALK_COUNTS) for text in chain(_walked(), _talk())]
+    return found + [Message(text, "", _TALK_COUNTS) for text in chain(_walked(), _talk(), _asked())]
 
 
 def _pair(name: str, counts: float, harmless_counts: float) -> Iterable[Message]:
@@ -104,6 +108,14 @@ def _rows(path: Path) -> list[list[str]]:
 def _walked() -> Iterable[str]:
     """What people say on the walks of the transcripts, but for their dangers."""
     yield from (row[-1] for row in _rows(_CORPUS / "walks_harmless.tsv"))
+
+
+def _asked() -> Iterable[str]:
+    """Wordings of topics and sights in all languages: questions of the trade raise no alarm."""
+    for language in ("en", *OWN_TABLES):
+        for table in ("topics", "small_talk", "sights"):
+            for label, texts in examples(table_of(table, language)).items():
+                yield from () if label in _ALARMING else texts
 
 
 def _talk() -> Iterable[str]:

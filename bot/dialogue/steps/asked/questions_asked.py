@@ -8,12 +8,12 @@ from typing import Final
 from bot.dialogue.compose import Part
 from bot.dialogue.facts import Facts
 from bot.dialogue.meaning.asking import is_asking
-from bot.dialogue.meaning.said import OWN_TABLES, Said
-from bot.dialogue.meaning.topics import TALK, nearness, topic_of
+from bot.dialogue.meaning.said import Said
 from bot.dialogue.reading import read
 from bot.dialogue.slots import KIT_SLOTS
 from bot.dialogue.steps.asked import filter_answers, one_number, trade_answers, verdicts
 from bot.dialogue.steps.asked.topic_answers import TOPICS, Answer
+from bot.dialogue.steps.asked.which_topic import meant_by
 from bot.dialogue.turn import Turn
 
 #: What is told, not asked, in a clause that holds it.
@@ -22,9 +22,6 @@ _TELLING: Final = frozenset(
     | {"walk_km", "sunset"}
 )
 _SETTINGS: Final = frozenset({"f_number", "shutter_s", "iso"})
-#: So much nearer by its sense than the topic that glossed words name, another is meant (own rule,
-#: on the examples left out in turn).
-_SURELY_OTHER: Final = 0.15
 
 #: Where one clause ends and a question may begin.
 _CLAUSE: Final = re.compile(
@@ -62,15 +59,6 @@ def answer(turn: Turn, heard: Said) -> str | None:
     if not turn.notes:
         turn.reason("why.practice")
     return rest
-
-
-def meant_by(heard: Said, named: str) -> str:
-    """What is asked: in another language glossed words name a topic by chance, too."""
-    near = nearness(heard) if heard.language in OWN_TABLES else {}
-    topic = topic_of(heard) if named in near else None
-    if topic is None or topic.startswith(TALK) or near[topic] - near[named] <= _SURELY_OTHER:
-        return named
-    return topic
 
 
 def answer_late(turn: Turn, text: str, rest: str | None) -> None:
