@@ -91,6 +91,8 @@ def test_examples_of_a_language_stand_behind_the_english_ones() -> None:
         ("no tripod with me, can it be done", "en"),
         ("the pola eats how many stops", "en"),
         ("cpl vs nd", "en"),
+        ("f/8 or f/11", "en"),
+        ("six stop or ten stop", "en"),
         ("hab kein stativ, geht das auch so", "de"),
         ("der pol nimmt licht weg, aber wie viel", "de"),
         ("solo traigo el celular, se puede", "es"),
@@ -173,3 +175,40 @@ def test_a_wish_for_longer_is_no_complaint_of_too_much_light() -> None:
     player.say("f/11 iso 100 1/8 s")
     player.say("can't go longer, it's too bright")
     assert given(player)[1] > 1 / 8
+
+
+@pytest.mark.parametrize(
+    ("text", "key"),
+    [
+        ("f/8 or f/11", "asked.f_number"),
+        ("iso 100 or 200", "asked.iso"),
+        ("24-70 or 70-200", "asked.lens"),
+    ],
+)
+def test_two_numbers_to_choose_from_are_a_question(text: str, key: str) -> None:
+    """Neither is taken for told, nor called unread."""
+    player = walked()
+    keys = keys_of(player, text)
+    assert any(one.startswith(key) for one in keys)
+    assert "unread" not in keys
+
+
+@pytest.mark.parametrize(
+    ("word", "text", "key"),
+    [
+        ("español", "no entiendo el histograma, qué miro ahí", "asked.histogram"),
+        ("español", "no tengo trípode, se puede a pulso", "asked.by_hand"),
+    ],
+)
+def test_a_no_at_the_beginning_is_no_reply(word: str, text: str, key: str) -> None:
+    """Many Spanish sentences begin with it, and some English ones."""
+    assert any(one.startswith(key) for one in keys_of(abroad(word), text))
+    keys = keys_of(walked(), "no tripod with me, can it be done")
+    assert any(one.startswith("asked.by_hand") for one in keys)
+
+
+def test_white_that_is_lost_is_no_nothing() -> None:
+    """A bright nothing is no answer that nothing blinks, and brings no brighter frame."""
+    for text in ("the fall is a bright nothing", "there is nothing in the fall but white"):
+        assert "highlights.brighter" not in keys_of(walked(), text)
+    assert "highlights.brighter" in keys_of(walked(), "nothing blown")

@@ -62,6 +62,12 @@ _ASKING_ANYWHERE: Final = re.compile(
     r"|yes or no|ja oder nein|s[ií] o no|or not|oder nicht|or what)\b|\b(?:oder|or)\W*$",
     re.IGNORECASE,
 )
+#: Two numbers of which one is to be chosen: "f/8 or f/11".
+_EITHER: Final = re.compile(
+    r"\d[^.;?!]{0,16}?\b(?:or|oder|o|ó|vs)\b(?: \w+){0,3} ?[a-z]?/?\d"
+    r"|\bstop(?:per)?s? (?:or|oder|o|vs) (?:\w+ ){0,3}stop",
+    re.IGNORECASE,
+)
 #: Where something else begins.
 _CLAUSE: Final = re.compile(
     r"[?!.;:,…()\n]+\s*|\s+(?=(?:or|oder|o) )|\s+(?:but|and|und|aber|y|pero)\s+"
@@ -95,9 +101,14 @@ def asks(said: Said) -> bool:
     """Whether a message asks in whatever part of it."""
     if asks_at_once(said):
         return True
-    if "?" in said.typed or _ASKING_ANYWHERE.search(said.typed):
+    if "?" in said.typed or _ASKING_ANYWHERE.search(said.typed) or offers_two(said):
         return True
     return any(map(_asks_behind(said.language), _CLAUSE.split(said.typed)))
+
+
+def offers_two(said: Said) -> bool:
+    """Whether a message names two numbers to choose from."""
+    return _EITHER.search(said.typed) is not None
 
 
 def told_beside(said: Said) -> str:

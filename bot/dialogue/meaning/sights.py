@@ -6,9 +6,9 @@ from collections.abc import Mapping
 from functools import cache, lru_cache
 from typing import Final
 
-from bot.dialogue.meaning.nearest import Meanings, both
-from bot.dialogue.meaning.said import OWN_TABLES, Said, in_both, table_of
-from bot.dialogue.meaning.sensed import learned
+from bot.dialogue.meaning.nearest import Meanings
+from bot.dialogue.meaning.said import Said, in_both
+from bot.dialogue.meaning.sensed import nearness_to
 
 #: The label of what tells of no frame.
 TALK: Final = "talk"
@@ -30,10 +30,7 @@ def model() -> Meanings:
 @lru_cache(maxsize=8)
 def nearness(said: Said) -> Mapping[str, float]:
     """How near a message is to the sights of each cause, and to `talk` of other things."""
-    by_sense = learned(table_of("sights", said.language)).nearness(said.own)
-    if said.language in OWN_TABLES:
-        return by_sense
-    return both(model().nearness(said.own), by_sense)
+    return nearness_to(said, "sights", model)
 
 
 def nearest(said: Said) -> tuple[str, float]:

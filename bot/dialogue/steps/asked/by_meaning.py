@@ -11,7 +11,7 @@ from bot.dialogue.causes import Cause
 from bot.dialogue.facts import Facts, Symptom
 from bot.dialogue.meaning import sights, topics
 from bot.dialogue.meaning.arrival import is_arrival
-from bot.dialogue.meaning.asking import asks, asks_at_once, told_beside
+from bot.dialogue.meaning.asking import asks, asks_at_once, offers_two, told_beside
 from bot.dialogue.meaning.said import Said
 from bot.dialogue.meaning.wordings import topic_by_words
 from bot.dialogue.meaning.words import tokens
@@ -78,8 +78,13 @@ _ALSO: Final[Mapping[Symptom, frozenset[str]]] = {
 #: What the options of open questions are about.
 _OPTION_TOPICS: Final = frozenset({"just_white", "sky", "edges", "histogram"})
 _OPTION_SIGHTS: Final = frozenset({"water_clipped", "sky_gap", "border_clutter"})
-#: What answers a question that was put, whatever stands behind it.
-_REPLY: Final = re.compile(r"\s*(?:no|yes|nope|yeah|yep)\b", re.IGNORECASE)
+#: What answers a question that was put, whatever stands behind it; "no tripod with me" does not,
+#: nor do the many sentences that begin with a "no" in Spanish.
+_REPLY: Final = re.compile(
+    r"\s*(?:(?:yes|nope|yeah|yep)\b|(?:no|s[ií]|ja|nein|nö|nee)\s*(?:[,.;!]|$)"
+    r"|no (?:it|i|i'm|we|there|not|the|they|that|this)\b)",
+    re.IGNORECASE,
+)
 #: Talk that needs no question behind it.
 _WITHOUT_QUESTION: Final = frozenset({"talk.thanks"})
 #: Causes that the answers to symptoms treat, with the person's numbers.
@@ -112,7 +117,7 @@ def answer(turn: Turn, said: Said, facts: Facts) -> bool:
         Whether it was answered; otherwise its facts are to be taken in.
     """
     text = said.english
-    if facts.ask_what_if or facts.unread or _REPLY.match(text) or is_arrival(text):
+    if _is_no_topic(said, facts) or is_arrival(text):
         return False
     named = topic_by_words(text)
     if named is not None:
@@ -141,6 +146,12 @@ def _learn_kit(turn: Turn, said: Said, facts: Facts) -> None:
         turn.learn(told.only(told.known().keys() & _AT_HAND))
 
 
+def _is_no_topic(said: Said, facts: Facts) -> bool:
+    """Whether a message tries something, tells numbers that have no place, or replies."""
+    unread = bool(facts.unread) and not offers_two(said)
+    return facts.ask_what_if or unread or _REPLY.match(said.typed) is not None
+
+
 def _close(turn: Turn, topic: str | None) -> None:
     """A reason for `why`, and the walk's question again where it is not out of place."""
     if not turn.notes:
@@ -154,7 +165,7 @@ def _close(turn: Turn, topic: str | None) -> None:
 def complaint(turn: Turn, said: Said, facts: Facts) -> tuple[Cause, ...]:
     """The causes of what a message complains of, the likeliest first; none of other messages."""
     text = said.english
-    if facts.ask_what_if or facts.unread or _REPLY.match(text) or topic_by_words(text):
+    if _is_no_topic(said, facts) or topic_by_words(text):
         return ()
     if planning.is_planning(turn) or not _tells_of_a_frame(said, facts, _DOUBTED):
         return ()
