@@ -196,7 +196,7 @@ def _warned(turn: Turn, origin: Origin, text: str, danger: Danger | None) -> boo
     if danger is None or not (origin.addressed or emergency_told):
         return False
     if danger.level is Level.UNSURE:
-        return False
+        return emergency.rumbles_on(turn, text)
     emergency.answer(turn, danger, text)
     return True
 

@@ -183,6 +183,7 @@ def test_a_wish_for_longer_is_no_complaint_of_too_much_light() -> None:
         ("f/8 or f/11", "asked.f_number"),
         ("iso 100 or 200", "asked.iso"),
         ("24-70 or 70-200", "asked.lens"),
+        ("f/22?", "asked.why_not_f22"),
     ],
 )
 def test_two_numbers_to_choose_from_are_a_question(text: str, key: str) -> None:
@@ -212,3 +213,8 @@ def test_white_that_is_lost_is_no_nothing() -> None:
     for text in ("the fall is a bright nothing", "there is nothing in the fall but white"):
         assert "highlights.brighter" not in keys_of(walked(), text)
     assert "highlights.brighter" in keys_of(walked(), "nothing blown")
+
+
+def test_the_name_of_the_water_alone_changes_nothing() -> None:
+    """There is nothing to note; the question comes again."""
+    assert keys_of(walked(), "cascades") == ("ask.blink",)

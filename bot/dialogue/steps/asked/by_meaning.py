@@ -228,9 +228,10 @@ def _seen(turn: Turn, said: Said, facts: Facts) -> Cause | None:
 
     While a visit is planned there are no frames.
     """
-    if planning.is_planning(turn) or not _tells_of_a_frame(
-        said, facts, _SURE if facts.known().keys() - _BY_NAME else _SIGHT
-    ):
+    least = _SURE if facts.known().keys() - _BY_NAME else _SIGHT
+    if planning.is_planning(turn) or is_arrival(said.english):
+        return None
+    if not _tells_of_a_frame(said, facts, least):
         return None
     cause = causes.diagnose(said, causes.scene_of(turn.facts.updated(facts), said.english))[0]
     return None if _is_read(said, cause, facts.symptoms) else cause

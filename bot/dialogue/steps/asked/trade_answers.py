@@ -58,9 +58,8 @@ def say_f_number(turn: Turn, clause: str) -> None:
     """Which f-number: what the depth needs, else the best of the format."""
     known = turn.facts.nearest_m is not None and reckoning.focal_of(turn.facts) is not None
     key = "asked.f_number" if known else "asked.f_number_plain"
-    if re.search(r"why not|\bf ?/? ?(?:22|32)\b", clause.casefold()):
-        key = "asked.why_not_f22"
-    _say_aperture(turn, key)
+    small = re.search(r"\bf ?/? ?(?:22|32)\b", clause.casefold())
+    _say_aperture(turn, "asked.why_not_f22" if small else key)
 
 
 def say_why_not_f22(turn: Turn, clause: str) -> None:

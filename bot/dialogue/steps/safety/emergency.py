@@ -12,7 +12,11 @@ from bot.dialogue.compose import Role
 from bot.dialogue.context import Doubt, Emergency, Position
 from bot.dialogue.danger import Danger, DangerKind, Level, Whose, gravest, whose
 from bot.dialogue.danger.names import asks
-from bot.dialogue.danger.whereabouts import tells_of_being_there, tells_of_outside
+from bot.dialogue.danger.whereabouts import (
+    tells_of_being_there,
+    tells_of_outside,
+    tells_of_storm,
+)
 from bot.dialogue.events import PlaceReceived
 from bot.dialogue.lateness import CLOCKS_DIFFER
 from bot.dialogue.meaning.visit_words import speaks_of_day_to_come
@@ -43,7 +47,7 @@ def answer(turn: Turn, danger: Danger, text: str) -> None:
     """
     turn.urgent = True
     turn.change_conversation(doubted=None, doubt=Doubt())
-    if _thunders_on(turn, danger, text):
+    if danger.kind is DangerKind.THUNDER and _is_sheltered(turn, text):
         turn.say(Role.SAFETY, "danger.thunder.sheltered")
         return
     turn.say(Role.SAFETY, _instruction(turn, danger, text))
@@ -67,11 +71,27 @@ def _say_age(turn: Turn) -> None:
         turn.say(Role.ASSUMPTION, "danger.late", age=measures.minutes(age.total_seconds() / 60))
 
 
-def _thunders_on(turn: Turn, danger: Danger, text: str) -> bool:
-    """Whether a storm goes on over people who said that they are in shelter, and still are."""
+def rumbles_on(turn: Turn, text: str) -> bool:
+    """Answer words of a storm over people in shelter that alone would be asked about.
+
+    Args:
+        turn: the answer under construction.
+        text: the message, which may tell of danger.
+
+    Returns:
+        Whether it was that.
+    """
+    if not (tells_of_storm(text) and _is_sheltered(turn, text)):
+        return False
+    turn.say(Role.SAFETY, "danger.thunder.sheltered")
+    return True
+
+
+def _is_sheltered(turn: Turn, text: str) -> bool:
+    """Whether people said that they are in shelter from a storm, and still are."""
     conversation = turn.context.conversation
     since = conversation.sheltered_at
-    if since is None or danger.kind is not DangerKind.THUNDER:
+    if since is None:
         return False
     stayed = conversation.question is None and conversation.emergency is None
     return stayed and turn.now - since <= _SHELTERED and not tells_of_outside(text)
