@@ -21,7 +21,7 @@ Row: TypeAlias = dict[str, Any]
 AIM: Final = 0.9
 MOST_FALSE: Final = 0.05
 #: The corpus's numbers of questions (Q) and mistakes (M) that a topic's answer treats.
-_NUMBERS: Final[Mapping[str, str]] = {
+NUMBERS: Final[Mapping[str, str]] = {
     "silky_time": "Q1", "just_white": "Q2 M1", "need_nd": "Q3", "noon": "Q4 M19",
     "polariser_first": "Q5", "polariser_stops": "Q6", "polariser_turn": "Q7",
     "both_filters": "Q8", "f_number": "Q9", "why_not_f22": "Q10 M7", "focus_where": "Q11",
@@ -71,7 +71,7 @@ def misses() -> Iterable[str]:
 def _is_right(row: Row, language: str = "en") -> bool:
     """One of the right names or numbers; no topic but small talk where there is none."""
     found = _found(row["text"], language)
-    names = {found, *_NUMBERS.get(found, "none").split()}
+    names = {found, *NUMBERS.get(found, "none").split()}
     return bool(names & {row["topic"], *row.get("or", ())})
 
 
