@@ -59,9 +59,14 @@ _ASKING_BEHIND: Final[Mapping[str, re.Pattern[str]]] = {
 #: What asks wherever it stands, in each language: "the pola eats how many stops", "cpl vs nd".
 _ASKING_ANYWHERE: Final = re.compile(
     r"\b(?:how (?:many|much|long|slow)|wie ?viele?|wie lange?|woran liegt|cu[aá]nt[oa]s?|vs|versus"
-    r"|yes or no|ja oder nein|s[ií] o no|or not|oder nicht|or what)\b|\b(?:oder|or)\W*$",
+    r"|yes or no|ja oder nein|s[ií] o no|or not|oder nicht|or what|possible|möglich|posible"
+    r"|geht (?:das|des|trotzdem)|bringt (?:das|des|es|der)|vertragen sich|sinnvoll|bis wann"
+    r"|stimmt (?:das|des)|se puede)\b|\b(?:oder|or)\W*$",
     re.IGNORECASE,
 )
+#: In so few words two things with an "or" between them are a question (own rule).
+_OR: Final = re.compile(r"\w (?:or|oder|o) \w", re.IGNORECASE)
+_FEW: Final = 9
 #: Two numbers of which one is to be chosen: "f/8 or f/11".
 _EITHER: Final = re.compile(
     r"\d[^.;?!]{0,16}?\b(?:or|oder|o|ó|vs)\b(?: \w+){0,3} ?[a-z]?/?\d"
@@ -102,6 +107,8 @@ def asks(said: Said) -> bool:
     if asks_at_once(said):
         return True
     if "?" in said.typed or _ASKING_ANYWHERE.search(said.typed) or offers_two(said):
+        return True
+    if _OR.search(said.typed) and len(said.typed.split()) <= _FEW:
         return True
     return any(map(_asks_behind(said.language), _CLAUSE.split(said.typed)))
 

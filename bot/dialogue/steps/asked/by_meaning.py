@@ -59,7 +59,9 @@ _VAGUE: Final = frozenset(
 )
 #: Nobody tells these of their own kit, so that near words ask (own rule, on the corpora of facts
 #: that rules may be written on).
-_ONLY_ASKED: Final = frozenset({"polariser_first", "polariser_stops", "filter_order"})
+_ONLY_ASKED: Final = frozenset(
+    {"polariser_first", "polariser_stops", "polariser_seen", "filter_order"}
+)
 _ASKED: Final = 0.45
 #: What a question may tell beside what it asks: "only my phone here, can it do this".
 _BESIDE_A_QUESTION: Final = _VAGUE | _OF_A_FRAME | KIT_SLOTS
