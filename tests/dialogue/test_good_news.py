@@ -46,6 +46,9 @@ def test_trouble_beside_good_news_is_asked_about(text: str) -> None:
 @pytest.mark.parametrize(
     "text",
     [
+        "all good, gloves are on now",
+        "ja alles guat, handschuh san jetzt drauf",
+        "todo bien, guantes puestos",
         "we're all safe now, thank you so much",
         "everybody is safe, we're sitting in the car with the heating on",
         "all safe, everybody is out of the water",

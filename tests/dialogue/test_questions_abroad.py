@@ -5,10 +5,12 @@ from __future__ import annotations
 import pytest
 
 from bot.dialogue.facts import Facts
+from bot.dialogue.meaning.asides import Aside, aside_of
 from bot.dialogue.meaning.asking import asks, told_beside
 from bot.dialogue.meaning.said import OWN_TABLES, Said, in_both, in_english, table_of
 from bot.dialogue.meaning.tables import examples
 from bot.dialogue.meaning.topics import topic_of
+from bot.dialogue.reading import read
 from bot.dialogue.reading.foreign import glossed
 from bot.dialogue.steps.asked.by_meaning import topic_meant
 from bot.dialogue.steps.asked.which_topic import meant_by
@@ -218,3 +220,27 @@ def test_white_that_is_lost_is_no_nothing() -> None:
 def test_the_name_of_the_water_alone_changes_nothing() -> None:
     """There is nothing to note; the question comes again."""
     assert keys_of(walked(), "cascades") == ("ask.blink",)
+
+
+def test_servus_is_a_greeting_at_the_beginning() -> None:
+    """In the south it opens a talk and ends one."""
+    player = Player()
+    player.say("deutsch")
+    assert "ask.geometry" in keys_of(player, "servus, i mach des zum ersten moi, wia geht des")
+    assert aside_of("danke, servus!") is Aside.BYE
+    assert aside_of("servus") is None
+
+
+def test_what_if_in_german_moves_nothing() -> None:
+    """Dialect or not, what is only tried is not taken for told."""
+    for text in ("und wenn ich auf iso 400 gehe", "und wenn i auf blende 16 geh"):
+        player = abroad("deutsch")
+        player.say("f/11 ISO 100 1/4 s")
+        before = given(player)
+        assert any(key.startswith("what_if") for key in keys_of(player, text))
+        assert given(player) == before
+
+
+def test_a_stone_in_dialect_is_the_nearest_thing() -> None:
+    """A stoa is a stone."""
+    assert read(glossed("vor mir a moosiger stoa 80 cm", "de")).nearest_m == 0.8

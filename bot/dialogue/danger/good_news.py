@@ -23,6 +23,7 @@ _ENGLISH: Final = """
     drove going moment minute minutes ago one two three four five six seven eight nine ten pm old
     seen your much many only bit little quite scary heating counting counted count heads complete
     fuss storm thunder rain sky passed over stopped linn everything calm worry worries helping kind
+    glove gloves hat hats mittens on
     nice hug hugs proper safely soundly crew team class high higher ground out but no nothing nobody
 """
 _GERMAN: Final = """
@@ -39,6 +40,7 @@ _GERMAN: Final = """
     schrecken knapp sorry entschuldigung fahren gehen gerade grad eben minute minuten vor eins zwei
     drei vier funf sechs sieben acht neun zehn nichts niemand keiner passiert wohl allen allem nur
     bisschen bissl heizung vollzahlig gezahlt gewitter regen vorbei ruhig aufregung linn gemutlich
+    handschuh handschuhe handschuhen mutze an drauf san sann guat eh passt
     trockenen warmen klasse team gehts geht unverletzt dass
 """
 _SPANISH: Final = """
@@ -54,6 +56,7 @@ _SPANISH: Final = """
     hermana papa mama ninos ninas nino nina perro grupo gente pero no nada nadie paso pasado fuera
     salimos sentados sentado sentada esperando vamos minuto minutos hace dos tres cuatro cinco seis
     siete ocho nueve diez que solo poco calefaccion contados completos tormenta lluvia tranquilos
+    guante guantes gorro puestos puesto
     tranquilo tranquila linn muchas mucho equipo clase seguros seguras
 """
 _KNOWN: Final = frozenset(f"{_ENGLISH} {_GERMAN} {_SPANISH}".split())

@@ -38,7 +38,8 @@ _BYE: Final = any_of(
     r"(?: now| home|$)",
     r"(?:that'?s|that is|this is) (?:all|it|everything)(?: (?:for (?:today|now|tonight)|from me"
     r"|then)|\W|$)",
-    r"tsch(?:ü|ue)ss?i?|servus|auf wiedersehen|gute nacht|feierabend|bis (?:morgen|bald|dann)",
+    r"tsch(?:ü|ue)ss?i?|(?<=[ ,])servus(?=\W*$)|auf wiedersehen|gute nacht|feierabend",
+    r"bis (?:morgen|bald|dann)",
     r"sch(?:ö|oe)nen (?:tag|abend)|(?:geh|fahr|mach)\w* (?:jetzt |nun |dann )*(?:heim|nach hause"
     r"|schluss)|zur(?:ü|ue)ck zum (?:auto|parkplatz|wagen|bus)|das war'?s(?: f(?:ü|ue)r heute)?",
     r"adi[oó]s|hasta (?:luego|mañana|pronto|la próxima)|nos vemos|buenas noches",

@@ -10,12 +10,12 @@ _AM_WEG: Final = (
     r"|(?:im|am|beim) (?:auto|wagen|parkplatz|bus|aussichtspunkt)|in der hutte)"
 )
 _GOOD: Final = (
-    r"(?:sicher|in sicherheit|ok|okay|gut|wohlauf|unverletzt|draussen|raus|rausgekommen|wieder da"
+    r"(?:sicher|in sicherheit|ok|okay|gua?t|wohlauf|unverletzt|draussen|raus|rausgekommen|wieder da"
     r"|zuruck|heil|an land|am ufer|gerettet|gefunden|trocken|im trockenen|herausgekommen"
     rf"|weg von der kante|gesund|{_AM_WEG})\b"
 )
 _GUT: Final = (
-    r"(?:gehts|geht es|geht s)(?: (?:wieder|jetzt|soweit|allen|beiden))* (?:gut|besser|prima)\b"
+    r"(?:gehts|geht es|geht s)(?: (?:wieder|jetzt|soweit|allen|beiden))* (?:gua?t|besser|prima)\b"
 )
 _GEHOLT: Final = r"(?:raus\w*|herausgeholt|herausgezogen|gefunden|gerettet|wieder|in sicherheit)\b"
 
@@ -26,14 +26,14 @@ REPLIES: Final[Mapping[str, tuple[str, ...]]] = {
             rf"(?: (?!bachbett|flussbett|durch)\w+){{0,4}}? {_GOOD}"
         ),
         rf"\b(?:uns|allen|beiden)(?: beiden| allen)? {_GUT}|\b{_GUT} (?:uns|allen)\b",
-        r"\bes geht (?:uns|allen)(?: \w+)? gut\b",
-        r"\balles (?:gut|ok|okay|in ordnung|bestens|paletti|super|prima|ruhig|im griff)\b",
+        r"\bes geht (?:uns|allen)(?: \w+)? gua?t\b",
+        r"\balles (?:gua?t|ok|okay|in ordnung|bestens|paletti|super|prima|ruhig|im griff)\b",
         r"\b(?:nichts|nix)(?: \w+)? (?:passiert|geschehen|gewesen)\b",
         r"\b(?:niemand|keiner|keinem|niemandem)(?: \w+){0,2} (?:verletzt|in gefahr|passiert)\b",
         rf"\b(?:wieder|zuruck) {_AM_WEG}\b",
         (
             r"\b(?:wir sind|alle)"
-            r"(?: (?:jetzt|nun|schon|wieder|alle|sind|heil|sicher|gut|zusammen))*"
+            r"(?: (?:jetzt|nun|schon|wieder|alle|sind|heil|sicher|gua?t|zusammen))*"
             r" oben (?:am|auf (?:dem|der)|beim) (?:weg|pfad|steig"
             r"|forstweg|wanderweg|strasse|parkplatz|auto|hutte|wiese)\b"
         ),
@@ -42,12 +42,12 @@ REPLIES: Final[Mapping[str, tuple[str, ...]]] = {
     ),
     "they": (
         rf"\bsie sind(?: \w+){{0,3}}? {_GOOD}",
-        rf"\bihnen {_GUT}|\bes geht ihnen(?: \w+)? gut\b",
+        rf"\bihnen {_GUT}|\bes geht ihnen(?: \w+)? gua?t\b",
         rf"\b(?:beide|alle)(?: \w+){{0,2}} {_GEHOLT}",
     ),
     "one": (
         rf"\b(?:er|sie|mein \w+|meine \w+|der \w+|die \w+) (?:ist|war|hat)(?: \w+){{0,3}}? {_GOOD}",
-        rf"\b(?:ihm|ihr|meinem \w+|meiner \w+) {_GUT}|\bes geht (?:ihm|ihr)(?: \w+)? gut\b",
+        rf"\b(?:ihm|ihr|meinem \w+|meiner \w+) {_GUT}|\bes geht (?:ihm|ihr)(?: \w+)? gua?t\b",
         rf"\b(?:ihn|sie|den \w+)(?: \w+){{0,3}}? {_GEHOLT}",
         r"\bist (?:wieder )?(?:raus|draussen|da)\b",
         r"\b(?:haben|hab|habe) (?:ihn|sie)(?= ,|$| (?:jetzt|wieder|hier)\b)",
@@ -60,13 +60,13 @@ REPLIES: Final[Mapping[str, tuple[str, ...]]] = {
     ),
     "own": (
         rf"\bich bin(?: \w+){{0,3}}? {_GOOD}",
-        rf"\bmir {_GUT}|\bes geht mir(?: \w+)? gut\b",
+        rf"\bmir {_GUT}|\bes geht mir(?: \w+)? gua?t\b",
         rf"^bin(?: \w+)? {_GOOD}",
     ),
     "but_fine": (
         (
             r"\b(?:nass|durchnasst|schmutzig|dreckig|kalt|mude|erschrocken) aber"
-            r" (?:ok|okay|gut|heil|wohlauf|sicher|gesund|unverletzt|glucklich|alles gut)\b"
+            r" (?:ok|okay|gua?t|heil|wohlauf|sicher|gesund|unverletzt|glucklich|alles gua?t)\b"
         ),
     ),
     "back_by_themselves": (r"\b(?:er|sie) (?:war|waren|ist|sind) (?:nur|bloss|schon|kurz)\b",),
@@ -88,10 +88,10 @@ REPLIES: Final[Mapping[str, tuple[str, ...]]] = {
         r"\bes (?:war|ist) (?:nur |bloss )?(?:die|der|das|meine?|ein\w*)\b",
     ),
     "heard": (
-        r"ok|okay|gut|verstanden|alles klar|klar|passt|in ordnung|mach ich|machen wir|danke",
-        r"is gut|ist gut|geht klar|aha|super|fertig|erledigt|dann",
+        r"ok|okay|gua?t|verstanden|alles klar|klar|passt|in ordnung|mach ich|machen wir|danke",
+        r"is gua?t|ist gua?t|geht klar|aha|super|fertig|erledigt|dann",
     ),
-    "fine": (r"gut|alles gut|passt|alles ok",),
+    "fine": (r"gua?t|alles gua?t|passt|alles ok",),
     "nobody": (
         (
             r"(?:niemand|keiner|nicht mehr|keine seele|alle zuruck|wir sind zuruck|bin zuruck)"

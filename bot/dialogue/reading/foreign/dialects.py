@@ -16,6 +16,9 @@ _KIT: Final = r"(?=(?:nd|pol|polfilter|graufilter|stativ)(?:\b|\d))"
 _WORDS: Final[Rules] = rules(
     (r"\b(?:w[ao]sser)?foi\b", "fall"),
     (r"\bisch\b", "ist"),
+    (r"\bsto(?:a|an)\b", "stein"),
+    (r"\bgua[td]\b", "gut"),
+    (r"\bois\b", "alles"),
     (r"\bu?f ?em\b", "auf dem"),
     (r"\buf\b", "auf"),
     (r"\bdruf\b", "drauf"),
