@@ -93,6 +93,7 @@ WATER_COMPLAINTS: Final = (
             r"(?:water|fall|drop|waterfall|whites?|foam|highlights?)(?:'s| is| are| has| have"
             r"| got)?"
             r" (?:all |just |completely |totally )*(?:burn(?:ed|t)|nuked|fried|white out|torched)",
+            r"white(?:,| and)? (?:no|without(?: any)?|zero) (?:texture|structure|detail)s?",
             r"white as (?:a |the )?(?:sheets?|snow|paper|chalk|bone|milk|wall)",
             r"(?:all|only thing) i (?:get|see) is white",
             r"like (?:a |an )?(?:blank|white|sheet of|piece of|printer|copy)(?: (?:of|white))?"
