@@ -57,7 +57,7 @@ def _go_on_from(turn: Turn, facts: Facts, said: Said, *, rest: str | None, noted
         facts = by_meaning.with_sight(turn, said, facts)
     if facts.known() or turn.trip_told.known():
         _take_in(turn, facts, said.english if rest is None else rest, said)
-        questions_asked.answer_late(turn, said.english, rest)
+        questions_asked.answer_late(turn, said, rest)
     elif rest is None and not noted:
         _not_understood(turn, facts, said.english)
     elif repeat.standing(turn) is not None or not noted:

@@ -9,7 +9,6 @@ from bot.dialogue import free_words
 from bot.dialogue.compose import Role
 from bot.dialogue.events import TextReceived
 from bot.dialogue.facts import Blink, Facts
-from bot.dialogue.meaning.said import Said
 from bot.dialogue.questions import QUESTIONS, Asked
 from bot.dialogue.reading import number_answer, read
 from bot.dialogue.reading.command_words import command_of
@@ -133,7 +132,7 @@ def _by_meaning(turn: Turn, event: TextReceived) -> None:
         return
     if _answered(turn, event, said, question):
         return
-    free_words.answer(turn, _said(turn, said, event.text), _expected(turn, asked))
+    free_words.answer(turn, manner.said(turn, said, event.text), _expected(turn, asked))
     rain_told.say(turn, said)
     patience.let_go(turn)
 
@@ -177,7 +176,7 @@ def _answered(turn: Turn, event: TextReceived, said: str, question: Question | N
     value = chosen(asked, event.text) or shown(asked, said)
     if value is None and not composition.settles(turn, said):
         value = meant(asked, said)
-        beside = value is not None and by_meaning.is_beside(_said(turn, said, event.text))
+        beside = value is not None and by_meaning.is_beside(manner.said(turn, said, event.text))
         value = None if beside else value
     if value is not None:
         turn.remember_for_back()
@@ -212,7 +211,3 @@ def _expected(turn: Turn, asked: Asked | None) -> frozenset[str]:
     if expects or _ALWAYS_EXPECTED & set(turn.facts.known()):
         return expects
     return _ALWAYS_EXPECTED
-
-
-def _said(turn: Turn, text: str, typed: str) -> Said:
-    return Said(text, typed, manner.written_in(turn, typed))

@@ -244,3 +244,9 @@ def test_what_if_in_german_moves_nothing() -> None:
 def test_a_stone_in_dialect_is_the_nearest_thing() -> None:
     """A stoa is a stone."""
     assert read(glossed("vor mir a moosiger stoa 80 cm", "de")).nearest_m == 0.8
+
+
+def test_what_waits_for_the_rest_is_the_topic_that_was_meant() -> None:
+    """A question whose numbers the same message tells is answered after them, by its sense."""
+    keys = keys_of(walked(), "how many stops of dark glass do I need here? it's full sun now")
+    assert any(key.startswith("asked.nd") for key in keys)

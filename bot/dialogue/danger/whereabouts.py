@@ -66,22 +66,6 @@ def tells_of_staying(text: str) -> bool:
     return _DENIED.search(folded(text)) is not None
 
 
-#: Words of a storm that is still about.
-_STORM: Final = re.compile(
-    r"\b(?:thunder\w*|rumbl\w*|lightning|storm\w*|donner\w*|grummel\w*|grollt?|gewitter\w*|blitz\w*"
-    r"|truen\w*|tormenta|relampago\w*|rayos?)\b"
-)
-
-
-def tells_of_storm(text: str) -> bool:
-    """Whether a message names a storm.
-
-    Args:
-        text: as typed, in any of Linn's languages.
-    """
-    return _STORM.search(folded(text)) is not None
-
-
 def tells_of_outside(text: str) -> bool:
     """Whether a message in a storm may tell of somebody out of shelter, or of a strike.
 

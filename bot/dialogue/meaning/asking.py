@@ -8,16 +8,22 @@ from typing import Final
 
 from bot.dialogue.meaning.said import Said
 
-#: How a question begins when it lacks its mark, by language; "what a shot" is none.
+#: Words that ask, but not in "what a shot", "wie schön", "qué bonito".
+_WHAT: Final = r"what(?! (?:now|an?|für)\b)|how(?! (?:lovely|nice|beautiful|cool|great|pretty))"
+_WAS: Final = r"was(?! (?:jetzt|nun|für ein\w*)\b)|wie(?! (?:schön|geil|cool|toll))"
+_QUE: Final = (
+    r"qu[eé](?! (?:(?:hago )?ahora\b|bien|lind|bonit|genial|chul|buen|guap|maravilla|pasada))"
+)
+#: How a question begins when it lacks its mark, by language.
 _ASKING: Final[Mapping[str, re.Pattern[str]]] = {
     "en": re.compile(
-        r"(?:(?:and|so|but|ok|okay|hi|hey|linn|please)\W+)*(?:whats?(?! (?:an?|für)\b)|which|where"
-        r"|how(?! (?:lovely|nice|beautiful|cool|great|pretty))|does?"
+        r"(?:(?:and|so|but|ok|okay|hi|hey|linn|please)\W+)*"
+        rf"(?:whats|{_WHAT}|which|where|does?"
         r"|do you know|should|can|could|is|are|am i|why|when|may|raw|white balance|wb)\b"
     ),
     "de": re.compile(
         r"(?:(?:und|also|aber|ok|okay|hallo|hi|hey|moin|servus|linn|bitte|du|sag mal)\W+)*"
-        r"(?:was(?! für ein)|welche\w*|wo|wohin|woran|worauf|wie(?! (?:schön|geil|cool|toll))"
+        rf"(?:{_WAS}|welche\w*|wo|wohin|woran|worauf"
         r"|wieso|warum|weshalb|wann|wozu"
         r"|(?:ab|bis) wann|von wo|um wie ?viel|soll\w*|kann|könn\w*|darf|dürf\w*|muss|müss\w*"
         r"|brauch\w*|geht|gehts|gibts?|hilft|reicht|lohnt|bringt|ist|sind|hast du"
@@ -26,8 +32,7 @@ _ASKING: Final[Mapping[str, re.Pattern[str]]] = {
     "es": re.compile(
         r"(?:(?:y|o|pero|ok|okay|hola|oye|linn|por favor|perdona|una pregunta)\W+)*¿?"
         r"(?:(?:(?:por|para|en|a|de|desde|hasta|con|hacia) ?)?(?:cu[aá]l\w*|c[oó]mo|a?d[oó]nde"
-        r"|cu[aá]ndo|cu[aá]nt\w+"
-        r"|qu[eé](?! (?:bien|lind|bonit|genial|chul|buen|guap|maravilla|pasada)))"
+        rf"|cu[aá]ndo|cu[aá]nt\w+|{_QUE})"
         r"|se puede\w*|puedo|podemos|puede\w*|debo|debemos|deber[ií]a\w*|necesit(?:o|amos)"
         r"|hace falta|hay que|tengo que|tenemos que|conviene|sirven?|vale la pena|es mejor"
         r"|sabes)\b"
@@ -36,22 +41,18 @@ _ASKING: Final[Mapping[str, re.Pattern[str]]] = {
 #: How a question begins behind something told: "no tripod, can it be done".
 _ASKING_BEHIND: Final[Mapping[str, re.Pattern[str]]] = {
     "en": re.compile(
-        r"(?:what(?! (?:now|an?|für)\b)|which|where"
-        r"|how(?! (?:lovely|nice|beautiful|cool|great|pretty))|why|when|can|could|should|shall|may"
-        r"|will|would"
+        rf"(?:{_WHAT}|which|where|why|when|can|could|should|shall|may|will|would"
         r"|do (?:i|we|you)|does|is (?:it|that|this|there|the)|are (?:there|the|they)"
         r"|any (?:way|use|point|good|trouble|chance|harm|tips?)|worth|ok(?:ay)? (?:to|if)"
         r"|or what)\b"
     ),
     "de": re.compile(
-        r"(?:was(?! (?:jetzt|nun|für ein\w*)\b)|welche\w*|wo|wohin|woran|worauf|wieso|warum"
-        r"|wie(?! (?:schön|geil|cool|toll))|weshalb|wann"
+        rf"(?:{_WAS}|welche\w*|wo|wohin|woran|worauf|wieso|warum|weshalb|wann"
         r"|(?:soll(?:te)?|kann|darf|muss|brauch[et]?) (?:ich|man|ma|i|wir)"
         r"|(?:geht|reicht|ist) (?:das|des|es)|hilft|lohnt|oder was)\b"
     ),
     "es": re.compile(
-        r"¿?(?:(?:(?:por|para|en|a|de|con) )?(?:qu[eé](?! (?:(?:hago )?ahora\b|bien|lind|bonit"
-        r"|genial|chul|buen|guap|maravilla|pasada))|cu[aá]l\w*|c[oó]mo"
+        rf"¿?(?:(?:(?:por|para|en|a|de|con) )?(?:{_QUE}|cu[aá]l\w*|c[oó]mo"
         r"|d[oó]nde|cu[aá]ndo|cu[aá]nt\w+)|se puede|puedo|podemos|debo|debemos|sirve|hace falta"
         r"|conviene|vale la pena|es mejor|o qu[eé])\b"
     ),

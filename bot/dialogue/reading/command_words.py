@@ -72,15 +72,19 @@ _ABOUT_IT: Final = _words(
     "die man den sich que como donde no lo eso esto se es un una el la mi en in on"
 )
 
-#: Who keeps a frame: a word of keeping, praise or assent around it, and small words.
-_KEEPING: Final = _words(
-    "keep keeping keeper behalte behalten behalt guardala guardalo guarda guardar guardo quedo"
-)
+#: What may stand around a word of keeping: praise, assent, small words.
 _AROUND_KEEPING: Final = _words(
     "good great nice fine perfect lovely super cool ok okay yes yeah yep wow happy love like it "
-    "this that one frame shot i ill im we well lets with ja jo jep gut passt so prima klasse "
+    "this that one a frame shot i ill im we well lets with ja jo jep gut passt so prima klasse "
     "perfekt toll schon das die den dieses diese es ich wir mag gefallt mir bild bitte dann si "
     "vale bien perfecto genial bueno me la lo esta este esa ese asi gusta foto nos quedamos con"
+)
+_KEEPING: Final = frozenset(
+    word
+    for phrase, command in COMMAND_WORDS.items()
+    if command == "keep"
+    for word in phrase.split()
+    if word not in _AROUND_KEEPING
 )
 
 

@@ -146,7 +146,7 @@ _SPANISH: Final[dict[str, tuple[str, ...]]] = {
     "commands": ("comandos", "qué puedes hacer", "menú"),
     "stop": ("parar", "terminar", "fin", "acabar", "salir", "he terminado"),
     "cancel": ("cancelar", "cancela", "cancelar medición"),
-    "keep": ("guardar", "guárdala", "guárdalo", "me la quedo", "me quedo con esta"),
+    "keep": ("guardar", "guárdala", "guárdalo", "la guardo", "me la quedo", "me quedo con esta"),
     "leaf_frame": ("foto de hojas", "la foto de hojas", "foto para las hojas"),
     "my_look": ("mi estilo", "mis estilos"),
     "reset_look": ("olvida mi estilo", "reiniciar mi estilo", "borra mi estilo"),

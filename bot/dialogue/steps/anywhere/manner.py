@@ -5,6 +5,7 @@ from __future__ import annotations
 from bot.dialogue.compose import Part, Role
 from bot.dialogue.context import Length
 from bot.dialogue.meaning.hands import can_hardly_type
+from bot.dialogue.meaning.said import Said
 from bot.dialogue.reading.tongue import language_of
 from bot.dialogue.steps.anywhere import repeat
 from bot.dialogue.texts import TEXTS, measures, speaking
@@ -42,6 +43,17 @@ def written_in(turn: Turn, text: str) -> str:
     """
     language = turn.context.person.language
     return language if language != "en" else language_of(text) or language
+
+
+def said(turn: Turn, english: str, typed: str) -> Said:
+    """A message with the language in which it is to be read.
+
+    Args:
+        turn: the answer under construction.
+        english: glossed.
+        typed: as it came.
+    """
+    return Said(english, typed, written_in(turn, typed))
 
 
 def offer(turn: Turn, text: str) -> None:

@@ -61,17 +61,18 @@ def answer(turn: Turn, heard: Said) -> str | None:
     return rest
 
 
-def answer_late(turn: Turn, text: str, rest: str | None) -> None:
+def answer_late(turn: Turn, heard: Said, rest: str | None) -> None:
     """Say what waited for the rest of a message to be taken in, in front of what that led to."""
     if rest is None:
         return
-    say = next((say for clause in _CLAUSE.split(text) if (say := _topic(clause))), None)
+    named = topic_asked(heard.english)
+    say = None if named is None else TOPICS[meant_by(heard, named)]
     if say is None or not _waits(say, rest):
         return
     if say is trade_answers.say_turn_back and any(map(_is_of_the_way, turn.parts)):
         return  # what was told led to it already
     said, turn.parts = turn.parts, []
-    say(turn, text)
+    say(turn, heard.english)
     turn.parts = [*turn.parts, *said]
 
 
@@ -102,11 +103,6 @@ def _own(turn: Turn, clause: str) -> Facts:
 
 
 _MINE: Final = re.compile(r"\bmy\b")
-
-
-def _topic(clause: str) -> Answer | None:
-    named = _named(clause)
-    return None if named is None else TOPICS[named]
 
 
 def _named(clause: str) -> str | None:

@@ -10,12 +10,12 @@ from bot.dialogue.facts import Facts, Units
 from bot.dialogue.kept import ToldFrame
 from bot.dialogue.meaning import review_words
 from bot.dialogue.meaning.asking import asks
-from bot.dialogue.meaning.said import Said
 from bot.dialogue.meaning.told_sights import Remark, remarks
 from bot.dialogue.reading.foreign import glossed
 from bot.dialogue.reading.frame_list import Told, laid, told_in
 from bot.dialogue.reading.frame_times import plain_times
 from bot.dialogue.slots import KIT_SLOTS
+from bot.dialogue.steps.anywhere import manner
 from bot.dialogue.steps.home import (
     at_home,
     told_choice,
@@ -126,7 +126,7 @@ def _take_intent(turn: Turn, intent: str) -> None:
 
 def _told(turn: Turn, heard: _Heard) -> bool:
     """What a message tells: of the place, of frames, of what is seen in them."""
-    asking = asks(Said(heard.said, heard.typed, turn.context.person.language))
+    asking = asks(manner.said(turn, heard.said, heard.typed))
     before = told_frames.frames_of(turn) or _of_the_walk(turn, heard)
     frames = before if asking else laid(before, heard.told)
     seen = remarks(plain_times(heard.said), frames)

@@ -84,7 +84,7 @@ def holds_back(turn: Turn, event: TextReceived, said: str, command: str | None) 
         return True
     heard.keep(turn, event.text)
     visit.hear(turn, event.text, said)
-    if not _without_settings(turn, Said(said, event.text, manner.written_in(turn, event.text))):
+    if not _without_settings(turn, manner.said(turn, said, event.text)):
         emergency.insist(turn, asked_why=command == "why")
     return True
 

@@ -11,7 +11,6 @@ from bot.dialogue.danger.cry import cry_of
 from bot.dialogue.danger.whose import names_somebody
 from bot.dialogue.events import FrameChecked, FramesMeasured, TextReceived
 from bot.dialogue.meaning.asking import asks
-from bot.dialogue.meaning.said import Said
 from bot.dialogue.questions import QUESTIONS
 from bot.dialogue.reading import read
 from bot.dialogue.reading.access import needs_of
@@ -20,7 +19,7 @@ from bot.dialogue.reading.foreign import glossed
 from bot.dialogue.reading.normal import normalise
 from bot.dialogue.reading.party import is_only_party
 from bot.dialogue.replies import chosen, names_part_of_frame
-from bot.dialogue.steps.anywhere import repeat
+from bot.dialogue.steps.anywhere import manner, repeat
 from bot.dialogue.steps.frames import measured, shared
 from bot.dialogue.steps.home import home_words
 from bot.dialogue.steps.safety import closed_place, emergency
@@ -188,8 +187,7 @@ def _waited(turn: Turn, doubted: str) -> str | None:
     """The words that waited; where they told and asked nothing, that is all."""
     if cry_of(doubted):
         return "commands"
-    language = turn.context.person.language
-    said = Said(glossed(doubted, language), doubted, language)
+    said = manner.said(turn, glossed(doubted, manner.written_in(turn, doubted)), doubted)
     if read(said.english, units=turn.units).known() or asks(said):
         return doubted
     turn.say(Role.SAFETY, "danger.retracted")

@@ -12,11 +12,8 @@ from bot.dialogue.compose import Role
 from bot.dialogue.context import Doubt, Emergency, Position
 from bot.dialogue.danger import Danger, DangerKind, Level, Whose, gravest, whose
 from bot.dialogue.danger.names import asks
-from bot.dialogue.danger.whereabouts import (
-    tells_of_being_there,
-    tells_of_outside,
-    tells_of_storm,
-)
+from bot.dialogue.danger.storm_words import tells_of_storm
+from bot.dialogue.danger.whereabouts import tells_of_being_there, tells_of_outside
 from bot.dialogue.events import PlaceReceived
 from bot.dialogue.lateness import CLOCKS_DIFFER
 from bot.dialogue.meaning.visit_words import speaks_of_day_to_come

@@ -6,14 +6,9 @@ import re
 from typing import Final
 
 from bot.dialogue.compose import Role
+from bot.dialogue.danger.storm_words import names_storm
 from bot.dialogue.turn import Turn
 
-#: Thunder by its names in the three languages, as people write of a forecast.
-_THUNDER: Final = re.compile(
-    r"\b(?:thunder\w*|lightning|storms?|stormy|\w*gewitter\w*|blitz und donner|unwetter\w*"
-    r"|tormentas?|truenos?|tronadas?)\b",
-    re.IGNORECASE,
-)
 _NONE: Final = re.compile(
     r"\b(?:no|without|kein\w*|ohne|sin|ni)\s+(?:\w+\s+){0,2}?(?:thunder|lightning|storm|gewitter|unwetter"
     r"|tormenta|trueno)",
@@ -29,7 +24,7 @@ def warn(turn: Turn, typed: str) -> None:
         turn: the answer under construction; a visit is planned.
         typed: the message as it came.
     """
-    if _SAID in turn.trip.told or not _THUNDER.search(typed) or _NONE.search(typed):
+    if _SAID in turn.trip.told or not names_storm(typed) or _NONE.search(typed):
         return
     turn.say(Role.SAFETY, "planning.thunder")
     turn.change_walk(trip=turn.trip.marked(_SAID))
