@@ -1,4 +1,4 @@
-"""Blur by defocus and by diffraction, and the f-number at which the two together are least."""
+"""Blur by diffraction, and the f-number at which it and defocus together are least."""
 
 from __future__ import annotations
 
@@ -50,36 +50,3 @@ def airy_diameter_um(f_number: float, wavelength_nm: float = GREEN_NM) -> float:
     positive("f_number", f_number, "")
     positive("wavelength_nm", wavelength_nm, "nm")
     return AIRY * wavelength_nm * f_number / 1000
-
-
-def defocus_um(spread_mm: float, f_number: float) -> float:
-    """Diameter of the blur at either end of a focus spread, focused in its middle [um]: D / (2 N).
-
-    Args:
-        spread_mm: D [mm], above 0.
-        f_number: N, above 0.
-
-    Raises:
-        OutOfDomainError: a number is not positive and finite.
-
-    Source: similar triangles behind a thin lens.
-    """
-    positive("spread_mm", spread_mm, "mm")
-    positive("f_number", f_number, "")
-    return 1000 * spread_mm / (2 * f_number)
-
-
-def total_blur_um(spread_mm: float, f_number: float, wavelength_nm: float = GREEN_NM) -> float:
-    """Blur at either end of a focus spread [um]: root of defocus squared plus diffraction squared.
-
-    Args:
-        spread_mm: D, as `focus_spread_mm` gives it [mm], above 0.
-        f_number: N, above 0.
-        wavelength_nm: lambda [nm], above 0.
-
-    Raises:
-        OutOfDomainError: a number is not positive and finite.
-
-    Source: Hansma's model, as in `best_f_number`.
-    """
-    return math.hypot(defocus_um(spread_mm, f_number), airy_diameter_um(f_number, wavelength_nm))

@@ -1,4 +1,4 @@
-"""Exposure value, equivalent settings, filters, averaging, bracketing."""
+"""Exposure value, equivalent settings, averaging, bracketing."""
 
 from __future__ import annotations
 
@@ -9,12 +9,9 @@ from typing import Final, overload
 import numpy as np
 from numpy.typing import ArrayLike
 
-from core.camera import MOST_FILTER_STOPS
 from core.domain import FloatArray, between, positive
 from core.series import Dial, f_number_label, iso_label, shutter_label
 
-#: Constant of the speed value: speed value 5 is ISO 100 (Exif 2.3, CIPA DC-008-2010).
-SPEED_CONSTANT: Final = 1 / 3.125
 #: Range of exposure values in which the formulas are used (own rule: starlight is about -7,
 #: nothing on land exceeds 20).
 EV_RANGE: Final = (-30.0, 30.0)
@@ -147,61 +144,6 @@ def time_value(shutter_s: ArrayLike) -> float | FloatArray:
     return value
 
 
-@overload
-def speed_value(iso: float) -> float: ...
-@overload
-def speed_value(iso: ArrayLike) -> float | FloatArray: ...
-def speed_value(iso: ArrayLike) -> float | FloatArray:
-    """Speed value Sv = log2(ISO / 3.125), shape of `iso`; ISO 100 is 5.
-
-    Args:
-        iso: shape (...), above 0.
-
-    Raises:
-        OutOfDomainError: an element is not positive and finite.
-
-    Source: Exif 2.3 (CIPA DC-008-2010), as quoted in GNU units 2.22; older standards set
-        ISO 100 at 4.89 to 4.98.
-    """
-    value: float | FloatArray = np.log2(positive("iso", iso, "") * SPEED_CONSTANT)
-    return value
-
-
-@overload
-def shutter_for(
-    ev100: float, f_number: float, iso: float = 100.0, filter_stops: float = 0.0
-) -> float: ...
-@overload
-def shutter_for(
-    ev100: ArrayLike, f_number: ArrayLike, iso: ArrayLike = 100.0, filter_stops: ArrayLike = 0.0
-) -> float | FloatArray: ...
-def shutter_for(
-    ev100: ArrayLike, f_number: ArrayLike, iso: ArrayLike = 100.0, filter_stops: ArrayLike = 0.0
-) -> float | FloatArray:
-    """Time that exposes a level of light as metered: N^2 * (100 / ISO) * 2^(filter - EV).
-
-    Args:
-        ev100: level of light, EV at ISO 100, shape (...), -30 to 30.
-        f_number: N, shape (...), above 0.
-        iso: shape (...), above 0.
-        filter_stops: what the filters take, shape (...), [stops], 0 to 30.
-
-    Returns:
-        Time [s], broadcast shape; a float for numbers.
-
-    Raises:
-        OutOfDomainError: an element is out of range.
-
-    Source: the exposure value solved for the time; as `exposure_value`.
-    """
-    level = between("ev100", ev100, "EV", *EV_RANGE)
-    number = positive("f_number", f_number, "")
-    speed = positive("iso", iso, "")
-    taken = between("filter_stops", filter_stops, "stops", 0.0, MOST_FILTER_STOPS)
-    time: float | FloatArray = number**2 * (100 / speed) * np.exp2(taken - level)
-    return time
-
-
 def brightness_change(before: Settings, after: Settings) -> float:
     """How much brighter the second settings expose the same scene [stops]; filters apart."""
     return ev100(before.f_number, before.shutter_s, before.iso) - ev100(
@@ -223,21 +165,6 @@ def frames_for(stops: float) -> int:
     between("stops", stops, "stops", 0.0, MOST_AVERAGED_STOPS)
     # 2^3 shall be 8, whatever the last bit of `stops` says.
     return math.ceil(2**stops * (1 - 1e-9))
-
-
-def averaging_stops(frames: int) -> float:
-    """Stops of neutral density that averaging so many frames is worth: log2(frames).
-
-    Args:
-        frames: at least 1.
-
-    Raises:
-        OutOfDomainError: `frames` is below 1.
-
-    Source: sum of exposure times.
-    """
-    between("frames", frames, "", 1, math.inf)
-    return math.log2(frames)
 
 
 def averaging_noise(frames: int) -> float:

@@ -147,82 +147,10 @@ def section_focal_mm(
     Source: similar triangles.
     """
     positive("section_m", section_m, "m", FARTHEST_M)
-    return _filling_mm(section_m, distance_m, side_mm, spare)
-
-
-def width_focal_mm(
-    width_m: float, distance_m: float, side_mm: float, spare: float = SPARE
-) -> float:
-    """Longest focal length that holds a fall's width [mm]; as `section_focal_mm`, across.
-
-    Args:
-        width_m: width of the fall [m], above 0.
-        distance_m: from the camera to it [m], above 0.
-        side_mm: level side of the sensor [mm], above 0.
-        spare: room to be left on each end, as a part of the side, 0 to 0.45.
-
-    Raises:
-        OutOfDomainError: a number is out of range.
-
-    Source: similar triangles.
-    """
-    positive("width_m", width_m, "m", FARTHEST_M)
-    return _filling_mm(width_m, distance_m, side_mm, spare)
-
-
-@dataclass(frozen=True)
-class MovedBack:
-    """Where the camera stands after moving back, and what that does to the picture.
-
-    Args:
-        distance_m: new distance to the fall [m].
-        nearest_m: new distance to the nearest thing [m].
-        focal_mm: focal length that draws the fall as large as before [mm].
-        foreground: size of the nearest thing in the picture, over its size before; below 1.
-    """
-
-    distance_m: float
-    nearest_m: float
-    focal_mm: float
-    foreground: float
-
-
-def move_back(distance_m: float, nearest_m: float, focal_mm: float, back_m: float) -> MovedBack:
-    """Step back and zoom in so that the fall keeps its size and the foreground shrinks.
-
-    The focal length grows with the distance to the fall; the size of a thing goes with focal
-    length over distance. Only the standing place sets the ratio of near to far.
-
-    Args:
-        distance_m: from the camera to the fall [m], above 0.
-        nearest_m: to the nearest thing in the picture [m], above 0, not beyond the fall.
-        focal_mm: focal length now [mm], above 0.
-        back_m: how far to step back [m], above 0.
-
-    Raises:
-        OutOfDomainError: a number is out of range.
-
-    Source: similar triangles.
-    """
-    positive("distance_m", distance_m, "m", FARTHEST_M)
-    positive("nearest_m", nearest_m, "m", distance_m)
-    positive("focal_mm", focal_mm, "mm")
-    positive("back_m", back_m, "m", FARTHEST_M)
-    longer = (distance_m + back_m) / distance_m
-    farther = (nearest_m + back_m) / nearest_m
-    return MovedBack(
-        distance_m=distance_m + back_m,
-        nearest_m=nearest_m + back_m,
-        focal_mm=focal_mm * longer,
-        foreground=longer / farther,
-    )
-
-
-def _filling_mm(length_m: float, distance_m: float, side_mm: float, spare: float) -> float:
     positive("distance_m", distance_m, "m", FARTHEST_M)
     positive("side_mm", side_mm, "mm")
     _spare(spare)
-    return side_mm * (1 - 2 * spare) * distance_m / length_m
+    return side_mm * (1 - 2 * spare) * distance_m / section_m
 
 
 def _spare(spare: float) -> None:

@@ -1,14 +1,11 @@
-"""Angle of view, depth of field, focus distance, focus stack."""
+"""Depth of field, focus distance, focus stack."""
 
 from __future__ import annotations
 
 import math
-from typing import Final, overload
+from typing import Final
 
-import numpy as np
-from numpy.typing import ArrayLike
-
-from core.domain import FloatArray, positive
+from core.domain import positive
 from core.errors import within
 
 #: Circle of confusion as a part of the diagonal (Lyon, Depth of field outside the box, draft of
@@ -17,31 +14,6 @@ CONFUSION_DIVISOR: Final = 1500.0
 #: Shortest distance between the lens and a thing in focus, over the focal length. Nearer than
 #: twice the focal length is beyond life size, where these formulas are not meant (own rule).
 NEAREST_IN_FOCAL_LENGTHS: Final = 2.0
-
-
-@overload
-def angle_of_view_deg(side_mm: float, focal_mm: float) -> float: ...
-@overload
-def angle_of_view_deg(side_mm: ArrayLike, focal_mm: ArrayLike) -> float | FloatArray: ...
-def angle_of_view_deg(side_mm: ArrayLike, focal_mm: ArrayLike) -> float | FloatArray:
-    """Angle that a side of the sensor sees: 2 arctan(side / (2 focal length)).
-
-    Args:
-        side_mm: side or diagonal of the sensor, shape (...), [mm], above 0.
-        focal_mm: focal length, shape (...), [mm], above 0.
-
-    Returns:
-        Angle [deg], broadcast shape; a float for two numbers.
-
-    Raises:
-        OutOfDomainError: an element is not positive and finite.
-
-    Source: pinhole geometry; holds for a straight-line lens focused far away.
-    """
-    half = positive("side_mm", side_mm, "mm") / 2
-    angle: float | FloatArray
-    angle = np.degrees(2 * np.arctan(half / positive("focal_mm", focal_mm, "mm")))
-    return angle
 
 
 def circle_of_confusion_mm(diagonal_mm: float, divisor: float = CONFUSION_DIVISOR) -> float:

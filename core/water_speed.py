@@ -1,4 +1,4 @@
-"""Speed of water: falling, in a chute, timed by a leaf."""
+"""Speed of water: falling, and in a chute."""
 
 from __future__ import annotations
 
@@ -97,37 +97,3 @@ def chute_speed_mps(depth_m: float) -> float:
     """
     positive("depth_m", depth_m, "m", DEEPEST_CHUTE_M)
     return math.sqrt(GRAVITY_MPS2 * depth_m)
-
-
-def timed_speed_mps(distance_m: float, time_s: float) -> float:
-    """Speed of the surface from a leaf that drifted a distance in a time [m/s]; beats any estimate.
-
-    Args:
-        distance_m: that the leaf went [m], above 0.
-        time_s: that it took [s], above 0.
-
-    Raises:
-        OutOfDomainError: a number is not positive and finite.
-    """
-    positive("distance_m", distance_m, "m")
-    positive("time_s", time_s, "s")
-    return distance_m / time_s
-
-
-def fallen_distance_m(start_mps: float, time_s: float) -> float:
-    """Way of falling water during an exposure, gaining speed meanwhile [m]: v t + g t^2 / 2.
-
-    For times above a tenth of v / g this is over 5 % longer than v t.
-
-    Args:
-        start_mps: v, speed at the start [m/s], above 0.
-        time_s: t [s], above 0.
-
-    Raises:
-        OutOfDomainError: a number is not positive and finite.
-
-    Source: textbook mechanics.
-    """
-    positive("start_mps", start_mps, "m/s")
-    positive("time_s", time_s, "s")
-    return start_mps * time_s + GRAVITY_MPS2 * time_s**2 / 2

@@ -8,7 +8,6 @@ from typing import Final
 
 from core.camera import Camera
 from core.domain import positive
-from core.errors import within
 from core.exposure import Settings, brightness_change
 from core.series import EQUAL, at_most, f_number_marks, iso_marks, nearest, time_marks
 
@@ -18,8 +17,6 @@ LEAF_TIME_S: Final = 2**-7
 LEAF_TOP_ISO: Final = 3200.0
 #: The aperture may open by a stop if the near leaf stays sharp (common practice) [stops].
 LEAF_OPEN_STOPS: Final = 1.0
-#: Smear that nobody sees at 100 % (own rule) [px].
-LEAF_SMEAR_PX: Final = 2.0
 
 
 @dataclass(frozen=True)
@@ -46,7 +43,7 @@ def leaf_frame(
         water: settings of the water frame, exact.
         camera: its dials and limits; a fixed f-number stays.
         widest_f: smallest f-number of the lens, above 0.
-        longest_s: longest time that holds the leaves [s]; `leaf_time_s`, or 1/125 s.
+        longest_s: longest time that holds the leaves [s], above 0.
 
     Returns:
         Settings on the dial's marks; the water frame's own where they are short enough already.
@@ -86,35 +83,3 @@ def _opened(f_number: float, missing: float, camera: Camera, widest_f: float) ->
     if not marks or missing <= 0.5 / camera.dial.value:
         return f_number
     return nearest(marks, max(goal, widest_f)).exact
-
-
-def leaf_time_s(
-    speed_mps: float,
-    distance_m: float,
-    focal_mm: float,
-    pixel_um: float,
-    pixels: float = LEAF_SMEAR_PX,
-) -> float:
-    """Longest time in which a leaf smears over no more than `pixels`.
-
-    Args:
-        speed_mps: of the leaf across the view [m/s], above 0.
-        distance_m: to it [m], above 0.
-        focal_mm: real focal length [mm], above 0.
-        pixel_um: pitch of the pixels [um], above 0.
-        pixels: smear that is borne [px], 0.1 to 100.
-
-    Returns:
-        Time [s]; 2 px of 6 um at 24 mm, 2 m and 0.1 m/s: 1/100 s.
-
-    Raises:
-        OutOfDomainError: a number is out of range.
-
-    Source: similar triangles, image speed = speed times focal length over distance.
-    """
-    positive("speed_mps", speed_mps, "m/s")
-    positive("distance_m", distance_m, "m")
-    positive("focal_mm", focal_mm, "mm")
-    positive("pixel_um", pixel_um, "um")
-    within("pixels", pixels, "px", 0.1, 100)
-    return pixels * pixel_um * 1e-6 * distance_m / (focal_mm * 1e-3 * speed_mps)

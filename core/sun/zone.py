@@ -2,14 +2,9 @@
 
 from __future__ import annotations
 
-from typing import Final
-
 import tzfpy
 
 from core.errors import within
-
-#: Zones of the open sea: whole hours from the longitude, no summer time.
-_SEA_PREFIX: Final = "Etc/"
 
 
 def zone_name(latitude_deg: float, longitude_deg: float) -> str:
@@ -21,7 +16,7 @@ def zone_name(latitude_deg: float, longitude_deg: float) -> str:
 
     Returns:
         A name of the tz database. On the open sea it is a zone of whole hours
-        (`Etc/GMT+2`, whose sign is turned round: two hours *behind* UTC); see `is_at_sea`.
+        (`Etc/GMT+2`, whose sign is turned round: two hours *behind* UTC).
 
     Raises:
         OutOfDomainError: a coordinate is NaN or out of range.
@@ -32,8 +27,3 @@ def zone_name(latitude_deg: float, longitude_deg: float) -> str:
     within("latitude_deg", latitude_deg, "deg", -90, 90)
     within("longitude_deg", longitude_deg, "deg", -180, 180)
     return str(tzfpy.get_tz(longitude_deg, latitude_deg))
-
-
-def is_at_sea(name: str) -> bool:
-    """Whether a zone is one of the open sea: then the place may be mistyped; ask."""
-    return name.startswith(_SEA_PREFIX)

@@ -11,14 +11,8 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from core.errors import OutOfDomainError
-from core.framing import (
-    frame_fall,
-    move_back,
-    section_focal_mm,
-    stand_back_m,
-    width_focal_mm,
-)
-from tests.core.numbers import NEVER_POSITIVE, focals_mm
+from core.framing import frame_fall, section_focal_mm, stand_back_m
+from tests.core.numbers import NEVER_POSITIVE
 
 heights_m = st.floats(1.0, 300.0)
 distances_m = st.floats(2.0, 500.0)
@@ -201,36 +195,10 @@ def test_stand_back(focal_mm: float, factor: float) -> None:
 def test_section_fills_the_frame(
     section_m: float, distance_m: float, side_mm: float, spare: float
 ) -> None:
-    """With that lens the section's ends lie the spare away from the borders, along or across."""
-    for focal in (section_focal_mm, width_focal_mm):
-        focal_mm = focal(section_m, distance_m, side_mm, spare)
-        drawn = image_mm(section_m / 2, distance_m, focal_mm, 0)
-        assert side_mm / 2 - drawn == pytest.approx(spare * side_mm, abs=1e-9)
-
-
-def test_twice_as_far_from_everything_with_twice_the_lens() -> None:
-    """Stepping back 18 m from 18 m with twice the lens, a rock from 18 m on is no smaller.
-
-    A rock 2 m ahead shrinks to a fifth: 2 * 2 / 20.
-    """
-    moved = move_back(18, 2, 24, 18)
-    assert (moved.distance_m, moved.nearest_m, moved.focal_mm) == (36, 20, 48)
-    assert moved.foreground == pytest.approx(0.2)
-    assert move_back(18, 18, 24, 18).foreground == pytest.approx(1.0)
-
-
-@given(distances_m, st.floats(0.02, 0.95), focals_mm, st.floats(0.1, 100.0))
-def test_moving_back_keeps_the_fall_and_shrinks_the_foreground(
-    distance_m: float, place: float, focal_mm: float, back_m: float
-) -> None:
-    """The fall is drawn as large as before, the nearest thing smaller by the ratio told."""
-    moved = move_back(distance_m, distance_m * place, focal_mm, back_m)
-    before = image_mm(3, distance_m, focal_mm, 0)
-    assert image_mm(3, moved.distance_m, moved.focal_mm, 0) == pytest.approx(before)
-    near_before = image_mm(0.5, distance_m * place, focal_mm, 0)
-    near_after = image_mm(0.5, moved.nearest_m, moved.focal_mm, 0)
-    assert near_after / near_before == pytest.approx(moved.foreground)
-    assert moved.foreground < 1
+    """With that lens the section's ends lie the spare away from the borders."""
+    focal_mm = section_focal_mm(section_m, distance_m, side_mm, spare)
+    drawn = image_mm(section_m / 2, distance_m, focal_mm, 0)
+    assert side_mm / 2 - drawn == pytest.approx(spare * side_mm, abs=1e-9)
 
 
 @pytest.mark.parametrize("bad", NEVER_POSITIVE)
@@ -247,13 +215,6 @@ def test_moving_back_keeps_the_fall_and_shrinks_the_foreground(
         lambda bad: section_focal_mm(bad, 18, 36),
         lambda bad: section_focal_mm(3, bad, 36),
         lambda bad: section_focal_mm(3, 18, bad),
-        lambda bad: width_focal_mm(bad, 18, 36),
-        lambda bad: width_focal_mm(3, bad, 36),
-        lambda bad: width_focal_mm(3, 18, bad),
-        lambda bad: move_back(bad, 2, 24, 5),
-        lambda bad: move_back(18, bad, 24, 5),
-        lambda bad: move_back(18, 2, bad, 5),
-        lambda bad: move_back(18, 2, 24, bad),
     ],
 )
 def test_bad_numbers_are_refused(call: Callable[[float], object], bad: float) -> None:
@@ -272,8 +233,7 @@ def test_bad_numbers_are_refused(call: Callable[[float], object], bad: float) ->
         lambda: frame_fall(12, 18, 0.9, 1.5, 36, spare=-0.01),
         lambda: frame_fall(12, 18, 0.9, 1.5, 36, spare=0.46),
         lambda: section_focal_mm(3, 18, 36, math.nan),
-        lambda: width_focal_mm(3, 18, 36, 0.5),
-        lambda: move_back(18, 19, 24, 5),
+        lambda: section_focal_mm(3, 18, 36, 0.5),
         lambda: frame_fall(30_000, 18, 0.9, 1.5, 36),
     ],
 )

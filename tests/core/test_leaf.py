@@ -8,7 +8,7 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from core.adjust.leaf import LEAF_TOP_ISO, leaf_frame, leaf_time_s
+from core.adjust.leaf import LEAF_TOP_ISO, leaf_frame
 from core.camera import FORMATS, Camera
 from core.errors import OutOfDomainError
 from core.exposure import Settings, brightness_change
@@ -72,21 +72,8 @@ def test_a_leaf_frame_keeps_its_limits(f_number: float, shutter_s: float, iso: f
     assert found.settings.shutter_s <= max(2**-7, min(shutter_s, 2**-7)) * (1 + 1e-6)
 
 
-@pytest.mark.parametrize(
-    ("speed_mps", "shutter_s"),
-    [(0.05, 1 / 50), (0.1, 1 / 100), (0.2, 1 / 200), (0.5, 1 / 500)],  # similar triangles
-)
-def test_time_that_holds_a_leaf(speed_mps: float, shutter_s: float) -> None:
-    """Two pixels of 6 um at 24 mm and 2 m."""
-    assert leaf_time_s(speed_mps, 2, 24, 6) == pytest.approx(shutter_s)
-
-
 def test_odd_leaves_are_refused() -> None:
     """Numbers that no leaf has are errors."""
-    with pytest.raises(OutOfDomainError):
-        leaf_time_s(0, 2, 24, 6)
-    with pytest.raises(OutOfDomainError):
-        leaf_time_s(0.1, 2, 24, 6, pixels=0)
     with pytest.raises(OutOfDomainError):
         leaf_frame(WATER, FULL_FRAME, 0)
     with pytest.raises(OutOfDomainError):

@@ -1,8 +1,7 @@
-"""Light levels, placing the white, contrast of a scene."""
+"""Light levels by their names, and how bright settings make a scene in them."""
 
 from __future__ import annotations
 
-import math
 from collections.abc import Callable
 from typing import NamedTuple
 
@@ -11,23 +10,10 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from core.errors import OutOfDomainError
-from core.exposure import Settings, shutter_for
-from core.light import (
-    FOAM_REFLECTANCE,
-    LIGHTS,
-    RAW_HEADROOM,
-    WET_ROCK_REFLECTANCE,
-    WHITE_BOLD_RAW,
-    WHITE_PLACEMENT_JPEG,
-    WHITE_PLACEMENT_RAW,
-    Light,
-    contrast_stops,
-    metered_level,
-    room_above,
-    white_change,
-)
+from core.exposure import Settings
+from core.light import LIGHTS, Light, metered_level
 from core.series import exact_f_number, exact_shutter_s
-from tests.core.numbers import NEVER_A_LEVEL, NEVER_POSITIVE, f_numbers, isos, shutters_s
+from tests.core.numbers import NEVER_A_LEVEL, f_numbers, isos, shutters_s
 
 
 class Level(NamedTuple):
@@ -98,9 +84,9 @@ def test_level_lies_in_its_range(light: Light) -> None:
     ],
 )
 def test_time_in_this_light(key: str, f_number: float, shutter_s: float) -> None:
-    """At ISO 100 each light asks for the time that the exposure value implies."""
-    exact = exact_f_number(f_number)
-    assert shutter_for(LIGHTS[key].ev100, exact) == pytest.approx(shutter_s)
+    """At ISO 100 each light is metered right at the time that the exposure value implies."""
+    settings = Settings(exact_f_number(f_number), shutter_s)
+    assert metered_level(settings, LIGHTS[key].ev100) == pytest.approx(0.0, abs=1e-9)
 
 
 def test_quarter_second_at_f11_is_overcast_under_light_canopy() -> None:
@@ -131,84 +117,12 @@ def test_level_rises_with_time_and_light(
     assert filtered == pytest.approx(once - filter_stops, abs=1e-9)
 
 
-def test_raw_headroom_follows_from_the_speed() -> None:
-    """Raw clips log2(sqrt(2) / 0.18) above the mid-tone (ISO 12232:2006, from memory)."""
-    assert pytest.approx(math.log2(math.sqrt(2) / 0.18), abs=0.01) == RAW_HEADROOM
-
-
-def test_placements_stay_below_clipping_and_in_order() -> None:
-    """JPEG sits below raw, the bold limit above it, and all below clipping."""
-    assert WHITE_PLACEMENT_JPEG < WHITE_PLACEMENT_RAW < WHITE_BOLD_RAW < RAW_HEADROOM
-    # About a stop spare for sparkle at the usual placement (common practice).
-    assert room_above(WHITE_PLACEMENT_RAW) == pytest.approx(1.0, abs=0.05)
-
-
-@pytest.mark.parametrize(
-    ("spot", "placement", "change"),
-    # Computed here from placement less reading.
-    [(2, 2, 0), (1, 2, 1), (3, 2, -1), (2, 1 + 2 / 3, -1 / 3), (0, 2 + 2 / 3, 2 + 2 / 3)],
-)
-def test_white_change(spot: float, placement: float, change: float) -> None:
-    """What the meter shows short of the placement is what is still to be given."""
-    assert white_change(spot, placement) == pytest.approx(change)
-
-
-@given(st.floats(-5, 5), st.floats(1, 3))
-def test_white_lands_where_it_belongs(spot: float, placement: float) -> None:
-    """After the change the meter shows the placement, and the room left is what is above it."""
-    after = spot + white_change(spot, placement)
-    assert after == pytest.approx(placement)
-    assert room_above(after) == pytest.approx(RAW_HEADROOM - placement)
-
-
-def test_foam_and_wet_rock_in_the_same_light() -> None:
-    """Foam against wet rock is 3.6 to 4.3 stops, with log2 of the ratio of reflectances."""
-    least = contrast_stops(FOAM_REFLECTANCE[0], WET_ROCK_REFLECTANCE[1], 9, 9)
-    most = contrast_stops(FOAM_REFLECTANCE[1], WET_ROCK_REFLECTANCE[0], 9, 9)
-    assert (least, most) == pytest.approx((3.6, 4.3), abs=0.05)
-
-
-def test_sun_on_the_water_and_rock_in_shade() -> None:
-    """Sun on foam against open shade on the darkest rock is 7.3 stops: 4.3 and 15 - 12."""
-    contrast = contrast_stops(0.8, 0.04, LIGHTS["full sun"].ev100, LIGHTS["open shade"].ev100)
-    assert contrast == pytest.approx(7.3, abs=0.05)
-
-
-@given(st.floats(0.01, 1), st.floats(0.01, 1), st.floats(-5, 16), st.floats(-5, 16))
-def test_contrast_turns_its_sign_when_swapped(
-    bright: float, dark: float, bright_ev: float, dark_ev: float
-) -> None:
-    """Swapping the two things turns the sign, and nothing else."""
-    there = contrast_stops(bright, dark, bright_ev, dark_ev)
-    assert contrast_stops(dark, bright, dark_ev, bright_ev) == pytest.approx(-there, abs=1e-9)
-
-
-@pytest.mark.parametrize("bad", [*NEVER_POSITIVE, 1.01])
-@pytest.mark.parametrize(
-    "call",
-    [
-        lambda bad: contrast_stops(bad, 0.04, 9, 9),
-        lambda bad: contrast_stops(0.7, bad, 9, 9),
-    ],
-)
-def test_bad_reflectances_are_refused(call: Callable[[float], object], bad: float) -> None:
-    """A reflectance lies above 0 and up to 1."""
-    with pytest.raises(OutOfDomainError):
-        call(bad)
-
-
 @pytest.mark.parametrize("bad", [*NEVER_A_LEVEL, -31.0, 31.0])
 @pytest.mark.parametrize(
     "call",
     [
         lambda bad: metered_level(Settings(8, 1), bad),
         lambda bad: metered_level(Settings(8, 1), 9, bad),
-        white_change,
-        lambda bad: white_change(2, bad),
-        room_above,
-        lambda bad: room_above(2, bad),
-        lambda bad: contrast_stops(0.7, 0.04, bad, 9),
-        lambda bad: contrast_stops(0.7, 0.04, 9, bad),
     ],
 )
 def test_bad_levels_are_refused(call: Callable[[float], object], bad: float) -> None:

@@ -1,4 +1,4 @@
-"""Angle of view, depth of field, focus distance, focus stack, and the f-number to set."""
+"""Depth of field, focus distance, focus stack, and the f-number to set."""
 
 from __future__ import annotations
 
@@ -6,17 +6,14 @@ import math
 from collections.abc import Callable
 from typing import NamedTuple
 
-import numpy as np
 import pytest
 from hypothesis import assume, given
 from hypothesis import strategies as st
 
-from core.blur import total_blur_um
 from core.camera import FORMATS, SensorFormat
 from core.errors import OutOfDomainError
 from core.f_number import choose_f_number
 from core.optics import (
-    angle_of_view_deg,
     circle_of_confusion_mm,
     depth_limits_m,
     focus_distance_m,
@@ -26,6 +23,7 @@ from core.optics import (
     stack_frames,
 )
 from core.series import Dial, f_number_label, f_number_marks
+from tests.core.blurring import total_blur_um
 from tests.core.numbers import NEVER_POSITIVE, Ref
 
 FULL_FRAME = FORMATS["full frame"]
@@ -34,44 +32,6 @@ focals_mm = st.floats(8.0, 300.0)
 f_numbers = st.floats(1.4, 32.0)
 nears_m = st.floats(0.7, 50.0)
 ratios = st.floats(1.0, 200.0)
-
-
-class View(NamedTuple):
-    """A focal length and its published angles of view."""
-
-    focal_mm: float
-    across_deg: float
-    upright_deg: float
-    diagonal_deg: float
-
-
-#: 36x24 mm, published to a thousandth of a degree on a mailing list of photographers.
-VIEWS = [
-    View(14, 104.25, 81.203, 114.182),
-    View(15, 100.389, 77.32, 110.527),
-    View(20, 83.974, 61.928, 94.493),
-    View(24, 73.74, 53.13, 84.062),
-    View(28, 65.47, 46.397, 75.381),
-    View(35, 54.432, 37.849, 63.44),
-    View(55, 36.244, 24.616, 42.943),
-    View(75, 26.991, 18.181, 32.18),
-    View(90, 22.62, 15.189, 27.032),
-    View(180, 11.421, 7.628, 13.706),
-    View(200, 10.286, 6.867, 12.347),
-    View(400, 5.153, 3.437, 6.191),
-    View(1000, 2.062, 1.375, 2.479),
-]
-
-
-def test_angles_of_view_are_the_published_ones() -> None:
-    """The whole table comes out at once, focal lengths down and sides across."""
-    focal_mm = np.array([[view.focal_mm] for view in VIEWS])
-    sides_mm = [36.0, 24.0, FULL_FRAME.diagonal_mm]
-    np.testing.assert_allclose(
-        angle_of_view_deg(sides_mm, focal_mm), [view[1:] for view in VIEWS], rtol=0, atol=0.0015
-    )
-    assert isinstance(angle_of_view_deg(36, 24), float)
-
 
 RAY = "Ray, Applied Photographic Optics; Greenleaf (1950); from memory (formula only)"
 NEAR, FAR = depth_limits_m(50, 8, 5.0, 0.03)
@@ -344,8 +304,6 @@ def test_least_blur_beats_the_neighbours(focal_mm: float, best: float) -> None:
 @pytest.mark.parametrize(
     "call",
     [
-        lambda bad: angle_of_view_deg(bad, 24),
-        lambda bad: angle_of_view_deg(36, [24.0, bad]),
         circle_of_confusion_mm,
         lambda bad: circle_of_confusion_mm(43, bad),
         lambda bad: hyperfocal_m(bad, 8, 0.03),
