@@ -26,7 +26,7 @@ from bot.runtime.runtime import Runtime
 from bot.runtime.trouble import Troubles
 from bot.runtime.workers import Dialogue
 from bot.settings import Settings, SettingsError, load_settings
-from bot.sole_use import FolderInUseError, sole_use
+from bot.sole_use import FolderInUseError, FolderUnusableError, sole_use
 from bot.store.database import Database, SchemaNewerError
 from bot.store.pictures import PictureFiles
 from bot.store.store import Store
@@ -38,6 +38,7 @@ _FOR_OPERATORS: Final = (
     MatrixError,
     SchemaNewerError,
     FolderInUseError,
+    FolderUnusableError,
     NoClusterLibraryError,
 )
 
@@ -93,10 +94,12 @@ async def run_bot(settings: Settings) -> None:
 
     Raises:
         FolderInUseError: another bot works with the data folder.
+        FolderUnusableError: the data folder can't be made, or not written in.
         SchemaNewerError: the database was written by a newer version.
         ExceptionGroup: with a MatrixError, when an operator has to act.
     """
-    settings.data_dir.mkdir(mode=0o700, parents=True, exist_ok=True)
+    if not settings.allowed:
+        _LOG.warning("LINN_ALLOWED is empty: the bot answers nobody")
     async with AsyncExitStack() as stack:
         stack.enter_context(sole_use(settings.data_dir))
         store = Store(Database(settings.database))

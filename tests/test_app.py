@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import asyncio
+import errno
 import logging
 import os
 import signal
@@ -224,11 +225,89 @@ def test_a_second_bot_on_the_same_folder_is_refused(
     client: type[FakeClient], settings: Settings, caplog: pytest.LogCaptureFixture
 ) -> None:
     """Two would use the device's keys twice: the second ends at once, with its own exit code."""
-    settings.data_dir.mkdir(parents=True, exist_ok=True)
     with sole_use(settings.data_dir):
         assert app.serve() == Exit.IN_USE
     assert "stop it first" in caplog.text
     assert client.closed == 0
+
+
+@pytest.mark.parametrize(
+    ("place", "reason"),
+    [("file", "there is a file in its place"), ("file/below", "there is a file in its place")],
+)
+def test_a_data_folder_that_cannot_be_is_said(
+    client: type[FakeClient],
+    settings: Settings,
+    monkeypatch: pytest.MonkeyPatch,
+    caplog: pytest.LogCaptureFixture,
+    place: str,
+    reason: str,
+) -> None:
+    """A slip in LINN_DATA_DIR is a sentence, and no restart is asked for."""
+    parent = settings.data_dir.parent
+    (parent / "file").write_text("")
+    monkeypatch.setenv("LINN_DATA_DIR", str(parent / place))
+    assert app.serve() == Exit.CONFIG
+    assert f"{parent / place} can't be used ({reason}): LINN_DATA_DIR has to name" in caplog.text
+    assert client.closed == 0
+
+
+@pytest.mark.parametrize(
+    ("number", "code"),
+    [
+        (errno.EACCES, Exit.CONFIG),
+        (errno.EROFS, Exit.CONFIG),
+        (errno.ENOSPC, Exit.FAILED),  # room may come back: a restart may help
+    ],
+)
+def test_a_data_folder_that_is_not_written_in_is_said(
+    client: type[FakeClient],
+    settings: Settings,
+    monkeypatch: pytest.MonkeyPatch,
+    caplog: pytest.LogCaptureFixture,
+    number: int,
+    code: Exit,
+) -> None:
+    """Another's folder, a mount for reading only, a full disk: each with its own reason."""
+
+    def refuse(*_: object) -> None:
+        raise OSError(number, os.strerror(number))
+
+    monkeypatch.setattr(Path, "open", refuse)
+    assert app.serve() == code
+    assert f"{settings.data_dir} can't be used ({os.strerror(number)})" in caplog.text
+    assert client.closed == 0
+
+
+def test_a_database_whose_folder_cannot_be_is_said(
+    client: type[FakeClient],
+    settings: Settings,
+    monkeypatch: pytest.MonkeyPatch,
+    caplog: pytest.LogCaptureFixture,
+) -> None:
+    """The sentence names the setting that is to be changed."""
+    file = settings.data_dir.parent / "file"
+    file.write_text("")
+    monkeypatch.setenv("LINN_DATABASE_URL", f"sqlite:///{file}/linn.db")
+    assert app.serve() == Exit.CONFIG
+    assert f"{file} can't be used" in caplog.text
+    assert "LINN_DATABASE_URL has to name" in caplog.text
+    assert client.closed == 0
+
+
+def test_an_empty_list_of_people_is_told(
+    client: type[FakeClient], settings: Settings, caplog: pytest.LogCaptureFixture
+) -> None:
+    """With nobody allowed the bot is silent for everybody: its log says why."""
+    del settings
+
+    async def run(inbox: Inbox) -> None:
+        del inbox
+        raise UnknownTokenError("The token is refused.")
+
+    runs(client, run)
+    app.serve()
+    assert "LINN_ALLOWED is empty: the bot answers nobody" in caplog.text
 
 
 async def test_a_restored_bot_leaves_older_messages_alone(

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import errno
 import os
 import subprocess
 import sys
@@ -124,7 +125,11 @@ def test_secrets_come_from_files_and_are_not_shown(
         ({"LINN_ALLOWED": "@.*:mill.example, fern"}, "“fern” is no full user id"),
         ({"LINN_PASSWORD": ""}, "LINN_PASSWORD is missing"),
         ({"LINN_ACCESS_TOKEN": "t"}, "LINN_ACCESS_TOKEN needs LINN_DEVICE_ID"),
-        ({"LINN_DATABASE_URL": "mysql://x"}, "LINN_DATABASE_URL must begin with postgresql"),
+        ({"LINN_DATABASE_URL": "mysql://x"}, "LINN_DATABASE_URL: this is no address of a"),
+        ({"LINN_DATABASE_URL": "postgresql://linn@db/x"}, "like postgresql+asyncpg://"),
+        ({"LINN_DATABASE_URL": "postgresql+asyncpg://db:port/x"}, "is no address of a database"),
+        ({"LINN_DATABASE_URL": "sqlite://"}, "is no address of a database"),
+        ({"LINN_DATABASE_URL": "linn.db"}, "is no address of a database"),
         ({"LINN_FRAMES_DAYS": "0"}, "LINN_FRAMES_DAYS: input should be greater than or equal"),
         ({"LINN_WORKERS": "many"}, "LINN_WORKERS: “many” is neither a number nor a scheduler"),
         ({"LINN_WORKERS": "tcp://brook"}, "“tcp://brook” is neither a number nor a scheduler"),
@@ -162,11 +167,40 @@ def test_the_usual_secrets_folder_is_used_when_it_exists(
     assert load(monkeypatch).device_id == "DEVICE"
 
 
-def test_no_problem_quotes_a_secret(monkeypatch: pytest.MonkeyPatch) -> None:
+@pytest.mark.parametrize(
+    "address", ["mysql://linn:heron@db/linn", "postgresql+asyncpg://linn:heron@db:port/linn"]
+)
+def test_no_problem_quotes_a_secret(monkeypatch: pytest.MonkeyPatch, address: str) -> None:
     """The message about a wrong address of the database does not show its password."""
     with pytest.raises(SettingsError) as caught:
-        load(monkeypatch, LINN_DATABASE_URL="mysql://linn:heron@db/linn")
+        load(monkeypatch, LINN_DATABASE_URL=address)
     assert "heron" not in str(caught.value)
+
+
+@pytest.mark.parametrize("method", ["iterdir", "read_text"])
+def test_secrets_that_cannot_be_read_are_named(
+    monkeypatch: pytest.MonkeyPatch, tmp_path: Path, method: str
+) -> None:
+    """A folder or a file that belongs to somebody else is no traceback but a sentence."""
+    file = tmp_path / "linn_password"
+    file.write_text("heron")
+
+    def refuse(*_: object, **__: object) -> str:
+        raise PermissionError(errno.EACCES, "Permission denied", str(file))
+
+    monkeypatch.setattr(Path, method, refuse)
+    with pytest.raises(SettingsError) as caught:
+        load(monkeypatch, LINN_SECRETS_DIR=str(tmp_path))
+    assert caught.value.problems == (f"{file} can't be read: Permission denied.",)
+
+
+def test_a_secret_that_is_no_text_is_an_error(
+    monkeypatch: pytest.MonkeyPatch, tmp_path: Path
+) -> None:
+    """A key file put there by mistake."""
+    (tmp_path / "linn_password").write_bytes(b"\xff\xfe\x00")
+    with pytest.raises(SettingsError, match="can't be read as text"):
+        load(monkeypatch, LINN_SECRETS_DIR=str(tmp_path))
 
 
 def test_the_sample_is_what_the_settings_say() -> None:

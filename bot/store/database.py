@@ -17,6 +17,7 @@ from sqlalchemy.exc import SQLAlchemyError
 from bot.exits import Exit
 from bot.runtime.pauses import pause_s
 from bot.runtime.trouble import Trouble
+from bot.sole_use import make_folder
 from bot.store.engines import Answer, Transaction, engine_for
 from bot.store.failures import passing
 
@@ -70,10 +71,11 @@ class Database:
 
         Raises:
             SchemaNewerError: a newer version has been here.
+            FolderUnusableError: the folder of the file can't be made.
         """
         if self._url.get_backend_name() == "sqlite" and self._url.database:
             folder = Path(self._url.database).parent
-            await asyncio.to_thread(folder.mkdir, mode=0o700, parents=True, exist_ok=True)
+            await asyncio.to_thread(make_folder, folder, "LINN_DATABASE_URL")
         await self.write(migrate)
 
     async def close(self) -> None:

@@ -106,6 +106,9 @@ def _run(act: Callable[[Account], int]) -> int:
     except (ServerAnswerError, ClientError, TimeoutError):
         _complain("The homeserver did not answer; nothing is known to have changed.")
         return Exit.UNAVAILABLE
+    except OSError as error:
+        _complain(f"{error.filename or 'The disk'}: {error.strerror}.")
+        return Exit.FAILED
 
 
 def _show(account: Account) -> int:

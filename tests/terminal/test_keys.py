@@ -76,6 +76,19 @@ def test_an_unused_folder_is_told(run: Run) -> None:
     assert "linn serve" in said
 
 
+def test_a_folder_that_cannot_be_is_a_sentence(
+    run: Run, folder: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    """A slip in LINN_DATA_DIR shows no traceback when an identity is to be kept there."""
+    (folder / "passphrase").write_text(PASSPHRASE)
+    code, _ = run("export", folder / "export", "--passphrase-file", folder / "passphrase")
+    assert code == Exit.DONE
+    monkeypatch.setenv("LINN_DATA_DIR", str(folder / "passphrase" / "below"))
+    code, said = run("import", folder / "export", "--passphrase-file", folder / "passphrase")
+    assert code == Exit.FAILED
+    assert said.endswith("below/matrix_identity.json: Not a directory.\n")
+
+
 def test_a_passphrase_is_typed_twice(
     run: Run, folder: Path, monkeypatch: pytest.MonkeyPatch
 ) -> None:
