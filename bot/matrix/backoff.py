@@ -1,4 +1,4 @@
-"""Pauses between attempts: doubling, bounded, with jitter."""
+"""Pauses between requests: growing, and at least as long as the homeserver asks for."""
 
 from __future__ import annotations
 
@@ -10,8 +10,8 @@ from datetime import UTC, datetime
 from email.utils import parsedate_to_datetime
 from typing import Any, Final
 
-#: Own rule: a hiccup costs a second, an outage at most a look every minute.
-_FIRST_S: Final = 1.0
+from bot.runtime.pauses import LONGEST_S, pause_s
+
 #: Own rule: a server that asks for more is asked again after this; a slip in its clock or its
 #: units would silence the bot for days.
 LONGEST_ASKED_S: Final = 900.0
@@ -63,19 +63,16 @@ class Backoff:
         longest_s: no pause is longer [s], unless the server asks for it.
     """
 
-    first_s: float = _FIRST_S
-    longest_s: float = 60.0
+    first_s: float = 1.0
+    longest_s: float = LONGEST_S
     _failures: int = field(default=0, init=False)
 
     def next_s(self, asked_s: float | None = None) -> float:
         """The next pause [s]; at least what the server asked for [s]."""
-        ceiling = min(self.longest_s, self.first_s * 2.0**self._failures)
-        # 2^30 s is past any ceiling, and the exponent stays small.
-        self._failures = min(self._failures + 1, 30)
-        # Half of it is jitter, so that clients do not come back all at once.
-        pause_s = ceiling * random.uniform(0.5, 1.0)  # noqa: S311  (nothing to guess)
+        self._failures += 1
+        usual_s = pause_s(self._failures, self.first_s, self.longest_s)
         # A little later than asked, and not all at the same moment.
-        return max(pause_s, (asked_s or 0.0) * random.uniform(1.0, 1.1))  # noqa: S311
+        return max(usual_s, (asked_s or 0.0) * random.uniform(1.0, 1.1))  # noqa: S311
 
     def reset(self) -> None:
         """Forget the failures: something succeeded."""

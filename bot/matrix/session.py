@@ -35,8 +35,6 @@ _QUIET: Final = {
     "nio.responses": logging.CRITICAL,
     "peewee": logging.WARNING,
 }
-#: Own rule: between two looks of a server that is not there, at most a minute.
-_LONGEST_PAUSE_S: Final = 60.0
 
 
 @dataclass(frozen=True)
@@ -199,7 +197,7 @@ async def _log_in(client: AsyncClient, account: Account, password: str) -> None:
 
 async def _ask_until_answered(ask: Any) -> Any:
     """The answer to `ask()`, repeated while the server is away or asks to wait."""
-    backoff, trouble = Backoff(longest_s=_LONGEST_PAUSE_S), Trouble("signing in")
+    backoff, trouble = Backoff(), Trouble("signing in")
     while True:
         try:
             answer = await ask()

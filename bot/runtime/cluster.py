@@ -15,7 +15,7 @@ from bot.dialogue.events import MeasuredKind
 from bot.runtime.cluster_task import OUTCOMES, Reply, measure_there
 from bot.runtime.orders import ORDERS, FrameLimits, Order
 from bot.runtime.outcomes import Outcome, Picture, is_picture
-from bot.runtime.pauses import pause_s
+from bot.runtime.pauses import loop_time_s, pause_s
 from bot.runtime.ports import FrameChecker
 from bot.runtime.trouble import Trouble
 from core.errors import FrameFault
@@ -121,7 +121,7 @@ class Cluster:
     async def _connected(self) -> Client | None:
         """The cluster, looked for again when it is time; None while it is away."""
         async with self._connecting:
-            if self._client is None and _time_s() >= self._again_s:
+            if self._client is None and loop_time_s() >= self._again_s:
                 try:
                     await self._connect()
                 except Exception as error:  # the library raises what its many parts raise
@@ -149,7 +149,7 @@ class Cluster:
     async def _gone(self) -> None:
         """Do without the cluster for a while."""
         self._failures += 1
-        self._again_s = _time_s() + pause_s(self._failures)
+        self._again_s = loop_time_s() + pause_s(self._failures)
         await self._leave()
 
     async def _leave(self) -> None:
@@ -189,8 +189,3 @@ def _outcome(reply: Reply) -> Outcome:
         return Outcome(fault=FrameFault.CRASHED)
     named = tuple(Picture(one, data) for one, data in zip(shown, pictures, strict=True))
     return replace(outcome, pictures=named)
-
-
-def _time_s() -> float:
-    """Time of the event loop's clock, which no change of the date moves [s]."""
-    return asyncio.get_running_loop().time()

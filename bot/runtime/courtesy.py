@@ -11,7 +11,7 @@ from typing import Final
 
 from bot.dialogue.events import Event, FrameChecked, FramesMeasured, TimerFired
 from bot.runtime.faults import where_it_broke
-from bot.runtime.pauses import Wake
+from bot.runtime.pauses import Wake, loop_time_s
 from bot.runtime.ports import Transport
 
 _LOG: Final = logging.getLogger(__name__)
@@ -51,24 +51,16 @@ class Courtesy:
         if self._read:
             self._unmarked.ring()
 
-    def begins(self, room_id: str) -> None:
-        """Slow work begins in a room."""
-        self._at_work[room_id] += 1
-        self._wake.ring()
-
-    def ends(self, room_id: str) -> None:
-        """Slow work ends in a room."""
-        self._at_work -= Counter({room_id: 1})
-        self._wake.ring()
-
     @contextmanager
     def at_work(self, room_id: str) -> Iterator[None]:
         """Slow work is done in a room in here."""
-        self.begins(room_id)
+        self._at_work[room_id] += 1
+        self._wake.ring()
         try:
             yield
         finally:
-            self.ends(room_id)
+            self._at_work -= Counter({room_id: 1})
+            self._wake.ring()
 
     async def run(self) -> None:
         """Set marks until cancelled."""
@@ -87,7 +79,7 @@ class Courtesy:
                 await self._try(self._transport.mark_read(room_id, event_id))
 
     async def _set_typing(self) -> None:
-        now_s = asyncio.get_running_loop().time()
+        now_s = loop_time_s()
         for room_id in list(self._at_work):
             if now_s - self._shown.get(room_id, -_RENEW_S) >= _RENEW_S:
                 self._shown[room_id] = now_s

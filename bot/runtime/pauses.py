@@ -10,14 +10,23 @@ from typing import Final
 LONGEST_S: Final = 60.0
 
 
-def pause_s(failures: int, first_s: float = 1.0) -> float:
+def loop_time_s() -> float:
+    """Time of the event loop's clock, which no change of the date moves [s]."""
+    return asyncio.get_running_loop().time()
+
+
+def pause_s(failures: int, first_s: float = 1.0, longest_s: float = LONGEST_S) -> float:
     """The pause after so many failures in a row [s]: doubling, bounded, half of it jitter.
+
+    Half of it is jitter, so that not all who failed together come back together.
 
     Args:
         failures: 1 or more.
         first_s: the longest first pause [s].
+        longest_s: no pause is longer [s].
     """
-    ceiling = min(LONGEST_S, first_s * 2.0 ** min(failures - 1, 30))
+    # 2^30 s is past any ceiling, and the exponent stays small.
+    ceiling = min(longest_s, first_s * 2.0 ** min(failures - 1, 30))
     return ceiling * random.uniform(0.5, 1.0)  # noqa: S311  (nothing to guess)
 
 

@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-import asyncio
 import json
 from collections.abc import Callable, Iterable
 from dataclasses import dataclass, field, replace
@@ -15,7 +14,7 @@ from bot.dialogue.events import Origin
 from bot.dialogue.texts import speaking
 from bot.dialogue.texts.languages import ENGLISH
 from bot.runtime.faults import where_it_broke
-from bot.runtime.pauses import Wake
+from bot.runtime.pauses import Wake, loop_time_s
 from bot.runtime.results import new_id
 from bot.runtime.trouble import Trouble
 from bot.store.rows import (
@@ -106,7 +105,7 @@ class Progress:
 
     def resume(self, rows: Iterable[ProgressRow], jobs: Iterable[JobRow]) -> None:
         """Take up messages that a stop has left, with the work that is still to do."""
-        now_s = _time_s()
+        now_s = loop_time_s()
         for row in rows:
             batch = _Batch(row.key, row.key.thread_key or None, now_s, row=row)
             batch.finished = batch.total = row.total
@@ -125,7 +124,7 @@ class Progress:
                 continue
             batch = self._batches.get(job.key)
             if batch is None:
-                batch = _Batch(job.key, thread_of_answer(job.origin), _time_s())
+                batch = _Batch(job.key, thread_of_answer(job.origin), loop_time_s())
                 self._batches[job.key] = batch
             batch.language = _language(job)
             batch.total += _frames(job)
@@ -154,7 +153,7 @@ class Progress:
     async def run(self) -> None:
         """Tell until cancelled."""
         while True:
-            now_s = _time_s()
+            now_s = loop_time_s()
             waits = [await self._look_at(batch, now_s) for batch in list(self._batches.values())]
             await self._wake.sleep(min((wait for wait in waits if wait is not None), default=None))
 
@@ -183,7 +182,7 @@ class Progress:
         message = self._message(batch)
         row = ProgressRow(message.row_id, batch.key, batch.done, batch.total)
         written = await self._store.show_progress(row, message)
-        batch.row, batch.next_s = row, _time_s() + EVERY_S
+        batch.row, batch.next_s = row, loop_time_s() + EVERY_S
         self._hand_on(written)
 
     async def _change(self, batch: _Batch, row: ProgressRow) -> float | None:
@@ -192,7 +191,7 @@ class Progress:
         if changed is None:
             return _ON_ITS_WAY_S
         batch.row, message = changed
-        batch.next_s = _time_s() + EVERY_S
+        batch.next_s = loop_time_s() + EVERY_S
         self._hand_on(Written(messages=(message,)))
         return None
 
@@ -201,7 +200,7 @@ class Progress:
         if batch.row is not None:
             written = await self._store.end_progress(batch.row, self._taking_back(batch))
         if batch.left:  # more came meanwhile: it begins anew
-            batch.row, batch.next_s, batch.since_s = None, 0.0, _time_s()
+            batch.row, batch.next_s, batch.since_s = None, 0.0, loop_time_s()
             self._wake.ring()
         else:
             del self._batches[batch.key]
@@ -249,8 +248,3 @@ def _language(job: JobRow) -> str:
     order = json.loads(job.input)
     options = order.get("options", order)
     return str(options.get("language", ENGLISH))
-
-
-def _time_s() -> float:
-    """Time of the event loop's clock, which no change of the date moves [s]."""
-    return asyncio.get_running_loop().time()

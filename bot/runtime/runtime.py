@@ -25,7 +25,7 @@ from bot.runtime.sender import Sender
 from bot.runtime.timers import Timers
 from bot.runtime.trouble import Troubles
 from bot.runtime.workers import Dialogue, Workers
-from bot.store.rows import InboxRow, OwnMessage, Written, thread_of_answer
+from bot.store.rows import OwnMessage, Written, thread_of_answer
 
 _LOG: Final = logging.getLogger(__name__)
 
@@ -84,7 +84,7 @@ class Runtime:
             terms=Granting(around.store, around.files, limits).terms_of,
             trouble=troubles.store,
         )
-        self._timers = Timers(around.store, clock, self._take_up, troubles.store)
+        self._timers = Timers(around.store, clock, self._workers.put, troubles.store)
         self._progress = Progress(
             around.store,
             dialogue.progress,
@@ -163,7 +163,7 @@ class Runtime:
         """Store events and the sync token in one transaction; known event ids are ignored."""
         rooted = [in_its_thread(event) for event in await self._found_again(events)]
         rows = await self._around.store.take_in(rooted, sync_token, self._clock())
-        self._take_up(rows)
+        self._workers.put(rows)
         self._courtesy.has_read(row.event for row in rows)
 
     async def _found_again(self, events: Sequence[Event]) -> list[Event]:
@@ -235,9 +235,6 @@ class Runtime:
         self._jobs.put(written.jobs)
         self._timers.put(written.timers)
         self._workers.put(written.inbox)
-
-    def _take_up(self, rows: tuple[InboxRow, ...]) -> None:
-        self._workers.put(rows)
 
     def _hand_on(self, written: Written) -> None:
         """Pass what was written to those who work on it next, without another look at the store."""

@@ -14,7 +14,7 @@ from sqlalchemy.exc import SQLAlchemyError
 from bot.runtime.delivery import Delivery
 from bot.runtime.faults import where_it_broke
 from bot.runtime.lanes import Lane, RoomQueue, lane_of
-from bot.runtime.pauses import Wake, pause_s
+from bot.runtime.pauses import Wake, loop_time_s, pause_s
 from bot.runtime.ports import (
     SendLaterError,
     SendRefusedError,
@@ -83,7 +83,7 @@ class Sender:
     @property
     def under_way(self) -> bool:
         """Whether some message is on its way, or would go at once."""
-        may_go = partial(self._may_go, _time_s())
+        may_go = partial(self._may_go, loop_time_s())
         return any(
             room.in_flight or any(may_go(lane_of(row)) for row in room.waiting.values())
             for room in self._rooms.values()
@@ -124,7 +124,8 @@ class Sender:
         """Send until cancelled."""
         async with asyncio.TaskGroup() as group:
             while True:
-                now_s = _time_s()  # one moment for both, so that no end of a pause falls between
+                # One moment for both, so that no end of a pause falls between.
+                now_s = loop_time_s()
                 for room, row in self._going(now_s):
                     group.create_task(self._send(room, row))
                 await self._wake.sleep(self._next_end_s(now_s))
@@ -148,7 +149,7 @@ class Sender:
         """How long until a pause ends that had not ended at that moment [s]; None: no pause."""
         ends = (end for end in (*self._paused.values(), self._all_paused) if end > now_s)
         first = min(ends, default=None)
-        return None if first is None else max(0.0, first - _time_s())
+        return None if first is None else max(0.0, first - loop_time_s())
 
     async def _send(self, room: RoomQueue, row: OutboxRow) -> None:
         pause = await self._attempt(row)
@@ -158,7 +159,7 @@ class Sender:
             self._paused.pop(lane_of(row), None)
         else:
             room.put_back(row)
-            self._paused[lane_of(row)] = _time_s() + pause
+            self._paused[lane_of(row)] = loop_time_s() + pause
         self._tidy()
 
     def _tidy(self) -> None:
@@ -212,17 +213,17 @@ class Sender:
             return min(pause, _URGENT_PAUSE_S)
         if not error.limited:  # it is this room's affair
             return pause
-        self._all_paused = max(self._all_paused, _time_s() + error.retry_after_s)
+        self._all_paused = max(self._all_paused, loop_time_s() + error.retry_after_s)
         return error.retry_after_s
 
     def _unreachable(self, row: OutboxRow, error: UnreachableError) -> float:
         """The pause while nobody answers [s]; the other messages need not try for themselves."""
         self._troubles.sending.met(kind_of(error))
         self._width = 1
-        if self._all_paused <= _time_s():  # what was on its way at the same time counts once
+        if self._all_paused <= loop_time_s():  # what was on its way at the same time counts once
             self._outages += 1
-            self._all_paused = _time_s() + pause_s(self._outages)
-        pause = max(0.0, self._all_paused - _time_s())
+            self._all_paused = loop_time_s() + pause_s(self._outages)
+        pause = max(0.0, self._all_paused - loop_time_s())
         return min(pause, _URGENT_OUTAGE_S) if row.urgent else pause
 
     def _failed(self, row: OutboxRow, error: Exception) -> float:
@@ -245,8 +246,3 @@ class Sender:
                 return
         where = where_it_broke(error)
         _LOG.error("message %s to %s is given up: %s", row.row_id, row.key.room_id, where)
-
-
-def _time_s() -> float:
-    """Time of the event loop's clock, which no change of the date moves [s]."""
-    return asyncio.get_running_loop().time()

@@ -37,11 +37,6 @@ class Trouble:
         self._is_told = False  # whether there is a line of the trouble that lasts
         self._kinds: Counter[str] = Counter()  # since the last line
 
-    @property
-    def lasts(self) -> bool:
-        """Whether the last try failed."""
-        return self._began_s is not None
-
     def met(self, kind: str) -> None:
         """It failed.
 

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import json
 from collections.abc import Mapping
-from datetime import UTC, datetime, timedelta
+from datetime import UTC, datetime
 from typing import Any, Final
 
 from sqlalchemy import (
@@ -31,9 +31,6 @@ _TABLES: Final[Mapping[Part, Table]] = {
     Part.PLACE: PLACES,
     Part.ROOM: ROOMS,
 }
-
-#: For how long it is known where shared frames lie, as for stored pictures (own rule).
-MEDIA_KEPT: Final = timedelta(days=30)
 
 
 #: By which columns of a conversation's key a part is found.

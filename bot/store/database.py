@@ -149,7 +149,7 @@ def migrate(connection: Connection, target: str = "head") -> None:
     known = {script.revision for script in scripts.walk_revisions()} | {None, "head"}
     for schema in (found_schema(connection), target):
         if schema not in known:
-            raise SchemaNewerError(str(schema), str(scripts.get_current_head()))
+            raise SchemaNewerError(str(schema), newest_schema())
     command.upgrade(config, target)
 
 

@@ -2,15 +2,11 @@
 
 from __future__ import annotations
 
-from datetime import datetime, timedelta
-from typing import Final
+from datetime import datetime
 
 from sqlalchemy import Connection, delete, select
 
 from bot.store.tables import CONVERSATIONS, PEOPLE, PLACES, ROOMS
-
-#: What is known of a person goes after so long without a word (own rule: a walk a year keeps it).
-SILENT: Final = timedelta(days=400)
 
 
 def forget_silent(connection: Connection, before: datetime) -> None:

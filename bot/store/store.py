@@ -29,7 +29,7 @@ from bot.store.rows import (
     TimerRow,
     Written,
 )
-from bot.store.silence import SILENT, forget_silent
+from bot.store.silence import forget_silent
 
 
 class Store:
@@ -260,9 +260,7 @@ class Store:
             lambda connection: outbox.question_of(connection, key, event_id)
         )
 
-    async def expire(
-        self, now: datetime, silent: timedelta = SILENT, kept: timedelta = contexts.MEDIA_KEPT
-    ) -> tuple[str, ...]:
+    async def expire(self, now: datetime, silent: timedelta, kept: timedelta) -> tuple[str, ...]:
         """Take out what is past its time; the names of the files to delete come back.
 
         Args:

@@ -235,9 +235,8 @@ async def test_typing_is_renewed(world: World, monkeypatch: pytest.MonkeyPatch) 
     """The mark lasts as long as the work, although the homeserver hides it by itself."""
     monkeypatch.setattr(courtesy_module, "_RENEW_S", 0.01)
     async with world.running() as runtime:
-        runtime._courtesy.begins("!gorge:mill.example")
-        await _until(lambda: len(world.server.marks) > 3)
-        runtime._courtesy.ends("!gorge:mill.example")
+        with runtime._courtesy.at_work("!gorge:mill.example"):
+            await _until(lambda: len(world.server.marks) > 3)
         await _until(lambda: world.server.marks[-1].startswith("typing False"))
 
 

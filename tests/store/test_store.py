@@ -241,9 +241,10 @@ async def test_what_is_past_its_time_goes(store: Store, url: str) -> None:
     await store.finish_job(
         more, NOW, pictures=(PictureRow("new.png", PERSON, NOW + timedelta(days=900)),)
     )
-    assert await store.expire(later - timedelta(seconds=0.5)) == ("old.png",)
+    kept = timedelta(days=400), timedelta(days=30)
+    assert await store.expire(later - timedelta(seconds=0.5), *kept) == ("old.png",)
     assert await store.picture_names() == ("new.png",)
-    await store.expire(later)
+    await store.expire(later, *kept)
     database = Database(url)
     known = await database.read(
         lambda connection: connection.execute(sa.select(HANDLED.c.taken_at)).scalars().all()
