@@ -144,6 +144,9 @@ class Conversation(Stored):
     sheltered_at: AwareDatetime | None = None
     #: Somebody may stand where nobody should: no settings until they say that nobody does.
     closed: bool = False
+    #: What kind of place that is, and whether only others than who wrote were there.
+    closed_kind: str = ""
+    closed_others: bool = False
     last_at: AwareDatetime | None = None
     #: A message that waits while "go on or new?" is open.
     held_text: str | None = None

@@ -10,7 +10,7 @@ from bot.dialogue import taps
 from bot.dialogue.actions import Action, Say
 from bot.dialogue.compose import Part, Role, message
 from bot.dialogue.context import Context, Snapshot
-from bot.dialogue.danger import Danger, Level, anyone_out_there, read_danger
+from bot.dialogue.danger import Danger, Level, read_danger
 from bot.dialogue.danger.cry import Cry, cry_of
 from bot.dialogue.events import (
     Event,
@@ -183,8 +183,7 @@ def _danger_in(turn: Turn, text: str) -> Danger | None:
         return None
     if emergency.is_held(turn):
         return danger if danger.certain and not all_safe.clears(turn, text, danger) else None
-    left = closed_place.is_open(turn) and anyone_out_there(text) is False
-    return danger if danger.certain or not left else None
+    return None if closed_place.left(turn, text, surely=danger.certain) else danger
 
 
 def _warned(turn: Turn, origin: Origin, text: str, danger: Danger | None) -> bool:

@@ -73,13 +73,14 @@ _LEFT_BEHIND: Final = re.compile(
 _WORD: Final = re.compile(r"[^\W\d_]+")
 
 
-def is_only_good(rest: str) -> bool:
+def is_only_good(rest: str, also: frozenset[str] = frozenset()) -> bool:
     """Whether what is left of a message beside its good news tells of nothing else.
 
     Args:
         rest: the message in plain letters, without the words that say who is safe.
+        also: more words that tell of nobody's trouble there.
     """
-    return set(_WORD.findall(_LEFT_BEHIND.sub(" ", rest))) <= _KNOWN
+    return set(_WORD.findall(_LEFT_BEHIND.sub(" ", rest))) <= _KNOWN | also
 
 
 def without(said: str, patterns: Iterable[re.Pattern[str]]) -> str:

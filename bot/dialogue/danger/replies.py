@@ -9,11 +9,13 @@ from enum import Enum
 from functools import lru_cache
 from typing import Final
 
+from bot.dialogue.danger.came_away import came_away, speaks_for_one
 from bot.dialogue.danger.english.replies import REPLIES as ENGLISH
 from bot.dialogue.danger.folding import folded
 from bot.dialogue.danger.german.replies import REPLIES as GERMAN
 from bot.dialogue.danger.good_news import is_only_good, without
 from bot.dialogue.danger.kinds import DangerKind
+from bot.dialogue.danger.left_open import leaves_open
 from bot.dialogue.danger.meaning import all_cues
 from bot.dialogue.danger.spanish.replies import REPLIES as SPANISH
 from bot.dialogue.danger.spelling import sentences
@@ -196,17 +198,22 @@ def explained(text: str, kind: DangerKind) -> Safe | None:
     return Safe.RETRACTED if nobody and said else None
 
 
-def anyone_out_there(text: str) -> bool | None:
+def anyone_out_there(text: str, kind: str = "", *, others: bool = False) -> bool | None:
     """What a reply to "is anyone out there now?" says.
 
     Args:
         text: the message as typed, in any of Linn's languages.
+        kind: what kind of place that is, by its value; "" where it is not known.
+        others: whether only others than who writes were there.
 
     Returns:
         True when somebody is, False when nobody is, None where it says neither.
     """
     all_safe = who_is_safe(text) is Safe.ALL and not tells_of_staying(text)
-    if all_safe or _says_nobody(text) or _is_joke(text):
+    if came_away(text, kind, others=others) or _is_joke(text):
+        return False
+    doubtful = leaves_open(text) or (others and speaks_for_one(text))
+    if not doubtful and (all_safe or _says_nobody(text)):
         return False
     return True if _says_yes(text) else None
 
@@ -223,6 +230,8 @@ def in_danger(text: str, *, others: bool) -> bool | None:
     """
     fine = {Safe.ALL, Safe.RETRACTED, Safe.THEY, Safe.ONE} | (set() if others else {Safe.OWN})
     if _says_nobody(text) or who_is_safe(text) in fine or _is_whole(text, "fine"):
+        return False
+    if came_away(text, DangerKind.WADING.value, others=others):
         return False
     if _has(text, "meant") and "?" not in text:
         return False

@@ -5,6 +5,8 @@ from __future__ import annotations
 from typing import Final
 
 from bot.dialogue.danger import Safe, anyone_out_there, who_is_safe
+from bot.dialogue.danger.came_away import came_away, speaks_of_another
+from bot.dialogue.danger.left_open import leaves_open, without_setting_asked
 from bot.dialogue.events import TextReceived
 from bot.dialogue.meaning.asides import Aside, aside_of
 from bot.dialogue.meaning.asking import asks
@@ -43,6 +45,25 @@ def is_open(turn: Turn) -> bool:
     return turn.context.conversation.closed
 
 
+def left(turn: Turn, text: str, *, surely: bool) -> bool:
+    """Whether a message says that nobody is there any more; surely, if it says nothing else."""
+    if not is_open(turn):
+        return False
+    conversation = turn.context.conversation
+    if came_away(text, conversation.closed_kind, others=conversation.closed_others):
+        return True
+    return not surely and _anyone(turn, text) is False
+
+
+def _anyone(turn: Turn, text: str) -> bool | None:
+    """Whether somebody is there, by what is known of the place and of who went there."""
+    conversation = turn.context.conversation
+    said, others = without_setting_asked(text), conversation.closed_others
+    if not others and speaks_of_another(said):
+        return None
+    return anyone_out_there(said, conversation.closed_kind, others=others)
+
+
 def leads_to_no_settings(said: str, command: str | None) -> bool:
     """Whether a message is answered whatever stands open: it brings no settings.
 
@@ -74,7 +95,7 @@ def holds_back(turn: Turn, event: TextReceived, said: str, command: str | None) 
     """
     if not is_open(turn) or leads_to_no_settings(said, command) or is_for_an_interruption(turn):
         return False
-    value = answered(event)
+    value = answered(turn, event)
     if value is not None:
         turn.remember_for_back()
         if number_answer(event.text) is None:  # "I'm at the railing, 150 ft off"
@@ -99,14 +120,14 @@ def _without_settings(turn: Turn, said: Said) -> bool:
     return True
 
 
-def answered(event: TextReceived) -> str | None:
+def answered(turn: Turn, event: TextReceived) -> str | None:
     """The option that a message chooses, by its number or in words; assent to advice is none."""
     if event.answers not in {None, _QUESTION}:
         return None
-    out = anyone_out_there(event.text)
+    out = _anyone(turn, event.text)
     if out is not None:
         return "yes" if out else "no"
-    heard_only = who_is_safe(event.text) is Safe.HEARD
+    heard_only = who_is_safe(event.text) is Safe.HEARD or leaves_open(event.text)
     return None if heard_only else chosen(QUESTIONS[_QUESTION], event.text)
 
 

@@ -6,11 +6,11 @@ from datetime import timedelta
 from typing import Final
 from zoneinfo import ZoneInfo
 
-from bot.dialogue import reckoning
 from bot.dialogue.actions import Say, SharedPlace
 from bot.dialogue.compose import Role
 from bot.dialogue.context import Doubt, Emergency, Position
 from bot.dialogue.danger import Danger, DangerKind, Level, Whose, gravest, whose
+from bot.dialogue.danger.came_away import speaks_for_oneself
 from bot.dialogue.danger.names import asks
 from bot.dialogue.danger.storm_words import tells_of_storm
 from bot.dialogue.danger.whereabouts import tells_of_being_there, tells_of_outside
@@ -18,18 +18,13 @@ from bot.dialogue.events import PlaceReceived
 from bot.dialogue.lateness import CLOCKS_DIFFER
 from bot.dialogue.meaning.visit_words import speaks_of_day_to_come
 from bot.dialogue.steps.anywhere import repeat
+from bot.dialogue.steps.safety import safe_picture
 from bot.dialogue.steps.visits import planning
 from bot.dialogue.texts import TEXTS, measures
 from bot.dialogue.turn import Turn
 from bot.dialogue.walk_state import Question
-from core.framing import section_focal_mm
 from core.sun.zone import zone_name
 
-#: What a safe picture of the crest shows [m] where its width is unknown (own rule: about the
-#: width of a small fall's crest).
-_SHOWN_M: Final = 12.0
-#: A place nearer to the fall than this is not taken for a safe one [m] (own rule).
-_AWAY_M: Final = 10.0
 #: So long a storm may go on over who has taken shelter (own rule).
 _SHELTERED: Final = timedelta(hours=3)
 
@@ -54,12 +49,24 @@ def answer(turn: Turn, danger: Danger, text: str) -> None:
             _show_on_map(turn)
         _hold(turn, danger.kind.value, whose(text, danger.kind))
     elif turn.context.conversation.emergency is None:
-        _safe_picture(turn)
+        safe_picture.offer(turn)
         if not _is_planned(turn, text):
-            turn.change_conversation(closed=True)
-            turn.ask("out_there")
+            _close(turn, danger, text)
         return
     ask_again(turn)
+
+
+def _close(turn: Turn, danger: Danger, text: str) -> None:
+    """Close that place; of two kinds none is known, and who writes may be there from then on."""
+    before = turn.context.conversation
+    others = not whose(text, danger.kind).own and not speaks_for_oneself(text)
+    same = not before.closed or before.closed_kind == danger.kind.value
+    turn.change_conversation(
+        closed=True,
+        closed_kind=danger.kind.value if same else "",
+        closed_others=others and (before.closed_others or not before.closed),
+    )
+    turn.ask("out_there")
 
 
 def _say_age(turn: Turn) -> None:
@@ -181,25 +188,6 @@ def _show_on_map(turn: Turn) -> None:
                 shared_at=position.shared_at,
             ),
         )
-    )
-
-
-def _safe_picture(turn: Turn) -> None:
-    """A like picture from the walk's own place if that is known and away, else advice."""
-    facts = turn.facts
-    if facts.distance_m is None or facts.distance_m < _AWAY_M:
-        phone = reckoning.is_phone(facts)
-        turn.say(Role.CHECK, "danger.from_afar_phone" if phone else "danger.from_afar")
-        return
-    sensor = reckoning.sensor_of(facts)
-    shown_m = facts.fall_width_m or _SHOWN_M
-    focal_mm = section_focal_mm(shown_m, facts.distance_m, sensor.long_mm, 0.0)
-    turn.say(
-        Role.CHECK,
-        "danger.from_there",
-        distance=measures.length(facts.distance_m, turn.units),
-        focal=measures.focal(focal_mm, sensor.crop_factor),
-        shown=measures.length(shown_m, turn.units),
     )
 
 
