@@ -74,8 +74,10 @@ class Delivery:
 
     async def _find(self, row: OutboxRow) -> str | None:
         """Look for an earlier try in the room, if the server may have forgotten its id."""
-        old = self._clock() - row.created_at > SURE_OF_TRANSACTION
-        if not old and row.scope == self._transport.scope:
+        age = self._clock() - row.created_at
+        # Written in the future: the clock was set back, and nobody knows how old it is.
+        sure = timedelta(0) <= age <= SURE_OF_TRANSACTION
+        if sure and row.scope == self._transport.scope:
             return None
         async with asyncio.timeout(REQUEST_S):
             return await self._transport.find_sent(row.key.room_id, row.row_id, row.created_at)

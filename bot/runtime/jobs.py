@@ -8,13 +8,13 @@ from collections import Counter
 from collections.abc import Callable, Collection, Iterable, Mapping
 from dataclasses import dataclass, replace
 from datetime import datetime, timedelta
-from typing import Final, Protocol
+from typing import Final, NamedTuple, Protocol
 
 from sqlalchemy.exc import SQLAlchemyError
 
 from bot.runtime.ending import Endings
 from bot.runtime.faults import where_it_broke
-from bot.runtime.pauses import Wake, pause_s
+from bot.runtime.pauses import Wake, loop_time_s, pause_s
 from bot.runtime.ports import SendLaterError, SendUncertainError, UnreachableError, kind_of
 from bot.runtime.trouble import Troubles
 from bot.runtime.turns import Fairness
@@ -27,6 +27,9 @@ _LOG: Final = logging.getLogger(__name__)
 _ATTEMPTS: Final = 3
 #: Work that was put off so often is given up (own rule): with the longest pause, about an hour.
 _DELAYS: Final = 60
+#: No work is put off for longer [s] (own rule: no homeserver is waited for longer, see
+#: `bot.matrix.backoff`); what seems due later was put off before the clock was set back.
+_LONGEST_S: Final = 900.0
 #: While nobody answers at all, no more delays than these count (own rule): the longest pause is
 #: reached by then, and a night without a server loses no frame.
 _UNCOUNTED: Final = 7
@@ -77,6 +80,16 @@ class Bound:
         return cls(lambda: number, lambda: number)
 
 
+class _Waiting(NamedTuple):
+    """A job, and from when on it may begin, by the event loop's clock [s].
+
+    Somebody may set the clock of the machine while a job waits; that moves no work.
+    """
+
+    job: JobRow
+    from_s: float
+
+
 class Jobs:
     """Does slow work, so much of each kind at the same time; people take turns.
 
@@ -109,7 +122,7 @@ class Jobs:
         self._clock = clock
         self._hand_on = hand_on
         self._troubles = troubles
-        self._waiting: list[JobRow] = []
+        self._waiting: list[_Waiting] = []
         self._running: Counter[JobKind] = Counter()
         self._running_of: Counter[tuple[JobKind, str]] = Counter()
         self._order = Fairness()
@@ -124,8 +137,14 @@ class Jobs:
 
     def put(self, jobs: Iterable[JobRow]) -> None:
         """Take jobs that are in the store."""
-        self._waiting += jobs
+        self._waiting += [self._from_now_on(job) for job in jobs]
         self._wake.ring()
+
+    def _from_now_on(self, job: JobRow) -> _Waiting:
+        """The job with its moment; one that was never begun may begin at once."""
+        is_put_off = job.attempts or job.delays
+        wait_s = (job.due - self._clock()).total_seconds() if is_put_off else 0.0
+        return _Waiting(job, loop_time_s() + (wait_s if 0.0 < wait_s <= _LONGEST_S else 0.0))
 
     async def run(self) -> None:
         """Work until cancelled."""
@@ -139,16 +158,17 @@ class Jobs:
         """Leave jobs that are no longer in the store, whether they have begun or not."""
         if not job_ids:
             return
-        for job in self._waiting:
+        for job, _ in self._waiting:
             if job.job_id in job_ids:
                 self._over(job.job_id)
-        self._waiting = [job for job in self._waiting if job.job_id not in job_ids]
+        self._waiting = [one for one in self._waiting if one.job.job_id not in job_ids]
         self._endings.end(job_ids)
 
     def _take(self) -> list[JobRow]:
         """The jobs that may begin, as far as the bounds go, each person's in turn."""
-        now = self._clock()
-        due = sorted((job for job in self._waiting if job.due <= now), key=lambda job: job.due)
+        now_s = loop_time_s()
+        waiting = sorted(self._waiting, key=lambda one: one.from_s)
+        due = [job for job, from_s in waiting if from_s <= now_s]
         taken = []
         while free := [job for job in due if self._has_room(job)]:
             person_id = self._order.next(job.key.person_id for job in free)
@@ -158,7 +178,7 @@ class Jobs:
             self._running_of[job.kind, person_id] += 1
             due.remove(job)
             taken.append(job)
-        self._waiting = [job for job in self._waiting if job not in taken]
+        self._waiting = [one for one in self._waiting if one.job not in taken]
         return taken
 
     def _has_room(self, job: JobRow) -> bool:
@@ -170,9 +190,8 @@ class Jobs:
 
     def _next_s(self) -> float | None:
         """How long until a job may begin [s]; where a kind is full, the end of one rings."""
-        now = self._clock()
-        free = (job for job in self._waiting if self._has_room(job))
-        waits = [max(0.0, (job.due - now).total_seconds()) for job in free]
+        now_s = loop_time_s()
+        waits = [max(0.0, from_s - now_s) for job, from_s in self._waiting if self._has_room(job)]
         return min(waits, default=None)
 
     async def _do(self, job: JobRow) -> None:
@@ -188,7 +207,7 @@ class Jobs:
         if again is None:
             self._over(job.job_id)
         else:
-            self._waiting.append(again)
+            self._waiting.append(self._from_now_on(again))
         if not self.busy:
             self._order.forget()
         self._hand_on(Written())

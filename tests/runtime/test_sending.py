@@ -139,8 +139,9 @@ class Watching(FakeTransport):
         (timedelta(minutes=30), "DEVICE", True, 1),
         (timedelta(minutes=5), "OTHER", True, 1),
         (timedelta(minutes=30), "DEVICE", False, 1),
+        (timedelta(hours=-1), "DEVICE", True, 1),
     ],
-    ids=["id still known", "too long ago", "another device", "never arrived"],
+    ids=["id still known", "too long ago", "another device", "never arrived", "clock set back"],
 )
 async def test_an_old_uncertain_message_is_looked_for_before_it_is_sent_again(
     world: World, later: timedelta, scope: str, *, arrived: bool, looks: int
