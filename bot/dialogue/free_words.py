@@ -28,6 +28,7 @@ def answer(turn: Turn, said: Said, expecting: frozenset[str]) -> None:
     """
     noted = access.note(turn, said.english) | composition.hear(turn, said.english)
     noted |= manner.note_hands(turn, said.typed)
+    said = said._replace(english=what_if.as_trial(turn, said.english))
     rest = questions_asked.answer(turn, said)
     if rest is not None:
         expecting = frozenset()  # a bare number beside a question answers nothing

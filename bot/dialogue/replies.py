@@ -66,7 +66,9 @@ _NOT_LOST: Final = re.compile(
 #: Of these, "clean" and "gone" say nothing of the warning.
 _NOT_OF_THE_WARNING: Final = re.compile(
     r"\b(?:edges?|borders?|corners?|sides?|frames?|lens|glass|filter|branch(?:es)?|twigs?|sky"
-    r"|wind|breeze|leaves|ferns?)\b"
+    r"|wind|breeze|leaves|ferns?"
+    r"|spray(?: is| gets| goes| comes| blows)*(?: all)? (?:everywhere|over|on everything)"
+    r"|everything(?: is| gets)* (?:wet|soaked|dripping))\b"
 )
 #: By question and option: words that name it.
 _HEARD: Final[Mapping[str, Mapping[str, str]]] = {

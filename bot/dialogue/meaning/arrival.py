@@ -37,6 +37,17 @@ _ARRIVED: Final = exactly(
     rf"(?:en|a|al|junto|ante|bajo)\b(?: \w+){{0,3}}? {_WATER}{_CON}",
     rf"{_OK}(?:ya )?(?:estoy|estamos) (?:aquí|allí)|{_OK}acabo de llegar",
 )
+#: The clause of a longer message that ends a plan: "ok we are here now. It's cloudy".
+_HERE: Final = exactly(
+    rf"{_OK}{_BE} (?:finally |now |just )*(?:here|there|at the (?:water)?falls?)"
+    r"(?: (?:now|at last|finally))*",
+    rf"{_OK}(?:i|we)?(?:'ve| have)? ?(?:just |finally |now )*(?:arrived|made it|got here)"
+    r"(?: (?:now|here|at last|at the (?:water)?falls?))*",
+    rf"{_OK}(?:(?:ich bin|wir sind|sind|bin) (?:jetzt |nun |endlich )*(?:da|hier|dort|angekommen))"
+    r"(?: (?:jetzt|nun))?",
+    rf"{_OK}(?:ya )?(?:estoy|estamos) (?:ya |ahora )*(?:aquí|allí)(?: ya)?",
+    rf"{_OK}(?:ya )?(?:hemos llegado|he llegado|llegamos)(?: ya)?",
+)
 #: What tells of a frame, or of its fault.
 _OF_A_FRAME: Final = any_of(
     r"too|lost|looks?|looking|picture|frame|photo|shot|image|came|turned|mush\w*|blur\w*|soft|white"
@@ -74,3 +85,13 @@ def is_arrival(text: str) -> bool:
     rest = [clause for clause in clauses if clause not in told]
     others = [one for one in rest if command_of(one) not in {"now", "hello", "help"}]
     return bool(told) and not others and not _OF_A_FRAME.search(said)
+
+
+def says_here(text: str) -> bool:
+    """Whether a clause of a message says that somebody has arrived, whatever else it tells.
+
+    Args:
+        text: as typed, in any of Linn's languages.
+    """
+    said = plain(text, " .!,")
+    return any(_HERE.match(clause) for clause in _CLAUSE.split(said))

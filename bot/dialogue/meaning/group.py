@@ -89,6 +89,7 @@ _NUMBERED: Final = (
 )
 _WHO: Final = (
     rf"(?:{_NUMBERED} ?\d{{1,2}}"
+    r"|(?:another )?one of (?:mine|them|the others)"
     rf"|(?:the|one|a|another|my|our) (?:of my (?:\w+ )?)?(?:\w+ )?(?:{KIN}|{STRANGER}|participant"
     r"|beginner)s?(?: \d{1,2})?"
     r"|(?:der|die|ein|eine|mein|meine|el|la|un|una|mi) (?:\w+ )?(?:schüler(?:in)?|teilnehmer(?:in)?"
@@ -124,11 +125,23 @@ _PHONE_PERSON: Final = any_of(
 )
 
 
+#: Where the words for somebody's kit end, and something else is said or asked.
+_KIT_ENDS: Final = re.compile(r"[.;?!] |, (?=(?:i|i've|what|which|how|can|should|mine)\b)")
+#: "Her f-number please", "and what time for him".
+_THEIRS: Final = re.compile(
+    r"(?:\w+'? ){0,4}?(?:(?:her|his|their) (?:f-?(?:number|stop)|aperture|iso|time"
+    r"|shutter(?: speed)?"
+    r"|settings?|values?|numbers?)|(?:f-?(?:number|stop)|aperture|iso|time|settings?|values?|numbers?)"
+    r" (?:for|of) (?:her|him|them))(?: please| then| now| be)*"
+)
+
+
 class Someone(NamedTuple):
-    """Another person, and the words for their kit."""
+    """Another person, the words for their kit, and what else is said."""
 
     who: str
     kit: str
+    rest: str = ""
 
 
 def is_mixed(text: str) -> bool:
@@ -168,6 +181,14 @@ def asks_for_formats(text: str) -> bool:
 def someone(text: str) -> Someone | None:
     """Who else's kit a message tells of, by a name or a word for people; None for the rest."""
     found = _SOMEONE.match(plain(text, _ENDS))
-    if found is None or set(found["who"].split()) & _THINGS - {"one"} or found["who"] == "one":
+    if found is None or found["who"] == "one":
         return None
-    return Someone(found["who"], found["kit"].strip())
+    if " of " not in found["who"] and set(found["who"].split()) & _THINGS - {"one"}:
+        return None
+    kit, *rest = _KIT_ENDS.split(found["kit"].strip(), maxsplit=1)
+    return Someone(found["who"], kit, "".join(rest))
+
+
+def asks_for_theirs(text: str) -> bool:
+    """Whether a short message asks what another person, named before, is to set."""
+    return _THEIRS.fullmatch(plain(text, " .!?")) is not None

@@ -36,6 +36,8 @@ _VISIT: Final = any_of(
     r"|hike|hiking|walk|walking|head|heading|be at|leave|start|set off|plan|planning|shoot|return)",
     r"(?:going|taking|heading|driving|off) (?:to|with|on|there|up|out|my|our|the)",
     r"plan(?:ning|s)?|prepare|forecast|trip",
+    r"(?:i|we)(?:'d| would)? (?:want|like|love|hope|wish) to (?:\w+ )?(?:photograph|shoot|capture"
+    r"|take|get|see|go|visit|try)",
     r"(?:setting|card|pack|bring|need)\w*\b.* for tomorrow",
     r"(?:wir|ich) (?:\w+ )?(?:gehen?|wollen?|will|fahren?|planen?|wandern?|möchten?|gehe|starten?)",
     r"geh(?:en|e|t|'s) (?:wir|ich|es)|plan(?:en|e|t|ung)?|vorhersage|ausflug|tour|fahren wir",

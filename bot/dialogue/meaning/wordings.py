@@ -24,7 +24,8 @@ _NAMED: Final = (
         "rough_card",
         (
             r"^\W*(?:a |my |the |rough )*card(?: please| for tomorrow)+\W*$|"
-            r"\brough settings?\b|\b(?:settings?|numbers?|values?) for (?:my|the|a) card\b"
+            r"\brough settings?\b|\bmine\b.*\bwhat (?:do|should|must|shall) i (?:set|dial)\b"
+            r"|\b(?:settings?|numbers?|values?) for (?:my|the|a) card\b"
             r"|^\W*(?:and |so |ok )*(?:what|which) (?:settings?|numbers?|values?)"
             r"(?: (?:(?:do|should|shall|can|would|must|to) )?(?:(?:i|we) )?"
             r"(?:use|set|take|need|dial(?: in)?|try|start with)?)?(?: now| then| here)?\W*$"
@@ -79,7 +80,21 @@ _NAMED: Final = (
     ),
     (
         "spray",
-        r"\b(?:lens|glass|filter)\b[^.;]*\b(?:gets?|got|getting|is|was|comes?) (?:\w+ )?wet\b",
+        (
+            r"\b(?:lens|glass|filter)\b[^.;]*\b(?:gets?|got|getting|is|was|comes?) (?:\w+ )?wet\b"
+            r"|\bspray(?: is| gets| goes| comes| blows)*(?: all)? (?:everywhere|over"
+            r"|on everything)\b"
+        ),
+    ),
+    ("leaves", r"^\W*(?:and |but )?(?:wind|windy|breezy|gusts?|gusty)\W*$"),
+    (
+        "mode",
+        (
+            r"\b(?:wheel|dial|knob)\b[^.;]*\b(?:p ?a ?s ?m|a ?s ?m|p ?tv ?av ?m"
+            r"|a,? s,? (?:and )?m)\b"
+            r"|\b(?:a|p|s|m|tv|av|auto)(?: or (?:a|p|s|m|tv|av|auto)){1,3} (?:mode"
+            r"|on the (?:dial|wheel))\b"
+        ),
     ),
     (
         "polariser_turn",

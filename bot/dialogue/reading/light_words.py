@@ -7,10 +7,8 @@ from typing import Final
 from bot.dialogue.reading.phrases import any_of
 
 _GORGE: Final = r"(?:canyon|gorge|ravine|chasm|gully|glen)"
-_TREES: Final = (
-    r"(?:trees|canopy|leaves|branches|beech(?:es)?|oaks?|pines?|firs?|spruces?|birch(?:es)?"
-    r"|maples?|alders?|hemlocks?)"
-)
+_KINDS: Final = r"beech(?:es)?|oaks?|pines?|firs?|spruces?|birch(?:es)?|maples?|alders?|hemlocks?"
+_TREES: Final = rf"(?:trees|canopy|leaves|branches|{_KINDS})"
 _WOODS: Final = rf"(?:{_TREES}|woods?|forest|woodland)"
 _GLOOM: Final = r"(?:gloomy|dark|dim|murky|shadowy)"
 _BRIGHT_SUN: Final = (
@@ -132,7 +130,8 @@ LIGHTS: Final = (
             rf"(?:lots of|many|some|a few) {_TREES} (?:above|over|around) (?:us|me)",
             rf"(?:some|a few|a couple of|scattered|thin|odd|sparse) {_TREES}(?: \w+)? (?:above"
             r"|over|overhead)",
-            rf"{_TREES} overhead",
+            rf"{_TREES} overhead|(?:trees|canopy|{_KINDS}) (?:all |right )?(?:over|above) (?:us"
+            rf"|me)\b",
             rf"(?:cloud\w*|overcast|gr[ea]y)\b[^.;]{{0,24}}\b{_TREES} (?:above|over|overhead)(?: us"
             r"| me)?(?=\W*$|[,.;])",
             rf"(?:cloud\w*|overcast|gr[ea]y)\b[^.;]{{0,12}}\b(?:lots of|many) {_TREES}",

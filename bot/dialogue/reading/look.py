@@ -10,6 +10,11 @@ from bot.dialogue.reading.draft import Draft
 from bot.dialogue.reading.light_words import WINDS_WAY
 from bot.dialogue.reading.phrases import any_of, exactly
 
+#: Smooth water, soft water and a veil are a look where they are wished.
+_WISH: Final = (
+    r"(?:want|wanted|like|love|get|make|made|making|wish|after|go(?:ing)? for|prefer|hop(?:e|ing)"
+    r" for|need)"
+)
 #: The looks by their words; values of core.water.Look.
 _LOOKS: Final = (
     (
@@ -45,7 +50,18 @@ _LOOKS: Final = (
             "stringy",
         ),
     ),
-    ("silky", any_of(r"silk(?:y|en)?", "satin", r"velvet\w*")),
+    (
+        "silky",
+        any_of(
+            r"silk(?:y|en)?",
+            "satin",
+            r"velvet\w*",
+            rf"{_WISH}\b[^.;!?]{{0,30}}?(?<!too )(?<!so )(?<!not )(?<!less )(?<!dead )\bsmooth"
+            r"(?! (?:out|rocks?|stones?|slabs?|boulders?|walls?|ledges?))",
+            rf"{_WISH}\b[^.;!?]{{0,40}}?\b(?:like|as|into|of) an? (?:\w+ )?veil",
+            rf"{_WISH}\b[^.;!?]{{0,20}}?\b(?:soft|flowing),? (?:\w+ )?(?:water|look)",
+        ),
+    ),
     (
         "misty",
         any_of(

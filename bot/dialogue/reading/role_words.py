@@ -47,7 +47,8 @@ FROM_LIP: Final = (
 )
 #: What a clause before a number speaks of; the last one named counts.
 SUBJECT: Final = re.compile(
-    rf"\b(?:(?P<camera>shooting height|camera|cam|(?:sensor|lens)(?= height| level)|tripod"
+    rf"\b(?:(?P<camera>shooting height|eyes?(?= (?:height|level))|camera|cam|(?:sensor"
+    rf"|lens)(?= height| level)|tripod"
     rf"|lens(?= (?:is )?(?:above"
     rf"|over)\b))"
     rf"|(?P<lens>lens(?=(?:'s| is| sits| up| now| only| just| about| at)*\s*$))|(?P<far>{FAR})"
@@ -80,7 +81,7 @@ IS_THE: Final = r"(?:is|was|for) (?:actually |really )?(?:the|its|my)"
 #: What stands right behind a number.
 BEHIND: Final = re.compile(
     rf"^{FILLER}(?:"
-    rf"(?P<camera>(?:off|above|over) {THE}"
+    rf"(?P<camera>{IS_THE} height of {THE}(?:camera|lens|tripod|eyes?)\b|(?:off|above|over) {THE}"
     r"(?:ground|water|floor|stream|creek|(?:river|stream)?bed|rocks?|stones?|pool|deck|dirt|mud"
     r"|sand"
     r"|grass|gravel|surface|moss|snow|path|platform|boardwalk|earth|pebbles|ledge|puddle))"

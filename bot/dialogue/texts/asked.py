@@ -73,6 +73,13 @@ ASKED: Final[dict[str, str]] = {
     "verdict.look_no": "Not for {look} water: {time} there; what blinks tells of the light.",
     "asked.filter_times": "{f_number}, {iso} there: bare {bare}{list}.",
     "asked.nd_no": "No: in {light} {time} at {f_number} needs none.",
+    "asked.nd_polariser": (
+        "No: in {light} {time} at {f_number} is {stops} too bright, and a polariser takes 1.7."
+    ),
+    "asked.nd_aperture": (
+        "No: in {light} {time} at {f_number} is {stops} too bright, and {narrower} takes that."
+    ),
+    "asked.filter_choice": "{filter}: {time} in {light}, {look}.",
     "asked.nd_plain": "Not in shade or under trees. In open daylight 3 to 6 stops.",
     "asked.polariser_first": (
         "Polariser first, if the rock shines; ND only if it is still too bright."
@@ -119,6 +126,9 @@ ASKED: Final[dict[str, str]] = {
     "asked.lens_plain": "24 to 70 mm as on full frame does most; 70 to 200 for sections.",
     "asked.form": (
         "Portrait for a tall fall or a near rock, landscape for a wide one; both if in doubt."
+    ),
+    "asked.form_means": (
+        "Portrait is the camera upright, landscape is flat; upright for a tall fall or a near rock."
     ),
     "asked.best_time": "Overcast, or the whole fall in shade; a day to three after rain.",
     "asked.noon": (

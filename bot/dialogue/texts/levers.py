@@ -7,6 +7,7 @@ from typing import Final
 LEVERS: Final[dict[str, str]] = {
     "filter.polariser": "polariser",
     "filter.both": "both",
+    "filter.none": "no filter",
     "filter.polariser_on": "polariser on",
     "filter.polariser_off": "polariser off",
     "filter.nd": "{stops}-stop ND",

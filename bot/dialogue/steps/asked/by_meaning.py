@@ -87,6 +87,10 @@ _REPLY: Final = re.compile(
     r"|no (?:it|i|i'm|we|there|not|the|they|that|this)\b)",
     re.IGNORECASE,
 )
+#: Words of a frame that is not sharp.
+_SOFT: Final = re.compile(
+    r"\b(?:soft|blur\w*|shak\w*|shook|smear\w*|sharp\w*|fuzzy|unsharp|double\w*|wobbl\w*|moved)\b"
+)
 #: Talk that needs no question behind it.
 _WITHOUT_QUESTION: Final = frozenset({"talk.thanks"})
 #: Causes that the answers to symptoms treat, with the person's numbers.
@@ -218,6 +222,8 @@ def topic_meant(said: Said, facts: Facts) -> str | None:
     complains = known <= _VAGUE | {"symptoms"} and asks_at_once(said)
     if known and not (complains or (asked and known <= _BESIDE_A_QUESTION)):
         return None
+    if first == "lens" and facts.focal_mm is not None:
+        return None  # "I zoomed in to 55, what settings now" tells which
     topic = topics.topic_of(said)
     if topic is None or known:
         return topic if topic is not None and near >= _SURE else None
@@ -236,6 +242,8 @@ def _seen(turn: Turn, said: Said, facts: Facts) -> Cause | None:
     if not _tells_of_a_frame(said, facts, least):
         return None
     cause = causes.diagnose(said, causes.scene_of(turn.facts.updated(facts), said.english))[0]
+    if cause.name == "shake" and facts.has_tripod is False and not _SOFT.search(said.english):
+        return None  # "no tripod either" tells of the kit
     return None if _is_read(said, cause, facts.symptoms) else cause
 
 

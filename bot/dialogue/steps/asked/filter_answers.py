@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import math
 from typing import Final
 
 from bot.dialogue.compose import Role
@@ -13,12 +14,14 @@ from bot.dialogue.texts import TEXTS, measures
 from bot.dialogue.turn import Turn
 from core.camera import POLARISER_STOPS
 from core.light import LIGHTS, Light, metered_level
-from core.series import f_number_label, iso_label, nearest, shutter_label, time_marks
+from core.series import EQUAL_STOPS, f_number_label, iso_label, nearest, shutter_label, time_marks
 
 #: A polariser and one ND, or two ND: together they are named, too.
 _BOTH: Final = 2
 #: From this much too bright on a filter is worth naming [stops] (own rule).
 _WORTH_A_FILTER: Final = 1.0
+#: So much a polariser takes, with a sixth of a stop of tolerance [stops] (own rule: half a click).
+_POLARISER_TAKES: Final = POLARISER_STOPS + 1 / 6
 
 
 def _light(turn: Turn, clause: str) -> str:
@@ -38,9 +41,11 @@ def say_nd(turn: Turn, clause: str) -> None:
     on = POLARISER_STOPS if given is not None and given.polariser_on else 0.0
     over = metered_level(now.wanted, light.ev100, on)
     _say_filter_times(turn, now, light)
+    narrower_f = now.camera.sensor.softening_f
     turn.say(
         Role.SETTINGS,
-        "asked.nd_yes" if over >= _WORTH_A_FILTER else "asked.nd_no",
+        _nd_key(turn, over, 2 * math.log2(narrower_f / now.wanted.f_number), on=bool(on)),
+        narrower=f_number_label(narrower_f, now.camera.dial),
         light=TEXTS[f"light.{named}"],
         stops=measures.stops(over),
         time=shutter_label(now.wanted.shutter_s, now.camera.dial),
@@ -48,18 +53,68 @@ def say_nd(turn: Turn, clause: str) -> None:
     )
 
 
-def _say_filter_times(turn: Turn, now: base.Standing, light: Light) -> None:
-    """The times that this light gives bare, and behind each filter that is there."""
-    facts, bare_s = turn.facts, now.wanted.shutter_s * 2 ** -metered_level(now.wanted, light.ev100)
+def _nd_key(turn: Turn, over: float, spare_stops: float, *, on: bool) -> str:
+    """Yes or no: what polariser or aperture take calls for no ND (common practice: in that order).
+
+    Args:
+        turn: the answer under construction.
+        over: how much too bright the wished time is [stops].
+        spare_stops: how much the aperture can take before the format softens.
+        on: the polariser is on already.
+    """
+    if over < _WORTH_A_FILTER:
+        return "asked.nd_no"
+    if not on and turn.facts.has_polariser is not False and over <= _POLARISER_TAKES:
+        return "asked.nd_polariser"
+    return "asked.nd_aperture" if over <= spare_stops + EQUAL_STOPS else "asked.nd_yes"
+
+
+def say_which(turn: Turn, clause: str) -> None:
+    """Which of the filters in the bag goes on: the one whose time is nearest to the wished."""
+    named = _light(turn, clause)
+    light, now = LIGHTS.get(named), base.standing(turn)
+    owned = _owned(turn)
+    if light is None or not owned or now.camera.sensor.fixed_f_number is not None:
+        turn.say(Role.SETTINGS, "asked.polariser_first")
+        return
+    bare_s = _bare_s(now, light)
+    times = {name: bare_s * 2**stops for name, stops in [(TEXTS["filter.none"], 0.0), *owned]}
+    best = min(times, key=lambda name: abs(math.log2(times[name] / now.wanted.shutter_s)))
+    turn.say(
+        Role.SETTINGS,
+        "asked.filter_choice",
+        filter=best[:1].upper() + best[1:],
+        light=TEXTS[f"light.{named}"],
+        time=watch_text(times[best], now.camera),
+        look=look_is(turn.facts, times[best]),
+    )
+    _say_filter_times(turn, now, light)
+
+
+def _owned(turn: Turn) -> list[tuple[str, float]]:
+    """The filters that are there, each with its stops; two of them together, too."""
+    facts = turn.facts
     owned = [(TEXTS["filter.polariser"], POLARISER_STOPS)] if facts.has_polariser else []
     owned += [
         (TEXTS["filter.nd"].format(stops=measures.plain(stops)), stops)
         for stops in facts.nd_stops or ()
     ]
-    if not owned and facts.nd_stops is None:
-        return
     if len(owned) == _BOTH:
         owned.append((TEXTS["filter.both"], sum(stops for _, stops in owned)))
+    return owned
+
+
+def _bare_s(now: base.Standing, light: Light) -> float:
+    """The time that a light gives without a filter [s]."""
+    over = metered_level(now.wanted, light.ev100)
+    return float(now.wanted.shutter_s * 2**-over)
+
+
+def _say_filter_times(turn: Turn, now: base.Standing, light: Light) -> None:
+    """The times that this light gives bare, and behind each filter that is there."""
+    bare_s, owned = _bare_s(now, light), _owned(turn)
+    if not owned and turn.facts.nd_stops is None:
+        return
     times = [f"{name} {watch_text(bare_s * 2**stops, now.camera)}" for name, stops in owned]
     turn.say(
         Role.CHECK,

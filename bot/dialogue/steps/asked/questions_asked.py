@@ -205,6 +205,8 @@ _AROUND: Final[tuple[tuple[str, str], ...]] = (
         (
             r"\breview\b.*\b(?:pictures|photos|frames|people|students|hour|minutes|group)\b"
             r"|\bcritique\b"
+            r"|\b(?:judge|criticis\w+|criticiz\w+|discuss|comment on)\b.*\b(?:each other"
+            r"|one another|their (?:pictures|photos|frames))\b"
         ),
         "group_review",
     ),
@@ -222,6 +224,15 @@ _AROUND: Final[tuple[tuple[str, str], ...]] = (
 #: What a question is about, the more special first.
 _ABOUT: Final[tuple[tuple[str, str], ...]] = (
     *_AROUND,
+    (
+        (
+            r"^(?:and |so |ok |but )*(?:which|what)(?: one)?(?: of (?:them|these|those|the two"
+            r"|my two|both))?\b[^?]*\b(?:be|go(?:es)?|stays?|put|leave|have|keep) on\b(?! first)"
+            r"|^(?:and |so |ok |but )*(?:which|what)(?: of (?:my|the))? filters?\b.*"
+            r"\b(?:on|use|put|take|need|fit|mount|screw)\b(?! first)"
+        ),
+        "which_filter",
+    ),
     (r"polari.*\bnd\b.*(?:together|both)|both filters", "both_filters"),
     (r"polari[sz]er or (?:an? )?nd|nd or (?:the |a )?polari", "polariser_first"),
     (r"(?:many|much|stops?|cost|lose|eat).*polari", "polariser_stops"),
@@ -268,6 +279,7 @@ _ABOUT: Final[tuple[tuple[str, str], ...]] = (
         "silky_time",
     ),
     (r"stabili[sz]|\bi?bis\b", "stabiliser"),
+    (r"what (?:is|does|do you mean by|are) (?:portrait|landscape)\b", "form_means"),
     (r"portrait|landscape|vertical|horizontal", "form"),
     (r"(?:which|what) (?:lens|focal)", "lens"),
     (r"manual|\bmode\b|automatic|set (?:it|this|that|the camera)\b", "mode"),

@@ -127,4 +127,6 @@ TOPICS: Final[Mapping[str, Answer]] = {
     "after_rain": plainly("asked.after_rain"),
     "polariser": filter_answers.say_polariser,
     "iso_or_grain": _iso,
+    "which_filter": filter_answers.say_which,
+    "form_means": plainly("asked.form_means"),
 }

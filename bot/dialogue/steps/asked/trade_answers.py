@@ -26,6 +26,10 @@ _AT_ONCE: Final = re.compile(
 )
 
 
+#: What a question for a time may call the silky look.
+_SILKY: Final = re.compile(r"\b(?:smooth|veil|flowing|creamy|blur(?:ry|red)?|soft) ?\w*")
+
+
 def plainly(key: str) -> Callable[[Turn, str], None]:
     """An answer that is one text."""
 
@@ -89,7 +93,7 @@ def say_time(turn: Turn, clause: str) -> None:
     """Which time: the band of the look that is asked for, else wished."""
     now = base.standing(turn)
     dial = now.camera.dial
-    named = read(clause).look
+    named = read(clause).look or ("silky" if _SILKY.search(clause.casefold()) else None)
     look = Look(named) if named else reckoning.wished_look(turn.facts)
     shortest_s, longest_s = now.flow.times(look)
     marks = time_marks(dial)

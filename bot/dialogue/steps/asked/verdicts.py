@@ -56,8 +56,8 @@ _RIGHT: Final = re.compile(
 _F: Final = r"f ?/?\d+(?:\.\d+)?"
 _ENOUGH: Final = re.compile(
     rf"\b(?:is|would|will|does|do|can) (?:[\w/.]+ ){{0,2}}?{_F}(?: (?:have|be|been|still|really))*"
-    rf" (?:enough|deep enough|suffice|sufficient|do)\b[^,.;?!]*\??"
-    rf"|\b(?:is|would|will)(?: it)? (?:be )?enough(?: with| at)? {_F}[^,.;?!]*\??"
+    rf" (?:enough|deep enough|suffice|sufficient|do)\b(?:[^,.;?!]|\.(?=\d))*\??"
+    rf"|\b(?:is|would|will)(?: it)? (?:be )?enough(?: with| at)? {_F}(?:[^,.;?!]|\.(?=\d))*\??"
 )
 _ASKS_RIGHT: Final = re.compile(rf"\b(?:is|are|would) (?:{_IT}|they|those|f ?/?\d|1/\d|\d)")
 

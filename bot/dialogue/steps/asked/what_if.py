@@ -10,7 +10,7 @@ from bot.dialogue.compose import Role
 from bot.dialogue.facts import Facts
 from bot.dialogue.solving import watch_text
 from bot.dialogue.steps.anywhere import repeat
-from bot.dialogue.steps.walk import reasons
+from bot.dialogue.steps.walk import base, reasons
 from bot.dialogue.texts import TEXTS, measures
 from bot.dialogue.turn import Turn
 from bot.dialogue.walk_state import GivenSettings
@@ -104,9 +104,46 @@ def _happening(turn: Turn, text: str, told: Facts) -> Facts:
     return Facts().model_copy(update=changes)
 
 
+#: One setting as people type it, and words that try it: "what would 1 s give me", "f/11?".
+_F: Final = r"f ?/? ?\d+(?:\.\d+)?"
+_TIME: Final = r"(?:\d+/\d+|\d+(?:\.\d+)?) ?(?:s|secs?|seconds?)|\d+/\d+"
+_TRIAL: Final = re.compile(
+    r"\s*(?:(?:ok(?:ay)?|so|but|hmm?|and|now|or|well)\W+)*"
+    rf"(?:(?:what|how) (?:would|will|does|do) (?P<of>{_F}|iso ?\d+|\d+ ?mm|{_TIME})\b[^.;!?]*"
+    rf"|why not (?P<time>{_TIME})(?: then| instead| here)?|(?P<bare>{_F}|{_TIME})(?= ?\?))\W*",
+    re.IGNORECASE,
+)
+
+
+def as_trial(turn: Turn, text: str) -> str:
+    """A message that tries one setting in other words, as "what if"; any other as it is.
+
+    Args:
+        turn: the answer under construction; without settings there is nothing to try on.
+        text: the message in English.
+    """
+    found = _TRIAL.fullmatch(text)
+    if found is None or _settings_now(turn) is None:
+        return text
+    return f"what if {found['of'] or found['time'] or found['bare']}"
+
+
+def _settings_now(turn: Turn) -> GivenSettings | None:
+    """The settings given last; before any, those to begin with where fall and lens are known."""
+    if turn.walk.given is not None:
+        return turn.walk.given
+    facts, focal_mm = turn.facts, reckoning.focal_of(turn.facts)
+    if focal_mm is None or facts.distance_m is None:
+        return None
+    now = base.standing(turn).settings
+    return GivenSettings(
+        f_number=now.f_number, shutter_s=now.shutter_s, iso=now.iso, focal_mm=focal_mm
+    )
+
+
 def answer(turn: Turn, asked: Facts) -> None:
     """Say what the change would do to brightness, look and sharpness; keep everything as it is."""
-    given = turn.walk.given
+    given = _settings_now(turn)
     if given is None or not asked.known():
         turn.say(Role.SETTINGS, "what_if.nothing")
     elif asked.f_number is not None and reckoning.is_phone(turn.facts):

@@ -2,22 +2,26 @@
 
 from __future__ import annotations
 
+import re
 from collections.abc import Sequence
 from dataclasses import dataclass
 from typing import Final
 
 from bot.dialogue import reckoning
+from bot.dialogue.aims import aim_of
 from bot.dialogue.compose import Role
 from bot.dialogue.facts import Facts
 from bot.dialogue.meaning import group
 from bot.dialogue.reading import read
 from bot.dialogue.reading.foreign import glossed
+from bot.dialogue.slots import KIT_SLOTS
 from bot.dialogue.steps.anywhere import repeat
 from bot.dialogue.steps.walk import base
 from bot.dialogue.texts import TEXTS, measures
 from bot.dialogue.turn import Turn
 from core.camera import FORMATS
-from core.series import f_number_label, f_number_marks, nearest, shutter_label
+from core.series import f_number_label, f_number_marks, nearest, shutter_label, time_marks
+from core.water import Look
 
 #: The formats that a group brings when nobody says which (common practice).
 _USUAL: Final = ("full frame", "aps-c", "four thirds", "phone")
@@ -27,6 +31,11 @@ _WIDEST_F: Final = 2.8
 _CAMERA: Final = frozenset({"camera_format", "lenses"})
 #: Facts beside which a format that is asked for is still the whole message.
 _OF_A_KIT: Final = frozenset({"camera_format", "camera_name", "lenses", "focal_mm", "has_tripod"})
+_FILTERS: Final = frozenset({"has_polariser", "polariser_on", "nd_stops", "nd_on_stops"})
+#: What else may be told of them: the look that they wish.
+_WISHED: Final = frozenset({"look"}) | _FILTERS
+#: Who writes has this, whatever the other one has.
+_OWN: Final = re.compile(r"(?:^|\b)(?:i have|i've got|i've|i use|i shoot|mine is|mine's|my)\b")
 
 
 def answer(turn: Turn, typed: str, said: str) -> bool:
@@ -37,7 +46,7 @@ def answer(turn: Turn, typed: str, said: str) -> bool:
         typed: the message as it came.
         said: the message in English.
     """
-    if group.is_mixed(typed):
+    if group.is_mixed(typed) or group.asks_for_theirs(typed):
         say_all(turn, typed)
     elif group.of_phones(typed):
         _say(turn, (_PHONE,))
@@ -92,23 +101,26 @@ def _of_someone(turn: Turn, typed: str) -> bool:
         return False
     told = read(glossed(found.kit, turn.context.person.language), units=turn.units)
     kit = told.known().keys()
-    if not kit & _CAMERA or kit - _OF_A_KIT:
+    if not kit & (_CAMERA | _FILTERS) or kit - _OF_A_KIT - _WISHED:
         return False
+    if _OWN.search(found.rest):
+        own = read(found.rest, units=turn.units)
+        turn.learn(own.only(own.known().keys() & KIT_SLOTS))
     who = found.who.capitalize()
     if told.camera_format is None:
         turn.say(Role.SETTINGS, "group.some", who=who, **_line(turn, _USUAL[:-1]))
     elif told.camera_format == _PHONE:
         turn.say(Role.SETTINGS, "group.phone", who=who)
     else:
-        _say_one(turn, who, told.camera_format)
+        _say_one(turn, who, told.camera_format, told.look)
     repeat.put_again_if_open(turn, whole=False)
     turn.reason("why.group")
     return True
 
 
-def _say_one(turn: Turn, who: str, name: str) -> None:
-    """The same frame with one other format."""
-    shared, who = _shared(turn), who[:1].upper() + who[1:]
+def _say_one(turn: Turn, who: str, name: str, look: str | None = None) -> None:
+    """The same frame with one other format, in the look that is wished for it."""
+    shared, who = _shared(turn, look), who[:1].upper() + who[1:]
     turn.say(
         Role.SETTINGS,
         "group.one",
@@ -141,7 +153,7 @@ class _Shared:
         return measures.plain(self.full_mm / FORMATS[name].crop_factor, 0)
 
 
-def _shared(turn: Turn) -> _Shared:
+def _shared(turn: Turn, look: str | None = None) -> _Shared:
     now, facts = base.standing(turn), turn.facts
     crop = now.camera.sensor.crop_factor
     focal_mm = reckoning.focal_of(facts) or reckoning.usual_focal_mm(now.camera.sensor)
@@ -149,7 +161,12 @@ def _shared(turn: Turn) -> _Shared:
     if now.camera.sensor.fixed_f_number is not None:  # a phone's opening is no measure of depth
         full = facts.updated(Facts(camera_format="full frame", focal_mm=focal_mm * crop))
         exact = reckoning.depth_of(full, focal_mm * crop).exact
-    time = shutter_label(settings.shutter_s, now.camera.dial)
+    time_s = settings.shutter_s
+    if look is not None:
+        time_s = nearest(
+            time_marks(now.camera.dial), now.flow.time_for(aim_of(turn, Look(look)))
+        ).exact
+    time = shutter_label(time_s, now.camera.dial)
     return _Shared(time, exact, focal_mm * crop, turn)
 
 

@@ -30,6 +30,17 @@ _LEFT_OUT: Final = re.compile(
 )
 
 
+#: Asked for the nearest thing: "nothing really in front, just the water".
+_NONE: Final = re.compile(
+    r"(?:(?:there's|there is|i have|i've got|well|no|oh|um)[ ,]+)*(?:nothing|none|no (?:rocks?"
+    r"|stones?"
+    r"|foreground|near thing))(?: (?:really|much|at all|near|nearby|close|closer"
+    r"|in front(?: of (?:me"
+    r"|it|us))?|in the foreground|there|here|by|that (?:must|has to) be sharp))*"
+    r"(?:[.,;]* (?:it's |its |only |just )*(?:the )?(?:water|fall|falls|waterfall|air|open water))?"
+)
+
+
 def hear(turn: Turn, text: str, told: Facts) -> bool:
     """Take back what was nearest; where it is asked for, that is the answer.
 
@@ -43,12 +54,15 @@ def hear(turn: Turn, text: str, told: Facts) -> bool:
     """
     walk, question = turn.context.conversation.walk, repeat.standing(turn)
     told_more = told.known() or told.unread
-    if walk is None or told_more or not _LEFT_OUT.fullmatch(plain(text, " .!")):
-        return False
     asked = "" if question is None else question.name.removesuffix("_feet")
-    if asked == "nearest":
+    said = plain(text, " .!")
+    if walk is None or told_more:
+        return False
+    if asked == "nearest" and (_LEFT_OUT.fullmatch(said) or _NONE.fullmatch(said)):
         commands.run(turn, "skip")
         return True
+    if not _LEFT_OUT.fullmatch(said):
+        return False
     turn.remember_for_back()
     turn.unlearn("nearest_m")
     if asked == "anchor":

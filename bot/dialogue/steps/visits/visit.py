@@ -6,6 +6,7 @@ import re
 from typing import Final
 
 from bot.dialogue.facts import Facts
+from bot.dialogue.meaning.arrival import says_here
 from bot.dialogue.meaning.asking import asks
 from bot.dialogue.meaning.said import Said
 from bot.dialogue.meaning.visit_words import car_in, party_in, place_in
@@ -51,6 +52,8 @@ def hear(turn: Turn, typed: str, said: str) -> None:
         said: the message in English.
     """
     planning.hear(turn, typed)
+    if planning.is_planning(turn) and says_here(typed):
+        planning.end(turn)
     if planning.is_planning(turn):
         forecasts.warn(turn, typed)
     question = turn.context.conversation.question

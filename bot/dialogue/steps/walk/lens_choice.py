@@ -32,6 +32,8 @@ LEADS_IN_FULL_FRAME_MM: Final = 35.0
 #: A level camera is offered while it draws the fall larger than this part of the tilted one (own
 #: rule).
 _STILL_LARGE: Final = 0.45
+#: Who sets so many times the widest of a lens that holds no whole fall means a part (own rule).
+_ZOOMED_IN: Final = 1.5
 #: A camera that is brought down for a near rock [m] (common practice: knee to hip).
 KNEE_M: Final = 0.5
 
@@ -162,7 +164,12 @@ def _judge_set(turn: Turn, view: _View, facts: Facts) -> None:
     elif _without_near(turn, view, focal_mm, chosen=False):
         return
     elif best_focal(lenses_on(turn), view.framing) is None:
-        _too_near(turn, view, focal_mm)
+        widest_mm = min(lens.shortest_mm for lens in lenses_on(turn))
+        if focal_mm >= _ZOOMED_IN * widest_mm:
+            turn.learn(Facts(section=True))
+            _section(turn)
+        else:
+            _too_near(turn, view, min(widest_mm, focal_mm))
         return
     else:
         needed = measures.focal(view.framing.longest_mm, crop)

@@ -82,13 +82,23 @@ def say_within_reach(turn: Turn, solved: Solved, key: str = "adjust.next") -> No
     if shorter is not None:
         say_plan(turn, shorter, key)
         look = TEXTS[f"look.{reckoning.wished_look(turn.facts).value}"]
-        others = solving.others_text(solved, most=2)
+        others = solving.others_text(_into_the_look(turn, solved), most=2)
         turn.say(Role.CHECK, "adjust.for_look", look=look, others=others)
     elif lit is not None:
         say_plan(turn, lit, "adjust.light_gives")
         _say_beyond_light(turn, solved)
     else:
         say_plan(turn, solved, key)
+
+
+def _into_the_look(turn: Turn, solved: Solved) -> Solved:
+    """The plan that ends in the wished look, where the frame before it had another."""
+    wished = reckoning.wished_look(turn.facts)
+    if solved.look(solved.plan.settings.shutter_s) is wished:
+        return solved
+    look_times = solving.timed(solved.flow.times(wished))
+    situation = replace(solved.situation, look_times=look_times)
+    return replace(solved, plan=plan(situation), situation=situation)
 
 
 def _say_beyond_light(turn: Turn, solved: Solved) -> None:

@@ -1,0 +1,238 @@
+"""What people say on whole walks, as eight of them did: each line answered as it was meant."""
+
+from __future__ import annotations
+
+import pytest
+
+from bot.dialogue.meaning import arrival, group
+from bot.dialogue.meaning.visit_words import speaks_of_day_to_come
+from bot.dialogue.reading import read
+from tests.dialogue.player import Player
+from tests.dialogue.walked import keys_of, walked
+
+#: A fall of 22 m in an open gorge, with a near rock.
+GORGE = "22 m tall, 30 m away, rock at 1.8 m, full frame 16-35, open gorge"
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "fall 22 m high, eye height 1.6 m",
+        "The eye height is 1.6 m. The fall is 22 m high.",
+        "The fall is 22 m high. 1.6 m is the height of the camera above the ground.",
+    ],
+)
+def test_the_height_of_the_eye_is_the_cameras(text: str) -> None:
+    """It never makes a fall of 1.6 m."""
+    assert read(text).known() == {"fall_height_m": 22.0, "camera_height_m": 1.6}
+
+
+@pytest.mark.parametrize(
+    ("text", "look"),
+    [
+        ("I want that smooth water look", "silky"),
+        ("he always made it look like a veil", "silky"),
+        ("I'd love soft flowing water", "silky"),
+        ("lovely smooth water", None),
+        ("I like the smooth rock", None),
+        ("make it less smooth", None),
+    ],
+)
+def test_smooth_water_is_a_look_where_it_is_wished(text: str, look: str | None) -> None:
+    """A beginner's smooth is the trade's silky; praise and rock are none."""
+    assert read(text).look == look
+
+
+@pytest.mark.parametrize(
+    ("text", "light"),
+    [
+        ("it is a dull day, we've got big old beeches over us", "light canopy"),
+        ("overcast, beeches on the far bank", "overcast"),
+    ],
+)
+def test_trees_over_people_are_a_canopy(text: str, light: str) -> None:
+    """Three stops lie between a dull sky and the wood below it."""
+    assert read(text).light == light
+
+
+@pytest.mark.parametrize(
+    ("text", "key"),
+    [
+        ("spray everywhere", "symptom.spots"),
+        ("wind", "keep.leaf_frame"),
+        ("which of the little wheel's A S M shall I use?", "asked.mode"),
+        ("what does portrait mean", "asked.form_means"),
+        ("and mine, what do I set for the same look", "where.given"),
+        ("how do I make them judge each other's pictures", "asked.group_review"),
+        ("is f/13 enough for the boulder at 1.8 m?", "verdict.enough_yes"),
+    ],
+)
+def test_short_words_at_the_water(text: str, key: str) -> None:
+    """Each is about what it says, and no answer to what blinks."""
+    assert key in keys_of(walked(told=GORGE), text)
+
+
+def test_a_decimal_ends_no_question() -> None:
+    """The boulder at 1.8 m leaves no .8 m behind."""
+    assert "unread_rest" not in keys_of(walked(told=GORGE), "is f/13 enough for 1.8 m?")
+
+
+def test_no_tripod_shook_nothing() -> None:
+    """Who has none hears how to do without; a frame that is soft is another thing."""
+    assert "symptom.shake_hand" not in keys_of(walked(told=GORGE), "I have no tripod")
+    assert "symptom.shake_hand" in keys_of(walked(told=GORGE), "no tripod and it is all blurred")
+
+
+def test_who_zooms_in_where_the_fall_does_not_fit_means_a_part() -> None:
+    """The settings for that part follow; a lens a little long is asked about."""
+    close = "6 m tall, 4 m away, rock at 1 m, aps-c 18-55, overcast"
+    walk = Player()
+    walk.say(close)
+    assert "lens.section" in keys_of(walk, "ok I zoomed in to 55, what settings now")
+    wide = Player()
+    wide.say(close)
+    said = wide.say("I'm at 22 mm")[0]
+    assert "ask.too_near" in said.keys
+    assert "your widest, 18 mm" in said.body
+
+
+def test_averaging_is_reckoned_into_the_wished_look() -> None:
+    """Two frames of 1/500 s make no textured water of what 1/60 s would."""
+    told = "6 m tall, 7 m away, log at 0.9 m, aps-c 18-55, full sun, no filters, tripod"
+    walk = walked(told=told)
+    answers = "\n".join(message.body for message in walk.say("4"))
+    assert "average 11 frames of 1/500 s" in answers
+
+
+def test_a_look_that_holds_keeps_its_own_ways_out() -> None:
+    """Where the frame had the wished look, its own plan names them."""
+    walk = walked(told="9 m tall, 14 m away, rock 2 m, full frame 24-70, no filters, overcast")
+    assert "adjust.for_look" in keys_of(walk, "3") + keys_of(walk, "3") + keys_of(walk, "3")
+
+
+@pytest.mark.parametrize(
+    ("kit", "text", "key"),
+    [
+        ("CPL and a 6 stop ND", "which of them should be on?", "asked.filter_choice"),
+        ("no filters", "which of them should be on?", "asked.polariser_first"),
+        ("tripod", "do I need an ND here?", "asked.nd_no"),
+    ],
+)
+def test_which_filter_and_whether(kit: str, text: str, key: str) -> None:
+    """The one whose time is nearest to the wished; none where none is there."""
+    assert key in keys_of(walked(kit, told=GORGE), text)
+
+
+@pytest.mark.parametrize(
+    ("told", "key"),
+    [
+        ("9 m tall, 14 m away, full frame 24-70, bright cloud", "asked.nd_yes"),
+        ("tomorrow we want to see a fall in a gorge", "asked.nd_polariser"),
+        (
+            "60 m tall, 80 m away, rock at 6 m, full frame 24-70, open gorge, no polariser",
+            "asked.nd_aperture",
+        ),
+    ],
+)
+def test_what_polariser_or_aperture_take_calls_for_no_nd(told: str, key: str) -> None:
+    """The trade's order: polariser, aperture, then an ND."""
+    walk = Player()
+    walk.say(told)
+    light = " if it's overcast in the gorge" if "tomorrow" in told else ""
+    assert key in keys_of(walk, f"do I need an ND filter{light}?")
+
+
+def test_what_if_before_any_settings_is_reckoned_from_what_is_known() -> None:
+    """Fall and lens are told: nobody is sent away until there are settings."""
+    walk = Player()
+    walk.say("stream, I'm 4 m away, rock at 0.8 m, full frame with a 20 mm, tripod, shade")
+    assert "what_if.geometry" in keys_of(walk, "what if I use 35 mm instead")
+    assert "what_if.time" in keys_of(walk, "why not 1 s then")
+    assert "what_if.light" in keys_of(walk, "what if the sun comes out")
+
+
+def test_what_if_of_nothing_says_what_it_takes() -> None:
+    """Without a fall there is nothing to compare with."""
+    assert "what_if.nothing" in keys_of(Player(), "what if f/16")
+    assert "what_if.time" not in keys_of(Player(), "what would 1 s give me?")
+
+
+@pytest.mark.parametrize(
+    ("text", "key"),
+    [
+        ("what would 1 s give me?", "what_if.time"),
+        ("f/11?", "what_if.exposure"),
+        ("why not f/22?", "asked.why_not_f22"),
+    ],
+)
+def test_one_setting_is_tried_in_any_words(text: str, key: str) -> None:
+    """The number that was asked about is the one that is answered."""
+    assert key in keys_of(walked(told=GORGE), text)
+
+
+def test_one_of_a_teachers_people_has_a_camera_of_their_own() -> None:
+    """Their look makes their time; the teacher's own camera beside it is learnt."""
+    walk = Player()
+    kit = "a four thirds body with a 12-40 and wants silky water"
+    body = walk.say(f"One of mine has {kit}, I have APS-C. What do I tell her?")[0].body
+    assert body.startswith("One of mine: f/4.5, 0.6 s, 12 mm")
+    assert walk.context is not None
+    assert walk.context.person.kit.camera_format == "aps-c"
+    assert "group.some" in keys_of(walk, "she has no ND, only a polariser")
+    assert walk.context.person.kit.nd_stops is None
+    assert "asked.group" in keys_of(walk, "her f-number please")
+
+
+def test_one_is_nobody() -> None:
+    """What is one's own thing is nobody else's."""
+    assert group.someone("one has a 24-70") is None
+    assert group.someone("mine has a 24-70") is None
+
+
+@pytest.mark.parametrize(
+    ("text", "here"),
+    [
+        ("ok we are here now. It's cloudy", True),
+        ("just arrived, 20 m tall", True),
+        ("wir sind jetzt da, bedeckt", True),
+        ("ya estamos aquí, nublado", True),
+        ("we are there at nine", False),
+    ],
+)
+def test_who_says_here_has_arrived(text: str, *, here: bool) -> None:
+    """Whatever else the message tells."""
+    assert arrival.says_here(text) is here
+
+
+def test_a_plan_ends_where_somebody_arrives() -> None:
+    """The walk goes on from what was planned; nothing of it is asked again."""
+    walk = Player()
+    walk.say("Tomorrow I'd like to photograph a waterfall")
+    walk.say("4 km one way with 250 m of climb, sunset 20:40")
+    walk.say("18 m tall")
+    walk.say("24-70 on full frame, polariser and a 3 stop")
+    assert "ask.distance" in keys_of(walk, "ok we are here now. It's cloudy, all is soaked")
+    assert "lens.tilted" in keys_of(walk, "I'm 25 m from it, moss rock at 2 m")
+
+
+@pytest.mark.parametrize(
+    ("text", "ahead"),
+    [
+        ("Tomorrow I want to photograph a waterfall", True),
+        ("we'd like to see it on Sunday", True),
+        ("I want to photograph a waterfall", False),
+    ],
+)
+def test_a_wish_for_tomorrow_is_a_plan(text: str, *, ahead: bool) -> None:
+    """Nobody has to say the word plan."""
+    assert speaks_of_day_to_come(text) is ahead
+
+
+@pytest.mark.parametrize(
+    "text", ["nothing really in front. just the water", "nothing", "no rocks near"]
+)
+def test_nothing_near_answers_what_is_nearest(text: str) -> None:
+    """It is not asked again."""
+    walk = Player()
+    walk.say("6 m tall, 12 m away")
+    assert "ask.kit" in keys_of(walk, text)
