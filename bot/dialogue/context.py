@@ -215,6 +215,8 @@ class Person(Stored):
     language: str = "en"
     #: Whether the person was told once that Linn speaks theirs, too.
     language_offered: bool = False
+    #: Whether the person chose a language, or was heard to write clearly in one.
+    language_heard: bool = False
     #: Times of day are told with am and pm, as the person does.
     halves: bool = False
     #: How long messages are.

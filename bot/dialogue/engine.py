@@ -202,6 +202,7 @@ def _warned(turn: Turn, origin: Origin, text: str, danger: Danger | None) -> boo
 
 def _text(turn: Turn, event: TextReceived) -> None:
     event = event.model_copy(update={"text": _LONG_NUMBER.sub(r"\1", event.text)})
+    manner.begin(turn, event.text)
     danger = _danger_in(turn, event.text)
     if _warned(turn, event.origin, event.text, danger):
         return

@@ -171,14 +171,50 @@ def test_language_by_small_words(text: str, language: str | None) -> None:
 
 
 def test_the_other_language_is_offered_once() -> None:
-    """Nothing switches by itself; the word for it is told with the first answer."""
+    """Later nothing switches by itself; the word for it is told with the answer, once."""
     player = Player()
+    player.say("what are the settings for my frame?")
     assert "‘deutsch’" in player.say("hallo")[0].body
-    assert "‘deutsch’" not in player.say("hallo")[0].body
+    assert "‘deutsch’" not in player.say("ich bin mit der Kamera am Bach")[0].body
+    assert player.context is not None
+    assert player.context.person.language == "en"
     player.say("deutsch")
     assert player.say("danke")[0].body != TEXTS["thanks"]
     with speaking("de"):
         assert player.say("danke")[0].body.startswith(TEXTS["thanks"])
+
+
+@pytest.mark.parametrize(
+    ("text", "language"),
+    [
+        ("Guten Tag, ich stehe mit einer Gruppe am Bach", "de"),
+        ("Buenas! Estoy en una cascada con la cámara, me das una mano?", "es"),
+        ("grüezi", "de"),
+        ("start", "en"),
+    ],
+)
+def test_who_begins_in_a_language_is_spoken_to_in_it(text: str, language: str) -> None:
+    """The first caution is of use in one's own language; the word for English stands beside it."""
+    player = Player()
+    said = player.say(text)[0].body
+    assert player.context is not None
+    assert player.context.person.language == language
+    assert ("‘english’" in said) == (language != "en")
+
+
+def test_an_emergency_is_answered_in_the_language_in_which_it_is_told() -> None:
+    """Nobody shall have to read English while somebody is in the water."""
+    said = Player().say("Hilfe, mein Freund ist in den Fluss gefallen und wird abgetrieben")
+    assert "Notruf" in said[0].body
+
+
+def test_nothing_switches_within_a_walk() -> None:
+    """A walk in numbers alone goes on in its language: a quoted sentence would switch it, too."""
+    player = Player()
+    player.say("12 m tall, 18 m away")
+    player.say("Guten Tag, ich bin mit der Kamera am Bach")
+    assert player.context is not None
+    assert player.context.person.language == "en"
 
 
 @pytest.mark.parametrize("word", ["language", "Sprache", "idioma"])

@@ -16,7 +16,8 @@ _MARKS: Final = {
     "en": _words("the and with what how my is are from have i'm it's please which should does"),
     "de": _words(
         "ich bin ist nicht und der das ein eine einen mit wie wir mir für von habe haben auch oder "
-        "kein keine aber noch zum zur welche bitte soll kann hallo guten moin servus"
+        "kein keine aber noch zum zur welche bitte soll kann hallo guten moin servus grüezi "
+        "grüessech grüß gott"
     ),
     "es": _words(
         "el los las un una es estoy está con por para que qué del y cómo hay tengo muy pero al "
@@ -24,9 +25,11 @@ _MARKS: Final = {
     ),
 }
 #: Greetings are enough alone.
-_GREETINGS: Final = frozenset({"hallo", "moin", "servus", "hola", "buenas"})
+_GREETINGS: Final = frozenset({"hallo", "moin", "servus", "grüezi", "grüessech", "hola", "buenas"})
 #: So many different marks make it clear, as long as no other language has any (own rule).
 _CLEAR: Final = 2
+#: So many times the marks of another language outweigh them: "me das una mano" (own rule).
+_OUTWEIGHS: Final = 3
 
 
 def language_of(text: str) -> str | None:
@@ -36,8 +39,9 @@ def language_of(text: str) -> str | None:
         text: the message as typed.
     """
     words = _words(text)
-    marked = {language: words & marks for language, marks in _MARKS.items() if words & marks}
-    if len(marked) != 1:
+    marked = {language: words & marks for language, marks in _MARKS.items()}
+    language, *others = sorted(marked, key=lambda one: len(marked[one]), reverse=True)
+    found, beside = marked[language], len(marked[others[0]])
+    if beside and len(found) < _OUTWEIGHS * beside:
         return None
-    ((language, found),) = marked.items()
     return language if len(found) >= _CLEAR or found & _GREETINGS else None

@@ -15,10 +15,26 @@ from bot.dialogue.turn import Turn
 
 def speak(turn: Turn, language: str) -> None:
     """Speak this language with the person from now on, this answer included."""
-    turn.change_person(language=language)
-    go_on_in(language)
+    _go_on_in(turn, language)
     turn.say(Role.SETTINGS, "language.now")
     repeat.put_again_if_open(turn)
+
+
+def _go_on_in(turn: Turn, language: str) -> None:
+    turn.change_person(language=language, language_heard=True)
+    go_on_in(language)
+
+
+def begin(turn: Turn, text: str) -> None:
+    """Speak from the first answer on the language in which somebody clearly begins to write.
+
+    Their first caution is of use in words that they read. Afterwards nothing switches by itself:
+    a quoted sentence would, too.
+    """
+    language = language_of(text)
+    if language is not None and not turn.context.person.language_heard:
+        under_way = turn.context.conversation.walk is not None
+        _go_on_in(turn, turn.context.person.language if under_way else language)
 
 
 def list_languages(turn: Turn) -> None:
@@ -59,9 +75,11 @@ def said(turn: Turn, english: str, typed: str) -> Said:
 def offer(turn: Turn, text: str) -> None:
     """Once, who clearly writes in another language is told the word for it, where room is left.
 
-    Nothing switches by itself: a quoted sentence would, too.
+    So is who was just understood to speak another language than English.
     """
     person, language = turn.context.person, language_of(text)
+    if person.language != turn.before.person.language and language == person.language:
+        language = turn.before.person.language
     if turn.urgent or not turn.parts or language in {None, person.language}:
         return
     part = Part(Role.CHECK, "language.offered", {"offer": _in(language or "", "language.offer")})
