@@ -30,6 +30,27 @@ _ALL_WELL: Final = re.compile(r"\ball (?:gone|good|clean|clear|fine|covered)\b|\
 _FILLERS: Final = re.compile(
     r"\b(?:all right|they|it|its|the|there|is|are|s|re|i|see|just|now|at|so|but)\b"
 )
+#: "No, it's fine": which option says that all is well, where one does.
+_WELL: Final = {
+    "blink": "nothing",
+    "blink_again": "nothing",
+    "screen_says": "nothing",
+    "border": "yes",
+}
+#: An "ok" alone only follows what was said, and "yes, it's fine" speaks for either.
+_IS_WELL: Final = re.compile(
+    r"(?:(?:no|nope|nah|well|oh|but|i think|to me|all of|everything|all|that|this|it|they|there|is"
+    r"|are|s|re|its|thats|looks?|seems?|quite|just|really|perfectly|totally|still|now) )+"
+    r"(?:fine|ok|okay|good|alright|all right|perfect)"
+    r"(?: (?:now|here|there|as it is|like that|like this|that way|to me|for me|by me|with me"
+    r"|i think|thanks|thank you))*"
+)
+_LET_BE: Final = re.compile(
+    r"(?:no |nope |nah |yes |just |it is |it s |its )*(?:leave (?:it|that)(?: in| there)?|let it be"
+    r"|(?:i )?(?:don t|do not) mind(?: it| that)?|(?:it |that )?(?:doesn t|does not) "
+    r"(?:bother me|disturb|matter)|belongs(?: there)?|it belongs(?: there)?|part of (?:it|the "
+    r"picture|the place))"
+)
 #: Words of a complaint that hold an option's words by chance.
 _COMPLAINT: Final = re.compile(r"\b(?:blur|smear|soft|focus|sharp)\w*")
 
@@ -179,6 +200,11 @@ def shown(asked: Asked, text: str) -> str | None:
 
 def meant(asked: Asked, text: str) -> str | None:
     """The option that other words name: "it's clean", "just dots"; None unless it is only one."""
+    return _all_well(asked, bare(text)) or _worded(asked, text)
+
+
+def _worded(asked: Asked, text: str) -> str | None:
+    """The one option whose own words a reply has."""
     said = bare(text)
     heard = _HEARD.get(asked.name)
     long = len(said.split()) > _MOST_WORDS or re.search(r"\d", said)
@@ -201,6 +227,14 @@ def meant(asked: Asked, text: str) -> str | None:
         return _denial(asked) if _named(heard, told) or re.search(_MOVES, told) else None
     named = _named(heard, left)
     return named[0] if len(named) == 1 and not (lost and named[0] == "nothing") else None
+
+
+def _all_well(asked: Asked, said: str) -> str | None:
+    """The option of "no, it's fine", and at a border of "leave it"; None for anything else."""
+    left = asked.name == "border" and _LET_BE.fullmatch(said)
+    if left or _IS_WELL.fullmatch(said):
+        return _WELL.get(asked.name)
+    return None
 
 
 def _is_lost(said: str) -> bool:

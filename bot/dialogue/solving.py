@@ -171,9 +171,16 @@ def look_is(facts: Facts, shutter_s: float) -> str:
     assumed = Assumed()
     flow = reckoning.flowing_or_usual(facts, reckoning.focal_of(facts), assumed)
     share = flow.share(shutter_s)
-    key = "highlights.look_is_usual" if rests_on_usual(assumed) else "highlights.look_is"
     look = TEXTS[f"look.{look_of(share).value}"]
+    key = f"highlights.look_is{_how_far(share, assumed)}"
     return TEXTS[key].format(look=look, share=measures.percent(share))
+
+
+def _how_far(share: float, assumed: Assumed) -> str:
+    """Ends the name of a sentence about a look: by usual numbers, or through the whole frame."""
+    if rests_on_usual(assumed):
+        return "_usual"
+    return "_whole" if share > 1 else ""
 
 
 def filters_text(solved: Solved) -> str:
@@ -193,10 +200,10 @@ def look_text(solved: Solved) -> str:
     shutter_s = solved.plan.settings.shutter_s
     before, after = solved.look(solved.situation.settings.shutter_s), solved.look(shutter_s)
     now = "" if before is after else "_now"
-    usual = "_usual" if rests_on_usual(solved.assumed) else ""
-    share = measures.percent(solved.flow.share(shutter_s))
-    key = f"highlights.look{now}{usual}"
-    return TEXTS[key].format(look=TEXTS[f"look.{after.value}"], share=share)
+    share = solved.flow.share(shutter_s)
+    key = f"highlights.look{now}{_how_far(share, solved.assumed)}"
+    look = TEXTS[f"look.{after.value}"]
+    return TEXTS[key].format(look=look, share=measures.percent(share))
 
 
 def step_text(step: Step, camera: Camera) -> str:

@@ -58,6 +58,13 @@ def is_capped(report: FrameReport) -> bool:
     return room_stops is not None and room_stops - (report.preview_over_stops or 0.0) >= most
 
 
+def shows_nothing(report: FrameReport) -> bool:
+    """Whether a frame is dark or grey without any detail: a cap, fogged glass, or no light."""
+    if report.sharpness is None or report.contrast is not None or not is_capped(report):
+        return False
+    return all(width is None for width in report.sharpness.thirds)
+
+
 def is_lost(report: FrameReport) -> bool:
     """Whether a frame is so bright that nothing in it says by how much."""
     return report.room_stops is not None and report.room_stops <= -_STEP_LOST_STOPS

@@ -9,9 +9,16 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from core.frame.findings import RawExposure
+from core.frame.findings import Contrast, RawExposure, Sharpness
 from core.frame.report import Advice, AreaKind, Box, ClippedArea, Clipping, FrameReport
-from core.frame.room import as_in_raw, is_capped, is_lost, measured_room_stops, room_and_advice
+from core.frame.room import (
+    as_in_raw,
+    is_capped,
+    is_lost,
+    measured_room_stops,
+    room_and_advice,
+    shows_nothing,
+)
 from tests.dialogue.player import report
 
 ALL = ("red", "green", "blue")
@@ -127,6 +134,24 @@ def test_the_most_room_that_is_told_is_a_bound(frame: FrameReport, capped: bool)
 def test_a_frame_that_is_far_too_bright_is_lost(room_stops: float | None, *, lost: bool) -> None:
     """By how much it is too bright stays open."""
     assert is_lost(report(Advice.DARKER, room_stops)) is lost
+
+
+@pytest.mark.parametrize(
+    ("room_stops", "sharpness", "contrast", "nothing"),
+    [
+        (2.0, Sharpness((None, None, None)), None, True),
+        (2.0, Sharpness((None, 1.2, None)), None, False),
+        (2.0, Sharpness((None, None, None)), Contrast(3.0, 1.5), False),
+        (1.0, Sharpness((None, None, None)), None, False),
+        (2.0, None, None, False),
+    ],
+)
+def test_a_frame_without_light_or_edge_shows_nothing(
+    room_stops: float, sharpness: Sharpness | None, contrast: Contrast | None, *, nothing: bool
+) -> None:
+    """Dark alone is no cap: there must be no edge and no texture that was looked for."""
+    dark = report(Advice.BRIGHTER, room_stops)
+    assert shows_nothing(replace(dark, sharpness=sharpness, contrast=contrast)) is nothing
 
 
 def test_no_room_to_speak_of() -> None:

@@ -223,6 +223,42 @@ REPORTS.update(
         "looks_nothing": replace(_HELD, look=LookSeen()),
         "no_water": _doubtful(Doubt.NO_WATER),
         "tiny_water": _doubtful(Doubt.TINY),
+        "black": replace(
+            report(Advice.BRIGHTER, 2.0), borders=(), sharpness=Sharpness((None, None, None))
+        ),
+        "night": replace(
+            report(Advice.BRIGHTER, 2.0),
+            borders=(),
+            sharpness=replace(_SHARP, noisy=True),
+            contrast=Contrast(7.3, 2.0, at_least=True),
+        ),
+        "street": replace(
+            _HELD,
+            borders=(),
+            sharpness=_SHARP,
+            contrast=Contrast(0.4, 4.0),
+            cast=Cast(None, SurfaceCast(Tint.WARM, -80.0)),
+            look=LookSeen(doubt=Doubt.NO_WATER),
+        ),
+        "creek": replace(
+            _HELD,
+            borders=(),
+            sharpness=_SHARP,
+            contrast=Contrast(0.4, 4.0),
+            cast=Cast(SurfaceCast(Tint.NEUTRAL, 0.0), SurfaceCast(Tint.WARM, -80.0)),
+            water=_WATER,
+        ),
+        "one_tone": replace(_HELD, contrast=Contrast(0.4, 0.2)),
+        "small_png": replace(
+            report(Advice.ASK, None, _UNSURE, settings=CameraSettings()),
+            file_kind="PNG",
+            metadata=FrameMetadata(),
+            size_note=SizeNote.RESIZED,
+        ),
+        "minutes": _timed(30.0),
+        "minutes_clipped": replace(
+            report(Advice.DARKER, -2 / 3, _DROP, settings=CameraSettings(30.0, 13.0, 100.0, 27.0))
+        ),
         "quick": _timed(
             1 / 500,
             look=LookSeen(Look.FROZEN, Look.CRISP, 0.0, 0.002),

@@ -225,6 +225,9 @@ def test_a_kept_frame_has_the_look_of_its_own_walk() -> None:
         ("we are going home", False),
         ("i left it at home", False),
         ("lift it at home", False),
+        ("home now, 6 frames from the creek", True),
+        ("home again. what went wrong?", True),
+        ("home, sweet home is far", False),
         ("home is far", False),
     ],
 )

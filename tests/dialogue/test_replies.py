@@ -37,6 +37,21 @@ REPLIES = [
     ("next", "one more", "again"),
     ("too_near", "I can walk back", "farther"),
     ("restart", "hmm let me see", None),
+    ("blink_again", "no it's fine", "nothing"),
+    ("blink", "no its ok", "nothing"),
+    ("blink", "all good now", "nothing"),
+    ("screen_says", "that looks fine to me", "nothing"),
+    ("blink_again", "ok", None),
+    ("blink_again", "yes it's fine", None),
+    ("blink_again", "it's fine but patches", "patches"),
+    ("border", "no it's fine", "yes"),
+    ("border", "No, that's OK like that", "yes"),
+    ("border", "leave it", "yes"),
+    ("border", "I don't mind", "yes"),
+    ("border", "it belongs there", "yes"),
+    ("border", "it's a mistake", "no"),
+    ("area", "no it's fine", None),
+    ("sides", "no it's fine", "clean"),
 ]
 
 

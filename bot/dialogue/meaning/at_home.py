@@ -14,6 +14,7 @@ _HOME: Final = any_of(
     rf"(?:i'?m|i am|we'?re|we are|am|got|getting|arrived|made it|now|finally|safely|just) "
     rf"(?:\w+ ){{0,2}}?{_PLACE}(?: (?:now|again|safe\w*))*(?! to\b)",
     r"(?:back |safe(?:ly)? )(?:at )?home",
+    r"^(?:at )?home (?:now|again|safe\w*)(?= ?[,.;:!])",
     r"^(?:at )?home(?: now| again| safe\w*)?(?=$|[,.;:! ]+(?:here|and)\b)",
     r"(?:bin|sind|sitze|wieder|jetzt|endlich|gut) (?:\w+ ){0,2}?(?:zu ?hause|daheim|im hotel"
     r"|auf der hütte|am rechner|am computer)|^(?:zu ?hause|daheim)\b",

@@ -11,6 +11,10 @@ FRAMES: Final[dict[str, str]] = {
     "frame.holds": "The whites hold.",
     "frame.for_look": "The white holds. For your look: {settings}{look}.",
     "frame.next": "Next: {settings}{look}.",
+    "frame.nothing": (
+        "That frame shows no detail at all: is the cap off, the glass clear? Else it is far too "
+        "dark."
+    ),
     "frame.sparkle": "{letters}: sparkle, fine.",
     "frame.sky": "Area {letter}, {position}: a sky gap, {share} of the frame. The water holds.",
     "frame.unsure": "Area {letter}, {position}, {share} of the frame, is white without detail.",
@@ -31,7 +35,7 @@ FRAMES: Final[dict[str, str]] = {
     "raw.counted_on": "Counted for your raw: your camera's pictures clip about {stops} early.",
     "raw.holds": "Lost in the picture, but the raw should hold it.",
     "frame.resized": "A small copy: tiny sparkle is lost in it and shares read low.",
-    "frame.no_metadata": "No camera data in the file: I take your last settings.",
+    "frame.no_metadata": "No data in the file: I take {settings}.",
     "frame.from_phone": "A phone took this picture, but your kit has a camera.",
     "ask.rear_screen": "Is this a picture of your camera's screen?",
     "ask.rear_screen.yes": "yes",
@@ -49,6 +53,7 @@ FRAMES: Final[dict[str, str]] = {
     "highlights.histogram": "It touches the right edge: a third back. Next: {settings}{look}.",
     "highlights.new_frame": "Good. Take the new frame.",
     "highlights.look_is": "{look} by your numbers, water crosses {share} of the frame",
+    "highlights.look_is_whole": "{look} by your numbers, water runs through the whole frame",
     "highlights.look_is_usual": "{look} for a usual view",
     "channels.all": "all channels",
     "channels.one": "{names} only",

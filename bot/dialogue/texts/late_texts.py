@@ -41,6 +41,7 @@ LATE: Final[dict[str, str]] = {
     "review.frame_room_or_more": (
         "{when}: nothing lost; at least {stops} of room to the right was left."
     ),
+    "review.frame_nothing": "{when}: no detail at all; a cap, fogged glass, or far too dark.",
     "review.frame_darker": "{when}: {stops} darker would have been the next try.",
     "review.frame_sky": "{when}: a sky gap, {position}, {share} of the frame; the water held.",
     "review.frame_unsure": (
@@ -63,6 +64,8 @@ LATE: Final[dict[str, str]] = {
     "home.try": "Next time: {what}",
     "home.try.sharp": "{fault}, so {remedy}.",
     "home.try.darker": "{stops} darker; the white lost its texture.",
+    "home.try.unsure": ("{stops} darker if {letter}, {position}, is water; in sky it is no fault."),
+    "home.try.far_brighter": "at least {stops} brighter.",
     "home.try.brighter": "{stops} brighter; the white had room.",
     "home.try.sky": "leaves over the sky gap, or tilt down.",
     "home.try.look": "{shortest} to {longest} for {look} water from there.",

@@ -103,6 +103,11 @@ def percent(share: float) -> str:
     return TEXTS["amount.percent"].format(number=_hundredths(share))
 
 
+def crossed(share: float) -> str:
+    """How much of the frame water crosses; beyond all of it no number tells anybody more."""
+    return TEXTS["amount.over"].format(share=percent(1.0)) if share > 1 else percent(share)
+
+
 def _hundredths(share: float) -> str:
     value = share * 100
     return plain(value, 0 if value >= 20 else 1 if value >= 1 else 2)

@@ -61,6 +61,8 @@ REASONS: Final[dict[str, str]] = {
         "factor, up to where diffraction softens the format."
     ),
     "why.step": "{step}.",
+    "why.frame_none": "No channel is at its end anywhere in the frame.",
+    "why.frame_exact": "{share} of the frame has a channel at its end; by how much can't be known.",
     "why.frame": (
         "{share} of the frame has a channel at its end. From a {kind} that is about; "
         "how far over can't be known."

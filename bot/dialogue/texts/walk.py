@@ -240,10 +240,13 @@ WALK: Final[dict[str, str]] = {
     "highlights.held_by_iso": (
         "The white holds. {settings}: {look}. More only by ISO: lift it at home, or say `too dark`."
     ),
+    "highlights.far_brighter": "Too dark. Next: {settings}, {stops} brighter{look}.",
     "highlights.darker": "Patches are lost texture. Next: {settings}{look}.",
     "highlights.much_darker": "All of it is lost texture. Next: {settings}{look}.",
     "highlights.look": "; still {look}, water crosses {share} of the frame",
     "highlights.look_now": "; now {look}, water crosses {share} of the frame",
+    "highlights.look_whole": "; still {look}, water runs through the whole frame",
+    "highlights.look_now_whole": "; now {look}, water runs through the whole frame",
     "highlights.look_usual": "; still {look} for a usual view",
     "highlights.look_now_usual": "; now {look} for a usual view",
     "highlights.sky": (

@@ -181,7 +181,7 @@ def say_just_white(turn: Turn, text: str) -> None:
         "answer.just_white_now",
         time=shutter_label(given.shutter_s, now.camera.dial),
         less=nearest(time_marks(now.camera.dial), less_s).label,
-        share=measures.percent(now.flow.share(given.shutter_s)),
+        share=measures.crossed(now.flow.share(given.shutter_s)),
     )
     reasons.explain_share(turn, now.flow, given.shutter_s, now.camera)
 

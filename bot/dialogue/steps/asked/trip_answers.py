@@ -148,7 +148,7 @@ def _look(turn: Turn, time_s: float) -> str:
     facts = turn.facts
     flow = reckoning.flow_of(facts)
     share = flow.share(time_s)
-    return f"{TEXTS[f'look.{look_of(share).value}']}, {measures.percent(share)}"
+    return f"{TEXTS[f'look.{look_of(share).value}']}, {measures.crossed(share)}"
 
 
 def say_next_time(turn: Turn, text: str) -> None:

@@ -222,7 +222,7 @@ def _say_look_before(turn: Turn, given: GivenSettings, asked: Facts, time_s: flo
             Role.ASSUMPTION,
             "what_if.look",
             look=TEXTS[f"look.{look_of(was).value}"],
-            share=measures.percent(was),
+            share=measures.crossed(was),
         )
     reasons.explain_share(turn, after, time_s, turn.camera)
 
@@ -271,11 +271,10 @@ def _key(asked: Facts, change: float) -> str:
 
 
 def _look(facts: Facts, time_s: float) -> str:
-    flow = reckoning.flow_of(facts)
-    share = flow.share(time_s)
-    return TEXTS["highlights.look_is"].format(
-        look=TEXTS[f"look.{look_of(share).value}"], share=measures.percent(share)
-    )
+    share = reckoning.flow_of(facts).share(time_s)
+    key = "highlights.look_is_whole" if share > 1 else "highlights.look_is"
+    look = TEXTS[f"look.{look_of(share).value}"]
+    return TEXTS[key].format(look=look, share=measures.percent(share))
 
 
 def _say_sharpness(turn: Turn, given: GivenSettings, after: GivenSettings) -> None:

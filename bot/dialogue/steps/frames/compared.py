@@ -80,7 +80,7 @@ def _say_recommended(turn: Turn, found: Comparison) -> None:
         f"compared.{chosen.reason.value.replace(' ', '_')}",
         frame=named(turn, found, chosen.frame),
         look=TEXTS[f"look.{seen.value}"],
-        share=measures.percent(frame.share or 0.0),
+        share=measures.crossed(frame.share or 0.0),
         time=_time_to_try(turn, chosen),
     )
     for caveat in chosen.caveats:
@@ -153,7 +153,7 @@ def _explain(turn: Turn, found: Comparison) -> None:
     for place, frame in enumerate(found.frames):
         name = named(turn, found, place)
         if frame.share is not None:
-            share = measures.percent(frame.share)
+            share = measures.crossed(frame.share)
             turn.reason("why.compared.share", frame=name, share=share)
         if frame.texture is not None:
             texture = measures.percent(frame.texture)

@@ -3,29 +3,24 @@
 from __future__ import annotations
 
 from collections.abc import Iterator, Mapping, Sequence
-from dataclasses import dataclass, replace
+from dataclasses import dataclass
 from typing import Final
 
 from bot.dialogue.compose import Part, Role
-from bot.dialogue.steps.frames import border_said, look_said
+from bot.dialogue.steps.frames import border_said, cast_said, look_said
 from bot.dialogue.texts import TEXTS, frames, measures
 from bot.dialogue.turn import Turn
 from bot.dialogue.walk_state import Note
-from core.frame.findings import Contrast, Shake, Sharpness, SurfaceCast, Tint
+from core.frame.findings import Contrast, Shake, Sharpness
 from core.frame.report import AreaKind, FrameReport, SizeNote
 from core.series import nearest, shutter_label, time_marks
 
 #: Lines of findings in one answer (own rule: nobody acts on more at once).
 _MOST_LINES: Final = 3
-#: A cast of the rock and of the water from which on it is worth a line [mired] (own rules: rock
-#: has colours of its own; water may stay slightly cool, common practice).
-_ROCK_MIRED: Final = 40.0
-_WATER_MIRED: Final = 50.0
 #: Less than this below clipping is at it [stops] (own rule: half a third).
 _WORTH_STOPS: Final = 1 / 6
-#: Daylight as cameras name it, and their highest setting [K] (common practice).
-_DAYLIGHT_K: Final = 5500.0
-_HIGHEST_K: Final = 10_000.0
+#: Less from white to dark is nothing to hold [stops] (own rule).
+_LEAST_CONTRAST: Final = 1.0
 #: Names of a direction of movement, by its angle from the horizontal [deg].
 _DIRECTIONS: Final = (
     (22.5, "level"),
@@ -36,7 +31,9 @@ _DIRECTIONS: Final = (
 )
 
 #: What `why` begins with after a frame: how much is clipped, and why this time.
-_MAIN_REASONS: Final = frozenset({"why.frame", "why.raw", "why.share"})
+_MAIN_REASONS: Final = frozenset(
+    {"why.frame", "why.frame_none", "why.frame_exact", "why.raw", "why.share"}
+)
 #: What the first line of a frame that is no keeper says already.
 _IN_UNSHARP: Final = frozenset({"seen.shake", "seen.soft"})
 #: The answer's first line tells the look by the numbers already.
@@ -56,7 +53,7 @@ class Line:
 def lines(turn: Turn, report: FrameReport) -> list[Line]:
     """All that is to be said of a frame beside its whites, most important first."""
     found = [*_sharpness(turn, report), *_contrast(turn, report), *_borders(turn, report)]
-    found += [*_lamps(report), *_look(turn, report), *_cast(report), *_plain(report)]
+    found += [*_lamps(report), *_look(turn, report), *_casts(report), *_plain(report)]
     return sorted(
         _each_once(found),
         key=lambda line: (not line.first, line.aside, line.part.key in look_said.DOUBTS),
@@ -69,7 +66,7 @@ def lines_of_then(report: FrameReport) -> list[Line]:
     said = look_said.line_of_picture(report)
     if said is not None:
         found.append(_line(*said, aside=said[0] in look_said.DOUBTS))
-    return _each_once([*found, *_lamps(report), *_cast(report)])
+    return _each_once([*found, *_lamps(report), *_casts(report)])
 
 
 def _each_once(found: Sequence[Line]) -> list[Line]:
@@ -190,7 +187,7 @@ def _sharpness_then(report: FrameReport) -> Iterator[Line]:
 
 def _contrast(turn: Turn, report: FrameReport) -> Iterator[Line]:
     contrast = report.contrast
-    if contrast is None:
+    if contrast is None or contrast.stops < _LEAST_CONTRAST:
         return
     stops = _range(contrast)
     if len(contrast.offsets_stops) > 1:
@@ -201,7 +198,8 @@ def _contrast(turn: Turn, report: FrameReport) -> Iterator[Line]:
         key = "seen.contrast_darker" if darker else "seen.contrast"
         yield _line(key, {"stops": stops}, aside=True)
     if contrast.white_stops is not None and contrast.white_stops >= _WORTH_STOPS:
-        yield _line("seen.white", {"stops": measures.stops(contrast.white_stops)}, aside=True)
+        key = "seen.white" if report.water is not None else "seen.brightest"
+        yield _line(key, {"stops": measures.stops(contrast.white_stops)}, aside=True)
 
 
 def _contrast_then(report: FrameReport) -> Iterator[Line]:
@@ -258,41 +256,11 @@ def _look(turn: Turn, report: FrameReport) -> Iterator[Line]:
         yield _line(*said, aside=told)
 
 
-def _cast(report: FrameReport) -> Iterator[Line]:
-    """The cast of the rock, else of the water.
-
-    Rock has colours of its own: without water beside it to compare, its cast stands under `why`.
-    """
-    if report.cast is None:
-        return
-    unsure = report.cast.water is None
-    for name, surface, least in (
-        ("rock", report.cast.rock, _ROCK_MIRED),
-        ("water", report.cast.water, _WATER_MIRED),
-    ):
-        if surface is None or surface.tint is Tint.NEUTRAL:
-            continue
-        if surface.mired is None or abs(surface.mired) >= least:
-            yield replace(_cast_line(name, surface), aside=unsure)
-            return
-
-
-def _cast_line(name: str, surface: SurfaceCast) -> Line:
-    values = {"surface": TEXTS[f"surface.{name}"], "tint": TEXTS[f"tint.{surface.tint.value}"]}
-    if surface.mired is None:
-        return _line("seen.cast.tint", values)
-    values["mired"] = measures.plain(round(abs(surface.mired), -1), 0)
-    values["kelvin"] = measures.plain(_kelvin_for(surface.mired), 0)
-    return _line(f"seen.cast.{'cold' if surface.mired > 0 else 'warm'}", values)
-
-
-def _kelvin_for(mired: float) -> float:
-    """The white balance that makes up for a shift, where daylight was set [K].
-
-    A temperature in mired is 10⁶ ÷ K (Priest 1933, from memory); the setting goes the other way.
-    """
-    wanted = 1e6 / max(1e6 / _DAYLIGHT_K - mired, 1e6 / _HIGHEST_K)
-    return round(wanted, -2)
+def _casts(report: FrameReport) -> Iterator[Line]:
+    """A cast of the rock or of the water; without water to compare with it stands under `why`."""
+    said = cast_said.line(report)
+    if said is not None and report.cast is not None:
+        yield _line(*said, aside=report.cast.water is None)
 
 
 def _plain(report: FrameReport) -> Iterator[Line]:

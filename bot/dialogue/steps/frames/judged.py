@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from typing import Final
+
 from bot.dialogue import solving
 from bot.dialogue.compose import Role
 from bot.dialogue.facts import Facts
@@ -20,7 +22,10 @@ from bot.dialogue.steps.walk.taken import take_settings
 from bot.dialogue.texts import TEXTS, frames, measures
 from bot.dialogue.turn import Turn
 from core.frame.report import Advice, AreaKind, ClippedArea, FrameReport, SizeNote
-from core.frame.room import is_capped, is_lost
+from core.frame.room import is_capped, is_lost, shows_nothing
+
+#: Said once on a walk: who shares copies knows it then.
+_RESIZED: Final = "frame.resized"
 
 
 def judge(turn: Turn, report: FrameReport) -> None:
@@ -38,6 +43,10 @@ def judge(turn: Turn, report: FrameReport) -> None:
         border_said.compose(turn, report)
         return
     turn.be_in(State.HIGHLIGHTS, Trigger.NEW_FRAME)
+    if shows_nothing(report):
+        turn.say(Role.SETTINGS, "frame.nothing")
+        repeat.put_again(turn)
+        return
     _note_source(turn, report)
     _advise(turn, report)
     findings_said.say(turn, findings_said.lines(turn, report))
@@ -46,15 +55,14 @@ def judge(turn: Turn, report: FrameReport) -> None:
 
 def _note_source(turn: Turn, report: FrameReport) -> None:
     """What the numbers rest on: a small copy, a file without data, a JPEG or a raw."""
-    if not report.metadata.present and turn.walk.given is not None:
-        turn.say(Role.ASSUMPTION, "frame.no_metadata")
-    if report.size_note is SizeNote.RESIZED:
-        turn.say(Role.ASSUMPTION, "frame.resized")
-    if report.raw is None:
-        share = measures.percent(report.clipping.share)
-        turn.reason("why.frame", share=share, kind=report.file_kind)
-    else:
-        raw_said.explain(turn, report.raw)
+    given = turn.walk.given
+    if not report.metadata.present and given is not None:
+        settings = solving.settings_text(given, turn.camera)
+        turn.say(Role.ASSUMPTION, "frame.no_metadata", settings=settings)
+    if report.size_note is SizeNote.RESIZED and _RESIZED not in turn.walk.checks:
+        turn.say(Role.ASSUMPTION, _RESIZED)
+        turn.change_walk(checks=turn.walk.checks | {_RESIZED: "told"})
+    raw_said.explain(turn, report)
 
 
 def _advise(turn: Turn, report: FrameReport) -> None:
@@ -140,7 +148,7 @@ def _brighter(turn: Turn, report: FrameReport) -> None:
         turn.say(Role.CHECK, key, stops=measures.stops(room), kind=report.file_kind)
     else:
         raw_said.room(turn, report.raw, room)
-    highlights.brighter(turn, room)
+    highlights.brighter(turn, room, far=is_capped(report))
 
 
 def _holds(turn: Turn, report: FrameReport) -> None:

@@ -28,7 +28,7 @@ def line(turn: Turn, report: FrameReport) -> tuple[str, dict[str, str]] | None:
     if share is not None:
         agrees = seen is not None and look_of(share) in {seen.look, seen.neighbour}
         key = "seen.look.both" if agrees else "seen.look.numbers"
-        return key, {"look": _word(look_of(share)), "share": measures.percent(share)}
+        return key, {"look": _word(look_of(share)), "share": measures.crossed(share)}
     return line_of_picture(report)
 
 

@@ -46,7 +46,7 @@ def keep(turn: Turn) -> None:
     else:
         _learn(turn, name, share)
         look = TEXTS[f"look.{look_of(share).value}"]
-        turn.say(Role.SETTINGS, "my_look.kept", look=look, share=measures.percent(share))
+        turn.say(Role.SETTINGS, "my_look.kept", look=look, share=measures.crossed(share))
         _say_aim(turn, look_of(share))
     _stand_at(turn, frames[name])
     repeat.put_again_if_open(turn, whole=False)
@@ -130,7 +130,7 @@ def _learn(turn: Turn, name: str, share: float) -> None:
 def _say_aim(turn: Turn, look: Look) -> None:
     own = own_aim(turn.context.person, look)
     if own is not None and turn.origin.direct:
-        share, name = measures.percent(own), TEXTS[f"look.{look.value}"]
+        share, name = measures.crossed(own), TEXTS[f"look.{look.value}"]
         turn.say(Role.CHECK, "my_look.aims_now", look=name, share=share)
 
 
@@ -151,7 +151,7 @@ def _one(turn: Turn, look: Look) -> str:
     person, name = turn.context.person, TEXTS[f"look.{look.value}"]
     own = own_aim(person, look)
     if own is not None:
-        return TEXTS["my_look.one"].format(look=name, share=measures.percent(own))
+        return TEXTS["my_look.one"].format(look=name, share=measures.crossed(own))
     number = str(len(person.kept_shares[look.value]))
     return TEXTS["my_look.few"].format(look=name, number=number, least=str(LEAST_KEPT))
 

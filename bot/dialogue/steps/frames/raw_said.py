@@ -16,6 +16,8 @@ from core.frame.room import as_in_raw
 _CAMERAS: Final = 8
 #: Less is not worth a word, nor a correction [stops] (own rule: half a click).
 _WORTH_STOPS: Final = 1 / 6
+#: Kinds of files that move codes, so that what is clipped in them is told about.
+_WITH_LOSS: Final = frozenset({"JPEG", "HEIC"})
 
 
 def learn_preview(turn: Turn, report: FrameReport) -> None:
@@ -51,10 +53,24 @@ def room(turn: Turn, raw: RawExposure, stops: float) -> None:
     turn.say(Role.CHECK, key, stops=measures.stops(stops), channel=TEXTS[first])
 
 
-def explain(turn: Turn, raw: RawExposure) -> None:
-    """All channels, for `why`."""
+def explain(turn: Turn, report: FrameReport) -> None:
+    """What is clipped, for `why`: of a raw by channel, of a picture how far it can be known."""
+    raw = report.raw
+    if raw is None:
+        _explain_picture(turn, report)
+        return
     turn.reason(
         "why.raw",
         **{f"{colour}_room": measures.stops(room) for colour, room in raw.room_stops.items()},
         **{f"{colour}_clipped": measures.percent(part) for colour, part in raw.clipped.items()},
     )
+
+
+def _explain_picture(turn: Turn, report: FrameReport) -> None:
+    share = measures.percent(report.clipping.share)
+    if not report.clipping.share:
+        turn.reason("why.frame_none")
+    elif report.file_kind in _WITH_LOSS:
+        turn.reason("why.frame", share=share, kind=report.file_kind)
+    else:
+        turn.reason("why.frame_exact", share=share)

@@ -20,6 +20,7 @@ from bot.dialogue.turn import Turn
 from bot.dialogue.way_out import day_around
 from core.exposure import Settings
 from core.frame.report import Advice, AreaKind, ClippedArea, FrameReport
+from core.frame.room import shows_nothing
 
 #: What the options of the questions about a frame tell.
 _TOLD: Final = {
@@ -140,6 +141,8 @@ def frame(turn: Turn, report: FrameReport, when: str, picture: str | None) -> No
     when = _capital(when)
     areas = report.clipping.areas
     match report.advice:
+        case _ if shows_nothing(report):
+            turn.say(Role.SETTINGS, "review.frame_nothing", when=when)
         case Advice.DARKER:
             stops = measures.stops(report.room_stops or -2 / 3)
             turn.say(Role.SETTINGS, "review.frame_darker", when=when, stops=stops)

@@ -15,19 +15,23 @@ from bot.dialogue.meaning.review_words import tells_of_taken
 from bot.dialogue.reading.frame_list import told_in
 from bot.dialogue.reading.frame_times import plain_times
 from bot.dialogue.steps.anywhere import repeat
-from bot.dialogue.steps.frames import border_said, findings_said, reviewing
+from bot.dialogue.steps.frames import border_said, findings_said, raw_said, reviewing
 from bot.dialogue.steps.frames.at_hand import known
 from bot.dialogue.steps.home import told_frames
 from bot.dialogue.steps.walk import arrive
-from bot.dialogue.texts import TEXTS, measures
+from bot.dialogue.texts import TEXTS, frames, measures
 from bot.dialogue.turn import Turn
 from core.exposure import Settings
-from core.frame.report import Advice, FrameReport
+from core.frame.findings import Sharpness
+from core.frame.report import Advice, AreaKind, FrameReport
+from core.frame.room import is_capped, shows_nothing
 from core.series import nearest, time_marks
 from core.water import Look, look_of
 
 #: From so many frames on it is a list (own rule).
 _LIST: Final = 3
+#: Thirds of a frame that tell "from near to far" at least (own rule).
+_NEAR_AND_FAR: Final = 2
 #: The white is where it shall be.
 _HELD: Final = frozenset({Advice.KEEP, Advice.BRIGHTER, Advice.REFRAME})
 
@@ -136,14 +140,16 @@ def _go_through(turn: Turn, report: FrameReport, *, own: bool = True) -> None:
         report: of the frame.
         own: of this walk, so that its numbers hold for the frame.
     """
+    if shows_nothing(report):
+        turn.say(Role.SETTINGS, "frame.nothing")
+        return
     turn.say(Role.SETTINGS, "home.frame", frame=_named(turn, report, own=own))
     look = _look(turn, report, own=own)
     right = [TEXTS[f"home.right.{name}"] for name in _right(turn, report, look)]
     if right:
         turn.say(Role.CHECK, "home.right", list=measures.listing(right, TEXTS["and"]))
     turn.say(Role.CHECK, "home.try", what=_to_try(turn, report, look if own else None))
-    share = measures.percent(report.clipping.share)
-    turn.reason("why.frame", share=share, kind=report.file_kind)
+    raw_said.explain(turn, report)
     for line in findings_said.lines_of_then(report):
         turn.reason(line.part.key, **line.part.values)
 
@@ -166,16 +172,24 @@ def _named(turn: Turn, report: FrameReport, *, own: bool) -> str:
 
 
 def _right(turn: Turn, report: FrameReport, look: Look | None) -> Iterator[str]:
-    if report.advice in _HELD:
+    if report.advice in _HELD and not is_capped(report):
         yield "whites"
     if look is reckoning.wished_look(turn.facts):
         yield "look"
-    sharpness = report.sharpness
-    whole = sharpness is not None and sharpness.softest is None
-    if whole and findings_said.fault_of(turn, report) is None:
+    if _is_known_sharp(report.sharpness) and findings_said.fault_of(turn, report) is None:
         yield "sharp"
     if report.borders is not None and not border_said.stated(report):
         yield "borders"
+
+
+def _is_known_sharp(sharpness: Sharpness | None) -> bool:
+    """Whether no third is softer than another, where there are edges to tell it by.
+
+    Noise has edges of its own, which are always sharp.
+    """
+    if sharpness is None or sharpness.noisy or sharpness.softest is not None:
+        return False
+    return sum(width is not None for width in sharpness.thirds) >= _NEAR_AND_FAR
 
 
 def _look(turn: Turn, report: FrameReport, *, own: bool) -> Look | None:
@@ -192,13 +206,27 @@ def _to_try(turn: Turn, report: FrameReport, look: Look | None) -> str:
     fault = findings_said.fault_of(turn, report)
     if fault is not None:
         return TEXTS["home.try.sharp"].format(fault=fault[0], remedy=fault[1])
-    if report.advice in {Advice.DARKER, Advice.ASK}:
-        return TEXTS["home.try.darker"].format(stops=measures.stops(report.room_stops or -2 / 3))
-    if report.advice is Advice.REFRAME:
-        return TEXTS["home.try.sky"]
+    whites = _whites_to_try(report)
+    if whites is not None:
+        return whites
     if look is not None and look is not reckoning.wished_look(turn.facts):
         return _other_time(turn)
     return _small_thing(turn, report)
+
+
+def _whites_to_try(report: FrameReport) -> str | None:
+    """What is to be done about the whites; None where they hold, and for room that was left."""
+    unsure = [area for area in report.clipping.areas if area.kind is AreaKind.UNSURE]
+    darker = measures.stops(report.room_stops or -2 / 3)
+    if report.advice is Advice.ASK and unsure:
+        return TEXTS["home.try.unsure"].format(stops=darker, **frames.area_values(unsure[0]))
+    if report.advice in {Advice.DARKER, Advice.ASK}:
+        return TEXTS["home.try.darker"].format(stops=darker)
+    if report.advice is Advice.REFRAME:
+        return TEXTS["home.try.sky"]
+    if not is_capped(report):
+        return None
+    return TEXTS["home.try.far_brighter"].format(stops=measures.stops(report.room_stops or 0.0))
 
 
 def _small_thing(turn: Turn, report: FrameReport) -> str:

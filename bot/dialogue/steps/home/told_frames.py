@@ -214,7 +214,7 @@ def look_in(turn: Turn, place: int) -> Look:
 def values_of(turn: Turn, place: int) -> dict[str, str]:
     """A frame's share and look in words."""
     return {
-        "share": measures.percent(share_of(turn, place)),
+        "share": measures.crossed(share_of(turn, place)),
         "look": TEXTS[f"look.{look_in(turn, place).value}"],
     }
 

@@ -36,7 +36,9 @@ def table(turn: Turn) -> None:
             "home.listed",
             frame=told_frames.name(turn, place),
             level=told_frames.level_text(turn, place, reference),
-            **told_frames.values_of(turn, place),
+            # A number beyond the whole frame tells which of several went further.
+            share=measures.percent(told_frames.share_of(turn, place)),
+            look=TEXTS[f"look.{told_frames.look_in(turn, place).value}"],
         )
     assumed = Assumed()
     facts = turn.facts

@@ -222,7 +222,7 @@ def say_own_look(turn: Turn) -> None:
     own = own_here(turn, wished)
     if own is not None:
         look = TEXTS[f"look.{wished.value}"]
-        turn.say(Role.ASSUMPTION, "my_look.used", look=look, share=measures.percent(own))
+        turn.say(Role.ASSUMPTION, "my_look.used", look=look, share=measures.crossed(own))
 
 
 def filters_on(given: GivenSettings) -> str:

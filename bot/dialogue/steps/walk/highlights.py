@@ -29,6 +29,8 @@ SHEET_STOPS: Final = 1.0
 #: First and later steps up while nothing is lost [stops] (common practice: thirds).
 UP_STOPS: Final = 2 / 3
 UP_AGAIN_STOPS: Final = 1 / 3
+#: A frame that has at least so much room is brought up by it at once [stops] (own rule).
+FAR_STOPS: Final = 2.0
 #: An upward search ends after this much [stops] (own rule).
 UP_LIMIT_STOPS: Final = 2.0
 
@@ -100,13 +102,19 @@ def _up(turn: Turn, given: GivenSettings) -> None:
     brighter(turn, UP_STOPS if level - first < SAME_STOPS else UP_AGAIN_STOPS)
 
 
-def brighter(turn: Turn, stops: float) -> None:
-    """There is room of a third at least: the next frame is brighter, where a lever gives it."""
+def brighter(turn: Turn, stops: float, *, far: bool = False) -> None:
+    """There is room of a third at least: the next frame is brighter, where a lever gives it.
+
+    Args:
+        turn: the answer under construction.
+        stops: of room.
+        far: there is at least so much, and maybe much more.
+    """
     given = take_settings(turn)
     if given is None:
         ask_for_settings(turn, Facts(blink=Blink.NOTHING))
         return
-    stops = min(stops, SHEET_STOPS)
+    stops = min(stops, FAR_STOPS if far else SHEET_STOPS)
     solved = _plan_from(turn, given, stops)
     if not solved.plan.steps or any(step.lever is Lever.ISO for step in solved.plan.steps):
         holds(turn, "highlights.held_by_iso")  # more ISO gives the white no more light
@@ -114,7 +122,7 @@ def brighter(turn: Turn, stops: float) -> None:
     turn.change_walk(given=planned.merged(turn, solved))
     turn.say(
         Role.SETTINGS,
-        "highlights.brighter",
+        "highlights.far_brighter" if far else "highlights.brighter",
         settings=solving.settings_text(solved.given, solved.camera) + solving.filters_text(solved),
         stops=measures.stops(solved.situation.change_stops - solved.plan.remaining_stops),
         look=solving.look_text(solved),
