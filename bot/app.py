@@ -13,23 +13,23 @@ from bot.backup.marker import not_before
 from bot.dialogue.engine import failure, handle
 from bot.dialogue.warm_up import warm_up
 from bot.exits import Exit
+from bot.faults import where_it_broke
 from bot.log import set_up_log
 from bot.matrix.client import MatrixClient
 from bot.matrix.errors import MatrixError
 from bot.matrix.policy import Policy
 from bot.matrix.session import Account
 from bot.runtime.checkers import NoClusterLibraryError, frame_checker
-from bot.runtime.faults import where_it_broke
 from bot.runtime.granting import Limits
 from bot.runtime.job_kinds import Surroundings
 from bot.runtime.runtime import Runtime
-from bot.runtime.trouble import Troubles
 from bot.runtime.workers import Dialogue
 from bot.settings import Settings, SettingsError, load_settings
 from bot.sole_use import FolderInUseError, FolderUnusableError, sole_use
 from bot.store.database import Database, SchemaNewerError
 from bot.store.pictures import PictureFiles
 from bot.store.store import Store
+from bot.trouble import Troubles
 
 _LOG: Final = logging.getLogger(__name__)
 

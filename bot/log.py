@@ -10,7 +10,7 @@ from pathlib import Path
 from types import TracebackType
 from typing import Final
 
-from bot.runtime.faults import where_it_broke
+from bot.faults import where_it_broke
 
 #: Whose lines are written by us, and hold ids and places in the code but never what people sent.
 _OURS: Final = ("bot", "core")

@@ -15,8 +15,8 @@ from PIL import Image
 from bot.runtime.cluster import Cluster
 from bot.runtime.frames import FrameServer
 from bot.runtime.ports import FrameChecker
-from bot.runtime.trouble import Troubles
 from bot.runtime.turns import Turns
+from bot.trouble import Troubles
 from deploy.bench_frame import natural_frame
 
 #: Frames of an evening, and the people that they are of (own rule: a workshop's review).

@@ -23,10 +23,10 @@ from bot.matrix.policy import Policy
 from bot.matrix.session import Account
 from bot.runtime import checkers
 from bot.runtime.ports import Inbox
-from bot.runtime.trouble import Troubles
 from bot.settings import Settings
 from bot.sole_use import sole_use
 from bot.store.database import Database
+from bot.trouble import Troubles
 from tests.runtime.fakes import FakeServer, FakeTransport, text
 
 Run = Callable[[Inbox], Awaitable[None]]

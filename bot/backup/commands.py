@@ -15,7 +15,7 @@ from bot.backup.errors import BackupError
 from bot.backup.making import make_backup
 from bot.backup.restoring import restore_backup
 from bot.exits import Exit
-from bot.runtime.faults import where_it_broke
+from bot.faults import where_it_broke
 from bot.settings import Settings, SettingsError, load_settings
 from bot.store.database import SchemaNewerError
 

@@ -10,7 +10,7 @@ from datetime import UTC, datetime
 from email.utils import parsedate_to_datetime
 from typing import Any, Final
 
-from bot.runtime.pauses import LONGEST_S, pause_s
+from bot.pauses import LONGEST_S, pause_s
 
 #: Own rule: a server that asks for more is asked again after this; a slip in its clock or its
 #: units would silence the bot for days.

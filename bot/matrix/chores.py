@@ -13,9 +13,9 @@ from bot.matrix.backoff import Backoff
 from bot.matrix.errors import ServerAnswerError
 from bot.matrix.repeating import kind_of
 from bot.matrix.server_api import transport_error
-from bot.runtime.pauses import Wake
+from bot.pauses import Wake
 from bot.runtime.ports import SendRefusedError
-from bot.runtime.trouble import Troubles
+from bot.trouble import Troubles
 
 _log: Final = logging.getLogger(__name__)
 

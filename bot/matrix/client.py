@@ -29,7 +29,7 @@ from bot.matrix.transport import MatrixTransport
 from bot.matrix.verification.verifier import Verifier
 from bot.matrix.waiting import GRACE, WaitingEvents
 from bot.runtime.ports import Inbox, TransportError
-from bot.runtime.trouble import Troubles
+from bot.trouble import Troubles
 
 _log: Final = logging.getLogger(__name__)
 

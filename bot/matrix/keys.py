@@ -14,12 +14,12 @@ from nio import AsyncClient, ErrorResponse, LocalProtocolError, SyncResponse
 from nio.crypto import Olm
 from nio.exceptions import GroupEncryptionError
 
+from bot.faults import where_it_broke
 from bot.matrix.backoff import Backoff
 from bot.matrix.errors import ServerAnswerError, UnknownTokenError
 from bot.matrix.server_api import ServerApi, refusal, transport_error
-from bot.runtime.faults import where_it_broke
 from bot.runtime.ports import SendLaterError, SendRefusedError, TransportError, UnreachableError
-from bot.runtime.trouble import Trouble
+from bot.trouble import Trouble
 
 #: Own rule: what fails here was a request of a moment ago; it is soon tried again.
 _AGAIN_S: Final = 2.0

@@ -14,6 +14,7 @@ from nio import AsyncClient, EncryptionError, MegolmEvent, SyncResponse
 from peewee import PeeweeException
 
 from bot.dialogue.events import Event
+from bot.faults import where_it_broke
 from bot.matrix.backoff import Backoff
 from bot.matrix.content import ROW_KEY
 from bot.matrix.errors import ServerAnswerError
@@ -25,9 +26,8 @@ from bot.matrix.rooms import Rooms
 from bot.matrix.server_api import refusal
 from bot.matrix.timeline import SYNC_FILTER, RoomEvent, timeline
 from bot.matrix.waiting import WaitingEvent, WaitingEvents
-from bot.runtime.faults import where_it_broke
 from bot.runtime.ports import Inbox
-from bot.runtime.trouble import Troubles
+from bot.trouble import Troubles
 
 _log: Final = logging.getLogger(__name__)
 

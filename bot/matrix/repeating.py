@@ -8,10 +8,10 @@ from typing import NoReturn, TypeVar
 
 from aiohttp import ClientError
 
+from bot.faults import where_it_broke
 from bot.matrix.backoff import Backoff
 from bot.matrix.errors import ServerAnswerError, UnknownTokenError
-from bot.runtime.faults import where_it_broke
-from bot.runtime.trouble import Trouble
+from bot.trouble import Trouble
 
 T = TypeVar("T")
 

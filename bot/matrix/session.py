@@ -23,7 +23,7 @@ from bot.matrix.bot_client import BotClient
 from bot.matrix.errors import LoginRefusedError, UnknownTokenError, WrongDeviceError
 from bot.matrix.private_file import read_private, write_private
 from bot.matrix.server_api import refusal
-from bot.runtime.trouble import Trouble
+from bot.trouble import Trouble
 
 _log: Final = logging.getLogger(__name__)
 

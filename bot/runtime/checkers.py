@@ -8,7 +8,7 @@ from importlib.util import find_spec
 from bot.exits import Exit
 from bot.runtime.frames import FrameServer
 from bot.runtime.ports import FrameChecker
-from bot.runtime.trouble import Troubles
+from bot.trouble import Troubles
 
 
 class NoClusterLibraryError(Exception):

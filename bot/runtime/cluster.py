@@ -12,12 +12,12 @@ from distributed import Client, Future
 
 from bot.dialogue.actions import MeasureOptions
 from bot.dialogue.events import MeasuredKind
+from bot.pauses import loop_time_s, pause_s
 from bot.runtime.cluster_task import OUTCOMES, Reply, measure_there
 from bot.runtime.orders import ORDERS, FrameLimits, Order
 from bot.runtime.outcomes import Outcome, Picture, is_picture
-from bot.runtime.pauses import loop_time_s, pause_s
 from bot.runtime.ports import FrameChecker
-from bot.runtime.trouble import Trouble
+from bot.trouble import Trouble
 from core.errors import FrameFault
 
 #: Longest wait for the scheduler, and for leaving it [s]. Own rule: people wait meanwhile.

@@ -10,8 +10,8 @@ from contextlib import contextmanager
 from typing import Final
 
 from bot.dialogue.events import Event, FrameChecked, FramesMeasured, TimerFired
-from bot.runtime.faults import where_it_broke
-from bot.runtime.pauses import Wake, loop_time_s
+from bot.faults import where_it_broke
+from bot.pauses import Wake, loop_time_s
 from bot.runtime.ports import Transport
 
 _LOG: Final = logging.getLogger(__name__)

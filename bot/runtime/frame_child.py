@@ -17,9 +17,9 @@ import pillow_heif
 from numpy.typing import NDArray
 
 from bot.dialogue.texts import speaking
+from bot.faults import where_it_broke
 from bot.pictures.marked_frame import draw_marked_frame
 from bot.runtime.confinement import confine
-from bot.runtime.faults import where_it_broke
 from bot.runtime.orders import ANSWERS, ORDER_BYTES, ORDERS, Answer, FrameLimits, Order, Shown
 from core.errors import FrameFault, UnreadableFrameError
 from core.frame.check import check_frame

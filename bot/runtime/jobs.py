@@ -12,14 +12,14 @@ from typing import Final, NamedTuple, Protocol
 
 from sqlalchemy.exc import SQLAlchemyError
 
+from bot.faults import where_it_broke
+from bot.pauses import Wake, loop_time_s, pause_s
 from bot.runtime.ending import Endings
-from bot.runtime.faults import where_it_broke
-from bot.runtime.pauses import Wake, loop_time_s, pause_s
 from bot.runtime.ports import SendLaterError, SendUncertainError, UnreachableError, kind_of
-from bot.runtime.trouble import Troubles
 from bot.runtime.turns import Fairness
 from bot.store.rows import JobKind, JobRow, Written
 from bot.store.store import Store
+from bot.trouble import Troubles
 
 _LOG: Final = logging.getLogger(__name__)
 

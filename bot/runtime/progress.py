@@ -13,10 +13,9 @@ from sqlalchemy.exc import SQLAlchemyError
 from bot.dialogue.events import Origin
 from bot.dialogue.texts import speaking
 from bot.dialogue.texts.languages import ENGLISH
-from bot.runtime.faults import where_it_broke
-from bot.runtime.pauses import Wake, loop_time_s
+from bot.faults import where_it_broke
+from bot.pauses import Wake, loop_time_s
 from bot.runtime.results import new_id
-from bot.runtime.trouble import Trouble
 from bot.store.rows import (
     ConversationKey,
     JobKind,
@@ -28,6 +27,7 @@ from bot.store.rows import (
     thread_of_answer,
 )
 from bot.store.store import Store
+from bot.trouble import Trouble
 
 #: Measuring that takes no longer is not told of [s]. Own rule: the typing mark is enough.
 AFTER_S: Final = 2.0

@@ -11,21 +11,21 @@ from typing import Final
 from sqlalchemy.exc import SQLAlchemyError
 
 from bot.dialogue.events import Event
+from bot.faults import where_it_broke
+from bot.pauses import Wake
 from bot.runtime.courtesy import Courtesy
 from bot.runtime.delivery import Delivery
 from bot.runtime.ending import Endings
-from bot.runtime.faults import where_it_broke
 from bot.runtime.granting import Granting, Limits
 from bot.runtime.job_kinds import Surroundings, Workshop
 from bot.runtime.jobs import Jobs
 from bot.runtime.origins import in_its_thread, moved, withdrawn_from
-from bot.runtime.pauses import Wake
 from bot.runtime.progress import Progress
 from bot.runtime.sender import Sender
 from bot.runtime.timers import Timers
-from bot.runtime.trouble import Troubles
 from bot.runtime.workers import Dialogue, Workers
 from bot.store.rows import OwnMessage, Written, thread_of_answer
+from bot.trouble import Troubles
 
 _LOG: Final = logging.getLogger(__name__)
 

@@ -11,10 +11,10 @@ from typing import Final
 
 from sqlalchemy.exc import SQLAlchemyError
 
+from bot.faults import where_it_broke
+from bot.pauses import Wake, loop_time_s, pause_s
 from bot.runtime.delivery import Delivery
-from bot.runtime.faults import where_it_broke
 from bot.runtime.lanes import Lane, RoomQueue, lane_of
-from bot.runtime.pauses import Wake, loop_time_s, pause_s
 from bot.runtime.ports import (
     SendLaterError,
     SendRefusedError,
@@ -22,9 +22,9 @@ from bot.runtime.ports import (
     UnreachableError,
     kind_of,
 )
-from bot.runtime.trouble import Troubles
 from bot.store.rows import OutboxRow
 from bot.store.store import Store
+from bot.trouble import Troubles
 
 _LOG: Final = logging.getLogger(__name__)
 

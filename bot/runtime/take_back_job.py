@@ -9,8 +9,8 @@ from dataclasses import dataclass
 from datetime import datetime
 from typing import Final
 
+from bot.faults import where_it_broke
 from bot.runtime.delivery import REQUEST_S
-from bot.runtime.faults import where_it_broke
 from bot.runtime.jobs import PutOff
 from bot.runtime.ports import SendLaterError, SendRefusedError, SendUncertainError, Transport
 from bot.store.pictures import PictureFiles

@@ -9,12 +9,12 @@ from typing import Final
 from sqlalchemy.exc import SQLAlchemyError
 
 from bot.dialogue.events import TimerFired
-from bot.runtime.faults import where_it_broke
+from bot.faults import where_it_broke
+from bot.pauses import Wake
 from bot.runtime.origins import derived_origin
-from bot.runtime.pauses import Wake
-from bot.runtime.trouble import Trouble
 from bot.store.rows import InboxRow, TimerRow
 from bot.store.store import Store
+from bot.trouble import Trouble
 
 #: Longest sleep [s]: after it the date is read again, which somebody may have set (own rule).
 _LOOK_S: Final = 3600.0

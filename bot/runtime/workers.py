@@ -26,12 +26,12 @@ from bot.dialogue.events import (
 from bot.dialogue.terms import Terms
 from bot.dialogue.texts import speaking
 from bot.dialogue.texts.progress import progress_line
-from bot.runtime.faults import where_it_broke
-from bot.runtime.pauses import Wake, pause_s
+from bot.faults import where_it_broke
+from bot.pauses import Wake, pause_s
 from bot.runtime.results import Failure, Handle, RowMaker, read_parts
-from bot.runtime.trouble import Trouble
 from bot.store.rows import ConflictError, ConversationKey, GoneError, InboxRow, Result, Written
 from bot.store.store import Store
+from bot.trouble import Trouble
 
 _LOG: Final = logging.getLogger(__name__)
 

@@ -15,11 +15,11 @@ from sqlalchemy import Connection, make_url
 from sqlalchemy.exc import SQLAlchemyError
 
 from bot.exits import Exit
-from bot.runtime.pauses import pause_s
-from bot.runtime.trouble import Trouble
+from bot.pauses import pause_s
 from bot.sole_use import make_folder
 from bot.store.engines import Answer, Transaction, engine_for
 from bot.store.failures import passing
+from bot.trouble import Trouble
 
 _MIGRATIONS: Final = Path(__file__).parent / "migrations"
 

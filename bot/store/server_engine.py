@@ -10,7 +10,7 @@ from sqlalchemy import URL, text
 from sqlalchemy.exc import DBAPIError
 from sqlalchemy.ext.asyncio import AsyncConnection, AsyncTransaction, create_async_engine
 
-from bot.runtime.pauses import pause_s
+from bot.pauses import pause_s
 from bot.store.engines import Answer, Transaction
 from bot.store.failures import UnreachableError
 from bot.store.tables import METADATA

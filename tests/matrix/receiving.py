@@ -23,8 +23,8 @@ from bot.matrix.rooms import Rooms
 from bot.matrix.server_api import ServerApi
 from bot.matrix.session import Account
 from bot.matrix.waiting import WaitingEvents
-from bot.runtime.trouble import Troubles
 from bot.store.rows import OwnMessage
+from bot.trouble import Troubles
 from tests.matrix.scripted_server import USER_ID, Answer, ScriptedServer, error, json
 
 ROOM = "!room:example.org"

@@ -12,7 +12,7 @@ from vodozemac import Account as OlmAccount
 from bot.matrix.keys import RoomKeys, upload_device_keys
 from bot.matrix.server_api import ServerApi
 from bot.runtime.ports import SendLaterError, SendUncertainError, UnreachableError
-from bot.runtime.trouble import Trouble
+from bot.trouble import Trouble
 from tests.matrix.scripted_server import USER_ID, ScriptedServer, error, hang_up, json, page
 
 ROOM = "!room:example.org"

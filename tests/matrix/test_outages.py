@@ -15,6 +15,7 @@ import pytest
 from aiohttp import web
 from nio import AsyncClient
 
+from bot import pauses
 from bot.matrix import receiver as receiver_module
 from bot.matrix.backoff import Backoff
 from bot.matrix.chores import Chores
@@ -31,14 +32,13 @@ from bot.matrix.transport import MatrixTransport
 from bot.matrix.waiting import WaitingEvents
 from bot.runtime import delivery as delivery_module
 from bot.runtime import jobs as jobs_module
-from bot.runtime import pauses
 from bot.runtime import sender as sender_module
 from bot.runtime.job_kinds import Surroundings
 from bot.runtime.runtime import Runtime, utc_now
-from bot.runtime.trouble import Troubles
 from bot.store.database import Database
 from bot.store.pictures import PictureFiles
 from bot.store.store import Store
+from bot.trouble import Troubles
 from tests.matrix.receiving import ADA, MEMBERS, event, said
 from tests.matrix.scripted_server import Answer, ScriptedServer, error, file, hang_up, json, page
 from tests.runtime.fakes import DIALOGUE, FakeChecker, png

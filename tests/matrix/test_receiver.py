@@ -23,7 +23,7 @@ from bot.matrix.rooms import Rooms
 from bot.matrix.server_api import ServerApi
 from bot.matrix.session import Account
 from bot.matrix.waiting import WaitingEvents
-from bot.runtime.trouble import Troubles
+from bot.trouble import Troubles
 from tests.matrix.receiving import (
     ADA,
     CREW,

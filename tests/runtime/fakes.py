@@ -42,11 +42,11 @@ from bot.dialogue.events import (
     TimerFired,
     Withdrawn,
 )
+from bot.pauses import Wake
 from bot.runtime.granting import Limits
 from bot.runtime.job_kinds import Surroundings
 from bot.runtime.orders import Shown
 from bot.runtime.outcomes import Outcome, Picture
-from bot.runtime.pauses import Wake
 from bot.runtime.ports import FrameChecker, MediaGoneError, Outgoing, UploadedMedia
 from bot.runtime.progress import PREFIX
 from bot.runtime.runtime import Runtime, utc_now

@@ -17,7 +17,7 @@ from bot.runtime.cluster import Cluster, _outcome
 from bot.runtime.frames import FrameServer
 from bot.runtime.orders import FrameLimits, Shown
 from bot.runtime.outcomes import Outcome
-from bot.runtime.trouble import Troubles
+from bot.trouble import Troubles
 from core.errors import FrameFault
 from tests.runtime.fakes import FakeChecker
 from tests.runtime.local_cluster import LocalCluster, local_cluster

@@ -9,7 +9,7 @@ from dataclasses import dataclass, field
 import pytest
 
 from bot.dialogue.events import Event
-from bot.runtime.pauses import Wake
+from bot.pauses import Wake
 from bot.runtime.runtime import Runtime
 from tests.runtime.fakes import World, frame, text
 

@@ -13,10 +13,10 @@ import pytest
 import sqlalchemy as sa
 from sqlalchemy.exc import OperationalError
 
+from bot.faults import where_it_broke
+from bot.pauses import LONGEST_S, Wake, pause_s
 from bot.runtime import courtesy as courtesy_module
 from bot.runtime import runtime as runtime_module
-from bot.runtime.faults import where_it_broke
-from bot.runtime.pauses import LONGEST_S, Wake, pause_s
 from bot.runtime.ports import SendLaterError
 from bot.runtime.runtime import Runtime, utc_now
 from bot.runtime.workers import Workers

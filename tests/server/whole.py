@@ -14,10 +14,10 @@ from bot.matrix.policy import Policy
 from bot.matrix.session import Account
 from bot.runtime.job_kinds import Surroundings
 from bot.runtime.runtime import Runtime, utc_now
-from bot.runtime.trouble import Troubles
 from bot.store.database import Database
 from bot.store.pictures import PictureFiles
 from bot.store.store import Store
+from bot.trouble import Troubles
 from tests.runtime.fakes import DIALOGUE, FakeChecker
 
 

@@ -14,6 +14,7 @@ from uuid import uuid4
 from aiohttp import ClientError
 from nio import AsyncClient, EncryptionError, MegolmEvent
 
+from bot.faults import where_it_broke
 from bot.matrix.backoff import Backoff
 from bot.matrix.errors import ServerAnswerError
 from bot.matrix.identity import own_master_key
@@ -31,7 +32,6 @@ from bot.matrix.verification.messages import (
     read_in_room,
     read_to_device,
 )
-from bot.runtime.faults import where_it_broke
 from bot.runtime.ports import SendLaterError, SendRefusedError, TransportError
 
 _log: Final = logging.getLogger(__name__)

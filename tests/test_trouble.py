@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import pytest
 
-from bot.runtime.trouble import AGAIN_S, CALM_S, Trouble, Troubles
+from bot.trouble import AGAIN_S, CALM_S, Trouble, Troubles
 
 
 class Clock:
