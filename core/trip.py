@@ -25,8 +25,15 @@ MARGIN_MIN: Final = 60.0
 COLD_WATER_C: Final = (70 - 32) / 1.8
 #: Below this the sea-rescue service speaks of cold water (RNLI): the strong warning [degC].
 VERY_COLD_WATER_C: Final = 15.0
-#: Wait after the last thunder before going out again (US National Weather Service) [min].
-SHELTER_MIN: Final = 30.0
+#: In cold water: for the breath plan on the longest that agencies name (US National Weather
+#: Service: 2 to 3 minutes or more), then so much useful movement (Giesbrecht's 1-10-1) [min].
+BREATH_MIN: Final = 3.0
+USEFUL_MIN: Final = 10.0
+#: Wind chill from which on bare skin can freeze within half an hour (Environment Canada, -28; from
+#: memory) [degC].
+FROSTBITE_C: Final = -28.0
+#: Wind chill is defined up to this temperature of the air (50 degF) [degC].
+WARMEST_CHILL_C: Final = 10.0
 #: Speed of sound in air of 20 degC [m/s]; from memory.
 SOUND_MPS: Final = 343.0
 
@@ -137,7 +144,7 @@ def wind_chill_c(air_c: float, wind_kmh: float) -> float:
     Source: Environment Canada, wind chill index of 2001; below 5 km/h its form for light wind
     (from memory).
     """
-    within("air_c", air_c, "degC", -75, 10)
+    within("air_c", air_c, "degC", -75, WARMEST_CHILL_C)
     within("wind_kmh", wind_kmh, "km/h", 0, 320)
     if wind_kmh < 5:
         return min(air_c, air_c + (-1.59 + 0.1345 * air_c) / 5 * wind_kmh)
@@ -148,7 +155,8 @@ def wind_chill_c(air_c: float, wind_kmh: float) -> float:
 def thunder_distance_km(seconds: float) -> float:
     """Distance of a lightning flash from the delay of its thunder.
 
-    For the record only: any thunder means shelter, and `SHELTER_MIN` after the last one.
+    For the record only: any thunder means shelter, and 30 min after the last one (US National
+    Weather Service).
 
     Args:
         seconds: from flash to thunder [s], 0 to 120.

@@ -6,7 +6,9 @@ from typing import Final
 
 from bot.dialogue.danger.beside import heard_beside
 from bot.dialogue.danger.cold_hands import only_cold_hands
+from bot.dialogue.danger.explained import explained
 from bot.dialogue.danger.features import Heard, heard_in
+from bot.dialogue.danger.flash_to_bang import is_storm_of_now, is_storm_supposed
 from bot.dialogue.danger.judged import judged
 from bot.dialogue.danger.kinds import LEVELS, Danger, DangerKind, Level, gravest
 from bot.dialogue.danger.likelihood import Likely
@@ -15,8 +17,8 @@ from bot.dialogue.danger.permission import leave_asked
 from bot.dialogue.danger.replies import (
     Safe,
     anyone_out_there,
-    explained,
     in_danger,
+    tells_only_where,
     who_is_safe,
 )
 from bot.dialogue.danger.spoken_of import without_talk
@@ -33,6 +35,7 @@ __all__ = [
     "gravest",
     "in_danger",
     "read_danger",
+    "tells_only_where",
     "who_is_safe",
     "whose",
 ]
@@ -51,6 +54,8 @@ _CERTAIN: Final = 2.9
 #: From such odds on what is taken back is asked about: among files that were left out as many of
 #: these messages were dangers as not. Own rule.
 _DOUBTED: Final = 2.2
+#: What a storm that is only supposed, or of yesterday, may sound like.
+_OF_STORM: Final = frozenset({None, DangerKind.THUNDER, DangerKind.UNCLEAR})
 #: In a few words so much [log odds] is enough for rising and brown water. Own rule.
 _FLOODED: Final = -4.1
 
@@ -75,6 +80,11 @@ def read_danger(text: str) -> Danger | None:
     kind = _kind_of(text, heard, likely)
     if kind is None and any(map(_is_danger, without_name(text))):
         kind = DangerKind.UNCLEAR
+    if kind in _OF_STORM and is_storm_supposed(text):
+        return None
+    if is_storm_of_now(text):
+        kind = DangerKind(gravest(DangerKind.THUNDER.value, (kind or DangerKind.UNCLEAR).value))
+        return Danger(kind, LEVELS[kind])
     if kind is None:
         return None
     likely_too = LEVELS[kind] is Level.EMERGENCY and likely.odds >= _CERTAIN

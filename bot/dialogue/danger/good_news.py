@@ -23,6 +23,7 @@ _ENGLISH: Final = """
     drove going moment minute minutes ago one two three four five six seven eight nine ten pm old
     seen your much many only bit little quite scary heating counting counted count heads complete
     fuss storm thunder rain sky passed over stopped linn everything calm worry worries helping kind
+    heater sorted anymore more any plaster bandage easily himself herself themselves laughing
     glove gloves hat hats mittens on
     nice hug hugs proper safely soundly crew team class high higher ground out but no nothing nobody
 """

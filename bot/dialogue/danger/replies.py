@@ -49,9 +49,9 @@ _TABLES: Final[tuple[_Table, ...]] = tuple(
 )
 _SPANISH: Final = _TABLES[2]
 #: Statements in which a denial is the good news itself.
-_GOOD_DENIALS: Final = ("but_fine", "all", "retracted")
+_GOOD_DENIALS: Final = ("but_fine", "all", "retracted", "mended")
 #: What says who is safe, and where.
-_GOOD_NEWS: Final = ("but_fine", "all", "they", "one", "own", "place")
+_GOOD_NEWS: Final = ("but_fine", "all", "here", "they", "one", "own", "place", "mended")
 #: In this order one that is found says it: all hold the others.
 _STATED: Final = (Safe.ALL, Safe.THEY, Safe.ONE, Safe.OWN)
 #: "This is no joke", "nicht nur ein Test".
@@ -59,6 +59,18 @@ _SERIOUS: Final = re.compile(
     r"\b(?:no|not|isnt|kein|keine|keinen|nicht|ninguna|no (?:es|era|fue))(?: (?:just|only|nur|a|an"
     r"|ein|una|solo))* (?:joke|joking|kidding|test|testing|false alarm|scherz|spass|witz"
     r"|fehlalarm|broma|chiste|prueba|falsa alarma)\b"
+)
+#: What calms without telling anything.
+_COMFORT: Final = re.compile(
+    r"^\W*(?:no worries|no problem|never ?mind|do(?:n'?t| not) worry|not to worry"
+    r"|keine sorge|kein (?:problem|stress)|no te preocupes|no hay problema|sin problema)\b"
+    r"[\s,.!:-]*(?=\w)",
+    re.IGNORECASE,
+)
+#: Who speaks of all of them, wherever they are.
+_EVERYBODY: Final = re.compile(
+    r"\b(?:all|both|every(?:one|body)|together|alle|beide|zusammen|vollzahlig|todos|todas|ambos"
+    r"|ambas|juntos|juntas|los dos|las dos)\b"
 )
 #: What stands before an answer without telling anything.
 _LEAD: Final = re.compile(
@@ -75,7 +87,7 @@ _OUT_THERE: Final = re.compile(
 
 
 @lru_cache(maxsize=8)
-def _said(text: str) -> tuple[tuple[str, _Table], ...]:
+def spelled(text: str) -> tuple[tuple[str, _Table], ...]:
     """The message in the spelling of each language, sentences parted by commas, and its words.
 
     Every meaning is looked for in it anew; it is spelled once.
@@ -102,6 +114,7 @@ def who_is_safe(text: str) -> Safe | None:
     """
     if is_retracted(text):
         return Safe.RETRACTED
+    text = _COMFORT.sub("", text)
     for bare in (Safe.HEARD, Safe.YES):
         if _is_whole(text, bare.value):
             return bare
@@ -111,7 +124,8 @@ def who_is_safe(text: str) -> Safe | None:
 
 
 def _stated(text: str) -> Safe | None:
-    found = {safe for safe in _STATED if _has(text, safe.value)}
+    found = {safe for safe in _STATED if says(text, safe.value)}
+    found |= {Safe.ALL} if says(text, "here") else set()
     if not found or _is_unsure(text):
         return None
     if Safe.OWN in found and found & {Safe.THEY, Safe.ONE}:
@@ -120,20 +134,28 @@ def _stated(text: str) -> Safe | None:
     return None if stated is Safe.ALL and not _is_only_good(text) else stated
 
 
+def tells_only_where(text: str) -> bool:
+    """Whether good news only tells where who writes is: "we're at the car"."""
+    everybody = _EVERYBODY.search(folded(text)) is not None
+    where = ((*table["here"].subn(" ", said), table) for said, table in spelled(text))
+    return not everybody and any(n and not table["all"].search(rest) for rest, n, table in where)
+
+
 def _is_only_good(text: str) -> bool:
     """Whether a message that all are safe says nothing else, in one of the languages."""
     return any(
         is_only_good(without(said, (table[meaning] for meaning in _GOOD_NEWS)))
-        for said, table in _said(text)
+        for said, table in spelled(text)
     )
 
 
-def _has(text: str, meaning: str) -> bool:
-    return any(table[meaning].search(said) for said, table in _said(text))
+def says(text: str, meaning: str) -> bool:
+    """Whether a message holds a wording of some meaning, in any of the languages."""
+    return any(table[meaning].search(said) for said, table in spelled(text))
 
 
 def _begins(text: str, meaning: str) -> bool:
-    return any(_beginning(said, table, meaning) for said, table in _said(text))
+    return any(_beginning(said, table, meaning) for said, table in spelled(text))
 
 
 def _beginning(said: str, table: _Table, meaning: str) -> re.Match[str] | None:
@@ -144,13 +166,13 @@ def _is_whole(text: str, meaning: str) -> bool:
     """Whether a message is made of such words of one language alone."""
     return any(
         said and not re.sub(rf"(?<!\w)(?:{table[meaning].pattern})(?!\w)|[ ,]", "", said)
-        for said, table in _said(text)
+        for said, table in spelled(text)
     )
 
 
 def _is_unsure(text: str) -> bool:
     """Whether a message doubts or excepts, in any of the languages."""
-    for said, table in _said(text):
+    for said, table in spelled(text):
         rest = said
         for meaning in _GOOD_DENIALS:
             for words in _TABLES:
@@ -165,37 +187,21 @@ def is_retracted(text: str) -> bool:
     return _is_joke(text) or _is_thing(text)
 
 
+def is_serious(text: str) -> bool:
+    """Whether it is said to be no joke."""
+    return _SERIOUS.search(folded(text)) is not None
+
+
 def _is_joke(text: str) -> bool:
-    return "?" not in text and _has(text, "retracted") and not _SERIOUS.search(folded(text))
+    return "?" not in text and says(text, "retracted") and not is_serious(text)
 
 
 def _is_thing(text: str) -> bool:
     """Whether it is said to have been a thing only, and nobody is named beside it."""
-    if "?" in text or not (_has(text, "meant") or _has(text, "only")):
+    if "?" in text or not (says(text, "meant") or says(text, "only")):
         return False
     cues = all_cues(text)
     return "thing" in cues and "other" not in cues
-
-
-def explained(text: str, kind: DangerKind) -> Safe | None:
-    """What an explanation says that only this kind of danger can have.
-
-    Args:
-        text: the message as typed.
-        kind: the danger that is held.
-
-    Returns:
-        That a sound was a truck, that the water is always brown, that the missing one is back by
-        themselves; None for anything else.
-    """
-    if "?" in text or _SERIOUS.search(folded(text)):
-        return None
-    if kind is DangerKind.MISSING:
-        return Safe.ONE if _has(text, "back_by_themselves") else None
-    nobody = "other" not in all_cues(text)
-    meanings = {DangerKind.THUNDER: ("only", "meant"), DangerKind.FLOOD: ("always_so", "meant")}
-    said = any(_has(text, meaning) for meaning in meanings.get(kind, ()))
-    return Safe.RETRACTED if nobody and said else None
 
 
 def anyone_out_there(text: str, kind: str = "", *, others: bool = False) -> bool | None:
@@ -233,7 +239,7 @@ def in_danger(text: str, *, others: bool) -> bool | None:
         return False
     if came_away(text, DangerKind.WADING.value, others=others):
         return False
-    if _has(text, "meant") and "?" not in text:
+    if says(text, "meant") and "?" not in text:
         return False
     return True if _says_yes(text) else None
 
@@ -242,10 +248,11 @@ def _says_nobody(text: str) -> bool:
     if "?" in text or tells_of_staying(text):
         return False
     if _answers_no(text) or any(
-        _is_nobody(said, table) or table["stepped_back"].search(said) for said, table in _said(text)
+        _is_nobody(said, table) or table["stepped_back"].search(said)
+        for said, table in spelled(text)
     ):
         return True
-    return _has(text, "place") and not _is_unsure(text)
+    return says(text, "place") and not _is_unsure(text)
 
 
 def _is_nobody(said: str, table: _Table) -> bool:
@@ -263,7 +270,7 @@ def _doubts(rest: str) -> bool:
 
 def _answers_no(text: str) -> bool:
     """Whether a "no" answers, without doubt or exception behind it."""
-    for said, table in _said(text):
+    for said, table in spelled(text):
         rest = _goes_on(said, table, "no")
         if rest is not None and not _doubts(rest):
             return True
@@ -274,7 +281,7 @@ def _says_yes(text: str) -> bool:
     """A yes alone, before a comma, or before whom it is of; or nothing but who it is."""
     return _is_whole(text, "somebody") or any(
         _goes_on(said, table, "yes") is not None and not (table is _SPANISH and _is_if(text, said))
-        for said, table in _said(text)
+        for said, table in spelled(text)
     )
 
 

@@ -15,6 +15,7 @@ from bot.dialogue.texts.frame_texts import FRAMES
 from bot.dialogue.texts.home_texts import HOME
 from bot.dialogue.texts.late_texts import LATE
 from bot.dialogue.texts.levers import LEVERS
+from bot.dialogue.texts.nature import NATURE
 from bot.dialogue.texts.privacy import PRIVACY
 from bot.dialogue.texts.reasons import REASONS
 from bot.dialogue.texts.safety import SAFETY
@@ -36,6 +37,7 @@ IN_ENGLISH: Final[Mapping[str, str]] = MappingProxyType(
         **FRAMES,
         **HOME,
         **LATE,
+        **NATURE,
         **PRIVACY,
         **REASONS,
         **SAFETY,

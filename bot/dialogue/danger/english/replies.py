@@ -27,7 +27,7 @@ _KIN: Final = (
     r"|mother|father|girlfriend|boyfriend|student|guide|leader|boy|girl|man|woman|guy|lady|dog)"
 )
 _HIM: Final = rf"(?:him|her|my {_KIN}|our {_KIN}|the {_KIN})"
-_HE: Final = rf"(?:he|she|(?:my|our|the) (?:\w+ )?{_KIN})"
+_HE: Final = rf"(?:he|she|(?:(?:my|our|the) (?:\w+ )?)?{_KIN})"
 _GOT: Final = r"(?:got|pulled|fished|dragged|helped|have|had|brought|hauled|lifted)"
 _CAME: Final = r"(?:came|climbed|got|swam|walked|made it)"
 _OUT: Final = r"(?: \w+)? (?:out|back|safe|ashore|up|home|down)\b"
@@ -46,10 +46,10 @@ REPLIES: Final[Mapping[str, tuple[str, ...]]] = {
             r"\b(?:all(?: of us)?|everyone|everybody|we|both(?: of us)?|the whole group|the group"
             rf"|the (?:two|three) of us){_IS}{_GOOD}"
         ),
-        r"\ball (?:clear|good|safe|fine|accounted for|ok|okay|well)\b",
+        r"\ball (?:clear|good|safe|fine|accounted for|ok|okay|well|cool|sorted)\b",
+        r"^(?:safe|safe and sound|safe and well|safe again)$",
         r"\bsafe now\b",
         rf"\b(?:all|the) (?:two|three|four|five|six|\d)(?: of (?:us|them))?{_IS}{_GOOD}",
-        rf"\bwe (?:can )?see the (?:{_CAR}|{_PATH})\b",
         (
             r"\b(?:we|everyone|everybody|all of us)(?: are| is)?(?: all)?(?: \w+)? (?:up (?:on|at"
             r"|in) the"
@@ -57,11 +57,7 @@ REPLIES: Final[Mapping[str, tuple[str, ...]]] = {
             r"|away from the (?:water|river|edge|fall|falls|gorge))\b"
         ),
         rf"\b(?:me and (?:my )?\w+|(?:my )?\w+ and (?:i|me)) are(?: \w+)? {_GOOD}",
-        rf"\b(?:we|i)(?: am| are| have)?(?: \w+)?(?: back)? (?:at|in) the {_CAR}\b",
-        rf"\bback (?:at|in|on|behind) the (?:{_CAR}|{_PATH})\b",
-        rf"\b(?:we|i) (?:am|are) (?:\w+ )?on the {_PATH}(?: (?:again|now|back))+\b",
         rf"\b(?:all|both)(?: \w+)? of us (?:are )?(?:\w+ )?(?:at|in|on) the (?:{_CAR}|{_PATH})\b",
-        r"\bfound (?:the|our) (?:path|trail|way|car)\b",
         (
             r"\b(?:nobody|no one|noone) (?:is|was|got)?(?: \w+)? ?(?:hurt|missing|in danger"
             r"|injured|lost)\b"
@@ -69,6 +65,35 @@ REPLIES: Final[Mapping[str, tuple[str, ...]]] = {
         r"\bno harm done\b",
         r"\bnothing(?: \w+)? (?:happened|wrong|serious)\b",
         r"\bno(?:t in)? danger\b",
+    ),
+    # Where who writes is, and who is with them: of others it says nothing.
+    "here": (
+        rf"\bwe (?:can )?see the (?:{_CAR}|{_PATH})\b",
+        rf"\b(?:we|i)(?: am| are| have)?(?: \w+)?(?: back)? (?:at|in) (?:the |my |our )?{_CAR}\b",
+        rf"\bback (?:at|in|on|behind) the (?:{_CAR}|{_PATH})\b",
+        rf"\b(?:we|i) (?:am|are) (?:\w+ )?on the {_PATH}(?: (?:again|now|back))+\b",
+        rf"^(?:(?:ok|now|sitting|safe|inside|warm|dry)[ ,]+)*(?:in|at) (?:the |my |our )?{_CAR}\b",
+        r"\bfound (?:the|our) (?:path|trail|way|car)\b",
+    ),
+    "here_again": (
+        (
+            r"\b(?:he|she|they) (?:(?:is|are|now|both|all) )*(?:here|back|with (?:me|us)|beside me"
+            r"|next to me)\b(?! (?:on|in|at|to) )"
+        ),
+    ),
+    "warm_again": (
+        (
+            r"\b(?:warm|warmer|warmed up|warm and dry)(?: (?:again|now|enough))*(?= ,|$)"
+            r"|\b(?:stopped|no longer|not) shivering(?: any ?more| now)*(?= ,|$)"
+        ),
+    ),
+    "found_way": (r"\b(?:i|we) (?:(?:now|again) )?know (?:again )?where (?:i|we) (?:am|are)\b",),
+    "mended": (
+        (
+            r"\b(?:stopped bleeding|(?:the )?(?:bleeding|blood)(?: has| is)? stopped"
+            r"|(?:is )?(?:not|no longer) bleeding(?: any ?more)?|no (?:more )?blood(?: any ?more)?"
+            r"|bandaged|patched up|(?:plaster|bandage|band aid)(?: is| are)? on)\b"
+        ),
     ),
     "they": (
         (

@@ -7,13 +7,14 @@ from typing import Final
 
 _AM_WEG: Final = (
     r"(?:auf (?:dem|unserem|einem) (?:weg|pfad|steg)|auf der (?:brucke|plattform|strasse|terrasse)"
-    r"|(?:im|am|beim) (?:auto|wagen|parkplatz|bus|aussichtspunkt)|in der hutte)"
+    r"|(?:im|am|beim) (?:weg|pfad|steg|auto|wagen|parkplatz|bus|aussichtspunkt)|in der hutte)"
 )
 _GOOD: Final = (
     r"(?:sicher|in sicherheit|ok|okay|gua?t|wohlauf|unverletzt|draussen|raus|rausgekommen|wieder da"
     r"|zuruck|heil|an land|am ufer|gerettet|gefunden|trocken|im trockenen|herausgekommen"
-    rf"|weg von der kante|gesund|{_AM_WEG})\b"
+    r"|weg von der kante|gesund)\b"
 )
+_WO: Final = rf"(?:{_GOOD}|{_AM_WEG}\b)"
 _GUT: Final = (
     r"(?:gehts|geht es|geht s)(?: (?:wieder|jetzt|soweit|allen|beiden))* (?:gua?t|besser|prima)\b"
 )
@@ -22,31 +23,62 @@ _GEHOLT: Final = r"(?:raus\w*|herausgeholt|herausgezogen|gefunden|gerettet|wiede
 REPLIES: Final[Mapping[str, tuple[str, ...]]] = {
     "all": (
         (
-            r"\b(?:wir|alle|beide|jeder|die ganze gruppe)"
-            rf"(?: (?!bachbett|flussbett|durch)\w+){{0,4}}? {_GOOD}"
+            r"\b(?:alle|beide|jeder|die ganze gruppe)"
+            rf"(?: (?!bachbett|flussbett|durch)\w+){{0,4}}? {_WO}"
         ),
+        rf"\bwir(?: (?!bachbett|flussbett|durch)\w+){{0,4}}? {_GOOD}",
         rf"\b(?:uns|allen|beiden)(?: beiden| allen)? {_GUT}|\b{_GUT} (?:uns|allen)\b",
         r"\bes geht (?:uns|allen)(?: \w+)? gua?t\b",
-        r"\balles (?:gua?t|ok|okay|in ordnung|bestens|paletti|super|prima|ruhig|im griff)\b",
+        r"^(?:in sicherheit|alle? sicher)$",
+        (
+            r"\balles (?:(?:wieder|jetzt|soweit) )*(?:gua?t|ok|okay|in ordnung|bestens|paletti"
+            r"|super|prima|ruhig|im griff)\b"
+        ),
         r"\b(?:nichts|nix)(?: \w+)? (?:passiert|geschehen|gewesen)\b",
         r"\b(?:niemand|keiner|keinem|niemandem)(?: \w+){0,2} (?:verletzt|in gefahr|passiert)\b",
-        rf"\b(?:wieder|zuruck) {_AM_WEG}\b",
         (
             r"\b(?:wir sind|alle)"
             r"(?: (?:jetzt|nun|schon|wieder|alle|sind|heil|sicher|gua?t|zusammen))*"
-            r" oben (?:am|auf (?:dem|der)|beim) (?:weg|pfad|steig"
+            r" oben (?:am|auf (?:dem|der)|beim|an der) (?:weg|pfad|steig"
             r"|forstweg|wanderweg|strasse|parkplatz|auto|hutte|wiese)\b"
         ),
         r"\bkeine gefahr\b",
+    ),
+    "here": (
+        rf"\bwir(?: (?!bachbett|flussbett|durch)\w+){{0,4}}? {_AM_WEG}\b",
+        rf"\b(?:wieder|zuruck) {_AM_WEG}\b",
+        rf"^(?:(?:sind|sitzen|sitz|bin|stehen|jetzt|ok|schon|wieder|alle) )+{_AM_WEG}\b",
         r"\b(?:weg|pfad) (?:wieder )?gefunden\b",
     ),
+    "here_again": (
+        (
+            r"\b(?:er|sie) (?:ist|sind) (?:(?:jetzt|schon|wieder|nun) )*(?:hier|wieder da|zuruck"
+            r"|bei (?:mir|uns))\b|\b(?:ist|sind) (?:er|sie) (?:(?:jetzt|schon|wieder) )*"
+            r"(?:hier|wieder da|zuruck|bei (?:mir|uns))\b"
+        ),
+    ),
+    "warm_again": (
+        (
+            r"\b(?:wieder|schon|jetzt)(?: schon| wieder)* (?:warm|aufgewarmt|trocken)(?= ,|$)"
+            r"|\b(?:zitter\w*|frier\w*) (?:\w+ )?nicht mehr\b"
+        ),
+    ),
+    "found_way": (
+        r"\b(?:wissen|weiss) (?:(?:jetzt|wieder|wir|ich|,) )*wo (?:wir|ich) (?:sind|bin)\b",
+    ),
+    "mended": (
+        (
+            r"\b(?:blutet nicht mehr|(?:blut\w*|es) (?:ist )?(?:gestillt|gestoppt|aufgehort)"
+            r"|pflaster (?:ist )?(?:drauf|drum)|verbunden|verband (?:ist )?(?:drauf|drum|dran))\b"
+        ),
+    ),
     "they": (
-        rf"\bsie sind(?: \w+){{0,3}}? {_GOOD}",
+        rf"\bsie sind(?: \w+){{0,3}}? {_WO}",
         rf"\bihnen {_GUT}|\bes geht ihnen(?: \w+)? gua?t\b",
         rf"\b(?:beide|alle)(?: \w+){{0,2}} {_GEHOLT}",
     ),
     "one": (
-        rf"\b(?:er|sie|mein \w+|meine \w+|der \w+|die \w+) (?:ist|war|hat)(?: \w+){{0,3}}? {_GOOD}",
+        rf"\b(?:er|sie|mein \w+|meine \w+|der \w+|die \w+) (?:ist|war|hat)(?: \w+){{0,3}}? {_WO}",
         rf"\b(?:ihm|ihr|meinem \w+|meiner \w+) {_GUT}|\bes geht (?:ihm|ihr)(?: \w+)? gua?t\b",
         rf"\b(?:ihn|sie|den \w+)(?: \w+){{0,3}}? {_GEHOLT}",
         r"\bist (?:wieder )?(?:raus|draussen|da)\b",
@@ -59,9 +91,10 @@ REPLIES: Final[Mapping[str, tuple[str, ...]]] = {
         ),
     ),
     "own": (
-        rf"\bich bin(?: \w+){{0,3}}? {_GOOD}",
+        rf"\bich bin(?: \w+){{0,3}}? {_WO}",
         rf"\bmir {_GUT}|\bes geht mir(?: \w+)? gua?t\b",
-        rf"^bin(?: \w+)? {_GOOD}",
+        rf"^bin(?: \w+)? {_WO}",
+        r"^(?:es )?geht (?:(?:schon|mir|jetzt) )*wieder(?: gut)?(?= ,|$)",
     ),
     "but_fine": (
         (
@@ -154,7 +187,7 @@ REPLIES: Final[Mapping[str, tuple[str, ...]]] = {
         # Somebody is elsewhere, or looked for.
         (
             r"\b(?:ist|liegt|steht|hangt|sitzt) (?:da |dort )?(?:unten|drin|draussen)(?= ,|$)"
-            r"|\b(?:such\w*|rufen nach)\b"
+            r"(?! ,\s*$)|\b(?:such\w*|rufen nach)\b"
         ),
     ),
     "after_no": (

@@ -11,8 +11,10 @@ _CAMINO: Final = (
 )
 _GOOD: Final = (
     r"(?:bien|a salvo|fuera|seguros?|seguras?|sanos?|sanas?|salvos?|de vuelta|secos?|secas?|ilesos?"
-    rf"|ilesas?|ok|en (?:la orilla|tierra|casa|(?:el|la) {_CAMINO})|rescatad\w+|lejos del borde)\b"
+    r"|ilesas?|ok|en (?:la orilla|tierra|casa)|rescatad\w+|lejos del borde)\b"
 )
+_ALLI: Final = rf"en (?:el|la) {_CAMINO}\b"
+_DONDE: Final = rf"(?:{_GOOD}|{_ALLI})"
 _SALIO: Final = r"(?:salio|ha salido|volvio|ha vuelto|aparecio|ha aparecido|llego|subio)"
 _SACAMOS: Final = (
     r"(?:sacamos|sacaron|hemos sacado|han sacado|saque|he sacado|encontramos|encontraron"
@@ -22,16 +24,16 @@ _SACAMOS: Final = (
 REPLIES: Final[Mapping[str, tuple[str, ...]]] = {
     "all": (
         (
-            r"\b(?:todos|todas|ambos|ambas|los dos|las dos|los tres|nosotros|nosotras|estamos)"
-            rf"(?: \w+){{0,2}}? {_GOOD}"
+            r"\b(?:todos|todas|ambos|ambas|los dos|las dos|los tres)"
+            rf"(?: \w+){{0,2}}? {_DONDE}"
         ),
+        rf"\b(?:nosotros|nosotras|estamos)(?: \w+){{0,2}}? {_GOOD}",
+        r"^(?:a salvo|sanos y salvos)$",
         r"\btodo (?:esta )?(?:muy )?(?:bien|en orden|ok|tranquilo|perfecto|controlado)\b",
         r"\b(?:ya )?(?:salimos|hemos salido|volvimos|hemos vuelto|regresamos|hemos regresado)\b",
         r"\bno (?:paso|ha pasado|pasa) nada\b",
         r"\bnadie (?:esta |resulto |ha resultado )?(?:herid\w+|lastimad\w+|en peligro|perdid\w+)\b",
         r"\b(?:no hay|sin) peligro\b",
-        rf"\bde (?:vuelta|nuevo) en (?:el|la) {_CAMINO}\b",
-        r"\bencontramos el (?:camino|sendero)\b",
         (
             r"\b(?:todos|todas|estamos)"
             r"(?: (?:ya|todos|todas|estamos|bien|juntos|juntas|a salvo|ahora))*"
@@ -39,13 +41,34 @@ REPLIES: Final[Mapping[str, tuple[str, ...]]] = {
             r"|refugio|aparcamiento)|la (?:pista|carretera))\b"
         ),
     ),
+    "here": (
+        rf"\b(?:nosotros|nosotras|estamos)(?: \w+){{0,2}}? {_ALLI}",
+        rf"\bde (?:vuelta|nuevo) {_ALLI}",
+        r"\bencontramos el (?:camino|sendero)\b",
+    ),
+    "here_again": (
+        r"\b(?:ya )?esta(?:n)? (?:ya )?(?:aqui|conmigo|con nosotros|con nosotras|de vuelta)\b",
+    ),
+    "warm_again": (
+        (
+            r"\b(?:entre en calor|entramos en calor|ya no (?:tiemblo|temblamos|tiembla)|sin frio"
+            r"|calentit\w+|ya no tengo frio)\b"
+        ),
+    ),
+    "found_way": (r"\b(?:ya )?(?:se|sabemos) donde (?:estoy|estamos)\b",),
+    "mended": (
+        (
+            r"\b(?:(?:ya )?no sangra(?: mas)?|dejo de sangrar|(?:herida )?vendad[oa]"
+            r"|(?:tirita|venda) puesta|con (?:una )?(?:tirita|venda))\b"
+        ),
+    ),
     "they": (
-        rf"\b(?:ellos|ellas|estan)(?: \w+){{0,2}}? {_GOOD}",
+        rf"\b(?:ellos|ellas|estan)(?: \w+){{0,2}}? {_DONDE}",
         rf"\b(?:los|las) {_SACAMOS}",
         r"\b(?:ya )?(?:salieron|han salido|volvieron|han vuelto|aparecieron)\b",
     ),
     "one": (
-        rf"\b(?:el|ella|mi \w+)(?: ya)? (?:esta|se encuentra)(?: \w+)? {_GOOD}",
+        rf"\b(?:el|ella|mi \w+)(?: ya)? (?:esta|se encuentra)(?: \w+)? {_DONDE}",
         rf"\b(?:lo|la|le) {_SACAMOS}",
         rf"\b(?:ya )?{_SALIO}\b",
         (
@@ -56,7 +79,7 @@ REPLIES: Final[Mapping[str, tuple[str, ...]]] = {
         r", (?:ya )?esta (?:muy )?bien\b",
     ),
     "own": (
-        rf"\b(?:estoy|me encuentro)(?: \w+)? {_GOOD}",
+        rf"\b(?:estoy|me encuentro)(?: \w+)? {_DONDE}",
         r"\b(?:ya sali|he salido|sali sol\w)\b",
     ),
     "but_fine": (

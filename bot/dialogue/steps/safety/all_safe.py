@@ -6,7 +6,15 @@ from typing import Final
 
 from bot.dialogue.compose import Role
 from bot.dialogue.context import Emergency
-from bot.dialogue.danger import Danger, DangerKind, Level, Safe, explained, who_is_safe
+from bot.dialogue.danger import (
+    Danger,
+    DangerKind,
+    Level,
+    Safe,
+    explained,
+    tells_only_where,
+    who_is_safe,
+)
 from bot.dialogue.danger.moves import Move, move_of
 from bot.dialogue.events import TextReceived
 from bot.dialogue.questions import QUESTIONS
@@ -19,6 +27,11 @@ _FOR_ALL: Final = frozenset({Safe.ALL, Safe.RETRACTED})
 #: Nothing of who is safe: what the question's own words or a number say counts then.
 _OPEN: Final = frozenset({None, Safe.NOT, Safe.YES})
 _SEVERAL: Final = 2
+#: Dangers of one among others: where the others are says nothing of that one.
+_OF_ONE: Final = frozenset(
+    kind.value
+    for kind in (DangerKind.IN_WATER, DangerKind.HURT, DangerKind.MISSING, DangerKind.COLD)
+)
 _FLOOD: Final = Danger(DangerKind.FLOOD, Level.EMERGENCY)
 
 
@@ -35,7 +48,7 @@ def answer(turn: Turn, event: TextReceived, *, of_the_walk: bool) -> None:
     option = chosen(QUESTIONS["safe"], event.text) if safe in _OPEN else None
     if held is None or of_the_walk or (safe is None and option is None):
         if held is None or of_the_walk or not _moved(turn, held, event.text):
-            emergency.held(turn)
+            emergency.held(turn, event.text)
     elif option == "not_yet" or safe in {Safe.HEARD, Safe.NOT}:
         emergency.answer_safe(turn, "not_yet")
     elif option == "yes" or safe is Safe.YES:
@@ -76,10 +89,12 @@ def clears(turn: Turn, text: str, danger: Danger) -> bool:
 def _said(held: Emergency | None, text: str) -> Safe | None:
     """Who is safe, also by an explanation: what sounded like thunder was a truck."""
     safe = who_is_safe(text)
-    known = held is not None and held.kind in {kind.value for kind in DangerKind}
-    if safe is not None or held is None or not known:
+    if held is None or held.kind not in {kind.value for kind in DangerKind}:
         return safe
-    return explained(text, DangerKind(held.kind))
+    if safe is Safe.ALL and held.kind in _OF_ONE and not held.own and tells_only_where(text):
+        safe = Safe.OWN  # "we're at the car" finds nobody
+    open_still = safe in {None, Safe.NOT, Safe.OWN}
+    return (explained(text, DangerKind(held.kind)) if open_still else None) or safe
 
 
 def _of_some(turn: Turn, held: Emergency, safe: Safe) -> None:
@@ -109,7 +124,7 @@ def _left(held: Emergency, safe: Safe) -> Emergency:
 def overheard(turn: Turn, event: TextReceived) -> None:
     """A message to others in the room: only good news of all who are in it counts."""
     held = turn.context.conversation.emergency
-    safe = who_is_safe(event.text)
+    safe = _said(held, event.text)
     if held is None or safe in {*_OPEN, Safe.HEARD}:
         return
     left = _left(held, safe or Safe.NOT)

@@ -106,7 +106,7 @@ def holds_back(turn: Turn, event: TextReceived, said: str, command: str | None) 
     heard.keep(turn, event.text)
     visit.hear(turn, event.text, said)
     if not _without_settings(turn, manner.said(turn, said, event.text)):
-        emergency.insist(turn, asked_why=command == "why")
+        emergency.insist(turn, asked_why=command == "why", text=event.text)
     return True
 
 

@@ -18,6 +18,7 @@ from bot.dialogue.reading.command_words import command_of
 from bot.dialogue.reading.foreign import glossed
 from bot.dialogue.reading.normal import normalise
 from bot.dialogue.reading.party import is_only_party
+from bot.dialogue.reading.standing import asks_to_stand
 from bot.dialogue.replies import chosen, names_part_of_frame
 from bot.dialogue.steps.anywhere import manner, repeat
 from bot.dialogue.steps.frames import measured, shared
@@ -54,6 +55,9 @@ def ask(turn: Turn, text: str, *, reason: str = "danger.doubt") -> bool:
         return False
     if cry_of(text) is None and _is_harmless(turn, text):
         return False
+    if asks_to_stand(text):
+        emergency.answer(turn, Danger(DangerKind.WADING, Level.STOP), text)
+        return True
     standing = conversation.question
     passing = standing is not None and QUESTIONS[standing.name].passing
     doubt = Doubt(event_id=turn.origin.event_id, interrupted=standing if passing else None)

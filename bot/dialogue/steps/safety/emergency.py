@@ -18,7 +18,7 @@ from bot.dialogue.events import PlaceReceived
 from bot.dialogue.lateness import CLOCKS_DIFFER
 from bot.dialogue.meaning.visit_words import speaks_of_day_to_come
 from bot.dialogue.steps.anywhere import repeat
-from bot.dialogue.steps.safety import safe_picture
+from bot.dialogue.steps.safety import numbers, safe_picture, storm_distance
 from bot.dialogue.steps.visits import planning
 from bot.dialogue.texts import TEXTS, measures
 from bot.dialogue.turn import Turn
@@ -41,8 +41,10 @@ def answer(turn: Turn, danger: Danger, text: str) -> None:
     turn.change_conversation(doubted=None, doubt=Doubt())
     if danger.kind is DangerKind.THUNDER and _is_sheltered(turn, text):
         turn.say(Role.SAFETY, "danger.thunder.sheltered")
+        storm_distance.say(turn, text)
         return
     turn.say(Role.SAFETY, _instruction(turn, danger, text))
+    numbers.say(turn, danger.kind, text)
     _say_age(turn)
     if danger.level is Level.EMERGENCY:
         if not is_held(turn):
@@ -52,8 +54,10 @@ def answer(turn: Turn, danger: Danger, text: str) -> None:
         safe_picture.offer(turn)
         if not _is_planned(turn, text):
             _close(turn, danger, text)
+        numbers.keep_question(turn)
         return
     ask_again(turn)
+    numbers.keep_question(turn)
 
 
 def _close(turn: Turn, danger: Danger, text: str) -> None:
@@ -88,6 +92,7 @@ def rumbles_on(turn: Turn, text: str) -> bool:
     if not (tells_of_storm(text) and _is_sheltered(turn, text)):
         return False
     turn.say(Role.SAFETY, "danger.thunder.sheltered")
+    storm_distance.say(turn, text)
     return True
 
 
@@ -196,15 +201,20 @@ def is_held(turn: Turn) -> bool:
     return turn.context.conversation.emergency is not None
 
 
-def held(turn: Turn) -> None:
+def held(turn: Turn, text: str = "") -> None:
     """Anything else while an emergency is held: no settings, only the question."""
     turn.urgent = True
+    if numbers.source_asked(turn, text):
+        turn.ask("safe")
+        return
     emergency = turn.context.conversation.emergency
     if emergency is not None and emergency.kind in STAY_AWAY:  # leaving may not wait
         turn.say(Role.SAFETY, f"danger.{emergency.kind}.again")
     else:
         turn.say(Role.SAFETY, "danger.held")
+    storm_distance.say_held(turn, text)
     ask_again(turn)
+    numbers.keep_question(turn)
 
 
 def place_shared(turn: Turn, event: PlaceReceived) -> None:
@@ -253,9 +263,12 @@ def end_retracted(turn: Turn) -> None:
 STAY_AWAY: Final = frozenset({DangerKind.FLOOD.value, DangerKind.THUNDER.value})
 
 
-def insist(turn: Turn, *, asked_why: bool = False) -> None:
+def insist(turn: Turn, *, asked_why: bool = False, text: str = "") -> None:
     """Words that answer nothing while somebody may be out there: that place stays closed."""
     turn.urgent = True
+    if numbers.source_asked(turn, text):
+        ask_out_there_again(turn)
+        return
     if _times_asked(turn) < repeat.MOST_TIMES or asked_why:
         turn.say(Role.SAFETY, "danger.insist")
     ask_out_there_again(turn)

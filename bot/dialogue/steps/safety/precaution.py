@@ -2,14 +2,24 @@
 
 from __future__ import annotations
 
+from typing import Final
+
 from bot.dialogue.compose import Role
+from bot.dialogue.danger import Danger, DangerKind, Level
 from bot.dialogue.danger.cold_hands import only_cold_hands
 from bot.dialogue.danger.spoken_of import Talk, only_talk, without_talk
 from bot.dialogue.reading import read
+from bot.dialogue.reading.cold_numbers import without_degrees
 from bot.dialogue.reading.foreign import glossed
+from bot.dialogue.reading.standing import asks_to_stand
 from bot.dialogue.steps.anywhere import manner, repeat
+from bot.dialogue.steps.safety import cold_told, emergency, storm_distance
+from bot.dialogue.steps.telling import heard
 from bot.dialogue.steps.visits import note_home
 from bot.dialogue.turn import Turn
+
+#: What a message of the weather tells of a picture beside it: leaves that move.
+_OF_WEATHER: Final = frozenset({"wind", "units", "unread"})
 
 
 def answer(turn: Turn, text: str) -> bool:
@@ -19,6 +29,8 @@ def answer(turn: Turn, text: str) -> bool:
         turn: the answer under construction.
         text: the message, as typed.
     """
+    if _of_numbers(turn, text):
+        return True
     cold, talk = only_cold_hands(text), only_talk(text)
     if not (cold or talk) or _tells_more(turn, text):
         return False
@@ -34,6 +46,20 @@ def answer(turn: Turn, text: str) -> bool:
         note_home.remind(turn)
     else:
         return False
+    repeat.put_again_if_open(turn)
+    return True
+
+
+def _of_numbers(turn: Turn, text: str) -> bool:
+    """Answer told numbers of a storm, of cold or of water to stand in; whether there were any."""
+    if asks_to_stand(text):
+        emergency.answer(turn, Danger(DangerKind.WADING, Level.STOP), text)
+        return True
+    rest = glossed(without_degrees(text), turn.context.person.language)
+    more = read(rest).known().keys() - _OF_WEATHER and not cold_told.is_asked(text)
+    if not storm_distance.answer(turn, text) and (more or not cold_told.answer(turn, text)):
+        return False
+    heard.keep(turn, without_degrees(text))
     repeat.put_again_if_open(turn)
     return True
 
