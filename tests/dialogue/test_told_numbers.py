@@ -153,14 +153,14 @@ def test_no_stream_is_so_warm(text: str) -> None:
     ("lines", "key", "words"),
     [
         (("start", "knee deep and fast, can I stand in it"), "standing.no", "knee-deep or more"),
-        (("shin deep, 1.5 m/s, can I wade?",), "standing.no", "0.52 m²/s, too strong from 0.4"),
+        (("shin deep, 1.5 m/s, can I wade?",), "standing.no", "0.52 m × m/s, too strong from 0.4"),
         (("can my kid stand in the creek, ankle deep",), "standing.no", "a child"),
-        (("is it safe to wade here?",), "standing.ask", "Until all is known and harmless: no"),
+        (("is it safe to wade here? it is clear",), "standing.ask", "Until all is known"),
         (("deutsch", "knietief und schnell, kann ich da stehen?"), "standing.no", "knietief"),
         (
             ("español", "30 cm de profundidad y 1,5 m/s, ¿puedo entrar en el arroyo?"),
             "standing.no",
-            "0,45 m²/s",
+            "0,45 m × m/s",
         ),
         (
             (

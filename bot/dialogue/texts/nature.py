@@ -67,7 +67,7 @@ NATURE: Final[dict[str, str]] = {
     "standing.rising": "rising water",
     "standing.alone": "alone",
     "standing.cold_without_dry_clothes": "cold, no dry clothes",
-    "standing.too_strong": "{flow} m²/s, too strong from {limit}",
+    "standing.too_strong": "{flow} m × m/s, too strong from {limit}",
     "standing.child_or_frail": "a child or unsteady legs",
     "standing.unknown.above_a_drop": "what lies below",
     "standing.unknown.bottom_visible": "the bottom",
@@ -78,7 +78,7 @@ NATURE: Final[dict[str, str]] = {
     "standing.unknown.alone": "company",
     "standing.unknown.dry_clothes": "dry clothes",
     "why.standing": (
-        "Depth × speed from {limit} m²/s: nobody. A floodway value, unsafe even so for small "
+        "Depth × speed from {limit} m × m/s: nobody. A floodway value, unsafe even so for small "
         "children (Cox, Yee & Ball 2004). Signs and rangers come first."
     ),
 }

@@ -5,7 +5,7 @@ from __future__ import annotations
 from typing import Final
 
 from bot.dialogue.compose import Role
-from bot.dialogue.reading.standing import asks_to_stand, speed_told, water_to_stand_in
+from bot.dialogue.reading.standing import speed_told, water_to_stand_in
 from bot.dialogue.texts import TEXTS, measures
 from bot.dialogue.turn import Turn
 from core.wading import STRONGEST_FLOW_M2PS, Reason, Standing, WaterToStandIn, may_wade
@@ -15,14 +15,14 @@ _NAMED: Final = 3
 
 
 def say(turn: Turn, text: str) -> None:
-    """Say it behind the warning, where a message tells or asks of the water itself.
+    """Say it behind the warning, where a message tells of the water itself.
 
     Args:
         turn: the answer under construction; that nobody wades is said already.
         text: the message, as typed.
     """
     water = water_to_stand_in(text)
-    if water == WaterToStandIn() and not asks_to_stand(text):
+    if water == WaterToStandIn():
         return
     verdict = may_wade(water)
     if verdict.standing is Standing.NO:
