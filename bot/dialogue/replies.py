@@ -37,19 +37,22 @@ _WELL: Final = {
     "screen_says": "nothing",
     "border": "yes",
 }
-#: An "ok" alone only follows what was said, and "yes, it's fine" speaks for either.
+#: An "ok" alone only follows what was said, and "yes, it's fine" speaks for either. German and
+#: Spanish words stand as the gloss leaves them.
 _IS_WELL: Final = re.compile(
-    r"(?:(?:no|nope|nah|well|oh|but|i think|to me|all of|everything|all|that|this|it|they|there|is"
-    r"|are|s|re|its|thats|looks?|seems?|quite|just|really|perfectly|totally|still|now) )+"
-    r"(?:fine|ok|okay|good|alright|all right|perfect)"
+    r"(?:(?:no|nope|nah|nein|well|oh|but|i think|to me|all of|everything|all|that|this|it|they"
+    r"|there|is|are|s|re|its|thats|looks?|seems?|quite|just|really|perfectly|totally|still|now|das"
+    r"|es|sieht|alles|todo|se ve) )+"
+    r"(?:fine|ok|okay|good|alright|all right|perfect|passt|gut|prima|in ordnung|bien|perfecto)"
     r"(?: (?:now|here|there|as it is|like that|like this|that way|to me|for me|by me|with me"
-    r"|i think|thanks|thank you))*"
+    r"|i think|thanks|thank you|so|schon|from|asi))*|passt (?:so|schon)|vale asi"
 )
 _LET_BE: Final = re.compile(
     r"(?:no |nope |nah |yes |just |it is |it s |its )*(?:leave (?:it|that)(?: in| there)?|let it be"
     r"|(?:i )?(?:don t|do not) mind(?: it| that)?|(?:it |that )?(?:doesn t|does not) "
-    r"(?:bother me|disturb|matter)|belongs(?: there)?|it belongs(?: there)?|part of (?:it|the "
-    r"picture|the place))"
+    r"(?:bother me|disturb|matter)|(?:it )?belongs(?: there)?|part of (?:it|the picture|the place)"
+    r"|lass (?:es|das|it)(?: so| drin)?|stört (?:mich )?not|gehört dazu|macht nothing"
+    r"|dejalo(?: asi)?|(?:no )?(?:me )?(?:molesta|importa)|forma parte)"
 )
 #: Words of a complaint that hold an option's words by chance.
 _COMPLAINT: Final = re.compile(r"\b(?:blur|smear|soft|focus|sharp)\w*")

@@ -28,6 +28,13 @@ STEP_PART: Final = 0.25
 #: and how far around it [px]. Own rules.
 _CLIPPED_CODE: Final = 250
 _CLIPPED_REACH_PX: Final = 4
+#: The coarse gradient of such an edge reaches this far beyond [px], where the fine one is nothing:
+#: a dark twig before lost white would look wide. What falls off so fast there is such a tail: this
+#: part of the largest gradient within so many pixels. Own rules: three times the Gaussian's width
+#: behind 2.5 px; a sharp edge falls to a sixth within 2 px there.
+_TAIL_REACH_PX: Final = 8
+_TAIL_PART: Final = 0.5
+_TAIL_SQUARE_PX: Final = 5
 #: So many edges are looked at, spread over the picture; more change nothing. Own rule.
 _MOST_EDGES: Final = 40_000
 #: Fewer steps than this tell nothing. Own rule.
@@ -71,8 +78,9 @@ def edges_of(work: WorkingCopy, still: Mask | None = None) -> Edges:
     """
     grey = np.asarray(cv2.cvtColor(work.pixels, cv2.COLOR_RGB2GRAY), np.uint8)
     coarse_x, coarse_y = _gradient(grey, COARSE_PX)
-    strength = cv2.magnitude(coarse_x, coarse_y)
-    allowed = ~_near_clipped(grey) if still is None else still & ~_near_clipped(grey)
+    strength = np.asarray(cv2.magnitude(coarse_x, coarse_y), np.float32)
+    out = _near_clipped(grey, _CLIPPED_REACH_PX) | _tails_of_clipped(grey, strength)
+    allowed = ~out if still is None else still & ~out
     sample = strength[::4, ::4][allowed[::4, ::4]]
     if not sample.size:
         return _edges_at(np.zeros(0, np.int64), grey, coarse_x, coarse_y)
@@ -91,8 +99,15 @@ def _gradient(grey: NDArray[np.uint8], sigma_px: float) -> tuple[Field, Field]:
     return np.asarray(across, np.float32), np.asarray(down, np.float32)
 
 
-def _near_clipped(grey: NDArray[np.uint8]) -> Mask:
-    side = 2 * _CLIPPED_REACH_PX + 1
+def _tails_of_clipped(grey: NDArray[np.uint8], strength: Field) -> Mask:
+    """Where a gradient is only what an edge at something clipped leaves beside it."""
+    square = np.ones((_TAIL_SQUARE_PX, _TAIL_SQUARE_PX), np.uint8)
+    falls_off = strength < _TAIL_PART * cv2.dilate(strength, square)
+    return np.asarray(falls_off & _near_clipped(grey, _TAIL_REACH_PX), np.bool_)
+
+
+def _near_clipped(grey: NDArray[np.uint8], reach_px: int) -> Mask:
+    side = 2 * reach_px + 1
     clipped = (grey >= _CLIPPED_CODE).astype(np.uint8)
     return np.asarray(cv2.dilate(clipped, np.ones((side, side), np.uint8)), np.bool_)
 

@@ -153,6 +153,33 @@ FLAT = np.full((300, 400, 3), 128, np.uint8)
 WHITE = np.full((300, 400, 3), 255, np.uint8)
 
 
+def twigs(sky_code: int, *, blur_px: float = 0.0) -> Pixels:
+    """Dark twigs of many widths and directions before an even sky, shape (1000, 1500, 3)."""
+    rng = np.random.default_rng(5)
+    grey = np.full((1000, 1500), float(sky_code), np.float32)
+    for _ in range(60):
+        ends = rng.integers(0, (1500, 1000), (2, 2)).tolist()
+        cv2.line(grey, ends[0], ends[1], 25.0, int(rng.integers(2, 30)), cv2.LINE_AA)
+    if blur_px:
+        grey = np.asarray(cv2.GaussianBlur(grey, (0, 0), blur_px), np.float32)
+    noisy = np.clip(grey + rng.normal(0, 1.2, grey.shape), 0, 255)
+    return np.repeat(noisy.astype(np.uint8)[..., None], 3, axis=2)
+
+
+@pytest.mark.parametrize("sky_code", [235, 255])
+def test_dark_twigs_before_lost_white_are_not_soft(sky_code: int) -> None:
+    """What is left of their edges beside the clipped white is no edge."""
+    found = measured(twigs(sky_code))
+    assert not found.soft_all_over
+    assert found.softest is None
+
+
+@pytest.mark.parametrize("sky_code", [235, 255])
+def test_twigs_out_of_focus_before_lost_white_are_soft(sky_code: int) -> None:
+    """A blur of 3 px, wide enough to reach beyond what is left out."""
+    assert measured(twigs(sky_code, blur_px=3.0)).soft_all_over
+
+
 @pytest.mark.parametrize(
     "pixels",
     [FLAT, WHITE, np.zeros((300, 400, 3), np.uint8), FLAT[:1, :1], FLAT[:2], FLAT[:, :3]],

@@ -51,6 +51,11 @@ REPLIES = [
     ("border", "it belongs there", "yes"),
     ("border", "it's a mistake", "no"),
     ("area", "no it's fine", None),
+    ("blink", "no, passt", "nothing"),
+    ("blink", "passt schon", "nothing"),
+    ("blink", "no, is bien", "nothing"),
+    ("border", "stört mich not", "yes"),
+    ("border", "dejalo asi", "yes"),
     ("sides", "no it's fine", "clean"),
 ]
 
