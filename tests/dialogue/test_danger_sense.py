@@ -73,7 +73,8 @@ def test_network_is_what_the_recipe_gives() -> None:
     Every fifth message is compared; all are learned from.
     """
     found = messages()
-    senses = senses_of([message.text for message in found[::5]])
-    stored, anew = learned().odds(senses), training.fitted(found).odds(senses)
+    senses = senses_of([message.text for message in found])
+    compared = senses[::5]
+    stored, anew = learned().odds(compared), training.fitted(found, senses).odds(compared)
     assert np.corrcoef(stored, anew)[0, 1] >= 0.98
     assert np.mean((stored > 0) == (anew > 0)) >= 0.98

@@ -25,9 +25,13 @@ _ROUNDS: Final = 12
 _STEPS: Final = 127
 
 
-def fitted(found: Sequence[Message]) -> Hunch:
-    """Networks of one hidden layer that tell messages of danger from others, as one network."""
-    senses = senses_of([message.text for message in found])
+def fitted(found: Sequence[Message], senses: NDArray[np.float32]) -> Hunch:
+    """Networks of one hidden layer that tell messages of danger from others, as one network.
+
+    Args:
+        found: the messages.
+        senses: of each, shape (n, 512), as `senses_of` gives them.
+    """
     middle = senses.mean(axis=0)
     seen = LENGTH * seen_from(middle, senses)
     dangers = np.array([bool(message.kind) for message in found])
@@ -51,7 +55,8 @@ def _network(start: int, seen: NDArray[np.float32], dangers: NDArray[np.bool_]) 
 
 def main() -> None:
     """Fit and write, the largest table in steps."""
-    hunch = fitted(messages())
+    found = messages()
+    hunch = fitted(found, senses_of([message.text for message in found]))
     step = np.float32(np.abs(hunch.inner).max() / _STEPS)
     in_steps = np.rint(hunch.inner / step).astype(np.int8)
     np.savez_compressed(NUMBERS, **{**vars(hunch), "inner": in_steps, "step": step})
