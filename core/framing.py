@@ -30,8 +30,6 @@ class Framing:
         tilt_deg: that tilt, upwards positive [deg].
         level_mm: longest focal length that holds the top with a level camera [mm]; infinite when
             the top is not above the camera.
-        convergence: scale of the picture at the fall's top over that at its foot, with that tilt;
-            1 is none, below 1 the fall narrows upwards.
     """
 
     needed_deg: float
@@ -39,7 +37,6 @@ class Framing:
     focal_mm: float
     tilt_deg: float
     level_mm: float
-    convergence: float
 
     def spare(self, focal_mm: float) -> float:
         """Room on each end with that tilt and this focal length, as a part of the side.
@@ -99,14 +96,7 @@ def frame_fall(
         focal_mm=longest_mm * (1 - 2 * spare),
         tilt_deg=math.degrees(tilt),
         level_mm=math.inf if above_m <= 0 else side_mm / 2 * distance_m / above_m,
-        convergence=_scale(distance_m, -camera_height_m, tilt, above_m),
     )
-
-
-def _scale(distance_m: float, foot_m: float, tilt: float, top_m: float) -> float:
-    """Scale goes with 1 / depth along the lens axis, which is d cos(tilt) + h sin(tilt)."""
-    foot_depth = distance_m * math.cos(tilt) + foot_m * math.sin(tilt)
-    return foot_depth / (distance_m * math.cos(tilt) + top_m * math.sin(tilt))
 
 
 def stand_back_m(height_above_eye_m: float, focal_mm: float, side_mm: float) -> float:

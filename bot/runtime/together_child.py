@@ -1,7 +1,4 @@
-"""What the processes of several frames do: each reads one file, a last one puts them together.
-
-Only the last one has more than one frame, and it decodes nothing: it gets bare pixels.
-"""
+"""What the processes of several frames do: each reads one file, a last one puts them together."""
 
 from __future__ import annotations
 
@@ -73,7 +70,8 @@ def answer_together(
 ) -> None:
     """Take an order, and frames from those who read them; send an answer and its pictures.
 
-    A frame whose reader ends without a word is left out. Runs in a process of its own, which ends
+    This process alone has more than one frame, and it decodes nothing: it gets bare pixels. A
+    frame whose reader ends without a word is left out. Runs in a process of its own, which ends
     with it.
     """
     order = ORDERS.validate_json(connection.recv_bytes(ORDER_BYTES))
@@ -87,9 +85,8 @@ def _put(inputs: Sequence[Connection], order: Order, work: Together) -> Found:
     most = order.limits.together_pixels // order.files
     frames = [_taken(place, source, order, most) for place, source in enumerate(inputs)]
     read = [frame for frame in frames if frame is not None]
-    if (
-        len(read) < FEWEST_TOGETHER
-    ):  # what was wrong with the others is known where they were ordered
+    if len(read) < FEWEST_TOGETHER:
+        # What was wrong with the others is known where they were ordered.
         return Answer(fault=FrameFault.CRASHED), ()
     answer, pictures = work(read, order)
     places = tuple(frame.place for frame in read)

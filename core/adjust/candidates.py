@@ -57,13 +57,10 @@ class BetterTime:
     Args:
         index: its place among the candidates.
         against: for each candidate, what speaks against it; empty for a clean one.
-        lift_stops: by how much the chosen one can be lifted afterwards [stops]; 0 if it is not
-            under, or its level is unknown.
     """
 
     index: int
     against: tuple[tuple[Ground, ...], ...]
-    lift_stops: float
 
 
 def better_time(
@@ -80,7 +77,7 @@ def better_time(
         look_times: shortest and longest time of the wished look [s]; None: no look is wished.
 
     Returns:
-        Which to take, what speaks against each, what to lift.
+        Which to take, and what speaks against each.
 
     Raises:
         OutOfDomainError: no candidates.
@@ -99,7 +96,7 @@ def better_time(
         return held, off, candidates[index].shutter_s
 
     index = min(range(len(candidates)), key=faults)
-    return BetterTime(index, against, max(-(candidates[index].level_stops or 0.0), 0.0))
+    return BetterTime(index, against)
 
 
 _ORDER: Final = (Ground.CLIPPED, Ground.NO_TEXTURE, Ground.OUTSIDE_LOOK, Ground.TOO_DARK)

@@ -25,12 +25,10 @@ class LeafFrame:
 
     Args:
         settings: exact; filters stay as they are.
-        opened_stops: by how much the aperture opened [stops]; 0: as in the water frame.
         darker_stops: what neither ISO nor aperture could give [stops]; lift it, or wait for a lull.
     """
 
     settings: Settings
-    opened_stops: float
     darker_stops: float
 
 
@@ -55,7 +53,7 @@ def leaf_frame(
     positive("widest_f", widest_f, "")
     positive("longest_s", longest_s, "s")
     if water.shutter_s <= longest_s * EQUAL:
-        return LeafFrame(water, 0.0, 0.0)
+        return LeafFrame(water, 0.0)
     shutter_s = at_most(time_marks(camera.dial), longest_s).exact
     top_iso = max(min(LEAF_TOP_ISO, camera.highest_iso), water.iso)
     needed_iso = water.iso * water.shutter_s / shutter_s
@@ -66,8 +64,7 @@ def leaf_frame(
     missing = math.log2(needed_iso / iso)
     f_number = _opened(water.f_number, missing, camera, widest_f)
     settings = Settings(f_number, shutter_s, iso)
-    opened = 2 * math.log2(water.f_number / f_number)
-    return LeafFrame(settings, opened, max(-brightness_change(water, settings), 0.0))
+    return LeafFrame(settings, max(-brightness_change(water, settings), 0.0))
 
 
 def _opened(f_number: float, missing: float, camera: Camera, widest_f: float) -> float:

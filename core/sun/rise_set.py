@@ -43,11 +43,6 @@ class SunTimes:
     #: Altitude of the sun's centre at transit, without refraction [deg].
     highest_deg: float
 
-    @property
-    def always_up(self) -> bool:
-        """The sun stays up: there is no sunset to reckon a turn-back from."""
-        return self.rise is None and self.set is None and self.highest_deg > 0
-
 
 def sun_times(latitude_deg: float, longitude_deg: float, day: date, zone: tzinfo) -> SunTimes:
     """Rise, set and twilight around the sun's transit on a local day.

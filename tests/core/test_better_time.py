@@ -21,7 +21,6 @@ def test_a_third_under_with_texture_beats_clipped_mush() -> None:
     found = better_time([half, quarter])
     assert found.index == 1
     assert found.against == ((Ground.CLIPPED, Ground.NO_TEXTURE), ())
-    assert found.lift_stops == pytest.approx(1 / 3)
 
 
 def test_the_same_from_the_geometry_of_the_fall() -> None:
@@ -50,12 +49,6 @@ def test_the_same_from_the_geometry_of_the_fall() -> None:
 def test_what_counts_in_which_order(candidates: list[Candidate], index: int) -> None:
     """Clipping, texture, look, too dark, level, shorter time."""
     assert better_time(candidates).index == index
-
-
-def test_nothing_to_lift_when_the_level_is_over_or_unknown() -> None:
-    """Only a frame that is under can be lifted."""
-    assert better_time([Candidate(1 / 4, 1.0)]).lift_stops == 0
-    assert better_time([Candidate(1 / 4)]).lift_stops == 0
 
 
 @given(

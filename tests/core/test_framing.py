@@ -46,7 +46,6 @@ def test_fall_of_twelve_metres_behind_a_near_rock() -> None:
     assert framing.focal_mm == pytest.approx(26.6, abs=0.05)
     assert framing.tilt_deg == pytest.approx(0.35, abs=0.005)
     assert framing.level_mm == pytest.approx(29.2, abs=0.05)
-    assert framing.convergence == pytest.approx(1.0, abs=0.01)
 
 
 class High(NamedTuple):
@@ -66,7 +65,6 @@ HIGH = [
     High("longest: 18 / ((sqrt 26 - 1) / 5)", TOO_NEAR.longest_mm, 21.9565, 0.0005),
     High("nothing to spare", TOO_NEAR.focal_mm, 21.9565, 0.0005),
     High("level: 18 / 5", TOO_NEAR.level_mm, 3.6, 1e-9),
-    High("top against foot: 1 / sqrt 26", TOO_NEAR.convergence, 1 / math.sqrt(26), 1e-9),
     High("image of a top at 45 degrees' tilt", image_mm(100, 20, 24, 45), 16, 1e-9),
     High("image of its foot", image_mm(0, 20, 24, 45), -24, 1e-9),
 ]
@@ -74,18 +72,14 @@ HIGH = [
 
 @pytest.mark.parametrize("row", HIGH, ids=lambda row: row.what)
 def test_high_fall_from_too_near(row: High) -> None:
-    """Angles, focal lengths and convergence are those of hand geometry."""
+    """Angles and focal lengths are those of hand geometry."""
     assert row.found == pytest.approx(row.expected, rel=0, abs=row.tolerance)
 
 
 def test_ninety_metres_from_twenty_five() -> None:
-    """A 90 m fall from 25 m needs over 70 degrees and draws the top at 0.27 of the foot's scale.
-
-    Computed here for an eye at the foot: arctan 3.6 is 74.5 degrees, 1 / sqrt(1 + 3.6^2) is 0.27.
-    """
+    """A 90 m fall from 25 m needs over 70 degrees: arctan 3.6 is 74.5, for an eye at its foot."""
     framing = frame_fall(90, 25, 0, None, 36)
     assert framing.needed_deg == pytest.approx(74.5, abs=0.05)
-    assert framing.convergence == pytest.approx(0.27, abs=0.005)
 
 
 @given(heights_m, distances_m, eyes_m, sides_mm, st.none() | places)
@@ -166,19 +160,6 @@ def test_top_below_the_eye_needs_no_short_lens() -> None:
     framing = frame_fall(5, 30, 12, None, 36)
     assert framing.level_mm == math.inf
     assert framing.tilt_deg < 0
-    assert framing.convergence > 1
-
-
-@given(heights_m, distances_m, eyes_m, sides_mm)
-def test_convergence_is_the_ratio_of_drawn_sizes(
-    height_m: float, distance_m: float, eye_m: float, side_mm: float
-) -> None:
-    """A stick across the view is drawn by that ratio smaller at the top than at the foot."""
-    framing = frame_fall(height_m, distance_m, eye_m, None, side_mm)
-    tilt = math.radians(framing.tilt_deg)
-    axis = (math.cos(tilt), math.sin(tilt))
-    depths = [distance_m * axis[0] + up * axis[1] for up in (height_m - eye_m, -eye_m)]
-    assert framing.convergence == pytest.approx(depths[1] / depths[0])
 
 
 @pytest.mark.parametrize(
