@@ -19,6 +19,7 @@ from core.frame.limits import MAX_BYTES, MAX_PIXELS
 from core.frame.raw import SATURATED_CODE
 from core.frame.report import Clipping, FrameReport, SizeNote
 from core.frame.room import room_and_advice
+from core.frame.screenshots import is_screenshot
 from core.frame.sharpness import measure_sharpness
 from core.frame.texture import look_of_picture
 from core.frame.water_area import propose_water
@@ -86,6 +87,7 @@ def check_frame(
         look=look_of_picture(work, water, sharpness, clipping),
         contrast=contrast_of(work, clipping, water),
         raw=exposure,
+        of_screen=is_screenshot(work, frame.metadata),
     )
     return report, frame.pixels
 

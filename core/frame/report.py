@@ -142,3 +142,5 @@ class FrameReport:
     #: By how much the camera's own pictures clip before its sensor does [stops], where that was
     #: known and taken into account.
     preview_over_stops: float | None = None
+    #: A page of a screen, which says nothing of light.
+    of_screen: bool = False

@@ -255,6 +255,7 @@ REPORTS.update(
             metadata=FrameMetadata(),
             size_note=SizeNote.RESIZED,
         ),
+        "page": replace(report(Advice.ASK, None, _UNSURE), of_screen=True),
         "minutes": _timed(30.0),
         "minutes_clipped": replace(
             report(Advice.DARKER, -2 / 3, _DROP, settings=CameraSettings(30.0, 13.0, 100.0, 27.0))

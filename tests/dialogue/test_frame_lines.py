@@ -46,6 +46,7 @@ def test_clipped_frame_in_lines() -> None:
         ),
         ("raw_by_its_word", ["by the sensor: red 1 1/3 stops"]),
         ("copy", ["settings: not in the file", "A small copy: tiny sparkle is lost in it"]),
+        ("page", ["That looks like a screenshot"]),
     ],
 )
 def test_other_frames_in_lines(name: str, lines: list[str]) -> None:

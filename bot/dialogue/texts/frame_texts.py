@@ -11,6 +11,9 @@ FRAMES: Final[dict[str, str]] = {
     "frame.holds": "The whites hold.",
     "frame.for_look": "The white holds. For your look: {settings}{look}.",
     "frame.next": "Next: {settings}{look}.",
+    "frame.screenshot": (
+        "That looks like a screenshot, so I don't judge it. Send the picture itself, as a file."
+    ),
     "frame.nothing": (
         "That frame shows no detail at all: is the cap off, the glass clear? Else it is far too "
         "dark."

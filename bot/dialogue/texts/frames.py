@@ -127,6 +127,8 @@ def frame_lines(report: FrameReport) -> list[str]:
     ]
     if report.size_note is SizeNote.RESIZED:
         lines.append(TEXTS["frame.resized"])
+    if report.of_screen:
+        lines.append(TEXTS["frame.screenshot"])
     return lines
 
 

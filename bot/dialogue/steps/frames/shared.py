@@ -112,10 +112,8 @@ def checked(turn: Turn, event: FrameChecked) -> None:
     if event.frame_event_id not in turn.context.conversation.frames:
         return
     shared = _taken_off(turn, event.frame_event_id)
-    if event.report is None:
-        key = frames.fault_key(event.fault or FrameFault.CRASHED, event.fault_numbers)
-        turn.say(Role.SETTINGS, key, **frames.fault_values(event.fault_numbers))
-        repeat.put_again(turn)
+    if event.report is None or event.report.of_screen:
+        _refuse(turn, event)
         return
     note_measured(turn, event.frame_event_id, event.report, shared)
     report = raw_said.corrected(turn, event.report)
@@ -134,6 +132,16 @@ def checked(turn: Turn, event: FrameChecked) -> None:
         turn.ask("rear_screen")
         return
     judge(turn, report)
+
+
+def _refuse(turn: Turn, event: FrameChecked) -> None:
+    """A file that can't be judged, or is no frame."""
+    if event.report is not None:
+        turn.say(Role.SETTINGS, "frame.screenshot")
+    else:
+        key = frames.fault_key(event.fault or FrameFault.CRASHED, event.fault_numbers)
+        turn.say(Role.SETTINGS, key, **frames.fault_values(event.fault_numbers))
+    repeat.put_again(turn)
 
 
 def _note_before(turn: Turn, report: FrameReport, picture: str | None) -> None:
