@@ -157,7 +157,7 @@ async def _resume(client: AsyncClient, account: Account, token: str, device_id: 
             f"{account.device_id}. Remove one of the two."
         )
     client.access_token = token
-    answer = await _ask_until_answered(client.whoami)
+    answer = await _ask_until_answered(client.whoami, account.homeserver)
     if isinstance(answer, ErrorResponse):
         raise UnknownTokenError(
             f"The homeserver refuses the token of device {device_id} "
@@ -180,7 +180,7 @@ async def _log_in(client: AsyncClient, account: Account, password: str) -> None:
     async def attempt() -> LoginResponse | LoginError:
         return await client.login(password, account.device_name)
 
-    answer = await _ask_until_answered(attempt)
+    answer = await _ask_until_answered(attempt, account.homeserver)
     if isinstance(answer, ErrorResponse):
         raise LoginRefusedError(f"The homeserver refuses the login: {answer.status_code}.")
     if answer.user_id != account.user_id:
@@ -195,9 +195,12 @@ async def _log_in(client: AsyncClient, account: Account, password: str) -> None:
     )
 
 
-async def _ask_until_answered(ask: Any) -> Any:
-    """The answer to `ask()`, repeated while the server is away or asks to wait."""
-    backoff, trouble = Backoff(), Trouble("signing in")
+async def _ask_until_answered(ask: Any, homeserver: str) -> Any:
+    """The answer to `ask()`, repeated while the server is away or asks to wait.
+
+    The log names the address: nobody answers at a mistyped one either.
+    """
+    backoff, trouble = Backoff(), Trouble(f"signing in at {homeserver}")
     while True:
         try:
             answer = await ask()

@@ -46,15 +46,22 @@ async def _open(account: Account) -> AsyncClient:
 
 
 async def test_a_login_waits_until_it_is_let_in(
-    scripted: ScriptedServer, account: Account, no_pauses: list[float | None]
+    scripted: ScriptedServer,
+    account: Account,
+    no_pauses: list[float | None],
+    caplog: pytest.LogCaptureFixture,
 ) -> None:
-    """A server that is away or asks to wait is asked again, with pauses; then the token is kept."""
+    """A server that is away or asks to wait is asked again, with pauses; then the token is kept.
+
+    The log names the address once, should it be mistyped.
+    """
     limit = error(429, "M_LIMIT_EXCEEDED", retry_after_ms=330_000)
     scripted.say("/login", hang_up, page(502), limit, LOGGED_IN)
     await _open(account)
     assert no_pauses == [None, None, 330.0]
     kept = {"user_id": USER_ID, "device_id": DEVICE_ID, "access_token": TOKEN}
     assert read_private(account.session_path) == kept
+    assert caplog.text.count(f"Trouble with signing in at {account.homeserver}") == 1
 
 
 async def test_a_kept_token_is_used_without_a_login(
