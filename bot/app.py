@@ -27,6 +27,7 @@ from bot.runtime.workers import Dialogue
 from bot.settings import Settings, SettingsError, load_settings
 from bot.sole_use import FolderInUseError, FolderUnusableError, sole_use
 from bot.store.database import Database, SchemaNewerError
+from bot.store.failures import DatabaseRefusedError
 from bot.store.pictures import PictureFiles
 from bot.store.store import Store
 from bot.trouble import Troubles
@@ -39,6 +40,7 @@ _FOR_OPERATORS: Final = (
     SchemaNewerError,
     FolderInUseError,
     FolderUnusableError,
+    DatabaseRefusedError,
     NoClusterLibraryError,
 )
 
@@ -96,6 +98,7 @@ async def run_bot(settings: Settings) -> None:
         FolderInUseError: another bot works with the data folder.
         FolderUnusableError: the data folder can't be made, or not written in.
         SchemaNewerError: the database was written by a newer version.
+        DatabaseRefusedError: the database server does not let the bot in.
         ExceptionGroup: with a MatrixError, when an operator has to act.
     """
     if not settings.allowed:

@@ -26,6 +26,7 @@ from bot.runtime.ports import Inbox
 from bot.settings import Settings
 from bot.sole_use import sole_use
 from bot.store.database import Database
+from bot.store.failures import DatabaseRefusedError
 from bot.trouble import Troubles
 from tests.runtime.fakes import FakeServer, FakeTransport, text
 
@@ -175,6 +176,7 @@ def test_a_signal_stops_within_ten_seconds(
     [
         (UnknownTokenError("The token is refused."), Exit.NO_PERMISSION, "The token is refused."),
         (IdentityError("The keys are lost."), Exit.CONFIG, "The keys are lost."),
+        (DatabaseRefusedError("NoSuchError"), Exit.FAILED, "refuses the bot (NoSuchError)"),
         (ValueError("kingfisher"), Exit.FAILED, "broke down: ValueError < test_app.py"),
     ],
 )

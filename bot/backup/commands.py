@@ -18,6 +18,7 @@ from bot.exits import Exit
 from bot.faults import where_it_broke
 from bot.settings import Settings, SettingsError, load_settings
 from bot.store.database import SchemaNewerError
+from bot.store.failures import DatabaseRefusedError
 
 _MEGABYTE: Final = 1_000_000
 
@@ -70,7 +71,7 @@ def _run(work: Callable[[Settings], Coroutine[Any, Any, str]]) -> int:
         return Exit.CONFIG
     try:
         sentence = asyncio.run(work(settings))
-    except (BackupError, SchemaNewerError) as error:
+    except (BackupError, SchemaNewerError, DatabaseRefusedError) as error:
         return _failed(str(error), error.exit_code)
     except OSError as error:
         return _failed(f"{error.filename or 'The disk'}: {error.strerror}.", Exit.FAILED)

@@ -9,6 +9,8 @@ from typing import Final
 
 from sqlalchemy.exc import DBAPIError, SQLAlchemyError
 
+from bot.exits import Exit
+
 #: SQLite's primary result codes (its documentation, "Result and Error Codes"; from memory).
 #: A full disk shows as one of the last three when it is the log or a folder that can't grow.
 _SQLITE: Final[Mapping[int, str]] = {
@@ -38,6 +40,23 @@ _SERVER: Final[Mapping[str, str]] = {
 
 class UnreachableError(SQLAlchemyError):
     """The database server does not answer."""
+
+
+class DatabaseRefusedError(SQLAlchemyError):
+    """The database server refuses the bot: a wrong password, no such database, no right to it.
+
+    Args:
+        kind: what it says, without anybody's words.
+    """
+
+    #: A server that is being set up may know the bot in a moment.
+    exit_code = Exit.FAILED
+
+    def __init__(self, kind: str) -> None:
+        super().__init__(
+            f"The database server refuses the bot ({kind}): see user, password and name of the "
+            "database in LINN_DATABASE_URL."
+        )
 
 
 class StillReadError(SQLAlchemyError):

@@ -12,7 +12,7 @@ from sqlalchemy.ext.asyncio import AsyncConnection, AsyncTransaction, create_asy
 
 from bot.pauses import pause_s
 from bot.store.engines import Answer, Transaction
-from bot.store.failures import UnreachableError
+from bot.store.failures import DatabaseRefusedError, UnreachableError
 from bot.store.tables import METADATA
 
 #: Time limits for a connection and for a statement, the wait for a lock included [s] (own rule).
@@ -25,8 +25,9 @@ _LOCK: Final = text(f"SELECT pg_advisory_xact_lock({int.from_bytes(b'linn')})")
 _NUMBER: Final = text("SELECT CAST(pg_current_xact_id_if_assigned() AS text)")
 _FATE: Final = text("SELECT pg_xact_status(CAST(CAST(:number AS text) AS xid8))")
 
-#: What connecting raises by itself; the time limit's error is one of the system's.
-_NO_CONNECTION: Final = (OSError, PostgresError, InterfaceError)
+#: What connecting raises by itself (the time limit's error is one of the system's), and what
+#: asking raises.
+_FAILURES: Final = (OSError, PostgresError, InterfaceError, DBAPIError)
 #: States that only an operator changes: wrong password or rights, no such database.
 _FINAL_STATES: Final = ("28", "3D", "42501")
 
@@ -64,8 +65,8 @@ class ServerEngine:
                     isolation_level="REPEATABLE READ", postgresql_readonly=True
                 )
                 return await connection.run_sync(transaction)
-        except _NO_CONNECTION as error:
-            raise _unreachable(error) from error
+        except _FAILURES as error:
+            raise _told(error) from error
 
     async def _write(self, transaction: Transaction[Answer]) -> Answer:
         number: str | None = None
@@ -77,10 +78,9 @@ class ServerEngine:
                 number = await connection.scalar(_NUMBER)
                 await self._commit(begun)
                 return answer
-        except (*_NO_CONNECTION, DBAPIError) as error:
-            failure = error if isinstance(error, DBAPIError) else _unreachable(error)
+        except _FAILURES as error:
             if number is None or not await self._is_committed(number):
-                raise failure from error
+                raise _told(error) from error
             return answer
 
     async def _commit(self, begun: AsyncTransaction) -> None:
@@ -94,7 +94,7 @@ class ServerEngine:
             try:
                 async with self._engine.connect() as connection:
                     fate = await connection.scalar(_FATE, {"number": number})
-            except (*_NO_CONNECTION, DBAPIError):
+            except _FAILURES:
                 fate = "in progress"
             if fate != "in progress":
                 return bool(fate == "committed")
@@ -107,8 +107,8 @@ class ServerEngine:
                 async with self._engine.connect() as connection:
                     await connection.execution_options(isolation_level="AUTOCOMMIT")
                     await _write_anew(connection)
-            except _NO_CONNECTION as error:
-                raise _unreachable(error) from error
+            except _FAILURES as error:
+                raise _told(error) from error
 
     async def empty_log(self) -> None:
         """The server sees to its own log."""
@@ -123,8 +123,9 @@ async def _write_anew(connection: AsyncConnection) -> None:
         await connection.execute(text(f"VACUUM (FULL, ANALYZE) {table.name}"))
 
 
-def _unreachable(error: Exception) -> Exception:
-    """What the caller is told: to wait, or the error itself where waiting does not help."""
-    if str(getattr(error, "sqlstate", None)).startswith(_FINAL_STATES):
-        return error
-    return UnreachableError(type(error).__name__)
+def _told(error: Exception) -> Exception:
+    """What the caller is told: to wait, what an operator has to mend, or the error itself."""
+    cause = error.orig if isinstance(error, DBAPIError) else error
+    if str(getattr(cause, "sqlstate", None)).startswith(_FINAL_STATES):
+        return DatabaseRefusedError(type(getattr(cause, "__cause__", None) or cause).__name__)
+    return error if isinstance(error, DBAPIError) else UnreachableError(type(error).__name__)

@@ -12,6 +12,7 @@ from bot.exits import Exit
 from bot.store.database import Database
 from bot.store.store import Store
 from tests.backup.conftest import USER
+from tests.postgres import PostgresServer
 from tests.store.examples import NOW
 
 
@@ -70,6 +71,20 @@ def test_what_can_not_be_done_is_said(
     assert main(["backup", str(tmp_path / "a")]) == Exit.FAILED
     assert "The database failed" in capsys.readouterr().err
     assert sorted(found.name for found in tmp_path.iterdir()) == ["data", "rubbish"]
+
+
+def test_a_database_server_that_refuses_is_a_sentence(
+    data_dir: Path,
+    tmp_path: Path,
+    monkeypatch: pytest.MonkeyPatch,
+    capsys: pytest.CaptureFixture[str],
+    postgres: PostgresServer,
+) -> None:
+    """A wrong name in the settings shows no traceback."""
+    del data_dir
+    monkeypatch.setenv("LINN_DATABASE_URL", postgres._address("nowhere"))
+    assert main(["backup", str(tmp_path / "a")]) == Exit.FAILED
+    assert "refuses the bot (InvalidCatalogNameError)" in capsys.readouterr().err
 
 
 def test_a_newer_version_is_named(

@@ -15,7 +15,13 @@ from sqlalchemy.ext.asyncio import AsyncTransaction
 from bot.store import database as database_module
 from bot.store import server_engine
 from bot.store.database import Database
-from bot.store.failures import Passing, StillReadError, UnreachableError, passing
+from bot.store.failures import (
+    DatabaseRefusedError,
+    Passing,
+    StillReadError,
+    UnreachableError,
+    passing,
+)
 from bot.store.rows import ConflictError, Part, Result
 from bot.store.server_engine import ServerEngine
 from bot.store.store import Store
@@ -155,7 +161,7 @@ async def test_a_database_that_is_not_there_is_an_error(postgres_url: str) -> No
     """What only an operator can mend is raised, not waited for."""
     database = Database(postgres_url + "_nowhere")
     for act in (database.open(), database.read(_nothing), database.shred()):
-        with pytest.raises(Exception, match="does not exist"):
+        with pytest.raises(DatabaseRefusedError, match=r"InvalidCatalogName.*LINN_DATABASE_URL"):
             await asyncio.wait_for(act, PATIENCE_S)
     await database.close()
 
