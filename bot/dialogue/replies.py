@@ -7,6 +7,7 @@ from collections.abc import Mapping
 from functools import cache
 from typing import Final
 
+from bot.dialogue.all_well import all_well
 from bot.dialogue.facts import Symptom
 from bot.dialogue.questions import Asked
 from bot.dialogue.reading import number_answer, read
@@ -29,30 +30,6 @@ _DENIED: Final = re.compile(
 _ALL_WELL: Final = re.compile(r"\ball (?:gone|good|clean|clear|fine|covered)\b|\bany ?more\b")
 _FILLERS: Final = re.compile(
     r"\b(?:all right|they|it|its|the|there|is|are|s|re|i|see|just|now|at|so|but)\b"
-)
-#: "No, it's fine": which option says that all is well, where one does.
-_WELL: Final = {
-    "blink": "nothing",
-    "blink_again": "nothing",
-    "screen_says": "nothing",
-    "border": "yes",
-}
-#: An "ok" alone only follows what was said, and "yes, it's fine" speaks for either. German and
-#: Spanish words stand as the gloss leaves them.
-_IS_WELL: Final = re.compile(
-    r"(?:(?:no|nope|nah|nein|well|oh|but|i think|to me|all of|everything|all|that|this|it|they"
-    r"|there|is|are|s|re|its|thats|looks?|seems?|quite|just|really|perfectly|totally|still|now|das"
-    r"|es|sieht|alles|todo|se ve) )+"
-    r"(?:fine|ok|okay|good|alright|all right|perfect|passt|gut|prima|in ordnung|bien|perfecto)"
-    r"(?: (?:now|here|there|as it is|like that|like this|that way|to me|for me|by me|with me"
-    r"|i think|thanks|thank you|so|schon|from|asi))*|passt (?:so|schon)|vale asi"
-)
-_LET_BE: Final = re.compile(
-    r"(?:no |nope |nah |yes |just |it is |it s |its )*(?:leave (?:it|that)(?: in| there)?|let it be"
-    r"|(?:i )?(?:don t|do not) mind(?: it| that)?|(?:it |that )?(?:doesn t|does not) "
-    r"(?:bother me|disturb|matter)|(?:it )?belongs(?: there)?|part of (?:it|the picture|the place)"
-    r"|lass (?:es|das|it)(?: so| drin)?|stört (?:mich )?not|gehört dazu|macht nothing"
-    r"|dejalo(?: asi)?|(?:no )?(?:me )?(?:molesta|importa)|forma parte)"
 )
 #: Words of a complaint that hold an option's words by chance.
 _COMPLAINT: Final = re.compile(r"\b(?:blur|smear|soft|focus|sharp)\w*")
@@ -203,7 +180,7 @@ def shown(asked: Asked, text: str) -> str | None:
 
 def meant(asked: Asked, text: str) -> str | None:
     """The option that other words name: "it's clean", "just dots"; None unless it is only one."""
-    return _all_well(asked, bare(text)) or _worded(asked, text)
+    return all_well(asked.name, bare(text)) or _worded(asked, text)
 
 
 def _worded(asked: Asked, text: str) -> str | None:
@@ -230,14 +207,6 @@ def _worded(asked: Asked, text: str) -> str | None:
         return _denial(asked) if _named(heard, told) or re.search(_MOVES, told) else None
     named = _named(heard, left)
     return named[0] if len(named) == 1 and not (lost and named[0] == "nothing") else None
-
-
-def _all_well(asked: Asked, said: str) -> str | None:
-    """The option of "no, it's fine", and at a border of "leave it"; None for anything else."""
-    left = asked.name == "border" and _LET_BE.fullmatch(said)
-    if left or _IS_WELL.fullmatch(said):
-        return _WELL.get(asked.name)
-    return None
 
 
 def _is_lost(said: str) -> bool:

@@ -56,6 +56,12 @@ REPLIES = [
     ("blink", "no, is bien", "nothing"),
     ("border", "stört mich not", "yes"),
     ("border", "dejalo asi", "yes"),
+    ("area", "it's a church, not water", "neither"),
+    ("area", "neither", "neither"),
+    ("area", "wet rock", "neither"),
+    ("area", "just the sun", "neither"),
+    ("area", "the water", "water"),
+    ("area", "white rock in the water", "water"),
     ("sides", "no it's fine", "clean"),
 ]
 

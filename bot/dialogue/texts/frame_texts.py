@@ -14,6 +14,7 @@ FRAMES: Final[dict[str, str]] = {
     "frame.screenshot": (
         "That looks like a screenshot, so I don't judge it. Send the picture itself, as a file."
     ),
+    "frame.neither": "Lost there is no fault of the water; a third darker if you want its detail.",
     "frame.nothing": (
         "That frame shows no detail at all: is the cap off, the glass clear? Else it is far too "
         "dark."

@@ -186,7 +186,11 @@ def _mention_sparkle(turn: Turn, report: FrameReport) -> None:
 
 
 def answer_area(turn: Turn, value: str) -> None:
-    """Water or sky?"""
+    """Water or sky, or neither: then the water is not what was lost."""
+    if value == "neither":
+        turn.say(Role.CHECK, "frame.neither")
+        highlights.holds(turn)
+        return
     report = turn.context.conversation.report
     areas = report.clipping.areas if report is not None else ()
     if value == "sky":
