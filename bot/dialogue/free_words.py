@@ -2,6 +2,9 @@
 
 from __future__ import annotations
 
+import re
+from typing import Final
+
 from bot.dialogue.compose import Role
 from bot.dialogue.facts import Facts
 from bot.dialogue.meaning.asking import asks
@@ -16,6 +19,11 @@ from bot.dialogue.steps.telling import corrected, late, look_wished, told
 from bot.dialogue.steps.visits import planning, visit
 from bot.dialogue.steps.walk import composition, liking
 from bot.dialogue.turn import Turn
+
+#: Who greets and tells a little of themselves is greeted.
+_GREETS: Final = re.compile(
+    r"\W*(?:hi|hello|hey|hiya|good (?:morning|day|evening|afternoon))\b[^?]*$", re.IGNORECASE
+)
 
 
 def answer(turn: Turn, said: Said, expecting: frozenset[str]) -> None:
@@ -96,6 +104,8 @@ def _not_understood(turn: Turn, facts: Facts, text: str) -> None:
         turn.say(Role.SETTINGS, "unread", pieces=", ".join(f"`{p}`" for p in facts.unread[:3]))
     elif which:
         turn.say(Role.SETTINGS, "which_one")
+    elif _GREETS.match(text) and repeat.standing(turn) is None:
+        turn.say(Role.SETTINGS, "hello")
     else:
         turn.say(Role.SETTINGS, "not_understood")
         planning.say_takes(turn)

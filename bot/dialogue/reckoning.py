@@ -79,6 +79,11 @@ def is_phone(facts: Facts) -> bool:
     return facts.camera_format == "phone"
 
 
+def by_hand(facts: Facts) -> bool:
+    """Whether nothing holds the camera: no tripod, and no wall or bag that was told of."""
+    return bool(facts.hand_held) or (facts.has_tripod is False and facts.hand_held is None)
+
+
 def lens_of(fact: LensFact) -> Lens:
     """A lens as the core knows it; marked f-numbers become exact ones."""
     ends = (fact.widest_at_shortest, fact.widest_at_longest)

@@ -13,6 +13,7 @@ from bot.dialogue.reckoning import Assumed
 from bot.dialogue.texts import TEXTS, measures
 from bot.dialogue.walk_state import GivenSettings
 from core.adjust import Lever, Plan, Polariser, Situation, Step, plan
+from core.adjust.darker_ways import SHADE_STOPS
 from core.adjust.situation import LONGEST_S
 from core.camera import POLARISER_STOPS, Camera
 from core.exposure import Settings, ev100
@@ -94,7 +95,7 @@ def solve(
         polariser=polariser_of(facts),
         nd_owned=facts.nd_stops or (),
         nd_on=facts.nd_on_stops or 0.0,
-        tripod=not facts.hand_held and facts.has_tripod is not False,
+        tripod=not reckoning.by_hand(facts),
         small_steps=bool(facts.small_steps),
         focal_mm=focal_mm,
         near_m=reckoning.nearest_of(facts),
@@ -115,6 +116,8 @@ def _in_sun(light: str | None) -> bool | None:
 
 #: Levers that give up the wished look of the water.
 _OTHER_LOOK: Final = frozenset({Lever.SHORTER_TIME, Lever.LONGER_TIME, Lever.AVERAGE_ROCK})
+#: Shade that leaves less than this to do is enough [stops] (own rule).
+_HALF_A_STOP: Final = 0.5
 #: Lights of the sun itself.
 SUNLIT: Final = frozenset({"snow in sun", "full sun", "hazy sun"})
 #: Up to this light no cloud and no shade is left to wait for [EV] (heavy overcast, open shade).
@@ -220,6 +223,8 @@ def other_text(step: Step, camera: Camera, *, in_sun: bool | None = None) -> str
     key = f"other.{step.lever.value}"
     if step.lever is Lever.WAIT and (step.stops > 0 or in_sun is False):
         key = "other.wait_brighter" if step.stops > 0 else "other.wait_darker"
+    elif step.lever is Lever.WAIT and step.numbers["need_stops"] > SHADE_STOPS + _HALF_A_STOP:
+        key = "other.wait_part"
     return TEXTS[key].format(**_step_values(step, camera))
 
 
@@ -230,6 +235,7 @@ def _step_values(step: Step, camera: Camera) -> dict[str, str]:
         "time": shutter_label(step.settings.shutter_s, camera.dial),
         "iso": iso_label(step.settings.iso, camera.dial),
         "stops": measures.stops(step.stops),
+        "need": measures.stops(step.numbers.get("need_stops", 0.0)),
         "nd": measures.plain(step.nd_on),
     }
 

@@ -32,7 +32,7 @@ def darker_ways(end: State, situation: Situation) -> Iterator[Step]:
     need = -end.remaining
     yield _nd_to_get(end, need)
     stops = -SHADE_STOPS if situation.in_sun is not False else end.remaining
-    yield offer(Lever.WAIT, end, stops, Price.PATIENCE, {"stops": abs(stops)})
+    yield offer(Lever.WAIT, end, stops, Price.PATIENCE, {"stops": abs(stops), "need_stops": need})
     yield from _average(end, situation, need)
     yield offer(Lever.SECTION, end, end.remaining, Price.PICTURE)
     yield from other_time(Lever.SHORTER_TIME, end, situation)

@@ -236,3 +236,84 @@ def test_nothing_near_answers_what_is_nearest(text: str) -> None:
     walk = Player()
     walk.say("6 m tall, 12 m away")
     assert "ask.kit" in keys_of(walk, text)
+
+
+@pytest.mark.parametrize(
+    ("text", "told"),
+    [
+        ("as high as a two storey house, 10 steps away", {"fall_height_m": 6.0, "distance_m": 7.5}),
+        ("perhaps three steps to the water", {"distance_m": 2.25}),
+        ("20 steps down to the water", {}),
+        ("one step back", {}),
+    ],
+)
+def test_paces_and_storeys_are_lengths(text: str, told: dict[str, float]) -> None:
+    """Who has no tape counts what is at hand; stairs measure nothing."""
+    assert read(text).known() == told
+
+
+@pytest.mark.parametrize(
+    ("text", "hand_held"),
+    [
+        ("I rest it on the bench", False),
+        ("no tripod, but there's a wall", False),
+        ("no tripod, rock at 2 m", None),
+        ("there's a rock at 2 m", None),
+    ],
+)
+def test_what_a_camera_rests_on(text: str, *, hand_held: bool | None) -> None:
+    """A bench holds it as a tripod does; a near rock is only a near rock."""
+    assert read(text).hand_held is hand_held
+
+
+def test_a_rest_gives_longer_times() -> None:
+    """By hand 1/15 s is the most; on the bench the look decides again."""
+    walk = Player()
+    walk.say("stream, 2 m away, stone at 1 m, aps-c 18-55, light canopy, no tripod")
+    walk.say("leaf 3 m in 5 s")
+    walk.say("1")
+    assert "adjust.by_hand" in keys_of(walk, "it looks like glass needles, frozen hard")
+    said = walk.say("if I rest it on the bench it holds")[0]
+    assert "base.rested" in said.keys
+    assert "1/15 s" not in said.body
+
+
+def test_a_rest_before_any_settings_is_answered_as_ever() -> None:
+    """Nothing is to be reckoned anew yet."""
+    assert "asked.support" in keys_of(Player(), "I put it on the wall")
+
+
+def test_shade_that_is_not_enough_is_said_so() -> None:
+    """Three stops of shade make no silk of 1/250 s."""
+    told = "6 m tall, 7 m away, log at 0.9 m, aps-c 18-55, full sun, no filters, silky water"
+    walk = Player()
+    walk.say(told)
+    walk.say("1")
+    assert "wait for cloud or shade (about 3 of the 5 2/3 stops)" in walk.say("1")[0].body
+
+
+def test_who_greets_is_greeted() -> None:
+    """A few words about oneself are no riddle; a question is no greeting."""
+    assert "hello" in keys_of(Player(), "hi! my cousin told me to write you")
+    assert "hello" not in keys_of(walked(told=GORGE), "hi! my cousin told me to write you")
+
+
+@pytest.mark.parametrize(
+    ("text", "noted"),
+    [
+        ("I moved, now there's leaves", True),
+        ("the leaves are moving now", False),
+    ],
+)
+def test_what_covers_the_sky_now_settles_it(text: str, *, noted: bool) -> None:
+    """It was asked for; leaves that stir have their own answer."""
+    walk = Player()
+    walk.say(GORGE)
+    walk.say("2")
+    assert ("edges.noted" in keys_of(walk, text)) is noted
+
+
+def test_whether_to_come_back_is_about_the_shade() -> None:
+    """Yes, with what it needs."""
+    walk = walked(told="6 m tall, 7 m away, aps-c 18-55, full sun, no filters, tripod")
+    assert "asked.come_back" in keys_of(walk, "so should I come back in the evening?")

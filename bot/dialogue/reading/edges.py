@@ -126,5 +126,19 @@ def is_gone(text: str) -> bool:
     return len(said.split()) <= _FEW and _GONE.search(said) is not None and not _OTHER.search(said)
 
 
+#: "I moved, now there's leaves": said after white sky was to be covered.
+_COVERED: Final = re.compile(
+    rf"\b(?:moved|stepped|shifted|now|lower|crouched|tilted)\b[^.;!?]{{0,30}}\b{_COVER}\b"
+)
+_STIRS: Final = re.compile(r"\b(?:moving|wind\w*|blow\w*|flutter\w*|shak\w*|stir\w*|away from)\b")
+
+
+def is_covered(text: str) -> bool:
+    """Whether a message says that something green or dark stands at the edge now."""
+    said = plain(text)
+    quiet = not (_STIRS.search(said) or _OTHER.search(said))
+    return quiet and _COVERED.search(said) is not None
+
+
 def _first(values: dict[str, re.Pattern[str]], said: str) -> str | None:
     return next((value for value, pattern in values.items() if pattern.search(said)), None)

@@ -9,6 +9,7 @@ from typing import Final
 
 from bot.dialogue.reading.format_names import FORMATS, Rule
 from bot.dialogue.reading.others import without_others
+from bot.dialogue.reading.paces import in_metres
 from bot.dialogue.reading.rewriting import Rewriting
 from bot.dialogue.reading.slips import mend_slips
 from bot.dialogue.reading.spans import parted
@@ -292,6 +293,6 @@ def _spelt(plain: str) -> str:
     plain = dictated_times(plainly(mend_slips(_SAID_TWICE.sub(r"\1", plain))))
     plain = _PARTS.sub(_part, _ND_LIST.sub(_nd_list, _IN_FIGURES.of(plain)))
     plain = without_taken_back(_AND_A_HALF.sub(r"\1.5", in_digits(plain)))
-    plain = plainly_numbered(_OR_SO.sub("", plain))
+    plain = in_metres(plainly_numbered(_OR_SO.sub("", plain)))
     plain = _LONE_PART.sub(r"and a \1", _MIXED_PART.sub(_part, plain))
     return " ".join(parted(_POINT.sub(r"\1.\2", plain)).split())

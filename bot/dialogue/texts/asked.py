@@ -127,6 +127,10 @@ ASKED: Final[dict[str, str]] = {
     "asked.form": (
         "Portrait for a tall fall or a near rock, landscape for a wide one; both if in doubt."
     ),
+    "asked.come_back": (
+        "Yes, if the whole fall is in shade by then: that takes about 3 stops and most of the "
+        "contrast. Keep the turn-back time; your location tells me the sun's."
+    ),
     "asked.form_means": (
         "Portrait is the camera upright, landscape is flat; upright for a tall fall or a near rock."
     ),

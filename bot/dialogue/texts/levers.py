@@ -28,6 +28,7 @@ LEVERS: Final[dict[str, str]] = {
     "price.glare": " (shine returns)",
     "other.nd": "a {nd}-stop ND",
     "other.wait": "wait for cloud or shade (about 3 stops)",
+    "other.wait_part": "wait for cloud or shade (about 3 of the {need})",
     "other.wait_darker": "wait for darker light",
     "other.wait_brighter": "wait for more light",
     "other.average": "average {frames} frames of {time}",

@@ -195,6 +195,7 @@ WALK: Final[dict[str, str]] = {
     "base.nd_off": ", ND off",
     "base.tripod": "Timer 2 s, stabiliser off. Take one.",
     "base.no_tripod": "No tripod: rest it on rock or bag, timer 2 s, stabiliser on, take five.",
+    "base.rested": "Rested like that: timer 2 s, hands off, five frames; keep the sharpest.",
     "base.manual": "Turn the dial to M, ISO to its number, not to automatic; timer 2 s. Take one.",
     "base.phone_take": (
         "Manual or long-exposure mode if it has one, timer on. Take one, zoom in: "
@@ -264,6 +265,9 @@ WALK: Final[dict[str, str]] = {
     ),
     # adjust
     "adjust.next": "Next: {settings}{look}.",
+    "adjust.by_hand": (
+        "{time} is about the most that hands hold. On a wall, bag or bench, timer on: {longer}."
+    ),
     "adjust.keep": "Keep {settings}{look}.",
     "adjust.cant": "{settings} is the nearest: still {stops} too {side}.",
     "adjust.light_gives": "The light gives {settings}{look}.",

@@ -126,6 +126,8 @@ def answer(turn: Turn, said: Said, facts: Facts) -> bool:
     if _is_no_topic(said, facts) or is_arrival(text):
         return False
     named = topic_by_words(text)
+    if named == "support" and facts.hand_held is False and turn.walk.given is not None:
+        return False  # what holds the camera gives it longer times
     if named is not None:
         TOPICS[named](turn, text)
         _close(turn, named)

@@ -266,6 +266,7 @@ _ABOUT: Final[tuple[tuple[str, str], ...]] = (
     (r"f-?stop|f ?/? ?number|aperture|\bf ?/? ?\d+", "f_number"),
     (r"noon|midday|full sun|sunny", "noon"),
     (r"(?:white|bright) sky|avoid.*sky", "sky"),
+    (r"\b(?:come back|return|wait)\b.*\b(?:evening|later|afternoon|sunset)\b", "come_back"),
     (r"choose|pick (?:the|one|between)|which (?:one|frame|shot)", "choose"),
     (r"\bstay\b", "stay"),
     (_TURN_BACK, "time_forgotten"),

@@ -127,6 +127,7 @@ TOPICS: Final[Mapping[str, Answer]] = {
     "after_rain": plainly("asked.after_rain"),
     "polariser": filter_answers.say_polariser,
     "iso_or_grain": _iso,
+    "come_back": plainly("asked.come_back"),
     "which_filter": filter_answers.say_which,
     "form_means": plainly("asked.form_means"),
 }

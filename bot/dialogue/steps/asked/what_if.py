@@ -110,7 +110,8 @@ _TIME: Final = r"(?:\d+/\d+|\d+(?:\.\d+)?) ?(?:s|secs?|seconds?)|\d+/\d+"
 _TRIAL: Final = re.compile(
     r"\s*(?:(?:ok(?:ay)?|so|but|hmm?|and|now|or|well)\W+)*"
     rf"(?:(?:what|how) (?:would|will|does|do) (?P<of>{_F}|iso ?\d+|\d+ ?mm|{_TIME})\b[^.;!?]*"
-    rf"|why not (?P<time>{_TIME})(?: then| instead| here)?|(?P<bare>{_F}|{_TIME})(?= ?\?))\W*",
+    rf"|why not (?P<time>{_TIME})(?: then| instead| here)?|(?P<bare>(?!f ?/? ?(?:22|32)\b){_F}"
+    rf"|{_TIME})(?= ?\?))\W*",
     re.IGNORECASE,
 )
 

@@ -93,8 +93,7 @@ def _solve_complaint(turn: Turn, told: Facts, exposure: set[Symptom]) -> None:
     if not solved.plan.steps and not exposure and solved.plan.met:
         _keep_as_it_is(turn, solved, told)
         return
-    if Symptom.TOO_FROZEN in exposure and phone.gives_no_longer_time(turn, given.shutter_s, solved):
-        phone.advise_longer(turn)
+    if Symptom.TOO_FROZEN in exposure and _no_longer(turn, given, solved):
         return
     highlights.note_levels(turn, given, clipped=change < 0)
     turn.be_in(State.ADJUST, Trigger.TROUBLE)
@@ -104,6 +103,23 @@ def _solve_complaint(turn: Turn, told: Facts, exposure: set[Symptom]) -> None:
     if exposure & _OF_THE_LOOK:
         liking.note_set(turn, solved.plan.settings.shutter_s)  # no room to the right undoes it
         _offer_next(turn, solved, shorter=Symptom.NO_TEXTURE in exposure)
+
+
+def _no_longer(turn: Turn, given: GivenSettings, solved: Solved) -> bool:
+    """Whether a longer time is out of a phone's or the hands' reach; then what gives it is said."""
+    if phone.gives_no_longer_time(turn, given.shutter_s, solved):
+        phone.advise_longer(turn)
+        return True
+    time_s, camera = solved.plan.settings.shutter_s, solved.camera
+    if not reckoning.by_hand(turn.facts) or time_s > given.shutter_s * 2**SAME_STOPS:
+        return False
+    longer_s = time_s * 2**planned.EYE_STOPS
+    times = {"time": time_s, "longer": longer_s}
+    labels = {name: solving.time_text(value, camera) for name, value in times.items()}
+    turn.say(Role.SETTINGS, "adjust.by_hand", **labels)
+    highlights.enter(turn)
+    turn.ask("blink")
+    return True
 
 
 def _offer_next(turn: Turn, solved: Solved, *, shorter: bool) -> None:

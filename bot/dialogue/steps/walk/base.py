@@ -123,7 +123,7 @@ def _aimed_time(turn: Turn, flow: Flowing, camera: Camera) -> Mark:
     look = reckoning.wished_look(facts)
     shortest_s, longest_s = flow.times(look)
     aim_s = flow.time_for(aim_of(turn, look))
-    if facts.hand_held or facts.has_tripod is False:
+    if reckoning.by_hand(facts):
         aim_s = max(min(aim_s, _BRACED_S), shortest_s)
     aim_s = min(max(aim_s, camera.shortest_s), camera.longest_s)
     inside = [m for m in marks if shortest_s <= m.exact <= longest_s]

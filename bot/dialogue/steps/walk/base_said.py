@@ -186,8 +186,10 @@ def say_support(turn: Turn, facts: Facts) -> None:
     elif reckoning.is_phone(facts):
         if not any(part.key == "base.level_over_phone" for part in turn.parts):
             _say_phone(turn)
-    elif facts.hand_held or facts.has_tripod is False:
+    elif reckoning.by_hand(facts):
         turn.say(Role.CHECK, "base.no_tripod")
+    elif facts.has_tripod is False:
+        turn.say(Role.CHECK, "base.rested")
     else:
         full = any(part.key.startswith(_LONG) for part in turn.parts)
         turn.say(Role.ASSUMPTION if full else Role.CHECK, "base.tripod")

@@ -9,7 +9,7 @@ from bot.dialogue.compose import Role
 from bot.dialogue.facts import Facts, Units
 from bot.dialogue.meaning.wordings import topic_by_words
 from bot.dialogue.reading import read
-from bot.dialogue.reading.edges import edges_told, is_gone
+from bot.dialogue.reading.edges import edges_told, is_covered, is_gone
 from bot.dialogue.states import State, Trigger
 from bot.dialogue.steps.anywhere import repeat
 from bot.dialogue.steps.walk import base
@@ -100,7 +100,8 @@ def hear(turn: Turn, text: str) -> bool:
     if turn.context.conversation.walk is None:
         return False
     remark = _open_remark(turn)
-    if remark is not None and is_gone(text):
+    covered = remark == "top" and is_covered(text)
+    if remark is not None and (is_gone(text) or covered):
         told = {remark: _SETTLED[remark]}
         turn.change_walk(checks=turn.walk.checks | told)
     if not told:

@@ -1,0 +1,40 @@
+"""Lengths told by paces and storeys, in metres: who has no tape counts what is at hand."""
+
+from __future__ import annotations
+
+import re
+from typing import Final
+
+from bot.dialogue.reading.spoken_numbers import SIMPLE
+
+#: A grown person's pace on rough ground [m] (own rule).
+_PACE_M: Final = 0.75
+#: A storey of a house with its floor [m] (common practice).
+_STOREY_M: Final = 3.0
+_COUNT: Final = rf"\d{{1,3}}|{'|'.join(SIMPLE)}"
+#: Paces on the level, not the steps of stairs: "10 steps away", "three paces to the water".
+_PACES: Final = re.compile(
+    rf"(?<!up )(?<!down )(?<!climb )(?<!after )\b({_COUNT}) (?:big |long |good |small )?"
+    r"(?:steps|paces|strides)\b(?=(?:,? (?:or so|maybe|i guess))? (?:away|off\b|from (?:it|the"
+    r"|me|us)\b"
+    r"|to (?:it|the (?:water\w*|falls?|creek|stream|brook|river|edge|foot|base))\b))"
+)
+_STOREYS: Final = re.compile(
+    rf"\b(?:as (?:high|tall) as|(?:about )?the (?:height|size) of|like) (?:an? )?({_COUNT})[ -]?"
+    r"(?:store?ys?|storeys|stories|floors?)(?: (?:high|tall))?(?: (?:house|building|block"
+    r"|tower))?\b"
+)
+
+
+def in_metres(text: str) -> str:
+    """A message with its paces and storeys as metres.
+
+    Args:
+        text: with number words in digits already.
+    """
+    walked = _PACES.sub(lambda match: f"{_count(match[1]) * _PACE_M:g} m", text)
+    return _STOREYS.sub(lambda match: f"{_count(match[1]) * _STOREY_M:g} m high", walked)
+
+
+def _count(said: str) -> float:
+    return float(said) if said.isdigit() else float(SIMPLE[said])
