@@ -50,7 +50,8 @@ def instead_of(steps: Sequence[Step], end: State, situation: Situation) -> tuple
             return tuple(darker_ways(spared, situation))
         if Note.BEYOND_CLEAN in step.notes:
             spared = end.at(Lever.ISO, situation.camera.sensor.clean_iso)
-            return tuple(brighter_ways(spared, situation))
+            ways = brighter_ways(spared, situation)
+            return tuple(way for way in ways if way.lever is not Lever.ISO)  # the plan's own step
     return ()
 
 

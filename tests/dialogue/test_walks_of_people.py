@@ -283,6 +283,12 @@ def test_a_rest_before_any_settings_is_answered_as_ever() -> None:
     assert "asked.support" in keys_of(Player(), "I put it on the wall")
 
 
+def test_a_phone_that_rests_keeps_its_settings() -> None:
+    """It was propped already."""
+    walk = walked("1", told="6 m tall, 15 m away, phone, overcast, no tripod")
+    assert "asked.support" in keys_of(walk, "I can put it on the wall")
+
+
 def test_shade_that_is_not_enough_is_said_so() -> None:
     """Three stops of shade make no silk of 1/250 s."""
     told = "6 m tall, 7 m away, log at 0.9 m, aps-c 18-55, full sun, no filters, silky water"
@@ -317,3 +323,38 @@ def test_whether_to_come_back_is_about_the_shade() -> None:
     """Yes, with what it needs."""
     walk = walked(told="6 m tall, 7 m away, aps-c 18-55, full sun, no filters, tripod")
     assert "asked.come_back" in keys_of(walk, "so should I come back in the evening?")
+
+
+@pytest.mark.parametrize(
+    ("text", "key"),
+    [
+        ("when does the sun reach it? It faces east", "asked.shade_east"),
+        ("it is facing west, when does it get shade?", "asked.shade_west"),
+        ("when does the fall get shade?", "asked.shade"),
+        ("what should I pack?", "asked.pack_camera"),
+    ],
+)
+def test_the_evening_before(text: str, key: str) -> None:
+    """Which half of the day has sun, and the camera's own things."""
+    walk = Player()
+    walk.say("tomorrow we want to see a fall")
+    assert key in keys_of(walk, text)
+
+
+def test_a_phone_packs_no_filters() -> None:
+    """It takes none."""
+    walk = Player()
+    assert "asked.pack_camera" not in keys_of(Player(), "should I bring gloves?")
+    walk.say("just my phone")
+    assert "asked.pack_camera" not in keys_of(walk, "what should I pack?")
+
+
+def test_no_cloud_is_waited_for_under_cloud() -> None:
+    """Nor is the lever of the plan itself offered instead of it."""
+    walk = walked(told="9 m tall, 14 m away, rock 2 m, full frame 24-70, overcast")
+    walk.say("3")
+    assert "cloud or shade" not in "\n".join(m.body for m in walk.say("3"))
+    dark = walked(told="9 m tall, 14 m away, rock 2 m, full frame 24-70, dusk")
+    body = dark.say("too dark")[0].body
+    assert "Instead" in body
+    assert "or ISO 1000" not in body

@@ -177,6 +177,9 @@ ASKED: Final[dict[str, str]] = {
         "Four dry cloths or more, a headlamp each, warm layer, dry socks, whistle, food, water, "
         "paper map, a pole; batteries and phone, in flight mode, inside."
     ),
+    "asked.pack_camera": (
+        "Camera: tripod, polariser, 3- and 6-stop ND, release, hood, a second battery."
+    ),
     "asked.tell_home": (
         "Who, where, your way, the car and its place, start, back by when; and the hour, 1 to 2 h "
         "later, at which they call whom."
@@ -198,6 +201,14 @@ ASKED: Final[dict[str, str]] = {
     "asked.shade": (
         "When the sun stands lower than the wall on its side: a fist at arm's length is 10°. Shade "
         "takes about 3 stops and most of the contrast."
+    ),
+    "asked.shade_east": (
+        "Facing east: sun from the morning on, shade from about noon, earlier behind a wall. With "
+        "your location I tell the sun's way; each wall counts in fists, 10° each."
+    ),
+    "asked.shade_west": (
+        "Facing west: shade until about noon, sun from then on until a wall takes it. With your "
+        "location I tell the sun's way; each wall counts in fists, 10° each."
     ),
     "asked.shade_told": (
         "From about {time} then, once the sun stands lower than the wall: shade takes about 3 "

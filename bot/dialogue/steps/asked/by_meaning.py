@@ -18,7 +18,7 @@ from bot.dialogue.meaning.words import tokens
 from bot.dialogue.reading import read
 from bot.dialogue.slots import KIT_SLOTS
 from bot.dialogue.steps.anywhere import repeat
-from bot.dialogue.steps.asked import filter_answers, trade_answers
+from bot.dialogue.steps.asked import diagnosis, filter_answers, trade_answers
 from bot.dialogue.steps.asked.topic_answers import TOPICS, Answer
 from bot.dialogue.steps.asked.trade_answers import plainly
 from bot.dialogue.steps.visits import planning
@@ -87,10 +87,6 @@ _REPLY: Final = re.compile(
     r"|no (?:it|i|i'm|we|there|not|the|they|that|this)\b)",
     re.IGNORECASE,
 )
-#: Words of a frame that is not sharp.
-_SOFT: Final = re.compile(
-    r"\b(?:soft|blur\w*|shak\w*|shook|smear\w*|sharp\w*|fuzzy|unsharp|double\w*|wobbl\w*|moved)\b"
-)
 #: Talk that needs no question behind it.
 _WITHOUT_QUESTION: Final = frozenset({"talk.thanks"})
 #: Causes that the answers to symptoms treat, with the person's numbers.
@@ -126,7 +122,7 @@ def answer(turn: Turn, said: Said, facts: Facts) -> bool:
     if _is_no_topic(said, facts) or is_arrival(text):
         return False
     named = topic_by_words(text)
-    if named == "support" and facts.hand_held is False and turn.walk.given is not None:
+    if named == "support" and diagnosis.is_held(turn, facts):
         return False  # what holds the camera gives it longer times
     if named is not None:
         TOPICS[named](turn, text)
@@ -244,7 +240,7 @@ def _seen(turn: Turn, said: Said, facts: Facts) -> Cause | None:
     if not _tells_of_a_frame(said, facts, least):
         return None
     cause = causes.diagnose(said, causes.scene_of(turn.facts.updated(facts), said.english))[0]
-    if cause.name == "shake" and facts.has_tripod is False and not _SOFT.search(said.english):
+    if cause.name == "shake" and diagnosis.only_lacks_a_tripod(said.english, facts):
         return None  # "no tripod either" tells of the kit
     return None if _is_read(said, cause, facts.symptoms) else cause
 

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from collections.abc import Callable, Mapping
 from typing import Final
 
@@ -19,6 +20,22 @@ from core.camera import POLARISER_STOPS
 from core.exposure import Settings
 from core.framing import frame_fall, section_focal_mm, stand_back_m
 from core.series import f_number_label, nearest, time_marks
+
+#: Words of a frame that is not sharp.
+_SOFT: Final = re.compile(
+    r"\b(?:soft|blur\w*|shak\w*|shook|smear\w*|sharp\w*|fuzzy|unsharp|double\w*|wobbl\w*|moved)\b"
+)
+
+
+def only_lacks_a_tripod(text: str, told: Facts) -> bool:
+    """Whether "no tripod either" tells of the kit, and of no frame that is soft."""
+    return told.has_tripod is False and not _SOFT.search(text)
+
+
+def is_held(turn: Turn, told: Facts) -> bool:
+    """Whether a rest is told of for settings that hands held; a phone's stay."""
+    phone = reckoning.is_phone(turn.facts)
+    return told.hand_held is False and turn.walk.given is not None and not phone
 
 
 def answer(turn: Turn, symptom: Symptom) -> None:

@@ -26,6 +26,8 @@ _ABOUT: Final = re.compile(
     r"\b(?:about|around|at|by|from|after|till|until) "
     r"(\d{1,2}(?:[:.]\d\d)?(?: ?[ap]m)?)(?![\d/]| ?m\b)"
 )
+#: Which way a fall faces, where that alone tells the half of the day.
+_FACES: Final = re.compile(r"\b(?:fac(?:es|ing)|looks|open to the) (?:\w+ )?(east|west)\b")
 #: What a question about the f-number may tell of itself, and one about the distance.
 _OF_DEPTH: Final = frozenset(
     {"nearest_m", "farthest_m", "focal_mm", "camera_format", "units", "portrait"}
@@ -90,8 +92,10 @@ def _say_how_far(turn: Turn, facts: Facts, focal_mm: float) -> None:
 
 def say_shade(turn: Turn, text: str) -> None:
     """When the sun leaves the fall: by the hour that is told, else by fist and wall."""
-    told = _ABOUT.search(text.casefold())
-    if told is None:
+    told, faces = _ABOUT.search(text.casefold()), _FACES.search(text.casefold())
+    if told is None and faces is not None:
+        turn.say(Role.SETTINGS, f"asked.shade_{faces[1]}")
+    elif told is None:
         turn.say(Role.SETTINGS, "asked.shade")
     else:
         turn.say(Role.SETTINGS, "asked.shade_told", time=told[1])

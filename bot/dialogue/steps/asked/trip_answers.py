@@ -25,6 +25,10 @@ _LEAST_CLOTHS: Final = 4
 _COUNT: Final = rf"\b(?P<n>\d{{1,2}}|an?|{'|'.join(SIMPLE)})"
 _CLOTHS: Final = re.compile(rf"{_COUNT} (?:dry )?(?:cloths?|towels?)\b")
 _LAMPS: Final = re.compile(rf"{_COUNT} (?:head ?)?(?:torch(?:es)?|lamps?|lights?)\b")
+#: Asked for, it is answered alone.
+_ONE_THING: Final = re.compile(
+    r"\b(?:cloths?|towels?|rags?|gloves?|lamps?|torch(?:es)?|batter(?:y|ies)|cards?|tripods?)\b"
+)
 #: A picture in a round takes so long [min], and a group brings so many (common practice).
 _MINUTES_EACH: Final = 4
 _USUAL_PICTURES: Final = 8
@@ -94,6 +98,8 @@ def say_pack(turn: Turn, text: str) -> None:
             turn.say(Role.SETTINGS, "asked.pack_short")
             break
     turn.say(Role.SETTINGS, "asked.pack")
+    if not (_ONE_THING.search(said) or reckoning.is_phone(turn.facts)):
+        turn.say_or_keep(Role.CHECK, "asked.pack_camera")
 
 
 def _count(said: str) -> float:
