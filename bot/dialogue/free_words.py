@@ -8,6 +8,7 @@ from typing import Final
 from bot.dialogue.compose import Role
 from bot.dialogue.facts import Facts
 from bot.dialogue.meaning.asking import asks
+from bot.dialogue.meaning.rests import with_rest
 from bot.dialogue.meaning.said import Said
 from bot.dialogue.reading import read
 from bot.dialogue.replies import says_yes_or_no
@@ -77,7 +78,7 @@ def _read(turn: Turn, rest: str, said: Said, expecting: frozenset[str]) -> Facts
     """The facts of what a message says beside its questions, each where it belongs."""
     facts = read(rest, units=turn.units, expecting=expecting)
     facts = composition.without_light_of_the_edge(facts, said.english)
-    facts = look_wished.wish_behind(said.english, facts)
+    facts = with_rest(look_wished.wish_behind(said.english, facts), said.english)
     facts = corrected.placed(turn, said.english, what_if.supposed(turn, said.english, facts))
     facts = asides.with_filter(turn, said.typed, facts)
     facts = asides.without_leaf_frame(turn, said.typed, facts)

@@ -5,6 +5,7 @@ from __future__ import annotations
 import pytest
 
 from bot.dialogue.meaning import arrival, group
+from bot.dialogue.meaning.rests import with_rest
 from bot.dialogue.meaning.visit_words import speaks_of_day_to_come
 from bot.dialogue.reading import read
 from tests.dialogue.player import Player
@@ -242,6 +243,8 @@ def test_nothing_near_answers_what_is_nearest(text: str) -> None:
     ("text", "told"),
     [
         ("as high as a two storey house, 10 steps away", {"fall_height_m": 6.0, "distance_m": 7.5}),
+        ("maybe four storeys tall, 20 paces from me", {"fall_height_m": 12.0, "distance_m": 15.0}),
+        ("18 paces away, call it 14 m", {"distance_m": 14.0}),
         ("perhaps three steps to the water", {"distance_m": 2.25}),
         ("20 steps down to the water", {}),
         ("one step back", {}),
@@ -259,11 +262,12 @@ def test_paces_and_storeys_are_lengths(text: str, told: dict[str, float]) -> Non
         ("no tripod, but there's a wall", False),
         ("no tripod, rock at 2 m", None),
         ("there's a rock at 2 m", None),
+        ("shooting handheld, I rest it on the bench", True),
     ],
 )
 def test_what_a_camera_rests_on(text: str, *, hand_held: bool | None) -> None:
     """A bench holds it as a tripod does; a near rock is only a near rock."""
-    assert read(text).hand_held is hand_held
+    assert with_rest(read(text), text).hand_held is hand_held
 
 
 def test_a_rest_gives_longer_times() -> None:
@@ -358,3 +362,21 @@ def test_no_cloud_is_waited_for_under_cloud() -> None:
     body = dark.say("too dark")[0].body
     assert "Instead" in body
     assert "or ISO 1000" not in body
+
+
+def test_what_is_told_beside_a_rest_is_kept() -> None:
+    """The camera is not asked for again."""
+    walk = Player()
+    walk.say("12 m tall, 18 m away, rock at 2 m")
+    keys = keys_of(walk, "a four thirds with a 14-42, no tripod but I can put it on the railing")
+    assert "ask.kit" not in keys
+    assert "lens.tilted" in keys
+
+
+def test_the_fall_of_a_group_is_kept() -> None:
+    """Its height and distance hold for everybody, and are reckoned with at once."""
+    walk = Player()
+    people = "We are four, my students: a full frame, an APS-C, a four thirds and a phone."
+    said = walk.say(f"{people} I teach them at a 25 m fall, we stand 35 m off")[0]
+    assert said.body.startswith("All keep 1/5 s")
+    assert "ask.height" not in keys_of(walk, "overcast, a rock at 2 m")

@@ -11,7 +11,8 @@ from bot.dialogue.reading.spoken_numbers import SIMPLE
 _PACE_M: Final = 0.75
 #: A storey of a house with its floor [m] (common practice).
 _STOREY_M: Final = 3.0
-_COUNT: Final = rf"\d{{1,3}}|{'|'.join(SIMPLE)}"
+#: A hundred paces are a way, not how far the water is (own rule).
+_COUNT: Final = rf"\d{{1,2}}|{'|'.join(SIMPLE)}"
 #: Paces on the level, not the steps of stairs: "10 steps away", "three paces to the water".
 _PACES: Final = re.compile(
     rf"(?<!up )(?<!down )(?<!climb )(?<!after )\b({_COUNT}) (?:big |long |good |small )?"
@@ -23,6 +24,14 @@ _STOREYS: Final = re.compile(
     rf"\b(?:as (?:high|tall) as|(?:about )?the (?:height|size) of|like) (?:an? )?({_COUNT})[ -]?"
     r"(?:store?ys?|storeys|stories|floors?)(?: (?:high|tall))?(?: (?:house|building|block"
     r"|tower))?\b"
+    rf"|\b({_COUNT})[ -]?(?:store?ys?|storeys|stories|floors?) (?:high|tall)\b"
+)
+#: "18 paces away, call it 14 m": the length itself is told, too.
+_TOLD_BETTER: Final = re.compile(
+    r"\b(?:steps|paces|strides|stor(?:e?y|eys|ies)|floors?)\b[^.;]{0,40}\b(?:so|say|call (?:it"
+    r"|that)|that's|that is|maybe|or"
+    r"|roughly|about|which is|i guess|i make it|make (?:it|that)|probably|around)\b[ ,]*\d[\d.]* ?"
+    r"(?:m|met(?:er|re)s?|ft|feet|foot|yards?|yd)\b"
 )
 
 
@@ -32,8 +41,17 @@ def in_metres(text: str) -> str:
     Args:
         text: with number words in digits already.
     """
-    walked = _PACES.sub(lambda match: f"{_count(match[1]) * _PACE_M:g} m", text)
-    return _STOREYS.sub(lambda match: f"{_count(match[1]) * _STOREY_M:g} m high", walked)
+    if _TOLD_BETTER.search(text):
+        return text
+    return _STOREYS.sub(_stacked, _PACES.sub(_paced, text))
+
+
+def _paced(match: re.Match[str]) -> str:
+    return f"{_count(match[1]) * _PACE_M:g} m"
+
+
+def _stacked(match: re.Match[str]) -> str:
+    return f"{_count(match[1] or match[2]) * _STOREY_M:g} m high"
 
 
 def _count(said: str) -> float:

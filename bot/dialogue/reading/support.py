@@ -90,26 +90,6 @@ _SHAKY_HANDS: Final = any_of(
 )
 
 
-#: What a camera without a tripod rests on.
-_REST: Final = (
-    r"(?:bench|wall|railing|rail|parapet|post|rocks?|stone|boulder|bag|rucksack|backpack|bean ?bag"
-    r"|table|log|stump|fence|arm ?rest|ground|tree|pole|jacket)"
-)
-_RESTED: Final = any_of(
-    r"(?:rest|prop|lean|brace|put|set|lay|laid)(?:s|ed|ing|ped|ping|ting)?"
-    r" (?:it|this|(?:the|my) (?:camera|cam|phone))(?: \w+)? (?:on|against|onto|upon) (?:the |a "
-    r"|an |my )?"
-    rf"(?:\w+ )?{_REST}\b",
-    rf"(?:it|camera|phone)(?:'s| is) (?:resting|propped|leaning|lying) (?:on"
-    rf"|against) (?:\w+ ){{0,2}}{_REST}\b",
-)
-#: Beside "no tripod": "but there's a bench with a flat armrest".
-_RESTS: Final = any_of(
-    rf"(?:there's|there is|got|have|found|but) (?:a |an |the |my )?(?:\w+ )?{_REST}\b(?! (?:from"
-    rf"|at|\d))"
-)
-
-
 _ON_STICKS: Final = any_of(
     r"on (?:the |my |three |3 )?(?:sticks|legs)",
     r"(?:got|have|brought) (?:the |my )?sticks(?: with me)?",
@@ -133,7 +113,7 @@ def read_support(draft: Draft) -> None:
     if _SAID.search(text) or _ELSEWHERE.search(text) or _ON_STICKS.search(text):
         _read_tripod(draft, text)
     lacks = draft.values.get("has_tripod") is False
-    if _RESTED.search(text) or (lacks and _RESTS.search(text)) or _NOT_HELD.search(text):
+    if _NOT_HELD.search(text):
         draft.note("hand_held", value=False)
     elif _HAND_HELD.search(text) or (lacks and _SHAKY_HANDS.search(text)):
         draft.note("hand_held", value=True)

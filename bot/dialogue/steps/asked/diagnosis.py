@@ -21,6 +21,7 @@ from core.exposure import Settings
 from core.framing import frame_fall, section_focal_mm, stand_back_m
 from core.series import f_number_label, nearest, time_marks
 
+_OF_SUPPORT: Final = frozenset({"has_tripod", "hand_held"})
 #: Words of a frame that is not sharp.
 _SOFT: Final = re.compile(
     r"\b(?:soft|blur\w*|shak\w*|shook|smear\w*|sharp\w*|fuzzy|unsharp|double\w*|wobbl\w*|moved)\b"
@@ -33,9 +34,9 @@ def only_lacks_a_tripod(text: str, told: Facts) -> bool:
 
 
 def is_held(turn: Turn, told: Facts) -> bool:
-    """Whether a rest is told of for settings that hands held; a phone's stay."""
-    phone = reckoning.is_phone(turn.facts)
-    return told.hand_held is False and turn.walk.given is not None and not phone
+    """Whether a rest is told of beside more, or for settings that hands held; a phone's stay."""
+    again = turn.walk.given is not None and not reckoning.is_phone(turn.facts)
+    return told.hand_held is False and (again or bool(told.known().keys() - _OF_SUPPORT))
 
 
 def answer(turn: Turn, symptom: Symptom) -> None:

@@ -16,7 +16,7 @@ from bot.dialogue.reading import read
 from bot.dialogue.reading.foreign import glossed
 from bot.dialogue.slots import KIT_SLOTS
 from bot.dialogue.steps.anywhere import repeat
-from bot.dialogue.steps.walk import base
+from bot.dialogue.steps.walk import arrive, base
 from bot.dialogue.texts import TEXTS, measures
 from bot.dialogue.turn import Turn
 from core.camera import FORMATS
@@ -31,6 +31,8 @@ _WIDEST_F: Final = 2.8
 _CAMERA: Final = frozenset({"camera_format", "lenses"})
 #: Facts beside which a format that is asked for is still the whole message.
 _OF_A_KIT: Final = frozenset({"camera_format", "camera_name", "lenses", "focal_mm", "has_tripod"})
+#: What holds for everybody who stands there.
+_OF_ALL: Final = frozenset({"fall_height_m", "distance_m", "nearest_m", "light", "stream"})
 _FILTERS: Final = frozenset({"has_polariser", "polariser_on", "nd_stops", "nd_on_stops"})
 #: What else may be told of them: the look that they wish.
 _WISHED: Final = frozenset({"look"}) | _FILTERS
@@ -47,6 +49,7 @@ def answer(turn: Turn, typed: str, said: str) -> bool:
         said: the message in English.
     """
     if group.is_mixed(typed) or group.asks_for_theirs(typed):
+        _learn_of_all(turn, said)
         say_all(turn, typed)
     elif group.of_phones(typed):
         _say(turn, (_PHONE,))
@@ -57,6 +60,16 @@ def answer(turn: Turn, typed: str, said: str) -> bool:
             return False
         _say(turn, group.formats_of(typed))
     return True
+
+
+def _learn_of_all(turn: Turn, said: str) -> None:
+    """Keep the fall that a message tells beside the cameras; a walk begins with its caution."""
+    told = read(said, units=turn.units).only(_OF_ALL)
+    if not told.known():
+        return
+    if turn.context.conversation.walk is None:
+        arrive.begin_quietly(turn)
+    turn.learn(told)
 
 
 def say_all(turn: Turn, text: str) -> None:
