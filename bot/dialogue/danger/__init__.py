@@ -4,8 +4,9 @@ from __future__ import annotations
 
 from typing import Final
 
+from bot.dialogue.danger.asked_first import only_noise, wants_question
 from bot.dialogue.danger.beside import heard_beside
-from bot.dialogue.danger.cold_hands import only_cold_hands
+from bot.dialogue.danger.cold_hands import only_cold, only_cold_hands
 from bot.dialogue.danger.explained import explained
 from bot.dialogue.danger.features import Heard, heard_in
 from bot.dialogue.danger.flash_to_bang import is_storm_of_now, is_storm_supposed
@@ -13,6 +14,7 @@ from bot.dialogue.danger.judged import judged
 from bot.dialogue.danger.kinds import LEVELS, Danger, DangerKind, Level, gravest
 from bot.dialogue.danger.likelihood import Likely
 from bot.dialogue.danger.names import asks, is_short, without_name
+from bot.dialogue.danger.other_edges import without_other_edges
 from bot.dialogue.danger.permission import leave_asked
 from bot.dialogue.danger.replies import (
     Safe,
@@ -77,8 +79,10 @@ def read_danger(text: str) -> Danger | None:
         The kind and its level, None where there is none; what only sounds like danger is
         `UNCLEAR`.
     """
-    if only_cold_hands(text):
+    if only_cold_hands(text) or only_cold(text):
         return None
+    if only_noise(text):
+        return Danger(DangerKind.UNCLEAR, LEVELS[DangerKind.UNCLEAR])
     found, right = _read(text, _HEARD), mended(text)
     told = found is not None and found.level is not Level.UNSURE
     if told or right == text or only_cold_hands(right):
@@ -96,11 +100,11 @@ def _meant(right: str, found: Danger | None) -> Danger | None:
 
 def _read(text: str, least: float) -> Danger | None:
     """The gravest danger in a message as it stands, heard from such odds on."""
-    text, _ = without_talk(text)
+    text, _ = without_talk(without_other_edges(text))
     heard = heard_in(text)
     likely = judged(text, heard)
     kind = _kind_of(text, heard, likely, least)
-    if kind is None and any(map(_is_danger, without_name(text))):
+    if kind is None and (wants_question(text) or any(map(_is_danger, without_name(text)))):
         kind = DangerKind.UNCLEAR
     if kind in _OF_STORM and is_storm_supposed(text):
         return None

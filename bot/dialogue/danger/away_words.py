@@ -29,8 +29,8 @@ _DER: Final = r"(?:dem |der |den |das |die |unserem |einem |einer |markierten |a
 _EL: Final = r"(?:el |la |los |las |un |una |mi |nuestro |otro )*"
 #: Somebody else who came back; "he is gone" may mean that he fell.
 _THEY: Final = (
-    r"(?:he|she|they|(?:my|our|the) (?:\w+ )?(?:friend|wife|husband|son|daughter|brother|sister"
-    r"|partner|kids?|child|children|boy|girl|dog|others))"
+    r"(?:he|she|they|(?:(?:my|our|the) (?:\w+ )?)?(?:friend|wife|husband|son|daughter"
+    r"|brother|sister|partner|kids?|child|children|boy|girl|dog|others))"
 )
 #: A safe place that was reached: good for every kind, whoever is meant.
 REACHED: Final = re.compile(

@@ -25,7 +25,14 @@ _TOLD: Final = re.compile(
     rf"|{_MANOS} {_MUY}{_FRIO}|frio en (?:las|los) {_MANOS}"
     r"|what (?:can|do|should) (?:i|we) do (?:about|against) the cold"
     r"|how (?:do|can|should) (?:i|we) (?:keep|stay) warm|(?:was hilft|was tun) gegen (?:die )?kalte"
-    r"|que (?:hago|hacemos) (?:contra|con) el frio)\b"
+    r"|que (?:hago|hacemos) (?:contra|con) el frio"
+    rf"|{_MANOS} {_MUY}(?:dormid|entumecid)[oa]s)\b"
+)
+#: Cold as such, without a word for how much: shivering, numb and very cold people say more.
+_COLD_ALONE: Final = re.compile(
+    r"\b(?:(?:i am|im|we are|were|i feel|we feel) (?:a (?:bit|little) |slightly |getting )?cold"
+    r"|(?:mir|uns) (?:ist|wird) (?:(?:ein bisschen|etwas|langsam) )?kalt"
+    r"|(?:tengo|tenemos) (?:algo de |un poco de )?frio)\b"
 )
 _NUMB_BUT: Final = re.compile(
     rf"\b(?:{_HANDS} {_SO}numb|numb {_HANDS}|{_HANDE} {_GANZ}taub|{_MANOS} {_MUY}(?:dormid|"
@@ -41,10 +48,12 @@ _BESIDE: Final = re.compile(
     r"|what (?:can|do|should) (?:i|we) do (?:about|against)"
     r"|(?:can )?hardly type|kann kaum tippen|(?:nasse |dicke )?handschuhen?(?: (?:an|sind nass))?"
     r"|guantes(?: (?:mojados|puestos))?"
+    r"|(?:i |we )?(?:cant|cannot|can hardly|can barely) (?:turn|press|use|work) (?:the |my )?"
+    r"(?:ring|dial|button|shutter|filter|phone|camera|screen|wheel|focus ring)s?"
     r"|my|mine|our|the|a|i|im|am|we|have|got|it|its|are|is|feel|so|all|and|but|with|for|today"
     r"|just|lol|brr+|ok|okay|fine|good|great|happy|ready|please|pls|can|use|you|short|answers?|voice|phone"
     r"|anything else|next step|f\d*|iso|s|degrees?|celsius"
-    r"|ich|hab|habe|meine?|die|und|aber|mit|sind|heute?|so|gut|alles|gehts|geht|es|bitte|kurz|grad"
+    r"|mir|uns|ich|hab|habe|meine?|die|und|aber|mit|sind|heute?|so|gut|alles|gehts|geht|es|bitte|kurz|grad"
     r"|tengo|tenemos|mis|las|los|hoy|y|pero|con|todo|bien|a|grados|por favor"
     r"|\d+)\b"
 )
@@ -57,7 +66,21 @@ def only_cold_hands(text: str) -> bool:
         text: as typed or dictated, in any of Linn's languages.
     """
     said = folded(text)
-    found = _NUMB_BUT.search(said) or _TOLD.search(said)
+    return _is_only(said, _NUMB_BUT.search(said) or _TOLD.search(said))
+
+
+def only_cold(text: str) -> bool:
+    """Whether a message says that somebody is cold, and nothing that is worse.
+
+    Args:
+        text: as typed or dictated, in any of Linn's languages.
+    """
+    said = folded(text)
+    return _is_only(said, _COLD_ALONE.search(said))
+
+
+def _is_only(said: str, found: re.Match[str] | None) -> bool:
+    """Whether nothing but what is known to be harmless stands beside what was found."""
     if found is None:
         return False
     rest = _BESIDE.sub(" ", said[: found.start()] + " , " + said[found.end() :])

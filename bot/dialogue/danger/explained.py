@@ -19,10 +19,10 @@ _GOOD_OF: Final = {
 #: What warms, beside it.
 _WARMTH: Final = frozenset(
     """
-    heater put layer layers fleece feel feeling better much hot drink drank moving around walked
-    never mind map gps the
-    jacke angezogen pulli warme getrunken besser viel bewegt karte
-    chaqueta puesta mejor caliente bebida bebi mapa
+    hands hand fingers feet toes heater put layer layers fleece feel feeling better much hot drank
+    drink moving around walked never mind map gps the
+    hande finger fusse zehen jacke angezogen pulli warme getrunken besser viel bewegt karte
+    manos dedos pies chaqueta puesta mejor caliente bebida bebi mapa
     """.split()  # noqa: SIM905  # a list of words reads better in lines
 )
 #: The sound was something else, the water always is so, the missing one was behind the tree.

@@ -239,7 +239,7 @@ def in_danger(text: str, *, others: bool) -> bool | None:
         return False
     if came_away(text, DangerKind.WADING.value, others=others):
         return False
-    if says(text, "meant") and "?" not in text:
+    if "?" not in text and (says(text, "meant") or says(text, "always_so")):
         return False
     return True if _says_yes(text) else None
 

@@ -43,6 +43,14 @@ _VISIT: Final = any_of(
     r"geh(?:en|e|t|'s) (?:wir|ich|es)|plan(?:en|e|t|ung)?|vorhersage|ausflug|tour|fahren wir",
     r"vamos|voy|iremos|ire|quiero|queremos|salimos|planear|plan|pronóstico|pronostico|excursión",
 )
+#: A wish for such a day, whatever it is for; who does it already does not wish it.
+_WISHED: Final = any_of(
+    r"want(?:s|ed)?|wanna|will|'ll|would|going to|plan(?:s|ning)?|can|could|may|should|we climb",
+    r"will|wollen|möchten?|kann|können|darf|dürfen|klettern wir",
+    r"quier\w+|queremos|voy|vamos|puedo|podemos|puede",
+)
+_DOING: Final = any_of(r"standing|shooting|sitting|climbing|wading|from (?:the|here)")
+_ANOTHER_DAY: Final = any_of(AFTER_TOMORROW, TOMORROW, _SOMEDAY)
 _PAST: Final = any_of(r"yesterday|gestern|ayer|last (?:\w+day|week|time)|came back|were|was there")
 
 
@@ -56,6 +64,18 @@ def speaks_of_day_to_come(text: str) -> bool:
     if _PAST.search(said):
         return False
     return _TO_COME.search(said) is not None and _VISIT.search(said) is not None
+
+
+def wishes_for_day_to_come(text: str) -> bool:
+    """Whether a message wishes something for tomorrow or later, and is about nothing of now.
+
+    Args:
+        text: as typed, in any of Linn's languages.
+    """
+    said = plain(text)
+    if _PAST.search(said) or _DOING.search(said):
+        return False
+    return _ANOTHER_DAY.search(said) is not None and _WISHED.search(said) is not None
 
 
 def days_ahead(text: str, weekday: int) -> int | None:

@@ -216,6 +216,11 @@ SAFETY: Final[dict[str, str]] = {
         "Warm them first: out of the spray, hands in armpits, dry gloves, hot drink, another "
         "layer. Numb after 10 min, or shivering that won't stop: walk out."
     ),
+    # Layers, food, movement; what tells of more than being cold: common practice of first aid.
+    "precaution.cold": (
+        "Warm up first: out of wind and spray, a dry layer, hat, hot drink, food, some steps. "
+        "Shivering that won't stop, clumsy hands or words: tell me, walk out."
+    ),
     "danger.doubt": "That sounds like danger.",
     "ask.in_danger": "Is anybody hurt, lost, in the water or near an edge?",
     "danger.doubt_again": "Kept. But no settings before I know that nobody is in danger.",

@@ -92,6 +92,7 @@ REPLIES: Final[Mapping[str, tuple[str, ...]]] = {
         (
             r"\b(?:stopped bleeding|(?:the )?(?:bleeding|blood)(?: has| is)? stopped"
             r"|(?:is )?(?:not|no longer) bleeding(?: any ?more)?|no (?:more )?blood(?: any ?more)?"
+            r"|(?:(?:i|he|she) )?can (?:walk|stand)(?: (?:again|on it|normally))*"
             r"|bandaged|patched up|(?:plaster|bandage|band aid)(?: is| are)? on)\b"
         ),
     ),
@@ -183,7 +184,7 @@ REPLIES: Final[Mapping[str, tuple[str, ...]]] = {
             r"(?<!not )(?<!never )\b(?:stays?|staying|keeps?) (?:on the (?:bank|shore)|ashore"
             r"|out of the (?:water|river|creek|stream|pool))\b"
         ),
-        r"\b(?:then not|never mind|forget it|not going(?: there)?|better not)(?= ,|$)",
+        r"\b(?:then not|never mind|forget it|leave it|not going(?: there)?|better not)(?= ,|$)",
     ),
     "somebody": (
         r"me|i am|we are|one|two|three|somebody|someone|he is|she is|they are|both",

@@ -69,6 +69,7 @@ REPLIES: Final[Mapping[str, tuple[str, ...]]] = {
     "mended": (
         (
             r"\b(?:blutet nicht mehr|(?:blut\w*|es) (?:ist )?(?:gestillt|gestoppt|aufgehort)"
+            r"|(?:(?:ich|er|sie) )?kann (?:wieder )?(?:auftreten|laufen|gehen)"
             r"|pflaster (?:ist )?(?:drauf|drum)|verbunden|verband (?:ist )?(?:drauf|drum|dran))\b"
         ),
     ),

@@ -59,6 +59,7 @@ REPLIES: Final[Mapping[str, tuple[str, ...]]] = {
     "mended": (
         (
             r"\b(?:(?:ya )?no sangra(?: mas)?|dejo de sangrar|(?:herida )?vendad[oa]"
+            r"|(?:ya )?(?:puedo|puede) (?:andar|caminar)"
             r"|(?:tirita|venda) puesta|con (?:una )?(?:tirita|venda))\b"
         ),
     ),

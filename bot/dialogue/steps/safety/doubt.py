@@ -32,6 +32,7 @@ _QUESTION: Final = "in_danger"
 _WHY: Final = "danger.doubt_why"
 #: So often it is put; after that one line says how to go on (own rule: a third time is nagging).
 _MOST_TIMES: Final = 2
+_SEVERAL: Final = 2
 
 
 def is_open(turn: Turn) -> bool:
@@ -158,7 +159,10 @@ def _answer(event: TextReceived, doubted: str) -> bool | None:
     """Whether somebody is in danger, by a number or in words; None where it says neither."""
     if event.answers not in {None, _QUESTION}:
         return None
-    said = in_danger(event.text, others=whose(doubted).others > 0)
+    others = whose(doubted).others
+    if others >= _SEVERAL and who_is_safe(event.text) is Safe.ONE:
+        return None  # one of several is back
+    said = in_danger(event.text, others=others > 0)
     if said is not None or who_is_safe(event.text) is Safe.HEARD:
         return said
     value = chosen(QUESTIONS[_QUESTION], event.text)

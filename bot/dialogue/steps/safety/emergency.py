@@ -16,7 +16,7 @@ from bot.dialogue.danger.storm_words import tells_of_storm
 from bot.dialogue.danger.whereabouts import tells_of_being_there, tells_of_outside
 from bot.dialogue.events import PlaceReceived
 from bot.dialogue.lateness import CLOCKS_DIFFER
-from bot.dialogue.meaning.visit_words import speaks_of_day_to_come
+from bot.dialogue.meaning.visit_words import speaks_of_day_to_come, wishes_for_day_to_come
 from bot.dialogue.steps.anywhere import repeat
 from bot.dialogue.steps.safety import numbers, safe_picture, storm_distance
 from bot.dialogue.steps.visits import planning
@@ -108,10 +108,11 @@ def _is_sheltered(turn: Turn, text: str) -> bool:
 
 def _is_planned(turn: Turn, text: str) -> bool:
     """Whether the place is one of a visit to come: nobody is there who would have to come back."""
-    ahead = planning.is_planning(turn) and not turn.context.conversation.closed
-    if not ahead or tells_of_being_there(text):
+    if turn.context.conversation.closed or tells_of_being_there(text):
         return False
-    return asks(text) or speaks_of_day_to_come(text)
+    if planning.is_planning(turn):
+        return asks(text) or speaks_of_day_to_come(text)
+    return wishes_for_day_to_come(text)
 
 
 def _instruction(turn: Turn, danger: Danger, text: str) -> str:

@@ -6,7 +6,7 @@ from typing import Final
 
 from bot.dialogue.compose import Role
 from bot.dialogue.danger import Danger, DangerKind, Level
-from bot.dialogue.danger.cold_hands import only_cold_hands
+from bot.dialogue.danger.cold_hands import only_cold, only_cold_hands
 from bot.dialogue.danger.spoken_of import Talk, only_talk, without_talk
 from bot.dialogue.reading import read
 from bot.dialogue.reading.cold_numbers import without_degrees
@@ -31,11 +31,11 @@ def answer(turn: Turn, text: str) -> bool:
     """
     if _of_numbers(turn, text):
         return True
-    cold, talk = only_cold_hands(text), only_talk(text)
+    cold, talk = _cold_of(text), only_talk(text)
     if not (cold or talk) or _tells_more(turn, text):
         return False
     if cold:
-        turn.say(Role.SAFETY, "precaution.cold_hands")
+        turn.say(Role.SAFETY, cold)
         manner.note_hands(turn, text)
         repeat.put_again_if_open(turn, whole=False)
         return True
@@ -48,6 +48,13 @@ def answer(turn: Turn, text: str) -> bool:
         return False
     repeat.put_again_if_open(turn)
     return True
+
+
+def _cold_of(text: str) -> str:
+    """What is said to cold hands, and to who is cold; "" to anything else."""
+    if only_cold_hands(text):
+        return "precaution.cold_hands"
+    return "precaution.cold" if only_cold(text) else ""
 
 
 def _of_numbers(turn: Turn, text: str) -> bool:
