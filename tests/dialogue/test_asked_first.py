@@ -43,6 +43,7 @@ def test_it_is_asked(text: str) -> None:
         "loose rocks in the foreground",
         "some loose stones on the path",
         "I can't hear the shutter",
+        "Is the path open, do you know? There was something about falling rocks",
     ],
 )
 def test_it_is_not_asked(text: str) -> None:

@@ -24,10 +24,10 @@ _UNHEARD: Final = re.compile(
 )
 _LOOSE: Final = re.compile(
     r"\b(?:loose|falling|fresh fallen) (?:rocks?|boulders?)\b|\b(?:rocks?|stones?|boulders?)"
-    r" (?:fell|came|come|fall|tumbled)(?: down| off)\b|\brock ?fall\b"
-    r"|\blose[rns]? (?:fels\w*|gestein|felsen)\b|\bsteinschlag\b"
+    r" (?:fell|came|come|fall|tumbled)(?: down| off)\b"
+    r"|\blose[rns]? (?:fels\w*|gestein|felsen)\b"
     r"|\bsteine? (?:kam|kamen|fiel|fielen) (?:runter|herunter|herab)\b"
-    r"|\brocas? sueltas?\b|\bdesprendimientos?\b|\bcay\w+ (?:piedras|rocas|una (?:piedra|roca))\b"
+    r"|\brocas? sueltas?\b|\bcay\w+ (?:piedras|rocas|una (?:piedra|roca))\b"
 )
 #: There loose rock is something to stand a tripod on, to frame, or what a sign tells of.
 _OF_PICTURE: Final = re.compile(
@@ -51,7 +51,8 @@ def wants_question(text: str) -> bool:
     said = folded(text)
     if _UNHEARD.search(said):
         return True
-    return _LOOSE.search(said) is not None and _OF_PICTURE.search(said) is None
+    told = "?" not in text and _OF_PICTURE.search(said) is None
+    return told and _LOOSE.search(said) is not None
 
 
 def only_noise(text: str) -> bool:
