@@ -6,13 +6,20 @@ import re
 from collections.abc import Callable, Mapping
 from typing import Final
 
-from bot.dialogue.meaning.said import Said
+from bot.dialogue.meaning.said import OWN_TABLES, Said
 
 #: Words that ask, but not in "what a shot", "wie schön", "qué bonito".
 _WHAT: Final = r"what(?! (?:now|an?|für)\b)|how(?! (?:lovely|nice|beautiful|cool|great|pretty))"
 _WAS: Final = r"was(?! (?:jetzt|nun|für ein\w*)\b)|wie(?! (?:schön|geil|cool|toll))"
 _QUE: Final = (
     r"qu[eé](?! (?:(?:hago )?ahora\b|bien|lind|bonit|genial|chul|buen|guap|maravilla|pasada))"
+)
+#: What stands before an "ich" in a sentence that only lacks its first word: "hab ich gemacht".
+_TOLD_FIRST: Final = (
+    r"(?:hab|habe|hatte|hätt\w*|mach|mache|wei(?:ss|ß)|glaub|glaube|denk|denke|seh|sehe|sah|find"
+    r"|finde|versteh|verstehe|probier|probiere|schick|schicke|bin|bleib|bleibe|war|wär\w*|würd\w*"
+    r"|will|wollt\w*|möcht\w*|da|dann|jetzt|hier|wenn|weil|dass|ob|als|heute|gestern|morgen|und"
+    r"|also|aber|oben|unten|vorn|vorne|hinten|links|rechts|so|nun|nur|auch|leider|damit|falls)\b"
 )
 #: How a question begins when it lacks its mark, by language.
 _ASKING: Final[Mapping[str, re.Pattern[str]]] = {
@@ -23,11 +30,13 @@ _ASKING: Final[Mapping[str, re.Pattern[str]]] = {
     ),
     "de": re.compile(
         r"(?:(?:und|also|aber|ok|okay|hallo|hi|hey|moin|servus|linn|bitte|du|sag mal)\W+)*"
-        rf"(?:{_WAS}|welche\w*|wo|wohin|woran|worauf"
+        rf"(?:(?:(?:in|auf|mit|bei|ab|bis|für|von|zu|um|aus|an|nach) )?(?:{_WAS}|welche\w*)"
+        r"|wo|wohin|woran|worauf"
         r"|wieso|warum|weshalb|wann|wozu"
         r"|(?:ab|bis) wann|von wo|um wie ?viel|soll\w*|kann|könn\w*|darf|dürf\w*|muss|müss\w*"
         r"|brauch\w*|geht|gehts|gibts?|hilft|reicht|lohnt|bringt|ist|sind|hast du"
-        r"|wei(?:ss|ß)t du)\b"
+        r"|wei(?:ss|ß)t du|taugt|funktioniert|beißt sich|genügt|goht|cha[n]?"
+        rf"|(?!{_TOLD_FIRST})\w+ (?:ich|man|es|mich|uns))\b"
     ),
     "es": re.compile(
         r"(?:(?:y|o|pero|ok|okay|hola|oye|linn|por favor|perdona|una pregunta)\W+)*¿?"
@@ -62,7 +71,10 @@ _ASKING_ANYWHERE: Final = re.compile(
     r"\b(?:how (?:many|much|long|slow)|wie ?viele?|wie lange?|woran liegt|cu[aá]nt[oa]s?|vs|versus"
     r"|yes or no|ja oder nein|s[ií] o no|or not|oder nicht|or what|possible|möglich|posible"
     r"|geht (?:das|des|trotzdem)|bringt (?:das|des|es|der)|vertragen sich|sinnvoll|bis wann"
-    r"|stimmt (?:das|des)|se puede)\b|\b(?:oder|or)\W*$",
+    r"|stimmt (?:das|des)|se puede|goht (?:das|des)|beißt sich|ja nein|welche (?:zeit|blende|iso)"
+    r"|hab (?:ich|i) (?:eine?|ne|a) chance|(?:en|con|a|de) qué \w+"
+    r"|qu[eé] (?:tiempo|f|iso|diafragma|velocidad))\b|\b(?:oder|or)\W*$"
+    r"|\bwas (?:jetzt|nun|tun)\W*$|\bqu[eé] (?:hago|hacemos|se hace)(?: ahora)?\W*$",
     re.IGNORECASE,
 )
 #: In so few words two things with an "or" between them are a question (own rule).
@@ -72,6 +84,14 @@ _FEW: Final = 9
 _EITHER: Final = re.compile(
     r"\d[^.;?!]{0,16}?\b(?:or|oder|o|ó|vs)\b(?: \w+){0,3} ?[a-z]?/?\d"
     r"|\bstop(?:per)?s? (?:or|oder|o|vs) (?:\w+ ){0,3}stop",
+    re.IGNORECASE,
+)
+_GLOSS_ASKS: Final = re.compile(r"(?:and |so |but )*(?:what|which|where|why|when|how)\b")
+#: Who asks what a word means: "was heißt …", "qué es …", "no sé qué es …".
+_OF_A_WORD: Final = re.compile(
+    r"\bwas (?:ist|sind|heißt|heisst|bedeutet|bedeuten|meinst du|verstehst du)\b"
+    r"|\bwas du (?:\w+ )?meinst\b|\bqu[eé] (?:es|son|significa|quiere decir|quieres decir)\b"
+    r"|\ba qu[eé] te refieres\b|\bwhat (?:is|are|does|do you mean|is meant)\b",
     re.IGNORECASE,
 )
 #: Where something else begins.
@@ -99,13 +119,18 @@ def is_asking(text: str, language: str = "en") -> bool:
 
 
 def asks_at_once(said: Said) -> bool:
-    """Whether a message begins or ends as a question, in its own words or in English."""
+    """Whether a message begins or ends as a question, in its own words or in English.
+
+    A gloss asks only with a word that asks: "ist alles sauber" and "está limpio" tell.
+    """
+    if said.language in OWN_TABLES and not _GLOSS_ASKS.match(said.english.casefold()):
+        return is_asking(said.typed, said.language)
     return is_asking(said.english) or is_asking(said.typed, said.language)
 
 
 def asks(said: Said) -> bool:
     """Whether a message asks in whatever part of it."""
-    if asks_at_once(said):
+    if asks_at_once(said) or _OF_A_WORD.search(said.typed):
         return True
     if "?" in said.typed or _ASKING_ANYWHERE.search(said.typed) or offers_two(said):
         return True

@@ -58,7 +58,7 @@ _OF_THE_STEP: Final = _ASKING | _NEXT | _DOING | _AND | _BY_THE_WAY | _SMALL
 #: Who does not understand what is asked: a word for that, or one that asks with what is asked of.
 _UNCLEAR: Final = _words(
     "mean means meaning understand huh heisst bedeutet versteh verstehe kapier kapiere hä "
-    "significa entiendo"
+    "significa entiendo meinst decir refieres"
 )
 _OF_A_QUESTION: Final = _words(
     "blink blinking blinks blinkt blinken blinke parpadea parpadear warning highlights "
@@ -69,7 +69,7 @@ _OF_A_QUESTION: Final = _words(
 _ABOUT_IT: Final = _words(
     "i you do does dont did not is are it that this the a an by with of if there me one my "
     "what how where which can should was wie wo woran ich du das es ist nicht ein eine der "
-    "die man den sich que como donde no lo eso esto se es un una el la mi en in on"
+    "die man den sich mit denn quiere que como donde no lo eso esto se es un una el la mi en in on"
 )
 
 #: What may stand around a word of keeping: praise, assent, small words.

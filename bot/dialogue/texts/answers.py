@@ -180,4 +180,46 @@ ANSWERS: Final[dict[str, str]] = {
         "In {light} {settings} is {stops} {side} than right; {time} is right there: {look}."
     ),
     "why.light": "Level = EV of the light (ANSI PH2.7, or an estimate) − EV set − filters.",
+    # the camera's preview overstates by 0.5 to 1 stop against raw: common practice.
+    "asked.recover_white": (
+        "White clipped in the raw is gone; what only the preview clips, half a stop to one, comes "
+        "back. Rather darker: rock can be lifted later."
+    ),
+    "asked.gardening": (
+        "Let it grow: move 10 to 30 cm, zoom, or hold the twig aside for the shot. Nothing broken "
+        "off, pulled out or rolled."
+    ),
+    "asked.people": (
+        "One small, still person on a safe and allowed spot gives scale; else wait for a gap or "
+        "take a section."
+    ),
+    # two metres from any edge: own rule.
+    "asked.keep_back": (
+        "2 m (6 ft) from any edge of soil or ledge: banks can be hollow below. On wet rock try "
+        "each step first; signs and rails decide."
+    ),
+    "asked.dry_gear": (
+        "Bag open, cloths out, glass wiped and left to air, tripod rinsed with its legs apart. Not "
+        "on a heater."
+    ),
+    "asked.foreground": (
+        "Camera at knee height, nearer to one rock with a clear outline, 16 to 24 mm on full "
+        "frame; see that the fall still counts."
+    ),
+    "asked.lip_word": (
+        "The lip is the upper edge over which the water drops: the top of the fall in the picture. "
+        "On foot nobody goes there."
+    ),
+    "asked.how_much_darker": (
+        "Dots: not at all. Patches in the water: 1/3 to 2/3 stop. A whole sheet: one stop. Then "
+        "look again."
+    ),
+    "asked.rain_now": (
+        "Light rain is good: dark rock, full colours. Cover, wipe, shoot, cover. If the creek "
+        "rises or turns brown: up and out at once."
+    ),
+    "asked.rising_signs": (
+        "Rising, brown, twigs and leaves on it, a new roar, thunder upstream: up and out at once. "
+        "Mark a stone at the edge, look every 15 min."
+    ),
 }

@@ -86,7 +86,8 @@ ASKED: Final[dict[str, str]] = {
     ),
     "asked.polariser_stops": "About 1.7 stops (1.3 to 2): {time} becomes {longer}.",
     "asked.polariser_turn": (
-        "Turn until the shine on rock and leaves drops; stop before the water dies. Then meter."
+        "Turn until the shine on rock and leaves drops; stop before the water dies. Then meter. "
+        "Camera upright: turn anew."
     ),
     "asked.polariser_on": "On, if rock or leaves shine: about 1.7 stops, {time} becomes {longer}.",
     "asked.polariser_off": "Off: in {light} it takes light that you need.",
@@ -166,7 +167,7 @@ ASKED: Final[dict[str, str]] = {
     "asked.drone": "Ask the land manager: many parks forbid drones, and none flies over people.",
     "asked.permit": "Ask the land manager; workshops usually need a permit.",
     "asked.choose": "On a large screen at equal brightness: shape first, 100 % only to rule out.",
-    "asked.stabiliser": "Off on the tripod, on by hand.",
+    "asked.stabiliser": "Off on the tripod: it can chase its own motion. On by hand.",
     # Warnings come from the preview; raw often holds half a stop to a stop more (common practice).
     "asked.raw_means": (
         "RAW is all that the sensor saw; what blinks is the small finished picture made from it. "

@@ -16,6 +16,7 @@ from bot.dialogue.meaning.said import Said
 from bot.dialogue.meaning.wordings import topic_by_words
 from bot.dialogue.meaning.words import tokens
 from bot.dialogue.reading import read
+from bot.dialogue.reading.foreign import glossed
 from bot.dialogue.slots import KIT_SLOTS
 from bot.dialogue.steps.anywhere import repeat
 from bot.dialogue.steps.asked import diagnosis, filter_answers, trade_answers
@@ -77,6 +78,8 @@ _ALSO: Final[Mapping[Symptom, frozenset[str]]] = {
     Symptom.SOFT_FAR: frozenset({"focused_wrong", "near_too_close"}),
     Symptom.SOFT_ALL: frozenset({"focused_wrong"}),
 }
+#: In so few words an option that is named is meant: "está limpio todo, che" (own rule).
+_SHORT: Final = 4
 #: What the options of open questions are about.
 _OPTION_TOPICS: Final = frozenset({"just_white", "sky", "edges", "histogram"})
 _OPTION_SIGHTS: Final = frozenset({"water_clipped", "sky_gap", "border_clutter"})
@@ -136,11 +139,22 @@ def answer(turn: Turn, said: Said, facts: Facts) -> bool:
         CAUSES[cause.name](turn, text)
     elif topic is not None:
         _learn_kit(turn, said, facts)
-        TOPICS[topic](turn, text)
+        TOPICS[topic](turn, _words_of(said))
     else:
         return False
     _close(turn, topic)
     return True
+
+
+def _words_of(said: Said) -> str:
+    """The words of a question in English, behind the one that its gloss makes of it as a whole.
+
+    "Welche Zeit für seidiges Wasser" tells nothing, so that it is "what"; its answer wants "silky".
+    """
+    if said.english.strip() != "what":
+        return said.english
+    _, _, behind = said.typed.partition(" ")
+    return glossed(behind, said.language)
 
 
 def _learn_kit(turn: Turn, said: Said, facts: Facts) -> None:
@@ -192,7 +206,8 @@ def is_beside(said: Said) -> bool:
 
     Such a message holds words of an option ("everything", "point") without choosing it.
     """
-    if len(tokens(said.own)) <= topics.LEAST_WORDS:
+    short = len(said.typed.split()) <= _SHORT and not asks_at_once(said)
+    if short or len(tokens(said.own)) <= topics.LEAST_WORDS:
         return False
     topic, seen = topics.nearest(said), sights.nearest(said)
     if (topic[0] or "").startswith("talk."):  # "we left, back at the car" answers a question
