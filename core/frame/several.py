@@ -23,7 +23,6 @@ from core.frame.working import working_copy
 from core.water import Look
 
 Pixels = NDArray[np.uint8]
-Mask = NDArray[np.bool_]
 
 #: Width and height of what is cut out of two frames, and of a strip of more [px of the full
 #: size]. Own rule: a sheet is 1080 px wide, the width of a phone's screen, and shows them as they
