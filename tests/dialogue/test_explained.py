@@ -99,3 +99,17 @@ def test_comfort_alone_says_nothing() -> None:
     """It stands before an answer; alone it is none."""
     assert who_is_safe("no worries, all good") is Safe.ALL
     assert who_is_safe("never mind") is not Safe.ALL
+
+
+def test_an_emergency_of_an_older_kind_ends_as_others_do() -> None:
+    """A kind that is known no more is ended by all of them being safe."""
+    player = Player()
+    player.say("someone is hurt")
+    assert player.context is not None
+    conversation = player.context.conversation
+    assert conversation.emergency is not None
+    older = conversation.emergency.model_copy(update={"kind": "older"})
+    conversation = conversation.model_copy(update={"emergency": older})
+    player.context = player.context.model_copy(update={"conversation": conversation})
+    player.say("all safe")
+    assert player.context.conversation.emergency is None

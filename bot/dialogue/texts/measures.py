@@ -85,26 +85,18 @@ def speed(value_mps: float, units: Units | None) -> str:
     return f"{metric} ({imperial})"
 
 
-def temperature(value_c: float, units: Units | None) -> str:
-    """A temperature in the person's units, in both while they are unknown; whole degrees."""
-    metric = f"{plain(round(value_c) + 0.0, 0)} °C"
-    imperial = f"{plain(round(value_c * 1.8 + 32) + 0.0, 0)} °F"
-    if units is Units.METRIC:
-        return metric
+def temperature(value_c: float, units: Units) -> str:
+    """A temperature in such units, in whole degrees."""
     if units is Units.IMPERIAL:
-        return imperial
-    return f"{metric} ({imperial})"
+        return f"{plain(round(value_c * 1.8 + 32) + 0.0, 0)} °F"
+    return f"{plain(round(value_c) + 0.0, 0)} °C"
 
 
-def wind(speed_kmh: float, units: Units | None) -> str:
-    """A wind as forecasts of the person's units give it, in both while they are unknown."""
-    metric = f"{plain(speed_kmh, 0)} km/h"
-    imperial = f"{plain(speed_kmh / KILOMETRES_PER_MILE, 0)} mph"
-    if units is Units.METRIC:
-        return metric
+def wind(speed_kmh: float, units: Units) -> str:
+    """A wind as forecasts of such units give it."""
     if units is Units.IMPERIAL:
-        return imperial
-    return f"{metric} ({imperial})"
+        return f"{plain(speed_kmh / KILOMETRES_PER_MILE, 0)} mph"
+    return f"{plain(speed_kmh, 0)} km/h"
 
 
 def walk(distance_km: float, climb_m: float, units: Units | None) -> str:

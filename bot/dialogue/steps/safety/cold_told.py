@@ -54,7 +54,7 @@ def answer(turn: Turn, text: str) -> bool:
     return True
 
 
-def _units(turn: Turn, *, fahrenheit: bool) -> Units | None:
+def _units(turn: Turn, *, fahrenheit: bool) -> Units:
     """The person's units; those of the message while they are unknown."""
     told = Units.IMPERIAL if fahrenheit else Units.METRIC
     return turn.units or told
