@@ -37,6 +37,7 @@ def test_the_height_of_the_eye_is_the_cameras(text: str) -> None:
         ("lovely smooth water", None),
         ("I like the smooth rock", None),
         ("make it less smooth", None),
+        ("it's misty grey all over", None),
     ],
 )
 def test_smooth_water_is_a_look_where_it_is_wished(text: str, look: str | None) -> None:
@@ -63,6 +64,7 @@ def test_trees_over_people_are_a_canopy(text: str, light: str) -> None:
         ("wind", "keep.leaf_frame"),
         ("which of the little wheel's A S M shall I use?", "asked.mode"),
         ("what does portrait mean", "asked.form_means"),
+        ("what look would you go for?", "asked.time"),
         ("and mine, what do I set for the same look", "where.given"),
         ("how do I make them judge each other's pictures", "asked.group_review"),
         ("is f/13 enough for the boulder at 1.8 m?", "verdict.enough_yes"),
@@ -380,3 +382,20 @@ def test_the_fall_of_a_group_is_kept() -> None:
     said = walk.say(f"{people} I teach them at a 25 m fall, we stand 35 m off")[0]
     assert said.body.startswith("All keep 1/5 s")
     assert "ask.height" not in keys_of(walk, "overcast, a rock at 2 m")
+
+
+def test_a_group_at_a_fall_that_is_walked_begins_no_other_walk() -> None:
+    """The fall is learnt into the walk that is under way."""
+    walk = Player()
+    walk.say("start")
+    people = "We are four, my students: a full frame, an APS-C, a four thirds and a phone."
+    said = walk.say(f"{people} I teach them at a 25 m fall, we stand 35 m off")[0]
+    assert said.body.startswith("All keep 1/5 s")
+
+
+def test_nothing_near_is_heard_before_it_is_asked() -> None:
+    """It is no complaint of a soft front, and is not asked for then."""
+    walk = Player()
+    walk.say("start")
+    assert "noted" in keys_of(walk, "nothing in the foreground, just railings")
+    assert "ask.kit" in keys_of(walk, "12 m tall, 18 m away")

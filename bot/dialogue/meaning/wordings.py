@@ -86,6 +86,7 @@ _NAMED: Final = (
             r"|on everything)\b"
         ),
     ),
+    ("silky_time", r"^\W*(?:so |and )?(?:what|which) look\b.*\b(?:you|go|best|try|start)\b"),
     ("leaves", r"^\W*(?:and |but )?(?:wind|windy|breezy|gusts?|gusty)\W*$"),
     (
         "mode",

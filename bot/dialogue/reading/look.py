@@ -100,7 +100,8 @@ _COLD: Final = re.compile(
 #: Two looks with one of these between them are no wish yet.
 _UNDECIDED: Final = any_of("between|or")
 _MIST_IN_AIR: Final = any_of(
-    "spray|sun|cloud|valley|air|lens|weather|morning|day|glass|drizzl\\w*|rain\\w*"
+    "gr[ea]y|all over|outside|spray|sun|cloud|valley|air|lens|weather|morning|day|glass"
+    "|drizzl\\w*|rain\\w*"
 )
 #: With one of these the words name what is wrong, not what is wished.
 _COMPLAINTS: Final = frozenset(

@@ -30,6 +30,8 @@ _LEFT_OUT: Final = re.compile(
 )
 
 
+#: What a message names that tells of nothing near, asked or not.
+_NEAR: Final = re.compile(r"\b(?:near\w*|close\w*|in front|foreground)\b")
 #: Asked for the nearest thing: "nothing really in front, just the water".
 _NONE: Final = re.compile(
     r"(?:(?:there's|there is|i have|i've got|well|no|oh|um)[ ,]+)*(?:nothing|none|no (?:rocks?"
@@ -37,7 +39,8 @@ _NONE: Final = re.compile(
     r"|foreground|near thing))(?: (?:really|much|at all|near|nearby|close|closer"
     r"|in front(?: of (?:me"
     r"|it|us))?|in the foreground|there|here|by|that (?:must|has to) be sharp))*"
-    r"(?:[.,;]* (?:it's |its |only |just )*(?:the )?(?:water|fall|falls|waterfall|air|open water))?"
+    r"(?:[.,;]* (?:it's |its |only |just )*(?:the )?(?:water|falls?|waterfall|air|open water"
+    r"|railings?)(?: in front(?: of (?:me|us))?)?)?"
 )
 
 
@@ -61,14 +64,16 @@ def hear(turn: Turn, text: str, told: Facts) -> bool:
     if asked == "nearest" and (_LEFT_OUT.fullmatch(said) or _NONE.fullmatch(said)):
         commands.run(turn, "skip")
         return True
-    if not _LEFT_OUT.fullmatch(said):
+    none = _NONE.fullmatch(said) and _NEAR.search(said) and turn.facts.nearest_m is None
+    if not (none or _LEFT_OUT.fullmatch(said)):
         return False
     turn.remember_for_back()
     turn.unlearn("nearest_m")
     if asked == "anchor":
         composition.answer(turn, "anchor", "none")
         return True
-    turn.change_walk(checks=turn.walk.checks | {"anchor": "none"})
+    asked_before = (*turn.walk.asked, "nearest")
+    turn.change_walk(checks=turn.walk.checks | {"anchor": "none"}, asked=asked_before)
     turn.say(Role.SETTINGS, "noted", list=TEXTS["ask.anchor.none"])
     repeat.put_again_if_open(turn)
     return True
