@@ -232,6 +232,8 @@ REPORTS.update(
             sharpness=replace(_SHARP, noisy=True),
             contrast=Contrast(7.3, 2.0, at_least=True),
         ),
+        "grainy": replace(_HELD, borders=(), sharpness=replace(_SHARP, noisy=True)),
+        "dusk": replace(report(Advice.BRIGHTER, 2.0), borders=(), sharpness=_SHARP),
         "street": replace(
             _HELD,
             borders=(),

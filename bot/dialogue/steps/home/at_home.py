@@ -172,11 +172,16 @@ def _named(turn: Turn, report: FrameReport, *, own: bool) -> str:
 
 
 def _right(turn: Turn, report: FrameReport, look: Look | None) -> Iterator[str]:
-    if report.advice in _HELD and not is_capped(report):
+    dark = is_capped(report)  # so that what has edges in it may be noise
+    if report.advice in _HELD and not dark:
         yield "whites"
     if look is reckoning.wished_look(turn.facts):
         yield "look"
-    if _is_known_sharp(report.sharpness) and findings_said.fault_of(turn, report) is None:
+    if (
+        not dark
+        and _is_known_sharp(report.sharpness)
+        and findings_said.fault_of(turn, report) is None
+    ):
         yield "sharp"
     if report.borders is not None and not border_said.stated(report):
         yield "borders"
