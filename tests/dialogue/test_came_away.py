@@ -36,6 +36,8 @@ def closed_after(*lines: str) -> bool:
         (LIP, "haha no I'm on the path"),
         (LIP, "stepped back"),
         (LIP, "no longer"),
+        (LIP, "returned to the trail"),
+        (BORDE, "ya regresé al sendero"),
         (LIP, "both of us are back on the path, tripod too"),
         (LIP, "fine, I stay on this side"),
         (LIP, "jk"),

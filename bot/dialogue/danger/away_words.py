@@ -119,6 +119,7 @@ OF_KIND: Final[Mapping[str, re.Pattern[str]]] = {
 }
 #: Words of a way, a time and people's own things that came along.
 _BESIDE_WORDS: Final = """
+    returned retreated headed zuruckgekehrt zuruckgelaufen regrese regresamos regresado vuelvo
     moved went walked stepped climbed come down stay stays staying stayed keep gone got left
     reached safely below again both three those kid over haha hahaha this morning earlier
     today boots feet shoes far all called him he gegangen gelaufen gekommen geklettert bin
