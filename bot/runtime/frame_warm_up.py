@@ -12,15 +12,20 @@ import numpy.ma
 import numpy.random
 
 from bot.dialogue.texts.catalogue import load_all
-from core.frame import border_trees, kind_trees, texture_trees
+from core.frame import border_trees, kind_trees, sight, sight_kinds, texture_trees
 
 __all__ = ["cv2", "numpy"]
 
+# Whatever is worked on here already must leave no threads behind: they would be missing, and waited
+# for, in the processes that are forked.
+cv2.setNumThreads(1)
 # What water, clipped areas and things at borders are told by lies in files, too.
 border_trees.trained("line")
 border_trees.trained("bright")
 texture_trees.trained()
 kind_trees.trained()
+sight.network()
+sight_kinds.fitted()
 # So do the words and the number formats of the languages.
 load_all()
 

@@ -16,6 +16,7 @@ from core.frame.kind_places import LEAVES_BOTTOM, is_glint, may_be
 from core.frame.kind_trees import likelihoods
 from core.frame.patches import Coverage, Patches, closed, find_patches, mean_around, square_sums
 from core.frame.report import AreaKind, Box, ClippedArea
+from core.frame.sight_kinds import fitted, sights_of
 from core.frame.water_area import mask_of
 
 # Rules for points from an own measurement on 39 photographs pushed by 0 to 2.1 stops, 7,260
@@ -103,6 +104,11 @@ class Divided:
             Company.of(self.dots, self.in_the_dark),
         )
 
+    @cached_property
+    def sights(self) -> NDArray[np.float64]:
+        """What a network of images sees in the `chosen` bodies, a row each."""
+        return sights_of(self.coverage.colour, self.bodies.patches, self.chosen)
+
 
 def divide(coverage: Coverage) -> Divided:
     """Divide what is clipped into points in the dark and bodies.
@@ -171,7 +177,8 @@ def _bodies(
     glints = np.zeros(layer.patches.count, np.bool_)
     if len(divided.chosen) == 0:
         return areas, glints
-    likely = likelihoods(divided.features, _told(divided, water_cells))
+    seen = fitted().of(divided.sights)
+    likely = likelihoods(divided.features, seen, _told(divided, water_cells))
     for label, said in zip(divided.chosen.tolist(), likely, strict=True):
         boxes, clipped = layer.patches.boxes, float(layer.clipped[label])
         area = _area(divided.coverage, boxes[label], clipped, layer.channels[label])

@@ -250,8 +250,8 @@ def test_nothing_unsure_is_possible() -> None:
 def test_water_is_likelier_where_the_person_says_that_it_is() -> None:
     """The person's cells make water likelier there, and leave the other areas as they are."""
     features = np.random.default_rng(8).normal(0, 20, (50, FEATURES))
-    there = np.arange(50) % 2 == 0
-    before, after = likelihoods(features), likelihoods(features, there)
+    there, even = np.arange(50) % 2 == 0, np.full((50, 5), 0.2)
+    before, after = likelihoods(features, even), likelihoods(features, even, there)
     for told, one, other in zip(there, before, after, strict=True):
         assert (other.of_water > one.of_water) if told else (other.kind is one.kind)
         assert told or other.of_water == pytest.approx(one.of_water)

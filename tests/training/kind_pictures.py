@@ -4,6 +4,8 @@ from __future__ import annotations
 
 from typing import Final
 
+import numpy as np
+
 from tests.training.seen import PACKAGED, SEEN, SEEN_TOO
 
 #: Pictures with things planted, rendered gorges after them, and the seed of each: the recipe.
@@ -52,4 +54,23 @@ PACKAGED_PUSHED: Final = tuple(
     index
     for index in PICTURES
     if FIRST_PUSHED <= index < min(LATER) and pushed_name(index) in PACKAGED
+)
+
+
+def _drawn(numbers: tuple[int, ...], count: int) -> tuple[int, ...]:
+    return tuple(np.random.default_rng(5).permutation(numbers)[:count].tolist())
+
+
+def _later(first: int) -> range:
+    return range(first, first + LATER[first])
+
+
+#: Those that a network of images is shown, too, since that takes time: of each sort the first so
+#: many in an order that is drawn, none of twice the size; twice as many pushed ones, real all over.
+SHOWN: Final = 190
+SEEN_BY_NETWORK: Final = (
+    *_drawn((*range(FIRST_PUSHED, FIRST_PUSHED + PUSHED * len(SEEN)), *_later(50_000)), 2 * SHOWN),
+    *_drawn((*range(FIRST_OVER, FIRST_OVER + OVER_PHOTOGRAPHS), *_later(30_000)), SHOWN),
+    *_drawn((*range(PLANTED, PLANTED + GORGES), *_later(40_000)), SHOWN),
+    *_drawn((*range(PLANTED), *_later(20_000)), SHOWN),
 )

@@ -54,7 +54,7 @@ _PURE: Final = 0.8
 #: Least part of an area of which it is known what it shows: a lens spreads small things.
 _KNOWN_PART: Final = 0.3
 #: Column of each thing among `KNOWN`.
-_COLUMN: Final = {
+COLUMN: Final = {
     Bright.WATER: 0, Bright.SKY: 1, Bright.LAMP: 2, Bright.PALE: 3, Bright.SPARKLE: 4,
 }  # fmt: skip
 
@@ -218,7 +218,7 @@ def samples(
     if found is None or len(found.chosen) == 0:
         return []
     return [
-        (row, _COLUMN[what])
+        (row, COLUMN[what])
         for row, what in zip(found.features, truths(found, whites.shows), strict=True)
         if what is not None
     ]
