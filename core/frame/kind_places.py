@@ -26,8 +26,8 @@ _LARGEST_LAMP: Final = 0.05
 #: A glint takes no more than this of the width and of the height. Own rule.
 _WIDEST_GLINT: Final = 0.03
 #: A spot too small for water is a drop or a glint from this likelihood on that it is of water.
-#: Own rule: on the recipe's pictures, left out in turn, 19 of 20 such spots were.
-_SURE_OF_DROPS: Final = 0.86
+#: Own rule: on the recipe's pictures, left out in turn, 149 of 151 such spots were.
+_SURE_OF_DROPS: Final = 0.94
 
 
 def may_be(area: ClippedArea, said: Said) -> bool:

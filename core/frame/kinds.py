@@ -40,10 +40,11 @@ _LETTERS: Final = "ABCDEFGH"
 #: A channel is named when it is clipped in this part of the area, as the report promises.
 _CHANNEL_PART: Final = 0.5
 
-#: Part of the points' weight that has to be sure sparkle for all of them to be called so. Beside
-#: white water points in the dark are its drops and glints; elsewhere part of them has to be in
-#: company, however few they are. Own rules, after pictures of the recipe's kind that are neither
-#: trained on nor the figures': with .55 beside water twice as many pale points were called so.
+#: Part of the points' weight that has to be sure sparkle for all of them to be called so: not high
+#: up where they are few or beside white water, whose drops and glints they then are, else in
+#: company; part of it is in company always. Own rules, after pictures of the recipe's kind that are
+#: neither trained on nor the figures'. With less beside water twice as many pale points were called
+#: so.
 _SURE_PART: Final = 0.75
 _COMPANY_PART: Final = 0.3
 #: How often points that are called sparkle are (the measurement above).
@@ -261,10 +262,8 @@ def _is_sparkle(
         at_water: something in the frame is called white water.
     """
     part_low, in_company = (part / total for part in parts)
-    if at_water:
-        return part_low >= _SURE_PART
     few = total < TOLERABLE_SHARE * 255 * divided.coverage.clipped.size
-    sure = part_low if few else in_company
+    sure = part_low if few or at_water else in_company
     return sure >= _SURE_PART and in_company >= _COMPANY_PART
 
 
