@@ -9,14 +9,13 @@ from bot.dialogue.context import Context
 from bot.dialogue.engine import handle
 from bot.dialogue.events import Origin, TextReceived
 
-#: One by its numbers, one of each language that only its meaning tells, and one whose sense is
-#: weighed for danger.
+#: What somebody says, by language: one message by its numbers, one that only its meaning tells,
+#: and one whose sense is weighed for danger. Who begins in a language is answered in it, so that
+#: its texts are read, too.
 _MESSAGES: Final = (
-    "12 m tall, 18 m away",
-    "the leaves are smeared",
-    "die Blätter sind verwischt",
-    "las hojas salen movidas",
-    "the lady next to me went very quiet",
+    ("12 m tall, 18 m away", "the leaves are smeared", "the lady next to me went very quiet"),
+    ("guten Tag, ich bin am Bach", "12 m hoch, 18 m weg", "die Blätter sind verwischt"),
+    ("hola, estoy en una cascada", "12 m de alto, a 18 m", "las hojas salen movidas"),
 )
 
 
@@ -28,6 +27,7 @@ def warm_up() -> None:
     """
     now = datetime.now(UTC)
     place = Origin(room_id="", person_id="", event_id="", sent_at=now, direct=True)
-    context = Context.fresh(place)
-    for text in _MESSAGES:
-        context, _ = handle(context, TextReceived(origin=place, text=text), now)
+    for messages in _MESSAGES:
+        context = Context.fresh(place)
+        for text in messages:
+            context, _ = handle(context, TextReceived(origin=place, text=text), now)
