@@ -43,6 +43,7 @@ _MADE: Final = (
     "trail_",
     "paths_",
     "hikers_",
+    "gloves_",
 )
 #: Questions about dangers: neither harmless talk nor danger.
 _BETWEEN: Final = frozenset({"Q26", "Q27", "M20", "M21"})
