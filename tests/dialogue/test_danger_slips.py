@@ -77,6 +77,13 @@ def test_slips_in_harmless_words_alarm_nobody(text: str) -> None:
     assert read_danger(text) is None
 
 
+def test_who_follows_a_thing_into_the_water_is_heard() -> None:
+    """A thing that falls in alarms nobody, alone."""
+    assert read_danger("lens cap fell in") is None
+    heard = read_danger("lens cap fell in and so did I")
+    assert heard == Danger(DangerKind.IN_WATER, Level.EMERGENCY)
+
+
 def test_plain_letters() -> None:
     """Accents and capitals do not matter for whether a word is known."""
     assert plain_of("Füße") == "fusse"

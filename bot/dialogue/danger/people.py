@@ -38,6 +38,11 @@ _IN_WATER: Final = Rules(
             r"(?=.*\b(?:cannot|help|hold|holding|out|stuck|cold|swim|strong|hurry))"
         ),
         r"(?:man|woman|person|hiker|someone|somebody) overboard",
+        # "the lens cap fell in and so did I": a thing, but not it alone
+        (
+            rf"(?:{_FELL}|went) in(?: ,)?(?: and)? "
+            r"(?:so did (?:i|we|he|she)|me (?:too|with it|after it))"
+        ),
         rf"{PERSON} (?:(?:is|are|was|might|may|could|be|just|nearly|almost) )*drown(?:ing|ed|s)?\b",
         (
             r"cannot (?:get|climb|pull) (?:\w+ )?out of the (?:\w+ )?(?:water|river|creek"
