@@ -85,7 +85,7 @@ def read_danger(text: str) -> Danger | None:
         return Danger(DangerKind.UNCLEAR, LEVELS[DangerKind.UNCLEAR])
     found, right = _read(text, _HEARD), mended(text)
     told = found is not None and found.level is not Level.UNSURE
-    if told or right == text or only_cold_hands(right):
+    if told or right == text or only_cold_hands(right) or only_cold(right):
         return found
     return _meant(right, found)
 
