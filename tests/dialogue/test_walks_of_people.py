@@ -184,6 +184,8 @@ def test_one_of_a_teachers_people_has_a_camera_of_their_own() -> None:
     assert "group.some" in keys_of(walk, "she has no ND, only a polariser")
     assert walk.context.person.kit.nd_stops is None
     assert "asked.group" in keys_of(walk, "her f-number please")
+    assert "asked.group" in keys_of(walk, "what do they all set for textured water")
+    assert "group.some" not in keys_of(walk, "one of them has a 10 stop ND, should he use it?")
 
 
 def test_one_is_nobody() -> None:

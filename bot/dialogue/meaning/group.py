@@ -127,9 +127,11 @@ _PHONE_PERSON: Final = any_of(
 
 #: Where the words for somebody's kit end, and something else is said or asked.
 _KIT_ENDS: Final = re.compile(r"[.;?!] |, (?=(?:i|i've|what|which|how|can|should|mine)\b)")
-#: "Her f-number please", "and what time for him".
+#: "Her f-number please", "and what time for him", "what do they all set".
 _THEIRS: Final = re.compile(
-    r"(?:\w+'? ){0,4}?(?:(?:her|his|their) (?:f-?(?:number|stop)|aperture|iso|time"
+    r"what (?:do|does|should|shall) (?:they|she|he)(?: all)? (?:set|use|dial(?: in)?"
+    r"|take)(?: for (?:\w+ )*water)?"
+    r"|(?:\w+'? ){0,4}?(?:(?:her|his|their) (?:f-?(?:number|stop)|aperture|iso|time"
     r"|shutter(?: speed)?"
     r"|settings?|values?|numbers?)|(?:f-?(?:number|stop)|aperture|iso|time|settings?|values?|numbers?)"
     r" (?:for|of) (?:her|him|them))(?: please| then| now| be)*"

@@ -116,6 +116,8 @@ def _of_someone(turn: Turn, typed: str) -> bool:
     kit = told.known().keys()
     if not kit & (_CAMERA | _FILTERS) or kit - _OF_A_KIT - _WISHED:
         return False
+    if not kit & _CAMERA and "?" in typed:
+        return False  # whether a filter is needed has an answer of its own
     if _OWN.search(found.rest):
         own = read(found.rest, units=turn.units)
         turn.learn(own.only(own.known().keys() & KIT_SLOTS))
