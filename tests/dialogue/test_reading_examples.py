@@ -37,6 +37,8 @@ MEANT: Final[dict[str, dict[str, Any]]] = {
     "no notes": {},
     # who walks along and when is read by `read_visit`: see test_reading_visits.py
     "9:30, two of us, one slow": {},
+    # the air's degrees are no fact of the walk: see test_told_numbers.py
+    "-3 °C, 30 km/h wind": {"wind": True},
     "3 km walk out, 150 m climb, sunset 18:40": {
         "walk_km": 3,
         "climb_m": 150,
