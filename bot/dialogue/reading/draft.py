@@ -7,6 +7,7 @@ from typing import Any, Final
 
 from bot.dialogue.facts import Facts, Units
 from bot.dialogue.reading.around import without_courtesy
+from bot.dialogue.reading.noise import without_noise
 from bot.dialogue.reading.normal import normalise
 from bot.dialogue.reading.numbers import Quantity, scan
 from bot.dialogue.reading.putting_right import BACK, BETTER_KNOWN
@@ -68,7 +69,7 @@ class Draft:
     """
 
     def __init__(self, text: str, expecting: frozenset[str], units: Units | None) -> None:
-        self.text = without_courtesy(normalise(text))
+        self.text = without_noise(without_courtesy(normalise(text)))
         self.expecting = expecting
         self.person_units = units
         self.quantities = scan(self.text)

@@ -1,6 +1,7 @@
 """Messages in other languages, glossed: the trade's words in English, so that one reader is enough.
 
-A language is a file here: a wording, a tab, and what it is for the reader.
+A language is two files here: the trade's wordings, and words of everyday speech; a wording, a tab,
+and what it is for the reader.
 """
 
 from __future__ import annotations
@@ -71,7 +72,7 @@ def _without_accents(text: str) -> str:
 
 @cache
 def _gloss(language: str) -> Gloss:
-    """What the file of a language tells."""
+    """What the files of a language tell."""
     text = files(__package__).joinpath(f"{language}.tsv").read_text("utf-8")
     lines = [line.split("\t") for line in text.splitlines() if line and not line.startswith("#")]
     named = dict(_NUMBERS)
@@ -83,8 +84,16 @@ def _gloss(language: str) -> Gloss:
             words[said] = english
         else:
             phrases.append((_compiled(said, named), english))
+    words = _everyday_words(language) | words
     typed = {spelling: words[word] for word in words for spelling in _spellings(word)}
     return Gloss(Rewriting(phrases, _without_gaps), typed | words)
+
+
+def _everyday_words(language: str) -> dict[str, str]:
+    """Words that no wording of the trade has taken: several a line, and their English."""
+    text = files(__package__).joinpath(f"{language}_words.tsv").read_text("utf-8")
+    lines = [line.split("\t") for line in text.splitlines() if not line.startswith("#")]
+    return {word: english for said, english in lines for word in said.split(",")}
 
 
 def _without_gaps(text: str) -> str:
