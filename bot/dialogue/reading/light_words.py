@@ -57,7 +57,7 @@ LIGHTS: Final = (
             r"sun (?:(?:just|has|already) )*(?:went down|went under|gone under"
             r"|dropped|sank|dipped|slipped)"
             r"(?! (?:at|by|around) \d)",
-            r"sun(?:'s| has| is)? (?:just |already |been )*(?:set|gone down"
+            r"sun(?:'s| has| is)? (?:just |already |been )*(?:set|gone down(?! behind)"
             r"|down(?! (?:at|by|around|behind|\d|half|quarter|five|ten|twenty)))",
         ),
     ),
@@ -99,6 +99,9 @@ LIGHTS: Final = (
             r"(?:canopy|trees|forest|woods|leaves)(?: is| are|'s)? (?:\w+ )?(?:dense|thick|closed)",
             r"canopy(?: is|'s)? (?:\w+ )?shut",
             r"(?:canopy|treetops|branches) (?:shut|closed|closing|meet\w*) (?:over|above|overhead)",
+            r"(?:hardly|barely|scarcely|can't|cannot) (?:ever )?(?:see|any|make out)"
+            r" (?:any |the |much )?sky (?:for|through|because of|between|past)"
+            rf" (?:all )?(?:the |these )?{_TREES}",
             r"jungle|rain ?forest|no sky (?:\w+ ){0,2}through (?:the )?(?:trees|leaves|canopy)",
         ),
     ),
@@ -143,6 +146,7 @@ LIGHTS: Final = (
             rf"(?:open|wide|treeless|bare|broad) {_GORGE}",
             r"(?<!cancelled the )(?<!skipped the )(?<!skip the )(?<!closed the )(?<!avoid the )"
             r"(?<!out of the )(?<!above the )(?<!over the )(?<!left the )(?<!past the )"
+            r"(?<!across the )"
             rf"{_GORGE}(?!'s (?:closed|shut|off)| (?:walls?|side|rim|walk|trail|path|tour|hike"
             r"|is (?:closed|shut"
             r"|off)|closed|shut|gets|got|photos?|pictures?|pics))",
@@ -207,10 +211,10 @@ LIGHTS: Final = (
             r"sun (?:hasn't|has not|doesn't|never|won't|didn't|can't"
             r"|does not) (?:yet )?(?:reach|get|come|hit)"
             r"\w*",
-            r"sun(?:'s| is| has)? (?:just |now |already |all |well )*(?:(?:gone|left|off)(?! (?:by"
-            r"|at"
+            r"sun(?:'s| is| has)? (?:just |now |already |all |well )*(?:(?:gone(?! down)|left"
+            r"|off)(?! (?:by|at"
             r"|around|in|down|under|behind (?:a |the |some |thick )*cloud\w*)\b)|(?:went |slipped "
-            r"|dropped |moved |disappeared |gone )?behind"
+            r"|(?:gone|went) down |dropped |moved |disappeared |gone )?behind"
             r" (?:the |a |that |this )(?:\w+ )?(?:wall|hill|ridge|cliff|mountain|trees|rim"
             r"|shoulder|spur|crag))"
             r"(?! (?:at|by|around|in) )",

@@ -68,7 +68,7 @@ SOFTNESS: Final = (
             rf"{SOFT} {_FAR_PART}",
             rf"only (?:the )?{_NEAR_PART} (?:is|are|was|were|came out) (?:sharp|crisp|in focus)",
             rf"(?:sharp|crisp)\b[^.;]{{0,12}}[,.;]? (?:but |and )?(?:the |my )?{_FAR_PART}"
-            rf" (?:isn't|is not|not|aren't|are not){_CLAUSE_ENDS}",
+            rf"(?: (?:at the back|behind))? (?:isn't|is not|not|aren't|are not){_CLAUSE_ENDS}",
         ),
     ),
     (

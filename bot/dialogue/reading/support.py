@@ -43,6 +43,7 @@ _MINE_STANDS: Final = any_of(
 #: Owned no more, or not to be used: unlike one that waits in the car.
 _LOST: Final = any_of(
     rf"{TRIPOD}(?: is|'s)? (?:no use|useless|bust|broken|unusable)",
+    rf"used to (?:have|own) (?:an? |my )?{TRIPOD}\b[^.;]{{0,30}}\b(?:broke|broken|{GONE})",
     rf"{TRIPOD}(?: just| leg)* (?:broke|has broken|fell apart)",
     rf"{TRIPOD}\b[^,;.]{{0,20}}\b{GONE}",
     rf"(?:forgot|forgotten|lost|left|broke|missing)[^,;.]{{0,8}} (?:plate|head|clamp|screw) (?:for"

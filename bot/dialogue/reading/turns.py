@@ -7,6 +7,7 @@ from typing import Final
 
 from bot.dialogue.reading.kit_turns import KIT_TURNS
 from bot.dialogue.reading.made_zooms import said_zooms
+from bot.dialogue.reading.plain_turns import PLAIN_TURNS
 from bot.dialogue.reading.rewriting import Rewriting
 from bot.dialogue.reading.spoken_numbers import SIMPLE, WORD_NUMBER
 from bot.dialogue.reading.unit_words import LENGTH
@@ -223,7 +224,9 @@ _TURNS: Final = (
         "height ",
     ),
 )
-_PLAIN: Final = Rewriting((re.compile(pattern), said) for pattern, said in KIT_TURNS + _TURNS)
+_PLAIN: Final = Rewriting(
+    (re.compile(pattern), said) for pattern, said in PLAIN_TURNS + KIT_TURNS + _TURNS
+)
 #: "Not 12 m, 15": the right one bears the unit of the wrong one.
 _DENIED: Final = re.compile(
     r"(?!^)\b(?P<is>isn't|is not|wasn't|was not"
