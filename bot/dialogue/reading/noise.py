@@ -15,8 +15,8 @@ _EMPHASIS: Final = (
 _HESITATION: Final = r"h+m+|u+[hm]+|er+m+|ä+h+m*|puh|uff?|ehm?|mmm+"
 #: "For about 6 feet" is "for 6 feet"; how dark by about two stops stays an example of a reader.
 _HEDGE: Final = (
-    r"about|roughly|approximately|approx\.?|circa|ca\.?|maybe|perhaps|(?<=[,.] )say|probably|i'd say|i guess"
-    r"|i think|i reckon"
+    r"about|roughly|approximately|approx\.?|circa|ca\.?|maybe|perhaps|(?<=[,.] )say|probably"
+    r"|i'd say|i guess|i think|i reckon"
 )
 _NOISE: Final = re.compile(
     rf"(?<![\w'-])(?:(?:{_EMPHASIS})(?![\w'-]),? ?|(?<!by )(?<!\d )(?:{_HEDGE}) (?=\d+(?![\d/])))"
