@@ -22,8 +22,6 @@ FILES = [
     "walkers/trail_facts.jsonl",
     "walkers/march_facts.jsonl",
     "walkers/hut_facts.jsonl",
-    "walkers/porch_facts.jsonl",
-    "walkers/deck_facts.jsonl",
 ]
 #: The lowest rates that any slot may fall to; pins current behaviour.
 SLOT_PRECISION = 0.98

@@ -9,7 +9,7 @@ from typing import Final, Literal, TypeAlias, TypeVar, get_args
 
 #: Line numbers of people's files count from 1: odd lines are only reported, rules may be written
 #: on even ones. Of blind files all lines are only reported.
-Half: TypeAlias = Literal["odd", "even", "strangers", "newcomers", "visitors", "aside"]
+Half: TypeAlias = Literal["odd", "even", "strangers", "newcomers", "visitors", "aside", "plain"]
 HALVES: Final[tuple[Half, ...]] = get_args(Half)
 _CORPUS: Final = Path(__file__).parents[1] / "dialogue" / "corpus"
 PEOPLE: Final = _CORPUS / "people"
@@ -19,6 +19,7 @@ BLIND: Final[Mapping[Half, Path]] = {
     "newcomers": _CORPUS / "newcomers",
     "visitors": _CORPUS / "visitors",
     "aside": _CORPUS / "aside",
+    "plain": _CORPUS / "plain",
 }
 
 _Line = TypeVar("_Line")

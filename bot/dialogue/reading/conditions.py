@@ -11,8 +11,7 @@ from bot.dialogue.reading.phrases import any_of, exactly
 
 _LEAVES: Final = (
     r"(?:branch tips|tips|leaves|leafs|leaf|foliage|ferns?|branches|twigs|trees|grass(?:es)?|bushes"
-    r"|greenery|fronds|reeds|willows?|birch(?:es)?|beech(?:es)?|aspens?|alders?|plants|flowers"
-    r"|moss)"
+    r"|greenery|fronds|reeds|willows?|birch(?:es)?|beech(?:es)?|aspens?|alders?|plants|flowers|moss)"
 )
 _STILL: Final = (
     r"(?:still|motionless|stock[ -]still|dead still|quiet|calm|at rest|limp|as if painted|like"
@@ -35,8 +34,7 @@ _BE: Final = (
 )
 _CALM: Final = any_of(
     rf"{_LEAVES}{_PLACED}{_BE}+ (?:\w+ ){{0,2}}{_STILL}",
-    r"(?!(?:people|cars|clouds|birds|ducks|kids|legs|bubbles|fish|tourists|guests|its|it's|his"
-    r"|hers)\b)"
+    r"(?!(?:people|cars|clouds|birds|ducks|kids|legs|bubbles|fish|tourists|guests|its|it's|his|hers)\b)"
     r"\w{3,}s (?:aren't|are not|ain't|not) (?:even )?(?:moving|stirring|budging|swaying)",
     r"(?:everything|it all|all)(?:'s| is)? (?:completely |totally |perfectly )?(?:motionless"
     r"|dead still|stock still)",
@@ -160,9 +158,6 @@ _MIXED: Final = any_of(
     r"(?:group|party|we|us)\b.{0,40}\bmixed(?! (?:cameras?|kit|gear|lenses|brands|light|systems"
     r"|formats"
     r"|feelings|weather|media))",
-    r"(?:of us|group|people)\b[^.;]{0,24}\b(?:one|somebody|someone|two)(?: of us| \w+)?(?:'s| has|"
-    r" have| with)"
-    r"(?: got)?(?: an?)? (?:bad|dodgy|sore|stiff|weak|new) (?:knees?|hips?|ankles?|backs?)",
     r"slow (?:walkers|group|people|ones)",
     r"(?:of us|people|walkers|some) (?:are |is )?slow",
     r"with (?:(?:small|little|young|two|three|our|my|the|2|3) )*(?:kids|children|toddlers?)",

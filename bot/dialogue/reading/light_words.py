@@ -97,9 +97,6 @@ LIGHTS: Final = (
             r"(?:dense|thick|deep|dark|closed|heavy|solid) (?:\w+ )?(?:forest|canopy|woods?|trees"
             r"|treetops|foliage|leaves|tree cover)",
             r"(?:canopy|trees|forest|woods|leaves)(?: is| are|'s)? (?:\w+ )?(?:dense|thick|closed)",
-            rf"(?:under|beneath) (?:(?:big|tall|old|huge|these|the) )*{_TREES}(?: trees)?,?"
-            rf" (?:\w+ )?"
-            rf"{_GLOOM}",
             r"canopy(?: is|'s)? (?:\w+ )?shut",
             r"(?:canopy|treetops|branches) (?:shut|closed|closing|meet\w*) (?:over|above|overhead)",
             r"(?:hardly|barely|scarcely|can't|cannot) (?:ever )?(?:see|any|make out)"

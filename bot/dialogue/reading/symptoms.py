@@ -27,7 +27,7 @@ _OWN_DENIAL: Final = re.compile(r"(?:no|without|any)\b")
 _WISHABLE: Final = frozenset({Symptom.NO_TEXTURE, Symptom.TOO_FROZEN})
 _WISH: Final = any_of(
     "wants?|wanted|like to|i'd like|id like|love|prefer|make it|please|go for|going for|aim|after"
-    "|get|i'd rather|look for|looking for|can it be|could it be|can (?:i|we|you) (?:make|have)"
+    "|get|look for|looking for|can it be|could it be|can (?:i|we|you) (?:make|have)"
 )
 _PLAIN_COMPLAINT: Final = any_of("too|mush|soup|cotton wool|lost|looks|came out|like ice")
 #: "Dense forest, pretty dark" is the place; these are the frame.
