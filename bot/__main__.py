@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import argparse
+import signal
 import sys
 from collections.abc import Callable, Sequence
 from datetime import datetime
@@ -181,6 +182,8 @@ def _place(text: str) -> tuple[float, float]:
 
 
 def _serve(_: argparse.Namespace) -> int:
+    # Loading takes a second or two; whoever stops the bot meanwhile has stopped it well.
+    signal.signal(signal.SIGTERM, lambda *_: sys.exit(Exit.DONE))
     from bot.app import serve
 
     return serve()

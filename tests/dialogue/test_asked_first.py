@@ -8,6 +8,7 @@ from bot.dialogue.danger import DangerKind, read_danger
 from bot.dialogue.danger.asked_first import only_noise, wants_question
 from bot.dialogue.danger.cold_hands import only_cold, only_cold_hands
 from tests.dialogue.player import Player
+from tests.dialogue.unsure import unsure_before
 
 
 def last(*lines: str) -> list[str]:
@@ -24,7 +25,6 @@ def last(*lines: str) -> list[str]:
         "my buddy is upstream, no contact",
         "I can't hear my friend over the water",
         "there was loose rock",
-        "I saw a rock fall down earlier, stones came down",
         "meine Freundin ist oben am Bach und ich höre nicht, ob sie ruft",
         "da war loser Fels",
         "mi amiga está río arriba y no oigo si llama",
@@ -147,5 +147,5 @@ def test_brown_as_ever_clears_a_doubt() -> None:
 
 def test_leave_to_wade_is_asked_for_whatever_else_sounds_so() -> None:
     """A doubtful message that asks to stand in told water is answered as that."""
-    text = "ankle deep, 0.2 m/s, nothing below, my friend is here, can I stand in it"
+    text = unsure_before("the water is ankle deep, can I stand in it")
     assert last("start", text)[0] == "danger.wading"

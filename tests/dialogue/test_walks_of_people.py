@@ -386,6 +386,16 @@ def test_the_fall_of_a_group_is_kept() -> None:
     assert "ask.height" not in keys_of(walk, "overcast, a rock at 2 m")
 
 
+def test_a_group_that_tells_its_fall_first_is_cautioned_and_asked_no_more_of_it() -> None:
+    """One line for all cameras is a beginning, too."""
+    walk = Player()
+    fall = "the fall is 12 m tall, 18 m away"
+    people = "we are three with different cameras, full frame, aps-c and a phone"
+    said = walk.say(f"{people}, {fall}. one setting for all?")[0]
+    assert "caution.arrive_short" in said.keys
+    assert walk.context.place.facts.fall_height_m == pytest.approx(12)
+
+
 def test_a_group_at_a_fall_that_is_walked_begins_no_other_walk() -> None:
     """The fall is learnt into the walk that is under way."""
     walk = Player()

@@ -26,6 +26,11 @@ def unsure() -> str:
     return next(text for text in _SAID if _is_unsure(text) and _is_unsure(f"{FACTS}, {text}"))
 
 
+def unsure_before(words: str) -> str:
+    """The first of these messages that is asked about with words behind it, those included."""
+    return next(found for text in _SAID if _is_unsure(found := f"{text}, {words}"))
+
+
 def _is_unsure(text: str) -> bool:
     danger = read_danger(text)
     return danger is not None and danger.level is Level.UNSURE

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import argparse
+import subprocess
 import sys
 
 import pytest
@@ -70,3 +71,25 @@ def test_a_closed_pipe_is_no_failure(monkeypatch: pytest.MonkeyPatch) -> None:
     monkeypatch.setattr(sys, "stderr", error_output)
     assert command_line.main(["check-config"]) == Exit.DONE
     assert error_output.closed
+
+
+_STOPPED_WHILE_LOADING = """
+import os, signal, sys
+from bot.__main__ import main
+
+class Stopping:
+    def find_spec(self, name, path=None, target=None):
+        if name == "bot.app":
+            os.kill(os.getpid(), signal.SIGTERM)
+
+sys.meta_path.insert(0, Stopping())
+sys.exit(main(["serve"]))
+"""
+
+
+def test_a_bot_that_is_stopped_while_it_loads_ends_well() -> None:
+    """A service manager that stops it in its first seconds sees no failure."""
+    ended = subprocess.run(
+        [sys.executable, "-c", _STOPPED_WHILE_LOADING], capture_output=True, check=False
+    )
+    assert (ended.returncode, ended.stderr) == (Exit.DONE, b"")

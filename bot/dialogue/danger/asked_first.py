@@ -34,6 +34,11 @@ _OF_PICTURE: Final = re.compile(
     r"\b(?:tripod|stativ|tripode|foreground|frame|picture|composition|vordergrund|bild|primer plano"
     r"|foto|encuadre|sign|schild|cartel|focus|fokus|enfo\w*)\b"
 )
+#: Loose rock that is behind who tells of it.
+_PASSED: Final = re.compile(
+    r"\b(?:on (?:the|our|my) way (?:in|up|down|here|over)|auf dem (?:hinweg|weg (?:hierher|her|rauf"
+    r"|runter|rein))|(?:en|por) el camino (?:de ida|hasta aqui|hacia aqui))\b"
+)
 #: A fall that is louder than a voice, and nothing else.
 _NOISE: Final = re.compile(
     rf"(?:ok )?(?:i|we) (?:cant|cannot|can not|can hardly|can barely) hear {_SOMEBODY}"
@@ -51,7 +56,7 @@ def wants_question(text: str) -> bool:
     said = folded(text)
     if _UNHEARD.search(said):
         return True
-    told = "?" not in text and _OF_PICTURE.search(said) is None
+    told = "?" not in text and not (_OF_PICTURE.search(said) or _PASSED.search(said))
     return told and _LOOSE.search(said) is not None
 
 

@@ -87,7 +87,7 @@ _NAMED: Final = (
         ),
     ),
     ("silky_time", r"^\W*(?:so |and )?(?:what|which) look\b.*\b(?:you|go|best|try|start)\b"),
-    ("leaves", r"^\W*(?:and |but )?(?:wind|windy|breezy|gusts?|gusty)\W*$"),
+    ("leaves", r"^\W*(?:and |but )?wind\W*$"),
     (
         "mode",
         (
