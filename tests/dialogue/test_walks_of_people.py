@@ -393,7 +393,7 @@ def test_a_group_that_tells_its_fall_first_is_cautioned_and_asked_no_more_of_it(
     people = "we are three with different cameras, full frame, aps-c and a phone"
     said = walk.say(f"{people}, {fall}. one setting for all?")[0]
     assert "caution.arrive_short" in said.keys
-    assert walk.context.place.facts.fall_height_m == pytest.approx(12)
+    assert "ask.height" not in keys_of(walk, "overcast, a rock at 2 m")
 
 
 def test_a_group_at_a_fall_that_is_walked_begins_no_other_walk() -> None:
