@@ -5,7 +5,7 @@ from __future__ import annotations
 import pytest
 
 from bot.dialogue.danger import read_danger
-from bot.dialogue.danger.beside import heard_beside
+from bot.dialogue.danger.beside import beside_facts, heard_beside
 from bot.dialogue.danger.judged import judged
 
 SETTINGS = "f/8 1/2 iso 100 tripod, 24 mm, fall 12 m high, 18 m away, overcast, whites blink a bit"
@@ -43,7 +43,42 @@ def test_what_is_left_of_a_long_list_is_read_for_itself() -> None:
     text = f"{AJUSTES}, y mi madre no despierta"
     assert judged(text).odds < 0
     assert heard_beside(text, -99.0)
-    assert not heard_beside("iso 100, my mother does not wake up", -99.0)
+    assert not heard_beside("iso 100, the moss does not wake up", -99.0)
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "the fall is 5 m, 8 m away, her lips are blue and she giggles",
+        "f/11, 1/4 s, iso 100, my friend fell and his wrist looks odd",
+        "Vollformat, 12 m hoch, 18 m weg, meine Frau liegt da und sagt nichts",
+        "cascada de 12 m, a 18 m, mi amigo cayó al agua y no sale",
+    ],
+)
+def test_a_danger_beside_facts_is_heard(text: str) -> None:
+    """Two numbers before it hid it once."""
+    assert read_danger(text) is not None
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "the fall is 5 m, 8 m away, lovely moss on the stones",
+        "f/11, iso 100, my friend took the same and hers is brighter",
+        "12 m hoch, 18 m weg, meine Frau sitzt auf der Bank und liest",
+        "cascada de 12 m, a 18 m, mi amigo pregunta por el filtro",
+    ],
+)
+def test_plain_talk_beside_facts_is_none(text: str) -> None:
+    """What is left is read for itself, and is nothing."""
+    assert read_danger(text) is None
+
+
+def test_what_stands_beside_facts() -> None:
+    """The parts without a number or a thing of the kit, if they say anything."""
+    assert beside_facts("12 m tall, f/8, my dog sleeps here") == "my dog sleeps here"
+    assert beside_facts("12 m tall, f/8, nice day") == ""
+    assert beside_facts("my dog sleeps here, the sun is out") == ""
 
 
 def test_a_call_for_help_beside_something_odd_is_asked_about() -> None:

@@ -10,13 +10,16 @@ from bot.dialogue.danger import Level, read_danger
 FACTS: Final = "the fall is 5 m, 8 m away"
 #: Something is odd about somebody, and nothing says what.
 _SAID: Final = (
-    "a lady over there waves both arms",
     "the lady next to me went very quiet",
+    "a lady over there waves both arms",
     "the woman over there keeps rubbing her arm",
     "the lady next to me holds her chest",
     "the man next to me went quiet and sits down",
     "somebody over there is waving at us",
     "the kid has gone very quiet",
+    "a woman over there sits on the ground and holds her knee",
+    "my sister sits with her head between her knees",
+    "the girl next to me trembles a bit",
 )
 
 

@@ -15,6 +15,7 @@ from scipy.sparse.linalg import norm
 from sklearn.feature_extraction.text import TfidfTransformer
 from sklearn.linear_model import LogisticRegression
 
+from bot.dialogue.danger.beside import beside_facts
 from bot.dialogue.danger.features import heard_in
 from bot.dialogue.danger.kinds import DangerKind
 from bot.dialogue.danger.likelihood import PLACES, Weights, length_of, places_of
@@ -44,6 +45,7 @@ _MADE: Final = (
     "paths_",
     "hikers_",
     "gloves_",
+    "everyday_",
 )
 #: Questions about dangers: neither harmless talk nor danger.
 _BETWEEN: Final = frozenset({"Q26", "Q27", "M20", "M21"})
@@ -127,6 +129,8 @@ def _talk() -> Iterable[str]:
         for row in map(json.loads, path.read_text("utf-8").splitlines()):
             if row.get("topic") not in TOPICS_BETWEEN:
                 yield row["text"]
+                # what stands beside told facts is read for itself, too
+                yield from filter(None, [beside_facts(row["text"])])
     for name in ("facts", "de_facts", "es_facts", "questions", "symptoms"):
         for line in lines_of(f"{name}.jsonl", "even"):
             row = json.loads(line)
