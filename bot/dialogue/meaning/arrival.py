@@ -14,7 +14,8 @@ _WATER: Final = (
     r"|cascadas?|saltos?|arroyos?|ríos?|torrentes?|gargantas?|cañón)"
 )
 _OK: Final = (
-    r"(?:(?:hi|hello|hey|ok(?:ay)?|so|well|linn|hallo|hola|now|und|y|and|then|finally)\W+)*"
+    r"(?:(?:hi|hello|hey|ok(?:ay)?|so|well|linn|hallo|hola|now|und|y|and|then|finally|grüezi|servus"
+    r"|moin|guten (?:tag|morgen)|buenas|buenos días|(?:good )?morning)\W+)*"
 )
 _BE: Final = r"(?:i'?m|i am|we'?re|we are|am)"
 #: What may follow: the hour, and what is with one; a second sentence would tell more.
@@ -24,8 +25,10 @@ _CON: Final = r"(?: \w+)?(?: (?:ahora|hoy|aquí))*(?: (?:con|cerca) [^,.;]*)?"
 _ARRIVED: Final = exactly(
     rf"{_OK}{_BE} (?:\w+ )?(?:at|by|near|in|on|beside|below|under)\b"
     rf"(?: \w+){{0,4}}? {_WATER}{_WITH}",
-    rf"{_OK}(?:(?:i|we)(?:'ve| have)? (?:just |finally )?)?"
-    r"(?:stand(?:ing)? (?:at|by|near|in front of)|reached|found|arrived at|got to)\b"
+    rf"{_OK}(?:(?:i|we)(?:'ve| have|'?m| am|'?re| are)? (?:just |finally )?)?"
+    r"(?:stand(?:ing)? (?:at|by|near|in front of|on (?:the|a) (?:\w+ )?(?:platform|path|bridge"
+    r"|viewpoint|deck|trail) (?:at|by|near|in front of|below|opposite))|reached|found|arrived at"
+    r"|got to)\b"
     rf"(?: \w+){{0,4}}? {_WATER}{_WITH}",
     rf"{_OK}(?:it'?s|it is|this is|there'?s|there is) (?:just |only )?an? (?:\w+ ){{0,3}}{_WATER}"
     rf"{_WITH}",
@@ -34,7 +37,7 @@ _ARRIVED: Final = exactly(
     rf"(?: \w+){{0,3}}? \w*{_WATER}{_MIT}",
     rf"{_OK}(?:gerade )?angekommen|{_OK}(?:ich bin|wir sind) (?:jetzt )?(?:da|hier|dort)",
     rf"{_OK}(?:ya )?(?:estoy|estamos|he llegado|hemos llegado) (?:\w+ )?"
-    rf"(?:en|a|al|junto|ante|bajo)\b(?: \w+){{0,3}}? {_WATER}{_CON}",
+    rf"(?:en|a|al|junto|ante|bajo|delante|frente|enfrente)\b(?: \w+){{0,3}}? {_WATER}{_CON}",
     rf"{_OK}(?:ya )?(?:estoy|estamos) (?:aquí|allí)|{_OK}acabo de llegar",
 )
 #: The clause of a longer message that ends a plan: "ok we are here now. It's cloudy".
@@ -67,9 +70,20 @@ _NEW: Final = exactly(
     rf"{_OK}(?:soy|somos) (?:principiantes?|nuev[oa]s?(?: en esto)?)"
     r"|nunca (?:lo )?he hecho(?: esto)?|es mi primera vez|cómo funciona(?: esto)?",
 )
+#: A greeting, and what everybody comes for: they tell of no frame.
+_WISHED: Final = exactly(
+    r"gr(?:ü|ue?)e?zi(?: mitenand)?|servus|moin(?: moin)?|grüß gott|good morning"
+    r"|guten (?:tag|morgen)",
+    r"(?:(?:i|we)(?:'d| would)? )?(?:would )?(?:like|love|want|wish|hope) to (?:photograph|shoot"
+    r"|capture) (?:it|this|them)",
+    r"(?:(?:ich|wir) )?(?:möchten?|will|wollen|würden? gern\w*) (?:ihn|es|sie|den|das)"
+    r" (?:gern\w* )?fotografieren",
+    r"(?:me|nos) gustaría fotografiarl[ao]|(?:quiero|queremos|quisiera) fotografiarl[ao]",
+)
 #: Clauses of a message, each of which may tell of the place, or ask what comes first.
 _CLAUSE: Final = re.compile(
-    r"[,.;!?]+\s*|\s+-+\s+|\s(?:and|und|y)\s(?=(?:i|we|what|how|ich|was|wie|qué)\b)"
+    r"[,.;!?]+\s*|\s+-+\s+|\s(?:and|und|y)\s(?=(?:i|we|what|how|ich|was|wie|qué|would|want"
+    r"|möchten?|will|wollen|me gustaría|quiero|quisiera)\b)"
 )
 
 
@@ -82,7 +96,7 @@ def is_arrival(text: str) -> bool:
     said = plain(text, " .!,")
     clauses = [clause for clause in _CLAUSE.split(said) if clause.strip()]
     told = [clause for clause in clauses if _ARRIVED.match(clause) or _NEW.match(clause)]
-    rest = [clause for clause in clauses if clause not in told]
+    rest = [one for one in clauses if one not in told and not _WISHED.match(one)]
     others = [one for one in rest if command_of(one) not in {"now", "hello", "help"}]
     return bool(told) and not others and not _OF_A_FRAME.search(said)
 
