@@ -27,6 +27,8 @@ def held_after(*lines: str) -> bool:
         ("someone is hurt", "no worries, all good"),
         ("someone is hurt", "everything sorted, everyone's okay"),
         ("someone is hurt", "all cool now"),
+        ("my friend fell and his wrist looks odd", "all good, he is fine, just a bruise"),
+        ("mi amigo se cayó y sangra", "todo bien, solo un rasguño"),
         ("dog fell in the river", "dog is out and fine"),
         ("I'm shivering", "warm again"),
         ("I'm shivering", "im in car heater on"),
@@ -60,6 +62,8 @@ def test_plain_words_end_it(told: str, over: str) -> None:
     ("told", "said"),
     [
         ("my friend fell into the pool", "all good apart from the blood"),
+        ("my friend fell and he bleeds", "all good, just a scratch but he won't wake"),
+        ("my friend fell and hit his head", "just a bruise on the head"),
         ("my friend fell into the pool", "we're at the car"),
         ("my friend fell into the pool", "back at the car"),
         ("my wife hasn't come back", "I'm at the car"),

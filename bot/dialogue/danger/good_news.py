@@ -24,7 +24,7 @@ _ENGLISH: Final = """
     seen your much many only bit little quite scary heating counting counted count heads complete
     fuss storm thunder rain sky passed over stopped linn everything calm worry worries helping kind
     heater sorted anymore more any plaster bandage easily himself herself themselves laughing
-    glove gloves hat hats mittens on
+    glove gloves hat hats mittens on just bruise bruises bruised scratch scratches scratched graze
     nice hug hugs proper safely soundly crew team class high higher ground out but no nothing nobody
 """
 _GERMAN: Final = """
@@ -42,7 +42,8 @@ _GERMAN: Final = """
     drei vier funf sechs sieben acht neun zehn nichts niemand keiner passiert wohl allen allem nur
     bisschen bissl heizung vollzahlig gezahlt gewitter regen vorbei ruhig aufregung linn gemutlich
     handschuh handschuhe handschuhen mutze an drauf san sann guat eh passt
-    trockenen warmen klasse team gehts geht unverletzt dass
+    trockenen warmen klasse team gehts geht unverletzt dass kratzer schramme schrammen blauer blaue
+    fleck flecken
 """
 _SPANISH: Final = """
     y e muy ya ahora otra vez todos todas todo ambos los las el la lo un una nosotros yo tu ella
@@ -57,7 +58,7 @@ _SPANISH: Final = """
     hermana papa mama ninos ninas nino nina perro grupo gente pero no nada nadie paso pasado fuera
     salimos sentados sentado sentada esperando vamos minuto minutos hace dos tres cuatro cinco seis
     siete ocho nueve diez que solo poco calefaccion contados completos tormenta lluvia tranquilos
-    guante guantes gorro puestos puesto
+    guante guantes gorro puestos puesto moreton moretones raspon rasguno rasgunos aranazo
     tranquilo tranquila linn muchas mucho equipo clase seguros seguras
 """
 _KNOWN: Final = frozenset(f"{_ENGLISH} {_GERMAN} {_SPANISH}".split())
