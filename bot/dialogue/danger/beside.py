@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import re
+from collections.abc import Collection
 from typing import Final
 
 from bot.dialogue.danger.cry import cry_of
@@ -45,7 +46,7 @@ def heard_beside(text: str, odds: float) -> bool:
         text: as typed.
         odds: of the whole.
     """
-    parts = [part.strip() for part in _BETWEEN_PARTS.split(text) if part.strip()]
+    parts = _parts(text)
     if len(parts) < 2:
         return False
     if odds >= _CALLED and any(map(cry_of, parts)):
@@ -54,7 +55,8 @@ def heard_beside(text: str, odds: float) -> bool:
     long = (part for part in parts if part.count(" ") >= _PART_SPACES)
     if any(told[part] >= _PART for part in long) or _left(told):
         return True
-    return _beside_facts(told)
+    left = _beside(told.items())
+    return bool(left) and judged(left).odds >= _BESIDE_FACTS
 
 
 def beside_facts(text: str) -> str:
@@ -63,10 +65,11 @@ def beside_facts(text: str) -> str:
     Args:
         text: as typed.
     """
-    parts = [part.strip() for part in _BETWEEN_PARTS.split(text) if part.strip()]
-    left = [part for part in parts if not _FACT.search(part)]
-    enough = sum(len(part.split()) for part in left) >= _LEFT_WORDS
-    return ", ".join(left) if enough and len(left) < len(parts) else ""
+    return _beside([(part, _FACT_ODDS) for part in _parts(text)])
+
+
+def _parts(text: str) -> list[str]:
+    return [part.strip() for part in _BETWEEN_PARTS.split(text) if part.strip()]
 
 
 def _left(told: dict[str, float]) -> bool:
@@ -77,9 +80,8 @@ def _left(told: dict[str, float]) -> bool:
     return bool(left and enough) and judged(", ".join(left)).odds >= min(enough)
 
 
-def _beside_facts(told: dict[str, float]) -> bool:
-    """Whether what stands beside told facts sounds of danger by itself."""
-    left = [part for part, odds in told.items() if odds > _FACT_ODDS or not _FACT.search(part)]
-    if len(left) == len(told) or sum(len(part.split()) for part in left) < _LEFT_WORDS:
-        return False
-    return judged(", ".join(left)).odds >= _BESIDE_FACTS
+def _beside(told: Collection[tuple[str, float]]) -> str:
+    """What stands beside the parts that tell facts, by the odds of each; "" where nothing does."""
+    left = [part for part, odds in told if odds > _FACT_ODDS or not _FACT.search(part)]
+    enough = sum(len(part.split()) for part in left) >= _LEFT_WORDS
+    return ", ".join(left) if enough and len(left) < len(told) else ""

@@ -17,6 +17,12 @@ _APOSTROPHE: Final = re.compile("['’‘`´ʼ]")
 _DRAWN_OUT: Final = re.compile(r"([a-z])\1{2,}")
 
 
+def without_accents(text: str) -> str:
+    """A text with its letters plain: "é" is "e", "ä" is "a"."""
+    apart = unicodedata.normalize("NFKD", text)
+    return "".join(letter for letter in apart if not unicodedata.combining(letter))
+
+
 #: One message is folded for each thing that it is looked through for.
 @lru_cache(maxsize=32)
 def folded(text: str) -> str:
@@ -29,8 +35,7 @@ def folded(text: str) -> str:
         Lower-case words parted by one blank, commas as words of their own, sentences parted by
         " . "; "ß" is "ss", an accent is dropped ("ä" is "a"), "hilfeee" is "hilfe".
     """
-    plain = unicodedata.normalize("NFKD", text[:LONGEST_TEXT]).casefold()
-    plain = "".join(letter for letter in plain if not unicodedata.combining(letter))
+    plain = without_accents(text[:LONGEST_TEXT]).casefold()
     plain = _COMMA.sub(" , ", _OTHER.sub(" ", _STOP.sub("\n", _APOSTROPHE.sub("", plain))))
     plain = _DRAWN_OUT.sub(r"\1", plain)
     return " . ".join(" ".join(piece.split()) for piece in plain.split("\n") if piece.split())

@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 import re
-import unicodedata
 from collections.abc import Mapping
 from enum import Enum
 from functools import lru_cache
@@ -11,7 +10,7 @@ from typing import Final
 
 from bot.dialogue.danger.came_away import came_away, speaks_for_one
 from bot.dialogue.danger.english.replies import REPLIES as ENGLISH
-from bot.dialogue.danger.folding import folded
+from bot.dialogue.danger.folding import folded, without_accents
 from bot.dialogue.danger.german.replies import REPLIES as GERMAN
 from bot.dialogue.danger.good_news import is_only_good, without
 from bot.dialogue.danger.kinds import DangerKind
@@ -93,12 +92,8 @@ def spelled(text: str) -> tuple[tuple[str, _Table], ...]:
     Every meaning is looked for in it anew; it is spelled once.
     """
     other = folded(text).replace(" . ", " , ")
-    english = " , ".join(sentences(_without_accents(text)))
+    english = " , ".join(sentences(without_accents(text)))
     return ((english, _TABLES[0]), *((other, table) for table in _TABLES[1:]))
-
-
-def _without_accents(text: str) -> str:
-    return "".join(c for c in unicodedata.normalize("NFKD", text) if not unicodedata.combining(c))
 
 
 @lru_cache(maxsize=8)

@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 import re
-import unicodedata
 import zlib
 from collections.abc import Iterator, Mapping
 from functools import cache, lru_cache
@@ -11,6 +10,8 @@ from importlib.resources import files
 from typing import Final, NamedTuple
 
 import numpy as np
+
+from bot.dialogue.danger.folding import without_accents
 
 #: Rows of the common keyboard (QWERTY, from memory).
 _ROWS: Final = ("qwertyuiop", "asdfghjkl", "zxcvbnm")
@@ -146,8 +147,7 @@ def _too_many(before: str, end: str) -> float:
 
 def plain_of(word: str) -> str:
     """A word in plain small letters: "Füße" is "fusse"."""
-    apart = unicodedata.normalize("NFKD", word.casefold())
-    return "".join(letter for letter in apart if not unicodedata.combining(letter))
+    return without_accents(word.casefold())
 
 
 def hash_of(plain: str) -> int:
