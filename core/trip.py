@@ -21,8 +21,22 @@ FACTOR_GROUP: Final = 2.0
 #: Own rule: be out an hour before the sun sets.
 MARGIN_MIN: Final = 60.0
 
+
+def celsius_of(fahrenheit: float) -> float:
+    """A temperature [degC] of one in degF.
+
+    Source: the definition of the degree Fahrenheit (NIST Special Publication 811, from memory).
+    """
+    return (fahrenheit - 32) / 1.8
+
+
+def fahrenheit_of(celsius: float) -> float:
+    """A temperature [degF] of one in degC: `celsius_of` the other way round."""
+    return celsius * 1.8 + 32
+
+
 #: Below 70 degF the breath is affected (US Coast Guard) [degC].
-COLD_WATER_C: Final = (70 - 32) / 1.8
+COLD_WATER_C: Final = celsius_of(70)
 #: Below this the sea-rescue service speaks of cold water (RNLI): the strong warning [degC].
 VERY_COLD_WATER_C: Final = 15.0
 #: In cold water: for the breath plan on the longest that agencies name (US National Weather

@@ -7,6 +7,7 @@ from typing import Final, NamedTuple
 
 from bot.dialogue.danger.folding import folded
 from bot.dialogue.reading.numbers import METRES_A_SECOND
+from core.trip import celsius_of
 
 #: A temperature with its word: "-3 degrees", "20 F", "8 °C", "5 unter Null". Folding drops signs.
 _DEGREES: Final = re.compile(
@@ -136,4 +137,4 @@ def _celsius(degrees: re.Match[str], *, fahrenheit: bool) -> float:
         degrees["below"] or degrees["after"] or degrees["scale"].startswith(("bel", "unt", "baj"))
     )
     value = -_number(degrees["number"]) if below else _number(degrees["number"])
-    return (value - 32) / 1.8 if fahrenheit else value
+    return celsius_of(value) if fahrenheit else value

@@ -20,6 +20,7 @@ from bot.dialogue.texts.languages import (
     spoken_language,
     spoken_locale,
 )
+from core.trip import fahrenheit_of
 
 FEET_PER_METRE: Final = 1 / 0.3048  # exact: the international foot of 1959
 KILOMETRES_PER_MILE: Final = 1.609344  # exact
@@ -88,7 +89,7 @@ def speed(value_mps: float, units: Units | None) -> str:
 def temperature(value_c: float, units: Units) -> str:
     """A temperature in such units, in whole degrees."""
     if units is Units.IMPERIAL:
-        return f"{plain(round(value_c * 1.8 + 32) + 0.0, 0)} °F"
+        return f"{plain(round(fahrenheit_of(value_c)) + 0.0, 0)} °F"
     return f"{plain(round(value_c) + 0.0, 0)} °C"
 
 

@@ -21,6 +21,8 @@ from core.trip import (
     FROSTBITE_C,
     USEFUL_MIN,
     WARMEST_CHILL_C,
+    celsius_of,
+    fahrenheit_of,
     water_cold,
     wind_chill_c,
     wind_chill_f,
@@ -82,7 +84,7 @@ def _felt_c(air: Air) -> float:
     """The chill by the chart of the units that were told; in hardly any wind by the metric one."""
     wind_mph = air.wind_kmh / measures.KILOMETRES_PER_MILE
     if air.fahrenheit and wind_mph >= _LEAST_MPH:
-        return (wind_chill_f(air.air_c * 1.8 + 32, wind_mph) - 32) / 1.8
+        return celsius_of(wind_chill_f(fahrenheit_of(air.air_c), wind_mph))
     return wind_chill_c(air.air_c, air.wind_kmh)
 
 
