@@ -186,3 +186,14 @@ def test_an_nd_that_was_taken_off_is_not_put_on_for_a_look() -> None:
     kit = "10 m tall, 15 m away, rock at 2 m, full frame 24-70, tripod, 6 stop nd, bright cloud"
     player = talk(kit, "1", "1", "textured please", "forget the 6 stop", "took 1/250 f/8 iso 400")
     assert "ND on" not in player.say("nothing blinks")[0].body
+
+
+@pytest.mark.parametrize("said", ["1", "no wind", "2"])
+def test_leaves_that_were_answered_are_not_asked_about_at_keep(said: str) -> None:
+    """The answer to the question tells it as well as a message before it; a new frame asks anew."""
+    player = talk(*KEPT)
+    assert keys(player, said)[-1] == "ask.next"
+    assert keys(player, "keep")[-1] == "ask.next"
+    for line in ("1", "1", "1", "took 1/4 f/11 iso 100"):
+        player.say(line)
+    assert keys(player, "nothing blinks")[-1] == "ask.leaves"

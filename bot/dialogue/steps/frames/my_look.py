@@ -79,7 +79,13 @@ def _keep_walk(turn: Turn) -> None:
     _say_kept(turn, given)
     if not turn.is_at_home:
         turn.be_in(State.KEEP, Trigger.HELD)
-        turn.ask("leaves" if turn.facts.wind is None else "next")
+        ask_on(turn)
+
+
+def ask_on(turn: Turn) -> None:
+    """Ask whether leaves move, where neither a message nor an answer told it; else what is next."""
+    known = turn.facts.wind is not None or "leaves" in turn.walk.checks
+    turn.ask("next" if known else "leaves")
 
 
 def _say_kept(turn: Turn, given: GivenSettings) -> None:

@@ -51,7 +51,7 @@ def reached(turn: Turn) -> None:
     if len(rungs) > 1:  # the question stays rather than the ladder, which `why` tells, too
         turn.say(Role.ASSUMPTION, "keep.ladder", ladder=", ".join(rungs))
         turn.reason("why.ladder")
-    turn.ask("leaves" if turn.facts.wind is None else "next")
+    my_look.ask_on(turn)
 
 
 def ladder(turn: Turn) -> list[str]:
@@ -92,7 +92,8 @@ def _closed_rung(given: GivenSettings, iso: float, camera: Camera, time: str) ->
 
 
 def answer_leaves(turn: Turn, value: str) -> None:
-    """Leaves that move get a frame of their own."""
+    """Leaves that move get a frame of their own; of this frame they are not asked about again."""
+    turn.change_walk(checks=turn.walk.checks | {"leaves": value})
     if value == "yes":
         leaf_frame(turn)
     close(turn)
