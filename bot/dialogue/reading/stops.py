@@ -10,6 +10,7 @@ from bot.dialogue.reading.draft import Draft
 from bot.dialogue.reading.inventory import POLARISER, TRIPOD
 from bot.dialogue.reading.numbers import Quantity
 from bot.dialogue.reading.phrases import exactly
+from core.camera import density_stops, factor_stops
 
 _ND_WORD: Final = r"(?:nds?|neutral[ -]densit\w+|nd filters?|filters?)"
 _ND_NEAR: Final = re.compile(rf"\b{_ND_WORD}\b")
@@ -89,7 +90,9 @@ _WARMTH: Final = re.compile(r"\b(?:temp\w*|thermometer|outside|cold|freezing)(?:
 _LISTED: Final = re.compile(r"^ ?-? ?(?:,|and|&|\+|/|, and) ?(?:an? )?$")
 #: Filter factors that are sold under their number; powers of two besides (common practice).
 _ND_FACTORS: Final = frozenset({100, 200, 400, 500, 1000, 1024, 2000, 2048, 4000, 10_000, 100_000})
+#: No stronger filter is taken for one by its factor (own rule), nor, as strong, by its density.
 _STRONGEST_STOPS: Final = 20
+_DENSEST: Final = 6
 
 
 def exact_thirds(stops: float) -> float:
@@ -104,16 +107,16 @@ def nd_stops(quantity: Quantity) -> float | None:
     """Stops of a filter named by factor (ND64) or density (ND 0.9); None when it may be either.
 
     A factor is a power of two or one of those sold under their number; a density has a decimal
-    point. Stops are log2(factor) and density / log10(2); "nd6" is neither and stays unread.
+    point. "nd6" is neither and stays unread.
     """
     number = quantity.value
-    if number <= 0:
-        return None
     if "." in quantity.text or "," in quantity.text:
-        return number / math.log10(2) if number <= 6 else None
-    power = math.log2(number)
-    known = number in _ND_FACTORS or (power.is_integer() and 1 <= power <= _STRONGEST_STOPS)
-    return power if known else None
+        return density_stops(number) if 0 < number <= _DENSEST else None
+    if number < 1:
+        return None
+    stops = factor_stops(number)
+    known = number in _ND_FACTORS or (stops.is_integer() and 1 <= stops <= _STRONGEST_STOPS)
+    return stops if known else None
 
 
 #: "Way too dark, maybe two stops": what the number in the next clause measures.
