@@ -6,7 +6,7 @@ import json
 from collections import Counter
 from collections.abc import Iterable
 from enum import Enum
-from typing import Any, NamedTuple
+from typing import Any, Final, NamedTuple
 
 import pytest
 
@@ -65,13 +65,19 @@ def _plain(value: object) -> object:
     return value
 
 
-def _in_words(facts: Facts, *, noted: bool = True) -> dict[str, object]:
+#: What a message's label carries of how it is read, beside the slots that it fills.
+_NOTES: Final = ("units", "guessed", "ask_what_if")
+
+
+def _in_words(facts: Facts) -> dict[str, object]:
     """The filled slots and the notes, in the corpus's own words."""
-    filled = {name: _plain(value) for name, value in facts.known().items()}
-    if not noted:
-        return filled
-    notes = {"units": facts.units, "guessed": facts.guessed, "ask_what_if": facts.ask_what_if}
-    return filled | {name: _plain(value) for name, value in notes.items() if value}
+    notes = {name: getattr(facts, name) for name in _NOTES}
+    filled = facts.known() | {name: value for name, value in notes.items() if value}
+    return {name: _plain(value) for name, value in filled.items()}
+
+
+def _without_notes(told_of: dict[str, Any]) -> dict[str, Any]:
+    return {name: value for name, value in told_of.items() if name not in _NOTES}
 
 
 def _agree(read_value: object, expected: object) -> bool:
@@ -107,17 +113,19 @@ def count(corpus: Iterable[Row], *, noted: bool = True) -> Counts:
 
     Args:
         corpus: messages.
-        noted: whether they tell how they are read, too (`units`, `guessed`).
+        noted: whether the notes on how they are read count, too, both read and told.
     """
     counts = Counts(Counter(), Counter(), Counter())
     for row in corpus:
-        filled = _in_words(row.read, noted=noted)
-        for slot in filled.keys() | row.facts.keys():
-            if slot in filled and slot in row.facts and _agree(filled[slot], row.facts[slot]):
+        filled, facts = _in_words(row.read), row.facts
+        if not noted:
+            filled, facts = _without_notes(filled), _without_notes(facts)
+        for slot in filled.keys() | facts.keys():
+            if slot in filled and slot in facts and _agree(filled[slot], facts[slot]):
                 counts.right[slot] += 1
             else:
                 counts.wrong[slot] += slot in filled
-                counts.missed[slot] += slot in row.facts
+                counts.missed[slot] += slot in facts
     return counts
 
 

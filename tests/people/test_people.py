@@ -2,8 +2,11 @@
 
 from __future__ import annotations
 
+import json
+
 import pytest
 
+from tests.dialogue.reading_checks import count, rows
 from tests.people.__main__ import main, topics
 from tests.people.rate import Rate, half_of, table
 
@@ -33,6 +36,18 @@ def test_lines_count_from_one_and_a_header_is_one() -> None:
     assert half_of("abcd", "odd") == ["a", "c"]
     assert half_of("abcd", "even") == ["b", "d"]
     assert half_of("abcd", "even", first_line=2) == ["a", "c"]
+
+
+@pytest.mark.parametrize(
+    ("noted", "totals"), [(True, (2, 0, 1)), (False, (1, 0, 0))], ids=["noted", "left out"]
+)
+def test_notes_count_both_read_and_told_or_not_at_all(
+    *, noted: bool, totals: tuple[int, int, int]
+) -> None:
+    """Where the notes on how a message is read are left out, its label's are, too."""
+    facts = {"distance_m": 22.86, "units": "imperial", "ask_what_if": True}
+    told = json.dumps({"text": "25 yards to the base", "facts": facts})
+    assert count(rows([told]), noted=noted).totals() == totals
 
 
 def test_the_command_prints_the_rates_and_what_is_misread(
