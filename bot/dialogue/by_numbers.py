@@ -10,6 +10,7 @@ from bot.dialogue.facts import Facts
 from bot.dialogue.flowing import Flowing
 from bot.dialogue.reckoning import Assumed
 from core import water_speed
+from core.frame.report import FrameReport
 
 #: Without these told the share is not by the person's numbers.
 _NEEDED: Final = frozenset(
@@ -32,17 +33,33 @@ def rests_on_usual(assumed: Assumed) -> bool:
     return bool(_NEEDED & set(assumed.keys))
 
 
-def share_told(
-    facts: Facts, shutter_s: float | None, *, focal_mm: float | None = None
-) -> float | None:
-    """The share that the water crosses in a time, by what was told.
+def as_taken(facts: Facts, focal_mm: float | None, full_frame_mm: float | None = None) -> Facts:
+    """What is known of one frame: its own focal length, in place of the one that was told.
 
     Args:
         facts: what was told.
-        shutter_s: the time.
         focal_mm: as the frame's own data state it; None for the one that was told.
+        full_frame_mm: the same as on 36 x 24 mm, which counts while no format was told.
     """
-    flow = flow_told(facts.updated(Facts(focal_mm=focal_mm)))
+    if facts.camera_format is None and full_frame_mm is not None:
+        return facts.updated(Facts(camera_format="full frame", focal_mm=full_frame_mm))
+    return facts.updated(Facts(focal_mm=focal_mm))
+
+
+def of_frame(facts: Facts, report: FrameReport) -> Facts:
+    """What is known of a measured frame: what was told, and the focal length of its own data."""
+    data = report.metadata
+    return as_taken(facts, data.settings.focal_mm, data.focal_full_frame_mm)
+
+
+def share_told(facts: Facts, shutter_s: float | None) -> float | None:
+    """The share that the water crosses in a time, by what was told.
+
+    Args:
+        facts: what was told, and what the frame's own data state.
+        shutter_s: the time.
+    """
+    flow = flow_told(facts)
     return None if flow is None or shutter_s is None else flow.share(shutter_s)
 
 

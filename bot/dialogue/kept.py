@@ -26,6 +26,7 @@ class Measured(Stored):
     f_number: float | None = None
     iso: float | None = None
     focal_mm: float | None = None
+    focal_full_frame_mm: float | None = None
     width: int
     height: int
     #: The camera's own stamp, without a zone; None where the file has none.
@@ -69,6 +70,7 @@ class ToldFrame(Stored):
     f_number: float | None = None
     iso: float | None = None
     focal_mm: float | None = None
+    focal_full_frame_mm: float | None = None
     #: Stops of the grey filter that was on for this frame alone.
     nd_on_stops: float | None = None
     #: Names of what was seen in it, as `bot.dialogue.meaning.told_sights` knows them.

@@ -14,7 +14,7 @@ from numpy.typing import NDArray
 from core.domain import positive
 from core.frame.comparison import IllustratedTime, IllustrationMade, Refusal
 from core.frame.crops import codes_of
-from core.frame.flow_axis import flow_of
+from core.frame.flow_axis import Flow, flow_of
 from core.frame.laid import CLIPPED_CODE, MeasuredFrame
 from core.frame.still_parts import edge_ratio
 from core.frame.texture import LEAST_EDGES, LEAST_PIXELS
@@ -30,8 +30,13 @@ Pixels = NDArray[np.uint8]
 TIMES_S: Final = (1 / 8, 1 / 4, 1 / 2, 1.0)
 #: Most times of one illustration. Own rule: more strips can't be told apart on a phone.
 MOST_TIMES: Final = 4
-#: Water that plunges runs within this of the vertical [deg]. Own rule.
+#: Water that plunges runs within this of the vertical [deg]; a person who says that it leans means
+#: all from upright to half-way, which is told as half-way. Own rules.
 _STEEP_DEG: Final = 35.0
+_LEANING_DEG: Final = 45.0
+#: The axis that the picture shows is kept where it lies so near to the one that is told [deg].
+#: Measured: a told axis is sloppier than the picture's (own trials).
+_TOLD_WITHIN_DEG: Final = 25.0
 #: Streamlines keep within this of the axis [deg]: the rim of the water, and the pool at its foot,
 #: would bend them else. Own rule.
 _MOST_BEND_DEG: Final = 10.0
@@ -46,6 +51,17 @@ _FEATHER: Final = 0.008
 _MARGIN: Final = 0.04
 #: First step along a streamline [px]; each further one doubles the way.
 _FIRST_STEP_PX: Final = 1.0
+
+
+@dataclass(frozen=True)
+class _Axis:
+    """An axis of the flow [deg, anticlockwise from the horizontal], and whether a person told it.
+
+    None is the picture's own.
+    """
+
+    deg: float | None
+    told: bool = False
 
 
 @dataclass(frozen=True)
@@ -93,14 +109,16 @@ def illustrate(
         positive("share_per_s", share, "1/s")
     water = frame.report.water
     chosen = tuple(cells) if cells else (water.cells if water else ())
-    if axis_deg is None and water is not None:
+    told = axis_deg is not None
+    if water is not None and not told:
         axis_deg = water.axis_deg
     refusal = _refusal(frame, chosen)
     if refusal is None and share_per_s is None:
         refusal = Refusal.SPEED_UNKNOWN
     if refusal is not None or share_per_s is None:
         return Illustration(IllustrationMade(refusal=refusal))
-    return _drawn(frame, chosen, axis_deg, share_per_s, _longer(frame, times_s))
+    axis = _Axis(axis_deg, told=told)
+    return _drawn(frame, chosen, axis, share_per_s, _longer(frame, times_s))
 
 
 def _longer(frame: MeasuredFrame, times_s: Sequence[float]) -> tuple[float, ...]:
@@ -134,7 +152,7 @@ def _soft(frame: MeasuredFrame, inside: Mask) -> bool:
 def _drawn(
     frame: MeasuredFrame,
     cells: tuple[str, ...],
-    axis_deg: float | None,
+    axis: _Axis,
     share_per_s: tuple[float, float],
     times_s: tuple[float, ...],
 ) -> Illustration:
@@ -147,8 +165,8 @@ def _drawn(
         return Illustration(IllustrationMade(refusal=Refusal.SMOOTH_ALREADY))
     box = _box(whole)
     tones = np.sqrt(work.luminance[box])
-    flow = flow_of(np.asarray(tones, np.float32), water[box], axis_deg)
-    if abs(flow.axis_deg - 90) > _STEEP_DEG:
+    flow = _flow(np.asarray(tones, np.float32), water[box], axis)
+    if abs(flow.axis_deg - 90) > (_LEANING_DEG if axis.told else _STEEP_DEG):
         return Illustration(
             IllustrationMade(refusal=Refusal.NOT_PLUNGING, axis_deg=round(flow.axis_deg, 1))
         )
@@ -160,6 +178,19 @@ def _drawn(
     along = _downwards(flow.doubled, flow.axis_deg, tones.shape)
     strips = _strips(work, box, water, along, _lengths(frame, times))
     return Illustration(IllustrationMade(times, axis_deg=round(flow.axis_deg, 1)), strips)
+
+
+def _flow(tones: Field, water: Mask, axis: _Axis) -> Flow:
+    """The flow along the axis; one that a person told gives way to the picture's where it is near.
+
+    Axes that point 5 and 175 degrees lie 10 apart.
+    """
+    along = flow_of(tones, water, axis.deg)
+    if not axis.told:
+        return along
+    seen = flow_of(tones, water)
+    apart = abs((seen.axis_deg - along.axis_deg + 90) % 180 - 90)
+    return seen if apart <= _TOLD_WITHIN_DEG else along
 
 
 def _lengths(frame: MeasuredFrame, times: Sequence[IllustratedTime]) -> list[float]:

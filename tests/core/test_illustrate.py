@@ -155,6 +155,24 @@ def test_reported_water_and_axis_are_taken() -> None:
     assert drawn.made.axis_deg == pytest.approx(88.0)
 
 
+@pytest.mark.parametrize(
+    ("told_deg", "drawn_deg"),
+    [
+        (45.0, 45.0),  # "down left" is as flat as a fall that leans is told
+        (135.0, 135.0),
+        (75.0, None),  # near what the picture shows, which knows it better
+    ],
+)
+def test_a_told_direction_is_drawn(told_deg: float, drawn_deg: float | None) -> None:
+    """Who corrects the direction gets it drawn, or the picture's own where that lies near."""
+    one = frame(sharp(), shutter_s=1 / 500)
+    own = illustrate(one, share_per_s=SPEED, cells=CELLS).made.axis_deg
+    told = illustrate(one, share_per_s=SPEED, cells=CELLS, axis_deg=told_deg)
+    assert told.made.refusal is None
+    assert len(told.strips) == 5
+    assert told.made.axis_deg == pytest.approx(own if drawn_deg is None else drawn_deg)
+
+
 def test_all_water_is_judged_by_itself() -> None:
     """With every cell water there are no still parts: sharp water proves the focus."""
     every = tuple(f"{row}{column}" for row in "ABCD" for column in "1234")

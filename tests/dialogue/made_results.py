@@ -110,6 +110,11 @@ COMPARISONS: Final[dict[str, Comparison]] = {
     "too_short": _recommending(Reason.TOO_SHORT, try_shutter_s=0.6),
     "too_short_untimed": _recommending(Reason.TOO_SHORT),
     "too_long": _recommending(Reason.TOO_LONG, try_shutter_s=1 / 30),
+    "too_short_seen": replace(
+        _recommending(Reason.TOO_SHORT),
+        frames=tuple(replace(frame, share=None) for frame in _TWO.frames),
+        gaps=_TWO.gaps,
+    ),
     "alone": replace(
         _recommending(Reason.ALONE),
         pairs=(_PAIR, FramePair(0, 2, Misfit.OTHER_VIEW)),

@@ -27,6 +27,8 @@ _CELL = st.builds("{}{}".format, st.sampled_from("abcdABCD"), st.integers(1, 4))
         ("it's b2", Wished("cells", cells=("B2",))),
         ("B2, b2 and C3", Wished("cells", cells=("B2", "C3"))),
         ("down", Wished("direction", axis_deg=90.0)),
+        ("the water runs straight down", Wished("direction", axis_deg=90.0)),
+        ("it falls", Wished("direction", axis_deg=90.0)),
         ("across", Wished("direction", axis_deg=0.0)),
         ("down to the right", Wished("direction", axis_deg=135.0)),
     ],

@@ -131,6 +131,7 @@ WISHED: Final = {
     "grid": Wished("grid"),
     "as 1/4 s": Wished("illustrate", times_s=(0.25,)),
     "b2 b3 c2": Wished("cells", cells=("B2", "B3", "C2")),
+    "down": Wished("direction", axis_deg=90.0),
     "down left": Wished("direction", axis_deg=45.0),
 }
 #: Questions that only try a value; they join with nothing.

@@ -27,9 +27,13 @@ _AS: Final = re.compile(r"as(?: at| if)? (?P<times>.+)")
 _TIME: Final = re.compile(
     r"(?:1/(?P<part>[1-9]\d{0,3})|(?P<whole>\d{1,2}(?:\.\d{1,3})?))(?P<unit>s?)"
 )
+_RUNS: Final = r"(?:it |the water )?(?:flow|run|fall)s "
 #: Axes of the water in the picture [deg, anticlockwise from the horizontal].
 _AXES: Final = (
-    (r"(?:(?:straight|steep|right) )?down(?:wards?)?|up|vertical(?:ly)?", 90.0),
+    (
+        rf"(?:{_RUNS})?(?:(?:straight|steep|right) )?down(?:wards?)?|it falls|up|vertical(?:ly)?",
+        90.0,
+    ),
     (r"(?:from )?left to right|right to left|across|sideways|level|horizontal(?:ly)?", 0.0),
     (r"down (?:to the )?left|left down|up right|from (?:the )?(?:top )?right", 45.0),
     (r"down (?:to the )?right|right down|up left|from (?:the )?(?:top )?left", 135.0),

@@ -24,8 +24,16 @@ TOGETHER: Final[dict[str, str]] = {
     "compared.smoothest": "For {look} take {frame}: its water is the smoothest of them.",
     "compared.crispest": "For {look} take {frame}: its water is the crispest of them.",
     "compared.between": "For {look} take {frame}, between the crispest and the smoothest.",
-    "compared.too_short": "None is {look} yet; {frame} comes nearest. Go longer{time}.",
-    "compared.too_long": "None is {look}; {frame} comes nearest. Go shorter{time}.",
+    "compared.too_short": "By your numbers none is {look} yet; {frame} comes nearest. {go}.",
+    "compared.too_long": "By your numbers none is {look}; {frame} comes nearest. {go}.",
+    "compared.too_short_seen": (
+        "By the pictures alone none is {look} yet; {frame} comes nearest. {go}."
+    ),
+    "compared.too_long_seen": "By the pictures alone none is {look}; {frame} comes nearest. {go}.",
+    "compared.go.too_short": "Go longer{time}",
+    "compared.go.too_long": "Go shorter{time}",
+    "compared.go.too_short_then": "Next time go longer{time}",
+    "compared.go.too_long_then": "Next time go shorter{time}",
     "compared.try": ": {time}",
     "compared.alone": "Only {frame} can be judged: the others are not of its view.",
     "compared.alike": "The water is alike in all of them; {frame} is the better one otherwise.",
@@ -64,6 +72,7 @@ TOGETHER: Final[dict[str, str]] = {
     "compared.leaf.darker": "Leaf frame {leaf}: leaves sharp; lift it by about {stops} at home.",
     "compared.leaf.brighter": "Leaf frame {leaf}: leaves sharp; darken it about {stops} at home.",
     "compared.gap": "Between {crisper} and {smoother} nothing is taken yet: {time} would be.",
+    "compared.gap_then": "Next time take {time} too, between {crisper} and {smoother}.",
     "why.compared.suited": "For {look} water: {letter}.",
     "why.compared.share": "{frame}: {share} of the frame by your numbers.",
     "why.compared.texture": (
@@ -90,6 +99,10 @@ TOGETHER: Final[dict[str, str]] = {
         "I draw other times of plunging falls only: in a stream the streaks would run over its "
         "stones."
     ),
+    "drawn.runs_across": (
+        "Its water runs across there, as far as I know, and I draw plunging falls only. If it "
+        "falls, say `down`."
+    ),
     "drawn.soft": "That takes a sharp frame; this one is soft.",
     "drawn.water_unknown": "I find no water in it. `grid` shows the cells to name it by.",
     "drawn.smooth_already": (
@@ -102,6 +115,9 @@ TOGETHER: Final[dict[str, str]] = {
     "drawn.tiny": "Its water is too small to draw. A longer lens, or a larger file.",
     # where the water is
     "water.proposed": "I take the water to be in {cells}; the picture shows the cells.",
+    "water.as_told": (
+        "The water is in {cells}, as you said. To change it, name other cells, like `b2 b3 c2`."
+    ),
     "water.none_found": "I find no water by myself. Name its cells, like `b2 b3 c2`.",
     "water.name_them": "Name its cells, like `b2 b3 c2`; `grid` shows them again.",
     "ask.water_cells": "Is that right?",

@@ -5,7 +5,7 @@ from __future__ import annotations
 from typing import Final
 
 from bot.dialogue import reckoning
-from bot.dialogue.by_numbers import share_told
+from bot.dialogue.by_numbers import of_frame, share_told
 from bot.dialogue.compose import Part, Role
 from bot.dialogue.facts import Symptom
 from bot.dialogue.steps.anywhere import repeat
@@ -73,7 +73,7 @@ def _offer_comparison(turn: Turn) -> None:
 def _offer_times(turn: Turn, report: FrameReport) -> None:
     """A sharp frame of a plunging fall whose water is crisper than wished."""
     facts = turn.facts
-    share = share_told(facts, report.metadata.settings.shutter_s)
+    share = share_told(of_frame(facts, report), report.metadata.settings.shutter_s)
     if share is None or report.water is None or reckoning.is_stream(facts):
         return
     looks, wished = list(Look), reckoning.wished_look(facts)

@@ -21,6 +21,9 @@ from core.water import Look
 #: Reasons whose sentence tells the look of the frame; the others tell the one that is wished.
 _OWN_LOOK: Final = frozenset({Reason.SHARE, Reason.SEEN})
 
+#: No frame has the look that is wished for.
+_MISSED: Final = frozenset({Reason.TOO_SHORT, Reason.TOO_LONG})
+
 
 def say(turn: Turn, found: Comparison) -> None:
     """Say which frame to take, the order of their water, and what disagrees."""
@@ -43,7 +46,7 @@ def say(turn: Turn, found: Comparison) -> None:
     for gap in found.gaps[:1]:
         turn.say(
             Role.ASSUMPTION,
-            "compared.gap",
+            _at_home(turn, "compared.gap"),
             crisper=_letter(gap.crisper),
             smoother=_letter(gap.smoother),
             time=shutter_label(gap.shutter_s, _dial(turn)),
@@ -75,13 +78,15 @@ def _say_recommended(turn: Turn, found: Comparison) -> None:
         return
     frame = found.frames[chosen.frame]
     seen = frame.look if frame.look and chosen.reason in _OWN_LOOK else chosen.wished
+    name = chosen.reason.value.replace(" ", "_")
+    by_pictures = chosen.reason in _MISSED and frame.share is None
     turn.say(
         Role.SETTINGS,
-        f"compared.{chosen.reason.value.replace(' ', '_')}",
+        f"compared.{name}_seen" if by_pictures else f"compared.{name}",
         frame=named(turn, found, chosen.frame),
         look=TEXTS[f"look.{seen.value}"],
         share=measures.crossed(frame.share or 0.0),
-        time=_time_to_try(turn, chosen),
+        go=_where_to_go(turn, chosen, name),
     )
     for caveat in chosen.caveats:
         key = f"compared.caveat.{caveat.value.replace(' ', '_')}"
@@ -90,11 +95,20 @@ def _say_recommended(turn: Turn, found: Comparison) -> None:
         turn.say(Role.CHECK, "compared.leaves_from", letter=_letter(chosen.leaves_from))
 
 
-def _time_to_try(turn: Turn, chosen: Recommendation) -> str:
-    if chosen.try_shutter_s is None:
+def _where_to_go(turn: Turn, chosen: Recommendation, name: str) -> str:
+    """To which time, or in which direction, where no frame has the wished look."""
+    if chosen.reason not in _MISSED:
         return ""
-    time = shutter_label(chosen.try_shutter_s, _dial(turn))
-    return TEXTS["compared.try"].format(time=time)
+    time = ""
+    if chosen.try_shutter_s is not None:
+        label = shutter_label(chosen.try_shutter_s, _dial(turn))
+        time = TEXTS["compared.try"].format(time=label)
+    return TEXTS[_at_home(turn, f"compared.go.{name}")].format(time=time)
+
+
+def _at_home(turn: Turn, key: str) -> str:
+    """The sentence for who is at home, where nothing more can be taken today."""
+    return f"{key}_then" if turn.is_at_home else key
 
 
 def _say_doubts(turn: Turn, found: Comparison) -> None:

@@ -15,6 +15,7 @@ from core.frame.comparison import (
     IllustratedTime,
     IllustrationMade,
     LeftOutFrame,
+    Refusal,
 )
 from core.series import shutter_label
 
@@ -58,11 +59,19 @@ def _reasons(left_out: Sequence[LeftOutFrame]) -> str:
 def illustration(turn: Turn, made: IllustrationMade) -> None:
     """Say what was drawn and that it is an illustration, or why there is none."""
     if made.refusal is not None:
-        turn.say(Role.SETTINGS, f"drawn.{made.refusal.value.replace(' ', '_')}")
+        _refuse(turn, made.refusal)
         return
     times = ", ".join(_time(turn, one, len(made.times)) for one in made.times)
     turn.say(Role.SETTINGS, "drawn.made", times=times)
     turn.say(Role.CHECK, "drawn.correct")
+
+
+def _refuse(turn: Turn, refusal: Refusal) -> None:
+    """Why there is none; what only seems to run across the person can set right."""
+    if refusal is Refusal.NOT_PLUNGING and not reckoning.is_stream(turn.facts):
+        turn.say(Role.SETTINGS, "drawn.runs_across")
+    else:
+        turn.say(Role.SETTINGS, f"drawn.{refusal.value.replace(' ', '_')}")
 
 
 def _time(turn: Turn, one: IllustratedTime, number: int) -> str:

@@ -5,7 +5,7 @@ from __future__ import annotations
 from typing import Final
 
 from bot.dialogue import reckoning
-from bot.dialogue.by_numbers import share_told
+from bot.dialogue.by_numbers import of_frame, share_told
 from bot.dialogue.compose import Role
 from bot.dialogue.states import State
 from bot.dialogue.steps.anywhere import repeat
@@ -82,7 +82,7 @@ def _told(turn: Turn, report: FrameReport) -> float | None:
     given = before.given if before is not None else None
     if shutter_s is None and not report.metadata.present and given is not None:
         shutter_s = given.shutter_s
-    return share_told(turn.facts, shutter_s)
+    return share_told(of_frame(turn.facts, report), shutter_s)
 
 
 def again(turn: Turn, report: FrameReport) -> None:
@@ -103,7 +103,8 @@ def odds(turn: Turn, report: FrameReport) -> tuple[Look, Look] | None:
 
     None too when it was asked about on this walk already.
     """
-    share, seen = share_told(turn.facts, report.metadata.settings.shutter_s), report.look
+    taken, seen = of_frame(turn.facts, report), report.look
+    share = share_told(taken, report.metadata.settings.shutter_s)
     if share is None or seen is None or seen.look is None or turn.asked_before("look_odds"):
         return None
     low, high = seen.share_low or 0.0, seen.share_high or 1.0

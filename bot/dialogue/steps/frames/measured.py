@@ -74,6 +74,9 @@ def _grid(turn: Turn, report: FrameReport | None) -> None:
         turn.say(Role.SETTINGS, "water.none_found")
         return
     cells = measures.listing(list(water.cells), TEXTS["and"])
+    if water.by_person:
+        turn.say(Role.SETTINGS, "water.as_told", cells=cells)
+        return
     turn.say(Role.SETTINGS, "water.proposed", cells=cells)
     turn.ask("water_cells", cells=" ".join(water.cells))
 

@@ -17,7 +17,7 @@ from bot.dialogue.actions import (
     MeasureOptions,
 )
 from bot.dialogue.aims import own_here
-from bot.dialogue.by_numbers import share_per_s
+from bot.dialogue.by_numbers import as_taken, share_per_s
 from bot.dialogue.compose import Role
 from bot.dialogue.events import MeasuredKind
 from bot.dialogue.facts import Facts
@@ -104,7 +104,7 @@ def _of_one(turn: Turn, what: MeasuredKind, times_s: tuple[float, ...] = ()) -> 
 
 
 def _illustrate(turn: Turn, times_s: tuple[float, ...]) -> None:
-    if the_one(turn) is not None and share_per_s(turn.facts) is None:
+    if the_one(turn) is not None and share_per_s(_taken(turn, [the_one(turn)])) is None:
         turn.say(Role.SETTINGS, "drawn.speed_unknown")
         _question_again(turn)
         return
@@ -153,11 +153,20 @@ def _options(
         times_s=times_s,
         water_cells=cells,
         axis_deg=axis,
-        share_per_s=share_per_s(facts),
+        share_per_s=share_per_s(_taken(turn, frames)),
         leaf=leaf,
         camera_pixels=camera_pixels(facts),
         language=turn.context.person.language,
     )
+
+
+def _taken(turn: Turn, names: Sequence[str | None]) -> Facts:
+    """What is known of these frames: what was told, and the focal length that their data state."""
+    measured = turn.context.conversation.measured
+    told = [measured[name] for name in names if name in measured and measured[name].focal_mm]
+    if not told:
+        return turn.facts
+    return as_taken(turn.facts, told[-1].focal_mm, told[-1].focal_full_frame_mm)
 
 
 def _leaf(turn: Turn, frames: Sequence[Measured]) -> int | None:

@@ -6,7 +6,7 @@ from typing import Final
 
 from bot.dialogue import reckoning
 from bot.dialogue.aims import LEAST_KEPT, own_aim, with_kept
-from bot.dialogue.by_numbers import share_told
+from bot.dialogue.by_numbers import as_taken, share_told
 from bot.dialogue.compose import Role
 from bot.dialogue.facts import Facts
 from bot.dialogue.kept import Measured
@@ -97,7 +97,8 @@ def _share_of(turn: Turn, frame: Measured) -> float | None:
     """The share by the numbers of the frame's own walk; by those of now where it had none."""
     if frame.share is not None:
         return frame.share
-    return share_told(turn.facts, frame.shutter_s, focal_mm=frame.focal_mm)
+    taken = as_taken(turn.facts, frame.focal_mm, frame.focal_full_frame_mm)
+    return share_told(taken, frame.shutter_s)
 
 
 def _stand_at(turn: Turn, frame: Measured) -> None:

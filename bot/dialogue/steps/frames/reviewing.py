@@ -100,7 +100,7 @@ def _say_verdict(turn: Turn, facts: Facts, when: str) -> None:
 
 def _say_look(turn: Turn, when: str) -> None:
     """A look is a matter of time and water, whatever the light."""
-    shortest, longest = ends_of_look(turn)
+    shortest, longest = ends_of_look(turn, turn.facts)
     turn.say(
         Role.SETTINGS,
         "review.look",
@@ -111,10 +111,10 @@ def _say_look(turn: Turn, when: str) -> None:
     )
 
 
-def ends_of_look(turn: Turn) -> tuple[str, str]:
+def ends_of_look(turn: Turn, facts: Facts) -> tuple[str, str]:
     """The shortest and the longest time of the wished look, as the dial shows them."""
     camera = turn.camera
-    ends = reckoning.flow_of(turn.facts).times(reckoning.wished_look(turn.facts))
+    ends = reckoning.flow_of(facts).times(reckoning.wished_look(facts))
     shortest, longest = (solving.time_text(time_s, camera) for time_s in ends)
     return shortest, longest
 

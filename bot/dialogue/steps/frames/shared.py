@@ -6,7 +6,7 @@ from datetime import timedelta
 from typing import Final
 
 from bot.dialogue.actions import CheckFrame, DropFrame
-from bot.dialogue.by_numbers import share_told
+from bot.dialogue.by_numbers import as_taken, share_told
 from bot.dialogue.compose import Role
 from bot.dialogue.context import Before, Shared, Waiting
 from bot.dialogue.events import FrameChecked, FrameReceived
@@ -176,7 +176,8 @@ def note_measured(
     known = dict(turn.context.conversation.measured)
     sent_at = shared.sent_at if shared is not None else turn.origin.sent_at
     found = views.measured_of(report, sent_at)
-    share = share_told(turn.facts, found.shutter_s, focal_mm=found.focal_mm)
+    taken = as_taken(turn.facts, found.focal_mm, found.focal_full_frame_mm)
+    share = share_told(taken, found.shutter_s)
     foreign = shared is not None and shared.foreign
     found = found.model_copy(update={"foreign": foreign, "share": None if foreign else share})
     before = known.get(event_id)

@@ -35,6 +35,7 @@ def measured_of(report: FrameReport, sent_at: datetime) -> Measured:
         f_number=settings.f_number,
         iso=settings.iso,
         focal_mm=settings.focal_mm,
+        focal_full_frame_mm=report.metadata.focal_full_frame_mm,
         width=report.width,
         height=report.height,
         stamped_at=datetime.fromisoformat(stamp).replace(tzinfo=None) if stamp else None,

@@ -7,7 +7,7 @@ from typing import Final
 
 from bot.dialogue import reckoning, solving
 from bot.dialogue.actions import CancelTimer
-from bot.dialogue.by_numbers import share_told
+from bot.dialogue.by_numbers import of_frame, share_told
 from bot.dialogue.compose import Role
 from bot.dialogue.facts import Facts
 from bot.dialogue.meaning.at_home import brings_frame, is_home, wants_review
@@ -167,7 +167,7 @@ def _named(turn: Turn, report: FrameReport, *, own: bool) -> str:
         named = solving.settings_text(Settings(f_number, shutter_s, iso), camera)
     if not own:
         return named
-    look = solving.look_is(turn.facts.updated(Facts(focal_mm=told.focal_mm)), shutter_s)
+    look = solving.look_is(of_frame(turn.facts, report), shutter_s)
     return f"{named}: {look}"
 
 
@@ -200,7 +200,7 @@ def _is_known_sharp(sharpness: Sharpness | None) -> bool:
 def _look(turn: Turn, report: FrameReport, *, own: bool) -> Look | None:
     """The look by the person's numbers, else the one that the picture shows alone."""
     told, seen = report.metadata.settings, report.look
-    share = share_told(turn.facts, told.shutter_s, focal_mm=told.focal_mm)
+    share = share_told(of_frame(turn.facts, report), told.shutter_s)
     if own and share is not None:
         return look_of(share)
     return seen.look if seen is not None and seen.neighbour is None else None
@@ -215,7 +215,7 @@ def _to_try(turn: Turn, report: FrameReport, look: Look | None) -> str:
     if whites is not None:
         return whites
     if look is not None and look is not reckoning.wished_look(turn.facts):
-        return _other_time(turn)
+        return _other_time(turn, report)
     return _small_thing(turn, report)
 
 
@@ -245,9 +245,9 @@ def _small_thing(turn: Turn, report: FrameReport) -> str:
     return _ladder(turn, report)
 
 
-def _other_time(turn: Turn) -> str:
+def _other_time(turn: Turn, report: FrameReport) -> str:
     """From which time to which the water has the wished look from there."""
-    shortest, longest = reviewing.ends_of_look(turn)
+    shortest, longest = reviewing.ends_of_look(turn, of_frame(turn.facts, report))
     look = TEXTS[f"look.{reckoning.wished_look(turn.facts).value}"]
     return TEXTS["home.try.look"].format(look=look, shortest=shortest, longest=longest)
 

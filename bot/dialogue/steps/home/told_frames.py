@@ -9,7 +9,7 @@ from datetime import timedelta
 from typing import Any, Final
 
 from bot.dialogue import reckoning, solving
-from bot.dialogue.by_numbers import flow_told, rests_on_usual
+from bot.dialogue.by_numbers import as_taken, flow_told, rests_on_usual
 from bot.dialogue.facts import Facts
 from bot.dialogue.flowing import Flowing
 from bot.dialogue.kept import Measured, Review, ToldFrame
@@ -85,6 +85,7 @@ def take_measured(turn: Turn) -> None:
             continue
         if not any(_is_same(frame, shared) for frame in frames):
             taken = {"f_number": shared.f_number, "iso": shared.iso, "focal_mm": shared.focal_mm}
+            taken["focal_full_frame_mm"] = shared.focal_full_frame_mm
             frames.append(ToldFrame(shutter_s=shared.shutter_s, liked=shared.kept, **taken))
     if len(frames) > len(frames_of(turn)):
         change(turn, frames=tuple(frames))
@@ -179,7 +180,8 @@ def facts_of(turn: Turn, place: int | None = None) -> Facts:
     """What is known of a frame: its own focal length on top of what holds for all."""
     if place is None:
         return turn.facts
-    return turn.facts.updated(Facts(focal_mm=frames_of(turn)[place].focal_mm))
+    frame = frames_of(turn)[place]
+    return as_taken(turn.facts, frame.focal_mm, frame.focal_full_frame_mm)
 
 
 def flow_of(turn: Turn, place: int | None = None) -> Flowing:
@@ -188,9 +190,9 @@ def flow_of(turn: Turn, place: int | None = None) -> Flowing:
     return reckoning.flow_of(facts)
 
 
-def is_by_numbers(turn: Turn) -> bool:
-    """Whether the shares rest on what was told, not on a usual fall."""
-    return flow_told(turn.facts) is not None
+def is_by_numbers(turn: Turn, place: int) -> bool:
+    """Whether a frame's share rests on what was told of it, not on a usual fall."""
+    return flow_told(facts_of(turn, place)) is not None
 
 
 def is_placed(turn: Turn) -> bool:

@@ -41,7 +41,7 @@ def table(turn: Turn) -> None:
             look=TEXTS[f"look.{told_frames.look_in(turn, place).value}"],
         )
     assumed = Assumed()
-    facts = turn.facts
+    facts = told_frames.facts_of(turn, len(frames) - 1)
     flow = reckoning.flowing_or_usual(facts, reckoning.focal_of(facts), assumed)
     reasons.tell_assumed(turn, assumed, camera)
     reasons.explain_share(turn, flow, exact_shutter_s(frames[-1].shutter_s), camera)

@@ -240,7 +240,7 @@ def _learn(turn: Turn, place: int) -> None:
     kept = name is not None and measured[name].kept
     taught = kept or told_frames.frames_of(turn)[place].taught
     told_frames.mark(turn, place, liked=True)
-    if taught or not told_frames.is_by_numbers(turn):
+    if taught or not told_frames.is_by_numbers(turn, place):
         return
     told_frames.mark(turn, place, taught=True)
     if name is not None:
