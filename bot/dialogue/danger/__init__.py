@@ -20,6 +20,7 @@ from bot.dialogue.danger.replies import (
     Safe,
     anyone_out_there,
     in_danger,
+    speaks_for_everybody,
     tells_only_where,
     who_is_safe,
 )
@@ -38,6 +39,7 @@ __all__ = [
     "gravest",
     "in_danger",
     "read_danger",
+    "speaks_for_everybody",
     "tells_only_where",
     "who_is_safe",
     "whose",

@@ -25,7 +25,7 @@ _ENGLISH: Final = """
     fuss storm thunder rain sky passed over stopped linn everything calm worry worries helping kind
     heater sorted anymore more any plaster bandage easily himself herself themselves laughing
     glove gloves hat hats mittens on just bruise bruises bruised scratch scratches scratched graze
-    nice hug hugs proper safely soundly crew team class high higher ground out but no nothing nobody
+    students pupils participants nice hug hugs proper safely soundly crew team class high higher ground out but no nothing nobody
 """
 _GERMAN: Final = """
     und so sehr jetzt nun wieder alle alles beide wir ich du er sie es uns ihn ihm ihr mir mich dir
@@ -43,7 +43,7 @@ _GERMAN: Final = """
     bisschen bissl heizung vollzahlig gezahlt gewitter regen vorbei ruhig aufregung linn gemutlich
     handschuh handschuhe handschuhen mutze an drauf san sann guat eh passt
     trockenen warmen klasse team gehts geht unverletzt dass kratzer schramme schrammen blauer blaue
-    fleck flecken
+    fleck flecken beisammen beieinander strasse schuler schulerinnen teilnehmer
 """
 _SPANISH: Final = """
     y e muy ya ahora otra vez todos todas todo ambos los las el la lo un una nosotros yo tu ella
@@ -60,6 +60,7 @@ _SPANISH: Final = """
     siete ocho nueve diez que solo poco calefaccion contados completos tormenta lluvia tranquilos
     guante guantes gorro puestos puesto moreton moretones raspon rasguno rasgunos aranazo
     tranquilo tranquila linn muchas mucho equipo clase seguros seguras
+    alumnos alumnas estudiantes chicos chicas contadas barranco
 """
 _KNOWN: Final = frozenset(f"{_ENGLISH} {_GERMAN} {_SPANISH}".split())
 #: What they came away from, and where they went themselves: who else "went" is not safe by that.

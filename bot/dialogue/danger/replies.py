@@ -136,6 +136,11 @@ def tells_only_where(text: str) -> bool:
     return not everybody and any(n and not table["all"].search(rest) for rest, n, table in where)
 
 
+def speaks_for_everybody(text: str) -> bool:
+    """Whether a message says of all of them, by that word, that they are safe, and nothing else."""
+    return who_is_safe(text) is Safe.ALL and _EVERYBODY.search(folded(text)) is not None
+
+
 def _is_only_good(text: str) -> bool:
     """Whether a message that all are safe says nothing else, in one of the languages."""
     return any(

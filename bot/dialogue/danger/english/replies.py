@@ -93,7 +93,9 @@ REPLIES: Final[Mapping[str, tuple[str, ...]]] = {
             r"\b(?:stopped bleeding|(?:the )?(?:bleeding|blood)(?: has| is)? stopped"
             r"|(?:is )?(?:not|no longer) bleeding(?: any ?more)?|no (?:more )?blood(?: any ?more)?"
             r"|(?:(?:i|he|she) )?can (?:walk|stand)(?: (?:again|on it|normally))*"
-            r"|bandaged|patched up|(?:plaster|bandage|band aid)(?: is| are)? on)\b"
+            r"|bandaged|patched up|(?:plaster|bandage|band aid)(?: is| are)? on"
+            r"|only (?:a|some|a few|two)(?: (?:little|small|tiny))?"
+            r" (?:scratch(?:es)?|bruises?|grazes?))\b"
         ),
     ),
     "they": (

@@ -43,6 +43,12 @@ REPLIES: Final[Mapping[str, tuple[str, ...]]] = {
             r"|forstweg|wanderweg|strasse|parkplatz|auto|hutte|wiese)\b"
         ),
         r"\bkeine gefahr\b",
+        r"\b(?:(?:niemand|keiner) fehlt|(?:es )?fehlt (?:niemand|keiner)|keinem fehlt (?:et)?was)\b",
+        (
+            r"\b(?:alle(?: (?:zwei|drei|vier|funf|sechs|sieben|acht|neun|zehn|\d+))?"
+            r"(?: (?:sind|wieder|jetzt|schon))* (?:da|hier|beisammen|beieinander)"
+            r"|vollzahlig)(?= ,|$)"
+        ),
     ),
     "here": (
         rf"\bwir(?: (?!bachbett|flussbett|durch)\w+){{0,4}}? {_AM_WEG}\b",
@@ -70,7 +76,9 @@ REPLIES: Final[Mapping[str, tuple[str, ...]]] = {
         (
             r"\b(?:blutet nicht mehr|(?:blut\w*|es) (?:ist )?(?:gestillt|gestoppt|aufgehort)"
             r"|(?:(?:ich|er|sie) )?kann (?:wieder )?(?:auftreten|laufen|gehen)"
-            r"|pflaster (?:ist )?(?:drauf|drum)|verbunden|verband (?:ist )?(?:drauf|drum|dran))\b"
+            r"|pflaster (?:ist )?(?:drauf|drum)|verbunden|verband (?:ist )?(?:drauf|drum|dran)"
+            r"|(?:nur|bloss) (?:(?:ein\w*|a|paar|kleine\w*) )*"
+            r"(?:kratzer|schrammen?|blaue\w* fleck(?:en|e)?))\b"
         ),
     ),
     "they": (

@@ -34,6 +34,8 @@ REPLIES: Final[Mapping[str, tuple[str, ...]]] = {
         r"\bno (?:paso|ha pasado|pasa) nada\b",
         r"\bnadie (?:esta |resulto |ha resultado )?(?:herid\w+|lastimad\w+|en peligro|perdid\w+)\b",
         r"\b(?:no hay|sin) peligro\b",
+        r"\b(?:no falta(?: ya)? nadie|nadie falta|nadie se (?:hizo|ha hecho) (?:nada|dano))\b",
+        r"\b(?:(?:todos|todas) contad[oa]s|estamos (?:complet[oa]s|tod[oa]s))(?= ,|$)",
         (
             r"\b(?:todos|todas|estamos)"
             r"(?: (?:ya|todos|todas|estamos|bien|juntos|juntas|a salvo|ahora))*"

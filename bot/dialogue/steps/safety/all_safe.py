@@ -12,6 +12,7 @@ from bot.dialogue.danger import (
     Level,
     Safe,
     explained,
+    speaks_for_everybody,
     tells_only_where,
     who_is_safe,
 )
@@ -79,8 +80,13 @@ def _moved(turn: Turn, held: Emergency, text: str) -> bool:
 
 
 def clears(turn: Turn, text: str, danger: Danger) -> bool:
-    """Whether a message that sounds like the held emergency, or like some, says that it is over."""
+    """Whether a message that sounds like the held emergency, or like some, says that it is over.
+
+    "All seven are up on the path, nobody hurt" is good news of every kind.
+    """
     held = turn.context.conversation.emergency
+    if held is not None and speaks_for_everybody(text):
+        return True
     if held is None or danger.kind.value not in {held.kind, DangerKind.UNCLEAR.value}:
         return False
     return _said(held, text) not in {*_OPEN, Safe.HEARD}
