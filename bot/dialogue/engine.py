@@ -27,11 +27,12 @@ from bot.dialogue.events import (
 from bot.dialogue.hours import with_hours
 from bot.dialogue.own_words import is_own
 from bot.dialogue.reading import number_answer
+from bot.dialogue.reading.foreign import glossed
 from bot.dialogue.steps.anywhere import limits, manner, repeat
 from bot.dialogue.steps.frames import measured, shared
 from bot.dialogue.steps.safety import all_safe, closed_place, doubt, emergency, precaution
 from bot.dialogue.steps.telling import heard
-from bot.dialogue.steps.walk import arrive, light_named
+from bot.dialogue.steps.walk import arrive, composition, light_named
 from bot.dialogue.texts import domain_key, domain_values, speaking
 from bot.dialogue.turn import Turn
 from bot.dialogue.words import answer_words
@@ -176,13 +177,18 @@ def _danger_in(turn: Turn, text: str) -> Danger | None:
 
     Linn's own words sent back tell of none, and a bare call for help tells not of which. While an
     emergency is held, what says that it is over is no new one, nor is what people do about it;
-    while a place is closed, what says that nobody is there any more.
+    while a place is closed, what says that nobody is there any more. "Moved left, now it's gone" is
+    of a twig while the frame's edges are looked at.
     """
     danger = None if is_own(text) or cry_of(text) else read_danger(text)
     if danger is None:
         return None
     if emergency.is_held(turn):
         return danger if danger.certain and not all_safe.clears(turn, text, danger) else None
+    if not (danger.certain and danger.level is Level.EMERGENCY) and composition.tells_of_a_step(
+        turn, glossed(text, manner.written_in(turn, text))
+    ):
+        return None
     return None if closed_place.left(turn, text, surely=danger.certain) else danger
 
 

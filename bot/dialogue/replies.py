@@ -11,6 +11,7 @@ from bot.dialogue.all_well import all_well
 from bot.dialogue.facts import Symptom
 from bot.dialogue.questions import Asked
 from bot.dialogue.reading import number_answer, read
+from bot.dialogue.reading.edges import edges_told
 from bot.dialogue.reading.foreign import glossed
 from bot.dialogue.texts import TEXTS, speaking
 from bot.dialogue.texts.languages import spoken_language
@@ -188,7 +189,7 @@ def _worded(asked: Asked, text: str) -> str | None:
     said = bare(text)
     heard = _HEARD.get(asked.name)
     long = len(said.split()) > _MOST_WORDS or re.search(r"\d", said)
-    too_much = long or _is_of_another_thing(asked, said)
+    too_much = long or _is_of_another_thing(asked, said, text)
     lost = heard is _BLINKS and _is_lost(said)
     if heard is None or too_much or text.strip().endswith("?") or _COMPLAINT.search(said):
         return None
@@ -214,10 +215,12 @@ def _is_lost(said: str) -> bool:
     return _LOST.search(said) is not None and not _NOT_LOST.search(said)
 
 
-def _is_of_another_thing(asked: Asked, said: str) -> bool:
+def _is_of_another_thing(asked: Asked, said: str, text: str) -> bool:
     """A ladder that is done is no end of the walk, white water no white sky."""
     if asked.name == "next":
         return "ladder" in said
+    if asked.name in {"top", "sides"} and (told := edges_told(text)) and asked.name not in told:
+        return True  # "leaves at the top" is no answer of the sides
     return asked.name == "top" and "water" in said and "sky" not in said
 
 

@@ -47,6 +47,84 @@ def test_other_talk_is_no_composition(text: str) -> None:
     assert edges_told(text) == {}
 
 
+_FALL = {
+    "en": "12 m tall, 15 m away, rock at 1.5 m, full frame, 24-70",
+    "de": "Wir sind da: 12 m hoch, 15 m weg, Fels bei 1,5 m, Vollformat und 24-70",
+    "es": "estamos aquí: 12 m de alto, a 15 m, una roca a 1,5 m, full frame con 24-70",
+}
+
+
+@pytest.mark.parametrize(
+    ("language", "text", "told"),
+    [
+        ("de", "Oben sind Blätter, glaub ich", {"top": "covered"}),
+        ("de", "oben hab ich nur Laub", {"top": "covered"}),
+        ("de", "am oberen Rand ist Fels", {"top": "covered"}),
+        ("de", "Oben ist ein Streifen weißer Himmel zu sehen", {"top": "sky"}),
+        ("de", "oben sieht man noch ein bisschen Himmel", {"top": "sky"}),
+        ("es", "hojas arriba", {"top": "covered"}),
+        ("es", "en el borde superior hay roca", {"top": "covered"}),
+        ("es", "arriba se ve un cachito de cielo blanco", {"top": "sky"}),
+    ],
+)
+def test_the_top_in_other_languages(language: str, text: str, told: dict[str, str]) -> None:
+    """The top edge in words, as it is asked about."""
+    player = Player()
+    player.say(_FALL[language])
+    player.say(text)
+    assert player.context is not None
+    assert player.context.conversation.walk is not None
+    assert dict(player.context.conversation.walk.checks).items() >= told.items()
+
+
+@pytest.mark.parametrize(
+    ("language", "lines", "sides"),
+    [
+        ("en", ("leaves", "leaves at the top"), None),
+        ("en", ("leaves", "a branch on the left side", "moved left, now it's gone"), "clean"),
+        ("de", ("Laub", "Blätter oben"), None),
+        ("de", ("Laub", "An der rechten Seite hängt ein Ast rein"), "twig"),
+        ("de", ("Laub", "da schaut so ein Ast von rechts rein"), "twig"),
+        ("de", ("Laub", "links ragt ein zweig rein", "hab mich etwas nach links gestellt, jetzt"
+                " ist er weg"), "clean"),
+        ("de", ("Laub", "links ragt ein zweig rein", "zweig ist jetzt weg ich bin einen halben"
+                " schritt rüber"), "clean"),
+        ("de", ("Laub", "die Seiten sind frei"), "clean"),
+        ("es", ("hojas", "hojas arriba"), None),
+        ("es", ("hojas", "a la derecha se me mete una rama"), "twig"),
+        ("es", ("hojas", "se asoma una rama por la izquierda", "me moví un poco y ya no se ve"),
+         "clean"),
+        ("es", ("Arriba hay hojas; a los lados está limpio",), "clean"),
+    ],
+)  # fmt: skip
+def test_the_sides_in_other_languages(
+    language: str, lines: tuple[str, ...], sides: str | None
+) -> None:
+    """What comes in from a side, and that it went out by a step: no danger, and no other edge."""
+    player = Player()
+    for line in (_FALL[language], *lines):
+        player.say(line)
+    assert player.context is not None
+    conversation = player.context.conversation
+    assert conversation.doubted is None
+    assert conversation.emergency is None
+    assert conversation.walk is not None
+    assert conversation.walk.checks.get("sides") == sides
+
+
+@pytest.mark.parametrize("text", ["jetzt ist er weg", "mein Bruder ist jetzt weg",
+                                  "now he is gone", "ich bin rüber, jetzt ist mein Freund weg"])  # fmt: skip
+def test_somebody_who_is_gone_is_no_twig(text: str) -> None:
+    """Looking at the frame's edges, too, somebody may be missing."""
+    player = Player()
+    for line in (_FALL["en"], "leaves", "a branch on the left side"):
+        player.say(line)
+    player.say(text)
+    assert player.context is not None
+    conversation = player.context.conversation
+    assert conversation.emergency is not None or conversation.doubted is not None
+
+
 def _keys(player: Player, text: str) -> list[str]:
     return [key for said in player.say(text) for key in said.keys]
 

@@ -120,9 +120,31 @@ def edges_told(text: str, asked: str = "") -> dict[str, str]:
     return found
 
 
+#: A step aside: nothing but what was done so that a thing goes out of the frame.
+_STEP: Final = re.compile(
+    r"\b(?:ok(?:ay)?|so|well)?[ ,]*(?:i )?(?:moved|stepped|shifted)(?: (?:a|bit|little|half|step|over"
+    r"|aside|to|the|left|right|back|down|lower))+(?=$|[ ,.;!])[ ,.;]*(?:and )?"
+)
+
+
+def is_moved_out(text: str, *, looked_at: bool) -> bool:
+    """Whether a message says that a thing went out of the frame, and nothing else.
+
+    Args:
+        text: in English or glossed.
+        looked_at: whether the frame's edges are; then a step tells enough, else the thing's name.
+    """
+    said = plain(text)
+    rest, steps = _STEP.subn(" ", said)
+    thing = re.search(rf"\b{_THING}\b|\bsky\b", rest)
+    left = re.sub(rf"\b(?:the|a|that|and|is|now|{_THING}|sky)\b|[ ,.;!]", "", _GONE.sub(" ", rest))
+    told = thing is not None or (looked_at and steps > 0)
+    return _GONE.search(rest) is not None and not left and told
+
+
 def is_gone(text: str) -> bool:
     """Whether a message says in a few words that a thing is out of the frame now."""
-    said = plain(text)
+    said = _STEP.sub(" ", plain(text))
     return len(said.split()) <= _FEW and _GONE.search(said) is not None and not _OTHER.search(said)
 
 

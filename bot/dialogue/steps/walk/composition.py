@@ -9,7 +9,7 @@ from bot.dialogue.compose import Role
 from bot.dialogue.facts import Facts, Units
 from bot.dialogue.meaning.wordings import topic_by_words
 from bot.dialogue.reading import read
-from bot.dialogue.reading.edges import edges_told, is_covered, is_gone
+from bot.dialogue.reading.edges import edges_told, is_covered, is_gone, is_moved_out
 from bot.dialogue.states import State, Trigger
 from bot.dialogue.steps.anywhere import repeat
 from bot.dialogue.steps.walk import base
@@ -74,9 +74,22 @@ def settles(turn: Turn, text: str) -> bool:
     return is_gone(text) and _open_remark(turn) is not None
 
 
+def tells_of_a_step(turn: Turn, text: str) -> bool:
+    """Whether "moved left, now it's gone" is of a thing in the frame, as its edges are looked at.
+
+    Args:
+        turn: the answer under construction.
+        text: in English or glossed.
+    """
+    question = repeat.standing(turn)
+    asked = question is not None and question.name in _SETTLED
+    return is_moved_out(text, looked_at=asked or _open_remark(turn) is not None)
+
+
 def _open_remark(turn: Turn) -> str | None:
     """The check whose remedy was said, and not yet done."""
-    checks = turn.walk.checks
+    walk = turn.context.conversation.walk
+    checks = {} if walk is None else walk.checks
     return next((name for name in ("sides", "top") if (name, checks.get(name)) in _REMARKS), None)
 
 
