@@ -14,9 +14,11 @@ from bot.dialogue.reading.settings import ISO_MARKS
 from bot.dialogue.reading.stops import exact_thirds
 from bot.dialogue.reading.unit_words import METRES
 
+#: "I moved", between a distance and a better one.
+_I_MOVED: Final = r"(?:and |but )?(?:i |we )?(?:moved|stepped|walked|shifted)[a-z ]{0,12}[,;. -]+"
 #: "i mean", "no, wait": nothing but these between two numbers.
 _PUT_RIGHT: Final = re.compile(
-    rf"[a-z ]{{0,12}}[,;. -]*(?:\b(?:{BACK}|{BETTER_KNOWN})\b[,;. -]*)+"
+    rf"[a-z ]{{0,12}}[,;. -]*(?:{_I_MOVED})?(?:\b(?:{BACK}|{BETTER_KNOWN})\b[,;. -]*)+"
     r"(?:(?:it's|its|it is|that's|is|about) )*"
 )
 #: "Was at iso 800 before, i'm on 200 now".
