@@ -23,8 +23,10 @@ class AnswerDraft:
         self._keeps_why = False
 
     def say(self, role: Role, key: str, **values: str) -> None:
-        """Add a part to the answer."""
-        self.parts.append(Part(role, key, values))
+        """Add a part to the answer, once: a question and a fact may both lead to it."""
+        part = Part(role, key, values)
+        if part not in self.parts:
+            self.parts.append(part)
 
     def say_or_keep(self, role: Role, key: str, **values: str) -> None:
         """Add a part where nothing else has to go for it; else keep it for `why`."""

@@ -85,10 +85,10 @@ def test_the_top_in_other_languages(language: str, text: str, told: dict[str, st
         ("de", ("Laub", "Blätter oben"), None),
         ("de", ("Laub", "An der rechten Seite hängt ein Ast rein"), "twig"),
         ("de", ("Laub", "da schaut so ein Ast von rechts rein"), "twig"),
-        ("de", ("Laub", "links ragt ein zweig rein", "hab mich etwas nach links gestellt, jetzt"
-                " ist er weg"), "clean"),
-        ("de", ("Laub", "links ragt ein zweig rein", "zweig ist jetzt weg ich bin einen halben"
-                " schritt rüber"), "clean"),
+        ("de", ("Laub", "links ragt ein zweig rein", "hab mich nach links gestellt, jetzt ist er weg"),
+         "clean"),
+        ("de", ("Laub", "links ragt ein zweig rein", "zweig ist jetzt weg ich bin einen halben schritt rüber"),
+         "clean"),
         ("de", ("Laub", "die Seiten sind frei"), "clean"),
         ("es", ("hojas", "hojas arriba"), None),
         ("es", ("hojas", "a la derecha se me mete una rama"), "twig"),
@@ -112,8 +112,15 @@ def test_the_sides_in_other_languages(
     assert conversation.walk.checks.get("sides") == sides
 
 
-@pytest.mark.parametrize("text", ["jetzt ist er weg", "mein Bruder ist jetzt weg",
-                                  "now he is gone", "ich bin rüber, jetzt ist mein Freund weg"])  # fmt: skip
+@pytest.mark.parametrize(
+    "text",
+    [
+        "jetzt ist er weg",
+        "mein Bruder ist jetzt weg",
+        "now he is gone",
+        "ich bin rüber, jetzt ist mein Freund weg",
+    ],
+)
 def test_somebody_who_is_gone_is_no_twig(text: str) -> None:
     """Looking at the frame's edges, too, somebody may be missing."""
     player = Player()

@@ -25,7 +25,8 @@ _ENGLISH: Final = """
     fuss storm thunder rain sky passed over stopped linn everything calm worry worries helping kind
     heater sorted anymore more any plaster bandage easily himself herself themselves laughing
     glove gloves hat hats mittens on just bruise bruises bruised scratch scratches scratched graze
-    students pupils participants nice hug hugs proper safely soundly crew team class high higher ground out but no nothing nobody
+    nice hug hugs proper safely soundly crew team class high higher ground out but no nothing nobody
+    students pupils participants
 """
 _GERMAN: Final = """
     und so sehr jetzt nun wieder alle alles beide wir ich du er sie es uns ihn ihm ihr mir mich dir

@@ -17,6 +17,17 @@ _NAMED: Final = (
     ),
     ("pack", r"\bpack(?:ing)? list\b"),
     (
+        "keep_few",
+        r"\bhow many (?:\w+ ){0,3}?(?:(?:do|should|shall|must|can) )?(?:i|we) (?:\w+ )?keep\b",
+    ),
+    (
+        "head_count",
+        (
+            r"\bhow often (?:do|should|shall|must) (?:i|we) (?:\w+ ){0,4}?(?:meet|gather|count"
+            r"|check|call|assemble|see (?:them|each other))\b"
+        ),
+    ),
+    (
         "tell_home",
         r"\bnote (?:for )?(?:home\b|(?:for )?my \w+|for the one)|\bleav\w+ (?:a|the) note\b",
     ),

@@ -122,8 +122,8 @@ def edges_told(text: str, asked: str = "") -> dict[str, str]:
 
 #: A step aside: nothing but what was done so that a thing goes out of the frame.
 _STEP: Final = re.compile(
-    r"\b(?:ok(?:ay)?|so|well)?[ ,]*(?:i )?(?:moved|stepped|shifted)(?: (?:a|bit|little|half|step|over"
-    r"|aside|to|the|left|right|back|down|lower))+(?=$|[ ,.;!])[ ,.;]*(?:and )?"
+    r"\b(?:ok(?:ay)?|so|well)?[ ,]*(?:i )?(?:moved|stepped|shifted)(?: (?:a|bit|little|half|step"
+    r"|over|aside|to|the|left|right|back|down|lower))+(?=$|[ ,.;!])[ ,.;]*(?:and )?"
 )
 
 

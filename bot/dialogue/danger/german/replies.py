@@ -43,7 +43,7 @@ REPLIES: Final[Mapping[str, tuple[str, ...]]] = {
             r"|forstweg|wanderweg|strasse|parkplatz|auto|hutte|wiese)\b"
         ),
         r"\bkeine gefahr\b",
-        r"\b(?:(?:niemand|keiner) fehlt|(?:es )?fehlt (?:niemand|keiner)|keinem fehlt (?:et)?was)\b",
+        r"\b(?:(?:niemand|keiner) fehlt|fehlt (?:niemand|keiner)|keinem fehlt (?:et)?was)\b",
         (
             r"\b(?:alle(?: (?:zwei|drei|vier|funf|sechs|sieben|acht|neun|zehn|\d+))?"
             r"(?: (?:sind|wieder|jetzt|schon))* (?:da|hier|beisammen|beieinander)"

@@ -134,6 +134,8 @@ TOPICS: Final[Mapping[str, Answer]] = {
     "drone": plainly("asked.drone"),
     "raw_means": plainly("asked.raw_means"),
     "exercise": plainly("asked.exercise"),
+    "keep_few": plainly("asked.keep_few"),
+    "head_count": plainly("asked.head_count"),
     "group_review": trip_answers.say_group_review,
     "after_rain": plainly("asked.after_rain"),
     "polariser": filter_answers.say_polariser,
