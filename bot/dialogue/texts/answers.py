@@ -222,4 +222,15 @@ ANSWERS: Final[dict[str, str]] = {
         "Rising, brown, twigs and leaves on it, a new roar, thunder upstream: up and out at once. "
         "Mark a stone at the edge, look every 15 min."
     ),
+    # One per idea, at most three of a fall; days cure the bias of what was hard to get (common
+    # practice).
+    "asked.keep_few": (
+        "One per idea, at most three of a fall. Sort out the soft and shaken today; choose among "
+        "the rest after a few days, on a large screen."
+    ),
+    # Every 45 to 60 min; late by 10 and by 15 min (common practice, the minutes are an own rule).
+    "asked.head_count": (
+        "Every 45 to 60 min at one dry place that all can see: count aloud, by name. 10 min late: "
+        "the buddy asks; 15: the leader looks, the others stay together."
+    ),
 }

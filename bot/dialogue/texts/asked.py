@@ -153,6 +153,16 @@ ASKED: Final[dict[str, str]] = {
         "Better one to three days after rain: then it has cleared, and rock is still dark. Brown "
         "or rising water: stay away. Gauge and land manager say how it stands."
     ),
+    # Usual tasks of workshops (common practice).
+    "asked.exercise": (
+        "All from dry ground, half an hour: the same frame at 1/15, 1/8, 1/4, 1/2 and 1 s; one "
+        "with clean borders and no sky; phones: borders. From the railing it works, too."
+    ),
+    # Intent half a minute, silence, what holds, what pulls away, one technical, next time.
+    "asked.group_review": (
+        "About 4 min a picture: intent, a look in silence, three things that hold, one change, one "
+        "technical, next time. {number} pictures: {minutes} min."
+    ),
     # Many parks forbid them; elsewhere rules differ (common practice).
     "asked.drone": "Ask the land manager: many parks forbid drones, and none flies over people.",
     "asked.permit": "Ask the land manager; workshops usually need a permit.",
