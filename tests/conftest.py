@@ -39,10 +39,28 @@ _LONGEST: Final = (
     "tests/core/test_frame_hostile.py",
     "tests/runtime/test_kills.py",
     "tests/backup/",
+    "tests/dialogue/test_danger",
     "tests/dialogue/test_reading",
     "tests/dialogue/test_message_rules.py",
     "tests/runtime/",
     "tests/core/",
+)
+
+#: What sends thousands of messages or whole frames through branches that other tests enter, too.
+#: To watch each line of it would take as long again.
+_UNWATCHED: Final = (
+    "tests/dialogue/test_danger.py",
+    "tests/dialogue/test_danger_meaning.py",
+    "tests/dialogue/test_danger_sense.py",
+    "tests/dialogue/test_meaning_sense.py",
+    "tests/dialogue/test_message_rules.py",
+    "tests/dialogue/test_reading_corpus.py",
+    "tests/dialogue/test_reading_examples.py",
+    "tests/dialogue/test_reading_laws.py",
+    "tests/dialogue/test_texts.py",
+    "tests/figures/",
+    "tests/hostile/",
+    "tests/runtime/test_kills.py",
 )
 
 settings.register_profile("same", deadline=None, derandomize=True)
@@ -51,8 +69,11 @@ settings.load_profile(os.environ.get("HYPOTHESIS_PROFILE", "same"))
 
 
 def pytest_collection_modifyitems(items: list[pytest.Item]) -> None:
-    """Long files first; else all stay in their order."""
+    """Long files first, else all in their order; the many messages without coverage."""
     items.sort(key=_place)
+    for item in items:
+        if item.nodeid.startswith(_UNWATCHED):
+            item.add_marker(pytest.mark.no_cover)
 
 
 def _place(item: pytest.Item) -> int:

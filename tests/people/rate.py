@@ -9,7 +9,9 @@ from typing import Final, Literal, TypeAlias, TypeVar, get_args
 
 #: Line numbers of people's files count from 1: odd lines are only reported, rules may be written
 #: on even ones. Of blind files all lines are only reported.
-Half: TypeAlias = Literal["odd", "even", "strangers", "newcomers", "visitors", "aside", "plain"]
+Half: TypeAlias = Literal[
+    "odd", "even", "strangers", "newcomers", "visitors", "aside", "plain", "outings"
+]
 HALVES: Final[tuple[Half, ...]] = get_args(Half)
 _CORPUS: Final = Path(__file__).parents[1] / "dialogue" / "corpus"
 PEOPLE: Final = _CORPUS / "people"
@@ -20,6 +22,7 @@ BLIND: Final[Mapping[Half, Path]] = {
     "visitors": _CORPUS / "visitors",
     "aside": _CORPUS / "aside",
     "plain": _CORPUS / "plain",
+    "outings": _CORPUS / "outings",
 }
 
 _Line = TypeVar("_Line")

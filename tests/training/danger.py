@@ -46,6 +46,7 @@ _MADE: Final = (
     "hikers_",
     "gloves_",
     "everyday_",
+    "daily_",
 )
 #: Questions about dangers: neither harmless talk nor danger.
 _BETWEEN: Final = frozenset({"Q26", "Q27", "M20", "M21"})
