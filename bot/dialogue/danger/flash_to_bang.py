@@ -2,26 +2,11 @@
 
 from __future__ import annotations
 
-import re
 from typing import Final
 
 from bot.dialogue.danger.folding import folded
+from bot.dialogue.danger.thunder_words import FLASH_AND_BANG, FLASH_OR_BANG, SECONDS, SUPPOSED
 
-_FLASH: Final = r"(?:flash|lightning|bolt|blitz\w*|relampago\w*|rayo\w*)"
-_BANG: Final = r"(?:thunder\w*|bang|boom|rumble|donner\w*|knall\w*|trueno\w*|estruendo)"
-_BOTH: Final = re.compile(rf"\b{_FLASH}\b.*\b{_BANG}\b|\b{_BANG}\b.*\b{_FLASH}\b")
-#: Behind a storm that was told of either word will do.
-_EITHER: Final = re.compile(rf"\b(?:{_FLASH}|{_BANG})\b")
-_SECONDS: Final = re.compile(
-    r"(?<![\d/])(\d{1,3}(?:[.,]\d)?) ?(?:s|secs?|seconds?|sek\w*|sec|segundos?|segs?)\b"
-)
-#: No storm of now: supposed, or of another day.
-_SUPPOSED: Final = re.compile(
-    r"^(?:(?:and|so|what|but|y|und|aber) )*(?:if|when|wenn|falls|si|cuando)\b"
-    r"|\b(?:whenever|suppose|yesterday|last (?:\w+ )?(?:night|week|month|year|time|summer)"
-    r"|generally|in general|gestern|letzte\w*|angenommen|allgemein|ayer"
-    r"|supon\w*|en general)\b"
-)
 #: Nobody counts longer, and thunder is not heard from so far (own rule) [s].
 _LONGEST_S: Final = 120.0
 
@@ -34,8 +19,8 @@ def flash_to_bang_s(text: str, *, storm_told: bool = False) -> float | None:
         storm_told: whether a storm was told of before; then one of the two words is enough.
     """
     said = folded(text)
-    named = _EITHER if storm_told else _BOTH
-    found = _SECONDS.search(said) if named.search(said) else None
+    named = FLASH_OR_BANG if storm_told else FLASH_AND_BANG
+    found = SECONDS.search(said) if named.search(said) else None
     if found is None:
         return None
     seconds = float(found[1].replace(",", "."))
@@ -58,4 +43,4 @@ def is_storm_supposed(text: str) -> bool:
 
 def is_supposed(text: str) -> bool:
     """Whether a message only supposes what it tells, or tells of another day."""
-    return _SUPPOSED.search(folded(text)) is not None
+    return SUPPOSED.search(folded(text)) is not None

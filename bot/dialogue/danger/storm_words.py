@@ -2,20 +2,8 @@
 
 from __future__ import annotations
 
-import re
-from typing import Final
-
 from bot.dialogue.danger.folding import folded
-
-_NAMES: Final = (
-    r"thunder\w*|lightning|storms?|stormy|\w*gewitter\w*|blitz und donner|unwetter\w*"
-    r"|tormentas?|truenos?|tronadas?"
-)
-_NAMED: Final = re.compile(rf"\b(?:{_NAMES})\b")
-#: A flash may be a camera's, and a rumble the water's, while nobody sits in shelter.
-_GOES_ON: Final = re.compile(
-    rf"\b(?:{_NAMES}|rumbl\w*|donner\w*|grummel\w*|grollt?|blitz\w*|truena\w*|relampago\w*|rayos?)\b"
-)
+from bot.dialogue.danger.thunder_words import GOES_ON, NAMED
 
 
 def names_storm(text: str) -> bool:
@@ -24,7 +12,7 @@ def names_storm(text: str) -> bool:
     Args:
         text: as typed, in any of Linn's languages.
     """
-    return _NAMED.search(folded(text)) is not None
+    return NAMED.search(folded(text)) is not None
 
 
 def tells_of_storm(text: str) -> bool:
@@ -33,4 +21,4 @@ def tells_of_storm(text: str) -> bool:
     Args:
         text: as typed, in any of Linn's languages.
     """
-    return _GOES_ON.search(folded(text)) is not None
+    return GOES_ON.search(folded(text)) is not None
