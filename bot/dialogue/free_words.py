@@ -12,13 +12,13 @@ from bot.dialogue.meaning.rests import with_rest
 from bot.dialogue.meaning.said import Said
 from bot.dialogue.reading import read
 from bot.dialogue.replies import says_yes_or_no
-from bot.dialogue.steps.anywhere import access, manner, now, repeat
+from bot.dialogue.steps.anywhere import access, manner, planning, repeat
 from bot.dialogue.steps.asked import asides, by_meaning, questions_asked, what_if, which_cause
 from bot.dialogue.steps.frames import shared
 from bot.dialogue.steps.home import home_words
 from bot.dialogue.steps.telling import corrected, late, look_wished, told
-from bot.dialogue.steps.visits import planning, visit
-from bot.dialogue.steps.walk import composition, liking
+from bot.dialogue.steps.visits import visit
+from bot.dialogue.steps.walk import composition, liking, now
 from bot.dialogue.turn import Turn
 
 #: Who greets and tells a little of themselves is greeted.

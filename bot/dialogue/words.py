@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Callable, Mapping
 from typing import Final
 
-from bot.dialogue import free_words
+from bot.dialogue import commands, free_words
 from bot.dialogue.compose import Role
 from bot.dialogue.events import TextReceived
 from bot.dialogue.facts import Blink, Facts
@@ -15,16 +15,8 @@ from bot.dialogue.reading.command_words import command_of
 from bot.dialogue.reading.foreign import glossed
 from bot.dialogue.reading.frame_words import wished
 from bot.dialogue.replies import chosen, meant, shown
-from bot.dialogue.steps.anywhere import (
-    commands,
-    forget,
-    manner,
-    patience,
-    phone,
-    repeat,
-    resume,
-)
-from bot.dialogue.steps.asked import asides, by_meaning, which_cause
+from bot.dialogue.steps.anywhere import forget, manner, phone, repeat
+from bot.dialogue.steps.asked import asides, by_meaning, group, which_cause
 from bot.dialogue.steps.frames import (
     beside,
     border_said,
@@ -36,15 +28,17 @@ from bot.dialogue.steps.frames import (
 )
 from bot.dialogue.steps.home import at_home, home_words
 from bot.dialogue.steps.safety import closed_place, doubt, emergency, ice
-from bot.dialogue.steps.telling import (
-    group,
-    late,
-    nothing_near,
-    rain_told,
-    told,
-)
+from bot.dialogue.steps.telling import late, nothing_near, rain_told, told
 from bot.dialogue.steps.visits import visit
-from bot.dialogue.steps.walk import composition, highlights, keep, lens, next_frame
+from bot.dialogue.steps.walk import (
+    composition,
+    highlights,
+    keep,
+    lens,
+    next_frame,
+    patience,
+    resume,
+)
 from bot.dialogue.turn import Turn
 from bot.dialogue.walk_state import Question
 

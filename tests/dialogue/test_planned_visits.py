@@ -8,7 +8,7 @@ import pytest
 
 from bot.dialogue.actions import SetTimer
 from bot.dialogue.facts import Facts
-from bot.dialogue.steps.visits import planning
+from bot.dialogue.steps.anywhere import planning
 from bot.dialogue.trip import Trip
 from bot.dialogue.turn import Turn
 from bot.dialogue.way_out import way_of

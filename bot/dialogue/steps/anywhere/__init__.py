@@ -1,1 +1,1 @@
-"""What holds at every step: command words, manners, limits, and questions put once more."""
+"""What holds at every step: manners, limits, when it was heard, questions put once more."""

@@ -6,7 +6,7 @@ from typing import Final
 
 from bot.dialogue.compose import Role
 from bot.dialogue.questions import QUESTIONS, in_units
-from bot.dialogue.steps.visits import planning
+from bot.dialogue.steps.anywhere import planning
 from bot.dialogue.turn import Turn
 from bot.dialogue.walk_state import Question
 

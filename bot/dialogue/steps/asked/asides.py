@@ -12,8 +12,7 @@ from bot.dialogue.meaning.asides import Aside, aside_of, took_off
 from bot.dialogue.questions import Asked
 from bot.dialogue.reading.phrases import any_of
 from bot.dialogue.states import State, Trigger
-from bot.dialogue.steps.anywhere import repeat
-from bot.dialogue.steps.visits import planning
+from bot.dialogue.steps.anywhere import planning, repeat
 from bot.dialogue.steps.walk import highlights, keep, liking
 from bot.dialogue.turn import Turn
 from bot.dialogue.walk_state import GivenSettings

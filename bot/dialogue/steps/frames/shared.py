@@ -13,11 +13,11 @@ from bot.dialogue.events import FrameChecked, FrameReceived
 from bot.dialogue.facts import Blink, Facts
 from bot.dialogue.lateness import KnownBy, Standing
 from bot.dialogue.meaning.frame_owner import is_of_the_last, is_theirs, tells_whose
-from bot.dialogue.steps.anywhere import repeat
+from bot.dialogue.steps.anywhere import heard, repeat
 from bot.dialogue.steps.frames import frame_time, measuring, raw_said, reviewing, views
 from bot.dialogue.steps.frames.judged import judge
 from bot.dialogue.steps.home import at_home
-from bot.dialogue.steps.telling import heard, late
+from bot.dialogue.steps.telling import late
 from bot.dialogue.steps.walk import arrive, highlights, light_named
 from bot.dialogue.texts import frames
 from bot.dialogue.turn import Turn

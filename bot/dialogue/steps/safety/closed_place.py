@@ -15,11 +15,11 @@ from bot.dialogue.meaning.topics import topic_of
 from bot.dialogue.questions import QUESTIONS
 from bot.dialogue.reading import number_answer, read
 from bot.dialogue.replies import chosen
-from bot.dialogue.steps.anywhere import manner
+from bot.dialogue.steps.anywhere import heard, manner
 from bot.dialogue.steps.asked.questions_asked import topic_asked
 from bot.dialogue.steps.asked.topic_answers import TOPICS
 from bot.dialogue.steps.safety import emergency
-from bot.dialogue.steps.telling import heard, told
+from bot.dialogue.steps.telling import told
 from bot.dialogue.steps.visits import visit
 from bot.dialogue.turn import Turn
 

@@ -17,9 +17,8 @@ from bot.dialogue.danger.whereabouts import tells_of_being_there, tells_of_outsi
 from bot.dialogue.events import PlaceReceived
 from bot.dialogue.lateness import CLOCKS_DIFFER
 from bot.dialogue.meaning.visit_words import speaks_of_day_to_come, wishes_for_day_to_come
-from bot.dialogue.steps.anywhere import repeat
+from bot.dialogue.steps.anywhere import planning, repeat
 from bot.dialogue.steps.safety import numbers, safe_picture, storm_distance
-from bot.dialogue.steps.visits import planning
 from bot.dialogue.texts import TEXTS, measures
 from bot.dialogue.turn import Turn
 from bot.dialogue.walk_state import Question

@@ -12,9 +12,8 @@ from bot.dialogue.reading import read
 from bot.dialogue.reading.cold_numbers import without_degrees
 from bot.dialogue.reading.foreign import glossed
 from bot.dialogue.reading.standing import asks_to_stand
-from bot.dialogue.steps.anywhere import manner, repeat
+from bot.dialogue.steps.anywhere import heard, manner, repeat
 from bot.dialogue.steps.safety import cold_told, emergency, storm_distance
-from bot.dialogue.steps.telling import heard
 from bot.dialogue.steps.visits import note_home
 from bot.dialogue.turn import Turn
 

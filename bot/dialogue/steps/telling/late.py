@@ -11,8 +11,8 @@ from bot.dialogue.lateness import KnownBy, Seen, Standing
 from bot.dialogue.slots import KIT_SLOTS
 from bot.dialogue.states import State
 from bot.dialogue.steps.anywhere import repeat
+from bot.dialogue.steps.anywhere.heard import is_queued, standing_of
 from bot.dialogue.steps.frames import reviewing
-from bot.dialogue.steps.telling.heard import is_queued, standing_of
 from bot.dialogue.steps.walk import base
 from bot.dialogue.steps.walk.light_named import named
 from bot.dialogue.texts import late as texts

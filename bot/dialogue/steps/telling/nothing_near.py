@@ -8,8 +8,8 @@ from typing import Final
 from bot.dialogue.compose import Role
 from bot.dialogue.facts import Facts
 from bot.dialogue.reading.phrases import plain
-from bot.dialogue.steps.anywhere import commands, repeat
-from bot.dialogue.steps.walk import composition
+from bot.dialogue.steps.anywhere import repeat
+from bot.dialogue.steps.walk import composition, skip
 from bot.dialogue.texts import TEXTS
 from bot.dialogue.turn import Turn
 
@@ -62,7 +62,7 @@ def hear(turn: Turn, text: str, told: Facts) -> bool:
     if walk is None or told_more:
         return False
     if asked == "nearest" and (_LEFT_OUT.fullmatch(said) or _NONE.fullmatch(said)):
-        commands.run(turn, "skip")
+        skip.tell(turn)
         return True
     none = _NONE.fullmatch(said) and _NEAR.search(said) and turn.facts.nearest_m is None
     if not (none or _LEFT_OUT.fullmatch(said)):

@@ -6,7 +6,7 @@ import re
 from typing import Final
 
 from bot.dialogue.compose import Part, Role
-from bot.dialogue.steps.visits import planning
+from bot.dialogue.steps.anywhere import planning
 from bot.dialogue.turn import Turn
 
 #: Much rain before, or much water now.

@@ -9,7 +9,7 @@ from bot.dialogue.compose import Role
 from bot.dialogue.facts import Facts, Symptom
 from bot.dialogue.questions import in_units
 from bot.dialogue.states import State, Trigger
-from bot.dialogue.steps.anywhere import now, repeat
+from bot.dialogue.steps.anywhere import planning, repeat
 from bot.dialogue.steps.asked import what_if
 from bot.dialogue.steps.telling import (
     corrected,
@@ -20,16 +20,18 @@ from bot.dialogue.steps.telling import (
     water_told,
     wind_told,
 )
-from bot.dialogue.steps.visits import planning, visit
+from bot.dialogue.steps.visits import visit
 from bot.dialogue.steps.walk import (
     adjust,
     ahead,
     arrive,
     base,
+    free_drop,
     highlights,
     lens,
     lens_depth,
     lens_kit,
+    now,
     planned,
 )
 from bot.dialogue.texts import known, known_trip
@@ -98,7 +100,7 @@ def take_in(turn: Turn, facts: Facts, text: str) -> None:
         now.put_question(turn)
         return
     _say_how_read(turn, facts)
-    water_told.say_free_drop(turn)
+    free_drop.say_free_drop(turn)
     complaint = turn.walk.complaint
     if complaint is not None and turn.facts.shutter_s is not None:
         adjust.trouble(turn, complaint.updated(facts))

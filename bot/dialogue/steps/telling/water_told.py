@@ -4,17 +4,11 @@ from __future__ import annotations
 
 from typing import Final
 
-from bot.dialogue import reckoning
-from bot.dialogue.compose import Role
 from bot.dialogue.facts import Facts
 from bot.dialogue.reading.phrases import any_of, exactly
-from bot.dialogue.reckoning import Assumed
 from bot.dialogue.states import State
-from bot.dialogue.texts import measures
+from bot.dialogue.steps.walk.free_drop import OVER_ROCK
 from bot.dialogue.turn import Turn
-
-#: That the water runs over rock is kept with the checks: "told", and "said" once it was answered.
-OVER_ROCK: Final = "over_rock"
 
 _CASCADE: Final = any_of(
     "cascades?",
@@ -75,20 +69,3 @@ def _tells_of_it(turn: Turn, told: Facts, said: str) -> bool:
     """Whether a message that names a cascade says that this water is one: "I burn it" does not."""
     measured = told.fall_height_m is not None or told.distance_m is not None
     return measured or turn.walk.state in {State.ARRIVE, State.LENS} or bool(_IS_ONE.search(said))
-
-
-def say_free_drop(turn: Turn) -> None:
-    """Water that runs over rock is reckoned as if it fell freely: said once, with the speed."""
-    if turn.walk.checks.get(OVER_ROCK) != "told":
-        return
-    found = reckoning.speed_of(turn.facts)
-    if found is None or found[1] != "mean_fall":
-        return
-    turn.change_walk(checks=turn.walk.checks | {OVER_ROCK: "said"})
-    turn.say(Role.CHECK, "water.free_drop", speed=measures.speed(found[0], turn.units))
-
-
-def note_free_drop(turn: Turn, how: str, speed_mps: float, assumed: Assumed) -> None:
-    """The same among the assumptions of settings."""
-    if OVER_ROCK in turn.walk.checks and how == "mean_fall":
-        assumed.note("free_drop", speed_mps=speed_mps)

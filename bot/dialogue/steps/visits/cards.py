@@ -8,10 +8,10 @@ from typing import Final
 from bot.dialogue import reckoning, solving
 from bot.dialogue.actions import CardLine, DrawCard
 from bot.dialogue.compose import Role
-from bot.dialogue.steps.anywhere import repeat
-from bot.dialogue.steps.visits import planning, rough_card
-from bot.dialogue.steps.visits.day_plan import clock_of
+from bot.dialogue.steps.anywhere import planning, repeat
+from bot.dialogue.steps.visits import rough_card
 from bot.dialogue.steps.walk import base_said, keep, light_named
+from bot.dialogue.steps.walk.day_plan import clock_of
 from bot.dialogue.texts import TEXTS, measures
 from bot.dialogue.turn import Turn
 from bot.dialogue.walk_state import GivenSettings

@@ -8,9 +8,9 @@ from typing import Final
 
 from bot.dialogue.compose import Role
 from bot.dialogue.reading.visit import read_visit
-from bot.dialogue.steps.visits import planning
-from bot.dialogue.steps.visits.day_plan import clock_of
+from bot.dialogue.steps.anywhere import planning
 from bot.dialogue.steps.walk.base_said import AFTER_SUNSET
+from bot.dialogue.steps.walk.day_plan import clock_of
 from bot.dialogue.texts import TEXTS, measures
 from bot.dialogue.turn import Turn
 from bot.dialogue.way_out import paced, sun_of, turn_back_of

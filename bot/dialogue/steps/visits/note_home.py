@@ -5,7 +5,8 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 from bot.dialogue.compose import Role
-from bot.dialogue.steps.visits import day_plan, planning
+from bot.dialogue.steps.anywhere import planning
+from bot.dialogue.steps.walk import day_plan
 from bot.dialogue.texts import TEXTS, measures
 from bot.dialogue.turn import Turn
 from bot.dialogue.way_out import turn_back_of, way_of

@@ -8,10 +8,10 @@ from bot.dialogue.compose import Part, Role
 from bot.dialogue.lateness import LOW_LIGHT
 from bot.dialogue.questions import in_units
 from bot.dialogue.slots import KIT_SLOTS
-from bot.dialogue.steps.anywhere import repeat
-from bot.dialogue.steps.visits import planning, rough_card
-from bot.dialogue.steps.visits.day_plan import clock_of, return_times
+from bot.dialogue.steps.anywhere import planning, repeat
+from bot.dialogue.steps.visits import rough_card
 from bot.dialogue.steps.walk import arrive
+from bot.dialogue.steps.walk.day_plan import clock_of, return_times
 from bot.dialogue.texts import known, measures
 from bot.dialogue.turn import Turn
 from bot.dialogue.way_out import sun_of, sunset_of, turn_back_of, way_of, when_of

@@ -12,7 +12,8 @@ from bot.dialogue.meaning.said import Said
 from bot.dialogue.meaning.visit_words import car_in, party_in, place_in
 from bot.dialogue.reading import read
 from bot.dialogue.reading.visit import read_visit, with_pace
-from bot.dialogue.steps.visits import dusk_out, forecasts, note_home, plan, planning, rough_card
+from bot.dialogue.steps.anywhere import planning
+from bot.dialogue.steps.visits import dusk_out, forecasts, note_home, plan, rough_card
 from bot.dialogue.steps.walk import arrive
 from bot.dialogue.trip import Trip
 from bot.dialogue.turn import Turn

@@ -8,7 +8,7 @@ from typing import Final
 from bot.dialogue import reckoning
 from bot.dialogue.aims import aim_of
 from bot.dialogue.compose import Role
-from bot.dialogue.steps.visits import planning
+from bot.dialogue.steps.anywhere import planning
 from bot.dialogue.steps.walk import reasons
 from bot.dialogue.steps.walk.lens_choice import form_of
 from bot.dialogue.steps.walk.lens_kit import lens_names

@@ -13,9 +13,9 @@ from bot.dialogue.facts import Facts, Units
 from bot.dialogue.lateness import CLOCKS_DIFFER
 from bot.dialogue.questions import in_units
 from bot.dialogue.states import Trigger
-from bot.dialogue.steps.visits import day_plan, planning
-from bot.dialogue.steps.visits.day_plan import clock_of
-from bot.dialogue.steps.walk import lens
+from bot.dialogue.steps.anywhere import planning
+from bot.dialogue.steps.walk import day_plan, lens
+from bot.dialogue.steps.walk.day_plan import clock_of
 from bot.dialogue.texts import measures
 from bot.dialogue.turn import Turn
 from bot.dialogue.way_out import sunset_of, turn_back_of, way_of, when_of

@@ -12,8 +12,7 @@ from bot.dialogue.flowing import Flowing
 from bot.dialogue.reckoning import Assumed
 from bot.dialogue.solving import Solved
 from bot.dialogue.states import State, Trigger
-from bot.dialogue.steps.telling import water_told
-from bot.dialogue.steps.walk import base_said, liking, reasons
+from bot.dialogue.steps.walk import base_said, free_drop, liking, reasons
 from bot.dialogue.turn import Turn
 from bot.dialogue.walk_state import GivenSettings
 from core.camera import POLARISER_STOPS, Camera
@@ -37,7 +36,7 @@ def give(turn: Turn) -> None:
     focal_mm = _focal_mm(facts, camera, assumed)
     depth = reckoning.depth_of(facts, focal_mm, assumed)
     flow = reckoning.flowing_or_usual(facts, focal_mm, assumed)
-    water_told.note_free_drop(turn, flow.how, flow.speed_mps, assumed)
+    free_drop.note_free_drop(turn, flow.how, flow.speed_mps, assumed)
     wanted = _wanted(turn, depth, flow, camera)
     solved = _fit_to_light(turn, wanted)
     lit = base_said.lit_of(solved)

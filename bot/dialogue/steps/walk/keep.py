@@ -10,8 +10,7 @@ from bot.dialogue.compose import Role
 from bot.dialogue.solving import settings_text
 from bot.dialogue.states import State, Trigger
 from bot.dialogue.steps.frames import look_said, my_look
-from bot.dialogue.steps.telling import water_told
-from bot.dialogue.steps.walk import base_said, composition
+from bot.dialogue.steps.walk import base_said, composition, free_drop
 from bot.dialogue.steps.walk.taken import take_settings
 from bot.dialogue.texts import measures
 from bot.dialogue.turn import Turn
@@ -37,7 +36,7 @@ _RUNGS: Final = (-2, -1, 0, 1, 2)
 
 #: Answers that hold for the next frame too: which lens is on, and that the fall was not measured.
 _STAYING: Final = frozenset(
-    {"focal", "lens", "geometry", water_told.OVER_ROCK}
+    {"focal", "lens", "geometry", free_drop.OVER_ROCK}
     | {"together.offer", "drawn.offer", *look_said.DOUBTS}
 )
 

@@ -9,8 +9,7 @@ from bot.dialogue.compose import Role
 from bot.dialogue.facts import Facts
 from bot.dialogue.questions import in_units
 from bot.dialogue.states import State, Trigger
-from bot.dialogue.steps.anywhere import repeat
-from bot.dialogue.steps.visits import planning
+from bot.dialogue.steps.anywhere import planning, repeat
 from bot.dialogue.steps.walk import lens_choice
 from bot.dialogue.turn import Turn
 

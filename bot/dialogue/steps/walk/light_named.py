@@ -7,7 +7,7 @@ from typing import Final
 
 from bot.dialogue.compose import Role
 from bot.dialogue.lateness import KnownBy, Seen, Standing, light_holds
-from bot.dialogue.steps.telling.heard import is_queued, standing_of
+from bot.dialogue.steps.anywhere.heard import is_queued, standing_of
 from bot.dialogue.texts import late as texts
 from bot.dialogue.texts import measures
 from bot.dialogue.turn import Turn

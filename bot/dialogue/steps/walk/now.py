@@ -8,8 +8,7 @@ from bot.dialogue import solving
 from bot.dialogue.compose import Role
 from bot.dialogue.meaning.arrival import is_arrival
 from bot.dialogue.states import State
-from bot.dialogue.steps.anywhere import repeat
-from bot.dialogue.steps.visits import planning
+from bot.dialogue.steps.anywhere import planning, repeat
 from bot.dialogue.steps.walk import arrive, composition, lens
 from bot.dialogue.turn import Turn
 

@@ -8,16 +8,14 @@ from typing import Final
 from bot.dialogue import solving
 from bot.dialogue.compose import Role
 from bot.dialogue.facts import Units
-from bot.dialogue.questions import QUESTIONS
 from bot.dialogue.slots import KIT_SLOTS
-from bot.dialogue.states import State, Trigger
-from bot.dialogue.steps.anywhere import forget, manner, my_data, now, repeat
+from bot.dialogue.steps.anywhere import forget, manner, my_data, planning, repeat
 from bot.dialogue.steps.asked import explained, why
 from bot.dialogue.steps.frames import measuring, my_look
 from bot.dialogue.steps.safety import emergency
-from bot.dialogue.steps.visits import cards, plan, planning
-from bot.dialogue.steps.visits.day_plan import clock_of
-from bot.dialogue.steps.walk import arrive, base, composition, keep, lens
+from bot.dialogue.steps.visits import cards, plan
+from bot.dialogue.steps.walk import arrive, keep, now, skip
+from bot.dialogue.steps.walk.day_plan import clock_of
 from bot.dialogue.texts import TEXTS, known, known_trip
 from bot.dialogue.turn import Turn
 from bot.dialogue.way_out import turn_back_of
@@ -68,66 +66,6 @@ def _back(turn: Turn) -> None:
         return
     turn.say(Role.SETTINGS, "back.done")
     repeat.put_again(turn, whole=True)
-
-
-def _skip(turn: Turn) -> None:
-    if not planning.skips(turn):
-        _skip_at_the_water(turn)
-
-
-def _skip_at_the_water(turn: Turn) -> None:
-    if _passes_over(turn):
-        repeat.put_again(turn, whole=True)
-        return
-    question = repeat.standing(turn)
-    if question is None:
-        turn.say(Role.SETTINGS, "skip.nothing")
-        return
-    turn.remember_for_back()
-    name = question.name.removesuffix("_feet")
-    if name in {"top", "sides", "anchor"}:
-        composition.skip(turn, name)
-    elif name == "leaves":
-        keep.answer_leaves(turn, "no")
-    elif name in _MEASURED:
-        turn.change_walk(checks=turn.walk.checks | {"geometry": "skipped"})
-        lens.go_on(turn)
-    elif name in {"settings", "seen", "blink", "blink_again", "phone_again"}:
-        _skip_frame(turn, name)
-    elif turn.walk.state in {State.LENS, State.ARRIVE} and name not in _NEEDED:
-        lens.go_on(turn)
-    else:
-        turn.say(Role.SETTINGS, "skip.needed")
-        repeat.put_again(turn, whole=True)
-
-
-def _skip_frame(turn: Turn, name: str) -> None:
-    """What was asked about a frame is left out: the walk goes on where it stood."""
-    turn.change_walk(complaint=None)
-    state = turn.walk.state
-    if name != "settings" and turn.walk.given is not None:
-        turn.be_in(State.HIGHLIGHTS, Trigger.NEW_FRAME)
-        keep.reached(turn)
-    elif state in {State.ARRIVE, State.LENS}:
-        turn.say(Role.SETTINGS, "skip.no_settings")
-        lens.go_on(turn)
-    elif state is State.COMPOSITION:
-        turn.say(Role.SETTINGS, "skip.no_settings")
-        composition.go_on(turn)
-    else:
-        base.give(turn)
-
-
-#: Questions about the fall; who skips one frames by eye, with the usual case assumed.
-_MEASURED: Final = frozenset({"geometry", "stream", "height", "distance"})
-#: Questions without whose answer the walk cannot go on.
-_NEEDED: Final = frozenset({"section", "too_near", "other_lens"})
-
-
-def _passes_over(turn: Turn) -> bool:
-    """Whether an interruption's question stands open, which `skip` drops."""
-    question = turn.context.conversation.question
-    return question is not None and QUESTIONS[question.name].passing
 
 
 def _where(turn: Turn) -> None:
@@ -248,7 +186,7 @@ def _hello(turn: Turn) -> None:
 _COMMANDS: Final[Mapping[str, Callable[[Turn], None]]] = {
     "start": _start,
     "back": _back,
-    "skip": _skip,
+    "skip": skip.tell,
     "now": now.tell,
     "unclear": explained.tell,
     "why": why.tell,
