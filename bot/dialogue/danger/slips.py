@@ -1,5 +1,9 @@
 """Words that nobody knows, read as the known word that is one slip of the thumb away."""
 
+# Not as `reading` mends: there a wrong word costs more than an unread one, so that only a list of
+# words which decide a fact is mended to; here a missed danger costs more, so that each word is that
+# dangers were ever told in, the likeliest by key and by how often it is used.
+
 from __future__ import annotations
 
 import re

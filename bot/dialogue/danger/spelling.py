@@ -4,11 +4,11 @@ from __future__ import annotations
 
 import re
 import unicodedata
-from collections.abc import Iterator, Mapping
+from collections.abc import Mapping
 from typing import Final
 
-#: Longer messages are cut (own rule: four times what is read for facts).
-LONGEST_TEXT: Final = 8000
+from bot.dialogue.danger.folding import LONGEST_TEXT
+from bot.dialogue.one_letter import cuts
 
 _SIGNS: Final = str.maketrans(dict.fromkeys("‘’‚‛′`´ʹʼ", "'") | dict.fromkeys("‐‑‒–—−_/", " "))
 _STOP: Final = re.compile(r"[.!?]+(?!\d)|[;:\r\n()]+|\.{2,}")
@@ -125,7 +125,8 @@ _PHRASES: Final = tuple(
     )
 )
 
-#: Words that the rules hang on; a slip of one letter is mended to them.
+#: Words that the rules hang on; a slip of one letter is mended to them. A list of its own, since
+#: the networks were trained on what these rules find: another way of mending needs them anew.
 KEY_WORDS: Final = (
     *("thunder", "thunderstorm", "lightning", "rumbling", "shivering", "hypothermia", "freezing"),
     *("unconscious", "bleeding", "breathing", "broken", "ankle", "twisted", "sprained", "injured"),
@@ -166,15 +167,8 @@ _REAL_WORDS: Final = frozenset(
 )
 
 
-def _shortened(word: str) -> Iterator[str]:
-    """The word itself, and the word without each of its letters in turn."""
-    yield word
-    for place in range(len(word)):
-        yield word[:place] + word[place + 1 :]
-
-
 _MENDED: Final[Mapping[str, str]] = {
-    short: word for word in KEY_WORDS for short in _shortened(word) if len(short) >= 4
+    short: word for word in KEY_WORDS for short in cuts(word) if len(short) >= 4
 }
 
 
@@ -182,7 +176,7 @@ def _mend(word: str) -> str:
     """The key word that is one slip away: a letter too few, too many, wrong, or two swapped."""
     if len(word) < 4 or word in _REAL_WORDS or not word.isalpha():
         return word
-    for short in _shortened(word):
+    for short in cuts(word):
         key = _MENDED.get(short)
         if key is not None and key[0] == word[0]:
             return key

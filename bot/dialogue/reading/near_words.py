@@ -5,13 +5,10 @@ from __future__ import annotations
 from collections.abc import Collection, Mapping
 from typing import Final
 
+from bot.dialogue.one_letter import cuts
+
 #: Shorter words are found by two letters in the other order, or one held too long, alone.
 _SHORTEST: Final = 5
-
-
-def _cuts(word: str) -> set[str]:
-    """The word and what is left of it without one of its letters."""
-    return {word} | {word[:at] + word[at + 1 :] for at in range(len(word))}
 
 
 def _is_turned(token: str, word: str) -> bool:
@@ -33,19 +30,25 @@ class NearWords:
 
     Args:
         words: that are known, in lower case; of two that are as near the earlier one is taken.
+        others: words of their own that are one letter off from them, and stay what they are.
     """
 
-    def __init__(self, words: Collection[str]) -> None:
-        cuts: dict[str, tuple[str, ...]] = {}
+    def __init__(self, words: Collection[str], others: Collection[str]) -> None:
+        found: dict[str, tuple[str, ...]] = {}
         for word in words:
-            for cut in _cuts(word):
-                cuts[cut] = (*cuts.get(cut, ()), word)
-        self._cuts: Final[Mapping[str, tuple[str, ...]]] = cuts
+            for cut in dict.fromkeys(cuts(word)):
+                found[cut] = (*found.get(cut, ()), word)
+        self._cuts: Final[Mapping[str, tuple[str, ...]]] = found
         self._places: Final[Mapping[str, int]] = {word: at for at, word in enumerate(words)}
+        self.others: Final = frozenset(others)
+
+    def knows(self, token: str) -> bool:
+        """Whether a token is a word already."""
+        return token in self._places or token in self.others
 
     def of(self, token: str) -> str:
-        """The known word with the same first letter, or the token itself."""
-        near = {word for cut in _cuts(token) for word in self._cuts.get(cut, ())}
+        """The word with the same first letter that is nearest, or the token itself."""
+        near = {word for cut in cuts(token) for word in self._cuts.get(cut, ())}
         ranked = [
             (self._how(token, word), self._places[word], word)
             for word in near

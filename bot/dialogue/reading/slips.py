@@ -105,18 +105,14 @@ def _lines(name: str) -> tuple[str, ...]:
 
 #: Words that decide what is read, the one that decides most first; and words of their own that are
 #: one letter off from them (from lists of frequent words of the three languages).
-_WORDS: Final = _lines("mended_words")
-_OTHERS: Final = _lines("other_words")
-_KNOWN: Final = frozenset(_WORDS) | frozenset(_OTHERS)
-_NEAR: Final = NearWords(_WORDS)
+_NEAR: Final = NearWords(_lines("mended_words"), _lines("other_words"))
 _TOKEN: Final = re.compile(r"(?<![a-z'])[a-z]{4,15}(?![a-z'])")
 
 
 def _mended(match: re.Match[str]) -> str:
     token = match.group()
-    if token in _KNOWN or token.removesuffix("s") in _KNOWN:
-        return token
-    return _NEAR.of(token)
+    known = _NEAR.knows(token) or _NEAR.knows(token.removesuffix("s"))
+    return token if known else _NEAR.of(token)
 
 
 def mend_slips(text: str) -> str:

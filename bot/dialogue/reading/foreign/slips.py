@@ -41,7 +41,7 @@ _OTHERS: Final = frozenset(
 _TOKEN: Final = re.compile(r"[^\W\d_]{6,18}")
 
 
-_NEAR: Final = {language: NearWords(words) for language, words in _WORDS.items()}
+_NEAR: Final = {language: NearWords(words, _OTHERS) for language, words in _WORDS.items()}
 
 
 def mended(text: str, language: str) -> str:
@@ -55,8 +55,6 @@ def mended(text: str, language: str) -> str:
 
     def whole(match: re.Match[str]) -> str:
         token = match.group()
-        if token in words or token in _OTHERS or token[:-1] in words:
-            return token
-        return near.of(token)
+        return token if near.knows(token) or token[:-1] in words else near.of(token)
 
     return _TOKEN.sub(whole, text)
