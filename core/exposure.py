@@ -10,7 +10,7 @@ import numpy as np
 from numpy.typing import ArrayLike
 
 from core.domain import FloatArray, between, positive
-from core.series import Dial, f_number_label, iso_label, shutter_label
+from core.series import SAME_STOPS, Dial, f_number_label, iso_label, shutter_label
 
 #: Range of exposure values in which the formulas are used (own rule: starlight is about -7,
 #: nothing on land exceeds 20).
@@ -202,3 +202,13 @@ def bracket(contrast_stops: float, held_stops: float, step: float = 2.0) -> tupl
     missing_each_side = max(contrast_stops - held_stops, 0.0) / 2
     steps = math.ceil(missing_each_side / step - 1e-9)
     return tuple(step * place for place in range(-steps, steps + 1))
+
+
+def same_stops(one: float, other: float) -> bool:
+    """Whether two times, or two speeds, are the same to a dial and to the eye.
+
+    Args:
+        one: time [s] or ISO, above 0.
+        other: the same of another frame.
+    """
+    return abs(math.log2(one / other)) <= SAME_STOPS

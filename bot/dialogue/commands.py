@@ -11,7 +11,8 @@ from bot.dialogue.facts import Units
 from bot.dialogue.slots import KIT_SLOTS
 from bot.dialogue.steps.anywhere import forget, manner, my_data, planning, repeat
 from bot.dialogue.steps.asked import explained, why
-from bot.dialogue.steps.frames import measuring, my_look
+from bot.dialogue.steps.frames import measuring
+from bot.dialogue.steps.home import my_look
 from bot.dialogue.steps.safety import emergency
 from bot.dialogue.steps.visits import cards, plan
 from bot.dialogue.steps.walk import arrive, keep, now, skip

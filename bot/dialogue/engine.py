@@ -29,7 +29,7 @@ from bot.dialogue.own_words import is_own
 from bot.dialogue.reading import number_answer
 from bot.dialogue.reading.foreign import glossed
 from bot.dialogue.steps.anywhere import heard, limits, manner, repeat
-from bot.dialogue.steps.frames import measured, shared
+from bot.dialogue.steps.incoming import measured, shared
 from bot.dialogue.steps.safety import all_safe, closed_place, doubt, emergency, precaution
 from bot.dialogue.steps.walk import arrive, composition, light_named
 from bot.dialogue.texts import domain_key, domain_values, speaking

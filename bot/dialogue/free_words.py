@@ -14,8 +14,8 @@ from bot.dialogue.reading import read
 from bot.dialogue.replies import says_yes_or_no
 from bot.dialogue.steps.anywhere import access, manner, planning, repeat
 from bot.dialogue.steps.asked import asides, by_meaning, questions_asked, what_if, which_cause
-from bot.dialogue.steps.frames import shared
 from bot.dialogue.steps.home import home_words
+from bot.dialogue.steps.incoming import shared
 from bot.dialogue.steps.telling import corrected, late, look_wished, told
 from bot.dialogue.steps.visits import visit
 from bot.dialogue.steps.walk import composition, liking, now

@@ -17,16 +17,9 @@ from bot.dialogue.reading.frame_words import wished
 from bot.dialogue.replies import chosen, meant, shown
 from bot.dialogue.steps.anywhere import forget, manner, phone, repeat
 from bot.dialogue.steps.asked import asides, by_meaning, group, which_cause
-from bot.dialogue.steps.frames import (
-    beside,
-    border_said,
-    judged,
-    look_said,
-    measured,
-    measuring,
-    shared,
-)
+from bot.dialogue.steps.frames import beside, border_said, judged, look_said, measuring
 from bot.dialogue.steps.home import at_home, home_words
+from bot.dialogue.steps.incoming import measured, shared
 from bot.dialogue.steps.safety import closed_place, doubt, emergency, ice
 from bot.dialogue.steps.telling import late, nothing_near, rain_told, told
 from bot.dialogue.steps.visits import visit

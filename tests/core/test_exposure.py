@@ -22,6 +22,7 @@ from core.exposure import (
     ev100,
     exposure_value,
     frames_for,
+    same_stops,
     time_value,
 )
 from core.series import Dial, exact_f_number, exact_iso, exact_shutter_s
@@ -223,3 +224,12 @@ def test_bad_levels_are_refused(call: Callable[[float], object], bad: float) -> 
     """NaN, infinity and stops beyond all light are refused."""
     with pytest.raises(OutOfDomainError):
         call(bad)
+
+
+@given(shutters_s, st.floats(-3, 3))
+def test_half_a_third_of_a_stop_is_the_same_to_a_dial(shutter_s: float, stops: float) -> None:
+    """Which of two times is the longer one makes no difference."""
+    other_s = shutter_s * 2**stops
+    same = abs(stops) < 1 / 6
+    if abs(abs(stops) - 1 / 6) > 1e-6:
+        assert same_stops(shutter_s, other_s) is same is same_stops(other_s, shutter_s)

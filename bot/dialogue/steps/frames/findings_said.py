@@ -8,6 +8,7 @@ from typing import Final
 
 from bot.dialogue.compose import Part, Role
 from bot.dialogue.steps.frames import border_said, cast_said, look_said
+from bot.dialogue.steps.walk.keep import LOOK_DOUBTS
 from bot.dialogue.texts import TEXTS, frames, measures
 from bot.dialogue.turn import Turn
 from bot.dialogue.walk_state import Note
@@ -56,7 +57,7 @@ def lines(turn: Turn, report: FrameReport) -> list[Line]:
     found += [*_lamps(report), *_look(turn, report), *_casts(report), *_plain(report)]
     return sorted(
         _each_once(found),
-        key=lambda line: (not line.first, line.aside, line.part.key in look_said.DOUBTS),
+        key=lambda line: (not line.first, line.aside, line.part.key in LOOK_DOUBTS),
     )
 
 
@@ -65,7 +66,7 @@ def lines_of_then(report: FrameReport) -> list[Line]:
     found = [*_sharpness_then(report), *_contrast_then(report), *_borders_then(report)]
     said = look_said.line_of_picture(report)
     if said is not None:
-        found.append(_line(*said, aside=said[0] in look_said.DOUBTS))
+        found.append(_line(*said, aside=said[0] in LOOK_DOUBTS))
     return _each_once([*found, *_lamps(report), *_casts(report)])
 
 
@@ -95,7 +96,7 @@ def say(turn: Turn, found: list[Line]) -> None:
             _say_first(turn, line.part)
         elif turn.has_room_for(line.part):
             turn.parts.append(line.part)
-            if line.part.key in look_said.DOUBTS:
+            if line.part.key in LOOK_DOUBTS:
                 turn.change_walk(checks=turn.walk.checks | {line.part.key: "told"})
     _keep_for_why(turn, [line.part for line in found if line.part not in turn.parts])
 

@@ -11,15 +11,12 @@ from bot.dialogue.states import State
 from bot.dialogue.steps.anywhere import repeat
 from bot.dialogue.texts import TEXTS, measures
 from bot.dialogue.turn import Turn
-from core.frame.findings import Doubt
 from core.frame.report import FrameReport
 from core.water import Look, look_of
 
 #: A share by the numbers that lies outside the picture's bounds by more than this factor is worth
 #: a question (own rule: one stop of time).
 _FAR: Final = 2.0
-#: Why a look can't be told is said once on a walk.
-DOUBTS: Final = frozenset(f"seen.look.{doubt.value.replace(' ', '_')}" for doubt in Doubt)
 
 
 def line(turn: Turn, report: FrameReport) -> tuple[str, dict[str, str]] | None:

@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-import math
 from collections.abc import Mapping, Sequence
 from datetime import datetime, timedelta
 from itertools import pairwise
@@ -10,8 +9,8 @@ from typing import Final
 
 from bot.dialogue.actions import MOST_COMPARED, MOST_TOGETHER
 from bot.dialogue.kept import Measured
+from core.exposure import same_stops
 from core.frame.report import FrameReport
-from core.series import SAME_STOPS
 
 #: Neighbours taken within this, from one lens, are taken for one view (own rule: a ladder and the
 #: walk round the tripod take less; the pictures themselves decide when they are compared).
@@ -83,11 +82,6 @@ def same_time(one: Measured, other: Measured) -> bool:
     if one.shutter_s is None or other.shutter_s is None:
         return one.shutter_s is other.shutter_s
     return same_stops(one.shutter_s, other.shutter_s)
-
-
-def same_stops(one_s: float, other_s: float) -> bool:
-    """Whether two times [s] are the same, to half a third of a stop."""
-    return abs(math.log2(one_s / other_s)) <= SAME_STOPS
 
 
 def to_compare(frames: Mapping[str, Measured]) -> tuple[str, ...]:

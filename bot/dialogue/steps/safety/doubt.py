@@ -21,8 +21,8 @@ from bot.dialogue.reading.party import is_only_party
 from bot.dialogue.reading.standing import asks_to_stand
 from bot.dialogue.replies import chosen, names_part_of_frame
 from bot.dialogue.steps.anywhere import heard, manner, repeat
-from bot.dialogue.steps.frames import measured, shared
 from bot.dialogue.steps.home import home_words
+from bot.dialogue.steps.incoming import measured, shared
 from bot.dialogue.steps.safety import closed_place, emergency
 from bot.dialogue.steps.visits import dusk_out
 from bot.dialogue.turn import Turn

@@ -9,8 +9,7 @@ from bot.dialogue import reckoning
 from bot.dialogue.compose import Role
 from bot.dialogue.solving import settings_text
 from bot.dialogue.states import State, Trigger
-from bot.dialogue.steps.frames import look_said, my_look
-from bot.dialogue.steps.walk import base_said, composition, free_drop
+from bot.dialogue.steps.walk import base_said, composition, free_drop, taught
 from bot.dialogue.steps.walk.taken import take_settings
 from bot.dialogue.texts import measures
 from bot.dialogue.turn import Turn
@@ -18,6 +17,7 @@ from bot.dialogue.walk_state import GivenSettings, Question
 from core.adjust import leaf
 from core.camera import Camera
 from core.exposure import Settings
+from core.frame.findings import Doubt
 from core.series import (
     SAME_STOPS,
     f_number_label,
@@ -34,10 +34,12 @@ from core.series import (
 _RUNGS: Final = (-2, -1, 0, 1, 2)
 
 
+#: Why a look can't be told is said once on a walk.
+LOOK_DOUBTS: Final = frozenset(f"seen.look.{doubt.value.replace(' ', '_')}" for doubt in Doubt)
 #: Answers that hold for the next frame too: which lens is on, and that the fall was not measured.
 _STAYING: Final = frozenset(
     {"focal", "lens", "geometry", free_drop.OVER_ROCK}
-    | {"together.offer", "drawn.offer", *look_said.DOUBTS}
+    | {"together.offer", "drawn.offer", *LOOK_DOUBTS}
 )
 
 
@@ -50,7 +52,13 @@ def reached(turn: Turn) -> None:
     if len(rungs) > 1:  # the question stays rather than the ladder, which `why` tells, too
         turn.say(Role.ASSUMPTION, "keep.ladder", ladder=", ".join(rungs))
         turn.reason("why.ladder")
-    my_look.ask_on(turn)
+    ask_on(turn)
+
+
+def ask_on(turn: Turn) -> None:
+    """Ask whether leaves move, where neither a message nor an answer told it; else what is next."""
+    known = turn.facts.wind is not None or "leaves" in turn.walk.checks
+    turn.ask("next" if known else "leaves")
 
 
 def ladder(turn: Turn) -> list[str]:
@@ -163,7 +171,7 @@ def finish(turn: Turn) -> None:
     given = turn.walk.given or turn.walk.kept
     if given is not None:  # a phone that shows no settings has none
         _say_log_line(turn, given)
-        my_look.kept_on_walk(turn)
+        taught.kept_on_walk(turn)
     turn.say(Role.CHECK, "keep.finished")
     turn.change_conversation(walk=None, history=())
     turn.close_question()

@@ -6,7 +6,8 @@ from bot.dialogue.actions import Say
 from bot.dialogue.compose import Role
 from bot.dialogue.events import FramesMeasured, NamedPicture
 from bot.dialogue.steps.anywhere import access, repeat
-from bot.dialogue.steps.frames import compared, drawn, look_said, measuring, shared
+from bot.dialogue.steps.frames import compared, drawn, look_said, measuring
+from bot.dialogue.steps.incoming import shared
 from bot.dialogue.texts import TEXTS, measures
 from bot.dialogue.texts import frames as frame_texts
 from bot.dialogue.turn import Turn

@@ -5,8 +5,7 @@ from __future__ import annotations
 from typing import Final
 
 from bot.dialogue import reckoning
-from bot.dialogue.aims import LEAST_KEPT, own_aim, with_kept
-from bot.dialogue.by_numbers import as_taken, share_told
+from bot.dialogue.aims import LEAST_KEPT, own_aim
 from bot.dialogue.compose import Role
 from bot.dialogue.facts import Facts
 from bot.dialogue.kept import Measured
@@ -14,8 +13,9 @@ from bot.dialogue.solving import look_is, settings_text
 from bot.dialogue.states import State, Trigger
 from bot.dialogue.steps.anywhere import repeat
 from bot.dialogue.steps.frames.at_hand import known, the_one
-from bot.dialogue.steps.frames.views import same_stops
 from bot.dialogue.steps.home import told_frames, told_seen
+from bot.dialogue.steps.walk import keep as walk_keep
+from bot.dialogue.steps.walk.taught import learn, share_of
 from bot.dialogue.texts import TEXTS, measures
 from bot.dialogue.turn import Turn
 from bot.dialogue.walk_state import GivenSettings
@@ -40,11 +40,11 @@ def keep(turn: Turn) -> None:
     if name is None or (frames[name].shutter_s is None and _has_taken(turn)):
         _keep_walk(turn)  # a file without camera data was judged by the walk's settings, too
         return
-    share = _share_of(turn, frames[name])
+    share = share_of(turn, frames[name])
     if share is None:
         turn.say(Role.SETTINGS, "my_look.kept_only")
     else:
-        _learn(turn, name, share)
+        learn(turn, name, share)
         look = TEXTS[f"look.{look_of(share).value}"]
         turn.say(Role.SETTINGS, "my_look.kept", look=look, share=measures.crossed(share))
         _say_aim(turn, look_of(share))
@@ -79,26 +79,12 @@ def _keep_walk(turn: Turn) -> None:
     _say_kept(turn, given)
     if not turn.is_at_home:
         turn.be_in(State.KEEP, Trigger.HELD)
-        ask_on(turn)
-
-
-def ask_on(turn: Turn) -> None:
-    """Ask whether leaves move, where neither a message nor an answer told it; else what is next."""
-    known = turn.facts.wind is not None or "leaves" in turn.walk.checks
-    turn.ask("next" if known else "leaves")
+        walk_keep.ask_on(turn)
 
 
 def _say_kept(turn: Turn, given: GivenSettings) -> None:
     settings, look = settings_text(given, turn.camera), look_is(turn.facts, given.shutter_s)
     turn.say(Role.SETTINGS, "my_look.kept_walk", settings=settings, look=look)
-
-
-def _share_of(turn: Turn, frame: Measured) -> float | None:
-    """The share by the numbers of the frame's own walk; by those of now where it had none."""
-    if frame.share is not None:
-        return frame.share
-    taken = as_taken(turn.facts, frame.focal_mm, frame.focal_full_frame_mm)
-    return share_told(taken, frame.shutter_s)
 
 
 def _stand_at(turn: Turn, frame: Measured) -> None:
@@ -109,29 +95,6 @@ def _stand_at(turn: Turn, frame: Measured) -> None:
     values = {name: value for name, value in exact if value is not None}
     if given is not None and turn.walk.state in _TAKEN and "shutter_s" in values:
         turn.change_walk(given=given.model_copy(update=values))
-
-
-def kept_on_walk(turn: Turn) -> None:
-    """The walk ends with a kept frame: where its time is that of a measured one, it teaches."""
-    given = turn.walk.given
-    for name, frame in reversed(turn.context.conversation.measured.items()):
-        if given is None or frame.shutter_s is None:
-            continue
-        if same_stops(frame.shutter_s, given.shutter_s):
-            share = _share_of(turn, frame)
-            if share is not None and not frame.foreign:
-                _learn(turn, name, share)
-            return
-
-
-def _learn(turn: Turn, name: str, share: float) -> None:
-    """Each frame teaches once."""
-    measured = turn.context.conversation.measured
-    frame = measured[name]
-    if not frame.kept:
-        turn.change_person(kept_shares=with_kept(turn.context.person, share))
-        kept = {name: frame.model_copy(update={"kept": True})}
-        turn.change_conversation(measured=measured | kept)
 
 
 def _say_aim(turn: Turn, look: Look) -> None:

@@ -1,0 +1,1 @@
+"""Frames as they come in: shared, measured alone or together, taken back."""
