@@ -9,8 +9,8 @@ from typing import Final
 
 from pydantic import AwareDatetime
 
-from bot.dialogue.reading.moments import When, WhenKind
 from bot.dialogue.stored import Stored
+from bot.dialogue.when_told import When, WhenKind
 
 #: Light that was seen holds for this long without a word (own rule: in half an hour the sun goes
 #: 7.5 degrees on, a fist at arm's length less a finger; shade and clouds move as far).

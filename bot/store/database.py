@@ -11,13 +11,13 @@ from alembic import command
 from alembic.config import Config
 from alembic.runtime.migration import MigrationContext
 from alembic.script import ScriptDirectory
-from sqlalchemy import Connection, make_url
+from sqlalchemy import URL, Connection, make_url
 from sqlalchemy.exc import SQLAlchemyError
 
 from bot.exits import Exit
 from bot.pauses import pause_s
 from bot.sole_use import make_folder
-from bot.store.engines import Answer, Transaction, engine_for
+from bot.store.engines import Answer, Engine, Transaction
 from bot.store.failures import passing
 from bot.trouble import Trouble
 
@@ -61,7 +61,7 @@ class Database:
 
     def __init__(self, url: str) -> None:
         self._url = make_url(url)
-        self._engine = engine_for(self._url)
+        self._engine = _engine_for(self._url)
         # One each: on a full disk reading goes on while writing does not.
         self._reading = Trouble("reading from the store")
         self._writing = Trouble("writing to the store")
@@ -157,3 +157,15 @@ def _config() -> Config:
     config = Config()
     config.set_main_option("script_location", str(_MIGRATIONS).replace("%", "%%"))
     return config
+
+
+def _engine_for(url: URL) -> Engine:
+    """The engine for an address."""
+    # Each brings its own driver along; a start needs one of them.
+    if url.get_backend_name() == "sqlite":
+        from bot.store.sqlite_engine import SqliteEngine  # noqa: PLC0415
+
+        return SqliteEngine(url)
+    from bot.store.server_engine import ServerEngine  # noqa: PLC0415
+
+    return ServerEngine(url)

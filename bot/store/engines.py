@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Callable
 from typing import Protocol, TypeVar
 
-from sqlalchemy import URL, Connection
+from sqlalchemy import Connection
 
 Answer = TypeVar("Answer")
 Transaction = Callable[[Connection], Answer]
@@ -34,15 +34,3 @@ class Engine(Protocol):
     async def close(self) -> None:
         """Close all connections."""
         ...
-
-
-def engine_for(url: URL) -> Engine:
-    """The engine for an address."""
-    # Each brings its own driver along; a start needs one of them.
-    if url.get_backend_name() == "sqlite":
-        from bot.store.sqlite_engine import SqliteEngine  # noqa: PLC0415
-
-        return SqliteEngine(url)
-    from bot.store.server_engine import ServerEngine  # noqa: PLC0415
-
-    return ServerEngine(url)

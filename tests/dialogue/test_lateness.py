@@ -24,7 +24,8 @@ from bot.dialogue.lateness import (
     silence_before,
     standing,
 )
-from bot.dialogue.reading.moments import When, WhenKind, split_moment
+from bot.dialogue.reading.moments import split_moment
+from bot.dialogue.when_told import When, WhenKind
 
 CREEK = ZoneInfo("America/New_York")  # UTC-4 in June
 NOON = datetime(2027, 6, 18, 16, 0, tzinfo=UTC)  # 12:00 at the creek

@@ -6,7 +6,8 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from bot.dialogue.reading.moments import When, WhenKind, split_moment
+from bot.dialogue.reading.moments import split_moment
+from bot.dialogue.when_told import When, WhenKind
 
 AGO, CLOCK, PART = WhenKind.AGO, WhenKind.CLOCK, WhenKind.PART
 DAYS, EARLIER = WhenKind.DAYS, WhenKind.EARLIER
