@@ -121,11 +121,7 @@ def at_most(marks: Sequence[Mark], exact: float) -> Mark:
     Raises:
         OutOfDomainError: no such mark, or `exact` is not a positive finite number.
     """
-    positive("exact", exact, "")
-    fitting = [mark for mark in marks if math.log2(mark.exact / exact) <= EQUAL_STOPS]
-    if not fitting:
-        raise _off_series(marks, exact)
-    return max(fitting, key=lambda mark: mark.exact)
+    return max(_beyond(marks, exact, -1), key=lambda mark: mark.exact)
 
 
 def at_least(marks: Sequence[Mark], exact: float) -> Mark:
@@ -138,11 +134,16 @@ def at_least(marks: Sequence[Mark], exact: float) -> Mark:
     Raises:
         OutOfDomainError: no such mark, or `exact` is not a positive finite number.
     """
+    return min(_beyond(marks, exact, 1), key=lambda mark: mark.exact)
+
+
+def _beyond(marks: Sequence[Mark], exact: float, way: int) -> list[Mark]:
+    """The marks from a value on, it included: `way` 1 upwards, -1 downwards; there is one."""
     positive("exact", exact, "")
-    fitting = [mark for mark in marks if math.log2(mark.exact / exact) >= -EQUAL_STOPS]
-    if not fitting:
+    found = [mark for mark in marks if way * math.log2(mark.exact / exact) >= -EQUAL_STOPS]
+    if not found:
         raise _off_series(marks, exact)
-    return min(fitting, key=lambda mark: mark.exact)
+    return found
 
 
 def step_by(marks: Sequence[Mark], exact: float, steps: int) -> Mark:

@@ -4,9 +4,9 @@ from __future__ import annotations
 
 from typing import Annotated, Final, Literal, Self
 
-from pydantic import AwareDatetime, BaseModel, ConfigDict, Field, model_validator
+from pydantic import AwareDatetime, Field, model_validator
 
-from bot.dialogue.events import MeasuredKind, MediaRef
+from bot.dialogue.events import Frozen, MeasuredKind, MediaRef
 from core.water import Look
 
 #: Frames that are compared, and that are averaged, at most: a ladder has six, an average more;
@@ -15,18 +15,14 @@ MOST_COMPARED: Final = 6
 MOST_TOGETHER: Final = 12
 
 
-class _Frozen(BaseModel):
-    model_config = ConfigDict(frozen=True, extra="forbid")
-
-
-class Poll(_Frozen):
+class Poll(Frozen):
     """A question to be answered by a tap: its words, its options in the order of their numbers."""
 
     question: str
     options: tuple[str, ...]
 
 
-class SharedPlace(_Frozen):
+class SharedPlace(Frozen):
     """A location [deg] that somebody shared, with the time at which it was."""
 
     latitude: float
@@ -34,7 +30,7 @@ class SharedPlace(_Frozen):
     shared_at: AwareDatetime
 
 
-class Say(_Frozen):
+class Say(Frozen):
     """One message to the person.
 
     `body` reads well alone; `formatted_body` is the same in the small HTML subset of the
@@ -64,7 +60,7 @@ class Say(_Frozen):
 Cell = Annotated[str, Field(pattern="^[A-D][1-4]$")]
 
 
-class CheckFrame(_Frozen):
+class CheckFrame(Frozen):
     """Measure a shared frame; the answer comes back as a FrameChecked event."""
 
     kind: Literal["check_frame"] = "check_frame"
@@ -80,14 +76,14 @@ class CheckFrame(_Frozen):
     language: str = "en"
 
 
-class FrameRef(_Frozen):
+class FrameRef(Frozen):
     """A frame that was shared before, and where its file still lies."""
 
     event_id: str
     media: MediaRef
 
 
-class MeasureOptions(_Frozen):
+class MeasureOptions(Frozen):
     """What is known or wished for when frames are measured again; all may be left out.
 
     `water_cells` and `axis_deg` are as in CheckFrame. `share_per_s` is how far the water runs in
@@ -109,7 +105,7 @@ class MeasureOptions(_Frozen):
     language: str = "en"
 
 
-class MeasureFrames(_Frozen):
+class MeasureFrames(Frozen):
     """Measure frames together, or one once more; the answer is a FramesMeasured event.
 
     `compare` lays frames of one view on each other; `average` makes one of them; `illustrate`
@@ -135,7 +131,7 @@ class MeasureFrames(_Frozen):
         return self
 
 
-class CancelMeasuring(_Frozen):
+class CancelMeasuring(Frozen):
     """End what is being measured for this conversation, or waits for it; nothing is answered.
 
     With `frame_event_ids` only what has one of these frames ends.
@@ -145,14 +141,14 @@ class CancelMeasuring(_Frozen):
     frame_event_ids: tuple[str, ...] = ()
 
 
-class CardLine(_Frozen):
+class CardLine(Frozen):
     """One line of a card: a short label above a large value."""
 
     label: str
     value: str
 
 
-class DrawCard(_Frozen):
+class DrawCard(Frozen):
     """Draw the card (large black on white) and send it with this caption."""
 
     kind: Literal["draw_card"] = "draw_card"
@@ -163,7 +159,7 @@ class DrawCard(_Frozen):
     alt: str
 
 
-class SetTimer(_Frozen):
+class SetTimer(Frozen):
     """Send a TimerFired event to this conversation at `due`; the same name replaces the old."""
 
     kind: Literal["set_timer"] = "set_timer"
@@ -171,28 +167,28 @@ class SetTimer(_Frozen):
     due: AwareDatetime
 
 
-class CancelTimer(_Frozen):
+class CancelTimer(Frozen):
     """Drop a timer that has not fired; unknown names are ignored."""
 
     kind: Literal["cancel_timer"] = "cancel_timer"
     name: str
 
 
-class DropFrame(_Frozen):
+class DropFrame(Frozen):
     """Delete a shared frame, all pictures that show it, and whatever measures it."""
 
     kind: Literal["drop_frame"] = "drop_frame"
     frame_event_id: str
 
 
-class ForgetPerson(_Frozen):
+class ForgetPerson(Frozen):
     """Delete every row and file of the person, then send `farewell`, which is not kept."""
 
     kind: Literal["forget_person"] = "forget_person"
     farewell: Say
 
 
-class TellData(_Frozen):
+class TellData(Frozen):
     """Send the person all that is stored about them, as files, into this direct room."""
 
     kind: Literal["tell_data"] = "tell_data"

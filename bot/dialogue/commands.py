@@ -61,6 +61,11 @@ def _back(turn: Turn) -> None:
         turn.say(Role.SETTINGS, "back.nothing")
         repeat.put_again_if_open(turn)
         return
+    take_back(turn)
+
+
+def take_back(turn: Turn) -> None:
+    """Undo the last accepted answer, and put again what it had answered."""
     turn.undo()
     if emergency.is_held(turn):
         emergency.held(turn)

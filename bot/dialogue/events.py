@@ -12,11 +12,13 @@ from core.frame.comparison import Comparison
 from core.frame.report import FrameReport
 
 
-class _Frozen(BaseModel):
+class Frozen(BaseModel):
+    """Does not change, and takes no field that it does not know."""
+
     model_config = ConfigDict(frozen=True, extra="forbid")
 
 
-class Origin(_Frozen):
+class Origin(Frozen):
     """Where an event comes from, in the terms of the transport.
 
     `thread_id` is the id of the thread's first event, None outside threads. `addressed` is False
@@ -41,7 +43,7 @@ class Origin(_Frozen):
     behind: int = Field(default=0, ge=0)
 
 
-class MediaRef(_Frozen):
+class MediaRef(Frozen):
     """A shared file that waits on the homeserver (or, in the terminal, on disk)."""
 
     #: Address on the homeserver (`mxc://…`) or a file's path for the terminal.
@@ -56,7 +58,7 @@ class MediaRef(_Frozen):
     shared_at: AwareDatetime | None = None
 
 
-class TextReceived(_Frozen):
+class TextReceived(Frozen):
     """A text message, or the new text of an edited one."""
 
     kind: Literal["text"] = "text"
@@ -73,7 +75,7 @@ class TextReceived(_Frozen):
     tapped: bool = False
 
 
-class FrameReceived(_Frozen):
+class FrameReceived(Frozen):
     """A shared picture (or a file that may be one); its caption is read like a text."""
 
     kind: Literal["frame"] = "frame"
@@ -83,7 +85,7 @@ class FrameReceived(_Frozen):
     replies_to: str | None = None
 
 
-class PlaceReceived(_Frozen):
+class PlaceReceived(Frozen):
     """A shared location."""
 
     kind: Literal["place"] = "place"
@@ -92,7 +94,7 @@ class PlaceReceived(_Frozen):
     longitude: float = Field(ge=-180, le=180)
 
 
-class OtherReceived(_Frozen):
+class OtherReceived(Frozen):
     """Something that carries no words: a voice message, a video, a sticker."""
 
     kind: Literal["other"] = "other"
@@ -100,7 +102,7 @@ class OtherReceived(_Frozen):
     what: Literal["voice", "video", "sticker", "undecryptable", "unknown"]
 
 
-class Withdrawn(_Frozen):
+class Withdrawn(Frozen):
     """A message or frame that its sender took back."""
 
     kind: Literal["withdrawn"] = "withdrawn"
@@ -108,7 +110,7 @@ class Withdrawn(_Frozen):
     event_id: str
 
 
-class FrameChecked(_Frozen):
+class FrameChecked(Frozen):
     """The result of a frame check; legal in every state."""
 
     kind: Literal["frame_checked"] = "frame_checked"
@@ -127,7 +129,7 @@ class FrameChecked(_Frozen):
 MeasuredKind: TypeAlias = Literal["compare", "average", "illustrate", "grid", "recheck"]
 
 
-class NamedPicture(_Frozen):
+class NamedPicture(Frozen):
     """A stored picture: its name, what it shows, and of which of the frames (from 0), if of one.
 
     `shows` names what it is for: "whole", "water", "leaves", "average", "illustration", "grid",
@@ -139,7 +141,7 @@ class NamedPicture(_Frozen):
     frame: int | None = None
 
 
-class FramesMeasured(_Frozen):
+class FramesMeasured(Frozen):
     """The result of measuring frames together or again; legal in every state.
 
     `frame_event_ids` are the frames that could be read, in the order in which they were asked
@@ -161,7 +163,7 @@ class FramesMeasured(_Frozen):
     fault_numbers: dict[str, float] = Field(default_factory=dict)
 
 
-class TimerFired(_Frozen):
+class TimerFired(Frozen):
     """A reminder that came due."""
 
     kind: Literal["timer"] = "timer"

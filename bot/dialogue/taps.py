@@ -2,12 +2,11 @@
 
 from __future__ import annotations
 
-from bot.dialogue.compose import Role
+from bot.dialogue.commands import take_back
 from bot.dialogue.context import Snapshot
 from bot.dialogue.events import TextReceived
 from bot.dialogue.questions import QUESTIONS
 from bot.dialogue.replies import chosen
-from bot.dialogue.steps.anywhere import repeat
 from bot.dialogue.steps.safety import emergency
 from bot.dialogue.turn import Turn
 
@@ -22,7 +21,7 @@ def as_words(turn: Turn, event: TextReceived) -> TextReceived | None:
     before = last.tapped if last is not None and last.tapped_on == event.replies_to else None
     if not event.text:
         if before is not None:
-            _take_back(turn)
+            take_back(turn)
         return None
     number = _number(event)
     if number in {None, before}:
@@ -36,7 +35,7 @@ def withdrawn(turn: Turn, event_id: str) -> None:
     """The person took a reaction back: the answer is undone if it was the last one."""
     last = _last(turn)
     if last is not None and last.event_id == event_id and last.tapped_on is not None:
-        _take_back(turn)
+        take_back(turn)
 
 
 def _last(turn: Turn) -> Snapshot | None:
@@ -52,12 +51,3 @@ def _number(event: TextReceived) -> str | None:
     if asked is None or value is None:
         return None
     return str(asked.options.index(value) + 1)
-
-
-def _take_back(turn: Turn) -> None:
-    turn.undo()
-    if emergency.is_held(turn):
-        emergency.held(turn)
-        return
-    turn.say(Role.SETTINGS, "back.done")
-    repeat.put_again(turn, whole=True)

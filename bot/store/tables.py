@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from typing import Final
+from typing import Any, Final
 
 from sqlalchemy import (
     Boolean,
@@ -26,6 +26,16 @@ def _conversation_key() -> tuple[Column[str], Column[str], Column[str]]:
         Column("room_id", String, nullable=False),
         Column("person_id", String, nullable=False),
         Column("thread_key", String, nullable=False),
+    )
+
+
+def _part_of_context(table: str) -> tuple[Column[Any] | Index, ...]:
+    """What each part of a context is stored as: its version, its body, when it changed last."""
+    return (
+        Column("version", Integer, nullable=False),
+        Column("body", Text, nullable=False),
+        Column("changed_at", Float),
+        Index(f"{table}_changed_at", "changed_at"),
     )
 
 
@@ -80,10 +90,7 @@ CONVERSATIONS: Final = Table(
     "conversations",
     METADATA,
     *_conversation_key(),
-    Column("version", Integer, nullable=False),
-    Column("body", Text, nullable=False),
-    Column("changed_at", Float),  # when it was written last
-    Index("conversations_changed_at", "changed_at"),
+    *_part_of_context("conversations"),
     PrimaryKeyConstraint("room_id", "person_id", "thread_key"),
     Index("conversations_person", "person_id"),
 )
@@ -92,10 +99,7 @@ PEOPLE: Final = Table(
     "people",
     METADATA,
     Column("person_id", String, primary_key=True),
-    Column("version", Integer, nullable=False),
-    Column("body", Text, nullable=False),
-    Column("changed_at", Float),  # when it was written last
-    Index("people_changed_at", "changed_at"),
+    *_part_of_context("people"),
 )
 
 #: The place where a person is at present.
@@ -103,10 +107,7 @@ PLACES: Final = Table(
     "places",
     METADATA,
     Column("person_id", String, primary_key=True),
-    Column("version", Integer, nullable=False),
-    Column("body", Text, nullable=False),
-    Column("changed_at", Float),  # when it was written last
-    Index("places_changed_at", "changed_at"),
+    *_part_of_context("places"),
 )
 
 ROOMS: Final = Table(
@@ -114,10 +115,7 @@ ROOMS: Final = Table(
     METADATA,
     Column("room_id", String, primary_key=True),
     Column("person_id", String),  # whose room it is, when it is a direct one
-    Column("version", Integer, nullable=False),
-    Column("body", Text, nullable=False),
-    Column("changed_at", Float),  # when it was written last
-    Index("rooms_changed_at", "changed_at"),
+    *_part_of_context("rooms"),
     Index("rooms_person", "person_id"),
 )
 
