@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from typing import Final
 
 from bot.dialogue import reckoning
@@ -14,7 +14,7 @@ from bot.dialogue.texts import TEXTS, measures
 from bot.dialogue.walk_state import GivenSettings
 from core.adjust import Lever, Plan, Polariser, Situation, Step, plan
 from core.adjust.darker_ways import SHADE_STOPS
-from core.adjust.situation import LONGEST_S
+from core.adjust.situation import LONGEST_S, MOST_STOPS
 from core.camera import POLARISER_STOPS, Camera
 from core.exposure import Settings, ev100
 from core.light import LIGHTS
@@ -77,21 +77,32 @@ def solve(
     """
     assumed = Assumed()
     camera = reckoning.camera_of(facts, assumed)
+    flow = reckoning.flowing_or_usual(facts, reckoning.focal_of(facts), assumed)
+    keep = {kept.value for kept in facts.keep} | ({"time"} if keep_time else set())
+    situation = replace(
+        _situation(facts, settings, change_stops, camera, assumed),
+        look_times=timed(look_times or flow.times(reckoning.wished_look(facts))),
+        keep=frozenset(keep),  # type: ignore[arg-type]  # the values of Keep are the names
+    )
+    no_nd = facts.nd_stops == () and not facts.nd_on_stops
+    return Solved(plan(situation), situation, flow, camera, assumed, no_nd)
+
+
+def _situation(
+    facts: Facts, settings: Settings, change_stops: float, camera: Camera, assumed: Assumed
+) -> Situation:
+    """What is given and what may move, the time left free."""
     focal_mm = reckoning.focal_of(facts)
-    flow = reckoning.flowing_or_usual(facts, focal_mm, assumed)
     used_mm = focal_mm or reckoning.usual_focal_mm(camera.sensor)
     depth = reckoning.depth_of(facts, used_mm, assumed)
-    keep = {kept.value for kept in facts.keep} | ({"time"} if keep_time else set())
-    situation = Situation(
+    return Situation(
         settings=settings,
-        change_stops=min(max(change_stops, -20.0), 20.0),
+        change_stops=min(max(change_stops, -MOST_STOPS), MOST_STOPS),
         camera=camera,
         widest_f=min(_widest(facts, used_mm), settings.f_number),
         narrowest_f=max(reckoning.lens_at(facts, used_mm).narrowest, settings.f_number),
         depth_f=depth.needed or None,
         wished_f=depth.exact,
-        look_times=timed(look_times or flow.times(reckoning.wished_look(facts))),
-        keep=frozenset(keep),  # type: ignore[arg-type]  # the values of Keep are the names
         polariser=polariser_of(facts),
         nd_owned=facts.nd_stops or (),
         nd_on=facts.nd_on_stops or 0.0,
@@ -103,8 +114,6 @@ def solve(
         in_sun=_in_sun(facts.light),
         wind=bool(facts.wind),
     )
-    no_nd = facts.nd_stops == () and not facts.nd_on_stops
-    return Solved(plan(situation), situation, flow, camera, assumed, no_nd)
 
 
 def _in_sun(light: str | None) -> bool | None:

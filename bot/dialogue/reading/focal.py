@@ -145,6 +145,11 @@ def read_focal_lengths(draft: Draft) -> None:
         else:
             draft.put("focal_mm", quantity.value, quantity)
     _read_zoom_end(draft)
+    _read_bare(draft)
+
+
+def _read_bare(draft: Draft) -> None:
+    """Numbers without their unit that a zoom, a word or the barrel makes focal lengths."""
     for quantity in draft.free(""):
         before = draft.before(quantity)
         named_end = _NAMED_END.match(draft.after(quantity)) and quantity.value >= SHORTEST_MM

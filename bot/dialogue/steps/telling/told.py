@@ -101,6 +101,11 @@ def take_in(turn: Turn, facts: Facts, text: str) -> None:
         return
     _say_how_read(turn, facts)
     free_drop.say_free_drop(turn)
+    _mend_or_go_on(turn, facts)
+
+
+def _mend_or_go_on(turn: Turn, facts: Facts) -> None:
+    """What was wrong with the frame is mended first, as soon as its settings are known."""
     complaint = turn.walk.complaint
     if complaint is not None and turn.facts.shutter_s is not None:
         adjust.trouble(turn, complaint.updated(facts))
