@@ -6,7 +6,7 @@ import re
 from datetime import datetime, timedelta
 from typing import Final
 
-from bot.dialogue import taps
+from bot.dialogue import out_of_range, taps
 from bot.dialogue.actions import Action, Say
 from bot.dialogue.compose import Part, Role, message
 from bot.dialogue.context import Context, Snapshot
@@ -32,7 +32,7 @@ from bot.dialogue.steps.anywhere import heard, limits, manner, repeat
 from bot.dialogue.steps.incoming import measured, shared
 from bot.dialogue.steps.safety import all_safe, closed_place, doubt, emergency, precaution
 from bot.dialogue.steps.walk import arrive, composition, light_named
-from bot.dialogue.texts import domain_key, domain_values, speaking
+from bot.dialogue.texts import speaking
 from bot.dialogue.turn import Turn
 from bot.dialogue.words import answer_words
 from core.errors import OutOfDomainError
@@ -60,21 +60,26 @@ def handle(context: Context, event: Event, now: datetime) -> tuple[Context, tupl
 
 
 def _handled(context: Context, event: Event, now: datetime) -> tuple[Context, tuple[Action, ...]]:
-    turn = Turn(_without_old_position(context, now), event.origin, now)
+    context = _without_old_position(context, now)
+    turn = Turn(context, event.origin, now)
     try:
-        _answer(turn, event)
-        doubt.close(turn)
-        closed_place.close(turn)
-        light_named.close(turn)
+        _answered(turn, event)
     except OutOfDomainError as error:
         spent = turn.context.person.spent
-        turn = Turn(_without_old_position(context, now), event.origin, now)
+        turn = out_of_range.answered(context, event, now, error, _answered)
         turn.change_person(spent=spent)
-        turn.say(Role.SETTINGS, domain_key(error), **domain_values(error, turn.units))
-        repeat.put_again(turn)
+        if not turn.question_put:
+            repeat.put_again(turn)
     if not (event.origin.addressed or turn.parts):
         turn.unheard = True  # what others say to each other leaves no trace
     return turn.finish()
+
+
+def _answered(turn: Turn, event: Event) -> None:
+    _answer(turn, event)
+    doubt.close(turn)
+    closed_place.close(turn)
+    light_named.close(turn)
 
 
 def failure(origin: Origin, reference: str) -> Say:

@@ -31,6 +31,8 @@ class WorkingContext:
         self.context = context
         self.origin = origin
         self.now = now
+        #: Slots that are not learnt: with them nothing could be reckoned.
+        self.left_out: frozenset[str] = frozenset()
         self._known, self._known_of = context.facts, context
 
     # what is known
@@ -112,6 +114,7 @@ class WorkingContext:
 
     def learn(self, facts: Facts) -> None:
         """Keep what was read, each fact where it belongs."""
+        facts = facts.model_copy(update=dict.fromkeys(self.left_out))
         self.context = learned(self.context, facts, teaches=self.origin.teaches)
 
     def unlearn(self, *slots: str) -> None:
