@@ -6,6 +6,7 @@ import math
 
 import pytest
 
+from bot.dialogue.context import Context
 from bot.dialogue.events import Event, TextReceived, TimerFired
 from bot.dialogue.out_of_range import answered
 from bot.dialogue.turn import Turn
@@ -18,13 +19,19 @@ _TOO_NEAR = "12 m tall, 18 m away, rock at 1 m, full frame 600 mm"
 _ERROR = OutOfDomainError("near_m", 1.0, "m", 1.2, math.inf)
 
 
+def seen(player: Player) -> Context:
+    """What is known of somebody who has written."""
+    assert player.context is not None
+    return player.context
+
+
 def test_a_number_told_before_is_left_out_and_the_walk_goes_on() -> None:
     """The answer to the last check is kept: without that, nothing would end the refusal."""
     player = Player()
     for line in (_TOO_NEAR, "1"):
         player.say(line)
     assert keys_of(player, "1") == ("out_of_domain_below", "ask.anchor")
-    facts = player.context.facts
+    facts = seen(player).facts
     assert (facts.nearest_m, facts.distance_m, facts.focal_mm) == (None, 18.0, 600.0)
     assert keys_of(player, "1")[0] == "base.settings"
 
@@ -41,7 +48,7 @@ def test_what_is_told_beside_it_is_kept(text: str) -> None:
     """Only the number that was refused has to be sent again."""
     player = walked()
     assert keys_of(player, text)[0] == "out_of_domain_below"
-    facts = player.context.facts
+    facts = seen(player).facts
     assert (facts.focal_mm, facts.nearest_m, facts.has_tripod) == (600.0, None, False)
 
 
@@ -50,7 +57,7 @@ def test_units_are_kept_beside_it() -> None:
     player = walked()
     said = player.say("600 mm, rock at 2 ft")
     assert "2 ft" in said[0].body
-    assert player.context.person.units is not None
+    assert seen(player).person.units is not None
 
 
 def _never(turn: Turn, event: Event) -> None:
@@ -63,6 +70,6 @@ def test_a_number_that_no_fact_holds_is_refused_alone() -> None:
     player = walked()
     timer = TimerFired(origin=player.origin(), name="turn_back", due=player.now)
     for event in (TextReceived(origin=player.origin(), text="rock at 1 m"), timer):
-        turn = answered(player.context, event, player.now, _ERROR, _never)
+        turn = answered(seen(player), event, player.now, _ERROR, _never)
         assert [part.key for part in turn.parts] == ["out_of_domain_below"]
-        assert turn.context == player.context
+        assert turn.context == seen(player)

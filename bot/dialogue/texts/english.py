@@ -20,6 +20,7 @@ from bot.dialogue.texts.privacy import PRIVACY
 from bot.dialogue.texts.reasons import REASONS
 from bot.dialogue.texts.safety import SAFETY
 from bot.dialogue.texts.seen import SEEN
+from bot.dialogue.texts.terms import TERMS
 from bot.dialogue.texts.together import TOGETHER
 from bot.dialogue.texts.visits import VISITS
 from bot.dialogue.texts.walk import WALK
@@ -42,6 +43,7 @@ IN_ENGLISH: Final[Mapping[str, str]] = MappingProxyType(
         **REASONS,
         **SAFETY,
         **SEEN,
+        **TERMS,
         **TOGETHER,
         **VISITS,
     }

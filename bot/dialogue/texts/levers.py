@@ -5,6 +5,18 @@ from __future__ import annotations
 from typing import Final
 
 LEVERS: Final[dict[str, str]] = {
+    # whether a time can be had behind a filter
+    "reach.right": "Yes: behind the {filters} {light} gives about {time} at {f_number}, {iso}.",
+    "reach.narrower": "Yes, at {narrower}, {iso} behind the {filters}: {time} is {look}.",
+    "reach.bright": (
+        "No: behind the {filters} {light} gives {gives} at {f_number}, {iso}; {time} takes {all} "
+        "of filter in all."
+    ),
+    "reach.dark": "Not with it: behind the {filters} {light} gives {gives} at {f_number}, {iso}.",
+    "reach.unknown": (
+        "Where the meter shows {bare} bare, the {filters} makes it {time}. Tell me the light, like "
+        "`overcast`, and I say yes or no."
+    ),
     "filter.polariser": "polariser",
     "filter.both": "both",
     "filter.none": "no filter",

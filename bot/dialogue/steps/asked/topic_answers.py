@@ -11,6 +11,7 @@ from bot.dialogue.steps.asked import (
     filter_answers,
     group,
     one_number,
+    terms,
     trade_answers,
     trip_answers,
 )
@@ -43,6 +44,8 @@ def _iso(turn: Turn, text: str) -> None:
 
 
 TOPICS: Final[Mapping[str, Answer]] = {
+    **{f"term.{name}": plainly(f"term.{name}") for name in terms.NAMES},
+    "term.diffraction": trade_answers.say_diffraction,
     "silky_time": trade_answers.say_time,
     "just_white": trade_answers.say_just_white,
     "too_long": trade_answers.say_time,

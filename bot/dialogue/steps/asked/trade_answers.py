@@ -72,11 +72,17 @@ def say_why_not_f22(turn: Turn, clause: str) -> None:
     _say_aperture(turn, "asked.why_not_f22")
 
 
-def _say_aperture(turn: Turn, key: str) -> None:
+def say_diffraction(turn: Turn, clause: str) -> None:
+    """What diffraction is, and from where on it softens on this format."""
+    del clause
+    _say_aperture(turn, "term.diffraction", fixed="term.diffraction_phone")
+
+
+def _say_aperture(turn: Turn, key: str, *, fixed: str = "asked.f_number_phone") -> None:
     now = base.standing(turn)
     sensor, dial = now.camera.sensor, now.camera.dial
     if sensor.fixed_f_number is not None:
-        turn.say(Role.SETTINGS, "asked.f_number_phone")
+        turn.say(Role.SETTINGS, fixed)
         return
     turn.say(
         Role.SETTINGS,

@@ -136,7 +136,7 @@ def _fit_to_light(turn: Turn, wanted: Settings) -> Solved | None:
     first where the light has its stops to spare (common practice: before time and aperture).
     """
     facts = _filters_usable(turn)
-    over = _over_stops(turn, facts, wanted)
+    over = over_stops(turn, facts, wanted)
     if over is None:
         return None
     if over >= POLARISER_STOPS and solving.polariser_of(facts) == "off":
@@ -163,8 +163,8 @@ def _filters_usable(turn: Turn) -> Facts:
     return facts.model_copy(update=off)
 
 
-def _over_stops(turn: Turn, facts: Facts, wanted: Settings) -> float | None:
-    """How much too bright the wanted settings would be, filters as they are [stops]."""
+def over_stops(turn: Turn, facts: Facts, wanted: Settings) -> float | None:
+    """How much too bright settings would be, filters as in the facts [stops]; None in the dark."""
     walk = turn.walk
     filters = (POLARISER_STOPS if facts.polariser_on else 0.0) + (facts.nd_on_stops or 0.0)
     level = -ev100(wanted.f_number, wanted.shutter_s, wanted.iso) - filters

@@ -1,0 +1,72 @@
+"""Words of the trade explained in a sentence each."""
+
+from __future__ import annotations
+
+from typing import Final
+
+#: All of it common practice; the polariser's cost as in `core.camera`.
+TERMS: Final[dict[str, str]] = {
+    "term.nd": (
+        "A grey filter: it takes light, so the time can be longer. 3 stops (ND8) make it 8 times "
+        "as long, 6 stops (ND64) 64 times."
+    ),
+    "term.polariser": (
+        "A filter that you turn: it takes the shine off wet rock and leaves, and about 1.7 stops "
+        "(1.3 to 2) of light. Nothing replaces it later; it works without, too."
+    ),
+    "term.diffraction": (
+        "Light spreads at a small opening, so all of it goes softer: on this format past {limit}."
+    ),
+    "term.diffraction_phone": (
+        "Light spreads at a small opening, so all of it goes softer. A phone's opening is fixed."
+    ),
+    "term.iso": (
+        "How much the camera amplifies: twice the ISO is one stop brighter, with more grain. On a "
+        "support the lowest."
+    ),
+    "term.f_number": (
+        "The opening of the lens: a larger number is a smaller hole, so less light and more depth. "
+        "f/8 to f/11 is one stop less light."
+    ),
+    "term.stop": "Twice the light, or half: 1/4 to 1/2 s, ISO 100 to 200, f/11 to f/8.",
+    "term.histogram": (
+        "How many pixels are how bright, dark left, bright right. Piled up at the right-hand edge "
+        "is white without texture."
+    ),
+    "term.blink": (
+        "Most cameras flash pure white when a picture is played back. Dots are sparkle; patches in "
+        "the main water are lost texture. No warning: zoom in and look."
+    ),
+    "term.bracket": (
+        "The same frame several times, darker and brighter (−2, 0, +2 stops by the time), joined "
+        "at home."
+    ),
+    "term.long_exposure": (
+        "Time in which moving water flows together. A phone's mode averages many short frames: "
+        "the rock stays sharp if it is propped."
+    ),
+    "term.stack": (
+        "Several frames, each focused a little farther, joined at home: sharp from the near rock "
+        "to the far wall."
+    ),
+    "term.depth": (
+        "How far it looks sharp from near to far: more with a larger f-number, a wider lens, or "
+        "the near rock farther off."
+    ),
+    "term.shutter": (
+        "How long the light comes in. For a usual fall 1/500 s freezes drops, 1/8 to 1/3 s keeps "
+        "strands, 1 s smooths them."
+    ),
+    "term.format": (
+        "The size of the sensor: APS-C is smaller than full frame, so there 18 mm shows what 27 mm "
+        "shows on full frame."
+    ),
+    "term.focal": (
+        'How much a lens takes in: 24 mm most of the scene, 100 mm a small part. "As full frame" '
+        "compares cameras."
+    ),
+    "term.ladder": (
+        "The same frame at several times, each twice the last; you choose at home on a large "
+        "screen."
+    ),
+}
