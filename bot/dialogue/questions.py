@@ -60,6 +60,7 @@ _QUESTIONS: Final = (
     Asked("top", (), ("covered", "sky", "lip")),
     Asked("sides", (), ("clean", "twig", "bright")),
     Asked("anchor", (), ("clear", "none", "cut")),
+    Asked("light", ("light",), ("sun", "cloud", "trees", "dark")),
     Asked("blink", ("shutter_s",), _BLINK),
     Asked("blink_again", ("shutter_s",), _BLINK),
     Asked("sky_gap", (), ("moved", "bracket")),

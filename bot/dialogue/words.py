@@ -15,7 +15,7 @@ from bot.dialogue.reading.command_words import command_of
 from bot.dialogue.reading.foreign import glossed
 from bot.dialogue.reading.frame_words import wished
 from bot.dialogue.replies import chosen, meant, shown
-from bot.dialogue.steps.anywhere import forget, manner, phone, repeat
+from bot.dialogue.steps.anywhere import forget, manner, phone, repeat, reply_again
 from bot.dialogue.steps.asked import asides, by_meaning, group, which_cause
 from bot.dialogue.steps.frames import beside, border_said, judged, look_said, measuring
 from bot.dialogue.steps.home import at_home, home_words
@@ -61,6 +61,7 @@ _ANSWERS: Final[Mapping[str, Answer]] = {
     "top": lambda turn, value: composition.answer(turn, "top", value),
     "sides": lambda turn, value: composition.answer(turn, "sides", value),
     "anchor": lambda turn, value: composition.answer(turn, "anchor", value),
+    "light": composition.answer_light,
     "blink": lambda turn, value: highlights.blinked(turn, Blink(value)),
     "blink_again": lambda turn, value: highlights.blinked(turn, Blink(value)),
     "sky_gap": judged.answer_sky_gap,
@@ -96,8 +97,11 @@ def answer_words(turn: Turn, event: TextReceived) -> None:
 
 def _by_meaning(turn: Turn, event: TextReceived) -> None:
     forget.let_go(turn, event.text)
-    command = command_of(event.text)
     said = glossed(event.text, manner.written_in(turn, event.text))
+    meant = reply_again.put_right(turn, event, said)
+    if meant is not event:
+        event, said = meant, meant.text
+    command = command_of(event.text)
     question = turn.context.conversation.question
     asked = QUESTIONS.get(question.name) if question else None
     if closed_place.holds_back(turn, event, said, command):

@@ -27,6 +27,7 @@ from bot.dialogue.danger.replies import (
 from bot.dialogue.danger.slips import mended
 from bot.dialogue.danger.spoken_of import without_talk
 from bot.dialogue.danger.whose import Whose, whose
+from bot.dialogue.danger.wished_look import only_wishes_look
 
 __all__ = [
     "Danger",
@@ -81,7 +82,7 @@ def read_danger(text: str) -> Danger | None:
         The kind and its level, None where there is none; what only sounds like danger is
         `UNCLEAR`.
     """
-    if only_cold_hands(text) or only_cold(text):
+    if only_cold_hands(text) or only_cold(text) or only_wishes_look(text):
         return None
     if only_noise(text):
         return Danger(DangerKind.UNCLEAR, LEVELS[DangerKind.UNCLEAR])

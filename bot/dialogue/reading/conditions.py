@@ -40,6 +40,8 @@ _CALM: Final = any_of(
     r"|dead still|stock still)",
     r"(?:air|everything|it all)(?:'s| is) (?:dead |so |very |completely |totally |perfectly )?still"
     r"(?=\W*$|[,.;!?])",
+    rf"(?:^|(?<=[,.;] )|(?<=and ))(?:the |my |all )*{_LEAVES}(?: are|'re| is)?"
+    r" (?:(?:all|quite|pretty|totally) )?(?:fine|ok|okay|good|steady)(?=\W*$|[,.;!])",
     r"(?:no|zero) (?:wind|breeze)",
     r"(?:wind|breeze)(?:'s| is|:| =)? (?:zero|0|nil|none|nonexistent|non-existent)",
     r"windless|dead calm|wind[?:]+ (?:none|no|nope|nothing|zero|nil)",

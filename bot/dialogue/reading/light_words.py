@@ -129,6 +129,8 @@ LIGHTS: Final = (
             r"(?:light|thin|open|sparse|broken|patchy|loose) (?:canopy|woods?|forest|woodland"
             r"|tree cover)",
             r"dappled (?:shade|light)",
+            rf"(?:shade|shady)\b[^.;,]{{0,12}}\b{_WOODS}(?! (?:on|at|in) the)",
+            rf"{_WOODS}\b[^.;,]{{0,16}}\b(?:so |and )(?:it's |its |all |quite |a bit )*shady",
             r"in (?:the |a )?(?:woods?|forest|trees|woodland)",
             rf"(?:lots of|many|some|a few) {_TREES} (?:above|over|around) (?:us|me)",
             rf"(?:some|a few|a couple of|scattered|thin|odd|sparse) {_TREES}(?: \w+)? (?:above"
@@ -257,6 +259,8 @@ LIGHTS: Final = (
         any_of(
             r"(?:full|bright|direct|hard|harsh|blazing|strong|midday|noon) (?:sun\w*|light)",
             "sunny(?! side)",
+            r"(?<!too )(?<!is )(?<!are )bright (?:today|outside|out(?: here| there)?|here)"
+            r"(?=\W*$|[,.;!]| and\b| but\b| so\b| now\b)",
             r"sun(?:'s| is| has)? (?:just |now )?(?:come|came) out",
             r"sun (?:\w+ ){0,2}(?:blast|beat|pound|glar|blaz|burn|scorch|bak)\w* (?:on|down|onto"
             r"|it|the)\b",

@@ -6,6 +6,7 @@ import re
 from typing import Final
 
 from bot.dialogue.facts import Flow, Symptom
+from bot.dialogue.others_wish import without_wish
 from bot.dialogue.reading.draft import Draft
 from bot.dialogue.reading.light_words import WINDS_WAY
 from bot.dialogue.reading.phrases import any_of, exactly
@@ -58,6 +59,9 @@ _LOOKS: Final = (
             r"velvet\w*",
             rf"{_WISH}\b[^.;!?]{{0,30}}?(?<!too )(?<!so )(?<!not )(?<!less )(?<!dead )\bsmooth"
             r"(?! (?:out|rocks?|stones?|slabs?|boulders?|walls?|ledges?))",
+            rf"{_WISH} (?:the |this |that |my )?(?:water|falls?|it|stream|waterfall)"
+            r" (?:look |to look |be |to be |all |go |nice and |really |super )*(?:soft|flowy|creamy"
+            r"|blurry)(?!er| (?:rock|spot|edge))(?![^.;!?]{0,12}\b(?:mist|milk|dream|fog))",
             rf"{_WISH}\b[^.;!?]{{0,40}}?\b(?:like|as|into|of) an? (?:\w+ )?veil",
             rf"{_WISH}\b[^.;!?]{{0,20}}?\b(?:soft|flowing),? (?:\w+ )?(?:water|look)",
         ),
@@ -133,7 +137,7 @@ def read_look(draft: Draft) -> None:
     if _COMPLAINTS & set(draft.values.get("symptoms", ())):
         _read_wish_beside(draft)
         return
-    text = _COLD.sub("", draft.text)
+    text = _COLD.sub("", without_wish(draft.text))
     found = [
         look
         for look, pattern in _LOOKS

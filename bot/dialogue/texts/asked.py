@@ -239,6 +239,10 @@ ASKED: Final[dict[str, str]] = {
     "group.phones": "Phones: propped, timer, long exposure or a burst.",
     "group.phone": "{who}: propped, timer 2 s, long exposure or a burst. Your own walk stays.",
     "group.some": "{who}: {time} there, too, and by format {list}. Your own walk stays.",
+    "group.wish": (
+        "{who}: {look} is {shortest} to {longest} from here; begin at {time}. Your own look stays."
+    ),
+    "group.wish_frozen": "{who}: {look} is {longest} or shorter here. Your own look stays.",
     "group.one": (
         "{who}: {f_number}, {time}, {focal}, ISO by the meter from {iso} up. Your own walk stays."
     ),

@@ -154,6 +154,12 @@ WALK: Final[dict[str, str]] = {
     "ask.sides.twig": "a twig or trunk comes in",
     "ask.sides.twig.tap": "twig or trunk enters",
     "ask.sides.bright": "something bright",
+    "ask.light": "The light on the water:",
+    "ask.light.sun": "full sun",
+    "ask.light.cloud": "cloud or open shade",
+    "ask.light.cloud.tap": "cloud or shade",
+    "ask.light.trees": "under trees",
+    "ask.light.dark": "deep or dark",
     "ask.anchor": "The bottom third:",
     "ask.anchor.clear": "one clear rock or log",
     "ask.anchor.clear.tap": "clear rock or log",
@@ -213,7 +219,7 @@ WALK: Final[dict[str, str]] = {
     "base.bright_gives": "In {light} no longer time fits: {look}. For {wished} water: {others}.",
     "base.level_over_phone": (
         "In {light} one frame gives no longer time: for {wished} water take the long-exposure "
-        "mode, or wait for shade. Zoom in: pure white counts as blinking."
+        "mode, or wait for less light. Zoom in: pure white counts as blinking."
     ),
     "base.level_over_dusk": (
         "In {light} no longer time fits yet: {look}; the light falls by itself, minute by minute."

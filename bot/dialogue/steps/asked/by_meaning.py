@@ -11,15 +11,19 @@ from bot.dialogue.causes import Cause
 from bot.dialogue.facts import Facts, Symptom
 from bot.dialogue.meaning import sights, topics
 from bot.dialogue.meaning.arrival import is_arrival
-from bot.dialogue.meaning.asking import asks, asks_at_once, offers_two, told_beside
+from bot.dialogue.meaning.asking import asks, asks_at_once, offers_two
 from bot.dialogue.meaning.said import Said
 from bot.dialogue.meaning.wordings import topic_by_words
 from bot.dialogue.meaning.words import tokens
-from bot.dialogue.reading import read
 from bot.dialogue.reading.foreign import glossed
 from bot.dialogue.slots import KIT_SLOTS
 from bot.dialogue.steps.anywhere import planning, repeat
-from bot.dialogue.steps.asked import diagnosis, filter_answers, trade_answers
+from bot.dialogue.steps.asked import (
+    diagnosis,
+    filter_answers,
+    told_beside_question,
+    trade_answers,
+)
 from bot.dialogue.steps.asked.topic_answers import TOPICS, Answer
 from bot.dialogue.steps.asked.trade_answers import plainly
 from bot.dialogue.texts import TEXTS
@@ -65,8 +69,6 @@ _ONLY_ASKED: Final = frozenset(
 _ASKED: Final = 0.45
 #: What a question may tell beside what it asks: "only my phone here, can it do this".
 _BESIDE_A_QUESTION: Final = _VAGUE | _OF_A_FRAME | KIT_SLOTS
-#: What of it is learnt: kit, and whether it is there.
-_AT_HAND: Final = KIT_SLOTS | {"hand_held"}
 #: Causes that the answers to these symptoms treat, too.
 _ALSO: Final[Mapping[Symptom, frozenset[str]]] = {
     Symptom.BLACK_ROCK: frozenset({"underexposed", "contrast_too_great"}),
@@ -137,7 +139,7 @@ def answer(turn: Turn, said: Said, facts: Facts) -> bool:
             return False
         CAUSES[cause.name](turn, text)
     elif topic is not None:
-        _learn_kit(turn, said, facts)
+        told_beside_question.learn(turn, said, facts)
         TOPICS[topic](turn, _words_of(said))
     else:
         return False
@@ -154,13 +156,6 @@ def _words_of(said: Said) -> str:
         return said.english
     _, _, behind = said.typed.partition(" ")
     return glossed(behind, said.language)
-
-
-def _learn_kit(turn: Turn, said: Said, facts: Facts) -> None:
-    """What a question tells of the kit beside it: "tripod at home, can it be done"."""
-    if facts.known().keys() & _AT_HAND:
-        told = read(told_beside(said), units=turn.units)
-        turn.learn(told.only(told.known().keys() & _AT_HAND))
 
 
 def _is_no_topic(said: Said, facts: Facts) -> bool:
@@ -237,6 +232,8 @@ def topic_meant(said: Said, facts: Facts) -> str | None:
     if first == "lens" and facts.focal_mm is not None:
         return None  # "I zoomed in to 55, what settings now" tells which
     topic = topics.topic_of(said)
+    if topic == "noon" and facts.light not in {None, "full sun", "hazy sun"}:
+        return None  # "sun's gone now, what settings" asks of the light that is
     if topic is None or known:
         return topic if topic is not None and near >= _SURE else None
     stated = asked or near >= _STATED

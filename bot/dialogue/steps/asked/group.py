@@ -12,6 +12,7 @@ from bot.dialogue.aims import aim_of
 from bot.dialogue.compose import Role
 from bot.dialogue.facts import Facts
 from bot.dialogue.meaning import group
+from bot.dialogue.others_wish import wish_of_another
 from bot.dialogue.reading import read
 from bot.dialogue.reading.foreign import glossed
 from bot.dialogue.slots import KIT_SLOTS
@@ -53,7 +54,7 @@ def answer(turn: Turn, typed: str, said: str) -> bool:
         say_all(turn, typed)
     elif group.of_phones(typed):
         _say(turn, (_PHONE,))
-    elif not _of_someone(turn, typed):
+    elif not (_of_someone(turn, typed) or _wished(turn, said)):
         if not group.asks_for_formats(typed):
             return False
         if read(said, units=turn.units).known().keys() - {"camera_format"}:
@@ -128,6 +129,31 @@ def _of_someone(turn: Turn, typed: str) -> bool:
         turn.say(Role.SETTINGS, "group.phone", who=who)
     else:
         _say_one(turn, who, told.camera_format, told.look)
+    repeat.put_again_if_open(turn, whole=False)
+    turn.reason("why.group")
+    return True
+
+
+def _wished(turn: Turn, said: str) -> bool:
+    """The times for a look that somebody else wishes, told alone; one's own stays."""
+    told = wish_of_another(said)
+    if told is None or read(told.rest).known():
+        return False
+    name = read(f"i want{told.wish}").look
+    if name is None:
+        return False
+    now, look = base.standing(turn), Look(name)
+    shortest_s, longest_s = now.flow.times(look)
+    marks = time_marks(now.camera.dial)
+    turn.say(
+        Role.SETTINGS,
+        "group.wish_frozen" if look is Look.FROZEN else "group.wish",
+        who=told.who[:1].upper() + told.who[1:],
+        look=TEXTS[f"look.{name}"],
+        shortest=nearest(marks, max(shortest_s, now.camera.shortest_s)).label,
+        longest=nearest(marks, min(longest_s, now.camera.longest_s)).label,
+        time=nearest(marks, now.flow.time_for(aim_of(turn, look))).label,
+    )
     repeat.put_again_if_open(turn, whole=False)
     turn.reason("why.group")
     return True

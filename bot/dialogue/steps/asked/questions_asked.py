@@ -21,6 +21,7 @@ from bot.dialogue.steps.asked import (
     verdicts,
 )
 from bot.dialogue.steps.asked.question_words import topic_named
+from bot.dialogue.steps.asked.told_beside_question import wished
 from bot.dialogue.steps.asked.topic_answers import TOPICS, Answer
 from bot.dialogue.steps.asked.which_topic import meant_by
 from bot.dialogue.turn import Turn
@@ -78,6 +79,8 @@ def _first(turn: Turn, heard: Said) -> str | None:
         return None
     say = TOPICS[meant_by(heard, named)]
     rest = " ".join(clauses[:first] + clauses[first + 1 :])
+    if turn.context.conversation.walk is not None:
+        turn.learn(wished(text))
     told = read(rest)  # "m43, and which f-number?" asks about that camera
     kit = told.only(told.known().keys() & KIT_SLOTS).updated(_own(turn, clauses[first]))
     turn.change_person(kit=turn.context.person.kit.updated(kit))

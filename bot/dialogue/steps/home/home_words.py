@@ -11,6 +11,7 @@ from bot.dialogue.kept import ToldFrame
 from bot.dialogue.meaning import review_words
 from bot.dialogue.meaning.asking import asks
 from bot.dialogue.meaning.told_sights import Remark, remarks
+from bot.dialogue.reading import number_answer
 from bot.dialogue.reading.foreign import glossed
 from bot.dialogue.reading.frame_list import Told, laid, told_in
 from bot.dialogue.reading.frame_times import plain_times
@@ -72,6 +73,10 @@ def answer(turn: Turn, typed: str, said: str, facts: Facts) -> bool:
         turn.change_conversation(home_at=None, review=None)
         return False
     told_frames.take_measured(turn)
+    counted = told_frames.counted(turn, number_answer(typed))
+    if counted is not None:
+        typed = said = told_frames.name(turn, counted)
+        facts = Facts()
     plain = plain_times(said)
     focus = review_words.focus_told(plain)
     heard = _Heard(typed, said, told_in(plain), facts, focus)

@@ -56,6 +56,16 @@ def frames_of(turn: Turn) -> tuple[ToldFrame, ...]:
     return review_of(turn).frames
 
 
+def counted(turn: Turn, number: int | None) -> int | None:
+    """The place of a frame that a bare number means: its seconds, else which of them it is."""
+    if number is None:
+        return None
+    times = [frame.shutter_s for frame in frames_of(turn)]
+    if number in times:
+        return times.index(number)
+    return number - 1 if 1 <= number <= len(times) else None
+
+
 def see(turn: Turn, places: Iterable[int], *seen: str) -> None:
     """Keep what was seen in some of the frames; the later word replaces its opposite."""
     frames = list(frames_of(turn))

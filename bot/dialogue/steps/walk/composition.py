@@ -18,6 +18,13 @@ from bot.dialogue.turn import Turn
 _CHECKS: Final = frozenset({"top", "sides", "anchor"})
 _BEFORE_BASE: Final = frozenset({State.ARRIVE, State.LENS, State.COMPOSITION})
 _SETTLED: Final = {"top": "covered", "sides": "clean"}
+#: The light of each option (own rule: the middle of what it names).
+_LIGHTS: Final = {
+    "sun": "full sun",
+    "cloud": "overcast",
+    "trees": "light canopy",
+    "dark": "wooded gorge",
+}
 #: What needs a remark, and the text of it; the other answers are fine as they are.
 _REMARKS: Final = {
     ("top", "sky"): "top.sky",
@@ -39,7 +46,19 @@ def checks_for(turn: Turn) -> tuple[str, ...]:
     top = () if reckoning.is_stream(facts) else ("top",)
     part = facts.section and facts.focal_mm
     anchor = () if facts.nearest_m is not None or part else ("anchor",)
-    return (*top, "sides", *anchor)
+    light = ("light",) if reckoning.is_phone(facts) and not _light_known(turn) else ()
+    return (*top, "sides", *anchor, *light)
+
+
+def _light_known(turn: Turn) -> bool:
+    """Whether the light was told or measured: a phone has no meter that its owner could read."""
+    return turn.facts.light is not None or turn.walk.light_is_measured
+
+
+def answer_light(turn: Turn, value: str) -> None:
+    """The light by number."""
+    turn.learn(Facts(light=_LIGHTS[value]))
+    answer(turn, "light", value)
 
 
 def go_on(turn: Turn) -> None:
@@ -152,7 +171,10 @@ def note_beside(turn: Turn, name: str, text: str) -> None:
 def leave_out_told(turn: Turn) -> None:
     """Where the answer ends with a check that was told already, the next one is asked instead."""
     name = turn.question_name
-    if name in turn.walk.checks and name in checks_for(turn):
+    lit = name == "light" and _light_known(turn)
+    if lit:  # the settings for it say that it was heard
+        turn.parts = [part for part in turn.parts if part.key != "noted"]
+    if lit or (name in turn.walk.checks and name in checks_for(turn)):
         go_on(turn)
 
 

@@ -9,7 +9,7 @@ from bot.dialogue.states import State
 from bot.dialogue.steps.walk import composition, lens
 from bot.dialogue.turn import Turn
 
-_CHECKS: Final = frozenset({"top", "sides", "anchor"})
+_CHECKS: Final = frozenset({"top", "sides", "anchor", "light"})
 #: What is asked on the way to the lens and can be assumed instead.
 _ASSUMABLE: Final = frozenset({"nearest", "water_speed", "kit", "format", "lenses"})
 _BEFORE_LENS: Final = frozenset({State.ARRIVE, State.LENS})
