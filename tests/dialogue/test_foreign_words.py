@@ -154,6 +154,11 @@ DIALECTS = [
     ),
     ("stativ aufbaut, an nd8 drauf", "stativ aufgebaut, ein nd8 drauf"),
     ("grad gut, an der wand", "grad gut, an der wand"),
+    ("wos soi i eistelln", "was soll ich einstellen"),
+    ("wia lang soi i belichtn", "wie lang soll ich belichten"),
+    ("mei linsn is noss vo da gischt", "mei linse is nass von da gischt"),
+    ("obn is da himme", "oben is da himmel"),
+    ("das blatt, der stein, ein turm", "das blatt, der stein, ein turm"),
 ]
 
 

@@ -191,6 +191,15 @@ def test_the_other_language_is_offered_once() -> None:
         ("Buenas! Estoy en una cascada con la cámara, me das una mano?", "es"),
         ("grüezi", "de"),
         ("start", "en"),
+        ("12 m hoch, 15 m weg, Fels bei 1,5 m, Vollformat 24-70", "de"),
+        ("Wasserfall 15 m, Stativ dabei", "de"),
+        ("servus, i bin bei an Foi, is ned hoch, so 6 m ca", "de"),
+        ("i steh so 10 m weg, vorn is a stoa bei an meter", "de"),
+        ("12 m de alto, a 15 m, roca a 1,5 m, full frame 24-70", "es"),
+        ("cascada 10 metros, tripode si", "es"),
+        ("12 m tall, 18 m away, rock at 1.5 m", "en"),
+        ("the stativ is 3 m away", "en"),
+        ("f/11, 1/4 s, iso 100", "en"),
     ],
 )
 def test_who_begins_in_a_language_is_spoken_to_in_it(text: str, language: str) -> None:
