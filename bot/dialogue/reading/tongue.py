@@ -1,4 +1,4 @@
-"""Which language a message is written in, by its small words and its own words of the trade, where that is clear."""
+"""Which language a message is written in, by its small words, where that is clear."""
 
 from __future__ import annotations
 
