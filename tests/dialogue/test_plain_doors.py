@@ -11,6 +11,14 @@ from tests.dialogue.player import Player
 from tests.dialogue.walked import TOLD, keys_of, walked
 
 
+def test_who_first_asked_of_a_phone_is_cautioned_at_the_fall() -> None:
+    """A question that tells of a camera begins no walk: the caution comes with the fall."""
+    player = Player()
+    assert "asked.phone" in keys_of(player, "I only have my phone. How do I make the water soft?")
+    assert "caution.arrive_short" in keys_of(player, "it is 8 m tall, I'm 12 m away")
+    assert "caution.arrive_short" not in keys_of(player, "nearest log at 2 m")
+
+
 @pytest.mark.parametrize(
     ("text", "command"),
     [

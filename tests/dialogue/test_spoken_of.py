@@ -117,6 +117,9 @@ def test_talk_is_told_from_the_rest() -> None:
         ("my kid is near the edge", DangerKind.LIP),
         ("mein Sohn steht an der Kante", DangerKind.LIP),
         ("mi hija juega cerca del borde", DangerKind.LIP),
+        ("kann ich mich an den Rand stellen?", DangerKind.LIP),
+        ("darf ich zum Rand rauf?", DangerKind.LIP),
+        ("ich möchte am oberen Rand stehen", DangerKind.LIP),
     ],
 )
 def test_leave_for_a_bad_place_is_heard(text: str, kind: DangerKind) -> None:
@@ -128,7 +131,9 @@ def test_leave_for_a_bad_place_is_heard(text: str, kind: DangerKind) -> None:
 
 @pytest.mark.parametrize(
     "text",
-    ["kann ich die Kante im Bild lassen", "wir wollen nicht an die Kante",
+    ["soll ich am Rand mehr stehen lassen", "kann ich zum Rand vom Bild mehr Platz lassen",
+     "darf ich am Rand des Weges stehen", "kann ich die Kante im Bild lassen",
+     "wir wollen nicht an die Kante",
      "puedo dejar hojas en el borde de la imagen", "darf ich ein Foto machen", "18 m from the lip",
      "the tree is near the edge of the frame", "der junge im bild ist von der kante abgeschnitten"],
 )  # fmt: skip

@@ -31,6 +31,15 @@ _KANTE: Final = (
     r"(?:die |der |den |dem )?(?:\w+ )?(?:abbruchkante|kante|fallkante|felskante|abrisskante"
     r"|oberkante|klippe|klippenrand|abgrund|abbruch|absturzkante)"
 )
+#: "Rand" is the frame's, too: only where somebody climbs, steps or stands there.
+_RAND: Final = (
+    r"(?=.*\b(?:rauf|rauf\w+|hoch|hoch\w+|hinauf\w*|klett\w+|kraxel\w*|steig\w*|stehen(?! lass)"
+    r"|stellen|treten|setzen|hocken)\b)"
+)
+_AM_RAND: Final = (
+    r"(?:zum|an den|bis zum|bis an den|auf den|am|auf dem)(?: (?:oberen|obersten|ausseren))? rand"
+    r"(?! (?:vom|des|der|von|im) )"
+)
 _INS_WASSER: Final = (
     r"(?:ins wasser|in den (?:bach|fluss|wildbach)|in die (?:gumpe|stromung)|ins (?:becken"
     r"|bachbett)"
@@ -105,6 +114,7 @@ _ASKED: Final = tuple(
                 rf" {_AN} {_KANTE}"
             ),
         ),
+        (DangerKind.LIP, rf"{_RAND}{_DARF}{_GAP} {_AM_RAND}"),
         (DangerKind.LIP, rf"ist {_KANTE} (?:erlaubt|ok|okay|sicher|begehbar|betretbar|frei)"),
         (DangerKind.LIP, rf"{_PUEDO}{_GAP} {_IR}{_GAP} {_BORDE}"),
         (DangerKind.LIP, rf"cerca {_BORDE}{_GAP} (?:puedo|podemos|se puede)"),

@@ -12,11 +12,13 @@ from bot.dialogue.meaning.said import Said
 from bot.dialogue.meaning.visit_words import car_in, party_in, place_in
 from bot.dialogue.reading import read
 from bot.dialogue.reading.visit import read_visit, with_pace
+from bot.dialogue.states import State
 from bot.dialogue.steps.anywhere import planning
 from bot.dialogue.steps.visits import dusk_out, forecasts, note_home, plan, rough_card
 from bot.dialogue.steps.walk import arrive
 from bot.dialogue.trip import Trip
 from bot.dialogue.turn import Turn
+from bot.dialogue.walk_state import Walk
 
 #: What moves the plan of the day, or is kept for its card.
 _RECKONED: Final = arrive.TRIP_SLOTS | {"forecast"}
@@ -39,9 +41,19 @@ BEGUN: Final = "begun"
 
 
 def is_new(turn: Turn) -> bool:
-    """Whether nothing of the walk was said before this message but words of the visit."""
+    """Whether nothing of the walk was said before this message but words of the visit.
+
+    Who first asked what a phone can has begun no walk by that: the caution is still to be said.
+    """
+    walk = turn.before.conversation.walk
     begun = BEGUN in turn.trip.told and not turn.context.person.cautions
-    return turn.before.conversation.walk is None or begun
+    return walk is None or begun or _is_only_asked(turn, walk)
+
+
+def _is_only_asked(turn: Turn, walk: Walk) -> bool:
+    """Whether a walk holds nothing but what was asked before a fall was told."""
+    untold = walk.state is State.ARRIVE and walk.given is None and not walk.facts.known()
+    return untold and not turn.context.person.cautions
 
 
 def hear(turn: Turn, typed: str, said: str) -> None:
