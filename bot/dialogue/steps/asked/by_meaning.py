@@ -18,14 +18,10 @@ from bot.dialogue.meaning.words import tokens
 from bot.dialogue.reading.foreign import glossed
 from bot.dialogue.slots import KIT_SLOTS
 from bot.dialogue.steps.anywhere import planning, repeat
-from bot.dialogue.steps.asked import (
-    diagnosis,
-    filter_answers,
-    told_beside_question,
-    trade_answers,
-)
+from bot.dialogue.steps.asked import filter_answers, told_beside_question, trade_answers
 from bot.dialogue.steps.asked.topic_answers import TOPICS, Answer
 from bot.dialogue.steps.asked.trade_answers import plainly
+from bot.dialogue.steps.walk import diagnosis
 from bot.dialogue.texts import TEXTS
 from bot.dialogue.turn import Turn
 

@@ -7,7 +7,6 @@ from collections.abc import Callable, Mapping
 from typing import Final
 
 from bot.dialogue.steps.asked import (
-    diagnosis,
     filter_answers,
     group,
     one_number,
@@ -18,7 +17,7 @@ from bot.dialogue.steps.asked import (
 from bot.dialogue.steps.asked.trade_answers import plainly
 from bot.dialogue.steps.home import at_home
 from bot.dialogue.steps.visits import note_home, plan
-from bot.dialogue.steps.walk import now
+from bot.dialogue.steps.walk import diagnosis, now
 from bot.dialogue.turn import Turn
 
 #: An answer takes the message as it was read, for what it names.

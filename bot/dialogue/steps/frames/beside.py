@@ -9,8 +9,8 @@ from bot.dialogue.by_numbers import of_frame, share_told
 from bot.dialogue.compose import Part, Role
 from bot.dialogue.facts import Symptom
 from bot.dialogue.steps.anywhere import repeat
-from bot.dialogue.steps.asked import diagnosis
 from bot.dialogue.steps.frames import border_said, findings_said, look_said, views
+from bot.dialogue.steps.walk import diagnosis
 from bot.dialogue.turn import Turn
 from core.frame.report import FrameReport, SizeNote
 from core.water import Look, look_of

@@ -11,8 +11,7 @@ from bot.dialogue.facts import Blink, Facts, Symptom
 from bot.dialogue.solving import Solved
 from bot.dialogue.states import State, Trigger
 from bot.dialogue.steps.anywhere import phone
-from bot.dialogue.steps.asked import diagnosis
-from bot.dialogue.steps.walk import highlights, liking, planned
+from bot.dialogue.steps.walk import diagnosis, highlights, liking, planned
 from bot.dialogue.steps.walk.highlights import PATCH_STOPS, SHEET_STOPS
 from bot.dialogue.steps.walk.taken import ask_for_settings, take_settings, with_filters
 from bot.dialogue.texts import measures
