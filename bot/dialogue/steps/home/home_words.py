@@ -23,7 +23,9 @@ from bot.dialogue.steps.home import (
     told_facts,
     told_frames,
     told_listed,
+    told_names,
     told_seen,
+    told_shares,
 )
 from bot.dialogue.texts.measures import FEET_PER_METRE
 from bot.dialogue.turn import Turn
@@ -75,7 +77,7 @@ def answer(turn: Turn, typed: str, said: str, facts: Facts) -> bool:
     told_frames.take_measured(turn)
     counted = told_frames.counted(turn, number_answer(typed))
     if counted is not None:
-        typed = said = told_frames.name(turn, counted)
+        typed = said = told_names.name(turn, counted)
         facts = Facts()
     plain = plain_times(said)
     focus = review_words.focus_told(plain)
@@ -118,10 +120,10 @@ def _take_intent(turn: Turn, intent: str) -> None:
     told_frames.change(turn, intent=intent, asked_best=True)
     turn.say(Role.SETTINGS, "home.intent", intent=intent)
     places = range(len(told_frames.frames_of(turn)))
-    shows = [place for place in places if told_frames.look_in(turn, place) in _SHOWING]
+    shows = [place for place in places if told_shares.look_in(turn, place) in _SHOWING]
     melts = [place for place in places if place not in shows]
     if shows and melts:
-        named = {"shows": told_frames.names(turn, shows), "melts": told_frames.names(turn, melts)}
+        named = {"shows": told_names.names(turn, shows), "melts": told_names.names(turn, melts)}
         turn.say(Role.CHECK, "home.intent_look", **named)
     else:
         turn.say(Role.CHECK, "home.intent_shows")
@@ -183,7 +185,7 @@ def _dropped(turn: Turn, seen: tuple[Remark, ...]) -> bool:
     if not gone:
         return False
     turn.remember_for_back()
-    turn.say(Role.SETTINGS, "home.dropped", **told_frames.named(turn, sorted(gone)))
+    turn.say(Role.SETTINGS, "home.dropped", **told_names.named(turn, sorted(gone)))
     frames = told_frames.frames_of(turn)
     left = tuple(frame for place, frame in enumerate(frames) if place not in gone)
     told_frames.change(turn, frames=left, about=())
@@ -284,6 +286,6 @@ def say_how(turn: Turn) -> None:
     """How to go on at home: which frames, or which of them."""
     frames = told_frames.frames_of(turn)
     if frames:
-        turn.say(Role.CHECK, "home.name_it", frame=told_frames.name(turn, 0))
+        turn.say(Role.CHECK, "home.name_it", frame=told_names.name(turn, 0))
     else:
         turn.say(Role.CHECK, "home.which_frames")

@@ -8,7 +8,14 @@ from typing import Final
 from bot.dialogue import reckoning, solving
 from bot.dialogue.aims import aim_of
 from bot.dialogue.compose import Role
-from bot.dialogue.steps.home import told_frames, told_seen, told_softness
+from bot.dialogue.steps.home import (
+    told_frames,
+    told_levels,
+    told_names,
+    told_seen,
+    told_shares,
+    told_softness,
+)
 from bot.dialogue.steps.walk import reasons
 from bot.dialogue.texts import TEXTS, known, measures
 from bot.dialogue.turn import Turn
@@ -38,10 +45,10 @@ def choose(turn: Turn) -> None:
     order = ranked(turn)
     first = order[0]
     why = measures.listing(list(_why(turn, first)), TEXTS["and"])
-    turn.say(Role.SETTINGS, "home.keep", frame=told_frames.name(turn, first), why=why)
+    turn.say(Role.SETTINGS, "home.keep", frame=told_names.name(turn, first), why=why)
     more = _beside(turn, order)
     if more:
-        turn.say(Role.SETTINGS, "home.keep_more", frames=told_frames.names(turn, more))
+        turn.say(Role.SETTINGS, "home.keep_more", frames=told_names.names(turn, more))
     _say_out(turn, first)
     _say_equal(turn, [place for place in order if place == first or not _faults_of(turn, place)])
     intent = told_frames.review_of(turn).intent
@@ -52,7 +59,7 @@ def choose(turn: Turn) -> None:
     say_next_time(turn, Role.ASSUMPTION)
     told_frames.change(turn, about=(first,))
     first_s = exact_shutter_s(told_frames.frames_of(turn)[first].shutter_s)
-    flow, camera = told_frames.flow_of(turn, first), turn.camera
+    flow, camera = told_shares.flow_of(turn, first), turn.camera
     reasons.explain_share(turn, flow, first_s, camera)
     reasons.explain_band(turn, reckoning.wished_look(turn.facts))
 
@@ -66,8 +73,8 @@ def ranked(turn: Turn) -> list[int]:
     def rank(place: int) -> tuple[int, bool, bool, bool, float]:
         faults = _faults_of(turn, place)
         worst = max((_FAULTS.index(fault) + 1 for fault in faults), default=0)
-        share = told_frames.share_of(turn, place)
-        other_look = told_frames.look_in(turn, place) is not wished
+        share = told_shares.share_of(turn, place)
+        other_look = told_shares.look_in(turn, place) is not wished
         praised = "good" in frames[place].sights
         off = max(share / aim, aim / share)
         return worst, not frames[place].liked, not praised, other_look, off
@@ -78,15 +85,15 @@ def ranked(turn: Turn) -> list[int]:
 def _why(turn: Turn, place: int) -> Iterator[str]:
     if told_frames.frames_of(turn)[place].liked:
         yield TEXTS["home.why.best"]
-    yield TEXTS["home.why.look"].format(**told_frames.values_of(turn, place))
+    yield TEXTS["home.why.look"].format(**told_shares.values_of(turn, place))
     yield TEXTS["home.why.least" if _faults_of(turn, place) else "home.why.clean"]
 
 
 def _beside(turn: Turn, order: list[int]) -> list[int]:
     """Sound frames of other looks, one of each."""
-    looks, beside = {told_frames.look_in(turn, order[0])}, []
+    looks, beside = {told_shares.look_in(turn, order[0])}, []
     for place in order[1:]:
-        look = told_frames.look_in(turn, place)
+        look = told_shares.look_in(turn, place)
         if look not in looks and not _faults_of(turn, place):
             looks.add(look)
             beside.append(place)
@@ -99,7 +106,7 @@ def _say_out(turn: Turn, kept: int) -> None:
         faults = [_named(turn, place, fault) for fault in _faults_of(turn, place)]
         if faults and place != kept:
             listed = ", ".join(dict.fromkeys(faults))
-            frame = told_frames.name(turn, place)
+            frame = told_names.name(turn, place)
             pieces.append(TEXTS["home.out_piece"].format(frame=frame, faults=listed))
     if pieces:
         turn.say(Role.SETTINGS, "home.out", list=", ".join(pieces))
@@ -124,11 +131,11 @@ def _say_equal(turn: Turn, places: list[int]) -> None:
     """How far each has to be lifted to the brightest of them, before any is compared."""
     if len(places) < 2:
         return
-    top = max(told_frames.level_of(turn, place) for place in places)
-    lifts = {place: top - told_frames.level_of(turn, place) for place in places}
+    top = max(told_levels.level_of(turn, place) for place in places)
+    lifts = {place: top - told_levels.level_of(turn, place) for place in places}
     pieces = [
         TEXTS["home.equal_piece"].format(
-            frame=told_frames.name(turn, place), stops=measures.stops(stops)
+            frame=told_names.name(turn, place), stops=measures.stops(stops)
         )
         for place, stops in lifts.items()
         if stops >= SAME_STOPS
@@ -191,7 +198,7 @@ def _times(turn: Turn) -> str:
     camera, best = turn.camera, ranked(turn)[0]
     best_s = exact_shutter_s(told_frames.frames_of(turn)[best].shutter_s)
     if {"mush", "hard"} & set(_faults_of(turn, best)):  # none has the look: its own time
-        best_s = told_frames.flow_of(turn).time_for(aim_of(turn, reckoning.wished_look(turn.facts)))
+        best_s = told_shares.flow_of(turn).time_for(aim_of(turn, reckoning.wished_look(turn.facts)))
     times = [solving.time_text(best_s * factor, camera) for factor in (0.5, 1.0, 2.0)]
     return TEXTS["home.remedy.times"].format(list=measures.listing(times, TEXTS["and"]))
 

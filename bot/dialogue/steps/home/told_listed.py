@@ -9,7 +9,7 @@ from bot.dialogue import reckoning, solving
 from bot.dialogue.compose import Role
 from bot.dialogue.facts import Facts
 from bot.dialogue.reckoning import Assumed
-from bot.dialogue.steps.home import told_frames
+from bot.dialogue.steps.home import told_frames, told_levels, told_names, told_shares
 from bot.dialogue.steps.walk import reasons
 from bot.dialogue.texts import TEXTS, known, measures
 from bot.dialogue.turn import Turn
@@ -29,19 +29,19 @@ _LIGHT: Final = frozenset({"light", "nd_on_stops", "polariser_on"})
 def table(turn: Turn) -> None:
     """Each frame with its share, its look and how bright it is, a line each."""
     frames, camera = told_frames.frames_of(turn), turn.camera
-    reference = told_frames.reference_of(turn)
+    reference = told_levels.reference_of(turn)
     for place in range(len(frames)):
         turn.say(
             Role.SETTINGS,
             "home.listed",
-            frame=told_frames.name(turn, place),
-            level=told_frames.level_text(turn, place, reference),
+            frame=told_names.name(turn, place),
+            level=told_levels.level_text(turn, place, reference),
             # A number beyond the whole frame tells which of several went further.
-            share=measures.percent(told_frames.share_of(turn, place)),
-            look=TEXTS[f"look.{told_frames.look_in(turn, place).value}"],
+            share=measures.percent(told_shares.share_of(turn, place)),
+            look=TEXTS[f"look.{told_shares.look_in(turn, place).value}"],
         )
     assumed = Assumed()
-    facts = told_frames.facts_of(turn, len(frames) - 1)
+    facts = told_shares.facts_of(turn, len(frames) - 1)
     flow = reckoning.flowing_or_usual(facts, reckoning.focal_of(facts), assumed)
     reasons.tell_assumed(turn, assumed, camera)
     reasons.explain_share(turn, flow, exact_shutter_s(frames[-1].shutter_s), camera)
@@ -61,11 +61,11 @@ def told(turn: Turn, facts: Facts, focus_m: float | None, *, new: bool, changed:
         changed: frames are new, or their settings are.
     """
     slots, frames = set(facts.known()), told_frames.frames_of(turn)
-    metered = bool(frames and slots & _LIGHT) and told_frames.meter_level(turn) is not None
+    metered = bool(frames and slots & _LIGHT) and told_levels.meter_level(turn) is not None
     listed = bool(frames) and (new or bool(slots & SHARES) or (changed and not metered))
     if listed:
         table(turn)
-    elif slots & SHARES and told_frames.is_placed(turn):
+    elif slots & SHARES and told_shares.is_placed(turn):
         _say_place(turn)
     if metered:
         _say_metered(turn, listed=listed)
@@ -78,7 +78,7 @@ def told(turn: Turn, facts: Facts, focus_m: float | None, *, new: bool, changed:
 
 
 def _say_place(turn: Turn) -> None:
-    facts, flow, ends = turn.facts, told_frames.flow_of(turn), told_frames.ends_of_look(turn)
+    facts, flow, ends = turn.facts, told_shares.flow_of(turn), told_shares.ends_of_look(turn)
     crop = reckoning.sensor_of(facts).crop_factor
     turn.say(
         Role.SETTINGS,
@@ -99,8 +99,8 @@ def _say_metered(turn: Turn, *, listed: bool) -> None:
     """The time that the meter wants in the told light; how far each frame is, if not listed."""
     frames, camera = told_frames.frames_of(turn), turn.camera
     f_number = exact_f_number(told_frames.common(frame.f_number for frame in frames) or 1.0)
-    iso = told_frames.usual_iso(turn)
-    wanted_s = told_frames.metered_s(turn, f_number, iso)
+    iso = told_levels.usual_iso(turn)
+    wanted_s = told_levels.metered_s(turn, f_number, iso)
     time_s = min(max(wanted_s, camera.shortest_s), camera.longest_s)
     wanted = Settings(f_number, time_s, iso)
     light = LIGHTS[turn.facts.light or ""]
@@ -111,7 +111,7 @@ def _say_metered(turn: Turn, *, listed: bool) -> None:
         settings=solving.settings_text(wanted, camera),
         stops=measures.stops(max(light.high - light.ev100, light.ev100 - light.low)),
     )
-    reference = told_frames.Reference(told_frames.meter_level(turn) or 0.0, None)
+    reference = told_levels.Reference(told_levels.meter_level(turn) or 0.0, None)
     pieces = [_piece(turn, place, reference) for place in range(len(frames))]
     if not listed:
         turn.say(Role.CHECK, "home.against", list=", ".join(pieces))
@@ -120,10 +120,10 @@ def _say_metered(turn: Turn, *, listed: bool) -> None:
     turn.reason("why.metered", light=TEXTS[f"known.light.{light.key}"], **named)
 
 
-def _piece(turn: Turn, place: int, reference: told_frames.Reference) -> str:
-    stops = told_frames.level_of(turn, place) - reference.level_stops
-    side = told_frames.side_of(stops)
-    frame = told_frames.name(turn, place)
+def _piece(turn: Turn, place: int, reference: told_levels.Reference) -> str:
+    stops = told_levels.level_of(turn, place) - reference.level_stops
+    side = told_levels.side_of(stops)
+    frame = told_names.name(turn, place)
     return TEXTS[f"home.piece.{side}"].format(frame=frame, stops=measures.stops(stops))
 
 

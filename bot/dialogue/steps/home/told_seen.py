@@ -9,7 +9,7 @@ from bot.dialogue import reckoning, solving
 from bot.dialogue.aims import aim_of, with_kept
 from bot.dialogue.compose import Role
 from bot.dialogue.meaning.told_sights import OF_THE_VIEW, Remark
-from bot.dialogue.steps.home import told_frames, told_softness
+from bot.dialogue.steps.home import told_frames, told_levels, told_names, told_shares, told_softness
 from bot.dialogue.texts import TEXTS, measures
 from bot.dialogue.turn import Turn
 from core.series import SAME_STOPS
@@ -60,7 +60,7 @@ def _places(turn: Turn, remark: Remark, about: tuple[int, ...]) -> tuple[int, ..
 
 
 def _ask_which(turn: Turn) -> None:
-    shown = told_frames.name(turn, 0)
+    shown = told_names.name(turn, 0)
     turn.say(Role.SETTINGS, "home.name_it", frame=shown)
 
 
@@ -76,9 +76,9 @@ def _bare(turn: Turn, remarks: Sequence[Remark]) -> bool:
         turn.say(
             Role.SETTINGS,
             "home.no_sight",
-            **told_frames.named(turn, [place]),
-            level=told_frames.level_text(turn, place),
-            **told_frames.values_of(turn, place),
+            **told_names.named(turn, [place]),
+            level=told_levels.level_text(turn, place),
+            **told_shares.values_of(turn, place),
         )
     return True
 
@@ -107,15 +107,15 @@ def _one(turn: Turn, places: tuple[int, ...], remark: Remark) -> None:
 def _say(seen: str) -> _Say:
     if seen in _PLAIN:
         return lambda turn, places: turn.say(
-            Role.SETTINGS, f"home.{seen}", **told_frames.named(turn, places)
+            Role.SETTINGS, f"home.{seen}", **told_names.named(turn, places)
         )
     return _NUMBERED[seen]
 
 
 def compare(turn: Turn, place: int, other: int) -> None:
     """How much darker or brighter one frame is than another, by its settings."""
-    stops = told_frames.level_of(turn, place) - told_frames.level_of(turn, other)
-    named = {"frame": told_frames.name(turn, place), "other": told_frames.name(turn, other)}
+    stops = told_levels.level_of(turn, place) - told_levels.level_of(turn, other)
+    named = {"frame": told_names.name(turn, place), "other": told_names.name(turn, other)}
     if abs(stops) < SAME_STOPS:
         turn.say(Role.CHECK, "home.compared_same", **named)
         return
@@ -131,7 +131,7 @@ def _each(key: str) -> _Say:
 
     def say(turn: Turn, places: Sequence[int]) -> None:
         for place in places:
-            frame, values = told_frames.named(turn, [place]), told_frames.values_of(turn, place)
+            frame, values = told_names.named(turn, [place]), told_shares.values_of(turn, place)
             turn.say(Role.SETTINGS, key, **frame, **values)
 
     return say
@@ -142,14 +142,14 @@ def _of_the_time(seen: str) -> _Say:
 
     def say(turn: Turn, places: Sequence[int]) -> None:
         look = reckoning.wished_look(turn.facts)
-        aim = told_frames.flow_of(turn).time_for(aim_of(turn, look))
-        values = told_frames.ends_of_look(turn)
+        aim = told_shares.flow_of(turn).time_for(aim_of(turn, look))
+        values = told_shares.ends_of_look(turn)
         values["aim"] = solving.time_text(aim, turn.camera)
         for place in places:
             of_time = is_of_the_time(turn, place, seen)
-            within = told_frames.look_in(turn, place) is look
+            within = told_shares.look_in(turn, place) is look
             ending = "" if of_time and not within else "_within" if of_time else "_not"
-            of_frame = told_frames.values_of(turn, place) | told_frames.named(turn, [place])
+            of_frame = told_shares.values_of(turn, place) | told_names.named(turn, [place])
             turn.say(Role.SETTINGS, f"home.{seen}{ending}", **values | of_frame)
 
     return say
@@ -158,7 +158,7 @@ def _of_the_time(seen: str) -> _Say:
 def is_of_the_time(turn: Turn, place: int, seen: str) -> bool:
     """Whether mush, or hardness, is one of the time: by the aim of the wished look."""
     aim = aim_of(turn, reckoning.wished_look(turn.facts))
-    share = told_frames.share_of(turn, place)
+    share = told_shares.share_of(turn, place)
     return share > aim * _CLEARLY if seen == "mush" else share < aim / _CLEARLY
 
 
@@ -166,7 +166,7 @@ def _soft(turn: Turn, places: Sequence[int]) -> None:
     """Soft all over: diffraction, too open for the near rock, else a camera that moved."""
     for place in places:
         cause = told_softness.cause_of(turn, place)
-        values = told_softness.values_of(turn, place) | told_frames.named(turn, [place])
+        values = told_softness.values_of(turn, place) | told_names.named(turn, [place])
         turn.say(Role.SETTINGS, f"home.{cause}", **values)
 
 
@@ -176,47 +176,47 @@ def _leaves(turn: Turn, places: Sequence[int]) -> None:
     still = [place for place, frame in enumerate(frames) if "leaves" not in frame.sights]
     shortest = min(still, key=lambda place: frames[place].shutter_s, default=None)
     longest = max(places, key=lambda place: frames[place].shutter_s)
-    named = told_frames.named(turn, places)
+    named = told_names.named(turn, places)
     if shortest is None or frames[shortest].shutter_s >= frames[longest].shutter_s:
         turn.say(Role.SETTINGS, "home.leaves", **named)
         return
-    stops = told_frames.level_of(turn, longest) - told_frames.level_of(turn, shortest)
+    stops = told_levels.level_of(turn, longest) - told_levels.level_of(turn, shortest)
     turn.say(
         Role.SETTINGS,
         "home.leaves_from" if stops >= SAME_STOPS else "home.leaves_equal",
         **named,
-        other=told_frames.name(turn, shortest),
+        other=told_names.name(turn, shortest),
         stops=measures.stops(stops),
     )
 
 
 def _dark(turn: Turn, places: Sequence[int]) -> None:
     """Too dark: by how much, against the meter or the brightest frame."""
-    reference = told_frames.reference_of(turn)
+    reference = told_levels.reference_of(turn)
     other = reference.place
     for place in places:
-        stops = reference.level_stops - told_frames.level_of(turn, place)
-        frame = told_frames.named(turn, [place])
+        stops = reference.level_stops - told_levels.level_of(turn, place)
+        frame = told_names.named(turn, [place])
         if stops < SAME_STOPS or other == place:
             turn.say(Role.SETTINGS, "home.dark_alone", **frame)
             continue
-        against = TEXTS["home.the_meter"] if other is None else told_frames.name(turn, other)
+        against = TEXTS["home.the_meter"] if other is None else told_names.name(turn, other)
         values = {"stops": measures.stops(stops), "other": against}
         turn.say(Role.SETTINGS, "home.dark", **frame, **values)
 
 
 def _clipped(turn: Turn, places: Sequence[int]) -> None:
     """Lost white: which darker frame holds more of it."""
-    levels = {p: told_frames.level_of(turn, p) for p in range(len(told_frames.frames_of(turn)))}
+    levels = {p: told_levels.level_of(turn, p) for p in range(len(told_frames.frames_of(turn)))}
     lowest = min(levels[place] for place in places)
     darker = [place for place in levels if levels[place] < lowest - SAME_STOPS]
-    named = told_frames.named(turn, places)
+    named = told_names.named(turn, places)
     if not darker:
         turn.say(Role.SETTINGS, "home.clipped", **named)
         return
     other = max(darker, key=lambda place: levels[place])
     stops = measures.stops(lowest - levels[other])
-    shown = told_frames.name(turn, other)
+    shown = told_names.name(turn, other)
     turn.say(Role.SETTINGS, "home.clipped_other", **named, other=shown, stops=stops)
 
 
@@ -227,7 +227,7 @@ def _best(turn: Turn, places: Sequence[int]) -> None:
         if frame.liked and other != place:
             told_frames.mark(turn, other, liked=False)
     _learn(turn, place)
-    values = told_frames.named(turn, [place]) | told_frames.values_of(turn, place)
+    values = told_names.named(turn, [place]) | told_shares.values_of(turn, place)
     turn.say(Role.SETTINGS, "home.best", **values)
     turn.parts = [part for part in turn.parts if part.key != "home.good"]
     told_frames.change(turn, asked_best=False)
@@ -240,19 +240,19 @@ def _learn(turn: Turn, place: int) -> None:
     kept = name is not None and measured[name].kept
     taught = kept or told_frames.frames_of(turn)[place].taught
     told_frames.mark(turn, place, liked=True)
-    if taught or not told_frames.is_by_numbers(turn, place):
+    if taught or not told_shares.is_by_numbers(turn, place):
         return
     told_frames.mark(turn, place, taught=True)
     if name is not None:
         own = measured[name].model_copy(update={"kept": True})
         turn.change_conversation(measured=measured | {name: own})
-    share = told_frames.share_of(turn, place)
+    share = told_shares.share_of(turn, place)
     turn.change_person(kept_shares=with_kept(turn.context.person, share))
 
 
 def _metered(turn: Turn, places: Sequence[int]) -> None:
     told_frames.mark(turn, places[0], metered=True)
-    turn.say(Role.SETTINGS, "home.is_metered", **told_frames.named(turn, places[:1]))
+    turn.say(Role.SETTINGS, "home.is_metered", **told_names.named(turn, places[:1]))
 
 
 _NUMBERED: Final[Mapping[str, _Say]] = {

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from bot.dialogue import reckoning
-from bot.dialogue.steps.home import told_frames
+from bot.dialogue.steps.home import told_frames, told_shares
 from bot.dialogue.texts import measures
 from bot.dialogue.turn import Turn
 from core.blur import airy_diameter_um
@@ -12,7 +12,7 @@ from core.series import at_least, exact_f_number, f_number_label, f_number_marks
 
 def cause_of(turn: Turn, place: int) -> str:
     """Why a frame is soft: `diffraction`, `too_open`, `soft_phone` or `moved`."""
-    facts, told_f = told_frames.facts_of(turn, place), _f_number(turn, place)
+    facts, told_f = told_shares.facts_of(turn, place), _f_number(turn, place)
     if reckoning.is_phone(facts):
         return "soft_phone"
     if told_f is None:
@@ -34,7 +34,7 @@ def _f_number(turn: Turn, place: int) -> float | None:
 
 def values_of(turn: Turn, place: int) -> dict[str, str]:
     """The numbers behind a frame's softness: its blur, and what the near rock wanted."""
-    facts, f_number = told_frames.facts_of(turn, place), _f_number(turn, place)
+    facts, f_number = told_shares.facts_of(turn, place), _f_number(turn, place)
     focal_mm, near_m = reckoning.focal_of(facts), reckoning.nearest_of(facts)
     sensor, dial = reckoning.sensor_of(facts), reckoning.dial_of(facts)
     if f_number is None:
