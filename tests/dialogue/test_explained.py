@@ -129,3 +129,14 @@ def test_an_emergency_of_an_older_kind_ends_as_others_do() -> None:
     player.context = player.context.model_copy(update={"conversation": conversation})
     player.say("all safe")
     assert player.context.conversation.emergency is None
+
+
+def test_good_news_of_everybody_opens_a_closed_place_too() -> None:
+    """Who stood at the lip before the flood came is with the others: nobody is asked for again."""
+    told = ("start", "12 m tall, 15 m away, rock at 1.5 m", "one of them wants to climb to the lip")
+    player = Player()
+    for line in (*told, "the water is rising and brown", "all seven are on the path, nobody hurt"):
+        player.say(line)
+    assert player.context is not None
+    assert player.context.conversation.emergency is None
+    assert not player.context.conversation.closed

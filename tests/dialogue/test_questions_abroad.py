@@ -77,6 +77,12 @@ def test_questions_are_answered_in_their_language(word: str, text: str, key: str
     assert any(one.startswith(key) for one in keys_of(abroad(word), text))
 
 
+def test_what_a_question_and_a_fact_lead_to_is_said_once() -> None:
+    """Until when one may stay, with the way to the bus told in the same breath."""
+    text = "bis wann können wir bleiben wenn wir 40 minuten zum bus brauchen?"
+    assert keys_of(abroad("deutsch"), text).count("arrive.way") == 1
+
+
 @pytest.mark.parametrize("word", ["deutsch", "español"])
 def test_beginners_are_led(word: str) -> None:
     """Who does it for the first time hears what comes first, whatever the language."""

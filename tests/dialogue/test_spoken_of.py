@@ -119,6 +119,8 @@ def test_talk_is_told_from_the_rest() -> None:
         ("mi hija juega cerca del borde", DangerKind.LIP),
         ("kann ich mich an den Rand stellen?", DangerKind.LIP),
         ("darf ich zum Rand rauf?", DangerKind.LIP),
+        ("Mi hija viene y tiene 9 años. ¿Puede meterse al agua para la foto?", DangerKind.WADING),
+        ("¿pueden los niños entrar en el río?", DangerKind.WADING),
         ("ich möchte am oberen Rand stehen", DangerKind.LIP),
     ],
 )
@@ -131,12 +133,20 @@ def test_leave_for_a_bad_place_is_heard(text: str, kind: DangerKind) -> None:
 
 @pytest.mark.parametrize(
     "text",
-    ["soll ich am Rand mehr stehen lassen", "kann ich zum Rand vom Bild mehr Platz lassen",
-     "darf ich am Rand des Weges stehen", "kann ich die Kante im Bild lassen",
-     "wir wollen nicht an die Kante",
-     "puedo dejar hojas en el borde de la imagen", "darf ich ein Foto machen", "18 m from the lip",
-     "the tree is near the edge of the frame", "der junge im bild ist von der kante abgeschnitten"],
-)  # fmt: skip
+    [
+        "¿puede entrar más agua en el encuadre?",
+        "soll ich am Rand mehr stehen lassen",
+        "kann ich zum Rand vom Bild mehr Platz lassen",
+        "darf ich am Rand des Weges stehen",
+        "kann ich die Kante im Bild lassen",
+        "wir wollen nicht an die Kante",
+        "puedo dejar hojas en el borde de la imagen",
+        "darf ich ein Foto machen",
+        "18 m from the lip",
+        "the tree is near the edge of the frame",
+        "der junge im bild ist von der kante abgeschnitten",
+    ],
+)
 def test_no_leave_is_asked(text: str) -> None:
     """The picture's edges, and who stays away, ask no leave."""
     assert leave_asked(text) is None

@@ -16,7 +16,7 @@ _PICTURE: Final = re.compile(
     r"|fokus\w*"
     r"|belicht\w*|anschneid\w*|abschneid\w*|beschneid\w*|schneid\w*|weglass\w*|encuadr\w*|imagen"
     r"|enfoc\w*|recort\w*|cortar|nitid\w*|frame|picture|photo|focus\w*|crop\w*|sharp|exposed?"
-    r"|meter\w*|in the shot|messen|medir|mido)\b"
+    r"|meter(?:s|ed|ing)?|in the shot|messen|medir|mido)\b"
 )
 
 # German. The message is folded: "darf ich über" is "darf ich uber".
@@ -57,6 +57,11 @@ _IR: Final = (
 _BORDE: Final = (
     r"(?:al|del|hasta el|en el|sobre el|por el|hacia el|a la|en la|hasta la|sobre la)"
     r" (?:mismo |propio )?(?:borde|filo|labio|precipicio|abismo|cornisa|despenadero|acantilado)"
+)
+_AL_AGUA: Final = (
+    r"(?:puedo|podemos|podria|podriamos|se puede|pueden?|dejo que)"
+    r"(?: (?!no\b|nunca\b)[^ ,.]+){0,3}? (?:meter(?:me|te|se|nos)|entrar|banar(?:me|se|nos))"
+    r"(?: [^ ,.]+){0,2}? (?:al|en el|en la|dentro del) (?:agua|rio|arroyo|poza|corriente)"
 )
 # English beside what the wordings know.
 _BRINK: Final = r"(?:rim|edge|lip|brink|ledge|drop ?off|cliff ?top|crest)"
@@ -126,6 +131,7 @@ _ASKED: Final = tuple(
             ),
         ),
         (DangerKind.WADING, rf"{_DARF}{_GAP} {_INS_WASSER}"),
+        (DangerKind.WADING, _AL_AGUA),
         (DangerKind.LIP, rf"{_STANDS}|{_STEHT}|{_ESTA}"),
     )
 )

@@ -11,6 +11,7 @@ from bot.dialogue.danger import (
     DangerKind,
     Level,
     Safe,
+    anyone_out_there,
     explained,
     speaks_for_everybody,
     tells_only_where,
@@ -55,6 +56,8 @@ def answer(turn: Turn, event: TextReceived, *, of_the_walk: bool) -> None:
     elif option == "yes" or safe is Safe.YES:
         emergency.answer_safe(turn, "yes")
     else:
+        if speaks_for_everybody(event.text) and anyone_out_there(event.text) is False:
+            turn.change_conversation(closed=False)  # nobody stands at a closed place either
         _of_some(turn, held, safe or Safe.NOT)
 
 
