@@ -26,7 +26,8 @@ _ASKING: Final[Mapping[str, re.Pattern[str]]] = {
     "en": re.compile(
         r"(?:(?:and|so|but|ok|okay|hi|hey|linn|please)\W+)*"
         rf"(?:whats|{_WHAT}|which|where|does?"
-        r"|do you know|should|can|could|is|are|am i|why|when|may|raw|white balance|wb)\b"
+        r"|do(?= (?:i|we|you|they)\b)|should|can|could|is|are|am i|why|when|may|raw"
+        r"|white balance|wb)\b"
     ),
     "de": re.compile(
         r"(?:(?:und|also|aber|ok|okay|hallo|hi|hey|moin|servus|linn|bitte|du|sag mal)\W+)*"

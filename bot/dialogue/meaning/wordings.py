@@ -156,6 +156,21 @@ _NAMED: Final = (
             r"|comes) (?:\w+ )?(?:back|coming|returning|again)\b"
         ),
     ),
+    (
+        "cannot_move",
+        (
+            r"^(?!.*\b(?:stuck|trapped|help|ledge|cliff|edge|legs?|foot|feet|arms?|ris\w+|flood\w*"
+            r"|lost|slipp\w*|hurt|cold|he|she|they|him|her|them)\b).*?"
+            r"(?:\b(?:can't|cant|cannot|can not|couldn't) (?:really )?(?:move|go|step|stand)"
+            r"(?: to)?(?: (?:any|an|some))? ?(?:(?:other|another) (?:place|spot|side)|elsewhere"
+            r"|anywhere else|sideways|aside|(?:to the )?(?:left|right)"
+            r"|[,.;]? ?there(?:'s|s| is) a (?:\w+ )?(?:fence|rail\w*|barrier|wall)"
+            r"|because of the (?:fence|rail\w*|barrier|crowd))\b"
+            r"|\b(?:no|not any|not much) (?:room|space) to move (?:sideways|aside|left|right"
+            r"|here)\b"
+            r"|\bonly (?:a |one )?(?:small |tiny |narrow |little )*(?:platform|viewpoint)\b)"
+        ),
+    ),
     ("no_wait", r"\b(?:don't|dont|do not|can't|cant|cannot|won't) (?:want to |like to )?wait\b"),
 )
 _TOPICS: Final = tuple((topic, re.compile(pattern)) for topic, pattern in _NAMED)

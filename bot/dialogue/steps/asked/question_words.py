@@ -17,6 +17,24 @@ _TURN_BACK: Final = (
 #: What a question around a visit is about, in front of what is asked of the picture.
 _AROUND: Final[tuple[tuple[str, str], ...]] = (
     (
+        (
+            r"(?:lift|lighten|brighten|lighter|brighter|open up|bring up|rescue|recover)\b.*"
+            r"\b(?:rocks?|shadows?|stones?|dark (?:parts?|areas?|bits))\b"
+            r"|\b(?:rocks?|shadows?|stones?|dark (?:parts?|areas?|bits))\b.*"
+            r"\b(?:lift\w*|lighter|brighter|lighten|brighten)\b"
+        ),
+        "lift_rock",
+    ),
+    (r"\bcrop(?:ped|ping)?\b(?! ?(?:sensor|camera|body|factor|frame))", "crop"),
+    (
+        (
+            r"anything else (?:that )?(?:i|we) (?:should|could|can|might) (?:try|do|shoot)"
+            r"|what else (?:can|could|should|shall) (?:i|we) (?:try|shoot|photograph)"
+        ),
+        "one_frame",
+    ),
+    (r"\b(?:live photo|burst)s?\b", "phone"),
+    (
         r"why .*\b\d+(?:/\d+)?(?: ?s\w*)? (?:and )?not\b|why not .*\b1/\d",
         "why_time",
     ),

@@ -9,13 +9,14 @@ from typing import Final
 from bot.dialogue.compose import Part, Role
 from bot.dialogue.facts import Facts
 from bot.dialogue.meaning.asking import is_asking
-from bot.dialogue.meaning.said import Said
+from bot.dialogue.meaning.said import Said, in_english
 from bot.dialogue.reading import read
 from bot.dialogue.slots import KIT_SLOTS
 from bot.dialogue.steps.asked import (
     filter_answers,
     one_number,
     reach,
+    stops_between,
     terms,
     trade_answers,
     verdicts,
@@ -44,6 +45,7 @@ _MOVING: Final = frozenset(
 #: Where one clause ends and a question may begin.
 _CLAUSE: Final = re.compile(
     r"(?<=[?!;.])\s+|\n|,\s*(?=(?:and |but |so )?"
+    r"(?:(?:at|with|in|for|to|on) )?"
     r"(?:whats?|which|where|how|why|when|do|does|should|can|could|is|am|may)\b)"
     r"|\s+(?=(?:but|and) (?:am|is|can|may|should|do|how|why|what|which|where)\b)"
 )
@@ -66,18 +68,18 @@ def answer(turn: Turn, heard: Said) -> str | None:
 def _first(turn: Turn, heard: Said) -> str | None:
     """Answer the first question; what else the message says, None when it asks nothing known."""
     text = heard.english
-    if one_number.answer(turn, text):
+    if one_number.answer(turn, text) or stops_between.answer(turn, text):
         return ""
     clauses = _CLAUSE.split(text)
     judged = reach.answer(turn, text, clauses)
     judged = verdicts.answer(turn, text) if judged is None else judged
     if judged is not None:
         return judged
-    asked = ((place, named) for place, clause in enumerate(clauses) if (named := _named(clause)))
-    first, named = next(asked, (0, None))
-    if named is None:
+    asked = [(place, named) for place, clause in enumerate(clauses) if (named := _named(clause))]
+    if not asked:
         return None
-    say = TOPICS[meant_by(heard, named)]
+    first, named = asked[0]
+    say = TOPICS[meant_by(_of_several(heard, clauses[first], len(asked)), named)]
     rest = " ".join(clauses[:first] + clauses[first + 1 :])
     if turn.context.conversation.walk is not None:
         turn.learn(wished(text))
@@ -90,6 +92,11 @@ def _first(turn: Turn, heard: Said) -> str | None:
     if not turn.notes:
         turn.reason("why.practice")
     return rest
+
+
+def _of_several(heard: Said, clause: str, asked: int) -> Said:
+    """The words whose sense counts: of several questions in English each has its own."""
+    return in_english(clause) if asked > 1 and heard.typed == heard.english else heard
 
 
 def _more(turn: Turn, rest: str) -> str | None:

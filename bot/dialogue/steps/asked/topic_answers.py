@@ -133,6 +133,9 @@ TOPICS: Final[Mapping[str, Answer]] = {
     "talk.weather": plainly("talk.weather"),
     "talk.other": trip_answers.say_other,
     # asked by their words alone
+    "lift_rock": plainly("asked.lift_rock"),
+    "cannot_move": plainly("asked.cannot_move"),
+    "crop": plainly("asked.crop"),
     "drone": plainly("asked.drone"),
     "raw_means": plainly("asked.raw_means"),
     "exercise": plainly("asked.exercise"),

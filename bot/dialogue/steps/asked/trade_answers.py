@@ -121,6 +121,9 @@ def say_focus(turn: Turn, clause: str) -> None:
     """Where to focus, in metres or feet where the nearest thing is known."""
     del clause
     focus_m = reckoning.focus_of(turn.facts)
+    if reckoning.is_phone(turn.facts):
+        turn.say(Role.SETTINGS, "asked.focus_phone")
+        return
     if turn.facts.nearest_m is None or focus_m is None:
         turn.say(Role.SETTINGS, "asked.focus_plain")
         return
