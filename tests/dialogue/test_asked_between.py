@@ -46,7 +46,7 @@ def test_other_numbers_are_not(question: str) -> None:
     ("text", "key"),
     [
         ("I cannot go other place, is only a small platform", "asked.cannot_move"),
-        ("i can't step to the right here", "asked.cannot_move"),
+        ("i can't go anywhere else from here", "asked.cannot_move"),
         ("can i crop it later?", "asked.crop"),
         ("how do i make the dark rocks lighter without ruining the water", "asked.lift_rock"),
         ("anything else i should try before i go?", "answer.one_frame"),
