@@ -18,12 +18,14 @@ class Asked:
         options: values of the numbered replies in their order; the text of option `x` of the
             question `q` has the key `ask.q.x`, the question itself `ask.q`.
         passing: belongs to an interruption; the walk's own question waits meanwhile.
+        of_a_frame: asks about something of one frame; another frame may bring the same question.
     """
 
     name: str
     expects: tuple[str, ...] = ()
     options: tuple[str, ...] = ()
     passing: bool = False
+    of_a_frame: bool = False
 
     @property
     def key(self) -> str:
@@ -71,11 +73,11 @@ _QUESTIONS: Final = (
     Asked("next", (), ("again", "other_lens", "finish")),
     Asked("rear_screen", (), ("yes", "no")),
     Asked("screen_says", (), ("nothing", "dots", "patches", "sheet", "histogram")),
-    Asked("area", (), ("water", "sky")),
-    Asked("border", (), ("yes", "no", "none"), passing=True),
-    Asked("glass", (), ("dry", "drops"), passing=True),
-    Asked("look_odds", (), ("numbers", "picture"), passing=True),
-    Asked("water_cells", (), ("yes", "no"), passing=True),
+    Asked("area", (), ("water", "sky"), of_a_frame=True),
+    Asked("border", (), ("yes", "no", "none"), passing=True, of_a_frame=True),
+    Asked("glass", (), ("dry", "drops"), passing=True, of_a_frame=True),
+    Asked("look_odds", (), ("numbers", "picture"), passing=True, of_a_frame=True),
+    Asked("water_cells", (), ("yes", "no"), passing=True, of_a_frame=True),
     Asked("cause", (), ("first", "second"), passing=True),
     Asked("out_there", (), ("no", "yes"), passing=True),
     Asked("safe", (), ("not_yet", "yes"), passing=True),
@@ -104,6 +106,21 @@ QUESTIONS: Final[dict[str, Asked]] = {asked.name: asked for asked in _QUESTIONS}
     for asked in _QUESTIONS
     if asked.name in _IN_FEET
 }
+
+
+#: Stands between the name of a question and what it is about.
+_ABOUT: Final = "@"
+
+
+def mark_of(name: str, about: str) -> str:
+    """The mark of a message that puts a question: its name, and what it is about, if anything."""
+    return f"{name}{_ABOUT}{about}" if about else name
+
+
+def asked_by(mark: str | None) -> tuple[str, str]:
+    """The name of the question that a message put, and what it was about; "" where unknown."""
+    name, _, about = (mark or "").partition(_ABOUT)
+    return name, about
 
 
 def in_units(name: str, units: Units | None) -> str:

@@ -5,7 +5,7 @@ from __future__ import annotations
 from bot.dialogue.commands import take_back
 from bot.dialogue.context import Snapshot
 from bot.dialogue.events import TextReceived
-from bot.dialogue.questions import QUESTIONS
+from bot.dialogue.questions import QUESTIONS, asked_by
 from bot.dialogue.replies import chosen
 from bot.dialogue.steps.safety import emergency
 from bot.dialogue.turn import Turn
@@ -46,7 +46,7 @@ def _last(turn: Turn) -> Snapshot | None:
 
 def _number(event: TextReceived) -> str | None:
     """The number of the option that was tapped, among those of the message that it stands on."""
-    asked = QUESTIONS.get(event.answers or "")
+    asked = QUESTIONS.get(asked_by(event.answers)[0])
     value = chosen(asked, event.text) if asked is not None else None
     if asked is None or value is None:
         return None

@@ -2,7 +2,9 @@
 
 from __future__ import annotations
 
+from collections.abc import Mapping
 from datetime import datetime, tzinfo
+from zlib import crc32
 
 from bot.dialogue import history
 from bot.dialogue.actions import Action
@@ -11,7 +13,7 @@ from bot.dialogue.compose import Part, Role, question_part
 from bot.dialogue.context import Context
 from bot.dialogue.events import Origin
 from bot.dialogue.lateness import Arrival, Seen
-from bot.dialogue.questions import QUESTIONS, Asked
+from bot.dialogue.questions import QUESTIONS, Asked, mark_of
 from bot.dialogue.trip import Trip
 from bot.dialogue.walk_state import Question
 from bot.dialogue.working_context import WorkingContext
@@ -61,8 +63,17 @@ class Turn(WorkingContext, AnswerDraft):
 
     def ask(self, name: str, **values: str) -> None:
         """Put a question; it stands open until it is answered or another is put."""
-        question = Question(name=name, asked_at=self.now, values=values)
+        question = Question(
+            name=name, asked_at=self.now, values=values, about=self._about(name, values)
+        )
         self._put(question_part(name, values), question)
+
+    def _about(self, name: str, values: Mapping[str, str]) -> str:
+        """A short sign for the frame that a question is of, and for what it asks of it."""
+        if not QUESTIONS[name].of_a_frame:
+            return ""
+        frame = next(reversed(self.context.conversation.measured), "")
+        return f"{crc32(repr((frame, *values.items())).encode()):08x}"
 
     def ask_again(self, question: Question, *, briefly: bool = False) -> None:
         """Put a question once more and count it; briefly where its options were put often enough.
@@ -124,6 +135,11 @@ class Turn(WorkingContext, AnswerDraft):
         return self._question.name if self._question else ""
 
     @property
+    def _mark(self) -> str:
+        question = self._question
+        return mark_of(question.name, question.about) if question else ""
+
+    @property
     def open_question(self) -> Question | None:
         """The question that stands open behind this answer."""
         return self._question or self.context.conversation.question
@@ -141,7 +157,7 @@ class Turn(WorkingContext, AnswerDraft):
         actions: list[Action] = []
         if self.parts:
             person = self.context.person
-            actions.extend(self.messages(person, self.question_name, at_home=self.is_at_home))
+            actions.extend(self.messages(person, self._mark, at_home=self.is_at_home))
         if self.notes and not self._keeps_why:
             self.change_conversation(why=tuple(self.notes), why_told=0)
         if self._question is not None:

@@ -23,6 +23,8 @@ class Question(Stored):
     values: dict[str, str] = Field(default_factory=dict)
     #: How often it was put by now without an answer.
     times: int = 1
+    #: Of which frame it is, and what of it, where another frame may bring the same question.
+    about: str = ""
 
 
 class Note(Stored):

@@ -9,7 +9,7 @@ from bot.dialogue import commands, free_words
 from bot.dialogue.compose import Role
 from bot.dialogue.events import TextReceived
 from bot.dialogue.facts import Blink, Facts
-from bot.dialogue.questions import QUESTIONS, Asked
+from bot.dialogue.questions import QUESTIONS, Asked, asked_by
 from bot.dialogue.reading import number_answer, read
 from bot.dialogue.reading.command_words import command_of
 from bot.dialogue.reading.foreign import glossed
@@ -183,10 +183,11 @@ def _answered(turn: Turn, event: TextReceived, said: str, question: Question | N
 
 
 def _is_for_another(event: TextReceived, question: Question | None) -> bool:
-    """The number is the answer to a question that does not stand open."""
+    """The number is the answer to a question that does not stand open, or of another frame."""
     if number_answer(event.text) is None or event.answers is None:
         return False
-    return question is None or event.answers != question.name
+    name, about = asked_by(event.answers)
+    return question is None or name != question.name or about not in {"", question.about}
 
 
 def _is_old(event: TextReceived, question: Question) -> bool:

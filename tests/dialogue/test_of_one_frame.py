@@ -65,3 +65,44 @@ def test_water_that_runs_across_in_a_stream_stays_undrawn() -> None:
     player.say("as 1 s")
     (said, *_) = player.happen("found refused_not_plunging")
     assert "drawn.not_plunging" in said.keys
+
+
+def _at_the_highlights() -> Player:
+    player = Player()
+    player.say("12 m tall, 18 m away, rock at 1.5 m, full frame 24-70, tripod")
+    player.say("1")
+    player.say("1")
+    return player
+
+
+def test_an_area_of_an_older_frame_is_not_asked_about_under_a_new_one() -> None:
+    """The new frame has no A at all, or one of its own."""
+    player = _at_the_highlights()
+    assert "ask.area" in player.frame("unsure")[0].keys
+    (said, *_) = player.frame("black")
+    assert "ask.area" not in said.keys
+    assert "ask.blink_again" in said.keys
+
+
+def test_an_answer_to_a_question_of_an_older_frame_does_not_count_for_the_new_one() -> None:
+    """Both ask whether their A is water: a tap under the first says nothing of the second."""
+    player = _at_the_highlights()
+    first = player.frame("unsure")[0].question
+    second = player.frame("unsure_blue")[0].question
+    assert first != second
+    (said,) = player.happen(f"tap {first} sky")
+    assert "old_answer" in said.keys
+    (said,) = player.happen(f"tap {second} sky")
+    assert "highlights.sky" in said.keys
+
+
+def test_an_answer_to_an_older_question_about_borders_is_no_truth_of_the_next() -> None:
+    """Two things are asked about one after the other: each answer is kept of its own thing."""
+    player = _at_the_highlights()
+    first = player.frame("bordered")[0].question
+    assert first.startswith("border@")
+    player.happen(f"tap {first} yes")
+    assert player.context is not None
+    assert len(player.context.person.border_answers) == 1
+    player.happen(f"reply {first} 3")
+    assert len(player.context.person.border_answers) == 1

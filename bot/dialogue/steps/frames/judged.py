@@ -32,6 +32,7 @@ def judge(turn: Turn, report: FrameReport) -> None:
     """Say what the frame shows and what to set next."""
     reviewing.show_picture(turn, report, turn.context.conversation.picture)
     turn.change_conversation(picture=None)
+    _let_go_of_older(turn)
     _learn_settings(turn, report)
     raw_said.learn_preview(turn, report)
     raw_said.mention_correction(turn, report)
@@ -51,6 +52,14 @@ def judge(turn: Turn, report: FrameReport) -> None:
     _advise(turn, report)
     findings_said.say(turn, findings_said.lines(turn, report))
     beside.say(turn, report)
+
+
+def _let_go_of_older(turn: Turn) -> None:
+    """A is a letter of its own frame: what was asked of an older one's A is not asked again."""
+    standing = repeat.standing(turn)
+    if standing is not None and standing.name == "area":
+        turn.ask("blink_again")
+        turn.leave_question_unsaid()
 
 
 def _note_source(turn: Turn, report: FrameReport) -> None:
