@@ -40,6 +40,8 @@ class Measured(Stored):
     kept: bool = False
     #: Somebody else took it: it tells nothing of the walk.
     foreign: bool = False
+    #: The short one for the leaves: it tells nothing of the water.
+    leaf: bool = False
     #: Share of the frame that the water crossed, by the numbers of its own walk.
     share: float | None = None
 

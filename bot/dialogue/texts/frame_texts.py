@@ -10,6 +10,10 @@ FRAMES: Final[dict[str, str]] = {
     ),
     "frame.holds": "The whites hold.",
     "frame.for_look": "The white holds. For your look: {settings}{look}.",
+    "frame.leaf": (
+        "I take that for your leaf frame; the water's settings stay. `compare` tells whether its "
+        "leaves are sharp, and as bright."
+    ),
     "frame.next": "Next: {settings}{look}.",
     "frame.screenshot": (
         "That looks like a screenshot, so I don't judge it. Send the picture itself, as a file."

@@ -11,6 +11,7 @@ from bot.dialogue.turn import Turn
 from core.frame.comparison import (
     Comparison,
     FramePair,
+    Gap,
     LeafVerdict,
     Reason,
     Recommendation,
@@ -43,7 +44,7 @@ def say(turn: Turn, found: Comparison) -> None:
         turn.say(Role.CHECK, "compared.order", frames=frames)
     if found.leaf is not None:
         _say_leaf(turn, found.leaf)
-    for gap in found.gaps[:1]:
+    for gap in _between_water(found)[:1]:
         turn.say(
             Role.ASSUMPTION,
             _at_home(turn, "compared.gap"),
@@ -52,6 +53,12 @@ def say(turn: Turn, found: Comparison) -> None:
             time=shutter_label(gap.shutter_s, _dial(turn)),
         )
     _explain(turn, found)
+
+
+def _between_water(found: Comparison) -> list[Gap]:
+    """The gaps of the ladder; beside the frame for the leaves there is none."""
+    leaf = None if found.leaf is None else found.leaf.leaf
+    return [gap for gap in found.gaps if leaf not in {gap.crisper, gap.smoother}]
 
 
 def named(turn: Turn, found: Comparison, place: int) -> str:

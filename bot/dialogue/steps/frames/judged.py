@@ -13,6 +13,7 @@ from bot.dialogue.steps.frames import (
     beside,
     border_said,
     findings_said,
+    leaf_shared,
     look_said,
     raw_said,
     reviewing,
@@ -33,6 +34,9 @@ def judge(turn: Turn, report: FrameReport) -> None:
     reviewing.show_picture(turn, report, turn.context.conversation.picture)
     turn.change_conversation(picture=None)
     _let_go_of_older(turn)
+    if leaf_shared.is_one(turn, report.metadata.settings.shutter_s):
+        leaf_shared.say(turn)
+        return
     _learn_settings(turn, report)
     raw_said.learn_preview(turn, report)
     raw_said.mention_correction(turn, report)

@@ -28,10 +28,6 @@ from bot.dialogue.steps.frames import views
 from bot.dialogue.steps.frames.at_hand import at_hand, known, the_one
 from bot.dialogue.turn import Turn
 
-#: A frame for the leaves is as short, and so much shorter than that for the water (own rules:
-#: 1/60 s stops most leaves; three stops tell it from a rung of the ladder).
-_LEAF_S: Final = 1 / 60
-_LEAF_STOPS: Final = 3.0
 #: A direction alone corrects what was asked within this; later it tells of the fall (own rule).
 _FRESH: Final = timedelta(minutes=10)
 #: What cells and directions correct, when it was asked for last.
@@ -175,8 +171,7 @@ def _leaf(turn: Turn, frames: Sequence[Measured]) -> int | None:
     if place is None or "leaf_frame" not in turn.walk.checks:
         return None
     times = sorted(frame.shutter_s or 0.0 for frame in frames)
-    short = times[0] <= _LEAF_S and times[1] >= times[0] * 2**_LEAF_STOPS
-    return place if short else None
+    return place if views.is_for_leaves(times[0], times[1]) else None
 
 
 # corrections, and the end

@@ -17,6 +17,10 @@ from core.frame.report import FrameReport
 WITHIN: Final = timedelta(minutes=10)
 #: Focal lengths and shapes that differ by less are the same (own rule).
 _SAME_PART: Final = 0.03
+#: A frame for the leaves is as short, and so much shorter than that for the water (own rules:
+#: 1/60 s stops most leaves; three stops tell it from a rung of the ladder).
+_LEAF_S: Final = 1 / 60
+_LEAF_STOPS: Final = 3.0
 #: Frames from which on a row of times is a ladder.
 _LADDER: Final = 3
 
@@ -103,6 +107,11 @@ def to_average(frames: Mapping[str, Measured]) -> tuple[str, ...]:
             break
         alike_ones.insert(0, name)
     return tuple(alike_ones[-MOST_TOGETHER:])
+
+
+def is_for_leaves(short_s: float, long_s: float) -> bool:
+    """Whether the shorter of two times [s] stops leaves beside one for the water."""
+    return short_s <= _LEAF_S and long_s >= short_s * 2**_LEAF_STOPS
 
 
 def shortest(frames: Sequence[Measured]) -> int | None:

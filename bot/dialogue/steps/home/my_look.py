@@ -28,7 +28,7 @@ _TAKEN: Final = frozenset({State.HIGHLIGHTS, State.ADJUST, State.KEEP})
 def keep(turn: Turn) -> None:
     """`keep`: the person likes the share of the last frame of theirs, or of the one replied to."""
     meant, frames = the_one(turn), turn.context.conversation.measured
-    name = meant if meant in frames and not frames[meant].foreign else _last_own(turn)
+    name = meant if meant in frames and _is_own(turn, meant) else _last_own(turn)
     if meant in frames and frames[meant].foreign:
         turn.say(Role.CHECK, "my_look.not_own")
     spoken = told_frames.spoken_of(turn) if turn.replies_to is None else None
@@ -54,8 +54,13 @@ def keep(turn: Turn) -> None:
 
 def _last_own(turn: Turn) -> str | None:
     """The newest measured frame that is the person's own."""
-    own = (name for name, frame in reversed(known(turn).items()) if not frame.foreign)
-    return next(own, None)
+    return next((name for name in reversed(known(turn)) if _is_own(turn, name)), None)
+
+
+def _is_own(turn: Turn, name: str) -> bool:
+    """Whether a frame is the person's own, and of the water unless it is the one replied to."""
+    frame = turn.context.conversation.measured[name]
+    return not frame.foreign and (not frame.leaf or turn.replies_to == name)
 
 
 def _has_taken(turn: Turn) -> bool:

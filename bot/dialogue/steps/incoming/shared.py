@@ -14,7 +14,7 @@ from bot.dialogue.facts import Blink, Facts
 from bot.dialogue.lateness import KnownBy, Standing
 from bot.dialogue.meaning.frame_owner import is_of_the_last, is_theirs, tells_whose
 from bot.dialogue.steps.anywhere import heard, repeat
-from bot.dialogue.steps.frames import frame_time, measuring, raw_said, reviewing, views
+from bot.dialogue.steps.frames import frame_time, leaf_shared, measuring, raw_said, reviewing, views
 from bot.dialogue.steps.frames.judged import judge
 from bot.dialogue.steps.home import at_home
 from bot.dialogue.steps.telling import late
@@ -179,10 +179,12 @@ def note_measured(
     taken = as_taken(turn.facts, found.focal_mm, found.focal_full_frame_mm)
     share = share_told(taken, found.shutter_s)
     foreign = shared is not None and shared.foreign
-    found = found.model_copy(update={"foreign": foreign, "share": None if foreign else share})
+    leaf = leaf_shared.is_one(turn, found.shutter_s)
+    of_water = None if foreign or leaf else share
+    found = found.model_copy(update={"foreign": foreign, "leaf": leaf, "share": of_water})
     before = known.get(event_id)
     if before is not None:
-        kept = {"sent_at", "water_cells", "axis_deg", "kept", "foreign", "share"}
+        kept = {"sent_at", "water_cells", "axis_deg", "kept", "foreign", "leaf", "share"}
         found = found.model_copy(update={name: getattr(before, name) for name in kept})
     known[event_id] = found
     frames_now = turn.context.conversation.frames
