@@ -106,3 +106,21 @@ def test_an_answer_to_an_older_question_about_borders_is_no_truth_of_the_next() 
     assert len(player.context.person.border_answers) == 1
     player.happen(f"reply {first} 3")
     assert len(player.context.person.border_answers) == 1
+
+
+def test_a_thing_at_the_border_stays_asked_beside_a_comparison() -> None:
+    """The frame has answered the walk's question; its own still stands behind other wishes."""
+    player = Player()
+    player.say("12 m tall, 18 m away, rock at 1.5 m, full frame 24-70, tripod")
+    player.frame("half")
+    asked = player.frame("bordered")[0]
+    assert asked.question.startswith("border@")
+    player.say("compare")
+    for _ in range(2):
+        (said, *_) = player.happen("found seen")
+        assert said.question == asked.question
+        assert "ask.border" in said.keys
+    (said, *_) = player.happen("found seen")
+    assert "still_open" in said.keys
+    (said,) = player.say("1")
+    assert "border.meant" in said.keys

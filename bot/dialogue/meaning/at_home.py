@@ -37,8 +37,8 @@ _BRINGS: Final = any_of(
 )
 #: "I left it at home", "we are going home": said on the way, or of something else.
 _NOT_YET: Final = any_of(
-    r"left|forgot\w*|going|heading|walk\w*|driv\w*|on (?:my|our|the) way|when|once|before|until|if"
-    r"|will|tomorrow|later|vergessen|liegt|lassen|wenn|sobald|bevor|auf dem weg|fahre\w*|gehe\w*"
+    r"left|forgot\w*|going(?! (?:through|over)\b)|heading|walk\w*|driv\w*"
+    r"|on (?:my|our|the) way|when|once|before|until|if|will|tomorrow|later|vergessen|liegt|lassen|wenn|sobald|bevor|auf dem weg|fahre\w*|gehe\w*"
     r"|später|olvid\w*|dej\w*|cuando|camino|mañana|luego"
 )
 #: What may stand around a message.

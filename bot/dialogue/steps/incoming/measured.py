@@ -28,8 +28,17 @@ def came(turn: Turn, event: FramesMeasured) -> None:
         _show(turn, event)
         if event.left_out:
             turn.say(Role.ASSUMPTION, "together.left_out", number=str(len(event.left_out)))
-    if repeat.standing(turn) is not None and not turn.question_put:
-        repeat.put_again(turn)
+    if not turn.question_put:
+        _question_again(turn)
+
+
+def _question_again(turn: Turn) -> None:
+    """What stood open before: a thing at the border, which answered the walk's own, or that."""
+    question = turn.context.conversation.question
+    if question is not None and question.name == "border" and turn.walk.borders_open:
+        turn.ask_again(question, briefly=question.times >= repeat.MOST_TIMES)
+    else:
+        repeat.put_again_if_open(turn, whole=False)
 
 
 def _say_fault(turn: Turn, event: FramesMeasured, fault: FrameFault) -> None:
