@@ -229,6 +229,8 @@ def test_a_kept_frame_has_the_look_of_its_own_walk() -> None:
         ("home again. what went wrong?", True),
         ("home, sweet home is far", False),
         ("home is far", False),
+        ("I'm at home, going through my frames", True),
+        ("going home to go through my frames", False),
     ],
 )
 def test_who_is_home(text: str, *, home: bool) -> None:
@@ -239,6 +241,7 @@ def test_who_is_home(text: str, *, home: bool) -> None:
 def test_what_is_wanted_at_home() -> None:
     """Frames gone through, and whether one comes along."""
     assert wants_review("let's go through my frames")
+    assert wants_review("I'm at home, going through my frames")
     assert wants_review("Bilder besprechen")
     assert not wants_review("review of the path")
     assert brings_frame("here it is")

@@ -38,8 +38,9 @@ _BRINGS: Final = any_of(
 #: "I left it at home", "we are going home": said on the way, or of something else.
 _NOT_YET: Final = any_of(
     r"left|forgot\w*|going(?! (?:through|over)\b)|heading|walk\w*|driv\w*"
-    r"|on (?:my|our|the) way|when|once|before|until|if|will|tomorrow|later|vergessen|liegt|lassen|wenn|sobald|bevor|auf dem weg|fahre\w*|gehe\w*"
-    r"|später|olvid\w*|dej\w*|cuando|camino|mañana|luego"
+    r"|on (?:my|our|the) way|when|once|before|until|if|will|tomorrow|later",
+    r"vergessen|liegt|lassen|wenn|sobald|bevor|auf dem weg|fahre\w*|gehe\w*|später",
+    r"olvid\w*|dej\w*|cuando|camino|mañana|luego",
 )
 #: What may stand around a message.
 _ENDS: Final = " .!,"
