@@ -270,6 +270,9 @@ REPORTS.update(
         ),
         "fifteenth": _timed(1 / 15),
         "quarter": _timed(1 / 4),
+        "quick_dark": report(
+            Advice.BRIGHTER, 1.2, settings=CameraSettings(1 / 125, 13.0, 3200.0, 27.0)
+        ),
         "half": _timed(1 / 2),
         "second": _timed(1.0),
         "untimed": replace(_HELD, metadata=FrameMetadata(maker="Alder", present=True)),

@@ -124,3 +124,14 @@ def test_a_thing_at_the_border_stays_asked_beside_a_comparison() -> None:
     assert "still_open" in said.keys
     (said,) = player.say("1")
     assert "border.meant" in said.keys
+
+
+def test_where_only_iso_brightens_the_wished_look_is_what_is_left() -> None:
+    """More ISO gives the white no more light; a frame of another look still has a next setting."""
+    player = Player()
+    player.say("20 m tall, 30 m away, rock at 1.5 m, full frame 24-70, tripod, textured")
+    player.say("1")
+    player.say("1")
+    (said, *_) = player.frame("quick_dark")
+    assert "frame.for_look" in said.keys
+    assert "frame.room" in said.keys

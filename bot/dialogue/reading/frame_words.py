@@ -23,7 +23,7 @@ _CELL: Final = "[a-d][1-4]"
 _CELLS: Final = re.compile(
     rf"(?:water )?(?:(?:in|is|at|it is|it s) )?(?P<cells>{_CELL}(?: (?:and )?{_CELL})*)"
 )
-_AS: Final = re.compile(r"as(?: at| if)? (?P<times>.+)")
+_AS: Final = re.compile(r"(?:as(?: at| if)?|(?:draw|show)(?: it| me)?(?: as| at)?) (?P<times>.+)")
 _TIME: Final = re.compile(
     r"(?:1/(?P<part>[1-9]\d{0,3})|(?P<whole>\d{1,2}(?:\.\d{1,3})?))(?P<unit>s?)"
 )

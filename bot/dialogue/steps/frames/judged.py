@@ -161,7 +161,8 @@ def _brighter(turn: Turn, report: FrameReport) -> None:
         turn.say(Role.CHECK, key, stops=measures.stops(room), kind=report.file_kind)
     else:
         raw_said.room(turn, report.raw, room)
-    highlights.brighter(turn, room, far=is_capped(report))
+    other_look = look_said.misses_wish(turn, report)
+    highlights.brighter(turn, room, far=is_capped(report), other_look=other_look)
 
 
 def _holds(turn: Turn, report: FrameReport) -> None:

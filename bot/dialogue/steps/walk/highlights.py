@@ -102,13 +102,14 @@ def _up(turn: Turn, given: GivenSettings) -> None:
     brighter(turn, UP_STOPS if level - first < SAME_STOPS else UP_AGAIN_STOPS)
 
 
-def brighter(turn: Turn, stops: float, *, far: bool = False) -> None:
+def brighter(turn: Turn, stops: float, *, far: bool = False, other_look: bool = False) -> None:
     """There is room of a third at least: the next frame is brighter, where a lever gives it.
 
     Args:
         turn: the answer under construction.
         stops: of room.
         far: there is at least so much, and maybe much more.
+        other_look: the frame has another look than the wished one, to which there is a way.
     """
     given = take_settings(turn)
     if given is None:
@@ -117,7 +118,10 @@ def brighter(turn: Turn, stops: float, *, far: bool = False) -> None:
     stops = min(stops, FAR_STOPS if far else SHEET_STOPS)
     solved = _plan_from(turn, given, stops)
     if not solved.plan.steps or any(step.lever is Lever.ISO for step in solved.plan.steps):
-        holds(turn, "highlights.held_by_iso")  # more ISO gives the white no more light
+        if other_look:
+            for_look(turn)
+        else:
+            holds(turn, "highlights.held_by_iso")  # more ISO gives the white no more light
         return
     turn.change_walk(given=planned.merged(turn, solved))
     turn.say(
