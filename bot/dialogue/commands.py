@@ -152,12 +152,15 @@ def _list_commands(turn: Turn) -> None:
 
 
 def _cancel(turn: Turn) -> None:
-    """Ends what is being measured; where nothing is, the walk, as `stop` does."""
-    if not measuring.is_under_way(turn):
+    """Ends what is being measured; where nothing was lately, the walk, as `stop` does."""
+    if measuring.is_under_way(turn):
+        measuring.end(turn)
+        turn.say(Role.SETTINGS, "together.ended")
+    elif measuring.was_under_way(turn):
+        turn.say(Role.SETTINGS, "together.ended_before")
+    else:
         _stop(turn)
         return
-    measuring.end(turn)
-    turn.say(Role.SETTINGS, "together.ended")
     repeat.put_again_if_open(turn)
 
 

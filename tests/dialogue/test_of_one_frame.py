@@ -57,16 +57,6 @@ def test_what_no_frame_has_is_said_with_its_source(name: str, keys: set[str]) ->
     assert "nothing is taken yet" not in said.body
 
 
-def test_water_that_runs_across_in_a_stream_stays_undrawn() -> None:
-    """A fall may be said to fall; a stream is not drawn at all."""
-    player = Player()
-    player.say("a stream, 1 m/s, 4 m away, 24 mm, full frame")
-    player.frame("half")
-    player.say("as 1 s")
-    (said, *_) = player.happen("found refused_not_plunging")
-    assert "drawn.not_plunging" in said.keys
-
-
 def _at_the_highlights() -> Player:
     player = Player()
     player.say("12 m tall, 18 m away, rock at 1.5 m, full frame 24-70, tripod")
@@ -135,3 +125,31 @@ def test_where_only_iso_brightens_the_wished_look_is_what_is_left() -> None:
     (said, *_) = player.frame("quick_dark")
     assert "frame.for_look" in said.keys
     assert "frame.room" in said.keys
+
+
+def test_cancel_just_after_the_result_ends_no_walk() -> None:
+    """The thumb was on its way when the result came; long after it ends the walk, as ever."""
+    player = _at_the_highlights()
+    player.frame("half")
+    (said,) = player.say("cancel")
+    assert "together.ended_before" in said.keys
+    player.happen("later 5 min")
+    player.frame("second")
+    player.say("compare")
+    player.happen("found seen")
+    (said,) = player.say("cancel")
+    assert "together.ended_before" in said.keys
+    player.happen("later 5 min")
+    (said,) = player.say("cancel")
+    assert "stop.done" in said.keys
+
+
+def test_a_stream_is_not_measured_to_be_drawn() -> None:
+    """It is refused at once, and why is said; without the question where none stands open."""
+    player = Player()
+    player.say("a stream, 4 m away, rock at 1 m, leaf 3 m in 2 s, 24 mm, full frame")
+    player.frame("half")
+    asked = len(player.asked)
+    (said,) = player.say("as 1 s")
+    assert "drawn.not_plunging" in said.keys
+    assert len(player.asked) == asked

@@ -16,6 +16,7 @@ TOGETHER: Final[dict[str, str]] = {
     "together.left_out": "{number} of them can't be read.",
     "together.offer": "Same view as your last? `compare` lays them on each other.",
     "together.ended": "Stopped measuring.",
+    "together.ended_before": "That is measured already. `stop` ends the walk.",
     "together.frame": "{letter} ({time})",
     "together.frame_untimed": "{letter}",
     # two frames and more

@@ -68,7 +68,7 @@ def illustration(turn: Turn, made: IllustrationMade) -> None:
 
 def _refuse(turn: Turn, refusal: Refusal) -> None:
     """Why there is none; what only seems to run across the person can set right."""
-    if refusal is Refusal.NOT_PLUNGING and not reckoning.is_stream(turn.facts):
+    if refusal is Refusal.NOT_PLUNGING:
         turn.say(Role.SETTINGS, "drawn.runs_across")
     else:
         turn.say(Role.SETTINGS, f"drawn.{refusal.value.replace(' ', '_')}")

@@ -30,6 +30,8 @@ from bot.dialogue.turn import Turn
 
 #: A direction alone corrects what was asked within this; later it tells of the fall (own rule).
 _FRESH: Final = timedelta(minutes=10)
+#: An end that comes so long after the wish is meant for it (own rule: a slow frame, and a thumb).
+_LATELY: Final = timedelta(minutes=2)
 #: What cells and directions correct, when it was asked for last.
 _CORRECTED: Final = frozenset({"compare", "illustrate"})
 
@@ -100,6 +102,10 @@ def _of_one(turn: Turn, what: MeasuredKind, times_s: tuple[float, ...] = ()) -> 
 
 
 def _illustrate(turn: Turn, times_s: tuple[float, ...]) -> None:
+    if reckoning.is_stream(turn.facts):
+        turn.say(Role.SETTINGS, "drawn.not_plunging")
+        _question_again(turn)
+        return
     if the_one(turn) is not None and share_per_s(_taken(turn, [the_one(turn)])) is None:
         turn.say(Role.SETTINGS, "drawn.speed_unknown")
         _question_again(turn)
@@ -238,6 +244,15 @@ def is_under_way(turn: Turn) -> bool:
     conversation = turn.context.conversation
     together = conversation.together
     return bool(conversation.shared) or (together is not None and together.pending)
+
+
+def was_under_way(turn: Turn) -> bool:
+    """Whether frames were measured just now: who ends it then has not seen the result yet."""
+    together = turn.context.conversation.together
+    begun = [frame.sent_at for frame in known(turn).values()]
+    if together is not None:
+        begun.append(together.asked_at)
+    return any(turn.now - at <= _LATELY for at in begun)
 
 
 def end(turn: Turn) -> None:
