@@ -71,5 +71,9 @@ REASONS: Final[dict[str, str]] = {
         "Room by channel, from the sensor's own data: red {red_room}, green {green_room}, blue "
         "{blue_room}; clipped: red {red_clipped}, green {green_clipped}, blue {blue_clipped}."
     ),
+    "why.raw_stated": (
+        "Room by channel, by the white that the file states: red {red_room}, green {green_room}, "
+        "blue {blue_room}; clipped: red {red_clipped}, green {green_clipped}, blue {blue_clipped}."
+    ),
     "why.better_time": "At {time} the white holds and strands show; dark is lifted at home.",
 }

@@ -33,7 +33,7 @@ _DIRECTIONS: Final = (
 
 #: What `why` begins with after a frame: how much is clipped, and why this time.
 _MAIN_REASONS: Final = frozenset(
-    {"why.frame", "why.frame_none", "why.frame_exact", "why.raw", "why.share"}
+    {"why.frame", "why.frame_none", "why.frame_exact"} | {"why.raw", "why.raw_stated", "why.share"}
 )
 #: What the first line of a frame that is no keeper says already.
 _IN_UNSHARP: Final = frozenset({"seen.shake", "seen.soft"})

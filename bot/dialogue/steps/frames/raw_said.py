@@ -60,7 +60,7 @@ def explain(turn: Turn, report: FrameReport) -> None:
         _explain_picture(turn, report)
         return
     turn.reason(
-        "why.raw",
+        "why.raw" if raw.saturation_found else "why.raw_stated",
         **{f"{colour}_room": measures.stops(room) for colour, room in raw.room_stops.items()},
         **{f"{colour}_clipped": measures.percent(part) for colour, part in raw.clipped.items()},
     )
