@@ -83,6 +83,23 @@ def test_what_a_question_and_a_fact_lead_to_is_said_once() -> None:
     assert keys_of(abroad("deutsch"), text).count("arrive.way") == 1
 
 
+@pytest.mark.parametrize(
+    ("word", "told", "text"),
+    [
+        ("deutsch", "nur Handy", "wie mach ich das Bild dunkler?"),
+        ("deutsch", "nur Handy", "wie bekomm ich es dunkler"),
+        ("español", "solo el móvil", "cómo la hago más oscura"),
+        ("english", "just my phone", "how do i make it darker?"),
+    ],
+)
+def test_a_phone_is_made_darker_by_a_finger(word: str, told: str, text: str) -> None:
+    """No stops are counted where there is no dial."""
+    player = Player()
+    for line in (word, told):
+        player.say(line)
+    assert "phone.darker" in keys_of(player, text)
+
+
 @pytest.mark.parametrize("word", ["deutsch", "español"])
 def test_beginners_are_led(word: str) -> None:
     """Who does it for the first time hears what comes first, whatever the language."""

@@ -6,6 +6,7 @@ import re
 from collections.abc import Callable, Mapping
 from typing import Final
 
+from bot.dialogue import reckoning
 from bot.dialogue.steps.asked import (
     filter_answers,
     group,
@@ -40,6 +41,12 @@ def _iso(turn: Turn, text: str) -> None:
         trip_answers.say_grain(turn, text)
     else:
         trade_answers.say_iso(turn, text)
+
+
+def _how_much_darker(turn: Turn, text: str) -> None:
+    """By how much; a phone has no stops to count, but a finger on the white."""
+    on_phone = reckoning.is_phone(turn.facts)
+    plainly("phone.darker" if on_phone else "asked.how_much_darker")(turn, text)
 
 
 TOPICS: Final[Mapping[str, Answer]] = {
@@ -121,7 +128,7 @@ TOPICS: Final[Mapping[str, Answer]] = {
     "dry_gear": plainly("asked.dry_gear"),
     "foreground": plainly("asked.foreground"),
     "lip_word": plainly("asked.lip_word"),
-    "how_much_darker": plainly("asked.how_much_darker"),
+    "how_much_darker": _how_much_darker,
     "rain_now": plainly("asked.rain_now"),
     "move_nearer": plainly("lens.go_back"),
     "rising_signs": plainly("asked.rising_signs"),
