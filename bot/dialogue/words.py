@@ -147,8 +147,11 @@ def _is_of_others_or_home(turn: Turn, typed: str, said: str, told: Facts) -> boo
 
 
 def _is_offered(asked: Asked, text: str, said: str, command: str | None) -> bool:
-    """Whether words that work anywhere are an option here: `keep` of a thing at the border."""
-    kept = command == "keep" and meant(asked, said) is not None
+    """Whether words that work anywhere are an option here: `keep it` of a thing at the border.
+
+    The bare word is the command that a frame is kept by, as the texts offer it.
+    """
+    kept = command == "keep" and len(text.split()) > 1 and meant(asked, said) is not None
     return kept or chosen(asked, text) is not None
 
 

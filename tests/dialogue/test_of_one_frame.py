@@ -153,3 +153,15 @@ def test_a_stream_is_not_measured_to_be_drawn() -> None:
     (said,) = player.say("as 1 s")
     assert "drawn.not_plunging" in said.keys
     assert len(player.asked) == asked
+
+
+def test_keep_keeps_the_frame_though_something_at_its_border_is_asked_about() -> None:
+    """The bare word is the command; "keep it" is said of the thing."""
+    player = _at_the_highlights()
+    assert player.frame("bordered")[0].question.startswith("border@")
+    (said,) = player.say("keep")
+    assert "my_look.kept" in said.keys
+    player = _at_the_highlights()
+    player.frame("bordered")
+    (said,) = player.say("keep it")
+    assert "border.meant" in said.keys
