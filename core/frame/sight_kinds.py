@@ -7,7 +7,6 @@ from functools import lru_cache
 from pathlib import Path
 from typing import Final
 
-import cv2
 import numpy as np
 from numpy.typing import NDArray
 
@@ -18,7 +17,8 @@ Floats = NDArray[np.float64]
 
 #: What training writes; the tests tell how.
 NUMBERS: Final = Path(__file__).with_name("sight_numbers.npz")
-_WHITE: Final = 255
+#: Steps of the part of a cell that an area takes: as many as the fit was made with.
+_STEPS: Final = 255
 
 
 @dataclass(frozen=True)
@@ -47,16 +47,28 @@ def sights_of(colour: NDArray[np.uint8], body: Patches, chosen: NDArray[np.intp]
         Shape (n, SEEN).
     """
     seen = seen_in(colour)
-    shares = np.stack([_share(body, label, seen.shape[1:]) for label in chosen.tolist()])
+    shares = _shares(body, chosen, seen.shape[1:])
     means = shares @ seen.reshape(SEEN, -1).T / np.maximum(shares.sum(axis=1, keepdims=True), 1e-6)
     return np.asarray(means, np.float64)
 
 
-def _share(body: Patches, label: int, shape: tuple[int, ...]) -> NDArray[np.float32]:
-    """The part of each cell that an area takes, 0 to 1, flat."""
-    mask = (body.labels == label).view(np.uint8) * np.uint8(_WHITE)
-    small = cv2.resize(mask, shape[::-1], interpolation=cv2.INTER_AREA)
-    return np.asarray(small, np.float32).ravel() / np.float32(_WHITE)
+def _shares(body: Patches, chosen: NDArray[np.intp], shape: tuple[int, ...]) -> NDArray[np.float32]:
+    """The part of each cell that each area takes, 0 to 1; shape (n, cells)."""
+    high, wide = (_cells(*sides) for sides in zip(body.labels.shape, shape, strict=True))
+    shares = np.empty((len(chosen), *shape), np.float32)
+    for share, label in zip(shares, chosen.tolist(), strict=True):
+        left, top, width, height = body.boxes[label].tolist()
+        rows, columns = slice(top, top + height), slice(left, left + width)
+        mask = (body.labels[rows, columns] == label).astype(np.float32)
+        share[:] = high[:, rows] @ mask @ wide[:, columns].T
+    return np.rint(shares.reshape(len(chosen), -1) * _STEPS) / np.float32(_STEPS)
+
+
+def _cells(pixels: int, cells: int) -> NDArray[np.float32]:
+    """How much of each cell along a side each of its pixels is; shape (cells, pixels)."""
+    ends = np.linspace(0, pixels, cells + 1)
+    inside = np.clip(ends[:, None] - np.arange(pixels), 0, 1)  # of each pixel, before each end
+    return np.asarray(np.diff(inside, axis=0) * (cells / pixels), np.float32)
 
 
 @lru_cache(maxsize=1)
