@@ -17,8 +17,6 @@ Floats = NDArray[np.float64]
 
 #: What training writes; the tests tell how.
 NUMBERS: Final = Path(__file__).with_name("sight_numbers.npz")
-#: Steps of the part of a cell that an area takes: as many as the fit was made with.
-_STEPS: Final = 255
 
 
 @dataclass(frozen=True)
@@ -61,7 +59,7 @@ def _shares(body: Patches, chosen: NDArray[np.intp], shape: tuple[int, ...]) -> 
         rows, columns = slice(top, top + height), slice(left, left + width)
         mask = (body.labels[rows, columns] == label).astype(np.float32)
         share[:] = high[:, rows] @ mask @ wide[:, columns].T
-    return np.rint(shares.reshape(len(chosen), -1) * _STEPS) / np.float32(_STEPS)
+    return shares.reshape(len(chosen), -1)
 
 
 def _cells(pixels: int, cells: int) -> NDArray[np.float32]:

@@ -186,7 +186,7 @@ def test_copy_keeps_what_is_clipped() -> None:
 def test_strips_and_stretches_make_no_difference(
     size: tuple[int, int, int], ends: Ends, seed: int, halvings: int
 ) -> None:
-    """Looked at strip by strip and only near the end, numbers and copies are those of the whole frame at once."""
+    """Looked at only near the end, numbers and copies are those of the whole frame at once."""
     height, width, blobs = size
     rng = np.random.default_rng(seed)
     pixels = rng.integers(0, 256, (height, width, 3)).astype(np.uint8) // 2
