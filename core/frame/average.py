@@ -74,16 +74,20 @@ def average_frames(frames: Sequence[MeasuredFrame], laid: Laid, full: Sequence[P
         return Average(made, None)
     pixels, noise = _averaged(laid, used, full)
     made = replace(made, noise=noise, texture=_texture(laid, used))
-    return Average(_with_time(made, frames, laid.reference), pixels)
+    return Average(_with_time(made, frames), pixels)
 
 
-def _with_time(made: AverageMade, frames: Sequence[MeasuredFrame], reference: int) -> AverageMade:
-    times = [frames[place].shutter_s for place in made.used]
-    known = [time for time in times if time is not None]
-    total_s = sum(known) if len(known) == len(times) else None
-    share = frames[reference].share
-    look = look_of(share * len(made.used)) if share is not None else None
-    return replace(made, total_s=total_s, look=look)
+def _with_time(made: AverageMade, frames: Sequence[MeasuredFrame]) -> AverageMade:
+    """All times together, and the look of all shares together: each frame has its own."""
+    total_s = _sum([frames[place].shutter_s for place in made.used])
+    share = _sum([frames[place].share for place in made.used])
+    return replace(made, total_s=total_s, look=None if share is None else look_of(share))
+
+
+def _sum(values: Sequence[float | None]) -> float | None:
+    """The sum, None where one is not known."""
+    known = [value for value in values if value is not None]
+    return sum(known) if len(known) == len(values) else None
 
 
 def _left_out(frames: Sequence[MeasuredFrame], laid: Laid) -> tuple[LeftOutFrame, ...]:

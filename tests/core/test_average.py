@@ -47,6 +47,19 @@ def test_noise_falls_by_the_law(number: int) -> None:
     assert average.pixels.shape == full[0].shape
 
 
+def test_frames_of_other_times_add_their_own_shares() -> None:
+    """A long first frame does not stand for the short ones beside it."""
+    full = [noisy(moment) for moment in range(3)]
+    shares = (0.08, 0.004, 0.004)
+    frames = [
+        frame(pixels, share, shutter_s=share / 0.8)
+        for pixels, share in zip(full, shares, strict=True)
+    ]
+    made = average_frames(frames, laid(frames), full).made
+    assert made.total_s == pytest.approx(sum(shares) / 0.8)
+    assert made.look is Look.TEXTURED
+
+
 def test_average_is_the_mean_of_light() -> None:
     """Two still frames a stop apart within bounds average in linear light, not in codes."""
     one = rendered(1 / 60, 3, **SIZE)
