@@ -57,6 +57,14 @@ def test_times_to_be_drawn(language: str, text: str, times_s: tuple[float, ...])
     assert wished(said) == Wished("illustrate", times_s=times_s)
 
 
+@pytest.mark.parametrize(
+    ("language", "text"), [("de", "das Wasser ist in c3"), ("es", "el agua está en c3")]
+)
+def test_cells_in_a_sentence(language: str, text: str) -> None:
+    """Where the water is, as one says it."""
+    assert wished(glossed(text, language)) == Wished("cells", cells=("C3",))
+
+
 @pytest.mark.parametrize(("language", "text"), [("de", "wie viel 1/4 s"), ("es", "como 1/4 s")])
 def test_what_is_no_wish(language: str, text: str) -> None:
     """A question, and a time that is only about so long."""

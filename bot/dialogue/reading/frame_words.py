@@ -21,7 +21,8 @@ _ILLUSTRATE: Final = re.compile(
 )
 _CELL: Final = "[a-d][1-4]"
 _CELLS: Final = re.compile(
-    rf"(?:water )?(?:(?:in|is|at|it is|it s) )?(?P<cells>{_CELL}(?: (?:and )?{_CELL})*)"
+    rf"(?:(?:the )?(?:water|fall|stream) |it )?(?:(?:is|s|runs) )?(?:(?:in|at|cells?) )?"
+    rf"(?P<cells>{_CELL}(?: (?:and )?{_CELL})*)"
 )
 _AS: Final = re.compile(r"(?:as(?: at| if)?|(?:draw|show)(?: it| me)?(?: as| at)?) (?P<times>.+)")
 _TIME: Final = re.compile(
