@@ -62,6 +62,11 @@ _FALL = {
         ("de", "am oberen Rand ist Fels", {"top": "covered"}),
         ("de", "Oben ist ein Streifen weißer Himmel zu sehen", {"top": "sky"}),
         ("de", "oben sieht man noch ein bisschen Himmel", {"top": "sky"}),
+        (
+            "de",
+            "oben schaut etwas heller Himmel durch die Bäume, links und rechts ist es sauber",
+            {"top": "sky", "sides": "clean"},
+        ),
         ("es", "hojas arriba", {"top": "covered"}),
         ("es", "en el borde superior hay roca", {"top": "covered"}),
         ("es", "arriba se ve un cachito de cielo blanco", {"top": "sky"}),

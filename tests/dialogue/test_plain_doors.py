@@ -19,6 +19,18 @@ def test_who_first_asked_of_a_phone_is_cautioned_at_the_fall() -> None:
     assert "caution.arrive_short" not in keys_of(player, "nearest log at 2 m")
 
 
+def test_what_is_told_with_all_is_well_is_kept() -> None:
+    """Where danger was asked about, nothing that is told with the "no" is lost, nor the caution."""
+    player = Player()
+    player.say("I feel odd and everything spins a little bit up here")
+    player.say("no, nobody is in danger: it is 18 m tall")
+    keys = keys_of(player, "30 m away")
+    assert "caution.arrive_short" in keys
+    assert player.context is not None
+    assert player.context.place is not None
+    assert player.context.place.facts.fall_height_m == 18
+
+
 @pytest.mark.parametrize(
     ("text", "command"),
     [

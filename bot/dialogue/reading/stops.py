@@ -86,7 +86,9 @@ _THIRDS: Final = re.compile(r"^\s*\d\.[357]\s*$")
 _MARKED_THIRDS: Final = {3: 1 / 3, 7: 2 / 3}
 #: "It's minus 2 out here" is a temperature.
 _OUTDOORS: Final = re.compile(r"^ (?:out (?:here|there)|outside|celsius|tonight|this morning)\b")
-_WARMTH: Final = re.compile(r"\b(?:temp\w*|thermometer|outside|air|cold|freezing)(?: \w+){0,2} ?$")
+_WARMTH: Final = re.compile(
+    r"\b(?:temp\w*|thermometer|outside|air|cold|freezing)(?:,? \w+){0,2},? ?$"
+)
 _LISTED: Final = re.compile(r"^ ?-? ?(?:,|and|&|\+|/|, and) ?(?:an? )?$")
 #: Filter factors that are sold under their number; powers of two besides (common practice).
 _ND_FACTORS: Final = frozenset({100, 200, 400, 500, 1000, 1024, 2000, 2048, 4000, 10_000, 100_000})

@@ -12,7 +12,7 @@ from bot.dialogue.danger.whose import names_somebody
 from bot.dialogue.events import FrameChecked, FramesMeasured, TextReceived
 from bot.dialogue.meaning.asking import asks
 from bot.dialogue.questions import QUESTIONS
-from bot.dialogue.reading import read
+from bot.dialogue.reading import number_answer, read
 from bot.dialogue.reading.access import needs_of
 from bot.dialogue.reading.command_words import command_of
 from bot.dialogue.reading.foreign import glossed
@@ -143,6 +143,8 @@ def text_to_answer(turn: Turn, event: TextReceived) -> str | None:
         heard.keep(turn, doubted)
         emergency.answer(turn, Danger(DangerKind.UNCLEAR, Level.EMERGENCY), doubted)
         return None
+    if number_answer(event.text) is None:
+        heard.keep(turn, event.text)  # "we're there, all well: it is 18 m tall"
     return _go_on(turn, doubted, doubt)
 
 

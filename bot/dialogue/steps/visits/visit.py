@@ -51,8 +51,8 @@ def is_new(turn: Turn) -> bool:
 
 
 def _is_only_asked(turn: Turn, walk: Walk) -> bool:
-    """Whether a walk holds nothing but what was asked before a fall was told."""
-    untold = walk.state is State.ARRIVE and walk.given is None and not walk.facts.known()
+    """Whether a walk holds nothing but what was asked, or kept while danger was asked about."""
+    untold = walk.state is State.ARRIVE and walk.given is None
     return untold and not turn.context.person.cautions
 
 
