@@ -57,7 +57,7 @@ MESSAGES = [
     ("de", "meine Tochter steht bei 1/15 und ich bei 1/60", {"shutter_s": pytest.approx(1 / 60)}),
     ("es", "mi hija está en 1/60 y le sale congelada pero yo en 1/8", {"shutter_s": 0.125}),
     ("es", "hace un frío terrible, como -2, y se me acabó la batería", {"meter_stops": None}),
-    ("es", "la cascada mide 18 metros y la tenemos a 30 m", {"fall_height_m": 18, "distance_m": 30}),
+    ("es", "la caída mide 18 m y la tenemos a 30 m", {"fall_height_m": 18, "distance_m": 30}),
     ("de", "draußen -3, f/11", {"f_number": 11, "meter_stops": None}),
     ("de", "Temperatur ist etwa -5, 12 m hoch", {"fall_height_m": 12, "meter_stops": None}),
     ("de", "Anzeige -2, f/11", {"f_number": 11, "meter_stops": -2}),
