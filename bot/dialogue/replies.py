@@ -8,7 +8,7 @@ from functools import cache
 from typing import Final
 
 from bot.dialogue.all_well import all_well
-from bot.dialogue.facts import Symptom
+from bot.dialogue.facts import Facts, Symptom
 from bot.dialogue.questions import Asked
 from bot.dialogue.reading import number_answer, read
 from bot.dialogue.reading.edges import edges_told
@@ -71,6 +71,12 @@ _NOT_OF_THE_WARNING: Final = re.compile(
     r"|wind|breeze|leaves|ferns?"
     r"|spray(?: is| gets| goes| comes| blows)*(?: all)? (?:everywhere|over|on everything)"
     r"|everything(?: is| gets)* (?:wet|soaked|dripping))\b"
+)
+#: "Patches on the left side".
+_PLACED: Final = re.compile(
+    r"^(?:(?:some|a few|only|just|small|big|little) )*(?:patches|dots|specks|blobs)"
+    r" (?:on|in|at|along|near|to) (?:the |its )?(?:(?:left|right|upper|lower|other) )?"
+    r"(?:sides?|edges?|borders?|corners?)\b"
 )
 #: By question and option: words that name it.
 _HEARD: Final[Mapping[str, Mapping[str, str]]] = {
@@ -200,7 +206,7 @@ def _worded(asked: Asked, text: str) -> str | None:
         return None
     if asked.name == "leaves" and facts.wind is not None:
         return "yes" if facts.wind else "no"
-    if heard is _BLINKS and (facts.wind is not None or _NOT_OF_THE_WARNING.search(said)):
+    if heard is _BLINKS and _is_not_of_the_warning(facts, said):
         return None
     told = _ALL_WELL.sub("clean" if asked.name != "leaves" else "still", _clauses(text))
     left = _FILLERS.sub(" ", _DENIED.sub(" ", told)).strip(" ;")
@@ -208,6 +214,11 @@ def _worded(asked: Asked, text: str) -> str | None:
         return _denial(asked) if _named(heard, told) or re.search(_MOVES, told) else None
     named = _named(heard, left)
     return named[0] if len(named) == 1 and not (lost and named[0] == "nothing") else None
+
+
+def _is_not_of_the_warning(facts: Facts, said: str) -> bool:
+    """Whether a message tells of wind, edges or spray; where patches stand tells of no edge."""
+    return facts.wind is not None or _NOT_OF_THE_WARNING.search(_PLACED.sub("", said)) is not None
 
 
 def _is_lost(said: str) -> bool:

@@ -77,3 +77,10 @@ def test_who_may_be_in_trouble_is_told_nothing_of_pictures(text: str) -> None:
 def test_a_phone_is_focused_by_a_tap() -> None:
     """It has no distance to set."""
     assert keys_of(walked(told=_PHONE), "where do i tap to focus")[0] == "asked.focus_phone"
+
+
+def test_a_look_at_full_size_is_no_crop() -> None:
+    """Nor is one that was made already."""
+    player = walked()
+    for text in ("Is 0.8 s at 100 % crop going to show tripod shake?", "i cropped it out"):
+        assert "asked.crop" not in keys_of(player, text)

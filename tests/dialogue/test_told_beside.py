@@ -84,7 +84,16 @@ def test_frozen_water_alarms_nobody_and_frozen_people_do() -> None:
 
 
 @pytest.mark.parametrize(
-    "text", ["wait no I meant one leaves", "sorry, 1", "oops 1", "actually one", "make that 1"]
+    "text",
+    [
+        "wait no I meant one leaves",
+        "no I meant leaves, 1",
+        "sorry, 1",
+        "oops 1",
+        "actually one",
+        "make that 1",
+        "i meant to type 1",
+    ],
 )
 def test_a_reply_is_put_right(text: str) -> None:
     """The check before is answered anew, and the next one stands open again."""
@@ -108,6 +117,7 @@ def test_a_reply_is_put_right(text: str) -> None:
         "wait a minute",
         "actually 2 metres away",
         "no one is hurt",
+        "i mean rock at 1",
         "1",
     ],
 )
@@ -252,3 +262,25 @@ def test_a_sky_in_the_frame_is_no_light() -> None:
     player = walked()
     player.say("theres white sky above the edge, is it bad?")
     assert known(player).facts.light is None
+
+
+@pytest.mark.parametrize(
+    ("text", "key"),
+    [
+        ("patches on the left side", "highlights.darker"),
+        ("just dots at the right edge", "highlights.dots"),
+        ("patches on the left", "highlights.darker"),
+    ],
+)
+def test_where_it_blinks_is_no_edge(text: str, key: str) -> None:
+    """The side of the water, not of the frame."""
+    assert keys_of(walked(), text)[0].startswith(key)
+
+
+@pytest.mark.parametrize(
+    "text", ["the edges are clean", "something on the left side", "branches on the right edge"]
+)
+def test_what_stands_at_an_edge_answers_no_warning(text: str) -> None:
+    """Nothing was said of what blinks."""
+    keys = keys_of(walked(), text)
+    assert not any(key.startswith(("highlights.darker", "highlights.brighter")) for key in keys)

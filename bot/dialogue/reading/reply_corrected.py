@@ -22,6 +22,11 @@ _CORRECTED: Final = re.compile(
     r"(?:\W+(?:not|instead of|rather than) (?:[1-5]|one|two|three|four|five))?"
     r"(?P<rest>(?:\W+[a-z]+){0,4})\W*"
 )
+#: The words of an option in front of its number: "no i meant leaves, 1".
+_WORDS_FIRST: Final = re.compile(
+    rf"(?:(?:{_STOPS}|{_SLIPPED})\W+)*?{_MEANT}\W+(?:the )?(?P<words>[a-z]+(?: [a-z]+){{0,2}})"
+    r" ?, ?(?P<number>[1-5])\W*"
+)
 #: What makes a number a length or a setting.
 _MEASURES: Final = re.compile(
     r"^\W*(?:m|met\w+|ft|feet|foot|s|sec\w*|seconds?|stops?|mm|km|miles?|yards?|people|of us"
@@ -43,7 +48,10 @@ def reply_meant(text: str) -> Corrected | None:
         text: as typed, or glossed in English.
     """
     said = " ".join(text.casefold().replace("’", "'").replace(",", " , ").split())
-    found = _CORRECTED.fullmatch(said.replace(" ,", ","))
+    said = said.replace(" ,", ",")
+    if words := _WORDS_FIRST.fullmatch(said):
+        return Corrected(words["number"], words["words"])
+    found = _CORRECTED.fullmatch(said)
     if found is None or _MEASURES.match(found["rest"]):
         return None
     return Corrected(_NUMBERS.get(found["number"], found["number"]), found["rest"].strip(" ,.!"))

@@ -25,7 +25,13 @@ _AROUND: Final[tuple[tuple[str, str], ...]] = (
         ),
         "lift_rock",
     ),
-    (r"\bcrop(?:ped|ping)?\b(?! ?(?:sensor|camera|body|factor|frame))", "crop"),
+    (
+        (
+            r"\b(?:can|could|should|may|shall|do|ok(?:ay)?|fine|allowed|bad|better|why not)\b[^?%]*"
+            r"\bcrop(?:ped|ping)?\b(?! ?(?:sensor|camera|body|factor|frame))"
+        ),
+        "crop",
+    ),
     (
         (
             r"anything else (?:that )?(?:i|we) (?:should|could|can|might) (?:try|do|shoot)"
