@@ -56,6 +56,7 @@ MEANT: Final[dict[str, dict[str, Any]]] = {
         "sunset": "18:40",
     },
     "sunset 18:40": {"sunset": "18:40"},
+    "overcast": {"light": "overcast"},
     "polariser on": {"has_polariser": True, "polariser_on": True},
     "12 m tall, 18 m away, rock at 1.5 m": {
         "fall_height_m": 12,

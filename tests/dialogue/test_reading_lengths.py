@@ -24,6 +24,7 @@ ARRIVAL = ("fall_height_m", "distance_m", "nearest_m")
         ("30 m to the trees behind", {"farthest_m": 30}),
         ("a stump 1 m from the lens", {"nearest_m": 1}),
         ("12 m from the fall", {"distance_m": 12}),
+        ("the fall is 8 m from the path", {"distance_m": 8}),
         ("1.5 m nearest rock", {"nearest_m": 1.5}),
         ("rock 1 m off the ground", {"nearest_m": 1}),
         ("the fall, as tall as a church, 20 m", {"fall_height_m": 20}),
@@ -51,6 +52,9 @@ def test_words_say_which_length_it_is(text: str, expected: dict[str, Any]) -> No
     [
         "my bottle 1 m from my boots",
         "back wall 25 m behind the fall",
+        "I'm 3 m from the path",
+        "we're 10 m from the others",
+        "15 m from the sign",
         "250 m up",
         "12 m of rope",
         "2 m, 6 m",

@@ -6,6 +6,7 @@ import re
 from typing import Final
 
 from bot.dialogue.reading.role_words import (
+    FALL,
     FAR_LAND,
     FAR_THING,
     GOING,
@@ -38,7 +39,13 @@ def _of_object(match: re.Match[str], subject: str | None, words: str) -> str | N
     if FAR_THING.search(thing):
         return "far"
     near = NEAR_THING.search(thing) or (subject is None and _GLASS.match(thing))
-    return "near" if near else "distance"
+    return "near" if near else _from_there(thing, words)
+
+
+def _from_there(thing: str, words: str) -> str | None:
+    """So far from where somebody stands is no distance, unless it is the fall that is."""
+    apart = _STOOD_BY.match(thing) and not _A_FALL.search(words)
+    return None if apart else "distance"
 
 
 def _is_apart(match: re.Match[str], subject: str | None) -> bool:
@@ -49,6 +56,13 @@ def _is_apart(match: re.Match[str], subject: str | None) -> bool:
 
 #: "A foot from the lens": no fall is measured from the glass.
 _GLASS: Final = re.compile(r"(?:lens|glass|front)\b")
+#: "I'm 3 m from the path, from my friend": where somebody stands says not how far the fall is.
+_STOOD_BY: Final = re.compile(
+    r"(?:bank|shore|path|trail|track|road|steps?|stairs?|boardwalk|bridge"
+    r"|sign|bench|kerb|curb|friends?|wife|husband|group|class|others)\b"
+)
+#: "The fall is 8 m from the path" is told by who stands on it.
+_A_FALL: Final = re.compile(rf"\b(?:{FALL})\b")
 
 
 def _away(subject: str | None, words: str) -> str | None:

@@ -85,6 +85,7 @@ LEVERS: Final[dict[str, str]] = {
     "told.better": "Same brightness, sharper: {settings}, {look}.",
     "told.settings": "{settings}: {look}.",
     "told.past_limit": "Past {limit} diffraction softens everything on this format.",
+    "told.too_near": "No f-number keeps the rock at {near} crisp then: leave it out or step back.",
     "told.too_open": "The rock at {near} goes soft: it needs f/{needed}.",
     "told.better_time": "Take {settings}: {look}, and the white keeps its texture.",
     # symptoms

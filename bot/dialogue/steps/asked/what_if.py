@@ -236,9 +236,10 @@ def _say_depth(turn: Turn, after: GivenSettings, asked: Facts) -> None:
         return
     depth = reckoning.depth_of(facts, focal_mm)
     if depth.needed > after.f_number * 1.05:
+        held = depth.needed <= reckoning.sensor_of(facts).softening_f
         turn.say(
             Role.CHECK,
-            "told.too_open",
+            "told.too_open" if held else "told.too_near",
             near=measures.length(near_m, turn.units),
             needed=measures.plain(depth.needed),
         )
