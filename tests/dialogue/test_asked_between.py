@@ -34,6 +34,8 @@ def test_numbers_of_a_question_are_reckoned(question: str, told: str) -> None:
         "how long is the walk",
         "how many stops between 0 and 0.8 s?",
         "how long do i have with 2 km out",
+        "how long is 1/0 s?",
+        "how many stops between 1/0 and 1/4?",
     ],
 )
 def test_other_numbers_are_not(question: str) -> None:

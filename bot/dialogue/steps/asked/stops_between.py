@@ -12,7 +12,7 @@ from bot.dialogue.texts import measures
 from bot.dialogue.turn import Turn
 from core.series import exact_f_number, exact_iso, exact_shutter_s
 
-_TIME: Final = r"(?P<{0}>1/\d+|\d+(?:\.\d+)?)(?: ?(?:s|secs?|seconds?))?"
+_TIME: Final = r"(?P<{0}>1/[1-9]\d*|\d+(?:\.\d+)?)(?: ?(?:s|secs?|seconds?))?"
 _BETWEEN: Final = r"(?: and| to| ->|-| vs\.?| versus| or)+ "
 _STOPS: Final = re.compile(
     r"\b(?:how (?:many|much) (?:more |less )?stops?|how far|what(?: is|'s) the difference)\b"
@@ -26,7 +26,7 @@ _STOPS: Final = re.compile(
 )
 _LONG: Final = re.compile(
     r"\bhow (?:many seconds?|long|much)(?: of a second)?(?: is| are| does)?(?: a)? "
-    r"(?P<time>1/\d+)(?: ?(?:s|secs?|seconds?))?(?: mean| take)?\b"
+    r"(?P<time>1/[1-9]\d*)(?: ?(?:s|secs?|seconds?))?(?: mean| take)?\b"
 )
 
 
