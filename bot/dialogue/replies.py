@@ -72,11 +72,16 @@ _NOT_OF_THE_WARNING: Final = re.compile(
     r"|spray(?: is| gets| goes| comes| blows)*(?: all)? (?:everywhere|over|on everything)"
     r"|everything(?: is| gets)* (?:wet|soaked|dripping))\b"
 )
-#: "Patches on the left side".
-_PLACED: Final = re.compile(
-    r"^(?:(?:some|a few|only|just|small|big|little) )*(?:patches|dots|specks|blobs)"
-    r" (?:on|in|at|along|near|to) (?:the |its )?(?:(?:left|right|upper|lower|other) )?"
+#: What blinks, in front of where it stands.
+_SPOTS: Final = r"(?:(?:some|a few|only|just|small|big|little) )*(?:patches|dots|specks|blobs)"
+#: "Patches on the left side", in front of all else.
+_AT_A_SIDE: Final = re.compile(
+    rf"^{_SPOTS} (?:on|in|at|along|near|to) (?:the |its )?(?:(?:left|right|upper|lower|other) )?"
     r"(?:sides?|edges?|borders?|corners?)\b"
+)
+#: The same anywhere in the frame, as a whole message.
+_PLACED: Final = re.compile(
+    rf"\W*{_SPOTS} (?:on|in|at|along|near|to|around|down|up)\b[^?]*$", re.IGNORECASE
 )
 #: By question and option: words that name it.
 _HEARD: Final[Mapping[str, Mapping[str, str]]] = {
@@ -218,7 +223,17 @@ def _worded(asked: Asked, text: str) -> str | None:
 
 def _is_not_of_the_warning(facts: Facts, said: str) -> bool:
     """Whether a message tells of wind, edges or spray; where patches stand tells of no edge."""
-    return facts.wind is not None or _NOT_OF_THE_WARNING.search(_PLACED.sub("", said)) is not None
+    left = _AT_A_SIDE.sub("", said)
+    return facts.wind is not None or _NOT_OF_THE_WARNING.search(left) is not None
+
+
+def places_what_blinks(text: str) -> bool:
+    """Whether a message names what blinks and where: "patches on the left side" is a reply.
+
+    Args:
+        text: in English.
+    """
+    return _PLACED.match(text) is not None
 
 
 def _is_lost(said: str) -> bool:

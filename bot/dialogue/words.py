@@ -98,9 +98,9 @@ def answer_words(turn: Turn, event: TextReceived) -> None:
 def _by_meaning(turn: Turn, event: TextReceived) -> None:
     forget.let_go(turn, event.text)
     said = glossed(event.text, manner.written_in(turn, event.text))
-    meant = reply_again.put_right(turn, event, said)
-    if meant is not event:
-        event, said = meant, meant.text
+    right = reply_again.put_right(turn, event, said)
+    if right is not event:
+        event, said = right, right.text
     command = command_of(event.text)
     question = turn.context.conversation.question
     asked = QUESTIONS.get(question.name) if question else None
@@ -113,6 +113,14 @@ def _by_meaning(turn: Turn, event: TextReceived) -> None:
         turn.say(Role.SETTINGS, "old_answer", number=str(number_answer(event.text)))
         repeat.put_again(turn, whole=True)
         return
+    _taken_in(turn, event, said, question, offered=offered)
+
+
+def _taken_in(
+    turn: Turn, event: TextReceived, said: str, question: Question | None, *, offered: bool
+) -> None:
+    """Take in what a message tells: around the visit, of others, as a reply, else in free words."""
+    asked = QUESTIONS.get(question.name) if question else None
     visit.hear(turn, event.text, said)
     ice.warn(turn, event.text)
     told = read(said, units=turn.units, expecting=_expected(turn, asked))

@@ -4,22 +4,15 @@ from __future__ import annotations
 
 import pytest
 
-from bot.dialogue.context import Context
 from bot.dialogue.danger import read_danger
 from bot.dialogue.danger.wished_look import only_wishes_look
 from bot.dialogue.others_wish import wish_of_another
 from bot.dialogue.reading import read
 from bot.dialogue.reading.reply_corrected import reply_meant
 from tests.dialogue.player import Player
-from tests.dialogue.walked import keys_of, walked
+from tests.dialogue.walked import keys_of, known, walked
 
 _PHONE = "phone, 12 m tall, 18 m away, rock at 2 m"
-
-
-def known(player: Player) -> Context:
-    """What is known of somebody who has written."""
-    assert player.context is not None
-    return player.context
 
 
 # the look that somebody else wishes

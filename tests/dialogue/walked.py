@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from typing import Final
 
+from bot.dialogue.context import Context
 from tests.dialogue.player import Player
 
 #: A fall, a near rock and kit: enough for the first settings, once two borders are answered.
@@ -16,6 +17,12 @@ def walked(*more: str, told: str = TOLD) -> Player:
     for line in (told, "1", "1", *more):
         player.say(line)
     return player
+
+
+def known(player: Player) -> Context:
+    """What is known of somebody who has written."""
+    assert player.context is not None
+    return player.context
 
 
 def keys_of(player: Player, text: str) -> tuple[str, ...]:

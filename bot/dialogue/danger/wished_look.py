@@ -11,7 +11,7 @@ from bot.dialogue.others_wish import wish_of_another
 #: What is wanted, and how: words that alarm nowhere.
 _ONLY: Final = re.compile(
     r"(?:(?:it|the|this|that|his|her|their|a|water|waterfall|fall|stream|drops?|droplets?|splash(?:es)?"
-    r"|motion|look|picture|photo|frame|to|be|look|all|really|completely|totally|like|with|as|in|mid"
+    r"|motion|look|picture|photo|frame|to|be|all|really|completely|totally|like|with|as|in|mid"
     r"|air|little|tiny|small|single|every|each|and|or|glass|crystals?|pearls?|beads?|sharp|still"
     r"|frozen|freezed|crisp|silky|silk|smooth|soft|milky|misty|textured?|more|less|very|super|too"
     r"|please|instead|though|not|so) )*"

@@ -51,6 +51,12 @@ _HERE: Final = exactly(
     rf"{_OK}(?:ya )?(?:estoy|estamos) (?:ya |ahora )*(?:aquí|allí)(?: ya)?",
     rf"{_OK}(?:ya )?(?:hemos llegado|he llegado|llegamos)(?: ya)?",
 )
+#: Who stands there says so beside whatever else, in English.
+_AT_A_FALL: Final = re.compile(
+    r"\b(?:i'?m|we'?re|i am|we are|standing|here)\b[^.;?!]{0,12}\b(?:at|in front of|by|beside"
+    r"|below|near) (?:an?|the|this|my|some) (?:\w+ )?(?:water ?falls?|falls?|stream|cascade"
+    r"|creek)\b"
+)
 #: What tells of a frame, or of its fault.
 _OF_A_FRAME: Final = any_of(
     r"too|lost|looks?|looking|picture|frame|photo|shot|image|came|turned|mush\w*|blur\w*|soft|white"
@@ -109,3 +115,12 @@ def says_here(text: str) -> bool:
     """
     said = plain(text, " .!,")
     return any(_HERE.match(clause) for clause in _CLAUSE.split(said))
+
+
+def names_fall_here(english: str) -> bool:
+    """Whether a message says in passing that somebody stands at a fall.
+
+    Args:
+        english: the message in English.
+    """
+    return _AT_A_FALL.search(english.casefold()) is not None

@@ -44,7 +44,7 @@ _ALL_CLEAN: Final = any_of(
     rf"{_CLEAN} (?:all (?:a)?round|edges|borders|margins)|all (?:the )?(?:edges|borders) {_CLEAN}",
     r"nothing(?: \w+){0,3} (?:at|on|in|along) (?:the |any )?(?:edges|borders)",
 )
-_SETTLED: Final = {"top": "covered", "sides": "clean"}
+SETTLED: Final = {"top": "covered", "sides": "clean"}
 _TOLD: Final = {
     "top": {
         "covered": any_of(
@@ -114,9 +114,9 @@ def edges_told(text: str, asked: str = "") -> dict[str, str]:
     if gone and (found.get("sides") in {"twig", "bright"} or _AT_A_SIDE.search(said)):
         found["sides"] = "clean"
     if _ALL_CLEAN.search(said):
-        found = _SETTLED | found
-    if asked in _SETTLED and not found and (gone or _ASKED.search(said)):
-        found = {asked: _SETTLED[asked]}
+        found = SETTLED | found
+    if asked in SETTLED and not found and (gone or _ASKED.search(said)):
+        found = {asked: SETTLED[asked]}
     return found
 
 

@@ -233,4 +233,21 @@ ANSWERS: Final[dict[str, str]] = {
         "Every 45 to 60 min at one dry place that all can see: count aloud, by name. 10 min late: "
         "the buddy asks; 15: the leader looks, the others stay together."
     ),
+    # what words alone ask
+    "asked.stops_between": "{stops}: one stop is twice the light, or half.",
+    "asked.seconds": "{time} s is {seconds} s.",
+    "asked.focus_phone": "Tap the rock beside the water and hold until it locks.",
+    # Up to 3 stops, as where the white is exposed for (common practice).
+    "asked.lift_rock": (
+        "Lift the shadows at home: up to about 3 stops at base ISO stays clean, and the water "
+        "stays as it is. On site: expose for the water."
+    ),
+    "asked.cannot_move": (
+        "Then stay: zoom in, tilt, or turn the frame, and crop at home. What the edge cuts is cut "
+        "on purpose; no step over a fence or barrier."
+    ),
+    # Room at the borders as before the frame is taken (common practice).
+    "asked.crop": (
+        "Yes, crop at home: leave 3 to 5 % of air around the fall. It costs pixels only."
+    ),
 }

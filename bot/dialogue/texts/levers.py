@@ -5,20 +5,6 @@ from __future__ import annotations
 from typing import Final
 
 LEVERS: Final[dict[str, str]] = {
-    "asked.stops_between": "{stops}: one stop is twice the light, or half.",
-    "asked.seconds": "{time} s is {seconds} s.",
-    "asked.focus_phone": "Tap the rock beside the water and hold until it locks.",
-    "asked.lift_rock": (
-        "Lift the shadows at home: up to about 3 stops at base ISO stays clean, and the water "
-        "stays as it is. On site: expose for the water."
-    ),
-    "asked.cannot_move": (
-        "Then stay: zoom in, tilt, or turn the frame, and crop at home. What the edge cuts is cut "
-        "on purpose; no step over a fence or barrier."
-    ),
-    "asked.crop": (
-        "Yes, crop at home: leave 3 to 5 % of air around the fall. It costs pixels only."
-    ),
     # whether a time can be had behind a filter
     "reach.right": "Yes: behind the {filters} {light} gives about {time} at {f_number}, {iso}.",
     "reach.narrower": "Yes, at {narrower}, {iso} behind the {filters}: {time} is {look}.",

@@ -16,6 +16,7 @@ from bot.dialogue.meaning.said import Said
 from bot.dialogue.meaning.wordings import topic_by_words
 from bot.dialogue.meaning.words import tokens
 from bot.dialogue.reading.foreign import glossed
+from bot.dialogue.replies import places_what_blinks
 from bot.dialogue.slots import KIT_SLOTS
 from bot.dialogue.steps.anywhere import planning, repeat
 from bot.dialogue.steps.asked import filter_answers, told_beside_question, trade_answers
@@ -77,12 +78,6 @@ _ALSO: Final[Mapping[Symptom, frozenset[str]]] = {
 }
 #: In so few words an option that is named is meant: "está limpio todo, che" (own rule).
 _SHORT: Final = 4
-#: Who names what blinks and where it stands replies: "patches on the left side".
-_PLACED: Final = re.compile(
-    r"\W*(?:(?:some|a few|only|just|small|big|little) )*(?:patches|dots|specks|blobs)"
-    r" (?:on|in|at|along|near|to|around|down|up)\b[^?]*$",
-    re.IGNORECASE,
-)
 #: What the options of open questions are about.
 _OPTION_TOPICS: Final = frozenset({"just_white", "sky", "edges", "histogram"})
 _OPTION_SIGHTS: Final = frozenset({"water_clipped", "sky_gap", "border_clutter"})
@@ -203,7 +198,7 @@ def is_beside(said: Said) -> bool:
     Such a message holds words of an option ("everything", "point") without choosing it.
     """
     short = len(said.typed.split()) <= _SHORT and not asks_at_once(said)
-    if short or _PLACED.match(said.english) or len(tokens(said.own)) <= topics.LEAST_WORDS:
+    if short or places_what_blinks(said.english) or len(tokens(said.own)) <= topics.LEAST_WORDS:
         return False
     topic, seen = topics.nearest(said), sights.nearest(said)
     if (topic[0] or "").startswith("talk."):  # "we left, back at the car" answers a question

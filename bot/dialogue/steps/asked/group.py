@@ -16,6 +16,7 @@ from bot.dialogue.others_wish import wish_of_another
 from bot.dialogue.reading import read
 from bot.dialogue.reading.foreign import glossed
 from bot.dialogue.slots import KIT_SLOTS
+from bot.dialogue.solving import time_text
 from bot.dialogue.steps.anywhere import repeat
 from bot.dialogue.steps.walk import arrive, base
 from bot.dialogue.texts import TEXTS, measures
@@ -143,16 +144,15 @@ def _wished(turn: Turn, said: str) -> bool:
     if name is None:
         return False
     now, look = base.standing(turn), Look(name)
-    shortest_s, longest_s = now.flow.times(look)
-    marks = time_marks(now.camera.dial)
+    shortest, longest = (time_text(time_s, now.camera) for time_s in now.flow.times(look))
     turn.say(
         Role.SETTINGS,
         "group.wish_frozen" if look is Look.FROZEN else "group.wish",
         who=told.who[:1].upper() + told.who[1:],
         look=TEXTS[f"look.{name}"],
-        shortest=nearest(marks, max(shortest_s, now.camera.shortest_s)).label,
-        longest=nearest(marks, min(longest_s, now.camera.longest_s)).label,
-        time=nearest(marks, now.flow.time_for(aim_of(turn, look))).label,
+        shortest=shortest,
+        longest=longest,
+        time=time_text(now.flow.time_for(aim_of(turn, look)), now.camera),
     )
     repeat.put_again_if_open(turn, whole=False)
     turn.reason("why.group")

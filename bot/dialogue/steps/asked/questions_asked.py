@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import re
+from collections.abc import Sequence
 from dataclasses import replace
 from typing import Final
 
@@ -75,7 +76,7 @@ def _first(turn: Turn, heard: Said) -> str | None:
     judged = verdicts.answer(turn, text) if judged is None else judged
     if judged is not None:
         return judged
-    asked = [(place, named) for place, clause in enumerate(clauses) if (named := _named(clause))]
+    asked = _named_in(clauses)
     if not asked:
         return None
     first, named = asked[0]
@@ -105,10 +106,10 @@ def _more(turn: Turn, rest: str) -> str | None:
     It stands behind the first answer, and goes to `why` where there is no room.
     """
     clauses = _CLAUSE.split(rest)
-    asked = ((place, named) for place, clause in enumerate(clauses) if (named := _named(clause)))
-    place, named = next(asked, (0, None))
-    if named is None or named in _MOVING:
+    asked = _named_in(clauses)
+    if not asked or asked[0][1] in _MOVING:
         return None
+    place, named = asked[0]
     before, turn.parts = turn.parts, []
     TOPICS[named](turn, clauses[place])
     more = [replace(part, role=Role.ASSUMPTION) for part in turn.parts]
@@ -158,6 +159,11 @@ def _own(turn: Turn, clause: str) -> Facts:
 
 
 _MINE: Final = re.compile(r"\bmy\b")
+
+
+def _named_in(clauses: Sequence[str]) -> list[tuple[int, str]]:
+    """The clauses that ask something known: the place of each, and the topic."""
+    return [(place, named) for place, clause in enumerate(clauses) if (named := _named(clause))]
 
 
 def _named(clause: str) -> str | None:

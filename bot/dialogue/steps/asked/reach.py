@@ -13,6 +13,7 @@ from bot.dialogue.facts import Facts
 from bot.dialogue.reading import read
 from bot.dialogue.solving import look_is, watch_text
 from bot.dialogue.steps.walk import base, reasons
+from bot.dialogue.steps.walk.base_said import RIGHT_STOPS, light_text
 from bot.dialogue.texts import TEXTS, measures
 from bot.dialogue.turn import Turn
 from core.camera import POLARISER_STOPS
@@ -34,8 +35,6 @@ _NAMED: Final = frozenset(
     | {"light", "look", "units"}
 )
 _FILTERS: Final = frozenset({"nd_on_stops", "nd_stops", "polariser_on"})
-#: Within half a stop a setting is right (own rule: the light is told in words).
-_RIGHT_STOPS: Final = 0.5
 
 
 def answer(turn: Turn, text: str, clauses: Sequence[str]) -> str | None:
@@ -73,26 +72,20 @@ def _asked(clause: str) -> Facts | None:
 def _say(turn: Turn, told: Facts) -> None:
     """Yes or no, with what the light gives there; without a light what the filter makes of it."""
     now, given = base.standing(turn), turn.walk.given
-    f_number, shutter_s, iso = reckoning.exact_settings(told)
-    settings = Settings(
-        f_number or now.wanted.f_number,
-        shutter_s or now.wanted.shutter_s,
-        iso or now.camera.base_iso,
-    )
+    settings = _settings(told, now)
     stops = told.nd_on_stops or max(told.nd_stops or (0.0,))
-    on = told.polariser_on or (given is not None and given.polariser_on)
-    facts = turn.facts.updated(Facts(nd_on_stops=stops, polariser_on=bool(on), light=told.light))
+    on = bool(told.polariser_on or (given is not None and given.polariser_on))
+    facts = turn.facts.updated(Facts(nd_on_stops=stops, polariser_on=on, light=told.light))
     over = base.over_stops(turn, facts, settings)
     taken = stops + (POLARISER_STOPS if on else 0.0)
-    narrower_f = settings.f_number if f_number else _narrowest_f(now, settings)
-    spare = 2 * math.log2(narrower_f / settings.f_number)
+    spare = 0.0 if told.f_number else _spare_stops(now, settings)
     reasons.explain_share(turn, now.flow, settings.shutter_s, now.camera)
     dial = now.camera.dial
     turn.say(
         Role.SETTINGS,
         f"reach.{'unknown' if over is None else _verdict(over, spare)}",
-        filters=_filters(stops, on=bool(on)),
-        light=_light(turn, facts),
+        filters=_filters(stops, on=on),
+        light=light_text(turn, facts),
         time=watch_text(settings.shutter_s, now.camera),
         bare=watch_text(settings.shutter_s / 2**taken, now.camera),
         gives=watch_text(settings.shutter_s * 2 ** -(over or 0.0), now.camera),
@@ -105,29 +98,33 @@ def _say(turn: Turn, told: Facts) -> None:
     )
 
 
-def _narrowest_f(now: base.Standing, settings: Settings) -> float:
-    """How far the opening may be closed before the format softens."""
+def _settings(told: Facts, now: base.Standing) -> Settings:
+    """The settings that are asked about, with the wished f-number and base ISO where not told."""
+    f_number, shutter_s, iso = reckoning.exact_settings(told)
+    return Settings(
+        f_number or now.wanted.f_number,
+        shutter_s or now.wanted.shutter_s,
+        iso or now.camera.base_iso,
+    )
+
+
+def _spare_stops(now: base.Standing, settings: Settings) -> float:
+    """How far the opening may be closed before the format softens [stops]."""
     sensor = now.camera.sensor
     if sensor.fixed_f_number is not None:
-        return settings.f_number
-    return max(sensor.softening_f, settings.f_number)
+        return 0.0
+    return max(2 * math.log2(sensor.softening_f / settings.f_number), 0.0)
 
 
 def _verdict(over: float, spare: float) -> str:
-    if over < -_RIGHT_STOPS:
+    if over < -RIGHT_STOPS:
         return "dark"
-    if over <= _RIGHT_STOPS:
+    if over <= RIGHT_STOPS:
         return "right"
-    return "narrower" if over <= spare + _RIGHT_STOPS else "bright"
+    return "narrower" if over <= spare + RIGHT_STOPS else "bright"
 
 
 def _filters(stops: float, *, on: bool) -> str:
     names = [TEXTS["filter.nd"].format(stops=measures.plain(stops))] if stops else []
     names += [TEXTS["filter.polariser"]] if on else []
     return measures.listing(names, TEXTS["and"])
-
-
-def _light(turn: Turn, facts: Facts) -> str:
-    if turn.walk.light_is_measured:
-        return TEXTS["light_measured"]
-    return TEXTS[f"light.{facts.light}"] if facts.light is not None else ""

@@ -6,7 +6,7 @@ import re
 from typing import Final
 
 from bot.dialogue.facts import Facts
-from bot.dialogue.meaning.arrival import says_here
+from bot.dialogue.meaning.arrival import names_fall_here, says_here
 from bot.dialogue.meaning.asking import told_beside
 from bot.dialogue.meaning.said import Said
 from bot.dialogue.reading import read
@@ -22,12 +22,6 @@ _WISHES: Final = re.compile(
     r"|like|love|prefer|after|going for|hoping for)\b"
     r"|\bhow (?:do|can|could|would|should) (?:i|we) (?:get|make|do|achieve|have)\b"
     r"|\bhow to (?:get|make|do|achieve)\b"
-)
-#: Who stands there says so.
-_AT_A_FALL: Final = re.compile(
-    r"\b(?:i'?m|we'?re|i am|we are|standing|here)\b[^.;?!]{0,12}\b(?:at|in front of|by|beside"
-    r"|below|near) (?:an?|the|this|my|some) (?:\w+ )?(?:water ?falls?|falls?|stream|cascade"
-    r"|creek)\b"
 )
 
 
@@ -51,7 +45,7 @@ def learn(turn: Turn, said: Said, facts: Facts) -> None:
     if not of_walk.known():
         return
     if turn.context.conversation.walk is None:
-        if not (says_here(said.typed) or _AT_A_FALL.search(said.english.casefold())):
+        if not (says_here(said.typed) or names_fall_here(said.english)):
             return
         arrive.begin_quietly(turn)
     turn.learn(of_walk)

@@ -15,7 +15,7 @@ from bot.dialogue.reading.inventory import POLARISER
 from bot.dialogue.solving import time_text, watch_text
 from bot.dialogue.steps.anywhere import repeat
 from bot.dialogue.steps.walk import base, keep, reasons
-from bot.dialogue.steps.walk.base_said import DIM_EV
+from bot.dialogue.steps.walk.base_said import DIM_EV, RIGHT_STOPS
 from bot.dialogue.texts import TEXTS, measures
 from bot.dialogue.turn import Turn
 from core.camera import POLARISER_STOPS
@@ -29,8 +29,6 @@ from core.water import look_of
 #: practice: 1 to 1.5; own rule for the rest).
 USUAL_HEIGHTS: Final = (1.0, 1.5)
 _LITTLE_BEYOND: Final = 2.5
-#: Within half a stop a setting is right (own rule: the light is told in words).
-_RIGHT_STOPS: Final = 0.5
 
 _IT: Final = r"(?:it|that|this)"
 _MATTERS: Final = re.compile(
@@ -253,13 +251,13 @@ def _say_right(turn: Turn, text: str) -> None:
     over = metered_level(settings, light.ev100, filters)
     named = TEXTS["verdict.filtered" if filters else "verdict.bare"]
     values = {"light": TEXTS[f"light.{facts.light}"], "filters": named}
-    if abs(over) <= _RIGHT_STOPS:
+    if abs(over) <= RIGHT_STOPS:
         turn.say(Role.SETTINGS, "verdict.right_yes", **values)
     else:
         time = watch_text(settings.shutter_s * 2**-over, now.camera)
         turn.say(Role.SETTINGS, "verdict.right_no", **values, **_off(over), time=time)
     after = over - POLARISER_STOPS
-    if facts.has_polariser and not facts.polariser_on and abs(after) > _RIGHT_STOPS:
+    if facts.has_polariser and not facts.polariser_on and abs(after) > RIGHT_STOPS:
         turn.say(Role.CHECK, "verdict.right_polariser", **_off(after))
 
 

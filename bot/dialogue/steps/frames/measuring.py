@@ -88,7 +88,7 @@ def _of_several(turn: Turn, what: MeasuredKind, frames: Sequence[str]) -> None:
     if len(frames) < 2:
         key = "together.two_needed" if what == "compare" else "together.alike_needed"
         turn.say(Role.SETTINGS, key)
-        _question_again(turn)
+        repeat.put_again_if_open(turn, whole=False)
         return
     request(turn, what, frames)
 
@@ -104,11 +104,11 @@ def _of_one(turn: Turn, what: MeasuredKind, times_s: tuple[float, ...] = ()) -> 
 def _illustrate(turn: Turn, times_s: tuple[float, ...]) -> None:
     if reckoning.is_stream(turn.facts):
         turn.say(Role.SETTINGS, "drawn.not_plunging")
-        _question_again(turn)
+        repeat.put_again_if_open(turn, whole=False)
         return
     if the_one(turn) is not None and share_per_s(_taken(turn, [the_one(turn)])) is None:
         turn.say(Role.SETTINGS, "drawn.speed_unknown")
-        _question_again(turn)
+        repeat.put_again_if_open(turn, whole=False)
         return
     _of_one(turn, "illustrate", times_s)
 
@@ -272,9 +272,4 @@ def let_go(turn: Turn, event_id: str) -> None:
 
 def _frame_needed(turn: Turn) -> None:
     turn.say(Role.SETTINGS, "together.one_needed")
-    _question_again(turn)
-
-
-def _question_again(turn: Turn) -> None:
-    if repeat.standing(turn) is not None:
-        repeat.put_again(turn)
+    repeat.put_again_if_open(turn, whole=False)

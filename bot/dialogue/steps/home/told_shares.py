@@ -2,11 +2,12 @@
 
 from __future__ import annotations
 
-from bot.dialogue import reckoning, solving
+from bot.dialogue import reckoning
 from bot.dialogue.by_numbers import as_taken, flow_told, rests_on_usual
 from bot.dialogue.facts import Facts
 from bot.dialogue.flowing import Flowing
 from bot.dialogue.reckoning import Assumed
+from bot.dialogue.steps.frames import reviewing
 from bot.dialogue.steps.home.told_frames import frames_of
 from bot.dialogue.texts import TEXTS, measures
 from bot.dialogue.turn import Turn
@@ -24,8 +25,7 @@ def facts_of(turn: Turn, place: int | None = None) -> Facts:
 
 def flow_of(turn: Turn, place: int | None = None) -> Flowing:
     """The water as a frame sees it, by the usual case where nothing is told."""
-    facts = facts_of(turn, place)
-    return reckoning.flow_of(facts)
+    return reckoning.flow_of(facts_of(turn, place))
 
 
 def is_by_numbers(turn: Turn, place: int) -> bool:
@@ -61,10 +61,10 @@ def values_of(turn: Turn, place: int) -> dict[str, str]:
 
 def ends_of_look(turn: Turn) -> dict[str, str]:
     """The wished look, and its shortest and longest time from there."""
-    look, camera = reckoning.wished_look(turn.facts), turn.camera
-    ends = [solving.time_text(time_s, camera) for time_s in flow_of(turn).times(look)]
+    look = reckoning.wished_look(turn.facts)
+    shortest, longest = reviewing.ends_of_look(turn, turn.facts)
     return {
         "wished": TEXTS[f"look.{look.value}"].capitalize(),
-        "shortest": ends[0],
-        "longest": ends[1],
+        "shortest": shortest,
+        "longest": longest,
     }

@@ -6,7 +6,7 @@ from datetime import timedelta
 from typing import Final
 
 from bot.dialogue.actions import CheckFrame, DropFrame
-from bot.dialogue.by_numbers import as_taken, share_told
+from bot.dialogue.by_numbers import of_frame, share_told
 from bot.dialogue.compose import Role
 from bot.dialogue.context import Before, Shared, Waiting
 from bot.dialogue.events import FrameChecked, FrameReceived
@@ -176,8 +176,7 @@ def note_measured(
     known = dict(turn.context.conversation.measured)
     sent_at = shared.sent_at if shared is not None else turn.origin.sent_at
     found = views.measured_of(report, sent_at)
-    taken = as_taken(turn.facts, found.focal_mm, found.focal_full_frame_mm)
-    share = share_told(taken, found.shutter_s)
+    share = share_told(of_frame(turn.facts, report), found.shutter_s)
     foreign = shared is not None and shared.foreign
     leaf = leaf_shared.is_one(turn, found.shutter_s)
     of_water = None if foreign or leaf else share

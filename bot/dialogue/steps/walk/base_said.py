@@ -30,7 +30,7 @@ _OFFERED: Final = "polariser_offered"
 #: Beside these there is little room.
 _LONG: Final = ("base.level_", "base.bright_", "base.dark_", "lens.")
 #: Up to here a predicted level counts as right [stops] (own rule: the light is told in words).
-_RIGHT_STOPS: Final = 0.5
+RIGHT_STOPS: Final = 0.5
 #: So many frames of a burst are worth averaging (trade: 4 to 16, common practice).
 _LEAST_AVERAGED: Final = 3
 _MOST_AVERAGED: Final = 16
@@ -125,7 +125,7 @@ def offer_polariser(turn: Turn, given: GivenSettings, camera: Camera) -> None:
 
 def lit_of(solved: Solved | None) -> Solved | None:
     """The plan with the time that the light gives, where it does not give the wished one."""
-    if solved is None or abs(solved.plan.remaining_stops) <= _RIGHT_STOPS:
+    if solved is None or abs(solved.plan.remaining_stops) <= RIGHT_STOPS:
         return None
     return within_light(solved)
 
@@ -140,9 +140,9 @@ def say_level(turn: Turn, solved: Solved | None, lit: Solved | None) -> None:
     """
     if solved is None:
         return
-    light = TEXTS["light_measured" if turn.walk.light_is_measured else f"light.{turn.facts.light}"]
+    light = light_text(turn, turn.facts)
     rest = solved.plan.remaining_stops
-    if solved.plan.met or abs(rest) <= _RIGHT_STOPS:
+    if solved.plan.met or abs(rest) <= RIGHT_STOPS:
         # A frame that was far too dark told only how much more it takes at least.
         at_least = turn.walk.checks.get("at_least") == f"{turn.walk.clean_stops}"
         turn.say(Role.ASSUMPTION, f"base.level_{'at_least' if at_least else 'ok'}", light=light)
@@ -225,6 +225,13 @@ def say_own_look(turn: Turn) -> None:
     if own is not None:
         look = TEXTS[f"look.{wished.value}"]
         turn.say(Role.ASSUMPTION, "my_look.used", look=look, share=measures.crossed(own))
+
+
+def light_text(turn: Turn, facts: Facts) -> str:
+    """The light that settings rest on: what frames of this walk showed, else a told one, or ""."""
+    if turn.walk.light_is_measured:
+        return TEXTS["light_measured"]
+    return TEXTS[f"light.{facts.light}"] if facts.light is not None else ""
 
 
 def filters_on(given: GivenSettings) -> str:

@@ -9,15 +9,16 @@ from bot.dialogue.compose import Role
 from bot.dialogue.facts import Facts, Units
 from bot.dialogue.meaning.wordings import topic_by_words
 from bot.dialogue.reading import read
-from bot.dialogue.reading.edges import edges_told, is_covered, is_gone, is_moved_out
+from bot.dialogue.reading.edges import SETTLED, edges_told, is_covered, is_gone, is_moved_out
 from bot.dialogue.states import State, Trigger
 from bot.dialogue.steps.anywhere import repeat
 from bot.dialogue.steps.walk import base
 from bot.dialogue.turn import Turn
 
-_CHECKS: Final = frozenset({"top", "sides", "anchor"})
+_OF_THE_FRAME: Final = frozenset({"top", "sides", "anchor"})
+#: Every check; none stands in the way of the settings.
+CHECKS: Final = _OF_THE_FRAME | {"light"}
 _BEFORE_BASE: Final = frozenset({State.ARRIVE, State.LENS, State.COMPOSITION})
-_SETTLED: Final = {"top": "covered", "sides": "clean"}
 #: The light of each option (own rule: the middle of what it names).
 _LIGHTS: Final = {
     "sun": "full sun",
@@ -101,7 +102,7 @@ def tells_of_a_step(turn: Turn, text: str) -> bool:
         text: in English or glossed.
     """
     question = repeat.standing(turn)
-    asked = question is not None and question.name in _SETTLED
+    asked = question is not None and question.name in SETTLED
     return is_moved_out(text, looked_at=asked or _open_remark(turn) is not None)
 
 
@@ -134,7 +135,7 @@ def hear(turn: Turn, text: str) -> bool:
     remark = _open_remark(turn)
     covered = remark == "top" and is_covered(text)
     if remark is not None and (is_gone(text) or covered):
-        told = {remark: _SETTLED[remark]}
+        told = {remark: SETTLED[remark]}
         turn.change_walk(checks=turn.walk.checks | told)
     if not told:
         return False
@@ -159,7 +160,7 @@ def _hear_later(turn: Turn, told: dict[str, str]) -> bool:
 
 def note_beside(turn: Turn, name: str, text: str) -> None:
     """Keep what the answer to one check tells of another: "leaves above, corners clean"."""
-    if name in _CHECKS:
+    if name in _OF_THE_FRAME:
         others = {check: value for check, value in edges_told(text).items() if check != name}
         turn.change_walk(checks=others | turn.walk.checks)
         light = read(text).light

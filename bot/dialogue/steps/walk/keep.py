@@ -32,8 +32,6 @@ from core.series import (
 #: The rungs of a ladder, in stops of time around the kept frame (common practice: 1/15 to 1 s
 #: around 1/4 s; here only as far as the brightness can be held).
 _RUNGS: Final = (-2, -1, 0, 1, 2)
-
-
 #: Why a look can't be told is said once on a walk.
 LOOK_DOUBTS: Final = frozenset(f"seen.look.{doubt.value.replace(' ', '_')}" for doubt in Doubt)
 #: Answers that hold for the next frame too: which lens is on, and that the fall was not measured.

@@ -9,7 +9,6 @@ from bot.dialogue.states import State
 from bot.dialogue.steps.walk import composition, lens
 from bot.dialogue.turn import Turn
 
-_CHECKS: Final = frozenset({"top", "sides", "anchor", "light"})
 #: What is asked on the way to the lens and can be assumed instead.
 _ASSUMABLE: Final = frozenset({"nearest", "water_speed", "kit", "format", "lenses"})
 _BEFORE_LENS: Final = frozenset({State.ARRIVE, State.LENS})
@@ -20,7 +19,7 @@ def let_go(turn: Turn) -> None:
     if not any(part.key == "still_open" for part in turn.parts):
         return
     name = turn.question_name.removesuffix("_feet")
-    if name in _CHECKS:
+    if name in composition.CHECKS:
         turn.say(Role.ASSUMPTION, "let_go")
         composition.skip(turn, name)
     elif name in _ASSUMABLE and turn.walk.state in _BEFORE_LENS:

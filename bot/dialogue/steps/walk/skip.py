@@ -33,7 +33,7 @@ def _skip_at_the_water(turn: Turn) -> None:
         return
     turn.remember_for_back()
     name = question.name.removesuffix("_feet")
-    if name in {"top", "sides", "anchor", "light"}:
+    if name in composition.CHECKS:
         composition.skip(turn, name)
     elif name == "leaves":
         keep.answer_leaves(turn, "no")
