@@ -13,6 +13,7 @@ from bot.dialogue.events import Event, TextReceived
 from bot.dialogue.learning import unlearned
 from bot.dialogue.reading import read
 from bot.dialogue.reading.foreign import glossed
+from bot.dialogue.steps.anywhere import manner
 from bot.dialogue.texts import domain_key, domain_values
 from bot.dialogue.turn import Turn
 from core.errors import OutOfDomainError
@@ -40,7 +41,8 @@ def answered(
     Returns:
         The answer to all else; to nothing where no fact holds that number.
     """
-    for slot in _slots_of(context, event, error):
+    before = Turn(context, event.origin, now)
+    for slot in _slots_of(before, event, error):
         turn = Turn(unlearned(context, (slot,)), event.origin, now)
         turn.left_out = frozenset({slot})
         try:
@@ -49,18 +51,18 @@ def answered(
             continue
         break
     else:
-        turn = Turn(context, event.origin, now)
+        turn = before
     refused = Part(Role.SETTINGS, domain_key(error), domain_values(error, turn.units))
     turn.parts = [refused, *turn.parts]
     return turn
 
 
-def _slots_of(context: Context, event: Event, error: OutOfDomainError) -> tuple[str, ...]:
+def _slots_of(turn: Turn, event: Event, error: OutOfDomainError) -> tuple[str, ...]:
     """The facts that hold the refused number."""
-    facts = context.facts
+    facts = turn.facts
     if isinstance(event, TextReceived):
-        said = glossed(event.text, context.person.language)
-        facts = facts.updated(read(said, units=context.person.units))
+        said = glossed(event.text, manner.written_in(turn, event.text))
+        facts = facts.updated(read(said, units=turn.units))
     return tuple(
         slot
         for slot, value in facts.known().items()

@@ -9,6 +9,7 @@ from typing import Final
 import pytest
 
 from tests.dialogue.player import Player
+from tests.dialogue.walked import keys_of, known, walked
 
 _TOLD: Final = {
     "de": (
@@ -107,3 +108,18 @@ def test_a_reply_in_own_words_is_one(
 ) -> None:
     """In few words an option that is named is meant, whatever topic is near."""
     assert key in _keys(_at(language, *replies), text)
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "jetzt 600 mm drauf, der nächste Stein ist bei 50 cm und kein Stativ",
+        "ahora 600 mm, la roca más cercana está a 50 cm y no tengo trípode",
+    ],
+)
+def test_beside_a_number_that_is_refused_all_else_is_kept(text: str) -> None:
+    """By who has not chosen a language, too: the message is read as it is written."""
+    player = walked()
+    assert keys_of(player, text)[0] == "out_of_domain_below"
+    facts = known(player).facts
+    assert (facts.focal_mm, facts.nearest_m, facts.has_tripod) == (600.0, None, False)

@@ -19,6 +19,7 @@ _PHONE = "phone, 12 m tall, 18 m away, rock at 2 m, overcast"
         ("how many stops is 1/4 to 1/15", "2 stops"),
         ("How many second is 1/25? It is short?", "0.04 s"),
         ("how long is 1/8 s?", "0.125 s"),
+        ("how long is 1/8000 s?", "0.000125 s"),
     ],
 )
 def test_numbers_of_a_question_are_reckoned(question: str, told: str) -> None:

@@ -34,7 +34,12 @@ def plain(value: float, decimals: int = 1) -> str:
 @lru_cache(maxsize=1024)
 def _written(rounded: str, language: str) -> str:
     """A decimal as the language that is being spoken writes it."""
-    return format_decimal(Decimal(rounded), "0.####", locale_of(language), group_separator=False)
+    return format_decimal(Decimal(rounded), "0.#######", locale_of(language), group_separator=False)
+
+
+def significant(value: float) -> str:
+    """A number to three digits that count, however small: 0.125, 0.0167, 0.000125."""
+    return _written(f"{value:.3g}", spoken_language())
 
 
 def fixed(value: float, decimals: int = 1, *, sign: bool = False) -> str:

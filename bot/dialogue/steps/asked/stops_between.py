@@ -44,7 +44,7 @@ def answer(turn: Turn, text: str) -> bool:
             return False
         turn.say(Role.SETTINGS, "asked.stops_between", stops=measures.stops(abs(one - other)))
     elif found := _LONG.search(said):
-        seconds = measures.plain(_value(found["time"]), 4)
+        seconds = measures.significant(_value(found["time"]))
         turn.say(Role.SETTINGS, "asked.seconds", time=found["time"], seconds=seconds)
     else:
         return False
