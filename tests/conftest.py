@@ -1,4 +1,4 @@
-"""What all tests share: a PostgreSQL server, the order of files, and how property tests run.
+"""What all tests share: a PostgreSQL server, their order, what runs without coverage, and how.
 
 A busy machine is no failure of a property test, and each run draws the same;
 `HYPOTHESIS_PROFILE=search` draws anew each time, to look for what nobody has thought of.
@@ -46,15 +46,14 @@ _LONGEST: Final = (
     "tests/core/",
 )
 
-#: What sends thousands of messages or whole frames through branches that other tests enter, too.
-#: To watch each line of it would take as long again.
+#: What goes thousands of times through branches that other tests enter, too, or works in processes
+#: of its own. To watch each line of it would take as long again.
 _UNWATCHED: Final = (
-    "tests/dialogue/test_danger.py",
-    "tests/dialogue/test_danger_meaning.py",
-    "tests/dialogue/test_danger_sense.py",
-    "tests/dialogue/test_meaning_sense.py",
-    "tests/dialogue/test_message_rules.py",
-    "tests/dialogue/test_reading_corpus.py",
+    "tests/dialogue/test_danger.py::test_messages_full_of_facts_are_harmless",
+    "tests/dialogue/test_danger_meaning.py::test_weights_",
+    "tests/dialogue/test_danger_sense.py::test_network_",
+    "tests/dialogue/test_meaning_sense.py::test_fits_",
+    "tests/dialogue/test_message_rules.py::test_any_",
     "tests/dialogue/test_reading_examples.py",
     "tests/dialogue/test_reading_laws.py",
     "tests/dialogue/test_texts.py",

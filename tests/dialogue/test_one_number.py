@@ -253,7 +253,7 @@ def test_who_has_not_chosen_a_language_is_read_all_the_same() -> None:
 def test_a_phone_that_gives_no_longer_time_is_told_of_its_mode(line: str) -> None:
     """The same frame again would help nobody; one that has the look goes the usual way."""
     told = "10 m tall, 15 m away, phone, rock at 2 m, no tripod"
-    player = talk(told, "1", "1", "took one, nothing blinks")
+    player = talk(told, "1", "1", "skip", "took one, nothing blinks")
     assert keys(player, line) == ["phone.longer", "ask.phone_again"]
     lit = talk(f"{told}, wooded gorge", "1", "1", "took one, nothing blinks")
     assert "phone.longer" not in keys(lit, "I want it crisp")

@@ -6,6 +6,7 @@ import math
 
 import pytest
 
+from bot.dialogue import engine
 from bot.dialogue.context import Context
 from bot.dialogue.events import Event, TextReceived, TimerFired
 from bot.dialogue.out_of_range import answered
@@ -73,3 +74,12 @@ def test_a_number_that_no_fact_holds_is_refused_alone() -> None:
         turn = answered(seen(player), event, player.now, _ERROR, _never)
         assert [part.key for part in turn.parts] == ["out_of_domain_below"]
         assert turn.context == seen(player)
+
+
+def test_the_question_is_put_again_behind_a_lone_refusal(monkeypatch: pytest.MonkeyPatch) -> None:
+    """Whatever is refused, the person knows what to send next."""
+    player = walked()
+    monkeypatch.setattr(engine, "_answered", _never)
+    first, *_, last = keys_of(player, "rock at 1 m")
+    assert first == "out_of_domain_below"
+    assert last.startswith("ask.")
