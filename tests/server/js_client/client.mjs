@@ -3,7 +3,7 @@
 //
 // Lines of JSON in: {"id": 1, "do": "say", …}. Lines of JSON out: {"id": 1, "done": …} or
 // {"id": 1, "failed": "…"}, and {"event": {…}} for each event of a room, once it is decrypted.
-import { once } from "node:events";
+import { on, once } from "node:events";
 import { readFile } from "node:fs/promises";
 import { createInterface } from "node:readline";
 import { setTimeout } from "node:timers/promises";
@@ -178,8 +178,24 @@ const commands = {
     },
 };
 
+/** Send, and give the event's name: by the server's answer, or by the event where that is first. */
 async function send(room_id, type, content, thread_id = null) {
-    return (await client.sendEvent(room_id, thread_id, type, content)).event_id;
+    const transaction = client.makeTxnId();
+    const answered = client.sendEvent(room_id, thread_id, type, content, transaction);
+    // In a thread the library loses the answer to what the sync has brought already.
+    const over = new AbortController();
+    const brought = synced(transaction, over.signal);
+    try {
+        return await Promise.any([answered.then(({ event_id }) => event_id), brought]);
+    } finally {
+        over.abort();
+    }
+}
+
+async function synced(transaction, signal) {
+    for await (const [event] of on(client, sdk.ClientEvent.Event, { signal })) {
+        if (event.getUnsigned().transaction_id === transaction) return event.getId();
+    }
 }
 
 /** Wait until it is so, looking again at each event of that name. */
