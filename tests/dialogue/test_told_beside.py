@@ -70,6 +70,11 @@ def test_frozen_water_alarms_nobody_and_frozen_people_do() -> None:
         assert not only_wishes_look(text)
         assert read_danger(text) is not None
     assert read_danger("he wants it frozen but he slipped") is not None
+    # a place to be in is no look
+    for text in ("he wants to be in the water", "my son wants to be with the water"):
+        assert not only_wishes_look(text)
+        assert read_danger(text) is not None
+    assert not only_wishes_look("the kids want in the water")
     assert not only_wishes_look("i want it frozen")
 
 

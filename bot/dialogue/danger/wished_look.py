@@ -8,15 +8,18 @@ from typing import Final
 from bot.dialogue.danger.folding import folded
 from bot.dialogue.others_wish import wish_of_another
 
-#: What is wanted, and how: words that alarm nowhere.
+#: The water or its picture, how it is to look, and small words: none of them a place to be in.
 _ONLY: Final = re.compile(
     r"(?:(?:it|the|this|that|his|her|their|a|water|waterfall|fall|stream|drops?|droplets?|splash(?:es)?"
-    r"|motion|look|picture|photo|frame|to|be|all|really|completely|totally|like|with|as|in|mid"
-    r"|air|little|tiny|small|single|every|each|and|or|glass|crystals?|pearls?|beads?|sharp|still"
+    r"|motion|look|picture|photo|frame|to look|all|really|completely|totally|like|as|in mid ?air"
+    r"|little|tiny|small|single|every|each|and|or|glass|crystals?|pearls?|beads?|sharp|still"
     r"|frozen|freezed|crisp|silky|silk|smooth|soft|milky|misty|textured?|more|less|very|super|too"
     r"|please|instead|though|not|so) )*"
 )
-_LOOK: Final = re.compile(r"\b(?:water|fall|it|drop\w*|splash\w*|picture|photo|frame|motion)\b")
+_WATER: Final = re.compile(r"\b(?:water|fall|it|drop\w*|splash\w*|picture|photo|frame|motion)\b")
+_LOOK: Final = re.compile(
+    r"\b(?:frozen|freezed|crisp|silky|silk|smooth|soft|milky|misty|textured?|sharp|still)\b"
+)
 
 
 def only_wishes_look(text: str) -> bool:
@@ -25,8 +28,9 @@ def only_wishes_look(text: str) -> bool:
     Args:
         text: as typed, in English.
     """
-    told = wish_of_another(text)
-    if told is None or told.rest:
+    another = wish_of_another(text)
+    if another is None or another.rest:
         return False
-    wish = folded(told.wish).replace(",", " ")
-    return bool(_LOOK.search(wish)) and _ONLY.fullmatch(" ".join(wish.split()) + " ") is not None
+    wish = folded(another.wish).replace(",", " ")
+    told = _WATER.search(wish) and _LOOK.search(wish)
+    return bool(told) and _ONLY.fullmatch(" ".join(wish.split()) + " ") is not None
