@@ -25,9 +25,9 @@ from bot.dialogue.danger import (
     who_is_safe,
     whose,
 )
-from bot.dialogue.danger.folding import LONGEST_TEXT
 from bot.dialogue.danger.kinds import LEVELS
 from bot.dialogue.danger.spelling import sentences
+from bot.dialogue.folding import LONGEST_TEXT
 from bot.dialogue.own_words import is_own
 from bot.dialogue.texts import TEXTS
 from tests.dialogue.player import Player

@@ -10,10 +10,10 @@ import pytest
 from bot.dialogue.danger import DangerKind, read_danger
 from bot.dialogue.danger.constellations import AGAINST, CONSTELLATIONS, CUES, FOR, against, weigh
 from bot.dialogue.danger.features import heard_in
-from bot.dialogue.danger.folding import LONGEST_TEXT, folded
 from bot.dialogue.danger.lexicon import Lexicon
 from bot.dialogue.danger.likelihood import PLACES, Weights, places_of, trained
 from bot.dialogue.danger.meaning import LEXICONS, cues_of, kind_meant
+from bot.dialogue.folding import LONGEST_TEXT, folded
 from tests.people import dangers
 from tests.training import danger as training
 

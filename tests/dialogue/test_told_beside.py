@@ -6,8 +6,8 @@ import pytest
 
 from bot.dialogue.danger import read_danger
 from bot.dialogue.danger.wished_look import only_wishes_look
-from bot.dialogue.others_wish import wish_of_another
 from bot.dialogue.reading import read
+from bot.dialogue.reading.others_wish import wish_of_another
 from bot.dialogue.reading.reply_corrected import reply_meant
 from tests.dialogue.player import Player
 from tests.dialogue.walked import keys_of, known, walked

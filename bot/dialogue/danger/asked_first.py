@@ -5,7 +5,7 @@ from __future__ import annotations
 import re
 from typing import Final
 
-from bot.dialogue.danger.folding import folded
+from bot.dialogue.folding import folded
 
 _SOMEBODY: Final = (
     r"(?:him|her|them|if (?:he|she|they)|whether (?:he|she|they)|(?:my|our|the) (?:\w+ )?"

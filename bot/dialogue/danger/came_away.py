@@ -17,9 +17,9 @@ from bot.dialogue.danger.away_words import (
     WHO_WRITES,
     WITH_THINGS,
 )
-from bot.dialogue.danger.folding import folded
 from bot.dialogue.danger.good_news import is_only_good, without
 from bot.dialogue.danger.spelling import sentences
+from bot.dialogue.folding import folded
 
 
 def _spelled(text: str) -> tuple[str, str]:

@@ -5,7 +5,7 @@ from __future__ import annotations
 import re
 from typing import Final
 
-from bot.dialogue.danger.folding import folded
+from bot.dialogue.folding import folded
 
 #: Cold that hurts but does its work. Numb ones count only where the person says that they are fine.
 _COLD: Final = r"(?:freezing|cold|icy|frozen|like ice|ice cold|freezing cold|getting cold)"

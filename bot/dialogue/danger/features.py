@@ -7,10 +7,10 @@ from collections.abc import Iterator
 from itertools import chain, combinations, pairwise
 from typing import Final, NamedTuple
 
-from bot.dialogue.danger.folding import folded
 from bot.dialogue.danger.kinds import DangerKind
 from bot.dialogue.danger.meaning import cues_of, kind_meant
 from bot.dialogue.danger.worded import Worded, worded
+from bot.dialogue.folding import folded
 
 #: Pieces of words have so many letters, a mark at each end of the word counted (common practice).
 _PIECE_LETTERS: Final = (3, 4, 5)

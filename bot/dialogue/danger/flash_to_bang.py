@@ -4,8 +4,8 @@ from __future__ import annotations
 
 from typing import Final
 
-from bot.dialogue.danger.folding import folded
 from bot.dialogue.danger.thunder_words import FLASH_AND_BANG, FLASH_OR_BANG, SECONDS, SUPPOSED
+from bot.dialogue.folding import folded
 
 #: Nobody counts longer, and thunder is not heard from so far (own rule) [s].
 _LONGEST_S: Final = 120.0

@@ -6,7 +6,7 @@ import re
 from typing import Final
 
 from bot.dialogue.danger.came_away import things_came_along
-from bot.dialogue.danger.folding import folded
+from bot.dialogue.folding import folded
 
 _THINGS: Final = (
     r"(?:tripod|camera|gear|kit|bag|backpack|remote|dog|stativ|kamera|ausrustung|rucksack"

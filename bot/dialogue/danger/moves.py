@@ -6,7 +6,7 @@ import re
 from enum import Enum
 from typing import Final
 
-from bot.dialogue.danger.folding import folded
+from bot.dialogue.folding import folded
 
 
 class Move(Enum):

@@ -5,10 +5,10 @@ from __future__ import annotations
 import re
 from typing import Final
 
-from bot.dialogue.danger.folding import folded
 from bot.dialogue.danger.guards import THINGS
 from bot.dialogue.danger.likelihood import trained
 from bot.dialogue.danger.meaning import cues_of
+from bot.dialogue.folding import folded
 
 #: A message that tells of one thing has so many words at most (own rule).
 _FEW: Final = 6

@@ -5,8 +5,8 @@ from __future__ import annotations
 import re
 from typing import Final
 
-from bot.dialogue.danger.folding import folded
 from bot.dialogue.danger.kinds import DangerKind
+from bot.dialogue.folding import folded
 
 #: Between who asks and the place: nothing that denies, and no end of the clause.
 _GAP: Final = r"(?: (?!nicht\b|nie\b|kein|no\b|not\b|nunca\b|never\b)[^ ,.]+){0,5}?"

@@ -10,7 +10,6 @@ from typing import Final
 
 from bot.dialogue.danger.came_away import came_away, speaks_for_one
 from bot.dialogue.danger.english.replies import REPLIES as ENGLISH
-from bot.dialogue.danger.folding import folded, without_accents
 from bot.dialogue.danger.german.replies import REPLIES as GERMAN
 from bot.dialogue.danger.good_news import is_only_good, without
 from bot.dialogue.danger.kinds import DangerKind
@@ -19,6 +18,7 @@ from bot.dialogue.danger.meaning import all_cues
 from bot.dialogue.danger.spanish.replies import REPLIES as SPANISH
 from bot.dialogue.danger.spelling import sentences
 from bot.dialogue.danger.whereabouts import tells_of_staying
+from bot.dialogue.folding import folded, without_accents
 
 
 class Safe(Enum):

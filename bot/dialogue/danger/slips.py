@@ -15,7 +15,7 @@ from typing import Final, NamedTuple
 
 import numpy as np
 
-from bot.dialogue.danger.folding import without_accents
+from bot.dialogue.folding import without_accents
 
 #: Rows of the common keyboard (QWERTY, from memory).
 _ROWS: Final = ("qwertyuiop", "asdfghjkl", "zxcvbnm")

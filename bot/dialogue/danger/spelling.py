@@ -7,7 +7,7 @@ import unicodedata
 from collections.abc import Mapping
 from typing import Final
 
-from bot.dialogue.danger.folding import LONGEST_TEXT
+from bot.dialogue.folding import LONGEST_TEXT
 from bot.dialogue.one_letter import cuts
 
 _SIGNS: Final = str.maketrans(dict.fromkeys("‘’‚‛′`´ʹʼ", "'") | dict.fromkeys("‐‑‒–—−_/", " "))

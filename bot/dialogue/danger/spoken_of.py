@@ -7,7 +7,7 @@ from collections.abc import Iterable, Mapping
 from enum import Enum
 from typing import Final
 
-from bot.dialogue.danger.folding import folded
+from bot.dialogue.folding import folded
 
 
 class Talk(Enum):

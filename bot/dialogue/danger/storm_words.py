@@ -2,8 +2,8 @@
 
 from __future__ import annotations
 
-from bot.dialogue.danger.folding import folded
 from bot.dialogue.danger.thunder_words import GOES_ON, NAMED
+from bot.dialogue.folding import folded
 
 
 def names_storm(text: str) -> bool:

@@ -5,8 +5,8 @@ from __future__ import annotations
 import re
 from typing import Final
 
-from bot.dialogue.danger.folding import folded
 from bot.dialogue.danger.rules import PERSON
+from bot.dialogue.folding import folded
 
 #: Words of who left a shelter, and of what was struck: a house, a car and the like alone are one.
 _OUTSIDE: Final = re.compile(

@@ -5,9 +5,9 @@ from __future__ import annotations
 import re
 from typing import Final, NamedTuple
 
-from bot.dialogue.danger.folding import folded
 from bot.dialogue.danger.kinds import DangerKind
 from bot.dialogue.danger.meaning import all_cues
+from bot.dialogue.folding import folded
 
 
 class Whose(NamedTuple):

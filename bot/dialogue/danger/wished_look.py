@@ -5,8 +5,8 @@ from __future__ import annotations
 import re
 from typing import Final
 
-from bot.dialogue.danger.folding import folded
-from bot.dialogue.others_wish import wish_of_another
+from bot.dialogue.folding import folded
+from bot.dialogue.reading.others_wish import wish_of_another
 
 #: The water or its picture, how it is to look, and small words: none of them a place to be in.
 _ONLY: Final = re.compile(

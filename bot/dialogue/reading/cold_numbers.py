@@ -5,7 +5,7 @@ from __future__ import annotations
 import re
 from typing import Final, NamedTuple
 
-from bot.dialogue.danger.folding import folded
+from bot.dialogue.folding import folded
 from bot.dialogue.reading.numbers import METRES_A_SECOND
 from core.trip import celsius_of
 

@@ -6,9 +6,9 @@ import re
 from typing import Final
 
 from bot.dialogue.facts import Flow, Symptom
-from bot.dialogue.others_wish import without_wish
 from bot.dialogue.reading.draft import Draft
 from bot.dialogue.reading.light_words import WINDS_WAY
+from bot.dialogue.reading.others_wish import without_wish
 from bot.dialogue.reading.phrases import any_of, exactly
 
 #: Smooth water, soft water and a veil are a look where they are wished.

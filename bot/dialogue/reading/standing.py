@@ -6,7 +6,7 @@ import re
 from collections.abc import Mapping
 from typing import Final
 
-from bot.dialogue.danger.folding import folded
+from bot.dialogue.folding import folded
 from bot.dialogue.reading.cold_numbers import cold_water
 from bot.dialogue.reading.numbers import METRES_A_SECOND
 from core.wading import KNEE_M, WaterToStandIn

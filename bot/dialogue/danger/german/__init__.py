@@ -4,7 +4,6 @@ from __future__ import annotations
 
 from typing import Final
 
-from bot.dialogue.danger.folding import folded
 from bot.dialogue.danger.german.against import AGAINST
 from bot.dialogue.danger.german.body import BODY
 from bot.dialogue.danger.german.dark import DARK
@@ -16,6 +15,7 @@ from bot.dialogue.danger.german.places import PLACES
 from bot.dialogue.danger.german.storm import STORM
 from bot.dialogue.danger.german.water import WATER
 from bot.dialogue.danger.lexicon import Lexicon
+from bot.dialogue.folding import folded
 
 GERMAN: Final = Lexicon(
     common="""

@@ -4,7 +4,6 @@ from __future__ import annotations
 
 from typing import Final
 
-from bot.dialogue.danger.folding import folded
 from bot.dialogue.danger.lexicon import Lexicon
 from bot.dialogue.danger.spanish.against import AGAINST
 from bot.dialogue.danger.spanish.body import BODY
@@ -16,6 +15,7 @@ from bot.dialogue.danger.spanish.people import PEOPLE
 from bot.dialogue.danger.spanish.places import PLACES
 from bot.dialogue.danger.spanish.storm import STORM
 from bot.dialogue.danger.spanish.water import WATER
+from bot.dialogue.folding import folded
 
 SPANISH: Final = Lexicon(
     common="""

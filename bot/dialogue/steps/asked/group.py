@@ -12,9 +12,9 @@ from bot.dialogue.aims import aim_of
 from bot.dialogue.compose import Role
 from bot.dialogue.facts import Facts
 from bot.dialogue.meaning import group
-from bot.dialogue.others_wish import wish_of_another
 from bot.dialogue.reading import read
 from bot.dialogue.reading.foreign import glossed
+from bot.dialogue.reading.others_wish import wish_of_another
 from bot.dialogue.slots import KIT_SLOTS
 from bot.dialogue.solving import time_text
 from bot.dialogue.steps.anywhere import repeat

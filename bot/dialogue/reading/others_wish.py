@@ -5,6 +5,8 @@ from __future__ import annotations
 import re
 from typing import Final, NamedTuple
 
+from bot.dialogue.reading.people import KIN, STRANGER
+
 #: What only others do, and what they do as well as who writes.
 _THIRD: Final = r"(?:wants|prefers|likes|needs|wishes|asks for|asked for|is after|goes for|loves)"
 _PLAIN: Final = (
@@ -15,11 +17,12 @@ _MADE_FOR: Final = (
     r"(?!(?:my|our) (?:\w+ )?(?:wife|husband|girlfriend|boyfriend|partner|mum|mom|mother|dad|father"
     r"|client|customer|boss|editor|fianc\w+|gran\w*)\b)"
 )
+#: Those of a workshop or a family, together.
+_ONES: Final = r"participant|children|other|group|beginner"
 _PEOPLE: Final = (
     r"(?:he|she|they|others|people|somebody|someone"
     rf"|{_MADE_FOR}(?:my |our |the |a |one |another |some |two |three )+(?:\w+ )?"
-    r"(?:friend|mate|buddy|pal|brother|sister|son|daughter|cousin|colleague|teacher|boy|girl"
-    r"|guy|man|woman|lady|lad|person|photographer|students?|pupils?|participants?|kids?|children|others?|group|beginners?)s?"
+    rf"(?:{KIN}|{STRANGER}|{_ONES})s?"
     r"|(?:one|some|two|three|both|most|all) of (?:them|us|mine|my \w+))"
 )
 _NAME: Final = (
