@@ -1,11 +1,9 @@
-"""English wordings: who is away from where nobody should stand, and who is meant."""
+"""English words: who is away from where nobody should stand, and who is meant."""
 
 from __future__ import annotations
 
 from collections.abc import Mapping
 from typing import Final
-
-from bot.dialogue.danger.kinds import DangerKind
 
 _SAFE: Final = (
     r"(?:path|footpath|trail|track|road|street|platform|deck|bridge|footbridge|boardwalk|viewpoint"
@@ -19,53 +17,6 @@ _THEY: Final = (
     r"(?:he|she|they|(?:(?:my|our|the) (?:\w+ )?)?(?:friend|wife|husband|son|daughter"
     r"|brother|sister|partner|kids?|child|children|boy|girl|dog|others))"
 )
-
-AWAY: Final[Mapping[str, str]] = {
-    "reached": (
-        rf"(?:on|onto|at|in|to|by) {_THE}{_SAFE}|behind {_THE}{_RAIL}|(?:to|at) {_THE}{_RAIL}"
-        r"|(?:on|to) (?:this|the (?:safe|right)) side(?: of (?:the|it))?|at home|back home"
-        r"|home already"
-    ),
-    "returned": (
-        rf"{_THEY} (?:(?:is|are|have|has|came|come|got|both|all|now|already|safely|just) )*"
-        r"(?:back(?: over| here)?|(?:here )?with (?:me|us)|left)(?: (?:to|with|by) (?:me|us))?"
-        r"|on (?:the|a) (?:leash|lead)"
-    ),
-    "stepped": (
-        r"(?:stepped|moved|went|walked|got|came|gone|backed) (?:well |right |all |far )*"
-        r"(?:back|away|off)(?: from (?:it|there|here))?"
-    ),
-    "beside": """
-        returned retreated headed moved went walked stepped climbed come down stay stays staying
-        stayed keep gone got left reached safely below again both three those kid over haha hahaha
-        this morning earlier today boots feet shoes far all called him he""",
-    "with_things": (
-        r"(?:with|and) (?:(?:all|the|my|our|of) )*(?:tripod|camera|gear|kit|stuff|bags?|backpack"
-        r"|everything|dog|equipment)|(?:tripod|camera|gear|dog)(?: (?:is|are|and all))?"
-        r" (?:too|as well|also|with (?:me|us)|packed)"
-    ),
-    # In Spanish "he vuelto" tells of who writes.
-    "another": (
-        r"he(?! (?:vuelto|bajado|subido|salido|ido|regresado|llegado)\b)"
-        r"|she|hes|shes|my (?!self\b|tripod\b|camera\b|gear\b)\w+ is"
-    ),
-    "for_oneself": (
-        r"(?:can|may|could|should|shall|do|if) (?:i|we)"
-        r"|(?:i|we) (?:want|wanna|go|climb|stand|sit|will|would|can|could)"
-    ),
-    "who_writes": r"i|im|ive|me",
-    "self": r"i|im|ive|me|we|weve|were|us|both|all|nobody|no",
-    "others": (
-        r"we|were|both|all|he|she|they|hes|shes|theyre|him|her|them|my \w+"
-        r"|the \w+ (?:is|are|came)|nobody|no one"
-    ),
-    "no_more": (
-        r"(?:not|no(?:body| one)?)(?: (?:is|am|are|one|out|over|up|there|standing))*"
-        r"(?: (?:on|at|in|by|near|under|behind) (?:it|the \w+))? (?:any ?more|longer)"
-        r"|^no longer"
-    ),
-}
-
 _EDGE: Final = r"(?:edge|lip|brink|rim|ledge|drop|cliff|drop ?off)"
 _WET: Final = r"(?:water|creek|stream|river|pool|brook|current)"
 _OVER: Final = r"(?:it|there|the (?:falls?|waterfall|curtain|overhang|rocks?|cliff|wall))"
@@ -75,15 +26,58 @@ _OUT: Final = (
     r"|have|has) )*(?:back )?out(?: again| now| of (?:it|there))*(?= ,|$)"
 )
 
-#: What leaves one kind of place, and no other.
-LEFT: Final[Mapping[DangerKind, str]] = {
-    DangerKind.LIP: rf"(?:off|away from|back from|left|down from) (?:the |that )?{_EDGE}",
-    DangerKind.WADING: rf"(?:out of|off|away from|left) the {_WET}|{_ASHORE}|{_OUT}",
-    DangerKind.ICE: rf"(?:off|away from|left) the ice|{_ASHORE}",
-    DangerKind.UNDER: rf"(?:out from|away from|out of)(?: (?:behind|under))? {_OVER}|{_OUT}",
-    DangerKind.CLIMB: (
+AWAY: Final[Mapping[str, str]] = {
+    "away.reached": (
+        rf"(?:on|onto|at|in|to|by) {_THE}{_SAFE}|behind {_THE}{_RAIL}|(?:to|at) {_THE}{_RAIL}"
+        r"|(?:on|to) (?:this|the (?:safe|right)) side(?: of (?:the|it))?|at home|back home"
+        r"|home already"
+    ),
+    "away.returned": (
+        rf"{_THEY} (?:(?:is|are|have|has|came|come|got|both|all|now|already|safely|just) )*"
+        r"(?:back(?: over| here)?|(?:here )?with (?:me|us)|left)(?: (?:to|with|by) (?:me|us))?"
+        r"|on (?:the|a) (?:leash|lead)"
+    ),
+    "away.stepped": (
+        r"(?:stepped|moved|went|walked|got|came|gone|backed) (?:well |right |all |far )*"
+        r"(?:back|away|off)(?: from (?:it|there|here))?"
+    ),
+    "away.beside": """
+        returned retreated headed moved went walked stepped climbed come down stay stays staying
+        stayed keep gone got left reached safely below again both three those kid over haha hahaha
+        this morning earlier today boots feet shoes far all called him he""",
+    "away.with_things": (
+        r"(?:with|and) (?:(?:all|the|my|our|of) )*(?:tripod|camera|gear|kit|stuff|bags?|backpack"
+        r"|everything|dog|equipment)|(?:tripod|camera|gear|dog)(?: (?:is|are|and all))?"
+        r" (?:too|as well|also|with (?:me|us)|packed)"
+    ),
+    # In Spanish "he vuelto" tells of who writes.
+    "away.another": (
+        r"he(?! (?:vuelto|bajado|subido|salido|ido|regresado|llegado)\b)"
+        r"|she|hes|shes|my (?!self\b|tripod\b|camera\b|gear\b)\w+ is"
+    ),
+    "away.for_oneself": (
+        r"(?:can|may|could|should|shall|do|if) (?:i|we)"
+        r"|(?:i|we) (?:want|wanna|go|climb|stand|sit|will|would|can|could)"
+    ),
+    "away.who_writes": r"i|im|ive|me",
+    "away.self": r"i|im|ive|me|we|weve|were|us|both|all|nobody|no",
+    "away.others": (
+        r"we|were|both|all|he|she|they|hes|shes|theyre|him|her|them|my \w+"
+        r"|the \w+ (?:is|are|came)|nobody|no one"
+    ),
+    "away.no_more": (
+        r"(?:not|no(?:body| one)?)(?: (?:is|am|are|one|out|over|up|there|standing))*"
+        r"(?: (?:on|at|in|by|near|under|behind) (?:it|the \w+))? (?:any ?more|longer)"
+        r"|^no longer"
+    ),
+    # What leaves one kind of place, and no other.
+    "away.left_lip": rf"(?:off|away from|back from|left|down from) (?:the |that )?{_EDGE}",
+    "away.left_wading": rf"(?:out of|off|away from|left) the {_WET}|{_ASHORE}|{_OUT}",
+    "away.left_ice": rf"(?:off|away from|left) the ice|{_ASHORE}",
+    "away.left_under": rf"(?:out from|away from|out of)(?: (?:behind|under))? {_OVER}|{_OUT}",
+    "away.left_climb": (
         r"^(?:ok )?(?:(?:i|we|he|she) )?(?:(?:am|are|is|have|has|came|got|climbed) )*(?:safely )?"
         r"(?:back )?down(?: again| now| safely)+(?= ,|$)"
     ),
-    DangerKind.BARRIER: r"(?:came|climbed|got|am|are|is) back over",
+    "away.left_barrier": r"(?:came|climbed|got|am|are|is) back over",
 }

@@ -1,0 +1,35 @@
+"""The words of each language that readers look for, one folder a language, joined by their idea."""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Mapping
+from typing import Final
+
+from bot.dialogue.tongues.english import ENGLISH
+from bot.dialogue.tongues.german import GERMAN
+from bot.dialogue.tongues.spanish import SPANISH
+
+#: The words of each language by its code (ISO 639-1): of each idea one expression, or one list. An
+#: idea is called by the module that it stands in, and by a name: `away.reached`.
+TONGUES: Final[Mapping[str, Mapping[str, str]]] = {"en": ENGLISH, "de": GERMAN, "es": SPANISH}
+
+
+def of_each(name: str) -> Mapping[str, str]:
+    """What tells one idea, by the codes of the languages, where it matters which one it is."""
+    return {language: words[name] for language, words in TONGUES.items()}
+
+
+def in_any(name: str) -> str:
+    """What tells one idea in any language, as one group of an expression."""
+    return f"(?:{'|'.join(of_each(name).values())})"
+
+
+def whole_words(*names: str) -> re.Pattern[str]:
+    """A pattern of what tells one of some ideas in any language, in whole words."""
+    return re.compile(rf"\b(?:{'|'.join(map(in_any, names))})\b")
+
+
+def words(name: str) -> frozenset[str]:
+    """The single words of one idea in all languages."""
+    return frozenset(" ".join(of_each(name).values()).split())

@@ -1,0 +1,63 @@
+"""The words of each language that readers look for."""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Iterator, Mapping
+from importlib import import_module
+from pathlib import Path
+from pkgutil import iter_modules
+
+import pytest
+
+import bot.dialogue
+from bot.dialogue import tongues
+from bot.dialogue.texts.languages import LANGUAGES
+from bot.dialogue.tongues import TONGUES, english, in_any, words
+
+
+def test_every_language_has_its_words() -> None:
+    """Whoever adds a language that is spoken gives it a folder of words, too."""
+    assert TONGUES.keys() == LANGUAGES.keys()
+    folders = {module.name for module in iter_modules(tongues.__path__) if module.ispkg}
+    assert len(folders) == len(TONGUES)
+
+
+@pytest.mark.parametrize("language", TONGUES)
+def test_a_language_lacks_no_idea(language: str) -> None:
+    """Each language says something for each idea, and knows none that the others lack."""
+    assert TONGUES[language].keys() == TONGUES["en"].keys()
+    assert [name for name, said in TONGUES[language].items() if not said.strip()] == []
+
+
+@pytest.mark.parametrize("name", TONGUES["en"])
+def test_an_idea_can_be_looked_for(name: str) -> None:
+    """It is an expression by itself that no empty message holds, or a list of single words."""
+    assert re.compile(in_any(name)).fullmatch("") is None
+    assert words(name)
+
+
+def test_an_idea_is_called_by_its_module_and_used() -> None:
+    """So it is found by its name, none covers another, and none is kept in vain."""
+    named = [name for module, table in _tables() for name in table if name.startswith(f"{module}.")]
+    assert sorted(named) == sorted(TONGUES["en"])
+    source = "".join(path.read_text("utf-8") for path in _readers())
+    assert [name for name in named if not re.search(rf"[\"']{_asked_as(name)}", source)] == []
+
+
+def _readers() -> Iterator[Path]:
+    """The modules of the dialogue without the words themselves."""
+    folder = Path(bot.dialogue.__path__[0])
+    return (path for path in folder.rglob("*.py") if "tongues" not in path.parts)
+
+
+def _asked_as(name: str) -> str:
+    """How an idea is named where it is looked for: in full, or with its last word put in."""
+    return rf"(?:{name}[\"']|{name.rpartition('_')[0]}_\{{)"
+
+
+def _tables() -> Iterator[tuple[str, Mapping[str, str]]]:
+    """The tables of a language, each with the name of its module."""
+    for module in iter_modules(english.__path__):
+        found = vars(import_module(f"{english.__name__}.{module.name}"))
+        yield from ((module.name, table) for table in found.values() if isinstance(table, dict))
