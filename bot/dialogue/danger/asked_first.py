@@ -6,45 +6,16 @@ import re
 from typing import Final
 
 from bot.dialogue.folding import folded
+from bot.dialogue.tongues import in_any, whole_words
 
-_SOMEBODY: Final = (
-    r"(?:him|her|them|if (?:he|she|they)|whether (?:he|she|they)|(?:my|our|the) (?:\w+ )?"
-    r"(?:friends?|wife|husband|son|daughter|brother|sister|partner|buddy|mate|kids?|child|children|group|others"
-    r"|mum|mom|dad|mother|father|girlfriend|boyfriend))"
-)
-_UNHEARD: Final = re.compile(
-    rf"\b(?:cant|cannot|can not|can hardly|can barely|dont|no longer) hear {_SOMEBODY}\b"
-    rf"|\bno (?:contact|signal|word) (?:with|to|from|of) {_SOMEBODY}\b"
-    r"|\b(?:friend|wife|husband|son|daughter|brother|sister|partner|buddy|mate)\b.* upstream\b.*"
-    r"\bno contact\b"
-    r"|\bhor\w* (?:(?:ich|wir) )?(?:ihn|sie|mein\w* \w+|nicht ob)(?: \w+)? ?nicht\b|\bhor\w* nicht"
-    r" (?:, )?(?:ob|wenn|wann) (?:er|sie)\b|\bkein\w* kontakt (?:zu|mit)\b"
-    r"|\bno (?:oigo|oimos) (?:si|a mi|a nuestr\w+|cuando)\b|\bno (?:lo|la|los|las) (?:oigo|oimos)\b"
-    r"|\bsin contacto con\b"
-)
-_LOOSE: Final = re.compile(
-    r"\b(?:loose|falling|fresh fallen) (?:rocks?|boulders?)\b|\b(?:rocks?|stones?|boulders?)"
-    r" (?:fell|came|come|fall|tumbled)(?: down| off)\b"
-    r"|\blose[rns]? (?:fels\w*|gestein|felsen)\b"
-    r"|\bsteine? (?:kam|kamen|fiel|fielen) (?:runter|herunter|herab)\b"
-    r"|\brocas? sueltas?\b|\bcay\w+ (?:piedras|rocas|una (?:piedra|roca))\b"
-)
+_UNHEARD: Final = whole_words("asked_first.unheard")
+_LOOSE: Final = whole_words("asked_first.loose")
 #: There loose rock is something to stand a tripod on, to frame, or what a sign tells of.
-_OF_PICTURE: Final = re.compile(
-    r"\b(?:tripod|stativ|tripode|foreground|frame|picture|composition|vordergrund|bild|primer plano"
-    r"|foto|encuadre|sign|schild|cartel|focus|fokus|enfo\w*)\b"
-)
+_OF_PICTURE: Final = whole_words("asked_first.of_picture")
 #: Loose rock that is behind who tells of it.
-_PASSED: Final = re.compile(
-    r"\b(?:on (?:the|our|my) way (?:in|up|down|here|over)|auf dem (?:hinweg|weg (?:hierher|her|rauf"
-    r"|runter|rein))|(?:en|por) el camino (?:de ida|hasta aqui|hacia aqui))\b"
-)
+_PASSED: Final = whole_words("asked_first.passed")
 #: A fall that is louder than a voice, and nothing else.
-_NOISE: Final = re.compile(
-    rf"(?:ok )?(?:i|we) (?:cant|cannot|can not|can hardly|can barely) hear {_SOMEBODY}"
-    r" (?:over|through|because of|for) the (?:\w+ )?(?:water|noise|roar|falls?|waterfall|river)"
-    r"(?: any ?more)?"
-)
+_NOISE: Final = re.compile(in_any("asked_first.noise"))
 
 
 def wants_question(text: str) -> bool:

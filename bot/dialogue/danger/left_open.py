@@ -7,49 +7,29 @@ from typing import Final
 
 from bot.dialogue.danger.came_away import things_came_along
 from bot.dialogue.folding import folded
+from bot.dialogue.tongues import in_any, whole_words
 
-_THINGS: Final = (
-    r"(?:tripod|camera|gear|kit|bag|backpack|remote|dog|stativ|kamera|ausrustung|rucksack"
-    r"|fernausloser|hund|tripode|camara|equipo|mochila|mando|disparador|perro)"
-)
 #: Where a camera is, pictures are made; and somebody goes for it, or after a dog.
-_LEFT_THERE: Final = re.compile(rf"\b{_THINGS}\b")
-_LATER: Final = re.compile(
-    r"\b(?:later|soon|in (?:a|\d+|one|two|five|ten) (?:\w+ )?(?:minutes?|mins?|moment|sec\w*)"
-    r"|(?:will|ill|well|going to|gonna|about to) (?:go|be|climb|stand|step|walk) (?:back )?"
-    r"(?:out )?there|(?<!dann )(?:gleich|bald|nachher|spater)\b(?! wieder weg)"
-    r"|luego|en un (?:rato|momento|minuto)|ahora (?:voy|vamos)|despues)\b"
-)
+_LEFT_THERE: Final = whole_words("left_open.things")
+_LATER: Final = whole_words("left_open.later")
 #: Down from there, but where to: the path, or a ledge.
-_CLIMBED: Final = re.compile(
-    r"\b(?:climbed|climbing|scrambled) (?:\w+ )?(?:down|off|back)(?= [.,]|$)"
-    r"|\b(?:runter|herunter|hinunter)(?:geklettert|gestiegen)(?= [.,]|$)|^ya bajamos(?= [.,]|$)"
-)
+_CLIMBED: Final = whole_words("left_open.climbed")
+#: A Spanish "si" before a few words is an "if".
 _BOTH: Final = re.compile(
-    r"^(?:no|nope|nein|nee)\b.*\b(?:yes|yeah|yep|ja|jo|si)\b(?! (?:es|no|se|la|el)\b)"
+    rf"^{in_any('left_open.no')}\b.*\b{in_any('left_open.yes')}\b(?! (?:es|no|se|la|el)\b)"
 )
 _REFUSED: Final = re.compile(
-    r"^(?:no|nope|nah|nein|nee|ne|none)(?: ,| [.])?(?: no)? (?:thanks?(?: you)?"
-    r"|way|chance|need|danke"
-    r"|gracias|hace falta|(?:its|thats|it is|that is|das|es) (?:is |ist |geht )?(?:fine|ok|okay"
-    r"|passt|gut)|passt"
-    r"|of your (?:business|concern)|i know\b.*|i wont (?:move|leave|come)\b.*"
-    r"|im not (?:moving|leaving|coming)\b.*|ich weiss\b.*"
-    r"|ich geh\w* nicht (?:weg|zuruck|runter)\b.*"
-    r"|ich bleib\w*|se lo que\b.*|no me (?:muevo|voy)\b.*"
-    r"|(?:im|i am|were|we are|ich|wir|estoy|estamos) (?:sitting|standing|sitze|stehe|sitzen|stehen"
-    r"|sentad\w+|de pie))(?: here| hier| aqui)?[ .,]*$"
+    rf"^{in_any('left_open.refusal')}(?: ,| [.])?(?: no)? {in_any('left_open.refused')}"
+    rf"(?: {in_any('left_open.here')})?[ .,]*$"
 )
 _LEAVING_IT: Final = (_LATER, _CLIMBED, _BOTH, _REFUSED)
 
 
 #: A setting that is asked for behind an answer: "back on the path, which shutter?"
 _SETTING_ASKED: Final = re.compile(
-    r"[.,;!\n-]+\s*(?:(?:so|and|now|und|jetzt|y|ahora|¿)\s*)*(?:(?:what|which|how|welche\w*|was|wie"
-    r"|qu[eé]|cu[aá]l|cu[aá]nto)\b[^.,;!?\n]{0,40}\b)?"
-    r"(?:settings?|shutter|time|f|iso|aperture|f-?number|lens|filter|long|exposure|zeit|blende"
-    r"|filter|einstellung\w*|objektiv|lange|tiempo|diafragma|filtro|objetivo|velocidad|ajustes"
-    r"|f/?\d[\d.]*|1/\d+(?: ?s)?)\s*\?+\s*$",
+    rf"[.,;!\n-]+\s*(?:{in_any('left_open.and')}\s*)*"
+    rf"(?:{in_any('left_open.which')}\b[^.,;!?\n]{{0,40}}\b)?"
+    rf"(?:{in_any('left_open.setting')}|f|iso|f/?\d[\d.]*|1/\d+(?: ?s)?)\s*\?+\s*$",
     re.IGNORECASE,
 )
 

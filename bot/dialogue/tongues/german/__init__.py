@@ -5,10 +5,16 @@ from __future__ import annotations
 from collections.abc import Mapping
 from typing import Final
 
+from bot.dialogue.tongues.german.asked_first import ASKED_FIRST
 from bot.dialogue.tongues.german.away import AWAY
+from bot.dialogue.tongues.german.left_open import LEFT_OPEN
+from bot.dialogue.tongues.german.moves import MOVES
 from bot.dialogue.tongues.german.thunder import THUNDER
 
 GERMAN: Final[Mapping[str, str]] = {
+    **ASKED_FIRST,
     **AWAY,
+    **LEFT_OPEN,
+    **MOVES,
     **THUNDER,
 }

@@ -1,0 +1,33 @@
+"""English words: a "no" that leaves things there, comes later, or refuses."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from typing import Final
+
+LEFT_OPEN: Final[Mapping[str, str]] = {
+    "left_open.things": r"tripod|camera|gear|kit|bag|backpack|remote|dog",
+    "left_open.later": (
+        r"later|soon|in (?:a|\d+|one|two|five|ten) (?:\w+ )?(?:minutes?|mins?|moment|sec\w*)"
+        r"|(?:will|ill|well|going to|gonna|about to) (?:go|be|climb|stand|step|walk) (?:back )?"
+        r"(?:out )?there"
+    ),
+    # Down from there, but where to: the path, or a ledge.
+    "left_open.climbed": (r"(?:climbed|climbing|scrambled) (?:\w+ )?(?:down|off|back)(?= [.,]|$)"),
+    "left_open.no": r"no|nope",
+    "left_open.yes": r"yes|yeah|yep",
+    "left_open.refusal": r"no|nope|nah|none",
+    # What stands behind it, up to the end.
+    "left_open.refused": (
+        r"thanks?(?: you)?|way|chance|need"
+        r"|(?:its|thats|it is|that is) (?:is )?(?:fine|ok|okay)"
+        r"|of your (?:business|concern)|i know\b.*|i wont (?:move|leave|come)\b.*"
+        r"|im not (?:moving|leaving|coming)\b.*"
+        r"|(?:im|i am|were|we are) (?:sitting|standing)"
+    ),
+    "left_open.here": r"here",
+    # A setting that is asked for behind an answer: "back on the path, which shutter?"
+    "left_open.and": r"so|and|now",
+    "left_open.which": r"what|which|how",
+    "left_open.setting": (r"settings?|shutter|time|aperture|f-?number|lens|filter|long|exposure"),
+}

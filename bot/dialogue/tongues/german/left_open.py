@@ -1,0 +1,24 @@
+"""German words: a "no" that leaves things there, comes later, or refuses."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from typing import Final
+
+LEFT_OPEN: Final[Mapping[str, str]] = {
+    "left_open.things": r"stativ|kamera|ausrustung|rucksack|fernausloser|hund",
+    "left_open.later": r"(?<!dann )(?:gleich|bald|nachher|spater)\b(?! wieder weg)",
+    "left_open.climbed": (r"(?:runter|herunter|hinunter)(?:geklettert|gestiegen)(?= [.,]|$)"),
+    "left_open.no": r"nein|nee",
+    "left_open.yes": r"ja|jo",
+    "left_open.refusal": r"nein|nee|ne",
+    "left_open.refused": (
+        r"danke|(?:das|es) (?:ist |geht )?(?:fine|ok|okay|passt|gut)|passt|ich weiss\b.*"
+        r"|ich geh\w* nicht (?:weg|zuruck|runter)\b.*|ich bleib\w*"
+        r"|(?:ich|wir) (?:sitze|stehe|sitzen|stehen)"
+    ),
+    "left_open.here": r"hier",
+    "left_open.and": r"und|jetzt",
+    "left_open.which": r"welche\w*|was|wie",
+    "left_open.setting": r"zeit|blende|filter|einstellung\w*|objektiv|lange",
+}

@@ -1,0 +1,19 @@
+"""Spanish words: somebody out of hearing, loose rock, and when neither is an alarm."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from typing import Final
+
+from bot.dialogue.tongues.nothing import NOTHING
+
+ASKED_FIRST: Final[Mapping[str, str]] = {
+    "asked_first.unheard": (
+        r"no (?:oigo|oimos) (?:si|a mi|a nuestr\w+|cuando)|no (?:lo|la|los|las) (?:oigo|oimos)"
+        r"|sin contacto con"
+    ),
+    "asked_first.loose": r"rocas? sueltas?|cay\w+ (?:piedras|rocas|una (?:piedra|roca))",
+    "asked_first.of_picture": r"tripode|primer plano|foto|encuadre|cartel|enfo\w*",
+    "asked_first.passed": r"(?:en|por) el camino (?:de ida|hasta aqui|hacia aqui)",
+    "asked_first.noise": NOTHING,  # not written yet
+}

@@ -1,0 +1,23 @@
+"""Spanish words: a "no" that leaves things there, comes later, or refuses."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from typing import Final
+
+LEFT_OPEN: Final[Mapping[str, str]] = {
+    "left_open.things": r"tripode|camara|equipo|mochila|mando|disparador|perro",
+    "left_open.later": r"luego|en un (?:rato|momento|minuto)|ahora (?:voy|vamos)|despues",
+    "left_open.climbed": r"^ya bajamos(?= [.,]|$)",
+    "left_open.no": r"no",
+    "left_open.yes": r"si",
+    "left_open.refusal": r"no",
+    "left_open.refused": (
+        r"gracias|hace falta|se lo que\b.*|no me (?:muevo|voy)\b.*"
+        r"|(?:estoy|estamos) (?:sentad\w+|de pie)"
+    ),
+    "left_open.here": r"aqui",
+    "left_open.and": r"y|ahora|¿",
+    "left_open.which": r"qu[eé]|cu[aá]l|cu[aá]nto",
+    "left_open.setting": r"tiempo|diafragma|filtro|objetivo|velocidad|ajustes",
+}
