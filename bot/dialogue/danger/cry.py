@@ -7,6 +7,7 @@ from enum import Enum
 from typing import Final
 
 from bot.dialogue.folding import folded
+from bot.dialogue.tongues import in_any, whole_words
 
 
 class Cry(Enum):
@@ -19,27 +20,12 @@ class Cry(Enum):
 
 
 #: Nobody looks up what can be typed with these.
-_OF_NEED: Final = (
-    r"(?:socorro|auxilio|sos|mayday|notfall|notruf|emergency|emergencia|urgencia"
-    r"|rette\w* (?:mich|uns)|save (?:me|us)"
-    r"|(?:it is an|its an|das ist ein|es una) (?:notfall|emergency|emergencia))"
-)
-_HELP: Final = (
-    r"(?:(?:i|we) need(?: your| some)? help|need help|send help|get help|help(?: me| us)?"
-    r"|(?:ich|wir) brauchen? hilfe|brauche hilfe|hilfe|hilf (?:mir|uns)|helft (?:mir|uns)"
-    r"|(?:necesito|necesitamos|pido)(?: de)? ayuda|ayuda(?:me|nos|d|dme|dnos|nme|nnos)?)"
-)
-_BESIDE: Final = (
-    r"(?:please|pls|plz|now|quick|quickly|fast|linn|hey|oh|god|bitte|schnell|jetzt|sofort|por favor"
-    r"|rapido|ya|ahora|and|und|y|a|somebody|someone|anybody|anyone|jemand|alguien|can|you|oh no"
-    r"|kannst du|puedes)"
-)
-_WHOLE: Final = re.compile(rf"(?:(?:{_OF_NEED}|{_HELP}|{_BESIDE})(?: |$|, |\. )*)+")
-_NEED: Final = re.compile(rf"\b{_OF_NEED}\b")
-_CALL: Final = re.compile(rf"\b(?:{_OF_NEED}|{_HELP})\b")
-_HURRY: Final = re.compile(
-    r"\b(?:now|quick|quickly|fast|schnell|jetzt|sofort|rapido|ya|ahora|oh god)\b"
-)
+_OF_NEED: Final = in_any("cry.of_need")
+_HELP: Final = in_any("cry.help")
+_WHOLE: Final = re.compile(rf"(?:(?:{_OF_NEED}|{_HELP}|{in_any('cry.beside')})(?: |$|, |\. )*)+")
+_NEED: Final = whole_words("cry.of_need")
+_CALL: Final = whole_words("cry.of_need", "cry.help")
+_HURRY: Final = whole_words("cry.hurry")
 _TWICE: Final = re.compile(rf"\b{_HELP}\b.*\b{_HELP}\b")
 _LOUD: Final = re.compile(r"[!¡](?:\s*[!¡1])+|([^\W\d_])\1\1", re.IGNORECASE)
 

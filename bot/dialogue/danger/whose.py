@@ -2,12 +2,12 @@
 
 from __future__ import annotations
 
-import re
 from typing import Final, NamedTuple
 
 from bot.dialogue.danger.kinds import DangerKind
 from bot.dialogue.danger.meaning import all_cues
 from bot.dialogue.folding import folded
+from bot.dialogue.tongues import whole_words
 
 
 class Whose(NamedTuple):
@@ -23,39 +23,12 @@ class Whose(NamedTuple):
 
 
 #: Who writes, as the one that it happens to. The message is folded: "I'm" is "im".
-_OWN: Final = re.compile(
-    r"\b(?:i|ive|im)(?: (?:have|am|just|also|too|then|even|myself))*"
-    r" (?:fell|fallen|slipped|slid|went in|tripped|broke|broken|hurt|twisted|sprained|cut|hit|stuck"
-    r"|trapped|lost|cold|freezing|shivering|bleeding|injured|drowning|in the|cant (?:get|swim|move"
-    r"|feel|walk|hold|stand|breathe)|cannot)\b"
-    r"|\b(?:help|pulled|dragged|got|swept|took|hit) me\b"
-    r"|\bmy (?:leg|ankle|arm|foot|head|wrist|knee|hand|fingers|back|chest)\b"
-    r"|\bich (?:bin|hab\w*|stecke?|hange?|kann|lieg\w*|frier\w*|blut\w*|zitter\w*|komm\w*"
-    r"|ertrink\w*)\b"
-    r"|\b(?:mir|mich)\b|\bmeine?m? (?:bein|knochel|arm|fuss|kopf|hand|knie|rucken|finger)\b"
-    r"|\b(?:me (?:cai|he|caigo|resbale|rompi|torci|duele|ahogo|sangra|corte|golpee|perdi)"
-    r"|estoy (?:en|atrapad\w|herid\w|perdid\w|solo|sola|mojad\w|congelad\w|temblando|sangrando)"
-    r"|no puedo (?:salir|moverme|andar|caminar|respirar|nadar)"
-    r"|mi (?:pierna|tobillo|brazo|pie|cabeza|mano|rodilla))\b"
-)
+_OWN: Final = whole_words("whose.own")
 #: The whole group, who writes among them.
-_WE: Final = re.compile(
-    r"\b(?:we|us|weve|were (?:lost|stuck|cut|trapped|cold|freezing|in|all|both)|both of us"
-    r"|my \w+ and i|me and my|wir|uns|ich und mein\w*|mein\w* \w+ und ich|estamos|nos|nosotros"
-    r"|nosotras|hemos|somos|mi \w+ y yo)\b"
-)
-_SEVERAL: Final = re.compile(
-    r"\b(?:they|them|two|three|four|both|several|people|children|kids|friends|students|boys|girls"
-    r"|hikers|parents|others|twins|couple|participants|guests|members|group|sie sind|zwei|drei"
-    r"|beide|leute|kinder|freunde|schuler\w*|jungs|madchen|eltern|wanderer|teilnehmer\w*|gruppe"
-    r"|einige|dos|tres|ambos|varios|ninos|amigos|alumnos|padres|chicos|chicas|hijos|gente|grupo"
-    r"|estan|se han|cayeron|han caido)\b"
-)
+_WE: Final = whole_words("whose.we")
+_SEVERAL: Final = whole_words("whose.several")
 #: Somebody else, where the cue words of the languages leave one out.
-_OTHER: Final = re.compile(
-    r"\b(?:he|she|hes|shes|they|theyre|someone|somebody|er|jemand|einer|eine frau|ein mann|ella"
-    r"|alguien|mi (?:amig\w|hij\w|marido|mujer|esposa|novi\w|hermano|hermana|padre|madre))\b"
-)
+_OTHER: Final = whole_words("whose.other")
 
 
 def names_somebody(text: str) -> bool:
@@ -65,10 +38,7 @@ def names_somebody(text: str) -> bool:
 
 
 #: Who writes, in any part of a sentence.
-_FIRST: Final = re.compile(
-    r"\b(?:i|im|ive|ill|me|my|myself|ich|mir|mich|meine?[mnrs]?|bin|hab|habe|yo|mi|mis|conmigo|estoy"
-    r"|tengo|puedo|veo|oigo|siento|encuentro)\b"
-)
+_FIRST: Final = whole_words("whose.first")
 #: What comes over everybody who is there.
 _OF_THE_PLACE: Final = frozenset({DangerKind.FLOOD, DangerKind.THUNDER, DangerKind.DARK})
 

@@ -7,14 +7,22 @@ from typing import Final
 
 from bot.dialogue.tongues.english.asked_first import ASKED_FIRST
 from bot.dialogue.tongues.english.away import AWAY
+from bot.dialogue.tongues.english.cold_hands import COLD_HANDS
+from bot.dialogue.tongues.english.cry import CRY
 from bot.dialogue.tongues.english.left_open import LEFT_OPEN
 from bot.dialogue.tongues.english.moves import MOVES
 from bot.dialogue.tongues.english.thunder import THUNDER
+from bot.dialogue.tongues.english.whereabouts import WHEREABOUTS
+from bot.dialogue.tongues.english.whose import WHOSE
 
 ENGLISH: Final[Mapping[str, str]] = {
     **ASKED_FIRST,
     **AWAY,
+    **COLD_HANDS,
+    **CRY,
     **LEFT_OPEN,
     **MOVES,
     **THUNDER,
+    **WHEREABOUTS,
+    **WHOSE,
 }

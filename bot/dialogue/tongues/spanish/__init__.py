@@ -7,14 +7,22 @@ from typing import Final
 
 from bot.dialogue.tongues.spanish.asked_first import ASKED_FIRST
 from bot.dialogue.tongues.spanish.away import AWAY
+from bot.dialogue.tongues.spanish.cold_hands import COLD_HANDS
+from bot.dialogue.tongues.spanish.cry import CRY
 from bot.dialogue.tongues.spanish.left_open import LEFT_OPEN
 from bot.dialogue.tongues.spanish.moves import MOVES
 from bot.dialogue.tongues.spanish.thunder import THUNDER
+from bot.dialogue.tongues.spanish.whereabouts import WHEREABOUTS
+from bot.dialogue.tongues.spanish.whose import WHOSE
 
 SPANISH: Final[Mapping[str, str]] = {
     **ASKED_FIRST,
     **AWAY,
+    **COLD_HANDS,
+    **CRY,
     **LEFT_OPEN,
     **MOVES,
     **THUNDER,
+    **WHEREABOUTS,
+    **WHOSE,
 }

@@ -1,0 +1,40 @@
+"""English words: cold hands and feet, and what may stand beside them."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from typing import Final
+
+# Cold that hurts but does its work. Numb ones count only where the person says that they are fine.
+_COLD: Final = r"(?:freezing|cold|icy|frozen|like ice|ice cold|freezing cold|getting cold)"
+_SO: Final = (
+    r"(?:(?:are|r|is|feel|get|got|getting|so|very|really|all|too|a bit|bit|pretty|quite) )*"
+)
+_HANDS: Final = r"(?:hands?|fingers?|thumbs?|feet|toes)"
+
+COLD_HANDS: Final[Mapping[str, str]] = {
+    "cold_hands.told": (
+        rf"{_HANDS} {_SO}{_COLD}|(?:freezing|cold|icy) {_HANDS}"
+        r"|what (?:can|do|should) (?:i|we) do (?:about|against) the cold"
+        r"|how (?:do|can|should) (?:i|we) (?:keep|stay) warm"
+    ),
+    # Cold as such, without a word for how much: shivering, numb and very cold people say more.
+    "cold_hands.cold_alone": (
+        r"(?:i am|im|we are|were|i feel|we feel) (?:a (?:bit|little) |slightly |getting )?cold"
+    ),
+    "cold_hands.numb": rf"{_HANDS} {_SO}numb|numb {_HANDS}",
+    "cold_hands.but": r"but",
+    "cold_hands.they_are": r"i|im|am|we|are|were|they|otherwise|still|all",
+    "cold_hands.fine": r"ok|okay|fine|good|alright|moving|working|work|move",
+    "cold_hands.beside": (
+        r"(?:(?:warm|wet|dry|thin|thick|new|spare) )*(?:gloves?|mittens?|socks?)"
+        r"(?: (?:are|were|got|now|all|too))*(?: (?:wet|damp|thin|dry|on|off))?"
+        r"|what (?:can|do|should) (?:i|we) do (?:about|against)"
+        r"|(?:can )?hardly type"
+        r"|(?:i |we )?(?:cant|cannot|can hardly|can barely) (?:turn|press|use|work) (?:the |my )?"
+        r"(?:ring|dial|button|shutter|filter|phone|camera|screen|wheel|focus ring)s?"
+        r"|my|mine|our|the|a|i|im|am|we|have|got|it|its|are|is|feel|so|all|and|but|with|for|today"
+        r"|just|lol|brr+|ok|okay|fine|good|great|happy|ready|please|pls|can|use|you|short|answers?"
+        r"|voice|phone|anything else|next step|f\d*|iso|s|degrees?|celsius"
+    ),
+}

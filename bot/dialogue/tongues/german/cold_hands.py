@@ -1,0 +1,26 @@
+"""German words: cold hands and feet, and what may stand beside them."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from typing import Final
+
+_KALT: Final = r"(?:eiskalt\w*|kalt\w*|eisig\w*|klamm\w*|durchgefroren)"
+_HANDE: Final = r"(?:hande|haende|hand|finger|fusse|fuesse|zehen)"
+_GANZ: Final = r"(?:(?:sind|werden|ganz|so|sehr|echt|ziemlich|schon|etwas|richtig) )*"
+
+COLD_HANDS: Final[Mapping[str, str]] = {
+    "cold_hands.told": (
+        rf"{_HANDE} {_GANZ}{_KALT}|{_KALT} {_HANDE}|(?:was hilft|was tun) gegen (?:die )?kalte"
+    ),
+    "cold_hands.cold_alone": (r"(?:mir|uns) (?:ist|wird) (?:(?:ein bisschen|etwas|langsam) )?kalt"),
+    "cold_hands.numb": rf"{_HANDE} {_GANZ}taub",
+    "cold_hands.but": r"aber",
+    "cold_hands.they_are": r"sonst|es geht|geht|mir|alles",
+    "cold_hands.fine": r"gut",
+    "cold_hands.beside": (
+        r"kann kaum tippen|(?:nasse |dicke )?handschuhen?(?: (?:an|sind nass))?"
+        r"|mir|uns|ich|hab|habe|meine?|die|und|aber|mit|sind|heute?|so|gut|alles|gehts|geht|es"
+        r"|bitte|kurz|grad"
+    ),
+}

@@ -1,0 +1,27 @@
+"""Spanish words: cold hands and feet, and what may stand beside them."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from typing import Final
+
+_FRIO: Final = r"(?:fri[oa]s?|helad[oa]s?|congelad[oa]s?)"
+_MANOS: Final = r"(?:manos|dedos|pies)"
+_MUY: Final = r"(?:(?:estan|se me ponen|muy|tan|bastante|un poco|super) )*"
+_DORMIDAS: Final = rf"{_MANOS} {_MUY}(?:dormid|entumecid)[oa]s"
+
+COLD_HANDS: Final[Mapping[str, str]] = {
+    "cold_hands.told": (
+        rf"{_MANOS} {_MUY}{_FRIO}|frio en (?:las|los) {_MANOS}"
+        rf"|que (?:hago|hacemos) (?:contra|con) el frio|{_DORMIDAS}"
+    ),
+    "cold_hands.cold_alone": r"(?:tengo|tenemos) (?:algo de |un poco de )?frio",
+    "cold_hands.numb": _DORMIDAS,
+    "cold_hands.but": r"pero",
+    "cold_hands.they_are": r"estoy|todo",
+    "cold_hands.fine": r"bien",
+    "cold_hands.beside": (
+        r"guantes(?: (?:mojados|puestos))?"
+        r"|tengo|tenemos|mis|las|los|hoy|y|pero|con|todo|bien|a|grados|por favor"
+    ),
+}
