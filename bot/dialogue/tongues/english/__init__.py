@@ -11,6 +11,8 @@ from bot.dialogue.tongues.english.cold_hands import COLD_HANDS
 from bot.dialogue.tongues.english.cry import CRY
 from bot.dialogue.tongues.english.left_open import LEFT_OPEN
 from bot.dialogue.tongues.english.moves import MOVES
+from bot.dialogue.tongues.english.permission import PERMISSION
+from bot.dialogue.tongues.english.spoken_of import SPOKEN_OF
 from bot.dialogue.tongues.english.thunder import THUNDER
 from bot.dialogue.tongues.english.whereabouts import WHEREABOUTS
 from bot.dialogue.tongues.english.whose import WHOSE
@@ -22,6 +24,8 @@ ENGLISH: Final[Mapping[str, str]] = {
     **CRY,
     **LEFT_OPEN,
     **MOVES,
+    **PERMISSION,
+    **SPOKEN_OF,
     **THUNDER,
     **WHEREABOUTS,
     **WHOSE,

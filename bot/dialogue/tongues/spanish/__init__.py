@@ -11,6 +11,8 @@ from bot.dialogue.tongues.spanish.cold_hands import COLD_HANDS
 from bot.dialogue.tongues.spanish.cry import CRY
 from bot.dialogue.tongues.spanish.left_open import LEFT_OPEN
 from bot.dialogue.tongues.spanish.moves import MOVES
+from bot.dialogue.tongues.spanish.permission import PERMISSION
+from bot.dialogue.tongues.spanish.spoken_of import SPOKEN_OF
 from bot.dialogue.tongues.spanish.thunder import THUNDER
 from bot.dialogue.tongues.spanish.whereabouts import WHEREABOUTS
 from bot.dialogue.tongues.spanish.whose import WHOSE
@@ -22,6 +24,8 @@ SPANISH: Final[Mapping[str, str]] = {
     **CRY,
     **LEFT_OPEN,
     **MOVES,
+    **PERMISSION,
+    **SPOKEN_OF,
     **THUNDER,
     **WHEREABOUTS,
     **WHOSE,

@@ -1,0 +1,62 @@
+"""German words: who asks for, or tells of, a place where nobody stands."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from typing import Final
+
+#: Between who asks and the place: nothing that denies, and no end of the clause.
+_GAP: Final = r"(?: (?!nicht\b|nie\b|kein|no\b|not\b|never\b|nunca\b)[^ ,.]+){0,5}?"
+_DARF: Final = (
+    r"(?:(?:darf|durfen|durfte|kann|konnen|konnte|soll|sollte|mochte|will|wollen|wurde)"
+    r" (?:ich|wir|man|jemand|mein \w+|meine \w+|das model|er|sie)"
+    r"|(?:ich|wir) (?:will|wollen|mochte|mochten|wurde gern|darf|durfen)"
+    r"|ist es (?:ok|okay|erlaubt|sicher|moglich)|geht es)"
+)
+_AN: Final = r"(?:an|auf|uber|zu|zur|bis zur|bis an|bis auf|vor bis an|direkt an|ganz an)"
+_KANTE: Final = (
+    r"(?:die |der |den |dem )?(?:\w+ )?(?:abbruchkante|kante|fallkante|felskante|abrisskante"
+    r"|oberkante|klippe|klippenrand|abgrund|abbruch|absturzkante)"
+)
+#: "Rand" is the frame's, too: only where somebody climbs, steps or stands there.
+_RAND: Final = (
+    r"(?=.*\b(?:rauf|rauf\w+|hoch|hoch\w+|hinauf\w*|klett\w+|kraxel\w*|steig\w*|stehen(?! lass)"
+    r"|stellen|treten|setzen|hocken)\b)"
+)
+_AM_RAND: Final = (
+    r"(?:zum|an den|bis zum|bis an den|auf den|am|auf dem)(?: (?:oberen|obersten|ausseren))? rand"
+    r"(?! (?:vom|des|der|von|im) )"
+)
+_INS_WASSER: Final = (
+    r"(?:ins wasser|in den (?:bach|fluss|wildbach)|in die (?:gumpe|stromung)|ins (?:becken"
+    r"|bachbett)"
+    r"|im (?:wasser|bach|fluss|bachbett) stehen)"
+)
+_DORT: Final = (
+    r"(?<!im )(?<!ins )(?:einstellung\w*|werte|blende|zeit|objektiv|fotos?|bild|aufnahme"
+    r"|fotografier\w*)(?: \w+)?"
+    r" (?:von|an|auf) der (?:kante|abbruchkante|fallkante|felskante|klippe)"
+)
+_STEHT: Final = (
+    r"(?:kind|kinder|sohn|tochter|freund\w*|frau|mann|bruder|schwester|er|sie|jemand|leute)"
+    r" (?:ist|sind|steht|stehen|sitzt|spielt|spielen|turnt|lauft|geht)"
+    rf"(?: (?!nicht\b)[^ ,.]+){{0,2}}? (?:an|auf|am|bei) {_KANTE}"
+)
+
+PERMISSION: Final[Mapping[str, str]] = {
+    "permission.picture": (
+        r"im bild|ins bild|bildrand|bildkante|im foto|foto(?:s)? (?:lassen|haben)|scharf\w*"
+        r"|fokus\w*|belicht\w*|anschneid\w*|abschneid\w*|beschneid\w*|schneid\w*|weglass\w*"
+        r"|messen"
+    ),
+    "permission.to_lip": (
+        rf"{_DARF}{_GAP} {_AN} {_KANTE}"
+        r"|wie (?:nah|nahe|weit|dicht) (?:darf|kann|durfen|konnen|soll) (?:ich|wir|man)"
+        rf"{_GAP} {_AN} {_KANTE}"
+        rf"|{_RAND}{_DARF}{_GAP} {_AM_RAND}"
+        rf"|ist {_KANTE} (?:erlaubt|ok|okay|sicher|begehbar|betretbar|frei)"
+    ),
+    "permission.into_water": rf"{_DARF}{_GAP} {_INS_WASSER}",
+    "permission.stands": _STEHT,
+    "permission.settings": _DORT,
+}
