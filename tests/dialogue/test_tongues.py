@@ -53,7 +53,8 @@ def _readers() -> Iterator[Path]:
 
 def _asked_as(name: str) -> str:
     """How an idea is named where it is looked for: in full, or with its last word put in."""
-    return rf"(?:{name}[\"']|{name.rpartition('_')[0]}_\{{)"
+    stem = name.rstrip("abcdefghijklmnopqrstuvwxyz")
+    return rf"(?:{name}[\"']|{stem}\{{)"
 
 
 def _tables() -> Iterator[tuple[str, Mapping[str, str]]]:
