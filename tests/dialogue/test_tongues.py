@@ -42,7 +42,7 @@ def test_an_idea_is_called_by_its_module_and_used() -> None:
     named = [name for module, table in _tables() for name in table if name.startswith(f"{module}.")]
     assert sorted(named) == sorted(TONGUES["en"])
     source = "".join(path.read_text("utf-8") for path in _readers())
-    assert [name for name in named if not re.search(rf"[\"']{_asked_as(name)}", source)] == []
+    assert [name for name in named if not re.search(rf"[\"'](?:{_asked_as(name)})", source)] == []
 
 
 def _readers() -> Iterator[Path]:
@@ -52,9 +52,9 @@ def _readers() -> Iterator[Path]:
 
 
 def _asked_as(name: str) -> str:
-    """How an idea is named where it is looked for: in full, or with its last word put in."""
-    stem = name.rstrip("abcdefghijklmnopqrstuvwxyz")
-    return rf"(?:{name}[\"']|{stem}\{{)"
+    """How an idea is named where it is looked for: in full, or with its end put in."""
+    stems = [rf"{name[: at + 1]}\{{" for at, letter in enumerate(name) if letter in "._"]
+    return "|".join([rf"{name}[\"']", *stems])
 
 
 def _tables() -> Iterator[tuple[str, Mapping[str, str]]]:

@@ -8,6 +8,7 @@ from typing import Final
 
 from bot.dialogue.danger.cry import cry_of
 from bot.dialogue.danger.judged import judged
+from bot.dialogue.tongues import in_any
 
 #: A danger is heard in its part of the message where a part alone has at least such odds and so
 #: many spaces. Own rules: from files that were left out.
@@ -26,17 +27,11 @@ _LEFT: Final = ((5, 0.0), (3, 3.0))
 #: left beside such parts is read for itself, if it has so many words, and asked about from such
 #: odds on. Own rules: behind "the fall is 5 m, 8 m away" 73 of 100 dangers that were left out were
 #: heard as a whole, 88 so (alone 94), with 3 and 5 false alarms among 100 harmless ones (alone 9).
-_FACT: Final = re.compile(
-    r"\d|\b(?:tripod|full frame|polari[sz]er|overcast|stativ|vollformat|polfilter|tripode"
-    r"|nublado)\b",
-    re.IGNORECASE,
-)
+_FACT: Final = re.compile(rf"\d|\b{in_any('beside.fact')}\b", re.IGNORECASE)
 _FACT_ODDS: Final = -3.5
 _LEFT_WORDS: Final = 3
 _BESIDE_FACTS: Final = 0.0
-_BETWEEN_PARTS: Final = re.compile(
-    r"[.!?;,:\n]+|\b(?:and|but|while|und|aber|y|pero)\b", re.IGNORECASE
-)
+_BETWEEN_PARTS: Final = re.compile(rf"[.!?;,:\n]+|\b{in_any('beside.between')}\b", re.IGNORECASE)
 
 
 def heard_beside(text: str, odds: float) -> bool:

@@ -9,23 +9,18 @@ from bot.dialogue.danger.guards import THINGS
 from bot.dialogue.danger.likelihood import trained
 from bot.dialogue.danger.meaning import cues_of
 from bot.dialogue.folding import folded
+from bot.dialogue.tongues import in_any, of_each
 
 #: A message that tells of one thing has so many words at most (own rule).
 _FEW: Final = 6
 #: So much [log odds] a word alone speaks against danger that many have typed, like sun (own rule).
 _OF_TALK: Final = -0.2
-_ASKS: Final = re.compile(
-    r"\W*(?:is|are|was|does|did|can|could|may|ist|sind|esta|está)\b", re.IGNORECASE
-)
+_ASKS: Final = re.compile(rf"\W*{in_any('names.asks')}\b", re.IGNORECASE)
 #: Who a name is read as, in each language.
-_HE: Final = ("he", "er", "el", "ella")
+_HE: Final = tuple(" ".join(of_each("names.he").values()).split())
 #: A word that no pronoun and no denial is, before a verb that people take.
 _NAMED: Final = re.compile(
-    r"\W*(?!(?:no|nobody|none|it|that|this|there|what|who|where|which|how|why|when|everything|something|nothing"
-    r"|all|niemand|keiner|es|das|was|wer|wo|wie|wann|warum|wieso|alles|nichts|nadie|nada|todo|eso|esto|que|quien|como|cuando|donde)\b)"
-    r"([^\W\d_]{3,}) ((?:is|has|got|fell|slipped|went|slid|jumped|broke|hurt|collapsed|disappeared"
-    r"|cant|can't|does|isn't|isnt|was|ist|hat|kann|liegt|blutet|kommt|ging|war|se|está|esta|no|ha"
-    r"|cayó|cayo|tiene)\b.*)",
+    rf"\W*(?!{in_any('names.no_name')}\b)([^\W\d_]{{3,}}) ({in_any('names.does')}\b.*)",
     re.IGNORECASE | re.DOTALL,
 )
 

@@ -5,14 +5,9 @@ from __future__ import annotations
 import re
 from typing import Final
 
-_EDGE: Final = re.compile(
-    r"\b(?:edge|rim) (?:of|along) (?:the|a|this) (?:\w+ )?(?:path|trail|road|track|meadow|field"
-    r"|forest|woods?|car park|parking lot|clearing|village|table|bench|boardwalk)\b"
-    r"|\b(?:weg|wald|wiesen|strassen|straßen)rand\b"
-    r"|\brand (?:des|der|vom|einer|eines) (?:weg|wald|wiese|parkplatz|straße|strasse)\w*"
-    r"|\bborde del? (?:la )?(?:camino|sendero|bosque|aparcamiento|carretera|prado)\b",
-    re.IGNORECASE,
-)
+from bot.dialogue.tongues import in_any
+
+_EDGE: Final = re.compile(rf"\b{in_any('other_edges.edge')}\b", re.IGNORECASE)
 
 
 def without_other_edges(text: str) -> str:

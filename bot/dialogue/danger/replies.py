@@ -19,6 +19,7 @@ from bot.dialogue.danger.spanish.replies import REPLIES as SPANISH
 from bot.dialogue.danger.spelling import sentences
 from bot.dialogue.danger.whereabouts import tells_of_staying
 from bot.dialogue.folding import folded, without_accents
+from bot.dialogue.tongues import in_any, whole_words
 
 
 class Safe(Enum):
@@ -55,33 +56,20 @@ _GOOD_NEWS: Final = ("but_fine", "all", "here", "they", "one", "own", "place", "
 _STATED: Final = (Safe.ALL, Safe.THEY, Safe.ONE, Safe.OWN)
 #: "This is no joke", "nicht nur ein Test".
 _SERIOUS: Final = re.compile(
-    r"\b(?:no|not|isnt|kein|keine|keinen|nicht|ninguna|no (?:es|era|fue))(?: (?:just|only|nur|a|an"
-    r"|ein|una|solo))* (?:joke|joking|kidding|test|testing|false alarm|scherz|spass|witz"
-    r"|fehlalarm|broma|chiste|prueba|falsa alarma)\b"
+    rf"\b{in_any('replies.no')}(?: {in_any('replies.only_a')})* {in_any('replies.joke')}\b"
 )
 #: What calms without telling anything.
-_COMFORT: Final = re.compile(
-    r"^\W*(?:no worries|no problem|never ?mind|do(?:n'?t| not) worry|not to worry"
-    r"|keine sorge|kein (?:problem|stress)|no te preocupes|no hay problema|sin problema)\b"
-    r"[\s,.!:-]*(?=\w)",
-    re.IGNORECASE,
-)
+_COMFORT: Final = re.compile(rf"^\W*{in_any('replies.comfort')}\b[\s,.!:-]*(?=\w)", re.IGNORECASE)
 #: Who speaks of all of them, wherever they are.
-_EVERYBODY: Final = re.compile(
-    r"\b(?:all|both|every(?:one|body)|together|alle|beide|zusammen|vollzahlig|todos|todas|ambos"
-    r"|ambas|juntos|juntas|los dos|las dos)\b"
-)
+_EVERYBODY: Final = whole_words("replies.everybody")
 #: What stands before an answer without telling anything.
-_LEAD: Final = re.compile(
-    r"^(?:(?:ok|okay|alright|fine|then|so|well|and|sorry|oh|gut|also|na|vale|bueno|pues|y)[ ,]+)+"
-)
+_LEAD: Final = re.compile(rf"^(?:{in_any('replies.lead')}[ ,]+)+")
 #: What a "no" may deny in the same breath: "no, we're not", "no, it was only the light".
-_WITH_NO: Final = re.compile(r"\b(?:not|no|nope|nicht|only|just|nur|nobody|think|solo|nadie)\b")
+_WITH_NO: Final = whole_words("replies.with_no")
 
 #: Where nobody is.
 _OUT_THERE: Final = re.compile(
-    r"^ (?:is |are |ist |sind |esta )?(?:mehr )?"
-    r"(?:(?:down|out|over|in) there|unten|drin|draussen|abajo|dentro)\b"
+    rf"^ (?:{in_any('replies.is')} )?(?:mehr )?{in_any('replies.out_there')}\b"
 )
 
 

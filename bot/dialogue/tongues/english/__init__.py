@@ -7,11 +7,16 @@ from typing import Final
 
 from bot.dialogue.tongues.english.asked_first import ASKED_FIRST
 from bot.dialogue.tongues.english.away import AWAY
+from bot.dialogue.tongues.english.beside import BESIDE
 from bot.dialogue.tongues.english.cold_hands import COLD_HANDS
 from bot.dialogue.tongues.english.cry import CRY
+from bot.dialogue.tongues.english.good_news import GOOD_NEWS
 from bot.dialogue.tongues.english.left_open import LEFT_OPEN
 from bot.dialogue.tongues.english.moves import MOVES
+from bot.dialogue.tongues.english.names import NAMES
+from bot.dialogue.tongues.english.other_edges import OTHER_EDGES
 from bot.dialogue.tongues.english.permission import PERMISSION
+from bot.dialogue.tongues.english.replies import REPLIES
 from bot.dialogue.tongues.english.spoken_of import SPOKEN_OF
 from bot.dialogue.tongues.english.thunder import THUNDER
 from bot.dialogue.tongues.english.whereabouts import WHEREABOUTS
@@ -20,11 +25,16 @@ from bot.dialogue.tongues.english.whose import WHOSE
 ENGLISH: Final[Mapping[str, str]] = {
     **ASKED_FIRST,
     **AWAY,
+    **BESIDE,
     **COLD_HANDS,
     **CRY,
+    **GOOD_NEWS,
     **LEFT_OPEN,
     **MOVES,
+    **NAMES,
+    **OTHER_EDGES,
     **PERMISSION,
+    **REPLIES,
     **SPOKEN_OF,
     **THUNDER,
     **WHEREABOUTS,

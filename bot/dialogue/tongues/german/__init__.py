@@ -7,11 +7,16 @@ from typing import Final
 
 from bot.dialogue.tongues.german.asked_first import ASKED_FIRST
 from bot.dialogue.tongues.german.away import AWAY
+from bot.dialogue.tongues.german.beside import BESIDE
 from bot.dialogue.tongues.german.cold_hands import COLD_HANDS
 from bot.dialogue.tongues.german.cry import CRY
+from bot.dialogue.tongues.german.good_news import GOOD_NEWS
 from bot.dialogue.tongues.german.left_open import LEFT_OPEN
 from bot.dialogue.tongues.german.moves import MOVES
+from bot.dialogue.tongues.german.names import NAMES
+from bot.dialogue.tongues.german.other_edges import OTHER_EDGES
 from bot.dialogue.tongues.german.permission import PERMISSION
+from bot.dialogue.tongues.german.replies import REPLIES
 from bot.dialogue.tongues.german.spoken_of import SPOKEN_OF
 from bot.dialogue.tongues.german.thunder import THUNDER
 from bot.dialogue.tongues.german.whereabouts import WHEREABOUTS
@@ -20,11 +25,16 @@ from bot.dialogue.tongues.german.whose import WHOSE
 GERMAN: Final[Mapping[str, str]] = {
     **ASKED_FIRST,
     **AWAY,
+    **BESIDE,
     **COLD_HANDS,
     **CRY,
+    **GOOD_NEWS,
     **LEFT_OPEN,
     **MOVES,
+    **NAMES,
+    **OTHER_EDGES,
     **PERMISSION,
+    **REPLIES,
     **SPOKEN_OF,
     **THUNDER,
     **WHEREABOUTS,

@@ -7,11 +7,16 @@ from typing import Final
 
 from bot.dialogue.tongues.spanish.asked_first import ASKED_FIRST
 from bot.dialogue.tongues.spanish.away import AWAY
+from bot.dialogue.tongues.spanish.beside import BESIDE
 from bot.dialogue.tongues.spanish.cold_hands import COLD_HANDS
 from bot.dialogue.tongues.spanish.cry import CRY
+from bot.dialogue.tongues.spanish.good_news import GOOD_NEWS
 from bot.dialogue.tongues.spanish.left_open import LEFT_OPEN
 from bot.dialogue.tongues.spanish.moves import MOVES
+from bot.dialogue.tongues.spanish.names import NAMES
+from bot.dialogue.tongues.spanish.other_edges import OTHER_EDGES
 from bot.dialogue.tongues.spanish.permission import PERMISSION
+from bot.dialogue.tongues.spanish.replies import REPLIES
 from bot.dialogue.tongues.spanish.spoken_of import SPOKEN_OF
 from bot.dialogue.tongues.spanish.thunder import THUNDER
 from bot.dialogue.tongues.spanish.whereabouts import WHEREABOUTS
@@ -20,11 +25,16 @@ from bot.dialogue.tongues.spanish.whose import WHOSE
 SPANISH: Final[Mapping[str, str]] = {
     **ASKED_FIRST,
     **AWAY,
+    **BESIDE,
     **COLD_HANDS,
     **CRY,
+    **GOOD_NEWS,
     **LEFT_OPEN,
     **MOVES,
+    **NAMES,
+    **OTHER_EDGES,
     **PERMISSION,
+    **REPLIES,
     **SPOKEN_OF,
     **THUNDER,
     **WHEREABOUTS,

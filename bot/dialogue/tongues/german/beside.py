@@ -1,0 +1,11 @@
+"""German words that part a message, or tell facts in a part of it."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from typing import Final
+
+BESIDE: Final[Mapping[str, str]] = {
+    "beside.fact": r"stativ|vollformat|polfilter",
+    "beside.between": r"und|aber",
+}

@@ -1,0 +1,11 @@
+"""Spanish words that part a message, or tell facts in a part of it."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from typing import Final
+
+BESIDE: Final[Mapping[str, str]] = {
+    "beside.fact": r"tripode|nublado",
+    "beside.between": r"y|pero",
+}
