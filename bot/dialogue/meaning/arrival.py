@@ -11,17 +11,22 @@ from bot.dialogue.reading.phrases import any_of, exactly, plain
 _WATER: Final = (
     r"(?:(?:water)?falls?|cascades?|creeks?|streams?|rivers?|brooks?|gorges?|canyons?|pools?|linns?"
     r"|(?:wasser)?f(?:a|ä)lle?s?|bach(?:es)?|bäche|flu(?:ss|ß)|schlucht|klamm|tobel"
-    r"|cascadas?|saltos?|arroyos?|ríos?|torrentes?|gargantas?|cañón)"
+    r"|cascadas?|saltos?|arroyos?|r[íi]os?|torrentes?|gargantas?|ca[ñn][óo]n|cataratas?|chorros?"
+    r"|quebradas?|barrancos?|riachuelos?)"
 )
 _OK: Final = (
     r"(?:(?:hi|hello|hey|ok(?:ay)?|so|well|linn|hallo|hola|now|und|y|and|then|finally|grüezi|servus"
-    r"|moin|guten (?:tag|morgen)|buenas|buenos días|(?:good )?morning)\W+)*"
+    r"|moin|guten (?:tag|morgen|abend)|gr(?:ü|ue|u)(?:ß|ss) (?:gott|dich|euch)|griaß di"
+    r"|buen[oa]s(?: (?:d[íi]as|tardes|noches))?|qué tal|oye|mira|che|(?:good )?morning)\W+)*"
 )
 _BE: Final = r"(?:i'?m|i am|we'?re|we are|am)"
 #: What may follow: the hour, and what is with one; a second sentence would tell more.
 _WITH: Final = r"(?: (?:now|today|here))*(?: (?:with|near|in the) [^,.;]*)?"
 _MIT: Final = r"(?: (?:jetzt|heute|hier))*(?: (?:mit|nahe|im) [^,.;]*)?"
-_CON: Final = r"(?: \w+)?(?: (?:ahora|hoy|aquí))*(?: (?:con|cerca) [^,.;]*)?"
+_CON: Final = (
+    r"(?: del? (?:(?:la|los|las) )?\w+)?(?: \w+)?(?: (?:ahora|hoy|aquí))*"
+    r"(?: (?:con|cerca) [^,.;]*)?"
+)
 _ARRIVED: Final = exactly(
     rf"{_OK}{_BE} (?:\w+ )?(?:at|by|near|in|on|beside|below|under)\b"
     rf"(?: \w+){{0,4}}? {_WATER}{_WITH}",
@@ -34,10 +39,10 @@ _ARRIVED: Final = exactly(
     rf"{_WITH}",
     rf"{_OK}(?:{_BE} (?:here|there)(?: now)?|just arrived|we made it)",
     rf"{_OK}(?:ich|wir|bin|sind) (?:\w+ ){{0,2}}?(?:am|an|beim|bei|im|in|vor|unter)\b"
-    rf"(?: \w+){{0,3}}? \w*{_WATER}{_MIT}",
+    rf"(?: [^\W\d]+){{0,8}}? \w*{_WATER}{_MIT}",
     rf"{_OK}(?:gerade )?angekommen|{_OK}(?:ich bin|wir sind) (?:jetzt )?(?:da|hier|dort)",
     rf"{_OK}(?:ya )?(?:estoy|estamos|he llegado|hemos llegado) (?:\w+ )?"
-    rf"(?:en|a|al|junto|ante|bajo|delante|frente|enfrente)\b(?: \w+){{0,3}}? {_WATER}{_CON}",
+    rf"(?:en|a|al|junto|ante|bajo|delante|frente|enfrente)\b(?: [^\W\d]+){{0,6}}? {_WATER}{_CON}",
     rf"{_OK}(?:ya )?(?:estoy|estamos) (?:aquí|allí)|{_OK}acabo de llegar",
 )
 #: The clause of a longer message that ends a plan: "ok we are here now. It's cloudy".
@@ -76,6 +81,27 @@ _NEW: Final = exactly(
     rf"{_OK}(?:soy|somos) (?:principiantes?|nuev[oa]s?(?: en esto)?)"
     r"|nunca (?:lo )?he hecho(?: esto)?|es mi primera vez|cómo funciona(?: esto)?",
 )
+_I_WISH: Final = r"(?:(?:i|we)(?:'d| would)? )?(?:would )?(?:like|love|want|wish|hope|came|try)"
+_TO_SHOOT: Final = (
+    r"to (?:photograph|shoot|capture|(?:take|make|get) (?:\w+ ){0,3}?(?:photos?|pictures?"
+    r"|shots?|pics?|frames?))"
+)
+_ICH_WILL: Final = (
+    r"(?:(?:ich|wir) )?(?:m(?:ö|oe|o)chten?|will|wollen"
+    r"|(?:w(?:ü|ue|u)rden?|h(?:ä|ae|a)tten?) gern\w*)"
+)
+_FOTOGRAFIEREN: Final = (
+    r"(?:fotografieren|photographieren|knipsen|ablichten"
+    r"|(?:fotos?|bild(?:er)?|aufnahmen?) (?:machen|schie(?:ß|ss)en|knipsen|haben|mitnehmen))"
+)
+_QUIERO: Final = (
+    r"(?:(?:me|nos) gustar[íi]a|quiero|queremos|quisi[ée]ra(?:mos)?|querr[íi]a"
+    r"|(?:vengo|venimos|vine|vinimos) a)"
+)
+_FOTOGRAFIAR: Final = (
+    r"(?:fotografiar(?:l[ao])?|(?:sacar|hacer|tomar|tirar)(?:le|l[ao])? (?:\w+ ){0,3}?"
+    r"(?:fotos?|fotitos?|fotograf[íi]as?|im[aá]gen(?:es)?))"
+)
 #: A greeting, and what everybody comes for: they tell of no frame.
 _WISHED: Final = exactly(
     r"gr(?:ü|ue?)e?zi(?: mitenand)?|servus|moin(?: moin)?|grüß gott|good morning"
@@ -85,11 +111,26 @@ _WISHED: Final = exactly(
     r"(?:(?:ich|wir) )?(?:möchten?|will|wollen|würden? gern\w*) (?:ihn|es|sie|den|das)"
     r" (?:gern\w* )?fotografieren",
     r"(?:me|nos) gustaría fotografiarl[ao]|(?:quiero|queremos|quisiera) fotografiarl[ao]",
+    rf"{_I_WISH} {_TO_SHOOT}(?: (?:of|from|there|here|it|this|that|an?|the|\w*{_WATER}|today))*",
+    rf"{_ICH_WILL}(?: (?!nicht)\w+){{0,6}}? {_FOTOGRAFIEREN}",
+    rf"{_QUIERO} {_FOTOGRAFIAR}(?: (?:de|del?|a|al|la|el|una?|esta|este|aqu[íi]|hoy|{_WATER}))*",
 )
+#: Who wants to photograph water, wherever they stand, is asked what a beginner is.
+_WISHED_FALL: Final = exactly(
+    rf"{_OK}{_I_WISH} {_TO_SHOOT}(?: (?:of|an?|the|this|that|some|small|little|big))* \w*{_WATER}"
+    r"(?: (?:here|today|now))*",
+    rf"{_OK}{_ICH_WILL}(?: (?:ein\w*|den|die|das|diesen|dieses|gern\w*|mal|hier|jetzt|heute|am|beim"
+    rf"|vom|von|an|klein\w*)){{0,6}} \w*{_WATER}(?: (?:hier|jetzt|heute|gern\w*|mal|ein\w*|paar"
+    rf"|schöne\w*|gute\w*))* {_FOTOGRAFIEREN}",
+    rf"{_OK}{_QUIERO} {_FOTOGRAFIAR}(?: (?:de|del?|a|al|la|el|una?|esta|este))* {_WATER}"
+    r"(?: (?:aqu[íi]|hoy|ahora))*",
+)
+_TELL_OF_PLACE: Final = (_ARRIVED, _NEW, _WISHED_FALL)
 #: Clauses of a message, each of which may tell of the place, or ask what comes first.
 _CLAUSE: Final = re.compile(
     r"[,.;!?]+\s*|\s+-+\s+|\s(?:and|und|y)\s(?=(?:i|we|what|how|ich|was|wie|qué|would|want"
-    r"|möchten?|will|wollen|me gustaría|quiero|quisiera)\b)"
+    r"|möchten?|will|wollen|hätten?|würden?|me gustaría|quiero|queremos|quisi[ée]ra(?:mos)?|vengo"
+    r"|like|love)\b)"
 )
 
 
@@ -101,10 +142,12 @@ def is_arrival(text: str) -> bool:
     """
     said = plain(text, " .!,")
     clauses = [clause for clause in _CLAUSE.split(said) if clause.strip()]
-    told = [clause for clause in clauses if _ARRIVED.match(clause) or _NEW.match(clause)]
-    rest = [one for one in clauses if one not in told and not _WISHED.match(one)]
+    wished = [clause for clause in clauses if _WISHED.match(clause)]
+    told = [clause for clause in clauses if any(one.match(clause) for one in _TELL_OF_PLACE)]
+    rest = [one for one in clauses if one not in told and one not in wished]
     others = [one for one in rest if command_of(one) not in {"now", "hello", "help"}]
-    return bool(told) and not others and not _OF_A_FRAME.search(said)
+    of_frame = any(_OF_A_FRAME.search(one) for one in clauses if one not in wished)
+    return bool(told) and not others and not of_frame
 
 
 def says_here(text: str) -> bool:

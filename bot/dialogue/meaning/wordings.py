@@ -171,6 +171,16 @@ _NAMED: Final = (
             r"|\bonly (?:a |one )?(?:small |tiny |narrow |little )*(?:platform|viewpoint)\b)"
         ),
     ),
+    (
+        "tired",
+        (
+            r"\b(?:somebody|someone|everybody|everyone|(?:one|some|all|most) of us|we|i|he|she|they"
+            r"|kids?|children|group|legs|(?:mum|mom|dad|wife|husband|friend|son|daughter|brother|sister"
+            r"|partner|mother|father|grand\w+))(?:'re|'m|'s)?(?: (?:is|are|am|gets?|getting|feels?"
+            r"|looks?|already|all|very|really|so|too|quite|rather|pretty|a bit|a little|now))*"
+            r" (?:tired|exhausted|worn[ -]?out|knackered|pooped|bushed|dead beat)(?! of)\b"
+        ),
+    ),
     ("no_wait", r"\b(?:don't|dont|do not|can't|cant|cannot|won't) (?:want to |like to )?wait\b"),
 )
 _TOPICS: Final = tuple((topic, re.compile(pattern)) for topic, pattern in _NAMED)

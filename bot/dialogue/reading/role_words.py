@@ -178,7 +178,8 @@ OTHER_THING: Final = re.compile(
 )
 #: "The tree is 20 m tall", "a 2 m tall guy": not the fall's height.
 _MAY_BE_FALL: Final = (
-    rf"(?:{FALL}|water\w*|stream|thing|whole|height|lip|top|rim|crest|one|total|jump|drops?|spot"
+    # "The Millfall": a fall's own name ends in what it is.
+    rf"(?:{FALL}|[a-z]{{3,}}falls?|water\w*|stream|thing|whole|height|lip|top|rim|crest|one|total|jump|drops?|spot"
     r"|place|section|part|step|tier|main|first|second|third|upper|lower|highest|lot|view|picture"
     r"|frame|camera|tripod|lens|beauty|monster|giant|curtains?|veil|bit|sign|map|board|guide"
     r"|plaque|rest|ding|selber|selbst)"

@@ -79,8 +79,20 @@ ASKED: Final[dict[str, str]] = {
     "asked.nd_aperture": (
         "No: in {light} {time} at {f_number} is {stops} too bright, and {narrower} takes that."
     ),
+    # asked the other way round: does it work without?
+    "asked.nd_yes_without": (
+        "No: in {light} it takes about {stops} of filter for {time} at {f_number}."
+    ),
+    "asked.nd_no_without": "Yes: in {light} {time} at {f_number} needs none.",
+    "asked.nd_polariser_without": (
+        "Yes: in {light} {time} at {f_number} is {stops} too bright, and a polariser takes 1.7."
+    ),
+    "asked.nd_aperture_without": (
+        "Yes: in {light} {time} at {f_number} is {stops} too bright, and {narrower} takes that."
+    ),
     "asked.filter_choice": "{filter}: {time} in {light}, {look}.",
     "asked.nd_plain": "Not in shade or under trees. In open daylight 3 to 6 stops.",
+    "asked.nd_plain_without": "In shade or under trees, yes. Open daylight takes 3 to 6 stops.",
     "asked.polariser_first": (
         "Polariser first, if the rock shines; ND only if it is still too bright."
     ),
@@ -165,6 +177,11 @@ ASKED: Final[dict[str, str]] = {
     ),
     # Many parks forbid them; elsewhere rules differ (common practice).
     "asked.drone": "Ask the land manager: many parks forbid drones, and none flies over people.",
+    # The slowest sets the pace, and whoever is lame or cold turns all back (common practice).
+    "asked.tired": (
+        "Then turn back earlier than planned: the slowest sets the pace. Sit, eat, drink, a warm "
+        "layer on; back together, nobody stays behind."
+    ),
     "asked.permit": "Ask the land manager; workshops usually need a permit.",
     "asked.choose": "On a large screen at equal brightness: shape first, 100 % only to rule out.",
     "asked.stabiliser": "Off on the tripod: it can chase its own motion. On by hand.",

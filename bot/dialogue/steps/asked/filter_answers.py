@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import math
+import re
 from typing import Final
 
 from bot.dialogue.compose import Role
@@ -22,6 +23,10 @@ _BOTH: Final = 2
 _WORTH_A_FILTER: Final = 1.0
 #: So much a polariser takes, with a sixth of a stop of tolerance [stops] (own rule: half a click).
 _POLARISER_TAKES: Final = POLARISER_STOPS + 1 / 6
+#: "Does it work without an ND?": a yes to it is a no to "do I need one?".
+_WITHOUT: Final = re.compile(
+    r"^(?!.*\bneed\b).*\b(?:without|no) (?:an? |any |the )?(?:nds?|filters?|gr[ae]y)\b"
+)
 
 
 def _light(turn: Turn, clause: str) -> str:
@@ -31,20 +36,21 @@ def _light(turn: Turn, clause: str) -> str:
 
 def say_nd(turn: Turn, clause: str) -> None:
     """Whether the light calls for a grey filter."""
-    named = _light(turn, clause)
+    named, without = _light(turn, clause), "_without" if _WITHOUT.search(clause.casefold()) else ""
     light = LIGHTS.get(named)
     now = base.standing(turn)
     if light is None or now.camera.sensor.fixed_f_number is not None:
-        turn.say(Role.SETTINGS, "asked.nd_plain")
+        turn.say(Role.SETTINGS, f"asked.nd_plain{without}")
         return
     given = turn.walk.given
     on = POLARISER_STOPS if given is not None and given.polariser_on else 0.0
     over = metered_level(now.wanted, light.ev100, on)
     _say_filter_times(turn, now, light)
     narrower_f = now.camera.sensor.softening_f
+    spare_stops = 2 * math.log2(narrower_f / now.wanted.f_number)
     turn.say(
         Role.SETTINGS,
-        _nd_key(turn, over, 2 * math.log2(narrower_f / now.wanted.f_number), on=bool(on)),
+        f"asked.nd_{_verdict(turn, over, spare_stops, on=bool(on))}{without}",
         narrower=f_number_label(narrower_f, now.camera.dial),
         light=TEXTS[f"light.{named}"],
         stops=measures.stops(over),
@@ -53,7 +59,7 @@ def say_nd(turn: Turn, clause: str) -> None:
     )
 
 
-def _nd_key(turn: Turn, over: float, spare_stops: float, *, on: bool) -> str:
+def _verdict(turn: Turn, over: float, spare_stops: float, *, on: bool) -> str:
     """Yes or no: what polariser or aperture take calls for no ND (common practice: in that order).
 
     Args:
@@ -63,10 +69,10 @@ def _nd_key(turn: Turn, over: float, spare_stops: float, *, on: bool) -> str:
         on: the polariser is on already.
     """
     if over < _WORTH_A_FILTER:
-        return "asked.nd_no"
+        return "no"
     if not on and turn.facts.has_polariser is not False and over <= _POLARISER_TAKES:
-        return "asked.nd_polariser"
-    return "asked.nd_aperture" if over <= spare_stops + EQUAL_STOPS else "asked.nd_yes"
+        return "polariser"
+    return "aperture" if over <= spare_stops + EQUAL_STOPS else "yes"
 
 
 def say_which(turn: Turn, clause: str) -> None:

@@ -140,6 +140,7 @@ TOPICS: Final[Mapping[str, Answer]] = {
     "talk.weather": plainly("talk.weather"),
     "talk.other": trip_answers.say_other,
     # asked by their words alone
+    "tired": plainly("asked.tired"),
     "lift_rock": plainly("asked.lift_rock"),
     "cannot_move": plainly("asked.cannot_move"),
     "crop": plainly("asked.crop"),

@@ -1,0 +1,196 @@
+"""What German and Spanish speakers tell and ask on a walk, each class in more than one wording."""
+
+from __future__ import annotations
+
+import pytest
+
+from bot.dialogue.reading import read
+from bot.dialogue.reading.foreign import glossed
+from tests.dialogue.player import Player
+from tests.dialogue.test_questions_abroad import abroad
+from tests.dialogue.walked import keys_of
+
+_WORD = {"de": "deutsch", "es": "español"}
+
+
+def last(*lines: str) -> str:
+    """The whole answer to the last of these lines."""
+    player = Player()
+    return "\n".join(one.body for one in [player.say(line) for line in lines][-1])
+
+
+@pytest.mark.parametrize(
+    ("language", "text", "term"),
+    [
+        ("de", "was bedeutet eigentlich Schärfentiefe?", "depth"),
+        ("de", "sag mal, was issn n Histogramm", "histogram"),
+        ("de", "Graufilter, was ist das?", "nd"),
+        ("de", "ich weiß nicht, was eine Belichtungsreihe ist", "bracket"),
+        ("de", "erklär mir bitte mal die Brennweite", "focal"),
+        ("de", "was ist Blende und wozu brauch ich die", "f_number"),
+        ("es", "oye, ¿qué es la apertura?", "f_number"),
+        ("es", "no sé qué significa profundidad de campo", "depth"),
+        ("es", "¿a qué le llaman polarizador?", "polariser"),
+        ("es", "el histograma qué es", "histogram"),
+        ("es", "explícame qué es un paso", "stop"),
+    ],
+)
+def test_words_of_the_trade_are_explained(language: str, text: str, term: str) -> None:
+    """What it means, not which to set."""
+    assert f"term.{term}" in keys_of(abroad(_WORD[language]), text)
+
+
+def test_what_about_a_filter_is_no_question_for_its_meaning() -> None:
+    """Nor is the best of something."""
+    player = abroad("deutsch")
+    assert "term.polariser" not in keys_of(player, "was ist mit dem polfilter")
+    assert "term.f_number" not in keys_of(player, "was ist die beste blende")
+
+
+@pytest.mark.parametrize(
+    ("language", "text", "look"),
+    [
+        ("de", "wie bekomme ich so einen weichen Bach hin, so schleierig", "Seidig"),
+        ("de", "wie schaff ichs dass das wasser wie watte aussieht", "Neblig"),
+        ("es", "¿cómo hago para que el agua salga suavecita?", "Sedosa"),
+        ("es", "como consigo que parezca neblina", "Brumosa"),
+    ],
+)
+def test_a_question_may_wish_a_look(language: str, text: str, look: str) -> None:
+    """Its times are told, not those of the usual look."""
+    fall = {
+        "de": "12 m hoch, 18 m weg, Fels bei 1,5 m, Vollformat 24-70",
+        "es": "12 m de alto, a 18 m, roca a 1,5 m, full frame 24-70",
+    }[language]
+    assert last(_WORD[language], fall, text).startswith(look)
+
+
+@pytest.mark.parametrize(
+    ("language", "text"),
+    [
+        ("de", "Filter hab ich leider keine"),
+        ("de", "filter: fehlanzeige"),
+        ("de", "keine filter dabei"),
+    ],
+)
+def test_filters_that_are_not_there(language: str, text: str) -> None:
+    """None of either kind."""
+    facts = read(glossed(text, language))
+    assert facts.has_polariser is False
+    assert facts.nd_stops == ()
+
+
+@pytest.mark.parametrize(
+    "text",
+    ["Der Hallerbachfall ist 9 Meter hoch", "the Ravenfall is about 9 m high"],
+)
+def test_a_name_may_say_that_it_is_a_fall(text: str) -> None:
+    """Its height is the fall's, not another thing's."""
+    assert read(glossed(text, "de")).fall_height_m == 9.0
+
+
+def test_a_height_by_its_verb_alone() -> None:
+    """The fall was named before the comma."""
+    said = "ando por la cascada del coigüe, tendra como 9 metros y estoy a 14"
+    assert read(glossed(said, "es")).fall_height_m == 9.0
+
+
+@pytest.mark.parametrize(
+    ("text", "lens"),
+    [
+        ("llevo un dieciocho ciento treinta y cinco", (18.0, 135.0)),
+        ("mi lente es un veintiocho setenta y cinco", (28.0, 75.0)),
+        ("setenta doscientos", (70.0, 200.0)),
+    ],
+)
+def test_zooms_as_they_are_said(text: str, lens: tuple[float, float]) -> None:
+    """Two numbers that are the ends of a zoom."""
+    (found,) = read(glossed(text, "es")).lenses or ()
+    assert (found.shortest_mm, found.longest_mm) == lens
+
+
+@pytest.mark.parametrize(
+    ("text", "light"),
+    [
+        ("acá hay un solazo, sol pleno", "full sun"),
+        ("tremendo sol hoy", "full sun"),
+        ("en la cañada está todo oscurito", "open gorge"),
+        ("no entra el sol en este barranco", "open gorge"),
+    ],
+)
+def test_light_in_spanish(text: str, light: str) -> None:
+    """Sun in more of its words; shade in a gorge is a gorge's."""
+    assert read(glossed(text, "es")).light == light
+
+
+@pytest.mark.parametrize(
+    ("language", "text"),
+    [
+        ("de", "meine Oma ist schon ganz erschöpft"),
+        ("de", "mein Papa ist ziemlich müde geworden"),
+        ("es", "mi suegra está agotada"),
+        ("es", "estamos molidos"),
+    ],
+)
+def test_who_is_tired_turns_back(language: str, text: str) -> None:
+    """The slowest sets the pace."""
+    assert "asked.tired" in keys_of(abroad(_WORD[language]), text)
+
+
+def test_who_is_tired_in_english() -> None:
+    """As in the other languages."""
+    assert "asked.tired" in keys_of(Player(), "my grandfather is a bit tired now")
+
+
+@pytest.mark.parametrize(
+    ("told", "yes"), [("pralle Sonne", "Nein"), ("dunkle Schlucht im Wald", "Ja")]
+)
+def test_whether_it_works_without_a_filter(told: str, yes: str) -> None:
+    """A yes to "without" is a no to "do I need one"."""
+    player = abroad("deutsch")
+    for line in (told, "seidig"):
+        player.say(line)
+    (said,) = player.say("klappt es auch ohne ND?")
+    assert said.body.startswith(yes)
+    (said,) = player.say("brauche ich einen ND?")
+    assert not said.body.startswith(yes)
+
+
+@pytest.mark.parametrize(
+    ("language", "text"),
+    [("de", "geht das ohne Graufilter?"), ("es", "¿se puede sin filtro ND?")],
+)
+def test_without_a_filter_in_any_light(language: str, text: str) -> None:
+    """In the shade it works."""
+    assert "asked.nd_plain_without" in keys_of(abroad(_WORD[language]), text)
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "buenos días, estamos en la cascada del Coigüe y queremos sacarle unas fotos",
+        "quisiera fotografiar un salto",
+        "me gustaría tomar fotos de una catarata",
+        "Guten Tag, ich stehe am Hallerbach und möchte ein paar Bilder machen",
+        "würde gern einen Wasserfall fotografieren",
+        "wir sind im herbst am unteren graben bei einem wasserfall",
+        "hi, i'd love to take some photos of a waterfall",
+    ],
+)
+def test_who_says_what_they_came_for_is_led(text: str) -> None:
+    """The walk begins, with its caution."""
+    assert "ask.geometry" in keys_of(Player(), text)
+
+
+@pytest.mark.parametrize(
+    ("text", "key"),
+    [
+        ("¿y si se moja la lente?", "symptom.spots"),
+        ("qué hago si me salpica el objetivo", "symptom.spots"),
+        ("¿a qué hora tenemos que volver si el auto está a 40 minutos?", "arrive.way"),
+        ("a que hora conviene emprender la vuelta, la camioneta queda a una hora", "arrive.way"),
+    ],
+)
+def test_questions_in_spanish(text: str, key: str) -> None:
+    """What is told beside them counts, too."""
+    assert key in keys_of(abroad("español"), text)
