@@ -17,6 +17,8 @@ class Flowing:
     angle_deg: float
     #: Key of how the speed was found (the end of a text's key, `why.speed.…`).
     how: str
+    #: The height of the fall, or the depth of the chute, that the speed comes from [m].
+    from_m: float | None = None
 
     def share(self, shutter_s: float) -> float:
         """Share of the frame that the water crosses in a time."""

@@ -203,7 +203,8 @@ def _flowing(facts: Facts, focal_mm: float, assumed: Assumed | None = None) -> F
     assert distance_m is not None  # noqa: S101
     side_mm, angle_deg = _along_flow(facts, sensor_of(facts, assumed))
     coverage_m = float(water.coverage_m(distance_m, side_mm, focal_mm))
-    return Flowing(found[0], coverage_m, angle_deg, found[1])
+    from_m = facts.water_depth_m if found[1] == "chute" else facts.fall_height_m
+    return Flowing(found[0], coverage_m, angle_deg, found[1], from_m)
 
 
 def flowing_or_usual(

@@ -15,7 +15,7 @@ from bot.dialogue.walk_state import GivenSettings
 from core.adjust import Lever, Plan, Polariser, Situation, Step, plan
 from core.adjust.darker_ways import SHADE_STOPS
 from core.adjust.situation import LONGEST_S, MOST_STOPS
-from core.camera import POLARISER_STOPS, Camera
+from core.camera import Camera
 from core.exposure import Settings, ev100
 from core.light import LIGHTS
 from core.series import f_number_label, iso_label, nearest, shutter_label, time_marks
@@ -54,8 +54,7 @@ class Solved:
 
 def level_of(given: GivenSettings) -> float:
     """Brightness of a frame against others of the same light [stops], filters counted."""
-    filters = given.nd_on_stops + (POLARISER_STOPS if given.polariser_on else 0.0)
-    return -ev100(given.f_number, given.shutter_s, given.iso) - filters
+    return -ev100(given.f_number, given.shutter_s, given.iso) - given.filter_stops
 
 
 def solve(

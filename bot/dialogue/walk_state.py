@@ -11,6 +11,7 @@ from bot.dialogue.lateness import Seen
 from bot.dialogue.states import State
 from bot.dialogue.stored import Stored
 from bot.dialogue.trip import Trip
+from core.camera import POLARISER_STOPS
 from core.frame.findings import BorderFinding
 
 
@@ -44,6 +45,11 @@ class GivenSettings(Stored):
     focus_m: float | None = None
     polariser_on: bool = False
     nd_on_stops: float = 0.0
+
+    @property
+    def filter_stops(self) -> float:
+        """What stands before the lens takes [stops]."""
+        return self.nd_on_stops + (POLARISER_STOPS if self.polariser_on else 0.0)
 
 
 class Walk(Stored):

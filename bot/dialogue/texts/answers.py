@@ -179,7 +179,6 @@ ANSWERS: Final[dict[str, str]] = {
     "what_if.light": (
         "In {light} {settings} is {stops} {side} than right; {time} is right there: {look}."
     ),
-    "why.light": "Level = EV of the light (ANSI PH2.7, or an estimate) − EV set − filters.",
     # the camera's preview overstates by 0.5 to 1 stop against raw: common practice.
     "asked.recover_white": (
         "White clipped in the raw is gone; what only the preview clips, half a stop to one, comes "

@@ -20,6 +20,7 @@ from bot.dialogue.texts.languages import (
     spoken_language,
     spoken_locale,
 )
+from core.series import Mark
 from core.trip import fahrenheit_of
 
 FEET_PER_METRE: Final = 1 / 0.3048  # exact: the international foot of 1959
@@ -40,6 +41,23 @@ def _written(rounded: str, language: str) -> str:
 def significant(value: float) -> str:
     """A number to three digits that count, however small: 0.125, 0.0167, 0.000125."""
     return _written(f"{value:.3g}", spoken_language())
+
+
+#: A printed time that is off the exact one by more is told with it (own rule: a sum is checked
+#: by hand to half a hundredth; 0.3 s on a dial is 0.315 s).
+_OFF_PRINT: Final = 0.005
+
+
+def exact_time(mark: Mark, seconds: float) -> str:
+    """A time as a dial has it, with its seconds where they differ from the print: `0.3 s (0.315)`.
+
+    Args:
+        mark: the mark next to it.
+        seconds: the time that is reckoned with [s].
+    """
+    if abs(mark.marked / seconds - 1) <= _OFF_PRINT:
+        return mark.label
+    return f"{mark.label} ({significant(seconds)})"
 
 
 def fixed(value: float, decimals: int = 1, *, sign: bool = False) -> str:
@@ -73,22 +91,43 @@ def _feet(value_m: float) -> str:
 
 def length(value_m: float, units: Units | None) -> str:
     """A length in the person's units, in both while they are unknown."""
-    if units is Units.METRIC:
-        return _metres(value_m)
-    if units is Units.IMPERIAL:
-        return _feet(value_m)
-    return f"{_metres(value_m)} ({_feet(value_m)})"
+    return _in_units(_metres(value_m), _feet(value_m), units)
 
 
 def speed(value_mps: float, units: Units | None) -> str:
     """A speed in the person's units, in both while they are unknown."""
-    metric = f"{plain(value_mps)} m/s"
     imperial = f"{plain(value_mps * FEET_PER_METRE, 0)} ft/s"
-    if units is Units.METRIC:
-        return metric
-    if units is Units.IMPERIAL:
-        return imperial
-    return f"{metric} ({imperial})"
+    return _in_units(f"{plain(value_mps)} m/s", imperial, units)
+
+
+def fine_length(value_m: float, units: Units | None) -> str:
+    """A length to three digits that count, as it stands in a sum: 22.5 m, 0.9 m."""
+    metric, imperial = (
+        f"{significant(value)} {unit}"
+        for value, unit in ((value_m, "m"), (value_m * FEET_PER_METRE, "ft"))
+    )
+    return _in_units(metric, imperial, units)
+
+
+def fine_speed(value_mps: float, units: Units | None) -> str:
+    """A speed to three digits that count, as it stands in a sum: 7.67 m/s."""
+    metric, imperial = (
+        f"{significant(value)} {unit}"
+        for value, unit in ((value_mps, "m/s"), (value_mps * FEET_PER_METRE, "ft/s"))
+    )
+    return _in_units(metric, imperial, units)
+
+
+def gravity(value_mps2: float, units: Units | None) -> str:
+    """An acceleration to three digits that count, in metres or feet: 9.81, 32.2."""
+    return significant(value_mps2 * (FEET_PER_METRE if units is Units.IMPERIAL else 1.0))
+
+
+def _in_units(metric: str, imperial: str, units: Units | None) -> str:
+    """A measure in the person's units, in both while they are unknown."""
+    if units is None:
+        return f"{metric} ({imperial})"
+    return metric if units is Units.METRIC else imperial
 
 
 def temperature(value_c: float, units: Units) -> str:
@@ -163,6 +202,11 @@ def stops(value: float) -> str:
 def degrees(value: float) -> str:
     """An angle with its sign to half a degree: `+0.5°`."""
     return f"{plain(round(value * 2) / 2)}°"
+
+
+def fine_degrees(value: float) -> str:
+    """An angle to a tenth of a degree, as it stands in a sum: `31.7°`."""
+    return f"{plain(value)}°"
 
 
 def minutes(value_min: float) -> str:

@@ -9,11 +9,12 @@ from typing import Final
 from bot.dialogue.compose import Role
 from bot.dialogue.reading import read
 from bot.dialogue.solving import look_is, watch_text
-from bot.dialogue.steps.walk import base
+from bot.dialogue.steps.walk import base, reasons
 from bot.dialogue.steps.walk.base_said import DIM_EV
 from bot.dialogue.texts import TEXTS, measures
 from bot.dialogue.turn import Turn
 from core.camera import POLARISER_STOPS
+from core.exposure import Settings
 from core.light import LIGHTS, Light, metered_level
 from core.series import EQUAL_STOPS, f_number_label, iso_label, nearest, shutter_label, time_marks
 
@@ -57,6 +58,7 @@ def say_nd(turn: Turn, clause: str) -> None:
         time=shutter_label(now.wanted.shutter_s, now.camera.dial),
         f_number=f_number_label(now.wanted.f_number, now.camera.dial),
     )
+    reasons.explain_level(turn, now.wanted, named, on)
 
 
 def _verdict(turn: Turn, over: float, spare_stops: float, *, on: bool) -> str:
@@ -130,6 +132,8 @@ def _say_filter_times(turn: Turn, now: base.Standing, light: Light) -> None:
         bare=watch_text(bare_s, now.camera),
         list="".join(f", {time}" for time in times),
     )
+    reasons.explain_level(turn, Settings(now.wanted.f_number, bare_s, now.wanted.iso), light.key)
+    turn.reason("why.filter_stops", stops=measures.plain(POLARISER_STOPS))
 
 
 def say_noon(turn: Turn, clause: str) -> None:
@@ -169,6 +173,7 @@ def _say_polariser(turn: Turn, key: str) -> None:
         time=nearest(marks, without_s).label,
         longer=nearest(marks, longer_s).label,
     )
+    reasons.explain_polariser(turn, without_s, longer_s)
 
 
 def say_polariser_left(turn: Turn, text: str) -> None:

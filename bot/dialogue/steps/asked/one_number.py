@@ -9,6 +9,7 @@ from bot.dialogue import reckoning
 from bot.dialogue.compose import Role
 from bot.dialogue.facts import Facts
 from bot.dialogue.reading import read
+from bot.dialogue.steps.walk import reasons
 from bot.dialogue.texts import measures
 from bot.dialogue.turn import Turn
 from core.framing import stand_back_m
@@ -58,7 +59,6 @@ def answer(turn: Turn, text: str) -> bool:
         _say_how_far(turn, facts, focal_mm)
     else:
         return False
-    turn.reason("why.practice")
     return True
 
 
@@ -75,6 +75,8 @@ def _say_f_number(turn: Turn, facts: Facts, focal_mm: float) -> None:
         focus=measures.length(reckoning.focus_of(facts) or 0.0, turn.units),
         frames=str(depth.stack),
     )
+    reasons.explain_depth(turn, facts, focal_mm, depth)
+    reasons.explain_focus(turn, facts)
 
 
 def _say_how_far(turn: Turn, facts: Facts, focal_mm: float) -> None:
@@ -88,6 +90,7 @@ def _say_how_far(turn: Turn, facts: Facts, focal_mm: float) -> None:
         distance=measures.length(stand_back_m(above_m, focal_mm, side_mm), turn.units),
         focal=measures.focal(focal_mm, sensor.crop_factor),
     )
+    reasons.explain_stand_back(turn, above_m, focal_mm, side_mm)
 
 
 def say_shade(turn: Turn, text: str) -> None:

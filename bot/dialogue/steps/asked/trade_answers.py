@@ -19,6 +19,10 @@ from core.water import Look
 
 #: The longest time that is held braced [s] (common practice: 1/15).
 _BRACED_S: Final = 2**-4
+#: Answers that rest on the depth of the frame; the others on diffraction.
+_OF_DEPTH: Final = frozenset({"asked.f_number", "asked.f_number_plain"})
+#: The smallest opening that is asked about: f/22, exact.
+_SMALLEST_F: Final = 2**4.5
 #: Signs that a flood or a thunderstorm is near (common practice).
 _AT_ONCE: Final = re.compile(
     r"\b(?:ris(?:e|es|ing)|rose|brown|muddy|flood\w*|surge|driftwood|debris|roar\w*|thunder\w*"
@@ -93,6 +97,11 @@ def _say_aperture(turn: Turn, key: str, *, fixed: str = "asked.f_number_phone") 
         high=f_number_label(sensor.best_f[1], dial),
         limit=f_number_label(sensor.softening_f, dial),
     )
+    if key in _OF_DEPTH and reckoning.nearest_of(turn.facts) is not None:
+        focal_mm = reckoning.focal_of(turn.facts) or reckoning.usual_focal_mm(sensor)
+        reasons.explain_depth(turn, turn.facts, focal_mm, now.depth)
+    elif key not in _OF_DEPTH:
+        reasons.explain_diffraction(turn, _SMALLEST_F, sensor.softening_f, now.settings.f_number)
 
 
 def say_time(turn: Turn, clause: str) -> None:
@@ -128,6 +137,7 @@ def say_focus(turn: Turn, clause: str) -> None:
         turn.say(Role.SETTINGS, "asked.focus_plain")
         return
     turn.say(Role.SETTINGS, "asked.focus", focus=measures.length(focus_m, turn.units))
+    reasons.explain_focus(turn, turn.facts)
 
 
 def say_by_hand(turn: Turn, clause: str) -> None:
@@ -152,6 +162,8 @@ def say_lens(turn: Turn, clause: str) -> None:
     framing = reckoning.framing_of(facts, reckoning.nearest_of(facts))
     crop = reckoning.sensor_of(facts).crop_factor
     turn.say(Role.SETTINGS, "asked.lens", focal=measures.focal(framing.focal_mm, crop))
+    side_mm = reckoning.vertical_side_mm(facts, reckoning.sensor_of(facts))
+    reasons.explain_framing(turn, framing, side_mm, reckoning.nearest_of(facts))
 
 
 def say_leaves(turn: Turn, clause: str) -> None:

@@ -125,6 +125,7 @@ def _say_polariser_matters(turn: Turn, text: str) -> None:
         time=time_text(bare_s, now.camera),
         longer=time_text(longer_s, now.camera),
     )
+    reasons.explain_polariser(turn, bare_s, longer_s)
 
 
 def _say_distance(turn: Turn, told: str, *, far: bool) -> None:
@@ -140,6 +141,12 @@ def _say_distance(turn: Turn, told: str, *, far: bool) -> None:
         focal = f"{focal} ({TEXTS['format.full frame']})"
     key = f"verdict.{_far(heights) if far else _near(heights)}"
     turn.say(Role.SETTINGS, key, heights=measures.plain(heights), focal=focal)
+    turn.reason(
+        "why.heights",
+        distance=measures.fine_length(facts.distance_m, turn.units),
+        height=measures.fine_length(facts.fall_height_m, turn.units),
+        heights=measures.plain(heights),
+    )
 
 
 def _far(heights: float) -> str:
@@ -192,7 +199,9 @@ def _say_enough(turn: Turn, text: str) -> None:
         )
         return
     focal_mm = focal_mm or reckoning.usual_focal_mm(sensor)
-    needed = reckoning.depth_of(facts, focal_mm).needed
+    depth = reckoning.depth_of(facts, focal_mm)
+    needed = depth.needed
+    reasons.explain_depth(turn, facts, focal_mm, depth)
     turn.say(
         Role.SETTINGS,
         _enough(f_number, needed, sensor.softening_f),
@@ -251,6 +260,7 @@ def _say_right(turn: Turn, text: str) -> None:
     over = metered_level(settings, light.ev100, filters)
     named = TEXTS["verdict.filtered" if filters else "verdict.bare"]
     values = {"light": TEXTS[f"light.{facts.light}"], "filters": named}
+    reasons.explain_level(turn, settings, facts.light or "", filters)
     if abs(over) <= RIGHT_STOPS:
         turn.say(Role.SETTINGS, "verdict.right_yes", **values)
     else:

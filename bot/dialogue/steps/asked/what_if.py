@@ -15,7 +15,6 @@ from bot.dialogue.texts import TEXTS, measures
 from bot.dialogue.turn import Turn
 from bot.dialogue.walk_state import GivenSettings
 from core.blur import airy_diameter_um
-from core.camera import POLARISER_STOPS
 from core.exposure import Settings
 from core.light import LIGHTS, metered_level
 from core.series import f_number_label, iso_label, shutter_label
@@ -194,7 +193,7 @@ def _time_after(given: GivenSettings, after: GivenSettings, asked: Facts, change
 def _say_light(turn: Turn, after: GivenSettings, asked: Facts) -> None:
     """Another light: how far off the settings are in it, and the time that is right there."""
     camera = turn.camera
-    filters = after.nd_on_stops + (POLARISER_STOPS if after.polariser_on else 0.0)
+    filters = after.filter_stops
     settings = Settings(after.f_number, after.shutter_s, after.iso)
     over = metered_level(settings, LIGHTS[str(asked.light)].ev100, filters)
     time_s = after.shutter_s * 2**-over
@@ -208,7 +207,7 @@ def _say_light(turn: Turn, after: GivenSettings, asked: Facts) -> None:
         time=watch_text(time_s, camera),
         look=_look(turn.facts.updated(asked), time_s),
     )
-    turn.reason("why.light")
+    reasons.explain_level(turn, settings, str(asked.light), filters)
 
 
 def _say_look_before(turn: Turn, given: GivenSettings, asked: Facts, time_s: float) -> None:
@@ -289,3 +288,4 @@ def _say_sharpness(turn: Turn, given: GivenSettings, after: GivenSettings) -> No
         old=measures.plain(float(old_um), 0),
         new=measures.plain(float(new_um), 0),
     )
+    reasons.explain_diffraction(turn, given.f_number, after.f_number)

@@ -19,7 +19,10 @@ _RESTS_ON: Final = frozenset(
     | {"water_speed_mps", "water_depth_m", "section_height_m", "look", "light"}
 )
 #: Texts that are reckoned from what the person told, as their keys begin.
-_RECKONED: Final = ("why.share", "why.speed", "why.f_number", "why.framing", "why.coverage")
+_RECKONED: Final = (
+    *("why.share", "why.speed", "why.depth", "why.f_number", "why.focus", "why.angle"),
+    *("why.framing", "why.coverage", "why.level", "why.stand_back", "why.heights"),
+)
 
 
 def tell(turn: Turn) -> None:

@@ -144,7 +144,7 @@ def _say_depth(turn: Turn, focus_m: float | None) -> None:
         ),
         "frames": str(depth.stack or 1),
     }
-    reasons.explain_depth(turn, depth, dial)
+    reasons.explain_depth(turn, facts, focal_mm, depth)
     if depth.stack is not None:
         turn.say(Role.SETTINGS, "home.depth.stack", **values)
     elif f_number is None:

@@ -17,7 +17,6 @@ from bot.dialogue.steps.walk.taken import ask_for_settings, take_settings, with_
 from bot.dialogue.texts import measures
 from bot.dialogue.turn import Turn
 from bot.dialogue.walk_state import GivenSettings
-from core.camera import POLARISER_STOPS
 from core.exposure import Settings
 from core.light import LIGHTS, metered_level
 from core.series import SAME_STOPS, nearest, time_marks
@@ -155,9 +154,8 @@ def _with_told_light(turn: Turn, given: GivenSettings, change: float) -> float:
     light = LIGHTS.get(turn.facts.light or "")
     if light is None or change >= 0:
         return change
-    filters = given.nd_on_stops + (POLARISER_STOPS if given.polariser_on else 0.0)
     settings = Settings(given.f_number, given.shutter_s, given.iso)
-    over = metered_level(settings, light.ev100, filters)
+    over = metered_level(settings, light.ev100, given.filter_stops)
     return min(change, -over)
 
 

@@ -52,7 +52,7 @@ def _focal_length(turn: Turn) -> None:
     focal = measures.focal(framing.focal_mm, crop)
     turn.say(Role.SETTINGS, "ahead.focal", focal=focal, form=form_of(facts))
     side_mm = reckoning.vertical_side_mm(facts, reckoning.sensor_of(facts))
-    reasons.explain_framing(turn, framing, side_mm)
+    reasons.explain_framing(turn, framing, side_mm, reckoning.nearest_of(facts))
 
 
 #: Usual places to stand, in heights of the fall (common practice: 1 to 1.5).
@@ -118,7 +118,8 @@ def _depth(turn: Turn) -> None:
         near=measures.length(near_m, turn.units),
         far=measures.length(far_m, turn.units),
     )
-    reasons.explain_depth(turn, depth, reckoning.dial_of(facts))
+    reasons.explain_depth(turn, facts, focal_mm, depth)
+    reasons.explain_focus(turn, facts)
 
 
 def _times(turn: Turn) -> None:

@@ -17,6 +17,7 @@ from bot.dialogue.turn import Turn
 from bot.dialogue.walk_state import GivenSettings
 from bot.dialogue.within_light import within_light
 from core.camera import POLARISER_STOPS, Camera
+from core.exposure import Settings
 from core.f_number import FNumberChoice
 from core.light import LIGHTS
 from core.water import look_of
@@ -214,8 +215,14 @@ def explain(
     say_own_look(turn)
     reasons.explain_share(turn, flow, given.shutter_s, camera)
     if camera.sensor.fixed_f_number is None:
-        reasons.explain_depth(turn, depth, camera.dial)
+        focal_mm = reckoning.focal_of(turn.facts) or reckoning.usual_focal_mm(camera.sensor)
+        reasons.explain_depth(turn, turn.facts, focal_mm, depth)
+        if depth.stack is None:
+            reasons.explain_focus(turn, turn.facts)
     reasons.explain_band(turn, look_of(flow.share(given.shutter_s)))
+    if not turn.walk.light_is_measured:
+        settings = Settings(given.f_number, given.shutter_s, given.iso)
+        reasons.explain_level(turn, settings, turn.facts.light or "", given.filter_stops)
 
 
 def say_own_look(turn: Turn) -> None:

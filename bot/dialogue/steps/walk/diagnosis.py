@@ -74,7 +74,8 @@ def soft_depth(turn: Turn) -> None:
         far=measures.length(far_m, turn.units) if far_m else TEXTS["far_wall"],
         frames=str(depth.stack or 1),
     )
-    reasons.explain_depth(turn, depth, reckoning.dial_of(facts))
+    reasons.explain_depth(turn, facts, focal_mm, depth)
+    reasons.explain_focus(turn, facts)
 
 
 def soft_all(turn: Turn) -> None:
@@ -92,6 +93,7 @@ def soft_all(turn: Turn) -> None:
             f_number=f_number_label(f_number, dial),
             better=f_number_label(sensor.best_f[1], dial),
         )
+        reasons.explain_diffraction(turn, f_number, sensor.best_f[1])
         return
     if reckoning.is_phone(facts):
         turn.say(Role.SETTINGS, "symptom.shake_phone")
@@ -146,6 +148,7 @@ def leaning(turn: Turn) -> None:
         distance=measures.length(distance_m, turn.units),
         focal=measures.focal(focal_mm, sensor.crop_factor),
     )
+    reasons.explain_stand_back(turn, above_m, focal_mm, side_mm)
 
 
 def too_small(turn: Turn) -> None:
@@ -157,14 +160,15 @@ def too_small(turn: Turn) -> None:
     sensor = reckoning.sensor_of(facts)
     side_mm = reckoning.vertical_side_mm(facts, sensor)
     eye_m = reckoning.camera_height_of(facts)
-    fills = frame_fall(facts.fall_height_m, facts.distance_m, eye_m, None, side_mm).focal_mm
+    framing = frame_fall(facts.fall_height_m, facts.distance_m, eye_m, None, side_mm)
     half = section_focal_mm(facts.fall_height_m / 2, facts.distance_m, side_mm)
     turn.say(
         Role.SETTINGS,
         "symptom.too_small_numbers",
-        focal=measures.focal(fills, sensor.crop_factor),
+        focal=measures.focal(framing.focal_mm, sensor.crop_factor),
         longer=measures.focal(half, sensor.crop_factor),
     )
+    reasons.explain_framing(turn, framing, side_mm, None)
 
 
 def _black_rock(turn: Turn) -> None:

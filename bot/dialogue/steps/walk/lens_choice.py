@@ -74,7 +74,7 @@ def _whole_fall(turn: Turn) -> None:
     side_mm = reckoning.vertical_side_mm(facts, sensor)
     framing = reckoning.framing_of(facts, reckoning.nearest_of(facts))
     view = _View(sensor, side_mm, framing, form_of(facts))
-    reasons.explain_framing(turn, framing, side_mm)
+    reasons.explain_framing(turn, framing, side_mm, reckoning.nearest_of(facts))
     if facts.focal_mm is not None and turn.walk.checks.get("focal") != "chosen":
         _judge_set(turn, view, facts)
         return
