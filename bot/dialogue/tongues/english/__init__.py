@@ -5,7 +5,9 @@ from __future__ import annotations
 from collections.abc import Mapping
 from typing import Final
 
+from bot.dialogue.tongues.english.asides import ASIDES
 from bot.dialogue.tongues.english.asked_first import ASKED_FIRST
+from bot.dialogue.tongues.english.asking import ASKING
 from bot.dialogue.tongues.english.away import AWAY
 from bot.dialogue.tongues.english.beside import BESIDE
 from bot.dialogue.tongues.english.cold_hands import COLD_HANDS
@@ -23,7 +25,9 @@ from bot.dialogue.tongues.english.whereabouts import WHEREABOUTS
 from bot.dialogue.tongues.english.whose import WHOSE
 
 ENGLISH: Final[Mapping[str, str]] = {
+    **ASIDES,
     **ASKED_FIRST,
+    **ASKING,
     **AWAY,
     **BESIDE,
     **COLD_HANDS,

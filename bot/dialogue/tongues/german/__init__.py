@@ -5,7 +5,9 @@ from __future__ import annotations
 from collections.abc import Mapping
 from typing import Final
 
+from bot.dialogue.tongues.german.asides import ASIDES
 from bot.dialogue.tongues.german.asked_first import ASKED_FIRST
+from bot.dialogue.tongues.german.asking import ASKING
 from bot.dialogue.tongues.german.away import AWAY
 from bot.dialogue.tongues.german.beside import BESIDE
 from bot.dialogue.tongues.german.cold_hands import COLD_HANDS
@@ -23,7 +25,9 @@ from bot.dialogue.tongues.german.whereabouts import WHEREABOUTS
 from bot.dialogue.tongues.german.whose import WHOSE
 
 GERMAN: Final[Mapping[str, str]] = {
+    **ASIDES,
     **ASKED_FIRST,
+    **ASKING,
     **AWAY,
     **BESIDE,
     **COLD_HANDS,

@@ -28,7 +28,8 @@ SPOKEN_OF: Final[Mapping[str, str]] = {
     "spoken_of.note_home": (
         rf"{_WENN}(?: ,)?(?: und)? {_RUFT}"
         rf"|{_RUFT}(?: ,)? {_WENN}(?= [.,]|$)"
-        r"|(?:zettel|nachricht|notiz|gesagt|geschrieben|bescheid|hinterlass\w+|(?:frau|mann|schwester"
+        r"|(?:zettel|nachricht|notiz|gesagt|geschrieben|bescheid|hinterlass\w+|(?:frau|mann"
+        r"|schwester"
         r"|bruder|mutter|vater|freund|freundin|hotel|hutte|jemand|sie|er) weiss)"
         r"(?: (?!nicht\b|niemand\b|kein|ahnung\b|weiss\b)[^ .]+){0,6}?(?: \.)? wo (?:ich|wir)"
         r"(?: (?:bin|sind|hingehen|hingehe|gehe|gehen|unterwegs))*"

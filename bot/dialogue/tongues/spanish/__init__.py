@@ -5,7 +5,9 @@ from __future__ import annotations
 from collections.abc import Mapping
 from typing import Final
 
+from bot.dialogue.tongues.spanish.asides import ASIDES
 from bot.dialogue.tongues.spanish.asked_first import ASKED_FIRST
+from bot.dialogue.tongues.spanish.asking import ASKING
 from bot.dialogue.tongues.spanish.away import AWAY
 from bot.dialogue.tongues.spanish.beside import BESIDE
 from bot.dialogue.tongues.spanish.cold_hands import COLD_HANDS
@@ -23,7 +25,9 @@ from bot.dialogue.tongues.spanish.whereabouts import WHEREABOUTS
 from bot.dialogue.tongues.spanish.whose import WHOSE
 
 SPANISH: Final[Mapping[str, str]] = {
+    **ASIDES,
     **ASKED_FIRST,
+    **ASKING,
     **AWAY,
     **BESIDE,
     **COLD_HANDS,

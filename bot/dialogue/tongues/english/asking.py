@@ -1,0 +1,36 @@
+"""English words by which a message asks."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from typing import Final
+
+# Words that ask, but not in "what a shot", "wie schön", "qué bonito".
+_WHAT: Final = r"what(?! (?:now|an?|für)\b)|how(?! (?:lovely|nice|beautiful|cool|great|pretty))"
+
+ASKING: Final[Mapping[str, str]] = {
+    # How a question begins when it lacks its mark.
+    "asking.begins": (
+        r"(?:(?:and|so|but|ok|okay|hi|hey|linn|please)\W+)*"
+        rf"(?:whats|{_WHAT}|which|where|does?"
+        r"|do(?= (?:i|we|you|they)\b)|should|can|could|is|are|am i|why|when|may|raw"
+        r"|white balance|wb)\b"
+    ),
+    # How a question begins behind something told: "no tripod, can it be done".
+    "asking.begins_behind": (
+        rf"(?:{_WHAT}|which|where|why|when|can|could|should|shall|may|will|would"
+        r"|do (?:i|we|you)|does|is (?:it|that|this|there|the)|are (?:there|the|they)"
+        r"|any (?:way|use|point|good|trouble|chance|harm|tips?)|worth|ok(?:ay)? (?:to|if)"
+        r"|or what)\b"
+    ),
+    # What asks wherever it stands: "the pola eats how many stops", "cpl vs nd"; and at the end.
+    "asking.anywhere": (r"how (?:many|much|long|slow)|vs|versus|yes or no|or not|or what|possible"),
+    "asking.at_end": r"or",
+    # Who asks what a word means.
+    "asking.of_a_word": (r"what (?:is|are|does|do you mean|is meant)"),
+    # Between two things of which one is to be chosen, or two numbers.
+    "asking.or": r"or",
+    "asking.either": r"or|vs",
+    # Where something else begins.
+    "asking.and": r"but|and",
+}
