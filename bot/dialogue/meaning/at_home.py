@@ -4,44 +4,14 @@ from __future__ import annotations
 
 from typing import Final
 
-from bot.dialogue.reading.phrases import any_of, plain
+from bot.dialogue.reading.phrases import plain
+from bot.dialogue.tongues import whole_words
 
-_PLACE: Final = (
-    r"(?:at |in |back at |back in )?(?:home|the (?:hotel|hut|hostel|lodge|cabin|camper|flat|office)"
-    r"|my (?:desk|computer|room|place|sofa|couch))"
-)
-_HOME: Final = any_of(
-    rf"(?:i'?m|i am|we'?re|we are|am|got|getting|arrived|made it|now|finally|safely|just) "
-    rf"(?:\w+ ){{0,2}}?{_PLACE}(?: (?:now|again|safe\w*))*(?! to\b)",
-    r"(?:back |safe(?:ly)? )(?:at )?home",
-    r"^(?:at )?home (?:now|again|safe\w*)(?= ?[,.;:!])",
-    r"^(?:at )?home(?: now| again| safe\w*)?(?=$|[,.;:! ]+(?:here|and)\b)",
-    r"(?:bin|sind|sitze|wieder|jetzt|endlich|gut) (?:\w+ ){0,2}?(?:zu ?hause|daheim|im hotel"
-    r"|auf der hütte|am rechner|am computer)|^(?:zu ?hause|daheim)\b",
-    r"(?:estoy|estamos|ya|llegué|llegamos) (?:\w+ ){0,2}?(?:a|en) (?:casa|el hotel)|^en casa\b",
-)
-_FRAMES: Final = r"(?:frames?|pictures?|photos?|shots?|pics?|images?|series|results?)"
-_REVIEW: Final = any_of(
-    r"^review$",
-    rf"(?:review|critique|discuss|judge) (?:of )?(?:the |my |our |these |this |some )*{_FRAMES}",
-    rf"(?:go|look|going) (?:through|over|at) (?:the |my |our |these |this |all )*{_FRAMES}",
-    r"(?:die |meine |unsere )?(?:bilder|fotos|aufnahmen) (?:durchgehen|besprechen|ansehen"
-    r"|anschauen)|^bildbesprechung$",
-    r"(?:repasar|revisar|comentar|ver) (?:las |mis |estas )*(?:fotos|imágenes|tomas)|^repaso$",
-)
-_BRINGS: Final = any_of(
-    r"here (?:is|are|comes?|it is|they are|you go|'s)|here's|(?:send|sending|sharing|share|show)\w*"
-    rf" (?:you )?(?:the |my |one |it|them|a )*(?:{_FRAMES})?",
-    r"hier (?:ist|sind|kommt|kommen)|(?:schick|sende|zeig)\w*",
-    r"aquí (?:está|están|va|van)|(?:te )?(?:envío|mando|enseño)",
-)
+_HOME: Final = whole_words("at_home.home")
+_REVIEW: Final = whole_words("at_home.review")
+_BRINGS: Final = whole_words("at_home.brings")
 #: "I left it at home", "we are going home": said on the way, or of something else.
-_NOT_YET: Final = any_of(
-    r"left|forgot\w*|going(?! (?:through|over)\b)|heading|walk\w*|driv\w*"
-    r"|on (?:my|our|the) way|when|once|before|until|if|will|tomorrow|later",
-    r"vergessen|liegt|lassen|wenn|sobald|bevor|auf dem weg|fahre\w*|gehe\w*|später",
-    r"olvid\w*|dej\w*|cuando|camino|mañana|luego",
-)
+_NOT_YET: Final = whole_words("at_home.not_yet")
 #: What may stand around a message.
 _ENDS: Final = " .!,"
 

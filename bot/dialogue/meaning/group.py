@@ -6,8 +6,8 @@ import re
 from typing import Final, NamedTuple
 
 from bot.dialogue.reading.format_names import FORMATS
-from bot.dialogue.reading.people import KIN, STRANGER
 from bot.dialogue.reading.phrases import any_of, plain
+from bot.dialogue.tongues.english.people import KIN, STRANGER
 
 
 def _words(text: str) -> frozenset[str]:

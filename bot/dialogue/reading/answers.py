@@ -7,10 +7,10 @@ from typing import Final
 
 from bot.dialogue.reading.draft import Draft
 from bot.dialogue.reading.numbers import Quantity
-from bot.dialogue.reading.people import KIN, STRANGER
 from bot.dialogue.reading.putting_right import BACK, NOT_THIS, SOURCE
 from bot.dialogue.reading.role_words import FALL, NEAR
 from bot.dialogue.reading.unit_words import STANDING
+from bot.dialogue.tongues.english.people import KIN, STRANGER
 
 #: "1/3 of the frame", "1/2 full": a portion of something, not a time.
 PORTION: Final = re.compile(

@@ -6,8 +6,8 @@ from typing import Final
 
 from bot.dialogue.reading.draft import Draft
 from bot.dialogue.reading.party import slowest_in
-from bot.dialogue.reading.people import KIN
 from bot.dialogue.reading.phrases import any_of, exactly
+from bot.dialogue.tongues.english.people import KIN
 
 _LEAVES: Final = (
     r"(?:branch tips|tips|leaves|leafs|leaf|foliage|ferns?|branches|twigs|trees|grass(?:es)?|bushes"

@@ -7,10 +7,10 @@ from typing import Final
 
 from bot.dialogue.reading.draft import Draft
 from bot.dialogue.reading.numbers import Quantity
-from bot.dialogue.reading.people import KIN
 from bot.dialogue.reading.role_words import ELSEWHERE, FALL, OTHER_TALL, TALL_NAMED, TALL_OTHER
 from bot.dialogue.reading.roles import role
 from bot.dialogue.reading.unit_words import METRES
+from bot.dialogue.tongues.english.people import KIN
 
 _DRIVE: Final = re.compile(
     r"\b(?:drive|drove|driving|car ride|flight|(?<!to the )(?<!to our )(?<!to my )(?:train|bus))\b"

@@ -6,7 +6,7 @@ import re
 from typing import Final
 
 from bot.dialogue.reading.inventory import ND, POLARISER, TRIPOD
-from bot.dialogue.reading.people import ADVISER, HOUSE, KIN, STRANGER
+from bot.dialogue.tongues.english.people import ADVISER, HOUSE, KIN, STRANGER
 
 _PLACE: Final = (
     r"(?: (?:over )?(?:here|there))?"

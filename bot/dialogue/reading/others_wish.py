@@ -5,7 +5,7 @@ from __future__ import annotations
 import re
 from typing import Final, NamedTuple
 
-from bot.dialogue.reading.people import KIN, STRANGER
+from bot.dialogue.tongues.english.people import KIN, STRANGER
 
 #: What only others do, and what they do as well as who writes.
 _THIRD: Final = r"(?:wants|prefers|likes|needs|wishes|asks for|asked for|is after|goes for|loves)"

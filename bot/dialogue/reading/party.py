@@ -5,9 +5,9 @@ from __future__ import annotations
 import re
 from typing import Final
 
-from bot.dialogue.reading.people import KIN
 from bot.dialogue.reading.phrases import any_of, exactly
 from bot.dialogue.reading.spoken_numbers import SIMPLE
+from bot.dialogue.tongues.english.people import KIN
 
 _COUNTED: Final = {word: number for word, number in SIMPLE.items() if 1 <= number <= 20} | {
     "a couple of": 2, "couple of": 2, "a few": 3, "both": 2, "a dozen": 12,

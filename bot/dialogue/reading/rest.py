@@ -8,7 +8,7 @@ from typing import Final
 from bot.dialogue.reading.answers import PORTION
 from bot.dialogue.reading.draft import Draft
 from bot.dialogue.reading.numbers import Quantity
-from bot.dialogue.reading.people import KIN
+from bot.dialogue.tongues.english.people import KIN
 
 _FOLLOWED_BY_WORD: Final = re.compile(r"^ ?[a-z]")
 #: What a bare number counts, numbers or dates, whose age it is, what it costs, when one leaves.

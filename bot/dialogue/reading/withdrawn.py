@@ -7,9 +7,9 @@ from typing import Final
 
 from bot.dialogue.reading.draft import Draft
 from bot.dialogue.reading.numbers import Quantity
-from bot.dialogue.reading.people import KIN
 from bot.dialogue.reading.putting_right import NOT_THIS
 from bot.dialogue.reading.unit_words import METRES
+from bot.dialogue.tongues.english.people import KIN
 
 _WITHDRAWN: Final = re.compile(rf"\b{NOT_THIS}(?: at| on| with)? ?$")
 _LEFT_BEHIND: Final = re.compile(r"\b(?:from|was|was at|had) ?$")

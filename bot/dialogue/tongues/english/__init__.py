@@ -8,11 +8,14 @@ from typing import Final
 from bot.dialogue.tongues.english.asides import ASIDES
 from bot.dialogue.tongues.english.asked_first import ASKED_FIRST
 from bot.dialogue.tongues.english.asking import ASKING
+from bot.dialogue.tongues.english.at_home import AT_HOME
 from bot.dialogue.tongues.english.away import AWAY
 from bot.dialogue.tongues.english.beside import BESIDE
 from bot.dialogue.tongues.english.cold_hands import COLD_HANDS
 from bot.dialogue.tongues.english.cry import CRY
+from bot.dialogue.tongues.english.frame_owner import FRAME_OWNER
 from bot.dialogue.tongues.english.good_news import GOOD_NEWS
+from bot.dialogue.tongues.english.hands import HANDS
 from bot.dialogue.tongues.english.left_open import LEFT_OPEN
 from bot.dialogue.tongues.english.moves import MOVES
 from bot.dialogue.tongues.english.names import NAMES
@@ -28,11 +31,14 @@ ENGLISH: Final[Mapping[str, str]] = {
     **ASIDES,
     **ASKED_FIRST,
     **ASKING,
+    **AT_HOME,
     **AWAY,
     **BESIDE,
     **COLD_HANDS,
     **CRY,
+    **FRAME_OWNER,
     **GOOD_NEWS,
+    **HANDS,
     **LEFT_OPEN,
     **MOVES,
     **NAMES,

@@ -8,11 +8,14 @@ from typing import Final
 from bot.dialogue.tongues.german.asides import ASIDES
 from bot.dialogue.tongues.german.asked_first import ASKED_FIRST
 from bot.dialogue.tongues.german.asking import ASKING
+from bot.dialogue.tongues.german.at_home import AT_HOME
 from bot.dialogue.tongues.german.away import AWAY
 from bot.dialogue.tongues.german.beside import BESIDE
 from bot.dialogue.tongues.german.cold_hands import COLD_HANDS
 from bot.dialogue.tongues.german.cry import CRY
+from bot.dialogue.tongues.german.frame_owner import FRAME_OWNER
 from bot.dialogue.tongues.german.good_news import GOOD_NEWS
+from bot.dialogue.tongues.german.hands import HANDS
 from bot.dialogue.tongues.german.left_open import LEFT_OPEN
 from bot.dialogue.tongues.german.moves import MOVES
 from bot.dialogue.tongues.german.names import NAMES
@@ -28,11 +31,14 @@ GERMAN: Final[Mapping[str, str]] = {
     **ASIDES,
     **ASKED_FIRST,
     **ASKING,
+    **AT_HOME,
     **AWAY,
     **BESIDE,
     **COLD_HANDS,
     **CRY,
+    **FRAME_OWNER,
     **GOOD_NEWS,
+    **HANDS,
     **LEFT_OPEN,
     **MOVES,
     **NAMES,

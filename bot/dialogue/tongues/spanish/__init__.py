@@ -8,11 +8,14 @@ from typing import Final
 from bot.dialogue.tongues.spanish.asides import ASIDES
 from bot.dialogue.tongues.spanish.asked_first import ASKED_FIRST
 from bot.dialogue.tongues.spanish.asking import ASKING
+from bot.dialogue.tongues.spanish.at_home import AT_HOME
 from bot.dialogue.tongues.spanish.away import AWAY
 from bot.dialogue.tongues.spanish.beside import BESIDE
 from bot.dialogue.tongues.spanish.cold_hands import COLD_HANDS
 from bot.dialogue.tongues.spanish.cry import CRY
+from bot.dialogue.tongues.spanish.frame_owner import FRAME_OWNER
 from bot.dialogue.tongues.spanish.good_news import GOOD_NEWS
+from bot.dialogue.tongues.spanish.hands import HANDS
 from bot.dialogue.tongues.spanish.left_open import LEFT_OPEN
 from bot.dialogue.tongues.spanish.moves import MOVES
 from bot.dialogue.tongues.spanish.names import NAMES
@@ -28,11 +31,14 @@ SPANISH: Final[Mapping[str, str]] = {
     **ASIDES,
     **ASKED_FIRST,
     **ASKING,
+    **AT_HOME,
     **AWAY,
     **BESIDE,
     **COLD_HANDS,
     **CRY,
+    **FRAME_OWNER,
     **GOOD_NEWS,
+    **HANDS,
     **LEFT_OPEN,
     **MOVES,
     **NAMES,

@@ -1,4 +1,4 @@
-"""The words for other people, and for those who hire out, lend and advise: one place for all."""
+"""English words for other people, and for who hires out, lends and advises: one place for all."""
 
 from __future__ import annotations
 
