@@ -41,20 +41,16 @@ def test_an_idea_is_called_by_its_module_and_used() -> None:
     """So it is found by its name, none covers another, and none is kept in vain."""
     named = [name for module, table in _tables() for name in table if name.startswith(f"{module}.")]
     assert sorted(named) == sorted(TONGUES["en"])
-    source = "".join(path.read_text("utf-8") for path in _readers())
-    assert [name for name in named if not re.search(rf"[\"'](?:{_asked_as(name)})", source)] == []
-
-
-def _readers() -> Iterator[Path]:
-    """The modules of the dialogue without the words themselves."""
-    folder = Path(bot.dialogue.__path__[0])
-    return (path for path in folder.rglob("*.py") if "tongues" not in path.parts)
+    source = "".join(
+        path.read_text("utf-8") for path in Path(bot.dialogue.__path__[0]).rglob("*.py")
+    )
+    assert [name for name in named if not re.search(_asked_as(name), source)] == []
 
 
 def _asked_as(name: str) -> str:
     """How an idea is named where it is looked for: in full, or with its end put in."""
-    stems = [rf"{name[: at + 1]}\{{" for at, letter in enumerate(name) if letter in "._"]
-    return "|".join([rf"{name}[\"']", *stems])
+    stems = [rf"[\"']{name[: at + 1]}\{{" for at, letter in enumerate(name) if letter in "._"]
+    return "|".join([rf"[\"']{name}[\"'](?!:)", f"<{name}>", *stems])
 
 
 def _tables() -> Iterator[tuple[str, Mapping[str, str]]]:

@@ -7,47 +7,16 @@ from typing import Final, NamedTuple
 
 from bot.dialogue.reading.format_names import FORMATS
 from bot.dialogue.reading.phrases import any_of, plain
-from bot.dialogue.tongues.english.people import KIN, STRANGER
+from bot.dialogue.tongues import in_any, whole_words, words
 
-
-def _words(text: str) -> frozenset[str]:
-    return frozenset(text.split())
-
-
-_COUNT: Final = (
-    r"(?:\d{1,2}|two|three|four|five|six|seven|eight|nine|ten|twelve|zwei|drei|vier|fünf|sechs"
-    r"|sieben|acht|neun|zehn|zwölf|dos|tres|cuatro|cinco|seis|siete|ocho|nueve|diez|doce|some|several|many)"
-)
-_PEOPLE: Final = (
-    r"(?:students?|pupils?|participants?|people|persons|beginners|guests|learners|members|others"
-    r"|group|class|workshop|course|everybody|everyone|schüler\w*|teilnehmer\w*|gruppe|leute|kurs|alle"
-    r"|anfänger\w*|alumn[oa]s?|participantes?|grupo|clase|taller|todos|todas|personas)"
-)
-_CAMERAS: Final = (
-    r"(?:cameras?|formats?|sensors?|kit|gear|bodies|kameras?|formate?n?|sensoren|cámaras?"
-    r"|formatos?)"
-)
-_MIXED: Final = (
-    r"(?:mixed|different|various|other|all kinds of|all sorts of|verschiedene?n?|gemischte?n?"
-    r"|andere?n?|unterschiedliche?n?|distint[ao]s?|diferentes?|vari[ao]s|mezclad[ao]s?)"
-)
-_WE: Final = rf"(?:{_COUNT} of us|we(?: are|'re) {_COUNT}|wir sind (?:zu )?{_COUNT}|somos {_COUNT})"
-_NUMBERS: Final = r"(?:line|settings?|numbers?|values?)"
-_DER: Final = rf"(?:alle|die (?:\w+ )?{_PEOPLE})"
-_LOS: Final = rf"(?:todos|todas|(?:el|mi|mis|los|las) {_PEOPLE})"
+_PEOPLE: Final = in_any("group.people")
+_MIXED: Final = in_any("group.mixed")
+_CAMERAS: Final = in_any("group.cameras")
 _OF_A_GROUP: Final = any_of(
-    rf"(?:{_WE}|{_PEOPLE})\b.*\b(?:{_MIXED} (?:\w+ )?{_CAMERAS}|{_CAMERAS} {_MIXED})",
+    rf"(?:{in_any('group.we')}|{_PEOPLE})\b.*"
+    rf"\b(?:{_MIXED} (?:\w+ )?{_CAMERAS}|{_CAMERAS} {_MIXED})",
     rf"{_MIXED} (?:\w+ )?{_CAMERAS}\b.*\b{_PEOPLE}",
-    rf"(?:one|a|which|what|same|give me|need|have) (?:\w+ ){{0,3}}{_NUMBERS}\b.*\bfor (?:all|us all"
-    rf"|all of (?:us|them)|(?:the |my )?(?:whole )?{_PEOPLE})",
-    r"(?:one|a|give me a) line (?:that )?(?:i can|to) (?:read|call|say|shout|give)",
-    rf"(?:what|which) (?:\w+ )?(?:do|should|shall|can|must) i (?:tell|give|say to|set for) "
-    rf"(?:all )?(?:the |my |our |these )?(?:{_COUNT} )?(?:\w+ )?{_PEOPLE}",
-    rf"was (?:sage?|soll|gebe?|kann) ich (?:\w+ ){{0,2}}(?:allen|(?:den|meinen) (?:\w+ )?{_PEOPLE}"
-    r"|der gruppe)",
-    rf"(?:werte|einstellungen|zahlen|eine zeile) für {_DER}",
-    rf"qué (?:les )?(?:digo|doy) a (?:mis |los |las |todos|todo )?(?:{_COUNT} )?{_PEOPLE}?",
-    rf"(?:ajustes|valores|una línea) para {_LOS}",
+    in_any("group.asked"),
 )
 #: The formats by the tokens that stand for their names.
 _KEYS: Final = {
@@ -58,71 +27,30 @@ _KEYS: Final = {
     "formatinch": "1-inch",
     "formatmedium": "44x33",
 }
-_PHONE: Final = re.compile(r"\b(?:(?:smart|i)?phones?|mobiles?|handys?|móvil(?:es)?|teléfonos?)\b")
-_SHORTER: Final = re.compile(r"\bfull ?frames?\b|\bvollformat\w*|\bformato completo\b")
+_PHONE: Final = whole_words("group.phone")
+_SHORTER: Final = whole_words("group.full_frame")
 #: "Two full frame, two crop": counted among others a crop is a camera.
-_CROPS: Final = re.compile(r"(?<=\w )crops?\b(?= ?(?:[,.;]|$|and\b|und\b|y\b))")
-_FOR_IT: Final = any_of(
-    r"(?:translate|convert|what about|how about|what (?:does|is|would|do) (?:that|this|it|those)"
-    r"(?: mean| be)?|and|same|settings?|numbers?|line|equivalent) (?:\w+ ){0,2}?"
-    r"(?:for|on|with|to|at|in)",
-    r"^(?:and |ok |so )*(?:for|on|with|at)",
-    r"^(?:und |ok )*(?:für|auf|bei|mit)|(?:übersetz\w*|umrechnen|was heißt das|werte|einstellungen)"
-    r" (?:\w+ ){0,2}?(?:für|auf|bei|an)",
-    r"^(?:y |ok )*(?:para|en|con)|(?:traduc\w*|convert\w*|qué significa|ajustes|valores)"
-    r" (?:\w+ ){0,2}?(?:para|en|con|a)",
-)
-_MINE: Final = any_of(r"i|i'm|i've|my|mine|me|ich|mein\w*|mir|yo|mi|mis|tengo|uso|llevo")
-_OWN: Final = any_of(
-    "i (?:have|own|use|shoot|bring|brought)|ich (?:habe?|nutze)|tengo|uso",
-)
+_CROPS: Final = re.compile(rf"(?<=\w )crops?\b(?= ?(?:[,.;]|$|{in_any('group.and')}\b))")
+_FOR_IT: Final = whole_words("group.for_it")
+_MINE: Final = whole_words("group.mine")
+_OWN: Final = whole_words("group.own")
 _SEVERAL: Final = any_of(
-    rf"{_PEOPLE}|of us|von uns|de nosotros",
-    rf"{_COUNT} (?:\w+ )?(?:frames?|aps-?c|m43|mft|phones?|handys|móviles)",
+    rf"{_PEOPLE}|{in_any('group.of_us')}",
+    rf"{in_any('group.count')} (?:\w+ )?{in_any('group.counted')}",
 )
-_VERB: Final = (
-    r"(?:'s got|has|shoots|uses|owns|brought|is on|is with|is using|works with|has got|hat|nutzt"
-    r"|benutzt|nimmt|fotografiert|knipst|tiene|usa|lleva|trabaja)"
-)
-_NUMBERED: Final = (
-    r"(?:student|participant|person|pupil|number|nr|schüler(?:in)?|teilnehmer(?:in)?|alumn[oa])"
-)
-_WHO: Final = (
-    rf"(?:{_NUMBERED} ?\d{{1,2}}"
-    r"|(?:another )?one of (?:mine|them|the others)"
-    rf"|(?:the|one|a|another|my|our) (?:of my (?:\w+ )?)?(?:\w+ )?(?:{KIN}|{STRANGER}|participant"
-    r"|beginner)s?(?: \d{1,2})?"
-    r"|(?:der|die|ein|eine|mein|meine|el|la|un|una|mi) (?:\w+ )?(?:schüler(?:in)?|teilnehmer(?:in)?"
-    r"|freund(?:in)?|alumn[oa]|amig[oa]|chic[oa])(?: \d{1,2})?"
-    r"|he|she|er|sie|él|ella|[^\W\d_]{2,12})"
-)
-_ONLY: Final = r"(?:only|just|nur|solo|sólo)"
+_ONLY: Final = in_any("group.only")
 _SOMEONE: Final = re.compile(
-    rf"^\W*(?:(?:and|und|y|ok|so|then|but) )*(?P<who>{_WHO})"
-    rf"(?: ?[:=] | (?:{_ONLY} )?{_VERB}\b(?: {_ONLY})?)(?P<kit>.+)$"
+    rf"^\W*(?:{in_any('group.then')} )*(?P<who>{in_any('group.who')}|[^\W\d_]{{2,12}})"
+    rf"(?: ?[:=] | (?:{_ONLY} )?{in_any('group.has')}\b(?: {_ONLY})?)(?P<kit>.+)$"
 )
 #: What has a camera, or is one, and is nobody.
-_THINGS: Final = _words(
-    "it that this mine camera body lens kit bag gear sensor zoom phone tripod filter "
-    "polariser water fall falls frame one which who what there here now settings light canon "
-    "nikon sony fuji fujifilm panasonic olympus pentax leica sigma tamron everything nothing "
-    "something and ok yes no nobody everybody correction update edit note setup iso time "
-    "format shutter aperture focus height distance rock stream place und das es dies kamera "
-    "objektiv was wer ausrüstung licht bild alles nichts esto eso equipo cámara objetivo luz "
-    "agua todo nada"
-)
+_THINGS: Final = words("group.things")
 #: What may stand around a message.
 _ENDS: Final = " .!"
 
 
 #: "The phone student", "die Handyschülerin", "la alumna del móvil".
-_PHONE_PERSON: Final = any_of(
-    rf"(?:the|our|one|a|my) (?:mobile |smart)?phone (?:{_NUMBERED}|user|person|one|girl|boy|lady"
-    r"|guy|people|folks|lot)s?",
-    r"(?:die|der|den|dem|meine?[nr]?|eine?) handy-?(?:schüler|nutzer|teilnehmer|leute|knipser)\w*",
-    r"(?:la|el|las|los|una?|mi|mis) (?:alumn[oa]s?|chic[oa]s?|personas?|participantes?)"
-    r" (?:del|de los|con(?: el)?) (?:móvil(?:es)?|teléfonos?|movil(?:es)?)",
-)
+_PHONE_PERSON: Final = whole_words("group.phone_person")
 
 
 #: Where the words for somebody's kit end, and something else is said or asked.

@@ -11,8 +11,11 @@ from bot.dialogue.tongues.german import GERMAN
 from bot.dialogue.tongues.spanish import SPANISH
 
 #: The words of each language by its code (ISO 639-1): of each idea one expression, or one list. An
-#: idea is called by the module that it stands in, and by a name: `away.reached`.
+#: idea is called by the module that it stands in, and by a name: `away.reached`. An expression may
+#: hold another idea in any language: `<arrival.water>`.
 TONGUES: Final[Mapping[str, Mapping[str, str]]] = {"en": ENGLISH, "de": GERMAN, "es": SPANISH}
+
+_IDEA: Final = re.compile(r"<(\w+\.\w+)>")
 
 
 def of_each(name: str) -> Mapping[str, str]:
@@ -22,7 +25,8 @@ def of_each(name: str) -> Mapping[str, str]:
 
 def in_any(name: str) -> str:
     """What tells one idea in any language, as one group of an expression."""
-    return f"(?:{'|'.join(of_each(name).values())})"
+    said = "|".join(of_each(name).values())
+    return f"(?:{_IDEA.sub(lambda idea: in_any(idea[1]), said)})"
 
 
 def whole_words(*names: str) -> re.Pattern[str]:

@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Mapping
 from typing import Final
 
+from bot.dialogue.tongues.english.arrival import ARRIVAL
 from bot.dialogue.tongues.english.asides import ASIDES
 from bot.dialogue.tongues.english.asked_first import ASKED_FIRST
 from bot.dialogue.tongues.english.asking import ASKING
@@ -15,6 +16,7 @@ from bot.dialogue.tongues.english.cold_hands import COLD_HANDS
 from bot.dialogue.tongues.english.cry import CRY
 from bot.dialogue.tongues.english.frame_owner import FRAME_OWNER
 from bot.dialogue.tongues.english.good_news import GOOD_NEWS
+from bot.dialogue.tongues.english.group import GROUP
 from bot.dialogue.tongues.english.hands import HANDS
 from bot.dialogue.tongues.english.left_open import LEFT_OPEN
 from bot.dialogue.tongues.english.moves import MOVES
@@ -28,6 +30,7 @@ from bot.dialogue.tongues.english.whereabouts import WHEREABOUTS
 from bot.dialogue.tongues.english.whose import WHOSE
 
 ENGLISH: Final[Mapping[str, str]] = {
+    **ARRIVAL,
     **ASIDES,
     **ASKED_FIRST,
     **ASKING,
@@ -38,6 +41,7 @@ ENGLISH: Final[Mapping[str, str]] = {
     **CRY,
     **FRAME_OWNER,
     **GOOD_NEWS,
+    **GROUP,
     **HANDS,
     **LEFT_OPEN,
     **MOVES,

@@ -21,9 +21,9 @@ AT_HOME: Final[Mapping[str, str]] = {
     ),
     "at_home.review": (
         r"^review$"
-        rf"|(?:review|critique|discuss|judge) (?:of )?(?:the |my |our |these |this |some"
-        rf" )*{_FRAMES}"
-        rf"|(?:go|look|going) (?:through|over|at) (?:the |my |our |these |this |all )*{_FRAMES}"
+        rf"|(?:review|critique|discuss|judge) (?:of )?(?:the |my |our |these |this "
+        rf"|some )*{_FRAMES}|(?:go|look|going) (?:through|over|at) (?:the |my |our |these |this "
+        rf"|all )*{_FRAMES}"
     ),
     "at_home.brings": (
         r"here (?:is|are|comes?|it is|they are|you go|'s)|here's|(?:send|sending|sharing|share"

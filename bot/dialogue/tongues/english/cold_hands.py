@@ -27,14 +27,13 @@ COLD_HANDS: Final[Mapping[str, str]] = {
     "cold_hands.they_are": r"i|im|am|we|are|were|they|otherwise|still|all",
     "cold_hands.fine": r"ok|okay|fine|good|alright|moving|working|work|move",
     "cold_hands.beside": (
-        r"(?:(?:warm|wet|dry|thin|thick|new|spare) )*(?:gloves?|mittens?|socks?)"
-        r"(?: (?:are|were|got|now|all|too))*(?: (?:wet|damp|thin|dry|on|off))?"
-        r"|what (?:can|do|should) (?:i|we) do (?:about|against)"
-        r"|(?:can )?hardly type"
-        r"|(?:i |we )?(?:cant|cannot|can hardly|can barely) (?:turn|press|use|work) (?:the |my )?"
-        r"(?:ring|dial|button|shutter|filter|phone|camera|screen|wheel|focus ring)s?"
-        r"|my|mine|our|the|a|i|im|am|we|have|got|it|its|are|is|feel|so|all|and|but|with|for|today"
-        r"|just|lol|brr+|ok|okay|fine|good|great|happy|ready|please|pls|can|use|you|short|answers?"
-        r"|voice|phone|anything else|next step|f\d*|iso|s|degrees?|celsius"
+        r"(?:(?:warm|wet|dry|thin|thick|new|spare) )*(?:gloves?|mittens?|socks?)(?: (?:are|were"
+        r"|got|now|all|too))*(?: (?:wet|damp|thin|dry|on|off))?|what (?:can|do|should) (?:i"
+        r"|we) do (?:about|against)|(?:can )?hardly type|(?:i |we )?(?:cant|cannot|can hardly"
+        r"|can barely) (?:turn|press|use|work) (?:the |my )?(?:ring|dial|button|shutter|filter"
+        r"|phone|camera|screen|wheel|focus ring)s?|my|mine|our|the|a|i|im|am|we|have|got|it|its"
+        r"|are|is|feel|so|all|and|but|with|for|today|just|lol|brr+|ok|okay|fine|good|great|happy"
+        r"|ready|please|pls|can|use|you|short|answers?|voice|phone|anything else|next step|f\d*"
+        r"|iso|s|degrees?|celsius"
     ),
 }

@@ -16,14 +16,12 @@ HANDS: Final[Mapping[str, str]] = {
         rf"{_STIFF} (?:and \w+ )?{_HANDS}|{_HANDS} (?:are |is |so |too |very |really |all"
         rf" )*{_STIFF}"
         r"|(?:wear\w*|got|have|having|in|with|through|my) (?:my |the |on )?(?:\w+ )?(?:gloves"
-        r"|mittens)"
-        r"|(?:gloves|mittens) (?:are )?on|^(?:\w+ )?(?:gloves|mittens)$"
+        r"|mittens)|(?:gloves|mittens) (?:are )?on|^(?:\w+ )?(?:gloves|mittens)$"
         rf"|(?:i )?{_CANT} (?:really |easily )?type(?: (?:much|well|long|a lot))?|typing is (?:\w+"
         rf" )?"
-        r"(?:hard|slow|difficult|a pain|impossible)"
-        r"|(?:only )?(?:one|1) (?:free )?hand(?: free| only)?$|(?:only|just) (?:one|1) (?:free"
-        r" )?hand"
-        r"|keep it short|short(?:er)? (?:answers?|messages?|replies) please"
+        r"(?:hard|slow|difficult|a pain|impossible)|(?:only )?(?:one|1) (?:free )?hand(?: free"
+        r"| only)?$|(?:only|just) (?:one|1) (?:free )?hand|keep it short|short(?:er)? (?:answers?"
+        r"|messages?|replies) please"
     ),
     # Who asks for gloves.
     "hands.advice": r"should|need|bring|pack|forgot|recommend",

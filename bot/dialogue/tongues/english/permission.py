@@ -21,8 +21,7 @@ _KIN: Final = (
 )
 _STANDS: Final = (
     rf"{_KIN} (?:is|are|hes|shes|stands?|sits?|plays?|walks?|runs?|went|goes)(?: (?!not\b"
-    rf"|never\b)\w+)?"
-    rf" (?:near|at|on|by|close to|over|to) the (?:very )?(?:edge|lip|brink|drop ?off"
+    rf"|never\b)\w+)? (?:near|at|on|by|close to|over|to) the (?:very )?(?:edge|lip|brink|drop ?off"
     rf"|cliff edge)\b{_FRAME}"
 )
 

@@ -48,10 +48,9 @@ _EDGE: Final = r"(?:lip|edge|brink|crest|rim|top)"
 SPOKEN_OF: Final[Mapping[str, str]] = {
     # Who is late, who calls whom; and that somebody knows where they are.
     "spoken_of.note_home": (
-        rf"{_IF}(?: ,)?(?: then)? {_CALLS}"
-        rf"|{_CALLS} {_IF}(?= [.,]|$)"
-        rf"|{_TOLD}(?: (?!not\b|no\b|nobody\b|none\b|idea\b|clue\b|\w+nt\b)[^ .]+){{0,8}}?(?:"
-        rf" \.)? where (?:exactly )?(?:i am|im|we"
+        rf"{_IF}(?: ,)?(?: then)? {_CALLS}|{_CALLS} {_IF}(?= [.,]|$)|{_TOLD}(?: (?!not\b|no\b"
+        rf"|nobody\b|none\b|idea\b|clue\b|\w+nt\b)[^ .]+){{0,8}}?(?: \.)? where (?:exactly )?(?:i"
+        rf" am|im|we"
         r" are|were|i go|we go|ill be|well be|i will be|we will be|i parked|we parked)(?: going)?"
         r"|(?:when|whom|who|which number) (?:they |she |he |you )?(?:is |are |should )?(?:to )?"
         r"(?:call|calls|ring|alert)(?: for help| the \w+| if .{0,40})?(?= [.,]|$)"
@@ -59,14 +58,13 @@ SPOKEN_OF: Final[Mapping[str, str]] = {
     "spoken_of.where_not": (
         rf"{_WHERE} {_OUGHT} (?:{_ONE} )?(?:not|never){_ALLOWED} {_BE}\b{_ITS_PLACE}"
         rf"|{_WHERE} (?:{_ONE} )?{_OUGHT_NOT}(?: {_ONE})?{_ALLOWED} {_BE}\b{_ITS_PLACE}"
-        rf"|{_WHERE} {_OUGHT} (?:nobody|no one|noone) {_BE}\b{_ITS_PLACE}"
-        rf"|{_WHERE} (?:is|are|would be|its)(?: it)? (?:{_BARRED}"
-        rf"|not (?:allowed|safe|ok|permitted))(?: to)?(?: {_BE}\b)?{_ITS_PLACE}"
-        rf"|{_WHERE} (?:is|are) (?:standing|going|walking|climbing|wading) (?:{_BARRED}|not \w+)"
-        rf"{_ITS_PLACE}"
-        rf"|{_WHERE} (?:{_OUGHT} )?{_ONE} (?:better )?(?:to )?(?:avoid"
-        rf"|stay (?:off|away from|out of)|keep (?:off|away from|out of)){_ITS_PLACE}"
-        rf"|(?:{_OUGHT_NOT}|not)(?: allowed)?(?: to)? {_BE} where(?: exactly)?(?= [.,]|$)"
+        rf"|{_WHERE} {_OUGHT} (?:nobody|no one|noone) {_BE}\b{_ITS_PLACE}|{_WHERE} (?:is|are"
+        rf"|would be|its)(?: it)? (?:{_BARRED}|not (?:allowed|safe|ok|permitted))(?: to)?(?:"
+        rf" {_BE}\b)?{_ITS_PLACE}|{_WHERE} (?:is|are) (?:standing|going|walking|climbing"
+        rf"|wading) (?:{_BARRED}|not \w+){_ITS_PLACE}|{_WHERE} (?:{_OUGHT} )?{_ONE} (?:better"
+        rf" )?(?:to )?(?:avoid|stay (?:off|away from|out of)|keep (?:off|away from"
+        rf"|out of)){_ITS_PLACE}|(?:{_OUGHT_NOT}|not)(?: allowed)?(?: to)? {_BE} where(?:"
+        rf" exactly)?(?= [.,]|$)"
     ),
     # Most denials are the guards' matter; these are the plainest.
     "spoken_of.nobody": (

@@ -26,12 +26,11 @@ WHEREABOUTS: Final[Mapping[str, str]] = {
     "whereabouts.the": r"the|my|our|me and|tripod and|for",
     # What is said of a place by who is at it: it is dry, and they hold on.
     "whereabouts.good_there": (
-        r"hold(?:ing)? (?:on|tight)|grips?|gripping|(?:being |am |im )careful"
-        r"|(?:good|fine|safe|ok|okay|dry|stable|wide|flat|solid)(?: up| out| down)? here"
-        r"|(?:its|it is)(?: \w+)? (?:dry|safe|wide|flat|stable|solid)|(?<!stay )(?:up|out) here"
-        r"|(?:still|right|sit\w*|stand\w*|back|am|im|are|foot|feet)(?: \w+){0,2}"
-        r" (?:on|at|over|by|near)"
-        r" (?:it|the (?:very )?(?:edge|lip|brink|ledge|rim|drop|ice))"
-        r"|(?:foot|feet|legs)(?: \w+)? over|on the (?:edge|lip|brink|ledge|ice)"
+        r"hold(?:ing)? (?:on|tight)|grips?|gripping|(?:being |am |im )careful|(?:good|fine|safe|ok"
+        r"|okay|dry|stable|wide|flat|solid)(?: up| out| down)? here|(?:its|it is)(?: \w+)? (?:dry"
+        r"|safe|wide|flat|stable|solid)|(?<!stay )(?:up|out) here|(?:still|right|sit\w*|stand\w*"
+        r"|back|am|im|are|foot|feet)(?: \w+){0,2} (?:on|at|over|by|near) (?:it"
+        r"|the (?:very )?(?:edge|lip|brink|ledge|rim|drop|ice))|(?:foot|feet|legs)(?: \w+)? over"
+        r"|on the (?:edge|lip|brink|ledge|ice)"
     ),
 }

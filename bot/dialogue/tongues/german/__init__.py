@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Mapping
 from typing import Final
 
+from bot.dialogue.tongues.german.arrival import ARRIVAL
 from bot.dialogue.tongues.german.asides import ASIDES
 from bot.dialogue.tongues.german.asked_first import ASKED_FIRST
 from bot.dialogue.tongues.german.asking import ASKING
@@ -15,6 +16,7 @@ from bot.dialogue.tongues.german.cold_hands import COLD_HANDS
 from bot.dialogue.tongues.german.cry import CRY
 from bot.dialogue.tongues.german.frame_owner import FRAME_OWNER
 from bot.dialogue.tongues.german.good_news import GOOD_NEWS
+from bot.dialogue.tongues.german.group import GROUP
 from bot.dialogue.tongues.german.hands import HANDS
 from bot.dialogue.tongues.german.left_open import LEFT_OPEN
 from bot.dialogue.tongues.german.moves import MOVES
@@ -28,6 +30,7 @@ from bot.dialogue.tongues.german.whereabouts import WHEREABOUTS
 from bot.dialogue.tongues.german.whose import WHOSE
 
 GERMAN: Final[Mapping[str, str]] = {
+    **ARRIVAL,
     **ASIDES,
     **ASKED_FIRST,
     **ASKING,
@@ -38,6 +41,7 @@ GERMAN: Final[Mapping[str, str]] = {
     **CRY,
     **FRAME_OWNER,
     **GOOD_NEWS,
+    **GROUP,
     **HANDS,
     **LEFT_OPEN,
     **MOVES,

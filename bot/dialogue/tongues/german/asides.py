@@ -10,9 +10,8 @@ from bot.dialogue.tongues.nothing import NOTHING
 ASIDES: Final[Mapping[str, str]] = {
     "asides.bye": (
         r"tsch(?:ü|ue)ss?i?|(?<=[ ,])servus(?=\W*$)|auf wiedersehen|gute nacht|feierabend"
-        r"|bis (?:morgen|bald|dann)"
-        r"|sch(?:ö|oe)nen (?:tag|abend)|(?:geh|fahr|mach)\w* (?:jetzt |nun |dann )*(?:heim"
-        r"|nach hause|schluss)|zur(?:ü|ue)ck zum (?:auto|parkplatz|wagen|bus)"
+        r"|bis (?:morgen|bald|dann)|sch(?:ö|oe)nen (?:tag|abend)|(?:geh|fahr|mach)\w* (?:jetzt "
+        r"|nun |dann )*(?:heim|nach hause|schluss)|zur(?:ü|ue)ck zum (?:auto|parkplatz|wagen|bus)"
         r"|das war'?s(?: f(?:ü|ue)r heute)?"
     ),
     "asides.wait": (

@@ -19,11 +19,10 @@ ASKING: Final[Mapping[str, str]] = {
     "asking.begins": (
         r"(?:(?:und|also|aber|ok|okay|hallo|hi|hey|moin|servus|linn|bitte|du|sag mal)\W+)*"
         rf"(?:(?:(?:in|auf|mit|bei|ab|bis|für|von|zu|um|aus|an|nach) )?(?:{_WAS}|welche\w*)"
-        r"|wo|wohin|woran|worauf"
-        r"|wieso|warum|weshalb|wann|wozu"
-        r"|(?:ab|bis) wann|von wo|um wie ?viel|soll\w*|kann|könn\w*|darf|dürf\w*|muss|müss\w*"
-        r"|brauch\w*|geht|gehts|gibts?|hilft|reicht|lohnt|bringt|ist|sind|hast du"
-        r"|wei(?:ss|ß)t du|taugt|funktioniert|beißt sich|genügt|goht|cha[n]?"
+        r"|wo|wohin|woran|worauf|wieso|warum|weshalb|wann|wozu|(?:ab|bis) wann|von wo|um wie ?viel"
+        r"|soll\w*|kann|könn\w*|darf|dürf\w*|muss|müss\w*|brauch\w*|geht|gehts|gibts?|hilft|reicht"
+        r"|lohnt|bringt|ist|sind|hast du|wei(?:ss|ß)t du|taugt|funktioniert|beißt sich|genügt|goht"
+        r"|cha[n]?"
         rf"|(?!{_TOLD_FIRST})\w+ (?:ich|man|es|mich|uns))\b"
     ),
     # How a question begins behind something told: "no tripod, can it be done".

@@ -12,10 +12,9 @@ HANDS: Final[Mapping[str, str]] = {
         rf"{_KLAMM} (?:hände|haende|hande|finger)"
         rf"|(?:hände|haende|hande|finger) (?:sind |ganz |so |zu )*{_KLAMM}"
         r"|(?:mit|habe?|trage?|nasse|dicke|meine?) (?:\w+ )?handschuhe?n?(?: an)?|handschuhe? an"
-        r"|^(?:\w+ )?handschuhe$"
-        r"|(?:kann|können) (?:kaum|nicht|schlecht|gerade nicht)(?: \w+)? (?:tippen|schreiben)"
-        r"|(?:kaum|schlecht) tippen|nur eine hand frei|(?:fass|fasse) dich kurz|kurze antworten"
-        r" bitte"
+        r"|^(?:\w+ )?handschuhe$|(?:kann|können) (?:kaum|nicht|schlecht"
+        r"|gerade nicht)(?: \w+)? (?:tippen|schreiben)|(?:kaum|schlecht) tippen|nur eine hand frei"
+        r"|(?:fass|fasse) dich kurz|kurze antworten bitte"
     ),
     # Who asks for gloves.
     "hands.advice": r"soll|brauche?|mitnehmen",

@@ -29,13 +29,12 @@ _AM_RAND: Final = (
 )
 _INS_WASSER: Final = (
     r"(?:ins wasser|in den (?:bach|fluss|wildbach)|in die (?:gumpe|stromung)|ins (?:becken"
-    r"|bachbett)"
-    r"|im (?:wasser|bach|fluss|bachbett) stehen)"
+    r"|bachbett)|im (?:wasser|bach|fluss|bachbett) stehen)"
 )
 _DORT: Final = (
     r"(?<!im )(?<!ins )(?:einstellung\w*|werte|blende|zeit|objektiv|fotos?|bild|aufnahme"
-    r"|fotografier\w*)(?: \w+)?"
-    r" (?:von|an|auf) der (?:kante|abbruchkante|fallkante|felskante|klippe)"
+    r"|fotografier\w*)(?: \w+)? (?:von|an|auf) der (?:kante|abbruchkante|fallkante|felskante"
+    r"|klippe)"
 )
 _STEHT: Final = (
     r"(?:kind|kinder|sohn|tochter|freund\w*|frau|mann|bruder|schwester|er|sie|jemand|leute)"
@@ -52,9 +51,8 @@ PERMISSION: Final[Mapping[str, str]] = {
     "permission.to_lip": (
         rf"{_DARF}{_GAP} {_AN} {_KANTE}"
         r"|wie (?:nah|nahe|weit|dicht) (?:darf|kann|durfen|konnen|soll) (?:ich|wir|man)"
-        rf"{_GAP} {_AN} {_KANTE}"
-        rf"|{_RAND}{_DARF}{_GAP} {_AM_RAND}"
-        rf"|ist {_KANTE} (?:erlaubt|ok|okay|sicher|begehbar|betretbar|frei)"
+        rf"{_GAP} {_AN} {_KANTE}|{_RAND}{_DARF}{_GAP} {_AM_RAND}|ist {_KANTE} (?:erlaubt|ok|okay"
+        rf"|sicher|begehbar|betretbar|frei)"
     ),
     "permission.into_water": rf"{_DARF}{_GAP} {_INS_WASSER}",
     "permission.stands": _STEHT,

@@ -29,10 +29,9 @@ SPOKEN_OF: Final[Mapping[str, str]] = {
         rf"{_WENN}(?: ,)?(?: und)? {_RUFT}"
         rf"|{_RUFT}(?: ,)? {_WENN}(?= [.,]|$)"
         r"|(?:zettel|nachricht|notiz|gesagt|geschrieben|bescheid|hinterlass\w+|(?:frau|mann"
-        r"|schwester"
-        r"|bruder|mutter|vater|freund|freundin|hotel|hutte|jemand|sie|er) weiss)"
-        r"(?: (?!nicht\b|niemand\b|kein|ahnung\b|weiss\b)[^ .]+){0,6}?(?: \.)? wo (?:ich|wir)"
-        r"(?: (?:bin|sind|hingehen|hingehe|gehe|gehen|unterwegs))*"
+        r"|schwester|bruder|mutter|vater|freund|freundin|hotel|hutte|jemand|sie"
+        r"|er) weiss)(?: (?!nicht\b|niemand\b|kein|ahnung\b|weiss\b)[^ .]+){0,6}?(?: \.)? wo"
+        r" (?:ich|wir)(?: (?:bin|sind|hingehen|hingehe|gehe|gehen|unterwegs))*"
     ),
     "spoken_of.where_not": (
         rf"{_STELLEN} (?:darf|durfen|soll|sollen|sollte|sollten|kann|kannst|konnen|muss)"

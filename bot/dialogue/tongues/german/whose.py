@@ -8,8 +8,7 @@ from typing import Final
 WHOSE: Final[Mapping[str, str]] = {
     "whose.own": (
         r"ich (?:bin|hab\w*|stecke?|hange?|kann|lieg\w*|frier\w*|blut\w*|zitter\w*|komm\w*"
-        r"|ertrink\w*)"
-        r"|mir|mich|meine?m? (?:bein|knochel|arm|fuss|kopf|hand|knie|rucken|finger)"
+        r"|ertrink\w*)|mir|mich|meine?m? (?:bein|knochel|arm|fuss|kopf|hand|knie|rucken|finger)"
     ),
     "whose.we": r"wir|uns|ich und mein\w*|mein\w* \w+ und ich",
     "whose.several": (

@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Mapping
 from typing import Final
 
+from bot.dialogue.tongues.spanish.arrival import ARRIVAL
 from bot.dialogue.tongues.spanish.asides import ASIDES
 from bot.dialogue.tongues.spanish.asked_first import ASKED_FIRST
 from bot.dialogue.tongues.spanish.asking import ASKING
@@ -15,6 +16,7 @@ from bot.dialogue.tongues.spanish.cold_hands import COLD_HANDS
 from bot.dialogue.tongues.spanish.cry import CRY
 from bot.dialogue.tongues.spanish.frame_owner import FRAME_OWNER
 from bot.dialogue.tongues.spanish.good_news import GOOD_NEWS
+from bot.dialogue.tongues.spanish.group import GROUP
 from bot.dialogue.tongues.spanish.hands import HANDS
 from bot.dialogue.tongues.spanish.left_open import LEFT_OPEN
 from bot.dialogue.tongues.spanish.moves import MOVES
@@ -28,6 +30,7 @@ from bot.dialogue.tongues.spanish.whereabouts import WHEREABOUTS
 from bot.dialogue.tongues.spanish.whose import WHOSE
 
 SPANISH: Final[Mapping[str, str]] = {
+    **ARRIVAL,
     **ASIDES,
     **ASKED_FIRST,
     **ASKING,
@@ -38,6 +41,7 @@ SPANISH: Final[Mapping[str, str]] = {
     **CRY,
     **FRAME_OWNER,
     **GOOD_NEWS,
+    **GROUP,
     **HANDS,
     **LEFT_OPEN,
     **MOVES,

@@ -25,9 +25,8 @@ _AL_AGUA: Final = (
     r"(?: [^ ,.]+){0,2}? (?:al|en el|en la|dentro del) (?:agua|rio|arroyo|poza|corriente)"
 )
 _ALLI: Final = (
-    r"(?:ajustes?|foto|fotos|toma|disparar|objetivo|velocidad)(?: \w+)? (?:desde|en"
-    r"|sobre) (?:el|la)"
-    r" (?:labio|filo|precipicio|borde de la cascada|borde del (?:salto|precipicio))"
+    r"(?:ajustes?|foto|fotos|toma|disparar|objetivo|velocidad)(?: \w+)? (?:desde|en|sobre) (?:el"
+    r"|la) (?:labio|filo|precipicio|borde de la cascada|borde del (?:salto|precipicio))"
 )
 _ESTA: Final = (
     r"(?:hij\w|hijos|nin\w|ninos|amig\w|mujer|marido|hermano|hermana|el|ella|alguien|gente)"

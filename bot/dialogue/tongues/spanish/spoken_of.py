@@ -16,9 +16,8 @@ _SITIOS: Final = (
 )
 _NO_VUELVO: Final = (
     r"(?:si (?:no (?:vuelvo|volvemos|he vuelto|hemos vuelto|estoy|estamos|llego|llegamos|aviso"
-    r"|avisamos|regreso|regresamos|he llegado|hemos llegado|he regresado|llamo)|(?:me|nos)"
-    r" retras\w+"
-    r"|(?:llego|llegamos) tarde)(?: (?!y\b|pero\b|llam|avis)[^ ,.]+){0,7}?)"
+    r"|avisamos|regreso|regresamos|he llegado|hemos llegado|he regresado|llamo)|(?:me"
+    r"|nos) retras\w+|(?:llego|llegamos) tarde)(?: (?!y\b|pero\b|llam|avis)[^ ,.]+){0,7}?)"
 )
 _LLAMA: Final = (
     r"(?:(?:que |por favor |ella |el |tiene que |debe )*(?:llam\w+|avis\w+|alert\w+|contact\w+)"
@@ -31,10 +30,9 @@ SPOKEN_OF: Final[Mapping[str, str]] = {
         rf"{_NO_VUELVO}(?: ,)?(?: entonces)? {_LLAMA}"
         rf"|{_LLAMA}(?: ,)? {_NO_VUELVO}(?= [.,]|$)"
         r"|(?:nota|mensaje|le dije|les dije|he dicho|le escribi|les escribi|avise|he avisado"
-        r"|(?:mujer"
-        r"|marido|hermana|hermano|madre|padre|amigo|amiga|hotel|alguien|ella|el) sabe)"
-        r"(?: (?!no\b|nadie\b|ni\b|idea\b)[^ .]+){0,6}?(?: \.)? donde (?:estoy|estamos|voy|vamos"
-        r"|estare|estaremos)"
+        r"|(?:mujer|marido|hermana|hermano|madre|padre|amigo|amiga|hotel|alguien|ella"
+        r"|el) sabe)(?: (?!no\b|nadie\b|ni\b|idea\b)[^ .]+){0,6}?(?: \.)? donde (?:estoy|estamos"
+        r"|voy|vamos|estare|estaremos)"
     ),
     "spoken_of.where_not": (
         rf"{_SITIOS} no (?:se )?(?:puedo|podemos|puede|puede uno|debo|debemos|debe|deberia\w*"
