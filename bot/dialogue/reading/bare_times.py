@@ -13,6 +13,7 @@ from bot.dialogue.reading.settings import ISO_MARKS
 _SHUTTER: Final = re.compile(
     r"\b(?:shutter(?: ?speed| time)?|exposure time|shutter ?speed)"
     r"(?:'s| is| at| now| set| to| of| was| on| about| around)*[ :=]*$"
+    r"|^ ?time ?[:=] ?$"
 )
 _BETWEEN: Final = " ,;/@|·•"
 

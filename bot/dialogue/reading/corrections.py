@@ -21,6 +21,11 @@ _PUT_RIGHT: Final = re.compile(
     rf"[a-z ]{{0,12}}[,;. -]*(?:{_I_MOVED})?(?:\b(?:{BACK}|{BETTER_KNOWN})\b[,;. -]*)+"
     r"(?:(?:it's|its|it is|that's|is|about) )*"
 )
+#: "No wait the wheel slipped, it's 0.4": why, before the better one.
+_BECAUSE: Final = re.compile(
+    rf"[a-z ]{{0,12}}[,;. -]*\b(?:{BACK})\b[a-z' ]{{3,30}}[,;.-] ?(?:but |so )?"
+    r"(?:it's|its|it is|that's) (?:now )?(?:at |on |about )?"
+)
 #: "Was at iso 800 before, i'm on 200 now".
 _MOVED_ON: Final = re.compile(
     r"(?: before| earlier| at first| then)?[,;. -]*(?:(?:but|and|now|then) )*"
@@ -54,10 +59,15 @@ def corrected_slot(draft: Draft, quantity: Quantity) -> str | None:
         "now" in between.split() or _NOW.match(draft.after(quantity))
     )
     slot = draft.slot_of(earlier)
-    if moved or _PUT_RIGHT.fullmatch(between):
+    if moved or _PUT_RIGHT.fullmatch(between) or _BECAUSE.fullmatch(between):
         return slot
     marks = {"iso": ISO_MARKS, "f_number": _F_MARKS}.get(slot or "", frozenset())
     return slot if quantity.value in marks and _NOW_OPENS.fullmatch(between) else None
+
+
+def _is_part_of_second(slot: str, value: float) -> bool:
+    """Whether a bare decimal can only be the better time."""
+    return slot == "shutter_s" and 0 < value < 1
 
 
 def read_corrections(draft: Draft) -> None:
@@ -73,5 +83,5 @@ def read_corrections(draft: Draft) -> None:
             draft.put(slot, value * METRES[earlier.unit], quantity)
         elif not quantity.fraction and earlier.unit == "" and slot in _LENGTHS and earlier.value:
             draft.put(slot, value * draft.values[slot] / earlier.value, quantity)
-        elif not quantity.fraction and slot in _DIALS:
+        elif not quantity.fraction and (slot in _DIALS or _is_part_of_second(slot, value)):
             draft.put(slot, value, quantity)

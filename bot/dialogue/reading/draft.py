@@ -57,6 +57,9 @@ _PAST_BEHIND: Final = re.compile(
     r"|(?:is|was) (?:way |a bit |much |just )?(?:too|wrong)|made it)\b"
 )
 _NOW: Final = re.compile(r"\b(?:now|this (?:frame|one|time|shot)|currently|today|then)\b")
+#: Of several tries the one that holds: "now 1/8", "1/8 it is".
+_HOLDS: Final = re.compile(r"\b(?:now|currently)\b")
+_HOLDS_BEHIND: Final = re.compile(r"^ ?(?:it is\b|it's now\b|now\b)")
 
 
 class Draft:
@@ -79,7 +82,7 @@ class Draft:
         self._free = dict.fromkeys(self.quantities)
         self._slots: dict[Quantity, str] = {}
         self._sources: dict[str, Quantity] = {}
-        self._disputed: set[str] = set()
+        self._disputed: dict[str, list[Quantity]] = {}
         self._unread: list[Quantity] = []
 
     def free(self, *units: str) -> list[Quantity]:
@@ -126,6 +129,8 @@ class Draft:
     def put(self, slot: str, value: float, quantity: Quantity) -> None:
         """Fill a slot from a number; out of range or contradicting an earlier one: unread."""
         low, high = RANGES[slot]
+        if slot in self._disputed and self._holds(quantity):
+            self._settle(slot)
         if not low <= value <= high or slot in self._disputed:
             self.refuse(quantity)
             return
@@ -184,4 +189,14 @@ class Draft:
         self.refuse(earlier)
         self.refuse(later)
         del self.values[slot], self._sources[slot], self._slots[earlier]
-        self._disputed.add(slot)
+        self._disputed[slot] = [earlier, later]
+
+    def _holds(self, quantity: Quantity) -> bool:
+        """Whether the words beside a number say that of several tries this one holds."""
+        before, after = self.clause_before(quantity), self.clause_after(quantity)
+        return bool(_HOLDS.search(before) or _HOLDS_BEHIND.match(after))
+
+    def _settle(self, slot: str) -> None:
+        """Forget the earlier tries of a slot: they are over, not unread."""
+        over = self._disputed.pop(slot)
+        self._unread = [quantity for quantity in self._unread if quantity not in over]

@@ -6,17 +6,18 @@ import re
 from typing import Final
 
 from bot.dialogue.reading.draft import Draft
-from bot.dialogue.reading.lenses import PRIMES, SHORTEST_MM, ZOOM_ENDS
+from bot.dialogue.reading.lens_marks import PRIMES, SHORTEST_MM, ZOOM_ENDS
 from bot.dialogue.reading.numbers import Quantity
 from bot.dialogue.reading.role_beside import is_zoomed
 from bot.dialogue.reading.roles import counts
 from bot.dialogue.reading.settings import ISO_MARKS, is_bound
+from bot.dialogue.reading.zoom_turned import turned_to_mm
 
 _NO_FOCAL: Final = re.compile(
     r"\b(?:rain\w*|snow\w*|thick\w*|bleed|margins?|screws?|hex|allen|bolts?|soles?|spikes|neoprene|wetsuit|rope"
     r"|cord|thread|filter|filters|ring|rings|step-?up)\b"
 )
-_POLARISER: Final = re.compile(r"\b(?:pola\w*|cpl|nd)\b\W*$")
+_POLARISER: Final = re.compile(r"\b(?:pola\w*|cpl|nds?)\b(?: owned)?\W*(?:one\W*)?$")
 #: Threads of filters that no lens has for its length [mm] (ISO 6 sizes, common practice).
 _THREADS: Final = frozenset({49, 52, 58, 62, 67, 72, 77, 82, 86, 95})
 _FILTER_BEHIND: Final = re.compile(r"^ ?(?:circular |thin )?(?:pola\w*|polfilter|cpl|pol|nds?)\b")
@@ -40,12 +41,20 @@ _ZOOM_END: Final = re.compile(
     r"|\bat its (?:(?P<longest>longest)|widest|shortest)\b"
     r"|\b(?:all the way|fully|right|racked|cranked|zoomed)(?: (?:out|in|back))? (?:to )?"
     r"(?:(?P<tele>tele\w*|long)|wide)\b(?! (?:angle|open|awake|shot|view))"
+    r"|\bracked (?:all the way )?(?P<racked>out)\b(?! to (?:the )?wide)"
     r"|\bas (?:(?P<far>long)|wide) as (?:it|she|this|the (?:lens|zoom)) (?:goes|gets|will go|can)\b"
 )
 
 
 #: "15 m away with the 24, upright", "on the 35": what was on the camera.
-_THE_ONE: Final = re.compile(r"\b(?:with|on|through|using|used|at) (?:the|my) $")
+_THE_ONE: Final = re.compile(
+    r"\b(?:with|on|through|using|used|at) (?:the|my) $"
+    r"|\bon (?:the|my) (?:body|camera)(?: is| now| it's)?[:, ]+(?:the|my) $"
+)
+#: "Put the 24 on".
+_PUT: Final = re.compile(r"\b(?:put|stuck|clicked|mounted|fitted|have|got|now) (?:the|my) $")
+_ON: Final = re.compile(r"^ (?:back )?on(?:$|[,;.!]| (?:now|it|instead|the (?:camera|body)|my (?:camera|body))\b)")
+
 _NO_NOUN: Final = re.compile(
     r"^ ?(?:(?:(?:at|with|from) )?$|[,.;:!?)]"
     r"|(?:and|at|in|on) (?:full|crop|format\w*|f ?/?\d|iso|portrait|landscape|a|the|my|\d)\b"
@@ -55,15 +64,21 @@ _NO_NOUN: Final = re.compile(
 #: Of a frame or a place to stand, not of a day or a bus.
 _OF_A_FRAME: Final = re.compile(
     r"\b(?:shots?|shoot\w*|took|taken|frames?|pictures?|photos?|lens|upright|portrait|landscape"
-    r"|format\w+|away|nearest|used|using|f ?/?\d|iso)\b|\d ?(?:m|ft|feet|met\w+)\b"
+    r"|format\w+|away|nearest|closest|used|using|body|f ?/?\d|iso)\b"
+    r"|\d ?(?:m|ft|feet|met\w+|cm|centimet\w+)\b"
 )
 
 
 def _is_the_one(draft: Draft, quantity: Quantity) -> bool:
     """Whether a bare number is the lens that was on: by its words, and a lens that is made."""
-    if quantity.value not in PRIMES or not _THE_ONE.search(draft.before(quantity)):
+    if quantity.value not in PRIMES:
         return False
-    return bool(_NO_NOUN.match(draft.after(quantity)) and _OF_A_FRAME.search(draft.text))
+    before, after = draft.before(quantity), draft.after(quantity)
+    if _PUT.search(before) and _ON.match(after):
+        return True
+    if not _THE_ONE.search(before):
+        return False
+    return bool(_NO_NOUN.match(after) and _OF_A_FRAME.search(draft.text))
 
 
 #: "135 gives me just the lip": what a lens shows, of the fall.
@@ -93,7 +108,7 @@ def _read_zoom_end(draft: Draft) -> None:
         return
     if "?" in draft.text or lenses[0].widest_at_shortest is not None:
         return  # "f/4 at the long end" tells what the lens can do
-    longest = any(match[name] for name in ("long", "in", "longest", "tele", "far"))
+    longest = any(match[name] for name in ("long", "in", "longest", "tele", "far", "racked"))
     end_mm = lenses[0].longest_mm if longest else lenses[0].shortest_mm
     draft.note("focal_mm", end_mm)
     for quantity in draft.free(""):
@@ -135,10 +150,16 @@ def _is_no_setting(draft: Draft, quantity: Quantity) -> bool:
 
 def read_focal_lengths(draft: Draft) -> None:
     """Focal lengths as set: in millimetres, or bare behind "at" where a zoom covers them."""
+    for quantity in draft.free("", "mm"):
+        turned = turned_to_mm(draft, quantity)
+        if turned is not None:
+            draft.put("focal_mm", turned, quantity)
     for quantity in draft.free("mm"):
         before, after = draft.clause_before(quantity), draft.clause_after(quantity)
         thread = quantity.value in _THREADS and _FILTER_BEHIND.match(after)
-        if _NO_FOCAL.search(before + after) or _POLARISER.search(before) or thread:
+        if (
+            _NO_FOCAL.search(before + after) or _POLARISER.search(draft.before(quantity)) or thread
+        ):
             draft.claim(quantity)
         elif quantity.is_range or _EQUIVALENT.search(after) or _is_no_setting(draft, quantity):
             draft.refuse(quantity)

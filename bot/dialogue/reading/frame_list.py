@@ -10,7 +10,7 @@ from typing import Final, Literal, get_args
 from bot.dialogue.kept import ToldFrame
 from bot.dialogue.reading.draft import RANGES
 from bot.dialogue.reading.frame_times import SpokenTime, times_in
-from bot.dialogue.reading.lenses import PRIMES
+from bot.dialogue.reading.lens_marks import PRIMES
 from bot.dialogue.reading.ordinals import ENGLISH, FIRST, FOREIGN, LAST
 from core.series import SAME_STOPS, exact_shutter_s
 

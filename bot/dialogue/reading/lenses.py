@@ -8,11 +8,11 @@ from typing import Final
 from bot.dialogue.facts import LensFact
 from bot.dialogue.reading.draft import Draft
 from bot.dialogue.reading.inventory import is_missing, is_wished
+from bot.dialogue.reading.lens_marks import PRIMES, SHORTEST_MM, ZOOM_ENDS
 from bot.dialogue.reading.numbers import Quantity
+from bot.dialogue.reading.zoom_turned import turned_to_mm
 
-#: Shortest and longest focal lengths of lenses that are made [mm] (common practice). Below the
-#: shortest only a phone's own lens lies.
-SHORTEST_MM: Final = 4.0
+#: No lens that is made is longer [mm] (common practice).
 _LONGEST_MM: Final = 1500.0
 #: A zoom's ends differ by this factor at least (own rule; 16-20 is none, 14-24 is).
 _LEAST_ZOOM: Final = 1.3
@@ -21,18 +21,6 @@ _SHORTEST_LONG_END_MM: Final = 14.0
 _COUNTED: Final = re.compile(
     r"^ ?-?(?:people|students|persons|of(?! (?:the|my) kit)|times|kids|frames|shots|days|weeks"
     r"|years|others|folks|guests|photographers|or so|beginners|pages|cars|dollars|euros|bucks|k\b)"
-)
-#: Ends of zooms that are made (common practice): a bare pair of numbers must be such.
-ZOOM_ENDS: Final = frozenset(
-    {7, 8, 9, 10, 11, 12, 14, 15, 16, 17, 18, 20, 22, 24, 25, 28, 30, 32, 35, 36, 40, 42, 45, 50}
-    | {52, 55, 60, 64, 66, 70, 75, 77, 80, 85, 90, 100, 105, 110, 120, 125, 135, 140, 150, 180}
-    | {200, 210, 240, 250, 300, 350, 400, 450, 500, 600, 800}
-)
-#: Primes that are made (common practice): a bare number must be such.
-PRIMES: Final = frozenset(
-    {8, 9, 10, 11, 12, 14, 15, 16, 17, 18, 20, 21, 23, 24, 25, 26, 27, 28, 30, 32, 33, 35, 40, 42}
-    | {45, 50, 55, 56, 58, 60, 65, 75, 80, 85, 90, 100, 105, 110, 120, 135, 150, 180, 200, 300}
-    | {400, 500, 600, 800}
 )
 _MILLIMETRES_AFTER: Final = re.compile(
     r"^ ?(?:mm|f ?/? ?\d|/\d|lens|zoom|(?:[a-z]+ )?(?:lens|zoom))"
@@ -111,7 +99,7 @@ _MOUNTED: Final = re.compile(
 
 
 _USING: Final = re.compile(
-    r"\b(?:using|shooting with|shot with|shot on|on|with (?=the|my)) ?(?:the|my|an?)(?: \w+)? ?$"
+    r"\b(?:using|shooting with|shot with|shot on|on|with (?=the|my)|(?:it's|its) (?=the|my)) ?(?:the|my|an?)(?: \w+)? ?$"
 )
 #: "With the 24 mm prime and an 85": a bag, not what is on.
 _AND_MORE: Final = re.compile(r"^[^,.;:]*?(?:\band\b|[+&]) (?:the |my |an? )?\d")
@@ -158,6 +146,8 @@ def _ends(draft: Draft, quantity: Quantity) -> tuple[float, float] | None:
     if slashed:
         short, long = float(slashed[1]), float(slashed[2])
     elif long is None or quantity.fraction or quantity.unit not in {"", "mm"}:
+        return None
+    elif turned_to_mm(draft, quantity) is not None:
         return None
     if not (short >= SHORTEST_MM and _SHORTEST_LONG_END_MM <= long <= _LONGEST_MM):
         return None

@@ -22,7 +22,7 @@ _OTHER: Final = (
 )
 #: Having, using and setting; where somebody else stands is no matter of kit.
 _USES: Final = (
-    r"shoots?|shot|shooting|uses?|used|using|owns?|runs|set|sets|prefers?|swears by|works with"
+    r"shoots?|shot|shooting|uses?|used|using|owns?|runs|set|sets|prefers?|sw(?:ears|ore) by|works with"
     r"|keeps?|photographs|on|at (?=f ?/?\d|1/|iso|\d+ ?mm)|on (?=f ?/?\d|1/|iso|\d+ ?mm)"
 )
 _CARRIES: Final = (
@@ -32,8 +32,8 @@ _CARRIES: Final = (
 _ADVERBS: Final = r"(?:always|usually|only|just|still|never|also|all|even|mostly) "
 _HAS: Final = rf"(?:'s| is| are|'re)?(?: (?:{_ADVERBS})?(?:{_CARRIES}|{_USES}))+\b"
 _ME: Final = (
-    r"(?:i|i'm|i've|i'd|im|ive|i'll|mine|mine's|me|we|we've|we're|my (?:own|camera|kit|settings"
-    r"|lens|lenses|body|gear|tripod|bag))\b"
+    r"(?:i|i'm|i've|i'd|im|ive|i'll|mine|mine's|me|we|we've|we're|my (?:own|cam|camera|kit|settings"
+    r"|lens|lenses|body|gear|tripod|bag|dials?|meter))\b"
 )
 _FIRST: Final = r"i|i'm|i've|im|ive|me|my|mine|we|we've|our|us"
 #: Where one clause ends and the next may speak of somebody else.
@@ -45,8 +45,8 @@ _LEAD: Final = r"^(?:\W|\b(?:so|ok|okay|well|hi|hey|hello|but|and|while|whereas|
 _MINE: Final = re.compile(rf"{_LEAD}{_ME}")
 _THEIRS: Final = re.compile(
     rf"{_LEAD}(?:{_OTHER}(?:{_HAS}|(?= f ?/?\d))"
-    rf"|{_OTHER}'s? (?:\w+ ){{0,2}}?(?:lens|lenses|camera|body|zoom|tripod|kit|setup|phone"
-    rf"|filter)s?"
+    rf"|{_OTHER}'s? (?:\w+ ){{0,2}}?(?:lens|lenses|camera|body|zoom|kit|setup|phone"
+    rf"|filters?|{TRIPOD}|{POLARISER}|{ND})s?"
     r" (?:is|are|has|does|did|can|takes|took|shoots|shot|goes|says|shows)\b)"
 )
 _ONLY_THEIRS: Final = re.compile(
@@ -98,7 +98,7 @@ _NAMED_ONE: Final = re.compile(
 _ADVICE: Final = re.compile(
     rf"{_LEAD}(?:{_OTHER}|(?:the |a |my |one |some )?(?:\w+ )?{ADVISER})(?:'s)? (?:\w+ )?"
     r"(?:says?|said|recommend\w*|suggest\w*|told (?:me|us)|tells (?:me|us)|reckons|thinks"
-    r"|advis\w+)\b(?=.*(?:\bf ?/?\d|\biso ?\d|\b1/\d|\d ?s\b|\d ?sec|\d[ -]?stop|\bnd ?\d"
+    r"|advis\w+)\b(?=.*(?:\bf ?/?\d|\biso ?\d|\b1/\d|\d ?s\b|\d ?sec|\d ?mm|\d[ -]?stop|\bnd ?\d"
     r"|\btripod|\bpolari))"
     r"|\bi(?:'ve)? (?:read|heard|learn(?:ed|t)) (?:that )?(?:f ?/? ?\d|iso|1/)[^,;.]*"
     r" (?:is|are|gives|was)\b"

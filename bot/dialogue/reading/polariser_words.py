@@ -40,6 +40,7 @@ OFF: Final = any_of(
     rf"{POLARISER},? (?:but )?(?:it )?(?:isn't|ain't|wasn't) on",
     r"(?:took|take|taken|taking|pulled|removed|unscrew\w*|undid|detached|ditched|slid"
     rf"|slipped off)\b[^,;.]{{0,12}}\b{POLARISER}",
+    rf"dropped (?:the|my) {POLARISER}(?=\W*$|[,;.!])",
     rf"{POLARISER}\b[^,;.]{{0,12}}\bin (?:the|my|its) (?:\w+ )?(?:bag|pocket|case|pouch|box|sack)",
     rf"{POLARISER}\b[^.;?]{{0,30}}\b(?:took|taken|take|pulled) it off",
     rf"{POLARISER}\b[^.]{{0,25}}\b(?:haven't|not|didn't) (?:put|screw\w*) it on",

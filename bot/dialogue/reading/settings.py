@@ -7,7 +7,7 @@ from typing import Final
 
 from bot.dialogue.reading.answers import PORTION, answers
 from bot.dialogue.reading.draft import Draft
-from bot.dialogue.reading.lenses import SHORTEST_MM
+from bot.dialogue.reading.lens_marks import SHORTEST_MM
 from bot.dialogue.reading.numbers import Quantity
 from bot.dialogue.reading.roles import role
 
@@ -15,6 +15,9 @@ _LENS_WORD: Final = re.compile(r"^\W*(?:[a-z]+ )?(?:lens|prime|zoom|glass)\b")
 #: What a lens can do is no setting: "goes down to f/22".
 _LIMIT: Final = re.compile(
     r"\b(?:goes|opens|closes|stops) (?:down |up |only )*to ?$"
+    r"|\b(?:camera|cam|body|phone|lens|zoom|shutter|dial|it|mine) (?:can|could) "
+    r"(?:only |even |also )?(?:do|go|manage|take|reach|expose)(?: (?:down|up|only|for|as far as))*"
+    r"(?: to)? ?$"
     r"|\b(?:max\w*|min\w*|smallest|widest|largest)(?: aperture)?(?: is| of)? ?$"
 )
 #: "F1 race", "an f16 jet", "the f5 key".
@@ -56,7 +59,7 @@ _NO_EXPOSURE: Final = re.compile(
     r"|there in|back in|ready in|lasts|lasted|count(?:ed|ing)?|song|ringing|of (?:sun\w*|rain"
     r"|silence"
     r"|calm|light|fame|quiet|peace|wind)|sprint|dash|buffer|to (?:write|save|load|wake|start|boot"
-    r"|focus|warm|dry|process|react))\b"
+    r"|focus|warm|dry|process|react|fall|drop|reach|land|hit|get|come|cross|drift|float))\b"
 )
 #: "Self timer, two seconds".
 _TIMER: Final = re.compile(r"\btimer\W*(?:\b(?:is|at|set|to|on|of|now)\b ?)*$")
@@ -91,7 +94,9 @@ _BASE_SPOKEN: Final = re.compile(
 _BASE_AFTER: Final = re.compile(
     r"^\W*(?:(?:is|as|and|that's|thats|that is) )*(?:my |the |its )?(?:base|native|lowest)\b"
 )
-_BASE_OPENS: Final = re.compile(r"^ ?(?:and |at |on )?base iso\b")
+_BASE_OPENS: Final = re.compile(
+    r"^ ?(?:and |at |on )?base iso\b|\biso (?:is )?(?:back |down )?(?:to|at|on) (?:the |its )?base\b"
+)
 _BASE_HEAD: Final = re.compile(rf"\b{_BASE} iso ?[,(:] ?$")
 #: Full, half and third marks of the ISO series that a bare number may be (ISO 12232 marks).
 ISO_MARKS: Final = frozenset(
@@ -159,8 +164,14 @@ def _read_named_base(draft: Draft) -> None:
         headed = _BASE_HEAD.search(draft.before(quantity))
         if quantity.value in ISO_MARKS and (headed or _BASE_SPOKEN.search(before)):
             draft.put("base_iso", quantity.value, quantity)
-            if "f_number" in draft.values and _BASE_OPENS.match(before):
-                draft.note("iso", quantity.value)  # named where the ISO is
+            if _sets_base(draft, before):
+                draft.note("iso", quantity.value)
+
+
+def _sets_base(draft: Draft, before: str) -> bool:
+    """Whether the base is named where the ISO is, or the ISO is said to be there."""
+    opens = _BASE_OPENS.search(before)
+    return opens is not None and (opens.start() > 0 or "f_number" in draft.values)
 
 
 def _may_be_stops(draft: Draft, quantity: Quantity) -> bool:
@@ -197,6 +208,7 @@ def _read_time(draft: Draft, quantity: Quantity) -> None:
         or _NO_EXPOSURE.search(f"{before}; {after}")
         or _FLOATS.search(before)
         or _WALK.match(after)
+        or _LIMIT.search(draft.before(quantity))
     ):
         draft.claim(quantity)
     elif not _is_time(draft, quantity):

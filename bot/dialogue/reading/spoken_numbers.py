@@ -100,6 +100,11 @@ _METRE_REST: Final = re.compile(
 )
 #: "Twenty four to one oh five": the long end of a zoom.
 _ONE_OH_FIVE: Final = re.compile(r"(?<=\bto )one (?:oh|o|zero) five\b")
+#: "Zoomed in to one thirty five": the hundred is not said.
+_ZOOMED_ONE: Final = re.compile(
+    r"(\b(?:zoom\w*|racked)(?: (?:in|out|all|the|way|lens))* (?:to|at) )one "
+    rf"((?:{_TEN})(?:[ -](?:{_ONE}))?)\b(?! (?:met\w+|m|feet|ft))"
+)
 #: "Sixteen thirty five at twenty", "twenty-four seventy lens": the two ends of a zoom.
 _DICTATED_ZOOM: Final = re.compile(
     r"(?<![\w./,-])([1-9]\d) ([1-9]\d{1,2})(?= (?:at \d|mm|millimet|kit|lens|zoom))"
@@ -161,6 +166,9 @@ _TENTHS: Final = re.compile(
     r"\b(two|three|four|five|six|seven|eight|nine"
     r"|[2-9]) tenths? of a(?= sec)"
 )
+_HUNDREDTHS: Final = re.compile(
+    rf"\b({_BELOW_HUNDRED}|[1-9]\d?) (?:hundredths|100ths) of a(?= sec)"
+)
 
 
 def _f_said(match: re.Match[str]) -> str:
@@ -180,6 +188,11 @@ def _tenths(match: re.Match[str]) -> str:
     return f"0.{SIMPLE.get(match.group(1), match.group(1))}"
 
 
+def _hundredths(match: re.Match[str]) -> str:
+    said = match.group(1)
+    return f"0.{int(said) if said.isdigit() else _value(said):02d}"
+
+
 def dictated_times(text: str) -> str:
     """`One over eight` and `a sixtieth` as fractions.
 
@@ -187,6 +200,8 @@ def dictated_times(text: str) -> str:
         text: a message in lower case.
     """
     text = _ONE_OH_FIVE.sub("105", text)
+    text = _ZOOMED_ONE.sub(lambda match: f"{match[1]}{100 + _value(match[2])}", text)
+    text = _HUNDREDTHS.sub(_hundredths, text)
     text = _DECIMAL_SAID.sub(_decimal, _ND_SAID.sub(_nd_said, text))
     text = _TENTHS.sub(_tenths, _F_SAID.sub(_f_said, text))
     text = _SAID_HUNDREDS.sub(_said_hundreds, text)

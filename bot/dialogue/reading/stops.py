@@ -49,11 +49,12 @@ _BRIGHTER_FOUND: Final = (
 _MOVE: Final = r"(?:come|go|take|bring|pull|push|turn|bump|dial)"
 _THIS: Final = r"(?:it|this|that|(?:the )?exposure|brightness)"
 _WANT_MORE: Final = re.compile(
-    r"^\W*(?:of )?(?:more light|more exposure|too little(?: light)?|brighter|lighter|more"
+    r"^\W*(?:of )?(?:up (?:from|on) (?:what|where|here|this|that|now)|more light|more exposure|too little(?: light)?|brighter|lighter|more"
     rf"|{_DARKER_FOUND})\b"
 )
 _WANT_LESS: Final = re.compile(
-    rf"^\W*(?:of )?(?:less light|less exposure|too much(?: light)?|darker|less|{_BRIGHTER_FOUND})\b"
+    r"^\W*(?:of )?(?:down (?:from|on) (?:what|where|here|this|that|now)|less light|less exposure|too much(?: light)?"
+    rf"|darker|less|{_BRIGHTER_FOUND})\b"
 )
 _BY_MORE: Final = re.compile(
     rf"\b(?:{_DARKER_FOUND}|{_MOVE}(?: {_THIS})? up|(?:brighten|raise|lift)(?: {_THIS})?"
@@ -188,10 +189,33 @@ def _looks_like_stops(draft: Draft, quantity: Quantity) -> bool:
     return quantity.unit == "stop" or (plain and bool(spoken))
 
 
+#: "Three under on the rock": of two readings the dark thing's.
+_ON_DARK: Final = re.compile(
+    r"^[ -]*(?:stops? )?(?:over|under|below) (?:on|at|for|in|off) (?:the |my |a )?(?:\w+ )?(?:rocks?|cliffs?"
+    r"|walls?|moss|shad\w+|dark\w*|black\w*|trees|bank|ferns?|boulders?)\b"
+)
+#: "The polariser costs me 1.5 stops": what a thing takes.
+_COSTS: Final = re.compile(
+    r"\b(?:cost|costs|costing|eats?|swallows?|steals?|robs?) (?:me |us |you |up |away )*"
+    r"(?:of )?(?:about |some |roughly |maybe )?$"
+)
+
+
+def _is_beside_the_point(draft: Draft, quantity: Quantity) -> bool:
+    """Whether stops are what a thing takes, or a second reading, of something dark."""
+    if quantity.unit == "stop" and _COSTS.search(draft.before(quantity)):
+        return True
+    others = [one for one in draft.quantities if one is not quantity and _meter_sign(draft, one)]
+    return bool(others) and _ON_DARK.match(draft.after(quantity)) is not None
+
+
 def read_stops(draft: Draft) -> None:
     """What the meter says and the change that is wanted, in stops."""
     for quantity in draft.free("stop", ""):
         if quantity.signed or not _looks_like_stops(draft, quantity):
+            continue
+        if _is_beside_the_point(draft, quantity):
+            draft.claim(quantity)
             continue
         meter, change = _meter_sign(draft, quantity), _change_sign(draft, quantity)
         stops = exact_thirds(quantity.value)

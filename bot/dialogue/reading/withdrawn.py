@@ -37,6 +37,12 @@ _BUT_OWN: Final = re.compile(
     r"|\bi (?:only|took|used|went|dare|did|set|put|have|chose|got)\b"
 )
 _OWN_MIND: Final = re.compile(r"\b(?:no way|never|i'd say|i say|i think|nonsense|rubbish)\b")
+#: "If I had a 6 stop I'd go 8 seconds": what would be.
+_WOULD_BE: Final = re.compile(
+    r"\bif (?:i|we) (?:had|owned|brought|could)\b[^.;?]*\b(?:i|we)(?:'d| would)\b[^.;?]*$"
+)
+#: "I don't want f/16".
+_NOT_WANTED: Final = re.compile(r"\b(?:i|we) (?:don't|dont|do not) (?:want|like|trust) ?$")
 _FOR: Final = re.compile(r"^ ?(?:for|to|with|by)(?: the| my| a)? ?$")
 #: "F/8 or f/11, which is better in general?" asks of both and sets neither.
 _IN_GENERAL: Final = re.compile(
@@ -56,7 +62,7 @@ _COMPARES: Final = re.compile(
 
 #: "What does f/8 mean?", "is 1/4 s the same as 0.25?": words are asked for, nothing is set.
 _DEFINES: Final = re.compile(
-    r"\bwhat(?:'s| does| do| is|s)? (?:an? |the )?#[^?.]{0,20}\b(?:mean|stand for|do|called)\b"
+    r"\bwhat(?:'s| does| do| is|s)? (?:an? |the )?#[^?.]{0,36}\b(?:mean|stand for|do|called)\b"
     r"|\b(?:meaning of|define|explain) (?:an? |the )?#"
     r"|^(?:and |so |but )?what(?:'s| is|s) (?:an? )?#\W*$"
 )
@@ -83,11 +89,19 @@ def withdraw(draft: Draft) -> None:
             drop(quantity)
             drop(later)
         elif (
-            _is_their_guess(draft, quantity)
+            _is_unreal(draft, quantity)
+            or _is_their_guess(draft, quantity)
             or _is_taken_back(draft, quantity)
             or _is_defined(draft, quantity)
         ):
             draft.claim(quantity)
+
+
+def _is_unreal(draft: Draft, quantity: Quantity) -> bool:
+    """Whether a number is not wanted, or would be set if only there were something."""
+    if _NOT_WANTED.search(draft.before(quantity)):
+        return True
+    return "?" not in draft.text and _WOULD_BE.search(draft.text[: quantity.start]) is not None
 
 
 def _is_span(draft: Draft, quantity: Quantity) -> bool:
