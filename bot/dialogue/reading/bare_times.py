@@ -5,9 +5,9 @@ from __future__ import annotations
 import re
 from typing import Final
 
+from bot.dialogue.reading.base_iso import ISO_MARKS
 from bot.dialogue.reading.draft import Draft
 from bot.dialogue.reading.numbers import Quantity
-from bot.dialogue.reading.settings import ISO_MARKS
 
 #: "Shutter 0.4": a whole number may be seconds or their part, a decimal is seconds.
 _SHUTTER: Final = re.compile(

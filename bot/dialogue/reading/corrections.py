@@ -6,11 +6,11 @@ import math
 import re
 from typing import Final
 
+from bot.dialogue.reading.base_iso import ISO_MARKS
 from bot.dialogue.reading.draft import Draft
 from bot.dialogue.reading.numbers import Quantity
 from bot.dialogue.reading.putting_right import BACK, BETTER_KNOWN
 from bot.dialogue.reading.roles import counts
-from bot.dialogue.reading.settings import ISO_MARKS
 from bot.dialogue.reading.stops import exact_thirds
 from bot.dialogue.reading.unit_words import METRES
 

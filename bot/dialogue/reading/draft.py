@@ -133,6 +133,7 @@ class Draft:
             self._settle(slot)
         if not low <= value <= high or slot in self._disputed:
             self.refuse(quantity)
+            self._disputed.get(slot, []).append(quantity)
             return
         earlier = self._sources.get(slot)
         if earlier is not None and value != self.values[slot]:
@@ -178,7 +179,9 @@ class Draft:
     def _gives_way(self, earlier: Quantity, later: Quantity) -> bool:
         """Whether the later of two numbers puts the earlier right, or was set after it."""
         between = self.text[earlier.end : later.start]
-        return bool(_GIVES_WAY.search(between)) or self._is_past(earlier)
+        if _GIVES_WAY.search(between) or self._is_past(earlier):
+            return True
+        return _HOLDS_BEHIND.match(self.clause_after(later)) is not None
 
     def _is_past(self, quantity: Quantity) -> bool:
         """Whether the words beside a number say that it held before."""

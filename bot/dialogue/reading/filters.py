@@ -5,6 +5,7 @@ from __future__ import annotations
 import re
 from typing import Final
 
+from bot.dialogue.reading.bare_densities import bare_densities
 from bot.dialogue.reading.draft import Draft
 from bot.dialogue.reading.inventory import (
     ND,
@@ -150,38 +151,9 @@ def _stops_of(draft: Draft, quantity: Quantity) -> float | None:
     return quantity.value if is_filter(draft, quantity) else None
 
 
-#: Densities that filters are sold under (common practice), and those of them that no lens has for
-#: its widest aperture.
-_DENSITIES: Final = frozenset({"0.3", "0.6", "0.9", "1.2", "1.5", "1.8", "2.1", "2.4", "2.7", "3.0"})
-_NO_APERTURES: Final = frozenset({"0.3", "0.6", "0.9", "1.5", "2.1", "2.4", "2.7", "3.0"})
-_FILTER_SAYS: Final = re.compile(r"\bfilter'?s?\b[^.;,]{0,16}\b(?:says|reads|is|marked|bears|shows)(?: an?)? ?$")
-_OWNED_BARE: Final = re.compile(r"\b(?:own|have|got|bought|brought|carry)(?: only| just| both)? (?:an?|the|my) ?$")
-_AND_ANOTHER: Final = re.compile(r" ?(?:,|and|&|\+|plus)(?: an?| the| my)? ?")
-
-
-def _densities(draft: Draft) -> list[Quantity]:
-    """Bare densities: what a filter says of itself, and pairs of which one is no aperture."""
-    found: list[Quantity] = []
-    for quantity in draft.free(""):
-        earlier = draft.neighbour(quantity, -1)
-        if quantity.text.strip() not in _DENSITIES:
-            continue
-        if _FILTER_SAYS.search(draft.before(quantity)):
-            found.append(quantity)
-        elif (
-            earlier is not None
-            and earlier.text.strip() in _DENSITIES
-            and {earlier.text.strip(), quantity.text.strip()} & _NO_APERTURES
-            and _OWNED_BARE.search(draft.before(earlier))
-            and _AND_ANOTHER.fullmatch(draft.before(quantity))
-        ):
-            found += [earlier, quantity]
-    return found
-
-
 def _strengths(draft: Draft) -> list[tuple[Quantity, float]]:
     """Filters by their strength; `3 and 6 stop nd` are two."""
-    found = [(quantity, density_stops(quantity.value)) for quantity in _densities(draft)]
+    found = [(quantity, density_stops(quantity.value)) for quantity in bare_densities(draft)]
     for quantity in draft.free("nd", "stop"):
         stops = _stops_of(draft, quantity)
         if stops is None:

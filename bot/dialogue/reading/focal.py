@@ -5,12 +5,13 @@ from __future__ import annotations
 import re
 from typing import Final
 
+from bot.dialogue.reading.base_iso import ISO_MARKS
 from bot.dialogue.reading.draft import Draft
 from bot.dialogue.reading.lens_marks import PRIMES, SHORTEST_MM, ZOOM_ENDS
 from bot.dialogue.reading.numbers import Quantity
 from bot.dialogue.reading.role_beside import is_zoomed
 from bot.dialogue.reading.roles import counts
-from bot.dialogue.reading.settings import ISO_MARKS, is_bound
+from bot.dialogue.reading.settings import is_bound
 from bot.dialogue.reading.zoom_turned import turned_to_mm
 
 _NO_FOCAL: Final = re.compile(
@@ -53,7 +54,9 @@ _THE_ONE: Final = re.compile(
 )
 #: "Put the 24 on".
 _PUT: Final = re.compile(r"\b(?:put|stuck|clicked|mounted|fitted|have|got|now) (?:the|my) $")
-_ON: Final = re.compile(r"^ (?:back )?on(?:$|[,;.!]| (?:now|it|instead|the (?:camera|body)|my (?:camera|body))\b)")
+_ON: Final = re.compile(
+    r"^ (?:back )?on(?:$|[,;.!]| (?:now|it|instead|the (?:camera|body)|my (?:camera|body))\b)"
+)
 
 _NO_NOUN: Final = re.compile(
     r"^ ?(?:(?:(?:at|with|from) )?$|[,.;:!?)]"
@@ -64,7 +67,7 @@ _NO_NOUN: Final = re.compile(
 #: Of a frame or a place to stand, not of a day or a bus.
 _OF_A_FRAME: Final = re.compile(
     r"\b(?:shots?|shoot\w*|took|taken|frames?|pictures?|photos?|lens|upright|portrait|landscape"
-    r"|format\w+|away|nearest|closest|used|using|body|f ?/?\d|iso)\b"
+    r"|format\w+|away|nearest|closest|used|using|body|camera|f ?/?\d|iso)\b"
     r"|\d ?(?:m|ft|feet|met\w+|cm|centimet\w+)\b"
 )
 
@@ -157,9 +160,7 @@ def read_focal_lengths(draft: Draft) -> None:
     for quantity in draft.free("mm"):
         before, after = draft.clause_before(quantity), draft.clause_after(quantity)
         thread = quantity.value in _THREADS and _FILTER_BEHIND.match(after)
-        if (
-            _NO_FOCAL.search(before + after) or _POLARISER.search(draft.before(quantity)) or thread
-        ):
+        if _NO_FOCAL.search(before + after) or _POLARISER.search(draft.before(quantity)) or thread:
             draft.claim(quantity)
         elif quantity.is_range or _EQUIVALENT.search(after) or _is_no_setting(draft, quantity):
             draft.refuse(quantity)

@@ -99,7 +99,8 @@ _MOUNTED: Final = re.compile(
 
 
 _USING: Final = re.compile(
-    r"\b(?:using|shooting with|shot with|shot on|on|with (?=the|my)|(?:it's|its) (?=the|my)) ?(?:the|my|an?)(?: \w+)? ?$"
+    r"\b(?:using|shooting with|shot with|shot on|on|with (?=the|my)|(?:it's|its) (?=the|my))"
+    r" ?(?:the|my|an?)(?: \w+)? ?$"
 )
 #: "With the 24 mm prime and an 85": a bag, not what is on.
 _AND_MORE: Final = re.compile(r"^[^,.;:]*?(?:\band\b|[+&]) (?:the |my |an? )?\d")
@@ -145,9 +146,12 @@ def _ends(draft: Draft, quantity: Quantity) -> tuple[float, float] | None:
     slashed = _SLASHED.fullmatch(quantity.text) if asked else None
     if slashed:
         short, long = float(slashed[1]), float(slashed[2])
-    elif long is None or quantity.fraction or quantity.unit not in {"", "mm"}:
-        return None
-    elif turned_to_mm(draft, quantity) is not None:
+    elif (
+        long is None
+        or quantity.fraction
+        or quantity.unit not in {"", "mm"}
+        or turned_to_mm(draft, quantity) is not None
+    ):
         return None
     if not (short >= SHORTEST_MM and _SHORTEST_LONG_END_MM <= long <= _LONGEST_MM):
         return None

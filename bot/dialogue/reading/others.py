@@ -22,8 +22,8 @@ _OTHER: Final = (
 )
 #: Having, using and setting; where somebody else stands is no matter of kit.
 _USES: Final = (
-    r"shoots?|shot|shooting|uses?|used|using|owns?|runs|set|sets|prefers?|sw(?:ears|ore) by|works with"
-    r"|keeps?|photographs|on|at (?=f ?/?\d|1/|iso|\d+ ?mm)|on (?=f ?/?\d|1/|iso|\d+ ?mm)"
+    r"shoots?|shot|shooting|uses?|used|using|owns?|runs|set|sets|prefers?|sw(?:ears|ore) by"
+    r"|works with|keeps?|photographs|on|at (?=f ?/?\d|1/|iso|\d+ ?mm)|on (?=f ?/?\d|1/|iso|\d+ ?mm)"
 )
 _CARRIES: Final = (
     r"has|have|had|got|brought|carries|took|bought|rents?(?: out)?|hires?(?: out)?|lends?(?: out)?"

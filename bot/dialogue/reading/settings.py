@@ -6,6 +6,7 @@ import re
 from typing import Final
 
 from bot.dialogue.reading.answers import PORTION, answers
+from bot.dialogue.reading.base_iso import ISO_MARKS, is_base, read_named_base
 from bot.dialogue.reading.draft import Draft
 from bot.dialogue.reading.lens_marks import SHORTEST_MM
 from bot.dialogue.reading.numbers import Quantity
@@ -77,31 +78,6 @@ _SHARE: Final = re.compile(
 )
 _BRIGHTNESS: Final = re.compile(r"\b(?:darker|brighter|lighter|more light|less light)\b")
 _SECOND_WORD: Final = re.compile(r"^1 (?:second|sec)$")
-_BASE: Final = r"(?:base|native|lowest|minimum|min)"
-_BASE_ISO: Final = re.compile(
-    rf"\b(?:{_BASE}|lower than|starts (?:at|from)|goes down to|bottoms out at)"
-    r"(?: (?:on|of|for|with|is|it|its|my|mine|this|the|that|camera|body|sensor|one|goes|go|i|can"
-    r"|has"
-    r"|value|setting|at|to|are))*[ :=]*$"
-)
-#: "Base iso on mine is 64", "lowest iso it can do is 100", "iso starts at 64".
-_BASE_SPOKEN: Final = re.compile(
-    rf"\b(?:{_BASE}(?: \w+)? iso|iso(?: \w+){{0,2}} (?:starts|begins|goes down|bottoms out|stops"
-    r"|goes as low as)|base)"
-    r"(?:,? (?:on|of|for|with|is|it|its|my|mine|this|the|that|camera|body|sensor|one|goes|go|i|can"
-    r"|do|which|being|has|value|setting|at|to|from|get|as|low|here|would|be))*[ :='s]*$"
-)
-_BASE_AFTER: Final = re.compile(
-    r"^\W*(?:(?:is|as|and|that's|thats|that is) )*(?:my |the |its )?(?:base|native|lowest)\b"
-)
-_BASE_OPENS: Final = re.compile(
-    r"^ ?(?:and |at |on )?base iso\b|\biso (?:is )?(?:back |down )?(?:to|at|on) (?:the |its )?base\b"
-)
-_BASE_HEAD: Final = re.compile(rf"\b{_BASE} iso ?[,(:] ?$")
-#: Full, half and third marks of the ISO series that a bare number may be (ISO 12232 marks).
-ISO_MARKS: Final = frozenset(
-    {50, 64, 80, 100, 125, 160, 200, 250, 320, 400, 500, 640, 800, 1000, 1250, 1600, 3200, 6400}
-)
 
 
 def is_bound(draft: Draft, quantity: Quantity) -> bool:
@@ -143,10 +119,9 @@ def read_f_numbers(draft: Draft) -> None:
 def read_iso(draft: Draft) -> None:
     """ISO as set, or the camera's base."""
     for quantity in draft.free("iso"):
-        base = _BASE_ISO.search(draft.before(quantity)) or _BASE_AFTER.search(draft.after(quantity))
         if quantity.is_range:
             draft.refuse(quantity)
-        elif base:
+        elif is_base(draft, quantity):
             draft.put("base_iso", quantity.value, quantity)
             if "f_number" in draft.values:
                 draft.note("iso", quantity.value)  # set, too: it stands beside an f-number
@@ -154,24 +129,7 @@ def read_iso(draft: Draft) -> None:
             draft.refuse(quantity)
         else:
             draft.put("iso", quantity.value, quantity)
-    _read_named_base(draft)
-
-
-def _read_named_base(draft: Draft) -> None:
-    """Bare marks behind the base's name: `base iso on mine is 64`."""
-    for quantity in draft.free(""):
-        before = draft.clause_before(quantity)
-        headed = _BASE_HEAD.search(draft.before(quantity))
-        if quantity.value in ISO_MARKS and (headed or _BASE_SPOKEN.search(before)):
-            draft.put("base_iso", quantity.value, quantity)
-            if _sets_base(draft, before):
-                draft.note("iso", quantity.value)
-
-
-def _sets_base(draft: Draft, before: str) -> bool:
-    """Whether the base is named where the ISO is, or the ISO is said to be there."""
-    opens = _BASE_OPENS.search(before)
-    return opens is not None and (opens.start() > 0 or "f_number" in draft.values)
+    read_named_base(draft)
 
 
 def _may_be_stops(draft: Draft, quantity: Quantity) -> bool:

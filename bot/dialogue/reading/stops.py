@@ -10,6 +10,7 @@ from bot.dialogue.reading.draft import Draft
 from bot.dialogue.reading.inventory import POLARISER, TRIPOD
 from bot.dialogue.reading.numbers import Quantity
 from bot.dialogue.reading.phrases import exactly
+from bot.dialogue.reading.stop_signs import change_sign, meter_sign
 from core.camera import density_stops, factor_stops
 
 _ND_WORD: Final = r"(?:nds?|neutral[ -]densit\w+|nd filters?|filters?)"
@@ -27,44 +28,6 @@ _FILTER_AFTER: Final = re.compile(
     r"^(?:'s)? ?(?:gr[ea]y (?:is |are )?on"
     r"|(?:is |are |still |goes |went |going )*on|off|mounted|in (?:place|front)|stacked|nd"
     r"|filter|glass|screwed|one)\b"
-)
-_UNDER: Final = re.compile(r"^[ -]*(?:too )?(?:under|below|minus|negative)\b")
-#: "2 under the trees" counts people; with its unit the number stays one of stops.
-_UNDER_SOMETHING: Final = re.compile(r"^[ -]*under (?:the|a|some|tall)\b")
-#: "Four stops below the water": one thing against another.
-_BESIDE_THING: Final = re.compile(
-    r"^[ -]*(?:under|below|above|over) (?:the|that of the) (?:water|falls?|sky|rocks?|whites?|rest"
-    r"|foam|others?)\b"
-)
-_OVER: Final = re.compile(r"^[ -]*(?:too )?(?:over|above|plus|positive)\b(?! the (?:rock|wat))")
-_BY_METER: Final = re.compile(r"\b(under|over) by(?: about)? ?$")
-_BY_METER_ASKED: Final = re.compile(r"\b(under|over)(?: by(?: about)?|,)? ?$")
-_DARKER_FOUND: Final = (
-    r"(?:too dark|under[ -]?exposed|too (?:dim|low)|short|dark"
-    r"|(?:of )?light (?:too little|short|missing|more))"
-)
-_BRIGHTER_FOUND: Final = (
-    r"(?:too bright|over[ -]?exposed|too (?:light|hot|high)|hot|(?:of )?light (?:too much|less))"
-)
-_MOVE: Final = r"(?:come|go|take|bring|pull|push|turn|bump|dial)"
-_THIS: Final = r"(?:it|this|that|(?:the )?exposure|brightness)"
-_WANT_MORE: Final = re.compile(
-    r"^\W*(?:of )?(?:up (?:from|on) (?:what|where|here|this|that|now)|more light|more exposure|too little(?: light)?|brighter|lighter|more"
-    rf"|{_DARKER_FOUND})\b"
-)
-_WANT_LESS: Final = re.compile(
-    r"^\W*(?:of )?(?:down (?:from|on) (?:what|where|here|this|that|now)|less light|less exposure|too much(?: light)?"
-    rf"|darker|less|{_BRIGHTER_FOUND})\b"
-)
-_BY_MORE: Final = re.compile(
-    rf"\b(?:{_DARKER_FOUND}|{_MOVE}(?: {_THIS})? up|(?:brighten|raise|lift)(?: {_THIS})?"
-    rf"|(?:make|want|need|get|go)(?: {_THIS})? (?:brighter|lighter))"
-    r"(?: by)?(?: about)? ?$"
-)
-_BY_LESS: Final = re.compile(
-    rf"\b(?:{_BRIGHTER_FOUND}|{_MOVE}(?: {_THIS})? down|(?:darken|lower)(?: {_THIS})?"
-    rf"|(?:make|want|need|get|go)(?: {_THIS})? darker)"
-    r"(?: by)?(?: about)? ?$"
 )
 _METER_WORDS: Final = re.compile(
     r"\b(?:meter\w*|reads?|reading|needle|(?:ev|exposure) comp\w*)\b.{0,20}$"
@@ -122,46 +85,11 @@ def nd_stops(quantity: Quantity) -> float | None:
     return stops if known else None
 
 
-#: "Way too dark, maybe two stops": what the number in the next clause measures.
-_HEDGE: Final = re.compile(r"(?:\W|\b(?:maybe|about|like|roughly|perhaps|by|i'd say|around)\b)*")
-#: "Bit dark, maybe a third": with a guess before it, it is a part of a stop.
-_GUESSED: Final = re.compile(
-    r" ?(?:maybe|about|perhaps|roughly|i'd say|by about|by maybe)(?: by)? ?"
-)
-_LEAST_PART: Final = 0.3  # a third is the least step of most dials (common practice)
-_LEAST_BARE: Final = 0.25  # "1/60, more I dare not" is a time (own rule)
-_LOOSE_END: Final = re.compile(
-    r"(?:[,;:.-]| (?:by|about|maybe|like|roughly|perhaps|i'd say|id say|i'd guess|around"
-    r"|a good))*\s*$"
-)
-
-
-def _meter_sign(draft: Draft, quantity: Quantity) -> int:
-    after = draft.after(quantity)
-    asked = "meter_stops" in draft.expecting and quantity.fraction
-    by = (_BY_METER_ASKED if asked else _BY_METER).search(draft.before(quantity))
-    if by:
-        return -1 if by.group(1) == "under" else 1
-    if _BESIDE_THING.search(after):
-        return 0
-    if _UNDER.search(after):
-        return 0 if quantity.unit != "stop" and _UNDER_SOMETHING.search(after) else -1
-    return 1 if _OVER.search(after) else 0
-
-
-def _change_sign(draft: Draft, quantity: Quantity) -> int:
-    """+1 when more light is wanted, -1 when less, 0 when the words do not say."""
-    before, after = draft.clause_before(quantity), draft.after(quantity)
-    guessed = quantity.fraction and quantity.value >= _LEAST_PART and _GUESSED.fullmatch(before)
-    if guessed or (quantity.unit == "stop" and _HEDGE.fullmatch(before)):
-        before = _LOOSE_END.sub("", draft.before(quantity))
-    if _WANT_MORE.search(after) or _BY_MORE.search(before):
-        return 1
-    return -1 if _WANT_LESS.search(after) or _BY_LESS.search(before) else 0
-
-
 #: "With the 6 stop, too dark": the thing, not how dark.
 _THE_FILTER: Final = re.compile(r"\b(?:with|using|through|behind|without) (?:the|my|an?) ?$")
+
+
+_LEAST_BARE: Final = 0.25  # "1/60, more I dare not" is a time (own rule)
 
 
 def _is_named_as_filter(draft: Draft, quantity: Quantity) -> bool:
@@ -183,16 +111,16 @@ def _looks_like_stops(draft: Draft, quantity: Quantity) -> bool:
         return False
     plain = quantity.unit == "" and not _LEAST_BARE > quantity.value > 0 and quantity.value <= 8
     part = quantity.fraction or _THIRDS.search(quantity.text) is not None
-    spoken = _meter_sign(draft, quantity) or (
-        quantity.value < 8 and _change_sign(draft, quantity) and part
+    spoken = meter_sign(draft, quantity) or (
+        quantity.value < 8 and change_sign(draft, quantity) and part
     )
     return quantity.unit == "stop" or (plain and bool(spoken))
 
 
 #: "Three under on the rock": of two readings the dark thing's.
 _ON_DARK: Final = re.compile(
-    r"^[ -]*(?:stops? )?(?:over|under|below) (?:on|at|for|in|off) (?:the |my |a )?(?:\w+ )?(?:rocks?|cliffs?"
-    r"|walls?|moss|shad\w+|dark\w*|black\w*|trees|bank|ferns?|boulders?)\b"
+    r"^[ -]*(?:stops? )?(?:over|under|below) (?:on|at|for|in|off) (?:the |my |a )?(?:\w+ )?"
+    r"(?:rocks?|cliffs?|walls?|moss|shad\w+|dark\w*|black\w*|trees|bank|ferns?|boulders?)\b"
 )
 #: "The polariser costs me 1.5 stops": what a thing takes.
 _COSTS: Final = re.compile(
@@ -205,7 +133,7 @@ def _is_beside_the_point(draft: Draft, quantity: Quantity) -> bool:
     """Whether stops are what a thing takes, or a second reading, of something dark."""
     if quantity.unit == "stop" and _COSTS.search(draft.before(quantity)):
         return True
-    others = [one for one in draft.quantities if one is not quantity and _meter_sign(draft, one)]
+    others = [one for one in draft.quantities if one is not quantity and meter_sign(draft, one)]
     return bool(others) and _ON_DARK.match(draft.after(quantity)) is not None
 
 
@@ -217,7 +145,7 @@ def read_stops(draft: Draft) -> None:
         if _is_beside_the_point(draft, quantity):
             draft.claim(quantity)
             continue
-        meter, change = _meter_sign(draft, quantity), _change_sign(draft, quantity)
+        meter, change = meter_sign(draft, quantity), change_sign(draft, quantity)
         stops = exact_thirds(quantity.value)
         if change and not _DARK_PART.search(draft.clause_before(quantity)):
             draft.put("change_stops", change * stops, quantity)
@@ -239,7 +167,7 @@ def _read_signed(draft: Draft) -> None:
         if quantity.unit == "" and outdoors:
             draft.claim(quantity)
         elif quantity.signed and not quantity.is_range:
-            change = _change_sign(draft, quantity)
+            change = change_sign(draft, quantity)
             slot = "change_stops" if change else "meter_stops"
             stops = exact_thirds(quantity.value)
             draft.put(slot, change * abs(stops) if change else stops, quantity)
@@ -278,7 +206,7 @@ def _is_kit_list(draft: Draft, quantity: Quantity) -> bool:
     """Whether a kit is told or asked for, and nothing says under, over, brighter or darker."""
     kit = draft.expecting | draft.values.keys()
     told = kit & {"camera_format", "nd_stops"} or _KIT_LISTED.search(draft.text)
-    return bool(told) and not (_meter_sign(draft, quantity) or _change_sign(draft, quantity))
+    return bool(told) and not (meter_sign(draft, quantity) or change_sign(draft, quantity))
 
 
 def _follows_filter(draft: Draft, quantity: Quantity) -> bool:
@@ -309,7 +237,7 @@ def is_filter(draft: Draft, quantity: Quantity) -> bool:
         quantity.text.endswith(("stop", "stopper")) and quantity.value > 1
     )  # "6 stop", not "6 stops"
     set_up = draft.values.keys() >= {"f_number", "shutter_s"}
-    told = _meter_sign(draft, quantity) or _change_sign(draft, quantity)
+    told = meter_sign(draft, quantity) or change_sign(draft, quantity)
     spoken = adjective and (
         (set_up and not told)
         or _is_kit_list(draft, quantity)
