@@ -13,7 +13,7 @@ from bot.dialogue.steps.anywhere import forget, manner, my_data, planning, repea
 from bot.dialogue.steps.asked import explained, why
 from bot.dialogue.steps.frames import measuring
 from bot.dialogue.steps.home import my_look
-from bot.dialogue.steps.safety import emergency
+from bot.dialogue.steps.safety import emergency, whole_room
 from bot.dialogue.steps.visits import cards, plan
 from bot.dialogue.steps.walk import arrive, keep, now, skip
 from bot.dialogue.steps.walk.day_plan import clock_of
@@ -68,6 +68,7 @@ def take_back(turn: Turn) -> None:
     """Undo the last accepted answer, and put again what it had answered."""
     turn.undo()
     if emergency.is_held(turn):
+        whole_room.tell(turn)
         emergency.held(turn)
         return
     turn.say(Role.SETTINGS, "back.done")

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from datetime import datetime, timedelta
 from typing import Final, Literal
 
 from pydantic import AwareDatetime, Field
@@ -19,6 +20,9 @@ from core.frame.report import FrameReport
 #: Shape of what is stored; raised when a field changes its meaning.
 SCHEMA_NUMBER: Final = 1
 
+#: A shared position is kept this long (own rule: a day out).
+POSITION_KEPT: Final = timedelta(hours=24)
+
 #: How long messages are, as the person wants them.
 Length = Literal["short", "usual", "long"]
 
@@ -35,6 +39,8 @@ class Emergency(Stored):
     event_id: str = ""
     #: All kinds that were told of since, this one and milder ones.
     told: frozenset[str] = frozenset()
+    #: In a group room it holds all: whether it was told in this conversation, or heard of here.
+    shared: Literal["", "told", "heard"] = ""
 
 
 class Doubt(Stored):
@@ -239,6 +245,8 @@ class Room(Stored):
     direct: bool = True
     #: What who teaches there told of the fall and the look, for everybody's walk there.
     facts: Facts = Facts()
+    #: What was told of there and is not said to be over: it holds everybody's walk.
+    emergency: Emergency | None = None
 
 
 class Context(Stored):
@@ -255,6 +263,14 @@ class Context(Stored):
     def fresh(cls, origin: Origin) -> Context:
         """The context of somebody who has never written."""
         return cls(room=Room(direct=origin.direct))
+
+    def without_old_position(self, now: datetime) -> Context:
+        """The context without a shared position whose time is over."""
+        position = self.person.position
+        if position is None or now - position.shared_at <= POSITION_KEPT:
+            return self
+        person = self.person.model_copy(update={"position": None})
+        return self.model_copy(update={"person": person})
 
     @property
     def trip(self) -> Trip:

@@ -3,15 +3,16 @@
 from __future__ import annotations
 
 import re
-from datetime import datetime, timedelta
+from datetime import datetime
 from typing import Final
 
 from bot.dialogue import out_of_range, taps
 from bot.dialogue.actions import Action, Say
 from bot.dialogue.compose import Part, Role, message
-from bot.dialogue.context import Context, Snapshot
-from bot.dialogue.danger import Danger, Level, read_danger
+from bot.dialogue.context import Context
+from bot.dialogue.danger import Danger, Level
 from bot.dialogue.danger.cry import Cry, cry_of
+from bot.dialogue.danger.people_here import danger_in, with_friends
 from bot.dialogue.events import (
     Event,
     FrameChecked,
@@ -24,13 +25,20 @@ from bot.dialogue.events import (
     TimerFired,
     Withdrawn,
 )
+from bot.dialogue.history import is_of_an_older_answer
 from bot.dialogue.hours import with_hours
 from bot.dialogue.own_words import is_own
-from bot.dialogue.reading import number_answer
 from bot.dialogue.reading.foreign import glossed
 from bot.dialogue.steps.anywhere import heard, limits, manner, repeat
 from bot.dialogue.steps.incoming import measured, shared
-from bot.dialogue.steps.safety import all_safe, closed_place, doubt, emergency, precaution
+from bot.dialogue.steps.safety import (
+    all_safe,
+    closed_place,
+    doubt,
+    emergency,
+    precaution,
+    whole_room,
+)
 from bot.dialogue.steps.walk import arrive, composition, light_named
 from bot.dialogue.texts import speaking
 from bot.dialogue.turn import Turn
@@ -39,8 +47,6 @@ from core.errors import OutOfDomainError
 
 #: No number that means something has so many digits; patterns would take long over more (own rule).
 _LONG_NUMBER: Final = re.compile(r"(\d{30})\d+")
-#: A shared position is kept this long (own rule: a day out).
-POSITION_KEPT: Final = timedelta(hours=24)
 
 
 def handle(context: Context, event: Event, now: datetime) -> tuple[Context, tuple[Action, ...]]:
@@ -60,7 +66,7 @@ def handle(context: Context, event: Event, now: datetime) -> tuple[Context, tupl
 
 
 def _handled(context: Context, event: Event, now: datetime) -> tuple[Context, tuple[Action, ...]]:
-    context = _without_old_position(context, now)
+    context = context.without_old_position(now)
     turn = Turn(context, event.origin, now)
     try:
         _answered(turn, event)
@@ -70,13 +76,16 @@ def _handled(context: Context, event: Event, now: datetime) -> tuple[Context, tu
         turn.change_person(spent=spent)
         if not turn.question_put:
             repeat.put_again(turn)
-    if not (event.origin.addressed or turn.parts):
+    if not (event.origin.is_for_linn or turn.parts):
         turn.unheard = True  # what others say to each other leaves no trace
     return turn.finish()
 
 
 def _answered(turn: Turn, event: Event) -> None:
+    if isinstance(event, TextReceived | FrameReceived | PlaceReceived | OtherReceived):
+        whole_room.enter(turn)
     _answer(turn, event)
+    whole_room.leave(turn)
     doubt.close(turn)
     closed_place.close(turn)
     light_named.close(turn)
@@ -86,14 +95,6 @@ def failure(origin: Origin, reference: str) -> Say:
     """What is said when the bot itself broke; everything given is kept."""
     del origin
     return message([Part(Role.SETTINGS, "failed", {"reference": reference})])
-
-
-def _without_old_position(context: Context, now: datetime) -> Context:
-    position = context.person.position
-    if position is None or now - position.shared_at <= POSITION_KEPT:
-        return context
-    person = context.person.model_copy(update={"position": None})
-    return context.model_copy(update={"person": person})
 
 
 def _answer(turn: Turn, event: Event) -> None:
@@ -111,7 +112,7 @@ def _answer(turn: Turn, event: Event) -> None:
             _measured(turn, event)
         case TimerFired():
             arrive.timer_fired(turn, event)
-        case _ if event.origin.addressed:
+        case _ if not doubt.is_aside(turn):
             _shared(turn, event)
 
 
@@ -159,7 +160,7 @@ def _frame(turn: Turn, event: FrameReceived) -> None:
     sounds like danger, that is asked, and the result waits.
     """
     danger = _danger_in(turn, event.caption)
-    if _warned(turn, event.origin, event.caption, danger) or not event.origin.addressed:
+    if _warned(turn, event.origin, event.caption, danger) or doubt.is_aside(turn):
         return
     if emergency.is_held(turn):
         emergency.held(turn)
@@ -184,16 +185,21 @@ def _danger_in(turn: Turn, text: str) -> Danger | None:
     while a place is closed, what says that nobody is there any more. "Moved left, now it's gone" is
     of a twig while the frame's edges are looked at.
     """
-    danger = None if is_own(text) or cry_of(text) else read_danger(text)
+    said = _with_friends(turn, text)
+    danger = None if is_own(text) or cry_of(text) else danger_in(said, text)
     if danger is None:
         return None
     if emergency.is_held(turn):
-        return danger if danger.certain and not all_safe.clears(turn, text, danger) else None
+        return danger if danger.certain and not all_safe.clears(turn, said, danger) else None
     if not (danger.certain and danger.level is Level.EMERGENCY) and composition.tells_of_a_step(
         turn, glossed(text, manner.written_in(turn, text))
     ):
         return None
     return None if closed_place.left(turn, text, surely=danger.certain) else danger
+
+
+def _with_friends(turn: Turn, text: str) -> str:
+    return with_friends(text, turn.origin.people, manner.written_in(turn, text))
 
 
 def _warned(turn: Turn, origin: Origin, text: str, danger: Danger | None) -> bool:
@@ -206,7 +212,7 @@ def _warned(turn: Turn, origin: Origin, text: str, danger: Danger | None) -> boo
         return False
     if danger.level is Level.UNSURE:
         return emergency.rumbles_on(turn, text)
-    emergency.answer(turn, danger, text)
+    emergency.answer(turn, danger, _with_friends(turn, text))
     return True
 
 
@@ -218,7 +224,7 @@ def _text(turn: Turn, event: TextReceived) -> None:
         return
     if emergency.is_held(turn):
         _while_held(turn, event)
-    elif not event.origin.addressed:
+    elif doubt.is_aside(turn):
         doubt.overheard(turn, event)
     elif danger is not None and not closed_place.is_open(turn) and doubt.ask(turn, event.text):
         return
@@ -264,13 +270,14 @@ def _asked_for_help(turn: Turn, event: TextReceived) -> None:
 
 def _while_held(turn: Turn, event: TextReceived) -> None:
     """Only the answer to "are all safe?" counts while an emergency is held, and another cry."""
+    event = event.model_copy(update={"text": _with_friends(turn, event.text)})
     if not event.origin.addressed:
         all_safe.overheard(turn, event)
     elif cry_of(event.text) is not None:
         emergency.repeat_card(turn)
     elif not all_safe.taken_back(turn, event):
         history = turn.context.conversation.history
-        older = event.answers not in {None, "safe"} or _is_of_an_older_answer(event, history)
+        older = event.answers not in {None, "safe"} or is_of_an_older_answer(event, history)
         all_safe.answer(turn, event, of_the_walk=older)
 
 
@@ -280,7 +287,7 @@ def _corrected(turn: Turn, event: TextReceived) -> None:
     if history and history[-1].event_id == event.corrects:
         turn.undo()
         turn.rebase()
-    elif _is_of_an_older_answer(event, history):
+    elif is_of_an_older_answer(event, history):
         turn.say(Role.SETTINGS, "old_answer", number=event.text.strip())
         repeat.put_again(turn)
         return
@@ -288,9 +295,3 @@ def _corrected(turn: Turn, event: TextReceived) -> None:
         _while_held(turn, event)
     else:
         answer_words(turn, event)
-
-
-def _is_of_an_older_answer(event: TextReceived, history: tuple[Snapshot, ...]) -> bool:
-    """A number that corrects an answer before the last one cannot answer what is asked now."""
-    corrected = any(answer.event_id == event.corrects for answer in history)
-    return corrected and number_answer(event.text) is not None

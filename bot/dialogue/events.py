@@ -25,7 +25,9 @@ class Origin(Frozen):
     only in a group room for a message that neither mentions the bot, nor replies to it, nor
     stands in a thread that the bot started. `leader` is True for named leaders, and in a group
     room for who leads it there; `teaches` for named leaders, and where none is named for who made
-    the group room: in many rooms everybody has a leader's power.
+    the group room: in many rooms everybody has a leader's power. `aside` is True for what somebody
+    says to others in a thread that is the bot's: it is read for danger of any kind, and for nothing
+    else.
     """
 
     event_id: str
@@ -34,13 +36,21 @@ class Origin(Frozen):
     thread_id: str | None = None
     direct: bool = True
     addressed: bool = True
+    aside: bool = False
     leader: bool = False
     teaches: bool = False
+    #: Names of people in the room that stand in its words.
+    people: tuple[str, ...] = ()
     sent_at: AwareDatetime
     #: How old the event was when it was taken in [s]: large when the bot or the server was down.
     age_s: float = Field(default=0.0, ge=0.0)
     #: How many later events of the same conversation wait behind it; filled by the runtime.
     behind: int = Field(default=0, ge=0)
+
+    @property
+    def is_for_linn(self) -> bool:
+        """Whether it is to be answered, whatever it says."""
+        return self.addressed and not self.aside
 
 
 class MediaRef(Frozen):

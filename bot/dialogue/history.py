@@ -5,7 +5,9 @@ from __future__ import annotations
 from typing import Final
 
 from bot.dialogue.context import Context, Place, Snapshot
+from bot.dialogue.events import TextReceived
 from bot.dialogue.facts import Facts
+from bot.dialogue.reading import number_answer
 
 #: How many answers `back` can undo; bounds the stored row (own rule).
 HISTORY_LENGTH: Final = 12
@@ -53,3 +55,9 @@ def undone(context: Context) -> Context:
     return context.model_copy(
         update={"conversation": conversation, "person": person, "place": place}
     )
+
+
+def is_of_an_older_answer(event: TextReceived, history: tuple[Snapshot, ...]) -> bool:
+    """A number that corrects an answer before the last one cannot answer what is asked now."""
+    corrected = any(answer.event_id == event.corrects for answer in history)
+    return corrected and number_answer(event.text) is not None

@@ -21,7 +21,7 @@ def with_hours(context: Context, event: Event) -> Context:
         context: what the event is answered from.
         event: what came.
     """
-    if not isinstance(event, TextReceived) or not event.origin.addressed:
+    if not isinstance(event, TextReceived) or not event.origin.is_for_linn:
         return context
     halves = _HALVES.search(event.text) is not None
     if halves is context.person.halves or not (halves or _WHOLE.search(event.text)):

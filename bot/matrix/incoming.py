@@ -68,11 +68,21 @@ def sent_at(source: Source) -> datetime | None:
     return datetime.fromtimestamp(stamp / 1000, UTC)
 
 
+def mentioned(content: Source) -> tuple[str, ...]:
+    """The user ids that a message mentions."""
+    called = part_of(content, "m.mentions").get("user_ids")
+    return tuple(map(text_of, called)) if isinstance(called, list) else ()
+
+
+def is_mentioned(content: Source, user_id: str) -> bool:
+    """Whether a message mentions this person."""
+    return user_id in mentioned(content)
+
+
 def mentions(source: Source, user_id: str, names: tuple[str, ...]) -> bool:
     """Whether the event calls this person: by a mention, or by name at its start."""
     content = part_of(source, "content")
-    called = part_of(content, "m.mentions").get("user_ids")
-    if isinstance(called, list) and user_id in called:
+    if is_mentioned(content, user_id):
         return True
     body = text_of(content.get("body"))
     return (user_id in body and "m.mentions" not in content) or body != without_call(body, names)
@@ -86,6 +96,26 @@ def without_call(body: str, names: tuple[str, ...]) -> str:
         return body
     alternatives = "|".join(f"@?{re.escape(name.removeprefix('@'))}" for name in called)
     return re.sub(rf"\A\s*(?:{alternatives})\s*[:,]\s*", "", body, count=1, flags=re.IGNORECASE)
+
+
+def without_mention(content: Source, body: str, names: tuple[str, ...]) -> str:
+    """The body without the call in it: a client that mentions need put no colon behind the name.
+
+    The name may stand at the start or at the end, bare or as a link; a call alone stays.
+
+    Args:
+        content: says who is mentioned.
+        body: the words.
+        names: how the bot is called, its user id first.
+    """
+    if not names or not is_mentioned(content, names[0]):
+        return without_call(body, names)
+    called = sorted((re.escape(name.removeprefix("@")) for name in names if name), key=len)
+    name = rf"\[?@?(?:{'|'.join(reversed(called))})(?:\]\([^()\s]*\))?"
+    cut = re.sub(rf"\A\s*{name}(?!\w|:\w)[\s:,]*", "", body, count=1, flags=re.IGNORECASE)
+    cut = re.sub(rf"[\s,]+{name}(?=[\s?!.]*\Z)", "", cut, count=1, flags=re.IGNORECASE)
+    cut = without_call(cut, names)
+    return cut if cut.strip(" ?!.") else body
 
 
 def _without_quote(body: str, relation: Relation) -> str:
@@ -140,7 +170,8 @@ def _correction(
     text = _caption_of(content) if kind in _PICTURES else text_of(content.get("body"))
     if kind not in _WORDS | _PICTURES or not text.strip():
         return None
-    return TextReceived(origin=origin, text=without_call(text, names), corrects=corrects)
+    said = without_mention(content, text, names)
+    return TextReceived(origin=origin, text=said, corrects=corrects)
 
 
 def _message(
@@ -161,7 +192,8 @@ def _message(
 def _text(
     content: Source, origin: Origin, relation: Relation, names: tuple[str, ...]
 ) -> Event | None:
-    text = without_call(_without_quote(text_of(content.get("body")), relation), names)
+    text = _without_quote(text_of(content.get("body")), relation)
+    text = without_mention(content, text, names)
     if not text.strip():
         return None
     return TextReceived(origin=origin, text=text, replies_to=relation.replies_to)
@@ -174,7 +206,7 @@ def _frame(content: Source, origin: Origin, relation: Relation, names: tuple[str
     return FrameReceived(
         origin=origin,
         media=media,
-        caption=without_call(_caption_of(content), names),
+        caption=without_mention(content, _caption_of(content), names),
         replies_to=relation.replies_to,
     )
 

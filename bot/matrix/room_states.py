@@ -13,6 +13,8 @@ from bot.matrix.policy import Policy
 #: From this power level on, somebody leads a room (own rule; the level that the specification's
 #: default gives moderators).
 LEADING_LEVEL = 50
+#: The level that the specification gives who makes a room.
+WHOLE_LEVEL = 100
 _THERE = frozenset({"join", "invite"})
 
 
@@ -34,6 +36,7 @@ class RoomState:
     Attributes:
         creators: who made it; from room version 12 on their power is nowhere else to be read.
         made_by: who sent its first event.
+        levels_by: who set the levels of power that hold.
         allowed: who of the allowed people is in it, or invited.
         predecessor: the room that it replaces.
         tombstone: what replaces it.
@@ -41,6 +44,7 @@ class RoomState:
 
     creators: frozenset[str] = frozenset()
     made_by: str | None = None
+    levels_by: str | None = None
     allowed: set[str] = field(default_factory=set)
     predecessor: str | None = None
     tombstone: Tombstone | None = None
@@ -104,6 +108,21 @@ class RoomStates:
         """
         return person_id == self.of(room_id).made_by
 
+    def teaches(self, room_id: str, person_id: str) -> bool:
+        """Whether this person made the room, or was given all its power by who made it.
+
+        In many rooms everybody has a leader's power; that sets nobody apart (own rule: at most
+        half of the people there may have it).
+        """
+        room = self._client.rooms.get(room_id)
+        if room is None or not self.leads(room_id, person_id):
+            return False
+        levels, people = room.power_levels, set(room.users) - {room.own_user_id}
+        handed = {name for name in people if levels.get_user_level(name) >= WHOLE_LEVEL}
+        by_maker = self.made(room_id, self.of(room_id).levels_by or "")
+        given = by_maker and person_id in handed and 2 * len(handed) <= len(people)
+        return given or self.made(room_id, person_id)
+
     def leads(self, room_id: str, person_id: str) -> bool:
         """Whether this person made the room or has the power of a moderator in it."""
         if person_id in self.of(room_id).creators:
@@ -124,6 +143,8 @@ class RoomStates:
             room.creators = frozenset(_creators(source))
             room.made_by = text_of(source.get("sender")) or None
             room.predecessor = text_of(part_of(content, "predecessor").get("room_id")) or None
+        elif source.get("type") == "m.room.power_levels":
+            room.levels_by = text_of(source.get("sender"))
         elif source.get("type") == "m.room.tombstone":
             replacement = text_of(content.get("replacement_room"))
             sender = text_of(source.get("sender"))

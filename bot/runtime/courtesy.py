@@ -46,7 +46,7 @@ class Courtesy:
         """Mark events as read, if they were meant for the bot."""
         for event in events:
             origin = event.origin
-            if origin.addressed and not isinstance(event, _OWN):
+            if origin.is_for_linn and not isinstance(event, _OWN):
                 self._read[origin.room_id] = origin.event_id
         if self._read:
             self._unmarked.ring()

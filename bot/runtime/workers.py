@@ -191,7 +191,7 @@ class Workers:
     def _with_queue(self, row: InboxRow) -> InboxRow:
         """The event tells how many of the person's messages wait behind it."""
         waiting = [r.event for r in self._waiting.get(row.key, ()) if r.position > row.position]
-        behind = sum(isinstance(event, _ANSWERED) and event.origin.addressed for event in waiting)
+        behind = sum(isinstance(event, _ANSWERED) and event.origin.is_for_linn for event in waiting)
         origin = row.event.origin.model_copy(update={"behind": behind})
         return replace(row, event=row.event.model_copy(update={"origin": origin}))
 

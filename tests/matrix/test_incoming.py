@@ -25,6 +25,7 @@ from bot.matrix.incoming import (
     relation_of,
     sent_at,
     without_call,
+    without_mention,
 )
 
 NAMES = ("@linn:example.org", "linn", "Linn at the Fall")
@@ -317,6 +318,35 @@ def test_relations(relation: object, expected: Relation) -> None:
 def test_who_is_called(content: dict[str, Any], expected: bool) -> None:
     """A mention counts; where a client sends none, the id in the text; a name at the start."""
     assert mentions({"content": content}, NAMES[0], NAMES) is expected
+
+
+@pytest.mark.parametrize(
+    ("body", "said"),
+    [
+        ("@linn start", "start"),
+        ("Linn at the Fall short", "short"),
+        ("@Linn at the Fall: 1", "1"),
+        ("[Linn](https://matrix.to/#/@linn:example.org) 12 m tall", "12 m tall"),
+        ("@linn:example.org start", "start"),
+        ("is that sharp, @linn?", "is that sharp?"),
+        ("silky please [Linn at the Fall](https://matrix.to/#/@linn:example.org)", "silky please"),
+        ("linnets sing", "linnets sing"),
+        ("a frame of berlinn", "a frame of berlinn"),
+        ("@linn", "@linn"),
+        ("where does linn stand in this", "where does linn stand in this"),
+    ],
+)
+def test_a_mention_is_cut_as_clients_write_it(body: str, said: str) -> None:
+    """Without a colon, as a link, at the end; nothing within the words."""
+    mentioned = {"m.mentions": {"user_ids": ["@linn:example.org"]}}
+    assert without_mention(mentioned, body, NAMES) == said
+    assert without_mention({}, body, ()) == body
+
+
+def test_a_name_without_a_mention_is_a_word() -> None:
+    """Who is not mentioned may be spoken of."""
+    assert without_mention({}, "linn is nice", NAMES) == "linn is nice"
+    assert without_mention({}, "linn: start", NAMES) == "start"
 
 
 def test_without_names_nothing_is_cut() -> None:

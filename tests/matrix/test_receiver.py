@@ -238,6 +238,55 @@ async def test_a_group_is_heard_but_not_addressed(run: Run) -> None:
     assert heard == [(flag, False) for flag in (False, True, True, False, True, False, True)]
 
 
+async def test_a_reply_stands_in_the_thread_that_it_answers(run: Run) -> None:
+    """Clients reply from the room itself; what was said to somebody else begins a thread anew."""
+    tables = Tables()
+    reply = {"m.relates_to": {"m.in_reply_to": {"event_id": "$own"}}}
+    lines = (said(1, "1", more=reply), said(2, "1", sender="@bo:example.org", more=reply))
+    await run(tables, synced("t1", *lines, state=CREW), allowed=["*:example.org"])
+    assert [event.origin.thread_id for event in tables.taken] == ["$thread", None]
+    assert all(event.origin.addressed for event in tables.taken)
+
+
+async def test_people_talk_to_each_other_in_a_thread_of_the_bots(
+    scripted: ScriptedServer, run: Run
+) -> None:
+    """Whoever is mentioned, replied to or called, and what who leads says to who began it."""
+    tables = Tables()
+    scripted.say("/event/$thread", json(**said(90, sender="@bo:example.org")))
+    scripted.say("/event/$bos", json(**said(91, sender="@bo:example.org")))
+
+    def inside(number: int, body: str, sender: str, **more: Any) -> dict[str, Any]:
+        relation = {"rel_type": "m.thread", "event_id": "$thread"} | more.pop("answers", {})
+        return said(number, body, sender, {"m.relates_to": relation} | more)
+
+    def answers(event_id: str) -> dict[str, Any]:
+        return {"answers": {"m.in_reply_to": {"event_id": event_id}}}
+
+    bo, cy, bot = "@bo:example.org", "@cy:example.org", {"m.mentions": {"user_ids": [USER_ID]}}
+    told = [
+        (inside(1, "1", bo), False),
+        (inside(2, "Cy, lunch?", bo), True),
+        (inside(3, "1/8 looks good", cy), False),
+        (inside(4, "1/8 looks good, Ada", cy), True),
+        (inside(5, "look at the left edge", ADA), True),
+        (inside(6, "linn: what is that?", ADA), False),
+        (inside(7, "what is that? ", ADA, **bot), False),
+        (inside(8, "nice", cy, **{"m.mentions": {"user_ids": [bo]}}), True),
+        (inside(9, "nice", cy, **answers("$bos")), True),
+        (inside(10, "1", cy, **answers("$own")), False),
+        (inside(11, "1", cy, **answers("$unknown")), False),
+    ]
+    levels = event(950, "m.room.power_levels", {"users": {ADA: 100}})
+    levels["state_key"] = ""
+    synced_all = synced("t1", *(line for line, _ in told), state=[*CREW, levels])
+    await run(tables, synced_all, allowed=["*:example.org"])
+    heard = [(item.origin.event_id, item.origin.aside) for item in tables.taken]
+    assert heard == [(line["event_id"], aside) for line, aside in told]
+    assert tables.taken[3].origin.people == ("Ada",)
+    assert scripted.asked_for("/event/$thread") == 1
+
+
 async def test_the_correction_of_a_call_needs_no_second_call(
     scripted: ScriptedServer, run: Run
 ) -> None:

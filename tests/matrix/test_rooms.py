@@ -383,6 +383,30 @@ async def test_who_leads_a_group(
     assert len(tables.taken) == 3
 
 
+@pytest.mark.parametrize(
+    ("users", "taught_by"),
+    [
+        ({ADA: 100, BO: 100}, {ADA, BO}),
+        ({ADA: 100, BO: 99}, {ADA}),
+        ({ADA: 100, BO: 100, CY: 100}, {ADA}),
+    ],
+)
+async def test_teaching_is_handed_over(
+    run: Run, users: dict[str, int], taught_by: set[str]
+) -> None:
+    """Who made the room gives all its power to one or two; where most have it, it says nothing."""
+    tables = Tables()
+    levels = state("m.room.power_levels", {"users": users}) | {"sender": ADA}
+    crowd = [*CREW, member(904, "@di:example.org", "join")]
+    lines = (said(n, sender=who) for n, who in enumerate((ADA, BO, CY)))
+    await run(
+        tables,
+        synced("t1", *lines, state=[created("10", ADA), *crowd, levels]),
+        allowed=["*:example.org"],
+    )
+    assert {item.origin.person_id for item in tables.taken if item.origin.teaches} == taught_by
+
+
 async def test_in_a_direct_room_only_named_leaders_lead(run: Run) -> None:
     """Everybody made their own direct room; that makes nobody a teacher."""
     members = [created("12"), *MEMBERS]

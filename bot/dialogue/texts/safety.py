@@ -156,6 +156,12 @@ SAFETY: Final[dict[str, str]] = {
     ),
     "danger.late": "Sent {age} ago.",
     "danger.held": "First the people. Everything else waits, your walk is kept.",
+    "danger.in_room": (
+        "An emergency was told of in this room {age} ago. First the people, everything else waits."
+    ),
+    "danger.room_waits": (
+        "Noted. Walks here wait until who told of it, or who leads, says that all are safe."
+    ),
     # Whose emergency it is: who is safe speaks for nobody else (own rule).
     "danger.others_left": "Good. And the others? What I said holds until they are safe, too.",
     "danger.you_left": "Good. And you? What I said holds until you are safe, too.",

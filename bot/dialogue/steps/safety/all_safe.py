@@ -21,7 +21,7 @@ from bot.dialogue.danger.moves import Move, move_of
 from bot.dialogue.events import TextReceived
 from bot.dialogue.questions import QUESTIONS
 from bot.dialogue.replies import chosen
-from bot.dialogue.steps.safety import emergency
+from bot.dialogue.steps.safety import emergency, whole_room
 from bot.dialogue.turn import Turn
 
 #: These speak for everybody; a bare yes does where it was asked for.
@@ -47,6 +47,8 @@ def answer(turn: Turn, event: TextReceived, *, of_the_walk: bool) -> None:
     """
     held = turn.context.conversation.emergency
     safe = _said(held, event.text)
+    # Who hears of it with this answer was not asked yet: a bare number is the walk's.
+    of_the_walk = of_the_walk or (whole_room.is_new(turn) and safe in _OPEN)
     option = chosen(QUESTIONS["safe"], event.text) if safe in _OPEN else None
     if held is None or of_the_walk or (safe is None and option is None):
         if held is None or of_the_walk or not _moved(turn, held, event.text):
@@ -134,7 +136,7 @@ def overheard(turn: Turn, event: TextReceived) -> None:
     """A message to others in the room: only good news of all who are in it counts."""
     held = turn.context.conversation.emergency
     safe = _said(held, event.text)
-    if held is None or safe in {*_OPEN, Safe.HEARD}:
+    if held is None or safe in {*_OPEN, Safe.HEARD} or not whole_room.may_end(turn):
         return
     left = _left(held, safe or Safe.NOT)
     if not left.own and not left.others:

@@ -39,6 +39,13 @@ def is_open(turn: Turn) -> bool:
     return turn.context.conversation.doubted is not None
 
 
+def is_aside(turn: Turn) -> bool:
+    """Whether the message is said to others; in the bot's own thread only while nothing is open."""
+    if not turn.origin.addressed:
+        return True
+    return turn.origin.aside and not (is_open(turn) or closed_place.is_open(turn))
+
+
 def ask(turn: Turn, text: str, *, reason: str = "danger.doubt") -> bool:
     """Ask whether anybody is in danger, before anything of the message is answered.
 

@@ -4,9 +4,7 @@ from __future__ import annotations
 
 from datetime import timedelta
 from typing import Final
-from zoneinfo import ZoneInfo
 
-from bot.dialogue.actions import Say, SharedPlace
 from bot.dialogue.compose import Role
 from bot.dialogue.context import Doubt, Emergency, Position
 from bot.dialogue.danger import Danger, DangerKind, Level, Whose, gravest, whose
@@ -18,11 +16,16 @@ from bot.dialogue.events import PlaceReceived
 from bot.dialogue.lateness import CLOCKS_DIFFER
 from bot.dialogue.meaning.visit_words import speaks_of_day_to_come, wishes_for_day_to_come
 from bot.dialogue.steps.anywhere import planning, repeat
-from bot.dialogue.steps.safety import numbers, safe_picture, storm_distance
+from bot.dialogue.steps.safety import (
+    numbers,
+    on_map,
+    safe_picture,
+    storm_distance,
+    whole_room,
+)
 from bot.dialogue.texts import TEXTS, measures
 from bot.dialogue.turn import Turn
 from bot.dialogue.walk_state import Question
-from core.sun.zone import zone_name
 
 #: So long a storm may go on over who has taken shelter (own rule).
 _SHELTERED: Final = timedelta(hours=3)
@@ -47,7 +50,7 @@ def answer(turn: Turn, danger: Danger, text: str) -> None:
     _say_age(turn)
     if danger.level is Level.EMERGENCY:
         if not is_held(turn):
-            _show_on_map(turn)
+            on_map.show(turn)
         _hold(turn, danger.kind.value, whose(text, danger.kind))
     elif turn.context.conversation.emergency is None:
         safe_picture.offer(turn)
@@ -140,6 +143,7 @@ def _hold(turn: Turn, kind: str, who: Whose) -> None:
         new = Emergency(kind=kind, since=held.since, **both._asdict())
     new = new.model_copy(update={"told": frozenset(told)})
     turn.change_conversation(emergency=new, sheltered_at=None)
+    whole_room.tell(turn)
 
 
 def repeat_card(turn: Turn) -> None:
@@ -153,7 +157,9 @@ def repeat_card(turn: Turn) -> None:
 def ask_again(turn: Turn) -> None:
     """Whether all are safe, with the position to be read out."""
     position = turn.context.person.position
-    if position is None:
+    if whole_room.is_heard(turn):
+        pass  # where they are is for who told of it to say
+    elif position is None:
         turn.say(Role.CHECK, "danger.position_unknown")
     elif not position.is_for(turn.origin):
         turn.say(Role.CHECK, "danger.position_elsewhere")
@@ -165,35 +171,8 @@ def ask_again(turn: Turn) -> None:
 def _say_position(turn: Turn, position: Position) -> None:
     """The position with its time and its age, to be read out."""
     age_min = max(0.0, (turn.now - position.shared_at).total_seconds() / 60)
-    place, time = _place_and_time(position)
+    place, time = on_map.place_and_time(position)
     turn.say(Role.CHECK, "danger.position", place=place, time=time, age=measures.minutes(age_min))
-
-
-def _place_and_time(position: Position) -> tuple[str, str]:
-    """The position as it is read out, and when it was shared, in the zone of the place."""
-    zone = ZoneInfo(zone_name(position.latitude, position.longitude))
-    place = f"{position.latitude:.4f}, {position.longitude:.4f}"
-    return place, measures.clock(position.shared_at.astimezone(zone))
-
-
-def _show_on_map(turn: Turn) -> None:
-    """The last shared position as a place that clients show on a map; once, when it begins."""
-    position = turn.position
-    if position is None:
-        return
-    place, time = _place_and_time(position)
-    turn.do(
-        Say(
-            body=TEXTS["danger.on_map"].format(place=place, time=time),
-            keys=("danger.on_map",),
-            urgent=True,
-            place=SharedPlace(
-                latitude=position.latitude,
-                longitude=position.longitude,
-                shared_at=position.shared_at,
-            ),
-        )
-    )
 
 
 def is_held(turn: Turn) -> bool:
@@ -208,9 +187,10 @@ def held(turn: Turn, text: str = "") -> None:
         turn.ask("safe")
         return
     emergency = turn.context.conversation.emergency
+    heard = whole_room.say(turn)
     if emergency is not None and emergency.kind in STAY_AWAY:  # leaving may not wait
         turn.say(Role.SAFETY, f"danger.{emergency.kind}.again")
-    else:
+    elif not heard:
         turn.say(Role.SAFETY, "danger.held")
     storm_distance.say_held(turn, text)
     ask_again(turn)
@@ -231,8 +211,10 @@ def answer_safe(turn: Turn, value: str) -> None:
         turn.say(Role.SAFETY, f"danger.{emergency.kind}.again")
         ask_again(turn)
         return
+    if whole_room.waits(turn):
+        return
     turn.remember_for_back()
-    turn.change_conversation(emergency=None)
+    whole_room.end(turn)
     told = frozenset() if emergency is None else emergency.told | {emergency.kind}
     away = STAY_AWAY & told
     for kind in sorted(away):
@@ -252,7 +234,7 @@ def end_retracted(turn: Turn) -> None:
     """Nobody ever was in danger: the walk is as it was."""
     turn.urgent = True
     turn.remember_for_back()
-    turn.change_conversation(emergency=None)
+    whole_room.end(turn)
     turn.say(Role.SAFETY, "danger.retracted")
     if turn.context.conversation.walk is not None:
         turn.say(Role.CHECK, "danger.walk_kept")
