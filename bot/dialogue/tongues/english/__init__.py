@@ -26,6 +26,7 @@ from bot.dialogue.tongues.english.permission import PERMISSION
 from bot.dialogue.tongues.english.replies import REPLIES
 from bot.dialogue.tongues.english.spoken_of import SPOKEN_OF
 from bot.dialogue.tongues.english.thunder import THUNDER
+from bot.dialogue.tongues.english.visit_words import VISIT_WORDS
 from bot.dialogue.tongues.english.whereabouts import WHEREABOUTS
 from bot.dialogue.tongues.english.whose import WHOSE
 
@@ -51,6 +52,7 @@ ENGLISH: Final[Mapping[str, str]] = {
     **REPLIES,
     **SPOKEN_OF,
     **THUNDER,
+    **VISIT_WORDS,
     **WHEREABOUTS,
     **WHOSE,
 }

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Mapping
 from typing import Final
 
-from bot.dialogue.tongues.nothing import NOTHING
+from bot.dialogue.tongues.pieces import NOTHING
 
 _BRINK: Final = r"(?:rim|edge|lip|brink|ledge|drop ?off|cliff ?top|crest)"
 _OK: Final = r"(?:ok|okay|safe|allowed|alright|all right|fine|permitted|off limits)"

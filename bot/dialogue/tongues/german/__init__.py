@@ -26,6 +26,7 @@ from bot.dialogue.tongues.german.permission import PERMISSION
 from bot.dialogue.tongues.german.replies import REPLIES
 from bot.dialogue.tongues.german.spoken_of import SPOKEN_OF
 from bot.dialogue.tongues.german.thunder import THUNDER
+from bot.dialogue.tongues.german.visit_words import VISIT_WORDS
 from bot.dialogue.tongues.german.whereabouts import WHEREABOUTS
 from bot.dialogue.tongues.german.whose import WHOSE
 
@@ -51,6 +52,7 @@ GERMAN: Final[Mapping[str, str]] = {
     **REPLIES,
     **SPOKEN_OF,
     **THUNDER,
+    **VISIT_WORDS,
     **WHEREABOUTS,
     **WHOSE,
 }

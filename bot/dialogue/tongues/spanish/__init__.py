@@ -26,6 +26,7 @@ from bot.dialogue.tongues.spanish.permission import PERMISSION
 from bot.dialogue.tongues.spanish.replies import REPLIES
 from bot.dialogue.tongues.spanish.spoken_of import SPOKEN_OF
 from bot.dialogue.tongues.spanish.thunder import THUNDER
+from bot.dialogue.tongues.spanish.visit_words import VISIT_WORDS
 from bot.dialogue.tongues.spanish.whereabouts import WHEREABOUTS
 from bot.dialogue.tongues.spanish.whose import WHOSE
 
@@ -51,6 +52,7 @@ SPANISH: Final[Mapping[str, str]] = {
     **REPLIES,
     **SPOKEN_OF,
     **THUNDER,
+    **VISIT_WORDS,
     **WHEREABOUTS,
     **WHOSE,
 }

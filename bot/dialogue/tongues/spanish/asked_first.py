@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Mapping
 from typing import Final
 
-from bot.dialogue.tongues.nothing import NOTHING
+from bot.dialogue.tongues.pieces import NOTHING
 
 ASKED_FIRST: Final[Mapping[str, str]] = {
     "asked_first.unheard": (

@@ -13,7 +13,7 @@ _THINGS: Final = """
 
 GROUP: Final[Mapping[str, str]] = {
     "group.count": r"dos|tres|cuatro|cinco|seis|siete|ocho|nueve|diez|doce",
-    "group.people": (r"alumn[oa]s?|participantes?|personas?|grupo|clase|taller|todos|todas"),
+    "group.people": (r"alumn[oa]s?|participantes?|grupo|clase|taller|todos|todas|personas"),
     "group.cameras": r"cámaras?|formatos?",
     "group.mixed": r"distint[ao]s?|diferentes?|vari[ao]s|mezclad[ao]s?",
     "group.we": r"somos <group.count>",
