@@ -13,7 +13,7 @@ from bot.dialogue.meaning.said import Said
 from bot.dialogue.reading import read
 from bot.dialogue.replies import says_yes_or_no
 from bot.dialogue.steps.anywhere import access, manner, planning, repeat
-from bot.dialogue.steps.asked import asides, by_meaning, questions_asked, what_if, which_cause
+from bot.dialogue.steps.asked import asides, by_meaning, questions_asked, supposing, which_cause
 from bot.dialogue.steps.home import home_words
 from bot.dialogue.steps.incoming import shared
 from bot.dialogue.steps.telling import corrected, late, look_wished, told
@@ -37,7 +37,7 @@ def answer(turn: Turn, said: Said, expecting: frozenset[str]) -> None:
     """
     noted = access.note(turn, said.english) | composition.hear(turn, said.english)
     noted |= manner.note_hands(turn, said.typed)
-    said = said._replace(english=what_if.as_trial(turn, said.english))
+    said = supposing.as_trial(turn, said)
     rest = questions_asked.answer(turn, said)
     if rest is not None:
         expecting = frozenset()  # a bare number beside a question answers nothing
@@ -79,7 +79,7 @@ def _read(turn: Turn, rest: str, said: Said, expecting: frozenset[str]) -> Facts
     facts = read(rest, units=turn.units, expecting=expecting)
     facts = composition.without_light_of_the_edge(facts, said.english)
     facts = with_rest(look_wished.wish_behind(said.english, facts), said.english)
-    facts = corrected.placed(turn, said.english, what_if.supposed(turn, said.english, facts))
+    facts = corrected.placed(turn, said.english, supposing.supposed(turn, said, facts))
     facts = asides.with_filter(turn, said.typed, facts)
     facts = asides.without_leaf_frame(turn, said.typed, facts)
     return visit.as_forecast(turn, visit.with_trip(turn, facts, said.english), rest)

@@ -361,7 +361,8 @@ def test_an_own_filter_is_tried_without_its_strength(tried: str, stops: str, tim
     player = walked(told=f"{TOLD}, 3 stop nd, 6 stop nd")
     player.say("f/11 iso 100 1/4 s")
     (message,) = player.say(tried)
-    assert message.body.startswith(f"f/11, ISO 100: {stops}; {time} instead of 1/4 s")
+    named = f"f/11, ISO 100, {stops[0]}-stop ND: {stops}; {time} instead of 1/4 s"
+    assert message.body.startswith(named)
 
 
 def test_a_filter_nobody_has_is_not_tried() -> None:

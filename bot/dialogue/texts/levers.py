@@ -57,11 +57,14 @@ LEVERS: Final[dict[str, str]] = {
     "other.aperture": "{f_number} as a last resort",
     # what if
     "what_if.exposure": (
-        "{f_number}, {iso}: {stops} {side}; {time} instead of {old_time} for the same "
-        "brightness ({look})."
+        "{f_number}, {iso}: {stops} {side}; {time} instead of {old_time}, as bright: {look}."
     ),
     "what_if.time": "{time}: {stops} {side} than {old_time}, {look}.",
     "what_if.geometry": "At {time} then: {look}.",
+    "what_if.view": "{focal} from {distance} shows {shown}.",
+    "what_if.cuts": (
+        "{focal} from {distance} shows {shown} and cuts the fall: all of it takes {needed}."
+    ),
     "what_if.same": "No difference in brightness; at {time} {look}.",
     "what_if.softer": "Fine detail softer: diffraction {new} µm against {old}.",
     "what_if.crisper": "Fine detail crisper: diffraction {new} µm against {old}; less depth.",

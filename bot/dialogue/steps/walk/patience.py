@@ -16,8 +16,9 @@ _BEFORE_LENS: Final = frozenset({State.ARRIVE, State.LENS})
 
 def let_go(turn: Turn) -> None:
     """Where the answer would name a check or a piece of kit for the fourth time, go on instead."""
-    if not any(part.key == "still_open" for part in turn.parts):
-        return
+    keys = [part.key for part in turn.parts]
+    if "still_open" not in keys or any(key.startswith("what_if.") for key in keys):
+        return  # who tries something on paper is still at the question
     name = turn.question_name.removesuffix("_feet")
     if name in composition.CHECKS:
         turn.say(Role.ASSUMPTION, "let_go")

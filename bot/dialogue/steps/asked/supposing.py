@@ -1,0 +1,157 @@
+"""Messages that only try a change: which they are, and what they would change."""
+
+from __future__ import annotations
+
+import re
+from typing import Final
+
+from bot.dialogue import reckoning
+from bot.dialogue.facts import Facts
+from bot.dialogue.meaning.said import Said
+from bot.dialogue.reading import read
+from bot.dialogue.steps.asked import trials
+from bot.dialogue.steps.walk import base
+from bot.dialogue.turn import Turn
+from bot.dialogue.walk_state import GivenSettings
+
+#: "What time with the 3 stop at f/11": a time is asked for, nothing was set.
+_ASKS_TIME: Final = re.compile(
+    r"(?:^|[.,;!?] ?)(?:(?:and|so|ok|then|what|which|the|my)\W+)*"
+    r"(?:time|shutter(?: speed| time)?|exposure(?: time)?|how long)\b[^.?!]*"
+    r"\b(?:at|with|without|for|through|behind) ",
+    re.IGNORECASE,
+)
+#: Changes that are told by what happens rather than by a value.
+_LIGHTS: Final = (
+    (re.compile(r"\bsun (?:comes|came|is|breaks|peeks|shines)\b"), "full sun"),
+    (re.compile(r"\bclouds? (?:comes?|came|over|moves?|covers?)\b|\bclouds over\b"), "overcast"),
+)
+_POLARISER_ON: Final = re.compile(
+    r"\b(?:use|with|put|add|mount|plus|and)\W+(?:\w+\W+){0,2}polari[sz]er\b(?! off)"
+)
+_POLARISER_OFF: Final = re.compile(
+    r"\b(?:without|no|take off|remove|leave)\W+(?:\w+\W+)?polari[sz]er\b|\bpolari[sz]er off\b"
+)
+_ND_OFF: Final = re.compile(
+    r"\b(?:without|no|take off|remove|leave)\W+(?:\w+\W+)?(?:nd|gr[ea]y filter)\b"
+)
+#: An ND that is named without its strength: the person's own.
+_OWN_ND: Final = re.compile(r"\b(?:nd|gr[ea]y filter)\b(?!\W?\d)")
+#: Nobody stands nearer than this for a fall [m] (own rule).
+_NEAREST_M: Final = 1.0
+#: Slots that are tried on paper.
+_TRIED: Final = frozenset(
+    {"f_number", "shutter_s", "iso", "focal_mm", "polariser_on", "nd_on_stops", "distance_m"}
+    | {"nearest_m", "camera_height_m", "portrait", "light", "change_stops", "meter_stops"}
+)
+#: What the words of a try may hold beside it.
+_BESIDE: Final = frozenset({"nd_stops", "has_polariser", "lenses", "units", "section"})
+
+
+def supposed(turn: Turn, said: Said, facts: Facts) -> Facts:
+    """The facts of a message, marked where it only tries them, with what happens in words.
+
+    Args:
+        turn: the answer under construction; what was tried last is built on by "and with …".
+        said: the message.
+        facts: what was read in it.
+    """
+    before = turn.context.conversation.tried
+    goes_on = before is not None and trials.goes_on(said)
+    asks = _ASKS_TIME.search(said.english) is not None and facts.shutter_s is None
+    asks = asks and turn.walk.given is not None
+    if not (facts.ask_what_if or trials.supposes(said) or goes_on or asks):
+        return facts
+    tried = facts.updated(_happening(turn, said, facts))
+    if not tried.known().keys() & _TRIED:
+        return facts
+    if before is not None and goes_on:
+        tried = before.updated(tried)
+    return tried.model_copy(update={"ask_what_if": True, "unread": ()})
+
+
+def _happening(turn: Turn, said: Said, told: Facts) -> Facts:
+    """What the words of a try change, beside the values that were read in them."""
+    text = said.english.casefold()
+    changes = _filters(turn, said, told)
+    light = next((light for pattern, light in _LIGHTS if pattern.search(text)), None)
+    if light is not None:
+        changes["light"] = light
+    by_m, distance_m = trials.moved_by_m(said), turn.facts.distance_m
+    if by_m is not None and distance_m is not None:
+        changes["distance_m"] = max(distance_m + by_m, _NEAREST_M)
+    return Facts().model_copy(update=changes)
+
+
+def _filters(turn: Turn, said: Said, told: Facts) -> dict[str, object]:
+    """The filters that a try puts on or takes off."""
+    text = said.english.casefold()
+    changes: dict[str, object] = {}
+    if trials.is_without(said):
+        return {"polariser_on": False, "nd_on_stops": 0.0}
+    if _POLARISER_OFF.search(text):
+        changes["polariser_on"] = False
+    elif _POLARISER_ON.search(text):
+        changes["polariser_on"] = True
+    if _ND_OFF.search(text):
+        changes["nd_on_stops"] = 0.0
+    elif told.nd_on_stops is None and told.nd_stops:
+        changes["nd_on_stops"] = sum(told.nd_stops)
+    elif told.nd_on_stops is None and turn.facts.nd_stops and _OWN_ND.search(text):
+        changes["nd_on_stops"] = min(turn.facts.nd_stops)
+    return changes
+
+
+#: One setting as people type it, and words that try it: "what would 1 s give me", "f/11?".
+_F: Final = r"f ?/? ?\d+(?:\.\d+)?"
+_TIME: Final = r"(?:\d+/\d+|\d+(?:\.\d+)?) ?(?:s|secs?|seconds?)|\d+/\d+"
+_TRIAL: Final = re.compile(
+    r"\s*(?:(?:ok(?:ay)?|so|but|hmm?|and|now|or|well)\W+)*"
+    rf"(?:(?:what|how) (?:would|will|does|do) (?P<of>{_F}|iso ?\d+|\d+ ?mm|{_TIME})\b[^.;!?]*"
+    rf"|why not (?P<time>{_TIME})(?: then| instead| here)?|(?P<bare>(?!f ?/? ?(?:22|32)\b){_F}"
+    rf"|{_TIME})(?= ?\?)"
+    rf"|(?:would|does|will) (?P<would>{_F}|iso ?\d+|\d+ ?mm|{_TIME}) (?:be|make|look|get|give)"
+    r" (?:\w+ ){0,2}(?:brighter|darker|softer|sharper|smoother|silkier|a difference))\W*",
+    re.IGNORECASE,
+)
+
+
+def as_trial(turn: Turn, said: Said) -> Said:
+    """A message that tries settings in other words, as "what if"; any other as it is.
+
+    Args:
+        turn: the answer under construction; without settings there is nothing to try on.
+        said: the message.
+    """
+    if "what if" in said.english.casefold() or settings_now(turn) is None:
+        return said
+    found = _TRIAL.fullmatch(said.english)
+    if found is not None:
+        value = next(value for value in found.groupdict().values() if value)
+        return said._replace(english=f"what if {value}")
+    tried = turn.context.conversation.tried is not None
+    builds = trials.goes_on(said) and (tried or said.typed.rstrip().endswith("?"))
+    if not (builds or trials.supposes(said)) or not _only_tries(turn, said):
+        return said
+    joined = "and what if" if builds else "what if"
+    return said._replace(english=f"{joined} {said.english}")
+
+
+def _only_tries(turn: Turn, said: Said) -> bool:
+    """Whether a message holds something that can be tried, and nothing that tells."""
+    facts = read(said.english, units=turn.units)
+    known = facts.updated(_happening(turn, said, facts)).known().keys()
+    return bool(known & _TRIED) and known <= _TRIED | _BESIDE
+
+
+def settings_now(turn: Turn) -> GivenSettings | None:
+    """The settings given last; before any, those to begin with where fall and lens are known."""
+    if turn.walk.given is not None:
+        return turn.walk.given
+    facts, focal_mm = turn.facts, reckoning.focal_of(turn.facts)
+    if focal_mm is None or facts.distance_m is None:
+        return None
+    now = base.standing(turn).settings
+    return GivenSettings(
+        f_number=now.f_number, shutter_s=now.shutter_s, iso=now.iso, focal_mm=focal_mm
+    )
