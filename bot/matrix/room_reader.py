@@ -211,7 +211,7 @@ class RoomReader:
         if answered and await self._sender_of(room_id, answered) in people:
             return True
         began = await self._sender_of(room_id, origin.thread_id)
-        return began in people and (origin.leader or bool(names_in(text, names)))
+        return began in people and (origin.teaches or bool(names_in(text, names)))
 
     async def _sender_of(self, room_id: str, event_id: str | None) -> str | None:
         """Who sent an event; None for one that the server does not show."""

@@ -9,7 +9,7 @@ bot's rows, since some answers carry the time.
 from __future__ import annotations
 
 from collections.abc import Callable, Iterator, Mapping, Sequence
-from dataclasses import dataclass, replace
+from dataclasses import dataclass, field, replace
 from datetime import datetime
 from itertools import groupby
 
@@ -110,6 +110,8 @@ class Play:
     conversations: Mapping[ConversationKey, Conversation]
     person: Person
     place: Place | None = None
+    #: Rooms by their ids: an emergency is the room's, and its teller is alone with the host.
+    rooms: Mapping[str, Room] = field(default_factory=dict)
     #: How many answers are explained.
     explained: int = 0
     #: Frames whose result was said.
@@ -124,7 +126,7 @@ class Play:
             conversation=self.conversations.get(key, fresh.conversation),
             person=self.person,
             place=self.place,
-            room=Room(direct=event.origin.direct),
+            room=self.rooms.get(key.room_id, fresh.room),
         )
         after, actions = handle(context, event, now)
         # As it comes back from the store.
@@ -134,6 +136,7 @@ class Play:
             conversations={**self.conversations, key: after.conversation},
             person=after.person,
             place=after.place,
+            rooms={**self.rooms, key.room_id: after.room},
             jobs={**self.jobs, key: (*self.jobs.get(key, ()), *_jobs(event.origin, actions))},
         )
         return played, tuple(action for action in actions if isinstance(action, Say))

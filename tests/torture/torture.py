@@ -74,7 +74,7 @@ class Ordeal:
     restarts: int = 2
     seconds: float = 110.0
     life_s: float = 6.0
-    groups: tuple[tuple[int, ...], ...] = ((0, 1, 2, 3), (4, 5, 6))
+    groups: tuple[tuple[int, ...], ...] = ((0, 1, 2, 3), (5, 6, 7), (4,))
 
 
 LONG: Final = Ordeal()
@@ -194,7 +194,8 @@ class Town:
         """A direct room for each, every second one encrypted, and the groups.
 
         The host makes these and says nothing: what who teaches tells holds for others' walks, too,
-        and the oracle plays each person alone.
+        and the oracle plays each person alone. So is an emergency the whole room's: who gets into
+        trouble has a group room without other talkers.
         """
         rooms: dict[int, list[Room]] = {}
         for number, person in enumerate(people):

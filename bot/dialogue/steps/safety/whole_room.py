@@ -41,8 +41,8 @@ def leave(turn: Turn) -> None:
 
 
 def may_end(turn: Turn) -> bool:
-    """Whether "all are safe" of who writes counts: they told of it, or lead the room."""
-    return not is_heard(turn) or turn.origin.leader
+    """Whether "all are safe" of who writes counts: they told of it, or teach there."""
+    return not is_heard(turn) or turn.origin.teaches
 
 
 def waits(turn: Turn) -> bool:
