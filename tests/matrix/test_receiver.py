@@ -277,9 +277,9 @@ async def test_people_talk_to_each_other_in_a_thread_of_the_bots(
         (inside(10, "1", cy, **answers("$own")), False),
         (inside(11, "1", cy, **answers("$unknown")), False),
     ]
-    levels = event(950, "m.room.power_levels", {"users": {ADA: 100}})
-    levels["state_key"] = ""
-    synced_all = synced("t1", *(line for line, _ in told), state=[*CREW, levels])
+    made = event(949, "m.room.create", {"room_version": "10"}, state_key="")
+    levels = event(950, "m.room.power_levels", {"users": {ADA: 100}}, state_key="")
+    synced_all = synced("t1", *(line for line, _ in told), state=[made, *CREW, levels])
     await run(tables, synced_all, allowed=["*:example.org"])
     heard = [(item.origin.event_id, item.origin.aside) for item in tables.taken]
     assert heard == [(line["event_id"], aside) for line, aside in told]
