@@ -1,4 +1,4 @@
-"""What all tests share: a PostgreSQL server, their order, what runs without coverage, and how.
+"""What all tests share: a PostgreSQL server, their order, what of them is watched, and how.
 
 A busy machine is no failure of a property test, and each run draws the same;
 `HYPOTHESIS_PROFILE=search` draws anew each time, to look for what nobody has thought of.
@@ -22,9 +22,19 @@ from tests.closing import (
     tell_at_the_end,
 )
 from tests.postgres import PostgresServer, running_postgres
+from tests.watching import (
+    pytest_runtest_call,
+    pytest_runtest_protocol,
+    pytest_runtest_setup,
+    pytest_runtest_teardown,
+)
 
 __all__ = [
     "postgres",
+    "pytest_runtest_call",
+    "pytest_runtest_protocol",
+    "pytest_runtest_setup",
+    "pytest_runtest_teardown",
     "pytest_sessionfinish",
     "pytest_terminal_summary",
     "pytest_testnodedown",
@@ -46,33 +56,14 @@ _LONGEST: Final = (
     "tests/core/",
 )
 
-#: What goes thousands of times through branches that other tests enter, too, or works in processes
-#: of its own. To watch each line of it would take as long again.
-_UNWATCHED: Final = (
-    "tests/dialogue/test_danger.py::test_messages_full_of_facts_are_harmless",
-    "tests/dialogue/test_danger_meaning.py::test_weights_",
-    "tests/dialogue/test_danger_sense.py::test_network_",
-    "tests/dialogue/test_meaning_sense.py::test_fits_",
-    "tests/dialogue/test_message_rules.py::test_any_",
-    "tests/dialogue/test_reading_examples.py",
-    "tests/dialogue/test_reading_laws.py",
-    "tests/dialogue/test_texts.py",
-    "tests/figures/",
-    "tests/hostile/",
-    "tests/runtime/test_kills.py",
-)
-
 settings.register_profile("same", deadline=None, derandomize=True)
 settings.register_profile("search", deadline=None)
 settings.load_profile(os.environ.get("HYPOTHESIS_PROFILE", "same"))
 
 
 def pytest_collection_modifyitems(items: list[pytest.Item]) -> None:
-    """Long files first, else all in their order; the many messages without coverage."""
+    """Long files first, else all in their order."""
     items.sort(key=_place)
-    for item in items:
-        if item.nodeid.startswith(_UNWATCHED):
-            item.add_marker(pytest.mark.no_cover)
 
 
 def _place(item: pytest.Item) -> int:
