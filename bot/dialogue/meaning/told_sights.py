@@ -17,6 +17,7 @@ from bot.dialogue.meaning.said import in_english
 from bot.dialogue.meaning.words import tokens
 from bot.dialogue.reading import read
 from bot.dialogue.reading.phrases import any_of
+from bot.dialogue.tongues import in_any, whole_words
 
 #: Names of what is seen, by the symptom or the warning that was read.
 _OF_SYMPTOM: Final[Mapping[Symptom, str]] = {
@@ -71,99 +72,45 @@ _NEAR: Final = 0.32
 OF_THE_VIEW: Final = frozenset(
     {"holds", "sky", "clutter", "tilted", "leaning", "small", "blue", "glare"}
 )
-_PART: Final = re.compile(
-    r"[;:!?]|\.(?!\d)|,(?!\d)|\s-\s"
-    r"|\b(?:but|though|although|while|whereas|aber|sondern|während|pero|mientras|sino)\b"
-)
-_AND: Final = re.compile(r"\b(?:and|und|y)\b")
+_PART: Final = re.compile(rf"[;:!?]|\.(?!\d)|,(?!\d)|\s-\s|\b{in_any('told_sights.but')}\b")
+_AND: Final = whole_words("told_sights.and")
 _SOFT: Final = any_of(
-    r"(?:soft|blurred|blurry|unsharp|fuzzy|weich\w*|unscharf\w*|bland[oa]s?|borros[oa]s?"
-    r"|desenfocad\w+|movid[oa]s?|out of focus|shaken|shaky|(?:not|isn't|nicht) (?:\w+ )?sharp)"
-    r"(?!(?: and| und| y)?(?: \w+){0,2} (?:discs?|disks?|spots?|circles?|dots?|blobs?|light"
-    r"|scheiben"
-    r"|flecken|manchas|discos))"
+    rf"{in_any('told_sights.soft')}(?!(?: {in_any('told_sights.and')})?(?: \w+){{0,2}}"
+    rf" {in_any('told_sights.discs')})"
 )
-_DROPS: Final = any_of(
-    r"(?:drops?|droplets?|discs?|disks?|tropfen|gotas?|wet (?:glass|lens))",
-    r"(?:water|spray)(?: \w+)? on (?:the|my) (?:front )?(?:glass|lens|element)",
-    r"(?:glass|lens|front element) (?:was|is|got) wet",
-)
+_DROPS: Final = whole_words("told_sights.drops")
 #: Drops of the fall itself, that a short time holds.
-_IN_AIR: Final = any_of(
-    r"(?:in|through) (?:the )?(?:mid-?)?air|mid-?air|hang(?:s|ing)?|frozen|freez\w*|stand(?:s|ing)?"
-    r" still|fly\w*|single|in der luft|schweb\w*|stehen|einzeln\w*|(?:en|por) el aire|colgand\w+"
-    r"|congelad\w+|suspendid\w+"
-)
-_LEAVES: Final = any_of(r"leaves|ferns?|foliage|branch(?:es)?|grass|blätter|laub|hojas|ramas")
-_MOVED: Final = any_of(
-    r"moved|moving|smear\w*|mess\w*|blur\w*|swaying|verwischt|bewegt|verwackelt|barrid[oa]s"
-    r"|movid[oa]s"
-)
+_IN_AIR: Final = whole_words("told_sights.in_air")
+_LEAVES: Final = whole_words("told_sights.leaves")
+_MOVED: Final = whole_words("told_sights.moved")
 _BORDER: Final = any_of(
-    r"(?:white|bright|pale|weiss\w*|hell\w*|blanc[oa]s?|clar[oa]s?) (?:\w+ )?(?:triangle|wedge|gap"
-    r"|corner|strip|hole|sliver|dreieck\w*|ecke|streifen|loch|triangulo|esquina|hueco|franja)",
-    r"(?:triangulo|esquina|hueco|franja|trozo) (?:white|blanc\w+|clar\w+|de cielo)",
-    r"(?:triangle|gap|dreieck\w*|triangulo) of (?:sky|light|white)|sky gap|himmelsloch",
+    rf"{in_any('told_sights.white')} (?:\w+ )?{in_any('told_sights.gap')}",
+    in_any("told_sights.gap_of_sky"),
 )
 _HOLDS: Final = any_of(
-    r"(?:nothing|no|none|never|nichts|nada|not a thing)(?: \w+){0,3}? (?:blink\w*|flash\w*"
-    r"|flicker\w*"
-    r"|clip\w*|geblinkt|parpade\w*|geflackert)",
-    r"(?:whites?|highlights?) (?:all )?(?:hold|held|are (?:fine|ok|good|intact))",
-    r"(?:didn't|did not|doesn't) (?:blink|flash|clip)",
+    rf"{in_any('told_sights.nothing')}(?: \w+){{0,3}}? {in_any('told_sights.blinks')}",
+    in_any("told_sights.holds"),
 )
 _GOOD: Final = any_of(
-    r"(?:threads?|strands?|textured?|lines|hilos|fäden|structure)(?: \w+){0,3}? (?:there|visible"
-    r"|nice"
-    r"|good|lovely|clear|right|da|estan|ahi|schön|beautiful|sichtbar)",
-    r"(?:lovely|beautiful|gorgeous|great|perfect|wonderful|nicer?|good|better|fine|sharp|sings?"
-    r"|schön|toll"
-    r"|bonit[oa]"
-    r"|precios[oa]|perfekt|perfect[oa]|genial|works|klasse)",
-    r"(?:love|like) (?:it|this|that|the|how)",
+    rf"{in_any('told_sights.threads')}(?: \w+){{0,3}}? {in_any('told_sights.seen')}",
+    in_any("told_sights.good"),
 )
 _BEST: Final = any_of(
-    r"(?:best|favou?rite|prefer\w*|nicest|liebst\w*|lieblings\w*|besten?|schönste[nrs]?|favorit[oa]"
-    r"|prefier\w*|(?:la|lo|el|the) mejor|(?:mas me|me) (?:gusta|like) mas|(?:mas"
-    r"|more) me (?:gusta|like))",
-    r"(?:my|the) (?:winner|pick|keeper|one (?:for me|i'?d? (?:keep|take|want|choose)))",
-    r"i (?:really |just )?love|me encantan?|liebe ich|ich liebe",
-    r"(?:like|love|mag)(?: \w+){0,3} (?:best|most|liebsten|mas)",
+    in_any("told_sights.best"),
+    rf"{in_any('told_sights.like')}(?: \w+){{0,3}} {in_any('told_sights.most')}",
 )
 #: "Lovely evening", "good light": praise, but of no frame.
-_OF_ELSE: Final = any_of(
-    r"evening|day|time|walk|place|light|weather|trip|idea|abend|tag|licht|wetter|tarde|luz|dia|news"
-)
-_NOT: Final = any_of(
-    r"not|no|isn't|aren't|never|nothing|don't|doesn't|nicht|kein\w*|too|less|worst"
-)
-_METERED: Final = any_of(
-    r"(?:on the|by the|what the|the) (?:light )?meter(?:ed)?|metered|as metered|auf dem messer"
-    r"|belichtungsmesser|fotometro|exposimetro"
-)
-_ALL: Final = any_of(
-    r"all(?: of (?:them|it))?|each|every(?: one| frame| time)?|everywhere|both|alle[nrsm]?"
-    r"|jede[nrsm]?"
-    r"|beide[nrsm]?|überall|tod[oa]s|cada|amb[oa]s|(?:in|at|of) the (?:two|three|four|five|six"
-    r"|\d)(?! \w)"
-)
-_HARD: Final = any_of(
-    r"(?:like|as) ice|icy|frozen|crunchy|hard as \w+|eingefroren|gefroren|\w+hart|zu hart"
-    r"|congelad[oa]s?"
-    r"|hart wie \w+"
-)
-_CLIPPED: Final = any_of(
-    r"blown|burn(?:t|ed)|clipp\w+|patches|blink\w*|flash(?:ed|es|ing)|ausgefressen|ausgebrannt"
-    r"|geblinkt|quemad[oa]s?|parpade\w+|(?:white|whites) (?:is|are|was|were) (?:lost|gone)"
-)
-_SPARKS: Final = any_of(r"sparks?|sparkles?|dots?|points?|specks?|funken|punkte?|chispas?|puntos?")
+_OF_ELSE: Final = whole_words("told_sights.of_else")
+_NOT: Final = whole_words("told_sights.no")
+_METERED: Final = whole_words("told_sights.metered")
+_ALL: Final = whole_words("told_sights.all")
+_HARD: Final = whole_words("told_sights.hard")
+_CLIPPED: Final = whole_words("told_sights.clipped")
+_SPARKS: Final = whole_words("told_sights.sparks")
 
 
 #: A part with none of these only names frames, for the next part to speak of.
-_SAYS: Final = any_of(
-    r"is|are|was|were|isn't|aren't|wasn't|has|have|had|hasn't|looks?|ist|sind|war|waren|hat|haben"
-    r"|son|estan?|tienen?|feels?|sings?|works?|shows?|lost|came|went|got|wirk\w*|zeig\w*|parec\w+"
-)
+_SAYS: Final = whole_words("told_sights.says")
 
 
 @dataclass(frozen=True)

@@ -24,8 +24,10 @@ from bot.dialogue.tongues.english.names import NAMES
 from bot.dialogue.tongues.english.other_edges import OTHER_EDGES
 from bot.dialogue.tongues.english.permission import PERMISSION
 from bot.dialogue.tongues.english.replies import REPLIES
+from bot.dialogue.tongues.english.review_words import REVIEW_WORDS
 from bot.dialogue.tongues.english.spoken_of import SPOKEN_OF
 from bot.dialogue.tongues.english.thunder import THUNDER
+from bot.dialogue.tongues.english.told_sights import TOLD_SIGHTS
 from bot.dialogue.tongues.english.visit_words import VISIT_WORDS
 from bot.dialogue.tongues.english.whereabouts import WHEREABOUTS
 from bot.dialogue.tongues.english.whose import WHOSE
@@ -50,8 +52,10 @@ ENGLISH: Final[Mapping[str, str]] = {
     **OTHER_EDGES,
     **PERMISSION,
     **REPLIES,
+    **REVIEW_WORDS,
     **SPOKEN_OF,
     **THUNDER,
+    **TOLD_SIGHTS,
     **VISIT_WORDS,
     **WHEREABOUTS,
     **WHOSE,

@@ -24,8 +24,10 @@ from bot.dialogue.tongues.german.names import NAMES
 from bot.dialogue.tongues.german.other_edges import OTHER_EDGES
 from bot.dialogue.tongues.german.permission import PERMISSION
 from bot.dialogue.tongues.german.replies import REPLIES
+from bot.dialogue.tongues.german.review_words import REVIEW_WORDS
 from bot.dialogue.tongues.german.spoken_of import SPOKEN_OF
 from bot.dialogue.tongues.german.thunder import THUNDER
+from bot.dialogue.tongues.german.told_sights import TOLD_SIGHTS
 from bot.dialogue.tongues.german.visit_words import VISIT_WORDS
 from bot.dialogue.tongues.german.whereabouts import WHEREABOUTS
 from bot.dialogue.tongues.german.whose import WHOSE
@@ -50,8 +52,10 @@ GERMAN: Final[Mapping[str, str]] = {
     **OTHER_EDGES,
     **PERMISSION,
     **REPLIES,
+    **REVIEW_WORDS,
     **SPOKEN_OF,
     **THUNDER,
+    **TOLD_SIGHTS,
     **VISIT_WORDS,
     **WHEREABOUTS,
     **WHOSE,

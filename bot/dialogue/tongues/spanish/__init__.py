@@ -24,8 +24,10 @@ from bot.dialogue.tongues.spanish.names import NAMES
 from bot.dialogue.tongues.spanish.other_edges import OTHER_EDGES
 from bot.dialogue.tongues.spanish.permission import PERMISSION
 from bot.dialogue.tongues.spanish.replies import REPLIES
+from bot.dialogue.tongues.spanish.review_words import REVIEW_WORDS
 from bot.dialogue.tongues.spanish.spoken_of import SPOKEN_OF
 from bot.dialogue.tongues.spanish.thunder import THUNDER
+from bot.dialogue.tongues.spanish.told_sights import TOLD_SIGHTS
 from bot.dialogue.tongues.spanish.visit_words import VISIT_WORDS
 from bot.dialogue.tongues.spanish.whereabouts import WHEREABOUTS
 from bot.dialogue.tongues.spanish.whose import WHOSE
@@ -50,8 +52,10 @@ SPANISH: Final[Mapping[str, str]] = {
     **OTHER_EDGES,
     **PERMISSION,
     **REPLIES,
+    **REVIEW_WORDS,
     **SPOKEN_OF,
     **THUNDER,
+    **TOLD_SIGHTS,
     **VISIT_WORDS,
     **WHEREABOUTS,
     **WHOSE,

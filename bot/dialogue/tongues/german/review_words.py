@@ -1,0 +1,39 @@
+"""German words of what is wanted of a review at home: an intent, a choice, next time."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from typing import Final
+
+from bot.dialogue.tongues.pieces import NOTHING
+
+REVIEW_WORDS: Final[Mapping[str, str]] = {
+    "review_words.intent": (
+        r"(?:was|das) ich (?:eigentlich )?(?:zeigen|festhalten) (?:wollte|möchte|will)(?:,| ist"
+        r"| war)*|ich wollte (?:eigentlich |nur )?(?:zeigen|festhalten)|(?:es ging|es geht"
+        r"|mir ging es|mir geht es)(?: mir)?(?: eigentlich| nur)? (?:um|darum)|(?:die"
+        r"|meine) (?:idee|absicht) (?:war|ist)"
+    ),
+    "review_words.keep": (
+        r"(?:welche[snr]?|was)(?: \w+){0,5}? (?:behalten|nehmen|behältst|nimmst|auswählen"
+        r"|aussuchen|beste\w*)|hilf mir (?:aus\w+|wählen)"
+    ),
+    "review_words.equal": (r"(?:fair|richtig) vergleich\w*|wie vergleiche?|gleich hell"),
+    "review_words.dropped": r"vergiss|lösch\w*|gelöscht|streich\w*|weglassen",
+    "review_words.taken": (
+        r"(?:bilder|fotos|aufnahmen)(?: \w+){0,4}? (?:gemacht|mitgebracht|geschossen|von heute"
+        r"|heute)|(?:habe|hab|hatte)(?: \w+){0,3}? (?:bilder|fotos|aufnahmen)"
+    ),
+    "review_words.next_time": (r"nächstes mal|beim nächsten mal|anders machen|besser machen"),
+    "review_words.log": r"notiz(?:zeile)?",
+    # "The focus was on 4 m".
+    "review_words.focus": r"fokus\w*",
+    "review_words.was": r"war|lag",
+    "review_words.on": r"auf|bei",
+    # What a name of water ends with, or begins with.
+    "review_words.water_behind": r"\w*(?:fall|fälle|bach|klamm|schlucht)",
+    "review_words.water_before": NOTHING,
+    # What opens a sentence is no part of a name.
+    "review_words.opens": r"Das|Der|Die|Am|Beim",
+    "review_words.ahead": r"nächste\w* (?:woche|wochenende)",
+}
