@@ -7,6 +7,7 @@ from typing import Final
 
 from bot.dialogue.reading.draft import Draft
 from bot.dialogue.reading.numbers import Quantity
+from bot.dialogue.reading.other_things import is_long_thing, is_of_other_thing
 from bot.dialogue.reading.role_words import ELSEWHERE, FALL, OTHER_TALL, TALL_NAMED, TALL_OTHER
 from bot.dialogue.reading.roles import role
 from bot.dialogue.reading.unit_words import METRES
@@ -70,7 +71,9 @@ _WIDE_OTHER: Final = re.compile(
 _PRINTED: Final = re.compile(
     r"\b(?:print\w*|calendar|poster|canvas|lobby|frame it|on the wall|enlarge\w*)\b"
 )
-_WIDE: Final = re.compile(r"^ ?(?:wide|across|in width|long|in diameter)\b")
+_WIDE: Final = re.compile(
+    r"^ ?(?:wide|across(?! (?:the|an?|this|from|to)\b)|in width|long|in diameter)\b"
+)
 #: "The snow is 20 cm deep": nothing that anybody would wade through.
 _OTHER_DEPTH: Final = re.compile(
     r"\b(?:snow|schnee|nieve|mud|sand|ice|silt|litter|hole|cave)\b[^,;.]{0,16}$"
@@ -98,6 +101,8 @@ def _is_no_way_out(draft: Draft, quantity: Quantity) -> bool:
 def is_elsewhere(draft: Draft, quantity: Quantity) -> bool:
     """Whether a length is none of this place: a drive, a way behind us, somebody's own height."""
     before, after = draft.clause_before(quantity), draft.clause_after(quantity)
+    if is_of_other_thing(draft, quantity):
+        return True
     if quantity.unit in {"km", "mi"}:
         return _is_no_way_out(draft, quantity)
     if not _SOMEBODY.search(before):
@@ -144,6 +149,7 @@ def is_other(draft: Draft, quantity: Quantity) -> bool:
     wide = quantity.unit not in {"km", "mi"} and _WIDE.match(after)
     return bool(
         (wide and _PRINTED.search(draft.text))
+        or is_long_thing(draft, quantity)
         or _PART_BEFORE.search(before)
         or _PART_BEHIND.match(after)
         or (_MOVED.search(before) and _BY_SO_MUCH.match(after))

@@ -13,8 +13,13 @@ from bot.dialogue.reading.elsewhere import is_elsewhere, is_other, is_somebodys_
 from bot.dialogue.reading.numbers import METRES_A_SECOND, Quantity
 from bot.dialogue.reading.roles import role, stands_alone
 from bot.dialogue.reading.timed_leaf import read_seconds_per_length, read_timed_leaf
-from bot.dialogue.reading.unit_words import LENGTH_UNITS, METRES
+from bot.dialogue.reading.unit_words import FOOT, LENGTH_UNITS, METRE, METRES
 
+#: "Fern 0.9, fall 22, trees 70 (metres)": the unit of them all.
+_ALL_IN: Final = re.compile(
+    r"\d\W*(?:(?:,|\() ?(?:(?:all|in|of|that's|numbers) )*|\b(?:all|in) (?:in )?)"
+    rf"(?:{METRE}|(?P<feet>{FOOT}))\W*$"
+)
 _METRIC: Final = frozenset({"m", "cm", "km", "m/s", "km/h"})
 _IMPERIAL: Final = frozenset({"ft", "in", "yd", "mi", "ft/s", "mph"})
 #: The order in which the arrival question asks, so the order of bare answers.
@@ -51,6 +56,8 @@ _LEAVES_MOVE_FROM_MPS: Final = 2.0
 def note_units(draft: Draft) -> None:
     """Say which units the message shows; both or none: nothing."""
     shown = {quantity.unit for quantity in draft.quantities}
+    if not shown & (_METRIC | _IMPERIAL) and (named := _ALL_IN.search(draft.text)):
+        shown.add("ft" if named["feet"] else "m")
     metric, imperial = bool(shown & _METRIC), bool(shown & _IMPERIAL)
     if metric != imperial:
         draft.note("units", Units.METRIC if metric else Units.IMPERIAL)

@@ -10,6 +10,7 @@ from typing import Final
 from bot.dialogue.reading.format_names import FORMATS, Rule
 from bot.dialogue.reading.others import without_others
 from bot.dialogue.reading.paces import in_metres
+from bot.dialogue.reading.places_chosen import of_places
 from bot.dialogue.reading.rewriting import Rewriting
 from bot.dialogue.reading.slips import mend_slips
 from bot.dialogue.reading.spans import parted
@@ -282,7 +283,7 @@ def normalise(text: str, *, with_others: bool = False) -> str:
     Returns:
         One line; clauses that stood on their own lines are parted by a semicolon.
     """
-    plain = _SHORTENED.sub(r"\1n't", " ".join(_signs(text).split()))
+    plain = of_places(_SHORTENED.sub(r"\1n't", " ".join(_signs(text).split())))
     return _spelt(plain if with_others else without_others(plain))
 
 

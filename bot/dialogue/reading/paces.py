@@ -35,13 +35,19 @@ _TOLD_BETTER: Final = re.compile(
 )
 
 
+#: "50 paces, don't ask how long mine are".
+_UNKNOWN: Final = re.compile(
+    r"\bhow (?:long|big) (?:my|a|the|one|mine)(?: (?:paces?|steps?|strides?))? (?:are|is)\b"
+)
+
+
 def in_metres(text: str) -> str:
     """A message with its paces and storeys as metres.
 
     Args:
         text: with number words in digits already.
     """
-    if _TOLD_BETTER.search(text):
+    if _TOLD_BETTER.search(text) or _UNKNOWN.search(text):
         return text
     return _STOREYS.sub(_stacked, _PACES.sub(_paced, text))
 

@@ -8,6 +8,7 @@ from typing import Final
 from bot.dialogue.reading.answers import PORTION
 from bot.dialogue.reading.draft import Draft
 from bot.dialogue.reading.numbers import Quantity
+from bot.dialogue.reading.unit_words import METRES
 from bot.dialogue.tongues.english.people import KIN
 
 _FOLLOWED_BY_WORD: Final = re.compile(r"^ ?[a-z]")
@@ -79,8 +80,10 @@ def _counted(draft: Draft) -> set[Quantity]:
 def tell_unread(draft: Draft) -> None:
     """Tell the numbers that nobody claimed, unless they only count something."""
     counted = _counted(draft)
+    placed = {(one.value, one.unit) for one in draft.quantities if draft.slot_of(one)}
     for quantity in draft.free():
-        if quantity not in counted and _is_meant(draft, quantity):
+        again = quantity.unit in METRES and (quantity.value, quantity.unit) in placed
+        if not again and quantity not in counted and _is_meant(draft, quantity):
             draft.refuse(quantity)
         else:
             draft.claim(quantity)

@@ -15,6 +15,8 @@ from bot.dialogue.reading.role_beside import (
     opened,
     stands_tight,
 )
+from bot.dialogue.reading.role_listed import listed_fall
+from bot.dialogue.reading.role_said import said_role
 from bot.dialogue.reading.role_words import (
     BEHIND,
     FALL,
@@ -29,6 +31,7 @@ from bot.dialogue.reading.role_words import (
     TIGHT,
     WALKING,
 )
+from bot.dialogue.reading.unit_words import LENGTH_UNITS
 
 #: Of these, a number without a unit says too little ("section 12", "trail 7").
 _NEVER_BARE: Final = frozenset({"section", "walk", "depth", "climb"})
@@ -208,15 +211,32 @@ def _is_told_climb(quantity: Quantity, after: str) -> bool:
 _OF_CLIMB: Final = re.compile(r"^ (?:of )(?:climb(?:ing)?|ascent|(?:height )?gain|up(?:hill)?)\b")
 
 
+_AT: Final = re.compile(r"\b(?:i'm|im|i am|we're|we are) (?:on|at) $")
+
+
+def _may_be_focal(draft: Draft, words: str) -> bool:
+    """Whether "i'm at 32" may tell a focal length, since one stands beside and no length does."""
+    units = {quantity.unit for quantity in draft.quantities}
+    return _AT.search(words) is not None and "mm" in units and units.isdisjoint(LENGTH_UNITS)
+
+
 def role(draft: Draft, quantity: Quantity) -> str | None:
     """The slot of a length by the words around it; None when they do not say."""
     bare = quantity.unit == ""
-    words, after = draft.clause_before(quantity), draft.clause_after(quantity)
+    words = draft.clause_before(quantity)
     named = bare and (NAMES.search(words) or " iso" in f" {words}")
-    if named or draft.before(quantity).strip() in {"by", "x"}:
+    focal = bare and _may_be_focal(draft, words)
+    if named or focal or draft.before(quantity).strip() in {"by", "x"}:
         return None  # "12 m by 6 m": which is which?
-    if is_fall_from(draft, quantity):
+    if is_fall_from(draft, quantity) or listed_fall(draft, quantity):
         return "distance_m"
+    return said_role(draft, quantity) or _by_its_words(draft, quantity)
+
+
+def _by_its_words(draft: Draft, quantity: Quantity) -> str | None:
+    """The slot of a length by the words of its clause."""
+    bare = quantity.unit == ""
+    words, after = draft.clause_before(quantity), draft.clause_after(quantity)
     subject = _subject(words, tight=bare)
     follows = draft.neighbour(quantity, 1) is not None
     match = _word_behind(after, subject, bare=bare, follows=follows)

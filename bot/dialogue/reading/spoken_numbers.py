@@ -54,6 +54,9 @@ _COUNT: Final = re.compile(
     rf"|(?:(?<=\bminus )|(?<=\bplus ))(?:{_WORD})\b{_SIGNED_END}"
     rf"|(?<=\bby )(?:{_WORD})(?=\W*$)"
     rf"|^(?:{_WORD})(?=,? 1/\d)|\b{_SURE}\b(?!-)"
+    #: "The veil hangs at nine", "first rock at two".
+    r"|(?:(?<=hangs at )|(?<=sits at )|(?<=lies at )|(?<=rock at )|(?<=stone at )|(?<=log at )"
+    rf"|(?<=boulder at )|(?<=fall at )|(?<=falls at ))(?:{_WORD})(?=\s*(?:$|[,.;!?]|and\b|but\b))"
 )
 #: Marks of exposure times that are said as "one over eight" (ISO 516 series, from memory).
 _OVER_MARKS: Final = (
@@ -122,6 +125,15 @@ def _value(words: str) -> int:
         elif word not in {"a", "and"}:
             total += SIMPLE[word]
     return total
+
+
+def in_figures(said: str) -> str:
+    """A number in digits, whether it was said in words or not.
+
+    Args:
+        said: a number of `WORD_NUMBER`, or digits.
+    """
+    return said if said[:1].isdigit() else str(_value(said))
 
 
 def _count(match: re.Match[str]) -> str:

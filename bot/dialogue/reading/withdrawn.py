@@ -91,6 +91,7 @@ def withdraw(draft: Draft) -> None:
         elif (
             _is_unreal(draft, quantity)
             or _is_their_guess(draft, quantity)
+            or _is_to_keep(draft, quantity)
             or _is_taken_back(draft, quantity)
             or _is_defined(draft, quantity)
         ):
@@ -162,6 +163,33 @@ def _is_declined(draft: Draft, quantity: Quantity) -> bool:
     return said is not None and _BUT_OWN.search(after) is not None
 
 
+#: "12 m high was nonsense, 9 m".
+_NONSENSE: Final = re.compile(
+    r"^ ?(?:(?:high|tall|away|back|off|wide|deep) )?(?:was|is|were) (?:(?:all|just|total|complete"
+    r"|pure|a|my|plain|utter) )*(?:nonsense|rubbish|garbage|wrong|mistake|typo|slip|bull\w*|daft"
+    r"|silly|bogus|misread)\b"
+)
+#: "Mum says 10 feet from the edge. I'm 65 feet away": what somebody wants kept.
+_TO_KEEP: Final = re.compile(
+    rf"\b(?:{KIN}|he|she|they|ranger|rule|sign)s? (?:says?|said|wants?|tells?|insists?|is)"
+    r"(?: (?:to|me|us|stay|keep|be|at least|always|no closer than|about|on))* ?$"
+)
+_OFF_EDGE: Final = re.compile(r"^ ?(?:from|back|away|off)\b")
+_OWN_STAND: Final = re.compile(r"\b(?:i'm|im|i am|we're|we are|i stand|we stand|i stay)\b")
+
+
+def _is_to_keep(draft: Draft, quantity: Quantity) -> bool:
+    """Whether a length is what somebody wants kept, and the person's own follows."""
+    after, later = draft.after(quantity), draft.neighbour(quantity, 1)
+    return (
+        later is not None
+        and later.unit in METRES
+        and _TO_KEEP.search(draft.before(quantity)) is not None
+        and _OFF_EDGE.match(after) is not None
+        and _OWN_STAND.search(after) is not None
+    )
+
+
 def _is_taken_back(draft: Draft, quantity: Quantity) -> bool:
     before, after = draft.before(quantity), draft.after(quantity)
     swapped = _SWAPPED.search(before) and _FOR.match(after) and draft.neighbour(quantity, 1)
@@ -170,6 +198,7 @@ def _is_taken_back(draft: Draft, quantity: Quantity) -> bool:
         _WITHDRAWN.search(before)
         or moved
         or _is_left(draft, quantity)
+        or _NONSENSE.match(after)
         or after.strip() in {">", "->"}
     )
 

@@ -1,0 +1,176 @@
+"""Which length a number is by a whole turn of speech: `the veil hangs at 11`, `lens at 2 ft 8`."""
+
+from __future__ import annotations
+
+import re
+from typing import Final, NamedTuple
+
+from bot.dialogue.reading.draft import Draft
+from bot.dialogue.reading.numbers import Quantity
+from bot.dialogue.reading.role_words import FALL, FAR, NEAR
+from bot.dialogue.reading.unit_words import LENGTH, METRES
+
+_HEDGES: Final = (
+    r"(?:(?:about|around|roughly|maybe|some|say|so|that's|that is|which is|i'd say|i guess|i think"
+    r"|call it|make it|let's say|or|probably|just|only|at|is|it's|its|good|nearly|almost|like"
+    r"|perhaps|well)[ ,:]+)*$"
+)
+_WATER: Final = rf"(?:(?:{FALL}|veil|horsetail|ribbon|water|foot|base|edge)(?: itself)?)"
+_GLASS: Final = r"(?:lens|glass|front element|sensor)"
+_CAMERA: Final = rf"(?:camera|cam|tripod|{_GLASS})"
+_PLACE: Final = (
+    r"(?:bank|shore|side|bridge|footbridge|viewpoint|platform|path|trail|beach|lookout|overlook|deck"
+    r"|boardwalk|balcony|jetty|meadow|road|steps|stairs|landing|terrace|walkway|railing|rail)"
+)
+_SHOOTS: Final = r"(?:shoot\w*|shot|photograph\w*|framing it|taking it|take it|set up|setting up)"
+_WHOLE: Final = rf"(?:(?:whole|entire|full) (?:thing|lot|{FALL})|all of it)"
+#: Behind a number: its clause ends there.
+_ENDS: Final = r"(?: ?\)| or so| roughly| i guess| i think)*\s*(?:$|[.;,!?]|and\b|but\b|because\b)"
+
+
+class _Turn(NamedTuple):
+    """What stands before a number, up to it, and behind it; `bare`: it may lack its unit."""
+
+    slot: str
+    before: re.Pattern[str]
+    behind: re.Pattern[str]
+    bare: bool
+
+
+def _turn(slot: str, before: str, behind: str = _ENDS, *, bare: bool = False) -> _Turn:
+    return _Turn(slot, re.compile(before), re.compile(rf"^ ?{behind}"), bare)
+
+
+_TURNS: Final = (
+    #: "So the lens is at 2 ft 8", "lens ends up at 1.1 m".
+    _turn(
+        "camera_height_m",
+        rf"(?:^|[,;.(] ?|\b(?:so|and|but|then|now|with|that) )(?:(?:the|my|front) )*{_GLASS}"
+        r"(?:'s| is| sits| ends up| comes out| stands| hovers| then| now| up| right)* at "
+        rf"{_HEDGES}",
+    ),
+    #: "The front glass is 30 cm above the boards".
+    _turn(
+        "camera_height_m",
+        rf"\b{_GLASS}(?:'s| is| sits| hovers| hangs| ends up| now)* {_HEDGES}",
+        r"(?:above|over) (?:the |my )?\w+",
+    ),
+    #: "1.25 at the lens", where the tripod was spoken of.
+    _turn(
+        "camera_height_m",
+        rf"\b(?:{_CAMERA}|height|higher|lower)\b.*",
+        rf"at (?:the |my )?{_CAMERA}\b",
+        bare=True,
+    ),
+    #: "A bus length off the drop, call it 12 m", "three canoes from the water, so 15 m".
+    _turn(
+        "distance_m",
+        r"\b(?:off|from|away from|back from|short of) (?:the |this |that )?"
+        rf"{_WATER}[,;:(]+ ?{_HEDGES}",
+    ),
+    #: "I shoot from the bridge, 21 m", "we're on the opposite bank, 25 m".
+    _turn(
+        "distance_m",
+        rf"\b{_SHOOTS}(?: \w+){{0,3}}? (?:from|off) (?:the |a |an |this )?(?:\w+ )?{_PLACE}[,:(]+ ?"
+        rf"{_HEDGES}"
+        r"|\b(?:from|on) (?:the |this )?(?:opposite|other|far) (?:bank|shore|side)(?: is)?[,:(]+ ?"
+        rf"{_HEDGES}",
+    ),
+    #: "The rope stops us at 25 m so 25 m it is".
+    _turn(
+        "distance_m",
+        r"\b(?:rope|sign|fence|barrier|rail\w*|tape|ranger|rule|closer|keep|stay)\b.*"
+        r"\bso (?:it's )?$",
+        r"it is\b",
+    ),
+    #: "The whole thing from 35 m".
+    _turn("distance_m", rf"\b{_WHOLE}(?: in(?: frame)?)?,? from {_HEDGES}"),
+    #: "Another 110 across the gorge to the fall itself".
+    _turn(
+        "distance_m",
+        rf"\b(?:another|still) {_HEDGES}",
+        r"(?:more |further )?(?:(?:straight )?(?:across|over|through)(?: the| a)?(?: \w+)?|on)?"
+        rf" ?to (?:the |our )?(?:\w+ )?(?:{FALL})\b",
+        bare=True,
+    ),
+    #: "The veil hangs at eleven".
+    _turn("distance_m", rf"\b{_WATER} (?:hangs|sits|lies) (?:back )?at {_HEDGES}", bare=True),
+    #: "Nothing farther than thirty", "farthest tree sixty".
+    _turn(
+        "farthest_m",
+        r"\bnothing(?:'s| is)?(?: any)? (?:farther|further|beyond|past|more distant)"
+        rf"(?: away| off| out| back)?(?: than)? {_HEDGES}",
+        r"(?!(?:to|from|of) (?:the |it))",
+        bare=True,
+    ),
+    _turn("farthest_m", rf"\b(?:farthest|furthest|most distant) \w+ {_HEDGES}", bare=True),
+    _turn("farthest_m", rf"\blast thing [^.;\d]{{1,40}}[, ]{_HEDGES}"),
+    _turn("nearest_m", rf"\b(?:nearest|closest|first) (?:{NEAR}) {_HEDGES}", bare=True),
+    #: "A tad under, 1.9 m, is the rock".
+    _turn("nearest_m", "$|", rf",? (?:is|to|for) (?:the |my |an? )?(?:{NEAR})\b"),
+)
+#: "Sharp till the cliff, 24 m": how far the picture goes.
+_SHARP_TO: Final = re.compile(
+    r"\b(?:sharp\w*|focus\w*|crisp|depth|right|all the way|clear)\b[^.;\d]{0,30}?"
+    r"\b(?:till|til|until|to|up to|as far as) (?:the |that |my )?(?P<thing>[a-z' ]{3,30}?)[, ]+"
+    rf"{_HEDGES}"
+)
+_SHARP_WHAT: Final = re.compile(
+    rf"\b(?:(?P<farthest_m>{FAR}|wall|cliffs?|ridge|trees?|pines|hills?|skyline|mountains?)"
+    rf"|(?P<nearest_m>{NEAR})|(?P<distance_m>{FALL}|water))\b"
+)
+#: "The drop stands at 40": so far away where other things are placed, else so tall.
+_STANDS: Final = re.compile(rf"\b{_WATER} stands at {_HEDGES}")
+_PLACED: Final = re.compile(rf"\b(?:{FAR}|{NEAR})\b[^.;]{{0,30}}\d|\d[^.;,]{{0,12}} behind\b")
+_SOON: Final = re.compile(rf"^ ?{_ENDS}")
+_TALL: Final = re.compile(r"^ ?-?(?:tall|high|wide|deep|long|up|below|down|apart|thick)\b")
+#: "Gone from 1.3 m to 40 cm".
+_CHANGED: Final = re.compile(
+    rf"\b(?P<go>[\w' ]{{0,40}})\bfrom (?:about )?\d[\d.]* ?(?:{LENGTH}|in|\"|'),? "
+    r"(?:\w+ )?to (?:about )?$"
+)
+_LEVELS: Final = re.compile(
+    rf"\b(?:{_CAMERA}|legs|column|lower\w*|rais\w+|higher|squat\w*|crouch\w*|kneel\w*|down|up)\b"
+)
+_WENT: Final = re.compile(r"\b(?:went|gone|moved|walked|come|came|stepped|crept|backed)\b")
+#: No tripod of anybody stands higher [m] (own rule).
+_HIGHEST_M: Final = 3.0
+
+
+def said_role(draft: Draft, quantity: Quantity) -> str | None:
+    """The slot of a length that a turn of speech places; None where none does.
+
+    Args:
+        draft: the message.
+        quantity: a length, or a number without a unit.
+    """
+    head, tail = draft.text[: quantity.start], draft.text[quantity.end :]
+    if _TALL.match(tail) or quantity.unit in {"km", "mi"}:
+        return None
+    bare = quantity.unit == ""
+    for slot, before, behind, may_be_bare in _TURNS:
+        if (may_be_bare or not bare) and behind.match(tail) and before.search(head):
+            return slot
+    if _STANDS.search(head) and _SOON.match(tail) and _PLACED.search(draft.text):
+        return "distance_m"
+    if bare:
+        return None
+    return _sharp_to(head, tail) or _changed(head, quantity)
+
+
+def _sharp_to(head: str, tail: str) -> str | None:
+    """What the picture is to be sharp as far as."""
+    said = _SHARP_TO.search(head) if _SOON.match(tail) else None
+    what = _SHARP_WHAT.search(said["thing"]) if said else None
+    return what.lastgroup if what else None
+
+
+def _changed(head: str, quantity: Quantity) -> str | None:
+    """`Gone from 1.3 m to 40 cm`: the camera where heights are spoken of, else the stand."""
+    said = _CHANGED.search(head)
+    if said is None:
+        return None
+    if _LEVELS.search(head):
+        metres = quantity.value * METRES.get(quantity.unit, 1.0)
+        return "camera_height_m" if metres <= _HIGHEST_M else None
+    return "distance_m" if _WENT.search(said["go"]) else None
