@@ -33,7 +33,12 @@ _FILLERS: Final = re.compile(
     r"\b(?:all right|they|it|its|the|there|is|are|s|re|i|see|just|now|at|so|but)\b"
 )
 #: Words of a complaint that hold an option's words by chance.
-_COMPLAINT: Final = re.compile(r"\b(?:blur|smear|soft|focus|sharp)\w*")
+_COMPLAINT: Final = re.compile(
+    r"\b(?:blur|smear|soft|focus|sharp)\w*"
+    # the picture as a whole, and no corner of it
+    r"|\b(?:photo|picture|image|shot)s?(?: \w+){0,4}? too (?:bright|light|dark)\b"
+    r"|\btoo (?:bright|light|dark)(?: \w+){0,2}? (?:photo|picture|image|shot)s?\b"
+)
 
 #: What may be denied of leaves without an option's own words.
 _MOVES: Final = r"\b(?:wind|breeze|moving|movement)\b"

@@ -47,6 +47,7 @@ _MADE: Final = (
     "gloves_",
     "everyday_",
     "daily_",
+    "abroad_",
 )
 #: Questions about dangers: neither harmless talk nor danger.
 _BETWEEN: Final = frozenset({"Q26", "Q27", "M20", "M21"})

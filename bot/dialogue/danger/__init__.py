@@ -13,6 +13,7 @@ from bot.dialogue.danger.flash_to_bang import is_storm_of_now, is_storm_supposed
 from bot.dialogue.danger.judged import judged
 from bot.dialogue.danger.kinds import LEVELS, Danger, DangerKind, Level, gravest
 from bot.dialogue.danger.likelihood import Likely
+from bot.dialogue.danger.murky import is_murky
 from bot.dialogue.danger.names import asks, is_short, without_name
 from bot.dialogue.danger.other_edges import without_other_edges
 from bot.dialogue.danger.permission import leave_asked
@@ -137,6 +138,8 @@ def _kind_of(text: str, heard: Heard, likely: Likely, least: float = _HEARD) -> 
         return heard.worded.kind or heard.meant
     if taken_back:
         return DangerKind.UNCLEAR if likely.odds >= _DOUBTED else None
+    if is_murky(text):
+        return DangerKind.FLOOD
     return leave_asked(text) or (DangerKind.UNCLEAR if heard_beside(text, likely.odds) else None)
 
 

@@ -20,6 +20,7 @@ from bot.dialogue.tongues.english.group import GROUP
 from bot.dialogue.tongues.english.hands import HANDS
 from bot.dialogue.tongues.english.left_open import LEFT_OPEN
 from bot.dialogue.tongues.english.moves import MOVES
+from bot.dialogue.tongues.english.murky import MURKY
 from bot.dialogue.tongues.english.names import NAMES
 from bot.dialogue.tongues.english.other_edges import OTHER_EDGES
 from bot.dialogue.tongues.english.permission import PERMISSION
@@ -48,6 +49,7 @@ ENGLISH: Final[Mapping[str, str]] = {
     **HANDS,
     **LEFT_OPEN,
     **MOVES,
+    **MURKY,
     **NAMES,
     **OTHER_EDGES,
     **PERMISSION,

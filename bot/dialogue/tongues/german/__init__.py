@@ -20,6 +20,7 @@ from bot.dialogue.tongues.german.group import GROUP
 from bot.dialogue.tongues.german.hands import HANDS
 from bot.dialogue.tongues.german.left_open import LEFT_OPEN
 from bot.dialogue.tongues.german.moves import MOVES
+from bot.dialogue.tongues.german.murky import MURKY
 from bot.dialogue.tongues.german.names import NAMES
 from bot.dialogue.tongues.german.other_edges import OTHER_EDGES
 from bot.dialogue.tongues.german.permission import PERMISSION
@@ -48,6 +49,7 @@ GERMAN: Final[Mapping[str, str]] = {
     **HANDS,
     **LEFT_OPEN,
     **MOVES,
+    **MURKY,
     **NAMES,
     **OTHER_EDGES,
     **PERMISSION,

@@ -7,11 +7,20 @@ from typing import Final
 
 _KALT: Final = r"(?:eiskalt\w*|kalt\w*|eisig\w*|klamm\w*|durchgefroren)"
 _HANDE: Final = r"(?:hande|haende|hand|finger|fusse|fuesse|zehen)"
-_GANZ: Final = r"(?:(?:sind|werden|ganz|so|sehr|echt|ziemlich|schon|etwas|richtig) )*"
+_GANZ: Final = (
+    r"(?:(?:sind|san|werden|ganz|so|sehr|echt|ziemlich|schon|etwas|richtig|voll|jetzt|auch|mir"
+    r"|a bissl|ein bisschen|bisschen|leider|total) )*"
+)
+#: "Mir ist kalt an den Händen".
+_AN_HANDEN: Final = (
+    r"(?:mir|uns) (?:ist|is|wird)(?: (?:a|ein|bissl|bisschen|etwas|so|ganz|recht|sehr|schon))*"
+    r" kalt an (?:den |die )?(?:handen|fingern|fussen|zehen|hand|finger|zehen)"
+)
 
 COLD_HANDS: Final[Mapping[str, str]] = {
     "cold_hands.told": (
-        rf"{_HANDE} {_GANZ}{_KALT}|{_KALT} {_HANDE}|(?:was hilft|was tun) gegen (?:die )?kalte"
+        rf"{_HANDE} {_GANZ}{_KALT}(?: vor (?:lauter )?kalte)?|{_KALT} {_HANDE}|{_AN_HANDEN}"
+        r"|(?:was hilft|was tun) gegen (?:die )?kalte"
     ),
     "cold_hands.cold_alone": (r"(?:mir|uns) (?:ist|wird) (?:(?:ein bisschen|etwas|langsam) )?kalt"),
     "cold_hands.numb": rf"{_HANDE} {_GANZ}taub",
@@ -20,7 +29,7 @@ COLD_HANDS: Final[Mapping[str, str]] = {
     "cold_hands.fine": r"gut",
     "cold_hands.beside": (
         r"kann kaum tippen|(?:nasse |dicke )?handschuhen?(?: (?:an|sind nass))?"
-        r"|mir|uns|ich|hab|habe|meine?|die|und|aber|mit|sind|heute?|so|gut|alles|gehts|geht|es"
+        r"|mir|uns|ich|i|hab|habe|hob|halt|leider|noch|schon|jetzt|meine?|die|und|aber|mit|sind|heute?|so|gut|alles|gehts|geht|es"
         r"|bitte|kurz|grad"
     ),
 }

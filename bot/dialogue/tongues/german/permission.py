@@ -27,9 +27,24 @@ _AM_RAND: Final = (
     r"(?:zum|an den|bis zum|bis an den|auf den|am|auf dem)(?: (?:oberen|obersten|ausseren))? rand"
     r"(?! (?:vom|des|der|von|im) )"
 )
+_POOL: Final = r"(?:wasser|bach|fluss|wildbach|bachbett|becken|pool|tumpel|kolk|see|gumpen?)"
 _INS_WASSER: Final = (
     r"(?:ins wasser|in den (?:bach|fluss|wildbach)|in die (?:gumpe|stromung)|ins (?:becken"
-    r"|bachbett)|im (?:wasser|bach|fluss|bachbett) stehen)"
+    r"|bachbett)"
+    r"|im (?:wasser|bach|fluss|bachbett) stehen"
+    rf"|(?:in (?:den|die|das|der|dem|einen|eine)|ins|im) {_POOL} (?:baden|schwimmen|springen"
+    r"|hupfen|plan?t?schen|gehen|steigen|waten|spielen|rein\w*))"
+)
+#: Somebody of the party, and what they want or may: "die Kinder wollen ins Wasser".
+_WHO_WANTS: Final = (
+    r"(?:(?:mein|meine|unsere?|die|der|das) (?:[^ ,.]+ )?(?:kind|kinder|kids|sohn|tochter|enkel"
+    r"|enkelin|enkelkinder|kleinen?|freund\w*|frau|mann|bruder|schwester|jungs|madels|buben|bub"
+    r"|opa|oma|schuler\w*|gruppe|leute|model)|er|sie|jemand|einer|alle)"
+    r" (?:will|wollen|mochten?|mag|mogen|durfen|darf|kann|konnen|wurden? gern\w*)"
+)
+_DARF_WER: Final = (
+    r"(?:darf|durfen|kann|konnen|soll|sollen) (?:die|der|das|unsere?|mein|meine) (?:[^ ,.]+ )?"
+    r"(?:kind|kinder|kids|sohn|tochter|enkel|enkelin|kleinen?|jungs|madels|buben|bub|gruppe|leute)"
 )
 _DORT: Final = (
     r"(?<!im )(?<!ins )(?:einstellung\w*|werte|blende|zeit|objektiv|fotos?|bild|aufnahme"
@@ -54,7 +69,7 @@ PERMISSION: Final[Mapping[str, str]] = {
         rf"{_GAP} {_AN} {_KANTE}|{_RAND}{_DARF}{_GAP} {_AM_RAND}|ist {_KANTE} (?:erlaubt|ok|okay"
         rf"|sicher|begehbar|betretbar|frei)"
     ),
-    "permission.into_water": rf"{_DARF}{_GAP} {_INS_WASSER}",
+    "permission.into_water": rf"(?:{_DARF}|{_WHO_WANTS}|{_DARF_WER}){_GAP} {_INS_WASSER}",
     "permission.stands": _STEHT,
     "permission.settings": _DORT,
 }

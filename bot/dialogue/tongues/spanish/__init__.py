@@ -20,6 +20,7 @@ from bot.dialogue.tongues.spanish.group import GROUP
 from bot.dialogue.tongues.spanish.hands import HANDS
 from bot.dialogue.tongues.spanish.left_open import LEFT_OPEN
 from bot.dialogue.tongues.spanish.moves import MOVES
+from bot.dialogue.tongues.spanish.murky import MURKY
 from bot.dialogue.tongues.spanish.names import NAMES
 from bot.dialogue.tongues.spanish.other_edges import OTHER_EDGES
 from bot.dialogue.tongues.spanish.permission import PERMISSION
@@ -48,6 +49,7 @@ SPANISH: Final[Mapping[str, str]] = {
     **HANDS,
     **LEFT_OPEN,
     **MOVES,
+    **MURKY,
     **NAMES,
     **OTHER_EDGES,
     **PERMISSION,

@@ -7,12 +7,13 @@ from typing import Final
 
 _FRIO: Final = r"(?:fri[oa]s?|helad[oa]s?|congelad[oa]s?)"
 _MANOS: Final = r"(?:manos|dedos|pies)"
-_MUY: Final = r"(?:(?:estan|se me ponen|muy|tan|bastante|un poco|super) )*"
+_MUY: Final = r"(?:(?:estan|se me ponen|muy|tan|bastante|un poco|super|re|todos?|todas|bien) )*"
 _DORMIDAS: Final = rf"{_MANOS} {_MUY}(?:dormid|entumecid)[oa]s"
 
 COLD_HANDS: Final[Mapping[str, str]] = {
     "cold_hands.told": (
-        rf"{_MANOS} {_MUY}{_FRIO}|frio en (?:las|los) {_MANOS}"
+        rf"{_MANOS} {_MUY}{_FRIO}|se me (?:congelan|hielan|enfrian|congelaron) (?:las|los) {_MANOS}"
+        rf"|frio en (?:las|los) {_MANOS}"
         rf"|que (?:hago|hacemos) (?:contra|con) el frio|{_DORMIDAS}"
     ),
     "cold_hands.cold_alone": r"(?:tengo|tenemos) (?:algo de |un poco de )?frio",

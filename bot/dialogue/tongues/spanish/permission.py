@@ -24,6 +24,26 @@ _AL_AGUA: Final = (
     r"(?: (?!no\b|nunca\b)[^ ,.]+){0,3}? (?:meter(?:me|te|se|nos)|entrar|banar(?:me|se|nos))"
     r"(?: [^ ,.]+){0,2}? (?:al|en el|en la|dentro del) (?:agua|rio|arroyo|poza|corriente)"
 )
+_BANARSE: Final = (
+    r"(?:banar(?:se|me|nos)?|nadar|chapotear|zambullirse|(?:dar(?:se|nos)|pegar(?:se|nos)) un"
+    r" (?:bano|chapuzon|remojon))"
+)
+#: Somebody of the party, and what they want or may: "los niños quieren bañarse".
+_QUIEREN: Final = (
+    r"(?:(?:mi|mis|el|la|los|las|nuestr\w+|un|una) (?:[^ ,.]+ )?[^ ,.]+|ellos|ellas|alguien|todos)"
+    r"(?: (?:se|me|ya))? (?:quieren?|van? a|pueden?|podrian?|quisieran?)"
+    r"(?: (?!no\b|nunca\b)[^ ,.]+){0,2}?"
+)
+_EL_AGUA: Final = (
+    r"(?:al?|en|dentro del?) (?:el |la |las |los )?(?:agua|rio|arroyo|pozas?|corriente|laguna"
+    r"|charcas?|olla)"
+)
+_SE_METEN: Final = (
+    rf"{_QUIEREN} (?:{_BANARSE}|(?:meterse|entrar|tirarse|saltar|zambullirse|jugar)"
+    rf"(?: [^ ,.]+){{0,2}}? {_EL_AGUA})"
+    rf"|(?:puede|pueden|podria|podrian|dejo que) (?:mi|mis|el|la|los|las) (?:[^ ,.]+ )?[^ ,.]+"
+    rf" (?:{_BANARSE}|(?:meterse|entrar|tirarse|saltar|jugar)(?: [^ ,.]+){{0,2}}? {_EL_AGUA})"
+)
 _ALLI: Final = (
     r"(?:ajustes?|foto|fotos|toma|disparar|objetivo|velocidad)(?: \w+)? (?:desde|en|sobre) (?:el"
     r"|la) (?:labio|filo|precipicio|borde de la cascada|borde del (?:salto|precipicio))"
@@ -40,7 +60,7 @@ PERMISSION: Final[Mapping[str, str]] = {
     "permission.to_lip": (
         rf"{_PUEDO}{_GAP} {_IR}{_GAP} {_BORDE}|cerca {_BORDE}{_GAP} (?:puedo|podemos|se puede)"
     ),
-    "permission.into_water": _AL_AGUA,
+    "permission.into_water": rf"{_AL_AGUA}|{_SE_METEN}",
     "permission.stands": _ESTA,
     "permission.settings": _ALLI,
 }

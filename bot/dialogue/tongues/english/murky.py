@@ -1,0 +1,12 @@
+"""English words: brown or murky water in a few plain words."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from typing import Final
+
+from bot.dialogue.tongues.nothing import NOTHING
+
+MURKY: Final[Mapping[str, str]] = {
+    "murky.told": NOTHING,  # the wordings of danger know it
+}
