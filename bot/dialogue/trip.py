@@ -18,6 +18,8 @@ class Trip(Stored):
     slowest: str | None = None
     #: When it starts at the car, "HH:MM".
     start_at: str | None = None
+    #: By when they must be back at the car, the bus or home, "HH:MM".
+    back_by: str | None = None
     #: One way as told in time [min], and whether a length is that of both ways.
     walk_min: float | None = None
     round_trip: bool | None = None

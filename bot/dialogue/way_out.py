@@ -133,11 +133,26 @@ def when_of(trip: Trip, position: Position | None, now: datetime) -> datetime:
 
 
 def leave_at(facts: Facts, trip: Trip, position: Position | None, now: datetime) -> datetime | None:
-    """The turn-back time, None while sunset or the way out are unknown."""
+    """The turn-back time by the sun, and by when somebody must be back, whichever is earlier.
+
+    None while the way out is unknown, or both of these are.
+    """
     way = way_of(facts, trip)
     if way is None:
         return None
-    return _turn_back_before(sunset_of(facts, position, when_of(trip, position, now)), way)
+    moment = when_of(trip, position, now)
+    by_sun = _turn_back_before(sunset_of(facts, position, moment), way)
+    due = due_back(trip, moment)
+    by_hour = None if due is None else due - timedelta(minutes=way.out_min)
+    return min((one for one in (by_sun, by_hour) if one is not None), default=None)
+
+
+def due_back(trip: Trip, moment: datetime) -> datetime | None:
+    """When somebody must be back on the day of a moment, as told."""
+    if trip.back_by is None:
+        return None
+    hour, minute = (int(part) for part in trip.back_by.split(":"))
+    return moment.replace(hour=hour, minute=minute, second=0, microsecond=0)
 
 
 def turn_back_of(turn: Turn, due: datetime | None = None) -> datetime | None:

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import pytest
 
+from bot.dialogue.danger import DangerKind, read_danger
 from bot.dialogue.reading import read
 from bot.dialogue.reading.foreign import glossed
 from tests.dialogue.player import Player
@@ -194,3 +195,86 @@ def test_who_says_what_they_came_for_is_led(text: str) -> None:
 def test_questions_in_spanish(text: str, key: str) -> None:
     """What is told beside them counts, too."""
     assert key in keys_of(abroad("español"), text)
+
+
+@pytest.mark.parametrize(
+    ("text", "kind"),
+    [
+        ("der Fluss ist heute ganz schlammig", DangerKind.FLOOD),
+        ("das wasser rinnt jetzt braun daher", DangerKind.FLOOD),
+        ("el río viene color chocolate", DangerKind.FLOOD),
+        ("oye, el arroyo se ve turbio desde ayer", DangerKind.FLOOD),
+        ("unsere Enkel wollen in die Gumpe hüpfen", DangerKind.WADING),
+        ("darf mein Sohn im Becken planschen?", DangerKind.WADING),
+        ("meine Kleine möchte im Bach baden", DangerKind.WADING),
+        ("mis sobrinos quieren nadar un rato", DangerKind.WADING),
+        ("¿puede mi hija meterse en la poza?", DangerKind.WADING),
+    ],
+)
+def test_dangers_in_plain_words(text: str, kind: DangerKind) -> None:
+    """Murky water, and bathing under a fall."""
+    danger = read_danger(text)
+    assert danger is not None
+    assert danger.kind is kind
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "das Wasser ist gar nicht trüb",
+        "ist das Wasser sonst auch braun?",
+        "der Bach ist braun vom Moor",
+        "heute ist trübes Wetter",
+        "meine Zehen sind schon richtig klamm",
+        "mir wird a bissl kalt an den Fingern",
+        "se me hielan los dedos",
+    ],
+)
+def test_no_danger_in_plain_words(text: str) -> None:
+    """What is denied or asked, grey weather, hands that are only cold."""
+    assert read_danger(text) is None
+
+
+@pytest.mark.parametrize("text", ["der Himmel ist trüb", "trübes Licht heute", "recht trüb heute"])
+def test_grey_weather_is_a_light(text: str) -> None:
+    """Heavy clouds."""
+    assert read(glossed(text, "de")).light == "overcast"
+
+
+@pytest.mark.parametrize(
+    ("word", "text"),
+    [
+        ("deutsch", "ich hab ganz klamme Finger"),
+        ("deutsch", "meine Zehen sind schon richtig klamm"),
+    ],
+)
+def test_clammy_fingers_are_no_gorge(word: str, text: str) -> None:
+    """The same word names both."""
+    assert read(glossed(text, "de")).light is None
+    assert "noted" not in keys_of(abroad(word), text)
+
+
+@pytest.mark.parametrize(
+    ("language", "text"),
+    [
+        ("de", "das Foto ist mir zu hell geworden"),
+        ("es", "la foto me sale muy clara"),
+        ("es", "salen muy claras las fotos"),
+    ],
+)
+def test_a_bright_picture_is_no_bright_corner(language: str, text: str) -> None:
+    """While the sides of the frame are asked about."""
+    fall = {"de": "12 m hoch, 18 m weg, Fels bei 1,5 m, Vollformat 24-70"}
+    told = fall.get(language, "12 m de alto, a 18 m, roca a 1,5 m, full frame 24-70")
+    said = last(_WORD[language], told, "1", text)
+    assert "f/11, 1/4 s, ISO 100" in said
+
+
+@pytest.mark.parametrize(
+    ("text", "time"),
+    [("im ersten ist die Struktur gut", "1/30 s"), ("beim letzten gefällt mir gar nix", "1 s")],
+)
+def test_frames_by_their_place(text: str, time: str) -> None:
+    """With whatever stands before it."""
+    said = last("deutsch", "bin wieder daheim", "hab 1/30, 1/8 und 1 s, alle f/11", text)
+    assert said.startswith(time)

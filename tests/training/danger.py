@@ -47,7 +47,6 @@ _MADE: Final = (
     "gloves_",
     "everyday_",
     "daily_",
-    "abroad_",
 )
 #: Questions about dangers: neither harmless talk nor danger.
 _BETWEEN: Final = frozenset({"Q26", "Q27", "M20", "M21"})

@@ -5,6 +5,7 @@ from __future__ import annotations
 from functools import lru_cache
 
 from bot.dialogue.facts import Facts
+from bot.dialogue.reading.back_by import back_by_in
 from bot.dialogue.reading.normal import normalise
 from bot.dialogue.reading.party import all_alike, people_in, slowest_in
 from bot.dialogue.reading.walking import is_round_trip, start_in, way_min_in
@@ -29,10 +30,12 @@ def read_visit(text: str, *, start_asked: bool = False) -> Trip:
 def _told(text: str) -> Trip:
     """What a message tells, whatever is asked."""
     said = normalise(text, with_others=True)
+    back_by = back_by_in(said)
     return Trip(
         people=people_in(said),
         slowest=slowest_in(said),
-        start_at=start_in(said),
+        start_at=None if back_by else start_in(said),
+        back_by=back_by,
         walk_min=way_min_in(said),
         round_trip=is_round_trip(said) or None,
     )

@@ -83,6 +83,7 @@ AMOUNTS: Final[dict[str, str]] = {
     "known.people": "{value} people",
     "known.alone": "alone",
     "known.start_at": "start {value}",
+    "known.back_by": "back by {value}",
     "known.walk_min": "{value} each way",
     "known.round_trip": "that is both ways",
     "known.car": "car {value}",

@@ -109,6 +109,9 @@ REASONS: Final[dict[str, str]] = {
         "Sunset {sunset} − {margin} − walk out {out} ({walk}, 5 km/h and 600 m/h, × {factor}). "
         "Naismith's rule; margin and factor: own rule."
     ),
+    "why.turn_back_due": (
+        "Back by {sunset} − walk out {out} ({walk}, × {factor}); the factor is an own rule."
+    ),
     "why.to_the_right": (
         "As bright as the white water allows: thirds up until patches blink, then back "
         "(common practice)."

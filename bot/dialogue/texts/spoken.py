@@ -111,6 +111,7 @@ def known_trip(trip: Trip) -> str:
     values = {
         "people": str(trip.people) if trip.people else "",
         "start_at": measures.told_clock(trip.start_at) if trip.start_at else "",
+        "back_by": measures.told_clock(trip.back_by) if trip.back_by else "",
         "walk_min": measures.minutes(trip.walk_min) if trip.walk_min else "",
         "car": trip.car,
         "place": trip.place,

@@ -66,6 +66,13 @@ WALK: Final[dict[str, str]] = {
     "arrive.sunset_missing": (
         "For the turn-back time I still need the sunset: `sunset 18:40`, or share your location."
     ),
+    "arrive.no_sunset_yet": (
+        "If the sun sets before {latest}, earlier: send `sunset 18:40`, or your location."
+    ),
+    "arrive.way_missing": (
+        "Back by {back}, noted. For the turn-back time I still need the way: `50 min walk`, or "
+        "`3 km walk out, 150 m climb`."
+    ),
     "arrive.no_sunset": "No sunset there today; tell me when you want to be out: `sunset 18:40`.",
     "arrive.place_kept": "Your position is noted for an emergency and for the sunset only.",
     "timer.turn_back_soon": (

@@ -18,7 +18,7 @@ from bot.dialogue.steps.walk import day_plan, lens
 from bot.dialogue.steps.walk.day_plan import clock_of
 from bot.dialogue.texts import measures
 from bot.dialogue.turn import Turn
-from bot.dialogue.way_out import sunset_of, turn_back_of, way_of, when_of
+from bot.dialogue.way_out import Way, due_back, sunset_of, turn_back_of, way_of, when_of
 from core.trip import MARGIN_MIN
 
 #: The reminder comes this long before the turn-back time (own rule).
@@ -30,7 +30,9 @@ REMINDERS: Final = ("turn_back_soon", "turn_back_now")
 #: Slots whose change moves the turn-back time.
 WAY_OUT_SLOTS: Final = frozenset({"walk_km", "climb_m", "sunset", "group_mixed"})
 #: The same of what is told of the visit around the walk, and its start.
-TRIP_SLOTS: Final = frozenset({"people", "slowest", "start_at", "walk_min", "round_trip"})
+TRIP_SLOTS: Final = frozenset(
+    {"people", "slowest", "start_at", "back_by", "walk_min", "round_trip"}
+)
 
 
 def start(turn: Turn) -> None:
@@ -101,11 +103,13 @@ def way_out_told(turn: Turn) -> bool:
     """Answer new facts about the way out; whether something was said."""
     way = way_of(turn.facts, turn.trip)
     if way is None:
-        return False
-    position = turn.position
-    if _sunset(turn) is None:
+        due = turn.trip_told.back_by
+        if due is not None:
+            turn.say(Role.SETTINGS, "arrive.way_missing", back=measures.told_clock(due))
+        return due is not None
+    if turn_back_of(turn) is None:
         day_plan.say_way(turn, way)
-        turn.say(Role.CHECK, "arrive.no_sunset" if position else "arrive.sunset_missing")
+        turn.say(Role.CHECK, "arrive.no_sunset" if turn.position else "arrive.sunset_missing")
     else:
         say_turn_back(turn)
     return True
@@ -125,26 +129,40 @@ def _sunset(turn: Turn) -> datetime | None:
 def say_turn_back(turn: Turn) -> None:
     """Say the turn-back time, explain it, and set the reminders where the clock is sure."""
     position, way = turn.position, way_of(turn.facts, turn.trip)
-    moment, sunset = turn_back_of(turn), _sunset(turn)
-    assert moment is not None and sunset is not None and way is not None  # noqa: S101, PT018  # the callers know all
+    moment = turn_back_of(turn)
+    assert moment is not None and way is not None  # noqa: S101, PT018  # the callers know both
     sure = position is not None
     if sure and moment <= turn.now:
         turn.say(Role.SETTINGS, "arrive.turn_back_past", time=clock_of(moment, sure=sure))
     else:
         day_plan.say(turn, way, moment, sure=sure)
-    turn.reason(
-        "why.turn_back",
-        sunset=clock_of(sunset, sure=sure),
-        margin=measures.minutes(MARGIN_MIN),
-        out=measures.minutes(way.out_min),
-        walk=day_plan.told_way(turn),
-        factor=measures.plain(way.factor),
-    )
+    _explain(turn, way, moment, sure=sure)
     for name, due in zip(REMINDERS, (moment - _WARNING, moment), strict=True):
         if sure and due > turn.now:
             turn.do(SetTimer(name=name, due=due))
         else:
             turn.do(CancelTimer(name=name))
+
+
+def _explain(turn: Turn, way: Way, moment: datetime, *, sure: bool) -> None:
+    """From what the turn-back time comes: the sunset, or when somebody must be back."""
+    sunset = _sunset(turn)
+    due = due_back(turn.trip, moment)
+    if sunset is None and due is not None:
+        latest = clock_of(due + timedelta(minutes=MARGIN_MIN), sure=sure)
+        turn.say(Role.CHECK, "arrive.no_sunset_yet", latest=latest)
+    if sunset is None or (due is not None and due - timedelta(minutes=way.out_min) <= moment):
+        key, end = "why.turn_back_due", due or moment
+    else:
+        key, end = "why.turn_back", sunset
+    turn.reason(
+        key,
+        sunset=clock_of(end, sure=sure),
+        margin=measures.minutes(MARGIN_MIN),
+        out=measures.minutes(way.out_min),
+        walk=day_plan.told_way(turn),
+        factor=measures.plain(way.factor),
+    )
 
 
 def timer_fired(turn: Turn, event: TimerFired) -> None:

@@ -1,0 +1,59 @@
+"""By when somebody must be back: `be back at the car by 5`, `the last bus goes at 17:10`."""
+
+from __future__ import annotations
+
+import re
+from typing import Final
+
+from bot.dialogue.reading.day_times import HOURS, SPOKEN, in_half, in_words
+
+_WHERE: Final = (
+    r"(?:car|van|car ?park|parking(?: lot)?|trail ?head|bus(?: stop)?|train|station|hotel|hut|lodge"
+    r"|house|camp(?:site)?|village|town|meeting (?:point|place))"
+)
+_BACK: Final = (
+    rf"(?:(?:be|get|are|am|back)(?: back)? (?:at|to|in) (?:the |our |my )?{_WHERE}(?: again)?"
+    r"|(?:be|get) (?:back|home|out|down)(?: (?:again|here|there|home))?"
+    r"|(?:bus|train|shuttle|ferry|boat)(?: home| back)? (?:leaves|goes|departs|is|runs)"
+    r"|(?:gate|car ?park|parking(?: lot)?|park) (?:closes|shuts|is (?:closed|locked)))"
+)
+#: What must be, or is fixed; else it may be where the walk starts.
+_MUST: Final = re.compile(
+    r"\b(?:back|home|must|have to|has to|need to|got to|gotta|last (?:bus|train)|closes|shuts"
+    r"|locked|leaves|departs)\b"
+)
+_AT: Final = (
+    r"(?: (?:again|at|by|before|until|till|around|about|(?:the )?latest|no later than|the hour))+ "
+)
+_TYPED: Final = re.compile(
+    rf"\b{_BACK}{_AT}(?P<hour>\d{{1,2}}|{'|'.join(HOURS)})\b(?:[:.h](?P<minute>[0-5]\d))?"
+    r"(?: ?(?P<half>[ap])\.?m\b\.?)?(?![\d/:]|\.\d| ?(?:m|km|ft|mi|miles|min\w*|h|hours?|s)\b)"
+)
+_SPOKEN: Final = re.compile(rf"\b{_BACK}{_AT}{SPOKEN}")
+#: An hour below this, told without its half of the day, is one after noon (own rule: nobody is
+#: due back from a fall at night).
+_AFTERNOON_BELOW_H: Final = 9
+
+
+def _hour(number: int, half: str | None) -> int:
+    if half:
+        return in_half(number, half)
+    return number + 12 if 0 < number < _AFTERNOON_BELOW_H else number
+
+
+def back_by_in(text: str) -> str | None:
+    """The hour by which somebody must be back, in 24 hours; None where none is told.
+
+    Args:
+        text: a message in English, as `normal.normalise` leaves it.
+    """
+    if not _MUST.search(text):
+        return None
+    spoken = _SPOKEN.search(text)
+    told = in_words(spoken, _hour) if spoken is not None else None
+    match = _TYPED.search(text)
+    if told is not None or match is None:
+        return told
+    named = match["hour"]
+    hour = _hour(int(named) if named.isdigit() else HOURS[named], match["half"])
+    return f"{hour:02d}:{int(match['minute'] or 0):02d}" if hour < 24 else None

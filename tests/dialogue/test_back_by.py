@@ -1,0 +1,85 @@
+"""By when somebody must be back: how it is told, and the turn-back time that it gives."""
+
+from __future__ import annotations
+
+import pytest
+
+from bot.dialogue.reading.foreign import glossed
+from bot.dialogue.reading.visit import read_visit
+from tests.dialogue.player import Player
+from tests.dialogue.walked import keys_of
+
+_FALL = {
+    "english": "12 m tall, 18 m away, rock at 1.5 m, full frame 24-70",
+    "deutsch": "12 m hoch, 18 m weg, Fels bei 1,5 m, Vollformat 24-70",
+    "español": "12 m de alto, a 18 m, roca a 1,5 m, full frame 24-70",
+}
+
+
+def at_fall(word: str) -> Player:
+    """Somebody whose fall and kit are known."""
+    player = Player()
+    for line in (word, _FALL[word]):
+        player.say(line)
+    return player
+
+
+@pytest.mark.parametrize(
+    ("language", "text", "hour"),
+    [
+        ("en", "I need to be back at the car by 5", "17:00"),
+        ("en", "have to be home by half past six", "18:30"),
+        ("en", "the last bus leaves at 17:10", "17:10"),
+        ("en", "the car park closes at 8 pm", "20:00"),
+        ("en", "must be back at the van by 11", "11:00"),
+        ("en", "must be back at the van by 25", None),
+        ("en", "be back here later", None),
+        ("en", "we are at the car at 8", None),
+        ("de", "ich muss bis 16 Uhr wieder am Auto sein", "16:00"),
+        ("de", "wir sollten spätestens um fünf am Parkplatz sein", "17:00"),
+        ("de", "unser letzter Bus fährt um 18:20", "18:20"),
+        ("de", "die Schranke macht um 19 Uhr zu", "19:00"),
+        ("es", "tenemos que estar de vuelta a las 17:30", "17:30"),
+        ("es", "debo regresar al auto antes de las 6", "18:00"),
+        ("es", "el último bus pasa a las 18:15", "18:15"),
+        ("es", "cierran el parque a las 18:00", "18:00"),
+    ],
+)
+def test_hours_are_read(language: str, text: str, hour: str | None) -> None:
+    """In 24 hours; a bare small hour is one after noon."""
+    told = read_visit(glossed(text, language))
+    assert told.back_by == hour
+    assert told.start_at is None or hour is None
+
+
+@pytest.mark.parametrize(
+    ("word", "text", "time"),
+    [
+        ("english", "have to be back at the car by 17:00, it's a 40 min walk", "16:00"),
+        ("deutsch", "muss um halb sechs wieder am Auto sein, gehen 20 Minuten", "17:00"),
+        ("español", "hay que volver antes de las 18, se tarda 40 minutos", "17:00"),
+    ],
+)
+def test_the_way_comes_off_that_hour(word: str, text: str, time: str) -> None:
+    """With its factor; the sunset that is not known is named."""
+    player = at_fall(word)
+    (said,) = player.say(text)
+    assert time in said.body.split("\n", maxsplit=1)[0]
+    assert "arrive.no_sunset_yet" in said.keys
+    assert "why.turn_back_due" in keys_of(player, "why")
+
+
+def test_the_earlier_of_sun_and_hour_counts() -> None:
+    """An hour before the sunset at the car, or the hour that was told."""
+    player = at_fall("english")
+    for line in ("40 min walk, sunset 16:30", "must be back at the car by 17:00"):
+        player.say(line)
+    assert "14:30" in "".join(one.body for one in player.say("when do we turn back?"))
+    assert "why.turn_back" in keys_of(player, "why")
+    assert "14:00" in "".join(one.body for one in player.say("must be back at the car by 15:00"))
+    assert "why.turn_back_due" in keys_of(player, "why")
+
+
+def test_the_way_is_asked_for() -> None:
+    """The hour alone gives no turn-back time."""
+    assert "arrive.way_missing" in keys_of(at_fall("english"), "must be back at the car by 17:00")
