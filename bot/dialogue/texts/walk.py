@@ -70,7 +70,7 @@ WALK: Final[dict[str, str]] = {
         "If the sun sets before {latest}, earlier: send `sunset 18:40`, or your location."
     ),
     "arrive.way_missing": (
-        "Back by {back}, noted. For the turn-back time I still need the way: `50 min walk`, or "
+        "Back by {back}, noted. For the turn-back time I still need the way in minutes, or "
         "`3 km walk out, 150 m climb`."
     ),
     "arrive.no_sunset": "No sunset there today; tell me when you want to be out: `sunset 18:40`.",

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Mapping
 from typing import Final
 
-from bot.dialogue.tongues.nothing import NOTHING
+from bot.dialogue.tongues.pieces import NOTHING
 
 MURKY: Final[Mapping[str, str]] = {
     "murky.told": NOTHING,  # the wordings of danger know it
