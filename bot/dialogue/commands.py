@@ -9,7 +9,7 @@ from bot.dialogue import solving
 from bot.dialogue.compose import Role
 from bot.dialogue.facts import Units
 from bot.dialogue.slots import KIT_SLOTS
-from bot.dialogue.steps.anywhere import forget, manner, my_data, planning, repeat
+from bot.dialogue.steps.anywhere import access, forget, manner, my_data, planning, repeat
 from bot.dialogue.steps.asked import explained, why
 from bot.dialogue.steps.frames import measuring
 from bot.dialogue.steps.home import my_look
@@ -101,6 +101,8 @@ def _say_known(turn: Turn) -> None:
     listed = ", ".join(told for told in lists if told)
     if listed:
         turn.say(Role.CHECK, "where.known", list=listed)
+    if turn.origin.direct and (needs := access.names(turn)):
+        turn.say(Role.ASSUMPTION, "where.needs", list=needs)
     moment = turn_back_of(turn)
     if moment is not None:
         sure = turn.position is not None

@@ -35,7 +35,7 @@ def answer(turn: Turn, said: Said, expecting: frozenset[str]) -> None:
         said: the message; praise and goodbyes are known in each language as typed.
         expecting: slots that a bare number may fill.
     """
-    noted = access.note(turn, said.english) | composition.hear(turn, said.english)
+    noted = access.note(turn, said) | composition.hear(turn, said.english)
     noted |= manner.note_hands(turn, said.typed)
     said = supposing.as_trial(turn, said)
     rest = questions_asked.answer(turn, said)

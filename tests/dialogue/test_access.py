@@ -27,6 +27,17 @@ from tests.dialogue.player import Player
         ("using a screen reader", {Need.SIGHT}),
         ("my eyes are bad", {Need.SIGHT}),
         ("low vision and hearing aids", {Need.SIGHT, Need.HEARING}),
+        ("I can't read small text", {Need.SIGHT}),
+        ("ich höre leider schlecht", {Need.HEARING}),
+        ("ich bin auf einem Ohr taub", {Need.HEARING}),
+        ("ich sehe nicht mehr gut, ziemlich schlecht und bin farbenblind", {Need.COLOUR}),
+        ("ich sehe sehr schlecht", {Need.SIGHT}),
+        ("Rot und Grün kann ich nicht unterscheiden", {Need.COLOUR}),
+        ("oigo bastante mal", {Need.HEARING}),
+        ("soy sorda", {Need.HEARING}),
+        ("uso lector de pantalla", {Need.SIGHT}),
+        ("no distingo el rojo del verde", {Need.COLOUR}),
+        ("keine Notizen", set()),
         ("no notes", set()),
         ("My hearing is fine.", set()),
     ],
@@ -48,6 +59,11 @@ def test_needs_are_read(text: str, needs: set[Need]) -> None:
         "the view is good",
         "colour is fine",
         "take notes",
+        "meine Finger sind taub",
+        "ich sehe kaum Struktur im Wasser",
+        "das Licht sieht schlecht aus",
+        "veo poco agua en la foto",
+        "rot und grün blinken am Rand",
     ],
 )
 def test_other_talk_is_no_need(text: str) -> None:
@@ -81,3 +97,51 @@ def test_ears_are_no_danger(text: str, noted: bool) -> None:
     """Who tells of their ears is asked for no danger; who misses somebody is."""
     (said,) = Player().say(text)
     assert ("access.hearing" in said.keys) is noted
+
+
+@pytest.mark.parametrize(
+    ("told", "asked", "named"),
+    [
+        ("I'm deaf in one ear", "where am I", "Your notes: hearing."),
+        ("ich bin schwerhörig und sehe schlecht", "wo bin ich", "Deine Notizen: Hören, Sehen."),
+        ("soy daltónico", "dónde estoy", "Tus notas: visión del color."),
+    ],
+)
+def test_notes_are_shown_to_whom_they_belong(told: str, asked: str, named: str) -> None:
+    """Who asks where they are sees what is kept of ears and eyes, too; in a group nobody does."""
+    player = Player()
+    player.say(told)
+    assert named in player.say(asked)[0].body
+    assert player.context is not None
+    origin = player.origin().model_copy(update={"direct": False})
+    _, actions = handle(player.context, TextReceived(origin=origin, text=asked), player.now)
+    assert not any(named in one.body for one in actions if isinstance(one, Say))
+
+
+@pytest.mark.parametrize(
+    "asked",
+    [
+        "what did you understand",
+        "what have you got so far?",
+        "what do you know so far",
+        "what did I tell you",
+        "was hast du verstanden?",
+        "was weißt du bisher",
+        "¿qué has entendido?",
+        "¿qué tienes hasta ahora?",
+    ],
+)
+def test_what_was_understood_can_be_seen(asked: str) -> None:
+    """However it is asked, the step and all that is known come back, and the question stays."""
+    player = Player()
+    player.say("12 m tall, 18 m away, rock at 1.5 m, full frame 24-105, tripod")
+    (said,) = player.say(asked)
+    assert {"where.step", "where.known", "ask.top"} <= set(said.keys)
+
+
+@pytest.mark.parametrize("asked", ["what do you mean", "was heißt das", "no entiendo"])
+def test_a_question_that_is_unclear_is_explained(asked: str) -> None:
+    """Who does not understand a question is told what it means."""
+    player = Player()
+    player.say("12 m tall, 18 m away, rock at 1.5 m, full frame 24-105, tripod")
+    assert "explain.top" in player.say(asked)[0].keys

@@ -72,6 +72,19 @@ _ABOUT_IT: Final = _words(
     "die man den sich mit denn quiere que como donde no lo eso esto se es un una el la mi en in on"
 )
 
+#: Who wants to see what was taken in: a word for that and one that asks, nothing but small words.
+_TAKEN_IN: Final = _words(
+    "understood understand got noted heard told tell know have remember kept verstanden notiert "
+    "gehort gemerkt weisst hast gespeichert erzahlt gesagt entendido entendiste anotado tienes sabes "
+    "recuerdas dicho"
+)
+_TELLER: Final = _words("you du i ich has tienes sabes recuerdas entendiste he te hemos")
+_SO_FAR: Final = _words(
+    "what whats did do have has you i we me so far until now already then all of it show tell up "
+    "to by was du ich dir mir bisher bis jetzt schon alles denn zeig sag que has he te me hasta "
+    "ahora ya todo de lo muestrame dime wie viel how much cuanto"
+)
+
 #: What may stand around a word of keeping: praise, assent, small words.
 _AROUND_KEEPING: Final = _words(
     "good great nice fine perfect lovely super cool ok okay yes yeah yep wow happy love like it "
@@ -100,6 +113,8 @@ def command_of(text: str) -> str | None:
         return named
     if _asks_now(words):
         return "now"
+    if _asks_what_is_known(words):
+        return "where"
     if "?" not in text and _keeps(words):
         return "keep"
     return "unclear" if _is_unclear(words) else None
@@ -116,6 +131,15 @@ def _keeps(words: list[str]) -> bool:
     """Whether a message keeps the frame, whatever praise stands beside it: "great, keep it"."""
     said = set(words)
     return bool(said & _KEEPING) and said <= _KEEPING | _AROUND_KEEPING
+
+
+def _asks_what_is_known(words: list[str]) -> bool:
+    """Whether a message asks what was understood, and nothing else: "what have you got so far"."""
+    said = set(words)
+    asks = bool(said & {"what", "was", "que"})
+    return bool(
+        asks and said & _TAKEN_IN and said & _TELLER and said <= _TAKEN_IN | _TELLER | _SO_FAR
+    )
 
 
 def _is_unclear(words: list[str]) -> bool:

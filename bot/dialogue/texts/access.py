@@ -6,6 +6,10 @@ from typing import Final
 
 ACCESS: Final[dict[str, str]] = {
     "access.noted": "Noted.",
+    "access.name.hearing": "hearing",
+    "access.name.sight": "sight",
+    "access.name.colour": "colour vision",
+    "where.needs": "Your notes: {list}. `no notes` takes them back.",
     "access.none": "Noted: messages as usual.",
     "access.hearing": (
         "Noted. At a fall nobody hears a call: phone on vibration, look at it at set times, agree "

@@ -82,7 +82,7 @@ def _is_harmless(turn: Turn, text: str) -> bool:
 def _tells_of_ears(turn: Turn, text: str) -> bool:
     """Whether a message says that its writer hears or sees badly, and names nobody else."""
     said = glossed(text, turn.context.person.language)
-    return bool(needs_of(said)) and not whose(text).others
+    return bool(needs_of(said) or needs_of(text)) and not whose(text).others
 
 
 def _answers_the_walk(turn: Turn, text: str) -> bool:
