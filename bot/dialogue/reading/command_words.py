@@ -75,8 +75,8 @@ _ABOUT_IT: Final = _words(
 #: Who wants to see what was taken in: a word for that and one that asks, nothing but small words.
 _TAKEN_IN: Final = _words(
     "understood understand got noted heard told tell know have remember kept verstanden notiert "
-    "gehort gemerkt weisst hast gespeichert erzahlt gesagt entendido entendiste anotado tienes sabes "
-    "recuerdas dicho"
+    "gehort gemerkt weisst hast gespeichert erzahlt gesagt entendido entendiste anotado tienes "
+    "sabes recuerdas dicho"
 )
 _TELLER: Final = _words("you du i ich has tienes sabes recuerdas entendiste he te hemos")
 _SO_FAR: Final = _words(
