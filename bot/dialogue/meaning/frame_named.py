@@ -11,40 +11,35 @@ from bot.dialogue.reading.frame_list import FEW, is_same_time
 from bot.dialogue.reading.frame_times import SpokenTime, times_in
 from bot.dialogue.reading.ordinals import ENGLISH, FIRST, FOREIGN, LAST
 from bot.dialogue.reading.phrases import any_of
+from bot.dialogue.tongues import in_any
 
 #: "The second one" is counted; "the second" may be one of time.
 _COUNTED: Final = re.compile(r" (?:one|frame|shot|picture|photo|exposure|of|and third)\b")
-_FRAME: Final = r"(?:one|frame|shot|picture|photo|exposure|bild|foto|aufnahme|toma)s?"
+_FRAME: Final = rf"{in_any('frame_named.frame')}s?"
 #: What stands before a frame that only measures another one.
 _THAN: Final = re.compile(
-    r"\b(?:than|as|(?<!\bi )(?<!we )(?<!really )(?<!do )like|against|beside|versus|vs"
-    r"|compared (?:to|with)|next to|als|wie|gegen|neben|que"
-    r"|como|frente a)(?: (?:in|the|that|a|of|at|des|der|das|dem|la|el|lo))*[ ,]*$"
+    rf"\b{in_any('frame_named.than')}(?: {in_any('frame_named.behind_than')})*[ ,]*$"
 )
 _COUNT: Final = rf"(?: (?P<{{}}>{'|'.join(FEW)}))?"
-_ARTICLE: Final = (
-    r"(?:(?<!\w)(?:the |die |der |das |den |la |el |las |los )|(?<=^)|(?<=^and )|(?<=^but ))"
-)
+_ARTICLE: Final = rf"(?:(?<!\w){in_any('frame_named.the')} |(?<=^)|(?<=^and )|(?<=^but ))"
 _ENDS: Final = any_of(
     rf"{_ARTICLE}(?:(?P<lead>{'|'.join(FEW)}) )?"
     rf"(?:(?P<last>{LAST})|(?P<first>{FIRST})"
-    r"|(?P<long>longe(?:st|r)|slowest|längste[nrs]?|(?:mas|more) larg[oa]s?)"
-    r"|(?P<short>shorte(?:st|r)|fastest|quickest|kürzeste[nrs]?|(?:mas|more) cort[oa]s?)"
-    rf"|(?P<second>(?<!\d ){ENGLISH[2]}|{FOREIGN[2]})"
-    r"|(?P<middle>middle|mittlere[nrs]?|del medio))"
+    rf"|(?P<long>{in_any('frame_named.longest')})|(?P<short>{in_any('frame_named.shortest')})"
+    rf"|(?P<second>(?<!\d ){ENGLISH[2]}|{FOREIGN[2]})|(?P<middle>{in_any('frame_named.middle')}))"
     rf"{_COUNT.format('behind')}"
     r"(?! (?:time|try|thing|rock|step|drop|stone|tier|leaf|ledge|fall))"
 )
 _PLACE: Final = re.compile(
-    r"\b(?:the )?(?:frame|shot|picture|photo|number|no|nr|bild|foto) (?P<number>\d{1,2})\b(?!/)"
+    rf"\b(?:the )?{in_any('frame_named.number')} (?P<number>\d{{1,2}})\b(?!/)"
 )
 _F_NUMBER: Final = re.compile(
-    r"\b(?:the|at|das|la|el|in|with) f ?/? ?(?P<f>\d{1,2}(?:\.\d)?)(?![\d/])"
+    rf"\b{in_any('frame_named.at')} f ?/? ?(?P<f>\d{{1,2}}(?:\.\d)?)(?![\d/])"
 )
 #: "The 15 one", "the 0.6": by the number that the camera shows.
 _BARE: Final = re.compile(
-    rf"\b(?:the|in|das|el|la) (?P<below>\d{{1,4}}(?:\.\d)?)"
-    rf"(?: {_FRAME}\b|(?=$|[,.;!?] ?| (?:is|was|has|looks?|ist|hat|es|tiene)\b))"
+    rf"\b{in_any('frame_named.in')} (?P<below>\d{{1,4}}(?:\.\d)?)"
+    rf"(?: {_FRAME}\b|(?=$|[,.;!?] ?| {in_any('frame_named.is')}\b))"
 )
 _ORDINALS: Final = tuple(
     (

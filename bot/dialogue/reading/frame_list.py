@@ -12,6 +12,7 @@ from bot.dialogue.reading.draft import RANGES
 from bot.dialogue.reading.frame_times import SpokenTime, times_in
 from bot.dialogue.reading.lens_marks import PRIMES
 from bot.dialogue.reading.ordinals import ENGLISH, FIRST, FOREIGN, LAST
+from bot.dialogue.tongues import in_any, whole_words
 from core.series import SAME_STOPS, exact_shutter_s
 
 Slot = Literal["f_number", "iso", "focal_mm", "nd_on_stops"]
@@ -26,7 +27,7 @@ _SETTINGS: Final[dict[Slot, re.Pattern[str]]] = {
 }
 #: A grey filter by its stops; "two stops under" is none.
 _FILTER: Final = re.compile(
-    r"\b(?:with|behind|through|mit|con|un) (?:(?:a|an|the|my|dem|einem|el) )?(?:nd )?"
+    rf"\b{in_any('frame_list.behind')} (?:{in_any('frame_list.a')} )?(?:nd )?"
     r"(\d{1,2})[ -]?stop(?:per|s)?\b(?! (?:under|over|darker|brighter|less|more|too|down|up))"
 )
 FEW: Final = {"two": 2, "three": 3, "four": 4, "2": 2, "3": 3, "4": 4}
@@ -41,21 +42,17 @@ _NTH: Final = tuple(
     for place, word in ENGLISH.items()
 )
 #: "All but the last, which was f/22".
-_WHICH: Final = re.compile(r",? ?(?:which|that one|die|das|que) ")
+_WHICH: Final = re.compile(rf",? ?{in_any('frame_list.which')} ")
 #: So far back stands what "which" speaks of [characters] (own rule).
 _JUST_BEFORE: Final = 12
-_ALL: Final = re.compile(
-    r"\b(?:all|each|every\w*|both|always|throughout|rest|others?|same|alle[nrsm]?|jede\w*"
-    r"|beide\w*|immer|rest\w*|andere\w*|tod[oa]s?|cada|amb[oa]s|siempre|demas|otr[oa]s)\b"
-)
+_ALL: Final = whole_words("frame_list.all")
 #: "F/22 for the last", "f/8 the first two": the scope stands behind.
 _FOR: Final = re.compile(
-    r"(?: was| is)?(?:,? (?:for|in|with|bei|für|para|en|on) "
-    r"| (?=the (?:first|last|long|short|rest)))"
+    rf"(?: was| is)?(?:,? {in_any('frame_list.for')} | (?=the (?:first|last|long|short|rest)))"
     r"[^,.;]{0,30}?(?=$|[,.;]|\b(?:and|but)\b (?:f ?/?\d|iso))"
 )
-_LONGEST: Final = re.compile(r"\b(?:long(?:est)?|slow(?:est)?|längste\w*|larg[oa])\b")
-_SHORTEST: Final = re.compile(r"\b(?:short(?:est)?|fast(?:est)?|kürzeste\w*|cort[oa])\b")
+_LONGEST: Final = whole_words("frame_list.longest")
+_SHORTEST: Final = whole_words("frame_list.shortest")
 #: A time that is named again, not taken again.
 _AGAIN: Final = re.compile(r"^ ?(?:ones?|frames?|shots?|pictures?|photos?|exposures?)\b")
 #: So many frames of a day are kept (own rule: what is gone through in words is fewer).

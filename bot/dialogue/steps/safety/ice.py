@@ -5,26 +5,18 @@ from __future__ import annotations
 import re
 from typing import Final
 
+from bot.dialogue.tongues import in_any
 from bot.dialogue.turn import Turn
 
-#: Ice where people walk, in the three languages; a frozen look and a frozen screen are none.
-_ICE: Final = re.compile(
-    r"\b(?:icy|icicles?|black ice|verglas|ice (?:on|at|along|over|all|everywhere|under)"
-    r"|(?:some|thin|thick|a bit of|lots? of|sheets? of) ice|iced(?: over)?|hard frost"
-    r"|frozen (?:over|ground|spray|path|trail|edges?|rocks?)|below freezing"
-    r"|eis(?:ig(?:e[rsnm]?)?|zapfen|platten?)|vereist\w*|glatteis|unter null|frost"
-    r"|(?:hay|con|de) hielo|hielo (?:en|por|sobre)|helad[oa]s? (?:la|el|las|los)|carámbanos?"
-    r"|carambanos?|bajo cero)\b",
-    re.IGNORECASE,
-)
+#: Ice where people walk, in any language; a frozen look and a frozen screen are none.
+_ICE: Final = re.compile(rf"\b{in_any('weather.ice')}\b", re.IGNORECASE)
 _NONE: Final = re.compile(
-    r"\b(?:no|without|kein\w*|ohne|sin)\s+(?:\w+\s+)?(?:ice|icicles|frost|eis\w*|hielo)\b",
-    re.IGNORECASE,
+    rf"\b{in_any('weather.no')}\s+(?:\w+\s+)?{in_any('weather.of_ice')}\b", re.IGNORECASE
 )
 #: A temperature with its scale: freezing is 0 °C and 32 °F.
 _DEGREES: Final = re.compile(
-    r"(?<![\d/.])(?P<below>-|[Mm]inus |[Mm]enos )?(?P<number>\d{1,2}) ?"
-    r"(?:(?P<scale>°? ?[CF])\b|°|degrees\b|[Gg]rad\b|grados\b)"
+    rf"(?<![\d/.])(?P<below>-|{in_any('weather.minus')} )?(?P<number>\d{{1,2}}) ?"
+    rf"(?:(?P<scale>°? ?[CF])\b|°|{in_any('weather.degrees')}\b)"
 )
 _FREEZING_F: Final = 32
 

@@ -7,11 +7,11 @@ from typing import Final
 
 from bot.dialogue.compose import Role
 from bot.dialogue.danger.storm_words import names_storm
+from bot.dialogue.tongues import in_any
 from bot.dialogue.turn import Turn
 
 _NONE: Final = re.compile(
-    r"\b(?:no|without|kein\w*|ohne|sin|ni)\s+(?:\w+\s+){0,2}?(?:thunder|lightning|storm|gewitter|unwetter"
-    r"|tormenta|trueno)",
+    rf"\b(?:{in_any('weather.no')}|{in_any('weather.nor')})\s+(?:\w+\s+){{0,2}}?{in_any('weather.of_storm')}",
     re.IGNORECASE,
 )
 _SAID: Final = "thunder"

@@ -14,6 +14,8 @@ from bot.dialogue.tongues.english.away import AWAY
 from bot.dialogue.tongues.english.beside import BESIDE
 from bot.dialogue.tongues.english.cold_hands import COLD_HANDS
 from bot.dialogue.tongues.english.cry import CRY
+from bot.dialogue.tongues.english.frame_list import FRAME_LIST
+from bot.dialogue.tongues.english.frame_named import FRAME_NAMED
 from bot.dialogue.tongues.english.frame_owner import FRAME_OWNER
 from bot.dialogue.tongues.english.good_news import GOOD_NEWS
 from bot.dialogue.tongues.english.group import GROUP
@@ -22,6 +24,7 @@ from bot.dialogue.tongues.english.left_open import LEFT_OPEN
 from bot.dialogue.tongues.english.moves import MOVES
 from bot.dialogue.tongues.english.murky import MURKY
 from bot.dialogue.tongues.english.names import NAMES
+from bot.dialogue.tongues.english.ordinals import ORDINALS
 from bot.dialogue.tongues.english.other_edges import OTHER_EDGES
 from bot.dialogue.tongues.english.permission import PERMISSION
 from bot.dialogue.tongues.english.replies import REPLIES
@@ -30,6 +33,7 @@ from bot.dialogue.tongues.english.spoken_of import SPOKEN_OF
 from bot.dialogue.tongues.english.thunder import THUNDER
 from bot.dialogue.tongues.english.told_sights import TOLD_SIGHTS
 from bot.dialogue.tongues.english.visit_words import VISIT_WORDS
+from bot.dialogue.tongues.english.weather import WEATHER
 from bot.dialogue.tongues.english.whereabouts import WHEREABOUTS
 from bot.dialogue.tongues.english.whose import WHOSE
 
@@ -43,6 +47,8 @@ ENGLISH: Final[Mapping[str, str]] = {
     **BESIDE,
     **COLD_HANDS,
     **CRY,
+    **FRAME_LIST,
+    **FRAME_NAMED,
     **FRAME_OWNER,
     **GOOD_NEWS,
     **GROUP,
@@ -51,6 +57,7 @@ ENGLISH: Final[Mapping[str, str]] = {
     **MOVES,
     **MURKY,
     **NAMES,
+    **ORDINALS,
     **OTHER_EDGES,
     **PERMISSION,
     **REPLIES,
@@ -59,6 +66,7 @@ ENGLISH: Final[Mapping[str, str]] = {
     **THUNDER,
     **TOLD_SIGHTS,
     **VISIT_WORDS,
+    **WEATHER,
     **WHEREABOUTS,
     **WHOSE,
 }

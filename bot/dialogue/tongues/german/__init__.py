@@ -14,6 +14,8 @@ from bot.dialogue.tongues.german.away import AWAY
 from bot.dialogue.tongues.german.beside import BESIDE
 from bot.dialogue.tongues.german.cold_hands import COLD_HANDS
 from bot.dialogue.tongues.german.cry import CRY
+from bot.dialogue.tongues.german.frame_list import FRAME_LIST
+from bot.dialogue.tongues.german.frame_named import FRAME_NAMED
 from bot.dialogue.tongues.german.frame_owner import FRAME_OWNER
 from bot.dialogue.tongues.german.good_news import GOOD_NEWS
 from bot.dialogue.tongues.german.group import GROUP
@@ -22,6 +24,7 @@ from bot.dialogue.tongues.german.left_open import LEFT_OPEN
 from bot.dialogue.tongues.german.moves import MOVES
 from bot.dialogue.tongues.german.murky import MURKY
 from bot.dialogue.tongues.german.names import NAMES
+from bot.dialogue.tongues.german.ordinals import ORDINALS
 from bot.dialogue.tongues.german.other_edges import OTHER_EDGES
 from bot.dialogue.tongues.german.permission import PERMISSION
 from bot.dialogue.tongues.german.replies import REPLIES
@@ -30,6 +33,7 @@ from bot.dialogue.tongues.german.spoken_of import SPOKEN_OF
 from bot.dialogue.tongues.german.thunder import THUNDER
 from bot.dialogue.tongues.german.told_sights import TOLD_SIGHTS
 from bot.dialogue.tongues.german.visit_words import VISIT_WORDS
+from bot.dialogue.tongues.german.weather import WEATHER
 from bot.dialogue.tongues.german.whereabouts import WHEREABOUTS
 from bot.dialogue.tongues.german.whose import WHOSE
 
@@ -43,6 +47,8 @@ GERMAN: Final[Mapping[str, str]] = {
     **BESIDE,
     **COLD_HANDS,
     **CRY,
+    **FRAME_LIST,
+    **FRAME_NAMED,
     **FRAME_OWNER,
     **GOOD_NEWS,
     **GROUP,
@@ -51,6 +57,7 @@ GERMAN: Final[Mapping[str, str]] = {
     **MOVES,
     **MURKY,
     **NAMES,
+    **ORDINALS,
     **OTHER_EDGES,
     **PERMISSION,
     **REPLIES,
@@ -59,6 +66,7 @@ GERMAN: Final[Mapping[str, str]] = {
     **THUNDER,
     **TOLD_SIGHTS,
     **VISIT_WORDS,
+    **WEATHER,
     **WHEREABOUTS,
     **WHOSE,
 }

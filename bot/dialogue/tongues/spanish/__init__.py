@@ -14,6 +14,8 @@ from bot.dialogue.tongues.spanish.away import AWAY
 from bot.dialogue.tongues.spanish.beside import BESIDE
 from bot.dialogue.tongues.spanish.cold_hands import COLD_HANDS
 from bot.dialogue.tongues.spanish.cry import CRY
+from bot.dialogue.tongues.spanish.frame_list import FRAME_LIST
+from bot.dialogue.tongues.spanish.frame_named import FRAME_NAMED
 from bot.dialogue.tongues.spanish.frame_owner import FRAME_OWNER
 from bot.dialogue.tongues.spanish.good_news import GOOD_NEWS
 from bot.dialogue.tongues.spanish.group import GROUP
@@ -22,6 +24,7 @@ from bot.dialogue.tongues.spanish.left_open import LEFT_OPEN
 from bot.dialogue.tongues.spanish.moves import MOVES
 from bot.dialogue.tongues.spanish.murky import MURKY
 from bot.dialogue.tongues.spanish.names import NAMES
+from bot.dialogue.tongues.spanish.ordinals import ORDINALS
 from bot.dialogue.tongues.spanish.other_edges import OTHER_EDGES
 from bot.dialogue.tongues.spanish.permission import PERMISSION
 from bot.dialogue.tongues.spanish.replies import REPLIES
@@ -30,6 +33,7 @@ from bot.dialogue.tongues.spanish.spoken_of import SPOKEN_OF
 from bot.dialogue.tongues.spanish.thunder import THUNDER
 from bot.dialogue.tongues.spanish.told_sights import TOLD_SIGHTS
 from bot.dialogue.tongues.spanish.visit_words import VISIT_WORDS
+from bot.dialogue.tongues.spanish.weather import WEATHER
 from bot.dialogue.tongues.spanish.whereabouts import WHEREABOUTS
 from bot.dialogue.tongues.spanish.whose import WHOSE
 
@@ -43,6 +47,8 @@ SPANISH: Final[Mapping[str, str]] = {
     **BESIDE,
     **COLD_HANDS,
     **CRY,
+    **FRAME_LIST,
+    **FRAME_NAMED,
     **FRAME_OWNER,
     **GOOD_NEWS,
     **GROUP,
@@ -51,6 +57,7 @@ SPANISH: Final[Mapping[str, str]] = {
     **MOVES,
     **MURKY,
     **NAMES,
+    **ORDINALS,
     **OTHER_EDGES,
     **PERMISSION,
     **REPLIES,
@@ -59,6 +66,7 @@ SPANISH: Final[Mapping[str, str]] = {
     **THUNDER,
     **TOLD_SIGHTS,
     **VISIT_WORDS,
+    **WEATHER,
     **WHEREABOUTS,
     **WHOSE,
 }
