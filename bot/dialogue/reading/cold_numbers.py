@@ -7,42 +7,35 @@ from typing import Final, NamedTuple
 
 from bot.dialogue.folding import folded
 from bot.dialogue.reading.numbers import METRES_A_SECOND
+from bot.dialogue.tongues import in_any, whole_words
 from core.trip import celsius_of
 
 #: A temperature with its word: "-3 degrees", "20 F", "8 °C", "5 unter Null". Folding drops signs.
 _DEGREES: Final = re.compile(
-    r"(?<![\w/.,-])(?P<below>[-−–]|minus |menos )?(?P<number>\d{1,2}(?:[.,]\d)?) ?"
-    r"(?P<scale>°? ?[cf]\b(?![/\d])|°|(?:degrees?|grad|grados)\b"
+    rf"(?<![\w/.,-])(?P<below>[-−–]|{in_any('cold_numbers.minus')} )?"
+    r"(?P<number>\d{1,2}(?:[.,]\d)?) ?"
+    rf"(?P<scale>°? ?[cf]\b(?![/\d])|°|{in_any('cold_numbers.degrees')}\b"
     r"(?: ?(?:celsius|fahrenheit|[cf]\b))?"
-    r"|below(?: zero)?\b|unter null\b|bajo cero\b|(?(below)(?![\w/.])|(?!)))"
-    r"(?P<after> below(?: zero)?| unter null| bajo cero)?"
+    rf"|(?P<zero>{in_any('cold_numbers.below_zero')}\b)|(?(below)(?![\w/.])|(?!)))"
+    rf"(?P<after> {in_any('cold_numbers.below_zero')})?"
 )
 _KNOT_MPS: Final = 1852 / 3600  # exact: the international knot
 _WINDS: Final = METRES_A_SECOND | {"knots": _KNOT_MPS}
 _WIND: Final = re.compile(
     r"(?<![\w/.,-])(?P<number>\d{1,3}(?:[.,]\d)?) ?"
-    r"(?:(?P<kmh>km ?/ ?h|kmh|kph|kilomet\w+ (?:per|an) hour|stundenkilometer\w*)|(?P<mph>mph)"
-    r"|(?P<mps>m/s|mps)|(?P<knots>kn|kts?|knots?|knoten|nudos))(?!\w)"
+    rf"(?:(?P<kmh>km ?/ ?h|kmh|kph|{in_any('cold_numbers.km_an_hour')})|(?P<mph>mph)"
+    rf"|(?P<mps>m/s|mps)|(?P<knots>kn|kts?|{in_any('cold_numbers.knots')}))(?!\w)"
 )
 _UNITS: Final = {"kmh": "km/h", "mph": "mph", "mps": "m/s", "knots": "knots"}
-_WIND_WORD: Final = re.compile(r"\b(?:wind\w*|gusts?|breeze|boen?|boig|viento\w*|rachas?)\b")
-_CHILL_ASKED: Final = re.compile(
-    r"\b(?:wind ?chill|feels? like|how cold|gefuhlt\w*|wie kalt|sensacion termica|cuanto frio"
-    r"|que tan frio|como de frio)\b"
-)
-_WATER: Final = re.compile(
-    r"\b(?:water|creek|stream|river|pool|wasser\w*|\w*wasser|bach|fluss|agua|rio|arroyo|poza)\b"
-)
+_WIND_WORD: Final = whole_words("cold_numbers.wind")
+_CHILL_ASKED: Final = whole_words("cold_numbers.chill_asked")
+_WATER: Final = whole_words("cold_numbers.water")
+_HANDS: Final = rf"\b{in_any('cold_numbers.hands')}\b"
 _HANDS_ASKED: Final = re.compile(
-    r"\b(?:how long|how many minutes|wie lange?|wie viele minuten|cuanto (?:tiempo )?|cuantos"
-    r" minutos)\b.*\b(?:hands?|fingers?|hande?|finger|manos?|dedos)\b"
-    r"|\b(?:hands?|fingers?|hande?|finger|manos?|dedos)\b.*\b(?:how long|wie lange?|cuanto)\b"
+    rf"\b{in_any('cold_numbers.how_long')}\b.*{_HANDS}"
+    rf"|{_HANDS}.*\b{in_any('cold_numbers.how_long_behind')}\b"
 )
-_COLD_WATER: Final = re.compile(
-    r"\b(?:(?:cold|icy|freezing|ice cold|kalte[mns]?|eiskalte[mns]?|eisige[mns]?) (?:water|creek"
-    r"|stream|river|pool|wasser|bach|fluss)|(?:agua|rio|arroyo|poza) (?:fri[ao]|helad[ao])"
-    r"|(?:water|creek|wasser|bach) (?:is |ist )?(?:cold|icy|kalt|eiskalt))\b"
-)
+_COLD_WATER: Final = whole_words("cold_numbers.cold_water")
 #: Where the formula ends.
 _MOST_WIND_KMH: Final = 320.0
 _COLDEST_C: Final = -75.0
@@ -133,8 +126,6 @@ def _is_fahrenheit(degrees: re.Match[str], *, bare: bool) -> bool:
 
 
 def _celsius(degrees: re.Match[str], *, fahrenheit: bool) -> float:
-    below = (
-        degrees["below"] or degrees["after"] or degrees["scale"].startswith(("bel", "unt", "baj"))
-    )
+    below = degrees["below"] or degrees["zero"] or degrees["after"]
     value = -_number(degrees["number"]) if below else _number(degrees["number"])
     return celsius_of(value) if fahrenheit else value

@@ -1,4 +1,4 @@
-"""What a message tells of water that somebody would stand in, in three languages."""
+"""What a message tells of water that somebody would stand in, in any language."""
 
 from __future__ import annotations
 
@@ -9,112 +9,60 @@ from typing import Final
 from bot.dialogue.folding import folded
 from bot.dialogue.reading.cold_numbers import cold_water
 from bot.dialogue.reading.numbers import METRES_A_SECOND
+from bot.dialogue.tongues import in_any, whole_words
 from core.wading import KNEE_M, WaterToStandIn
 
-_LEAVE: Final = (
-    r"(?:(?:can|may|could|should|shall|is it (?:ok|okay|safe|fine)(?: to| for)?|safe to|ok to)"
-    r"(?: (?:i|we|you|one|he|she|somebody|anybody|to|my \w+|a child))*"
-    r"|(?:darf|kann|konnen|durfen|soll)(?: (?:ich|wir|man|er|sie|mein \w+))*"
-    r"|(?:puedo|podemos|se puede|puede(?: mi \w+)?))"
-)
-_INTO: Final = (
-    r"(?: (?:stand|sit|step|walk|go|get|be)(?: \w+)? (?:in|into|through) (?:the |this |that )?"
-    r"(?:water|stream|creek|river|brook|it)\b| (?:wade|ford)\b"
-    r"|(?: \w+){0,3} (?:im|in den|ins|durch den|durchs) (?:wasser|bach|fluss)\b"
-    r"(?! (?:spiegel|sehen))|(?: \w+){0,3} waten\b"
-    r"| (?:estar|meterme|meternos|entrar|pararme|ponerme|caminar)(?: de pie)? (?:en|por)"
-    r" (?:el |la )?(?:agua|rio|arroyo)\b| (?:vadear|meterme en))"
-)
-_IN_IT: Final = re.compile(rf"\b{_LEAVE}{_INTO}")
+_LEAVE: Final = in_any("standing.leave")
+_IN_IT: Final = re.compile(rf"\b{_LEAVE}{in_any('standing.into')}")
 #: Beside a depth: "knee deep, can I stand there?".
-_STAND: Final = re.compile(
-    rf"\b{_LEAVE}(?: (?:stand|be|stay)| (?:da|dort|hier|drin|noch)* ?stehen| (?:estar|pararme))\b"
-)
-_WADING: Final = re.compile(r"\b(?:is|ist|es) (?:wading|waten|vadear)\b")
+_STAND: Final = re.compile(rf"\b{_LEAVE}{in_any('standing.stand')}\b")
+_WADING: Final = whole_words("standing.wading")
 #: Heights of a body's marks [m]; own rule, on the deep side of what they mean.
 _MARKS: Final[Mapping[str, float]] = {
-    r"ankles?|knochel\w*|tobillos?": 0.15,
-    r"(?:mid )?shins?|(?:mid )?calf|calves|schienbein\w*|waden\w*|pantorrillas?": 0.35,
-    r"knees?|knie\w*|rodillas?": KNEE_M,
-    r"thighs?|oberschenkel\w*|muslos?": 0.7,
-    r"waist|hips?|huft\w*|bauch\w*|cintura|caderas?": 1.0,
-    r"chest|brust\w*|pecho": 1.3,
+    "standing.ankle": 0.15,
+    "standing.shin": 0.35,
+    "standing.knee": KNEE_M,
+    "standing.thigh": 0.7,
+    "standing.hip": 1.0,
+    "standing.chest": 1.3,
 }
-_MARK_PATTERNS: Final = tuple((re.compile(rf"\b(?:{m})\b"), depth) for m, depth in _MARKS.items())
+_MARK_PATTERNS: Final = tuple((whole_words(mark), depth) for mark, depth in _MARKS.items())
 _DEPTH: Final = re.compile(
     r"(?<![\d/.,])(?P<number>\d{1,3}(?:[.,]\d{1,2})?) ?"
-    r"(?P<unit>cm|m|met\w+|zentimeter|ft|feet|foot|inch(?:es)?|in|centimetros?)"
-    r"(?: of)? (?:deep|depth|tief\w*|de profundidad|de hondo|hond[oa]|profund[oa]|water|wasser"
-    r"|(?:de )?agua)\b"
+    rf"(?P<unit>{in_any('standing.unit')})(?: of)? {in_any('standing.deep')}\b"
 )
 _LENGTHS: Final[Mapping[str, float]] = {"c": 0.01, "z": 0.01, "m": 1.0, "f": 0.3048, "i": 0.0254}
 _SPEED: Final = re.compile(
     r"(?<![\d/.,])(?P<number>\d{1,2}(?:[.,]\d{1,2})?) ?"
-    r"(?P<unit>m ?/ ?s|m/sec|met\w+ (?:per|pro|a|por) (?:second|sekunde|segundo)|ft ?/ ?s|km ?/ ?h"
-    r"|kmh|mph)\b"
+    rf"(?P<unit>m ?/ ?s|m/sec|met\w+ {in_any('standing.per')} {in_any('standing.second')}"
+    r"|ft ?/ ?s|km ?/ ?h|kmh|mph)\b"
 )
+_LEAF_UNIT: Final = rf"m|met\w+|ft|feet|{in_any('standing.in_seconds')}"
 _LEAF: Final = re.compile(
-    r"(?P<first>\d{1,2}(?:[.,]\d)?) ?(?P<one>m|met\w+|ft|feet|s|sec\w*|sek\w*|seg\w*)\b"
-    r"(?: (?!\d)\w+){0,4} (?P<second>\d{1,2}(?:[.,]\d)?) ?(?P<two>m|met\w+|ft|feet|s|sec\w*|sek\w*"
-    r"|seg\w*)\b"
+    rf"(?P<first>\d{{1,2}}(?:[.,]\d)?) ?(?P<one>{_LEAF_UNIT})\b"
+    rf"(?: (?!\d)\w+){{0,4}} (?P<second>\d{{1,2}}(?:[.,]\d)?) ?(?P<two>{_LEAF_UNIT})\b"
 )
-_LEAF_WORD: Final = re.compile(r"\b(?:leaf|twig|stick|blatt|zweig|hoja|ramita)\b")
+_LEAF_WORD: Final = whole_words("standing.leaf")
 #: "Fast" where no number is told [m/s]: a quick walk, own rule.
 _FAST_MPS: Final = 2.0
-_FAST: Final = re.compile(
-    r"(?<!not )(?<!nicht )(?<!no es )\b(?:fast|swift|strong|quick|rushing|schnell\w*|reissend\w*"
-    r"|stark\w*|rapid[oa]|fuerte)\b"
-)
-_SEEN: Final = re.compile(
-    r"\b(?:(?:i )?(?:can )?see the (?:bottom|ground)|bottom (?:is )?visible|clear|klar\w*"
-    r"|grund (?:ist )?(?:sichtbar|zu sehen)|seh\w* den grund|veo el fondo|fondo visible"
-    r"|transparente|cristalina|(?:agua )?clara)\b"
-)
-_HIDDEN: Final = re.compile(
-    r"\b(?:(?:cannot|cant|can not|not) see the (?:bottom|ground)|bottom (?:is )?(?:hidden"
-    r"|not visible)|murky|not clear|seh\w* (?:den )?grund nicht|kein\w* grund|nicht klar"
-    r"|no (?:se )?ve\w* el fondo|turbi[oa]|trub\w*)\b"
-)
+_FAST: Final = whole_words("standing.fast")
+_SEEN: Final = whole_words("standing.seen")
+_HIDDEN: Final = whole_words("standing.hidden")
 _FLAGS: Final[Mapping[str, re.Pattern[str]]] = {
-    "above_a_drop": re.compile(
-        r"\b(?:above (?:a|the|that) (?:\w+ )?(?:falls?|waterfall|drop|rapids?|lip|log ?jam)"
-        r"|upstream of (?:a|the) (?:falls?|waterfall|drop|rapids?)"
-        r"|(?:uber|oberhalb) (?:dem|des|vom|von dem|eines|einem) (?:\w*fall\w*|stromschnelle\w*)"
-        r"|(?:encima|arriba) de (?:la|una) (?:cascada|caida)|rio arriba de la cascada)\b"
-    ),
-    "brown": re.compile(
-        r"(?<!not )(?<!nicht )\b(?:brown|muddy|braun\w*|schlamm\w*|marron|barro\w*)\b"
-    ),
-    "rising": re.compile(
-        r"(?<!not )(?<!nicht )(?<!no )\b(?:rising|steigt|steigend\w*|sube|subiendo"
-        r"|crece)\b(?! nicht)"
-    ),
-    "alone": re.compile(
-        r"(?<!not )(?<!nicht )(?<!no )\b(?:alone|by myself|on my own|allein\w*"
-        r"|sol[oa](?= [.,]|$)|a solas)\b"
-    ),
-    "child_or_frail": re.compile(
-        r"\b(?:child|children|kids?|son|daughter|toddler|grandma|grandpa|unsteady|kind\w*|sohn"
-        r"|tochter|oma|opa|nin[oa]s?|hij[oa]s?|abuel[oa])\b"
-    ),
+    "above_a_drop": whole_words("standing.above_a_drop"),
+    "brown": whole_words("standing.brown"),
+    "rising": whole_words("standing.rising"),
+    "alone": whole_words("standing.alone"),
+    "child_or_frail": whole_words("standing.child_or_frail"),
 }
-
-
 #: What takes a danger of the water away, where it is told.
 _HARMLESS: Final[Mapping[str, re.Pattern[str]]] = {
-    "above_a_drop": re.compile(
-        r"\b(?:nothing|no (?:falls?|drop|rapids?)) (?:below|downstream)"
-        r"|nichts (?:darunter|unterhalb)|kein\w* (?:fall|absturz) (?:darunter|unterhalb)"
-        r"|nada (?:abajo|rio abajo)\b"
-    ),
-    "brown": re.compile(r"\b(?:not brown|clear|nicht braun|klar\w*|clara|cristalina)\b"),
-    "rising": re.compile(r"\b(?:not rising|steigt nicht|nicht steigend|no sube)\b"),
-    "alone": re.compile(
-        r"\b(?:not alone|with (?:my|a) \w+|nicht allein|zu zweit|mit mein\w* \w+"
-        r"|no (?:estoy )?sol[oa]|con (?:mi|una?) \w+)\b"
-    ),
+    "above_a_drop": whole_words("standing.nothing_below"),
+    "brown": whole_words("standing.not_brown"),
+    "rising": whole_words("standing.not_rising"),
+    "alone": whole_words("standing.not_alone"),
 }
-_DRY: Final = re.compile(r"\b(?:(?:dry|spare) clothes|trockene \w+ dabei|ropa seca)\b")
+_DRY: Final = whole_words("standing.dry_clothes")
 
 
 def asks_to_stand(text: str) -> bool:

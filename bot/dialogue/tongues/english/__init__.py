@@ -13,6 +13,7 @@ from bot.dialogue.tongues.english.at_home import AT_HOME
 from bot.dialogue.tongues.english.away import AWAY
 from bot.dialogue.tongues.english.beside import BESIDE
 from bot.dialogue.tongues.english.cold_hands import COLD_HANDS
+from bot.dialogue.tongues.english.cold_numbers import COLD_NUMBERS
 from bot.dialogue.tongues.english.cry import CRY
 from bot.dialogue.tongues.english.frame_list import FRAME_LIST
 from bot.dialogue.tongues.english.frame_named import FRAME_NAMED
@@ -30,6 +31,7 @@ from bot.dialogue.tongues.english.permission import PERMISSION
 from bot.dialogue.tongues.english.replies import REPLIES
 from bot.dialogue.tongues.english.review_words import REVIEW_WORDS
 from bot.dialogue.tongues.english.spoken_of import SPOKEN_OF
+from bot.dialogue.tongues.english.standing import STANDING
 from bot.dialogue.tongues.english.thunder import THUNDER
 from bot.dialogue.tongues.english.told_sights import TOLD_SIGHTS
 from bot.dialogue.tongues.english.visit_words import VISIT_WORDS
@@ -46,6 +48,7 @@ ENGLISH: Final[Mapping[str, str]] = {
     **AWAY,
     **BESIDE,
     **COLD_HANDS,
+    **COLD_NUMBERS,
     **CRY,
     **FRAME_LIST,
     **FRAME_NAMED,
@@ -63,6 +66,7 @@ ENGLISH: Final[Mapping[str, str]] = {
     **REPLIES,
     **REVIEW_WORDS,
     **SPOKEN_OF,
+    **STANDING,
     **THUNDER,
     **TOLD_SIGHTS,
     **VISIT_WORDS,

@@ -13,6 +13,7 @@ from bot.dialogue.tongues.german.at_home import AT_HOME
 from bot.dialogue.tongues.german.away import AWAY
 from bot.dialogue.tongues.german.beside import BESIDE
 from bot.dialogue.tongues.german.cold_hands import COLD_HANDS
+from bot.dialogue.tongues.german.cold_numbers import COLD_NUMBERS
 from bot.dialogue.tongues.german.cry import CRY
 from bot.dialogue.tongues.german.frame_list import FRAME_LIST
 from bot.dialogue.tongues.german.frame_named import FRAME_NAMED
@@ -30,6 +31,7 @@ from bot.dialogue.tongues.german.permission import PERMISSION
 from bot.dialogue.tongues.german.replies import REPLIES
 from bot.dialogue.tongues.german.review_words import REVIEW_WORDS
 from bot.dialogue.tongues.german.spoken_of import SPOKEN_OF
+from bot.dialogue.tongues.german.standing import STANDING
 from bot.dialogue.tongues.german.thunder import THUNDER
 from bot.dialogue.tongues.german.told_sights import TOLD_SIGHTS
 from bot.dialogue.tongues.german.visit_words import VISIT_WORDS
@@ -46,6 +48,7 @@ GERMAN: Final[Mapping[str, str]] = {
     **AWAY,
     **BESIDE,
     **COLD_HANDS,
+    **COLD_NUMBERS,
     **CRY,
     **FRAME_LIST,
     **FRAME_NAMED,
@@ -63,6 +66,7 @@ GERMAN: Final[Mapping[str, str]] = {
     **REPLIES,
     **REVIEW_WORDS,
     **SPOKEN_OF,
+    **STANDING,
     **THUNDER,
     **TOLD_SIGHTS,
     **VISIT_WORDS,

@@ -28,8 +28,8 @@ COLD_HANDS: Final[Mapping[str, str]] = {
     "cold_hands.they_are": r"sonst|es geht|geht|mir|alles",
     "cold_hands.fine": r"gut",
     "cold_hands.beside": (
-        r"kann kaum tippen|(?:nasse |dicke )?handschuhen?(?: (?:an|sind nass))?"
-        r"|mir|uns|ich|i|hab|habe|hob|halt|leider|noch|schon|jetzt|meine?|die|und|aber|mit|sind|heute?|so|gut|alles|gehts|geht|es"
-        r"|bitte|kurz|grad"
+        r"kann kaum tippen|(?:nasse |dicke )?handschuhen?(?: (?:an|sind nass))?|mir|uns|ich|i|hab"
+        r"|habe|hob|halt|leider|noch|schon|jetzt|meine?|die|und|aber|mit|sind|heute?|so|gut|alles"
+        r"|gehts|geht|es|bitte|kurz|grad"
     ),
 }

@@ -30,8 +30,7 @@ _AM_RAND: Final = (
 _POOL: Final = r"(?:wasser|bach|fluss|wildbach|bachbett|becken|pool|tumpel|kolk|see|gumpen?)"
 _INS_WASSER: Final = (
     r"(?:ins wasser|in den (?:bach|fluss|wildbach)|in die (?:gumpe|stromung)|ins (?:becken"
-    r"|bachbett)"
-    r"|im (?:wasser|bach|fluss|bachbett) stehen"
+    r"|bachbett)|im (?:wasser|bach|fluss|bachbett) stehen"
     rf"|(?:in (?:den|die|das|der|dem|einen|eine)|ins|im) {_POOL} (?:baden|schwimmen|springen"
     r"|hupfen|plan?t?schen|gehen|steigen|waten|spielen|rein\w*))"
 )

@@ -12,9 +12,9 @@ _DORMIDAS: Final = rf"{_MANOS} {_MUY}(?:dormid|entumecid)[oa]s"
 
 COLD_HANDS: Final[Mapping[str, str]] = {
     "cold_hands.told": (
-        rf"{_MANOS} {_MUY}{_FRIO}|se me (?:congelan|hielan|enfrian|congelaron) (?:las|los) {_MANOS}"
-        rf"|frio en (?:las|los) {_MANOS}"
-        rf"|que (?:hago|hacemos) (?:contra|con) el frio|{_DORMIDAS}"
+        rf"{_MANOS} {_MUY}{_FRIO}|se me (?:congelan|hielan|enfrian|congelaron) (?:las"
+        rf"|los) {_MANOS}|frio en (?:las|los) {_MANOS}|que (?:hago|hacemos) (?:contra|con) el frio"
+        rf"|{_DORMIDAS}"
     ),
     "cold_hands.cold_alone": r"(?:tengo|tenemos) (?:algo de |un poco de )?frio",
     "cold_hands.numb": _DORMIDAS,

@@ -39,10 +39,10 @@ _EL_AGUA: Final = (
     r"|charcas?|olla)"
 )
 _SE_METEN: Final = (
-    rf"{_QUIEREN} (?:{_BANARSE}|(?:meterse|entrar|tirarse|saltar|zambullirse|jugar)"
-    rf"(?: [^ ,.]+){{0,2}}? {_EL_AGUA})"
-    rf"|(?:puede|pueden|podria|podrian|dejo que) (?:mi|mis|el|la|los|las) (?:[^ ,.]+ )?[^ ,.]+"
-    rf" (?:{_BANARSE}|(?:meterse|entrar|tirarse|saltar|jugar)(?: [^ ,.]+){{0,2}}? {_EL_AGUA})"
+    rf"{_QUIEREN} (?:{_BANARSE}|(?:meterse|entrar|tirarse|saltar|zambullirse"
+    rf"|jugar)(?: [^ ,.]+){{0,2}}? {_EL_AGUA})|(?:puede|pueden|podria|podrian|dejo que) (?:mi|mis"
+    rf"|el|la|los|las) (?:[^ ,.]+ )?[^ ,.]+ (?:{_BANARSE}|(?:meterse|entrar|tirarse|saltar"
+    rf"|jugar)(?: [^ ,.]+){{0,2}}? {_EL_AGUA})"
 )
 _ALLI: Final = (
     r"(?:ajustes?|foto|fotos|toma|disparar|objetivo|velocidad)(?: \w+)? (?:desde|en|sobre) (?:el"
