@@ -96,7 +96,8 @@ def _where(turn: Turn) -> None:
 
 def _say_known(turn: Turn) -> None:
     # Others read in a group room: only what was told there is named there.
-    facts = turn.facts if turn.origin.direct else turn.walk.facts
+    told_there = turn.context.room.facts.updated(turn.walk.facts)
+    facts = turn.facts if turn.origin.direct else told_there
     lists = (known(facts, turn.units), known_trip(turn.trip.without_names()))
     listed = ", ".join(told for told in lists if told)
     if listed:

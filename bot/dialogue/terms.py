@@ -7,6 +7,30 @@ from pydantic import AwareDatetime, BaseModel, ConfigDict
 from bot.dialogue.stored import Stored
 
 
+class Companion(BaseModel):
+    """Somebody else in a group room, as far as they told there.
+
+    Attributes:
+        name: how the room calls them.
+        step: the step of their walk, "" for none.
+        waits_since: when the question was put that they have not answered, and how often.
+        times: see `waits_since`.
+        frames: how many they have shared.
+        kept: whether they have kept one.
+        emergency: whether they told of one that is not said to be over.
+    """
+
+    model_config = ConfigDict(frozen=True)
+
+    name: str
+    step: str = ""
+    waits_since: AwareDatetime | None = None
+    times: int = 0
+    frames: int = 0
+    kept: bool = False
+    emergency: bool = False
+
+
 class Terms(BaseModel):
     """What one person may use, as it stands at this event; laid into the context, never stored.
 
@@ -27,6 +51,8 @@ class Terms(BaseModel):
     #: How long pictures, and backups of all that is stored, are kept [days].
     frames_days: int = 30
     backup_days: int = 30
+    #: The others of the group room, where who leads it asks how far they are.
+    company: tuple[Companion, ...] = ()
 
 
 class Spent(Stored):

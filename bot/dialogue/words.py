@@ -16,7 +16,7 @@ from bot.dialogue.reading.foreign import glossed
 from bot.dialogue.reading.frame_words import wished
 from bot.dialogue.replies import chosen, meant, shown
 from bot.dialogue.steps.anywhere import forget, manner, phone, repeat, reply_again
-from bot.dialogue.steps.asked import asides, by_meaning, group, which_cause
+from bot.dialogue.steps.asked import asides, by_meaning, group, roster, which_cause
 from bot.dialogue.steps.frames import beside, border_said, judged, look_said, measuring
 from bot.dialogue.steps.home import at_home, home_words
 from bot.dialogue.steps.incoming import measured, shared
@@ -114,6 +114,7 @@ def _by_meaning(turn: Turn, event: TextReceived) -> None:
         repeat.put_again(turn, whole=True)
         return
     _taken_in(turn, event, said, question, offered=offered)
+    group.say_for_all(turn)
 
 
 def _taken_in(
@@ -140,6 +141,8 @@ def _is_done_anywhere(turn: Turn, typed: str, said: str, command: str | None) ->
     """Whether a command was given, another frame begun, or measuring of shared ones wished for."""
     if command is not None:
         commands.run(turn, command)
+        return True
+    if roster.answer(turn, typed):
         return True
     wish = wished(said)
     return next_frame.answer(turn, typed) or (wish is not None and measuring.answer(turn, wish))

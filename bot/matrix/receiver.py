@@ -18,6 +18,7 @@ from bot.faults import where_it_broke
 from bot.matrix.backoff import Backoff
 from bot.matrix.content import ROW_KEY
 from bot.matrix.errors import ServerAnswerError
+from bot.matrix.incoming import withdrawn_id
 from bot.matrix.keys import RoomKeys
 from bot.matrix.plain import part_of, text_of
 from bot.matrix.repeating import kind_of, stop_without_token, until_done
@@ -202,6 +203,7 @@ class Receiver:
             )
             for event in events:
                 self._note_own(event.source)
+                self._waiting.take_back(withdrawn_id(event.source))
                 if self._is_sealed(event):
                     self._set_aside(room_id, event)
                 else:
@@ -220,6 +222,8 @@ class Receiver:
         return bool(event.source.get("type") == "m.room.encrypted")
 
     def _set_aside(self, room_id: str, event: RoomEvent) -> None:
+        if not part_of(event.source, "content"):
+            return  # it was taken back: there is nothing to wait for
         if self._reader.sender(room_id, event.source, self._not_before) is not None:
             _log.info("No key yet for %s in %s", event.source["event_id"], room_id)
             self._waiting.add(room_id, event.source, self._clock())

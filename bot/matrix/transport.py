@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import json
-from collections.abc import Iterable
+from collections.abc import Iterable, Mapping
 from datetime import datetime, timedelta
 from typing import Any, Final
 
@@ -131,6 +131,14 @@ class MatrixTransport:
         """Show or hide the typing mark."""
         body: JsonObject = {"typing": on} | ({"timeout": _TYPING_MS} if on else {})
         await self._call("PUT", "rooms", room_id, "typing", self._client.user_id, body=body)
+
+    def people(self, room_id: str) -> Mapping[str, str]:
+        """Who is in a room beside the bot: names as clients tell them apart, by user ids."""
+        room = self._client.rooms.get(room_id)
+        if room is None:
+            return {}
+        there = room.users.keys() - room.invited_users.keys() - {self._client.user_id}
+        return {one: str(room.user_name(one) or one) for one in there}
 
     async def mark_read(self, room_id: str, event_id: str) -> None:
         """Set the read mark, for the room with all its threads."""

@@ -95,6 +95,10 @@ class WaitingEvents:
         ]
         self.save()
 
+    def take_back(self, event_id: str | None) -> None:
+        """Drop an event that its sender took back: nobody waits to have it read."""
+        self._events = [event for event in self._events if event.source["event_id"] != event_id]
+
     def save(self) -> None:
         """Write the file, when something changed."""
         if self._events != self._saved:

@@ -3,12 +3,18 @@
 from __future__ import annotations
 
 import asyncio
-from collections.abc import Sequence
+from collections.abc import Callable, Mapping, Sequence
+from contextlib import suppress
 from dataclasses import dataclass
 from datetime import datetime
 
+from pydantic import ValidationError
+
+from bot.dialogue import company
+from bot.dialogue.company import Talk
+from bot.dialogue.context import Conversation
 from bot.dialogue.events import Event, FrameReceived
-from bot.dialogue.terms import Terms
+from bot.dialogue.terms import Companion, Terms
 from bot.store.pictures import PictureFiles
 from bot.store.rows import PictureRow
 from bot.store.store import Store
@@ -46,12 +52,20 @@ class Granting:
         store: knows which pictures are whose.
         files: knows how large they are.
         limits: what the operator grants.
+        people: who is in a room, names by user ids.
     """
 
-    def __init__(self, store: Store, files: PictureFiles, limits: Limits) -> None:
+    def __init__(
+        self,
+        store: Store,
+        files: PictureFiles,
+        limits: Limits,
+        people: Callable[[str], Mapping[str, str]],
+    ) -> None:
         self._store = store
         self._files = files
         self._limits = limits
+        self._people = people
 
     async def terms_of(self, event: Event) -> Terms:
         """What the person of this event may use now; the disk is looked at for frames alone."""
@@ -63,6 +77,7 @@ class Granting:
             most_bytes=_times(limits.kept_bytes, times),
             frames_days=limits.frames_days,
             backup_days=limits.backup_days,
+            company=await self._company(event) if company.is_asked_for(event) else (),
         )
         if terms.most_bytes is None or not isinstance(event, FrameReceived):
             return terms
@@ -74,6 +89,16 @@ class Granting:
                 "room_again_at": room_again_at(pictures, sizes, terms.most_bytes),
             }
         )
+
+    async def _company(self, event: Event) -> tuple[Companion, ...]:
+        """The others of the room; a conversation that can't be read any more is left out."""
+        talks = []
+        for person_id, body, changed_at in await self._store.talks_in(event.origin.room_id):
+            with suppress(ValidationError):
+                told = Conversation.model_validate_json(body)
+                talks.append(Talk(person_id=person_id, conversation=told, changed_at=changed_at))
+        people = self._people(event.origin.room_id)
+        return company.companions(people, talks, event.origin.person_id)
 
 
 def _times(limit: int | None, factor: int) -> int | None:

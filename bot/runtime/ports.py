@@ -195,6 +195,10 @@ class Transport(Protocol):
         """Set the read mark."""
         ...
 
+    def people(self, room_id: str) -> Mapping[str, str]:
+        """Who is in a room beside the bot: names as they are shown, by user ids."""
+        ...
+
 
 class Inbox(Protocol):
     """What the transport's side may ask of the runtime."""

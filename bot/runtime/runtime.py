@@ -81,7 +81,7 @@ class Runtime:
             scope=self._scope,
             clock=clock,
             hand_on=self._hand_on,
-            terms=Granting(around.store, around.files, limits).terms_of,
+            terms=Granting(around.store, around.files, limits, around.transport.people).terms_of,
             trouble=troubles.store,
         )
         self._timers = Timers(around.store, clock, self._workers.put, troubles.store)

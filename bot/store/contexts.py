@@ -125,6 +125,15 @@ def _insert_part(
         raise ConflictError from None
 
 
+def talks_in(connection: Connection, room_id: str) -> tuple[tuple[str, str, datetime], ...]:
+    """The conversations of a room: whose, their bodies, and when they changed last."""
+    rows = connection.execute(select(CONVERSATIONS).where(CONVERSATIONS.c.room_id == room_id))
+    return tuple(
+        (row.person_id, row.body, datetime.fromtimestamp(row.changed_at or 0.0, UTC))
+        for row in rows
+    )
+
+
 def forget_media(connection: Connection, before: datetime) -> None:
     """Forget where shared frames lie, and their keys, once they were shared before then.
 

@@ -111,6 +111,10 @@ class Store:
             lambda connection: contexts.read_context(connection, self._moves.key(key))
         )
 
+    async def talks_in(self, room_id: str) -> tuple[tuple[str, str, datetime], ...]:
+        """The conversations of a room: whose, their bodies, and when they changed last."""
+        return await self._database.read(lambda connection: contexts.talks_in(connection, room_id))
+
     async def finish_event(self, result: Result) -> Written:
         """Write all that one handled event changes.
 

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Mapping
 from datetime import datetime
 from pathlib import Path
 
@@ -79,6 +80,11 @@ class TerminalTransport:
 
     async def mark_read(self, room_id: str, event_id: str) -> None:
         """A terminal has no read mark."""
+
+    def people(self, room_id: str) -> Mapping[str, str]:
+        """Whoever sits there is alone."""
+        del room_id
+        return {}
 
     def _named(self, picture: UploadedPicture | None) -> tuple[str, bytes] | None:
         if picture is None:

@@ -356,6 +356,27 @@ async def test_edits_and_withdrawals_look_up_what_they_name(
     assert [event.origin.person_id for event in withdrawn] == ["@bo:example.org", ADA]
 
 
+async def test_what_was_taken_back_is_not_waited_for(
+    scripted: ScriptedServer, run: Run, account: Account
+) -> None:
+    """A sealed event that is empty, or withdrawn before its key came, is told to nobody."""
+    tables = Tables()
+    scripted.say("/event/$2", json(**event(2, "m.room.encrypted", {})))
+    sealed = {"algorithm": "com.example.rot13", "ciphertext": "x"}
+    await run(
+        tables,
+        synced(
+            "t1",
+            event(1, "m.room.encrypted", {}),
+            event(2, "m.room.encrypted", sealed),
+            state=MEMBERS,
+        ),
+        synced("t2", event(3, "m.room.redaction", {"redacts": "$2"})),
+    )
+    assert len(WaitingEvents(account.waiting_path)) == 0
+    assert not [item for item in tables.taken if isinstance(item, OtherReceived)]
+
+
 async def test_a_sealed_event_without_any_key_is_told_once(run: Run, account: Account) -> None:
     """Unreadable algorithms and lost keys end in one event for each person and room."""
     tables = Tables()

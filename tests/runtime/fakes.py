@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import asyncio
 import io
-from collections.abc import AsyncIterator, Callable, Sequence
+from collections.abc import AsyncIterator, Callable, Mapping, Sequence
 from contextlib import asynccontextmanager
 from dataclasses import dataclass, field
 from datetime import UTC, datetime
@@ -127,6 +127,7 @@ class FakeServer:
     redacted: list[str] = field(default_factory=list)
     marks: list[str] = field(default_factory=list)
     forgotten: list[str] = field(default_factory=list)
+    people: dict[str, dict[str, str]] = field(default_factory=dict)
     bell: Wake = field(default_factory=Wake)  # rings at each message
 
     @property
@@ -226,6 +227,10 @@ class FakeTransport:
         """Note the mark."""
         self.hook("mark_read")
         self.server.marks.append(f"read {event_id} in {room_id}")
+
+    def people(self, room_id: str) -> Mapping[str, str]:
+        """Who was put into the room."""
+        return self.server.people.get(room_id, {})
 
 
 class FakeChecker:

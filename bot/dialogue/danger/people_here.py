@@ -3,13 +3,9 @@
 from __future__ import annotations
 
 import re
-from collections.abc import Mapping
-from typing import Final
 
 from bot.dialogue.danger import Danger, Level, read_danger
-
-#: Words that the readers of danger know for a person.
-_FRIEND: Final[Mapping[str, str]] = {"en": "my friend", "de": "mein Freund", "es": "mi amigo"}
+from bot.dialogue.tongues import of_each
 
 
 def with_friends(text: str, people: tuple[str, ...], language: str) -> str:
@@ -23,7 +19,7 @@ def with_friends(text: str, people: tuple[str, ...], language: str) -> str:
     if not people:
         return text
     names = "|".join(map(re.escape, sorted(people, key=len, reverse=True)))
-    friend = _FRIEND.get(language, _FRIEND["en"])
+    friend = of_each("roster.friend")[language]  # a person whom the readers of danger know
     return re.sub(rf"@?(?<!\w)(?:{names})(?!\w)", friend, text, flags=re.IGNORECASE)
 
 

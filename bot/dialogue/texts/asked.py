@@ -252,6 +252,18 @@ ASKED: Final[dict[str, str]] = {
     "asked.group": (
         "All keep {time}, it makes the look: {list}; ISO by each meter, an ND where that ends."
     ),
+    "group.for_all": "For all here: {list}.",
+    "roster.in_group": "Ask me that in the group room: there I tell what was said to me there.",
+    "roster.leads": "That I tell who leads here.",
+    "roster.emergency": "Emergency told, not said to be over: {list}.",
+    "roster.waiting": "Waiting longest: {list}.",
+    "roster.waits": "{who} {age} ({step})",
+    "roster.nobody_waits": "Nobody has waited longer than {limit}.",
+    "roster.step": "{step}: {list}.",
+    "roster.no_frame": "No frame kept yet: {list}.",
+    "roster.not_begun": "Not begun: {list}.",
+    "roster.alone": "Nobody else is here.",
+    "why.roster": "From what was told to me in this room alone; a frame is kept once it holds.",
     "group.view": "Same view: {list}.",
     "group.phones": "Phones: propped, timer, long exposure or a burst.",
     "group.phone": "{who}: propped, timer 2 s, long exposure or a burst. Your own walk stays.",

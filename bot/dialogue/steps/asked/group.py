@@ -19,7 +19,7 @@ from bot.dialogue.slots import KIT_SLOTS
 from bot.dialogue.solving import time_text
 from bot.dialogue.steps.anywhere import repeat
 from bot.dialogue.steps.walk import arrive, base
-from bot.dialogue.texts import TEXTS, measures
+from bot.dialogue.texts import TEXTS, known, measures
 from bot.dialogue.turn import Turn
 from core.camera import FORMATS
 from core.series import f_number_label, f_number_marks, nearest, shutter_label, time_marks
@@ -62,6 +62,13 @@ def answer(turn: Turn, typed: str, said: str) -> bool:
             return False
         _say(turn, group.formats_of(typed))
     return True
+
+
+def say_for_all(turn: Turn) -> None:
+    """Say back what who teaches has just told for everybody's walk in the room."""
+    told = turn.context.room.facts
+    if told != turn.before.room.facts and (listed := known(told, turn.units)):
+        turn.say_or_keep(Role.CHECK, "group.for_all", list=listed)
 
 
 def _learn_of_all(turn: Turn, said: str) -> None:

@@ -30,6 +30,7 @@ from bot.dialogue.tongues.english.other_edges import OTHER_EDGES
 from bot.dialogue.tongues.english.permission import PERMISSION
 from bot.dialogue.tongues.english.replies import REPLIES
 from bot.dialogue.tongues.english.review_words import REVIEW_WORDS
+from bot.dialogue.tongues.english.roster import ROSTER
 from bot.dialogue.tongues.english.spoken_of import SPOKEN_OF
 from bot.dialogue.tongues.english.standing import STANDING
 from bot.dialogue.tongues.english.thunder import THUNDER
@@ -65,6 +66,7 @@ ENGLISH: Final[Mapping[str, str]] = {
     **PERMISSION,
     **REPLIES,
     **REVIEW_WORDS,
+    **ROSTER,
     **SPOKEN_OF,
     **STANDING,
     **THUNDER,

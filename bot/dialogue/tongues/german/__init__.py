@@ -30,6 +30,7 @@ from bot.dialogue.tongues.german.other_edges import OTHER_EDGES
 from bot.dialogue.tongues.german.permission import PERMISSION
 from bot.dialogue.tongues.german.replies import REPLIES
 from bot.dialogue.tongues.german.review_words import REVIEW_WORDS
+from bot.dialogue.tongues.german.roster import ROSTER
 from bot.dialogue.tongues.german.spoken_of import SPOKEN_OF
 from bot.dialogue.tongues.german.standing import STANDING
 from bot.dialogue.tongues.german.thunder import THUNDER
@@ -65,6 +66,7 @@ GERMAN: Final[Mapping[str, str]] = {
     **PERMISSION,
     **REPLIES,
     **REVIEW_WORDS,
+    **ROSTER,
     **SPOKEN_OF,
     **STANDING,
     **THUNDER,

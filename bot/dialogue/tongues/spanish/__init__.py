@@ -30,6 +30,7 @@ from bot.dialogue.tongues.spanish.other_edges import OTHER_EDGES
 from bot.dialogue.tongues.spanish.permission import PERMISSION
 from bot.dialogue.tongues.spanish.replies import REPLIES
 from bot.dialogue.tongues.spanish.review_words import REVIEW_WORDS
+from bot.dialogue.tongues.spanish.roster import ROSTER
 from bot.dialogue.tongues.spanish.spoken_of import SPOKEN_OF
 from bot.dialogue.tongues.spanish.standing import STANDING
 from bot.dialogue.tongues.spanish.thunder import THUNDER
@@ -65,6 +66,7 @@ SPANISH: Final[Mapping[str, str]] = {
     **PERMISSION,
     **REPLIES,
     **REVIEW_WORDS,
+    **ROSTER,
     **SPOKEN_OF,
     **STANDING,
     **THUNDER,
