@@ -5,6 +5,8 @@ from __future__ import annotations
 import re
 from typing import Final
 
+from bot.dialogue.tongues import in_any
+
 #: "No, it's fine": which option says that all is well, where one does.
 _WELL: Final = {
     "blink": "nothing",
@@ -12,22 +14,13 @@ _WELL: Final = {
     "screen_says": "nothing",
     "border": "yes",
 }
-#: An "ok" alone only follows what was said, and "yes, it's fine" speaks for either. German and
-#: Spanish words stand as the gloss leaves them.
+#: An "ok" alone only follows what was said, and "yes, it's fine" speaks for either.
 _IS_WELL: Final = re.compile(
-    r"(?:(?:no|nope|nah|nein|well|oh|but|i think|to me|all of|everything|all|that|this|it|they"
-    r"|there|is|are|s|re|its|thats|looks?|seems?|quite|just|really|perfectly|totally|still|now|das"
-    r"|es|sieht|alles|todo|se ve) )+"
-    r"(?:fine|ok|okay|good|alright|all right|perfect|passt|gut|prima|in ordnung|bien|perfecto)"
-    r"(?: (?:now|here|there|as it is|like that|like this|that way|to me|for me|by me|with me"
-    r"|i think|thanks|thank you|so|schon|from|asi))*|passt (?:so|schon)|vale asi"
+    rf"(?:{in_any('all_well.lead')} )+{in_any('all_well.fine')}(?: {in_any('all_well.behind')})*"
+    rf"|{in_any('all_well.well')}"
 )
 _LET_BE: Final = re.compile(
-    r"(?:no |nope |nah |yes |just |it is |it s |its )*(?:leave (?:it|that)(?: in| there)?|let it be"
-    r"|(?:i )?(?:don t|do not) mind(?: it| that)?|(?:it |that )?(?:doesn t|does not) "
-    r"(?:bother me|disturb|matter)|(?:it )?belongs(?: there)?|part of (?:it|the picture|the place)"
-    r"|lass (?:es|das|it)(?: so| drin)?|stört (?:mich )?not|gehört dazu|macht nothing"
-    r"|dejalo(?: asi)?|(?:no )?(?:me )?(?:molesta|importa)|forma parte)"
+    rf"(?:no |nope |nah |yes |just |it is |it s |its )*{in_any('all_well.let_be')}"
 )
 #: What is white and neither water nor sky: an option that is not printed, since it is rare.
 _NEITHER: Final = re.compile(

@@ -13,7 +13,7 @@ import pytest
 import bot.dialogue
 from bot.dialogue import tongues
 from bot.dialogue.texts.languages import LANGUAGES
-from bot.dialogue.tongues import TONGUES, english, in_any, words
+from bot.dialogue.tongues import TONGUES, english, in_any, single_words
 
 
 def test_every_language_has_its_words() -> None:
@@ -33,7 +33,7 @@ def test_a_language_lacks_no_idea(language: str) -> None:
 def test_an_idea_can_be_looked_for() -> None:
     """Each is an expression by itself that no empty message holds, and a list of words."""
     assert [name for name in TONGUES["en"] if re.compile(in_any(name)).fullmatch("")] == []
-    assert [name for name in TONGUES["en"] if not words(name)] == []
+    assert [name for name in TONGUES["en"] if not single_words(name)] == []
 
 
 def test_an_idea_is_called_by_its_module_and_used() -> None:

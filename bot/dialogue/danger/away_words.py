@@ -7,7 +7,7 @@ from collections.abc import Mapping
 from typing import Final
 
 from bot.dialogue.danger.kinds import LEVELS, DangerKind, Level
-from bot.dialogue.tongues import whole_words, words
+from bot.dialogue.tongues import single_words, whole_words
 
 #: A safe place that was reached: good for every kind, whoever is meant.
 REACHED: Final = whole_words("away.reached")
@@ -21,7 +21,7 @@ OF_KIND: Final[Mapping[str, re.Pattern[str]]] = {
     if LEVELS[kind] is Level.STOP
 }
 #: Words of a way, a time and people's own things that came along.
-BESIDE: Final = words("away.beside")
+BESIDE: Final = single_words("away.beside")
 WITH_THINGS: Final = whole_words("away.with_things")
 #: Another one, where who writes is there, too: that one's path is none of theirs.
 ANOTHER: Final = whole_words("away.another")

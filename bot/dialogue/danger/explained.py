@@ -9,7 +9,7 @@ from bot.dialogue.danger.good_news import is_only_good, without
 from bot.dialogue.danger.kinds import DangerKind
 from bot.dialogue.danger.meaning import all_cues
 from bot.dialogue.danger.replies import Safe, is_serious, says, spelled
-from bot.dialogue.tongues import words
+from bot.dialogue.tongues import single_words
 
 #: What nobody says of another kind of danger; it counts where a message says nothing unknown.
 _GOOD_OF: Final = {
@@ -18,7 +18,7 @@ _GOOD_OF: Final = {
     DangerKind.LOST: "found_way",
 }
 #: What warms, beside it.
-_WARMTH: Final = words("good_news.warmth")
+_WARMTH: Final = single_words("good_news.warmth")
 #: The sound was something else, the water always is so, the missing one was behind the tree.
 _HARMLESS: Final = {
     DangerKind.THUNDER: ("only", "meant"),

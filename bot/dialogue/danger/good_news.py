@@ -6,11 +6,11 @@ import re
 from collections.abc import Iterable
 from typing import Final
 
-from bot.dialogue.tongues import whole_words, words
+from bot.dialogue.tongues import single_words, whole_words
 
 #: Words that tell of nobody's trouble, in each language. What is not among them may be a danger in
 #: words that nobody thought of ("all clear, he just lies there"), and is asked about.
-_KNOWN: Final = words("good_news.known")
+_KNOWN: Final = single_words("good_news.known")
 #: What they came away from, and where they went themselves: who else "went" is not safe by that.
 _LEFT_BEHIND: Final = whole_words("good_news.left_behind")
 _WORD: Final = re.compile(r"[^\W\d_]+")

@@ -7,7 +7,7 @@ from typing import Final, NamedTuple
 
 from bot.dialogue.reading.format_names import FORMATS
 from bot.dialogue.reading.phrases import any_of, plain
-from bot.dialogue.tongues import in_any, whole_words, words
+from bot.dialogue.tongues import in_any, single_words, whole_words
 
 _PEOPLE: Final = in_any("group.people")
 _MIXED: Final = in_any("group.mixed")
@@ -44,7 +44,7 @@ _SOMEONE: Final = re.compile(
     rf"(?: ?[:=] | (?:{_ONLY} )?{in_any('group.has')}\b(?: {_ONLY})?)(?P<kit>.+)$"
 )
 #: What has a camera, or is one, and is nobody.
-_THINGS: Final = words("group.things")
+_THINGS: Final = single_words("group.things")
 #: What may stand around a message.
 _ENDS: Final = " .!"
 

@@ -6,11 +6,7 @@ from typing import Final
 
 from bot.dialogue.texts import COMMAND_WORDS
 from bot.dialogue.texts.commands import command_word, folded
-
-
-def _words(text: str) -> frozenset[str]:
-    return frozenset(text.split())
-
+from bot.dialogue.tongues import single_words
 
 #: Commands whose words name a language that can be spoken.
 _SPOKEN: Final = frozenset({"english", "german", "spanish"})
@@ -21,77 +17,30 @@ _NAMES: Final = {
     if command in _SPOKEN and " " not in word
 }
 #: What may stand around the name of a language where it is asked for, in any of the languages.
-_AROUND_A_NAME: Final = _words(
-    "language lang speak talk write answer reply use set switch change go on in to the please "
-    "pls can could you we i want would like prefer only my is now linn hi hello hey and kann "
-    "gern gerne sprache sprich sprechen rede reden schreib schreibe schreiben antworte "
-    "wechsle stell auf um zu bitte kannst konnen konntest du wir ich will mochte lieber nur "
-    "meine ist jetzt hallo idioma lengua habla hablame hablar hablas hablo escribe escribeme "
-    "responde cambia pon en a al el por favor puedes podemos quiero prefiero mi es ahora solo "
-    "hola y"
-)
+_AROUND_A_NAME: Final = single_words("command_words.around_a_name")
 
 #: Who has lost the thread asks for the next step: a word that asks, one of time or of doing, and
 #: nothing else than small words. All folded, in any of the languages.
-_ASKING: Final = _words("what whats how hows where was wie womit que cual como")
-_NEXT: Final = _words(
-    "now next then first jetzt nun dann nachstes nachster weiter zuerst ahora sigue siguiente "
-    "luego despues primero toca"
-)
-_DOING: Final = _words(
-    "do start begin continue proceed mach mache machen tu tue tun anfangen fang fange "
-    "weitermachen hago hacemos hacer empiezo empezar sigo seguir"
-)
-_AND: Final = frozenset({"and", "und", "y"})
-_BY_THE_WAY: Final = _words(
-    "ok okay so well hm hmm done right linn please again here exactly na also gut fertig "
-    "bitte denn hier bueno vale pues listo aqui por favor"
-)
-_SMALL: Final = _words(
-    "i we should must shall can am would will supposed meant have need to go on is comes the "
-    "step dont know no idea just ich wir soll sollen muss mussen kann kommt geht gehts es als "
-    "schritt der an weiss nicht keine ahnung debo debemos tengo tenemos hay puedo el paso "
-    "viene se yo lo"
-)
+_ASKING: Final = single_words("command_words.asking")
+_NEXT: Final = single_words("command_words.next")
+_DOING: Final = single_words("command_words.doing")
+_AND: Final = single_words("command_words.and")
+_BY_THE_WAY: Final = single_words("command_words.by_the_way")
+_SMALL: Final = single_words("command_words.small")
 _OF_THE_STEP: Final = _ASKING | _NEXT | _DOING | _AND | _BY_THE_WAY | _SMALL
 
 #: Who does not understand what is asked: a word for that, or one that asks with what is asked of.
-_UNCLEAR: Final = _words(
-    "mean means meaning understand huh heisst bedeutet versteh verstehe kapier kapiere hä "
-    "significa entiendo meinst decir refieres"
-)
-_OF_A_QUESTION: Final = _words(
-    "blink blinking blinks blinkt blinken blinke parpadea parpadear warning highlights "
-    "highlight format sensor edge edges corner corners lip anchor ladder leaf frame texture "
-    "nearest tall see find know sehe seh finde weiss veo encuentro kante rand ecken flecken "
-    "manchas dots patches puntos punkte"
-)
-_ABOUT_IT: Final = _words(
-    "i you do does dont did not is are it that this the a an by with of if there me one my "
-    "what how where which can should was wie wo woran ich du das es ist nicht ein eine der "
-    "die man den sich mit denn quiere que como donde no lo eso esto se es un una el la mi en in on"
-)
+_UNCLEAR: Final = single_words("command_words.unclear")
+_OF_A_QUESTION: Final = single_words("command_words.of_a_question")
+_ABOUT_IT: Final = single_words("command_words.about_it")
 
 #: Who wants to see what was taken in: a word for that and one that asks, nothing but small words.
-_TAKEN_IN: Final = _words(
-    "understood understand got noted heard told tell know have remember kept verstanden notiert "
-    "gehort gemerkt weisst hast gespeichert erzahlt gesagt entendido entendiste anotado tienes "
-    "sabes recuerdas dicho"
-)
-_TELLER: Final = _words("you du i ich has tienes sabes recuerdas entendiste he te hemos")
-_SO_FAR: Final = _words(
-    "what whats did do have has you i we me so far until now already then all of it show tell up "
-    "to by was du ich dir mir bisher bis jetzt schon alles denn zeig sag que has he te me hasta "
-    "ahora ya todo de lo muestrame dime wie viel how much cuanto"
-)
+_TAKEN_IN: Final = single_words("command_words.taken_in")
+_TELLER: Final = single_words("command_words.teller")
+_SO_FAR: Final = single_words("command_words.so_far")
 
 #: What may stand around a word of keeping: praise, assent, small words.
-_AROUND_KEEPING: Final = _words(
-    "good great nice fine perfect lovely super cool ok okay yes yeah yep wow happy love like it "
-    "this that one a frame shot i ill im we well lets with ja jo jep gut passt so prima klasse "
-    "perfekt toll schon das die den dieses diese es ich wir mag gefallt mir bild bitte dann si "
-    "vale bien perfecto genial bueno me la lo esta este esa ese asi gusta foto nos quedamos con"
-)
+_AROUND_KEEPING: Final = single_words("command_words.around_keeping")
 _KEEPING: Final = frozenset(
     word
     for phrase, command in COMMAND_WORDS.items()

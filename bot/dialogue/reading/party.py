@@ -7,6 +7,7 @@ from typing import Final
 
 from bot.dialogue.reading.phrases import any_of, exactly
 from bot.dialogue.reading.spoken_numbers import SIMPLE
+from bot.dialogue.tongues import in_any
 from bot.dialogue.tongues.english.people import KIN
 
 _COUNTED: Final = {word: number for word, number in SIMPLE.items() if 1 <= number <= 20} | {
@@ -205,19 +206,9 @@ def all_alike(text: str) -> bool:
 
 
 #: Words of which a message consists that tells who walks, and nothing else.
-_PLAIN_WORDS: Final = (
-    r"i|me|my|we|us|our|he|she|they|them|his|her|you|a|an|the|of|in|and|or|but|so|with|also|too|not"
-    r"|is|are|am|be|will|was|'s|'re|'ve|'ll|'m|i'm|we're|we've|i've|he's|she's|there|there's|have|has"
-    r"|got|had|come|comes|coming|bring|bringing|take|taking|go|goes|going|walk|walks|walking|hike"
-    r"|along|together|all|only|just|very|rather|quite|bit|little|small|old|older|young|years?|aged"
-    r"|slow|slower|slowly|slowest|unfit|fit|unsteady|tomorrow|today|wet|rock|rocks|on|bad|dodgy"
-    r"|sore|weak|stiff|knees?|hips?|ankles?|start|at|each|one|both|group|people|persons|adults"
-    r"|wir|ich|haben|habe|mein|meine|sind|dabei|mit|und|ist|ein|eine|auch|schlecht|vamos|mi|mis|y|el"
-    r"|la|va|con|walkers|when|if|it|it's|gets|slippery|nass|rutschig|wenn|es|us|davon|es|muy|que"
-    r"|aber|nicht|sehr|er|sie|tomorrow|morgen|nos|acompañan?|acompanan?|viene|vienen|venimos|un|una"
-)
 _ONLY_PARTY: Final = re.compile(
-    rf"(?:(?:{_PLAIN_WORDS}|{KIN}|{_CHILD}|{_LED}|{_NUMBER}|\d+(?::\d\d)?|am|pm)s?(?!\w)[\s,.;!-]*)+"
+    rf"(?:(?:{in_any('party.plain')}|{KIN}|{_CHILD}|{_LED}|{_NUMBER}|\d+(?::\d\d)?|am|pm)s?"
+    r"(?!\w)[\s,.;!-]*)+"
 )
 
 

@@ -34,6 +34,6 @@ def whole_words(*names: str) -> re.Pattern[str]:
     return re.compile(rf"\b(?:{'|'.join(map(in_any, names))})\b")
 
 
-def words(name: str) -> frozenset[str]:
+def single_words(name: str) -> frozenset[str]:
     """The single words of one idea in all languages."""
     return frozenset(" ".join(of_each(name).values()).split())

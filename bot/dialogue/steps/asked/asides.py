@@ -14,6 +14,7 @@ from bot.dialogue.reading.phrases import any_of
 from bot.dialogue.states import State, Trigger
 from bot.dialogue.steps.anywhere import planning, repeat
 from bot.dialogue.steps.walk import highlights, keep, liking
+from bot.dialogue.tongues import whole_words
 from bot.dialogue.turn import Turn
 from bot.dialogue.walk_state import GivenSettings
 from core.series import SAME_STOPS
@@ -36,7 +37,7 @@ _TURNED: Final = re.compile(
     r" (?:it|that)(?! (?:off|around|back|down|away)\b)",
     re.IGNORECASE,
 )
-_LEAVES: Final = any_of("leaves|leaf|ferns?|foliage|branches|blätter|farne?|hojas|helechos?")
+_LEAVES: Final = whole_words("told_sights.leaves")
 
 
 def leave(turn: Turn, text: str, told: Facts, asked: Asked | None) -> bool:

@@ -24,6 +24,7 @@ from bot.dialogue.steps.asked.topic_answers import TOPICS, Answer
 from bot.dialogue.steps.asked.trade_answers import plainly
 from bot.dialogue.steps.walk import diagnosis
 from bot.dialogue.texts import TEXTS
+from bot.dialogue.tongues import in_any
 from bot.dialogue.turn import Turn
 
 #: A sight is meant from this nearness on; beside facts, sights and topics from the higher one on
@@ -84,7 +85,7 @@ _OPTION_SIGHTS: Final = frozenset({"water_clipped", "sky_gap", "border_clutter"}
 #: What answers a question that was put, whatever stands behind it; "no tripod with me" does not,
 #: nor do the many sentences that begin with a "no" in Spanish.
 _REPLY: Final = re.compile(
-    r"\s*(?:(?:yes|nope|yeah|yep)\b|(?:no|s[ií]|ja|nein|nö|nee)\s*(?:[,.;!]|$)"
+    rf"\s*(?:(?:yes|nope|yeah|yep)\b|{in_any('replies.bare')}\s*(?:[,.;!]|$)"
     r"|no (?:it|i|i'm|we|there|not|the|they|that|this)\b)",
     re.IGNORECASE,
 )

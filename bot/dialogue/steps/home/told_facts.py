@@ -8,7 +8,7 @@ from typing import Final
 from bot.dialogue.facts import Facts
 from bot.dialogue.reading import read
 from bot.dialogue.reading.frame_list import Told
-from bot.dialogue.reading.phrases import any_of
+from bot.dialogue.tongues import in_any, whole_words
 
 #: Settings belong to the frames that are told, never to a walk.
 _OF_FRAMES: Final = frozenset({"f_number", "shutter_s", "iso"})
@@ -19,9 +19,9 @@ _NOT_KEPT: Final = _OF_FRAMES | {
 }
 #: Beside what is seen only these are facts: words like "between the trees" tell no light then.
 _WITH_SIGHTS: Final = frozenset({"fall_height_m", "distance_m", "nearest_m", "camera_format"})
-_WAS: Final = re.compile(r"\b(?:was|were|had been|war|waren|era|estaba)\b", re.IGNORECASE)
+_WAS: Final = re.compile(rf"\b{in_any('told_facts.was')}\b", re.IGNORECASE)
 #: What is asked of a print: its size is none of the fall.
-_PRINT: Final = any_of(r"print\w*|poster|canvas|paper|druck\w*|ausdruck\w*|imprim\w*|copia|papel")
+_PRINT: Final = whole_words("told_facts.print")
 _LENGTHS: Final = frozenset({"fall_width_m", "fall_height_m", "distance_m", "nearest_m"})
 
 

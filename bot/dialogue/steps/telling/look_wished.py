@@ -13,6 +13,7 @@ from bot.dialogue.steps.anywhere import phone
 from bot.dialogue.steps.walk import base_said, liking, planned
 from bot.dialogue.steps.walk.highlights import PATCH_STOPS
 from bot.dialogue.steps.walk.taken import for_a_look
+from bot.dialogue.tongues import in_any
 from bot.dialogue.turn import Turn
 from bot.dialogue.walk_state import GivenSettings
 from core.exposure import Settings
@@ -28,10 +29,9 @@ _AT: Final = 2**0.5
 #: Who can't go longer wishes to, and says why not: nothing was too bright yet. In other languages
 #: as they are glossed.
 _NO_LONGER: Final = re.compile(
-    r"\b(?:can'?t|cannot|can not|couldn't|won't|impossible|no puedo|no se puede|not possible)\b"
-    r"[^.;!?]{0,24}\b(?:longer|slower|long|slow|länger|langsamer|more time|more largo)\b"
-    r"|\b(?:longer|slower|länger|langsamer|more largo|more lento)\b"
-    r"[^.;!?]{0,16}\b(?:impossible|can'?t|not|no puedo|no se puede|doesn't|won't)\b",
+    rf"\b{in_any('look_wished.cannot')}\b[^.;!?]{{0,24}}\b{in_any('look_wished.longer')}\b"
+    rf"|\b{in_any('look_wished.longer_first')}\b"
+    rf"[^.;!?]{{0,16}}\b{in_any('look_wished.cannot_behind')}\b",
     re.IGNORECASE,
 )
 _TOO_BRIGHT: Final = frozenset({Symptom.TOO_BRIGHT, Symptom.JUST_WHITE})

@@ -18,6 +18,8 @@ REPLIES: Final[Mapping[str, str]] = {
     "replies.lead": r"ok|okay|alright|fine|then|so|well|and|sorry|oh",
     # What a "no" may deny in the same breath: "no, we're not", "no, it was only the light".
     "replies.with_no": r"not|no|nope|only|nobody|think|just",
+    # What answers a question alone, or before a comma.
+    "replies.bare": r"no",
     # Where nobody is.
     "replies.is": r"is|are",
     "replies.out_there": r"(?:down|out|over|in) there",

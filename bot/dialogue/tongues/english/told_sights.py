@@ -23,7 +23,7 @@ TOLD_SIGHTS: Final[Mapping[str, str]] = {
         r"(?:in|through) (?:the )?(?:mid-?)?air|mid-?air|hang(?:s|ing)?|frozen|freez\w*|stand(?:s"
         r"|ing)? still|fly\w*|single"
     ),
-    "told_sights.leaves": r"leaves|ferns?|foliage|branch(?:es)?|grass",
+    "told_sights.leaves": r"leaves|leaf|ferns?|foliage|branch(?:es)?|grass",
     "told_sights.moved": r"moved|moving|smear\w*|mess\w*|blur\w*|swaying",
     # "A white triangle at the top".
     "told_sights.white": r"white|bright|pale",

@@ -18,6 +18,8 @@ REPLIES: Final[Mapping[str, str]] = {
     "replies.lead": r"gut|also|na",
     # What a "no" may deny in the same breath: "no, we're not", "no, it was only the light".
     "replies.with_no": r"nicht|nur",
+    # What answers a question alone, or before a comma.
+    "replies.bare": r"ja|nein|nö|nee",
     # Where nobody is.
     "replies.is": r"ist|sind",
     "replies.out_there": r"unten|drin|draussen",

@@ -16,7 +16,7 @@ TOLD_SIGHTS: Final[Mapping[str, str]] = {
     "told_sights.drops": r"tropfen",
     # Drops of the fall itself, that a short time holds.
     "told_sights.in_air": r"in der luft|schweb\w*|stehen|einzeln\w*",
-    "told_sights.leaves": r"blätter|laub",
+    "told_sights.leaves": r"blätter|laub|farne?",
     "told_sights.moved": r"verwischt|bewegt|verwackelt",
     # "A white triangle at the top".
     "told_sights.white": r"weiss\w*|hell\w*",

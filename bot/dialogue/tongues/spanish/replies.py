@@ -18,6 +18,8 @@ REPLIES: Final[Mapping[str, str]] = {
     "replies.lead": r"vale|bueno|pues|y",
     # What a "no" may deny in the same breath: "no, we're not", "no, it was only the light".
     "replies.with_no": r"solo|nadie",
+    # What answers a question alone, or before a comma.
+    "replies.bare": r"s[ií]|no",
     # Where nobody is.
     "replies.is": r"esta",
     "replies.out_there": r"abajo|dentro",

@@ -16,7 +16,7 @@ TOLD_SIGHTS: Final[Mapping[str, str]] = {
     "told_sights.drops": r"gotas?",
     # Drops of the fall itself, that a short time holds.
     "told_sights.in_air": r"(?:en|por) el aire|colgand\w+|congelad\w+|suspendid\w+",
-    "told_sights.leaves": r"hojas|ramas",
+    "told_sights.leaves": r"hojas|ramas|helechos?",
     "told_sights.moved": r"barrid[oa]s|movid[oa]s",
     # "A white triangle at the top".
     "told_sights.white": r"blanc[oa]s?|clar[oa]s?",
