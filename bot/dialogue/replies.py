@@ -45,6 +45,7 @@ _MOVES: Final = r"\b(?:wind|breeze|moving|movement)\b"
 #: Facts that words of an option are read as too; any other makes a message more than a reply.
 _ABOUT_OPTIONS: Final = frozenset({"blink", "wind", "symptoms", "section"})
 
+_NOTHING_BUT: Final = re.compile(r"\bnothing but\b", re.IGNORECASE)
 _NOTHING: Final = r"nothing|none|gone|clean|clear|stopped|never blinks?"
 _DOTS: Final = r"dots?|points?|specks?|sparkles?|pinpricks?"
 _PATCHES: Final = r"patch(?:es|y)?|blobs?|areas?|parts|bits|places|some"
@@ -197,6 +198,7 @@ def shown(asked: Asked, text: str) -> str | None:
 
 def meant(asked: Asked, text: str) -> str | None:
     """The option that other words name: "it's clean", "just dots"; None unless it is only one."""
+    text = _NOTHING_BUT.sub("all", text)  # "nothing but white" is a sheet of it
     return all_well(asked.name, bare(text)) or _worded(asked, text)
 
 

@@ -113,15 +113,30 @@ _NAMED: Final = (
         (
             r"\b(?:never|not|didn't|forgot to|without)\b(?: \w+)? (?:turn|rotat)\w*"
             r"[^.;]*\b(?:polari\w+|cpl)\b"
+            r"|\b(?:polari\w+|cpl)\b[^.;]*\b(?:never|not|forgot to) (?:turn|rotat)\w*"
         ),
     ),
-    ("eye_height", r"\beye[ -](?:height|level) (?:for (?:all|every)|all the|every|always)"),
+    (
+        "eye_height",
+        (
+            r"\beye[ -](?:height|level) (?:for (?:all|every)|all the|every|always)"
+            r"|\b(?:always|all the time|every time|only ever)\b[^.;]*\beye[ -](?:height|level)"
+        ),
+    ),
+    (
+        "talk.weather",
+        (
+            r"\b(?:look up|check|find out|tell me|do you know|get me)\b[^.;]*\b(?:water level|gauge"
+            r"|forecast|weather|closures?|how much water)\b"
+        ),
+    ),
     ("time_forgotten", r"\b(?:forgot|forgotten|lost track of) (?:about )?(?:the )?time\b"),
     (
         "carrying",
         (
             r"\bcarr\w+ (?:it|the (?:camera|tripod))[^.;]*\b(?:over|on) (?:my|the) shoulder"
             r"|\bover (?:my|the) shoulder\b[^.;]*\bcamera on\b"
+            r"|\bcamera\b[^.;]*\btripod\b[^.;]*\b(?:over|on) (?:my|the|one) shoulder\b"
         ),
     ),
     (
@@ -129,6 +144,8 @@ _NAMED: Final = (
         (
             r"\b(?:whole|entire) (?:picture|frame|thing|photo) (?:leans?|tilts?|slopes?|tips?)\b"
             r"|\b(?:leans?|tilts?|slopes?|tips?) to (?:one side|the (?:left|right))\b"
+            r"|\b(?:picture|photo|frame|image|shot)s?(?: \w+){0,3} (?:crooked|slanted|wonky"
+            r"|askew)\b"
         ),
     ),
     (
@@ -136,6 +153,7 @@ _NAMED: Final = (
         (
             r"\bsky\b[^.;]{0,24}\bwhite (?:\w+ )?(?:blob|hole|patch|mass|nothing|sheet)\b"
             r"|\bwhite (?:blob|hole|patch|mass) of sky\b"
+            r"|\b(?:hole|gap|patch|blob|strip) (?:of|with) (?:(?:a|the|white|bright|blank) )*sky\b"
         ),
     ),
     (

@@ -44,6 +44,10 @@ _IN_USE: Final = re.compile(
 )
 
 
+#: "It's not full frame, it's APS-C": the other one is meant.
+_DENIED: Final = re.compile(
+    r"\b(?:not|isn't|isnt|no|never|wasn't|instead of|rather than)(?: (?:is|es|a|an|the|my|really))* ?$"
+)
 #: "Looked it up on my phone", "the torch on my phone": no camera.
 _PHONE_AS_TOOL: Final = re.compile(
     r"\b(?:typ\w+|writ\w+|text\w+|look\w* (?:\w+ )?up|check\w*|read\w*|saw|see|torch|signal|maps?"
@@ -65,6 +69,12 @@ def _named_format(text: str) -> str | None:
     found = {name: match for name, pattern in _FORMATS if (match := _last(pattern, text))}
     if "aps-c 1.6" in found:
         found.pop("aps-c", None)  # the same camera, said more closely
+    if len(found) > 1:
+        found = {
+            name: match
+            for name, match in found.items()
+            if not _DENIED.search(text[: match.start()])
+        }
     if len(found) > 1:
         in_use = {
             name: match for name, match in found.items() if _IN_USE.search(text[: match.start()])

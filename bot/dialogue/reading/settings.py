@@ -130,6 +130,21 @@ def read_iso(draft: Draft) -> None:
         else:
             draft.put("iso", quantity.value, quantity)
     read_named_base(draft)
+    _read_shown_iso(draft)
+
+
+#: "ISO was on auto, it says 1600": the number that the camera shows for it.
+_SHOWN: Final = re.compile(
+    r"\biso\b[^.;?!]{0,50}\b(?:says|said|shows|showed|reads|chose|picked|took|went(?: up)? to)"
+    r"(?: (?:me|it|iso|a|at))* ?$"
+)
+
+
+def _read_shown_iso(draft: Draft) -> None:
+    """A bare mark of the ISO series behind words of what the camera shows: it set that itself."""
+    for quantity in draft.free(""):
+        if quantity.value in ISO_MARKS and _SHOWN.search(draft.before(quantity)):
+            draft.claim(quantity)
 
 
 def _may_be_stops(draft: Draft, quantity: Quantity) -> bool:

@@ -147,6 +147,11 @@ LEVERS: Final[dict[str, str]] = {
     "symptom.too_small_numbers": (
         "From there {focal} fills the frame with the fall, {longer} with its half."
     ),
+    # Full effect can make pools black: try half (common practice).
+    "symptom.black_polariser": (
+        "Fully turned, the polariser blackens pools and wet rock: turn it half back; in dim light "
+        "take it off."
+    ),
     "symptom.black_rock": (
         "Expose for the white and lift the rock at home, up to 3 stops; or two frames by the time."
     ),

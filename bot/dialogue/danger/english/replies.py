@@ -140,7 +140,8 @@ REPLIES: Final[Mapping[str, tuple[str, ...]]] = {
     "retracted": (
         r"\bfalse alarm\b",
         r"^(?:lol |haha |no )*(?:jk|kidding)(?: lol| haha| sorry)*(?= ,|$)",
-        r"\b(?:just|only|was|is|a)(?: just| only| a| bad| stupid)* joke\b",
+        r"(?<!\bme )(?<!\bus )(?<!know )\b(?:just|only|was|is|a)(?: just| only| a| bad)* joke\b",
+        r"\bstupid joke\b",
         r"\b(?:just|only|was|am|were|i) (?:joking|kidding|testing|messing)\b",
         r"\b(?:just|only|was|a) (?:just |only |a )*test\b",
         r"\bwrong (?:chat|room|window|person)\b",

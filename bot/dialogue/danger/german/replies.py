@@ -115,7 +115,7 @@ REPLIES: Final[Mapping[str, tuple[str, ...]]] = {
     "always_so": (r"\bimmer (?:so|braun)\b|\b(?:ist|das ist) normal\b|\b(?:moor\w*|torf\w*)\b",),
     "retracted": (
         r"\b(?:fehlalarm|falscher alarm|blinder alarm)\b",
-        r"\b(?:spass|scherz|witz)\b(?! beiseite)",
+        r"(?<!mir einen )(?<!uns einen )(?<!mir nen )\b(?:spass|scherz|witz)\b(?! beiseite)",
         r"\bhab(?:e)? nur (?:getestet|probiert)\b",
         r"\bnur (?:ein )?test\b",
         r"\b(?:vertippt|verschrieben|missverstandnis|falscher chat)\b",

@@ -188,5 +188,7 @@ def _keep_as_it_is(turn: Turn, solved: Solved, told: Facts) -> None:
         key = "highlights.meter_under"
         values["stops"] = measures.stops(told.meter_stops)
     turn.say(Role.SETTINGS, key, **values)
+    if told.histogram_at_right:
+        turn.say(Role.CHECK, "asked.histogram")
     highlights.enter(turn)
     turn.ask("blink")

@@ -172,7 +172,10 @@ def too_small(turn: Turn) -> None:
 
 
 def _black_rock(turn: Turn) -> None:
+    """Black rock and pools: a polariser at its full turn, or more contrast than a frame holds."""
     given = turn.walk.given
+    if turn.facts.polariser_on or (given is not None and given.polariser_on):
+        turn.say(Role.SETTINGS, "symptom.black_polariser")
     if given is None:
         turn.say(Role.SETTINGS, "symptom.black_rock")
         return
@@ -185,6 +188,15 @@ def _black_rock(turn: Turn) -> None:
         settings=solving.settings_text(given, camera),
         time=longer.label,
     )
+
+
+def _cast(turn: Turn) -> None:
+    """A cast: behind an ND its own tint, else the blue of the shade."""
+    if turn.facts.nd_on_stops:
+        turn.say(Role.SETTINGS, "cause.nd_cast")
+        turn.say(Role.ASSUMPTION, "symptom.blue")
+    else:
+        turn.say(Role.SETTINGS, "symptom.blue")
 
 
 def _plainly(key: str) -> Callable[[Turn], None]:
@@ -201,7 +213,7 @@ _ANSWERS: Final[Mapping[Symptom, Callable[[Turn], None]]] = {
     Symptom.SOFT_SPOTS: _plainly("symptom.spots"),
     Symptom.LEAVES_SMEARED: keep.leaf_frame,
     Symptom.GLARE: glare,
-    Symptom.BLUE_CAST: _plainly("symptom.blue"),
+    Symptom.BLUE_CAST: _cast,
     Symptom.LEANING: leaning,
     Symptom.TOO_SMALL: too_small,
     Symptom.BLACK_ROCK: _black_rock,

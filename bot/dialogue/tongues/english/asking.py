@@ -12,7 +12,7 @@ ASKING: Final[Mapping[str, str]] = {
     # How a question begins when it lacks its mark.
     "asking.begins": (
         r"(?:(?:and|so|but|ok|okay|hi|hey|linn|please)\W+)*"
-        rf"(?:whats|{_WHAT}|which|where|does?"
+        rf"(?:whats|(?:(?:in|at|on|from|to|with|for|by|into) )?(?:{_WHAT}|which|where)|does?"
         r"|do(?= (?:i|we|you|they)\b)|should|can|could|is|are|am i|why|when|may|raw"
         r"|white balance|wb)\b"
     ),
