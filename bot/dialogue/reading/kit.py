@@ -46,7 +46,8 @@ _IN_USE: Final = re.compile(
 
 #: "It's not full frame, it's APS-C": the other one is meant.
 _DENIED: Final = re.compile(
-    r"\b(?:not|isn't|isnt|no|never|wasn't|instead of|rather than)(?: (?:is|es|a|an|the|my|really))* ?$"
+    r"\b(?:not|isn't|isnt|no|never|wasn't|instead of|rather than)"
+    r"(?: (?:is|es|a|an|the|my|really))* ?$"
 )
 #: "Looked it up on my phone", "the torch on my phone": no camera.
 _PHONE_AS_TOOL: Final = re.compile(
