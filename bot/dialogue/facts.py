@@ -101,6 +101,7 @@ class Facts(BaseModel):
     # kit
     camera_format: str | None = None  # a key of core.camera.FORMATS
     camera_name: str | None = None  # never interpreted beyond its format
+    crop_factor: float | None = None  # by a frame's data: full-frame over real focal length
     megapixels: float | None = Field(default=None, gt=0)
     lenses: tuple[LensFact, ...] = ()
     has_tripod: bool | None = None

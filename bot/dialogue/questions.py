@@ -73,7 +73,7 @@ _QUESTIONS: Final = (
     Asked("next", (), ("again", "other_lens", "finish")),
     Asked("rear_screen", (), ("yes", "no")),
     Asked("screen_says", (), ("nothing", "dots", "patches", "sheet", "histogram")),
-    Asked("area", (), ("water", "sky"), of_a_frame=True),
+    Asked("area", (), ("water", "sky", "neither"), of_a_frame=True),
     Asked("border", (), ("yes", "no", "none"), passing=True, of_a_frame=True),
     Asked("glass", (), ("dry", "drops"), passing=True, of_a_frame=True),
     Asked("look_odds", (), ("numbers", "picture"), passing=True, of_a_frame=True),

@@ -55,11 +55,18 @@ def _note(assumed: Assumed | None, key: str, **numbers: float) -> None:
 
 
 def sensor_of(facts: Facts, assumed: Assumed | None = None) -> SensorFormat:
-    """The person's format; full frame while it is unknown."""
+    """The person's format: as told, else as a frame's data tell it; full frame while unknown."""
+    if facts.camera_format is None and facts.crop_factor is not None:
+        return nearest_format(facts.crop_factor)
     if facts.camera_format is None:
         _note(assumed, "full_frame")
         return FORMATS["full frame"]
     return FORMATS[facts.camera_format]
+
+
+def nearest_format(crop_factor: float) -> SensorFormat:
+    """The format whose crop factor comes nearest, in ratio."""
+    return min(FORMATS.values(), key=lambda one: abs(math.log(one.crop_factor / crop_factor)))
 
 
 def dial_of(facts: Facts) -> Dial:

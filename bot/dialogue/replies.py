@@ -142,7 +142,7 @@ _HEARD: Final[Mapping[str, Mapping[str, str]]] = {
     "light_still": _LIGHT,
     "light_still_frame": _LIGHT
     | {"clock": r"clock|just (?:now|taken|took)|wrong (?:time|date|hour)"},
-    "area": {"water": r"water|foam|fall", "sky": r"sky|clouds?"},
+    "area": {"water": r"water|foam|fall", "sky": r"sky|clouds?", "neither": r"neither|none"},
 }
 
 

@@ -16,6 +16,7 @@ from core.frame.decode import DecodedFrame, decode
 from core.frame.findings import WaterArea
 from core.frame.histogram import brightest_channel
 from core.frame.limits import MAX_BYTES, MAX_PIXELS
+from core.frame.mats import is_several, picture_inside
 from core.frame.raw import SATURATED_CODE
 from core.frame.report import Clipping, FrameReport, SizeNote
 from core.frame.room import room_and_advice
@@ -60,7 +61,8 @@ def check_frame(
         UnreadableFrameError: the file is no picture that can be measured.
         UnknownCellError: the grid has no such cell.
     """
-    frame = decode(data, max_pixels=max_pixels, max_bytes=max_bytes)
+    decoded = decode(data, max_pixels=max_pixels, max_bytes=max_bytes)
+    frame = _without_mat(decoded)
     note = _size_note(frame, camera_pixels)
     brightest = brightest_channel(frame.pixels)
     clipping = _clipping(frame, note, brightest, water_cells)
@@ -87,9 +89,24 @@ def check_frame(
         look=look_of_picture(work, water, sharpness, clipping),
         contrast=contrast_of(work, clipping, water),
         raw=exposure,
-        of_screen=is_screenshot(work, frame.metadata),
+        of_screen=is_screenshot(_whole(decoded, frame, work), frame.metadata),
+        several_in_one=is_several(work.pixels),
+        mat_left_out=frame is not decoded,
     )
     return report, frame.pixels
+
+
+def _without_mat(frame: DecodedFrame) -> DecodedFrame:
+    """The picture alone, where an even mat or bars lie around it."""
+    window = None if frame.raw else picture_inside(frame.pixels)
+    if window is None:
+        return frame
+    return replace(frame, pixels=np.ascontiguousarray(frame.pixels[window]))
+
+
+def _whole(decoded: DecodedFrame, frame: DecodedFrame, work: WorkingCopy) -> WorkingCopy:
+    """The working copy of a picture with what lies around it: pages have margins too."""
+    return work if frame is decoded else working_copy(decoded.pixels)
 
 
 def _clipping(

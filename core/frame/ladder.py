@@ -242,9 +242,15 @@ def _time_to_try(aim: float, frame: FrameMeasures, reason: Reason) -> float | No
 def _sharper_leaves(
     frame: int, frames: Sequence[FrameMeasures], order: Sequence[int]
 ) -> int | None:
-    moved = frames[frame].foliage_motion
+    """The frame whose leaves are clearly stiller; a longer time holds none, it is but brighter."""
+    moved, time_s = frames[frame].foliage_motion, frames[frame].shutter_s
     if moved is None:
         return None
-    still = [place for place in order if frames[place].foliage_motion is not None]
+    still = [
+        place
+        for place in order
+        if frames[place].foliage_motion is not None
+        and (time_s is None or (frames[place].shutter_s or 0.0) <= time_s)
+    ]
     best = min(still, key=lambda place: frames[place].foliage_motion or 0.0)
     return best if moved - (frames[best].foliage_motion or 0.0) > _WORTH_LEAVES else None

@@ -108,6 +108,7 @@ def _frame(raw: rawpy.RawPy) -> RawFrame:
     for plane in (plane for same in planes.values() for plane in same):
         _check_foot(plane.sites)
     counted = count(planes)
+    _check_middle(planes, counted)
     blacks = {colour: same[0].black for colour, same in planes.items()}
     return RawFrame(
         planes=planes,
@@ -163,6 +164,18 @@ def _check_foot(sites: NDArray[np.uint16]) -> None:
     foot = sites[-max(2, int(_BLANK_ROWS * len(sites))) :]
     if sites.size == 0 or not foot.any():
         raise UnreadableFrameError(FrameFault.DAMAGED)
+
+
+def _check_middle(planes: Planes, counted: Counted) -> None:
+    """Refuse photosites of which rows within were never read: not one of them has a code.
+
+    Only what holds so many codes of zero is looked through.
+    """
+    for colour, same in planes.items():
+        rows = max(2, int(_BLANK_ROWS * len(same[0].sites)))
+        for plane in same if counted.counts[colour][0] >= rows * same[0].sites.shape[1] else ():
+            if np.count_nonzero(~plane.sites.any(axis=1)) >= rows:
+                raise UnreadableFrameError(FrameFault.DAMAGED)
 
 
 def _gains(multipliers: list[float]) -> dict[str, float]:

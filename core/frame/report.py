@@ -144,3 +144,7 @@ class FrameReport:
     preview_over_stops: float | None = None
     #: A page of a screen, which says nothing of light.
     of_screen: bool = False
+    #: Even gaps part it into several pictures: what is measured is of none of them.
+    several_in_one: bool = False
+    #: An even mat or bars around the picture are left out of all that is measured.
+    mat_left_out: bool = False

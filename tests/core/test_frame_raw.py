@@ -250,6 +250,22 @@ def test_a_hole_at_the_foot_is_damaged() -> None:
     assert caught.value.fault is FrameFault.DAMAGED
 
 
+@pytest.mark.parametrize("lost_rows", [0, 2, 40])
+def test_a_hole_in_the_middle_is_damaged(lost_rows: int) -> None:
+    """Rows without any code were never read; black rows of a sensor have its noise, or no run."""
+    codes = mosaic(water((0.5, 0.5, 0.5)), (16383,) * 3, noise=3.0)
+    middle = codes.shape[0] // 2 // 2 * 2
+    codes[middle : middle + lost_rows] = 0
+    codes[:, :4] = 0  # columns alone are none
+    file = dng(Photosites(codes, stated_white=16383))
+    if lost_rows < 40:
+        assert check_frame(file)[0].raw is not None
+    else:
+        with pytest.raises(UnreadableFrameError) as caught:
+            check_frame(file)
+        assert caught.value.fault is FrameFault.DAMAGED
+
+
 def test_limits() -> None:
     """A raw that is too large or too small gets its numbers."""
     data = dng(Photosites(mosaic(water((0.4, 0.4, 0.4)), (15_800,) * 3, 512), 512))

@@ -180,6 +180,18 @@ def test_caveats_and_leaves() -> None:
     assert (other.caveats, other.leaves_from) == ((), None)
 
 
+@pytest.mark.parametrize(("other_s", "taken_from"), [(1.0, None), (1 / 15, 1), (None, 1)])
+def test_leaves_are_taken_from_no_longer_time(
+    other_s: float | None, taken_from: int | None
+) -> None:
+    """A brighter frame of a bracket shows more of the same leaves; it does not hold them still."""
+    chosen = FrameMeasures(1 / 4, 0.6, 0.0, foliage_motion=0.4, share=0.05)
+    other = FrameMeasures(other_s, 0.2, 0.0, foliage_motion=0.0, share=0.3)
+    found = recommend(Look.TEXTURED, [chosen, other], (0, 1))
+    assert found is not None
+    assert (found.frame, found.leaves_from) == (0, taken_from)
+
+
 def test_alike_water_by_the_other_measures() -> None:
     """Alike: the least clipped, then the stillest leaves, then the sharpest."""
     frames = [

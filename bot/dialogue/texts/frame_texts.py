@@ -18,13 +18,19 @@ FRAMES: Final[dict[str, str]] = {
     "frame.screenshot": (
         "That looks like a screenshot, so I don't judge it. Send the picture itself, as a file."
     ),
+    "frame.several": (
+        "That looks like several pictures in one, so I don't judge it. Send each by itself."
+    ),
+    "frame.mat": "The even border around it I left out.",
     "frame.neither": "Lost there is no fault of the water; a third darker if you want its detail.",
     "frame.nothing": (
         "That frame shows no detail at all: is the cap off, the glass clear? Else it is far too "
-        "dark."
+        "dark, or all mist."
     ),
     "frame.sparkle": "{letters}: sparkle, fine.",
-    "frame.sky": "Area {letter}, {position}: a sky gap, {share} of the frame. The water holds.",
+    "frame.sky": (
+        "Area {letter}, {position}: a sky gap, {share} of the frame. Else the whites hold."
+    ),
     "frame.unsure": "Area {letter}, {position}, {share} of the frame, is white without detail.",
     "frame.unsure_part": (
         "Area {letter}, {position}, {share} of the frame, has lost detail, {channels}."
@@ -33,6 +39,7 @@ FRAMES: Final[dict[str, str]] = {
     "ask.area": "Is {letter} water or sky?",
     "ask.area.water": "water",
     "ask.area.sky": "sky",
+    "ask.area.neither": "neither",
     "frame.room": "About {stops} of room to the right, from a {kind}.",
     "frame.room_or_more": "At least {stops} of room to the right, from a {kind}.",
     "raw.room": "The raw has {stops} of room to the right; {channel} ends first.",
@@ -91,9 +98,11 @@ FRAMES: Final[dict[str, str]] = {
         "Send a smaller copy."
     ),
     "fault.too_small": "That picture is too small to judge. Send the file from the camera.",
-    "fault.too_slow": "That picture took too long to read, so I stopped. Send it as a JPEG.",
+    "fault.too_slow": (
+        "That picture took too long to read, so I stopped. Send it again, or a smaller JPEG."
+    ),
     "fault.too_much_memory": "That picture needs more memory than I may use. Send a smaller copy.",
-    "fault.crashed": "That file broke its reader; nothing else was harmed. Send it as a JPEG.",
+    "fault.crashed": "That file broke its reader; nothing else was harmed. Save it anew as a JPEG.",
     "fault.gone": "That file can't be fetched any more. Send it again.",
     # linn frame, on the command line
     "line.clipped": "clipped: {share} of the frame (red {red}, green {green}, blue {blue})",

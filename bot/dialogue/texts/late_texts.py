@@ -43,7 +43,9 @@ LATE: Final[dict[str, str]] = {
     ),
     "review.frame_nothing": "{when}: no detail at all; a cap, fogged glass, or far too dark.",
     "review.frame_darker": "{when}: {stops} darker would have been the next try.",
-    "review.frame_sky": "{when}: a sky gap, {position}, {share} of the frame; the water held.",
+    "review.frame_sky": (
+        "{when}: a sky gap, {position}, {share} of the frame; else the whites held."
+    ),
     "review.frame_unsure": (
         "{when}: area {letter}, {position}, is white without detail; a fault in water, not in sky."
     ),

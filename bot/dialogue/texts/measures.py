@@ -76,6 +76,8 @@ def fine(value: float) -> str:
     return plain(value, 2 if abs(value) >= _SMALL else 4)
 
 
+#: The least share that two decimals of a percent can tell.
+_LEAST_SHARE: Final = 0.0001
 #: Below this two decimals say too little (own rule).
 _SMALL: Final = 0.1
 
@@ -158,7 +160,9 @@ def way(distance_km: float, units: Units | None) -> str:
 
 
 def percent(share: float) -> str:
-    """A share as percent: 0.06 %, 5.3 %, 11 %."""
+    """A share as percent: 0.06 %, 5.3 %, 11 %; what is there is never called nothing."""
+    if 0 < share < _LEAST_SHARE / 2:
+        return TEXTS["amount.under"].format(share=percent(_LEAST_SHARE))
     return TEXTS["amount.percent"].format(number=_hundredths(share))
 
 

@@ -51,7 +51,7 @@ SEEN: Final[dict[str, str]] = {
     "seen.look.still_parts_soft": (
         "The look can't be told from the picture: what stands still is soft too."
     ),
-    "seen.look.clipped": "The look can't be told from the picture: its water is clipped.",
+    "seen.look.clipped": "The look can't be told from the picture: its white is clipped.",
     "seen.look.tiny": "The look can't be told from the picture: its water is too small.",
     "seen.look.no_water": "I find no water in the picture: `grid` shows the cells to name it by.",
     "seen.look.wide": (

@@ -245,6 +245,8 @@ WALK: Final[dict[str, str]] = {
     "ask.blink_again.sheet": "all of it",
     # highlights
     "highlights.brighter": "Nothing lost: there is room. Next: {settings}, {stops} brighter{look}.",
+    "highlights.more_by_iso": "More only by ISO: lift it at home, or say `too dark`.",
+    "highlights.brighter_lamp": "There is room. Next: {settings}, {stops} brighter{look}.",
     "highlights.back": "That was the edge. Back to {settings}: {look}.",
     "highlights.dots": "Dots are sparkle, fine. {settings} holds the white: {look}.",
     "highlights.held": "The white holds. {settings}: {look}.",

@@ -72,6 +72,8 @@ def _note_source(turn: Turn, report: FrameReport) -> None:
     if not report.metadata.present and given is not None:
         settings = solving.settings_text(given, turn.camera)
         turn.say(Role.ASSUMPTION, "frame.no_metadata", settings=settings)
+    if report.mat_left_out:
+        turn.say(Role.ASSUMPTION, "frame.mat")
     if report.size_note is SizeNote.RESIZED and _RESIZED not in turn.walk.checks:
         turn.say(Role.ASSUMPTION, _RESIZED)
         turn.change_walk(checks=turn.walk.checks | {_RESIZED: "told"})
@@ -122,11 +124,19 @@ def _learn_settings(turn: Turn, report: FrameReport) -> None:
         focal_mm=settings.focal_mm,
     )
     turn.learn(told)
+    _learn_crop(turn, report)
     if report.metadata.taken_offset_min is not None:
         turn.change_walk(offset_min=report.metadata.taken_offset_min)
     if settings.focal_mm is not None:
         turn.change_walk(checks=turn.walk.checks | {"focal": "set"})
     take_settings(turn)
+
+
+def _learn_crop(turn: Turn, report: FrameReport) -> None:
+    """While no format was told the file's two focal lengths tell how large the sensor is."""
+    full_mm, real_mm = report.metadata.focal_full_frame_mm, report.metadata.settings.focal_mm
+    if turn.facts.camera_format is None and full_mm is not None and real_mm is not None:
+        turn.learn(Facts(crop_factor=full_mm / real_mm))
 
 
 def _worst(report: FrameReport, kind: AreaKind) -> ClippedArea | None:
@@ -162,7 +172,8 @@ def _brighter(turn: Turn, report: FrameReport) -> None:
     else:
         raw_said.room(turn, report.raw, room)
     other_look = look_said.misses_wish(turn, report)
-    highlights.brighter(turn, room, far=is_capped(report), other_look=other_look)
+    lamp = _worst(report, AreaKind.LAMP) is not None
+    highlights.brighter(turn, room, far=is_capped(report), other_look=other_look, lamp=lamp)
 
 
 def _holds(turn: Turn, report: FrameReport) -> None:

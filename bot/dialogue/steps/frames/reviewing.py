@@ -157,6 +157,8 @@ def frame(turn: Turn, report: FrameReport, when: str, picture: str | None) -> No
             _say_area(turn, Role.SETTINGS, areas, AreaKind.UNSURE, "review.frame_unsure", when)
         case _:
             turn.say(Role.SETTINGS, "review.frame_held", when=when)
+    if report.mat_left_out:
+        turn.say(Role.ASSUMPTION, "frame.mat")
     show_picture(turn, report, picture)
     _close(turn)
     if not any(part.role is Role.SAFETY for part in turn.parts):

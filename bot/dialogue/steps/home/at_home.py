@@ -144,6 +144,8 @@ def _go_through(turn: Turn, report: FrameReport, *, own: bool = True) -> None:
         turn.say(Role.SETTINGS, "frame.nothing")
         return
     turn.say(Role.SETTINGS, "home.frame", frame=_named(turn, report, own=own))
+    if report.mat_left_out:
+        turn.say(Role.ASSUMPTION, "frame.mat")
     look = _look(turn, report, own=own)
     right = [TEXTS[f"home.right.{name}"] for name in _right(turn, report, look)]
     if right:

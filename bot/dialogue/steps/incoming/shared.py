@@ -112,7 +112,7 @@ def checked(turn: Turn, event: FrameChecked) -> None:
     if event.frame_event_id not in turn.context.conversation.frames:
         return
     shared = _taken_off(turn, event.frame_event_id)
-    if event.report is None or event.report.of_screen:
+    if event.report is None or event.report.of_screen or event.report.several_in_one:
         _refuse(turn, event)
         return
     note_measured(turn, event.frame_event_id, event.report, shared)
@@ -137,7 +137,8 @@ def checked(turn: Turn, event: FrameChecked) -> None:
 def _refuse(turn: Turn, event: FrameChecked) -> None:
     """A file that can't be judged, or is no frame."""
     if event.report is not None:
-        turn.say(Role.SETTINGS, "frame.screenshot")
+        of_screen = event.report.of_screen
+        turn.say(Role.SETTINGS, "frame.screenshot" if of_screen else "frame.several")
     else:
         key = frames.fault_key(event.fault or FrameFault.CRASHED, event.fault_numbers)
         turn.say(Role.SETTINGS, key, **frames.fault_values(event.fault_numbers))

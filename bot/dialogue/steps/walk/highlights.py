@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import math
 from typing import Final
 
 from bot.dialogue import reckoning, solving
@@ -31,6 +32,8 @@ UP_STOPS: Final = 2 / 3
 UP_AGAIN_STOPS: Final = 1 / 3
 #: A frame that has at least so much room is brought up by it at once [stops] (own rule).
 FAR_STOPS: Final = 2.0
+#: So nearly a whole click is one (own rule): 1/30 of a stop lies within the aim below clipping.
+_NEARLY: Final = 0.1
 #: An upward search ends after this much [stops] (own rule).
 UP_LIMIT_STOPS: Final = 2.0
 
@@ -102,7 +105,9 @@ def _up(turn: Turn, given: GivenSettings) -> None:
     brighter(turn, UP_STOPS if level - first < SAME_STOPS else UP_AGAIN_STOPS)
 
 
-def brighter(turn: Turn, stops: float, *, far: bool = False, other_look: bool = False) -> None:
+def brighter(
+    turn: Turn, stops: float, *, far: bool = False, other_look: bool = False, lamp: bool = False
+) -> None:
     """There is room of a third at least: the next frame is brighter, where a lever gives it.
 
     Args:
@@ -110,14 +115,15 @@ def brighter(turn: Turn, stops: float, *, far: bool = False, other_look: bool = 
         stops: of room.
         far: there is at least so much, and maybe much more.
         other_look: the frame has another look than the wished one, to which there is a way.
+        lamp: a lamp or the sun is lost in it, as it may.
     """
     given = take_settings(turn)
     if given is None:
         ask_for_settings(turn, Facts(blink=Blink.NOTHING))
         return
     stops = min(stops, FAR_STOPS if far else SHEET_STOPS)
-    solved = _plan_from(turn, given, stops)
-    if not solved.plan.steps or any(step.lever is Lever.ISO for step in solved.plan.steps):
+    solved = _plan_up(turn, given, stops)
+    if solved is None:
         if other_look:
             for_look(turn)
         else:
@@ -126,14 +132,30 @@ def brighter(turn: Turn, stops: float, *, far: bool = False, other_look: bool = 
     turn.change_walk(given=planned.merged(turn, solved))
     turn.say(
         Role.SETTINGS,
-        "highlights.far_brighter" if far else "highlights.brighter",
+        "highlights.far_brighter" if far else f"highlights.brighter{'_lamp' if lamp else ''}",
         settings=solving.settings_text(solved.given, solved.camera) + solving.filters_text(solved),
         stops=measures.stops(solved.situation.change_stops - solved.plan.remaining_stops),
         look=solving.look_text(solved),
     )
+    if stops - solved.situation.change_stops >= 1 / solved.camera.dial.value:
+        turn.say(Role.CHECK, "highlights.more_by_iso")
     turn.reason("why.to_the_right")
     reasons.explain_share(turn, solved.flow, solved.given.shutter_s, solved.camera)
     turn.ask("blink_again")
+
+
+def _plan_up(turn: Turn, given: GivenSettings, stops: float) -> Solved | None:
+    """The brightest plan within some stops that takes whole clicks of the dial, and no ISO.
+
+    Room is never rounded up: half a click more than there is would clip what held.
+    """
+    dial = turn.camera.dial
+    for clicks in range(max(1, math.floor(stops * dial.value + _NEARLY)), 0, -1):
+        solved = _plan_from(turn, given, clicks / dial.value)
+        levers = {step.lever for step in solved.plan.steps}
+        if levers and Lever.ISO not in levers:
+            return solved
+    return None
 
 
 def darker(turn: Turn, stops: float, key: str) -> None:
