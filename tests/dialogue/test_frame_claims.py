@@ -84,7 +84,7 @@ def test_the_sensor_is_known_by_the_two_focal_lengths_of_a_file() -> None:
     phone = replace(found, metadata=replace(found.metadata, focal_full_frame_mm=26.0))
     player = Player()
     assert "1/25 s" in measured(player, phone)
-    assert "÷ 23 m" in answer_of(player.say("why"))
+    assert "÷ 22.8 m" in answer_of(player.say("why"))
 
 
 def test_a_told_format_counts_before_a_file() -> None:
@@ -93,7 +93,7 @@ def test_a_told_format_counts_before_a_file() -> None:
     odd = replace(found, metadata=replace(found.metadata, focal_full_frame_mm=90.0))
     player = told("aps-c, 12 m tall, 18 m away")
     measured(player, odd)
-    assert "÷ 24 m" in answer_of(player.say("why"))  # 18 · 23.6 / 18
+    assert "÷ 23.6 m" in answer_of(player.say("why"))  # 18 · 23.6 / 18
 
 
 def test_lost_white_may_be_neither_water_nor_sky() -> None:
