@@ -11,7 +11,7 @@ from bot.dialogue.reading.foreign import glossed
 
 FOOT_M = 0.3048  # international foot, exact
 #: The slots that a length may fill.
-_LENGTHS: Final = frozenset(
+LENGTHS: Final = frozenset(
     {"distance_m", "fall_height_m", "fall_width_m", "nearest_m", "farthest_m", "camera_height_m"}
     | {"section_height_m", "water_depth_m", "walk_km", "climb_m"}
 )
@@ -88,6 +88,7 @@ _DISTANCE: Final = [
     ("sign says keep 15 m back, so 15 m it is", {"distance_m": 15}),
     ("dad says stay 5 m from the edge. I'm further, 20 m from the fall", {"distance_m": 20}),
     ("50 paces off, no idea how long my paces are", {}),
+    ("as high as a four storey house, and 20 m away", {"fall_height_m": 12, "distance_m": 20}),
     ("I'm 40 paces off", {"distance_m": 30}),
     (
         "whole fall from 28 m, 14 high, 6 wide",
@@ -231,7 +232,7 @@ _FOREIGN: Final = [
 
 def _lengths(text: str) -> dict[str, object]:
     """The lengths that a message fills, by name."""
-    return {name: value for name, value in read(text).known().items() if name in _LENGTHS}
+    return {name: value for name, value in read(text).known().items() if name in LENGTHS}
 
 
 @pytest.mark.parametrize(

@@ -18,7 +18,7 @@ from bot.dialogue.reading.unit_words import METRES
 _I_MOVED: Final = r"(?:and |but )?(?:i |we )?(?:moved|stepped|walked|shifted)[a-z ]{0,12}[,;. -]+"
 #: "i mean", "no, wait": nothing but these between two numbers.
 _PUT_RIGHT: Final = re.compile(
-    rf"[a-z ]{{0,12}}[,;. -]*(?:{_I_MOVED})?(?:\b(?:{BACK}|{BETTER_KNOWN})\b[,;. -]*)+"
+    rf"[a-z ]{{0,12}}[,;.?! -]*(?:{_I_MOVED})?(?:\b(?:{BACK}|{BETTER_KNOWN})\b[,;. -]*)+"
     r"(?:(?:it's|its|it is|that's|is|about) )*"
 )
 #: "No wait the wheel slipped, it's 0.4": why, before the better one.

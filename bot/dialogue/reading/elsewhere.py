@@ -7,7 +7,7 @@ from typing import Final
 
 from bot.dialogue.reading.draft import Draft
 from bot.dialogue.reading.numbers import Quantity
-from bot.dialogue.reading.other_things import is_long_thing, is_of_other_thing
+from bot.dialogue.reading.other_things import is_beside, is_of_other_thing
 from bot.dialogue.reading.role_words import ELSEWHERE, FALL, OTHER_TALL, TALL_NAMED, TALL_OTHER
 from bot.dialogue.reading.roles import role
 from bot.dialogue.reading.unit_words import METRES
@@ -149,7 +149,7 @@ def is_other(draft: Draft, quantity: Quantity) -> bool:
     wide = quantity.unit not in {"km", "mi"} and _WIDE.match(after)
     return bool(
         (wide and _PRINTED.search(draft.text))
-        or is_long_thing(draft, quantity)
+        or is_beside(draft, quantity)
         or _PART_BEFORE.search(before)
         or _PART_BEHIND.match(after)
         or (_MOVED.search(before) and _BY_SO_MUCH.match(after))

@@ -35,6 +35,47 @@ _POLE: Final = re.compile(
     r"|walking stick|hiking pole|trekking pole|pole|rope|leash|hose|cable|strap|ladder)"
     rf"(?:'s| is|:)?{_HEDGES} ?$"
 )
+#: "The filter pouch is 20 cm wide": no water.
+_OTHER_WIDE: Final = re.compile(
+    r"^\W*(?:(?:and|but|so|then) )*(?:the|an?|that|this|my|our|his|her) (?![^,;.]*\b(?:"
+    rf"{FALL}|water\w*|stream|creek|brook|river|burn|beck|veil|thing|one|whole|flow|lip|top|crest"
+    r"|section|part|bit|step|tier|ledge|slide|spread|fan|base|foot|height|view|frame|it|main"
+    r"|first|second|upper|lower|middle|left|right|jet|sheet|ribbon|arm|branch|channel)\b)"
+    rf"(?:[\w'-]+ ){{1,3}}?(?:is|'s|was|are){_HEDGES} ?$"
+)
+_WIDE: Final = re.compile(r"^ ?(?:wide|across|in width|in diameter)\b(?! (?:the|an?|this|to)\b)")
+#: "Signpost: waterfall 250 m", "the arrow says falls 400 m": a way.
+_POST: Final = r"(?:sign ?post|finger ?post|arrow|way ?mark\w*|trail marker)s?"
+_POSTED: Final = re.compile(rf"\b{_POST}\b[^.;\d]{{0,30}}$")
+_ON_POST: Final = re.compile(rf"^ ?(?:on|by|says|from) (?:the |an? )?(?:\w+ )?{_POST}\b")
+#: "The safety line is 10 m back from the edge".
+_FENCE_OFF: Final = re.compile(
+    r"\b(?:line|rope|fence|rail|railing|barrier|tape|chain|kerb|curb)"
+    rf"(?:'s| is| hangs| runs| stands){_HEDGES} ?$"
+)
+#: "We hiked past a 40 m fall", "saw the big 60 m one": another place.
+_SEEN: Final = re.compile(
+    r"\b(?:past|saw|seen|visited|passed|been to|unlike|skipped|(?:came|come|back) from)"
+    r"(?: (?!my\b|from\b|with\b|at\b)\w+){0,3} $"
+)
+_A_FALL: Final = re.compile(rf"^ ?-?(?:tall |high )?(?:{FALL}|one)\b")
+#: "The bridge hangs 8 m over the gorge", "the 20 m mark", "30 cm thick", "wade 5 m to the rock".
+_HANGS: Final = re.compile(
+    r"\b(?:bridge|platform|deck|walkway|viewpoint|lookout|balcony)\b[^,;.\d]*"
+    rf" (?:hangs|is|stands|sits|juts|swings){_HEDGES} ?$"
+)
+_OVER_IT: Final = re.compile(
+    r"^ ?(?:over|above) (?:the|a) (?:gorge|canyon|ravine|valley|abyss|river)\b"
+)
+_NO_STAND: Final = re.compile(r"^ ?-?(?:mark|marker|sign|post|board|thick)\b")
+_WADES: Final = re.compile(
+    rf"\b(?:wad(?:e|ed|ing)|scrambl\w+|crawl\w*|hop\w*|swim|swam|jump\w*){_HEDGES} ?$"
+)
+_SPRAY: Final = re.compile(r"\b(?:spray|mist|splash\w*|drizzle)\b[^,;.\d]{0,25}$")
+#: "The cable car climbs 400 m".
+_CARRIED: Final = re.compile(
+    r"\b(?:cable car|gondola|chair ?lift|ski lift|lift|funicular|cog railway)\b[^,;.\d]{0,25}$"
+)
 #: "They rebuilt the rail to 1.1 m".
 _RAIL: Final = re.compile(
     r"\b(?:rail|railing|fence|barrier|parapet)(?: (?:to|is|was|reaches|comes to|goes to))+"
@@ -75,14 +116,30 @@ def is_of_other_thing(draft: Draft, quantity: Quantity) -> bool:
         return bool(_NEXT_FALL.match(after) and _STOPPED.search(draft.text))
     if _GUESSED_POOL.search(before) and _DEEP.match(after):
         return True
+    if _CARRIED.search(before) or (_SEEN.search(before) and _A_FALL.match(after)):
+        return True
     sized = _GEAR_WIDE.search(before) or _RAIL.search(before) or _POLE.search(before)
     return _is_other_stand(before, after) or (sized is not None and not _STANDS_THERE.match(after))
 
 
-def is_long_thing(draft: Draft, quantity: Quantity) -> bool:
-    """Whether a length is that of a bridge, a log or a path: `the footbridge, its 40 m long`."""
-    named = _NO_FALL.search(draft.text[: quantity.start]) is not None
-    return named and _LONG.match(draft.clause_after(quantity)) is not None
+def is_beside(draft: Draft, quantity: Quantity) -> bool:
+    """Whether a length is of a thing that tells nothing, yet may have been meant to.
+
+    A bridge so long, a pouch so wide, a rope so far from the edge, a waterfall on a signpost.
+    """
+    before, after = draft.clause_before(quantity), draft.clause_after(quantity)
+    head = draft.text[: quantity.start]
+    return bool(
+        (_LONG.match(after) and _NO_FALL.search(head))
+        or (_WIDE.match(after) and _OTHER_WIDE.search(before))
+        or (_FROM_IT.match(after) and _FENCE_OFF.search(before))
+        or (_OVER_IT.match(after) and _HANGS.search(before))
+        or _WADES.search(before)
+        or _SPRAY.search(before)
+        or _NO_STAND.match(after)
+        or _POSTED.search(head)
+        or _ON_POST.match(after)
+    )
 
 
 def _is_other_stand(before: str, after: str) -> bool:

@@ -32,7 +32,8 @@ SOURCE: Final = (
 )
 #: "But the sign says", "but i paced it".
 BETTER_KNOWN: Final = (
-    rf"(?:but (?:the |my |our )?{SOURCE}(?: (?:says|reads|gives|shows|has|said))?"
+    rf"(?:(?:but|no|nope|wait),? (?:the |my |our )?{SOURCE}"
+    r"(?: (?:says|reads|gives|shows|has|said))?"
     r"|but i (?:measured|paced)(?: it)?)"
 )
 #: What stands before the wrong one: "instead of 12", "not 12".

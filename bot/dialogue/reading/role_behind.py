@@ -67,7 +67,8 @@ _A_FALL: Final = re.compile(rf"\b(?:{FALL})\b")
 
 def _away(subject: str | None, words: str) -> str | None:
     """What is so far away; a thing that is neither the fall nor in the picture tells nothing."""
-    if subject is None and OTHER_THING.match(words):
+    land = FAR_LAND.match(words.lstrip(" ,.-"))
+    if subject is None and (land or OTHER_THING.match(words)):
         return "far" if FAR_LAND.search(words) else None
     return subject if subject in {"near", "far"} else "distance"
 

@@ -35,6 +35,11 @@ def stands_tight(words: str) -> bool:
     return TIGHT.fullmatch(_SHOWN.sub("", words)) is not None
 
 
+#: "A rock, tall as me, 1.8 m".
+_AS_SOMEBODY: Final = re.compile(r"\b(?:as )?(?:tall|high|big) as (?:me|i am|him|her)\b")
+_FALL_NAMED: Final = re.compile(rf"\b(?:{FALL})\b")
+
+
 def measured(words: str) -> str | None:
     """`as tall as a house, 8 m or so`: the clause before says what is measured.
 
@@ -42,6 +47,8 @@ def measured(words: str) -> str | None:
         words: what stands before the number, back to the number before it.
     """
     found = None
+    if _AS_SOMEBODY.search(words) and not _FALL_NAMED.search(words):
+        return None
     for match in MEASURED.finditer(words):
         found = match.lastgroup
     return found
@@ -76,6 +83,10 @@ _PART: Final = r"\b(?:upper|lower|top|bottom|uppermost|lowest|middle|first|last)
 _WANTED: Final = r"\b(?:just|only|want|show|get|frame|take|crop\w*)\b[^,;.]*"
 _PART_WANTED: Final = re.compile(_WANTED + _PART)
 _PART_OF_IT: Final = re.compile(rf"(?:{_WANTED}|^){_PART}")
+#: "The upper step is 8 m, lower 5 m".
+_TWO_DROPS: Final = re.compile(
+    r"\b(?:upper|top|first)\b[^.;\d]{0,20}\d[^.;]{0,20}\b(?:lower|bottom|second)\b[^.;\d]{0,12}\d"
+)
 _UPHILL: Final = re.compile(r"\bup(?:hill|wards?)?$")
 
 
@@ -109,6 +120,8 @@ def of_neighbours(draft: Draft, quantity: Quantity, words: str) -> str | None:
 
 def _is_part(draft: Draft, quantity: Quantity, words: str) -> bool:
     """Whether the words name a part; "upper 10 m lower 6 m" are two drops."""
+    if _TWO_DROPS.search(draft.text):
+        return False
     opens = draft.neighbour(quantity, -1) is None or draft.clause_before(quantity) != draft.before(
         quantity
     )

@@ -12,7 +12,9 @@ from bot.dialogue.reading.unit_words import METRES
 
 _LINK: Final = r"(?:(?: ?[=:-]| is| are| at| about| maybe| roughly| some| ca\.?)+)? ?"
 _ARTICLE: Final = r"(?:(?:the|my|a|an|our|first|nearest|closest|front|next|mossy|big|small|and) )*"
-_FALL_ALONE: Final = re.compile(rf"[^a-z]*{_ARTICLE}(?:{FALL}){_LINK}")
+_FALL_ALONE: Final = re.compile(
+    rf"[^a-z]*{_ARTICLE}(?:{FALL}|water|main(?: subject)?|subject){_LINK}"
+)
 _NEAR_ALONE: Final = re.compile(rf"(?:.*[.:;?!,])? ?{_ARTICLE}(?:\w+ )?(?:{NEAR}){_LINK}")
 _FAR_ALONE: Final = re.compile(
     rf"[^a-z]*{_ARTICLE}(?:\w+ ){{0,3}}?(?:{FAR}|\w+ (?:at|in) the (?:back|rear))(?: \w+)?{_LINK}"

@@ -25,7 +25,9 @@ _PLACE: Final = (
 _SHOOTS: Final = r"(?:shoot\w*|shot|photograph\w*|framing it|taking it|take it|set up|setting up)"
 _WHOLE: Final = rf"(?:(?:whole|entire|full) (?:thing|lot|{FALL})|all of it)"
 #: Behind a number: its clause ends there.
-_ENDS: Final = r"(?: ?\)| or so| roughly| i guess| i think)*\s*(?:$|[.;,!?]|and\b|but\b|because\b)"
+_ENDS: Final = (
+    r"(?: ?\)| or so| roughly| i guess| i think)*\s*(?:$|[.;,!?]|(?:and|but|because|now)\b)"
+)
 
 
 class _Turn(NamedTuple):
@@ -42,6 +44,13 @@ def _turn(slot: str, before: str, behind: str = _ENDS, *, bare: bool = False) ->
 
 
 _TURNS: Final = (
+    #: "I'd guess the drop at 11 m", "we passed a big fall, this one has 9 m".
+    _turn(
+        "fall_height_m",
+        rf"\b(?:guess|estimate|put|reckon|judge|size|take) (?:the |this |that )?(?:{FALL})"
+        rf" (?:up )?(?:at|for|to be) {_HEDGES}"
+        rf"|\b(?:{FALL}|one)\b.*\b(?:this one|ours|today's)(?:'s| is| has| measures) {_HEDGES}",
+    ),
     #: "So the lens is at 2 ft 8", "lens ends up at 1.1 m".
     _turn(
         "camera_height_m",
@@ -61,6 +70,11 @@ _TURNS: Final = (
         rf"\b(?:{_CAMERA}|height|higher|lower)\b.*",
         rf"at (?:the |my )?{_CAMERA}\b",
         bare=True,
+    ),
+    #: "I splayed the legs, so 25 cm", "centre column up, that's 1.75 m".
+    _turn(
+        "camera_height_m",
+        rf"\b(?:legs|column|splay\w*)\b[^.;\d]{{0,25}}[,:] ?{_HEDGES}",
     ),
     #: "A bus length off the drop, call it 12 m", "three canoes from the water, so 15 m".
     _turn(
@@ -93,6 +107,17 @@ _TURNS: Final = (
         rf" ?to (?:the |our )?(?:\w+ )?(?:{FALL})\b",
         bare=True,
     ),
+    #: "33 m straight across to the curtain", "the fall is in between, 14 m".
+    _turn(
+        "distance_m",
+        "$|",
+        rf"(?:straight |right |just )*(?:across|over) to (?:the )?(?:{FALL})\b",
+    ),
+    _turn(
+        "distance_m",
+        rf"\b{_WATER}[^.;\d]{{0,12}}\b(?:between(?: them| both| the two)?|halfway|in the middle)"
+        rf"[, ]+{_HEDGES}",
+    ),
     #: "The veil hangs at eleven".
     _turn("distance_m", rf"\b{_WATER} (?:hangs|sits|lies) (?:back )?at {_HEDGES}", bare=True),
     #: "Nothing farther than thirty", "farthest tree sixty".
@@ -105,6 +130,23 @@ _TURNS: Final = (
     ),
     _turn("farthest_m", rf"\b(?:farthest|furthest|most distant) \w+ {_HEDGES}", bare=True),
     _turn("farthest_m", rf"\blast thing [^.;\d]{{1,40}}[, ]{_HEDGES}"),
+    #: "The cliff ends at 45 m", "the back wall (25 m)", "the fern (70 cm)".
+    _turn(
+        "farthest_m",
+        rf"\b(?:cliffs?|ridge|pines|hills?|skyline|{FAR}) (?:ends|stops|begins|starts) at "
+        rf"{_HEDGES}",
+    ),
+    _turn("farthest_m", rf"\b(?:{FAR}) \((?:at )?{_HEDGES}", r"\)"),
+    _turn("nearest_m", rf"\b(?:{NEAR}) \((?:at )?{_HEDGES}", r"\)"),
+    #: "The upper step is 8 m, the lower 5 m, total 13 m".
+    _turn(
+        "fall_height_m",
+        r"\b(?:step|tier|drop|upper|lower)\b.*\b(?:total|altogether|in all|all told|together)[ :]*"
+        rf"{_HEDGES}",
+    ),
+    #: "Trunk 30 cm thick at 2 m", "close: 0.5 m".
+    _turn("nearest_m", rf"\b(?:{NEAR})\b[^.;,]{{0,24}} (?:thick|big|round|long),? at {_HEDGES}"),
+    _turn("nearest_m", rf"\bclose ?[:=] ?{_HEDGES}"),
     _turn("nearest_m", rf"\b(?:nearest|closest|first) (?:{NEAR}) {_HEDGES}", bare=True),
     #: "A tad under, 1.9 m, is the rock".
     _turn("nearest_m", "$|", rf",? (?:is|to|for) (?:the |my |an? )?(?:{NEAR})\b"),
@@ -122,6 +164,12 @@ _SHARP_WHAT: Final = re.compile(
 #: "The drop stands at 40": so far away where other things are placed, else so tall.
 _STANDS: Final = re.compile(rf"\b{_WATER} stands at {_HEDGES}")
 _PLACED: Final = re.compile(rf"\b(?:{FAR}|{NEAR})\b[^.;]{{0,30}}\d|\d[^.;,]{{0,12}} behind\b")
+#: "Spray at 10 m, so I backed off to 18".
+_BACKED: Final = re.compile(
+    r"\b(?:backed|stepped|moved|walked|pulled|crept|edged|shuffled)(?: \w+)?"
+    rf" (?:off|back|away|out|in|up|closer|nearer) to {_HEDGES}"
+    rf"|[,;] (?:and )?(?:us|me|i|we) at {_HEDGES}"
+)
 _SOON: Final = re.compile(rf"^ ?{_ENDS}")
 _TALL: Final = re.compile(r"^ ?-?(?:tall|high|wide|deep|long|up|below|down|apart|thick)\b")
 #: "Gone from 1.3 m to 40 cm".
@@ -133,6 +181,13 @@ _LEVELS: Final = re.compile(
     rf"\b(?:{_CAMERA}|legs|column|lower\w*|rais\w+|higher|squat\w*|crouch\w*|kneel\w*|down|up)\b"
 )
 _WENT: Final = re.compile(r"\b(?:went|gone|moved|walked|come|came|stepped|crept|backed)\b")
+#: "Height 18 m, sorry, that's the distance".
+_NAMED: Final = {"distance": "distance_m", "height": "fall_height_m", "width": "fall_width_m"}
+_RENAMED: Final = re.compile(
+    r"^(?: (?:high|tall|away|back|off|wide))?[,.;-]* ?(?:(?:sorry|oops|no|wait|er|ah|oh)[,.]? )+"
+    r"(?:that's|that is|that was|it's|it is|i mean|i meant) (?:the )?"
+    r"(?P<name>distance|height|width)\b"
+)
 #: No tripod of anybody stands higher [m] (own rule).
 _HIGHEST_M: Final = 3.0
 
@@ -145,17 +200,38 @@ def said_role(draft: Draft, quantity: Quantity) -> str | None:
         quantity: a length, or a number without a unit.
     """
     head, tail = draft.text[: quantity.start], draft.text[quantity.end :]
+    if renamed := _RENAMED.match(tail):
+        return _NAMED[renamed["name"]]
     if _TALL.match(tail) or quantity.unit in {"km", "mi"}:
         return None
     bare = quantity.unit == ""
-    for slot, before, behind, may_be_bare in _TURNS:
-        if (may_be_bare or not bare) and behind.match(tail) and before.search(head):
-            return slot
-    if _STANDS.search(head) and _SOON.match(tail) and _PLACED.search(draft.text):
-        return "distance_m"
-    if bare:
+    slot = _turned(head, tail, bare=bare) or _stands(draft, head, tail)
+    return slot if slot or bare else _sharp_to(head, tail) or _changed(head, quantity)
+
+
+def _turned(head: str, tail: str, *, bare: bool) -> str | None:
+    """The slot of the first turn of speech that stands around a number."""
+    found = (
+        turn.slot
+        for turn in _TURNS
+        if (turn.bare or not bare) and turn.behind.match(tail) and turn.before.search(head)
+    )
+    return next(found, None)
+
+
+def _stands(draft: Draft, head: str, tail: str) -> str | None:
+    """Where the person or the fall stands, told beside other lengths."""
+    if not _SOON.match(tail):
         return None
-    return _sharp_to(head, tail) or _changed(head, quantity)
+    backed = _BACKED.search(head) and _has_lengths(draft)
+    beside = _STANDS.search(head) and _PLACED.search(draft.text)
+    return "distance_m" if backed or beside else None
+
+
+def _has_lengths(draft: Draft) -> bool:
+    """Whether a length with its unit stands in the message, and no focal length."""
+    units = {quantity.unit for quantity in draft.quantities}
+    return "mm" not in units and not units.isdisjoint(METRES)
 
 
 def _sharp_to(head: str, tail: str) -> str | None:

@@ -12,7 +12,8 @@ NEAR: Final = (
     # What water runs over is no near thing.
     r"|(?<!over )(?<!over the )(?:rocks?|boulders?|stones?|pebbles?|slabs?|ledge)|logs?|ferns?"
     r"|moss|bush(?:es)?|flowers?|plants?|roots?|stumps?|branch|driftwood|anchor"
-    r"|trunks?|snag|fallen tree|railing|reeds|tuft|heather|lichens?|sapling|mushrooms?|twig|puddle"
+    r"|trunks?|snag|fallen (?:tree|pine|spruce|fir|birch|oak|beech)|railing|reeds|tuft|heather"
+    r"|lichens?|sapling|mushrooms?|twig|puddle"
     r"|clump|in front of (?:me|us|the (?:lens|camera)|my (?:lens|camera))|at my feet"
 )
 FAR: Final = (
@@ -20,9 +21,11 @@ FAR: Final = (
     r"|(?:back|rear|rock|canyon|gorge|grotto|cave) (?:wall|side|bank)s?|farthest|furthest"
     r"|most distant"
     r"|(?<!on the )(?<!from the )(?<!at the )far (?:wall|side|bank|shore|edge|cliff|trees?|rocks?"
-    r"|ridge|hill|bushes|pines|slope|ferns?)s?|behind (?:it|that|them|the (?:(?:water)?falls?"
+    r"|ridge|hill|bushes|pines|slope|ferns?)s?"
+    r"|(?<!falls )(?<!fall )(?<!drop )(?<!cascade )behind (?:it|that|them|the (?:(?:water)?falls?"
     r"|curtain|cascade|water))\b"
-    r"|(?!i'm|im\b|me\b|falls?\b|it\b)\w+ (?:behind|at the (?:far )?back|in the background"
+    r"|(?!i'm|im\b|me\b|(?:water)?falls?\b|drop\b|cascade\b|it\b)\w+ (?:behind"
+    r"|at the (?:far )?back|in the background"
     r"|beyond(?!\W*$))"
     r"|(?<!\w )wall(?=(?:[:=]| is| at)* *$)|(?<!\w )back(?= ?[:=] ?$)"
     r"|background"
@@ -65,7 +68,8 @@ SUBJECT: Final = re.compile(
     r"|(?:stepped|step|moved|move|go|went|gone|walked|walk|backed|crept|crawled|edged|shuffled)"
     r"(?: back| up| in| closer| nearer| forwards?| further| farther| out| off| away)? to"
     r"|(?:falls?|waterfall|water|stream|creek|brook|river|cascade|curtain|veil|drop|chute)"
-    r" (?:is )?at)"
+    r" (?:is )?at|(?:falls?|waterfall|drop|cascade) (?:right |just )?behind (?:it|that|them"
+    r"|him|her))"
     r"|(?P<width>width|wide)|(?P<depth>depth|deep)|(?P<climb>climb\w*|ascent|gain(?:s|ing)?"
     r"|elevation change)"
     r"|(?P<walk>walk\w*|hike|hiking|trail|approach|(?<!\w )way (?:out|back|in|home)"
@@ -227,7 +231,9 @@ FAR_LAND: Final = re.compile(
 )
 GOING: Final = re.compile(rf"{ELSEWHERE}\b")
 #: "The bus is the 42", "the third fall of 5".
-NAMES: Final = re.compile(rf"\bthe $|\b(?:{FALL}|one|number) of $")
+NAMES: Final = re.compile(
+    rf"\bthe $|\b(?:{FALL}|one|number) of $|\bat (?:the )?(?:falls?|waterfall|cascade|step|tier) $"
+)
 
 
 KNOWN_THING: Final = re.compile(

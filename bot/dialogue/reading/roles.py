@@ -196,7 +196,8 @@ def _word_behind(
         return None  # "height 15 m distance 20 m": the word belongs to the next number
     falls = not match["object"] and _ENDS_WITH_FALL.search(match.group()) is not None
     others = subject not in {None, "height"} and not after[match.end() :].strip(" ,.")
-    return None if falls and (bare or (others and follows)) else match
+    counted = bare and not match.group().lstrip().startswith("of ")
+    return None if falls and (counted or (others and follows)) else match
 
 
 #: From here on a bare number "of climbing" is a height gained, not how often [any unit].
