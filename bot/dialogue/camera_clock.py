@@ -28,6 +28,11 @@ class Stamp:
     offset: timedelta | None = None
 
     @property
+    def may_be_unset(self) -> bool:
+        """Whether a clock may never have been set: they begin with a year (own rule: its day)."""
+        return self.offset is None and (self.local.month, self.local.day) == (1, 1)
+
+    @property
     def as_utc(self) -> datetime:
         """The stamp taken at its word; without a zone as if it were of UTC."""
         return self.local.replace(tzinfo=UTC) - (self.offset or timedelta(0))

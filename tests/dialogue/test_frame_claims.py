@@ -152,3 +152,16 @@ def test_a_mat_is_told_of_a_frame_of_then() -> None:
 def test_what_is_there_is_never_nothing(share: float, words: str) -> None:
     """A few pixels that clip are few, not 0 %."""
     assert measures.percent(share) == words
+
+
+@pytest.mark.parametrize(
+    ("stamp", "asked"), [("2019-01-01T00:07:00", True), ("2019-03-12T15:36:00", False)]
+)
+def test_a_clock_at_its_beginning_is_asked_about(stamp: str, *, asked: bool) -> None:
+    """Else a camera whose clock was never set would never get a next setting."""
+    found = report(Advice.BRIGHTER, 0.7, settings=SIXTH)
+    player = told(NUMBERS)
+    body = measured(player, replace(found, metadata=replace(found.metadata, taken_at=stamp)))
+    assert ("its clock is off" in body) is asked
+    if asked:
+        assert "2/3 stop brighter" in answer_of(player.say("its clock is off"))

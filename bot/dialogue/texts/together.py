@@ -59,8 +59,8 @@ TOGETHER: Final[dict[str, str]] = {
     "compared.caveat.look_not_sure": "{letter}: how it looks I can't be sure of; judge by eye.",
     "compared.leaves_from": "Leaves sharper in {letter}: take them from there.",
     "compared.disagree": (
-        "{second} is {measured} {first}, by its settings {stated}: did the light or the "
-        "polariser change?"
+        "{second} is {measured} {first}, by its settings {stated}: did the light or a filter "
+        "change?"
     ),
     "compared.brighter": "about {stops} brighter than",
     "compared.darker": "about {stops} darker than",

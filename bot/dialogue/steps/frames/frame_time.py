@@ -66,6 +66,14 @@ def learn_clock(turn: Turn, metadata: FrameMetadata, taken: datetime) -> None:
     turn.change_person(clocks=dict([*others[1 - _CAMERAS :], (camera, ahead_s)]))
 
 
+def may_be_unset(turn: Turn, metadata: FrameMetadata) -> bool:
+    """Whether a camera's clock may be at its beginning: then nobody but the person knows."""
+    stamp = stamp_of(metadata.taken_at, metadata.taken_offset_min)
+    if stamp is None or _camera(metadata, stamp) in turn.context.person.clocks:
+        return False
+    return stamp.may_be_unset
+
+
 def camera_name(metadata: FrameMetadata) -> str:
     """A camera by maker and model; "" where the file names neither."""
     return f"{metadata.maker or ''} {metadata.model or ''}".strip()

@@ -201,7 +201,9 @@ def _taken_off(turn: Turn, event_id: str) -> Shared | None:
 
 def _of_then(turn: Turn, report: FrameReport, picture: str | None, shared: Shared) -> None:
     """A frame of light that has passed: the last of several asks whether it still is."""
-    gone = heard.standing_of(turn, turn.seen) is Standing.GONE
+    gone = heard.standing_of(turn, turn.seen) is Standing.GONE and not frame_time.may_be_unset(
+        turn, report.metadata
+    )
     when = light_named.named(turn, turn.seen)
     if gone or turn.context.conversation.shared:
         reviewing.frame(turn, report, when, picture)
