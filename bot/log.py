@@ -6,15 +6,45 @@ import copy
 import logging
 import sys
 import threading
+import time
+from collections.abc import Callable
 from pathlib import Path
 from types import TracebackType
 from typing import Final
 
 from bot.faults import where_it_broke
+from bot.trouble import AGAIN_S
 
 #: Whose lines are written by us, and hold ids and places in the code but never what people sent.
 _OURS: Final = ("bot", "core")
 _FORMAT: Final = "%(asctime)s %(levelname)s %(name)s: %(message)s"
+
+
+class OncePerPlace(logging.Filter):
+    """Lets a library speak from one place in its code once in a while.
+
+    Of its lines only that place is told, so that the same one again tells nothing new: a group of
+    eight with new devices filled the log with them.
+
+    Args:
+        time_s: a clock that only goes forward [s].
+    """
+
+    def __init__(self, time_s: Callable[[], float] = time.monotonic) -> None:
+        super().__init__()
+        self._time_s = time_s
+        self._told_s: dict[tuple[str, int], float] = {}
+
+    def filter(self, record: logging.LogRecord) -> bool:
+        """Whether the line is written."""
+        if record.name.partition(".")[0] in _OURS:
+            return True
+        place, now_s = (record.pathname, record.lineno), self._time_s()
+        told_s = self._told_s.get(place)
+        if told_s is not None and now_s - told_s < AGAIN_S:
+            return False
+        self._told_s[place] = now_s
+        return True
 
 
 class DiscreetFormatter(logging.Formatter):
@@ -56,6 +86,7 @@ def set_up_log(level: str, file: Path | None = None) -> None:
         else logging.FileHandler(file, encoding="utf-8", delay=True)
     )
     handler.setFormatter(DiscreetFormatter(_FORMAT))
+    handler.addFilter(OncePerPlace())
     logging.basicConfig(handlers=[handler], level=logging.WARNING)
     for name in _OURS:
         logging.getLogger(name).setLevel(level)

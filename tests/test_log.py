@@ -11,7 +11,7 @@ from collections.abc import Iterator
 import pytest
 from nio import RoomMessage
 
-from bot.log import DiscreetFormatter, set_up_log
+from bot.log import DiscreetFormatter, OncePerPlace, set_up_log
 
 WORD = "kingfisher"
 
@@ -102,3 +102,21 @@ def test_the_record_itself_is_left_alone() -> None:
     record = logging.LogRecord("nio", logging.WARNING, "x.py", 1, "said %s", (WORD,), None)
     DiscreetFormatter("%(message)s").format(record)
     assert record.getMessage() == f"said {WORD}"
+
+
+def test_a_place_in_a_library_speaks_once_in_a_while() -> None:
+    """Again after ten minutes; other places, and our own lines, each time."""
+    now_s = 0.0
+    once = OncePerPlace(lambda: now_s)
+
+    def passes(name: str, line: int) -> bool:
+        record = logging.LogRecord(name, logging.WARNING, "machine.py", line, "words", (), None)
+        return once.filter(record)
+
+    assert passes("nio.crypto", 7)
+    assert not passes("nio.crypto", 7)
+    assert passes("nio.crypto", 8)
+    assert passes("bot.matrix", 7)
+    assert passes("bot.matrix", 7)
+    now_s = 601.0
+    assert passes("nio.crypto", 7)
