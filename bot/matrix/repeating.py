@@ -65,4 +65,7 @@ def raise_unknown_token() -> NoReturn:
     Raises:
         UnknownTokenError: always.
     """
-    raise UnknownTokenError("The homeserver does not know the bot's token any more.")
+    raise UnknownTokenError(
+        "The homeserver does not know the bot's token any more. `linn keys new-device` lets the bot "
+        "come back as a new device, signed by the same identity."
+    )

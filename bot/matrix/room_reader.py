@@ -220,7 +220,7 @@ class RoomReader:
         try:
             sender = text_of((await self._original(room_id, event_id)).get("sender")) or None
         except ServerAnswerError:
-            sender = None
+            return None
         self._senders[event_id] = sender
         if len(self._senders) > _MOST_CALLS:
             del self._senders[next(iter(self._senders))]
