@@ -66,6 +66,6 @@ def raise_unknown_token() -> NoReturn:
         UnknownTokenError: always.
     """
     raise UnknownTokenError(
-        "The homeserver does not know the bot's token any more. `linn keys new-device` lets the bot "
-        "come back as a new device, signed by the same identity."
+        "The homeserver does not know the bot's token any more. `linn keys new-device` lets the "
+        "bot come back as a new device, signed by the same identity."
     )
