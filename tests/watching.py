@@ -15,8 +15,12 @@ if TYPE_CHECKING:
 #: of its own. To watch each line of it would take as long again.
 _UNWATCHED: Final = (
     "tests/dialogue/test_danger.py::test_messages_full_of_facts_are_harmless",
+    "tests/dialogue/test_danger_meaning.py::test_even_half_",
+    "tests/dialogue/test_danger_meaning.py::test_imagined_",
+    "tests/dialogue/test_danger_meaning.py::test_reported_half_",
     "tests/dialogue/test_danger_meaning.py::test_weights_",
     "tests/dialogue/test_danger_sense.py::test_network_",
+    "tests/dialogue/test_danger_slips.py::test_words_",
     "tests/dialogue/test_meaning_sense.py::test_fits_",
     "tests/dialogue/test_message_rules.py::test_any_",
     "tests/dialogue/test_reading_examples.py",

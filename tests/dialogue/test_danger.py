@@ -31,6 +31,7 @@ from bot.dialogue.folding import LONGEST_TEXT
 from bot.dialogue.own_words import is_own
 from bot.dialogue.texts import TEXTS
 from tests.dialogue.player import Player
+from tests.every import holds_for_every
 from tests.training.danger import TOPICS_BETWEEN
 
 CORPUS = Path(__file__).parent / "corpus"
@@ -43,12 +44,16 @@ def _rows(name: str) -> list[list[str]]:
 
 _SETS = ("", "fresh_", "last_", "unseen_", "final_")
 DANGERS = [row for name in _SETS for row in _rows(f"{name}dangers.tsv")]
-HARMLESS = [row for name in _SETS for row in _rows(f"{name}harmless.tsv")]
+_KINDS = sorted({kind for kind, _, _ in DANGERS})
 
 
-@pytest.mark.parametrize("row", DANGERS, ids=lambda row: row[2])
-def test_danger_is_heard(row: list[str]) -> None:
+@pytest.mark.parametrize("kind", _KINDS)
+def test_danger_is_heard(kind: str) -> None:
     """Each way of saying it is heard, at the level that the corpus names."""
+    holds_for_every((row for row in DANGERS if row[0] == kind), _is_heard_at_its_level)
+
+
+def _is_heard_at_its_level(row: list[str]) -> None:
     _, level, text = row
     danger = read_danger(text)
     assert danger is not None
@@ -66,10 +71,11 @@ def _kind(text: str) -> str | None:
     return danger.kind.value if danger else None
 
 
-@pytest.mark.parametrize("row", HARMLESS, ids=lambda row: row[1])
-def test_harmless_words_stay_harmless(row: list[str]) -> None:
+@pytest.mark.parametrize("name", _SETS)
+def test_harmless_words_stay_harmless(name: str) -> None:
     """The same words about the picture, the past or nobody are no danger."""
-    assert read_danger(row[1]) is None
+    harmless = [row[-1] for row in _rows(f"{name}harmless.tsv")]
+    assert [text for text in harmless if read_danger(text)] == []
 
 
 #: Strangers' facts that are no plain talk: a leader would speak up at the first two. The third is

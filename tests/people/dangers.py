@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterable
 from typing import Final
 
-from bot.dialogue.danger import Level, read_danger
+from bot.dialogue.danger import Danger, Level, read_danger
 from tests.people.rate import Half, Rate, lines_of
 
 #: A danger that is not heard is worse than a warning too many.
@@ -18,8 +18,10 @@ def figures(half: Half) -> Iterable[Rate]:
     """Recall and false alarms of each language, then the recall of each kind."""
     for language, prefix in LANGUAGES.items():
         dangers, harmless = dangers_of(prefix, half), harmless_of(prefix, half)
-        heard = [read_danger(text) is not None for _, _, text in dangers]
-        alarms = sum(read_danger(text) is not None for _, text in harmless)
+        found = [read_danger(text) for _, _, text in dangers]
+        fired = [read_danger(text) for _, text in harmless]
+        heard = [danger is not None for danger in found]
+        alarms = sum(danger is not None for danger in fired)
         yield _rate(half, f"{language}: recall", sum(heard), len(heard), RECALL)
         yield Rate(
             "dangers",
@@ -30,8 +32,7 @@ def figures(half: Half) -> Iterable[Rate]:
             FALSE_ALARMS,
             at_least=False,
         )
-        outright = sum(_is_outright(text) for _, _, text in dangers)
-        stopped = sum(_is_outright(text) for _, text in harmless)
+        outright, stopped = sum(map(_is_outright, found)), sum(map(_is_outright, fired))
         yield _rate(half, f"{language}: answered outright, the rest asked", outright, len(heard))
         yield Rate(
             "dangers",
@@ -42,13 +43,12 @@ def figures(half: Half) -> Iterable[Rate]:
             at_least=False,
         )
         for kind in sorted({row[0] for row in dangers}):
-            of_kind = [found for row, found in zip(dangers, heard, strict=True) if row[0] == kind]
+            of_kind = [hears for row, hears in zip(dangers, heard, strict=True) if row[0] == kind]
             yield _rate(half, f"{language}: {kind}", sum(of_kind), len(of_kind))
 
 
-def _is_outright(text: str) -> bool:
+def _is_outright(danger: Danger | None) -> bool:
     """Whether a message is answered as a danger without being asked about."""
-    danger = read_danger(text)
     return danger is not None and danger.level is not Level.UNSURE
 
 
