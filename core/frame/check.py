@@ -18,7 +18,7 @@ from core.frame.histogram import brightest_channel
 from core.frame.limits import MAX_BYTES, MAX_PIXELS
 from core.frame.mats import is_several, picture_inside
 from core.frame.raw import SATURATED_CODE
-from core.frame.report import Clipping, FrameReport, SizeNote
+from core.frame.report import ClippedArea, Clipping, FrameReport, SizeNote
 from core.frame.room import room_and_advice
 from core.frame.screenshots import is_screenshot
 from core.frame.sharpness import measure_sharpness
@@ -127,7 +127,20 @@ def _clipping(
     if frame.raw is None:
         return clipping
     by_channel = dict(frame.raw.exposure.clipped)
-    return replace(clipping, share=frame.raw.clipped_share, by_channel=by_channel)
+    areas = _as_counted(clipping.areas, sum(by_channel.values()))
+    return replace(clipping, share=frame.raw.clipped_share, by_channel=by_channel, areas=areas)
+
+
+def _as_counted(areas: tuple[ClippedArea, ...], most: float) -> tuple[ClippedArea, ...]:
+    """The areas of a raw file with shares that are no more than its photosites hold in all.
+
+    One saturated photosite makes the whole place of its pattern white in the picture: a fourth of
+    it on most sensors, a 36th on some.
+    """
+    total = sum(area.share for area in areas)
+    if total <= most:
+        return areas
+    return tuple(replace(area, share=area.share * most / total) for area in areas)
 
 
 def _water(

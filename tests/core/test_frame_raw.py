@@ -266,6 +266,20 @@ def test_a_hole_in_the_middle_is_damaged(lost_rows: int) -> None:
         assert caught.value.fault is FrameFault.DAMAGED
 
 
+@pytest.mark.parametrize("every", [2, 4])
+def test_areas_hold_no_more_than_the_photosites(every: int) -> None:
+    """One saturated green of a place, or of four places, is not the whole of it.
+
+    Of the band of a sixth of the frame every second green of a row is saturated, a quarter of all
+    photosites there and half of the green ones; or a sixteenth and an eighth.
+    """
+    codes = mosaic(water((0.4, 0.4, 0.4)), (15_800,) * 3, 512)
+    codes[100:300:every, 201:400:every] = 15_800
+    found = check_frame(dng(Photosites(codes, 512, 15_800)))[0].clipping
+    assert found.by_channel["green"] == pytest.approx(1 / 6 * 2 / every**2, rel=0.02)
+    assert sum(area.share for area in found.areas) <= found.by_channel["green"] + 1e-6
+
+
 def test_limits() -> None:
     """A raw that is too large or too small gets its numbers."""
     data = dng(Photosites(mosaic(water((0.4, 0.4, 0.4)), (15_800,) * 3, 512), 512))
