@@ -54,6 +54,9 @@ def test_other_numbers_are_not(question: str) -> None:
         ("how do i make the dark rocks lighter without ruining the water", "asked.lift_rock"),
         ("anything else i should try before i go?", "answer.one_frame"),
         ("do i need more filters or should i just wait for clouds, and what iso", "asked.nd_plain"),
+        ("why did you say 2 s timer", "asked.timer"),
+        ("whats the self-timer for", "asked.timer"),
+        ("remote or timer?", "asked.timer"),
     ],
 )
 def test_what_has_an_answer_of_its_own(text: str, key: str) -> None:

@@ -54,10 +54,11 @@ _LOOKS: Final = (
     (
         "silky",
         any_of(
-            r"silk(?:y|en)?",
+            r"silk(?:y|en|ier)?",
             "satin",
             r"velvet\w*",
-            rf"{_WISH}\b[^.;!?]{{0,30}}?(?<!too )(?<!so )(?<!not )(?<!less )(?<!dead )\bsmooth"
+            rf"{_WISH}\b[^.;!?]{{0,30}}?(?<!too )(?<!so )(?<!not )(?<!less )(?<!dead )"
+            r"\bsmooth(?:er)?"
             r"(?! (?:out|rocks?|stones?|slabs?|boulders?|walls?|ledges?))",
             rf"{_WISH} (?:the |this |that |my )?(?:water|falls?|it|stream|waterfall)"
             r" (?:look |to look |be |to be |all |go |nice and |really |super )*(?:soft|flowy|creamy"

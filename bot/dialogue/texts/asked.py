@@ -232,6 +232,11 @@ ASKED: Final[dict[str, str]] = {
         "From about {time} then, once the sun stands lower than the wall: shade takes about 3 "
         "stops and most of the contrast. Worth the wait; a shaded section till then."
     ),
+    # Vibration of a pressed camera dies away within about two seconds: common practice.
+    "asked.timer": (
+        "The press shakes the camera; 2 s later it is still. A cable release, a remote or the "
+        "camera's app does the same."
+    ),
     "asked.filter_order": (
         "Polariser on and turned, meter, focus, switch to manual, then the ND; nothing is turned "
         "after that."

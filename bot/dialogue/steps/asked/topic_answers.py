@@ -106,6 +106,7 @@ TOPICS: Final[Mapping[str, Answer]] = {
     "rough_card": trip_answers.say_card,
     "shade_when": one_number.say_shade,
     "filter_order": plainly("asked.filter_order"),
+    "timer": plainly("asked.timer"),
     "polariser_seen": plainly("asked.polariser_seen"),
     "join_frames": plainly("asked.join"),
     "battery_cold": plainly("asked.battery"),

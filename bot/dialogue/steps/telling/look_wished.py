@@ -8,11 +8,13 @@ from typing import Final
 from bot.dialogue import reckoning, solving
 from bot.dialogue.aims import own_here
 from bot.dialogue.facts import Facts, Symptom
+from bot.dialogue.meaning.said import Said
+from bot.dialogue.reading import read
 from bot.dialogue.states import State, Trigger
 from bot.dialogue.steps.anywhere import phone
 from bot.dialogue.steps.walk import base_said, liking, planned
 from bot.dialogue.steps.walk.highlights import PATCH_STOPS
-from bot.dialogue.steps.walk.taken import for_a_look
+from bot.dialogue.steps.walk.taken import for_a_look, take_settings
 from bot.dialogue.tongues import in_any
 from bot.dialogue.turn import Turn
 from bot.dialogue.walk_state import GivenSettings
@@ -22,6 +24,20 @@ from core.water import Look, look_of
 #: Facts that words of a look hold by chance: "threads in the stream, top to bottom".
 _BESIDE: Final = frozenset({"look", "stream", "flow", "section"})
 _AFTER_A_FRAME: Final = frozenset({State.HIGHLIGHTS, State.KEEP})
+_WITH_A_FRAME: Final = _AFTER_A_FRAME | {State.ADJUST}
+#: A look beside settings is wished with one of these; else it tells how the frame looks.
+_WISHES: Final = re.compile(
+    r"\b(?:want|wish|would like|would love|i'd like|i'd love|i like|i love|prefer|rather|more"
+    r"|please|make (?:it|this|the \w+)|get (?:it|this|that|the \w+)|i'm after|going for|aim(?:ing)? for"
+    r"|should be|supposed to be|hop(?:e|ing) for)\b",
+    re.IGNORECASE,
+)
+#: "How do I get it silky?", "how can we make the water smoother".
+_HOW: Final = re.compile(
+    r"\bhow (?:do|can|could|would|should) (?:i|we|you) (?:get|make|reach|achieve|have)\b"
+    r"[^.?!,;]*\??",
+    re.IGNORECASE,
+)
 #: Looks for which a time that is already theirs by the sum is made shorter; longer for the others.
 _SHORTER: Final = frozenset({Look.FROZEN, Look.CRISP, Look.TEXTURED})
 #: A rung up or down may end half a stop beside it, where the light wants that (own rule).
@@ -64,19 +80,63 @@ def answer(turn: Turn, told: Facts) -> bool:
         return False
     if turn.walk.state not in _AFTER_A_FRAME or not _was_taken(turn):
         return False
+    _go_towards(turn, given)
+    return True
+
+
+def answer_beside(turn: Turn, told: Facts, text: str) -> bool:
+    """The next settings where a message tells those of a frame and wishes for another look.
+
+    Args:
+        turn: the answer under construction; all that was told is learnt already.
+        told: what the message tells.
+        text: the message in English.
+
+    Returns:
+        Whether it tells and wishes so; a frame that has the look by the sum is only told of.
+    """
+    if told.look is None or told.shutter_s is None or turn.walk.state not in _WITH_A_FRAME:
+        return False
+    wished = reckoning.wished_look(turn.facts)
+    share = reckoning.flow_of(turn.facts).share(told.shutter_s)
+    if not _WISHES.search(text) or look_of(share) is wished:
+        return False
+    take_settings(turn)
+    turn.be_in(State.HIGHLIGHTS, Trigger.NEW_FRAME)
+    _go_towards(turn, turn.given)
+    return True
+
+
+def as_wish(turn: Turn, said: Said) -> Said:
+    """A message in which "how do I get it silky?" wishes for the look, once there are settings.
+
+    Args:
+        turn: the answer under construction.
+        said: the message.
+    """
+    walk = turn.context.conversation.walk
+    asked = _HOW.search(said.english)
+    look = None if walk is None or walk.given is None or not asked else read(asked.group()).look
+    if look is None or asked is None:
+        return said
+    english = f"{said.english[: asked.start()]}i want it {look}{said.english[asked.end() :]}"
+    return said._replace(english=english, typed=english if said.language == "en" else said.typed)
+
+
+def _go_towards(turn: Turn, given: GivenSettings) -> None:
+    """The next settings from those of a frame to the look that is wished."""
     settings = Settings(given.f_number, given.shutter_s, given.iso)
     facts, change = for_a_look(turn, given), _back_from_clipping(turn, given)
     solved = solving.solve(facts, settings, change, look_times=_times(turn, given))
     if phone.gives_no_longer_time(turn, given.shutter_s, solved):
         phone.advise_longer(turn)
-        return True
+        return
     turn.be_in(State.ADJUST, Trigger.TROUBLE)
     planned.say_within_reach(turn, solved)
     base_said.say_own_look(turn)
     turn.move(Trigger.ADJUSTED)
     liking.note_set(turn, turn.given.shutter_s)
     turn.ask("blink_again")
-    return True
 
 
 def _was_taken(turn: Turn) -> bool:

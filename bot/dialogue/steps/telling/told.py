@@ -101,10 +101,10 @@ def take_in(turn: Turn, facts: Facts, text: str) -> None:
         return
     _say_how_read(turn, facts)
     free_drop.say_free_drop(turn)
-    _mend_or_go_on(turn, facts)
+    _mend_or_go_on(turn, facts, text)
 
 
-def _mend_or_go_on(turn: Turn, facts: Facts) -> None:
+def _mend_or_go_on(turn: Turn, facts: Facts, text: str) -> None:
     """What was wrong with the frame is mended first, as soon as its settings are known."""
     complaint = turn.walk.complaint
     if complaint is not None and turn.facts.shutter_s is not None:
@@ -113,7 +113,8 @@ def _mend_or_go_on(turn: Turn, facts: Facts) -> None:
     if adjust.is_complaint(facts):
         adjust.trouble(turn, facts)
         return
-    _go_on(turn, facts)
+    if not look_wished.answer_beside(turn, facts, text):
+        _go_on(turn, facts)
 
 
 def _say_how_read(turn: Turn, facts: Facts) -> None:
