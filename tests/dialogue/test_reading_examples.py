@@ -45,6 +45,7 @@ MEANT: Final[dict[str, dict[str, Any]]] = {
         "climb_m": 150,
         "sunset": "18:40",
     },
+    "3 km walk out, 150 m climb": {"walk_km": 3, "climb_m": 150},
     "2 miles out, 500 ft climb, sunset 18:40": {
         "walk_km": 2 * MILE_KM,
         "climb_m": 500 * FOOT_M,

@@ -28,8 +28,8 @@ _WITH_A_FRAME: Final = _AFTER_A_FRAME | {State.ADJUST}
 #: A look beside settings is wished with one of these; else it tells how the frame looks.
 _WISHES: Final = re.compile(
     r"\b(?:want|wish|would like|would love|i'd like|i'd love|i like|i love|prefer|rather|more"
-    r"|please|make (?:it|this|the \w+)|get (?:it|this|that|the \w+)|i'm after|going for|aim(?:ing)? for"
-    r"|should be|supposed to be|hop(?:e|ing) for)\b",
+    r"|please|make (?:it|this|the \w+)|get (?:it|this|that|the \w+)"
+    r"|i'm after|going for|aim(?:ing)? for|should be|supposed to be|hop(?:e|ing) for)\b",
     re.IGNORECASE,
 )
 #: "How do I get it silky?", "how can we make the water smoother".
