@@ -2,52 +2,20 @@
 
 from __future__ import annotations
 
-import re
 from typing import Final
 
 from bot.dialogue.facts import Need
-from bot.dialogue.reading.phrases import any_of, plain
+from bot.dialogue.reading.phrases import plain
+from bot.dialogue.tongues import whole_words
 
 #: How each need is told of oneself; "colour-blind" is not "blind", and a loud fall deafens nobody
 #: for good.
-_CANT: Final = r"(?:can'?t|cannot|don'?t|hardly|barely)"
-_WEAK: Final = r"(?:is|are|isn'?t|aren'?t|'s)? ?(?:\w+ )?(?:bad|poor|weak|gone|going|good|great)"
 _TOLD: Final = {
-    Need.COLOUR: any_of(
-        r"colou?r[ -]?(?:blind|deficien\w+|weak)|colou?r vision (?:is|problem)|red[ -/]*green",
-        rf"{_CANT} (?:tell|see|distinguish) (?:the )?(?:red|green|colou?rs)",
-        r"farben ?blind\w*|farb(?:en)?(?:fehlsichtig|schwach|schwäche)\w*",
-        r"rot[- ]grün[- ](?:blind|schw[aä]ch)\w*|rot und grün (?:\w+ ){0,3}(?:nicht|kaum|schlecht)",
-        r"dalt[oó]nic[oa]s?|daltonismo",
-        r"no (?:distingo|diferencio) (?:bien )?(?:el rojo|los colores)",
-    ),
-    Need.HEARING: any_of(
-        r"hard of hearing|hearing aids?|deaf$|(?:i'?m|i am|am|being) (?:\w+ ){0,2}deaf",
-        rf"my hearing ?{_WEAK}",
-        rf"i {_CANT} hear (?:well|much|very well|anything much)",
-        r"i hear (?:very )?(?:little|badly|poorly)",
-        r"(?:ich )?höre?(?: \w+){0,2} (?:schlecht|schwer)|schwerhörig|gehörlos|hörgeräte?",
-        r"bin(?: (?:fast|halb|leider|auf \w+ ohr))* taub",
-        r"sord[oa]s?|oigo (?:muy |bastante )?mal|no oigo bien",
-    ),
-    Need.SIGHT: any_of(
-        r"screen[ -]?reader|(?:low|poor|bad|weak|impaired) (?:vision|eyesight|sight)",
-        r"(?:partially|visually|badly) (?:sighted|impaired)",
-        r"(?:i'?m|i am|am) (?:nearly |half )?blind",
-        rf"i {_CANT} see (?:well|much|pictures|the pictures|the screen)",
-        rf"my (?:eyes|eyesight|sight|vision) ?{_WEAK}",
-        rf"i {_CANT} (?:read|see) (?:the |your )?(?:small|tiny|little) (?:text|print|letters|type)",
-        r"my reading glasses (?:are )?(?:off|at home|forgotten)",
-        r"bildschirm(?:leser|vorlese)\w*|sehbehindert\w*|(?:ich bin|bin)(?: \w+){0,2} blind",
-        r"(?:ich )?sehe?(?: \w+){0,2} schlecht(?! aus)|kleine schrift|lesebrille vergessen",
-        r"lector de pantalla|veo (?:muy |bastante )?mal(?= ?(?:$|[,.;]| y\b| de))",
-        r"soy (?:casi )?cieg[oa]|letra pequeña|baja visi[oó]n",
-    ),
+    Need.COLOUR: whole_words("access.colour"),
+    Need.HEARING: whole_words("access.hearing"),
+    Need.SIGHT: whole_words("access.sight"),
 }
-_NO_NEEDS: Final = re.compile(
-    r"my (?:hearing|eyes|sight|eyesight) (?:is|are) fine|(?:no|forget my) notes|keine notizen"
-    r"|sin notas"
-)
+_NO_NEEDS: Final = whole_words("access.no_needs")
 
 
 def needs_of(text: str) -> frozenset[Need] | None:

@@ -7,6 +7,7 @@ from collections.abc import Mapping
 from typing import Final, NamedTuple
 
 from bot.dialogue.meaning.said import Said
+from bot.dialogue.tongues import TONGUES
 
 _METRES_PER_FOOT: Final = 0.3048  # by definition
 _LENGTH: Final = r"(?P<by>\d+(?:[.,]\d+)?) ?(?P<unit>{units})"
@@ -26,52 +27,19 @@ class _Words(NamedTuple):
     without: re.Pattern[str]
 
 
-def _words(
-    *, begins: str, goes_on: str, units: str, back: str, closer: str, without: str
-) -> _Words:
-    length = _LENGTH.format(units=units)
+def _words(of: Mapping[str, str]) -> _Words:
+    length = _LENGTH.format(units=of["trials.unit"])
     patterns = (
-        rf"[\W_]*(?:{begins})(?!\w)",
-        rf"[\W_]*(?:{goes_on})(?!\w)",
-        rf"\b{length}\b(?: (?:{back})\b)",
-        rf"\b{length}\b(?: (?:{closer})\b)",
-        rf"\b(?:{without})(?!\w)",
+        rf"[\W_]*(?:{of['trials.begins']})(?!\w)",
+        rf"[\W_]*(?:{of['trials.goes_on']})(?!\w)",
+        rf"\b{length}\b(?: (?:{of['trials.back']})\b)",
+        rf"\b{length}\b(?: (?:{of['trials.closer']})\b)",
+        rf"\b(?:{of['trials.without']})(?!\w)",
     )
     return _Words(*(re.compile(pattern, re.IGNORECASE) for pattern in patterns))
 
 
-_WORDS: Final[Mapping[str, _Words]] = {
-    "en": _words(
-        begins=r"(?:(?:ok(?:ay)?|so|but|hmm?|and|now)\W+)*(?:what if|what about|how about|suppose"
-        r"|supposing|imagine|say|if)",
-        goes_on=r"and|or|plus|then|at|with|without|from|in|if|same (?:at|with|from)",
-        units=r"m|met(?:er|re)s?|ft|feet|foot",
-        back=r"(?:further |farther |more )?(?:back|backwards)",
-        closer=r"(?:further |farther |more )?(?:closer|nearer|forward)",
-        without=r"without (?:it|that|them|one|(?:the |any )?filters?)",
-    ),
-    "de": _words(
-        begins=r"(?:(?:und|aber|ok(?:ay)?|also|dann|hm+)\W+)*(?:was\W+(?:(?:w[aä]e?re?|ist|passiert"
-        r"|geschieht|macht es)\W+)?(?:wenn|bei|falls)|wie (?:w[aä]e?re?|s[aä]e?he?) (?:es|das)"
-        r"(?: aus)?|(?:mal )?angenommen|nehmen wir an)",
-        goes_on=r"(?:und|oder|dann|plus)\W+(?:dann )?(?:bei|mit|ohne|aus|von|auf|in|noch|dazu"
-        r"|wenn)",
-        units=r"m|metern?|fu(?:ß|ss)",
-        back=r"(?:weiter )?(?:zur[uü]e?ck\w*|nach hinten|weiter weg|weiter hinten|hinter\w*)",
-        closer=r"(?:weiter )?(?:n[aä]e?her\w*|nach vorne?|weiter vorne?|ran\w*|heran\w*)",
-        without=r"ohne (?:ihn|den|das|die|es|filter)(?= ?(?:$|[?.!,]))",
-    ),
-    "es": _words(
-        begins=r"(?:(?:y|pero|ok|entonces|bueno)\W+)*(?:qu[eé] (?:pasa|pasar[ií]a|tal|ocurre)"
-        r"(?: si| con| a)?|y si(?!,)|si (?:uso|pongo|abro|cierro|subo|bajo|voy|me)|c[oó]mo "
-        r"(?:quedar[ií]a|ser[ií]a|saldr[ií]a|queda)|supongamos|suponiendo|imagina)",
-        goes_on=r"(?:y|o|m[aá]s)\W+(?:adem[aá]s )?(?:a|con|sin|desde|en|de|si)",
-        units=r"m|metros?|pies",
-        back=r"(?:m[aá]s )?(?:atr[aá]s|lejos)",
-        closer=r"(?:m[aá]s )?(?:cerca|adelante)",
-        without=r"sin (?:[eé]l|ese|eso|ellos|(?:el |ning[uú]n )?filtros?)",
-    ),
-}
+_WORDS: Final = {language: _words(of) for language, of in TONGUES.items()}
 
 
 def _own(said: Said) -> tuple[_Words, str]:

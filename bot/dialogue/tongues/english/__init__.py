@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Mapping
 from typing import Final
 
+from bot.dialogue.tongues.english.access import ACCESS
 from bot.dialogue.tongues.english.all_well import ALL_WELL
 from bot.dialogue.tongues.english.arrival import ARRIVAL
 from bot.dialogue.tongues.english.asides import ASIDES
@@ -41,12 +42,14 @@ from bot.dialogue.tongues.english.standing import STANDING
 from bot.dialogue.tongues.english.thunder import THUNDER
 from bot.dialogue.tongues.english.told_facts import TOLD_FACTS
 from bot.dialogue.tongues.english.told_sights import TOLD_SIGHTS
+from bot.dialogue.tongues.english.trials import TRIALS
 from bot.dialogue.tongues.english.visit_words import VISIT_WORDS
 from bot.dialogue.tongues.english.weather import WEATHER
 from bot.dialogue.tongues.english.whereabouts import WHEREABOUTS
 from bot.dialogue.tongues.english.whose import WHOSE
 
 ENGLISH: Final[Mapping[str, str]] = {
+    **ACCESS,
     **ALL_WELL,
     **ARRIVAL,
     **ASIDES,
@@ -83,6 +86,7 @@ ENGLISH: Final[Mapping[str, str]] = {
     **THUNDER,
     **TOLD_FACTS,
     **TOLD_SIGHTS,
+    **TRIALS,
     **VISIT_WORDS,
     **WEATHER,
     **WHEREABOUTS,

@@ -17,12 +17,11 @@ ROSTER: Final[Mapping[str, str]] = {
     "roster.asked": (
         rf"who(?:'s| is| are)? (?:still )?(?:stuck|waiting|waits|behind|where|done|finished)"
         rf"|who(?:'s| is| are)? (?:not|still not) (?:started|begun|done|finished)"
-        rf"|who needs (?:help|me|a hand)(?: most)?"
-        rf"|who (?:has not|hasn't|has no|haven't|still has no|is yet to) (?:yet )?(?:started|begun"
-        rf"|(?:(?:kept|keep|shared|sent|taken|got) )?(?:a|any|one)? ?(?:frame|picture|photo)s?)"
-        rf"(?: yet)?"
-        rf"|(?:where|how far) (?:is|are|along (?:is|are)) {_ALL}|where {_ALL} (?:is|are)"
-        rf"|how (?:is|are) {_ALL}|(?:the )?roster|group status|status of the group"
-        rf"|who is at (?:which|what) step|overview(?: of the group)?"
+        rf"|who needs (?:help|me|a hand)(?: most)?|who (?:has not|hasn't|has no|haven't"
+        rf"|still has no|is yet to) (?:yet )?(?:started|begun|(?:(?:kept|keep|shared|sent|taken"
+        rf"|got) )?(?:a|any|one)? ?(?:frame|picture|photo)s?)(?: yet)?|(?:where|how far) (?:is|are"
+        rf"|along (?:is|are)) {_ALL}|where {_ALL} (?:is|are)|how (?:is|are) {_ALL}|(?:the )?roster"
+        rf"|group status|status of the group|who is at (?:which|what) step"
+        rf"|overview(?: of the group)?"
     ),
 }

@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Mapping
 from typing import Final
 
+from bot.dialogue.tongues.german.access import ACCESS
 from bot.dialogue.tongues.german.all_well import ALL_WELL
 from bot.dialogue.tongues.german.arrival import ARRIVAL
 from bot.dialogue.tongues.german.asides import ASIDES
@@ -41,12 +42,14 @@ from bot.dialogue.tongues.german.standing import STANDING
 from bot.dialogue.tongues.german.thunder import THUNDER
 from bot.dialogue.tongues.german.told_facts import TOLD_FACTS
 from bot.dialogue.tongues.german.told_sights import TOLD_SIGHTS
+from bot.dialogue.tongues.german.trials import TRIALS
 from bot.dialogue.tongues.german.visit_words import VISIT_WORDS
 from bot.dialogue.tongues.german.weather import WEATHER
 from bot.dialogue.tongues.german.whereabouts import WHEREABOUTS
 from bot.dialogue.tongues.german.whose import WHOSE
 
 GERMAN: Final[Mapping[str, str]] = {
+    **ACCESS,
     **ALL_WELL,
     **ARRIVAL,
     **ASIDES,
@@ -83,6 +86,7 @@ GERMAN: Final[Mapping[str, str]] = {
     **THUNDER,
     **TOLD_FACTS,
     **TOLD_SIGHTS,
+    **TRIALS,
     **VISIT_WORDS,
     **WEATHER,
     **WHEREABOUTS,

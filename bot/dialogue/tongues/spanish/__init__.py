@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Mapping
 from typing import Final
 
+from bot.dialogue.tongues.spanish.access import ACCESS
 from bot.dialogue.tongues.spanish.all_well import ALL_WELL
 from bot.dialogue.tongues.spanish.arrival import ARRIVAL
 from bot.dialogue.tongues.spanish.asides import ASIDES
@@ -41,12 +42,14 @@ from bot.dialogue.tongues.spanish.standing import STANDING
 from bot.dialogue.tongues.spanish.thunder import THUNDER
 from bot.dialogue.tongues.spanish.told_facts import TOLD_FACTS
 from bot.dialogue.tongues.spanish.told_sights import TOLD_SIGHTS
+from bot.dialogue.tongues.spanish.trials import TRIALS
 from bot.dialogue.tongues.spanish.visit_words import VISIT_WORDS
 from bot.dialogue.tongues.spanish.weather import WEATHER
 from bot.dialogue.tongues.spanish.whereabouts import WHEREABOUTS
 from bot.dialogue.tongues.spanish.whose import WHOSE
 
 SPANISH: Final[Mapping[str, str]] = {
+    **ACCESS,
     **ALL_WELL,
     **ARRIVAL,
     **ASIDES,
@@ -83,6 +86,7 @@ SPANISH: Final[Mapping[str, str]] = {
     **THUNDER,
     **TOLD_FACTS,
     **TOLD_SIGHTS,
+    **TRIALS,
     **VISIT_WORDS,
     **WEATHER,
     **WHEREABOUTS,

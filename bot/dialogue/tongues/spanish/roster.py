@@ -13,12 +13,10 @@ ROSTER: Final[Mapping[str, str]] = {
     "roster.after": r" (?:ahora|por favor|todavía|aún)",
     "roster.asked": (
         rf"qui[eé]n(?:es)? (?:est[aá]n?|sigue|se ha quedado) (?:atascad[oa]s?|parad[oa]s?"
-        rf"|esperando|bloquead[oa]s?)|qui[eé]n(?:es)? esperan?"
-        rf"|qui[eé]n(?:es)? (?:necesitan?|me necesitan?)(?: ayuda)?"
-        rf"|qui[eé]n(?:es)? (?:todavía |aún )?no (?:ha|han|tienen?) (?:empezado"
-        rf"|(?:(?:guardado|hecho|enviado|compartido) )?(?:una |ninguna )?(?:foto|toma)s?)"
-        rf"|d[oó]nde est[aá]n? {_ALL}|c[oó]mo (?:van?|est[aá]n?) {_ALL}"
-        rf"|por d[oó]nde van?(?: {_ALL})?"
-        rf"|resumen del grupo"
+        rf"|esperando|bloquead[oa]s?)|qui[eé]n(?:es)? esperan?|qui[eé]n(?:es)? (?:necesitan?"
+        rf"|me necesitan?)(?: ayuda)?|qui[eé]n(?:es)? (?:todavía |aún )?no (?:ha|han"
+        rf"|tienen?) (?:empezado|(?:(?:guardado|hecho|enviado|compartido) )?(?:una "
+        rf"|ninguna )?(?:foto|toma)s?)|d[oó]nde est[aá]n? {_ALL}|c[oó]mo (?:van?|est[aá]n?) {_ALL}"
+        rf"|por d[oó]nde van?(?: {_ALL})?|resumen del grupo"
     ),
 }

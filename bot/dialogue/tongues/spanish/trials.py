@@ -1,0 +1,23 @@
+"""Spanish words by which somebody only tries a change."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from typing import Final
+
+TRIALS: Final[Mapping[str, str]] = {
+    # How a message begins that only tries something.
+    "trials.begins": (
+        r"(?:(?:y|pero|ok|entonces|bueno)\W+)*(?:qu[eé] (?:pasa|pasar[ií]a|tal|ocurre)"
+        r"(?: si| con| a)?|y si(?!,)|si (?:uso|pongo|abro|cierro|subo|bajo|voy|me)|c[oó]mo "
+        r"(?:quedar[ií]a|ser[ií]a|saldr[ií]a|queda)|supongamos|suponiendo|imagina)"
+    ),
+    # How one goes on that builds on what was tried just before.
+    "trials.goes_on": (r"(?:y|o|m[aá]s)\W+(?:adem[aá]s )?(?:a|con|sin|desde|en|de|si)"),
+    # Steps away from the water, and towards it.
+    "trials.unit": (r"m|metros?|pies"),
+    "trials.back": (r"(?:m[aá]s )?(?:atr[aá]s|lejos)"),
+    "trials.closer": (r"(?:m[aá]s )?(?:cerca|adelante)"),
+    # Without the filter that was tried, or is on.
+    "trials.without": (r"sin (?:[eé]l|ese|eso|ellos|(?:el |ning[uú]n )?filtros?)"),
+}
