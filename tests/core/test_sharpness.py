@@ -17,8 +17,9 @@ from core.frame.findings import Sharpness, WaterArea
 from core.frame.frame_noise import is_noisy, noise_codes
 from core.frame.shake import find_shake
 from core.frame.sharpness import measure_sharpness
-from core.frame.working import WorkingCopy
+from core.frame.working import WorkingCopy, working_copy
 from tests.core.frame_files import natural
+from tests.core.several_frames import real
 from tests.scenes.camera import light_of_codes
 from tests.scenes.lens import blurred, disc, shared, stroke
 from tests.scenes.noise import Field
@@ -278,6 +279,15 @@ def test_strong_edges_confirm_what_may_be_noise(swings: Swings) -> None:
     strength = np.where(is_strong, 9, 2).astype(np.float32)
     found = find_shake(Edges(row, column, strength, ratio, angle_deg), (900, 900))
     assert (found is not None) is swings.shaken
+
+
+@pytest.mark.parametrize(
+    ("name", "across"), [("astronaut", slice(307, 435)), ("coffee", slice(150, 250))]
+)
+def test_a_strip_tells_no_movement(name: str, across: slice) -> None:
+    """What few things it shows may all be softer one way; the whole photograph is not."""
+    for pixels in (real(name), np.ascontiguousarray(real(name)[:, across])):
+        assert measure_sharpness(working_copy(pixels), pixels, None).shake is None
 
 
 def test_strong_edges_of_few_directions_tell_nothing() -> None:
