@@ -21,8 +21,8 @@ _OTHER_STAND: Final = re.compile(
     rf"\b(?:(?:{ELSEWHERE}|{_PEOPLE})|she|he|they|she's|he's|they're){_IS}{_HEDGES} ?$"
 )
 _FROM_IT: Final = re.compile(
-    rf"^ ?(?:away |off |back )?from (?:it\b|(?:the |that )?(?:\w+ )?(?:{FALL}|water|edge|river"
-    r"|stream|creek)\b)"
+    rf"^ ?(?:away |off |back )?from (?:it\b|(?:the |that |an? |our )?(?:\w+ )?(?:{FALL}|water|edge"
+    r"|river|stream|creek)\b)"
 )
 _BEHIND_US: Final = re.compile(r"^ ?(?:behind|back|ahead|down the|up the)\b")
 _GEAR: Final = (
@@ -72,6 +72,23 @@ _WADES: Final = re.compile(
     rf"\b(?:wad(?:e|ed|ing)|scrambl\w+|crawl\w*|hop\w*|swim|swam|jump\w*){_HEDGES} ?$"
 )
 _SPRAY: Final = re.compile(r"\b(?:spray|mist|splash\w*|drizzle)\b[^,;.\d]{0,25}$")
+#: "Mountains 4 km behind", "I live 20 m from a fall", "the gap is 2 m", "the path ends 50 m on".
+_LAND_OFF: Final = re.compile(
+    r"\b(?:mountains?|hills?|ridge|peaks?|skyline|summits?|glacier|horizon)(?: is| are)?"
+    rf"{_HEDGES} ?$"
+)
+_FAR_OFF: Final = re.compile(r"^ ?(?:behind|beyond|away|off|back)\b")
+_LIVES: Final = re.compile(
+    r"\b(?:live[sd]?|grew up|sleep|slept|parked|camp(?:ed|ing)?|work(?:ed)?)\b[^,;.\d]{0,20}$"
+)
+_GAP: Final = re.compile(
+    r"\b(?:gap|crack|passage|slot|opening) (?:\w+ ){0,3}?(?:is|'s|measures)(?: \w+)? ?$"
+)
+_ENDS: Final = re.compile(
+    r"\b(?:zip ?line|path|trail|road|track|queue|fence|wood|forest)"
+    rf" (?:ends|starts|begins|stops){_HEDGES} ?$"
+)
+_FROM_HERE: Final = re.compile(r"^ ?(?:from (?:here|me|us)|away|off|back|on|further)\b")
 #: "The cable car climbs 400 m".
 _CARRIED: Final = re.compile(
     r"\b(?:cable car|gondola|chair ?lift|ski lift|lift|funicular|cog railway)\b[^,;.\d]{0,25}$"
@@ -113,8 +130,11 @@ def is_of_other_thing(draft: Draft, quantity: Quantity) -> bool:
     """
     before, after = draft.clause_before(quantity), draft.clause_after(quantity)
     if quantity.unit in {"km", "mi"}:
-        return bool(_NEXT_FALL.match(after) and _STOPPED.search(draft.text))
+        next_one = _NEXT_FALL.match(after) and _STOPPED.search(draft.text)
+        return bool(next_one or (_LAND_OFF.search(before) and _FAR_OFF.match(after)))
     if _GUESSED_POOL.search(before) and _DEEP.match(after):
+        return True
+    if _LIVES.search(before) and _FROM_IT.match(after):
         return True
     if _CARRIED.search(before) or (_SEEN.search(before) and _A_FALL.match(after)):
         return True
@@ -134,6 +154,8 @@ def is_beside(draft: Draft, quantity: Quantity) -> bool:
         or (_WIDE.match(after) and _OTHER_WIDE.search(before))
         or (_FROM_IT.match(after) and _FENCE_OFF.search(before))
         or (_OVER_IT.match(after) and _HANGS.search(before))
+        or (_ENDS.search(before) and _FROM_HERE.match(after))
+        or (_GAP.search(before) and not _STANDS_THERE.match(after))
         or _WADES.search(before)
         or _SPRAY.search(before)
         or _NO_STAND.match(after)

@@ -106,7 +106,8 @@ _ADVICE: Final = re.compile(
 )
 #: "You can rent tripods there", "a man with a 400 mm": neither is here for the person.
 _TO_HIRE: Final = re.compile(
-    r"\b(?:you|one|people|we|i) (?:can|could|may|might)(?: also| always)? (?:rent|hire|buy|get)\b"
+    r"\b(?:you|one|people|we|i) (?:can|could|may|might)(?: also| always)? (?:rent|hire|buy"
+    r"|get(?! (?:within|closer|nearer|near|to|up|down|as)\b))\b"
     r"|\b(?:for|to) (?:rent|hire)\b"
 )
 _WITH_KIT: Final = re.compile(

@@ -51,6 +51,18 @@ _TURNS: Final = (
         rf" (?:up )?(?:at|for|to be) {_HEDGES}"
         rf"|\b(?:{FALL}|one)\b.*\b(?:this one|ours|today's)(?:'s| is| has| measures) {_HEDGES}",
     ),
+    #: "A sixty-foot monster", "H=12m D=20m".
+    _turn("fall_height_m", "$|", r"-?(?:monster|giant|beast|whopper)\b"),
+    _turn("fall_height_m", r"(?:^|[,;/ ])h ?[=:] ?$", "", bare=True),
+    _turn("distance_m", r"(?:^|[,;/ ])d ?[=:] ?$", "", bare=True),
+    #: "Tripod fully down, 28 cm to the lens", "I hold it overhead, 2.2 m".
+    _turn(
+        "camera_height_m",
+        r"\b(?:tripod|legs)(?:'s| is| fully| all the way| flat| right| down| up| out| splayed)+"
+        rf"[,:] {_HEDGES}",
+        rf"to the {_CAMERA}\b",
+    ),
+    _turn("camera_height_m", rf"\b(?:overhead|(?:over|above) my head)[,:]* {_HEDGES}"),
     #: "So the lens is at 2 ft 8", "lens ends up at 1.1 m".
     _turn(
         "camera_height_m",
@@ -97,6 +109,13 @@ _TURNS: Final = (
         r"\bso (?:it's )?$",
         r"it is\b",
     ),
+    #: "I can get within 6 m", "no foreground, first thing is the fall, 20 m".
+    _turn(
+        "distance_m",
+        rf"\b(?:get|got|come|came|go|stand|stay|be|am|i'm) (?:to )?within {_HEDGES}",
+        rf"(?:of (?:it|the (?:{FALL}|water))\b|{_ENDS})",
+    ),
+    _turn("distance_m", rf"\bfirst thing(?: \w+){{0,3}} is the (?:{FALL})[, ]+{_HEDGES}"),
     #: "The whole thing from 35 m".
     _turn("distance_m", rf"\b{_WHOLE}(?: in(?: frame)?)?,? from {_HEDGES}"),
     #: "Another 110 across the gorge to the fall itself".
@@ -147,6 +166,14 @@ _TURNS: Final = (
     #: "Trunk 30 cm thick at 2 m", "close: 0.5 m".
     _turn("nearest_m", rf"\b(?:{NEAR})\b[^.;,]{{0,24}} (?:thick|big|round|long),? at {_HEDGES}"),
     _turn("nearest_m", rf"\bclose ?[:=] ?{_HEDGES}"),
+    #: "The last rock I care about is 40 m off".
+    _turn(
+        "farthest_m",
+        rf"\blast (?:rock|tree|boulder|stone|bit)\b[^.;\d]{{0,25}} is {_HEDGES}",
+        r"(?:off|away|out)\b",
+    ),
+    #: "80 cm, the fern".
+    _turn("nearest_m", "$|", rf", (?:the|that|my) (?:{NEAR})\W*$"),
     _turn("nearest_m", rf"\b(?:nearest|closest|first) (?:{NEAR}) {_HEDGES}", bare=True),
     #: "A tad under, 1.9 m, is the rock".
     _turn("nearest_m", "$|", rf",? (?:is|to|for) (?:the |my |an? )?(?:{NEAR})\b"),

@@ -115,7 +115,7 @@ BEHIND: Final = re.compile(
     rf"|{IS_THE} (?:whole |total |full )?height|in height|of height|in total"
     rf"|altogether|(?:of (?:a |free )?)?(?:{FALL})"
     r"|for (?:the )?(?:drop|(?:water)?falls?|whole thing))"
-    rf"|(?P<width>wide|across|(?:in|of) width|{IS_THE} width)|(?P<depth>deep"
+    rf"|(?P<width>wide|broad|across|(?:in|of) width|{IS_THE} width)|(?P<depth>deep"
     r"|of water(?! (?:falling|dropping|coming|pouring|tumbling|crashing|plunging|going))"
     rf"|{IS_THE} depth)"
     rf"|(?P<distance>{IS_THE} distance|away|off|back|out(?! of\b)|distant|distance"

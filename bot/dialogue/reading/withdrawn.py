@@ -92,6 +92,7 @@ def withdraw(draft: Draft) -> None:
             _is_unreal(draft, quantity)
             or _is_their_guess(draft, quantity)
             or _is_to_keep(draft, quantity)
+            or _is_mistyped(draft, quantity)
             or _is_taken_back(draft, quantity)
             or _is_defined(draft, quantity)
         ):
@@ -176,6 +177,17 @@ _TO_KEEP: Final = re.compile(
 )
 _OFF_EDGE: Final = re.compile(r"^ ?(?:from|back|away|off)\b")
 _OWN_STAND: Final = re.compile(r"\b(?:i'm|im|i am|we're|we are|i stand|we stand|i stay)\b")
+
+
+#: "I wrote 8 m, meant 80 cm".
+_WROTE: Final = re.compile(r"\b(?:wrote|typed|said|sent|texted)(?: you| down| it as)? ?$")
+_MEANT: Final = re.compile(r"^[,.;]? (?:but |and )?(?:i )?(?:meant|mean)\b")
+
+
+def _is_mistyped(draft: Draft, quantity: Quantity) -> bool:
+    """Whether a number was written where another was meant."""
+    wrote = _WROTE.search(draft.before(quantity)) is not None
+    return wrote and _MEANT.match(draft.after(quantity)) is not None
 
 
 def _is_to_keep(draft: Draft, quantity: Quantity) -> bool:
