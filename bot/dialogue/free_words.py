@@ -37,6 +37,7 @@ def answer(turn: Turn, said: Said, expecting: frozenset[str]) -> None:
     """
     noted = access.note(turn, said) | composition.hear(turn, said.english)
     noted |= manner.note_hands(turn, said.typed)
+    said = questions_asked.parted(supposing.after_told(turn, said))
     said = look_wished.as_wish(turn, supposing.as_trial(turn, said))
     rest = questions_asked.answer(turn, said)
     if rest is not None:

@@ -112,3 +112,63 @@ def test_what_tells_is_no_try(language: str, line: str) -> None:
     """Facts that join on with an "and" are facts, and so is a bare value."""
     said = begun(language).say(line)
     assert not any(key.startswith("what_if") for one in said for key in one.keys)
+
+
+@pytest.mark.parametrize(
+    ("told", "answer"),
+    [
+        (
+            "I have f/16, 1/2 s, ISO 100 at 24 mm on full frame, fall 10 m from 12 m. what if f/8",
+            "f/8, ISO 100: 2 stops brighter; 1/8 s instead of 1/2 s",
+        ),
+        (
+            "f/16, 1/2 s, ISO 100 bei 24 mm Vollformat, Fall 10 m aus 12 m. was wäre bei f/8?",
+            "f/8, ISO 100: 2 Stufen heller; 1/8 s statt 1/2 s",
+        ),
+        (
+            "tengo f/16, 1/2 s, ISO 100 a 24 mm full frame, cascada de 10 m. ¿y si uso f/8?",
+            "f/8, ISO 100: 2 pasos más claro; 1/8 s en vez de 1/2 s",
+        ),
+    ],
+)
+def test_a_frame_is_told_and_another_tried(told: str, answer: str) -> None:
+    """Before any walk, in one message: the frame's settings are kept, the others only tried."""
+    player = Player()
+    assert answer in player.say(told)[0].body
+    assert player.context is not None
+    walk = player.context.conversation.walk
+    assert walk is not None
+    assert walk.given is not None
+    assert walk.given.f_number == pytest.approx(16)
+
+
+def test_a_frame_told_within_a_walk_takes_the_place_of_the_settings() -> None:
+    """What was shot stands from then on; the caution of the walk is not said again."""
+    player = begun("en")
+    said = player.say("shot it at f/16, 1/2 s, iso 100, what if I use f/8")[0]
+    assert "f/8, ISO 100: 2 stops brighter" in said.body
+    assert "caution.arrive_short" not in said.keys
+    assert "f/16, ISO 100, 1/2 s" in player.say("where am I")[0].body
+
+
+@pytest.mark.parametrize(
+    ("language", "told", "keys"),
+    [
+        ("de", "der Stein ist übrigens bei 2 m, und brauche ich einen ND?", "asked.nd_no"),
+        ("de", "Stein bei 2,5 m, wohin fokussiere ich?", "asked.focus"),
+        ("de", "ich stehe 15 m weg, welche Blende brauche ich?", "asked.f_number"),
+        ("es", "la roca está a 2 m, ¿y necesito un ND?", "asked.nd_no"),
+        ("es", "la roca a 2,5 m, ¿dónde enfoco?", "asked.focus"),
+        ("es", "estoy a 15 m, ¿qué diafragma uso?", "asked.f_number"),
+    ],
+)
+def test_a_question_behind_a_statement(language: str, told: str, keys: str) -> None:
+    """What is told is taken in, and the question behind it answered, in other languages, too."""
+    assert keys in begun(language).say(told)[0].keys
+
+
+def test_a_correction_in_spanish() -> None:
+    """The right number and the wrong one behind it."""
+    player = begun("es")
+    player.say("estoy a 15 m")
+    assert "20 m" in player.say("quise decir 20 m, no 15")[0].body

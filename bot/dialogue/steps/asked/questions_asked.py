@@ -10,7 +10,7 @@ from typing import Final
 from bot.dialogue.compose import Part, Role
 from bot.dialogue.facts import Facts
 from bot.dialogue.meaning.asking import is_asking
-from bot.dialogue.meaning.said import Said, in_english
+from bot.dialogue.meaning.said import OWN_TABLES, Said, in_english
 from bot.dialogue.reading import read
 from bot.dialogue.slots import KIT_SLOTS
 from bot.dialogue.steps.asked import (
@@ -50,6 +50,17 @@ _CLAUSE: Final = re.compile(
     r"(?:whats?|which|where|how|why|when|do|does|should|can|could|is|am|may)\b)"
     r"|\s+(?=(?:but|and) (?:am|is|can|may|should|do|how|why|what|which|where)\b)"
 )
+
+
+def parted(heard: Said) -> Said:
+    """A message in another language with the question at its end apart from what it tells before.
+
+    Its gloss has no question word that English would part it by: "rock at 2 m, need i a nd?".
+    """
+    told, comma, asked = heard.english.rpartition(", ")
+    if heard.language not in OWN_TABLES or not comma or not asked.rstrip().endswith("?"):
+        return heard
+    return heard._replace(english=f"{told}. {asked}")
 
 
 def answer(turn: Turn, heard: Said) -> str | None:
@@ -97,6 +108,12 @@ def _first(turn: Turn, heard: Said) -> str | None:
 
 def _of_several(heard: Said, clause: str, asked: int) -> Said:
     """The words whose sense counts: of several questions in English each has its own."""
+    if heard.language in OWN_TABLES:
+        _, comma, last = heard.typed.rpartition(", ")
+        apart = (
+            comma and last.rstrip().endswith("?") and clause in heard.english.rsplit(". ", 1)[-1]
+        )
+        return heard._replace(english=clause, typed=last) if apart else heard
     return in_english(clause) if asked > 1 and heard.typed == heard.english else heard
 
 
@@ -121,9 +138,13 @@ def answer_late(turn: Turn, heard: Said, rest: str | None) -> None:
     """Say what waited for the rest of a message to be taken in, in front of what that led to."""
     if rest is None:
         return
-    named = topic_asked(heard.english)
-    say = None if named is None else TOPICS[meant_by(heard, named)]
-    if say is None or not _waits(say, rest):
+    clauses = _CLAUSE.split(heard.english)
+    asked = _named_in(clauses)
+    if not asked:
+        return
+    place, named = asked[0]
+    say = TOPICS[meant_by(_of_several(heard, clauses[place], len(asked)), named)]
+    if not _waits(say, rest):
         return
     if say is trade_answers.say_turn_back and any(map(_is_of_the_way, turn.parts)):
         return  # what was told led to it already

@@ -9,8 +9,10 @@ from bot.dialogue import reckoning
 from bot.dialogue.facts import Facts
 from bot.dialogue.meaning.said import Said
 from bot.dialogue.reading import read
+from bot.dialogue.reading.foreign import glossed
 from bot.dialogue.steps.asked import trials
-from bot.dialogue.steps.walk import base
+from bot.dialogue.steps.walk import arrive, base
+from bot.dialogue.steps.walk.taken import take_settings
 from bot.dialogue.turn import Turn
 from bot.dialogue.walk_state import GivenSettings
 
@@ -46,6 +48,48 @@ _TRIED: Final = frozenset(
 )
 #: What the words of a try may hold beside it.
 _BESIDE: Final = frozenset({"nd_stops", "has_polariser", "lenses", "units", "section"})
+
+
+#: Where a message that told something begins to try.
+_BEGINS_TO_TRY: Final = re.compile(
+    r"[.;,!?]+\s*(?:(?:and|so|but|now)\W+)*(?=what if\b)", re.IGNORECASE
+)
+_SETTINGS: Final = frozenset({"f_number", "shutter_s"})
+
+
+def after_told(turn: Turn, said: Said) -> Said:
+    """A message that tells the settings of a frame and tries others: only what it tries is left.
+
+    Args:
+        turn: the answer under construction; what is told is kept in it.
+        said: the message.
+    """
+    told, tries = _told_and_tried(said)
+    facts = read(told, units=turn.units) if tries else Facts()
+    if not _are_of_a_frame(facts) or turn.is_at_home:
+        return said
+    turn.remember_for_back()
+    if turn.context.conversation.walk is None:
+        arrive.begin_quietly(turn)
+    turn.learn(facts)
+    take_settings(turn)
+    return said._replace(english=tries)
+
+
+def _told_and_tried(said: Said) -> tuple[str, str]:
+    """What a message tells before it begins to try, and what it tries; "" without such an end."""
+    told, *tries = _BEGINS_TO_TRY.split(said.english, maxsplit=1)
+    if tries:
+        return told, tries[0]
+    head, _, tail = said.typed.rpartition(". ")
+    if head and trials.supposes(said._replace(english=tail, typed=tail)):
+        return glossed(head, said.language), f"what if {glossed(tail, said.language)}"
+    return said.english, ""
+
+
+def _are_of_a_frame(facts: Facts) -> bool:
+    """Whether f-number and time of a frame are told."""
+    return facts.known().keys() >= _SETTINGS
 
 
 def supposed(turn: Turn, said: Said, facts: Facts) -> Facts:
