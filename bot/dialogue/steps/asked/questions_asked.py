@@ -34,6 +34,8 @@ _TELLING: Final = frozenset(
     | {"walk_km", "sunset"}
 )
 _SETTINGS: Final = frozenset({"f_number", "shutter_s", "iso"})
+#: Where somebody stands, told before a question.
+_OF_PLACE: Final = frozenset({"fall_height_m", "distance_m", "nearest_m", "focal_mm"})
 
 #: Beside the first question so many more are answered (own rule: what a message holds).
 _MOST_MORE: Final = 2
@@ -60,6 +62,9 @@ def parted(heard: Said) -> Said:
     told, comma, asked = heard.english.rpartition(", ")
     if heard.language not in OWN_TABLES or not comma or not asked.rstrip().endswith("?"):
         return heard
+    known = read(told).known().keys()
+    if not known & _OF_PLACE or "symptoms" in known:
+        return heard  # "the leaves are soft, is it the focus?" is one question
     return heard._replace(english=f"{told}. {asked}")
 
 
@@ -110,9 +115,8 @@ def _of_several(heard: Said, clause: str, asked: int) -> Said:
     """The words whose sense counts: of several questions in English each has its own."""
     if heard.language in OWN_TABLES:
         _, comma, last = heard.typed.rpartition(", ")
-        apart = (
-            comma and last.rstrip().endswith("?") and clause in heard.english.rsplit(". ", 1)[-1]
-        )
+        _, parted_off, asked_last = heard.english.rpartition(". ")
+        apart = parted_off and comma and last.rstrip().endswith("?") and clause in asked_last
         return heard._replace(english=clause, typed=last) if apart else heard
     return in_english(clause) if asked > 1 and heard.typed == heard.english else heard
 
