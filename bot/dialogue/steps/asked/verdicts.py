@@ -42,7 +42,8 @@ _DISTANCE: Final = re.compile(
     r"(?: (?:away|off|back|from it|to it))*\W*"
 )
 _FOCUS: Final = re.compile(
-    rf"\b(?:is|could|was) (?:{_IT}|the)(?: be)? (?:a |the |my |out of |bad |wrong )*(?:focus\w*)\b\W*"
+    rf"\b(?:is|could|was) (?:{_IT}|the)(?: be)? (?:a |the |my |out of |bad |wrong )*"
+    r"(?:focus\w*)\b\W*"
 )
 _LEAVES: Final = re.compile(r"\b(?:leaf|leaves|ferns?|foliage|branches|twigs|grass)\b")
 _RIGHT: Final = re.compile(
