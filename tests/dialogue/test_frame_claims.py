@@ -165,3 +165,21 @@ def test_a_clock_at_its_beginning_is_asked_about(stamp: str, *, asked: bool) -> 
     assert ("its clock is off" in body) is asked
     if asked:
         assert "2/3 stop brighter" in answer_of(player.say("its clock is off"))
+
+
+def test_next_time_is_no_brighter_than_the_room_was() -> None:
+    """At home as well: 0.86 stops are two clicks, not one stop."""
+    player = Player()
+    player.say("we are home again")
+    found = replace(report(Advice.BRIGHTER, 0.86, settings=SIXTH), borders=())
+    assert "2/3 stop brighter" in measured(player, found)
+
+
+def test_a_border_answer_that_is_put_right_leaves_one_truth() -> None:
+    """The person's second answer to a place of a frame takes the place of their first."""
+    player = told(NUMBERS)
+    player.frame("stick")
+    for reply in ("2", "actually 1"):
+        player.say(reply)
+    assert player.context is not None
+    assert [one.said for one in player.context.person.border_answers] == ["yes"]

@@ -158,8 +158,13 @@ def _keep(turn: Turn, finding: BorderFinding, value: str) -> None:
     names = turn.context.conversation.measured
     frame = next(reversed(names), "")
     one = BorderAnswer(finding=finding, said=said, at=turn.now, frame_event_id=frame)
-    answers = (*turn.context.person.border_answers, one)[-MOST_BORDER_ANSWERS:]
-    turn.change_person(border_answers=answers)
+    # An answer that is put right takes the place of the first: two would be no truth.
+    others = [
+        other
+        for other in turn.context.person.border_answers
+        if (other.finding, other.frame_event_id) != (finding, frame)
+    ]
+    turn.change_person(border_answers=(*others, one)[-MOST_BORDER_ANSWERS:])
 
 
 def _say_answered(turn: Turn, finding: BorderFinding, value: str) -> None:

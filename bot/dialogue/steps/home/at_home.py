@@ -19,6 +19,7 @@ from bot.dialogue.steps.frames import border_said, findings_said, raw_said, revi
 from bot.dialogue.steps.frames.at_hand import known
 from bot.dialogue.steps.home import told_frames
 from bot.dialogue.steps.walk import arrive
+from bot.dialogue.steps.walk.highlights import clicks_within
 from bot.dialogue.texts import TEXTS, frames, measures
 from bot.dialogue.turn import Turn
 from core.exposure import Settings
@@ -243,7 +244,9 @@ def _small_thing(turn: Turn, report: FrameReport) -> str:
         key, values = border_said.line_of_then(stated[0])
         return TEXTS["home.try.border"].format(what=TEXTS[key].format(**values))
     if report.advice is Advice.BRIGHTER:
-        return TEXTS["home.try.brighter"].format(stops=measures.stops(report.room_stops or 1 / 3))
+        dial = turn.camera.dial
+        stops = clicks_within(report.room_stops or 0.0, dial) / dial.value
+        return TEXTS["home.try.brighter"].format(stops=measures.stops(stops))
     return _ladder(turn, report)
 
 

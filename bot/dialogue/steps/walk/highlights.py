@@ -20,7 +20,7 @@ from bot.dialogue.walk_state import GivenSettings
 from bot.dialogue.within_light import within_light
 from core.adjust import Lever
 from core.exposure import Settings
-from core.series import SAME_STOPS, nearest, step_by, time_marks
+from core.series import SAME_STOPS, Dial, nearest, step_by, time_marks
 from core.water import look_of
 
 #: Step for a blinking patch, and for a whole sheet of water [stops] (common practice: the
@@ -144,13 +144,18 @@ def brighter(
     turn.ask("blink_again")
 
 
-def _plan_up(turn: Turn, given: GivenSettings, stops: float) -> Solved | None:
-    """The brightest plan within some stops that takes whole clicks of the dial, and no ISO.
+def clicks_within(stops: float, dial: Dial) -> int:
+    """Whole clicks of a dial within so much room; 1 where there is any.
 
     Room is never rounded up: half a click more than there is would clip what held.
     """
+    return max(1, math.floor(stops * dial.value + _NEARLY))
+
+
+def _plan_up(turn: Turn, given: GivenSettings, stops: float) -> Solved | None:
+    """The brightest plan within some stops that takes whole clicks of the dial, and no ISO."""
     dial = turn.camera.dial
-    for clicks in range(max(1, math.floor(stops * dial.value + _NEARLY)), 0, -1):
+    for clicks in range(clicks_within(stops, dial), 0, -1):
         solved = _plan_from(turn, given, clicks / dial.value)
         levers = {step.lever for step in solved.plan.steps}
         if levers and Lever.ISO not in levers:
