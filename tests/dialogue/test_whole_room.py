@@ -113,6 +113,30 @@ def test_a_danger_read_as_typed_stays() -> None:
     assert with_friends("Mara", (), "en") == "Mara"
 
 
+@pytest.mark.parametrize(
+    ("text", "asked"),
+    [
+        ("Tom slipped in", True),
+        ("Mara ist ins Wasser gefallen", True),
+        ("Mara se ha caído al agua", True),
+        ("Tom fell behind", False),
+        ("Tom broke the tripod", False),
+        ("lunch?", False),
+    ],
+)
+def test_somebody_who_is_not_in_the_room_is_asked_about(
+    classroom: Classroom, text: str, *, asked: bool
+) -> None:
+    """A name that nobody there has says too little to alarm, and too much to stay silent."""
+    said = classroom.say("ben", text, addressed=False, thread_id=None)
+    assert bool(said) is asked
+    if asked:
+        assert "told of in this room" not in classroom.say("mara", "where am i")
+        root = f"$event{classroom.minutes - 1}"
+        assert "emergency number" in classroom.say("ben", "2", thread_id=root)
+        assert "told of in this room" in classroom.say("mara", "where am i")
+
+
 # an emergency is everybody's
 
 

@@ -8,6 +8,7 @@ from bot.dialogue.compose import Role
 from bot.dialogue.context import Doubt
 from bot.dialogue.danger import Danger, DangerKind, Level, Safe, in_danger, who_is_safe, whose
 from bot.dialogue.danger.cry import cry_of
+from bot.dialogue.danger.people_here import may_be_of_somebody
 from bot.dialogue.danger.whose import names_somebody
 from bot.dialogue.events import FrameChecked, FramesMeasured, TextReceived
 from bot.dialogue.meaning.asking import asks
@@ -223,9 +224,15 @@ def _end(turn: Turn) -> None:
 
 
 def overheard(turn: Turn, event: TextReceived) -> None:
-    """In a group room people answer each other: that nobody is in danger counts, nothing else."""
+    """In a group room people answer each other: that nobody is in danger counts.
+
+    What would be an emergency of anybody but a name is asked about, though nobody asked Linn.
+    """
     doubted = turn.context.conversation.doubted
-    if doubted is not None and _answer(event, doubted) is False:
+    if doubted is None:
+        if may_be_of_somebody(event.text):
+            ask(turn, event.text)
+    elif _answer(event, doubted) is False:
         _end(turn)
 
 
