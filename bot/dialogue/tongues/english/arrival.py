@@ -21,7 +21,7 @@ ARRIVAL: Final[Mapping[str, str]] = {
         r"(?:water)?falls?|cascades?|creeks?|streams?|rivers?|brooks?|gorges?|canyons?|pools?"
         r"|linns?"
     ),
-    "arrival.ok": (r"hi|hello|hey|ok(?:ay)?|so|well|linn|now|and|then|finally|(?:good )?morning"),
+    "arrival.ok": r"hi|hello|hey|ok(?:ay)?|so|well|linn|now|and|then|finally|(?:good )?morning",
     "arrival.arrived": (
         rf"{_OK}{_BE} (?:\w+ )?(?:at|by|near|in|on|beside|below|under)\b(?: \w+){{0,4}}?"
         rf" {_WATER}{_WITH}|{_OK}(?:(?:i|we)(?:'ve| have|'?m| am|'?re| are)? (?:just |finally )?)?"

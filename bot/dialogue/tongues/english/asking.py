@@ -24,10 +24,10 @@ ASKING: Final[Mapping[str, str]] = {
         r"|or what)\b"
     ),
     # What asks wherever it stands: "the pola eats how many stops", "cpl vs nd"; and at the end.
-    "asking.anywhere": (r"how (?:many|much|long|slow)|vs|versus|yes or no|or not|or what|possible"),
+    "asking.anywhere": r"how (?:many|much|long|slow)|vs|versus|yes or no|or not|or what|possible",
     "asking.at_end": r"or",
     # Who asks what a word means.
-    "asking.of_a_word": (r"what (?:is|are|does|do you mean|is meant)"),
+    "asking.of_a_word": r"what (?:is|are|does|do you mean|is meant)",
     # Between two things of which one is to be chosen, or two numbers.
     "asking.or": r"or",
     "asking.either": r"or|vs",

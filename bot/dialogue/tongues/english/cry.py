@@ -8,9 +8,7 @@ from typing import Final
 CRY: Final[Mapping[str, str]] = {
     # Nobody looks up what can be typed with these.
     "cry.of_need": r"sos|mayday|emergency|save (?:me|us)|(?:it is an|its an) emergency",
-    "cry.help": (
-        r"(?:i|we) need(?: your| some)? help|need help|send help|get help|help(?: me| us)?"
-    ),
+    "cry.help": r"(?:i|we) need(?: your| some)? help|need help|send help|get help|help(?: me| us)?",
     "cry.hurry": r"now|quick|quickly|fast|oh god",
     "cry.beside": (
         r"please|pls|plz|now|quick|quickly|fast|linn|hey|oh|god|and|a|somebody|someone|anybody"

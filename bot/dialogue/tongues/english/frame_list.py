@@ -9,7 +9,7 @@ FRAME_LIST: Final[Mapping[str, str]] = {
     # What stands before a filter: "with a 6 stop".
     "frame_list.behind": r"with|behind|through",
     "frame_list.a": r"a|an|the|my",
-    "frame_list.all": (r"all|each|every\w*|both|always|throughout|rest|others?|same"),
+    "frame_list.all": r"all|each|every\w*|both|always|throughout|rest|others?|same",
     # "All but the last, which was f/22".
     "frame_list.which": r"which|that one",
     # "F/22 for the last".

@@ -53,7 +53,7 @@ GROUP: Final[Mapping[str, str]] = {
         rf"|participant"
         r"|beginner)s?(?: \d{1,2})?|he|she"
     ),
-    "group.has": (r"'s got|has|shoots|uses|owns|brought|is on|is with|is using|works with|has got"),
+    "group.has": r"'s got|has|shoots|uses|owns|brought|is on|is with|is using|works with|has got",
     "group.numbered": r"student|participant|person|pupil|number|nr",
     "group.only": r"only|just",
     "group.then": r"and|ok|so|then|but",

@@ -13,7 +13,7 @@ LEFT_OPEN: Final[Mapping[str, str]] = {
         r"(?:out )?there"
     ),
     # Down from there, but where to: the path, or a ledge.
-    "left_open.climbed": (r"(?:climbed|climbing|scrambled) (?:\w+ )?(?:down|off|back)(?= [.,]|$)"),
+    "left_open.climbed": r"(?:climbed|climbing|scrambled) (?:\w+ )?(?:down|off|back)(?= [.,]|$)",
     "left_open.no": r"no|nope",
     "left_open.yes": r"yes|yeah|yep",
     "left_open.refusal": r"no|nope|nah|none",
@@ -29,5 +29,5 @@ LEFT_OPEN: Final[Mapping[str, str]] = {
     # A setting that is asked for behind an answer: "back on the path, which shutter?"
     "left_open.and": r"so|and|now",
     "left_open.which": r"what|which|how",
-    "left_open.setting": (r"settings?|shutter|time|aperture|f-?number|lens|filter|long|exposure"),
+    "left_open.setting": r"settings?|shutter|time|aperture|f-?number|lens|filter|long|exposure",
 }

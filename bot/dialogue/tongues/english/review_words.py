@@ -28,7 +28,7 @@ REVIEW_WORDS: Final[Mapping[str, str]] = {
         r"|equali[sz]e\w*|(?:compare|judge)\b.*\bfair\w*|fair(?:ly)? (?:compar\w+|comparison)"
         r"|side by side"
     ),
-    "review_words.dropped": (r"forget|delete|deleted|drop|remove|leave out|ignore|scrap|binned?"),
+    "review_words.dropped": r"forget|delete|deleted|drop|remove|leave out|ignore|scrap|binned?",
     "review_words.taken": (
         r"(?:shot|took|taken|made|got|have|brought (?:home|back)) (?:\w+ ){0,3}?(?:frames?"
         r"|pictures?|photos?|shots?|images?|of (?:it|them))|(?:frames?|pictures?|photos?|shots?"

@@ -35,7 +35,7 @@ STANDING: Final[Mapping[str, str]] = {
     "standing.leaf": r"leaf|twig|stick",
     "standing.fast": r"(?<!not )(?:fast|swift|strong|quick|rushing)",
     # The bottom.
-    "standing.seen": (r"(?:i )?(?:can )?see the (?:bottom|ground)|bottom (?:is )?visible|clear"),
+    "standing.seen": r"(?:i )?(?:can )?see the (?:bottom|ground)|bottom (?:is )?visible|clear",
     "standing.hidden": (
         r"(?:cannot|cant|can not|not) see the (?:bottom|ground)"
         r"|bottom (?:is )?(?:hidden|not visible)|murky|not clear"
@@ -51,7 +51,7 @@ STANDING: Final[Mapping[str, str]] = {
     "standing.child_or_frail": (
         r"child|children|kids?|son|daughter|toddler|grandma|grandpa|unsteady"
     ),
-    "standing.nothing_below": (r"(?:nothing|no (?:falls?|drop|rapids?)) (?:below|downstream)"),
+    "standing.nothing_below": r"(?:nothing|no (?:falls?|drop|rapids?)) (?:below|downstream)",
     "standing.not_brown": r"not brown|clear",
     "standing.not_rising": r"not rising",
     "standing.not_alone": r"not alone|with (?:my|a) \w+",

@@ -52,7 +52,7 @@ TOLD_SIGHTS: Final[Mapping[str, str]] = {
     "told_sights.most": r"best|most",
     # "Lovely evening", "good light": praise, but of no frame.
     "told_sights.of_else": r"evening|day|time|walk|place|light|weather|trip|idea|news",
-    "told_sights.no": (r"not|no|isn't|aren't|never|nothing|don't|doesn't|too|less|worst"),
+    "told_sights.no": r"not|no|isn't|aren't|never|nothing|don't|doesn't|too|less|worst",
     "told_sights.metered": (
         r"(?:on the|by the|what the|the) (?:light )?meter(?:ed)?|metered|as metered"
     ),

@@ -12,11 +12,11 @@ TRIALS: Final[Mapping[str, str]] = {
         r"|supposing|imagine|say|if)"
     ),
     # How one goes on that builds on what was tried just before.
-    "trials.goes_on": (r"and|or|plus|then|at|with|without|from|in|if|same (?:at|with|from)"),
+    "trials.goes_on": r"and|or|plus|then|at|with|without|from|in|if|same (?:at|with|from)",
     # Steps away from the water, and towards it.
-    "trials.unit": (r"m|met(?:er|re)s?|ft|feet|foot"),
-    "trials.back": (r"(?:further |farther |more )?(?:back|backwards)"),
-    "trials.closer": (r"(?:further |farther |more )?(?:closer|nearer|forward)"),
+    "trials.unit": r"m|met(?:er|re)s?|ft|feet|foot",
+    "trials.back": r"(?:further |farther |more )?(?:back|backwards)",
+    "trials.closer": r"(?:further |farther |more )?(?:closer|nearer|forward)",
     # Without the filter that was tried, or is on.
-    "trials.without": (r"without (?:it|that|them|one|(?:the |any )?filters?)"),
+    "trials.without": r"without (?:it|that|them|one|(?:the |any )?filters?)",
 }

@@ -37,7 +37,7 @@ ARRIVAL: Final[Mapping[str, str]] = {
         r"(?: (?:jetzt|nun))?"
     ),
     # What tells of a frame, or of its fault.
-    "arrival.of_a_frame": (r"zu|bild|foto|aufnahme|verloren|wirkt|weiß|daheim"),
+    "arrival.of_a_frame": r"zu|bild|foto|aufnahme|verloren|wirkt|weiß|daheim",
     "arrival.new": (
         rf"{_OK}(?:ich bin|bin|wir sind) (?:\w+ ){{0,2}}?(?:anfänger\w*|neu(?: hier| dabei)?)"
         r"|(?:ich )?(?:habe?|hab) (?:das|sowas) noch nie gemacht|wie (?:geht|funktioniert) (?:das"

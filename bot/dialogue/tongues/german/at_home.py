@@ -14,7 +14,7 @@ AT_HOME: Final[Mapping[str, str]] = {
         r"(?:die |meine |unsere )?(?:bilder|fotos|aufnahmen) (?:durchgehen|besprechen|ansehen"
         r"|anschauen)|^bildbesprechung$"
     ),
-    "at_home.brings": (r"hier (?:ist|sind|kommt|kommen)|(?:schick|sende|zeig)\w*"),
+    "at_home.brings": r"hier (?:ist|sind|kommt|kommen)|(?:schick|sende|zeig)\w*",
     # "I left it at home", "we are going home": said on the way, or of something else.
     "at_home.not_yet": (
         r"vergessen|liegt|lassen|wenn|sobald|bevor|auf dem weg|fahre\w*|gehe\w*|später"

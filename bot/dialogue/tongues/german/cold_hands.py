@@ -22,7 +22,7 @@ COLD_HANDS: Final[Mapping[str, str]] = {
         rf"{_HANDE} {_GANZ}{_KALT}(?: vor (?:lauter )?kalte)?|{_KALT} {_HANDE}|{_AN_HANDEN}"
         r"|(?:was hilft|was tun) gegen (?:die )?kalte"
     ),
-    "cold_hands.cold_alone": (r"(?:mir|uns) (?:ist|wird) (?:(?:ein bisschen|etwas|langsam) )?kalt"),
+    "cold_hands.cold_alone": r"(?:mir|uns) (?:ist|wird) (?:(?:ein bisschen|etwas|langsam) )?kalt",
     "cold_hands.numb": rf"{_HANDE} {_GANZ}taub",
     "cold_hands.but": r"aber",
     "cold_hands.they_are": r"sonst|es geht|geht|mir|alles",

@@ -6,7 +6,7 @@ from collections.abc import Mapping
 from typing import Final
 
 CRY: Final[Mapping[str, str]] = {
-    "cry.of_need": (r"notfall|notruf|rette\w* (?:mich|uns)|das ist ein (?:notfall|emergency)"),
+    "cry.of_need": r"notfall|notruf|rette\w* (?:mich|uns)|das ist ein (?:notfall|emergency)",
     "cry.help": (
         r"(?:ich|wir) brauchen? hilfe|brauche hilfe|hilfe|hilf (?:mir|uns)|helft (?:mir|uns)"
     ),

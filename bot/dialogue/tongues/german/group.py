@@ -13,7 +13,7 @@ _THINGS: Final = """
 
 GROUP: Final[Mapping[str, str]] = {
     "group.count": r"zwei|drei|vier|fünf|sechs|sieben|acht|neun|zehn|zwölf",
-    "group.people": (r"schüler\w*|teilnehmer\w*|gruppe|leute|kurs|alle|anfänger\w*"),
+    "group.people": r"schüler\w*|teilnehmer\w*|gruppe|leute|kurs|alle|anfänger\w*",
     "group.cameras": r"kameras?|formate?n?|sensoren",
     "group.mixed": r"verschiedene?n?|gemischte?n?|andere?n?|unterschiedliche?n?",
     "group.we": r"wir sind (?:zu )?<group.count>",
@@ -40,7 +40,7 @@ GROUP: Final[Mapping[str, str]] = {
         r"(?:der|die|ein|eine|mein|meine) (?:\w+ )?(?:schüler(?:in)?|teilnehmer(?:in)?"
         r"|freund(?:in)?)(?: \d{1,2})?|er|sie"
     ),
-    "group.has": (r"hat|nutzt|benutzt|nimmt|fotografiert|knipst"),
+    "group.has": r"hat|nutzt|benutzt|nimmt|fotografiert|knipst",
     "group.numbered": r"schüler(?:in)?|teilnehmer(?:in)?",
     "group.only": r"nur",
     "group.then": r"und",

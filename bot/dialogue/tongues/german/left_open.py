@@ -8,7 +8,7 @@ from typing import Final
 LEFT_OPEN: Final[Mapping[str, str]] = {
     "left_open.things": r"stativ|kamera|ausrustung|rucksack|fernausloser|hund",
     "left_open.later": r"(?<!dann )(?:gleich|bald|nachher|spater)\b(?! wieder weg)",
-    "left_open.climbed": (r"(?:runter|herunter|hinunter)(?:geklettert|gestiegen)(?= [.,]|$)"),
+    "left_open.climbed": r"(?:runter|herunter|hinunter)(?:geklettert|gestiegen)(?= [.,]|$)",
     "left_open.no": r"nein|nee",
     "left_open.yes": r"ja|jo",
     "left_open.refusal": r"nein|nee|ne",

@@ -22,7 +22,5 @@ _BEHIND: Final = (
 )
 
 MURKY: Final[Mapping[str, str]] = {
-    "murky.told": (
-        rf"(?:(?:und|jetzt|aber|oh|hm+|da|schau|du|ui) )*{_BACH}{_IST} {_TRUB}{_BEHIND}"
-    ),
+    "murky.told": rf"(?:(?:und|jetzt|aber|oh|hm+|da|schau|du|ui) )*{_BACH}{_IST} {_TRUB}{_BEHIND}",
 }

@@ -10,6 +10,6 @@ NAMES: Final[Mapping[str, str]] = {
     "names.he": "er",
     "names.asks": r"ist|sind",
     # What may begin a message in the place of a name.
-    "names.no_name": (r"niemand|keiner|es|das|was|wer|wo|wie|wann|warum|wieso|alles|nichts"),
-    "names.does": (r"ist|hat|kann|liegt|blutet|kommt|ging|war"),
+    "names.no_name": r"niemand|keiner|es|das|was|wer|wo|wie|wann|warum|wieso|alles|nichts",
+    "names.does": r"ist|hat|kann|liegt|blutet|kommt|ging|war",
 }

@@ -18,13 +18,13 @@ REVIEW_WORDS: Final[Mapping[str, str]] = {
         r"(?:welche[snr]?|was)(?: \w+){0,5}? (?:behalten|nehmen|behältst|nimmst|auswählen"
         r"|aussuchen|beste\w*)|hilf mir (?:aus\w+|wählen)"
     ),
-    "review_words.equal": (r"(?:fair|richtig) vergleich\w*|wie vergleiche?|gleich hell"),
+    "review_words.equal": r"(?:fair|richtig) vergleich\w*|wie vergleiche?|gleich hell",
     "review_words.dropped": r"vergiss|lösch\w*|gelöscht|streich\w*|weglassen",
     "review_words.taken": (
         r"(?:bilder|fotos|aufnahmen)(?: \w+){0,4}? (?:gemacht|mitgebracht|geschossen|von heute"
         r"|heute)|(?:habe|hab|hatte)(?: \w+){0,3}? (?:bilder|fotos|aufnahmen)"
     ),
-    "review_words.next_time": (r"nächstes mal|beim nächsten mal|anders machen|besser machen"),
+    "review_words.next_time": r"nächstes mal|beim nächsten mal|anders machen|besser machen",
     "review_words.log": r"notiz(?:zeile)?",
     # "The focus was on 4 m".
     "review_words.focus": r"fokus\w*",

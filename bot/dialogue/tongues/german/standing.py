@@ -7,7 +7,7 @@ from typing import Final
 
 STANDING: Final[Mapping[str, str]] = {
     # "Can I", and "stand in the water" behind it.
-    "standing.leave": (r"(?:darf|kann|konnen|durfen|soll)(?: (?:ich|wir|man|er|sie|mein \w+))*"),
+    "standing.leave": r"(?:darf|kann|konnen|durfen|soll)(?: (?:ich|wir|man|er|sie|mein \w+))*",
     "standing.into": (
         r"(?: \w+){0,3} (?:im|in den|ins|durch den|durchs) (?:wasser|bach|fluss)\b(?! (?:spiegel"
         r"|sehen))|(?: \w+){0,3} waten\b"
@@ -32,8 +32,8 @@ STANDING: Final[Mapping[str, str]] = {
     "standing.leaf": r"blatt|zweig",
     "standing.fast": r"(?<!nicht )(?:schnell\w*|reissend\w*|stark\w*)",
     # The bottom.
-    "standing.seen": (r"klar\w*|grund (?:ist )?(?:sichtbar|zu sehen)|seh\w* den grund"),
-    "standing.hidden": (r"seh\w* (?:den )?grund nicht|kein\w* grund|nicht klar|trub\w*"),
+    "standing.seen": r"klar\w*|grund (?:ist )?(?:sichtbar|zu sehen)|seh\w* den grund",
+    "standing.hidden": r"seh\w* (?:den )?grund nicht|kein\w* grund|nicht klar|trub\w*",
     # What makes it a danger, and what takes that away.
     "standing.above_a_drop": (
         r"(?:uber|oberhalb) (?:dem|des|vom|von dem|eines|einem) (?:\w*fall\w*|stromschnelle\w*)"

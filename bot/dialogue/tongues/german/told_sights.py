@@ -30,7 +30,7 @@ TOLD_SIGHTS: Final[Mapping[str, str]] = {
     "told_sights.threads": r"fäden",
     "told_sights.seen": r"da|schön|sichtbar",
     "told_sights.good": r"schön|toll|perfekt|klasse",
-    "told_sights.best": (r"liebst\w*|lieblings\w*|besten?|schönste[nrs]?|liebe ich|ich liebe"),
+    "told_sights.best": r"liebst\w*|lieblings\w*|besten?|schönste[nrs]?|liebe ich|ich liebe",
     # "I like … most".
     "told_sights.like": r"mag",
     "told_sights.most": r"liebsten",

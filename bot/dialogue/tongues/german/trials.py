@@ -18,11 +18,9 @@ TRIALS: Final[Mapping[str, str]] = {
         r"|wenn)"
     ),
     # Steps away from the water, and towards it.
-    "trials.unit": (r"m|metern?|fu(?:ß|ss)"),
-    "trials.back": (
-        r"(?:weiter )?(?:zur[uü]e?ck\w*|nach hinten|weiter weg|weiter hinten|hinter\w*)"
-    ),
-    "trials.closer": (r"(?:weiter )?(?:n[aä]e?her\w*|nach vorne?|weiter vorne?|ran\w*|heran\w*)"),
+    "trials.unit": r"m|metern?|fu(?:ß|ss)",
+    "trials.back": r"(?:weiter )?(?:zur[uü]e?ck\w*|nach hinten|weiter weg|weiter hinten|hinter\w*)",
+    "trials.closer": r"(?:weiter )?(?:n[aä]e?her\w*|nach vorne?|weiter vorne?|ran\w*|heran\w*)",
     # Without the filter that was tried, or is on.
-    "trials.without": (r"ohne (?:ihn|den|das|die|es|filter)(?= ?(?:$|[?.!,]))"),
+    "trials.without": r"ohne (?:ihn|den|das|die|es|filter)(?= ?(?:$|[?.!,]))",
 }

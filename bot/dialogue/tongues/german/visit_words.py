@@ -26,7 +26,7 @@ VISIT_WORDS: Final[Mapping[str, str]] = {
         r"|fahren wir"
     ),
     # A wish for such a day, whatever it is for; who does it already does not wish it.
-    "visit_words.wished": (r"will|wollen|möchten?|kann|können|darf|dürfen|klettern wir"),
+    "visit_words.wished": r"will|wollen|möchten?|kann|können|darf|dürfen|klettern wir",
     "visit_words.doing": NOTHING,
     "visit_words.past": r"gestern",
     # What stands before the name of a place to go to, in it, and behind it.

@@ -9,7 +9,7 @@ from bot.dialogue.tongues.pieces import NOTHING
 
 WEATHER: Final[Mapping[str, str]] = {
     # Ice where people walk; a frozen look and a frozen screen are none.
-    "weather.ice": (r"eis(?:ig(?:e[rsnm]?)?|zapfen|platten?)|vereist\w*|glatteis|unter null|frost"),
+    "weather.ice": r"eis(?:ig(?:e[rsnm]?)?|zapfen|platten?)|vereist\w*|glatteis|unter null|frost",
     # "No ice", "no thunder".
     "weather.no": r"kein\w*|ohne",
     # Before a storm alone.

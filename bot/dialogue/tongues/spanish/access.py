@@ -10,7 +10,7 @@ ACCESS: Final[Mapping[str, str]] = {
         r"dalt[oó]nic[oa]s?|daltonismo"
         r"|no (?:distingo|diferencio) (?:bien )?(?:el rojo|los colores)"
     ),
-    "access.hearing": (r"sord[oa]s?|oigo (?:muy |bastante )?mal|no oigo bien"),
+    "access.hearing": r"sord[oa]s?|oigo (?:muy |bastante )?mal|no oigo bien",
     "access.sight": (
         r"lector de pantalla|veo (?:muy |bastante )?mal(?= ?(?:$|[,.;]| y\b| de))"
         r"|soy (?:casi )?cieg[oa]|letra pequeña|baja visi[oó]n"

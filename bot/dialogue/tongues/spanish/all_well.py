@@ -10,5 +10,5 @@ ALL_WELL: Final[Mapping[str, str]] = {
     "all_well.fine": r"bien|perfecto",
     "all_well.behind": r"asi",
     "all_well.well": r"vale asi",
-    "all_well.let_be": (r"dejalo(?: asi)?|(?:no )?(?:me )?(?:molesta|importa)|forma parte"),
+    "all_well.let_be": r"dejalo(?: asi)?|(?:no )?(?:me )?(?:molesta|importa)|forma parte",
 }

@@ -25,7 +25,7 @@ ARRIVAL: Final[Mapping[str, str]] = {
         r"cascadas?|saltos?|arroyos?|r[íi]os?|torrentes?|gargantas?|ca[ñn][óo]n|cataratas?|chorros?"
         r"|quebradas?|barrancos?|riachuelos?"
     ),
-    "arrival.ok": (r"hola|y|buen[oa]s(?: (?:d[íi]as|tardes|noches))?|qué tal|oye|mira|che"),
+    "arrival.ok": r"hola|y|buen[oa]s(?: (?:d[íi]as|tardes|noches))?|qué tal|oye|mira|che",
     "arrival.arrived": (
         rf"{_OK}(?:ya )?(?:estoy|estamos|he llegado|hemos llegado) (?:\w+ )?(?:en|a|al|junto|ante"
         rf"|bajo|delante|frente|enfrente)\b(?: [^\W\d]+){{0,6}}? {_WATER}{_CON}"
@@ -37,7 +37,7 @@ ARRIVAL: Final[Mapping[str, str]] = {
         rf"|{_OK}(?:ya )?(?:hemos llegado|he llegado|llegamos)(?: ya)?"
     ),
     # What tells of a frame, or of its fault.
-    "arrival.of_a_frame": (r"demasiado|imagen|toma|perdid\w+|parece|casa"),
+    "arrival.of_a_frame": r"demasiado|imagen|toma|perdid\w+|parece|casa",
     "arrival.new": (
         rf"{_OK}(?:soy|somos) (?:principiantes?|nuev[oa]s?(?: en esto)?)"
         r"|nunca (?:lo )?he hecho(?: esto)?|es mi primera vez|cómo funciona(?: esto)?"

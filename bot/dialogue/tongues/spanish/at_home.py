@@ -12,7 +12,7 @@ AT_HOME: Final[Mapping[str, str]] = {
     "at_home.review": (
         r"(?:repasar|revisar|comentar|ver) (?:las |mis |estas )*(?:fotos|imágenes|tomas)|^repaso$"
     ),
-    "at_home.brings": (r"aquí (?:está|están|va|van)|(?:te )?(?:envío|mando|enseño)"),
+    "at_home.brings": r"aquí (?:está|están|va|van)|(?:te )?(?:envío|mando|enseño)",
     # "I left it at home", "we are going home": said on the way, or of something else.
-    "at_home.not_yet": (r"olvid\w*|dej\w*|cuando|camino|mañana|luego"),
+    "at_home.not_yet": r"olvid\w*|dej\w*|cuando|camino|mañana|luego",
 }

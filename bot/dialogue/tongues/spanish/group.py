@@ -13,7 +13,7 @@ _THINGS: Final = """
 
 GROUP: Final[Mapping[str, str]] = {
     "group.count": r"dos|tres|cuatro|cinco|seis|siete|ocho|nueve|diez|doce",
-    "group.people": (r"alumn[oa]s?|participantes?|grupo|clase|taller|todos|todas|personas"),
+    "group.people": r"alumn[oa]s?|participantes?|grupo|clase|taller|todos|todas|personas",
     "group.cameras": r"cámaras?|formatos?",
     "group.mixed": r"distint[ao]s?|diferentes?|vari[ao]s|mezclad[ao]s?",
     "group.we": r"somos <group.count>",
@@ -37,7 +37,7 @@ GROUP: Final[Mapping[str, str]] = {
     "group.who": (
         r"(?:el|la|un|una|mi) (?:\w+ )?(?:alumn[oa]|amig[oa]|chic[oa])(?: \d{1,2})?|él|ella"
     ),
-    "group.has": (r"tiene|usa|lleva|trabaja"),
+    "group.has": r"tiene|usa|lleva|trabaja",
     "group.numbered": r"alumn[oa]",
     "group.only": r"solo|sólo",
     "group.then": r"y",

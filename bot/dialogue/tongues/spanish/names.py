@@ -10,6 +10,6 @@ NAMES: Final[Mapping[str, str]] = {
     "names.he": "el ella",
     "names.asks": r"esta|está",
     # What may begin a message in the place of a name.
-    "names.no_name": (r"nadie|nada|todo|eso|esto|que|quien|como|cuando|donde"),
-    "names.does": (r"se|está|esta|no|ha|cayó|cayo|tiene"),
+    "names.no_name": r"nadie|nada|todo|eso|esto|que|quien|como|cuando|donde",
+    "names.does": r"se|está|esta|no|ha|cayó|cayo|tiene",
 }

@@ -51,7 +51,5 @@ SPOKEN_OF: Final[Mapping[str, str]] = {
         r" (?:borde|labio|filo)(?: de la cascada)?"
     ),
     # A message holds one of these where any of that can be found.
-    "spoken_of.gate": (
-        r"a?donde|que|cuales|hay|si|nadie|ningun\w*|\w*(?:enfoc|medir|mid|expon)\w*"
-    ),
+    "spoken_of.gate": r"a?donde|que|cuales|hay|si|nadie|ningun\w*|\w*(?:enfoc|medir|mid|expon)\w*",
 }

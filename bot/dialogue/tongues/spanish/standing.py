@@ -32,7 +32,7 @@ STANDING: Final[Mapping[str, str]] = {
     "standing.leaf": r"hoja|ramita",
     "standing.fast": r"(?<!no es )(?:rapid[oa]|fuerte)",
     # The bottom.
-    "standing.seen": (r"veo el fondo|fondo visible|transparente|cristalina|(?:agua )?clara"),
+    "standing.seen": r"veo el fondo|fondo visible|transparente|cristalina|(?:agua )?clara",
     "standing.hidden": r"no (?:se )?ve\w* el fondo|turbi[oa]",
     # What makes it a danger, and what takes that away.
     "standing.above_a_drop": (

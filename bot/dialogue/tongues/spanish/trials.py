@@ -13,11 +13,11 @@ TRIALS: Final[Mapping[str, str]] = {
         r"(?:quedar[ií]a|ser[ií]a|saldr[ií]a|queda)|supongamos|suponiendo|imagina)"
     ),
     # How one goes on that builds on what was tried just before.
-    "trials.goes_on": (r"(?:y|o|m[aá]s)\W+(?:adem[aá]s )?(?:a|con|sin|desde|en|de|si)"),
+    "trials.goes_on": r"(?:y|o|m[aá]s)\W+(?:adem[aá]s )?(?:a|con|sin|desde|en|de|si)",
     # Steps away from the water, and towards it.
-    "trials.unit": (r"m|metros?|pies"),
-    "trials.back": (r"(?:m[aá]s )?(?:atr[aá]s|lejos)"),
-    "trials.closer": (r"(?:m[aá]s )?(?:cerca|adelante)"),
+    "trials.unit": r"m|metros?|pies",
+    "trials.back": r"(?:m[aá]s )?(?:atr[aá]s|lejos)",
+    "trials.closer": r"(?:m[aá]s )?(?:cerca|adelante)",
     # Without the filter that was tried, or is on.
-    "trials.without": (r"sin (?:[eé]l|ese|eso|ellos|(?:el |ning[uú]n )?filtros?)"),
+    "trials.without": r"sin (?:[eé]l|ese|eso|ellos|(?:el |ning[uú]n )?filtros?)",
 }

@@ -15,9 +15,7 @@ VISIT_WORDS: Final[Mapping[str, str]] = {
     "visit_words.friday": r"viernes",
     "visit_words.saturday": r"sábado|sabado",
     "visit_words.sunday": r"domingo",
-    "visit_words.tomorrow": (
-        r"(?<!esta )(?<!la )(?<!buena )mañana|(?<!la )(?<!esta )manana(?! de)"
-    ),
+    "visit_words.tomorrow": r"(?<!esta )(?<!la )(?<!buena )mañana|(?<!la )(?<!esta )manana(?! de)",
     "visit_words.after_tomorrow": r"pasado mañana",
     "visit_words.coming": r"este|el|próximo|proximo",
     "visit_words.week": r"fin de semana|semana|mes",
@@ -26,7 +24,7 @@ VISIT_WORDS: Final[Mapping[str, str]] = {
         r"vamos|voy|iremos|ire|quiero|queremos|salimos|planear|plan|pronóstico|pronostico|excursión"
     ),
     # A wish for such a day, whatever it is for; who does it already does not wish it.
-    "visit_words.wished": (r"quier\w+|queremos|voy|vamos|puedo|podemos|puede"),
+    "visit_words.wished": r"quier\w+|queremos|voy|vamos|puedo|podemos|puede",
     "visit_words.doing": NOTHING,
     "visit_words.past": r"ayer",
     # What stands before the name of a place to go to, in it, and behind it.
@@ -55,7 +53,7 @@ VISIT_WORDS: Final[Mapping[str, str]] = {
     "visit_words.at": r"en|junto|detrás|al",
     "visit_words.hour": r"las",
     # Told behind the car.
-    "visit_words.colour": (r"gris|roj[oa]|blanc[oa]|negr[oa]|azul|verde|platead[oa]|amarill[oa]"),
+    "visit_words.colour": r"gris|roj[oa]|blanc[oa]|negr[oa]|azul|verde|platead[oa]|amarill[oa]",
     "visit_words.lot": r"aparcamiento|estacionamiento",
     "visit_words.we_park": r"aparcamos|aparco|(?:dejamos|dejo) el <visit_words.car>",
     # A clause with a verb of its own, and a measure: they tell nothing of the car.

@@ -20,5 +20,5 @@ WHOSE: Final[Mapping[str, str]] = {
     "whose.other": (
         r"ella|alguien|mi (?:amig\w|hij\w|marido|mujer|esposa|novi\w|hermano|hermana|padre|madre)"
     ),
-    "whose.first": (r"yo|mi|mis|conmigo|estoy|tengo|puedo|veo|oigo|siento|encuentro"),
+    "whose.first": r"yo|mi|mis|conmigo|estoy|tengo|puedo|veo|oigo|siento|encuentro",
 }
