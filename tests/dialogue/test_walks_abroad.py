@@ -4,9 +4,10 @@ from __future__ import annotations
 
 import pytest
 
-from bot.dialogue.danger import DangerKind, read_danger
+from bot.dialogue.danger import DangerKind, Safe, in_danger, read_danger, who_is_safe
 from bot.dialogue.reading import read
 from bot.dialogue.reading.foreign import glossed
+from bot.dialogue.reading.foreign.dialects import in_plain_german
 from tests.dialogue.player import Player
 from tests.dialogue.test_questions_abroad import abroad
 from tests.dialogue.walked import keys_of
@@ -278,3 +279,112 @@ def test_frames_by_their_place(text: str, time: str) -> None:
     """With whatever stands before it."""
     said = last("deutsch", "bin wieder daheim", "hab 1/30, 1/8 und 1 s, alle f/11", text)
     assert said.startswith(time)
+
+
+@pytest.mark.parametrize(
+    ("text", "kind"),
+    [
+        ("derf i do obn auf de kantn aufi?", DangerKind.UNCLEAR),
+        ("kemma obn am foi aufi und owa knipsn?", DangerKind.CLIMB),
+        ("i hör an donner hinterm berg, hob koan schirm", DangerKind.THUNDER),
+    ],
+)
+def test_dangers_in_southern_german(text: str, kind: DangerKind) -> None:
+    """What is plainly southern is read in standard words, too."""
+    danger = read_danger(text)
+    assert danger is not None
+    assert danger.kind is kind
+
+
+def test_southern_replies_are_heard() -> None:
+    """Nobody is in danger, all are safe."""
+    assert in_danger("na na, ois guat do", others=False) is False
+    assert who_is_safe("jo mia san olle in sicherheit") is Safe.ALL
+
+
+@pytest.mark.parametrize("text", ["is it safe to go on", "de nada", "de la casa, mog", "na gut"])
+def test_nothing_else_is_taken_for_southern_german(text: str) -> None:
+    """Two words of it at least, of which no other language has any."""
+    assert in_plain_german(text) == text
+
+
+@pytest.mark.parametrize(
+    ("language", "text"),
+    [
+        ("de", "wie lange muss ich belichten, damit der Bach so cremig wird?"),
+        ("de", "ich hätte das Wasser gern milchig"),
+        ("es", "quiero la cascada bien cremosa"),
+        ("es", "me gusta el agua suavecita"),
+    ],
+)
+def test_more_words_for_silk(language: str, text: str) -> None:
+    """Milk and cream are of the water, no haze."""
+    facts = read(glossed(text, language))
+    assert facts.look == "silky"
+    assert facts.light is None
+
+
+@pytest.mark.parametrize(
+    ("word", "text"),
+    [
+        ("deutsch", "da laufen dauernd Touristen durchs Bild"),
+        ("deutsch", "ein paar Wanderer stehen mir im Motiv"),
+        ("español", "hay turistas en mi foto"),
+        ("español", "se me metió un señor en la toma"),
+        ("english", "some hikers keep walking through my frame"),
+    ],
+)
+def test_people_in_the_picture(word: str, text: str) -> None:
+    """They give scale, or one waits for a gap."""
+    player = Player()
+    player.say(word)
+    assert "asked.people" in keys_of(player, text)
+
+
+@pytest.mark.parametrize(
+    ("word", "text"),
+    [
+        ("deutsch", "welche Brennweite für ein Detail vom Fall?"),
+        ("español", "¿qué objetivo uso para un detalle?"),
+    ],
+)
+def test_a_lens_for_a_part(word: str, text: str) -> None:
+    """Not the one that holds the whole fall."""
+    assert "asked.lens_plain" in keys_of(abroad(word), text)
+
+
+def test_spray_in_southern_german() -> None:
+    """The drill for drops."""
+    assert "symptom.spots" in keys_of(abroad("deutsch"), "wossa spritzt ma oiwei aufs objektiv")
+
+
+@pytest.mark.parametrize("text", ["servas", "griaß di"])
+def test_greetings_of_the_south_are_german(text: str) -> None:
+    """A greeting is enough."""
+    assert last(text).startswith("Linn hier")
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "hola, qué tal, ando por la cascada El Coigüe con mi hermana",
+        "estoy empezando en esto. llegamos a un salto con mi abuelo",
+        "hallo, ich steh am Hallerbach und hab eine kleine Kamera dabei",
+    ],
+)
+def test_small_talk_beside_an_arrival(text: str) -> None:
+    """The walk begins all the same."""
+    assert "caution.arrive" in keys_of(Player(), text)
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "home again, i took three: 1/8, 1/4 and 1 s",
+        "bin daheim, hab drei: 1/8, 1/4 und 1 s",
+        "ya en casa, saqué tres: 1/8, 1/4 y 1 s",
+    ],
+)
+def test_frames_that_come_with_being_home(text: str) -> None:
+    """They are not asked for again."""
+    assert "home.what_seen" in keys_of(Player(), text)

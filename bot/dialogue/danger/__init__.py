@@ -29,6 +29,7 @@ from bot.dialogue.danger.slips import mended
 from bot.dialogue.danger.spoken_of import without_talk
 from bot.dialogue.danger.whose import Whose, whose
 from bot.dialogue.danger.wished_look import only_wishes_look
+from bot.dialogue.reading.foreign.dialects import in_plain_german
 
 __all__ = [
     "Danger",
@@ -88,6 +89,9 @@ def read_danger(text: str) -> Danger | None:
     if only_noise(text):
         return Danger(DangerKind.UNCLEAR, LEVELS[DangerKind.UNCLEAR])
     found, right = _read(text, _HEARD), mended(text)
+    unsure = found is None or found.level is Level.UNSURE
+    if unsure and (standard := in_plain_german(text)) != text:
+        return read_danger(standard) or found
     told = found is not None and found.level is not Level.UNSURE
     if told or right == text or only_cold_hands(right) or only_cold(right):
         return found

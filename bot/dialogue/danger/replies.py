@@ -19,6 +19,7 @@ from bot.dialogue.danger.spanish.replies import REPLIES as SPANISH
 from bot.dialogue.danger.spelling import sentences
 from bot.dialogue.danger.whereabouts import tells_of_staying
 from bot.dialogue.folding import folded, without_accents
+from bot.dialogue.reading.foreign.dialects import in_plain_german
 from bot.dialogue.tongues import in_any, whole_words
 
 
@@ -95,6 +96,7 @@ def who_is_safe(text: str) -> Safe | None:
         Who is safe, only for a plain statement without doubt or exception; `NOT` for a "no";
         None where it says nothing of it.
     """
+    text = in_plain_german(text)
     if is_retracted(text):
         return Safe.RETRACTED
     text = _COMFORT.sub("", text)
@@ -222,6 +224,7 @@ def in_danger(text: str, *, others: bool) -> bool | None:
     Returns:
         True when somebody is, False when nobody is, None where it says neither.
     """
+    text = in_plain_german(text)
     fine = {Safe.ALL, Safe.RETRACTED, Safe.THEY, Safe.ONE} | (set() if others else {Safe.OWN})
     if _says_nobody(text) or who_is_safe(text) in fine or _is_whole(text, "fine"):
         return False

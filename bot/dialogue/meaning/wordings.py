@@ -190,6 +190,18 @@ _NAMED: Final = (
         ),
     ),
     (
+        "noon",
+        r"\bwait\b.{0,30}\bor\b.{0,30}\b(?:filter|nd)\b|\b(?:filter|nd)\b.{0,20}\bor\b.{0,20}\bwait\b",
+    ),
+    (
+        "people_in_frame",
+        (
+            r"\b(?:people|persons?|tourists?|somebody|someone|(?:wo)?m[ae]n|kids?|children|crowds?"
+            r"|hikers?|lady|guy|famil(?:y|ies)|group)\b[^.;?]{0,30}?\b(?:in|into|through|across)"
+            r" (?:the |my |our )*(?:middle of (?:the |my )?)?(?:picture|frame|photo|shot|image)\b"
+        ),
+    ),
+    (
         "tired",
         (
             r"\b(?:somebody|someone|everybody|everyone|(?:one|some|all|most) of us|we|i|he|she|they"

@@ -5,6 +5,7 @@ from __future__ import annotations
 import re
 from typing import Final, NamedTuple
 
+from bot.dialogue.tongues import in_any
 from bot.dialogue.tongues.english.people import KIN, STRANGER
 
 #: What only others do, and what they do as well as who writes.
@@ -46,6 +47,7 @@ _WISH: Final = re.compile(
     r"(?P<wish>(?:(?!(?:,| and| but) ?(?:and |but )?(?:i|i'm|i'd|my|we|what|how|which|can"
     r"|should)\b)[^.;!?])*)"
 )
+_WHO: Final = re.compile(rf"\b{in_any('wishers.who')}", re.IGNORECASE)
 
 
 class Wish(NamedTuple):
@@ -68,6 +70,16 @@ def wish_of_another(said: str) -> Wish | None:
         return None
     rest = (text[: found.start()] + " " + text[found.end() :]).strip(" .,;!")
     return Wish(text[found.start("who") : found.end("who")], found["wish"], rest)
+
+
+def wisher_as_typed(typed: str) -> str | None:
+    """Who wishes, in the words of a message in another language; None where they stand in it not.
+
+    Args:
+        typed: the message as it came.
+    """
+    found = _WHO.search(typed)
+    return None if found is None else found.group()
 
 
 def without_wish(said: str) -> str:

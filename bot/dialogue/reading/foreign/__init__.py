@@ -15,7 +15,7 @@ from itertools import product
 from typing import Final, NamedTuple
 
 from bot.dialogue.reading.foreign.clocks import with_clocks
-from bot.dialogue.reading.foreign.dialects import in_standard
+from bot.dialogue.reading.foreign.dialects import in_plain_german, in_standard
 from bot.dialogue.reading.foreign.number_words import in_english
 from bot.dialogue.reading.foreign.numerals import SMALL
 from bot.dialogue.reading.foreign.slips import mended
@@ -58,10 +58,15 @@ def glossed(text: str, language: str) -> str:
         return text
     gloss = _gloss(language)
     said = " ".join(unicodedata.normalize("NFC", text[:LONGEST_TEXT]).casefold().split())
-    said = mended(_without_accents(said) if language == "es" else in_standard(said), language)
+    said = mended(_without_accents(said) if language == "es" else _plainly(said), language)
     said = with_clocks(in_english(said, language), language)
     said = gloss.phrases.of(said)
     return _WORD.sub(lambda match: gloss.words.get(match.group(), match.group()), said)
+
+
+def _plainly(text: str) -> str:
+    """German as its wordings are, whatever the region."""
+    return in_standard(in_plain_german(text))
 
 
 def _without_accents(text: str) -> str:

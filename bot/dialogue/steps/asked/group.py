@@ -14,7 +14,7 @@ from bot.dialogue.facts import Facts
 from bot.dialogue.meaning import group
 from bot.dialogue.reading import read
 from bot.dialogue.reading.foreign import glossed
-from bot.dialogue.reading.others_wish import wish_of_another
+from bot.dialogue.reading.others_wish import wish_of_another, wisher_as_typed
 from bot.dialogue.slots import KIT_SLOTS
 from bot.dialogue.solving import time_text
 from bot.dialogue.steps.anywhere import repeat
@@ -55,7 +55,7 @@ def answer(turn: Turn, typed: str, said: str) -> bool:
         say_all(turn, typed)
     elif group.of_phones(typed):
         _say(turn, (_PHONE,))
-    elif not (_of_someone(turn, typed) or _wished(turn, said)):
+    elif not (_of_someone(turn, typed) or _wished(turn, typed, said)):
         if not group.asks_for_formats(typed):
             return False
         if read(said, units=turn.units).known().keys() - {"camera_format"}:
@@ -142,7 +142,7 @@ def _of_someone(turn: Turn, typed: str) -> bool:
     return True
 
 
-def _wished(turn: Turn, said: str) -> bool:
+def _wished(turn: Turn, typed: str, said: str) -> bool:
     """The times for a look that somebody else wishes, told alone; one's own stays."""
     told = wish_of_another(said)
     if told is None or read(told.rest).known():
@@ -151,11 +151,12 @@ def _wished(turn: Turn, said: str) -> bool:
     if name is None:
         return False
     now, look = base.standing(turn), Look(name)
+    who = wisher_as_typed(typed) or told.who
     shortest, longest = (time_text(time_s, now.camera) for time_s in now.flow.times(look))
     turn.say(
         Role.SETTINGS,
         "group.wish_frozen" if look is Look.FROZEN else "group.wish",
-        who=told.who[:1].upper() + told.who[1:],
+        who=who[:1].upper() + who[1:],
         look=TEXTS[f"look.{name}"],
         shortest=shortest,
         longest=longest,

@@ -152,11 +152,15 @@ def say_by_hand(turn: Turn, clause: str) -> None:
     )
 
 
+#: Who asks so wants no whole fall.
+_OF_PART: Final = re.compile(r"\b(?:sections?|part|detail|details|piece|bit of (?:it|the fall))\b")
+
+
 def say_lens(turn: Turn, clause: str) -> None:
-    """Which focal length holds the whole fall from there."""
-    del clause
+    """Which focal length holds the whole fall from there, or what sections take."""
     facts = turn.facts
-    if facts.fall_height_m is None or facts.distance_m is None:
+    of_part = _OF_PART.search(clause.casefold()) is not None
+    if of_part or facts.fall_height_m is None or facts.distance_m is None:
         turn.say(Role.SETTINGS, "asked.lens_plain")
         return
     framing = reckoning.framing_of(facts, reckoning.nearest_of(facts))

@@ -12,6 +12,7 @@ from bot.dialogue.compose import Role
 from bot.dialogue.facts import Facts
 from bot.dialogue.meaning.at_home import brings_frame, is_home, wants_review
 from bot.dialogue.meaning.review_words import tells_of_taken
+from bot.dialogue.reading.foreign import glossed
 from bot.dialogue.reading.frame_list import told_in
 from bot.dialogue.reading.frame_times import plain_times
 from bot.dialogue.steps.anywhere import repeat
@@ -46,7 +47,7 @@ def hear(turn: Turn, text: str, told: Facts) -> bool:
         told: what was read in it, to be answered from home.
     """
     home = is_home(text)
-    if told.known():
+    if told.known() or _lists_frames(turn, text):
         if home:
             arrive_home(turn)
         return False
@@ -60,6 +61,12 @@ def hear(turn: Turn, text: str, told: Facts) -> bool:
         begin(turn)
     repeat.put_again_if_open(turn, whole=False)
     return True
+
+
+def _lists_frames(turn: Turn, text: str) -> bool:
+    """Whether a message tells the times of several frames, which are its answer then."""
+    said = plain_times(glossed(text, turn.context.person.language))
+    return len(told_in(said).times) > 1
 
 
 def brings_list(turn: Turn, typed: str, said: str) -> bool:

@@ -47,6 +47,7 @@ from bot.dialogue.tongues.english.visit_words import VISIT_WORDS
 from bot.dialogue.tongues.english.weather import WEATHER
 from bot.dialogue.tongues.english.whereabouts import WHEREABOUTS
 from bot.dialogue.tongues.english.whose import WHOSE
+from bot.dialogue.tongues.english.wishers import WISHERS
 
 ENGLISH: Final[Mapping[str, str]] = {
     **ACCESS,
@@ -91,4 +92,5 @@ ENGLISH: Final[Mapping[str, str]] = {
     **WEATHER,
     **WHEREABOUTS,
     **WHOSE,
+    **WISHERS,
 }

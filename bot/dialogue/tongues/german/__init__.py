@@ -47,6 +47,7 @@ from bot.dialogue.tongues.german.visit_words import VISIT_WORDS
 from bot.dialogue.tongues.german.weather import WEATHER
 from bot.dialogue.tongues.german.whereabouts import WHEREABOUTS
 from bot.dialogue.tongues.german.whose import WHOSE
+from bot.dialogue.tongues.german.wishers import WISHERS
 
 GERMAN: Final[Mapping[str, str]] = {
     **ACCESS,
@@ -91,4 +92,5 @@ GERMAN: Final[Mapping[str, str]] = {
     **WEATHER,
     **WHEREABOUTS,
     **WHOSE,
+    **WISHERS,
 }

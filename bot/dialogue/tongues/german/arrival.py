@@ -16,6 +16,11 @@ _FOTOGRAFIEREN: Final = (
     r"(?:fotografieren|photographieren|knipsen|ablichten"
     r"|(?:fotos?|bild(?:er)?|aufnahmen?) (?:machen|schie(?:ß|ss)en|knipsen|haben|mitnehmen))"
 )
+#: A camera that is along, without its kind: that one is a fact.
+_MIT_KAMERA: Final = (
+    r"(?:ich )?hab(?:e|en)?(?: (?:heute|auch|nur|ganz))* (?:meine?|eine?|die|unsere)"
+    r"(?: (?:neue|alte|kleine|erste))? (?:\w*kamera|knipse)(?: (?:dabei|mit|hier))?"
+)
 
 ARRIVAL: Final[Mapping[str, str]] = {
     "arrival.water": (
@@ -49,6 +54,7 @@ ARRIVAL: Final[Mapping[str, str]] = {
         r"|(?:(?:ich|wir) )?(?:möchten?|will|wollen|würden? gern\w*) (?:ihn|es|sie|den|das)"
         r" (?:gern\w* )?fotografieren"
         rf"|{_ICH_WILL}(?: (?!nicht)\w+){{0,6}}? {_FOTOGRAFIEREN}"
+        rf"|{_MIT_KAMERA}|(?:es )?(?:hat|gibt|kommt|führt) (?:heute )?(?:wenig|kaum|viel) wasser"
     ),
     # Who wants to photograph water, wherever they stand, is asked what a beginner is.
     "arrival.wished_fall": (
@@ -58,5 +64,5 @@ ARRIVAL: Final[Mapping[str, str]] = {
     ),
     # Where a clause begins that may tell of the place, or ask what comes first.
     "arrival.and": r"und",
-    "arrival.next_clause": r"ich|was|wie|möchten?|will|wollen|hätten?|würden?",
+    "arrival.next_clause": r"ich|habe?|was|wie|möchten?|will|wollen|hätten?|würden?",
 }

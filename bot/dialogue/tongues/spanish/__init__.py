@@ -47,6 +47,7 @@ from bot.dialogue.tongues.spanish.visit_words import VISIT_WORDS
 from bot.dialogue.tongues.spanish.weather import WEATHER
 from bot.dialogue.tongues.spanish.whereabouts import WHEREABOUTS
 from bot.dialogue.tongues.spanish.whose import WHOSE
+from bot.dialogue.tongues.spanish.wishers import WISHERS
 
 SPANISH: Final[Mapping[str, str]] = {
     **ACCESS,
@@ -91,4 +92,5 @@ SPANISH: Final[Mapping[str, str]] = {
     **WEATHER,
     **WHEREABOUTS,
     **WHOSE,
+    **WISHERS,
 }

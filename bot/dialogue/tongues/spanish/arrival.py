@@ -8,7 +8,7 @@ from typing import Final
 _WATER: Final = "<arrival.water>"
 _OK: Final = r"(?:<arrival.ok>\W+)*"
 _CON: Final = (
-    r"(?: del? (?:(?:la|los|las) )?\w+)?(?: \w+)?(?: (?:ahora|hoy|aquí))*"
+    r"(?: del? (?:(?:la|los|las) )?\w+)?(?: (?:(?:la|el|los|las) )?\w+)?(?: (?:ahora|hoy|aquí))*"
     r"(?: (?:con|cerca) [^,.;]*)?"
 )
 _QUIERO: Final = (
@@ -27,7 +27,8 @@ ARRIVAL: Final[Mapping[str, str]] = {
     ),
     "arrival.ok": r"hola|y|buen[oa]s(?: (?:d[íi]as|tardes|noches))?|qué tal|oye|mira|che",
     "arrival.arrived": (
-        rf"{_OK}(?:ya )?(?:estoy|estamos|he llegado|hemos llegado) (?:\w+ )?(?:en|a|al|junto|ante"
+        rf"{_OK}(?:ya )?(?:estoy|estamos|he llegado|hemos llegado|vine|vinimos|llegu[ée]|llegamos"
+        rf"|vengo|venimos|ando|andamos) (?:\w+ )?(?:en|a|al|por|junto|ante"
         rf"|bajo|delante|frente|enfrente)\b(?: [^\W\d]+){{0,6}}? {_WATER}{_CON}"
         rf"|{_OK}(?:ya )?(?:estoy|estamos) (?:aquí|allí)|{_OK}acabo de llegar"
     ),
@@ -39,12 +40,19 @@ ARRIVAL: Final[Mapping[str, str]] = {
     # What tells of a frame, or of its fault.
     "arrival.of_a_frame": r"demasiado|imagen|toma|perdid\w+|parece|casa",
     "arrival.new": (
-        rf"{_OK}(?:soy|somos) (?:principiantes?|nuev[oa]s?(?: en esto)?)"
+        rf"{_OK}(?:(?:estoy|estamos|ando) (?:\w+ )?(?:aprendiendo|empezando)"
+        r"(?: (?:en|con|a) [^,.;]*)?"
+        rf"|(?:reci[ée]n|apenas) (?:empiezo|estoy empezando|aprendo)[^,.;]*)"
+        rf"|{_OK}(?:soy|somos) (?:principiantes?|nuev[oa]s?(?: en esto)?)"
         r"|nunca (?:lo )?he hecho(?: esto)?|es mi primera vez|cómo funciona(?: esto)?"
     ),
     # A greeting, and what everybody comes for: they tell of no frame.
     "arrival.wished": (
         r"(?:me|nos) gustaría fotografiarl[ao]|(?:quiero|queremos|quisiera) fotografiarl[ao]"
+        r"|(?:hay|trae|lleva|viene con)(?: (?:muy|bastante|re))?"
+        r" (?:poc[ao]|much[ao]|bastante|harta) (?:agua|caudal)|(?:hola )?qu[ée] tal"
+        r"|(?:con|tengo|traigo|llevo) (?:mi|una) (?:c[áa]mara|camarita)"
+        r"(?: (?:nueva|sin espejo|vieja))?"
         rf"|{_QUIERO} {_FOTOGRAFIAR}(?: (?:de|del?|a|al|la|el|una?|esta|este|aqu[íi]|hoy"
         rf"|{_WATER}))*"
     ),

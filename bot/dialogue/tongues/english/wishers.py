@@ -1,0 +1,10 @@
+"""English words: somebody else who wishes a look of the water, as the message names them."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from typing import Final
+
+from bot.dialogue.tongues.pieces import NOTHING
+
+WISHERS: Final[Mapping[str, str]] = {"wishers.who": NOTHING}  # as the wish itself tells
