@@ -388,3 +388,30 @@ def test_small_talk_beside_an_arrival(text: str) -> None:
 def test_frames_that_come_with_being_home(text: str) -> None:
     """They are not asked for again."""
     assert "home.what_seen" in keys_of(Player(), text)
+
+
+@pytest.mark.parametrize(
+    ("word", "text"),
+    [
+        ("deutsch", "so, die grellen Steine unten sind jetzt raus"),
+        ("deutsch", "der helle Ast links ist weg"),
+        ("español", "ya no se ven las rocas brillantes"),
+        ("español", "quité las hojas claras del borde"),
+        ("english", "ok now the bright rocks on the left are gone"),
+    ],
+)
+def test_bright_things_that_are_out_raise_no_alarm(word: str, text: str) -> None:
+    """They were asked for; stones to cross on are another matter."""
+    player = abroad(word) if word in _WORD.values() else Player()
+    if word == "english":
+        player.say("12 m tall, 18 m away, rock at 1.5 m, full frame 24-70, tripod")
+    assert read_danger(text) is None
+    assert not any(key.startswith("danger") for key in keys_of(player, text))
+
+
+def test_stones_to_cross_on_are_no_bright_ones() -> None:
+    """They were there to go back on."""
+    for text in ("die Trittsteine sind jetzt weg", "die Steine sind weg, das Wasser steigt"):
+        danger = read_danger(text)
+        assert danger is not None
+        assert danger.kind is DangerKind.FLOOD

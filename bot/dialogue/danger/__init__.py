@@ -6,6 +6,7 @@ from typing import Final
 
 from bot.dialogue.danger.asked_first import only_noise, wants_question
 from bot.dialogue.danger.beside import heard_beside
+from bot.dialogue.danger.bright_gone import only_bright_gone
 from bot.dialogue.danger.cold_hands import only_cold, only_cold_hands
 from bot.dialogue.danger.explained import explained
 from bot.dialogue.danger.features import Heard, heard_in
@@ -85,6 +86,8 @@ def read_danger(text: str) -> Danger | None:
         `UNCLEAR`.
     """
     if only_cold_hands(text) or only_cold(text) or only_wishes_look(text):
+        return None
+    if only_bright_gone(text):
         return None
     if only_noise(text):
         return Danger(DangerKind.UNCLEAR, LEVELS[DangerKind.UNCLEAR])

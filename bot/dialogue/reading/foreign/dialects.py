@@ -69,7 +69,8 @@ _WORDS: Final[Rules] = rules(
 _SOUTHERN: Final = re.compile(
     r"\b(?:w[ao]ssa|wosser|olles|muass|oiwei|ollaweil|kemma|mog|konn|derf|auff?i|obi|owi|owa|eini"
     r"|aussi|umi|obn|untn|voi|schee|zruck|nimma|grod|wieda|kloan\w*|stoa\w*|koan\w*|hob|hobn|hom"
-    r"|mia (?:san|hom|gengan)|olle|wos|wia|ois|gua[td]|bissl|bisserl|ned|nix|heit|gwitta|dunnert|kimmt)\b"
+    r"|mia (?:san|hom|gengan)|olle|wos|wia|ois|gua[td]|bissl|bisserl|ned|nix|heit|gwitta|dunnert"
+    r"|kimmt)\b"
 )
 _PLAINLY: Final = 2
 #: Small words that are other ones elsewhere: read only where a message is plainly southern.

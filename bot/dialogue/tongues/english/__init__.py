@@ -14,6 +14,7 @@ from bot.dialogue.tongues.english.asking import ASKING
 from bot.dialogue.tongues.english.at_home import AT_HOME
 from bot.dialogue.tongues.english.away import AWAY
 from bot.dialogue.tongues.english.beside import BESIDE
+from bot.dialogue.tongues.english.bright_gone import BRIGHT_GONE
 from bot.dialogue.tongues.english.cold_hands import COLD_HANDS
 from bot.dialogue.tongues.english.cold_numbers import COLD_NUMBERS
 from bot.dialogue.tongues.english.command_words import COMMAND_WORDS
@@ -59,6 +60,7 @@ ENGLISH: Final[Mapping[str, str]] = {
     **AT_HOME,
     **AWAY,
     **BESIDE,
+    **BRIGHT_GONE,
     **COLD_HANDS,
     **COLD_NUMBERS,
     **COMMAND_WORDS,

@@ -14,6 +14,7 @@ from bot.dialogue.tongues.german.asking import ASKING
 from bot.dialogue.tongues.german.at_home import AT_HOME
 from bot.dialogue.tongues.german.away import AWAY
 from bot.dialogue.tongues.german.beside import BESIDE
+from bot.dialogue.tongues.german.bright_gone import BRIGHT_GONE
 from bot.dialogue.tongues.german.cold_hands import COLD_HANDS
 from bot.dialogue.tongues.german.cold_numbers import COLD_NUMBERS
 from bot.dialogue.tongues.german.command_words import COMMAND_WORDS
@@ -59,6 +60,7 @@ GERMAN: Final[Mapping[str, str]] = {
     **AT_HOME,
     **AWAY,
     **BESIDE,
+    **BRIGHT_GONE,
     **COLD_HANDS,
     **COLD_NUMBERS,
     **COMMAND_WORDS,
