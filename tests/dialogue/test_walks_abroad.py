@@ -415,3 +415,21 @@ def test_stones_to_cross_on_are_no_bright_ones() -> None:
         danger = read_danger(text)
         assert danger is not None
         assert danger.kind is DangerKind.FLOOD
+
+
+@pytest.mark.parametrize(
+    ("word", "text", "said"),
+    [
+        ("deutsch", "unser Sohn möchte die Tropfen eingefroren", "Unser Sohn: eingefroren"),
+        ("deutsch", "meine Kollegin mag es lieber samtig", "Meine Kollegin: seidig"),
+        ("español", "mi primo quiere que quede como niebla", "Mi primo: brumosa"),
+        ("español", "mi vecina la prefiere suave", "Mi vecina: sedosa"),
+    ],
+)
+def test_what_somebody_else_wishes_is_not_ones_own(word: str, text: str, said: str) -> None:
+    """They are named as they were, and the person's own look stays."""
+    player = abroad(word)
+    (answer,) = player.say(text)
+    assert answer.body.startswith(said)
+    assert player.context is not None
+    assert player.context.facts.look is None

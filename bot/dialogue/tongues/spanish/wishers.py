@@ -7,7 +7,7 @@ from typing import Final
 
 WISHERS: Final[Mapping[str, str]] = {
     "wishers.who": (
-        r"(?:mi|nuestr[oa]|el|la|una?) (?:[^\W\d]+ )?[^\W\d]+"
+        r"(?:mi|nuestr[oa]|el|la|una?) (?:[^\W\d]+ )?(?!l[oa]s?\b)[^\W\d]+"
         r"(?= (?:l[oa]s? )?(?:quiere|prefiere|desea|busca)\b)"
     ),
 }
