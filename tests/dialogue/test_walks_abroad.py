@@ -368,7 +368,7 @@ def test_greetings_of_the_south_are_german(text: str) -> None:
     "text",
     [
         "hola, qué tal, ando por la cascada El Coigüe con mi hermana",
-        "estoy empezando en esto. llegamos a un salto con mi abuelo",
+        "estoy empezando en esto. ando por un salto, hay poca agua",
         "hallo, ich steh am Hallerbach und hab eine kleine Kamera dabei",
     ],
 )

@@ -17,4 +17,5 @@ def only_bright_gone(text: str) -> bool:
     Args:
         text: as typed; an edge is asked for what is bright there, and so it is answered.
     """
-    return _TOLD.fullmatch(folded(text)) is not None
+    said = " ".join(folded(text).replace(",", " ").split())
+    return _TOLD.fullmatch(said) is not None

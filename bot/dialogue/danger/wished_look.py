@@ -7,6 +7,7 @@ from typing import Final
 
 from bot.dialogue.folding import folded
 from bot.dialogue.reading.others_wish import wish_of_another
+from bot.dialogue.tongues import in_any
 
 #: The water or its picture, how it is to look, and small words: none of them a place to be in.
 _ONLY: Final = re.compile(
@@ -20,14 +21,19 @@ _WATER: Final = re.compile(r"\b(?:water|fall|it|drop\w*|splash\w*|picture|photo|
 _LOOK: Final = re.compile(
     r"\b(?:frozen|freezed|crisp|silky|silk|smooth|soft|milky|misty|textured?|sharp|still)\b"
 )
+#: The same in the other languages, as a whole message.
+_ABROAD: Final = re.compile(in_any("wishers.whole"))
 
 
 def only_wishes_look(text: str) -> bool:
     """Whether a message says how somebody else wants the water, and nothing else.
 
     Args:
-        text: as typed, in English.
+        text: as typed, in any of Linn's languages.
     """
+    said = " ".join(folded(text).replace(",", " ").split())
+    if _ABROAD.fullmatch(said) is not None:
+        return True
     another = wish_of_another(text)
     if another is None or another.rest:
         return False

@@ -7,4 +7,8 @@ from typing import Final
 
 from bot.dialogue.tongues.pieces import NOTHING
 
-WISHERS: Final[Mapping[str, str]] = {"wishers.who": NOTHING}  # as the wish itself tells
+WISHERS: Final[Mapping[str, str]] = {
+    # As the wish itself tells.
+    "wishers.who": NOTHING,
+    "wishers.whole": NOTHING,
+}
