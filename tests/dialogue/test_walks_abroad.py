@@ -296,6 +296,22 @@ def test_dangers_in_southern_german(text: str, kind: DangerKind) -> None:
     assert danger.kind is kind
 
 
+@pytest.mark.parametrize(
+    "text",
+    [
+        "wir sitzen fest in der Klamm",
+        "ich bin gestürzt am Wasserfall",
+        "ich häng in der Wand",
+        "quedamos atrapados en la quebrada",
+        "estoy lastimada cerca de la cascada",
+        "i'm stuck on the ledge",
+    ],
+)
+def test_who_is_held_or_hurt_is_asked_for(text: str) -> None:
+    """No walk begins with it, however few the words."""
+    assert read_danger(text) is not None
+
+
 def test_southern_replies_are_heard() -> None:
     """Nobody is in danger, all are safe."""
     assert in_danger("na na, ois guat do", others=False) is False

@@ -1,4 +1,4 @@
-"""What is neither alarm nor plain talk: somebody out of hearing, loose rock; it is asked about."""
+"""What is neither alarm nor plain talk, and asked about: out of hearing, held, hurt, loose rock."""
 
 from __future__ import annotations
 
@@ -8,7 +8,7 @@ from typing import Final
 from bot.dialogue.folding import folded
 from bot.dialogue.tongues import in_any, whole_words
 
-_UNHEARD: Final = whole_words("asked_first.unheard")
+_AT_ONCE: Final = whole_words("asked_first.unheard", "asked_first.stuck")
 _LOOSE: Final = whole_words("asked_first.loose")
 #: There loose rock is something to stand a tripod on, to frame, or what a sign tells of.
 _OF_PICTURE: Final = whole_words("asked_first.of_picture")
@@ -25,7 +25,7 @@ def wants_question(text: str) -> bool:
         text: as typed, in any of Linn's languages.
     """
     said = folded(text)
-    if _UNHEARD.search(said):
+    if _AT_ONCE.search(said):
         return True
     told = "?" not in text and not (_OF_PICTURE.search(said) or _PASSED.search(said))
     return told and _LOOSE.search(said) is not None

@@ -18,6 +18,11 @@ ASKED_FIRST: Final[Mapping[str, str]] = {
         r"|(?:friend|wife|husband|son|daughter|brother|sister|partner|buddy|mate)\b.* upstream\b.*"
         r"\bno contact"
     ),
+    # Somebody who is held where they are, or hurt, in a few words.
+    "asked_first.stuck": (
+        r"(?:i am|im|we are|were) (?:stuck|hurt|injured|trapped) (?:at|in|on|by|near|under|below)"
+        r" (?:the |a |this )?(?:\w+ )?(?:falls?|waterfall|gorge|canyon|creek|ledge|cliff|river)"
+    ),
     "asked_first.loose": (
         r"(?:loose|falling|fresh fallen) (?:rocks?|boulders?)|(?:rocks?|stones?|boulders?)"
         r" (?:fell|came|come|fall|tumbled)(?: down| off)"
