@@ -222,6 +222,7 @@ def _text(turn: Turn, event: TextReceived) -> None:
     danger = _danger_in(turn, event.text)
     if _warned(turn, event.origin, event.text, danger):
         return
+    event = event.model_copy(update={"text": manner.in_full(turn, event.text)})
     if emergency.is_held(turn):
         _while_held(turn, event)
     elif doubt.is_aside(turn):

@@ -199,6 +199,8 @@ def shown(asked: Asked, text: str) -> str | None:
 def meant(asked: Asked, text: str) -> str | None:
     """The option that other words name: "it's clean", "just dots"; None unless it is only one."""
     text = _NOTHING_BUT.sub("all", text)  # "nothing but white" is a sheet of it
+    if asked.name in {"top", "sides", "anchor"} and read(text).blink is not None:
+        return None  # "took one, nothing blinks" is of the water
     return all_well(asked.name, bare(text)) or _worded(asked, text)
 
 
@@ -254,6 +256,8 @@ def _is_of_another_thing(asked: Asked, said: str, text: str) -> bool:
         return "ladder" in said
     if asked.name in {"top", "sides"} and (told := edges_told(text)) and asked.name not in told:
         return True  # "leaves at the top" is no answer of the sides
+    if asked.name == "phone_again":
+        return "sky" in said  # "the sky is super bright" is not of the water
     return asked.name == "top" and "water" in said and "sky" not in said
 
 

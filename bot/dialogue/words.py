@@ -145,6 +145,8 @@ def _is_done_anywhere(turn: Turn, typed: str, said: str, command: str | None) ->
     if roster.answer(turn, typed):
         return True
     wish = wished(said)
+    if measuring.answer_no_cell(turn, said):
+        return True
     return next_frame.answer(turn, typed) or (wish is not None and measuring.answer(turn, wish))
 
 

@@ -80,7 +80,7 @@ def named_in(part: str, frames: tuple[ToldFrame, ...]) -> Named:
 
 
 def _by_time(part: str, frames: tuple[ToldFrame, ...]) -> list[tuple[int, list[int]]]:
-    named = [(time.start, _of_time(time, frames)) for time in times_in(part)]
+    named = [(time.start, _from_time(time, part, frames)) for time in times_in(part)]
     for match in _BARE.finditer(part):
         number = max(float(match["below"]), 0.1)
         below, whole = (
@@ -88,6 +88,26 @@ def _by_time(part: str, frames: tuple[ToldFrame, ...]) -> list[tuple[int, list[i
         )
         named.append((match.start(), below if "." not in match["below"] and below else whole))
     return [(start, found) for start, found in named if found]
+
+
+#: "Everything from 1/4 up", "1/4 and longer".
+_AND_LONGER: Final = re.compile(
+    r" ?(?:s|secs?|seconds?)? ?(?:(?:and|or) )?(?P<shorter>down(?:wards)?|shorter|faster|below"
+    r"|under)?(?(shorter)|(?:up(?:wards)?|on(?:wards?)?|longer|slower|above|beyond))\b(?! the\b)"
+)
+
+
+def _from_time(time: SpokenTime, part: str, frames: tuple[ToldFrame, ...]) -> list[int]:
+    """The frames of a time, and those beyond it where all of them are meant."""
+    same, beyond = _of_time(time, frames), _AND_LONGER.match(part, time.end)
+    if not same or beyond is None:
+        return same
+    edge, sign = frames[same[0]].shutter_s, -1.0 if beyond["shorter"] else 1.0
+    return [
+        place
+        for place, frame in enumerate(frames)
+        if place in same or (frame.shutter_s - edge) * sign > 0
+    ]
 
 
 def _of_time(time: SpokenTime, frames: tuple[ToldFrame, ...]) -> list[int]:

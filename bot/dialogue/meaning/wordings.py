@@ -15,6 +15,13 @@ _NAMED: Final = (
             rf"|\bone of (?:the|my) (?:\w+ )?{_GRAPH}\b"
         ),
     ),
+    (
+        "stabiliser_seen",
+        (
+            r"\b(?:stabili[sz]\w+|vibration reduction|steady ?shot)\b[^.;]*\b(?:show|see|visible"
+            r"|matter|ruin\w*|harm|notice|spoil\w*|tell)\b"
+        ),
+    ),
     ("pack", r"\bpack(?:ing)? list\b"),
     (
         "keep_few",

@@ -40,6 +40,13 @@ _NOTHING: Final = any_of(
     r"no highlights? (?:are |is )?(?:lost|gone|blown|clipped|burnt)",
     r"warnings?(?:'s)? (?:is |are |has |have |now |all )*(?:off|gone|stopped)",
 )
+#: "No, I can't see white spots": the warning, by how it looks.
+_UNSEEN: Final = any_of(
+    r"(?:can't|cannot|can not|don't|do not|didn't|couldn't|not|no|zero|without|nothing)"
+    r"(?: (?:really|actually|see|find|spot|notice|have|get|any|a|the|one|longer|more))*"
+    r" (?:(?:white|bright|burnt|overexposed|blown)(?: out)? (?:spots?|dots?|patch(?:es)?|blobs?"
+    r"|specks?|bits|areas?|parts?|zones?)|warnings?|alerts?)(?! of sky)",
+)
 _DOT: Final = (
     r"(?:dots?|specks?|sparkles?|points?|pixels?|pinpricks?|spots?|glints?|tiny bits?|speckles?"
     r"|pinpoints?|crumbs?|grains?|sparks?|flecks?|freckles?|sprinkl\w*|pin pricks?|few drops)"
@@ -169,6 +176,8 @@ def read_blink(draft: Draft) -> None:
     text = _ZEBRA.sub("zebras", text)
     if bare:
         draft.note("blink", bare)
+    elif _UNSEEN.search(text):
+        draft.note("blink", Blink.NOTHING)
     elif _BLINKS.search(text):
         kinds = (kind for kind, pattern in _KINDS if pattern.search(text))
         if _ALSO_PATCHES.search(text):

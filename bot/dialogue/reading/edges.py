@@ -57,6 +57,9 @@ _TOLD: Final = {
             r" (?:at|along|above|over|in) (?:the )?(?:top|lip|trees|leaves)",
             r"(?:there's|there is|see|got|have) (?:(?:a|some|still|bit|of|strip|patch|little) )*"
             r"(?:white|bright) sky",
+            r"sky(?:'s| is| looks?)?(?: \w+){0,2} (?:bright|white|blown(?: out)?"
+            r"|burnt(?: out)?)(?: (?:up|out|there))* (?:at|along|above|over|in|on)"
+            r" (?:the )?(?:very )?(?:top|trees|leaves|edge)",
             r"sky (?:hole|gap|peeks?|peeking|shows|showing)(?: \w+){0,4}",
         ),
         "lip": any_of(r"(?:lip|fall)(?: \w+){0,2} touch(?:es|ing) (?:the )?(?:top|edge|border)"),
@@ -72,6 +75,8 @@ _TOLD: Final = {
             rf"{_SIDE} (?:has|shows|there's) an? {_THING}",
         ),
         "bright": any_of(
+            rf"(?<!sky is )(?<!sky looks )(?<!sky's )(?<!sky is super )(?<!sky is so )"
+            rf"(?<!sky is too )(?<!sky is very )(?<!sky is really )"
             rf"(?:bright|white|shiny)(?! sky)(?: (?!sky\b)\w+){{0,3}} (?:at|on|in) {_SIDE}",
             rf"{_SIDE} (?:is|are|looks?) (?:too |very )?(?:bright|white)",
             rf"{_SIDE}(?: has| shows| there's)? an? (?:bright|white|shiny) \w+",
@@ -82,6 +87,11 @@ _TOLD: Final = {
 _SECOND_THOUGHT: Final = re.compile(
     r"^.*(?:[.,;!?]|\b(?:hm+|oh|no|wait)) *(?:actually|no wait|wait no|oh wait|on second thoughts?"
     r"|looking again)\b"
+)
+#: "Clean, apart from a branch": what is not.
+_EXCEPT: Final = re.compile(
+    rf"\b{_EDGES}\b[^.;]*\b{_CLEAN}[^.;\w]*(?:apart from|except(?: for)?|but for|besides|other than"
+    rf"|only)\b|\b{_CLEAN}[^.;\w]*(?:apart from|except(?: for)?|but for|other than)\b"
 )
 #: Words of a complaint or of the camera's warning: then the place is where something went wrong.
 _OTHER: Final = re.compile(
@@ -104,14 +114,15 @@ def edges_told(text: str, asked: str = "") -> dict[str, str]:
         For "top" and "sides" the option that is told; a twig that was moved out leaves the sides
         clean. What is told of blinking or softness at an edge is no composition.
     """
-    after = _SECOND_THOUGHT.sub("", plain(text))
+    after = _EXCEPT.sub("", _SECOND_THOUGHT.sub("", plain(text)))
     if after != plain(text) and (told := edges_told(after, asked)):
         return told
     clauses = _CLAUSES.split(plain(text))
     said = " ".join(clause for clause in clauses if not _OTHER.search(clause))
     found = {name: value for name, values in _TOLD.items() if (value := _first(values, said))}
     gone = _GONE.search(said) is not None
-    if gone and (found.get("sides") in {"twig", "bright"} or _AT_A_SIDE.search(said)):
+    thing = found.get("sides") in {"twig", "bright"} or re.search(rf"\b{_THING}\b", said)
+    if gone and (thing or _AT_A_SIDE.search(said)):
         found["sides"] = "clean"
     if _ALL_CLEAN.search(said):
         found = SETTLED | found
@@ -122,8 +133,9 @@ def edges_told(text: str, asked: str = "") -> dict[str, str]:
 
 #: A step aside: nothing but what was done so that a thing goes out of the frame.
 _STEP: Final = re.compile(
-    r"\b(?:ok(?:ay)?|so|well)?[ ,]*(?:i )?(?:moved|stepped|shifted)(?: (?:a|bit|little|half|step"
-    r"|over|aside|to|the|left|right|back|down|lower))+(?=$|[ ,.;!])[ ,.;]*(?:and )?"
+    r"\b(?:ok(?:ay)?|so|well)?[ ,]*(?:i )?(?:moved|stepped|shifted)(?: (?:a|bit|little|half|steps?"
+    r"|foot|feet|metre|meter|yard|inch|inches|few|one|two|\d+|cm|m|ft|over|aside|to|the|left|right"
+    r"|back|down|lower))+(?=$|[ ,.;!])[ ,.;]*(?:and )?"
 )
 
 

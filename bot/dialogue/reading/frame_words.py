@@ -114,6 +114,18 @@ def _cells(said: str) -> Wished | None:
     return Wished("cells", cells=tuple(dict.fromkeys(cell.upper() for cell in named)))
 
 
+_OUTSIDE: Final = re.compile(
+    r"(?:(?:the )?(?:water|fall|stream) |it )?(?:(?:is|s|runs) )?(?:(?:in|at|cells?) )?"
+    r"(?:[a-d][1-4] )*(?!f\d)[a-h](?:0|[1-9]\d?)(?: (?:and )?[a-h]\d{1,2})*"
+)
+
+
+def names_no_cell(text: str) -> bool:
+    """Whether a whole message names a cell that the grid has not: `b9`, `F2`."""
+    said = " ".join(re.sub(r"[^\w./ ]", " ", text.casefold()).split()).strip(". ")
+    return wished(text) is None and _OUTSIDE.fullmatch(said) is not None
+
+
 def _direction(said: str) -> Wished | None:
     for pattern, axis_deg in _AXES:
         if re.fullmatch(pattern, said):

@@ -18,6 +18,13 @@ _PARTLY: Final = any_of(
     r"sun (?:comes|coming|in) and (?:goes|going|out)|mixed light|sun patches",
     r"(?:half|partly|partially) (?:sun\w*|cloud\w*|overcast)",
 )
+#: "Sallow Glen Falls", "at Hollow Glen": a name tells of no light.
+_NAMED: Final = re.compile(
+    r"\b(?:canyon|gorge|ravine|glen|woods?|forest)"
+    r" (?=(?:water)?falls?\b|creek\b|linn\b|cascades?\b|force\b|brook\b|trail\b|road\b)"
+    r"|\b(?!(?:the|a|an|this|that|our|in|deep|dark|narrow|wooded|shady|shaded|open|small|little"
+    r"|steep|wide|tight|rocky|gloomy|dim|mossy|in) )\w+ glen\b"
+)
 #: A clear sky is sun only where nothing says shade.
 _CLEAR_SKY: Final = any_of(r"(?:clear|blue) sk(?:y|ies)", "cloudless")
 #: Where the light was asked for, one word is enough.
@@ -27,6 +34,13 @@ _ALONE: Final = (
     ("overcast", exactly("clouds?")),
 )
 _SHADE: Final = any_of("shade|shadow|shady")
+#: "Sunny but the fall is in the shade": the light on the water counts.
+_WATER_SHADED: Final = any_of(
+    r"(?:(?:water)?falls?|water|cascade|stream|creek|it|whole thing)"
+    r"(?:'s| is| are| itself is| lies)"
+    r"(?: (?:all|still|completely|fully|totally|now|mostly|in))*"
+    r" (?:(?:in )?(?:the |full |deep |open )*(?:shade|shadow)|shaded)(?! of doubt)"
+)
 _SUNLIT: Final = frozenset({"full sun", "hazy sun", "before sunset", "sunset"})
 _SHADED: Final = frozenset(
     {"open shade", "light canopy", "open gorge", "wooded gorge", "deep slot", "dense canopy"}
@@ -76,7 +90,7 @@ _LIGHTS: Final = tuple((key, pattern, needed_by(pattern)) for key, pattern in LI
 
 def read_light(draft: Draft) -> None:
     """The light by its words; sun and shade together are no single light and stay unsaid."""
-    text = WINDS_WAY.sub("wind", draft.text)
+    text = _NAMED.sub("", WINDS_WAY.sub("wind", draft.text))
     if _WHITE_BALANCE.search(text) or _PARTLY.search(text):
         return
     seen = [
@@ -94,5 +108,7 @@ def read_light(draft: Draft) -> None:
         found = [key for key, pattern in _ALONE if pattern.match(text)]
     if not found and _CLEAR_SKY.search(text) and not _SHADE.search(text):
         found = ["full sun"]
+    if _SUNLIT & set(found) and _WATER_SHADED.search(text):
+        found = [key for key in found if key in _SHADED] or ["open shade"]
     if found and not (_SUNLIT & set(found) and _SHADED & set(found)):
         draft.note("light", found[0])

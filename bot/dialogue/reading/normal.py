@@ -17,6 +17,7 @@ from bot.dialogue.reading.spans import parted
 from bot.dialogue.reading.spoken_numbers import ORDINALS, dictated_times, in_digits
 from bot.dialogue.reading.taken_back import without_taken_back
 from bot.dialogue.reading.turns import plainly, plainly_numbered
+from bot.dialogue.reading.unit_lists import with_units
 from bot.dialogue.reading.unit_words import LENGTH
 
 #: Longer messages are cut: nobody types facts beyond this (own rule), and reading stays quick.
@@ -293,7 +294,7 @@ def _spelt(plain: str) -> str:
     """A message in lower case, its fractions, number words and turns of speech in one spelling."""
     plain = dictated_times(plainly(mend_slips(_SAID_TWICE.sub(r"\1", plain))))
     plain = _PARTS.sub(_part, _ND_LIST.sub(_nd_list, _IN_FIGURES.of(plain)))
-    plain = without_taken_back(_AND_A_HALF.sub(r"\1.5", in_digits(plain)))
+    plain = without_taken_back(_AND_A_HALF.sub(r"\1.5", with_units(in_digits(plain))))
     plain = in_metres(plainly_numbered(_OR_SO.sub("", plain)))
     plain = _LONE_PART.sub(r"and a \1", _MIXED_PART.sub(_part, plain))
     return " ".join(parted(_POINT.sub(r"\1.\2", plain)).split())

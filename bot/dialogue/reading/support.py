@@ -142,10 +142,12 @@ def _read_tripod(draft: Draft, text: str) -> None:
 
 _DIAL: Final = r"(?:clicks?|dials?|increments?|wheels?)"
 _HALVES: Final = any_of(
+    r"(?:^|(?<=[,;] )|(?<=and )|(?<=in )|(?<=only ))(?:1/2|half)[ -]?stops(?= ?(?:$|[,.;]|and\b))",
     rf"(?:{_DIAL}|steps?)\b[^,;.]{{0,20}}\b(?:1/2|half|halves)",
     rf"(?:1/2|half)[ -]?stops? (?:{_DIAL}|steps?|camera|only)",
 )
 _THIRDS: Final = any_of(
+    r"(?:^|(?<=[,;] )|(?<=and )|(?<=in ))(?:1/3|third)[ -]?stops(?= ?(?:$|[,.;]|and\b))",
     rf"{_DIAL}\b[^,;.]{{0,20}}\b(?:1/3|thirds?)",
     rf"(?:1/3|third)s?[ -]?stops? (?:{_DIAL}|steps?|camera)",
 )

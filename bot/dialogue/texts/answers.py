@@ -184,6 +184,32 @@ ANSWERS: Final[dict[str, str]] = {
         "White clipped in the raw is gone; what only the preview clips, half a stop to one, comes "
         "back. Rather darker: rock can be lifted later."
     ),
+    # wheels and menus as most makers have them; ring on the lens for f: common practice
+    "asked.find_setting": (
+        "Mode dial to M: one wheel turns the time, the other, or with the +/- button held, the f. "
+        "ISO and timer: a button or the quick menu. Warnings: the playback menu."
+    ),
+    "asked.find_setting_phone": (
+        "In the camera's manual or pro mode, if it has one. Else hold a finger on the white until "
+        "it locks, slide for brightness; timer and long exposure are in its menu."
+    ),
+    "asked.sharp_check": (
+        "Zoom in on the screen to 100 %: nearest rock, rock beside the fall, a far corner. All "
+        "crisp: sharp. All soft the same way: it moved. Near or far alone: focus."
+    ),
+    "asked.meter_after": (
+        "Polariser first: on, turned, then meter and focus through it. A dark ND last: focus and "
+        "meter without it, then count its stops."
+    ),
+    # a second look after 2 to 7 days, copies first: common practice
+    "asked.rejects": (
+        "Until the picks are made and copied twice: look again after 2 to 7 days, then delete "
+        "what is soft, shaken or wet. Keep one failure that teaches you something."
+    ),
+    "asked.stabiliser_seen": (
+        "It may: look at a rock at 100 %. Doubled or soft edges in rock and water alike: it "
+        "wandered. Crisp rock: no harm done. Next time off on the tripod."
+    ),
     "asked.gardening": (
         "Let it grow: move 10 to 30 cm, zoom, or hold the twig aside for the shot. Nothing broken "
         "off, pulled out or rolled."

@@ -19,6 +19,11 @@ ASKED: Final[dict[str, str]] = {
     "asked.f_number_phone": "A phone's f-number is fixed: only ISO and time can change.",
     "asked.why_not_f22": ("Past {limit} diffraction softens all of it; {f_number} is enough here."),
     "asked.time": "{look}: {shortest} to {longest} here; begin at {time}.",
+    # a phone has no dial: its mode makes the time
+    "asked.time_phone": (
+        "{look}: about {time} here. Long-exposure or night mode, phone propped, timer 3 s, in "
+        "shade; without one average a burst, or a clip-on ND."
+    ),
     "asked.time_long": "{look}: {shortest} or longer here; begin at {time}.",
     "asked.focus": "Focus at {focus}, then manual. Check the nearest and the far rock at 100 %.",
     "asked.focus_plain": (

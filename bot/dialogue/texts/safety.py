@@ -208,6 +208,9 @@ SAFETY: Final[dict[str, str]] = {
         "No boots and no care hold there: nobody stands in such a place, and I give no settings "
         "for it. Signs and rangers decide."
     ),
+    "danger.insist_how": (
+        "Kept. Type `no` once nobody stands there: then all that you told me counts and we go on."
+    ),
     # What people ask and do so that nothing happens: common practice of group leaders.
     "precaution.where_not": (
         "Nowhere on or above the lip, past a rail or sign, under or behind the fall, on ice, or in "

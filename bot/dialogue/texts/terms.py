@@ -57,6 +57,19 @@ TERMS: Final[dict[str, str]] = {
         "How long the light comes in. For a usual fall 1/500 s freezes drops, 1/8 to 1/3 s keeps "
         "strands, 1 s smooths them."
     ),
+    # the bands of `core.water`, in words
+    "term.look": (
+        "How long the water's streaks are: crisp, short trails; textured, strands that you can "
+        "follow, 1 to 10 % of the frame; silky, soft veils; misty, all fog."
+    ),
+    "term.clipped": (
+        "White beyond what the file holds: plain paper without lines. Dots of it are sparkle; in "
+        "the main water take 1/3 to 2/3 stop less light."
+    ),
+    "term.hyperfocal": (
+        "The distance at which to focus so that all from half of it to the far wall looks sharp; "
+        "twice the nearest rock comes to the same."
+    ),
     "term.format": (
         "The size of the sensor: APS-C is smaller than full frame, so there 18 mm shows what 27 mm "
         "shows on full frame."

@@ -299,6 +299,16 @@ WALK: Final[dict[str, str]] = {
     "adjust.path": "In steps: {path}.",
     "adjust.or_darker": "Or keep {settings}: {stops} darker.",
     "adjust.instead": "Instead: {others}.",
+    "phone.no_warning": (
+        "Good. A phone shows no such warning: zoom in, the white should keep its lines."
+    ),
+    "highlights.holds_plain": "Then the white holds.",
+    # without numbers: a stop of time, two thirds of light (common practice)
+    "plain.no_texture": "Too long: halve the time, again if it is still milk.",
+    "plain.too_frozen": "Too short: double the time, again if it is still hard.",
+    "plain.just_white": "Too much light: one stop less, then look at the white again.",
+    "plain.too_bright": "Too much light: one stop less, then look at the white again.",
+    "plain.too_dark": "Too little light: one stop more, until the white begins to blink.",
     "phone.darker": "Tap the white water until it locks, slide the brightness down a stop.",
     "phone.brighter": "Tap the white water until it locks, slide up while it keeps its lines.",
     "phone.shorter": (

@@ -6,6 +6,7 @@ from bot.dialogue.compose import Part, Role
 from bot.dialogue.context import Length
 from bot.dialogue.meaning.hands import can_hardly_type
 from bot.dialogue.meaning.said import Said
+from bot.dialogue.reading.texting import in_full as texted_in_full
 from bot.dialogue.reading.tongue import language_of
 from bot.dialogue.steps.anywhere import repeat
 from bot.dialogue.texts import TEXTS, measures, speaking
@@ -59,6 +60,11 @@ def written_in(turn: Turn, text: str) -> str:
     """
     language = turn.context.person.language
     return language if language != "en" else language_of(text) or language
+
+
+def in_full(turn: Turn, text: str) -> str:
+    """An English message with the short words of thumbs in full; others as they were typed."""
+    return texted_in_full(text) if written_in(turn, text) == "en" else text
 
 
 def said(turn: Turn, english: str, typed: str) -> Said:

@@ -5,6 +5,8 @@ from __future__ import annotations
 import re
 from typing import Final
 
+from bot.dialogue.steps.asked.plain_questions import PLAIN
+
 _TURN_BACK: Final = (
     r"turn(?:ing)?[ -]?(?:back|around|round)|head(?:ing)? back|(?:start|go|walk) back"
     r"|(?:when|what time|how late).*\b(?:leave|sunset|dark|set off|go home|be (?:back|home)"
@@ -140,6 +142,7 @@ _AROUND: Final[tuple[tuple[str, str], ...]] = (
 )
 #: What a question is about, the more special first.
 _ABOUT: Final[tuple[tuple[str, str], ...]] = (
+    *PLAIN,
     *_AROUND,
     (
         (

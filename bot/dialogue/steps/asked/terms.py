@@ -38,6 +38,9 @@ _TERMS: Final[tuple[tuple[str, str], ...]] = (
     ("shutter", r"shutter(?: ?speeds?| times?)?|exposure time"),
     ("format", r"(?:sensor )?formats?|full[ -]?frame|aps[ -]?c|crop sensor|sensor size"),
     ("focal", r"focal lengths?|millimet(?:er|re)s|mm"),
+    ("look", r"(?:the )?(?:textured|silky|crisp|misty|frozen)(?: (?:water|look))?|(?:the )?looks?"),
+    ("clipped", r"clipp(?:ed|ing)|blown(?:[ -]out)?(?: (?:highlights?|whites?))?|lost texture"),
+    ("hyperfocal", r"hyperfocal(?: distance)?"),
     ("ladder", r"(?:shutter )?ladder"),
 )
 _WORDS: Final = tuple((name, re.compile(pattern)) for name, pattern in _TERMS)

@@ -49,6 +49,12 @@ def _how_much_darker(turn: Turn, text: str) -> None:
     plainly("phone.darker" if on_phone else "asked.how_much_darker")(turn, text)
 
 
+def _find_setting(turn: Turn, text: str) -> None:
+    """Where a setting is on cameras, or on a phone."""
+    on_phone = reckoning.is_phone(turn.facts)
+    plainly("asked.find_setting_phone" if on_phone else "asked.find_setting")(turn, text)
+
+
 TOPICS: Final[Mapping[str, Answer]] = {
     **{f"term.{name}": plainly(f"term.{name}") for name in terms.NAMES},
     "term.diffraction": trade_answers.say_diffraction,
@@ -155,6 +161,11 @@ TOPICS: Final[Mapping[str, Answer]] = {
     "polariser": filter_answers.say_polariser,
     "iso_or_grain": _iso,
     "come_back": plainly("asked.come_back"),
+    "find_setting": _find_setting,
+    "sharp_check": plainly("asked.sharp_check"),
+    "meter_after": plainly("asked.meter_after"),
+    "rejects": plainly("asked.rejects"),
+    "stabiliser_seen": plainly("asked.stabiliser_seen"),
     "which_filter": filter_answers.say_which,
     "form_means": plainly("asked.form_means"),
 }

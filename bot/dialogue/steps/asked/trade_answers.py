@@ -114,16 +114,22 @@ def say_time(turn: Turn, clause: str) -> None:
     marks = time_marks(dial)
     shortest_s = max(shortest_s, now.camera.shortest_s)
     begin_s = min(max(now.flow.time_for(aim_of(turn, look)), shortest_s), now.camera.longest_s)
-    long = longest_s > now.camera.longest_s
     turn.say(
         Role.SETTINGS,
-        "asked.time_long" if long else "asked.time",
+        _time_key(turn, longest_s > now.camera.longest_s),
         look=TEXTS[f"look.{look.value}"].capitalize(),
         shortest=nearest(marks, shortest_s).label,
         longest=nearest(marks, min(longest_s, now.camera.longest_s)).label,
         time=nearest(marks, begin_s).label,
     )
     reasons.explain_share(turn, now.flow, begin_s, now.camera)
+
+
+def _time_key(turn: Turn, is_long: bool) -> str:
+    """The text of a look's times: on a phone they are made by a mode, not set."""
+    if reckoning.is_phone(turn.facts):
+        return "asked.time_phone"
+    return "asked.time_long" if is_long else "asked.time"
 
 
 def say_focus(turn: Turn, clause: str) -> None:

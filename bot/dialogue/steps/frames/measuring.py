@@ -22,7 +22,7 @@ from bot.dialogue.compose import Role
 from bot.dialogue.events import MeasuredKind
 from bot.dialogue.facts import Facts
 from bot.dialogue.kept import Measured, Together
-from bot.dialogue.reading.frame_words import Wished
+from bot.dialogue.reading.frame_words import Wished, names_no_cell
 from bot.dialogue.steps.anywhere import limits, repeat
 from bot.dialogue.steps.frames import views
 from bot.dialogue.steps.frames.at_hand import at_hand, known, the_one
@@ -196,6 +196,15 @@ def _placed(turn: Turn, wish: Wished) -> bool:
         place_water(turn, wish.cells)
     else:
         _again(turn, axis_deg=wish.axis_deg)
+    return True
+
+
+def answer_no_cell(turn: Turn, said: str) -> bool:
+    """Say which cells there are to who names another one of a frame; whether it was so."""
+    if not names_no_cell(said) or (the_one(turn) is None and not _is_passing(turn)):
+        return False
+    turn.say(Role.SETTINGS, "together.no_cell")
+    repeat.put_again_if_open(turn, whole=False)
     return True
 
 

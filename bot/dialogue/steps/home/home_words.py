@@ -109,7 +109,7 @@ def _wanted(turn: Turn, typed: str) -> bool:
     elif frames and review_words.asks_for_equal(typed):
         told_choice.equal(turn)
     elif frames and review_words.asks_for_log(typed):
-        told_choice.log_line(turn, told_choice.ranked(turn)[0])
+        told_choice.log(turn, typed)
     else:
         return False
     return True

@@ -8,6 +8,8 @@ from typing import Final
 from bot.dialogue import reckoning, solving
 from bot.dialogue.aims import aim_of
 from bot.dialogue.compose import Role
+from bot.dialogue.meaning.frame_named import named_in
+from bot.dialogue.reading.frame_times import plain_times
 from bot.dialogue.steps.home import (
     told_frames,
     told_levels,
@@ -71,7 +73,7 @@ def ranked(turn: Turn) -> list[int]:
     frames = told_frames.frames_of(turn)
 
     def rank(place: int) -> tuple[int, bool, bool, bool, float]:
-        faults = _faults_of(turn, place)
+        faults = [fault for fault in _faults_of(turn, place) if not _is_lent(turn, place, fault)]
         worst = max((_FAULTS.index(fault) + 1 for fault in faults), default=0)
         share = told_shares.share_of(turn, place)
         other_look = told_shares.look_in(turn, place) is not wished
@@ -80,6 +82,14 @@ def ranked(turn: Turn) -> list[int]:
         return worst, not frames[place].liked, not praised, other_look, off
 
     return sorted(range(len(frames)), key=rank)
+
+
+def _is_lent(turn: Turn, place: int, fault: str) -> bool:
+    """Whether leaves that moved can come from another frame into one that is praised."""
+    frames = told_frames.frames_of(turn)
+    praised = frames[place].liked or "good" in frames[place].sights
+    still = any("leaves" not in frame.sights for frame in frames)
+    return fault == "leaves" and praised and still
 
 
 def _why(turn: Turn, place: int) -> Iterator[str]:
@@ -147,6 +157,14 @@ def _say_equal(turn: Turn, places: list[int]) -> None:
 
 
 # the log, and next time
+
+
+def log(turn: Turn, typed: str) -> None:
+    """The line of the frame that a message names, which is the one to keep; else of the best."""
+    named = named_in(plain_times(typed.casefold()), told_frames.frames_of(turn)).places
+    if len(named) == 1:
+        told_frames.mark(turn, named[0], liked=True)
+    log_line(turn, named[0] if len(named) == 1 else ranked(turn)[0])
 
 
 def log_line(turn: Turn, place: int) -> None:

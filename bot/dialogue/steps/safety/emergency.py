@@ -253,6 +253,8 @@ def insist(turn: Turn, *, asked_why: bool = False, text: str = "") -> None:
         return
     if _times_asked(turn) < repeat.MOST_TIMES or asked_why:
         turn.say(Role.SAFETY, "danger.insist")
+    else:
+        turn.say(Role.CHECK, "danger.insist_how")
     ask_out_there_again(turn)
 
 

@@ -44,6 +44,21 @@ _NONE: Final = re.compile(
 )
 
 
+_CLAUSE: Final = re.compile(r"[.,;!]\s+|\s(?:and|but) (?=(?:there's |there is )?(?:nothing|no)\b)")
+
+
+def _tells_beside(said: str) -> bool:
+    """Whether one sentence of a message says that nothing near is there."""
+    clauses = _CLAUSE.split(said)
+    return any(_NONE.fullmatch(one.strip(" .!,")) and _NEAR.search(one) for one in clauses)
+
+
+def note_none(turn: Turn) -> None:
+    """Nothing near has to be sharp: neither it nor the anchor is asked for."""
+    asked_before = (*turn.walk.asked, "nearest")
+    turn.change_walk(checks=turn.walk.checks | {"anchor": "none"}, asked=asked_before)
+
+
 def hear(turn: Turn, text: str, told: Facts) -> bool:
     """Take back what was nearest; where it is asked for, that is the answer.
 
@@ -59,6 +74,8 @@ def hear(turn: Turn, text: str, told: Facts) -> bool:
     told_more = told.known() or told.unread
     asked = "" if question is None else question.name.removesuffix("_feet")
     said = plain(text, " .!")
+    if walk is not None and told.known() and _tells_beside(said) and told.nearest_m is None:
+        note_none(turn)
     if walk is None or told_more:
         return False
     if asked == "nearest" and (_LEFT_OUT.fullmatch(said) or _NONE.fullmatch(said)):
@@ -72,8 +89,7 @@ def hear(turn: Turn, text: str, told: Facts) -> bool:
     if asked == "anchor":
         composition.answer(turn, "anchor", "none")
         return True
-    asked_before = (*turn.walk.asked, "nearest")
-    turn.change_walk(checks=turn.walk.checks | {"anchor": "none"}, asked=asked_before)
+    note_none(turn)
     turn.say(Role.SETTINGS, "noted", list=TEXTS["ask.anchor.none"])
     repeat.put_again_if_open(turn)
     return True

@@ -57,6 +57,9 @@ def trouble(turn: Turn, told: Facts) -> None:
         diagnosis.answer(turn, others[0])
         return
     if take_settings(turn) is None:
+        if told.blink is not None and not exposure and told.meter_stops is None:
+            highlights.blinked(turn, told.blink)
+            return
         if others:
             diagnosis.answer(turn, others[0])
             return

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from typing import Final
 
 from bot.dialogue import reckoning
@@ -18,6 +19,8 @@ from bot.dialogue.turn import Turn
 _OF_THE_FRAME: Final = frozenset({"top", "sides", "anchor"})
 #: Every check; none stands in the way of the settings.
 CHECKS: Final = _OF_THE_FRAME | {"light"}
+_CLAUSES: Final = re.compile(r"[,.;!]\s+")
+_OF_TOP: Final = re.compile(r"\b(?:top|edge|upper|above it|along it)\b")
 _BEFORE_BASE: Final = frozenset({State.ARRIVE, State.LENS, State.COMPOSITION})
 #: The light of each option (own rule: the middle of what it names).
 _LIGHTS: Final = {
@@ -163,10 +166,16 @@ def note_beside(turn: Turn, name: str, text: str) -> None:
     if name in _OF_THE_FRAME:
         others = {check: value for check, value in edges_told(text).items() if check != name}
         turn.change_walk(checks=others | turn.walk.checks)
-        light = read(text).light
+        light = read(_beside_the_edge(text) if name == "top" else text).light
         of_the_edge = light == "bright cloud" and "sky" in text.casefold()
         if light is not None and turn.facts.light is None and not of_the_edge:
             turn.learn(Facts(light=light))  # "grey sky, no trees over it" tells both
+
+
+def _beside_the_edge(text: str) -> str:
+    """What a message says beside the top edge: "the top is dark wood" tells of no light."""
+    clauses = _CLAUSES.split(text)
+    return ", ".join(clause for clause in clauses if not _OF_TOP.search(clause.casefold()))
 
 
 def leave_out_told(turn: Turn) -> None:

@@ -34,6 +34,8 @@ UP_AGAIN_STOPS: Final = 1 / 3
 FAR_STOPS: Final = 2.0
 #: So nearly a whole click is one (own rule): 1/30 of a stop lies within the aim below clipping.
 _NEARLY: Final = 0.1
+#: What is asked of a frame that was taken.
+_OF_A_FRAME: Final = frozenset({"settings", "blink", "blink_again", "seen", "phone_again"})
 #: An upward search ends after this much [stops] (own rule).
 UP_LIMIT_STOPS: Final = 2.0
 
@@ -42,7 +44,7 @@ def blinked(turn: Turn, blink: Blink) -> None:
     """Answer what blinks after a test frame."""
     given = take_settings(turn)
     if given is None:
-        ask_for_settings(turn, Facts(blink=blink))
+        _blinked_without_settings(turn, blink)
         return
     enter(turn)
     match blink:
@@ -58,6 +60,18 @@ def blinked(turn: Turn, blink: Blink) -> None:
             darker(turn, PATCH_STOPS, "highlights.darker")
         case _:
             darker(turn, SHEET_STOPS, "highlights.much_darker")
+
+
+def _blinked_without_settings(turn: Turn, blink: Blink) -> None:
+    """A frame of which no setting is known: white that holds needs none, the walk goes on."""
+    question = repeat.standing(turn)
+    asked_of_it = question is None or question.name in _OF_A_FRAME
+    if blink not in {Blink.NOTHING, Blink.DOTS} or asked_of_it:
+        ask_for_settings(turn, Facts(blink=blink))
+        return
+    phone = reckoning.is_phone(turn.facts)
+    turn.say(Role.SETTINGS, "phone.no_warning" if phone else "highlights.holds_plain")
+    repeat.put_again(turn)
 
 
 def _has_another_look(turn: Turn, given: GivenSettings) -> bool:

@@ -2,12 +2,18 @@
 
 from __future__ import annotations
 
+from typing import Final
+
 from bot.dialogue import reckoning
+from bot.dialogue.compose import Role
 from bot.dialogue.facts import Facts
 from bot.dialogue.steps.anywhere import phone
 from bot.dialogue.steps.walk import liking
 from bot.dialogue.turn import Turn
 from bot.dialogue.walk_state import GivenSettings
+
+#: Complaints that have a remedy without numbers.
+_PLAINLY: Final = frozenset({"no_texture", "too_frozen", "just_white", "too_bright", "too_dark"})
 
 
 def take_settings(turn: Turn) -> GivenSettings | None:
@@ -54,6 +60,9 @@ def ask_for_settings(turn: Turn, complaint: Facts) -> None:
         phone.advise(turn, complaint)
         return
     turn.change_walk(complaint=complaint)
+    plain = next((one.value for one in complaint.symptoms if one.value in _PLAINLY), None)
+    if plain is not None:
+        turn.say(Role.SETTINGS, f"plain.{plain}")
     turn.ask("settings")
 
 

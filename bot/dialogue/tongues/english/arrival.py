@@ -23,7 +23,8 @@ ARRIVAL: Final[Mapping[str, str]] = {
     ),
     "arrival.ok": r"hi|hello|hey|ok(?:ay)?|so|well|linn|now|and|then|finally|(?:good )?morning",
     "arrival.arrived": (
-        rf"{_OK}{_BE} (?:\w+ )?(?:at|by|near|in|on|beside|below|under)\b(?: \w+){{0,4}}?"
+        rf"{_OK}(?:{_BE} (?:\w+ )?|(?:standing |now )*(?=at |by |beside ))"
+        rf"(?:at|by|near|in|on|beside|below|under)\b(?: \w+){{0,4}}?"
         rf" {_WATER}{_WITH}|{_OK}(?:(?:i|we)(?:'ve| have|'?m| am|'?re| are)? (?:just |finally )?)?"
         r"(?:stand(?:ing)? (?:at|by|near|in front of|on (?:the|a) (?:\w+ )?(?:platform|path|bridge"
         r"|viewpoint|deck|trail) (?:at|by|near|in front of|below|opposite))|reached|found"

@@ -53,7 +53,7 @@ ASIDES: Final[Mapping[str, str]] = {
         rf"{_GOOD}(?= now|\W|$)"
         r"|lovely|gorgeous|beautiful|wonderful|brilliant|perfect|wow|stunning|fantastic|bingo|yay"
         r"|hurray|hooray|nailed it|spot on|woohoo|excellent|superb|(?:that |it |this )?(?:worked"
-        r"|works|did it|did the trick|helped)(?: well| now)?(?=\W|$)|i (?:really |do )?(?:love"
+        r"|works|did it(?! (?:again|now|once|and|but)\b)|did the trick|helped)(?: well| now)?(?=\W|$)|i (?:really |do )?(?:love"
         r"|like) (?:it|this|that|how|the (?:water|look|way))"
         rf"|(?:can|could) (?:now |really )?(?:see|make out) (?:the |some |single )*{_FINE_WATER}"
         rf"|(?:has|have|having|are|shows?|got|get) (?:now |the |some |real |fine |its"
