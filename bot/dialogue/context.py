@@ -153,6 +153,8 @@ class Conversation(Stored):
     #: What kind of place that is, and whether only others than who wrote were there.
     closed_kind: str = ""
     closed_others: bool = False
+    #: Leave was asked for it, and nobody was told to be there.
+    closed_asked: bool = False
     last_at: AwareDatetime | None = None
     #: A message that waits while "go on or new?" is open.
     held_text: str | None = None

@@ -92,7 +92,7 @@ def read_danger(text: str) -> Danger | None:
         return None
     if only_noise(text):
         return Danger(DangerKind.UNCLEAR, LEVELS[DangerKind.UNCLEAR])
-    found, right = _read(text, _HEARD), mended(text)
+    found, right = _heard(text, _HEARD), mended(text)
     unsure = found is None or found.level is Level.UNSURE
     if unsure and (standard := in_plain_german(text)) != text:
         return read_danger(standard) or found
@@ -104,15 +104,21 @@ def read_danger(text: str) -> Danger | None:
 
 def _meant(right: str, found: Danger | None) -> Danger | None:
     """What a mended message tells of: asked about, as what was found before, unless certain."""
-    meant = _read(right, _HEARD_MENDED)
+    meant = _heard(right, _HEARD_MENDED)
     if meant is None or judged(right).odds >= _CERTAIN:
         return meant or found
     return found or Danger(DangerKind.UNCLEAR, Level.UNSURE, certain=False)
 
 
+def _heard(text: str, least: float) -> Danger | None:
+    """The gravest danger in a message, which holds without what it says of the frame, too."""
+    found, bare = _read(text, least), without_frame_talk(text)
+    return found if found is None or bare == text else _read(bare, least)
+
+
 def _read(text: str, least: float) -> Danger | None:
     """The gravest danger in a message as it stands, heard from such odds on."""
-    text, _ = without_talk(without_frame_talk(without_other_edges(text)))
+    text, _ = without_talk(without_other_edges(text))
     heard = heard_in(text)
     likely = judged(text, heard)
     kind = _kind_of(text, heard, likely, least)

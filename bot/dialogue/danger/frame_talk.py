@@ -45,7 +45,12 @@ _UNSEEN: Final = (
     r"(?:spots?|dots?|patch(?:es)?|blinkies|blink\w*|flash(?:es|ing)?|zebras?|highlights?|warnings?"
     r"|blobs?|speck(?:s|les)?|(?<=white )(?:bits?|areas?|parts?))\b"
 )
-_OF_THE_FRAME: Final = re.compile(f"{_NEAR}|{_TOP}|{_UNSEEN}", re.IGNORECASE)
+#: "My hands are wet so short answers": of the thumb, not of the cold.
+_WET: Final = (
+    r"\b(?:hands?|fingers|gloves|screen|phone)(?:'s| is| are|'re) (?:all |so |a bit )?wet\b"
+    r"(?=[^.;!?]*\b(?:short|brief|quick|type|typing|answers?)\b)"
+)
+_OF_THE_FRAME: Final = re.compile(f"{_NEAR}|{_TOP}|{_UNSEEN}|{_WET}", re.IGNORECASE)
 _SIGNS: Final = str.maketrans("’`´", "'''")
 
 
@@ -55,4 +60,6 @@ def without_frame_talk(text: str) -> str:
     Args:
         text: as typed.
     """
-    return _OF_THE_FRAME.sub(",", text.translate(_SIGNS))
+    said = text.translate(_SIGNS)
+    bare = _OF_THE_FRAME.sub(",", said)
+    return text if bare == said else bare

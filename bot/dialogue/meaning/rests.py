@@ -22,8 +22,9 @@ _RESTED: Final = any_of(
 )
 #: Beside "no tripod": "but there's a bench with a flat armrest".
 _RESTS: Final = any_of(
+    rf"(?:could|can|might|will|would|gonna|i'll) use (?:a |an |the |my )?(?:\w+ )?{_REST}\b",
     rf"(?:there's|there is|got|have|found|but) (?:a |an |the |my )?(?:\w+ )?{_REST}\b(?! (?:from"
-    rf"|at|\d))"
+    rf"|at|\d))",
 )
 
 

@@ -75,6 +75,19 @@ def asks_for_log(text: str) -> bool:
     return _LOG.search(plain(text)) is not None
 
 
+#: How the water stood, as it is told for a log.
+_CONDITIONS: Final = re.compile(
+    r"\b(?:gauge|after (?:\w+ ){0,4}rain|(?:low|high) water|snow ?melt|in spate)\b[^;!?,]*?"
+    r"(?=\s*(?:[;!?,]|\.(?!\d)|$))",
+    re.IGNORECASE,
+)
+
+
+def conditions_of(text: str) -> str:
+    """What a message tells of gauge, rain and level, in its own words."""
+    return ", ".join(match.group().strip() for match in _CONDITIONS.finditer(text))
+
+
 def tells_of_taken(text: str) -> bool:
     """Whether a message tells of frames that were taken, and of no walk to come.
 

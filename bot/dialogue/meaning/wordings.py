@@ -22,6 +22,13 @@ _NAMED: Final = (
             r"|matter|ruin\w*|harm|notice|spoil\w*|tell)\b"
         ),
     ),
+    (
+        "wobbly",
+        (
+            r"\b(?:bridge|boardwalk|platform|deck|planks?|walkway|jetty)\b[^.;]*\b(?:wobbl\w*|shak\w*"
+            r"|vibrat\w*|bounc\w*|sway\w*|trembl\w*|moves?|moving)\b"
+        ),
+    ),
     ("pack", r"\bpack(?:ing)? list\b"),
     (
         "keep_few",

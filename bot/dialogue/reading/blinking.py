@@ -15,7 +15,7 @@ _BLINK: Final = (
     r"|puls(?:es|ing)|flicker\w*|flash(?:es|ing)|zebras?"
     r"|clipp\w*(?! (?:on|to))"
     r"|(?:\w\w+s|they|not|n't|does|do|still|will|all|to|water|white|foam|fall|bits) flash(?! flood"
-    r"| ?light| card| is| on| off"
+    r"| ?light| card| is| on(?! (?:the|some|those|wet|my) )| off"
     r"| allowed| gun| unit| photo\w*| of| mode| sync| fires?| fired| drive| or| ready)"
     r"|(?:highlights?|whites?|foam|water|falls?|it|it's|sky) (?:\w+ )?(?:blown(?! out)|clips?)"
     r"|(?:part|bit|half|top|lip|middle|bottom|edge) clips"

@@ -15,6 +15,7 @@ _SIDE: Final = (
     r"(?:(?:the |my )?(?:left|right|top|bottom|lower|upper)(?:[ -](?:left|right))?"
     r"(?: (?:corner|edge|side|border|hand side))?|(?:the |a |one )?(?:corner|edge|side|border))"
 )
+_CORNER: Final = r"(?:bottom|lower|upper|top)[ -](?:left|right)"
 _THING: Final = r"(?:branch|twig|trunk|stick|log|fern|tree|root|bush|grass|leaf)"
 _CLEAN: Final = r"(?:clean|clear|tidy|free|empty|fine|good|ok|okay)"
 
@@ -49,6 +50,12 @@ _TOLD: Final = {
     "top": {
         "covered": any_of(
             rf"{_COVER}(?: \w+){{0,3}} {_ABOVE} {_TOP}",
+            rf"{_COVER}s?(?: all)? (?:cover|hide|fill|close|line)s? {_TOP}",
+            rf"(?:top|upper)(?: edge| border)?(?: ?[:=,-]| is| has|'s)+(?: (?:a|an|all|just|only"
+            rf"|the))*"
+            rf" (?:\w+ )?(?:{_COVER}|wall|cliff|dark|wood\w*|forest|stone)\b",
+            r"sky(?:'s| is)?(?: all| now| completely)* (?:gone|cropped(?: out)?|covered|hidden"
+            r"|out(?: of (?:it|the frame|shot))?)(?= ?(?:$|[.,;!]|now\b))",
             r"no (?:white )?sky(?: (?:in|at|above|over|visible|showing))?(?: \w+){0,3}",
             rf"{_TOP}(?: is|'s) (?:all )?(?:covered|{_COVER}|dark)",
         ),
@@ -69,15 +76,18 @@ _TOLD: Final = {
             rf"{_EDGES}(?: (?:is|are|all|look|looks|both|and|corners|sides)){{0,4}} {_CLEAN}",
             rf"{_CLEAN} (?:all (?:a)?round|{_EDGES}|at the {_EDGES})",
             rf"(?:nothing|no)(?: \w+){{0,3}} (?:at|on|in|along) (?:the |any )?{_EDGES}",
+            rf"nothing (?:\w+s )?(?:the |my |any )?{_EDGES}",
         ),
         "twig": any_of(
             rf"{_THING}s?(?: \w+){{0,4}} (?:at|on|in|from|into|over) {_SIDE}",
             rf"{_SIDE} (?:has|shows|there's) an? {_THING}",
+            rf"{_THING}s? {_CORNER}",
         ),
         "bright": any_of(
             rf"(?<!sky is )(?<!sky looks )(?<!sky's )(?<!sky is super )(?<!sky is so )"
             rf"(?<!sky is too )(?<!sky is very )(?<!sky is really )"
             rf"(?:bright|white|shiny)(?! sky)(?: (?!sky\b)\w+){{0,3}} (?:at|on|in) {_SIDE}",
+            rf"(?:bright|white|shiny|pale) (?!sky)\w+ {_CORNER}",
             rf"{_SIDE} (?:is|are|looks?) (?:too |very )?(?:bright|white)",
             rf"{_SIDE}(?: has| shows| there's)? an? (?:bright|white|shiny) \w+",
         ),
@@ -119,7 +129,10 @@ def edges_told(text: str, asked: str = "") -> dict[str, str]:
         return told
     clauses = _CLAUSES.split(plain(text))
     said = " ".join(clause for clause in clauses if not _OTHER.search(clause))
-    found = {name: value for name, values in _TOLD.items() if (value := _first(values, said))}
+    #: "Trees on top" enter no side.
+    sides = _TOLD["top"]["covered"].sub(" ", said)
+    parts = {"top": said, "sides": sides}
+    found = {name: value for name in _TOLD if (value := _first(_TOLD[name], parts[name]))}
     gone = _GONE.search(said) is not None
     thing = found.get("sides") in {"twig", "bright"} or re.search(rf"\b{_THING}\b", said)
     if gone and (thing or _AT_A_SIDE.search(said)):

@@ -30,6 +30,7 @@ _FOCAL_CUE: Final = re.compile(
     r"|focal(?: length)?(?: (?:is|was|of|at|set|to|about|around|now))*"
     r"|(?:all the way|fully|right) (?:out|in)(?:,| (?:at|to|is))*|(?:wide|long|tele\w*|short) end,?"
     r"|zoom(?: ring| barrel| lens)? (?:shows|reads|says|stands at|sits at)(?: about)?"
+    r"|(?:detail|section|close[- ]?up)s?(?: of (?:it|the \w+))? (?:with|at|on|using)(?: the| my)?"
     r"|lens (?:(?:is|was|set|now) )*(?:at|on|to|says|reads|shows)(?: about| around)?)[ :=]*$"
 )
 #: "43 on the barrel": what the zoom shows.

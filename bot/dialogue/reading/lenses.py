@@ -6,6 +6,7 @@ import re
 from typing import Final
 
 from bot.dialogue.facts import LensFact
+from bot.dialogue.reading.compacts import as_real
 from bot.dialogue.reading.draft import Draft
 from bot.dialogue.reading.inventory import is_missing, is_wished
 from bot.dialogue.reading.lens_marks import PRIMES, SHORTEST_MM, ZOOM_ENDS
@@ -83,7 +84,8 @@ def read_lenses(draft: Draft) -> None:
     if _IN_GENERAL.search(draft.text):
         return
     lenses = [_lens(draft, quantity) for quantity in draft.free("", "mm")]
-    found = tuple(dict.fromkeys(lens for lens in lenses if lens is not None))
+    real = (as_real(draft.values.get("camera_format"), lens) for lens in lenses if lens is not None)
+    found = tuple(dict.fromkeys(real))
     if found:
         draft.note("lenses", found)
     if len(found) == 1 and found[0].shortest_mm == found[0].longest_mm and _sets_up(draft):

@@ -177,8 +177,11 @@ LIGHTS: Final = (
     (
         "hazy sun",
         any_of(
-            rf"{_SUN} (?:behind|through|under) (?:\w+ ){{0,2}}(?:clouds?|haze|veil|mist)",
-            r"haz[ey]\w*(?! (?:blob|spot|disc|circle|ring))",
+            rf"{_SUN} (?:behind|through|under) (?:\w+ ){{0,2}}(?:haze|veil|mist)",
+            rf"{_SUN} (?:through (?:\w+ ){{0,2}}|(?:behind|under) (?:a |the |some )?(?:thin"
+            rf"|light|high"
+            r"|wispy|broken) )clouds?",
+            r"haz(?:e|y|ey|iness)\b(?! (?:blob|spot|disc|circle|ring))",
             r"(?:veiled|weak|milky|watery|pale|filtered|diffuse|soft) sun(?:light|shine)?",
             rf"{_SUN} (?:\w+ )?(?:veiled|weak|milky|watery|filtered|diffused?|a pale dis[ck]|pale)",
             r"(?:clouds?|cloud cover|veil)\b[^.;]{0,40}\b(?:see|make out|guess|spot) (?:the |where"
@@ -193,6 +196,7 @@ LIGHTS: Final = (
         any_of(
             r"(?:thin|bright|high|light|white) (?:\w+ )?(?:clouds?|overcast)",
             r"bright(?:ly)? overcast",
+            rf"{_SUN} (?:behind|under) (?:\w+ ){{0,2}}clouds?",
             r"overcast,? (?:but |and |yet )?(?:still )?(?:bright|light|luminous)",
             r"cloudy,? (?:but |and )?bright|bright,? (?:but |and )?cloudy",
             "no shadows|(?:thin|light|high) cloud cover|white sky|sky is white",

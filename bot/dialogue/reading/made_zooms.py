@@ -74,10 +74,23 @@ def _zoom(match: re.Match[str]) -> str:
     return match[0]
 
 
+#: "Crop 16 50": the ends of a zoom with nothing between them.
+_PARTED: Final = re.compile(
+    r"(\b(?:crop|frame|aps-?c|mft|body|camera|cam|lens|zoom|kit|with|format\w+)(?:,| is|:)? )"
+    r"([1-9]\d) ([1-9]\d{1,2})(?= ?(?:$|[,;.!]|mm\b|and\b|lens\b|zoom\b|f ?/?\d))"
+)
+
+
+def _joined(match: re.Match[str]) -> str:
+    made = (int(match[2]), int(match[3])) in _ZOOMS
+    return f"{match[1]}{match[2]}-{match[3]}" if made else match[0]
+
+
 def said_zooms(text: str) -> str:
     """The message with zooms in digits that were said in words.
 
     Args:
         text: a message in lower case.
     """
+    text = _PARTED.sub(_joined, text)
     return text if _CLOCK.search(text) else _SAID.sub(_zoom, text)

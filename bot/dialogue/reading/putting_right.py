@@ -15,7 +15,8 @@ _STOPS: Final = (
 )
 #: Somebody says it better.
 _SAYS_ANEW: Final = (
-    r"i mean|i meant|make (?:that|it)|actually|or rather|rather|more like|should(?:'ve)? be(?:en)?"
+    r"i mean|i meant(?: to (?:say|write|type))?|make (?:that|it)|actually"
+    r"|or rather|rather|more like|should(?:'ve)? be(?:en)?"
 )
 #: Somebody has looked, measured or read once more.
 _LOOKED_AGAIN: Final = (

@@ -130,7 +130,9 @@ WATER_THING: Final = re.compile(rf"(?:{FALL}|water|foot|base|lip|crest)\b")
 NEAR_THING: Final = re.compile(rf"\b(?:{NEAR})\b")
 FAR_THING: Final = re.compile(rf"\b(?:{FAR})\b")
 GROUND: Final = re.compile(r"(?:ground|floor|water|stream|rocks?|bed|path)\b")
-MYSELF: Final = re.compile(r"(?:me|us|camera|lens|front|knees?|feet|boots|toes|tripod|glass)\b")
+MYSELF: Final = re.compile(
+    r"(?:my |our )?(?:me|us|camera|lens|front|knees?|feet|boots|toes|tripod|glass)\b"
+)
 #: Words that say what is measured, also for a number in the next clause.
 MEASURED: Final = re.compile(
     r"\b(?:(?P<height>tall|high|height"

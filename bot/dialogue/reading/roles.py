@@ -21,6 +21,7 @@ from bot.dialogue.reading.role_words import (
     BEHIND,
     FALL,
     KNOWN_THING,
+    MYSELF,
     NAMES,
     NEAR,
     NEAR_BEHIND,
@@ -165,7 +166,8 @@ def _kind_behind(
     """What the words behind a number make of it, given the subject before it."""
     walking = WALKING.search(draft.text) is not None
     kind = behind(match, subject, draft.clause_before(quantity), walking=walking)
-    if match["distance"] and subject is None and quantity.unit != "":
+    from_me = match["object"] and MYSELF.match(match["thing"])
+    if (match["distance"] or from_me) and subject is None and quantity.unit != "":
         return _named_just_before(draft, quantity) or kind
     return kind
 

@@ -76,6 +76,11 @@ SOFTNESS: Final = (
         any_of(
             rf"{_ALL_PART}\b(?:'s)?(?:{_FILL}|\s+){_SOFT_FRAME}",
             rf"{SOFT} (?:all over|everywhere|overall)",
+            rf"(?:the |my |all )*(?:rocks|stones|boulders|banks?|bank and rocks)(?: all| also"
+            rf"| both)*"
+            rf"(?: look| looks| are| is| came out| come out| seem)(?: all| a bit| a little"
+            rf"| quite| so"
+            rf"| kinda| kind of| really| too| very)* {SOFT}",
             r"(?:every|each|all (?:my|the|of (?:my|the))) (?:single )?(?:shots?|frames?|pictures?"
             r"|pics?"
             rf"|photos?|images?|one)(?: \w+){{0,3}} {_SOFT_FRAME}",

@@ -98,7 +98,7 @@ _ON_STICKS: Final = any_of(
 
 
 _NO_STICKS: Final = any_of(
-    r"no (?:sticks|legs)(?=\W*$|[,;.!]| (?:today|with me|here|this time|along|on this)\b)"
+    r"no (?:sticks|legs|stand)(?=\W*$|[,;.!]| (?:today|with me|here|this time|along|on this)\b)"
 )
 
 

@@ -20,7 +20,8 @@ _IN: Final = (
     r"|us|work|play|sitt|hold|poke|pok|mak|sett|zoom|shak|walk|happen|be"
 )
 _WORDS: Final = {
-    "prolly": "probably", "probs": "probably", "wat": "what", "wut": "what", "wot": "what",
+    "yh": "yeah", "prolly": "probably", "probs": "probably",
+    "wat": "what", "wut": "what", "wot": "what",
     "wats": "what's", "wuts": "what's", "whats": "what's", "wher": "where", "wheres": "where's",
     "hows": "how's", "watr": "water", "wata": "water", "u": "you", "ur": "your", "pls": "please",
     "plz": "please", "cuz": "because", "coz": "because", "cos": "because", "rn": "right now",
@@ -51,6 +52,13 @@ _IN_FULL: Final = Rewriting(
             "for ",
         ),
         (re.compile(r"(?<=[\w,] )(?:n|&)(?= (?!\d)[a-z'])"), "and"),
+        (
+            re.compile(
+                r"(?<=[a-z] )r(?= (?:fine|ok|good|clean|u|you|we|they|there|the|all|not|white"
+                r"|too|so)\b)"
+            ),
+            "are",
+        ),
         (re.compile(r"\bw/o\b"), "without"),
         (re.compile(r"(?<=[a-z] )w/? (?=(?:a|my|the|dad|mum|mom|an)\b|\w+s\b)"), "with "),
         (re.compile(rf"\b({_IN})in'?(?= |$|[.,!?])"), r"\1ing"),

@@ -25,6 +25,15 @@ _CHANGES: Final = re.compile(
 )
 
 
+#: "10 stop on, what time do I get?"
+_FILTER_ON: Final = re.compile(
+    r"\W*(?:(?:and|so|ok|with|the|my|if|then)\W+)*(?P<filter>(?:\d+|two|three|four|six|ten)[ -]?"
+    r"stop(?:per)?(?: nd| filter)?|nd ?\d+|polari[sz]er|cpl)(?: is)? on\b[^?]*\b(?:what|which|how"
+    r" long)\b[^?]*\W*",
+    re.IGNORECASE,
+)
+
+
 def tried_in(text: str) -> str | None:
     """The setting that a message tries; None where it tries none.
 
@@ -34,5 +43,7 @@ def tried_in(text: str) -> str | None:
     found = _TRIAL.fullmatch(text)
     if found is not None:
         return found["of"] or found["time"] or found["bare"]
+    if (on := _FILTER_ON.fullmatch(text)) is not None:
+        return f"I put the {on['filter']} on"
     changes = _CHANGES.search(text)
     return changes["what"] if changes else None

@@ -126,6 +126,10 @@ WATER_COMPLAINTS: Final = (
             r"(?:each|every) (?:single )?(?:drop|droplet) (?:\w+ )?(?:stands|hangs|stuck|frozen"
             r"|nailed|stopped)",
             "crunchy|spiky",
+            r"(?:water )?(?:isn't|is not|not|wasn't|doesn't look|didn't (?:go|get|turn|come out))"
+            r" (?:really |very |so |that |all |any )*(?:foggy|misty|silky|smooth|milky|dreamy"
+            r"|creamy"
+            r"|blurred|like (?:silk|fog|mist))(?: (?:at all|enough|yet))?",
             r"(?:drops?|water|it|everything|droplets)(?: \w+){0,2} stands? still",
             r"no (?:motion|movement|flow)",
         ),

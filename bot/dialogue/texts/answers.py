@@ -201,6 +201,20 @@ ANSWERS: Final[dict[str, str]] = {
         "Polariser first: on, turned, then meter and focus through it. A dark ND last: focus and "
         "meter without it, then count its stops."
     ),
+    # the warning comes from the preview; raw holds more: common practice
+    "asked.histogram_trust": (
+        "Yes, filter and all: it sees what the sensor gets. But it shows the JPEG preview: raw "
+        "often holds 1/2 to 1 stop more. Look at all three channels, not the average."
+    ),
+    "asked.save_drops": (
+        "Where they lie on plain rock or leaves: clone them out, or take that part from another "
+        "frame. Over the strands of the water it shows: then another frame."
+    ),
+    # own rule: steps die down in some seconds
+    "asked.wobbly": (
+        "Wait until nobody walks and 5 s more, timer on, several frames; under 1/60 s or off the "
+        "planks on firm ground beside the path it is surest."
+    ),
     # a second look after 2 to 7 days, copies first: common practice
     "asked.rejects": (
         "Until the picks are made and copied twice: look again after 2 to 7 days, then delete "

@@ -55,7 +55,27 @@ _ENGLISH: Final[dict[str, tuple[str, ...]]] = {
         "show my data",
     ),
     "thanks": ("thanks", "thank you", "thx", "cheers", "great thanks", "ok thanks", "ty"),
-    "hello": ("hello", "hi", "hey", "good morning", "good evening", "good afternoon", "hi linn"),
+    "hello": (
+        "hello",
+        "hi",
+        "hey",
+        "yo",
+        "sup",
+        "wassup",
+        "howdy",
+        "hiya",
+        "heya",
+        "g'day",
+        "hi there",
+        "hey there",
+        "hello there",
+        "morning",
+        "evening",
+        "good morning",
+        "good evening",
+        "good afternoon",
+        "hi linn",
+    ),
 }
 
 _GERMAN: Final[dict[str, tuple[str, ...]]] = {

@@ -78,6 +78,11 @@ HOME: Final[dict[str, str]] = {
     "home.moved": (
         "{named}: soft all over is a camera that moved; if something is sharp, it is the focus."
     ),
+    # the near part alone: common practice
+    "home.depth_plain": (
+        "{named}: soft in front or far off alone is depth, not shake: f/8 to f/11 on full frame, "
+        "a step back, or focus at twice the near rock's distance."
+    ),
     "home.drops": (
         "{named}: soft discs are drops on the glass, not focus. Out, unless they lie where they "
         "can be retouched."

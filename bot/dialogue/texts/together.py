@@ -123,7 +123,7 @@ TOGETHER: Final[dict[str, str]] = {
     "water.name_them": "Name its cells, like `b2 b3 c2`; `grid` shows them again.",
     "together.no_cell": (
         "The grid has no such cell: rows A to D from the top, columns 1 to 4 from the left, like "
-        "`B2`."
+        "b2."
     ),
     "ask.water_cells": "Is that right?",
     "ask.water_cells.yes": "yes",

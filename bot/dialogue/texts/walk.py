@@ -302,7 +302,7 @@ WALK: Final[dict[str, str]] = {
     "phone.no_warning": (
         "Good. A phone shows no such warning: zoom in, the white should keep its lines."
     ),
-    "highlights.holds_plain": "Then the white holds.",
+    "plain.holds": "Then the white holds.",
     # without numbers: a stop of time, two thirds of light (common practice)
     "plain.no_texture": "Too long: halve the time, again if it is still milk.",
     "plain.too_frozen": "Too short: double the time, again if it is still hard.",

@@ -67,6 +67,45 @@ PLAIN: Final[tuple[tuple[str, str], ...]] = (
         "recover_white",
     ),
     (
+        r"\bwhy\b[^?]*\bf ?/? ?(?!16|18|22|32)\d+(?:\.\d)?\b[^?]*\bnot\b",
+        "f_number",
+    ),
+    (
+        (
+            r"\bis f ?/? ?(?!16|18|22|32)\d+(?:\.\d)?\b[^?]*\b(?:ok|okay|fine|too|right|good"
+            r"|alright)"
+            r"\b"
+        ),
+        "f_number",
+    ),
+    (
+        (
+            r"\bhistogram\b[^?]*\b(?:trust\w*|true|believe|reliable|lie|lies|lying|right with"
+            r"|correct)"
+            r"\b|\b(?:trust|believe|rely on)\b[^?]*\bhistogram\b"
+        ),
+        "histogram_trust",
+    ),
+    (
+        r"\b(?:rinse|wash|clean|dry|wipe)\b[^?]*\b(?:tripod|kit|gear|bag|boots|everything|legs)\b",
+        "dry_gear",
+    ),
+    (
+        (
+            r"\b(?:save|rescue|fix|retouch|remove|clone|heal|repair)\b[^?]*\b(?:drops?|droplets?"
+            r"|water ?spots?)\b"
+        ),
+        "save_drops",
+    ),
+    (
+        (
+            r"\bhow (?:do|can|would|to)(?: (?:i|we|you))? (?:do|make|get|take|shoot) (?:a "
+            r"|the )?long"
+            r"[ -]?exposures?\b"
+        ),
+        "silky_time",
+    ),
+    (
         (
             r"\b(?:reject\w*|bad ones|failures|failed (?:ones|frames|shots)|the rest of them"
             r"|duplicates|bin them|delete (?:them|the rest|the others|the bad))\b"

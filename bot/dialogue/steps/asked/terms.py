@@ -18,7 +18,8 @@ _ASKS: Final = re.compile(
     r"(?: (?:precisely|exactly|actually|even|really|meant by|is|are))*"
     r"(?: (?P<the>the|my|your))?(?: (?:an?|this|that|these|those|so-called|word))*"
     r" ['\"‘“]?(?P<word>[a-z0-9/ -]+?)['\"’”]?"
-    r"(?: (?:is|are|means?|do|does|stands? for|for|good for|used for|even|exactly|please|then"
+    r"(?: (?:is|are|means?|do|does|stands? for|for|(?:for |to )(?:me|us|it)|good for|used for"
+    r"|even|exactly|please|then"
     r"|anyway|here|in photography|on (?:a|my) (?:phone|camera)|thing|stuff))*\W*",
 )
 #: Terms by their words; the first that fits counts.

@@ -139,6 +139,11 @@ def say_focus(turn: Turn, clause: str) -> None:
     if reckoning.is_phone(turn.facts):
         turn.say(Role.SETTINGS, "asked.focus_phone")
         return
+    given = turn.walk.given
+    if turn.facts.nearest_m is None and given is not None and given.focus_m is not None:
+        focus = measures.length(given.focus_m, turn.units)
+        turn.say(Role.SETTINGS, "asked.focus", focus=focus)
+        return
     if turn.facts.nearest_m is None or focus_m is None:
         turn.say(Role.SETTINGS, "asked.focus_plain")
         return

@@ -99,7 +99,8 @@ def _asked(said: str) -> _Asked | None:
         return _Asked(_say_focus, _LEAVES.sub(" ", _FOCUS.sub(" ", said)))
     if found := _ENOUGH.search(said):
         return _Asked(_say_enough, said.replace(found[0], " "))
-    if _RIGHT.search(said) and _ASKS_RIGHT.search(said) and _tells_settings(said):
+    asked = _ASKS_RIGHT.search(said) or said.rstrip().endswith("?")
+    if _RIGHT.search(said) and asked and _tells_settings(said):
         return _Asked(_say_right, _RIGHT.sub(" ", said))
     return None
 

@@ -8,6 +8,7 @@ from typing import Final
 from bot.dialogue import reckoning, solving
 from bot.dialogue.aims import aim_of
 from bot.dialogue.compose import Role
+from bot.dialogue.meaning import review_words
 from bot.dialogue.meaning.frame_named import named_in
 from bot.dialogue.reading.frame_times import plain_times
 from bot.dialogue.steps.home import (
@@ -164,11 +165,12 @@ def log(turn: Turn, typed: str) -> None:
     named = named_in(plain_times(typed.casefold()), told_frames.frames_of(turn)).places
     if len(named) == 1:
         told_frames.mark(turn, named[0], liked=True)
-    log_line(turn, named[0] if len(named) == 1 else ranked(turn)[0])
+    place = named[0] if len(named) == 1 else ranked(turn)[0]
+    log_line(turn, place, review_words.conditions_of(typed))
 
 
-def log_line(turn: Turn, place: int) -> None:
-    """One line: the place, where one stood, the settings kept, the light."""
+def log_line(turn: Turn, place: int, conditions: str = "") -> None:
+    """One line: the place, where one stood, the settings kept, the light, how the water stood."""
     frame, camera = told_frames.frames_of(turn)[place], turn.camera
     place_facts = known(turn.facts, turn.units, only=_LOGGED)
     settings = [
@@ -177,7 +179,7 @@ def log_line(turn: Turn, place: int) -> None:
         solving.time_text(exact_shutter_s(frame.shutter_s), camera),
     ]
     review = told_frames.review_of(turn)
-    pieces = [review.place, place_facts, *settings, _light(turn)]
+    pieces = [review.place, place_facts, *settings, _light(turn), conditions]
     turn.say(Role.CHECK, "home.log", list=", ".join(piece for piece in pieces if piece))
 
 

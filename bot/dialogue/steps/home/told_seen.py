@@ -166,8 +166,16 @@ def _soft(turn: Turn, places: Sequence[int]) -> None:
     """Soft all over: diffraction, too open for the near rock, else a camera that moved."""
     for place in places:
         cause = told_softness.cause_of(turn, place)
+        depth = "depth" in told_frames.frames_of(turn)[place].sights
+        cause = "depth_plain" if depth and cause == "moved" else cause
         values = told_softness.values_of(turn, place) | told_names.named(turn, [place])
         turn.say(Role.SETTINGS, f"home.{cause}", **values)
+
+
+def _depth(turn: Turn, places: Sequence[int]) -> None:
+    """Soft at one end alone: too open for the near rock, else a matter of depth, never of shake."""
+    told_frames.see(turn, places, "depth")
+    _soft(turn, places)
 
 
 def _leaves(turn: Turn, places: Sequence[int]) -> None:
@@ -259,7 +267,7 @@ _NUMBERED: Final[Mapping[str, _Say]] = {
     "mush": _of_the_time("mush"),
     "hard": _of_the_time("hard"),
     "soft": _soft,
-    "depth": _soft,
+    "depth": _depth,
     "leaves": _leaves,
     "dark": _dark,
     "clipped": _clipped,

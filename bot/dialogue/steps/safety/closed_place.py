@@ -6,6 +6,7 @@ from typing import Final
 
 from bot.dialogue.danger import Safe, anyone_out_there, who_is_safe
 from bot.dialogue.danger.came_away import came_away, speaks_of_another
+from bot.dialogue.danger.given_up import gives_up
 from bot.dialogue.danger.left_open import leaves_open, without_setting_asked
 from bot.dialogue.events import TextReceived
 from bot.dialogue.meaning.asides import Aside, aside_of
@@ -124,6 +125,8 @@ def answered(turn: Turn, event: TextReceived) -> str | None:
     """The option that a message chooses, by its number or in words; assent to advice is none."""
     if event.answers not in {None, _QUESTION}:
         return None
+    if turn.context.conversation.closed_asked and gives_up(event.text):
+        return "no"
     out = _anyone(turn, event.text)
     if out is not None:
         return "yes" if out else "no"

@@ -66,11 +66,13 @@ def _close(turn: Turn, danger: Danger, text: str) -> None:
     """Close that place; of two kinds none is known, and who writes may be there from then on."""
     before = turn.context.conversation
     others = not whose(text, danger.kind).own and not speaks_for_oneself(text)
+    asked = asks(text) and not tells_of_being_there(text)
     same = not before.closed or before.closed_kind == danger.kind.value
     turn.change_conversation(
         closed=True,
         closed_kind=danger.kind.value if same else "",
         closed_others=others and (before.closed_others or not before.closed),
+        closed_asked=asked and (before.closed_asked or not before.closed),
     )
     turn.ask("out_there")
 
@@ -248,13 +250,11 @@ STAY_AWAY: Final = frozenset({DangerKind.FLOOD.value, DangerKind.THUNDER.value})
 def insist(turn: Turn, *, asked_why: bool = False, text: str = "") -> None:
     """Words that answer nothing while somebody may be out there: that place stays closed."""
     turn.urgent = True
-    if numbers.source_asked(turn, text):
-        ask_out_there_again(turn)
-        return
-    if _times_asked(turn) < repeat.MOST_TIMES or asked_why:
+    times, answered = _times_asked(turn), numbers.source_asked(turn, text)
+    if not answered and (times < repeat.MOST_TIMES or asked_why):
         turn.say(Role.SAFETY, "danger.insist")
-    else:
-        turn.say(Role.CHECK, "danger.insist_how")
+    elif not answered and times > repeat.MOST_TIMES + 1:
+        turn.say(Role.SAFETY, "danger.insist_how")
     ask_out_there_again(turn)
 
 

@@ -31,7 +31,7 @@ _LEFT_OUT: Final = re.compile(
 
 
 #: What a message names that tells of nothing near, asked or not.
-_NEAR: Final = re.compile(r"\b(?:near\w*|close\w*|in front|foreground)\b")
+_NEAR: Final = re.compile(r"\b(?:near\w*|close\w*|in front|foreground|no (?:rocks?|stones?))\b")
 #: Asked for the nearest thing: "nothing really in front, just the water".
 _NONE: Final = re.compile(
     r"(?:(?:there's|there is|i have|i've got|well|no|oh|um)[ ,]+)*(?:nothing|none|no (?:rocks?"
@@ -40,7 +40,9 @@ _NONE: Final = re.compile(
     r"|in front(?: of (?:me"
     r"|it|us))?|in the foreground|there|here|by|that (?:must|has to) be sharp))*"
     r"(?:[.,;]* (?:it's |its |only |just )*(?:the )?(?:water|falls?|waterfall|air|open water"
-    r"|railings?)(?: in front(?: of (?:me|us))?)?)?"
+    r"|railings?|grass|path|pool|river|stream|creek)(?: (?:in front(?: of (?:me|us))?|(?:below"
+    r"|under"
+    r"|beneath|behind|beyond|around|all)(?: (?:the|a|me|us|it|this))*(?: \w+)?))?)?"
 )
 
 
@@ -51,6 +53,12 @@ def _tells_beside(said: str) -> bool:
     """Whether one sentence of a message says that nothing near is there."""
     clauses = _CLAUSE.split(said)
     return any(_NONE.fullmatch(one.strip(" .!,")) and _NEAR.search(one) for one in clauses)
+
+
+def hear_beside(turn: Turn, text: str, told: Facts) -> None:
+    """Note that nothing stands near, where a message tells it beside facts."""
+    if told.nearest_m is None and _tells_beside(plain(text, " .!")):
+        note_none(turn)
 
 
 def note_none(turn: Turn) -> None:
@@ -74,8 +82,6 @@ def hear(turn: Turn, text: str, told: Facts) -> bool:
     told_more = told.known() or told.unread
     asked = "" if question is None else question.name.removesuffix("_feet")
     said = plain(text, " .!")
-    if walk is not None and told.known() and _tells_beside(said) and told.nearest_m is None:
-        note_none(turn)
     if walk is None or told_more:
         return False
     if asked == "nearest" and (_LEFT_OUT.fullmatch(said) or _NONE.fullmatch(said)):

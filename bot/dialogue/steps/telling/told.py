@@ -15,6 +15,7 @@ from bot.dialogue.steps.telling import (
     corrected,
     light_told,
     look_wished,
+    nothing_near,
     told_settings,
     two_frames,
     water_told,
@@ -94,6 +95,7 @@ def take_in(turn: Turn, facts: Facts, text: str) -> None:
     corrected.note(turn, facts)
     if quiet:
         arrive.begin_quietly(turn)
+    nothing_near.hear_beside(turn, text, facts)
     if two_frames.answer(turn, text):
         return
     if set(facts.known()) == {"small_steps"} and planned.say_path(turn):

@@ -66,11 +66,11 @@ def _blinked_without_settings(turn: Turn, blink: Blink) -> None:
     """A frame of which no setting is known: white that holds needs none, the walk goes on."""
     question = repeat.standing(turn)
     asked_of_it = question is None or question.name in _OF_A_FRAME
-    if blink not in {Blink.NOTHING, Blink.DOTS} or asked_of_it:
+    if blink is not Blink.NOTHING or asked_of_it:
         ask_for_settings(turn, Facts(blink=blink))
         return
     phone = reckoning.is_phone(turn.facts)
-    turn.say(Role.SETTINGS, "phone.no_warning" if phone else "highlights.holds_plain")
+    turn.say(Role.SETTINGS, "phone.no_warning" if phone else "plain.holds")
     repeat.put_again(turn)
 
 

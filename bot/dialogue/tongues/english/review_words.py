@@ -18,7 +18,7 @@ REVIEW_WORDS: Final[Mapping[str, str]] = {
     ),
     "review_words.keep": (
         r"which (?!filter|lens|nd|iso|card|f\b)(?:\w+ ){0,4}?(?:keep|take|choose|pick|prefer|better"
-        r"|best|show|print|delete|winner|wins?|go (?:with|for))"
+        r"|best|show|print(?:ing)?|delete|winner|wins?|go (?:with|for))"
         r"|what (?:would|should|do) (?:you|i|we) (?:keep|choose|pick|print|delete)"
         r"|(?:your|the) (?:pick|favou?rite|choice|verdict)"
         r"|(?:pick|choose) (?:one|some|for me)|help me (?:choose|pick|decide)"
