@@ -8,10 +8,10 @@ from bot.dialogue.danger import DangerKind, read_danger
 from bot.dialogue.danger.frame_talk import without_frame_talk
 from bot.dialogue.facts import Blink
 from bot.dialogue.reading import read
+from bot.dialogue.reading.asked_behind import tried_in
 from bot.dialogue.reading.edges import edges_told
 from bot.dialogue.reading.frame_words import names_no_cell
 from bot.dialogue.reading.texting import in_full
-from bot.dialogue.reading.trials import tried_in
 from bot.dialogue.reading.unit_lists import with_units
 from bot.dialogue.steps.asked.questions_asked import topic_asked
 from tests.dialogue.player import Player
@@ -180,7 +180,6 @@ def test_cells_outside_the_grid(text: str, *, none: bool) -> None:
     [
         ("she wants f/8 too, what would it change?", "f/8"),
         ("1/30 instead, what happens", "1/30"),
-        ("f/11?", "f/11"),
         ("I took 1/30", None),
     ],
 )

@@ -9,8 +9,8 @@ from bot.dialogue.danger.given_up import gives_up
 from bot.dialogue.facts import Blink, Symptom
 from bot.dialogue.meaning.review_words import conditions_of
 from bot.dialogue.reading import read
+from bot.dialogue.reading.asked_behind import tried_in
 from bot.dialogue.reading.edges import edges_told
-from bot.dialogue.reading.trials import tried_in
 from bot.dialogue.steps.asked.questions_asked import topic_asked
 from tests.dialogue.player import Player
 from tests.dialogue.walked import keys_of, known, walked

@@ -227,11 +227,10 @@ def topic_meant(said: Said, facts: Facts) -> str | None:
     complains = known <= _VAGUE | {"symptoms"} and asks_at_once(said)
     if known and not (complains or (asked and known <= _BESIDE_A_QUESTION)):
         return None
-    if first == "lens" and facts.focal_mm is not None:
+    zoomed, rests = facts.focal_mm is not None, facts.hand_held is False
+    if (first == "lens" and zoomed) or (first == "by_hand" and rests):
         return None  # "I zoomed in to 55, what settings now" tells which
     topic = topics.topic_of(said)
-    if topic == "by_hand" and facts.hand_held is False:
-        return None  # "no tripod, could use the rail" tells what holds it
     if topic == "noon" and facts.light not in {None, "full sun", "hazy sun"}:
         return None  # "sun's gone now, what settings" asks of the light that is
     if topic is None or known:

@@ -9,6 +9,7 @@ from bot.dialogue import reckoning
 from bot.dialogue.facts import Facts
 from bot.dialogue.meaning.said import Said
 from bot.dialogue.reading import read
+from bot.dialogue.reading.asked_behind import tried_in
 from bot.dialogue.reading.foreign import glossed
 from bot.dialogue.steps.asked import trials
 from bot.dialogue.steps.walk import arrive, base
@@ -173,6 +174,8 @@ def as_trial(turn: Turn, said: Said) -> Said:
     if found is not None:
         value = next(value for value in found.groupdict().values() if value)
         return said._replace(english=f"what if {value}")
+    if (first := tried_in(said.english)) is not None:
+        return said._replace(english=f"what if {first}")
     tried = turn.context.conversation.tried is not None
     builds = trials.goes_on(said) and (tried or said.typed.rstrip().endswith("?"))
     if not (builds or trials.supposes(said)) or not _only_tries(turn, said):
