@@ -12,7 +12,12 @@ _LEFT: Final = (
     r"|we will"
     r"|i'm|im|i am|we're|we are)? ?(?:stay|staying|keep|keeping|remain|remaining) (?:here|put"
     r"|back|away"
-    r"|off(?: it)?|where (?:i am|we are)|down(?: here)?|on the (?:path|trail|bank))|not (?:going"
+    r"|off(?: it)?|where (?:i am|we are)|down(?: here)?|on the (?:path|trail|bank))|(?:he|she"
+    r"|they)(?:'s| is|'re| are) staying(?: (?:here|back|with (?:me|us)|put))?"
+    r"|(?:nobody|no one|none of us|(?:he|she|they|we)(?:'s| is|'re| are) not|(?:he|she|they|we)"
+    r" (?:isn't|aren't))(?:'s| is)? (?:crossing|going|climbing|wading|doing it)"
+    r"(?: (?:there|it|up|in|anywhere))?(?: now| today)?"
+    r"|not (?:going"
     r"|doing"
     r"|worth it)(?: (?:it|there|in|up|then))?|(?:i was |it was )?(?:just|only) (?:asking|wondering"
     r"|checking|curious|a question)|too (?:risky|dangerous)|fair enough|better not|rather not"
@@ -32,3 +37,19 @@ def gives_up(text: str) -> bool:
     """
     said = " ".join(text.casefold().replace("’", "'").split())
     return _GIVEN_UP.fullmatch(said) is not None
+
+
+_WISHES: Final = re.compile(
+    r"\b(?:want(?:s|ed)? to|would like to|'d like to|(?:is |am |are |'m |'s "
+    r"|'re )?(?:thinking (?:of|about)"
+    r"|hoping to|tempted to)|wonder(?:s|ing)?)\b"
+)
+
+
+def wishes(text: str) -> bool:
+    """Whether a message only wishes to go somewhere, for its writer or another one.
+
+    Args:
+        text: as typed, in English.
+    """
+    return _WISHES.search(text.casefold().replace("’", "'")) is not None

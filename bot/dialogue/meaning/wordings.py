@@ -29,6 +29,34 @@ _NAMED: Final = (
             r"|vibrat\w*|bounc\w*|sway\w*|trembl\w*|moves?|moving)\b"
         ),
     ),
+    (
+        "term.burst",
+        (
+            r"\bburst\b[^.;]*\bwhat(?:'s| is| does)? (?:that|this|it)\b"
+            r"|\bwhat(?:'s| is| does)(?: a| the)? burst\b"
+        ),
+    ),
+    (
+        "sinking",
+        r"\btripod(?:'s)?(?: \w+){0,3} (?:sink\w*|sank|creep\w*|crept|slid\w*|slip\w*)\b",
+    ),
+    (
+        "print_big",
+        (
+            r"\bprint(?:s|ing|ed)?\b[^.;]*\b(?:big|bigger|large|larger|a[0-4]|poster|wall|huge"
+            r"|how (?:big"
+            r"|large))\b|\b(?:big|large)\b[^.;]{0,12}\bprints?\b"
+        ),
+    ),
+    ("clone_sky", r"\b(?:clone|retouch|remove|paint|replace|fix)\w*\b[^.;]*\bsky\b"),
+    (
+        "bracket_or_not",
+        (
+            r"\bbracket(?:ing|ed)? or not\b|\b(?:should|shall|must|do|need"
+            r"|worth)\b[^.;]*\bbracket\w*"
+            r"|\bbracket\w* (?:needed|necessary|worth it)\b"
+        ),
+    ),
     ("pack", r"\bpack(?:ing)? list\b"),
     (
         "keep_few",
@@ -51,7 +79,9 @@ _NAMED: Final = (
             r"^\W*(?:a |my |the |rough )*card(?: please| for tomorrow)+\W*$|"
             r"\brough settings?\b|\bmine\b.*\bwhat (?:do|should|must|shall) i (?:set|dial)\b"
             r"|\b(?:settings?|numbers?|values?) for (?:my|the|a) card\b"
-            r"|^\W*(?:and |so |ok )*(?:what|which) (?:settings?|numbers?|values?)"
+            r"|(?:^|[,.;!])\W*(?:and |so |ok )*(?:what|which)(?: are| were|'s| is)?(?: (?:the"
+            r"|my))?(?: (?:final|last|best))?"
+            r" (?:settings?|numbers?|values?)"
             r"(?: (?:(?:do|should|shall|can|would|must|to) )?(?:(?:i|we) )?"
             r"(?:use|set|take|need|dial(?: in)?|try|start with)?)?(?: now| then| here)?\W*$"
             r"|^\W*(?:just |only |give me |i want |need |some |the )*(?:settings?|numbers?|values?)"

@@ -6,6 +6,7 @@ import re
 from typing import Final
 
 from bot.dialogue.reading.phrases import any_of, plain
+from bot.dialogue.reading.slips import mend_slips
 
 _COVER: Final = r"(?:leaves|leaf|branches|trees?|canopy|foliage|rock|moss|ferns?|bushes|green)"
 _ABOVE: Final = r"(?:over|above|along|across|at|all along|right over|on)"
@@ -27,6 +28,7 @@ _GONE: Final = any_of(
     r"|(?:it's|it is|that's|they're) outside(?: the frame| of it)?",
     r"(?:took|taken|cleared|brushed|picked) (?:it|that|them) (?:away|off|out|up)",
     r"which (?:i|we) (?:took|have taken|cleared|removed)|removed|fixed|sorted",
+    r"(?:zoomed|moved|stepped|cropped|went|walked) past (?:it|that|them|this)",
     r"(?:all )?gone(?: now)?",
 )
 #: Said while an edge is asked about, without naming it.
@@ -69,7 +71,11 @@ _TOLD: Final = {
             r" (?:the )?(?:very )?(?:top|trees|leaves|edge)",
             r"sky (?:hole|gap|peeks?|peeking|shows|showing)(?: \w+){0,4}",
         ),
-        "lip": any_of(r"(?:lip|fall)(?: \w+){0,2} touch(?:es|ing) (?:the )?(?:top|edge|border)"),
+        "lip": any_of(
+            r"lip(?: is|'s)?(?: just| only| barely)+ (?:inside|in|within) (?:the )?(?:frame"
+            r"|picture|edge)"
+            r"|(?:lip|fall)(?: \w+){0,2} touch(?:es|ing) (?:the )?(?:top|edge|border)"
+        ),
     },
     "sides": {
         "clean": any_of(
@@ -124,10 +130,11 @@ def edges_told(text: str, asked: str = "") -> dict[str, str]:
         For "top" and "sides" the option that is told; a twig that was moved out leaves the sides
         clean. What is told of blinking or softness at an edge is no composition.
     """
-    after = _EXCEPT.sub("", _SECOND_THOUGHT.sub("", plain(text)))
-    if after != plain(text) and (told := edges_told(after, asked)):
+    text = mend_slips(plain(text))
+    after = _EXCEPT.sub("", _SECOND_THOUGHT.sub("", text))
+    if after != text and (told := edges_told(after, asked)):
         return told
-    clauses = _CLAUSES.split(plain(text))
+    clauses = _CLAUSES.split(text)
     said = " ".join(clause for clause in clauses if not _OTHER.search(clause))
     #: "Trees on top" enter no side.
     sides = _TOLD["top"]["covered"].sub(" ", said)

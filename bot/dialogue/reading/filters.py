@@ -151,6 +151,10 @@ def _stops_of(draft: Draft, quantity: Quantity) -> float | None:
     return quantity.value if is_filter(draft, quantity) else None
 
 
+#: No ND takes more [stops] (common practice: 10 to 15); "85, 6 stop ND" begins with a lens.
+_STRONGEST: Final = 20
+
+
 def _strengths(draft: Draft) -> list[tuple[Quantity, float]]:
     """Filters by their strength; `3 and 6 stop nd` are two."""
     found = [(quantity, density_stops(quantity.value)) for quantity in bare_densities(draft)]
@@ -160,7 +164,8 @@ def _strengths(draft: Draft) -> list[tuple[Quantity, float]]:
             if quantity.unit == "nd":
                 draft.refuse(quantity)  # "nd6" may be a factor or stops
             continue
-        found += [(earlier, earlier.value) for earlier in listed_before(draft, quantity)]
+        listed = listed_before(draft, quantity)
+        found += [(earlier, earlier.value) for earlier in listed if earlier.value <= _STRONGEST]
         found.append((quantity, stops))
     return found
 

@@ -137,10 +137,14 @@ _STREAM: Final = any_of(
     r"(?<!in the )(?<!in a )(?<!by the )(?<!by a )(?<!near the )(?<!into the )(?<!from the )"
     r"(?<!along the )(?<!live )(?<!main )(?:streams?(?! (?:it|live|videos?|music|on my)\b)|creeks?"
     r"|brooks?|becks?"
-    r"|(?:(?<=\ba )|(?<=\bthe )|(?<=\blittle )|(?<=\bsmall )|(?<=\bscottish ))burn(?! (?:in|out"
+    r"|(?:(?<=\ba )|(?<=\bthe )|(?<=\blittle )|(?<=\bsmall )|(?<=\bwee )"
+    r"|(?<=\btiny ))burn(?! (?:in|out"
     r"|time|mark|tool))"
     r"|cascades?|rapids|riffles?"
     r"|small river|little river)(?! ?bed| ?bank)",
+    r"water(?:'s| is)? (?:just |only )?(?:running|runs|flowing|flows|trickling|tumbling) (?:over"
+    r"|between"
+    r"|through|among|around) (?:the |some |a few |mossy |small )*(?:stones|rocks|pebbles|boulders)",
 )
 _FALL: Final = any_of(r"(?:water)?falls?")
 _NO_FALL: Final = any_of(

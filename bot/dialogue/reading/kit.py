@@ -12,7 +12,8 @@ _FORMATS: Final = (
     (
         "phone",
         re.compile(
-            r"\b(?:smart)?phone\b(?!(?:'s| is| just|'s just)? (?:ringing|rang|buzz\w*|dying|dead"
+            r"\b(?:smart|tele)?phone\b(?!(?:'s| is| just|'s just)? (?:ringing|rang|buzz\w*|dying"
+            r"|dead"
             r"|died|says|shows|thinks|reckons|going|low|nearly|almost"
             r"|(?:at |on |has )?\d+ ?(?:%|percent|prozent|\d)))"
             r"(?! (?:battery|number|signal|call|reception|line|is dead|inside"

@@ -75,7 +75,7 @@ SOFTNESS: Final = (
         Symptom.SOFT_ALL,
         any_of(
             rf"{_ALL_PART}\b(?:'s)?(?:{_FILL}|\s+){_SOFT_FRAME}",
-            rf"{SOFT} (?:all over|everywhere|overall)",
+            rf"{SOFT} (?:all over|everywhere|overall|everything)",
             rf"(?:the |my |all )*(?:rocks|stones|boulders|banks?|bank and rocks)(?: all| also"
             rf"| both)*"
             rf"(?: look| looks| are| is| came out| come out| seem)(?: all| a bit| a little"

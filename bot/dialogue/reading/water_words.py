@@ -112,7 +112,7 @@ WATER_COMPLAINTS: Final = (
             r"(?:in (?:the )?(?:mid ?-?)?air|dead|solid|in place)",
             r"no (?:sense|feeling|feel|impression) of (?:motion|movement|flow)",
             r"doesn't (?:look like it(?:'s| is)? )?(?:flow|mov|run)(?:e|s|ing)?(?: at all)?",
-            rf"{LOOKS} (?:\w+ )?frozen",
+            rf"{LOOKS} (?:\w+ )?frozen|waters? (?:\w+ )?frozen(?: ?-?ish)?(?=\W*$|[,.;])",
             r"looks? (?:stuck|static|stiff|hard)",
             r"like (?:\w+ (?:of )?)?(?:ice|icicles|glass|plastic|needles|shards|splinters"
             r"|gravel|salt"

@@ -215,6 +215,30 @@ ANSWERS: Final[dict[str, str]] = {
         "Wait until nobody walks and 5 s more, timer on, several frames; under 1/60 s or off the "
         "planks on firm ground beside the path it is surest."
     ),
+    # thick sections first, pushed in, shaken; a drift is seen from first to last frame: common
+    # practice
+    "asked.sinking": (
+        "Feet on rock, not on gravel or moss; push each leg in and shake it, weight touching the "
+        "ground. A rock that drifts from first to last frame at 100 % shows a leg that sinks."
+    ),
+    # near-white looks well on a screen and bare on paper: common practice
+    "asked.print_big": (
+        "If the rock is crisp at 100 %, print it big. White water prints as bare paper when near "
+        "the limit: keep its body at 95 to 98 %, then make a small proof."
+    ),
+    "asked.clone_sky": (
+        "A small corner of sky: crop it, or clone leaves over it. Along the lip that shows: crop "
+        "below it, and next time move until leaves cover it."
+    ),
+    "asked.bracket_or_not": (
+        "In shade or under cloud one frame holds it: no. Sun and shade mixed, or sky in it: three "
+        "frames, −2, 0, +2 by the time, and all water from one of them."
+    ),
+    # five minutes at the car, one at the water: common practice of teachers
+    "asked.briefing": (
+        "Route and times, where nobody stands (lip, above the fall, fast water), pairs, meeting "
+        "point, three whistles: come. Who is cold or unsure? Anyone may say no."
+    ),
     # a second look after 2 to 7 days, copies first: common practice
     "asked.rejects": (
         "Until the picks are made and copied twice: look again after 2 to 7 days, then delete "

@@ -66,6 +66,10 @@ TERMS: Final[dict[str, str]] = {
         "White beyond what the file holds: plain paper without lines. Dots of it are sparkle; in "
         "the main water take 1/3 to 2/3 stop less light."
     ),
+    "term.burst": (
+        "Many frames in a row while the finger stays on the button: the sharpest is kept, or they "
+        "are averaged into soft water."
+    ),
     "term.hyperfocal": (
         "The distance at which to focus so that all from half of it to the far wall looks sharp; "
         "twice the nearest rock comes to the same."

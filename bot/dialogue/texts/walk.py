@@ -154,6 +154,7 @@ WALK: Final[dict[str, str]] = {
     "ask.top": "Look along the top edge.",
     "ask.top.covered": "leaves or rock",
     "ask.top.sky": "white sky",
+    "nearest.how_far": "How far is it from the camera? A guess in steps is enough.",
     "ask.top.lip": "the lip touches the edge",
     "ask.top.lip.tap": "lip touches the edge",
     "ask.sides": "Now the sides and corners:",

@@ -227,8 +227,7 @@ def topic_meant(said: Said, facts: Facts) -> str | None:
     complains = known <= _VAGUE | {"symptoms"} and asks_at_once(said)
     if known and not (complains or (asked and known <= _BESIDE_A_QUESTION)):
         return None
-    zoomed, rests = facts.focal_mm is not None, facts.hand_held is False
-    if (first == "lens" and zoomed) or (first == "by_hand" and rests):
+    if (first == "lens" and facts.focal_mm) or (first, facts.hand_held) == ("by_hand", False):
         return None  # "I zoomed in to 55, what settings now" tells which
     topic = topics.topic_of(said)
     if topic == "noon" and facts.light not in {None, "full sun", "hazy sun"}:

@@ -67,6 +67,14 @@ PLAIN: Final[tuple[tuple[str, str], ...]] = (
         "recover_white",
     ),
     (
+        (
+            r"\bwhat (?:should|do|must|shall) (?:i|we) (?:tell|say to|explain to) (?:them|everyone"
+            r"|everybody|the (?:group|others|people|students|participants))\b[^.;]*\b(?:before"
+            r"|at the (?:car|start|water))\b|\b(?:safety )?briefing\b"
+        ),
+        "briefing",
+    ),
+    (
         r"\bwhy\b[^?]*\bf ?/? ?(?!16|18|22|32)\d+(?:\.\d)?\b[^?]*\bnot\b",
         "f_number",
     ),

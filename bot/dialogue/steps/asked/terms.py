@@ -19,7 +19,7 @@ _ASKS: Final = re.compile(
     r"(?: (?P<the>the|my|your))?(?: (?:an?|this|that|these|those|so-called|word))*"
     r" ['\"‘“]?(?P<word>[a-z0-9/ -]+?)['\"’”]?"
     r"(?: (?:is|are|means?|do|does|stands? for|for|(?:for |to )(?:me|us|it)|good for|used for"
-    r"|even|exactly|please|then"
+    r"|even|exactly|please|then|again"
     r"|anyway|here|in photography|on (?:a|my) (?:phone|camera)|thing|stuff))*\W*",
 )
 #: Terms by their words; the first that fits counts.
@@ -41,6 +41,7 @@ _TERMS: Final[tuple[tuple[str, str], ...]] = (
     ("focal", r"focal lengths?|millimet(?:er|re)s|mm"),
     ("look", r"(?:the )?(?:textured|silky|crisp|misty|frozen)(?: (?:water|look))?|(?:the )?looks?"),
     ("clipped", r"clipp(?:ed|ing)|blown(?:[ -]out)?(?: (?:highlights?|whites?))?|lost texture"),
+    ("burst", r"bursts?(?: mode)?"),
     ("hyperfocal", r"hyperfocal(?: distance)?"),
     ("ladder", r"(?:shutter )?ladder"),
 )

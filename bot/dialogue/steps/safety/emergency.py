@@ -9,6 +9,7 @@ from bot.dialogue.compose import Role
 from bot.dialogue.context import Doubt, Emergency, Position
 from bot.dialogue.danger import Danger, DangerKind, Level, Whose, gravest, whose
 from bot.dialogue.danger.came_away import speaks_for_oneself
+from bot.dialogue.danger.given_up import wishes
 from bot.dialogue.danger.names import asks
 from bot.dialogue.danger.storm_words import tells_of_storm
 from bot.dialogue.danger.whereabouts import tells_of_being_there, tells_of_outside
@@ -66,7 +67,7 @@ def _close(turn: Turn, danger: Danger, text: str) -> None:
     """Close that place; of two kinds none is known, and who writes may be there from then on."""
     before = turn.context.conversation
     others = not whose(text, danger.kind).own and not speaks_for_oneself(text)
-    asked = asks(text) and not tells_of_being_there(text)
+    asked = (asks(text) or wishes(text)) and not tells_of_being_there(text)
     same = not before.closed or before.closed_kind == danger.kind.value
     turn.change_conversation(
         closed=True,

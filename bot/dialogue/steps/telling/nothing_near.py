@@ -32,6 +32,14 @@ _LEFT_OUT: Final = re.compile(
 
 #: What a message names that tells of nothing near, asked or not.
 _NEAR: Final = re.compile(r"\b(?:near\w*|close\w*|in front|foreground|no (?:rocks?|stones?))\b")
+#: Asked for the nearest thing: "there is a fence in front of me", and not how far it is.
+_WITHOUT_DISTANCE: Final = re.compile(
+    r"(?:(?:there's|there is|i have|i see|only|just|well|um|oh|yes)[ ,]+)*(?:an?|the|some|my)"
+    r"(?: \w+){0,2} (?:fence|railing|rail|rocks?|stones?|boulders?|logs?|wall|bush|branch|grass"
+    r"|ferns?"
+    r"|flowers?|tree|roots?|bench)(?: (?:right|just|directly|close|there|here))*"
+    r"(?: (?:in front(?: of (?:me|us|it))?|near(?: by)?|nearby|at my feet|close by))?"
+)
 #: Asked for the nearest thing: "nothing really in front, just the water".
 _NONE: Final = re.compile(
     r"(?:(?:there's|there is|i have|i've got|well|no|oh|um)[ ,]+)*(?:nothing|none|no (?:rocks?"
@@ -86,6 +94,10 @@ def hear(turn: Turn, text: str, told: Facts) -> bool:
         return False
     if asked == "nearest" and (_LEFT_OUT.fullmatch(said) or _NONE.fullmatch(said)):
         skip.tell(turn)
+        return True
+    if asked == "nearest" and _WITHOUT_DISTANCE.fullmatch(said):
+        turn.say(Role.SETTINGS, "nearest.how_far")
+        repeat.put_again(turn)
         return True
     none = _NONE.fullmatch(said) and _NEAR.search(said) and turn.facts.nearest_m is None
     if not (none or _LEFT_OUT.fullmatch(said)):

@@ -21,7 +21,8 @@ _FINE_WATER: Final = r"(?:threads?|lines?|strands?|texture|structure|veins|ribbo
 
 ASIDES: Final[Mapping[str, str]] = {
     "asides.bye": (
-        r"(?:good ?)?bye(?:[ -]?bye)?|farewell|cheerio|ciao|good ?night|night night|take care"
+        r"(?:good ?)?bye(?:[ -]?bye)?|farewell|cheerio|ciao|good ?night|night night|^(?:nite"
+        r"|night)\W*$|take care"
         r"|so long|see (?:you|ya)(?: later| tomorrow| soon| then)?|(?:un)?till? (?:tomorrow"
         r"|next time)|have a (?:good|nice|lovely) (?:day|evening|night|one)"
         rf"|{_WE_ARE} (?:all )?(?:done|finished|through) {_DAY}|(?:done|enough) for (?:today|the"

@@ -16,6 +16,9 @@ AT_HOME: Final[Mapping[str, str]] = {
         rf"(?:i'?m|i am|we'?re|we are|am|got|getting|arrived|made it|now|finally|safely|just) "
         rf"(?:\w+ ){{0,2}}?{_PLACE}(?: (?:now|again|safe\w*))*(?! to\b)"
         r"|(?:back |safe(?:ly)? )(?:at )?home"
+        r"|(?:back |now |finally )?(?:on|in) (?:the|my) (?:sofa|couch|armchair|bed|kitchen"
+        r"|living room)"
+        r"|back (?:indoors|inside|in the warm)\b"
         r"|^(?:at )?home (?:now|again|safe\w*)(?= ?[,.;:!])"
         r"|^(?:at )?home(?: now| again| safe\w*)?(?=$|[,.;:! ]+(?:here|and)\b)"
     ),
