@@ -40,8 +40,7 @@ _STATED: Final = 0.35
 _SURELY_OTHER: Final = 0.1
 #: Other causes are named for `why` down to this far behind the first (own rule).
 _BEHIND: Final = 3.0
-#: Most causes that `why` names (own rule: one line).
-_MOST_CAUSES: Final = 4
+_MOST_CAUSES: Final = 4  # that `why` names (own rule: one line)
 #: Facts beside which a message may still be a complaint: of the frame, not of the place.
 _OF_A_FRAME: Final = frozenset(
     {"f_number", "shutter_s", "iso", "focal_mm", "polariser_on", "nd_on_stops", "light", "wind"}
