@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import pytest
 
-from bot.dialogue.actions import Say
+from bot.dialogue.actions import DrawCard, Say
 from bot.dialogue.engine import handle
 from bot.dialogue.events import TextReceived
 from bot.dialogue.facts import Need
@@ -145,3 +145,18 @@ def test_a_question_that_is_unclear_is_explained(asked: str) -> None:
     player = Player()
     player.say("12 m tall, 18 m away, rock at 1.5 m, full frame 24-105, tripod")
     assert "explain.top" in player.say(asked)[0].keys
+
+
+@pytest.mark.parametrize("sees", [True, False])
+def test_a_card_says_all_that_it_shows(*, sees: bool) -> None:
+    """Its alternative text has every line of it, and stands under it for who sees badly."""
+    player = Player()
+    for line in ("12 m tall, 18 m away, rock at 1.5 m, full frame 24-105, tripod", "1", "1"):
+        player.say(line)
+    if not sees:
+        player.say("I use a screen reader")
+    player.say("card")
+    (card,) = (action for action in player.actions if isinstance(action, DrawCard))
+    for shown in (*(line.value for line in card.lines), card.footer):
+        assert shown in card.alt
+        assert (shown in card.caption) is not sees

@@ -8,7 +8,7 @@ from typing import Final
 from bot.dialogue import reckoning, solving
 from bot.dialogue.actions import CardLine, DrawCard
 from bot.dialogue.compose import Role
-from bot.dialogue.steps.anywhere import planning, repeat
+from bot.dialogue.steps.anywhere import access, planning, repeat
 from bot.dialogue.steps.visits import rough_card
 from bot.dialogue.steps.walk import base_said, keep, light_named
 from bot.dialogue.steps.walk.day_plan import clock_of
@@ -31,13 +31,15 @@ def draw(turn: Turn) -> None:
         return
     lines = _lines(turn, given)
     spoken = "; ".join(f"{line.label} {line.value}" for line in lines)
+    caption, footer = TEXTS["card.caption"], TEXTS["card.footer"]
+    alternative = f"{TEXTS['card.alt'].format(lines=spoken)} {footer}"
     turn.do(
         DrawCard(
             title=TEXTS["card.title"],
             lines=tuple(lines),
-            footer=TEXTS["card.footer"],
-            caption=TEXTS["card.caption"],
-            alt=TEXTS["card.alt"].format(lines=spoken),
+            footer=footer,
+            caption=access.caption(turn, caption, f"{caption} {alternative}"),
+            alt=alternative,
         )
     )
 
