@@ -183,3 +183,10 @@ def test_a_border_answer_that_is_put_right_leaves_one_truth() -> None:
         player.say(reply)
     assert player.context is not None
     assert [one.said for one in player.context.person.border_answers] == ["yes"]
+
+
+def test_room_that_only_iso_would_fill_gives_way_to_the_look() -> None:
+    """Wide open at 1 s, silky; textured was asked for by name, and ISO is no light."""
+    settings = CameraSettings(1.0, 4.0, 100.0, 24.0)
+    body = measured(told(WIDE_AT_4, "textured"), report(Advice.BRIGHTER, 0.7, settings=settings))
+    assert "For your look:" in body
