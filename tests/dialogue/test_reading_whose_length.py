@@ -67,6 +67,7 @@ _LIST: Final = [
 ]
 _DISTANCE: Final = [
     ("the fall is 30 m off", {"distance_m": 30}),
+    ("somebody said 200 mm. I am at thirty two and happy", {}),
     ("I'm 12 off, metres", {"distance_m": 12}),
     ("I'm 15 off it", {"distance_m": 15}),
     ("pine behind at 60 m and the curtain hangs at twenty", {"farthest_m": 60, "distance_m": 20}),
@@ -223,6 +224,11 @@ _FOREIGN: Final = [
     ("de", "Vierzig Schritte. Nein, Meter! Vierzig Meter zum Fall", {"distance_m": 40}),
     ("es", "doce metros era una tontería. nueve metros hasta la cascada", {"distance_m": 9}),
     ("es", "cuarenta pies. No, metros! cuarenta metros a la cascada", {"distance_m": 40}),
+    ("de", "Wegweiser: Wasserfall 250 m", {}),
+    ("de", "mein Hund ist 5 m vom Fall weg", {}),
+    ("es", "flecha: cascada 250 m", {}),
+    ("es", "mi mujer está a 20 m de la cascada", {}),
+    ("es", "la barandilla mide 1,1 m", {}),
     ("de", "das Becken ist bestimmt 3 m tief", {}),
     ("es", "la poza tendrá 3 m de profundidad", {}),
     ("de", "Rückwand 26 m, der Vorhang hängt bei elf", {"farthest_m": 26, "distance_m": 11}),

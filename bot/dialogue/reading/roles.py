@@ -32,7 +32,6 @@ from bot.dialogue.reading.role_words import (
     TIGHT,
     WALKING,
 )
-from bot.dialogue.reading.unit_words import LENGTH_UNITS
 
 #: Of these, a number without a unit says too little ("section 12", "trail 7").
 _NEVER_BARE: Final = frozenset({"section", "walk", "depth", "climb"})
@@ -218,9 +217,8 @@ _AT: Final = re.compile(r"\b(?:i'm|im|i am|we're|we are) (?:on|at) $")
 
 
 def _may_be_focal(draft: Draft, words: str) -> bool:
-    """Whether "i'm at 32" may tell a focal length, since one stands beside and no length does."""
-    units = {quantity.unit for quantity in draft.quantities}
-    return _AT.search(words) is not None and "mm" in units and units.isdisjoint(LENGTH_UNITS)
+    """Whether "i'm at 32" may tell a focal length as well, since no other number stands beside."""
+    return _AT.search(words) is not None and len(draft.quantities) == 1
 
 
 def role(draft: Draft, quantity: Quantity) -> str | None:
