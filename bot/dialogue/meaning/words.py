@@ -90,7 +90,7 @@ def _mended(word: str, vocabulary: frozenset[str]) -> str:
     if not vocabulary or word in vocabulary or word in _empty() or len(word) < _ONE_SLIP:
         return word
     slips = 2 if len(word) >= _TWO_SLIPS else 1
-    alike = [known for known in vocabulary if known[0] == word[0]]
+    alike = sorted(known for known in vocabulary if known[0] == word[0])  # of equals the first
     near = process.extractOne(
         word,
         alike,
