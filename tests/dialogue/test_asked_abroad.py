@@ -42,6 +42,8 @@ def _keys(player: Player, text: str) -> tuple[str, ...]:
     [
         ("de", "Kann ich das Weiß nachher am Rechner zurückholen?", "asked.recover_white"),
         ("es", "¿Lo quemado se recupera después en la compu?", "asked.recover_white"),
+        ("de", "Warum der Selbstauslöser?", "asked.timer"),
+        ("es", "¿Por qué el temporizador de 2 s?", "asked.timer"),
         ("de", "Darf ich den Zweig abbrechen?", "asked.gardening"),
         ("es", "¿Puedo cortar esa ramita?", "asked.gardening"),
         ("de", "Mir laufen dauernd Wanderer durchs Bild, was tun?", "asked.people"),

@@ -66,6 +66,13 @@ def test_a_long_word_may_have_two_slips() -> None:
     assert "fokux" in features("fokux", known)
 
 
+def test_of_equally_near_words_the_first_is_meant() -> None:
+    """Whatever the order is in which they are kept."""
+    known = [f"{letter}ridge" for letter in "bf"] + [f"bridg{letter}" for letter in "aey"]
+    for vocabulary in (frozenset(known), frozenset(reversed(known))):
+        assert "bridga" in features("bridgu", vocabulary)
+
+
 def test_nothing_known_is_near_nothing() -> None:
     """A message of foreign words only is at no distance to any label."""
     model = Meanings({"a": ("red apple", "green apple"), "b": ("fast train", "slow train")})

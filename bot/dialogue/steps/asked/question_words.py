@@ -44,10 +44,10 @@ _AROUND: Final[tuple[tuple[str, str], ...]] = (
     (r"\b(?:live photo|burst)s?\b", "phone"),
     (
         (
-            r"\b(?:why|what for|how come|warum|wieso|weshalb|what(?:'?s| is| does| good))\b"
+            r"\b(?:why|what for|how come|what(?:'?s| is| does| good))\b"
             r"[^.;]{0,24}"
             r"\b(?:(?:self-?)?timer|(?:cable |remote )release|hands off)\b"
-            r"(?! (?:on|mode) my\b)|^\W*(?:what|by que|por que) (?:the |\d+ ?s )*timer\b"
+            r"(?! (?:on|mode) my\b)"
             r"|\b(?:remote|release|app) or (?:an? |the )?(?:self-?)?timer\b"
             r"|\btimer or (?:an? |the )?(?:\w+ )?(?:remote|release|app)\b"
         ),
