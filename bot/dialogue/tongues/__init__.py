@@ -4,16 +4,29 @@ from __future__ import annotations
 
 import re
 from collections.abc import Mapping
+from importlib import import_module
+from pkgutil import iter_modules
+from types import ModuleType
 from typing import Final
 
-from bot.dialogue.tongues.english import ENGLISH
-from bot.dialogue.tongues.german import GERMAN
-from bot.dialogue.tongues.spanish import SPANISH
+from bot.dialogue.tongues import english, german, spanish
+
+
+def _words_in(folder: ModuleType) -> Mapping[str, str]:
+    """What all modules of a language's folder have in their `WORDS`."""
+    names = [f"{folder.__name__}.{module.name}" for module in iter_modules(folder.__path__)]
+    lists = [getattr(import_module(name), "WORDS", {}) for name in names]
+    return {idea: said for words in lists for idea, said in words.items()}
+
 
 #: The words of each language by its code (ISO 639-1): of each idea one expression, or one list. An
 #: idea is called by the module that it stands in, and by a name: `away.reached`. An expression may
 #: hold another idea in any language: `<arrival.water>`.
-TONGUES: Final[Mapping[str, Mapping[str, str]]] = {"en": ENGLISH, "de": GERMAN, "es": SPANISH}
+TONGUES: Final[Mapping[str, Mapping[str, str]]] = {
+    "en": _words_in(english),
+    "de": _words_in(german),
+    "es": _words_in(spanish),
+}
 
 _IDEA: Final = re.compile(r"<(\w+\.\w+)>")
 

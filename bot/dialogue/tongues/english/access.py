@@ -8,7 +8,7 @@ from typing import Final
 _CANT: Final = r"(?:can'?t|cannot|don'?t|hardly|barely)"
 _WEAK: Final = r"(?:is|are|isn'?t|aren'?t|'s)? ?(?:\w+ )?(?:bad|poor|weak|gone|going|good|great)"
 
-ACCESS: Final[Mapping[str, str]] = {
+WORDS: Final[Mapping[str, str]] = {
     "access.colour": (
         r"colou?r[ -]?(?:blind|deficien\w+|weak)|colou?r vision (?:is|problem)|red[ -/]*green"
         rf"|{_CANT} (?:tell|see|distinguish) (?:the )?(?:red|green|colou?rs)"

@@ -7,7 +7,7 @@ from typing import Final
 
 from bot.dialogue.tongues.pieces import NOTHING
 
-ALL_WELL: Final[Mapping[str, str]] = {
+WORDS: Final[Mapping[str, str]] = {
     "all_well.lead": (
         r"no|nope|nah|well|oh|but|i think|to me|all of|everything|all|that|this|it|they|there|is"
         r"|are|s|re|its|thats|looks?|seems?|quite|just|really|perfectly|totally|still|now"

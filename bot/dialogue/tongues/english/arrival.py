@@ -16,7 +16,7 @@ _TO_SHOOT: Final = (
     r"|shots?|pics?|frames?))"
 )
 
-ARRIVAL: Final[Mapping[str, str]] = {
+WORDS: Final[Mapping[str, str]] = {
     "arrival.water": (
         r"(?:water)?falls?|cascades?|creeks?|streams?|rivers?|brooks?|gorges?|canyons?|pools?"
         r"|linns?"

@@ -19,7 +19,7 @@ _GOOD: Final = (
 )
 _FINE_WATER: Final = r"(?:threads?|lines?|strands?|texture|structure|veins|ribbons)"
 
-ASIDES: Final[Mapping[str, str]] = {
+WORDS: Final[Mapping[str, str]] = {
     "asides.bye": (
         r"(?:good ?)?bye(?:[ -]?bye)?|farewell|cheerio|ciao|good ?night|night night|^(?:nite"
         r"|night)\W*$|take care"

@@ -11,7 +11,7 @@ _SOMEBODY: Final = (
     r"|group|others|mum|mom|dad|mother|father|girlfriend|boyfriend))"
 )
 
-ASKED_FIRST: Final[Mapping[str, str]] = {
+WORDS: Final[Mapping[str, str]] = {
     "asked_first.unheard": (
         rf"(?:cant|cannot|can not|can hardly|can barely|dont|no longer) hear {_SOMEBODY}"
         rf"|no (?:contact|signal|word) (?:with|to|from|of) {_SOMEBODY}"

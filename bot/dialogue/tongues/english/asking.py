@@ -8,7 +8,7 @@ from typing import Final
 # Words that ask, but not in "what a shot", "wie schön", "qué bonito".
 _WHAT: Final = r"what(?! (?:now|an?|für)\b)|how(?! (?:lovely|nice|beautiful|cool|great|pretty))"
 
-ASKING: Final[Mapping[str, str]] = {
+WORDS: Final[Mapping[str, str]] = {
     # How a question begins when it lacks its mark.
     "asking.begins": (
         r"(?:(?:and|so|but|ok|okay|hi|hey|linn|please)\W+)*"

@@ -11,7 +11,7 @@ _PLACE: Final = (
 )
 _FRAMES: Final = r"(?:frames?|pictures?|photos?|shots?|pics?|images?|series|results?)"
 
-AT_HOME: Final[Mapping[str, str]] = {
+WORDS: Final[Mapping[str, str]] = {
     "at_home.home": (
         rf"(?:i'?m|i am|we'?re|we are|am|got|getting|arrived|made it|now|finally|safely|just) "
         rf"(?:\w+ ){{0,2}}?{_PLACE}(?: (?:now|again|safe\w*))*(?! to\b)"

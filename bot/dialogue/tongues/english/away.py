@@ -26,7 +26,7 @@ _OUT: Final = (
     r"|have|has) )*(?:back )?out(?: again| now| of (?:it|there))*(?= ,|$)"
 )
 
-AWAY: Final[Mapping[str, str]] = {
+WORDS: Final[Mapping[str, str]] = {
     "away.reached": (
         rf"(?:on|onto|at|in|to|by) {_THE}{_SAFE}|behind {_THE}{_RAIL}|(?:to|at) {_THE}{_RAIL}"
         r"|(?:on|to) (?:this|the (?:safe|right)) side(?: of (?:the|it))?|at home|back home"

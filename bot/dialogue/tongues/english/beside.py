@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Mapping
 from typing import Final
 
-BESIDE: Final[Mapping[str, str]] = {
+WORDS: Final[Mapping[str, str]] = {
     "beside.fact": r"tripod|full frame|polari[sz]er|overcast",
     "beside.between": r"and|but|while",
 }

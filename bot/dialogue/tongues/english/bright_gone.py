@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Mapping
 from typing import Final
 
-BRIGHT_GONE: Final[Mapping[str, str]] = {
+WORDS: Final[Mapping[str, str]] = {
     "bright_gone.told": (
         r"(?:(?:so|ok|okay|now|and|good) )*(?:the|that|those|all) (?:\w+ )?(?:bright|glaring|shiny)"
         r" (?:stones?|rocks?|patch(?:es)?|spots?|things?|boulders?|leaf|leaves|twigs?)"

@@ -12,7 +12,7 @@ _SO: Final = (
 )
 _HANDS: Final = r"(?:hands?|fingers?|thumbs?|feet|toes)"
 
-COLD_HANDS: Final[Mapping[str, str]] = {
+WORDS: Final[Mapping[str, str]] = {
     "cold_hands.told": (
         rf"{_HANDS} {_SO}{_COLD}|(?:freezing|cold|icy) {_HANDS}"
         r"|what (?:can|do|should) (?:i|we) do (?:about|against) the cold"

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Mapping
 from typing import Final
 
-COLD_NUMBERS: Final[Mapping[str, str]] = {
+WORDS: Final[Mapping[str, str]] = {
     "cold_numbers.minus": r"minus",
     "cold_numbers.degrees": r"degrees?",
     "cold_numbers.below_zero": r"below(?: zero)?",

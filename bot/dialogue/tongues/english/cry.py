@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Mapping
 from typing import Final
 
-CRY: Final[Mapping[str, str]] = {
+WORDS: Final[Mapping[str, str]] = {
     # Nobody looks up what can be typed with these.
     "cry.of_need": r"sos|mayday|emergency|save (?:me|us)|(?:it is an|its an) emergency",
     "cry.help": r"(?:i|we) need(?: your| some)? help|need help|send help|get help|help(?: me| us)?",

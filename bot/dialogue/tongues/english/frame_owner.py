@@ -11,7 +11,7 @@ _FRAME: Final = (
     r"(?:frame|shot|picture|photo|photograph|pic|image|one|version|attempt|try|exposure)s?"
 )
 
-FRAME_OWNER: Final[Mapping[str, str]] = {
+WORDS: Final[Mapping[str, str]] = {
     "frame_owner.theirs": (
         rf"(?:from|by|of) (?:my |a |the |our |one of (?:my|the) )?(?:\w+ )?(?:{KIN})s?(?:'s)?"
         r"(?! and me)"

@@ -27,7 +27,7 @@ _KNOWN: Final = """
     students pupils participants
 """
 
-GOOD_NEWS: Final[Mapping[str, str]] = {
+WORDS: Final[Mapping[str, str]] = {
     "good_news.known": _KNOWN,
     # What they came away from, and where they went themselves.
     "good_news.left_behind": (

@@ -17,7 +17,7 @@ _THINGS: Final = """
     format shutter aperture focus height distance rock stream place
 """
 
-GROUP: Final[Mapping[str, str]] = {
+WORDS: Final[Mapping[str, str]] = {
     "group.count": r"\d{1,2}|two|three|four|five|six|seven|eight|nine|ten|twelve|some|several|many",
     "group.people": (
         r"students?|pupils?|participants?|people|persons|beginners|guests|learners|members|others"

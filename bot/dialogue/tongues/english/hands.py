@@ -11,7 +11,7 @@ _CANT: Final = (
     r"(?:can'?t|cannot|can not|hardly|barely|don'?t want to|hard to|difficult to|no way to)"
 )
 
-HANDS: Final[Mapping[str, str]] = {
+WORDS: Final[Mapping[str, str]] = {
     "hands.told": (
         rf"{_STIFF} (?:and \w+ )?{_HANDS}|{_HANDS} (?:are |is |so |too |very |really |all"
         rf" )*{_STIFF}"

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Mapping
 from typing import Final
 
-LEFT_OPEN: Final[Mapping[str, str]] = {
+WORDS: Final[Mapping[str, str]] = {
     "left_open.things": r"tripod|camera|gear|kit|bag|backpack|remote|dog",
     "left_open.later": (
         r"later|soon|in (?:a|\d+|one|two|five|ten) (?:\w+ )?(?:minutes?|mins?|moment|sec\w*)"

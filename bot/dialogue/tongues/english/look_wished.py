@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Mapping
 from typing import Final
 
-LOOK_WISHED: Final[Mapping[str, str]] = {
+WORDS: Final[Mapping[str, str]] = {
     # "I can't go longer", "longer is not possible".
     "look_wished.cannot": r"can'?t|cannot|can not|couldn't|won't|impossible|not possible",
     "look_wished.longer": r"longer|slower|long|slow|more time",

@@ -7,7 +7,7 @@ from typing import Final
 
 from bot.dialogue.tongues.pieces import NOTHING
 
-MARKS: Final[Mapping[str, str]] = {
+WORDS: Final[Mapping[str, str]] = {
     # Small words and greetings that mark the language: none is a word of another one here.
     "marks.small": """
         the and with what how my is are from have i'm it's please which should does""",

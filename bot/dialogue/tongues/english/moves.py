@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Mapping
 from typing import Final
 
-MOVES: Final[Mapping[str, str]] = {
+WORDS: Final[Mapping[str, str]] = {
     "moves.water": r"water|creek|stream|river|fall|falls|it",
     "moves.louder": r"louder",
     "moves.roar": r"new roar|roars?|roaring",

@@ -7,6 +7,6 @@ from typing import Final
 
 from bot.dialogue.tongues.pieces import NOTHING
 
-MURKY: Final[Mapping[str, str]] = {
+WORDS: Final[Mapping[str, str]] = {
     "murky.told": NOTHING,  # the wordings of danger know it
 }

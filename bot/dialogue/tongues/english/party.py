@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Mapping
 from typing import Final
 
-PARTY: Final[Mapping[str, str]] = {
+WORDS: Final[Mapping[str, str]] = {
     "party.plain": (
         r"i|me|my|we|us|our|he|she|they|them|his|her|you|a|an|the|of|in|and|or|but|so|with|also"
         r"|too|not|is|are|am|be|will|was|'s|'re|'ve|'ll|'m|i'm|we're|we've|i've|he's|she's|there"

@@ -25,7 +25,7 @@ _STANDS: Final = (
     rf"|cliff edge)\b{_FRAME}"
 )
 
-PERMISSION: Final[Mapping[str, str]] = {
+WORDS: Final[Mapping[str, str]] = {
     # Talk of the picture: there an edge is an edge of the frame, or something to focus on.
     "permission.picture": (
         r"frame|picture|photo|focus\w*|crop\w*|sharp|exposed?|meter(?:s|ed|ing)?|in the shot"

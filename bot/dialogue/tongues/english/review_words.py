@@ -7,7 +7,7 @@ from typing import Final
 
 from bot.dialogue.tongues.pieces import NOTHING
 
-REVIEW_WORDS: Final[Mapping[str, str]] = {
+WORDS: Final[Mapping[str, str]] = {
     "review_words.intent": (
         r"(?:what|all) (?:i|we) (?:really |actually )?(?:wanted|meant|hoped|tried|was trying"
         r"|was after|want)(?: to (?:show|say|get|catch|tell|have|photograph))?(?: was| is|:|,)+"

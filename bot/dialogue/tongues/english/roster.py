@@ -10,7 +10,7 @@ _ALL: Final = (
     r"|the (?:others|students|rest|group))"
 )
 
-ROSTER: Final[Mapping[str, str]] = {
+WORDS: Final[Mapping[str, str]] = {
     "roster.friend": r"my friend",
     "roster.before": r"(?:ok|so|and|tell me|show me|linn|please|now)[ ,]+",
     "roster.after": r" (?:now|please|right now|at the moment|so far|in the walk|doing)",

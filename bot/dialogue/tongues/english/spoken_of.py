@@ -45,7 +45,7 @@ _TOLD: Final = (
 )
 _EDGE: Final = r"(?:lip|edge|brink|crest|rim|top)"
 
-SPOKEN_OF: Final[Mapping[str, str]] = {
+WORDS: Final[Mapping[str, str]] = {
     # Who is late, who calls whom; and that somebody knows where they are.
     "spoken_of.note_home": (
         rf"{_IF}(?: ,)?(?: then)? {_CALLS}|{_CALLS} {_IF}(?= [.,]|$)|{_TOLD}(?: (?!not\b|no\b"

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Mapping
 from typing import Final
 
-STANDING: Final[Mapping[str, str]] = {
+WORDS: Final[Mapping[str, str]] = {
     # "Can I", and "stand in the water" behind it.
     "standing.leave": (
         r"(?:can|may|could|should|shall|is it (?:ok|okay|safe|fine)(?: to| for)?|safe to|ok to)"

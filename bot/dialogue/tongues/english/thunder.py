@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Mapping
 from typing import Final
 
-THUNDER: Final[Mapping[str, str]] = {
+WORDS: Final[Mapping[str, str]] = {
     "thunder.storm": r"thunder\w*|lightning|storms?|stormy",
     "thunder.goes_on": r"rumbl\w*",
     "thunder.flash": r"flash|lightning|bolt",

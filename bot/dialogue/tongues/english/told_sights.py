@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Mapping
 from typing import Final
 
-TOLD_SIGHTS: Final[Mapping[str, str]] = {
+WORDS: Final[Mapping[str, str]] = {
     "told_sights.but": r"but|though|although|while|whereas",
     "told_sights.and": r"and",
     "told_sights.soft": (

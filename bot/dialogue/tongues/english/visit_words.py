@@ -9,7 +9,7 @@ from bot.dialogue.tongues.pieces import FEW_WORDS, NAME, NOTHING
 
 _KINSMAN: Final = r"(?:my|our) (?:(?:old|young|little|two|three) )?[\w'’-]+"
 
-VISIT_WORDS: Final[Mapping[str, str]] = {
+WORDS: Final[Mapping[str, str]] = {
     "visit_words.monday": r"monday",
     "visit_words.tuesday": r"tuesday",
     "visit_words.wednesday": r"wednesday",

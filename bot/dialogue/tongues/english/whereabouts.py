@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Mapping
 from typing import Final
 
-WHEREABOUTS: Final[Mapping[str, str]] = {
+WORDS: Final[Mapping[str, str]] = {
     # Who left a shelter, and what was struck: a house, a car and the like alone are one.
     "whereabouts.outside": (
         r"water|falls?|creek|stream|river|lake|gorge|canyon|out|outside|back|tripod|trees?|pine|oak"

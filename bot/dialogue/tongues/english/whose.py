@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Mapping
 from typing import Final
 
-WHOSE: Final[Mapping[str, str]] = {
+WORDS: Final[Mapping[str, str]] = {
     # Who writes, as the one that it happens to.
     "whose.own": (
         r"(?:i|ive|im)(?: (?:have|am|just|also|too|then|even|myself))*"

@@ -7,7 +7,7 @@ from typing import Final
 
 from bot.dialogue.tongues.pieces import NOTHING
 
-WISHERS: Final[Mapping[str, str]] = {
+WORDS: Final[Mapping[str, str]] = {
     # As the wish itself tells.
     "wishers.who": NOTHING,
     "wishers.whole": NOTHING,

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Mapping
 from typing import Final
 
-ACCESS: Final[Mapping[str, str]] = {
+WORDS: Final[Mapping[str, str]] = {
     "access.colour": (
         r"farben ?blind\w*|farb(?:en)?(?:fehlsichtig|schwach|schwäche)\w*"
         r"|rot[- ]grün[- ](?:blind|schw[aä]ch)\w*|rot und grün (?:\w+ ){0,3}(?:nicht|kaum|schlecht)"

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Mapping
 from typing import Final
 
-ALL_WELL: Final[Mapping[str, str]] = {
+WORDS: Final[Mapping[str, str]] = {
     "all_well.lead": r"nein|das|es|sieht|alles",
     "all_well.fine": r"passt|gut|prima|in ordnung",
     "all_well.behind": r"schon",

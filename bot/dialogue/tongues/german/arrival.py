@@ -22,7 +22,7 @@ _MIT_KAMERA: Final = (
     r"(?: (?:neue|alte|kleine|erste))? (?:\w*kamera|knipse)(?: (?:dabei|mit|hier))?"
 )
 
-ARRIVAL: Final[Mapping[str, str]] = {
+WORDS: Final[Mapping[str, str]] = {
     "arrival.water": (
         r"(?:wasser)?f(?:a|ä)lle?s?|bach(?:es)?|bäche|flu(?:ss|ß)|schlucht|klamm|tobel"
     ),

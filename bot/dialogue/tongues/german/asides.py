@@ -7,7 +7,7 @@ from typing import Final
 
 from bot.dialogue.tongues.pieces import NOTHING
 
-ASIDES: Final[Mapping[str, str]] = {
+WORDS: Final[Mapping[str, str]] = {
     "asides.bye": (
         r"tsch(?:ü|ue)ss?i?|(?<=[ ,])servus(?=\W*$)|auf wiedersehen|gute nacht|feierabend"
         r"|bis (?:morgen|bald|dann)|sch(?:ö|oe)nen (?:tag|abend)|(?:geh|fahr|mach)\w* (?:jetzt "

@@ -7,7 +7,7 @@ from typing import Final
 
 from bot.dialogue.tongues.pieces import NOTHING
 
-ASKED_FIRST: Final[Mapping[str, str]] = {
+WORDS: Final[Mapping[str, str]] = {
     "asked_first.unheard": (
         r"hor\w* (?:(?:ich|wir) )?(?:ihn|sie|mein\w* \w+|nicht ob)(?: \w+)? ?nicht|hor\w* nicht"
         r" (?:, )?(?:ob|wenn|wann) (?:er|sie)|kein\w* kontakt (?:zu|mit)"

@@ -14,7 +14,7 @@ _TOLD_FIRST: Final = (
     r"|also|aber|oben|unten|vorn|vorne|hinten|links|rechts|so|nun|nur|auch|leider|damit|falls)\b"
 )
 
-ASKING: Final[Mapping[str, str]] = {
+WORDS: Final[Mapping[str, str]] = {
     # How a question begins when it lacks its mark.
     "asking.begins": (
         r"(?:(?:und|also|aber|ok|okay|hallo|hi|hey|moin|servus|linn|bitte|du|sag mal)\W+)*"

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Mapping
 from typing import Final
 
-AT_HOME: Final[Mapping[str, str]] = {
+WORDS: Final[Mapping[str, str]] = {
     "at_home.home": (
         r"(?:bin|sind|sitze|wieder|jetzt|endlich|gut) (?:\w+ ){0,2}?(?:zu ?hause|daheim|im hotel"
         r"|auf der hütte|am rechner|am computer)|^(?:zu ?hause|daheim)\b"

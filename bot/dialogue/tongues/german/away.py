@@ -19,7 +19,7 @@ _RAUS: Final = (
     r"|alle))* (?:raus|draussen|heraussen)(?= ,|$)"
 )
 
-AWAY: Final[Mapping[str, str]] = {
+WORDS: Final[Mapping[str, str]] = {
     "away.reached": (
         rf"(?:auf|am|an|beim|im|in|zum|zur|bei|ans|ins) {_DER}{_PLATZ}|daheim|zu ?hause"
         rf"|hinter[mn]? {_DER}{_ZAUN}|(?:am|beim|zum) {_DER}{_ZAUN}|heruben"

@@ -14,7 +14,7 @@ _WEG: Final = (
     r"(?:weg|draussen|raus|verschwunden|(?:raus|weg)geschnitten|nicht mehr (?:im bild|drin|da))"
 )
 
-BRIGHT_GONE: Final[Mapping[str, str]] = {
+WORDS: Final[Mapping[str, str]] = {
     "bright_gone.told": (
         r"(?:(?:so|ok|okay|jetzt|nun|und|gut) )*(?:(?:sind|ist) )?(?:die|der|das|den|alle|meine)"
         rf" {_HELL}(?: (?:ist|sind|hab ich|habe ich|{_WO}))* {_WEG}"

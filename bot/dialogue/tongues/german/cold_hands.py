@@ -17,7 +17,7 @@ _AN_HANDEN: Final = (
     r" kalt an (?:den |die )?(?:handen|fingern|fussen|zehen|hand|finger|zehen)"
 )
 
-COLD_HANDS: Final[Mapping[str, str]] = {
+WORDS: Final[Mapping[str, str]] = {
     "cold_hands.told": (
         rf"{_HANDE} {_GANZ}{_KALT}(?: vor (?:lauter )?kalte)?|{_KALT} {_HANDE}|{_AN_HANDEN}"
         r"|(?:was hilft|was tun) gegen (?:die )?kalte"

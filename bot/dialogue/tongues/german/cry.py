@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Mapping
 from typing import Final
 
-CRY: Final[Mapping[str, str]] = {
+WORDS: Final[Mapping[str, str]] = {
     "cry.of_need": r"notfall|notruf|rette\w* (?:mich|uns)|das ist ein (?:notfall|emergency)",
     "cry.help": (
         r"(?:ich|wir) brauchen? hilfe|brauche hilfe|hilfe|hilf (?:mir|uns)|helft (?:mir|uns)"

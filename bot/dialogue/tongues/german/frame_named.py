@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Mapping
 from typing import Final
 
-FRAME_NAMED: Final[Mapping[str, str]] = {
+WORDS: Final[Mapping[str, str]] = {
     "frame_named.frame": r"bild|foto|aufnahme",
     # What stands before a frame that only measures another one, and behind it.
     "frame_named.than": r"als|wie|gegen|neben",

@@ -11,7 +11,7 @@ _FREUND: Final = (
 )
 _BILD: Final = r"(?:bild|foto|aufnahme|versuch)\w*"
 
-FRAME_OWNER: Final[Mapping[str, str]] = {
+WORDS: Final[Mapping[str, str]] = {
     "frame_owner.theirs": (
         rf"von (?:mein\w+|dein\w+|ein\w+|der|dem|unser\w+)? ?{_FREUND}|(?:sein|ihr)e? {_BILD}"
         rf"|(?:nicht|ist nicht|war nicht) (?:von mir|mein(?:e[snr]?|s)?(?: {_BILD})?)(?!\w)"

@@ -25,7 +25,7 @@ _KNOWN: Final = """
     fleck flecken beisammen beieinander strasse schuler schulerinnen teilnehmer
 """
 
-GOOD_NEWS: Final[Mapping[str, str]] = {
+WORDS: Final[Mapping[str, str]] = {
     "good_news.known": _KNOWN,
     # What they came away from, and where they went themselves.
     "good_news.left_behind": (

@@ -11,7 +11,7 @@ _THINGS: Final = """
     und das es dies kamera objektiv was wer ausrüstung licht bild alles nichts
 """
 
-GROUP: Final[Mapping[str, str]] = {
+WORDS: Final[Mapping[str, str]] = {
     "group.count": r"zwei|drei|vier|fünf|sechs|sieben|acht|neun|zehn|zwölf",
     "group.people": r"schüler\w*|teilnehmer\w*|gruppe|leute|kurs|alle|anfänger\w*",
     "group.cameras": r"kameras?|formate?n?|sensoren",

@@ -7,7 +7,7 @@ from typing import Final
 
 _KLAMM: Final = r"(?:kalt\w*|nass\w*|klamm\w*|steif\w*|gefroren\w*|eisig\w*|taub\w*|schmutzig\w*)"
 
-HANDS: Final[Mapping[str, str]] = {
+WORDS: Final[Mapping[str, str]] = {
     "hands.told": (
         rf"{_KLAMM} (?:hände|haende|hande|finger)"
         rf"|(?:hände|haende|hande|finger) (?:sind |ganz |so |zu )*{_KLAMM}"

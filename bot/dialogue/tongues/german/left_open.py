@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Mapping
 from typing import Final
 
-LEFT_OPEN: Final[Mapping[str, str]] = {
+WORDS: Final[Mapping[str, str]] = {
     "left_open.things": r"stativ|kamera|ausrustung|rucksack|fernausloser|hund",
     "left_open.later": r"(?<!dann )(?:gleich|bald|nachher|spater)\b(?! wieder weg)",
     "left_open.climbed": r"(?:runter|herunter|hinunter)(?:geklettert|gestiegen)(?= [.,]|$)",

@@ -7,7 +7,7 @@ from typing import Final
 
 from bot.dialogue.tongues.pieces import NOTHING
 
-LOOK_WISHED: Final[Mapping[str, str]] = {
+WORDS: Final[Mapping[str, str]] = {
     # "I can't go longer", "longer is not possible".
     "look_wished.cannot": NOTHING,
     "look_wished.longer": r"länger|langsamer",

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Mapping
 from typing import Final
 
-MARKS: Final[Mapping[str, str]] = {
+WORDS: Final[Mapping[str, str]] = {
     # Small words and greetings that mark the language: none is a word of another one here.
     "marks.small": """
         ich bin ist nicht und der das ein eine einen mit wie wir mir für von habe haben

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Mapping
 from typing import Final
 
-MOVES: Final[Mapping[str, str]] = {
+WORDS: Final[Mapping[str, str]] = {
     "moves.water": r"wasser|bach|fluss|fall",
     "moves.louder": r"lauter",
     "moves.roar": r"rauscht starker",

@@ -21,6 +21,6 @@ _BEHIND: Final = (
     r"|(?:seit|von) (?:gestern|heute|vorhin|heut fruh)|von der nacht))*"
 )
 
-MURKY: Final[Mapping[str, str]] = {
+WORDS: Final[Mapping[str, str]] = {
     "murky.told": rf"(?:(?:und|jetzt|aber|oh|hm+|da|schau|du|ui) )*{_BACH}{_IST} {_TRUB}{_BEHIND}",
 }

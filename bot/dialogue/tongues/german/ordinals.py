@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Mapping
 from typing import Final
 
-ORDINALS: Final[Mapping[str, str]] = {
+WORDS: Final[Mapping[str, str]] = {
     "ordinals.first": r"erste[nmrs]?",
     "ordinals.last": r"letzte[nmrs]?",
     "ordinals.second": r"zweite[nmrs]?",

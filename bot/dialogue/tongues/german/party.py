@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Mapping
 from typing import Final
 
-PARTY: Final[Mapping[str, str]] = {
+WORDS: Final[Mapping[str, str]] = {
     "party.plain": (
         r"wir|ich|haben|habe|mein|meine|sind|dabei|mit|und|ist|ein|eine|auch|schlecht|nass"
         r"|rutschig|wenn|davon|es|aber|nicht|sehr|er|sie|morgen"

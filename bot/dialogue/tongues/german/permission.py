@@ -56,7 +56,7 @@ _STEHT: Final = (
     rf"(?: (?!nicht\b)[^ ,.]+){{0,2}}? (?:an|auf|am|bei) {_KANTE}"
 )
 
-PERMISSION: Final[Mapping[str, str]] = {
+WORDS: Final[Mapping[str, str]] = {
     "permission.picture": (
         r"im bild|ins bild|bildrand|bildkante|im foto|foto(?:s)? (?:lassen|haben)|scharf\w*"
         r"|fokus\w*|belicht\w*|anschneid\w*|abschneid\w*|beschneid\w*|schneid\w*|weglass\w*"

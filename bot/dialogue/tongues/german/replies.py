@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Mapping
 from typing import Final
 
-REPLIES: Final[Mapping[str, str]] = {
+WORDS: Final[Mapping[str, str]] = {
     # "This is no joke", "nicht nur ein Test".
     "replies.no": r"kein|keine|keinen|nicht",
     "replies.only_a": r"nur|ein",

@@ -7,7 +7,7 @@ from typing import Final
 
 from bot.dialogue.tongues.pieces import NOTHING
 
-REVIEW_WORDS: Final[Mapping[str, str]] = {
+WORDS: Final[Mapping[str, str]] = {
     "review_words.intent": (
         r"(?:was|das) ich (?:eigentlich )?(?:zeigen|festhalten) (?:wollte|möchte|will)(?:,| ist"
         r"| war)*|ich wollte (?:eigentlich |nur )?(?:zeigen|festhalten)|(?:es ging|es geht"

@@ -7,7 +7,7 @@ from typing import Final
 
 _ALL: Final = r"(?:alle|sie(?: alle)?|die (?:anderen|leute|schüler|teilnehmer|gruppe)|jeder)"
 
-ROSTER: Final[Mapping[str, str]] = {
+WORDS: Final[Mapping[str, str]] = {
     "roster.friend": r"mein Freund",
     "roster.before": r"(?:ok|also|und|so|sag mir|zeig mir|bitte)[ ,]+",
     "roster.after": r" (?:gerade|jetzt|bitte|im moment|bisher)",

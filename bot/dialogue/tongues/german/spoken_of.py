@@ -23,7 +23,7 @@ _RUFT: Final = (
     r"(?: (?:die|den|der|das|bei|bitte|bescheid|an))*(?: (?!und\b|aber\b)[^ ,.]+)?)"
 )
 
-SPOKEN_OF: Final[Mapping[str, str]] = {
+WORDS: Final[Mapping[str, str]] = {
     # Who is late, who calls whom; and that somebody knows where they are.
     "spoken_of.note_home": (
         rf"{_WENN}(?: ,)?(?: und)? {_RUFT}"

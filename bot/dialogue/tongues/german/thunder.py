@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Mapping
 from typing import Final
 
-THUNDER: Final[Mapping[str, str]] = {
+WORDS: Final[Mapping[str, str]] = {
     "thunder.storm": r"\w*gewitter\w*|blitz und donner|unwetter\w*",
     "thunder.goes_on": r"donner\w*|grummel\w*|grollt?|blitz\w*",
     "thunder.flash": r"blitz\w*",

@@ -7,7 +7,7 @@ from typing import Final
 
 from bot.dialogue.tongues.pieces import NOTHING
 
-TOLD_SIGHTS: Final[Mapping[str, str]] = {
+WORDS: Final[Mapping[str, str]] = {
     "told_sights.but": r"aber|sondern|während",
     "told_sights.and": r"und",
     "told_sights.soft": r"weich\w*|unscharf\w*|nicht (?:\w+ )?sharp",

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Mapping
 from typing import Final
 
-TRIALS: Final[Mapping[str, str]] = {
+WORDS: Final[Mapping[str, str]] = {
     # How a message begins that only tries something.
     "trials.begins": (
         r"(?:(?:und|aber|ok(?:ay)?|also|dann|hm+)\W+)*(?:was\W+(?:(?:w[aä]e?re?|ist|passiert"

@@ -7,7 +7,7 @@ from typing import Final
 
 from bot.dialogue.tongues.pieces import FEW_WORDS, NOTHING
 
-VISIT_WORDS: Final[Mapping[str, str]] = {
+WORDS: Final[Mapping[str, str]] = {
     "visit_words.monday": r"montag",
     "visit_words.tuesday": r"dienstag",
     "visit_words.wednesday": r"mittwoch",

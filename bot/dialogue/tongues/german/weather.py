@@ -7,7 +7,7 @@ from typing import Final
 
 from bot.dialogue.tongues.pieces import NOTHING
 
-WEATHER: Final[Mapping[str, str]] = {
+WORDS: Final[Mapping[str, str]] = {
     # Ice where people walk; a frozen look and a frozen screen are none.
     "weather.ice": r"eis(?:ig(?:e[rsnm]?)?|zapfen|platten?)|vereist\w*|glatteis|unter null|frost",
     # "No ice", "no thunder".

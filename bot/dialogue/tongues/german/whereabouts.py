@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Mapping
 from typing import Final
 
-WHEREABOUTS: Final[Mapping[str, str]] = {
+WORDS: Final[Mapping[str, str]] = {
     "whereabouts.outside": (
         r"wasser|bach|fluss|see|schlucht|draussen|zuruck|baum|wald|wiese|grat|gipfel|berg|weg|pfad"
         r"|geh\w*|lauf\w*|getroffen|eingeschlagen"

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Mapping
 from typing import Final
 
-WHOSE: Final[Mapping[str, str]] = {
+WORDS: Final[Mapping[str, str]] = {
     "whose.own": (
         r"ich (?:bin|hab\w*|stecke?|hange?|kann|lieg\w*|frier\w*|blut\w*|zitter\w*|komm\w*"
         r"|ertrink\w*)|mir|mich|meine?m? (?:bein|knochel|arm|fuss|kopf|hand|knie|rucken|finger)"

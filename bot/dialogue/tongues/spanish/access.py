@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Mapping
 from typing import Final
 
-ACCESS: Final[Mapping[str, str]] = {
+WORDS: Final[Mapping[str, str]] = {
     "access.colour": (
         r"dalt[oó]nic[oa]s?|daltonismo"
         r"|no (?:distingo|diferencio) (?:bien )?(?:el rojo|los colores)"

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Mapping
 from typing import Final
 
-ALL_WELL: Final[Mapping[str, str]] = {
+WORDS: Final[Mapping[str, str]] = {
     "all_well.lead": r"todo|se ve",
     "all_well.fine": r"bien|perfecto",
     "all_well.behind": r"asi",

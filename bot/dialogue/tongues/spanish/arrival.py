@@ -20,7 +20,7 @@ _FOTOGRAFIAR: Final = (
     r"(?:fotos?|fotitos?|fotograf[íi]as?|im[aá]gen(?:es)?))"
 )
 
-ARRIVAL: Final[Mapping[str, str]] = {
+WORDS: Final[Mapping[str, str]] = {
     "arrival.water": (
         r"cascadas?|saltos?|arroyos?|r[íi]os?|torrentes?|gargantas?|ca[ñn][óo]n|cataratas?|chorros?"
         r"|quebradas?|barrancos?|riachuelos?"

@@ -7,7 +7,7 @@ from typing import Final
 
 from bot.dialogue.tongues.pieces import NOTHING
 
-ASIDES: Final[Mapping[str, str]] = {
+WORDS: Final[Mapping[str, str]] = {
     "asides.bye": (
         r"adi[oó]s|hasta (?:luego|mañana|pronto|la próxima)|nos vemos|buenas noches"
         r"|me voy(?! a\b)|nos vamos(?! a\b)|eso es todo|(?:vuelvo|de vuelta) al (?:coche|carro)"

@@ -7,7 +7,7 @@ from typing import Final
 
 from bot.dialogue.tongues.pieces import NOTHING
 
-ASKED_FIRST: Final[Mapping[str, str]] = {
+WORDS: Final[Mapping[str, str]] = {
     "asked_first.unheard": (
         r"no (?:oigo|oimos) (?:si|a mi|a nuestr\w+|cuando)|no (?:lo|la|los|las) (?:oigo|oimos)"
         r"|sin contacto con"

@@ -9,7 +9,7 @@ _QUE: Final = (
     r"qu[eé](?! (?:(?:hago )?ahora\b|bien|lind|bonit|genial|chul|buen|guap|maravilla|pasada))"
 )
 
-ASKING: Final[Mapping[str, str]] = {
+WORDS: Final[Mapping[str, str]] = {
     # How a question begins when it lacks its mark.
     "asking.begins": (
         r"(?:(?:y|o|pero|ok|okay|hola|oye|linn|por favor|perdona|una pregunta)\W+)*¿?"

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Mapping
 from typing import Final
 
-AT_HOME: Final[Mapping[str, str]] = {
+WORDS: Final[Mapping[str, str]] = {
     "at_home.home": (
         r"(?:estoy|estamos|ya|llegué|llegamos) (?:\w+ ){0,2}?(?:a|en) (?:casa|el hotel)|^en casa\b"
     ),

@@ -18,7 +18,7 @@ _FUERA: Final = (
     r"|estamos fuera|esta fuera)(?: ya)?(?= ,|$)"
 )
 
-AWAY: Final[Mapping[str, str]] = {
+WORDS: Final[Mapping[str, str]] = {
     "away.reached": (
         rf"(?:en|al?|hasta|detras del?|tras) {_EL}(?:{_LUGAR}|{_VALLA})|en casa"
         r"|(?:de|a) este lado"

@@ -11,7 +11,7 @@ _CLARA: Final = (
 )
 _FUERA: Final = r"(?:fuera(?: del? (?:cuadro|encuadre|foto|la foto))?|afuera)"
 
-BRIGHT_GONE: Final[Mapping[str, str]] = {
+WORDS: Final[Mapping[str, str]] = {
     "bright_gone.told": (
         rf"(?:(?:ya|ahora|ok|listo|bueno|y) )*(?:no (?:esta|estan|se ven?|sale|salen)|desaparecio"
         rf"|desaparecieron|se fue|se fueron|saque|quite) (?:la|las) (?:{_CLARA})"

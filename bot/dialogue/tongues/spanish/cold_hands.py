@@ -10,7 +10,7 @@ _MANOS: Final = r"(?:manos|dedos|pies)"
 _MUY: Final = r"(?:(?:estan|se me ponen|muy|tan|bastante|un poco|super|re|todos?|todas|bien) )*"
 _DORMIDAS: Final = rf"{_MANOS} {_MUY}(?:dormid|entumecid)[oa]s"
 
-COLD_HANDS: Final[Mapping[str, str]] = {
+WORDS: Final[Mapping[str, str]] = {
     "cold_hands.told": (
         rf"{_MANOS} {_MUY}{_FRIO}|se me (?:congelan|hielan|enfrian|congelaron) (?:las"
         rf"|los) {_MANOS}|frio en (?:las|los) {_MANOS}|que (?:hago|hacemos) (?:contra|con) el frio"

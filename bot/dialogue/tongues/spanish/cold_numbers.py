@@ -7,7 +7,7 @@ from typing import Final
 
 from bot.dialogue.tongues.pieces import NOTHING
 
-COLD_NUMBERS: Final[Mapping[str, str]] = {
+WORDS: Final[Mapping[str, str]] = {
     "cold_numbers.minus": r"menos",
     "cold_numbers.degrees": r"grados",
     "cold_numbers.below_zero": r"bajo cero",

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Mapping
 from typing import Final
 
-COMMAND_WORDS: Final[Mapping[str, str]] = {
+WORDS: Final[Mapping[str, str]] = {
     # What may stand around the name of a language where it is asked for.
     "command_words.around_a_name": """
         idioma lengua habla hablame hablar hablas hablo escribe escribeme responde

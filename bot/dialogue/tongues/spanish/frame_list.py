@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Mapping
 from typing import Final
 
-FRAME_LIST: Final[Mapping[str, str]] = {
+WORDS: Final[Mapping[str, str]] = {
     # What stands before a filter: "with a 6 stop".
     "frame_list.behind": r"con|un",
     "frame_list.a": r"el",

@@ -7,7 +7,7 @@ from typing import Final
 
 from bot.dialogue.tongues.pieces import NOTHING
 
-FRAME_NAMED: Final[Mapping[str, str]] = {
+WORDS: Final[Mapping[str, str]] = {
     "frame_named.frame": r"toma",
     # What stands before a frame that only measures another one, and behind it.
     "frame_named.than": r"que|como|frente a",

@@ -10,7 +10,7 @@ _AMIGO: Final = (
     r"|guía|otr[oa](?: persona)?|alguien)"
 )
 
-FRAME_OWNER: Final[Mapping[str, str]] = {
+WORDS: Final[Mapping[str, str]] = {
     "frame_owner.theirs": (
         rf"(?:de|por) (?:mi|un|una|otro|otra|el|la)? ?{_AMIGO}|no (?:es|era) (?:mí[oa]|mi[oa]|mi"
         rf" foto)"

@@ -24,7 +24,7 @@ _KNOWN: Final = """
     alumnos alumnas estudiantes chicos chicas contadas barranco
 """
 
-GOOD_NEWS: Final[Mapping[str, str]] = {
+WORDS: Final[Mapping[str, str]] = {
     "good_news.known": _KNOWN,
     # What they came away from, and where they went themselves.
     "good_news.left_behind": (

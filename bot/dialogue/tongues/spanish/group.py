@@ -11,7 +11,7 @@ _THINGS: Final = """
     esto eso equipo cámara objetivo luz agua todo nada
 """
 
-GROUP: Final[Mapping[str, str]] = {
+WORDS: Final[Mapping[str, str]] = {
     "group.count": r"dos|tres|cuatro|cinco|seis|siete|ocho|nueve|diez|doce",
     "group.people": r"alumn[oa]s?|participantes?|grupo|clase|taller|todos|todas|personas",
     "group.cameras": r"cámaras?|formatos?",

@@ -9,7 +9,7 @@ _FRIO: Final = (
     r"(?:frí[oa]s?|fri[oa]s?|mojad[oa]s?|helad[oa]s?|congelad[oa]s?|entumecid[oa]s?|suci[oa]s?)"
 )
 
-HANDS: Final[Mapping[str, str]] = {
+WORDS: Final[Mapping[str, str]] = {
     "hands.told": (
         rf"(?:manos|dedos) (?:están |muy |tan )*{_FRIO}|guantes(?: puestos)?$"
         r"|(?:con|llevo|tengo) (?:\w+ )?guantes"

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Mapping
 from typing import Final
 
-LEFT_OPEN: Final[Mapping[str, str]] = {
+WORDS: Final[Mapping[str, str]] = {
     "left_open.things": r"tripode|camara|equipo|mochila|mando|disparador|perro",
     "left_open.later": r"luego|en un (?:rato|momento|minuto)|ahora (?:voy|vamos)|despues",
     "left_open.climbed": r"^ya bajamos(?= [.,]|$)",

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Mapping
 from typing import Final
 
-LOOK_WISHED: Final[Mapping[str, str]] = {
+WORDS: Final[Mapping[str, str]] = {
     # "I can't go longer", "longer is not possible".
     "look_wished.cannot": r"no puedo|no se puede",
     "look_wished.longer": r"more largo",

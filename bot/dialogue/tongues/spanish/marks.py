@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Mapping
 from typing import Final
 
-MARKS: Final[Mapping[str, str]] = {
+WORDS: Final[Mapping[str, str]] = {
     # Small words and greetings that mark the language: none is a word of another one here.
     "marks.small": """
         el los las un una es estoy está con por para que qué del y cómo hay tengo muy

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Mapping
 from typing import Final
 
-MOVES: Final[Mapping[str, str]] = {
+WORDS: Final[Mapping[str, str]] = {
     "moves.water": r"agua|rio|arroyo",
     "moves.louder": r"mas fuerte",
     "moves.roar": r"ruge",

@@ -24,6 +24,6 @@ _BEHIND: Final = (
     r"(?: de (?:ayer|anoche|la noche|hoy))?))*"
 )
 
-MURKY: Final[Mapping[str, str]] = {
+WORDS: Final[Mapping[str, str]] = {
     "murky.told": rf"(?:(?:y|pero|ahora|uy|mira|che|oye) )*{_ARROYO}{_ESTA} {_TURBIA}{_BEHIND}",
 }

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Mapping
 from typing import Final
 
-NAMES: Final[Mapping[str, str]] = {
+WORDS: Final[Mapping[str, str]] = {
     # Who a name is read as.
     "names.he": "el ella",
     "names.asks": r"esta|está",

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Mapping
 from typing import Final
 
-PARTY: Final[Mapping[str, str]] = {
+WORDS: Final[Mapping[str, str]] = {
     "party.plain": (
         r"vamos|mi|mis|y|el|la|va|con|es|muy|que|nos|acompañan?|acompanan?|viene|vienen|venimos|un"
         r"|una"

@@ -55,7 +55,7 @@ _ESTA: Final = (
     r"(?! (?:de la (?:foto|imagen)|del encuadre))"
 )
 
-PERMISSION: Final[Mapping[str, str]] = {
+WORDS: Final[Mapping[str, str]] = {
     "permission.picture": r"encuadr\w*|imagen|enfoc\w*|recort\w*|cortar|nitid\w*|medir|mido",
     "permission.to_lip": (
         rf"{_PUEDO}{_GAP} {_IR}{_GAP} {_BORDE}|cerca {_BORDE}{_GAP} (?:puedo|podemos|se puede)"

@@ -7,7 +7,7 @@ from typing import Final
 
 from bot.dialogue.tongues.pieces import NOTHING
 
-REVIEW_WORDS: Final[Mapping[str, str]] = {
+WORDS: Final[Mapping[str, str]] = {
     "review_words.intent": (
         r"lo que (?:yo )?(?:quería|quiero|queria) (?:mostrar|enseñar|contar)(?: es| era|,)*"
         r"|(?:quería|queria|quise) (?:mostrar|enseñar|contar)"

@@ -7,7 +7,7 @@ from typing import Final
 
 _ALL: Final = r"(?:tod[oa]s|los demás|las demás|los alumnos|las alumnas|el grupo|el resto)"
 
-ROSTER: Final[Mapping[str, str]] = {
+WORDS: Final[Mapping[str, str]] = {
     "roster.friend": r"mi amigo",
     "roster.before": r"(?:ok|y|a ver|dime|por favor)[ ,]+",
     "roster.after": r" (?:ahora|por favor|todavía|aún)",

@@ -24,7 +24,7 @@ _LLAMA: Final = (
     r"(?: (?:a|al|la|el|los|las|de))*(?: (?!y\b|pero\b)[^ ,.]+)?(?: de \w+)?)"
 )
 
-SPOKEN_OF: Final[Mapping[str, str]] = {
+WORDS: Final[Mapping[str, str]] = {
     # Who is late, who calls whom; and that somebody knows where they are.
     "spoken_of.note_home": (
         rf"{_NO_VUELVO}(?: ,)?(?: entonces)? {_LLAMA}"

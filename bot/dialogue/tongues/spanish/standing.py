@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Mapping
 from typing import Final
 
-STANDING: Final[Mapping[str, str]] = {
+WORDS: Final[Mapping[str, str]] = {
     # "Can I", and "stand in the water" behind it.
     "standing.leave": r"puedo|podemos|se puede|puede(?: mi \w+)?",
     "standing.into": (

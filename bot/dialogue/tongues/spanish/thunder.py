@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Mapping
 from typing import Final
 
-THUNDER: Final[Mapping[str, str]] = {
+WORDS: Final[Mapping[str, str]] = {
     "thunder.storm": r"tormentas?|truenos?|tronadas?",
     "thunder.goes_on": r"truena\w*|relampago\w*|rayos?",
     "thunder.flash": r"relampago\w*|rayo\w*",

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Mapping
 from typing import Final
 
-TOLD_FACTS: Final[Mapping[str, str]] = {
+WORDS: Final[Mapping[str, str]] = {
     "told_facts.was": r"era|estaba",
     # What is asked of a print: its size is none of the fall.
     "told_facts.print": r"imprim\w*|copia|papel",

@@ -7,7 +7,7 @@ from typing import Final
 
 from bot.dialogue.tongues.pieces import NOTHING
 
-TOLD_SIGHTS: Final[Mapping[str, str]] = {
+WORDS: Final[Mapping[str, str]] = {
     "told_sights.but": r"pero|mientras|sino",
     "told_sights.and": r"y",
     "told_sights.soft": r"bland[oa]s?|borros[oa]s?|desenfocad\w+|movid[oa]s?",

@@ -7,7 +7,7 @@ from typing import Final
 
 from bot.dialogue.tongues.pieces import FEW_WORDS, NOTHING
 
-VISIT_WORDS: Final[Mapping[str, str]] = {
+WORDS: Final[Mapping[str, str]] = {
     "visit_words.monday": r"lunes",
     "visit_words.tuesday": r"martes",
     "visit_words.wednesday": r"miércoles|miercoles",

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Mapping
 from typing import Final
 
-WEATHER: Final[Mapping[str, str]] = {
+WORDS: Final[Mapping[str, str]] = {
     # Ice where people walk; a frozen look and a frozen screen are none.
     "weather.ice": (
         r"(?:hay|con|de) hielo|hielo (?:en|por|sobre)|helad[oa]s? (?:la|el|las|los)|carámbanos?"

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Mapping
 from typing import Final
 
-WHEREABOUTS: Final[Mapping[str, str]] = {
+WORDS: Final[Mapping[str, str]] = {
     "whereabouts.outside": (
         r"agua|cascada|rio|arroyo|lago|garganta|fuera|arbol|bosque|prado|cresta|cumbre|montana"
         r"|camino|sendero|vamos|camin\w*|alcanz\w*"

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Mapping
 from typing import Final
 
-WHOSE: Final[Mapping[str, str]] = {
+WORDS: Final[Mapping[str, str]] = {
     "whose.own": (
         r"me (?:cai|he|caigo|resbale|rompi|torci|duele|ahogo|sangra|corte|golpee|perdi)"
         r"|estoy (?:en|atrapad\w|herid\w|perdid\w|solo|sola|mojad\w|congelad\w|temblando|sangrando)"
