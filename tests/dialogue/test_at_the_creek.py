@@ -254,7 +254,7 @@ def test_what_is_wanted_at_home() -> None:
         ("clipped", ("look",), "2/3 stop darker"),
         ("clean", ("whites", "look"), "1/25 s and 1/6 s"),
         ("half", ("whites",), "1/30 s to 0.3 s"),
-        ("dark", ("whites", "look"), "1 1/3 stops brighter"),
+        ("dark", ("whites", "look"), "1 stop brighter"),
         ("sky", ("whites", "look"), "leaves over the sky gap"),
         ("unsure", ("look",), "2/3 stop darker"),
         ("shaken", ("whites", "look"), "the camera moved"),

@@ -129,7 +129,7 @@ def test_a_storm_hours_later_is_a_new_one() -> None:
 def test_cold_hands_are_warmed_and_the_walk_goes_on(text: str) -> None:
     """No alarm: how to warm them, when to go, and the open question."""
     assert read_danger(text) is None
-    said = keys("start", text)
+    said = [key for key in keys("start", text) if key != "language.offered"]
     assert said[0] == "precaution.cold_hands"
     assert said[-1] == "ask.geometry"
 

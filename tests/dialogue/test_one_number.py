@@ -77,7 +77,8 @@ def test_without_a_lens_no_f_number_is_reckoned() -> None:
 def test_a_time_is_asked_for_at_another_f_number() -> None:
     """A question, not a frame that was taken; the next one builds on it."""
     player = talk(*WALK, "bright cloud, 3 stop nd on", "took f/16 1/4 iso 100 with the 3 stop")
-    assert body(player, "time with the 3 stop at f/11").startswith("f/11, ISO 100: 1 stop brighter")
+    tried = body(player, "time with the 3 stop at f/11")
+    assert tried.startswith("f/11, ISO 100, 3-stop ND: 1 stop brighter")
     assert "0.4 s" in body(player, "and with polariser too").split("\n")[0]
 
 
