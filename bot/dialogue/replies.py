@@ -48,7 +48,9 @@ _ABOUT_OPTIONS: Final = frozenset({"blink", "wind", "symptoms", "section"})
 _NOTHING_BUT: Final = re.compile(r"\bnothing but\b", re.IGNORECASE)
 _NOTHING: Final = r"nothing|none|gone|clean|clear|stopped|never blinks?"
 _DOTS: Final = r"dots?|points?|specks?|sparkles?|pinpricks?"
-_PATCHES: Final = r"patch(?:es|y)?|blobs?|areas?|parts|bits|places|some"
+#: "A bit in the middle", without its fillers.
+_PART: Final = r"(?:bit|little)(?: of)?(?: +(?:in|on|near))? {2,}(?:middle|left|right|top|lip|foam)"
+_PATCHES: Final = rf"patch(?:es|y)?|blobs?|areas?|parts|bits|places|some|{_PART}"
 _SHEET: Final = r"all|whole|everything|sheet|entire|most|everywhere"
 _BLINKS: Final = {
     "nothing": _NOTHING,

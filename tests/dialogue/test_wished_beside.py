@@ -46,3 +46,11 @@ def test_how_to_get_a_look_is_a_wish_once_there_are_settings() -> None:
     assert walk is not None
     assert walk.facts.look == "silky"
     assert "base" not in " ".join(keys_of(walked(), "how do i get the moss sharp?"))
+
+
+def test_hands_reach_no_look_of_long_times() -> None:
+    """Then what gives it is said, instead of the same settings again."""
+    player = walked(told="no tripod, aps-c 18-55, fall 2 m high, 4 m away, rock at 80 cm")
+    assert keys_of(player, "1/30 f5.6 iso 400, i want it silky")[0] == "adjust.by_hand"
+    shorter = walked(told="no tripod, aps-c 18-55, fall 2 m high, 4 m away, rock at 80 cm")
+    assert keys_of(shorter, "1/30 f5.6 iso 400, i want it frozen")[0] != "adjust.by_hand"

@@ -11,8 +11,7 @@ from bot.dialogue.facts import Facts, Symptom
 from bot.dialogue.meaning.said import Said
 from bot.dialogue.reading import read
 from bot.dialogue.states import State, Trigger
-from bot.dialogue.steps.anywhere import phone
-from bot.dialogue.steps.walk import base_said, liking, planned
+from bot.dialogue.steps.walk import adjust, base_said, liking, planned
 from bot.dialogue.steps.walk.highlights import PATCH_STOPS
 from bot.dialogue.steps.walk.taken import for_a_look, take_settings
 from bot.dialogue.tongues import in_any
@@ -128,8 +127,7 @@ def _go_towards(turn: Turn, given: GivenSettings) -> None:
     settings = Settings(given.f_number, given.shutter_s, given.iso)
     facts, change = for_a_look(turn, given), _back_from_clipping(turn, given)
     solved = solving.solve(facts, settings, change, look_times=_times(turn, given))
-    if phone.gives_no_longer_time(turn, given.shutter_s, solved):
-        phone.advise_longer(turn)
+    if _wants_longer(turn, given) and adjust.no_longer(turn, given, solved):
         return
     turn.be_in(State.ADJUST, Trigger.TROUBLE)
     planned.say_within_reach(turn, solved)
@@ -137,6 +135,13 @@ def _go_towards(turn: Turn, given: GivenSettings) -> None:
     turn.move(Trigger.ADJUSTED)
     liking.note_set(turn, turn.given.shutter_s)
     turn.ask("blink_again")
+
+
+def _wants_longer(turn: Turn, given: GivenSettings) -> bool:
+    """Whether the wished look is one of longer times than the frame's."""
+    looks = list(Look)
+    share = reckoning.flow_of(turn.facts).share(given.shutter_s)
+    return looks.index(reckoning.wished_look(turn.facts)) > looks.index(look_of(share))
 
 
 def _was_taken(turn: Turn) -> bool:

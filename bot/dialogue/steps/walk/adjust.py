@@ -94,7 +94,7 @@ def _solve_complaint(turn: Turn, told: Facts, exposure: set[Symptom]) -> None:
     if not solved.plan.steps and not exposure and solved.plan.met:
         _keep_as_it_is(turn, solved, told)
         return
-    if Symptom.TOO_FROZEN in exposure and _no_longer(turn, given, solved):
+    if Symptom.TOO_FROZEN in exposure and no_longer(turn, given, solved):
         return
     highlights.note_levels(turn, given, clipped=change < 0)
     turn.be_in(State.ADJUST, Trigger.TROUBLE)
@@ -106,8 +106,14 @@ def _solve_complaint(turn: Turn, told: Facts, exposure: set[Symptom]) -> None:
         _offer_next(turn, solved, shorter=Symptom.NO_TEXTURE in exposure)
 
 
-def _no_longer(turn: Turn, given: GivenSettings, solved: Solved) -> bool:
-    """Whether a longer time is out of a phone's or the hands' reach; then what gives it is said."""
+def no_longer(turn: Turn, given: GivenSettings, solved: Solved) -> bool:
+    """Whether a longer time is out of a phone's or the hands' reach; then what gives it is said.
+
+    Args:
+        turn: the answer under construction.
+        given: the settings of the frame, of which the water wants a longer time.
+        solved: the plan from there.
+    """
     if phone.gives_no_longer_time(turn, given.shutter_s, solved):
         phone.advise_longer(turn)
         return True
