@@ -5,6 +5,8 @@ from __future__ import annotations
 import re
 from typing import Final
 
+from bot.dialogue.reading.phrases import straight
+
 _NUMBER: Final = (
     r"(?:\d[\d.,/]*|an?|one|two|three|four|five|six|seven|eight|nine|ten|twelve|half an?"
     r"|(?:a )?couple of)"
@@ -51,7 +53,6 @@ _WET: Final = (
     r"(?=[^.;!?]*\b(?:short|brief|quick|type|typing|answers?)\b)"
 )
 _OF_THE_FRAME: Final = re.compile(f"{_NEAR}|{_TOP}|{_UNSEEN}|{_WET}", re.IGNORECASE)
-_SIGNS: Final = str.maketrans("’`´", "'''")
 
 
 def without_frame_talk(text: str) -> str:
@@ -60,6 +61,6 @@ def without_frame_talk(text: str) -> str:
     Args:
         text: as typed.
     """
-    said = text.translate(_SIGNS)
+    said = straight(text)
     bare = _OF_THE_FRAME.sub(",", said)
     return text if bare == said else bare

@@ -5,6 +5,8 @@ from __future__ import annotations
 import re
 from typing import Final
 
+from bot.dialogue.reading.phrases import plain
+
 _LEFT: Final = (
     r"(?:nvm|never ?mind|forget (?:it|that|about it)|(?:i|we|they|he|she)(?:'ll"
     r"| will)? ?(?:won't|wont"
@@ -35,8 +37,7 @@ def gives_up(text: str) -> bool:
     Args:
         text: as typed, in English.
     """
-    said = " ".join(text.casefold().replace("’", "'").split())
-    return _GIVEN_UP.fullmatch(said) is not None
+    return _GIVEN_UP.fullmatch(plain(text)) is not None
 
 
 _WISHES: Final = re.compile(
@@ -52,4 +53,4 @@ def wishes(text: str) -> bool:
     Args:
         text: as typed, in English.
     """
-    return _WISHES.search(text.casefold().replace("’", "'")) is not None
+    return _WISHES.search(plain(text)) is not None

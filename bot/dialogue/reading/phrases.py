@@ -3,6 +3,14 @@
 from __future__ import annotations
 
 import re
+from typing import Final
+
+_APOSTROPHES: Final = str.maketrans("’`´", "'''")
+
+
+def straight(text: str) -> str:
+    """A text with one apostrophe for all that are typed."""
+    return text.translate(_APOSTROPHES)
 
 
 def plain(text: str, ends: str = "") -> str:
@@ -12,7 +20,7 @@ def plain(text: str, ends: str = "") -> str:
         text: as typed.
         ends: characters that are taken off at both ends.
     """
-    return " ".join(text.casefold().replace("’", "'").split()).strip(ends)
+    return " ".join(straight(text.casefold()).split()).strip(ends)
 
 
 def any_of(*wordings: str) -> re.Pattern[str]:

@@ -5,6 +5,7 @@ from __future__ import annotations
 import re
 from typing import Final
 
+from bot.dialogue.reading.phrases import straight
 from bot.dialogue.reading.rewriting import Rewriting
 
 _TOO: Final = (
@@ -73,7 +74,6 @@ _IN_FULL: Final = Rewriting(
     )
 )
 _WORD: Final = re.compile(r"(?<![\w'/])[a-z]+(?![\w'/])")
-_SIGNS: Final = str.maketrans("’`´", "'''")
 
 
 def in_full(text: str) -> str:
@@ -82,7 +82,7 @@ def in_full(text: str) -> str:
     Args:
         text: as typed, in English.
     """
-    said = text.translate(_SIGNS).lower()
+    said = straight(text).lower()
     full = _WORD.sub(lambda match: _WORDS.get(match.group(), match.group()), said)
     full = _IN_FULL.of(full)
     return text if full == said else full
