@@ -247,7 +247,7 @@ def diagnose(said: Said, scene: Scene) -> tuple[Cause, ...]:
         scene: what is known of the frame.
     """
     near = sights.nearness(said)
-    found = [_weighed(name, near[name], scene) for name in near if name != sights.TALK]
+    found = [_weighed(name, near[name], scene) for name in near if name not in sights.NO_FRAME]
     return tuple(sorted(found, key=lambda cause: -cause.score))
 
 

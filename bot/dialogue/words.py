@@ -15,6 +15,7 @@ from bot.dialogue.reading.command_words import command_of
 from bot.dialogue.reading.foreign import glossed
 from bot.dialogue.reading.frame_words import wished
 from bot.dialogue.replies import chosen, meant, shown
+from bot.dialogue.reply_sense import is_other, option_of
 from bot.dialogue.steps.anywhere import forget, manner, phone, repeat, reply_again
 from bot.dialogue.steps.asked import asides, by_meaning, group, roster, which_cause
 from bot.dialogue.steps.frames import beside, border_said, judged, look_said, measuring
@@ -130,7 +131,7 @@ def _taken_in(
         return
     if asides.leave(turn, event.text, told, asked) or nothing_near.hear(turn, said, told):
         return
-    if _answered(turn, event, said, question):
+    if _answered(turn, event, said, question, told):
         return
     free_words.answer(turn, manner.said(turn, said, event.text), _expected(turn, asked))
     rain_told.say(turn, said)
@@ -168,7 +169,9 @@ def _is_offered(asked: Asked, text: str, said: str, command: str | None) -> bool
     return kept or chosen(asked, text) is not None
 
 
-def _answered(turn: Turn, event: TextReceived, said: str, question: Question | None) -> bool:
+def _answered(
+    turn: Turn, event: TextReceived, said: str, question: Question | None, told: Facts
+) -> bool:
     """Whether the message was a numbered or worded reply to the open question.
 
     The options' own words are those of the person's language; `said` is the message in English.
@@ -182,9 +185,11 @@ def _answered(turn: Turn, event: TextReceived, said: str, question: Question | N
         return True
     value = chosen(asked, event.text) or shown(asked, said)
     if value is None and not composition.settles(turn, said):
+        heard = manner.said(turn, said, event.text)
         value = meant(asked, said)
-        beside = value is not None and by_meaning.is_beside(manner.said(turn, said, event.text))
-        value = None if beside else value
+        if value is not None and (is_other(asked, heard) or by_meaning.is_beside(heard)):
+            value = None
+        value = option_of(asked, heard, told) if value is None else value
     if value is not None:
         turn.remember_for_back()
         composition.note_beside(turn, asked.name, said)

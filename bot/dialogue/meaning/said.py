@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Mapping, Sequence
+from itertools import product
 from typing import Final, NamedTuple
 
 from bot.dialogue.meaning.tables import examples
@@ -45,16 +46,14 @@ def table_of(name: str, language: str) -> str:
     return f"{name}_{language}" if language in OWN_TABLES else name
 
 
-def in_both(names: Sequence[str], language: str) -> Mapping[str, tuple[str, ...]]:
-    """The examples of English tables, and after them those in a language, by label.
+def in_all(names: Sequence[str]) -> Mapping[str, tuple[str, ...]]:
+    """The examples of some tables in every language, by label, the English ones first.
 
     Args:
         names: of the English tables.
-        language: its code; in English there are no others.
     """
-    found: dict[str, tuple[str, ...]] = {}
-    tables = [table for name in names for table in (name, table_of(name, language))]
-    for table in dict.fromkeys(tables):
-        for label, texts in examples(table).items():
-            found[label] = (*found.get(label, ()), *texts)
-    return found
+    found: dict[str, list[str]] = {}
+    for name, language in product(names, ("en", *OWN_TABLES)):
+        for label, texts in examples(table_of(name, language)).items():
+            found.setdefault(label, []).extend(texts)
+    return {label: tuple(texts) for label, texts in found.items()}

@@ -4,17 +4,12 @@ from __future__ import annotations
 
 from typing import Final
 
-from bot.dialogue.meaning.said import OWN_TABLES, Said
+from bot.dialogue.meaning.said import Said
 from bot.dialogue.meaning.topics import TALK, nearness, topic_of
 
 #: So much nearer by its sense than the topic that words name, another is meant (own rule: of 264
 #: examples that were left out in turn the words named 164 right, with this 218).
 _SURELY_OTHER: Final = 0.15
-#: What words name too often in English; in other languages every gloss may be by chance.
-_LOOSE: Final = frozenset(
-    {"silky_time", "f_number", "focus_where", "need_nd", "mode", "stay", "shade_when"}
-    | {"best_time"}
-)
 #: Of the polariser as a whole, where nothing of these is meant more plainly (own rule, as above).
 _OF_FILTERS: Final = frozenset(
     {"polariser_first", "polariser_stops", "polariser_turn", "polariser_left", "polariser_seen"}
@@ -35,6 +30,4 @@ def meant_by(heard: Said, named: str) -> str:
         return named
     if named == "polariser":
         return topic if topic in _OF_FILTERS and near[topic] >= _ONE_OF_THEM else named
-    if heard.language not in OWN_TABLES and named not in _LOOSE:
-        return named
     return topic if near[topic] - near.get(named, near[topic]) > _SURELY_OTHER else named

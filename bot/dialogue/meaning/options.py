@@ -1,0 +1,47 @@
+"""Which option of an open question a reply in other words means: "zoomed past it"."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from typing import Final, NamedTuple
+
+from bot.dialogue.meaning.likeness import learned
+from bot.dialogue.meaning.said import Said
+
+#: What is said at a question and answers something else.
+OTHER: Final = "other"
+
+
+class Meant(NamedTuple):
+    """An option, and how far before all else that the question could hear.
+
+    Args:
+        option: the nearest of the question's options, or `OTHER`.
+        near: its nearness.
+        ahead: how much nearer it is than the next.
+    """
+
+    option: str
+    near: float
+    ahead: float
+
+
+def question_of(label: str) -> str:
+    """The question that a label of the table belongs to."""
+    return label.partition(".")[0]
+
+
+def meant_at(question: str, options: Sequence[str], said: Said) -> Meant | None:
+    """What a message means as a reply to a question.
+
+    Args:
+        question: its name; None is returned for one without examples.
+        options: its options as they are offered.
+        said: the message.
+    """
+    near = learned("options").nearness(said.own)
+    found = [(near[label], option) for option in (*options, OTHER) if (label := f"{question}.{option}") in near]
+    if not found:
+        return None
+    (first, option), (second, _) = sorted(found, reverse=True)[:2]
+    return Meant(option, first, first - second)
