@@ -5,10 +5,8 @@ from __future__ import annotations
 import pytest
 
 from bot.dialogue.meaning import sights, topics
-from bot.dialogue.meaning.nearest import Meanings
-from bot.dialogue.meaning.said import in_english
-from bot.dialogue.meaning.tables import EMPTY, examples, ideas
-from bot.dialogue.meaning.words import features, tokens
+from bot.dialogue.meaning.said import OWN_TABLES, in_english, table_of
+from bot.dialogue.meaning.tables import examples
 
 
 @pytest.mark.parametrize(
@@ -36,49 +34,21 @@ def test_other_talk_is_no_topic(text: str) -> None:
     assert found is None or found.startswith("talk.")
 
 
+@pytest.mark.parametrize("language", ["en", *OWN_TABLES])
 @pytest.mark.parametrize("table", ["topics", "small_talk", "sights"])
-def test_tables_hold_each_example_once(table: str) -> None:
+def test_tables_hold_each_example_once(table: str, language: str) -> None:
     """An example stands under one label only, and every label has several."""
-    said = [text for texts in examples(table).values() for text in texts]
+    found = examples(table_of(table, language))
+    said = [text for texts in found.values() for text in texts]
     assert len(said) == len(set(said))
-    assert all(len(texts) >= 4 for texts in examples(table).values())
+    assert all(len(texts) >= 4 for texts in found.values())
 
 
-def test_ideas_hold_words_in_lower_case() -> None:
-    """Phrases are what `tokens` makes of a text, else they would never be found."""
-    for idea, phrases in ideas().items():
-        if idea != EMPTY:
-            for phrase in phrases:
-                assert phrase.split() == tokens(phrase) or any(c.isdigit() for c in phrase), phrase
-
-
-def test_features_name_ideas_and_their_pairs() -> None:
-    """The dark glass and the focus are ideas, and so is that they are named together."""
-    found = features("cannot focus through the dark glass")
-    assert {"=focus", "=nd"} <= set(found)
-    assert "=focus=nd" in found
-
-
-def test_a_long_word_may_have_two_slips() -> None:
-    """From nine letters on two slips are mended, with fewer letters one."""
-    known = frozenset({"polaris", "histogram", "focus"})
-    assert "histogram" in features("histofrem", known)
-    assert "fokux" in features("fokux", known)
-
-
-def test_of_equally_near_words_the_first_is_meant() -> None:
-    """Whatever the order is in which they are kept."""
-    known = [f"{letter}ridge" for letter in "bf"] + [f"bridg{letter}" for letter in "aey"]
-    for vocabulary in (frozenset(known), frozenset(reversed(known))):
-        assert "bridga" in features("bridgu", vocabulary)
-
-
-def test_nothing_known_is_near_nothing() -> None:
-    """A message of foreign words only is at no distance to any label."""
-    model = Meanings({"a": ("red apple", "green apple"), "b": ("fast train", "slow train")})
-    assert set(model.nearness("").values()) == {0.0}
-    near = model.nearness("an apple")
-    assert near["a"] > near["b"]
+@pytest.mark.parametrize("language", OWN_TABLES)
+@pytest.mark.parametrize("table", ["topics", "small_talk", "sights", "options"])
+def test_tables_have_the_same_labels_in_every_language(table: str, language: str) -> None:
+    """What can be meant in English can be meant in another language."""
+    assert examples(table_of(table, language)).keys() == examples(table).keys()
 
 
 def test_what_tells_of_no_frame_is_talk() -> None:

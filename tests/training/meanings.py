@@ -60,7 +60,7 @@ def _told_lines() -> Iterable[str]:
 
 
 #: What is learned from, by the name of the file with what was learned.
-TABLES: Final = {
+TABLES: Final[Mapping[str, Callable[[], Mapping[str, Sequence[str]]]]] = {
     "topics": topics_told,
     "sights": sights_told,
     "options": partial(in_all, ("options",)),
@@ -74,7 +74,7 @@ RIDGE: Final = 0.1
 _DEPTH: Final = 128
 
 
-def _no_group(label: str) -> str:
+def _no_group(_label: str) -> str:
     return ""
 
 
@@ -84,21 +84,27 @@ class Rows:
     Args:
         examples: wordings by label.
         group_of: the group of a label; examples of different groups are not compared.
+        senses: of the examples as they were kept; None looks at them anew.
     """
 
     def __init__(
-        self, examples: Mapping[str, Sequence[str]], group_of: Callable[[str], str] = _no_group
+        self,
+        examples: Mapping[str, Sequence[str]],
+        group_of: Callable[[str], str] = _no_group,
+        senses: NDArray[np.float32] | None = None,
     ) -> None:
         self.labels: Final = tuple(examples)
         said = [(label, text) for label, texts in examples.items() for text in texts]
         texts = [text for _, text in said]
         groups: dict[str, int] = {}
-        self.groups: Final = np.array([groups.setdefault(group_of(own), len(groups)) for own, _ in said])
-        senses = senses_of(texts)
-        self.axes: Final = _axes(senses)
-        kept = Stepped.of(self.axes.seen(senses))
-        self.kept: Final = kept
-        self.senses: Final = kept.values()
+        self.groups: Final = np.array(
+            [groups.setdefault(group_of(own), len(groups)) for own, _ in said]
+        )
+        if senses is None:
+            found = senses_of(texts)
+            self.axes = _axes(found)
+            senses = Stepped.of(self.axes.seen(found)).values()
+        self.senses: Final = senses
         self.rarity: Final = _rarity(texts)
         self.words: Final = _weighed(texts, self.rarity)
         self.truth: Final = np.array(
@@ -114,9 +120,9 @@ class Rows:
         return alike
 
 
-def rows_of(name: str) -> Rows:
-    """The examples of a table."""
-    return Rows(TABLES[name](), _GROUPS.get(name, _no_group))
+def rows_of(name: str, senses: NDArray[np.float32] | None = None) -> Rows:
+    """The examples of a table; their senses as they were kept, or looked at anew."""
+    return Rows(TABLES[name](), _GROUPS.get(name, _no_group), senses)
 
 
 def fitted(rows: Rows) -> Likeness:
@@ -152,15 +158,16 @@ def _weighed(texts: Sequence[str], rarity: NDArray[np.float32]) -> csr_array:
     return diags_array(1 / np.maximum(lengths, np.finfo(np.float32).eps)).astype(np.float32) @ rows
 
 
-def write(name: str, rows: Rows, found: Likeness) -> None:
+def write(name: str, found: Likeness) -> None:
     """Write what was learned, in steps."""
+    kept = Stepped.of(found.examples)
     np.savez_compressed(
         _FOLDER / f"{name}.npz",
         labels=np.array(found.labels),
         middle=found.axes.middle,
         along=found.axes.along,
-        examples=rows.kept.steps,
-        examples_step=rows.kept.step,
+        examples=kept.steps,
+        examples_step=kept.step,
         weights=found.weights.astype(np.float16),
         rarity=found.rarity,
         words=found.words.steps,
@@ -171,8 +178,7 @@ def write(name: str, rows: Rows, found: Likeness) -> None:
 def main() -> None:
     """Fit and write the named tables, or all."""
     for name in sys.argv[1:] or TABLES:
-        rows = rows_of(name)
-        write(name, rows, fitted(rows))
+        write(name, fitted(rows_of(name)))
 
 
 if __name__ == "__main__":

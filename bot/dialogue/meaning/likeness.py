@@ -53,7 +53,9 @@ class Stepped:
     @classmethod
     def of(cls, values: NDArray[np.float32]) -> Stepped:
         """Values rounded to a part in 127 of the largest."""
-        step = np.float32(max(float(np.abs(values).max()), float(np.finfo(np.float32).tiny)) / STEPS)
+        step = np.float32(
+            max(float(np.abs(values).max()), float(np.finfo(np.float32).tiny)) / STEPS
+        )
         return cls(np.rint(values / step).astype(np.int8), step)
 
     def values(self) -> NDArray[np.float32]:
@@ -84,7 +86,9 @@ class Axes:
         Returns:
             Shape (..., depth), each of length 1.
         """
-        return seen_from(np.float32(0), seen_from(self.middle, senses) @ self.along)
+        return seen_from(
+            np.zeros(self.along.shape[1], np.float32), seen_from(self.middle, senses) @ self.along
+        )
 
 
 @dataclass(frozen=True)

@@ -40,7 +40,11 @@ def meant_at(question: str, options: Sequence[str], said: Said) -> Meant | None:
         said: the message.
     """
     near = learned("options").nearness(said.own)
-    found = [(near[label], option) for option in (*options, OTHER) if (label := f"{question}.{option}") in near]
+    found = [
+        (near[label], option)
+        for option in (*options, OTHER)
+        if (label := f"{question}.{option}") in near
+    ]
     if not found:
         return None
     (first, option), (second, _) = sorted(found, reverse=True)[:2]

@@ -6,6 +6,7 @@ from collections.abc import Mapping
 from functools import cache
 from importlib.resources import files
 
+
 @cache
 def examples(name: str) -> Mapping[str, tuple[str, ...]]:
     """The examples of each label of a table, in the order of the file.
