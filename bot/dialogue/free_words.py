@@ -2,8 +2,7 @@
 
 from __future__ import annotations
 
-import re
-from typing import Final
+from collections.abc import Callable
 
 from bot.dialogue.compose import Role
 from bot.dialogue.facts import Facts
@@ -21,19 +20,18 @@ from bot.dialogue.steps.visits import visit
 from bot.dialogue.steps.walk import composition, liking, now
 from bot.dialogue.turn import Turn
 
-#: Who greets and tells a little of themselves is greeted.
-_GREETS: Final = re.compile(
-    r"\W*(?:hi|hello|hey|hiya|good (?:morning|day|evening|afternoon))\b[^?]*$", re.IGNORECASE
-)
+#: Takes a message that says nothing else as a reply to the open question; whether it is one.
+Reply = Callable[[Said, Facts], bool]
 
 
-def answer(turn: Turn, said: Said, expecting: frozenset[str]) -> None:
+def answer(turn: Turn, said: Said, expecting: frozenset[str], reply: Reply) -> None:
     """Answer what is asked, take in what is told, and go on from there.
 
     Args:
         turn: the answer under construction.
         said: the message; praise and goodbyes are known in each language as typed.
         expecting: slots that a bare number may fill.
+        reply: hears what is near to an option of the open question.
     """
     noted = access.note(turn, said) | composition.hear(turn, said.english)
     noted |= manner.note_hands(turn, said.typed)
@@ -45,13 +43,13 @@ def answer(turn: Turn, said: Said, expecting: frozenset[str]) -> None:
     facts = _read(turn, said.english if rest is None else rest, said, expecting)
     if visit.answer(turn, facts, said, asked=rest is not None):
         return
-    if rest is None and _answered_beside(turn, said, facts, noted=noted):
+    if rest is None and _answered_beside(turn, said, facts, reply, noted=noted):
         return
     _go_on_from(turn, facts, said, rest=rest, noted=noted)
     composition.leave_out_told(turn)
 
 
-def _answered_beside(turn: Turn, said: Said, facts: Facts, *, noted: bool) -> bool:
+def _answered_beside(turn: Turn, said: Said, facts: Facts, reply: Reply, *, noted: bool) -> bool:
     """Whether a message that asks nothing known was no more than talk, a topic, an arrival."""
     tells = bool(facts.known()) or visit.tells(turn)
     if not tells and (now.arrived(turn, said.typed) or shared.whose(turn, said.typed)):
@@ -59,6 +57,8 @@ def _answered_beside(turn: Turn, said: Said, facts: Facts, *, noted: bool) -> bo
     if noted or visit.tells(turn):
         return False
     if not asks(said) and asides.answer(turn, said.typed, facts):
+        return True
+    if reply(said, facts):
         return True
     return which_cause.ask(turn, said, facts) or by_meaning.answer(turn, said, facts)
 
@@ -106,7 +106,7 @@ def _not_understood(turn: Turn, facts: Facts, text: str) -> None:
         turn.say(Role.SETTINGS, "unread", pieces=", ".join(f"`{p}`" for p in facts.unread[:3]))
     elif which:
         turn.say(Role.SETTINGS, "which_one")
-    elif _GREETS.match(text) and repeat.standing(turn) is None:
+    elif by_meaning.GREETS.match(text) and repeat.standing(turn) is None:
         turn.say(Role.SETTINGS, "hello")
     else:
         turn.say(Role.SETTINGS, "not_understood")

@@ -3,12 +3,14 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Mapping
+from functools import partial
 from typing import Final
 
 from bot.dialogue import commands, free_words
 from bot.dialogue.compose import Role
 from bot.dialogue.events import TextReceived
 from bot.dialogue.facts import Blink, Facts
+from bot.dialogue.meaning.said import Said
 from bot.dialogue.questions import QUESTIONS, Asked, asked_by
 from bot.dialogue.reading import number_answer, read
 from bot.dialogue.reading.command_words import command_of
@@ -133,7 +135,9 @@ def _taken_in(
         return
     if _answered(turn, event, said, question, told):
         return
-    free_words.answer(turn, manner.said(turn, said, event.text), _expected(turn, asked))
+    free_words.answer(
+        turn, manner.said(turn, said, event.text), _expected(turn, asked), partial(_replied, turn)
+    )
     rain_told.say(turn, said)
     patience.let_go(turn)
 
@@ -187,9 +191,8 @@ def _answered(
     if value is None and not composition.settles(turn, said):
         heard = manner.said(turn, said, event.text)
         value = meant(asked, said)
-        if value is not None and (is_other(asked, heard) or by_meaning.is_beside(heard)):
-            value = None
-        value = option_of(asked, heard, told) if value is None else value
+        other = not told.known() and is_other(asked, heard)
+        value = None if other or (value and by_meaning.is_beside(heard)) else value
     if value is not None:
         turn.remember_for_back()
         composition.note_beside(turn, asked.name, said)
@@ -200,6 +203,19 @@ def _answered(
         return False
     turn.say(Role.SETTINGS, "no_such_option", number=str(number), most=str(len(asked.options)))
     turn.ask(question.name, **question.values)
+    return True
+
+
+def _replied(turn: Turn, said: Said, told: Facts) -> bool:
+    """Whether a message that says nothing else means an option of the open question."""
+    question = turn.context.conversation.question
+    asked = None if question is None else QUESTIONS[question.name]
+    value = None if asked is None else option_of(asked, said, told)
+    if asked is None or value is None:
+        return False
+    turn.remember_for_back()
+    if not late.holds_back_reply(turn, asked.name, value, said.typed):
+        _ANSWERS[asked.name](turn, value)
     return True
 
 

@@ -15,7 +15,7 @@ _HERE: Final = exactly(in_any("arrival.here"))
 #: Who stands there says so beside whatever else, in English.
 _AT_A_FALL: Final = re.compile(
     r"\b(?:i'?m|we'?re|i am|we are|standing|here)\b[^.;?!]{0,12}\b(?:at|in front of|by|beside"
-    r"|below|near) (?:an?|the|this|my|some) (?:\w+ )?(?:water ?falls?|falls?|stream|cascade"
+    r"|below|near) (?:an?|una?|the|this|my|some) (?:\w+ )?(?:water ?falls?|falls?|stream|cascade"
     r"|creek)\b"
 )
 #: What tells of a frame, or of its fault.

@@ -13,7 +13,7 @@ from bot.dialogue.meaning.words import tokens
 #: A topic is meant from this nearness on (own rule, on the examples left out in turn: of topics
 #: 81 in 100 are found, 8 are taken for another; 6 in 100 of other talk are taken for one).
 NEAR: Final = 0.2
-NEAR_TALK: Final = 0.25
+NEAR_TALK: Final = 0.15
 #: A word or two answer something more often than they chat (own choice, as above).
 NEAR_SHORT_TALK: Final = 0.4
 #: And this far before small talk and what tells facts (own rule, as above).

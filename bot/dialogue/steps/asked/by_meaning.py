@@ -10,7 +10,7 @@ from bot.dialogue import causes
 from bot.dialogue.causes import Cause
 from bot.dialogue.facts import Facts, Symptom
 from bot.dialogue.meaning import sights, topics
-from bot.dialogue.meaning.arrival import is_arrival
+from bot.dialogue.meaning.arrival import is_arrival, names_fall_here, says_here
 from bot.dialogue.meaning.asking import asks, asks_at_once, offers_two
 from bot.dialogue.meaning.likeness import TOLD
 from bot.dialogue.meaning.said import Said
@@ -74,8 +74,8 @@ _ALSO: Final[Mapping[Symptom, frozenset[str]]] = {
 #: In so few words an option that is named is meant: "está limpio todo, che" (own rule).
 _SHORT: Final = 4
 #: What the options of open questions are about.
-_OPTION_TOPICS: Final = frozenset({"just_white", "sky", "edges", "histogram"})
-_OPTION_SIGHTS: Final = frozenset({"water_clipped", "sky_gap", "border_clutter"})
+_OPTION_TOPICS: Final = frozenset({"just_white", "sky", "edges", "histogram", "leaves"})
+_OPTION_SIGHTS: Final = frozenset({"water_clipped", "sky_gap", "border_clutter", "wind_in_leaves"})
 #: What answers a question that was put, whatever stands behind it; "no tripod with me" does not,
 #: nor do the many sentences that begin with a "no" in Spanish.
 _REPLY: Final = re.compile(
@@ -83,6 +83,25 @@ _REPLY: Final = re.compile(
     r"|no (?:it|i|i'm|we|there|not|the|they|that|this)\b)",
     re.IGNORECASE,
 )
+#: What a beginner asks for who stands there: the walk answers it step by step.
+_BEGINNINGS: Final = frozenset({"begin", "silky_time", "phone", "lens", "choose", "mode"})
+#: Who greets and tells a little of themselves is greeted.
+GREETS: Final = re.compile(
+    r"\W*(?:oh |ah )?(?:hi|hello|hey|hiya|good (?:morning|day|evening|afternoon))\b[^?]*$",
+    re.IGNORECASE,
+)
+_GREETING: Final = f"{topics.TALK}greeting"
+_OTHER_TALK: Final = f"{topics.TALK}other"
+#: Topics that complain of what a cause makes: stated, it is treated with the person's numbers.
+_COMPLAINTS: Final[Mapping[str, str]] = {
+    "just_white": "water_clipped",
+    "too_long": "time_too_long",
+    "tripod_blur": "shake",
+    "front_soft": "near_too_close",
+    "leaves": "wind_in_leaves",
+    "tilted_up": "tilted_camera",
+    "too_wide": "too_wide",
+}
 #: Talk that needs no question behind it.
 _WITHOUT_QUESTION: Final = frozenset({"talk.thanks"})
 #: Causes that the answers to symptoms treat, with the person's numbers.
@@ -124,7 +143,15 @@ def answer(turn: Turn, said: Said, facts: Facts) -> bool:
         TOPICS[named](turn, text)
         _close(turn, named)
         return True
-    topic = topic_meant(said, facts)
+    return _answer_meant(turn, said, facts)
+
+
+def _answer_meant(turn: Turn, said: Said, facts: Facts) -> bool:
+    """Answer what a message means by its likeness to examples, if anything."""
+    text = said.english
+    topic = _greeting(turn, said, topic_meant(said, facts))
+    if topic in _BEGINNINGS and _begins_here(turn, said):
+        return False
     cause = _seen(turn, said, facts)
     if cause is not None and (topic is None or _is_nearer(said, cause, topic)):
         if cause.name in SYMPTOMS:
@@ -137,6 +164,18 @@ def answer(turn: Turn, said: Said, facts: Facts) -> bool:
         return False
     _close(turn, topic)
     return True
+
+
+def _begins_here(turn: Turn, said: Said) -> bool:
+    """Whether somebody without a walk says that they stand at a fall: then the walk begins."""
+    here = names_fall_here(said.english) or says_here(said.typed)
+    return turn.context.conversation.walk is None and here
+
+
+def _greeting(turn: Turn, said: Said, topic: str | None) -> str | None:
+    """The topic, where other talk that begins with a greeting is a greeting first."""
+    greets = topic == _OTHER_TALK and repeat.standing(turn) is None and GREETS.match(said.english)
+    return _GREETING if greets else topic
 
 
 def _words_of(said: Said) -> str:
@@ -162,7 +201,7 @@ def _close(turn: Turn, topic: str | None) -> None:
         turn.reason("why.practice")
     if turn.question_put or topic in _WITHOUT_QUESTION:
         return
-    if repeat.standing(turn) is not None or topic == "talk.greeting":
+    if repeat.standing(turn) is not None or topic == _GREETING:
         repeat.put_again(turn)
 
 
@@ -195,11 +234,11 @@ def is_beside(said: Said) -> bool:
     short = len(said.typed.split()) <= _SHORT and not asks_at_once(said)
     if short or places_what_blinks(said.english) or len(tokens(said.own)) <= topics.LEAST_WORDS:
         return False
-    topic, seen = topics.nearest(said), sights.nearest(said)
-    if topic[0] == TOLD or topic[0].startswith(topics.TALK):  # "we left, back at the car"
+    (topic, asked), (sight, seen) = topics.nearest(said), sights.nearest(said)
+    if topic.startswith(topics.TALK):  # "we left, back at the car" answers a question
         return False
-    beside = topic[0] not in _OPTION_TOPICS and seen[0] not in _OPTION_SIGHTS
-    return beside and max(topic[1], seen[1]) >= _SURE
+    of_topic = topic not in _OPTION_TOPICS | {TOLD} and asked >= _SURE
+    return of_topic or (sight not in _OPTION_SIGHTS | sights.NO_FRAME and seen >= _SURE)
 
 
 def explain(turn: Turn, said: Said, facts: Facts) -> None:
@@ -240,11 +279,19 @@ def _seen(turn: Turn, said: Said, facts: Facts) -> Cause | None:
     if planning.is_planning(turn) or is_arrival(said.english):
         return None
     if not _tells_of_a_frame(said, facts, least):
-        return None
+        return _complained_of(turn, said, facts)
     cause = causes.diagnose(said, causes.scene_of(turn.facts.updated(facts), said.english))[0]
     if cause.name == "shake" and diagnosis.only_lacks_a_tripod(said.english, facts):
         return None  # "no tripod either" tells of the kit
     return None if _is_read(said, cause, facts.symptoms) else cause
+
+
+def _complained_of(turn: Turn, said: Said, facts: Facts) -> Cause | None:
+    """The cause that a topic complains of, where it is stated of a frame that was taken."""
+    topic = topics.topic_of(said)
+    named = _COMPLAINTS.get(topic or "")
+    stated = not asks(said) and not facts.known().keys() - _COMPLAINING
+    return Cause(named, 0.0, ()) if named and stated and turn.walk.given is not None else None
 
 
 def _tells_of_a_frame(said: Said, facts: Facts, least: float) -> bool:
@@ -273,6 +320,8 @@ def _is_read(said: Said, cause: Cause, symptoms: tuple[Symptom, ...]) -> bool:
 
 def _is_nearer(said: Said, cause: Cause, topic: str) -> bool:
     """Whether a message is a complaint rather than a remark on a topic."""
+    if _COMPLAINTS.get(topic) == cause.name:
+        return True  # a question is never a sight
     return sights.nearness(said)[cause.name] >= topics.nearness(said)[topic]
 
 

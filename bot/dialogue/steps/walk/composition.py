@@ -94,7 +94,8 @@ def _remark(turn: Turn, name: str, value: str) -> None:
 
 def settles(turn: Turn, text: str) -> bool:
     """Whether a message says that what was wrong at an edge is gone, whatever is asked."""
-    return is_gone(text) and _open_remark(turn) is not None
+    remark = _open_remark(turn)
+    return remark is not None and (is_gone(text) or (remark == "top" and is_covered(text)))
 
 
 def tells_of_a_step(turn: Turn, text: str) -> bool:
