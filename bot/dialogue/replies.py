@@ -212,7 +212,7 @@ def _worded(asked: Asked, text: str) -> str | None:
     heard = _HEARD.get(asked.name)
     long = len(said.split()) > _MOST_WORDS or re.search(r"\d", said)
     too_much = long or _is_of_another_thing(asked, said, text)
-    lost = heard is _BLINKS and _is_lost(said)
+    lost = heard is _BLINKS and is_lost(said)
     if heard is None or too_much or text.strip().endswith("?") or _COMPLAINT.search(said):
         return None
     edge = asked.name == "top" and "sky" in said and not _WEATHER.search(said)
@@ -247,7 +247,7 @@ def places_what_blinks(text: str) -> bool:
     return _PLACED.match(text) is not None
 
 
-def _is_lost(said: str) -> bool:
+def is_lost(said: str) -> bool:
     """Whether the white of the water is gone, whatever else is nothing: "a bright nothing"."""
     return _LOST.search(said) is not None and not _NOT_LOST.search(said)
 

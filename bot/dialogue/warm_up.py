@@ -10,10 +10,13 @@ from bot.dialogue.engine import handle
 from bot.dialogue.events import Origin, TextReceived
 
 #: What somebody says, by language: one message by its numbers, one that only its meaning tells,
-#: and one whose sense is weighed for danger. Who begins in a language is answered in it, so that
+#: and one whose sense is weighed for danger; in one of them a reply to an open question, too. Who begins in a language is answered in it, so that
 #: its texts are read, too.
 _MESSAGES: Final = (
-    ("12 m tall, 18 m away", "the leaves are smeared", "the lady next to me went very quiet"),
+    (
+        *("12 m tall, 18 m away, rock at 1.5 m, full frame 24-70", "no pale gap up there any more"),
+        *("the leaves are smeared", "the lady next to me went very quiet"),
+    ),
     ("guten Tag, ich bin am Bach", "12 m hoch, 18 m weg", "die Blätter sind verwischt"),
     ("hola, estoy en una cascada", "12 m de alto, a 18 m", "las hojas salen movidas"),
 )

@@ -101,6 +101,7 @@ _COMPLAINTS: Final[Mapping[str, str]] = {
     "leaves": "wind_in_leaves",
     "tilted_up": "tilted_camera",
     "too_wide": "too_wide",
+    "grain": "iso_raised",
 }
 #: Talk that needs no question behind it.
 _WITHOUT_QUESTION: Final = frozenset({"talk.thanks"})
