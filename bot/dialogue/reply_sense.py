@@ -10,7 +10,7 @@ from bot.dialogue.meaning.asking import asks_at_once
 from bot.dialogue.meaning.options import OTHER, Meant, meant_at
 from bot.dialogue.meaning.said import Said
 from bot.dialogue.questions import Asked
-from bot.dialogue.replies import bare, is_lost, says_yes_or_no
+from bot.dialogue.replies import bare, is_lost, places_what_blinks, says_yes_or_no
 
 #: An option is meant so far before all else (own rule, on a writer's replies that were left out:
 #: 62 in 100 in free words are heard, 2 are taken for another; of what answers something else, or
@@ -41,12 +41,14 @@ def option_of(asked: Asked, said: Said, told: Facts) -> str | None:
     found = _meant(asked, said)
     sure = found is not None and found.option != OTHER and found.ahead >= _AHEAD
     lost = sure and is_lost(bare(said.english))  # "a bright nothing" is white
-    return None if found is None or not sure or (lost and found.option == "nothing") else found.option
+    return (
+        None if found is None or not sure or (lost and found.option == "nothing") else found.option
+    )
 
 
 def is_other(asked: Asked, said: Said) -> bool:
     """Whether a message is surely no reply to a question, whatever words of it it holds."""
-    found = _meant(asked, said)
+    found = None if places_what_blinks(said.english) else _meant(asked, said)
     return found is not None and found.option == OTHER and found.ahead >= _OTHER_AHEAD
 
 

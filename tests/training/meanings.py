@@ -85,6 +85,9 @@ _ABOUT: Final[Mapping[str, frozenset[str]]] = {
 _NO_REPLIES: Final = 25
 
 
+#: Where a frame has been taken it may have any fault: of each sight so many lines are no reply.
+_OF_A_FRAME: Final = frozenset({"blink", "leaves", "next", "sky_gap", "glass"})
+_OF_EACH_SIGHT: Final = 6
 #: Options that say what they are of, so that at another question they are no reply.
 _PLAIN: Final = (
     *(
@@ -122,7 +125,15 @@ def options_told() -> Mapping[str, Sequence[str]]:
             about = _ABOUT.get(options.question_of(label), frozenset())
             texts.extend(text for other, text in others if other not in about)
             texts.extend(_of_other_questions(options.question_of(label)))
+            texts.extend(_of_frames(options.question_of(label), about))
     return found
+
+
+def _of_frames(question: str, about: frozenset[str]) -> Iterable[str]:
+    """What is wrong with a frame, where something else of it is asked."""
+    for label, texts in in_all(("sights",)).items() if question in _OF_A_FRAME else ():
+        if label not in about:
+            yield from texts[:: len(texts) // _OF_EACH_SIGHT]
 
 
 def _of_other_questions(question: str) -> Iterable[str]:
