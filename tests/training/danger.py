@@ -47,13 +47,37 @@ _MADE: Final = (
     "gloves_",
     "everyday_",
     "daily_",
+    "settled_",
 )
 #: Questions about dangers: neither harmless talk nor danger.
 _BETWEEN: Final = frozenset({"Q26", "Q27", "M20", "M21"})
 #: What is asked, by topic, that is no plain talk either.
 TOPICS_BETWEEN: Final = frozenset({"wading", "climb", "carrying", "looking_up", "time_forgotten"})
-#: And small talk of who needs help.
-_ALARMING: Final = TOPICS_BETWEEN | {"talk.rescue"}
+#: Small talk of who needs help.
+_ALARMING: Final = frozenset({"talk.rescue"})
+#: Questions near edges, rising water, cold and people: what is typed there may be told in danger,
+#: too (own rule: those of which the most lines were suspected, or tell where somebody stands).
+_NEAR_TOPICS: Final = frozenset(
+    {
+        "battery_cold",
+        "gardening",
+        "keep_back",
+        "lip_word",
+        "move_nearer",
+        "path_open",
+        "people_in_frame",
+        "permit",
+        "rain_now",
+        "rising_signs",
+        "support",
+        "tell_home",
+    }
+)
+#: Replies that tell of the dark, of an edge, a way or an overhang, as those in danger do.
+_NEAR_REPLIES: Final = frozenset({"light.dark", "too_near.farther", "top.covered", "top.lip"})
+#: Replies that answer nothing may be anything.
+_ANYTHING: Final = ".other"
+_UNSETTLED: Final = TOPICS_BETWEEN | _ALARMING | _NEAR_TOPICS | _NEAR_REPLIES
 #: What is danger, or like it, counts more than plain talk (own rule).
 _COUNTS: Final = 2.0
 #: The older harmless lines are the nearest to danger of all (own rule).
@@ -62,6 +86,9 @@ _OLDER_HARMLESS_COUNTS: Final = 5.0
 _PEOPLE_COUNT: Final = 5.0
 #: Messages full of facts are typed on every walk (own rule).
 _TALK_COUNTS: Final = 2.5
+#: Questions, complaints and replies of the tables: they are many, and more weight makes dangers of
+#: the same words unheard (own rule, from files that were left out).
+_ASKED_COUNTS: Final = 1.0
 #: Inverse strength of the pull of weights towards zero; own rule, from strangers' messages that
 #: were left out in five parts.
 _LOOSENESS: Final = 10.0
@@ -97,7 +124,8 @@ def messages() -> list[Message]:
             found.append(Message(text, kind, _PEOPLE_COUNT))
         for _, text in harmless_of(language, "even"):
             found.append(Message(text, "", _PEOPLE_COUNT))
-    return found + [Message(text, "", _TALK_COUNTS) for text in chain(_walked(), _talk(), _asked())]
+    found += [Message(text, "", _TALK_COUNTS) for text in chain(_walked(), _talk())]
+    return found + [Message(text, "", _ASKED_COUNTS) for text in _asked()]
 
 
 def _pair(name: str, counts: float, harmless_counts: float) -> Iterable[Message]:
@@ -117,11 +145,12 @@ def _walked() -> Iterable[str]:
 
 
 def _asked() -> Iterable[str]:
-    """Wordings of topics and sights in all languages: questions of the trade raise no alarm."""
-    for language in ("en", *OWN_TABLES):
-        for table in ("topics", "small_talk", "sights"):
-            for label, texts in examples(table_of(table, language)).items():
-                yield from () if label in _ALARMING else texts
+    """Wordings of the tables in all languages: what is asked of the trade raises no alarm."""
+    tables = product(("en", *OWN_TABLES), ("topics", "small_talk", "sights", "options"))
+    for language, table in tables:
+        for label, texts in examples(table_of(table, language)).items():
+            settled = not label.endswith(_ANYTHING) or table != "options"
+            yield from texts if settled and label not in _UNSETTLED else ()
 
 
 def _talk() -> Iterable[str]:
