@@ -67,7 +67,7 @@ _OF_CAUSE: Final[Mapping[str, str]] = {
 #: A part that tells more than these tells of the place.
 _OF_A_FRAME: Final = frozenset({"shutter_s", "f_number", "iso", "symptoms", "blink"})
 #: A sight is meant from this nearness on: no question is asked, so that more is sure (own rule).
-_NEAR: Final = 0.45
+_NEAR: Final = 0.4
 #: What is the same in all frames of one view, unless one of them is named.
 OF_THE_VIEW: Final = frozenset(
     {"holds", "sky", "clutter", "tilted", "leaning", "small", "blue", "glare"}

@@ -32,6 +32,8 @@ from bot.dialogue.turn import Turn
 #: (own rule, on the half of the messages on which rules may be written).
 _SIGHT: Final = 0.26
 _SURE: Final = 0.31
+#: A topic beside facts from here on (own rule, as above).
+_SURE_BESIDE: Final = 0.35
 #: From here on a message complains of a frame at all, whatever the cause (own rule, as above).
 _DOUBTED: Final = 0.23
 #: So much nearer than the symptom that was read, another cause is meant (own rule, as above).
@@ -265,9 +267,13 @@ def topic_meant(said: Said, facts: Facts) -> str | None:
     # What is told, not asked, is kept: "just my phone" is a kit, whatever topic it is near to.
     if not known:
         return topic
+    if _COMPLAINTS.get(topic) in treated(facts.symptoms):
+        return None  # "how come it is nothing but white" has settings, and a reason behind them
     asked = asks(said) or topics.before_told(said, topic) >= _PLAINLY
     complains = known <= _VAGUE | {"symptoms"} and asks_at_once(said)
-    sure = topics.nearness(said)[topic] >= _SURE
+    if topic == "polariser_left" and facts.light is not None and asks(said):
+        return None  # the light that is now has settings, with the polariser or without
+    sure = topics.nearness(said)[topic] >= _SURE_BESIDE
     return topic if sure and (complains or (asked and known <= _BESIDE_A_QUESTION)) else None
 
 
