@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from typing import Final
 
-from bot.dialogue.facts import Facts
+from bot.dialogue.facts import Facts, Symptom
 from bot.dialogue.meaning.asides import aside_of
 from bot.dialogue.meaning.asking import asks_at_once
 from bot.dialogue.meaning.options import OTHER, Meant, meant_at
@@ -46,9 +46,18 @@ def option_of(asked: Asked, said: Said, told: Facts) -> str | None:
     )
 
 
-def is_other(asked: Asked, said: Said) -> bool:
-    """Whether a message is surely no reply to a question, whatever words of it it holds."""
-    found = None if places_what_blinks(said.english) else _meant(asked, said)
+def is_other(asked: Asked, said: Said, told: Facts) -> bool:
+    """Whether a message is surely no reply to a question, whatever words of it it holds.
+
+    Args:
+        asked: the open question.
+        said: the message.
+        told: what was read in it; what it tells of white water or wind is a reply.
+    """
+    more = set(told.known()) - {"symptoms"} or Symptom.JUST_WHITE in told.symptoms
+    if more or places_what_blinks(said.english):
+        return False
+    found = _meant(asked, said)
     return found is not None and found.option == OTHER and found.ahead >= _OTHER_AHEAD
 
 

@@ -191,7 +191,7 @@ def _answered(
     if value is None and not composition.settles(turn, said):
         heard = manner.said(turn, said, event.text)
         value = meant(asked, said)
-        other = not set(told.known()) - {"symptoms"} and is_other(asked, heard)
+        other = is_other(asked, heard, told)
         value = None if other or (value and by_meaning.is_beside(heard)) else value
     if value is not None:
         turn.remember_for_back()

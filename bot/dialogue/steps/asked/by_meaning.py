@@ -258,23 +258,32 @@ def topic_meant(said: Said, facts: Facts) -> str | None:
     """The topic of a message: surely meant where it also tells something."""
     known = facts.known().keys()
     topic = topics.topic_of(said)
-    if topic is None or (known and topic.startswith(topics.TALK)):
+    if topic is None or _is_told(topic, said, facts):
         return None
-    if (topic == "lens" and facts.focal_mm) or (topic, facts.hand_held) == ("by_hand", False):
-        return None  # "I zoomed in to 55, what settings now" tells which
-    if topic == "noon" and facts.light not in {None, "full sun", "hazy sun"}:
-        return None  # "sun's gone now, what settings" asks of the light that is
     # What is told, not asked, is kept: "just my phone" is a kit, whatever topic it is near to.
     if not known:
         return topic
-    if _COMPLAINTS.get(topic) in treated(facts.symptoms):
-        return None  # "how come it is nothing but white" has settings, and a reason behind them
     asked = asks(said) or topics.before_told(said, topic) >= _PLAINLY
     complains = known <= _VAGUE | {"symptoms"} and asks_at_once(said)
-    if topic == "polariser_left" and facts.light is not None and asks(said):
-        return None  # the light that is now has settings, with the polariser or without
     sure = topics.nearness(said)[topic] >= _SURE_BESIDE
     return topic if sure and (complains or (asked and known <= _BESIDE_A_QUESTION)) else None
+
+
+def _is_told(topic: str, said: Said, facts: Facts) -> bool:
+    """Whether what a message tells leads on by itself, where it is near to a topic, too."""
+    if topic.startswith(topics.TALK):
+        return bool(facts.known())
+    if _COMPLAINTS.get(topic) in treated(facts.symptoms):
+        return True  # "how come it is nothing but white" has settings, and a reason behind them
+    if topic == "polariser_left":
+        return facts.light is not None and asks(said)  # the light that is now has settings
+    if topic == "noon":
+        return facts.light not in {None, "full sun", "hazy sun"}  # "sun's gone now, what settings"
+    # "I zoomed in to 55, what settings now" tells which
+    return (topic == "lens" and bool(facts.focal_mm)) or (topic, facts.hand_held) == (
+        "by_hand",
+        False,
+    )
 
 
 def _seen(turn: Turn, said: Said, facts: Facts) -> Cause | None:

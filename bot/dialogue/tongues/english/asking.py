@@ -13,7 +13,7 @@ WORDS: Final[Mapping[str, str]] = {
     "asking.begins": (
         r"(?:(?:and|so|but|ok|okay|hi|hey|linn|please)\W+)*"
         rf"(?:whats|(?:(?:in|at|on|from|to|with|for|by|into) )?(?:{_WHAT}|which|where)|does?"
-        r"|do(?= (?:i|we|you|they)\b)|should|can|could|is|are|am i|why|when|may|raw"
+        r"|do(?= (?:i|we|you|they)\b)|should|can(?!['’]?t\b)|could|is|are|am i|why|when|may|raw"
         r"|white balance|wb)\b"
     ),
     # How a question begins behind something told: "no tripod, can it be done".
