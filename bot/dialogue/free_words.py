@@ -13,6 +13,7 @@ from bot.dialogue.reading import read
 from bot.dialogue.replies import says_yes_or_no
 from bot.dialogue.steps.anywhere import access, manner, planning, repeat
 from bot.dialogue.steps.asked import asides, by_meaning, questions_asked, supposing, which_cause
+from bot.dialogue.steps.asked.topic_or_cause import with_sight
 from bot.dialogue.steps.home import home_words
 from bot.dialogue.steps.incoming import shared
 from bot.dialogue.steps.telling import corrected, late, look_wished, told
@@ -65,7 +66,7 @@ def _answered_beside(turn: Turn, said: Said, facts: Facts, reply: Reply, *, note
 
 def _go_on_from(turn: Turn, facts: Facts, said: Said, *, rest: str | None, noted: bool) -> None:
     if rest is None and not noted and not visit.tells(turn):
-        facts = by_meaning.with_sight(turn, said, facts)
+        facts = with_sight(turn, said, facts)
     if facts.known() or turn.trip_told.known():
         _take_in(turn, facts, said.english if rest is None else rest, said)
         questions_asked.answer_late(turn, said, rest)

@@ -5,10 +5,13 @@ from __future__ import annotations
 from typing import Final
 
 from bot.dialogue.facts import Facts, Symptom
+from bot.dialogue.meaning import sights, topics
 from bot.dialogue.meaning.asides import aside_of
 from bot.dialogue.meaning.asking import asks_at_once
+from bot.dialogue.meaning.likeness import TOLD
 from bot.dialogue.meaning.options import OTHER, Meant, meant_at
 from bot.dialogue.meaning.said import Said
+from bot.dialogue.meaning.words import tokens
 from bot.dialogue.questions import Asked
 from bot.dialogue.replies import bare, is_lost, places_what_blinks, says_yes_or_no
 
@@ -18,6 +21,14 @@ from bot.dialogue.replies import bare, is_lost, places_what_blinks, says_yes_or_
 _AHEAD: Final = 0.1
 #: A message is surely no reply from here on (own rule, as above: 1 in 100 replies is).
 _OTHER_AHEAD: Final = 0.3
+#: A topic or sight is another thing than the options from this nearness on (own rule, on the half
+#: of the messages on which rules may be written).
+_SURE: Final = 0.31
+#: In so few words an option that is named is meant: "está limpio todo, che" (own rule).
+_SHORT: Final = 4
+#: What the options of open questions are about.
+_OPTION_TOPICS: Final = frozenset({"just_white", "sky", "edges", "histogram", "leaves"})
+_OPTION_SIGHTS: Final = frozenset({"water_clipped", "sky_gap", "border_clutter", "wind_in_leaves"})
 #: Questions that hear the same replies as another.
 _LIKE: Final = {
     "blink_again": "blink",
@@ -63,3 +74,18 @@ def is_other(asked: Asked, said: Said, told: Facts) -> bool:
 
 def _meant(asked: Asked, said: Said) -> Meant | None:
     return meant_at(_LIKE.get(asked.name, asked.name), asked.options, said)
+
+
+def is_beside(said: Said) -> bool:
+    """Whether a message is about something else than what blinks or stands at the borders.
+
+    Such a message holds words of an option ("everything", "point") without choosing it.
+    """
+    short = len(said.typed.split()) <= _SHORT and not asks_at_once(said)
+    if short or places_what_blinks(said.english) or len(tokens(said.own)) <= topics.LEAST_WORDS:
+        return False
+    (topic, asked), (sight, seen) = topics.nearest(said), sights.nearest(said)
+    if topic.startswith(topics.TALK):  # "we left, back at the car" answers a question
+        return False
+    of_topic = topic not in _OPTION_TOPICS | {TOLD} and asked >= _SURE
+    return of_topic or (sight not in _OPTION_SIGHTS | sights.NO_FRAME and seen >= _SURE)

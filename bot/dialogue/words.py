@@ -17,9 +17,9 @@ from bot.dialogue.reading.command_words import command_of
 from bot.dialogue.reading.foreign import glossed
 from bot.dialogue.reading.frame_words import wished
 from bot.dialogue.replies import chosen, meant, shown
-from bot.dialogue.reply_sense import is_other, option_of
+from bot.dialogue.reply_sense import is_beside, is_other, option_of
 from bot.dialogue.steps.anywhere import forget, manner, phone, repeat, reply_again
-from bot.dialogue.steps.asked import asides, by_meaning, group, roster, which_cause
+from bot.dialogue.steps.asked import asides, group, roster, which_cause
 from bot.dialogue.steps.frames import beside, border_said, judged, look_said, measuring
 from bot.dialogue.steps.home import at_home, home_words
 from bot.dialogue.steps.incoming import measured, shared
@@ -192,7 +192,7 @@ def _answered(
         heard = manner.said(turn, said, event.text)
         value = meant(asked, said)
         other = is_other(asked, heard, told)
-        value = None if other or (value and by_meaning.is_beside(heard)) else value
+        value = None if other or (value and is_beside(heard)) else value
     if value is not None:
         turn.remember_for_back()
         composition.note_beside(turn, asked.name, said)

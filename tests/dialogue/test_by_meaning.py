@@ -6,7 +6,7 @@ import pytest
 
 from bot.dialogue.context import Context
 from bot.dialogue.meaning.tables import examples
-from bot.dialogue.steps.asked import by_meaning
+from bot.dialogue.steps.asked import by_meaning, topic_or_cause
 from bot.dialogue.steps.asked.topic_answers import TOPICS
 from bot.dialogue.turn import Turn
 from tests.dialogue.player import Player
@@ -54,7 +54,7 @@ def test_every_cause_has_an_answer(cause: str) -> None:
 
 def test_all_causes_are_treated() -> None:
     """Each cause has an answer here or is treated as a symptom."""
-    assert {*by_meaning.CAUSES, *by_meaning.SYMPTOMS} == set(examples("sights"))
+    assert {*by_meaning.CAUSES, *topic_or_cause.SYMPTOMS} == set(examples("sights"))
 
 
 @pytest.mark.parametrize(

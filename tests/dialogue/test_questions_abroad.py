@@ -12,7 +12,7 @@ from bot.dialogue.meaning.tables import examples
 from bot.dialogue.meaning.topics import topic_of
 from bot.dialogue.reading import read
 from bot.dialogue.reading.foreign import glossed
-from bot.dialogue.steps.asked.by_meaning import topic_meant
+from bot.dialogue.steps.asked.topic_or_cause import topic_meant
 from bot.dialogue.steps.asked.which_topic import meant_by
 from tests.dialogue.player import Player
 from tests.dialogue.test_at_the_creek import given_of as given

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import pytest
 
-from bot.dialogue.steps.asked import by_meaning
+from bot.dialogue.steps.asked import topic_or_cause
 from tests.dialogue.player import Player
 from tests.dialogue.walked import keys_of
 
@@ -58,7 +58,7 @@ def test_no_doubt_no_question(text: str) -> None:
 
 def test_causes_with_one_remedy_are_not_told_apart() -> None:
     """Shake and diffraction are asked of in one answer already."""
-    assert by_meaning.SYMPTOMS["shake"] is by_meaning.SYMPTOMS["diffraction"]
+    assert topic_or_cause.SYMPTOMS["shake"] is topic_or_cause.SYMPTOMS["diffraction"]
 
 
 def test_a_remedy_before_any_walk() -> None:

@@ -81,8 +81,9 @@ def half_of(lines: Sequence[_Line], half: Half, first_line: int = 1) -> list[_Li
 
 
 def table(rates: Iterable[Rate]) -> list[str]:
-    """Rates as lines."""
-    rows = [("topic", "half", "rate", "share", "hits", "cases", "aim", ""), *map(_row, rates)]
+    """Rates as lines; none of what a half has no case of."""
+    counted = [rate for rate in rates if rate.cases]
+    rows = [("topic", "half", "rate", "share", "hits", "cases", "aim", ""), *map(_row, counted)]
     widths = [max(len(row[column]) for row in rows) for column in range(len(rows[0]))]
     return [_line(row, widths) for row in rows]
 

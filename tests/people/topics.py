@@ -10,8 +10,8 @@ from bot.dialogue.meaning.said import OWN_TABLES, Said
 from bot.dialogue.meaning.topics import topic_of
 from bot.dialogue.reading import read
 from bot.dialogue.reading.foreign import glossed
-from bot.dialogue.steps.asked.by_meaning import topic_meant
 from bot.dialogue.steps.asked.questions_asked import topic_asked
+from bot.dialogue.steps.asked.topic_or_cause import topic_meant
 from bot.dialogue.steps.asked.which_topic import meant_by
 from tests.people.rate import BLIND, Half, Rate, lines_of
 

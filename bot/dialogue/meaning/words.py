@@ -1,4 +1,4 @@
-"""A message as stems and ideas: lower case, endings cut, slips of the thumb mended."""
+"""The words of a message in lower case, a number that is set or measured as one word."""
 
 from __future__ import annotations
 

@@ -7,7 +7,7 @@ from typing import Final
 from bot.dialogue.facts import Facts, Symptom
 from bot.dialogue.meaning.said import Said
 from bot.dialogue.steps.anywhere import repeat
-from bot.dialogue.steps.asked import by_meaning
+from bot.dialogue.steps.asked import by_meaning, topic_or_cause
 from bot.dialogue.steps.walk import adjust
 from bot.dialogue.texts import TEXTS
 from bot.dialogue.turn import Turn
@@ -58,12 +58,12 @@ def ask(turn: Turn, said: Said, told: Facts) -> bool:
 
 
 def _in_doubt(turn: Turn, said: Said, told: Facts) -> tuple[str, str] | None:
-    found = by_meaning.complaint(turn, said, told)
+    found = topic_or_cause.complaint(turn, said, told)
     if len(found) < 2 or found[0].score - found[1].score >= _CLOSE:
         return None
     first, second = found[0].name, found[1].name
     read = tuple(symptom for symptom in told.symptoms if symptom is not Symptom.SOFT_ALL)
-    if {first, second} & by_meaning.treated(read):
+    if {first, second} & topic_or_cause.treated(read):
         return None  # the words say what it is; "all soft" alone has many causes
     if not {first, second} <= _TELLS.keys() or _remedy(first) == _remedy(second):
         return None
@@ -71,7 +71,7 @@ def _in_doubt(turn: Turn, said: Said, told: Facts) -> tuple[str, str] | None:
 
 
 def _remedy(cause: str) -> object:
-    return by_meaning.SYMPTOMS.get(cause) or by_meaning.CAUSES.get(cause)
+    return topic_or_cause.SYMPTOMS.get(cause) or by_meaning.CAUSES.get(cause)
 
 
 def answer(turn: Turn, value: str) -> None:
@@ -80,7 +80,7 @@ def answer(turn: Turn, value: str) -> None:
     first, second = (question.values["causes"] if question else " ").split(" ")
     turn.resume_question()
     cause = first if value == "first" else second
-    symptom = by_meaning.SYMPTOMS.get(cause)
+    symptom = topic_or_cause.SYMPTOMS.get(cause)
     if symptom is not None:
         adjust.trouble(turn, Facts(symptoms=(symptom,)))
         return
