@@ -327,3 +327,29 @@ def test_a_location_is_taken_and_the_question_put_again() -> None:
     assert _keys(player.happen("place 46.5 8.1"))[-1] == "ask.in_danger"
     player = doubted()
     assert _keys(player.happen("place 46.5 8.1"))[-1] == "ask.in_danger"
+
+
+@pytest.mark.parametrize(
+    ("text", "ends"),
+    [
+        ("nope all good here, its just the photo thats bad", True),
+        ("nobody is in trouble, i asked about filters", True),
+        ("1, no. shes with us", True),
+        ("nooo she's fine", True),
+        ("nein, nur das Bild ist nix geworden", True),
+        ("no, es sólo la foto", True),
+        ("no idea where he is", False),
+        ("no sign of her", False),
+        ("nobody has seen her", False),
+        ("no, he is not answering", False),
+        ("nein, sie ist abgerutscht", False),
+        ("no, mi hijo se cayó al agua", False),
+    ],
+)
+def test_a_no_in_words_ends_what_was_only_suspected(text: str, *, ends: bool) -> None:
+    """But for one that says where nobody knows, or that itself tells of danger."""
+    player = doubted()
+    player.say(text)
+    assert player.context is not None
+    conversation = player.context.conversation
+    assert (conversation.doubted is None and conversation.emergency is None) is ends

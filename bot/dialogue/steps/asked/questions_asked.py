@@ -9,8 +9,9 @@ from typing import Final
 
 from bot.dialogue.compose import Part, Role
 from bot.dialogue.facts import Facts
-from bot.dialogue.meaning.asking import is_asking
+from bot.dialogue.meaning.asking import asks_at_once, is_asking
 from bot.dialogue.meaning.said import OWN_TABLES, Said, in_english
+from bot.dialogue.meaning.topics import TALK, nearness, topic_of
 from bot.dialogue.reading import read
 from bot.dialogue.slots import KIT_SLOTS
 from bot.dialogue.steps.asked import (
@@ -44,6 +45,11 @@ _MOVING: Final = frozenset(
     {"leaves", "begin", "planning", "review", "tell_home", "time_forgotten", "mixed_group"}
     | {"rough_card", "next_time"}
 )
+
+_TWO: Final = 2
+#: A clause asks something by its sense from this nearness on (own rule: as a whole message does
+#: beside facts, and a little more, since less of it is read).
+_SURE: Final = 0.4
 
 #: Where one clause ends and a question may begin.
 _CLAUSE: Final = re.compile(
@@ -92,7 +98,7 @@ def _first(turn: Turn, heard: Said) -> str | None:
     judged = verdicts.answer(turn, text) if judged is None else judged
     if judged is not None:
         return judged
-    asked = _named_in(clauses)
+    asked = _named_in(clauses) or _meant_in(heard, clauses)
     if not asked:
         return None
     first, named = asked[0]
@@ -189,6 +195,26 @@ _MINE: Final = re.compile(r"\bmy\b")
 def _named_in(clauses: Sequence[str]) -> list[tuple[int, str]]:
     """The clauses that ask something known: the place of each, and the topic."""
     return [(place, named) for place, clause in enumerate(clauses) if (named := _named(clause))]
+
+
+def _meant_in(heard: Said, clauses: Sequence[str]) -> list[tuple[int, str]]:
+    """The clause of several that asks something by its sense, behind what the others tell."""
+    typed = _CLAUSE.split(heard.typed)
+    if len(clauses) < _TWO or len(typed) != len(clauses):
+        return []
+    parts = [
+        heard._replace(english=one, typed=own) for one, own in zip(clauses, typed, strict=True)
+    ]
+    return [(place, topic) for place, part in enumerate(parts) if (topic := _meant(part))][:1]
+
+
+def _meant(part: Said) -> str | None:
+    """The topic of a clause that begins or ends as a question, and tells nothing by itself."""
+    if "what if" in part.english.casefold() or not asks_at_once(part) or _tells(part.english):
+        return None
+    topic = topic_of(part)
+    sure = topic is not None and not topic.startswith(TALK) and nearness(part)[topic] >= _SURE
+    return topic if sure and topic not in _MOVING else None
 
 
 def _named(clause: str) -> str | None:

@@ -1,0 +1,16 @@
+"""German words that begin a "no" to whether anybody is in danger."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from typing import Final
+
+WORDS: Final[Mapping[str, str]] = {
+    # "Nein, nur das Bild ist nix": the rest is read for danger by itself.
+    "doubt.no": (
+        r"(?:1\W+)?(?:(?:nein|nee+|nö+|na+|überhaupt nicht|gar nicht)(?=\W*$|\s*[,.!;:]"
+        r"|\s+(?:nur|bloß|bloss|alles|passt|danke|wir|ich|i|es geht|keine gefahr)\b)"
+        r"|(?:niemand|keiner|koana)(?: ist)? (?:verletzt|in gefahr|in not|verloren"
+        r"|vermisst)|alles (?:gut|ok|okay|bestens|in ordnung))"
+    ),
+}

@@ -1,0 +1,16 @@
+"""Spanish words that begin a "no" to whether anybody is in danger."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from typing import Final
+
+WORDS: Final[Mapping[str, str]] = {
+    # "No, es sólo la foto": the rest is read for danger by itself.
+    "doubt.no": (
+        r"(?:1\W+)?(?:(?:no+|qu[eé] va|para nada)(?=\W*$|\s*[,.!;:]|\s+(?:es s[oó]lo"
+        r"|s[oó]lo|todo|estamos|tranqui\w*|gracias|pasa nada|hay (?:peligro|problema))\b)"
+        r"|(?:nadie|ninguno)(?: est[aá])? (?:herido|en peligro|perdido|mal)|todo (?:bien"
+        r"|tranquilo|ok|en orden))"
+    ),
+}
