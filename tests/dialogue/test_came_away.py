@@ -5,6 +5,7 @@ from __future__ import annotations
 import pytest
 
 from bot.dialogue.danger.came_away import came_away, speaks_for_one, speaks_of_another
+from bot.dialogue.danger.denied import nobody_is_there
 from bot.dialogue.danger.left_open import leaves_open, without_setting_asked
 from tests.dialogue.player import Player
 
@@ -145,3 +146,28 @@ def test_a_setting_asked_behind_an_answer_is_no_doubt() -> None:
     assert without_setting_asked("no, is he?") == "no, is he?"
     assert leaves_open("no, is he?")
     assert not leaves_open("nobody there")
+
+
+@pytest.mark.parametrize(
+    ("text", "alone", "nobody"),
+    [
+        ("no, nobody is out there", False, True),
+        ("im still on the bank, staying dry then", True, True),
+        ("im still on the bank, staying dry then", False, False),  # and the friend?
+        ("bin am Ufer geblieben", True, True),
+        ("keiner ist draußen", False, True),
+        ("no, no hay nadie", False, True),
+        ("estoy en el sendero", True, True),
+        ("on the bank but my friend is in the water", True, False),
+        ("no one is there, she is gone", False, False),
+        ("we're at the railing, he climbed over it", True, False),
+    ],
+)
+def test_nobody_is_there_in_words(text: str, *, alone: bool, nobody: bool) -> None:
+    """Who else went there is told of, or the place stays closed."""
+    assert nobody_is_there(text, alone=alone) is nobody
+
+
+def test_a_place_opens_when_nobody_is_there() -> None:
+    """The question is answered in words as by its number."""
+    assert not closed_after(LIP, "no, nobody is out there")

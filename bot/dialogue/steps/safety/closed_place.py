@@ -6,6 +6,7 @@ from typing import Final
 
 from bot.dialogue.danger import Safe, anyone_out_there, who_is_safe
 from bot.dialogue.danger.came_away import came_away, speaks_of_another
+from bot.dialogue.danger.denied import nobody_is_there
 from bot.dialogue.danger.given_up import gives_up
 from bot.dialogue.danger.left_open import leaves_open, without_setting_asked
 from bot.dialogue.events import TextReceived
@@ -130,6 +131,8 @@ def answered(turn: Turn, event: TextReceived) -> str | None:
     out = _anyone(turn, event.text)
     if out is not None:
         return "yes" if out else "no"
+    if nobody_is_there(event.text, alone=not turn.context.conversation.closed_others):
+        return "no"
     heard_only = who_is_safe(event.text) is Safe.HEARD or leaves_open(event.text)
     return None if heard_only else chosen(QUESTIONS[_QUESTION], event.text)
 

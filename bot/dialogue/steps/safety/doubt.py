@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-import re
 from typing import Final
 
 from bot.dialogue.compose import Role
@@ -13,11 +12,11 @@ from bot.dialogue.danger import (
     Level,
     Safe,
     in_danger,
-    read_danger,
     who_is_safe,
     whose,
 )
 from bot.dialogue.danger.cry import cry_of
+from bot.dialogue.danger.denied import begins_with_no
 from bot.dialogue.danger.people_here import may_be_of_somebody
 from bot.dialogue.danger.whose import names_somebody
 from bot.dialogue.events import FrameChecked, FramesMeasured, TextReceived
@@ -36,7 +35,6 @@ from bot.dialogue.steps.home import home_words
 from bot.dialogue.steps.incoming import measured, shared
 from bot.dialogue.steps.safety import closed_place, emergency
 from bot.dialogue.steps.visits import dusk_out
-from bot.dialogue.tongues import in_any
 from bot.dialogue.turn import Turn
 
 _QUESTION: Final = "in_danger"
@@ -44,7 +42,6 @@ _WHY: Final = "danger.doubt_why"
 #: So often it is put; after that one line says how to go on (own rule: a third time is nagging).
 _MOST_TIMES: Final = 2
 _SEVERAL: Final = 2
-_NO: Final = re.compile(rf"\W*{in_any('doubt.no')}\b", re.IGNORECASE)
 
 
 def is_open(turn: Turn) -> bool:
@@ -188,16 +185,8 @@ def _answer(event: TextReceived, doubted: str) -> bool | None:
         return said
     value = chosen(QUESTIONS[_QUESTION], event.text)
     if value is None:
-        return False if _begins_with_no(event.text) else None
+        return False if begins_with_no(event.text) else None
     return value == "yes"
-
-
-def _begins_with_no(text: str) -> bool:
-    """Whether a message begins with a "no" in words, and nothing in it sounds like danger.
-
-    What was only suspected is let go by less than what was told: "nope, just the photo is bad".
-    """
-    return _NO.match(text) is not None and read_danger(text) is None
 
 
 def _unanswered(turn: Turn, event: TextReceived) -> str | None:

@@ -16,4 +16,14 @@ WORDS: Final[Mapping[str, str]] = {
         r"| are)? (?:hurt|in (?:any )?(?:danger|trouble)|lost|injured|missing)|all (?:good"
         r"|fine|well)|we(?:'re| are) (?:all )?fine)"
     ),
+    # "No, nobody is out there", asked whether anybody is where nobody should be.
+    "doubt.nobody_there": (
+        r"(?:(?:no+(?:pe)?|nah)\W+)?(?:nobody|no ?one|none of us)(?:'?s| is| are)?"
+        r" (?:out there|there|in it|in the water|on it)"
+    ),
+    # "Still on the bank", of oneself.
+    "doubt.on_the_bank": (
+        r"(?:(?:no+(?:pe)?|nah)\W+)?(?:i'?m|i am|we'?re|we are)(?: still| all)? (?:on|at) the"
+        r" (?:bank|path|shore|trail|viewpoint|railing)"
+    ),
 }

@@ -13,4 +13,14 @@ WORDS: Final[Mapping[str, str]] = {
         r"|(?:niemand|keiner|koana)(?: ist)? (?:verletzt|in gefahr|in not|verloren"
         r"|vermisst)|alles (?:gut|ok|okay|bestens|in ordnung))"
     ),
+    # "Nein, keiner ist draußen", asked whether anybody is where nobody should be.
+    "doubt.nobody_there": (
+        r"(?:(?:nein|nee+|nö+|na+)\W+)?(?:keiner|niemand|koana)(?: ist| is)?"
+        r" (?:draußen|draussen|da|dort|drin|im wasser)"
+    ),
+    # "Bin am Ufer", of oneself.
+    "doubt.on_the_bank": (
+        r"(?:(?:nein|nee+|nö+|na+)\W+)?(?:ich |isch |i |wir )?(?:bin|sind|steh\w*)(?: \w+){0,2}"
+        r" (?:am|auf dem|aufm|beim) (?:ufer|weg|geländer|pfad)"
+    ),
 }

@@ -13,4 +13,14 @@ WORDS: Final[Mapping[str, str]] = {
         r"|(?:nadie|ninguno)(?: est[aá])? (?:herido|en peligro|perdido|mal)|todo (?:bien"
         r"|tranquilo|ok|en orden))"
     ),
+    # "No, no hay nadie", asked whether anybody is where nobody should be.
+    "doubt.nobody_there": (
+        r"(?:no+\W+)?(?:(?:nadie|ninguno)(?: est[aá]| hay)?"
+        r" (?:ah[ií]|all[ií]|dentro|fuera|en el agua)|no hay nadie)"
+    ),
+    # "Sigo en la orilla", of oneself.
+    "doubt.on_the_bank": (
+        r"(?:no+\W+)?(?:estoy|estamos|sigo|seguimos)(?: \w+)?"
+        r" en (?:la orilla|el sendero|el camino|el mirador)"
+    ),
 }

@@ -1,0 +1,36 @@
+"""A "no" in words to whether anybody is in danger, or where nobody should stand."""
+
+from __future__ import annotations
+
+import re
+from typing import Final
+
+from bot.dialogue.danger import read_danger
+from bot.dialogue.danger.left_open import leaves_open
+from bot.dialogue.tongues import in_any
+
+_NO: Final = re.compile(rf"\W*{in_any('doubt.no')}(?!\w)", re.IGNORECASE)
+_NOBODY_THERE: Final = re.compile(rf"\W*{in_any('doubt.nobody_there')}(?!\w)", re.IGNORECASE)
+_ON_THE_BANK: Final = re.compile(rf"\W*{in_any('doubt.on_the_bank')}(?!\w)", re.IGNORECASE)
+
+
+def begins_with_no(text: str) -> bool:
+    """Whether a message begins with a "no" in words, and nothing in it sounds like danger.
+
+    What was only suspected is let go by less than what was told: "nope, just the photo is bad".
+
+    Args:
+        text: as typed, in any of Linn's languages.
+    """
+    return _NO.match(text) is not None and read_danger(text) is None
+
+
+def nobody_is_there(text: str, *, alone: bool) -> bool:
+    """Whether a message says that nobody is out there, and leaves nothing of it open.
+
+    Args:
+        text: as typed, in any of Linn's languages.
+        alone: nobody but who writes went there, so that their own place tells it.
+    """
+    said = _NOBODY_THERE.match(text) or (alone and _ON_THE_BANK.match(text))
+    return bool(said) and read_danger(text) is None and not leaves_open(text)
