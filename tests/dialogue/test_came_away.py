@@ -157,7 +157,7 @@ def test_a_setting_asked_behind_an_answer_is_no_doubt() -> None:
         ("bin am Ufer geblieben", True, True),
         ("keiner ist draußen", False, True),
         ("no, no hay nadie", False, True),
-        ("estoy en el sendero", True, True),
+        ("estoy en el camino", True, True),
         ("on the bank but my friend is in the water", True, False),
         ("no one is there, she is gone", False, False),
         ("we're at the railing, he climbed over it", True, False),
