@@ -56,7 +56,7 @@ __all__ = [
 #: warning too many.
 _HEARD: Final = -1.25
 _WORDED: Final = -0.9
-_SURE: Final = 0.3
+_SURE: Final = 0.5
 _MOSTLY: Final = 0.5
 #: What is heard only once slips of the thumb are mended: a word of its own that nobody has typed
 #: before may have been mended, too. Own rule, from files that were left out, with a slip in each
