@@ -98,7 +98,7 @@ def _first(turn: Turn, heard: Said) -> str | None:
     judged = verdicts.answer(turn, text) if judged is None else judged
     if judged is not None:
         return judged
-    asked = _named_in(clauses) or _meant_in(heard, clauses)
+    asked = _named_in(clauses) or _meant_in(turn, heard, clauses)
     if not asked:
         return None
     first, named = asked[0]
@@ -149,7 +149,7 @@ def answer_late(turn: Turn, heard: Said, rest: str | None) -> None:
     if rest is None:
         return
     clauses = _CLAUSE.split(heard.english)
-    asked = _named_in(clauses)
+    asked = _named_in(clauses) or _meant_in(turn, heard, clauses)
     if not asked:
         return
     place, named = asked[0]
@@ -197,10 +197,14 @@ def _named_in(clauses: Sequence[str]) -> list[tuple[int, str]]:
     return [(place, named) for place, clause in enumerate(clauses) if (named := _named(clause))]
 
 
-def _meant_in(heard: Said, clauses: Sequence[str]) -> list[tuple[int, str]]:
-    """The clause of several that asks something by its sense, behind what the others tell."""
+def _meant_in(turn: Turn, heard: Said, clauses: Sequence[str]) -> list[tuple[int, str]]:
+    """The clause of several that asks something by its sense, behind what the others tell.
+
+    On a walk only: before it, what is told begins one.
+    """
     typed = _CLAUSE.split(heard.typed)
-    if len(clauses) < _TWO or len(typed) != len(clauses):
+    begun = turn.context.conversation.walk is not None
+    if not begun or len(clauses) < _TWO or len(typed) != len(clauses):
         return []
     parts = [
         heard._replace(english=one, typed=own) for one, own in zip(clauses, typed, strict=True)
