@@ -11,9 +11,8 @@ from bot.dialogue.danger.kinds import DangerKind
 from bot.dialogue.danger.meaning import cues_of, kind_meant
 from bot.dialogue.danger.worded import Worded, worded
 from bot.dialogue.folding import folded
+from bot.dialogue.word_pieces import pieces_of
 
-#: Pieces of words have so many letters, a mark at each end of the word counted (common practice).
-_PIECE_LETTERS: Final = (3, 4, 5)
 _NUMBER: Final = re.compile(r"\d+(?:[.,]\d+)*")
 _WORD: Final = re.compile(r"[^\W_]+")
 
@@ -57,12 +56,4 @@ def _of_words(text: str) -> Iterator[str]:
     yield from (f"word {word}" for word in words)
     yield from (f"pair {first} {second}" for first, second in pairwise(words))
     yield from (f"over {first} {third}" for first, third in zip(words, words[2:], strict=False))
-    yield from (f"piece {piece}" for piece in chain.from_iterable(map(_pieces, words)))
-
-
-def _pieces(word: str) -> Iterator[str]:
-    """What a word shares with its other forms, compounds and slips of the thumb."""
-    marked = f"<{word}>"
-    for letters in _PIECE_LETTERS:
-        for start in range(len(marked) - letters + 1):
-            yield marked[start : start + letters]
+    yield from (f"piece {piece}" for piece in chain.from_iterable(map(pieces_of, words)))

@@ -5,19 +5,18 @@ from __future__ import annotations
 import re
 import zlib
 from collections.abc import Iterator
-from itertools import pairwise
+from itertools import chain, pairwise
 from typing import Final
 
 import numpy as np
 from numpy.typing import NDArray
 
 from bot.dialogue.folding import folded
+from bot.dialogue.word_pieces import pieces_of
 
 #: Features are kept by number, not by name (own rule: on a writer's messages that were left out,
 #: four times as many told one message in two hundred more).
 PLACES: Final = 2**15
-#: Pieces of words have so many letters, a mark at each end of the word counted (common practice).
-_LETTERS: Final = (3, 4, 5)
 _NUMBER: Final = re.compile(r"\d+(?:[.,]\d+)*")
 _WORD: Final = re.compile(r"[^\W_]+")
 
@@ -37,11 +36,6 @@ def places_of(text: str) -> NDArray[np.intp]:
 
 
 def _features(words: list[str]) -> Iterator[str]:
-    for word in words:
-        yield f"word {word}"
-        marked = f"<{word}>"
-        for letters in _LETTERS:
-            for start in range(len(marked) - letters + 1):
-                yield f"piece {marked[start : start + letters]}"
-    for first, second in pairwise(words):
-        yield f"pair {first} {second}"
+    yield from (f"word {word}" for word in words)
+    yield from (f"piece {piece}" for piece in chain.from_iterable(map(pieces_of, words)))
+    yield from (f"pair {first} {second}" for first, second in pairwise(words))
