@@ -107,8 +107,6 @@ def _not_understood(turn: Turn, facts: Facts, text: str) -> None:
         turn.say(Role.SETTINGS, "unread", pieces=", ".join(f"`{p}`" for p in facts.unread[:3]))
     elif which:
         turn.say(Role.SETTINGS, "which_one")
-    elif by_meaning.GREETS.match(text) and repeat.standing(turn) is None:
-        turn.say(Role.SETTINGS, "hello")
     else:
         turn.say(Role.SETTINGS, "not_understood")
         planning.say_takes(turn)

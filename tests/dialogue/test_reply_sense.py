@@ -110,3 +110,12 @@ def test_who_stands_there_and_wants_silk_begins_a_walk() -> None:
     assert begun[0] == "caution.arrive_short"
     afar = keys_of(Player(), "what shutter speed makes the water silky")
     assert "asked.time_long" in afar or "asked.time" in afar
+
+
+def test_a_reply_of_light_that_may_have_passed_is_asked_about() -> None:
+    """Sent an hour and a half ago, it gets no settings before that is known."""
+    player = Player()
+    for line in (f"{TOLD}, full sun", "1", "1"):
+        player.say(line)
+    (said,) = player.happen("old 90 some of it flickers, mostly the top bit")
+    assert "ask.light_still" in said.keys

@@ -4,11 +4,16 @@ from __future__ import annotations
 
 import pytest
 
+from bot.dialogue.context import Context
 from bot.dialogue.danger import read_danger
 from bot.dialogue.danger.wished_look import only_wishes_look
+from bot.dialogue.facts import Facts
+from bot.dialogue.meaning.said import in_english
 from bot.dialogue.reading import read
 from bot.dialogue.reading.others_wish import wish_of_another
 from bot.dialogue.reading.reply_corrected import reply_meant
+from bot.dialogue.steps.asked.told_beside_question import learn
+from bot.dialogue.turn import Turn
 from tests.dialogue.player import Player
 from tests.dialogue.walked import keys_of, known, walked
 
@@ -282,3 +287,11 @@ def test_what_stands_at_an_edge_answers_no_warning(text: str) -> None:
     """Nothing was said of what blinks."""
     keys = keys_of(walked(), text)
     assert not any(key.startswith(("highlights.darker", "highlights.brighter")) for key in keys)
+
+
+def test_a_wish_from_elsewhere_is_kept_for_no_walk() -> None:
+    """What is wished for is learned at a fall, not before any walk."""
+    player = Player()
+    turn = Turn(Context.fresh(player.origin()), player.origin(), player.now)
+    learn(turn, in_english("I want it silky"), Facts())
+    assert turn.context.conversation.walk is None

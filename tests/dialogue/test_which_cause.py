@@ -4,7 +4,10 @@ from __future__ import annotations
 
 import pytest
 
-from bot.dialogue.steps.asked import topic_or_cause
+from bot.dialogue.facts import Facts, Symptom
+from bot.dialogue.meaning.said import in_english
+from bot.dialogue.steps.asked import topic_or_cause, which_cause
+from bot.dialogue.turn import Turn
 from tests.dialogue.player import Player
 from tests.dialogue.walked import keys_of
 
@@ -66,3 +69,13 @@ def test_a_remedy_before_any_walk() -> None:
     player = Player()
     player.say(SHAKE_OR_FOCUS)
     assert keys_of(player, "2")[0] == "answer.focus_on_water"
+
+
+def test_words_that_say_what_it_is_leave_no_doubt() -> None:
+    """Where a symptom was read that one of the two makes, it decides."""
+    player = walked()
+    assert player.context is not None
+    turn = Turn(player.context, player.origin(), player.now)
+    read = Facts(symptoms=(Symptom.SOFT_FAR,))
+    assert not which_cause.ask(turn, in_english(SHAKE_OR_FOCUS), read)
+    assert which_cause.ask(turn, in_english(SHAKE_OR_FOCUS), Facts())

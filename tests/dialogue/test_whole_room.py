@@ -118,7 +118,7 @@ def test_a_danger_read_as_typed_stays() -> None:
     [
         ("Tom slipped in", True),
         ("Mara ist ins Wasser gefallen", True),
-        ("Mara se ha caído al agua", True),
+        ("Brais ha caído al río", True),
         ("Tom fell behind", False),
         ("Tom broke the tripod", False),
         ("lunch?", False),

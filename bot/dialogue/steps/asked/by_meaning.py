@@ -34,7 +34,7 @@ _MOST_CAUSES: Final = 4  # that `why` names (own rule: one line)
 #: What a beginner asks for who stands there: the walk answers it step by step.
 _BEGINNINGS: Final = frozenset({"begin", "silky_time", "phone", "lens", "choose", "mode"})
 #: Who greets and tells a little of themselves is greeted.
-GREETS: Final = re.compile(
+_GREETS: Final = re.compile(
     r"\W*(?:oh |ah )?(?:hi|hello|hey|hiya|good (?:morning|day|evening|afternoon))\b[^?]*$",
     re.IGNORECASE,
 )
@@ -96,7 +96,7 @@ def _begins_here(turn: Turn, said: Said) -> bool:
 
 def _greeting(turn: Turn, said: Said, topic: str | None) -> str | None:
     """The topic, where other talk that begins with a greeting is a greeting first."""
-    greets = topic == _OTHER_TALK and repeat.standing(turn) is None and GREETS.match(said.english)
+    greets = topic == _OTHER_TALK and repeat.standing(turn) is None and _GREETS.match(said.english)
     return _GREETING if greets else topic
 
 

@@ -17,7 +17,6 @@ from bot.dialogue.meaning.wordings import topic_by_words
 from bot.dialogue.meaning.words import tokens
 from bot.dialogue.slots import KIT_SLOTS
 from bot.dialogue.steps.anywhere import planning
-from bot.dialogue.steps.walk import diagnosis
 from bot.dialogue.tongues import in_any
 from bot.dialogue.turn import Turn
 
@@ -36,9 +35,6 @@ _OF_A_FRAME: Final = frozenset(
     {"f_number", "shutter_s", "iso", "focal_mm", "polariser_on", "nd_on_stops", "light", "wind"}
     | {"has_tripod", "hand_held", "camera_format"}
 )
-#: The cause of frames that the camera set, and what somebody sets who gives the numbers.
-_MODE: Final = "automatic_mode"
-_DIALLED: Final = frozenset({"f_number", "shutter_s"})
 #: What the water is called tells nothing: "the cascade burns out".
 _BY_NAME: Final = frozenset({"stream", "section"})
 #: Light and wind are told of a day, not of a frame.
@@ -148,8 +144,6 @@ def cause_seen(turn: Turn, said: Said, facts: Facts) -> Cause | None:
     if not _tells_of_a_frame(said, facts, least):
         return _complained_of(turn, said, facts)
     cause = causes.diagnose(said, causes.scene_of(turn.facts.updated(facts), said.english))[0]
-    if cause.name == "shake" and diagnosis.only_lacks_a_tripod(said.english, facts):
-        return None  # "no tripod either" tells of the kit
     return None if _is_read(said, cause, facts.symptoms) else cause
 
 
@@ -167,8 +161,6 @@ def _tells_of_a_frame(said: Said, facts: Facts, least: float) -> bool:
     if asks(said) or len(tokens(said.own)) < topics.LEAST_WORDS or known - _COMPLAINING:
         return False
     seen, near = sights.nearest(said)
-    if seen == _MODE and known & _DIALLED and facts.automatic is None:
-        return False  # numbers stand beside the names of modes, too
     return seen not in sights.NO_FRAME and near >= least
 
 

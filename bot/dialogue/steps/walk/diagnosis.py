@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-import re
 from collections.abc import Callable, Mapping
 from typing import Final
 
@@ -22,15 +21,6 @@ from core.framing import frame_fall, section_focal_mm, stand_back_m
 from core.series import f_number_label, nearest, time_marks
 
 _OF_SUPPORT: Final = frozenset({"has_tripod", "hand_held"})
-#: Words of a frame that is not sharp.
-_SOFT: Final = re.compile(
-    r"\b(?:soft|blur\w*|shak\w*|shook|smear\w*|sharp\w*|fuzzy|unsharp|double\w*|wobbl\w*|moved)\b"
-)
-
-
-def only_lacks_a_tripod(text: str, told: Facts) -> bool:
-    """Whether "no tripod either" tells of the kit, and of no frame that is soft."""
-    return told.has_tripod is False and not _SOFT.search(text)
 
 
 def is_held(turn: Turn, told: Facts) -> bool:
