@@ -19,6 +19,8 @@ from bot.dialogue.replies import bare, is_lost, places_what_blinks, says_yes_or_
 #: 62 in 100 in free words are heard, 2 are taken for another; of what answers something else, or
 #: nothing, 2 in 100 are taken for one).
 _AHEAD: Final = 0.1
+#: A single word has to be this near: any unknown one is a little like something (own rule).
+_NEAR_ONE_WORD: Final = 0.6
 #: A message is surely no reply from here on (own rule, as above: 1 in 100 replies is).
 _OTHER_AHEAD: Final = 0.3
 #: A topic or sight is another thing than the options from this nearness on (own rule, on the half
@@ -50,11 +52,12 @@ def option_of(asked: Asked, said: Said, told: Facts) -> str | None:
     if more or says_yes_or_no(said.english) or aside_of(said.typed) is not None:
         return None
     found = _meant(asked, said)
-    sure = found is not None and found.option != OTHER and found.ahead >= _AHEAD
-    lost = sure and is_lost(bare(said.english))  # "a bright nothing" is white
-    return (
-        None if found is None or not sure or (lost and found.option == "nothing") else found.option
-    )
+    if found is None or found.option == OTHER or found.ahead < _AHEAD:
+        return None
+    if len(said.typed.split()) == 1 and found.near < _NEAR_ONE_WORD:
+        return None
+    lost = is_lost(bare(said.english))  # "a bright nothing" is white
+    return None if lost and found.option == "nothing" else found.option
 
 
 def is_other(asked: Asked, said: Said, told: Facts) -> bool:

@@ -62,6 +62,7 @@ def test_options_are_heard_in_other_languages(
         ("blink", "yes", Facts()),  # of which option?
         ("blink", "thank you so much", Facts()),
         ("blink", "my sandwich is soggy", Facts()),
+        ("area", "blub", Facts()),  # an unknown word is a little like something
         ("sides", "I parked by the bridge", Facts()),
         ("safe", "everyone is back on the path", Facts()),  # danger is answered by known words
     ],

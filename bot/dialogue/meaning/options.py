@@ -17,10 +17,12 @@ class Meant(NamedTuple):
 
     Args:
         option: the nearest of the question's options, or `OTHER`.
+        near: its nearness.
         ahead: how much nearer it is than the next.
     """
 
     option: str
+    near: float
     ahead: float
 
 
@@ -46,4 +48,4 @@ def meant_at(question: str, options: Sequence[str], said: Said) -> Meant | None:
     if not found:
         return None
     (first, option), (second, _) = sorted(found, reverse=True)[:2]
-    return Meant(option, first - second)
+    return Meant(option, first, first - second)
