@@ -118,5 +118,5 @@ def test_a_reply_of_light_that_may_have_passed_is_asked_about() -> None:
     player = Player()
     for line in (f"{TOLD}, full sun", "1", "1"):
         player.say(line)
-    (said,) = player.happen("old 90 some of it flickers, mostly the top bit")
+    (said,) = player.happen("old 90 only near the foot")
     assert "ask.light_still" in said.keys

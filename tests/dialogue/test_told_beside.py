@@ -295,3 +295,5 @@ def test_a_wish_from_elsewhere_is_kept_for_no_walk() -> None:
     turn = Turn(Context.fresh(player.origin()), player.origin(), player.now)
     learn(turn, in_english("I want it silky"), Facts())
     assert turn.context.conversation.walk is None
+    learn(turn, in_english("I'm at a waterfall and I want it silky"), Facts())
+    assert turn.facts.look == "silky"

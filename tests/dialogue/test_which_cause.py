@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import pytest
 
+from bot.dialogue.causes import Cause
 from bot.dialogue.facts import Facts, Symptom
 from bot.dialogue.meaning.said import in_english
 from bot.dialogue.steps.asked import topic_or_cause, which_cause
@@ -79,3 +80,13 @@ def test_words_that_say_what_it_is_leave_no_doubt() -> None:
     read = Facts(symptoms=(Symptom.SOFT_FAR,))
     assert not which_cause.ask(turn, in_english(SHAKE_OR_FOCUS), read)
     assert which_cause.ask(turn, in_english(SHAKE_OR_FOCUS), Facts())
+
+
+def test_two_causes_with_one_remedy_put_no_question(monkeypatch: pytest.MonkeyPatch) -> None:
+    """Shake and diffraction are answered together, whichever it is."""
+    pair = (Cause("shake", 1.0, ()), Cause("diffraction", 1.0, ()))
+    monkeypatch.setattr(topic_or_cause, "complaint", lambda *_: pair)
+    player = walked()
+    assert player.context is not None
+    turn = Turn(player.context, player.origin(), player.now)
+    assert not which_cause.ask(turn, in_english("all of it is a bit soft"), Facts())
