@@ -60,6 +60,20 @@ def option_of(asked: Asked, said: Said, told: Facts) -> str | None:
     return None if lost and found.option == "nothing" else found.option
 
 
+def surer(asked: Asked, said: Said, named: str) -> str:
+    """The option that words name by chance, or another that the sense surely means.
+
+    Args:
+        asked: the open question.
+        said: the message: "nope, all of it is quiet now".
+        named: the option that its words name.
+    """
+    if places_what_blinks(said.english):
+        return named
+    found = meant_at(_question(asked), asked.options, said)
+    return named if found is None or found.ahead < _OTHER_AHEAD else found.option
+
+
 def is_other(asked: Asked, said: Said, told: Facts) -> bool:
     """Whether a message is surely no reply to a question, whatever words of it it holds.
 
@@ -76,7 +90,11 @@ def is_other(asked: Asked, said: Said, told: Facts) -> bool:
 
 
 def _meant(asked: Asked, said: Said) -> Meant | None:
-    return meant_at(_LIKE.get(asked.name, asked.name), asked.options, said)
+    return meant_at(_question(asked), (*asked.options, OTHER), said)
+
+
+def _question(asked: Asked) -> str:
+    return _LIKE.get(asked.name, asked.name)
 
 
 def is_beside(said: Said) -> bool:

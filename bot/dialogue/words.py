@@ -17,7 +17,7 @@ from bot.dialogue.reading.command_words import command_of
 from bot.dialogue.reading.foreign import glossed
 from bot.dialogue.reading.frame_words import wished
 from bot.dialogue.replies import chosen, meant, shown
-from bot.dialogue.reply_sense import is_beside, is_other, option_of
+from bot.dialogue.reply_sense import is_beside, is_other, option_of, surer
 from bot.dialogue.steps.anywhere import forget, manner, phone, repeat, reply_again
 from bot.dialogue.steps.asked import asides, group, roster, which_cause
 from bot.dialogue.steps.frames import beside, border_said, judged, look_said, measuring
@@ -192,7 +192,8 @@ def _answered(
         heard = manner.said(turn, said, event.text)
         value = meant(asked, said)
         other = is_other(asked, heard, told)
-        value = None if other or (value and is_beside(heard)) else value
+        beside = value is None or other or is_beside(heard)
+        value = None if beside or value is None else surer(asked, heard, value)
     if value is not None:
         turn.remember_for_back()
         composition.note_beside(turn, asked.name, said)

@@ -8,7 +8,7 @@ from bot.dialogue.facts import Facts, Symptom
 from bot.dialogue.meaning.options import meant_at
 from bot.dialogue.meaning.said import Said, in_english
 from bot.dialogue.questions import QUESTIONS
-from bot.dialogue.reply_sense import is_other, option_of
+from bot.dialogue.reply_sense import is_other, option_of, surer
 from tests.dialogue.player import Player
 from tests.dialogue.walked import keys_of
 
@@ -120,3 +120,11 @@ def test_a_reply_of_light_that_may_have_passed_is_asked_about() -> None:
         player.say(line)
     (said,) = player.happen("old 90 only near the foot")
     assert "ask.light_still" in said.keys
+
+
+def test_a_sure_sense_goes_before_words_by_chance() -> None:
+    """`All of it` is a sheet of white, unless it is quiet."""
+    blink = QUESTIONS["blink"]
+    assert surer(blink, in_english("nope all of it is quiet now"), "sheet") == "nothing"
+    assert surer(blink, in_english("patches on the left side"), "patches") == "patches"
+    assert surer(QUESTIONS["safe"], in_english("all of us"), "yes") == "yes"

@@ -36,14 +36,12 @@ def meant_at(question: str, options: Sequence[str], said: Said) -> Meant | None:
 
     Args:
         question: its name; None is returned for one without examples.
-        options: its options as they are offered.
+        options: what it may mean: the options as they are offered, and `OTHER`.
         said: the message.
     """
     near = learned("options").nearness(said.own)
     found = [
-        (near[label], option)
-        for option in (*options, OTHER)
-        if (label := f"{question}.{option}") in near
+        (near[label], option) for option in options if (label := f"{question}.{option}") in near
     ]
     if not found:
         return None
