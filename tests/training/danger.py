@@ -23,6 +23,7 @@ from bot.dialogue.meaning.said import OWN_TABLES, table_of
 from bot.dialogue.meaning.tables import examples
 from tests.people.dangers import dangers_of, harmless_of
 from tests.people.rate import PEOPLE, lines_of
+from tests.training.ingredients import KEY, fingerprint
 
 NUMBERS: Final = Path(__file__).parents[2] / "bot" / "dialogue" / "danger" / "weights.npz"
 _CORPUS: Final = PEOPLE.parent
@@ -104,6 +105,8 @@ _AGAIN: Final = 2
 _NEAR: Final = 1e-5
 #: A feature counts from so many messages on (own rule: what one person said once tells nothing).
 _OFTEN: Final = 2
+#: One message in so many is fingerprinted with all that is found in it.
+_LOOKED_AT: Final = 40
 #: Scores are written in so many steps to either side.
 _STEPS: Final = 127
 #: What may be told apart, after no danger.
@@ -174,6 +177,13 @@ def _talk() -> Iterable[str]:
                 yield row["text"]
 
 
+def ingredients(found: Sequence[Message]) -> str:
+    """The fingerprint of what the weights hang on: messages, what is found in some, constants."""
+    features = [sorted(heard_in(message.text).features) for message in found[::_LOOKED_AT]]
+    constants = (_RARER, _LOOSENESS, _ROUNDS, _AGAIN, _NEAR, _OFTEN, _STEPS)
+    return fingerprint(found, features, constants)
+
+
 def fitted(found: Sequence[Message], start: Weights | None = None) -> Weights:
     """Logistic regression on rare features first: no danger, or which.
 
@@ -223,6 +233,7 @@ def main() -> None:
         scores=found.scores,
         step=found.step,
         rarity=found.rarity,
+        **{KEY: np.array(ingredients(said))},
     )
 
 

@@ -13,6 +13,7 @@ from bot.dialogue.danger.sense import LENGTH, Hunch
 from bot.dialogue.sense import seen_from, senses_of
 from tests.training.danger import NUMBERS as _WEIGHTS
 from tests.training.danger import Message, messages
+from tests.training.ingredients import KEY, fingerprint
 
 NUMBERS: Final = _WEIGHTS.with_name("sense.npz")
 #: Networks that start otherwise and are taken together, and the hidden values of each (own rules,
@@ -23,6 +24,11 @@ _HIDDEN: Final = 256
 _PULL: Final = 1e-2
 _ROUNDS: Final = 12
 _STEPS: Final = 127
+
+
+def ingredients(found: Sequence[Message]) -> str:
+    """The fingerprint of what the network hangs on, beside the encoder: messages and constants."""
+    return fingerprint(found, (_STARTS, _HIDDEN, _PULL, _ROUNDS, _STEPS))
 
 
 def fitted(found: Sequence[Message], senses: NDArray[np.float32]) -> Hunch:
@@ -59,7 +65,8 @@ def main() -> None:
     hunch = fitted(found, senses_of([message.text for message in found]))
     step = np.float32(np.abs(hunch.inner).max() / _STEPS)
     in_steps = np.rint(hunch.inner / step).astype(np.int8)
-    np.savez_compressed(NUMBERS, **{**vars(hunch), "inner": in_steps, "step": step})
+    named = {**vars(hunch), "inner": in_steps, "step": step, KEY: np.array(ingredients(found))}
+    np.savez_compressed(NUMBERS, **named)
 
 
 if __name__ == "__main__":
