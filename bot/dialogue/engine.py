@@ -36,6 +36,7 @@ from bot.dialogue.steps.safety import (
     closed_place,
     doubt,
     emergency,
+    hint,
     precaution,
     whole_room,
 )
@@ -173,8 +174,8 @@ def _frame(turn: Turn, event: FrameReceived) -> None:
             shared.received(turn, event)
         if doubt.is_open(turn):
             doubt.insist(turn)
-        elif danger is not None:
-            doubt.ask(turn, event.caption)
+        else:
+            _asked_first(turn, event.caption, danger)
 
 
 def _danger_in(turn: Turn, text: str) -> Danger | None:
@@ -210,7 +211,7 @@ def _warned(turn: Turn, origin: Origin, text: str, danger: Danger | None) -> boo
         return True
     if danger is None or not (origin.addressed or emergency_told):
         return False
-    if danger.level is Level.UNSURE:
+    if not danger.is_told:
         return emergency.rumbles_on(turn, text)
     emergency.answer(turn, danger, _with_friends(turn, text))
     return True
@@ -227,11 +228,20 @@ def _text(turn: Turn, event: TextReceived) -> None:
         _while_held(turn, event)
     elif doubt.is_aside(turn):
         doubt.overheard(turn, event)
-    elif danger is not None and not closed_place.is_open(turn) and doubt.ask(turn, event.text):
+    elif _asked_first(turn, event.text, danger):
         return
     elif not _is_one_too_many(turn, event):
         _addressed(turn, event)
         manner.offer(turn, event.text)
+
+
+def _asked_first(turn: Turn, text: str, danger: Danger | None) -> bool:
+    """Whether words that sound like danger are asked about before anything else."""
+    if danger is None or closed_place.is_open(turn):
+        return False
+    if danger.level is Level.HINT and hint.goes_on(turn, text):
+        return False
+    return doubt.ask(turn, text)
 
 
 def _is_one_too_many(turn: Turn, event: TextReceived) -> bool:

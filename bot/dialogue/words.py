@@ -17,6 +17,7 @@ from bot.dialogue.reading.command_words import command_of
 from bot.dialogue.reading.foreign import glossed
 from bot.dialogue.reading.frame_words import wished
 from bot.dialogue.replies import chosen, meant, shown
+from bot.dialogue.reply_beside import parted
 from bot.dialogue.reply_sense import is_beside, is_other, option_of, surer
 from bot.dialogue.steps.anywhere import forget, manner, phone, repeat, reply_again
 from bot.dialogue.steps.asked import asides, group, roster, which_cause
@@ -43,6 +44,9 @@ from bot.dialogue.walk_state import Question
 OLD_ANSWER_S: Final = 5.0
 #: Geometry may be told without its question while nothing of it is known.
 _ALWAYS_EXPECTED: Final = frozenset({"fall_height_m", "distance_m", "nearest_m"})
+
+#: A question that is not understood takes nothing from the reply beside it.
+_NOTHING_HEARD: Final = frozenset({"not_understood", "which_one", "unread"})
 
 Answer = Callable[[Turn, str], None]
 
@@ -187,6 +191,8 @@ def _answered(
         turn.say(Role.SETTINGS, "old_answer", number=str(number))
         repeat.put_again(turn, whole=True)
         return True
+    if _answered_both(turn, event.text, said, asked):
+        return True
     value = chosen(asked, event.text) or shown(asked, said)
     if value is None and not composition.settles(turn, said):
         heard = manner.said(turn, said, event.text)
@@ -204,6 +210,20 @@ def _answered(
         return False
     turn.say(Role.SETTINGS, "no_such_option", number=str(number), most=str(len(asked.options)))
     turn.ask(question.name, **question.values)
+    return True
+
+
+def _answered_both(turn: Turn, typed: str, said: str, asked: Asked) -> bool:
+    """Whether a message was a reply with a question beside it: that is answered first."""
+    both = parted(asked, manner.said(turn, said, typed))
+    if both is None:
+        return False
+    turn.remember_for_back()
+    free_words.answer(turn, both.rest, frozenset(), lambda _said, _told: False)
+    turn.parts = [part for part in turn.parts if part.key not in _NOTHING_HEARD]
+    composition.note_beside(turn, asked.name, both.reply)
+    if not late.holds_back_reply(turn, asked.name, both.value, typed):
+        _ANSWERS[asked.name](turn, both.value)
     return True
 
 

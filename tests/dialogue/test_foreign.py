@@ -12,6 +12,7 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from bot.dialogue.danger import in_danger
+from bot.dialogue.danger.cry import cry_of
 from bot.dialogue.facts import Blink, Symptom
 from bot.dialogue.reading import number_answer, read
 from bot.dialogue.reading.access import needs_of
@@ -184,6 +185,7 @@ def _is_read(said: str, language: str) -> bool:
         or number_answer(said) is not None
         or needs_of(english) is not None
         or in_danger(said, others=True) is not None
+        or cry_of(said) is not None
         or bool(read(english, expecting=slots).known())
     )
 

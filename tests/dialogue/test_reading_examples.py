@@ -36,6 +36,8 @@ def _zoom(shortest: float, longest: float, widest: float | None = None) -> LensF
 #: What every example means, written down by hand; lengths in metres, ways in kilometres.
 MEANT: Final[dict[str, dict[str, Any]]] = {
     "no notes": {},
+    # a call for help is no fact: see test_danger_cry.py
+    "sos": {},
     # who walks along and when is read by `read_visit`: see test_reading_visits.py
     "9:30, two of us, one slow": {},
     # the air's degrees are no fact of the walk: see test_told_numbers.py

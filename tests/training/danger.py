@@ -23,7 +23,7 @@ from bot.dialogue.meaning.said import OWN_TABLES, table_of
 from bot.dialogue.meaning.tables import examples
 from tests.people.dangers import dangers_of, harmless_of
 from tests.people.rate import PEOPLE, lines_of
-from tests.training.ingredients import KEY, fingerprint
+from tests.training.ingredients import fingerprint
 
 NUMBERS: Final = Path(__file__).parents[2] / "bot" / "dialogue" / "danger" / "weights.npz"
 _CORPUS: Final = PEOPLE.parent
@@ -233,7 +233,7 @@ def main() -> None:
         scores=found.scores,
         step=found.step,
         rarity=found.rarity,
-        **{KEY: np.array(ingredients(said))},
+        learned_from=np.array(ingredients(said)),
     )
 
 

@@ -4,12 +4,8 @@ from __future__ import annotations
 
 import hashlib
 from pathlib import Path
-from typing import Final
 
 import numpy as np
-
-#: The fingerprint's name beside the numbers.
-KEY: Final = "learned_from"
 
 
 def fingerprint(*parts: object) -> str:
@@ -25,6 +21,6 @@ def fingerprint(*parts: object) -> str:
 
 
 def stored_fingerprint(numbers: Path) -> str:
-    """The fingerprint that was written beside the numbers of a table."""
+    """The fingerprint that was written beside the numbers of a table, as `learned_from`."""
     with np.load(numbers) as named:
-        return str(named[KEY])
+        return str(named["learned_from"])

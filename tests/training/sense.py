@@ -13,7 +13,7 @@ from bot.dialogue.danger.sense import LENGTH, Hunch
 from bot.dialogue.sense import seen_from, senses_of
 from tests.training.danger import NUMBERS as _WEIGHTS
 from tests.training.danger import Message, messages
-from tests.training.ingredients import KEY, fingerprint
+from tests.training.ingredients import fingerprint
 
 NUMBERS: Final = _WEIGHTS.with_name("sense.npz")
 #: Networks that start otherwise and are taken together, and the hidden values of each (own rules,
@@ -65,7 +65,12 @@ def main() -> None:
     hunch = fitted(found, senses_of([message.text for message in found]))
     step = np.float32(np.abs(hunch.inner).max() / _STEPS)
     in_steps = np.rint(hunch.inner / step).astype(np.int8)
-    named = {**vars(hunch), "inner": in_steps, "step": step, KEY: np.array(ingredients(found))}
+    named = {
+        **vars(hunch),
+        "inner": in_steps,
+        "step": step,
+        "learned_from": np.array(ingredients(found)),
+    }
     np.savez_compressed(NUMBERS, **named)
 
 

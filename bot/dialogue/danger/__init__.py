@@ -68,6 +68,8 @@ _CERTAIN: Final = 2.9
 #: From such odds on what is taken back is asked about: among files that were left out as many of
 #: these messages were dangers as not. Own rule.
 _DOUBTED: Final = 2.2
+#: What only sounds like danger, and has lower odds, is a hint.
+_HINTED: Final = 0.5
 #: What a storm that is only supposed, or of yesterday, may sound like.
 _OF_STORM: Final = frozenset({None, DangerKind.THUNDER, DangerKind.UNCLEAR})
 #: In a few words so much [log odds] is enough for rising and brown water. Own rule.
@@ -84,7 +86,7 @@ def read_danger(text: str) -> Danger | None:
 
     Returns:
         The kind and its level, None where there is none; what only sounds like danger is
-        `UNCLEAR`.
+        `UNCLEAR`, and no more than a hint where most such words tell of none.
     """
     if only_cold_hands(text) or only_cold(text) or only_wishes_look(text):
         return None
@@ -93,10 +95,9 @@ def read_danger(text: str) -> Danger | None:
     if only_noise(text):
         return Danger(DangerKind.UNCLEAR, LEVELS[DangerKind.UNCLEAR])
     found, right = _heard(text, _HEARD), mended(text)
-    unsure = found is None or found.level is Level.UNSURE
-    if unsure and (standard := in_plain_german(text)) != text:
+    told = found is not None and found.is_told
+    if not told and (standard := in_plain_german(text)) != text:
         return read_danger(standard) or found
-    told = found is not None and found.level is not Level.UNSURE
     if told or right == text or only_cold_hands(right) or only_cold(right):
         return found
     return _meant(right, found)
@@ -104,10 +105,15 @@ def read_danger(text: str) -> Danger | None:
 
 def _meant(right: str, found: Danger | None) -> Danger | None:
     """What a mended message tells of: asked about, as what was found before, unless certain."""
-    meant = _heard(right, _HEARD_MENDED)
-    if meant is None or judged(right).odds >= _CERTAIN:
+    meant, odds = _heard(right, _HEARD_MENDED), judged(right).odds
+    if meant is None or odds >= _CERTAIN:
         return meant or found
-    return found or Danger(DangerKind.UNCLEAR, Level.UNSURE, certain=False)
+    return found or Danger(DangerKind.UNCLEAR, _unsure(odds), certain=False)
+
+
+def _unsure(odds: float) -> Level:
+    """How far what only sounds like danger goes."""
+    return Level.UNSURE if odds >= _HINTED else Level.HINT
 
 
 def _heard(text: str, least: float) -> Danger | None:
@@ -121,9 +127,11 @@ def _read(text: str, least: float) -> Danger | None:
     text, _ = without_talk(without_other_edges(text))
     heard = heard_in(text)
     likely = judged(text, heard)
-    kind = _kind_of(text, heard, likely, least)
-    if kind is None and (wants_question(text) or any(map(_is_danger, without_name(text)))):
-        kind = DangerKind.UNCLEAR
+    level, kind = None, _kind_of(text, heard, likely, least)
+    if kind in {None, DangerKind.UNCLEAR} and (
+        wants_question(text) or any(map(_is_danger, without_name(text)))
+    ):
+        level, kind = Level.UNSURE, DangerKind.UNCLEAR
     if kind in _OF_STORM and is_storm_supposed(text):
         return None
     if is_storm_of_now(text):
@@ -131,6 +139,8 @@ def _read(text: str, least: float) -> Danger | None:
         return Danger(kind, LEVELS[kind])
     if kind is None:
         return None
+    if kind is DangerKind.UNCLEAR and (level or _unsure(likely.odds)) is Level.HINT:
+        return Danger(kind, Level.HINT, certain=False)
     likely_too = LEVELS[kind] is Level.EMERGENCY and likely.odds >= _CERTAIN
     return Danger(kind, LEVELS[kind], bool(heard.worded.kind or heard.meant) or likely_too)
 

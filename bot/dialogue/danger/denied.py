@@ -5,7 +5,7 @@ from __future__ import annotations
 import re
 from typing import Final
 
-from bot.dialogue.danger import read_danger
+from bot.dialogue.danger import Level, read_danger
 from bot.dialogue.danger.left_open import leaves_open
 from bot.dialogue.tongues import in_any
 
@@ -22,7 +22,7 @@ def begins_with_no(text: str) -> bool:
     Args:
         text: as typed, in any of Linn's languages.
     """
-    return _NO.match(text) is not None and read_danger(text) is None
+    return _NO.match(text) is not None and not _sounds_of_danger(text)
 
 
 def nobody_is_there(text: str, *, alone: bool) -> bool:
@@ -33,4 +33,10 @@ def nobody_is_there(text: str, *, alone: bool) -> bool:
         alone: nobody but who writes went there, so that their own place tells it.
     """
     said = _NOBODY_THERE.match(text) or (alone and _ON_THE_BANK.match(text))
-    return bool(said) and read_danger(text) is None and not leaves_open(text)
+    return bool(said) and not _sounds_of_danger(text) and not leaves_open(text)
+
+
+def _sounds_of_danger(text: str) -> bool:
+    """Whether more than a hint of danger is heard."""
+    danger = read_danger(text)
+    return danger is not None and danger.level is not Level.HINT

@@ -14,6 +14,7 @@ class Level(Enum):
     EMERGENCY = "emergency"  # the walk is held until all are safe
     STOP = "stop"  # nobody goes there; no settings for that place
     UNSURE = "unsure"  # it sounds like danger; nothing else is answered before it was asked
+    HINT = "hint"  # it may, though most such words don't: said first, and all else is answered
 
 
 class DangerKind(Enum):
@@ -70,6 +71,11 @@ class Danger:
     kind: DangerKind
     level: Level
     certain: bool = field(default=True, compare=False)
+
+    @property
+    def is_told(self) -> bool:
+        """Whether it is told outright, and answered as that without being asked about."""
+        return self.level in {Level.EMERGENCY, Level.STOP}
 
 
 def gravest(*kinds: str) -> str:

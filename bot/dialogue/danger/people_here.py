@@ -34,7 +34,7 @@ def may_be_of_somebody(text: str) -> bool:
     if not named:
         return False
     danger = read_danger(text)
-    if danger is None or danger.level is not Level.UNSURE:
+    if danger is None or danger.is_told:
         return False
     read = (read_danger(one) for one in named)
     return any(one is not None and one.level is Level.EMERGENCY for one in read)
@@ -48,6 +48,9 @@ def danger_in(text: str, with_names: str) -> Danger | None:
         with_names: as typed.
     """
     danger = read_danger(with_names)
-    if text == with_names or (danger is not None and danger.level is not Level.UNSURE):
+    if text == with_names or (danger is not None and danger.is_told):
         return danger
-    return read_danger(text) or danger
+    with_friends = read_danger(text)
+    if with_friends is None or (danger is not None and with_friends.level is Level.HINT):
+        return danger
+    return with_friends

@@ -231,6 +231,8 @@ SAFETY: Final[dict[str, str]] = {
         "Shivering that won't stop, clumsy hands or words: tell me, walk out."
     ),
     "danger.doubt": "That sounds like danger.",
+    # Most such words tell of none: said first, and the answer goes on (own rule).
+    "danger.hint": "Anybody hurt, lost, in the water or near an edge? Then send `sos`. If not:",
     "ask.in_danger": "Is anybody hurt, lost, in the water or near an edge?",
     "danger.doubt_again": "Kept. But no settings before I know that nobody is in danger.",
     "danger.doubt_why": (

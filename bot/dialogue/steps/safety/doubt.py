@@ -70,7 +70,7 @@ def ask(turn: Turn, text: str, *, reason: str = "danger.doubt") -> bool:
     conversation = turn.context.conversation
     if conversation.doubted is not None or conversation.emergency is not None:
         return False
-    if cry_of(text) is None and _is_harmless(turn, text):
+    if cry_of(text) is None and is_harmless(turn, text):
         return False
     if asks_to_stand(text):
         emergency.answer(turn, Danger(DangerKind.WADING, Level.STOP), text)
@@ -83,7 +83,7 @@ def ask(turn: Turn, text: str, *, reason: str = "danger.doubt") -> bool:
     return True
 
 
-def _is_harmless(turn: Turn, text: str) -> bool:
+def is_harmless(turn: Turn, text: str) -> bool:
     """Whether words that sound like danger are of something else, as far as can be told."""
     told = _answers_the_walk(turn, text) or _tells_of_visit(turn, text)
     return told or _tells_of_ears(turn, text)

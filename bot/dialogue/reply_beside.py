@@ -1,0 +1,75 @@
+"""A reply to the open question, and a question beside it: "dots only. But why no filter?"."""
+
+from __future__ import annotations
+
+import re
+from typing import Final, NamedTuple
+
+from bot.dialogue.meaning.asking import asks
+from bot.dialogue.meaning.said import Said
+from bot.dialogue.questions import Asked
+from bot.dialogue.reading import read
+from bot.dialogue.replies import chosen, meant
+from bot.dialogue.reply_sense import option_of
+from bot.dialogue.tongues import in_any
+
+#: Where one sentence ends, or a question begins behind an "and".
+_SENTENCE: Final = re.compile(
+    rf"(?<=[.!?;…])\s+|\n+|,?\s+{in_any('asking.and')}\s+(?={in_any('asking.begins_behind')})",
+    re.IGNORECASE,
+)
+_TWO: Final = 2
+
+
+class Parted(NamedTuple):
+    """What one message says to the open question, and what it asks besides.
+
+    Args:
+        value: the option that is chosen.
+        reply: the words that choose it, in English.
+        rest: all other words.
+    """
+
+    value: str
+    reply: str
+    rest: Said
+
+
+def parted(asked: Asked, said: Said) -> Parted | None:
+    """The sentence of a message that answers the open question, apart from a question beside it.
+
+    Args:
+        asked: the open question.
+        said: the message.
+
+    Returns:
+        None where no sentence answers, or nothing else is asked.
+    """
+    sentences = _sentences(said)
+    for place, one in enumerate(sentences):
+        if asks(one):
+            continue
+        value = _value(asked, one)
+        if value is None:
+            continue
+        others = sentences[:place] + sentences[place + 1 :]
+        rest = said._replace(
+            english=" ".join(other.english for other in others),
+            typed=" ".join(other.typed for other in others),
+        )
+        return Parted(value, one.english, rest) if asks(rest) else None
+    return None
+
+
+def _value(asked: Asked, one: Said) -> str | None:
+    """The option that one sentence chooses."""
+    value = chosen(asked, one.typed) or meant(asked, one.english)
+    return value or option_of(asked, one, read(one.english))
+
+
+def _sentences(said: Said) -> list[Said]:
+    """The sentences of a message, each with its gloss; none where both part otherwise."""
+    english, typed = _SENTENCE.split(said.english), _SENTENCE.split(said.typed)
+    if len(english) < _TWO or len(english) != len(typed):
+        return []
+    return [said._replace(english=one, typed=own) for one, own in zip(english, typed, strict=True)]
