@@ -12,7 +12,6 @@ from bot.dialogue.compose import Part, Role, message
 from bot.dialogue.context import Context
 from bot.dialogue.danger import Danger, Level
 from bot.dialogue.danger.cry import Cry, cry_of
-from bot.dialogue.danger.people_here import danger_in, with_friends
 from bot.dialogue.events import (
     Event,
     FrameChecked,
@@ -27,20 +26,19 @@ from bot.dialogue.events import (
 )
 from bot.dialogue.history import is_of_an_older_answer
 from bot.dialogue.hours import with_hours
-from bot.dialogue.own_words import is_own
-from bot.dialogue.reading.foreign import glossed
 from bot.dialogue.steps.anywhere import heard, limits, manner, repeat
 from bot.dialogue.steps.incoming import measured, shared
 from bot.dialogue.steps.safety import (
     all_safe,
     closed_place,
+    danger_here,
     doubt,
     emergency,
     hint,
     precaution,
     whole_room,
 )
-from bot.dialogue.steps.walk import arrive, composition, light_named
+from bot.dialogue.steps.walk import arrive, light_named
 from bot.dialogue.texts import speaking
 from bot.dialogue.turn import Turn
 from bot.dialogue.words import answer_words
@@ -160,7 +158,7 @@ def _frame(turn: Turn, event: FrameReceived) -> None:
     In danger it is not measured: nobody gets settings for that place. Where its caption only
     sounds like danger, that is asked, and the result waits.
     """
-    danger = _danger_in(turn, event.caption)
+    danger = danger_here.danger_in(turn, event.caption)
     if _warned(turn, event.origin, event.caption, danger) or doubt.is_aside(turn):
         return
     if emergency.is_held(turn):
@@ -178,31 +176,6 @@ def _frame(turn: Turn, event: FrameReceived) -> None:
             _asked_first(turn, event.caption, danger)
 
 
-def _danger_in(turn: Turn, text: str) -> Danger | None:
-    """What danger a message tells of.
-
-    Linn's own words sent back tell of none, and a bare call for help tells not of which. While an
-    emergency is held, what says that it is over is no new one, nor is what people do about it;
-    while a place is closed, what says that nobody is there any more. "Moved left, now it's gone" is
-    of a twig while the frame's edges are looked at.
-    """
-    said = _with_friends(turn, text)
-    danger = None if is_own(text) or cry_of(text) else danger_in(said, text)
-    if danger is None:
-        return None
-    if emergency.is_held(turn):
-        return danger if danger.certain and not all_safe.clears(turn, said, danger) else None
-    if not (danger.certain and danger.level is Level.EMERGENCY) and composition.tells_of_a_step(
-        turn, glossed(text, manner.written_in(turn, text))
-    ):
-        return None
-    return None if closed_place.left(turn, text, surely=danger.certain) else danger
-
-
-def _with_friends(turn: Turn, text: str) -> str:
-    return with_friends(text, turn.origin.people, manner.written_in(turn, text))
-
-
 def _warned(turn: Turn, origin: Origin, text: str, danger: Danger | None) -> bool:
     """Whether the words told of danger and were answered; to others, of emergencies only."""
     emergency_told = danger is not None and danger.level is Level.EMERGENCY
@@ -213,14 +186,14 @@ def _warned(turn: Turn, origin: Origin, text: str, danger: Danger | None) -> boo
         return False
     if not danger.is_told:
         return emergency.rumbles_on(turn, text)
-    emergency.answer(turn, danger, _with_friends(turn, text))
+    emergency.answer(turn, danger, danger_here.with_friends(turn, text))
     return True
 
 
 def _text(turn: Turn, event: TextReceived) -> None:
     event = event.model_copy(update={"text": _LONG_NUMBER.sub(r"\1", event.text)})
     manner.begin(turn, event.text)
-    danger = _danger_in(turn, event.text)
+    danger = danger_here.danger_in(turn, event.text)
     if _warned(turn, event.origin, event.text, danger):
         return
     event = event.model_copy(update={"text": manner.in_full(turn, event.text)})
@@ -281,7 +254,7 @@ def _asked_for_help(turn: Turn, event: TextReceived) -> None:
 
 def _while_held(turn: Turn, event: TextReceived) -> None:
     """Only the answer to "are all safe?" counts while an emergency is held, and another cry."""
-    event = event.model_copy(update={"text": _with_friends(turn, event.text)})
+    event = event.model_copy(update={"text": danger_here.with_friends(turn, event.text)})
     if not event.origin.addressed:
         all_safe.overheard(turn, event)
     elif cry_of(event.text) is not None:

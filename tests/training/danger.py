@@ -49,6 +49,7 @@ _MADE: Final = (
     "everyday_",
     "daily_",
     "settled_",
+    "strolls_",
 )
 #: Questions about dangers: neither harmless talk nor danger.
 _BETWEEN: Final = frozenset({"Q26", "Q27", "M20", "M21"})
@@ -76,6 +77,8 @@ _NEAR_TOPICS: Final = frozenset(
 )
 #: Replies that tell of the dark, of an edge, a way or an overhang, as those in danger do.
 _NEAR_REPLIES: Final = frozenset({"light.dark", "too_near.farther", "top.covered", "top.lip"})
+#: Replies to questions of safety that say that nobody is in danger; the others tell of some.
+_NOBODY: Final = frozenset({"in_danger.no", "out_there.no", "safe.yes"})
 #: Replies that answer nothing may be anything.
 _ANYTHING: Final = ".other"
 _UNSETTLED: Final = TOPICS_BETWEEN | _ALARMING | _NEAR_TOPICS | _NEAR_REPLIES
@@ -160,6 +163,9 @@ def _asked() -> Iterable[str]:
         for label, texts in examples(table_of(table, language)).items():
             settled = not label.endswith(_ANYTHING) or table != "options"
             yield from texts if settled and label not in _UNSETTLED else ()
+    for language in ("en", *OWN_TABLES):
+        replies = examples(table_of("safety", language))
+        yield from chain.from_iterable(replies[label] for label in sorted(_NOBODY))
 
 
 def _talk() -> Iterable[str]:

@@ -14,7 +14,7 @@ from numpy.typing import NDArray
 from scipy.linalg import cho_factor, cho_solve
 from scipy.sparse import csr_array, diags_array
 
-from bot.dialogue.meaning import options, sights
+from bot.dialogue.meaning import options, sights, topics
 from bot.dialogue.meaning.asking import is_asking
 from bot.dialogue.meaning.likeness import OF_WORDS, TOLD, Axes, Likeness, Stepped, likeness
 from bot.dialogue.meaning.pieces import PLACES, places_of
@@ -116,16 +116,31 @@ _ONE_IN: Final = 12
 def options_told() -> Mapping[str, Sequence[str]]:
     """Replies in every language to each question, and what answers something else."""
     found = {label: list(texts) for label, texts in in_all(("options",)).items()}
-    others = [(label, texts[len(texts) // 2]) for label, texts in topics_told().items()]
-    others += [(label, texts[len(texts) // 2]) for label, texts in in_all(("sights",)).items()]
-    facts = told(frozenset())
-    others += [(TOLD, text) for text in facts[:: len(facts) // _NO_REPLIES]]
+    others = _no_replies()
     for label, texts in found.items():
         if label.endswith(f".{options.OTHER}"):
             about = _ABOUT.get(options.question_of(label), frozenset())
             texts.extend(text for other, text in others if other not in about)
             texts.extend(_of_other_questions(options.question_of(label)))
             texts.extend(_of_frames(options.question_of(label), about))
+    return found
+
+
+def _no_replies() -> list[tuple[str, str]]:
+    """What answers no question by itself, each with its label: topics, sights, facts."""
+    others = [(label, texts[len(texts) // 2]) for label, texts in topics_told().items()]
+    others += [(label, texts[len(texts) // 2]) for label, texts in in_all(("sights",)).items()]
+    facts = told(frozenset())
+    return others + [(TOLD, text) for text in facts[:: len(facts) // _NO_REPLIES]]
+
+
+def safety_told() -> Mapping[str, Sequence[str]]:
+    """Replies in every language to whether anybody is in danger, out there, safe; and others."""
+    found = {label: list(texts) for label, texts in in_all(("safety",)).items()}
+    others = [text for label, text in _no_replies() if not label.startswith(topics.TALK)]
+    for label, texts in found.items():
+        if label.endswith(f".{options.OTHER}"):
+            texts.extend(others)
     return found
 
 
@@ -150,9 +165,10 @@ TABLES: Final[Mapping[str, Callable[[], Mapping[str, Sequence[str]]]]] = {
     "topics": topics_told,
     "sights": sights_told,
     "options": options_told,
+    "safety": safety_told,
 }
 #: Where labels of different groups never stand beside each other, each group is fitted alone.
-_GROUPS: Final = {"options": options.question_of}
+_GROUPS: Final = {"options": options.question_of, "safety": options.question_of}
 #: How much a fit distrusts its examples (own rule, on writers left out in turn).
 RIDGE: Final = 0.1
 #: Directions of sense that count (own rule, as above: of all 512 one message in two hundred more

@@ -22,7 +22,7 @@ def begins_with_no(text: str) -> bool:
     Args:
         text: as typed, in any of Linn's languages.
     """
-    return _NO.match(text) is not None and not _sounds_of_danger(text)
+    return _NO.match(text) is not None and read_danger(text) is None
 
 
 def nobody_is_there(text: str, *, alone: bool) -> bool:
@@ -33,10 +33,14 @@ def nobody_is_there(text: str, *, alone: bool) -> bool:
         alone: nobody but who writes went there, so that their own place tells it.
     """
     said = _NOBODY_THERE.match(text) or (alone and _ON_THE_BANK.match(text))
-    return bool(said) and not _sounds_of_danger(text) and not leaves_open(text)
+    return bool(said) and read_danger(text) is None and not leaves_open(text)
 
 
-def _sounds_of_danger(text: str) -> bool:
-    """Whether more than a hint of danger is heard."""
+def sounds_of_danger(text: str) -> bool:
+    """Whether more than a hint of danger is heard.
+
+    Args:
+        text: as typed, in any of Linn's languages.
+    """
     danger = read_danger(text)
     return danger is not None and danger.level is not Level.HINT

@@ -32,14 +32,29 @@ def question_of(label: str) -> str:
 
 
 def meant_at(question: str, options: Sequence[str], said: Said) -> Meant | None:
-    """What a message means as a reply to a question.
+    """What a message means as a reply to a question of the walk.
 
     Args:
         question: its name; None is returned for one without examples.
         options: what it may mean: the options as they are offered, and `OTHER`.
         said: the message.
     """
-    near = learned("options").nearness(said.own)
+    return _nearest("options", question, options, said)
+
+
+def meant_of_safety(question: str, options: Sequence[str], said: Said) -> Meant | None:
+    """The same of whether anybody is in danger, out there, or safe.
+
+    Args:
+        question: `in_danger`, `out_there` or `safe`.
+        options: as above.
+        said: the message.
+    """
+    return _nearest("safety", question, options, said)
+
+
+def _nearest(table: str, question: str, options: Sequence[str], said: Said) -> Meant | None:
+    near = learned(table).nearness(said.own)
     found = [
         (near[label], option) for option in options if (label := f"{question}.{option}") in near
     ]

@@ -125,6 +125,12 @@ _BEFORE: Final = re.compile(
     rf"|(?:it|that)(?: takes?| took) (?:us |me |about |around )*{_DURATION_OF_IT}"
     r" (?:to get|to walk|to come|to reach|walking|on foot))"
 )
+#: What a told length takes: "2 miles … now it is more like an hour and a quarter".
+_OF_A_LENGTH: Final = re.compile(
+    r"\b(?:mi|miles?|km|kilomet(?:re|er)s?)\b[^.;!?]{0,80}?"
+    r"\b(?:takes? (?:me|us)|(?:is|takes?|needs)(?: now)? (?:more like|nearer|closer to))"
+    rf"(?: (?:about|around|more like|now|nearly|a good))* {_DURATION}"
+)
 _BOTH_WAYS: Final = re.compile(
     r"\b(?:round[ -]?trip|there and back|out and back|both ways|return (?:trip|walk|hike))\b"
 )
@@ -148,7 +154,7 @@ def way_min_in(text: str) -> float | None:
     Args:
         text: a message in English, as `normal.normalise` leaves it.
     """
-    match = _BEHIND.search(text) or _BEFORE.search(text)
+    match = _BEHIND.search(text) or _BEFORE.search(text) or _OF_A_LENGTH.search(text)
     if match is None or _NO_WAY.search(text):
         return None
     told = {name.removeprefix("b_"): said for name, said in match.groupdict().items() if said}

@@ -6,6 +6,7 @@ from bot.dialogue.compose import Part, Role
 from bot.dialogue.context import Length
 from bot.dialogue.meaning.hands import can_hardly_type
 from bot.dialogue.meaning.said import Said
+from bot.dialogue.reading.foreign import glossed
 from bot.dialogue.reading.texting import in_full as texted_in_full
 from bot.dialogue.reading.tongue import language_of
 from bot.dialogue.steps.anywhere import repeat
@@ -76,6 +77,11 @@ def said(turn: Turn, english: str, typed: str) -> Said:
         typed: as it came.
     """
     return Said(english, typed, written_in(turn, typed))
+
+
+def as_said(turn: Turn, typed: str) -> Said:
+    """A message as it came, glossed from the language in which it is to be read."""
+    return said(turn, glossed(typed, written_in(turn, typed)), typed)
 
 
 def offer(turn: Turn, text: str) -> None:

@@ -13,6 +13,7 @@ from bot.dialogue.meaning.asking import asks_at_once, is_asking
 from bot.dialogue.meaning.said import OWN_TABLES, Said, in_english
 from bot.dialogue.meaning.topics import TALK, nearness, topic_of
 from bot.dialogue.reading import read
+from bot.dialogue.reading.visit import read_visit
 from bot.dialogue.slots import KIT_SLOTS
 from bot.dialogue.steps.asked import (
     filter_answers,
@@ -169,7 +170,7 @@ def _is_of_the_way(part: Part) -> bool:
 
 def _waits(say: Answer, rest: str) -> bool:
     """Whether an answer's numbers change by what else is told."""
-    return say in _OF_NUMBERS and bool(read(rest).known())
+    return say in _OF_NUMBERS and bool(read(rest).known() or read_visit(rest).known())
 
 
 #: What is answered by numbers that the same message may tell.

@@ -17,10 +17,13 @@ from bot.dialogue.danger import (
     tells_only_where,
     who_is_safe,
 )
+from bot.dialogue.danger.came_away import speaks_for_one
 from bot.dialogue.danger.moves import Move, move_of
 from bot.dialogue.events import TextReceived
 from bot.dialogue.questions import QUESTIONS
 from bot.dialogue.replies import chosen
+from bot.dialogue.safety_sense import says_safe
+from bot.dialogue.steps.anywhere import manner
 from bot.dialogue.steps.safety import emergency, whole_room
 from bot.dialogue.turn import Turn
 
@@ -46,7 +49,7 @@ def answer(turn: Turn, event: TextReceived, *, of_the_walk: bool) -> None:
         of_the_walk: whether it answers a question that was put before the emergency.
     """
     held = turn.context.conversation.emergency
-    safe = _said(held, event.text)
+    safe = _heard(turn, held, event.text)
     # Who hears of it with this answer was not asked yet: a bare number is the walk's.
     of_the_walk = of_the_walk or (whole_room.is_new(turn) and safe in _OPEN)
     option = chosen(QUESTIONS["safe"], event.text) if safe in _OPEN else None
@@ -61,6 +64,15 @@ def answer(turn: Turn, event: TextReceived, *, of_the_walk: bool) -> None:
         if speaks_for_everybody(event.text) and anyone_out_there(event.text) is False:
             turn.change_conversation(closed=False)  # nobody stands at a closed place either
         _of_some(turn, held, safe or Safe.NOT)
+
+
+def _heard(turn: Turn, held: Emergency | None, text: str) -> Safe | None:
+    """Who is safe, by the words of a message and its sense: "out and dry, all of us"."""
+    safe = _said(held, text)
+    if safe not in {None, Safe.ALL, Safe.RETRACTED} or speaks_for_one(text):
+        return safe
+    found = says_safe("safe", manner.as_said(turn, text), True if safe else None)
+    return {True: safe or Safe.ALL, False: Safe.NOT, None: None}[found]
 
 
 def _moved(turn: Turn, held: Emergency, text: str) -> bool:

@@ -5,10 +5,11 @@ from __future__ import annotations
 from typing import Final
 
 from bot.dialogue.danger import Safe, anyone_out_there, who_is_safe
-from bot.dialogue.danger.came_away import came_away, speaks_of_another
+from bot.dialogue.danger.came_away import came_away, speaks_for_one, speaks_of_another
 from bot.dialogue.danger.denied import nobody_is_there
 from bot.dialogue.danger.given_up import gives_up
 from bot.dialogue.danger.left_open import leaves_open, without_setting_asked
+from bot.dialogue.danger.whereabouts import tells_of_staying
 from bot.dialogue.events import TextReceived
 from bot.dialogue.meaning.asides import Aside, aside_of
 from bot.dialogue.meaning.asking import asks
@@ -17,6 +18,7 @@ from bot.dialogue.meaning.topics import topic_of
 from bot.dialogue.questions import QUESTIONS
 from bot.dialogue.reading import number_answer, read
 from bot.dialogue.replies import chosen
+from bot.dialogue.safety_sense import says_safe
 from bot.dialogue.steps.anywhere import heard, manner
 from bot.dialogue.steps.asked.questions_asked import topic_asked
 from bot.dialogue.steps.asked.topic_answers import TOPICS
@@ -126,15 +128,35 @@ def answered(turn: Turn, event: TextReceived) -> str | None:
     """The option that a message chooses, by its number or in words; assent to advice is none."""
     if event.answers not in {None, _QUESTION}:
         return None
-    if turn.context.conversation.closed_asked and gives_up(event.text):
+    by_words = _by_words(turn, event.text)
+    if by_words is None and _says_nothing_of_them(turn, event.text):
+        return None
+    safe = says_safe(
+        _QUESTION, manner.as_said(turn, event.text), None if by_words is None else by_words == "no"
+    )
+    return None if safe is None else "no" if safe else "yes"
+
+
+def _says_nothing_of_them(turn: Turn, text: str) -> bool:
+    """Whether a message tells of others than went there, leaves something there, or only agrees."""
+    others = turn.context.conversation.closed_others
+    if who_is_safe(text) is Safe.HEARD or tells_of_staying(text):
+        return True
+    told = text.replace("?", ".")  # what is asked beside it leaves nothing there
+    return leaves_open(told) or (speaks_for_one(text) if others else speaks_of_another(text))
+
+
+def _by_words(turn: Turn, text: str) -> str | None:
+    """The same by its words alone."""
+    if turn.context.conversation.closed_asked and gives_up(text):
         return "no"
-    out = _anyone(turn, event.text)
+    out = _anyone(turn, text)
     if out is not None:
         return "yes" if out else "no"
-    if nobody_is_there(event.text, alone=not turn.context.conversation.closed_others):
+    if nobody_is_there(text, alone=not turn.context.conversation.closed_others):
         return "no"
-    heard_only = who_is_safe(event.text) is Safe.HEARD or leaves_open(event.text)
-    return None if heard_only else chosen(QUESTIONS[_QUESTION], event.text)
+    heard_only = who_is_safe(text) is Safe.HEARD or leaves_open(text)
+    return None if heard_only else chosen(QUESTIONS[_QUESTION], text)
 
 
 def close(turn: Turn) -> None:

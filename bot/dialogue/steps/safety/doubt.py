@@ -10,13 +10,9 @@ from bot.dialogue.danger import (
     Danger,
     DangerKind,
     Level,
-    Safe,
-    in_danger,
-    who_is_safe,
     whose,
 )
 from bot.dialogue.danger.cry import cry_of
-from bot.dialogue.danger.denied import begins_with_no
 from bot.dialogue.danger.people_here import may_be_of_somebody
 from bot.dialogue.danger.whose import names_somebody
 from bot.dialogue.events import FrameChecked, FramesMeasured, TextReceived
@@ -33,7 +29,7 @@ from bot.dialogue.replies import chosen, names_part_of_frame
 from bot.dialogue.steps.anywhere import heard, manner, repeat
 from bot.dialogue.steps.home import home_words
 from bot.dialogue.steps.incoming import measured, shared
-from bot.dialogue.steps.safety import closed_place, emergency
+from bot.dialogue.steps.safety import closed_place, doubt_reply, emergency
 from bot.dialogue.steps.visits import dusk_out
 from bot.dialogue.turn import Turn
 
@@ -41,7 +37,6 @@ _QUESTION: Final = "in_danger"
 _WHY: Final = "danger.doubt_why"
 #: So often it is put; after that one line says how to go on (own rule: a third time is nagging).
 _MOST_TIMES: Final = 2
-_SEVERAL: Final = 2
 
 
 def is_open(turn: Turn) -> bool:
@@ -152,7 +147,7 @@ def text_to_answer(turn: Turn, event: TextReceived) -> str | None:
         return event.text
     if closed_place.is_for_an_interruption(turn) and event.answers != _QUESTION:
         return event.text
-    danger = _answer(event, doubted)
+    danger = doubt_reply.answer(turn, event, doubted)
     if danger is None:
         return _unanswered(turn, event)
     _end(turn)
@@ -160,9 +155,7 @@ def text_to_answer(turn: Turn, event: TextReceived) -> str | None:
         heard.keep(turn, doubted)
         emergency.answer(turn, Danger(DangerKind.UNCLEAR, Level.EMERGENCY), doubted)
         return None
-    if number_answer(event.text) is None:
-        heard.keep(turn, event.text)  # "we're there, all well: it is 18 m tall"
-    return _go_on(turn, doubted, doubt)
+    return _go_on(turn, event.text, doubted, doubt)
 
 
 def _taken_back(turn: Turn, event: TextReceived) -> str | None:
@@ -171,22 +164,6 @@ def _taken_back(turn: Turn, event: TextReceived) -> str | None:
         return event.text
     emergency.answer(turn, Danger(DangerKind.UNCLEAR, Level.EMERGENCY), event.text)
     return None
-
-
-def _answer(event: TextReceived, doubted: str) -> bool | None:
-    """Whether somebody is in danger, by a number or in words; None where it says neither."""
-    if event.answers not in {None, _QUESTION}:
-        return None
-    others = whose(doubted).others
-    if others >= _SEVERAL and who_is_safe(event.text) is Safe.ONE:
-        return None  # one of several is back
-    said = in_danger(event.text, others=others > 0)
-    if said is not None or who_is_safe(event.text) is Safe.HEARD:
-        return said
-    value = chosen(QUESTIONS[_QUESTION], event.text)
-    if value is None:
-        return False if begins_with_no(event.text) else None
-    return value == "yes"
 
 
 def _unanswered(turn: Turn, event: TextReceived) -> str | None:
@@ -199,11 +176,19 @@ def _unanswered(turn: Turn, event: TextReceived) -> str | None:
     return None
 
 
-def _go_on(turn: Turn, doubted: str, doubt: Doubt) -> str | None:
-    """Nobody is in danger: what waited is answered, a result of frames before any words."""
-    if doubt.unsaid is None:
+def _go_on(turn: Turn, reply: str, doubted: str, doubt: Doubt) -> str | None:
+    """Nobody is in danger: what waited is answered, a result of frames before any words.
+
+    Who asks something in the reply wants that answered.
+    """
+    asked = doubt_reply.asked_behind(turn, reply)
+    if number_answer(reply) is None:
+        heard.keep(turn, reply)  # "we're there, all well: it is 18 m tall"
+    if doubt.unsaid is None and not asked:
         return _waited(turn, doubted)
     heard.keep(turn, doubted)
+    if doubt.unsaid is None:
+        return asked
     if isinstance(doubt.unsaid, FrameChecked):
         shared.checked(turn, doubt.unsaid)
     else:
@@ -215,7 +200,7 @@ def _waited(turn: Turn, doubted: str) -> str | None:
     """The words that waited; where they told and asked nothing, that is all."""
     if cry_of(doubted):
         return "commands"
-    said = manner.said(turn, glossed(doubted, manner.written_in(turn, doubted)), doubted)
+    said = manner.as_said(turn, doubted)
     if read(said.english, units=turn.units).known() or asks(said):
         return doubted
     turn.say(Role.SAFETY, "danger.retracted")
@@ -243,7 +228,7 @@ def overheard(turn: Turn, event: TextReceived) -> None:
     if doubted is None:
         if may_be_of_somebody(event.text):
             ask(turn, event.text)
-    elif _answer(event, doubted) is False:
+    elif doubt_reply.answer_by_words(event, doubted) is False:
         _end(turn)
 
 

@@ -6,7 +6,6 @@ from bot.dialogue.compose import Role
 from bot.dialogue.meaning.asking import asks
 from bot.dialogue.questions import QUESTIONS
 from bot.dialogue.reading import number_answer, read
-from bot.dialogue.reading.foreign import glossed
 from bot.dialogue.replies import chosen
 from bot.dialogue.steps.anywhere import manner
 from bot.dialogue.steps.safety import doubt
@@ -34,7 +33,7 @@ def goes_on(turn: Turn, text: str) -> bool:
 
 def _tells_or_asks(turn: Turn, text: str) -> bool:
     """Whether a message tells facts, asks something, or answers what stands open."""
-    said = manner.said(turn, glossed(text, manner.written_in(turn, text)), text)
+    said = manner.as_said(turn, text)
     if read(said.english, units=turn.units).known() or asks(said):
         return True
     question = turn.context.conversation.question
