@@ -41,9 +41,15 @@ def answer_by_words(event: TextReceived, doubted: str) -> bool | None:
 
 
 def denies(turn: Turn, text: str) -> bool:
-    """Whether a message says, while it is asked, that nobody is in danger: whatever it names."""
-    doubted = turn.context.conversation.doubted
-    return doubted is not None and _says(turn, text, doubted) is False
+    """Whether a message that names a danger says by its sense that nobody is in any.
+
+    Args:
+        turn: the answer under construction; nothing is denied while nothing was asked.
+        text: as typed; a "no" before it proves nothing: "no, she slipped".
+    """
+    if turn.context.conversation.doubted is None:
+        return False
+    return says_safe(_QUESTION, manner.as_said(turn, text), None) is True
 
 
 def asked_behind(turn: Turn, reply: str) -> str:
