@@ -10,8 +10,8 @@ from bot.dialogue.engine import handle
 from bot.dialogue.events import Origin, TextReceived
 
 #: What somebody says, by language: one message by its numbers, one that only its meaning tells,
-#: one whose sense is weighed for danger, and once a reply to a question with options, and to one of safety. Who begins
-#: in a language is answered in it, so that its texts are read, too.
+#: one whose sense is weighed for danger, and once a reply to a question with options, and to one
+#: of safety. Who begins in a language is answered in it, so that its texts are read, too.
 _MESSAGES: Final = (
     (
         *("12 m tall, 18 m away, rock at 1.5 m, full frame 24-70", "no pale gap up there any more"),

@@ -11,7 +11,7 @@ from typing import Final
 
 import numpy as np
 from numpy.typing import NDArray
-from scipy.linalg import cho_factor, cho_solve
+from scipy.linalg import cholesky, solve_triangular
 from scipy.sparse import csr_array, diags_array
 
 from bot.dialogue.meaning import options, sights, topics
@@ -171,6 +171,8 @@ TABLES: Final[Mapping[str, Callable[[], Mapping[str, Sequence[str]]]]] = {
 _GROUPS: Final = {"options": options.question_of, "safety": options.question_of}
 #: How much a fit distrusts its examples (own rule, on writers left out in turn).
 RIDGE: Final = 0.1
+#: So many examples are compared at once with all (own rule: little room, no time lost).
+_BLOCK: Final = 1000
 #: Directions of sense that count (own rule, as above: of all 512 one message in two hundred more
 #: was right, at four times the time).
 _DEPTH: Final = 128
@@ -229,13 +231,38 @@ def rows_of(name: str, senses: NDArray[np.float32] | None = None) -> Rows:
 
 def fitted(rows: Rows) -> Likeness:
     """The fit of all examples to their labels."""
-    alike = rows.alike()
+    alike = _alike_in_blocks(rows)
     alike[np.diag_indices(len(alike))] += RIDGE
-    weights = cho_solve(cho_factor(alike, overwrite_a=True), rows.truth).astype(np.float32)
+    weights = _solved(alike, rows.truth).astype(np.float32)
     words = np.float32(OF_WORDS) * (rows.words.T @ weights)
     return Likeness(
         rows.labels, rows.axes, rows.senses, weights, rows.rarity, Stepped.of(np.asarray(words))
     )
+
+
+def _alike_in_blocks(rows: Rows) -> NDArray[np.float32]:
+    """How like all examples are to all, a block at a time: the shares of words need much room."""
+    size = len(rows.truth)
+    alike = np.empty((size, size), np.float32)
+    for start in range(0, size, _BLOCK):
+        alike[start : start + _BLOCK] = rows.alike(slice(start, start + _BLOCK))
+    return alike
+
+
+def _solved(alike: NDArray[np.float32], truth: NDArray[np.float32]) -> NDArray[np.float32]:
+    """The solution of `alike` x = `truth`, by Cholesky factors of its two halves.
+
+    The threads of the linear algebra library fail on a factor of more than some 35 000 rows.
+    """
+    half = len(alike) // 2
+    upper = cholesky(alike[:half, :half], lower=True)
+    across = solve_triangular(upper, alike[:half, half:], lower=True)
+    lower = cholesky(alike[half:, half:] - across.T @ across, lower=True)
+    first = solve_triangular(upper, truth[:half], lower=True)
+    second = solve_triangular(lower, truth[half:] - across.T @ first, lower=True)
+    low = solve_triangular(lower, second, lower=True, trans="T")
+    high = solve_triangular(upper, first - across @ low, lower=True, trans="T")
+    return np.vstack([high, low])
 
 
 def _axes(senses: NDArray[np.float32]) -> Axes:

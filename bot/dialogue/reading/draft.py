@@ -158,6 +158,35 @@ class Draft:
         """The slot that a number filled, if it filled one."""
         return self._slots.get(quantity)
 
+    def source_of(self, slot: str) -> Quantity | None:
+        """The number that filled a slot, if one did."""
+        return self._sources.get(slot)
+
+    def take_back(self, slot: str) -> None:
+        """Empty a slot; its number is nobody's again."""
+        quantity = self._sources.pop(slot)
+        del self.values[slot], self._slots[quantity]
+        self._free[quantity] = None
+        self.guessed = [guessed for guessed in self.guessed if guessed != slot]
+
+    def take_up(self, slot: str, quantity: Quantity) -> None:
+        """Open a slot for a number after all: neither is it unread, nor the slot disputed."""
+        self._disputed.pop(slot, None)
+        self._unread = [other for other in self._unread if other != quantity]
+
+    @property
+    def refused(self) -> tuple[Quantity, ...]:
+        """The numbers that are told as unread so far."""
+        return tuple(self._unread)
+
+    def is_left(self, quantity: Quantity) -> bool:
+        """Whether a number has found no place: nobody's, or told as unread."""
+        return quantity in self._free or quantity in self._unread
+
+    def is_placed(self, start: int) -> bool:
+        """Whether a number that begins here fills a slot."""
+        return any(quantity.start == start for quantity in self._slots)
+
     def skeleton(self) -> str:
         """The message with the name of the slot in place of each number that filled one."""
         pieces, end = [], 0

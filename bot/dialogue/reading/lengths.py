@@ -104,7 +104,8 @@ def _bare_unit(draft: Draft, value: float, slot: str) -> str:
     return unit
 
 
-def _store(draft: Draft, slot: str, quantity: Quantity) -> None:
+def store(draft: Draft, slot: str, quantity: Quantity) -> None:
+    """Fill a slot with a length in metres; a range is told as unread."""
     unit = quantity.unit
     if unit == "quote":
         unit = "in"
@@ -138,7 +139,7 @@ def read_lengths(draft: Draft) -> None:
         if quantity.unit in {"km", "mi"} and slot not in {"fall_height_m", "climb_m"}:
             slot = "walk_km"
         if slot:
-            _store(draft, slot, quantity)
+            store(draft, slot, quantity)
 
 
 def read_bare_lengths(draft: Draft) -> None:
@@ -151,7 +152,7 @@ def read_bare_lengths(draft: Draft) -> None:
         if slot and is_other(draft, quantity):
             draft.refuse(quantity)
         elif slot:
-            _store(draft, slot, quantity)
+            store(draft, slot, quantity)
 
 
 def read_asked_lengths(draft: Draft) -> None:
@@ -175,7 +176,7 @@ def read_asked_lengths(draft: Draft) -> None:
     if not asked and "section" not in draft.values:
         plain = [q for q in plain if stands_alone(draft, q) and _comes_first(draft, q)]
     for slot, quantity in zip(open_slots, plain, strict=False):
-        _store(draft, slot, quantity)
+        store(draft, slot, quantity)
 
 
 def _comes_first(draft: Draft, quantity: Quantity) -> bool:

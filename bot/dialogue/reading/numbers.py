@@ -71,7 +71,11 @@ _UNITS: Final[tuple[tuple[str, str], ...]] = (
     ("x", r"x"),
 )
 _UNIT: Final = "|".join(f"(?:{spelling})" for _, spelling in _UNITS)
-_UNIT_NAMES: Final = tuple((re.compile(rf"(?:{spelling})"), name) for name, spelling in _UNITS)
+#: The bare "in" is known by what follows it; cut out, nothing does.
+_UNIT_NAMES: Final = (
+    *((re.compile(rf"(?:{spelling})"), name) for name, spelling in _UNITS),
+    (re.compile("in"), "in"),
+)
 
 _DECIMAL: Final = r"\d+\.\d+|(?<!\d,)\d+,\d{1,2}(?![\d/,])|\.\d+|\d+"
 #: f-numbers have one decimal, ISO has none: "f/11,24mm" and "iso100,24mm" are two numbers each.

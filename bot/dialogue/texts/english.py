@@ -9,6 +9,7 @@ from typing import Final
 from bot.dialogue.texts.access import ACCESS
 from bot.dialogue.texts.amounts import AMOUNTS
 from bot.dialogue.texts.answers import ANSWERS
+from bot.dialogue.texts.around import AROUND
 from bot.dialogue.texts.asked import ASKED
 from bot.dialogue.texts.everywhere import EVERYWHERE
 from bot.dialogue.texts.frame_texts import FRAMES
@@ -34,6 +35,7 @@ IN_ENGLISH: Final[Mapping[str, str]] = MappingProxyType(
         **EVERYWHERE,
         **AMOUNTS,
         **ANSWERS,
+        **AROUND,
         **ASKED,
         **FRAMES,
         **HOME,

@@ -59,14 +59,19 @@ def leave(turn: Turn, text: str, told: Facts, asked: Asked | None) -> bool:
     if asked is not None and asked.passing and asked.name not in planning.OFFERS and not leaving:
         return False
     if aside is Aside.BYE:
-        _part(turn)
+        part(turn)
     else:
-        sunlit = turn.facts.light in solving.SUNLIT
-        turn.say(Role.SETTINGS, "aside.wait_sun" if sunlit else "aside.wait")
+        wait(turn)
     return True
 
 
-def _part(turn: Turn) -> None:
+def wait(turn: Turn) -> None:
+    """A pause: nothing is asked again meanwhile."""
+    sunlit = turn.facts.light in solving.SUNLIT
+    turn.say(Role.SETTINGS, "aside.wait_sun" if sunlit else "aside.wait")
+
+
+def part(turn: Turn) -> None:
     """A goodbye: what is worth to be noted, and no question any more; the walk can be resumed."""
     given = turn.walk.given
     if (given is not None and turn.walk.state is State.KEEP) or turn.walk.kept is not None:

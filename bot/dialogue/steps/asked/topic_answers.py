@@ -8,6 +8,8 @@ from typing import Final
 
 from bot.dialogue import reckoning
 from bot.dialogue.steps.asked import (
+    asides,
+    count_answers,
     filter_answers,
     group,
     one_number,
@@ -139,6 +141,18 @@ TOPICS: Final[Mapping[str, Answer]] = {
     "rain_now": plainly("asked.rain_now"),
     "move_nearer": plainly("lens.go_back"),
     "rising_signs": plainly("asked.rising_signs"),
+    "rounds": count_answers.say_rounds,
+    "how_many_frames": count_answers.say_frames,
+    "last_settings": count_answers.say_last_settings,
+    "warning_where": count_answers.say_warning_where,
+    "walk_slippery": count_answers.say_slippery,
+    "film": plainly("asked.film"),
+    "reciprocity": plainly("asked.reciprocity"),
+    "phone_lens": plainly("asked.phone_lens"),
+    "nd_cast": plainly("cause.nd_cast"),
+    "why_look": plainly("asked.why_look"),
+    "talk.bye": _of_itself(asides.part),
+    "talk.wait": _of_itself(asides.wait),
     "talk.thanks": plainly("thanks"),
     "talk.greeting": plainly("hello"),
     "talk.robot": plainly("talk.robot"),
@@ -146,7 +160,6 @@ TOPICS: Final[Mapping[str, Answer]] = {
     "talk.rescue": plainly("talk.rescue"),
     "talk.weather": plainly("talk.weather"),
     "talk.other": trip_answers.say_other,
-    # asked by their words alone
     "tired": plainly("asked.tired"),
     "lift_rock": plainly("asked.lift_rock"),
     "cannot_move": plainly("asked.cannot_move"),

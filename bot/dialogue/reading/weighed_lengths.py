@@ -1,0 +1,78 @@
+"""Lengths that known wordings leave or misplace: placed by all words around them."""
+
+from __future__ import annotations
+
+import math
+from typing import Final
+
+from bot.dialogue.reading.draft import Draft
+from bot.dialogue.reading.length_candidates import Candidate
+from bot.dialogue.reading.length_sense import SLOTS, Sensed, sensed
+from bot.dialogue.reading.lengths import store
+from bot.dialogue.reading.numbers import Quantity
+from bot.dialogue.reading.unit_words import METRES
+
+#: A slot that known wordings fill is emptied again where its number is less likely to be that.
+#: Own rules, from writers who were left out in turn.
+_DOUBTED: Final = 0.2
+#: What the open question asks for is emptied only where the number is so likely something else.
+_ANOTHER: Final = 0.8
+#: A number that none of them places goes where it most likely belongs from here on; one that they
+#: found to be of something else, or that has no unit, has to be surer.
+_SURE: Final = 0.7
+_SURER: Final = 0.85
+
+
+def weigh_lengths(draft: Draft) -> None:
+    """Take back what is hardly so, and place what is left and sure."""
+    found = sensed(draft.text, draft.quantities)
+    for slot in SLOTS:
+        quantity = draft.source_of(slot)
+        if quantity is not None and _is_hardly(draft, found, slot, quantity):
+            draft.take_back(slot)
+    for share, candidate, slot in found.likeliest():
+        if slot not in draft.values and share >= _needed(draft, candidate):
+            quantity = _quantity(draft, candidate)
+            draft.take_up(slot, quantity)
+            store(draft, slot, quantity)
+
+
+def _is_hardly(draft: Draft, found: Sensed, slot: str, quantity: Quantity) -> bool:
+    """Whether the words around a number speak against the slot that it fills."""
+    if slot in draft.expecting:
+        return found.share_of_another(slot, quantity) >= _ANOTHER
+    return found.share(slot, quantity) < _DOUBTED
+
+
+def _needed(draft: Draft, candidate: Candidate) -> float:
+    """How likely a candidate must be of a slot to be placed; above 1 where it is another's."""
+    span = (candidate.start, candidate.end)
+    if not _is_left(draft, candidate):
+        return math.inf
+    refused = any(one.start < span[1] and span[0] < one.end for one in draft.refused)
+    return _SURER if refused or not candidate.unit else _SURE
+
+
+def _is_left(draft: Draft, candidate: Candidate) -> bool:
+    """Whether nobody has claimed a candidate for something else."""
+    span = (candidate.start, candidate.end)
+    of_another = any(
+        quantity.start < span[1] and span[0] < quantity.end and not draft.is_left(quantity)
+        for quantity in draft.quantities
+    )
+    return not of_another and not draft.is_placed(candidate.start)
+
+
+def _quantity(draft: Draft, candidate: Candidate) -> Quantity:
+    """The number that was scanned, or one for what it counts in words."""
+    scanned = candidate.quantity
+    if scanned is not None and candidate.unit == scanned.unit:
+        return scanned
+    measured = candidate.unit == "" or candidate.unit in METRES
+    return Quantity(
+        candidate.value if measured else candidate.metres,
+        candidate.unit if measured else "m",
+        candidate.start,
+        candidate.end,
+        draft.text[candidate.start : candidate.end],
+    )

@@ -1,0 +1,190 @@
+"""Train which length a number is: `python -m tests.training.lengths`."""
+
+from __future__ import annotations
+
+import json
+import re
+from collections import Counter
+from collections.abc import Iterable, Sequence
+from itertools import chain
+from pathlib import Path
+from typing import Final, NamedTuple
+
+import numpy as np
+from scipy.sparse import csr_array
+from sklearn.linear_model import LogisticRegression
+
+from bot.dialogue.reading.draft import Draft
+from bot.dialogue.reading.foreign import glossed
+from bot.dialogue.reading.length_candidates import ARM_M, PACE_M, Candidate, candidates_in
+from bot.dialogue.reading.length_features import PLACES, features_of, number_of, tokens_of
+from bot.dialogue.reading.length_sense import FIRST, KINDS, SLOTS, Weights
+from bot.dialogue.reading.unit_words import METRES
+from tests.people.rate import PEOPLE
+from tests.training.ingredients import fingerprint
+
+NUMBERS: Final = Path(__file__).parents[2] / "bot" / "dialogue" / "reading" / "lengths.npz"
+_CORPUS: Final = PEOPLE.parent
+LENGTHS: Final = _CORPUS / "lengths"
+_KNOWN: Final = LENGTHS / "known.jsonl"
+OTHER: Final = KINDS.index("other")
+_SIGNS: Final = {"h": 0, "d": 1, "n": 2, "s": 3, "o": OTHER}
+_LABEL: Final = re.compile(r"([hdnso])=([\d.]+)([a-z]+)")
+_METRES: Final = METRES | {"step": PACE_M, "arm": ARM_M}
+#: A label is of a candidate when both are as long, to a part in so many (own rule).
+_ALIKE: Final = 0.03
+#: A word is known from so many messages on; rarer ones stand for each other (own rule).
+_OFTEN: Final = 3
+#: Messages of other files count less: what is no fact there may be a length all the same; those
+#: whose reading the tests hold fast count more (own rules).
+_FACTS_COUNT: Final = 0.5
+_KNOWN_COUNT: Final = 3.0
+_LOOSENESS: Final = 1.0
+_ROUNDS: Final = 400
+_STEPS: Final = 127
+#: One message in so many is fingerprinted with its features.
+_LOOKED_AT: Final = 25
+
+
+class Row(NamedTuple):
+    """One message, its candidates, what each is (a number of `KINDS`), and how much it counts."""
+
+    text: str
+    candidates: Sequence[Candidate]
+    kinds: Sequence[int]
+    counts: float
+
+
+class Told(NamedTuple):
+    """A message and the lengths in it, in their order: sign, number, unit."""
+
+    text: str
+    language: str
+    labels: Sequence[tuple[str, float, str]]
+
+
+def told() -> list[Told]:
+    """Messages with each length labelled, of all languages."""
+    found = []
+    for path in sorted(LENGTHS.glob("*.tsv")):
+        for line in path.read_text("utf-8").splitlines():
+            said, text = line.split("\t")
+            labels = [(sign, float(n), unit) for sign, n, unit in _LABEL.findall(said)]
+            found.append(Told(text, path.stem[:2], labels))
+    return found
+
+
+def rows(messages: Iterable[Told] | None = None) -> list[Row]:
+    """All that is learned from: labelled lengths, and the facts of other files."""
+    labelled = (_labelled(one) for one in (told() if messages is None else messages))
+    return [row for row in chain(labelled, _of_facts()) if row.candidates]
+
+
+def _labelled(one: Told) -> Row:
+    draft = Draft(glossed(one.text, one.language), frozenset(), None)
+    candidates = candidates_in(draft.text, draft.quantities)
+    kinds, start = [OTHER] * len(candidates), 0
+    for sign, number, unit in one.labels:
+        for place in range(start, len(candidates)):
+            if _is_same(candidates[place], number, unit):
+                kinds[place], start = _SIGNS[sign], place + 1
+                break
+    return Row(draft.text, candidates, kinds, 1.0)
+
+
+def _is_same(candidate: Candidate, number: float, unit: str) -> bool:
+    """Whether a candidate is as long as a label says, or the same number."""
+    said = {number, number * _METRES.get(unit, 1.0)}
+    return any(
+        abs(length - other) <= _ALIKE * max(other, METRES["cm"])
+        for length in (candidate.value, candidate.metres)
+        for other in said
+    )
+
+
+def _of_facts() -> Iterable[Row]:
+    """Messages of the files on which rules may be written, their lengths by what they fill."""
+    files = [*_CORPUS.glob("*facts.jsonl"), *_CORPUS.glob("later_*.jsonl")]
+    for path in sorted([*files, *(_CORPUS / "walkers").glob("*.jsonl"), _KNOWN]):
+        language = next((code for code in ("de", "es") if f"_{code}_" in path.name), "en")
+        for line in path.read_text("utf-8").splitlines():
+            row = json.loads(line)
+            labels = [
+                ("hdns"[kind], row["facts"][slot], "m")
+                for slot, kind in SLOTS.items()
+                if slot in row["facts"]
+            ]
+            counts = _KNOWN_COUNT if path == _KNOWN else _FACTS_COUNT
+            yield _by_facts(Told(row["text"], language, labels))._replace(counts=counts)
+
+
+def _by_facts(one: Told) -> Row:
+    """The same for lengths in no order: the first candidate that is as long as each."""
+    draft = Draft(glossed(one.text, one.language), frozenset(), None)
+    candidates = candidates_in(draft.text, draft.quantities)
+    kinds = [OTHER] * len(candidates)
+    for sign, metres, _ in one.labels:
+        for place, candidate in enumerate(candidates):
+            bare = not candidate.unit and _is_same(candidate, metres / METRES["ft"], "m")
+            if kinds[place] == OTHER and (bare or _is_same(candidate, metres, "m")):
+                kinds[place] = _SIGNS[sign]
+                break
+    return Row(draft.text, candidates, kinds, _FACTS_COUNT)
+
+
+def known_words(found: Sequence[Row]) -> frozenset[int]:
+    """The numbers of the words that stand in several messages."""
+    often = Counter(word for row in found for word in set(tokens_of(row.text)))
+    return frozenset(number_of(word) for word, times in often.items() if times >= _OFTEN)
+
+
+def ingredients(found: Sequence[Row]) -> str:
+    """The fingerprint of what the weights hang on: messages, some features, constants."""
+    known = known_words(found)
+    features = [
+        [sorted(one) for one in features_of(row.text, row.candidates, known)]
+        for row in found[::_LOOKED_AT]
+    ]
+    said = [(row.text, row.kinds, row.counts) for row in found]
+    return fingerprint(said, features, (_OFTEN, _LOOSENESS, _ROUNDS, _STEPS))
+
+
+def fitted(found: Sequence[Row]) -> Weights:
+    """The regression; each number is learned behind what the one before it truly is."""
+    known = known_words(found)
+    numbers: list[list[int]] = []
+    for row in found:
+        before = FIRST
+        for features, kind in zip(
+            features_of(row.text, row.candidates, known), row.kinds, strict=True
+        ):
+            numbers.append([number_of(name) for name in {*features, f"before {before}"}])
+            before = KINDS[kind]
+    ends = np.cumsum([0, *map(len, numbers)])
+    places = np.fromiter(chain.from_iterable(numbers), np.intp, ends[-1])
+    table = csr_array((np.ones(places.size), places, ends), shape=(len(numbers), PLACES))
+    table.sum_duplicates()
+    model = LogisticRegression(C=_LOOSENESS, max_iter=_ROUNDS)
+    counts = [row.counts for row in found for _ in row.kinds]
+    model.fit(table, [kind for row in found for kind in row.kinds], sample_weight=counts)
+    step = float(np.abs(model.coef_).max()) / _STEPS
+    scores = np.rint(model.coef_.T / step).astype(np.int8)
+    return Weights(model.intercept_.astype(np.float32), scores, step, known)
+
+
+def main() -> None:
+    """Fit and write."""
+    found = rows()
+    weights = fitted(found)
+    np.savez_compressed(
+        NUMBERS,
+        bias=weights.bias,
+        scores=weights.scores,
+        step=np.float64(weights.step),
+        known=np.array(sorted(weights.known), dtype=np.uint32),
+        learned_from=np.array(ingredients(found)),
+    )
+
+
+if __name__ == "__main__":
+    main()
