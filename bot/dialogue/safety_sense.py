@@ -38,7 +38,7 @@ _FEW: Final = 6
 #: three in ten, and 6 in 100. Where somebody may stand in a closed place, or an emergency is
 #: held, a few words are no proof; what else is said there has answers of its own.
 _NEEDED: Final = {
-    "in_danger": _Needed(0.35, 0.5, 0.4, 1),
+    "in_danger": _Needed(0.4, 0.5, 0.4, 1),
     "out_there": _Needed(0.45, 0.5, None, _FEW + 1),
     "safe": _Needed(0.45, 0.55, None, _FEW + 1),
 }

@@ -27,6 +27,7 @@ from tests.training.ingredients import fingerprint
 
 NUMBERS: Final = Path(__file__).parents[2] / "bot" / "dialogue" / "danger" / "weights.npz"
 _CORPUS: Final = PEOPLE.parent
+_LENGTHS: Final = _CORPUS / "lengths"
 _OLDER: Final = ("", "fresh_", "last_", "unseen_", "final_")
 _LANGUAGES: Final = ("", "de_", "es_")
 #: Written for training, by one who knew the wordings, and by strangers.
@@ -137,7 +138,7 @@ def messages() -> list[Message]:
         for _, text in harmless_of(language, "even"):
             found.append(Message(text, "", _PEOPLE_COUNT))
     found += [Message(text, "", _TALK_COUNTS) for text in chain(_walked(), _talk())]
-    return found + [Message(text, "", _ASKED_COUNTS) for text in _asked()]
+    return found + [Message(text, "", _ASKED_COUNTS) for text in chain(_asked(), _measured())]
 
 
 def _pair(name: str, counts: float, harmless_counts: float) -> Iterable[Message]:
@@ -166,6 +167,14 @@ def _asked() -> Iterable[str]:
     for language in ("en", *OWN_TABLES):
         replies = examples(table_of("safety", language))
         yield from chain.from_iterable(replies[label] for label in sorted(_NOBODY))
+
+
+def _measured() -> Iterable[str]:
+    """Messages that tell lengths, but for those that tell of where nobody should stand, too."""
+    unsettled = frozenset((_LENGTHS / "unsettled.txt").read_text("utf-8").splitlines())
+    for path in sorted(_LENGTHS.glob("*.tsv")):
+        texts = (line.split("\t")[1] for line in path.read_text("utf-8").splitlines())
+        yield from (text for text in texts if text not in unsettled)
 
 
 def _talk() -> Iterable[str]:

@@ -203,8 +203,8 @@ ANSWERS: Final[dict[str, str]] = {
     ),
     # the warning comes from the preview; raw holds more: common practice
     "asked.histogram_trust": (
-        "Yes, filter and all: it sees what the sensor gets. But it shows the JPEG preview: raw "
-        "often holds 1/2 to 1 stop more. Look at all three channels, not the average."
+        "Yes, filter and all. But it shows the JPEG preview: raw often holds 1/2 to 1 stop more. "
+        "Look at all three channels, not the average."
     ),
     "asked.save_drops": (
         "Where they lie on plain rock or leaves: clone them out, or take that part from another "
@@ -218,8 +218,8 @@ ANSWERS: Final[dict[str, str]] = {
     # thick sections first, pushed in, shaken; a drift is seen from first to last frame: common
     # practice
     "asked.sinking": (
-        "Feet on rock, not on gravel or moss; push each leg in and shake it, weight touching the "
-        "ground. A rock that drifts from first to last frame at 100 % shows a leg that sinks."
+        "Feet on rock, not gravel or moss; push each leg in and shake it. A rock that drifts from "
+        "first to last frame at 100 % shows a leg that sinks."
     ),
     # near-white looks well on a screen and bare on paper: common practice
     "asked.print_big": (

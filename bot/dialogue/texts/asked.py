@@ -172,8 +172,8 @@ ASKED: Final[dict[str, str]] = {
     ),
     # Usual tasks of workshops (common practice).
     "asked.exercise": (
-        "All from dry ground, half an hour: the same frame at 1/15, 1/8, 1/4, 1/2 and 1 s; one "
-        "with clean borders and no sky; phones: borders. From the railing it works, too."
+        "From dry ground, half an hour: the same frame at 1/15, 1/8, 1/4, 1/2 and 1 s; one with "
+        "clean borders, no sky; phones: borders. From the railing, too."
     ),
     # Intent half a minute, silence, what holds, what pulls away, one technical, next time.
     "asked.group_review": (
