@@ -39,6 +39,9 @@ _OFTEN: Final = 3
 #: whose reading the tests hold fast count more (own rules).
 _FACTS_COUNT: Final = 0.5
 _KNOWN_COUNT: Final = 3.0
+#: Known messages of so many letters are joined, each with those so many places further on.
+_SHORT: Final = 40
+_STEPS_APART: Final = (17, 101, 211)
 _LOOSENESS: Final = 1.0
 _ROUNDS: Final = 400
 _STEPS: Final = 127
@@ -77,7 +80,7 @@ def told() -> list[Told]:
 def rows(messages: Iterable[Told] | None = None) -> list[Row]:
     """All that is learned from: labelled lengths, and the facts of other files."""
     labelled = (_labelled(one) for one in (told() if messages is None else messages))
-    return [row for row in chain(labelled, _of_facts()) if row.candidates]
+    return [row for row in chain(labelled, _of_facts(), _joined()) if row.candidates]
 
 
 def _labelled(one: Told) -> Row:
@@ -116,6 +119,18 @@ def _of_facts() -> Iterable[Row]:
             ]
             counts = _KNOWN_COUNT if path == _KNOWN else _FACTS_COUNT
             yield _by_facts(Told(row["text"], language, labels))._replace(counts=counts)
+
+
+def _joined() -> Iterable[Row]:
+    """Known messages with another one before or behind: what stands beside changes nothing."""
+    rows_known = [json.loads(line) for line in _KNOWN.read_text("utf-8").splitlines()]
+    short = [row for row in rows_known if len(row["text"]) <= _SHORT]
+    for step in _STEPS_APART:
+        for one, other in zip(short, short[step:] + short[:step], strict=True):
+            if not one["facts"].keys() & other["facts"].keys():
+                facts = one["facts"] | other["facts"]
+                labels = [("hdns"[SLOTS[slot]], metres, "m") for slot, metres in facts.items()]
+                yield _by_facts(Told(f"{one['text']}, {other['text']}", "en", labels))
 
 
 def _by_facts(one: Told) -> Row:

@@ -64,7 +64,6 @@ def _features(
     yield from _side("R", right, known)
     yield from _across(_in_kinds(left, known), _in_kinds(right, known))
     yield f"LR {left[:1]} {right[:1]}"
-    yield from (f"bag {word}" for word in tokens_of(_marked(text, candidates, 0, len(text))))
     yield from _of_number(text, candidates, place)
 
 

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
+from collections.abc import Set as AbstractSet
 from dataclasses import dataclass
 from functools import cache
 from importlib.resources import files
@@ -24,6 +25,8 @@ SLOTS: Final = dict(
         strict=True,
     )
 )
+#: What the open question asks for alone is told so many times as often (own rule).
+_ASKED_FOR: Final = 5.0
 #: Nothing stands before the first.
 FIRST: Final = "none"
 
@@ -85,11 +88,6 @@ class Sensed:
     candidates: Sequence[Candidate]
     shares: NDArray[np.float32]
 
-    def share(self, slot: str, quantity: Quantity) -> float:
-        """How likely a number fills a slot; 1 for a number that is not weighed."""
-        place = self._place_of(quantity)
-        return 1.0 if place is None else float(self.shares[place, SLOTS[slot]])
-
     def share_of_another(self, slot: str, quantity: Quantity) -> float:
         """How likely a number is the likeliest other kind of number than this slot takes."""
         place = self._place_of(quantity)
@@ -109,12 +107,20 @@ class Sensed:
         return [(share, self.candidates[n], slot) for share, n, slot in sorted(found, reverse=True)]
 
 
-def sensed(text: str, quantities: Sequence[Quantity]) -> Sensed:
+def sensed(
+    text: str, quantities: Sequence[Quantity], expecting: AbstractSet[str] = frozenset()
+) -> Sensed:
     """Weigh all numbers of a message that may be lengths.
 
     Args:
         text: of the draft.
         quantities: all its numbers.
+        expecting: slots that the open question asks for; a single one is so much likelier.
     """
     candidates = candidates_in(text, quantities)
-    return Sensed(candidates, learned().shares(text, candidates))
+    shares = learned().shares(text, candidates)
+    asked = [kind for slot, kind in SLOTS.items() if slot in expecting]
+    if len(asked) == 1:
+        shares[:, asked] *= _ASKED_FOR
+        shares /= shares.sum(axis=1, keepdims=True)
+    return Sensed(candidates, shares)

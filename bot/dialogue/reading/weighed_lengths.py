@@ -7,16 +7,17 @@ from typing import Final
 
 from bot.dialogue.reading.draft import Draft
 from bot.dialogue.reading.length_candidates import Candidate
-from bot.dialogue.reading.length_sense import SLOTS, Sensed, sensed
+from bot.dialogue.reading.length_sense import SLOTS, sensed
 from bot.dialogue.reading.lengths import store
 from bot.dialogue.reading.numbers import Quantity
 from bot.dialogue.reading.unit_words import METRES
 
-#: A slot that known wordings fill is emptied again where its number is less likely to be that.
-#: Own rules, from writers who were left out in turn.
-_DOUBTED: Final = 0.2
-#: What the open question asks for is emptied only where the number is so likely something else.
-_ANOTHER: Final = 0.8
+#: A slot that known wordings fill is emptied again where its number is so likely something else;
+#: one that the open question asks for, which any number would fill, sooner. Own rules, as those below: from writers who were left out in
+#: turn: of the lengths that they tell, known wordings alone read half, 82 in 100 rightly; weighed,
+#: three in four are read, 90 in 100 rightly.
+_ANOTHER: Final = 0.95
+_NOT_ASKED_FOR: Final = 0.7
 #: A number that none of them places goes where it most likely belongs from here on; one that they
 #: found to be of something else, or that has no unit, has to be surer.
 _SURE: Final = 0.7
@@ -25,23 +26,17 @@ _SURER: Final = 0.85
 
 def weigh_lengths(draft: Draft) -> None:
     """Take back what is hardly so, and place what is left and sure."""
-    found = sensed(draft.text, draft.quantities)
+    found = sensed(draft.text, draft.quantities, draft.expecting)
     for slot in SLOTS:
         quantity = draft.source_of(slot)
-        if quantity is not None and _is_hardly(draft, found, slot, quantity):
+        likely = _NOT_ASKED_FOR if slot in draft.expecting else _ANOTHER
+        if quantity is not None and found.share_of_another(slot, quantity) >= likely:
             draft.take_back(slot)
     for share, candidate, slot in found.likeliest():
         if slot not in draft.values and share >= _needed(draft, candidate):
             quantity = _quantity(draft, candidate)
             draft.take_up(slot, quantity)
             store(draft, slot, quantity)
-
-
-def _is_hardly(draft: Draft, found: Sensed, slot: str, quantity: Quantity) -> bool:
-    """Whether the words around a number speak against the slot that it fills."""
-    if slot in draft.expecting:
-        return found.share_of_another(slot, quantity) >= _ANOTHER
-    return found.share(slot, quantity) < _DOUBTED
 
 
 def _needed(draft: Draft, candidate: Candidate) -> float:
