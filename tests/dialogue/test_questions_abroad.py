@@ -50,7 +50,7 @@ def abroad(word: str) -> Player:
         ("deutsch", "und wie lange belichte ich jetzt", "asked.time"),
         ("deutsch", "wie krieg ich das Foto etwas dunkler", "asked.how_much_darker"),
         ("deutsch", "sag mir nochmal die Werte", "where.given"),
-        ("deutsch", "wie waren nochmal die Einstellungen", "where.given"),
+        ("deutsch", "wie waren nochmal die Einstellungen", "asked.last_settings"),
         ("deutsch", "wie viele davon soll ich behalten", "asked.keep_few"),
         ("deutsch", "wieviele Fotos heb ich auf", "asked.keep_few"),
         ("deutsch", "wie oft soll ich alle durchzählen", "asked.head_count"),
@@ -196,7 +196,7 @@ def test_words_name_a_topic_by_chance() -> None:
     text = "welche iso bei dem licht mit polfilter"
     said = Said(glossed(text, "de"), text, "de")
     assert meant_by(said, "choose") == topic_of(said) == "iso"
-    assert meant_by(said, "drone") == "drone"
+    assert meant_by(said, "iso_or_grain") == "iso_or_grain"
     assert meant_by(in_english("which one"), "choose") == "choose"  # two words mean little
     cost = in_english("how much light does a cpl cost")
     assert meant_by(cost, "polariser") == meant_by(cost, "stay") == "polariser_stops"

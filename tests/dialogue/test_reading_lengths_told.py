@@ -176,7 +176,10 @@ from tests.dialogue.test_reading_whose_length import FOOT_M, LENGTHS
             "tripod's in the water, 40 cm deep, camera 1 m over it",
             {"camera_height_m": 1, "water_depth_m": 0.4},
         ),
-        ("twig 2 ft, log 6 ft, fall 40 ft away", {"distance_m": 40 * FOOT_M}),
+        (
+            "twig 2 ft, log 6 ft, fall 40 ft away",
+            {"nearest_m": 2 * FOOT_M, "distance_m": 40 * FOOT_M},
+        ),
         ("everything between 3 and 30 m must be sharp", {}),
         ("foreground is empty till 5 m", {"nearest_m": 5}),
         ("no foreground, first thing is the fall, 20 m", {"distance_m": 20}),

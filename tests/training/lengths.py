@@ -38,7 +38,7 @@ _OFTEN: Final = 3
 #: Messages of other files count less: what is no fact there may be a length all the same; those
 #: whose reading the tests hold fast count more (own rules).
 _FACTS_COUNT: Final = 0.5
-_KNOWN_COUNT: Final = 3.0
+_KNOWN_COUNT: Final = 5.0
 #: Known messages of so many letters are joined, each with those so many places further on.
 _SHORT: Final = 40
 _STEPS_APART: Final = (17, 101, 211)

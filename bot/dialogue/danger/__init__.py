@@ -127,11 +127,9 @@ def _read(text: str, least: float) -> Danger | None:
     text, _ = without_talk(without_other_edges(text))
     heard = heard_in(text)
     likely = judged(text, heard)
-    level, kind = None, _kind_of(text, heard, likely, least)
-    if kind in {None, DangerKind.UNCLEAR} and (
-        wants_question(text) or any(map(_is_danger, without_name(text)))
-    ):
-        level, kind = Level.UNSURE, DangerKind.UNCLEAR
+    kind = _kind_of(text, heard, likely, least)
+    level = _unclear(text, heard, likely, kind) if kind in {None, DangerKind.UNCLEAR} else None
+    kind = kind if level is None else DangerKind.UNCLEAR
     if kind in _OF_STORM and is_storm_supposed(text):
         return None
     if is_storm_of_now(text):
@@ -139,10 +137,20 @@ def _read(text: str, least: float) -> Danger | None:
         return Danger(kind, LEVELS[kind])
     if kind is None:
         return None
-    if kind is DangerKind.UNCLEAR and (level or _unsure(likely.odds)) is Level.HINT:
-        return Danger(kind, Level.HINT, certain=False)
+    if kind is DangerKind.UNCLEAR and level is Level.HINT:
+        return Danger(kind, level, certain=False)
     likely_too = LEVELS[kind] is Level.EMERGENCY and likely.odds >= _CERTAIN
     return Danger(kind, LEVELS[kind], bool(heard.worded.kind or heard.meant) or likely_too)
+
+
+def _unclear(text: str, heard: Heard, likely: Likely, kind: DangerKind | None) -> Level | None:
+    """How far words go that only sound like danger, as a whole or in a part; None: they don't."""
+    if wants_question(text) or any(map(_is_danger, without_name(text))):
+        return Level.UNSURE
+    whole = [] if kind is None else [likely.odds]
+    beside = None if heard.worded.taken_back else heard_beside(text, likely.odds)
+    odds = whole if beside is None else [*whole, beside]
+    return _unsure(max(odds)) if odds else None
 
 
 def _is_danger(text: str) -> bool:
@@ -164,7 +172,7 @@ def _kind_of(text: str, heard: Heard, likely: Likely, least: float = _HEARD) -> 
         return DangerKind.UNCLEAR if likely.odds >= _DOUBTED else None
     if is_murky(text):
         return DangerKind.FLOOD
-    return leave_asked(text) or (DangerKind.UNCLEAR if heard_beside(text, likely.odds) else None)
+    return leave_asked(text)
 
 
 def _is_flood(heard: Heard, likely: Likely) -> bool:

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import math
 import re
 from collections.abc import Collection
 from typing import Final
@@ -34,24 +35,27 @@ _BESIDE_FACTS: Final = 0.0
 _BETWEEN_PARTS: Final = re.compile(rf"[.!?;,:\n]+|\b{in_any('beside.between')}\b", re.IGNORECASE)
 
 
-def heard_beside(text: str, odds: float) -> bool:
-    """Whether a message that is no danger as a whole sounds of one in some of it.
+def heard_beside(text: str, odds: float) -> float | None:
+    """How a message that is no danger as a whole sounds of one in some of it.
 
     Args:
         text: as typed.
         odds: of the whole.
+
+    Returns:
+        The log odds of that part; None where no part sounds of danger.
     """
     parts = _parts(text)
     if len(parts) < 2:
-        return False
+        return None
     if odds >= _CALLED and any(map(cry_of, parts)):
-        return True
+        return math.inf
     told = {part: judged(part).odds for part in parts}
-    long = (part for part in parts if part.count(" ") >= _PART_SPACES)
-    if any(told[part] >= _PART for part in long) or _left(told):
-        return True
-    left = _beside(told.items())
-    return bool(left) and judged(left).odds >= _BESIDE_FACTS
+    heard = [odds for part, odds in told.items() if part.count(" ") >= _PART_SPACES]
+    heard = [*(odds for odds in heard if odds >= _PART), *_left(told)]
+    if not heard and (left := _beside(told.items())):
+        heard = [odds for odds in [judged(left).odds] if odds >= _BESIDE_FACTS]
+    return max(heard, default=None)
 
 
 def beside_facts(text: str) -> str:
@@ -67,12 +71,13 @@ def _parts(text: str) -> list[str]:
     return [part.strip() for part in _BETWEEN_PARTS.split(text) if part.strip()]
 
 
-def _left(told: dict[str, float]) -> bool:
-    """Whether something is left of a list of plain things that sounds of danger by itself."""
+def _left(told: dict[str, float]) -> list[float]:
+    """What is left of a list of plain things, where it sounds of danger by itself."""
     left = [part for part, odds in told.items() if odds > _PLAIN]
     plain = len(told) - len(left)
     enough = [odds for parts, odds in _LEFT if plain >= parts]
-    return bool(left and enough) and judged(", ".join(left)).odds >= min(enough)
+    odds = judged(", ".join(left)).odds if left and enough else -math.inf
+    return [odds] if enough and odds >= min(enough) else []
 
 
 def _beside(told: Collection[tuple[str, float]]) -> str:

@@ -54,6 +54,12 @@ def features_of(
     ]
 
 
+def words_beside(text: str, candidates: Sequence[Candidate]) -> list[str]:
+    """The words of a text beside its numbers."""
+    tokens = tokens_of(_marked(text, candidates, 0, len(text)))
+    return [token for token in tokens if token not in _BORDERS]
+
+
 def _features(
     text: str, candidates: Sequence[Candidate], place: int, known: AbstractSet[int]
 ) -> Iterator[str]:

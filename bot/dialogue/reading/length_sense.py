@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import math
 from collections.abc import Sequence
 from collections.abc import Set as AbstractSet
 from dataclasses import dataclass
@@ -13,7 +14,7 @@ import numpy as np
 from numpy.typing import NDArray
 
 from bot.dialogue.reading.length_candidates import Candidate, candidates_in
-from bot.dialogue.reading.length_features import features_of, number_of
+from bot.dialogue.reading.length_features import features_of, number_of, words_beside
 from bot.dialogue.reading.numbers import Quantity
 
 #: What a number may be, and the slot that it fills; the last one is any other number.
@@ -25,8 +26,12 @@ SLOTS: Final = dict(
         strict=True,
     )
 )
-#: What the open question asks for alone is told so many times as often (own rule).
-_ASKED_FOR: Final = 5.0
+#: What the open question asks for alone, or first where one number comes, is told so many times as
+#: often (own rule).
+_ASKED_FOR: Final = 10.0
+_LIKELY: Final = 0.5
+#: Fewer words beside the numbers say nothing of them (own rule).
+_FEW: Final = 2
 #: Nothing stands before the first.
 FIRST: Final = "none"
 
@@ -88,10 +93,25 @@ class Sensed:
     candidates: Sequence[Candidate]
     shares: NDArray[np.float32]
 
+    def has_words(self, text: str) -> bool:
+        """Whether more is said than numbers: "10 and 14" has nothing to weigh."""
+        return len(words_beside(text, self.candidates)) >= _FEW
+
     def share_of_another(self, slot: str, quantity: Quantity) -> float:
         """How likely a number is the likeliest other kind of number than this slot takes."""
         place = self._place_of(quantity)
         return 0.0 if place is None else float(np.delete(self.shares[place], SLOTS[slot]).max())
+
+    def tells(self, slot: str, quantity: Quantity) -> bool:
+        """Whether another number, as long, is likely of this slot: "keep 15 m off, so 15 m"."""
+        place = self._place_of(quantity)
+        if place is None:
+            return False
+        length, kind = self.candidates[place].metres, SLOTS[slot]
+        return any(
+            self.shares[n, kind] >= _LIKELY and math.isclose(one.metres, length)
+            for n, one in enumerate(self.candidates)
+        )
 
     def _place_of(self, quantity: Quantity) -> int | None:
         found = (n for n, one in enumerate(self.candidates) if one.quantity == quantity)
@@ -115,12 +135,12 @@ def sensed(
     Args:
         text: of the draft.
         quantities: all its numbers.
-        expecting: slots that the open question asks for; a single one is so much likelier.
+        expecting: slots that the open question asks for.
     """
     candidates = candidates_in(text, quantities)
     shares = learned().shares(text, candidates)
     asked = [kind for slot, kind in SLOTS.items() if slot in expecting]
-    if len(asked) == 1:
-        shares[:, asked] *= _ASKED_FOR
+    if asked and (len(asked) == 1 or len(candidates) == 1):
+        shares[:, asked[0]] *= _ASKED_FOR
         shares /= shares.sum(axis=1, keepdims=True)
     return Sensed(candidates, shares)
