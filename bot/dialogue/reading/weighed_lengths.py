@@ -6,7 +6,7 @@ import math
 import re
 from typing import Final
 
-from bot.dialogue.reading.draft import BORDER, Draft
+from bot.dialogue.reading.draft import Draft
 from bot.dialogue.reading.length_candidates import Candidate
 from bot.dialogue.reading.length_sense import SLOTS, sensed
 from bot.dialogue.reading.lengths import store
@@ -62,8 +62,9 @@ def _say_once(draft: Draft, slot: str, candidate: Candidate) -> None:
 def _needed(draft: Draft, candidate: Candidate) -> float:
     """How likely a candidate must be of a slot to be placed; above 1 where it is another's."""
     span = (candidate.start, candidate.end)
-    before = draft.text[: candidate.start]
-    if not _is_left(draft, candidate) or _PUT_RIGHT.search(BORDER.split(before)[-1]):
+    last = max((one.end for one in draft.quantities if one.end <= candidate.start), default=0)
+    put_right = _PUT_RIGHT.search(draft.text[last : candidate.start])
+    if put_right or not _is_left(draft, candidate):
         return math.inf
     refused = any(one.start < span[1] and span[0] < one.end for one in draft.refused)
     return _SURER if refused or not candidate.unit else _SURE
