@@ -7,6 +7,7 @@ from typing import Final, NamedTuple
 
 from bot.dialogue.meaning.asking import asks
 from bot.dialogue.meaning.said import Said
+from bot.dialogue.meaning.sentences import SENTENCE_ENDS
 from bot.dialogue.questions import Asked
 from bot.dialogue.reading import read
 from bot.dialogue.replies import chosen, meant
@@ -15,7 +16,7 @@ from bot.dialogue.tongues import in_any
 
 #: Where one sentence ends, or a question begins behind an "and".
 _SENTENCE: Final = re.compile(
-    rf"(?<=[.!?;…])\s+|\n+|,?\s+{in_any('asking.and')}\s+(?={in_any('asking.begins_behind')})",
+    rf"{SENTENCE_ENDS}|,?\s+{in_any('asking.and')}\s+(?={in_any('asking.begins_behind')})",
     re.IGNORECASE,
 )
 _TWO: Final = 2

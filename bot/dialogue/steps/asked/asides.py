@@ -9,10 +9,13 @@ from bot.dialogue import solving
 from bot.dialogue.compose import Role
 from bot.dialogue.facts import Facts
 from bot.dialogue.meaning.asides import Aside, aside_of, took_off
+from bot.dialogue.meaning.asking import asks
+from bot.dialogue.meaning.sentences import sentences_of
+from bot.dialogue.meaning.topics import nearness, topic_of
 from bot.dialogue.questions import Asked
 from bot.dialogue.reading.phrases import any_of
 from bot.dialogue.states import State, Trigger
-from bot.dialogue.steps.anywhere import planning, repeat
+from bot.dialogue.steps.anywhere import manner, planning, repeat
 from bot.dialogue.steps.walk import highlights, keep, liking
 from bot.dialogue.tongues import whole_words
 from bot.dialogue.turn import Turn
@@ -23,6 +26,12 @@ from core.series import SAME_STOPS
 _BY_CHANCE: Final = frozenset(
     {"has_tripod", "hand_held", "look", "stream", "section", "flow", "wind"}
 )
+#: What is told of the last frame by who goes: "nothing blinks any more, I'm off".
+_OF_THE_LAST: Final = frozenset({"blink", "symptoms", "light"})
+_BYE: Final = "talk.bye"
+#: A sentence is a goodbye by its sense from this nearness on (own rule, as a question is one
+#: beside what else is told).
+_GOES: Final = 0.35
 #: Shorter times are for leaves, not for water (common practice: 1/125 s).
 _WATER_S: Final = 1 / 50
 _FOR_LEAVES: Final = any_of(
@@ -53,7 +62,10 @@ def leave(turn: Turn, text: str, told: Facts, asked: Asked | None) -> bool:
         Whether it was one.
     """
     aside = aside_of(text)
-    if aside not in {Aside.BYE, Aside.WAIT} or set(told.known()) - _BY_CHANCE or told.unread:
+    if aside not in {Aside.BYE, Aside.WAIT} and _goes(turn, text):
+        aside = Aside.BYE
+    chance = _BY_CHANCE | _OF_THE_LAST if aside is Aside.BYE else _BY_CHANCE
+    if aside not in {Aside.BYE, Aside.WAIT} or set(told.known()) - chance or told.unread:
         return False
     leaving = aside is Aside.BYE and turn.context.conversation.closed
     if asked is not None and asked.passing and asked.name not in planning.OFFERS and not leaving:
@@ -63,6 +75,14 @@ def leave(turn: Turn, text: str, told: Facts, asked: Asked | None) -> bool:
     else:
         wait(turn)
     return True
+
+
+def _goes(turn: Turn, text: str) -> bool:
+    """Whether a sentence of a message that asks nothing says that its writer goes now."""
+    sentences = [manner.as_said(turn, one) for one in sentences_of(text)]
+    if any(map(asks, sentences)):
+        return False
+    return any(topic_of(one) == _BYE and nearness(one)[_BYE] >= _GOES for one in sentences)
 
 
 def wait(turn: Turn) -> None:

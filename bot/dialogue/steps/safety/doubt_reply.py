@@ -2,13 +2,13 @@
 
 from __future__ import annotations
 
-import re
 from typing import Final
 
 from bot.dialogue.danger import Safe, in_danger, who_is_safe, whose
 from bot.dialogue.danger.denied import begins_with_no
 from bot.dialogue.events import TextReceived
 from bot.dialogue.meaning.asking import asks
+from bot.dialogue.meaning.sentences import sentences_of
 from bot.dialogue.questions import QUESTIONS
 from bot.dialogue.replies import chosen
 from bot.dialogue.safety_sense import says_safe
@@ -17,7 +17,6 @@ from bot.dialogue.turn import Turn
 
 _QUESTION: Final = "in_danger"
 _SEVERAL: Final = 2
-_SENTENCE: Final = re.compile(r"(?<=[.!?;])\s+|\n+")
 #: These tell of one alone, or of nobody.
 _OF_ONE: Final = frozenset({Safe.OWN, Safe.ONE, Safe.HEARD})
 
@@ -54,7 +53,7 @@ def denies(turn: Turn, text: str) -> bool:
 
 def asked_behind(turn: Turn, reply: str) -> str:
     """The sentences of a reply behind the first, where they ask something; "" otherwise."""
-    behind = " ".join(_SENTENCE.split(reply)[1:])
+    behind = " ".join(sentences_of(reply)[1:])
     return behind if asks(manner.as_said(turn, behind)) else ""
 
 
