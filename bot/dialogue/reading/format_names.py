@@ -35,6 +35,8 @@ FORMATS: Final[tuple[Rule, ...]] = tuple(
             "formatfull",
         ),
         (r"\bfull[ -]?frame\b|\bff\b|\bfullframe\b", "formatfull"),
+        (r"\bfull[ -]?sized? (?:sensor|chip|camera)\b", "formatfull"),
+        (r"\bthe crop (?:kind|type|sort|one)\b", "formatcrop"),
         (r"\b(?:aps[ -]?c |crop )?1[.,]6 ?x?[ -]?(?:crop|aps[ -]?c)\b", "formatsmallcrop"),
         (r"\b(?:crop|aps[ -]?c)(?: factor| sensor| body)?(?: of)? 1[.,]6x?\b", "formatsmallcrop"),
         (
