@@ -282,14 +282,14 @@ def test_what_a_told_length_takes(text: str, minutes: float | None) -> None:
 
 def test_weights_were_learned_from_what_is_there() -> None:
     """Messages, what stands around their numbers, and the recipe are those of the weights."""
-    assert training.ingredients(training.rows()) == stored_fingerprint(training.NUMBERS)
+    assert training.ingredients(training.messages()) == stored_fingerprint(training.NUMBERS)
 
 
 def test_labelled_lengths_stay_read() -> None:
     """Of each fifth labelled message: 99.6 in 100 lengths were read, all of those rightly."""
     said: list[int] = []
     meant: list[int] = []
-    for row in map(training._labelled, training.told()[::5]):
+    for row in training.rows(training.labelled()[::5]):
         shares = learned().shares(row.text, row.candidates)
         said += [int(one.argmax()) if one.max() >= 0.7 else X for one in shares]
         meant += row.kinds

@@ -5,10 +5,10 @@ from __future__ import annotations
 import json
 import re
 from collections import Counter
-from collections.abc import Iterable, Sequence
+from collections.abc import Iterable, Mapping, Sequence
 from itertools import chain
 from pathlib import Path
-from typing import Final, NamedTuple
+from typing import Any, Final, NamedTuple
 
 import numpy as np
 from scipy.sparse import csr_array
@@ -59,14 +59,29 @@ class Row(NamedTuple):
 
 
 class Told(NamedTuple):
-    """A message and the lengths in it, in their order: sign, number, unit."""
+    """A message and the lengths in it: sign, number, unit.
+
+    Args:
+        text: as typed.
+        language: of it, by its code.
+        labels: in the order of the text, or in none.
+        counts: how much the message counts.
+        ordered: whether the labels are in the order of the text.
+    """
 
     text: str
     language: str
     labels: Sequence[tuple[str, float, str]]
+    counts: float = 1.0
+    ordered: bool = True
 
 
-def told() -> list[Told]:
+def messages() -> list[Told]:
+    """All that is learned from: labelled lengths, the facts of other files, known ones joined."""
+    return [*labelled(), *_of_facts(), *_joined()]
+
+
+def labelled() -> list[Told]:
     """Messages with each length labelled, of all languages."""
     found = []
     for path in sorted(LENGTHS.glob("*.tsv")):
@@ -77,22 +92,59 @@ def told() -> list[Told]:
     return found
 
 
-def rows(messages: Iterable[Told] | None = None) -> list[Row]:
-    """All that is learned from: labelled lengths, and the facts of other files."""
-    labelled = (_labelled(one) for one in (told() if messages is None else messages))
-    return [row for row in chain(labelled, _of_facts(), _joined()) if row.candidates]
+def _of_facts() -> Iterable[Told]:
+    """Messages of the files on which rules may be written, their lengths by what they fill."""
+    files = [*_CORPUS.glob("*facts.jsonl"), *_CORPUS.glob("later_*.jsonl")]
+    for path in sorted([*files, *(_CORPUS / "walkers").glob("*.jsonl"), _KNOWN]):
+        language = next((code for code in ("de", "es") if f"_{code}_" in path.name), "en")
+        counts = _KNOWN_COUNT if path == _KNOWN else _FACTS_COUNT
+        for line in path.read_text("utf-8").splitlines():
+            row = json.loads(line)
+            yield Told(row["text"], language, _labels(row["facts"]), counts, ordered=False)
 
 
-def _labelled(one: Told) -> Row:
+def _joined() -> Iterable[Told]:
+    """Known messages with another one before or behind: what stands beside changes nothing."""
+    known = [json.loads(line) for line in _KNOWN.read_text("utf-8").splitlines()]
+    short = [row for row in known if len(row["text"]) <= _SHORT]
+    for step in _STEPS_APART:
+        for one, other in zip(short, short[step:] + short[:step], strict=True):
+            if not one["facts"].keys() & other["facts"].keys():
+                labels = _labels(one["facts"] | other["facts"])
+                text = f"{one['text']}, {other['text']}"
+                yield Told(text, "en", labels, _FACTS_COUNT, ordered=False)
+
+
+def _labels(facts: Mapping[str, Any]) -> list[tuple[str, float, str]]:
+    """The lengths among some facts as labels."""
+    return [("hdns"[kind], facts[slot], "m") for slot, kind in SLOTS.items() if slot in facts]
+
+
+def rows(found: Iterable[Told]) -> list[Row]:
+    """The messages that hold candidates, and what each is."""
+    made = (_row(one) for one in found)
+    return [row for row in made if row.candidates]
+
+
+def _row(one: Told) -> Row:
     draft = Draft(glossed(one.text, one.language), frozenset(), None)
     candidates = candidates_in(draft.text, draft.quantities)
     kinds, start = [OTHER] * len(candidates), 0
     for sign, number, unit in one.labels:
         for place in range(start, len(candidates)):
-            if _is_same(candidates[place], number, unit):
-                kinds[place], start = _SIGNS[sign], place + 1
+            if kinds[place] == OTHER and _is_told(candidates[place], number, unit, one):
+                kinds[place] = _SIGNS[sign]
+                start = place + 1 if one.ordered else 0
                 break
-    return Row(draft.text, candidates, kinds, 1.0)
+    return Row(draft.text, candidates, kinds, one.counts)
+
+
+def _is_told(candidate: Candidate, number: float, unit: str, one: Told) -> bool:
+    """Whether a candidate is as long as a label says; a bare one of a fact may be in feet."""
+    feet = not one.ordered and not candidate.unit
+    return _is_same(candidate, number, unit) or (
+        feet and _is_same(candidate, number / METRES["ft"], unit)
+    )
 
 
 def _is_same(candidate: Candidate, number: float, unit: str) -> bool:
@@ -105,63 +157,20 @@ def _is_same(candidate: Candidate, number: float, unit: str) -> bool:
     )
 
 
-def _of_facts() -> Iterable[Row]:
-    """Messages of the files on which rules may be written, their lengths by what they fill."""
-    files = [*_CORPUS.glob("*facts.jsonl"), *_CORPUS.glob("later_*.jsonl")]
-    for path in sorted([*files, *(_CORPUS / "walkers").glob("*.jsonl"), _KNOWN]):
-        language = next((code for code in ("de", "es") if f"_{code}_" in path.name), "en")
-        for line in path.read_text("utf-8").splitlines():
-            row = json.loads(line)
-            labels = [
-                ("hdns"[kind], row["facts"][slot], "m")
-                for slot, kind in SLOTS.items()
-                if slot in row["facts"]
-            ]
-            counts = _KNOWN_COUNT if path == _KNOWN else _FACTS_COUNT
-            yield _by_facts(Told(row["text"], language, labels))._replace(counts=counts)
-
-
-def _joined() -> Iterable[Row]:
-    """Known messages with another one before or behind: what stands beside changes nothing."""
-    rows_known = [json.loads(line) for line in _KNOWN.read_text("utf-8").splitlines()]
-    short = [row for row in rows_known if len(row["text"]) <= _SHORT]
-    for step in _STEPS_APART:
-        for one, other in zip(short, short[step:] + short[:step], strict=True):
-            if not one["facts"].keys() & other["facts"].keys():
-                facts = one["facts"] | other["facts"]
-                labels = [("hdns"[SLOTS[slot]], metres, "m") for slot, metres in facts.items()]
-                yield _by_facts(Told(f"{one['text']}, {other['text']}", "en", labels))
-
-
-def _by_facts(one: Told) -> Row:
-    """The same for lengths in no order: the first candidate that is as long as each."""
-    draft = Draft(glossed(one.text, one.language), frozenset(), None)
-    candidates = candidates_in(draft.text, draft.quantities)
-    kinds = [OTHER] * len(candidates)
-    for sign, metres, _ in one.labels:
-        for place, candidate in enumerate(candidates):
-            bare = not candidate.unit and _is_same(candidate, metres / METRES["ft"], "m")
-            if kinds[place] == OTHER and (bare or _is_same(candidate, metres, "m")):
-                kinds[place] = _SIGNS[sign]
-                break
-    return Row(draft.text, candidates, kinds, _FACTS_COUNT)
-
-
 def known_words(found: Sequence[Row]) -> frozenset[int]:
     """The numbers of the words that stand in several messages."""
     often = Counter(word for row in found for word in set(tokens_of(row.text)))
     return frozenset(number_of(word) for word, times in often.items() if times >= _OFTEN)
 
 
-def ingredients(found: Sequence[Row]) -> str:
+def ingredients(found: Sequence[Told]) -> str:
     """The fingerprint of what the weights hang on: messages, some features, constants."""
-    known = known_words(found)
+    some = rows(found[::_LOOKED_AT])
+    known = known_words(some)
     features = [
-        [sorted(one) for one in features_of(row.text, row.candidates, known)]
-        for row in found[::_LOOKED_AT]
+        [sorted(one) for one in features_of(row.text, row.candidates, known)] for row in some
     ]
-    said = [(row.text, row.kinds, row.counts) for row in found]
-    return fingerprint(said, features, (_OFTEN, _LOOSENESS, _ROUNDS, _STEPS))
+    return fingerprint(found, features, (_OFTEN, _LOOSENESS, _ROUNDS, _STEPS))
 
 
 def fitted(found: Sequence[Row]) -> Weights:
@@ -189,8 +198,8 @@ def fitted(found: Sequence[Row]) -> Weights:
 
 def main() -> None:
     """Fit and write."""
-    found = rows()
-    weights = fitted(found)
+    found = messages()
+    weights = fitted(rows(found))
     np.savez_compressed(
         NUMBERS,
         bias=weights.bias,

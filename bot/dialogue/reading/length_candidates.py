@@ -18,14 +18,14 @@ _METRES: Final = METRES | {"step": PACE_M, "arm": ARM_M}
 _PACE: Final = r"(?:steps?|paces?|strides?|schritte?n?|pasos?)"
 _ARM: Final = r"arm(?:'s|s)?[ -]?lengths?"
 _SMALL: Final = "|".join(word for word in SIMPLE if word != "zero")
-#: Fewer than these words say need their unit: "a metre", "a couple of feet".
-_LOOSE: Final = {"a": 1.0, "half a": 0.5, "a couple of": 2.0, "a few": 3.0}
-#: What the scan of numbers leaves as words, or without its unit.
+#: These need their unit: "a couple of feet", "a metre". The longest stands first.
+_LOOSE: Final = {"a couple of": 2.0, "half a": 0.5, "a few": 3.0, "a": 1.0}
+#: What the scan of numbers leaves as words, or without its unit; a unit stands apart from a word.
 _COUNTED: Final = re.compile(
     rf"\b(?P<number>{_SMALL}|\d+|{'|'.join(_LOOSE)})(?P<half> (?:1/2|and a half))?"
     r"(?: (?:big|long|good|small|large))?"
-    rf" ?(?P<unit>(?P<step>{_PACE})|(?P<arm>{_ARM})|(?P<m>m|met(?:re|er)s?)|(?P<ft>ft|feet|foot)"
-    r"|(?P<yd>yards?)|(?P<cm>cm))?(?![\w/])"
+    rf"(?:(?:(?<=\d)| )(?P<unit>(?P<step>{_PACE})|(?P<arm>{_ARM})|(?P<m>m|met(?:re|er)s?)"
+    r"|(?P<ft>ft|feet|foot)|(?P<yd>yards?)|(?P<cm>cm)))?(?![\w/])"
 )
 _ARM_ALONE: Final = re.compile(rf"\b{_ARM}|\barmlänge|\ba (?:stretched )?arm\b")
 
@@ -64,8 +64,9 @@ def candidates_in(text: str, quantities: Sequence[Quantity]) -> list[Candidate]:
     measured = [_of_quantity(quantity) for quantity in quantities if _may_be(quantity)]
     found = list(_with_paces(text, measured))
     taken = [(quantity.start, quantity.end) for quantity in quantities]
+    taken += [(candidate.start, candidate.end) for candidate in found]
     for match in _COUNTED.finditer(text):
-        if not _overlaps(match.span(), taken) and (match["unit"] or match["number"] not in _LOOSE):
+        if not _overlaps(match.span(), taken) and _counts(match):
             found.append(_of_words(match))
             taken.append(match.span())
     found += [
@@ -74,6 +75,13 @@ def candidates_in(text: str, quantities: Sequence[Quantity]) -> list[Candidate]:
         if not _overlaps(match.span(), taken)
     ]
     return sorted(found, key=lambda candidate: candidate.start)
+
+
+def _counts(match: re.Match[str]) -> bool:
+    """Whether words count something; digits that the scan left out are a date or an hour."""
+    if match["number"].isdigit():
+        return bool(match["step"] or match["arm"])
+    return bool(match["unit"]) or match["number"] not in _LOOSE
 
 
 def _may_be(quantity: Quantity) -> bool:
@@ -96,7 +104,8 @@ def _with_paces(text: str, measured: Iterable[Candidate]) -> Iterable[Candidate]
             yield candidate
         else:
             unit = "step" if match["step"] else "arm"
-            yield Candidate(candidate.start, match.end(), candidate.value, unit, candidate.quantity)
+            value = candidate.value + (0.5 if match["half"] and candidate.value % 1 == 0 else 0.0)
+            yield Candidate(candidate.start, match.end(), value, unit, candidate.quantity)
 
 
 def _of_words(match: re.Match[str]) -> Candidate:

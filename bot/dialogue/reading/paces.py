@@ -15,7 +15,7 @@ _STOREY_M: Final = 3.0
 _COUNT: Final = rf"\d{{1,2}}|{'|'.join(SIMPLE)}"
 #: Paces on the level, not the steps of stairs: "10 steps away", "three paces to the water".
 _PACES: Final = re.compile(
-    rf"(?<!up )(?<!down )(?<!climb )(?<!after )\b({_COUNT}) (?:big |long |good |small )?"
+    rf"(?<!up )(?<!down )(?<!climb )(?<!after )(?<!/)\b({_COUNT}) (?:big |long |good |small )?"
     r"(?:steps|paces|strides)\b(?=(?:,? (?:or so|maybe|i guess))? (?:away|off\b|from (?:it|the"
     r"|me|us)\b"
     r"|to (?:it|the (?:water\w*|falls?|creek|stream|brook|river|edge|foot|base))\b))"
