@@ -1,11 +1,20 @@
-"""A message that only sounds like danger, whatever the weights are now."""
+"""A message that only sounds like danger, or hints at it, whatever the weights are now."""
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from functools import cache
+from itertools import product
 from typing import Final
 
+import pytest
+
+from bot.dialogue import safety_sense
 from bot.dialogue.danger import Level, read_danger
+from bot.dialogue.meaning.asking import asks
+from bot.dialogue.meaning.options import OTHER, Meant
+from bot.dialogue.meaning.said import Said, in_english
+from bot.dialogue.reading import read
 
 FACTS: Final = "the fall is 5 m, 8 m away"
 #: Something is odd about somebody, and nothing says what.
@@ -37,3 +46,62 @@ def unsure_before(words: str) -> str:
 def _is_unsure(text: str) -> bool:
     danger = read_danger(text)
     return danger is not None and danger.level is Level.UNSURE
+
+
+#: Words that most people say of nothing grave, and a few of something that is.
+_MAY_BE: Final = (
+    "it's slick here and I nearly went down",
+    "the woman next to me leans on her tripod",
+    "one of us is limping a bit",
+    "I feel a bit shaky",
+    "my partner is a bit wobbly on the stones",
+    "the kids shriek at the spray",
+    "a man over there looks around a lot",
+    "my dad feels a bit odd",
+    "somebody shouted behind the bend",
+    "the ground here gave a little",
+    "my legs are like jelly after the stairs",
+    "our friend fell behind a little",
+)
+_BESIDE: Final = (FACTS, "12 m tall, 18 m away", "which ISO do I take?", "how long do I expose?")
+
+
+@cache
+def hinted() -> str:
+    """The first of some messages that is no more than a hint, and tells or asks something."""
+    return next(
+        text
+        for said, beside in product(_MAY_BE, _BESIDE)
+        for text in (f"{said}, {beside}", f"{beside.rstrip('?')}, {said}")
+        if _is_hint(text) and (read(text).known() or asks(in_english(text)))
+    )
+
+
+def _is_hint(text: str) -> bool:
+    danger = read_danger(text)
+    return danger is not None and danger.level is Level.HINT
+
+
+#: Words of which no rule knows anything, short and long.
+FEW = "the whole lot sipping cocoa"
+MANY = "the whole lot of them sipping cocoa under the big awning"
+
+
+class Sense:
+    """Stands in for what has been learned: every message means one option, so far ahead."""
+
+    def __init__(self, monkeypatch: pytest.MonkeyPatch) -> None:
+        self.meant: Meant | None = None
+        self.sounds = False
+        monkeypatch.setattr(safety_sense, "meant_of_safety", self._meant)
+        monkeypatch.setattr(safety_sense, "sounds_of_danger", lambda _: self.sounds)
+
+    def is_of(self, option: str, ahead: float) -> None:
+        """From now on a message means that."""
+        self.meant = Meant(option, 0.9, ahead)
+
+    def _meant(self, question: str, offered: Sequence[str], said: Said) -> Meant | None:
+        assert question
+        assert said.typed
+        assert offered[-1] == OTHER
+        return self.meant

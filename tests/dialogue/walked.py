@@ -5,6 +5,7 @@ from __future__ import annotations
 from typing import Final
 
 from bot.dialogue.context import Context
+from bot.dialogue.turn import Turn
 from tests.dialogue.player import Player
 
 #: A fall, a near rock and kit: enough for the first settings, once two borders are answered.
@@ -28,3 +29,8 @@ def known(player: Player) -> Context:
 def keys_of(player: Player, text: str) -> tuple[str, ...]:
     """The keys of what is answered."""
     return tuple(key for message in player.say(text) for key in message.keys)
+
+
+def turn_of(player: Player) -> Turn:
+    """An answer under construction to somebody who has written, for a step on its own."""
+    return Turn(known(player), player.origin(), player.now)
