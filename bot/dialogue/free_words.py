@@ -55,9 +55,10 @@ def _answered_beside(turn: Turn, said: Said, facts: Facts, reply: Reply, *, note
     tells = bool(facts.known()) or visit.tells(turn)
     if not tells and (now.arrived(turn, said.typed) or shared.whose(turn, said.typed)):
         return True
-    if noted or visit.tells(turn):
+    asking = asks(said)
+    if noted or (visit.tells(turn) and not asking):
         return False
-    if not asks(said) and asides.answer(turn, said.typed, facts):
+    if not asking and asides.answer(turn, said.typed, facts):
         return True
     if reply(said, facts):
         return True

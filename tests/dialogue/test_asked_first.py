@@ -8,7 +8,7 @@ from bot.dialogue.danger import DangerKind, read_danger
 from bot.dialogue.danger.asked_first import only_noise, wants_question
 from bot.dialogue.danger.cold_hands import only_cold, only_cold_hands
 from tests.dialogue.player import Player
-from tests.dialogue.unsure import unsure_before
+from tests.dialogue.unsure import unsure_before, unsure_of_two
 
 
 def last(*lines: str) -> list[str]:
@@ -134,10 +134,10 @@ def test_an_edge_beside_another_is_heard() -> None:
 
 
 def test_one_of_several_clears_no_doubt() -> None:
-    """Two may be at the lip: one who is back leaves one."""
-    doubted = "we are 5, two of them on the lip"
+    """Two may be in danger: one who is back leaves one."""
+    doubted = unsure_of_two()
     assert last(doubted, "one is back")[-1] == "ask.in_danger"
-    assert last(doubted, "all 5 on the path")[-1] != "ask.in_danger"
+    assert last(doubted, "all 6 on the path")[-1] != "ask.in_danger"
 
 
 def test_brown_as_ever_clears_a_doubt() -> None:

@@ -73,7 +73,7 @@ def test_no_takes_up_what_waited(no: str) -> None:
     "text",
     ["f/11", "1/8", "what if f/8", "which iso?", "where do I focus", "silky please", "dots",
      "the white is blown", "card", "why", "next", "skip", "come on", "as 1/4 s", "start",
-     "ok", "thanks, and f/11 it is", DOUBTFUL, "yes theres wind", "3", "I'm fine"],
+     "ok", "thanks, and f/11 it is", FACTS, "yes theres wind", "3", "I'm fine"],
 )  # fmt: skip
 def test_nothing_but_the_question(text: str) -> None:
     """No other words bring settings, however often they come, and none is the question's yes."""

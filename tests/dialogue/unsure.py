@@ -10,7 +10,7 @@ from typing import Final
 import pytest
 
 from bot.dialogue import safety_sense
-from bot.dialogue.danger import Level, read_danger
+from bot.dialogue.danger import Level, read_danger, whose
 from bot.dialogue.meaning.asking import asks
 from bot.dialogue.meaning.options import OTHER, Meant
 from bot.dialogue.meaning.said import Said, in_english
@@ -30,6 +30,24 @@ _SAID: Final = (
     "my sister sits with her head between her knees",
     "the girl next to me trembles a bit",
 )
+
+
+#: The same of two among several.
+_OF_TWO: Final = (
+    "we are 6 and two sit near the drop",
+    "two of the kids went very quiet",
+    "two of my group look pale and sway",
+    "two of us six are up there near the edge somewhere",
+    "we are 6, two of them feel odd",
+    "two of my six students wave at us from over there",
+    "two of us six sit there holding their heads",
+)
+
+
+@cache
+def unsure_of_two() -> str:
+    """The first of some messages about two people that is asked about."""
+    return next(text for text in _OF_TWO if _is_unsure(text) and whose(text).others >= 2)
 
 
 @cache

@@ -187,13 +187,11 @@ def _go_on(turn: Turn, reply: str, doubted: str, doubt: Doubt) -> str | None:
     if doubt.unsaid is None and not asked:
         return _waited(turn, doubted)
     heard.keep(turn, doubted)
-    if doubt.unsaid is None:
-        return asked
     if isinstance(doubt.unsaid, FrameChecked):
         shared.checked(turn, doubt.unsaid)
-    else:
+    elif doubt.unsaid is not None:
         measured.came(turn, doubt.unsaid)
-    return None
+    return asked or None
 
 
 def _waited(turn: Turn, doubted: str) -> str | None:

@@ -53,7 +53,8 @@ WORDS: Final[Mapping[str, str]] = {
     # In Spanish "he vuelto" tells of who writes.
     "away.another": (
         r"he(?! (?:vuelto|bajado|subido|salido|ido|regresado|llegado)\b)"
-        r"|she|hes|shes|my (?!self\b|tripod\b|camera\b|gear\b)\w+ is"
+        r"|she|hes|shes|my (?!self\b|tripod\b|camera\b|gear\b)\w+"
+        r" (?:is|was|has|stepped|went|came|climbed|moved|got|walked|left)"
     ),
     "away.for_oneself": (
         r"(?:can|may|could|should|shall|do|if) (?:i|we)"

@@ -41,7 +41,7 @@ WORDS: Final[Mapping[str, str]] = {
         r"|kamera|ausrustung|sachen|zeug|rucksack|hund)|(?:stativ|kamera|hund)(?: ist)?"
         r" (?:auch|dabei|eingepackt)"
     ),
-    "away.another": r"er ist|sie ist|mein\w* \w+ ist",
+    "away.another": r"er ist|sie ist|mein\w* \w+ (?:ist|war|hat|kam|ging)",
     "away.for_oneself": (
         r"(?:kann|darf|soll|konnen|durfen|sollen) (?:ich|wir)"
         r"|(?:ich|wir) (?:steh\w*|will|wollen|geh\w*|kletter\w*)"

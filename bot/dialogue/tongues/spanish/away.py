@@ -40,7 +40,7 @@ WORDS: Final[Mapping[str, str]] = {
         r"(?:con|y) (?:(?:el|la|mi|todo|toda|los|las|todas|mis) )*(?:tripode|camara|equipo|mochila"
         r"|cosas|perro)|(?:tripode|camara|perro) (?:tambien|conmigo|incluid[oa])"
     ),
-    "away.another": r"mi \w+ esta|el esta|ella esta",
+    "away.another": r"mi \w+ (?:esta|se|ya|volvio|bajo|salio)|el esta|ella esta",
     "away.for_oneself": r"puedo|podemos|quiero|queremos|voy|vamos|estoy|estamos",
     "away.who_writes": r"yo|estoy|me he|he vuelto|volvi",
     "away.self": r"yo|estoy|estamos|conmigo|nosotros|todos|todas|nadie|no",
