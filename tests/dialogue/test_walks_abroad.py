@@ -284,7 +284,7 @@ def test_frames_by_their_place(text: str, time: str) -> None:
 @pytest.mark.parametrize(
     ("text", "kind"),
     [
-        ("derf i do obn auf de kantn aufi?", DangerKind.LIP),
+        ("derf i do obn auf de kantn aufi?", DangerKind.UNCLEAR),
         ("kemma obn am foi aufi und owa knipsn?", DangerKind.CLIMB),
         ("i hör an donner hinterm berg, hob koan schirm", DangerKind.THUNDER),
     ],

@@ -11,6 +11,12 @@ AROUND: Final[dict[str, str]] = {
         "{number} frames averaged smooth like {stops} of ND; {double} add one stop. 8 to 16 do, "
         "past 30 little changes; nothing may move between them."
     ),
+    # Each stop doubles the time (definition of a stop).
+    "asked.nd_time": "{bare} without it becomes {time} with {stops} of ND.",
+    "asked.nd_time_bulb": (
+        "{bare} without it becomes {time} with {stops} of ND: bulb, a release and a watch."
+    ),
+    "asked.nd_takes": "That takes {stops}: {factor} times the time.",
     # Every 15 to 20 min, at 100 % (common practice).
     "asked.rounds": (
         "Each student every 15 to 20 min; {number} of them: {minutes} min each. Rear screen at "

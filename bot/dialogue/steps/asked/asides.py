@@ -31,7 +31,7 @@ _OF_THE_LAST: Final = frozenset({"blink", "symptoms", "light"})
 _BYE: Final = "talk.bye"
 #: A sentence is a goodbye by its sense from this nearness on (own rule, as a question is one
 #: beside what else is told).
-_GOES: Final = 0.35
+_GOES: Final = 0.5
 #: Shorter times are for leaves, not for water (common practice: 1/125 s).
 _WATER_S: Final = 1 / 50
 _FOR_LEAVES: Final = any_of(

@@ -17,6 +17,7 @@ from bot.dialogue.reading.visit import read_visit
 from bot.dialogue.slots import KIT_SLOTS
 from bot.dialogue.steps.asked import (
     filter_answers,
+    filter_time,
     one_number,
     reach,
     stops_between,
@@ -93,6 +94,8 @@ def _first(turn: Turn, heard: Said) -> str | None:
     """Answer the first question; what else the message says, None when it asks nothing known."""
     text = heard.english
     if one_number.answer(turn, text) or stops_between.answer(turn, text):
+        return ""
+    if filter_time.answer(turn, heard):
         return ""
     clauses = _CLAUSE.split(text)
     judged = reach.answer(turn, text, clauses)

@@ -47,6 +47,8 @@ _VAGUE: Final = frozenset(
 #: So much nearer to a topic than to what tells facts, a message asks without a word that asks
 #: (own rule, on the examples left out in turn: 2 in 100 of what tells facts come so near).
 _PLAINLY: Final = 0.2
+#: What is asked of the water and of wet rock is answered, whatever else is told.
+_OF_SAFETY: Final = frozenset({"wading", "climb"})
 #: What a question may tell beside what it asks: "only my phone here, can it do this".
 _BESIDE_A_QUESTION: Final = _VAGUE | _OF_A_FRAME | KIT_SLOTS
 #: Causes that the answers to these symptoms treat, too.
@@ -108,7 +110,7 @@ def topic_meant(said: Said, facts: Facts) -> str | None:
     if topic is None or _is_told(topic, said, facts):
         return None
     # What is told, not asked, is kept: "just my phone" is a kit, whatever topic it is near to.
-    if not known:
+    if not known or (topic in _OF_SAFETY and asks(said)):
         return topic
     asked = asks(said) or topics.before_told(said, topic) >= _PLAINLY
     complains = known <= _VAGUE | {"symptoms"} and asks_at_once(said)

@@ -69,10 +69,14 @@ def answer(turn: Turn, event: TextReceived, *, of_the_walk: bool) -> None:
 def _heard(turn: Turn, held: Emergency | None, text: str) -> Safe | None:
     """Who is safe, by the words of a message and its sense: "out and dry, all of us"."""
     safe = _said(held, text)
-    if safe not in {None, Safe.ALL, Safe.RETRACTED} or speaks_for_one(text):
+    of_others = held is not None and held.others and speaks_for_one(text)
+    if safe not in {None, Safe.NOT, Safe.ALL, Safe.RETRACTED} or of_others:
         return safe
-    found = says_safe("safe", manner.as_said(turn, text), True if safe else None)
-    return {True: safe or Safe.ALL, False: Safe.NOT, None: None}[found]
+    by_words = True if safe in _FOR_ALL else None  # "what? nobody is in danger" is no "no"
+    found = says_safe("safe", manner.as_said(turn, text), by_words)
+    if found is None:
+        return safe if safe is Safe.NOT else None
+    return (safe if safe in _FOR_ALL else Safe.ALL) if found else Safe.NOT
 
 
 def _moved(turn: Turn, held: Emergency, text: str) -> bool:

@@ -6,7 +6,7 @@ from typing import Final
 
 from bot.dialogue.danger import Safe, anyone_out_there, who_is_safe
 from bot.dialogue.danger.came_away import came_away, speaks_for_one, speaks_of_another
-from bot.dialogue.danger.denied import nobody_is_there
+from bot.dialogue.danger.denied import nobody_is_there, sounds_of_danger
 from bot.dialogue.danger.given_up import gives_up
 from bot.dialogue.danger.left_open import leaves_open, without_setting_asked
 from bot.dialogue.danger.whereabouts import tells_of_staying
@@ -14,6 +14,7 @@ from bot.dialogue.events import TextReceived
 from bot.dialogue.meaning.asides import Aside, aside_of
 from bot.dialogue.meaning.asking import asks
 from bot.dialogue.meaning.said import Said
+from bot.dialogue.meaning.sentences import sentences_of
 from bot.dialogue.meaning.topics import topic_of
 from bot.dialogue.questions import QUESTIONS
 from bot.dialogue.reading import number_answer, read
@@ -128,13 +129,20 @@ def answered(turn: Turn, event: TextReceived) -> str | None:
     """The option that a message chooses, by its number or in words; assent to advice is none."""
     if event.answers not in {None, _QUESTION}:
         return None
-    by_words = _by_words(turn, event.text)
+    by_words = _by_words(turn, event.text) or _by_first_words(turn, event.text)
     if by_words is None and _says_nothing_of_them(turn, event.text):
         return None
     safe = says_safe(
         _QUESTION, manner.as_said(turn, event.text), None if by_words is None else by_words == "no"
     )
     return None if safe is None else "no" if safe else "yes"
+
+
+def _by_first_words(turn: Turn, text: str) -> str | None:
+    """The same of a first sentence alone, where what follows sounds of no danger."""
+    first, *rest = sentences_of(text) or [text]
+    plain = bool(rest) and not sounds_of_danger(" ".join(rest))
+    return _by_words(turn, first) if plain else None
 
 
 def _says_nothing_of_them(turn: Turn, text: str) -> bool:

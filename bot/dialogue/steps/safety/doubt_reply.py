@@ -5,7 +5,7 @@ from __future__ import annotations
 from typing import Final
 
 from bot.dialogue.danger import Safe, in_danger, who_is_safe, whose
-from bot.dialogue.danger.denied import begins_with_no
+from bot.dialogue.danger.denied import begins_with_no, sounds_of_danger
 from bot.dialogue.events import TextReceived
 from bot.dialogue.meaning.asking import asks
 from bot.dialogue.meaning.sentences import sentences_of
@@ -58,11 +58,21 @@ def asked_behind(turn: Turn, reply: str) -> str:
 
 
 def _says(turn: Turn, text: str, doubted: str) -> bool | None:
-    by_words, others = _by_words(text, doubted), whose(doubted).others
+    others = whose(doubted).others
+    by_words = _by_words(text, doubted)
+    if by_words is None:
+        by_words = _by_first_words(text, doubted)
     if who_is_safe(text) in _OF_ONE and (others or by_words is None):
         return by_words  # "I'm fine" says nothing of the others
     safe = says_safe(_QUESTION, manner.as_said(turn, text), _denied(by_words))
     return _denied(safe)
+
+
+def _by_first_words(text: str, doubted: str) -> bool | None:
+    """What a first sentence alone says by its words, where the rest sounds of no danger."""
+    first, *rest = sentences_of(text) or [text]
+    plain = bool(rest) and not sounds_of_danger(" ".join(rest))
+    return _by_words(first, doubted) if plain else None
 
 
 def _denied(value: bool | None) -> bool | None:

@@ -34,7 +34,8 @@ def goes_on(turn: Turn, text: str) -> bool:
 def _tells_or_asks(turn: Turn, text: str) -> bool:
     """Whether a message tells facts, asks something, or answers what stands open."""
     said = manner.as_said(turn, text)
-    if read(said.english, units=turn.units).known() or asks(said):
+    facts = read(said.english, units=turn.units)
+    if facts.known() or facts.unread or asks(said):
         return True
     question = turn.context.conversation.question
     return question is not None and (

@@ -1,0 +1,107 @@
+"""The time behind an ND from the time without it, and what an ND's number or density takes."""
+
+from __future__ import annotations
+
+import re
+from typing import Final
+
+from bot.dialogue import solving
+from bot.dialogue.compose import Role
+from bot.dialogue.folding import folded
+from bot.dialogue.meaning.said import Said
+from bot.dialogue.reading.frame_times import plain_times
+from bot.dialogue.texts import measures
+from bot.dialogue.tongues import whole_words
+from bot.dialogue.turn import Turn
+from core.camera import density_stops, factor_stops, nd_factor
+from core.series import exact_shutter_s
+
+_HOW_LONG: Final = whole_words("filter_time.how_long")
+_HOW_MUCH: Final = whole_words("filter_time.how_much")
+_BARE: Final = whole_words("filter_time.bare")
+_TIME: Final = re.compile(
+    r"(?<![\d/.])(?P<time>1/[1-9]\d*|\d+(?:\.\d+)?(?= ?(?:s|secs?|seconds?)\b))"
+)
+#: "6-stop ND", "nd 8", "nd 0.9", "density 1.8".
+_FILTER: Final = re.compile(
+    r"\b(?P<stops>\d{1,2}(?:\.\d)?)[ -]?stops?(?:per)?\b"
+    r"|\b(?:nd|density(?: of)?|dichte|densidad(?: de)?)[ -]?(?:filter )?"
+    r"(?P<density>[0-4]\.\d{1,2})\b"
+    r"|\bnd[ -]?(?:filter )?(?P<factor>\d{1,4})\b"
+)
+#: Below this a whole number on a filter is no factor: none is sold as ND1 (common practice).
+_LEAST_FACTOR: Final = 2
+_MOST_STOPS: Final = 20.0
+#: Longer times take a watch: cameras' own end there (common practice).
+_BULB_S: Final = 30.0
+_IN_MINUTES_S: Final = 120.0
+
+
+def answer(turn: Turn, said: Said) -> bool:
+    """Answer such a question from its own numbers; whether it was one.
+
+    Time and factor: each stop doubles the time (definition of a stop).
+
+    Args:
+        turn: the answer under construction.
+        said: the message.
+    """
+    text, typed = plain_times(said.english.casefold()), folded(said.typed)
+    stops = _stops_in(text)
+    times = [_seconds(found["time"]) for found in _TIME.finditer(text)]
+    if stops is None:
+        return False
+    if len(times) == 1 and _HOW_LONG.search(typed) and _BARE.search(typed):
+        _say_time(turn, times[0], stops)
+    elif not times and _HOW_MUCH.search(typed):
+        turn.say(
+            Role.SETTINGS,
+            "asked.nd_takes",
+            stops=measures.stops(stops),
+            factor=measures.significant(nd_factor(stops)),
+        )
+    else:
+        return False
+    turn.reason("why.practice")
+    return True
+
+
+def _say_time(turn: Turn, bare_s: float, stops: float) -> None:
+    """The time without and with the filter, as they are set and counted."""
+    with_s = exact_shutter_s(bare_s) * nd_factor(stops)
+    bulb = with_s > _BULB_S
+    turn.say(
+        Role.SETTINGS,
+        "asked.nd_time_bulb" if bulb else "asked.nd_time",
+        bare=solving.time_text(bare_s, turn.camera),
+        time=_watched(with_s) if bulb else solving.time_text(with_s, turn.camera),
+        stops=measures.stops(stops),
+    )
+
+
+def _watched(time_s: float) -> str:
+    """A time by the watch: in seconds, from two minutes on in minutes."""
+    return measures.wait(time_s) if time_s < _IN_MINUTES_S else measures.minutes(time_s / 60)
+
+
+def _stops_in(text: str) -> float | None:
+    """What the one filter of a message takes; None without one, or with several."""
+    found = [_stops_of(match) for match in _FILTER.finditer(text)]
+    known = {round(stops, 1): stops for stops in found if stops is not None}
+    return next(iter(known.values())) if len(known) == 1 else None
+
+
+def _stops_of(match: re.Match[str]) -> float | None:
+    if match["density"]:
+        stops = density_stops(float(match["density"])) if float(match["density"]) else 0.0
+    elif match["factor"]:
+        factor = float(match["factor"])
+        stops = factor_stops(factor) if factor >= _LEAST_FACTOR else 0.0
+    else:
+        stops = float(match["stops"])
+    return stops if 0.0 < stops <= _MOST_STOPS else None
+
+
+def _seconds(told: str) -> float:
+    above, _, below = told.partition("/")
+    return float(above) / float(below or 1)

@@ -1,0 +1,86 @@
+"""The time behind an ND, and what its number or density takes, from the question's own numbers."""
+
+from __future__ import annotations
+
+import pytest
+
+from tests.dialogue.player import Player
+
+
+def said_to(*lines: str) -> tuple[tuple[str, ...], str]:
+    """The keys and the words of the answer to the last line."""
+    player = Player()
+    for line in lines[:-1]:
+        player.say(line)
+    (said,) = player.say(lines[-1])
+    return said.keys, said.body
+
+
+@pytest.mark.parametrize(
+    ("lines", "time"),
+    [
+        # each stop doubles the time: 1/30 s behind 3 stops is 1/4 s on the dial (8/30 = 0.27)
+        (("start", "without filter 1/30 s. with the 3 stop nd how long?"), "becomes 1/4 s"),
+        (("meter says 1/8 without the filter, 6 stop nd is on, how long do I expose?",), "8 s"),
+        (("from 1/15 with a 6 stop nd on, what time do i get?",), "becomes 4 s"),
+        (("1/60 bare, nd 0.9 goes on, which shutter?",), "becomes 1/8 s"),
+        (("bare it is 1/30, how long with ND8?",), "becomes 1/4 s"),
+        (
+            ("deutsch", "Ohne Filter 1/30 Sekunde. Mit Graufilter 0,9 wie lange?"),
+            "3 Stufen ND 1/4 s",
+        ),
+        (("español", "sin filtro 1/30, ¿cuánto tiempo con el ND de 6 pasos?"), "a 2 s con 6 pasos"),
+    ],
+)
+def test_time_behind_a_filter(lines: tuple[str, ...], time: str) -> None:
+    """In each language, by stops, by factor and by density."""
+    keys, body = said_to(*lines)
+    assert keys[0] == "asked.nd_time"
+    assert time in body
+
+
+@pytest.mark.parametrize(
+    ("text", "time"),
+    [
+        ("1 s without it, how long with a 6 stop nd?", "64 s"),  # 2^6
+        ("1 second bare, how long with the 10 stop", "17 min"),  # 2^10 = 1024 s
+    ],
+)
+def test_long_times_take_a_watch(text: str, time: str) -> None:
+    """Cameras end at 30 s."""
+    keys, body = said_to(text)
+    assert keys[0] == "asked.nd_time_bulb"
+    assert time in body
+
+
+@pytest.mark.parametrize(
+    ("lines", "takes"),
+    [
+        (("ND8, how many times longer is that?",), "3 stops: 8 times"),
+        (("nd 64 in stops?",), "6 stops: 64 times"),
+        (("what is density 1.8 in stops?",), "6 stops: 63.1 times"),  # 10^1.8
+        (("deutsch", "Und ND8, wieviel mal länger ist das?"), "die 8-fache Zeit"),
+    ],
+)
+def test_what_a_filter_takes(lines: tuple[str, ...], takes: str) -> None:
+    """A factor is a power of two, a density a power of ten."""
+    keys, body = said_to(*lines)
+    assert keys[0] == "asked.nd_takes"
+    assert takes in body
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "how long can I stay at the fall",
+        "nd1 in stops?",
+        "nd 0.0 in stops?",
+        "3 stop and 6 stop nd, 1/30 bare, how long?",
+        "6 stop nd at 1/30, is that silky?",
+        "1/30 without it and 1/8 before, how long with the 3 stop nd?",
+    ],
+)
+def test_what_is_no_such_question(text: str) -> None:
+    """Without a filter, with several, with two times, or with none asked for."""
+    keys, _ = said_to("start", text)
+    assert not any(key.startswith("asked.nd_t") for key in keys)
