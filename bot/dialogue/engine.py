@@ -182,9 +182,9 @@ def _warned(turn: Turn, origin: Origin, text: str, danger: Danger | None) -> boo
     if not emergency_told and cry_of(text) is Cry.SHOUTED:
         doubt.cry(turn, text)
         return True
-    if danger is None or not (origin.addressed or emergency_told):
+    if not (origin.addressed or emergency_told):
         return False
-    if not danger.is_told:
+    if danger is None or not danger.is_told:
         return emergency.rumbles_on(turn, text)
     emergency.answer(turn, danger, danger_here.with_friends(turn, text))
     return True

@@ -3,12 +3,14 @@
 from __future__ import annotations
 
 from collections.abc import Callable
+from typing import Final
 
 from bot.dialogue.compose import Role
 from bot.dialogue.facts import Facts
 from bot.dialogue.meaning.asking import asks
 from bot.dialogue.meaning.rests import with_rest
 from bot.dialogue.meaning.said import Said
+from bot.dialogue.meaning.topics import topic_of
 from bot.dialogue.reading import read
 from bot.dialogue.replies import says_yes_or_no
 from bot.dialogue.steps.anywhere import access, manner, planning, repeat
@@ -21,6 +23,8 @@ from bot.dialogue.steps.visits import visit
 from bot.dialogue.steps.walk import composition, liking, now
 from bot.dialogue.turn import Turn
 
+#: Topics in which the number of people is told by the way.
+_OF_A_GROUP: Final = frozenset({"rounds", "head_count", "exercise", "group_review"})
 #: Takes a message that says nothing else as a reply to the open question; whether it is one.
 Reply = Callable[[Said, Facts], bool]
 
@@ -55,14 +59,18 @@ def _answered_beside(turn: Turn, said: Said, facts: Facts, reply: Reply, *, note
     tells = bool(facts.known()) or visit.tells(turn)
     if not tells and (now.arrived(turn, said.typed) or shared.whose(turn, said.typed)):
         return True
-    asking = asks(said)
-    if noted or (visit.tells(turn) and not asking):
+    if noted or (visit.tells(turn) and not _asks_of_a_group(said)):
         return False
-    if not asking and asides.answer(turn, said.typed, facts):
+    if not asks(said) and asides.answer(turn, said.typed, facts):
         return True
     if reply(said, facts):
         return True
     return which_cause.ask(turn, said, facts) or by_meaning.answer(turn, said, facts)
+
+
+def _asks_of_a_group(said: Said) -> bool:
+    """Whether a question of who leads holds how many walk along: "my six students"."""
+    return asks(said) and topic_of(said) in _OF_A_GROUP
 
 
 def _go_on_from(turn: Turn, facts: Facts, said: Said, *, rest: str | None, noted: bool) -> None:

@@ -30,6 +30,8 @@ class _Needed(NamedTuple):
 
 #: The option by which nobody is in danger.
 _SAFE: Final = {"in_danger": "no", "out_there": "no", "safe": "yes"}
+#: A first sentence of fewer words is no answer by itself where more follows (own rule).
+LEAST_WORDS: Final = 3
 #: More words than so many may hold an exception: "all fine except Ben"; fewer are better known by
 #: the words themselves, "nooo she's fine" (own rule).
 _FEW: Final = 6

@@ -25,7 +25,7 @@ def last(*lines: str) -> list[str]:
         "my buddy is upstream, no contact",
         "I can't hear my friend over the water",
         "there was loose rock",
-        "meine Freundin ist oben am Bach und ich höre nicht, ob sie ruft",
+        "mein Freund ist oben am Bach, das Wasser ist zu laut zum Rufen",
         "da war loser Fels",
         "mi amiga está río arriba y no oigo si llama",
         "había roca suelta",

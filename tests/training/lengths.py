@@ -42,6 +42,25 @@ _KNOWN_COUNT: Final = 5.0
 #: Known messages of so many letters are joined, each with those so many places further on.
 _SHORT: Final = 40
 _STEPS_APART: Final = (17, 101, 211)
+#: So many lists of terse facts, as people send who know what is asked (own rule).
+_LISTS: Final = 1500
+_TERSE: Final[Mapping[str, Sequence[str]]] = {
+    "h": ("{} m tall", "fall is {} m high", "height {} m", "a {} m waterfall"),
+    "d": ("{} m away", "I'm {} m from the fall", "standing {} m back", "{} m off"),
+    "n": ("rock at {} m", "closest stone {} m away", "boulder {} m in front of me"),
+    "camera": ("camera 90 cm above the water", "camera height 1.2 m"),
+    "way": ("{} km walk", "4 km walk", "3 km walk out, 150 m climb"),
+    "speed": ("leaf takes 3 s for 3 m", "water 1 m/s", "leaf 3 m in 2 s"),
+    "f": ("f/11", "f11", "aperture 11", "at f/8"),
+    "time": ("1/4", "1/4 s", "a quarter of a second", "shutter 1/4"),
+    "iso": ("iso 100", "ISO200", "100 iso"),
+    "lens": ("24mm", "at 24 mm", "16-35 and 24-105", "at 35"),
+    "format": ("m43", "micro four thirds", "full frame", "24 MP", "phone"),
+    "light": ("under the trees", "overcast", "1 stop under", "sunset 18:40"),
+    "form": ("portrait", "vertical", "tripod", "polariser on"),
+}
+_SIZES: Final = {"h": (2, 60), "d": (2, 80), "n": (0.4, 6)}
+_BETWEEN: Final = (", ", "; ", "\n", ". ", " and ", " ")
 _LOOSENESS: Final = 1.0
 _ROUNDS: Final = 400
 _STEPS: Final = 127
@@ -77,8 +96,21 @@ class Told(NamedTuple):
 
 
 def messages() -> list[Told]:
-    """All that is learned from: labelled lengths, the facts of other files, known ones joined."""
-    return [*labelled(), *_of_facts(), *_joined()]
+    """All that is learned from: labelled lengths, facts, known ones joined, terse lists."""
+    return [*labelled(), *_of_facts(), *_joined(), *_listed()]
+
+
+def _listed() -> Iterable[Told]:
+    """Terse facts in any order and number: what stands beside one says nothing of it."""
+    draw = np.random.default_rng(0)
+    for _ in range(_LISTS):
+        signs = draw.permutation(sorted(_TERSE))[: draw.integers(1, len(_TERSE))]
+        said, labels = [], []
+        for sign in signs.tolist():
+            number = round(float(draw.uniform(*_SIZES.get(sign, (1, 9)))), int(draw.integers(2)))
+            said.append(str(draw.choice(_TERSE[sign])).format(f"{number:g}"))
+            labels += [(sign, number, "m")] if sign in _SIZES else []
+        yield Told(str(draw.choice(_BETWEEN)).join(said), "en", labels)
 
 
 def labelled() -> list[Told]:

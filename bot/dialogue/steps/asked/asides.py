@@ -29,6 +29,7 @@ _BY_CHANCE: Final = frozenset(
 #: What is told of the last frame by who goes: "nothing blinks any more, I'm off".
 _OF_THE_LAST: Final = frozenset({"blink", "symptoms", "light"})
 _BYE: Final = "talk.bye"
+_PAUSE: Final = "talk.wait"
 #: A sentence is a goodbye by its sense from this nearness on (own rule, as a question is one
 #: beside what else is told).
 _GOES: Final = 0.5
@@ -82,6 +83,8 @@ def _goes(turn: Turn, text: str) -> bool:
     sentences = [manner.as_said(turn, one) for one in sentences_of(text)]
     if any(map(asks, sentences)):
         return False
+    if any(topic_of(manner.as_said(turn, part)) == _PAUSE for part in text.split(",")):
+        return False  # "thanks, we take a break now"
     return any(topic_of(one) == _BYE and nearness(one)[_BYE] >= _GOES for one in sentences)
 
 

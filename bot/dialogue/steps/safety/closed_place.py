@@ -19,7 +19,7 @@ from bot.dialogue.meaning.topics import topic_of
 from bot.dialogue.questions import QUESTIONS
 from bot.dialogue.reading import number_answer, read
 from bot.dialogue.replies import chosen
-from bot.dialogue.safety_sense import says_safe
+from bot.dialogue.safety_sense import LEAST_WORDS, says_safe
 from bot.dialogue.steps.anywhere import heard, manner
 from bot.dialogue.steps.asked.questions_asked import topic_asked
 from bot.dialogue.steps.asked.topic_answers import TOPICS
@@ -141,7 +141,8 @@ def answered(turn: Turn, event: TextReceived) -> str | None:
 def _by_first_words(turn: Turn, text: str) -> str | None:
     """The same of a first sentence alone, where what follows sounds of no danger."""
     first, *rest = sentences_of(text) or [text]
-    plain = bool(rest) and not sounds_of_danger(" ".join(rest))
+    told = bool(rest) and len(first.split()) >= LEAST_WORDS  # "no. yes. both feet"
+    plain = told and not sounds_of_danger(" ".join(rest))
     return _by_words(turn, first) if plain else None
 
 

@@ -11,7 +11,7 @@ from bot.dialogue.meaning.asking import asks
 from bot.dialogue.meaning.sentences import sentences_of
 from bot.dialogue.questions import QUESTIONS
 from bot.dialogue.replies import chosen
-from bot.dialogue.safety_sense import says_safe
+from bot.dialogue.safety_sense import LEAST_WORDS, says_safe
 from bot.dialogue.steps.anywhere import manner
 from bot.dialogue.turn import Turn
 
@@ -71,7 +71,8 @@ def _says(turn: Turn, text: str, doubted: str) -> bool | None:
 def _by_first_words(text: str, doubted: str) -> bool | None:
     """What a first sentence alone says by its words, where the rest sounds of no danger."""
     first, *rest = sentences_of(text) or [text]
-    plain = bool(rest) and not sounds_of_danger(" ".join(rest))
+    told = bool(rest) and len(first.split()) >= LEAST_WORDS  # "no. yes. both feet"
+    plain = told and not sounds_of_danger(" ".join(rest))
     return _by_words(first, doubted) if plain else None
 
 
