@@ -18,6 +18,8 @@ NEAR_TALK: Final = 0.15
 NEAR_SHORT_TALK: Final = 0.4
 #: And this far before small talk and what tells facts (own rule, as above).
 BEFORE_TALK: Final = 0.05
+#: White sky in the frame, at the water and at home; a stabiliser that was on.
+_OF_ONE_THING: Final = (("sky", "clone_sky"), ("stabiliser", "stabiliser_seen"))
 #: How the labels of small talk begin.
 TALK: Final = "talk."
 #: Fewer words than these name no topic: they answer something, or lack what is asked of it.
@@ -48,8 +50,15 @@ def before_told(said: Said, topic: str) -> float:
 
 @lru_cache(maxsize=8)
 def nearness(said: Said) -> Mapping[str, float]:
-    """How near a message is to each topic and kind of small talk."""
-    return learned("topics").nearness(said.own)
+    """How near a message is to each topic and kind of small talk.
+
+    Two topics of the same thing share what is near to both: the nearer one has it all.
+    """
+    near = learned("topics").nearness(said.own)
+    for one, other in _OF_ONE_THING:
+        nearer, farther = (one, other) if near[one] >= near[other] else (other, one)
+        near[nearer] += max(near[farther], 0.0)
+    return near
 
 
 def nearest(said: Said) -> tuple[str, float]:

@@ -57,6 +57,12 @@ def _find_setting(turn: Turn, text: str) -> None:
     plainly("asked.find_setting_phone" if on_phone else "asked.find_setting")(turn, text)
 
 
+def _clone_sky(turn: Turn, text: str) -> None:
+    """White sky in a picture that is made; at the water it is left out of the next one."""
+    at_water = turn.context.conversation.walk is not None and not turn.is_at_home
+    plainly("asked.sky" if at_water else "asked.clone_sky")(turn, text)
+
+
 TOPICS: Final[Mapping[str, Answer]] = {
     **{f"term.{name}": plainly(f"term.{name}") for name in terms.NAMES},
     "term.diffraction": trade_answers.say_diffraction,
@@ -180,7 +186,7 @@ TOPICS: Final[Mapping[str, Answer]] = {
     "wobbly": plainly("asked.wobbly"),
     "sinking": plainly("asked.sinking"),
     "print_big": plainly("asked.print_big"),
-    "clone_sky": plainly("asked.clone_sky"),
+    "clone_sky": _clone_sky,
     "bracket_or_not": plainly("asked.bracket_or_not"),
     "briefing": plainly("asked.briefing"),
     "sharp_check": plainly("asked.sharp_check"),
