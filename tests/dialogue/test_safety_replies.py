@@ -5,9 +5,9 @@ from __future__ import annotations
 import pytest
 
 from bot.dialogue.context import Emergency
-from bot.dialogue.danger import Safe
+from bot.dialogue.danger import Danger, DangerKind, Level, Safe
 from bot.dialogue.events import TextReceived
-from bot.dialogue.steps.safety import all_safe, closed_place, doubt_reply
+from bot.dialogue.steps.safety import all_safe, closed_place, doubt, doubt_reply
 from bot.dialogue.turn import Turn
 from tests.dialogue.player import Player
 from tests.dialogue.unsure import FACTS, FEW, MANY, Sense, unsure
@@ -161,6 +161,21 @@ def test_known_words_of_one_or_of_nobody_stay(sense: Sense, text: str, safe: Saf
     turn = turn_of(walked("my friend slipped in"))
     sense.is_of("yes", 0.9)
     assert _heard(turn, turn.context.conversation.emergency, text) is safe
+
+
+def test_good_news_of_everybody_is_no_new_danger() -> None:
+    """Whatever it is taken for: "nobody" and "up there" sound of danger by themselves."""
+    turn = turn_of(walked("my friend slipped in"))
+    flood = Danger(DangerKind.FLOOD, Level.EMERGENCY)
+    assert all_safe.clears(turn, "all seven of us are up on the path, nobody is hurt", flood)
+    assert not all_safe.clears(turn, "the water is brown", flood)
+
+
+def test_a_doubt_is_put_once() -> None:
+    """While it stands open another doubtful message is an answer to it, not a second question."""
+    turn = doubted()
+    assert not doubt.ask(turn, unsure())
+    assert not turn.parts
 
 
 def _heard(turn: Turn, held: Emergency | None, text: str) -> Safe | None:

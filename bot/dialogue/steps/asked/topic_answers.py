@@ -58,8 +58,13 @@ def _find_setting(turn: Turn, text: str) -> None:
 
 
 def _clone_sky(turn: Turn, text: str) -> None:
-    """White sky in a picture that is made; at the water it is left out of the next one."""
-    at_water = turn.context.conversation.walk is not None and not turn.is_at_home
+    """White sky in a picture that is made; at the water it is left out of the next one.
+
+    Who speaks of retouching asks about that, wherever they are.
+    """
+    retouches = re.search(r"\b(?:clon|retouch|stamp|heal|paint)", text.casefold())
+    walking = turn.context.conversation.walk is not None and not turn.is_at_home
+    at_water = walking and not retouches
     plainly("asked.sky" if at_water else "asked.clone_sky")(turn, text)
 
 

@@ -234,8 +234,6 @@ def _note(turn: Turn, facts: Facts) -> None:
 
 def _way_out_said(turn: Turn, changed: set[str]) -> bool:
     """Whether the plan of the day is said anew, where a message moves it."""
-    if any(part.key.startswith("arrive.turn_back") for part in turn.parts):
-        return True  # it was asked for in the same message
     told = turn.trip_told.known().keys() & arrive.TRIP_SLOTS
     news = bool(told - {"people", "slowest"}) or (bool(told) and arrive.moves(turn))
     return (news or bool(changed & arrive.WAY_OUT_SLOTS)) and arrive.way_out_told(turn)
