@@ -16,9 +16,10 @@ from sklearn.linear_model import LogisticRegression
 
 from bot.dialogue.reading.draft import Draft
 from bot.dialogue.reading.foreign import glossed
-from bot.dialogue.reading.length_candidates import ARM_M, PACE_M, Candidate, candidates_in
+from bot.dialogue.reading.length_candidates import ARM_M, Candidate, candidates_in
 from bot.dialogue.reading.length_features import PLACES, features_of, number_of, tokens_of
 from bot.dialogue.reading.length_sense import FIRST, KINDS, SLOTS, Weights
+from bot.dialogue.reading.paces import PACE_M
 from bot.dialogue.reading.unit_words import METRES
 from tests.people.rate import PEOPLE
 from tests.training.ingredients import fingerprint

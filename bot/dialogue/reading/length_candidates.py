@@ -8,11 +8,11 @@ from dataclasses import dataclass
 from typing import Final
 
 from bot.dialogue.reading.numbers import Quantity
+from bot.dialogue.reading.paces import PACE_M
 from bot.dialogue.reading.spoken_numbers import SIMPLE
 from bot.dialogue.reading.unit_words import METRES
 
-#: A grown person's pace on rough ground, and an arm stretched out [m] (own rules).
-PACE_M: Final = 0.75
+#: An arm stretched out [m] (own rule).
 ARM_M: Final = 0.7
 _METRES: Final = METRES | {"step": PACE_M, "arm": ARM_M}
 _PACE: Final = r"(?:steps?|paces?|strides?|schritte?n?|pasos?)"

@@ -8,7 +8,7 @@ from typing import Final
 from bot.dialogue.reading.spoken_numbers import SIMPLE
 
 #: A grown person's pace on rough ground [m] (own rule).
-_PACE_M: Final = 0.75
+PACE_M: Final = 0.75
 #: A storey of a house with its floor [m] (common practice).
 _STOREY_M: Final = 3.0
 #: A hundred paces are a way, not how far the water is (own rule).
@@ -53,7 +53,7 @@ def in_metres(text: str) -> str:
 
 
 def _paced(match: re.Match[str]) -> str:
-    return f"{_count(match[1]) * _PACE_M:g} m"
+    return f"{_count(match[1]) * PACE_M:g} m"
 
 
 def _stacked(match: re.Match[str]) -> str:

@@ -10,6 +10,7 @@ from bot.dialogue.compose import Role
 from bot.dialogue.folding import folded
 from bot.dialogue.meaning.said import Said
 from bot.dialogue.reading.frame_times import plain_times
+from bot.dialogue.steps.asked.stops_between import value_of
 from bot.dialogue.texts import measures
 from bot.dialogue.tongues import whole_words
 from bot.dialogue.turn import Turn
@@ -48,7 +49,7 @@ def answer(turn: Turn, said: Said) -> bool:
     """
     text, typed = plain_times(said.english.casefold()), folded(said.typed)
     stops = _stops_in(text)
-    times = [_seconds(found["time"]) for found in _TIME.finditer(text)]
+    times = [value_of(found["time"]) for found in _TIME.finditer(text)]
     if stops is None:
         return False
     if len(times) == 1 and _HOW_LONG.search(typed) and _BARE.search(typed):
@@ -100,8 +101,3 @@ def _stops_of(match: re.Match[str]) -> float | None:
     else:
         stops = float(match["stops"])
     return stops if 0.0 < stops <= _MOST_STOPS else None
-
-
-def _seconds(told: str) -> float:
-    above, _, below = told.partition("/")
-    return float(above) / float(below or 1)

@@ -39,12 +39,12 @@ def answer(turn: Turn, text: str) -> bool:
     """
     said = plain_times(text.casefold())
     if found := _STOPS.search(said):
-        one, other = (_level(found["kind"], _value(found[name])) for name in ("one", "other"))
+        one, other = (_level(found["kind"], value_of(found[name])) for name in ("one", "other"))
         if one is None or other is None:
             return False
         turn.say(Role.SETTINGS, "asked.stops_between", stops=measures.stops(abs(one - other)))
     elif found := _LONG.search(said):
-        seconds = measures.significant(_value(found["time"]))
+        seconds = measures.significant(value_of(found["time"]))
         turn.say(Role.SETTINGS, "asked.seconds", time=found["time"], seconds=seconds)
     else:
         return False
@@ -52,7 +52,8 @@ def answer(turn: Turn, text: str) -> bool:
     return True
 
 
-def _value(told: str) -> float:
+def value_of(told: str) -> float:
+    """A number or a fraction as a number: "1/8" is 0.125."""
     above, _, below = told.partition("/")
     return float(above) / float(below or 1)
 

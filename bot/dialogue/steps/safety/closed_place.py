@@ -6,7 +6,7 @@ from typing import Final
 
 from bot.dialogue.danger import Safe, anyone_out_there, who_is_safe
 from bot.dialogue.danger.came_away import came_away, speaks_for_one, speaks_of_another
-from bot.dialogue.danger.denied import nobody_is_there, sounds_of_danger
+from bot.dialogue.danger.denied import nobody_is_there
 from bot.dialogue.danger.given_up import gives_up
 from bot.dialogue.danger.left_open import leaves_open, without_setting_asked
 from bot.dialogue.danger.whereabouts import tells_of_staying
@@ -14,12 +14,11 @@ from bot.dialogue.events import TextReceived
 from bot.dialogue.meaning.asides import Aside, aside_of
 from bot.dialogue.meaning.asking import asks
 from bot.dialogue.meaning.said import Said
-from bot.dialogue.meaning.sentences import sentences_of
 from bot.dialogue.meaning.topics import topic_of
 from bot.dialogue.questions import QUESTIONS
 from bot.dialogue.reading import number_answer, read
 from bot.dialogue.replies import chosen
-from bot.dialogue.safety_sense import LEAST_WORDS, says_safe
+from bot.dialogue.safety_sense import first_sentence, says_safe
 from bot.dialogue.steps.anywhere import heard, manner
 from bot.dialogue.steps.asked.questions_asked import topic_asked
 from bot.dialogue.steps.asked.topic_answers import TOPICS
@@ -140,10 +139,8 @@ def answered(turn: Turn, event: TextReceived) -> str | None:
 
 def _by_first_words(turn: Turn, text: str) -> str | None:
     """The same of a first sentence alone, where what follows sounds of no danger."""
-    first, *rest = sentences_of(text) or [text]
-    told = bool(rest) and len(first.split()) >= LEAST_WORDS  # "no. yes. both feet"
-    plain = told and not sounds_of_danger(" ".join(rest))
-    return _by_words(turn, first) if plain else None
+    first = first_sentence(text)
+    return None if first is None else _by_words(turn, first)
 
 
 def _says_nothing_of_them(turn: Turn, text: str) -> bool:

@@ -5,13 +5,13 @@ from __future__ import annotations
 from typing import Final
 
 from bot.dialogue.danger import Safe, in_danger, who_is_safe, whose
-from bot.dialogue.danger.denied import begins_with_no, sounds_of_danger
+from bot.dialogue.danger.denied import begins_with_no
 from bot.dialogue.events import TextReceived
 from bot.dialogue.meaning.asking import asks
 from bot.dialogue.meaning.sentences import sentences_of
 from bot.dialogue.questions import QUESTIONS
 from bot.dialogue.replies import chosen
-from bot.dialogue.safety_sense import LEAST_WORDS, says_safe
+from bot.dialogue.safety_sense import first_sentence, says_safe
 from bot.dialogue.steps.anywhere import manner
 from bot.dialogue.turn import Turn
 
@@ -70,10 +70,8 @@ def _says(turn: Turn, text: str, doubted: str) -> bool | None:
 
 def _by_first_words(text: str, doubted: str) -> bool | None:
     """What a first sentence alone says by its words, where the rest sounds of no danger."""
-    first, *rest = sentences_of(text) or [text]
-    told = bool(rest) and len(first.split()) >= LEAST_WORDS  # "no. yes. both feet"
-    plain = told and not sounds_of_danger(" ".join(rest))
-    return _by_words(first, doubted) if plain else None
+    first = first_sentence(text)
+    return None if first is None else _by_words(first, doubted)
 
 
 def _denied(value: bool | None) -> bool | None:
