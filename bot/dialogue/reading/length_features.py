@@ -7,6 +7,7 @@ import re
 import zlib
 from collections.abc import Iterator, Sequence
 from collections.abc import Set as AbstractSet
+from functools import lru_cache
 from itertools import pairwise
 from typing import Final
 
@@ -116,10 +117,15 @@ def _in_kinds(words: Sequence[str], known: AbstractSet[int]) -> list[str]:
 
 
 def _kind_of(word: str, known: AbstractSet[int]) -> str:
-    for kind, pattern in _KINDS:
-        if pattern.fullmatch(word):
-            return kind
+    kind = _named_kind(word)
+    if kind is not None:
+        return kind
     return word if word in _BORDERS or number_of(word) in known else _UNKNOWN
+
+
+@lru_cache(maxsize=4096)
+def _named_kind(word: str) -> str | None:
+    return next((kind for kind, pattern in _KINDS if pattern.fullmatch(word)), None)
 
 
 def _marked(text: str, candidates: Sequence[Candidate], start: int, end: int) -> str:

@@ -30,6 +30,7 @@ _BY_CHANCE: Final = frozenset(
 _OF_THE_LAST: Final = frozenset({"blink", "symptoms", "light"})
 _BYE: Final = "talk.bye"
 _PAUSE: Final = "talk.wait"
+_FEWEST: Final = 2
 #: A sentence is a goodbye by its sense from this nearness on (own rule, as a question is one
 #: beside what else is told).
 _GOES: Final = 0.5
@@ -63,10 +64,12 @@ def leave(turn: Turn, text: str, told: Facts, asked: Asked | None) -> bool:
         Whether it was one.
     """
     aside = aside_of(text)
+    known = set(told.known()) - _BY_CHANCE
+    if told.unread or known - _OF_THE_LAST:
+        return False
     if aside not in {Aside.BYE, Aside.WAIT} and _goes(turn, text):
         aside = Aside.BYE
-    chance = _BY_CHANCE | _OF_THE_LAST if aside is Aside.BYE else _BY_CHANCE
-    if aside not in {Aside.BYE, Aside.WAIT} or set(told.known()) - chance or told.unread:
+    if aside not in {Aside.BYE, Aside.WAIT} or (known and aside is Aside.WAIT):
         return False
     leaving = aside is Aside.BYE and turn.context.conversation.closed
     if asked is not None and asked.passing and asked.name not in planning.OFFERS and not leaving:
@@ -80,12 +83,15 @@ def leave(turn: Turn, text: str, told: Facts, asked: Asked | None) -> bool:
 
 def _goes(turn: Turn, text: str) -> bool:
     """Whether a sentence of a message that asks nothing says that its writer goes now."""
+    if len(text.split()) < _FEWEST:
+        return False  # "bye" is known by its word
     sentences = [manner.as_said(turn, one) for one in sentences_of(text)]
     if any(map(asks, sentences)):
         return False
-    if any(topic_of(manner.as_said(turn, part)) == _PAUSE for part in text.split(",")):
-        return False  # "thanks, we take a break now"
-    return any(topic_of(one) == _BYE and nearness(one)[_BYE] >= _GOES for one in sentences)
+    if not any(topic_of(one) == _BYE and nearness(one)[_BYE] >= _GOES for one in sentences):
+        return False
+    parts = (manner.as_said(turn, part) for part in text.split(","))
+    return not any(topic_of(part) == _PAUSE for part in parts)  # "thanks, we take a break now"
 
 
 def wait(turn: Turn) -> None:
