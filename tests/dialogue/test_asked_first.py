@@ -138,6 +138,9 @@ def test_one_of_several_clears_no_doubt() -> None:
     doubted = unsure_of_two()
     assert last(doubted, "one is back")[-1] == "ask.in_danger"
     assert last(doubted, "all 6 on the path")[-1] != "ask.in_danger"
+    told = "we are 5, two of them on the lip"
+    assert last(told, "one is back")[-1] == "ask.out_there"
+    assert last(told, "all 5 on the path")[-1] != "ask.out_there"
 
 
 def test_brown_as_ever_clears_a_doubt() -> None:

@@ -104,7 +104,7 @@ def test_a_round_is_shared_out(text: str, people: int | None, number: str, minut
 def test_the_last_settings_are_those_that_were_given() -> None:
     """As they were told with the base."""
     said = answered("last_settings", "what did I use last time")
-    assert said.key == "asked.last_settings"
+    assert said.key == "where.given"
     assert "ISO" in said.values["settings"]
     assert "f/" in said.values["settings"]
 

@@ -39,6 +39,7 @@ def _imagined(name: str) -> list[list[str]]:
         ("der Bach läuft jetzt über den Weg und wird immer lauter", "flood"),
         ("Oma ist gestürzt und kann nicht mehr auftreten", "hurt"),
         ("es blitzt und donnert, wir sind oben am Grat", "thunder"),
+        ("meine Freundin ist oben am Bach und ich höre nicht, ob sie ruft", "missing"),
         ("meine Finger sind weiß und ich spür nix mehr", "cold"),
         ("Stirnlampe tot, noch eine Stunde bis zum Auto", "dark"),
         ("kann man hinter dem Wasserfall durchgehen", "under"),

@@ -84,6 +84,17 @@ def test_nothing_but_the_question(text: str) -> None:
         assert "ask.safe" not in _keys(said)
 
 
+def test_the_doubtful_message_again_brings_no_settings() -> None:
+    """Asked about or taken for an emergency, by its sense: never passed over."""
+    player = doubted()
+    for _ in range(4):
+        said = player.say(DOUBTFUL)
+        assert not any(SETTINGS.search(one.body) for one in said)
+    assert player.context is not None
+    conversation = player.context.conversation
+    assert conversation.doubted is not None or conversation.emergency is not None
+
+
 def test_it_is_asked_twice_and_then_only_said_how_to_go_on() -> None:
     """Nobody is nagged, and nobody is caught: one word goes on."""
     player = doubted(SHORT)

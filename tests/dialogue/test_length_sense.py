@@ -146,12 +146,12 @@ def test_what_the_shares_tell() -> None:
     first, second, time = scan(text)
     shares = np.array([_sure_of(X, 0.9, D), _sure_of(D, 0.6, N)], np.float32)
     found = Sensed(candidates_in(text, (first, second, time)), shares)
-    assert found.share_of_another("distance_m", first) == pytest.approx(0.9)
-    assert found.share_of_another("nearest_m", second) == pytest.approx(0.6)
-    assert found.share_of_another("distance_m", time) == 0
-    assert found.tells("distance_m", first)
-    assert not found.tells("nearest_m", first)
-    assert not found.tells("distance_m", time)
+    assert not found.is_another("distance_m", first, 0.8)  # its twin is likely of the distance
+    assert found.is_another("fall_height_m", first, 0.89)
+    assert not found.is_another("fall_height_m", first, 0.91)
+    assert found.is_another("nearest_m", second, 0.59)
+    assert not found.is_another("nearest_m", second, 0.61)
+    assert not found.is_another("distance_m", time, 0.0)  # it is not weighed
     _, candidate, slot = found.likeliest()[0]
     assert (candidate.quantity, slot) == (second, "distance_m")
 

@@ -50,7 +50,7 @@ def abroad(word: str) -> Player:
         ("deutsch", "und wie lange belichte ich jetzt", "asked.time"),
         ("deutsch", "wie krieg ich das Foto etwas dunkler", "asked.how_much_darker"),
         ("deutsch", "sag mir nochmal die Werte", "where.given"),
-        ("deutsch", "wie waren nochmal die Einstellungen", "asked.last_settings"),
+        ("deutsch", "wie waren nochmal die Einstellungen", "where.given"),
         ("deutsch", "wie viele davon soll ich behalten", "asked.keep_few"),
         ("deutsch", "wieviele Fotos heb ich auf", "asked.keep_few"),
         ("deutsch", "wie oft soll ich alle durchzählen", "asked.head_count"),

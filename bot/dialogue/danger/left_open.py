@@ -49,6 +49,15 @@ def leaves_open(text: str) -> bool:
     Args:
         text: as typed, in any of Linn's languages.
     """
+    return "?" in text or leaves_something(text)
+
+
+def leaves_something(text: str) -> bool:
+    """The same of a message that may ask something beside it.
+
+    Args:
+        text: as typed, in any of Linn's languages.
+    """
     said = folded(text)
     there = _LEFT_THERE.search(things_came_along(said.replace(" . ", " , ")))
-    return "?" in text or there is not None or any(words.search(said) for words in _LEAVING_IT)
+    return there is not None or any(words.search(said) for words in _LEAVING_IT)

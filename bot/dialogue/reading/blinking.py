@@ -165,6 +165,14 @@ _NOTHING_BUT: Final = re.compile(
 _ZEBRA: Final = any_of(r"zebra (?:stripes|pattern|lines)")
 
 
+#: Who asks where the warning is switched on, or what it means, tells of no frame.
+_OF_THE_WARNING: Final = any_of(
+    r"(?:how|where) (?:do|can|could|would|should|must|to|is|are)\b[^;]*?"
+    r"\b(?:switch|turn|find|enable|activate)\b",
+    r"what (?:does|do|is)\b[^;]*?\b(?:blink\w*|warning)\b(?: \w+)? (?:mean|for)",
+)
+
+
 def read_blink(draft: Draft) -> None:
     """What the camera's warning shows; a warning without a size is taken as patches."""
     bare = _bare(draft)
@@ -172,7 +180,8 @@ def read_blink(draft: Draft) -> None:
     parts = _PARTS.split(said)
     if _HISTOGRAM.search(said):
         parts = [piece for part in parts for piece in _AND_BLINKS.split(part)]
-    text = "; ".join(part for part in parts if not _HISTOGRAM.search(part))
+    other = (_HISTOGRAM, _OF_THE_WARNING)
+    text = "; ".join(part for part in parts if not any(words.search(part) for words in other))
     text = _ZEBRA.sub("zebras", text)
     if bare:
         draft.note("blink", bare)

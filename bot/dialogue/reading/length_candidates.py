@@ -9,7 +9,7 @@ from typing import Final
 
 from bot.dialogue.reading.numbers import Quantity
 from bot.dialogue.reading.paces import PACE_M
-from bot.dialogue.reading.spoken_numbers import SIMPLE
+from bot.dialogue.reading.spoken_numbers import SIMPLE, number_said
 from bot.dialogue.reading.unit_words import METRES
 
 #: An arm stretched out [m] (own rule).
@@ -110,7 +110,7 @@ def _with_paces(text: str, measured: Iterable[Candidate]) -> Iterable[Candidate]
 
 def _of_words(match: re.Match[str]) -> Candidate:
     said = match["number"]
-    value = float(said) if said.isdigit() else _LOOSE.get(said, float(SIMPLE.get(said, 0)))
+    value = _LOOSE[said] if said in _LOOSE else number_said(said)
     units = ("step", "arm", "m", "ft", "yd", "cm")
     unit = next((unit for unit in units if match[unit]), "")
     return Candidate(*match.span(), value + (0.5 if match["half"] else 0.0), unit)

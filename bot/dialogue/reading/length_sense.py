@@ -97,18 +97,17 @@ class Sensed:
         """Whether more is said than numbers: "10 and 14" has nothing to weigh."""
         return len(words_beside(text, self.candidates)) >= _FEW
 
-    def share_of_another(self, slot: str, quantity: Quantity) -> float:
-        """How likely a number is the likeliest other kind of number than this slot takes."""
-        place = self._place_of(quantity)
-        return 0.0 if place is None else float(np.delete(self.shares[place], SLOTS[slot]).max())
+    def is_another(self, slot: str, quantity: Quantity, least: float) -> bool:
+        """Whether a number is so likely of another kind than this slot takes.
 
-    def tells(self, slot: str, quantity: Quantity) -> bool:
-        """Whether another number, as long, is likely of this slot: "keep 15 m off, so 15 m"."""
+        Not where another number, as long, is likely of the slot: "keep 15 m off, so 15 m".
+        """
         place = self._place_of(quantity)
-        if place is None:
+        kind = SLOTS[slot]
+        if place is None or np.delete(self.shares[place], kind).max() < least:
             return False
-        length, kind = self.candidates[place].metres, SLOTS[slot]
-        return any(
+        length = self.candidates[place].metres
+        return not any(
             self.shares[n, kind] >= _LIKELY and math.isclose(one.metres, length)
             for n, one in enumerate(self.candidates)
         )

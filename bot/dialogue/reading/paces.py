@@ -5,7 +5,7 @@ from __future__ import annotations
 import re
 from typing import Final
 
-from bot.dialogue.reading.spoken_numbers import SIMPLE
+from bot.dialogue.reading.spoken_numbers import SIMPLE, number_said
 
 #: A grown person's pace on rough ground [m] (own rule).
 PACE_M: Final = 0.75
@@ -53,12 +53,8 @@ def in_metres(text: str) -> str:
 
 
 def _paced(match: re.Match[str]) -> str:
-    return f"{_count(match[1]) * PACE_M:g} m"
+    return f"{number_said(match[1]) * PACE_M:g} m"
 
 
 def _stacked(match: re.Match[str]) -> str:
-    return f"{_count(match[1] or match[2]) * _STOREY_M:g} m high"
-
-
-def _count(said: str) -> float:
-    return float(said) if said.isdigit() else float(SIMPLE[said])
+    return f"{number_said(match[1] or match[2]) * _STOREY_M:g} m high"

@@ -17,6 +17,13 @@ _TENS: Final = ("twenty", "thirty", "forty", "fifty", "sixty", "seventy", "eight
 SIMPLE: Final = {word: number for number, word in enumerate(("zero", *_ONES, *_TEENS))} | {
     ten: 20 + 10 * index for index, ten in enumerate(_TENS)
 }
+
+
+def number_said(said: str) -> float:
+    """A number in digits, or of one word, as a number."""
+    return float(said) if said.isdigit() else float(SIMPLE[said])
+
+
 _ONE: Final = "|".join(_ONES)
 _TEEN: Final = "|".join(_TEENS)
 _TEN: Final = "|".join(_TENS)

@@ -40,7 +40,7 @@ def weigh_lengths(draft: Draft) -> None:
         likely = _NOT_ASKED_FOR if slot in draft.expecting else _ANOTHER
         if quantity is None or _PUT_RIGHT.search(draft.before(quantity)):
             continue
-        if found.share_of_another(slot, quantity) >= likely and not found.tells(slot, quantity):
+        if found.is_another(slot, quantity, likely):
             draft.take_back(slot)
     for share, candidate, slot in found.likeliest():
         if slot in draft.values:

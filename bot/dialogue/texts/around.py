@@ -22,7 +22,6 @@ AROUND: Final[dict[str, str]] = {
         "Each student every 15 to 20 min; {number} of them: {minutes} min each. Rear screen at "
         "100 %, ask what it is about, change one thing."
     ),
-    "asked.last_settings": "Last: {settings}.",
     "asked.last_none": (
         "No settings of a frame yet: send your last ones, like `f/11, 1/4 s, ISO 100`."
     ),

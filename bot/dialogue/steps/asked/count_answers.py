@@ -8,7 +8,7 @@ from typing import Final
 
 from bot.dialogue import reckoning, solving
 from bot.dialogue.compose import Role
-from bot.dialogue.reading.spoken_numbers import SIMPLE
+from bot.dialogue.reading.spoken_numbers import SIMPLE, number_said
 from bot.dialogue.texts import measures
 from bot.dialogue.turn import Turn
 
@@ -62,9 +62,8 @@ def say_last_settings(turn: Turn, text: str) -> None:
     if given is None:
         turn.say(Role.SETTINGS, "asked.last_none")
         return
-    turn.say(
-        Role.SETTINGS, "asked.last_settings", settings=solving.settings_text(given, turn.camera)
-    )
+    settings = solving.settings_text(given, turn.camera)
+    turn.say(Role.SETTINGS, "where.given", settings=settings)
 
 
 def say_warning_where(turn: Turn, text: str) -> None:
@@ -83,7 +82,7 @@ def say_slippery(turn: Turn, text: str) -> None:
 def _named(text: str, most: int) -> int | None:
     """The first number of a question that may be meant."""
     for found in _NUMBER.finditer(text.casefold()):
-        number = int(found["n"]) if found["n"].isdigit() else int(SIMPLE[found["n"]])
+        number = int(number_said(found["n"]))
         if _FEWEST <= number <= most:
             return number
     return None

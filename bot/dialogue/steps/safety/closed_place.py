@@ -8,7 +8,7 @@ from bot.dialogue.danger import Safe, anyone_out_there, who_is_safe
 from bot.dialogue.danger.came_away import came_away, speaks_for_one, speaks_of_another
 from bot.dialogue.danger.denied import nobody_is_there
 from bot.dialogue.danger.given_up import gives_up
-from bot.dialogue.danger.left_open import leaves_open, without_setting_asked
+from bot.dialogue.danger.left_open import leaves_open, leaves_something, without_setting_asked
 from bot.dialogue.danger.whereabouts import tells_of_staying
 from bot.dialogue.events import TextReceived
 from bot.dialogue.meaning.asides import Aside, aside_of
@@ -148,8 +148,7 @@ def _says_nothing_of_them(turn: Turn, text: str) -> bool:
     others = turn.context.conversation.closed_others
     if who_is_safe(text) is Safe.HEARD or tells_of_staying(text):
         return True
-    told = text.replace("?", ".")  # what is asked beside it leaves nothing there
-    return leaves_open(told) or (speaks_for_one(text) if others else speaks_of_another(text))
+    return leaves_something(text) or (speaks_for_one(text) if others else speaks_of_another(text))
 
 
 def _by_words(turn: Turn, text: str) -> str | None:

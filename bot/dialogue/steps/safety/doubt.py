@@ -198,12 +198,18 @@ def _waited(turn: Turn, doubted: str) -> str | None:
     """The words that waited; where they told and asked nothing, that is all."""
     if cry_of(doubted):
         return "commands"
-    said = manner.as_said(turn, doubted)
-    if read(said.english, units=turn.units).known() or asks(said):
+    if tells_or_asks(turn, doubted):
         return doubted
     turn.say(Role.SAFETY, "danger.retracted")
     repeat.put_again(turn, whole=True)
     return None
+
+
+def tells_or_asks(turn: Turn, text: str) -> bool:
+    """Whether a message tells facts or numbers, or asks something."""
+    said = manner.as_said(turn, text)
+    facts = read(said.english, units=turn.units)
+    return bool(facts.known() or facts.unread) or asks(said)
 
 
 def _end(turn: Turn) -> None:

@@ -3,11 +3,9 @@
 from __future__ import annotations
 
 from bot.dialogue.compose import Role
-from bot.dialogue.meaning.asking import asks
 from bot.dialogue.questions import QUESTIONS
-from bot.dialogue.reading import number_answer, read
+from bot.dialogue.reading import number_answer
 from bot.dialogue.replies import chosen
-from bot.dialogue.steps.anywhere import manner
 from bot.dialogue.steps.safety import doubt
 from bot.dialogue.turn import Turn
 
@@ -33,9 +31,7 @@ def goes_on(turn: Turn, text: str) -> bool:
 
 def _tells_or_asks(turn: Turn, text: str) -> bool:
     """Whether a message tells facts, asks something, or answers what stands open."""
-    said = manner.as_said(turn, text)
-    facts = read(said.english, units=turn.units)
-    if facts.known() or facts.unread or asks(said):
+    if doubt.tells_or_asks(turn, text):
         return True
     question = turn.context.conversation.question
     return question is not None and (
