@@ -85,6 +85,7 @@ SPEAKS_UP: Final = frozenset(
         "wasser geht mir bis zum schienbein, 35 cm tief",
         "luna llena y nada más, ni una linterna",
         "stockdunkle klamm, ganz schmaler spalt über mir",
+        "up to my waist",
         "u said 1/4 but i only dare 1/10, hands shaking, no tripod",
     }
 )
@@ -93,8 +94,7 @@ SPEAKS_UP: Final = frozenset(
 def test_messages_full_of_facts_are_harmless() -> None:
     """None of the messages that other tests read for facts or topics is taken for a danger.
 
-    Questions about dangers are neither: see the topics between. A hint stops nobody; one message
-    in five hundred may be one.
+    Questions about dangers are neither: see the topics between.
     """
     lines = (
         line
@@ -102,10 +102,7 @@ def test_messages_full_of_facts_are_harmless() -> None:
         for line in path.read_text(encoding="utf-8").splitlines()
     )
     told = [row["text"] for row in map(json.loads, lines) if row.get("topic") not in TOPICS_BETWEEN]
-    found = {text: danger for text in told if (danger := read_danger(text)) is not None}
-    hints = {text for text, danger in found.items() if danger.level is Level.HINT}
-    assert found.keys() - hints <= SPEAKS_UP
-    assert len(hints) <= len(told) / 500
+    assert {text for text in told if read_danger(text)} <= SPEAKS_UP
 
 
 def test_own_words_are_harmless() -> None:

@@ -98,7 +98,7 @@ _ASKED_COUNTS: Final = 1.0
 #: is typed: no danger is set back by so much [log odds]. Own rule: with it as many dangers
 #: of left-out files are heard as without the tables; the way is King & Zeng (2001), "Logistic
 #: regression in rare events data", prior correction; from memory.
-_RARER: Final = 1.0
+_RARER: Final = 0.9
 #: Inverse strength of the pull of weights towards zero; own rule, from strangers' messages that
 #: were left out in five parts.
 _LOOSENESS: Final = 10.0

@@ -5,6 +5,7 @@ from __future__ import annotations
 from bot.dialogue.compose import Role
 from bot.dialogue.questions import QUESTIONS
 from bot.dialogue.reading import number_answer
+from bot.dialogue.reading.standing import asks_to_stand
 from bot.dialogue.replies import chosen
 from bot.dialogue.steps.safety import doubt
 from bot.dialogue.turn import Turn
@@ -19,11 +20,11 @@ def goes_on(turn: Turn, text: str) -> bool:
 
     Returns:
         Whether it is to be answered as any other. Words that tell nothing but that are asked
-        about: nothing of a walk explains them.
+        about: nothing of a walk explains them. Who asks leave to stand in water is answered so.
     """
     if doubt.is_open(turn) or doubt.is_harmless(turn, text):
         return True
-    if not _tells_or_asks(turn, text):
+    if asks_to_stand(text) or not _tells_or_asks(turn, text):
         return False
     turn.say(Role.SAFETY, "danger.hint")
     return True
