@@ -43,6 +43,8 @@ _ANSWERING: Final = {
 _SURE: Final = 0.3
 _SURELY_NOT: Final = 0.45
 _LEAST_WORDS: Final = 2
+#: A single word of fewer letters is a bare yes or no (own rule).
+_BARE: Final = 6
 #: One part alone is the whole reply, which others read.
 _SEVERAL: Final = 2
 
@@ -140,6 +142,8 @@ def _numbered(text: str) -> tuple[int | None, str]:
 def _part(question: str, part: str, by_words: Verdict, said: Callable[[str], Said]) -> _Part:
     """What one part says, by its words, else by its sense where that is sure."""
     known = by_words(part)
+    if known and len(part.split()) < _LEAST_WORDS and len(part) < _BARE:
+        known = None  # "no, I'm holding on": a bare word says nothing of the rest
     if known is None and sounds_of_danger(part):
         return _Part(part, None, by_sense=False)
     if known is not None or len(part.split()) < _LEAST_WORDS or "?" in part:

@@ -156,7 +156,7 @@ def _heard_in_parts(turn: Turn, event: TextReceived) -> Heard:
         return NOTHING_HEARD
 
     def by_words(part: str) -> bool | None:
-        if leaves_it_there(part) or tells_of_danger(part):
+        if leaves_it_there(part) or tells_of_staying(part) or tells_of_danger(part):
             return False
         value = _by_words(turn, part)
         return _came_back(turn, part) if value is None else value == "no"

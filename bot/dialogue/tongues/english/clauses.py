@@ -20,6 +20,8 @@ WORDS: Final[Mapping[str, str]] = {
     ),
     # Who is left out of good news, and how it is said without being sure.
     "clauses.exception": (
+        r"^(?:only|just) (?:my|our|me|him|her|he|she|them|i|one|two)|going back"
+        r"|go back (?:down|for)|"
         r"except(?: for)?|apart from|but not|all but|every(?:one|body) but"
         r"|only one missing|not all|most of us|some of us"
     ),

@@ -19,6 +19,8 @@ WORDS: Final[Mapping[str, str]] = {
     ),
     # Who is left out of good news, and how it is said without being sure.
     "clauses.exception": (
+        r"^nur (?:ich|mein\w*|er|sie|einer|eine|wir)|(?:geh|gehe|gehen) (?:ich "
+        r"|wir )?(?:nochmal|noch mal|wieder|zuruck)|"
         r"ausser|bis auf|nur nicht|alle bis|nicht alle|die meisten|eine?r? fehlt|fehlt (?:noch|uns)"
     ),
     "clauses.hedge": (
