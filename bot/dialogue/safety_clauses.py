@@ -114,7 +114,8 @@ def _heard_in(parts: Sequence[_Part]) -> Heard:
 
 def _rest_of(parts: Sequence[_Part]) -> str:
     """The parts that do not say that all are safe."""
-    return " ".join(part.text for part in parts if not (part.by_words or part.by_sense))
+    left = (part.text for part in parts if not (part.by_words or part.by_sense))
+    return " ".join(filter(None, left))
 
 
 def _leaves_somebody_out(part: _Part) -> bool:
@@ -143,7 +144,7 @@ def _part(question: str, part: str, by_words: Verdict, said: Callable[[str], Sai
     """What one part says, by its words, else by its sense where that is sure."""
     known = by_words(part)
     if known and len(part.split()) < _LEAST_WORDS and len(part) < _BARE:
-        known = None  # "no, I'm holding on": a bare word says nothing of the rest
+        return _Part("", None, None)  # "no, I'm holding on": a bare word says nothing of the rest
     if known is None and sounds_of_danger(part):
         return _Part(part, None, by_sense=False)
     if known is not None or len(part.split()) < _LEAST_WORDS or "?" in part:
