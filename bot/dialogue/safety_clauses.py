@@ -12,11 +12,16 @@ from collections.abc import Callable, Sequence
 from typing import Final, NamedTuple
 
 from bot.dialogue.danger.denied import sounds_of_danger
+from bot.dialogue.danger.good_news import is_only_good
+from bot.dialogue.danger.left_open import leaves_something
+from bot.dialogue.danger.whose import names_another
 from bot.dialogue.folding import folded
+from bot.dialogue.meaning.asking import asks
 from bot.dialogue.meaning.options import OTHER, meant_of_safety
 from bot.dialogue.meaning.said import Said
 from bot.dialogue.meaning.sentences import clauses_of
 from bot.dialogue.questions import QUESTIONS
+from bot.dialogue.reading import read
 from bot.dialogue.safety_sense import SAFE_OPTION
 from bot.dialogue.tongues import in_any, whole_words
 
@@ -29,8 +34,6 @@ _COUNTED: Final = re.compile(rf"{in_any('clauses.counted')}\b", re.IGNORECASE)
 #: Who is left out of good news, or not sure to be in it; then it answers nothing.
 _EXCEPTION: Final = whole_words("clauses.exception")
 _HEDGE: Final = whole_words("clauses.hedge")
-#: Who a part is of: the water, the twig and the light are nobody.
-_PERSON: Final = whole_words("clauses.person")
 #: What a part has in it that answers by its sense: without such a word one part in twenty of what
 #: people say of pictures, and of danger, is near to good news.
 _ANSWERING: Final = {
@@ -38,11 +41,13 @@ _ANSWERING: Final = {
     "out_there": whole_words("clauses.out_there"),
     "safe": whole_words("clauses.safe"),
 }
-#: So far before all else [nearness] the sense of such a part must be, and that of one which tells
-#: of danger to somebody, in so many words at least (own rules, on parts of strangers' lines).
+#: So far before all else [nearness] the sense of such a part must be, in so many words at least
+#: (own rules, on parts of strangers' lines).
 _SURE: Final = 0.3
-_SURELY_NOT: Final = 0.45
 _LEAST_WORDS: Final = 2
+#: So far it must be where a part only stands beside good news (own rule: of 15 such parts that
+#: tell of trouble in plain words none is so far, of 9 that tell of none 6).
+_LEANS: Final = 0.05
 #: A single word of fewer letters is a bare yes or no (own rule).
 _BARE: Final = 6
 #: One part alone is the whole reply, which others read.
@@ -67,11 +72,10 @@ class Heard(NamedTuple):
 
 
 class _Part(NamedTuple):
-    """One part of a reply, and what it says: True where nobody is in danger."""
+    """One part of a reply; `safe` is True where it says that nobody is in danger, or None."""
 
     text: str
-    by_words: bool | None
-    by_sense: bool | None
+    safe: bool | None
 
 
 NOTHING_HEARD: Final = Heard(None)
@@ -89,41 +93,65 @@ def heard(question: str, text: str, by_words: Verdict, said: Callable[[str], Sai
 
     Returns:
         The answer where a number stands before words that do not contradict it, or where one
-        part gives it and no other contradicts it, leaves somebody out or tells of danger.
+        part gives it and no other contradicts it, leaves or names somebody, or tells of danger.
+        Where somebody was in danger, words alone are an answer only beside what asks, tells facts
+        or is known: "all fine, ben lies there" is none.
     """
     option, behind = _numbered(text)
     parts = [_part(question, part, by_words, said) for part in clauses_of(behind)]
-    if any(map(_leaves_somebody_out, parts)):
-        return _DOUBTFUL
-    if option is not None and (safe := _is_safe(question, option)) is not None:
-        contradicted = (not safe) in {part.by_words for part in parts}
-        return _DOUBTFUL if contradicted else Heard(safe, _rest_of(parts))
-    if False in {part.by_words for part in parts}:
-        return _DOUBTFUL if len(parts) >= _SEVERAL else NOTHING_HEARD
-    return _heard_in(parts)
-
-
-def _heard_in(parts: Sequence[_Part]) -> Heard:
-    """What several parts say that no words contradict; the sense of one may speak against it."""
-    stated = True in {part.by_words for part in parts}
-    sensed = {part.by_sense for part in parts}
-    if len(parts) < _SEVERAL or not (stated or (True in sensed and False not in sensed)):
+    numbered = None if option is None else _is_safe(question, option)
+    if numbered is None and len(parts) < _SEVERAL:
         return NOTHING_HEARD
-    return Heard(True, _rest_of(parts))
+    if numbered is False:
+        return _DOUBTFUL if any(part.safe for part in parts) else Heard(safe=False)
+    return _good_news(question, parts, said, numbered=numbered is True)
+
+
+def _good_news(
+    question: str, parts: Sequence[_Part], said: Callable[[str], Said], *, numbered: bool
+) -> Heard:
+    """Whether the parts say that all are safe, and what they say besides."""
+    if any(map(_contradicts, parts)):
+        return _DOUBTFUL
+    beside = [part.text for part in parts if part.safe is None and not asks(said(part.text))]
+    named = [part for part in beside if names_another(part) and len(part.split()) > 1]
+    if not all(_leans_safe(question, part, said) for part in named):
+        return NOTHING_HEARD if question == "safe" else _DOUBTFUL
+    strict = question == "safe" and not numbered
+    unknown = strict and not all(_is_harmless(part, said) for part in beside)
+    stated = numbered or any(part.safe for part in parts)
+    return NOTHING_HEARD if unknown or not stated else Heard(True, _rest_of(parts))
 
 
 def _rest_of(parts: Sequence[_Part]) -> str:
-    """The parts that do not say that all are safe."""
-    left = (part.text for part in parts if not (part.by_words or part.by_sense))
-    return " ".join(filter(None, left))
+    """The parts that say nothing of anybody's safety."""
+    return " ".join(part.text for part in parts if part.safe is None).strip()
 
 
-def _leaves_somebody_out(part: _Part) -> bool:
-    """Whether a part makes an exception, or says only perhaps that all is well."""
+def _contradicts(part: _Part) -> bool:
+    """Whether a part tells of danger, makes an exception, or gives good news without being sure."""
     said = folded(part.text)
-    answers = part.by_words is not None or part.by_sense is not None
-    hedged = answers and _HEDGE.search(said) is not None
-    return "?" not in part.text and (hedged or _EXCEPTION.search(said) is not None)
+    excepts = "?" not in part.text and _EXCEPTION.search(said) is not None
+    return part.safe is False or excepts or (part.safe is True and _HEDGE.search(said) is not None)
+
+
+def _is_harmless(part: str, said: Callable[[str], Said]) -> bool:
+    """Whether a part leans to good news, tells facts or is small words; "ben lies there" is not."""
+    if leaves_something(part) or sounds_of_danger(part):
+        return False
+    tells = bool(read(said(part).english).known()) or is_only_good(folded(part))
+    return tells or _leans_safe("safe", part, said)
+
+
+def _leans_safe(question: str, part: str, said: Callable[[str], Said]) -> bool:
+    """Whether the sense of a part is nearer to good news than to all else, however little."""
+    return _ahead(question, part, said) >= _LEANS
+
+
+def _ahead(question: str, part: str, said: Callable[[str], Said]) -> float:
+    """How far before all else [nearness] the sense of a part is good news; 0 where it is not."""
+    found = meant_of_safety(question, (*QUESTIONS[question].options, OTHER), said(part))
+    return found.ahead if found is not None and found.option == SAFE_OPTION[question] else 0.0
 
 
 def _is_safe(question: str, option: int) -> bool | None:
@@ -141,18 +169,13 @@ def _numbered(text: str) -> tuple[int | None, str]:
 
 
 def _part(question: str, part: str, by_words: Verdict, said: Callable[[str], Said]) -> _Part:
-    """What one part says, by its words, else by its sense where that is sure."""
-    known = by_words(part)
-    if known and len(part.split()) < _LEAST_WORDS and len(part) < _BARE:
-        return _Part("", None, None)  # "no, I'm holding on": a bare word says nothing of the rest
-    if known is None and sounds_of_danger(part):
-        return _Part(part, None, by_sense=False)
-    if known is not None or len(part.split()) < _LEAST_WORDS or "?" in part:
-        return _Part(part, known, None)
-    found = meant_of_safety(question, (*QUESTIONS[question].options, OTHER), said(part))
-    if found is None or found.option == OTHER:
-        return _Part(part, None, None)
-    safe = found.option == SAFE_OPTION[question]
-    needed, telling = (_SURE, _ANSWERING[question]) if safe else (_SURELY_NOT, _PERSON)
-    sure = found.ahead >= needed and telling.search(folded(part)) is not None
-    return _Part(part, None, safe if sure else None)
+    """What one part says, by its words, else by its sense where it has a word of good news."""
+    safe = by_words(part)
+    if safe and len(part) < _BARE and " " not in part:
+        return _Part("", None)  # "no, I'm holding on": a bare word says nothing of the rest
+    if safe is not None or len(part.split()) < _LEAST_WORDS or "?" in part:
+        return _Part(part, safe)
+    telling = _ANSWERING[question].search(folded(part)) is not None
+    if not telling or sounds_of_danger(part):
+        return _Part(part, None)
+    return _Part(part, True if _ahead(question, part, said) >= _SURE else None)

@@ -34,7 +34,12 @@ _OTHER: Final = whole_words("whose.other")
 def names_somebody(text: str) -> bool:
     """Whether a message names another person, or who writes as one in trouble."""
     said = folded(text)
-    return any(words.search(said) for words in (_OWN, _WE, _OTHER)) or "other" in all_cues(text)
+    return any(words.search(said) for words in (_OWN, _WE)) or names_another(text)
+
+
+def names_another(text: str) -> bool:
+    """Whether a message names another person than who writes."""
+    return _OTHER.search(folded(text)) is not None or "other" in all_cues(text)
 
 
 #: Who writes, in any part of a sentence.
@@ -58,8 +63,7 @@ def whose(text: str, kind: DangerKind = DangerKind.UNCLEAR) -> Whose:
         return Whose(own=False, others=2 if _SEVERAL.search(folded(text)) else 1)
     said = folded(text)
     own, together = _OWN.search(said) is not None, _WE.search(said) is not None
-    named = "other" in all_cues(text) or _OTHER.search(said) is not None
-    if not named:
+    if not names_another(text):
         nobody = kind not in _OF_THE_PLACE and _FIRST.search(said) is None
         return Whose(own=True, others=2 if together else int(nobody))
     return Whose(own=own, others=2 if _SEVERAL.search(said) else 1)

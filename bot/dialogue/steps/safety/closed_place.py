@@ -115,7 +115,8 @@ def left_to_answer(
         return event
     in_parts = _heard_in_parts(turn, event)
     value = answered(turn, event) or (None if in_parts.safe is None else _VALUES[in_parts.safe])
-    if value is None or (value == "no" and in_parts.doubtful):
+    doubtful = in_parts.doubtful and not left(turn, event.text, surely=True)
+    if value is None or (value == "no" and doubtful):
         heard.keep(turn, event.text)
         visit.hear(turn, event.text, said)
         _hold(turn, manner.said(turn, said, event.text), asked_why=command == "why")

@@ -16,8 +16,6 @@ _OF_THE_DAY: Final = frozenset(
     {"pack", "tell_home", "path_open", "permit", "stay", "time_forgotten", "choose", "copy_card"}
     | {"battery_cold", "best_time", "after_rain"}
 )
-
-
 #: Of these, what is asked once everybody is away from the water.
 AFTERWARDS: Final = frozenset(
     {"tell_home", "path_open", "choose", "copy_card", "best_time", "after_rain"}
