@@ -7,7 +7,6 @@ from typing import Final, NamedTuple
 from bot.dialogue.danger.denied import sounds_of_danger
 from bot.dialogue.meaning.options import OTHER, meant_of_safety
 from bot.dialogue.meaning.said import Said
-from bot.dialogue.meaning.sentences import sentences_of
 from bot.dialogue.questions import QUESTIONS
 from bot.dialogue.reading import number_answer
 from bot.dialogue.replies import says_yes_or_no
@@ -31,9 +30,6 @@ class _Needed(NamedTuple):
 
 #: The option by which nobody is in danger.
 SAFE_OPTION: Final = {"in_danger": "no", "out_there": "no", "safe": "yes"}
-#: A first sentence of fewer words is no answer by itself where more follows: "no. yes. both
-#: feet" (own rule).
-_LEAST_WORDS: Final = 3
 #: More words than so many may hold an exception: "all fine except Ben"; fewer are better known by
 #: the words themselves, "nooo she's fine" (own rule).
 _FEW: Final = 6
@@ -48,17 +44,6 @@ _NEEDED: Final = {
 }
 #: From here on the sense of a long message takes back what words seem to say (own rule, as above).
 _TAKEN_BACK: Final = 0.1
-
-
-def first_sentence(text: str) -> str | None:
-    """The first of several sentences, where the others sound of no danger: it may answer alone.
-
-    Args:
-        text: a reply as typed.
-    """
-    first, *rest = sentences_of(text) or [text]
-    answers = bool(rest) and len(first.split()) >= _LEAST_WORDS
-    return first if answers and not sounds_of_danger(" ".join(rest)) else None
 
 
 def says_safe(question: str, said: Said, by_words: bool | None) -> bool | None:

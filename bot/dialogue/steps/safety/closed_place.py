@@ -35,7 +35,7 @@ from bot.dialogue.reading.standing import asks_to_stand
 from bot.dialogue.replies import chosen
 from bot.dialogue.safety_clauses import NOTHING_HEARD, Heard
 from bot.dialogue.safety_clauses import heard as heard_in_parts
-from bot.dialogue.safety_sense import first_sentence, says_safe
+from bot.dialogue.safety_sense import says_safe
 from bot.dialogue.steps.anywhere import heard, manner
 from bot.dialogue.steps.safety import emergency, of_the_day
 from bot.dialogue.steps.telling import told
@@ -177,19 +177,13 @@ def answered(turn: Turn, event: TextReceived) -> str | None:
     """The option that a message chooses, by its number or in words; assent to advice is none."""
     if event.answers not in {None, _QUESTION}:
         return None
-    by_words = _by_words(turn, event.text) or _by_first_words(turn, event.text)
+    by_words = _by_words(turn, event.text)
     if by_words is None and _says_nothing_of_them(turn, event.text):
         return None
     safe = says_safe(
         _QUESTION, manner.as_said(turn, event.text), None if by_words is None else by_words == "no"
     )
     return None if safe is None else "no" if safe else "yes"
-
-
-def _by_first_words(turn: Turn, text: str) -> str | None:
-    """The same of a first sentence alone, where what follows sounds of no danger."""
-    first = first_sentence(text)
-    return None if first is None else _by_words(turn, first)
 
 
 def _says_nothing_of_them(turn: Turn, text: str) -> bool:

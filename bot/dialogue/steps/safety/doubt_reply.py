@@ -14,7 +14,7 @@ from bot.dialogue.questions import QUESTIONS
 from bot.dialogue.replies import chosen
 from bot.dialogue.safety_clauses import Heard
 from bot.dialogue.safety_clauses import heard as heard_in_parts
-from bot.dialogue.safety_sense import first_sentence, says_safe
+from bot.dialogue.safety_sense import says_safe
 from bot.dialogue.steps.anywhere import manner
 from bot.dialogue.turn import Turn
 
@@ -63,8 +63,6 @@ def asked_behind(turn: Turn, reply: str) -> str:
 def _says(turn: Turn, text: str, doubted: str) -> bool | None:
     others = whose(doubted).others
     by_words = _by_words(text, doubted)
-    if by_words is None:
-        by_words = _by_first_words(text, doubted)
     if who_is_safe(text) in _OF_ONE and (others or by_words is None):
         return by_words  # "I'm fine" says nothing of the others
     safe = says_safe(_QUESTION, manner.as_said(turn, text), _denied(by_words))
@@ -78,12 +76,6 @@ def _in_parts(turn: Turn, text: str, doubted: str) -> Heard:
         return False if tells_of_danger(part) else _denied(_by_words(part, doubted))
 
     return heard_in_parts(_QUESTION, text, by_words, partial(manner.as_said, turn))
-
-
-def _by_first_words(text: str, doubted: str) -> bool | None:
-    """What a first sentence alone says by its words, where the rest sounds of no danger."""
-    first = first_sentence(text)
-    return None if first is None else _by_words(first, doubted)
 
 
 def _denied(value: bool | None) -> bool | None:
