@@ -50,6 +50,7 @@ def last_said(*lines: str) -> str:
     "lines",
     [
         (LIP, "1, nobody is out there. how do I lose that twig on the left?"),
+        (LIP, "nobody's up there, we're both on the path. so how do I get the twig out?"),
         (LIP, "no one, all good, staying put. is a 10 stop worth it today"),
         (LIP, "Nobody. I'm at the bottom of it, meant the lip in the picture"),
         (STREAM, "nope both of us are on the bank. so why is the rock soft?"),

@@ -64,10 +64,17 @@ def left(turn: Turn, text: str, *, surely: bool) -> bool:
     """Whether a message says that nobody is there any more; surely, if it says nothing else."""
     if not is_open(turn):
         return False
-    conversation = turn.context.conversation
-    if came_away(text, conversation.closed_kind, others=conversation.closed_others):
+    if _came_away(turn, text):
         return True
+    if _in_parts(turn, text).safe:
+        return True  # "nobody's up there. How do I get the twig out?" names no climb
     return not surely and _anyone(turn, text) is False
+
+
+def _came_away(turn: Turn, text: str) -> bool:
+    """Whether a message says that whoever was there is away, and nothing else."""
+    conversation = turn.context.conversation
+    return came_away(text, conversation.closed_kind, others=conversation.closed_others)
 
 
 def _anyone(turn: Turn, text: str) -> bool | None:
@@ -115,7 +122,7 @@ def left_to_answer(
         return event
     in_parts = _heard_in_parts(turn, event)
     value = answered(turn, event) or (None if in_parts.safe is None else _VALUES[in_parts.safe])
-    doubtful = in_parts.doubtful and not left(turn, event.text, surely=True)
+    doubtful = in_parts.doubtful and not _came_away(turn, event.text)
     if value is None or (value == "no" and doubtful):
         heard.keep(turn, event.text)
         visit.hear(turn, event.text, said)
@@ -153,7 +160,11 @@ def _danger_told(sentence: str) -> tuple[Danger, str] | None:
 
 def _heard_in_parts(turn: Turn, event: TextReceived) -> Heard:
     """The same of a reply part by part, and what it says besides."""
-    if event.answers not in {None, _QUESTION} or any(map(refuses, sentences_of(event.text))):
+    return _in_parts(turn, event.text) if event.answers in {None, _QUESTION} else NOTHING_HEARD
+
+
+def _in_parts(turn: Turn, text: str) -> Heard:
+    if any(map(refuses, sentences_of(text))):
         return NOTHING_HEARD
 
     def by_words(part: str) -> bool | None:
@@ -162,7 +173,7 @@ def _heard_in_parts(turn: Turn, event: TextReceived) -> Heard:
         value = _by_words(turn, part)
         return _came_back(turn, part) if value is None else value == "no"
 
-    return heard_in_parts(_QUESTION, event.text, by_words, partial(manner.as_said, turn))
+    return heard_in_parts(_QUESTION, text, by_words, partial(manner.as_said, turn))
 
 
 def _came_back(turn: Turn, part: str) -> bool | None:
