@@ -41,7 +41,7 @@ from bot.dialogue.steps.safety import (
 from bot.dialogue.steps.walk import arrive, light_named
 from bot.dialogue.texts import speaking
 from bot.dialogue.turn import Turn
-from bot.dialogue.words import answer_words
+from bot.dialogue.words import answer_rest, answer_words
 from core.errors import OutOfDomainError
 
 #: No number that means something has so many digits; patterns would take long over more (own rule).
@@ -262,7 +262,9 @@ def _while_held(turn: Turn, event: TextReceived) -> None:
     elif not all_safe.taken_back(turn, event):
         history = turn.context.conversation.history
         older = event.answers not in {None, "safe"} or is_of_an_older_answer(event, history)
-        all_safe.answer(turn, event, of_the_walk=older)
+        rest = all_safe.answer(turn, event, of_the_walk=older)
+        if rest:
+            answer_rest(turn, event.model_copy(update={"text": rest, "answers": None}))
 
 
 def _corrected(turn: Turn, event: TextReceived) -> None:

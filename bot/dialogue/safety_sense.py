@@ -30,7 +30,7 @@ class _Needed(NamedTuple):
 
 
 #: The option by which nobody is in danger.
-_SAFE: Final = {"in_danger": "no", "out_there": "no", "safe": "yes"}
+SAFE_OPTION: Final = {"in_danger": "no", "out_there": "no", "safe": "yes"}
 #: A first sentence of fewer words is no answer by itself where more follows: "no. yes. both
 #: feet" (own rule).
 _LEAST_WORDS: Final = 3
@@ -77,7 +77,7 @@ def says_safe(question: str, said: Said, by_words: bool | None) -> bool | None:
     found = meant_of_safety(question, (*QUESTIONS[question].options, OTHER), said)
     if found is None or found.option == OTHER:
         return by_words
-    needed, safe = _NEEDED[question], found.option == _SAFE[question]
+    needed, safe = _NEEDED[question], found.option == SAFE_OPTION[question]
     words = len(said.typed.split())
     if by_words is not None:
         taken_back = by_words and words > _FEW and not safe and found.ahead >= _TAKEN_BACK

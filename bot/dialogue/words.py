@@ -111,7 +111,10 @@ def _by_meaning(turn: Turn, event: TextReceived) -> None:
     command = command_of(event.text)
     question = turn.context.conversation.question
     asked = QUESTIONS.get(question.name) if question else None
-    if closed_place.holds_back(turn, event, said, command):
+    left = closed_place.left_to_answer(turn, event, said, command)
+    if left is not event:
+        if left is not None:
+            answer_rest(turn, left)
         return
     offered = asked is not None and _is_offered(asked, event.text, said, command)
     if not offered and _is_done_anywhere(turn, event.text, said, command):
@@ -122,6 +125,21 @@ def _by_meaning(turn: Turn, event: TextReceived) -> None:
         return
     _taken_in(turn, event, said, question, offered=offered)
     group.say_for_all(turn)
+
+
+def answer_rest(turn: Turn, event: TextReceived) -> None:
+    """Answer what is said behind good news; the walk's question stands last.
+
+    Args:
+        turn: the answer under construction, which has said that it heard the news.
+        event: the message with what is left of its words.
+    """
+    if turn.question_put:
+        turn.leave_question_unsaid()
+    _by_meaning(turn, event)
+    turn.parts = [part for part in turn.parts if part.key not in _NOTHING_HEARD]
+    if not turn.question_put:
+        repeat.put_again_if_open(turn)
 
 
 def _taken_in(

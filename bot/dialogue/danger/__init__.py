@@ -12,6 +12,7 @@ from bot.dialogue.danger.explained import explained
 from bot.dialogue.danger.features import Heard, heard_in
 from bot.dialogue.danger.flash_to_bang import is_storm_of_now, is_storm_supposed
 from bot.dialogue.danger.frame_talk import without_frame_talk
+from bot.dialogue.danger.high_things import without_high_things
 from bot.dialogue.danger.judged import judged
 from bot.dialogue.danger.kinds import LEVELS, Danger, DangerKind, Level, gravest
 from bot.dialogue.danger.likelihood import Likely
@@ -124,7 +125,7 @@ def _heard(text: str, least: float) -> Danger | None:
 
 def _read(text: str, least: float) -> Danger | None:
     """The gravest danger in a message as it stands, heard from such odds on."""
-    text, _ = without_talk(without_other_edges(text))
+    text, _ = without_talk(without_high_things(without_other_edges(text)))
     heard = heard_in(text)
     likely = judged(text, heard)
     kind = _kind_of(text, heard, likely, least)

@@ -19,10 +19,11 @@ _GOOD_OF: Final = {
 }
 #: What warms, beside it.
 _WARMTH: Final = single_words("good_news.warmth")
-#: The sound was something else, the water always is so, the missing one was behind the tree.
+#: The sound was something else, the water always is so, it is dark for a picture alone.
 _HARMLESS: Final = {
     DangerKind.THUNDER: ("only", "meant"),
     DangerKind.FLOOD: ("always_so", "meant"),
+    DangerKind.DARK: ("not_dark", "meant"),
 }
 
 
@@ -43,9 +44,36 @@ def explained(text: str, kind: DangerKind) -> Safe | None:
         return Safe.ONE
     if kind in _GOOD_OF:
         return _good(text, kind)
+    if kind is DangerKind.FLOOD and _is_still_clear(text):
+        return Safe.RETRACTED
     nobody = "other" not in all_cues(text)
     said = any(says(text, meaning) for meaning in _HARMLESS.get(kind, ()))
     return Safe.RETRACTED if nobody and said else None
+
+
+def _is_still_clear(text: str) -> bool:
+    """Whether water is said to be clear and not to rise: brown as tea is brown by its bog."""
+    return says(text, "clear_water") and says(text, "not_rising") and not says(text, "unsure")
+
+
+def without_good(text: str, kind: str) -> str:
+    """A part of a message without its good news of one kind of danger: "not shivering".
+
+    Args:
+        text: as typed.
+        kind: the danger that is held, by its value.
+
+    Returns:
+        The same text where it holds none.
+    """
+    meaning = next((meaning for danger, meaning in _GOOD_OF.items() if danger.value == kind), None)
+    if meaning is None or "?" in text:
+        return text
+    for said, table in spelled(text):
+        rest = table[meaning].sub(" ", said)
+        if rest != said:
+            return rest
+    return text
 
 
 def _good(text: str, kind: DangerKind) -> Safe | None:

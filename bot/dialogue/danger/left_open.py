@@ -11,6 +11,8 @@ from bot.dialogue.tongues import in_any, whole_words
 
 #: Where a camera is, pictures are made; and somebody goes for it, or after a dog.
 _LEFT_THERE: Final = whole_words("left_open.things")
+_STILL: Final = whole_words("left_open.still")
+_FROM_THERE: Final = whole_words("left_open.from_there")
 _LATER: Final = whole_words("left_open.later")
 #: Down from there, but where to: the path, or a ledge.
 _CLIMBED: Final = whole_words("left_open.climbed")
@@ -43,6 +45,15 @@ def without_setting_asked(text: str) -> str:
     return _SETTING_ASKED.sub("", text)
 
 
+def asks_from_there(text: str) -> bool:
+    """Whether a message speaks of a picture from the place itself: that gets no settings.
+
+    Args:
+        text: as typed, in any of Linn's languages.
+    """
+    return _FROM_THERE.search(folded(text)) is not None
+
+
 def leaves_open(text: str) -> bool:
     """Whether words that sound like "nobody" leave something there, or refuse to come.
 
@@ -52,6 +63,19 @@ def leaves_open(text: str) -> bool:
     return "?" in text or leaves_something(text)
 
 
+def leaves_it_there(part: str) -> bool:
+    """Whether one part of a reply says of a thing that it is still there, or refuses to come.
+
+    Args:
+        part: as typed; "tripod on soft leaves" is of a picture.
+    """
+    return leaves_something(part) and (_STILL.search(folded(part)) is not None or not _thing(part))
+
+
+def _thing(text: str) -> bool:
+    return _LEFT_THERE.search(things_came_along(folded(text).replace(" . ", " , "))) is not None
+
+
 def leaves_something(text: str) -> bool:
     """The same of a message that may ask something beside it.
 
@@ -59,5 +83,4 @@ def leaves_something(text: str) -> bool:
         text: as typed, in any of Linn's languages.
     """
     said = folded(text)
-    there = _LEFT_THERE.search(things_came_along(said.replace(" . ", " , ")))
-    return there is not None or any(words.search(said) for words in _LEAVING_IT)
+    return _thing(text) or any(words.search(said) for words in _LEAVING_IT)

@@ -5,11 +5,24 @@ from __future__ import annotations
 import re
 from typing import Final
 
+from bot.dialogue.tongues import in_any
+
 #: Behind these signs something else is said; so it is on a new line.
 SENTENCE_ENDS: Final = r"(?<=[.!?;…])\s+|\n+"
 _ENDS: Final = re.compile(SENTENCE_ENDS)
+#: So do commas, colons and dashes of thoughts (a decimal comma has nothing behind it), and in
+#: dictated words the beginning of a question.
+_CLAUSE_ENDS: Final = re.compile(
+    rf"{SENTENCE_ENDS}|(?<=[,:])\s+|\s+[-\u2013\u2014]+\s+|\s+(?={in_any('clauses.asking')}\b)",
+    re.IGNORECASE,
+)
 
 
 def sentences_of(text: str) -> list[str]:
     """The sentences of a text, in any language; one for a text without signs."""
     return [one for one in _ENDS.split(text) if one.strip()]
+
+
+def clauses_of(text: str) -> list[str]:
+    """The parts of a text between any signs, in any language: what is said at a time."""
+    return [one for one in _CLAUSE_ENDS.split(text) if one.strip()]

@@ -137,6 +137,19 @@ REPLIES: Final[Mapping[str, tuple[str, ...]]] = {
         r"\balways(?: \w+)? (?:like|brown|so|that|this)\b|\b(?:is|that is|it is) normal\b",
         r"\b(?:peat\w*|tannin\w*)\b",
     ),
+    "clear_water": (
+        r"\b(?:see ?through|clear|can see (?:right )?(?:to )?the (?:bottom|stones|ground))\b",
+    ),
+    "not_rising": (
+        (
+            r"\b(?:not|isnt|hasnt|has not|is not|did not|didnt|never|nor) (?:\w+ )?(?:rising|risen|rose|rise|come up|coming up|came up|higher|gone up|going up)\b|\bno (?:twigs?|mud|muck|dirt|debris|rise)\b"
+        ),
+    ),
+    "not_dark": (
+        (
+            r"\b(?:not|isnt|is not) (?:at )?(?:night|dark|late|nightfall)\b|\bin the (?:morning|afternoon)\b|\b(?:mid ?day|noon|broad daylight)\b"
+        ),
+    ),
     "retracted": (
         r"\bfalse alarm\b",
         r"^(?:lol |haha |no )*(?:jk|kidding)(?: lol| haha| sorry)*(?= ,|$)",

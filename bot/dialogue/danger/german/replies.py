@@ -113,6 +113,19 @@ REPLIES: Final[Mapping[str, tuple[str, ...]]] = {
     ),
     "back_by_themselves": (r"\b(?:er|sie) (?:war|waren|ist|sind) (?:nur|bloss|schon|kurz)\b",),
     "always_so": (r"\bimmer (?:so|braun)\b|\b(?:ist|das ist) normal\b|\b(?:moor\w*|torf\w*)\b",),
+    "clear_water": (
+        r"\b(?:durchsichtig|glasklar|klar|sieht (?:man )?(?:bis )?(?:auf )?den grund)\b",
+    ),
+    "not_rising": (
+        (
+            r"\b(?:steigt|gestiegen|hoher|angestiegen) (?:\w+ )?(?:nicht|nich|net|nix)\b|\b(?:nicht|nich|net|nix) (?:\w+ )?(?:gestiegen|hoher|angestiegen|steigend)\b|\bkein(?:e|en)? (?:aste|astchen|zweige|schlamm|dreck|treibholz)\b"
+        ),
+    ),
+    "not_dark": (
+        (
+            r"\b(?:nicht|nich|net|keine?) (?:nacht|nachts|dunkel|spat|abend)\b|\b(?:nachmittags?|vormittags?|mittags?|hellichter tag|helllichter tag)\b"
+        ),
+    ),
     "retracted": (
         r"\b(?:fehlalarm|falscher alarm|blinder alarm)\b",
         r"(?<!mir einen )(?<!uns einen )(?<!mir nen )\b(?:spass|scherz|witz)\b(?! beiseite)",

@@ -98,6 +98,17 @@ REPLIES: Final[Mapping[str, tuple[str, ...]]] = {
         ),
     ),
     "always_so": (r"\bsiempre (?:asi|marron)\b|\b(?:es|eso es) normal\b|\bturba\b",),
+    "clear_water": (r"\b(?:transparente|clara|cristalina|limpia|se ve el fondo)\b",),
+    "not_rising": (
+        (
+            r"\bno (?:\w+ )?(?:sube|subio|ha subido|esta subiendo|crece|crecio|ha crecido)\b|\b(?:ni|sin|no hay|no trae) (?:palos|palitos|ramas|barro|lodo|hojas)\b"
+        ),
+    ),
+    "not_dark": (
+        (
+            r"\bno (?:es|esta) (?:de )?(?:noche|oscuro|oscureciendo)\b|\bde la (?:manana|tarde)\b|\b(?:mediodia|pleno dia)\b"
+        ),
+    ),
     "retracted": (
         r"\bfalsa alarma\b",
         r"\b(?:era|fue|es|solo|una|de) (?:una )?(?:broma|chiste|prueba)\b",

@@ -4,8 +4,10 @@ from __future__ import annotations
 
 from bot.dialogue.compose import Part, Role
 from bot.dialogue.context import Length
+from bot.dialogue.meaning.asking import asks
 from bot.dialogue.meaning.hands import can_hardly_type
 from bot.dialogue.meaning.said import Said
+from bot.dialogue.reading import read
 from bot.dialogue.reading.foreign import glossed
 from bot.dialogue.reading.texting import in_full as texted_in_full
 from bot.dialogue.reading.tongue import language_of
@@ -82,6 +84,13 @@ def said(turn: Turn, english: str, typed: str) -> Said:
 def as_said(turn: Turn, typed: str) -> Said:
     """A message as it came, glossed from the language in which it is to be read."""
     return said(turn, glossed(typed, written_in(turn, typed)), typed)
+
+
+def tells_or_asks(turn: Turn, text: str) -> bool:
+    """Whether a message tells facts or numbers, or asks something."""
+    said = as_said(turn, text)
+    facts = read(said.english, units=turn.units)
+    return bool(facts.known() or facts.unread) or asks(said)
 
 
 def offer(turn: Turn, text: str) -> None:

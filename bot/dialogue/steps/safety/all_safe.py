@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from functools import partial
 from typing import Final
 
 from bot.dialogue.compose import Role
@@ -18,13 +19,17 @@ from bot.dialogue.danger import (
     who_is_safe,
 )
 from bot.dialogue.danger.came_away import speaks_for_one
+from bot.dialogue.danger.denied import sounds_of_danger
+from bot.dialogue.danger.explained import without_good
 from bot.dialogue.danger.moves import Move, move_of
 from bot.dialogue.events import TextReceived
 from bot.dialogue.questions import QUESTIONS
 from bot.dialogue.replies import chosen
+from bot.dialogue.safety_clauses import NOTHING_HEARD, Heard
+from bot.dialogue.safety_clauses import heard as heard_in_parts
 from bot.dialogue.safety_sense import says_safe
 from bot.dialogue.steps.anywhere import manner
-from bot.dialogue.steps.safety import emergency, whole_room
+from bot.dialogue.steps.safety import emergency, of_the_day, whole_room
 from bot.dialogue.turn import Turn
 
 #: These speak for everybody; a bare yes does where it was asked for.
@@ -40,16 +45,19 @@ _OF_ONE: Final = frozenset(
 _FLOOD: Final = Danger(DangerKind.FLOOD, Level.EMERGENCY)
 
 
-def answer(turn: Turn, event: TextReceived, *, of_the_walk: bool) -> None:
+def answer(turn: Turn, event: TextReceived, *, of_the_walk: bool) -> str:
     """Answer it: the next instruction, who is still to be asked about, or the end.
 
     Args:
         turn: the answer under construction.
         event: the message.
         of_the_walk: whether it answers a question that was put before the emergency.
+
+    Returns:
+        What the message says besides, once all are safe; "" while the emergency is held.
     """
     held = turn.context.conversation.emergency
-    safe = _heard(turn, held, event.text)
+    safe, rest = _heard(turn, held, event.text)
     # Who hears of it with this answer was not asked yet: a bare number is the walk's.
     of_the_walk = of_the_walk or (whole_room.is_new(turn) and safe in _OPEN)
     option = chosen(QUESTIONS["safe"], event.text) if safe in _OPEN else None
@@ -64,9 +72,53 @@ def answer(turn: Turn, event: TextReceived, *, of_the_walk: bool) -> None:
         if speaks_for_everybody(event.text) and anyone_out_there(event.text) is False:
             turn.change_conversation(closed=False)  # nobody stands at a closed place either
         _of_some(turn, held, safe or Safe.NOT)
+    if emergency.is_held(turn) or held is None:
+        return ""
+    if safe is not Safe.RETRACTED and emergency.STAY_AWAY & (held.told | {held.kind}):
+        of_the_day.answer(
+            turn, manner.as_said(turn, rest), of_the_day.AFTERWARDS
+        )  # nobody goes back to that water
+        return ""
+    return rest
 
 
-def _heard(turn: Turn, held: Emergency | None, text: str) -> Safe | None:
+def _heard(turn: Turn, held: Emergency | None, text: str) -> tuple[Safe | None, str]:
+    """Who is safe, by a message as a whole and part by part, and what it says besides."""
+    whole, parts = _heard_as_a_whole(turn, held, text), _heard_in_parts(turn, held, text)
+    if whole in _OPEN and parts.safe is not None:
+        retracted = parts.safe and who_is_safe(text) is Safe.RETRACTED
+        whole = Safe.RETRACTED if retracted else Safe.ALL if parts.safe else Safe.NOT
+    return whole, parts.rest
+
+
+def _heard_in_parts(turn: Turn, held: Emergency | None, text: str) -> Heard:
+    """Whether all are safe by one part of a message: "2, all fine. Which days after rain?"."""
+    if held is None:
+        return NOTHING_HEARD
+
+    def by_words(part: str) -> bool | None:
+        safe = _said(held, part)
+        if safe is Safe.RETRACTED:
+            return True
+        bare = without_good(part, held.kind)
+        if sounds_of_danger(bare):
+            return False
+        if bare != part:
+            return True
+        return True if safe in _FOR_ALL or _left_nobody(held, safe) else None
+
+    return heard_in_parts("safe", text, by_words, partial(manner.as_said, turn))
+
+
+def _left_nobody(held: Emergency, safe: Safe | None) -> bool:
+    """Whether those who are said to be safe are all that were in danger."""
+    if safe not in {Safe.OWN, Safe.ONE, Safe.THEY}:
+        return False
+    left = _left(held, safe)
+    return not left.own and not left.others
+
+
+def _heard_as_a_whole(turn: Turn, held: Emergency | None, text: str) -> Safe | None:
     """Who is safe, by the words of a message and its sense: "out and dry, all of us"."""
     safe = _said(held, text)
     of_others = held is not None and held.others and speaks_for_one(text)
@@ -110,7 +162,9 @@ def clears(turn: Turn, text: str, danger: Danger) -> bool:
         return True
     if held is None or danger.kind.value not in {held.kind, DangerKind.UNCLEAR.value}:
         return False
-    return _said(held, text) not in {*_OPEN, Safe.HEARD}
+    return _said(held, text) not in {*_OPEN, Safe.HEARD} or bool(
+        _heard_in_parts(turn, held, text).safe
+    )
 
 
 def _said(held: Emergency | None, text: str) -> Safe | None:

@@ -2,41 +2,52 @@
 
 from __future__ import annotations
 
+from functools import partial
 from typing import Final
 
-from bot.dialogue.danger import Safe, anyone_out_there, who_is_safe
+from bot.dialogue.danger import (
+    Danger,
+    DangerKind,
+    Level,
+    Safe,
+    anyone_out_there,
+    read_danger,
+    who_is_safe,
+)
 from bot.dialogue.danger.came_away import came_away, speaks_for_one, speaks_of_another
-from bot.dialogue.danger.denied import nobody_is_there
+from bot.dialogue.danger.denied import nobody_is_there, sounds_of_danger
 from bot.dialogue.danger.given_up import gives_up
-from bot.dialogue.danger.left_open import leaves_open, leaves_something, without_setting_asked
+from bot.dialogue.danger.left_open import (
+    asks_from_there,
+    leaves_it_there,
+    leaves_open,
+    leaves_something,
+    without_setting_asked,
+)
 from bot.dialogue.danger.whereabouts import tells_of_staying
 from bot.dialogue.events import TextReceived
 from bot.dialogue.meaning.asides import Aside, aside_of
-from bot.dialogue.meaning.asking import asks
 from bot.dialogue.meaning.said import Said
-from bot.dialogue.meaning.topics import topic_of
+from bot.dialogue.meaning.sentences import sentences_of
 from bot.dialogue.questions import QUESTIONS
 from bot.dialogue.reading import number_answer, read
+from bot.dialogue.reading.standing import asks_to_stand
 from bot.dialogue.replies import chosen
+from bot.dialogue.safety_clauses import NOTHING_HEARD, Heard
+from bot.dialogue.safety_clauses import heard as heard_in_parts
 from bot.dialogue.safety_sense import first_sentence, says_safe
 from bot.dialogue.steps.anywhere import heard, manner
-from bot.dialogue.steps.asked.questions_asked import topic_asked
-from bot.dialogue.steps.asked.topic_answers import TOPICS
-from bot.dialogue.steps.safety import emergency
+from bot.dialogue.steps.safety import emergency, of_the_day
 from bot.dialogue.steps.telling import told
 from bot.dialogue.steps.visits import visit
 from bot.dialogue.turn import Turn
 
 _QUESTION: Final = "out_there"
+_VALUES: Final = {True: "no", False: "yes"}
 #: Questions that may stand before this one is put again: their answers bring no settings.
 BEFORE_IT: Final = frozenset({"forget", "safe", "in_danger", "resume"})
 #: Who thanks or goes wants no settings.
 _LEAVING: Final = frozenset({Aside.THANKS, Aside.BYE})
-#: What is asked of the day: no setting stands in the answers, and none sends anybody anywhere.
-_OF_THE_DAY: Final = frozenset(
-    {"pack", "tell_home", "path_open", "permit", "stay", "time_forgotten", "choose", "copy_card"}
-    | {"battery_cold", "best_time"}
-)
 #: Commands that give no settings and go on to none.
 _HARMLESS: Final = frozenset(
     {"help", "commands", "stop", "back", "forget", "data", "thanks", "units", "metric", "imperial"}
@@ -84,7 +95,9 @@ def is_for_an_interruption(turn: Turn) -> bool:
     return question is not None and question.name in BEFORE_IT - {"in_danger"}
 
 
-def holds_back(turn: Turn, event: TextReceived, said: str, command: str | None) -> bool:
+def left_to_answer(
+    turn: Turn, event: TextReceived, said: str, command: str | None
+) -> TextReceived | None:
     """Keep what a message tells, and ask again; nobody gets settings for that place.
 
     Args:
@@ -94,34 +107,69 @@ def holds_back(turn: Turn, event: TextReceived, said: str, command: str | None) 
         command: the word in it that works anywhere.
 
     Returns:
-        Whether that was the answer; not for an answer to the question or to an interruption's
-        own, nor for words that lead to no settings.
+        What is to be answered: the message itself where nothing is held back, for an answer to an
+        interruption's own question, and for words that lead to no settings; what is said behind
+        "nobody is there"; None where all is answered.
     """
     if not is_open(turn) or leads_to_no_settings(said, command) or is_for_an_interruption(turn):
-        return False
-    value = answered(turn, event)
-    if value is not None:
-        turn.remember_for_back()
-        if number_answer(event.text) is None:  # "I'm at the railing, 150 ft off"
-            told.moved(turn, read(said, units=turn.units), said)
-            heard.keep(turn, event.text)
-        emergency.answer_out_there(turn, value)
-        return True
-    heard.keep(turn, event.text)
-    visit.hear(turn, event.text, said)
-    if not _without_settings(turn, manner.said(turn, said, event.text)):
-        emergency.insist(turn, asked_why=command == "why", text=event.text)
-    return True
+        return event
+    in_parts = _heard_in_parts(turn, event)
+    value = answered(turn, event) or (None if in_parts.safe is None else _VALUES[in_parts.safe])
+    if value is None or (value == "no" and in_parts.doubtful):
+        heard.keep(turn, event.text)
+        visit.hear(turn, event.text, said)
+        _hold(turn, manner.said(turn, said, event.text), asked_why=command == "why")
+        return None
+    if value == "no" and in_parts.rest and not asks_from_there(in_parts.rest):
+        emergency.nobody_there(turn)
+        return event.model_copy(update={"text": in_parts.rest, "answers": None})
+    turn.remember_for_back()
+    if number_answer(event.text) is None:  # "I'm at the railing, 150 ft off"
+        told.moved(turn, read(said, units=turn.units), said)
+        heard.keep(turn, event.text)
+    emergency.answer_out_there(turn, value)
+    return None
 
 
-def _without_settings(turn: Turn, said: Said) -> bool:
-    """Answer what is asked of the day and not of the picture; the question stands behind it."""
-    topic = topic_asked(said.english) or (topic_of(said) if asks(said) else None)
-    if topic not in _OF_THE_DAY:
-        return False
-    TOPICS[topic](turn, said.english)
-    emergency.ask_out_there_again(turn)
-    return True
+def _hold(turn: Turn, said: Said, *, asked_why: bool) -> None:
+    """Answer what leads to no settings, or nothing; whether anybody is there is asked again."""
+    another = next(filter(None, map(_danger_told, sentences_of(said.typed))), None)
+    if another is not None:
+        emergency.answer(turn, *another)
+    elif of_the_day.answer(turn, said):
+        emergency.ask_out_there_again(turn)
+    else:
+        emergency.insist(turn, asked_why=asked_why, text=said.typed)
+
+
+def _danger_told(sentence: str) -> tuple[Danger, str] | None:
+    """A danger that one sentence tells of, or asks leave for, beside others that calm."""
+    if asks_to_stand(sentence):
+        return Danger(DangerKind.WADING, Level.STOP), sentence
+    danger = read_danger(sentence)
+    return None if danger is None or not danger.is_told else (danger, sentence)
+
+
+def _heard_in_parts(turn: Turn, event: TextReceived) -> Heard:
+    """The same of a reply part by part, and what it says besides."""
+    if event.answers not in {None, _QUESTION}:
+        return NOTHING_HEARD
+
+    def by_words(part: str) -> bool | None:
+        if leaves_it_there(part) or sounds_of_danger(part):
+            return False
+        value = _by_words(turn, part)
+        return _came_back(turn, part) if value is None else value == "no"
+
+    return heard_in_parts(_QUESTION, event.text, by_words, partial(manner.as_said, turn))
+
+
+def _came_back(turn: Turn, part: str) -> bool | None:
+    """Whether those who went, or wished to go, are said to be safe: "ok, he's down"."""
+    conversation = turn.context.conversation
+    of_others = conversation.closed_others or conversation.closed_asked
+    safe = {Safe.ALL, Safe.THEY, Safe.ONE} if of_others else {Safe.ALL}
+    return True if who_is_safe(part) in safe else None
 
 
 def answered(turn: Turn, event: TextReceived) -> str | None:

@@ -2,9 +2,10 @@
 
 from __future__ import annotations
 
-from bot.dialogue.danger import Danger, Level, people_here
+from bot.dialogue.danger import Danger, DangerKind, Level, people_here
 from bot.dialogue.danger.cry import cry_of
 from bot.dialogue.own_words import is_own
+from bot.dialogue.reading import read
 from bot.dialogue.reading.foreign import glossed
 from bot.dialogue.steps.anywhere import manner
 from bot.dialogue.steps.safety import all_safe, closed_place, doubt_reply, emergency
@@ -32,7 +33,14 @@ def danger_in(turn: Turn, text: str) -> Danger | None:
         return None
     if not danger.certain and doubt_reply.denies(turn, text):
         return None
+    if danger.kind is DangerKind.DARK and not danger.certain and _tells_light(turn, text):
+        return Danger(DangerKind.UNCLEAR, Level.HINT, certain=False)
     return None if closed_place.left(turn, text, surely=danger.certain) else danger
+
+
+def _tells_light(turn: Turn, text: str) -> bool:
+    """Whether a message tells the light of a picture: "overcast, and pretty dark down here"."""
+    return read(manner.as_said(turn, text).english, units=turn.units).light is not None
 
 
 def with_friends(turn: Turn, text: str) -> str:

@@ -10,15 +10,15 @@ from bot.dialogue.danger import (
     Danger,
     DangerKind,
     Level,
+    read_danger,
     whose,
 )
 from bot.dialogue.danger.cry import cry_of
 from bot.dialogue.danger.people_here import may_be_of_somebody
 from bot.dialogue.danger.whose import names_somebody
 from bot.dialogue.events import FrameChecked, FramesMeasured, TextReceived
-from bot.dialogue.meaning.asking import asks
 from bot.dialogue.questions import QUESTIONS
-from bot.dialogue.reading import number_answer, read
+from bot.dialogue.reading import number_answer
 from bot.dialogue.reading.access import needs_of
 from bot.dialogue.reading.command_words import command_of
 from bot.dialogue.reading.foreign import glossed
@@ -148,14 +148,28 @@ def text_to_answer(turn: Turn, event: TextReceived) -> str | None:
     if closed_place.is_for_an_interruption(turn) and event.answers != _QUESTION:
         return event.text
     danger = doubt_reply.answer(turn, event, doubted)
-    if danger is None:
+    if danger is None and not _is_let_go(turn, event.text, doubted):
         return _unanswered(turn, event)
+    if danger is None:
+        heard.keep(turn, doubted)
+        _end(turn)
+        return event.text
     _end(turn)
     if danger:
         heard.keep(turn, doubted)
         emergency.answer(turn, Danger(DangerKind.UNCLEAR, Level.EMERGENCY), doubted)
         return None
     return _go_on(turn, event.text, doubted, doubt)
+
+
+def _is_let_go(turn: Turn, text: str, doubted: str) -> bool:
+    """Whether words that seldom tell of danger are followed by others that tell or ask something.
+
+    Who needs help does not go on about filters.
+    """
+    danger = read_danger(doubted)
+    seldom = danger is not None and danger.level is Level.HINT
+    return seldom and read_danger(text) is None and manner.tells_or_asks(turn, text)
 
 
 def _taken_back(turn: Turn, event: TextReceived) -> str | None:
@@ -198,18 +212,11 @@ def _waited(turn: Turn, doubted: str) -> str | None:
     """The words that waited; where they told and asked nothing, that is all."""
     if cry_of(doubted):
         return "commands"
-    if tells_or_asks(turn, doubted):
+    if manner.tells_or_asks(turn, doubted):
         return doubted
     turn.say(Role.SAFETY, "danger.retracted")
     repeat.put_again(turn, whole=True)
     return None
-
-
-def tells_or_asks(turn: Turn, text: str) -> bool:
-    """Whether a message tells facts or numbers, or asks something."""
-    said = manner.as_said(turn, text)
-    facts = read(said.english, units=turn.units)
-    return bool(facts.known() or facts.unread) or asks(said)
 
 
 def _end(turn: Turn) -> None:

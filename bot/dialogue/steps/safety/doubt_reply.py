@@ -2,15 +2,18 @@
 
 from __future__ import annotations
 
+from functools import partial
 from typing import Final
 
 from bot.dialogue.danger import Safe, in_danger, who_is_safe, whose
-from bot.dialogue.danger.denied import begins_with_no
+from bot.dialogue.danger.denied import begins_with_no, sounds_of_danger
 from bot.dialogue.events import TextReceived
 from bot.dialogue.meaning.asking import asks
 from bot.dialogue.meaning.sentences import sentences_of
 from bot.dialogue.questions import QUESTIONS
 from bot.dialogue.replies import chosen
+from bot.dialogue.safety_clauses import Heard
+from bot.dialogue.safety_clauses import heard as heard_in_parts
 from bot.dialogue.safety_sense import first_sentence, says_safe
 from bot.dialogue.steps.anywhere import manner
 from bot.dialogue.turn import Turn
@@ -65,7 +68,16 @@ def _says(turn: Turn, text: str, doubted: str) -> bool | None:
     if who_is_safe(text) in _OF_ONE and (others or by_words is None):
         return by_words  # "I'm fine" says nothing of the others
     safe = says_safe(_QUESTION, manner.as_said(turn, text), _denied(by_words))
-    return _denied(safe)
+    return _denied(safe if safe is not None else _in_parts(turn, text, doubted).safe)
+
+
+def _in_parts(turn: Turn, text: str, doubted: str) -> Heard:
+    """Whether all are safe, by one part of a reply."""
+
+    def by_words(part: str) -> bool | None:
+        return False if sounds_of_danger(part) else _denied(_by_words(part, doubted))
+
+    return heard_in_parts(_QUESTION, text, by_words, partial(manner.as_said, turn))
 
 
 def _by_first_words(text: str, doubted: str) -> bool | None:

@@ -277,6 +277,12 @@ def answer_out_there(turn: Turn, value: str) -> None:
         turn.say(Role.SAFETY, "danger.call_back")
         turn.ask("out_there")
         return
+    nobody_there(turn)
+    repeat.put_again(turn, whole=True)
+
+
+def nobody_there(turn: Turn) -> None:
+    """Nobody is at the dangerous place: it is open no more, and the walk's question stands again."""
     turn.change_conversation(closed=False)
     turn.say(Role.SAFETY, "danger.nobody_there")
-    repeat.put_again(turn, whole=True)
+    turn.resume_question()

@@ -7,6 +7,7 @@ from bot.dialogue.questions import QUESTIONS
 from bot.dialogue.reading import number_answer
 from bot.dialogue.reading.standing import asks_to_stand
 from bot.dialogue.replies import chosen
+from bot.dialogue.steps.anywhere import manner
 from bot.dialogue.steps.safety import doubt
 from bot.dialogue.turn import Turn
 
@@ -32,7 +33,7 @@ def goes_on(turn: Turn, text: str) -> bool:
 
 def _tells_or_asks(turn: Turn, text: str) -> bool:
     """Whether a message tells facts, asks something, or answers what stands open."""
-    if doubt.tells_or_asks(turn, text):
+    if manner.tells_or_asks(turn, text):
         return True
     question = turn.context.conversation.question
     return question is not None and (

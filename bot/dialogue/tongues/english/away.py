@@ -15,7 +15,8 @@ _THE: Final = r"(?:the |a |an |my |our |this |that |marked |main |lower |upper |
 #: Somebody else who came back; "he is gone" may mean that he fell.
 _THEY: Final = (
     r"(?:he|she|they|(?:(?:my|our|the) (?:\w+ )?)?(?:friend|wife|husband|son|daughter"
-    r"|brother|sister|partner|kids?|child|children|boy|girl|dog|others))"
+    r"|brother|sister|partner|kids?|child|children|boys?|girls?|dog|others)"
+    r"|both(?: of them| (?:kids|children|boys|girls))?|all (?:of them|the kids|three|four))"
 )
 _EDGE: Final = r"(?:edge|lip|brink|rim|ledge|drop|cliff|drop ?off)"
 _WET: Final = r"(?:water|creek|stream|river|pool|brook|current)"
@@ -34,7 +35,8 @@ WORDS: Final[Mapping[str, str]] = {
     ),
     "away.returned": (
         rf"{_THEY} (?:(?:is|are|have|has|came|come|got|both|all|now|already|safely|just) )*"
-        r"(?:back(?: over| here)?|(?:here )?with (?:me|us)|left)(?: (?:to|with|by) (?:me|us))?"
+        r"(?:back(?: over| here)?|(?:here )?(?:with|next to|beside|behind) (?:me|us)|left)"
+        r"(?: (?:to|with|by) (?:me|us))?"
         r"|on (?:the|a) (?:leash|lead)"
     ),
     "away.stepped": (

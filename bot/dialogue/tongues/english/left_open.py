@@ -7,6 +7,10 @@ from typing import Final
 
 WORDS: Final[Mapping[str, str]] = {
     "left_open.things": r"tripod|camera|gear|kit|bag|backpack|remote|dog",
+    "left_open.still": r"still|there|left|leave|leaving|forgot|behind|get it|fetch",
+    "left_open.from_there": (
+        r"(?:from|at|on|in) (?:up |out |down |over )?there|from (?:the |that )?(?:lip|ledge|edge|top|brink)"
+    ),
     "left_open.later": (
         r"later|soon|in (?:a|\d+|one|two|five|ten) (?:\w+ )?(?:minutes?|mins?|moment|sec\w*)"
         r"|(?:will|ill|well|going to|gonna|about to) (?:go|be|climb|stand|step|walk) (?:back )?"
