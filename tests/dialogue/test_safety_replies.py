@@ -147,12 +147,15 @@ def test_an_emergency_ends_by_sense(sense: Sense) -> None:
     held = turn.context.conversation.emergency
     assert held is not None
     sense.is_of("yes", 0.9)
-    assert _heard(turn, held, MANY) is Safe.ALL
-    assert _heard(turn, held, FEW) is None
-    assert _heard(turn, held, "we're all safe") is Safe.ALL
+    assert _heard_as_a_whole(turn, held, MANY) is Safe.ALL
+    assert _heard_as_a_whole(turn, held, FEW) is None
+    assert _heard_as_a_whole(turn, held, "we're all safe") is Safe.ALL
     sense.is_of("not_yet", 0.9)
-    assert _heard(turn, held, MANY) is None
-    assert _heard(turn, held, "we're all safe but for the one who is in the pool") is not Safe.ALL
+    assert _heard_as_a_whole(turn, held, MANY) is None
+    assert (
+        _heard_as_a_whole(turn, held, "we're all safe but for the one who is in the pool")
+        is not Safe.ALL
+    )
 
 
 @pytest.mark.parametrize(("text", "safe"), [("she is out", Safe.ONE), ("ok", Safe.HEARD)])
@@ -160,7 +163,7 @@ def test_known_words_of_one_or_of_nobody_stay(sense: Sense, text: str, safe: Saf
     """No sense makes more of them."""
     turn = turn_of(walked("my friend slipped in"))
     sense.is_of("yes", 0.9)
-    assert _heard(turn, turn.context.conversation.emergency, text) is safe
+    assert _heard_as_a_whole(turn, turn.context.conversation.emergency, text) is safe
 
 
 def test_good_news_of_everybody_is_no_new_danger() -> None:
@@ -178,5 +181,5 @@ def test_a_doubt_is_put_once() -> None:
     assert not turn.parts
 
 
-def _heard(turn: Turn, held: Emergency | None, text: str) -> Safe | None:
-    return all_safe._heard(turn, held, text)
+def _heard_as_a_whole(turn: Turn, held: Emergency | None, text: str) -> Safe | None:
+    return all_safe._heard_as_a_whole(turn, held, text)

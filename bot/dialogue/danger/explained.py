@@ -9,7 +9,8 @@ from bot.dialogue.danger.good_news import is_only_good, without
 from bot.dialogue.danger.kinds import DangerKind
 from bot.dialogue.danger.meaning import all_cues
 from bot.dialogue.danger.replies import Safe, is_serious, says, spelled
-from bot.dialogue.tongues import single_words
+from bot.dialogue.folding import folded
+from bot.dialogue.tongues import single_words, whole_words
 
 #: What nobody says of another kind of danger; it counts where a message says nothing unknown.
 _GOOD_OF: Final = {
@@ -17,6 +18,7 @@ _GOOD_OF: Final = {
     DangerKind.COLD: "warm_again",
     DangerKind.LOST: "found_way",
 }
+_HEDGE: Final = whole_words("clauses.hedge")
 #: What warms, beside it.
 _WARMTH: Final = single_words("good_news.warmth")
 #: The sound was something else, the water always is so, it is dark for a picture alone.
@@ -53,7 +55,8 @@ def explained(text: str, kind: DangerKind) -> Safe | None:
 
 def _is_still_clear(text: str) -> bool:
     """Whether water is said to be clear and not to rise: brown as tea is brown by its bog."""
-    return says(text, "clear_water") and says(text, "not_rising") and not says(text, "unsure")
+    sure = _HEDGE.search(folded(text)) is None
+    return sure and says(text, "clear_water") and says(text, "not_rising")
 
 
 def without_good(text: str, kind: str) -> str:

@@ -24,6 +24,8 @@ _REFUSED: Final = re.compile(
     rf"^{in_any('left_open.refusal')}(?: ,| [.])?(?: no)? {in_any('left_open.refused')}"
     rf"(?: {in_any('left_open.here')})?[ .,]*$"
 )
+#: A thing that is still there is told in fewer words than these (own rule).
+_MANY: Final = 7
 _LEAVING_IT: Final = (_LATER, _CLIMBED, _BOTH, _REFUSED)
 
 
@@ -64,12 +66,25 @@ def leaves_open(text: str) -> bool:
 
 
 def leaves_it_there(part: str) -> bool:
-    """Whether one part of a reply says of a thing that it is still there, or refuses to come.
+    """Whether one part of a reply says that a thing is there, or somebody goes on there.
 
     Args:
-        part: as typed; "tripod on soft leaves" is of a picture.
+        part: as typed; a few words of a thing, or a longer part that says "still there": "tripod on
+            soft leaves, and I press with a finger" is of a picture.
     """
-    return leaves_something(part) and (_STILL.search(folded(part)) is not None or not _thing(part))
+    if asks_from_there(part) or any(words.search(folded(part)) for words in _LEAVING_IT):
+        return True
+    few = len(part.split()) < _MANY
+    return _thing(part) and (few or _STILL.search(folded(part)) is not None)
+
+
+def refuses(text: str) -> bool:
+    """Whether a whole reply refuses to come away, or to answer.
+
+    Args:
+        text: as typed, in any of Linn's languages.
+    """
+    return _REFUSED.search(folded(text)) is not None
 
 
 def _thing(text: str) -> bool:

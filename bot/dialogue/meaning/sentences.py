@@ -5,15 +5,17 @@ from __future__ import annotations
 import re
 from typing import Final
 
-from bot.dialogue.tongues import in_any
+from bot.dialogue.tongues import in_any, single_words
 
 #: Behind these signs something else is said; so it is on a new line.
 SENTENCE_ENDS: Final = r"(?<=[.!?;…])\s+|\n+"
 _ENDS: Final = re.compile(SENTENCE_ENDS)
+_NOT_OPENED: Final = "".join(rf"(?<!\b{word})" for word in sorted(single_words("clauses.opener")))
 #: So do commas, colons and dashes of thoughts (a decimal comma has nothing behind it), and in
-#: dictated words the beginning of a question.
+#: dictated words the beginning of a question; "how do I" begins with "how".
 _CLAUSE_ENDS: Final = re.compile(
-    rf"{SENTENCE_ENDS}|(?<=[,:])\s+|\s+[-\u2013\u2014]+\s+|\s+(?={in_any('clauses.asking')}\b)",
+    rf"{SENTENCE_ENDS}|(?<=[,:])\s+|\s+[-\u2013\u2014]+\s+"
+    rf"|{_NOT_OPENED}\s+(?={in_any('clauses.asking')}\b)",
     re.IGNORECASE,
 )
 

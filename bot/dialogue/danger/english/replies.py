@@ -142,12 +142,15 @@ REPLIES: Final[Mapping[str, tuple[str, ...]]] = {
     ),
     "not_rising": (
         (
-            r"\b(?:not|isnt|hasnt|has not|is not|did not|didnt|never|nor) (?:\w+ )?(?:rising|risen|rose|rise|come up|coming up|came up|higher|gone up|going up)\b|\bno (?:twigs?|mud|muck|dirt|debris|rise)\b"
+            r"\b(?:not|isnt|hasnt|has not|is not|did not|didnt|never|nor) (?:\w+ )?(?:rising"
+            r"|risen|rose|rise|come up|coming up|came up|higher|gone up|going up)\b"
+            r"|\bno (?:twigs?|mud|muck|dirt|debris|rise)\b"
         ),
     ),
     "not_dark": (
         (
-            r"\b(?:not|isnt|is not) (?:at )?(?:night|dark|late|nightfall)\b|\bin the (?:morning|afternoon)\b|\b(?:mid ?day|noon|broad daylight)\b"
+            r"\b(?:not|isnt|is not) (?:at )?(?:night|dark|late|nightfall)\b"
+            r"|\bin the (?:morning|afternoon)\b|\b(?:mid ?day|noon|broad daylight)\b"
         ),
     ),
     "retracted": (

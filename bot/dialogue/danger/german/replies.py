@@ -118,12 +118,15 @@ REPLIES: Final[Mapping[str, tuple[str, ...]]] = {
     ),
     "not_rising": (
         (
-            r"\b(?:steigt|gestiegen|hoher|angestiegen) (?:\w+ )?(?:nicht|nich|net|nix)\b|\b(?:nicht|nich|net|nix) (?:\w+ )?(?:gestiegen|hoher|angestiegen|steigend)\b|\bkein(?:e|en)? (?:aste|astchen|zweige|schlamm|dreck|treibholz)\b"
+            r"\b(?:steigt|gestiegen|hoher|angestiegen) (?:\w+ )?(?:nicht|nich|net|nix)\b"
+            r"|\b(?:nicht|nich|net|nix) (?:\w+ )?(?:gestiegen|hoher|angestiegen|steigend)\b"
+            r"|\bkein(?:e|en)? (?:aste|astchen|zweige|schlamm|dreck|treibholz)\b"
         ),
     ),
     "not_dark": (
         (
-            r"\b(?:nicht|nich|net|keine?) (?:nacht|nachts|dunkel|spat|abend)\b|\b(?:nachmittags?|vormittags?|mittags?|hellichter tag|helllichter tag)\b"
+            r"\b(?:nicht|nich|net|keine?) (?:nacht|nachts|dunkel|spat|abend)\b"
+            r"|\b(?:nachmittags?|vormittags?|mittags?|hellichter tag|helllichter tag)\b"
         ),
     ),
     "retracted": (

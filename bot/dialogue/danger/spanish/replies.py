@@ -101,12 +101,14 @@ REPLIES: Final[Mapping[str, tuple[str, ...]]] = {
     "clear_water": (r"\b(?:transparente|clara|cristalina|limpia|se ve el fondo)\b",),
     "not_rising": (
         (
-            r"\bno (?:\w+ )?(?:sube|subio|ha subido|esta subiendo|crece|crecio|ha crecido)\b|\b(?:ni|sin|no hay|no trae) (?:palos|palitos|ramas|barro|lodo|hojas)\b"
+            r"\bno (?:\w+ )?(?:sube|subio|ha subido|esta subiendo|crece|crecio|ha crecido)\b"
+            r"|\b(?:ni|sin|no hay|no trae) (?:palos|palitos|ramas|barro|lodo|hojas)\b"
         ),
     ),
     "not_dark": (
         (
-            r"\bno (?:es|esta) (?:de )?(?:noche|oscuro|oscureciendo)\b|\bde la (?:manana|tarde)\b|\b(?:mediodia|pleno dia)\b"
+            r"\bno (?:es|esta) (?:de )?(?:noche|oscuro|oscureciendo)\b|\bde la (?:manana"
+            r"|tarde)\b|\b(?:mediodia|pleno dia)\b"
         ),
     ),
     "retracted": (

@@ -75,16 +75,16 @@ def answer(turn: Turn, event: TextReceived, *, of_the_walk: bool) -> str:
     if emergency.is_held(turn) or held is None:
         return ""
     if safe is not Safe.RETRACTED and emergency.STAY_AWAY & (held.told | {held.kind}):
-        of_the_day.answer(
-            turn, manner.as_said(turn, rest), of_the_day.AFTERWARDS
-        )  # nobody goes back to that water
+        # Nobody goes back to that water.
+        of_the_day.answer(turn, manner.as_said(turn, rest), of_the_day.AFTERWARDS)
         return ""
     return rest
 
 
 def _heard(turn: Turn, held: Emergency | None, text: str) -> tuple[Safe | None, str]:
     """Who is safe, by a message as a whole and part by part, and what it says besides."""
-    whole, parts = _heard_as_a_whole(turn, held, text), _heard_in_parts(turn, held, text)
+    parts = _heard_in_parts(turn, held, text)
+    whole = _said(held, text) if parts.doubtful else _heard_as_a_whole(turn, held, text)
     if whole in _OPEN and parts.safe is not None:
         retracted = parts.safe and who_is_safe(text) is Safe.RETRACTED
         whole = Safe.RETRACTED if retracted else Safe.ALL if parts.safe else Safe.NOT
@@ -121,6 +121,8 @@ def _left_nobody(held: Emergency, safe: Safe | None) -> bool:
 def _heard_as_a_whole(turn: Turn, held: Emergency | None, text: str) -> Safe | None:
     """Who is safe, by the words of a message and its sense: "out and dry, all of us"."""
     safe = _said(held, text)
+    if safe is Safe.RETRACTED and who_is_safe(text) is not safe:
+        return safe  # explained by what only this kind of danger can have
     of_others = held is not None and held.others and speaks_for_one(text)
     if safe not in {None, Safe.NOT, Safe.ALL, Safe.RETRACTED} or of_others:
         return safe

@@ -18,10 +18,10 @@ from bot.dialogue.danger.came_away import came_away, speaks_for_one, speaks_of_a
 from bot.dialogue.danger.denied import nobody_is_there, sounds_of_danger
 from bot.dialogue.danger.given_up import gives_up
 from bot.dialogue.danger.left_open import (
-    asks_from_there,
     leaves_it_there,
     leaves_open,
     leaves_something,
+    refuses,
     without_setting_asked,
 )
 from bot.dialogue.danger.whereabouts import tells_of_staying
@@ -120,7 +120,7 @@ def left_to_answer(
         visit.hear(turn, event.text, said)
         _hold(turn, manner.said(turn, said, event.text), asked_why=command == "why")
         return None
-    if value == "no" and in_parts.rest and not asks_from_there(in_parts.rest):
+    if value == "no" and in_parts.rest:
         emergency.nobody_there(turn)
         return event.model_copy(update={"text": in_parts.rest, "answers": None})
     turn.remember_for_back()
@@ -152,7 +152,7 @@ def _danger_told(sentence: str) -> tuple[Danger, str] | None:
 
 def _heard_in_parts(turn: Turn, event: TextReceived) -> Heard:
     """The same of a reply part by part, and what it says besides."""
-    if event.answers not in {None, _QUESTION}:
+    if event.answers not in {None, _QUESTION} or any(map(refuses, sentences_of(event.text))):
         return NOTHING_HEARD
 
     def by_words(part: str) -> bool | None:

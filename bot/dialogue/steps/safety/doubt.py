@@ -148,12 +148,8 @@ def text_to_answer(turn: Turn, event: TextReceived) -> str | None:
     if closed_place.is_for_an_interruption(turn) and event.answers != _QUESTION:
         return event.text
     danger = doubt_reply.answer(turn, event, doubted)
-    if danger is None and not _is_let_go(turn, event.text, doubted):
-        return _unanswered(turn, event)
     if danger is None:
-        heard.keep(turn, doubted)
-        _end(turn)
-        return event.text
+        return _unanswered(turn, event, doubted)
     _end(turn)
     if danger:
         heard.keep(turn, doubted)
@@ -180,8 +176,12 @@ def _taken_back(turn: Turn, event: TextReceived) -> str | None:
     return None
 
 
-def _unanswered(turn: Turn, event: TextReceived) -> str | None:
+def _unanswered(turn: Turn, event: TextReceived, doubted: str) -> str | None:
     """Words that answer nothing: kept, unless they lead to no settings anyway."""
+    if _is_let_go(turn, event.text, doubted):
+        heard.keep(turn, doubted)
+        _end(turn)
+        return event.text
     command = command_of(event.text)
     if closed_place.leads_to_no_settings(event.text, command):
         return event.text

@@ -282,7 +282,7 @@ def answer_out_there(turn: Turn, value: str) -> None:
 
 
 def nobody_there(turn: Turn) -> None:
-    """Nobody is at the dangerous place: it is open no more, and the walk's question stands again."""
+    """Nobody is at the dangerous place: it is open again, and so is the walk's question."""
     turn.change_conversation(closed=False)
     turn.say(Role.SAFETY, "danger.nobody_there")
     turn.resume_question()

@@ -14,12 +14,14 @@ from bot.dialogue.turn import Turn
 #: What is asked of the day: no setting stands in the answers, and none sends anybody anywhere.
 _OF_THE_DAY: Final = frozenset(
     {"pack", "tell_home", "path_open", "permit", "stay", "time_forgotten", "choose", "copy_card"}
-    | {"battery_cold", "best_time"}
+    | {"battery_cold", "best_time", "after_rain"}
 )
 
 
 #: Of these, what is asked once everybody is away from the water.
-AFTERWARDS: Final = frozenset({"tell_home", "path_open", "choose", "copy_card", "best_time"})
+AFTERWARDS: Final = frozenset(
+    {"tell_home", "path_open", "choose", "copy_card", "best_time", "after_rain"}
+)
 
 
 def answer(turn: Turn, said: Said, topics: frozenset[str] = _OF_THE_DAY) -> bool:

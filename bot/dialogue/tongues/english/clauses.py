@@ -8,26 +8,39 @@ from typing import Final
 WORDS: Final[Mapping[str, str]] = {
     # How a question begins behind words without signs.
     "clauses.asking": (
-        r"(?:can|could|may|should|shall|do|does|must) (?:i|we|he|she|they|you|it)|(?:what|how|which) (?:do|does|is|are|about|if|can|should|time|shutter|lens|long|many|much)|why (?:is|are|do|does|did)|where (?:do|does|can|should)"
+        r"(?:can|could|may|should|shall|do|does|must) (?:i|we|he|she|they|you|it)|(?:what"
+        r"|how|which) (?:do|does|is|are|about|if|can|should|time|shutter|lens|long|many"
+        r"|much)|why (?:is|are|do|does|did)|where (?:do|does|can|should)"
     ),
+    "clauses.opener": "how what which why where when and",
     "clauses.option": r"option|number|answer|choice",
     "clauses.counted": (
-        r"of|more|people|persons|kids|students|others|m|ft|feet|s|hours?|minutes?|km|miles?|am|pm|years?|in the"
+        r"of|more|people|persons|kids|students|others|m|ft|feet|s|hours?|minutes?|km"
+        r"|miles?|am|pm|years?|in the"
     ),
     # Who is left out of good news, and how it is said without being sure.
     "clauses.exception": (
-        r"except(?: for)?|apart from|but not|all but|every(?:one|body) but|only one missing|not all|most of us|some of us"
+        r"except(?: for)?|apart from|but not|all but|every(?:one|body) but"
+        r"|only one missing|not all|most of us|some of us"
     ),
-    "clauses.hedge": r"not sure|dont know|no idea|if|unless|hopefully|i think|i guess|should be|probably",
+    "clauses.hedge": (
+        r"not sure|dont know|no idea|if|unless|hopefully|i think|i guess|should be"
+        r"|probably"
+    ),
     # What a part that answers by its sense has in it: of who is safe, and of where nobody is.
     "clauses.safe": (
-        r"(?:all|every(?:one|body)s?|we|were|i|im|he|hes|she|shes|they|theyre|both|now|and|warm|is|are) (?:\w+ )?(?:safe|ok|okay|fine|good|well|alright|warm|dry|home|unhurt)|at the (?:car|hut|hotel)"
+        r"(?:all|every(?:one|body)s?|we|were|i|im|he|hes|she|shes|they|theyre|both|now|and"
+        r"|warm|is|are) (?:\w+ )?(?:safe|ok|okay|fine|good|well|alright|warm|dry|home"
+        r"|unhurt)|at the (?:car|hut|hotel)"
     ),
     "clauses.out_there": (
-        r"no ?(?:body|one)s?|none of us|next to me|beside me|with me|behind the|at the bottom|kitchen|at home|on the (?:bank|path|trail|bridge|deck)|stay(?:ing|ed)?"
+        r"no ?(?:body|one)s?|none of us|next to me|beside me|with me|behind the"
+        r"|at the bottom|kitchen|at home|on the (?:bank|path|trail|bridge|deck)|stay(?:ing"
+        r"|ed)?"
     ),
     "clauses.person": (
-        r"i|im|ive|me|we|weve|us|he|she|they|hes|shes|theyre|him|her|them|my \w+|our \w+|some(?:one|body)"
+        r"i|im|ive|me|we|weve|us|he|she|they|hes|shes|theyre|him|her|them|my \w+|our \w+"
+        r"|some(?:one|body)"
         r"|the (?:kids?|boys?|girls?|others?|students?|guide|guy|woman|man)"
     ),
 }

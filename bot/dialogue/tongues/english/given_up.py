@@ -20,7 +20,8 @@ WORDS: Final[Mapping[str, str]] = {
         r"(?: (?:there|it|up|in|anywhere))?(?: now| today)?"
         r"|not (?:going"
         r"|doing"
-        r"|worth it)(?: (?:it|there|in|up|then))?|(?:i was |it was )?(?:just|only) (?:asking|wondering"
+        r"|worth it)(?: (?:it|there|in|up|then))?|(?:i was |it was )?(?:just"
+        r"|only) (?:asking|wondering"
         r"|checking|curious|a question)|too (?:risky|dangerous)|fair enough|better not|rather not"
         r"|then not)"
     ),

@@ -8,8 +8,11 @@ from typing import Final
 WORDS: Final[Mapping[str, str]] = {
     # How a question begins behind words without signs.
     "clauses.asking": (
-        r"(?:kann|darf|soll|muss|können|dürfen|sollen) (?:ich|man|er|sie|wir|es)|(?:was|wie|wieso|warum) (?:mach|mache|stell|soll|ist|is|kann|muss|viel|lang|lange)|welche[rsn]? (?:zeit|blende|werte|brennweite)"
+        r"(?:kann|darf|soll|muss|können|dürfen|sollen) (?:ich|man|er|sie|wir|es)|(?:was"
+        r"|wie|wieso|warum) (?:mach|mache|stell|soll|ist|is|kann|muss|viel|lang|lange)"
+        r"|welche[rsn]? (?:zeit|blende|werte|brennweite)"
     ),
+    "clauses.opener": "wie was welche wieso warum wo wann und",
     "clauses.option": r"option|nummer|antwort|nr",
     "clauses.counted": (
         r"von|mehr|leute|personen|kinder|schuler|andere|meter|m|s|stunden?|minuten?|km|uhr|jahre"
@@ -18,13 +21,18 @@ WORDS: Final[Mapping[str, str]] = {
     "clauses.exception": (
         r"ausser|bis auf|nur nicht|alle bis|nicht alle|die meisten|eine?r? fehlt|fehlt (?:noch|uns)"
     ),
-    "clauses.hedge": r"weiss nicht|keine ahnung|hoffentlich|glaub(?:e)? ich|wahrscheinlich|wenn|falls",
+    "clauses.hedge": (
+        r"weiss nicht|keine ahnung|hoffentlich|glaub(?:e)? ich|wahrscheinlich|wenn|falls"
+    ),
     # What a part that answers by its sense has in it: of who is safe, and of where nobody is.
     "clauses.safe": (
-        r"(?:alle?|wir|ich|bin|sind|er|sie|ist|is|beide|jetzt|wieder|und) (?:\w+ )?(?:sicher|sicherheit|gut|ok|okay|wohlauf|warm|trocken|daheim|zuhaus\w*|oben)|in sicherheit|alles (?:gut|ok|bestens)|am auto|im auto"
+        r"(?:alle?|wir|ich|bin|sind|er|sie|ist|is|beide|jetzt|wieder"
+        r"|und) (?:\w+ )?(?:sicher|sicherheit|gut|ok|okay|wohlauf|warm|trocken|daheim"
+        r"|zuhaus\w*|oben)|in sicherheit|alles (?:gut|ok|bestens)|am auto|im auto"
     ),
     "clauses.out_there": (
-        r"niemand|keiner|neben mir|bei mir|hinterm|hinter dem|am ufer|unten|kuche|daheim|zuhause|auf dem weg|aufm weg|bleib\w*"
+        r"niemand|keiner|neben mir|bei mir|hinterm|hinter dem|am ufer|unten|kuche|daheim"
+        r"|zuhause|auf dem weg|aufm weg|bleib\w*"
     ),
     "clauses.person": (
         r"ich|mir|mich|wir|uns|er|sie|ihm|ihn|ihr|mein\w* \w+|unser\w* \w+|jemand"

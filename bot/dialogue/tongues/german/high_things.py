@@ -9,5 +9,7 @@ WORDS: Final[Mapping[str, str]] = {
     "high_things.thing": (
         r"stativ|beine|klemme|stange|stein|felsen|fels|brocken|stamm|farn\w*|gras|busch|mauer|zaun|geländer|baum"
     ),
-    "high_things.height": r"(?:knöchel|waden|knie|schenkel|hüft|brust)[ -]?(?:hoch|hohes?|hohen?|höhe)",
+    "high_things.height": (
+        r"(?:knöchel|waden|knie|schenkel|hüft|brust)[ -]?(?:hoch|hohes?|hohen?|höhe)"
+    ),
 }

@@ -8,8 +8,10 @@ from typing import Final
 WORDS: Final[Mapping[str, str]] = {
     # How a question begins behind words without signs.
     "clauses.asking": (
-        r"(?:puedo|puede|podemos|debo|deber[ií]a)|(?:qu[eé]|c[oó]mo|cu[aá]nto|cu[aá]l) (?:hago|pongo|tiempo|es|velocidad|apertura|uso|tengo)|por qu[eé]"
+        r"(?:puedo|puede|podemos|debo|deber[ií]a)|(?:qu[eé]|c[oó]mo|cu[aá]nto"
+        r"|cu[aá]l) (?:hago|pongo|tiempo|es|velocidad|apertura|uso|tengo)|por qu[eé]"
     ),
+    "clauses.opener": "que como cuanto cual y",
     "clauses.option": r"opcion|numero|respuesta",
     "clauses.counted": (r"de|mas|personas|ninos|alumnos|otros|metros|m|s|horas?|minutos?|km|anos"),
     # Who is left out of good news, and how it is said without being sure.
@@ -19,10 +21,13 @@ WORDS: Final[Mapping[str, str]] = {
     "clauses.hedge": r"no lo se|ni idea|ojala|creo que|supongo|si acaso|quiza",
     # What a part that answers by its sense has in it: of who is safe, and of where nobody is.
     "clauses.safe": (
-        r"(?:todos|todas|estamos|estoy|esta|estan|ya|y|los dos|las dos) (?:\w+ )?(?:a salvo|bien|seguros?|seguras?|secos?|secas?|calientes?|en casa)|a salvo|en el coche|en el carro"
+        r"(?:todos|todas|estamos|estoy|esta|estan|ya|y|los dos"
+        r"|las dos) (?:\w+ )?(?:a salvo|bien|seguros?|seguras?|secos?|secas?|calientes?"
+        r"|en casa)|a salvo|en el coche|en el carro"
     ),
     "clauses.out_there": (
-        r"nadie|ninguno|conmigo|a mi lado|detras de la|en la orilla|abajo|cocina|en casa|en el (?:sendero|camino|puente)|me quedo|nos quedamos"
+        r"nadie|ninguno|conmigo|a mi lado|detras de la|en la orilla|abajo|cocina|en casa"
+        r"|en el (?:sendero|camino|puente)|me quedo|nos quedamos"
     ),
     "clauses.person": (
         r"yo|me|mi|nosotros|nos|el|ella|ellos|le|lo|mi \w+|nuestr\w* \w+|alguien"

@@ -9,5 +9,8 @@ WORDS: Final[Mapping[str, str]] = {
     "high_things.thing": (
         r"tr[ií]pode|patas|pinza|palo|rocas?|piedras?|tronco|helechos?|hierba|arbusto|muro|valla|barandilla|[áa]rbol"
     ),
-    "high_things.height": r"(?:hasta|a|por) la (?:altura de la )?(?:rodilla|cintura|cadera)|a la altura de la (?:rodilla|cintura)",
+    "high_things.height": (
+        r"(?:hasta|a|por) la (?:altura de la )?(?:rodilla|cintura|cadera)"
+        r"|a la altura de la (?:rodilla|cintura)"
+    ),
 }
