@@ -8,7 +8,7 @@ from __future__ import annotations
 
 import pytest
 
-from bot.dialogue.danger import read_danger
+from bot.dialogue.danger import DangerKind, read_danger
 from bot.dialogue.danger.high_things import without_high_things
 from bot.dialogue.meaning.sentences import clauses_of
 from tests.dialogue.player import Player
@@ -188,6 +188,36 @@ def test_water_that_may_rise_is_not_taken_back() -> None:
 def test_a_tripod_as_high_as_a_knee_is_no_depth(text: str) -> None:
     danger = read_danger(text)
     assert danger is None or not danger.is_told
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "the stones I could see by the edge when we got here, they're gone under now",
+        "my marker rock is under water now",
+        "die trittsteine von vorhin sind jetzt unter wasser",
+        "las piedras de la orilla ya estan cubiertas de agua",
+    ],
+)
+def test_stones_that_went_under_tell_of_rising_water(text: str) -> None:
+    """A sign of flash floods: the water comes up over what was dry."""
+    danger = read_danger(text)
+    assert danger is not None
+    assert danger.kind is DangerKind.FLOOD
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "the stones under water look green with the polariser",
+        "die steine unter wasser leuchten grün",
+        "quiero que se vean las piedras bajo el agua",
+        "the rocks are covered in moss now",
+    ],
+)
+def test_stones_under_clear_water_are_a_picture(text: str) -> None:
+    danger = read_danger(text)
+    assert danger is None or danger.kind is not DangerKind.FLOOD
 
 
 def test_water_as_deep_as_a_knee_is_one() -> None:

@@ -8,6 +8,7 @@ from bot.dialogue.danger.asked_first import only_noise, wants_question
 from bot.dialogue.danger.beside import heard_beside
 from bot.dialogue.danger.bright_gone import only_bright_gone
 from bot.dialogue.danger.cold_hands import only_cold, only_cold_hands
+from bot.dialogue.danger.covered import is_covered
 from bot.dialogue.danger.explained import explained
 from bot.dialogue.danger.features import Heard, heard_in
 from bot.dialogue.danger.flash_to_bang import is_storm_of_now, is_storm_supposed
@@ -89,10 +90,10 @@ def read_danger(text: str) -> Danger | None:
         The kind and its level, None where there is none; what only sounds like danger is
         `UNCLEAR`, and no more than a hint where most such words tell of none.
     """
-    if only_cold_hands(text) or only_cold(text) or only_wishes_look(text):
+    if only_cold_hands(text) or only_cold(text) or _of_the_picture(text):
         return None
-    if only_bright_gone(text):
-        return None
+    if is_covered(text):
+        return Danger(DangerKind.FLOOD, Level.EMERGENCY)
     if only_noise(text):
         return Danger(DangerKind.UNCLEAR, LEVELS[DangerKind.UNCLEAR])
     found, right = _heard(text, _HEARD), mended(text)
@@ -102,6 +103,11 @@ def read_danger(text: str) -> Danger | None:
     if told or right == text or only_cold_hands(right) or only_cold(right):
         return found
     return _meant(right, found)
+
+
+def _of_the_picture(text: str) -> bool:
+    """Whether a message speaks of a look, or of a bright thing that left the frame, alone."""
+    return only_wishes_look(text) or only_bright_gone(text)
 
 
 def _meant(right: str, found: Danger | None) -> Danger | None:

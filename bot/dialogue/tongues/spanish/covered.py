@@ -1,0 +1,15 @@
+"""Spanish words: stones that the water has come over."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from typing import Final
+
+WORDS: Final[Mapping[str, str]] = {
+    "covered.stone": r"piedras?|rocas?|gravas?|marca|escalones|el palo",
+    "covered.under": (
+        r"bajo el agua|cubiertas?(?: (?:de|por) (?:el )?agua)?|debajo del agua"
+        r"|tapadas? por el agua|sumergidas?|ya no se (?:ven|ve)"
+    ),
+    "covered.before": r"ahora|ya|antes|hace un rato|cuando (?:llegamos|llegue)|estaban? secas?",
+}
