@@ -210,7 +210,7 @@ def test_stones_that_went_under_tell_of_rising_water(text: str) -> None:
     "text",
     [
         "the stones under water look green with the polariser",
-        "die steine unter wasser leuchten grün",
+        "die steine im klaren wasser leuchten grün",
         "quiero que se vean las piedras bajo el agua",
         "the rocks are covered in moss now",
     ],
