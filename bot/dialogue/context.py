@@ -155,6 +155,8 @@ class Conversation(Stored):
     closed_others: bool = False
     #: Leave was asked for it, and nobody was told to be there.
     closed_asked: bool = False
+    #: All went away from rising water or a storm: the walk's question waits until they begin again.
+    away: bool = False
     last_at: AwareDatetime | None = None
     #: A message that waits while "go on or new?" is open.
     held_text: str | None = None

@@ -91,6 +91,8 @@ class Turn(WorkingContext, AnswerDraft):
         self.end_with(part)
         self._question = question
         self._pause(QUESTIONS[question.name])
+        if not QUESTIONS[question.name].passing:
+            self.change_conversation(away=False)
         if question.name not in self.walk.asked and self.context.conversation.walk is not None:
             self.change_walk(asked=(*self.walk.asked, question.name))
 

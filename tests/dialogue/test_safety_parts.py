@@ -157,6 +157,15 @@ def test_after_rising_water_only_the_day_is_answered() -> None:
     assert "after rain" in said
 
 
+def test_on_the_way_from_rising_water_nothing_is_asked_of_the_frame() -> None:
+    """Until somebody begins again, by the word or with settings."""
+    away = (FLOOD, "2, all safe at the car")
+    said = last_said(*away, "is the lens ruined when it fogs up inside?")
+    assert "blink" not in said
+    assert "Does the main water blink?" in last_said(*away, "start", "1")
+    assert "blink" in last_said(*away, "f/11, 1/8 s, ISO 100, patches blink").lower()
+
+
 @pytest.mark.parametrize(
     ("told", "explained"),
     [

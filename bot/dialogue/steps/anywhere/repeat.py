@@ -32,8 +32,8 @@ def put_again(turn: Turn, *, whole: bool = False) -> None:
         whole: with all its options, however often it was put: the person wants to see it.
     """
     question = standing(turn)
-    if planning.is_planning(turn) and not whole:
-        return  # what was offered once is not asked again at home
+    if (planning.is_planning(turn) or turn.context.conversation.away) and not whole:
+        return  # what was offered once is not asked again at home, nor on the way from the water
     if question is None:
         turn.close_question()
         if not turn.is_at_home:
@@ -47,7 +47,7 @@ def put_again(turn: Turn, *, whole: bool = False) -> None:
 def put_again_if_open(turn: Turn, *, whole: bool = True) -> None:
     """Put the walk's question again where one stands open, else say nothing."""
     if standing(turn) is not None:
-        put_again(turn, whole=whole)
+        put_again(turn, whole=whole and not turn.context.conversation.away)
 
 
 def ask(turn: Turn, name: str) -> None:

@@ -228,7 +228,8 @@ def answer_safe(turn: Turn, value: str) -> None:
         turn.say(Role.CHECK, "danger.walk_waits" if away else "danger.walk_kept")
     if away:
         sheltered_at = turn.now if DangerKind.THUNDER.value in away else None
-        turn.change_conversation(question=None, sheltered_at=sheltered_at)  # its own stays paused
+        # The walk's own question stays paused.
+        turn.change_conversation(question=None, sheltered_at=sheltered_at, away=True)
     else:
         repeat.put_again(turn, whole=True)
 
