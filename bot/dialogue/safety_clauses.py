@@ -8,9 +8,10 @@ own.
 from __future__ import annotations
 
 import re
-from collections.abc import Callable
+from collections.abc import Callable, Sequence
 from typing import Final, NamedTuple
 
+from bot.dialogue.danger.denied import sounds_of_danger
 from bot.dialogue.folding import folded
 from bot.dialogue.meaning.options import OTHER, meant_of_safety
 from bot.dialogue.meaning.said import Said
@@ -63,6 +64,14 @@ class Heard(NamedTuple):
     doubtful: bool = False
 
 
+class _Part(NamedTuple):
+    """One part of a reply, and what it says: True where nobody is in danger."""
+
+    text: str
+    by_words: bool | None
+    by_sense: bool | None
+
+
 NOTHING_HEARD: Final = Heard(None)
 _DOUBTFUL: Final = Heard(None, doubtful=True)
 
@@ -81,28 +90,37 @@ def heard(question: str, text: str, by_words: Verdict, said: Callable[[str], Sai
         part gives it and no other contradicts it, leaves somebody out or tells of danger.
     """
     option, behind = _numbered(text)
-    parts = clauses_of(behind)
-    verdicts = [_verdict(question, part, by_words, said) for part in parts]
-    rest = " ".join(part for part, safe in zip(parts, verdicts, strict=True) if safe is None)
-    if any(map(_leaves_somebody_out, parts, verdicts)):
+    parts = [_part(question, part, by_words, said) for part in clauses_of(behind)]
+    if any(map(_leaves_somebody_out, parts)):
         return _DOUBTFUL
-    if option is not None:
-        safe = _is_safe(question, option)
-        if safe is None:
-            return NOTHING_HEARD
-        return _DOUBTFUL if (not safe) in verdicts else Heard(safe, rest)
-    if len(parts) < _SEVERAL:
+    if option is not None and (safe := _is_safe(question, option)) is not None:
+        contradicted = (not safe) in {part.by_words for part in parts}
+        return _DOUBTFUL if contradicted else Heard(safe, _rest_of(parts))
+    if False in {part.by_words for part in parts}:
+        return _DOUBTFUL if len(parts) >= _SEVERAL else NOTHING_HEARD
+    return _heard_in(parts)
+
+
+def _heard_in(parts: Sequence[_Part]) -> Heard:
+    """What several parts say that no words contradict; the sense of one may speak against it."""
+    stated = True in {part.by_words for part in parts}
+    sensed = {part.by_sense for part in parts}
+    if len(parts) < _SEVERAL or not (stated or (True in sensed and False not in sensed)):
         return NOTHING_HEARD
-    if False in verdicts:
-        return _DOUBTFUL
-    return Heard(True, rest) if True in verdicts else NOTHING_HEARD
+    return Heard(True, _rest_of(parts))
 
 
-def _leaves_somebody_out(part: str, safe: bool | None) -> bool:
+def _rest_of(parts: Sequence[_Part]) -> str:
+    """The parts that do not say that all are safe."""
+    return " ".join(part.text for part in parts if not (part.by_words or part.by_sense))
+
+
+def _leaves_somebody_out(part: _Part) -> bool:
     """Whether a part makes an exception, or says only perhaps that all is well."""
-    said = folded(part)
-    hedged = safe is not None and _HEDGE.search(said) is not None
-    return "?" not in part and (hedged or _EXCEPTION.search(said) is not None)
+    said = folded(part.text)
+    answers = part.by_words is not None or part.by_sense is not None
+    hedged = answers and _HEDGE.search(said) is not None
+    return "?" not in part.text and (hedged or _EXCEPTION.search(said) is not None)
 
 
 def _is_safe(question: str, option: int) -> bool | None:
@@ -119,16 +137,17 @@ def _numbered(text: str) -> tuple[int | None, str]:
     return int(found[1]), found["rest"]
 
 
-def _verdict(
-    question: str, part: str, by_words: Verdict, said: Callable[[str], Said]
-) -> bool | None:
+def _part(question: str, part: str, by_words: Verdict, said: Callable[[str], Said]) -> _Part:
     """What one part says, by its words, else by its sense where that is sure."""
     known = by_words(part)
+    if known is None and sounds_of_danger(part):
+        return _Part(part, None, by_sense=False)
     if known is not None or len(part.split()) < _LEAST_WORDS or "?" in part:
-        return known
+        return _Part(part, known, None)
     found = meant_of_safety(question, (*QUESTIONS[question].options, OTHER), said(part))
     if found is None or found.option == OTHER:
-        return None
-    if found.option == SAFE_OPTION[question]:
-        return True if found.ahead >= _SURE and _ANSWERING[question].search(folded(part)) else None
-    return False if found.ahead >= _SURELY_NOT and _PERSON.search(folded(part)) else None
+        return _Part(part, None, None)
+    safe = found.option == SAFE_OPTION[question]
+    needed, telling = (_SURE, _ANSWERING[question]) if safe else (_SURELY_NOT, _PERSON)
+    sure = found.ahead >= needed and telling.search(folded(part)) is not None
+    return _Part(part, None, safe if sure else None)

@@ -110,6 +110,7 @@ def test_another_leave_beside_it_is_answered_with_its_numbers() -> None:
     [
         ("it is dark and we have no lamp", "we're at the hut now, both fine. what about f/16?"),
         (FLOOD, "2 yes we're safe, both on the trail. how do I choose between five frames?"),
+        (FLOOD, "2 yes we're safe. its still sitting on the rock by the creek on my backpack"),
         (FLOOD, "2, alle sicher. mann. ich geh heut nicht mehr runter"),
         (FLOOD, "ja bin in sicherheit, ganz ehrlich, sind nur ich und mein Hut"),
         (FLOOD, "2, si todos a salvo, estoy con mi hermano que mira el mapa"),
@@ -180,6 +181,13 @@ def test_what_was_no_danger_is_taken_back(told: str, explained: str) -> None:
     """Brown as tea is by its bog, and dark is a gorge in the afternoon."""
     assert held_after(told)
     assert not held_after(told, explained)
+
+
+def test_who_is_at_the_car_tells_of_no_new_danger() -> None:
+    """Words that sound like it count less behind good news of everybody."""
+    told = "some guy coming up the trail had grabbed it. we're at the car now, just soaked"
+    assert read_danger(told) is not None
+    assert not held_after(FLOOD, "2, all safe on the trail", told)
 
 
 def test_water_that_may_rise_is_not_taken_back() -> None:

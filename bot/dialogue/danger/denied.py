@@ -36,6 +36,16 @@ def nobody_is_there(text: str, *, alone: bool) -> bool:
     return bool(said) and read_danger(text) is None and not leaves_open(text)
 
 
+def tells_of_danger(text: str) -> bool:
+    """Whether a danger is told outright.
+
+    Args:
+        text: as typed, in any of Linn's languages.
+    """
+    danger = read_danger(text)
+    return danger is not None and danger.is_told
+
+
 def sounds_of_danger(text: str) -> bool:
     """Whether more than a hint of danger is heard.
 

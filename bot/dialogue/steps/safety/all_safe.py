@@ -19,7 +19,7 @@ from bot.dialogue.danger import (
     who_is_safe,
 )
 from bot.dialogue.danger.came_away import speaks_for_one
-from bot.dialogue.danger.denied import sounds_of_danger
+from bot.dialogue.danger.denied import tells_of_danger
 from bot.dialogue.danger.explained import without_good
 from bot.dialogue.danger.moves import Move, move_of
 from bot.dialogue.events import TextReceived
@@ -101,7 +101,7 @@ def _heard_in_parts(turn: Turn, held: Emergency | None, text: str) -> Heard:
         if safe is Safe.RETRACTED:
             return True
         bare = without_good(part, held.kind)
-        if sounds_of_danger(bare):
+        if tells_of_danger(bare):
             return False
         if bare != part:
             return True

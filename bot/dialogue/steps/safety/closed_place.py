@@ -15,7 +15,7 @@ from bot.dialogue.danger import (
     who_is_safe,
 )
 from bot.dialogue.danger.came_away import came_away, speaks_for_one, speaks_of_another
-from bot.dialogue.danger.denied import nobody_is_there, sounds_of_danger
+from bot.dialogue.danger.denied import nobody_is_there, tells_of_danger
 from bot.dialogue.danger.given_up import gives_up
 from bot.dialogue.danger.left_open import (
     leaves_it_there,
@@ -156,7 +156,7 @@ def _heard_in_parts(turn: Turn, event: TextReceived) -> Heard:
         return NOTHING_HEARD
 
     def by_words(part: str) -> bool | None:
-        if leaves_it_there(part) or sounds_of_danger(part):
+        if leaves_it_there(part) or tells_of_danger(part):
             return False
         value = _by_words(turn, part)
         return _came_back(turn, part) if value is None else value == "no"

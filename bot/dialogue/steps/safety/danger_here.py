@@ -2,8 +2,9 @@
 
 from __future__ import annotations
 
-from bot.dialogue.danger import Danger, DangerKind, Level, people_here
+from bot.dialogue.danger import Danger, DangerKind, Level, Safe, people_here, who_is_safe
 from bot.dialogue.danger.cry import cry_of
+from bot.dialogue.meaning.sentences import clauses_of
 from bot.dialogue.own_words import is_own
 from bot.dialogue.reading import read
 from bot.dialogue.reading.foreign import glossed
@@ -31,11 +32,24 @@ def danger_in(turn: Turn, text: str) -> Danger | None:
         turn, glossed(text, manner.written_in(turn, text))
     ):
         return None
-    if not danger.certain and doubt_reply.denies(turn, text):
+    likely = danger if danger.certain else _uncertain(turn, text, danger)
+    return None if closed_place.left(turn, text, surely=danger.certain) else likely
+
+
+def _uncertain(turn: Turn, text: str, danger: Danger) -> Danger | None:
+    """What is left of a danger that is heard by likeness alone, by what else a message says."""
+    if doubt_reply.denies(turn, text):
         return None
-    if danger.kind is DangerKind.DARK and not danger.certain and _tells_light(turn, text):
+    if turn.context.conversation.away and _tells_of_all(text):
+        return None
+    if danger.kind is DangerKind.DARK and _tells_light(turn, text):
         return Danger(DangerKind.UNCLEAR, Level.HINT, certain=False)
-    return None if closed_place.left(turn, text, surely=danger.certain) else danger
+    return danger
+
+
+def _tells_of_all(text: str) -> bool:
+    """Whether a part of a message says that all are safe: "we're at the car now"."""
+    return any(who_is_safe(part) is Safe.ALL for part in clauses_of(text))
 
 
 def _tells_light(turn: Turn, text: str) -> bool:

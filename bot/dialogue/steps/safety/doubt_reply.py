@@ -6,7 +6,7 @@ from functools import partial
 from typing import Final
 
 from bot.dialogue.danger import Safe, in_danger, who_is_safe, whose
-from bot.dialogue.danger.denied import begins_with_no, sounds_of_danger
+from bot.dialogue.danger.denied import begins_with_no, tells_of_danger
 from bot.dialogue.events import TextReceived
 from bot.dialogue.meaning.asking import asks
 from bot.dialogue.meaning.sentences import sentences_of
@@ -75,7 +75,7 @@ def _in_parts(turn: Turn, text: str, doubted: str) -> Heard:
     """Whether all are safe, by one part of a reply."""
 
     def by_words(part: str) -> bool | None:
-        return False if sounds_of_danger(part) else _denied(_by_words(part, doubted))
+        return False if tells_of_danger(part) else _denied(_by_words(part, doubted))
 
     return heard_in_parts(_QUESTION, text, by_words, partial(manner.as_said, turn))
 
