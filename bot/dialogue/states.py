@@ -102,6 +102,38 @@ def move(state: State, trigger: Trigger) -> State:
     return walker.state
 
 
+def is_listed(state: State, trigger: Trigger) -> bool:
+    """Whether the table lists a move from a state by this trigger."""
+    return any(trigger is by and state in sources for by, sources, _ in MOVES)
+
+
+@cache
+def way(state: State, goal: State) -> tuple[Trigger, ...]:
+    """The fewest listed moves from one state to another, without beginning a new walk.
+
+    Args:
+        state: where the walk stands.
+        goal: where it is to stand; any but the first state, which only a new walk is in.
+
+    Returns:
+        The triggers in their order; none where it stands there.
+    """
+    ways: dict[State, tuple[Trigger, ...]] = {state: ()}
+    while goal not in ways:
+        ways = _one_move_on(ways) | ways
+    return ways[goal]
+
+
+def _one_move_on(ways: dict[State, tuple[Trigger, ...]]) -> dict[State, tuple[Trigger, ...]]:
+    """The ways to all states that one more move leads to."""
+    return {
+        target: (*ways[here], trigger)
+        for trigger, sources, target in MOVES
+        for here in sources
+        if here in ways and trigger is not Trigger.START
+    }
+
+
 def diagram() -> str:
     """The table of moves as a Mermaid state diagram, as DEVELOPERS.md shows it."""
     lines = ["stateDiagram-v2", "    [*] --> arrive"]

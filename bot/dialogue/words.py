@@ -219,6 +219,7 @@ def _answered_both(turn: Turn, typed: str, said: str, asked: Asked) -> bool:
     if both is None:
         return False
     turn.remember_for_back()
+    composition.keep(turn, asked.name, both.value)
     free_words.answer(turn, both.rest, frozenset(), lambda _said, _told: False)
     turn.parts = [part for part in turn.parts if part.key not in _NOTHING_HEARD]
     composition.note_beside(turn, asked.name, both.reply)

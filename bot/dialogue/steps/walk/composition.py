@@ -22,6 +22,8 @@ CHECKS: Final = _OF_THE_FRAME | {"light"}
 _CLAUSES: Final = re.compile(r"[,.;!]\s+")
 _OF_TOP: Final = re.compile(r"\b(?:top|edge|upper|above it|along it)\b")
 _BEFORE_BASE: Final = frozenset({State.ARRIVE, State.LENS, State.COMPOSITION})
+#: What is asked where a frame was taken meanwhile, so that no check leads back to the base.
+_ASKED_LATER: Final = {State.HIGHLIGHTS: "blink", State.KEEP: "next"}
 #: The light of each option (own rule: the middle of what it names).
 _LIGHTS: Final = {
     "sun": "full sun",
@@ -66,7 +68,15 @@ def answer_light(turn: Turn, value: str) -> None:
 
 
 def go_on(turn: Turn) -> None:
-    """Ask the next check, or move on to the base settings."""
+    """Ask the next check, or move on to the base settings; who is past them stays there."""
+    state = turn.walk.state
+    put = turn.question_put and turn.question_name not in CHECKS
+    if put and state is not State.COMPOSITION:
+        return
+    if state in _ASKED_LATER:
+        turn.ask(_ASKED_LATER[state])
+        return
+    turn.be_in(State.COMPOSITION, Trigger.LENS_CHOSEN)
     done = turn.walk.checks
     for name in checks_for(turn):
         if name not in done:
@@ -78,9 +88,15 @@ def go_on(turn: Turn) -> None:
 
 def answer(turn: Turn, name: str, value: str) -> None:
     """Keep the answer to a check, say the remedy, and go on."""
-    turn.change_walk(checks=turn.walk.checks | {name: value})
+    keep(turn, name, value)
     _remark(turn, name, value)
     go_on(turn)
+
+
+def keep(turn: Turn, name: str, value: str) -> None:
+    """Keep the answer to a check, so that it is not asked again; no other question is one."""
+    if name in CHECKS:
+        turn.change_walk(checks=turn.walk.checks | {name: value})
 
 
 def _remark(turn: Turn, name: str, value: str) -> None:
