@@ -54,6 +54,21 @@ def answer(turn: Turn, said: Said, expecting: frozenset[str], reply: Reply) -> N
     composition.leave_out_told(turn)
 
 
+def beside(turn: Turn, said: Said) -> None:
+    """Take in what stands beside a reply: all of it where it asks or tells facts, else the frame.
+
+    Args:
+        turn: the answer under construction; the reply itself is answered behind this.
+        said: the message without the reply.
+    """
+    if asks(said) or read(said.english, units=turn.units).known():
+        answer(turn, said, frozenset(), lambda _said, _told: False)
+        return
+    access.note(turn, said)
+    composition.hear(turn, said.english)
+    manner.note_hands(turn, said.typed)
+
+
 def _answered_beside(turn: Turn, said: Said, facts: Facts, reply: Reply, *, noted: bool) -> bool:
     """Whether a message that asks nothing known was no more than talk, a topic, an arrival."""
     tells = bool(facts.known()) or visit.tells(turn)

@@ -22,8 +22,8 @@ _SENTENCE: Final = re.compile(
 _TWO: Final = 2
 
 
-class Parted(NamedTuple):
-    """What one message says to the open question, and what it asks besides.
+class Beside(NamedTuple):
+    """What one message says to the open question, and what it tells or asks besides.
 
     Args:
         value: the option that is chosen.
@@ -36,7 +36,7 @@ class Parted(NamedTuple):
     rest: Said
 
 
-def parted(asked: Asked, said: Said) -> Parted | None:
+def parted(asked: Asked, said: Said) -> Beside | None:
     """The sentence of a message that answers the open question, apart from a question beside it.
 
     Args:
@@ -58,7 +58,7 @@ def parted(asked: Asked, said: Said) -> Parted | None:
             english=" ".join(other.english for other in others),
             typed=" ".join(other.typed for other in others),
         )
-        return Parted(value, one.english, rest) if asks(rest) else None
+        return Beside(value, one.english, rest) if asks(rest) else None
     return None
 
 

@@ -105,7 +105,8 @@ def _remark(turn: Turn, name: str, value: str) -> None:
         return
     if remark == "sides.twig" and turn.units is Units.IMPERIAL:
         remark = "sides.twig_feet"
-    turn.say(Role.CHECK, remark)
+    if all(part.key != remark for part in turn.parts):
+        turn.say(Role.CHECK, remark)
 
 
 def settles(turn: Turn, text: str) -> bool:
