@@ -103,7 +103,7 @@ def _go_on_from(turn: Turn, facts: Facts, said: Said, *, rest: str | None, noted
 def _read(turn: Turn, rest: str, said: Said, expecting: frozenset[str]) -> Facts:
     """The facts of what a message says beside its questions, each where it belongs."""
     facts = read(rest, units=turn.units, expecting=expecting)
-    facts = composition.without_light_of_the_edge(facts, said.english)
+    facts = composition.without_light_of_the_edge(turn, facts, said.english)
     facts = with_rest(look_wished.wish_behind(said.english, facts), said.english)
     facts = corrected.placed(turn, said.english, supposing.supposed(turn, said, facts))
     facts = asides.with_filter(turn, said.typed, facts)

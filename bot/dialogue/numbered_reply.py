@@ -45,6 +45,8 @@ _ANOTHER: Final = re.compile(
     r"(?<![\d.,/:])\b\d\b(?![.,/:]?\d)(?=\W*$|[.,;!?]|\s+(?:or|and|und|oder|o|y)\b)"
 )
 _AS_SAID: Final = re.compile(rf"\b{in_any('numbered.as_said')}\b", re.IGNORECASE)
+#: "3. and a branch on the left": more than the option, and no other one.
+_ALSO: Final = re.compile(rf"{in_any('numbered.also')}\b", re.IGNORECASE)
 _ENDS: Final = re.compile(r"(?<=[.;!?])\s+")
 #: Behind these a number goes on as a value or a list: "2, 3 m", "1-2".
 _LISTS: Final = frozenset(",-–—/=")
@@ -73,7 +75,8 @@ def numbered(asked: Asked, said: Said) -> Beside | None:
     words = _words_around(found, said)
     value, named = asked.options[number - 1], _named(asked, words)
     sure = found.re is not _PLAIN or found["goes_on"] or not words.typed
-    if not (named == value or (sure and named is None)):
+    more = found.re is _SIGNED and _ALSO.match(words.typed)
+    if not (named == value or more or (sure and named is None)):
         return None
     return Beside(value, words.english, _without_reply(asked, words, value))
 

@@ -210,7 +210,7 @@ def _answered(
         value = None if beside or value is None else surer(asked, heard, value)
     if value is not None:
         turn.remember_for_back()
-        composition.note_beside(turn, asked.name, said)
+        composition.note_beside(turn, asked.name, value, said)
         if not late.holds_back_reply(turn, asked.name, value, event.text):
             _ANSWERS[asked.name](turn, value)
         return True
@@ -239,7 +239,7 @@ def _answered_both(turn: Turn, typed: str, asked: Asked, both: Beside) -> None:
     composition.keep(turn, asked.name, both.value)
     free_words.beside(turn, both.rest)
     turn.parts = [part for part in turn.parts if part.key not in _NOTHING_HEARD]
-    composition.note_beside(turn, asked.name, both.reply)
+    composition.note_beside(turn, asked.name, both.value, both.reply)
     if not late.holds_back_reply(turn, asked.name, both.value, typed):
         _ANSWERS[asked.name](turn, both.value)
 

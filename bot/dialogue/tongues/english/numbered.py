@@ -17,6 +17,8 @@ WORDS: Final[Mapping[str, str]] = {
     "numbered.three": r"three",
     "numbered.four": r"four",
     "numbered.five": r"five",
+    # What adds something to the option instead of naming another.
+    "numbered.also": r"and|also|plus|as well as",
     # What points back to an earlier message, and tells nothing.
     "numbered.as_said": (
         r"(?:as|like) (?:(?:i|we)(?:'ve| have)? (?:just )?)?(?:said|told you|wrote|typed)"

@@ -15,6 +15,8 @@ WORDS: Final[Mapping[str, str]] = {
     "numbered.three": r"drei",
     "numbered.four": r"vier",
     "numbered.five": r"fünf",
+    # What adds something to the option instead of naming another.
+    "numbered.also": r"und|auch|außerdem|dazu",
     # What points back to an earlier message, and tells nothing.
     "numbered.as_said": (
         r"wie (?:schon |bereits )?(?:gesagt|geschrieben|oben|vorhin|vorher|immer)"

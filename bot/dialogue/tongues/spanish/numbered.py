@@ -15,6 +15,8 @@ WORDS: Final[Mapping[str, str]] = {
     "numbered.three": r"tres",
     "numbered.four": r"cuatro",
     "numbered.five": r"cinco",
+    # What adds something to the option instead of naming another.
+    "numbered.also": r"y|también|además",
     # What points back to an earlier message, and tells nothing.
     "numbered.as_said": (
         r"como (?:ya )?(?:te )?(?:he dicho|dije|digo|escrib[ií]|antes|siempre)"
