@@ -54,6 +54,21 @@ def answer(turn: Turn, said: Said, expecting: frozenset[str], reply: Reply) -> N
     composition.leave_out_told(turn)
 
 
+def beside(turn: Turn, said: Said) -> None:
+    """Take in what stands beside a reply: all of it where it asks or tells facts, else the frame.
+
+    Args:
+        turn: the answer under construction; the reply itself is answered behind this.
+        said: the message without the reply.
+    """
+    if asks(said) or read(said.english, units=turn.units).known():
+        answer(turn, said, frozenset(), lambda _said, _told: False)
+        return
+    access.note(turn, said)
+    composition.hear(turn, said.english)
+    manner.note_hands(turn, said.typed)
+
+
 def _answered_beside(turn: Turn, said: Said, facts: Facts, reply: Reply, *, noted: bool) -> bool:
     """Whether a message that asks nothing known was no more than talk, a topic, an arrival."""
     tells = bool(facts.known()) or visit.tells(turn)
@@ -88,7 +103,7 @@ def _go_on_from(turn: Turn, facts: Facts, said: Said, *, rest: str | None, noted
 def _read(turn: Turn, rest: str, said: Said, expecting: frozenset[str]) -> Facts:
     """The facts of what a message says beside its questions, each where it belongs."""
     facts = read(rest, units=turn.units, expecting=expecting)
-    facts = composition.without_light_of_the_edge(facts, said.english)
+    facts = composition.without_light_of_the_edge(turn, facts, said.english)
     facts = with_rest(look_wished.wish_behind(said.english, facts), said.english)
     facts = corrected.placed(turn, said.english, supposing.supposed(turn, said, facts))
     facts = asides.with_filter(turn, said.typed, facts)

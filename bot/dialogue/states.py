@@ -39,7 +39,8 @@ class Trigger(Enum):
 
 
 _ANY: Final = list(State)
-_BEFORE_BASE: Final = [State.ARRIVE, State.LENS, State.COMPOSITION]
+#: Where no settings were given yet.
+BEFORE_BASE: Final = (State.ARRIVE, State.LENS, State.COMPOSITION)
 
 #: (trigger, from, to). A move that is not listed here is a bug and raises.
 MOVES: Final[list[tuple[Trigger, list[State], State]]] = [
@@ -48,11 +49,11 @@ MOVES: Final[list[tuple[Trigger, list[State], State]]] = [
     (Trigger.LENS_CHOSEN, [State.ARRIVE, State.LENS], State.COMPOSITION),
     (Trigger.COMPOSED, [State.COMPOSITION], State.BASE),
     (Trigger.SET, [State.BASE], State.HIGHLIGHTS),
-    (Trigger.TO_BASE, [*_BEFORE_BASE, State.HIGHLIGHTS, State.KEEP], State.BASE),
-    (Trigger.TROUBLE, [*_BEFORE_BASE, State.BASE, State.HIGHLIGHTS, State.KEEP], State.ADJUST),
+    (Trigger.TO_BASE, [*BEFORE_BASE, State.HIGHLIGHTS, State.KEEP], State.BASE),
+    (Trigger.TROUBLE, [*BEFORE_BASE, State.BASE, State.HIGHLIGHTS, State.KEEP], State.ADJUST),
     (Trigger.ADJUSTED, [State.ADJUST], State.HIGHLIGHTS),
     (Trigger.HELD, [State.HIGHLIGHTS, State.ADJUST], State.KEEP),
-    (Trigger.NEW_FRAME, [*_BEFORE_BASE, State.BASE, State.ADJUST, State.KEEP], State.HIGHLIGHTS),
+    (Trigger.NEW_FRAME, [*BEFORE_BASE, State.BASE, State.ADJUST, State.KEEP], State.HIGHLIGHTS),
     (Trigger.ANEW, [State.KEEP], State.COMPOSITION),
     (
         Trigger.TO_LENS,
@@ -100,6 +101,38 @@ def move(state: State, trigger: Trigger) -> State:
     except MachineError as error:
         raise IllegalMoveError(f"{trigger.value} from {state.value}") from error
     return walker.state
+
+
+def is_listed(state: State, trigger: Trigger) -> bool:
+    """Whether the table lists a move from a state by this trigger."""
+    return any(trigger is by and state in sources for by, sources, _ in MOVES)
+
+
+@cache
+def way(state: State, goal: State) -> tuple[Trigger, ...]:
+    """The fewest listed moves from one state to another, without beginning a new walk.
+
+    Args:
+        state: where the walk stands.
+        goal: where it is to stand; any but the first state, which only a new walk is in.
+
+    Returns:
+        The triggers in their order; none where it stands there.
+    """
+    ways: dict[State, tuple[Trigger, ...]] = {state: ()}
+    while goal not in ways:
+        ways = _one_move_on(ways) | ways
+    return ways[goal]
+
+
+def _one_move_on(ways: dict[State, tuple[Trigger, ...]]) -> dict[State, tuple[Trigger, ...]]:
+    """The ways to all states that one more move leads to."""
+    return {
+        target: (*ways[here], trigger)
+        for trigger, sources, target in MOVES
+        for here in sources
+        if here in ways and trigger is not Trigger.START
+    }
 
 
 def diagram() -> str:

@@ -11,7 +11,7 @@ from bot.dialogue.events import Origin
 from bot.dialogue.facts import Facts, Units
 from bot.dialogue.learning import learned, unlearned
 from bot.dialogue.reckoning import camera_of
-from bot.dialogue.states import State, Trigger, move
+from bot.dialogue.states import State, Trigger, is_listed, move, way
 from bot.dialogue.trip import Trip
 from bot.dialogue.walk_state import GivenSettings, Walk
 from core.camera import Camera
@@ -108,9 +108,18 @@ class WorkingContext:
         self.change_walk(state=move(self.walk.state, trigger))
 
     def be_in(self, state: State, trigger: Trigger) -> None:
-        """Take the walk along a move unless it stands in `state` already."""
-        if self.walk.state is not state:
-            self.move(trigger)
+        """Take the walk to a state unless it stands there already.
+
+        Args:
+            state: where it is to stand.
+            trigger: what usually leads there; a question of another step may stand open, so from
+                where it doesn't, the walk goes the way of the table.
+        """
+        here = self.walk.state
+        if here is state:
+            return
+        for one in (trigger,) if is_listed(here, trigger) else way(here, state):
+            self.move(one)
 
     def learn(self, facts: Facts) -> None:
         """Keep what was read, each fact where it belongs."""

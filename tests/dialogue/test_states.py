@@ -8,7 +8,7 @@ from pathlib import Path
 
 import pytest
 
-from bot.dialogue.states import MOVES, IllegalMoveError, State, Trigger, diagram, move
+from bot.dialogue.states import MOVES, IllegalMoveError, State, Trigger, diagram, move, way
 
 LISTED = {(trigger, source): target for trigger, sources, target in MOVES for source in sources}
 
@@ -28,6 +28,15 @@ def test_other_moves_are_bugs(trigger: Trigger, source: State) -> None:
     """What the table does not list raises."""
     with pytest.raises(IllegalMoveError):
         move(source, trigger)
+
+
+@pytest.mark.parametrize(("state", "goal"), list(product(State, list(State)[1:])), ids=str)
+def test_every_state_leads_to_every_other_by_listed_moves(state: State, goal: State) -> None:
+    """The way from one state to another takes listed moves alone, and begins no new walk."""
+    for trigger in way(state, goal):
+        assert trigger is not Trigger.START
+        state = move(state, trigger)
+    assert state is goal
 
 
 def test_every_step_leads_to_keeping() -> None:

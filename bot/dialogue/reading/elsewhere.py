@@ -42,16 +42,18 @@ _PART_BEHIND: Final = re.compile(
     r"|(?:further |farther )?(?:down|up)(?:stream| the (?:trail|path|road|river))"
     r"|above (?:the )?sea(?: level)?|a?m?sl|altitude|elevation\b(?! gain))\b"
 )
-#: "Moved 3 m to the left": how far somebody went, not where from.
+#: "Moved 3 m back", "shifted the tripod a foot over": how far somebody went, not where from.
 _MOVED: Final = re.compile(
-    r"\b(?:went|moved?|stepped|walked|go|step|shuffled|backed|climbed|crept|shifted)(?: up"
-    r"| back| down)?"
+    r"\b(?:went|moved?|stepped|walked|go|step|shuffled|backed|climbed|crept|shifted|slid|nudged)"
+    r"(?: (?:the|my|our) (?:tripod|camera|phone|legs|lens|rig|setup|whole thing)| it| everything)?"
+    r"(?: up| back| down| over)?"
     r"(?: about| another| maybe| some)? ?$"
 )
 _BY_SO_MUCH: Final = re.compile(
-    r"^ ?(?:to the (?:left|right|side)|back\b|closer|nearer|forwards?|further|farther|sideways"
-    r"|left\b"
-    r"|right\b|up\b|down\b|in\b)"
+    r"^ ?(?:back\b|closer|nearer|forwards?|further|farther|up\b|down\b|in\b)"
+)
+_ASIDE: Final = re.compile(
+    r"^ ?(?:to (?:the|my|one) (?:left|right|side)|over\b|sideways|left\b|right\b)"
 )
 _FOCUSED: Final = re.compile(r"\b(?:focus\w*|hyperfocal|autofocus)\b")
 _ELSEWHERE: Final = re.compile(
@@ -103,6 +105,8 @@ def is_elsewhere(draft: Draft, quantity: Quantity) -> bool:
     before, after = draft.clause_before(quantity), draft.clause_after(quantity)
     if is_of_other_thing(draft, quantity):
         return True
+    if _MOVED.search(before) and _ASIDE.match(after):
+        return True  # the fall is as far away as it was
     if quantity.unit in {"km", "mi"}:
         return _is_no_way_out(draft, quantity)
     if not _SOMEBODY.search(before):

@@ -6,7 +6,7 @@ from typing import Final
 
 from bot.dialogue import solving
 from bot.dialogue.compose import Role
-from bot.dialogue.facts import Facts
+from bot.dialogue.facts import Blink, Facts
 from bot.dialogue.states import State, Trigger
 from bot.dialogue.steps.anywhere import repeat
 from bot.dialogue.steps.frames import (
@@ -19,7 +19,7 @@ from bot.dialogue.steps.frames import (
     reviewing,
 )
 from bot.dialogue.steps.walk import highlights, keep
-from bot.dialogue.steps.walk.taken import take_settings
+from bot.dialogue.steps.walk.taken import ask_for_settings, take_settings
 from bot.dialogue.texts import TEXTS, frames, measures
 from bot.dialogue.turn import Turn
 from core.frame.report import Advice, AreaKind, ClippedArea, FrameReport, SizeNote
@@ -229,6 +229,9 @@ def answer_area(turn: Turn, value: str) -> None:
 def answer_sky_gap(turn: Turn, value: str) -> None:
     """Moved for a new frame, or bracketed."""
     if value == "bracket":
+        if take_settings(turn) is None:
+            ask_for_settings(turn, Facts(blink=Blink.SKY))
+            return
         highlights.bracket(turn)
         keep.reached(turn)
         return

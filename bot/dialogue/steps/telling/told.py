@@ -269,7 +269,7 @@ def _listed(turn: Turn, facts: Facts) -> str:
 
 def _anew(turn: Turn) -> None:
     """New geometry or another lens: choose again; composition answers stay."""
-    turn.move(Trigger.TO_LENS)
+    turn.be_in(State.LENS, Trigger.TO_LENS)
     lens.go_on(turn)
 
 

@@ -10,9 +10,16 @@ from bot.dialogue.compose import Role
 from bot.dialogue.facts import Facts, Units
 from bot.dialogue.meaning.wordings import topic_by_words
 from bot.dialogue.reading import read
-from bot.dialogue.reading.edges import SETTLED, edges_told, is_covered, is_gone, is_moved_out
-from bot.dialogue.states import State, Trigger
-from bot.dialogue.steps.anywhere import repeat
+from bot.dialogue.reading.edges import (
+    SETTLED,
+    edges_told,
+    is_covered,
+    is_gone,
+    is_moved_out,
+    things_told,
+)
+from bot.dialogue.states import BEFORE_BASE, State, Trigger
+from bot.dialogue.steps.anywhere import edges_kept, repeat
 from bot.dialogue.steps.walk import base
 from bot.dialogue.turn import Turn
 
@@ -20,8 +27,14 @@ _OF_THE_FRAME: Final = frozenset({"top", "sides", "anchor"})
 #: Every check; none stands in the way of the settings.
 CHECKS: Final = _OF_THE_FRAME | {"light"}
 _CLAUSES: Final = re.compile(r"[,.;!]\s+")
+#: Where another clause begins; how bright the sky is belongs to the one before.
+_AND_HOW: Final = re.compile(
+    r"[.;!]\s+|,\s+(?!(?:(?:quite|pretty|very|too|rather|a bit|really|so) )*"
+    r"(?:bright|white|pale)\b)"
+)
 _OF_TOP: Final = re.compile(r"\b(?:top|edge|upper|above it|along it)\b")
-_BEFORE_BASE: Final = frozenset({State.ARRIVE, State.LENS, State.COMPOSITION})
+#: What is asked where a frame was taken meanwhile, so that no check leads back to the base.
+_ASKED_LATER: Final = {State.HIGHLIGHTS: "blink", State.KEEP: "next"}
 #: The light of each option (own rule: the middle of what it names).
 _LIGHTS: Final = {
     "sun": "full sun",
@@ -29,6 +42,9 @@ _LIGHTS: Final = {
     "trees": "light canopy",
     "dark": "wooded gorge",
 }
+#: So often a check is put on a walk; then an assumption stands in (own rule: a third is nagging).
+_MOST_PUT: Final = 2
+_ASSUMED: Final = {"top": "assumed.top", "sides": "assumed.sides"}
 #: What needs a remark, and the text of it; the other answers are fine as they are.
 _REMARKS: Final = {
     ("top", "sky"): "top.sky",
@@ -66,7 +82,16 @@ def answer_light(turn: Turn, value: str) -> None:
 
 
 def go_on(turn: Turn) -> None:
-    """Ask the next check, or move on to the base settings."""
+    """Ask the next check, or move on to the base settings; who is past them stays there."""
+    state = turn.walk.state
+    put = turn.question_put and turn.question_name not in CHECKS
+    if put and state is not State.COMPOSITION:
+        return
+    if state in _ASKED_LATER:
+        turn.ask(_ASKED_LATER[state])
+        return
+    turn.be_in(State.COMPOSITION, Trigger.LENS_CHOSEN)
+    _say_waiting(turn)
     done = turn.walk.checks
     for name in checks_for(turn):
         if name not in done:
@@ -78,9 +103,15 @@ def go_on(turn: Turn) -> None:
 
 def answer(turn: Turn, name: str, value: str) -> None:
     """Keep the answer to a check, say the remedy, and go on."""
-    turn.change_walk(checks=turn.walk.checks | {name: value})
+    keep(turn, name, value)
     _remark(turn, name, value)
     go_on(turn)
+
+
+def keep(turn: Turn, name: str, value: str) -> None:
+    """Keep the answer to a check, so that it is not asked again; no other question is one."""
+    if name in CHECKS:
+        turn.change_walk(checks=turn.walk.checks | {name: value})
 
 
 def _remark(turn: Turn, name: str, value: str) -> None:
@@ -89,7 +120,8 @@ def _remark(turn: Turn, name: str, value: str) -> None:
         return
     if remark == "sides.twig" and turn.units is Units.IMPERIAL:
         remark = "sides.twig_feet"
-    turn.say(Role.CHECK, remark)
+    if all(part.key != remark for part in turn.parts):
+        turn.say(Role.CHECK, remark)
 
 
 def settles(turn: Turn, text: str) -> bool:
@@ -117,12 +149,24 @@ def _open_remark(turn: Turn) -> str | None:
     return next((name for name in ("sides", "top") if (name, checks.get(name)) in _REMARKS), None)
 
 
-def without_light_of_the_edge(told: Facts, text: str) -> Facts:
-    """White sky at the top edge says nothing of the light."""
-    white = told.light == "bright cloud" and "sky" in text.casefold()
-    if not white or edges_told(text).get("top") is None:
+def without_light_of_the_edge(turn: Turn, told: Facts, text: str) -> Facts:
+    """Bright sky through the branches of the top edge says nothing of the light, nor of a frame.
+
+    Args:
+        turn: the answer under construction.
+        told: what was read in the message.
+        text: the message, in English or glossed.
+    """
+    question = repeat.standing(turn)
+    asked = question.name if question is not None else ""
+    if "sky" not in text.casefold() or edges_told(text, asked).get("top") is None:
         return told
-    return told.model_copy(update={"light": None})
+    clauses = _AND_HOW.split(text)
+    beside = ", ".join(one for one in clauses if not things_told(one, asked))
+    rest = read(beside)
+    symptoms = tuple(one for one in told.symptoms if one in rest.symptoms)
+    light = told.light if rest.light == told.light else None
+    return told.model_copy(update={"light": light, "symptoms": symptoms})
 
 
 def hear(turn: Turn, text: str) -> bool:
@@ -130,43 +174,60 @@ def hear(turn: Turn, text: str) -> bool:
 
     On the walk's way to the base only: afterwards the frame is taken, and good news is enough.
     """
-    if topic_by_words(text) == "sky":
-        return False  # a complaint of frames, with an answer of its own
     question = repeat.standing(turn)
-    told = edges_told(text, question.name if question is not None else "")
+    asked = question.name if question is not None else ""
+    if topic_by_words(text) == "sky" and asked != "top":
+        return False  # a complaint of frames, with an answer of its own
+    told = things_told(text, asked)
     if turn.context.conversation.walk is None:
         return False
     remark = _open_remark(turn)
     covered = remark == "top" and is_covered(text)
     if remark is not None and (is_gone(text) or covered):
-        told = {remark: SETTLED[remark]}
-        turn.change_walk(checks=turn.walk.checks | told)
+        told = ((remark, SETTLED[remark]),)
+        turn.change_walk(checks=turn.walk.checks | dict(told))
     if not told:
         return False
-    if turn.walk.state not in _BEFORE_BASE:
+    if turn.walk.state not in BEFORE_BASE:
         return _hear_later(turn, told)
     turn.remember_for_back()
-    turn.change_walk(checks=turn.walk.checks | told)
-    for name, value in told.items():
-        _remark(turn, name, value)
+    _keep_all(turn, told)
     if not turn.parts:
         turn.say(Role.SETTINGS, "edges.noted")
     return True
 
 
-def _hear_later(turn: Turn, told: dict[str, str]) -> bool:
+def _keep_all(turn: Turn, told: tuple[tuple[str, str], ...]) -> None:
+    """Keep everything that was told of the edges, and say the remedy of each."""
+    turn.change_walk(checks=turn.walk.checks | dict(reversed(told)))
+    for name, value in told:
+        _remark(turn, name, value)
+
+
+def _hear_later(turn: Turn, told: tuple[tuple[str, str], ...]) -> bool:
     """Edges that are clean are good news at any step; what is wrong there has its own answer."""
-    if set(told.values()) - {"clean", "covered"}:
+    if {value for _, value in told} - {"clean", "covered"}:
         return False
     turn.say(Role.SETTINGS, "edges.noted")
     return True
 
 
-def note_beside(turn: Turn, name: str, text: str) -> None:
-    """Keep what the answer to one check tells of another: "leaves above, corners clean"."""
+def note_beside(turn: Turn, name: str, value: str, text: str) -> None:
+    """Keep what the answer to one check tells beside it: "leaves above, corners clean".
+
+    Args:
+        turn: the answer under construction.
+        name: the question that is answered.
+        value: the option that was chosen.
+        text: in English or glossed.
+    """
     if name in _OF_THE_FRAME:
-        others = {check: value for check, value in edges_told(text).items() if check != name}
-        turn.change_walk(checks=others | turn.walk.checks)
+        told = things_told(text, name)
+        same = (name, value) in told  # "a branch on the left, a white stone on the right"
+        known = turn.walk.checks
+        _keep_all(
+            turn, tuple(one for one in told if (same if one[0] == name else one[0] not in known))
+        )
         light = read(_beside_the_edge(text) if name == "top" else text).light
         of_the_edge = light == "bright cloud" and "sky" in text.casefold()
         if light is not None and turn.facts.light is None and not of_the_edge:
@@ -177,6 +238,28 @@ def _beside_the_edge(text: str) -> str:
     """What a message says beside the top edge: "the top is dark wood" tells of no light."""
     clauses = _CLAUSES.split(text)
     return ", ".join(clause for clause in clauses if not _OF_TOP.search(clause.casefold()))
+
+
+def close(turn: Turn, *, wanted: bool) -> None:
+    """At the end of an answer: no check that was told is asked, and none a third time.
+
+    Args:
+        turn: the answer, with the question that it ends with.
+        wanted: whether the person asked to see the question.
+    """
+    leave_out_told(turn)
+    while not wanted and turn.walk.put.count(turn.question_name) >= _MOST_PUT:
+        name = turn.question_name
+        turn.say(Role.ASSUMPTION, _ASSUMED.get(name, "let_go"))
+        skip(turn, name)
+    if turn.question_name in CHECKS:
+        turn.change_walk(put=(*turn.walk.put, turn.question_name))
+
+
+def _say_waiting(turn: Turn) -> None:
+    """The remedies of what was told while something else had to be answered first."""
+    for name, value in edges_kept.waiting(turn).items():
+        _remark(turn, name, value)
 
 
 def leave_out_told(turn: Turn) -> None:

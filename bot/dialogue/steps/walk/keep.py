@@ -153,14 +153,14 @@ def answer_next(turn: Turn, value: str) -> None:
         return
     kept = {name: check for name, check in turn.walk.checks.items() if name in _STAYING}
     before = turn.walk.given or turn.walk.kept
-    turn.change_walk(checks=kept, given=None, kept=before, stays={}, first_stops=None)
+    turn.change_walk(checks=kept, put=(), given=None, kept=before, stays={}, first_stops=None)
     if value == "other_lens":
         turn.unlearn("focal_mm", "section", "section_height_m", "f_number", "shutter_s", "iso")
-        turn.move(Trigger.TO_LENS)
+        turn.be_in(State.LENS, Trigger.TO_LENS)
         turn.ask("other_lens")
         return
     turn.unlearn("f_number", "shutter_s", "iso", "blink", "meter_stops", "symptoms")
-    turn.move(Trigger.ANEW)
+    turn.be_in(State.COMPOSITION, Trigger.ANEW)
     composition.go_on(turn)
 
 
