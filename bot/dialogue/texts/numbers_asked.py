@@ -1,0 +1,35 @@
+"""Answers to questions about numbers: two weighed against each other, and the bot's own."""
+
+from __future__ import annotations
+
+from typing import Final
+
+NUMBERS_ASKED: Final[dict[str, str]] = {
+    # two settings weighed against each other
+    "weighed.row": "{setting}: {look}, {share}",
+    "weighed.equal": "{rows} of the frame. {stops} between, equally bright.",
+    "weighed.times": "{rows} of the frame. {stops} between.",
+    "weighed.as_bright": "Equally bright: {list}.",
+    # the grain of an ISO grows with each stop: common practice
+    "weighed.grain": "{iso} has the more grain: only to shorten the time.",
+    "weighed.f_number_alone": (
+        "{one} to {other}: {stops} {side}; as bright with {factor} × the time."
+    ),
+    "weighed.iso_alone": (
+        "{one} to {other}: {stops} {side}; as bright with {factor} × the time. "
+        "Grain grows with ISO."
+    ),
+    "weighed.depth_all": "{near} at {focal} needs f/{needed}: all of them hold it.",
+    "weighed.depth_some": "{near} at {focal} needs f/{needed}: {list} holds it.",
+    "weighed.depth_none": "{near} at {focal} needs f/{needed}: none of them holds it.",
+    "weighed.discs": "Fine detail, disc of diffraction: {list}.",
+    "weighed.softening": "Disc of diffraction: {list}; past {limit} all goes softer.",
+    "weighed.shows": "{setting} shows {shown}",
+    "weighed.focals": "{rows}.",
+    "weighed.focals_at": "{rows} at {time}.",
+    "weighed.focal_alone": (
+        "{other} shows {part} of what {one} does; the same look takes {part} of its time."
+    ),
+    "weighed.whole": "The whole fall takes {longest} or shorter: {list}.",
+    "weighed.whole_none": "The whole fall takes {longest} or shorter: a part with these.",
+}
