@@ -34,6 +34,8 @@ _TELLS: Final = re.compile(rf"\W*{in_any('compared.tells')}\b")
 #: So short a message that names two values asks for the choice (own rule).
 _FEW: Final = 7
 _TWO: Final = 2
+#: What no dial or lens sets.
+_NO_SETTING: Final = frozenset({"length", "share"})
 #: So many values are weighed in one answer (own rule: what a message holds).
 _MOST: Final = 3
 #: A time below one that is typed without its "1/" is at least this: "1/125 or 250" (own rule).
@@ -63,7 +65,7 @@ def weighed_in(said: Said) -> Weighed | None:
         said: the message.
     """
     text = plainly(said.english)
-    named = named_in(text)
+    named = tuple(one for one in named_in(text) if one.slot not in _NO_SETTING)
     for first, last in _runs(text, named):
         run = named[first : last + 1]
         slot = _slot_of(run)

@@ -32,4 +32,30 @@ NUMBERS_ASKED: Final[dict[str, str]] = {
     ),
     "weighed.whole": "The whole fall takes {longest} or shorter: {list}.",
     "weighed.whole_none": "The whole fall takes {longest} or shorter: a part with these.",
+    # the bot's own numbers
+    "own.now": "Now: {speed} × {time} ÷ {coverage} = {share}.",
+    "own.before": "Before: {speed} × {time} ÷ {coverage} = {share}.",
+    "own.changed_coverage": "The frame covers {new} now, {old} then.",
+    "own.changed_speed": "The water is reckoned at {new} now, {old} then.",
+    "own.f_number": (
+        "{f_number}: {near} at {focal} needs f/{needed} at least; with diffraction the blur is "
+        "least at f/{best}."
+    ),
+    "own.f_number_plain": (
+        "{f_number}: nothing near has to be sharp; this format is at its best from {low} to {high}."
+    ),
+    "own.focal": (
+        "{focal}: the fall with what lies at {near} takes {both} or shorter, the fall alone "
+        "{alone} or shorter."
+    ),
+    "own.focal_fall": "{focal}: the whole fall takes {alone} or shorter from there.",
+    "own.covers": "{focal} from {distance} covers {shown}; the fall fills {part} of it.",
+    "own.inputs": "I have: {list}. Wrong? Send the right number.",
+    "own.light": "I reckon with {light}: EV {level}. Another? Tell me.",
+    "own.light_frames": "With the light that your test frames have shown.",
+    "own.light_none_yet": "With no light till now: the time came from the look alone.",
+    "own.light_none": (
+        "With none: the time comes from the look, the test frame shows the light. Or tell me, like "
+        "`overcast`."
+    ),
 }

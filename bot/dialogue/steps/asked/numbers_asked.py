@@ -2,9 +2,24 @@
 
 from __future__ import annotations
 
+from collections.abc import Callable
+from typing import Final
+
 from bot.dialogue.meaning.said import Said
-from bot.dialogue.steps.asked import filter_time, one_number, stops_between, two_settings
+from bot.dialogue.steps.asked import (
+    filter_time,
+    one_number,
+    own_numbers,
+    stops_between,
+    two_settings,
+)
 from bot.dialogue.turn import Turn
+
+#: Kinds beside which a message may tell more, in the order in which they count.
+_WITH_A_REST: Final[tuple[Callable[[Turn, Said], str | None], ...]] = (
+    two_settings.answer,
+    own_numbers.answer,
+)
 
 
 def answer(turn: Turn, heard: Said) -> str | None:
@@ -17,9 +32,10 @@ def answer(turn: Turn, heard: Said) -> str | None:
     Returns:
         What else the message says, to be read for facts; None when it asks nothing of the kind.
     """
-    weighed = two_settings.answer(turn, heard)
-    if weighed is not None:
-        return weighed
+    for say in _WITH_A_REST:
+        rest = say(turn, heard)
+        if rest is not None:
+            return rest
     of_its_own = (
         one_number.answer(turn, heard.english)
         or stops_between.answer(turn, heard.english)

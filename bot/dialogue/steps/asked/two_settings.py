@@ -3,22 +3,19 @@
 from __future__ import annotations
 
 import math
-import re
 from collections.abc import Callable, Mapping, Sequence
 from typing import Final
 
 from bot.dialogue import reckoning
 from bot.dialogue.compose import Role
 from bot.dialogue.facts import Facts
-from bot.dialogue.meaning.asking import is_asking
 from bot.dialogue.meaning.compared import Weighed, weighed_in
 from bot.dialogue.meaning.said import Said
 from bot.dialogue.reading import read
 from bot.dialogue.reckoning import Assumed
-from bot.dialogue.slots import KIT_SLOTS
 from bot.dialogue.steps.asked.as_bright import with_time
-from bot.dialogue.steps.asked.question_words import topic_named
 from bot.dialogue.steps.asked.supposing import settings_now
+from bot.dialogue.steps.asked.told_around import rest_of, scene_in
 from bot.dialogue.steps.walk import reasons
 from bot.dialogue.texts import TEXTS, measures
 from bot.dialogue.turn import Turn
@@ -37,12 +34,6 @@ from core.series import (
 )
 from core.water import coverage_m, look_of
 
-#: What is told of place, light and kit beside the values; looks and settings are of the question.
-_SCENE: Final = KIT_SLOTS | frozenset(
-    {"fall_height_m", "distance_m", "nearest_m", "farthest_m", "section_height_m"}
-    | {"water_speed_mps", "light", "polariser_on", "nd_on_stops"}
-)
-_CLAUSE: Final = re.compile(r"(?<=[.!?;:])\s+|,\s+")
 #: An f-number that lies under what is needed by less holds it (own rule: a tenth of a stop).
 _NEARLY: Final = 0.965
 
@@ -63,8 +54,8 @@ def answer(turn: Turn, said: Said) -> str | None:
     slot = None if weighed is None else _slot(turn, weighed, said)
     if weighed is None or slot is None:
         return None
-    rest = _rest(weighed.rest)
-    facts = turn.facts.updated(_scene(read(rest, units=turn.units)))
+    rest = rest_of(weighed.rest)
+    facts = turn.facts.updated(scene_in(read(rest, units=turn.units)))
     base = _base(turn, weighed)
     values = _against_now(slot, weighed.values, facts, base)
     if len(values) < _TWO:
@@ -84,20 +75,6 @@ def _slot(turn: Turn, weighed: Weighed, said: Said) -> str | None:
     lenses = turn.facts.lenses + read(said.english, units=turn.units).lenses
     ends = {end for lens in lenses for end in (lens.shortest_mm, lens.longest_mm)}
     return "focal_mm" if set(weighed.values) <= ends else None
-
-
-def _rest(around: str) -> str:
-    """What is told of the scene around the values, and what else is asked in known words."""
-    pieces = [
-        piece
-        for piece in _CLAUSE.split(around)
-        if read(piece).known().keys() & _SCENE or (is_asking(piece) and topic_named(piece))
-    ]
-    return ". ".join(pieces)
-
-
-def _scene(told: Facts) -> Facts:
-    return told.only(told.known().keys() & _SCENE)
 
 
 def _base(turn: Turn, weighed: Weighed) -> GivenSettings | None:
