@@ -58,4 +58,17 @@ NUMBERS_ASKED: Final[dict[str, str]] = {
         "With none: the time comes from the look, the test frame shows the light. Or tell me, like "
         "`overcast`."
     ),
+    # a claimed difference, checked
+    "checked.differs_yes": "Yes: {one} is {stops} {side} than {other}.",
+    "checked.differs_no": "No: {one} is {stops} {side} than {other}.",
+    "checked.same_yes": "Yes, equally bright: {one} and {other}.",
+    "checked.same_no": "No, equally bright: {one} and {other}.",
+    "checked.as_bright": "As bright as {other}: {setting}.",
+    "checked.light_yes": "Yes: {one} is {stops} too {side} in this light; {time} is right.",
+    "checked.light_no": "No: {one} is {stops} too {side} in this light; {time} is right.",
+    "checked.light_right": "No: {one} is about right in this light.",
+    "checked.light_unknown": (
+        "I can't tell, no light was told: take {one} and tell me what blinks, or send the light, "
+        "like `overcast`."
+    ),
 }

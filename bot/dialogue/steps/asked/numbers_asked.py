@@ -7,6 +7,7 @@ from typing import Final
 
 from bot.dialogue.meaning.said import Said
 from bot.dialogue.steps.asked import (
+    checked_sum,
     filter_time,
     one_number,
     own_numbers,
@@ -17,6 +18,7 @@ from bot.dialogue.turn import Turn
 
 #: Kinds beside which a message may tell more, in the order in which they count.
 _WITH_A_REST: Final[tuple[Callable[[Turn, Said], str | None], ...]] = (
+    checked_sum.answer,
     two_settings.answer,
     own_numbers.answer,
 )
