@@ -14,7 +14,14 @@ from bot.dialogue.meaning.topics import topic_of
 from bot.dialogue.reading import read
 from bot.dialogue.replies import says_yes_or_no
 from bot.dialogue.steps.anywhere import access, manner, planning, repeat
-from bot.dialogue.steps.asked import asides, by_meaning, questions_asked, supposing, which_cause
+from bot.dialogue.steps.asked import (
+    asides,
+    by_meaning,
+    own_numbers,
+    questions_asked,
+    supposing,
+    which_cause,
+)
 from bot.dialogue.steps.asked.topic_or_cause import with_sight
 from bot.dialogue.steps.home import home_words
 from bot.dialogue.steps.incoming import shared
@@ -103,6 +110,7 @@ def _go_on_from(turn: Turn, facts: Facts, said: Said, *, rest: str | None, noted
 def _read(turn: Turn, rest: str, said: Said, expecting: frozenset[str]) -> Facts:
     """The facts of what a message says beside its questions, each where it belongs."""
     facts = read(rest, units=turn.units, expecting=expecting)
+    facts = own_numbers.without_own(turn, said, facts)
     facts = composition.without_light_of_the_edge(turn, facts, said.english)
     facts = with_rest(look_wished.wish_behind(said.english, facts), said.english)
     facts = corrected.placed(turn, said.english, supposing.supposed(turn, said, facts))

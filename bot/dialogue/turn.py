@@ -6,7 +6,7 @@ from collections.abc import Mapping
 from datetime import datetime, tzinfo
 from zlib import crc32
 
-from bot.dialogue import history
+from bot.dialogue import history, own_sums
 from bot.dialogue.actions import Action
 from bot.dialogue.answer_draft import AnswerDraft
 from bot.dialogue.compose import Part, Role, question_part
@@ -159,6 +159,8 @@ class Turn(WorkingContext, AnswerDraft):
         actions: list[Action] = []
         if self.parts:
             person = self.context.person
+            own = own_sums.remembered(self.context.conversation.own, self.parts, self.notes)
+            self.change_conversation(own=own)
             actions.extend(self.messages(person, self._mark, at_home=self.is_at_home))
         if self.notes and not self._keeps_why:
             self.change_conversation(why=tuple(self.notes), why_told=0)

@@ -17,10 +17,8 @@ from bot.dialogue.reading.visit import read_visit
 from bot.dialogue.slots import KIT_SLOTS
 from bot.dialogue.steps.asked import (
     filter_answers,
-    filter_time,
-    one_number,
+    numbers_asked,
     reach,
-    stops_between,
     terms,
     trade_answers,
     verdicts,
@@ -93,10 +91,9 @@ def answer(turn: Turn, heard: Said) -> str | None:
 def _first(turn: Turn, heard: Said) -> str | None:
     """Answer the first question; what else the message says, None when it asks nothing known."""
     text = heard.english
-    if one_number.answer(turn, text) or stops_between.answer(turn, text):
-        return ""
-    if filter_time.answer(turn, heard):
-        return ""
+    judged = numbers_asked.answer(turn, heard)
+    if judged is not None:
+        return judged
     clauses = _CLAUSE.split(text)
     judged = reach.answer(turn, text, clauses)
     judged = verdicts.answer(turn, text) if judged is None else judged

@@ -7,6 +7,7 @@ from typing import Final
 
 from bot.dialogue import reckoning
 from bot.dialogue.facts import Facts
+from bot.dialogue.meaning.compared import weighed_in
 from bot.dialogue.meaning.said import Said
 from bot.dialogue.reading import read
 from bot.dialogue.reading.asked_behind import tried_in
@@ -170,6 +171,8 @@ def as_trial(turn: Turn, said: Said) -> Said:
     """
     if "what if" in said.english.casefold() or settings_now(turn) is None:
         return said
+    if weighed_in(said) is not None:
+        return said  # none of the two is tried alone
     found = _TRIAL.fullmatch(said.english)
     if found is not None:
         value = next(value for value in found.groupdict().values() if value)
