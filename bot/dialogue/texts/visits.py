@@ -28,6 +28,8 @@ VISITS: Final[dict[str, str]] = {
     "pace.many": "five or more, the slowest",
     # a visit that is planned at home
     "ask.plan_start": "When do you start, and who walks along? Like `9:30, two of us, one slow`",
+    "ask.plan_hour": "When do you start? Like `9:30`",
+    "ask.plan_party": "Who walks along? Like `two of us, one slow`",
     # A storm above floods a gorge from rain that is not seen there (common practice).
     "planning.thunder": (
         "Storms forecast: nobody in the gorge or creek bed then. Be back at the car before they "

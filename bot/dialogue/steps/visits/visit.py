@@ -36,6 +36,8 @@ _SUN_AND_CLOUDS: Final = re.compile(
     r"|\bpartly (?:cloudy|sunny)|\b(?:sunny|bright) (?:spells|intervals)|\bclouds? and sun\b",
     re.IGNORECASE,
 )
+#: Questions behind which an hour is that of the start.
+_ASKS_START: Final = frozenset({"plan_start", "plan_hour", "note"})
 #: A walk that began with words of the visit alone: its caution is still to be said.
 BEGUN: Final = "begun"
 
@@ -70,7 +72,7 @@ def hear(turn: Turn, typed: str, said: str) -> None:
     if planning.is_planning(turn):
         forecasts.warn(turn, typed)
     question = turn.context.conversation.question
-    asked = question is not None and question.name in {"plan_start", "note"}
+    asked = question is not None and question.name in _ASKS_START
     told = read_visit(said, start_asked=asked)
     turn.trip_told = told.updated(_own_words(turn, typed, told))
     if not turn.trip_told.known():
