@@ -150,7 +150,8 @@ _NO_CHILDREN: Final = any_of(
     rf"{_CHILD} (?:\w+ )?(?:at home|stay|stays|staying)",
 )
 #: In this order: who says more of the pace stands first.
-_PACES: Final = (("lame", _LAME), ("students", _STUDENTS), ("slow", _SLOW))
+_SLOW_CHILD: Final = any_of(rf"{_CHILD}(?:'s|'re| is| are| get| walk)?{_HOW} slow(?:er|ly|ing)?")
+_PACES: Final = (("child", _SLOW_CHILD), ("lame", _LAME), ("students", _STUDENTS), ("slow", _SLOW))
 
 
 def people_in(text: str) -> int | None:
