@@ -2,8 +2,10 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
+
 from bot.dialogue.actions import Say
-from bot.dialogue.compose import AT_HOME, WHOLE, Part, Role, answer, has_room
+from bot.dialogue.compose import AT_HOME, WHOLE, Part, Role, answer, has_room, leads
 from bot.dialogue.context import Length, Person
 from bot.dialogue.walk_state import Note
 
@@ -27,6 +29,15 @@ class AnswerDraft:
         part = Part(role, key, values)
         if part not in self.parts:
             self.parts.append(part)
+
+    def say_list(self, role: Role, key: str, pieces: Sequence[str], joint: str = ", ") -> None:
+        """Add a part with a list; what a first line has no room for stands in a line of its own."""
+        fitting = len(pieces)
+        while fitting > 1 and not leads(Part(role, key, {"list": joint.join(pieces[:fitting])})):
+            fitting -= 1
+        self.say(role, key, list=joint.join(pieces[:fitting]))
+        if pieces[fitting:]:
+            self.say(role, "list_on", list=joint.join(pieces[fitting:]))
 
     def say_or_keep(self, role: Role, key: str, **values: str) -> None:
         """Add a part where nothing else has to go for it; else keep it for `why`."""

@@ -158,6 +158,11 @@ def has_room(parts: Sequence[Part], more: Part) -> bool:
     return not fit([*parts, more], WHOLE - _LIGHT_LINE)[1]
 
 
+def leads(part: Part) -> bool:
+    """Whether a part is short enough to stand in the first line."""
+    return len(part.plain()) <= FIRST_LINE
+
+
 def _fits(parts: Sequence[Part], whole: int) -> bool:
     body = body_of(parts)
     return len(body) <= whole and len(body.split("\n", 1)[0]) <= FIRST_LINE

@@ -26,7 +26,7 @@ from bot.dialogue.steps.asked.topic_or_cause import with_sight
 from bot.dialogue.steps.home import home_words
 from bot.dialogue.steps.incoming import shared
 from bot.dialogue.steps.telling import corrected, late, look_wished, told
-from bot.dialogue.steps.visits import visit
+from bot.dialogue.steps.visits import day_asked, dusk_out, visit
 from bot.dialogue.steps.walk import composition, liking, now
 from bot.dialogue.turn import Turn
 
@@ -45,6 +45,9 @@ def answer(turn: Turn, said: Said, expecting: frozenset[str], reply: Reply) -> N
         expecting: slots that a bare number may fill.
         reply: hears what is near to an option of the open question.
     """
+    said = visit.hear_weather(turn, said)
+    if _asks_of_the_day(turn, said):
+        return
     noted = access.note(turn, said) | composition.hear(turn, said.english)
     noted |= manner.note_hands(turn, said.typed)
     said = questions_asked.parted(supposing.after_told(turn, said))
@@ -74,6 +77,31 @@ def beside(turn: Turn, said: Said) -> None:
     access.note(turn, said)
     composition.hear(turn, said.english)
     manner.note_hands(turn, said.typed)
+
+
+def _asks_of_the_day(turn: Turn, said: Said) -> bool:
+    """Whether a message asks when to start, or when to leave, which all that it tells decides."""
+    hour = day_asked.asked(turn, said.typed, said.english)
+    facts = None if hour is None else _read(turn, said.english, said, frozenset())
+    if hour is None or facts is None or not day_asked.stands_first(facts):
+        return False
+    if dusk_out.answer(turn, said.english):
+        turn.learn(facts)
+        return True
+    turn.remember_for_back()
+    told.keep(turn, facts)
+    day_asked.answer(turn, hour, said.typed, said.english)
+    if hour == "leave" and turn.walk.given is None:
+        _stay_on_the_way(turn)
+    return True
+
+
+def _stay_on_the_way(turn: Turn) -> None:
+    """No frame yet: who asks so early when to leave goes on with the walk, or begins one."""
+    if turn.context.conversation.walk is None:
+        repeat.put_again(turn)
+    else:
+        repeat.put_again_if_open(turn)
 
 
 def _answered_beside(turn: Turn, said: Said, facts: Facts, reply: Reply, *, noted: bool) -> bool:

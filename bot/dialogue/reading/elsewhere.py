@@ -14,7 +14,13 @@ from bot.dialogue.reading.unit_words import METRES
 from bot.dialogue.tongues.english.people import KIN
 
 _DRIVE: Final = re.compile(
-    r"\b(?:drive|drove|driving|car ride|flight|(?<!to the )(?<!to our )(?<!to my )(?:train|bus))\b"
+    r"\b(?:drive|drove|driving|car ride|flight|by (?:car|bus|train|bike)"
+    r"|(?<!to the )(?<!to our )(?<!to my )(?:train|bus))\b"
+)
+#: What was driven is told in one sentence; a way on foot behind it is walked.
+_SENTENCE: Final = re.compile(r"[.;!?](?=\s|$)")
+_ON_FOOT: Final = re.compile(
+    r"\b(?:walk\w*|hik\w+|trail|path|approach|on foot|way in|(?:each|one) way)\b"
 )
 #: "Walked 2 km already" is behind us, the way back may be another.
 _WALKED: Final = re.compile(r"\b(?:walked|hiked|ran|run|did|done|covered|came)\b")
@@ -42,6 +48,9 @@ _PART_BEHIND: Final = re.compile(
     r"|(?:further |farther )?(?:down|up)(?:stream| the (?:trail|path|road|river))"
     r"|above (?:the )?sea(?: level)?|a?m?sl|altitude|elevation\b(?! gain))\b"
 )
+#: "The fall is 3 miles up the trail".
+_UP_A_TRAIL: Final = re.compile(r"^ ?(?:further |farther )?(?:down|up) the (?:trail|path)\b")
+_ANOTHER: Final = re.compile(r"\b(?:another|other|next|second|third|also|more|bigger|smaller)\b")
 #: "Moved 3 m back", "shifted the tripod a foot over": how far somebody went, not where from.
 _MOVED: Final = re.compile(
     r"\b(?:went|moved?|stepped|walked|go|step|shuffled|backed|climbed|crept|shifted|slid|nudged)"
@@ -94,10 +103,18 @@ def _is_no_way_out(draft: Draft, quantity: Quantity) -> bool:
     before, after = draft.clause_before(quantity), draft.clause_after(quantity)
     still = (_STILL.search(before) or _TO_GO.match(after)) and not _HOMEWARDS.search(after)
     return bool(
-        _DRIVE.search(draft.before(quantity) + after)
+        _is_driven(draft, quantity)
         or (_WALKED.search(before) and _ALREADY.search(draft.text))
         or (still and "walk_km" not in draft.expecting)
     )
+
+
+def _is_driven(draft: Draft, quantity: Quantity) -> bool:
+    """Whether kilometres are those of a drive: `40 miles to drive`, not the trail behind it."""
+    before, after = _SENTENCE.split(draft.before(quantity))[-1], draft.clause_after(quantity)
+    drive = _DRIVE.search(before)
+    on_foot = drive is not None and _ON_FOOT.search(before[drive.end() :] + after) is not None
+    return not on_foot and _DRIVE.search(before + after) is not None
 
 
 def is_elsewhere(draft: Draft, quantity: Quantity) -> bool:
@@ -147,6 +164,12 @@ def _is_way(quantity: Quantity, before: str) -> bool:
     return quantity.unit in {"km", "mi"} and _HOME.search(before) is not None
 
 
+def _is_way_up(draft: Draft, quantity: Quantity) -> bool:
+    """Whether kilometres go up a trail to the water itself, and not to another one there."""
+    far = quantity.unit in {"km", "mi"} and _UP_A_TRAIL.match(draft.clause_after(quantity))
+    return bool(far) and not _ANOTHER.search(draft.before(quantity))
+
+
 def is_other(draft: Draft, quantity: Quantity) -> bool:
     """Whether a length is of another place or of a part: `800 m downstream`, `each 4 m`."""
     before, after = draft.clause_before(quantity), draft.clause_after(quantity)
@@ -155,7 +178,7 @@ def is_other(draft: Draft, quantity: Quantity) -> bool:
         (wide and _PRINTED.search(draft.text))
         or is_beside(draft, quantity)
         or _PART_BEFORE.search(before)
-        or _PART_BEHIND.match(after)
+        or (_PART_BEHIND.match(after) and not _is_way_up(draft, quantity))
         or (_MOVED.search(before) and _BY_SO_MUCH.match(after))
         or (_FOCUSED.search(before) and role(draft, quantity) not in {"nearest_m", "farthest_m"})
         or (_is_elsewhere_off(before) and _LIES.match(after) and not _is_way(quantity, before))

@@ -7,6 +7,8 @@ from typing import Final
 EVERYWHERE: Final[dict[str, str]] = {
     "and": "and",
     "or": "or",
+    # What a line before it had no room for.
+    "list_on": "And: {list}.",
     "brighter": "brighter",
     "darker": "darker",
     "far_wall": "the far wall",

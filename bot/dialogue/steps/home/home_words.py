@@ -143,7 +143,7 @@ def _told(turn: Turn, heard: _Heard) -> bool:
     says = any(remark.seen or remark.against is not None for remark in seen)
     if not frames and not _is_complaint(seen):
         seen, says = (), False
-    if review_words.drops(heard.typed) and _dropped(turn, seen):
+    if review_words.drops(heard.typed) and _dropped(turn, heard):
         return True
     facts = _kept_facts(heard, says=says)
     changed = frames != before
@@ -179,8 +179,9 @@ def _is_complaint(seen: tuple[Remark, ...]) -> bool:
     return bool({name for remark in seen for name in remark.seen} - _ALSO_ELSEWHERE)
 
 
-def _dropped(turn: Turn, seen: tuple[Remark, ...]) -> bool:
-    """Frames that are taken back; whether some were named."""
+def _dropped(turn: Turn, heard: _Heard) -> bool:
+    """Frames that are taken back; whether some were named of those that were told before."""
+    seen = remarks(plain_times(heard.said), told_frames.frames_of(turn))
     gone = {place for remark in seen for place in remark.places}
     if not gone:
         return False

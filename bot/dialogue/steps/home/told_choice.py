@@ -152,7 +152,7 @@ def _say_equal(turn: Turn, places: list[int]) -> None:
         if stops >= SAME_STOPS
     ]
     if pieces:
-        turn.say(Role.CHECK, "home.equal", list=", ".join(pieces))
+        turn.say_list(Role.CHECK, "home.equal", pieces)
     else:
         turn.say(Role.CHECK, "home.equal_already")
 
@@ -195,7 +195,7 @@ def _light(turn: Turn) -> str:
 def say_next_time(turn: Turn, role: Role) -> None:
     """What the frames have shown to do otherwise, and the times to take again."""
     remedies = [*_remedies(turn)][:_MOST_REMEDIES]
-    turn.say(role, "home.next_time", list="; ".join([*remedies, _times(turn)]))
+    turn.say_list(role, "home.next_time", [*remedies, _times(turn)], joint="; ")
 
 
 def _remedies(turn: Turn) -> Iterator[str]:

@@ -106,6 +106,16 @@ def take_in(turn: Turn, facts: Facts, text: str) -> None:
     _mend_or_go_on(turn, facts, text)
 
 
+def keep(turn: Turn, facts: Facts) -> None:
+    """Keep the facts of a message that is answered otherwise; what found no place is named."""
+    quiet = visit.is_new(turn) and not planning.is_planning(turn)
+    if facts.known():
+        turn.learn(facts)
+        if quiet:
+            arrive.begin_quietly(turn)
+    _say_how_read(turn, facts)
+
+
 def _mend_or_go_on(turn: Turn, facts: Facts, text: str) -> None:
     """What was wrong with the frame is mended first, as soon as its settings are known."""
     complaint = turn.walk.complaint
