@@ -21,6 +21,8 @@ _OF_THE_FRAME: Final = frozenset({"top", "sides", "anchor"})
 CHECKS: Final = _OF_THE_FRAME | {"light"}
 _CLAUSES: Final = re.compile(r"[,.;!]\s+")
 _OF_TOP: Final = re.compile(r"\b(?:top|edge|upper|above it|along it)\b")
+#: Lights that words of sky at the edge sound like.
+_OF_THE_SKY: Final = frozenset({"bright cloud", "deep slot"})
 _BEFORE_BASE: Final = frozenset({State.ARRIVE, State.LENS, State.COMPOSITION})
 #: The light of each option (own rule: the middle of what it names).
 _LIGHTS: Final = {
@@ -119,7 +121,7 @@ def _open_remark(turn: Turn) -> str | None:
 
 def without_light_of_the_edge(told: Facts, text: str) -> Facts:
     """White sky at the top edge says nothing of the light."""
-    white = told.light == "bright cloud" and "sky" in text.casefold()
+    white = told.light in _OF_THE_SKY and "sky" in text.casefold()
     if not white or edges_told(text).get("top") is None:
         return told
     return told.model_copy(update={"light": None})
@@ -181,11 +183,13 @@ def _beside_the_edge(text: str) -> str:
 
 def leave_out_told(turn: Turn) -> None:
     """Where the answer ends with a check that was told already, the next one is asked instead."""
-    name = turn.question_name
+    passed = repeat.standing(turn) if turn.left_out_question else None
+    name = turn.question_name or (passed.name if passed is not None else "")
     lit = name == "light" and _light_known(turn)
     if lit:  # the settings for it say that it was heard
         turn.parts = [part for part in turn.parts if part.key != "noted"]
     if lit or (name in turn.walk.checks and name in checks_for(turn)):
+        turn.passed_over = turn.left_out_question = False
         go_on(turn)
 
 
