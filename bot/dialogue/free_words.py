@@ -25,7 +25,7 @@ from bot.dialogue.steps.asked import (
 from bot.dialogue.steps.asked.topic_or_cause import with_sight
 from bot.dialogue.steps.home import home_words
 from bot.dialogue.steps.incoming import shared
-from bot.dialogue.steps.telling import corrected, late, look_wished, told
+from bot.dialogue.steps.telling import corrected, late, look_wished, told, white_told
 from bot.dialogue.steps.visits import day_asked, dusk_out, visit
 from bot.dialogue.steps.walk import composition, liking, now
 from bot.dialogue.turn import Turn
@@ -141,6 +141,7 @@ def _read(turn: Turn, rest: str, said: Said, expecting: frozenset[str]) -> Facts
     facts = own_numbers.without_own(turn, said, facts)
     facts = composition.without_light_of_the_edge(turn, facts, said.english)
     facts = with_rest(look_wished.wish_behind(said.english, facts), said.english)
+    facts = white_told.laid_over(turn, facts)
     facts = corrected.placed(turn, said.english, supposing.supposed(turn, said, facts))
     facts = asides.with_filter(turn, said.typed, facts)
     facts = asides.without_leaf_frame(turn, said.typed, facts)

@@ -90,6 +90,16 @@ def told_beside(said: Said) -> str:
     return ". ".join(part for part in parts if part and not asking.match(part.casefold()))
 
 
+def asks_in_clause(clause: str, language: str) -> bool:
+    """Whether one clause asks, wherever in a message it stands: "do i wait", "how much darker".
+
+    Args:
+        clause: as typed.
+        language: of the message, by its code.
+    """
+    return is_asking(clause, language) or _asks_behind(language)(clause)
+
+
 def _asks_behind(language: str) -> Callable[[str], bool]:
     asking = _ASKING_BEHIND.get(language, _ASKING_BEHIND["en"])
     return lambda part: asking.match(part.casefold()) is not None

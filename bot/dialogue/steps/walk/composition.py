@@ -35,6 +35,8 @@ _AND_HOW: Final = re.compile(
 _OF_TOP: Final = re.compile(r"\b(?:top|edge|upper|above it|along it)\b")
 #: What is asked where a frame was taken meanwhile, so that no check leads back to the base.
 _ASKED_LATER: Final = {State.HIGHLIGHTS: "blink", State.KEEP: "next"}
+#: Lights that words of sky at the edge sound like.
+_OF_THE_SKY: Final = frozenset({"bright cloud", "deep slot"})
 #: The light of each option (own rule: the middle of what it names).
 _LIGHTS: Final = {
     "sun": "full sun",
@@ -165,7 +167,8 @@ def without_light_of_the_edge(turn: Turn, told: Facts, text: str) -> Facts:
     beside = ", ".join(one for one in clauses if not things_told(one, asked))
     rest = read(beside)
     symptoms = tuple(one for one in told.symptoms if one in rest.symptoms)
-    light = told.light if rest.light == told.light else None
+    kept = rest.light == told.light or told.light not in _OF_THE_SKY
+    light = told.light if kept else None
     return told.model_copy(update={"light": light, "symptoms": symptoms})
 
 
@@ -264,11 +267,13 @@ def _say_waiting(turn: Turn) -> None:
 
 def leave_out_told(turn: Turn) -> None:
     """Where the answer ends with a check that was told already, the next one is asked instead."""
-    name = turn.question_name
+    passed = repeat.standing(turn) if turn.left_out_question else None
+    name = turn.question_name or (passed.name if passed is not None else "")
     lit = name == "light" and _light_known(turn)
     if lit:  # the settings for it say that it was heard
         turn.parts = [part for part in turn.parts if part.key != "noted"]
     if lit or (name in turn.walk.checks and name in checks_for(turn)):
+        turn.passed_over = turn.left_out_question = False
         go_on(turn)
 
 
