@@ -24,7 +24,7 @@ _NUMBER: Final = rf"(?:[1-9]|{'|'.join(in_any(f'numbered.{word}') for word in _W
 _BEFORE: Final = rf"(?:(?:{in_any('numbered.option')}|{in_any('numbered.before')})[.:]? *)*#?"
 #: "3. as i said", "2, the twig", "1 - nothing there", "(2) yes".
 _SIGNED: Final = re.compile(
-    rf"\W*{_BEFORE}(?P<number>{_NUMBER})(?:(?P<sign>[.,:;)\]!]+)(?=\s|$)|(?P<dash>\s*[-–—/=]+)(?!\d))"
+    rf"\W*{_BEFORE}(?P<number>{_NUMBER})(?:(?P<sign>[.,:;)\]!]+)(?=\s|$)|(?P<dash>\s*[-–—/=]+)(?=\s|$))"
     r"\s*(?P<rest>.*)",
     re.IGNORECASE | re.DOTALL,
 )

@@ -251,6 +251,7 @@ def close(turn: Turn, *, wanted: bool) -> None:
         wanted: whether the person asked to see the question.
     """
     leave_out_told(turn)
+    wanted = wanted or any(part.key == "no_such_option" for part in turn.parts)
     while not wanted and turn.walk.put.count(turn.question_name) >= _MOST_PUT:
         name = turn.question_name
         turn.say(Role.ASSUMPTION, _ASSUMED.get(name, "let_go"))

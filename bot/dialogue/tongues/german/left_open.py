@@ -9,7 +9,7 @@ WORDS: Final[Mapping[str, str]] = {
     "left_open.things": r"stativ|kamera|ausrustung|rucksack|fernausloser|hund",
     "left_open.still": r"noch|dort|da|dagelassen|gelassen|vergessen|hol\w*|druben|oben|draussen",
     "left_open.from_there": (
-        r"von (?:dort|da|druben)(?: (?:oben|draussen|aus))?|von der (?:kante|abbruchkante)"
+        r"von (?:dort|da|druben)(?: (?:oben|draussen|aus))?"
         r"|(?:dort|da) (?:bleiben|stehen|sitzen|hin)"
     ),
     "left_open.later": r"(?<!dann )(?:gleich|bald|nachher|spater)\b(?! wieder weg)",

@@ -9,7 +9,7 @@ WORDS: Final[Mapping[str, str]] = {
     "left_open.things": r"tripode|camara|equipo|mochila|mando|disparador|perro",
     "left_open.still": r"todavia|aun|alli|alla|ahi|deje|dejado|olvide|olvidado|sigue|arriba|fuera",
     "left_open.from_there": (
-        r"desde (?:alli|alla|ahi)(?: arriba)?|desde (?:el borde|la cima|arriba)"
+        r"desde (?:alli|alla|ahi)(?: arriba)?"
         r"|(?:quedar\w*|estar|subir|ir|sentar\w*) (?:alli|ahi|alla)"
     ),
     "left_open.later": r"luego|en un (?:rato|momento|minuto)|ahora (?:voy|vamos)|despues",
