@@ -44,6 +44,8 @@ _LIGHTS: Final = {
 }
 #: So often a check is put on a walk; then an assumption stands in (own rule: a third is nagging).
 _MOST_PUT: Final = 2
+#: Who tried to answer sees the options once more.
+_TRIED: Final = frozenset({"no_such_option", "old_answer", "which_one"})
 _ASSUMED: Final = {"top": "assumed.top", "sides": "assumed.sides"}
 #: What needs a remark, and the text of it; the other answers are fine as they are.
 _REMARKS: Final = {
@@ -248,6 +250,7 @@ def close(turn: Turn, *, wanted: bool) -> None:
         wanted: whether the person asked to see the question.
     """
     leave_out_told(turn)
+    wanted = wanted or any(part.key in _TRIED for part in turn.parts)
     while not wanted and turn.walk.put.count(turn.question_name) >= _MOST_PUT:
         name = turn.question_name
         turn.say(Role.ASSUMPTION, _ASSUMED.get(name, "let_go"))
