@@ -21,6 +21,9 @@ _SENTENCE: Final = re.compile(
     re.IGNORECASE,
 )
 _TWO: Final = 2
+#: What is told beside their answers is of another edge, or of the kit; of a frame that was taken
+#: all belongs together.
+_EDGES: Final = frozenset({"top", "sides", "anchor"})
 
 
 class Beside(NamedTuple):
@@ -59,14 +62,18 @@ def parted(asked: Asked, said: Said) -> Beside | None:
             english=" ".join(other.english for other in others),
             typed=" ".join(other.typed for other in others),
         )
-        more = asks(rest) or (_by_words(asked, one) is not None and _tells(asked, rest))
+        more = asks(rest) or (
+            asked.name in _EDGES and _by_words(asked, one) and _tells(asked, rest)
+        )
         return Beside(value, one.english, rest) if more else None
     return None
 
 
 def _tells(asked: Asked, rest: Said) -> bool:
-    """Whether words beside a reply tell of something else: an edge, a number, the kit."""
-    edges = {name for name, _ in things_told(rest.english, asked.name)} - {asked.name}
+    """Whether words beside a reply tell of something else, and nothing more of its own edge."""
+    edges = {name for name, _ in things_told(rest.english, asked.name)}
+    if asked.name in edges:
+        return False  # "leaves at the top. actually there's a bit of white sky"
     return bool(edges or read(rest.english).known().keys() - ABOUT_OPTIONS)
 
 

@@ -46,8 +46,8 @@ OLD_ANSWER_S: Final = 5.0
 #: Geometry may be told without its question while nothing of it is known.
 _ALWAYS_EXPECTED: Final = frozenset({"fall_height_m", "distance_m", "nearest_m"})
 
-#: A question that is not understood takes nothing from the reply beside it.
-_NOTHING_HEARD: Final = frozenset({"not_understood", "which_one", "unread"})
+#: A question that is not understood takes nothing from the reply beside it, nor does good news.
+_NOTHING_HEARD: Final = frozenset({"not_understood", "which_one", "unread", "edges.noted"})
 
 Answer = Callable[[Turn, str], None]
 

@@ -62,6 +62,8 @@ def test_a_number_among_words_chooses(
         ("en", "blink", "2, 1/4 s"),
         ("en", "blink", "1-2 dots"),
         ("en", "blink", "one sec"),
+        ("en", "blink", "3-stop ND and a polariser"),
+        ("en", "blink", "2-second timer"),
         ("en", "blink", "2nd frame is fine"),
         ("en", "blink", "3 dots"),  # they are counted
         ("en", "blink", "2 or 3"),

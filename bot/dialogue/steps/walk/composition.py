@@ -46,6 +46,8 @@ _LIGHTS: Final = {
 }
 #: So often a check is put on a walk; then an assumption stands in (own rule: a third is nagging).
 _MOST_PUT: Final = 2
+#: Who tried to answer sees the options once more.
+_TRIED: Final = frozenset({"no_such_option", "old_answer", "which_one"})
 _ASSUMED: Final = {"top": "assumed.top", "sides": "assumed.sides"}
 #: What needs a remark, and the text of it; the other answers are fine as they are.
 _REMARKS: Final = {
@@ -251,13 +253,20 @@ def close(turn: Turn, *, wanted: bool) -> None:
         wanted: whether the person asked to see the question.
     """
     leave_out_told(turn)
-    wanted = wanted or any(part.key == "no_such_option" for part in turn.parts)
-    while not wanted and turn.walk.put.count(turn.question_name) >= _MOST_PUT:
-        name = turn.question_name
+    wanted = wanted or any(part.key in _TRIED for part in turn.parts)
+    name = _asked_now(turn)
+    while not wanted and turn.walk.put.count(name) >= _MOST_PUT:
         turn.say(Role.ASSUMPTION, _ASSUMED.get(name, "let_go"))
         skip(turn, name)
+        name = turn.question_name
     if turn.question_name in CHECKS:
         turn.change_walk(put=(*turn.walk.put, turn.question_name))
+
+
+def _asked_now(turn: Turn) -> str:
+    """The question that the answer ends with, or would if it had not been put often enough."""
+    passed = repeat.standing(turn) if turn.left_out_question else None
+    return turn.question_name or (passed.name if passed is not None else "")
 
 
 def _say_waiting(turn: Turn) -> None:
@@ -268,8 +277,7 @@ def _say_waiting(turn: Turn) -> None:
 
 def leave_out_told(turn: Turn) -> None:
     """Where the answer ends with a check that was told already, the next one is asked instead."""
-    passed = repeat.standing(turn) if turn.left_out_question else None
-    name = turn.question_name or (passed.name if passed is not None else "")
+    name = _asked_now(turn)
     lit = name == "light" and _light_known(turn)
     if lit:  # the settings for it say that it was heard
         turn.parts = [part for part in turn.parts if part.key != "noted"]
