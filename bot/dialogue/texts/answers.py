@@ -176,6 +176,7 @@ ANSWERS: Final[dict[str, str]] = {
     "cause_name.low_flow": "too little water",
     # what if
     "what_if.look": "Before: {look}, {share} of the frame.",
+    "what_if.light_time": "In {light} {time} at {f_number}, {iso}: {look}.",
     "what_if.light": (
         "In {light} {settings} is {stops} {side} than right; {time} is right there: {look}."
     ),

@@ -21,6 +21,7 @@ from bot.dialogue.steps.asked import (
     reach,
     terms,
     trade_answers,
+    tried_values,
     verdicts,
 )
 from bot.dialogue.steps.asked.question_words import topic_named
@@ -97,6 +98,7 @@ def _first(turn: Turn, heard: Said) -> str | None:
     clauses = _CLAUSE.split(text)
     judged = reach.answer(turn, text, clauses)
     judged = verdicts.answer(turn, text) if judged is None else judged
+    judged = tried_values.answer(turn, heard) if judged is None else judged
     if judged is not None:
         return judged
     asked = _named_in(clauses) or _meant_in(turn, heard, clauses)
