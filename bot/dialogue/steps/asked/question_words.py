@@ -31,6 +31,8 @@ _AROUND: Final[tuple[tuple[str, str], ...]] = (
         (
             r"\b(?:can|could|should|may|shall|do|ok(?:ay)?|fine|allowed|bad|better|why not)\b[^?%]*"
             r"\bcrop(?:ped|ping)?\b(?! ?(?:sensor|camera|body|factor|frame))"
+            r"|\bcrop(?: it| that| this)? or (?:move|step|shift|zoom|shoot)|\b(?:move|zoom|step"
+            r"(?: aside)?) or crop\b"
         ),
         "crop",
     ),

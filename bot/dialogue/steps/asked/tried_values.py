@@ -30,6 +30,8 @@ _BESIDE: Final = frozenset(
 )
 #: Asks for the cause or the value, not what one does.
 _ASKS_FOR: Final = whole_words("trials.asks_for")
+#: "Took it at 1/8, is that enough?" tells of a frame.
+_TELLS: Final = re.compile(rf"\W*{in_any('compared.tells')}\b")
 #: Who asks whether they may go somewhere asks for no value.
 _GOES: Final = whole_words("trials.goes")
 _MAY: Final = whole_words("trials.may")
@@ -40,7 +42,8 @@ _BUILDS: Final = re.compile(r"\W*and what if\b", re.IGNORECASE)
 _SUPPOSED: Final = re.compile(r"\W*(?:(?:so|ok|and|but|hm+)\W+)*what if\b[ ,]*")
 #: Where one clause ends, or a question begins in the middle of it: "too soft could i use 1/8".
 _PIECE: Final = re.compile(
-    r"(?<=[.!?;])\s+|,\s+(?=\D)|\n|\s+(?=(?:could|can't|couldn't) (?:i|we)\b)"
+    r"(?<=[.!?;])\s+|,\s+(?=\D)(?!(?:is|would|will) (?:that|it|this)(?: be)? (?:enough|too)\b)|\n"
+    r"|\s+(?=(?:could|can't|couldn't) (?:i|we)\b)"
 )
 
 
@@ -109,7 +112,7 @@ def _asks_of(said: Said) -> bool:
     may = _MAY.search(f"{piece}\n{said.typed.casefold()}")
     if not (may or piece.endswith("?") or is_asking(piece)) or _ASKS_FOR.search(piece):
         return False
-    if _GOES.search(f"{piece}\n{said.typed.casefold()}"):
+    if _TELLS.match(piece) or _GOES.search(f"{piece}\n{said.typed.casefold()}"):
         return False
     if topic_named(piece) not in _OF_THE_VALUE:
         return False
@@ -125,13 +128,25 @@ _AT: Final = re.compile(
 
 def _bare(turn: Turn, piece: str, told: Facts) -> Facts:
     """Bare numbers of a try: one of the person's lenses, and the place to stand."""
-    changes: dict[str, object] = {}
-    for one in named_in(piece):
-        if one.slot == "" and told.focal_mm is None and _is_lens(turn, piece, one):
-            changes["focal_mm"] = one.value
-        elif one.slot == "length" and told.distance_m is None and told.nearest_m is None:
-            changes["distance_m"] = one.value
-    return Facts().model_copy(update=changes)
+    lengths = [one.value for one in named_in(piece) if one.slot == "length"]
+    lens = lens_named(turn, piece, told)
+    if not lengths or told.distance_m is not None or told.nearest_m is not None:
+        return lens
+    return lens.updated(Facts(distance_m=lengths[-1]))
+
+
+def lens_named(turn: Turn, piece: str, told: Facts) -> Facts:
+    """The lens of the person's that a bare number names: "at 85", "on the 35".
+
+    Args:
+        turn: the answer under construction.
+        piece: of a message, as `plainly` leaves it.
+        told: what was read in it.
+    """
+    if told.focal_mm is not None:
+        return Facts()
+    named = [one.value for one in named_in(piece) if not one.slot and _is_lens(turn, piece, one)]
+    return Facts(focal_mm=named[0]) if named else Facts()
 
 
 def _is_lens(turn: Turn, piece: str, one: Named) -> bool:
