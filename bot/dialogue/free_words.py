@@ -142,7 +142,9 @@ def _read(turn: Turn, rest: str, said: Said, expecting: frozenset[str]) -> Facts
     facts = composition.without_light_of_the_edge(turn, facts, said.english)
     facts = with_rest(look_wished.wish_behind(said.english, facts), said.english)
     facts = white_told.laid_over(turn, facts)
-    facts = corrected.placed(turn, said.english, supposing.supposed(turn, said, facts))
+    if facts.known() or rest == said.english:  # a try that is answered is not made again
+        facts = supposing.supposed(turn, said, facts)
+    facts = corrected.placed(turn, said.english, facts)
     facts = asides.with_filter(turn, said.typed, facts)
     facts = asides.without_leaf_frame(turn, said.typed, facts)
     return visit.as_forecast(turn, visit.with_trip(turn, facts, said.english), rest)

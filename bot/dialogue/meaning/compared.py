@@ -12,6 +12,7 @@ from bot.dialogue.meaning.values_named import Named, named_in, plainly
 from bot.dialogue.reading.base_iso import ISO_MARKS
 from bot.dialogue.reading.lens_marks import SHORTEST_MM
 from bot.dialogue.tongues import in_any, whole_words
+from core.series import f_number_marks
 
 #: What may stand around the word between two values: "1/15 s for the strands or rather 1/2 s".
 _WORDS: Final = r"(?:[^\W\d]+,? ){{0,{}}}?"
@@ -33,6 +34,8 @@ _NOW: Final = re.compile(
 _TELLS: Final = re.compile(rf"\W*{in_any('compared.tells')}\b")
 #: So short a message that names two values asks for the choice (own rule).
 _FEW: Final = 7
+#: F-numbers as dials show them, in thirds.
+_F_MARKS: Final = frozenset(mark.marked for mark in f_number_marks())
 _TWO: Final = 2
 #: What no dial or lens sets.
 _NO_SETTING: Final = frozenset({"length", "share"})
@@ -119,6 +122,8 @@ def _as(value: float, slot: str, run: tuple[Named, ...]) -> float:
         return value if value in ISO_MARKS else 0.0
     if slot == "focal_mm":
         return value if value >= SHORTEST_MM else 0.0
+    if slot == "f_number":
+        return value if value in _F_MARKS else 0.0
     if slot == "shutter_s" and all(one.value < 1 for one in run if one.slot):
         return 1 / value if value >= _LEAST_BELOW else 0.0
     return value

@@ -176,6 +176,7 @@ ANSWERS: Final[dict[str, str]] = {
     "cause_name.low_flow": "too little water",
     # what if
     "what_if.look": "Before: {look}, {share} of the frame.",
+    "what_if.light_time": "In {light} {time} at {f_number}, {iso}: {look}.",
     "what_if.light": (
         "In {light} {settings} is {stops} {side} than right; {time} is right there: {look}."
     ),
@@ -310,6 +311,11 @@ ANSWERS: Final[dict[str, str]] = {
         "on purpose; no step over a fence or barrier."
     ),
     # Room at the borders as before the frame is taken (common practice).
+    # what stands at a border is moved out of the frame before it is cut off: common practice
+    "asked.crop_or_move": (
+        "Move: 10 to 30 cm, or zoom in a little. Crop only where neither goes; leave 3 to 5 % of "
+        "air around the fall."
+    ),
     "asked.crop": (
         "Yes, crop at home: leave 3 to 5 % of air around the fall. It costs pixels only."
     ),

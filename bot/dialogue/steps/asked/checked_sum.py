@@ -9,6 +9,7 @@ from bot.dialogue import reckoning, solving
 from bot.dialogue.compose import Role
 from bot.dialogue.facts import Facts
 from bot.dialogue.meaning.claims import Claim, claim_in
+from bot.dialogue.meaning.compared import weighed_in
 from bot.dialogue.meaning.said import Said
 from bot.dialogue.meaning.values_named import named_in, plainly
 from bot.dialogue.reading import read
@@ -40,6 +41,8 @@ def answer(turn: Turn, said: Said) -> str | None:
     """
     claim = claim_in(said)
     now = settings_now(turn)
+    if claim is not None and claim.stops == 0.0 and weighed_in(said) is not None:
+        return None  # "1/15 against 1/2 s, same brightness": the two are weighed
     if claim is None or (now is None and not (claim.one and claim.other)):
         return None
     now = now or _plain(turn)

@@ -90,16 +90,16 @@ _OF_A_SHARE: Final = frozenset({"speed", "all"})
 def _about(asked: OwnAsked, mine: list[Named]) -> list[Named]:
     """The bot's numbers that are asked about, the ones right behind a "why" first."""
     places = {one.start for one in asked.sure}
+    chance = {one.start for one in asked.numbers if not _is_no_chance(one)}
     sure = [one for one in mine if one.start in places]
-    others = [one for one in mine if one not in sure and (asked.reckons or _is_no_chance(one))]
+    others = [one for one in mine if one not in sure and (asked.reckons or one.start not in chance)]
     return [*sure, *others]
 
 
 def _is_no_chance(one: Named) -> bool:
     """Whether a number is hardly the same as the bot's by chance: a share, or with a decimal."""
-    return one.slot == "share" or (
-        one.slot in {"length", "focal_mm"} and abs(one.value - round(one.value)) > _BY_CHANCE
-    )
+    decimal = abs(one.value - round(one.value)) > _BY_CHANCE
+    return one.slot == "share" or (one.slot in {"", "length", "focal_mm"} and decimal)
 
 
 def _mine(turn: Turn, one: Named, own: tuple[Note, ...]) -> Named | None:

@@ -31,6 +31,8 @@ _AROUND: Final[tuple[tuple[str, str], ...]] = (
         (
             r"\b(?:can|could|should|may|shall|do|ok(?:ay)?|fine|allowed|bad|better|why not)\b[^?%]*"
             r"\bcrop(?:ped|ping)?\b(?! ?(?:sensor|camera|body|factor|frame))"
+            r"|\bcrop(?: it| that| this)? or (?:move|step|shift|zoom|shoot)|\b(?:move|zoom|step"
+            r"(?: aside)?) or crop\b"
         ),
         "crop",
     ),
@@ -174,7 +176,7 @@ _ABOUT: Final[tuple[tuple[str, str], ...]] = (
     (r"\bmeter (?:on|off|for)|(?:where|what|how).*\bmeter\b", "meter"),
     (r"\bleaves\b|\bleaf\b|foliage|branches", "leaves"),
     (r"spray|droplets|drops|keep.*(?:dry|lens clean)", "spray"),
-    (r"hand ?-?held|by hand|(?:without|need|no) (?:an? |the )?tripod", "by_hand"),
+    (r"hand[ -]?(?:held|hold\w*)|by hand|(?:without|need|no) (?:an? |the )?tripod", "by_hand"),
     (r"permit|allowed|tripods? ok", "permit"),
     (
         r"(?:darker|more dark|less bright)\b.*\bphone\b|\bphone\b.*(?:darker|less bright)",

@@ -12,15 +12,18 @@ from bot.dialogue.facts import Facts
 from bot.dialogue.meaning.asking import asks_at_once, is_asking
 from bot.dialogue.meaning.said import OWN_TABLES, Said, in_english
 from bot.dialogue.meaning.topics import TALK, nearness, topic_of
+from bot.dialogue.meaning.values_named import named_in, plainly
 from bot.dialogue.reading import read
 from bot.dialogue.reading.visit import read_visit
 from bot.dialogue.slots import KIT_SLOTS
 from bot.dialogue.steps.asked import (
+    depth_enough,
     filter_answers,
     numbers_asked,
     reach,
     terms,
     trade_answers,
+    tried_values,
     verdicts,
 )
 from bot.dialogue.steps.asked.question_words import topic_named
@@ -96,7 +99,9 @@ def _first(turn: Turn, heard: Said) -> str | None:
         return judged
     clauses = _CLAUSE.split(text)
     judged = reach.answer(turn, text, clauses)
+    judged = depth_enough.answer(turn, heard) if judged is None else judged
     judged = verdicts.answer(turn, text) if judged is None else judged
+    judged = tried_values.answer(turn, heard) if judged is None else judged
     if judged is not None:
         return judged
     asked = _named_in(clauses) or _meant_in(turn, heard, clauses)
@@ -195,7 +200,14 @@ _MINE: Final = re.compile(r"\bmy\b")
 
 def _named_in(clauses: Sequence[str]) -> list[tuple[int, str]]:
     """The clauses that ask something known: the place of each, and the topic."""
-    return [(place, named) for place, clause in enumerate(clauses) if (named := _named(clause))]
+    found = [(place, named) for place, clause in enumerate(clauses) if (named := _named(clause))]
+    if any(named == "pack" for _, named in found) and _names_a_dial(" ".join(clauses)):
+        return [one for one in found if one[1] != "pack"]  # "1/8, is that enough" packs nothing
+    return found
+
+
+def _names_a_dial(text: str) -> bool:
+    return any(one.slot in _SETTINGS for one in named_in(plainly(text)))
 
 
 def _meant_in(turn: Turn, heard: Said, clauses: Sequence[str]) -> list[tuple[int, str]]:

@@ -68,6 +68,12 @@ def _clone_sky(turn: Turn, text: str) -> None:
     plainly("asked.sky" if at_water else "asked.clone_sky")(turn, text)
 
 
+def _crop(turn: Turn, text: str) -> None:
+    """Whether to crop; where moving is the other way, that first."""
+    moves = re.search(r"\b(?:move|zoom|step|shift)\b", text.casefold())
+    plainly("asked.crop_or_move" if moves else "asked.crop")(turn, text)
+
+
 TOPICS: Final[Mapping[str, Answer]] = {
     **{f"term.{name}": plainly(f"term.{name}") for name in terms.NAMES},
     "term.diffraction": trade_answers.say_diffraction,
@@ -174,7 +180,7 @@ TOPICS: Final[Mapping[str, Answer]] = {
     "tired": plainly("asked.tired"),
     "lift_rock": plainly("asked.lift_rock"),
     "cannot_move": plainly("asked.cannot_move"),
-    "crop": plainly("asked.crop"),
+    "crop": _crop,
     "drone": plainly("asked.drone"),
     "raw_means": plainly("asked.raw_means"),
     "exercise": plainly("asked.exercise"),

@@ -152,14 +152,15 @@ def say_focus(turn: Turn, clause: str) -> None:
 
 
 def say_by_hand(turn: Turn, clause: str) -> None:
-    """Whether the time can be held by hand."""
+    """Whether the time that is named, else the one that is set, can be held by hand."""
     now = base.standing(turn)
     key = "asked.tripod" if "need" in clause.casefold() else "asked.by_hand"
-    short = now.settings.shutter_s <= _BRACED_S * 1.01
+    time_s = reckoning.exact_settings(read(clause))[1] or now.settings.shutter_s
+    short = time_s <= _BRACED_S * 1.01
     turn.say(
         Role.SETTINGS,
         "asked.by_hand_short" if short else key,
-        time=shutter_label(now.settings.shutter_s, now.camera.dial),
+        time=shutter_label(time_s, now.camera.dial),
     )
 
 

@@ -135,7 +135,7 @@ def _say_f_numbers(
     else:
         times = [base.shutter_s * (value / base.f_number) ** 2 for value in values]
         _say_rows(turn, facts, "equal", labels, times, stops)
-    _say_depth(turn, facts, values, labels)
+    say_depth(turn, facts, values)
     discs = [measures.plain(airy_diameter_um(value), 0) for value in values]
     past = max(values) > sensor.softening_f * 1.02
     turn.say(
@@ -197,8 +197,15 @@ def _say_rows(
     reasons.tell_assumed(turn, assumed, camera)
 
 
-def _say_depth(turn: Turn, facts: Facts, values: Sequence[float], labels: Sequence[str]) -> None:
-    """Which of the f-numbers hold the nearest thing."""
+def say_depth(turn: Turn, facts: Facts, values: Sequence[float]) -> None:
+    """Which of some f-numbers hold the nearest thing.
+
+    Args:
+        turn: the answer under construction.
+        facts: what is known.
+        values: exact f-numbers.
+    """
+    labels = [f_number_label(value, reckoning.dial_of(facts)) for value in values]
     focal_mm, near_m = reckoning.focal_of(facts), reckoning.nearest_of(facts)
     if focal_mm is None or near_m is None:
         return
@@ -208,7 +215,7 @@ def _say_depth(turn: Turn, facts: Facts, values: Sequence[float], labels: Sequen
         for value, label in zip(values, labels, strict=True)
         if value >= depth.needed * _NEARLY
     ]
-    all_hold = len(holding) == len(values)
+    all_hold = len(holding) == len(values) > 1
     turn.say(
         Role.CHECK,
         f"weighed.depth_{'all' if all_hold else 'some' if holding else 'none'}",

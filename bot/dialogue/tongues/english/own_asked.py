@@ -11,7 +11,8 @@ WORDS: Final[Mapping[str, str]] = {
         r"why(?! not)|how come|how (?:did|do|does|is|are|was) (?:you|that|this|it)"
         r"|where (?:does|did|do|is|are|have)|where'?s|from where|based on|come from|explain"
         r"|(?:can't|cannot|can not) be(?: right| true)?|(?:doesn't|doesnt|does not|don't) add up"
-        r"|i (?:get|got|make it|make that|come to|calculate|worked out)|(?:are )?you sure"
+        r"|i (?:get|got|make it|make that|come to|calculate|worked out)(?= (?:\w+ )?[\d.])"
+        r"|(?:are )?you sure"
         r"|sure about|how so|says who|really"
     ),
     # Right in front of a number: "why 20?", "why did you say f/13".
