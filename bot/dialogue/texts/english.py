@@ -17,6 +17,7 @@ from bot.dialogue.texts.home_texts import HOME
 from bot.dialogue.texts.late_texts import LATE
 from bot.dialogue.texts.levers import LEVERS
 from bot.dialogue.texts.nature import NATURE
+from bot.dialogue.texts.packing import PACKING
 from bot.dialogue.texts.privacy import PRIVACY
 from bot.dialogue.texts.reasons import REASONS
 from bot.dialogue.texts.safety import SAFETY
@@ -41,6 +42,7 @@ IN_ENGLISH: Final[Mapping[str, str]] = MappingProxyType(
         **HOME,
         **LATE,
         **NATURE,
+        **PACKING,
         **PRIVACY,
         **REASONS,
         **SAFETY,
