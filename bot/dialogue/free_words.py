@@ -16,6 +16,7 @@ from bot.dialogue.replies import says_yes_or_no
 from bot.dialogue.steps.anywhere import access, manner, planning, repeat
 from bot.dialogue.steps.asked import (
     asides,
+    bag,
     by_meaning,
     own_numbers,
     questions_asked,
@@ -46,7 +47,7 @@ def answer(turn: Turn, said: Said, expecting: frozenset[str], reply: Reply) -> N
         reply: hears what is near to an option of the open question.
     """
     said = visit.hear_weather(turn, said)
-    if _asks_of_the_day(turn, said):
+    if _asks_of_the_day(turn, said) or _asks_of_the_bag(turn, said):
         return
     noted = access.note(turn, said) | composition.hear(turn, said.english)
     noted |= manner.note_hands(turn, said.typed)
@@ -93,6 +94,21 @@ def _asks_of_the_day(turn: Turn, said: Said) -> bool:
     day_asked.answer(turn, hour, said.typed, said.english)
     if hour == "leave" and turn.walk.given is None:
         _stay_on_the_way(turn)
+    return True
+
+
+def _asks_of_the_bag(turn: Turn, said: Said) -> bool:
+    """Whether a message asks what to carry; what is owned is told beside the question."""
+    answers = bag.asked(turn, said)
+    if not answers:
+        return False
+    facts = bag.without_things(turn, read(bag.told_in(said), units=turn.units))
+    turn.remember_for_back()
+    told.keep(turn, visit.as_forecast(turn, facts, said.english))
+    turn.roomy = planning.is_planning(turn)
+    for say in answers:
+        say(turn)
+    repeat.put_again_if_open(turn, whole=False)
     return True
 
 

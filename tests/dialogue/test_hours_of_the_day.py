@@ -95,7 +95,7 @@ def test_rain_and_cold_to_pack_for(text: str, *, rain: bool, cold: bool) -> None
     ],
 )
 def test_tens_of_degrees_are_no_seconds(text: str, seconds: float | None) -> None:
-    """ "Low 40s" is a temperature."""
+    """Words of the air before them make degrees of them."""
     assert read(text).shutter_s == (None if seconds is None else pytest.approx(seconds))
 
 

@@ -41,7 +41,7 @@ def abroad(word: str) -> Player:
         ("deutsch", "was soll ich einstellen", "where.given"),
         ("deutsch", "welche einstellungen", "where.given"),
         ("deutsch", "kann ich polfilter und graufilter zusammen benutzen", "asked.both"),
-        ("deutsch", "darf man da mit stativ fotografieren", "asked.permit"),
+        ("deutsch", "darf man da mit stativ fotografieren", "permit.ask"),
         ("español", "dónde enfoco", "asked.focus"),
         ("español", "a qué hora es mejor la luz", "asked.best_time"),
         ("español", "qué balance de blancos uso", "asked.white_balance"),

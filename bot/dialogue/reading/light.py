@@ -21,10 +21,11 @@ _PARTLY: Final = any_of(
 )
 #: "Sallow Glen Falls", "at Hollow Glen": a name tells of no light.
 _NAMED: Final = re.compile(
-    r"\b(?:canyon|gorge|ravine|glen|woods?|forest)"
+    r"\b(?:canyon|gorge|ravine|glen|hollow|dell|dingle|woods?|forest)"
     r" (?=(?:water)?falls?\b|creek\b|linn\b|cascades?\b|force\b|brook\b|trail\b|road\b)"
     r"|\b(?!(?:the|a|an|this|that|our|in|deep|dark|narrow|wooded|shady|shaded|open|small|little"
-    r"|steep|wide|tight|rocky|gloomy|dim|mossy|in) )\w+ glen\b"
+    r"|steep|wide|tight|rocky|gloomy|dim|mossy|in|forested|leafy|lined|bare|broad|treeless|at|of) )"
+    r"\w+ (?:glen|hollow|dell)\b"
 )
 #: A clear sky is sun only where nothing says shade.
 _CLEAR_SKY: Final = any_of(r"(?:clear|blue) sk(?:y|ies)", "cloudless")

@@ -200,9 +200,6 @@ ASKED: Final[dict[str, str]] = {
         "Four dry cloths or more, a headlamp each, warm layer, dry socks, whistle, food, water, "
         "paper map, a pole; batteries and phone, in flight mode, inside."
     ),
-    "asked.pack_camera": (
-        "Camera: tripod, polariser, 3- and 6-stop ND, release, hood, a second battery."
-    ),
     "asked.tell_home": (
         "Who, where, your way, the car and its place, start, back by when; and the hour, 1 to 2 h "
         "later, at which they call whom."

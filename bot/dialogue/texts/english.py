@@ -18,6 +18,7 @@ from bot.dialogue.texts.late_texts import LATE
 from bot.dialogue.texts.levers import LEVERS
 from bot.dialogue.texts.nature import NATURE
 from bot.dialogue.texts.numbers_asked import NUMBERS_ASKED
+from bot.dialogue.texts.packing import PACKING
 from bot.dialogue.texts.privacy import PRIVACY
 from bot.dialogue.texts.reasons import REASONS
 from bot.dialogue.texts.safety import SAFETY
@@ -43,6 +44,7 @@ IN_ENGLISH: Final[Mapping[str, str]] = MappingProxyType(
         **LATE,
         **NATURE,
         **NUMBERS_ASKED,
+        **PACKING,
         **PRIVACY,
         **REASONS,
         **SAFETY,

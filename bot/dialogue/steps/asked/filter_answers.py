@@ -46,7 +46,7 @@ def say_nd(turn: Turn, clause: str) -> None:
     given = turn.walk.given
     on = POLARISER_STOPS if given is not None and given.polariser_on else 0.0
     over = metered_level(now.wanted, light.ev100, on)
-    _say_filter_times(turn, now, light)
+    say_filter_times(turn, now, light)
     narrower_f = now.camera.sensor.softening_f
     spare_stops = 2 * math.log2(narrower_f / now.wanted.f_number)
     turn.say(
@@ -96,7 +96,7 @@ def say_which(turn: Turn, clause: str) -> None:
         time=watch_text(times[best], now.camera),
         look=look_is(turn.facts, times[best]),
     )
-    _say_filter_times(turn, now, light)
+    say_filter_times(turn, now, light)
 
 
 def _owned(turn: Turn) -> list[tuple[str, float]]:
@@ -118,7 +118,7 @@ def _bare_s(now: base.Standing, light: Light) -> float:
     return float(now.wanted.shutter_s * 2**-over)
 
 
-def _say_filter_times(turn: Turn, now: base.Standing, light: Light) -> None:
+def say_filter_times(turn: Turn, now: base.Standing, light: Light) -> None:
     """The times that this light gives bare, and behind each filter that is there."""
     bare_s, owned = _bare_s(now, light), _owned(turn)
     if not owned and turn.facts.nd_stops is None:
@@ -142,7 +142,7 @@ def say_noon(turn: Turn, clause: str) -> None:
     owned = turn.facts.nd_stops
     turn.say(Role.SETTINGS, "asked.noon" if owned is None else "asked.noon_bare")
     if owned:
-        _say_filter_times(turn, base.standing(turn), LIGHTS["full sun"])
+        say_filter_times(turn, base.standing(turn), LIGHTS["full sun"])
 
 
 def say_polariser_stops(turn: Turn, clause: str) -> None:

@@ -9,7 +9,8 @@ WORDS: Final[Mapping[str, str]] = {
     "left_open.things": r"tripod|camera|gear|kit|bag|backpack|remote|dog",
     "left_open.still": r"still|there|left|leave|leaving|forgot|behind|get it|fetch",
     "left_open.from_there": (
-        r"from (?:up |out |down |over )?there|(?:stay|stand|go|be|sit|climb|use|shoot) (?:\w+ )?there"
+        r"from (?:up |out |down |over )?there|(?:stay|stand|go|be|sit|climb|use"
+        r"|shoot) (?:\w+ )?there"
     ),
     "left_open.later": (
         r"later|soon|in (?:a|\d+|one|two|five|ten) (?:\w+ )?(?:minutes?|mins?|moment|sec\w*)"

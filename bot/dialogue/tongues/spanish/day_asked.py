@@ -26,7 +26,7 @@ WORDS: Final[Mapping[str, str]] = {
         r"(?:a qué hora|cuándo|hasta cuándo)\b[^?.;!]{0,30}?\b(?:salir|salgo|salimos|volver"
         r"|vuelvo|volvemos|irme|irnos|irse"
         r"|marchar\w*|regresar|bajar|caminar|recoger|dar la vuelta)\b"
-        r"|cuánto (?:tiempo|rato)? ?(?:me|nos)? ?(?:queda|tengo|tenemos)"
+        r"|cuánto (?:tiempo |rato )?(?:me |nos )?(?:queda|tengo|tenemos)(?! que\b)(?! para\b)"
     ),
     # "It's 2:20 now".
     "day_asked.it_is": r"(?:ya )?son(?: ya)? las|(?:ya )?es la|ahora(?: son las)?",
