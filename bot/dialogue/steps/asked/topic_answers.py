@@ -12,10 +12,12 @@ from bot.dialogue.steps.asked import (
     count_answers,
     filter_answers,
     group,
+    handy_answers,
     one_number,
     terms,
     trade_answers,
     trip_answers,
+    variable_answers,
 )
 from bot.dialogue.steps.asked.trade_answers import plainly
 from bot.dialogue.steps.home import at_home
@@ -76,19 +78,19 @@ TOPICS: Final[Mapping[str, Answer]] = {
     "too_long": trade_answers.say_time,
     "need_nd": filter_answers.say_nd,
     "noon": filter_answers.say_noon,
-    "polariser_first": plainly("asked.polariser_first"),
+    "polariser_first": filter_answers.say_first,
     "polariser_stops": filter_answers.say_polariser_stops,
-    "polariser_turn": plainly("asked.polariser_turn"),
+    "polariser_turn": variable_answers.say_ring,
     "polariser_left": filter_answers.say_polariser_left,
     "both_filters": filter_answers.say_both_filters,
     "f_number": trade_answers.say_f_number,
     "why_not_f22": trade_answers.say_why_not_f22,
     "focus_where": trade_answers.say_focus,
-    "focus_on_water": plainly("answer.focus_on_water"),
+    "focus_on_water": handy_answers.say_focus_on_water,
     "front_soft": _of_itself(diagnosis.soft_depth),
     "tripod_blur": _of_itself(diagnosis.soft_all),
     "iso": trade_answers.say_iso,
-    "leaves": trade_answers.say_leaves,
+    "leaves": handy_answers.say_leaves,
     "phone_darker": plainly("phone.darker"),
     "spray": plainly("symptom.spots"),
     "spray_again": plainly("symptom.spots_again"),
@@ -143,7 +145,7 @@ TOPICS: Final[Mapping[str, Answer]] = {
     "fogged": plainly("cause.fogged_glass"),
     "recover_white": plainly("asked.recover_white"),
     "gardening": plainly("asked.gardening"),
-    "people_in_frame": plainly("asked.people"),
+    "people_in_frame": handy_answers.say_people,
     "keep_back": plainly("asked.keep_back"),
     "dry_gear": plainly("asked.dry_gear"),
     "foreground": plainly("asked.foreground"),
@@ -156,7 +158,7 @@ TOPICS: Final[Mapping[str, Answer]] = {
     "how_many_frames": count_answers.say_frames,
     "last_settings": count_answers.say_last_settings,
     "warning_where": count_answers.say_warning_where,
-    "walk_slippery": count_answers.say_slippery,
+    "walk_slippery": handy_answers.say_slippery,
     "film": plainly("asked.film"),
     "reciprocity": plainly("asked.reciprocity"),
     "phone_lens": plainly("asked.phone_lens"),
@@ -200,4 +202,23 @@ TOPICS: Final[Mapping[str, Answer]] = {
     "stabiliser_seen": plainly("asked.stabiliser_seen"),
     "which_filter": filter_answers.say_which,
     "form_means": plainly("asked.form_means"),
+    "variable_turn": variable_answers.say_turn,
+    "variable_cross": plainly("asked.variable_cross"),
+    "variable_polariser": plainly("asked.variable_polariser"),
+    "no_polariser": plainly("asked.no_polariser"),
+    "wait_cloud": plainly("asked.wait_cloud"),
+    "eddy": plainly("asked.eddy"),
+    "white_or_long": handy_answers.say_white_or_long,
+    "after_flood": handy_answers.say_after_flood,
+    "leave_gear": handy_answers.say_leave_gear,
+    "can_do": plainly("asked.can_do"),
+    "wipe_with": plainly("asked.wipe"),
+    "in_the_way": plainly("asked.in_the_way"),
+    "log_line": handy_answers.say_log_line,
 }
+
+#: Answers that put a question or move the walk stand alone.
+MOVING: Final = frozenset(
+    {"leaves", "begin", "planning", "review", "tell_home", "time_forgotten", "mixed_group"}
+    | {"rough_card", "next_time"}
+)

@@ -24,7 +24,7 @@ from bot.dialogue.questions import QUESTIONS
 from bot.dialogue.replies import chosen
 from bot.dialogue.safety_sense import says_safe
 from bot.dialogue.steps.anywhere import manner
-from bot.dialogue.steps.safety import emergency, whole_room
+from bot.dialogue.steps.safety import emergency, gear_asked, whole_room
 from bot.dialogue.turn import Turn
 
 #: These speak for everybody; a bare yes does where it was asked for.
@@ -54,7 +54,8 @@ def answer(turn: Turn, event: TextReceived, *, of_the_walk: bool) -> None:
     of_the_walk = of_the_walk or (whole_room.is_new(turn) and safe in _OPEN)
     option = chosen(QUESTIONS["safe"], event.text) if safe in _OPEN else None
     if held is None or of_the_walk or (safe is None and option is None):
-        if held is None or of_the_walk or not _moved(turn, held, event.text):
+        asked = _asks_of_gear(turn, held, event.text)
+        if asked or held is None or of_the_walk or not _moved(turn, held, event.text):
             emergency.held(turn, event.text)
     elif option == "not_yet" or safe in {Safe.HEARD, Safe.NOT}:
         emergency.answer_safe(turn, "not_yet")
@@ -64,6 +65,12 @@ def answer(turn: Turn, event: TextReceived, *, of_the_walk: bool) -> None:
         if speaks_for_everybody(event.text) and anyone_out_there(event.text) is False:
             turn.change_conversation(closed=False)  # nobody stands at a closed place either
         _of_some(turn, held, safe or Safe.NOT)
+
+
+def _asks_of_gear(turn: Turn, held: Emergency | None, text: str) -> bool:
+    """Whether who left the water asks for their gear, or to go back: answered in front."""
+    away = held is not None and held.kind in emergency.STAY_AWAY
+    return away and gear_asked.answer(turn, text)
 
 
 def _heard(turn: Turn, held: Emergency | None, text: str) -> Safe | None:
