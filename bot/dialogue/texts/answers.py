@@ -35,8 +35,8 @@ ANSWERS: Final[dict[str, str]] = {
     ),
     "answer.hunting": "Focus first, switch to manual, then mount the dark filter.",
     "answer.polariser_left": (
-        "Off where light is short: {longer} becomes {time}. While on, turn it until the shine "
-        "drops, again each time the camera is turned."
+        "Polariser off where light is short: {longer} becomes {time}. While on, turn it until the "
+        "shine drops, again each time the camera is turned."
     ),
     "answer.wading": (
         "The bank is the safe place. Nobody stands in water above a fall, nor in brown, rising or "
@@ -254,8 +254,8 @@ ANSWERS: Final[dict[str, str]] = {
         "off, pulled out or rolled."
     ),
     "asked.people": (
-        "One small, still person on a safe and allowed spot gives scale; else wait for a gap or "
-        "take a section."
+        "One still person on the path or behind the rail gives scale; nobody on wet rock, at the "
+        "foot or the lip. Others in it: wait for a gap, or take a section."
     ),
     # two metres from any edge: own rule.
     "asked.keep_back": (
@@ -279,8 +279,8 @@ ANSWERS: Final[dict[str, str]] = {
         "look again."
     ),
     "asked.rain_now": (
-        "Light rain is good: dark rock, full colours. Cover, wipe, shoot, cover. If the creek "
-        "rises or turns brown: up and out at once."
+        "A little rain harms few cameras, and rock goes dark: cover, wipe, shoot, cover; change no "
+        "lens. If the creek rises or turns brown: up and out at once."
     ),
     "asked.rising_signs": (
         "Rising, brown, twigs and leaves on it, a new roar, thunder upstream: up and out at once. "

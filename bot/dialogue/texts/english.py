@@ -13,6 +13,7 @@ from bot.dialogue.texts.around import AROUND
 from bot.dialogue.texts.asked import ASKED
 from bot.dialogue.texts.everywhere import EVERYWHERE
 from bot.dialogue.texts.frame_texts import FRAMES
+from bot.dialogue.texts.handy import HANDY
 from bot.dialogue.texts.home_texts import HOME
 from bot.dialogue.texts.late_texts import LATE
 from bot.dialogue.texts.levers import LEVERS
@@ -40,6 +41,7 @@ IN_ENGLISH: Final[Mapping[str, str]] = MappingProxyType(
         **AROUND,
         **ASKED,
         **FRAMES,
+        **HANDY,
         **HOME,
         **LATE,
         **NATURE,

@@ -9,6 +9,7 @@ from bot.dialogue.meaning.said import Said
 from bot.dialogue.steps.asked import (
     checked_sum,
     filter_time,
+    lengths_between,
     one_number,
     own_numbers,
     stops_between,
@@ -43,4 +44,4 @@ def answer(turn: Turn, heard: Said) -> str | None:
         or stops_between.answer(turn, heard.english)
         or filter_time.answer(turn, heard)
     )
-    return "" if of_its_own else None
+    return "" if of_its_own else lengths_between.answer(turn, heard)

@@ -21,6 +21,7 @@ from bot.dialogue.steps.safety import (
     numbers,
     on_map,
     safe_picture,
+    shore_asked,
     storm_distance,
     whole_room,
 )
@@ -42,6 +43,8 @@ def answer(turn: Turn, danger: Danger, text: str) -> None:
     """
     turn.urgent = True
     turn.change_conversation(doubted=None, doubt=Doubt())
+    if shore_asked.answer(turn, danger, text):
+        return
     if danger.kind is DangerKind.THUNDER and _is_sheltered(turn, text):
         turn.say(Role.SAFETY, "danger.thunder.sheltered")
         storm_distance.say(turn, text)
