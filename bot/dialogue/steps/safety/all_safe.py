@@ -73,14 +73,18 @@ def answer(turn: Turn, event: TextReceived, *, of_the_walk: bool) -> str:
         if speaks_for_everybody(event.text) and anyone_out_there(event.text) is False:
             turn.change_conversation(closed=False)  # nobody stands at a closed place either
         _of_some(turn, held, safe or Safe.NOT)
-    if emergency.is_held(turn) or held is None:
-        return ""
-    if safe is not Safe.RETRACTED and emergency.STAY_AWAY & (held.told | {held.kind}):
-        # Nobody goes back to that water.
-        if not gear_asked.answer(turn, rest):
-            of_the_day.answer(turn, manner.as_said(turn, rest), of_the_day.AFTERWARDS)
-        return ""
-    return rest
+    over = held is not None and not emergency.is_held(turn)
+    return _besides(turn, held, rest, retracted=safe is Safe.RETRACTED) if over else ""
+
+
+def _besides(turn: Turn, held: Emergency | None, rest: str, *, retracted: bool) -> str:
+    """What is left to be answered; nobody goes back to water that rose, so only the day is."""
+    told = frozenset() if held is None else held.told | {held.kind}
+    if retracted or not emergency.STAY_AWAY & told:
+        return rest
+    if not gear_asked.answer(turn, rest):
+        of_the_day.answer(turn, manner.as_said(turn, rest), of_the_day.AFTERWARDS)
+    return ""
 
 
 def _heard(turn: Turn, held: Emergency | None, text: str) -> tuple[Safe | None, str]:
