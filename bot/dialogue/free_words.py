@@ -86,6 +86,8 @@ def _asks_of_the_day(turn: Turn, said: Said) -> bool:
     facts = None if hour is None else _read(turn, said.english, said, frozenset())
     if hour is None or facts is None or not day_asked.stands_first(facts):
         return False
+    if hour == "leave" and not (turn.trip.known() or turn.trip_told.known()):
+        return False  # nothing is known of the day: what is usual is said
     if dusk_out.answer(turn, said.english):
         turn.learn(facts)
         return True
