@@ -143,6 +143,8 @@ class Conversation(Stored):
     why: tuple[Note, ...] = ()
     #: How many of these notes were told already.
     why_told: int = 0
+    #: What was said in numbers last, and the sums behind it, newest last.
+    own: tuple[Note, ...] = ()
     #: What a "what if" tried last, for the next one that goes on from it.
     tried: Facts | None = None
     emergency: Emergency | None = None

@@ -26,7 +26,8 @@ from bot.dialogue.events import (
 )
 from bot.dialogue.history import is_of_an_older_answer
 from bot.dialogue.hours import with_hours
-from bot.dialogue.steps.anywhere import heard, limits, manner, repeat
+from bot.dialogue.reading.command_words import command_of
+from bot.dialogue.steps.anywhere import edges_kept, heard, limits, manner, repeat
 from bot.dialogue.steps.incoming import measured, shared
 from bot.dialogue.steps.safety import (
     all_safe,
@@ -38,7 +39,7 @@ from bot.dialogue.steps.safety import (
     precaution,
     whole_room,
 )
-from bot.dialogue.steps.walk import arrive, light_named
+from bot.dialogue.steps.walk import arrive, composition, light_named
 from bot.dialogue.texts import speaking
 from bot.dialogue.turn import Turn
 from bot.dialogue.words import answer_rest, answer_words
@@ -87,7 +88,13 @@ def _answered(turn: Turn, event: Event) -> None:
     whole_room.leave(turn)
     doubt.close(turn)
     closed_place.close(turn)
+    composition.close(turn, wanted=_asks_to_see(event))
     light_named.close(turn)
+
+
+def _asks_to_see(event: Event) -> bool:
+    """Whether the event is a word that works anywhere: who asks where they are sees it."""
+    return isinstance(event, TextReceived) and command_of(event.text) is not None
 
 
 def failure(origin: Origin, reference: str) -> Say:
@@ -186,6 +193,7 @@ def _warned(turn: Turn, origin: Origin, text: str, danger: Danger | None) -> boo
         return False
     if danger is None or not danger.is_told:
         return emergency.rumbles_on(turn, text)
+    edges_kept.keep(turn, text)
     emergency.answer(turn, danger, danger_here.with_friends(turn, text))
     return True
 

@@ -14,12 +14,20 @@ from bot.dialogue.meaning.topics import topic_of
 from bot.dialogue.reading import read
 from bot.dialogue.replies import says_yes_or_no
 from bot.dialogue.steps.anywhere import access, manner, planning, repeat
-from bot.dialogue.steps.asked import asides, by_meaning, questions_asked, supposing, which_cause
+from bot.dialogue.steps.asked import (
+    asides,
+    bag,
+    by_meaning,
+    own_numbers,
+    questions_asked,
+    supposing,
+    which_cause,
+)
 from bot.dialogue.steps.asked.topic_or_cause import with_sight
 from bot.dialogue.steps.home import home_words
 from bot.dialogue.steps.incoming import shared
-from bot.dialogue.steps.telling import corrected, late, look_wished, told
-from bot.dialogue.steps.visits import visit
+from bot.dialogue.steps.telling import corrected, late, look_wished, told, white_told
+from bot.dialogue.steps.visits import day_asked, dusk_out, visit
 from bot.dialogue.steps.walk import composition, liking, now
 from bot.dialogue.turn import Turn
 
@@ -38,6 +46,9 @@ def answer(turn: Turn, said: Said, expecting: frozenset[str], reply: Reply) -> N
         expecting: slots that a bare number may fill.
         reply: hears what is near to an option of the open question.
     """
+    said = visit.hear_weather(turn, said)
+    if _asks_of_the_day(turn, said) or _asks_of_the_bag(turn, said):
+        return
     noted = access.note(turn, said) | composition.hear(turn, said.english)
     noted |= manner.note_hands(turn, said.typed)
     said = questions_asked.parted(supposing.after_told(turn, said))
@@ -52,6 +63,63 @@ def answer(turn: Turn, said: Said, expecting: frozenset[str], reply: Reply) -> N
         return
     _go_on_from(turn, facts, said, rest=rest, noted=noted)
     composition.leave_out_told(turn)
+
+
+def beside(turn: Turn, said: Said) -> None:
+    """Take in what stands beside a reply: all of it where it asks or tells facts, else the frame.
+
+    Args:
+        turn: the answer under construction; the reply itself is answered behind this.
+        said: the message without the reply.
+    """
+    if asks(said) or read(said.english, units=turn.units).known():
+        answer(turn, said, frozenset(), lambda _said, _told: False)
+        return
+    access.note(turn, said)
+    composition.hear(turn, said.english)
+    manner.note_hands(turn, said.typed)
+
+
+def _asks_of_the_day(turn: Turn, said: Said) -> bool:
+    """Whether a message asks when to start, or when to leave, which all that it tells decides."""
+    hour = day_asked.asked(turn, said.typed, said.english)
+    facts = None if hour is None else _read(turn, said.english, said, frozenset())
+    if hour is None or facts is None or not day_asked.stands_first(facts):
+        return False
+    if hour == "leave" and not (turn.trip.known() or turn.trip_told.known()):
+        return False  # nothing is known of the day: what is usual is said
+    if dusk_out.answer(turn, said.english):
+        turn.learn(facts)
+        return True
+    turn.remember_for_back()
+    told.keep(turn, facts)
+    day_asked.answer(turn, hour, said.typed, said.english)
+    if hour == "leave" and turn.walk.given is None:
+        _stay_on_the_way(turn)
+    return True
+
+
+def _asks_of_the_bag(turn: Turn, said: Said) -> bool:
+    """Whether a message asks what to carry; what is owned is told beside the question."""
+    answers = bag.asked(turn, said)
+    if not answers:
+        return False
+    facts = bag.without_things(turn, read(bag.told_in(said), units=turn.units))
+    turn.remember_for_back()
+    told.keep(turn, visit.as_forecast(turn, facts, said.english))
+    turn.roomy = planning.is_planning(turn)
+    for say in answers:
+        say(turn)
+    repeat.put_again_if_open(turn, whole=False)
+    return True
+
+
+def _stay_on_the_way(turn: Turn) -> None:
+    """No frame yet: who asks so early when to leave goes on with the walk, or begins one."""
+    if turn.context.conversation.walk is None:
+        repeat.put_again(turn)
+    else:
+        repeat.put_again_if_open(turn)
 
 
 def _answered_beside(turn: Turn, said: Said, facts: Facts, reply: Reply, *, noted: bool) -> bool:
@@ -88,9 +156,13 @@ def _go_on_from(turn: Turn, facts: Facts, said: Said, *, rest: str | None, noted
 def _read(turn: Turn, rest: str, said: Said, expecting: frozenset[str]) -> Facts:
     """The facts of what a message says beside its questions, each where it belongs."""
     facts = read(rest, units=turn.units, expecting=expecting)
-    facts = composition.without_light_of_the_edge(facts, said.english)
+    facts = own_numbers.without_own(turn, said, facts)
+    facts = composition.without_light_of_the_edge(turn, facts, said.english)
     facts = with_rest(look_wished.wish_behind(said.english, facts), said.english)
-    facts = corrected.placed(turn, said.english, supposing.supposed(turn, said, facts))
+    facts = white_told.laid_over(turn, facts)
+    if facts.known() or rest == said.english:  # a try that is answered is not made again
+        facts = supposing.supposed(turn, said, facts)
+    facts = corrected.placed(turn, said.english, facts)
     facts = asides.with_filter(turn, said.typed, facts)
     facts = asides.without_leaf_frame(turn, said.typed, facts)
     return visit.as_forecast(turn, visit.with_trip(turn, facts, said.english), rest)

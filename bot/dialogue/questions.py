@@ -51,6 +51,8 @@ _QUESTIONS: Final = (
     Asked("water_speed", ("water_speed_mps",)),
     Asked("walk_out", ("walk_km", "climb_m", "sunset"), passing=True),
     Asked("plan_start", (), passing=True),
+    Asked("plan_hour", (), passing=True),
+    Asked("plan_party", (), passing=True),
     Asked("note", (), passing=True),
     Asked("kit", ("camera_format", "lenses")),
     Asked("format", (), ("full_frame", "aps_c", "four_thirds", "one_inch", "phone")),

@@ -43,7 +43,7 @@ _COMPLAINT: Final = re.compile(
 #: What may be denied of leaves without an option's own words.
 _MOVES: Final = r"\b(?:wind|breeze|moving|movement)\b"
 #: Facts that words of an option are read as too; any other makes a message more than a reply.
-_ABOUT_OPTIONS: Final = frozenset({"blink", "wind", "symptoms", "section"})
+ABOUT_OPTIONS: Final = frozenset({"blink", "wind", "symptoms", "section"})
 
 _NOTHING_BUT: Final = re.compile(r"\bnothing but\b", re.IGNORECASE)
 _NOTHING: Final = r"nothing|none|gone|clean|clear|stopped|never blinks?"
@@ -218,7 +218,7 @@ def _worded(asked: Asked, text: str) -> str | None:
     edge = asked.name == "top" and "sky" in said and not _WEATHER.search(said)
     sky = {"light"} if edge else set()  # "a bit of white sky"
     facts = read(text)
-    if set(facts.known()) - _ABOUT_OPTIONS - sky:
+    if set(facts.known()) - ABOUT_OPTIONS - sky:
         return None
     if asked.name == "leaves" and facts.wind is not None:
         return "yes" if facts.wind else "no"

@@ -1,4 +1,4 @@
-"""A reply to the open question, and a question beside it: "dots only. But why no filter?"."""
+"""A reply to the open question, and more beside it: "dots only. But why no filter?"."""
 
 from __future__ import annotations
 
@@ -10,7 +10,8 @@ from bot.dialogue.meaning.said import Said
 from bot.dialogue.meaning.sentences import SENTENCE_ENDS
 from bot.dialogue.questions import Asked
 from bot.dialogue.reading import read
-from bot.dialogue.replies import chosen, meant
+from bot.dialogue.reading.edges import things_told
+from bot.dialogue.replies import ABOUT_OPTIONS, chosen, meant, says_yes_or_no
 from bot.dialogue.reply_sense import option_of
 from bot.dialogue.tongues import in_any
 
@@ -20,10 +21,13 @@ _SENTENCE: Final = re.compile(
     re.IGNORECASE,
 )
 _TWO: Final = 2
+#: What is told beside their answers is of another edge, or of the kit; of a frame that was taken
+#: all belongs together.
+_EDGES: Final = frozenset({"top", "sides", "anchor"})
 
 
-class Parted(NamedTuple):
-    """What one message says to the open question, and what it asks besides.
+class Beside(NamedTuple):
+    """What one message says to the open question, and what it tells or asks besides.
 
     Args:
         value: the option that is chosen.
@@ -36,15 +40,15 @@ class Parted(NamedTuple):
     rest: Said
 
 
-def parted(asked: Asked, said: Said) -> Parted | None:
-    """The sentence of a message that answers the open question, apart from a question beside it.
+def parted(asked: Asked, said: Said) -> Beside | None:
+    """The sentence of a message that answers the open question, apart from all else.
 
     Args:
         asked: the open question.
         said: the message.
 
     Returns:
-        None where no sentence answers, or nothing else is asked.
+        None where no sentence answers, or nothing else is told or asked.
     """
     sentences = _sentences(said)
     for place, one in enumerate(sentences):
@@ -58,8 +62,26 @@ def parted(asked: Asked, said: Said) -> Parted | None:
             english=" ".join(other.english for other in others),
             typed=" ".join(other.typed for other in others),
         )
-        return Parted(value, one.english, rest) if asks(rest) else None
+        more = asks(rest) or (
+            asked.name in _EDGES and _by_words(asked, one) and _tells(asked, rest)
+        )
+        return Beside(value, one.english, rest) if more else None
     return None
+
+
+def _tells(asked: Asked, rest: Said) -> bool:
+    """Whether words beside a reply tell of something else, and nothing more of its own edge."""
+    edges = {name for name, _ in things_told(rest.english, asked.name)}
+    if asked.name in edges:
+        return False  # "leaves at the top. actually there's a bit of white sky"
+    return bool(edges or read(rest.english).known().keys() - ABOUT_OPTIONS)
+
+
+def _by_words(asked: Asked, one: Said) -> str | None:
+    """The option that a sentence names, where it is no bare "no" that may deny anything."""
+    if says_yes_or_no(one.english):
+        return None
+    return chosen(asked, one.typed) or meant(asked, one.english)
 
 
 def _value(asked: Asked, one: Said) -> str | None:

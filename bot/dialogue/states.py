@@ -39,7 +39,8 @@ class Trigger(Enum):
 
 
 _ANY: Final = list(State)
-_BEFORE_BASE: Final = [State.ARRIVE, State.LENS, State.COMPOSITION]
+#: Where no settings were given yet.
+BEFORE_BASE: Final = (State.ARRIVE, State.LENS, State.COMPOSITION)
 
 #: (trigger, from, to). A move that is not listed here is a bug and raises.
 MOVES: Final[list[tuple[Trigger, list[State], State]]] = [
@@ -48,11 +49,11 @@ MOVES: Final[list[tuple[Trigger, list[State], State]]] = [
     (Trigger.LENS_CHOSEN, [State.ARRIVE, State.LENS], State.COMPOSITION),
     (Trigger.COMPOSED, [State.COMPOSITION], State.BASE),
     (Trigger.SET, [State.BASE], State.HIGHLIGHTS),
-    (Trigger.TO_BASE, [*_BEFORE_BASE, State.HIGHLIGHTS, State.KEEP], State.BASE),
-    (Trigger.TROUBLE, [*_BEFORE_BASE, State.BASE, State.HIGHLIGHTS, State.KEEP], State.ADJUST),
+    (Trigger.TO_BASE, [*BEFORE_BASE, State.HIGHLIGHTS, State.KEEP], State.BASE),
+    (Trigger.TROUBLE, [*BEFORE_BASE, State.BASE, State.HIGHLIGHTS, State.KEEP], State.ADJUST),
     (Trigger.ADJUSTED, [State.ADJUST], State.HIGHLIGHTS),
     (Trigger.HELD, [State.HIGHLIGHTS, State.ADJUST], State.KEEP),
-    (Trigger.NEW_FRAME, [*_BEFORE_BASE, State.BASE, State.ADJUST, State.KEEP], State.HIGHLIGHTS),
+    (Trigger.NEW_FRAME, [*BEFORE_BASE, State.BASE, State.ADJUST, State.KEEP], State.HIGHLIGHTS),
     (Trigger.ANEW, [State.KEEP], State.COMPOSITION),
     (
         Trigger.TO_LENS,

@@ -3,10 +3,21 @@
 from __future__ import annotations
 
 from datetime import date
+from typing import Literal, TypeAlias
 
 from pydantic import AwareDatetime
 
 from bot.dialogue.stored import Stored
+
+#: What a forecast says of the sky; "partly" is sun that comes and goes.
+Sky: TypeAlias = Literal["sun", "partly", "cloud", "overcast", "rain", "storm"]
+
+
+class Spell(Stored):
+    """A stretch of the day under one sky: from when, "HH:MM"; "" from its beginning."""
+
+    since: str
+    sky: Sky
 
 
 class Trip(Stored):
@@ -25,6 +36,10 @@ class Trip(Stored):
     round_trip: bool | None = None
     #: The light that is forecast, a key of `core.light.LIGHTS`.
     forecast: str | None = None
+    #: The same by the hour, in its order.
+    spells: tuple[Spell, ...] = ()
+    #: What the weather wants in the bag: `rain`, `cold`.
+    weather: tuple[str, ...] = ()
     #: In the person's own words: the place, who goes, the car and where it stands.
     place: str = ""
     party: str = ""
@@ -37,7 +52,7 @@ class Trip(Stored):
 
     def known(self) -> dict[str, object]:
         """What was told, by name."""
-        filled = self.model_dump(exclude={"planning_at", "told"})
+        filled = self.model_dump(exclude={"planning_at", "told", "spells", "weather"})
         return {name: value for name, value in filled.items() if value not in (None, "")}
 
     def without_names(self) -> Trip:
@@ -46,7 +61,17 @@ class Trip(Stored):
 
     def updated(self, newer: Trip) -> Trip:
         """This trip with what `newer` tells laid over it."""
-        return self.model_copy(update=newer.known())
+        weather = tuple(dict.fromkeys((*self.weather, *newer.weather)))
+        more = {"spells": self._spells_with(newer.spells), "weather": weather}
+        return self.model_copy(update=newer.known() | more)
+
+    def _spells_with(self, newer: tuple[Spell, ...]) -> tuple[Spell, ...]:
+        """The spells with newer ones in the place of those at their hours; a whole day is new."""
+        if any(not spell.since for spell in newer):
+            return newer
+        hours = {spell.since for spell in newer}
+        kept = [spell for spell in self.spells if spell.since not in hours]
+        return tuple(sorted((*kept, *newer), key=lambda spell: spell.since))
 
     def marked(self, what: str) -> Trip:
         """This trip with one more thing asked or given."""

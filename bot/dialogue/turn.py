@@ -6,13 +6,14 @@ from collections.abc import Mapping
 from datetime import datetime, tzinfo
 from zlib import crc32
 
-from bot.dialogue import history
+from bot.dialogue import history, own_sums
 from bot.dialogue.actions import Action
 from bot.dialogue.answer_draft import AnswerDraft
 from bot.dialogue.compose import Part, Role, question_part
 from bot.dialogue.context import Context
 from bot.dialogue.events import Origin
 from bot.dialogue.lateness import Arrival, Seen
+from bot.dialogue.meaning.whites import White
 from bot.dialogue.questions import QUESTIONS, Asked, mark_of
 from bot.dialogue.trip import Trip
 from bot.dialogue.walk_state import Question
@@ -44,6 +45,14 @@ class Turn(WorkingContext, AnswerDraft):
         self.tapped: str | None = None
         #: What the message tells of the visit around the walk.
         self.trip_told = Trip()
+        #: How the white of the frame in question is, where the message tells it; None once that
+        #: was answered. Behind the clauses that stand beside it, it is answered last.
+        self.white: White | None = None
+        self.beside_white: tuple[str, ...] = ()
+        #: The walk's question was put often enough: this answer leaves it out, not the first one
+        #: that does; then the walk goes on without it.
+        self.left_out_question = False
+        self.passed_over = False
         #: Something that means nothing here does not end a silence.
         self.unheard = False
         self._question: Question | None = None
@@ -105,6 +114,18 @@ class Turn(WorkingContext, AnswerDraft):
         elif standing is not None and not QUESTIONS[standing.name].passing:
             self.change_conversation(paused=standing)
 
+    def leave_out(self, question: Question, *, passed_over: bool) -> None:
+        """Count a question that stands open, and was put often enough, without putting it.
+
+        Args:
+            question: as it was put before, with how often.
+            passed_over: it was left out before, too.
+        """
+        self.passed_over, self.left_out_question = passed_over, True
+        if self.context.conversation.question == question:
+            counted = question.model_copy(update={"times": question.times + 1})
+            self.change_conversation(question=counted)
+
     def leave_question_unsaid(self) -> None:
         """The question stands open without being put: more messages wait, the last one puts it."""
         self.end_with(None)
@@ -159,6 +180,8 @@ class Turn(WorkingContext, AnswerDraft):
         actions: list[Action] = []
         if self.parts:
             person = self.context.person
+            own = own_sums.remembered(self.context.conversation.own, self.parts, self.notes)
+            self.change_conversation(own=own)
             actions.extend(self.messages(person, self._mark, at_home=self.is_at_home))
         if self.notes and not self._keeps_why:
             self.change_conversation(why=tuple(self.notes), why_told=0)

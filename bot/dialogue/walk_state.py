@@ -63,6 +63,8 @@ class Walk(Stored):
     checks: dict[str, str] = Field(default_factory=dict)
     #: Questions that were put once and skipped or answered in part.
     asked: tuple[str, ...] = ()
+    #: Checks that were put, each as often as it was.
+    put: tuple[str, ...] = ()
     #: Slots that the person told last, for a number that only puts one of them right.
     told_last: tuple[str, ...] = ()
     given: GivenSettings | None = None

@@ -23,6 +23,9 @@ _NIGHT_ENDS_H: Final = 4
 _NOON_H: Final = 12
 #: So many are taken for a group of mixed fitness until somebody says otherwise (own rule).
 _MANY: Final = 5
+#: Before a gate shuts or a bus leaves so much is spare: for packing up, and the last steps [min]
+#: (own rule).
+DUE_MARGIN_MIN: Final = 15.0
 #: Less than this over a whole minute is only the sum's own rounding [min].
 _ROUNDING: Final = 1e-6
 
@@ -143,7 +146,8 @@ def leave_at(facts: Facts, trip: Trip, position: Position | None, now: datetime)
     moment = when_of(trip, position, now)
     by_sun = _turn_back_before(sunset_of(facts, position, moment), way)
     due = due_back(trip, moment)
-    by_hour = None if due is None else due - timedelta(minutes=way.out_min)
+    spare_min = way.out_min + DUE_MARGIN_MIN
+    by_hour = None if due is None else due - timedelta(minutes=spare_min)
     return min((one for one in (by_sun, by_hour) if one is not None), default=None)
 
 

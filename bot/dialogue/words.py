@@ -11,13 +11,14 @@ from bot.dialogue.compose import Role
 from bot.dialogue.events import TextReceived
 from bot.dialogue.facts import Blink, Facts
 from bot.dialogue.meaning.said import Said
+from bot.dialogue.numbered_reply import numbered
 from bot.dialogue.questions import QUESTIONS, Asked, asked_by
 from bot.dialogue.reading import number_answer, read
 from bot.dialogue.reading.command_words import command_of
 from bot.dialogue.reading.foreign import glossed
 from bot.dialogue.reading.frame_words import wished
 from bot.dialogue.replies import chosen, meant, shown
-from bot.dialogue.reply_beside import parted
+from bot.dialogue.reply_beside import Beside, parted
 from bot.dialogue.reply_sense import is_beside, is_other, option_of, surer
 from bot.dialogue.steps.anywhere import forget, manner, phone, repeat, reply_again
 from bot.dialogue.steps.asked import asides, group, roster, which_cause
@@ -25,7 +26,7 @@ from bot.dialogue.steps.frames import beside, border_said, judged, look_said, me
 from bot.dialogue.steps.home import at_home, home_words
 from bot.dialogue.steps.incoming import measured, shared
 from bot.dialogue.steps.safety import closed_place, doubt, emergency, ice
-from bot.dialogue.steps.telling import late, nothing_near, rain_told, told
+from bot.dialogue.steps.telling import late, nothing_near, rain_told, told, white_told
 from bot.dialogue.steps.visits import visit
 from bot.dialogue.steps.walk import (
     composition,
@@ -45,8 +46,8 @@ OLD_ANSWER_S: Final = 5.0
 #: Geometry may be told without its question while nothing of it is known.
 _ALWAYS_EXPECTED: Final = frozenset({"fall_height_m", "distance_m", "nearest_m"})
 
-#: A question that is not understood takes nothing from the reply beside it.
-_NOTHING_HEARD: Final = frozenset({"not_understood", "which_one", "unread"})
+#: A question that is not understood takes nothing from the reply beside it, nor does good news.
+_NOTHING_HEARD: Final = frozenset({"not_understood", "which_one", "unread", "edges.noted"})
 
 Answer = Callable[[Turn, str], None]
 
@@ -116,7 +117,10 @@ def _by_meaning(turn: Turn, event: TextReceived) -> None:
         if left is not None:
             answer_rest(turn, left)
         return
-    offered = asked is not None and _is_offered(asked, event.text, said, command)
+    offered = asked is not None and (
+        _is_offered(asked, event.text, said, command)
+        or _numbered(turn, event, said, question) is not None
+    )
     if not offered and _is_done_anywhere(turn, event.text, said, command):
         return
     if _is_for_another(event, question):
@@ -155,11 +159,11 @@ def _taken_in(
         return
     if asides.leave(turn, event.text, told, asked) or nothing_near.hear(turn, said, told):
         return
-    if _answered(turn, event, said, question, told):
+    heard = white_told.hear(turn, manner.said(turn, said, event.text))
+    if not turn.beside_white and _answered(turn, event, said, question, told):
         return
-    free_words.answer(
-        turn, manner.said(turn, said, event.text), _expected(turn, asked), partial(_replied, turn)
-    )
+    free_words.answer(turn, heard, _expected(turn, asked), partial(_replied, turn))
+    white_told.take_in(turn, event.text)
     rain_told.say(turn, said)
     patience.let_go(turn)
 
@@ -209,7 +213,11 @@ def _answered(
         turn.say(Role.SETTINGS, "old_answer", number=str(number))
         repeat.put_again(turn, whole=True)
         return True
-    if _answered_both(turn, event.text, said, asked):
+    both = _numbered(turn, event, said, question) or parted(
+        asked, manner.said(turn, said, event.text)
+    )
+    if both is not None:
+        _answered_both(turn, event.text, asked, both)
         return True
     value = chosen(asked, event.text) or shown(asked, said)
     if value is None and not composition.settles(turn, said):
@@ -220,7 +228,7 @@ def _answered(
         value = None if beside or value is None else surer(asked, heard, value)
     if value is not None:
         turn.remember_for_back()
-        composition.note_beside(turn, asked.name, said)
+        composition.note_beside(turn, asked.name, value, said)
         if not late.holds_back_reply(turn, asked.name, value, event.text):
             _ANSWERS[asked.name](turn, value)
         return True
@@ -231,19 +239,27 @@ def _answered(
     return True
 
 
-def _answered_both(turn: Turn, typed: str, said: str, asked: Asked) -> bool:
-    """Whether a message was a reply with a question beside it: that is answered first."""
-    both = parted(asked, manner.said(turn, said, typed))
-    if both is None:
-        return False
+def _numbered(
+    turn: Turn, event: TextReceived, said: str, question: Question | None
+) -> Beside | None:
+    """The option that a number among other words chooses, typed after its question was put."""
+    asked = QUESTIONS.get(question.name) if question else None
+    if question is None or asked is None or _is_old(event, question):
+        return None
+    if event.answers is not None and asked_by(event.answers)[0] != question.name:
+        return None
+    return numbered(asked, manner.said(turn, said, event.text))
+
+
+def _answered_both(turn: Turn, typed: str, asked: Asked, both: Beside) -> None:
+    """A reply with more beside it: that is taken in, and answered where it asks, first."""
     turn.remember_for_back()
     composition.keep(turn, asked.name, both.value)
-    free_words.answer(turn, both.rest, frozenset(), lambda _said, _told: False)
+    free_words.beside(turn, both.rest)
     turn.parts = [part for part in turn.parts if part.key not in _NOTHING_HEARD]
-    composition.note_beside(turn, asked.name, both.reply)
+    composition.note_beside(turn, asked.name, both.value, both.reply)
     if not late.holds_back_reply(turn, asked.name, both.value, typed):
         _ANSWERS[asked.name](turn, both.value)
-    return True
 
 
 def _replied(turn: Turn, said: Said, told: Facts) -> bool:

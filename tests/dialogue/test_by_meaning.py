@@ -146,7 +146,10 @@ def test_noise_names_the_iso_that_made_it() -> None:
         (["what if in landscape"], "what_if.geometry"),
         (["what if the sun comes out"], "what_if.light"),
         (["what if clouds come over"], "what_if.light"),
-        (["in a wooded gorge it is", "what if the sun comes out", "and at f/16"], "what_if.light"),
+        (
+            ["in a wooded gorge it is", "what if the sun comes out", "and at f/16"],
+            "what_if.light_time",
+        ),
         (["what if 1/30 s and iso 400"], "what_if.time"),
         (["suppose f/4"], "told.too_open"),
     ],

@@ -24,7 +24,7 @@ KIT = "full frame, 24-70, tripod"
         ("my lens gets wet from the mist all the time", "symptom.spots"),
         ("sky is always a white blob on top, how to get rid of it", "asked.sky"),
         ("the graph thing bumps against the right side, have I lost it?", "asked.histogram"),
-        ("am I allowed to set up a tripod there", "asked.permit"),
+        ("am I allowed to set up a tripod there", "permit.ask"),
         ("the stones right in front come out fuzzy, how come", "symptom.soft_depth"),
         ("no tripod with me, is handheld hopeless?", "asked.by_hand_short"),
     ],

@@ -514,7 +514,7 @@ def test_sun_that_comes_and_goes_is_planned_for_as_sun() -> None:
     player = talked(PLANNED, KIT)
     assert body(player, "forecast is sun with some clouds").startswith("Noted: full sun.")
     told = body(player, "is the 6 stop any use or leave it at home?")
-    assert told.startswith("Yes: in full sun it takes about")
+    assert told.startswith("Yes, take the 6-stop ND: in full sun it makes 1/8 s.")
     assert "bare 1/500 s" in told
     assert "3-stop ND 1/60 s, 6-stop ND 1/8 s" in told
     assert "6-stop ND 1/8 s" in body(player, "and if the sun stays out?")

@@ -62,9 +62,12 @@ _ALARMING: Final = frozenset({"talk.rescue"})
 #: too (own rule: those of which the most lines were suspected, or tell where somebody stands).
 _NEAR_TOPICS: Final = frozenset(
     {
+        "after_flood",
         "battery_cold",
+        "eddy",
         "gardening",
         "keep_back",
+        "leave_gear",
         "lip_word",
         "move_nearer",
         "path_open",

@@ -44,6 +44,13 @@ def names_another(text: str) -> bool:
 
 #: Who writes, in any part of a sentence.
 _FIRST: Final = whole_words("whose.first")
+
+
+def names_myself(text: str) -> bool:
+    """Whether who writes is named, in trouble or not."""
+    return _FIRST.search(folded(text)) is not None
+
+
 #: What comes over everybody who is there.
 _OF_THE_PLACE: Final = frozenset({DangerKind.FLOOD, DangerKind.THUNDER, DangerKind.DARK})
 

@@ -7,6 +7,7 @@ from collections.abc import Callable, Mapping
 from typing import Final
 
 from bot.dialogue.meaning.said import OWN_TABLES, Said
+from bot.dialogue.meaning.sentences import SENTENCE_ENDS
 from bot.dialogue.tongues import in_any, of_each
 
 #: How a question begins when it lacks its mark, by language.
@@ -37,6 +38,10 @@ _OF_A_WORD: Final = re.compile(rf"\b{in_any('asking.of_a_word')}\b", re.IGNORECA
 _CLAUSE: Final = re.compile(
     rf"[?!.;:,…()\n]+\s*|\s+(?={in_any('asking.or')} )|\s+{in_any('asking.and')}\s+"
 )
+_SPACE: Final = re.compile(r"\s+")
+_LEADS_UP: Final = re.compile(rf"\b{in_any('asking.and')}\s+|{SENTENCE_ENDS}")
+#: "Nobody is down there can she stand on the path": the verb before who is asked about.
+_INVERTED: Final = re.compile(rf"\b{in_any('asking.inverted')}\b", re.IGNORECASE)
 
 #: A bare name of what is set, as a whole message, asks for it.
 _BARE: Final = re.compile(
@@ -73,7 +78,8 @@ def asks(said: Said) -> bool:
         return True
     if "?" in said.typed or _ASKING_ANYWHERE.search(said.typed) or offers_two(said):
         return True
-    if _OR.search(said.typed) and len(said.typed.split()) <= _FEW:
+    few = len(said.typed.split()) <= _FEW
+    if _INVERTED.search(said.typed) or (few and _OR.search(said.typed)):
         return True
     return any(map(_asks_behind(said.language), _CLAUSE.split(said.typed)))
 
@@ -88,6 +94,33 @@ def told_beside(said: Said) -> str:
     parts = _CLAUSE.split(said.english)
     asking = _ASKING_BEHIND["en"]
     return ". ".join(part for part in parts if part and not asking.match(part.casefold()))
+
+
+def asks_in_clause(clause: str, language: str) -> bool:
+    """Whether one clause asks, wherever in a message it stands: "do i wait", "how much darker".
+
+    Args:
+        clause: as typed.
+        language: of the message, by its code.
+    """
+    return is_asking(clause, language) or _asks_behind(language)(clause)
+
+
+def questions_begin(said: Said) -> list[int]:
+    """Where words of a question stand in a message, or begin what leads up to them, in its order.
+
+    What leads up to a question stands behind an "and" or a "but", or begins a sentence: "but it
+    looks green is it that".
+
+    Args:
+        said: the message; places count in its own words.
+    """
+    text = said.own.casefold()
+    asking = _ASKING_BEHIND.get(said.language, _ASKING_BEHIND["en"])
+    words = [found.end() for found in _SPACE.finditer(text)]
+    asked = [place for place in words if asking.match(text, place)]
+    led = [found.end() for found in _LEADS_UP.finditer(text) if asked and found.end() < asked[-1]]
+    return sorted({*asked, *led})
 
 
 def _asks_behind(language: str) -> Callable[[str], bool]:

@@ -18,8 +18,13 @@ NEAR_TALK: Final = 0.15
 NEAR_SHORT_TALK: Final = 0.4
 #: And this far before small talk and what tells facts (own rule, as above).
 BEFORE_TALK: Final = 0.05
-#: White sky in the frame, at the water and at home; a stabiliser that was on.
-_OF_ONE_THING: Final = (("sky", "clone_sky"), ("stabiliser", "stabiliser_seen"))
+#: White sky in the frame, at the water and at home; a stabiliser that was on; a lens and its mm.
+_OF_ONE_THING: Final = (
+    ("sky", "clone_sky"),
+    ("stabiliser", "stabiliser_seen"),
+    ("lens", "term.focal"),
+    ("both_filters", "variable_polariser"),
+)
 #: How the labels of small talk begin.
 TALK: Final = "talk."
 #: Fewer words than these name no topic: they answer something, or lack what is asked of it.

@@ -43,6 +43,7 @@ _READERS: Final = (
     withdrawn.withdraw,
     lengths.note_units,
     sunset.read_sunset,
+    light.read_level,
     support.read_dial,
     lengths.read_speeds,
     kit.read_camera,

@@ -11,25 +11,36 @@ _WHERE: Final = (
     r"(?:car|van|car ?park|parking(?: lot)?|trail ?head|bus(?: stop)?|train|station|hotel|hut|lodge"
     r"|house|camp(?:site)?|village|town|meeting (?:point|place))"
 )
+_GATE: Final = r"(?:gates?|barrier|car ?park|parking(?: lot)?|lot|park|road|entrance)"
 _BACK: Final = (
     rf"(?:(?:be|get|are|am|back)(?: back)? (?:at|to|in) (?:the |our |my )?{_WHERE}(?: again)?"
-    r"|(?:be|get) (?:back|home|out|down)(?: (?:again|here|there|home))?"
-    r"|(?:bus|train|shuttle|ferry|boat)(?: home| back)? (?:leaves|goes|departs|is|runs)"
-    r"|(?:gate|car ?park|parking(?: lot)?|park) (?:closes|shuts|is (?:closed|locked)))"
+    r"|(?:be|get) (?:back|home|out|down)(?: (?:again|here|there|home))?)"
+)
+#: What is fixed by somebody else.
+_FIXED: Final = (
+    r"(?:(?:bus|train|shuttle|ferry|boat)(?: home| back)? (?:leaves|goes|departs|is|runs)"
+    r"|last (?:bus|train|shuttle|ferry|boat)(?: home| back)?"
+    rf"|{_GATE}(?:'s)? (?:is |are |gets? |will be )?(?:closes?|shuts?|locks?|closed|locked|shut)"
+    rf"|(?:they|he|she|rangers?) (?:will )?(?:closes?|shuts?|locks?) (?:up )?(?:the |our )?{_GATE}"
+    r"|(?<=[,;] )(?:it )?(?:closes|shuts|locks))"
 )
 #: What must be, or is fixed; else it may be where the walk starts.
 _MUST: Final = re.compile(
-    r"\b(?:back|home|must|have to|has to|need to|got to|gotta|last (?:bus|train)|closes|shuts"
-    r"|locked|leaves|departs)\b"
+    r"\b(?:back|home|must|have to|has to|need to|got to|gotta|last (?:bus|train|shuttle|ferry|boat)"
+    r"|closes?|shuts?|locks?|locked|closed|leaves|departs)\b"
 )
 _AT: Final = (
-    r"(?: (?:again|at|by|before|until|till|around|about|(?:the )?latest|no later than|the hour))+ "
+    r"(?: (?:again|at|by|before|until|till|around|about|from|(?:the )?latest|no later than"
+    r"|the hour))+ "
 )
-_TYPED: Final = re.compile(
-    rf"\b{_BACK}{_AT}(?P<hour>\d{{1,2}}|{'|'.join(HOURS)})\b(?:[:.h](?P<minute>[0-5]\d))?"
-    r"(?: ?(?P<half>[ap])\.?m\b\.?)?(?![\d/:]|\.\d| ?(?:m|km|ft|mi|miles|min\w*|h|hours?|s)\b)"
+_HOUR: Final = (
+    rf"(?P<hour>\d{{1,2}}(?!\d)|(?:{'|'.join(HOURS)})\b)(?:[:.h](?P<minute>[0-5]\d))?"
+    r"(?: ?(?P<half>[ap])\.?m\b\.?)?(?![\w/:]|\.\d| ?(?:m|km|ft|mi|miles|min\w*|h|hours?|s)\b)"
 )
-_SPOKEN: Final = re.compile(rf"\b{_BACK}{_AT}{SPOKEN}")
+_TYPED: Final = re.compile(rf"\b(?:{_BACK}|{_FIXED}){_AT}{_HOUR}")
+#: "The park shuts 5 pm", "last shuttle 5:15": an hour that can be nothing else.
+_PLAIN: Final = re.compile(rf"\b{_FIXED} (?=\d{{1,2}}(?:[:.h][0-5]\d\b| ?[ap]\.?m\b))" + _HOUR)
+_SPOKEN: Final = re.compile(rf"\b(?:{_BACK}|{_FIXED}){_AT}{SPOKEN}")
 #: An hour below this, told without its half of the day, is one after noon (own rule: nobody is
 #: due back from a fall at night).
 _AFTERNOON_BELOW_H: Final = 9
@@ -51,7 +62,7 @@ def back_by_in(text: str) -> str | None:
         return None
     spoken = _SPOKEN.search(text)
     told = in_words(spoken, _hour) if spoken is not None else None
-    match = _TYPED.search(text)
+    match = _TYPED.search(text) or _PLAIN.search(text)
     if told is not None or match is None:
         return told
     named = match["hour"]

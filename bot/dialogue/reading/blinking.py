@@ -32,7 +32,7 @@ _HISTOGRAM: Final = any_of(
 _PARTS: Final = re.compile(r"\bbut\b|\band (?=the hist)|;|\. |, (?=(?:the |my )?hist)")
 _AND_BLINKS: Final = re.compile(rf"(?:\band|,) (?=[^,;.]*\b{_BLINK})")
 _NOTHING: Final = any_of(
-    r"(?:nothing|none|no|not|isn't|aren't|doesn't|don't|stopped|without|never|zero)"
+    r"(?:nothing(?:'?s)?|none|no|not|isn't|aren't|doesn't|don't|stopped|without|never|zero)"
     rf"\b[^,;.]{{0,22}}\b{_BLINK}",
     rf"{_BLINK}:? (?:is |are |all |now |has )*(?:gone|off|stopped|none|nothing|nil|away)",
     r"(?:no|zero) (?:warnings?|blinkies|zebras?)",
@@ -170,6 +170,12 @@ _OF_THE_WARNING: Final = any_of(
     r"(?:how|where) (?:do|can|could|would|should|must|to|is|are)\b[^;]*?"
     r"\b(?:switch|turn|find|enable|activate)\b",
     r"what (?:does|do|is)\b[^;]*?\b(?:blink\w*|warning)\b(?: \w+)? (?:mean|for)",
+    r"how (?:do|can|could|would|should|will|am|to)\b[^;,.?]*?\b(?:tell|know|see|notice|spot)\b"
+    rf"[^;,.?]*?\b{_BLINK}",
+    rf"\b(?:which|what) {_BLINK}",
+    rf"\bdoes (?:every|any|each|a|your|my) \w+ {_BLINK}",
+    r"\bis there (?:a|any|some)\b[^;,.?]*?\b(?:button|setting|switch|menu|option)\b"
+    rf"[^;,.?]*?{_BLINK}",
 )
 
 

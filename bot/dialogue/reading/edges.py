@@ -5,10 +5,11 @@ from __future__ import annotations
 import re
 from typing import Final
 
+from bot.dialogue.reading import edges_asked
+from bot.dialogue.reading.edge_words import COVER, FRAME, THING, THINGS, TOUCHES
 from bot.dialogue.reading.phrases import any_of, plain
 from bot.dialogue.reading.slips import mend_slips
 
-_COVER: Final = r"(?:leaves|leaf|branches|trees?|canopy|foliage|rock|moss|ferns?|bushes|green)"
 _ABOVE: Final = r"(?:over|above|along|across|at|all along|right over|on)"
 _TOP: Final = r"(?:the )?(?:top(?: edge)?|lip|crest|fall)"
 _EDGES: Final = r"(?:edges?|sides?|corners?|borders?|frame(?:'s| is)?|margins?)"
@@ -17,11 +18,15 @@ _SIDE: Final = (
     r"(?: (?:corner|edge|side|border|hand side))?|(?:the |a |one )?(?:corner|edge|side|border))"
 )
 _CORNER: Final = r"(?:bottom|lower|upper|top)[ -](?:left|right)"
-_THING: Final = r"(?:branch|twig|trunk|stick|log|fern|tree|root|bush|grass|leaf)"
 _CLEAN: Final = r"(?:clean|clear|tidy|free|empty|fine|good|ok|okay)"
 
+#: "It's gone brown" tells of water, "they're gone under" of stones in it.
+_NO_TURN: Final = (
+    r"(?! (?:all |so |really |very |a bit )*(?:brown|murky|muddy|dark|black|white|grey|quiet|loud"
+    r"|cold|cloudy|wrong|under|up|over|in|missing)\b)"
+)
 _GONE: Final = any_of(
-    r"(?:it|that|they)(?:'s| is| are|'re) (?:gone|out|away)(?: now)?",
+    rf"(?:it|that|they)(?:'s| is| are|'re) (?:gone|out|away){_NO_TURN}(?: now)?",
     r"(?:moved|cropped|zoomed|tilted|stepped|cut)(?: \w+){0,4} (?:out|away|off|gone)",
     r"(?:cropped|zoomed|cut) (?:it|that|them)|by (?:zooming|moving|cropping|tilting)",
     r"(?:moved|stepped|turned) away from|out of (?:it|the frame|the picture|shot)(?: now)?"
@@ -29,13 +34,13 @@ _GONE: Final = any_of(
     r"(?:took|taken|cleared|brushed|picked) (?:it|that|them) (?:away|off|out|up)",
     r"which (?:i|we) (?:took|have taken|cleared|removed)|removed|fixed|sorted",
     r"(?:zoomed|moved|stepped|cropped|went|walked) past (?:it|that|them|this)",
-    r"(?:all )?gone(?: now)?",
+    rf"(?:all )?gone{_NO_TURN}(?: now)?",
 )
 #: Said while an edge is asked about, without naming it.
 _ASKED: Final = any_of(
-    rf"{_COVER}s? (?:now )?(?:cover|hide|block|close|fill)\w* (?:it|that|the (?:sky|gap|hole|top))",
+    rf"{COVER}s? (?:now )?(?:cover|hide|block|close|fill)\w* (?:it|that|the (?:sky|gap|hole|top))",
     r"(?:covered|hidden|closed|filled)(?: up)? now|(?:it's|is) (?:covered|hidden)",
-    rf"nothing (?:bright|white|odd|there|sticks|comes|in)\b|(?:just|only|all) {_COVER}",
+    rf"nothing (?:bright|white|odd|there|sticks|comes|in)\b|(?:just|only|all) {COVER}",
 )
 _AT_A_SIDE: Final = any_of(
     r"(?:left|right|lower|bottom|upper) (?:corner|side|edge|border)|(?:corner|side) (?:had|has)"
@@ -51,15 +56,17 @@ SETTLED: Final = {"top": "covered", "sides": "clean"}
 _TOLD: Final = {
     "top": {
         "covered": any_of(
-            rf"{_COVER}(?: \w+){{0,3}} {_ABOVE} {_TOP}",
-            rf"{_COVER}s?(?: all)? (?:cover|hide|fill|close|line)s? {_TOP}",
+            rf"{COVER}(?: \w+){{0,3}} {_ABOVE} {_TOP}",
+            rf"{COVER}s?(?: all)? (?:cover|hide|fill|close|line)s? {_TOP}",
             rf"(?:top|upper)(?: edge| border)?(?: ?[:=,-]| is| has|'s)+(?: (?:a|an|all|just|only"
             rf"|the))*"
-            rf" (?:\w+ )?(?:{_COVER}|wall|cliff|dark|wood\w*|forest|stone)\b",
+            rf" (?:\w+ )?(?:{COVER}|wall|cliff|dark|wood\w*|forest|stone)\b",
             r"sky(?:'s| is)?(?: all| now| completely)* (?:gone|cropped(?: out)?|covered|hidden"
             r"|out(?: of (?:it|the frame|shot))?)(?= ?(?:$|[.,;!]|now\b))",
             r"no (?:white )?sky(?: (?:in|at|above|over|visible|showing))?(?: \w+){0,3}",
-            rf"{_TOP}(?: is|'s) (?:all )?(?:covered|{_COVER}|dark)",
+            rf"{_TOP}(?: is|'s) (?:all )?(?:covered|{COVER}|dark)",
+            r"top(?: edge|'s|s| is)*(?: all| now| too)* (?:fixed|sorted|done|clean|clear|fine|ok"
+            r"|okay|good)(?=$|[ ,.;!])(?! too\b)",
         ),
         "sky": any_of(
             r"(?:(?:white|bright|pale|grey|bit of|patch of|strip of) )+sky(?: \w+){0,3}"
@@ -73,8 +80,11 @@ _TOLD: Final = {
         ),
         "lip": any_of(
             r"lip(?: is|'s)?(?: just| only| barely)+ (?:inside|in|within) (?:the )?(?:frame"
-            r"|picture|edge)"
-            r"|(?:lip|fall)(?: \w+){0,2} touch(?:es|ing) (?:the )?(?:top|edge|border)"
+            r"|picture|edge)",
+            rf"(?:lip|crest|fall)(?:'s| is)?(?: \w+){{0,2}} {TOUCHES} {FRAME}",
+            r"(?:lip|crest)(?:'s| is)?(?: \w+){0,2} (?:at|on|against|up to) (?:the )?(?:very )?"
+            rf"(?:top )?(?:edge|border|top) of {FRAME}",
+            r"(?:lip|crest)(?:'s| is)?(?: \w+){0,2} cut(?: off)?(?! on purpose)",
         ),
     },
     "sides": {
@@ -85,15 +95,16 @@ _TOLD: Final = {
             rf"nothing (?:\w+s )?(?:the |my |any )?{_EDGES}",
         ),
         "twig": any_of(
-            rf"{_THING}s?(?: \w+){{0,4}} (?:at|on|in|from|into|over) {_SIDE}",
-            rf"{_SIDE} (?:has|shows|there's) an? {_THING}",
-            rf"{_THING}s? {_CORNER}",
+            rf"(?<!no )(?<!any ){THINGS}(?: \w+){{0,4}} (?:at|on|in|from|into|over) {_SIDE}",
+            rf"{_SIDE} (?:has|shows|there's) an? {THING}",
+            rf"{THINGS} {_CORNER}",
         ),
         "bright": any_of(
             rf"(?<!sky is )(?<!sky looks )(?<!sky's )(?<!sky is super )(?<!sky is so )"
             rf"(?<!sky is too )(?<!sky is very )(?<!sky is really )"
-            rf"(?:bright|white|shiny)(?! sky)(?: (?!sky\b)\w+){{0,3}} (?:at|on|in) {_SIDE}",
-            rf"(?:bright|white|shiny|pale) (?!sky)\w+ {_CORNER}",
+            rf"(?:bright|white|shiny)(?! sky| {THING})(?: (?!sky\b)\w+){{0,3}} (?:at|on|in)"
+            rf" {_SIDE}",
+            rf"(?:bright|white|shiny|pale) (?!sky|{THING})\w+ {_CORNER}",
             rf"{_SIDE} (?:is|are|looks?) (?:too |very )?(?:bright|white)",
             rf"{_SIDE}(?: has| shows| there's)? an? (?:bright|white|shiny) \w+",
         ),
@@ -114,9 +125,20 @@ _OTHER: Final = re.compile(
     r"\b(?:blink\w*|flash\w*|histogram|soft|blur\w*|mush\w*|smear\w*|sharp|focus|crisp"
     r"|may i|can i|should i|stand|climb|walk|step (?:in|on|over|out|up)\w*)\b|\?"
 )
+#: What stands at one side alone tells nothing of the other.
+_ONE_SIDE: Final = re.compile(
+    r"\b(?:left|right|bottom|lower|upper)(?: (?:hand )?(?:side|corner|edge|border))?"
+    rf"(?: is|'s| all)* {_CLEAN}"
+)
+_OF_TOP: Final = re.compile(r"\b(?:tops?|upper|above|sky|lip|crest)\b")
+#: Leaves that move are a frame of their own, wherever they are.
+_SWAYS: Final = re.compile(
+    r"\b(?:moving|moves|wind\w*|blow\w*|flutter\w*|shak\w*|stir\w*|sway\w*|nodd\w*)\b"
+)
 #: More words than these tell of more (own rule).
 _FEW: Final = 6
-_CLAUSES: Final = re.compile(r"(?<=[.;!?]) +")
+_SENTENCES: Final = re.compile(r"(?<=[.;!?]) +")
+_CLAUSES: Final = re.compile(r"[.,;:!?] +|\b(?:and|but)\b")
 
 
 def edges_told(text: str, asked: str = "") -> dict[str, str]:
@@ -130,25 +152,85 @@ def edges_told(text: str, asked: str = "") -> dict[str, str]:
         For "top" and "sides" the option that is told; a twig that was moved out leaves the sides
         clean. What is told of blinking or softness at an edge is no composition.
     """
+    found: dict[str, str] = {}
+    for name, value in things_told(text, asked):
+        found.setdefault(name, value)
+    return found
+
+
+def things_told(text: str, asked: str = "") -> tuple[tuple[str, str], ...]:
+    """Everything that a message tells of the edges: two things may stand at one of them.
+
+    Args:
+        text: as typed, in English or glossed.
+        asked: the check that is asked about.
+
+    Returns:
+        Pairs of a check and an option; what a check is kept as comes first.
+    """
     text = mend_slips(plain(text))
     after = _EXCEPT.sub("", _SECOND_THOUGHT.sub("", text))
-    if after != text and (told := edges_told(after, asked)):
+    if after != text and (told := things_told(after, asked)):
         return told
-    clauses = _CLAUSES.split(text)
-    said = " ".join(clause for clause in clauses if not _OTHER.search(clause))
-    #: "Trees on top" enter no side.
-    sides = _TOLD["top"]["covered"].sub(" ", said)
-    parts = {"top": said, "sides": sides}
-    found = {name: value for name in _TOLD if (value := _first(_TOLD[name], parts[name]))}
-    gone = _GONE.search(said) is not None
-    thing = found.get("sides") in {"twig", "bright"} or re.search(rf"\b{_THING}\b", said)
-    if gone and (thing or _AT_A_SIDE.search(said)):
-        found["sides"] = "clean"
+    said = " ".join(one for one in _SENTENCES.split(text) if not _OTHER.search(one))
     if _ALL_CLEAN.search(said):
-        found = SETTLED | found
+        return tuple(SETTLED.items())
+    top, sides = _first(_TOLD["top"], said), _sides(said, asked=asked in SETTLED)
+    if asked == "top" and top is None:
+        top = edges_asked.top(said)
+    gone = _GONE.search(said) is not None
+    found = [("top", value) for value in (top, *_also_lip(said, top)) if value is not None]
+    found += [("sides", value) for value in sides]
     if asked in SETTLED and not found and (gone or _ASKED.search(said)):
-        found = {asked: SETTLED[asked]}
-    return found
+        found = [(asked, SETTLED[asked])]
+    return tuple(found)
+
+
+def _also_lip(said: str, top: str | None) -> tuple[str, ...]:
+    """The lip at the edge, where leaves stand above it, too."""
+    lip = _TOLD["top"]["lip"].search(said) is not None
+    return ("lip",) if lip and top != "lip" else ()
+
+
+def _sides(said: str, *, asked: bool) -> tuple[str, ...]:
+    """What is told of the sides; behind a thing that is gone, only what came after it."""
+    #: "Trees on top" enter no side.
+    said = _TOLD["top"]["covered"].sub(" ", said)
+    said = ", ".join(one for one in _CLAUSES.split(said) if not _SWAYS.search(one))
+    end = _gone_until(said)
+    faults = _all(_TOLD["sides"], said[end:])
+    if asked:
+        faults = tuple(dict.fromkeys((*faults, *edges_asked.sides(said[end:]))))
+    if end:
+        return faults or ("clean",)
+    clean = _TOLD["sides"]["clean"].search(_ONE_SIDE.sub(" ", said) if faults else said)
+    return ("clean",) if clean else faults
+
+
+def _gone_until(said: str) -> int:
+    """Where the last clause ends that says that a thing at a side is gone; 0 without one."""
+    end = start = 0
+    for mark in (*_CLAUSES.finditer(said), None):
+        stop = len(said) if mark is None else mark.start()
+        clause = said[start:stop]
+        named = _has_thing(said[:stop]) and not (_OF_TOP.search(clause) and not _has_thing(clause))
+        if _GONE.search(clause) and named:
+            end = stop
+        start = stop if mark is None else mark.end()
+    return end
+
+
+def _has_thing(said: str) -> bool:
+    """Whether a thing at a side is named, or one of the sides."""
+    found = _all(_TOLD["sides"], said) or re.search(rf"\b{THING}\b", said)
+    return bool(found or _AT_A_SIDE.search(said))
+
+
+def _all(values: dict[str, re.Pattern[str]], said: str) -> tuple[str, ...]:
+    """What is wrong at the sides, as it stands in the message."""
+    matches = {value: values[value].search(said) for value in ("twig", "bright")}
+    found = {value: match.start() for value, match in matches.items() if match}
+    return tuple(sorted(found, key=lambda value: found[value]))
 
 
 #: A step aside: nothing but what was done so that a thing goes out of the frame.
@@ -168,8 +250,8 @@ def is_moved_out(text: str, *, looked_at: bool) -> bool:
     """
     said = plain(text)
     rest, steps = _STEP.subn(" ", said)
-    thing = re.search(rf"\b{_THING}\b|\bsky\b", rest)
-    left = re.sub(rf"\b(?:the|a|that|and|is|now|{_THING}|sky)\b|[ ,.;!]", "", _GONE.sub(" ", rest))
+    thing = re.search(rf"\b{THING}\b|\bsky\b", rest)
+    left = re.sub(rf"\b(?:the|a|that|and|is|now|{THING}|sky)\b|[ ,.;!]", "", _GONE.sub(" ", rest))
     told = thing is not None or (looked_at and steps > 0)
     return _GONE.search(rest) is not None and not left and told
 
@@ -182,7 +264,7 @@ def is_gone(text: str) -> bool:
 
 #: "I moved, now there's leaves": said after white sky was to be covered.
 _COVERED: Final = re.compile(
-    rf"\b(?:moved|stepped|shifted|now|lower|crouched|tilted)\b[^.;!?]{{0,30}}\b{_COVER}\b"
+    rf"\b(?:moved|stepped|shifted|now|lower|crouched|tilted)\b[^.;!?]{{0,30}}\b{COVER}\b"
 )
 _STIRS: Final = re.compile(r"\b(?:moving|wind\w*|blow\w*|flutter\w*|shak\w*|stir\w*|away from)\b")
 

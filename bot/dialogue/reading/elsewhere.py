@@ -14,7 +14,13 @@ from bot.dialogue.reading.unit_words import METRES
 from bot.dialogue.tongues.english.people import KIN
 
 _DRIVE: Final = re.compile(
-    r"\b(?:drive|drove|driving|car ride|flight|(?<!to the )(?<!to our )(?<!to my )(?:train|bus))\b"
+    r"\b(?:drive|drove|driving|car ride|flight|by (?:car|bus|train|bike)"
+    r"|(?<!to the )(?<!to our )(?<!to my )(?:train|bus))\b"
+)
+#: What was driven is told in one sentence; a way on foot behind it is walked.
+_SENTENCE: Final = re.compile(r"[.;!?](?=\s|$)")
+_ON_FOOT: Final = re.compile(
+    r"\b(?:walk\w*|hik\w+|trail|path|approach|on foot|way in|(?:each|one) way)\b"
 )
 #: "Walked 2 km already" is behind us, the way back may be another.
 _WALKED: Final = re.compile(r"\b(?:walked|hiked|ran|run|did|done|covered|came)\b")
@@ -42,16 +48,21 @@ _PART_BEHIND: Final = re.compile(
     r"|(?:further |farther )?(?:down|up)(?:stream| the (?:trail|path|road|river))"
     r"|above (?:the )?sea(?: level)?|a?m?sl|altitude|elevation\b(?! gain))\b"
 )
-#: "Moved 3 m to the left": how far somebody went, not where from.
+#: "The fall is 3 miles up the trail".
+_UP_A_TRAIL: Final = re.compile(r"^ ?(?:further |farther )?(?:down|up) the (?:trail|path)\b")
+_ANOTHER: Final = re.compile(r"\b(?:another|other|next|second|third|also|more|bigger|smaller)\b")
+#: "Moved 3 m back", "shifted the tripod a foot over": how far somebody went, not where from.
 _MOVED: Final = re.compile(
-    r"\b(?:went|moved?|stepped|walked|go|step|shuffled|backed|climbed|crept|shifted)(?: up"
-    r"| back| down)?"
+    r"\b(?:went|moved?|stepped|walked|go|step|shuffled|backed|climbed|crept|shifted|slid|nudged)"
+    r"(?: (?:the|my|our) (?:tripod|camera|phone|legs|lens|rig|setup|whole thing)| it| everything)?"
+    r"(?: up| back| down| over)?"
     r"(?: about| another| maybe| some)? ?$"
 )
 _BY_SO_MUCH: Final = re.compile(
-    r"^ ?(?:to the (?:left|right|side)|back\b|closer|nearer|forwards?|further|farther|sideways"
-    r"|left\b"
-    r"|right\b|up\b|down\b|in\b)"
+    r"^ ?(?:back\b|closer|nearer|forwards?|further|farther|up\b|down\b|in\b)"
+)
+_ASIDE: Final = re.compile(
+    r"^ ?(?:to (?:the|my|one) (?:left|right|side)|over\b|sideways|left\b|right\b)"
 )
 _FOCUSED: Final = re.compile(r"\b(?:focus\w*|hyperfocal|autofocus)\b")
 _ELSEWHERE: Final = re.compile(
@@ -92,10 +103,18 @@ def _is_no_way_out(draft: Draft, quantity: Quantity) -> bool:
     before, after = draft.clause_before(quantity), draft.clause_after(quantity)
     still = (_STILL.search(before) or _TO_GO.match(after)) and not _HOMEWARDS.search(after)
     return bool(
-        _DRIVE.search(draft.before(quantity) + after)
+        _is_driven(draft, quantity)
         or (_WALKED.search(before) and _ALREADY.search(draft.text))
         or (still and "walk_km" not in draft.expecting)
     )
+
+
+def _is_driven(draft: Draft, quantity: Quantity) -> bool:
+    """Whether kilometres are those of a drive: `40 miles to drive`, not the trail behind it."""
+    before, after = _SENTENCE.split(draft.before(quantity))[-1], draft.clause_after(quantity)
+    drive = _DRIVE.search(before)
+    on_foot = drive is not None and _ON_FOOT.search(before[drive.end() :] + after) is not None
+    return not on_foot and _DRIVE.search(before + after) is not None
 
 
 def is_elsewhere(draft: Draft, quantity: Quantity) -> bool:
@@ -103,6 +122,8 @@ def is_elsewhere(draft: Draft, quantity: Quantity) -> bool:
     before, after = draft.clause_before(quantity), draft.clause_after(quantity)
     if is_of_other_thing(draft, quantity):
         return True
+    if _MOVED.search(before) and _ASIDE.match(after):
+        return True  # the fall is as far away as it was
     if quantity.unit in {"km", "mi"}:
         return _is_no_way_out(draft, quantity)
     if not _SOMEBODY.search(before):
@@ -143,6 +164,12 @@ def _is_way(quantity: Quantity, before: str) -> bool:
     return quantity.unit in {"km", "mi"} and _HOME.search(before) is not None
 
 
+def _is_way_up(draft: Draft, quantity: Quantity) -> bool:
+    """Whether kilometres go up a trail to the water itself, and not to another one there."""
+    far = quantity.unit in {"km", "mi"} and _UP_A_TRAIL.match(draft.clause_after(quantity))
+    return bool(far) and not _ANOTHER.search(draft.before(quantity))
+
+
 def is_other(draft: Draft, quantity: Quantity) -> bool:
     """Whether a length is of another place or of a part: `800 m downstream`, `each 4 m`."""
     before, after = draft.clause_before(quantity), draft.clause_after(quantity)
@@ -151,7 +178,7 @@ def is_other(draft: Draft, quantity: Quantity) -> bool:
         (wide and _PRINTED.search(draft.text))
         or is_beside(draft, quantity)
         or _PART_BEFORE.search(before)
-        or _PART_BEHIND.match(after)
+        or (_PART_BEHIND.match(after) and not _is_way_up(draft, quantity))
         or (_MOVED.search(before) and _BY_SO_MUCH.match(after))
         or (_FOCUSED.search(before) and role(draft, quantity) not in {"nearest_m", "farthest_m"})
         or (_is_elsewhere_off(before) and _LIES.match(after) and not _is_way(quantity, before))

@@ -47,6 +47,12 @@ _LIKELY_FEET_ABOVE: Final = {
 _LIKELY_CENTIMETRES_FROM: Final = 30.0
 #: "1.200 m of climb" may be twelve hundred.
 _DOTTED_THOUSANDS: Final = re.compile(r"\d\.\d{3}(?!\d)")
+#: A height of so many kilometres is told by these words.
+_STRAIGHT_UP: Final = re.compile(
+    r"\b(?:tall|high|height|drops?|climb\w*|ascent|ascend\w*|gain\w*|elevation|vertical)\b"
+)
+#: A way of so much uphill is told by its length (own rule: no path to a fall climbs higher).
+_HIGHEST_CLIMB_M: Final = 2000.0
 _WIND: Final = re.compile(r"\b(?:wind|breeze|gusts?|gusting|blowing)\b")
 _WATER: Final = re.compile(r"\b(?:water|current|flow\w*|stream|river|creek|fall)\b")
 #: From a light breeze on leaves move (2-3 m/s, common practice).
@@ -126,6 +132,16 @@ def _corrected_length(draft: Draft, quantity: Quantity) -> str | None:
     return slot if slot in _ASKED_IN_ORDER else None
 
 
+def _is_upright(draft: Draft, quantity: Quantity, slot: str | None) -> bool:
+    """Whether kilometres or miles go straight up, by a word of it: "1.5 miles up" is a way."""
+    if slot not in {"fall_height_m", "climb_m"}:
+        return False
+    if slot == "climb_m" and quantity.value * METRES[quantity.unit] > _HIGHEST_CLIMB_M:
+        return False
+    around = draft.clause_before(quantity) + draft.clause_after(quantity)
+    return _STRAIGHT_UP.search(around) is not None
+
+
 def read_lengths(draft: Draft) -> None:
     """Lengths whose words say what they are; kilometres and miles are the way in."""
     for quantity in draft.free(*LENGTH_UNITS, "quote"):
@@ -136,7 +152,7 @@ def read_lengths(draft: Draft) -> None:
             draft.refuse(quantity)
             continue
         slot = role(draft, quantity) or _corrected_length(draft, quantity)
-        if quantity.unit in {"km", "mi"} and slot not in {"fall_height_m", "climb_m"}:
+        if quantity.unit in {"km", "mi"} and not _is_upright(draft, quantity, slot):
             slot = "walk_km"
         if slot:
             store(draft, slot, quantity)

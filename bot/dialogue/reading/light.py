@@ -9,6 +9,7 @@ from bot.dialogue.reading.draft import Draft
 from bot.dialogue.reading.light_words import LIGHTS, WINDS_WAY
 from bot.dialogue.reading.needed import may_match, needed_by
 from bot.dialogue.reading.phrases import any_of, exactly
+from core.light import LIGHTS as LEVELS
 
 #: "White balance cloudy" is a setting of colour.
 _WHITE_BALANCE: Final = any_of("(?:white|whte|wite) bal\\w*", "wb", "kelvin", "preset")
@@ -20,10 +21,11 @@ _PARTLY: Final = any_of(
 )
 #: "Sallow Glen Falls", "at Hollow Glen": a name tells of no light.
 _NAMED: Final = re.compile(
-    r"\b(?:canyon|gorge|ravine|glen|woods?|forest)"
+    r"\b(?:canyon|gorge|ravine|glen|hollow|dell|dingle|woods?|forest)"
     r" (?=(?:water)?falls?\b|creek\b|linn\b|cascades?\b|force\b|brook\b|trail\b|road\b)"
     r"|\b(?!(?:the|a|an|this|that|our|in|deep|dark|narrow|wooded|shady|shaded|open|small|little"
-    r"|steep|wide|tight|rocky|gloomy|dim|mossy|in) )\w+ glen\b"
+    r"|steep|wide|tight|rocky|gloomy|dim|mossy|in|forested|leafy|lined|bare|broad|treeless|at|of) )"
+    r"\w+ (?:glen|hollow|dell)\b"
 )
 #: A clear sky is sun only where nothing says shade.
 _CLEAR_SKY: Final = any_of(r"(?:clear|blue) sk(?:y|ies)", "cloudless")
@@ -85,11 +87,52 @@ def _is_now(before: str, after: str) -> bool:
     return not (asked or _NOT_NOW & set(clause.split()[-2:]) or _COMES_BEHIND.match(after))
 
 
+#: "EV 13ish", "nearer EV 8", "LW 10".
+_LEVEL: Final = re.compile(
+    r"\b(?:ev|lw)(?: (?:is|of|about|around|at|near|nearer|maybe|say|like|ca\.?|etwa|rund|unos)"
+    r"|[ =:])*$"
+)
+#: "EV compensation", "exposure comp": a dial.
+_DIAL: Final = re.compile(r"\bcomp")
+#: Lights of the day by their levels, none of them of an hour.
+_OF_A_LEVEL: Final = (
+    *("full sun", "hazy sun", "bright cloud", "overcast", "open gorge", "light canopy"),
+    *("wooded gorge", "dense canopy", "deep slot"),
+)
+#: Farther than this from the level of any, a number is none of a light [EV] (own rule).
+_FAR: Final = 1.01
+
+
+def read_level(draft: Draft) -> None:
+    """The light by its level at ISO 100: `EV 13`; the name that lies nearest."""
+    for quantity in draft.free(""):
+        if quantity.signed or not _LEVEL.search(draft.before(quantity)):
+            continue
+        if _DIAL.search(draft.clause_after(quantity)):
+            continue
+        ev100 = quantity.value if quantity.high is None else (quantity.value + quantity.high) / 2
+        nearest = min(_OF_A_LEVEL, key=lambda key: _distance(key, ev100))
+        if abs(LEVELS[nearest].ev100 - ev100) <= _FAR:
+            draft.claim(quantity)
+            draft.note("light", nearest)
+
+
+def _distance(key: str, ev100: float) -> tuple[bool, float]:
+    """How far a light is from a level: first those that go by the name."""
+    light = LEVELS[key]
+    return not light.low <= ev100 <= light.high, abs(light.ev100 - ev100)
+
+
 _LIGHTS: Final = tuple((key, pattern, needed_by(pattern)) for key, pattern in LIGHTS)
 
 
 def read_light(draft: Draft) -> None:
-    """The light by its words; sun and shade together are no single light and stay unsaid."""
+    """The light by its words; sun and shade together are no single light and stay unsaid.
+
+    A level that was told says more than words.
+    """
+    if "light" in draft.values:
+        return
     text = _NAMED.sub("", WINDS_WAY.sub("wind", draft.text))
     if _WHITE_BALANCE.search(text) or _PARTLY.search(text):
         return

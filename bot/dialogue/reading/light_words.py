@@ -6,7 +6,7 @@ from typing import Final
 
 from bot.dialogue.reading.phrases import any_of
 
-_GORGE: Final = r"(?:canyon|gorge|ravine|chasm|gully|glen)"
+_GORGE: Final = r"(?:canyon|gorge|ravine|chasm|gully|glen|hollow|dell|dingle)"
 _KINDS: Final = r"beech(?:es)?|oaks?|pines?|firs?|spruces?|birch(?:es)?|maples?|alders?|hemlocks?"
 _TREES: Final = rf"(?:trees|canopy|leaves|branches|{_KINDS})"
 _WOODS: Final = rf"(?:{_TREES}|woods?|forest|woodland)"

@@ -34,7 +34,8 @@ _WAS: Final = re.compile(
 _PLANNED: Final = re.compile(
     r"\b(?:sunset|sundown|sunrise|sun|leave|leaving|meet|meeting|until|till|will|going to|by"
     r"|turn(?:ing)?[ -]?back|clos(?:es?|ing|ed)|opens?|bus|train|shuttle|return|home|back"
-    r"|head(?:ing)?)\b",
+    r"|head(?:ing)?|start(?:ing)?|set(?:ting)? (?:off|out)|thinking (?:of|about|start\w*|leav\w*)"
+    r"|planning|shuts?|locks?)\b",
     re.IGNORECASE,
 )
 _TIME: Final = r"(?P<hour>[01]?\d|2[0-3])(?:[:h](?P<minute>[0-5]\d))?(?: ?(?P<half>[ap])\.?m\b\.?)?"

@@ -58,6 +58,14 @@ _ALONE: Final = any_of(
     r"(?:i'm|im|going|walking|hiking|go|walk|hike|be) (?:alone|solo|by myself|on my own)"
 )
 _ONLY_ME: Final = exactly("alone", "solo", "just me", "(?:all )?(?:on my own|by myself)")
+_NAMED_BEHIND: Final = rf",(?= ?(?:and |plus |with )?(?:my|our|the|an?|{'|'.join(_COUNTED)}|\d)\b)"
+#: "For the first time, just me": told in a breath of its own, and nobody named behind it.
+_ME_ALONE: Final = re.compile(
+    r"(?:^|[,.;:!?()-] ?|\b(?:it's|its|it is|be|and|but|so) )(?:(?:all|only|just|so|and|but) )*"
+    r"(?:just me|only me|me alone|alone|solo|(?:all )?(?:on my own|by myself))"
+    r"(?: (?:this time|today|tomorrow|again|though|then|here|there))*"
+    rf"(?= ?(?:$|[.;:!?()-]|(?!{_NAMED_BEHIND}),))"
+)
 
 _ALIKE: Final = any_of(
     r"not (?:a )?mixed|all (?:of us |are |about |pretty |equally |quite |the same )*(?:equally fit"
@@ -113,7 +121,7 @@ _CHILD_YEARS: Final = 13
 _AGE: Final = re.compile(
     rf"\b(?:he|she|who|i|they|{KIN}|{_CHILD})(?:'s|'m|'re| is| are| am| turned| turns)?"
     r"(?: (?!(?:at|on|in|by|from|to|with|for|iso)\b)\w+)?"
-    r" (?P<years>[1-9]\d?)(?= ?(?:[,.;!)]|$|and\b|but\b|so\b|now\b))"
+    r" (?P<years>[1-9]\d?)(?= ?(?:[,;!)]|\.(?!\d)|$|and\b|but\b|so\b|now\b))"
     r"|\b(?:aged?|(?:he|she|who|i|they)(?:'s|'m| is| am| are)) (?P<aged>[1-9]\d?)\b"
     r"(?! ?(?:km|m|min|ft|feet|f|mm|met\w+|yards?|steps?|s|sec\w*|%|inch\w*)\b)"
     r"|\b(?P<old>[1-9]\d?)[- ]?(?:years?[- ]?old|yo\b|y/o|years of age)"
@@ -142,7 +150,8 @@ _NO_CHILDREN: Final = any_of(
     rf"{_CHILD} (?:\w+ )?(?:at home|stay|stays|staying)",
 )
 #: In this order: who says more of the pace stands first.
-_PACES: Final = (("lame", _LAME), ("students", _STUDENTS), ("slow", _SLOW))
+_SLOW_CHILD: Final = any_of(rf"{_CHILD}(?:'s|'re| is| are| get| walk)?{_HOW} slow(?:er|ly|ing)?")
+_PACES: Final = (("child", _SLOW_CHILD), ("lame", _LAME), ("students", _STUDENTS), ("slow", _SLOW))
 
 
 def people_in(text: str) -> int | None:
@@ -151,7 +160,7 @@ def people_in(text: str) -> int | None:
     Args:
         text: a message in English, as `normal.normalise` leaves it.
     """
-    if _ALONE.search(text) or _ONLY_ME.match(text):
+    if _ALONE.search(text) or _ONLY_ME.match(text) or _ME_ALONE.search(text):
         return 1
     told = _OF_US.search(text)
     if told is not None:

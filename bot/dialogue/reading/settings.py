@@ -51,6 +51,12 @@ _BROUGHT: Final = re.compile(
 #: So many words on either side speak of a time (own rule).
 _NEAR_WORDS: Final = 3
 #: A time behind one of these is how long the leaf needs.
+#: "Low 40s", "temps in the 30s": degrees.
+_OF_AIR: Final = re.compile(
+    r"\b(?:(?:low|lower|mid|middle|upper|high)(?:[ -](?:to|or)[ -](?:mid|upper|high))?"
+    r"|(?:temp\w*|highs|lows|cold)\b[^.,;!?]{0,20}?)[ -]?(?:in the |the )?$"
+)
+_TENS: Final = re.compile(r"[1-9]0'?s")
 _FLOATS: Final = re.compile(r"\b(?:leaf|stick|twig|cork|bubbles?)\b")
 _WALK: Final = re.compile(r"(?:of )?(?:walk|hike|drive|climb)\b")
 _NO_EXPOSURE: Final = re.compile(
@@ -182,6 +188,7 @@ def _read_time(draft: Draft, quantity: Quantity) -> None:
         or _FLOATS.search(before)
         or _WALK.match(after)
         or _LIMIT.search(draft.before(quantity))
+        or (_TENS.fullmatch(quantity.text) and _OF_AIR.search(draft.before(quantity)))
     ):
         draft.claim(quantity)
     elif not _is_time(draft, quantity):

@@ -92,8 +92,16 @@ _THE_FILTER: Final = re.compile(r"\b(?:with|using|through|behind|without) (?:the
 _LEAST_BARE: Final = 0.25  # "1/60, more I dare not" is a time (own rule)
 
 
+#: "6 stop plus CPL", "3 stop nd and the polariser": glass beside glass, nothing over or under.
+_BESIDE_GLASS: Final = re.compile(
+    rf"^ ?(?:nd |filter )?(?:plus|and|with|&|\+) ?(?:the |my |a )?{POLARISER}\b"
+)
+
+
 def _is_named_as_filter(draft: Draft, quantity: Quantity) -> bool:
     one = quantity.text.endswith(("stop", "stopper")) and quantity.value > 1
+    if one and _BESIDE_GLASS.match(draft.after(quantity)):
+        return True
     return one and _THE_FILTER.search(draft.before(quantity)) is not None
 
 
@@ -243,5 +251,6 @@ def is_filter(draft: Draft, quantity: Quantity) -> bool:
         or _is_kit_list(draft, quantity)
         or _FILTER_BEFORE.search(draft.before(quantity))
         or _FILTER_AFTER.search(after)
+        or _BESIDE_GLASS.match(draft.after(quantity))
     )
     return quantity.value.is_integer() and bool(named or spoken)

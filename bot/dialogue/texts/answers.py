@@ -35,8 +35,8 @@ ANSWERS: Final[dict[str, str]] = {
     ),
     "answer.hunting": "Focus first, switch to manual, then mount the dark filter.",
     "answer.polariser_left": (
-        "Off where light is short: {longer} becomes {time}. While on, turn it until the shine "
-        "drops, again each time the camera is turned."
+        "Polariser off where light is short: {longer} becomes {time}. While on, turn it until the "
+        "shine drops, again each time the camera is turned."
     ),
     "answer.wading": (
         "The bank is the safe place. Nobody stands in water above a fall, nor in brown, rising or "
@@ -176,6 +176,7 @@ ANSWERS: Final[dict[str, str]] = {
     "cause_name.low_flow": "too little water",
     # what if
     "what_if.look": "Before: {look}, {share} of the frame.",
+    "what_if.light_time": "In {light} {time} at {f_number}, {iso}: {look}.",
     "what_if.light": (
         "In {light} {settings} is {stops} {side} than right; {time} is right there: {look}."
     ),
@@ -253,8 +254,8 @@ ANSWERS: Final[dict[str, str]] = {
         "off, pulled out or rolled."
     ),
     "asked.people": (
-        "One small, still person on a safe and allowed spot gives scale; else wait for a gap or "
-        "take a section."
+        "One still person on the path or behind the rail gives scale; nobody on wet rock, at the "
+        "foot or the lip. Others in it: wait for a gap, or take a section."
     ),
     # two metres from any edge: own rule.
     "asked.keep_back": (
@@ -278,8 +279,8 @@ ANSWERS: Final[dict[str, str]] = {
         "look again."
     ),
     "asked.rain_now": (
-        "Light rain is good: dark rock, full colours. Cover, wipe, shoot, cover. If the creek "
-        "rises or turns brown: up and out at once."
+        "A little rain harms few cameras, and rock goes dark: cover, wipe, shoot, cover; change no "
+        "lens. If the creek rises or turns brown: up and out at once."
     ),
     "asked.rising_signs": (
         "Rising, brown, twigs and leaves on it, a new roar, thunder upstream: up and out at once. "
@@ -310,6 +311,11 @@ ANSWERS: Final[dict[str, str]] = {
         "on purpose; no step over a fence or barrier."
     ),
     # Room at the borders as before the frame is taken (common practice).
+    # what stands at a border is moved out of the frame before it is cut off: common practice
+    "asked.crop_or_move": (
+        "Move: 10 to 30 cm, or zoom in a little. Crop only where neither goes; leave 3 to 5 % of "
+        "air around the fall."
+    ),
     "asked.crop": (
         "Yes, crop at home: leave 3 to 5 % of air around the fall. It costs pixels only."
     ),

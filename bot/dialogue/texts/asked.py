@@ -29,13 +29,16 @@ ASKED: Final[dict[str, str]] = {
     "asked.focus_plain": (
         "At twice the distance of the nearest thing that must be sharp. Check both ends at 100 %."
     ),
-    "asked.nd_yes": "Yes: in {light} it takes about {stops} of filter for {time} at {f_number}.",
+    "asked.nd_yes": (
+        "Yes, an ND: in {light} it takes about {stops} of filter for {time} at {f_number}."
+    ),
     # a yes or a no first
     "verdict.polariser_yes": (
-        "Yes: it takes about 1.7 stops (1.3 to 2), {time} becomes {longer}; off in dim light."
+        "Yes: the polariser takes about 1.7 stops (1.3 to 2), {time} becomes {longer}; off in "
+        "dim light."
     ),
     "verdict.polariser_no": (
-        "No: this light has its 1.7 stops (1.3 to 2) to spare; {time} becomes {longer}."
+        "No: this light has the polariser's 1.7 stops (1.3 to 2) to spare; {time} becomes {longer}."
     ),
     "verdict.distance_unknown": "1 to 1.5 heights of the fall away is usual (common practice).",
     "verdict.distance_usual": (
@@ -77,37 +80,45 @@ ASKED: Final[dict[str, str]] = {
     "verdict.look_yes": "Yes for {look} water; what blinks then tells of the light.",
     "verdict.look_no": "Not for {look} water: {time} there; what blinks tells of the light.",
     "asked.filter_times": "{f_number}, {iso} there: bare {bare}{list}.",
-    "asked.nd_no": "No: in {light} {time} at {f_number} needs none.",
+    "asked.nd_no": "No ND: in {light} {time} at {f_number} needs none.",
     "asked.nd_polariser": (
-        "No: in {light} {time} at {f_number} is {stops} too bright, and a polariser takes 1.7."
+        "No ND: in {light} {time} at {f_number} is {stops} too bright, and a polariser takes 1.7."
     ),
     "asked.nd_aperture": (
-        "No: in {light} {time} at {f_number} is {stops} too bright, and {narrower} takes that."
+        "No ND: in {light} {time} at {f_number} is {stops} too bright, and {narrower} takes that."
     ),
     # asked the other way round: does it work without?
     "asked.nd_yes_without": (
-        "No: in {light} it takes about {stops} of filter for {time} at {f_number}."
+        "Not without an ND: in {light} it takes about {stops} for {time} at {f_number}."
     ),
-    "asked.nd_no_without": "Yes: in {light} {time} at {f_number} needs none.",
+    "asked.nd_no_without": "Yes, without an ND: in {light} {time} at {f_number} needs none.",
     "asked.nd_polariser_without": (
-        "Yes: in {light} {time} at {f_number} is {stops} too bright, and a polariser takes 1.7."
+        "Yes, without an ND: in {light} {time} at {f_number} is {stops} too bright, and a "
+        "polariser takes 1.7."
     ),
     "asked.nd_aperture_without": (
-        "Yes: in {light} {time} at {f_number} is {stops} too bright, and {narrower} takes that."
+        "Yes, without an ND: in {light} {time} at {f_number} is {stops} too bright, and "
+        "{narrower} takes that."
     ),
     "asked.filter_choice": "{filter}: {time} in {light}, {look}.",
-    "asked.nd_plain": "Not in shade or under trees. In open daylight 3 to 6 stops.",
-    "asked.nd_plain_without": "In shade or under trees, yes. Open daylight takes 3 to 6 stops.",
+    "asked.nd_plain": "No ND in shade or under trees; in open daylight 3 to 6 stops.",
+    "asked.nd_plain_without": (
+        "In shade or under trees it works without an ND. Open daylight takes 3 to 6 stops."
+    ),
     "asked.polariser_first": (
         "Polariser first, if the rock shines; ND only if it is still too bright."
     ),
-    "asked.polariser_stops": "About 1.7 stops (1.3 to 2): {time} becomes {longer}.",
+    "asked.polariser_stops": (
+        "The polariser takes about 1.7 stops (1.3 to 2): {time} becomes {longer}."
+    ),
     "asked.polariser_turn": (
         "Turn until the shine on rock and leaves drops; stop before the water dies. Then meter. "
         "Camera upright: turn anew."
     ),
-    "asked.polariser_on": "On, if rock or leaves shine: about 1.7 stops, {time} becomes {longer}.",
-    "asked.polariser_off": "Off: in {light} it takes light that you need.",
+    "asked.polariser_on": (
+        "Polariser on, if rock or leaves shine: about 1.7 stops, {time} becomes {longer}."
+    ),
+    "asked.polariser_off": "Polariser off: in {light} it takes light that you need.",
     "asked.both_filters": (
         "Both together work: focus and turn first, then the ND. Watch the corners below 20 mm."
     ),
@@ -187,7 +198,10 @@ ASKED: Final[dict[str, str]] = {
         "Then turn back earlier than planned: the slowest sets the pace. Sit, eat, drink, a warm "
         "layer on; back together, nobody stays behind."
     ),
-    "asked.permit": "Ask the land manager; workshops usually need a permit.",
+    "asked.permit": (
+        "Ask the land manager: tripods may be barred on platforms and narrow bridges; workshops "
+        "usually need a permit, and where you sell, rules differ."
+    ),
     "asked.choose": "On a large screen at equal brightness: shape first, 100 % only to rule out.",
     "asked.stabiliser": "Off on the tripod: it can chase its own motion. On by hand.",
     # Warnings come from the preview; raw often holds half a stop to a stop more (common practice).
@@ -199,9 +213,6 @@ ASKED: Final[dict[str, str]] = {
     "asked.pack": (
         "Four dry cloths or more, a headlamp each, warm layer, dry socks, whistle, food, water, "
         "paper map, a pole; batteries and phone, in flight mode, inside."
-    ),
-    "asked.pack_camera": (
-        "Camera: tripod, polariser, 3- and 6-stop ND, release, hood, a second battery."
     ),
     "asked.tell_home": (
         "Who, where, your way, the car and its place, start, back by when; and the hour, 1 to 2 h "

@@ -22,6 +22,7 @@ from bot.dialogue.texts.languages import (
     speaking,
     spoken_language,
     spoken_locale,
+    with_hours_spoken,
 )
 
 #: Where a language's texts lie, as gettext lays them out, within this package.
@@ -62,7 +63,7 @@ class Catalogue(Mapping[str, str]):
 
     def __getitem__(self, key: str) -> str:
         english = IN_ENGLISH[key]
-        return str(translations(spoken_language()).pgettext(key, english))
+        return with_hours_spoken(str(translations(spoken_language()).pgettext(key, english)))
 
     def __iter__(self) -> Iterator[str]:
         return iter(IN_ENGLISH)

@@ -13,10 +13,13 @@ from bot.dialogue.texts.around import AROUND
 from bot.dialogue.texts.asked import ASKED
 from bot.dialogue.texts.everywhere import EVERYWHERE
 from bot.dialogue.texts.frame_texts import FRAMES
+from bot.dialogue.texts.handy import HANDY
 from bot.dialogue.texts.home_texts import HOME
 from bot.dialogue.texts.late_texts import LATE
 from bot.dialogue.texts.levers import LEVERS
 from bot.dialogue.texts.nature import NATURE
+from bot.dialogue.texts.numbers_asked import NUMBERS_ASKED
+from bot.dialogue.texts.packing import PACKING
 from bot.dialogue.texts.privacy import PRIVACY
 from bot.dialogue.texts.reasons import REASONS
 from bot.dialogue.texts.safety import SAFETY
@@ -38,9 +41,12 @@ IN_ENGLISH: Final[Mapping[str, str]] = MappingProxyType(
         **AROUND,
         **ASKED,
         **FRAMES,
+        **HANDY,
         **HOME,
         **LATE,
         **NATURE,
+        **NUMBERS_ASKED,
+        **PACKING,
         **PRIVACY,
         **REASONS,
         **SAFETY,

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from collections.abc import Iterator, Mapping
 from contextlib import contextmanager
 from contextvars import ContextVar
@@ -47,6 +48,24 @@ def speaking(language: str, *, halves: bool = False) -> Iterator[None]:
 def speaks_of_halves() -> bool:
     """Whether times of day are told with am and pm."""
     return _HALVES.get()
+
+
+#: The second half of the day begins.
+_NOON_H: Final = 12
+#: A time of day in a text, as it is written there: an example of what may be typed.
+_WRITTEN: Final = re.compile(r"(?<![\d:])([01]?\d|2[0-3]):([0-5]\d)(?![\d:])")
+
+
+def in_halves(hour: int, minute: int) -> str:
+    """A time of day with am or pm: `6:40 pm`."""
+    return f"{hour % 12 or 12}:{minute:02d} {'pm' if hour >= _NOON_H else 'am'}"
+
+
+def with_hours_spoken(text: str) -> str:
+    """A text with the times of day that stand in it as the person tells times."""
+    if not _HALVES.get():
+        return text
+    return _WRITTEN.sub(lambda time: in_halves(int(time[1]), int(time[2])), text)
 
 
 def go_on_in(language: str) -> None:

@@ -15,6 +15,7 @@ from babel.numbers import format_decimal
 from bot.dialogue.facts import Units
 from bot.dialogue.texts.catalogue import TEXTS, counted
 from bot.dialogue.texts.languages import (
+    in_halves,
     locale_of,
     speaks_of_halves,
     spoken_language,
@@ -66,9 +67,6 @@ def fixed(value: float, decimals: int = 1, *, sign: bool = False) -> str:
     pattern = f"+{written};-{written}" if sign else written
     rounded = Decimal(f"{value:.{decimals}f}")
     return format_decimal(rounded, pattern, spoken_locale(), group_separator=False)
-
-
-_NOON_H: Final = 12
 
 
 def fine(value: float) -> str:
@@ -231,7 +229,7 @@ def hour_and_minute(moment: datetime) -> str:
     """A time of day as the person tells times: `18:40`, or `6:40 pm`."""
     if not speaks_of_halves():
         return f"{moment:%H:%M}"
-    return f"{moment.hour % 12 or 12}:{moment:%M} {'pm' if moment.hour >= _NOON_H else 'am'}"
+    return in_halves(moment.hour, moment.minute)
 
 
 def told_clock(told: str) -> str:

@@ -110,7 +110,8 @@ REASONS: Final[dict[str, str]] = {
         "Naismith's rule; margin and factor: own rule."
     ),
     "why.turn_back_due": (
-        "Back by {sunset} − walk out {out} ({walk}, × {factor}); the factor is an own rule."
+        "Back by {sunset} − {margin} − walk out {out} ({walk}, × {factor}); margin and factor: own "
+        "rule."
     ),
     "why.to_the_right": (
         "As bright as the white water allows: thirds up until patches blink, then back "

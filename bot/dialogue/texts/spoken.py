@@ -10,7 +10,7 @@ from typing import Any, Final
 from bot.dialogue.facts import Facts, LensFact, Units
 from bot.dialogue.texts import measures
 from bot.dialogue.texts.catalogue import TEXTS
-from bot.dialogue.trip import Trip
+from bot.dialogue.trip import Spell, Trip
 from core.errors import OutOfDomainError
 from core.series import f_number_label, iso_label, shutter_label
 
@@ -123,9 +123,19 @@ def known_trip(trip: Trip) -> str:
         said.append(TEXTS[f"known.slowest.{trip.slowest}"])
     if trip.round_trip:
         said.append(TEXTS["known.round_trip"])
-    if trip.forecast:
+    if trip.spells:
+        said += [_spell(spell) for spell in trip.spells]
+    elif trip.forecast:
         said.append(TEXTS[f"known.light.{trip.forecast}"])
     return ", ".join(said)
+
+
+def _spell(spell: Spell) -> str:
+    """A stretch of a forecast: `sun and clouds`, `overcast from 12:00`."""
+    sky = TEXTS[f"sky.{spell.sky}"]
+    if not spell.since:
+        return sky
+    return TEXTS["sky.since"].format(sky=sky, since=measures.told_clock(spell.since))
 
 
 #: What a unit of the core is for who uses feet: its name, and how many make one of the core's.

@@ -28,6 +28,8 @@ VISITS: Final[dict[str, str]] = {
     "pace.many": "five or more, the slowest",
     # a visit that is planned at home
     "ask.plan_start": "When do you start, and who walks along? Like `9:30, two of us, one slow`",
+    "ask.plan_hour": "When do you start? Like `9:30`",
+    "ask.plan_party": "Who walks along? Like `two of us, one slow`",
     # A storm above floods a gorge from rain that is not seen there (common practice).
     "planning.thunder": (
         "Storms forecast: nobody in the gorge or creek bed then. Be back at the car before they "
@@ -41,6 +43,49 @@ VISITS: Final[dict[str, str]] = {
     "ahead.stand_focal": "{form}: {short} to {long} with a level camera, up to {tilted} tilted.",
     "ahead.stand_yours": "Your {lens} does it.",
     "ahead.stand_other": "Your lenses are longer: stand farther off, or take a part of it.",
+    # when to start: 2 to 3 h at one fall, under clouds (common practice)
+    "start.best": "Start by {start}: there {there}, {stay} at the fall, turn back by {turn}.",
+    "start.best_clouds": (
+        "Start at {start}: there {there}, {sky} from {since}, {stay} at the fall, turn back by "
+        "{turn}."
+    ),
+    "start.good": "Yes, start {start}: there {there}, {stay} at the fall, turn back by {turn}.",
+    "start.good_clouds": (
+        "Yes, start {start}: there {there}, {sky} from {since}, turn back by {turn}. Later only "
+        "costs time at the fall."
+    ),
+    "start.early": (
+        "Later will do: start {best}, there {best_there}, {sky} from {since}. From {start} on you "
+        "wait in the sun. Turn back by {turn}."
+    ),
+    "start.late": (
+        "Earlier: from {start} on you are there {there}, {stay} before the time to turn back, "
+        "{turn}. Start by {best}."
+    ),
+    "start.rain": "Rain from {since}: cover in the bag, and {turn} holds: the way down is slick.",
+    "start.rain_all_day": (
+        "Rain all day: cover in the bag, and {turn} holds: the way down is slick."
+    ),
+    "start.storm": "Storms from {since}: be at the car before, so turn back by {turn}.",
+    "start.storm_all_day": "Storms all day: take another day; nobody in a gorge then.",
+    "sky.sun": "sun",
+    "sky.partly": "sun and clouds",
+    "sky.cloud": "clouds",
+    "sky.overcast": "overcast",
+    "sky.rain": "rain",
+    "sky.storm": "storms",
+    "sky.since": "{sky} from {since}",
+    # when to leave the water
+    "leave.due": "Set off by {time}: {due} less {out} for the way and {margin} spare.",
+    "leave.due_last": "At the very latest {last}, without a stop.",
+    "leave.left": "{left} left, packing included.",
+    "leave.now": (
+        "Go now: {time} was the time to leave. You are out by {arrival}; short steps on wet rock."
+    ),
+    "leave.too_late": (
+        "Go now: you are out by {arrival}, after {due}. Ring whoever shuts it or waits; nobody "
+        "runs on wet rock."
+    ),
     # the text for who waits at home
     "note.copy": "To copy and send yourself, I can't:",
     "note.who": "{place}, {party}.",

@@ -266,6 +266,13 @@ WALK: Final[dict[str, str]] = {
     "highlights.look_now_whole": "; now {look}, water runs through the whole frame",
     "highlights.look_usual": "; still {look} for a usual view",
     "highlights.look_now_usual": "; now {look} for a usual view",
+    "highlights.shade_holds": (
+        "Wait for the cloud: in its shade {settings} holds the white. Sun is about 3 stops more."
+    ),
+    "highlights.sun_on_part": (
+        "Sun on a part of it: wait until cloud or shade covers all, then {settings} again."
+    ),
+    "highlights.sun_is_more": "Sun is about 3 stops more. Or frame a shaded section.",
     "highlights.sky": (
         "Only sky blinks: the water holds. Move or tilt until leaves cover the gap, "
         "or bracket with the time: one darker frame for the sky."

@@ -19,6 +19,7 @@ from bot.dialogue.lateness import (
 from bot.dialogue.reading import number_answer, read
 from bot.dialogue.reading.foreign import glossed
 from bot.dialogue.reading.moments import split_moment
+from bot.dialogue.steps.anywhere import edges_kept
 from bot.dialogue.turn import Turn
 from bot.dialogue.way_out import day_around, zone_around
 
@@ -95,6 +96,7 @@ def keep(turn: Turn, text: str) -> None:
         text: the message, as typed.
     """
     facts = read(glossed(text, turn.context.person.language), units=turn.units)
+    edges_kept.keep(turn, text)
     if facts.known() and counts_now(turn):
         turn.learn(facts)
 

@@ -11,13 +11,16 @@ from bot.dialogue.meaning.visit_words import days_ahead, speaks_of_day_to_come
 from bot.dialogue.questions import in_units
 from bot.dialogue.slots import PLACE_SLOTS
 from bot.dialogue.states import State
+from bot.dialogue.trip import Trip
 from bot.dialogue.turn import Turn
 from bot.dialogue.way_out import way_of, zone_of
 
 #: So long after the last word of a visit to come one is still at home (own rule: a night).
 _AT_HOME: Final = timedelta(hours=12)
 #: Questions that are offers: nothing waits for their answers.
-OFFERS: Final = frozenset({"walk_out", "walk_out_feet", "plan_start", "note"})
+OFFERS: Final = frozenset(
+    {"walk_out", "walk_out_feet", "plan_start", "plan_hour", "plan_party", "note"}
+)
 _BEFORE_LENS: Final = frozenset({State.ARRIVE, State.LENS})
 
 
@@ -98,7 +101,7 @@ def go_on(turn: Turn) -> None:
     facts, trip = turn.facts, turn.trip
     open_ones = (
         ("way", way_of(facts, trip) is None, "walk_out"),
-        ("start", trip.start_at is None or trip.people is None, "plan_start"),
+        ("start", trip.start_at is None or trip.people is None, _of_start(trip)),
         ("height", facts.fall_height_m is None and not facts.stream, "height"),
         ("kit", facts.camera_format is None and not facts.lenses, "kit"),
     )
@@ -108,6 +111,13 @@ def go_on(turn: Turn) -> None:
             turn.ask(in_units(question, turn.units))
             return
     turn.close_question()
+
+
+def _of_start(trip: Trip) -> str:
+    """The question for the start and for who walks along: for what of it is still untold."""
+    if trip.people is not None:
+        return "plan_hour"
+    return "plan_start" if trip.start_at is None else "plan_party"
 
 
 def skips(turn: Turn) -> bool:

@@ -10,9 +10,13 @@ from bot.dialogue.steps.anywhere import planning
 from bot.dialogue.turn import Turn
 from bot.dialogue.walk_state import Question
 
-#: A question that was put so often without an answer is only named from then on (own rule: two
-#: repeats are heard, a third one is nagging).
-MOST_TIMES: Final = 3
+#: A question that was put so often without an answer is left out from then on (own rule: one
+#: repeat is heard, a second one is nagging).
+MOST_TIMES: Final = 2
+#: Where it was left out, too, the walk goes on without it if it can.
+PASSED_OVER: Final = MOST_TIMES + 1
+#: Answers that say nothing without the question behind them.
+_NOTHING_SAID: Final = frozenset({"not_understood", "which_one", "unread"})
 
 
 def standing(turn: Turn) -> Question | None:
@@ -30,6 +34,8 @@ def put_again(turn: Turn, *, whole: bool = False) -> None:
     Args:
         turn: the answer under construction.
         whole: with all its options, however often it was put: the person wants to see it.
+
+    Put often enough, it is left out; where the answer says nothing else, it is only named.
     """
     question = standing(turn)
     if (planning.is_planning(turn) or turn.context.conversation.away) and not whole:
@@ -39,9 +45,13 @@ def put_again(turn: Turn, *, whole: bool = False) -> None:
         if not turn.is_at_home:
             turn.say(Role.QUESTION, "begin")
         return
+    often = question.times >= MOST_TIMES and not whole
+    if often and any(part.key not in _NOTHING_SAID for part in turn.parts):
+        turn.leave_out(question, passed_over=question.times >= PASSED_OVER)
+        return
+    turn.passed_over = question.times >= PASSED_OVER and not whole
     name = in_units(question.name, turn.units)
-    often = question.times >= MOST_TIMES
-    turn.ask_again(question.model_copy(update={"name": name}), briefly=often and not whole)
+    turn.ask_again(question.model_copy(update={"name": name}), briefly=often)
 
 
 def put_again_if_open(turn: Turn, *, whole: bool = True) -> None:

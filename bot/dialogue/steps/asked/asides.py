@@ -213,4 +213,4 @@ def _both_frames(turn: Turn) -> None:
 
 def _asked_enough(turn: Turn) -> bool:
     question = repeat.standing(turn)
-    return question is not None and question.times >= repeat.MOST_TIMES
+    return question is not None and question.times >= repeat.PASSED_OVER

@@ -7,14 +7,19 @@ from collections.abc import Mapping
 from typing import Final
 
 from bot.dialogue import causes
-from bot.dialogue.facts import Facts
+from bot.dialogue.facts import Facts, Symptom
 from bot.dialogue.meaning import topics
 from bot.dialogue.meaning.arrival import is_arrival, names_fall_here, says_here
 from bot.dialogue.meaning.said import Said
 from bot.dialogue.meaning.wordings import topic_by_words
 from bot.dialogue.reading.foreign import glossed
 from bot.dialogue.steps.anywhere import repeat
-from bot.dialogue.steps.asked import filter_answers, told_beside_question, trade_answers
+from bot.dialogue.steps.asked import (
+    filter_answers,
+    handy_answers,
+    told_beside_question,
+    trade_answers,
+)
 from bot.dialogue.steps.asked.topic_answers import TOPICS, Answer
 from bot.dialogue.steps.asked.topic_or_cause import (
     SYMPTOMS,
@@ -125,6 +130,8 @@ def explain(turn: Turn, said: Said, facts: Facts) -> None:
     """Name the causes behind a complaint, the likeliest first, for `why`."""
     if not facts.symptoms:
         return
+    if Symptom.LEAVES_SMEARED in facts.symptoms:
+        handy_answers.say_why_leaves(turn, said.english)
     found = causes.diagnose(said, causes.scene_of(turn.facts.updated(facts), said.english))
     likely = [cause for cause in found if cause.score > found[0].score - _BEHIND]
     names = [TEXTS[f"cause_name.{cause.name}"] for cause in likely[:_MOST_CAUSES]]

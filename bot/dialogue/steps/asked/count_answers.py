@@ -73,12 +73,6 @@ def say_warning_where(turn: Turn, text: str) -> None:
     turn.say(Role.SETTINGS, "asked.warning_phone" if on_phone else "asked.warning_where")
 
 
-def say_slippery(turn: Turn, text: str) -> None:
-    """Wet ways down: the usual cautions, and who decides."""
-    del text
-    turn.say(Role.SAFETY, "asked.slippery")
-
-
 def _named(text: str, most: int) -> int | None:
     """The first number of a question that may be meant."""
     for found in _NUMBER.finditer(text.casefold()):

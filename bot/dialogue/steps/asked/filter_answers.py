@@ -8,6 +8,7 @@ from typing import Final
 
 from bot.dialogue.compose import Role
 from bot.dialogue.reading import read
+from bot.dialogue.reading.inventory import ND, POLARISER
 from bot.dialogue.solving import look_is, watch_text
 from bot.dialogue.steps.walk import base, reasons
 from bot.dialogue.steps.walk.base_said import DIM_EV
@@ -29,15 +30,33 @@ _WITHOUT: Final = re.compile(
     r"^(?!.*\bneed\b).*\b(?:without|no) (?:an? |any |the )?(?:nds?|filters?|gr[ae]y)\b"
 )
 
+_POLARISER: Final = re.compile(rf"\b(?:{POLARISER})(?: filters?)?\b")
+_GREY: Final = re.compile(
+    rf"\b(?:{ND})\b|\bnd ?\d+|\bgr[ae]y\b|\bfilters?\b|\bstops?\b|\bdensity\b"
+)
 
-def _light(turn: Turn, clause: str) -> str:
+
+def names_no_polariser(text: str) -> bool:
+    """Whether a message in English says nothing of a polariser."""
+    return _POLARISER.search(text.casefold()) is None
+
+
+def light_named(turn: Turn, clause: str) -> str:
     """The light that the question names, else the one that was told or forecast; "" for none."""
     return read(clause).light or turn.facts.light or turn.trip.forecast or ""
 
 
 def say_nd(turn: Turn, clause: str) -> None:
-    """Whether the light calls for a grey filter."""
-    named, without = _light(turn, clause), "_without" if _WITHOUT.search(clause.casefold()) else ""
+    """Whether the light calls for a grey filter.
+
+    "I forgot the polariser, does it work without" asks for no other filter.
+    """
+    others = _POLARISER.sub(" ", clause.casefold())
+    if not (names_no_polariser(clause) or _GREY.search(others)):
+        turn.say(Role.SETTINGS, "asked.no_polariser")
+        return
+    without = "_without" if _WITHOUT.search(clause.casefold()) else ""
+    named = light_named(turn, clause)
     light = LIGHTS.get(named)
     now = base.standing(turn)
     if light is None or now.camera.sensor.fixed_f_number is not None:
@@ -46,7 +65,7 @@ def say_nd(turn: Turn, clause: str) -> None:
     given = turn.walk.given
     on = POLARISER_STOPS if given is not None and given.polariser_on else 0.0
     over = metered_level(now.wanted, light.ev100, on)
-    _say_filter_times(turn, now, light)
+    say_filter_times(turn, now, light)
     narrower_f = now.camera.sensor.softening_f
     spare_stops = 2 * math.log2(narrower_f / now.wanted.f_number)
     turn.say(
@@ -59,6 +78,38 @@ def say_nd(turn: Turn, clause: str) -> None:
         f_number=f_number_label(now.wanted.f_number, now.camera.dial),
     )
     reasons.explain_level(turn, now.wanted, named, on)
+
+
+def say_first(turn: Turn, clause: str) -> None:
+    """Whether this light calls for the polariser, the ND, or both of them."""
+    named = light_named(turn, clause)
+    light, now = LIGHTS.get(named), base.standing(turn)
+    if light is None or now.camera.sensor.fixed_f_number is not None:
+        turn.say(Role.SETTINGS, "asked.polariser_first")
+        return
+    over = metered_level(now.wanted, light.ev100)
+    longer_s = min(now.wanted.shutter_s * 2**POLARISER_STOPS, now.camera.longest_s)
+    turn.say(
+        Role.SETTINGS,
+        f"asked.first_{_first(over)}",
+        light=TEXTS[f"light.{named}"],
+        stops=measures.stops(over),
+        time=shutter_label(now.wanted.shutter_s, now.camera.dial),
+        longer=nearest(time_marks(now.camera.dial), longer_s).label,
+        f_number=f_number_label(now.wanted.f_number, now.camera.dial),
+    )
+    reasons.explain_level(turn, now.wanted, named)
+
+
+def _first(over: float) -> str:
+    """What takes the light that is too much.
+
+    Args:
+        over: how much too bright the wished time is without a filter [stops].
+    """
+    if over < _WORTH_A_FILTER:
+        return "neither"
+    return "polariser" if over <= _POLARISER_TAKES else "both"
 
 
 def _verdict(turn: Turn, over: float, spare_stops: float, *, on: bool) -> str:
@@ -79,7 +130,7 @@ def _verdict(turn: Turn, over: float, spare_stops: float, *, on: bool) -> str:
 
 def say_which(turn: Turn, clause: str) -> None:
     """Which of the filters in the bag goes on: the one whose time is nearest to the wished."""
-    named = _light(turn, clause)
+    named = light_named(turn, clause)
     light, now = LIGHTS.get(named), base.standing(turn)
     owned = _owned(turn)
     if light is None or not owned or now.camera.sensor.fixed_f_number is not None:
@@ -96,7 +147,7 @@ def say_which(turn: Turn, clause: str) -> None:
         time=watch_text(times[best], now.camera),
         look=look_is(turn.facts, times[best]),
     )
-    _say_filter_times(turn, now, light)
+    say_filter_times(turn, now, light)
 
 
 def _owned(turn: Turn) -> list[tuple[str, float]]:
@@ -118,7 +169,7 @@ def _bare_s(now: base.Standing, light: Light) -> float:
     return float(now.wanted.shutter_s * 2**-over)
 
 
-def _say_filter_times(turn: Turn, now: base.Standing, light: Light) -> None:
+def say_filter_times(turn: Turn, now: base.Standing, light: Light) -> None:
     """The times that this light gives bare, and behind each filter that is there."""
     bare_s, owned = _bare_s(now, light), _owned(turn)
     if not owned and turn.facts.nd_stops is None:
@@ -142,7 +193,7 @@ def say_noon(turn: Turn, clause: str) -> None:
     owned = turn.facts.nd_stops
     turn.say(Role.SETTINGS, "asked.noon" if owned is None else "asked.noon_bare")
     if owned:
-        _say_filter_times(turn, base.standing(turn), LIGHTS["full sun"])
+        say_filter_times(turn, base.standing(turn), LIGHTS["full sun"])
 
 
 def say_polariser_stops(turn: Turn, clause: str) -> None:
@@ -153,7 +204,7 @@ def say_polariser_stops(turn: Turn, clause: str) -> None:
 
 def say_polariser(turn: Turn, clause: str) -> None:
     """On or off: off where the light is short."""
-    named = _light(turn, clause)
+    named = light_named(turn, clause)
     light = LIGHTS.get(named)
     if light is not None and light.ev100 <= DIM_EV:
         turn.say(Role.SETTINGS, "asked.polariser_off", light=TEXTS[f"light.{named}"])

@@ -5,6 +5,7 @@ from __future__ import annotations
 from typing import Final
 
 _I: Final = r"(?:i|we|you|one)"
+_EVEN: Final = r"(?: (?:even|actually|usually|normally))?"
 _SETTING: Final = (
     r"(?:iso|aperture|f-? ?(?:stop|number)s?|shutter(?: ?speed)?|exposure time|self[ -]?timer|timer"
     r"|raw|manual(?: mode)?|m mode|stabili[sz]\w+|histogram|blink\w*|highlight \w+|live view"
@@ -20,8 +21,10 @@ _PICTURE: Final = r"(?:picture|photo|pic|frame|shot|image)"
 PLAIN: Final[tuple[tuple[str, str], ...]] = (
     (
         (
-            rf"\bwhere(?:'s| is| are| do {_I} (?:find|change|set|get)| can {_I} (?:find|change|set"
-            rf"|see)| would {_I} find| to find)(?: (?:the|my|this|that|that|a))* {_SETTING}\b"
+            rf"\bwhere(?: (?:on earth|the (?:heck|hell|devil)))?(?:'s| is| are"
+            rf"| do {_I}{_EVEN} (?:find|change|set|get)| can {_I}{_EVEN} (?:find|change|set"
+            rf"|see)| would {_I}{_EVEN} find| to find| do they (?:hide|keep|put))"
+            rf"(?: (?:the|my|this|that|a))* {_SETTING}\b"
             rf"|\bhow (?:do|can|would) {_I} (?:even |actually )?(?:find|get to|get into|turn on"
             rf"|switch on|switch|enable|change|adjust|turn (?:off|down|up))"
             rf"(?: (?:the|my|this|that|to|into|in|on))* {_SETTING}\b(?! to \d)"
@@ -63,6 +66,8 @@ PLAIN: Final[tuple[tuple[str, str], ...]] = (
             r"|\b(?:highlights?|whites?)\b[^?]*\b(?:pulled|recovered|rescued|saved|restored)\b"
             r"|\b(?:bring|get)\b[^?]*\b(?:highlights?|whites?|blown)\b[^?]*\b(?:back|again)\b"
             r"|\b(?:bring|get) (?:back|down) (?:the |my )?(?:highlights?|whites?|blown)\b"
+            r"|\b(?:save|rescue|recover|fix) (?:it|this|that|them) (?:in|from|with|out of) "
+            r"(?:the |a )?raws?\b"
         ),
         "recover_white",
     ),

@@ -31,6 +31,8 @@ _AROUND: Final[tuple[tuple[str, str], ...]] = (
         (
             r"\b(?:can|could|should|may|shall|do|ok(?:ay)?|fine|allowed|bad|better|why not)\b[^?%]*"
             r"\bcrop(?:ped|ping)?\b(?! ?(?:sensor|camera|body|factor|frame))"
+            r"|\bcrop(?: it| that| this)? or (?:move|step|shift|zoom|shoot)|\b(?:move|zoom|step"
+            r"(?: aside)?) or crop\b"
         ),
         "crop",
     ),
@@ -62,7 +64,11 @@ _AROUND: Final[tuple[tuple[str, str], ...]] = (
         "filter_order",
     ),
     (
-        r"which (?:of the )?(?:two )?filters? (?:goes |comes |do i put )?(?:on )?first",
+        (
+            r"which (?:of the )?(?:two )?filters? (?:goes |comes |do i put )?(?:on )?first"
+            r"|\bwhich(?: one)?(?: of (?:them|the two|both|these))?"
+            r" (?:goes|comes|should go|do (?:i|we|they) (?:put|screw|mount)) on first\b"
+        ),
         "filter_order",
     ),
     (
@@ -92,7 +98,7 @@ _AROUND: Final[tuple[tuple[str, str], ...]] = (
     (
         (
             r"what else (?:do|should|must|shall) (?:i|we) (?:have to |need to )?(?:think|take|know"
-            r"|consider|do)|^(?:is (?:that|it|this)|that|would that be)? ?enough\b"
+            r"|consider|do)|^(?:is (?:that|it|this)|that|would that be)? ?enough\b(?!.*\bf ?/?\d)"
             r"|forgot(?:ten)? anything"
             r"|what (?:else )?(?:should|do|to) (?:i |we )?(?:pack|bring|take along|carry)"
             r"|how many (?:dry |spare )*(?:cloths?|towels?|rags?|batteries|cards?)\b"
@@ -101,6 +107,7 @@ _AROUND: Final[tuple[tuple[str, str], ...]] = (
     ),
     (
         (
+            r"(?<!would you )(?<!you'd )(?<!do you )(?<!should you )(?<!, i )(?<!and i )"
             r"\b(?:write|text|tell|leave|say)(?: to| for)? (?:her|him|my|someone|somebody|them)\b"
             r"(?! (?:\w+ )?about\b)"
             r"|what (?:do|should|shall|can|must) (?:i|we) (?:leave|write|put)\b.*\b(?:home|note)\b"
@@ -140,21 +147,61 @@ _AROUND: Final[tuple[tuple[str, str], ...]] = (
         "choose",
     ),
 )
+#: A filter whose strength is turned.
+_VARIABLE: Final = (
+    r"(?:\b(?:vari(?:able|o)?|adjustable|fader|turnable|rotating|stepless)[ -]?(?:nds?\b|gr[ae]y"
+    r"|filter|neutral|densit)|\bvari(?:able|o)?(?= (?:and|with|or|one)|\W*$)|\bv-?nds?\b"
+    r"|\bfaders?\b"
+    r"|\b(?:nds?|gr[ae]y (?:one|filter)s?)\b[^?.;]{0,20}\b(?:twist|rotat|ring)\w*)"
+)
+_POLARISER: Final = r"\b(?:polari\w+|cpl|pola?)\b"
+#: What is asked of it, in front of what is asked of any ND and of the polariser.
+_OF_VARIABLE: Final[tuple[tuple[str, str], ...]] = (
+    (
+        rf"{_VARIABLE}.*{_POLARISER}|{_POLARISER}.*{_VARIABLE}",
+        "variable_polariser",
+    ),
+    (
+        (
+            rf"{_VARIABLE}.*\b(?:cross|x)\b"
+            r"|\b(?:dark|black|shadowy?) (?:cross|x)\b.*\b(?:filters?|nds?)\b"
+        ),
+        "variable_cross",
+    ),
+    (
+        (
+            rf"\b(?:turn|twist|rotat|dial|set|crank)\w*\b.*{_VARIABLE}"
+            rf"|\bhow (?:far|much|dark|strong)\b.*{_VARIABLE}"
+            rf"|{_VARIABLE}.*\b(?:turn|twist|rotat|dial|set|how far|how dark|ring|marks?)\w*\b"
+            rf"|\bwhat do (?:i|we|you) do with\b.*{_VARIABLE}"
+        ),
+        "variable_turn",
+    ),
+)
 #: What a question is about, the more special first.
 _ABOUT: Final[tuple[tuple[str, str], ...]] = (
     *PLAIN,
+    *_OF_VARIABLE,
     *_AROUND,
     (
         (
             r"^(?:and |so |ok |but )*(?:which|what)(?: one)?(?: of (?:them|these|those|the two"
             r"|my two|both))?\b[^?]*\b(?:be|go(?:es)?|stays?|put|leave|have|keep) on\b(?! first)"
             r"|^(?:and |so |ok |but )*(?:which|what)(?: of (?:my|the))? filters?\b.*"
-            r"\b(?:on|use|put|take|need|fit|mount|screw)\b(?! first)"
+            r"\b(?:on|use|put|take|need|fit|mount|screw|bring|pack)\b(?! first)"
         ),
         "which_filter",
     ),
     (r"polari.*\bnd\b.*(?:together|both)|both filters", "both_filters"),
-    (r"polari[sz]er or (?:an? )?nd|nd or (?:the |a )?polari", "polariser_first"),
+    (
+        (
+            r"\b(?:polari[sz]er|cpl|pola?)\b[^?.;]{0,40}? or (?:do (?:i|we|they) need |is |does "
+            r"|will |must )?(?:only |just |also )?(?:an? |the |my )?nd\b"
+            r"|\bnd\b[^?.;]{0,40}? or (?:is |does |will |would )?(?:only |just |also )?"
+            r"(?:the |a |my )?(?:polari|cpl\b|pola?\b)"
+        ),
+        "polariser_first",
+    ),
     (r"(?:many|much|stops?|cost|lose|eat).*polari", "polariser_stops"),
     (r"polari.*(?:many|much|stops|cost|lose|eat|take)", "polariser_stops"),
     (r"(?:how|which way|turn|rotate).*polari|turn it\b", "polariser_turn"),
@@ -172,9 +219,9 @@ _ABOUT: Final[tuple[tuple[str, str], ...]] = (
     (r"white balance|\bwb\b|kelvin", "white_balance"),
     (r"histogram", "histogram"),
     (r"\bmeter (?:on|off|for)|(?:where|what|how).*\bmeter\b", "meter"),
-    (r"\bleaves\b|\bleaf\b|foliage|branches", "leaves"),
+    (r"\bleaves\b|\bleaf\b|foliage|branches|\bferns?\b|\bbracken\b|\bsecond frame\b", "leaves"),
     (r"spray|droplets|drops|keep.*(?:dry|lens clean)", "spray"),
-    (r"hand ?-?held|by hand|(?:without|need|no) (?:an? |the )?tripod", "by_hand"),
+    (r"hand[ -]?(?:held|hold\w*)|by hand|(?:without|need|no) (?:an? |the )?tripod", "by_hand"),
     (r"permit|allowed|tripods? ok", "permit"),
     (
         r"(?:darker|more dark|less bright)\b.*\bphone\b|\bphone\b.*(?:darker|less bright)",

@@ -3,31 +3,35 @@
 from __future__ import annotations
 
 import re
-from collections.abc import Sequence
+from collections.abc import Iterable, Sequence
 from dataclasses import replace
 from typing import Final
 
 from bot.dialogue.compose import Part, Role
-from bot.dialogue.facts import Facts
+from bot.dialogue.facts import Facts, Symptom
 from bot.dialogue.meaning.asking import asks_at_once, is_asking
 from bot.dialogue.meaning.said import OWN_TABLES, Said, in_english
 from bot.dialogue.meaning.topics import TALK, nearness, topic_of
+from bot.dialogue.meaning.values_named import named_in, plainly
 from bot.dialogue.reading import read
 from bot.dialogue.reading.visit import read_visit
 from bot.dialogue.slots import KIT_SLOTS
 from bot.dialogue.steps.asked import (
+    asked_at_end,
+    depth_enough,
     filter_answers,
-    filter_time,
-    one_number,
+    handy_answers,
+    numbers_asked,
     reach,
-    stops_between,
     terms,
     trade_answers,
+    tried_values,
     verdicts,
 )
 from bot.dialogue.steps.asked.question_words import topic_named
 from bot.dialogue.steps.asked.told_beside_question import wished
-from bot.dialogue.steps.asked.topic_answers import TOPICS, Answer
+from bot.dialogue.steps.asked.topic_answers import MOVING, TOPICS, Answer
+from bot.dialogue.steps.asked.topic_or_cause import IN_ITS_WORDS
 from bot.dialogue.steps.asked.which_topic import meant_by
 from bot.dialogue.turn import Turn
 
@@ -42,12 +46,6 @@ _OF_PLACE: Final = frozenset({"fall_height_m", "distance_m", "nearest_m", "focal
 
 #: Beside the first question so many more are answered (own rule: what a message holds).
 _MOST_MORE: Final = 2
-#: Answers that put a question or move the walk stand alone.
-_MOVING: Final = frozenset(
-    {"leaves", "begin", "planning", "review", "tell_home", "time_forgotten", "mixed_group"}
-    | {"rough_card", "next_time"}
-)
-
 _TWO: Final = 2
 #: A clause asks something by its sense from this nearness on (own rule: as a whole message does
 #: beside facts, and a little more, since less of it is read).
@@ -85,7 +83,7 @@ def answer(turn: Turn, heard: Said) -> str | None:
     rest = _first(turn, heard)
     said = None if rest is None or turn.question_put else rest
     for _ in range(_MOST_MORE):
-        said = None if not said else _more(turn, said)
+        said = None if not said else _more(turn, said, by_sense=heard.typed == heard.english)
         rest = rest if said is None else said
     return rest
 
@@ -93,21 +91,22 @@ def answer(turn: Turn, heard: Said) -> str | None:
 def _first(turn: Turn, heard: Said) -> str | None:
     """Answer the first question; what else the message says, None when it asks nothing known."""
     text = heard.english
-    if one_number.answer(turn, text) or stops_between.answer(turn, text):
-        return ""
-    if filter_time.answer(turn, heard):
-        return ""
+    judged = numbers_asked.answer(turn, heard)
+    if judged is not None:
+        return judged
     clauses = _CLAUSE.split(text)
     judged = reach.answer(turn, text, clauses)
+    judged = depth_enough.answer(turn, heard) if judged is None else judged
     judged = verdicts.answer(turn, text) if judged is None else judged
+    judged = tried_values.answer(turn, heard) if judged is None else judged
     if judged is not None:
         return judged
     asked = _named_in(clauses) or _meant_in(turn, heard, clauses)
     if not asked:
-        return None
+        return asked_at_end.answer(turn, heard)
     first, named = asked[0]
-    say = TOPICS[meant_by(_of_several(heard, clauses[first], len(asked)), named)]
-    rest = " ".join(clauses[:first] + clauses[first + 1 :])
+    topic = meant_by(_of_several(heard, clauses[first], len(asked)), named)
+    say, rest = TOPICS[topic], _rest_of(clauses, first, topic)
     if turn.context.conversation.walk is not None:
         turn.learn(wished(text))
     told = read(rest)  # "m43, and which f-number?" asks about that camera
@@ -121,6 +120,18 @@ def _first(turn: Turn, heard: Said) -> str | None:
     return rest
 
 
+def _rest_of(clauses: Sequence[str], asked: int, topic: str) -> str:
+    """What a message says beside its question, but for what only belongs to that.
+
+    Args:
+        clauses: of the message, in English.
+        asked: the place of the one that asks.
+        topic: that it asks about; "nothing blinks, where is that shown" tells of no frame.
+    """
+    rest = " ".join(clauses[place] for place in range(len(clauses)) if place != asked)
+    return "" if read(rest).known().keys() <= IN_ITS_WORDS.get(topic, frozenset()) else rest
+
+
 def _of_several(heard: Said, clause: str, asked: int) -> Said:
     """The words whose sense counts: of several questions in English each has its own."""
     if heard.language in OWN_TABLES:
@@ -131,14 +142,19 @@ def _of_several(heard: Said, clause: str, asked: int) -> Said:
     return in_english(clause) if asked > 1 and heard.typed == heard.english else heard
 
 
-def _more(turn: Turn, rest: str) -> str | None:
+def _more(turn: Turn, rest: str, *, by_sense: bool) -> str | None:
     """Answer one more question of a message; what it says beside that, None without another.
 
     It stands behind the first answer, and goes to `why` where there is no room.
+
+    Args:
+        turn: the answer under construction.
+        rest: what else the message says, in English.
+        by_sense: whether it was typed so, and a clause may ask by its sense.
     """
     clauses = _CLAUSE.split(rest)
-    asked = _named_in(clauses)
-    if not asked or asked[0][1] in _MOVING:
+    asked = _named_in(clauses) or (_by_sense(map(in_english, clauses)) if by_sense else [])
+    if not asked or asked[0][1] in MOVING:
         return None
     place, named = asked[0]
     before, turn.parts = turn.parts, []
@@ -162,6 +178,9 @@ def answer_late(turn: Turn, heard: Said, rest: str | None) -> None:
         return
     if say is trade_answers.say_turn_back and any(map(_is_of_the_way, turn.parts)):
         return  # what was told led to it already
+    if say is handy_answers.say_leaves:
+        handy_answers.say_why_leaves(turn, heard.english)
+        return
     said, turn.parts = turn.parts, []
     say(turn, heard.english)
     turn.parts = [*turn.parts, *said]
@@ -172,7 +191,9 @@ def _is_of_the_way(part: Part) -> bool:
 
 
 def _waits(say: Answer, rest: str) -> bool:
-    """Whether an answer's numbers change by what else is told."""
+    """Whether an answer's numbers change by what else is told, or that leads to the same."""
+    if say is handy_answers.say_leaves:
+        return Symptom.LEAVES_SMEARED in read(rest).symptoms
     return say in _OF_NUMBERS and bool(read(rest).known() or read_visit(rest).known())
 
 
@@ -198,7 +219,14 @@ _MINE: Final = re.compile(r"\bmy\b")
 
 def _named_in(clauses: Sequence[str]) -> list[tuple[int, str]]:
     """The clauses that ask something known: the place of each, and the topic."""
-    return [(place, named) for place, clause in enumerate(clauses) if (named := _named(clause))]
+    found = [(place, named) for place, clause in enumerate(clauses) if (named := _named(clause))]
+    if any(named == "pack" for _, named in found) and _names_a_dial(" ".join(clauses)):
+        return [one for one in found if one[1] != "pack"]  # "1/8, is that enough" packs nothing
+    return found
+
+
+def _names_a_dial(text: str) -> bool:
+    return any(one.slot in _SETTINGS for one in named_in(plainly(text)))
 
 
 def _meant_in(turn: Turn, heard: Said, clauses: Sequence[str]) -> list[tuple[int, str]]:
@@ -210,19 +238,23 @@ def _meant_in(turn: Turn, heard: Said, clauses: Sequence[str]) -> list[tuple[int
     begun = turn.context.conversation.walk is not None
     if not begun or len(clauses) < _TWO or len(typed) != len(clauses):
         return []
-    parts = [
-        heard._replace(english=one, typed=own) for one, own in zip(clauses, typed, strict=True)
-    ]
+    parts = zip(clauses, typed, strict=True)
+    return _by_sense(heard._replace(english=one, typed=own) for one, own in parts)
+
+
+def _by_sense(parts: Iterable[Said]) -> list[tuple[int, str]]:
+    """The first part that asks something by its sense: its place, and the topic."""
     return [(place, topic) for place, part in enumerate(parts) if (topic := _meant(part))][:1]
 
 
 def _meant(part: Said) -> str | None:
     """The topic of a clause that begins or ends as a question, and tells nothing by itself."""
-    if "what if" in part.english.casefold() or not asks_at_once(part) or _tells(part.english):
-        return None
     topic = topic_of(part)
-    sure = topic is not None and not topic.startswith(TALK) and nearness(part)[topic] >= _SURE
-    return topic if sure and topic not in _MOVING else None
+    if topic is None or "what if" in part.english.casefold() or not asks_at_once(part):
+        return None
+    if topic in MOVING or _tells(part.english, IN_ITS_WORDS.get(topic, frozenset())):
+        return None
+    return None if topic.startswith(TALK) or nearness(part)[topic] < _SURE else topic
 
 
 def _named(clause: str) -> str | None:
@@ -239,7 +271,12 @@ def topic_asked(text: str) -> str | None:
     return next((topic for clause in _CLAUSE.split(text) if (topic := _named(clause))), None)
 
 
-def _tells(clause: str) -> bool:
-    """Whether a clause tells of a frame or of the fall, whatever it asks beside."""
-    known = set(read(clause).known())
+def _tells(clause: str, in_its_words: frozenset[str] = frozenset()) -> bool:
+    """Whether a clause tells of a frame or of the fall, whatever it asks beside.
+
+    Args:
+        clause: in English.
+        in_its_words: what a question's own words hold without telling it.
+    """
+    known = set(read(clause).known()) - in_its_words
     return bool(known & _TELLING) or len(known & _SETTINGS) > 1

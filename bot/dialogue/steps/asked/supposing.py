@@ -7,10 +7,12 @@ from typing import Final
 
 from bot.dialogue import reckoning
 from bot.dialogue.facts import Facts
+from bot.dialogue.meaning.compared import weighed_in
 from bot.dialogue.meaning.said import Said
 from bot.dialogue.reading import read
 from bot.dialogue.reading.asked_behind import tried_in
 from bot.dialogue.reading.foreign import glossed
+from bot.dialogue.reading.inventory import POLARISER
 from bot.dialogue.steps.asked import trials
 from bot.dialogue.steps.walk import arrive, base
 from bot.dialogue.steps.walk.taken import take_settings
@@ -30,10 +32,11 @@ _LIGHTS: Final = (
     (re.compile(r"\bclouds? (?:comes?|came|over|moves?|covers?)\b|\bclouds over\b"), "overcast"),
 )
 _POLARISER_ON: Final = re.compile(
-    r"\b(?:use|with|put|add|mount|plus|and)\W+(?:\w+\W+){0,2}polari[sz]er\b(?! off)"
+    rf"\b(?:use|with|put|add|mount|plus|and)\W+(?:\w+\W+){{0,2}}{POLARISER}\b(?! off)"
+    rf"|\b{POLARISER}\b ?(?:plus|and|\+|&) ?"
 )
 _POLARISER_OFF: Final = re.compile(
-    r"\b(?:without|no|take off|remove|leave)\W+(?:\w+\W+)?polari[sz]er\b|\bpolari[sz]er off\b"
+    rf"\b(?:without|no|take off|remove|leave)\W+(?:\w+\W+)?{POLARISER}\b|\b{POLARISER} off\b"
 )
 _ND_OFF: Final = re.compile(
     r"\b(?:without|no|take off|remove|leave)\W+(?:\w+\W+)?(?:nd|gr[ea]y filter)\b"
@@ -43,7 +46,7 @@ _OWN_ND: Final = re.compile(r"\b(?:nd|gr[ea]y filter)\b(?!\W?\d)")
 #: Nobody stands nearer than this for a fall [m] (own rule).
 _NEAREST_M: Final = 1.0
 #: Slots that are tried on paper.
-_TRIED: Final = frozenset(
+TRIED: Final = frozenset(
     {"f_number", "shutter_s", "iso", "focal_mm", "polariser_on", "nd_on_stops", "distance_m"}
     | {"nearest_m", "camera_height_m", "portrait", "light", "change_stops", "meter_stops"}
 )
@@ -107,21 +110,27 @@ def supposed(turn: Turn, said: Said, facts: Facts) -> Facts:
     asks = asks and turn.walk.given is not None
     if not (facts.ask_what_if or trials.supposes(said) or goes_on or asks):
         return facts
-    tried = facts.updated(_happening(turn, said, facts))
-    if not tried.known().keys() & _TRIED:
+    tried = facts.updated(happening(turn, said, facts))
+    if not tried.known().keys() & TRIED:
         return facts
     if before is not None and goes_on:
         tried = before.updated(tried)
     return tried.model_copy(update={"ask_what_if": True, "unread": ()})
 
 
-def _happening(turn: Turn, said: Said, told: Facts) -> Facts:
-    """What the words of a try change, beside the values that were read in them."""
+def happening(turn: Turn, said: Said, told: Facts) -> Facts:
+    """What the words of a try change, beside the values that were read in them.
+
+    Args:
+        turn: the answer under construction.
+        said: the message, or the piece of it that tries.
+        told: what was read in it.
+    """
     text = said.english.casefold()
     changes = _filters(turn, said, told)
     light = next((light for pattern, light in _LIGHTS if pattern.search(text)), None)
-    if light is not None:
-        changes["light"] = light
+    if light is not None and told.light is None:
+        changes["light"] = light  # a light that is told says more than what happens
     by_m, distance_m = trials.moved_by_m(said), turn.facts.distance_m
     if by_m is not None and distance_m is not None:
         changes["distance_m"] = max(distance_m + by_m, _NEAREST_M)
@@ -170,6 +179,8 @@ def as_trial(turn: Turn, said: Said) -> Said:
     """
     if "what if" in said.english.casefold() or settings_now(turn) is None:
         return said
+    if weighed_in(said) is not None:
+        return said  # none of the two is tried alone
     found = _TRIAL.fullmatch(said.english)
     if found is not None:
         value = next(value for value in found.groupdict().values() if value)
@@ -187,8 +198,8 @@ def as_trial(turn: Turn, said: Said) -> Said:
 def _only_tries(turn: Turn, said: Said) -> bool:
     """Whether a message holds something that can be tried, and nothing that tells."""
     facts = read(said.english, units=turn.units)
-    known = facts.updated(_happening(turn, said, facts)).known().keys()
-    return bool(known & _TRIED) and known <= _TRIED | _BESIDE
+    known = facts.updated(happening(turn, said, facts)).known().keys()
+    return bool(known & TRIED) and known <= TRIED | _BESIDE
 
 
 def settings_now(turn: Turn) -> GivenSettings | None:

@@ -12,10 +12,13 @@ from bot.dialogue.steps.asked import (
     count_answers,
     filter_answers,
     group,
+    handy_answers,
     one_number,
+    permits,
     terms,
     trade_answers,
     trip_answers,
+    variable_answers,
 )
 from bot.dialogue.steps.asked.trade_answers import plainly
 from bot.dialogue.steps.home import at_home
@@ -68,6 +71,12 @@ def _clone_sky(turn: Turn, text: str) -> None:
     plainly("asked.sky" if at_water else "asked.clone_sky")(turn, text)
 
 
+def _crop(turn: Turn, text: str) -> None:
+    """Whether to crop; where moving is the other way, that first."""
+    moves = re.search(r"\b(?:move|zoom|step|shift)\b", text.casefold())
+    plainly("asked.crop_or_move" if moves else "asked.crop")(turn, text)
+
+
 TOPICS: Final[Mapping[str, Answer]] = {
     **{f"term.{name}": plainly(f"term.{name}") for name in terms.NAMES},
     "term.diffraction": trade_answers.say_diffraction,
@@ -76,19 +85,19 @@ TOPICS: Final[Mapping[str, Answer]] = {
     "too_long": trade_answers.say_time,
     "need_nd": filter_answers.say_nd,
     "noon": filter_answers.say_noon,
-    "polariser_first": plainly("asked.polariser_first"),
+    "polariser_first": filter_answers.say_first,
     "polariser_stops": filter_answers.say_polariser_stops,
-    "polariser_turn": plainly("asked.polariser_turn"),
+    "polariser_turn": variable_answers.say_ring,
     "polariser_left": filter_answers.say_polariser_left,
     "both_filters": filter_answers.say_both_filters,
     "f_number": trade_answers.say_f_number,
     "why_not_f22": trade_answers.say_why_not_f22,
     "focus_where": trade_answers.say_focus,
-    "focus_on_water": plainly("answer.focus_on_water"),
+    "focus_on_water": handy_answers.say_focus_on_water,
     "front_soft": _of_itself(diagnosis.soft_depth),
     "tripod_blur": _of_itself(diagnosis.soft_all),
     "iso": trade_answers.say_iso,
-    "leaves": trade_answers.say_leaves,
+    "leaves": handy_answers.say_leaves,
     "phone_darker": plainly("phone.darker"),
     "spray": plainly("symptom.spots"),
     "spray_again": plainly("symptom.spots_again"),
@@ -111,7 +120,7 @@ TOPICS: Final[Mapping[str, Answer]] = {
     "looking_up": plainly("answer.looking_up"),
     "time_forgotten": trade_answers.say_turn_back,
     "stay": trade_answers.say_stay,
-    "permit": plainly("asked.permit"),
+    "permit": permits.say,
     "choose": plainly("asked.choose"),
     "wading": plainly("answer.wading"),
     "climb": plainly("answer.climb"),
@@ -143,7 +152,7 @@ TOPICS: Final[Mapping[str, Answer]] = {
     "fogged": plainly("cause.fogged_glass"),
     "recover_white": plainly("asked.recover_white"),
     "gardening": plainly("asked.gardening"),
-    "people_in_frame": plainly("asked.people"),
+    "people_in_frame": handy_answers.say_people,
     "keep_back": plainly("asked.keep_back"),
     "dry_gear": plainly("asked.dry_gear"),
     "foreground": plainly("asked.foreground"),
@@ -156,7 +165,7 @@ TOPICS: Final[Mapping[str, Answer]] = {
     "how_many_frames": count_answers.say_frames,
     "last_settings": count_answers.say_last_settings,
     "warning_where": count_answers.say_warning_where,
-    "walk_slippery": count_answers.say_slippery,
+    "walk_slippery": handy_answers.say_slippery,
     "film": plainly("asked.film"),
     "reciprocity": plainly("asked.reciprocity"),
     "phone_lens": plainly("asked.phone_lens"),
@@ -174,7 +183,7 @@ TOPICS: Final[Mapping[str, Answer]] = {
     "tired": plainly("asked.tired"),
     "lift_rock": plainly("asked.lift_rock"),
     "cannot_move": plainly("asked.cannot_move"),
-    "crop": plainly("asked.crop"),
+    "crop": _crop,
     "drone": plainly("asked.drone"),
     "raw_means": plainly("asked.raw_means"),
     "exercise": plainly("asked.exercise"),
@@ -200,4 +209,23 @@ TOPICS: Final[Mapping[str, Answer]] = {
     "stabiliser_seen": plainly("asked.stabiliser_seen"),
     "which_filter": filter_answers.say_which,
     "form_means": plainly("asked.form_means"),
+    "variable_turn": variable_answers.say_turn,
+    "variable_cross": plainly("asked.variable_cross"),
+    "variable_polariser": plainly("asked.variable_polariser"),
+    "no_polariser": plainly("asked.no_polariser"),
+    "wait_cloud": plainly("asked.wait_cloud"),
+    "eddy": plainly("asked.eddy"),
+    "white_or_long": handy_answers.say_white_or_long,
+    "after_flood": handy_answers.say_after_flood,
+    "leave_gear": handy_answers.say_leave_gear,
+    "can_do": plainly("asked.can_do"),
+    "wipe_with": plainly("asked.wipe"),
+    "in_the_way": plainly("asked.in_the_way"),
+    "log_line": handy_answers.say_log_line,
 }
+
+#: Answers that put a question or move the walk stand alone.
+MOVING: Final = frozenset(
+    {"leaves", "begin", "planning", "review", "tell_home", "time_forgotten", "mixed_group"}
+    | {"rough_card", "next_time"}
+)

@@ -47,6 +47,11 @@ _VAGUE: Final = frozenset(
 #: So much nearer to a topic than to what tells facts, a message asks without a word that asks
 #: (own rule, on the examples left out in turn: 2 in 100 of what tells facts come so near).
 _PLAINLY: Final = 0.2
+#: What the words of a question hold without telling it: "nothing blinks here, where's that shown".
+IN_ITS_WORDS: Final[Mapping[str, frozenset[str]]] = {
+    "warning_where": frozenset({"blink"}),
+    "white_or_long": frozenset({"symptoms", "blink"}),
+}
 #: What is asked of the water and of wet rock is answered, whatever else is told.
 _OF_SAFETY: Final = frozenset({"wading", "climb"})
 #: What a question may tell beside what it asks: "only my phone here, can it do this".
@@ -105,10 +110,10 @@ def is_no_topic(said: Said, facts: Facts) -> bool:
 
 def topic_meant(said: Said, facts: Facts) -> str | None:
     """The topic of a message: surely meant where it also tells something."""
-    known = facts.known().keys()
     topic = topics.topic_of(said)
     if topic is None or _is_told(topic, said, facts):
         return None
+    known = facts.known().keys() - IN_ITS_WORDS.get(topic, frozenset())
     # What is told, not asked, is kept: "just my phone" is a kit, whatever topic it is near to.
     if not known or (topic in _OF_SAFETY and asks(said)):
         return topic

@@ -11,7 +11,7 @@ from bot.dialogue.aims import aim_of
 from bot.dialogue.compose import Role
 from bot.dialogue.facts import Units
 from bot.dialogue.reading import read
-from bot.dialogue.steps.walk import arrive, base, keep, reasons
+from bot.dialogue.steps.walk import arrive, base, reasons
 from bot.dialogue.texts import TEXTS, measures
 from bot.dialogue.turn import Turn
 from core.series import f_number_label, iso_label, nearest, shutter_label, time_marks
@@ -151,15 +151,23 @@ def say_focus(turn: Turn, clause: str) -> None:
     reasons.explain_focus(turn, turn.facts)
 
 
+#: Somebody's phone in a question, whoever asks it.
+_PHONE: Final = re.compile(r"\b(?:(?:cell|smart)?phones?|mobiles?|handsets?)\b")
+
+
 def say_by_hand(turn: Turn, clause: str) -> None:
-    """Whether the time can be held by hand."""
+    """Whether a time can be held by hand; a phone makes long times of many frames."""
+    if reckoning.is_phone(turn.facts) or _PHONE.search(clause.casefold()):
+        turn.say(Role.SETTINGS, "asked.phone_by_hand")
+        return
     now = base.standing(turn)
     key = "asked.tripod" if "need" in clause.casefold() else "asked.by_hand"
-    short = now.settings.shutter_s <= _BRACED_S * 1.01
+    time_s = reckoning.exact_settings(read(clause))[1] or now.settings.shutter_s
+    short = time_s <= _BRACED_S * 1.01
     turn.say(
         Role.SETTINGS,
         "asked.by_hand_short" if short else key,
-        time=shutter_label(now.settings.shutter_s, now.camera.dial),
+        time=shutter_label(time_s, now.camera.dial),
     )
 
 
@@ -179,12 +187,6 @@ def say_lens(turn: Turn, clause: str) -> None:
     turn.say(Role.SETTINGS, "asked.lens", focal=measures.focal(framing.focal_mm, crop))
     side_mm = reckoning.vertical_side_mm(facts, reckoning.sensor_of(facts))
     reasons.explain_framing(turn, framing, side_mm, reckoning.nearest_of(facts))
-
-
-def say_leaves(turn: Turn, clause: str) -> None:
-    """Leaves that move: a frame of their own."""
-    del clause
-    keep.leaf_frame(turn)
 
 
 def say_turn_back(turn: Turn, clause: str) -> None:

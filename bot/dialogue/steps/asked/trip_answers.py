@@ -9,6 +9,8 @@ from bot.dialogue import reckoning, solving
 from bot.dialogue.compose import Role
 from bot.dialogue.reading import read
 from bot.dialogue.reading.spoken_numbers import SIMPLE
+from bot.dialogue.steps.anywhere import planning
+from bot.dialogue.steps.asked import bag_filters
 from bot.dialogue.steps.visits import rough_card
 from bot.dialogue.steps.walk import base
 from bot.dialogue.texts import TEXTS, measures
@@ -97,9 +99,19 @@ def say_pack(turn: Turn, text: str) -> None:
         if found and _count(found["n"]) < least:
             turn.say(Role.SETTINGS, "asked.pack_short")
             break
+    turn.roomy = planning.is_planning(turn)
     turn.say(Role.SETTINGS, "asked.pack")
     if not (_ONE_THING.search(said) or reckoning.is_phone(turn.facts)):
-        turn.say_or_keep(Role.CHECK, "asked.pack_camera")
+        _say_camera(turn)
+    for weather in turn.trip.weather:
+        turn.say(Role.CHECK, f"asked.pack_{weather}")
+
+
+def _say_camera(turn: Turn) -> None:
+    """The camera's things, with the filters of one's own that are of use."""
+    filters = bag_filters.usual_or_own(turn)
+    key = "asked.pack_camera" if filters else "asked.pack_bare"
+    turn.say(Role.CHECK, key, filters=filters)
 
 
 def _count(said: str) -> float:

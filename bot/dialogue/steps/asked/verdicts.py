@@ -51,13 +51,6 @@ _RIGHT: Final = re.compile(
     r"(?:right|ok|okay|good|correct|fine)(?: (?:here|now|for (?:this|that|here|it)|in this light))*"
     r"\W*$"
 )
-#: "Is f/8 enough for the stone?", "would f/8 do?"; of an f-number only.
-_F: Final = r"f ?/?\d+(?:\.\d+)?"
-_ENOUGH: Final = re.compile(
-    rf"\b(?:is|would|will|does|do|can) (?:[\w/.]+ ){{0,2}}?{_F}(?: (?:have|be|been|still|really))*"
-    rf" (?:enough|deep enough|suffice|sufficient|do)\b(?:[^,.;?!]|\.(?=\d))*\??"
-    rf"|\b(?:is|would|will)(?: it)? (?:be )?enough(?: with| at)? {_F}(?:[^,.;?!]|\.(?=\d))*\??"
-)
 _ASKS_RIGHT: Final = re.compile(rf"\b(?:is|are|would) (?:{_IT}|they|those|f ?/?\d|1/\d|\d)")
 
 
@@ -97,8 +90,6 @@ def _asked(said: str) -> _Asked | None:
         return _Asked(lambda turn, _: _say_distance(turn, rest, far=far), rest)
     if _FOCUS.search(said) and _LEAVES.search(said):
         return _Asked(_say_focus, _LEAVES.sub(" ", _FOCUS.sub(" ", said)))
-    if found := _ENOUGH.search(said):
-        return _Asked(_say_enough, said.replace(found[0], " "))
     asked = _ASKS_RIGHT.search(said) or said.rstrip().endswith("?")
     if _RIGHT.search(said) and asked and _tells_settings(said):
         return _Asked(_say_right, _RIGHT.sub(" ", said))
@@ -182,49 +173,6 @@ def _say_focus(turn: Turn, text: str) -> None:
         keep.answer_leaves(turn, "yes")  # who tells of soft leaves has said that they move
     else:
         keep.leaf_frame(turn)
-
-
-def _say_enough(turn: Turn, text: str) -> None:
-    """Whether an f-number holds the depth, from the nearest thing to the water."""
-    told = read(text, units=turn.units)
-    facts, now = turn.facts.updated(told), base.standing(turn)
-    f_number = reckoning.exact_settings(told)[0] or now.settings.f_number
-    near_m = reckoning.nearest_of(facts)
-    focal_mm = reckoning.focal_of(facts)
-    sensor = now.camera.sensor
-    if near_m is None or sensor.fixed_f_number is not None:
-        turn.say(
-            Role.SETTINGS,
-            "verdict.enough_plain" if sensor.fixed_f_number is None else "asked.f_number_phone",
-            low=f_number_label(sensor.best_f[0], now.camera.dial),
-            high=f_number_label(sensor.best_f[1], now.camera.dial),
-        )
-        return
-    focal_mm = focal_mm or reckoning.usual_focal_mm(sensor)
-    depth = reckoning.depth_of(facts, focal_mm)
-    needed = depth.needed
-    reasons.explain_depth(turn, facts, focal_mm, depth)
-    turn.say(
-        Role.SETTINGS,
-        _enough(f_number, needed, sensor.softening_f),
-        near=measures.length(near_m, turn.units),
-        focal=measures.focal(focal_mm, sensor.crop_factor),
-        needed=f_number_label(max(needed, _LEAST_F), now.camera.dial),
-        limit=f_number_label(sensor.softening_f, now.camera.dial),
-    )
-
-
-#: Wider than this no lens for water opens (common practice).
-_LEAST_F: Final = 1.4
-#: An f-number that lies under what is needed by less holds it (own rule: a tenth of a stop).
-_NEARLY_F: Final = 0.965
-
-
-def _enough(f_number: float, needed: float, softening: float) -> str:
-    """Which of the three answers it is."""
-    if f_number < needed * _NEARLY_F:
-        return "verdict.enough_no"
-    return "verdict.enough_soft" if f_number > softening * 1.02 else "verdict.enough_yes"
 
 
 #: A near limit that lies behind the thing by less holds it (own rule: the eye sees no 5 %).

@@ -10,6 +10,7 @@ from bot.dialogue.compose import Role
 from bot.dialogue.facts import Facts
 from bot.dialogue.solving import watch_text
 from bot.dialogue.steps.anywhere import repeat
+from bot.dialogue.steps.asked.as_bright import with_time
 from bot.dialogue.steps.asked.supposing import settings_now
 from bot.dialogue.steps.walk import reasons
 from bot.dialogue.steps.walk.base_said import filters_on
@@ -26,6 +27,8 @@ from core.water import coverage_m, look_of
 
 #: What changes the view.
 _OF_VIEW: Final = frozenset({"focal_mm", "distance_m", "portrait"})
+#: A time alone, or on another lens or from another place.
+_OF_TIME: Final = _OF_VIEW | {"shutter_s"}
 #: A share that changes by less is the same look (own rule).
 _SAME_SHARE: Final = 0.1
 
@@ -64,6 +67,8 @@ def _say_difference(turn: Turn, given: GivenSettings, asked: Facts) -> None:
         old_time=shutter_label(given.shutter_s, camera.dial),
         look=_look(turn.facts.updated(asked), time_s),
     )
+    if key == "what_if.time" and asked.known().keys() <= _OF_TIME:
+        turn.say(Role.CHECK, "weighed.as_bright", list=with_time(given, time_s, camera))
     _say_view(turn, asked)
     _say_depth(turn, after, asked)
     _say_look_before(turn, given, asked, time_s)
@@ -121,11 +126,14 @@ def _say_light(turn: Turn, after: GivenSettings, asked: Facts) -> None:
     settings = Settings(after.f_number, after.shutter_s, after.iso)
     over = metered_level(settings, LIGHTS[str(asked.light)].ev100, filters)
     time_s = after.shutter_s * 2**-over
+    of_now = asked.shutter_s is not None or asked.known().keys() <= {"light"}
     turn.say(
         Role.SETTINGS,
-        "what_if.light",
+        "what_if.light" if of_now else "what_if.light_time",
         light=TEXTS[f"light.{asked.light}"],
         settings=solving.settings_text(after, camera),
+        f_number=f_number_label(after.f_number, camera.dial),
+        iso=iso_label(after.iso, camera.dial) + _filters_named(after, asked),
         stops=measures.stops(over),
         side=TEXTS["brighter" if over > 0 else "darker"],
         time=watch_text(time_s, camera),

@@ -17,12 +17,12 @@ _LIKELY_OTHER: Final = 0.25
 _NEAR: Final = 0.4
 _LOOSE: Final = frozenset(
     {"silky_time", "f_number", "focus_where", "need_nd", "mode", "stay", "shade_when"}
-    | {"best_time"}
+    | {"best_time", "time_forgotten"}
 )
 #: Of the polariser as a whole, where nothing of these is meant more plainly (own rule, as above).
 _OF_FILTERS: Final = frozenset(
     {"polariser_first", "polariser_stops", "polariser_turn", "polariser_left", "polariser_seen"}
-    | {"both_filters", "filter_order"}
+    | {"both_filters", "filter_order", "variable_polariser", "no_polariser"}
 )
 _ONE_OF_THEM: Final = 0.6
 

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from typing import Final
+
 from bot.dialogue.actions import Say
 from bot.dialogue.compose import Role
 from bot.dialogue.events import FramesMeasured, NamedPicture
@@ -13,6 +15,9 @@ from bot.dialogue.texts import frames as frame_texts
 from bot.dialogue.turn import Turn
 from core.errors import FrameFault
 from core.frame.report import FrameReport
+
+#: A thing at a border that was asked about so often is only named (own rule).
+_ASKED: Final = 3
 
 
 def came(turn: Turn, event: FramesMeasured) -> None:
@@ -36,7 +41,7 @@ def _question_again(turn: Turn) -> None:
     """What stood open before: a thing at the border, which answered the walk's own, or that."""
     question = turn.context.conversation.question
     if question is not None and question.name == "border" and turn.walk.borders_open:
-        turn.ask_again(question, briefly=question.times >= repeat.MOST_TIMES)
+        turn.ask_again(question, briefly=question.times >= _ASKED)
     else:
         repeat.put_again_if_open(turn, whole=False)
 

@@ -29,7 +29,7 @@ from bot.dialogue.safety_clauses import NOTHING_HEARD, Heard
 from bot.dialogue.safety_clauses import heard as heard_in_parts
 from bot.dialogue.safety_sense import says_safe
 from bot.dialogue.steps.anywhere import manner
-from bot.dialogue.steps.safety import emergency, of_the_day, whole_room
+from bot.dialogue.steps.safety import emergency, gear_asked, of_the_day, whole_room
 from bot.dialogue.turn import Turn
 
 #: These speak for everybody; a bare yes does where it was asked for.
@@ -62,7 +62,8 @@ def answer(turn: Turn, event: TextReceived, *, of_the_walk: bool) -> str:
     of_the_walk = of_the_walk or (whole_room.is_new(turn) and safe in _OPEN)
     option = chosen(QUESTIONS["safe"], event.text) if safe in _OPEN else None
     if held is None or of_the_walk or (safe is None and option is None):
-        if held is None or of_the_walk or not _moved(turn, held, event.text):
+        asked = _asks_of_gear(turn, held, event.text)
+        if asked or held is None or of_the_walk or not _moved(turn, held, event.text):
             emergency.held(turn, event.text)
     elif option == "not_yet" or safe in {Safe.HEARD, Safe.NOT}:
         emergency.answer_safe(turn, "not_yet")
@@ -72,13 +73,18 @@ def answer(turn: Turn, event: TextReceived, *, of_the_walk: bool) -> str:
         if speaks_for_everybody(event.text) and anyone_out_there(event.text) is False:
             turn.change_conversation(closed=False)  # nobody stands at a closed place either
         _of_some(turn, held, safe or Safe.NOT)
-    if emergency.is_held(turn) or held is None:
-        return ""
-    if safe is not Safe.RETRACTED and emergency.STAY_AWAY & (held.told | {held.kind}):
-        # Nobody goes back to that water.
+    over = held is not None and not emergency.is_held(turn)
+    return _besides(turn, held, rest, retracted=safe is Safe.RETRACTED) if over else ""
+
+
+def _besides(turn: Turn, held: Emergency | None, rest: str, *, retracted: bool) -> str:
+    """What is left to be answered; nobody goes back to water that rose, so only the day is."""
+    told = frozenset() if held is None else held.told | {held.kind}
+    if retracted or not emergency.STAY_AWAY & told:
+        return rest
+    if not gear_asked.answer(turn, rest):
         of_the_day.answer(turn, manner.as_said(turn, rest), of_the_day.AFTERWARDS)
-        return ""
-    return rest
+    return ""
 
 
 def _heard(turn: Turn, held: Emergency | None, text: str) -> tuple[Safe | None, str]:
@@ -116,6 +122,12 @@ def _left_nobody(held: Emergency, safe: Safe | None) -> bool:
         return False
     left = _left(held, safe)
     return not left.own and not left.others
+
+
+def _asks_of_gear(turn: Turn, held: Emergency | None, text: str) -> bool:
+    """Whether who left the water asks for their gear, or to go back: answered in front."""
+    away = held is not None and held.kind in emergency.STAY_AWAY
+    return away and gear_asked.answer(turn, text)
 
 
 def _heard_as_a_whole(turn: Turn, held: Emergency | None, text: str) -> Safe | None:

@@ -9,7 +9,7 @@ from bot.dialogue.own_words import is_own
 from bot.dialogue.reading import read
 from bot.dialogue.reading.foreign import glossed
 from bot.dialogue.steps.anywhere import manner
-from bot.dialogue.steps.safety import all_safe, closed_place, doubt_reply, emergency
+from bot.dialogue.steps.safety import all_safe, closed_place, doubt_reply, emergency, frame_edges
 from bot.dialogue.steps.walk import composition
 from bot.dialogue.turn import Turn
 
@@ -20,7 +20,7 @@ def danger_in(turn: Turn, text: str) -> Danger | None:
     Linn's own words sent back tell of none, and a bare call for help tells not of which. While an
     emergency is held, what says that it is over is no new one, nor is what people do about it;
     while a place is closed, what says that nobody is there any more. "Moved left, now it's gone" is
-    of a twig while the frame's edges are looked at.
+    of a twig while the frame's edges are looked at, "the lip just kisses it" of the frame.
     """
     said = with_friends(turn, text)
     danger = None if is_own(text) or cry_of(text) else people_here.danger_in(said, text)
@@ -32,6 +32,9 @@ def danger_in(turn: Turn, text: str) -> Danger | None:
         turn, glossed(text, manner.written_in(turn, text))
     ):
         return None
+    bare = frame_edges.beside(turn, text, danger)
+    if bare is not None:
+        return danger_in(turn, bare) if bare else None
     likely = danger if danger.certain else _uncertain(turn, text, danger)
     return None if closed_place.left(turn, text, surely=danger.certain) else likely
 

@@ -21,6 +21,7 @@ from bot.dialogue.steps.safety import (
     numbers,
     on_map,
     safe_picture,
+    shore_asked,
     storm_distance,
     whole_room,
 )
@@ -42,6 +43,8 @@ def answer(turn: Turn, danger: Danger, text: str) -> None:
     """
     turn.urgent = True
     turn.change_conversation(doubted=None, doubt=Doubt())
+    if shore_asked.answer(turn, danger, text):
+        return
     if danger.kind is DangerKind.THUNDER and _is_sheltered(turn, text):
         turn.say(Role.SAFETY, "danger.thunder.sheltered")
         storm_distance.say(turn, text)
@@ -249,13 +252,17 @@ def end_retracted(turn: Turn) -> None:
 STAY_AWAY: Final = frozenset({DangerKind.FLOOD.value, DangerKind.THUNDER.value})
 
 
+#: So often the place is named before its question alone is put (own rule).
+_INSISTS: Final = 3
+
+
 def insist(turn: Turn, *, asked_why: bool = False, text: str = "") -> None:
     """Words that answer nothing while somebody may be out there: that place stays closed."""
     turn.urgent = True
     times, answered = _times_asked(turn), numbers.source_asked(turn, text)
-    if not answered and (times < repeat.MOST_TIMES or asked_why):
+    if not answered and (times < _INSISTS or asked_why):
         turn.say(Role.SAFETY, "danger.insist")
-    elif not answered and times > repeat.MOST_TIMES + 1:
+    elif not answered and times > _INSISTS + 1:
         turn.say(Role.SAFETY, "danger.insist_how")
     ask_out_there_again(turn)
 

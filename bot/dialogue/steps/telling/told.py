@@ -35,6 +35,7 @@ from bot.dialogue.steps.walk import (
     now,
     planned,
 )
+from bot.dialogue.steps.walk.taken import take_settings
 from bot.dialogue.texts import known, known_trip
 from bot.dialogue.turn import Turn
 
@@ -97,6 +98,7 @@ def take_in(turn: Turn, facts: Facts, text: str) -> None:
         arrive.begin_quietly(turn)
     nothing_near.hear_beside(turn, text, facts)
     if two_frames.answer(turn, text):
+        turn.white = None
         return
     if set(facts.known()) == {"small_steps"} and planned.say_path(turn):
         now.put_question(turn)
@@ -104,6 +106,16 @@ def take_in(turn: Turn, facts: Facts, text: str) -> None:
     _say_how_read(turn, facts)
     free_drop.say_free_drop(turn)
     _mend_or_go_on(turn, facts, text)
+
+
+def keep(turn: Turn, facts: Facts) -> None:
+    """Keep the facts of a message that is answered otherwise; what found no place is named."""
+    quiet = visit.is_new(turn) and not planning.is_planning(turn)
+    if facts.known():
+        turn.learn(facts)
+        if quiet:
+            arrive.begin_quietly(turn)
+    _say_how_read(turn, facts)
 
 
 def _mend_or_go_on(turn: Turn, facts: Facts, text: str) -> None:
@@ -115,8 +127,18 @@ def _mend_or_go_on(turn: Turn, facts: Facts, text: str) -> None:
     if adjust.is_complaint(facts):
         adjust.trouble(turn, facts)
         return
+    if turn.white is not None and turn.beside_white and not _is_elsewhere(turn, facts):
+        take_settings(turn)  # of the frame; what blinks in it leads on
+        return
     if not look_wished.answer_beside(turn, facts, text):
         _go_on(turn, facts)
+
+
+def _is_elsewhere(turn: Turn, facts: Facts) -> bool:
+    """Whether a message tells of another lens or place than that of the frame before."""
+    before = turn.before.facts.known()
+    told = facts.only(_GEOMETRY & facts.known().keys()).known()
+    return any(before.get(slot) != value for slot, value in told.items())
 
 
 def _say_how_read(turn: Turn, facts: Facts) -> None:

@@ -8,6 +8,7 @@ from bot.dialogue import reckoning, solving
 from bot.dialogue.compose import Role
 from bot.dialogue.facts import Facts
 from bot.dialogue.states import State, Trigger
+from bot.dialogue.steps.anywhere import repeat
 from bot.dialogue.steps.walk import reasons
 from bot.dialogue.steps.walk.taken import take_settings
 from bot.dialogue.texts import measures
@@ -24,7 +25,11 @@ def answer(turn: Turn, changed: set[str]) -> bool:
     if turn.facts.shutter_s is None and not (later and turn.walk.given is not None):
         return False
     if later:
-        take_settings(turn)
+        before = turn.walk.given
+        if take_settings(turn) == before and turn.walk.state is State.KEEP:
+            _say_look(turn)  # of the same frame nothing is asked again
+            repeat.put_again(turn)
+            return True
         turn.be_in(State.HIGHLIGHTS, Trigger.NEW_FRAME)
         _say_look(turn)
         turn.ask("blink")

@@ -11,10 +11,11 @@ from bot.dialogue.meaning.asking import asks
 from bot.dialogue.meaning.said import Said
 from bot.dialogue.meaning.visit_words import car_in, party_in, place_in
 from bot.dialogue.reading import read
+from bot.dialogue.reading.sky_hours import spells_in, without_hours
 from bot.dialogue.reading.visit import read_visit, with_pace
 from bot.dialogue.states import State
 from bot.dialogue.steps.anywhere import planning
-from bot.dialogue.steps.visits import dusk_out, forecasts, note_home, plan, rough_card
+from bot.dialogue.steps.visits import dusk_out, forecasts, note_home, plan, rough_card, sky
 from bot.dialogue.steps.walk import arrive
 from bot.dialogue.trip import Trip
 from bot.dialogue.turn import Turn
@@ -36,6 +37,8 @@ _SUN_AND_CLOUDS: Final = re.compile(
     r"|\bpartly (?:cloudy|sunny)|\b(?:sunny|bright) (?:spells|intervals)|\bclouds? and sun\b",
     re.IGNORECASE,
 )
+#: Questions behind which an hour is that of the start.
+_ASKS_START: Final = frozenset({"plan_start", "plan_hour", "note"})
 #: A walk that began with words of the visit alone: its caution is still to be said.
 BEGUN: Final = "begun"
 
@@ -67,11 +70,10 @@ def hear(turn: Turn, typed: str, said: str) -> None:
     planning.hear(turn, typed)
     if planning.is_planning(turn) and says_here(typed):
         planning.end(turn)
-    if planning.is_planning(turn):
-        forecasts.warn(turn, typed)
     question = turn.context.conversation.question
-    asked = question is not None and question.name in {"plan_start", "note"}
-    told = read_visit(said, start_asked=asked)
+    asked = question is not None and question.name in _ASKS_START
+    by_the_hour = asked and planning.is_planning(turn) and bool(spells_in(typed))
+    told = read_visit(said, start_asked=asked and not by_the_hour)
     turn.trip_told = told.updated(_own_words(turn, typed, told))
     if not turn.trip_told.known():
         return
@@ -80,6 +82,21 @@ def hear(turn: Turn, typed: str, said: str) -> None:
         turn.change_person(cautions=frozenset())
     trip = turn.trip.updated(turn.trip_told)
     turn.change_walk(trip=trip.marked(BEGUN) if begun else trip)
+
+
+def hear_weather(turn: Turn, said: Said) -> Said:
+    """Keep what is forecast for a visit; the message without the hours of its forecast.
+
+    Args:
+        turn: the answer under construction.
+        said: the message.
+    """
+    if not planning.is_planning(turn):
+        return said
+    forecasts.warn(turn, said.typed)
+    if not sky.take(turn, said.typed):
+        return said
+    return said._replace(english=without_hours(said.english))
 
 
 def _own_words(turn: Turn, typed: str, told: Trip) -> Trip:
@@ -100,6 +117,8 @@ def as_forecast(turn: Turn, facts: Facts, text: str) -> Facts:
     """
     if not planning.is_planning(turn):
         return facts
+    if turn.trip_told.spells:
+        return sky.without_its_own(turn, facts)
     light = facts.light or read(_FORECAST.sub(" ", text)).light
     if light is None and _SUN_AND_CLOUDS.search(text):
         light = "full sun"

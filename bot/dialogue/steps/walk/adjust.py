@@ -11,7 +11,7 @@ from bot.dialogue.facts import Blink, Facts, Symptom
 from bot.dialogue.solving import Solved
 from bot.dialogue.states import State, Trigger
 from bot.dialogue.steps.anywhere import phone
-from bot.dialogue.steps.walk import diagnosis, highlights, liking, planned
+from bot.dialogue.steps.walk import diagnosis, highlights, liking, planned, sun_on_part
 from bot.dialogue.steps.walk.highlights import PATCH_STOPS, SHEET_STOPS
 from bot.dialogue.steps.walk.taken import ask_for_settings, take_settings, with_filters
 from bot.dialogue.texts import measures
@@ -66,15 +66,25 @@ def trouble(turn: Turn, told: Facts) -> None:
         ask_for_settings(turn, told)
         return
     turn.change_walk(complaint=None)
+    if not _of_the_white(turn, told, exposure):
+        _solve_complaint(turn, told, exposure)
+
+
+def _of_the_white(turn: Turn, told: Facts, exposure: set[Symptom]) -> bool:
+    """Answer what blinks, where that is all that is told of brightness; whether it is."""
+    if turn.white is not None and not exposure and sun_on_part.answer(turn, turn.white):
+        return True
+    if told.blink is not None:
+        turn.white = None
     if told.blink is Blink.SKY:
         highlights.enter(turn)
         turn.say(Role.SETTINGS, "highlights.sky")
         turn.ask("sky_gap")
-        return
+        return True
     if told.blink is not None and not exposure and told.meter_stops is None:
         highlights.blinked(turn, told.blink)
-        return
-    _solve_complaint(turn, told, exposure)
+        return True
+    return False
 
 
 # complaints in words and numbers

@@ -56,8 +56,8 @@ def _focal_length(turn: Turn) -> None:
 
 
 #: Usual places to stand, in heights of the fall (common practice: 1 to 1.5).
-_NEAR_HEIGHTS: Final = 1.0
-_FAR_HEIGHTS: Final = 1.5
+NEAR_HEIGHTS: Final = 1.0
+FAR_HEIGHTS: Final = 1.5
 
 
 def _where_to_stand(turn: Turn) -> None:
@@ -67,7 +67,7 @@ def _where_to_stand(turn: Turn) -> None:
     if height_m is None or not whole or not planning.is_planning(turn):
         return
     crop = reckoning.sensor_of(facts).crop_factor
-    near_m, far_m = height_m * _NEAR_HEIGHTS, height_m * _FAR_HEIGHTS
+    near_m, far_m = height_m * NEAR_HEIGHTS, height_m * FAR_HEIGHTS
     near, far = (reckoning.framing_of(facts, None, distance_m=at_m) for at_m in (near_m, far_m))
     turn.say(
         Role.SETTINGS,

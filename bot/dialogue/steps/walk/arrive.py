@@ -18,7 +18,15 @@ from bot.dialogue.steps.walk import day_plan, lens
 from bot.dialogue.steps.walk.day_plan import clock_of
 from bot.dialogue.texts import measures
 from bot.dialogue.turn import Turn
-from bot.dialogue.way_out import Way, due_back, sunset_of, turn_back_of, way_of, when_of
+from bot.dialogue.way_out import (
+    DUE_MARGIN_MIN,
+    Way,
+    due_back,
+    sunset_of,
+    turn_back_of,
+    way_of,
+    when_of,
+)
 from core.trip import MARGIN_MIN
 
 #: The reminder comes this long before the turn-back time (own rule).
@@ -136,6 +144,12 @@ def say_turn_back(turn: Turn) -> None:
         turn.say(Role.SETTINGS, "arrive.turn_back_past", time=clock_of(moment, sure=sure))
     else:
         day_plan.say(turn, way, moment, sure=sure)
+    remind_and_explain(turn, way, moment)
+
+
+def remind_and_explain(turn: Turn, way: Way, moment: datetime) -> None:
+    """Set the reminders of a turn-back time where the clock is sure; its sum goes to `why`."""
+    sure = turn.position is not None
     _explain(turn, way, moment, sure=sure)
     for name, due in zip(REMINDERS, (moment - _WARNING, moment), strict=True):
         if sure and due > turn.now:
@@ -151,14 +165,15 @@ def _explain(turn: Turn, way: Way, moment: datetime, *, sure: bool) -> None:
     if sunset is None and due is not None:
         latest = clock_of(due + timedelta(minutes=MARGIN_MIN), sure=sure)
         turn.say(Role.CHECK, "arrive.no_sunset_yet", latest=latest)
-    if sunset is None or (due is not None and due - timedelta(minutes=way.out_min) <= moment):
+    spare = timedelta(minutes=way.out_min + DUE_MARGIN_MIN)
+    if sunset is None or (due is not None and due - spare <= moment):
         key, end = "why.turn_back_due", due or moment
     else:
         key, end = "why.turn_back", sunset
     turn.reason(
         key,
         sunset=clock_of(end, sure=sure),
-        margin=measures.minutes(MARGIN_MIN),
+        margin=measures.minutes(DUE_MARGIN_MIN if key == "why.turn_back_due" else MARGIN_MIN),
         out=measures.minutes(way.out_min),
         walk=day_plan.told_way(turn),
         factor=measures.plain(way.factor),

@@ -10,9 +10,16 @@ from bot.dialogue.compose import Role
 from bot.dialogue.facts import Facts, Units
 from bot.dialogue.meaning.wordings import topic_by_words
 from bot.dialogue.reading import read
-from bot.dialogue.reading.edges import SETTLED, edges_told, is_covered, is_gone, is_moved_out
-from bot.dialogue.states import State, Trigger
-from bot.dialogue.steps.anywhere import repeat
+from bot.dialogue.reading.edges import (
+    SETTLED,
+    edges_told,
+    is_covered,
+    is_gone,
+    is_moved_out,
+    things_told,
+)
+from bot.dialogue.states import BEFORE_BASE, State, Trigger
+from bot.dialogue.steps.anywhere import edges_kept, repeat
 from bot.dialogue.steps.walk import base
 from bot.dialogue.turn import Turn
 
@@ -20,10 +27,16 @@ _OF_THE_FRAME: Final = frozenset({"top", "sides", "anchor"})
 #: Every check; none stands in the way of the settings.
 CHECKS: Final = _OF_THE_FRAME | {"light"}
 _CLAUSES: Final = re.compile(r"[,.;!]\s+")
+#: Where another clause begins; how bright the sky is belongs to the one before.
+_AND_HOW: Final = re.compile(
+    r"[.;!]\s+|,\s+(?!(?:(?:quite|pretty|very|too|rather|a bit|really|so) )*"
+    r"(?:bright|white|pale)\b)"
+)
 _OF_TOP: Final = re.compile(r"\b(?:top|edge|upper|above it|along it)\b")
-_BEFORE_BASE: Final = frozenset({State.ARRIVE, State.LENS, State.COMPOSITION})
 #: What is asked where a frame was taken meanwhile, so that no check leads back to the base.
 _ASKED_LATER: Final = {State.HIGHLIGHTS: "blink", State.KEEP: "next"}
+#: Lights that words of sky at the edge sound like.
+_OF_THE_SKY: Final = frozenset({"bright cloud", "deep slot"})
 #: The light of each option (own rule: the middle of what it names).
 _LIGHTS: Final = {
     "sun": "full sun",
@@ -31,6 +44,11 @@ _LIGHTS: Final = {
     "trees": "light canopy",
     "dark": "wooded gorge",
 }
+#: So often a check is put on a walk; then an assumption stands in (own rule: a third is nagging).
+_MOST_PUT: Final = 2
+#: Who tried to answer sees the options once more.
+_TRIED: Final = frozenset({"no_such_option", "old_answer", "which_one"})
+_ASSUMED: Final = {"top": "assumed.top", "sides": "assumed.sides"}
 #: What needs a remark, and the text of it; the other answers are fine as they are.
 _REMARKS: Final = {
     ("top", "sky"): "top.sky",
@@ -77,6 +95,7 @@ def go_on(turn: Turn) -> None:
         turn.ask(_ASKED_LATER[state])
         return
     turn.be_in(State.COMPOSITION, Trigger.LENS_CHOSEN)
+    _say_waiting(turn)
     done = turn.walk.checks
     for name in checks_for(turn):
         if name not in done:
@@ -105,7 +124,8 @@ def _remark(turn: Turn, name: str, value: str) -> None:
         return
     if remark == "sides.twig" and turn.units is Units.IMPERIAL:
         remark = "sides.twig_feet"
-    turn.say(Role.CHECK, remark)
+    if all(part.key != remark for part in turn.parts):
+        turn.say(Role.CHECK, remark)
 
 
 def settles(turn: Turn, text: str) -> bool:
@@ -133,12 +153,25 @@ def _open_remark(turn: Turn) -> str | None:
     return next((name for name in ("sides", "top") if (name, checks.get(name)) in _REMARKS), None)
 
 
-def without_light_of_the_edge(told: Facts, text: str) -> Facts:
-    """White sky at the top edge says nothing of the light."""
-    white = told.light == "bright cloud" and "sky" in text.casefold()
-    if not white or edges_told(text).get("top") is None:
+def without_light_of_the_edge(turn: Turn, told: Facts, text: str) -> Facts:
+    """Bright sky through the branches of the top edge says nothing of the light, nor of a frame.
+
+    Args:
+        turn: the answer under construction.
+        told: what was read in the message.
+        text: the message, in English or glossed.
+    """
+    question = repeat.standing(turn)
+    asked = question.name if question is not None else ""
+    if "sky" not in text.casefold() or edges_told(text, asked).get("top") is None:
         return told
-    return told.model_copy(update={"light": None})
+    clauses = _AND_HOW.split(text)
+    beside = ", ".join(one for one in clauses if not things_told(one, asked))
+    rest = read(beside)
+    symptoms = tuple(one for one in told.symptoms if one in rest.symptoms)
+    kept = rest.light == told.light or told.light not in _OF_THE_SKY
+    light = told.light if kept else None
+    return told.model_copy(update={"light": light, "symptoms": symptoms})
 
 
 def hear(turn: Turn, text: str) -> bool:
@@ -146,43 +179,60 @@ def hear(turn: Turn, text: str) -> bool:
 
     On the walk's way to the base only: afterwards the frame is taken, and good news is enough.
     """
-    if topic_by_words(text) == "sky":
-        return False  # a complaint of frames, with an answer of its own
     question = repeat.standing(turn)
-    told = edges_told(text, question.name if question is not None else "")
+    asked = question.name if question is not None else ""
+    if topic_by_words(text) == "sky" and asked != "top":
+        return False  # a complaint of frames, with an answer of its own
+    told = things_told(text, asked)
     if turn.context.conversation.walk is None:
         return False
     remark = _open_remark(turn)
     covered = remark == "top" and is_covered(text)
     if remark is not None and (is_gone(text) or covered):
-        told = {remark: SETTLED[remark]}
-        turn.change_walk(checks=turn.walk.checks | told)
+        told = ((remark, SETTLED[remark]),)
+        turn.change_walk(checks=turn.walk.checks | dict(told))
     if not told:
         return False
-    if turn.walk.state not in _BEFORE_BASE:
+    if turn.walk.state not in BEFORE_BASE:
         return _hear_later(turn, told)
     turn.remember_for_back()
-    turn.change_walk(checks=turn.walk.checks | told)
-    for name, value in told.items():
-        _remark(turn, name, value)
+    _keep_all(turn, told)
     if not turn.parts:
         turn.say(Role.SETTINGS, "edges.noted")
     return True
 
 
-def _hear_later(turn: Turn, told: dict[str, str]) -> bool:
+def _keep_all(turn: Turn, told: tuple[tuple[str, str], ...]) -> None:
+    """Keep everything that was told of the edges, and say the remedy of each."""
+    turn.change_walk(checks=turn.walk.checks | dict(reversed(told)))
+    for name, value in told:
+        _remark(turn, name, value)
+
+
+def _hear_later(turn: Turn, told: tuple[tuple[str, str], ...]) -> bool:
     """Edges that are clean are good news at any step; what is wrong there has its own answer."""
-    if set(told.values()) - {"clean", "covered"}:
+    if {value for _, value in told} - {"clean", "covered"}:
         return False
     turn.say(Role.SETTINGS, "edges.noted")
     return True
 
 
-def note_beside(turn: Turn, name: str, text: str) -> None:
-    """Keep what the answer to one check tells of another: "leaves above, corners clean"."""
+def note_beside(turn: Turn, name: str, value: str, text: str) -> None:
+    """Keep what the answer to one check tells beside it: "leaves above, corners clean".
+
+    Args:
+        turn: the answer under construction.
+        name: the question that is answered.
+        value: the option that was chosen.
+        text: in English or glossed.
+    """
     if name in _OF_THE_FRAME:
-        others = {check: value for check, value in edges_told(text).items() if check != name}
-        turn.change_walk(checks=others | turn.walk.checks)
+        told = things_told(text, name)
+        same = (name, value) in told  # "a branch on the left, a white stone on the right"
+        known = turn.walk.checks
+        _keep_all(
+            turn, tuple(one for one in told if (same if one[0] == name else one[0] not in known))
+        )
         light = read(_beside_the_edge(text) if name == "top" else text).light
         of_the_edge = light == "bright cloud" and "sky" in text.casefold()
         if light is not None and turn.facts.light is None and not of_the_edge:
@@ -195,13 +245,44 @@ def _beside_the_edge(text: str) -> str:
     return ", ".join(clause for clause in clauses if not _OF_TOP.search(clause.casefold()))
 
 
+def close(turn: Turn, *, wanted: bool) -> None:
+    """At the end of an answer: no check that was told is asked, and none a third time.
+
+    Args:
+        turn: the answer, with the question that it ends with.
+        wanted: whether the person asked to see the question.
+    """
+    leave_out_told(turn)
+    wanted = wanted or any(part.key in _TRIED for part in turn.parts)
+    name = _asked_now(turn)
+    while not wanted and turn.walk.put.count(name) >= _MOST_PUT:
+        turn.say(Role.ASSUMPTION, _ASSUMED.get(name, "let_go"))
+        skip(turn, name)
+        name = turn.question_name
+    if turn.question_name in CHECKS:
+        turn.change_walk(put=(*turn.walk.put, turn.question_name))
+
+
+def _asked_now(turn: Turn) -> str:
+    """The question that the answer ends with, or would if it had not been put often enough."""
+    passed = repeat.standing(turn) if turn.left_out_question else None
+    return turn.question_name or (passed.name if passed is not None else "")
+
+
+def _say_waiting(turn: Turn) -> None:
+    """The remedies of what was told while something else had to be answered first."""
+    for name, value in edges_kept.waiting(turn).items():
+        _remark(turn, name, value)
+
+
 def leave_out_told(turn: Turn) -> None:
     """Where the answer ends with a check that was told already, the next one is asked instead."""
-    name = turn.question_name
+    name = _asked_now(turn)
     lit = name == "light" and _light_known(turn)
     if lit:  # the settings for it say that it was heard
         turn.parts = [part for part in turn.parts if part.key != "noted"]
     if lit or (name in turn.walk.checks and name in checks_for(turn)):
+        turn.passed_over = turn.left_out_question = False
         go_on(turn)
 
 

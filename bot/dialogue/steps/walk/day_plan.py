@@ -11,7 +11,7 @@ from bot.dialogue.turn import Turn
 from bot.dialogue.way_out import Way, leave_at, way_km
 
 #: Less time than this at one fall is short (common practice: 2 to 3 h for one fall).
-_ENOUGH: Final = timedelta(hours=2)
+ENOUGH: Final = timedelta(hours=2)
 #: So long after they should be back somebody is called (common practice: 1 to 2 h).
 _CALL_AFTER: Final = timedelta(hours=2)
 
@@ -30,19 +30,24 @@ def say(turn: Turn, way: Way, moment: datetime, *, sure: bool) -> None:
         moment: the turn-back time.
         sure: the place told the clock.
     """
-    before, time = _told_before(turn), clock_of(moment, sure=sure)
-    moved = before is not None and measures.hour_and_minute(before) != (
-        measures.hour_and_minute(moment)
-    )
-    if moved and before is not None:
-        old = measures.hour_and_minute(before)
-        turn.say(Role.SETTINGS, "arrive.turn_back_moved", time=time, before=old)
-    else:
-        turn.say(Role.SETTINGS, "arrive.turn_back", time=time)
+    moved = say_moved(turn, moment, Role.SETTINGS, sure=sure)
+    if not moved:
+        turn.say(Role.SETTINGS, "arrive.turn_back", time=clock_of(moment, sure=sure))
     _say_hours(turn, way, moment)
     say_way(turn, way)
     if moved and "note" in turn.trip.told:
         turn.say(Role.CHECK, "arrive.note_too", **return_times(way, moment, sure=sure))
+
+
+def say_moved(turn: Turn, moment: datetime, role: Role, *, sure: bool) -> bool:
+    """Say a turn-back time that this message has moved; whether it has."""
+    before = _told_before(turn)
+    old = None if before is None else measures.hour_and_minute(before)
+    if old is None or old == measures.hour_and_minute(moment):
+        return False
+    time = clock_of(moment, sure=sure)
+    turn.say(role, "arrive.turn_back_moved", time=time, before=old)
+    return True
 
 
 def say_way(turn: Turn, way: Way) -> None:
@@ -73,11 +78,14 @@ def return_times(way: Way, moment: datetime, *, sure: bool) -> dict[str, str]:
     return {"back": clock_of(back, sure=sure), "call": clock_of(back + _CALL_AFTER, sure=sure)}
 
 
-def _start_of(turn: Turn, day: datetime) -> datetime | None:
+def start_of(turn: Turn, day: datetime) -> datetime | None:
     """The start on the day of a moment, as told."""
     told = turn.trip.start_at
-    if told is None:
-        return None
+    return None if told is None else at_clock(day, told)
+
+
+def at_clock(day: datetime, told: str) -> datetime:
+    """A time of day, "HH:MM", on the day of a moment."""
     hour, minute = (int(part) for part in told.split(":"))
     return day.replace(hour=hour, minute=minute, second=0, microsecond=0)
 
@@ -85,7 +93,7 @@ def _start_of(turn: Turn, day: datetime) -> datetime | None:
 def _say_hours(turn: Turn, way: Way, moment: datetime) -> None:
     """From the start to the return; a start too late for it is told."""
     out = timedelta(minutes=way.out_min)
-    start, back = _start_of(turn, moment), measures.hour_and_minute(moment + out)
+    start, back = start_of(turn, moment), measures.hour_and_minute(moment + out)
     if start is None:
         turn.say(Role.CHECK, "arrive.back", back=back)
         return
@@ -98,7 +106,7 @@ def _say_hours(turn: Turn, way: Way, moment: datetime) -> None:
     if stay <= timedelta(0):
         turn.say(Role.SETTINGS, "arrive.start_too_late", **values)
         return
-    key = "arrive.hours" if stay >= _ENOUGH else "arrive.hours_short"
+    key = "arrive.hours" if stay >= ENOUGH else "arrive.hours_short"
     turn.say(Role.CHECK, key, stay=measures.minutes(stay.total_seconds() / 60), **values)
 
 

@@ -42,6 +42,7 @@ UP_LIMIT_STOPS: Final = 2.0
 
 def blinked(turn: Turn, blink: Blink) -> None:
     """Answer what blinks after a test frame."""
+    turn.white = None
     given = take_settings(turn)
     if given is None:
         _blinked_without_settings(turn, blink)

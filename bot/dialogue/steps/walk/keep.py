@@ -153,7 +153,7 @@ def answer_next(turn: Turn, value: str) -> None:
         return
     kept = {name: check for name, check in turn.walk.checks.items() if name in _STAYING}
     before = turn.walk.given or turn.walk.kept
-    turn.change_walk(checks=kept, given=None, kept=before, stays={}, first_stops=None)
+    turn.change_walk(checks=kept, put=(), given=None, kept=before, stays={}, first_stops=None)
     if value == "other_lens":
         turn.unlearn("focal_mm", "section", "section_height_m", "f_number", "shutter_s", "iso")
         turn.be_in(State.LENS, Trigger.TO_LENS)
@@ -176,9 +176,13 @@ def finish(turn: Turn) -> None:
 
 
 def _say_log_line(turn: Turn, given: GivenSettings) -> None:
+    turn.say(Role.SETTINGS, "keep.log_line", settings=noted(turn, given))
+
+
+def noted(turn: Turn, given: GivenSettings) -> str:
+    """Settings as a log has them: with the filters that were on, and the focal length."""
     camera = turn.camera
     crop = camera.sensor.crop_factor
     focal = f", {measures.focal(given.focal_mm, crop)}" if given.focal_mm else ""
     filters = f", {on}" if (on := base_said.filters_on(given)) else ""
-    settings = settings_text(given, camera) + filters + focal
-    turn.say(Role.SETTINGS, "keep.log_line", settings=settings)
+    return settings_text(given, camera) + filters + focal

@@ -6,6 +6,7 @@ from typing import Final
 
 from bot.dialogue.compose import Role
 from bot.dialogue.states import State
+from bot.dialogue.steps.anywhere import repeat
 from bot.dialogue.steps.walk import composition, lens
 from bot.dialogue.turn import Turn
 
@@ -15,14 +16,17 @@ _BEFORE_LENS: Final = frozenset({State.ARRIVE, State.LENS})
 
 
 def let_go(turn: Turn) -> None:
-    """Where the answer would name a check or a piece of kit for the fourth time, go on instead."""
-    keys = [part.key for part in turn.parts]
-    if "still_open" not in keys or any(key.startswith("what_if.") for key in keys):
+    """Where a check or a piece of kit would be asked for the fourth time, go on instead."""
+    question = repeat.standing(turn)
+    if not turn.passed_over or question is None:
+        return
+    if any(part.key.startswith("what_if.") for part in turn.parts):
         return  # who tries something on paper is still at the question
-    name = turn.question_name.removesuffix("_feet")
+    name = question.name.removesuffix("_feet")
     if name in composition.CHECKS:
         turn.say(Role.ASSUMPTION, "let_go")
         composition.skip(turn, name)
     elif name in _ASSUMABLE and turn.walk.state in _BEFORE_LENS:
         turn.say(Role.ASSUMPTION, "let_go")
+        turn.change_walk(asked=(*turn.walk.asked, question.name))
         lens.go_on(turn)

@@ -215,8 +215,10 @@ def explain_coverage(turn: Turn, side_mm: float, focal_mm: float) -> None:
     )
 
 
-def tell_assumed(turn: Turn, assumed: Assumed, camera: Camera) -> None:
-    """Name the assumptions behind an answer, in one line."""
+def tell_assumed(
+    turn: Turn, assumed: Assumed, camera: Camera, *, role: Role = Role.ASSUMPTION
+) -> None:
+    """Name the assumptions behind an answer, in one line; where asked for, in a better place."""
     named = [
         TEXTS[f"assumed.{key}"].format(
             **{
@@ -233,4 +235,4 @@ def tell_assumed(turn: Turn, assumed: Assumed, camera: Camera) -> None:
         for key, numbers in assumed.keys.items()
     ]
     if named:
-        turn.say(Role.ASSUMPTION, "assumed", list=measures.listing(named, TEXTS["and"]))
+        turn.say(role, "assumed", list=measures.listing(named, TEXTS["and"]))

@@ -6,11 +6,12 @@ from datetime import timedelta
 from typing import Final
 
 from bot.dialogue.compose import Role
+from bot.dialogue.numbered_reply import numbered
 from bot.dialogue.questions import QUESTIONS
 from bot.dialogue.reading.command_words import command_of
 from bot.dialogue.reading.frame_words import wished
 from bot.dialogue.replies import chosen
-from bot.dialogue.steps.anywhere import repeat
+from bot.dialogue.steps.anywhere import manner, repeat
 from bot.dialogue.steps.walk import arrive
 from bot.dialogue.texts import TEXTS
 from bot.dialogue.turn import Turn
@@ -61,9 +62,15 @@ def _ask(turn: Turn) -> None:
     turn.ask("resume")
 
 
+def _chosen(turn: Turn, text: str) -> str | None:
+    asked = QUESTIONS["resume"]
+    among = numbered(asked, manner.as_said(turn, text))
+    return chosen(asked, text) or (among.value if among is not None else None)
+
+
 def _resumed(turn: Turn, text: str, command: str | None) -> str | None:
     """Go on with the old walk, or begin a new one; what waited is read after that."""
-    value = "new" if command == "start" else chosen(QUESTIONS["resume"], text)
+    value = "new" if command == "start" else _chosen(turn, text)
     waiting = turn.context.conversation.held_text
     if value is None:
         _ask(turn)

@@ -19,7 +19,8 @@ WORDS: Final[Mapping[str, str]] = {
     # How a question begins behind something told: "no tripod, can it be done".
     "asking.begins_behind": (
         rf"(?:{_WHAT}|which|where|why|when|can|could|should|shall|may|will|would"
-        r"|do (?:i|we|you)|does|is (?:it|that|this|there|the)|are (?:there|the|they)"
+        r"|do (?:i|we|you)|does|is (?:it|that|this|there|the|my|our)|was (?:it|that)"
+        r"|are (?:there|the|they|my|our)|am i"
         r"|any (?:way|use|point|good|trouble|chance|harm|tips?)|worth|ok(?:ay)? (?:to|if)"
         r"|or what)\b"
     ),
@@ -28,6 +29,11 @@ WORDS: Final[Mapping[str, str]] = {
     "asking.at_end": r"or",
     # Who asks what a word means.
     "asking.of_a_word": r"what (?:is|are|does|do you mean|is meant)",
+    # The verb before who is asked about, wherever it stands; "so do I" tells.
+    "asking.inverted": (
+        r"(?<!so )(?<!nor )(?<!neither )(?<!as )(?:(?:can|could|should|shall|may|must|do|does|am"
+        r"|will|would|is|are) (?:i|we|she|he|they)|(?:is|does|could|would|should) it)"
+    ),
     # Between two things of which one is to be chosen, or two numbers.
     "asking.or": r"or",
     "asking.either": r"or|vs",

@@ -9,7 +9,26 @@ WORDS: Final[Mapping[str, str]] = {
     # How a message begins that only tries something.
     "trials.begins": (
         r"(?:(?:ok(?:ay)?|so|but|hmm?|and|now)\W+)*(?:what if|what about|how about|suppose"
-        r"|supposing|imagine|say|if)"
+        r"|supposing|imagine|say|if|redo|recalculate|rework|do it again (?:with|at)"
+        r"|again (?:with|at))"
+    ),
+    # By which somebody asks whether a value would do, and by which they ask for something else.
+    "trials.may": (
+        r"(?:could|can|can't|couldn't|may|might) (?:i|we)|would|get away with|do i lose|look like"
+        r"|instead|enough|sufficient"
+    ),
+    "trials.asks_for": (
+        r"why|which|(?:what|which) (?:f|aperture|iso|lens|focal|number)|where|when|have you|did you"
+        r"|how (?:many|far|long|much|grainy)|you (?:said|gave)|same"
+    ),
+    # Whoever asks of a place to go to.
+    "trials.goes": (
+        r"climb\w*|safe\w*|stand\w*|step\w*|wad(?:e|ing)|cross\w*|jump\w*|lean\w*|slip\w*|walk\w*"
+        r"|swim\w*|get (?:closer|down|up)|go (?:up|down|closer|nearer|behind|under|out)"
+    ),
+    "trials.what_time": (
+        r"(?:what|which) (?:time|shutter(?: speed)?|exposure)(?: (?:do i (?:get|need)|is that|then"
+        r"|is it|would that be|there))?"
     ),
     # How one goes on that builds on what was tried just before.
     "trials.goes_on": r"and|or|plus|then|at|with|without|from|in|if|same (?:at|with|from)",

@@ -5,6 +5,8 @@ from __future__ import annotations
 from collections.abc import Mapping
 from typing import Final
 
+from bot.dialogue.tongues.pieces import NOTHING
+
 _WAS: Final = r"was(?! (?:jetzt|nun|für ein\w*)\b)|wie(?! (?:schön|geil|cool|toll))"
 # What stands before an "ich" in a sentence that only lacks its first word: "hab ich gemacht".
 _TOLD_FIRST: Final = (
@@ -44,6 +46,8 @@ WORDS: Final[Mapping[str, str]] = {
         r"was (?:ist|sind|heißt|heisst|bedeutet|bedeuten|meinst du|verstehst du)"
         r"|was du (?:\w+ )?meinst"
     ),
+    # The verb before who is asked about: here it stands so in what is told, too.
+    "asking.inverted": NOTHING,
     # Between two things of which one is to be chosen, or two numbers.
     "asking.or": r"oder",
     "asking.either": r"oder",

@@ -10,7 +10,22 @@ WORDS: Final[Mapping[str, str]] = {
     "trials.begins": (
         r"(?:(?:und|aber|ok(?:ay)?|also|dann|hm+)\W+)*(?:was\W+(?:(?:w[aä]e?re?|ist|passiert"
         r"|geschieht|macht es)\W+)?(?:wenn|bei|falls)|wie (?:w[aä]e?re?|s[aä]e?he?) (?:es|das)"
-        r"(?: aus)?|(?:mal )?angenommen|nehmen wir an)"
+        r"(?: aus)?|(?:mal )?angenommen|nehmen wir an|rechne?\W+(?:das|es|den anteil|nochmal)"
+        r"|noch ?mal mit)"
+    ),
+    # By which somebody asks whether a value would do, and by which they ask for something else.
+    "trials.may": (
+        r"reicht|gen[uü]gt|komm\w* (?:ich|man|wir)|geht (?:auch|das|nicht)?|kann ich"
+        r"|k[oö]nnte ich|darf ich|sieht [^?]* aus|tut'?s|stattdessen"
+    ),
+    "trials.asks_for": (r"warum|wieso|welche\w*|wie (?:viele?|weit|lange)|wo|wann"),
+    # Whoever asks of a place to go to.
+    "trials.goes": (
+        r"kletter\w*|sicher\w*|steh\w*|hinein\w*|rein\w*|wat\w*|spring\w*|hoch\w*"
+        r"|runter\w*|hinunter|hinauf|rauf|lauf\w*|schwimm\w*|näher\w*|hinter"
+    ),
+    "trials.what_time": (
+        r"welche (?:zeit|belichtungszeit)(?: (?:dann|ist das|gibt das|brauch ich))?"
     ),
     # How one goes on that builds on what was tried just before.
     "trials.goes_on": (

@@ -23,7 +23,9 @@ WORDS: Final[Mapping[str, str]] = {
     "visit_words.visit": (
         r"(?:wir|ich) (?:\w+ )?(?:gehen?|wollen?|will|fahren?|planen?|wandern?|möchten?|gehe"
         r"|starten?)|geh(?:en|e|t|'s) (?:wir|ich|es)|plan(?:en|e|t|ung)?|vorhersage|ausflug|tour"
-        r"|fahren wir"
+        r"|fahren wir|(?:will|möchte|wollen|möchten|geht|fahre|wandere) (?:ich|wir"
+        r"|es) (?:\w+ ){0,3}?"
+        r"(?:zu[mr]?|nach|an den|in die|auf)"
     ),
     # A wish for such a day, whatever it is for; who does it already does not wish it.
     "visit_words.wished": r"will|wollen|möchten?|kann|können|darf|dürfen|klettern wir",

@@ -5,6 +5,8 @@ from __future__ import annotations
 from collections.abc import Mapping
 from typing import Final
 
+from bot.dialogue.tongues.pieces import NOTHING
+
 _QUE: Final = (
     r"qu[eé](?! (?:(?:hago )?ahora\b|bien|lind|bonit|genial|chul|buen|guap|maravilla|pasada))"
 )
@@ -35,6 +37,8 @@ WORDS: Final[Mapping[str, str]] = {
     "asking.of_a_word": (
         r"qu[eé] (?:es|son|significa|quiere decir|quieres decir)|a qu[eé] te refieres"
     ),
+    # The verb before who is asked about: here it stands so in what is told, too.
+    "asking.inverted": NOTHING,
     # Between two things of which one is to be chosen, or two numbers.
     "asking.or": r"o",
     "asking.either": r"o|ó",

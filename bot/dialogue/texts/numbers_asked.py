@@ -1,0 +1,74 @@
+"""Answers to questions about numbers: two weighed against each other, and the bot's own."""
+
+from __future__ import annotations
+
+from typing import Final
+
+NUMBERS_ASKED: Final[dict[str, str]] = {
+    # two settings weighed against each other
+    "weighed.row": "{setting}: {look}, {share}",
+    "weighed.equal": "{rows} of the frame. {stops} between, equally bright.",
+    "weighed.times": "{rows} of the frame. {stops} between.",
+    "weighed.as_bright": "Equally bright: {list}.",
+    # the grain of an ISO grows with each stop: common practice
+    "weighed.grain": "{iso} has the more grain: only to shorten the time.",
+    "weighed.f_number_alone": (
+        "{one} to {other}: {stops} {side}; as bright with {factor} × the time."
+    ),
+    "weighed.iso_alone": (
+        "{one} to {other}: {stops} {side}; as bright with {factor} × the time. "
+        "Grain grows with ISO."
+    ),
+    "weighed.depth_all": "{near} at {focal} needs f/{needed}: all of them hold it.",
+    "weighed.depth_some": "{near} at {focal} needs f/{needed}: {list} holds it.",
+    "weighed.depth_none": "{near} at {focal} needs f/{needed}: none of them holds it.",
+    "weighed.discs": "Fine detail, disc of diffraction: {list}.",
+    "weighed.softening": "Disc of diffraction: {list}; past {limit} all goes softer.",
+    "weighed.shows": "{setting} shows {shown}",
+    "weighed.focals": "{rows}.",
+    "weighed.focals_at": "{rows} at {time}.",
+    "weighed.focal_alone": (
+        "{other} shows {part} of what {one} does; the same look takes {part} of its time."
+    ),
+    "weighed.whole": "The whole fall takes {longest} or shorter: {list}.",
+    "weighed.whole_none": "The whole fall takes {longest} or shorter: a part with these.",
+    # the bot's own numbers
+    "own.now": "Now: {speed} × {time} ÷ {coverage} = {share}.",
+    "own.before": "Before: {speed} × {time} ÷ {coverage} = {share}.",
+    "own.changed_coverage": "The frame covers {new} now, {old} then.",
+    "own.changed_speed": "The water is reckoned at {new} now, {old} then.",
+    "own.f_number": (
+        "{f_number}: {near} at {focal} needs f/{needed} at least; with diffraction the blur is "
+        "least at f/{best}."
+    ),
+    "own.f_number_plain": (
+        "{f_number}: nothing near has to be sharp; this format is at its best from {low} to {high}."
+    ),
+    "own.focal": (
+        "{focal}: the fall with what lies at {near} takes {both} or shorter, the fall alone "
+        "{alone} or shorter."
+    ),
+    "own.focal_fall": "{focal}: the whole fall takes {alone} or shorter from there.",
+    "own.covers": "{focal} from {distance} covers {shown}; the fall fills {part} of it.",
+    "own.inputs": "I have: {list}. Wrong? Send the right number.",
+    "own.light": "I reckon with {light}: EV {level}. Another? Tell me.",
+    "own.light_frames": "With the light that your test frames have shown.",
+    "own.light_none_yet": "With no light till now: the time came from the look alone.",
+    "own.light_none": (
+        "With none: the time comes from the look, the test frame shows the light. Or tell me, like "
+        "`overcast`."
+    ),
+    # a claimed difference, checked
+    "checked.differs_yes": "Yes: {one} is {stops} {side} than {other}.",
+    "checked.differs_no": "No: {one} is {stops} {side} than {other}.",
+    "checked.same_yes": "Yes, equally bright: {one} and {other}.",
+    "checked.same_no": "No, equally bright: {one} and {other}.",
+    "checked.as_bright": "As bright as {other}: {setting}.",
+    "checked.light_yes": "Yes: {one} is {stops} too {side} in this light; {time} is right.",
+    "checked.light_no": "No: {one} is {stops} too {side} in this light; {time} is right.",
+    "checked.light_right": "No: {one} is about right in this light.",
+    "checked.light_unknown": (
+        "I can't tell, no light was told: take {one} and tell me what blinks, or send the light, "
+        "like `overcast`."
+    ),
+}
