@@ -19,7 +19,7 @@ WORDS: Final[Mapping[str, str]] = {
         r"|(?:back |now |finally )?(?:on|in) (?:the|my) (?:sofa|couch|armchair|bed|kitchen"
         r"|living room)"
         r"|back (?:indoors|inside|in the warm)\b"
-        r"|^(?:at )?home(?: (?:now|again|safe\w*|at last|dry))*(?= ?[,.;:!])"
+        r"|^(?:at )?home(?: (?:now|again|safe\w*|at last|dry))*(?= ?[,.;:!])(?!, sweet)"
         r"|^(?:at )?home(?: now| again| safe\w*)?(?=$|[,.;:! ]+(?:here|and)\b)"
     ),
     "at_home.review": (
