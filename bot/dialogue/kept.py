@@ -99,3 +99,5 @@ class Review(Stored):
     place: str = ""
     #: Whether it was asked in which frame it shows best.
     asked_best: bool = False
+    #: The person told that the frames are copied.
+    copied: bool = False

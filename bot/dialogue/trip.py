@@ -47,12 +47,17 @@ class Trip(Stored):
     #: When a visit to come was spoken of, and the day that it is for.
     planning_at: AwareDatetime | None = None
     day: date | None = None
+    #: When somebody told that they were there, first and last, "HH:MM".
+    there_at: str | None = None
+    seen_at: str | None = None
     #: What was asked or given once: `start`, `height`, `kit`, `note`.
     told: tuple[str, ...] = ()
 
     def known(self) -> dict[str, object]:
         """What was told, by name."""
-        filled = self.model_dump(exclude={"planning_at", "told", "spells", "weather"})
+        filled = self.model_dump(
+            exclude={"planning_at", "told", "spells", "weather", "there_at", "seen_at"}
+        )
         return {name: value for name, value in filled.items() if value not in (None, "")}
 
     def without_names(self) -> Trip:

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from typing import Final
 
 from bot.dialogue.reading.phrases import plain
@@ -12,6 +13,8 @@ _REVIEW: Final = whole_words("at_home.review")
 _BRINGS: Final = whole_words("at_home.brings")
 #: "I left it at home", "we are going home": said on the way, or of something else.
 _NOT_YET: Final = whole_words("at_home.not_yet")
+#: "Home now. Copied the card to a drive": each sentence for itself.
+_SENTENCE: Final = re.compile(r"(?<=[.!?;])\s+")
 #: What may stand around a message.
 _ENDS: Final = " .!,"
 
@@ -22,7 +25,11 @@ def is_home(text: str) -> bool:
     Args:
         text: as typed, in any of Linn's languages.
     """
-    said = plain(text, _ENDS)
+    sentences = _SENTENCE.split(plain(text))
+    return any(_says_home(one.strip(_ENDS)) for one in sentences)
+
+
+def _says_home(said: str) -> bool:
     return _HOME.search(said) is not None and not _NOT_YET.search(said)
 
 

@@ -16,6 +16,9 @@ _INTENT: Final = re.compile(
     rf"\b{in_any('review_words.intent')}[ :,]*(?P<intent>[^\W\d][^.;!?\n]*)", re.IGNORECASE
 )
 _KEEP: Final = whole_words("review_words.keep")
+_HOW: Final = whole_words("review_words.how")
+_COPIED: Final = whole_words("review_words.copied")
+_NOT_YET: Final = re.compile(rf"\b{in_any('review_words.not_yet')}\b[^.;!?]*$")
 _EQUAL: Final = whole_words("review_words.equal")
 _DROPPED: Final = any_of(rf"{in_any('review_words.dropped')}(?! me\b)")
 _TAKEN: Final = whole_words("review_words.taken")
@@ -52,7 +55,19 @@ def intent_of(text: str) -> str | None:
 def asks_to_choose(text: str) -> bool:
     """Whether a message asks which of the frames to keep."""
     said = plain(text)
-    return _KEEP.search(said) is not None and not _NEXT_TIME.search(said)
+    wants = _KEEP.search(said) is not None or _HOW.search(said) is not None
+    return wants and not _NEXT_TIME.search(said)
+
+
+def asks_how_to_choose(text: str) -> bool:
+    """Whether a message asks by what a frame is chosen."""
+    return _HOW.search(plain(text)) is not None
+
+
+def tells_of_copies(text: str) -> bool:
+    """Whether a message tells that the frames are copied, and not that they still are to be."""
+    match = _COPIED.search(plain(text))
+    return match is not None and not _NOT_YET.search(match.string[: match.start()])
 
 
 def asks_for_equal(text: str) -> bool:

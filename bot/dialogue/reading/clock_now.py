@@ -22,6 +22,11 @@ _TYPED: Final = re.compile(
     rf"(?P<now> {in_any('day_asked.now')}\b)?"
 )
 _SPOKEN: Final = re.compile(rf"\b(?:it's|its|it is|now)(?: (?:about|already|just|now))* {SPOKEN}")
+#: A time of day that stands by itself: "made it to the falls, 11:50".
+_PLAIN: Final = re.compile(
+    rf"(?<![\w.:/])(?P<hour>\d{{1,2}})(?:[:.h](?P<minute>[0-5]\d)| uhr (?P<behind>[0-5]\d))"
+    rf"(?: ?(?P<half>[ap])\.?m\b\.?)?(?![\w/:%°]|[.,]\d| ?{_UNIT}(?!\w))"
+)
 _NOON_H: Final = 12
 
 
@@ -56,6 +61,12 @@ def clock_now(text: str) -> ClockNow | None:
         return None
     hour, minute = (int(part) for part in told.split(":"))
     return ClockNow(hour, minute, either=not spoken["half"] and 0 < hour < _NOON_H)
+
+
+def clock_in(text: str) -> ClockNow | None:
+    """The first time of day, to the minute, in a message that tells where somebody is now."""
+    match = _PLAIN.search(plain(text))
+    return None if match is None else _typed(match)
 
 
 def _hour(hour: int, half: str | None) -> int:

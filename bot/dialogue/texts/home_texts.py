@@ -160,6 +160,39 @@ HOME: Final[dict[str, str]] = {
     "home.intent_decides": 'What decides: "{intent}".',
     "home.copies": "Two copies before the card is used again.",
     "home.log": "Log: {list}.",
+    "home.log_hours": "{first} to {last}",
+    # how to choose, by the numbers of the walk
+    "home.looks": "By your numbers: {list}.",
+    "home.looks_group": "{frames} {look} ({shares})",
+    "home.nearest": "Nearest to the look you want: {frame}.",
+    "home.copied": "Copied twice: then the card is free.",
+    # White without texture: over 1 % of the width in all channels is lost, under 0.5 % is fine (own
+    # rule of the trade); raw often holds 1/2 to 1 stop more (common practice).
+    "white.it": "That white",
+    "white.fine": "{named}: dots and specks under 0.5 % of the width are sparkle. A keeper.",
+    "white.one": "{named}: one channel alone comes back as near-white. Keep it.",
+    "white.limit": "{named}: {share} of the width is at the limit of 1 %; raw decides.",
+    "white.lost": (
+        "{named}: a patch of {share} of the width, all three graphs at the edge, is lost as it "
+        "stands; 1 % is the limit."
+    ),
+    "white.lost_if": (
+        "{named}: a patch of {share} of the width is lost if all three graphs stand at the edge; "
+        "one of them alone comes back."
+    ),
+    "white.ask": (
+        "{named}: dots are fine; one patch over 1 % of the width, in all three graphs, is lost. "
+        "How wide is it, in how many graphs?"
+    ),
+    "white.raw": (
+        "Raw may hold 1/2 to 1 stop more: pull the whites down {pull}. No strands then: next time "
+        "{pull} less light."
+    ),
+    "white.raw_other": (
+        "Raw may hold 1/2 to 1 stop more: pull the whites down {pull}. No strands then: take "
+        "{other}, {stops} darker."
+    ),
+    "white.no_file": "No picture has come yet: this is by your words.",
     "home.next_time": "Next time: {list}.",
     "home.fault.mush": "too long",
     "home.fault.hard": "too short",

@@ -7,10 +7,12 @@ from typing import Final
 
 from bot.dialogue.compose import Role
 from bot.dialogue.facts import Facts, Units
-from bot.dialogue.kept import ToldFrame
+from bot.dialogue.meaning import at_home as at_home_words
 from bot.dialogue.meaning import review_words
 from bot.dialogue.meaning.asking import asks
+from bot.dialogue.meaning.frame_named import named_in
 from bot.dialogue.meaning.told_sights import Remark, remarks
+from bot.dialogue.meaning.white_asked import asks_of_white, white_in
 from bot.dialogue.reading import number_answer
 from bot.dialogue.reading.foreign import glossed
 from bot.dialogue.reading.frame_list import Told, laid, told_in
@@ -19,17 +21,19 @@ from bot.dialogue.slots import KIT_SLOTS
 from bot.dialogue.steps.anywhere import manner
 from bot.dialogue.steps.home import (
     at_home,
+    last_frame,
     told_choice,
     told_facts,
     told_frames,
     told_listed,
+    told_looks,
     told_names,
     told_seen,
     told_shares,
+    white_verdict,
 )
 from bot.dialogue.texts.measures import FEET_PER_METRE
 from bot.dialogue.turn import Turn
-from core.series import f_number_marks, iso_marks, nearest, time_marks
 from core.water import Look
 
 #: Said of a day and of the light as well as of a frame.
@@ -81,11 +85,33 @@ def answer(turn: Turn, typed: str, said: str, facts: Facts) -> bool:
         facts = Facts()
     plain = plain_times(said)
     focus = review_words.focus_told(plain)
-    heard = _Heard(typed, said, told_in(plain), facts, focus)
-    if len(heard.told.times) > 1 and review_words.asks_to_choose(typed):
-        _take_list(turn, heard)
-    turn.roomy = _wanted(turn, typed) or _told(turn, heard)
+    turn.roomy = _answered(turn, _Heard(typed, said, told_in(plain), facts, focus))
     return turn.roomy
+
+
+def _answered(turn: Turn, heard: _Heard) -> bool:
+    """Answer white that may be lost, what is wanted of the frames, or what is told of them."""
+    if review_words.tells_of_copies(heard.typed):
+        told_frames.change(turn, copied=True)
+    if asks_of_white(heard.typed):
+        _judge_white(turn, heard)
+        return True
+    if len(heard.told.times) > 1 and review_words.asks_to_choose(heard.typed):
+        _take_list(turn, heard)
+    return _wanted(turn, heard.typed) or _told(turn, heard)
+
+
+def _judge_white(turn: Turn, heard: _Heard) -> None:
+    """White that may be lost: in the frame that is named, told, or was spoken of last."""
+    turn.remember_for_back()
+    _learn(turn, heard, _kept_facts(heard, says=True))
+    frames = laid(last_frame.known(turn, heard.told), heard.told)
+    told_frames.change(turn, frames=frames)
+    named = named_in(plain_times(heard.said), frames).places
+    alone = 0 if len(frames) == 1 else told_frames.spoken_of(turn)
+    white_verdict.say(turn, named[0] if named else alone, white_in(heard.typed))
+    if at_home_words.brings_frame(heard.typed) and not turn.context.conversation.measured:
+        turn.say(Role.ASSUMPTION, "white.no_file")
 
 
 def _take_list(turn: Turn, heard: _Heard) -> None:
@@ -102,17 +128,27 @@ def _wanted(turn: Turn, typed: str) -> bool:
     if intent is not None:
         turn.remember_for_back()
         _take_intent(turn, intent)
+    elif frames and review_words.asks_how_to_choose(typed):
+        told_looks.how(turn)
     elif frames and review_words.asks_to_choose(typed):
         told_choice.choose(turn)
+    elif review_words.asks_for_log(typed):
+        _write_log(turn, typed)
     elif frames and review_words.asks_for_next_time(typed):
         told_choice.next_time(turn)
     elif frames and review_words.asks_for_equal(typed):
         told_choice.equal(turn)
-    elif frames and review_words.asks_for_log(typed):
-        told_choice.log(turn, typed)
     else:
         return False
     return True
+
+
+def _write_log(turn: Turn, typed: str) -> None:
+    """The line for the log, of frames told or the walk's own; without any they are asked for."""
+    if last_frame.take(turn):
+        told_choice.log(turn, typed)
+    else:
+        turn.say(Role.SETTINGS, "home.which_frames")
 
 
 def _take_intent(turn: Turn, intent: str) -> None:
@@ -134,7 +170,7 @@ def _take_intent(turn: Turn, intent: str) -> None:
 def _told(turn: Turn, heard: _Heard) -> bool:
     """What a message tells: of the place, of frames, of what is seen in them."""
     asking = asks(manner.said(turn, heard.said, heard.typed))
-    before = told_frames.frames_of(turn) or _of_the_walk(turn, heard)
+    before = last_frame.known(turn, heard.told)
     frames = before if asking else laid(before, heard.told)
     seen = remarks(plain_times(heard.said), frames)
     if asking and _asked_of_frames(turn, seen, heard.facts):
@@ -210,22 +246,6 @@ def _learn(turn: Turn, heard: _Heard, facts: Facts) -> None:
     place = review_words.place_named(heard.typed) or review.place
     rest = review.facts.updated(facts.only(known - KIT_SLOTS))
     told_frames.change(turn, facts=rest, place=place)
-
-
-def _of_the_walk(turn: Turn, heard: _Heard) -> tuple[ToldFrame, ...]:
-    """The frame that the walk of the day ended with, where no other one is told of."""
-    given = turn.walk.given
-    if given is None or heard.told.times:
-        return ()
-    camera = turn.camera
-    return (
-        ToldFrame(
-            shutter_s=nearest(time_marks(camera.dial), given.shutter_s).marked,
-            f_number=nearest(f_number_marks(camera.dial), given.f_number).marked,
-            iso=nearest(iso_marks(camera.dial), given.iso).marked,
-            focal_mm=given.focal_mm,
-        ),
-    )
 
 
 def _answer(turn: Turn, heard: _Heard, facts: Facts, seen: tuple[Remark, ...], *, new: int) -> None:

@@ -12,6 +12,7 @@ from bot.dialogue.meaning import review_words
 from bot.dialogue.meaning.frame_named import named_in
 from bot.dialogue.reading.frame_times import plain_times
 from bot.dialogue.steps.home import (
+    day_log,
     told_frames,
     told_levels,
     told_names,
@@ -20,9 +21,9 @@ from bot.dialogue.steps.home import (
     told_softness,
 )
 from bot.dialogue.steps.walk import reasons
-from bot.dialogue.texts import TEXTS, known, measures
+from bot.dialogue.texts import TEXTS, measures
 from bot.dialogue.turn import Turn
-from core.series import SAME_STOPS, exact_f_number, exact_shutter_s, f_number_label, iso_label
+from core.series import SAME_STOPS, exact_shutter_s
 
 #: What a frame is left out for, the worst last: what no hand at home takes away.
 _FAULTS: Final = ("hard", "leaves", "clipped", "depth", "soft", "drops", "mush")
@@ -57,8 +58,9 @@ def choose(turn: Turn) -> None:
     intent = told_frames.review_of(turn).intent
     if intent:
         turn.say(Role.CHECK, "home.intent_decides", intent=intent)
-    turn.say(Role.CHECK, "home.copies")
-    log_line(turn, first)
+    if not told_frames.review_of(turn).copied:
+        turn.say(Role.CHECK, "home.copies")
+    day_log.say(turn, first)
     say_next_time(turn, Role.ASSUMPTION)
     told_frames.change(turn, about=(first,))
     first_s = exact_shutter_s(told_frames.frames_of(turn)[first].shutter_s)
@@ -166,30 +168,9 @@ def log(turn: Turn, typed: str) -> None:
     if len(named) == 1:
         told_frames.mark(turn, named[0], liked=True)
     place = named[0] if len(named) == 1 else ranked(turn)[0]
-    log_line(turn, place, review_words.conditions_of(typed))
-
-
-def log_line(turn: Turn, place: int, conditions: str = "") -> None:
-    """One line: the place, where one stood, the settings kept, the light, how the water stood."""
-    frame, camera = told_frames.frames_of(turn)[place], turn.camera
-    place_facts = known(turn.facts, turn.units, only=_LOGGED)
-    settings = [
-        f_number_label(exact_f_number(frame.f_number), camera.dial) if frame.f_number else "",
-        iso_label(frame.iso, camera.dial) if frame.iso else "",
-        solving.time_text(exact_shutter_s(frame.shutter_s), camera),
-    ]
-    review = told_frames.review_of(turn)
-    pieces = [review.place, place_facts, *settings, _light(turn), conditions]
-    turn.say(Role.CHECK, "home.log", list=", ".join(piece for piece in pieces if piece))
-
-
-#: What of the place belongs into the log (common practice: where one stood, the lens).
-_LOGGED: Final = frozenset({"fall_height_m", "stream", "distance_m", "focal_mm", "water_speed_mps"})
-
-
-def _light(turn: Turn) -> str:
-    light = turn.facts.light
-    return TEXTS[f"known.light.{light}"] if light else ""
+    day_log.say(turn, place, review_words.conditions_of(typed))
+    if review_words.asks_for_next_time(typed):
+        say_next_time(turn, Role.CHECK)
 
 
 def say_next_time(turn: Turn, role: Role) -> None:
@@ -226,5 +207,5 @@ def _times(turn: Turn) -> str:
 def next_time(turn: Turn) -> None:
     """Answer what to do differently: the remedies, the times, and the line for the log."""
     say_next_time(turn, Role.SETTINGS)
-    log_line(turn, ranked(turn)[0])
+    day_log.say(turn, ranked(turn)[0])
     turn.reason("why.practice")

@@ -15,7 +15,15 @@ from bot.dialogue.reading.sky_hours import spells_in, without_hours
 from bot.dialogue.reading.visit import read_visit, with_pace
 from bot.dialogue.states import State
 from bot.dialogue.steps.anywhere import planning
-from bot.dialogue.steps.visits import dusk_out, forecasts, note_home, plan, rough_card, sky
+from bot.dialogue.steps.visits import (
+    dusk_out,
+    forecasts,
+    hours_there,
+    note_home,
+    plan,
+    rough_card,
+    sky,
+)
 from bot.dialogue.steps.walk import arrive
 from bot.dialogue.trip import Trip
 from bot.dialogue.turn import Turn
@@ -70,6 +78,7 @@ def hear(turn: Turn, typed: str, said: str) -> None:
     planning.hear(turn, typed)
     if planning.is_planning(turn) and says_here(typed):
         planning.end(turn)
+    hours_there.hear(turn, typed)
     question = turn.context.conversation.question
     asked = question is not None and question.name in _ASKS_START
     by_the_hour = asked and planning.is_planning(turn) and bool(spells_in(typed))

@@ -38,7 +38,7 @@ WORDS: Final[Mapping[str, str]] = {
         rf"{_OK}{_BE} (?:finally |now |just )*(?:here|there|at the (?:water)?falls?)"
         r"(?: (?:now|at last|finally))*"
         rf"|{_OK}(?:i|we)?(?:'ve| have)? ?(?:just |finally |now )*(?:arrived|made it|got here)"
-        r"(?: (?:now|here|at last|at the (?:water)?falls?))*"
+        r"(?: (?:now|here|at last|(?:at|to) the (?:water)?(?:falls?|water|spot|place)))*"
     ),
     # What tells of a frame, or of its fault.
     "arrival.of_a_frame": (

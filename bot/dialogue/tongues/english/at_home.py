@@ -19,7 +19,7 @@ WORDS: Final[Mapping[str, str]] = {
         r"|(?:back |now |finally )?(?:on|in) (?:the|my) (?:sofa|couch|armchair|bed|kitchen"
         r"|living room)"
         r"|back (?:indoors|inside|in the warm)\b"
-        r"|^(?:at )?home (?:now|again|safe\w*)(?= ?[,.;:!])"
+        r"|^(?:at )?home(?: (?:now|again|safe\w*|at last|dry))*(?= ?[,.;:!])(?!, sweet)"
         r"|^(?:at )?home(?: now| again| safe\w*)?(?=$|[,.;:! ]+(?:here|and)\b)"
     ),
     "at_home.review": (
@@ -35,7 +35,8 @@ WORDS: Final[Mapping[str, str]] = {
     ),
     # "I left it at home", "we are going home": said on the way, or of something else.
     "at_home.not_yet": (
-        r"left|forgot\w*|going(?! (?:through|over)\b)|heading|walk\w*|driv\w*"
+        r"left|forgot\w*|going(?! (?:through|over)\b)|heading|walk\w*|driving"
+        r"|(?:to|we|i|i'll) drive"
         r"|on (?:my|our|the) way|when|once|before|until|if|will|tomorrow|later"
     ),
 }

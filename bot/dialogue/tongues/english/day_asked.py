@@ -32,7 +32,7 @@ WORDS: Final[Mapping[str, str]] = {
         r"|pack(?:ing)?(?: up)?|be off|get going"
         r"|get moving|go for)"
         r"|how (?:much time|long)(?: more)? (?:is there|do (?:i|we) have|have (?:i|we)(?: got)?"
-        r"|can (?:i|we) stay|left)\b"
+        r"|left)\b"
         r"(?! (?:to|until the) )"
         r"|(?:time|minutes?) (?:is |are )?left(?: (?:before|until|till) (?:i|we|the gate))?(?= ?\?)"
     ),

@@ -23,6 +23,11 @@ WORDS: Final[Mapping[str, str]] = {
         r"|(?:your|the) (?:pick|favou?rite|choice|verdict)"
         r"|(?:pick|choose) (?:one|some|for me)|help me (?:choose|pick|decide)"
     ),
+    # "How do I pick": by which rule, before the choice itself.
+    "review_words.how": (
+        r"how (?:do|would|should|can|does) (?:i|we|you|one) (?:even |then |best )?(?:pick|choose"
+        r"|decide|select|tell which|know which)"
+    ),
     "review_words.equal": (
         r"equal(?:ly)? (?:bright\w*|exposed)|(?:the )?same brightness|brightness(?:es)? equal"
         r"|equali[sz]e\w*|(?:compare|judge)\b.*\bfair\w*|fair(?:ly)? (?:compar\w+|comparison)"
@@ -35,10 +40,23 @@ WORDS: Final[Mapping[str, str]] = {
         r"|images?) (?:from |of )?(?:today|this (?:morning|afternoon|evening)|yesterday|earlier)"
     ),
     "review_words.next_time": (
-        r"next time|another time|(?:could|should) (?:i|we|it) have (?:done|been)|what went wrong"
-        r"|do (?:differently|better)"
+        r"next (?:time|trip|visit)|another time|(?:could|should) (?:i|we|it) have (?:done|been)"
+        r"|what went wrong"
+        r"|do (?:different(?:ly)?|better)"
     ),
-    "review_words.log": r"log(?: ?line| ?book)?|note (?:it|that|this) down",
+    "review_words.log": (
+        r"log(?: ?line| ?book)?|note (?:it|that|this) down|(?:note ?book|journal|diary)"
+        r"|(?:line|note|entry) (?:for|about) (?:my (?:note|log)\w*|today|the day|this (?:visit"
+        r"|trip))"
+    ),
+    # "Copied the card to the laptop and a backup drive".
+    "review_words.copied": (
+        r"(?:copied|backed up|saved)\b[^.;!?]{0,40}\b(?:card|files|everything|them|it|drive|laptop"
+        r"|twice)|(?:card|files|everything|frames) (?:is|are)? ?(?:copied|backed up|saved)"
+    ),
+    "review_words.not_yet": (
+        r"haven't|havent|hasn't|not|never|should i|do i|must i|to be|have to|need to"
+    ),
     # "The focus was on 4 m".
     "review_words.focus": r"focus(?:ed|sed|ing)?",
     "review_words.was": r"was|is|set",

@@ -38,7 +38,7 @@ WORDS: Final[Mapping[str, str]] = {
     # The clause of a longer message that ends a plan: "ok we are here now. It's cloudy".
     "arrival.here": (
         rf"{_OK}(?:(?:ich bin|wir sind|sind|bin) (?:jetzt |nun |endlich )*(?:da|hier|dort"
-        rf"|angekommen))"
+        rf"|(?:(?:am|beim) (?:wasser)?fall )?angekommen|(?:am|beim) (?:wasser)?fall))"
         r"(?: (?:jetzt|nun))?"
     ),
     # What tells of a frame, or of its fault.

@@ -27,7 +27,6 @@ WORDS: Final[Mapping[str, str]] = {
         r"\b(?:los(?:gehen|laufen)?|zurück(?:gehen|laufen)?|umkehren|umdrehen|aufbrechen|gehen"
         r"|heim|packen|einpacken)\b"
         r"|wie (?:viel zeit|lange) (?:hab\w*|bleib\w*) (?:ich|wir|mir|uns) noch"
-        r"|wie lange kann\w* (?:ich|wir) (?:noch )?bleiben"
     ),
     # "It's 2:20 now".
     "day_asked.it_is": r"es ist|jetzt(?: ist es)?|ist (?:jetzt|gerade)|uhrzeit(?: ist)?",

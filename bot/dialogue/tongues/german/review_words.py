@@ -18,14 +18,30 @@ WORDS: Final[Mapping[str, str]] = {
         r"(?:welche[snr]?|was)(?: \w+){0,5}? (?:behalten|nehmen|behältst|nimmst|auswählen"
         r"|aussuchen|beste\w*)|hilf mir (?:aus\w+|wählen)"
     ),
+    # "How do I pick": by which rule, before the choice itself.
+    "review_words.how": (
+        r"wie (?:soll |kann )?(?:wähle?|entscheide?|suche?) (?:ich|wir|man)|wie (?:soll"
+        r"|kann) (?:ich"
+        r"|man) (?:\w+ )?(?:wählen|auswählen|entscheiden)"
+    ),
     "review_words.equal": r"(?:fair|richtig) vergleich\w*|wie vergleiche?|gleich hell",
     "review_words.dropped": r"vergiss|lösch\w*|gelöscht|streich\w*|weglassen",
     "review_words.taken": (
         r"(?:bilder|fotos|aufnahmen)(?: \w+){0,4}? (?:gemacht|mitgebracht|geschossen|von heute"
         r"|heute)|(?:habe|hab|hatte)(?: \w+){0,3}? (?:bilder|fotos|aufnahmen)"
     ),
-    "review_words.next_time": r"nächstes mal|beim nächsten mal|anders machen|besser machen",
-    "review_words.log": r"notiz(?:zeile)?",
+    "review_words.next_time": (
+        r"nächstes mal|nächster (?:ausflug|besuch)|beim nächsten mal|anders machen|besser machen"
+    ),
+    "review_words.log": (
+        r"notiz(?:zeile|buch)?|tagebuch|logbuch|(?:eine )?zeile (?:für|über) (?:\w+ )?(?:notiz\w*"
+        r"|heute|den tag)"
+    ),
+    # "Copied the card to the laptop and a backup drive".
+    "review_words.copied": (
+        r"(?:kopiert|gesichert)|karte (?:ist )?(?:kopiert|gesichert)|(?:sicherung|backup) gemacht"
+    ),
+    "review_words.not_yet": r"nicht|nie|muss|soll\w*|noch",
     # "The focus was on 4 m".
     "review_words.focus": r"fokus\w*",
     "review_words.was": r"war|lag",

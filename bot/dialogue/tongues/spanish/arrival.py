@@ -36,6 +36,7 @@ WORDS: Final[Mapping[str, str]] = {
     "arrival.here": (
         rf"{_OK}(?:ya )?(?:estoy|estamos) (?:ya |ahora )*(?:aquí|allí)(?: ya)?"
         rf"|{_OK}(?:ya )?(?:hemos llegado|he llegado|llegamos)(?: ya)?"
+        r"(?: a la (?:cascada|catarata)| al (?:salto|agua))?"
     ),
     # What tells of a frame, or of its fault.
     "arrival.of_a_frame": r"demasiado|imagen|toma|perdid\w+|parece|casa",

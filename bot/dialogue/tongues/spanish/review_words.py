@@ -18,6 +18,8 @@ WORDS: Final[Mapping[str, str]] = {
         r"|conserv\w+|guard\w+|eleg\w+|eliges|escog\w+|mejor)|con cu[aá]l(?:es)? (?:te|me|nos) \w+"
         r"|ayúdame a elegir"
     ),
+    # "How do I pick": by which rule, before the choice itself.
+    "review_words.how": r"cómo (?:elijo|elegir|escojo|escoger|decido|decidir|selecciono)",
     "review_words.equal": (
         r"cómo (?:los |las )?compar\w+|comparar bien|mismo brillo|misma luminosidad"
         r"|igual de (?:clar|brillant|luminos)\w+"
@@ -30,7 +32,10 @@ WORDS: Final[Mapping[str, str]] = {
     "review_words.next_time": (
         r"la próxima(?: vez)?|la proxima(?: vez)?|hacer (?:distinto|diferente|mejor)"
     ),
-    "review_words.log": r"bitácora|nota",
+    "review_words.log": r"bitácora|nota|cuaderno|libreta|diario|línea (?:para|sobre) \w+",
+    # "Copied the card to the laptop and a backup drive".
+    "review_words.copied": r"(?:copié|copiado|copiada|guardé|copia de seguridad)",
+    "review_words.not_yet": r"no|nunca|sin|debo|tengo que",
     # "The focus was on 4 m".
     "review_words.focus": r"enfo\w+|foco",
     "review_words.was": r"estaba",
