@@ -70,6 +70,9 @@ HANDY: Final[dict[str, str]] = {
         "Nobody goes back to rising, brown or loud water for gear: leave it until that is over. "
         "Elsewhere take it along, in the bag, both hands free."
     ),
+    # the same while an emergency is held
+    "danger.gear_stays": "Leave it: nobody goes back to that water for gear.",
+    "danger.not_today": "Not today: it can rise again for hours.",
     "asked.can_do": (
         "I go with you through lens, edges, settings, whites and leaves at a fall, read frames "
         "that you share, answer questions; danger first. Ask, or send `start`."
