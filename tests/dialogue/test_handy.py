@@ -352,8 +352,8 @@ FLOOD = ("the water turned brown and it is rising",)
 @pytest.mark.parametrize(
     ("text", "key"),
     [
-        ("do I have to leave the camera? it's on the bank", "asked.leave_gear"),
-        ("when can we go back down to the pool, is it over in an hour?", "asked.after_flood"),
+        ("do I have to leave the camera? it's on the bank", "danger.gear_stays"),
+        ("when can we go back down to the pool, is it over in an hour?", "danger.not_today"),
     ],
 )
 def test_who_left_a_flood_hears_that_gear_stays_and_nobody_goes_back(text: str, key: str) -> None:
@@ -361,12 +361,13 @@ def test_who_left_a_flood_hears_that_gear_stays_and_nobody_goes_back(text: str, 
     said = keys(walked(*FLOOD), text)
     assert key in said
     assert any(other.startswith("danger.flood") for other in said)
+    assert "ask.safe" in said
 
 
 def test_gear_is_no_matter_of_who_is_hurt() -> None:
     """There the instruction alone counts."""
     said = keys(walked("he broke his leg"), "do I have to leave the camera?")
-    assert "asked.leave_gear" not in said
+    assert not {"asked.leave_gear", "danger.gear_stays"} & set(said)
 
 
 @pytest.mark.parametrize(

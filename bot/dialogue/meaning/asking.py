@@ -39,6 +39,12 @@ _CLAUSE: Final = re.compile(
     rf"[?!.;:,…()\n]+\s*|\s+(?={in_any('asking.or')} )|\s+{in_any('asking.and')}\s+"
 )
 _SPACE: Final = re.compile(r"\s+")
+#: How a question begins where no sign parts it from what is told.
+_ASKING_WITHIN: Final[Mapping[str, re.Pattern[str]]] = {
+    language: re.compile(begins) for language, begins in of_each("asking.within").items()
+}
+#: Where a clause begins by its signs, or by a word that goes on from another.
+_BEGINS: Final = re.compile(rf"[?!.;:,…()\n]+\s*|\b(?:{in_any('asking.and')}|so)\s+")
 _LEADS_UP: Final = re.compile(rf"\b{in_any('asking.and')}\s+|{SENTENCE_ENDS}")
 #: "Nobody is down there can she stand on the path": the verb before who is asked about.
 _INVERTED: Final = re.compile(rf"\b{in_any('asking.inverted')}\b", re.IGNORECASE)
@@ -116,9 +122,15 @@ def questions_begin(said: Said) -> list[int]:
         said: the message; places count in its own words.
     """
     text = said.own.casefold()
-    asking = _ASKING_BEHIND.get(said.language, _ASKING_BEHIND["en"])
-    words = [found.end() for found in _SPACE.finditer(text)]
-    asked = [place for place in words if asking.match(text, place)]
+    behind, within = (
+        rules.get(said.language, rules["en"]) for rules in (_ASKING_BEHIND, _ASKING_WITHIN)
+    )
+    clauses = {found.end() for found in _BEGINS.finditer(text)}
+    asked = [
+        place
+        for place in (found.end() for found in _SPACE.finditer(text))
+        if within.match(text, place) or (place in clauses and behind.match(text, place))
+    ]
     led = [found.end() for found in _LEADS_UP.finditer(text) if asked and found.end() < asked[-1]]
     return sorted({*asked, *led})
 

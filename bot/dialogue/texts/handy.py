@@ -9,8 +9,8 @@ HANDY: Final[dict[str, str]] = {
     # A variable ND is two polarisers: crossed too far they darken unevenly, most with wide lenses
     # (common practice; that it begins in the last third is an own rule).
     "asked.variable": (
-        "Set {f_number}, {iso}, {time}, then turn it until the meter agrees: about {stops} in "
-        "{light}. Keep off the last third of the ring: a dark cross comes there."
+        "Set {f_number}, {iso}, {time}, then turn until the meter agrees: about {stops} in "
+        "{light}. Not into the last third of the ring: a dark cross comes there."
     ),
     "asked.variable_weak": (
         "Take it off: in {light} {time} at {f_number} needs no filter, and even at its weakest it "
@@ -26,7 +26,7 @@ HANDY: Final[dict[str, str]] = {
     ),
     "asked.variable_cross": (
         "Not broken: near its strong end a variable ND draws a dark cross, most with wide lenses. "
-        "Turn it back until that goes; the rest takes a higher f-number or shade."
+        "Turn back until that goes; the rest takes a higher f-number or shade."
     ),
     "asked.variable_polariser": (
         "Not both: a variable ND is two polarisers itself, so a third goes dark or blotchy, and "
@@ -70,6 +70,9 @@ HANDY: Final[dict[str, str]] = {
         "Nobody goes back to rising, brown or loud water for gear: leave it until that is over. "
         "Elsewhere take it along, in the bag, both hands free."
     ),
+    # the same while an emergency is held
+    "danger.gear_stays": "Leave it: nobody goes back to that water for gear.",
+    "danger.not_today": "Not today: it can rise again for hours.",
     "asked.can_do": (
         "I go with you through lens, edges, settings, whites and leaves at a fall, read frames "
         "that you share, answer questions; danger first. Ask, or send `start`."
@@ -97,8 +100,8 @@ HANDY: Final[dict[str, str]] = {
     # Opinions differ about bright jackets in a picture (common practice).
     "asked.people_coat": "A bright coat is a matter of taste.",
     "asked.slippery_shoes": (
-        "Better not: wet leaves and moss on rock slide, and smooth soles hold nothing. Stay on "
-        "path or gravel, try each step first; nobody at the water's edge or on the lip."
+        "Better not: wet leaves and moss on rock slide, smooth soles hold nothing. Stay on path "
+        "or gravel, try each step; nobody at the water's edge or on the lip."
     ),
     "asked.focus_water": (
         "Foam gives focus no edge: focus at {focus}, on rock with a clear edge, then manual."

@@ -129,7 +129,8 @@ def _rest_of(clauses: Sequence[str], asked: int, topic: str) -> str:
         topic: that it asks about; "nothing blinks, where is that shown" tells of no frame.
     """
     rest = " ".join(clauses[place] for place in range(len(clauses)) if place != asked)
-    return "" if read(rest).known().keys() <= IN_ITS_WORDS.get(topic, frozenset()) else rest
+    known = read(rest).known().keys()
+    return "" if known and known <= IN_ITS_WORDS.get(topic, frozenset()) else rest
 
 
 def _of_several(heard: Said, clause: str, asked: int) -> Said:

@@ -12,6 +12,7 @@ from bot.dialogue.steps.asked.filter_answers import light_named, names_no_polari
 from bot.dialogue.steps.walk import base, reasons
 from bot.dialogue.texts import TEXTS, measures
 from bot.dialogue.turn import Turn
+from core.exposure import Settings
 from core.light import LIGHTS, metered_level
 from core.series import f_number_label, iso_label, shutter_label
 
@@ -47,17 +48,18 @@ def say_turn(turn: Turn, text: str) -> None:
     if light is None or now.camera.sensor.fixed_f_number is not None:
         turn.say(Role.SETTINGS, "asked.variable_plain")
         return
-    over = metered_level(now.wanted, light.ev100)
+    wished = Settings(now.settings.f_number, now.wanted.shutter_s, now.wanted.iso)
+    over = metered_level(wished, light.ev100)
     turn.say(
         Role.SETTINGS,
         _key(over),
-        f_number=f_number_label(now.wanted.f_number, now.camera.dial),
-        iso=iso_label(now.wanted.iso, now.camera.dial),
-        time=shutter_label(now.wanted.shutter_s, now.camera.dial),
+        f_number=f_number_label(wished.f_number, now.camera.dial),
+        iso=iso_label(wished.iso, now.camera.dial),
+        time=shutter_label(wished.shutter_s, now.camera.dial),
         light=TEXTS[f"light.{named}"],
         stops=measures.stops(over),
     )
-    reasons.explain_level(turn, now.wanted, named, 0.0)
+    reasons.explain_level(turn, wished, named, 0.0)
 
 
 def _key(over: float) -> str:

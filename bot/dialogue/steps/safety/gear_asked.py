@@ -2,18 +2,22 @@
 
 from __future__ import annotations
 
+from collections.abc import Mapping
 from typing import Final
 
+from bot.dialogue.compose import Role
 from bot.dialogue.meaning.asking import asks
 from bot.dialogue.meaning.said import Said
 from bot.dialogue.meaning.sentences import sentences_of
 from bot.dialogue.meaning.topics import nearness, topic_of
 from bot.dialogue.steps.anywhere import manner
-from bot.dialogue.steps.asked.topic_answers import TOPICS
 from bot.dialogue.turn import Turn
 
-#: Answers that send nobody anywhere but away from the water.
-_TOPICS: Final = frozenset({"leave_gear", "after_flood"})
+#: What is said: in so few words that the instruction and its question find room.
+_TEXTS: Final[Mapping[str, str]] = {
+    "leave_gear": "danger.gear_stays",
+    "after_flood": "danger.not_today",
+}
 #: From this nearness on it is asked (own rule: as a whole message beside facts).
 _SURE: Final = 0.3
 
@@ -28,7 +32,7 @@ def answer(turn: Turn, text: str) -> bool:
     found = next(filter(None, map(_asked, _parts(turn, text))), None)
     if found is None:
         return False
-    TOPICS[found](turn, text)
+    turn.say(Role.SAFETY, _TEXTS[found])
     return True
 
 
@@ -40,6 +44,6 @@ def _parts(turn: Turn, text: str) -> list[Said]:
 def _asked(said: Said) -> str | None:
     """Which of them a part of a message asks; None for what asks something else, or tells."""
     topic = topic_of(said)
-    if topic not in _TOPICS or not asks(said) or nearness(said)[topic] < _SURE:
+    if topic is None or topic not in _TEXTS or not asks(said):
         return None
-    return topic
+    return topic if nearness(said)[topic] >= _SURE else None

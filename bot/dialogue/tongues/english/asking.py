@@ -29,6 +29,14 @@ WORDS: Final[Mapping[str, str]] = {
     "asking.at_end": r"or",
     # Who asks what a word means.
     "asking.of_a_word": r"what (?:is|are|does|do you mean|is meant)",
+    # How a question begins where no sign parts it from what is told: "22 was what it took" tells.
+    "asking.within": (
+        r"(?:(?:what|how|why|where|when|which)(?:'?s|(?: \w+){0,2}? (?:do|does|did|is|are|was|can"
+        r"|could|should|shall|would|will|must)) (?:i|we|you|they|he|she|it|that|this|the|my|there)"
+        r"|(?:can|could|should|shall|may|must|would|will|do|am|are) (?:i|we|you|they|he|she)"
+        r"|(?:can|could|should|would|will|is|was) (?:it|that|this)|or what|what about|how about"
+        r"|(?:why|how come)\W*$)\b"
+    ),
     # The verb before who is asked about, wherever it stands; "so do I" tells.
     "asking.inverted": (
         r"(?<!so )(?<!nor )(?<!neither )(?<!as )(?:(?:can|could|should|shall|may|must|do|does|am"

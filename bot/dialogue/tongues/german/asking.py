@@ -46,6 +46,13 @@ WORDS: Final[Mapping[str, str]] = {
         r"was (?:ist|sind|heißt|heisst|bedeutet|bedeuten|meinst du|verstehst du)"
         r"|was du (?:\w+ )?meinst"
     ),
+    # How a question begins where no sign parts it from what is told: "dann kann ich" tells.
+    "asking.within": (
+        r"(?:(?:was|wie|wo|warum|wieso|weshalb|woran|wohin|welche\w*)(?: \w+){1,2} (?:ich|man|wir"
+        r"|i|das|es)|(?<!dann )(?<!da )(?<!jetzt )(?<!hier )(?<!so )(?<!damit )"
+        r"(?:soll(?:te)?|darf|muss|kann|brauch[et]?) (?:ich|man|wir|i)"
+        r"|(?:ist|geht|reicht|hilft|liegt|kommt) (?:das|des|es)|liegts|oder was)\b"
+    ),
     # The verb before who is asked about: here it stands so in what is told, too.
     "asking.inverted": NOTHING,
     # Between two things of which one is to be chosen, or two numbers.

@@ -37,6 +37,11 @@ WORDS: Final[Mapping[str, str]] = {
     "asking.of_a_word": (
         r"qu[eé] (?:es|son|significa|quiere decir|quieres decir)|a qu[eé] te refieres"
     ),
+    # How a question begins where no sign parts it from what is told: "no puedo" tells.
+    "asking.within": (
+        r"¿?(?:qu[eé] (?:hago|hacemos|pongo|le hago)|c[oó]mo \w+|cu[aá]nt[oa]s? \w+|por qu[eé]"
+        r"|(?<!no )(?:puedo|podemos|debo|debemos|se puede)|es (?:el|la|eso|por)|ser[aá]|o qu[eé])\b"
+    ),
     # The verb before who is asked about: here it stands so in what is told, too.
     "asking.inverted": NOTHING,
     # Between two things of which one is to be chosen, or two numbers.
