@@ -18,7 +18,7 @@ from bot.dialogue.steps.asked import asides, by_meaning, questions_asked, suppos
 from bot.dialogue.steps.asked.topic_or_cause import with_sight
 from bot.dialogue.steps.home import home_words
 from bot.dialogue.steps.incoming import shared
-from bot.dialogue.steps.telling import corrected, late, look_wished, told
+from bot.dialogue.steps.telling import corrected, late, lens_named, look_wished, told
 from bot.dialogue.steps.visits import visit
 from bot.dialogue.steps.walk import composition, liking, now
 from bot.dialogue.turn import Turn
@@ -106,6 +106,7 @@ def _read(turn: Turn, rest: str, said: Said, expecting: frozenset[str]) -> Facts
     facts = composition.without_light_of_the_edge(turn, facts, said.english)
     facts = with_rest(look_wished.wish_behind(said.english, facts), said.english)
     facts = corrected.placed(turn, said.english, supposing.supposed(turn, said, facts))
+    facts = lens_named.with_lens(turn, said, facts)
     facts = asides.with_filter(turn, said.typed, facts)
     facts = asides.without_leaf_frame(turn, said.typed, facts)
     return visit.as_forecast(turn, visit.with_trip(turn, facts, said.english), rest)

@@ -213,13 +213,21 @@ def _go_on(turn: Turn, facts: Facts) -> None:
         return
     if state in {State.ARRIVE, State.LENS}:
         _before_lens(turn, facts)
-    elif changed & _GEOMETRY or (changed & _DEPTH and lens_depth.no_longer_holds(turn)):
+    elif _is_news(turn, changed & _GEOMETRY) or (
+        changed & _DEPTH and lens_depth.no_longer_holds(turn)
+    ):
         _anew(turn)
     elif state in {State.HIGHLIGHTS, State.KEEP, State.BASE} and changed & _BASE:
         if not look_wished.answer(turn, facts):
             base.give(turn)
     else:
         _note(turn, facts)
+
+
+def _is_news(turn: Turn, slots: set[str]) -> bool:
+    """Whether one of these is known otherwise than before: who says it again moved nowhere."""
+    before, now_known = turn.before.facts, turn.facts
+    return any(getattr(before, slot) != getattr(now_known, slot) for slot in slots)
 
 
 def _note(turn: Turn, facts: Facts) -> None:

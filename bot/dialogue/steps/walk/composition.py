@@ -42,11 +42,6 @@ _LIGHTS: Final = {
     "trees": "light canopy",
     "dark": "wooded gorge",
 }
-#: So often a check is put on a walk; then an assumption stands in (own rule: a third is nagging).
-_MOST_PUT: Final = 2
-#: Who tried to answer sees the options once more.
-_TRIED: Final = frozenset({"no_such_option", "old_answer", "which_one"})
-_ASSUMED: Final = {"top": "assumed.top", "sides": "assumed.sides"}
 #: What needs a remark, and the text of it; the other answers are fine as they are.
 _REMARKS: Final = {
     ("top", "sky"): "top.sky",
@@ -240,23 +235,6 @@ def _beside_the_edge(text: str) -> str:
     """What a message says beside the top edge: "the top is dark wood" tells of no light."""
     clauses = _CLAUSES.split(text)
     return ", ".join(clause for clause in clauses if not _OF_TOP.search(clause.casefold()))
-
-
-def close(turn: Turn, *, wanted: bool) -> None:
-    """At the end of an answer: no check that was told is asked, and none a third time.
-
-    Args:
-        turn: the answer, with the question that it ends with.
-        wanted: whether the person asked to see the question.
-    """
-    leave_out_told(turn)
-    wanted = wanted or any(part.key in _TRIED for part in turn.parts)
-    while not wanted and turn.walk.put.count(turn.question_name) >= _MOST_PUT:
-        name = turn.question_name
-        turn.say(Role.ASSUMPTION, _ASSUMED.get(name, "let_go"))
-        skip(turn, name)
-    if turn.question_name in CHECKS:
-        turn.change_walk(put=(*turn.walk.put, turn.question_name))
 
 
 def _say_waiting(turn: Turn) -> None:
