@@ -244,7 +244,10 @@ def _answered_both(turn: Turn, typed: str, asked: Asked, both: Beside) -> None:
     turn.remember_for_back()
     if asked.name in _GOES_ON_ELSEWHERE:
         _ANSWERS[asked.name](turn, both.value)
+        turn.leave_question_unsaid()
         free_words.beside(turn, both.rest)
+        if not turn.question_put:
+            repeat.put_again_if_open(turn)
         return
     composition.keep(turn, asked.name, both.value)
     free_words.beside(turn, both.rest)

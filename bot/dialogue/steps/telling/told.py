@@ -77,6 +77,7 @@ _BASE: Final = _GEOMETRY | {
     "nd_on_stops",
 }
 _SETTINGS: Final = frozenset({"f_number", "shutter_s", "iso"})
+_OF_BLINKING: Final = frozenset({"blink", "blink_again", "screen_says"})
 
 
 def take_in(turn: Turn, facts: Facts, text: str) -> None:
@@ -84,6 +85,7 @@ def take_in(turn: Turn, facts: Facts, text: str) -> None:
     if facts.ask_what_if:
         what_if.answer(turn, facts)
         return
+    facts = _without_part_that_blinks(turn, facts)
     turn.change_conversation(tried=None)
     quiet = visit.is_new(turn) and not planning.is_planning(turn)
     moved(turn, facts, text)
@@ -104,6 +106,14 @@ def take_in(turn: Turn, facts: Facts, text: str) -> None:
     _say_how_read(turn, facts)
     free_drop.say_free_drop(turn)
     _mend_or_go_on(turn, facts, text)
+
+
+def _without_part_that_blinks(turn: Turn, facts: Facts) -> Facts:
+    """While blinking is asked about, "the top, not all of it" is where it blinks, and no wish."""
+    question = repeat.standing(turn)
+    asked = question is not None and question.name in _OF_BLINKING
+    framed = facts.section_height_m is not None or facts.lenses or facts.focal_mm is not None
+    return facts.model_copy(update={"section": None}) if asked and not framed else facts
 
 
 def _mend_or_go_on(turn: Turn, facts: Facts, text: str) -> None:
