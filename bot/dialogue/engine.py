@@ -39,7 +39,7 @@ from bot.dialogue.steps.safety import (
     precaution,
     whole_room,
 )
-from bot.dialogue.steps.walk import arrive, composition, light_named
+from bot.dialogue.steps.walk import arrive, light_named, patience
 from bot.dialogue.texts import speaking
 from bot.dialogue.turn import Turn
 from bot.dialogue.words import answer_rest, answer_words
@@ -88,7 +88,7 @@ def _answered(turn: Turn, event: Event) -> None:
     whole_room.leave(turn)
     doubt.close(turn)
     closed_place.close(turn)
-    composition.close(turn, wanted=_asks_to_see(event))
+    patience.close(turn, wanted=_asks_to_see(event))
     light_named.close(turn)
 
 
@@ -194,6 +194,7 @@ def _warned(turn: Turn, origin: Origin, text: str, danger: Danger | None) -> boo
     if danger is None or not danger.is_told:
         return emergency.rumbles_on(turn, text)
     edges_kept.keep(turn, text)
+    heard.keep_kit(turn, text)
     emergency.answer(turn, danger, danger_here.with_friends(turn, text))
     return True
 

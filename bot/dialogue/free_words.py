@@ -26,7 +26,14 @@ from bot.dialogue.steps.asked import (
 from bot.dialogue.steps.asked.topic_or_cause import with_sight
 from bot.dialogue.steps.home import home_words
 from bot.dialogue.steps.incoming import shared
-from bot.dialogue.steps.telling import corrected, late, look_wished, told, white_told
+from bot.dialogue.steps.telling import (
+    corrected,
+    late,
+    lens_named,
+    look_wished,
+    told,
+    white_told,
+)
 from bot.dialogue.steps.visits import day_asked, dusk_out, visit
 from bot.dialogue.steps.walk import composition, liking, now
 from bot.dialogue.turn import Turn
@@ -163,6 +170,7 @@ def _read(turn: Turn, rest: str, said: Said, expecting: frozenset[str]) -> Facts
     if facts.known() or rest == said.english:  # a try that is answered is not made again
         facts = supposing.supposed(turn, said, facts)
     facts = corrected.placed(turn, said.english, facts)
+    facts = lens_named.with_lens(turn, said, facts)
     facts = asides.with_filter(turn, said.typed, facts)
     facts = asides.without_leaf_frame(turn, said.typed, facts)
     return visit.as_forecast(turn, visit.with_trip(turn, facts, said.english), rest)

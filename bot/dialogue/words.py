@@ -49,6 +49,9 @@ _ALWAYS_EXPECTED: Final = frozenset({"fall_height_m", "distance_m", "nearest_m"}
 #: A question that is not understood takes nothing from the reply beside it, nor does good news.
 _NOTHING_HEARD: Final = frozenset({"not_understood", "which_one", "unread", "edges.noted"})
 
+#: Their answers begin something else: another lens, another place to stand, the end.
+_GOES_ON_ELSEWHERE: Final = frozenset({"next", "too_near"})
+
 Answer = Callable[[Turn, str], None]
 
 
@@ -252,8 +255,18 @@ def _numbered(
 
 
 def _answered_both(turn: Turn, typed: str, asked: Asked, both: Beside) -> None:
-    """A reply with more beside it: that is taken in, and answered where it asks, first."""
+    """A reply with more beside it: that is taken in, and answered where it asks, first.
+
+    What stands beside "another lens" or "go back" is of the next frame, and comes after it.
+    """
     turn.remember_for_back()
+    if asked.name in _GOES_ON_ELSEWHERE:
+        _ANSWERS[asked.name](turn, both.value)
+        turn.leave_question_unsaid()
+        free_words.beside(turn, both.rest)
+        if not turn.question_put:
+            repeat.put_again_if_open(turn)
+        return
     composition.keep(turn, asked.name, both.value)
     free_words.beside(turn, both.rest)
     turn.parts = [part for part in turn.parts if part.key not in _NOTHING_HEARD]

@@ -24,6 +24,7 @@ _PHRASES: Final = (
     r"|fewer) than|(?:over|under|close to|up to)(?= $)|supposed to be|said to be|by eye"
     r"|(?:i was|we were|i've been|i got) told|told (?:me|us)|at (?:most|least|a guess)"
     r"|give or take|more or less|or (?:so|thereabouts|something|less|more)|hard to (?:say|tell)"
+    r"|(?:(?:as|like) )?(?:i|we)(?: already| just)? (?:said|told you)(?: already)?"
     r"|let's say|let us say|call it|in fact|not sure|thank you|(?:i|we|i'd|i would|we'd) (?:say"
     r"|guess|think|reckon|suppose|believe|estimate|imagine|bet|put it at|make it)"
     r"|(?:(?:my|best|rough|wild|first|an?|as a|the) )+guess|the answer|i'd|i would"
@@ -52,7 +53,8 @@ _PLACE: Final = (
     rf"(?:(?:from|to|of|for|with|between|over|above|up to|in|and) )?(?:{_THE} )?{_MATTER}"
     rf"|(?:(?:from|to|with|between|in front of) )?(?:me|us|here)|i'm (?:standing|at)|in front"
     rf"|{_SHOWN}|{_THE}|and|tall|high|height|wide|width|deep|depth|away|off|back|behind|distan\w+"
-    r"|farthest|furthest|near|far|altogether|whole|standing|stand|up"
+    r"|farthest|furthest|near|far|altogether|whole|standing|stand|up|all(?: of it)?|everything"
+    r"|everything's|the lot"
 )
 _WAY: Final = (
     rf"one way|each way|round trip|(?:back |down |up )?to (?:{_THE} )?(?:car|road|parking|trailhead"

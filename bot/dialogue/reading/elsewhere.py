@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import math
 import re
 from typing import Final
 
@@ -59,10 +60,24 @@ _MOVED: Final = re.compile(
     r"(?: about| another| maybe| some)? ?$"
 )
 _BY_SO_MUCH: Final = re.compile(
-    r"^ ?(?:back\b|closer|nearer|forwards?|further|farther|up\b|down\b|in\b)"
+    r"^ ?(?:to (?:the|my|one) (?:left|right|side)|over\b|sideways|left\b|right\b"
+    r"|back\b|closer|nearer|forwards?|further|farther|up\b|down\b|in\b)"
 )
+#: A step aside for the sake of an edge is no longer than this [m] (own rule).
+_NUDGE_M: Final = 1.0
 _ASIDE: Final = re.compile(
     r"^ ?(?:to (?:the|my|one) (?:left|right|side)|over\b|sideways|left\b|right\b)"
+)
+#: "35 tilted a touch covers 22 m of height", "22 was what the lens took in": of a lens, which no
+#: wish for a part of the fall is.
+_COVERS: Final = re.compile(
+    r"\b(?:covers|covered|takes in|took in)"
+    r"(?: (?:me|us|about|only|just|roughly|around|some|maybe))* ?$"
+)
+_WISHED: Final = re.compile(r"\b(?:want|wanted|should|shall|would|like|wish|need)\b")
+_WHAT_IT_COVERS: Final = re.compile(
+    r"^ ?(?:is |was |being )?(?:just |only )?what (?:(?:the|my|a|that|it|this) ?)?(?:\w+ )?"
+    r"(?:covers|covered|takes in|took in|takes|took|shows|showed|holds|held|sees|saw)\b"
 )
 _FOCUSED: Final = re.compile(r"\b(?:focus\w*|hyperfocal|autofocus)\b")
 _ELSEWHERE: Final = re.compile(
@@ -98,6 +113,19 @@ def is_somebodys_height(draft: Draft, quantity: Quantity) -> bool:
     return somebody is not None and _TALL.match(draft.after(quantity)) is not None
 
 
+def _is_nudge(quantity: Quantity, before: str, after: str) -> bool:
+    """Whether the tripod went aside by so little that the fall is as far away as it was."""
+    metres = quantity.value * METRES.get(quantity.unit, math.inf)
+    return metres <= _NUDGE_M and bool(_MOVED.search(before) and _ASIDE.match(after))
+
+
+def is_covered(draft: Draft, quantity: Quantity) -> bool:
+    """Whether a length is what a lens was said to take in: neither the fall nor a wished part."""
+    before, after = draft.clause_before(quantity), draft.clause_after(quantity)
+    covers = _COVERS.search(before) and not _WISHED.search(before)
+    return bool(covers or _WHAT_IT_COVERS.match(after))
+
+
 def _is_no_way_out(draft: Draft, quantity: Quantity) -> bool:
     """Whether kilometres are driven, behind us, or left of the way in."""
     before, after = draft.clause_before(quantity), draft.clause_after(quantity)
@@ -122,8 +150,8 @@ def is_elsewhere(draft: Draft, quantity: Quantity) -> bool:
     before, after = draft.clause_before(quantity), draft.clause_after(quantity)
     if is_of_other_thing(draft, quantity):
         return True
-    if _MOVED.search(before) and _ASIDE.match(after):
-        return True  # the fall is as far away as it was
+    if is_covered(draft, quantity) or _is_nudge(quantity, before, after):
+        return True
     if quantity.unit in {"km", "mi"}:
         return _is_no_way_out(draft, quantity)
     if not _SOMEBODY.search(before):

@@ -9,7 +9,12 @@ from bot.dialogue.facts import Units
 from bot.dialogue.reading.answers import answers
 from bot.dialogue.reading.corrections import corrected_slot
 from bot.dialogue.reading.draft import RANGES, Draft
-from bot.dialogue.reading.elsewhere import is_elsewhere, is_other, is_somebodys_height
+from bot.dialogue.reading.elsewhere import (
+    is_covered,
+    is_elsewhere,
+    is_other,
+    is_somebodys_height,
+)
 from bot.dialogue.reading.numbers import METRES_A_SECOND, Quantity
 from bot.dialogue.reading.roles import role, stands_alone
 from bot.dialogue.reading.timed_leaf import read_seconds_per_length, read_timed_leaf
@@ -161,7 +166,7 @@ def read_lengths(draft: Draft) -> None:
 def read_bare_lengths(draft: Draft) -> None:
     """Numbers without a unit that the words beside them make a length: `18 away`."""
     for quantity in draft.free(""):
-        if is_somebodys_height(draft, quantity):
+        if is_somebodys_height(draft, quantity) or is_covered(draft, quantity):
             draft.claim(quantity)
             continue
         slot = None if quantity.fraction or quantity.signed else role(draft, quantity)

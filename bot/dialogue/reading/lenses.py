@@ -11,6 +11,7 @@ from bot.dialogue.reading.draft import Draft
 from bot.dialogue.reading.inventory import is_missing, is_wished
 from bot.dialogue.reading.lens_marks import PRIMES, SHORTEST_MM, ZOOM_ENDS
 from bot.dialogue.reading.numbers import Quantity
+from bot.dialogue.reading.prime_lists import is_listed_prime
 from bot.dialogue.reading.zoom_turned import turned_to_mm
 
 #: No lens that is made is longer [mm] (common practice).
@@ -187,6 +188,11 @@ def _is_prime(draft: Draft, quantity: Quantity) -> bool:
     plain = not (quantity.is_range or quantity.fraction or quantity.signed)
     if not plain or not SHORTEST_MM <= quantity.value <= _LONGEST_MM:
         return False
+    return is_listed_prime(draft.text, quantity) or _is_told_prime(draft, quantity)
+
+
+def _is_told_prime(draft: Draft, quantity: Quantity) -> bool:
+    """Whether its own words make a number a prime: its aperture, its name, what was asked."""
     if _SET.search(draft.before(quantity)):
         return False
     if quantity.unit == "":

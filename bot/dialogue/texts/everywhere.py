@@ -94,8 +94,9 @@ EVERYWHERE: Final[dict[str, str]] = {
     "noted": "Noted: {list}.",
     "still_open": "Still open: {question}",
     "let_go": "I go on without an answer to that.",
-    "assumed.top": "I take the top edge as clean: tell me if sky or the lip is there.",
-    "assumed.sides": "I take sides and corners as clean: tell me if anything comes in.",
+    "let_go.top": "I take the top edge as clean: tell me if sky or the lip is there.",
+    "let_go.section": "Half of the fall, unless you tell me another part.",
+    "let_go.sides": "I take sides and corners as clean: tell me if anything comes in.",
     "no_such_option": "There is no {number} here: 1 to {most}.",
     "old_answer": "Your {number} came before this question, so I don't count it.",
     "out_of_domain": (

@@ -23,6 +23,8 @@ from bot.dialogue.steps.anywhere import edges_kept
 from bot.dialogue.turn import Turn
 from bot.dialogue.way_out import day_around, zone_around
 
+#: What somebody has with them whatever happens; a tripod may be what fell in.
+_OWNED: Final = frozenset({"camera_format", "camera_name", "megapixels", "lenses"})
 #: Nobody reads a question and answers it in less (own rule).
 _READ_AND_TYPED: Final = timedelta(seconds=3)
 
@@ -99,6 +101,17 @@ def keep(turn: Turn, text: str) -> None:
     edges_kept.keep(turn, text)
     if facts.known() and counts_now(turn):
         turn.learn(facts)
+
+
+def keep_kit(turn: Turn, text: str) -> None:
+    """Keep quietly which camera and lenses a message names, whatever danger it tells of.
+
+    Args:
+        turn: the answer under construction.
+        text: the message, as typed.
+    """
+    facts = read(glossed(text, turn.context.person.language))
+    turn.learn(facts.only(set(facts.known()) & _OWNED))
 
 
 def is_queued(turn: Turn) -> bool:

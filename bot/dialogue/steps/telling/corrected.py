@@ -60,7 +60,10 @@ def placed(turn: Turn, text: str, told: Facts) -> Facts:
         return _fitting(turn, decided["behind"] or decided["before"]) or told
     if not turn.walk.told_last or not puts_right(text):
         return told
-    return _swapped(turn, said) or _renamed(turn, said) or _put_right(turn, said) or told
+    moved = _swapped(turn, said) or _renamed(turn, said)
+    if moved is None and CORRECTABLE & read(text, units=turn.units).known().keys():
+        return told  # "it's a 14 m fall, not 22" says what it puts right
+    return moved or _put_right(turn, said) or told
 
 
 def _put_right(turn: Turn, said: str) -> Facts | None:

@@ -78,6 +78,7 @@ _BASE: Final = _GEOMETRY | {
     "nd_on_stops",
 }
 _SETTINGS: Final = frozenset({"f_number", "shutter_s", "iso"})
+_OF_BLINKING: Final = frozenset({"blink", "blink_again", "screen_says"})
 
 
 def take_in(turn: Turn, facts: Facts, text: str) -> None:
@@ -85,6 +86,7 @@ def take_in(turn: Turn, facts: Facts, text: str) -> None:
     if facts.ask_what_if:
         what_if.answer(turn, facts)
         return
+    facts = _without_part_that_blinks(turn, facts)
     turn.change_conversation(tried=None)
     quiet = visit.is_new(turn) and not planning.is_planning(turn)
     moved(turn, facts, text)
@@ -116,6 +118,14 @@ def keep(turn: Turn, facts: Facts) -> None:
         if quiet:
             arrive.begin_quietly(turn)
     _say_how_read(turn, facts)
+
+
+def _without_part_that_blinks(turn: Turn, facts: Facts) -> Facts:
+    """While blinking is asked about, "the top, not all of it" is where it blinks, and no wish."""
+    question = repeat.standing(turn)
+    asked = question is not None and question.name in _OF_BLINKING
+    framed = facts.section_height_m is not None or facts.lenses or facts.focal_mm is not None
+    return facts.model_copy(update={"section": None}) if asked and not framed else facts
 
 
 def _mend_or_go_on(turn: Turn, facts: Facts, text: str) -> None:
@@ -235,13 +245,21 @@ def _go_on(turn: Turn, facts: Facts) -> None:
         return
     if state in {State.ARRIVE, State.LENS}:
         _before_lens(turn, facts)
-    elif changed & _GEOMETRY or (changed & _DEPTH and lens_depth.no_longer_holds(turn)):
+    elif _is_news(turn, changed & _GEOMETRY) or (
+        changed & _DEPTH and lens_depth.no_longer_holds(turn)
+    ):
         _anew(turn)
     elif state in {State.HIGHLIGHTS, State.KEEP, State.BASE} and changed & _BASE:
         if not look_wished.answer(turn, facts):
             base.give(turn)
     else:
         _note(turn, facts)
+
+
+def _is_news(turn: Turn, slots: set[str]) -> bool:
+    """Whether one of these is known otherwise than before: who says it again moved nowhere."""
+    before, now_known = turn.before.facts, turn.facts
+    return any(getattr(before, slot) != getattr(now_known, slot) for slot in slots)
 
 
 def _note(turn: Turn, facts: Facts) -> None:

@@ -44,11 +44,6 @@ _LIGHTS: Final = {
     "trees": "light canopy",
     "dark": "wooded gorge",
 }
-#: So often a check is put on a walk; then an assumption stands in (own rule: a third is nagging).
-_MOST_PUT: Final = 2
-#: Who tried to answer sees the options once more.
-_TRIED: Final = frozenset({"no_such_option", "old_answer", "which_one"})
-_ASSUMED: Final = {"top": "assumed.top", "sides": "assumed.sides"}
 #: What needs a remark, and the text of it; the other answers are fine as they are.
 _REMARKS: Final = {
     ("top", "sky"): "top.sky",
@@ -245,25 +240,7 @@ def _beside_the_edge(text: str) -> str:
     return ", ".join(clause for clause in clauses if not _OF_TOP.search(clause.casefold()))
 
 
-def close(turn: Turn, *, wanted: bool) -> None:
-    """At the end of an answer: no check that was told is asked, and none a third time.
-
-    Args:
-        turn: the answer, with the question that it ends with.
-        wanted: whether the person asked to see the question.
-    """
-    leave_out_told(turn)
-    wanted = wanted or any(part.key in _TRIED for part in turn.parts)
-    name = _asked_now(turn)
-    while not wanted and turn.walk.put.count(name) >= _MOST_PUT:
-        turn.say(Role.ASSUMPTION, _ASSUMED.get(name, "let_go"))
-        skip(turn, name)
-        name = turn.question_name
-    if turn.question_name in CHECKS:
-        turn.change_walk(put=(*turn.walk.put, turn.question_name))
-
-
-def _asked_now(turn: Turn) -> str:
+def asked_now(turn: Turn) -> str:
     """The question that the answer ends with, or would if it had not been put often enough."""
     passed = repeat.standing(turn) if turn.left_out_question else None
     return turn.question_name or (passed.name if passed is not None else "")
@@ -277,7 +254,7 @@ def _say_waiting(turn: Turn) -> None:
 
 def leave_out_told(turn: Turn) -> None:
     """Where the answer ends with a check that was told already, the next one is asked instead."""
-    name = _asked_now(turn)
+    name = asked_now(turn)
     lit = name == "light" and _light_known(turn)
     if lit:  # the settings for it say that it was heard
         turn.parts = [part for part in turn.parts if part.key != "noted"]

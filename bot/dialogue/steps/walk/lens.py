@@ -97,5 +97,6 @@ def answer_too_near(turn: Turn, value: str) -> None:
         turn.ask(in_units("distance", turn.units))
         return
     turn.learn(Facts(section=True))
-    turn.unlearn("focal_mm")
-    turn.ask(in_units("section", turn.units))
+    if turn.walk.checks.get("focal") == "chosen":
+        turn.unlearn("focal_mm")
+    lens_choice.choose(turn)

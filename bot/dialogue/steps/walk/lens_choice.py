@@ -34,6 +34,10 @@ LEADS_IN_FULL_FRAME_MM: Final = 35.0
 _STILL_LARGE: Final = 0.45
 #: Who sets so many times the widest of a lens that holds no whole fall means a part (own rule).
 _ZOOMED_IN: Final = 1.5
+#: A lens that shows up to so many times of a wanted part shows about that (own rule).
+_ABOUT: Final = 1.2
+#: Marks that how much of the fall is wanted was asked often enough.
+ASSUMED: Final = "assumed"
 #: A camera that is brought down for a near rock [m] (common practice: knee to hip).
 KNEE_M: Final = 0.5
 
@@ -230,13 +234,20 @@ def _section(turn: Turn) -> None:
     distance_m = facts.distance_m or 1.0
     by_bot = facts.focal_mm is None or turn.walk.checks.get("focal") == "chosen"
     focal_mm = None if by_bot else reckoning.focal_of(facts)
-    if facts.section_height_m is not None and focal_mm is None:
-        focal_mm = section_focal_mm(facts.section_height_m, distance_m, side_mm)
+    wanted_m = _section_height_m(turn)
+    if wanted_m is not None and focal_mm is None:
+        focal_mm = section_focal_mm(wanted_m, distance_m, side_mm)
         focal_mm = within_kit(lenses_on(turn), focal_mm)
     if focal_mm is None:
         turn.ask(in_units("section", turn.units))
         return
     shown_m = float(coverage_m(distance_m, side_mm, focal_mm))
+    if facts.section_height_m is None and shown_m >= (facts.fall_height_m or math.inf):
+        turn.unlearn("section")  # no lens of the kit shows less than the whole
+        _whole_fall(turn)
+        return
+    if by_bot and facts.section_height_m is None and shown_m < _ABOUT * (wanted_m or 0.0):
+        turn.say(Role.ASSUMPTION, "let_go.section")
     turn.say(
         Role.SETTINGS,
         "lens.section",
@@ -246,6 +257,18 @@ def _section(turn: Turn) -> None:
     )
     reasons.explain_coverage(turn, side_mm, focal_mm)
     _accept(turn, focal_mm, chosen=by_bot)
+
+
+def _section_height_m(turn: Turn) -> float | None:
+    """How much of the fall the frame is to show [m]: as told, else half of it (own rule).
+
+    Nothing is assumed while neither a lens is known nor the question was put often enough.
+    """
+    facts = turn.facts
+    if facts.section_height_m is not None or facts.fall_height_m is None:
+        return facts.section_height_m
+    assumes = lenses_on(turn) or turn.walk.checks.get("section") == ASSUMED
+    return facts.fall_height_m / 2 if assumes else None
 
 
 def _stream(turn: Turn) -> None:
