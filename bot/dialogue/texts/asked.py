@@ -53,6 +53,7 @@ ASKED: Final[dict[str, str]] = {
         "Rather: {heights} heights of the fall, 1 to 1.5 is usual (common practice): the camera "
         "tilts and walls lean in."
     ),
+    "verdict.wind": "Wind, often the fall's own: what stands still beside them is sharp.",
     "verdict.focus_no": "No, that is wind: at {f_number} it is sharp from {near} on.",
     "verdict.focus_unless": (
         "No, wind; unless they are nearer than {near}, from where on it is sharp at {f_number}."
@@ -126,6 +127,8 @@ ASKED: Final[dict[str, str]] = {
         "A phone can: prop it, timer, shade. A long-exposure mode averages a burst; or a clip-on "
         "ND."
     ),
+    # braced about 1/15 s, as with any camera: common practice
+    "asked.phone_by_hand": "In the hands about 1/15 s at most: no smooth water without a rest.",
     "asked.raw": (
         "RAW: it keeps the whites and the white balance open. A small JPEG beside it to share."
     ),

@@ -153,6 +153,10 @@ def say_focus(turn: Turn, clause: str) -> None:
 
 def say_by_hand(turn: Turn, clause: str) -> None:
     """Whether the time that is named, else the one that is set, can be held by hand."""
+    if "phone" in clause.casefold() or reckoning.is_phone(turn.facts):
+        turn.say(Role.SETTINGS, "asked.phone")
+        turn.say(Role.CHECK, "asked.phone_by_hand")
+        return
     now = base.standing(turn)
     key = "asked.tripod" if "need" in clause.casefold() else "asked.by_hand"
     time_s = reckoning.exact_settings(read(clause))[1] or now.settings.shutter_s

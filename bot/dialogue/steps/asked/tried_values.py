@@ -14,6 +14,7 @@ from bot.dialogue.reading import read
 from bot.dialogue.steps.asked import supposing, trials, what_if
 from bot.dialogue.steps.asked.question_words import topic_named
 from bot.dialogue.steps.asked.told_around import rest_of
+from bot.dialogue.steps.walk.adjust import EXPOSURE
 from bot.dialogue.tongues import in_any, whole_words
 from bot.dialogue.turn import Turn
 
@@ -58,7 +59,8 @@ def answer(turn: Turn, said: Said) -> str | None:
         What else the message tells of the scene; None when it tries nothing.
     """
     builds = turn.context.conversation.tried is not None and trials.goes_on(said)
-    if supposing.settings_now(turn) is None or builds or _BUILDS.match(said.english):
+    builds = builds or _BUILDS.match(said.english) is not None
+    if supposing.settings_now(turn) is None or builds or _complains(said):
         return None
     text = plainly(said.english)
     supposed = _SUPPOSED.match(text) is not None or trials.supposes(said)
@@ -71,6 +73,11 @@ def answer(turn: Turn, said: Said) -> str | None:
             what_if.answer(turn, tried)
             return rest_of(". ".join([*pieces[:place], *pieces[place + 1 :]]))
     return None
+
+
+def _complains(said: Said) -> bool:
+    """Whether a message complains of what no other value of a dial mends by itself."""
+    return bool(set(read(said.english).symptoms) - EXPOSURE)
 
 
 def _supposes_behind(said: Said) -> bool:
