@@ -13,7 +13,7 @@ WORDS: Final[Mapping[str, str]] = {
         r"|(?:can't|cannot|can not) be(?: right| true)?|(?:doesn't|doesnt|does not|don't) add up"
         r"|i (?:get|got|make it|make that|come to|calculate|worked out)(?= (?:\w+ )?[\d.])"
         r"|(?:are )?you sure"
-        r"|sure about|how so|says who|really"
+        r"|sure about|how so|says who"
     ),
     # Right in front of a number: "why 20?", "why did you say f/13".
     "own_asked.why": (
