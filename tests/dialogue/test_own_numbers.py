@@ -150,6 +150,7 @@ def test_light_that_none_or_frames_told() -> None:
         ("what speed do you use for silky?", "asked.time"),
         ("what iso do you use?", "asked.iso"),
         ("why not 1/8?", "what_if.time"),
+        ("why 1/4 and not 1 s", "asked.why_time"),
         ("why so long?", "asked.why_time"),
         ("why 400?", "unread"),
         ("I get 6 % more battery", "talk.other_told"),

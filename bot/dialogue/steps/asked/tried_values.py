@@ -116,10 +116,11 @@ _NOT_TRIED: Final = frozenset({"change_stops", "meter_stops"})
 def _asks_of(said: Said) -> bool:
     """Whether a piece asks what its value does, and nothing that has an answer of its own."""
     piece = said.english
-    may = _MAY.search(f"{piece}\n{said.typed.casefold()}")
-    if not (may or piece.endswith("?") or is_asking(piece)) or _ASKS_FOR.search(piece):
+    both = f"{piece}\n{said.typed.casefold()}"
+    may = _MAY.search(both)
+    if not (may or piece.endswith("?") or is_asking(piece)) or _ASKS_FOR.search(both):
         return False
-    if _TELLS.match(piece) or _GOES.search(f"{piece}\n{said.typed.casefold()}"):
+    if _TELLS.match(piece) or _GOES.search(both):
         return False
     if topic_named(piece) not in _OF_THE_VALUE:
         return False
