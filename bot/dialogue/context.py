@@ -147,6 +147,8 @@ class Conversation(Stored):
     own: tuple[Note, ...] = ()
     #: What a "what if" tried last, for the next one that goes on from it.
     tried: Facts | None = None
+    #: When somebody else's scene or frame was asked about last.
+    others_at: AwareDatetime | None = None
     emergency: Emergency | None = None
     #: When a storm ended with all in shelter.
     sheltered_at: AwareDatetime | None = None

@@ -21,7 +21,7 @@ from bot.dialogue.replies import chosen, meant, shown
 from bot.dialogue.reply_beside import Beside, parted
 from bot.dialogue.reply_sense import is_beside, is_other, option_of, surer
 from bot.dialogue.steps.anywhere import forget, manner, phone, repeat, reply_again
-from bot.dialogue.steps.asked import asides, group, roster, which_cause
+from bot.dialogue.steps.asked import asides, group, others_asked, roster, which_cause
 from bot.dialogue.steps.frames import beside, border_said, judged, look_said, measuring
 from bot.dialogue.steps.home import at_home, home_words
 from bot.dialogue.steps.incoming import measured, shared
@@ -154,6 +154,11 @@ def _taken_in(
 ) -> None:
     """Take in what a message tells: around the visit, of others, as a reply, else in free words."""
     asked = QUESTIONS.get(question.name) if question else None
+    if not (offered or turn.is_at_home) and others_asked.answer(
+        turn, manner.said(turn, said, event.text)
+    ):
+        patience.let_go(turn)
+        return
     visit.hear(turn, event.text, said)
     ice.warn(turn, event.text)
     told = read(said, units=turn.units, expecting=_expected(turn, asked))

@@ -22,6 +22,7 @@ from tests.dialogue.walked import keys_of, known, walked
         ("f/8 deep enough for 1.5 m at 20 mm?", ("Yes: 1.5 m at 20 mm",)),
         ("I'm on f/5.6, is that enough for the rock?", ("No: 1.8 m at 35 mm",)),
         ("is that enough?", ("Yes: 1.8 m at 35 mm",)),
+        ("would f/8 have been enough for the 1/10?", ("No: 1.8 m at 35 mm",)),
         ("is that enough for the boulder?", ("Yes: 1.8 m at 35 mm",)),
     ],
 )

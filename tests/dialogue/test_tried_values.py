@@ -163,3 +163,26 @@ def test_glass_beside_glass_is_no_reading(text: str, facts: Facts) -> None:
     told = read(text).known()
     assert {slot: told.get(slot) for slot in facts.known()} == facts.known()
     assert ("meter_stops" in told) == (facts.meter_stops is not None)
+
+
+@pytest.mark.parametrize(
+    ("language", "line"),
+    [
+        ("en", "I see grain in the shadows, can that be ISO 200?"),
+        ("de", "etwas Rauschen, kann das ISO 200 sein?"),
+        ("es", "hay ruido, ¿puede ser el ISO 200?"),
+    ],
+)
+def test_a_cause_is_no_try(language: str, line: str) -> None:
+    """Who asks whether a value is to blame tries none."""
+    assert not any(key.startswith("what_if") for key in keys_of(in_the_gorge(language), line))
+
+
+def test_a_phone_sets_no_filter_for_another_time() -> None:
+    """Its opening is fixed, and no glass takes seventeen stops."""
+    player = Player()
+    player.say("phone, 12 m tall, 18 m away, rock at 2 m, full sun")
+    for line in ("1", "1", "what if 40 s"):
+        said = player.say(line)[0]
+    assert "what_if.time" in said.keys
+    assert "weighed.as_bright" not in said.keys

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import re
+from itertools import pairwise
 from typing import Final, NamedTuple
 
 from bot.dialogue.meaning.asking import asks
@@ -30,6 +31,9 @@ _RECKONS: Final = whole_words("own_asked.reckons")
 _WHY: Final = re.compile(
     rf"\b{in_any('own_asked.why')}\b(?: {in_any('own_asked.between')}\b)*[ ¿]*$"
 )
+#: Between a value and the one that was not chosen.
+_NOT: Final = whole_words("own_asked.not")
+_DIALS: Final = frozenset({"f_number", "shutter_s", "iso", "focal_mm"})
 #: A number with a mark behind it, and nothing else said of it: "8.7 %?".
 _ALONE: Final = re.compile(r"\W*(?:(?:and|so|but|hm+|wait|the|und|y)\W+)*$")
 #: Where one clause ends.
@@ -65,6 +69,8 @@ def own_asked(said: Said) -> OwnAsked | None:
     if not named_in(text):
         text = plainly(said.typed)  # "woher kommen die 2,8 m?" is glossed as one word that asks
     named = named_in(text)
+    if _against_another(text, named):
+        return None  # "why 1/8 and not 1 s" asks for what tells the two apart
     sure = tuple(one for one in named if _is_sure(text, one))
     reckons = _asks_what_was_taken(said, both)
     facets = tuple(name for name in FACETS if _FACETS[name].search(both)) if reckons else ()
@@ -76,6 +82,14 @@ def own_asked(said: Said) -> OwnAsked | None:
 def _asks_what_was_taken(said: Said, both: str) -> bool:
     """Whether a message asks what the bot took or took for granted: with a word that asks."""
     return _RECKONS.search(both) is not None and _WHAT.search(both) is not None and asks(said)
+
+
+def _against_another(text: str, named: tuple[Named, ...]) -> bool:
+    """Whether a value is asked about against another one of its dial, which was not chosen."""
+    return any(
+        one.slot == other.slot and one.slot in _DIALS and _NOT.search(text[one.end : other.start])
+        for one, other in pairwise(named)
+    )
 
 
 def _is_sure(text: str, one: Named) -> bool:

@@ -232,7 +232,9 @@ _ND_LIST: Final = re.compile(
     r"(?! ?-?(?:stops?|mm|m|x|ft|s|st|mp)\b|[\d.]*[-/\d])"
 )
 #: "one and a half" without a unit; before one it stays a whole and a fraction.
-_AND_A_HALF: Final = re.compile(r"\b(\d{1,3}) halfpart(?=\s*(?:$|[,;.!?]))")
+_AND_A_HALF: Final = re.compile(
+    r"\b(\d{1,3}) halfpart(?=\s*(?:$|[,;.!?])| (?:to|or) (?:\d|one|two|three|four)\b)"
+)
 _POINT: Final = re.compile(r"\b(\d{1,2}) point (\d)\b")
 #: "12 m (40 ft)" is one length said twice.
 _LENGTH: Final = rf"(?:{LENGTH}|mi|in|'|\")"

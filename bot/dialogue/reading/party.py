@@ -95,8 +95,12 @@ _SLOW: Final = any_of(
     r"takes (?:his|her|their) time|short of breath|out of breath|heavily pregnant|pregnant|asthma",
 )
 _STUDENTS: Final = any_of(
-    rf"(?:workshop|course|class) of {_NUMBER}", rf"(?:{_NUMBER}|my|our|with|the) (?:\w+ )?{_LED}"
+    rf"(?:workshop|course|class) of {_NUMBER}",
+    rf"(?:{_NUMBER}|(?:with|and|bring(?:ing)?|tak(?:e|ing)|have|got)(?: (?:my|our|the|some))?)"
+    rf" (?:\w+ )?{_LED}",
 )
+#: "Half my students stop down by habit": spoken of, not walking along.
+_MY_STUDENTS: Final = any_of(rf"(?:my|our|the) (?:\w+ )?{_LED}")
 _JOINT: Final = r"(?:knees?|ankles?|hips?|foot|feet|leg|legs|back|heart)"
 _LAME: Final = any_of(
     r"(?:bad|sore|dodgy|weak|stiff|hurt|injured|new|artificial|twisted|gammy) (?:knees?|ankles?"
@@ -198,6 +202,8 @@ def slowest_in(text: str) -> str | None:
         return "child"
     if comes and (any(years >= _OLD_YEARS for years in ages) or _OLDER.search(text)):
         return "old"
+    if comes and _MY_STUDENTS.search(text):
+        return "students"
     return next((name for name, pattern in _PACES if pattern.search(text)), None)
 
 

@@ -132,9 +132,14 @@ _ON_DARK: Final = re.compile(
 )
 #: "The polariser costs me 1.5 stops": what a thing takes.
 _COSTS: Final = re.compile(
-    r"\b(?:cost|costs|costing|eats?|swallows?|steals?|robs?) (?:me |us |you |up |away )*"
-    r"(?:of )?(?:about |some |roughly |maybe )?$"
+    r"\b(?:cost|costs|costing|eats?|eaten|ate|swallows?|steals?|robs?)"
+    r" (?:me |us |you |up |away |it )*(?:of )?(?:about |some |roughly |maybe |around )?$"
 )
+_GLASS: Final = re.compile(rf"\b(?:{POLARISER}|{_ND_WORD})\b")
+#: "How many stops does it eat, I tell them 1.5 to 2".
+_HOW_MANY: Final = re.compile(r"\bhow (?:many|much)(?: [a-z]+){0,2}? stops?\b")
+#: What glass takes without its unit is at most this [stops] (own rule: beyond it may be a time).
+_MOST_BARE: Final = 12
 
 
 def _is_beside_the_point(draft: Draft, quantity: Quantity) -> bool:
@@ -145,8 +150,28 @@ def _is_beside_the_point(draft: Draft, quantity: Quantity) -> bool:
     return bool(others) and _ON_DARK.match(draft.after(quantity)) is not None
 
 
+def _claim_asked(draft: Draft) -> None:
+    """Bare numbers of what glass takes, and of how many stops is asked, are no times."""
+    asked = _HOW_MANY.search(draft.text)
+    glass = _GLASS.search(draft.text) is not None
+    taken: Quantity | None = None
+    offered = [quantity for quantity in draft.refused if quantity.unit == ""]
+    for quantity in [*draft.free(""), *offered]:
+        before = draft.before(quantity)
+        goes_on = (
+            taken is not None and taken is draft.neighbour(quantity, -1) and not before.strip()
+        )
+        costs = glass and (_COSTS.search(before) is not None or goes_on)
+        behind = asked is not None and quantity.start > asked.end()
+        if quantity.value <= _MOST_BARE and (costs or behind):
+            draft.take_up("", quantity)
+            draft.claim(quantity)
+            taken = quantity
+
+
 def read_stops(draft: Draft) -> None:
     """What the meter says and the change that is wanted, in stops."""
+    _claim_asked(draft)
     for quantity in draft.free("stop", ""):
         if quantity.signed or not _looks_like_stops(draft, quantity):
             continue

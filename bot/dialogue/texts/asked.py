@@ -56,6 +56,7 @@ ASKED: Final[dict[str, str]] = {
         "Rather: {heights} heights of the fall, 1 to 1.5 is usual (common practice): the camera "
         "tilts and walls lean in."
     ),
+    "verdict.wind": "Wind, often the fall's own: what stands still beside them is sharp.",
     "verdict.focus_no": "No, that is wind: at {f_number} it is sharp from {near} on.",
     "verdict.focus_unless": (
         "No, wind; unless they are nearer than {near}, from where on it is sharp at {f_number}."

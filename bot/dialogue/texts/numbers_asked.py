@@ -71,4 +71,16 @@ NUMBERS_ASKED: Final[dict[str, str]] = {
         "I can't tell, no light was told: take {one} and tell me what blinks, or send the light, "
         "like `overcast`."
     ),
+    # somebody else's scene or frame
+    "others.line": "{line}",
+    "others.lens": "{focal} holds the whole fall.",
+    "others.look": "Water there: {look}, {share} of the frame.",
+    "others.frame": "That is {look}. What is wrong with it?",
+    # a warning is of the camera's preview; the time alone takes the lines: common practice
+    "white.which": (
+        "If the body of the water blinks, it is blown. If it does not blink and has no lines, the "
+        "time was too long."
+    ),
+    "white.time": "{time} is {look}: try {shorter} and {shortest}, equally bright.",
+    "white.time_short": "{time} is {look}, so rather blown: 2/3 stop darker.",
 }

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import re
 from collections.abc import Sequence
+from itertools import pairwise
 from typing import Final
 
 from bot.dialogue import reckoning
@@ -74,7 +75,16 @@ def _asked(text: str, typed: str) -> list[Named] | None:
     both = f"{text}\n{typed}"
     if not found or not _ENOUGH.search(both) or _NO_DEPTH.search(both):
         return None
-    return None if any(one.slot == "shutter_s" for one in named) else found
+    return None if _are_settings(text, named) else found
+
+
+def _are_settings(text: str, named: Sequence[Named]) -> bool:
+    """Whether a time stands right beside an f-number: of both together no depth is asked."""
+    return any(
+        {one.slot, other.slot} == {"f_number", "shutter_s"}
+        and not text[one.end : other.start].strip(" ,/")
+        for one, other in pairwise(named)
+    )
 
 
 def _is_of_it(piece: str) -> bool:

@@ -14,6 +14,7 @@ from bot.dialogue.steps.asked import (
     own_numbers,
     stops_between,
     two_settings,
+    what_is_white,
 )
 from bot.dialogue.turn import Turn
 
@@ -22,6 +23,7 @@ _WITH_A_REST: Final[tuple[Callable[[Turn, Said], str | None], ...]] = (
     checked_sum.answer,
     two_settings.answer,
     own_numbers.answer,
+    what_is_white.answer,
 )
 
 

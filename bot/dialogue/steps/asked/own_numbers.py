@@ -92,6 +92,9 @@ def _about(asked: OwnAsked, mine: list[Named]) -> list[Named]:
     places = {one.start for one in asked.sure}
     chance = {one.start for one in asked.numbers if not _is_no_chance(one)}
     sure = [one for one in mine if one.start in places]
+    # A bare number that only comes near a length or a dial is the bot's by chance.
+    bare = {one.start for one in asked.numbers if not one.slot}
+    chance |= {one.start for one in mine if one.start in bare and one.slot != "share"}
     others = [one for one in mine if one not in sure and (asked.reckons or one.start not in chance)]
     return [*sure, *others]
 

@@ -108,6 +108,7 @@ _AROUND: Final[tuple[tuple[str, str], ...]] = (
     (
         (
             r"(?<!would you )(?<!you'd )(?<!do you )(?<!should you )(?<!, i )(?<!and i )"
+            r"(?<!would i )(?<!do i )(?<!should i )"
             r"\b(?:write|text|tell|leave|say)(?: to| for)? (?:her|him|my|someone|somebody|them)\b"
             r"(?! (?:\w+ )?about\b)"
             r"|what (?:do|should|shall|can|must) (?:i|we) (?:leave|write|put)\b.*\b(?:home|note)\b"

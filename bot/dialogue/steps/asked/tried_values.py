@@ -14,6 +14,7 @@ from bot.dialogue.reading import read
 from bot.dialogue.steps.asked import supposing, trials, what_if
 from bot.dialogue.steps.asked.question_words import topic_named
 from bot.dialogue.steps.asked.told_around import rest_of
+from bot.dialogue.steps.walk.adjust import EXPOSURE
 from bot.dialogue.tongues import in_any, whole_words
 from bot.dialogue.turn import Turn
 
@@ -58,7 +59,8 @@ def answer(turn: Turn, said: Said) -> str | None:
         What else the message tells of the scene; None when it tries nothing.
     """
     builds = turn.context.conversation.tried is not None and trials.goes_on(said)
-    if supposing.settings_now(turn) is None or builds or _BUILDS.match(said.english):
+    builds = builds or _BUILDS.match(said.english) is not None
+    if supposing.settings_now(turn) is None or builds or _complains(said):
         return None
     text = plainly(said.english)
     supposed = _SUPPOSED.match(text) is not None or trials.supposes(said)
@@ -71,6 +73,11 @@ def answer(turn: Turn, said: Said) -> str | None:
             what_if.answer(turn, tried)
             return rest_of(". ".join([*pieces[:place], *pieces[place + 1 :]]))
     return None
+
+
+def _complains(said: Said) -> bool:
+    """Whether a message complains of what no other value of a dial mends by itself."""
+    return bool(set(read(said.english).symptoms) - EXPOSURE)
 
 
 def _supposes_behind(said: Said) -> bool:
@@ -109,10 +116,11 @@ _NOT_TRIED: Final = frozenset({"change_stops", "meter_stops"})
 def _asks_of(said: Said) -> bool:
     """Whether a piece asks what its value does, and nothing that has an answer of its own."""
     piece = said.english
-    may = _MAY.search(f"{piece}\n{said.typed.casefold()}")
-    if not (may or piece.endswith("?") or is_asking(piece)) or _ASKS_FOR.search(piece):
+    both = f"{piece}\n{said.typed.casefold()}"
+    may = _MAY.search(both)
+    if not (may or piece.endswith("?") or is_asking(piece)) or _ASKS_FOR.search(both):
         return False
-    if _TELLS.match(piece) or _GOES.search(f"{piece}\n{said.typed.casefold()}"):
+    if _TELLS.match(piece) or _GOES.search(both):
         return False
     if topic_named(piece) not in _OF_THE_VALUE:
         return False

@@ -46,6 +46,9 @@ _FOCUS: Final = re.compile(
     r"(?:focus\w*)\b\W*"
 )
 _LEAVES: Final = re.compile(r"\b(?:leaf|leaves|ferns?|foliage|branches|twigs|grass)\b")
+#: "Ferns smeared, rock beside them sharp: cause?"
+_SMEARED: Final = re.compile(r"\b(?:smear\w*|blur\w*|soft|unsharp|streak\w*)\b")
+_CAUSE: Final = re.compile(r"\bcauses?\b|\bwhy\b|\bwhat(?:'s| is| went)? (?:the reason|wrong)\b")
 _RIGHT: Final = re.compile(
     rf"\b(?:(?:is|are|would) (?:{_IT}|they|those)(?: be)? )?"
     r"(?:right|ok|okay|good|correct|fine)(?: (?:here|now|for (?:this|that|here|it)|in this light))*"
@@ -90,6 +93,8 @@ def _asked(said: str) -> _Asked | None:
         return _Asked(lambda turn, _: _say_distance(turn, rest, far=far), rest)
     if _FOCUS.search(said) and _LEAVES.search(said):
         return _Asked(_say_focus, _LEAVES.sub(" ", _FOCUS.sub(" ", said)))
+    if _CAUSE.search(said) and _LEAVES.search(said) and _SMEARED.search(said):
+        return _Asked(_say_wind, "")
     asked = _ASKS_RIGHT.search(said) or said.rstrip().endswith("?")
     if _RIGHT.search(said) and asked and _tells_settings(said):
         return _Asked(_say_right, _RIGHT.sub(" ", said))
@@ -173,6 +178,13 @@ def _say_focus(turn: Turn, text: str) -> None:
         keep.answer_leaves(turn, "yes")  # who tells of soft leaves has said that they move
     else:
         keep.leaf_frame(turn)
+
+
+def _say_wind(turn: Turn, text: str) -> None:
+    """Leaves that are smeared: the wind, and the frame that freezes them."""
+    del text
+    turn.say(Role.SETTINGS, "verdict.wind")
+    keep.leaf_frame(turn)
 
 
 #: A near limit that lies behind the thing by less holds it (own rule: the eye sees no 5 %).

@@ -67,7 +67,8 @@ def _say_difference(turn: Turn, given: GivenSettings, asked: Facts) -> None:
         old_time=shutter_label(given.shutter_s, camera.dial),
         look=_look(turn.facts.updated(asked), time_s),
     )
-    if key == "what_if.time" and asked.known().keys() <= _OF_TIME:
+    fixed = camera.sensor.fixed_f_number is not None
+    if key == "what_if.time" and asked.known().keys() <= _OF_TIME and not fixed:
         turn.say(Role.CHECK, "weighed.as_bright", list=with_time(given, time_s, camera))
     _say_view(turn, asked)
     _say_depth(turn, after, asked)

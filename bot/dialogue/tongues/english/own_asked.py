@@ -13,7 +13,7 @@ WORDS: Final[Mapping[str, str]] = {
         r"|(?:can't|cannot|can not) be(?: right| true)?|(?:doesn't|doesnt|does not|don't) add up"
         r"|i (?:get|got|make it|make that|come to|calculate|worked out)(?= (?:\w+ )?[\d.])"
         r"|(?:are )?you sure"
-        r"|sure about|how so|says who|really"
+        r"|sure about|how so|says who"
     ),
     # Right in front of a number: "why 20?", "why did you say f/13".
     "own_asked.why": (
@@ -23,6 +23,8 @@ WORDS: Final[Mapping[str, str]] = {
         r"the|that|this|your|it|is|it's|now|only|just|such|did|do|does|you|say|said|give|gave"
         r"|choose|chose|take|took|pick|picked|want|set|at|to|go|for|a|an|and|not a"
     ),
+    # Between a value and the one that was not chosen.
+    "own_asked.not": r"not|instead of|rather than",
     # Asks for what was taken.
     "own_asked.what": r"what|which|how (?:tall|high|far|fast|big|wide|near|close|did)|where|whose",
     # What is asked about that the bot reckons from.

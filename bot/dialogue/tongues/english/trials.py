@@ -20,6 +20,7 @@ WORDS: Final[Mapping[str, str]] = {
     "trials.asks_for": (
         r"why|which|(?:what|which) (?:f|aperture|iso|lens|focal|number)|where|when|have you|did you"
         r"|how (?:many|far|long|much|grainy)|you (?:said|gave)|same"
+        r"|(?:can|could|might|may) (?:that|this|it) (?:be|come from)"
     ),
     # Whoever asks of a place to go to.
     "trials.goes": (

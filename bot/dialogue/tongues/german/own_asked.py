@@ -18,6 +18,8 @@ WORDS: Final[Mapping[str, str]] = {
         r"die|das|der|den|dein\w*|jetzt|nur|denn|hast|nimmst|sagst|gibst|du|gerade|ausgerechnet"
         r"|auf|mit|bei|kommt|kommen|sind|ist|es"
     ),
+    # Between a value and the one that was not chosen.
+    "own_asked.not": r"nicht|not|statt|instead of",
     # Asks for what was taken.
     "own_asked.what": (
         r"was|woher|welche\w*|wie (?:hoch|weit|schnell|nah|breit)|womit|woraus|worauf|wovon|wo"

@@ -18,7 +18,10 @@ WORDS: Final[Mapping[str, str]] = {
         r"reicht|gen[uü]gt|komm\w* (?:ich|man|wir)|geht (?:auch|das|nicht)?|kann ich"
         r"|k[oö]nnte ich|darf ich|sieht [^?]* aus|tut'?s|stattdessen"
     ),
-    "trials.asks_for": (r"warum|wieso|welche\w*|wie (?:viele?|weit|lange)|wo|wann"),
+    "trials.asks_for": (
+        r"warum|wieso|welche\w*|wie (?:viele?|weit|lange)|wo|wann|liegt (?:das|es)"
+        r"|kann (?:das|es|the) (?:\w+ )*sein"
+    ),
     # Whoever asks of a place to go to.
     "trials.goes": (
         r"kletter\w*|sicher\w*|steh\w*|hinein\w*|rein\w*|wat\w*|spring\w*|hoch\w*"

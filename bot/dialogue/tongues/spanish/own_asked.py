@@ -18,6 +18,8 @@ WORDS: Final[Mapping[str, str]] = {
         r"el|la|los|las|ese|esos|ese|esa|tu|tus|ahora|solo|dijiste|dices|das|a|un|una|sale|salen"
         r"|sacas|vienen?|son"
     ),
+    # Between a value and the one that was not chosen.
+    "own_asked.not": r"no|not|en vez de|instead of",
     # Asks for what was taken.
     "own_asked.what": r"qu[eé]|cu[aá]l(?:es)?|cu[aá]nt\w+|c[oó]mo|d[oó]nde",
     # What is asked about that the bot reckons from.

@@ -17,7 +17,10 @@ WORDS: Final[Mapping[str, str]] = {
     "trials.may": (
         r"basta|vale|sirve|puedo|podr[ií]a|queda\w*|me (?:vale|llega|sirve|apaño)|en su lugar"
     ),
-    "trials.asks_for": (r"por ?qu[eé]|cu[aá]l(?:es)?|cu[aá]nt\w+|d[oó]nde|cu[aá]ndo"),
+    "trials.asks_for": (
+        r"por ?qu[eé]|cu[aá]l(?:es)?|cu[aá]nt\w+|d[oó]nde|cu[aá]ndo|(?:puede|can) ser"
+        r"|ser[aá] (?:por|el|la)"
+    ),
     # Whoever asks of a place to go to.
     "trials.goes": (
         r"trep\w*|escal\w*|segur[oa]\w*|sub(?:ir|o)|baj(?:ar|o)|cruz\w*"
