@@ -7,6 +7,7 @@ from typing import Final
 
 from bot.dialogue.compose import Role
 from bot.dialogue.facts import Facts
+from bot.dialogue.meaning import soft_strands
 from bot.dialogue.meaning.asking import asks
 from bot.dialogue.meaning.rests import with_rest
 from bot.dialogue.meaning.said import Said
@@ -18,7 +19,15 @@ from bot.dialogue.steps.asked import asides, by_meaning, questions_asked, suppos
 from bot.dialogue.steps.asked.topic_or_cause import with_sight
 from bot.dialogue.steps.home import home_words
 from bot.dialogue.steps.incoming import shared
-from bot.dialogue.steps.telling import corrected, late, look_wished, told, white_told
+from bot.dialogue.steps.telling import (
+    corrected,
+    late,
+    look_wished,
+    reference_told,
+    sun_told,
+    told,
+    white_told,
+)
 from bot.dialogue.steps.visits import visit
 from bot.dialogue.steps.walk import composition, liking, now
 from bot.dialogue.turn import Turn
@@ -38,6 +47,9 @@ def answer(turn: Turn, said: Said, expecting: frozenset[str], reply: Reply) -> N
         expecting: slots that a bare number may fill.
         reply: hears what is near to an option of the open question.
     """
+    sun_told.note(turn, said)
+    if reference_told.answer(turn, said):
+        return
     noted = access.note(turn, said) | composition.hear(turn, said.english)
     noted |= manner.note_hands(turn, said.typed)
     said = questions_asked.parted(supposing.after_told(turn, said))
@@ -51,6 +63,7 @@ def answer(turn: Turn, said: Said, expecting: frozenset[str], reply: Reply) -> N
     if rest is None and _answered_beside(turn, said, facts, reply, noted=noted):
         return
     _go_on_from(turn, facts, said, rest=rest, noted=noted)
+    sun_told.say(turn, said)
     composition.leave_out_told(turn)
 
 
@@ -90,7 +103,8 @@ def _read(turn: Turn, rest: str, said: Said, expecting: frozenset[str]) -> Facts
     facts = read(rest, units=turn.units, expecting=expecting)
     facts = composition.without_light_of_the_edge(facts, said.english)
     facts = with_rest(look_wished.wish_behind(said.english, facts), said.english)
-    facts = white_told.laid_over(turn, facts)
+    facts = sun_told.laid_over(said, facts)
+    facts = white_told.laid_over(turn, soft_strands.wished(said, facts))
     facts = corrected.placed(turn, said.english, supposing.supposed(turn, said, facts))
     facts = asides.with_filter(turn, said.typed, facts)
     facts = asides.without_leaf_frame(turn, said.typed, facts)

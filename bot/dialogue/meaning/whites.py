@@ -38,6 +38,7 @@ _ONLY: Final = whole_words("whites.only")
 _NOT_ALL: Final = re.compile(rf"\b{in_any('whites.denied')} {in_any('whites.sheet')}\b")
 _PART: Final = whole_words("whites.part")
 _HOLDS: Final = re.compile(rf"\b{in_any('whites.part')}(?: \w+){{0,3}}? {in_any('whites.holds')}\b")
+_SAID: Final = whole_words("whites.said")
 _PAST: Final = whole_words("whites.past")
 _IF: Final = whole_words("whites.if")
 _SKY: Final = whole_words("whites.sky")
@@ -77,12 +78,14 @@ class White(NamedTuple):
         part: it is a named part of the water, and the rest holds.
         in_sun: it blinks where, or while, the sun is on it.
         in_shade: what blinks while a cloud or shade is over it; None: not told.
+        again: it was said before, as the message says.
     """
 
     blink: Blink
     part: bool = False
     in_sun: bool = False
     in_shade: Blink | None = None
+    again: bool = False
 
 
 class Told(NamedTuple):
@@ -135,6 +138,7 @@ def told(said: Said, *, asked: bool) -> Told | None:
         if stays and found is None
     )
     white = _together(whites, holds=any(map(_rest_holds, clauses)))
+    white = white._replace(again=_SAID.search(folded(said.typed)) is not None)
     return Told(white, others, said.typed if all(kept) else _joined(clauses, kept))
 
 

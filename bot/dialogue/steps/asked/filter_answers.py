@@ -9,7 +9,7 @@ from typing import Final
 from bot.dialogue.compose import Role
 from bot.dialogue.reading import read
 from bot.dialogue.solving import look_is, watch_text
-from bot.dialogue.steps.walk import base, reasons
+from bot.dialogue.steps.walk import base, reasons, sun_shared
 from bot.dialogue.steps.walk.base_said import DIM_EV
 from bot.dialogue.texts import TEXTS, measures
 from bot.dialogue.turn import Turn
@@ -40,6 +40,9 @@ def say_nd(turn: Turn, clause: str) -> None:
     named, without = _light(turn, clause), "_without" if _WITHOUT.search(clause.casefold()) else ""
     light = LIGHTS.get(named)
     now = base.standing(turn)
+    if sun_shared.is_told(turn):
+        turn.say(Role.SETTINGS, "asked.nd_by_turns")
+        return
     if light is None or now.camera.sensor.fixed_f_number is not None:
         turn.say(Role.SETTINGS, f"asked.nd_plain{without}")
         return

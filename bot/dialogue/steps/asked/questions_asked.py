@@ -22,6 +22,7 @@ from bot.dialogue.steps.asked import (
     reach,
     stops_between,
     terms,
+    time_enough,
     trade_answers,
     verdicts,
 )
@@ -97,6 +98,9 @@ def _first(turn: Turn, heard: Said) -> str | None:
         return ""
     if filter_time.answer(turn, heard):
         return ""
+    enough = time_enough.answer(turn, text)
+    if enough is not None:
+        return enough
     clauses = _CLAUSE.split(text)
     judged = reach.answer(turn, text, clauses)
     judged = verdicts.answer(turn, text) if judged is None else judged

@@ -16,6 +16,7 @@ from bot.dialogue.solving import time_text, watch_text
 from bot.dialogue.steps.anywhere import repeat
 from bot.dialogue.steps.walk import base, keep, reasons
 from bot.dialogue.steps.walk.base_said import DIM_EV, RIGHT_STOPS
+from bot.dialogue.steps.walk.taken import NEARLY_F
 from bot.dialogue.texts import TEXTS, measures
 from bot.dialogue.turn import Turn
 from core.camera import POLARISER_STOPS
@@ -216,13 +217,11 @@ def _say_enough(turn: Turn, text: str) -> None:
 
 #: Wider than this no lens for water opens (common practice).
 _LEAST_F: Final = 1.4
-#: An f-number that lies under what is needed by less holds it (own rule: a tenth of a stop).
-_NEARLY_F: Final = 0.965
 
 
 def _enough(f_number: float, needed: float, softening: float) -> str:
     """Which of the three answers it is."""
-    if f_number < needed * _NEARLY_F:
+    if f_number < needed * NEARLY_F:
         return "verdict.enough_no"
     return "verdict.enough_soft" if f_number > softening * 1.02 else "verdict.enough_yes"
 

@@ -34,8 +34,9 @@ from bot.dialogue.steps.walk import (
     lens_kit,
     now,
     planned,
+    sun_shared,
 )
-from bot.dialogue.steps.walk.taken import take_settings
+from bot.dialogue.steps.walk.taken import OWN_F, take_settings
 from bot.dialogue.texts import known, known_trip
 from bot.dialogue.turn import Turn
 
@@ -78,6 +79,8 @@ _BASE: Final = _GEOMETRY | {
     "nd_on_stops",
 }
 _SETTINGS: Final = frozenset({"f_number", "shutter_s", "iso"})
+#: What a time follows from, beside the f-number.
+_FOR_A_TIME: Final = frozenset({"light", "look", "polariser_on", "nd_on_stops"})
 
 
 def take_in(turn: Turn, facts: Facts, text: str) -> None:
@@ -90,6 +93,7 @@ def take_in(turn: Turn, facts: Facts, text: str) -> None:
     moved(turn, facts, text)
     if facts.light is not None:
         turn.change_walk(clean_stops=None, clipped_stops=None, first_stops=None)
+        sun_shared.keep(turn, by_turns=False)
     facts = _settled(turn, water_told.settled(turn, facts, text), text)
     _back_to_the_frame(turn, facts, text)
     turn.learn(facts)
@@ -218,6 +222,10 @@ def _go_on(turn: Turn, facts: Facts) -> None:
     if said and changed <= arrive.WAY_OUT_SLOTS:
         now.put_question(turn)
         return
+    if _asks_for_time(turn, changed):
+        take_settings(turn)
+        base.give(turn)
+        return
     if changed & _SETTINGS and told_settings.answer(turn, changed):
         return
     state = turn.walk.state
@@ -232,6 +240,13 @@ def _go_on(turn: Turn, facts: Facts) -> None:
             base.give(turn)
     else:
         _note(turn, facts)
+
+
+def _asks_for_time(turn: Turn, changed: set[str]) -> bool:
+    """Whether an f-number is told with a light, look or filter, and no time: that is wanted."""
+    set_anew = "f_number" in changed and "shutter_s" not in changed
+    again = turn.walk.state in {State.HIGHLIGHTS, State.KEEP, State.BASE}
+    return set_anew and again and turn.walk.given is not None and bool(changed & _FOR_A_TIME)
 
 
 def _note(turn: Turn, facts: Facts) -> None:
@@ -281,6 +296,8 @@ def _listed(turn: Turn, facts: Facts) -> str:
 
 def _anew(turn: Turn) -> None:
     """New geometry or another lens: choose again; composition answers stay."""
+    checks = {name: check for name, check in turn.walk.checks.items() if name != OWN_F}
+    turn.change_walk(checks=checks)
     turn.move(Trigger.TO_LENS)
     lens.go_on(turn)
 
