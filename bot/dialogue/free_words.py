@@ -21,6 +21,7 @@ from bot.dialogue.steps.home import home_words
 from bot.dialogue.steps.incoming import shared
 from bot.dialogue.steps.telling import (
     corrected,
+    kit_lens,
     late,
     look_wished,
     reference_told,
@@ -103,7 +104,7 @@ def _read(turn: Turn, rest: str, said: Said, expecting: frozenset[str]) -> Facts
     facts = read(rest, units=turn.units, expecting=expecting)
     facts = composition.without_light_of_the_edge(facts, said.english)
     facts = with_rest(look_wished.wish_behind(said.english, facts), said.english)
-    facts = sun_told.laid_over(said, facts)
+    facts = kit_lens.placed(turn, said.english, sun_told.laid_over(said, facts))
     facts = white_told.laid_over(turn, soft_strands.wished(said, facts))
     facts = corrected.placed(turn, said.english, supposing.supposed(turn, said, facts))
     facts = asides.with_filter(turn, said.typed, facts)

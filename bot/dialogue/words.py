@@ -25,7 +25,14 @@ from bot.dialogue.steps.frames import beside, border_said, judged, look_said, me
 from bot.dialogue.steps.home import at_home, home_words
 from bot.dialogue.steps.incoming import measured, shared
 from bot.dialogue.steps.safety import closed_place, doubt, emergency, ice
-from bot.dialogue.steps.telling import late, nothing_near, rain_told, told, white_told
+from bot.dialogue.steps.telling import (
+    late,
+    nothing_near,
+    rain_told,
+    settings_asked,
+    told,
+    white_told,
+)
 from bot.dialogue.steps.visits import visit
 from bot.dialogue.steps.walk import (
     composition,
@@ -139,9 +146,11 @@ def _taken_in(
         return
     heard = white_told.hear(turn, manner.said(turn, said, event.text))
     if not turn.beside_white and _answered(turn, event, said, question, told):
+        settings_asked.give(turn, heard)
         return
     free_words.answer(turn, heard, _expected(turn, asked), partial(_replied, turn))
     white_told.take_in(turn, event.text)
+    settings_asked.give(turn, heard)
     rain_told.say(turn, said)
     patience.let_go(turn)
 
@@ -214,11 +223,18 @@ def _answered(
 
 
 def _answered_both(turn: Turn, typed: str, said: str, asked: Asked) -> bool:
-    """Whether a message was a reply with a question beside it: that is answered first."""
+    """Whether a message was a reply with a question beside it: that is answered first.
+
+    What comes next is moved on to first: "2, going for the 85. what time?" is of that lens.
+    """
     both = parted(asked, manner.said(turn, said, typed))
     if both is None:
         return False
     turn.remember_for_back()
+    if asked.name == "next" and both.value != "finish":
+        _ANSWERS[asked.name](turn, both.value)
+        free_words.answer(turn, both.rest, frozenset(), lambda _said, _told: False)
+        return True
     free_words.answer(turn, both.rest, frozenset(), lambda _said, _told: False)
     turn.parts = [part for part in turn.parts if part.key not in _NOTHING_HEARD]
     composition.note_beside(turn, asked.name, both.reply)

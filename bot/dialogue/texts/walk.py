@@ -223,6 +223,8 @@ WALK: Final[dict[str, str]] = {
     "base.level_at_least": (
         "Your last frame was darker than can be told: this may be too dark still."
     ),
+    "base.light_untold": "Light not told: name it, like `overcast`, and the time follows.",
+    "base.borders_first": "First look round all four borders.",
     "base.by_turns": "Sun by turns: shoot while cloud covers all of it; sun is about 3 stops more.",
     "base.level_over": "In {light} it stays about {stops} too bright: {others}.",
     "base.bright_gives": "In {light} no longer time fits: {look}. For {wished} water: {others}.",

@@ -9,6 +9,7 @@ from bot.dialogue.meaning.whites import White
 from bot.dialogue.steps.walk import highlights, sun_shared
 from bot.dialogue.turn import Turn
 
+
 def answer(turn: Turn, white: White) -> bool:
     """Say to wait, or that the frame of the shade holds; whether the sun is what makes it blink.
 

@@ -13,7 +13,7 @@ from bot.dialogue.turn import Turn
 from bot.dialogue.walk_state import GivenSettings
 from core.f_number import FNumberChoice
 
-#: That the f-number is one which the person set is kept with the checks.
+#: The f-number that the person set is kept with the checks, its exact value.
 OWN_F: Final = "own_f_number"
 #: An f-number that lies under what is needed by less holds it (own rule: a tenth of a stop).
 NEARLY_F: Final = 0.965
@@ -44,7 +44,7 @@ def take_settings(turn: Turn) -> GivenSettings | None:
     if shutter_s is not None:
         liking.note_set(turn, shutter_s)
     if f_number is not None:
-        turn.change_walk(checks=turn.walk.checks | {OWN_F: "told"})
+        turn.change_walk(checks=turn.walk.checks | {OWN_F: f"{f_number!r}"})
     turn.change_walk(given=given)
     turn.unlearn("f_number", "shutter_s", "iso")  # they live on in what was given
     return given
@@ -80,11 +80,12 @@ def own_f_number(turn: Turn, depth: FNumberChoice) -> float | None:
         turn: the answer under construction.
         depth: what the frame needs.
     """
-    given, sensor = turn.walk.given, turn.camera.sensor
-    if given is None or OWN_F not in turn.walk.checks or sensor.fixed_f_number is not None:
+    sensor, told = turn.camera.sensor, turn.walk.checks.get(OWN_F)
+    if told is None or sensor.fixed_f_number is not None:
         return None
-    deep = depth.stack is not None or given.f_number >= depth.needed * NEARLY_F
-    return given.f_number if deep and given.f_number <= sensor.softening_f * 1.02 else None
+    f_number = float(told)
+    deep = depth.stack is not None or f_number >= depth.needed * NEARLY_F
+    return f_number if deep and f_number <= sensor.softening_f * 1.02 else None
 
 
 def with_filters(facts: Facts, given: GivenSettings) -> Facts:
