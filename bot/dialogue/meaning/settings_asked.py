@@ -1,4 +1,4 @@
-"""Whether a message asks outright for settings: "what do I set", "just give me a shutter number"."""
+"""Whether a message asks outright for settings: "what do I set", "just give me a number"."""
 
 from __future__ import annotations
 

@@ -98,12 +98,8 @@ def _first(turn: Turn, heard: Said) -> str | None:
         return ""
     if filter_time.answer(turn, heard):
         return ""
-    enough = time_enough.answer(turn, text)
-    if enough is not None:
-        return enough
     clauses = _CLAUSE.split(text)
-    judged = reach.answer(turn, text, clauses)
-    judged = verdicts.answer(turn, text) if judged is None else judged
+    judged = _judged(turn, text, clauses)
     if judged is not None:
         return judged
     asked = _named_in(clauses) or _meant_in(turn, heard, clauses)
@@ -123,6 +119,14 @@ def _first(turn: Turn, heard: Said) -> str | None:
     if not turn.notes:
         turn.reason("why.practice")
     return rest
+
+
+def _judged(turn: Turn, text: str, clauses: Sequence[str]) -> str | None:
+    """Answer what wants a yes or a no; what else the message says, None where nothing does."""
+    judged = time_enough.answer(turn, text)
+    if judged is None:
+        judged = reach.answer(turn, text, clauses)
+    return verdicts.answer(turn, text) if judged is None else judged
 
 
 def _of_several(heard: Said, clause: str, asked: int) -> Said:

@@ -16,7 +16,7 @@ _BEFORE_BASE: Final = frozenset({State.ARRIVE, State.LENS, State.COMPOSITION})
 #: The settings say all of these, or make them needless.
 _SAID_BY_THEM: Final = (
     *("asked.time", "ahead.times", "noted", "not_understood", "let_go"),
-    *("base.", "light_told.", "asked.card"),
+    *("base.", "light_told.", "asked.card", "where."),
 )
 
 
@@ -28,9 +28,12 @@ def give(turn: Turn, said: Said) -> None:
         said: the message.
     """
     walk = turn.context.conversation.walk
-    if walk is None or walk.state not in _BEFORE_BASE or turn.urgent or turn.is_at_home:
+    if walk is None or turn.urgent or turn.is_at_home or planning.is_planning(turn):
         return
-    if planning.is_planning(turn) or not settings_asked.asked(said):
+    if not settings_asked.asked(said):
+        return
+    if walk.state not in _BEFORE_BASE:
+        _leave_out_the_old(turn)
         return
     before = [part for part in turn.parts if part.role is not Role.QUESTION]
     before = [part for part in before if not part.key.startswith(_SAID_BY_THEM)]
@@ -43,6 +46,12 @@ def give(turn: Turn, said: Said) -> None:
     if unseen:
         turn.say(Role.ASSUMPTION, "base.borders_first")
     turn.parts = [*_in_front(turn.parts), *before, *_question(turn.parts)]
+
+
+def _leave_out_the_old(turn: Turn) -> None:
+    """Settings that were just given anew are not said beside those before them."""
+    if any(part.key.startswith("base.") for part in turn.parts):
+        turn.parts = [part for part in turn.parts if not part.key.startswith("where.")]
 
 
 def _in_front(parts: list[Part]) -> list[Part]:

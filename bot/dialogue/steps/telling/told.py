@@ -222,11 +222,7 @@ def _go_on(turn: Turn, facts: Facts) -> None:
     if said and changed <= arrive.WAY_OUT_SLOTS:
         now.put_question(turn)
         return
-    if _asks_for_time(turn, changed):
-        take_settings(turn)
-        base.give(turn)
-        return
-    if changed & _SETTINGS and told_settings.answer(turn, changed):
+    if changed & _SETTINGS and _set_by_them(turn, changed):
         return
     state = turn.walk.state
     if facts.wind is not None and changed <= {"wind"} and wind_told.answer(turn, windy=facts.wind):
@@ -240,6 +236,15 @@ def _go_on(turn: Turn, facts: Facts) -> None:
             base.give(turn)
     else:
         _note(turn, facts)
+
+
+def _set_by_them(turn: Turn, changed: set[str]) -> bool:
+    """Answer settings that are told: the rest of them where that is wanted, else their look."""
+    if not _asks_for_time(turn, changed):
+        return told_settings.answer(turn, changed)
+    take_settings(turn)
+    base.give(turn)
+    return True
 
 
 def _asks_for_time(turn: Turn, changed: set[str]) -> bool:

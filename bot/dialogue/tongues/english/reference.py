@@ -10,6 +10,8 @@ WORDS: Final[Mapping[str, str]] = {
         r"(?:wide|first|last|other|previous|earlier|one before)(?: angle)?(?: frame| one| shot)?"
         r"|before|earlier"
     ),
-    "reference.held": r"fine|held|holds|good|ok|okay|right|worked|spot on|clean|perfect|no blink\w*",
+    "reference.held": (
+        r"fine|held|holds|good|ok|okay|right|worked|spot on|clean|perfect|no blink\w*"
+    ),
     "reference.not_held": r"not|isnt|wasnt|too|blinked|blinks|clipped|over|under",
 }

@@ -15,8 +15,9 @@ WORDS: Final[Mapping[str, str]] = {
     ),
     # It lies on a part, or in patches.
     "sun.on_part": (
-        r"(?:hits?|hitting|lights?|lighting|strikes?|striking|catch\w*|suns? (?:is |s )?on) (?:only "
-        r"|just )?(?:the |its |a )?(?:top|upper|left|right|lower|bottom|one side|part|half)"
+        r"(?:hits?|hitting|lights?|lighting|strikes?|striking|catch\w*|suns? (?:is |s )?on)"
+        r" (?:only |just )?(?:the |its |a )?"
+        r"(?:top|upper|left|right|lower|bottom|one side|part|half)"
         r"|(?:top|upper|lower|bottom|left|right|half|part)(?: \w+){0,3} in (?:the |full )?sun"
         r"|half (?:of it )?(?:is )?in (?:the )?sun|(?:patches|spots|blobs) of sun\w*"
         r"|sun(?:ny|lit|light)? (?:patches|spots|bits)"

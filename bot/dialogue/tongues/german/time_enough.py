@@ -8,8 +8,8 @@ from typing import Final
 WORDS: Final[Mapping[str, str]] = {
     # In front of the time, as the gloss leaves them.
     "time_enough.in_front": (
-        r"reich(?:t|en)|langt|gen(?:ü|u)gt|tut'?s|tun'?s|ginge?n?|geht|gehen|goes(?: too| also)?|(?:kann|könnt|koennt"
-        r"|konnt|soll|sollt|darf|can)e? (?:ich|i|ma|man)"
+        r"reich(?:t|en)|langt|gen(?:ü|u)gt|tut'?s|tun'?s|ginge?n?|geht|gehen|goes(?: too| also)?"
+        r"|(?:kann|könnt|koennt|konnt|soll|sollt|darf|can)e? (?:ich|i|ma|man)"
     ),
     # Behind it.
     "time_enough.behind": r"(?:nicht|nich|auch|schon)? ?(?:genug|reichen|gehen|ok(?:ay)?)",

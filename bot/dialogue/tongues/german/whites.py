@@ -41,7 +41,9 @@ WORDS: Final[Mapping[str, str]] = {
     # What is no more: two frames ago, or only thought of.
     "whites.past": r"vorher|vorhin|zuerst|anfangs|das erste|beim ersten|letztes mal|fruher",
     # What was told before, and was not heard, it seems.
-    "whites.said": r"(?:hab|habe|habs) (?:ich |i )?(?:\w+ ){0,2}gesagt|wie gesagt|sag(?:te)? ich doch",
+    "whites.said": (
+        r"(?:hab|habe|habs) (?:ich |i )?(?:\w+ ){0,2}gesagt|wie gesagt|sag(?:te)? ich doch"
+    ),
     "whites.if": r"falls|ob|wenn|sofern|angenommen|bis",
     "whites.sky": r"himmel\w*",
     "whites.water": r"wasser|fall|strahl|schaum|bach|vorhang|hauptstrahl|sturz|kaskade",

@@ -10,7 +10,9 @@ WORDS: Final[Mapping[str, str]] = {
     "soft_strands.but": r"pero|con|aunque|sin perder|todavia",
     "soft_strands.strands": r"hilos?|hilitos|hebras?|textura|lineas|estructura|vetas",
     # What is wrong with a frame, or denied.
-    "soft_strands.wrong": r"demasiad[oa]|muy|sin(?! perder)|no|falta\w*|perdid[oa]|ni|o|luz|foco|rocas?",
+    "soft_strands.wrong": (
+        r"demasiad[oa]|muy|sin(?! perder)|no|falta\w*|perdid[oa]|ni|o|luz|foco|rocas?"
+    ),
     # A frame is told of by these in front, and nothing is wished.
     "soft_strands.is": r"queda|quedo|salio|sale|esta|es|se ve",
 }

@@ -14,7 +14,8 @@ WORDS: Final[Mapping[str, str]] = {
     ),
     # It lies on a part, or in patches.
     "sun.on_part": (
-        r"(?:en|sobre|a|da en|pega en) (?:la )?(?:parte|mitad)|medio al sol|mitad (?:al|a) (?:pleno )?sol"
+        r"(?:en|sobre|a|da en|pega en) (?:la )?(?:parte|mitad)|medio al sol"
+        r"|mitad (?:al|a) (?:pleno )?sol"
         r"|manchas de (?:sol|luz)"
     ),
     # It comes through, and there are patches of it.

@@ -40,7 +40,9 @@ WORDS: Final[Mapping[str, str]] = {
     # What is no more: two frames ago, or only thought of.
     "whites.past": r"antes|al principio|la primera|hace un rato|la otra vez",
     # What was told before, and was not heard, it seems.
-    "whites.said": r"te (?:lo )?(?:dije|digo)|ya (?:te )?(?:lo )?(?:he dicho|dije)|como (?:te )?dije",
+    "whites.said": (
+        r"te (?:lo )?(?:dije|digo)|ya (?:te )?(?:lo )?(?:he dicho|dije)|como (?:te )?dije"
+    ),
     "whites.if": r"si|hasta que|en caso de",
     "whites.sky": r"cielo",
     "whites.water": r"agua|chorro|cascada|caida|espuma|salto|cortina|arroyo",
