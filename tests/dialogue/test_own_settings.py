@@ -218,13 +218,15 @@ def test_why_this_f_number(told: str, more: tuple[str, ...], key: str) -> None:
 
 
 def test_a_polariser_that_was_put_on_stays_on() -> None:
-    """In a dim light too, and on the next lens."""
-    player = walked("polariser on, wooded gorge", "f/8 1/4 s iso 200", "2", "1")
-    (said,) = player.say("2, going for the 50. nothing near, what time")
+    """In less light too, and on the next lens; where light is short it comes off."""
+    player = walked("polariser on, open gorge", "f/8 1/4 s iso 200", "2", "1")
+    (said,) = player.say("2, 50 mm on now, nothing near, what time")
     assert "polariser off" not in said.body
-    player = walked("polariser on, wooded gorge")
+    player = walked("polariser on, overcast")
     (said,) = player.say("light canopy now")
     assert "polariser turned" in said.body
+    (said,) = player.say("dense canopy now")
+    assert "polariser off" in said.body
 
 
 def test_an_f_number_with_a_light_asks_for_the_time() -> None:

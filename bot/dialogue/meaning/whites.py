@@ -45,6 +45,7 @@ _SKY: Final = whole_words("whites.sky")
 _WATER: Final = whole_words("whites.water")
 _ELSE: Final = whole_words("whites.else")
 _WHITE: Final = whole_words("whites.white")
+_SIZED: Final = whole_words("whites.sized")
 _LOST: Final = whole_words("whites.lost")
 _IN_SUN: Final = whole_words("whites.in_sun")
 _IN_SHADE: Final = whole_words("whites.in_shade")
@@ -160,7 +161,10 @@ def _clauses(clauses: Sequence[str], language: str, *, asked: bool) -> list[_Cla
 def _is_of_it(clause: str) -> bool:
     """Whether a clause beside what blinks only tells how big that is, or that the rest holds."""
     said = _plainly(clause)
-    return not _others(said) or (_rest_holds(clause) and _others(said) <= _MOST_OTHER)
+    of_its_size = not said or _SIZED.search(said) or _LOST.search(said)
+    if of_its_size and not _others(said):
+        return True
+    return _rest_holds(clause) and _others(said) <= _MOST_OTHER
 
 
 def _heard(clause: str, language: str, *, asked: bool, listed: bool) -> _Clause | None:

@@ -10,7 +10,7 @@ from bot.dialogue.compose import Role
 from bot.dialogue.reading import read
 from bot.dialogue.solving import look_is, watch_text
 from bot.dialogue.steps.walk import base, reasons, sun_shared
-from bot.dialogue.steps.walk.base_said import DIM_EV
+from bot.dialogue.steps.walk.taken import DIM_EV
 from bot.dialogue.texts import TEXTS, measures
 from bot.dialogue.turn import Turn
 from core.camera import POLARISER_STOPS

@@ -24,6 +24,8 @@ from core.series import Mark, nearest, time_marks
 
 #: A frame that clips leaves this much to take back [stops] (common practice: 1/3 to 2/3).
 UNDER_CLIPPED_STOPS: Final = 2 / 3
+#: For an f-number of their own the ISO goes up by so much at most (own rule: two thirds).
+_NEARLY_BASE: Final = 1.6
 #: By hand or on a rock, nothing longer is held with several tries [s] (common practice: 1/15).
 _BRACED_S: Final = 2**-4
 
@@ -147,7 +149,7 @@ def _fit_to_light(turn: Turn, wanted: Settings) -> Solved | None:
     if own is not None and own == wanted.f_number:
         held = facts.model_copy(update={"keep": facts.keep | {Keep.F_NUMBER}})
         solved = solving.solve(held, wanted, -over)
-        if solved.plan.met:
+        if solved.plan.met and solved.plan.settings.iso <= wanted.iso * _NEARLY_BASE:
             return solved
     return solving.solve(facts, wanted, -over)
 

@@ -12,6 +12,7 @@ from bot.dialogue.facts import Facts
 from bot.dialogue.flowing import Flowing
 from bot.dialogue.solving import Solved, time_text
 from bot.dialogue.steps.walk import reasons, sun_shared
+from bot.dialogue.steps.walk.taken import DIM_EV
 from bot.dialogue.texts import TEXTS, measures
 from bot.dialogue.turn import Turn
 from bot.dialogue.walk_state import GivenSettings
@@ -24,8 +25,6 @@ from core.water import look_of
 
 #: Lights that fall by themselves from minute to minute: no filter is offered in them.
 AFTER_SUNSET: Final = frozenset({"after sunset", "dusk", "full moonlight"})
-#: Up to this light a polariser takes what is needed [EV] (common practice: none in a wooded gorge).
-DIM_EV: Final = 8.0
 #: That a polariser was spoken of is kept with the checks.
 _OFFERED: Final = "polariser_offered"
 #: Beside these there is little room.

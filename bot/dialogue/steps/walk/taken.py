@@ -12,9 +12,12 @@ from bot.dialogue.steps.walk import liking
 from bot.dialogue.turn import Turn
 from bot.dialogue.walk_state import GivenSettings
 from core.f_number import FNumberChoice
+from core.light import LIGHTS
 
 #: The f-number that the person set is kept with the checks, its exact value.
 OWN_F: Final = "own_f_number"
+#: Up to this light a polariser takes what is needed [EV] (common practice: none in a wooded gorge).
+DIM_EV: Final = 8.0
 #: An f-number that lies under what is needed by less holds it (own rule: a tenth of a stop).
 NEARLY_F: Final = 0.965
 #: Complaints that have a remedy without numbers.
@@ -98,9 +101,12 @@ def with_filters(facts: Facts, given: GivenSettings) -> Facts:
 def with_polariser(turn: Turn, facts: Facts) -> Facts:
     """What is known, with a polariser that the person put on staying on.
 
-    It cuts a shine that they saw; only what they say takes it off, or light that is gone.
+    It cuts a shine that they saw; only what they say takes it off, or light so dim that it takes
+    what is needed.
     """
-    if not facts.polariser_on or turn.walk.checks.get("polariser") != "on":
+    light = LIGHTS.get(facts.light or "")
+    dim = light is not None and light.ev100 <= DIM_EV
+    if dim or not facts.polariser_on or turn.walk.checks.get("polariser") != "on":
         return facts
     return facts.model_copy(update={"keep": facts.keep | {Keep.POLARISER}})
 
