@@ -126,3 +126,16 @@ def test_a_light_is_denied(text: str, lights: set[str]) -> None:
 def test_light_of_another_place_is_none(text: str, light: str | None) -> None:
     """Where somebody would stand is no light of the frame."""
     assert read(text).light == light
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "why does the foam go round in circles by the rocks",
+        "leaves drift around in little circles",
+        "the froth is spinning in rings",
+    ],
+)
+def test_foam_in_an_eddy_is_no_drop_on_the_glass(text: str) -> None:
+    """Circles that water draws are none of the lens."""
+    assert read(text).symptoms == ()

@@ -38,6 +38,9 @@ _ONLY: Final = whole_words("whites.only")
 _NOT_ALL: Final = re.compile(rf"\b{in_any('whites.denied')} {in_any('whites.sheet')}\b")
 _PART: Final = whole_words("whites.part")
 _HOLDS: Final = re.compile(rf"\b{in_any('whites.part')}(?: \w+){{0,3}}? {in_any('whites.holds')}\b")
+_HOW_TO_SEE: Final = re.compile(
+    rf"\b{in_any('whites.how_to_see')}\b.*\b{in_any('whites.blinks')}\b"
+)
 _SAID: Final = whole_words("whites.said")
 _PAST: Final = whole_words("whites.past")
 _IF: Final = whole_words("whites.if")
@@ -123,6 +126,8 @@ def told(said: Said, *, asked: bool) -> Told | None:
         None where it tells nothing of it.
     """
     clauses = [one for one in _CLAUSE.split(said.typed) if one.strip()]
+    if any(_HOW_TO_SEE.search(folded(one)) for one in clauses):
+        return None  # where the warning is, and what it looks like, is asked
     heard = _clauses(clauses, said.language, asked=asked)
     if not asked and any(heard):
         heard = _clauses(clauses, said.language, asked=True)  # "it blinks, a patch, no dots"
