@@ -55,11 +55,12 @@ class Symptom(Enum):
 
 
 class Keep(Enum):
-    """A setting that the person will not change."""
+    """A setting that the person will not change; the polariser, where they put it on."""
 
     TIME = "time"
     F_NUMBER = "f_number"
     ISO = "iso"
+    POLARISER = "polariser"
 
 
 class Need(Enum):

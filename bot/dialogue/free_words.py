@@ -7,6 +7,7 @@ from typing import Final
 
 from bot.dialogue.compose import Role
 from bot.dialogue.facts import Facts
+from bot.dialogue.meaning import soft_strands
 from bot.dialogue.meaning.asking import asks
 from bot.dialogue.meaning.rests import with_rest
 from bot.dialogue.meaning.said import Said
@@ -28,9 +29,12 @@ from bot.dialogue.steps.home import home_words
 from bot.dialogue.steps.incoming import shared
 from bot.dialogue.steps.telling import (
     corrected,
+    kit_lens,
     late,
     lens_named,
     look_wished,
+    reference_told,
+    sun_told,
     told,
     white_told,
 )
@@ -54,7 +58,10 @@ def answer(turn: Turn, said: Said, expecting: frozenset[str], reply: Reply) -> N
         reply: hears what is near to an option of the open question.
     """
     said = visit.hear_weather(turn, said)
+    sun_told.note(turn, said)
     if _asks_of_the_day(turn, said) or _asks_of_the_bag(turn, said):
+        return
+    if reference_told.answer(turn, said):
         return
     noted = access.note(turn, said) | composition.hear(turn, said.english)
     noted |= manner.note_hands(turn, said.typed)
@@ -69,6 +76,7 @@ def answer(turn: Turn, said: Said, expecting: frozenset[str], reply: Reply) -> N
     if rest is None and _answered_beside(turn, said, facts, reply, noted=noted):
         return
     _go_on_from(turn, facts, said, rest=rest, noted=noted)
+    sun_told.say(turn, said)
     composition.leave_out_told(turn)
 
 
@@ -166,7 +174,8 @@ def _read(turn: Turn, rest: str, said: Said, expecting: frozenset[str]) -> Facts
     facts = own_numbers.without_own(turn, said, facts)
     facts = composition.without_light_of_the_edge(turn, facts, said.english)
     facts = with_rest(look_wished.wish_behind(said.english, facts), said.english)
-    facts = white_told.laid_over(turn, facts)
+    facts = kit_lens.placed(turn, said.english, sun_told.laid_over(said, facts))
+    facts = white_told.laid_over(turn, soft_strands.wished(said, facts))
     if facts.known() or rest == said.english:  # a try that is answered is not made again
         facts = supposing.supposed(turn, said, facts)
     facts = corrected.placed(turn, said.english, facts)

@@ -48,6 +48,7 @@ class Turn(WorkingContext, AnswerDraft):
         #: How the white of the frame in question is, where the message tells it; None once that
         #: was answered. Behind the clauses that stand beside it, it is answered last.
         self.white: White | None = None
+        self.white_alone = False
         self.beside_white: tuple[str, ...] = ()
         #: The walk's question was put often enough: this answer leaves it out, not the first one
         #: that does; then the walk goes on without it.

@@ -26,7 +26,14 @@ from bot.dialogue.steps.frames import beside, border_said, judged, look_said, me
 from bot.dialogue.steps.home import at_home, home_words
 from bot.dialogue.steps.incoming import measured, shared
 from bot.dialogue.steps.safety import closed_place, doubt, emergency, ice
-from bot.dialogue.steps.telling import late, nothing_near, rain_told, told, white_told
+from bot.dialogue.steps.telling import (
+    late,
+    nothing_near,
+    rain_told,
+    settings_asked,
+    told,
+    white_told,
+)
 from bot.dialogue.steps.visits import visit
 from bot.dialogue.steps.walk import (
     composition,
@@ -169,9 +176,11 @@ def _taken_in(
         return
     heard = white_told.hear(turn, manner.said(turn, said, event.text))
     if not turn.beside_white and _answered(turn, event, said, question, told):
+        settings_asked.give(turn, heard)
         return
     free_words.answer(turn, heard, _expected(turn, asked), partial(_replied, turn))
     white_told.take_in(turn, event.text)
+    settings_asked.give(turn, heard)
     rain_told.say(turn, said)
     patience.let_go(turn)
 

@@ -23,6 +23,8 @@ def blocks(state: State, situation: Situation) -> tuple[tuple[Lever, Limit], ...
 def _polariser_block(state: State, situation: Situation, darker: bool) -> Limit:
     if not has_polariser(situation):
         return Limit.NOT_OWNED
+    if "polariser" in situation.keep:
+        return Limit.KEPT
     return Limit.IN_USE if state.polariser_on == darker else Limit.NOT_FITTING
 
 

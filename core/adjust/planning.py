@@ -103,7 +103,7 @@ def _after_weaker_filters(state: State, situation: Situation) -> State:
 def _darker_filters(state: State, situation: Situation) -> list[tuple[bool, float]]:
     """What may stand before the lens when darker is wanted, the present first."""
     polariser = [state.polariser_on]
-    if has_polariser(situation) and not state.polariser_on:
+    if has_polariser(situation) and not (state.polariser_on or "polariser" in situation.keep):
         polariser.append(True)
     stronger = sorted({nd for nd in situation.nd_owned if nd > state.nd_on})
     return list(product(polariser, [state.nd_on, *stronger]))
@@ -111,7 +111,8 @@ def _darker_filters(state: State, situation: Situation) -> list[tuple[bool, floa
 
 def _weaker_filters(state: State, situation: Situation) -> list[tuple[bool, float]]:
     """What may stand before the lens when brighter is wanted, the present first."""
-    polariser = [True, False] if state.polariser_on else [False]
+    kept = state.polariser_on and "polariser" in situation.keep
+    polariser = [True, False] if state.polariser_on and not kept else [state.polariser_on]
     weaker = sorted({0.0, *situation.nd_owned} - {state.nd_on}, reverse=True)
     return list(product(polariser, [state.nd_on, *(nd for nd in weaker if nd < state.nd_on)]))
 

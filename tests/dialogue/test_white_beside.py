@@ -40,7 +40,7 @@ def test_dots_beside_something_else(text: str, answer: str) -> None:
     "text",
     [
         "1 moved it already. went to 1/8, still a patch but smaller. and drizzle on the lens now",
-        "a patch, smaller, said that. is the ferry cold?",
+        "a patch, smaller. is the ferry cold?",
         "still a blob in the fall, and is the polariser supposed to be on?",
         "not only sky, the water blinks too. how much darker for the patch",
         "a fist sized patch, and why does f/22 make it soft?",
@@ -51,6 +51,14 @@ def test_a_patch_beside_something_else(text: str) -> None:
     keys = keys_of(_blinked(), text)
     assert keys[0] == "highlights.darker"
     assert "ask.blink_again" in keys
+
+
+def test_patches_that_are_told_again_are_no_new_frame() -> None:
+    """Who says that it was said already gets the plan that stands, and no further step."""
+    player = walked("f/11 1/4 s iso 100", "3")
+    (said,) = player.say("a patch, smaller, i told you that")
+    assert said.keys[0] == "highlights.heard"
+    assert "1/6 s" in said.body
 
 
 @pytest.mark.parametrize(

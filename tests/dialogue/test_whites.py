@@ -77,6 +77,9 @@ def test_a_size_tells_it_where_it_was_asked_for(language: str, text: str, blink:
     ("language", "text"),
     [
         ("en", "what does it mean when it blinks?"),
+        ("en", "how do i tell if its blinking? nothings blinking, it just shows the pic"),
+        ("de", "woran seh ich ob was blinkt? bei mir blinkt nix"),
+        ("es", "como veo si parpadea? no parpadea nada"),
         ("en", "is it bad if the sky blinks?"),
         ("en", "what do i do if it blinks in patches"),
         ("en", "patches were blinking before"),

@@ -38,12 +38,17 @@ _ONLY: Final = whole_words("whites.only")
 _NOT_ALL: Final = re.compile(rf"\b{in_any('whites.denied')} {in_any('whites.sheet')}\b")
 _PART: Final = whole_words("whites.part")
 _HOLDS: Final = re.compile(rf"\b{in_any('whites.part')}(?: \w+){{0,3}}? {in_any('whites.holds')}\b")
+_HOW_TO_SEE: Final = re.compile(
+    rf"\b{in_any('whites.how_to_see')}\b.*\b{in_any('whites.blinks')}\b"
+)
+_SAID: Final = whole_words("whites.said")
 _PAST: Final = whole_words("whites.past")
 _IF: Final = whole_words("whites.if")
 _SKY: Final = whole_words("whites.sky")
 _WATER: Final = whole_words("whites.water")
 _ELSE: Final = whole_words("whites.else")
 _WHITE: Final = whole_words("whites.white")
+_SIZED: Final = whole_words("whites.sized")
 _LOST: Final = whole_words("whites.lost")
 _IN_SUN: Final = whole_words("whites.in_sun")
 _IN_SHADE: Final = whole_words("whites.in_shade")
@@ -77,12 +82,14 @@ class White(NamedTuple):
         part: it is a named part of the water, and the rest holds.
         in_sun: it blinks where, or while, the sun is on it.
         in_shade: what blinks while a cloud or shade is over it; None: not told.
+        again: it was said before, as the message says.
     """
 
     blink: Blink
     part: bool = False
     in_sun: bool = False
     in_shade: Blink | None = None
+    again: bool = False
 
 
 class Told(NamedTuple):
@@ -119,6 +126,8 @@ def told(said: Said, *, asked: bool) -> Told | None:
         None where it tells nothing of it.
     """
     clauses = [one for one in _CLAUSE.split(said.typed) if one.strip()]
+    if any(_HOW_TO_SEE.search(folded(one)) for one in clauses):
+        return None  # where the warning is, and what it looks like, is asked
     heard = _clauses(clauses, said.language, asked=asked)
     if not asked and any(heard):
         heard = _clauses(clauses, said.language, asked=True)  # "it blinks, a patch, no dots"
@@ -135,6 +144,7 @@ def told(said: Said, *, asked: bool) -> Told | None:
         if stays and found is None
     )
     white = _together(whites, holds=any(map(_rest_holds, clauses)))
+    white = white._replace(again=_SAID.search(folded(said.typed)) is not None)
     return Told(white, others, said.typed if all(kept) else _joined(clauses, kept))
 
 
@@ -156,7 +166,10 @@ def _clauses(clauses: Sequence[str], language: str, *, asked: bool) -> list[_Cla
 def _is_of_it(clause: str) -> bool:
     """Whether a clause beside what blinks only tells how big that is, or that the rest holds."""
     said = _plainly(clause)
-    return not _others(said) or (_rest_holds(clause) and _others(said) <= _MOST_OTHER)
+    of_its_size = not said or _SIZED.search(said) or _LOST.search(said)
+    if of_its_size and not _others(said):
+        return True
+    return _rest_holds(clause) and _others(said) <= _MOST_OTHER
 
 
 def _heard(clause: str, language: str, *, asked: bool, listed: bool) -> _Clause | None:

@@ -51,11 +51,29 @@ _ALONG: Final = re.compile(
 def read_polariser(draft: Draft) -> None:
     """Whether there is a polariser and whether it is on."""
     text = draft.text
+    if SAID.search(text):
+        _claim_its_stops(draft)
     if SAID.search(text) and not _asks(text):
         _read_named(draft)
     elif SAID.search(text) and _ALONG.search(text):
         draft.note("has_polariser", value=True)
         draft.note("polariser_on", value=False)
+
+
+#: "Polariser's on, eaten about 1.5": what it takes fills no slot, 1.7 stops are reckoned with.
+_TAKES: Final = re.compile(
+    r"\b(?:eats?|eaten|takes?|took|costs?|swallow\w*|los(?:es|t|ing))\b(?: \w+)? $"
+)
+#: More than this no polariser takes [stops] (common practice: 1.5 to 2).
+_MOST_POLARISER: Final = 3.0
+
+
+def _claim_its_stops(draft: Draft) -> None:
+    """Take a number of stops that the polariser is said to take."""
+    for quantity in draft.free(""):
+        before = draft.clause_before(quantity)
+        if quantity.value <= _MOST_POLARISER and _TAKES.search(before):
+            draft.claim(quantity)
 
 
 _ON_OR_OFF: Final = re.compile(r"\bon or off\b|\boff or on\b|\bon or not\b")

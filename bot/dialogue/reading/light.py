@@ -8,7 +8,7 @@ from typing import Final
 from bot.dialogue.reading.draft import Draft
 from bot.dialogue.reading.light_words import LIGHTS, WINDS_WAY
 from bot.dialogue.reading.needed import may_match, needed_by
-from bot.dialogue.reading.phrases import any_of, exactly
+from bot.dialogue.reading.phrases import any_of, exactly, plain
 from core.light import LIGHTS as LEVELS
 
 #: "White balance cloudy" is a setting of colour.
@@ -57,6 +57,12 @@ _NOT_NOW: Final = frozenset(
 _EITHER: Final = re.compile(
     r"\b(?:hour|light|sun|shade|cloud\w*|overcast|dusk|sunset|drizzle|rain|mist|fog) or (?!so\b)"
 )
+#: "77 m back is in the trees": another place, where nobody stands.
+_ELSEWHERE: Final = re.compile(
+    r"\b(?:back|further|farther|over there|up there|down there|behind (?:me|us)|elsewhere)\b"
+    r"(?: (?:there|up|it|that)(?:'s)?)?(?:'s| is| are| would be| i'd be| i am| puts me| gets me)"
+    r"(?: \w+)?\s*$"
+)
 _CLAUSE_ENDS: Final = re.compile(r"[,.;!?:](?!\d)")
 #: "Was overcast, now the sun is out": of two lights the one that is past.
 _WAS: Final = re.compile(
@@ -83,7 +89,7 @@ _ASKED: Final = re.compile(
 def _is_now(before: str, after: str) -> bool:
     """Whether the words beside do not deny the light or put it into another hour."""
     clause = _CLAUSE_ENDS.split(before)[-1]
-    asked = _ASKED.search(clause) is not None
+    asked = _ASKED.search(clause) is not None or _ELSEWHERE.search(clause) is not None
     return not (asked or _NOT_NOW & set(clause.split()[-2:]) or _COMES_BEHIND.match(after))
 
 
@@ -155,3 +161,22 @@ def read_light(draft: Draft) -> None:
         found = [key for key in found if key in _SHADED] or ["open shade"]
     if found and not (_SUNLIT & set(found) and _SHADED & set(found)):
         draft.note("light", found[0])
+
+
+#: "Not under the canopy", "no sun on it": a light that is not there.
+_NOT_THERE: Final = re.compile(r"\b(?:no|not|isn't|aren't|without|no longer)(?: \w+){0,2} ?$")
+
+
+def denied(text: str) -> frozenset[str]:
+    """The lights that a message says are not there, by their keys.
+
+    Args:
+        text: in English.
+    """
+    said = plain(text)
+    return frozenset(
+        key
+        for key, pattern, needed in _LIGHTS
+        if may_match(needed, said)
+        and any(_NOT_THERE.search(said[: match.start()]) for match in pattern.finditer(said))
+    )

@@ -101,6 +101,9 @@ _NO_FAULT: Final = re.compile(
     r"|us"
     rf"|breakfast|me)|on the (?:stove|fire))"
     r"|\bto the (?:left|right)\b"
+    # foam in an eddy is no drop on the glass
+    r"|\b(?:go(?:es|ing)?|went|turn\w*|spin\w*|swirl\w*|runs?|running|drift\w*|float\w*|moves?)"
+    r"(?: (?:round|around|about|and round))* in (?:\w+ )?(?:circles?|rings?)\b"
     r"|\b(?:fingers?|hands?|toes|feet|nose|thumbs?|ears|face|i|we|i'm|we're)"
     r"(?: (?:am|are|is|all|so|half|nearly|almost|totally|absolutely|completely))*"
     r" (?:frozen|freezing)(?: (?:stiff|solid|through))?\b"

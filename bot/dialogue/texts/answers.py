@@ -114,6 +114,9 @@ ANSWERS: Final[dict[str, str]] = {
         "Sun is the hard case: shade first, else a shaded section, else a 6-stop ND; the contrast "
         "stays."
     ),
+    "light_told.by_turns": (
+        "Sun and shade mixed is the hardest light: frame now, shoot while cloud covers all of it."
+    ),
     "light_told.sun_bare": (
         "Sun is the hard case: shade first, else a shaded section; the contrast stays."
     ),

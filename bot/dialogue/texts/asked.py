@@ -9,12 +9,30 @@ ASKED: Final[dict[str, str]] = {
     "asked.iso": "{iso}, the lowest: raise it only to shorten the time.",
     "asked.iso_raised": "{iso} here, to keep {time}; otherwise the lowest, {base}.",
     "asked.f_number": "{f_number} here: the depth needs at least f/{needed}.",
+    "asked.f_number_just": "{f_number} just holds it: the depth asks for f/{needed}.",
+    "asked.f_number_open": "{f_number} is too open: the depth needs f/{needed}, so {better}.",
+    "asked.f_number_stack": (
+        "No single f-number: the depth needs f/{needed}, past {limit} all softens. So {frames} "
+        "frames at {better}."
+    ),
+    "asked.f_number_blur": (
+        "{f_number} blurs least in all; the depth alone needs f/{needed}: {least} does, too."
+    ),
     "one.f_number": "{f_number}, focus at {focus}: the depth needs at least f/{needed}.",
     "one.f_number_stack": (
         "Not in one frame, it needs f/{needed}: {frames} frames at {f_number}, or step back from "
         "it. Single frame: focus at {focus}."
     ),
     "one.how_far": "{distance} back: there {focal}, camera level, holds the top.",
+    "asked.nd_by_turns": (
+        "No filter evens out sun in patches: wait for cloud, or frame a shaded section. An ND only "
+        "makes the time longer."
+    ),
+    "time_enough.yes": "Yes: {settings}: {look}.",
+    "time_enough.no": "No: {time} is as bright as what blinked. Stay at {settings}.",
+    "time_enough.under": "That is {stops} under the frame that blinked.",
+    "time_enough.darker": "That is {stops} darker than the frame before.",
+    "time_enough.brighter": "That is {stops} brighter than the frame before: watch the white.",
     "asked.f_number_plain": "{low} to {high} on this format: sharpest, with enough depth.",
     "asked.f_number_phone": "A phone's f-number is fixed: only ISO and time can change.",
     "asked.why_not_f22": ("Past {limit} diffraction softens all of it; {f_number} is enough here."),

@@ -85,6 +85,7 @@ LEVERS: Final[dict[str, str]] = {
     "symptom.soft_depth_numbers": (
         "Focus at {focus} with {f_number}: sharp from {near} to {far}. Check both ends at 100 %."
     ),
+    "symptom.else_shake": "Soft there still? Then shake: timer, stabiliser off, column down.",
     "symptom.soft_depth_stack": (
         "Too near for one frame: {f_number}, {frames} frames, focus from {near} to {far}; "
         "or step back."

@@ -223,6 +223,9 @@ WALK: Final[dict[str, str]] = {
     "base.level_at_least": (
         "Your last frame was darker than can be told: this may be too dark still."
     ),
+    "base.light_untold": "Light not told: name it, like `overcast`, and the time follows.",
+    "base.borders_first": "First look round all four borders.",
+    "base.by_turns": "Sun by turns: shoot while cloud covers all of it; sun is about 3 stops more.",
     "base.level_over": "In {light} it stays about {stops} too bright: {others}.",
     "base.bright_gives": "In {light} no longer time fits: {look}. For {wished} water: {others}.",
     "base.level_over_phone": (
@@ -259,6 +262,7 @@ WALK: Final[dict[str, str]] = {
     ),
     "highlights.far_brighter": "Too dark. Next: {settings}, {stops} brighter{look}.",
     "highlights.darker": "Patches are lost texture. Next: {settings}{look}.",
+    "highlights.heard": "Heard: patches. Next is still {settings}.",
     "highlights.much_darker": "All of it is lost texture. Next: {settings}{look}.",
     "highlights.look": "; still {look}, water crosses {share} of the frame",
     "highlights.look_now": "; now {look}, water crosses {share} of the frame",

@@ -18,6 +18,7 @@ from bot.dialogue.steps.asked import two_settings
 from bot.dialogue.steps.asked.told_around import rest_of
 from bot.dialogue.steps.asked.tried_values import lens_named
 from bot.dialogue.steps.walk import base, reasons
+from bot.dialogue.steps.walk.taken import NEARLY_F
 from bot.dialogue.texts import measures
 from bot.dialogue.tongues import in_any, whole_words
 from bot.dialogue.turn import Turn
@@ -38,8 +39,6 @@ _PIECE: Final = re.compile(r"(?<=[.!?;])\s+|,\s+(?=\D)|\n|\s+-\s+")
 _OF_DEPTH: Final = frozenset({"nearest_m", "farthest_m", "focal_mm", "camera_format", "portrait"})
 #: Wider than this no lens for water opens (common practice).
 _LEAST_F: Final = 1.4
-#: An f-number that lies under what is needed by less holds it (own rule: a tenth of a stop).
-NEARLY: Final = 0.965
 
 
 def answer(turn: Turn, said: Said) -> str | None:
@@ -129,7 +128,7 @@ def _say(turn: Turn, facts: Facts, f_numbers: Sequence[float]) -> None:
         verdict(exact[0], depth.needed, sensor.softening_f),
         near=measures.length(near_m, turn.units),
         focal=measures.focal(focal_mm, sensor.crop_factor),
-        needed=at_least(f_number_marks(dial), max(depth.needed * NEARLY, _LEAST_F)).label,
+        needed=at_least(f_number_marks(dial), max(depth.needed * NEARLY_F, _LEAST_F)).label,
         limit=f_number_label(sensor.softening_f, dial),
     )
     if len(exact) > 1:
@@ -138,6 +137,6 @@ def _say(turn: Turn, facts: Facts, f_numbers: Sequence[float]) -> None:
 
 def verdict(f_number: float, needed: float, softening: float) -> str:
     """Which of the three answers it is."""
-    if f_number < needed * NEARLY:
+    if f_number < needed * NEARLY_F:
         return "verdict.enough_no"
     return "verdict.enough_soft" if f_number > softening * 1.02 else "verdict.enough_yes"

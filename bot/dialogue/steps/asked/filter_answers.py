@@ -10,8 +10,8 @@ from bot.dialogue.compose import Role
 from bot.dialogue.reading import read
 from bot.dialogue.reading.inventory import ND, POLARISER
 from bot.dialogue.solving import look_is, watch_text
-from bot.dialogue.steps.walk import base, reasons
-from bot.dialogue.steps.walk.base_said import DIM_EV
+from bot.dialogue.steps.walk import base, reasons, sun_shared
+from bot.dialogue.steps.walk.taken import DIM_EV
 from bot.dialogue.texts import TEXTS, measures
 from bot.dialogue.turn import Turn
 from core.camera import POLARISER_STOPS
@@ -59,6 +59,9 @@ def say_nd(turn: Turn, clause: str) -> None:
     named = light_named(turn, clause)
     light = LIGHTS.get(named)
     now = base.standing(turn)
+    if sun_shared.is_told(turn):
+        turn.say(Role.SETTINGS, "asked.nd_by_turns")
+        return
     if light is None or now.camera.sensor.fixed_f_number is not None:
         turn.say(Role.SETTINGS, f"asked.nd_plain{without}")
         return

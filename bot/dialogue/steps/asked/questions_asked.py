@@ -24,6 +24,7 @@ from bot.dialogue.steps.asked import (
     numbers_asked,
     reach,
     terms,
+    time_enough,
     trade_answers,
     tried_values,
     verdicts,
@@ -95,10 +96,7 @@ def _first(turn: Turn, heard: Said) -> str | None:
     if judged is not None:
         return judged
     clauses = _CLAUSE.split(text)
-    judged = reach.answer(turn, text, clauses)
-    judged = depth_enough.answer(turn, heard) if judged is None else judged
-    judged = verdicts.answer(turn, text) if judged is None else judged
-    judged = tried_values.answer(turn, heard) if judged is None else judged
+    judged = _judged(turn, heard, clauses)
     if judged is not None:
         return judged
     asked = _named_in(clauses) or _meant_in(turn, heard, clauses)
@@ -131,6 +129,16 @@ def _rest_of(clauses: Sequence[str], asked: int, topic: str) -> str:
     rest = " ".join(clauses[place] for place in range(len(clauses)) if place != asked)
     known = read(rest).known().keys()
     return "" if known and known <= IN_ITS_WORDS.get(topic, frozenset()) else rest
+
+
+def _judged(turn: Turn, heard: Said, clauses: Sequence[str]) -> str | None:
+    """Answer what wants a yes or a no; what else the message says, None where nothing does."""
+    text = heard.english
+    judged = time_enough.answer(turn, text)
+    judged = reach.answer(turn, text, clauses) if judged is None else judged
+    judged = depth_enough.answer(turn, heard) if judged is None else judged
+    judged = verdicts.answer(turn, text) if judged is None else judged
+    return tried_values.answer(turn, heard) if judged is None else judged
 
 
 def _of_several(heard: Said, clause: str, asked: int) -> Said:

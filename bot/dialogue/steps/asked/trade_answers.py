@@ -12,15 +12,30 @@ from bot.dialogue.compose import Role
 from bot.dialogue.facts import Units
 from bot.dialogue.reading import read
 from bot.dialogue.steps.walk import arrive, base, reasons
+from bot.dialogue.steps.walk.taken import NEARLY_F
 from bot.dialogue.texts import TEXTS, measures
 from bot.dialogue.turn import Turn
-from core.series import f_number_label, iso_label, nearest, shutter_label, time_marks
+from core.series import (
+    f_number_label,
+    f_number_marks,
+    iso_label,
+    nearest,
+    shutter_label,
+    time_marks,
+)
 from core.water import Look
 
 #: The longest time that is held braced [s] (common practice: 1/15).
 _BRACED_S: Final = 2**-4
 #: Answers that rest on the depth of the frame; the others on diffraction.
-_OF_DEPTH: Final = frozenset({"asked.f_number", "asked.f_number_plain"})
+_OF_DEPTH: Final = frozenset(
+    {"asked.f_number", "asked.f_number_plain", "asked.f_number_just", "asked.f_number_stack"}
+    | {"asked.f_number_open", "asked.f_number_blur"}
+)
+#: An f-number misses the depth by so little that it just holds it (as in `core.f_number`).
+_JUST_F: Final = 2 ** (1 / 12)
+#: From this factor above what the depth needs on, something else asks for it (own rule: a stop).
+_FAR_F: Final = 2**0.5
 #: The smallest opening that is asked about: f/22, exact.
 _SMALLEST_F: Final = 2**4.5
 #: Signs that a flood or a thunderstorm is near (common practice).
@@ -65,9 +80,20 @@ def say_iso(turn: Turn, clause: str) -> None:
 def say_f_number(turn: Turn, clause: str) -> None:
     """Which f-number: what the depth needs, else the best of the format."""
     known = turn.facts.nearest_m is not None and reckoning.focal_of(turn.facts) is not None
-    key = "asked.f_number" if known else "asked.f_number_plain"
+    key = _of_the_depth(turn) if known else "asked.f_number_plain"
     small = re.search(r"\bf ?/? ?(?:22|32)\b", clause.casefold())
     _say_aperture(turn, "asked.why_not_f22" if small else key)
+
+
+def _of_the_depth(turn: Turn) -> str:
+    """What the f-number that stands has to do with the depth: it holds it, just, by far or not."""
+    now = base.standing(turn)
+    f_number, needed = now.settings.f_number, now.depth.needed
+    if f_number < needed * NEARLY_F:
+        stacked = now.depth.stack is not None
+        nearly = f_number * _JUST_F >= needed
+        return f"asked.f_number{'_just' if nearly else '_stack' if stacked else '_open'}"
+    return "asked.f_number_blur" if f_number > needed * _FAR_F else "asked.f_number"
 
 
 def say_why_not_f22(turn: Turn, clause: str) -> None:
@@ -93,6 +119,9 @@ def _say_aperture(turn: Turn, key: str, *, fixed: str = "asked.f_number_phone") 
         key,
         f_number=f_number_label(now.settings.f_number, dial),
         needed=measures.plain(now.depth.needed),
+        least=_least_label(now),
+        frames=str(now.depth.stack or 1),
+        better=f_number_label(now.depth.exact, dial),
         low=f_number_label(sensor.best_f[0], dial),
         high=f_number_label(sensor.best_f[1], dial),
         limit=f_number_label(sensor.softening_f, dial),
@@ -102,6 +131,13 @@ def _say_aperture(turn: Turn, key: str, *, fixed: str = "asked.f_number_phone") 
         reasons.explain_depth(turn, turn.facts, focal_mm, now.depth)
     elif key not in _OF_DEPTH:
         reasons.explain_diffraction(turn, _SMALLEST_F, sensor.softening_f, now.settings.f_number)
+
+
+def _least_label(now: base.Standing) -> str:
+    """The first f-number on the dial that holds the depth, the format's best one at least."""
+    least = max(now.depth.needed * NEARLY_F, now.camera.sensor.best_f[0])
+    marks = (mark for mark in f_number_marks(now.camera.dial) if mark.exact >= least)
+    return next(marks, f_number_marks(now.camera.dial)[-1]).label
 
 
 def say_time(turn: Turn, clause: str) -> None:

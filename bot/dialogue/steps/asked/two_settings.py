@@ -17,6 +17,7 @@ from bot.dialogue.steps.asked.as_bright import with_time
 from bot.dialogue.steps.asked.supposing import settings_now
 from bot.dialogue.steps.asked.told_around import rest_of, scene_in
 from bot.dialogue.steps.walk import reasons
+from bot.dialogue.steps.walk.taken import NEARLY_F
 from bot.dialogue.texts import TEXTS, measures
 from bot.dialogue.turn import Turn
 from bot.dialogue.walk_state import GivenSettings
@@ -33,9 +34,6 @@ from core.series import (
     time_marks,
 )
 from core.water import coverage_m, look_of
-
-#: An f-number that lies under what is needed by less holds it (own rule: a tenth of a stop).
-_NEARLY: Final = 0.965
 
 _Rows = Callable[[Turn, Facts, GivenSettings | None, Sequence[float]], None]
 
@@ -213,7 +211,7 @@ def say_depth(turn: Turn, facts: Facts, values: Sequence[float]) -> None:
     holding = [
         label
         for value, label in zip(values, labels, strict=True)
-        if value >= depth.needed * _NEARLY
+        if value >= depth.needed * NEARLY_F
     ]
     all_hold = len(holding) == len(values) > 1
     turn.say(

@@ -15,7 +15,8 @@ from bot.dialogue.reading.inventory import POLARISER
 from bot.dialogue.solving import time_text, watch_text
 from bot.dialogue.steps.anywhere import repeat
 from bot.dialogue.steps.walk import base, keep, reasons
-from bot.dialogue.steps.walk.base_said import DIM_EV, RIGHT_STOPS
+from bot.dialogue.steps.walk.base_said import RIGHT_STOPS
+from bot.dialogue.steps.walk.taken import DIM_EV
 from bot.dialogue.texts import TEXTS, measures
 from bot.dialogue.turn import Turn
 from core.camera import POLARISER_STOPS

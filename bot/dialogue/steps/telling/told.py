@@ -34,8 +34,9 @@ from bot.dialogue.steps.walk import (
     lens_kit,
     now,
     planned,
+    sun_shared,
 )
-from bot.dialogue.steps.walk.taken import take_settings
+from bot.dialogue.steps.walk.taken import OWN_F, take_settings
 from bot.dialogue.texts import known, known_trip
 from bot.dialogue.turn import Turn
 
@@ -79,6 +80,8 @@ _BASE: Final = _GEOMETRY | {
 }
 _SETTINGS: Final = frozenset({"f_number", "shutter_s", "iso"})
 _OF_BLINKING: Final = frozenset({"blink", "blink_again", "screen_says"})
+#: What a time follows from, beside the f-number.
+_FOR_A_TIME: Final = frozenset({"light", "look", "polariser_on", "nd_on_stops"})
 
 
 def take_in(turn: Turn, facts: Facts, text: str) -> None:
@@ -92,6 +95,7 @@ def take_in(turn: Turn, facts: Facts, text: str) -> None:
     moved(turn, facts, text)
     if facts.light is not None:
         turn.change_walk(clean_stops=None, clipped_stops=None, first_stops=None)
+        sun_shared.keep(turn, by_turns=False)
     facts = _settled(turn, water_told.settled(turn, facts, text), text)
     _back_to_the_frame(turn, facts, text)
     turn.learn(facts)
@@ -238,7 +242,7 @@ def _go_on(turn: Turn, facts: Facts) -> None:
     if said and changed <= arrive.WAY_OUT_SLOTS:
         now.put_question(turn)
         return
-    if changed & _SETTINGS and told_settings.answer(turn, changed):
+    if changed & _SETTINGS and _set_by_them(turn, changed):
         return
     state = turn.walk.state
     if facts.wind is not None and changed <= {"wind"} and wind_told.answer(turn, windy=facts.wind):
@@ -260,6 +264,22 @@ def _is_news(turn: Turn, slots: set[str]) -> bool:
     """Whether one of these is known otherwise than before: who says it again moved nowhere."""
     before, now_known = turn.before.facts, turn.facts
     return any(getattr(before, slot) != getattr(now_known, slot) for slot in slots)
+
+
+def _set_by_them(turn: Turn, changed: set[str]) -> bool:
+    """Answer settings that are told: the rest of them where that is wanted, else their look."""
+    if not _asks_for_time(turn, changed):
+        return told_settings.answer(turn, changed)
+    take_settings(turn)
+    base.give(turn)
+    return True
+
+
+def _asks_for_time(turn: Turn, changed: set[str]) -> bool:
+    """Whether an f-number is told with a light, look or filter, and no time: that is wanted."""
+    set_anew = "f_number" in changed and "shutter_s" not in changed
+    again = turn.walk.state in {State.HIGHLIGHTS, State.KEEP, State.BASE}
+    return set_anew and again and turn.walk.given is not None and bool(changed & _FOR_A_TIME)
 
 
 def _note(turn: Turn, facts: Facts) -> None:
@@ -309,6 +329,8 @@ def _listed(turn: Turn, facts: Facts) -> str:
 
 def _anew(turn: Turn) -> None:
     """New geometry or another lens: choose again; composition answers stay."""
+    checks = {name: check for name, check in turn.walk.checks.items() if name != OWN_F}
+    turn.change_walk(checks=checks)
     turn.be_in(State.LENS, Trigger.TO_LENS)
     lens.go_on(turn)
 

@@ -54,12 +54,12 @@ def hear(turn: Turn, said: Said) -> Said:
     told = whites.told(said, asked=asked or facts.shutter_s is not None)
     if told is None or facts.ask_what_if:
         return said
-    turn.white = told.white
+    turn.white, turn.white_alone = told.white, not told.rest
     rest = manner.as_said(turn, told.rest)
     begun = turn.context.conversation.walk is not None
     framed = turn.walk.given is not None or facts.shutter_s is not None
     if not (begun and framed and _is_beside(turn, told.others, rest)):
-        return said
+        return rest if told.rest else said
     turn.beside_white = told.others
     _note_level(turn, told.white, rest)
     return rest
@@ -91,7 +91,12 @@ def laid_over(turn: Turn, facts: Facts) -> Facts:
     """The facts of a message with what blinks as it tells it; without, where that waits."""
     if turn.white is None:
         return facts
-    return facts.model_copy(update={"blink": None if turn.beside_white else turn.white.blink})
+    if turn.beside_white:
+        return facts.model_copy(update={"blink": None})
+    changed: dict[str, object] = {"blink": turn.white.blink}
+    if turn.white_alone and turn.white.blink in _LOST:  # "a white patch without texture" is one
+        changed["symptoms"] = tuple(set(facts.symptoms) - adjust.EXPOSURE)
+    return facts.model_copy(update=changed)
 
 
 def take_in(turn: Turn, typed: str) -> None:

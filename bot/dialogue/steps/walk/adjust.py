@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import math
 from typing import Final
 
 from bot.dialogue import reckoning, solving
@@ -10,7 +11,7 @@ from bot.dialogue.compose import Role
 from bot.dialogue.facts import Blink, Facts, Symptom
 from bot.dialogue.solving import Solved
 from bot.dialogue.states import State, Trigger
-from bot.dialogue.steps.anywhere import phone
+from bot.dialogue.steps.anywhere import phone, repeat
 from bot.dialogue.steps.walk import diagnosis, highlights, liking, planned, sun_on_part
 from bot.dialogue.steps.walk.highlights import PATCH_STOPS, SHEET_STOPS
 from bot.dialogue.steps.walk.taken import ask_for_settings, take_settings, with_filters
@@ -74,6 +75,11 @@ def _of_the_white(turn: Turn, told: Facts, exposure: set[Symptom]) -> bool:
     """Answer what blinks, where that is all that is told of brightness; whether it is."""
     if turn.white is not None and not exposure and sun_on_part.answer(turn, turn.white):
         return True
+    if _is_restated(turn):
+        given, turn.white = solving.settings_text(turn.given, turn.camera), None
+        turn.say(Role.SETTINGS, "highlights.heard", settings=given)
+        turn.ask("blink_again")
+        return True
     if told.blink is not None:
         turn.white = None
     if told.blink is Blink.SKY:
@@ -85,6 +91,14 @@ def _of_the_white(turn: Turn, told: Facts, exposure: set[Symptom]) -> bool:
         highlights.blinked(turn, told.blink)
         return True
     return False
+
+
+def _is_restated(turn: Turn) -> bool:
+    """Whether patches are told again of the frame for which a plan stands open."""
+    question, white = repeat.standing(turn), turn.white
+    open_plan = question is not None and question.name == "blink_again"
+    told_again = white is not None and white.again and white.blink in _BLINK_CHANGE
+    return open_plan and told_again and turn.walk.planned_from is not None
 
 
 # complaints in words and numbers
@@ -100,6 +114,8 @@ def _solve_complaint(turn: Turn, told: Facts, exposure: set[Symptom]) -> None:
         _say_not_the_time(turn, given)
         return
     times = planned.times_for(turn, exposure, settings)
+    if Symptom.TOO_FROZEN in exposure and not change:
+        change = _room_for(turn, given, times)
     solved = solving.solve(with_filters(facts, given), settings, change, look_times=times)
     if not solved.plan.steps and not exposure and solved.plan.met:
         _keep_as_it_is(turn, solved, told)
@@ -114,6 +130,15 @@ def _solve_complaint(turn: Turn, told: Facts, exposure: set[Symptom]) -> None:
     if exposure & _OF_THE_LOOK:
         liking.note_set(turn, solved.plan.settings.shutter_s)  # no room to the right undoes it
         _offer_next(turn, solved, shorter=Symptom.NO_TEXTURE in exposure)
+
+
+def _room_for(turn: Turn, given: GivenSettings, times: tuple[float, float] | None) -> float:
+    """How much brighter a longer time may make the frame [stops], under what has blinked."""
+    clipped = turn.walk.clipped_stops
+    if clipped is None or times is None:
+        return 0.0
+    room = clipped - PATCH_STOPS - solving.level_of(given)
+    return max(min(room, math.log2(times[0] / given.shutter_s)), 0.0)
 
 
 def no_longer(turn: Turn, given: GivenSettings, solved: Solved) -> bool:

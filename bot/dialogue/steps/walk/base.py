@@ -13,6 +13,7 @@ from bot.dialogue.reckoning import Assumed
 from bot.dialogue.solving import Solved
 from bot.dialogue.states import State, Trigger
 from bot.dialogue.steps.walk import base_said, free_drop, liking, reasons
+from bot.dialogue.steps.walk.taken import own_f_number, with_polariser
 from bot.dialogue.turn import Turn
 from bot.dialogue.walk_state import GivenSettings
 from core.camera import POLARISER_STOPS, Camera
@@ -23,6 +24,8 @@ from core.series import Mark, nearest, time_marks
 
 #: A frame that clips leaves this much to take back [stops] (common practice: 1/3 to 2/3).
 UNDER_CLIPPED_STOPS: Final = 2 / 3
+#: For an f-number of their own the ISO goes up by so much at most (own rule: two thirds).
+_NEARLY_BASE: Final = 1.6
 #: By hand or on a rock, nothing longer is held with several tries [s] (common practice: 1/15).
 _BRACED_S: Final = 2**-4
 
@@ -106,7 +109,7 @@ def _wanted(turn: Turn, depth: FNumberChoice, flow: Flowing, camera: Camera) -> 
     if camera.sensor.fixed_f_number is not None:
         kept_f = None
     return Settings(
-        kept_f or depth.exact,
+        kept_f or own_f_number(turn, depth) or depth.exact,
         kept_s or _aimed_time(turn, flow, camera).exact,
         kept_iso or camera.base_iso,
     )
@@ -142,6 +145,12 @@ def _fit_to_light(turn: Turn, wanted: Settings) -> Solved | None:
     if over >= POLARISER_STOPS and solving.polariser_of(facts) == "off":
         facts = facts.updated(Facts(polariser_on=True))
         over -= POLARISER_STOPS
+    own = own_f_number(turn, reckoning.depth_of(facts, _focal_mm(facts, turn.camera, Assumed())))
+    if own is not None and own == wanted.f_number:
+        held = facts.model_copy(update={"keep": facts.keep | {Keep.F_NUMBER}})
+        solved = solving.solve(held, wanted, -over)
+        if solved.plan.met and solved.plan.settings.iso <= wanted.iso * _NEARLY_BASE:
+            return solved
     return solving.solve(facts, wanted, -over)
 
 
@@ -160,7 +169,7 @@ def _filters_usable(turn: Turn) -> Facts:
         off["has_polariser"] = False
     if turn.walk.checks.get("nd") == "off":
         off["nd_stops"] = ()
-    return facts.model_copy(update=off)
+    return with_polariser(turn, facts.model_copy(update=off))
 
 
 def over_stops(turn: Turn, facts: Facts, wanted: Settings) -> float | None:

@@ -11,7 +11,8 @@ from bot.dialogue.compose import Role
 from bot.dialogue.facts import Facts
 from bot.dialogue.flowing import Flowing
 from bot.dialogue.solving import Solved, time_text
-from bot.dialogue.steps.walk import reasons
+from bot.dialogue.steps.walk import reasons, sun_shared
+from bot.dialogue.steps.walk.taken import DIM_EV
 from bot.dialogue.texts import TEXTS, measures
 from bot.dialogue.turn import Turn
 from bot.dialogue.walk_state import GivenSettings
@@ -24,12 +25,10 @@ from core.water import look_of
 
 #: Lights that fall by themselves from minute to minute: no filter is offered in them.
 AFTER_SUNSET: Final = frozenset({"after sunset", "dusk", "full moonlight"})
-#: Up to this light a polariser takes what is needed [EV] (common practice: none in a wooded gorge).
-DIM_EV: Final = 8.0
 #: That a polariser was spoken of is kept with the checks.
 _OFFERED: Final = "polariser_offered"
 #: Beside these there is little room.
-_LONG: Final = ("base.level_", "base.bright_", "base.dark_", "lens.")
+_LONG: Final = ("base.by_turns", "base.level_", "base.bright_", "base.dark_", "lens.")
 #: Up to here a predicted level counts as right [stops] (own rule: the light is told in words).
 RIGHT_STOPS: Final = 0.5
 #: So many frames of a burst are worth averaging (trade: 4 to 16, common practice).
@@ -139,6 +138,8 @@ def say_level(turn: Turn, solved: Solved | None, lit: Solved | None) -> None:
         solved: the plan for the wished look; None while the light is unknown.
         lit: the one that the light gives instead, where it does not give that.
     """
+    if sun_shared.is_told(turn):
+        turn.say(Role.CHECK, "base.by_turns")
     if solved is None:
         return
     light = light_text(turn, turn.facts)

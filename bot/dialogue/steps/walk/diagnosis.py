@@ -12,6 +12,7 @@ from bot.dialogue.questions import in_units
 from bot.dialogue.reckoning import Assumed
 from bot.dialogue.steps.anywhere import repeat
 from bot.dialogue.steps.walk import keep, reasons
+from bot.dialogue.steps.walk.taken import own_f_number, take_settings
 from bot.dialogue.texts import TEXTS, measures
 from bot.dialogue.turn import Turn
 from bot.dialogue.walk_state import GivenSettings
@@ -52,18 +53,22 @@ def soft_depth(turn: Turn) -> None:
         turn.say(Role.SETTINGS, "symptom.soft_phone")
         return
     depth = reckoning.depth_of(facts, focal_mm, assumed)
+    take_settings(turn)
+    own = own_f_number(turn, depth)
     focus_m = reckoning.focus_of(facts) or 2 * facts.nearest_m
     key = "symptom.soft_depth_stack" if depth.stack else "symptom.soft_depth_numbers"
     far_m = reckoning.farthest_of(facts)
     turn.say(
         Role.SETTINGS,
         key,
-        f_number=f_number_label(depth.exact, reckoning.dial_of(facts)),
+        f_number=f_number_label(own or depth.exact, reckoning.dial_of(facts)),
         focus=measures.length(focus_m, turn.units),
         near=measures.length(facts.nearest_m, turn.units),
         far=measures.length(far_m, turn.units) if far_m else TEXTS["far_wall"],
         frames=str(depth.stack or 1),
     )
+    if own is not None and depth.stack is None:
+        turn.say(Role.CHECK, "symptom.else_shake")
     reasons.explain_depth(turn, facts, focal_mm, depth)
     reasons.explain_focus(turn, facts)
 

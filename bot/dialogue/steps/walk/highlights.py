@@ -13,7 +13,13 @@ from bot.dialogue.solving import Solved
 from bot.dialogue.states import State, Trigger
 from bot.dialogue.steps.anywhere import repeat
 from bot.dialogue.steps.walk import keep, liking, planned, reasons
-from bot.dialogue.steps.walk.taken import ask_for_settings, for_a_look, take_settings, with_filters
+from bot.dialogue.steps.walk.taken import (
+    ask_for_settings,
+    for_a_look,
+    take_settings,
+    with_filters,
+    with_polariser,
+)
 from bot.dialogue.texts import measures
 from bot.dialogue.turn import Turn
 from bot.dialogue.walk_state import GivenSettings
@@ -203,7 +209,7 @@ def darker(turn: Turn, stops: float, key: str) -> None:
 
 def _plan_from(turn: Turn, given: GivenSettings, change: float) -> Solved:
     settings = Settings(given.f_number, given.shutter_s, given.iso)
-    facts = with_filters(turn.facts, given)
+    facts = with_polariser(turn, with_filters(turn.facts, given))
     if liking.is_liked(turn, given):
         kept = solving.solve(facts, settings, change, keep_time=True)
         if kept.plan.met:

@@ -9,7 +9,7 @@ from bot.dialogue import reckoning
 from bot.dialogue.compose import Role
 from bot.dialogue.solving import settings_text
 from bot.dialogue.states import State, Trigger
-from bot.dialogue.steps.walk import base_said, composition, free_drop, taught
+from bot.dialogue.steps.walk import base_said, composition, free_drop, sun_shared, taught
 from bot.dialogue.steps.walk.taken import take_settings
 from bot.dialogue.texts import measures
 from bot.dialogue.turn import Turn
@@ -36,7 +36,7 @@ _RUNGS: Final = (-2, -1, 0, 1, 2)
 LOOK_DOUBTS: Final = frozenset(f"seen.look.{doubt.value.replace(' ', '_')}" for doubt in Doubt)
 #: Answers that hold for the next frame too: which lens is on, and that the fall was not measured.
 _STAYING: Final = frozenset(
-    {"focal", "lens", "geometry", free_drop.OVER_ROCK}
+    {"focal", "lens", "geometry", free_drop.OVER_ROCK, sun_shared.CHECK}
     | {"together.offer", "drawn.offer", *LOOK_DOUBTS}
 )
 
@@ -151,7 +151,12 @@ def answer_next(turn: Turn, value: str) -> None:
     if value == "finish":
         finish(turn)
         return
-    kept = {name: check for name, check in turn.walk.checks.items() if name in _STAYING}
+    on = ("polariser", "on")  # what they put on they take along to the next lens
+    kept = {
+        name: check
+        for name, check in turn.walk.checks.items()
+        if name in _STAYING or (name, check) == on
+    }
     before = turn.walk.given or turn.walk.kept
     turn.change_walk(checks=kept, put=(), given=None, kept=before, stays={}, first_stops=None)
     if value == "other_lens":

@@ -18,7 +18,15 @@ _PAUSE: Final = timedelta(minutes=15)
 #: A turn-back time further off than this is on nobody's mind (own rule).
 _WORTH_TELLING: Final = timedelta(hours=3)
 #: Texts that give settings made for a light.
-_FOR_A_LIGHT: Final = ("highlights.", "adjust.", "frame.next", "keep.leaf_frame", "told.better")
+_FOR_A_LIGHT: Final = (
+    "highlights.",
+    "adjust.",
+    "frame.next",
+    "keep.leaf_frame",
+    "told.better",
+    "time_enough.yes",
+    "time_enough.no",
+)
 #: Texts that repeat settings or compare with them: their light is named once it may have gone.
 _OF_A_LIGHT: Final = (
     "keep.ladder",

@@ -2,19 +2,12 @@
 
 from __future__ import annotations
 
-from typing import Final
-
 from bot.dialogue import solving
 from bot.dialogue.compose import Role
 from bot.dialogue.facts import Blink
 from bot.dialogue.meaning.whites import White
-from bot.dialogue.steps.walk import highlights
+from bot.dialogue.steps.walk import highlights, sun_shared
 from bot.dialogue.turn import Turn
-
-#: That sun and shade share the water, or come by turns, is kept with the checks.
-CHECK: Final = "sun"
-#: That it was said to wait is kept there, too: who tells of it again gets settings for the sun.
-_WAITS: Final = "sun_waited_for"
 
 
 def answer(turn: Turn, white: White) -> bool:
@@ -32,7 +25,7 @@ def answer(turn: Turn, white: White) -> bool:
         highlights.note_levels(turn, turn.given, clipped=False)
         highlights.holds(turn, "highlights.shade_holds")
         return True
-    turn.change_walk(checks=turn.walk.checks | {CHECK: "part", _WAITS: "said"})
+    turn.change_walk(checks=turn.walk.checks | {sun_shared.CHECK: "part", sun_shared.WAITS: "said"})
     settings = solving.settings_text(turn.given, turn.camera)
     turn.say(Role.SETTINGS, "highlights.sun_on_part", settings=settings)
     turn.say(Role.CHECK, "highlights.sun_is_more")
@@ -45,6 +38,6 @@ def _is_of_the_sun(turn: Turn, white: White) -> bool:
     """Whether it is the sun that makes a part of it blink, by what is told now or was before."""
     if white.blink not in {Blink.PATCHES, Blink.SHEET}:
         return False
-    sunny = CHECK in turn.walk.checks or turn.facts.light in solving.SUNLIT
+    sunny = sun_shared.is_told(turn) or turn.facts.light in solving.SUNLIT
     told = white.in_sun or (white.part and sunny)
-    return told and (white.in_shade is not None or _WAITS not in turn.walk.checks)
+    return told and (white.in_shade is not None or sun_shared.WAITS not in turn.walk.checks)

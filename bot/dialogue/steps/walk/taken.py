@@ -6,12 +6,20 @@ from typing import Final
 
 from bot.dialogue import reckoning
 from bot.dialogue.compose import Role
-from bot.dialogue.facts import Facts
+from bot.dialogue.facts import Facts, Keep
 from bot.dialogue.steps.anywhere import phone
 from bot.dialogue.steps.walk import liking
 from bot.dialogue.turn import Turn
 from bot.dialogue.walk_state import GivenSettings
+from core.f_number import FNumberChoice
+from core.light import LIGHTS
 
+#: The f-number that the person set is kept with the checks, its exact value.
+OWN_F: Final = "own_f_number"
+#: Up to this light a polariser takes what is needed [EV] (common practice: none in a wooded gorge).
+DIM_EV: Final = 8.0
+#: An f-number that lies under what is needed by less holds it (own rule: a tenth of a stop).
+NEARLY_F: Final = 0.965
 #: Complaints that have a remedy without numbers.
 _PLAINLY: Final = frozenset({"no_texture", "too_frozen", "just_white", "too_bright", "too_dark"})
 
@@ -38,6 +46,8 @@ def take_settings(turn: Turn) -> GivenSettings | None:
     given = given.model_copy(update=told)
     if shutter_s is not None:
         liking.note_set(turn, shutter_s)
+    if f_number is not None:
+        turn.change_walk(checks=turn.walk.checks | {OWN_F: f"{f_number!r}"})
     turn.change_walk(given=given)
     turn.unlearn("f_number", "shutter_s", "iso")  # they live on in what was given
     return given
@@ -66,6 +76,21 @@ def ask_for_settings(turn: Turn, complaint: Facts) -> None:
     turn.ask("settings")
 
 
+def own_f_number(turn: Turn, depth: FNumberChoice) -> float | None:
+    """The f-number that the person set on this lens, where it holds the depth; else None.
+
+    Args:
+        turn: the answer under construction.
+        depth: what the frame needs.
+    """
+    sensor, told = turn.camera.sensor, turn.walk.checks.get(OWN_F)
+    if told is None or sensor.fixed_f_number is not None:
+        return None
+    f_number = float(told)
+    deep = depth.stack is not None or f_number >= depth.needed * NEARLY_F
+    return f_number if deep and f_number <= sensor.softening_f * 1.02 else None
+
+
 def with_filters(facts: Facts, given: GivenSettings) -> Facts:
     """What is known, with the filters as they were given last."""
     on = {"polariser_on": True} if given.polariser_on and facts.polariser_on is None else {}
@@ -73,9 +98,22 @@ def with_filters(facts: Facts, given: GivenSettings) -> Facts:
     return facts.model_copy(update=on | nd)
 
 
+def with_polariser(turn: Turn, facts: Facts) -> Facts:
+    """What is known, with a polariser that the person put on staying on.
+
+    It cuts a shine that they saw; only what they say takes it off, or light so dim that it takes
+    what is needed.
+    """
+    light = LIGHTS.get(facts.light or "")
+    dim = light is not None and light.ev100 <= DIM_EV
+    if dim or not facts.polariser_on or turn.walk.checks.get("polariser") != "on":
+        return facts
+    return facts.model_copy(update={"keep": facts.keep | {Keep.POLARISER}})
+
+
 def for_a_look(turn: Turn, given: GivenSettings) -> Facts:
     """The same for another look: an ND that was taken off is not put on for it again."""
-    facts = with_filters(turn.facts, given)
+    facts = with_polariser(turn, with_filters(turn.facts, given))
     if turn.walk.checks.get("nd") == "off" and not given.nd_on_stops:
         return facts.model_copy(update={"nd_stops": ()})
     return facts

@@ -50,6 +50,13 @@ WORDS: Final[Mapping[str, str]] = {
         r"before|earlier|at first|last time|the first (?:one|frame)|a (?:minute|moment|while) ago"
         r"|previously"
     ),
+    # Who asks where the warning is, or how it looks, tells of no frame.
+    "whites.how_to_see": (
+        r"how (?:do|can|could|would|should|will|am|to)(?: i| we| you)?(?: even)? (?:tell|know|see"
+        r"|notice|spot|check|find|turn|switch|get)|where (?:do|can|is|are)|what (?:does|do|is|are)"
+    ),
+    # What was told before, and was not heard, it seems.
+    "whites.said": r"(?:i |i just )?(?:said|told you)(?: that| so| it| already)?|like i said",
     "whites.if": r"if|unless|whether|suppose|should it|in case|until",
     "whites.sky": r"sky|skies",
     "whites.water": r"water|falls?|drop|foam|stream|cascade|jet|flow|curtain|creek|plunge",

@@ -20,9 +20,11 @@ WORDS: Final[Mapping[str, str]] = {
     ),
     "asides.no_wait": NOTHING,  # not written yet
     "asides.praise": (
-        r"(?:viel |schon |jetzt )*besser|sieht (?:\w+ ){0,2}(?:gut|toll|super|klasse|schön|prima)"
+        r"(?:viel |schon |jetzt )*besser|sieht (?:\w+ ){0,3}(?:gut|toll|super|klasse|schön|prima)"
         r" aus|perfekt|wunderbar|wunderschön|herrlich|klasse|prima|gefällt mir|(?:hat )?geklappt"
-        r"|klappt"
+        r"|klappt|freu\w* mich|bin (?:\w+ ){0,2}(?:happy|zufrieden|begeistert|glücklich)|traumhaft"
+        r"|wow|mega|(?:strähnen|fäden|zeichnung|struktur) (?:sieht man|sind da|ist da"
+        r"|(?:\w+ )?sichtbar)|man sieht (?:\w+ ){0,2}(?:strähnen|fäden)"
     ),
     "asides.not_good": r"nicht|kein\w*|aber|zu",
     "asides.ok": (

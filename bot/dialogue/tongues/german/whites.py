@@ -40,6 +40,15 @@ WORDS: Final[Mapping[str, str]] = {
     "whites.holds": r"gut|ok|okay|fein|passt|sauber|ruhig|nix|nichts|nicht|halt|schon",
     # What is no more: two frames ago, or only thought of.
     "whites.past": r"vorher|vorhin|zuerst|anfangs|das erste|beim ersten|letztes mal|fruher",
+    # Who asks where the warning is, or how it looks, tells of no frame.
+    "whites.how_to_see": (
+        r"(?:wie|woran|wo) (?:kann |konnte |soll )?(?:seh|erkenn|merk|weiss|find|schalt|stell)\w*"
+        r"|(?:wie|wo|woran) (?:kann|soll) (?:ich|man)|was (?:heisst|bedeutet|ist)"
+    ),
+    # What was told before, and was not heard, it seems.
+    "whites.said": (
+        r"(?:hab|habe|habs) (?:ich |i )?(?:\w+ ){0,2}gesagt|wie gesagt|sag(?:te)? ich doch"
+    ),
     "whites.if": r"falls|ob|wenn|sofern|angenommen|bis",
     "whites.sky": r"himmel\w*",
     "whites.water": r"wasser|fall|strahl|schaum|bach|vorhang|hauptstrahl|sturz|kaskade",

@@ -19,7 +19,8 @@ WORDS: Final[Mapping[str, str]] = {
     "asides.no_wait": NOTHING,  # not written yet
     "asides.praise": (
         r"mejor(?: ahora)?|(?:queda|se ve|salió) (?:muy )?(?:bien|genial)|perfecto|genial"
-        r"|precios[oa]|estupend[oa]|me gusta|ha funcionado"
+        r"|precios[oa]|me encanta|qu[eé] (?:bonit|chul|lind)[oa]|estoy content[oa]"
+        r"|(?:se ven|veo|hay) (?:\w+ ){0,2}(?:hilos|hebras)|estupend[oa]|me gusta|ha funcionado"
     ),
     "asides.not_good": r"pero|demasiado",
     "asides.ok": (

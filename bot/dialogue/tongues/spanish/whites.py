@@ -39,6 +39,15 @@ WORDS: Final[Mapping[str, str]] = {
     "whites.holds": r"bien|ok|limpi[oa]|nada|no|aguanta|perfect[oa]|tranquil[oa]",
     # What is no more: two frames ago, or only thought of.
     "whites.past": r"antes|al principio|la primera|hace un rato|la otra vez",
+    # Who asks where the warning is, or how it looks, tells of no frame.
+    "whites.how_to_see": (
+        r"(?:como|donde) (?:se|veo|noto|puedo|activo|pongo|encuentro|hago para)"
+        r"|que (?:es|significa|quiere decir)"
+    ),
+    # What was told before, and was not heard, it seems.
+    "whites.said": (
+        r"te (?:lo )?(?:dije|digo)|ya (?:te )?(?:lo )?(?:he dicho|dije)|como (?:te )?dije"
+    ),
     "whites.if": r"si|hasta que|en caso de",
     "whites.sky": r"cielo",
     "whites.water": r"agua|chorro|cascada|caida|espuma|salto|cortina|arroyo",

@@ -1,0 +1,29 @@
+"""German words of sun that comes and goes, or lies on a part, as `folded` leaves them."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from typing import Final
+
+WORDS: Final[Mapping[str, str]] = {
+    "sun.sun": r"sonne|sonnig\w*|sonnenlicht|sonn",
+    # It comes and goes.
+    "sun.by_turns": (
+        r"kommt und geht|kommt immer wieder|mal (?:da|weg|sonne|mit)|immer mal wieder|ab und zu"
+        r"|wechsel\w*|rein und raus|sonne und (?:wolken|schatten)|zwischendurch|hin und wieder"
+    ),
+    # It lies on a part, or in patches.
+    "sun.on_part": (
+        r"(?:auf|trifft|scheint auf|liegt auf)(?: nur)? (?:der |die |den |dem |das )?(?:ober\w*"
+        r"|halb\w*|halfte|teil|linke\w*|rechte\w*|unter\w*)|halb in der sonne|sonnenflecken"
+        r"|sonnenflecke|lichtflecken"
+    ),
+    # It comes through, and there are patches of it.
+    "sun.comes_through": r"(?:kommt|bricht|kam) (?:\w+ ){0,4}?(?:durch|raus|heraus)|durchkommt",
+    "sun.patches": r"(?:hell\w*|weiss\w*|grell\w*) fleck\w*",
+    # The even light is back.
+    "sun.gone": (
+        r"sonne (?:is|ist) (?:\w+ )?(?:weg|fort|verschwunden|hinter)|keine sonne|gleichmassig"
+        r"|zugezogen|wieder (?:im )?schatten"
+    ),
+}
