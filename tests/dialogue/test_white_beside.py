@@ -115,7 +115,7 @@ def test_settings_for_another_place_stand() -> None:
     "text",
     [
         "got one only dots now but the red number in the corner is nine",
-        "got one only dots now and my friend went up to the hut",
+        "got one only dots now and my friend eats her sandwich",
         "got one only dots now, no that is the filter that makes it all green",
     ],
 )
