@@ -187,9 +187,8 @@ def _is_read(said: str, language: str) -> bool:
         or needs_of(english) is not None
         or in_danger(said, others=True) is not None
         or cry_of(said) is not None
-        or bool(
-            read(english, expecting=slots).known() or read_visit(english, start_asked=True).known()
-        )
+        or bool(read(english, expecting=slots).known())
+        or bool(read_visit(english, start_asked=True).known())
     )
 
 

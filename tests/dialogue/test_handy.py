@@ -280,7 +280,8 @@ def test_nothing_blinks_and_where_is_it_shown() -> None:
 def test_white_or_long_says_what_the_time_makes() -> None:
     """The person's own time beside the rule, before any frame the rule alone."""
     assert "white.time_short" in keys(walked(), "blown out or too long a time, how do you tell?")
-    assert keys(Player(), "blown out or too long a time, how do you tell?") == ("white.which",)
+    first, *_ = keys(Player(), "blown out or too long a time, how do you tell?")
+    assert first == "white.which"
 
 
 @pytest.mark.parametrize(

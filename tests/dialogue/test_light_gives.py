@@ -241,8 +241,8 @@ def test_no_filter_is_named_that_is_not_there(question: str) -> None:
     """Who has none hears of shade and sections."""
     player = told("full frame 24-105, tripod, no polariser, no nd", FALLS[1], "start", "2")
     asked_of, *rest = player.say(question)[0].body.split("\n")
-    told = "\n".join(rest if asked_of.startswith("Yes, an ND:") else (asked_of, *rest))
-    assert not re.search(r"\bND\b", told), told
+    body = "\n".join(rest if asked_of.startswith("Yes, an ND:") else (asked_of, *rest))
+    assert not re.search(r"\bND\b", body), body
 
 
 @pytest.mark.parametrize("said", ["polariser yes, I turned it already", "yes, i already turned it"])
