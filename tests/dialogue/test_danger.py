@@ -78,8 +78,8 @@ def test_harmless_words_stay_harmless(name: str) -> None:
     assert [text for text in harmless if read_danger(text)] == []
 
 
-#: Strangers' facts that are no plain talk: a leader would speak up at the first two. The third is
-#: asked about, which is one question too many.
+#: Strangers' facts that are no plain talk: a leader would speak up at the first two. Of the others
+#: each is asked about, which is one question too many.
 SPEAKS_UP: Final = frozenset(
     {
         "wasser geht mir bis zum schienbein, 35 cm tief",
@@ -87,6 +87,7 @@ SPEAKS_UP: Final = frozenset(
         "stockdunkle klamm, ganz schmaler spalt über mir",
         "up to my waist",
         "u said 1/4 but i only dare 1/10, hands shaking, no tripod",
+        "the stream comes down the valley right towards me and under my feet",
     }
 )
 

@@ -65,7 +65,8 @@ def test_danger_is_heard_through_slips(text: str) -> None:
 def test_what_is_mended_is_asked_about_unless_certain() -> None:
     """Likeness after mending stops no walk outright; a cry that was surely meant does."""
     doubtful = read_danger("cant fnd the trial bck to the car")
-    assert doubtful == Danger(DangerKind.UNCLEAR, Level.UNSURE)
+    assert doubtful is not None
+    assert not doubtful.is_told
     certain = read_danger("my freind felll intothe watr")
     assert certain is not None
     assert certain.level is Level.EMERGENCY

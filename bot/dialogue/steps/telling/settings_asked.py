@@ -23,7 +23,7 @@ _CARD: Final = "asked.card"
 
 
 def give(turn: Turn, said: Said) -> None:
-    """Give the settings in front of all else, with what is assumed; the borders are named.
+    """Give the settings in front of all else but a caution, with what is assumed.
 
     Args:
         turn: the answer under construction; what the message tells is learnt.
@@ -47,7 +47,9 @@ def give(turn: Turn, said: Said) -> None:
         turn.say(Role.CHECK, "base.light_untold")
     if unseen:
         turn.say(Role.ASSUMPTION, "base.borders_first")
-    turn.parts = [*_in_front(turn.parts), *before, *_question(turn.parts)]
+    warned = [part for part in before if part.role is Role.SAFETY]
+    beside = [part for part in before if part.role is not Role.SAFETY]
+    turn.parts = [*warned, *_in_front(turn.parts), *beside, *_question(turn.parts)]
 
 
 def _leave_out_the_old(turn: Turn) -> None:
