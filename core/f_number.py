@@ -61,7 +61,7 @@ def choose_f_number(
 ) -> FNumberChoice:
     """The f-number of least blur within what depth, format and lens allow.
 
-    Never below what the depth needs; never above the f-number at which the format softens (a
+    Never below what the depth needs by more than half a click of a third; never above the f-number at which the format softens (a
     focus stack at the low end of its best range then); never below that low end, nor wider than
     the lens opens.
 

@@ -29,7 +29,6 @@ from bot.dialogue.steps.home import home_words
 from bot.dialogue.steps.incoming import shared
 from bot.dialogue.steps.telling import (
     corrected,
-    kit_lens,
     late,
     lens_named,
     look_wished,
@@ -174,12 +173,11 @@ def _read(turn: Turn, rest: str, said: Said, expecting: frozenset[str]) -> Facts
     facts = own_numbers.without_own(turn, said, facts)
     facts = composition.without_light_of_the_edge(turn, facts, said.english)
     facts = with_rest(look_wished.wish_behind(said.english, facts), said.english)
-    facts = kit_lens.placed(turn, said.english, sun_told.laid_over(said, facts))
-    facts = white_told.laid_over(turn, soft_strands.wished(said, facts))
+    facts = soft_strands.wished(said, sun_told.laid_over(said, facts))
+    facts = lens_named.with_lens(turn, said, white_told.laid_over(turn, facts))
     if facts.known() or rest == said.english:  # a try that is answered is not made again
         facts = supposing.supposed(turn, said, facts)
     facts = corrected.placed(turn, said.english, facts)
-    facts = lens_named.with_lens(turn, said, facts)
     facts = asides.with_filter(turn, said.typed, facts)
     facts = asides.without_leaf_frame(turn, said.typed, facts)
     return visit.as_forecast(turn, visit.with_trip(turn, facts, said.english), rest)

@@ -106,22 +106,15 @@ def test_another_time_is_judged_in_other_languages(language: str, text: str) -> 
 
 
 @pytest.mark.parametrize(
-    ("text", "beside"),
+    ("text", "said"),
     [
-        ("cotton wool at 1/2, could i get away with 1/4?", "time_enough.darker"),
-        ("can i go to 1 s?", "time_enough.brighter"),
+        ("cotton wool at 1/2, could i get away with 1/4?", "1/4 s: 1 stop darker"),
+        ("can i go to 1 s?", "1 s: 1 stop brighter"),
     ],
 )
-def test_another_time_tells_its_brightness(text: str, beside: str) -> None:
-    """Where nothing has blinked yet, against the frame before."""
-    assert beside in keys_of(walked("f/11 1/2 s iso 100"), text)
-
-
-def test_the_time_that_stands_is_right() -> None:
-    """Nothing is darker or brighter then."""
-    keys = keys_of(walked("f/11 1/2 s iso 100"), "would 1/2 s do?")
-    assert keys[0] == "time_enough.yes"
-    assert "time_enough.darker" not in keys
+def test_before_anything_blinked_the_difference_is_said(text: str, said: str) -> None:
+    """Nothing tells whether the white holds it."""
+    assert said in walked("f/11 1/2 s iso 100").say(text)[0].body
 
 
 @pytest.mark.parametrize("text", ["can i use 1/125 for the leaves?", "can i use f/8?"])

@@ -77,7 +77,7 @@ def test_what_a_value_would_do(language: str, line: str, told: str) -> None:
             "In bright cloud 1.6 s at f/8, ISO 100, polariser and 6-stop ND",
         ),
         ("redo the share at 85, 15m, 1/6", "85 mm from 15 m shows 6.4 m"),
-        ("shooting it on the 35. redo the share at 35, 22m, 1/6", "water crosses 5.8 %"),
+        ("redo the share at 35, 22m, 1/6", "water crosses 5.8 %"),
         ("could I use 1/30 at 17?", "1/30 s: 2 1/3 stops darker"),
     ],
 )

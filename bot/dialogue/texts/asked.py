@@ -31,8 +31,6 @@ ASKED: Final[dict[str, str]] = {
     "time_enough.yes": "Yes: {settings}: {look}.",
     "time_enough.no": "No: {time} is as bright as what blinked. Stay at {settings}.",
     "time_enough.under": "That is {stops} under the frame that blinked.",
-    "time_enough.darker": "That is {stops} darker than the frame before.",
-    "time_enough.brighter": "That is {stops} brighter than the frame before: watch the white.",
     "asked.f_number_plain": "{low} to {high} on this format: sharpest, with enough depth.",
     "asked.f_number_phone": "A phone's f-number is fixed: only ISO and time can change.",
     "asked.why_not_f22": ("Past {limit} diffraction softens all of it; {f_number} is enough here."),

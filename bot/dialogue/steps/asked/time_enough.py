@@ -48,27 +48,22 @@ def answer(turn: Turn, text: str) -> str | None:
 
     Returns:
         What else the message says, without the complaint that the time answers; None where it
-        asks nothing of the kind, or no frame was taken.
+        asks nothing of the kind, or nothing has blinked yet: the difference alone is said then.
     """
-    given, found = turn.walk.given, _ASKS.search(text)
-    if given is None or found is None or _LEAVES.search(found.group()):
+    given, clipped = turn.walk.given, turn.walk.clipped_stops
+    found = _ASKS.search(text)
+    if given is None or clipped is None or found is None or _LEAVES.search(found.group()):
         return None
     time_s = read(found["front"] or found["behind"], expecting=frozenset({"shutter_s"})).shutter_s
     if time_s is None or reckoning.is_phone(turn.facts):
         return None
     wanted = given.model_copy(update={"shutter_s": exact_shutter_s(time_s, turn.camera.dial)})
-    if _blinks(turn, wanted):
+    under = clipped - solving.level_of(wanted)
+    if under < _LEAST_UNDER - SAME_STOPS:
         _say_no(turn, given, wanted)
     else:
-        _say_yes(turn, given, wanted)
+        _say_yes(turn, given, wanted, under)
     return _without_complaint(text.replace(found.group(), " "))
-
-
-def _blinks(turn: Turn, wanted: GivenSettings) -> bool:
-    """Whether a frame as bright as this was told to clip."""
-    clipped = turn.walk.clipped_stops
-    level = solving.level_of(wanted)
-    return clipped is not None and level > clipped - _LEAST_UNDER + SAME_STOPS
 
 
 def _say_no(turn: Turn, given: GivenSettings, wanted: GivenSettings) -> None:
@@ -82,9 +77,9 @@ def _say_no(turn: Turn, given: GivenSettings, wanted: GivenSettings) -> None:
     turn.ask("blink_again")
 
 
-def _say_yes(turn: Turn, given: GivenSettings, wanted: GivenSettings) -> None:
-    """The time is taken over; how bright it is against the frame before, or what blinked."""
-    camera, clipped = turn.camera, turn.walk.clipped_stops
+def _say_yes(turn: Turn, given: GivenSettings, wanted: GivenSettings, under: float) -> None:
+    """The time is taken over; how much darker it is than what blinked."""
+    camera = turn.camera
     turn.change_walk(planned_from=given, given=wanted)
     liking.note_set(turn, wanted.shutter_s)
     highlights.enter(turn)
@@ -94,13 +89,7 @@ def _say_yes(turn: Turn, given: GivenSettings, wanted: GivenSettings) -> None:
         settings=solving.settings_text(wanted, camera),
         look=solving.look_is(turn.facts, wanted.shutter_s),
     )
-    level = solving.level_of(wanted)
-    change = level - solving.level_of(given)
-    if clipped is not None:
-        turn.say(Role.CHECK, "time_enough.under", stops=measures.stops(clipped - level))
-    elif abs(change) > SAME_STOPS:
-        side = "brighter" if change > 0 else "darker"
-        turn.say(Role.CHECK, f"time_enough.{side}", stops=measures.stops(change))
+    turn.say(Role.CHECK, "time_enough.under", stops=measures.stops(under))
     reasons.explain_share(turn, reckoning.flow_of(turn.facts), wanted.shutter_s, camera)
     turn.ask("blink_again")
 

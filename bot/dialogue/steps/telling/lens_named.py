@@ -16,7 +16,7 @@ from bot.dialogue.turn import Turn
 #: A focal length, and nothing that is counted or measured.
 _NUMBER: Final = (
     r"(?P<{name}>\d{{2,3}})(?: ?mm)?(?: (?:prime|lens))?(?![\w./,:%-]*\d)"
-    r"(?! ?(?:m|ft|feet|foot|cm|s|sec\w*|min\w*|stops?|degrees?|people|of us|times|frames)\b)"
+    r"(?! ?(?:%|(?:m|ft|feet|foot|cm|s|sec\w*|min\w*|stops?|degrees?|people|of us|times|frames)\b))"
 )
 _TAKEN: Final = re.compile(
     rf"\b{in_any('lens_named.taken')} (?:{in_any('lens_named.the')} )?"
@@ -56,13 +56,22 @@ def _chosen(turn: Turn, said: Said, told: Facts) -> float | None:
         if lens.shortest_mm == lens.longest_mm
     }
     for clause in _CLAUSES.split(plain(said.english)):
-        found = _TAKEN.search(clause) or _ENOUGH.search(clause)
-        if found is None or _NOT.search(clause) or asks(Said(clause, clause)):
+        found = _ENOUGH.search(clause) or _TAKEN.search(clause)
+        if (
+            found is None
+            or _NOT.search(clause)
+            or _is_asked(clause, enough="enough" in found.groupdict())
+        ):
             continue
         number = float(found[found.lastgroup or 0])
         if number in bag:
             return number
     return None
+
+
+def _is_asked(clause: str, *, enough: bool) -> bool:
+    """Whether a clause only asks: "35 does it" without a sign tells, though "does" may ask."""
+    return "?" in clause or (not enough and asks(Said(clause, clause)))
 
 
 def _without_known(turn: Turn, told: Facts) -> Facts:

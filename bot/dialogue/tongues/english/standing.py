@@ -9,7 +9,7 @@ WORDS: Final[Mapping[str, str]] = {
     # "Can I", and "stand in the water" behind it.
     "standing.leave": (
         r"(?:can|may|could|should|shall|is it (?:ok|okay|safe|fine)(?: to| for)?|safe to|ok to)"
-        r"(?: (?:i|we|you|one|he|she|they|people|kids|students|somebody|anybody|to|(?:my|the) \w+"
+        r"(?: (?:i|we|you|one|he|she|they|people|kids|students|somebody|anybody|to|my \w+|the (?!camera|tripod|legs|bag|pod)\w+"
         r"|a child))*"
     ),
     "standing.into": (
