@@ -17,15 +17,15 @@ _ASKS: Final[Mapping[str, re.Pattern[str]]] = {
 _TAG: Final = re.compile(
     rf"(?:^|[,;:.]\s*|\s[-\u2013]\s*|\s)¿?{in_any('left_unanswered.tag')}\W*\?\W*$", re.IGNORECASE
 )
-_OF_SETTINGS: Final = re.compile(
-    whole_words("left_unanswered.of_settings").pattern, re.IGNORECASE
-)
+_OF_SETTINGS: Final = re.compile(whole_words("left_unanswered.of_settings").pattern, re.IGNORECASE)
 _OF_VIEW: Final = re.compile(whole_words("left_unanswered.of_view").pattern, re.IGNORECASE)
 #: With fewer words a question is too short to know what it asks (own rule).
 _LEAST_WORDS: Final = 4
 _LEAST_CLAUSE: Final = 3
 _CLAUSE: Final = re.compile(r"[,;:]\s+|\s[-\u2013]\s")
-_AND: Final = re.compile(rf"^\W*(?:{in_any('asking.and')}|so|{in_any('asking.or')})\s+", re.IGNORECASE)
+_AND: Final = re.compile(
+    rf"^\W*(?:{in_any('asking.and')}|so|{in_any('asking.or')})\s+", re.IGNORECASE
+)
 _OR_NOT: Final = re.compile(rf"\w+ {in_any('asking.or')} \w+$", re.IGNORECASE)
 _WORD: Final = re.compile(r"[^\W\d_]{3,}")
 #: Two questions that share so many of their longer words are one, asked again (own rule).

@@ -80,9 +80,7 @@ def _goes_on_only(turn: Turn) -> bool:
     named = turn.question_name
     if named and QUESTIONS[named].passing:
         return False  # an interruption: the message may wait for its answer
-    return all(
-        part.role is not Role.SAFETY and part.key.startswith(_WALK) for part in turn.parts
-    )
+    return all(part.role is not Role.SAFETY and part.key.startswith(_WALK) for part in turn.parts)
 
 
 def _quoted(question: str, language: str) -> str:

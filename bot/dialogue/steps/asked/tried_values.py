@@ -70,7 +70,7 @@ def answer(turn: Turn, said: Said) -> str | None:
     for place, piece in enumerate(pieces):
         own = said.typed if len(pieces) == 1 else piece
         tried = _tried(turn, said._replace(english=piece, typed=own), supposed=supposed)
-        if tried is not None and not what_if.is_set(turn, tried):
+        if tried is not None and (len(pieces) == 1 or not what_if.is_set(turn, tried)):
             what_if.answer(turn, tried)
             return rest_of(". ".join([*pieces[:place], *pieces[place + 1 :]]))
     return None
