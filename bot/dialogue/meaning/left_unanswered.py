@@ -17,6 +17,8 @@ _ASKS: Final[Mapping[str, re.Pattern[str]]] = {
 _TAG: Final = re.compile(
     rf"(?:^|[,;:.]\s*|\s[-\u2013]\s*|\s)¿?{in_any('left_unanswered.tag')}\W*\?\W*$", re.IGNORECASE
 )
+#: Who goes on so has answered it: "should I leave the rock out? Yes, nothing near".
+_ANSWERED: Final = re.compile(rf"\W*{in_any('left_unanswered.yes_no')}\b", re.IGNORECASE)
 _OF_SETTINGS: Final = re.compile(whole_words("left_unanswered.of_settings").pattern, re.IGNORECASE)
 _OF_VIEW: Final = re.compile(whole_words("left_unanswered.of_view").pattern, re.IGNORECASE)
 #: With fewer words a question is too short to know what it asks (own rule).
@@ -40,12 +42,14 @@ def questions_in(typed: str, language: str) -> list[str]:
         language: in which it is, by its code.
     """
     asks = _ASKS.get(language, _ASKS["en"])
+    sentences = sentences_of(typed)
+    behind = [*sentences[1:], ""]
     return [
         sentence.strip()
-        for sentence in sentences_of(typed)
+        for sentence, following in zip(sentences, behind, strict=True)
         if sentence.rstrip().endswith("?")
         and len(sentence.split()) >= _LEAST_WORDS
-        and not _TAG.search(sentence)
+        and not (_TAG.search(sentence) or _ANSWERED.match(following))
         and asks.search(sentence)
     ]
 

@@ -30,6 +30,7 @@ from bot.dialogue.steps.asked import (
     trade_answers,
     tried_values,
     verdicts,
+    wondered,
 )
 from bot.dialogue.steps.asked.question_words import topic_named
 from bot.dialogue.steps.asked.told_beside_question import wished
@@ -94,6 +95,9 @@ def answer(turn: Turn, heard: Said) -> str | None:
 def _first(turn: Turn, heard: Said) -> str | None:
     """Answer the first question; what else the message says, None when it asks nothing known."""
     text = heard.english
+    judged = wondered.answer(turn, heard)
+    if judged is not None:
+        return judged
     judged = numbers_asked.answer(turn, heard)
     if judged is not None:
         _say_depth_behind(turn, heard)
@@ -191,7 +195,7 @@ def _more(turn: Turn, rest: str, *, by_sense: bool) -> str | None:
 
 def answer_late(turn: Turn, heard: Said, rest: str | None) -> None:
     """Say what waited for the rest of a message to be taken in, in front of what that led to."""
-    if rest is None:
+    if rest is None or any(part.key.startswith("wondered.") for part in turn.parts):
         return
     clauses = _CLAUSE.split(heard.english)
     asked = _named_in(clauses) or _meant_in(turn, heard, clauses)
@@ -285,10 +289,12 @@ def _meant(part: Said) -> str | None:
 
 
 def _named(clause: str) -> str | None:
-    said = asked_directly(clause.casefold().strip())
+    typed = clause.casefold().strip()
+    said = asked_directly(typed)
     if (term := terms.asked(said)) is not None:
         return term
-    if "what if" in said or not is_asking(said) or _tells(clause):
+    asks = is_asking(said) or said != typed
+    if "what if" in said or not asks or _tells(clause):
         return None
     return topic_named(said)
 

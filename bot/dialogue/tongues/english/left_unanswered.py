@@ -25,8 +25,10 @@ WORDS: Final[Mapping[str, str]] = {
         r"|silk\w*|smooth\w*|soft\w*|blurr?\w*|focus\w*|sharp\w*|filters?|polari\w*|cpl|nds?|meter\w*"
         r"|tripod|hand\w*|noise|grain\w*|numbers?|dial|set"
         r"|what (?:now|next|then|else)|what (?:do|should|shall|must|can) (?:i|we)|now what"
-        r"|(?:do|try|set|take|shoot|go|start|begin|change|use)\W*$"
+        r"|(?:do|try|set|take|shoot|go|start|begin|change|use)\W*$|parts?|section|sun\w*|shad\w*"
     ),
+    # What answers it at once, or takes it back.
+    "left_unanswered.yes_no": r"yes|yeah|no|nope|never ?mind|forget it",
     "left_unanswered.of_view": (
         r"lens\w*|zoom\w*|wide\w*|focal|mm|frame\w*|fit|portrait|landscape|vertical|horizontal"
         r"|edges?|borders?|branch\w*|twigs?|corners?|sides?|sky|top|lip|crop\w*|mov\w+|closer|nearer"

@@ -24,8 +24,10 @@ WORDS: Final[Mapping[str, str]] = {
         r"|hell\w*|dunk\w*|belicht\w*|weiß\w*|weiss\w*|blink\w*|ausgefress\w*|seidig\w*|weich\w*"
         r"|fokus\w*|scharf\w*|schärf\w*|unscharf\w*|verwack\w*|verwisch\w*|filter\w*|pol\w*|nd\w*|graufilter|stativ\w*|hand\w*"
         r"|rausch\w*|werte?|zahlen?|stell\w*|was (?:jetzt|nun|tun|dann)|was (?:soll|muss|mach\w*)"
-        r" (?:ich|man|ma|wir)"
+        r" (?:ich|man|ma|wir)|teil\w*|ausschnitt\w*|sonne\w*|schatt\w*"
     ),
+    # What answers it at once, or takes it back.
+    "left_unanswered.yes_no": r"ja|nein|nee?|egal|vergiss es",
     "left_unanswered.of_view": (
         r"objektiv\w*|zoom\w*|weit\w*|brennweite\w*|mm|rahmen|bild\w*|hochformat|querformat|rand"
         r"|ränder\w*|ast|äste|zweig\w*|ecken?|seiten?|himmel|oben|kante|schneid\w*|näher|ran|zurück"

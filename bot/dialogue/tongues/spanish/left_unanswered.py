@@ -22,8 +22,10 @@ WORDS: Final[Mapping[str, str]] = {
         r"ajust\w*|tiempos?|velocidad\w*|diafragma\w*|iso|f ?/? ?\d[\d.,]*|seg\w*|larg\w*|cort\w*"
         r"|r[aá]pid\w*|lent\w*|clar[oa]s?|oscur\w*|expo\w*|blanc\w*|parpade\w*|quemad\w*|sed\w*"
         r"|suave\w*|foco|enfo\w*|enfoqu\w*|n[ií]tid\w*|borros\w*|movid\w*|filtros?|polari\w*|nds?|tr[ií]pode"
-        r"|mano|ruido|grano|valores|n[uú]meros?|pongo|uso|qu[eé] (?:hago|hacemos|ahora|sigue)"
+        r"|mano|ruido|grano|valores|n[uú]meros?|pongo|uso|qu[eé] (?:hago|hacemos|ahora|sigue)|parte\w*|sol\w*|sombra\w*"
     ),
+    # What answers it at once, or takes it back.
+    "left_unanswered.yes_no": r"s[ií]|no|da igual|olv[ií]dalo",
     "left_unanswered.of_view": (
         r"objetivo\w*|lente\w*|zoom|angular|focal|mm|encuadr\w*|cabe|vertical\w*|horizontal\w*"
         r"|borde\w*|rama\w*|esquina\w*|lados?|cielo|arriba|recort\w*|mov\w+|cerca|atr[aá]s|lejos"
