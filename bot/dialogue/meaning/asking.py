@@ -58,7 +58,8 @@ _BARE: Final = re.compile(
 
 #: "Just tell me how long", "what I asked is whether the water changes".
 _INDIRECT: Final = re.compile(
-    rf"^\W*(?:\w+[,.]? ){{0,2}}?{in_any('asking.indirect')}[\s,:]+(?:{in_any('asking.whether')}\s+)?",
+    rf"^\W*(?:\w+[,.]? ){{0,2}}?{in_any('asking.indirect')}[\s,:]+"
+    rf"(?:{in_any('asking.whether')}\s+)?",
     re.IGNORECASE,
 )
 

@@ -6,7 +6,7 @@ import re
 from itertools import pairwise
 from typing import Final, NamedTuple
 
-from bot.dialogue.meaning.asking import asks
+from bot.dialogue.meaning.asking import asked_directly, asks
 from bot.dialogue.meaning.said import Said
 from bot.dialogue.meaning.values_named import Named, named_in, plainly
 from bot.dialogue.reading.base_iso import ISO_MARKS
@@ -103,7 +103,7 @@ def either_in(said: Said) -> Either | None:
         said: the message.
     """
     text = plainly(said.english)
-    if not asks(said) or _TELLS.match(text):
+    if not asks(said) or _TELLS.match(asked_directly(text)):
         return None
     named = tuple(one for one in named_in(text) if one.slot in _OF_EITHER)
     for one, other in pairwise(named):

@@ -31,7 +31,7 @@ _AND: Final = re.compile(
 _OR_NOT: Final = re.compile(rf"\w+ {in_any('asking.or')} \w+$", re.IGNORECASE)
 _WORD: Final = re.compile(r"[^\W\d_]{3,}")
 #: Two questions that share so many of their longer words are one, asked again (own rule).
-_SAME: Final = 0.5
+_SAME: Final = 0.6
 
 
 def questions_in(typed: str, language: str) -> list[str]:

@@ -33,7 +33,7 @@ NUMBERS_ASKED: Final[dict[str, str]] = {
     "weighed.whole": "The whole fall takes {longest} or shorter: {list}.",
     "weighed.whole_none": "The whole fall takes {longest} or shorter: a part with these.",
     # an f-number or an ISO: opening costs depth, ISO grain (common practice)
-    "either.open": "{f_number} first: the depth holds ({near} needs f/{needed}), no grain is added.",
+    "either.open": "{f_number} first: depth holds ({near} needs f/{needed}), no grain is added.",
     "either.iso": "{iso} rather: {near} needs f/{needed}, at {f_number} it goes soft.",
     "either.plain": "{f_number} where the depth allows it: no grain is added. Else {iso}.",
     "either.equal": (

@@ -21,14 +21,16 @@ def named(clauses: Sequence[str]) -> list[str]:
     Args:
         clauses: in English, in the message's order.
     """
-    found, spoken_of = [], False
+    found: list[str] = []
+    spoken_of = False
     for clause in clauses:
         said = clause.casefold()
         if _POLARISER.search(said):
             spoken_of = True
         elif _OTHER.search(said):
             spoken_of = False
-        elif spoken_of and said.rstrip().endswith("?") and _HOW_MUCH.search(said):
-            clause = _IT.sub("the polariser", said, count=1)
-        found.append(clause)
+        cost = spoken_of and said.rstrip().endswith("?") and _HOW_MUCH.search(said)
+        named_here = _POLARISER.search(said) is not None
+        it = cost and not named_here
+        found.append(_IT.sub("the polariser", said, count=1) if it else clause)
     return found

@@ -31,7 +31,10 @@ _PIECE: Final = re.compile(
 #: What was too bright or too dark was not right.
 _WRONG: Final = frozenset({"meter_stops", "change_stops", "symptoms", "blink"})
 _BESIDE: Final = frozenset({"f_number", "iso"})
-_POLARISER: Final = re.compile(rf"\b(?:{POLARISER})\b(?! off)")
+_POLARISER: Final = re.compile(rf"\b(?:{POLARISER})\b")
+_OFF: Final = re.compile(
+    rf"\b(?:no|without|sin) (?:\w+ )?(?:{POLARISER})\b|\b(?:{POLARISER}) (?:is )?off\b"
+)
 #: "With it on", behind a polariser that is spoken of: the settings of now are the ones held on to.
 _PUT_ON: Final = re.compile(
     rf"\b(?:{POLARISER})\b[^?!]*\b{in_any('time_sum.with_it')}"
@@ -108,19 +111,28 @@ def _settings(turn: Turn, piece: str, other: GivenSettings) -> GivenSettings:
     told = {one.slot: one.value for one in named_in(piece) if one.slot in {*_BESIDE, "shutter_s"}}
     facts = read(piece, units=turn.units)
     f_number, shutter_s, iso = reckoning.exact_settings(Facts.model_validate(told))
-    nd_stops = facts.nd_on_stops
-    if nd_stops is None and facts.nd_stops:
-        nd_stops = sum(facts.nd_stops)
     changes = {
         "f_number": f_number,
         "shutter_s": shutter_s,
         "iso": iso,
-        "polariser_on": facts.polariser_on or (True if _POLARISER.search(piece) else None),
-        "nd_on_stops": nd_stops,
+        "polariser_on": False if facts.polariser_on is False else _polariser_on(piece),
+        "nd_on_stops": _nd_stops(facts),
     }
-    if facts.polariser_on is False:
-        changes["polariser_on"] = False
     return other.model_copy(update={k: v for k, v in changes.items() if v is not None})
+
+
+def _nd_stops(facts: Facts) -> float | None:
+    """What is on the lens of grey filters [stops]; one that is named for a time is on it."""
+    if facts.nd_on_stops is None and facts.nd_stops:
+        return sum(facts.nd_stops)
+    return facts.nd_on_stops
+
+
+def _polariser_on(piece: str) -> bool | None:
+    """Whether a piece has the polariser on, or off; None where it says nothing of it."""
+    if _OFF.search(piece):
+        return False
+    return True if _POLARISER.search(piece) else None
 
 
 def _named(turn: Turn, given: GivenSettings) -> str:

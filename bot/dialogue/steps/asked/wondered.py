@@ -78,7 +78,7 @@ def _say_tilt(turn: Turn, text: str) -> bool:
     sensor = reckoning.sensor_of(facts)
     framing = reckoning.framing_of(facts, reckoning.nearest_of(facts))
     focal_mm = reckoning.focal_of(facts) or framing.focal_mm
-    tilt_deg = abs(framing.tilt_deg)
+    tilt_deg = framing.tilt_deg
     if tilt_deg < _LEAST_TILT_DEG or math.isinf(framing.level_mm):
         turn.say(Role.SETTINGS, "wondered.tilt_plain")
         return True

@@ -51,7 +51,8 @@ WORDS: Final[Mapping[str, str]] = {
     "asking.indirect": (
         r"(?:(?:please|just|can you|could you|now|omg|look|so|ok) )*(?:tell me|say|explain)"
         r"(?: (?:honestly|straight|again|please))?"
-        r"|(?:what )?(?:i|my question) (?:asked|meant|mean|want(?:ed)? to know|need to know|wonder|was|is)"
+        r"|(?:what )?(?:i|my question) (?:asked|meant|mean|want(?:ed)? to know|need to know|wonder"
+        r"|was|is)"
         r"(?: (?:you|was|is))?|the question (?:was|is)"
     ),
     # "Whether", where it begins such a question.

@@ -7,7 +7,9 @@ from typing import Final
 
 WORDS: Final[Mapping[str, str]] = {
     "time_sum.asks": (
-        r"(?:what|which) (?:shutter|exposure|time|speed)(?: time| speed)?|shutter(?: speed| time)?(?= (?:at|with|for|then|now)\b)|how (?:long|many sec\w*)|time (?:at|with)|new (?:time|shutter)"
+        r"(?:what|which) (?:shutter|exposure|time|speed)(?: time| speed)?|shutter(?: speed"
+        r"| time)?(?= (?:at|with|for|then|now)\b)|how (?:long|many sec\w*)|time (?:at|with)"
+        r"|new (?:time|shutter)"
     ),
     # In front of the settings that were right.
     "time_sum.reference": r"if|when|since|because|from|where|as (?=\d|f)",

@@ -23,7 +23,9 @@ WORDS: Final[Mapping[str, str]] = {
         r"[^?]*\b(?:two|both)\b|\bone (?:exposure|frame|shot)\b[^?]*\bor\b[^?]*\btwo\b"
     ),
     # Of light, not of motion.
-    "wondered.contrast": r"bracket\w*|sun\w*|shad\w*|sky|bright\w*|dark\w*|contrast|white|stone|rock",
+    "wondered.contrast": (
+        r"bracket\w*|sun\w*|shad\w*|sky|bright\w*|dark\w*|contrast|white|stone|rock"
+    ),
     # Whether a filter changes the water itself.
     "wondered.polariser_water": (
         r"\b(?:polari\w+|cpl|filter)\b[^?]*\b(?:alter|chang|affect|touch)\w*\b[^?]*"
@@ -32,7 +34,8 @@ WORDS: Final[Mapping[str, str]] = {
     ),
     # Why a long time at all.
     "wondered.why_long": (
-        r"\bwhy\b[^?]*\b(?:so long|(?:such )?(?:a )?long (?:exposure|time|shutter)|expose (?:so )?long"
+        r"\bwhy\b[^?]*\b(?:so long|(?:such )?(?:a )?long (?:exposure|time|shutter)"
+        r"|expose (?:so )?long"
         r"|slow shutter)\b|\bwhy not (?:just |simply )?(?:a )?(?:short|fast|quick)\w*\b"
     ),
     # Whether it is normal that all is darker behind the polariser.
@@ -41,6 +44,7 @@ WORDS: Final[Mapping[str, str]] = {
     ),
     # Where a long exposure is made on a phone.
     "wondered.long_mode": (
-        r"\b(?:where|how)\b[^?]*\b(?:long[ -]?exposure|night|live)(?: (?:mode|thing|setting|button))?\b"
+        r"\b(?:where|how)\b[^?]*\b(?:long[ -]?exposure|night|live)(?: (?:mode|thing|setting"
+        r"|button))?\b"
     ),
 }

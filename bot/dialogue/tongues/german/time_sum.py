@@ -7,7 +7,8 @@ from typing import Final
 
 WORDS: Final[Mapping[str, str]] = {
     "time_sum.asks": (
-        r"(?:welche|was für (?:ne|eine?)) (?:zeit|belichtung\w*|verschlusszeit)|wie (?:lang\w*|viele sek\w*)|zeit (?:bei|mit|für)|belichtungszeit (?:bei|mit)"
+        r"(?:welche|was für (?:ne|eine?)) (?:zeit|belichtung\w*|verschlusszeit)|wie (?:lang\w*"
+        r"|viele sek\w*)|zeit (?:bei|mit|für)|belichtungszeit (?:bei|mit)"
     ),
     # In front of the settings that were right.
     "time_sum.reference": r"wenn|weil|da (?=\d|f)|nachdem",

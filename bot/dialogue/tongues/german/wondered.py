@@ -14,7 +14,8 @@ WORDS: Final[Mapping[str, str]] = {
     "wondered.tilt": (
         rf"\b(?:{_LEVEL})\b[^?]*\b(?:oder|als|besser|statt)\b[^?]*\b(?:{_TILT})\b"
         rf"|\b(?:{_TILT})\b[^?]*\b(?:oder|als|besser|statt)\b[^?]*\b(?:{_LEVEL})\b"
-        rf"|\bw(?:arum|ieso) (?:\w+ )?(?:{_TILT})\b|\bwas (?:kostet|macht) (?:mich )?(?:das|die) (?:{_TILT})"
+        rf"|\bw(?:arum|ieso) (?:\w+ )?(?:{_TILT})\b|\bwas (?:kostet|macht) (?:mich )?(?:das"
+        rf"|die) (?:{_TILT})"
     ),
     # The fall crisp and the pool smooth, in one exposure or in two.
     "wondered.two_looks": (
@@ -23,7 +24,9 @@ WORDS: Final[Mapping[str, str]] = {
         r"|\bein(?:em|er|e)? (?:bild|aufnahme|belichtung)\b[^?]*\boder\b[^?]*\bzwei\b"
     ),
     # Of light, not of motion.
-    "wondered.contrast": r"reihe|sonn\w*|schatt\w*|himmel|hell\w*|dunk\w*|kontrast\w*|weiß\w*|fels\w*",
+    "wondered.contrast": (
+        r"reihe|sonn\w*|schatt\w*|himmel|hell\w*|dunk\w*|kontrast\w*|weiß\w*|fels\w*"
+    ),
     # Whether a filter changes the water itself.
     "wondered.polariser_water": (
         r"\b(?:veränder|änder|wirk|beeinfluss)\w*\b[^?]*\b(?:pol\w*|filter)\b[^?]*"

@@ -8,7 +8,8 @@ from typing import Final
 WORDS: Final[Mapping[str, str]] = {
     # What a sentence with a question's mark begins with, or holds, that surely asks.
     "left_unanswered.asks": (
-        r"(?:por |para |a |de |en |con )?(?:qu[eé]|c[oó]mo|cu[aá]l\w*|cu[aá]nt\w+|cu[aá]ndo|d[oó]nde"
+        r"(?:por |para |a |de |en |con )?(?:qu[eé]|c[oó]mo|cu[aá]l\w*|cu[aá]nt\w+|cu[aá]ndo"
+        r"|d[oó]nde"
         r"|qui[eé]n\w*)\b|(?:es|est[aá]n?|son|se puede|puedo|podemos|debo|debemos|tengo que|hay"
         r"|hace falta|sirve|vale|conviene|cambia|afecta)\b|[oó]\b"
     ),
@@ -21,8 +22,10 @@ WORDS: Final[Mapping[str, str]] = {
     "left_unanswered.of_settings": (
         r"ajust\w*|tiempos?|velocidad\w*|diafragma\w*|iso|f ?/? ?\d[\d.,]*|seg\w*|larg\w*|cort\w*"
         r"|r[aá]pid\w*|lent\w*|clar[oa]s?|oscur\w*|expo\w*|blanc\w*|parpade\w*|quemad\w*|sed\w*"
-        r"|suave\w*|foco|enfo\w*|enfoqu\w*|n[ií]tid\w*|borros\w*|movid\w*|filtros?|polari\w*|nds?|tr[ií]pode"
-        r"|mano|ruido|grano|valores|n[uú]meros?|pongo|uso|qu[eé] (?:hago|hacemos|ahora|sigue)|parte\w*|sol\w*|sombra\w*"
+        r"|suave\w*|foco|enfo\w*|enfoqu\w*|n[ií]tid\w*|borros\w*|movid\w*|filtros?|polari\w*|nds?"
+        r"|tr[ií]pode"
+        r"|mano|ruido|grano|valores|n[uú]meros?|pongo|uso|qu[eé] (?:hago|hacemos|ahora|sigue)"
+        r"|parte\w*|sol\w*|sombra\w*"
     ),
     # What answers it at once, or takes it back.
     "left_unanswered.yes_no": r"s[ií]|no|da igual|olv[ií]dalo",

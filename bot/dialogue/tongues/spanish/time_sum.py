@@ -7,7 +7,8 @@ from typing import Final
 
 WORDS: Final[Mapping[str, str]] = {
     "time_sum.asks": (
-        r"(?:qu[eé]|cu[aá]l) (?:es el )?(?:tiempo|velocidad|exposici[oó]n)|cu[aá]nt[oa]s? (?:segundos|tiempo)|tiempo (?:con|a)"
+        r"(?:qu[eé]|cu[aá]l) (?:es el )?(?:tiempo|velocidad|exposici[oó]n)"
+        r"|cu[aá]nt[oa]s? (?:segundos|tiempo)|tiempo (?:con|a)"
     ),
     # In front of the settings that were right.
     "time_sum.reference": r"si|yes(?= (?:a |con )?(?:f ?/? ?\d|iso|\d))|cuando|porque|ya que",

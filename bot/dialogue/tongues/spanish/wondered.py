@@ -22,7 +22,9 @@ WORDS: Final[Mapping[str, str]] = {
         r"[^?]*\b(?:dos|ambas)\b|\buna (?:toma|foto|exposici[oó]n)\b[^?]*\bo\b[^?]*\bdos\b"
     ),
     # Of light, not of motion.
-    "wondered.contrast": r"horquill\w*|sol\w*|sombra\w*|cielo|clar[oa]\w*|oscur\w*|contraste|blanc\w*|roca\w*",
+    "wondered.contrast": (
+        r"horquill\w*|sol\w*|sombra\w*|cielo|clar[oa]\w*|oscur\w*|contraste|blanc\w*|roca\w*"
+    ),
     # Whether a filter changes the water itself.
     "wondered.polariser_water": (
         rf"\b(?:polari\w*|filtro)\b[^?]*\b(?:cambi|alter|afect)\w*\b[^?]*\b(?:{_WATER})\b"
