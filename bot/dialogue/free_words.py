@@ -100,7 +100,7 @@ def _asks_of_the_day(turn: Turn, said: Said) -> bool:
     facts = None if hour is None else _read(turn, said.english, said, frozenset())
     if hour is None or facts is None or not day_asked.stands_first(facts):
         return False
-    if hour == "leave" and not (turn.trip.known() or turn.trip_told.known()):
+    if hour == "leave" and not _knows_the_day(turn, facts):
         return False  # nothing is known of the day: what is usual is said
     if dusk_out.answer(turn, said.english):
         turn.learn(facts)
@@ -111,6 +111,12 @@ def _asks_of_the_day(turn: Turn, said: Said) -> bool:
     if hour == "leave" and turn.walk.given is None:
         _stay_on_the_way(turn)
     return True
+
+
+def _knows_the_day(turn: Turn, facts: Facts) -> bool:
+    """Whether anything is known by which to leave: of the visit, the way, or the sunset."""
+    of_the_way = {"walk_km", "climb_m", "sunset"} & turn.facts.updated(facts).known().keys()
+    return bool(of_the_way or turn.trip.known() or turn.trip_told.known())
 
 
 def _asks_of_the_bag(turn: Turn, said: Said) -> bool:
@@ -174,10 +180,12 @@ def _read(turn: Turn, rest: str, said: Said, expecting: frozenset[str]) -> Facts
     facts = composition.without_light_of_the_edge(turn, facts, said.english)
     facts = with_rest(look_wished.wish_behind(said.english, facts), said.english)
     facts = soft_strands.wished(said, sun_told.laid_over(said, facts))
-    facts = lens_named.with_lens(turn, said, white_told.laid_over(turn, facts))
+    facts = white_told.laid_over(turn, facts)
+    read_mm, facts = facts.focal_mm, lens_named.with_lens(turn, said, facts)
     if facts.known() or rest == said.english:  # a try that is answered is not made again
         facts = supposing.supposed(turn, said, facts)
-    facts = corrected.placed(turn, said.english, facts)
+    if facts.focal_mm == read_mm:  # a lens of the bag corrects nothing else
+        facts = corrected.placed(turn, said.english, facts)
     facts = asides.with_filter(turn, said.typed, facts)
     facts = asides.without_leaf_frame(turn, said.typed, facts)
     return visit.as_forecast(turn, visit.with_trip(turn, facts, said.english), rest)

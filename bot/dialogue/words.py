@@ -328,6 +328,9 @@ def _expected(turn: Turn, asked: Asked | None) -> frozenset[str]:
     expects = frozenset(asked.expects) if asked else frozenset()
     if visit.counts_people(turn):
         return frozenset()
+    part_open = turn.facts.section and turn.facts.section_height_m is None
+    if part_open and not _ALWAYS_EXPECTED & expects:
+        return expects | {"section_height_m"}  # "half of it, unless you tell me another part"
     if expects or _ALWAYS_EXPECTED & set(turn.facts.known()):
         return expects
     return _ALWAYS_EXPECTED

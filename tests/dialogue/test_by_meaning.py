@@ -101,7 +101,6 @@ def test_a_plain_answer_names_common_practice() -> None:
     [
         "no, my horizon is crooked in all of them",  # answers something
         "fall 20 ft wide and 12 ft tall",  # facts of the place
-        "12 m and the horizon is crooked in all of them",
         "what if my horizon is crooked at f/8",
     ],
 )

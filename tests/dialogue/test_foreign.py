@@ -19,6 +19,7 @@ from bot.dialogue.reading.access import needs_of
 from bot.dialogue.reading.command_words import command_of
 from bot.dialogue.reading.foreign import GLOSSED, glossed
 from bot.dialogue.reading.frame_words import wished
+from bot.dialogue.reading.visit import read_visit
 from bot.dialogue.texts import TEXTS, speaking
 from bot.dialogue.texts.english import IN_ENGLISH
 from bot.dialogue.texts.languages import ENGLISH, LANGUAGES
@@ -187,6 +188,7 @@ def _is_read(said: str, language: str) -> bool:
         or in_danger(said, others=True) is not None
         or cry_of(said) is not None
         or bool(read(english, expecting=slots).known())
+        or bool(read_visit(english, start_asked=True).known())
     )
 
 

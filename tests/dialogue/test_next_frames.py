@@ -121,7 +121,9 @@ def test_a_question_is_answered_by_the_numbers_beside_it() -> None:
     assert keys(stream, "focus? rock 2 m")[0] == "asked.focus"
 
 
-@pytest.mark.parametrize(("word", "key"), [("iso", "asked.iso"), ("aperture", "asked.f_number")])
+@pytest.mark.parametrize(
+    ("word", "key"), [("iso", "asked.iso"), ("aperture", "asked.f_number_blur")]
+)
 def test_a_bare_word_asks(word: str, key: str) -> None:
     """One word is a whole question."""
     assert keys(talk(*WALK), word)[0] == key

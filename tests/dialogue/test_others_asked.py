@@ -184,4 +184,4 @@ def test_leaves_that_are_smeared_have_a_cause() -> None:
     assert keys[:2] == ("verdict.wind", "keep.leaf_frame")
     line = "No trip plan please. Can you do it with just a phone, handheld?"
     keys = keys_of(in_the_gorge(), line)
-    assert "asked.phone_by_hand" in keys
+    assert "asked.phone" in keys

@@ -40,6 +40,8 @@ MEANT: Final[dict[str, dict[str, Any]]] = {
     "sos": {},
     # who walks along and when is read by `read_visit`: see test_reading_visits.py
     "9:30, two of us, one slow": {},
+    "9:30": {},
+    "two of us, one slow": {},
     # the air's degrees are no fact of the walk: see test_told_numbers.py
     "-3 °C, 30 km/h wind": {"wind": True},
     "3 km walk out, 150 m climb, sunset 18:40": {
@@ -229,7 +231,13 @@ def test_example_fills_what_its_question_asks(key: str) -> None:
         if example in MEANT and not MEANT[example].keys() & _expected_at(key):
             _agrees(read(example), MEANT[example])
             # the last one tells who walks and when: `read_visit`, in test_reading_visits.py
-            assert example in {"stream", "70-200", "9:30, two of us, one slow"}
+            assert example in {
+                "stream",
+                "70-200",
+                "9:30, two of us, one slow",
+                "9:30",
+                "two of us, one slow",
+            }
 
 
 @pytest.mark.parametrize("first", SPOKEN)

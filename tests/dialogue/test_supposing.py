@@ -156,10 +156,10 @@ def test_a_frame_told_within_a_walk_takes_the_place_of_the_settings() -> None:
     [
         ("de", "der Stein ist übrigens bei 2 m, und brauche ich einen ND?", "asked.nd_no"),
         ("de", "Stein bei 2,5 m, wohin fokussiere ich?", "asked.focus"),
-        ("de", "ich stehe 15 m weg, welche Blende brauche ich?", "asked.f_number"),
+        ("de", "ich stehe 15 m weg, welche Blende brauche ich?", "asked.f_number_blur"),
         ("es", "la roca está a 2 m, ¿y necesito un ND?", "asked.nd_no"),
         ("es", "la roca a 2,5 m, ¿dónde enfoco?", "asked.focus"),
-        ("es", "estoy a 15 m, ¿qué diafragma uso?", "asked.f_number"),
+        ("es", "estoy a 15 m, ¿qué diafragma uso?", "asked.f_number_blur"),
     ],
 )
 def test_a_question_behind_a_statement(language: str, told: str, keys: str) -> None:

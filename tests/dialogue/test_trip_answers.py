@@ -94,7 +94,7 @@ def test_one_channel_before_any_frame() -> None:
     [
         ("why 1/5 and not 1 s", "1/5 s is textured", "1 s is silky"),
         ("why so short a time, what is the reason?", "1/4 s is textured", "1 s is silky"),
-        ("why 1/8 and not 0 s", "1/4 s is textured", "1 s is silky"),
+        ("why 1/8 and not 0 s", "× 1/8 s ÷", "3.9 %"),
     ],
 )
 def test_why_this_time_and_not_that(text: str, first: str, other: str) -> None:

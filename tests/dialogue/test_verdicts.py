@@ -70,14 +70,16 @@ def test_a_polariser_left_on_at_dusk_matters() -> None:
     assert bare_s == pytest.approx(0.25)
     said = player.say("The polariser is still on from midday, does it matter?")[0]
     # 0.25 x 3.25 = 0.81 s, the mark 0.8
-    assert said.body.startswith("Yes: it takes about 1.7 stops (1.3 to 2), 1/4 s becomes 0.8 s")
+    assert said.body.startswith(
+        "Yes: the polariser takes about 1.7 stops (1.3 to 2), 1/4 s becomes 0.8 s"
+    )
     assert "polariser off" in said.body.splitlines()[1]
 
 
 def test_a_polariser_in_the_sun_does_not_matter() -> None:
     """Light to spare, and 1/13 s x 3.25 = 1/4 s is textured still (8 % of the frame)."""
     body = body_of(KIT, FALL, "bright cloud", "1", "1", "polariser is on, is that bad?")
-    assert body.startswith("No: this light has its 1.7 stops")
+    assert body.startswith("No: this light has the polariser's 1.7 stops")
 
 
 def test_a_polariser_that_costs_the_look_matters() -> None:

@@ -145,7 +145,7 @@ def test_who_is_tired_in_english() -> None:
 
 
 @pytest.mark.parametrize(
-    ("told", "yes"), [("pralle Sonne", "Nein"), ("dunkle Schlucht im Wald", "Ja")]
+    ("told", "yes"), [("pralle Sonne", "Nicht ohne ND"), ("dunkle Schlucht im Wald", "Ja")]
 )
 def test_whether_it_works_without_a_filter(told: str, yes: str) -> None:
     """A yes to "without" is a no to "do I need one"."""

@@ -13,7 +13,7 @@ from tests.dialogue.player import Player
 from tests.dialogue.walked import keys_of
 
 TOLD = "12 m tall, 18 m away, rock at 1.5 m, full frame, 24-70, tripod, polariser"
-NOISE_OR_SOFT = "it is full of speckles and all blurred"
+SHAKE_OR_SOFT = "it is full of specks and nothing is sharp"
 SHAKE_OR_FOCUS = "nothing sharp, did it focus on nothing"
 
 
@@ -28,8 +28,8 @@ def walked(*more: str) -> Player:
 @pytest.mark.parametrize(
     ("complaint", "reply", "key"),
     [
-        (NOISE_OR_SOFT, "1", "cause.iso_raised"),
-        (NOISE_OR_SOFT, "2", "symptom.shake"),
+        (SHAKE_OR_SOFT, "1", "symptom.shake"),
+        (SHAKE_OR_SOFT, "2", "answer.focus_on_water"),
         (SHAKE_OR_FOCUS, "1", "symptom."),
         (SHAKE_OR_FOCUS, "2", "answer.focus_on_water"),
     ],

@@ -115,7 +115,7 @@ def test_settings_for_another_place_stand() -> None:
     "text",
     [
         "got one only dots now but the red number in the corner is nine",
-        "got one only dots now and my friend went up to the hut",
+        "got one only dots now and my friend eats her sandwich",
         "got one only dots now, no that is the filter that makes it all green",
     ],
 )
@@ -179,7 +179,7 @@ def test_the_frame_of_the_shade_holds() -> None:
         "still blinking only when the sun comes out though when the cloud goes over its just a few"
         " dots do i wait or what",
     )
-    assert keys[0] == "highlights.shade_holds"
+    assert "highlights.shade_holds" in keys
     assert "ask.leaves" in keys
 
 

@@ -55,11 +55,6 @@ HANDY: Final[dict[str, str]] = {
         "An eddy: behind a rock water turns back and takes foam round. Yes, it shows: count one "
         "round of a fleck; so many seconds draw the ring, half of them an arc."
     ),
-    "asked.white_or_long": (
-        "If the main water blinks, it is too bright: 2/3 stop less. No blinking, yet no threads: "
-        "too long; half the time, as bright by ISO or f. Both may be true."
-    ),
-    "asked.time_is": "{time} here: {look}.",
     # Small catchments rise within hours and fall in hours to a day; clear again after one to three
     # days (common practice).
     "asked.after_flood": (
@@ -111,6 +106,5 @@ HANDY: Final[dict[str, str]] = {
         "Free hand a phone holds about 1/15 s: no soft water. Rest it on a rock or the bag, timer: "
         "long-exposure mode, or average 8 to 16 frames of a burst."
     ),
-    "asked.leaves_why": "Wind moves them, the rock stands.",
     "asked.length_is": "{told} is {length}.",
 }

@@ -8,7 +8,7 @@ from typing import Final
 from bot.dialogue import reckoning
 from bot.dialogue.compose import Part, Role
 from bot.dialogue.reading import read
-from bot.dialogue.solving import look_is, time_text
+from bot.dialogue.steps.asked import what_is_white
 from bot.dialogue.steps.walk import keep
 from bot.dialogue.texts import TEXTS, measures
 from bot.dialogue.tongues import in_any, whole_words
@@ -51,12 +51,7 @@ def say_people(turn: Turn, text: str) -> None:
 
 def say_white_or_long(turn: Turn, text: str) -> None:
     """How white that is too bright is told from a time that is too long; what this time makes."""
-    turn.say(Role.SETTINGS, "asked.white_or_long")
-    given = turn.walk.given
-    time_s = read(text).shutter_s or (given.shutter_s if given is not None else None)
-    if time_s is not None:
-        time = time_text(time_s, turn.camera)
-        turn.say(Role.CHECK, "asked.time_is", time=time, look=look_is(turn.facts, time_s))
+    what_is_white.say_which(turn, read(text).shutter_s)
 
 
 def say_log_line(turn: Turn, text: str) -> None:
@@ -84,7 +79,7 @@ def say_leaves(turn: Turn, text: str) -> None:
 def say_why_leaves(turn: Turn, text: str) -> None:
     """Why leaves smear beside a sharp rock, in front of what helps; where that is asked."""
     if _ASKS_CAUSE.search(text.casefold()):
-        turn.parts = [Part(Role.SETTINGS, "asked.leaves_why"), *turn.parts]
+        turn.parts = [Part(Role.SETTINGS, "verdict.wind"), *turn.parts]
 
 
 def say_focus_on_water(turn: Turn, text: str) -> None:

@@ -121,7 +121,10 @@ _AROUND: Final[tuple[tuple[str, str], ...]] = (
         "path_open",
     ),
     (
-        r"rough (?:setting|number|value|start)|for (?:my|a|the) card|onto? a card",
+        (
+            r"rough (?:setting|number|value|start)|roughly (?:what|which) (?:setting|number|time)s?"
+            r"|for (?:my|a|the) card|onto? a card"
+        ),
         "rough_card",
     ),
     (

@@ -16,6 +16,8 @@ _SCENE: Final = KIT_SLOTS | frozenset(
     {"fall_height_m", "distance_m", "nearest_m", "farthest_m", "section_height_m"}
     | {"water_speed_mps", "light", "polariser_on", "nd_on_stops"}
 )
+#: A look that is wished in a clause of its own is no part of the question.
+_WISH: Final = re.compile(r"\b(?:i|we)(?:'d)? (?:want|like|love|need|prefer|would like|am after)\b")
 _CLAUSE: Final = re.compile(r"(?<=[.!?;:])\s+|,\s+|\n")
 
 
@@ -31,6 +33,8 @@ def rest_of(around: str) -> str:
 def _counts(piece: str) -> bool:
     told = read(piece)
     if told.known().keys() & _SCENE and not told.unread:
+        return True
+    if told.look is not None and _WISH.search(piece.casefold()) and not is_asking(piece):
         return True
     return is_asking(piece) and topic_named(piece.casefold()) is not None
 

@@ -62,6 +62,8 @@ def _in_doubt(turn: Turn, said: Said, told: Facts) -> tuple[str, str] | None:
     if len(found) < 2 or found[0].score - found[1].score >= _CLOSE:
         return None
     first, second = found[0].name, found[1].name
+    if "shake" in {first, second} and (told.hand_held or told.has_tripod is False):
+        return None  # nothing held the camera
     read = tuple(symptom for symptom in told.symptoms if symptom is not Symptom.SOFT_ALL)
     if {first, second} & topic_or_cause.treated(read):
         return None  # the words say what it is; "all soft" alone has many causes

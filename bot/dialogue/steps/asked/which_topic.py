@@ -25,6 +25,8 @@ _OF_FILTERS: Final = frozenset(
     | {"both_filters", "filter_order", "variable_polariser", "no_polariser"}
 )
 _ONE_OF_THEM: Final = 0.6
+#: Words of the trade, asked for by themselves.
+_TERM: Final = "term."
 
 
 def meant_by(heard: Said, named: str) -> str:
@@ -34,6 +36,8 @@ def meant_by(heard: Said, named: str) -> str:
         heard: the message.
         named: the topic that words of it name, in English or glossed.
     """
+    if named.startswith(_TERM):
+        return named  # "what is X" names its X
     topic, near = topic_of(heard), nearness(heard)
     if topic is None or topic.startswith(TALK) or near[topic] < _NEAR:
         return named

@@ -8,6 +8,7 @@ from typing import Final
 from bot.dialogue import reckoning, solving
 from bot.dialogue.facts import Facts
 from bot.dialogue.folding import folded
+from bot.dialogue.meaning.claims import claim_in
 from bot.dialogue.meaning.said import Said
 from bot.dialogue.meaning.sentences import sentences_of
 from bot.dialogue.reading import read
@@ -53,6 +54,8 @@ def _told(turn: Turn, said: Said) -> Facts | None:
     """The settings of the sentence that tells of another frame, and that it held."""
     if turn.context.conversation.walk is None or turn.walk.given is None:
         return None
+    if claim_in(said) is not None:
+        return None  # "it was fine at 1/6, that's 3 over": the sum is checked
     for one in sentences_of(said.typed):
         text = folded(one)
         facts = read(manner.as_said(turn, one).english)

@@ -16,8 +16,10 @@ _BEFORE_BASE: Final = frozenset({State.ARRIVE, State.LENS, State.COMPOSITION})
 #: The settings say all of these, or make them needless.
 _SAID_BY_THEM: Final = (
     *("asked.time", "ahead.times", "noted", "not_understood", "let_go"),
-    *("base.", "light_told.", "asked.card", "where."),
+    *("base.", "light_told.", "where."),
 )
+#: Rough numbers for a card were asked for, and are there.
+_CARD: Final = "asked.card"
 
 
 def give(turn: Turn, said: Said) -> None:
@@ -30,7 +32,7 @@ def give(turn: Turn, said: Said) -> None:
     walk = turn.context.conversation.walk
     if walk is None or turn.urgent or turn.is_at_home or planning.is_planning(turn):
         return
-    if not settings_asked.asked(said):
+    if not settings_asked.asked(said) or any(part.key.startswith(_CARD) for part in turn.parts):
         return
     if walk.state not in _BEFORE_BASE:
         _leave_out_the_old(turn)

@@ -5,6 +5,7 @@ from __future__ import annotations
 import re
 from typing import Final
 
+from bot.dialogue import reckoning
 from bot.dialogue.compose import Role
 from bot.dialogue.facts import Facts, Symptom
 from bot.dialogue.questions import in_units
@@ -249,7 +250,7 @@ def _go_on(turn: Turn, facts: Facts) -> None:
         return
     if state in {State.ARRIVE, State.LENS}:
         _before_lens(turn, facts)
-    elif _is_news(turn, changed & _GEOMETRY) or (
+    elif _is_news(turn, facts, changed & _GEOMETRY) or (
         changed & _DEPTH and lens_depth.no_longer_holds(turn)
     ):
         _anew(turn)
@@ -260,10 +261,18 @@ def _go_on(turn: Turn, facts: Facts) -> None:
         _note(turn, facts)
 
 
-def _is_news(turn: Turn, slots: set[str]) -> bool:
-    """Whether one of these is known otherwise than before: who says it again moved nowhere."""
+def _is_news(turn: Turn, told: Facts, slots: set[str]) -> bool:
+    """Whether one of these is known otherwise than before: who says it again moved nowhere.
+
+    Of the lenses in the bag, another than the one in use is news.
+    """
     before, now_known = turn.before.facts, turn.facts
-    return any(getattr(before, slot) != getattr(now_known, slot) for slot in slots)
+    if any(getattr(before, slot) != getattr(now_known, slot) for slot in slots):
+        return True
+    focal_mm = reckoning.focal_of(before)
+    if focal_mm is None or not told.lenses:
+        return False
+    return not any(lens.shortest_mm <= focal_mm <= lens.longest_mm for lens in told.lenses)
 
 
 def _set_by_them(turn: Turn, changed: set[str]) -> bool:

@@ -35,8 +35,6 @@ _AND_HOW: Final = re.compile(
 _OF_TOP: Final = re.compile(r"\b(?:top|edge|upper|above it|along it)\b")
 #: What is asked where a frame was taken meanwhile, so that no check leads back to the base.
 _ASKED_LATER: Final = {State.HIGHLIGHTS: "blink", State.KEEP: "next"}
-#: Lights that words of sky at the edge sound like.
-_OF_THE_SKY: Final = frozenset({"bright cloud", "deep slot"})
 #: The light of each option (own rule: the middle of what it names).
 _LIGHTS: Final = {
     "sun": "full sun",
@@ -164,8 +162,7 @@ def without_light_of_the_edge(turn: Turn, told: Facts, text: str) -> Facts:
     beside = ", ".join(one for one in clauses if not things_told(one, asked))
     rest = read(beside)
     symptoms = tuple(one for one in told.symptoms if one in rest.symptoms)
-    kept = rest.light == told.light or told.light not in _OF_THE_SKY
-    light = told.light if kept else None
+    light = told.light if rest.light == told.light else None
     return told.model_copy(update={"light": light, "symptoms": symptoms})
 
 

@@ -9,8 +9,8 @@ WORDS: Final[Mapping[str, str]] = {
     # "Can I", and "stand in the water" behind it.
     "standing.leave": (
         r"(?:can|may|could|should|shall|is it (?:ok|okay|safe|fine)(?: to| for)?|safe to|ok to)"
-        r"(?: (?:i|we|you|one|he|she|they|people|kids|students|somebody|anybody|to|my \w+|the (?!camera|tripod|legs|bag|pod)\w+"
-        r"|a child))*"
+        r"(?: (?:i|we|you|one|he|she|they|people|kids|students|somebody|anybody|to|my \w+"
+        r"|the (?!camera|tripod|legs|bag|pod)\w+|a child))*"
     ),
     "standing.into": (
         r" (?:stand|sit|step|walk|go|get|be)(?: \w+)? (?:in|into|through) (?:the |this |that )?"
