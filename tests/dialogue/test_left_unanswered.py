@@ -4,7 +4,10 @@ from __future__ import annotations
 
 import pytest
 
-from bot.dialogue.meaning.left_unanswered import asking_clause, is_same, questions_in
+from bot.dialogue.compose import Role
+from bot.dialogue.meaning.left_unanswered import asking_clause, is_of_view, is_same, questions_in
+from bot.dialogue.steps.asked import left_unanswered
+from bot.dialogue.turn import Turn
 from tests.dialogue.player import Player
 
 _TOLD = {
@@ -116,3 +119,47 @@ def test_the_words_of_a_question() -> None:
     assert is_same("who owns the hut there", "so who owns that hut there")
     assert not is_same("who owns the hut", "is that an eagle")
     assert not is_same("", "is that an eagle")
+    assert is_of_view("which lens do I put on")
+    assert not is_of_view("who owns the hut")
+
+
+def test_a_crowded_answer_leaves_its_least_to_why() -> None:
+    """The lines that are needed least go, until the new one fits beside the walk's question."""
+    player = _begun()
+    assert player.context is not None
+    turn = Turn(player.context, player.origin(), player.now)
+    turn.say(
+        Role.SETTINGS,
+        "told.better",
+        look="crisp",
+        settings="f/8, ISO 100, 1/15 s, the fall 14 m tall and 20 m away",
+    )
+    for word in ("a long line of what was not read here", "another long line of the same kind"):
+        turn.say(Role.CHECK, "unread_rest", pieces=word)
+    turn.say(Role.ASSUMPTION, "unread_rest", pieces="what matters least of all of these lines")
+    turn.ask("blink")
+    asked = "who on earth owns that old wooden hut over there by it?"
+    left_unanswered.say(turn, f"f/8, 1/15 s. is the time long enough? {asked}")
+    keys = [part.key for part in turn.parts]
+    assert keys.count("unread_rest") < 3
+    assert keys[-1] == "unanswered.among"
+    assert "ask.blink" in keys
+    assert turn.notes
+
+
+def test_a_long_question_is_named_by_how_it_begins() -> None:
+    """Where no clause of it is short enough, it is cut between words."""
+    said = _begun().say(
+        "f/8, 1/15 s now. who is the present owner of that old wooden hut over there?"
+    )[0]
+    assert "‘who is the present owner of that old …’" in said.body
+
+
+def test_what_waits_for_an_interruption_is_not_left() -> None:
+    """A question that is put in between may lead to the answer."""
+    player = _begun()
+    assert player.context is not None
+    turn = Turn(player.context, player.origin(), player.now)
+    turn.ask("walk_out")
+    left_unanswered.say(turn, "f/8 now. who owns the hut over there?")
+    assert [part.key for part in turn.parts] == ["ask.walk_out"]

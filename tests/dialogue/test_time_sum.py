@@ -140,7 +140,7 @@ def test_what_tells_is_no_choice(line: str) -> None:
 
 
 def test_a_frame_told_is_held_against_the_settings_of_now() -> None:
-    """ "Is that the same" is of the frame just told: 2/3 stop brighter, with its patches heard."""
+    """Whether "that" is the same is of the frame just told: 2/3 stop brighter, with its patches heard."""
     player = _at_a_quarter()
     said = player.say("took f/8 iso200 1/10. is that same as the 1/4? patches again")[0]
     assert "No: f/8, ISO 200, 1/10 s is 2/3 stop brighter than f/11, ISO 100, 1/4 s." in said.body
@@ -169,7 +169,7 @@ def test_equal_settings_have_no_difference() -> None:
 
 
 def test_of_two_values_tried_the_other_one_counts() -> None:
-    """ "Is it f/11 or the lens? f/8 better?" tries f/8, and sets nothing."""
+    """Asked whether it is f/11 or the lens, and whether f/8 is better, f/8 is tried, and sets nothing."""
     player = _at_a_quarter()
     walk = known(player).conversation.walk
     said = player.say("I said soft not dark. is it f/11 or the lens? f/8 better?")[0]
@@ -179,7 +179,7 @@ def test_of_two_values_tried_the_other_one_counts() -> None:
 
 
 def test_a_tag_belongs_to_what_it_is_behind() -> None:
-    """ "F/8 at 1/8 then, right?" is asked, whatever was said before it."""
+    """What ends with "right?" is asked, whatever was said before it."""
     said = _at_a_quarter().say("f/8 at 1/4 is a stop brighter, whites go. f/8 at 1/8 then, right?")
     assert said[0].body.startswith("No difference in brightness; at 1/8 s")
 
@@ -206,7 +206,7 @@ def test_depth_asked_behind_a_lens() -> None:
     ],
 )  # fmt: skip
 def test_questions_at_second_hand_and_by_a_pronoun(line: str, key: str) -> None:
-    """ "Tell me how long" asks how long; "it" is the polariser that was spoken of."""
+    """Who says "tell me how long" asks how long; "it" is the polariser that was spoken of."""
     keys = _at_a_quarter().say(line)[0].keys
     assert key in keys if key else "asked.polariser_stops" not in keys
 

@@ -23,8 +23,7 @@ from tests.dialogue.test_left_unanswered import _begun
         ("en", "fall and pool in one frame or two?", "wondered.two_looks", "two exposures"),
         (
             "en",
-            "I want the fall at 1/15 and the pool smooth. Is that possible in one exposure, or"
-            " must I take two?",
+            "fall at 1/15, the pool smooth. Is that possible in one exposure, or must I take two?",
             "wondered.two_looks",
             "1/15 s for the fall",
         ),
