@@ -140,7 +140,7 @@ def test_what_tells_is_no_choice(line: str) -> None:
 
 
 def test_a_frame_told_is_held_against_the_settings_of_now() -> None:
-    """Whether "that" is the same is of the frame just told: 2/3 stop brighter, with its patches heard."""
+    """A frame just told is what "that" is: 2/3 stop brighter, with its patches heard."""
     player = _at_a_quarter()
     said = player.say("took f/8 iso200 1/10. is that same as the 1/4? patches again")[0]
     assert "No: f/8, ISO 200, 1/10 s is 2/3 stop brighter than f/11, ISO 100, 1/4 s." in said.body
@@ -169,7 +169,7 @@ def test_equal_settings_have_no_difference() -> None:
 
 
 def test_of_two_values_tried_the_other_one_counts() -> None:
-    """Asked whether it is f/11 or the lens, and whether f/8 is better, f/8 is tried, and sets nothing."""
+    """Of f/11, which is set, and f/8 the other one is tried, and nothing is set."""
     player = _at_a_quarter()
     walk = known(player).conversation.walk
     said = player.say("I said soft not dark. is it f/11 or the lens? f/8 better?")[0]
