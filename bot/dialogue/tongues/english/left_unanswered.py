@@ -26,6 +26,7 @@ WORDS: Final[Mapping[str, str]] = {
         r"|tripod|hand\w*|noise|grain\w*|numbers?|dial|set"
         r"|what (?:now|next|then|else)|what (?:do|should|shall|must|can) (?:i|we)|now what"
         r"|(?:do|try|set|take|shoot|go|start|begin|change|use)\W*$|parts?|section|sun\w*|shad\w*"
+        r"|how (?:do|did|can|could|would) (?:i|we|you|he|she|they|one) (?:do|get|make|manage)"
     ),
     # What answers it at once, or takes it back.
     "left_unanswered.yes_no": r"yes|yeah|no|nope|never ?mind|forget it",

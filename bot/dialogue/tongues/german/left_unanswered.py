@@ -25,6 +25,7 @@ WORDS: Final[Mapping[str, str]] = {
         r"|fokus\w*|scharf\w*|schärf\w*|unscharf\w*|verwack\w*|verwisch\w*|filter\w*|pol\w*|nd\w*|graufilter|stativ\w*|hand\w*"
         r"|rausch\w*|werte?|zahlen?|stell\w*|was (?:jetzt|nun|tun|dann)|was (?:soll|muss|mach\w*)"
         r" (?:ich|man|ma|wir)|teil\w*|ausschnitt\w*|sonne\w*|schatt\w*"
+        r"|wie (?:mach|krieg|schaff|geht|ging|hat)\w*"
     ),
     # What answers it at once, or takes it back.
     "left_unanswered.yes_no": r"ja|nein|nee?|egal|vergiss es",

@@ -26,6 +26,7 @@ WORDS: Final[Mapping[str, str]] = {
         r"|tr[ií]pode"
         r"|mano|ruido|grano|valores|n[uú]meros?|pongo|uso|qu[eé] (?:hago|hacemos|ahora|sigue)"
         r"|parte\w*|sol\w*|sombra\w*"
+        r"|c[oó]mo (?:lo |se |la )?(?:hago|hace|hizo|consig\w+|logr\w+)"
     ),
     # What answers it at once, or takes it back.
     "left_unanswered.yes_no": r"s[ií]|no|da igual|olv[ií]dalo",
