@@ -34,7 +34,7 @@ WORDS: Final[Mapping[str, str]] = {
     ),
     # Why a long time at all.
     "wondered.why_long": (
-        r"\bwhy\b[^?]*\b(?:so long|(?:such )?(?:a )?long (?:exposure|time|shutter)"
+        r"\bwhy\b[^?]*\b(?:(?:such )?(?:a )?(?:so )?long (?:exposure|time|shutter)"
         r"|expose (?:so )?long"
         r"|slow shutter)\b|\bwhy not (?:just |simply )?(?:a )?(?:short|fast|quick)\w*\b"
     ),
