@@ -147,6 +147,8 @@ class Conversation(Stored):
     own: tuple[Note, ...] = ()
     #: What a "what if" tried last, for the next one that goes on from it.
     tried: Facts | None = None
+    #: The question of the last message that no answer was of, "" without one.
+    unanswered: str = ""
     #: When somebody else's scene or frame was asked about last.
     others_at: AwareDatetime | None = None
     emergency: Emergency | None = None

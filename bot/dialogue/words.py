@@ -21,7 +21,14 @@ from bot.dialogue.replies import chosen, meant, shown
 from bot.dialogue.reply_beside import Beside, parted
 from bot.dialogue.reply_sense import is_beside, is_other, option_of, surer
 from bot.dialogue.steps.anywhere import forget, manner, phone, repeat, reply_again
-from bot.dialogue.steps.asked import asides, group, others_asked, roster, which_cause
+from bot.dialogue.steps.asked import (
+    asides,
+    group,
+    left_unanswered,
+    others_asked,
+    roster,
+    which_cause,
+)
 from bot.dialogue.steps.frames import beside, border_said, judged, look_said, measuring
 from bot.dialogue.steps.home import at_home, home_words
 from bot.dialogue.steps.incoming import measured, shared
@@ -111,6 +118,7 @@ def answer_words(turn: Turn, event: TextReceived) -> None:
     if text is not None:
         answers = event.answers if said == event.text else None
         _by_meaning(turn, event.model_copy(update={"text": text, "answers": answers}))
+        left_unanswered.say(turn, text)
 
 
 def _by_meaning(turn: Turn, event: TextReceived) -> None:

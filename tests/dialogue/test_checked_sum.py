@@ -70,7 +70,7 @@ def test_against_settings_that_were_given_before() -> None:
     player.say("f/14, 1/5 s, iso 100")
     body = player.say("That's two stops darker than the f/8 quarter you gave me, isn't it?")[0].body
     assert "Yes: f/14, ISO 100, 1/5 s is 2 stops darker than f/8, ISO 100, 1/4 s." in body
-    assert "As bright as f/8, ISO 100, 1/4 s: 1/5 s ISO 400." in body
+    assert "As bright as f/8, ISO 100, 1/4 s: f/14 1/5 s ISO 400." in body
     player.say("f/14, 1/5 s, iso 400")
     body = player.say("isn't that darker than the f/14 fifth at iso 100?")[0].body
     assert "No: f/14, ISO 400, 1/5 s is 2 stops brighter than f/14, ISO 100, 1/5 s." in body

@@ -56,6 +56,24 @@ _BARE: Final = re.compile(
 )
 
 
+#: "Just tell me how long", "what I asked is whether the water changes".
+_INDIRECT: Final = re.compile(
+    rf"^\W*(?:\w+[,.]? ){{0,2}}?{in_any('asking.indirect')}[\s,:]+"
+    rf"(?:{in_any('asking.whether')}\s+)?",
+    re.IGNORECASE,
+)
+
+
+def asked_directly(clause: str) -> str:
+    """A question without the words by which it is put at second hand: "just tell me how long".
+
+    Args:
+        clause: of a message, typed or glossed; one that asks nothing so stays as it is.
+    """
+    found = _INDIRECT.match(clause)
+    return clause if found is None else clause[found.end() :]
+
+
 def is_asking(text: str, language: str = "en") -> bool:
     """Whether words have a question's mark or beginning.
 

@@ -58,6 +58,8 @@ class Claim(NamedTuple):
         other: those that they are held against.
         told: the sentence that tells the other ones, "" where the claim names them.
         rest: what else the message says.
+        taken: the sentence that tells the settings of a frame of which the claim says "that", ""
+            without one: "took f/8 iso 200 1/10. is that the same as the 1/4?".
     """
 
     stops: float | None
@@ -67,6 +69,7 @@ class Claim(NamedTuple):
     other: dict[str, float]
     told: str
     rest: str
+    taken: str = ""
 
 
 def claim_in(said: Said) -> Claim | None:
@@ -131,15 +134,18 @@ def _claim(sentence: str, found: re.Match[str], around: Sequence[str]) -> Claim:
     pair = _pair(sentence[:middle])
     if pair is not None and not other:
         other, one = pair
-    told = "" if other else next((text for text in around if len(_settings(text)) >= _TWO), "")
+    settings = next((text for text in around if len(_settings(text)) >= _TWO), "")
+    told = "" if other else settings
+    taken = settings if other and not one else ""
     return Claim(
         stops=0.0 if found["same"] else _stops(number),
         side=(-1 if side.startswith(_DARKER) else 1) if side else 0,
         of_light=bool(found["stoo"] or found["ctoo"] or side.startswith(("over", "under"))),
-        one=one,
+        one=one or _settings(taken),
         other=other or _settings(told),
         told=told,
         rest=" ".join(text for text in around if text != told),
+        taken=taken,
     )
 
 

@@ -6,7 +6,7 @@ import re
 from itertools import pairwise
 from typing import Final, NamedTuple
 
-from bot.dialogue.meaning.asking import asks
+from bot.dialogue.meaning.asking import asked_directly, asks
 from bot.dialogue.meaning.said import Said
 from bot.dialogue.meaning.values_named import Named, named_in, plainly
 from bot.dialogue.reading.base_iso import ISO_MARKS
@@ -24,6 +24,9 @@ _JOINED: Final = re.compile(
     rf"[ ,]*{_WORDS.format(1)}{in_any('compared.joins')} {_WORDS.format(1)}(?:f ?/? ?|iso ?)?"
     r"|, ?| ?- ?"
 )
+#: "F/8 or ISO 400": one of two ways to the same.
+_EITHER: Final = re.compile(rf"[ ,]*{in_any('asking.or')} {_WORDS.format(3)}")
+_OF_EITHER: Final = frozenset({"f_number", "iso"})
 _WEIGHS: Final = whole_words("compared.weighs")
 #: "Compare that to f/16", "compáralo con f/16": one of the two is what is set now.
 _NOW: Final = re.compile(
@@ -77,6 +80,40 @@ def weighed_in(said: Said) -> Weighed | None:
             continue
         return Weighed(slot, values[:_MOST], _around(text, run), _others(named, run))
     return _against_now(text, named)
+
+
+class Either(NamedTuple):
+    """An f-number and an ISO of which one is to be chosen.
+
+    Args:
+        f_number: as marked.
+        iso: as marked.
+        rest: the other sentences of the message, in English.
+    """
+
+    f_number: float
+    iso: float
+    rest: str
+
+
+def either_in(said: Said) -> Either | None:
+    """The f-number or the ISO that a message asks to choose from; None where it offers no such two.
+
+    Args:
+        said: the message.
+    """
+    text = plainly(said.english)
+    if not asks(said) or _TELLS.match(asked_directly(text)):
+        return None
+    named = tuple(one for one in named_in(text) if one.slot in _OF_EITHER)
+    for one, other in pairwise(named):
+        parted = {one.slot, other.slot} == _OF_EITHER
+        if parted and _EITHER.fullmatch(text[one.end : other.start]):
+            values = {one.slot: one.value, other.slot: other.value}
+            before, after = text[: one.start], text[other.end :]
+            rest = f"{before[: _last_border(before)]} {after[_first_border(after) :]}".strip()
+            return Either(values["f_number"], values["iso"], rest)
+    return None
 
 
 def _runs(text: str, named: tuple[Named, ...]) -> list[tuple[int, int]]:

@@ -14,7 +14,8 @@ _WHERE: Final = (
 _GATE: Final = r"(?:gates?|barrier|car ?park|parking(?: lot)?|lot|park|road|entrance)"
 _BACK: Final = (
     rf"(?:(?:be|get|are|am|back)(?: back)? (?:at|to|in) (?:the |our |my )?{_WHERE}(?: again)?"
-    r"|(?:be|get) (?:back|home|out|down)(?: (?:again|here|there|home))?)"
+    r"|(?:be|get) (?:back|home|out|down)(?: (?:again|here|there|home))?"
+    r"|back(?= (?:again )?by (?:\d|12:00)))"
 )
 #: What is fixed by somebody else.
 _FIXED: Final = (
@@ -24,6 +25,7 @@ _FIXED: Final = (
     rf"|(?:they|he|she|rangers?) (?:will )?(?:closes?|shuts?|locks?) (?:up )?(?:the |our )?{_GATE}"
     r"|(?<=[,;] )(?:it )?(?:closes|shuts|locks))"
 )
+_NOON: Final = re.compile(r"\b(?:noon|midday)\b")
 #: What must be, or is fixed; else it may be where the walk starts.
 _MUST: Final = re.compile(
     r"\b(?:back|home|must|have to|has to|need to|got to|gotta|last (?:bus|train|shuttle|ferry|boat)"
@@ -60,6 +62,7 @@ def back_by_in(text: str) -> str | None:
     """
     if not _MUST.search(text):
         return None
+    text = _NOON.sub("12:00", text)
     spoken = _SPOKEN.search(text)
     told = in_words(spoken, _hour) if spoken is not None else None
     match = _TYPED.search(text) or _PLAIN.search(text)

@@ -231,9 +231,11 @@ _ND_LIST: Final = re.compile(
     r"(?![\d-]))++)"
     r"(?! ?-?(?:stops?|mm|m|x|ft|s|st|mp)\b|[\d.]*[-/\d])"
 )
-#: "one and a half" without a unit; before one it stays a whole and a fraction.
+#: "one and a half" without a unit; before one it stays a whole and a fraction, but of degrees,
+#: where a half alone would be a time.
 _AND_A_HALF: Final = re.compile(
-    r"\b(\d{1,3}) halfpart(?=\s*(?:$|[,;.!?])| (?:to|or) (?:\d|one|two|three|four)\b)"
+    r"\b(\d{1,3}) (?:halfpart|1/2)(?=(?: |-)?(?:deg(?:rees?)?\b|°))"
+    r"|\b(\d{1,3}) halfpart(?=\s*(?:$|[,;.!?])| (?:to|or) (?:\d|one|two|three|four)\b)"
 )
 _POINT: Final = re.compile(r"\b(\d{1,2}) point (\d)\b")
 #: "12 m (40 ft)" is one length said twice.
@@ -258,6 +260,10 @@ def _nd_list(match: re.Match[str]) -> str:
     if max(float(text) for text in strengths) <= _MOST_STOPS and 2 * len(factors) < len(strengths):
         return f"{', '.join(strengths)} stop nd"
     return ", ".join(f"nd{text}" for text in strengths)
+
+
+def _and_a_half(match: re.Match[str]) -> str:
+    return f"{match[1] or match[2]}.5"
 
 
 def _part(match: re.Match[str]) -> str:
@@ -296,7 +302,7 @@ def _spelt(plain: str) -> str:
     """A message in lower case, its fractions, number words and turns of speech in one spelling."""
     plain = dictated_times(plainly(mend_slips(_SAID_TWICE.sub(r"\1", plain))))
     plain = _PARTS.sub(_part, _ND_LIST.sub(_nd_list, _IN_FIGURES.of(plain)))
-    plain = without_taken_back(_AND_A_HALF.sub(r"\1.5", with_units(in_digits(plain))))
+    plain = without_taken_back(_AND_A_HALF.sub(_and_a_half, with_units(in_digits(plain))))
     plain = in_metres(plainly_numbered(_OR_SO.sub("", plain)))
     plain = _LONE_PART.sub(r"and a \1", _MIXED_PART.sub(_part, plain))
     return " ".join(parted(_POINT.sub(r"\1.\2", plain)).split())

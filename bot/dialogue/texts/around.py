@@ -16,6 +16,14 @@ AROUND: Final[dict[str, str]] = {
     "asked.nd_time_bulb": (
         "{bare} without it becomes {time} with {stops} of ND: bulb, a release and a watch."
     ),
+    # own rule: from two stops past the shortest misty time on
+    "asked.nd_past_misty": "Little sense: the water is misty from {time} on, longer adds little.",
+    "asked.nd_look": "There: {look}.",
+    # stops of opening, ISO and filters, by definition
+    "time_sum.is": "{time} at {f_number}, {iso}, {filters}: {look}.",
+    "time_sum.as_bright": "That is as bright as {right}.",
+    # 1.3 to 2 stops: common practice
+    "asked.polariser_takes": "The polariser takes about 1.7 stops (1.3 to 2).",
     "asked.nd_takes": "That takes {stops}: {factor} times the time.",
     # Every 15 to 20 min, at 100 % (common practice).
     "asked.rounds": (

@@ -90,6 +90,8 @@ EVERYWHERE: Final[dict[str, str]] = {
     "not_understood": "I read no number or word I know in that.",
     "which_one": "A yes or no does not answer that one.",
     "unread": "I can't place {pieces}: what is it? Like `12 m tall` or `f/11`.",
+    "unanswered.among": "Not answered: `{question}` Ask it alone, in few words.",
+    "unanswered.alone": "I have no answer to `{question}` Other words may help.",
     "unread_rest": "Not placed: {pieces}.",
     "noted": "Noted: {list}.",
     "still_open": "Still open: {question}",

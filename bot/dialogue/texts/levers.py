@@ -65,6 +65,7 @@ LEVERS: Final[dict[str, str]] = {
     "what_if.cuts": (
         "{focal} from {distance} shows {shown} and cuts the fall: all of it takes {needed}."
     ),
+    "what_if.set": "That is what is set: {settings}; {look}.",
     "what_if.same": "No difference in brightness; at {time} {look}.",
     "what_if.softer": "Fine detail softer: diffraction {new} µm against {old}.",
     "what_if.crisper": "Fine detail crisper: diffraction {new} µm against {old}; less depth.",

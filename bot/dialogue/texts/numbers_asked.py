@@ -32,6 +32,46 @@ NUMBERS_ASKED: Final[dict[str, str]] = {
     ),
     "weighed.whole": "The whole fall takes {longest} or shorter: {list}.",
     "weighed.whole_none": "The whole fall takes {longest} or shorter: a part with these.",
+    # an f-number or an ISO: opening costs depth, ISO grain (common practice)
+    "either.open": "{f_number} first: depth holds ({near} needs f/{needed}), no grain is added.",
+    "either.iso": "{iso} rather: {near} needs f/{needed}, at {f_number} it goes soft.",
+    "either.plain": "{f_number} where the depth allows it: no grain is added. Else {iso}.",
+    "either.equal": (
+        "As bright as now: {f_number}, {f_iso}, {f_time}; or {iso_f}, {iso}, {iso_time}."
+    ),
+    # what people wonder about: central projection, the rest common practice
+    "wondered.tilt": (
+        "Level is better where it holds the top: {level} does from here. Tilted {tilt}° up, "
+        "upright lines at the border lean in {lean}°."
+    ),
+    "wondered.tilt_plain": (
+        "Level, where it holds the top: tilted up, upright lines lean in, the wider the lens the "
+        "more."
+    ),
+    "wondered.two_looks": (
+        "Two looks take two exposures, tripod untouched: {time} for the fall, about {long} behind "
+        "an ND for the pool. Join them along the foot."
+    ),
+    "wondered.polariser_water": (
+        "Foam and drops hardly: they mix reflections of all angles and only dim. It takes the "
+        "shine off rock, leaves and the smooth pool."
+    ),
+    "wondered.why_long": (
+        "{short} or shorter freezes the water to drops; {long} draws threads. Only water shall "
+        "move, so rest the camera."
+    ),
+    "wondered.why_long_phone": (
+        "A short time freezes the water to drops, a long one draws threads. Only water shall "
+        "move, so rest the phone."
+    ),
+    "wondered.filter_dark": (
+        "Normal: the polariser takes about 1.7 stops. As bright as without: {time} becomes "
+        "{longer}, or ISO three times as high."
+    ),
+    "wondered.long_mode": (
+        "In the camera app's modes: long exposure, night or pro; or a moving picture with a "
+        "long-exposure effect. Names differ by phone. Prop it, timer."
+    ),
     # the bot's own numbers
     "own.now": "Now: {speed} × {time} ÷ {coverage} = {share}.",
     "own.before": "Before: {speed} × {time} ÷ {coverage} = {share}.",

@@ -74,7 +74,8 @@ _NO_SETTING: Final = r"(?<!f )(?<!f/)(?<!iso )(?<!blende )"
 _NO_PART: Final = r"(?<![\d./])"
 _AND_A: Final = r"(?:und )?(?:ein(?:e|en)? )?"
 _FEW: Final = "|".join(SMALL[1:])
-_TENTHS: Final = re.compile(rf"\b({VALUE}) 1/10(?: s)?(?: ?sek(?:unden?)?)?\b")
+#: "Iso 200 1/10" are two settings, and so many tenths are no time that is said so.
+_TENTHS: Final = re.compile(rf"(?<!iso )\b(?!\d{{3}})({VALUE}) 1/10(?: s)?(?: ?sek(?:unden?)?)?\b")
 #: What several words make one number of, in this order; "ein Meter zwanzig".
 JOINTS: Final[Rules] = rules(
     (rf"\b{_A}[ -](1/\d+)", r"\1"),

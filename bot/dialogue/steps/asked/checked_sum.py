@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from collections.abc import Mapping
 from typing import Final
 
@@ -20,11 +21,14 @@ from bot.dialogue.steps.asked.told_around import rest_of
 from bot.dialogue.steps.walk import base
 from bot.dialogue.steps.walk.base_said import RIGHT_STOPS, filters_on
 from bot.dialogue.texts import TEXTS, measures
+from bot.dialogue.tongues import in_any
 from bot.dialogue.turn import Turn
 from bot.dialogue.walk_state import GivenSettings
 from core.exposure import Settings
-from core.series import SAME_STOPS
+from core.series import SAME_STOPS, f_number_label
 
+#: "Took f/8 iso 200 1/10": that frame is told, with all that stands beside it.
+_TELLS: Final = re.compile(rf"\W*{in_any('compared.tells')}\b")
 #: A claim that is off by no more is right (own rule: a mark of the dial).
 _RIGHT: Final = 0.34
 
@@ -57,7 +61,7 @@ def answer(turn: Turn, said: Said) -> str | None:
     if other is None:
         return None
     _say_difference(turn, claim, one, other)
-    return rest_of(claim.rest)
+    return claim.rest if _TELLS.match(claim.taken) else rest_of(claim.rest)
 
 
 def _plain(turn: Turn) -> GivenSettings:
@@ -114,6 +118,8 @@ def _say_difference(turn: Turn, claim: Claim, one: GivenSettings, other: GivenSe
     moved_s = same_f_s * 2 ** (one.filter_stops - other.filter_stops)
     as_bright = other.model_copy(update={"f_number": one.f_number, "shutter_s": moved_s})
     equal = with_time(as_bright, one.shutter_s, turn.camera)
+    if one.f_number != other.f_number and "f/" not in equal:
+        equal = f"{f_number_label(one.f_number, turn.camera.dial)} {equal}"
     turn.say(Role.CHECK, "checked.as_bright", other=values["other"], setting=equal)
 
 

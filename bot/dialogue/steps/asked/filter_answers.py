@@ -205,6 +205,11 @@ def say_polariser_stops(turn: Turn, clause: str) -> None:
     _say_polariser(turn, "asked.polariser_stops")
 
 
+def say_polariser_dark(turn: Turn) -> None:
+    """That a polariser makes all darker, and what makes up for it."""
+    _say_polariser(turn, "wondered.filter_dark")
+
+
 def say_polariser(turn: Turn, clause: str) -> None:
     """On or off: off where the light is short."""
     named = light_named(turn, clause)

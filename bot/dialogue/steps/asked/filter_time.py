@@ -11,11 +11,13 @@ from bot.dialogue.folding import folded
 from bot.dialogue.meaning.said import Said
 from bot.dialogue.reading.frame_times import plain_times
 from bot.dialogue.steps.asked.stops_between import value_of
+from bot.dialogue.steps.walk import base
 from bot.dialogue.texts import measures
 from bot.dialogue.tongues import whole_words
 from bot.dialogue.turn import Turn
 from core.camera import density_stops, factor_stops, nd_factor
 from core.series import exact_shutter_s
+from core.water import Look
 
 _HOW_LONG: Final = whole_words("filter_time.how_long")
 _HOW_MUCH: Final = whole_words("filter_time.how_much")
@@ -36,6 +38,8 @@ _MOST_STOPS: Final = 20.0
 #: Longer times take a watch: cameras' own end there (common practice).
 _BULB_S: Final = 30.0
 _IN_MINUTES_S: Final = 120.0
+#: From so many times the shortest misty time on a longer one changes little (own rule: two stops).
+_WELL_PAST: Final = 4.0
 
 
 def answer(turn: Turn, said: Said) -> bool:
@@ -52,7 +56,8 @@ def answer(turn: Turn, said: Said) -> bool:
     times = [value_of(found["time"]) for found in _TIME.finditer(text)]
     if stops is None:
         return False
-    if len(times) == 1 and _HOW_LONG.search(typed) and _BARE.search(typed):
+    bare = _BARE.search(typed) or _BARE.search(text)
+    if len(times) == 1 and _HOW_LONG.search(typed) and bare:
         _say_time(turn, times[0], stops)
     elif not times and _HOW_MUCH.search(typed):
         turn.say(
@@ -77,6 +82,21 @@ def _say_time(turn: Turn, bare_s: float, stops: float) -> None:
         bare=solving.time_text(bare_s, turn.camera),
         time=_watched(with_s) if bulb else solving.time_text(with_s, turn.camera),
         stops=measures.stops(stops),
+    )
+    _say_sense(turn, with_s)
+
+
+def _say_sense(turn: Turn, with_s: float) -> None:
+    """What such a time makes of the water here, where that is known: past misty it adds little."""
+    if turn.walk.given is None:
+        return
+    flow = base.standing(turn).flow
+    misty_s = flow.times(Look.MISTY)[0]
+    turn.say(
+        Role.CHECK,
+        "asked.nd_past_misty" if with_s > misty_s * _WELL_PAST else "asked.nd_look",
+        time=solving.watch_text(misty_s, turn.camera),
+        look=solving.look_is(turn.facts, with_s),
     )
 
 

@@ -8,11 +8,13 @@ from typing import Final
 from bot.dialogue.meaning.said import Said
 from bot.dialogue.steps.asked import (
     checked_sum,
+    either_dial,
     filter_time,
     lengths_between,
     one_number,
     own_numbers,
     stops_between,
+    time_sum,
     two_settings,
     what_is_white,
 )
@@ -21,6 +23,8 @@ from bot.dialogue.turn import Turn
 #: Kinds beside which a message may tell more, in the order in which they count.
 _WITH_A_REST: Final[tuple[Callable[[Turn, Said], str | None], ...]] = (
     checked_sum.answer,
+    time_sum.answer,
+    either_dial.answer,
     two_settings.answer,
     own_numbers.answer,
     what_is_white.answer,

@@ -8,6 +8,8 @@ from typing import Final
 from bot.dialogue import reckoning
 from bot.dialogue.compose import Role
 from bot.dialogue.facts import Facts
+from bot.dialogue.meaning.sentences import sentences_of
+from bot.dialogue.meaning.values_named import named_in, plainly
 from bot.dialogue.reading import read
 from bot.dialogue.steps.walk import reasons
 from bot.dialogue.texts import measures
@@ -22,6 +24,16 @@ _F_NUMBER: Final = re.compile(
 _HOW_FAR: Final = re.compile(
     r"^(?:(?:and|so|ok|then) )*(?:(?:what )?distance|how far(?: back| away| off)?|where)\b"
     r".*\b(?:level|fits?|holds?|whole|stand)\b"
+    r"|\b(?:how far(?: back| away| off)?|where) (?:[^?.]{0,24} )?(?:would|do|should|must|can|could)"
+    r" (?:i|we)\b[^?.]*\b(?:stand|go|be|step)\b[^?.]*\b(?:level|fit|holds?|whole|all)\b"
+)
+#: Who asks so wants the whole fall in, whatever its height is called.
+_ALL_OF_IT: Final = re.compile(r"\b(?:fit|holds?|whole|all|level|tilt\w*)\b")
+_FALL: Final = re.compile(r"\b(?:water)?falls?\b")
+_LENGTHS: Final = frozenset({"fall_height_m", "distance_m", "nearest_m"})
+#: The shortest end of a lens by its name.
+_WIDE_END: Final = re.compile(
+    r"\b(?:wide(?:st)?(?: angle)? end|wide open end|at its widest|widest)\b"
 )
 _ABOUT: Final = re.compile(
     r"\b(?:about|around|at|by|from|after|till|until) "
@@ -45,21 +57,45 @@ def answer(turn: Turn, text: str) -> bool:
         turn: the answer under construction.
         text: the message in English.
     """
+    return any(_answered(turn, sentence) for sentence in (text, *sentences_of(text)[-1:]))
+
+
+def _answered(turn: Turn, text: str) -> bool:
     said = text.casefold().strip()
     if not (_F_NUMBER.search(said) or _HOW_FAR.search(said)):
         return False  # most messages: nothing is read then
-    told = read(text, units=turn.units)
+    told = _with_height(read(text, units=turn.units), text)
     named, facts = told.known().keys(), turn.facts.updated(told)
-    focal_mm = told.focal_mm or reckoning.focal_of(turn.facts)
+    focal_mm = told.focal_mm or _widest(turn, said) or reckoning.focal_of(turn.facts)
     if focal_mm is None or reckoning.is_phone(facts):
         return False
     if _F_NUMBER.search(said) and told.nearest_m is not None and named <= _OF_DEPTH:
         _say_f_number(turn, facts, focal_mm)
-    elif _HOW_FAR.search(said) and told.fall_height_m is not None and named <= _OF_VIEW:
+    elif _HOW_FAR.search(said) and _names_fall(told, facts, said) and named <= _OF_VIEW:
         _say_how_far(turn, facts, focal_mm)
     else:
         return False
     return True
+
+
+def _with_height(told: Facts, text: str) -> Facts:
+    """What is told, with the one length of a question as the height of the fall that it names."""
+    lengths = [one.value for one in named_in(plainly(text)) if one.slot == "length"]
+    if told.known().keys() & _LENGTHS or len(lengths) != 1 or not _FALL.search(text.casefold()):
+        return told
+    return told.updated(Facts(fall_height_m=lengths[0]))
+
+
+def _names_fall(told: Facts, facts: Facts, said: str) -> bool:
+    """Whether the height is told, or known where the whole fall is asked about."""
+    known = facts.fall_height_m is not None and _ALL_OF_IT.search(said) is not None
+    return told.fall_height_m is not None or known
+
+
+def _widest(turn: Turn, said: str) -> float | None:
+    """The shortest focal length in the bag, where it is named so [mm]."""
+    ends = [lens.shortest_mm for lens in turn.facts.lenses]
+    return min(ends) if ends and _WIDE_END.search(said) else None
 
 
 def _say_f_number(turn: Turn, facts: Facts, focal_mm: float) -> None:

@@ -9,8 +9,9 @@ from typing import Final
 
 from bot.dialogue.compose import Part, Role
 from bot.dialogue.facts import Facts, Symptom
-from bot.dialogue.meaning.asking import asks_at_once, is_asking
+from bot.dialogue.meaning.asking import asked_directly, asks_at_once, is_asking
 from bot.dialogue.meaning.said import OWN_TABLES, Said, in_english
+from bot.dialogue.meaning.sentences import sentences_of
 from bot.dialogue.meaning.topics import TALK, nearness, topic_of
 from bot.dialogue.meaning.values_named import named_in, plainly
 from bot.dialogue.reading import read
@@ -20,6 +21,7 @@ from bot.dialogue.steps.asked import (
     asked_at_end,
     depth_enough,
     filter_answers,
+    filter_meant,
     handy_answers,
     numbers_asked,
     reach,
@@ -28,6 +30,7 @@ from bot.dialogue.steps.asked import (
     trade_answers,
     tried_values,
     verdicts,
+    wondered,
 )
 from bot.dialogue.steps.asked.question_words import topic_named
 from bot.dialogue.steps.asked.told_beside_question import wished
@@ -92,8 +95,12 @@ def answer(turn: Turn, heard: Said) -> str | None:
 def _first(turn: Turn, heard: Said) -> str | None:
     """Answer the first question; what else the message says, None when it asks nothing known."""
     text = heard.english
+    judged = wondered.answer(turn, heard)
+    if judged is not None:
+        return judged
     judged = numbers_asked.answer(turn, heard)
     if judged is not None:
+        _say_depth_behind(turn, heard)
         return judged
     clauses = _CLAUSE.split(text)
     judged = _judged(turn, heard, clauses)
@@ -116,6 +123,19 @@ def _first(turn: Turn, heard: Said) -> str | None:
     if not turn.notes:
         turn.reason("why.practice")
     return rest
+
+
+def _say_depth_behind(turn: Turn, heard: Said) -> None:
+    """Answer whether an f-number is enough, asked in a sentence behind another question.
+
+    "14 mm or 10 mm for that? f/11 at 14 enough or two frames".
+    """
+    _, *behind = sentences_of(heard.english)
+    if any("depth" in part.key for part in turn.parts) or heard.typed != heard.english:
+        return
+    for sentence in behind:
+        if depth_enough.answer(turn, in_english(sentence)) is not None:
+            return
 
 
 def _rest_of(clauses: Sequence[str], asked: int, topic: str) -> str:
@@ -175,7 +195,7 @@ def _more(turn: Turn, rest: str, *, by_sense: bool) -> str | None:
 
 def answer_late(turn: Turn, heard: Said, rest: str | None) -> None:
     """Say what waited for the rest of a message to be taken in, in front of what that led to."""
-    if rest is None:
+    if rest is None or any(part.key.startswith("wondered.") for part in turn.parts):
         return
     clauses = _CLAUSE.split(heard.english)
     asked = _named_in(clauses) or _meant_in(turn, heard, clauses)
@@ -208,7 +228,8 @@ def _waits(say: Answer, rest: str) -> bool:
 
 #: What is answered by numbers that the same message may tell.
 _OF_NUMBERS: Final = frozenset(
-    {filter_answers.say_nd, trade_answers.say_focus, trade_answers.say_turn_back}
+    {filter_answers.say_nd, filter_answers.say_polariser_stops, trade_answers.say_focus}
+    | {trade_answers.say_turn_back}
 )
 
 
@@ -228,7 +249,8 @@ _MINE: Final = re.compile(r"\bmy\b")
 
 def _named_in(clauses: Sequence[str]) -> list[tuple[int, str]]:
     """The clauses that ask something known: the place of each, and the topic."""
-    found = [(place, named) for place, clause in enumerate(clauses) if (named := _named(clause))]
+    meant = filter_meant.named(clauses)
+    found = [(place, named) for place, clause in enumerate(meant) if (named := _named(clause))]
     if any(named == "pack" for _, named in found) and _names_a_dial(" ".join(clauses)):
         return [one for one in found if one[1] != "pack"]  # "1/8, is that enough" packs nothing
     return found
@@ -267,10 +289,12 @@ def _meant(part: Said) -> str | None:
 
 
 def _named(clause: str) -> str | None:
-    said = clause.casefold().strip()
+    typed = clause.casefold().strip()
+    said = asked_directly(typed)
     if (term := terms.asked(said)) is not None:
         return term
-    if "what if" in said or not is_asking(said) or _tells(clause):
+    asks = is_asking(said) or said != typed
+    if "what if" in said or not asks or _tells(clause):
         return None
     return topic_named(said)
 

@@ -33,7 +33,7 @@ _LIGHTS: Final = (
 )
 _POLARISER_ON: Final = re.compile(
     rf"\b(?:use|with|put|add|mount|plus|and)\W+(?:\w+\W+){{0,2}}{POLARISER}\b(?! off)"
-    rf"|\b{POLARISER}\b ?(?:plus|and|\+|&) ?"
+    rf"|\b{POLARISER}\b ?(?:plus|and|\+|&) ?|\b{POLARISER}\b[^?!]*\bwith (?:it|that|this) on\b"
 )
 _POLARISER_OFF: Final = re.compile(
     rf"\b(?:without|no|take off|remove|leave)\W+(?:\w+\W+)?{POLARISER}\b|\b{POLARISER} off\b"

@@ -60,6 +60,12 @@ def _find_setting(turn: Turn, text: str) -> None:
     plainly("asked.find_setting_phone" if on_phone else "asked.find_setting")(turn, text)
 
 
+def _mode(turn: Turn, text: str) -> None:
+    """How a camera is set by hand; a phone has no dial."""
+    on_phone = reckoning.is_phone(turn.facts)
+    plainly("asked.find_setting_phone" if on_phone else "asked.mode")(turn, text)
+
+
 def _clone_sky(turn: Turn, text: str) -> None:
     """White sky in a picture that is made; at the water it is left out of the next one.
 
@@ -73,7 +79,10 @@ def _clone_sky(turn: Turn, text: str) -> None:
 
 def _crop(turn: Turn, text: str) -> None:
     """Whether to crop; where moving is the other way, that first."""
-    moves = re.search(r"\b(?:move|zoom|step|shift)\b", text.casefold())
+    moves = re.search(
+        r"(?<!can't )(?<!cannot )(?<!can not )(?<!cant )\b(?:move|zoom|step|shift)\b",
+        text.casefold(),
+    )
     plainly("asked.crop_or_move" if moves else "asked.crop")(turn, text)
 
 
@@ -127,7 +136,7 @@ TOPICS: Final[Mapping[str, Answer]] = {
     "hunting": plainly("answer.hunting"),
     "stabiliser": plainly("asked.stabiliser"),
     "form": plainly("asked.form"),
-    "mode": plainly("asked.mode"),
+    "mode": _mode,
     "pack": trip_answers.say_pack,
     "tell_home": note_home.say,
     "path_open": plainly("asked.path_open"),

@@ -43,7 +43,8 @@ _BUILDS: Final = re.compile(r"\W*and what if\b", re.IGNORECASE)
 _SUPPOSED: Final = re.compile(r"\W*(?:(?:so|ok|and|but|hm+)\W+)*what if\b[ ,]*")
 #: Where one clause ends, or a question begins in the middle of it: "too soft could i use 1/8".
 _PIECE: Final = re.compile(
-    r"(?<=[.!?;])\s+|,\s+(?=\D)(?!(?:is|would|will) (?:that|it|this)(?: be)? (?:enough|too)\b)|\n"
+    r"(?<=[.!?;])\s+|,\s+(?=\D)(?!(?:is|would|will) (?:that|it|this)(?: be)? (?:enough|too)\b)"
+    rf"(?!{in_any('claims.tag')}\W*(?:$|\s))|\n"
     r"|\s+(?=(?:could|can't|couldn't) (?:i|we)\b)"
 )
 
@@ -69,7 +70,7 @@ def answer(turn: Turn, said: Said) -> str | None:
     for place, piece in enumerate(pieces):
         own = said.typed if len(pieces) == 1 else piece
         tried = _tried(turn, said._replace(english=piece, typed=own), supposed=supposed)
-        if tried is not None:
+        if tried is not None and (len(pieces) == 1 or not what_if.is_set(turn, tried)):
             what_if.answer(turn, tried)
             return rest_of(". ".join([*pieces[:place], *pieces[place + 1 :]]))
     return None

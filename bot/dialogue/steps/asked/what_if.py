@@ -29,6 +29,11 @@ from core.water import coverage_m, look_of
 _OF_VIEW: Final = frozenset({"focal_mm", "distance_m", "portrait"})
 #: A time alone, or on another lens or from another place.
 _OF_TIME: Final = _OF_VIEW | {"shutter_s"}
+#: What the dials and the lens hold; of these nothing else is a change.
+_OF_SETTINGS: Final = frozenset({"f_number", "shutter_s", "iso", "polariser_on", "nd_on_stops"})
+_NO_CHANGE: Final = frozenset({"ask_what_if", "units"})
+#: Marks of a dial that differ by less are the same one (own rule: they are rounded by 3 %).
+_SAME_MARK: Final = 0.035
 #: A share that changes by less is the same look (own rule).
 _SAME_SHARE: Final = 0.1
 
@@ -40,11 +45,41 @@ def answer(turn: Turn, asked: Facts) -> None:
         turn.say(Role.SETTINGS, "what_if.nothing")
     elif asked.f_number is not None and reckoning.is_phone(turn.facts):
         turn.say(Role.SETTINGS, "what_if.fixed")
+    elif is_set(turn, asked):
+        if not turn.parts:
+            _say_set(turn, given)
     else:
         turn.change_conversation(tried=asked)
         _say_difference(turn, given, asked)
     if repeat.standing(turn) is not None:
         repeat.put_again(turn)
+
+
+def is_set(turn: Turn, asked: Facts) -> bool:
+    """Whether all that a try would change is set like that already: there is no difference.
+
+    Args:
+        turn: the answer under construction.
+        asked: what is tried.
+    """
+    given, known = settings_now(turn), asked.known().keys() - _NO_CHANGE
+    if given is None or not known or known - _OF_SETTINGS:
+        return False
+    after = _changed(given, asked)
+    return all(
+        math.isclose(getattr(after, slot), getattr(given, slot), rel_tol=_SAME_MARK)
+        for slot in known
+    )
+
+
+def _say_set(turn: Turn, given: GivenSettings) -> None:
+    """What is tried stands on the dials already: with the look that it makes."""
+    turn.say(
+        Role.SETTINGS,
+        "what_if.set",
+        settings=solving.settings_text(given, turn.camera),
+        look=_look(turn.facts, given.shutter_s),
+    )
 
 
 def _say_difference(turn: Turn, given: GivenSettings, asked: Facts) -> None:
@@ -73,7 +108,7 @@ def _say_difference(turn: Turn, given: GivenSettings, asked: Facts) -> None:
     _say_view(turn, asked)
     _say_depth(turn, after, asked)
     _say_look_before(turn, given, asked, time_s)
-    if asked.f_number is not None:
+    if not math.isclose(after.f_number, given.f_number, rel_tol=_SAME_MARK):
         _say_sharpness(turn, given, after)
 
 
@@ -212,7 +247,7 @@ def _look(facts: Facts, time_s: float) -> str:
 
 
 def _say_sharpness(turn: Turn, given: GivenSettings, after: GivenSettings) -> None:
-    """Diffraction before and after, and the depth that is lost by opening."""
+    """Diffraction before and after, and the depth that is lost by opening: of two f-numbers."""
     old_um, new_um = (airy_diameter_um(s.f_number) for s in (given, after))
     key = "what_if.softer" if new_um > old_um else "what_if.crisper"
     turn.say(

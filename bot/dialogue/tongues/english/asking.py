@@ -47,4 +47,14 @@ WORDS: Final[Mapping[str, str]] = {
     "asking.either": r"or|vs",
     # Where something else begins.
     "asking.and": r"but|and",
+    # In front of a question that is asked at second hand: "just tell me how long".
+    "asking.indirect": (
+        r"(?:(?:please|just|can you|could you|now|omg|look|so|ok) )*(?:tell me|say|explain)"
+        r"(?: (?:honestly|straight|again|please))?"
+        r"|(?:what )?(?:i|my question) (?:asked|meant|mean|want(?:ed)? to know|need to know|wonder"
+        r"|was|is)"
+        r"(?: (?:you|was|is))?|the question (?:was|is)"
+    ),
+    # "Whether", where it begins such a question.
+    "asking.whether": r"whether|if",
 }

@@ -16,6 +16,6 @@ WORDS: Final[Mapping[str, str]] = {
     ),
     "filter_time.bare": (
         r"without(?: (?:the|a|any))? ?(?:filters?|nds?|it)?|bare|unfiltered|no filters?"
-        r"|from (?=1/|\d)"
+        r"|from (?=1/|\d)|(?:becomes?|turns? into|goes to|makes|gives) (?:how|what)"
     ),
 }

@@ -37,7 +37,7 @@ WORDS: Final[Mapping[str, str]] = {
     "own_asked.format": r"sensor|format|camera|crop",
     "own_asked.all": r"numbers?|figures?|values?|assumptions?|scene|basis",
     # Points at a number that was said.
-    "own_asked.pointed": r"that|those|your|this",
+    "own_asked.pointed": r"that|those|your|this|(?:you|u) (?:said|told me|gave me|wrote)",
     # Of the bot's reckoning, whatever of it: "what did you assume", "working that from".
     "own_asked.reckons": (
         r"(?:did|have|had|d'|ve) (?:you|u|ya)(?: \w+){0,2}? (?:assum\w+|used?|taken?|got|worked?"

@@ -60,4 +60,12 @@ WORDS: Final[Mapping[str, str]] = {
     "asking.either": r"oder",
     # Where something else begins.
     "asking.and": r"und|aber",
+    # In front of a question that is asked at second hand: "sag mir einfach wie lang".
+    "asking.indirect": (
+        r"(?:sag|sags|erklär\w*|erklaer\w*)(?: (?:mir|mal|ehrlich|einfach|bitte))*"
+        r"|(?:ich )?(?:mein|meine|meinte|frag\w*|wollte? wissen|hab gefragt)(?: ich)?"
+        r"|(?:die|meine) frage (?:war|ist)"
+    ),
+    # "Whether", where it begins such a question.
+    "asking.whether": r"ob",
 }

@@ -13,7 +13,7 @@ WORDS: Final[Mapping[str, str]] = {
     # Words that say so.
     "compared.weighs": r"vergl[ei]+ch\w*|unterschied\w*|unterscheid\w*|besser|welche[rsn]?",
     # How a message begins that tells: nothing is asked by the values in it.
-    "compared.tells": r"ich|es|wir|hatte|hab|war|mein\w*",
+    "compared.tells": r"ich|es|wir|hatte|hab['’]?s?|habe|war|mein\w*",
     # What stands for the settings of now: "vergleich das mit f/16", glossed "the".
     "compared.now": r"the|das|dies|es|die|meins|deins",
     "compared.compare": r"vergl[ei]+ch\w*",

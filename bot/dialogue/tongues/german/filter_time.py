@@ -11,5 +11,8 @@ WORDS: Final[Mapping[str, str]] = {
         r"|welche verschlusszeit"
     ),
     "filter_time.how_much": r"wie ?viele? ?(?:mal|stufen|blenden)|in (?:blenden)?stufen|in blenden",
-    "filter_time.bare": r"ohne(?: (?:den|einen|jeden))? ?(?:filter|nd|ihn)?|bloss",
+    "filter_time.bare": (
+        r"ohne(?: (?:den|einen|jeden))? ?(?:filter|nd|ihn)?|bloss"
+        r"|(?:aus|von) (?=1/|\d)"
+    ),
 }

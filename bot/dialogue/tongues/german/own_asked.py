@@ -34,7 +34,9 @@ WORDS: Final[Mapping[str, str]] = {
     "own_asked.format": r"format|sensor|kamera",
     "own_asked.all": r"zahlen|werte|annahmen?|grundlage|womit",
     # Points at a number that was said.
-    "own_asked.pointed": r"dein\w*|diese\w*|deine",
+    "own_asked.pointed": (
+        r"dein\w*|diese\w*|deine|du (?:sagtest|hast gesagt|meintest)|you (?:have|said)"
+    ),
     # Of the bot's reckoning, whatever of it: "was hast du angenommen", "womit rechnest du".
     "own_asked.reckons": (
         r"(?:hast|hattest) du[^?.]*?(?:angenommen|genommen|gerechnet|angesetzt|benutzt|verwendet"

@@ -49,4 +49,12 @@ WORDS: Final[Mapping[str, str]] = {
     "asking.either": r"o|ó",
     # Where something else begins.
     "asking.and": r"y|pero",
+    # In front of a question that is asked at second hand: "dime cuánto".
+    "asking.indirect": (
+        r"(?:dime|expl[ií]came)(?: (?:solo|por favor|de verdad))*"
+        r"|(?:lo que )?(?:pregunt(?:o|é|aba)|quiero saber|quer[ií]a saber|digo)(?: es)?"
+        r"|la pregunta (?:es|era)"
+    ),
+    # "Whether", where it begins such a question.
+    "asking.whether": r"si",
 }

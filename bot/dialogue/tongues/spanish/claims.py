@@ -26,6 +26,8 @@ WORDS: Final[Mapping[str, str]] = {
     "claims.that": r"eso|esto|es|is",
     "claims.behind": r"que (?:antes|ahora)|ahora|entonces|eso|esto|now|then|before",
     # No difference.
-    "claims.same": (r"igual (?:de|of) (?:clar[oa]|bright)|misma (?:luz|exposici[oó]n|claridad)"),
+    "claims.same": (
+        r"igual (?:de|of) (?:clar[oa]|bright)|misma (?:luz|exposici[oó]n|claridad)|lo mismo que"
+    ),
     "claims.than": r"que|como|like|comparado con|frente a|contra",
 }

@@ -11,5 +11,5 @@ WORDS: Final[Mapping[str, str]] = {
         r"|cuantos segundos|que (?:tiempo|velocidad)|en cuanto (?:queda|se queda)|cuanto tiempo"
     ),
     "filter_time.how_much": r"cuantas veces|cuantos (?:pasos|puntos|stops)|en pasos",
-    "filter_time.bare": r"sin(?: (?:el|ningun))? ?(?:filtros?|nd)?",
+    "filter_time.bare": r"sin(?: (?:el|ningun))? ?(?:filtros?|nd)?|(?:de|desde) (?=1/)",
 }

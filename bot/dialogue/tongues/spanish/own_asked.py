@@ -32,7 +32,7 @@ WORDS: Final[Mapping[str, str]] = {
     "own_asked.format": r"formato|sensor|c[aá]mara",
     "own_asked.all": r"n[uú]meros|datos|valores|cifras|supuestos?",
     # Points at a number that was said.
-    "own_asked.pointed": r"ese|esos|esa|esas|tu|tus|este|estos",
+    "own_asked.pointed": r"ese|esos|esa|esas|tu|tus|este|estos|dijiste|has dicho|pusiste",
     # Of the bot's reckoning, whatever of it: "¿qué supusiste?", "¿con qué focal calculas?".
     "own_asked.reckons": (
         r"supusiste|supones|asumes|asumiste|has (?:supuesto|asumido|usado|tomado|puesto)|usaste"

@@ -1,0 +1,10 @@
+"""German words for a filter that was named before."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from typing import Final
+
+WORDS: Final[Mapping[str, str]] = {
+    "filter_meant.it": r"das|der|es|the|it",
+}

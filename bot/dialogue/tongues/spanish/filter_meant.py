@@ -1,0 +1,10 @@
+"""Spanish words for a filter that was named before."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from typing import Final
+
+WORDS: Final[Mapping[str, str]] = {
+    "filter_meant.it": r"eso|esto|me|lo|it",
+}
