@@ -7,6 +7,7 @@ from typing import Final
 from bot.dialogue.danger.asked_first import only_noise, wants_question
 from bot.dialogue.danger.beside import heard_beside
 from bot.dialogue.danger.bright_gone import only_bright_gone
+from bot.dialogue.danger.calm_parts import without_calm
 from bot.dialogue.danger.cold_hands import only_cold, only_cold_hands
 from bot.dialogue.danger.covered import is_covered
 from bot.dialogue.danger.explained import explained
@@ -29,6 +30,7 @@ from bot.dialogue.danger.replies import (
     tells_only_where,
     who_is_safe,
 )
+from bot.dialogue.danger.rising import is_rising
 from bot.dialogue.danger.slips import mended
 from bot.dialogue.danger.spoken_of import without_talk
 from bot.dialogue.danger.whose import Whose, whose
@@ -92,7 +94,7 @@ def read_danger(text: str) -> Danger | None:
     """
     if only_cold_hands(text) or only_cold(text) or _of_the_picture(text):
         return None
-    if is_covered(text):
+    if is_covered(text) or is_rising(text):
         return Danger(DangerKind.FLOOD, Level.EMERGENCY)
     if only_noise(text):
         return Danger(DangerKind.UNCLEAR, LEVELS[DangerKind.UNCLEAR])
@@ -131,7 +133,7 @@ def _heard(text: str, least: float) -> Danger | None:
 
 def _read(text: str, least: float) -> Danger | None:
     """The gravest danger in a message as it stands, heard from such odds on."""
-    text, _ = without_talk(without_high_things(without_other_edges(text)))
+    text, _ = without_talk(without_high_things(without_other_edges(without_calm(text))))
     heard = heard_in(text)
     likely = judged(text, heard)
     kind = _kind_of(text, heard, likely, least)

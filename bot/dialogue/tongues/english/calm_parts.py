@@ -1,0 +1,34 @@
+"""English words: parts of a message that sound of the danger that they deny."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from typing import Final
+
+_IT: Final = (
+    r"(?:(?:the |this |that |a )?(?:water|stream|creek|river|beck|brook|level|it)s?"
+    r" (?:(?:still|really|level) )*)"
+)
+_NOT: Final = r"(?:is not|isnt|aint|not|has not|hasnt|does not|doesnt|did not|didnt|never)"
+_ADVERB: Final = r"(?:(?:really|even|at all|actually|been|any) )*"
+_UP: Final = (
+    r"(?:rising|risen|rise|rose|swelling|getting (?:any )?higher|higher|gone up|going up|come up"
+    r"|coming up)"
+)
+_THAN: Final = r"(?: (?:at all|here|one bit|a bit|either|than (?:before|earlier)|lol|haha))*"
+_RAIL: Final = r"(?:(?:rail|railing|edge|fence|barrier|water|lip|rope|side|drop))"
+
+WORDS: Final[Mapping[str, str]] = {
+    "calm_parts.joined": r"and|n|but|so|also|because|cuz|plus",
+    "calm_parts.lead": r"and|n|but|so|also|no|nope|nah|oh|well|plus|what|ok|then|1|2",
+    # "It ain't rising", which a word like "yet" or "any more" would take back.
+    "calm_parts.not_rising": rf"{_IT}?{_NOT} {_ADVERB}{_UP}{_THAN}",
+    # Somebody was held back in time: no back was pulled.
+    "calm_parts.pulled_back": (
+        r"(?:i|we|my (?:wife|husband|partner|mum|mom|dad|friend))(?: have| ve| just|ve)*"
+        r" (?:pulled|called|dragged|hauled|took|got|brought|lifted|grabbed)"
+        r" (?:her|him|them|(?:my|the|our) (?:\w+ )?(?:kids?|child|children|son|daughter|dog|boys?"
+        rf"|girls?|friend|wife|husband))(?: right| straight)* (?:back|down|away)"
+        rf"(?: (?:from|off|behind) (?:the |that )?{_RAIL}| right away| at once| now| again)*"
+    ),
+}

@@ -1,0 +1,28 @@
+"""German words: parts of a message that sound of the danger that they deny."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from typing import Final
+
+_ES: Final = r"(?:(?:das |der |die )?(?:wasser|bach|fluss|pegel|wasserstand|es|des|s))"
+_NICHT: Final = r"(?:nicht|nich|nit|net|ned|nie)"
+_EH: Final = r"(?:(?:gar|doch|eh|auch|aber|uberhaupt|bisher|ja|wirklich) )*"
+_ALS: Final = r"(?: als (?:vorhin|vorher|zuvor|am anfang))?"
+
+WORDS: Final[Mapping[str, str]] = {
+    "calm_parts.joined": r"und|aber|also|weil|doch",
+    "calm_parts.lead": r"und|aber|also|nein|nee|ne|na|doch|ok",
+    # "Es steigt nicht", which "nicht mehr" or "noch nicht" would take back.
+    "calm_parts.not_rising": (
+        rf"{_ES} steigt {_EH}{_NICHT}(?: an)?|steigt {_EH}{_NICHT}(?: an)?"
+        rf"|{_ES} (?:ist|is|wird|hat sich) {_EH}{_NICHT}"
+        rf" (?:gestiegen|hoher(?: geworden)?|am steigen|angestiegen){_ALS}"
+    ),
+    "calm_parts.pulled_back": (
+        r"(?:ich )?(?:hab|habe|haben)(?: (?:ich|wir))? (?:sie|ihn|es|(?:mein\w*|den|die|das)"
+        r" (?:sohn|tochter|kind|kinder|hund|kleine\w*|bub\w*|freund\w*|frau|mann))"
+        r"(?: (?:schon|gleich|sofort|wieder|grad|weg|vom|von der|von dem|gelander|rand|kante))*"
+        r" (?:zuruckgezogen|zuruckgeholt|weggezogen|weggeholt|zuruckgerufen|runtergeholt)"
+    ),
+}

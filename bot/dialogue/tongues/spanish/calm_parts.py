@@ -1,0 +1,23 @@
+"""Spanish words: parts of a message that sound of the danger that they deny."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from typing import Final
+
+_EL_AGUA: Final = r"(?:(?:el |la )?(?:agua|arroyo|rio|nivel|caudal) )"
+
+WORDS: Final[Mapping[str, str]] = {
+    "calm_parts.joined": r"y|pero|que|ademas|porque",
+    "calm_parts.lead": r"y|pero|que|ademas|bueno|vale|ok|porque",
+    # "No está subiendo", which "ya no" or "todavía no" would take back.
+    "calm_parts.not_rising": (
+        rf"{_EL_AGUA}?(?:tampoco|no) (?:esta (?:subiendo|creciendo|mas alt[oa])|sube|crece"
+        r"|ha (?:subido|crecido)|subio|crecio)(?: nada| para nada| que antes)*"
+    ),
+    "calm_parts.pulled_back": (
+        r"(?:ya )?(?:l[aoe]s? )(?:he |hemos )?(?:aparte|apartado|agarre|agarrado|jale|jalado|retire"
+        r"|retirado|traje|traido)(?: (?:hacia|para) atras| de (?:la|el|ahi|alli|borde|baranda"
+        r"|barandilla|orilla)| del borde| a mi lado| conmigo| enseguida| ya)*"
+    ),
+}
