@@ -47,6 +47,6 @@ def denies_rising(text: str) -> bool:
 def _parts(text: str) -> Iterator[str]:
     """The parts of a message between signs, in plain letters; a question keeps its mark."""
     for sentence in sentences_of(text):
-        *parts, last = folded(sentence).replace(" . ", " , ").split(" , ")
+        *parts, last = folded(sentence).replace(" . ", " , ").strip(" ,").split(" , ")
         yield from parts
         yield f"{last} ?" if sentence.rstrip().endswith("?") else last
