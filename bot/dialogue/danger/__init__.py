@@ -8,6 +8,7 @@ from bot.dialogue.danger.asked_first import only_noise, wants_question
 from bot.dialogue.danger.beside import heard_beside
 from bot.dialogue.danger.bright_gone import only_bright_gone
 from bot.dialogue.danger.calm_parts import without_calm
+from bot.dialogue.danger.cold_child import child_cools_out
 from bot.dialogue.danger.cold_hands import only_cold, only_cold_hands
 from bot.dialogue.danger.covered import is_covered
 from bot.dialogue.danger.explained import explained
@@ -92,6 +93,18 @@ def read_danger(text: str) -> Danger | None:
         The kind and its level, None where there is none; what only sounds like danger is
         `UNCLEAR`, and no more than a hint where most such words tell of none.
     """
+    found = _found(text)
+    if not child_cools_out(text) or (found is not None and _is_graver_than_cold(found)):
+        return found
+    return Danger(DangerKind.COLD, Level.EMERGENCY)
+
+
+def _is_graver_than_cold(found: Danger) -> bool:
+    return found.is_told and gravest(found.kind.value, DangerKind.COLD.value) == found.kind.value
+
+
+def _found(text: str) -> Danger | None:
+    """The gravest danger in a message, but for a child that only is cold."""
     if only_cold_hands(text) or only_cold(text) or _of_the_picture(text):
         return None
     if is_covered(text) or is_rising(text):
@@ -101,7 +114,7 @@ def read_danger(text: str) -> Danger | None:
     found, right = _heard(text, _HEARD), mended(text)
     told = found is not None and found.is_told
     if not told and (standard := in_plain_german(text)) != text:
-        return read_danger(standard) or found
+        return _found(standard) or found
     if told or right == text or only_cold_hands(right) or only_cold(right):
         return found
     return _meant(right, found)

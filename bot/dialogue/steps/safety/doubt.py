@@ -25,6 +25,7 @@ from bot.dialogue.reading.foreign import glossed
 from bot.dialogue.reading.normal import normalise
 from bot.dialogue.reading.party import is_only_party
 from bot.dialogue.reading.standing import asks_to_stand
+from bot.dialogue.reading.water_colour import Brown, brown_asked
 from bot.dialogue.replies import chosen, names_part_of_frame
 from bot.dialogue.steps.anywhere import heard, manner, repeat
 from bot.dialogue.steps.home import home_words
@@ -81,7 +82,7 @@ def ask(turn: Turn, text: str, *, reason: str = "danger.doubt") -> bool:
 def is_harmless(turn: Turn, text: str) -> bool:
     """Whether words that sound like danger are of something else, as far as can be told."""
     told = _answers_the_walk(turn, text) or _tells_of_visit(turn, text)
-    return told or _tells_of_ears(turn, text)
+    return told or _tells_of_ears(turn, text) or brown_asked(text) is Brown.CLEAR
 
 
 def _tells_of_ears(turn: Turn, text: str) -> bool:

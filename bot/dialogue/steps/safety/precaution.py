@@ -6,6 +6,7 @@ from typing import Final
 
 from bot.dialogue.compose import Role
 from bot.dialogue.danger import Danger, DangerKind, Level
+from bot.dialogue.danger.cold_child import child_is_cold
 from bot.dialogue.danger.cold_hands import only_cold, only_cold_hands
 from bot.dialogue.danger.spoken_of import Talk, only_talk, without_talk
 from bot.dialogue.reading import read
@@ -13,7 +14,7 @@ from bot.dialogue.reading.cold_numbers import without_degrees
 from bot.dialogue.reading.foreign import glossed
 from bot.dialogue.reading.standing import asks_to_stand
 from bot.dialogue.steps.anywhere import heard, manner, repeat
-from bot.dialogue.steps.safety import cold_told, emergency, storm_distance
+from bot.dialogue.steps.safety import cold_told, emergency, storm_distance, water_colour
 from bot.dialogue.steps.visits import note_home
 from bot.dialogue.turn import Turn
 
@@ -28,7 +29,12 @@ def answer(turn: Turn, text: str) -> bool:
         turn: the answer under construction.
         text: the message, as typed.
     """
-    if _of_numbers(turn, text):
+    if _of_numbers(turn, text) or water_colour.answer(turn, text):
+        return True
+    if child_is_cold(text):
+        turn.say(Role.SAFETY, "danger.cold.child")
+        heard.keep(turn, text)
+        repeat.put_again_if_open(turn, whole=False)
         return True
     cold, talk = _cold_of(text), only_talk(text)
     if not (cold or talk) or _tells_more(turn, text):
