@@ -7,9 +7,9 @@ from typing import Final
 from bot.dialogue.danger.asked_first import only_noise, wants_question
 from bot.dialogue.danger.beside import heard_beside
 from bot.dialogue.danger.bright_gone import only_bright_gone
-from bot.dialogue.danger.calm_parts import without_calm
-from bot.dialogue.danger.cold_child import child_cools_out
-from bot.dialogue.danger.cold_hands import only_cold, only_cold_hands
+from bot.dialogue.danger.calm_parts import without_calm, without_idle
+from bot.dialogue.danger.cold_child import child_cools_out, child_is_cold
+from bot.dialogue.danger.cold_hands import beside_cold_hands, only_cold, only_cold_hands
 from bot.dialogue.danger.covered import is_covered
 from bot.dialogue.danger.explained import explained
 from bot.dialogue.danger.features import Heard, heard_in
@@ -94,9 +94,11 @@ def read_danger(text: str) -> Danger | None:
         `UNCLEAR`, and no more than a hint where most such words tell of none.
     """
     found = _found(text)
-    if not child_cools_out(text) or (found is not None and _is_graver_than_cold(found)):
+    sounds = found is not None and found.level is not Level.HINT
+    if not (child_cools_out(text) or (sounds and child_is_cold(text))):
         return found
-    return Danger(DangerKind.COLD, Level.EMERGENCY)
+    cold = Danger(DangerKind.COLD, Level.EMERGENCY)
+    return found if found is not None and _is_graver_than_cold(found) else cold
 
 
 def _is_graver_than_cold(found: Danger) -> bool:
@@ -106,6 +108,8 @@ def _is_graver_than_cold(found: Danger) -> bool:
 def _found(text: str) -> Danger | None:
     """The gravest danger in a message, but for a child that only is cold."""
     if only_cold_hands(text) or only_cold(text) or _of_the_picture(text):
+        return None
+    if (beside := beside_cold_hands(text)) and _found(beside) is None:
         return None
     if is_covered(text) or is_rising(text):
         return Danger(DangerKind.FLOOD, Level.EMERGENCY)
@@ -141,7 +145,12 @@ def _unsure(odds: float) -> Level:
 def _heard(text: str, least: float) -> Danger | None:
     """The gravest danger in a message, which holds without what it says of the frame, too."""
     found, bare = _read(text, least), without_frame_talk(text)
-    return found if found is None or bare == text else _read(bare, least)
+    if found is not None and bare != text:
+        return _read(bare, least)
+    if found is None or found.certain or LEVELS[found.kind] is Level.EMERGENCY:
+        return found
+    idle = without_idle(text)  # who is bored is not lost
+    return found if idle == text else _read(idle, least)
 
 
 def _read(text: str, least: float) -> Danger | None:

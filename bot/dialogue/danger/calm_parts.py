@@ -19,6 +19,10 @@ _NOT_RISING: Final = re.compile(
     rf"(?:^|\b{in_any('calm_parts.joined')} )(?:{in_any('calm_parts.lead')} )*"
     rf"{in_any('calm_parts.not_rising')}$"
 )
+_IDLE: Final = re.compile(
+    rf"(?:^|\b{in_any('calm_parts.joined')} )(?:{in_any('calm_parts.lead')} )*"
+    rf"{in_any('calm_parts.idle')}$"
+)
 
 
 def without_calm(text: str) -> str:
@@ -30,9 +34,16 @@ def without_calm(text: str) -> str:
     Returns:
         The rest, in plain letters where something was taken out, else the same text.
     """
-    parts = list(_parts(text))
-    rest = [_CALM.sub("", part).strip() for part in parts]
-    return text if rest == parts else " , ".join(filter(None, rest))
+    return _without(_CALM, text)
+
+
+def without_idle(text: str) -> str:
+    """A message without those of its parts that tell of hunger or boredom alone.
+
+    Args:
+        text: as typed; as `without_calm`.
+    """
+    return _without(_IDLE, text)
 
 
 def denies_rising(text: str) -> bool:
@@ -50,3 +61,9 @@ def _parts(text: str) -> Iterator[str]:
         *parts, last = folded(sentence).replace(" . ", " , ").strip(" ,").split(" , ")
         yield from parts
         yield f"{last} ?" if sentence.rstrip().endswith("?") else last
+
+
+def _without(pattern: re.Pattern[str], text: str) -> str:
+    parts = list(_parts(text))
+    rest = [pattern.sub("", part).strip() for part in parts]
+    return text if rest == parts else " , ".join(filter(None, rest))

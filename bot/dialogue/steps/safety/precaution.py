@@ -7,7 +7,12 @@ from typing import Final
 from bot.dialogue.compose import Role
 from bot.dialogue.danger import Danger, DangerKind, Level
 from bot.dialogue.danger.cold_child import child_is_cold
-from bot.dialogue.danger.cold_hands import only_cold, only_cold_hands
+from bot.dialogue.danger.cold_hands import (
+    beside_cold_hands,
+    only_cold,
+    only_cold_hands,
+    shakes_from_cold,
+)
 from bot.dialogue.danger.spoken_of import Talk, only_talk, without_talk
 from bot.dialogue.reading import read
 from bot.dialogue.reading.cold_numbers import without_degrees
@@ -31,6 +36,11 @@ def answer(turn: Turn, text: str) -> bool:
     """
     if _of_numbers(turn, text) or water_colour.answer(turn, text):
         return True
+    if beside_cold_hands(text):
+        shakes = shakes_from_cold(text)
+        turn.say(Role.SAFETY, "precaution.cold" if shakes else "precaution.cold_hands")
+        manner.note_hands(turn, text)
+        return False
     if child_is_cold(text):
         turn.say(Role.SAFETY, "danger.cold.child")
         heard.keep(turn, text)

@@ -31,4 +31,13 @@ WORDS: Final[Mapping[str, str]] = {
         rf"|girls?|friend|wife|husband))(?: right| straight)* (?:back|down|away)"
         rf"(?: (?:from|off|behind) (?:the |that )?{_RAIL}| right away| at once| now| again)*"
     ),
+    # What tells that nothing is the matter, where danger only is likely by other words.
+    "calm_parts.idle": (
+        r"(?:(?:the|my|our|both|all) )*(?!(?:i|blood|water)\b)\w+(?:s|re)?"
+        r"(?: (?:is|are|s|already|getting|get|gets|so|now|a bit|really|starting to get|be))*"
+        r"(?: (?:moaning|whining|complaining|nagging|grumbling))?(?: (?:already|that))*"
+        r"(?: (?:he|she|they)(?:s|re| is| are)?)?(?: (?:so|already|really))*"
+        r" (?:hungry|bored|thirsty|peckish|starving|needs? (?:a|the|to) (?:pee|loo|toilet|snack|wee))"
+        r"(?: (?:already|now|again|lol|haha|too))*"
+    ),
 }

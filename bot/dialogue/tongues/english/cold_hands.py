@@ -14,9 +14,17 @@ _HANDS: Final = r"(?:hands?|fingers?|thumbs?|feet|toes)"
 
 WORDS: Final[Mapping[str, str]] = {
     "cold_hands.told": (
-        rf"{_HANDS} {_SO}{_COLD}|(?:freezing|cold|icy) {_HANDS}"
+        rf"{_HANDS} {_SO}{_COLD}|(?:freezing|cold|icy|numb) {_HANDS}"
+        rf"|{_HANDS} {_SO}numb(?: (?:already|now|by now|from (?:the )?cold))*"
+        rf"|(?:cant|cannot|can hardly|can barely|dont) feel (?:my |the |our )?{_HANDS}"
+        rf"(?: (?:any ?more|now|already))*"
         r"|what (?:can|do|should) (?:i|we) do (?:about|against) the cold"
         r"|how (?:do|can|should) (?:i|we) (?:keep|stay) warm"
+    ),
+    # Shaking that is asked about beside the picture: who can't stop says so.
+    "cold_hands.shaking": (
+        r"(?:i am|im|we are|were|my hands are|hands are) (?:(?:a bit|a little|bit|kinda|still) )?"
+        r"(?:shaking|shivering|trembling) (?:from|with|because of) (?:the )?cold"
     ),
     # Cold as such, without a word for how much: shivering, numb and very cold people say more.
     "cold_hands.cold_alone": (
@@ -35,5 +43,18 @@ WORDS: Final[Mapping[str, str]] = {
         r"|are|is|feel|so|all|and|but|with|for|today|just|lol|brr+|ok|okay|fine|good|great|happy"
         r"|ready|please|pls|can|use|you|short|answers?|voice|phone|anything else|next step|f\d*"
         r"|iso|s|degrees?|celsius"
+    ),
+    # The picture that goes on, the light that goes, and what is worse than cold hands.
+    "cold_hands.picture": (
+        r"iso|shutter|aperture|f ?\d+|1 \d+|exposures?|time|hand ?held|tripod|lens|filters?"
+        r"|settings?|focus\w*|frames?|pictures?|photos?|noise|grain|\d+ ?(?:m|mm|ft)"
+    ),
+    "cold_hands.dusk": (
+        r"(?:its|it is|and its)? ?(?:slowly )?getting (?:slowly )?dark(?:er)?(?: now)?"
+        r"|the light is (?:going|fading)|the light goes"
+    ),
+    "cold_hands.worse": (
+        r"stop|confus\w*|sleepy|asleep|tired|drows\w*|slur\w*|stumbl\w*|white|blue|hard"
+        r"|frostbit\w*|faint|dizzy|walk|purple|waxy|blister\w*"
     ),
 }

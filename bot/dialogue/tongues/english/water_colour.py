@@ -26,6 +26,6 @@ WORDS: Final[Mapping[str, str]] = {
     # Where colours are of the picture, or of something else.
     "water_colour.else": (
         r"white balance|edit\w*|raw|jpe?g|cast|screen|tint|kelvin|polari[sz]er|pola|cpl|nd|filter"
-        r"|lightroom|leaves look|histogram|saturat\w*|exposure|shutter|settings?"
+        r"|brown (?:rocks?|stones?|lea(?:f|ves)|moss|cliffs?|walls?|bark|logs?|grass|ferns?)|lightroom|leaves look|histogram|saturat\w*|exposure|shutter|settings?"
     ),
 }

@@ -25,4 +25,10 @@ WORDS: Final[Mapping[str, str]] = {
         r"(?: (?:schon|gleich|sofort|wieder|grad|weg|vom|von der|von dem|gelander|rand|kante))*"
         r" (?:zuruckgezogen|zuruckgeholt|weggezogen|weggeholt|zuruckgerufen|runtergeholt)"
     ),
+    # What tells that nothing is the matter, where danger only is likely by other words.
+    "calm_parts.idle": (
+        r"(?:(?:die|der|das|mein\w*|unser\w*|alle|beide|den) )*\w+(?: (?:ist|is|sind|hat|haben|jammer\w*"
+        r"|schon|jetzt|so|langsam|wieder|nur|eh|auch|wird|werden|ihm|ihr|ihnen|muss|mussen))*"
+        r" (?:hunger|hungrig|durst|durstig|fad|langweilig|aufs klo)(?: (?:schon|jetzt|haha|lol))*"
+    ),
 }

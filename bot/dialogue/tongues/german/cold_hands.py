@@ -20,8 +20,15 @@ _AN_HANDEN: Final = (
 WORDS: Final[Mapping[str, str]] = {
     "cold_hands.told": (
         rf"{_HANDE} {_GANZ}{_KALT}(?: vor (?:lauter )?kalte)?|{_KALT} {_HANDE}|{_AN_HANDEN}"
+        rf"|(?:mir|uns)? ?(?:frier\w*|frieren)(?: (?:mir|uns|langsam|schon|echt|gleich|grad|fast))*"
+        rf" (?:die |meine )?{_HANDE}(?: (?:ab|ein|langsam|schon))*"
+        rf"|{_HANDE} (?:frieren|frier\w*)(?: (?:mir|uns|langsam|schon|echt|gleich|grad|fast|ab|ein))*"
+        rf"|{_HANDE} {_GANZ}taub"
+        rf"|(?:spur\w*|fuhl\w*)(?: (?:ich|meine|die|schon|kaum|noch|mehr|gar))* {_HANDE}"
+        r"(?: (?:kaum|nicht|nimmer|nich|mehr|noch|schon))*"
         r"|(?:was hilft|was tun) gegen (?:die )?kalte"
     ),
+    "cold_hands.shaking": r"(?:ich )?zitter\w*(?: ich)?(?: (?:grad|schon|etwas))* vor (?:lauter )?kalte",
     "cold_hands.cold_alone": r"(?:mir|uns) (?:ist|wird) (?:(?:ein bisschen|etwas|langsam) )?kalt",
     "cold_hands.numb": rf"{_HANDE} {_GANZ}taub",
     "cold_hands.but": r"aber",
@@ -31,5 +38,17 @@ WORDS: Final[Mapping[str, str]] = {
         r"kann kaum tippen|(?:nasse |dicke )?handschuhen?(?: (?:an|sind nass))?|mir|uns|ich|i|hab"
         r"|habe|hob|halt|leider|noch|schon|jetzt|meine?|die|und|aber|mit|sind|heute?|so|gut|alles"
         r"|gehts|geht|es|bitte|kurz|grad"
+    ),
+    # The picture that goes on, the light that goes, and what is worse than cold hands.
+    "cold_hands.picture": (
+        r"iso|zeit|blende|belicht\w*|stativ|freihand|objektiv|filter|werte?|einstellung\w*"
+        r"|fokus\w*|bild\w*|foto\w*|rausch\w*|griesel\w*"
+    ),
+    "cold_hands.dusk": (
+        r"(?:es )?wird (?:jetzt |schon |langsam |a )?(?:dunkler|dunkel|finster)(?: jetzt)?"
+    ),
+    "cold_hands.worse": (
+        r"aufhoren|verwirrt|schlafrig|mude|lall\w*|stolper\w*|weiss|weisse|blau|hart"
+        r"|erfrierung\w*|ohnmach\w*|schwindlig|gehen"
     ),
 }

@@ -13,7 +13,7 @@ WORDS: Final[Mapping[str, str]] = {
     ),
     "water_colour.asked": (
         r"schlamm|schlammig|moor|torf|gerbstoffe?|normal|naturlich|sicher|gefahrlich|schlimm|sauber"
-        r"|dreckig|verschmutzt|hochwasser|sorgen?|ok|okay|farbe|warum|wieso|heisst|bedeutet"
+        r"|dreckig|verschmutzt|hochwasser|sorgen?|farbe|warum|wieso|heisst|bedeutet"
     ),
     "water_colour.safe": r"sicher|gefahrlich|ungefahrlich|rein|trinken",
     "water_colour.clear": (
@@ -26,6 +26,6 @@ WORDS: Final[Mapping[str, str]] = {
     ),
     "water_colour.else": (
         r"weissabgleich|bearbeit\w*|raw|jpe?g|farbstich|display|polfilter|pol|nd|filter|histogramm"
-        r"|sattigung|belichtung|zeit|einstellung\w*|kelvin"
+        r"|braune\w? (?:fels\w*|stein\w*|blatt\w*|laub|moos|wand)|sattigung|belichtung|zeit|einstellung\w*|kelvin"
     ),
 }

@@ -20,4 +20,10 @@ WORDS: Final[Mapping[str, str]] = {
         r"|retirado|traje|traido)(?: (?:hacia|para) atras| de (?:la|el|ahi|alli|borde|baranda"
         r"|barandilla|orilla)| del borde| a mi lado| conmigo| enseguida| ya)*"
     ),
+    # What tells that nothing is the matter, where danger only is likely by other words.
+    "calm_parts.idle": (
+        r"(?:(?:el|la|los|las|mi|mis|ya|se|todos) )*\w+(?: (?:ya|esta|estan|tiene|tienen|se|mucha"
+        r"|solo|ahora|que|va|van|quiere|quieren))* (?:hambre|sed|aburrid[oa]s?|aburren?|hacer pis)"
+        r"(?: (?:ya|ahora|jaja))*"
+    ),
 }

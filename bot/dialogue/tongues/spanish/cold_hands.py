@@ -14,8 +14,9 @@ WORDS: Final[Mapping[str, str]] = {
     "cold_hands.told": (
         rf"{_MANOS} {_MUY}{_FRIO}|se me (?:congelan|hielan|enfrian|congelaron) (?:las"
         rf"|los) {_MANOS}|frio en (?:las|los) {_MANOS}|que (?:hago|hacemos) (?:contra|con) el frio"
-        rf"|{_DORMIDAS}"
+        rf"|{_DORMIDAS}|(?:ya )?no (?:me )?siento (?:las|los|mis) {_MANOS}"
     ),
+    "cold_hands.shaking": r"(?:estoy )?(?:tiritando|temblando|tiemblo|tirito) (?:de|por el) frio",
     "cold_hands.cold_alone": r"(?:tengo|tenemos) (?:algo de |un poco de )?frio",
     "cold_hands.numb": _DORMIDAS,
     "cold_hands.but": r"pero",
@@ -24,5 +25,17 @@ WORDS: Final[Mapping[str, str]] = {
     "cold_hands.beside": (
         r"guantes(?: (?:mojados|puestos))?"
         r"|tengo|tenemos|mis|las|los|hoy|y|pero|con|todo|bien|a|grados|por favor"
+    ),
+    # The picture that goes on, the light that goes, and what is worse than cold hands.
+    "cold_hands.picture": (
+        r"iso|velocidad|apertura|tiempo|exposicion|pulso|tripode|objetivo|filtro|ajustes?"
+        r"|foco|enfoque|fotos?|imagen|ruido|grano"
+    ),
+    "cold_hands.dusk": (
+        r"(?:ya )?(?:se hace de noche|oscurece|esta oscureciendo|se va la luz)"
+    ),
+    "cold_hands.worse": (
+        r"parar|confus\w*|sueno|dormid[oa] de|mare\w*|blanc[oa]s|azul\w*|dur[oa]s"
+        r"|congelacion|caminar"
     ),
 }

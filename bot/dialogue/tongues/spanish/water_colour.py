@@ -24,6 +24,6 @@ WORDS: Final[Mapping[str, str]] = {
     ),
     "water_colour.else": (
         r"balance de blancos|editar|edicion|raw|jpe?g|pantalla|polarizador|filtro|nd|histograma"
-        r"|saturacion|exposicion|ajustes?|tiempo|tono"
+        r"|(?:rocas?|piedras?|hojas?|musgo) (?:marron\w*|pard[oa]s?)|saturacion|exposicion|ajustes?|tiempo|tono"
     ),
 }
