@@ -109,8 +109,12 @@ def _found(text: str) -> Danger | None:
     """The gravest danger in a message, but for a child that only is cold."""
     if only_cold_hands(text) or only_cold(text) or _of_the_picture(text):
         return None
-    if (beside := beside_cold_hands(text)) and _found(beside) is None:
-        return None
+    beside = beside_cold_hands(text)
+    return _told_or_weighed(text) if not beside or _found(beside) is not None else None
+
+
+def _told_or_weighed(text: str) -> Danger | None:
+    """The gravest danger in a message, by words that need no weighing, else by all of them."""
     if is_covered(text) or is_rising(text):
         return Danger(DangerKind.FLOOD, Level.EMERGENCY)
     if only_noise(text):

@@ -21,7 +21,7 @@ _NOT_RISING: Final = re.compile(
 )
 _IDLE: Final = re.compile(
     rf"(?:^|\b{in_any('calm_parts.joined')} )(?:{in_any('calm_parts.lead')} )*"
-    rf"{in_any('calm_parts.idle')}$"
+    rf"(?:{in_any('calm_parts.idle')}|{in_any('calm_parts.put_under')}(?: \?)?)$"
 )
 
 

@@ -24,7 +24,12 @@ _PICTURE: Final = whole_words("cold_hands.picture")
 _DUSK: Final = re.compile(in_any("cold_hands.dusk"))
 _WORSE: Final = whole_words("cold_hands.worse")
 _HARMLESS: Final = -3.5
-_PARTS: Final = re.compile(rf" [,.] | {in_any('calm_parts.joined')} |^{in_any('calm_parts.joined')} ")
+_PARTS: Final = re.compile(
+    rf" [,.] | {in_any('calm_parts.joined')} |^{in_any('calm_parts.joined')} "
+)
+_ONLY_HANDS: Final = re.compile(
+    rf"(?: ,)?(?: {in_any('cold_hands.just')})+ {in_any('cold_hands.told')}(?: [,.])?$"
+)
 #: What may stand beside it: gloves, thumbs that hardly type, the air, a frame's numbers, and small
 #: words. Anything else may tell of more, whatever it is: water, a fall, somebody else, a "not".
 _BESIDE: Final = re.compile(rf"\b(?:{in_any('cold_hands.beside')}|\d+)\b")
@@ -69,13 +74,27 @@ def beside_cold_hands(text: str) -> str:
     return " , ".join(parts) if asked and all(map(_is_plain, parts)) else ""
 
 
+def without_cold_hands(part: str) -> str:
+    """One part of a reply without cold hands at its end: "all good, only cold fingers".
+
+    Args:
+        part: as typed, in any of Linn's languages.
+
+    Returns:
+        In plain letters where something was taken out, else the same text.
+    """
+    said = folded(part)
+    bare = _ONLY_HANDS.sub("", said)
+    return part if bare == said or not bare else bare
+
+
 def shakes_from_cold(text: str) -> bool:
     """Whether a message says so of who writes."""
     return _SHAKING.search(folded(text)) is not None
 
 
 def _is_plain(part: str) -> bool:
-    """Whether one part speaks of the picture or of light that goes, or sounds of no danger at all."""
+    """Whether one part speaks of the picture or of light that goes, or sounds of no danger."""
     known = _PICTURE.search(part) or _DUSK.fullmatch(part) or not any(_left_of(part))
     return bool(known) or judged(part).odds <= _HARMLESS
 

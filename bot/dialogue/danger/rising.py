@@ -11,9 +11,7 @@ from bot.dialogue.tongues import in_any, whole_words
 
 _WATER: Final = whole_words("rising.water")
 #: So many words may stand between what it is and since when (own rule).
-_MORE: Final = re.compile(
-    rf"\b{in_any('rising.more')}(?: \w+){{0,4}}? {in_any('rising.than')}\b"
-)
+_MORE: Final = re.compile(rf"\b{in_any('rising.more')}(?: \w+){{0,4}}? {in_any('rising.than')}\b")
 _DENIED: Final = whole_words("rising.denied")
 #: There colours and depths are of the picture.
 _PICTURE: Final = whole_words("rising.picture", "permission.picture")

@@ -19,11 +19,14 @@ _STAND: Final = re.compile(rf"\b{_LEAVE}{in_any('standing.stand')}\b")
 _WADING: Final = whole_words("standing.wading")
 #: Children who paddle and dogs that swim: whoever is in the water is asked about alike.
 _PLAY: Final = whole_words("standing.play")
+_NO_PLAY: Final = re.compile(rf"\b{in_any('standing.no_play')}{in_any('standing.play')}\b")
 _MAY: Final = whole_words("standing.may")
 #: A picture of it, or a thing that is put there, is no leave to do it.
 _ELSE: Final = whole_words("permission.picture", "standing.thing")
 #: Where nothing is denied, leave at the beginning of a message is all that it tells.
-_LEAVE_FIRST: Final = re.compile(rf"(?:(?:and|ok|so|und|y) )*(?:{_LEAVE}|{in_any('standing.may')})\b")
+_LEAVE_FIRST: Final = re.compile(
+    rf"(?:(?:and|ok|so|und|y) )*(?:{_LEAVE}|{in_any('standing.may')})\b"
+)
 _DENIED: Final = whole_words("rising.denied", "standing.out")
 #: Heights of a body's marks [m]; own rule, on the deep side of what they mean.
 _MARKS: Final[Mapping[str, float]] = {
@@ -99,6 +102,8 @@ def only_asks_to_stand(text: str) -> bool:
 def _asks_to_play(said: str) -> bool:
     """Whether one sentence asks whether somebody may play, paddle or swim in water."""
     playing = _PLAY.search(said) and _MAY.search(said)
+    if _NO_PLAY.search(said):
+        return False
     return bool(playing) and _ELSE.search(said) is None
 
 

@@ -6,11 +6,11 @@ from bot.dialogue.danger import Danger, DangerKind, Level, Safe, people_here, wh
 from bot.dialogue.danger.calm_parts import denies_rising
 from bot.dialogue.danger.cry import cry_of
 from bot.dialogue.meaning.sentences import clauses_of
+from bot.dialogue.meaning.water_colour import Brown, brown_asked
 from bot.dialogue.own_words import is_own
 from bot.dialogue.reading import read
 from bot.dialogue.reading.foreign import glossed
 from bot.dialogue.reading.standing import only_asks_to_stand
-from bot.dialogue.reading.water_colour import Brown, brown_asked
 from bot.dialogue.steps.anywhere import manner
 from bot.dialogue.steps.safety import all_safe, closed_place, doubt_reply, emergency, frame_edges
 from bot.dialogue.steps.walk import composition
@@ -46,7 +46,7 @@ def danger_in(turn: Turn, text: str) -> Danger | None:
 
 
 def _is_peat(text: str) -> bool:
-    """Whether brown water is asked about that is clear and does not rise, as what is held ends by."""
+    """Whether brown water is asked about that is clear and does not rise: no flood."""
     return brown_asked(text) is Brown.CLEAR and denies_rising(text)
 
 

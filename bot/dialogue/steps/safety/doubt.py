@@ -18,6 +18,7 @@ from bot.dialogue.danger.cry import cry_of
 from bot.dialogue.danger.people_here import may_be_of_somebody
 from bot.dialogue.danger.whose import names_somebody
 from bot.dialogue.events import FrameChecked, FramesMeasured, TextReceived
+from bot.dialogue.meaning.water_colour import Brown, brown_asked
 from bot.dialogue.questions import QUESTIONS
 from bot.dialogue.reading import number_answer
 from bot.dialogue.reading.access import needs_of
@@ -26,7 +27,6 @@ from bot.dialogue.reading.foreign import glossed
 from bot.dialogue.reading.normal import normalise
 from bot.dialogue.reading.party import is_only_party
 from bot.dialogue.reading.standing import asks_to_stand
-from bot.dialogue.reading.water_colour import Brown, brown_asked
 from bot.dialogue.replies import chosen, names_part_of_frame
 from bot.dialogue.steps.anywhere import heard, manner, repeat
 from bot.dialogue.steps.home import home_words

@@ -36,24 +36,35 @@ def answer(turn: Turn, text: str) -> bool:
     """
     if _of_numbers(turn, text) or water_colour.answer(turn, text):
         return True
-    if beside_cold_hands(text):
-        shakes = shakes_from_cold(text)
-        turn.say(Role.SAFETY, "precaution.cold" if shakes else "precaution.cold_hands")
-        manner.note_hands(turn, text)
-        return False
     if child_is_cold(text):
         turn.say(Role.SAFETY, "danger.cold.child")
         heard.keep(turn, text)
         repeat.put_again_if_open(turn, whole=False)
         return True
-    cold, talk = _cold_of(text), only_talk(text)
-    if not (cold or talk) or _tells_more(turn, text):
+    if beside_cold_hands(text):
+        _say_cold(turn, text, "precaution.cold" if shakes_from_cold(text) else "")
         return False
+    return not _tells_more(turn, text) and (_of_cold(turn, text) or _of_talk(turn, text))
+
+
+def _say_cold(turn: Turn, text: str, said: str) -> None:
+    """What warms, and that a digit is enough from now on."""
+    turn.say(Role.SAFETY, said or "precaution.cold_hands")
+    manner.note_hands(turn, text)
+
+
+def _of_cold(turn: Turn, text: str) -> bool:
+    """Answer cold hands, and who is cold; whether it is that alone."""
+    cold = _cold_of(text)
     if cold:
-        turn.say(Role.SAFETY, cold)
-        manner.note_hands(turn, text)
+        _say_cold(turn, text, cold)
         repeat.put_again_if_open(turn, whole=False)
-        return True
+    return bool(cold)
+
+
+def _of_talk(turn: Turn, text: str) -> bool:
+    """Answer what speaks of danger so that nothing happens; whether it is that."""
+    talk = only_talk(text)
     if Talk.WHERE_NOT in talk:
         turn.say(Role.SETTINGS, "precaution.where_not")
     elif Talk.NOTE_HOME in talk:

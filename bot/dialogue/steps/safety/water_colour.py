@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from bot.dialogue.compose import Role
 from bot.dialogue.danger import Danger, DangerKind, Level
-from bot.dialogue.reading.water_colour import Brown, asks_whether_safe, brown_asked
+from bot.dialogue.meaning.water_colour import Brown, asks_whether_safe, brown_asked
 from bot.dialogue.steps.anywhere import heard, repeat
 from bot.dialogue.steps.safety import emergency
 from bot.dialogue.turn import Turn

@@ -6,14 +6,17 @@ from collections.abc import Mapping
 from typing import Final
 
 _IT: Final = (
-    r"(?:(?:the |this |that |a )?(?:water|stream|creek|river|beck|brook|level|it)s?"
-    r" (?:(?:still|really|level) )*)"
+    r"(?:(?:the |this |that |a )?(?:water|stream|creek|river|beck|brook|level|it)s? (?:level )?)"
+)
+_WATER: Final = (
+    r"(?:(?:the |this |that )?(?:water|stream|creek|river|beck|brook|level)s? (?:level )?)"
 )
 _NOT: Final = r"(?:is not|isnt|aint|not|has not|hasnt|does not|doesnt|did not|didnt|never)"
 _ADVERB: Final = r"(?:(?:really|even|at all|actually|been|any) )*"
+_RISING: Final = r"(?:rising|risen|swelling)"
+# Said of the water alone: who fell in and is "not coming up" is in it.
 _UP: Final = (
-    r"(?:rising|risen|rise|rose|swelling|getting (?:any )?higher|higher|gone up|going up|come up"
-    r"|coming up)"
+    r"(?:rising|risen|rise|getting (?:any )?higher|higher|gone up|going up|come up|coming up)"
 )
 _THAN: Final = r"(?: (?:at all|here|one bit|a bit|either|than (?:before|earlier)|lol|haha))*"
 _RAIL: Final = r"(?:(?:rail|railing|edge|fence|barrier|water|lip|rope|side|drop))"
@@ -22,7 +25,9 @@ WORDS: Final[Mapping[str, str]] = {
     "calm_parts.joined": r"and|n|but|so|also|because|cuz|plus",
     "calm_parts.lead": r"and|n|but|so|also|no|nope|nah|oh|well|plus|what|ok|then|1|2",
     # "It ain't rising", which a word like "yet" or "any more" would take back.
-    "calm_parts.not_rising": rf"{_IT}?{_NOT} {_ADVERB}{_UP}{_THAN}",
+    "calm_parts.not_rising": (
+        rf"{_IT}?{_NOT} {_ADVERB}{_RISING}{_THAN}|{_WATER}{_NOT} {_ADVERB}{_UP}{_THAN}"
+    ),
     # Somebody was held back in time: no back was pulled.
     "calm_parts.pulled_back": (
         r"(?:i|we|my (?:wife|husband|partner|mum|mom|dad|friend))(?: have| ve| just|ve)*"
@@ -37,7 +42,17 @@ WORDS: Final[Mapping[str, str]] = {
         r"(?: (?:is|are|s|already|getting|get|gets|so|now|a bit|really|starting to get|be))*"
         r"(?: (?:moaning|whining|complaining|nagging|grumbling))?(?: (?:already|that))*"
         r"(?: (?:he|she|they)(?:s|re| is| are)?)?(?: (?:so|already|really))*"
-        r" (?:hungry|bored|thirsty|peckish|starving|needs? (?:a|the|to) (?:pee|loo|toilet|snack|wee))"
+        r" (?:hungry|bored|thirsty|peckish|starving|needs? (?:a|the|to) (?:pee|loo|toilet|snack"
+        r"|wee))"
         r"(?: (?:already|now|again|lol|haha|too))*"
+    ),
+    # A thing that is put under the camera: nobody stands under anything.
+    "calm_parts.put_under": (
+        r"(?:(?:can|could|should|may) i )?(?:put|stuff|shove|use|lay|push) (?:my|a|the|some)"
+        r" (?:\w+ )?(?:hoodie|jacket|coat|bag|backpack|rucksack|sweater|jumper|scarf|bean ?bag"
+        r"|towel"
+        r"|gloves?|cloth|hat|shirt|book|wallet|fleece|stones?|stick)"
+        r" (?:under|beneath|below|on top of|over|around|behind|on) (?:it|the (?:phone|camera"
+        r"|lens|tripod))"
     ),
 }

@@ -57,4 +57,6 @@ WORDS: Final[Mapping[str, str]] = {
         r"stop|confus\w*|sleepy|asleep|tired|drows\w*|slur\w*|stumbl\w*|white|blue|hard"
         r"|frostbit\w*|faint|dizzy|walk|purple|waxy|blister\w*"
     ),
+    # Before it, behind good news: "all good, only cold fingers".
+    "cold_hands.just": r"just|only|but|with|my|some",
 }

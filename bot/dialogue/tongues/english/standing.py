@@ -18,7 +18,8 @@ WORDS: Final[Mapping[str, str]] = {
     ),
     # What else somebody may do in water, and how leave is asked for it in the same sentence.
     "standing.play": (
-        r"paddl(?:e|ing)|swim(?:s|ming)?|bath(?:e|ing)|splash(?:ing)? (?:about|around|in)|wad(?:e|ing)"
+        r"paddl(?:e|ing)|swim(?:s|ming)?|bath(?:e|ing)|splash(?:ing)? (?:about|around|in)"
+        r"|wad(?:e|ing)"
         r"|play(?:ing)? (?:in|by|at|near|next to) the (?:waters?|stream|creek|beck|river|brook"
         r"|pool|edge|bank|shallows)|(?:put|dip|stick|dangle|have) (?:\w+ )?(?:feet|toes) in"
         r"|(?:go(?:es)?|get|jump|hop|let (?:\w+ )?\w+) in(?:to)? (?:the |this |that )?"
@@ -31,7 +32,10 @@ WORDS: Final[Mapping[str, str]] = {
     # Things that may be put there.
     "standing.thing": r"tripod|phone|camera|filter|lens|bag",
     # Somebody who is in it already.
-    "standing.out": r"cant|cannot|help|out|under|fell|fallen|swept|drown\w*|stuck|gone|still|already",
+    "standing.out": (
+        r"cant|cannot|help|out|under|fell|fallen|swept|drown\w*|stuck|gone|still|already"
+    ),
+    "standing.no_play": r"(?:no|not|wont|dont|never|stop|without) (?:\w+ )?(?:more )?",
     # Beside a depth: "knee deep, can I stand there?".
     "standing.stand": r" (?:stand|be|stay)",
     "standing.wading": r"is wading",

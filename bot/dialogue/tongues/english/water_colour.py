@@ -11,8 +11,10 @@ WORDS: Final[Mapping[str, str]] = {
         r"teas?|tea ?colou?r\w*|cola|coke|whisk(?:e)?y|beer|amber|brown\w*|peaty|rusty"
     ),
     "water_colour.asked": (
-        r"mud|muddy|peat\w*|tannins?|normal|natural|safe|dangerous|bad|clean|dirty|pollut\w*|flood\w*"
-        r"|worr(?:y|ied)|fine|colou?r|why|should i|should we|mean"
+        r"mud|muddy|peat\w*|tannins?|normal|natural|safe|dangerous|bad|clean|dirty|pollut\w*"
+        r"|flood\w*"
+        r"|worr(?:y|ied)|fine|(?:is|are) (?:it|that|this|they) (?:ok|okay|alright|all right)"
+        r"|colou?r|why|should i|should we|mean"
     ),
     "water_colour.safe": r"safe|dangerous|go in|drink",
     "water_colour.clear": (
@@ -26,6 +28,7 @@ WORDS: Final[Mapping[str, str]] = {
     # Where colours are of the picture, or of something else.
     "water_colour.else": (
         r"white balance|edit\w*|raw|jpe?g|cast|screen|tint|kelvin|polari[sz]er|pola|cpl|nd|filter"
-        r"|brown (?:rocks?|stones?|lea(?:f|ves)|moss|cliffs?|walls?|bark|logs?|grass|ferns?)|lightroom|leaves look|histogram|saturat\w*|exposure|shutter|settings?"
+        r"|brown (?:rocks?|stones?|lea(?:f|ves)|moss|cliffs?|walls?|bark|logs?|grass|ferns?)"
+        r"|lightroom|leaves look|histogram|saturat\w*|exposure|shutter|settings?"
     ),
 }

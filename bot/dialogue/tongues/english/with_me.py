@@ -1,4 +1,4 @@
-"""English words: parts of a reply that tell that somebody is back, beside who writes, or no person."""
+"""English words: parts of a reply that tell that somebody is near, or was no person."""
 
 from __future__ import annotations
 
@@ -7,11 +7,16 @@ from typing import Final
 
 # Anybody, by a pronoun, as kin, or by a name.
 _WHO: Final = (
-    r"(?!(?:no|nobody|noone|none|not|who|it|its|that|this|there|i|im|hand|arm|leg|blood|pain|stay)\b)"
+    r"(?!(?:no|nobody|noone|none|not|who|it|its|that|this|there|i|im|hand|arm|leg|blood|pain"
+    r"|stay)\b)"
     r"(?:(?:both|all|my|the|our|other) )*(?:\d+ year old |little |young )?\w+"
 )
-_IS: Final = r"(?: (?:is|are|was|were|still|both|all|right|close|just|now|safe|safely|back|here|am))*"
-_ME: Final = r"(?:me|us|my side|mum|mom|dad|mummy|mommy|daddy|(?:my|her|his) (?:wife|husband|dad|mum|mom))"
+_IS: Final = (
+    r"(?: (?:is|are|was|were|still|both|all|right|close|just|now|safe|safely|back|here|am))*"
+)
+_ME: Final = (
+    r"(?:me|us|my side|mum|mom|dad|mummy|mommy|daddy|(?:my|her|his) (?:wife|husband|dad|mum|mom))"
+)
 _BY: Final = r"(?:with|next to|beside|by|close to|behind)"
 _HAND: Final = r"(?:hands?|sleeves?|arms?|jacket|coat|finger|backpack|rucksack)"
 _HERE: Final = (
@@ -20,7 +25,8 @@ _HERE: Final = (
 )
 # What may stand in such a wish: nobody, and no place to go to.
 _ELSE: Final = (
-    r"(?!(?:i|he|she|they|him|her|them|in|into|across|there|over|edge|lip|rocks?|stones?|side|dropped"
+    r"(?!(?:i|he|she|they|him|her|them|in|into|across|there|over|edge|lip|rocks?|stones?|side"
+    r"|dropped"
     r"|lost|bag|tripod|from|back|climb|wade|cross)\b)\w+"
 )
 
@@ -41,13 +47,16 @@ WORDS: Final[Mapping[str, str]] = {
     "with_me.animal": (
         r"(?:it|its|that|thats)(?: (?:is|was|just|only))* (?:the|my|our|a) (?:dog|puppy)"
         r"(?:(?: ,)? (?:and )?not (?:a|the|my|any) (?:child|kid|person|human|people|boy|girl))?"
-        r"|(?:the dog |he |she |it )?(?:is |s )?shaking (?:it|the water|himself|herself|itself)(?: off)?"
+        r"|(?:the dog |he |she |it )?(?:is |s )?shaking (?:it|the water|himself|herself"
+        r"|itself)(?: off)?"
         r"(?: all over (?:us|me|everyone|everybody|the \w+))?"
+        r"|(?:the |our |my )?dog (?:smells|stinks|is wet|is muddy|is happy)"
         r"|(?:the dog |he |she |it )?(?:is |s )?shaking all over (?:us|me|everyone|everybody)"
     ),
     # Who writes wishes something: who is not well wishes for something else.
     "with_me.wish": (
-        r"(?:i |we )?(?:just |only |really )*(?:want(?:ed)?|wanna|would like|d like|trying|tryna|need)"
+        r"(?:i |we )?(?:just |only |really )*(?:want(?:ed)?|wanna|would like|d like|trying|tryna"
+        r"|need)"
         r"(?: (?:2|to|a|the|my))+"
         rf"(?: {_ELSE})*? (?:close|closer|photo|picture|pic|shot|settings?|zoom"
         r"|camera|phone|lens|water(?:fall)? (?:look|soft|smooth|silky)\w*|long exposure|silky|iso"

@@ -15,7 +15,7 @@ WORDS: Final[Mapping[str, str]] = {
     "calm_parts.lead": r"und|aber|also|nein|nee|ne|na|doch|ok",
     # "Es steigt nicht", which "nicht mehr" or "noch nicht" would take back.
     "calm_parts.not_rising": (
-        rf"{_ES} steigt {_EH}{_NICHT}(?: an)?|steigt {_EH}{_NICHT}(?: an)?"
+        rf"{_ES} steigt {_EH}{_NICHT}(?: an)?"
         rf"|{_ES} (?:ist|is|wird|hat sich) {_EH}{_NICHT}"
         rf" (?:gestiegen|hoher(?: geworden)?|am steigen|angestiegen){_ALS}"
     ),
@@ -27,8 +27,18 @@ WORDS: Final[Mapping[str, str]] = {
     ),
     # What tells that nothing is the matter, where danger only is likely by other words.
     "calm_parts.idle": (
-        r"(?:(?:die|der|das|mein\w*|unser\w*|alle|beide|den) )*\w+(?: (?:ist|is|sind|hat|haben|jammer\w*"
+        r"(?:(?:die|der|das|mein\w*|unser\w*|alle|beide|den) )*\w+(?: (?:ist|is|sind|hat|haben"
+        r"|jammer\w*"
         r"|schon|jetzt|so|langsam|wieder|nur|eh|auch|wird|werden|ihm|ihr|ihnen|muss|mussen))*"
         r" (?:hunger|hungrig|durst|durstig|fad|langweilig|aufs klo)(?: (?:schon|jetzt|haha|lol))*"
+    ),
+    # A thing that is put under the camera: nobody stands under anything.
+    "calm_parts.put_under": (
+        r"(?:(?:kann|konnte|soll|darf) ich )?(?:da )?(?:mein\w*|ein\w*|den|die"
+        r"|das) (?:\w+ )?(?:pulli"
+        r"|jacke|tasche|rucksack|schal|handtuch|handschuhe?|mutze|hemd|buch|stein|hoodie|kissen)"
+        r"(?: da)? (?:drunter\w*|unter\w*|drauf\w*|drum\w*|unter (?:das|die"
+        r"|mein\w*) \w+)(?: (?:legen|tun"
+        r"|packen|stopfen))?"
     ),
 }

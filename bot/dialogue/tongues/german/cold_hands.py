@@ -22,13 +22,16 @@ WORDS: Final[Mapping[str, str]] = {
         rf"{_HANDE} {_GANZ}{_KALT}(?: vor (?:lauter )?kalte)?|{_KALT} {_HANDE}|{_AN_HANDEN}"
         rf"|(?:mir|uns)? ?(?:frier\w*|frieren)(?: (?:mir|uns|langsam|schon|echt|gleich|grad|fast))*"
         rf" (?:die |meine )?{_HANDE}(?: (?:ab|ein|langsam|schon))*"
-        rf"|{_HANDE} (?:frieren|frier\w*)(?: (?:mir|uns|langsam|schon|echt|gleich|grad|fast|ab|ein))*"
+        rf"|{_HANDE} (?:frieren|frier\w*)(?: (?:mir|uns|langsam|schon|echt|gleich|grad|fast|ab"
+        rf"|ein))*"
         rf"|{_HANDE} {_GANZ}taub"
         rf"|(?:spur\w*|fuhl\w*)(?: (?:ich|meine|die|schon|kaum|noch|mehr|gar))* {_HANDE}"
         r"(?: (?:kaum|nicht|nimmer|nich|mehr|noch|schon))*"
         r"|(?:was hilft|was tun) gegen (?:die )?kalte"
     ),
-    "cold_hands.shaking": r"(?:ich )?zitter\w*(?: ich)?(?: (?:grad|schon|etwas))* vor (?:lauter )?kalte",
+    "cold_hands.shaking": (
+        r"(?:ich )?zitter\w*(?: ich)?(?: (?:grad|schon|etwas))* vor (?:lauter )?kalte"
+    ),
     "cold_hands.cold_alone": r"(?:mir|uns) (?:ist|wird) (?:(?:ein bisschen|etwas|langsam) )?kalt",
     "cold_hands.numb": rf"{_HANDE} {_GANZ}taub",
     "cold_hands.but": r"aber",
@@ -51,4 +54,6 @@ WORDS: Final[Mapping[str, str]] = {
         r"aufhoren|verwirrt|schlafrig|mude|lall\w*|stolper\w*|weiss|weisse|blau|hart"
         r"|erfrierung\w*|ohnmach\w*|schwindlig|gehen"
     ),
+    # Before it, behind good news: "all good, only cold fingers".
+    "cold_hands.just": r"nur|bloss|aber|halt|mit|meine|eh|a",
 }

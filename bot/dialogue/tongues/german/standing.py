@@ -16,17 +16,20 @@ WORDS: Final[Mapping[str, str]] = {
     "standing.play": (
         r"plan?t?schen|rumplan?t?schen|baden|schwimmen|reinhupfen|waten"
         r"|(?:am|im|ans|ins|beim) (?:wasser|bach|ufer|fluss|becken|tumpel)(?: \w+)? spielen"
-        r"|spielen (?:am|im|beim) (?:wasser|bach|ufer|fluss)|(?:fusse|zehen|beine) (?:ins|rein|in den)"
+        r"|spielen (?:am|im|beim) (?:wasser|bach|ufer|fluss)|(?:fusse|zehen|beine) (?:ins|rein"
+        r"|in den)"
         r"|(?:hund|kind\w*|klein\w*|sohn|tochter) (?:\w+ )?(?:ins|in den) (?:wasser|bach|fluss)"
     ),
     "standing.may": (
-        r"darf|durfen|kann|konnen|konnt\w*|soll\w*|ok|okay|sicher|erlaubt|mochte\w*|will|wollen|lass\w*"
+        r"darf|durfen|kann|konnen|konnt\w*|soll\w*|ok|okay|sicher|erlaubt|mochte\w*|will|wollen"
+        r"|lass\w*"
         r"|geht das|ist das"
     ),
     # Things that may be put there.
     "standing.thing": r"stativ|zeit|blende|belichtung|handy|kamera|filter|objektiv|rucksack",
     # Somebody who is in it already.
     "standing.out": r"hilfe|raus|heraus|gefallen|\w*gerutscht|ertrink\w*|unter|schon|noch|weg",
+    "standing.no_play": r"(?:kein\w*|nicht|ohne|nie) (?:\w+ )?",
     # Beside a depth: "knee deep, can I stand there?".
     "standing.stand": r"(?: (?:da|dort|hier|drin|noch)* ?stehen)",
     "standing.wading": r"ist waten",

@@ -26,6 +26,7 @@ WORDS: Final[Mapping[str, str]] = {
     ),
     "water_colour.else": (
         r"weissabgleich|bearbeit\w*|raw|jpe?g|farbstich|display|polfilter|pol|nd|filter|histogramm"
-        r"|braune\w? (?:fels\w*|stein\w*|blatt\w*|laub|moos|wand)|sattigung|belichtung|zeit|einstellung\w*|kelvin"
+        r"|braune\w? (?:fels\w*|stein\w*|blatt\w*|laub|moos|wand)|sattigung|belichtung|zeit"
+        r"|einstellung\w*|kelvin"
     ),
 }

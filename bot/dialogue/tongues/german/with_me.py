@@ -1,4 +1,4 @@
-"""German words: parts of a reply that tell that somebody is back, beside who writes, or no person."""
+"""German words: parts of a reply that tell that somebody is near, or was no person."""
 
 from __future__ import annotations
 
@@ -26,7 +26,8 @@ WORDS: Final[Mapping[str, str]] = {
     "with_me.told": (
         rf"{_WER}{_IST} (?:bei|neben|hinter|mit) {_MIR}(?: (?:geblieben|am weg|aufm weg|auf dem weg"
         r"|am ufer|jetzt|wieder|sicher))*"
-        rf"|{_WER} (?:halt|haelt|hat)(?: (?:sich|jetzt|noch))*(?: an)? mein\w* (?:hand|arm|armel|jacke)"
+        rf"|{_WER} (?:halt|haelt|hat)(?: (?:sich|jetzt|noch))*(?: an)? mein\w* (?:hand|arm|armel"
+        rf"|jacke)"
         r"(?: (?:jetzt|fest))*"
         r"|(?:ich )?(?:hab|habe|halt|halte|haben|halten)(?: (?:ich|wir|jetzt))*"
         r" (?:sie|ihn|beide|das kind|mein\w* \w+|die kinder|den hund)(?: jetzt)*"
@@ -38,9 +39,13 @@ WORDS: Final[Mapping[str, str]] = {
         r"|(?:der hund |er |sie )?(?:schuttelt|beutelt) sich(?: ab| grad| gerade)*"
     ),
     "with_me.wish": (
-        r"(?:ich |wir |i )?(?:will|wollt\w*|mocht\w*|wurd\w*|brauch\w*)(?: (?:ich|wir|nur|bloss|doch"
-        rf"|gern|gerne|eh))* (?:{_SONST} )*?(?:naher|foto|bild|einstellung\w*|zoom\w*|kamera|handy|objektiv"
+        r"(?:ich |wir |i )?(?:will|wollt\w*|mocht\w*|wurd\w*|brauch\w*)(?: (?:ich|wir|nur|bloss"
+        r"|doch"
+        rf"|gern|gerne|eh))* (?:{_SONST} )*?(?:naher|foto|bild|einstellung\w*|zoom\w*|kamera"
+        rf"|handy|objektiv"
         rf"|langzeit\w*|iso|zeit|blende|weich\w*|seidig\w*)(?: {_SONST})*"
     ),
-    "with_me.calm": r"(?:ich |wir )?(?:bin |sind )?(?:ganz |eh |total )*(?:entspannt|gechillt|ruhig)",
+    "with_me.calm": (
+        r"(?:ich |wir )?(?:bin |sind )?(?:ganz |eh |total )*(?:entspannt|gechillt|ruhig)"
+    ),
 }

@@ -11,14 +11,16 @@ WORDS: Final[Mapping[str, str]] = {
     ),
     # What stands between: no hands, and nothing that denies.
     "cold_child.is": (
-        r"esta|estan|tiene|tienen|mucho|muy|ya|tanto|bastante|un poco|algo|de|se|y|mojad[oa]s?|empapad[oa]s?"
+        r"esta|estan|tiene|tienen|mucho|muy|ya|tanto|bastante|un poco|algo|de|se|y|mojad[oa]s?"
+        r"|empapad[oa]s?"
         r"|pasan|pasa|con|muchisimo|empiezan? a|tener|ahora"
     ),
     "cold_child.cold": (
         r"frio|helad[oa]s?|congelad[oa]s?|tirita\w*|tiembla\w*|tiritando|temblando"
     ),
     "cold_child.wet": (
-        r"mojad[oa]s?|empapad[oa]s?|humed[oa]s?|tirit\w*|tembl\w*|tiembl\w*|cuanto tiempo|preocup\w*"
+        r"mojad[oa]s?|empapad[oa]s?|humed[oa]s?|tirit\w*|tembl\w*|tiembl\w*|cuanto tiempo"
+        r"|preocup\w*"
         r"|irnos|nos vamos|volver|labios"
     ),
     "cold_child.not": (

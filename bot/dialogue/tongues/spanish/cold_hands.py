@@ -31,11 +31,11 @@ WORDS: Final[Mapping[str, str]] = {
         r"iso|velocidad|apertura|tiempo|exposicion|pulso|tripode|objetivo|filtro|ajustes?"
         r"|foco|enfoque|fotos?|imagen|ruido|grano"
     ),
-    "cold_hands.dusk": (
-        r"(?:ya )?(?:se hace de noche|oscurece|esta oscureciendo|se va la luz)"
-    ),
+    "cold_hands.dusk": (r"(?:ya )?(?:se hace de noche|oscurece|esta oscureciendo|se va la luz)"),
     "cold_hands.worse": (
         r"parar|confus\w*|sueno|dormid[oa] de|mare\w*|blanc[oa]s|azul\w*|dur[oa]s"
         r"|congelacion|caminar"
     ),
+    # Before it, behind good news: "all good, only cold fingers".
+    "cold_hands.just": r"solo|pero|con|las|los",
 }

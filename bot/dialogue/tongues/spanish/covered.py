@@ -13,5 +13,5 @@ WORDS: Final[Mapping[str, str]] = {
         r"|(?:medio|casi|parcialmente) (?:cubiert|tapad|sumergid)[oa]s?"
     ),
     "covered.before": r"ahora|ya|antes|hace un rato|cuando (?:llegamos|llegue)|marque|marcamos"
-        r"|estaban? secas?",
+    r"|estaban? secas?",
 }

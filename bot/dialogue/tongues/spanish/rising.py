@@ -7,7 +7,9 @@ from typing import Final
 
 WORDS: Final[Mapping[str, str]] = {
     "rising.water": r"agua|arroyo|rio|riachuelo|quebrada|nivel|caudal|poza|corriente",
-    "rising.more": r"mas (?:marron|turbi[oa]|suci[oa]|alt[oa]|barros[oa]|hond[oa]|profund[oa]|cafe)",
+    "rising.more": (
+        r"mas (?:marron|turbi[oa]|suci[oa]|alt[oa]|barros[oa]|hond[oa]|profund[oa]|cafe)"
+    ),
     "rising.than": (
         r"que (?:antes|al (?:llegar|principio)|esta manana"
         r"|cuando (?:llegue|llegamos|vine|vinimos|empece|empezamos)"

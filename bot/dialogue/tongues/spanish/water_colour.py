@@ -8,10 +8,12 @@ from typing import Final
 WORDS: Final[Mapping[str, str]] = {
     # Brown as tea is, or of mud.
     "water_colour.brown": (
-        r"te|color (?:te|cafe|marron)|coca ?cola|whisky|ambar|marron\w*|pard[oa]s?|cafe|amarronad[oa]"
+        r"te|color (?:te|cafe|marron)|coca ?cola|whisky|ambar|marron\w*|pard[oa]s?|cafe"
+        r"|amarronad[oa]"
     ),
     "water_colour.asked": (
-        r"barro|lodo|turba|taninos?|normal|natural|segur[oa]|peligros[oa]|mal[oa]|limpi[oa]|suci[oa]"
+        r"barro|lodo|turba|taninos?|normal|natural|segur[oa]|peligros[oa]|mal[oa]|limpi[oa]"
+        r"|suci[oa]"
         r"|crecida|preocup\w*|color|por que|significa"
     ),
     "water_colour.safe": r"segur[oa]|peligros[oa]|meter\w*|beber",
@@ -24,6 +26,7 @@ WORDS: Final[Mapping[str, str]] = {
     ),
     "water_colour.else": (
         r"balance de blancos|editar|edicion|raw|jpe?g|pantalla|polarizador|filtro|nd|histograma"
-        r"|(?:rocas?|piedras?|hojas?|musgo) (?:marron\w*|pard[oa]s?)|saturacion|exposicion|ajustes?|tiempo|tono"
+        r"|(?:rocas?|piedras?|hojas?|musgo) (?:marron\w*|pard[oa]s?)|saturacion|exposicion"
+        r"|ajustes?|tiempo|tono"
     ),
 }

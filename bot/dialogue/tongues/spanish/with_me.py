@@ -1,4 +1,4 @@
-"""Spanish words: parts of a reply that tell that somebody is back, beside who writes, or no person."""
+"""Spanish words: parts of a reply that tell that somebody is near, or was no person."""
 
 from __future__ import annotations
 
@@ -34,7 +34,8 @@ WORDS: Final[Mapping[str, str]] = {
         r" (?:nino|nina|persona|hijo))?|(?:el perro )?se (?:esta )?sacud\w+(?: el agua)?"
     ),
     "with_me.wish": (
-        rf"(?:yo )?(?:solo )?(?:quiero|queremos|quisiera|necesito)(?: solo)? (?:{_MAS} )*?(?:cerca|foto"
+        rf"(?:yo )?(?:solo )?(?:quiero|queremos|quisiera"
+        rf"|necesito)(?: solo)? (?:{_MAS} )*?(?:cerca|foto"
         rf"|imagen|toma|ajustes?|zoom|camara|movil|celular|objetivo|iso|tiempo|seda)(?: {_MAS})*"
     ),
     "with_me.calm": r"(?:estoy |estamos )?(?:muy |todos )?(?:tranquil[oa]s?|relajad[oa]s?)",
