@@ -47,7 +47,8 @@ NOTHING_OPEN = (False, False, False)
     "text",
     [
         (
-            "one more thing, which I should have asked first: the stream is a little browner than when"
+            "one more thing, which I should have asked first: the stream is a little browner than"
+            " when"
             " I arrived and the stones I marked are half covered. I am alone. Pack up?"
         ),
         "is f/11 ok? also the water looks murkier than before",
@@ -179,6 +180,7 @@ def test_leave_that_is_let_be_opens_the_walk_again() -> None:
         ("el arroyo es color té, ¿es barro?", "water.brown_asked"),
         ("brown but see through, no twigs, not rising, is it ok?", "water.tea"),
         ("the water is brown and full of twigs, is that normal?", "danger.flood"),
+        ("creek color of whisky, a bit silty, is that normal?", "danger.flood"),
     ],
 )
 def test_the_colour_of_the_water_gets_its_own_answer(text: str, said: str) -> None:
@@ -201,6 +203,7 @@ def test_peat_is_no_leave() -> None:
         "the water is brown in the raw, which white balance?",
         "the brown rocks in the stream, is f/8 ok?",
         "brown leaves, is that normal?",
+        "el agua me sale marrón en la foto pero es transparente, qué color pongo",
         "the stream is brown and clear.",
         "what is a polariser?",
     ],
@@ -235,6 +238,7 @@ def test_a_child_that_only_is_cold_is_warmed() -> None:
     assert graver is not None
     assert graver.kind is DangerKind.FLOOD
     assert not child_is_cold("the kids love cold colours")
+    assert not child_is_cold("der Bub zittert vor Aufregung")
     assert not child_is_cold("the kids were cold, now warm again")
     sounds = read_danger("my son is freezing cold and pale")
     assert sounds is not None
@@ -248,7 +252,7 @@ def test_a_child_that_only_is_cold_is_warmed() -> None:
         "mir frieren langsam die finger ab",
         "mir frieren langsam die finger ab und es wird dunkler, wie viel iso darf ich denn hoch",
         "my fingers are numb, which iso now?",
-        "no siento los dedos, qué tiempo pongo?",
+        "tengo los dedos dormidos, qué tiempo pongo?",
     ],
 )
 def test_cold_fingers_are_warmed_and_the_walk_goes_on(text: str) -> None:
@@ -273,6 +277,7 @@ def test_shaking_from_the_cold_is_answered_before_the_frame() -> None:
         "my fingers are numb and i fell, which shutter?",
         "my hands are numb and I am so tired, f/8?",
         "my hands are numb and ben went under, which iso?",
+        "can't feel my fingers",
     ],
 )
 def test_what_is_worse_than_cold_hands_stays_an_emergency(text: str) -> None:
@@ -315,7 +320,8 @@ def test_cold_hands_alone_leave_nothing_beside() -> None:
         (
             "kids are cold, wet sleeves. go now?",
             (
-                "we're back at the car, everyone's warm again. dog smells. of the two frames, the 1/30"
+                "we're back at the car, everyone's warm again. dog smells. of the two frames, the"
+                " 1/30"
                 " one and one at 1/60 that's darker, which is better to keep?"
             ),
         ),
@@ -355,8 +361,8 @@ def test_parts_about_somebody_are_known_as_a_whole() -> None:
     "text",
     [
         (
-            "white sky up there between the trees, yeah. and the kids are bored already. how long does"
-            " this take normally haha"
+            "white sky up there between the trees, yeah. and the kids are bored already. how long"
+            " does this take normally haha"
         ),
         "wheres long exposure mode?? and can i put my hoodie under it",
         "kann ich da meinen pulli drunterlegen, und welche zeit?",

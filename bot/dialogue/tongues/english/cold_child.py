@@ -29,6 +29,6 @@ WORDS: Final[Mapping[str, str]] = {
     "cold_child.not": (
         r"not (?:\w+ )?(?:cold|freezing|shivering)|(?:was|were) cold|no longer|warm again"
         r"|cold (?:tones?"
-        r"|light|colou?rs?|drinks?|water|cast|look)|if|isnt|arent|warmed up"
+        r"|light|colou?rs?|drinks?|water|cast|look)|if|isnt|arent|warmed up|excite\w*|laughing"
     ),
 }

@@ -30,7 +30,10 @@ WORDS: Final[Mapping[str, str]] = {
         r"|would like to|is it"
     ),
     # Things that may be put there.
-    "standing.thing": r"tripod|phone|camera|filter|lens|bag",
+    "standing.thing": (
+        r"tripod|phone|camera|filter|lens|bag|leaf|part|photograph (?:them|it)|shoot (?:that|it"
+        r"|them)"
+    ),
     # Somebody who is in it already.
     "standing.out": (
         r"cant|cannot|help|out|under|fell|fallen|swept|drown\w*|stuck|gone|still|already"

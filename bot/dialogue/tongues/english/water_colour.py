@@ -22,7 +22,7 @@ WORDS: Final[Mapping[str, str]] = {
         r"(?:stones?|bottom|ground|rocks?|pebbles|bed)"
     ),
     "water_colour.cloudy": (
-        r"not (?:\w+ )?clear|unclear|cloudy|murky|opaque|silty|twigs?|debris"
+        r"not (?:\w+ )?clear|unclear|cloudy|murky|opaque|silty|twigs?|branches|debris"
         r"|rising|higher|(?:cant|cannot|can not|dont|not) see"
     ),
     # Where colours are of the picture, or of something else.

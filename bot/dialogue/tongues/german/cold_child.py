@@ -24,6 +24,6 @@ WORDS: Final[Mapping[str, str]] = {
     ),
     "cold_child.not": (
         r"nicht (?:\w+ )?(?:kalt|frier\w*)|war kalt|waren kalt|wieder warm|nimmer kalt|kalt\w*"
-        r" (?:farb\w*|licht|ton|tone|wasser)|wenn|falls|fror\w*"
+        r" (?:farb\w*|licht|ton|tone|wasser)|wenn|falls|fror\w*|vor (?:aufregung|freude|lachen)"
     ),
 }

@@ -25,8 +25,6 @@ WORDS: Final[Mapping[str, str]] = {
         rf"|{_HANDE} (?:frieren|frier\w*)(?: (?:mir|uns|langsam|schon|echt|gleich|grad|fast|ab"
         rf"|ein))*"
         rf"|{_HANDE} {_GANZ}taub"
-        rf"|(?:spur\w*|fuhl\w*)(?: (?:ich|meine|die|schon|kaum|noch|mehr|gar))* {_HANDE}"
-        r"(?: (?:kaum|nicht|nimmer|nich|mehr|noch|schon))*"
         r"|(?:was hilft|was tun) gegen (?:die )?kalte"
     ),
     "cold_hands.shaking": (

@@ -26,7 +26,10 @@ WORDS: Final[Mapping[str, str]] = {
         r"|geht das|ist das"
     ),
     # Things that may be put there.
-    "standing.thing": r"stativ|zeit|blende|belichtung|handy|kamera|filter|objektiv|rucksack",
+    "standing.thing": (
+        r"stativ|zeit|blende|belichtung|handy|kamera|filter|objektiv\w*|blatt"
+        r"|rucksack"
+    ),
     # Somebody who is in it already.
     "standing.out": r"hilfe|raus|heraus|gefallen|\w*gerutscht|ertrink\w*|unter|schon|noch|weg",
     "standing.no_play": r"(?:kein\w*|nicht|ohne|nie) (?:\w+ )?",

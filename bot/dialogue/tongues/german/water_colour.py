@@ -25,7 +25,7 @@ WORDS: Final[Mapping[str, str]] = {
         r"|nicht (?:\w+ )?(?:grund|boden|steine)|(?:keinen|kein) grund"
     ),
     "water_colour.else": (
-        r"weissabgleich|bearbeit\w*|raw|jpe?g|farbstich|display|polfilter|pol|nd|filter|histogramm"
+        r"fotos?|weissabgleich|bearbeit\w*|raw|jpe?g|farbstich|display|polfilter|pol|nd|filter|histogramm"
         r"|braune\w? (?:fels\w*|stein\w*|blatt\w*|laub|moos|wand)|sattigung|belichtung|zeit"
         r"|einstellung\w*|kelvin"
     ),

@@ -25,6 +25,6 @@ WORDS: Final[Mapping[str, str]] = {
     ),
     "cold_child.not": (
         r"no (?:\w+ )?(?:tienen?|frio|tirita\w*)|tenian?|ya no|color(?:es)? frios?|luz fria"
-        r"|si (?:los|las|el|la|tienen?)|entro en calor"
+        r"|si (?:los|las|el|la|tienen?)|entro en calor|emocion|risa"
     ),
 }

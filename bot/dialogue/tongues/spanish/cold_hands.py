@@ -14,7 +14,7 @@ WORDS: Final[Mapping[str, str]] = {
     "cold_hands.told": (
         rf"{_MANOS} {_MUY}{_FRIO}|se me (?:congelan|hielan|enfrian|congelaron) (?:las"
         rf"|los) {_MANOS}|frio en (?:las|los) {_MANOS}|que (?:hago|hacemos) (?:contra|con) el frio"
-        rf"|{_DORMIDAS}|(?:ya )?no (?:me )?siento (?:las|los|mis) {_MANOS}"
+        rf"|{_DORMIDAS}"
     ),
     "cold_hands.shaking": r"(?:estoy )?(?:tiritando|temblando|tiemblo|tirito) (?:de|por el) frio",
     "cold_hands.cold_alone": r"(?:tengo|tenemos) (?:algo de |un poco de )?frio",

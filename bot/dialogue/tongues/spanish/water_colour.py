@@ -25,7 +25,8 @@ WORDS: Final[Mapping[str, str]] = {
         r"|no se ven? (?:las|el)"
     ),
     "water_colour.else": (
-        r"balance de blancos|editar|edicion|raw|jpe?g|pantalla|polarizador|filtro|nd|histograma"
+        r"fotos?|balance de blancos|editar|edicion|raw|jpe?g|pantalla|polarizador|filtro|nd"
+        r"|histograma"
         r"|(?:rocas?|piedras?|hojas?|musgo) (?:marron\w*|pard[oa]s?)|saturacion|exposicion"
         r"|ajustes?|tiempo|tono"
     ),
