@@ -137,7 +137,7 @@ def test_cold_hands_are_warmed_and_the_walk_goes_on(text: str) -> None:
 @pytest.mark.parametrize(
     "text",
     [
-        "I can't feel my hands any more",
+        "my hands are numb",
         "can't move my fingers, so cold",
         "my hands are freezing and he won't wake up",
         "my feet are freezing and I can't stop shivering",

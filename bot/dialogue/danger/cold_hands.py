@@ -9,7 +9,7 @@ from bot.dialogue.danger.judged import judged
 from bot.dialogue.folding import folded
 from bot.dialogue.tongues import in_any, whole_words
 
-#: Cold that hurts but does its work. Numb ones count only where the person says that they are fine.
+#: Cold that hurts but does its work. Numb hands count only where the person says they are fine.
 _TOLD: Final = whole_words("cold_hands.told")
 #: Cold as such, without a word for how much: shivering, numb and very cold people say more.
 _COLD_ALONE: Final = whole_words("cold_hands.cold_alone")

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Mapping
 from typing import Final
 
-# Cold that hurts but does its work. Numb ones count only where the person says that they are fine.
+# Cold that hurts but does its work. Numb hands count only where the person says that they are fine.
 _COLD: Final = r"(?:freezing|cold|icy|frozen|like ice|ice cold|freezing cold|getting cold)"
 _SO: Final = (
     r"(?:(?:are|r|is|feel|get|got|getting|so|very|really|all|too|a bit|bit|pretty|quite) )*"
@@ -14,8 +14,11 @@ _HANDS: Final = r"(?:hands?|fingers?|thumbs?|feet|toes)"
 
 WORDS: Final[Mapping[str, str]] = {
     "cold_hands.told": (
-        rf"{_HANDS} {_SO}{_COLD}|(?:freezing|cold|icy|numb) {_HANDS}"
-        rf"|{_HANDS} {_SO}numb(?: (?:already|now|by now|from (?:the )?cold))*"
+        rf"{_HANDS} {_SO}{_COLD}|(?:freezing|cold|icy) {_HANDS}"
+        # Fingers alone: whole hands or feet without feeling have cooled through.
+        rf"|(?:fingers?|finger ?tips|thumbs?) {_SO}numb"
+        r"(?: (?:already|now|by now|from (?:the )?cold))*"
+        r"|numb (?:fingers?|finger ?tips|thumbs?)"
         r"|what (?:can|do|should) (?:i|we) do (?:about|against) the cold"
         r"|how (?:do|can|should) (?:i|we) (?:keep|stay) warm"
     ),

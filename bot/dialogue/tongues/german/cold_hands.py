@@ -24,7 +24,8 @@ WORDS: Final[Mapping[str, str]] = {
         rf" (?:die |meine )?{_HANDE}(?: (?:ab|ein|langsam|schon))*"
         rf"|{_HANDE} (?:frieren|frier\w*)(?: (?:mir|uns|langsam|schon|echt|gleich|grad|fast|ab"
         rf"|ein))*"
-        rf"|{_HANDE} {_GANZ}taub"
+        # Fingers alone: whole hands or feet without feeling have cooled through.
+        rf"|finger {_GANZ}taub"
         r"|(?:was hilft|was tun) gegen (?:die )?kalte"
     ),
     "cold_hands.shaking": (
