@@ -11,10 +11,14 @@ import re
 from collections.abc import Callable, Sequence
 from typing import Final, NamedTuple
 
+from bot.dialogue.danger.calm_parts import without_calm, without_idle
+from bot.dialogue.danger.cold_hands import only_cold_hands
 from bot.dialogue.danger.denied import sounds_of_danger
 from bot.dialogue.danger.good_news import is_only_good
+from bot.dialogue.danger.judged import judged
 from bot.dialogue.danger.left_open import leaves_something
-from bot.dialogue.danger.whose import names_another
+from bot.dialogue.danger.whose import names_another, names_somebody
+from bot.dialogue.danger.with_me import is_with_me, wishes_a_picture
 from bot.dialogue.folding import folded
 from bot.dialogue.meaning.asking import asks
 from bot.dialogue.meaning.options import OTHER, meant_of_safety
@@ -34,6 +38,10 @@ _COUNTED: Final = re.compile(rf"{in_any('clauses.counted')}\b", re.IGNORECASE)
 #: Who is left out of good news, or not sure to be in it; then it answers nothing.
 _EXCEPTION: Final = whole_words("clauses.exception")
 _HEDGE: Final = whole_words("clauses.hedge")
+#: Words of the picture, in a part that sounds no more of danger than plain talk does [log odds]:
+#: own rule, as for parts that tell facts.
+_PICTURE: Final = whole_words("cold_hands.picture")
+_PLAIN: Final = -3.5
 #: What a part has in it that answers by its sense: without such a word one part in twenty of what
 #: people say of pictures, and of danger, is near to good news.
 _ANSWERING: Final = {
@@ -115,6 +123,7 @@ def _good_news(
         return _DOUBTFUL
     beside = [part.text for part in parts if part.safe is None and not asks(said(part.text))]
     named = [part for part in beside if names_another(part) and len(part.split()) > 1]
+    named = [part for part in named if not _is_calm(part)]
     if not all(_leans_safe(question, part, said) for part in named):
         return NOTHING_HEARD if question == "safe" else _DOUBTFUL
     strict = question == "safe" and not numbered
@@ -137,10 +146,25 @@ def _contradicts(part: _Part) -> bool:
 
 def _is_harmless(part: str, said: Callable[[str], Said]) -> bool:
     """Whether a part leans to good news, tells facts or is small words; "ben lies there" is not."""
+    if _is_calm(part):
+        return True
     if leaves_something(part) or sounds_of_danger(part):
         return False
+    if wishes_a_picture(part) or only_cold_hands(part) or _is_of_the_picture(part):
+        return True
     tells = bool(read(said(part).english).known()) or is_only_good(folded(part))
     return tells or _leans_safe("safe", part, said)
+
+
+def _is_of_the_picture(part: str) -> bool:
+    """Whether a part speaks of frames or settings, and of nobody."""
+    said = _PICTURE.search(folded(part)) is not None
+    return said and not names_somebody(part) and judged(part).odds <= _PLAIN
+
+
+def _is_calm(part: str) -> bool:
+    """Whether a part in known words tells of no trouble: beside me, hungry, not rising."""
+    return is_with_me(part) or not without_calm(part) or not without_idle(part)
 
 
 def _leans_safe(question: str, part: str, said: Callable[[str], Said]) -> bool:
@@ -171,6 +195,8 @@ def _numbered(text: str) -> tuple[int | None, str]:
 def _part(question: str, part: str, by_words: Verdict, said: Callable[[str], Said]) -> _Part:
     """What one part says, by its words, else by its sense where it has a word of good news."""
     safe = by_words(part)
+    if safe is False and is_with_me(part):
+        safe = None  # "he's out, shaking all over us": the dog is
     if safe and len(part) < _BARE and " " not in part:
         return _Part("", None)  # "no, I'm holding on": a bare word says nothing of the rest
     if safe is not None or len(part.split()) < _LEAST_WORDS or "?" in part:

@@ -7,7 +7,9 @@ from typing import Final
 from bot.dialogue.danger.asked_first import only_noise, wants_question
 from bot.dialogue.danger.beside import heard_beside
 from bot.dialogue.danger.bright_gone import only_bright_gone
-from bot.dialogue.danger.cold_hands import only_cold, only_cold_hands
+from bot.dialogue.danger.calm_parts import without_calm, without_idle
+from bot.dialogue.danger.cold_child import child_cools_out, child_is_cold
+from bot.dialogue.danger.cold_hands import beside_cold_hands, only_cold, only_cold_hands
 from bot.dialogue.danger.covered import is_covered
 from bot.dialogue.danger.explained import explained
 from bot.dialogue.danger.features import Heard, heard_in
@@ -29,6 +31,7 @@ from bot.dialogue.danger.replies import (
     tells_only_where,
     who_is_safe,
 )
+from bot.dialogue.danger.rising import is_rising
 from bot.dialogue.danger.slips import mended
 from bot.dialogue.danger.spoken_of import without_talk
 from bot.dialogue.danger.whose import Whose, whose
@@ -90,16 +93,36 @@ def read_danger(text: str) -> Danger | None:
         The kind and its level, None where there is none; what only sounds like danger is
         `UNCLEAR`, and no more than a hint where most such words tell of none.
     """
+    found = _found(text)
+    sounds = found is not None and found.level is not Level.HINT
+    if not (child_cools_out(text) or (sounds and child_is_cold(text))):
+        return found
+    cold = Danger(DangerKind.COLD, Level.EMERGENCY)
+    return found if found is not None and _is_graver_than_cold(found) else cold
+
+
+def _is_graver_than_cold(found: Danger) -> bool:
+    return found.is_told and gravest(found.kind.value, DangerKind.COLD.value) == found.kind.value
+
+
+def _found(text: str) -> Danger | None:
+    """The gravest danger in a message, but for a child that only is cold."""
     if only_cold_hands(text) or only_cold(text) or _of_the_picture(text):
         return None
-    if is_covered(text):
+    beside = beside_cold_hands(text)
+    return _told_or_weighed(text) if not beside or _found(beside) is not None else None
+
+
+def _told_or_weighed(text: str) -> Danger | None:
+    """The gravest danger in a message, by words that need no weighing, else by all of them."""
+    if is_covered(text) or is_rising(text):
         return Danger(DangerKind.FLOOD, Level.EMERGENCY)
     if only_noise(text):
         return Danger(DangerKind.UNCLEAR, LEVELS[DangerKind.UNCLEAR])
     found, right = _heard(text, _HEARD), mended(text)
     told = found is not None and found.is_told
     if not told and (standard := in_plain_german(text)) != text:
-        return read_danger(standard) or found
+        return _found(standard) or found
     if told or right == text or only_cold_hands(right) or only_cold(right):
         return found
     return _meant(right, found)
@@ -126,12 +149,17 @@ def _unsure(odds: float) -> Level:
 def _heard(text: str, least: float) -> Danger | None:
     """The gravest danger in a message, which holds without what it says of the frame, too."""
     found, bare = _read(text, least), without_frame_talk(text)
-    return found if found is None or bare == text else _read(bare, least)
+    if found is not None and bare != text:
+        return _read(bare, least)
+    if found is None or found.certain or LEVELS[found.kind] is Level.EMERGENCY:
+        return found
+    idle = without_idle(text)  # who is bored is not lost
+    return found if idle == text else _read(idle, least)
 
 
 def _read(text: str, least: float) -> Danger | None:
     """The gravest danger in a message as it stands, heard from such odds on."""
-    text, _ = without_talk(without_high_things(without_other_edges(text)))
+    text, _ = without_talk(without_high_things(without_other_edges(without_calm(text))))
     heard = heard_in(text)
     likely = judged(text, heard)
     kind = _kind_of(text, heard, likely, least)

@@ -22,17 +22,13 @@ def gives_up(text: str) -> bool:
     return _GIVEN_UP.fullmatch(plain(text)) is not None
 
 
-_WISHES: Final = re.compile(
-    r"\b(?:want(?:s|ed)? to|would like to|'d like to|(?:is |am |are |'m |'s "
-    r"|'re )?(?:thinking (?:of|about)"
-    r"|hoping to|tempted to)|wonder(?:s|ing)?)\b"
-)
+_WISHES: Final = re.compile(rf"(?<!\w){in_any('given_up.wishes')}(?!\w)")
 
 
 def wishes(text: str) -> bool:
     """Whether a message only wishes to go somewhere, for its writer or another one.
 
     Args:
-        text: as typed, in English.
+        text: as typed, in any of Linn's languages.
     """
     return _WISHES.search(plain(text)) is not None

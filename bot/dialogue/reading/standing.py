@@ -17,6 +17,17 @@ _IN_IT: Final = re.compile(rf"\b{_LEAVE}{in_any('standing.into')}")
 #: Beside a depth: "knee deep, can I stand there?".
 _STAND: Final = re.compile(rf"\b{_LEAVE}{in_any('standing.stand')}\b")
 _WADING: Final = whole_words("standing.wading")
+#: Children who paddle and dogs that swim: whoever is in the water is asked about alike.
+_PLAY: Final = whole_words("standing.play")
+_NO_PLAY: Final = re.compile(rf"\b{in_any('standing.no_play')}{in_any('standing.play')}\b")
+_MAY: Final = whole_words("standing.may")
+#: A picture of it, or a thing that is put there, is no leave to do it.
+_ELSE: Final = whole_words("permission.picture", "standing.thing")
+#: Where nothing is denied, leave at the beginning of a message is all that it tells.
+_LEAVE_FIRST: Final = re.compile(
+    rf"(?:(?:and|ok|so|und|y) )*(?:{_LEAVE}|{in_any('standing.may')})\b"
+)
+_DENIED: Final = whole_words("rising.denied", "standing.out")
 #: Heights of a body's marks [m]; own rule, on the deep side of what they mean.
 _MARKS: Final[Mapping[str, float]] = {
     "standing.ankle": 0.15,
@@ -72,9 +83,28 @@ def asks_to_stand(text: str) -> bool:
         text: as typed, in any of Linn's languages.
     """
     said = folded(text)
-    if _IN_IT.search(said) or _WADING.search(said):
+    if _IN_IT.search(said) or _WADING.search(said) or any(map(_asks_to_play, said.split(" . "))):
         return True
     return _STAND.search(said) is not None and _depth(said) is not None
+
+
+def only_asks_to_stand(text: str) -> bool:
+    """Whether a message asks that and tells nothing: nobody in it is in the water yet.
+
+    Args:
+        text: as typed; one clause that begins with leave, and denies nothing.
+    """
+    said = folded(text)
+    one = not re.search(r"[,.] ", said) and _LEAVE_FIRST.match(said) is not None
+    return one and _DENIED.search(said) is None and asks_to_stand(text)
+
+
+def _asks_to_play(said: str) -> bool:
+    """Whether one sentence asks whether somebody may play, paddle or swim in water."""
+    playing = _PLAY.search(said) and _MAY.search(said)
+    if _NO_PLAY.search(said):
+        return False
+    return bool(playing) and _ELSE.search(said) is None
 
 
 def water_to_stand_in(text: str) -> WaterToStandIn:

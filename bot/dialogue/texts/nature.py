@@ -57,6 +57,20 @@ NATURE: Final[dict[str, str]] = {
         "awake: Giesbrecht's 1-10-1. Cold below 21 °C (US Coast Guard), very cold below 15 °C "
         "(RNLI)."
     ),
+    # Humic substances of bogs colour clear water brown; soil, twigs and a rising level are signs of
+    # flood (US National Weather Service): common knowledge. Two metres: own rule.
+    "water.tea": (
+        "Clear and brown like tea is mostly peat: tannin, no mud. Cloudy, with twigs, or rising is "
+        "flood: leave, up and out. Signs and rangers decide."
+    ),
+    "water.brown_asked": (
+        "See the stones on the bottom? Then brown is mostly peat. Cloudy, with twigs, or rising is "
+        "flood: leave, up and out. Signs and rangers decide."
+    ),
+    "water.no_leave": (
+        "Colour says nothing of force, cold or depth: nobody in it, children by the hand, 2 m back "
+        "from the edge."
+    ),
     "standing.no": "Not here: {reasons}.",
     "standing.ask": "Not told: {unknown}. Until all is known and harmless: no.",
     "standing.with_care": "Nothing told speaks against it; that is no leave.",

@@ -79,6 +79,11 @@ SAFETY: Final[dict[str, str]] = {
         "Stop here: out of wind and spray, wet things off, dry layers on, warm sweet drink, then "
         "walk out together. Confused or sleepy: call 112 or 911."
     ),
+    # A child cools faster, and is warmed before it asks: common practice of first aid.
+    "danger.cold.child": (
+        "Go now: wet things off, a dry layer of yours on, warm sweet drink, all out together. "
+        "Sleepy, confused, or shivering that won't stop: call 112 or 911."
+    ),
     "danger.cold.again": (
         "Shivering that won't stop, slurring or stumbling is an emergency: call now, I can't. "
         "Wrap the body, keep them lying and gentle, no rubbing."

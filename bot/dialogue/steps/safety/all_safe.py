@@ -19,6 +19,7 @@ from bot.dialogue.danger import (
     who_is_safe,
 )
 from bot.dialogue.danger.came_away import speaks_for_one
+from bot.dialogue.danger.cold_hands import without_cold_hands
 from bot.dialogue.danger.denied import tells_of_danger
 from bot.dialogue.danger.explained import without_good
 from bot.dialogue.danger.moves import Move, move_of
@@ -101,6 +102,7 @@ def _heard_in_parts(turn: Turn, held: Emergency, text: str) -> Heard:
     """Whether all are safe by one part of a message: "2, all fine. Which days after rain?"."""
 
     def by_words(part: str) -> bool | None:
+        part = without_cold_hands(part)
         safe = _said(held, part)
         if safe is Safe.RETRACTED:
             return True

@@ -3,11 +3,14 @@
 from __future__ import annotations
 
 from bot.dialogue.danger import Danger, DangerKind, Level, Safe, people_here, who_is_safe
+from bot.dialogue.danger.calm_parts import denies_rising
 from bot.dialogue.danger.cry import cry_of
 from bot.dialogue.meaning.sentences import clauses_of
+from bot.dialogue.meaning.water_colour import Brown, brown_asked
 from bot.dialogue.own_words import is_own
 from bot.dialogue.reading import read
 from bot.dialogue.reading.foreign import glossed
+from bot.dialogue.reading.standing import only_asks_to_stand
 from bot.dialogue.steps.anywhere import manner
 from bot.dialogue.steps.safety import all_safe, closed_place, doubt_reply, emergency, frame_edges
 from bot.dialogue.steps.walk import composition
@@ -26,6 +29,9 @@ def danger_in(turn: Turn, text: str) -> Danger | None:
     danger = None if is_own(text) or cry_of(text) else people_here.danger_in(said, text)
     if danger is None:
         return None
+    if danger.kind is DangerKind.FLOOD and _is_peat(text):
+        return None
+    danger = _only_asked(text, danger)
     if emergency.is_held(turn):
         return danger if danger.certain and not all_safe.clears(turn, said, danger) else None
     if not (danger.certain and danger.level is Level.EMERGENCY) and composition.tells_of_a_step(
@@ -37,6 +43,18 @@ def danger_in(turn: Turn, text: str) -> Danger | None:
         return danger_in(turn, bare) if bare else None
     likely = danger if danger.certain else _uncertain(turn, text, danger)
     return None if closed_place.left(turn, text, surely=danger.certain) else likely
+
+
+def _is_peat(text: str) -> bool:
+    """Whether brown water is asked about that is clear and does not rise: no flood."""
+    return brown_asked(text) is Brown.CLEAR and denies_rising(text)
+
+
+def _only_asked(text: str, danger: Danger) -> Danger:
+    """Leave to play in the water for somebody in the water, where a message only asks for it."""
+    if danger.kind is DangerKind.IN_WATER and only_asks_to_stand(text):
+        return Danger(DangerKind.WADING, Level.STOP)
+    return danger
 
 
 def _uncertain(turn: Turn, text: str, danger: Danger) -> Danger | None:

@@ -13,10 +13,12 @@ from bot.dialogue.danger import (
     read_danger,
     whose,
 )
+from bot.dialogue.danger.cold_child import child_is_cold
 from bot.dialogue.danger.cry import cry_of
 from bot.dialogue.danger.people_here import may_be_of_somebody
 from bot.dialogue.danger.whose import names_somebody
 from bot.dialogue.events import FrameChecked, FramesMeasured, TextReceived
+from bot.dialogue.meaning.water_colour import Brown, brown_asked
 from bot.dialogue.questions import QUESTIONS
 from bot.dialogue.reading import number_answer
 from bot.dialogue.reading.access import needs_of
@@ -81,7 +83,8 @@ def ask(turn: Turn, text: str, *, reason: str = "danger.doubt") -> bool:
 def is_harmless(turn: Turn, text: str) -> bool:
     """Whether words that sound like danger are of something else, as far as can be told."""
     told = _answers_the_walk(turn, text) or _tells_of_visit(turn, text)
-    return told or _tells_of_ears(turn, text)
+    answered = brown_asked(text) is Brown.CLEAR or child_is_cold(text)
+    return told or answered or _tells_of_ears(turn, text)
 
 
 def _tells_of_ears(turn: Turn, text: str) -> bool:

@@ -9,6 +9,7 @@ from bot.dialogue.compose import Role
 from bot.dialogue.context import Doubt, Emergency, Position
 from bot.dialogue.danger import Danger, DangerKind, Level, Whose, gravest, whose
 from bot.dialogue.danger.came_away import speaks_for_oneself
+from bot.dialogue.danger.cold_child import child_is_cold
 from bot.dialogue.danger.given_up import wishes
 from bot.dialogue.danger.names import asks
 from bot.dialogue.danger.storm_words import tells_of_storm
@@ -125,6 +126,8 @@ def _is_planned(turn: Turn, text: str) -> bool:
 
 def _instruction(turn: Turn, danger: Danger, text: str) -> str:
     """What protects from it; in a flood nobody is sent to the bank, or down again."""
+    if danger.kind is DangerKind.COLD and child_is_cold(text):
+        return "danger.cold.child"
     planned = f"danger.{danger.kind.value}.planned"
     if planned in TEXTS and _is_planned(turn, text):
         return planned

@@ -6,14 +6,20 @@ from typing import Final
 
 from bot.dialogue.compose import Role
 from bot.dialogue.danger import Danger, DangerKind, Level
-from bot.dialogue.danger.cold_hands import only_cold, only_cold_hands
+from bot.dialogue.danger.cold_child import child_is_cold
+from bot.dialogue.danger.cold_hands import (
+    beside_cold_hands,
+    only_cold,
+    only_cold_hands,
+    shakes_from_cold,
+)
 from bot.dialogue.danger.spoken_of import Talk, only_talk, without_talk
 from bot.dialogue.reading import read
 from bot.dialogue.reading.cold_numbers import without_degrees
 from bot.dialogue.reading.foreign import glossed
 from bot.dialogue.reading.standing import asks_to_stand
 from bot.dialogue.steps.anywhere import heard, manner, repeat
-from bot.dialogue.steps.safety import cold_told, emergency, storm_distance
+from bot.dialogue.steps.safety import cold_told, emergency, storm_distance, water_colour
 from bot.dialogue.steps.visits import note_home
 from bot.dialogue.turn import Turn
 
@@ -28,16 +34,37 @@ def answer(turn: Turn, text: str) -> bool:
         turn: the answer under construction.
         text: the message, as typed.
     """
-    if _of_numbers(turn, text):
+    if _of_numbers(turn, text) or water_colour.answer(turn, text):
         return True
-    cold, talk = _cold_of(text), only_talk(text)
-    if not (cold or talk) or _tells_more(turn, text):
-        return False
-    if cold:
-        turn.say(Role.SAFETY, cold)
-        manner.note_hands(turn, text)
+    if child_is_cold(text):
+        turn.say(Role.SAFETY, "danger.cold.child")
+        heard.keep(turn, text)
         repeat.put_again_if_open(turn, whole=False)
         return True
+    if beside_cold_hands(text):
+        _say_cold(turn, text, "precaution.cold" if shakes_from_cold(text) else "")
+        return False
+    return not _tells_more(turn, text) and (_of_cold(turn, text) or _of_talk(turn, text))
+
+
+def _say_cold(turn: Turn, text: str, said: str) -> None:
+    """What warms, and that a digit is enough from now on."""
+    turn.say(Role.SAFETY, said or "precaution.cold_hands")
+    manner.note_hands(turn, text)
+
+
+def _of_cold(turn: Turn, text: str) -> bool:
+    """Answer cold hands, and who is cold; whether it is that alone."""
+    cold = _cold_of(text)
+    if cold:
+        _say_cold(turn, text, cold)
+        repeat.put_again_if_open(turn, whole=False)
+    return bool(cold)
+
+
+def _of_talk(turn: Turn, text: str) -> bool:
+    """Answer what speaks of danger so that nothing happens; whether it is that."""
+    talk = only_talk(text)
     if Talk.WHERE_NOT in talk:
         turn.say(Role.SETTINGS, "precaution.where_not")
     elif Talk.NOTE_HOME in talk:

@@ -13,10 +13,11 @@ WORDS: Final[Mapping[str, str]] = {
     "covered.under": (
         r"(?:gone |went |go |going )?under(?: ?water)?(?: (?:now|already"
         r"|again))?(?= ?(?:[,.]|$))|submerged|covered (?:by|in|with) (?:the )?water"
-        r"|swallowed|flooded"
+        r"|swallowed|flooded|(?:half|partly|nearly|almost|mostly) (?:covered|submerged|gone)"
+        r"(?= ?(?:[,.]|$)| (?:now|already)\b)"
     ),
     "covered.before": (
         r"now|gone|went|already|earlier|before|any ?more|no longer|when (?:we|i) (?:got"
-        r"|came|arrived)|were dry|was dry|used to|a (?:while|minute) ago"
+        r"|came|arrived)|(?:i|we) marked|were dry|was dry|used to|a (?:while|minute) ago"
     ),
 }

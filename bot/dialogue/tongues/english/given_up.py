@@ -22,10 +22,20 @@ WORDS: Final[Mapping[str, str]] = {
         r"|doing"
         r"|worth it)(?: (?:it|there|in|up|then))?|(?:i was |it was )?(?:just"
         r"|only) (?:asking|wondering"
-        r"|checking|curious|a question)|too (?:risky|dangerous)|fair enough|better not|rather not"
+        r"|checking|curious|a question)|too (?:risky|dangerous)|fair enough"
+        r"|no (?:paddling|wading|swimming|climbing|standing|bathing|dip)(?: for (?:him|her|us"
+        r"|them|me"
+        r"|anyone|the (?:kids|dog)))?(?: then| today)*|we(?:'ll| will)? skip (?:it|that)"
+        r"|better not|rather not"
         r"|then not)"
     ),
     "given_up.small": (
         r"(?:ok(?:ay)?|no|nope|nah|fine|alright|well|then|so|and|but|sorry|thanks|good|right|i see)"
+    ),
+    # Who only wishes to go there.
+    "given_up.wishes": (
+        r"want(?:s|ed)? to|would like to|'d like to|(?:is |am |are |'m |'s "
+        r"|'re )?(?:thinking (?:of|about)"
+        r"|hoping to|tempted to)|wonder(?:s|ing)?"
     ),
 }

@@ -16,6 +16,29 @@ WORDS: Final[Mapping[str, str]] = {
         r" (?:stand|sit|step|walk|go|get|be)(?: \w+)? (?:in|into|through) (?:the |this |that )?"
         r"(?:water|stream|creek|river|brook|it)\b| (?:wade|ford)\b"
     ),
+    # What else somebody may do in water, and how leave is asked for it in the same sentence.
+    "standing.play": (
+        r"paddl(?:e|ing)|swim(?:s|ming)?|bath(?:e|ing)|splash(?:ing)? (?:about|around|in)"
+        r"|wad(?:e|ing)"
+        r"|play(?:ing)? (?:in|by|at|near|next to) the (?:waters?|stream|creek|beck|river|brook"
+        r"|pool|edge|bank|shallows)|(?:put|dip|stick|dangle|have) (?:\w+ )?(?:feet|toes) in"
+        r"|(?:go(?:es)?|get|jump|hop|let (?:\w+ )?\w+) in(?:to)? (?:the |this |that )?"
+        r"(?:water|stream|creek|beck|river|brook|pool|it)|cool (?:off|down) in"
+    ),
+    "standing.may": (
+        r"can|may|could|should|shall|ok|okay|safe|fine|alright|all right|allowed|let|want(?:s)? to"
+        r"|would like to|is it"
+    ),
+    # Things that may be put there.
+    "standing.thing": (
+        r"tripod|phone|camera|filter|lens|bag|leaf|part|photograph (?:them|it)|shoot (?:that|it"
+        r"|them)"
+    ),
+    # Somebody who is in it already.
+    "standing.out": (
+        r"cant|cannot|help|out|under|fell|fallen|swept|drown\w*|stuck|gone|still|already"
+    ),
+    "standing.no_play": r"(?:no|not|wont|dont|never|stop|without) (?:\w+ )?(?:more )?",
     # Beside a depth: "knee deep, can I stand there?".
     "standing.stand": r" (?:stand|be|stay)",
     "standing.wading": r"is wading",
@@ -50,7 +73,8 @@ WORDS: Final[Mapping[str, str]] = {
     "standing.rising": r"(?<!not )(?:rising)",
     "standing.alone": r"(?<!not )(?:alone|by myself|on my own)",
     "standing.child_or_frail": (
-        r"child|children|kids?|son|daughter|toddler|grandma|grandpa|unsteady"
+        r"child|children|kids?|son|daughter|boys?|girls?|toddler|baby|little ones?|grandma|grandpa"
+        r"|unsteady|\d+ ?(?:years?|yrs?) ?olds?|\d+ ?yo"
     ),
     "standing.nothing_below": r"(?:nothing|no (?:falls?|drop|rapids?)) (?:below|downstream)",
     "standing.not_brown": r"not brown|clear",

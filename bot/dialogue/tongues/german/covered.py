@@ -12,10 +12,10 @@ WORDS: Final[Mapping[str, str]] = {
     ),
     "covered.under": (
         r"unter wasser|untergegangen|uberspult|uberflutet|nicht mehr zu sehen"
-        r"|unterm wasser"
+        r"|unterm wasser|(?:halb|fast|schon) (?:bedeckt|weg|verschwunden|uberspult)"
     ),
     "covered.before": (
         r"jetzt|nun|schon|vorhin|eben|waren trocken|war trocken|als (?:wir|ich) (?:kam"
-        r"|kamen|angekommen)"
+        r"|kamen|angekommen)|markiert\w*"
     ),
 }

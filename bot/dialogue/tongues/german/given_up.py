@@ -17,10 +17,17 @@ WORDS: Final[Mapping[str, str]] = {
         r"|(?:ich )?(?:geh|gehe|mach|mache|kletter|kletter[e]?) (?:ich )?(?:da |es )?(?:nicht|nich)"
         r"(?: (?:rein|hoch|rüber|hin|raus))?"
         r"|(?:war |das war )?(?:nur|bloß) (?:ne |eine )?frage|(?:hab )?(?:nur|bloß) gefragt"
+        r"|(?:dann |also )?kein (?:plan?t?schen|baden|waten|klettern)(?: dann| heute)*"
         r"|zu (?:gefährlich|riskant))"
     ),
     "given_up.small": (
         r"(?:ok(?:ay)?|nein|nee|nö|ne|na|gut|alles klar|schon gut|klar|also|dann|und|aber|danke"
         r"|sorry|stimmt|verstehe|verstanden)"
+    ),
+    # Who only wishes to go there.
+    "given_up.wishes": (
+        r"w[üu]rde?s?t? (?:ich |er |sie |wir )?(?:so |echt |total |ja )?gern\w*|m[öo]cht\w*"
+        r"|hätte lust|trau\w* mich"
+        r"|überleg\w*"
     ),
 }

@@ -12,6 +12,27 @@ WORDS: Final[Mapping[str, str]] = {
         r"(?: \w+){0,3} (?:im|in den|ins|durch den|durchs) (?:wasser|bach|fluss)\b(?! (?:spiegel"
         r"|sehen))|(?: \w+){0,3} waten\b"
     ),
+    # What else somebody may do in water, and how leave is asked for it in the same sentence.
+    "standing.play": (
+        r"plan?t?schen|rumplan?t?schen|baden|schwimmen|reinhupfen|waten"
+        r"|(?:am|im|ans|ins|beim) (?:wasser|bach|ufer|fluss|becken|tumpel)(?: \w+)? spielen"
+        r"|spielen (?:am|im|beim) (?:wasser|bach|ufer|fluss)|(?:fusse|zehen|beine) (?:ins|rein"
+        r"|in den)"
+        r"|(?:hund|kind\w*|klein\w*|sohn|tochter) (?:\w+ )?(?:ins|in den) (?:wasser|bach|fluss)"
+    ),
+    "standing.may": (
+        r"darf|durfen|kann|konnen|konnt\w*|soll\w*|ok|okay|sicher|erlaubt|mochte\w*|will|wollen"
+        r"|lass\w*"
+        r"|geht das|ist das"
+    ),
+    # Things that may be put there.
+    "standing.thing": (
+        r"stativ|zeit|blende|belichtung|handy|kamera|filter|objektiv\w*|blatt"
+        r"|rucksack"
+    ),
+    # Somebody who is in it already.
+    "standing.out": r"hilfe|raus|heraus|gefallen|\w*gerutscht|ertrink\w*|unter|schon|noch|weg",
+    "standing.no_play": r"(?:kein\w*|nicht|ohne|nie) (?:\w+ )?",
     # Beside a depth: "knee deep, can I stand there?".
     "standing.stand": r"(?: (?:da|dort|hier|drin|noch)* ?stehen)",
     "standing.wading": r"ist waten",
@@ -41,7 +62,9 @@ WORDS: Final[Mapping[str, str]] = {
     "standing.brown": r"(?<!nicht )(?:braun\w*|schlamm\w*)",
     "standing.rising": r"(?<!nicht )(?:steigt|steigend\w*)\b(?! nicht)",
     "standing.alone": r"(?<!nicht )(?:allein\w*)",
-    "standing.child_or_frail": r"kind\w*|sohn|tochter|oma|opa",
+    "standing.child_or_frail": (
+        r"kind\w*|sohn|tochter|bub\w*|madchen|klein(?:e|en|er)|oma|opa|\d+ ?jahrige\w*"
+    ),
     "standing.nothing_below": (
         r"nichts (?:darunter|unterhalb)|kein\w* (?:fall|absturz) (?:darunter|unterhalb)"
     ),

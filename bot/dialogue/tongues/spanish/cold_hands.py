@@ -16,6 +16,7 @@ WORDS: Final[Mapping[str, str]] = {
         rf"|los) {_MANOS}|frio en (?:las|los) {_MANOS}|que (?:hago|hacemos) (?:contra|con) el frio"
         rf"|{_DORMIDAS}"
     ),
+    "cold_hands.shaking": r"(?:estoy )?(?:tiritando|temblando|tiemblo|tirito) (?:de|por el) frio",
     "cold_hands.cold_alone": r"(?:tengo|tenemos) (?:algo de |un poco de )?frio",
     "cold_hands.numb": _DORMIDAS,
     "cold_hands.but": r"pero",
@@ -25,4 +26,16 @@ WORDS: Final[Mapping[str, str]] = {
         r"guantes(?: (?:mojados|puestos))?"
         r"|tengo|tenemos|mis|las|los|hoy|y|pero|con|todo|bien|a|grados|por favor"
     ),
+    # The picture that goes on, the light that goes, and what is worse than cold hands.
+    "cold_hands.picture": (
+        r"iso|velocidad|apertura|tiempo|exposicion|pulso|tripode|objetivo|filtro|ajustes?"
+        r"|foco|enfoque|fotos?|imagen|ruido|grano"
+    ),
+    "cold_hands.dusk": (r"(?:ya )?(?:se hace de noche|oscurece|esta oscureciendo|se va la luz)"),
+    "cold_hands.worse": (
+        r"parar|confus\w*|sueno|dormid[oa] de|mare\w*|blanc[oa]s|azul\w*|dur[oa]s"
+        r"|congelacion|caminar"
+    ),
+    # Before it, behind good news: "all good, only cold fingers".
+    "cold_hands.just": r"solo|pero|con|las|los",
 }

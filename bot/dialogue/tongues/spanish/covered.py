@@ -10,6 +10,8 @@ WORDS: Final[Mapping[str, str]] = {
     "covered.under": (
         r"bajo el agua|cubiertas?(?: (?:de|por) (?:el )?agua)?|debajo del agua"
         r"|tapadas? por el agua|sumergidas?|ya no se (?:ven|ve)"
+        r"|(?:medio|casi|parcialmente) (?:cubiert|tapad|sumergid)[oa]s?"
     ),
-    "covered.before": r"ahora|ya|antes|hace un rato|cuando (?:llegamos|llegue)|estaban? secas?",
+    "covered.before": r"ahora|ya|antes|hace un rato|cuando (?:llegamos|llegue)|marque|marcamos"
+    r"|estaban? secas?",
 }

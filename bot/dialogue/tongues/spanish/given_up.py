@@ -18,4 +18,9 @@ WORDS: Final[Mapping[str, str]] = {
     "given_up.small": (
         r"(?:ok|vale|no|bueno|bien|ya|entonces|pues|y|pero|gracias|perd[oó]n|claro|entiendo)"
     ),
+    # Who only wishes to go there.
+    "given_up.wishes": (
+        r"quisier\w*|me gustar[íi]a|nos gustar[íi]a|quier[eo]n?|queremos|tengo ganas de"
+        r"|estoy pensando en"
+    ),
 }

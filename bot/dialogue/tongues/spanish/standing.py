@@ -12,6 +12,22 @@ WORDS: Final[Mapping[str, str]] = {
         r" (?:estar|meterme|meternos|entrar|pararme|ponerme|caminar)(?: de pie)? (?:en|por)"
         r" (?:el |la )?(?:agua|rio|arroyo)\b| (?:vadear|meterme en)"
     ),
+    # What else somebody may do in water, and how leave is asked for it in the same sentence.
+    "standing.play": (
+        r"chapotear|banar(?:se|me|nos|lo|la)?|nadar|jugar (?:en|con|junto) (?:a |al "
+        r"|el )?(?:agua|rio"
+        r"|arroyo|orilla)|meter(?:se|me|nos)? (?:\w+ ){0,2}(?:en|al) (?:el )?(?:agua|rio|arroyo)"
+        r"|(?:meter|poner|mojar)(?:se|me)? (?:los |sus |mis )?pies"
+    ),
+    "standing.may": (
+        r"puedo|podemos|puede|pueden|podria\w*|dejo|ok|seguro|permitido|quiere|quieren|se puede"
+        r"|esta bien"
+    ),
+    # Things that may be put there.
+    "standing.thing": r"tripode|movil|celular|camara|filtro|objetivo|mochila",
+    # Somebody who is in it already.
+    "standing.out": r"ayuda|salir|cayo|caido|ahog\w*|arrastr\w*|ya|todavia|atrapad\w*",
+    "standing.no_play": r"(?:nada de|sin|no) (?:\w+ )?",
     # Beside a depth: "knee deep, can I stand there?".
     "standing.stand": r" (?:estar|pararme)",
     "standing.wading": r"es vadear",

@@ -1,0 +1,69 @@
+"""Parts of a message that sound of the danger that they deny: water that does not rise."""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Iterator
+from typing import Final
+
+from bot.dialogue.folding import folded
+from bot.dialogue.meaning.sentences import sentences_of
+from bot.dialogue.tongues import in_any
+
+#: From a sign, or a word that goes on, to the next sign: what goes on behind it may take it back.
+_CALM: Final = re.compile(
+    rf"(?:^|\b{in_any('calm_parts.joined')} )(?:{in_any('calm_parts.lead')} )*"
+    rf"(?:{in_any('calm_parts.not_rising')}|{in_any('calm_parts.pulled_back')})$"
+)
+_NOT_RISING: Final = re.compile(
+    rf"(?:^|\b{in_any('calm_parts.joined')} )(?:{in_any('calm_parts.lead')} )*"
+    rf"{in_any('calm_parts.not_rising')}$"
+)
+_IDLE: Final = re.compile(
+    rf"(?:^|\b{in_any('calm_parts.joined')} )(?:{in_any('calm_parts.lead')} )*"
+    rf"(?:{in_any('calm_parts.idle')}|{in_any('calm_parts.put_under')}(?: \?)?)$"
+)
+
+
+def without_calm(text: str) -> str:
+    """A message without its parts that deny a danger in the words of that danger.
+
+    Args:
+        text: as typed, in any of Linn's languages; a part that asks stays.
+
+    Returns:
+        The rest, in plain letters where something was taken out, else the same text.
+    """
+    return _without(_CALM, text)
+
+
+def without_idle(text: str) -> str:
+    """A message without those of its parts that tell of hunger or boredom alone.
+
+    Args:
+        text: as typed; as `without_calm`.
+    """
+    return _without(_IDLE, text)
+
+
+def denies_rising(text: str) -> bool:
+    """Whether some part of a message says that the water does not rise, and is sure of it.
+
+    Args:
+        text: as typed, in any of Linn's languages.
+    """
+    return any(_NOT_RISING.search(part) for part in _parts(text))
+
+
+def _parts(text: str) -> Iterator[str]:
+    """The parts of a message between signs, in plain letters; a question keeps its mark."""
+    for sentence in sentences_of(text):
+        *parts, last = folded(sentence).replace(" . ", " , ").strip(" ,").split(" , ")
+        yield from parts
+        yield f"{last} ?" if sentence.rstrip().endswith("?") else last
+
+
+def _without(pattern: re.Pattern[str], text: str) -> str:
+    parts = list(_parts(text))
+    rest = [pattern.sub("", part).strip() for part in parts]
+    return text if rest == parts else " , ".join(filter(None, rest))
