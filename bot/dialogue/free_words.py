@@ -174,7 +174,7 @@ def _read(turn: Turn, rest: str, said: Said, expecting: frozenset[str]) -> Facts
     facts = own_numbers.without_own(turn, said, facts)
     facts = composition.without_light_of_the_edge(turn, facts, said.english)
     facts = with_rest(look_wished.wish_behind(said.english, facts), said.english)
-    facts = kit_lens.placed(turn, said.english, sun_told.laid_over(said, facts))
+    facts = kit_lens.placed(turn, said.english, sun_told.laid_over(turn, said, facts))
     facts = white_told.laid_over(turn, soft_strands.wished(said, facts))
     if facts.known() or rest == said.english:  # a try that is answered is not made again
         facts = supposing.supposed(turn, said, facts)

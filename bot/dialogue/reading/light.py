@@ -5,9 +5,11 @@ from __future__ import annotations
 import re
 from typing import Final
 
+from bot.dialogue.reading import no_sun
 from bot.dialogue.reading.draft import Draft
 from bot.dialogue.reading.light_words import LIGHTS, WINDS_WAY
 from bot.dialogue.reading.needed import may_match, needed_by
+from bot.dialogue.reading.normal import normalise
 from bot.dialogue.reading.phrases import any_of, exactly, plain
 from core.light import LIGHTS as LEVELS
 
@@ -43,7 +45,10 @@ _WATER_SHADED: Final = any_of(
     r"(?: (?:all|still|completely|fully|totally|now|mostly|in))*"
     r" (?:(?:in )?(?:the |full |deep |open )*(?:shade|shadow)|shaded)(?! of doubt)"
 )
-_SUNLIT: Final = frozenset({"full sun", "hazy sun", "before sunset", "sunset"})
+#: Lights of the sun itself.
+SUNLIT: Final = frozenset({"full sun", "hazy sun", "before sunset", "sunset"})
+#: Light that takes the sun on the water itself.
+_OF_SUN: Final = frozenset({"full sun", "snow in sun", "before sunset", "sunset"})
 _SHADED: Final = frozenset(
     {"open shade", "light canopy", "open gorge", "wooded gorge", "deep slot", "dense canopy"}
 )
@@ -132,6 +137,34 @@ def _distance(key: str, ev100: float) -> tuple[bool, float]:
 _LIGHTS: Final = tuple((key, pattern, needed_by(pattern)) for key, pattern in LIGHTS)
 
 
+def _seen(text: str) -> list[str]:
+    """The lights of now that a message names; those that are past only where none holds."""
+    seen = [
+        (key, text[: match.start()])
+        for key, pattern, needed in _LIGHTS
+        if may_match(needed, text)
+        and (match := pattern.search(text))
+        and _is_now(text[: match.start()], text[match.end() :])
+    ]
+    present = [key for key, before in seen if not _WAS.search(before)]
+    return present or [key for key, _ in seen]
+
+
+def _other_than_sun(text: str) -> str | None:
+    """The light on water that has no sun, where other words name it."""
+    return next((key for key in _seen(no_sun.unsunned(text)) if key not in _OF_SUN), None)
+
+
+def only_lacks_sun(text: str) -> bool:
+    """Whether all that a message says of the light is that the water has no sun.
+
+    Args:
+        text: in English.
+    """
+    said = normalise(text)
+    return no_sun.without_sun(said) and _other_than_sun(said) is None
+
+
 def read_light(draft: Draft) -> None:
     """The light by its words; sun and shade together are no single light and stay unsaid.
 
@@ -142,24 +175,19 @@ def read_light(draft: Draft) -> None:
     text = _NAMED.sub("", WINDS_WAY.sub("wind", draft.text))
     if _WHITE_BALANCE.search(text) or _PARTLY.search(text):
         return
-    seen = [
-        (key, text[: match.start()])
-        for key, pattern, needed in _LIGHTS
-        if may_match(needed, text)
-        and (match := pattern.search(text))
-        and _is_now(text[: match.start()], text[match.end() :])
-    ]
-    present = [key for key, before in seen if not _WAS.search(before)]
-    found = present or [key for key, _ in seen]
+    if no_sun.without_sun(text):
+        draft.note("light", _other_than_sun(text) or "open shade")
+        return
+    found = _seen(text)
     if len(found) > 1 and _EITHER.search(text):
         return
     if not found and "light" in draft.expecting:
         found = [key for key, pattern in _ALONE if pattern.match(text)]
     if not found and _CLEAR_SKY.search(text) and not _SHADE.search(text):
         found = ["full sun"]
-    if _SUNLIT & set(found) and _WATER_SHADED.search(text):
+    if SUNLIT & set(found) and _WATER_SHADED.search(text):
         found = [key for key in found if key in _SHADED] or ["open shade"]
-    if found and not (_SUNLIT & set(found) and _SHADED & set(found)):
+    if found and not (SUNLIT & set(found) and _SHADED & set(found)):
         draft.note("light", found[0])
 
 
