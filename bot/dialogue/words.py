@@ -21,7 +21,7 @@ from bot.dialogue.replies import chosen, meant, shown
 from bot.dialogue.reply_beside import Beside, parted
 from bot.dialogue.reply_sense import is_beside, is_other, option_of, surer
 from bot.dialogue.steps.anywhere import forget, manner, phone, repeat, reply_again
-from bot.dialogue.steps.asked import asides, group, others_asked, roster, which_cause
+from bot.dialogue.steps.asked import asides, group, others_asked, roster, where_it_blinks, which_cause
 from bot.dialogue.steps.frames import beside, border_said, judged, look_said, measuring
 from bot.dialogue.steps.home import at_home, home_words
 from bot.dialogue.steps.incoming import measured, shared
@@ -131,6 +131,10 @@ def _by_meaning(turn: Turn, event: TextReceived) -> None:
         _is_offered(asked, event.text, said, command)
         or _numbered(turn, event, said, question) is not None
     )
+    if command == "skip" and where_it_blinks.instead_of_skipping(
+        turn, manner.said(turn, said, event.text), asked
+    ):
+        return
     if not offered and _is_done_anywhere(turn, event.text, said, command):
         return
     if _is_for_another(event, question):
@@ -173,6 +177,8 @@ def _taken_in(
         patience.let_go(turn)
         return
     if asides.leave(turn, event.text, told, asked) or nothing_near.hear(turn, said, told):
+        return
+    if where_it_blinks.answer(turn, manner.said(turn, said, event.text), asked):
         return
     heard = white_told.hear(turn, manner.said(turn, said, event.text))
     if not turn.beside_white and _answered(turn, event, said, question, told):

@@ -37,6 +37,8 @@ _ALONE: Final = (
     ("open shade", exactly("(?:in |the |all )*(?:shade|shadow)")),
     ("overcast", exactly("clouds?")),
 )
+#: Neither sun nor shade: nothing is told.
+_NO_SHADE: Final = re.compile(r"\b(?:no|not|nor|neither)(?: in)?(?: the)? (?:shade|shadow)")
 _SHADE: Final = any_of("shade|shadow|shady")
 #: "Sunny but the fall is in the shade": the light on the water counts.
 _WATER_SHADED: Final = any_of(
@@ -176,7 +178,8 @@ def read_light(draft: Draft) -> None:
     if _WHITE_BALANCE.search(text) or _PARTLY.search(text):
         return
     if no_sun.without_sun(text):
-        draft.note("light", _other_than_sun(text) or "open shade")
+        if not _NO_SHADE.search(text):
+            draft.note("light", _other_than_sun(text) or "open shade")
         return
     found = _seen(text)
     if len(found) > 1 and _EITHER.search(text):

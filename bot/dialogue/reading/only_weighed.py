@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import re
+from functools import lru_cache
 from typing import Final
 
 from bot.dialogue.reading.draft import Draft
@@ -13,8 +14,10 @@ from bot.dialogue.tongues import in_any, whole_words
 _SENTENCE_ENDS: Final = re.compile(r"[;!?]|\.(?=\s|$)")
 _SETTINGS: Final = frozenset({"f", "iso", "s", "mm", "nd"})
 #: "You said 1/6 before", "u wanted f/5 for it": what was recommended, by itself no order.
-_QUOTED: Final = re.compile(rf"\b(?:{in_any('quoted.you_said')})")
+_QUOTED: Final = re.compile(rf"(?:\b|(?=#)){in_any('quoted.you_said')}")
 _DONE: Final = whole_words("quoted.done")
+#: As far from the number as its words may be [signs].
+_NEAR: Final = 80
 #: What stands between the settings of one list.
 _LISTED: Final = frozenset({"", ",", ";", "/", "and", "at", "with", "&", "+", "@"})
 #: "I never said half a second".
@@ -33,7 +36,7 @@ _WOULD_BE: Final = re.compile(
 _WOULD_BE_BEFORE: Final = re.compile(rf"{_WOULD} (?:\w+ )?$")
 #: "If the foot averages 17": a thing supposed, no deed of the person's.
 _IF: Final = re.compile(
-    r"(?:(?:^|[,;:] ?|\b(?:but|and|so|say|or) )if|^yes(?= (?:the|a) [^,?]*,)) (?!(?:i|we|it helps|that helps|you|not|so|needed)\b)"
+    r"(?:(?:^ ?|[,;:] ?|\b(?:but|and|so|say|or) )if|^ ?yes(?= (?:the|a) [^,?]*,)) (?!(?:i|we|it helps|that helps|you|not|so|needed)\b)"
 )
 _RIGHT: Final = re.compile(r"\b(?:was|were|is|are) (?:right|correct|fine|ok|okay|good|spot on)\b")
 #: "Neither f/7.1 nor ...", "not 8 m/s and f/7.1 either".
@@ -44,11 +47,25 @@ _IS: Final = re.compile(r"\b(?:is|are|makes?|costs?|gives?|means?|that's|equals?
 _OFF: Final = re.compile(r"^ ?(?:too |over|under|dark|bright|short|more|less|light|down|up|of|nd)")
 
 
+#: Without one of these nothing is quoted, supposed or reckoned.
+_MAY_ARGUE: Final = re.compile(
+    rf"{in_any('quoted.verbs')}|\b(?:would|wouldn't|should|if|yes|either|said|say|told|tell|typed|wrote"
+    r"|meant|mean|asked?|is|are|makes?|costs?|gives?|means?|that's|equals?)\b|="
+)
+
+
+@lru_cache(maxsize=4)
+def _may_argue(text: str) -> bool:
+    return _MAY_ARGUE.search(text) is not None
+
+
 def is_only_weighed(draft: Draft, quantity: Quantity) -> bool:
     """Whether a number is quoted, denied, supposed or part of a sum, rather than told as set."""
+    if not _may_argue(draft.text):
+        return False
     before, after = _sentence_around(draft, quantity)
     return (
-        _is_quoted(draft, quantity, before, after)
+        _is_quoted(draft, quantity)
         or _NEVER_SAID.search(before) is not None
         or _is_part_of_a_sum(draft, quantity, before, after)
         or _is_supposed(draft, quantity, before, after)
@@ -75,16 +92,20 @@ def _sentence_around(draft: Draft, quantity: Quantity) -> tuple[str, str]:
     return before, _SENTENCE_ENDS.split(draft.text[quantity.end :], maxsplit=1)[0]
 
 
-def _is_quoted(draft: Draft, quantity: Quantity, before: str, after: str) -> bool:
+def _is_quoted(draft: Draft, quantity: Quantity) -> bool:
     """Whether a setting is only what the bot said, and nobody says to have done it."""
     if _kind(quantity) not in _SETTINGS or _DONE.search(draft.text):
         return False
-    if _QUOTED.search(f"{before}#{after}"):
-        return True
-    earlier = draft.neighbour(quantity, -1)
-    if earlier is None or draft.before(quantity).strip() not in _LISTED:
-        return False
-    return _is_quoted(draft, earlier, *_sentence_around(draft, earlier))
+    first = quantity
+    while (earlier := draft.neighbour(first, -1)) and draft.before(first).strip() in _LISTED:
+        first = earlier
+    ends = {quantity, first}
+    return any(_is_beside_quoting(draft, one) for one in ends)
+
+
+def _is_beside_quoting(draft: Draft, quantity: Quantity) -> bool:
+    before, after = _sentence_around(draft, quantity)
+    return _QUOTED.search(f"{before[-_NEAR:]}#{after[:_NEAR]}") is not None
 
 
 def _is_part_of_a_sum(draft: Draft, quantity: Quantity, before: str, after: str) -> bool:

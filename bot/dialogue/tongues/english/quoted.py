@@ -9,6 +9,7 @@ _SAID: Final = r"(?:said|say|told me|wrote|gave me|suggested|recommended|propose
 _YOU: Final = r"(?:you|u|linn)(?:'d| had| have|'ve| just| first| once)*"
 
 WORDS: Final[Mapping[str, str]] = {
+    "quoted.verbs": r"\b(?:said|say|told|wrote|gave|suggested|recommended|proposed|advised|put)\b",
     "quoted.you_said": (
         rf"{_YOU} {_SAID}\b[^,;.!?\d#]{{0,16}}#|#,? (?:is |was |is what |was what |what )?{_YOU} {_SAID}"
     ),

@@ -9,6 +9,7 @@ _GESAGT: Final = r"(?:gesagt|g'sagt|gsagt|geschrieben|empfohlen|genannt|gemeint|
 _DU_HAST: Final = r"(?:you|du) (?:hast|hattest)|(?:hast|hattest) (?:you|du)"
 
 WORDS: Final[Mapping[str, str]] = {
+    "quoted.verbs": r"\b(?:hast|hattest|meintest|sagtest|sagst|schriebst|laut)\b",
     "quoted.you_said": (
         rf"(?:{_DU_HAST})\b[^,;.!?\d#]{{0,24}}# {_GESAGT}|#,? (?:{_DU_HAST}) (?:\w+ )?{_GESAGT}"
         r"|(?:(?:you|du) (?:meintest|sagtest|sagst|schriebst)|laut dir|(?:meintest|sagtest) (?:you|du))"

@@ -11,6 +11,7 @@ _DIJISTE: Final = (
 )
 
 WORDS: Final[Mapping[str, str]] = {
+    "quoted.verbs": r"\b(?:dijiste|dicho|recomendaste|recomendado|pusiste|propusiste|diste|escribiste)\b",
     "quoted.you_said": rf"(?:me )?{_DIJISTE}\b[^,;.!?\d#]{{0,16}}#|#,? (?:me )?{_DIJISTE}",
     "quoted.done": (
         r"puse|pongo|hice|hecho|tome|use|usado|probe|dispare|saque|deje|como (?:me )?dijiste"
