@@ -12,6 +12,7 @@ from bot.dialogue.reading.length_sense import SLOTS, sensed
 from bot.dialogue.reading.lengths import store
 from bot.dialogue.reading.numbers import Quantity
 from bot.dialogue.reading.putting_right import BACK, BETTER_KNOWN
+from bot.dialogue.reading.roles import names_the_fall
 from bot.dialogue.reading.unit_words import METRES
 
 #: A slot that known wordings fill is emptied again where its number is so likely something else;
@@ -39,6 +40,8 @@ def weigh_lengths(draft: Draft) -> None:
         quantity = draft.source_of(slot)
         likely = _NOT_ASKED_FOR if slot in draft.expecting else _ANOTHER
         if quantity is None or _PUT_RIGHT.search(draft.before(quantity)):
+            continue
+        if names_the_fall(draft, quantity):
             continue
         if found.is_another(slot, quantity, likely):
             draft.take_back(slot)

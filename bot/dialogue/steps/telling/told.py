@@ -198,6 +198,8 @@ def _note_lens(turn: Turn, facts: Facts, text: str) -> None:
     if not switched and _IN_THE_BAG.search(text):
         return
     framed = facts.section or facts.section_height_m is not None
+    if switched and framed and facts.nearest_m is None:
+        turn.unlearn("nearest_m")  # what stood at the feet is in no part of the fall
     if switched and not framed and turn.walk.checks.get("lens") not in {None, name}:
         turn.unlearn("section")
         turn.unlearn("section_height_m")
