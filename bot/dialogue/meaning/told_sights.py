@@ -16,6 +16,7 @@ from bot.dialogue.meaning.review_words import focus_told
 from bot.dialogue.meaning.said import in_english
 from bot.dialogue.meaning.words import tokens
 from bot.dialogue.reading import read
+from bot.dialogue.reading.frame_times import times_in
 from bot.dialogue.reading.phrases import any_of
 from bot.dialogue.tongues import in_any, whole_words
 
@@ -144,7 +145,7 @@ def remarks(said: str, frames: tuple[ToldFrame, ...]) -> tuple[Remark, ...]:
     for part, begins in _parts(said, frames):
         named = named_in(part, frames)
         seen = _seen_in(part)
-        if begins and waiting and named.places:
+        if waiting and named.places and (begins or _names_behind(part)):
             found.append(Remark(waiting, (), None, in_all=False))
             waiting = ()
         places = tuple(dict.fromkeys((*waiting, *named.places)))
@@ -157,6 +158,16 @@ def remarks(said: str, frames: tuple[ToldFrame, ...]) -> tuple[Remark, ...]:
         elif places:
             found.append(Remark(places, (), None, in_all=False))
     return (*found, Remark(waiting, (), None, in_all=False)) if waiting else tuple(found)
+
+
+#: So far into a part its first words name its frame: "and the 1/8" (own rule) [characters].
+_AT_FIRST: Final = 8
+
+
+def _names_behind(part: str) -> bool:
+    """Whether a part names its frame behind what it says: "the leaves moved in the 1/15"."""
+    times = times_in(part)
+    return bool(times) and times[0].start > _AT_FIRST
 
 
 def _parts(said: str, frames: tuple[ToldFrame, ...]) -> Iterator[tuple[str, bool]]:

@@ -21,6 +21,7 @@ from bot.dialogue.slots import KIT_SLOTS
 from bot.dialogue.steps.anywhere import manner, repeat
 from bot.dialogue.steps.home import (
     at_home,
+    blinked_before,
     last_frame,
     told_choice,
     told_facts,
@@ -102,6 +103,7 @@ def _chosen_at_the_water(turn: Turn, heard: _Heard) -> bool:
     if len(heard.told.times) < _FEWEST or not choice or heard.facts.ask_what_if:
         return False
     _take_list(turn, heard)
+    blinked_before.keep(turn)
     told_choice.choose(turn)
     repeat.put_again_if_open(turn)
     turn.roomy = True
