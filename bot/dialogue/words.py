@@ -21,7 +21,14 @@ from bot.dialogue.replies import chosen, meant, shown
 from bot.dialogue.reply_beside import Beside, parted
 from bot.dialogue.reply_sense import is_beside, is_other, option_of, surer
 from bot.dialogue.steps.anywhere import forget, manner, phone, repeat, reply_again
-from bot.dialogue.steps.asked import asides, group, others_asked, roster, where_it_blinks, which_cause
+from bot.dialogue.steps.asked import (
+    asides,
+    group,
+    others_asked,
+    roster,
+    where_it_blinks,
+    which_cause,
+)
 from bot.dialogue.steps.frames import beside, border_said, judged, look_said, measuring
 from bot.dialogue.steps.home import at_home, home_words
 from bot.dialogue.steps.incoming import measured, shared

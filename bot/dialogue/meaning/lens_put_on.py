@@ -12,8 +12,9 @@ from bot.dialogue.tongues import in_any
 
 #: "Switching to 70-200", "back on 10-20", "i'm on the 70-200 now": on from here.
 _PUT_ON: Final = re.compile(
-    rf"\b{in_any('lens_named.put_on')} (?:(?:the|my|{in_any('lens_named.the')}) )?(?P<zoom>\d{{1,3}}-\d{{2,3}})"
-    rf"(?![\w./-]*\d)|(?<![\w./,-])(?P<on>\d{{1,3}}-\d{{2,3}})(?: ?mm)? (?:is |now )?(?:on|now|mounted)"
+    rf"\b{in_any('lens_named.put_on')} (?:(?:the|my|{in_any('lens_named.the')}) )?"
+    r"(?P<zoom>\d{1,3}-\d{2,3})(?![\w./-]*\d)"
+    r"|(?<![\w./,-])(?P<on>\d{1,3}-\d{2,3})(?: ?mm)? (?:is |now )?(?:on|now|mounted)"
     r"(?=$|[,.;!]| now)"
 )
 #: A clause with one of these puts nothing on.

@@ -61,7 +61,7 @@ def asks_to_choose(text: str) -> bool:
 
 
 def speaks_of_taken(text: str) -> bool:
-    """Whether a message speaks of frames that are taken, some to be kept: no times to choose from."""
+    """Whether a message speaks of frames that are taken, and not of times to set."""
     return _OF_TAKEN.search(plain(text)) is not None
 
 

@@ -231,7 +231,11 @@ def _liked(part: str, told: Facts) -> Iterator[str]:
 def _read_as(part: str, told: Facts) -> Iterator[str]:
     if _WHITE_BLOBS.search(part) and not _NOT.search(part):
         yield "clipped"  # of the water, no drops on the glass
-        return
+    else:
+        yield from _read_by_words(part, told)
+
+
+def _read_by_words(part: str, told: Facts) -> Iterator[str]:
     for symptom in told.symptoms:
         yield _OF_SYMPTOM[symptom]
     if told.blink is not None:

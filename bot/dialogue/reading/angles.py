@@ -10,8 +10,8 @@ from bot.dialogue.reading.spoken_numbers import WORD_NUMBER, in_figures
 #: "Grad" alone is "just" in German and a filter in English: only with what leans.
 _LEANS: Final = r"(?=\W+(?:geneigt|schr[äa]g|schief|crooked|nach|after|gekippt|ge?dreht|links|left"
 _DEGREE: Final = (
-    rf"(?:degrees?\b|degs?\b|° ?[cf]\b|°|grados?\b|grad\b{_LEANS}|rechts|right|verkippt|tilted|tilt|up|down"
-    r"|off)\b))"
+    rf"(?:degrees?\b|degs?\b|° ?[cf]\b|°|grados?\b|grad\b{_LEANS}|rechts|right|verkippt|tilted"
+    r"|tilt|up|down|off)\b))"
 )
 _PARTS: Final = {"half": 1 / 2, "third": 1 / 3, "quarter": 1 / 4, "medio": 1 / 2, "halben": 1 / 2,
                  "halbes": 1 / 2, "halber": 1 / 2}  # fmt: skip

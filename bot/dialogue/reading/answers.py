@@ -32,8 +32,10 @@ _PHRASES: Final = (
     rf"|{BACK}|{NOT_THIS}(?: {STANDING})?"
 )
 _WORDS: Final = (
-    r"(?!(?:family|july|early|daily|reply|fly)\b)\w+ly|quite|app|about|around|approx\w*|circa|ca|maybe"
-    r"|perhaps|almost|just|like|say|says|some|well|ok|okay|alright|right|so|u+h*m+|u+h+|hm+|er+m*|oh"
+    r"(?!(?:family|july|early|daily|reply|fly)\b)\w+ly|quite|app|about|around|approx\w*|circa|ca"
+    r"|maybe"
+    r"|perhaps|almost|just|like|say|says|some|well|ok|okay|alright|right|so|u+h*m+|u+h+|hm+|er+m*"
+    r"|oh"
     r"|ah|hi|hey|hello|linn|yes|yeah|yep|yup|sorry|then|again|good|max\w*|min\w*|at|is|was|it's|its"
     r"|it'd|it|that's|thats|that|be|must|should|would|could|might|may|will|guess|guessing|guessed"
     r"|estimated?|measured|paced|counted|please|thanks|plus|minus|looks|seems?|i|we"

@@ -148,7 +148,8 @@ def _is_driven(draft: Draft, quantity: Quantity) -> bool:
 #: "Then nothing until some boulders at 10 m": what comes behind the nearest, and is not the water.
 _NEXT_THING: Final = re.compile(
     r"\b(?:nothing|none|empty|clear|free)(?: (?:else|more|really|much|there|at all|near))*"
-    rf" (?:until|till|til|before|up to|to)\b(?![^.;]*\b(?:{FALL}|water|stream|river|creek)\b)[^.;,]*$"
+    rf" (?:until|till|til|before|up to|to)\b(?![^.;]*\b(?:{FALL}|water|stream|river|creek)\b)"
+    r"[^.;,]*$"
 )
 
 

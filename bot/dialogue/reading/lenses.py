@@ -219,12 +219,15 @@ def _beside_zoom(draft: Draft, quantity: Quantity) -> bool:
 #: "Only brought the 35", "all i have is a 50", "my only lens is the 24": all that there is.
 _ONLY: Final = re.compile(
     r"\b(?:(?:only|just)(?: (?:brought|bring|packed|took|carry|carrying|got|have|own|using|with))*"
-    r"(?: (?:the|my|an?|one|this))+|(?:all|everything) (?:i|we)(?:'ve)? (?:have|got|brought|own|packed)(?: with"
-    r" (?:me|us))?(?:'s| is)(?: (?:the|my|an?))?|(?:only|one|single|sole) lens(?: (?:i|we) (?:have|got"
+    r"(?: (?:the|my|an?|one|this))+|(?:all|everything) (?:i|we)(?:'ve)? (?:have|got|brought|own"
+    r"|packed)(?: with"
+    r" (?:me|us))?(?:'s| is)(?: (?:the|my|an?))?|(?:only|one|single|sole) lens(?: (?:i"
+    r"|we) (?:have|got"
     r"|brought|own))?(?:'s| is|:|,)(?: (?:the|my|an?))?) ?$"
 )
 _ONLY_ENDS: Final = re.compile(
-    r"^(?: ?mm)?(?: (?:lens|prime|with me|today|here|along))*(?=\s*(?:$|[,.;!?)]| (?:on|and|so|but|no"
+    r"^(?: ?mm)?(?: (?:lens|prime|with me|today|here|along))*(?=\s*(?:$|[,.;!?)]| (?:on|and|so"
+    r"|but|no"
     r"|for|with|then|by|for)\b))"
 )
 

@@ -172,26 +172,30 @@ def read_light(draft: Draft) -> None:
 
     A level that was told says more than words.
     """
-    if "light" in draft.values:
-        return
     text = _NAMED.sub("", WINDS_WAY.sub("wind", draft.text))
-    if _WHITE_BALANCE.search(text) or _PARTLY.search(text):
+    if "light" in draft.values or _WHITE_BALANCE.search(text) or _PARTLY.search(text):
         return
     if no_sun.without_sun(text):
-        if not _NO_SHADE.search(text):
-            draft.note("light", _other_than_sun(text) or "open shade")
-        return
+        light = None if _NO_SHADE.search(text) else _other_than_sun(text) or "open shade"
+    else:
+        light = _named_light(text, asked="light" in draft.expecting)
+    if light is not None:
+        draft.note("light", light)
+
+
+def _named_light(text: str, *, asked: bool) -> str | None:
+    """The one light that words name; None where they name none, or sun and shade."""
     found = _seen(text)
     if len(found) > 1 and _EITHER.search(text):
-        return
-    if not found and "light" in draft.expecting:
+        return None
+    if not found and asked:
         found = [key for key, pattern in _ALONE if pattern.match(text)]
     if not found and _CLEAR_SKY.search(text) and not _SHADE.search(text):
         found = ["full sun"]
     if SUNLIT & set(found) and _WATER_SHADED.search(text):
         found = [key for key in found if key in _SHADED] or ["open shade"]
-    if found and not (SUNLIT & set(found) and _SHADED & set(found)):
-        draft.note("light", found[0])
+    both = SUNLIT & set(found) and _SHADED & set(found)
+    return found[0] if found and not both else None
 
 
 #: "Not under the canopy", "no sun on it": a light that is not there.

@@ -1,12 +1,18 @@
-"""Sun that is not there: "no sun on it", "the sun hasn't reached it yet", "clear, but none on it"."""
+"""Sun that is not there: "no sun on it", "the sun isn't on it yet", "clear, but none on it"."""
 
 from __future__ import annotations
 
 import re
 from typing import Final
 
-_SUN: Final = r"(?:sun(?!-)|suns|sunlight|sunshine|sunny|sunlit)\b(?! ?(?:glasses|screen|cream|hat|hood|cap|set|rise|star|flare)s?\b)"
-_NO: Final = r"(?:no|not|without|never|isn't|isnt|aren't|ain't|aint|hasn't|nor|zero|nowhere|hardly any|barely any|scarcely any)"
+_SUN: Final = (
+    r"(?:sun(?!-)|suns|sunlight|sunshine|sunny|sunlit)\b"
+    r"(?! ?(?:glasses|screen|cream|hat|hood|cap|set|rise|star|flare)s?\b)"
+)
+_NO: Final = (
+    r"(?:no|not|without|never|isn't|isnt|aren't|ain't|aint|hasn't|nor|zero|nowhere|hardly any"
+    r"|barely any|scarcely any)"
+)
 #: What may stand between: "not in the full sun", "no have sun" (glossed).
 _BETWEEN: Final = (
     r"(?: (?:yet|still|in|any|an?|the|direct|full|bright|real|really|proper|single|ray|bit|of|have"
@@ -15,7 +21,8 @@ _BETWEEN: Final = (
 #: It stays: "the sun won't go away", "isn't behind a cloud", "not too strong", "is never off it".
 _STAYS: Final = (
     r"(?! (?:\w+ )?(?:g[oe](?:ing|es|ne)?|gone|left|leav\w*|mov\w*|away|off|behind|set(?:ting)?"
-    r"|down|under|up(?! to)|ris\w*|hid\w*|cover\w*|block\w*|disappear\w*|too|so|that|very|low|high|strong|harsh"
+    r"|down|under|up(?! to)|ris\w*|hid\w*|cover\w*|block\w*|disappear\w*|too|so|that|very|low"
+    r"|high|strong|harsh"
     r"|bad|weak|a problem|only|help\w*|bother\w*|matter\w*|care)\b)"
 )
 _HAS: Final = r"(?:'s| is| has| does| will| can| still| yet| just| light| itself)*"
@@ -30,13 +37,15 @@ _NONE: Final = (
     rf"{_SKY}[^;?]*\b(?:none|nothing|no light|not(?: any)?(?= (?:yet )?(?:on|at|in)))"
     r"(?: (?:of (?:it|that)|yet|is|falls?|lands?|shines?|comes?|gets?|here|there|down))*"
     r" (?:(?:on|in|at|to|hits?|hitting|reach\w*|into|onto) (?:the |my |our )?"
-    r"(?:it|water\w*|falls?|stream|cascade|rocks?|pool|frame|main|whole|gorge|drop)\b|here\b|there\b"
+    r"(?:it|water\w*|falls?|stream|cascade|rocks?|pool|frame|main|whole|gorge|drop)\b|here\b"
+    r"|there\b"
     r"|down here\b)"
     rf"|{_SKY}[^;?]*\b(?:gets|getting|has|sees) (?:none|nothing|no light)\b"
 )
 #: "The water is not in the sun" is found by the first; what only asks or waits tells nothing.
 _NOT_TOLD: Final = (
-    r"\b(?:if|when|once|unless|until|till|wish|what if|as long as|hope(?:fully)?|nobody (?:said|told)"
+    r"\b(?:if|when|once|unless|until|till|wish|what if|as long as|hope(?:fully)?|nobody (?:said"
+    r"|told)"
     r"|(?:never|not) (?:said|asked)|was|were|had|earlier|at first|this morning|before|yesterday)\b"
     r"[^,.;!?]*$"
 )

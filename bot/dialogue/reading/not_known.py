@@ -12,7 +12,9 @@ _SAID: Final = whole_words("not_known.said")
 #: "No, no. No filter is on": a protest, twice said.
 _TWICE: Final = re.compile(r"(?:no|nope|nein|doch)(?:[ ,.]+(?:no|nope|nein|not|doch))+")
 _NO: Final = r"(?:no|nope|nah|nein|noe|ne|yes|yeah|ja|si|ok|okay|thanks|danke|gracias)"
-_SMALL: Final = r"(?:lol|haha\w*|thanks|thx|danke|gracias|here|hier|aqui|now|jetzt|really|wirklich|you know)"
+_SMALL: Final = (
+    r"(?:lol|haha\w*|thanks|thx|danke|gracias|here|hier|aqui|now|jetzt|really|wirklich|you know)"
+)
 _WELL: Final = re.compile(
     rf"(?:{_NO}[ ,]+)*{in_any('not_known.people_well')}(?:[ ,]+{_SMALL})*[ .]*"
 )

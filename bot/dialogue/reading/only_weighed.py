@@ -30,14 +30,16 @@ _WOULD: Final = (
     r"\b(?:would|wouldn't|should) (?:not |then |also |still |only )?(?:be|have been|mean|make|give"
     r"|come|put|need|look|overexpose|underexpose)\b"
 )
-_WOULD_BE: Final = re.compile(
-    rf"^(?:(?!\b(?:i|we|i'd|we'd|if|so|then|but)\b)[^;!?])*?{_WOULD}"
-)
+_WOULD_BE: Final = re.compile(rf"^(?:(?!\b(?:i|we|i'd|we'd|if|so|then|but)\b)[^;!?])*?{_WOULD}")
 _WOULD_BE_BEFORE: Final = re.compile(rf"{_WOULD} (?:\w+ )?$")
 #: "If the foot averages 17": a thing supposed, no deed of the person's.
 _IF: Final = re.compile(
-    r"(?:(?:^ ?|[,;:] ?|\b(?:but|and|so|say|or) )if|^ ?yes(?= (?:the|a) [^,?]*,)) (?!(?:i|we|it helps|that helps|you|not|so|needed)\b)"
+    r"(?:^ ?|[,;:] ?|\b(?:but|and|so|say|or) )if (?!(?:i|we|it helps|that helps|you|not|so"
+    r"|needed)\b)"
 )
+#: Spanish "si el agua", whose gloss is a "yes"; only where it asks.
+_SI: Final = re.compile(r"^ ?yes (?=(?:the|a)\b)")
+_IF_OR_SI: Final = re.compile(rf"{_IF.pattern}|{_SI.pattern}")
 _RIGHT: Final = re.compile(r"\b(?:was|were|is|are) (?:right|correct|fine|ok|okay|good|spot on)\b")
 #: "Neither f/7.1 nor ...", "not 8 m/s and f/7.1 either".
 _NOT_EITHER: Final = re.compile(r"\bnot\b[^;!?]*$|\bneither\b[^;!?]*$")
@@ -49,7 +51,8 @@ _OFF: Final = re.compile(r"^ ?(?:too |over|under|dark|bright|short|more|less|lig
 
 #: Without one of these nothing is quoted, supposed or reckoned.
 _MAY_ARGUE: Final = re.compile(
-    rf"{in_any('quoted.verbs')}|\b(?:would|wouldn't|should|if|yes|either|said|say|told|tell|typed|wrote"
+    rf"{in_any('quoted.verbs')}|\b(?:would|wouldn't|should|if|yes|either|said|say|told|tell|typed"
+    r"|wrote"
     r"|meant|mean|asked?|is|are|makes?|costs?|gives?|means?|that's|equals?)\b|="
 )
 
@@ -79,7 +82,12 @@ def is_a_question_of_two(draft: Draft, quantity: Quantity, later: Quantity) -> b
     _, behind = _sentence_around(draft, later)
     asked = draft.text[later.end + len(behind) : later.end + len(behind) + 1] == "?"
     between = draft.after(quantity).strip(" ,")
-    return asked and len(kinds) > 1 and kinds <= _SETTINGS and between in {"or", "or rather", "or maybe"}
+    return (
+        asked
+        and len(kinds) > 1
+        and kinds <= _SETTINGS
+        and between in {"or", "or rather", "or maybe"}
+    )
 
 
 def _kind(quantity: Quantity) -> str:
@@ -124,7 +132,7 @@ def _is_part_of_a_sum(draft: Draft, quantity: Quantity, before: str, after: str)
 
 def _is_supposed(draft: Draft, quantity: Quantity, before: str, after: str) -> bool:
     """Whether a number stands behind an "if" of the water's speed, or of settings that held."""
-    found = [*_IF.finditer(before)]
+    found = [*(_IF if "?" not in draft.text else _IF_OR_SI).finditer(before)]
     if not found:
         return False
     clause = before[found[-1].end() :] + draft.text[quantity.start : quantity.end] + after

@@ -39,13 +39,18 @@ _TOLD_BETTER: Final = re.compile(
 _MEASURED: Final = re.compile(rf"\d ?{LENGTH}\b")
 #: "Like 1 or 2 m away": about so far (own rule: between two numbers that follow each other).
 _ONE_OR_TWO: Final = re.compile(
-    rf"\b((?:like|about|maybe|around|roughly|so|some|only) )([1-9]) or ([1-9]) ?(?={LENGTH} (?:away|off|from)\b)"
+    r"\b((?:like|about|maybe|around|roughly|so|some"
+    rf"|only) )([1-9]) or ([1-9]) ?(?={LENGTH} (?:away|off|from)\b)"
 )
-_BEFORE: Final = r"(?:(?:i|we|so|ok|well|like|about|maybe|only|just|it's|its|said|told you|bro|dude|perhaps|around|roughly|say)[ ,]+)*"
+_BEFORE: Final = (
+    r"(?:(?:i|we|so|ok|well|like|about|maybe|only|just|it's|its|said|told you|bro|dude"
+    r"|perhaps|around|roughly|say)[ ,]+)*"
+)
 #: A whole answer to how far the water is: "like 3 steps", glossed "drei schritte", "2 pasos".
 _ANSWERED: Final = re.compile(
     rf"(?P<before>{_BEFORE})(?P<count>{_COUNT}) (?:big |long |good |small )?"
-    r"(?:steps?|paces?|strides?|schritte?n?|pasos?|stops)(?P<behind>(?:[ ,]+(?:away|maybe|or so|i guess|i think"
+    r"(?:steps?|paces?|strides?|schritte?n?|pasos?|stops)(?P<behind>(?:[ ,]+(?:away|maybe|or so"
+    r"|i guess|i think"
     r"|lol|tops|ish|max|entfernt|weg|here))*)(?=\W*$)"
 )
 _ANSWERED_FIRST: Final = re.compile(

@@ -222,7 +222,9 @@ def _may_be_focal(draft: Draft, words: str) -> bool:
 
 
 #: "I am at a 14 m fall": the number belongs to its name.
-_A: Final = re.compile(r"(?:^|\b(?:an?|the|this|that|our|my|one|another)) ?(?:pretty |lovely |nice |single )?$")
+_A: Final = re.compile(
+    r"(?:^|\b(?:an?|the|this|that|our|my|one|another)) ?(?:pretty |lovely |nice |single )?$"
+)
 _FALL_BEHIND: Final = re.compile(
     rf"^[ -](?:single |sheer |high |tall |big |small |little |pretty )?(?:{FALL})\b"
     r"(?! (?:away|off|back|from|line|zone)\b)"

@@ -40,9 +40,7 @@ def weigh_lengths(draft: Draft) -> None:
     for slot in SLOTS:
         quantity = draft.source_of(slot)
         likely = _NOT_ASKED_FOR if slot in draft.expecting else _ANOTHER
-        if quantity is None or _PUT_RIGHT.search(draft.before(quantity)):
-            continue
-        if names_the_fall(draft, quantity) or _is_the_answer(draft, quantity, slot):
+        if quantity is None or _is_sure(draft, quantity, slot):
             continue
         if found.is_another(slot, quantity, likely):
             draft.take_back(slot)
@@ -53,6 +51,15 @@ def weigh_lengths(draft: Draft) -> None:
             quantity = _quantity(draft, candidate)
             draft.take_up(slot, quantity)
             store(draft, slot, quantity)
+
+
+def _is_sure(draft: Draft, quantity: Quantity, slot: str) -> bool:
+    """Whether known wordings alone say what a number is."""
+    return (
+        _PUT_RIGHT.search(draft.before(quantity)) is not None
+        or names_the_fall(draft, quantity)
+        or _is_the_answer(draft, quantity, slot)
+    )
 
 
 def _is_the_answer(draft: Draft, quantity: Quantity, slot: str) -> bool:

@@ -1,4 +1,4 @@
-"""Who does not know whether it blinks, or where: where a camera shows it, and the question again."""
+"""Who does not know whether it blinks: where a camera shows it, and the question again."""
 
 from __future__ import annotations
 

@@ -75,7 +75,9 @@ def answer(turn: Turn, typed: str, said: str, facts: Facts) -> bool:
     if not turn.is_at_home:
         if turn.context.conversation.review is not None:
             turn.change_conversation(review=None)
-        return _chosen_at_the_water(turn, _Heard(typed, said, told_in(plain_times(said)), facts, None))
+        return _chosen_at_the_water(
+            turn, _Heard(typed, said, told_in(plain_times(said)), facts, None)
+        )
     if facts.ask_what_if and not review_words.asks_to_choose(typed):
         return False
     if facts.known() and review_words.looks_ahead(typed):

@@ -18,7 +18,8 @@ WORDS: Final[Mapping[str, str]] = {
     "lens_named.put_on": (
         r"(?:switch(?:ed|ing)? (?:over |back )?to|chang(?:e|ed|ing) (?:over |back )?to"
         r"|swap(?:ped|ping)? (?:over |back )?to|back (?:on|to|with)|now (?:on|with|using|at|it's)"
-        r"|i'm (?:now )?(?:on|at)|im (?:now )?on|i am (?:now )?on|put (?:on )?|mounted|set|going to)"
+        r"|i'm (?:now )?(?:on|at)|im (?:now )?on|i am (?:now )?on|put (?:on )?|mounted|set"
+        r"|going to)"
     ),
     "lens_named.the": r"the|my|that|this",
     # What stands behind the number of a lens that is enough.

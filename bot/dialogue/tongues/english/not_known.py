@@ -7,8 +7,10 @@ from typing import Final
 
 WORDS: Final[Mapping[str, str]] = {
     "not_known.said": (
-        r"no (?:idea|clue)|not (?:sure|certain)|unsure|(?:do not|dont|didnt) (?:know|understand|get)"
-        r"|dunno|idk|cant (?:tell|say)|cannot (?:tell|say)|cant (?:see|find|make) (?:if|whether|where|how)"
+        r"no (?:idea|clue)|not (?:sure|certain)|unsure|(?:do not|dont|didnt) (?:know|understand"
+        r"|get)"
+        r"|dunno|idk|cant (?:tell|say)|cannot (?:tell|say)|cant (?:see|find|make) (?:if|whether"
+        r"|where|how)"
         r"|how (?:would|should|do|can) i (?:know|tell)|beats me|havent a clue|hard to (?:tell|say)"
         r"|never heard of"
     ),
@@ -18,6 +20,7 @@ WORDS: Final[Mapping[str, str]] = {
         r"(?: (?:are|am|re|m|is|s))?|were|im|everyones|everybodys)"
         r"(?: (?:all|both|still|really|totally|just|absolutely|perfectly))*"
         r" (?:fine|ok|okay|safe|well|good|alright|all right|unhurt|chill)"
-        r"|(?:nobody|noone|no one)(?: is|s)? (?:hurt|injured|in danger|lost)|nobodys (?:hurt|injured)"
+        r"|(?:nobody|noone|no one)(?: is|s)? (?:hurt|injured|in danger|lost)|nobodys (?:hurt"
+        r"|injured)"
     ),
 }

@@ -33,6 +33,7 @@ WORDS: Final[Mapping[str, str]] = {
     ),
     # Who is unsure chooses all the same.
     "numbered.unsure": (
-        r"not sure|not certain|(?:i )?don'?t know|dunno|idk|no idea|hm+|um+|uh+|er+|maybe|probably|i (?:think|guess|reckon)|i'?d say|guess"
+        r"not sure|not certain|(?:i )?don'?t know|dunno|idk|no idea|hm+|um+|uh+|er+|maybe"
+        r"|probably|i (?:think|guess|reckon)|i'?d say|guess"
     ),
 }

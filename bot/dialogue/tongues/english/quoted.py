@@ -1,4 +1,4 @@
-"""English words of a setting that only quotes the bot; the number is "#", other words as glossed."""
+"""English words of a setting that only quotes the bot, as glossed; the number is "#"."""
 
 from __future__ import annotations
 
@@ -11,7 +11,8 @@ _YOU: Final = r"(?:you|u|linn)(?:'d| had| have|'ve| just| first| once)*"
 WORDS: Final[Mapping[str, str]] = {
     "quoted.verbs": r"\b(?:said|say|told|wrote|gave|suggested|recommended|proposed|advised|put)\b",
     "quoted.you_said": (
-        rf"{_YOU} {_SAID}\b[^,;.!?\d#]{{0,16}}#|#,? (?:is |was |is what |was what |what )?{_YOU} {_SAID}"
+        rf"{_YOU} {_SAID}\b[^,;.!?\d#]{{0,16}}#|#,? (?:is |was |is what |was what "
+        rf"|what )?{_YOU} {_SAID}"
     ),
     # Who did it tells of an own frame: "you said 1/4, took it".
     "quoted.done": (

@@ -73,6 +73,8 @@ WORDS: Final[Mapping[str, str]] = {
     "review_words.ahead": r"next (?:week\w*|month|saturday|sunday|trip)",
     # Frames that are taken, of which some are kept.
     "review_words.of_taken": (
-        r"keep(?:er|s|ing)?|toss|delete|bin|throw (?:it |them )?(?:out|away)|(?:the|my|of the) (?:two|three|four )?(?:frames|shots|pictures|photos|pics)|took|(?:two|three|both|all) (?:frames|shots|pictures|photos|pics)"
+        r"keep(?:er|s|ing)?|toss|delete|bin|throw (?:it |them )?(?:out|away)|(?:the|my"
+        r"|of the) (?:two|three|four )?(?:frames|shots|pictures|photos|pics)|took|(?:two|three"
+        r"|both|all) (?:frames|shots|pictures|photos|pics)"
     ),
 }

@@ -73,6 +73,7 @@ WORDS: Final[Mapping[str, str]] = {
     ),
     # White of the water that has no shape.
     "told_sights.white_blobs": (
-        r"(?<!soft )(?:white|blown)(?: out)? (?:blobs?|patch(?:es)?|areas?|bits|parts)|(?:blobs?|patch(?:es)?|areas?) of (?:pure )?white"
+        r"(?<!soft )(?:white|blown)(?: out)? (?:blobs?|patch(?:es)?|areas?|bits|parts)|(?:blobs?"
+        r"|patch(?:es)?|areas?) of (?:pure )?white"
     ),
 }

@@ -12,7 +12,8 @@ WORDS: Final[Mapping[str, str]] = {
     ),
     # What stands before the lens that is on from now.
     "lens_named.put_on": (
-        r"(?:(?:wechsle|wechsel|gewechselt|zurück|umgestiegen) (?:auf|at|zum|to)|wieder (?:auf|mit|das|dem)"
+        r"(?:(?:wechsle|wechsel|gewechselt|zurück|umgestiegen) (?:auf|at|zum|to)|wieder (?:auf"
+        r"|mit|das|dem)"
         r"|again)"
     ),
     "lens_named.the": r"das|dem|mein|meinem|die|der",

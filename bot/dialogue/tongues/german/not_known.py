@@ -10,8 +10,10 @@ WORDS: Final[Mapping[str, str]] = {
         r"(?:keine|null|ka) (?:ahnung|plan|dunst)|keinen? (?:plan|dunst|schimmer)|kein plan|ka"
         r"|weiss (?:ich |das |es |ich das |i )*(?:nich|nicht|net|ned|nimmer|leider nicht)"
         r"|(?:bin|ich bin)? ?(?:mir )?(?:nicht|nich|net) sicher|woher soll ich das wissen"
-        r"|wie (?:soll|kann) ich das (?:wissen|sehen|erkennen)|kann ich nicht (?:sagen|sehen|erkennen)"
-        r"|(?:seh|sehe|erkenn|erkenne) (?:ich )?(?:nicht|nich|net),? (?:ob|wo|was)|versteh\w* (?:ich )?(?:nicht|nich)"
+        r"|wie (?:soll|kann) ich das (?:wissen|sehen|erkennen)|kann ich nicht (?:sagen|sehen"
+        r"|erkennen)"
+        r"|(?:seh|sehe|erkenn|erkenne) (?:ich )?(?:nicht|nich|net),? (?:ob|wo|was)"
+        r"|versteh\w* (?:ich )?(?:nicht|nich)"
     ),
     "not_known.people_well": (
         r"(?:wir|uns|mir|allen|alle|ich)(?: (?:sind|bin|ist|is|gehts|geht es|geht s|alle|beide|ganz"

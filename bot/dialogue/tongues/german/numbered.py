@@ -31,6 +31,8 @@ WORDS: Final[Mapping[str, str]] = {
     ),
     # Who is unsure chooses all the same.
     "numbered.unsure": (
-        r"(?:ich )?wei(?:ß|ss) (?:ich )?(?:es )?nich(?:t)?|keine ahnung|nicht sicher|öhm|ähm?|hm+|vielleicht|wohl|wahrscheinlich|glaub(?:e)?(?: ich)?|(?:ich )?glaub(?:e)?|denk(?:e)?(?: ich)?"
+        r"(?:ich )?wei(?:ß|ss) (?:ich )?(?:es )?nich(?:t)?|keine ahnung|nicht sicher|öhm|ähm?|hm+"
+        r"|vielleicht|wohl|wahrscheinlich|glaub(?:e)?(?: ich)?|(?:ich )?glaub(?:e)?"
+        r"|denk(?:e)?(?: ich)?"
     ),
 }

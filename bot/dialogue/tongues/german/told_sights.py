@@ -46,6 +46,7 @@ WORDS: Final[Mapping[str, str]] = {
     "told_sights.says": r"ist|sind|war|waren|hat|haben|wirk\w*|zeig\w*",
     # White of the water that has no shape.
     "told_sights.white_blobs": (
-        r"(?:weiß|weiss)\w* (?:flecken?|kleckse?|stellen?|blobs|patches|areas)|white (?:patches|blobs|areas)"
+        r"(?:weiß|weiss)\w* (?:flecken?|kleckse?|stellen?|blobs|patches|areas)|white (?:patches"
+        r"|blobs|areas)"
     ),
 }

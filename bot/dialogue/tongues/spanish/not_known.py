@@ -7,7 +7,8 @@ from typing import Final
 
 WORDS: Final[Mapping[str, str]] = {
     "not_known.said": (
-        r"ni (?:la menor |la mas minima )?idea|no (?:lo )?se(?! (?:ve|mueve|nota|han?|pierde|quema|puede))"
+        r"ni (?:la menor |la mas minima )?idea|no (?:lo )?se(?! (?:ve|mueve|nota|han?|pierde"
+        r"|quema|puede))"
         r"|no sabria|no estoy segur[oa]|no tengo (?:ni )?idea|como voy a saber(?:lo)?|no distingo"
         r"|no entiendo|no veo (?:si|donde|que)|vaya uno a saber"
     ),

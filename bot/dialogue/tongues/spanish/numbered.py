@@ -29,6 +29,7 @@ WORDS: Final[Mapping[str, str]] = {
     ),
     # Who is unsure chooses all the same.
     "numbered.unsure": (
-        r"no (?:lo )?s[eé]|ni idea|no estoy segur[oa]|mm+|eh+|quiz[aá]s?|creo(?: que)?|supongo(?: que)?|tal vez"
+        r"no (?:lo )?s[eé]|ni idea|no estoy segur[oa]|mm+|eh+|quiz[aá]s?|creo(?: que)?"
+        r"|supongo(?: que)?|tal vez"
     ),
 }

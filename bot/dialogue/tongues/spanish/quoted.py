@@ -1,4 +1,4 @@
-"""Spanish words of a setting that only quotes the bot; the number is "#", other words as glossed."""
+"""Spanish words of a setting that only quotes the bot, as glossed; the number is "#"."""
 
 from __future__ import annotations
 
@@ -11,7 +11,9 @@ _DIJISTE: Final = (
 )
 
 WORDS: Final[Mapping[str, str]] = {
-    "quoted.verbs": r"\b(?:dijiste|dicho|recomendaste|recomendado|pusiste|propusiste|diste|escribiste)\b",
+    "quoted.verbs": (
+        r"\b(?:dijiste|dicho|recomendaste|recomendado|pusiste|propusiste|diste|escribiste)\b"
+    ),
     "quoted.you_said": rf"(?:me )?{_DIJISTE}\b[^,;.!?\d#]{{0,16}}#|#,? (?:me )?{_DIJISTE}",
     "quoted.done": (
         r"puse|pongo|hice|hecho|tome|use|usado|probe|dispare|saque|deje|como (?:me )?dijiste"

@@ -47,7 +47,5 @@ WORDS: Final[Mapping[str, str]] = {
     "review_words.opens": r"La|El|En",
     "review_words.ahead": r"la semana que viene",
     # Frames that are taken, of which some are kept.
-    "review_words.of_taken": (
-        r"qued\w+|conserv\w+|guard\w+|borr\w+|fotos?|tomas|hice|saqu[eé]"
-    ),
+    "review_words.of_taken": (r"qued\w+|conserv\w+|guard\w+|borr\w+|fotos?|tomas|hice|saqu[eé]"),
 }
