@@ -46,7 +46,7 @@ def test_steps_that_answer_nothing_stay_steps() -> None:
 
 
 def test_the_length_beside_a_question_answers() -> None:
-    """ "2.5 m, is the stone important?": both are heard."""
+    """A length and a question in one message are both heard."""
     player = Player()
     for line in ("deutsch", "start", "1 m hoch"):
         player.say(line)

@@ -103,7 +103,7 @@ def test_a_question_beside_not_knowing_is_answered() -> None:
 
 
 def test_what_is_told_beside_not_knowing_counts() -> None:
-    """ "A few dots, not sure what else" answers."""
+    """Dots that are told beside not knowing answer."""
     player = _at_the_frame("en")
     player.say("a few dots blink, not sure what else")
     question = player.context.conversation.question

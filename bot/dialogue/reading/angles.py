@@ -30,7 +30,7 @@ _AND_A_HALF: Final = re.compile(
 _DEGREE_AND: Final = re.compile(rf"\b{_A} degree and {_A} (?P<part>{_PART})\b")
 #: "Four to five degrees", "10 or 15°": the sign stands once for both.
 _TWO: Final = re.compile(
-    rf"(?<![\w/.])(?P<first>{_WHOLE}) ?(?P<between>to|or|-|and) ?"
+    rf"(?<![\w/.:])(?P<first>{_WHOLE}) ?(?P<between>to|or|-) ?"
     rf"(?=(?:{_WHOLE})(?: and {_A} (?:{_PART}))?[ -]?{_DEGREE})"
 )
 _ANGLE: Final = re.compile(r"deg|°|gra[d]")
@@ -54,8 +54,8 @@ def _said(degrees: float) -> str:
 
 
 def _both(match: re.Match[str]) -> str:
-    if match["between"] in {"and", "-"} and not match["first"][:1].isdigit():
-        return match.group()  # "a hundred and five", "thirty-two": one number
+    if match["between"] == "-" and not match["first"][:1].isdigit():
+        return match.group()  # "thirty-two" is one number
     return f"{_said(_number(match['first']))} {match['between'].replace('-', 'to')} "
 
 

@@ -153,10 +153,17 @@ _NEXT_THING: Final = re.compile(
 )
 
 
+def _is_behind_the_nearest(draft: Draft, quantity: Quantity) -> bool:
+    """Whether a length is of what comes next behind one that was told."""
+    earlier = draft.neighbour(quantity, -1)
+    told = earlier is not None and earlier.unit in METRES
+    return told and _NEXT_THING.search(draft.before(quantity)) is not None
+
+
 def is_elsewhere(draft: Draft, quantity: Quantity) -> bool:
     """Whether a length is none of this place: a drive, a way behind us, somebody's own height."""
     before, after = draft.clause_before(quantity), draft.clause_after(quantity)
-    if is_of_other_thing(draft, quantity) or _NEXT_THING.search(draft.before(quantity)):
+    if is_of_other_thing(draft, quantity) or _is_behind_the_nearest(draft, quantity):
         return True
     if is_covered(draft, quantity) or _is_nudge(quantity, before, after):
         return True

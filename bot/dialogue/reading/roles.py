@@ -223,7 +223,8 @@ def _may_be_focal(draft: Draft, words: str) -> bool:
 
 #: "I am at a 14 m fall": the number belongs to its name.
 _A: Final = re.compile(
-    r"(?:^|\b(?:an?|the|this|that|our|my|one|another)) ?(?:pretty |lovely |nice |single )?$"
+    r"(?:^|\b(?:at|by|near|below|under|facing|opposite|it's|its|it is|this is|there's|there is"
+    r"|here's) )(?:(?:an?|the|this|that|our) )?(?:pretty |lovely |nice |single )?$"
 )
 _FALL_BEHIND: Final = re.compile(
     rf"^[ -](?:single |sheer |high |tall |big |small |little |pretty )?(?:{FALL})\b"
