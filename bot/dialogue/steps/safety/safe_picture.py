@@ -29,7 +29,8 @@ def offer(turn: Turn) -> None:
     sensor = reckoning.sensor_of(facts)
     shown_m = facts.fall_width_m or _SHOWN_M
     wanted_mm = section_focal_mm(shown_m, facts.distance_m, sensor.long_mm, 0.0)
-    focal_mm = lens_kit.within_kit(lens_kit.lenses_on(turn), wanted_mm)
+    lenses = [] if reckoning.is_phone(facts) else lens_kit.lenses_on(turn)
+    focal_mm = lens_kit.within_kit(lenses, wanted_mm)
     if focal_mm != wanted_mm:  # what the kit comes nearest with
         shown_m = float(coverage_m(facts.distance_m, sensor.long_mm, focal_mm))
     turn.say(

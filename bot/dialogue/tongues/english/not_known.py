@@ -23,4 +23,9 @@ WORDS: Final[Mapping[str, str]] = {
         r"|(?:nobody|noone|no one)(?: is|s)? (?:hurt|injured|in danger|lost)|nobodys (?:hurt"
         r"|injured)"
     ),
+    # "I don't know what depth of field is": a word is asked for.
+    "not_known.a_term": (
+        r"what (?:an? |the )?[^.,]{2,30} (?:is|are|means?|does|stands for)|what (?:is|are"
+        r"|does) [^.,]{2,30}"
+    ),
 }

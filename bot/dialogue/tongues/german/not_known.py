@@ -20,4 +20,6 @@ WORDS: Final[Mapping[str, str]] = {
         r"|noch|total|hier|ja|auch))* (?:gut|okay|ok|wohlauf|in ordnung|sicher|unverletzt)"
         r"|(?:niemand|keiner)(?: (?:ist|is|hier))* (?:verletzt|in gefahr|verloren)"
     ),
+    # "I don't know what depth of field is": a word is asked for.
+    "not_known.a_term": (r"was [^.,]{2,40} (?:ist|sind|bedeutet|heisst|meint)"),
 }

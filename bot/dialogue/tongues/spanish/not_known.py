@@ -17,4 +17,6 @@ WORDS: Final[Mapping[str, str]] = {
         r" dos))* (?:bien|a salvo|sanos?|ilesos?|ok)"
         r"|nadie(?: esta)? (?:herido|en peligro|perdido)"
     ),
+    # "I don't know what depth of field is": a word is asked for.
+    "not_known.a_term": (r"que (?:es|son|significan?|quiere decir) [^.,]{2,30}"),
 }
