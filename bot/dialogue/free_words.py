@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from collections.abc import Callable
 from typing import Final
 
@@ -13,6 +14,7 @@ from bot.dialogue.meaning.rests import with_rest
 from bot.dialogue.meaning.said import Said
 from bot.dialogue.meaning.topics import topic_of
 from bot.dialogue.reading import read
+from bot.dialogue.reading.unit_words import LENGTH
 from bot.dialogue.replies import says_yes_or_no
 from bot.dialogue.steps.anywhere import access, manner, planning, repeat
 from bot.dialogue.steps.asked import (
@@ -68,7 +70,7 @@ def answer(turn: Turn, said: Said, expecting: frozenset[str], reply: Reply) -> N
     said = look_wished.as_wish(turn, supposing.as_trial(turn, said))
     rest = questions_asked.answer(turn, said)
     if rest is not None:
-        expecting = frozenset()  # a bare number beside a question answers nothing
+        expecting = expecting if _answers_by_length(rest, expecting) else frozenset()
     facts = _read(turn, said.english if rest is None else rest, said, expecting)
     if visit.answer(turn, facts, said, asked=rest is not None):
         return
@@ -77,6 +79,18 @@ def answer(turn: Turn, said: Said, expecting: frozenset[str], reply: Reply) -> N
     _go_on_from(turn, facts, said, rest=rest, noted=noted)
     sun_told.say(turn, said)
     composition.leave_out_told(turn)
+
+
+#: One number in all, and it is a length.
+_ONE_LENGTH: Final = re.compile(rf"[^\d]*\d+(?:[.,]\d+)? ?{LENGTH}\b[^\d]*")
+
+
+def _answers_by_length(rest: str, expecting: frozenset[str]) -> bool:
+    """Whether what is told beside a question is the one length that was asked for.
+
+    A bare number beside a question answers nothing.
+    """
+    return len(expecting) == 1 and _ONE_LENGTH.fullmatch(rest.casefold()) is not None
 
 
 def beside(turn: Turn, said: Said) -> None:
@@ -179,7 +193,7 @@ def _read(turn: Turn, rest: str, said: Said, expecting: frozenset[str]) -> Facts
     facts = own_numbers.without_own(turn, said, facts)
     facts = composition.without_light_of_the_edge(turn, facts, said.english)
     facts = with_rest(look_wished.wish_behind(said.english, facts), said.english)
-    facts = soft_strands.wished(said, sun_told.laid_over(said, facts))
+    facts = soft_strands.wished(said, sun_told.laid_over(turn, said, facts))
     facts = white_told.laid_over(turn, facts)
     read_mm, facts = facts.focal_mm, lens_named.with_lens(turn, said, facts)
     if facts.known() or rest == said.english:  # a try that is answered is not made again

@@ -21,7 +21,10 @@ _APART: Final = frozenset({"safe", "out_there", "in_danger", "forget"})
 _WORDS: Final = ("one", "two", "three", "four", "five")
 _NUMBER: Final = rf"(?:[1-9]|{'|'.join(in_any(f'numbered.{word}') for word in _WORDS)})"
 #: What stands before the number: "option", "no.", "it's", a bracket.
-_BEFORE: Final = rf"(?:(?:{in_any('numbered.option')}|{in_any('numbered.before')})[.:]? *)*#?"
+_BEFORE: Final = (
+    rf"(?:(?:{in_any('numbered.option')}|{in_any('numbered.before')})[.:]? *"
+    rf"|{in_any('numbered.unsure')}[.:,…]* +)*#?"
+)
 #: "3. as i said", "2, the twig", "1 - nothing there", "(2) yes"; but "3-stop" is one word.
 _SIGNED: Final = re.compile(
     rf"\W*{_BEFORE}(?P<number>{_NUMBER})(?:(?P<sign>[.,:;)\]!]+)(?=\s|$)|(?P<dash>\s*[-–—/=]+)\s)"

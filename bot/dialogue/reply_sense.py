@@ -13,6 +13,7 @@ from bot.dialogue.meaning.options import OTHER, Meant, meant_at
 from bot.dialogue.meaning.said import Said
 from bot.dialogue.meaning.words import tokens
 from bot.dialogue.questions import Asked
+from bot.dialogue.reading.not_known import is_no_answer, says_not_known
 from bot.dialogue.replies import bare, is_lost, places_what_blinks, says_yes_or_no
 
 #: An option is meant so far before all else (own rule, on a writer's replies that were left out:
@@ -48,7 +49,7 @@ def option_of(asked: Asked, said: Said, told: Facts) -> str | None:
         said: the message.
         told: what was read in it.
     """
-    more = told.unread or told.known() or asks_at_once(said)
+    more = told.unread or told.known() or asks_at_once(said) or _is_no_answer(said)
     if more or says_yes_or_no(said.english) or aside_of(said.typed) is not None:
         return None
     found = _meant(asked, said)
@@ -58,6 +59,11 @@ def option_of(asked: Asked, said: Said, told: Facts) -> str | None:
         return None
     lost = is_lost(bare(said.english))  # "a bright nothing" is white
     return None if lost and found.option == "nothing" else found.option
+
+
+def _is_no_answer(said: Said) -> bool:
+    """Whether a message says not to know, or speaks of people: no option means that."""
+    return says_not_known(said.typed) or is_no_answer(said.typed)
 
 
 def surer(asked: Asked, said: Said, named: str) -> str:

@@ -27,6 +27,7 @@ from bot.dialogue.steps.asked import (
     left_unanswered,
     others_asked,
     roster,
+    where_it_blinks,
     which_cause,
 )
 from bot.dialogue.steps.frames import beside, border_said, judged, look_said, measuring
@@ -139,6 +140,10 @@ def _by_meaning(turn: Turn, event: TextReceived) -> None:
         _is_offered(asked, event.text, said, command)
         or _numbered(turn, event, said, question) is not None
     )
+    if command == "skip" and where_it_blinks.instead_of_skipping(
+        turn, manner.said(turn, said, event.text), asked
+    ):
+        return
     if not offered and _is_done_anywhere(turn, event.text, said, command):
         return
     if _is_for_another(event, question):
@@ -181,6 +186,8 @@ def _taken_in(
         patience.let_go(turn)
         return
     if asides.leave(turn, event.text, told, asked) or nothing_near.hear(turn, said, told):
+        return
+    if where_it_blinks.answer(turn, manner.said(turn, said, event.text), asked):
         return
     heard = white_told.hear(turn, manner.said(turn, said, event.text))
     if not turn.beside_white and _answered(turn, event, said, question, told):

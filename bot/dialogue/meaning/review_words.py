@@ -16,6 +16,7 @@ _INTENT: Final = re.compile(
     rf"\b{in_any('review_words.intent')}[ :,]*(?P<intent>[^\W\d][^.;!?\n]*)", re.IGNORECASE
 )
 _KEEP: Final = whole_words("review_words.keep")
+_OF_TAKEN: Final = whole_words("review_words.of_taken")
 _HOW: Final = whole_words("review_words.how")
 _COPIED: Final = whole_words("review_words.copied")
 _NOT_YET: Final = re.compile(rf"\b{in_any('review_words.not_yet')}\b[^.;!?]*$")
@@ -57,6 +58,11 @@ def asks_to_choose(text: str) -> bool:
     said = plain(text)
     wants = _KEEP.search(said) is not None or _HOW.search(said) is not None
     return wants and not _NEXT_TIME.search(said)
+
+
+def speaks_of_taken(text: str) -> bool:
+    """Whether a message speaks of frames that are taken, and not of times to set."""
+    return _OF_TAKEN.search(plain(text)) is not None
 
 
 def asks_how_to_choose(text: str) -> bool:

@@ -16,6 +16,7 @@ from bot.dialogue.meaning.review_words import focus_told
 from bot.dialogue.meaning.said import in_english
 from bot.dialogue.meaning.words import tokens
 from bot.dialogue.reading import read
+from bot.dialogue.reading.frame_times import times_in
 from bot.dialogue.reading.phrases import any_of
 from bot.dialogue.tongues import in_any, whole_words
 
@@ -73,6 +74,7 @@ OF_THE_VIEW: Final = frozenset(
     {"holds", "sky", "clutter", "tilted", "leaning", "small", "blue", "glare"}
 )
 _PART: Final = re.compile(rf"[;:!?]|\.(?!\d)|,(?!\d)|\s-\s|\b{in_any('told_sights.but')}\b")
+_SENTENCE: Final = re.compile(r"[;!?]|\.(?!\d)")
 _AND: Final = whole_words("told_sights.and")
 _SOFT: Final = any_of(
     rf"{in_any('told_sights.soft')}(?!(?: {in_any('told_sights.and')})?(?: \w+){{0,2}}"
@@ -106,6 +108,7 @@ _METERED: Final = whole_words("told_sights.metered")
 _ALL: Final = whole_words("told_sights.all")
 _HARD: Final = whole_words("told_sights.hard")
 _CLIPPED: Final = whole_words("told_sights.clipped")
+_WHITE_BLOBS: Final = whole_words("told_sights.white_blobs")
 _SPARKS: Final = whole_words("told_sights.sparks")
 
 
@@ -139,9 +142,12 @@ def remarks(said: str, frames: tuple[ToldFrame, ...]) -> tuple[Remark, ...]:
     """
     found: list[Remark] = []
     waiting: tuple[int, ...] = ()
-    for part in _parts(said, frames):
+    for part, begins in _parts(said, frames):
         named = named_in(part, frames)
         seen = _seen_in(part)
+        if waiting and named.places and (begins or _names_behind(part)):
+            found.append(Remark(waiting, (), None, in_all=False))
+            waiting = ()
         places = tuple(dict.fromkeys((*waiting, *named.places)))
         waiting = ()
         in_all = _ALL.search(part) is not None and not places
@@ -154,9 +160,28 @@ def remarks(said: str, frames: tuple[ToldFrame, ...]) -> tuple[Remark, ...]:
     return (*found, Remark(waiting, (), None, in_all=False)) if waiting else tuple(found)
 
 
-def _parts(said: str, frames: tuple[ToldFrame, ...]) -> Iterator[str]:
-    """The message part by part; "and" parts only where another frame is named behind it."""
-    for clause in _PART.split(said):
+#: So far into a part its first words name its frame: "and the 1/8" (own rule) [characters].
+_AT_FIRST: Final = 8
+
+
+def _names_behind(part: str) -> bool:
+    """Whether a part names its frame behind what it says: "the leaves moved in the 1/15"."""
+    times = times_in(part)
+    return bool(times) and times[0].start > _AT_FIRST
+
+
+def _parts(said: str, frames: tuple[ToldFrame, ...]) -> Iterator[tuple[str, bool]]:
+    """The message part by part, and whether a sentence begins with it."""
+    for sentence in _SENTENCE.split(said):
+        begins = True
+        for part in _of_sentence(sentence, frames):
+            yield part, begins
+            begins = False
+
+
+def _of_sentence(sentence: str, frames: tuple[ToldFrame, ...]) -> Iterator[str]:
+    """The parts of a sentence; "and" parts only where another frame is named behind it."""
+    for clause in _PART.split(sentence):
         begun = ""
         for piece in _AND.split(clause):
             other = bool(begun) and bool(named_in(piece, frames).places)
@@ -204,6 +229,13 @@ def _liked(part: str, told: Facts) -> Iterator[str]:
 
 
 def _read_as(part: str, told: Facts) -> Iterator[str]:
+    if _WHITE_BLOBS.search(part) and not _NOT.search(part):
+        yield "clipped"  # of the water, no drops on the glass
+    else:
+        yield from _read_by_words(part, told)
+
+
+def _read_by_words(part: str, told: Facts) -> Iterator[str]:
     for symptom in told.symptoms:
         yield _OF_SYMPTOM[symptom]
     if told.blink is not None:

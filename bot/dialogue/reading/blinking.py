@@ -7,6 +7,7 @@ from typing import Final
 
 from bot.dialogue.facts import Blink
 from bot.dialogue.reading.draft import Draft
+from bot.dialogue.reading.not_known import says_not_known
 from bot.dialogue.reading.phrases import any_of, exactly
 
 #: The warning by the trade's words; "warning" alone may be a sign at the path.
@@ -34,6 +35,9 @@ _AND_BLINKS: Final = re.compile(rf"(?:\band|,) (?=[^,;.]*\b{_BLINK})")
 _NOTHING: Final = any_of(
     r"(?:nothing(?:'?s)?|none|no|not|isn't|aren't|doesn't|don't|stopped|without|never|zero)"
     rf"\b[^,;.]{{0,22}}\b{_BLINK}",
+    r"(?:can't|cannot|can not|couldn't|didn't|haven't|hasn't|don't|do not)(?: really| actually)?"
+    r" (?:see|seen|find|found|spot|spotted|notice|noticed|make out)"
+    rf"(?! (?:where|if|whether|what|how|which))\b[^,;.]{{0,16}}\b{_BLINK}",
     rf"{_BLINK}:? (?:is |are |all |now |has )*(?:gone|off|stopped|none|nothing|nil|away)",
     r"(?:no|zero) (?:warnings?|blinkies|zebras?)",
     rf"{_BLINK}\?+ ?(?:no|nope|nah|none|nothing|nil|zero|not (?:a|one|any)\b|don't see|can't see)",
@@ -179,6 +183,13 @@ _OF_THE_WARNING: Final = any_of(
 )
 
 
+def _known(part: str) -> str:
+    """What is told of a frame beside clauses that say not to know: "no idea about blinking"."""
+    if not says_not_known(part):
+        return part
+    return ", ".join(one for one in _CLAUSES.split(part) if not says_not_known(one))
+
+
 def read_blink(draft: Draft) -> None:
     """What the camera's warning shows; a warning without a size is taken as patches."""
     bare = _bare(draft)
@@ -187,7 +198,8 @@ def read_blink(draft: Draft) -> None:
     if _HISTOGRAM.search(said):
         parts = [piece for part in parts for piece in _AND_BLINKS.split(part)]
     other = (_HISTOGRAM, _OF_THE_WARNING)
-    text = "; ".join(part for part in parts if not any(words.search(part) for words in other))
+    parts = [part for part in parts if not any(words.search(part) for words in other)]
+    text = "; ".join(known for part in parts if (known := _known(part)))
     text = _ZEBRA.sub("zebras", text)
     if bare:
         draft.note("blink", bare)

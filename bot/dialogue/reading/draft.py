@@ -10,6 +10,7 @@ from bot.dialogue.reading.around import without_courtesy
 from bot.dialogue.reading.noise import without_noise
 from bot.dialogue.reading.normal import normalise
 from bot.dialogue.reading.numbers import Quantity, scan
+from bot.dialogue.reading.paces import answered
 from bot.dialogue.reading.putting_right import BACK, BETTER_KNOWN
 
 #: Plausible values per slot (own rule: wider than anything met in the field, narrow enough that
@@ -72,7 +73,8 @@ class Draft:
     """
 
     def __init__(self, text: str, expecting: frozenset[str], units: Units | None) -> None:
-        self.text = without_noise(without_courtesy(normalise(text)))
+        plain = without_noise(without_courtesy(normalise(text)))
+        self.text = answered(plain) if "distance_m" in expecting else plain
         self.expecting = expecting
         self.person_units = units
         self.quantities = scan(self.text)

@@ -145,10 +145,25 @@ def _is_driven(draft: Draft, quantity: Quantity) -> bool:
     return not on_foot and _DRIVE.search(before + after) is not None
 
 
+#: "Then nothing until some boulders at 10 m": what comes behind the nearest, and is not the water.
+_NEXT_THING: Final = re.compile(
+    r"\b(?:nothing|none|empty|clear|free)(?: (?:else|more|really|much|there|at all|near))*"
+    rf" (?:until|till|til|before|up to|to)\b(?![^.;]*\b(?:{FALL}|water|stream|river|creek)\b)"
+    r"[^.;,]*$"
+)
+
+
+def _is_behind_the_nearest(draft: Draft, quantity: Quantity) -> bool:
+    """Whether a length is of what comes next behind one that was told."""
+    earlier = draft.neighbour(quantity, -1)
+    told = earlier is not None and earlier.unit in METRES
+    return told and _NEXT_THING.search(draft.before(quantity)) is not None
+
+
 def is_elsewhere(draft: Draft, quantity: Quantity) -> bool:
     """Whether a length is none of this place: a drive, a way behind us, somebody's own height."""
     before, after = draft.clause_before(quantity), draft.clause_after(quantity)
-    if is_of_other_thing(draft, quantity):
+    if is_of_other_thing(draft, quantity) or _is_behind_the_nearest(draft, quantity):
         return True
     if is_covered(draft, quantity) or _is_nudge(quantity, before, after):
         return True

@@ -55,6 +55,11 @@ _LONGEST: Final = whole_words("frame_list.longest")
 _SHORTEST: Final = whole_words("frame_list.shortest")
 #: A time that is named again, not taken again.
 _AGAIN: Final = re.compile(r"^ ?(?:ones?|frames?|shots?|pictures?|photos?|exposures?)\b")
+#: "1/4 has patches": said of a frame, which was told before.
+_SAID_OF: Final = re.compile(rf" ?{in_any('told_sights.says')}\b")
+_SENTENCE_ENDS: Final = re.compile(r"[;!?]|\.(?=\s)")
+#: "Then another at 1/8".
+_MORE: Final = whole_words("frame_list.more")
 #: So many frames of a day are kept (own rule: what is gone through in words is fewer).
 MOST_FRAMES: Final = 24
 
@@ -121,9 +126,18 @@ def _taken(said: str, times: tuple[SpokenTime, ...]) -> tuple[SpokenTime, ...]:
     for time in times:
         known = any(is_same_time(time.shutter_s, other.shutter_s) for other in taken)
         named = "the" in said[max(time.start - 5, 0) : time.start + 3].split()
+        named = named or _SAID_OF.match(said, time.end) is not None
+        named = named or _is_of_a_later_sentence(said, time, taken)
         if not (known and (named or _AGAIN.match(said[time.end :]))):
             taken.append(time)
     return tuple(taken)
+
+
+def _is_of_a_later_sentence(said: str, time: SpokenTime, taken: list[SpokenTime]) -> bool:
+    """Whether a sentence ended since the list: "1/4, 1/8 and 1/15. 1/4 blinks" took none twice."""
+    between = said[taken[-1].end if taken else 0 : time.start]
+    ends = [*_SENTENCE_ENDS.finditer(between)]
+    return bool(ends) and _MORE.search(between[ends[-1].end() :]) is None
 
 
 @dataclass(frozen=True)

@@ -216,8 +216,27 @@ def _beside_zoom(draft: Draft, quantity: Quantity) -> bool:
     return zooms and listed and not filters and not _sets_up(draft)
 
 
+#: "Only brought the 35", "all i have is a 50", "my only lens is the 24": all that there is.
+_ONLY: Final = re.compile(
+    r"\b(?:(?:only|just)(?: (?:brought|bring|packed|took|carry|carrying|got|have|own|using|with))*"
+    r"(?: (?:the|my|an?|one|this))+|(?:all|everything) (?:i|we)(?:'ve)? (?:have|got|brought|own"
+    r"|packed)(?: with"
+    r" (?:me|us))?(?:'s| is)(?: (?:the|my|an?))?|(?:only|one|single|sole) lens(?: (?:i"
+    r"|we) (?:have|got"
+    r"|brought|own))?(?:'s| is|:|,)(?: (?:the|my|an?))?) ?$"
+)
+_ONLY_ENDS: Final = re.compile(
+    r"^(?: ?mm)?(?: (?:lens|prime|with me|today|here|along))*(?=\s*(?:$|[,.;!?)]| (?:on|and|so"
+    r"|but|no"
+    r"|for|with|then|by|for)\b))"
+)
+
+
 def _is_bare_prime(draft: Draft, quantity: Quantity) -> bool:
     """A number without "mm": by its wide aperture, or in a list where lenses were asked."""
+    only = _ONLY.search(draft.before(quantity)) and _ONLY_ENDS.match(draft.text[quantity.end :])
+    if only and not _COUNTED.search(draft.after(quantity)):
+        return True
     if _NAMED_PRIME.match(draft.text[quantity.end :]) or _CALLED.search(draft.before(quantity)):
         return True
     listed = _LISTED.search(draft.before(quantity)) is not None

@@ -5,9 +5,11 @@ from __future__ import annotations
 import re
 from typing import Final
 
+from bot.dialogue.reading import no_sun
 from bot.dialogue.reading.draft import Draft
 from bot.dialogue.reading.light_words import LIGHTS, WINDS_WAY
 from bot.dialogue.reading.needed import may_match, needed_by
+from bot.dialogue.reading.normal import normalise
 from bot.dialogue.reading.phrases import any_of, exactly, plain
 from core.light import LIGHTS as LEVELS
 
@@ -35,6 +37,8 @@ _ALONE: Final = (
     ("open shade", exactly("(?:in |the |all )*(?:shade|shadow)")),
     ("overcast", exactly("clouds?")),
 )
+#: Neither sun nor shade: nothing is told.
+_NO_SHADE: Final = re.compile(r"\b(?:no|not|nor|neither)(?: in)?(?: the)? (?:shade|shadow)")
 _SHADE: Final = any_of("shade|shadow|shady")
 #: "Sunny but the fall is in the shade": the light on the water counts.
 _WATER_SHADED: Final = any_of(
@@ -43,7 +47,10 @@ _WATER_SHADED: Final = any_of(
     r"(?: (?:all|still|completely|fully|totally|now|mostly|in))*"
     r" (?:(?:in )?(?:the |full |deep |open )*(?:shade|shadow)|shaded)(?! of doubt)"
 )
-_SUNLIT: Final = frozenset({"full sun", "hazy sun", "before sunset", "sunset"})
+#: Lights of the sun itself.
+SUNLIT: Final = frozenset({"full sun", "hazy sun", "before sunset", "sunset"})
+#: Light that takes the sun on the water itself.
+_OF_SUN: Final = frozenset({"full sun", "snow in sun", "before sunset", "sunset"})
 _SHADED: Final = frozenset(
     {"open shade", "light canopy", "open gorge", "wooded gorge", "deep slot", "dense canopy"}
 )
@@ -132,16 +139,8 @@ def _distance(key: str, ev100: float) -> tuple[bool, float]:
 _LIGHTS: Final = tuple((key, pattern, needed_by(pattern)) for key, pattern in LIGHTS)
 
 
-def read_light(draft: Draft) -> None:
-    """The light by its words; sun and shade together are no single light and stay unsaid.
-
-    A level that was told says more than words.
-    """
-    if "light" in draft.values:
-        return
-    text = _NAMED.sub("", WINDS_WAY.sub("wind", draft.text))
-    if _WHITE_BALANCE.search(text) or _PARTLY.search(text):
-        return
+def _seen(text: str) -> list[str]:
+    """The lights of now that a message names; those that are past only where none holds."""
     seen = [
         (key, text[: match.start()])
         for key, pattern, needed in _LIGHTS
@@ -150,17 +149,53 @@ def read_light(draft: Draft) -> None:
         and _is_now(text[: match.start()], text[match.end() :])
     ]
     present = [key for key, before in seen if not _WAS.search(before)]
-    found = present or [key for key, _ in seen]
-    if len(found) > 1 and _EITHER.search(text):
+    return present or [key for key, _ in seen]
+
+
+def _other_than_sun(text: str) -> str | None:
+    """The light on water that has no sun, where other words name it."""
+    return next((key for key in _seen(no_sun.unsunned(text)) if key not in _OF_SUN), None)
+
+
+def only_lacks_sun(text: str) -> bool:
+    """Whether all that a message says of the light is that the water has no sun.
+
+    Args:
+        text: in English.
+    """
+    said = normalise(text)
+    return no_sun.without_sun(said) and _other_than_sun(said) is None
+
+
+def read_light(draft: Draft) -> None:
+    """The light by its words; sun and shade together are no single light and stay unsaid.
+
+    A level that was told says more than words.
+    """
+    text = _NAMED.sub("", WINDS_WAY.sub("wind", draft.text))
+    if "light" in draft.values or _WHITE_BALANCE.search(text) or _PARTLY.search(text):
         return
-    if not found and "light" in draft.expecting:
+    if no_sun.without_sun(text):
+        light = None if _NO_SHADE.search(text) else _other_than_sun(text) or "open shade"
+    else:
+        light = _named_light(text, asked="light" in draft.expecting)
+    if light is not None:
+        draft.note("light", light)
+
+
+def _named_light(text: str, *, asked: bool) -> str | None:
+    """The one light that words name; None where they name none, or sun and shade."""
+    found = _seen(text)
+    if len(found) > 1 and _EITHER.search(text):
+        return None
+    if not found and asked:
         found = [key for key, pattern in _ALONE if pattern.match(text)]
     if not found and _CLEAR_SKY.search(text) and not _SHADE.search(text):
         found = ["full sun"]
-    if _SUNLIT & set(found) and _WATER_SHADED.search(text):
+    if SUNLIT & set(found) and _WATER_SHADED.search(text):
         found = [key for key in found if key in _SHADED] or ["open shade"]
-    if found and not (_SUNLIT & set(found) and _SHADED & set(found)):
-        draft.note("light", found[0])
+    both = SUNLIT & set(found) and _SHADED & set(found)
+    return found[0] if found and not both else None
 
 
 #: "Not under the canopy", "no sun on it": a light that is not there.

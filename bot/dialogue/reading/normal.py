@@ -7,6 +7,7 @@ import unicodedata
 from functools import lru_cache
 from typing import Final
 
+from bot.dialogue.reading.angles import in_degrees
 from bot.dialogue.reading.format_names import FORMATS, Rule
 from bot.dialogue.reading.others import without_others
 from bot.dialogue.reading.paces import in_metres
@@ -300,7 +301,8 @@ def normalise(text: str, *, with_others: bool = False) -> str:
 @lru_cache(maxsize=16)
 def _spelt(plain: str) -> str:
     """A message in lower case, its fractions, number words and turns of speech in one spelling."""
-    plain = dictated_times(plainly(mend_slips(_SAID_TWICE.sub(r"\1", plain))))
+    plain = in_degrees(mend_slips(_SAID_TWICE.sub(r"\1", plain)))
+    plain = dictated_times(plainly(plain))
     plain = _PARTS.sub(_part, _ND_LIST.sub(_nd_list, _IN_FIGURES.of(plain)))
     plain = without_taken_back(_AND_A_HALF.sub(_and_a_half, with_units(in_digits(plain))))
     plain = in_metres(plainly_numbered(_OR_SO.sub("", plain)))

@@ -110,7 +110,7 @@ _IGNORED: Final = (
     r"|\b0\d{2,}(?:[ /-]\d{2,})*\b|\b\d{1,2} ?h ?[0-5]\d\b(?: ?min)?"
     r"|\b(?:call|dial|ring|phone|number|tel)(?: me| us)?(?: at| on| is)? \d{3,}(?:[ -]\d{2,})+"
     r"|\+\d[\d -]{7,}\d|\b\d{3}-\d{4}\b|\b\d{3}-\d{3}-\d{4}\b|\b\d{6,}\b"
-    r"|(?!\d\d-\d{2,3} ?l\b)[+-]?(?:\d+(?:[.,]\d+)? ?- ?)?\d+(?:[.,]\d+)? ?"
+    r"|(?!\d\d-\d{2,3} ?l\b)(?:[+-]|\b(?:minus|plus) )?(?:\d+(?:[.,]\d+)? ?- ?)?\d+(?:[.,]\d+)? ?"
     r"(?:%|°|(?:percent|degrees?|deg|kelvin|k|c|kg|lbs?|l|[ap]\.?m)\b)"
     r"|[$€£] ?\d+(?:[.,]\d+)?|\b(?:half|quarter) (?:past|to) \d{1,2}\b(?! ?(?:m|ft)\b|/)"
     r"|\d+(?:[.,]\d+)? ?(?:[$€£]|(?:euros?|eur|dollars?|bucks|usd|chf|francs?|franken|pesos?|quid"

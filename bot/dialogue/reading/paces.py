@@ -6,6 +6,7 @@ import re
 from typing import Final
 
 from bot.dialogue.reading.spoken_numbers import SIMPLE, number_said
+from bot.dialogue.reading.unit_words import LENGTH
 
 #: A grown person's pace on rough ground [m] (own rule).
 PACE_M: Final = 0.75
@@ -35,6 +36,29 @@ _TOLD_BETTER: Final = re.compile(
 )
 
 
+_MEASURED: Final = re.compile(rf"\d ?{LENGTH}\b")
+#: "Like 1 or 2 m away": about so far (own rule: between two numbers that follow each other).
+_ONE_OR_TWO: Final = re.compile(
+    r"\b((?:like|about|maybe|around|roughly|so|some"
+    rf"|only) )([1-9]) or ([1-9]) ?(?={LENGTH} (?:away|off|from)\b)"
+)
+_BEFORE: Final = (
+    r"(?:(?:i|we|so|ok|well|like|about|maybe|only|just|it's|its|said|told you|bro|dude"
+    r"|perhaps|around|roughly|say)[ ,]+)*"
+)
+#: A whole answer to how far the water is: "like 3 steps", glossed "drei schritte", "2 pasos".
+_ANSWERED: Final = re.compile(
+    rf"(?P<before>{_BEFORE})(?P<count>{_COUNT}) (?:big |long |good |small )?"
+    r"(?:steps?|paces?|strides?|schritte?n?|pasos?|stops)(?P<behind>(?:[ ,]+(?:away|maybe|or so"
+    r"|i guess|i think"
+    r"|lol|tops|ish|max|entfernt|weg|here))*)(?=\W*$)"
+)
+_ANSWERED_FIRST: Final = re.compile(
+    rf"(?P<before>{_BEFORE})(?P<count>{_COUNT}) (?:big |long |good |small )?"
+    r"(?:steps?|paces?|strides?|schritte?n?|pasos?)(?P<behind>)(?=[,.;!?])"
+)
+
+
 #: "50 paces, don't ask how long mine are".
 _UNKNOWN: Final = re.compile(
     r"\bhow (?:long|big) (?:my|a|the|one|mine)(?: (?:paces?|steps?|strides?))? (?:are|is)\b"
@@ -47,9 +71,28 @@ def in_metres(text: str) -> str:
     Args:
         text: with number words in digits already.
     """
+    text = _ONE_OR_TWO.sub(_between, text)
     if _TOLD_BETTER.search(text) or _UNKNOWN.search(text):
         return text
     return _STOREYS.sub(_stacked, _PACES.sub(_paced, text))
+
+
+def answered(text: str) -> str:
+    """An answer to how far the water is, with its paces as metres where it tells no other length.
+
+    Args:
+        text: as `normalise` leaves it.
+    """
+    match = _ANSWERED.match(text) or _ANSWERED_FIRST.match(text)
+    if match is None or _MEASURED.search(text) or _UNKNOWN.search(text):
+        return text
+    metres = f"{number_said(match['count']) * PACE_M:g} m"
+    return f"{match['before']}{metres}{match['behind']}{text[match.end() :]}"
+
+
+def _between(match: re.Match[str]) -> str:
+    low, high = int(match[2]), int(match[3])
+    return f"{match[1]}{(low + high) / 2:g} " if high == low + 1 else match.group()
 
 
 def _paced(match: re.Match[str]) -> str:

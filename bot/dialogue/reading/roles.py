@@ -221,6 +221,23 @@ def _may_be_focal(draft: Draft, words: str) -> bool:
     return _AT.search(words) is not None and len(draft.quantities) == 1
 
 
+#: "I am at a 14 m fall": the number belongs to its name.
+_A: Final = re.compile(
+    r"(?:^|\b(?:at|by|near|below|under|facing|opposite|it's|its|it is|this is|there's|there is"
+    r"|here's) )(?:(?:an?|the|this|that|our) )?(?:pretty |lovely |nice |single )?$"
+)
+_FALL_BEHIND: Final = re.compile(
+    rf"^[ -](?:single |sheer |high |tall |big |small |little |pretty )?(?:{FALL})\b"
+    r"(?! (?:away|off|back|from|line|zone)\b)"
+)
+
+
+def names_the_fall(draft: Draft, quantity: Quantity) -> bool:
+    """Whether a length with its unit stands before the name of the fall, as what it is called."""
+    named = _A.search(draft.before(quantity)) and _FALL_BEHIND.match(draft.after(quantity))
+    return quantity.unit in {"m", "ft", "yd"} and named is not None
+
+
 def role(draft: Draft, quantity: Quantity) -> str | None:
     """The slot of a length by the words around it; None when they do not say."""
     bare = quantity.unit == ""
@@ -229,6 +246,8 @@ def role(draft: Draft, quantity: Quantity) -> str | None:
     focal = bare and _may_be_focal(draft, words)
     if named or focal or draft.before(quantity).strip() in {"by", "x"}:
         return None  # "12 m by 6 m": which is which?
+    if names_the_fall(draft, quantity):
+        return "fall_height_m"
     if is_fall_from(draft, quantity) or listed_fall(draft, quantity):
         return "distance_m"
     return said_role(draft, quantity) or _by_its_words(draft, quantity)

@@ -231,7 +231,9 @@ _PLAIN: Final = Rewriting(
 _DENIED: Final = re.compile(
     r"(?!^)\b(?P<is>isn't|is not|wasn't|was not"
     rf"|not) (?:about )?\d+(?:\.\d+)? ?(?P<unit>{LENGTH}),?;?"
-    r"(?P<between>[^\d;.?!]{1,40})(?P<right>\d+(?:\.\d+)?)(?=\s*(?:$|[,;.!)]))"
+    r"(?! ?(?:/|a|per) ?s)"
+    r"(?P<between>[^\d;.?!]{1,40})(?<!/)(?<!\bf )(?<!\biso )(?P<right>\d+(?:\.\d+)?)"
+    r"(?=\s*(?:$|[,;!)]|\.(?!\d)))"
 )
 #: So tall is a fall, not somebody [m]; "she's about 22 metres".
 _SHE: Final = re.compile(

@@ -6,13 +6,15 @@ import math
 import re
 from typing import Final
 
+from bot.dialogue.reading.answers import answers
 from bot.dialogue.reading.draft import Draft
 from bot.dialogue.reading.length_candidates import Candidate
 from bot.dialogue.reading.length_sense import SLOTS, sensed
 from bot.dialogue.reading.lengths import store
 from bot.dialogue.reading.numbers import Quantity
 from bot.dialogue.reading.putting_right import BACK, BETTER_KNOWN
-from bot.dialogue.reading.unit_words import METRES
+from bot.dialogue.reading.roles import names_the_fall
+from bot.dialogue.reading.unit_words import LENGTH_UNITS, METRES
 
 #: A slot that known wordings fill is emptied again where its number is so likely something else;
 #: one that the open question asks for, which any number would fill, sooner. Own rules, as those
@@ -38,7 +40,7 @@ def weigh_lengths(draft: Draft) -> None:
     for slot in SLOTS:
         quantity = draft.source_of(slot)
         likely = _NOT_ASKED_FOR if slot in draft.expecting else _ANOTHER
-        if quantity is None or _PUT_RIGHT.search(draft.before(quantity)):
+        if quantity is None or _is_sure(draft, quantity, slot):
             continue
         if found.is_another(slot, quantity, likely):
             draft.take_back(slot)
@@ -49,6 +51,21 @@ def weigh_lengths(draft: Draft) -> None:
             quantity = _quantity(draft, candidate)
             draft.take_up(slot, quantity)
             store(draft, slot, quantity)
+
+
+def _is_sure(draft: Draft, quantity: Quantity, slot: str) -> bool:
+    """Whether known wordings alone say what a number is."""
+    return (
+        _PUT_RIGHT.search(draft.before(quantity)) is not None
+        or names_the_fall(draft, quantity)
+        or _is_the_answer(draft, quantity, slot)
+    )
+
+
+def _is_the_answer(draft: Draft, quantity: Quantity, slot: str) -> bool:
+    """Whether the one length of a message answers what was asked: its clause says nothing else."""
+    lengths = [other for other in draft.quantities if other.unit in LENGTH_UNITS]
+    return slot in draft.expecting and lengths == [quantity] and answers(draft, quantity, slot)
 
 
 def _say_once(draft: Draft, slot: str, candidate: Candidate) -> None:

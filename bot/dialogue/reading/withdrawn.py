@@ -7,6 +7,7 @@ from typing import Final
 
 from bot.dialogue.reading.draft import Draft
 from bot.dialogue.reading.numbers import Quantity
+from bot.dialogue.reading.only_weighed import is_a_question_of_two, is_only_weighed
 from bot.dialogue.reading.putting_right import NOT_THIS
 from bot.dialogue.reading.unit_words import METRES
 from bot.dialogue.tongues.english.people import KIN
@@ -88,6 +89,9 @@ def withdraw(draft: Draft) -> None:
             drop = draft.claim if _is_general(draft, quantity, later) else draft.refuse
             drop(quantity)
             drop(later)
+        elif later is not None and is_a_question_of_two(draft, quantity, later):
+            draft.claim(quantity)
+            draft.claim(later)
         elif (
             _is_unreal(draft, quantity)
             or _is_their_guess(draft, quantity)
@@ -95,6 +99,7 @@ def withdraw(draft: Draft) -> None:
             or _is_mistyped(draft, quantity)
             or _is_taken_back(draft, quantity)
             or _is_defined(draft, quantity)
+            or is_only_weighed(draft, quantity)
         ):
             draft.claim(quantity)
 

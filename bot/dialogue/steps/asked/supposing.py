@@ -8,6 +8,7 @@ from typing import Final
 from bot.dialogue import reckoning
 from bot.dialogue.facts import Facts
 from bot.dialogue.meaning.compared import weighed_in
+from bot.dialogue.meaning.lens_put_on import put_on
 from bot.dialogue.meaning.said import Said
 from bot.dialogue.reading import read
 from bot.dialogue.reading.asked_behind import tried_in
@@ -107,7 +108,7 @@ def supposed(turn: Turn, said: Said, facts: Facts) -> Facts:
     before = turn.context.conversation.tried
     goes_on = before is not None and trials.goes_on(said)
     asks = _ASKS_TIME.search(said.english) is not None and facts.shutter_s is None
-    asks = asks and turn.walk.given is not None
+    asks = asks and turn.walk.given is not None and put_on(said.english) is None
     if not (facts.ask_what_if or trials.supposes(said) or goes_on or asks):
         return facts
     tried = facts.updated(happening(turn, said, facts))

@@ -18,9 +18,10 @@ from bot.dialogue.reading.foreign import glossed
 from bot.dialogue.reading.frame_list import Told, laid, told_in
 from bot.dialogue.reading.frame_times import plain_times
 from bot.dialogue.slots import KIT_SLOTS
-from bot.dialogue.steps.anywhere import manner
+from bot.dialogue.steps.anywhere import manner, repeat
 from bot.dialogue.steps.home import (
     at_home,
+    blinked_before,
     last_frame,
     told_choice,
     told_facts,
@@ -38,6 +39,8 @@ from core.water import Look
 
 #: Said of a day and of the light as well as of a frame.
 _ALSO_ELSEWHERE: Final = frozenset({"good", "best", "metered", "holds", "small", "blue"})
+#: From so many frames on one is chosen.
+_FEWEST: Final = 2
 #: Nobody likes, or metered, what they ask about.
 _ONLY_TOLD: Final = frozenset({"best", "metered"})
 #: In these the water still shows where it goes; in the others it has run together.
@@ -72,7 +75,9 @@ def answer(turn: Turn, typed: str, said: str, facts: Facts) -> bool:
     if not turn.is_at_home:
         if turn.context.conversation.review is not None:
             turn.change_conversation(review=None)
-        return False
+        return _chosen_at_the_water(
+            turn, _Heard(typed, said, told_in(plain_times(said)), facts, None)
+        )
     if facts.ask_what_if and not review_words.asks_to_choose(typed):
         return False
     if facts.known() and review_words.looks_ahead(typed):
@@ -87,6 +92,24 @@ def answer(turn: Turn, typed: str, said: str, facts: Facts) -> bool:
     focus = review_words.focus_told(plain)
     turn.roomy = _answered(turn, _Heard(typed, said, told_in(plain), facts, focus))
     return turn.roomy
+
+
+def _chosen_at_the_water(turn: Turn, heard: _Heard) -> bool:
+    """Which of some frames that are told to keep, asked before anybody is home; the walk stays.
+
+    Args:
+        turn: the answer under construction.
+        heard: the message.
+    """
+    choice = review_words.asks_to_choose(heard.typed) and review_words.speaks_of_taken(heard.typed)
+    if len(heard.told.times) < _FEWEST or not choice or heard.facts.ask_what_if:
+        return False
+    _take_list(turn, heard)
+    blinked_before.keep(turn)
+    told_choice.choose(turn)
+    repeat.put_again_if_open(turn)
+    turn.roomy = True
+    return True
 
 
 def _answered(turn: Turn, heard: _Heard) -> bool:
@@ -118,7 +141,9 @@ def _take_list(turn: Turn, heard: _Heard) -> None:
     """Frames that are told with the question which of them to keep."""
     turn.remember_for_back()
     _learn(turn, heard, _kept_facts(heard, says=False))
-    told_frames.change(turn, frames=laid(told_frames.frames_of(turn), heard.told))
+    frames = laid(told_frames.frames_of(turn), heard.told)
+    told_frames.change(turn, frames=frames)
+    told_seen.keep(turn, remarks(plain_times(heard.said), frames))
 
 
 def _wanted(turn: Turn, typed: str) -> bool:

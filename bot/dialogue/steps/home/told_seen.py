@@ -48,6 +48,26 @@ def answer(turn: Turn, remarks: Sequence[Remark]) -> bool:
     return answered or _bare(turn, remarks)
 
 
+#: Said beside a question which to keep, these may be of what is asked.
+_OF_A_CHOICE: Final = frozenset({"best", "good", "metered"})
+
+
+def keep(turn: Turn, remarks: Sequence[Remark]) -> None:
+    """Keep what a message says of frames beside the question which of them is the best.
+
+    Args:
+        turn: the answer under construction.
+        remarks: the parts of the message.
+    """
+    about: tuple[int, ...] = ()
+    for remark in remarks:
+        places = _places(turn, remark, about)
+        about = remark.places or about
+        seen = [name for name in remark.seen if name not in _OF_A_CHOICE]
+        if seen and places:
+            told_frames.see(turn, places, *seen)
+
+
 def _places(turn: Turn, remark: Remark, about: tuple[int, ...]) -> tuple[int, ...]:
     """The frames that a part is about: named, all, those before it, or the only one."""
     everyone = tuple(range(len(told_frames.frames_of(turn))))

@@ -6,9 +6,11 @@ from typing import Final
 
 from bot.dialogue import reckoning
 from bot.dialogue.compose import Role
+from bot.dialogue.steps.walk import lens_kit
 from bot.dialogue.texts import measures
 from bot.dialogue.turn import Turn
 from core.framing import section_focal_mm
+from core.water import coverage_m
 
 #: What a safe picture of the crest shows [m] where its width is unknown (own rule: about the
 #: width of a small fall's crest).
@@ -26,7 +28,11 @@ def offer(turn: Turn) -> None:
         return
     sensor = reckoning.sensor_of(facts)
     shown_m = facts.fall_width_m or _SHOWN_M
-    focal_mm = section_focal_mm(shown_m, facts.distance_m, sensor.long_mm, 0.0)
+    wanted_mm = section_focal_mm(shown_m, facts.distance_m, sensor.long_mm, 0.0)
+    lenses = [] if reckoning.is_phone(facts) else lens_kit.lenses_on(turn)
+    focal_mm = lens_kit.within_kit(lenses, wanted_mm)
+    if focal_mm != wanted_mm:  # what the kit comes nearest with
+        shown_m = float(coverage_m(facts.distance_m, sensor.long_mm, focal_mm))
     turn.say(
         Role.CHECK,
         "danger.from_there",

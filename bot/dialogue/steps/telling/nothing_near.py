@@ -17,7 +17,7 @@ _THING: Final = (
     r"(?:rocks?|stones?|boulders?|logs?|roots?|ferns?|foreground"
     r"(?: rocks?| stones?)?)"
 )
-_THE: Final = rf"(?:the|that|this|my|those)(?: \w+)? {_THING}"
+_THE: Final = rf"(?:(?:the|that|this|my|those)(?: \w+)? )?{_THING}"
 #: A whole message of it: "I'll leave the rock out", "without the stone, then", "rock's out".
 _LEFT_OUT: Final = re.compile(
     r"(?:(?:ok(?:ay)?|no|well|so|hm+|actually|then|just|please|yes|and|but|i|i'll|i'd|ill|we|we'll"
@@ -25,7 +25,7 @@ _LEFT_OUT: Final = re.compile(
     r"|lets|can|could|will|want to|rather|better|going to|now|i've|moved|to)[ ,]+)*"
     rf"(?:(?:leave|left|leaving|keep|kept|crop(?:ped)?|cut) (?:{_THE} out|out {_THE})"
     rf"|(?:drop|skip|lose|forget|without|ignore) {_THE}|{_THE}(?:'s| is| are)? out)"
-    r"(?: of (?:it|this|that|(?:the|my) (?:frame|picture|shot|photo)))?"
+    r"(?: of (?:it|this|that|(?:the |my )?(?:frame|picture|shot|photo|view)))?"
     r"(?:[ ,]+(?:then|now|please|this time|for this one|after all|instead|altogether|again))*"
 )
 
@@ -64,8 +64,14 @@ def _tells_beside(said: str) -> bool:
 
 
 def hear_beside(turn: Turn, text: str, told: Facts) -> None:
-    """Note that nothing stands near, where a message tells it beside facts."""
-    if told.nearest_m is None and _tells_beside(plain(text, " .!")):
+    """Note that nothing stands near, or no longer in the frame, where facts are told beside it."""
+    if told.nearest_m is not None:
+        return
+    said = plain(text, " .!")
+    if any(_LEFT_OUT.fullmatch(one.strip(" .!,")) for one in _CLAUSE.split(said)):
+        turn.unlearn("nearest_m")
+        note_none(turn)
+    elif _tells_beside(said):
         note_none(turn)
 
 

@@ -8,7 +8,7 @@ from bot.dialogue.compose import Part, Role
 from bot.dialogue.facts import Facts, Symptom
 from bot.dialogue.meaning import sun_by_turns
 from bot.dialogue.meaning.said import Said
-from bot.dialogue.reading.light import denied
+from bot.dialogue.reading.light import SUNLIT, denied, only_lacks_sun
 from bot.dialogue.steps.anywhere import planning
 from bot.dialogue.steps.walk import sun_shared
 from bot.dialogue.turn import Turn
@@ -28,17 +28,26 @@ def note(turn: Turn, said: Said) -> None:
         turn.unlearn("light")
 
 
-def laid_over(said: Said, facts: Facts) -> Facts:
+def laid_over(turn: Turn, said: Said, facts: Facts) -> Facts:
     """The facts of a message: sun and shade are no single light, and its patches no drops.
 
     Args:
+        turn: the answer under construction.
         said: the message.
         facts: what was read in it.
     """
     if not sun_by_turns.told(said):
-        return facts
+        return _still_in_shade(turn, said, facts)
     symptoms = tuple(one for one in facts.symptoms if one is not Symptom.SOFT_SPOTS)
     return facts.model_copy(update={"light": None, "symptoms": symptoms})
+
+
+def _still_in_shade(turn: Turn, said: Said, facts: Facts) -> Facts:
+    """The facts with the light as it is known, where "no sun" says no more than that."""
+    known = turn.facts.light
+    if facts.light is None or known is None or known in SUNLIT:
+        return facts
+    return facts.model_copy(update={"light": known}) if only_lacks_sun(said.english) else facts
 
 
 def say(turn: Turn, said: Said) -> None:

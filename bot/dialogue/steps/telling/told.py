@@ -8,6 +8,7 @@ from typing import Final
 from bot.dialogue import reckoning
 from bot.dialogue.compose import Role
 from bot.dialogue.facts import Facts, Symptom
+from bot.dialogue.meaning import lens_put_on
 from bot.dialogue.questions import in_units
 from bot.dialogue.states import State, Trigger
 from bot.dialogue.steps.anywhere import planning, repeat
@@ -181,13 +182,29 @@ def _settled(turn: Turn, facts: Facts, text: str) -> Facts:
         facts = facts.updated(Facts(polariser_on=False))  # none is on that is not there
     elif _names_nd_alone(turn, facts):
         facts = facts.updated(Facts(polariser_on=False))  # not for good: it was never refused
-    if len(facts.lenses) == 1 and "focal" in turn.walk.checks and not _IN_THE_BAG.search(text):
-        turn.change_walk(checks=turn.walk.checks | {"lens": lens_kit.name_of(facts.lenses[0])})
+    _note_lens(turn, facts, text)
     if "focal_mm" in known_now:
         turn.change_walk(checks=turn.walk.checks | {"focal": "set"})
     elif known_now & {"lenses"} and turn.walk.checks.get("focal") == "set":
         turn.unlearn("focal_mm")
     return facts
+
+
+def _note_lens(turn: Turn, facts: Facts, text: str) -> None:
+    """The one lens that is told is on, unless it is only in the bag; another shows another part."""
+    if len(facts.lenses) != 1 or "focal" not in turn.walk.checks:
+        return
+    name = lens_kit.name_of(facts.lenses[0])
+    switched = lens_put_on.put_on(text) == name
+    if not switched and _IN_THE_BAG.search(text):
+        return
+    framed = facts.section or facts.section_height_m is not None
+    if switched and framed and facts.nearest_m is None:
+        turn.unlearn("nearest_m")  # what stood at the feet is in no part of the fall
+    if switched and not framed and turn.walk.checks.get("lens") not in {None, name}:
+        turn.unlearn("section")
+        turn.unlearn("section_height_m")
+    turn.change_walk(checks=turn.walk.checks | {"lens": name})
 
 
 def _note_nd(turn: Turn, facts: Facts) -> None:

@@ -16,4 +16,6 @@ WORDS: Final[Mapping[str, str]] = {
     "frame_list.for": r"for|in|with|on",
     "frame_list.longest": r"long(?:est)?|slow(?:est)?",
     "frame_list.shortest": r"short(?:est)?|fast(?:est)?",
+    # A frame of a time that was taken before.
+    "frame_list.more": r"another|once more|again|second|also|more|then|took|twice",
 }

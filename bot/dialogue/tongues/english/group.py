@@ -14,7 +14,7 @@ _THINGS: Final = """
     polariser water fall falls frame one which what who there here now settings light canon
     nikon sony fuji fujifilm panasonic olympus pentax leica sigma tamron everything nothing
     something and ok yes no nobody everybody correction update edit note setup iso time
-    format shutter aperture focus height distance rock stream place
+    format shutter aperture focus height distance rock stream place only just
 """
 
 WORDS: Final[Mapping[str, str]] = {

@@ -14,6 +14,13 @@ WORDS: Final[Mapping[str, str]] = {
         r"|i'm on|im on|we're on|switch(?:ed|ing)? to|chang(?:e|ed|ing) to|swap(?:ped|ping)? to"
         r"|back to|on|with)"
     ),
+    # What stands before the lens that is on from now.
+    "lens_named.put_on": (
+        r"(?:switch(?:ed|ing)? (?:over |back )?to|chang(?:e|ed|ing) (?:over |back )?to"
+        r"|swap(?:ped|ping)? (?:over |back )?to|back (?:on|to|with)|now (?:on|with|using|at|it's)"
+        r"|i'm (?:now )?(?:on|at)|im (?:now )?on|i am (?:now )?on|put (?:on )?|mounted|set"
+        r"|going to)"
+    ),
     "lens_named.the": r"the|my|that|this",
     # What stands behind the number of a lens that is enough.
     "lens_named.enough": (

@@ -31,4 +31,9 @@ WORDS: Final[Mapping[str, str]] = {
         r"|that's|yes|yeah|yep|no|nope|but|because|cos|since|still|again|please|pls|definitely"
         r"|probably|think|sorry|though|already"
     ),
+    # Who is unsure chooses all the same.
+    "numbered.unsure": (
+        r"not sure|not certain|(?:i )?don'?t know|dunno|idk|no idea|hm+|um+|uh+|er+|maybe"
+        r"|probably|i (?:think|guess|reckon)|i'?d say|guess"
+    ),
 }

@@ -21,6 +21,8 @@ WORDS: Final[Mapping[str, str]] = {
         r"|best|show|print(?:ing)?|delete|winner|wins?|go (?:with|for))"
         r"|what (?:would|should|do) (?:you|i|we) (?:keep|choose|pick|print|delete)"
         r"|(?:your|the) (?:pick|favou?rite|choice|verdict)"
+        r"|keep which|(?:which|the) (?:one is |one's |is )?(?:the )?keeper|which one(?= ?$)"
+        r"|keep (?:the )?\d\S* ?(?:,|and|but) ?(?:toss|bin|delete|drop|throw)"
         r"|(?:pick|choose) (?:one|some|for me)|help me (?:choose|pick|decide)"
     ),
     # "How do I pick": by which rule, before the choice itself.
@@ -69,4 +71,10 @@ WORDS: Final[Mapping[str, str]] = {
     # What opens a sentence is no part of a name.
     "review_words.opens": r"The|It|It's|At|In|We|I|This",
     "review_words.ahead": r"next (?:week\w*|month|saturday|sunday|trip)",
+    # Frames that are taken, of which some are kept.
+    "review_words.of_taken": (
+        r"keep(?:er|s|ing)?|toss|delete|bin|throw (?:it |them )?(?:out|away)|(?:the|my"
+        r"|of the) (?:two|three|four )?(?:frames|shots|pictures|photos|pics)|took|(?:two|three"
+        r"|both|all) (?:frames|shots|pictures|photos|pics)"
+    ),
 }

@@ -71,4 +71,9 @@ WORDS: Final[Mapping[str, str]] = {
         r"is|are|was|were|isn't|aren't|wasn't|has|have|had|hasn't|looks?|feels?|sings?|works?"
         r"|shows?|lost|came|went|got"
     ),
+    # White of the water that has no shape.
+    "told_sights.white_blobs": (
+        r"(?<!soft )(?:white|blown)(?: out)? (?:blobs?|patch(?:es)?|areas?|bits|parts)|(?:blobs?"
+        r"|patch(?:es)?|areas?) of (?:pure )?white"
+    ),
 }

@@ -16,4 +16,8 @@ WORDS: Final[Mapping[str, str]] = {
     "frame_list.for": r"bei|für",
     "frame_list.longest": r"längste\w*",
     "frame_list.shortest": r"kürzeste\w*",
+    # A frame of a time that was taken before.
+    "frame_list.more": (
+        r"noch (?:ein|eins|eines|mal)|nochmal|wieder|zweites|auch|dann|another|again|then"
+    ),
 }

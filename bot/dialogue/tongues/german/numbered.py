@@ -29,4 +29,10 @@ WORDS: Final[Mapping[str, str]] = {
         r"|ne|nee|nö|aber|weil|denn|immer noch|wieder|bitte|eindeutig|wohl|glaub|glaube|hab|habe"
         r"|schon|also"
     ),
+    # Who is unsure chooses all the same.
+    "numbered.unsure": (
+        r"(?:ich )?wei(?:ß|ss) (?:ich )?(?:es )?nich(?:t)?|keine ahnung|nicht sicher|öhm|ähm?|hm+"
+        r"|vielleicht|wohl|wahrscheinlich|glaub(?:e)?(?: ich)?|(?:ich )?glaub(?:e)?"
+        r"|denk(?:e)?(?: ich)?"
+    ),
 }

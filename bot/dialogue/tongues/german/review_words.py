@@ -52,4 +52,8 @@ WORDS: Final[Mapping[str, str]] = {
     # What opens a sentence is no part of a name.
     "review_words.opens": r"Das|Der|Die|Am|Beim",
     "review_words.ahead": r"nächste\w* (?:woche|wochenende)",
+    # Frames that are taken, of which some are kept.
+    "review_words.of_taken": (
+        r"behalt\w*|behält\w*|lösch\w*|wegwerf\w*|bilder\w*|fotos|aufnahmen|gemacht"
+    ),
 }

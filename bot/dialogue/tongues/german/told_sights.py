@@ -44,4 +44,9 @@ WORDS: Final[Mapping[str, str]] = {
     "told_sights.sparks": r"funken|punkte?",
     # A part with none of these only names frames, for the next part to speak of.
     "told_sights.says": r"ist|sind|war|waren|hat|haben|wirk\w*|zeig\w*",
+    # White of the water that has no shape.
+    "told_sights.white_blobs": (
+        r"(?:weiß|weiss)\w* (?:flecken?|kleckse?|stellen?|blobs|patches|areas)|white (?:patches"
+        r"|blobs|areas)"
+    ),
 }

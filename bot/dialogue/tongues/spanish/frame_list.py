@@ -16,4 +16,6 @@ WORDS: Final[Mapping[str, str]] = {
     "frame_list.for": r"para|en",
     "frame_list.longest": r"larg[oa]",
     "frame_list.shortest": r"cort[oa]",
+    # A frame of a time that was taken before.
+    "frame_list.more": r"otra|otro|de nuevo|segunda|tambien|luego|another|again|then",
 }

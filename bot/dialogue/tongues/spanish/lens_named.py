@@ -10,6 +10,11 @@ WORDS: Final[Mapping[str, str]] = {
     "lens_named.taken": (
         r"(?:voy con|vamos con|uso|usare|usando|pongo|puse|me quedo con|sigo con|tomo|con|en)"
     ),
+    # What stands before the lens that is on from now.
+    "lens_named.put_on": (
+        r"(?:(?:cambio|cambie|cambiando|vuelvo|volvi|paso|pase) (?:al?|to)|otra vez (?:con|el)|puse"
+        r"|pongo|de nuevo (?:con|el))"
+    ),
     "lens_named.the": r"el|mi",
     # What stands behind the number of a lens that is enough.
     "lens_named.enough": r"(?:basta|alcanza|sirve|va bien|es suficiente|esta puesto|puesto)",

@@ -27,4 +27,9 @@ WORDS: Final[Mapping[str, str]] = {
         r"<numbered.as_said>|yo|está|estamos|ya|s[ií]|no|pero|porque|pues|sigue"
         r"|otra vez|por favor|creo|lo|se|claro|hay"
     ),
+    # Who is unsure chooses all the same.
+    "numbered.unsure": (
+        r"no (?:lo )?s[eé]|ni idea|no estoy segur[oa]|mm+|eh+|quiz[aá]s?|creo(?: que)?"
+        r"|supongo(?: que)?|tal vez"
+    ),
 }

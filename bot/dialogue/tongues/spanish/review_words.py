@@ -46,4 +46,6 @@ WORDS: Final[Mapping[str, str]] = {
     # What opens a sentence is no part of a name.
     "review_words.opens": r"La|El|En",
     "review_words.ahead": r"la semana que viene",
+    # Frames that are taken, of which some are kept.
+    "review_words.of_taken": (r"qued\w+|conserv\w+|guard\w+|borr\w+|fotos?|tomas|hice|saqu[eé]"),
 }

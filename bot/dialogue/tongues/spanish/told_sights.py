@@ -50,4 +50,8 @@ WORDS: Final[Mapping[str, str]] = {
     "told_sights.sparks": r"chispas?|puntos?",
     # A part with none of these only names frames, for the next part to speak of.
     "told_sights.says": r"son|estan?|tienen?|parec\w+",
+    # White of the water that has no shape.
+    "told_sights.white_blobs": (
+        r"manchas? blancas?|zonas? blancas?|white (?:patches|blobs|areas)|(?:patches|areas) white"
+    ),
 }
