@@ -159,7 +159,7 @@ def test_who_is_in_the_water_already_asks_no_leave() -> None:
 
 def test_leave_that_is_let_be_opens_the_walk_again() -> None:
     """With whatever is said of a hungry child beside it; a wish in German is one, too."""
-    asked = "can my 8 year old paddle at the edge?"
+    asked = "you're not listening. can my 8 year old paddle at the edge, the water is brownish"
     let_be = "Alright, no paddling then. Milo is already moaning he's hungry. Path with steps"
     assert state(asked, let_be) == NOTHING_OPEN
     wish = "würd gern auf den stein mitten im bach, das wasser geht nur bis zum knöchel"

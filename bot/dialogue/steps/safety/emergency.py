@@ -17,6 +17,7 @@ from bot.dialogue.danger.whereabouts import tells_of_being_there, tells_of_outsi
 from bot.dialogue.events import PlaceReceived
 from bot.dialogue.lateness import CLOCKS_DIFFER
 from bot.dialogue.meaning.visit_words import speaks_of_day_to_come, wishes_for_day_to_come
+from bot.dialogue.reading.standing import asks_to_stand
 from bot.dialogue.steps.anywhere import planning, repeat
 from bot.dialogue.steps.safety import (
     numbers,
@@ -71,7 +72,8 @@ def _close(turn: Turn, danger: Danger, text: str) -> None:
     """Close that place; of two kinds none is known, and who writes may be there from then on."""
     before = turn.context.conversation
     others = not whose(text, danger.kind).own and not speaks_for_oneself(text)
-    asked = (asks(text) or wishes(text)) and not tells_of_being_there(text)
+    leave = asks(text) or wishes(text) or asks_to_stand(text)
+    asked = leave and not tells_of_being_there(text)
     same = not before.closed or before.closed_kind == danger.kind.value
     turn.change_conversation(
         closed=True,
