@@ -4,12 +4,20 @@ from __future__ import annotations
 
 import pytest
 
+from bot.dialogue.context import Conversation
 from bot.dialogue.kept import ToldFrame
 from bot.dialogue.meaning import review_words
 from bot.dialogue.meaning.told_sights import remarks
 from bot.dialogue.reading.frame_list import told_in
 from bot.dialogue.reading.frame_times import plain_times
 from tests.dialogue.player import Player
+
+
+def _talk(player: Player) -> Conversation:
+    """What the bot keeps of the talk."""
+    assert player.context is not None
+    return player.context.conversation
+
 
 _BEGIN = (
     "start",
@@ -58,16 +66,16 @@ def test_which_to_keep_at_the_water(language: str, text: str, kept: str) -> None
     player = _at_the_frame(*{"en": (), "de": ("deutsch",), "es": ("español",)}[language])
     said = player.say(text)[-1].body
     assert said.startswith(kept)
-    question = player.context.conversation.question
+    question = _talk(player).question
     assert question is not None
     assert question.name == "blink"
-    assert not player.context.conversation.home_at
+    assert not _talk(player).home_at
 
 
 def test_white_that_blinked_on_the_walk_counts() -> None:
     """A frame as bright as one whose water blinked in patches is not called sound."""
     player = _at_the_frame()
-    walk = player.context.conversation.walk
+    walk = _talk(player).walk
     assert walk is not None
     player.say("3")
     said = player.say("of the two frames, 1/25 and 1/100, which is better to keep?")[-1].body

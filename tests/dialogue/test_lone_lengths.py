@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import pytest
 
+from bot.dialogue.context import Conversation
 from bot.dialogue.meaning.said import Said
 from bot.dialogue.numbered_reply import numbered
 from bot.dialogue.questions import QUESTIONS
@@ -11,6 +12,13 @@ from bot.dialogue.reading import read
 from bot.dialogue.reading.foreign import glossed
 from bot.dialogue.reading.paces import answered
 from tests.dialogue.player import Player
+
+
+def _talk(player: Player) -> Conversation:
+    """What the bot keeps of the talk."""
+    assert player.context is not None
+    return player.context.conversation
+
 
 _FAR = frozenset({"distance_m"})
 
@@ -51,7 +59,7 @@ def test_the_length_beside_a_question_answers() -> None:
     for line in ("deutsch", "start", "1 m hoch"):
         player.say(line)
     player.say("so drei schritte.. vielleicht 2,5m. vorne liegt ein stein, is das wichtig?")
-    walk = player.context.conversation.walk
+    walk = _talk(player).walk
     assert walk is not None
     assert walk.facts.distance_m == 2.5
 

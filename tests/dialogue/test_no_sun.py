@@ -4,10 +4,18 @@ from __future__ import annotations
 
 import pytest
 
+from bot.dialogue.context import Conversation
 from bot.dialogue.reading import read
 from bot.dialogue.reading.foreign import glossed
 from bot.dialogue.reading.light import only_lacks_sun
 from tests.dialogue.player import Player
+
+
+def _talk(player: Player) -> Conversation:
+    """What the bot keeps of the talk."""
+    assert player.context is not None
+    return player.context.conversation
+
 
 SETTINGS = "12 m tall, 18 m away, rock at 1.5 m. full frame, 24-70, tripod"
 
@@ -61,8 +69,9 @@ def test_no_sun_takes_full_sun_back() -> None:
     for line in ("start", SETTINGS, "1", "1", "full sun"):
         player.say(line)
     player.say("no sun on the fall, I told you")
-    assert player.context.conversation.walk is not None
-    assert player.context.conversation.walk.facts.light == "open shade"
+    walk = _talk(player).walk
+    assert walk is not None
+    assert walk.facts.light == "open shade"
 
 
 def test_no_sun_keeps_a_darker_light() -> None:
@@ -70,9 +79,9 @@ def test_no_sun_keeps_a_darker_light() -> None:
     player = Player()
     for line in ("start", SETTINGS, "1", "1", "under dense trees"):
         player.say(line)
-    before = player.context.conversation.walk
+    before = _talk(player).walk
     player.say("no sun here, as I said")
-    after = player.context.conversation.walk
+    after = _talk(player).walk
     assert before is not None
     assert after is not None
     assert after.facts.light == before.facts.light == "dense canopy"
@@ -84,6 +93,6 @@ def test_no_sun_changes_the_forecast() -> None:
     player.say("going to a fall tomorrow, forecast says clear and sunny")
     player.say("12 m tall")
     player.say("no sun on it at that hour")
-    walk = player.context.conversation.walk
+    walk = _talk(player).walk
     assert walk is not None
     assert walk.trip.forecast == "open shade"

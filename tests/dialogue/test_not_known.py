@@ -4,9 +4,17 @@ from __future__ import annotations
 
 import pytest
 
+from bot.dialogue.context import Conversation
 from bot.dialogue.reading import read
 from bot.dialogue.reading.not_known import is_no_answer, says_all_well, says_not_known
 from tests.dialogue.player import Player
+
+
+def _talk(player: Player) -> Conversation:
+    """What the bot keeps of the talk."""
+    assert player.context is not None
+    return player.context.conversation
+
 
 _BEGIN = ("start", "12 m tall, 18 m away, rock at 1.5 m. full frame, 24-70, tripod", "1", "1")
 _LANGUAGE = {"en": (), "de": ("deutsch",), "es": ("español",)}
@@ -37,9 +45,9 @@ def _at_the_frame(language: str) -> Player:
 def test_not_knowing_gets_where_to_look(language: str, text: str) -> None:
     """The frame is not judged; where the warning shows is said, and the question stays open."""
     player = _at_the_frame(language)
-    given = player.context.conversation.walk
+    given = _talk(player).walk
     said = player.say(text)
-    after = player.context.conversation
+    after = _talk(player)
     assert given is not None
     assert after.walk is not None
     assert after.walk.given == given.given
@@ -54,7 +62,7 @@ def test_no_idea_twice_leaves_it_out() -> None:
     player = _at_the_frame("en")
     player.say("no idea")
     player.say("no idea")
-    question = player.context.conversation.question
+    question = _talk(player).question
     assert question is None or question.name != "blink"
 
 
@@ -71,9 +79,9 @@ def test_no_idea_twice_leaves_it_out() -> None:
 def test_people_who_are_well_say_nothing_of_the_water(language: str, text: str) -> None:
     """Neither that nor a protest makes the frame brighter."""
     player = _at_the_frame(language)
-    before = player.context.conversation.walk
+    before = _talk(player).walk
     player.say(text)
-    after = player.context.conversation
+    after = _talk(player)
     assert before is not None
     assert after.walk is not None
     assert after.walk.given == before.given
@@ -88,7 +96,7 @@ def test_no_is_still_an_answer(text: str) -> None:
     """A plain "no" answers."""
     player = _at_the_frame("en")
     player.say(text)
-    question = player.context.conversation.question
+    question = _talk(player).question
     assert question is not None
     assert question.name == "blink_again"
 
@@ -98,15 +106,17 @@ def test_a_question_beside_not_knowing_is_answered() -> None:
     player = _at_the_frame("en")
     said = player.say("not sure. why f/13?")
     assert "f/13" in said[-1].body
-    assert player.context.conversation.question is not None
-    assert player.context.conversation.question.name == "blink"
+    assert _talk(player).question is not None
+    question = _talk(player).question
+    assert question is not None
+    assert question.name == "blink"
 
 
 def test_what_is_told_beside_not_knowing_counts() -> None:
     """Dots that are told beside not knowing answer."""
     player = _at_the_frame("en")
     player.say("a few dots blink, not sure what else")
-    question = player.context.conversation.question
+    question = _talk(player).question
     assert question is None or question.name != "blink"
 
 
