@@ -152,6 +152,10 @@ def test_all_are_safe_whatever_follows(lines: tuple[str, ...]) -> None:
         (FLOOD, "2, all safe. my wife is fetching the bag"),
         (FLOOD, "we are safe. two students are on the other side"),
         (LIP, "we're all on the path. my friend slipped in though"),
+        ("my son is shivering and can't stop", "yes all good. he's with me. he is asleep now"),
+        ("my son is shivering and can't stop", "2, warm and dry. a bit confused still"),
+        ("mein sohn zittert und hört nicht auf", "alles gut, er schläft jetzt"),
+        ("mi hijo tiembla y no para", "todo bien, se ha dormido"),
     ],
 )
 def test_who_is_left_holds_the_walk(lines: tuple[str, ...]) -> None:

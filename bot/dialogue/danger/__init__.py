@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from typing import Final
 
 from bot.dialogue.danger.asked_first import only_noise, wants_question
@@ -77,6 +78,8 @@ _DOUBTED: Final = 2.2
 _HINTED: Final = 0.5
 #: What a storm that is only supposed, or of yesterday, may sound like.
 _OF_STORM: Final = frozenset({None, DangerKind.THUNDER, DangerKind.UNCLEAR})
+#: "My son fell in though": a last word that changes nothing.
+_TRAILING: Final = re.compile(r"(?:,| )+(?:though|tho|however|actually)\b[\s.!]*$", re.IGNORECASE)
 #: In a few words so much [log odds] is enough for rising and brown water. Own rule.
 _FLOODED: Final = -4.1
 
@@ -159,6 +162,7 @@ def _heard(text: str, least: float) -> Danger | None:
 
 def _read(text: str, least: float) -> Danger | None:
     """The gravest danger in a message as it stands, heard from such odds on."""
+    text = _TRAILING.sub("", text)
     text, _ = without_talk(without_high_things(without_other_edges(without_calm(text))))
     heard = heard_in(text)
     likely = judged(text, heard)

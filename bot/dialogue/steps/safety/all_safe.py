@@ -21,6 +21,7 @@ from bot.dialogue.danger import (
 from bot.dialogue.danger.came_away import speaks_for_one
 from bot.dialogue.danger.cold_hands import without_cold_hands
 from bot.dialogue.danger.denied import tells_of_danger
+from bot.dialogue.danger.drowsy import is_drowsy
 from bot.dialogue.danger.explained import without_good
 from bot.dialogue.danger.moves import Move, move_of
 from bot.dialogue.events import TextReceived
@@ -90,6 +91,8 @@ def _besides(turn: Turn, held: Emergency, rest: str, *, retracted: bool) -> str:
 
 def _heard(turn: Turn, held: Emergency, text: str) -> tuple[Safe | None, str]:
     """Who is safe, by a message as a whole and part by part, and what it says besides."""
+    if held.kind in _OF_ONE and is_drowsy(text):
+        return None, ""  # "all good, he is asleep now" is what deep cold looks like
     parts = _heard_in_parts(turn, held, text)
     whole = _said(held, text) if parts.doubtful else _heard_as_a_whole(turn, held, text)
     if whole in _OPEN and parts.safe is not None:
