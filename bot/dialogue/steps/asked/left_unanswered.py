@@ -89,8 +89,8 @@ def _quoted(question: str, language: str) -> str:
     if len(said) > _QUOTED:
         said = asking_clause(said, language, _QUOTED) or said
     if len(said) <= _QUOTED:
-        return f"{said}?"
-    return f"{said[:_QUOTED].rpartition(' ')[0]} …"
+        return f"`{said}?`"
+    return f"`{said[:_QUOTED].rpartition(' ')[0]} …`"
 
 
 def _make_room(turn: Turn, part: Part) -> None:
