@@ -123,7 +123,7 @@ def _asks_of_the_day(turn: Turn, said: Said) -> bool:
     told.keep(turn, facts)
     day_asked.answer(turn, hour, said.typed, said.english)
     if hour == "leave" and turn.walk.given is None:
-        _stay_on_the_way(turn)
+        repeat.put_again_if_open(turn)  # no frame yet: the walk goes on
     return True
 
 
@@ -146,14 +146,6 @@ def _asks_of_the_bag(turn: Turn, said: Said) -> bool:
         say(turn)
     repeat.put_again_if_open(turn, whole=False)
     return True
-
-
-def _stay_on_the_way(turn: Turn) -> None:
-    """No frame yet: who asks so early when to leave goes on with the walk, or begins one."""
-    if turn.context.conversation.walk is None:
-        repeat.put_again(turn)
-    else:
-        repeat.put_again_if_open(turn)
 
 
 def _answered_beside(turn: Turn, said: Said, facts: Facts, reply: Reply, *, noted: bool) -> bool:

@@ -9,6 +9,7 @@ from bot.dialogue.folding import folded
 from bot.dialogue.meaning.asking import asks
 from bot.dialogue.meaning.said import Said
 from bot.dialogue.meaning.sentences import clauses_of, sentences_of
+from bot.dialogue.meaning.topics import TALK, nearness, topic_of
 from bot.dialogue.questions import Asked
 from bot.dialogue.reading import read
 from bot.dialogue.reading.foreign import glossed
@@ -24,6 +25,10 @@ _OF_THE_FRAME: Final = frozenset({"symptoms"})
 _A_TERM: Final = whole_words("not_known.a_term")
 _BLINKS: Final = whole_words("told_sights.blinks")
 _TOLD: Final = "warning_where"
+#: Topics of the warning itself, and what is no topic.
+_OF_BLINKING: Final = frozenset({"warning_where", "told"})
+#: So near [nearness] another topic is what is asked (own rule: as beside facts, and half again).
+_SURE: Final = 0.45
 
 
 def answer(turn: Turn, said: Said, asked: Asked | None) -> bool:
@@ -45,7 +50,7 @@ def answer(turn: Turn, said: Said, asked: Asked | None) -> bool:
         return True
     clauses = clauses_of(said.typed)
     known = [one for one in clauses if not says_not_known(one)]
-    if len(known) == len(clauses) or _asks_else(said) or _asks_a_term(said):
+    if len(known) == len(clauses) or _asks_else(said) or _asks_a_term(said) or _is_of_else(said):
         return False
     told = read(glossed(" ".join(known), said.language), expecting=frozenset(asked.expects))
     if told.known().keys() - _OF_THE_FRAME:
@@ -54,6 +59,14 @@ def answer(turn: Turn, said: Said, asked: Asked | None) -> bool:
     turn.change_walk(checks=turn.walk.checks | {_TOLD: "said"})
     repeat.put_again(turn)
     return True
+
+
+def _is_of_else(said: Said) -> bool:
+    """Whether the sense of the message is surely another question: how a polariser is seen."""
+    topic = topic_of(said)
+    if topic is None or topic in _OF_BLINKING or topic.startswith(TALK):
+        return False
+    return nearness(said)[topic] >= _SURE
 
 
 def _asks_a_term(said: Said) -> bool:

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from typing import Final
 
 from bot.dialogue.compose import Part, Role
@@ -16,10 +17,10 @@ _BEFORE_BASE: Final = frozenset({State.ARRIVE, State.LENS, State.COMPOSITION})
 #: The settings say all of these, or make them needless.
 _SAID_BY_THEM: Final = (
     *("asked.time", "ahead.times", "noted", "not_understood", "let_go"),
-    *("base.", "light_told.", "where."),
+    *("base.", "light_told.", "asked.card", "where."),
 )
-#: Rough numbers for a card were asked for, and are there.
-_CARD: Final = "asked.card"
+#: Rough numbers for a card are asked for, and are no settings of now.
+_FOR_A_CARD: Final = re.compile(r"\brough(?:ly)?\b|\b(?:for|onto?) (?:a|my|the) card\b")
 
 
 def give(turn: Turn, said: Said) -> None:
@@ -32,7 +33,7 @@ def give(turn: Turn, said: Said) -> None:
     walk = turn.context.conversation.walk
     if walk is None or turn.urgent or turn.is_at_home or planning.is_planning(turn):
         return
-    if not settings_asked.asked(said) or any(part.key.startswith(_CARD) for part in turn.parts):
+    if not settings_asked.asked(said) or _FOR_A_CARD.search(said.english.casefold()):
         return
     if walk.state not in _BEFORE_BASE:
         _leave_out_the_old(turn)
