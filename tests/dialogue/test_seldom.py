@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import pytest
 
-from bot.dialogue import reply_beside, words
+from bot.dialogue import reply_beside
 from bot.dialogue.danger import Danger, DangerKind, Level
 from bot.dialogue.facts import Facts, Symptom
 from bot.dialogue.meaning import compared
@@ -16,7 +16,7 @@ from bot.dialogue.steps.anywhere import edges_kept
 from bot.dialogue.steps.asked import stops_between
 from bot.dialogue.steps.frames import reviewing
 from bot.dialogue.steps.safety import emergency, shore_asked
-from bot.dialogue.steps.telling import corrected
+from bot.dialogue.steps.telling import corrected, late
 from tests.dialogue.player import Player
 from tests.dialogue.walked import keys_of, known, turn_of, walked
 
@@ -114,7 +114,7 @@ def test_words_beside_another_frame_put_its_question_again() -> None:
 
 
 def test_a_reply_that_comes_late_moves_nothing(monkeypatch: pytest.MonkeyPatch) -> None:
-    monkeypatch.setattr(words.late, "holds_back_reply", lambda *_: True)
+    monkeypatch.setattr(late, "holds_back_reply", lambda *_: True)
     player = walked("1")
     before = known(player).conversation.walk
     assert before is not None
