@@ -30,7 +30,7 @@ from bot.matrix.session import Account, new_client
 from bot.runtime.progress import PREFIX
 
 #: Longest that a test waits for anything [s]; all takes far less.
-PATIENCE_S: Final = 60.0
+PATIENCE_S: Final = 120.0
 _ENCRYPTION: Final[dict[str, Any]] = {
     "type": "m.room.encryption",
     "state_key": "",

@@ -16,9 +16,8 @@ from typing import Any, Final, Self
 
 from bot.matrix.session import Account
 from tests.server.node import FOLDER, find_node, installed_packages
+from tests.server.person import PATIENCE_S
 
-#: Longest that a test waits for anything [s]; all takes far less.
-PATIENCE_S: Final = 30.0
 #: A picture in an answer is one line; far more than any of the tests' pictures.
 _LONGEST_LINE: Final = 2**26
 

@@ -16,7 +16,8 @@ from bot.matrix.session import Account
 from tests.postgres import PostgresServer
 from tests.server.homeserver import Town
 from tests.server.person import Person
-from tests.server.second_client import PATIENCE_S, SecondClient, Seen
+from tests.server.person import PATIENCE_S
+from tests.server.second_client import SecondClient, Seen
 from tests.server.served import ServedBot
 
 pytestmark = pytest.mark.server
