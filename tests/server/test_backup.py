@@ -15,8 +15,7 @@ from bot.matrix.server_api import ServerApi
 from bot.matrix.session import Account
 from tests.postgres import PostgresServer
 from tests.server.homeserver import Town
-from tests.server.person import Person
-from tests.server.person import PATIENCE_S
+from tests.server.person import PATIENCE_S, Person
 from tests.server.second_client import SecondClient, Seen
 from tests.server.served import ServedBot
 
