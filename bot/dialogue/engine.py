@@ -9,7 +9,7 @@ from typing import Final
 from bot.dialogue import out_of_range, taps
 from bot.dialogue.actions import Action, Say
 from bot.dialogue.compose import Part, Role, message
-from bot.dialogue.context import Context
+from bot.dialogue.context import Context, Emergency
 from bot.dialogue.danger import Danger, Level
 from bot.dialogue.danger.cry import Cry, cry_of
 from bot.dialogue.events import (
@@ -197,8 +197,9 @@ def _text(turn: Turn, event: TextReceived) -> None:
     if _warned(turn, event.origin, event.text, danger):
         return
     event = event.model_copy(update={"text": manner.in_full(turn, event.text)})
-    if emergency.is_held(turn):
-        _while_held(turn, event)
+    held = turn.context.conversation.emergency
+    if held is not None:
+        _while_held(turn, held, event)
     elif doubt.is_aside(turn):
         doubt.overheard(turn, event)
     elif _asked_first(turn, event.text, danger):
@@ -252,17 +253,17 @@ def _asked_for_help(turn: Turn, event: TextReceived) -> None:
         answer_words(turn, event.model_copy(update={"text": "help"}))
 
 
-def _while_held(turn: Turn, event: TextReceived) -> None:
+def _while_held(turn: Turn, held: Emergency, event: TextReceived) -> None:
     """Only the answer to "are all safe?" counts while an emergency is held, and another cry."""
     event = event.model_copy(update={"text": danger_here.with_friends(turn, event.text)})
     if not event.origin.addressed:
-        all_safe.overheard(turn, event)
+        all_safe.overheard(turn, held, event)
     elif cry_of(event.text) is not None:
         emergency.repeat_card(turn)
-    elif not all_safe.taken_back(turn, event):
+    elif not all_safe.taken_back(turn, held, event):
         history = turn.context.conversation.history
         older = event.answers not in {None, "safe"} or is_of_an_older_answer(event, history)
-        rest = all_safe.answer(turn, event, of_the_walk=older)
+        rest = all_safe.answer(turn, held, event, of_the_walk=older)
         if rest:
             answer_rest(turn, event.model_copy(update={"text": rest, "answers": None}))
 
@@ -277,7 +278,8 @@ def _corrected(turn: Turn, event: TextReceived) -> None:
         turn.say(Role.SETTINGS, "old_answer", number=event.text.strip())
         repeat.put_again(turn)
         return
-    if emergency.is_held(turn):
-        _while_held(turn, event)
+    held = turn.context.conversation.emergency
+    if held is not None:
+        _while_held(turn, held, event)
     else:
         answer_words(turn, event)

@@ -9,7 +9,7 @@ import pytest
 from bot.dialogue.actions import CheckFrame
 from bot.dialogue.danger import Danger, DangerKind, Level, people_here, read_danger
 from bot.dialogue.danger.kinds import LEVELS
-from bot.dialogue.steps.safety import danger_here, doubt_reply, hint
+from bot.dialogue.steps.safety import danger_here, doubt, doubt_reply, hint
 from tests.dialogue.player import Player
 from tests.dialogue.unsure import FACTS, hinted
 from tests.dialogue.walked import keys_of, known, turn_of, walked
@@ -158,6 +158,24 @@ def test_at_a_closed_place_its_own_question_stands(monkeypatch: pytest.MonkeyPat
     player = walked("I'm at the lip")
     of_odd_words(monkeypatch, UNSURE)
     assert keys_of(player, ODD)[-1] == "ask.out_there"
+    assert known(player).conversation.doubted is None
+
+
+def test_a_told_light_makes_a_hint_of_darkness(monkeypatch: pytest.MonkeyPatch) -> None:
+    """Words that only sound like somebody in the dark are of the picture beside its light."""
+    text = f"overcast, {ODD}"
+    of_odd_words(monkeypatch, Danger(DangerKind.DARK, Level.EMERGENCY, certain=False), text)
+    assert danger_here.danger_in(turn_of(walked()), ODD) is not None
+    assert danger_here.danger_in(turn_of(walked()), text) == HINT
+
+
+def test_a_hint_is_let_go_by_who_goes_on(monkeypatch: pytest.MonkeyPatch) -> None:
+    """What was asked about is seldom danger, and who needs help asks for no ISO."""
+    player = walked()
+    of_odd_words(monkeypatch, HINT)
+    monkeypatch.setattr(doubt, "read_danger", {ODD: HINT}.get)
+    player.say(ODD)
+    assert "ask.in_danger" not in keys_of(player, "which ISO do I take?")
     assert known(player).conversation.doubted is None
 
 

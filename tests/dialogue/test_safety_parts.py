@@ -151,6 +151,7 @@ def test_all_are_safe_whatever_follows(lines: tuple[str, ...]) -> None:
         ("I fell and my leg is bent", "2. all good. there is a bone sticking out"),
         (FLOOD, "2, all safe. my wife is fetching the bag"),
         (FLOOD, "we are safe. two students are on the other side"),
+        (LIP, "we're all on the path. my friend slipped in though"),
     ],
 )
 def test_who_is_left_holds_the_walk(lines: tuple[str, ...]) -> None:

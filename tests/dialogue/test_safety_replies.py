@@ -4,7 +4,6 @@ from __future__ import annotations
 
 import pytest
 
-from bot.dialogue.context import Emergency
 from bot.dialogue.danger import Danger, DangerKind, Level, Safe
 from bot.dialogue.events import TextReceived
 from bot.dialogue.steps.safety import all_safe, closed_place, doubt, doubt_reply
@@ -144,17 +143,14 @@ def test_who_came_away_has_left() -> None:
 def test_an_emergency_ends_by_sense(sense: Sense) -> None:
     """For all who are in it, where many words say so; a yes of the words may be taken back."""
     turn = turn_of(walked("my friend slipped in"))
-    held = turn.context.conversation.emergency
-    assert held is not None
     sense.is_of("yes", 0.9)
-    assert _heard_as_a_whole(turn, held, MANY) is Safe.ALL
-    assert _heard_as_a_whole(turn, held, FEW) is None
-    assert _heard_as_a_whole(turn, held, "we're all safe") is Safe.ALL
+    assert _heard_as_a_whole(turn, MANY) is Safe.ALL
+    assert _heard_as_a_whole(turn, FEW) is None
+    assert _heard_as_a_whole(turn, "we're all safe") is Safe.ALL
     sense.is_of("not_yet", 0.9)
-    assert _heard_as_a_whole(turn, held, MANY) is None
+    assert _heard_as_a_whole(turn, MANY) is None
     assert (
-        _heard_as_a_whole(turn, held, "we're all safe but for the one who is in the pool")
-        is not Safe.ALL
+        _heard_as_a_whole(turn, "we're all safe but for the one who is in the pool") is not Safe.ALL
     )
 
 
@@ -163,7 +159,7 @@ def test_known_words_of_one_or_of_nobody_stay(sense: Sense, text: str, safe: Saf
     """No sense makes more of them."""
     turn = turn_of(walked("my friend slipped in"))
     sense.is_of("yes", 0.9)
-    assert _heard_as_a_whole(turn, turn.context.conversation.emergency, text) is safe
+    assert _heard_as_a_whole(turn, text) is safe
 
 
 def test_good_news_of_everybody_is_no_new_danger() -> None:
@@ -181,5 +177,7 @@ def test_a_doubt_is_put_once() -> None:
     assert not turn.parts
 
 
-def _heard_as_a_whole(turn: Turn, held: Emergency | None, text: str) -> Safe | None:
+def _heard_as_a_whole(turn: Turn, text: str) -> Safe | None:
+    held = turn.context.conversation.emergency
+    assert held is not None
     return all_safe._heard_as_a_whole(turn, held, text)

@@ -25,7 +25,7 @@ from bot.dialogue.danger.moves import Move, move_of
 from bot.dialogue.events import TextReceived
 from bot.dialogue.questions import QUESTIONS
 from bot.dialogue.replies import chosen
-from bot.dialogue.safety_clauses import NOTHING_HEARD, Heard
+from bot.dialogue.safety_clauses import Heard
 from bot.dialogue.safety_clauses import heard as heard_in_parts
 from bot.dialogue.safety_sense import says_safe
 from bot.dialogue.steps.anywhere import manner
@@ -45,24 +45,24 @@ _OF_ONE: Final = frozenset(
 _FLOOD: Final = Danger(DangerKind.FLOOD, Level.EMERGENCY)
 
 
-def answer(turn: Turn, event: TextReceived, *, of_the_walk: bool) -> str:
+def answer(turn: Turn, held: Emergency, event: TextReceived, *, of_the_walk: bool) -> str:
     """Answer it: the next instruction, who is still to be asked about, or the end.
 
     Args:
         turn: the answer under construction.
+        held: the emergency that holds the conversation.
         event: the message.
         of_the_walk: whether it answers a question that was put before the emergency.
 
     Returns:
         What the message says besides, once all are safe; "" while the emergency is held.
     """
-    held = turn.context.conversation.emergency
     safe, rest = _heard(turn, held, event.text)
     # Who hears of it with this answer was not asked yet: a bare number is the walk's.
     of_the_walk = of_the_walk or (whole_room.is_new(turn) and safe in _OPEN)
     option = chosen(QUESTIONS["safe"], event.text) if safe in _OPEN else None
-    if held is None or of_the_walk or (safe is None and option is None):
-        if held is None or of_the_walk or not _moved(turn, held, event.text):
+    if of_the_walk or (safe is None and option is None):
+        if of_the_walk or not _moved(turn, held, event.text):
             emergency.held(turn, event.text)
     elif option == "not_yet" or safe in {Safe.HEARD, Safe.NOT}:
         emergency.answer_safe(turn, "not_yet")
@@ -72,7 +72,7 @@ def answer(turn: Turn, event: TextReceived, *, of_the_walk: bool) -> str:
         if speaks_for_everybody(event.text) and anyone_out_there(event.text) is False:
             turn.change_conversation(closed=False)  # nobody stands at a closed place either
         _of_some(turn, held, safe or Safe.NOT)
-    if emergency.is_held(turn) or held is None:
+    if emergency.is_held(turn):
         return ""
     if safe is not Safe.RETRACTED and emergency.STAY_AWAY & (held.told | {held.kind}):
         # Nobody goes back to that water.
@@ -81,7 +81,7 @@ def answer(turn: Turn, event: TextReceived, *, of_the_walk: bool) -> str:
     return rest
 
 
-def _heard(turn: Turn, held: Emergency | None, text: str) -> tuple[Safe | None, str]:
+def _heard(turn: Turn, held: Emergency, text: str) -> tuple[Safe | None, str]:
     """Who is safe, by a message as a whole and part by part, and what it says besides."""
     parts = _heard_in_parts(turn, held, text)
     whole = _said(held, text) if parts.doubtful else _heard_as_a_whole(turn, held, text)
@@ -91,10 +91,8 @@ def _heard(turn: Turn, held: Emergency | None, text: str) -> tuple[Safe | None, 
     return whole, parts.rest
 
 
-def _heard_in_parts(turn: Turn, held: Emergency | None, text: str) -> Heard:
+def _heard_in_parts(turn: Turn, held: Emergency, text: str) -> Heard:
     """Whether all are safe by one part of a message: "2, all fine. Which days after rain?"."""
-    if held is None:
-        return NOTHING_HEARD
 
     def by_words(part: str) -> bool | None:
         safe = _said(held, part)
@@ -118,12 +116,12 @@ def _left_nobody(held: Emergency, safe: Safe | None) -> bool:
     return not left.own and not left.others
 
 
-def _heard_as_a_whole(turn: Turn, held: Emergency | None, text: str) -> Safe | None:
+def _heard_as_a_whole(turn: Turn, held: Emergency, text: str) -> Safe | None:
     """Who is safe, by the words of a message and its sense: "out and dry, all of us"."""
     safe = _said(held, text)
     if safe is Safe.RETRACTED and who_is_safe(text) is not safe:
         return safe  # explained by what only this kind of danger can have
-    of_others = held is not None and held.others and speaks_for_one(text)
+    of_others = held.others and speaks_for_one(text)
     if safe not in {None, Safe.NOT, Safe.ALL, Safe.RETRACTED} or of_others:
         return safe
     by_words = True if safe in _FOR_ALL else None  # "what? nobody is in danger" is no "no"
@@ -169,10 +167,10 @@ def clears(turn: Turn, text: str, danger: Danger) -> bool:
     )
 
 
-def _said(held: Emergency | None, text: str) -> Safe | None:
+def _said(held: Emergency, text: str) -> Safe | None:
     """Who is safe, also by an explanation: what sounded like thunder was a truck."""
     safe = who_is_safe(text)
-    if held is None or held.kind not in {kind.value for kind in DangerKind}:
+    if held.kind not in {kind.value for kind in DangerKind}:
         return safe
     if safe is Safe.ALL and held.kind in _OF_ONE and not held.own and tells_only_where(text):
         safe = Safe.OWN  # "we're at the car" finds nobody
@@ -204,21 +202,19 @@ def _left(held: Emergency, safe: Safe) -> Emergency:
     return held if one_of_several else held.model_copy(update={"others": 0})
 
 
-def overheard(turn: Turn, event: TextReceived) -> None:
+def overheard(turn: Turn, held: Emergency, event: TextReceived) -> None:
     """A message to others in the room: only good news of all who are in it counts."""
-    held = turn.context.conversation.emergency
     safe = _said(held, event.text)
-    if held is None or safe in {*_OPEN, Safe.HEARD} or not whole_room.may_end(turn):
+    if safe in {*_OPEN, Safe.HEARD} or not whole_room.may_end(turn):
         return
     left = _left(held, safe or Safe.NOT)
     if not left.own and not left.others:
         _of_some(turn, held, safe or Safe.NOT)
 
 
-def taken_back(turn: Turn, event: TextReceived) -> bool:
+def taken_back(turn: Turn, held: Emergency, event: TextReceived) -> bool:
     """Whether the one message that told of the emergency was edited into a harmless one."""
-    held = turn.context.conversation.emergency
-    if held is None or not held.event_id or event.corrects != held.event_id:
+    if not held.event_id or event.corrects != held.event_id:
         return False
     emergency.end_retracted(turn)
     return True

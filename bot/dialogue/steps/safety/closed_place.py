@@ -7,8 +7,6 @@ from typing import Final
 
 from bot.dialogue.danger import (
     Danger,
-    DangerKind,
-    Level,
     Safe,
     anyone_out_there,
     read_danger,
@@ -31,7 +29,6 @@ from bot.dialogue.meaning.said import Said
 from bot.dialogue.meaning.sentences import sentences_of
 from bot.dialogue.questions import QUESTIONS
 from bot.dialogue.reading import number_answer, read
-from bot.dialogue.reading.standing import asks_to_stand
 from bot.dialogue.replies import chosen
 from bot.dialogue.safety_clauses import NOTHING_HEARD, Heard
 from bot.dialogue.safety_clauses import heard as heard_in_parts
@@ -151,9 +148,7 @@ def _hold(turn: Turn, said: Said, *, asked_why: bool) -> None:
 
 
 def _danger_told(sentence: str) -> tuple[Danger, str] | None:
-    """A danger that one sentence tells of, or asks leave for, beside others that calm."""
-    if asks_to_stand(sentence):
-        return Danger(DangerKind.WADING, Level.STOP), sentence
+    """A danger that one sentence tells of beside others that calm."""
     danger = read_danger(sentence)
     return None if danger is None or not danger.is_told else (danger, sentence)
 
