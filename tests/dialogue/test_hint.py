@@ -9,7 +9,7 @@ import pytest
 from bot.dialogue.actions import CheckFrame
 from bot.dialogue.danger import Danger, DangerKind, Level, people_here, read_danger
 from bot.dialogue.danger.kinds import LEVELS
-from bot.dialogue.steps.safety import danger_here, doubt, doubt_reply, hint
+from bot.dialogue.steps.safety import closed_place, danger_here, doubt, doubt_reply, hint
 from tests.dialogue.player import Player
 from tests.dialogue.unsure import FACTS, hinted
 from tests.dialogue.walked import keys_of, known, turn_of, walked
@@ -159,6 +159,14 @@ def test_at_a_closed_place_its_own_question_stands(monkeypatch: pytest.MonkeyPat
     of_odd_words(monkeypatch, UNSURE)
     assert keys_of(player, ODD)[-1] == "ask.out_there"
     assert known(player).conversation.doubted is None
+
+
+def test_one_sentence_of_several_tells_of_danger(monkeypatch: pytest.MonkeyPatch) -> None:
+    """While a place is closed it is answered, whatever the others calm."""
+    player = walked("I'm at the lip")
+    reads(monkeypatch, {})
+    monkeypatch.setattr(closed_place, "read_danger", lambda one: WATER if ODD in one else None)
+    assert keys_of(player, f"I'd say most are back. {ODD}.")[0].startswith("danger.in_water")
 
 
 def test_a_told_light_makes_a_hint_of_darkness(monkeypatch: pytest.MonkeyPatch) -> None:
