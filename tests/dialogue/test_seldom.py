@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+import math
+
 import pytest
 
 from bot.dialogue import reply_beside
@@ -56,9 +58,17 @@ def test_smeared_leaves_told_and_asked_about_get_one_leaf_frame() -> None:
     assert keys.count("keep.leaf_frame") == 1
 
 
-def test_a_bare_mark_is_a_time_in_stops() -> None:
-    """log2 of 1/8 s."""
-    assert stops_between._level(None, 1 / 8) == pytest.approx(-3.0)
+@pytest.mark.parametrize(
+    ("kind", "mark", "stops"),
+    [
+        (None, 1 / 8, -3.0),  # 2^-3 s
+        ("iso ", 400, math.log2(400)),
+        ("f/", 8, 6.0),  # 8 squared is 2^6
+    ],
+)
+def test_a_mark_in_stops(kind: str | None, mark: float, stops: float) -> None:
+    """The logarithm to base two of the time, the ISO, or the f-number squared."""
+    assert stops_between._level(kind, mark) == pytest.approx(stops)
 
 
 def test_no_time_at_all_is_no_other_time() -> None:
