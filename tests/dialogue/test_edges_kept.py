@@ -109,6 +109,16 @@ def test_an_edge_told_beside_something_else_is_not_asked(
     assert known(player).facts.distance_m == 18
 
 
+def test_what_is_told_of_one_edge_beside_the_other_that_is_mended_is_kept() -> None:
+    """The leaves cover the gap now, and the side has its remedy at once."""
+    player = _at("top")
+    player.say("sky pokes through the top a bit, whitish")
+    keys = keys_of(player, "moved left, leaves cover it now. right side has a bright stick")
+    assert (_checks(player)["top"], _checks(player)["sides"]) == ("covered", "bright")
+    assert "sides.bright" in keys
+    assert keys[-1] != "ask.sides"
+
+
 def test_a_sky_at_the_asked_edge_is_no_light_and_no_complaint() -> None:
     """Bright sky through branches is the answer: no light canopy, and nothing is too bright."""
     for language, text in (

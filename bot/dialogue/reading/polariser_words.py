@@ -73,5 +73,5 @@ ASKED_ALONE: Final = re.compile(
     rf"(?:^|[,.;!?] ?)(?:an? |the |with (?:a |the )?)?{POLARISER}(?! (?:\w+ )*(?:on|off|is|stays"
     r"|turned|mounted|first))(?: \w+){0,4}\?\W*$"
 )
-#: Beside settings "with a polariser" says that it was on.
-WITH: Final = re.compile(rf"(?:\b(?:with|and|plus)|\+) (?:a |the |my )?{POLARISER}\b")
+#: Beside settings "with a polariser", or "w/ CPL", says that it was on.
+WITH: Final = re.compile(rf"(?:\b(?:with|w/?|and|plus)|\+) ?(?:a |the |my )?\b{POLARISER}\b")

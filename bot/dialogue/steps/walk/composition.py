@@ -181,7 +181,8 @@ def hear(turn: Turn, text: str) -> bool:
     remark = _open_remark(turn)
     covered = remark == "top" and is_covered(text)
     if remark is not None and (is_gone(text) or covered):
-        told = ((remark, SETTLED[remark]),)
+        settled = (remark, SETTLED[remark])
+        told = (settled, *(one for one in told if one[0] != remark))
         turn.change_walk(checks=turn.walk.checks | dict(told))
     if not told:
         return False
