@@ -63,6 +63,14 @@ class SensorFormat:
         """Diagonal of 36x24 mm over this one; 1 for full frame, 2 for four thirds."""
         return FULL_FRAME_DIAGONAL_MM / self.diagonal_mm
 
+    def softens(self, f_number: float) -> bool:
+        """Whether diffraction visibly softens the whole picture at an exact f-number.
+
+        The limit of the table itself does not soften, nor what misses it by a rounding (2 %; own
+        rule: far below half a mark).
+        """
+        return f_number > self.softening_f * 1.02
+
     @property
     def long_mm(self) -> float:
         """Longer side [mm]."""

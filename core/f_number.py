@@ -22,10 +22,6 @@ from core.series import Dial, exact_f_number, f_number_marks
 #: Two f-numbers this close are the same (rounding of floats).
 _SLACK: Final = 1e-9
 
-#: A depth that the last opening misses by less is held by it (own rule: half a click of a third; a
-#: circle of confusion is a convention, and no eye sees 6 % of it).
-_NEARLY_DEEP: Final = 2 ** (1 / 12)
-
 LimitedBy = Literal["depth", "format", "lens", "least blur"]
 
 
@@ -61,7 +57,7 @@ def choose_f_number(
 ) -> FNumberChoice:
     """The f-number of least blur within what depth, format and lens allow.
 
-    Never below what the depth needs by more than half a click of a third; never above the f-number at which the format softens (a
+    Never below what the depth needs; never above the f-number at which the format softens (a
     focus stack at the low end of its best range then); never below that low end, nor wider than
     the lens opens.
 
@@ -89,10 +85,10 @@ def choose_f_number(
     needed = _needed(focal_mm, near_m, far_m, coc_mm)
     best = best_f_number(2 * coc_mm * needed) if needed > 0 else 0.0
     high_by: LimitedBy = "lens" if openings[-1] < softening else "format"
-    if near_m is not None and needed > fitting[-1] * _NEARLY_DEEP:
+    if near_m is not None and needed > fitting[-1]:
         frames = stack_frames(focal_mm, near_m, far_m, low, coc_mm)
         return FNumberChoice(low, needed, best, high_by, frames)
-    deep = [f for f in fitting if f >= needed] or fitting[-1:]
+    deep = [f for f in fitting if f >= needed]
     exact = min(deep, key=lambda f: abs(math.log(f / max(best, low))))
     if best < low:
         low_by: LimitedBy = "format" if openings[0] <= best_from < openings[-1] else "lens"

@@ -8,7 +8,7 @@ from typing import Final
 from bot.dialogue.context import Context
 from bot.dialogue.events import Event, TextReceived
 from bot.dialogue.reading.back_by import back_by_in
-from bot.dialogue.reading.clock_now import clock_now
+from bot.dialogue.reading.clock_now import AFTERNOON_BELOW_H, clock_now
 from bot.dialogue.reading.normal import normalise
 from bot.dialogue.texts.languages import ENGLISH
 
@@ -16,9 +16,6 @@ _HALVES: Final = re.compile(r"\b(?:0?[1-9]|1[0-2])(?:[:.][0-5]\d)? ?[ap]\.?m\b",
 _WHOLE: Final = re.compile(
     r"(?<![\d:.])(?:0\d|1[3-9]|2[0-3])[:.][0-5]\d(?![\d:.]| ?[ap]\.?m)", re.IGNORECASE
 )
-#: An hour below this that is told as now is one after noon (own rule: nobody photographs a fall
-#: before it).
-_AFTERNOON_BELOW_H: Final = 6
 _NOON_H: Final = 12
 
 
@@ -31,8 +28,10 @@ def with_hours(context: Context, event: Event) -> Context:
     """
     if not isinstance(event, TextReceived) or not event.origin.is_for_linn:
         return context
+    if context.person.halves and not _WHOLE.search(event.text):
+        return context
     halves = _HALVES.search(event.text) is not None or _is_halved(context, event.text)
-    if halves is context.person.halves or not (halves or _WHOLE.search(event.text)):
+    if halves is context.person.halves:
         return context
     return context.model_copy(
         update={"person": context.person.model_copy(update={"halves": halves})}
@@ -47,7 +46,7 @@ def _is_halved(context: Context, text: str) -> bool:
     if context.person.language != ENGLISH:
         return False
     now = clock_now(text)
-    if now is not None and now.either and now.hour < _AFTERNOON_BELOW_H:
+    if now is not None and now.either and now.hour < AFTERNOON_BELOW_H:
         return True
     due = back_by_in(normalise(text, with_others=True))
     return due is not None and int(due[:2]) > _NOON_H and due[:2] not in text

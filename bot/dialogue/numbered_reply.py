@@ -7,6 +7,7 @@ from typing import Final
 
 from bot.dialogue.meaning.asking import asks
 from bot.dialogue.meaning.said import Said
+from bot.dialogue.meaning.sentences import sentences_of
 from bot.dialogue.questions import Asked
 from bot.dialogue.reading import number_answer
 from bot.dialogue.reading.edges import edges_told
@@ -50,7 +51,6 @@ _ANOTHER: Final = re.compile(
 _AS_SAID: Final = re.compile(rf"\b{in_any('numbered.as_said')}\b", re.IGNORECASE)
 #: "3. and a branch on the left": more than the option, and no other one.
 _ALSO: Final = re.compile(rf"{in_any('numbered.also')}\b", re.IGNORECASE)
-_ENDS: Final = re.compile(r"(?<=[.;!?])\s+")
 #: Behind these a number goes on as a value or a list: "2, 3 m", "1-2".
 _LISTS: Final = frozenset(",-–—/=")
 
@@ -122,7 +122,7 @@ def _without_reply(asked: Asked, words: Said, value: str) -> Said:
 def _sentences(words: Said) -> list[Said]:
     """The sentences, a question behind a comma apart: "nothing blinks, which ISO?"."""
     found: list[Said] = []
-    for sentence in _ENDS.split(words.typed):
+    for sentence in sentences_of(words.typed):
         told, _, asked = sentence.rpartition(", ")
         apart = bool(told) and asks(_glossed(words, asked))
         found += [_glossed(words, one) for one in ((told, asked) if apart else (sentence,))]

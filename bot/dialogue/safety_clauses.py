@@ -11,6 +11,7 @@ import re
 from collections.abc import Callable, Sequence
 from typing import Final, NamedTuple
 
+from bot.dialogue.danger.beside import FACT_ODDS
 from bot.dialogue.danger.calm_parts import without_calm, without_idle
 from bot.dialogue.danger.cold_hands import only_cold_hands
 from bot.dialogue.danger.denied import sounds_of_danger
@@ -38,10 +39,8 @@ _COUNTED: Final = re.compile(rf"{in_any('clauses.counted')}\b", re.IGNORECASE)
 #: Who is left out of good news, or not sure to be in it; then it answers nothing.
 _EXCEPTION: Final = whole_words("clauses.exception")
 _HEDGE: Final = whole_words("clauses.hedge")
-#: Words of the picture, in a part that sounds no more of danger than plain talk does [log odds]:
-#: own rule, as for parts that tell facts.
+#: Words of the picture, in a part that sounds no more of danger than parts that tell facts.
 _PICTURE: Final = whole_words("cold_hands.picture")
-_PLAIN: Final = -3.5
 #: What a part has in it that answers by its sense: without such a word one part in twenty of what
 #: people say of pictures, and of danger, is near to good news.
 _ANSWERING: Final = {
@@ -159,7 +158,7 @@ def _is_harmless(part: str, said: Callable[[str], Said]) -> bool:
 def _is_of_the_picture(part: str) -> bool:
     """Whether a part speaks of frames or settings, and of nobody."""
     said = _PICTURE.search(folded(part)) is not None
-    return said and not names_somebody(part) and judged(part).odds <= _PLAIN
+    return said and not names_somebody(part) and judged(part).odds <= FACT_ODDS
 
 
 def _is_calm(part: str) -> bool:

@@ -24,6 +24,8 @@ from tests.dialogue.walked import keys_of, known, walked
         ("is that enough?", ("Yes: 1.8 m at 35 mm",)),
         ("would f/8 have been enough for the 1/10?", ("No: 1.8 m at 35 mm",)),
         ("is that enough for the boulder?", ("Yes: 1.8 m at 35 mm",)),
+        # 50 mm, 0.4 m to 22 m: 2500 x (1/350 - 1/21950) / 0.0577 = 122, and nearly: no dial has it
+        ("is f/8 enough for the rock at 0.4 m at 50 mm?", ("No: 0.4 m at 50 mm", "f/118")),
     ],
 )
 def test_yes_or_no_and_what_it_takes(line: str, told: tuple[str, ...]) -> None:

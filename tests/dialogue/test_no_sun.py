@@ -96,3 +96,14 @@ def test_no_sun_changes_the_forecast() -> None:
     walk = _talk(player).walk
     assert walk is not None
     assert walk.trip.forecast == "open shade"
+
+
+@pytest.mark.parametrize("light", ["full sun", "hazy sun", "snow in the sun"])
+def test_sun_that_is_gone_takes_every_sunny_light_away(light: str) -> None:
+    """Snow in the sun lies in no sun then, either."""
+    player = Player()
+    player.say(f"{SETTINGS}, {light}")
+    player.say("no sun on it now")
+    walk = _talk(player).walk
+    assert walk is not None
+    assert walk.facts.light == "open shade"

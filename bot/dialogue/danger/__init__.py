@@ -2,13 +2,13 @@
 
 from __future__ import annotations
 
-import re
+from functools import lru_cache
 from typing import Final
 
 from bot.dialogue.danger.asked_first import only_noise, wants_question
 from bot.dialogue.danger.beside import heard_beside
 from bot.dialogue.danger.bright_gone import only_bright_gone
-from bot.dialogue.danger.calm_parts import without_calm, without_idle
+from bot.dialogue.danger.calm_parts import without_calm, without_idle, without_last_word
 from bot.dialogue.danger.cold_child import child_cools_out, child_is_cold
 from bot.dialogue.danger.cold_hands import beside_cold_hands, only_cold, only_cold_hands
 from bot.dialogue.danger.covered import is_covered
@@ -78,12 +78,11 @@ _DOUBTED: Final = 2.2
 _HINTED: Final = 0.5
 #: What a storm that is only supposed, or of yesterday, may sound like.
 _OF_STORM: Final = frozenset({None, DangerKind.THUNDER, DangerKind.UNCLEAR})
-#: "My son fell in though": a last word that changes nothing.
-_TRAILING: Final = re.compile(r"(?:,| )+(?:though|tho|however|actually)\b[\s.!]*$", re.IGNORECASE)
 #: In a few words so much [log odds] is enough for rising and brown water. Own rule.
 _FLOODED: Final = -4.1
 
 
+@lru_cache(maxsize=16)  # parts of a message are asked about from several sides
 def read_danger(text: str) -> Danger | None:
     """The gravest danger in a message.
 
@@ -162,8 +161,8 @@ def _heard(text: str, least: float) -> Danger | None:
 
 def _read(text: str, least: float) -> Danger | None:
     """The gravest danger in a message as it stands, heard from such odds on."""
-    text = _TRAILING.sub("", text)
-    text, _ = without_talk(without_high_things(without_other_edges(without_calm(text))))
+    bare = without_last_word(without_calm(text))
+    text, _ = without_talk(without_high_things(without_other_edges(bare)))
     heard = heard_in(text)
     likely = judged(text, heard)
     kind = _kind_of(text, heard, likely, least)

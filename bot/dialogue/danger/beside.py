@@ -29,7 +29,7 @@ _LEFT: Final = ((5, 0.0), (3, 3.0))
 #: odds on. Own rules: behind "the fall is 5 m, 8 m away" 73 of 100 dangers that were left out were
 #: heard as a whole, 88 so (alone 94), with 3 and 5 false alarms among 100 harmless ones (alone 9).
 _FACT: Final = re.compile(rf"\d|\b{in_any('beside.fact')}\b", re.IGNORECASE)
-_FACT_ODDS: Final = -3.5
+FACT_ODDS: Final = -3.5
 _LEFT_WORDS: Final = 3
 _BESIDE_FACTS: Final = 0.0
 _BETWEEN_PARTS: Final = re.compile(rf"[.!?;,:\n]+|\b{in_any('beside.between')}\b", re.IGNORECASE)
@@ -64,7 +64,7 @@ def beside_facts(text: str) -> str:
     Args:
         text: as typed.
     """
-    return _beside([(part, _FACT_ODDS) for part in _parts(text)])
+    return _beside([(part, FACT_ODDS) for part in _parts(text)])
 
 
 def _parts(text: str) -> list[str]:
@@ -82,6 +82,6 @@ def _left(told: dict[str, float]) -> list[float]:
 
 def _beside(told: Collection[tuple[str, float]]) -> str:
     """What stands beside the parts that tell facts, by the odds of each; "" where nothing does."""
-    left = [part for part, odds in told if odds > _FACT_ODDS or not _FACT.search(part)]
+    left = [part for part, odds in told if odds > FACT_ODDS or not _FACT.search(part)]
     enough = sum(len(part.split()) for part in left) >= _LEFT_WORDS
     return ", ".join(left) if enough and len(left) < len(told) else ""

@@ -23,6 +23,17 @@ _IDLE: Final = re.compile(
     rf"(?:^|\b{in_any('calm_parts.joined')} )(?:{in_any('calm_parts.lead')} )*"
     rf"(?:{in_any('calm_parts.idle')}|{in_any('calm_parts.put_under')}(?: \?)?)$"
 )
+#: "My son fell in though": it changes nothing, and is no word of any wording.
+_LAST: Final = re.compile(rf"(?:,| )+{in_any('calm_parts.last')}\b[\s.!]*$", re.IGNORECASE)
+
+
+def without_last_word(text: str) -> str:
+    """A message without a word at its end that only joins it to what was said before.
+
+    Args:
+        text: as typed, in any of Linn's languages.
+    """
+    return _LAST.sub("", text)
 
 
 def without_calm(text: str) -> str:

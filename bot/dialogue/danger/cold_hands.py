@@ -5,6 +5,7 @@ from __future__ import annotations
 import re
 from typing import Final
 
+from bot.dialogue.danger.beside import FACT_ODDS
 from bot.dialogue.danger.judged import judged
 from bot.dialogue.folding import folded
 from bot.dialogue.tongues import in_any, whole_words
@@ -23,7 +24,6 @@ _SHAKING: Final = whole_words("cold_hands.shaking")
 _PICTURE: Final = whole_words("cold_hands.picture")
 _DUSK: Final = re.compile(in_any("cold_hands.dusk"))
 _WORSE: Final = whole_words("cold_hands.worse")
-_HARMLESS: Final = -3.5
 _PARTS: Final = re.compile(
     rf" [,.] | {in_any('calm_parts.joined')} |^{in_any('calm_parts.joined')} "
 )
@@ -96,7 +96,7 @@ def shakes_from_cold(text: str) -> bool:
 def _is_plain(part: str) -> bool:
     """Whether one part speaks of the picture or of light that goes, or sounds of no danger."""
     known = _PICTURE.search(part) or _DUSK.fullmatch(part) or not any(_left_of(part))
-    return bool(known) or judged(part).odds <= _HARMLESS
+    return bool(known) or judged(part).odds <= FACT_ODDS
 
 
 def _left_of(part: str) -> list[str]:

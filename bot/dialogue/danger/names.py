@@ -13,8 +13,8 @@ from bot.dialogue.tongues import in_any, of_each
 
 #: A message that tells of one thing has so many words at most (own rule).
 _FEW: Final = 6
-#: So much [log odds] a word alone speaks against danger that many have typed, like sun and water;
-#: of 23 given names one is below, and two are near (own rule).
+#: So much [log odds] a word alone speaks against danger that many have typed, like everything; of
+#: 23 given names one is below, and two are near (own rule).
 _OF_TALK: Final = -0.25
 _ASKS: Final = re.compile(rf"\W*{in_any('names.asks')}\b", re.IGNORECASE)
 #: Who a name is read as, in each language.

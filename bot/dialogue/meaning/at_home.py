@@ -2,9 +2,9 @@
 
 from __future__ import annotations
 
-import re
 from typing import Final
 
+from bot.dialogue.meaning.sentences import sentences_of
 from bot.dialogue.reading.phrases import plain
 from bot.dialogue.tongues import whole_words
 
@@ -14,7 +14,6 @@ _BRINGS: Final = whole_words("at_home.brings")
 #: "I left it at home", "we are going home": said on the way, or of something else.
 _NOT_YET: Final = whole_words("at_home.not_yet")
 #: "Home now. Copied the card to a drive": each sentence for itself.
-_SENTENCE: Final = re.compile(r"(?<=[.!?;])\s+")
 #: What may stand around a message.
 _ENDS: Final = " .!,"
 
@@ -25,8 +24,7 @@ def is_home(text: str) -> bool:
     Args:
         text: as typed, in any of Linn's languages.
     """
-    sentences = _SENTENCE.split(plain(text))
-    return any(_says_home(one.strip(_ENDS)) for one in sentences)
+    return any(_says_home(plain(one).strip(_ENDS)) for one in sentences_of(text))
 
 
 def _says_home(said: str) -> bool:

@@ -7,6 +7,7 @@ from collections.abc import Sequence
 from typing import Final, NamedTuple
 
 from bot.dialogue.meaning.said import Said
+from bot.dialogue.meaning.sentences import sentences_of
 from bot.dialogue.meaning.values_named import named_in, plainly
 from bot.dialogue.reading.phrases import straight
 from bot.dialogue.reading.stops import exact_thirds
@@ -36,7 +37,6 @@ _ASKS: Final = re.compile(rf"(?:^|[,;:.(] *)(?:\w+ ){{0,2}}?(?:{in_any('claims.a
 _WOULD: Final = whole_words("claims.would")
 _WISHES: Final = whole_words("claims.wishes")
 _THAN: Final = whole_words("claims.than")
-_SENTENCE: Final = re.compile(r"(?<=[.!;])\s+|\n|(?<=\?)\s+")
 _DIALS: Final = frozenset({"f_number", "shutter_s", "iso"})
 _TWO: Final = 2
 #: Words that may stand before a claim of the last settings.
@@ -78,8 +78,8 @@ def claim_in(said: Said) -> Claim | None:
     Args:
         said: the message.
     """
-    sentences = _SENTENCE.split(plainly(said.english))
-    typed = _SENTENCE.split(straight(said.typed.casefold()))
+    sentences = sentences_of(plainly(said.english))
+    typed = sentences_of(straight(said.typed.casefold()))
     for place, sentence in enumerate(sentences):
         own = typed[place] if len(typed) == len(sentences) else straight(said.typed.casefold())
         found = _claimed(sentence, own)

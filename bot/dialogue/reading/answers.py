@@ -25,7 +25,7 @@ _PHRASES: Final = (
     r"|(?:i was|we were|i've been|i got) told|told (?:me|us)|at (?:most|least|a guess)"
     r"|give or take|more or less|or (?:so|thereabouts|something|less|more)|hard to (?:say|tell)"
     r"|(?:(?:as|like) )?(?:i|we)(?: already| just)? (?:said|told you)(?: already)?"
-    r"|(?:i |we )?(?:don't|dont|do not) (?:really )?know|no idea|hard to say"
+    r"|(?:i |we )?(?:don't|dont|do not) (?:really )?know|no idea"
     r"|let's say|let us say|call it|in fact|not sure|thank you|(?:i|we|i'd|i would|we'd) (?:say"
     r"|guess|think|reckon|suppose|believe|estimate|imagine|bet|put it at|make it)"
     r"|(?:(?:my|best|rough|wild|first|an?|as a|the) )+guess|the answer|i'd|i would"

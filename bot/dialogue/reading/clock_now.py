@@ -28,6 +28,9 @@ _PLAIN: Final = re.compile(
     rf"(?: ?(?P<half>[ap])\.?m\b\.?)?(?![\w/:%°]|[.,]\d| ?{_UNIT}(?!\w))"
 )
 _NOON_H: Final = 12
+#: An hour below this that is told as now, without its half of the day, is one after noon (own
+#: rule: nobody photographs a fall before it).
+AFTERNOON_BELOW_H: Final = 6
 
 
 @dataclass(frozen=True)

@@ -48,9 +48,11 @@ _WATER_SHADED: Final = any_of(
     r" (?:(?:in )?(?:the |full |deep |open )*(?:shade|shadow)|shaded)(?! of doubt)"
 )
 #: Lights of the sun itself.
-SUNLIT: Final = frozenset({"full sun", "hazy sun", "before sunset", "sunset"})
+_SUNLIT: Final = frozenset({"full sun", "hazy sun", "before sunset", "sunset"})
 #: Light that takes the sun on the water itself.
 _OF_SUN: Final = frozenset({"full sun", "snow in sun", "before sunset", "sunset"})
+#: Every light that has the sun in it.
+WITH_SUN: Final = _SUNLIT | _OF_SUN
 _SHADED: Final = frozenset(
     {"open shade", "light canopy", "open gorge", "wooded gorge", "deep slot", "dense canopy"}
 )
@@ -192,9 +194,9 @@ def _named_light(text: str, *, asked: bool) -> str | None:
         found = [key for key, pattern in _ALONE if pattern.match(text)]
     if not found and _CLEAR_SKY.search(text) and not _SHADE.search(text):
         found = ["full sun"]
-    if SUNLIT & set(found) and _WATER_SHADED.search(text):
+    if _SUNLIT & set(found) and _WATER_SHADED.search(text):
         found = [key for key in found if key in _SHADED] or ["open shade"]
-    both = SUNLIT & set(found) and _SHADED & set(found)
+    both = _SUNLIT & set(found) and _SHADED & set(found)
     return found[0] if found and not both else None
 
 

@@ -103,14 +103,17 @@ def without_hours(text: str) -> str:
 
 def tells_rain(text: str) -> bool:
     """Whether a message tells of rain, and does not deny it."""
-    said = plain(text)
-    return any(not _NO.search(said[: match.start()]) for match in _RAIN.finditer(said))
+    return _tells(_RAIN, text)
 
 
 def tells_cold(text: str) -> bool:
     """Whether a message tells of cold, and does not deny it."""
+    return _tells(_COLD, text)
+
+
+def _tells(words: re.Pattern[str], text: str) -> bool:
     said = plain(text)
-    return any(not _NO.search(said[: match.start()]) for match in _COLD.finditer(said))
+    return any(not _NO.search(said[: match.start()]) for match in words.finditer(said))
 
 
 def _segments(said: str) -> Iterator[list[_Event]]:

@@ -9,7 +9,6 @@ ASKED: Final[dict[str, str]] = {
     "asked.iso": "{iso}, the lowest: raise it only to shorten the time.",
     "asked.iso_raised": "{iso} here, to keep {time}; otherwise the lowest, {base}.",
     "asked.f_number": "{f_number} here: the depth needs at least f/{needed}.",
-    "asked.f_number_just": "{f_number} just holds it: the depth asks for f/{needed}.",
     "asked.f_number_open": "{f_number} is too open: the depth needs f/{needed}, so {better}.",
     "asked.f_number_stack": (
         "No single f-number: the depth needs f/{needed}, past {limit} all softens. So {frames} "

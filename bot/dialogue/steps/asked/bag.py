@@ -9,6 +9,7 @@ from typing import Final
 from bot.dialogue.facts import Facts, LensFact
 from bot.dialogue.meaning.asking import is_asking
 from bot.dialogue.meaning.said import Said
+from bot.dialogue.meaning.sentences import sentences_of
 from bot.dialogue.reading import read
 from bot.dialogue.reading.foreign import glossed
 from bot.dialogue.reading.lens_marks import PRIMES
@@ -27,7 +28,6 @@ _BRING: Final = whole_words("bag_words.bring")
 _PACKS: Final = whole_words("bag_words.packs")
 _FILTERS: Final = whole_words("bag_words.which_filters")
 _LIST: Final = whole_words("bag_words.list")
-_SENTENCE: Final = re.compile(r"(?<=[?!;.])\s+")
 _PIECE: Final = re.compile(r"(?<=[?!;.])\s+|,\s+")
 #: "The 10 stop", "the 10-stopper", "ND1000".
 _STOPS: Final = re.compile(
@@ -69,7 +69,7 @@ def asked(turn: Turn, said: Said) -> list[Answer]:
     """
     if turn.walk.given is not None:
         return []  # at the water: what is in the bag is there
-    sentences = _SENTENCE.split(plain(said.typed))
+    sentences = list(map(plain, sentences_of(said.typed)))
     if not planning.is_planning(turn):
         sentences = [one for one in sentences if _PACKS.search(one)]
     return [answer for one in sentences for answer in _answers(turn, one, said)]

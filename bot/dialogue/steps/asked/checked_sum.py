@@ -14,12 +14,12 @@ from bot.dialogue.meaning.compared import weighed_in
 from bot.dialogue.meaning.said import Said
 from bot.dialogue.meaning.values_named import named_in, plainly
 from bot.dialogue.reading import read
-from bot.dialogue.solving import settings_text, watch_text
+from bot.dialogue.solving import watch_text
 from bot.dialogue.steps.asked.as_bright import with_time
 from bot.dialogue.steps.asked.supposing import settings_now
 from bot.dialogue.steps.asked.told_around import rest_of
 from bot.dialogue.steps.walk import base
-from bot.dialogue.steps.walk.base_said import RIGHT_STOPS, filters_on
+from bot.dialogue.steps.walk.base_said import RIGHT_STOPS, settings_on
 from bot.dialogue.texts import TEXTS, measures
 from bot.dialogue.tongues import in_any
 from bot.dialogue.turn import Turn
@@ -104,8 +104,8 @@ def _before(turn: Turn, one: GivenSettings) -> GivenSettings | None:
 def _say_difference(turn: Turn, claim: Claim, one: GivenSettings, other: GivenSettings) -> None:
     stops = solving.level_of(one) - solving.level_of(other)
     values = {
-        "one": _settings(turn, one),
-        "other": _settings(turn, other),
+        "one": settings_on(one, turn.camera),
+        "other": settings_on(other, turn.camera),
         "stops": measures.stops(stops),
         "side": TEXTS["brighter" if stops > 0 else "darker"],
     }
@@ -131,19 +131,12 @@ def _holds(claim: Claim, stops: float) -> bool:
     return abs(stops - claimed) <= _RIGHT
 
 
-def _settings(turn: Turn, given: GivenSettings) -> str:
-    """Settings with what is on the lens."""
-    filters = filters_on(given)
-    text = settings_text(given, turn.camera)
-    return f"{text}, {filters}" if filters else text
-
-
 def _say_light(turn: Turn, claim: Claim, one: GivenSettings) -> None:
     """Settings against the light that was told or that frames have shown."""
     filters = Facts(polariser_on=one.polariser_on, nd_on_stops=one.nd_on_stops)
     settings = Settings(one.f_number, one.shutter_s, one.iso)
     over = base.over_stops(turn, turn.facts.updated(filters), settings)
-    values = {"one": _settings(turn, one)}
+    values = {"one": settings_on(one, turn.camera)}
     if over is None:
         turn.say(Role.SETTINGS, "checked.light_unknown", **values)
     elif abs(over) <= RIGHT_STOPS:

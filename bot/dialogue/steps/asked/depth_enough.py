@@ -18,11 +18,12 @@ from bot.dialogue.steps.asked import two_settings
 from bot.dialogue.steps.asked.told_around import rest_of
 from bot.dialogue.steps.asked.tried_values import lens_named
 from bot.dialogue.steps.walk import base, reasons
-from bot.dialogue.steps.walk.taken import NEARLY_F
+from bot.dialogue.steps.walk.taken import NEARLY_F, least_label
 from bot.dialogue.texts import measures
 from bot.dialogue.tongues import in_any, whole_words
 from bot.dialogue.turn import Turn
-from core.series import at_least, exact_f_number, f_number_label, f_number_marks
+from core.camera import SensorFormat
+from core.series import exact_f_number, f_number_label
 
 _ENOUGH: Final = whole_words("depth_enough.enough")
 _THAT: Final = whole_words("depth_enough.that")
@@ -125,18 +126,18 @@ def _say(turn: Turn, facts: Facts, f_numbers: Sequence[float]) -> None:
     reasons.explain_depth(turn, facts, focal_mm, depth)
     turn.say(
         Role.SETTINGS,
-        verdict(exact[0], depth.needed, sensor.softening_f),
+        verdict(exact[0], depth.needed, sensor),
         near=measures.length(near_m, turn.units),
         focal=measures.focal(focal_mm, sensor.crop_factor),
-        needed=at_least(f_number_marks(dial), max(depth.needed * NEARLY_F, _LEAST_F)).label,
+        needed=least_label(depth.needed, _LEAST_F, dial),
         limit=f_number_label(sensor.softening_f, dial),
     )
     if len(exact) > 1:
         two_settings.say_depth(turn, facts, exact[1:])
 
 
-def verdict(f_number: float, needed: float, softening: float) -> str:
+def verdict(f_number: float, needed: float, sensor: SensorFormat) -> str:
     """Which of the three answers it is."""
     if f_number < needed * NEARLY_F:
         return "verdict.enough_no"
-    return "verdict.enough_soft" if f_number > softening * 1.02 else "verdict.enough_yes"
+    return "verdict.enough_soft" if sensor.softens(f_number) else "verdict.enough_yes"

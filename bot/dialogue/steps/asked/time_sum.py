@@ -14,7 +14,7 @@ from bot.dialogue.reading import read
 from bot.dialogue.reading.inventory import POLARISER
 from bot.dialogue.steps.asked.supposing import settings_now
 from bot.dialogue.steps.asked.told_around import rest_of
-from bot.dialogue.steps.walk.base_said import filters_on
+from bot.dialogue.steps.walk.base_said import filters_on, settings_on
 from bot.dialogue.texts import TEXTS
 from bot.dialogue.tongues import in_any, whole_words
 from bot.dialogue.turn import Turn
@@ -84,7 +84,7 @@ def answer(turn: Turn, said: Said) -> str | None:
         filters=filters_on(asked) or TEXTS["filter.none"],
         look=solving.look_is(facts, time_s),
     )
-    turn.say(Role.CHECK, "time_sum.as_bright", right=_named(turn, right))
+    turn.say(Role.CHECK, "time_sum.as_bright", right=settings_on(right, turn.camera))
     if _HOW_MUCH.search(text) and asked.polariser_on and not right.polariser_on:
         turn.say(Role.CHECK, "asked.polariser_takes")
     turn.reason("why.practice")
@@ -133,9 +133,3 @@ def _polariser_on(piece: str) -> bool | None:
     if _OFF.search(piece):
         return False
     return True if _POLARISER.search(piece) else None
-
-
-def _named(turn: Turn, given: GivenSettings) -> str:
-    filters = filters_on(given)
-    text = solving.settings_text(given, turn.camera)
-    return f"{text}, {filters}" if filters else text

@@ -9,15 +9,13 @@ from typing import Final
 from bot.dialogue import reckoning
 from bot.dialogue.aims import aim_of
 from bot.dialogue.compose import Role
-from bot.dialogue.facts import Units
 from bot.dialogue.reading import read
 from bot.dialogue.steps.walk import arrive, base, reasons
-from bot.dialogue.steps.walk.taken import NEARLY_F
+from bot.dialogue.steps.walk.taken import NEARLY_F, least_label
 from bot.dialogue.texts import TEXTS, measures
 from bot.dialogue.turn import Turn
 from core.series import (
     f_number_label,
-    f_number_marks,
     iso_label,
     nearest,
     shutter_label,
@@ -29,11 +27,9 @@ from core.water import Look
 _BRACED_S: Final = 2**-4
 #: Answers that rest on the depth of the frame; the others on diffraction.
 _OF_DEPTH: Final = frozenset(
-    {"asked.f_number", "asked.f_number_plain", "asked.f_number_just", "asked.f_number_stack"}
+    {"asked.f_number", "asked.f_number_plain", "asked.f_number_stack"}
     | {"asked.f_number_open", "asked.f_number_blur"}
 )
-#: An f-number misses the depth by so little that it just holds it (as in `core.f_number`).
-_JUST_F: Final = 2 ** (1 / 12)
 #: From this factor above what the depth needs on, something else asks for it (own rule: a stop).
 _FAR_F: Final = 2**0.5
 #: The smallest opening that is asked about: f/22, exact.
@@ -86,13 +82,11 @@ def say_f_number(turn: Turn, clause: str) -> None:
 
 
 def _of_the_depth(turn: Turn) -> str:
-    """What the f-number that stands has to do with the depth: it holds it, just, by far or not."""
+    """What the f-number that stands has to do with the depth: it holds it, by far or not."""
     now = base.standing(turn)
     f_number, needed = now.settings.f_number, now.depth.needed
     if f_number < needed * NEARLY_F:
-        stacked = now.depth.stack is not None
-        nearly = f_number * _JUST_F >= needed
-        return f"asked.f_number{'_just' if nearly else '_stack' if stacked else '_open'}"
+        return "asked.f_number_open" if now.depth.stack is None else "asked.f_number_stack"
     return "asked.f_number_blur" if f_number > needed * _FAR_F else "asked.f_number"
 
 
@@ -119,7 +113,7 @@ def _say_aperture(turn: Turn, key: str, *, fixed: str = "asked.f_number_phone") 
         key,
         f_number=f_number_label(now.settings.f_number, dial),
         needed=measures.plain(now.depth.needed),
-        least=_least_label(now),
+        least=least_label(now.depth.needed, sensor.best_f[0], dial),
         frames=str(now.depth.stack or 1),
         better=f_number_label(now.depth.exact, dial),
         low=f_number_label(sensor.best_f[0], dial),
@@ -131,13 +125,6 @@ def _say_aperture(turn: Turn, key: str, *, fixed: str = "asked.f_number_phone") 
         reasons.explain_depth(turn, turn.facts, focal_mm, now.depth)
     elif key not in _OF_DEPTH:
         reasons.explain_diffraction(turn, _SMALLEST_F, sensor.softening_f, now.settings.f_number)
-
-
-def _least_label(now: base.Standing) -> str:
-    """The first f-number on the dial that holds the depth, the format's best one at least."""
-    least = max(now.depth.needed * NEARLY_F, now.camera.sensor.best_f[0])
-    marks = (mark for mark in f_number_marks(now.camera.dial) if mark.exact >= least)
-    return next(marks, f_number_marks(now.camera.dial)[-1]).label
 
 
 def say_time(turn: Turn, clause: str) -> None:
@@ -229,9 +216,8 @@ def say_turn_back(turn: Turn, clause: str) -> None:
     """When to turn back: at once for some signs; else the time, or what is needed to reckon it."""
     if _AT_ONCE.search(clause):
         turn.say(Role.SETTINGS, "answer.turn_back_at_once")
-    elif not arrive.way_out_told(turn):
-        feet = "_feet" if turn.units is Units.IMPERIAL else ""
-        turn.say(Role.SETTINGS, f"arrive.offer{feet}")
+    else:
+        arrive.tell_or_offer(turn)
 
 
 def say_stay(turn: Turn, clause: str) -> None:

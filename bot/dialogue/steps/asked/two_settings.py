@@ -135,7 +135,7 @@ def _say_f_numbers(
         _say_rows(turn, facts, "equal", labels, times, stops)
     say_depth(turn, facts, values)
     discs = [measures.plain(airy_diameter_um(value), 0) for value in values]
-    past = max(values) > sensor.softening_f * 1.02
+    past = sensor.softens(max(values))
     turn.say(
         Role.CHECK,
         "weighed.softening" if past else "weighed.discs",

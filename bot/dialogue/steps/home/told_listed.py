@@ -11,12 +11,13 @@ from bot.dialogue.facts import Facts
 from bot.dialogue.reckoning import Assumed
 from bot.dialogue.steps.home import told_frames, told_levels, told_names, told_shares
 from bot.dialogue.steps.walk import reasons
+from bot.dialogue.steps.walk.taken import least_label
 from bot.dialogue.texts import TEXTS, known, measures
 from bot.dialogue.turn import Turn
 from core.exposure import Settings
 from core.light import LIGHTS
 from core.optics import circle_of_confusion_mm, depth_limits_m
-from core.series import at_least, exact_f_number, exact_shutter_s, f_number_label, f_number_marks
+from core.series import exact_f_number, exact_shutter_s, f_number_label
 
 #: A fall or place is told: shares change with it.
 SHARES: Final = frozenset(
@@ -139,9 +140,7 @@ def _say_depth(turn: Turn, focus_m: float | None) -> None:
     values = {
         "near": measures.length(near_m, turn.units),
         "focal": measures.focal(focal_mm, sensor.crop_factor),
-        "needed": f_number_label(
-            at_least(f_number_marks(dial), max(depth.needed, 1.0)).exact, dial
-        ),
+        "needed": least_label(depth.needed, 1.0, dial),
         "frames": str(depth.stack or 1),
     }
     reasons.explain_depth(turn, facts, focal_mm, depth)

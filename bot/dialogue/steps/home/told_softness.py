@@ -4,10 +4,11 @@ from __future__ import annotations
 
 from bot.dialogue import reckoning
 from bot.dialogue.steps.home import told_frames, told_shares
+from bot.dialogue.steps.walk.taken import least_label
 from bot.dialogue.texts import measures
 from bot.dialogue.turn import Turn
 from core.blur import airy_diameter_um
-from core.series import at_least, exact_f_number, f_number_label, f_number_marks
+from core.series import exact_f_number, f_number_label
 
 
 def cause_of(turn: Turn, place: int) -> str:
@@ -17,7 +18,7 @@ def cause_of(turn: Turn, place: int) -> str:
         return "soft_phone"
     if told_f is None:
         return "moved"
-    if told_f > reckoning.sensor_of(facts).softening_f * 1.02:
+    if reckoning.sensor_of(facts).softens(told_f):
         return "diffraction"
     focal_mm, near_m = reckoning.focal_of(facts), reckoning.nearest_of(facts)
     if focal_mm is None or near_m is None:
@@ -48,8 +49,7 @@ def values_of(turn: Turn, place: int) -> dict[str, str]:
     }
     if focal_mm is not None and near_m is not None:
         needed = reckoning.depth_of(facts, focal_mm).needed
-        mark = at_least(f_number_marks(dial), max(needed, 1.0)).exact
-        values["needed"] = f_number_label(mark, dial)
+        values["needed"] = least_label(needed, 1.0, dial)
         values["focal"] = measures.focal(focal_mm, sensor.crop_factor)
         values["near"] = measures.length(near_m, turn.units)
     return values

@@ -8,6 +8,7 @@ from typing import Final
 from bot.dialogue import reckoning
 from bot.dialogue.facts import Facts
 from bot.dialogue.meaning.asking import asks
+from bot.dialogue.meaning.lens_put_on import CLAUSES, NOT
 from bot.dialogue.meaning.said import Said
 from bot.dialogue.reading.phrases import plain
 from bot.dialogue.tongues import in_any
@@ -25,9 +26,6 @@ _TAKEN: Final = re.compile(
 _ENOUGH: Final = re.compile(
     rf"(?<![\w./,-]){_NUMBER.format(name='enough')} {in_any('lens_named.enough')}\b"
 )
-#: A clause with one of these chooses nothing: it is denied, or only tried on paper.
-_NOT: Final = re.compile(rf"\b{in_any('lens_named.not')}\b")
-_CLAUSES: Final = re.compile(r"[.;!]\s+|,\s+|\b(?:but|and)\b")
 
 
 def with_lens(turn: Turn, said: Said, told: Facts) -> Facts:
@@ -55,11 +53,11 @@ def _chosen(turn: Turn, said: Said, told: Facts) -> float | None:
         for lens in (*turn.facts.lenses, *told.lenses)
         if lens.shortest_mm == lens.longest_mm
     }
-    for clause in _CLAUSES.split(plain(said.english)):
+    for clause in CLAUSES.split(plain(said.english)):
         found = _ENOUGH.search(clause) or _TAKEN.search(clause)
         if (
             found is None
-            or _NOT.search(clause)
+            or NOT.search(clause)
             or _is_asked(clause, enough="enough" in found.groupdict())
         ):
             continue

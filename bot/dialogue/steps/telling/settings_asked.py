@@ -8,12 +8,11 @@ from typing import Final
 from bot.dialogue.compose import Part, Role
 from bot.dialogue.meaning import settings_asked
 from bot.dialogue.meaning.said import Said
-from bot.dialogue.states import State, Trigger
+from bot.dialogue.states import BEFORE_BASE
 from bot.dialogue.steps.anywhere import planning
 from bot.dialogue.steps.walk import base, composition
 from bot.dialogue.turn import Turn
 
-_BEFORE_BASE: Final = frozenset({State.ARRIVE, State.LENS, State.COMPOSITION})
 #: The settings say all of these, or make them needless.
 _SAID_BY_THEM: Final = (
     *("asked.time", "ahead.times", "noted", "not_understood", "let_go"),
@@ -35,14 +34,13 @@ def give(turn: Turn, said: Said) -> None:
         return
     if not settings_asked.asked(said) or _FOR_A_CARD.search(said.english.casefold()):
         return
-    if walk.state not in _BEFORE_BASE:
+    if walk.state not in BEFORE_BASE:
         _leave_out_the_old(turn)
         return
     before = [part for part in turn.parts if part.role is not Role.QUESTION]
     before = [part for part in before if not part.key.startswith(_SAID_BY_THEM)]
     unseen = {"top", "sides"} & set(composition.checks_for(turn)) - walk.checks.keys()
     turn.parts = []
-    turn.be_in(State.BASE, Trigger.TO_BASE)
     base.give(turn)
     if turn.facts.light is None and not turn.walk.light_is_measured:
         turn.say(Role.CHECK, "base.light_untold")

@@ -8,7 +8,7 @@ from bot.dialogue.compose import Part, Role
 from bot.dialogue.facts import Facts, Symptom
 from bot.dialogue.meaning import sun_by_turns
 from bot.dialogue.meaning.said import Said
-from bot.dialogue.reading.light import SUNLIT, denied, only_lacks_sun
+from bot.dialogue.reading.light import WITH_SUN, denied, only_lacks_sun
 from bot.dialogue.steps.anywhere import planning
 from bot.dialogue.steps.walk import sun_shared
 from bot.dialogue.turn import Turn
@@ -45,7 +45,7 @@ def laid_over(turn: Turn, said: Said, facts: Facts) -> Facts:
 def _still_in_shade(turn: Turn, said: Said, facts: Facts) -> Facts:
     """The facts with the light as it is known, where "no sun" says no more than that."""
     known = turn.facts.light
-    if facts.light is None or known is None or known in SUNLIT:
+    if facts.light is None or known is None or known in WITH_SUN:
         return facts
     return facts.model_copy(update={"light": known}) if only_lacks_sun(said.english) else facts
 

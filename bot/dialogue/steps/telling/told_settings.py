@@ -50,7 +50,7 @@ def _review(turn: Turn) -> None:
     focal_mm = given.focal_mm or reckoning.usual_focal_mm(camera.sensor)
     depth = reckoning.depth_of(facts, focal_mm, assumed)
     least = camera.sensor.best_f[0] if depth.stack else depth.needed  # no f-number holds a stack
-    fine = least * 0.98 <= given.f_number <= camera.sensor.softening_f * 1.02
+    fine = least * 0.98 <= given.f_number and not camera.sensor.softens(given.f_number)
     if fine and given.iso <= camera.base_iso * _NEAR_BASE:
         _keep_theirs(turn, camera)
         return

@@ -6,6 +6,7 @@ import re
 from typing import Final, Literal, TypeAlias
 
 from bot.dialogue.facts import Facts
+from bot.dialogue.meaning.sentences import sentences_of
 from bot.dialogue.reading.phrases import plain
 from bot.dialogue.reading.walking import start_in
 from bot.dialogue.steps.anywhere import planning
@@ -26,7 +27,6 @@ _WHAT_OF: Final = re.compile(
 _LEAVE: Final = whole_words("day_asked.leave")
 #: Signs that somebody leaves at once, whatever the hour (common practice).
 _AT_ONCE: Final = whole_words("day_asked.at_once")
-_SENTENCE: Final = re.compile(r"(?<=[?!;.])\s+")
 #: What is wrong with a frame is answered first, and its settings are of a frame.
 _OF_A_FRAME: Final = frozenset(
     {"symptoms", "blink", "histogram_at_right", "meter_stops", "change_stops"}
@@ -42,7 +42,7 @@ def asked(turn: Turn, typed: str, said: str) -> Hour | None:
         typed: the message as it came.
         said: the message in English.
     """
-    sentences = _SENTENCE.split(plain(typed))
+    sentences = list(map(plain, sentences_of(typed)))
     if not planning.is_planning(turn):
         leaves = any(_LEAVE.search(one) and not _AT_ONCE.search(one) for one in sentences)
         return "leave" if leaves else None

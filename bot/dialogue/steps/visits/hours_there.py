@@ -2,16 +2,11 @@
 
 from __future__ import annotations
 
-from typing import Final
-
 from bot.dialogue.meaning.arrival import says_here
 from bot.dialogue.meaning.at_home import is_home
-from bot.dialogue.reading.clock_now import ClockNow, clock_in, clock_now
+from bot.dialogue.reading.clock_now import AFTERNOON_BELOW_H, ClockNow, clock_in, clock_now
 from bot.dialogue.steps.anywhere import planning
 from bot.dialogue.turn import Turn
-
-#: An hour below this, told without its half of the day, is one after noon (own rule).
-_AFTERNOON_BELOW_H: Final = 6
 
 
 def hear(turn: Turn, typed: str) -> None:
@@ -36,5 +31,5 @@ def hear(turn: Turn, typed: str) -> None:
 def _at(told: ClockNow, since: str | None) -> str:
     """The time of day, after noon where it is told small or comes behind the arrival."""
     at = f"{told.hour:02d}:{told.minute:02d}"
-    later = told.hour < _AFTERNOON_BELOW_H or (since is not None and at < since)
+    later = told.hour < AFTERNOON_BELOW_H or (since is not None and at < since)
     return f"{told.hour + 12:02d}:{told.minute:02d}" if told.either and later else at

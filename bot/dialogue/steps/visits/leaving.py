@@ -5,7 +5,6 @@ from __future__ import annotations
 from datetime import datetime, timedelta
 
 from bot.dialogue.compose import Role
-from bot.dialogue.facts import Units
 from bot.dialogue.reading.clock_now import ClockNow, clock_now
 from bot.dialogue.steps.walk import arrive, day_plan
 from bot.dialogue.steps.walk.day_plan import clock_of
@@ -23,7 +22,7 @@ def say(turn: Turn, typed: str) -> None:
     """
     way, moment = way_of(turn.facts, turn.trip), turn_back_of(turn)
     if way is None or moment is None:
-        _say_missing(turn)
+        arrive.tell_or_offer(turn)
         return
     now = _now(turn, typed, moment)
     due = _due_first(turn, way, moment)
@@ -36,12 +35,6 @@ def say(turn: Turn, typed: str) -> None:
         back = clock_of(moment + timedelta(minutes=way.out_min), sure=turn.position is not None)
         turn.say(Role.CHECK, "arrive.back", back=back)
     arrive.remind_and_explain(turn, way, moment)
-
-
-def _say_missing(turn: Turn) -> None:
-    if not arrive.way_out_told(turn):
-        feet = "_feet" if turn.units is Units.IMPERIAL else ""
-        turn.say(Role.SETTINGS, f"arrive.offer{feet}")
 
 
 def _due_first(turn: Turn, way: Way, moment: datetime) -> datetime | None:

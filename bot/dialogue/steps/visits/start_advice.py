@@ -7,7 +7,6 @@ from datetime import datetime, timedelta
 from typing import Final
 
 from bot.dialogue.compose import Role
-from bot.dialogue.facts import Units
 from bot.dialogue.steps.anywhere import planning
 from bot.dialogue.steps.visits import sky
 from bot.dialogue.steps.walk import arrive, day_plan
@@ -67,7 +66,8 @@ def say(turn: Turn, asked: str | None) -> None:
     """
     way, moment = way_of(turn.facts, turn.trip), turn_back_of(turn)
     if way is None or moment is None:
-        _say_missing(turn)
+        arrive.tell_or_offer(turn)
+        planning.go_on(turn)
         return
     out, spells = timedelta(minutes=way.out_min), turn.trip.spells
     storm = sky.first_of(spells, "storm")
@@ -82,13 +82,6 @@ def say(turn: Turn, asked: str | None) -> None:
     if arrive.moves(turn):
         day_plan.say_way(turn, way)
     arrive.remind_and_explain(turn, way, moment)
-    planning.go_on(turn)
-
-
-def _say_missing(turn: Turn) -> None:
-    if not arrive.way_out_told(turn):
-        feet = "_feet" if turn.units is Units.IMPERIAL else ""
-        turn.say(Role.SETTINGS, f"arrive.offer{feet}")
     planning.go_on(turn)
 
 

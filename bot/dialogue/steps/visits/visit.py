@@ -11,7 +11,7 @@ from bot.dialogue.meaning.asking import asks
 from bot.dialogue.meaning.said import Said
 from bot.dialogue.meaning.visit_words import car_in, party_in, place_in
 from bot.dialogue.reading import read
-from bot.dialogue.reading.light import SUNLIT, only_lacks_sun
+from bot.dialogue.reading.light import WITH_SUN, only_lacks_sun
 from bot.dialogue.reading.sky_hours import spells_in, without_hours
 from bot.dialogue.reading.visit import read_visit, with_pace
 from bot.dialogue.states import State
@@ -134,7 +134,7 @@ def as_forecast(turn: Turn, facts: Facts, text: str) -> Facts:
         light = "full sun"
     if light is None:
         return facts
-    shaded = turn.trip.forecast in SUNLIT and only_lacks_sun(text)
+    shaded = turn.trip.forecast in WITH_SUN and only_lacks_sun(text)
     if planning.has_begun(turn) and light not in rough_card.OF_THE_SKY and not shaded:
         return facts.model_copy(update={"light": None})  # "to the Raven Gorge" names a place
     forecast = Trip(forecast=light)

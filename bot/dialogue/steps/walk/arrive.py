@@ -123,6 +123,12 @@ def way_out_told(turn: Turn) -> bool:
     return True
 
 
+def tell_or_offer(turn: Turn) -> None:
+    """Answer what is known of the way out, else say what to send for it."""
+    if not way_out_told(turn):
+        turn.say(Role.SETTINGS, in_units("arrive.offer", turn.units))
+
+
 def moves(turn: Turn) -> bool:
     """Whether this message changed the time of the way, or the factor behind it."""
     before = turn.before

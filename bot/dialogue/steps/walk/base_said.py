@@ -242,6 +242,13 @@ def light_text(turn: Turn, facts: Facts) -> str:
     return TEXTS[f"light.{facts.light}"] if facts.light is not None else ""
 
 
+def settings_on(given: GivenSettings, camera: Camera) -> str:
+    """Settings with what is on the lens."""
+    filters = filters_on(given)
+    text = solving.settings_text(given, camera)
+    return f"{text}, {filters}" if filters else text
+
+
 def filters_on(given: GivenSettings) -> str:
     """What is on the lens, for the card; "" for nothing."""
     names = [TEXTS["filter.polariser"]] if given.polariser_on else []

@@ -8,6 +8,7 @@ from typing import Final
 from bot.dialogue import reckoning
 from bot.dialogue.compose import Role
 from bot.dialogue.facts import Facts, Units
+from bot.dialogue.meaning.sentences import sentences_of
 from bot.dialogue.meaning.wordings import topic_by_words
 from bot.dialogue.reading import read
 from bot.dialogue.reading.edges import (
@@ -179,10 +180,10 @@ def hear(turn: Turn, text: str) -> bool:
     if turn.context.conversation.walk is None:
         return False
     remark = _open_remark(turn)
-    covered = remark == "top" and is_covered(text)
-    if remark is not None and (is_gone(text) or covered):
-        settled = (remark, SETTLED[remark])
-        told = (settled, *(one for one in told if one[0] != remark))
+    if remark is not None and _mends(remark, text):
+        beside = " ".join(one for one in sentences_of(text) if not _mends(remark, one))
+        others = (one for one in things_told(beside, asked) if one[0] != remark)
+        told = ((remark, SETTLED[remark]), *others)
         turn.change_walk(checks=turn.walk.checks | dict(told))
     if not told:
         return False
@@ -193,6 +194,11 @@ def hear(turn: Turn, text: str) -> bool:
     if not turn.parts:
         turn.say(Role.SETTINGS, "edges.noted")
     return True
+
+
+def _mends(remark: str, text: str) -> bool:
+    """Whether words say that what was wrong at an edge is out of the frame, or covered."""
+    return is_gone(text) or (remark == "top" and is_covered(text))
 
 
 def _keep_all(turn: Turn, told: tuple[tuple[str, str], ...]) -> None:

@@ -80,7 +80,7 @@ def soft_all(turn: Turn) -> None:
     f_number = reckoning.exact_settings(facts)[0]
     if f_number is None and turn.walk.given is not None:
         f_number = turn.walk.given.f_number
-    if f_number is not None and f_number > sensor.softening_f * 1.02:
+    if f_number is not None and sensor.softens(f_number):
         dial = reckoning.dial_of(facts)
         turn.say(
             Role.SETTINGS,

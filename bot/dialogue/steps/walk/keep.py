@@ -88,7 +88,7 @@ def _closed_rung(given: GivenSettings, iso: float, camera: Camera, time: str) ->
     if iso > camera.base_iso or camera.sensor.fixed_f_number is not None:
         return None
     closed = given.f_number * math.sqrt(camera.base_iso / iso)
-    if closed > camera.sensor.softening_f * 1.02:
+    if camera.sensor.softens(closed):
         return None
     mark = nearest(f_number_marks(camera.dial), closed).exact
     rung = f"{time} {f_number_label(mark, camera.dial)}"
@@ -189,5 +189,4 @@ def noted(turn: Turn, given: GivenSettings) -> str:
     camera = turn.camera
     crop = camera.sensor.crop_factor
     focal = f", {measures.focal(given.focal_mm, crop)}" if given.focal_mm else ""
-    filters = f", {on}" if (on := base_said.filters_on(given)) else ""
-    return settings_text(given, camera) + filters + focal
+    return base_said.settings_on(given, camera) + focal

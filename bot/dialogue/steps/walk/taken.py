@@ -13,6 +13,7 @@ from bot.dialogue.turn import Turn
 from bot.dialogue.walk_state import GivenSettings
 from core.f_number import FNumberChoice
 from core.light import LIGHTS
+from core.series import Dial, at_least, f_number_label, f_number_marks
 
 #: The f-number that the person set is kept with the checks, its exact value.
 OWN_F: Final = "own_f_number"
@@ -88,7 +89,23 @@ def own_f_number(turn: Turn, depth: FNumberChoice) -> float | None:
         return None
     f_number = float(told)
     deep = depth.stack is not None or f_number >= depth.needed * NEARLY_F
-    return f_number if deep and f_number <= sensor.softening_f * 1.02 else None
+    return f_number if deep and not sensor.softens(f_number) else None
+
+
+def least_label(needed: float, least: float, dial: Dial) -> str:
+    """The first f-number on the dial that holds a depth.
+
+    Args:
+        needed: the f-number that the depth asks for, exact.
+        least: no wider than this, exact, above 0.
+        dial: steps of the camera's dial.
+
+    Returns:
+        A mark of the dial; past its last one the f-number itself ("f/90"), which no lens has.
+    """
+    wanted, marks = max(needed * NEARLY_F, least), f_number_marks(dial)
+    past = wanted > marks[-1].exact
+    return f_number_label(wanted, dial) if past else at_least(marks, wanted).label
 
 
 def with_filters(facts: Facts, given: GivenSettings) -> Facts:

@@ -22,6 +22,8 @@ _THAN: Final = r"(?: (?:at all|here|one bit|a bit|either|than (?:before|earlier)
 _RAIL: Final = r"(?:(?:rail|railing|edge|fence|barrier|water|lip|rope|side|drop))"
 
 WORDS: Final[Mapping[str, str]] = {
+    # At the end of a message, where it changes nothing.
+    "calm_parts.last": r"though|tho|however|actually",
     "calm_parts.joined": r"and|n|but|so|also|because|cuz|plus",
     "calm_parts.lead": r"and|n|but|so|also|no|nope|nah|oh|well|plus|what|ok|then|1|2",
     # "It ain't rising", which a word like "yet" or "any more" would take back.

@@ -5,12 +5,15 @@ from __future__ import annotations
 from collections.abc import Mapping
 from typing import Final
 
+from bot.dialogue.tongues.pieces import NOTHING
+
 _ES: Final = r"(?:(?:das |der |die )?(?:wasser|bach|fluss|pegel|wasserstand|es|des|s))"
 _NICHT: Final = r"(?:nicht|nich|nit|net|ned|nie)"
 _EH: Final = r"(?:(?:gar|doch|eh|auch|aber|uberhaupt|bisher|ja|wirklich) )*"
 _ALS: Final = r"(?: als (?:vorhin|vorher|zuvor|am anfang))?"
 
 WORDS: Final[Mapping[str, str]] = {
+    "calm_parts.last": NOTHING,
     "calm_parts.joined": r"und|aber|also|weil|doch",
     "calm_parts.lead": r"und|aber|also|nein|nee|ne|na|doch|ok",
     # "Es steigt nicht", which "nicht mehr" or "noch nicht" would take back.

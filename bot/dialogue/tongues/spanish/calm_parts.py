@@ -5,9 +5,12 @@ from __future__ import annotations
 from collections.abc import Mapping
 from typing import Final
 
+from bot.dialogue.tongues.pieces import NOTHING
+
 _EL_AGUA: Final = r"(?:(?:el |la )?(?:agua|arroyo|rio|nivel|caudal) )"
 
 WORDS: Final[Mapping[str, str]] = {
+    "calm_parts.last": NOTHING,
     "calm_parts.joined": r"y|pero|que|ademas|porque",
     "calm_parts.lead": r"y|pero|que|ademas|bueno|vale|ok|porque",
     # "No está subiendo", which "ya no" or "todavía no" would take back.
