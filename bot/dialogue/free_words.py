@@ -34,6 +34,7 @@ from bot.dialogue.steps.telling import (
     late,
     lens_named,
     look_wished,
+    phone_zoom,
     reference_told,
     sun_told,
     told,
@@ -187,6 +188,7 @@ def _read(turn: Turn, rest: str, said: Said, expecting: frozenset[str]) -> Facts
     facts = with_rest(look_wished.wish_behind(said.english, facts), said.english)
     facts = soft_strands.wished(said, sun_told.laid_over(turn, said, facts))
     facts = white_told.laid_over(turn, facts)
+    facts = phone_zoom.with_zoom(turn, said, facts)
     read_mm, facts = facts.focal_mm, lens_named.with_lens(turn, said, facts)
     if facts.known() or rest == said.english:  # a try that is answered is not made again
         facts = supposing.supposed(turn, said, facts)

@@ -104,7 +104,15 @@ def lenses_of(facts: Facts) -> list[Lens]:
         sensor = FORMATS["phone"]
         real = PHONE_FULL_FRAME_MM / sensor.crop_factor
         return [Lens(real, real, sensor.fixed_f_number, sensor.fixed_f_number)]
-    return [lens_of(fact) for fact in facts.lenses]
+    lenses = [lens_of(fact) for fact in facts.lenses]
+    return [_of_a_phone(facts, lens) for lens in lenses] if is_phone(facts) else lenses
+
+
+def _of_a_phone(facts: Facts, lens: Lens) -> Lens:
+    """A lens of a phone: told as on full frame, its opening fixed."""
+    fixed = FORMATS["phone"].fixed_f_number
+    ends = (_real_focal(facts, lens.shortest_mm), _real_focal(facts, lens.longest_mm))
+    return Lens(*ends, fixed, fixed)
 
 
 def focal_of(facts: Facts) -> float | None:

@@ -23,8 +23,10 @@ from bot.trouble import Troubles
 
 _LOG: Final = logging.getLogger(__name__)
 
-#: Work that was begun so often without an end is given up (own rule).
-_ATTEMPTS: Final = 3
+#: Work that was begun so often without an end is given up (own rule: a file that ends the whole
+#: program does so each time, while a slow machine that is switched off a few times is no fault of
+#: the file).
+_ATTEMPTS: Final = 5
 #: Work that was put off so often is given up (own rule): with the longest pause, about an hour.
 _DELAYS: Final = 60
 #: No work is put off for longer [s] (own rule: no homeserver is waited for longer, see

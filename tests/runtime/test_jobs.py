@@ -129,16 +129,16 @@ async def test_a_download_that_fails_is_tried_again(world: World, error: Excepti
 @pytest.mark.parametrize(
     ("request_name", "error", "times", "said"),
     [
-        ("check", ValueError("bug"), 2, "checked: not_a_picture"),
-        ("check", ValueError("bug"), 3, "checked: crashed"),
+        ("check", ValueError("bug"), 4, "checked: not_a_picture"),
+        ("check", ValueError("bug"), 5, "checked: crashed"),
         ("download", OSError(), 200, "checked: crashed"),
     ],
-    ids=["mended in time", "three times broken", "put off for too long"],
+    ids=["mended in time", "five times broken", "put off for too long"],
 )
 async def test_work_that_cannot_be_done_is_given_up(
     world: World, request_name: str, error: Exception, times: int, said: str
 ) -> None:
-    """After three breaks, or an hour of delays, the person hears that it did not work."""
+    """After five breaks, or an hour of delays, the person hears that it did not work."""
     hook = failing(request_name, error, times)
     assert (await world.says(frame(), hook=hook))[-1] == said
 
@@ -162,9 +162,9 @@ async def test_a_file_that_broke_off_is_measured_when_it_comes(world: World) -> 
 
 
 async def test_work_that_ends_the_process_is_given_up(world: World) -> None:
-    """A frame at which the process ended three times is not tried a fourth time."""
+    """A frame at which the process ended five times is not tried a sixth time."""
     shared = frame()
-    for _ in range(3):
+    for _ in range(5):
         ended = asyncio.Event()
 
         def end(request: str, ended: asyncio.Event = ended) -> None:
@@ -308,7 +308,7 @@ async def test_what_cannot_be_taken_back_does_not_hold_up_the_farewell(world: Wo
 
 
 async def test_taking_back_is_given_up_when_it_breaks_every_time(world: World) -> None:
-    """After three breaks the farewell is said without it."""
+    """After five breaks the farewell is said without it."""
     await world.says(text("one"))
     hook = failing("before redact", ValueError("bug"), 100)
     await world.says(text("forget me"), hook=hook)

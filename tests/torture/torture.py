@@ -251,7 +251,7 @@ class Town:
     async def _kill(self, bot: TorturedBot) -> None:
         """Kill the bot at random moments of its life, one in four times while it starts.
 
-        A file that was begun three times without an end is given up by design; so after two
+        A file that was begun five times without an end is given up by design; so after two
         lives comes one that is long enough for a frame.
         """
         for number in range(self.ordeal.kills):

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import re
+from collections.abc import Mapping
 from typing import Final
 
 from bot.dialogue.reading.draft import Draft
@@ -81,6 +82,13 @@ _NOUN: Final = re.compile(r"\b(?:height|width|depth|distance)\b")
 _NEAR_WORD: Final = re.compile(rf"\b(?:{NEAR})\b")
 _WAY_SLOTS: Final = frozenset({"walk_km", "climb_m"})
 _SETTING_SLOTS: Final = frozenset({"focal_mm", "f_number", "shutter_s", "iso", "base_iso"})
+#: The dial or ring that a clause names: "my lens is 26" tells no time.
+_DIALS: Final[Mapping[str, re.Pattern[str]]] = {
+    "focal_mm": re.compile(r"\b(?:lens|zoom\w*|focal|prime|wide|tele)\b"),
+    "f_number": re.compile(r"\b(?:aperture|f)\b"),
+    "shutter_s": re.compile(r"\b(?:shutter|speed|exposures?|time)\b"),
+    "iso": re.compile(r"\biso\b"),
+}
 #: "2 waterfalls", "3 rocks", "1/4 of the way", "8 out of 10".
 _NO_MEASURE: Final = re.compile(
     rf"^ (?:waterfalls|falls|(?:{NEAR})s)\b|^ (?:out )?of $|{PORTION.pattern}"
@@ -136,10 +144,19 @@ def answers(draft: Draft, quantity: Quantity, slot: str) -> bool:
     before, after = draft.clause_before(quantity), draft.clause_after(quantity)
     if quantity.unit == "" and (_is_counted(draft, quantity) or _goes_on(draft, quantity, slot)):
         return False
-    noun = _NOUN.search(f"{before};{after}")
-    if noun and noun.group() not in slot and not _NEAR_WORD.search(f"{before};{after}"):
+    clause = f"{before};{after}"
+    if _names_another_dial(clause, slot):
+        return False
+    noun = _NOUN.search(clause)
+    if noun and noun.group() not in slot and not _NEAR_WORD.search(clause):
         return False  # "18 is the height" where the distance is asked
     return all(beside.fullmatch(part) for part in (before, after))
+
+
+def _names_another_dial(clause: str, slot: str) -> bool:
+    """Whether a clause names a dial, and not the one that is asked for."""
+    named = {dial for dial, words in _DIALS.items() if words.search(clause)}
+    return slot in _DIALS and bool(named) and slot not in named
 
 
 def _is_counted(draft: Draft, quantity: Quantity) -> bool:

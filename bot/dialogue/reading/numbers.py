@@ -44,7 +44,7 @@ _ISO_MARK: Final = (
 )
 _LINK: Final = (
     r"(?: (?:of|is|at|on|to|down to|about|around|back to|now|set|landed|picked|chose|went"
-    r"|diall?ed|in|was|wide|open|fully)|'s| ?[=:])*"
+    r"|diall?ed|in|was|still|left|stuck|sitting|wide|open|fully)|'s| ?[=:])*"
 )
 #: Spelling of each unit; earlier ones win. Misspellings that were seen are listed, no others.
 _UNITS: Final[tuple[tuple[str, str], ...]] = (

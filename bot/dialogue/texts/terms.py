@@ -86,4 +86,57 @@ TERMS: Final[dict[str, str]] = {
         "The same frame at several times, each twice the last; you choose at home on a large "
         "screen."
     ),
+    # what stands in Linn's own lines; the bands of the share as in `core.water`
+    "term.share": (
+        "How far the water runs while the shutter is open, as part of the picture's side: to 1 % "
+        "crisp, to 10 % textured strands, to 35 % silky, above that misty."
+    ),
+    "term.meter": (
+        "With these settings the camera's needle stands near its middle in that light. White water "
+        "can still be too bright: play the frame back, and look whether it blinks."
+    ),
+    "term.last_frames": (
+        "What your frames and their blinking have shown of the light; it counts more than the word "
+        "for the weather."
+    ),
+    "term.letters": (
+        "Each outlined area in the marked picture has a letter; the line with that letter says "
+        "what it is, and how much of the frame."
+    ),
+    "term.sparkle": (
+        "Tiny points where wet rock or drops mirror the light: they may be pure white, no texture "
+        "is lost there."
+    ),
+    "term.leaf_frame": (
+        "A second frame at a short time, for the leaves alone: at home its sharp leaves are laid "
+        "over the blurred ones."
+    ),
+    "term.turn_back": (
+        "The clock time at which you turn round, however good the light is, so that you are out "
+        "before dark: it follows from sunset and the way."
+    ),
+    "term.tilt": (
+        "How far the camera looks up from level. Level keeps trees and walls upright; tilted up, "
+        "they lean in."
+    ),
+    "term.spare": (
+        "So much of the picture's side is left beside the whole fall: room to straighten it later."
+    ),
+    "term.nearest": (
+        "The thing closest to the camera that shall be sharp, mostly a rock in front: its distance "
+        "sets f-number and focus."
+    ),
+    "term.lip": "The edge over which the water falls. Nobody stands on it or above it.",
+    "term.portrait": (
+        "Portrait is the camera upright, for a tall fall; landscape is its long side level, for a "
+        "wide one."
+    ),
+    "term.overcast": (
+        "Cloud over the whole sky, no shadows. Bright where it dazzles, heavy where it is dull: "
+        "soft light, good for white water."
+    ),
+    "term.focal_phone": (
+        "What your phone takes in, told as on a full-frame camera: 26 mm is 1x, its usual camera "
+        "unzoomed; 13 mm is 0.5x, 78 mm is 3x."
+    ),
 }

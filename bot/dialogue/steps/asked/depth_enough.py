@@ -129,7 +129,7 @@ def _say(turn: Turn, facts: Facts, f_numbers: Sequence[float]) -> None:
         verdict(exact[0], depth.needed, sensor),
         near=measures.length(near_m, turn.units),
         focal=measures.focal(focal_mm, sensor.crop_factor),
-        needed=least_label(depth.needed, _LEAST_F, dial),
+        needed=least_label(max(depth.needed * NEARLY_F, _LEAST_F), dial),
         limit=f_number_label(sensor.softening_f, dial),
     )
     if len(exact) > 1:

@@ -24,6 +24,7 @@ from bot.dialogue.steps.asked import (
     filter_meant,
     handy_answers,
     numbers_asked,
+    own_words,
     reach,
     terms,
     time_enough,
@@ -92,17 +93,22 @@ def answer(turn: Turn, heard: Said) -> str | None:
     return rest
 
 
+def _of_numbers(turn: Turn, heard: Said) -> str | None:
+    """Answer a question about numbers, and what is asked of depth behind it."""
+    rest = numbers_asked.answer(turn, heard)
+    if rest is not None:
+        _say_depth_behind(turn, heard)
+    return rest
+
+
 def _first(turn: Turn, heard: Said) -> str | None:
     """Answer the first question; what else the message says, None when it asks nothing known."""
     text = heard.english
-    judged = wondered.answer(turn, heard)
-    if judged is not None:
-        return judged
-    judged = numbers_asked.answer(turn, heard)
-    if judged is not None:
-        _say_depth_behind(turn, heard)
-        return judged
     clauses = _CLAUSE.split(text)
+    for answered in (own_words.answer, wondered.answer, _of_numbers):
+        rest = answered(turn, heard)
+        if rest is not None:
+            return rest
     judged = _judged(turn, heard, clauses)
     if judged is not None:
         return judged

@@ -113,7 +113,7 @@ def _say_aperture(turn: Turn, key: str, *, fixed: str = "asked.f_number_phone") 
         key,
         f_number=f_number_label(now.settings.f_number, dial),
         needed=measures.plain(now.depth.needed),
-        least=least_label(now.depth.needed, sensor.best_f[0], dial),
+        least=least_label(max(now.depth.needed * NEARLY_F, sensor.best_f[0]), dial),
         frames=str(now.depth.stack or 1),
         better=f_number_label(now.depth.exact, dial),
         low=f_number_label(sensor.best_f[0], dial),

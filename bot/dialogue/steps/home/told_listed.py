@@ -140,7 +140,7 @@ def _say_depth(turn: Turn, focus_m: float | None) -> None:
     values = {
         "near": measures.length(near_m, turn.units),
         "focal": measures.focal(focal_mm, sensor.crop_factor),
-        "needed": least_label(depth.needed, 1.0, dial),
+        "needed": least_label(max(depth.needed, 1.0), dial),
         "frames": str(depth.stack or 1),
     }
     reasons.explain_depth(turn, facts, focal_mm, depth)

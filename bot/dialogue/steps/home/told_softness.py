@@ -49,7 +49,7 @@ def values_of(turn: Turn, place: int) -> dict[str, str]:
     }
     if focal_mm is not None and near_m is not None:
         needed = reckoning.depth_of(facts, focal_mm).needed
-        values["needed"] = least_label(needed, 1.0, dial)
+        values["needed"] = least_label(max(needed, 1.0), dial)
         values["focal"] = measures.focal(focal_mm, sensor.crop_factor)
         values["near"] = measures.length(near_m, turn.units)
     return values

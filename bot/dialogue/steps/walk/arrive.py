@@ -126,7 +126,8 @@ def way_out_told(turn: Turn) -> bool:
 def tell_or_offer(turn: Turn) -> None:
     """Answer what is known of the way out, else say what to send for it."""
     if not way_out_told(turn):
-        turn.say(Role.SETTINGS, in_units("arrive.offer", turn.units))
+        feet = "_feet" if turn.units is Units.IMPERIAL else ""
+        turn.say(Role.SETTINGS, f"arrive.offer{feet}")
 
 
 def moves(turn: Turn) -> bool:

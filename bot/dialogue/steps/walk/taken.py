@@ -92,18 +92,17 @@ def own_f_number(turn: Turn, depth: FNumberChoice) -> float | None:
     return f_number if deep and not sensor.softens(f_number) else None
 
 
-def least_label(needed: float, least: float, dial: Dial) -> str:
-    """The first f-number on the dial that holds a depth.
+def least_label(wanted: float, dial: Dial) -> str:
+    """The first f-number on the dial that is not wider than one that is wanted.
 
     Args:
-        needed: the f-number that the depth asks for, exact.
-        least: no wider than this, exact, above 0.
+        wanted: exact, above 0.
         dial: steps of the camera's dial.
 
     Returns:
         A mark of the dial; past its last one the f-number itself ("f/90"), which no lens has.
     """
-    wanted, marks = max(needed * NEARLY_F, least), f_number_marks(dial)
+    marks = f_number_marks(dial)
     past = wanted > marks[-1].exact
     return f_number_label(wanted, dial) if past else at_least(marks, wanted).label
 

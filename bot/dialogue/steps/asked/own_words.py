@@ -1,0 +1,30 @@
+"""What Linn's own words mean, for who asks it back: each in a sentence."""
+
+from __future__ import annotations
+
+from bot.dialogue import reckoning
+from bot.dialogue.compose import Role
+from bot.dialogue.meaning.own_words import own_word_asked
+from bot.dialogue.meaning.said import Said
+from bot.dialogue.reading.foreign import glossed
+from bot.dialogue.turn import Turn
+
+
+def answer(turn: Turn, said: Said) -> str | None:
+    """Explain such a word.
+
+    Args:
+        turn: the answer under construction.
+        said: the message.
+
+    Returns:
+        What else the message says, in English; None when it asks for none of these words.
+    """
+    found = own_word_asked(said.typed)
+    if found is None:
+        return None
+    name, others = found
+    phone = "_phone" if name == "focal" and reckoning.is_phone(turn.facts) else ""
+    turn.say(Role.SETTINGS, f"term.{name}{phone}")
+    turn.reason("why.practice")
+    return others if said.language == "en" else glossed(others, said.language)
