@@ -1,101 +1,90 @@
-"""What people ask and confess in their own words, each with the answer of the trade."""
+"""Linn's own words, explained to whoever asks them back."""
 
 from __future__ import annotations
 
 import pytest
 
+from bot.dialogue.meaning.own_words import NAMES, own_word_asked
+from bot.dialogue.texts import TEXTS
+from core.water import BANDS
 from tests.dialogue.player import Player
-from tests.dialogue.walked import keys_of
-
-KIT = "full frame, 24-70, tripod"
+from tests.dialogue.walked import keys_of, walked
 
 
 @pytest.mark.parametrize(
-    ("text", "key"),
+    ("asked", "name"),
     [
-        ("the whole picture leans to one side", "answer.tilted"),
-        ("I never turned the polariser, just screwed it on", "asked.polariser_turn"),
-        ("I had the tripod at eye height for all of them", "answer.eye_height"),
-        (
-            "carried it over my shoulder with the camera on, across the wet stones",
-            "answer.carrying",
-        ),
-        ("totally forgot the time and it was nearly dark when I got back", "arrive.offer"),
-        ("my lens gets wet from the mist all the time", "symptom.spots"),
-        ("sky is always a white blob on top, how to get rid of it", "asked.sky"),
-        ("the graph thing bumps against the right side, have I lost it?", "asked.histogram"),
-        ("am I allowed to set up a tripod there", "permit.ask"),
-        ("the stones right in front come out fuzzy, how come", "symptom.soft_depth"),
-        ("no tripod with me, is handheld hopeless?", "asked.by_hand_short"),
+        ("And what is a ladder, you don't mean I climb something?", "ladder"),
+        ("What does '1 %, textured' mean please", "share"),
+        ("what do you mean by water crosses 2 % of the frame", "share"),
+        ("2 % of the frame? what's that", "share"),
+        ("textured? what's that", "look"),
+        ("what are the letters in the picture", "letters"),
+        ("what's that letter thing in the picture", "letters"),
+        ("what is 'about right on the meter'?", "meter"),
+        ("what's 'tilted 2.5° up'?", "tilt"),
+        ("what's a turn back time?", "turn_back"),
+        ("in the light of your last frames, what does that mean", "last_frames"),
+        ("no idea what overcast is", "overcast"),
+        ("27mm is what", "focal"),
+        ("was heißt denn 'laut Belichtungsmesser'?", "meter"),
+        ("was ist eine Reihe?", "ladder"),
+        ("was bedeutet 3,7 % des Bildes", "share"),
+        ("Abbruchkante? was ist das", "lip"),
+        ("¿qué es una serie?", "ladder"),
+        ("¿qué significa 'cruza el 2 % del encuadre'?", "share"),
+        ("¿qué quiere decir en su punto?", "meter"),
     ],
 )
-def test_own_words(text: str, key: str) -> None:
-    """The first walk of a beginner, gone through afterwards."""
-    player = Player()
-    player.say(KIT)
-    assert key in keys_of(player, text)
-
-
-@pytest.mark.parametrize("text", ["now only few spots", "just a few spots"])
-def test_few_spots_are_dots(text: str) -> None:
-    """Where the water was asked about, spots are what blinks."""
-    player = Player()
-    for line in ("12 m tall, 18 m away, rock at 1.5 m", KIT, "1", "1"):
-        player.say(line)
-    assert "highlights.dots" in " ".join(keys_of(player, text))
+def test_the_word_is_known_however_it_is_asked(asked: str, name: str) -> None:
+    """Before or behind the word, quoted or not, in each language."""
+    found = own_word_asked(asked)
+    assert found is not None
+    assert found[0] == name
 
 
 @pytest.mark.parametrize(
-    ("text", "begins"),
+    "text",
     [
-        ("two cloths, one head torch. Enough?", "Not yet.\nFour dry cloths"),
-        ("two cloths. Enough?", "Not yet.\nFour dry cloths or more, a headlamp each"),
-        ("5 cloths, 2 lamps. Enough?", "Four dry cloths or more"),
-        ("what should I pack?", "Four dry cloths or more"),
+        "what is 27 mm like from here",
+        "what is the best time for silky water",
+        "what does the ladder cost me in light",
+        "should it be textured",
+        "2 % of the frame is enough",
+        "was ist das für ein Fels an der Kante da",
+        "¿qué es mejor, vertical u horizontal?",
     ],
 )
-def test_a_kit_that_is_too_little_hears_so(text: str, begins: str) -> None:
-    """Four cloths and a lamp each are enough (common practice)."""
-    (said,) = Player().say(text)
-    assert said.body.startswith(begins)
+def test_other_questions_are_left_to_their_answers(text: str) -> None:
+    """Who asks for a number, or what to take, knows the word."""
+    assert own_word_asked(text) is None
 
 
-@pytest.mark.parametrize(
-    ("text", "key"),
-    [
-        ("what does raw mean in this", "asked.raw_means"),
-        ("is raw better", "asked.raw"),
-        ("m43, and why does everybody say no f/16 on these?", "asked.why_not_f22"),
-    ],
-)
-def test_what_a_word_means_and_why_not(text: str, key: str) -> None:
-    """Who asks what a word means is not told what to choose."""
-    assert key in keys_of(Player(), text)
+def test_each_word_has_its_sentence() -> None:
+    """A text for each, and the bands of the share as they are reckoned with."""
+    assert all(f"term.{name}" in TEXTS for name in NAMES)
+    bands = TEXTS["term.share"]
+    assert all(f"to {100 * limit:.0f} %" in bands for limit in BANDS[1:])
 
 
-def test_soft_leaves_are_leaves_that_move() -> None:
-    """Who tells of them is not asked whether the leaves move."""
+def test_the_walk_stays_where_it_is_and_the_rest_is_heard() -> None:
+    """A word is explained, the reply beside it taken, the open question put again."""
+    player = walked()
+    said = keys_of(player, "dots only. what is a ladder?")
+    assert said[0] == "term.ladder"
+    assert "ask.leaves" in said
+    body = walked().say("what is a ladder?")[0].body
+    assert "each twice the last" in body
+    assert "Does the main water blink?" in body
+
+
+def test_a_phone_is_told_its_buttons() -> None:
+    """What "26 mm" is on a phone is its 1x; in German the rest is read as well."""
+    phone = walked(told="phone, 2 m tall, 5 m away, rock at 1 m")
+    assert "26 mm is 1x" in phone.say("whats 26mm")[0].body
     player = Player()
-    for line in ("12 m tall, 18 m away, rock at 1.5 m", KIT, "1", "1", "dots"):
-        player.say(line)
-    keys = keys_of(player, "rock is sharp, leaves aren't, is that focus?")
-    assert "keep.leaf_frame" in " ".join(keys)
-    assert keys[-1] == "ask.next"
-
-
-def test_a_light_beside_the_answer_to_a_check_is_kept() -> None:
-    """Grey sky answers for the top edge, and tells the light; white sky alone tells none."""
-    for text, light in (("grey sky, no trees over it", "overcast"), ("white sky", None)):
-        player = Player()
-        player.say(f"12 m tall, 18 m away, rock at 1.5 m, {KIT}")
-        player.say(text)
-        assert player.context is not None
-        assert player.context.facts.light == light
-
-
-def test_when_to_go_is_the_way_out() -> None:
-    """Told and asked in one message: 21:10 less an hour less 18 min × 1.5 are 19:43."""
-    player = Player()
-    player.say(f"12 m tall, 18 m away, rock at 1.5 m, {KIT}")
-    (said,) = player.say("when do I have to go? sun sets 21:10, 1.5 km back, 60 m down")
-    assert "Turn back by 19:43" in said.body
+    player.say("sprache deutsch")
+    said = player.say("Was heißt Abbruchkante? Der Fall ist 12 m hoch.")[0].body
+    assert "über die das Wasser fällt" in said
+    assert player.context is not None
+    assert player.context.facts.fall_height_m == 12.0

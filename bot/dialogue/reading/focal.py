@@ -99,6 +99,21 @@ def _shows_a_part(draft: Draft, quantity: Quantity) -> bool:
     return sized and _SHOWS.match(draft.after(quantity)) is not None
 
 
+#: "My lens is 26", "the zoom's on 35": the ring by its name, and nothing counted.
+_BY_ITS_NAME: Final = re.compile(
+    r"\b(?:my|the|this) (?:lens|zoom|focal length)(?:'s| is| was)(?: (?:set|now|still))*"
+    r"(?: (?:on|at|to))? ?$"
+)
+_ENDS: Final = re.compile(r" ?(?:$|[,.;!)])")
+
+
+def _is_named(draft: Draft, quantity: Quantity) -> bool:
+    """Whether a bare number stands behind the name of the ring that it is read from."""
+    sized = quantity.text.strip().isdigit() and SHORTEST_MM <= quantity.value <= _LONGEST_MM
+    named = _BY_ITS_NAME.search(draft.before(quantity)) is not None
+    return sized and named and _ENDS.match(draft.after(quantity)) is not None
+
+
 #: The longest lens that is carried to a fall [mm] (own rule).
 _LONGEST_MM: Final = 600
 #: "On the 24 end of my 24-105".
@@ -176,7 +191,7 @@ def _read_bare(draft: Draft) -> None:
     for quantity in draft.free(""):
         before = draft.before(quantity)
         named_end = _NAMED_END.match(draft.after(quantity)) and quantity.value >= SHORTEST_MM
-        if named_end or _shows_a_part(draft, quantity):
+        if named_end or _shows_a_part(draft, quantity) or _is_named(draft, quantity):
             draft.put("focal_mm", quantity.value, quantity)
             continue
         covered = any(

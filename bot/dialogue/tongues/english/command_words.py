@@ -27,7 +27,7 @@ WORDS: Final[Mapping[str, str]] = {
     "command_words.unclear": "mean means meaning understand huh",
     "command_words.of_a_question": """
         blink blinking blinks warning highlights highlight format sensor edge edges
-        corner corners lip anchor ladder leaf frame texture nearest tall see find know
+        corner corners anchor texture nearest tall see find know
         dots patches""",
     "command_words.about_it": """
         i you do does dont did not is are it that this the a an by with of if there me

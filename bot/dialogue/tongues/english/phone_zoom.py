@@ -7,7 +7,8 @@ from typing import Final
 
 WORDS: Final[Mapping[str, str]] = {
     "phone_zoom.used": (
-        r"(?:shoot(?:ing)?|shot|took|take|taking|zoomed|set)(?: (?:it|this|all))? (?:on|at|in|with|to)"
+        r"(?:shoot(?:ing)?|shot|took|take|taking|zoomed|set)(?: (?:it|this|all))?"
+        r" (?:on|at|in|with|to)"
         r"|using|use|used|on|with|at|(?:went|switched|going) (?:to|with|for)"
     ),
     "phone_zoom.the": r"the|my|main|normal|standard",

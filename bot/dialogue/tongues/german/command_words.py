@@ -26,7 +26,7 @@ WORDS: Final[Mapping[str, str]] = {
     # of.
     "command_words.unclear": "heisst bedeutet versteh verstehe kapier kapiere hä meinst",
     "command_words.of_a_question": """
-        blinkt blinken blinke sehe seh finde weiss kante rand ecken flecken punkte""",
+        blinkt blinken blinke sehe seh finde weiss rand ecken flecken punkte""",
     "command_words.about_it": """
         was wie wo woran ich du das es ist nicht ein eine der die man den sich mit denn""",
     # Who wants to see what was taken in: a word for that and one that asks.

@@ -21,7 +21,7 @@ WORDS: Final[Mapping[str, str]] = {
         r"|(?:sagt mir|verstehe? ich) (?:nichts|nicht)"
     ),
     "own_words.tail": (
-        r"bedeutet|bedeuten|heisst|bitte|genau|denn|nochmal|eigentlich|jetzt|da|hier|nochmals"
+        r"bedeutet|bedeuten|heisst|ist|sind|bitte|genau|denn|nochmal|eigentlich|jetzt|da|hier|nochmals"
     ),
     "own_words.goes_on": r"und|aber|ich|weil|also|mein\w*",
     "own_words.share": (

@@ -16,7 +16,7 @@ WORDS: Final[Mapping[str, str]] = {
     "own_words.behind": (
         r"(?:que )?(?:significan?|quieren? decir)(?: eso)?|(?:que )?(?:es|son) (?:eso|que)|que es"
     ),
-    "own_words.tail": r"significan?|exactamente|por favor|aqui|quiere decir|entonces|eso",
+    "own_words.tail": r"significan?|es|son|exactamente|por favor|aqui|quiere decir|entonces|eso",
     "own_words.goes_on": r"y|pero|yo|porque|mi|es que",
     "own_words.share": (
         r"(?:el agua )?cruza(?: el)?(?: \d+(?:[.,]\d+)?)?(?: (?:por ciento )?del encuadre)?"
