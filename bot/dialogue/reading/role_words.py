@@ -50,6 +50,8 @@ FROM_LIP: Final = (
     r"(?:bottom|base|foot|pool|water|ground|splash|rocks)"
 )
 #: What a clause before a number speaks of; the last one named counts.
+#: "The wide zoom" is as wide as it is.
+_OF_A_LENS: Final = r"(?!(?: |-)(?:zoom|angle|lens|one|end|glass|prime)\b)"
 SUBJECT: Final = re.compile(
     rf"\b(?:(?P<camera>shooting height|eyes?(?= (?:height|level))|camera|cam|(?:sensor"
     rf"|lens)(?= height| level)|tripod"
@@ -70,8 +72,8 @@ SUBJECT: Final = re.compile(
     r"|(?:falls?|waterfall|water|stream|creek|brook|river|cascade|curtain|veil|drop|chute)"
     r" (?:is )?at|(?:falls?|waterfall|drop|cascade) (?:right |just )?behind (?:it|that|them"
     r"|him|her))"
-    r"|(?P<width>width|wide)|(?P<depth>depth|deep)|(?P<climb>climb\w*|ascent|gain(?:s|ing)?"
-    r"|elevation change)"
+    rf"|(?P<width>width|wide{_OF_A_LENS})|(?P<depth>depth|deep)"
+    r"|(?P<climb>climb\w*|ascent|gain(?:s|ing)?|elevation change)"
     r"|(?P<walk>walk\w*|hike|hiking|trail|approach|(?<!\w )way (?:out|back|in|home)"
     r"|(?:the|our|my) way (?:out|back|in|home))|(?P<section>show|section|part|piece|slice)"
     rf"|(?P<height>height|tall|high|drops|falling(?=(?:\W|\b(?:about|some|maybe|for|over"
@@ -112,13 +114,14 @@ BEHIND: Final = re.compile(
     r"|(?P<height>tall|high|of (?:falling water|water (?:falling|dropping|tumbling|crashing"
     r"|plunging"
     r"|(?:coming|pouring|going) (?:straight |right )?(?:down|over)))"
-    rf"|{IS_THE} (?:whole |total |full )?height|in height|of height|in total"
+    rf"|is how (?:tall|high)|{IS_THE} (?:whole |total |full )?height|in height|of height|in total"
     rf"|altogether|(?:of (?:a |free )?)?(?:{FALL})"
     r"|for (?:the )?(?:drop|(?:water)?falls?|whole thing))"
-    rf"|(?P<width>wide|broad|across|(?:in|of) width|{IS_THE} width)|(?P<depth>deep"
+    rf"|(?P<width>wide|broad|across|is how wide|(?:in|of) width|{IS_THE} width)|(?P<depth>deep"
     r"|of water(?! (?:falling|dropping|coming|pouring|tumbling|crashing|plunging|going))"
     rf"|{IS_THE} depth)"
-    rf"|(?P<distance>{IS_THE} distance|away|off|back|out(?! of\b)|distant|distance"
+    rf"|(?P<distance>{IS_THE} distance|is how far (?:away |off |back )?(?:i|we)|away|off|back"
+    r"|out(?! of\b)|distant|distance"
     r"|far(?=\s*(?:$|[,.;!?)]|from\b|away\b|and\b|but\b)))"
     r"|(?P<beyond>behind)"
     r"|(?P<near>in front)"
@@ -161,7 +164,7 @@ MEASURED: Final = re.compile(
     r"[ -](?:low|high|level|height|flat|up|down)"
     r"|(?:tripod|camera|lens)\b[^,;.]{0,20}\b(?:lowest|highest|(?:ground|water|floor"
     r"|river) level|(?:above|off|over) the \w+))"
-    r"|(?P<width>width|wide))\b"
+    rf"|(?P<width>width|wide{_OF_A_LENS}))\b"
 )
 WALKING: Final = re.compile(
     r"\b(?:walk\w*|hik\w+|trail|approach|miles?|climb\w*|way (?:back|out|in))\b|km\b"

@@ -20,7 +20,8 @@ WORDS: Final[Mapping[str, str]] = {
         r"|(?:what|wot)s (?:that|it|this)(?: mean)?|meaning what"
     ),
     "own_words.tail": (
-        r"means?|is|are|was|please|pls|again|exactly|even|here|for|then|supposed to mean|about|actually"
+        r"means?|is|are|was|please|pls|again|exactly|even|here|for|then|supposed to mean"
+        r"|about|actually"
     ),
     "own_words.goes_on": r"and|but|so|i|im|ive|my|because|cos",
     "own_words.share": (
