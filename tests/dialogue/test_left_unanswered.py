@@ -43,6 +43,12 @@ def _begun(language: str = "en") -> Player:
     [
         ("en", "f/8, 1/15 s now. who owns the hut over there?", "Not answered: ‘who owns the hut"),
         ("en", "iso 100, 1/4 s, f/11. is that bird up there an eagle?", "Not answered: ‘is that"),
+        (
+            "en",
+            "rock at 3 m, is that an eagle up there",
+            "Not answered: ‘is that an eagle up there",
+        ),
+        ("de", "Fels bei 3 m, ist das da oben ein Adler", "Nicht beantwortet: ‘ist das da oben"),
         ("de", "f/8, 1/15 s jetzt. wem gehört die Hütte da drüben?", "Nicht beantwortet: ‘wem"),
         ("es", "f/8, 1/15 s ahora. ¿de quién es la cabaña de allí?", "Sin responder: ‘de quién"),
     ],
@@ -50,7 +56,7 @@ def _begun(language: str = "en") -> Player:
 def test_what_nothing_answered_is_named(language: str, line: str, told: str) -> None:
     """The settings are taken, and the question beside them is said to be left."""
     said = _begun(language).say(line)[0]
-    assert "told.settings" in said.keys
+    assert said.keys[0] in {"told.settings", "base.settings"}
     assert told in said.body
     assert said.question == "blink"
 
@@ -64,6 +70,9 @@ def test_what_nothing_answered_is_named(language: str, line: str, told: str) -> 
         "f/8, 1/15 s. should I leave the hut out? yes I do",
         "f/8, 1/15 s, ok?",
         "f/8, 1/15 s, the hut is old",
+        "f/8, 1/15 s, is good",
+        "f/8, 1/15 s, how cool is that",
+        "rock at 3 m, what shutter do I take then",
     ],
 )
 def test_what_is_answered_or_asks_nothing(line: str) -> None:

@@ -88,3 +88,11 @@ def test_a_phone_is_told_its_buttons() -> None:
     assert "über die das Wasser fällt" in said
     assert player.context is not None
     assert player.context.facts.fall_height_m == 12.0
+
+
+def test_a_time_to_turn_back_that_is_known_is_told() -> None:
+    """Its meaning is asked only while there is none."""
+    player = walked()
+    assert keys_of(player, "what's a turn back time?")[0] == "term.turn_back"
+    player.say("3 km walk out, 150 m climb, sunset 18:40")
+    assert keys_of(player, "what's my turn back time?")[0] != "term.turn_back"

@@ -6,12 +6,17 @@ import re
 from collections.abc import Mapping
 from typing import Final
 
-from bot.dialogue.meaning.sentences import sentences_of
+from bot.dialogue.meaning.sentences import clauses_of, sentences_of
 from bot.dialogue.tongues import in_any, of_each, whole_words
 
 _ASKS: Final[Mapping[str, re.Pattern[str]]] = {
     language: re.compile(rf"(?<!\w)(?:{said})", re.IGNORECASE)
     for language, said in of_each("left_unanswered.asks").items()
+}
+#: What a clause begins with that asks without a mark, as who dictates it: "am I late".
+_OPENS: Final[Mapping[str, re.Pattern[str]]] = {
+    language: re.compile(rf"(?:{said})\b", re.IGNORECASE)
+    for language, said in of_each("left_unanswered.opens").items()
 }
 #: A tag alone, or behind what is told: "f/8 then, right?".
 _TAG: Final = re.compile(
@@ -41,17 +46,35 @@ def questions_in(typed: str, language: str) -> list[str]:
         typed: the message.
         language: in which it is, by its code.
     """
-    asks = _ASKS.get(language, _ASKS["en"])
     sentences = sentences_of(typed)
     behind = [*sentences[1:], ""]
     return [
-        sentence.strip()
+        question
         for sentence, following in zip(sentences, behind, strict=True)
-        if sentence.rstrip().endswith("?")
-        and len(sentence.split()) >= _LEAST_WORDS
-        and not (_TAG.search(sentence) or _ANSWERED.match(following))
-        and asks.search(sentence)
+        if not _ANSWERED.match(following)
+        for question in _asked_in(sentence.strip(), language)
     ]
+
+
+def _asked_in(sentence: str, language: str) -> list[str]:
+    """The sentence where its mark says that it asks, else its clauses that begin so."""
+    marked = sentence.endswith("?")
+    pieces = [sentence] if marked else map(_bare, clauses_of(sentence))
+    asks = _of(_ASKS, language).search if marked else _of(_OPENS, language).match
+    return [
+        piece
+        for piece in pieces
+        if len(piece.split()) >= _LEAST_WORDS and not _TAG.search(piece) and asks(piece)
+    ]
+
+
+def _bare(clause: str) -> str:
+    """A clause without what joins it to the one before."""
+    return _AND.sub("", clause).strip(" ¿,;:")
+
+
+def _of(patterns: Mapping[str, re.Pattern[str]], language: str) -> re.Pattern[str]:
+    return patterns.get(language, patterns["en"])
 
 
 def asking_clause(question: str, language: str, most: int) -> str | None:
@@ -62,7 +85,7 @@ def asking_clause(question: str, language: str, most: int) -> str | None:
         language: in which it is, by its code.
         most: characters that it may have.
     """
-    asks = _ASKS.get(language, _ASKS["en"])
+    asks = _of(_ASKS, language)
     clauses = (_AND.sub("", clause).strip(" ¿") for clause in _CLAUSE.split(question))
     fitting = (one for one in clauses if len(one) <= most and len(one.split()) >= _LEAST_CLAUSE)
     return next((one for one in fitting if asks.search(one) and not _OR_NOT.match(one)), None)

@@ -17,7 +17,15 @@ from bot.dialogue.steps.anywhere import manner
 from bot.dialogue.turn import Turn
 
 #: What the walk says by itself, whatever was asked: settings and what a frame leads to …
-_SETTINGS: Final = ("base.", "told.", "adjust.", "highlights.", "light_told.", "light.")
+_SETTINGS: Final = (
+    "base.",
+    "told.",
+    "adjust.",
+    "highlights.",
+    "light_told.",
+    "light.",
+    "where.given",
+)
 #: … lens, place and borders …
 _VIEW: Final = ("lens.", "edges.", "top.", "sides.", "anchor.", "where.")
 #: … and what only takes in, reminds or goes on.

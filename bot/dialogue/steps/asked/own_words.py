@@ -8,6 +8,7 @@ from bot.dialogue.meaning.own_words import own_word_asked
 from bot.dialogue.meaning.said import Said
 from bot.dialogue.reading.foreign import glossed
 from bot.dialogue.turn import Turn
+from bot.dialogue.way_out import turn_back_of
 
 
 def answer(turn: Turn, said: Said) -> str | None:
@@ -24,6 +25,8 @@ def answer(turn: Turn, said: Said) -> str | None:
     if found is None:
         return None
     name, others = found
+    if name == "turn_back" and turn_back_of(turn) is not None:
+        return None  # there is one to tell
     phone = "_phone" if name == "focal" and reckoning.is_phone(turn.facts) else ""
     turn.say(Role.SETTINGS, f"term.{name}{phone}")
     turn.reason("why.practice")

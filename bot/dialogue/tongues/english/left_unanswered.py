@@ -12,6 +12,13 @@ WORDS: Final[Mapping[str, str]] = {
         r"|must|may|is|are|was|were|am|has|have) (?:i|we|you|it|that|this|these|those|they|he|she"
         r"|there|the|a|an|my|our|your|not)\b|or\b"
     ),
+    # What a clause begins with that asks, its mark left out.
+    "left_unanswered.opens": (
+        r"(?:do|does|did|can|could|should|shall|would|am|is|are|was|were|will|may|must|has|have)"
+        r" (?:i|we|you|it|that|this|these|those|they|he|she|there|the|a|an|my|our|your)"
+        r"|(?:what|which|how|why|where|when|who)(?:['’]?s| (?:do|does|did|is|are|was|can|could"
+        r"|should|would|will|about|long|much|many|far|time|lens|one|glass|else|settings?|shutter))"
+    ),
     # Who ends so wants a nod.
     "left_unanswered.tag": (
         r"(?:right|ok(?:ay)?|correct|agreed|yes|yeah|no|eh|huh|true|fair|deal|you know|got it"

@@ -13,6 +13,15 @@ WORDS: Final[Mapping[str, str]] = {
         r"|gibts|wird|werd\w*|würd\w*|brauch\w*|macht?|bringt|hilft|lohnt|reicht|stört|verwackelt) "
         r"(?:ich|man|ma|wir|du|es|das|die|der|dies\w*|sie|er|da|mein\w*|n?icht)\b"
     ),
+    # What a clause begins with that asks, its mark left out.
+    "left_unanswered.opens": (
+        r"(?:kann|darf|soll|muss|reicht|geht|passt|lohnt|stimmt|gibt|bin|ist|is|sind|habe?|hast|wird"
+        r"|brauch|brauche|brauchts|wars?|macht) (?:ich|man|wir|das|des|es|der|die|da|hier|du|ihr"
+        r"|sich|mein\w*|so|noch|denn)"
+        r"|(?:was|wie|wieso|warum|wo|wann|wer|welche[rsn]?|woran|wofür) (?:ist|is|mach\w*|stell\w*"
+        r"|soll|kann|muss|viel|lang\w*|weit|zeit|blende|objektiv|habe?|hast|sind|geht|heißt|wird"
+        r"|nehm\w*|nimmt)"
+    ),
     # Who ends so wants a nod.
     "left_unanswered.tag": (
         r"(?:oder(?: nicht)?|ne|gell|ok(?:ay)?|richtig|ja|nein|stimmt['’]?s|nicht wahr|klar"

@@ -13,6 +13,14 @@ WORDS: Final[Mapping[str, str]] = {
         r"|qui[eé]n\w*)\b|(?:es|est[aá]n?|son|se puede|puedo|podemos|debo|debemos|tengo que|hay"
         r"|hace falta|sirve|vale|conviene|cambia|afecta)\b|[oó]\b"
     ),
+    # What a clause begins with that asks, its mark left out.
+    "left_unanswered.opens": (
+        r"¿|(?:puedo|podemos|debo|debemos|tengo que|hace falta|vale la pena|se puede|conviene"
+        r"|est[aá] bien|voy) (?:usar|poner|dejar|ir|subir|bajar|quitar|llevar|seguir|hacer|si|el|la"
+        r"|un|una|con|tarde)"
+        r"|(?:qu[eé] (?:hago|pongo|tiempo|velocidad|apertura|uso|lente|objetivo)|c[oó]mo (?:hago|lo"
+        r"|puedo|se)|cu[aá]nto (?:tiempo|es|falta)|por qu[eé] (?:no|me|se|sale))"
+    ),
     # Who ends so wants a nod.
     "left_unanswered.tag": (
         r"(?:no|s[ií]|vale|verdad|cierto|correcto|ok(?:ay)?|de acuerdo|o no|est[aá] bien"
