@@ -12,7 +12,7 @@ WORDS: Final[Mapping[str, str]] = {
     "cold_numbers.km_an_hour": r"kilomet\w+ (?:per|an) hour",
     "cold_numbers.knots": r"knots?",
     "cold_numbers.wind": r"wind\w*|gusts?|breeze",
-    "cold_numbers.chill_asked": r"wind ?chill|feels? like|how cold",
+    "cold_numbers.chill_asked": r"wind ?chill|(?<!\bi )(?<!\bwe )feels? like|how cold",
     "cold_numbers.water": r"water|creek|stream|river|pool",
     # "How long can hands …", "hands in there, how long".
     "cold_numbers.how_long": r"how long|how many minutes",
