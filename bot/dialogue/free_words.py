@@ -33,10 +33,12 @@ from bot.dialogue.steps.telling import (
     corrected,
     late,
     lens_named,
+    light_changed,
     look_wished,
     phone_zoom,
     reference_told,
     sun_told,
+    time_factor,
     told,
     white_told,
 )
@@ -75,6 +77,7 @@ def answer(turn: Turn, said: Said, expecting: frozenset[str], reply: Reply) -> N
     facts = _read(turn, said.english if rest is None else rest, said, expecting)
     if visit.answer(turn, facts, said, asked=rest is not None):
         return
+    noted |= light_changed.say(turn, said, facts)
     if rest is None and _answered_beside(turn, said, facts, reply, noted=noted):
         return
     _go_on_from(turn, facts, said, rest=rest, noted=noted)
@@ -187,7 +190,8 @@ def _read(turn: Turn, rest: str, said: Said, expecting: frozenset[str]) -> Facts
     facts = composition.without_light_of_the_edge(turn, facts, said.english)
     facts = with_rest(look_wished.wish_behind(said.english, facts), said.english)
     facts = soft_strands.wished(said, sun_told.laid_over(turn, said, facts))
-    facts = white_told.laid_over(turn, facts)
+    facts = light_changed.laid_over(turn, said, white_told.laid_over(turn, facts))
+    facts = time_factor.laid_over(turn, said, facts)
     facts = phone_zoom.with_zoom(turn, said, facts)
     read_mm, facts = facts.focal_mm, lens_named.with_lens(turn, said, facts)
     if facts.known() or rest == said.english:  # a try that is answered is not made again

@@ -219,6 +219,15 @@ WALK: Final[dict[str, str]] = {
         "Longer: {frames} frames averaged make about {time}; long-exposure mode does that. Timer "
         "on. Zoom in: pure white counts as blinking."
     ),
+    # Common practice: a stop is twice the time, or twice the ISO.
+    "light_changed.darker": (
+        "Meter again: each stop darker doubles the time, {time} becomes {then}; or {iso}. Send how "
+        "much, like `light 1 stop darker`, or the light, like `overcast`."
+    ),
+    "light_changed.brighter": (
+        "Meter again: each stop brighter halves the time, {time} becomes {then}. Send how much, "
+        "like `light 1 stop brighter`, or the light, like `open shade`."
+    ),
     "base.level_ok": "In {light} that is about right on the meter.",
     "base.level_at_least": (
         "Your last frame was darker than can be told: this may be too dark still."

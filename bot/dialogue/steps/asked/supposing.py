@@ -10,10 +10,12 @@ from bot.dialogue.facts import Facts
 from bot.dialogue.meaning.compared import weighed_in
 from bot.dialogue.meaning.lens_put_on import put_on
 from bot.dialogue.meaning.said import Said
+from bot.dialogue.meaning.time_factor import time_factor_in
 from bot.dialogue.reading import read
 from bot.dialogue.reading.asked_behind import tried_in
 from bot.dialogue.reading.foreign import glossed
 from bot.dialogue.reading.inventory import POLARISER
+from bot.dialogue.solving import time_text
 from bot.dialogue.steps.asked import trials
 from bot.dialogue.steps.walk import arrive, base
 from bot.dialogue.steps.walk.taken import take_settings
@@ -178,22 +180,30 @@ def as_trial(turn: Turn, said: Said) -> Said:
         turn: the answer under construction; without settings there is nothing to try on.
         said: the message.
     """
-    if "what if" in said.english.casefold() or settings_now(turn) is None:
+    now = settings_now(turn)
+    if now is None:
         return said
-    if weighed_in(said) is not None:
-        return said  # none of the two is tried alone
+    factor = time_factor_in(said.typed)
+    if factor is not None and trials.supposes(said):
+        return said._replace(english=f"what if {time_text(now.shutter_s * factor, turn.camera)}")
+    # What is weighed against another is not tried alone.
+    if "what if" in said.english.casefold() or weighed_in(said) is not None:
+        return said
+    return said._replace(english=_in_other_words(turn, said) or said.english)
+
+
+def _in_other_words(turn: Turn, said: Said) -> str | None:
+    """The trial that a message holds, as "what if"; None for any other message."""
     found = _TRIAL.fullmatch(said.english)
     if found is not None:
-        value = next(value for value in found.groupdict().values() if value)
-        return said._replace(english=f"what if {value}")
+        return f"what if {next(value for value in found.groupdict().values() if value)}"
     if (first := tried_in(said.english)) is not None:
-        return said._replace(english=f"what if {first}")
+        return f"what if {first}"
     tried = turn.context.conversation.tried is not None
     builds = trials.goes_on(said) and (tried or said.typed.rstrip().endswith("?"))
     if not (builds or trials.supposes(said)) or not _only_tries(turn, said):
-        return said
-    joined = "and what if" if builds else "what if"
-    return said._replace(english=f"{joined} {said.english}")
+        return None
+    return f"{'and what if' if builds else 'what if'} {said.english}"
 
 
 def _only_tries(turn: Turn, said: Said) -> bool:

@@ -10,8 +10,10 @@ WORDS: Final[Mapping[str, str]] = {
     "trials.begins": (
         r"(?:(?:ok(?:ay)?|so|but|hmm?|and|now)\W+)*(?:what if|what about|how about|suppose"
         r"|what (?:would|will|does|happens?|changes?)(?: (?:happen|change|that do|it do))?"
-        r"(?: (?:to|with) (?:the |my )?\w+)? (?:if|when)|how (?:would|will|does) (?:it|that|the water)"
-        r" look (?:if|with|at)|would(?:n['’]?t)? (?:it (?:help|matter) if|(?:open|clos|go|stopp|rais"
+        r"(?: (?:to|with) (?:the |my )?\w+)? (?:if|when)|how (?:would|will|does) (?:it|that"
+        r"|the water)"
+        r" look (?:if|with|at)|would(?:n['’]?t)? (?:it (?:help|matter) if|(?:open|clos|go|stopp"
+        r"|rais"
         r"|push|lower|dropp|us|tak)ing)"
         r"|supposing|imagine|say|if|redo|recalculate|rework|do it again (?:with|at)"
         r"|again (?:with|at))"
