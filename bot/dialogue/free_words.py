@@ -148,6 +148,8 @@ def _asks_of_the_bag(turn: Turn, said: Said) -> bool:
     turn.roomy = planning.is_planning(turn)
     for say in answers:
         say(turn)
+    if now.goes_on_from(turn, facts):
+        return True
     repeat.put_again_if_open(turn, whole=False)
     return True
 

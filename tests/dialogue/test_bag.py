@@ -198,3 +198,20 @@ def test_at_the_water_the_bag_is_packed() -> None:
     assert "bag.nd" not in keys_of(Player(), "do I need a 3 stop nd in the shade")
     assert "bag.nd" in keys_of(Player(), "I'm packing: can the 10 stop stay home?")
     assert "bag.lens_luxury" not in keys_of(planning(), "can I leave the water white?")
+
+
+def test_what_is_told_around_a_question_of_the_bag_is_kept_and_not_asked_again() -> None:
+    """At the water the next thing that is missing is asked for."""
+    player = Player()
+    player.say("start")
+    player.say(
+        "It drops roughly eight metres. I can stand ten metres back, a boulder about a metre in "
+        "front of me. Which of my filters should I pack, I own a polariser and a 6-stop ND?"
+    )
+    assert player.context is not None
+    facts = player.context.facts
+    assert (facts.fall_height_m, facts.distance_m, facts.nearest_m) == (8.0, 10.0, 1.0)
+    assert facts.has_polariser
+    assert facts.nd_stops == (6.0,)
+    assert player.context.conversation.question is not None
+    assert player.context.conversation.question.name == "kit"

@@ -5,6 +5,7 @@ from __future__ import annotations
 import pytest
 
 from tests.dialogue.player import Player
+from tests.dialogue.walked import walked
 
 
 def said_to(*lines: str) -> tuple[tuple[str, ...], str]:
@@ -84,3 +85,10 @@ def test_what_is_no_such_question(text: str) -> None:
     """Without a filter, with several, with two times, or with none asked for."""
     keys, _ = said_to("start", text)
     assert not any(key.startswith("asked.nd_t") for key in keys)
+
+
+def test_how_long_behind_a_filter_from_the_time_that_is_set() -> None:
+    """1/25 s and six stops: 64 times as long (definition of a stop)."""
+    told = "12 m tall, 18 m away, rock at 1.5 m, full frame 24-70, tripod, 6-stop ND, cloudy"
+    body = walked(told=told).say("I meant my ND, six stops. How long would I expose then?")[0].body
+    assert "1/25 s without it becomes 2.5 s" in body

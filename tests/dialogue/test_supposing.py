@@ -5,6 +5,7 @@ from __future__ import annotations
 import pytest
 
 from tests.dialogue.player import Player
+from tests.dialogue.walked import walked
 
 _BEGUN: dict[str, tuple[str, ...]] = {
     "en": (
@@ -172,3 +173,23 @@ def test_a_correction_in_spanish() -> None:
     player = begun("es")
     player.say("estoy a 15 m")
     assert "20 m" in player.say("quise decir 20 m, no 15")[0].body
+
+
+@pytest.mark.parametrize(
+    ("line", "told"),
+    [
+        ("What would happen to the water if I put the 6-stop on in front of the polariser?", "2.5"),
+        ("how would it look with the 6 stop on", "2.5 s"),
+        ("Wouldn't opening up to f/8 be simpler than pushing the ISO?", "f/8, ISO 100: 1 1/3"),
+    ],
+)
+def test_a_trial_in_many_words(line: str, told: str) -> None:
+    """From f/13, ISO 100, 1/25 s; a topic that is only named in it does not count."""
+    kit = "12 m tall, 18 m away, rock at 1.5 m, full frame 24-70, tripod, 6-stop ND, cloudy"
+    assert told in walked(told=kit).say(line)[0].body
+
+
+def test_who_feels_like_trying_is_not_cold() -> None:
+    """No wind and no air temperature are asked for."""
+    body = walked().say("I feel like trying real silk, I'm at f/13")[0].body
+    assert "wind" not in body

@@ -42,6 +42,10 @@ _LENS: Final = re.compile(
 )
 
 
+#: Who names what they own behind a question tells it, whatever the sign: "…, I own an ND?".
+_OWNS: Final = re.compile(rf"\W*{in_any('bag_words.owns')}\b", re.IGNORECASE)
+
+
 def told_in(said: Said) -> str:
     """What a message tells beside its questions, in English: "I own a 3 stop and a 10 stop".
 
@@ -49,7 +53,7 @@ def told_in(said: Said) -> str:
         said: the message.
     """
     pieces = _PIECE.split(said.typed)
-    told = [piece for piece in pieces if not is_asking(piece, said.language)]
+    told = [piece for piece in pieces if _OWNS.match(piece) or not is_asking(piece, said.language)]
     return glossed(", ".join(told), said.language)
 
 

@@ -57,7 +57,10 @@ def answer(turn: Turn, said: Said) -> bool:
     if stops is None:
         return False
     bare = _BARE.search(typed) or _BARE.search(text)
-    if len(times) == 1 and _HOW_LONG.search(typed) and bare:
+    given = turn.walk.given
+    if given is not None and not (times or given.nd_on_stops) and _HOW_LONG.search(typed):
+        _say_time(turn, given.shutter_s, stops)
+    elif len(times) == 1 and _HOW_LONG.search(typed) and bare:
         _say_time(turn, times[0], stops)
     elif not times and _HOW_MUCH.search(typed):
         turn.say(

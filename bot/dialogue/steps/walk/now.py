@@ -6,6 +6,7 @@ from typing import Final
 
 from bot.dialogue import solving
 from bot.dialogue.compose import Role
+from bot.dialogue.facts import Facts
 from bot.dialogue.meaning.arrival import is_arrival
 from bot.dialogue.states import State
 from bot.dialogue.steps.anywhere import planning, repeat
@@ -52,6 +53,24 @@ def _say_step(turn: Turn) -> None:
         camera = turn.camera
         key = "now.keep" if state is State.KEEP else "now.frame"
         turn.say(Role.SETTINGS, key, settings=solving.settings_text(given, camera))
+
+
+def goes_on_from(turn: Turn, facts: Facts) -> bool:
+    """Ask for what is still missing of fall and kit, where some of it was told beside a question.
+
+    Args:
+        turn: the answer under construction, which has answered the question.
+        facts: what was told, already learnt.
+
+    Returns:
+        Whether the walk stands there and was told something.
+    """
+    walk = turn.context.conversation.walk
+    told = bool(facts.known()) and not planning.is_planning(turn)
+    if walk is None or walk.state not in _BEFORE_LENS or not told:
+        return False
+    lens.go_on(turn)
+    return True
 
 
 def put_question(turn: Turn, *, whole: bool = False) -> None:

@@ -42,4 +42,6 @@ WORDS: Final[Mapping[str, str]] = {
     "bag_words.selling": r"sell\w*|sold|prints?|commercial\w*|fairs?|clients?|paid|for money",
     "bag_words.group": r"workshops?|courses?|class|students|group",
     "bag_words.drone": r"drones?",
+    # Who names what they own.
+    "bag_words.owns": r"i(?:['’]?ve| have| do)? (?:own|got|have|carry|only have|only own)",
 }

@@ -40,4 +40,6 @@ WORDS: Final[Mapping[str, str]] = {
     "bag_words.selling": r"verkauf\w*|abzüge|gewerblich\w*|kommerziell\w*|kunden",
     "bag_words.group": r"workshops?|kurse?|gruppe|schüler\w*",
     "bag_words.drone": r"drohnen?",
+    # Who names what they own.
+    "bag_words.owns": r"ich (?:hab|habe|besitze)|hab(?:e)? (?:nur |eh )?(?:einen|ein|den|zwei)",
 }

@@ -33,4 +33,6 @@ WORDS: Final[Mapping[str, str]] = {
     "bag_words.selling": r"vend\w+|ventas?|copias|comercial\w*|clientes?",
     "bag_words.group": r"talleres|taller|cursos?|grupo|alumnos",
     "bag_words.drone": r"drones?|dron",
+    # Who names what they own.
+    "bag_words.owns": r"(?:yo )?(?:tengo|llevo|traigo)",
 }
