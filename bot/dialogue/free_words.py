@@ -43,7 +43,7 @@ from bot.dialogue.steps.telling import (
     white_told,
 )
 from bot.dialogue.steps.visits import day_asked, dusk_out, visit
-from bot.dialogue.steps.walk import composition, liking, now
+from bot.dialogue.steps.walk import composition, keep, liking, now
 from bot.dialogue.turn import Turn
 
 #: Topics in which the number of people is told by the way.
@@ -66,6 +66,9 @@ def answer(turn: Turn, said: Said, expecting: frozenset[str], reply: Reply) -> N
     if _asks_of_the_day(turn, said) or _asks_of_the_bag(turn, said):
         return
     if reference_told.answer(turn, said):
+        return
+    if keep.hear_all_sharp(turn, said.typed):
+        repeat.put_again_if_open(turn)
         return
     noted = access.note(turn, said) | composition.hear(turn, said.english)
     noted |= manner.note_hands(turn, said.typed)

@@ -50,6 +50,13 @@ _UNSEEN: Final = any_of(
     r"(?: (?:really|actually|see|find|spot|notice|have|get|any|a|the|one|longer|more))*"
     r" (?:(?:white|bright|burnt|overexposed|blown)(?: out)? (?:spots?|dots?|patch(?:es)?|blobs?"
     r"|specks?|bits|areas?|parts?|zones?)|warnings?|alerts?)(?! of sky)",
+    r"no over ?exposure(?! comp)|(?:nothing|none of it|no part)(?:'s| is| looks| has)?"
+    r" (?:over ?exposed|burnt|burned|blown|clipped|clipping)",
+    r"(?<!do )(?<!do the )(?<!does the )(?<!if )(?<!if the )(?<!whether the )"
+    r"whites? (?:(?:all|still|now|even) )*(?:holds?|keeps?|kept|held|shows?|intact|are intact)"
+    r"(?: (?:its|their|all|some|the|good))* (?:streaks?|textures?|lines|structure|detail|up\b)"
+    r"(?! (?:only|just|but|except)\b)"
+    r"|whites? (?:are |is |look |still )*intact",
 )
 _DOT: Final = (
     r"(?:dots?|specks?|sparkles?|points?|pixels?|pinpricks?|spots?|glints?|tiny bits?|speckles?"

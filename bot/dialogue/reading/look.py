@@ -47,7 +47,7 @@ _LOOKS: Final = (
             r"(?:separate|single|fine|white|water|some|(?<!can )see|want|with|like|more)(?: the"
             r"| some| those| its| any)? threads",
             "structure",
-            r"streaks(?! of light)",
+            r"(?<!keeps its )(?<!holds its )(?<!keep their )(?<!hold their )streaks(?! of light)",
             "stringy",
         ),
     ),

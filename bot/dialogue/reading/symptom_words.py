@@ -46,7 +46,8 @@ COMPLAINTS: Final = (
         any_of(
             r"(?<!sky )(?<!sky is )(?<!sky's )"
             r"(?:too|way|bit|smidge|tad|touch|little|rather) bright",
-            "over[ -]?expos(?:ed|ure)|too light(?! (?:tripod|a|to|for))|bright by (?=\\d|change)",
+            r"(?<!nothing is )(?<!nothing's )(?<!nothing )(?<!none of it is )(?<!part is )"
+            r"over[ -]?expos(?:ed|ure)|too light(?! (?:tripod|a|to|for))|bright by (?=\\d|change)",
             rf"{_PIC}{_BE}{_QUITE} bright(?! (?:enough|blue|green|red))",
             rf"{_CAME_OUT}{_QUITE} bright",
         ),

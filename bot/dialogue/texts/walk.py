@@ -359,6 +359,7 @@ WALK: Final[dict[str, str]] = {
     "over": "over",
     "under": "under",
     # keep
+    "keep.all_sharp": "Good: sharp where it counts.",
     "keep.ladder": "Now the ladder, same frame: {ladder}. Choose at home.",
     "ask.leaves": "Do the leaves move?",
     "ask.leaves.no": "no",

@@ -7,6 +7,7 @@ from typing import Final
 
 from bot.dialogue import reckoning
 from bot.dialogue.compose import Role
+from bot.dialogue.meaning.all_sharp import is_all_sharp
 from bot.dialogue.solving import settings_text
 from bot.dialogue.states import State, Trigger
 from bot.dialogue.steps.walk import base_said, composition, free_drop, sun_shared, taught
@@ -94,6 +95,19 @@ def _closed_rung(given: GivenSettings, iso: float, camera: Camera, time: str) ->
     rung = f"{time} {f_number_label(mark, camera.dial)}"
     raised = given.iso > camera.base_iso * 1.01
     return f"{rung} {iso_label(camera.base_iso, camera.dial)}" if raised else rung
+
+
+def hear_all_sharp(turn: Turn, typed: str) -> bool:
+    """Take a closer look that found all of it sharp; whether a message tells that.
+
+    Args:
+        turn: the answer under construction.
+        typed: the message; of a frame at the water alone.
+    """
+    if turn.walk.given is None or not is_all_sharp(typed):
+        return False
+    turn.say(Role.SETTINGS, "keep.all_sharp")
+    return True
 
 
 def answer_leaves(turn: Turn, value: str) -> None:
