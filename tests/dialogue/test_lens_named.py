@@ -42,6 +42,7 @@ def test_a_list_of_primes_is_read_as_a_whole(language: str, text: str, ends: set
     ("text", "focal_mm"),
     [
         ("going with 35", 35),
+        ("now the 35 prime, only the lower steps and the pool", 35),
         ("shooting it on the 35", 35),
         ("So 35 does it from here surely", 35),
         ("the 85 it is", 85),

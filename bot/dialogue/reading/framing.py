@@ -72,10 +72,9 @@ _WHOLE_ALONE: Final = exactly("the whole thing", "all of it", "whole")
 _SECTION: Final = any_of(
     r"(?:just|only) (?:a |the )?(?:(?!(?:up|at|on|in|near|from|by|along"
     r"|over)\b)\w+ )?(?:section|part|piece|bit|detail|slice|corner|splash"
-    r"|step|tier"
-    r"|lip|base|foot|ledge|pool|top|bottom|middle|lower|upper)(?! (?:of the (?:frame|picture"
-    r"|hill|path)"
-    r"|is|lights?))(?=$|[,.;!]| (?:of|where|bit|part|half|third|please|with|in|for|and some))",
+    r"|steps?|tiers?|lip|base|foot|ledges?|pools?|top|bottom|middle|lower|upper)"
+    r"(?! (?:of the (?:frame|picture|hill|path)|is|lights?))(?=$|[,.;!]| (?:of|where|bit|part|half"
+    r"|third|please|with|in|for|and some|and the (?:pool|foot|base|ledges?)))",
     r"not (?:all|the whole|everything|the lot)(?: of (?:it|the fall))?(?=$|[,.;!]| (?:just|only))",
     r"(?:a|the|this) section(?! of (?:the )?(?:trail|path))",
     r"details? of",

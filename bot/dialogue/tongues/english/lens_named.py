@@ -12,7 +12,7 @@ WORDS: Final[Mapping[str, str]] = {
         r"|take|taking|took|shoot(?:ing)?(?: (?:it|this|that|all|everything))? (?:on|with)"
         r"|shot(?: (?:it|this|that|all|everything))? (?:on|with)|put|have|got|use|grab(?:bed)?"
         r"|i'm on|im on|we're on|switch(?:ed|ing)? to|chang(?:e|ed|ing) to|swap(?:ped|ping)? to"
-        r"|back to|on|with)"
+        r"|now(?= (?:the|my))|back to|on|with)"
     ),
     # What stands before the lens that is on from now.
     "lens_named.put_on": (
