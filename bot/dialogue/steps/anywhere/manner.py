@@ -2,19 +2,23 @@
 
 from __future__ import annotations
 
+from typing import Final
+
 from bot.dialogue.compose import Part, Role
 from bot.dialogue.context import Length
 from bot.dialogue.meaning.asking import asks
 from bot.dialogue.meaning.hands import can_hardly_type
 from bot.dialogue.meaning.said import Said
-from bot.dialogue.reading import read
+from bot.dialogue.reading import read, texting, texting_spanish
 from bot.dialogue.reading.foreign import glossed
-from bot.dialogue.reading.texting import in_full as texted_in_full
 from bot.dialogue.reading.tongue import language_of
 from bot.dialogue.steps.anywhere import repeat
 from bot.dialogue.texts import TEXTS, measures, speaking
 from bot.dialogue.texts.languages import LANGUAGES, go_on_in
 from bot.dialogue.turn import Turn
+
+#: Languages that are read in shortened words, too.
+_TEXTED: Final = {"en": texting.in_full, "es": texting_spanish.in_full}
 
 
 def speak(turn: Turn, language: str) -> None:
@@ -66,8 +70,9 @@ def written_in(turn: Turn, text: str) -> str:
 
 
 def in_full(turn: Turn, text: str) -> str:
-    """An English message with the short words of thumbs in full; others as they were typed."""
-    return texted_in_full(text) if written_in(turn, text) == "en" else text
+    """A message with the short words of thumbs in full, where its language has such."""
+    in_full_by = _TEXTED.get(written_in(turn, text))
+    return text if in_full_by is None else in_full_by(text)
 
 
 def said(turn: Turn, english: str, typed: str) -> Said:
