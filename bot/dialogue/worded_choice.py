@@ -19,13 +19,11 @@ from bot.dialogue.tongues import in_any, single_words, whole_words
 _OF_DOING: Final = frozenset({"restart", "resume", "too_near", "next", "sky_gap"})
 _NEW_WALK: Final = whole_words("choices.new_walk")
 #: Questions whose options have more words than their own.
-_WORDS: Final = dict.fromkeys(
-    ("restart", "resume"),
-    {
-        "go_on": whole_words("choices.go_on"),
-        "new": whole_words("choices.new_walk", "choices.new"),
-    },
-)
+_OF_A_WALK: Final = {
+    "go_on": whole_words("choices.go_on"),
+    "new": whole_words("choices.new_walk", "choices.new"),
+}
+_WORDS: Final = {"restart": _OF_A_WALK, "resume": _OF_A_WALK}
 _AROUND: Final = single_words("choices.around")
 _WORD: Final = re.compile(r"[\w']+")
 #: "New walk shooting with the phone": thumbs part nothing by signs.

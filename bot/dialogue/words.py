@@ -31,7 +31,7 @@ from bot.dialogue.steps.asked import (
     which_cause,
 )
 from bot.dialogue.steps.frames import beside, border_said, judged, look_said, measuring
-from bot.dialogue.steps.home import at_home, home_words
+from bot.dialogue.steps.home import at_home, at_water, home_words
 from bot.dialogue.steps.incoming import measured, shared
 from bot.dialogue.steps.safety import closed_place, doubt, emergency, ice
 from bot.dialogue.steps.telling import (
@@ -178,6 +178,7 @@ def _taken_in(
 ) -> None:
     """Take in what a message tells: around the visit, of others, as a reply, else in free words."""
     asked = QUESTIONS.get(question.name) if question else None
+    at_water.hear(turn, event.text)
     if not (offered or turn.is_at_home) and others_asked.answer(
         turn, manner.said(turn, said, event.text)
     ):

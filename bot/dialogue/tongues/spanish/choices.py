@@ -23,7 +23,7 @@ WORDS: Final[Mapping[str, str]] = {
     ),
     "choices.around": (
         "sí si ok vale bueno pues por favor porfa un una uno el la lo los las mi con quiero"
-        " queremos quisiera prefiero mejor me nos gustaría a y ya ahora vamos entonces gracias opción"
-        " esa ese de dale o"
+        " queremos quisiera prefiero mejor me nos gustaría a y ya ahora vamos entonces gracias"
+        " opción esa ese de dale o"
     ),
 }
