@@ -39,7 +39,7 @@ from bot.dialogue.steps.telling import (
     told,
     white_told,
 )
-from bot.dialogue.steps.visits import day_asked, dusk_out, visit
+from bot.dialogue.steps.visits import day_asked, dusk_out, leaving, visit
 from bot.dialogue.steps.walk import composition, liking, now
 from bot.dialogue.turn import Turn
 
@@ -59,6 +59,12 @@ def answer(turn: Turn, said: Said, expecting: frozenset[str], reply: Reply) -> N
         reply: hears what is near to an option of the open question.
     """
     said = visit.hear_weather(turn, said)
+    _answer(turn, said, expecting, reply)
+    if day_asked.asked(turn, said.typed, said.english) == "leave":
+        leaving.say_beside(turn, said.typed)
+
+
+def _answer(turn: Turn, said: Said, expecting: frozenset[str], reply: Reply) -> None:
     sun_told.note(turn, said)
     if _asks_of_the_day(turn, said) or _asks_of_the_bag(turn, said):
         return
@@ -116,12 +122,15 @@ def _asks_of_the_day(turn: Turn, said: Said) -> bool:
         return False
     if hour == "leave" and not _knows_the_day(turn, facts):
         return False  # nothing is known of the day: what is usual is said
-    if dusk_out.answer(turn, said.english):
+    due = turn.trip.back_by is not None
+    if not due and dusk_out.answer(turn, said.english):
         turn.learn(facts)
         return True
     turn.remember_for_back()
     told.keep(turn, facts)
     day_asked.answer(turn, hour, said.typed, said.english)
+    if due:
+        dusk_out.say_beside(turn, said.english)
     if hour == "leave" and turn.walk.given is None:
         repeat.put_again_if_open(turn)  # no frame yet: the walk goes on
     return True

@@ -68,7 +68,7 @@ def test_what_stands_behind_a_new_walk_is_learnt_in_it() -> None:
 
 
 def test_another_action_in_words() -> None:
-    """ "Take a section" with its height behind it."""
+    """A section is taken with its height behind it."""
     found = worded(QUESTIONS["too_near"], _said("take a section please, the lower 4 m", "en"))
     assert found is not None
     assert (found.value, found.rest.typed) == ("section", "the lower 4 m")

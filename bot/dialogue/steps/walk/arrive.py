@@ -58,8 +58,7 @@ def start(turn: Turn) -> None:
     turn.change_walk()
     turn.move(Trigger.START)
     turn.caution("arrive")
-    feet = "_feet" if turn.units is Units.IMPERIAL else ""
-    turn.say(Role.ASSUMPTION, f"arrive.offer{feet}")
+    turn.say(Role.ASSUMPTION, _offer(turn))
     turn.move(Trigger.ARRIVED)
     lens.go_on(turn)
 
@@ -126,7 +125,12 @@ def way_out_told(turn: Turn) -> bool:
 def tell_or_offer(turn: Turn) -> None:
     """Answer what is known of the way out, else say what to send for it."""
     if not way_out_told(turn):
-        turn.say(Role.SETTINGS, in_units("arrive.offer", turn.units))
+        turn.say(Role.SETTINGS, _offer(turn))
+
+
+def _offer(turn: Turn) -> str:
+    """The text that offers a turn-back time, in the person's units."""
+    return "arrive.offer_feet" if turn.units is Units.IMPERIAL else "arrive.offer"
 
 
 def moves(turn: Turn) -> bool:
