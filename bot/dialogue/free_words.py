@@ -34,6 +34,7 @@ from bot.dialogue.steps.telling import (
     late,
     lens_named,
     look_wished,
+    phone_told,
     reference_told,
     sun_told,
     told,
@@ -191,7 +192,7 @@ def _go_on_from(turn: Turn, facts: Facts, said: Said, *, rest: str | None, noted
 def _read(turn: Turn, rest: str, said: Said, expecting: frozenset[str]) -> Facts:
     """The facts of what a message says beside its questions, each where it belongs."""
     facts = read(rest, units=turn.units, expecting=expecting)
-    facts = own_numbers.without_own(turn, said, facts)
+    facts = own_numbers.without_own(turn, said, phone_told.without_mention(turn, said, facts))
     facts = composition.without_light_of_the_edge(turn, facts, said.english)
     facts = with_rest(look_wished.wish_behind(said.english, facts), said.english)
     facts = soft_strands.wished(said, sun_told.laid_over(turn, said, facts))
