@@ -31,7 +31,7 @@ from bot.dialogue.steps.asked import (
     which_cause,
 )
 from bot.dialogue.steps.frames import beside, border_said, judged, look_said, measuring
-from bot.dialogue.steps.home import at_home, at_water, home_words
+from bot.dialogue.steps.home import at_home, at_water, editing, home_words
 from bot.dialogue.steps.incoming import measured, shared
 from bot.dialogue.steps.safety import closed_place, doubt, emergency, ice
 from bot.dialogue.steps.telling import (
@@ -240,7 +240,7 @@ def _take_in_behind(turn: Turn, rest: Said) -> None:
 
 def _is_of_others_or_home(turn: Turn, typed: str, said: str, told: Facts) -> bool:
     """Whether a message is about other people's cameras, or goes through frames at home."""
-    if at_home.hear(turn, typed, told):
+    if at_home.hear(turn, typed, told) or editing.answer(turn, manner.said(turn, said, typed)):
         return True
     asked = number_answer(typed) is not None and turn.context.conversation.question is not None
     home = not asked and home_words.answer(turn, typed, said, told)

@@ -173,3 +173,41 @@ def test_a_dial_is_put_in() -> None:
     player = Player()
     player.say("12 m tall, 18 m away, rock at 1.5 m, full frame 24-70, cloudy")
     assert "base.settings" in keys_of(player, "what do I put in the camera?")
+
+
+@pytest.mark.parametrize(
+    ("text", "keys"),
+    [
+        (
+            "home now, water came out kinda grey n dull, can i fix that on the phone",
+            {"home.edit_dull"},
+        ),
+        (
+            "home, dry, they came out blue and flat, where do I start",
+            {"home.edit_blue", "home.edit_dull"},
+        ),
+        ("sind daheim, die Bilder sind flau, was kann ich da machen?", {"home.edit_dull"}),
+        ("ya en casa, las fotos salieron azules, ¿qué puedo hacer?", {"home.edit_blue"}),
+    ],
+)
+def test_dull_and_blue_frames_are_mended(text: str, keys: set[str]) -> None:
+    """The walk is over: no list of frames, no question of blinking, no next frame."""
+    player = walked()
+    player.say({"s": "sprache deutsch", "y": "idioma español"}.get(text[0], "english"))
+    (message,) = player.say(text)
+    assert keys <= set(message.keys)
+    assert message.question == ""
+    assert _is_at_home(player)
+
+
+@pytest.mark.parametrize("text", ["it came out dull, can I fix it?", "we are home, it is dull"])
+def test_no_mending_at_the_water_or_unasked(text: str) -> None:
+    """At the water another frame is better than mending; who only tells is asked for frames."""
+    assert "home.edit_dull" not in keys_of(walked(), text)
+
+
+def test_a_question_beside_coming_home_is_answered() -> None:
+    """It is not put off until frames are listed."""
+    keys = keys_of(walked(), "I caught the bus, home with tea now. How do I pick the best ones?")
+    assert "home.begin" not in keys
+    assert not [key for key in keys if key.startswith("ask.")]
