@@ -190,6 +190,8 @@ def _taken_in(
     if not offered and _is_of_others_or_home(turn, event.text, said, told):
         patience.let_go(turn)
         return
+    if turn.is_at_home and turn.context.conversation.question is None:
+        question = asked = None  # who has come home by this message ends the walk by it
     if asides.leave(turn, event.text, told, asked) or nothing_near.hear(turn, said, told):
         return
     if where_it_blinks.answer(turn, manner.said(turn, said, event.text), asked):

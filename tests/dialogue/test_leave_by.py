@@ -9,7 +9,7 @@ import pytest
 
 from bot.dialogue.reading.visit import read_visit
 from tests.dialogue.player import Player
-from tests.dialogue.walked import keys_of, walked
+from tests.dialogue.walked import keys_of, known, walked
 
 _WAY = "My bus home goes at 17:20, and it is 20 minutes' walk from the creek to the stop."
 
@@ -105,3 +105,18 @@ def test_a_watch_tells_the_hour() -> None:
     player = walked("a mile and a half in, three hundred up, sunset 18:45")
     said = _said(player, "is it time to turn round, quarter to five on my watch?")
     assert "left" in said
+
+
+def test_the_bus_goes_whatever_walk_begins() -> None:
+    """A new walk of the same day keeps who walks and the hour to be back by, and not the way."""
+    player = walked(f"I'm alone. {_WAY}", "a new walk please")
+    trip = known(player).trip
+    assert (trip.people, trip.back_by, trip.walk_min) == (1, "17:20", None)
+
+
+def test_another_day_has_another_bus() -> None:
+    """After a night nothing of it holds."""
+    player = walked(_WAY)
+    player.happen("later 9 h")
+    player.say("start")
+    assert known(player).trip.back_by is None

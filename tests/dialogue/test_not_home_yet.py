@@ -211,3 +211,10 @@ def test_a_question_beside_coming_home_is_answered() -> None:
     keys = keys_of(walked(), "I caught the bus, home with tea now. How do I pick the best ones?")
     assert "home.begin" not in keys
     assert not [key for key in keys if key.startswith("ask.")]
+
+
+def test_coming_home_ends_the_walk_without_its_question() -> None:
+    """The question of what is next is no longer answered by it."""
+    player = walked("1", "1")
+    assert "keep.note" not in keys_of(player, "home with tea now. How do I pick the best ones?")
+    assert known(player).conversation.question is None
