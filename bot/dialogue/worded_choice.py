@@ -9,14 +9,18 @@ from bot.dialogue.meaning.said import Said
 from bot.dialogue.meaning.sentences import clauses_of
 from bot.dialogue.questions import Asked
 from bot.dialogue.reading import number_answer
+from bot.dialogue.reading.edges import edges_told
 from bot.dialogue.reading.foreign import glossed
 from bot.dialogue.reading.phrases import plain
-from bot.dialogue.replies import chosen
+from bot.dialogue.replies import chosen, meant, says_yes_or_no
 from bot.dialogue.reply_beside import Beside
 from bot.dialogue.tongues import in_any, single_words, whole_words
 
 #: Choices of what is done next; what is seen in a frame is told in many other words.
 _OF_DOING: Final = frozenset({"restart", "resume", "too_near", "next", "sky_gap"})
+#: What is seen: an option in its own words at the head of a message, where nothing behind it says
+#: otherwise.
+_OF_SEEING: Final = frozenset({"top", "sides", "anchor", "blink", "blink_again", "leaves"})
 _NEW_WALK: Final = whole_words("choices.new_walk")
 #: Questions whose options have more words than their own.
 _OF_A_WALK: Final = {
@@ -25,6 +29,9 @@ _OF_A_WALK: Final = {
 }
 _WORDS: Final = {"restart": _OF_A_WALK, "resume": _OF_A_WALK}
 _AROUND: Final = single_words("choices.around")
+#: Small words that options begin with, too.
+_OWN: Final = frozenset({"take", "go", "all", "an", "a", "the", "do", "choose"})
+_BUT: Final = re.compile(rf"\W*{in_any('choices.but')}\b")
 _WORD: Final = re.compile(r"[\w']+")
 #: "New walk shooting with the phone": thumbs part nothing by signs.
 _AT_HEAD: Final = re.compile(
@@ -42,6 +49,8 @@ def worded(asked: Asked, said: Said) -> Beside | None:
     Returns:
         None where no clause names an option, or two name different ones.
     """
+    if asked.name in _OF_SEEING:
+        return _seen(asked, said)
     if asked.name not in _OF_DOING:
         return None
     clauses = _clauses(said)
@@ -54,6 +63,24 @@ def worded(asked: Asked, said: Said) -> Beside | None:
     rest = [one for one, value in zip(clauses, named, strict=True) if value is None]
     reply = clauses[next(place for place, value in enumerate(named) if value is not None)]
     return Beside(values.pop(), reply, _rest(said, rest))
+
+
+def _seen(asked: Asked, said: Said) -> Beside | None:
+    """The option that the first clause is, with the others: "clean, how do I focus?"."""
+    first, *others = _clauses(said) or [""]
+    option = _bare(plain(first, " .,;:!…"))
+    if not others or number_answer(option) is not None or says_yes_or_no(option):
+        return None
+    value, rest = chosen(asked, option), _rest(said, others)
+    if value is None or not rest.typed or _says_otherwise(asked, rest, value):
+        return None
+    return Beside(value, glossed(first, said.language), rest)
+
+
+def _says_otherwise(asked: Asked, rest: Said, value: str) -> bool:
+    """Whether words behind an option take it back, or name another one or what stands there."""
+    named = {edges_told(rest.english).get(asked.name), meant(asked, rest.english)}
+    return bool(named - {None, value}) or _BUT.match(plain(rest.typed)) is not None
 
 
 def behind_new_walk(said: Said) -> Said | None:
@@ -96,10 +123,12 @@ def _is_only(pattern: re.Pattern[str], said: str) -> bool:
 
 
 def _bare(said: str) -> str:
-    """A clause without small words at its ends: "take a section please" is "take a section"."""
+    """A clause without small words at its ends: "yes clean please" is "clean"."""
     words = said.split()
-    while words and words[-1] in _AROUND:
+    while len(words) > 1 and words[-1] in _AROUND:
         words.pop()
+    while len(words) > 1 and words[0] in _AROUND - _OWN:
+        words.pop(0)
     return " ".join(words)
 
 

@@ -9,6 +9,7 @@ import pytest
 from bot.dialogue.meaning.said import Said
 from bot.dialogue.questions import QUESTIONS
 from bot.dialogue.reading.foreign import glossed
+from bot.dialogue.texts import speaking
 from bot.dialogue.worded_choice import behind_new_walk, worded
 from tests.dialogue.player import Player
 from tests.dialogue.walked import keys_of, known, walked
@@ -117,3 +118,40 @@ def test_facts_behind_going_on_after_a_night() -> None:
     assert "ask.resume" in keys_of(player, "where am I")
     player.say("go on please. I am 14 m away now")
     assert known(player).facts.distance_m == 14
+
+
+@pytest.mark.parametrize(
+    ("language", "question", "text", "value", "rest"),
+    [
+        ("en", "sides", "yes clean, how do i focus?", "clean", "how do i focus?"),
+        ("en", "sides", "clean, what a lovely place", "clean", "what a lovely place"),
+        ("en", "blink", "dots, which iso then?", "dots", "which iso then?"),
+        ("de", "sides", "sauber, wie stell ich scharf?", "clean", "wie stell ich scharf?"),
+        ("es", "blink", "puntos, ¿qué iso pongo?", "dots", "¿qué iso pongo?"),
+    ],
+)
+def test_what_is_seen_with_more_behind(
+    language: str, question: str, text: str, value: str, rest: str
+) -> None:
+    """An option in its own words is chosen, whatever else is told or asked behind it."""
+    with speaking(language):
+        found = worded(QUESTIONS[question], _said(text, language))
+    assert found is not None
+    assert (found.value, found.rest.typed) == (value, rest)
+
+
+@pytest.mark.parametrize(
+    ("question", "text"),
+    [
+        ("sides", "clean, but how is the left?"),
+        ("sides", "clean, a twig on the left"),
+        ("blink", "dots, all over the place"),
+        ("blink", "no, it does not"),
+        ("blink", "dots, please"),
+        ("sides", "clean"),
+        ("sides", "..."),
+    ],
+)
+def test_what_is_seen_and_taken_back(question: str, text: str) -> None:
+    """What stands behind may say otherwise; alone, an option is a plain reply."""
+    assert worded(QUESTIONS[question], _said(text, "en")) is None

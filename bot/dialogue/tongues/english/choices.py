@@ -26,4 +26,6 @@ WORDS: Final[Mapping[str, str]] = {
         " thanks thank you one this that is all properly it do go for of option take choose pick"
         " tbh or"
     ),
+    # What takes back some of it, right behind.
+    "choices.but": r"but|except|apart|only|besides|or|though|until|no longer|not",
 }

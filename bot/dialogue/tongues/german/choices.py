@@ -23,4 +23,6 @@ WORDS: Final[Mapping[str, str]] = {
         " jetzt mal noch nochmal wieder ganz und uns lass danke nehmen nehme nehm fang fange"
         " fangen fangt an anfangen nr nummer es oder"
     ),
+    # What takes back some of it, right behind.
+    "choices.but": r"aber|ausser|außer|bis auf|nur|oder|allerdings|nicht",
 }

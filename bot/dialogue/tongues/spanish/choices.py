@@ -26,4 +26,6 @@ WORDS: Final[Mapping[str, str]] = {
         " queremos quisiera prefiero mejor me nos gustaría a y ya ahora vamos entonces gracias"
         " opción esa ese de dale o"
     ),
+    # What takes back some of it, right behind.
+    "choices.but": r"pero|excepto|salvo|menos|sólo|solo|o|aunque|no",
 }
