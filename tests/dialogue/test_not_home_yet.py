@@ -165,7 +165,8 @@ def test_the_bag_is_no_dial(text: str) -> None:
     player = Player()
     keys = keys_of(player, text)
     assert not [key for key in keys if key.startswith("base.")]
-    assert known(player).conversation.walk is None or known(player).conversation.walk.given is None
+    walk = known(player).conversation.walk
+    assert walk is None or walk.given is None
 
 
 def test_a_dial_is_put_in() -> None:
