@@ -66,11 +66,11 @@ WORDS: Final[Mapping[str, str]] = {
     ),
     # No frame is there to be gone through.
     "at_home.none_taken": (
-        r"(?:haven'?t|have not|havent|didn'?t|not|never)(?: even| actually)? (?:taken|shot|made"
-        r"|took|take|got) (?:any|one|a (?:single )?(?:picture|frame|photo|shot))\w*"
-        r"|no (?:pictures?|photos?|frames?|shots?) (?:yet|taken|so far)"
-        r"|(?:i|we) have(?:n'?t)? (?:got )?(?:no|any) (?:picture|photo|frame|shot)s?(?: yet)?"
-        r"|(?:about|of) the old (?:picture|photo|frame|shot|one)"
+        r"(?:(?:haven'?t|have not)(?: even| actually)? (?:taken|shot|made|got)"
+        r" (?:any|one|a(?: single)?)"
+        rf"|(?:i|we) have(?:n'?t)? (?:got )?(?:no|any))(?: {_FRAMES})?"
+        r"(?= ?(?:yet|at all|so far|[,.;!?]|$))"
+        rf"|no {_FRAMES} (?:yet|taken|so far)|(?:about|of) the old (?:picture|photo|frame|shot|one)"
     ),
     # What is asked for a frame to come.
     "at_home.asks_now": (
@@ -80,6 +80,8 @@ WORDS: Final[Mapping[str, str]] = {
     ),
     # What was, or is asked for another time.
     "at_home.of_then": (
-        r"was|were|had|did|(?:should|would|could) (?:(?:i|we) )?have|next time|tomorrow|last"
+        r"was|were|had|did"
+        r"|in (?:the|this|that) (?:\w+ )?(?:one|frame|picture|photo|shot)"
+        r"|(?:should|would|could) (?:(?:i|we) )?have|next time|tomorrow|last"
     ),
 }

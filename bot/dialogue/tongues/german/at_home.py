@@ -42,7 +42,8 @@ WORDS: Final[Mapping[str, str]] = {
     # No frame is there to be gone through.
     "at_home.none_taken": (
         r"hab\w*(?: (?:doch|ja|noch|bisher|jetzt|ich|wir))* (?:gar ?)?kein\w*(?: einzige\w*)?"
-        r" (?:bild(?:er)?|fotos?|aufnahmen?)\b"
+        r" (?:bild(?:er)?|fotos?|aufnahmen?)"
+        r"(?= ?(?:gemacht|geschossen|aufgenommen|bisher|hier|[.;!?]|$|,(?! (?:das|die|der)\b)))"
         r"|noch (?:gar )?nichts (?:fotografiert|aufgenommen)"
         r"|(?:vom|von dem|das) alten? (?:bild|foto)"
     ),
@@ -54,5 +55,8 @@ WORDS: Final[Mapping[str, str]] = {
         r" (?:nehm|stell|brauch|soll)\w*"
     ),
     # What was, or is asked for another time.
-    "at_home.of_then": r"war|waren|hatte\w*|hätte\w*|nächste\w* mal|morgen|letzte\w*|gewesen",
+    "at_home.of_then": (
+        r"war|waren|(?:auf|in|bei) (?:dem|diesem)(?: \w+)? (?:bild|foto)"
+        r"|hatte\w*|hätte\w*|nächste\w* mal|morgen|letzte\w*|gewesen"
+    ),
 }

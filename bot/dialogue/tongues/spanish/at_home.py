@@ -36,7 +36,7 @@ WORDS: Final[Mapping[str, str]] = {
     # No frame is there to be gone through.
     "at_home.none_taken": (
         r"no (?:he|hemos) (?:hecho|sacado|tomado) (?:todavía |aún )?(?:ninguna|ni una|fotos?)"
-        r"|(?:ninguna|sin) fotos?|no tengo (?:ninguna )?fotos?"
+        r"|(?:ninguna|sin|no tengo(?: ninguna)?) fotos?(?= ?(?:todavía|aún|[,.;!?]|$))"
         r"|(?:de )?la (?:foto|toma) (?:vieja|anterior)"
     ),
     # What is asked for a frame to come.
@@ -46,5 +46,8 @@ WORDS: Final[Mapping[str, str]] = {
         r" (?:le )?(?:pongo|uso|elijo|meto)|qué le pongo|con qué empiezo"
     ),
     # What was, or is asked for another time.
-    "at_home.of_then": r"era|estaba|había|hubiera|debí|próxima|mañana|pasad[oa]",
+    "at_home.of_then": (
+        r"en (?:esa|esta|la \w+) (?:foto|toma|imagen)"
+        r"|era|estaba|había|hubiera|debí|próxima|mañana|pasad[oa]"
+    ),
 }
