@@ -23,6 +23,7 @@ _FIXED: Final = (
     r"|last (?:bus|train|shuttle|ferry|boat)(?: home| back)?"
     rf"|{_GATE}(?:'s)? (?:is |are |gets? |will be )?(?:closes?|shuts?|locks?|closed|locked|shut)"
     rf"|(?:they|he|she|rangers?) (?:will )?(?:closes?|shuts?|locks?) (?:up )?(?:the |our )?{_GATE}"
+    r"|(?:picks?|collects?|picking|collecting) (?:me|us) up|picked up"
     r"|(?<=[,;] )(?:it )?(?:closes|shuts|locks))"
 )
 _RIDE: Final = r"(?:bus|train|shuttle|ferry|boat|tram|cable car)"
@@ -30,7 +31,8 @@ _NOON: Final = re.compile(r"\b(?:noon|midday)\b")
 #: What must be, or is fixed; else it may be where the walk starts.
 _MUST: Final = re.compile(
     r"\b(?:back|home|must|have to|has to|need to|got to|gotta|last (?:bus|train|shuttle|ferry|boat)"
-    r"|closes?|shuts?|locks?|locked|closed|leaves|departs)\b"
+    r"|closes?|shuts?|locks?|locked|closed|leaves|departs"
+    r"|(?:picks?|collects?|picking|collecting) (?:me|us) up|(?:be|get|am|are) picked up)\b"
 )
 _AT: Final = (
     r"(?: (?:again|at|by|before|until|till|around|about|from|(?:the )?latest|no later than"
@@ -49,6 +51,9 @@ _SPOKEN: Final = re.compile(rf"\b(?:{_BACK}|{_FIXED}){_AT}{SPOKEN}")
 _RIDES: Final = (
     re.compile(rf"\b{_RIDE}(?: (?:home|back|stop|down))*(?: is)?{_AT}{_HOUR}"),
     re.compile(rf"\b(?:the|my|our|last|a) {_HOUR} {_RIDE}\b"),
+    re.compile(
+        rf"\b{_RIDE}(?: (?:home|back))?:? (?=\d{{1,2}}(?:[:.h][0-5]\d\b| ?[ap]\.?m\b))" + _HOUR
+    ),
 )
 _RODE: Final = re.compile(
     r"\b(?:came|took|arrived|caught|got (?:off|here)|was|were|missed|this morning|ago|there at)\b"

@@ -39,6 +39,7 @@ WORDS: Final[Mapping[str, str]] = {
         r"|(?<!no )time (?:to|i|we) (?:go|went|left|leave|be off|pack(?:ed)?(?: up)?"
         r"|turn(?:ed)? (?:back|around|round)|(?:head|start)(?:ed)? (?:back|home|out|off))"
         r"(?: (?:now|yet|then|already|soon))*(?= ?[?,])"
+        r"|how (?:long|late) (?:can|may|could) (?:i|we) (?:still |even )?stay"
         r"|(?:am i|are we)(?: \w+)? (?:too )?late(?! for)|(?:am i|are we) running late"
         r"|(?:do|can|will) (?:i|we) (?:still )?(?:make|catch|get) (?:it to )?(?:the|my|our)"
         r" (?:\S+ )?(?:bus|train|ferry|boat|shuttle)"

@@ -28,6 +28,7 @@ WORDS: Final[Mapping[str, str]] = {
         r"|heim|packen|einpacken|zusammenpacken|aufhör\w*|schluss machen)\b"
         r"|(?:muss|müssen|soll|sollen|sollten?) (?:ich|wir)(?: (?:jetzt|schon|langsam|bald|nicht))*"
         r" (?:los|gehen|heim|zurück|aufbrechen|packen|zusammenpacken|umkehren)(?= ?[?,]|$)"
+        r"|wie lange (?:kann|können|darf|dürfen) (?:ich|wir)(?: \w+)? bleiben"
         r"|zeit (?:zu gehen|zum (?:gehen|aufbruch|aufbrechen|packen)|loszugehen|aufzubrechen)"
         r"|(?:bin ich|sind wir)(?: \w+)? (?:zu )?spät(?: dran)?"
         r"|(?:schaff|erwisch)\w* (?:ich|wir)(?: noch)? (?:den|die|meinen|unseren) (?:\S+ )?"

@@ -28,6 +28,7 @@ WORDS: Final[Mapping[str, str]] = {
         r"|marchar\w*|regresar|bajar|caminar|recoger|dar la vuelta|parar|terminar"
         r"|dejar de (?:hacer|sacar|tomar))\b"
         r"|(?<!no )(?:es|sería) hora de (?:ir\w*|volver|marchar\w*|recoger|regresar|bajar)"
+        r"|(?:cuánto|hasta qué hora|hasta cuándo)(?: \w+)? (?:puedo|podemos) (?:quedar\w*|estar)"
         r"|(?:voy|vamos|llego|llegamos)(?: \w+)? tarde(?! para)"
         r"|(?:alcanzo|llego|llegamos) (?:a tiempo )?(?:al|a coger|a tomar) (?:el )?(?:\S+ )?(?:bus"
         r"|autobús|tren|ferry|barco)"
