@@ -169,6 +169,8 @@ def test_a_start_leaves_the_review(words: str) -> None:
     [
         "It is cloudy, I have a 24-70 and a 6-stop ND. What should I put in the bag?",
         "What do I put in my bag? It is cloudy, full frame, 24-70",
+        "está nublado, tengo full frame 24-70. ¿qué pongo en la mochila?",
+        "bewölkt, Vollformat 24-70. Was pack ich in den Rucksack?",
     ],
 )
 def test_the_bag_is_no_dial(text: str) -> None:
