@@ -51,7 +51,8 @@ def answer_restart(turn: Turn, value: str) -> None:
     if value == "new":
         arrive.start(turn)
     else:
-        repeat.put_again(turn, whole=True)
+        turn.change_conversation(home_at=None, review=None)
+        now.put_question(turn, whole=True)
 
 
 def _back(turn: Turn) -> None:

@@ -35,6 +35,7 @@ from bot.dialogue.steps.telling import (
     lens_named,
     light_changed,
     look_wished,
+    phone_told,
     phone_zoom,
     reference_told,
     sun_told,
@@ -42,7 +43,7 @@ from bot.dialogue.steps.telling import (
     told,
     white_told,
 )
-from bot.dialogue.steps.visits import day_asked, dusk_out, visit
+from bot.dialogue.steps.visits import day_asked, dusk_out, leaving, visit
 from bot.dialogue.steps.walk import composition, keep, liking, now
 from bot.dialogue.turn import Turn
 
@@ -62,6 +63,12 @@ def answer(turn: Turn, said: Said, expecting: frozenset[str], reply: Reply) -> N
         reply: hears what is near to an option of the open question.
     """
     said = visit.hear_weather(turn, said)
+    _answer(turn, said, expecting, reply)
+    if day_asked.asked(turn, said.typed, said.english) == "leave":
+        leaving.say_beside(turn, said.typed)
+
+
+def _answer(turn: Turn, said: Said, expecting: frozenset[str], reply: Reply) -> None:
     sun_told.note(turn, said)
     if _asks_of_the_day(turn, said) or _asks_of_the_bag(turn, said):
         return
@@ -123,12 +130,15 @@ def _asks_of_the_day(turn: Turn, said: Said) -> bool:
         return False
     if hour == "leave" and not _knows_the_day(turn, facts):
         return False  # nothing is known of the day: what is usual is said
-    if dusk_out.answer(turn, said.english):
+    due = turn.trip.back_by is not None
+    if not due and dusk_out.answer(turn, said.english):
         turn.learn(facts)
         return True
     turn.remember_for_back()
     told.keep(turn, facts)
     day_asked.answer(turn, hour, said.typed, said.english)
+    if due:
+        dusk_out.say_beside(turn, said.english)
     if hour == "leave" and turn.walk.given is None:
         repeat.put_again_if_open(turn)  # no frame yet: the walk goes on
     return True
@@ -191,7 +201,7 @@ def _go_on_from(turn: Turn, facts: Facts, said: Said, *, rest: str | None, noted
 def _read(turn: Turn, rest: str, said: Said, expecting: frozenset[str]) -> Facts:
     """The facts of what a message says beside its questions, each where it belongs."""
     facts = read(rest, units=turn.units, expecting=expecting)
-    facts = own_numbers.without_own(turn, said, facts)
+    facts = own_numbers.without_own(turn, said, phone_told.without_mention(turn, said, facts))
     facts = composition.without_light_of_the_edge(turn, facts, said.english)
     facts = with_rest(look_wished.wish_behind(said.english, facts), said.english)
     facts = soft_strands.wished(said, sun_told.laid_over(turn, said, facts))

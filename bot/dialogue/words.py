@@ -6,7 +6,7 @@ from collections.abc import Callable, Mapping
 from functools import partial
 from typing import Final
 
-from bot.dialogue import commands, free_words
+from bot.dialogue import commands, free_words, worded_choice
 from bot.dialogue.compose import Role
 from bot.dialogue.events import TextReceived
 from bot.dialogue.facts import Blink, Facts
@@ -31,7 +31,7 @@ from bot.dialogue.steps.asked import (
     which_cause,
 )
 from bot.dialogue.steps.frames import beside, border_said, judged, look_said, measuring
-from bot.dialogue.steps.home import at_home, home_words
+from bot.dialogue.steps.home import at_home, at_water, editing, home_words
 from bot.dialogue.steps.incoming import measured, shared
 from bot.dialogue.steps.safety import closed_place, doubt, emergency, ice
 from bot.dialogue.steps.telling import (
@@ -44,6 +44,7 @@ from bot.dialogue.steps.telling import (
 )
 from bot.dialogue.steps.visits import visit
 from bot.dialogue.steps.walk import (
+    arrive,
     composition,
     highlights,
     keep,
@@ -64,8 +65,8 @@ _ALWAYS_EXPECTED: Final = frozenset({"fall_height_m", "distance_m", "nearest_m"}
 #: A question that is not understood takes nothing from the reply beside it, nor does good news.
 _NOTHING_HEARD: Final = frozenset({"not_understood", "which_one", "unread", "edges.noted"})
 
-#: Their answers begin something else: another lens, another place to stand, the end.
-_GOES_ON_ELSEWHERE: Final = frozenset({"next", "too_near"})
+#: Their answers begin something else: another lens, another place to stand, a new walk, the end.
+_GOES_ON_ELSEWHERE: Final = frozenset({"next", "too_near", "restart"})
 
 Answer = Callable[[Turn, str], None]
 
@@ -139,12 +140,15 @@ def _by_meaning(turn: Turn, event: TextReceived) -> None:
     offered = asked is not None and (
         _is_offered(asked, event.text, said, command)
         or _numbered(turn, event, said, question) is not None
+        or worded_choice.worded(asked, manner.said(turn, said, event.text)) is not None
     )
     if command == "skip" and where_it_blinks.instead_of_skipping(
         turn, manner.said(turn, said, event.text), asked
     ):
         return
     if not offered and _is_done_anywhere(turn, event.text, said, command):
+        return
+    if not offered and _begun_anew(turn, manner.said(turn, said, event.text)):
         return
     if _is_for_another(event, question):
         turn.say(Role.SETTINGS, "old_answer", number=str(number_answer(event.text)))
@@ -174,6 +178,7 @@ def _taken_in(
 ) -> None:
     """Take in what a message tells: around the visit, of others, as a reply, else in free words."""
     asked = QUESTIONS.get(question.name) if question else None
+    at_water.hear(turn, event.text)
     if not (offered or turn.is_at_home) and others_asked.answer(
         turn, manner.said(turn, said, event.text)
     ):
@@ -185,6 +190,8 @@ def _taken_in(
     if not offered and _is_of_others_or_home(turn, event.text, said, told):
         patience.let_go(turn)
         return
+    if turn.is_at_home and turn.context.conversation.question is None:
+        question = asked = None  # who has come home by this message ends the walk by it
     if asides.leave(turn, event.text, told, asked) or nothing_near.hear(turn, said, told):
         return
     if where_it_blinks.answer(turn, manner.said(turn, said, event.text), asked):
@@ -213,9 +220,29 @@ def _is_done_anywhere(turn: Turn, typed: str, said: str, command: str | None) ->
     return next_frame.answer(turn, typed) or (wish is not None and measuring.answer(turn, wish))
 
 
+def _begun_anew(turn: Turn, said: Said) -> bool:
+    """Begin a new walk where a message wishes for one in so many words; the rest is of that one."""
+    rest = worded_choice.behind_new_walk(said)
+    if rest is None:
+        return False
+    arrive.start(turn)
+    _take_in_behind(turn, rest)
+    return True
+
+
+def _take_in_behind(turn: Turn, rest: Said) -> None:
+    """What is told behind a choice is of what it began; the walk's question stands last."""
+    if not rest.typed:
+        return
+    turn.leave_question_unsaid()
+    free_words.beside(turn, rest)
+    if not turn.question_put:
+        repeat.put_again_if_open(turn)
+
+
 def _is_of_others_or_home(turn: Turn, typed: str, said: str, told: Facts) -> bool:
     """Whether a message is about other people's cameras, or goes through frames at home."""
-    if at_home.hear(turn, typed, told):
+    if at_home.hear(turn, typed, told) or editing.answer(turn, manner.said(turn, said, typed)):
         return True
     asked = number_answer(typed) is not None and turn.context.conversation.question is not None
     home = not asked and home_words.answer(turn, typed, said, told)
@@ -245,15 +272,17 @@ def _answered(
         turn.say(Role.SETTINGS, "old_answer", number=str(number))
         repeat.put_again(turn, whole=True)
         return True
-    both = _numbered(turn, event, said, question) or parted(
-        asked, manner.said(turn, said, event.text)
+    heard = manner.said(turn, said, event.text)
+    both = (
+        _numbered(turn, event, said, question)
+        or worded_choice.worded(asked, heard)
+        or parted(asked, heard)
     )
     if both is not None:
         _answered_both(turn, event.text, asked, both)
         return True
     value = chosen(asked, event.text) or shown(asked, said)
     if value is None and not composition.settles(turn, said):
-        heard = manner.said(turn, said, event.text)
         value = meant(asked, said)
         other = is_other(asked, heard, told)
         beside = value is None or other or is_beside(heard)
@@ -291,10 +320,7 @@ def _answered_both(turn: Turn, typed: str, asked: Asked, both: Beside) -> None:
     turn.remember_for_back()
     if asked.name in _GOES_ON_ELSEWHERE:
         _ANSWERS[asked.name](turn, both.value)
-        turn.leave_question_unsaid()
-        free_words.beside(turn, both.rest)
-        if not turn.question_put:
-            repeat.put_again_if_open(turn)
+        _take_in_behind(turn, both.rest)
         return
     composition.keep(turn, asked.name, both.value)
     free_words.beside(turn, both.rest)

@@ -426,7 +426,7 @@ def test_few_lamps_and_a_way_out(text: str) -> None:
     """Go now, by what the dusk gives; no question is put after it."""
     player = talked(*DUSK, "the sun has just set")
     said = body(player, text)
-    assert "25 min to the car are about 38 min here" in said
+    assert "25 min on foot are about 38 min here" in said
     assert "half an hour after sunset" in said
     assert "stay close together" in said
     assert "no shortcuts" in said

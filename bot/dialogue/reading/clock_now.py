@@ -21,7 +21,11 @@ _TYPED: Final = re.compile(
     rf"(?: ?(?P<half>[ap])\.?m\b\.?)?(?![\w/:%°]|[.,]\d| ?{_UNIT}(?!\w))"
     rf"(?P<now> {in_any('day_asked.now')}\b)?"
 )
-_SPOKEN: Final = re.compile(rf"\b(?:it's|its|it is|now)(?: (?:about|already|just|now))* {SPOKEN}")
+_SPOKEN: Final = re.compile(
+    rf"\b(?:it's|its|it is|now)(?: (?:about|already|just|now|gone|only|nearly))* {SPOKEN}"
+)
+#: "Quarter to five on my watch".
+_ON_WATCH: Final = re.compile(rf"\b{SPOKEN}(?= (?:on|by) (?:my|the|our) (?:watch|clock|phone)\b)")
 #: A time of day that stands by itself: "made it to the falls, 11:50".
 _PLAIN: Final = re.compile(
     rf"(?<![\w.:/])(?P<hour>\d{{1,2}})(?:[:.h](?P<minute>[0-5]\d)| uhr (?P<behind>[0-5]\d))"
@@ -58,7 +62,7 @@ def clock_now(text: str) -> ClockNow | None:
     match = _TYPED.search(said)
     if match is not None and (match["minute"] or match["behind"] or match["half"] or match["now"]):
         return _typed(match)
-    spoken = _SPOKEN.search(said)
+    spoken = _SPOKEN.search(said) or _ON_WATCH.search(said)
     told = None if spoken is None else in_words(spoken, _hour)
     if spoken is None or told is None:
         return None

@@ -50,6 +50,11 @@ _DENIED: Final = re.compile(
     r"\b(?:not|isn't|isnt|no|never|wasn't|instead of|rather than)"
     r"(?: (?:is|es|a|an|the|my|really))* ?$"
 )
+_TOOL: Final = (
+    r"(?:maps?|mapa|card|route|navigation|gps|torch|light|lamp|emergenc\w*|calls?|compass|weather"
+    r"|forecast|time|music|notes)"
+)
+_NETWORK: Final = r"(?:signal|reception|coverage|network|service|bars?|connection|data|internet)"
 #: "Looked it up on my phone", "the torch on my phone": no camera.
 _PHONE_AS_TOOL: Final = re.compile(
     r"\b(?:typ\w+|writ\w+|text\w+|look\w* (?:\w+ )?up|check\w*|read\w*|saw|see|torch|signal|maps?"
@@ -62,6 +67,17 @@ _PHONE_AS_TOOL: Final = re.compile(
     r"|\b(?:too|fit|big|small|long) (?:\w+ )?for my phone\b|\bphone (?:case|cable|charger|cover"
     r"|holder|box|shop)\b"
     r"|\bphone's (?:\w+ )?(?:gps|apps?|maps?|torch|compass|clock|weather|screen)\b"
+    # it calls, finds the way, or does not
+    rf"|\bphone(?: (?:only|just|is|with me))* for (?:the |my |a |an )?{_TOOL}\b"
+    rf"|\bphone (?:has|had|have|gets?|got|loses?|lost|shows?|finds?|hasn't|doesn't have|with)"
+    rf"(?: got| get| any)* (?:(?:no|zero|any|bad|poor|weak|one bar of) )?{_NETWORK}\b"
+    rf"|\bphone's (?:got |lost )?(?:no |without )?{_NETWORK}\b"
+    rf"|\b(?:no|without|lost|any|zero) {_NETWORK}\b[^,;.]{{0,24}}\bphone\b"
+    r"|\bphone (?:(?:just|always|often|usually) )*(?:dies|drops out|cuts out|goes (?:dead|off|flat)"
+    r"|won't (?:work|ring|call)|(?:doesn't|does not|didn't) (?:work|ring|call|connect))\b"
+    r"|\bphone(?:'s| is) (?:switched |turned )?(?:off|flat|charging|useless|no use|in (?:the|my))\b"
+    r"|\b(?:can't|cannot|can|could|i'll|we'll|i will|we will|should|must) phone\b"
+    r"|\b(?:left|forgot|lost) (?:my|the|our) phone\b"
 )
 
 

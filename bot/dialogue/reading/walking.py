@@ -104,7 +104,9 @@ _DURATION: Final = (
     r"|(?P<half_more>a half|a quarter)))?"
     r"|(?P<minutes>\d+)[ -]?(?:min|mins|minutes?)\b(?:')?)"
 )
-_TO_CAR: Final = rf"(?:(?:back |out )?(?:to|from|till|until) (?:the |our |my )?{_CAR})"
+#: Where a bus, a train or a boat stops: a way leads there, too.
+_STOP: Final = r"(?:(?:bus ?|train )?stop|(?:bus |train )?station|pier|jetty|harbou?r|landing)"
+_TO_CAR: Final = rf"(?:(?:back |out )?(?:to|from|till|until) (?:the |our |my )?(?:{_CAR}|{_STOP}))"
 _WAY_BEHIND: Final = (
     r"(?: (?:of |on |more )?(?:each way|one way|on foot|walk\w*|hik\w+|(?:to|for) (?:walk|the walk)"
     rf"|(?:walk |hike )?{_TO_CAR}|for the way (?:back|in|out)|round trip|there and back"

@@ -79,7 +79,16 @@ _ENGLISH: Final[dict[str, tuple[str, ...]]] = {
 }
 
 _GERMAN: Final[dict[str, tuple[str, ...]]] = {
-    "start": ("start", "starten", "anfangen", "beginnen", "los", "los gehts", "neuer gang"),
+    "start": (
+        "start",
+        "starten",
+        "anfangen",
+        "beginnen",
+        "los",
+        "los gehts",
+        "neuer gang",
+        "neue tour",
+    ),
     "back": ("zurück", "zurueck", "einen zurück", "rückgängig", "rueckgaengig"),
     "skip": (
         "weiter",

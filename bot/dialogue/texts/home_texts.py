@@ -110,6 +110,13 @@ HOME: Final[dict[str, str]] = {
         "The white holds in {frames}; a spark or two is fine, so dark frames can be lifted."
     ),
     "home.glare": "{named}: shine on rock stays; only a polariser takes it, next time.",
+    # what is done at home about dull and blue frames (common practice)
+    "home.edit_blue": "Blue is the white balance: 6500 to 8000 K at home, until rock is grey.",
+    "home.edit_dull": (
+        "Lift the exposure until the brightest water is just short of white, then some "
+        "contrast, blacks a little down; saturation last, little."
+    ),
+    "home.edit_lost": "White that is lost stays lost: darkened it only turns grey.",
     "home.blue": "{named}: blue is the white balance: 6500 to 8000 K at home, until rock is grey.",
     "home.leaning": "{named}: straighten it at home, which costs the borders.",
     "home.small": "{named}: crop to the fall, as far as the pixels last.",

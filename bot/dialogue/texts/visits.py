@@ -9,6 +9,7 @@ VISITS: Final[dict[str, str]] = {
     "arrive.turn_back_moved": "Turn back by {time}, not {before}, however good the light is.",
     "arrive.way": "Each way {out}: {bare} × {factor} ({why}).",
     "arrive.back": "Back at the car by {back}.",
+    "arrive.back_due": "There by {back}.",
     "arrive.hours": "Start {start}, there {there}, {stay} at the fall, back by {back}.",
     "arrive.hours_short": (
         "Start {start}, there {there}, only {stay} at the fall, back by {back}: an earlier start?"
@@ -113,7 +114,7 @@ VISITS: Final[dict[str, str]] = {
     "note.gap.car": "the car and where it stands",
     "ask.note": "Still missing for it: {list}?",
     # the way out when light is short
-    "dusk.go": "Go now: {told} to the car are about {out} here (× {factor}: {why}).",
+    "dusk.go": "Go now: {told} on foot are about {out} here (× {factor}: {why}).",
     "dusk.half_an_hour": "Dusk shows a path for about half an hour after sunset, less under trees.",
     "dusk.left": "Dusk lasts {left} more, to {time}: no stop.",
     "dusk.left_too_short": "Dusk lasts only {left} more, to {time}: the end is in the dark.",
@@ -121,6 +122,14 @@ VISITS: Final[dict[str, str]] = {
     "dusk.one_lamp": (
         "Few lamps: stay close together, slowest in front, the way you came, no shortcuts; a phone "
         "is a spare light. Unsure of the way: stop, call the local emergency number."
+    ),
+    "dusk.one_lamp_alone": (
+        "Few lamps: the way you came, no shortcuts, short steps; a phone is a spare light. Unsure "
+        "of the way: stop, call the local emergency number."
+    ),
+    "dusk.lamps_alone": (
+        "Lamp on early, the way you came, no shortcuts, short steps. Unsure of the way: stop, call "
+        "the local emergency number."
     ),
     "dusk.lamps": (
         "Lamps on early, stay together, slowest in front, the way you came, no shortcuts. Unsure "

@@ -7,6 +7,7 @@ from datetime import datetime, timedelta
 from typing import Final
 
 from bot.dialogue.compose import Role
+from bot.dialogue.meaning.at_home import is_still_home
 from bot.dialogue.meaning.visit_words import days_ahead, speaks_of_day_to_come
 from bot.dialogue.questions import in_units
 from bot.dialogue.slots import PLACE_SLOTS
@@ -51,8 +52,8 @@ _PLAN: Final = re.compile(r"\bplan", re.IGNORECASE)
 
 
 def hear(turn: Turn, typed: str) -> None:
-    """Note that a message speaks of a visit on a day to come."""
-    if not speaks_of_day_to_come(typed):
+    """Note that a message speaks of a visit on a day to come, or that nobody has left yet."""
+    if not (speaks_of_day_to_come(typed) or is_still_home(typed)):
         return
     if turn.is_at_home:
         if not _PLAN.search(typed):

@@ -10,12 +10,13 @@ from bot.dialogue.actions import CancelTimer
 from bot.dialogue.by_numbers import of_frame, share_told
 from bot.dialogue.compose import Role
 from bot.dialogue.facts import Facts
+from bot.dialogue.meaning.asking import asks
 from bot.dialogue.meaning.at_home import brings_frame, is_home, wants_review
 from bot.dialogue.meaning.review_words import tells_of_taken
 from bot.dialogue.reading.foreign import glossed
 from bot.dialogue.reading.frame_list import told_in
 from bot.dialogue.reading.frame_times import plain_times
-from bot.dialogue.steps.anywhere import repeat
+from bot.dialogue.steps.anywhere import manner, repeat
 from bot.dialogue.steps.frames import border_said, findings_said, raw_said, reviewing
 from bot.dialogue.steps.frames.at_hand import known
 from bot.dialogue.steps.home import told_frames
@@ -55,12 +56,20 @@ def hear(turn: Turn, text: str, told: Facts) -> bool:
         return False
     if home:
         arrive_home(turn)
+    if _asks_more(turn, text):
+        return False
     if brings_frame(text):
         turn.say(Role.SETTINGS, "home.send")
     else:
         begin(turn)
     repeat.put_again_if_open(turn, whole=False)
     return True
+
+
+def _asks_more(turn: Turn, text: str) -> bool:
+    """Whether a message asks something else than to go through frames: that is answered then."""
+    said = manner.as_said(turn, text)
+    return asks(said) and not (wants_review(text) or brings_frame(text))
 
 
 def _lists_frames(turn: Turn, text: str) -> bool:

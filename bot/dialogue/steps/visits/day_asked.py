@@ -43,11 +43,13 @@ def asked(turn: Turn, typed: str, said: str) -> Hour | None:
         said: the message in English.
     """
     sentences = list(map(plain, sentences_of(typed)))
+    leaves = any(_LEAVE.search(one) and not _AT_ONCE.search(one) for one in sentences)
     if not planning.is_planning(turn):
-        leaves = any(_LEAVE.search(one) and not _AT_ONCE.search(one) for one in sentences)
         return "leave" if leaves else None
     if any(_START.search(one) or _WHAT_OF.match(one) for one in sentences):
         return "start"
+    if leaves and turn.trip.back_by is not None:
+        return "leave"
     good = any(_START_GOOD.search(one) for one in sentences)
     return "start" if good and _start_of(turn, said) else None
 

@@ -22,7 +22,8 @@ _LAMPS: Final = re.compile(
     r"(?:head ?-?(?:lamps?|lights?|torch(?:es)?)|torch(?:es)?|flash ?lights?|lamps?|light)\b"
 )
 _GETTING_DARK: Final = re.compile(
-    r"\b(?:get(?:ting|s)? dark|nearly dark|almost dark|before dark|till dark|dusk|in the dark"
+    r"\b(?:get(?:ting|s)? (?:dark|gloomy|dim)|nearly dark|almost dark|before dark"
+    r"|till dark|dusk|in the dark"
     r"|light (?:is )?(?:going|fading|left))\b"
 )
 
@@ -36,15 +37,36 @@ def answer(turn: Turn, text: str) -> bool:
     """
     if turn.trip_told.walk_min is None or planning.is_planning(turn):
         return False
-    said = text.casefold()
-    lamps = _LAMPS.search(said)
-    short = turn.facts.light in _SHORT or _GETTING_DARK.search(said) or _is_late(turn)
-    if not short and (lamps is None or turn.walk.given is None):
+    few = _LAMPS.search(text.casefold()) is not None
+    if not _is_short(turn, text) and not (few and turn.walk.given is not None):
         return False
     _say_go(turn)
-    turn.say(Role.SAFETY, "dusk.one_lamp" if lamps is not None else "dusk.lamps")
+    _say_lamps(turn, few=few)
     turn.close_question()
     return True
+
+
+def say_beside(turn: Turn, text: str) -> None:
+    """The way in the dark beside the hour to leave by, where the light goes.
+
+    Args:
+        turn: the answer under construction, which tells the hour.
+        text: the message in English.
+    """
+    if not planning.is_planning(turn) and _is_short(turn, text):
+        _say_lamps(turn, few=_LAMPS.search(text.casefold()) is not None)
+
+
+def _is_short(turn: Turn, text: str) -> bool:
+    """Whether little light is left, by the light that was told, the words, or the hour."""
+    dark = _GETTING_DARK.search(text.casefold()) is not None
+    return dark or turn.facts.light in _SHORT or _is_late(turn)
+
+
+def _say_lamps(turn: Turn, *, few: bool) -> None:
+    """How to go with lamps; nobody stays together with somebody who is alone."""
+    alone = "_alone" if turn.trip.people == 1 else ""
+    turn.say(Role.SAFETY, f"dusk.one_lamp{alone}" if few else f"dusk.lamps{alone}")
 
 
 def is_way_out(text: str) -> bool:

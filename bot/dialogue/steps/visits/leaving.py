@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from datetime import datetime, timedelta
+from typing import Final
 
 from bot.dialogue.compose import Role
 from bot.dialogue.reading.clock_now import ClockNow, clock_now
@@ -11,6 +12,12 @@ from bot.dialogue.steps.walk.day_plan import clock_of
 from bot.dialogue.texts import measures
 from bot.dialogue.turn import Turn
 from bot.dialogue.way_out import DUE_MARGIN_MIN, Way, due_back, turn_back_of, way_of
+
+#: What says when to leave already.
+_SAY_WHEN: Final = frozenset(
+    {"arrive.turn_back", "arrive.turn_back_moved", "arrive.turn_back_past", "leave.due"}
+    | {"leave.now", "leave.too_late"}
+)
 
 
 def say(turn: Turn, typed: str) -> None:
@@ -33,8 +40,27 @@ def say(turn: Turn, typed: str) -> None:
     day_plan.say_way(turn, way)
     if due is None:
         back = clock_of(moment + timedelta(minutes=way.out_min), sure=turn.position is not None)
-        turn.say(Role.CHECK, "arrive.back", back=back)
+        turn.say(Role.CHECK, day_plan.back_key(turn), back=back)
     arrive.remind_and_explain(turn, way, moment)
+
+
+def say_beside(turn: Turn, typed: str) -> None:
+    """The time to leave alone, which no answer to anything else of a message takes the place of.
+
+    Args:
+        turn: the answer under construction, as far as it answers all else.
+        typed: the message as it came.
+    """
+    way, moment = way_of(turn.facts, turn.trip), turn_back_of(turn)
+    if way is None or moment is None or any(part.key in _SAY_WHEN for part in turn.parts):
+        return
+    now, due = _now(turn, typed, moment), _due_first(turn, way, moment)
+    if now is not None and now >= moment:
+        _say_go(turn, way, moment, due, now)
+    else:
+        key = "leave.due" if due is not None else "arrive.turn_back"
+        values = {"time": clock_of(moment, sure=turn.position is not None)}
+        turn.say(Role.SAFETY, key, **values, **(_due_values(way, due) if due is not None else {}))
 
 
 def _due_first(turn: Turn, way: Way, moment: datetime) -> datetime | None:
@@ -67,7 +93,7 @@ def _say_when(
     values = {"time": clock_of(moment, sure=sure)}
     if due is not None:
         values |= _due_values(way, due)
-        turn.say(Role.SETTINGS, "leave.due", **values)
+        turn.say(Role.SAFETY, "leave.due", **values)
         turn.say(Role.CHECK, "leave.due_last", **values)
     else:
         turn.say(Role.SETTINGS, "arrive.turn_back", **values)

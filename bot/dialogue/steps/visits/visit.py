@@ -6,8 +6,8 @@ import re
 from typing import Final
 
 from bot.dialogue.facts import Facts
-from bot.dialogue.meaning.arrival import says_here
 from bot.dialogue.meaning.asking import asks
+from bot.dialogue.meaning.at_home import stands_there
 from bot.dialogue.meaning.said import Said
 from bot.dialogue.meaning.visit_words import car_in, party_in, place_in
 from bot.dialogue.reading import read
@@ -77,7 +77,7 @@ def hear(turn: Turn, typed: str, said: str) -> None:
         said: the message in English.
     """
     planning.hear(turn, typed)
-    if planning.is_planning(turn) and says_here(typed):
+    if planning.is_planning(turn) and stands_there(typed):
         planning.end(turn)
     hours_there.hear(turn, typed)
     question = turn.context.conversation.question

@@ -17,6 +17,7 @@ from bot.dialogue.steps.anywhere import planning
 from bot.dialogue.steps.walk import day_plan, lens
 from bot.dialogue.steps.walk.day_plan import clock_of
 from bot.dialogue.texts import measures
+from bot.dialogue.trip import Trip
 from bot.dialogue.turn import Turn
 from bot.dialogue.way_out import (
     DUE_MARGIN_MIN,
@@ -33,6 +34,8 @@ from core.trip import MARGIN_MIN
 _WARNING: Final = timedelta(minutes=15)
 #: A reminder that is later than this finds people out, or in need of help (own rule).
 _LONG_PAST: Final = timedelta(hours=3)
+#: So long after a word of it a walk is of the same day (own rule).
+_SAME_DAY: Final = timedelta(hours=8)
 #: The reminders of a turn-back time, by their timers' names.
 REMINDERS: Final = ("turn_back_soon", "turn_back_now")
 #: Slots whose change moves the turn-back time.
@@ -46,8 +49,10 @@ TRIP_SLOTS: Final = frozenset(
 def start(turn: Turn) -> None:
     """A new walk: the cautions, the offer of a turn-back time, then the first question.
 
-    The kit stays; the fall does not, since nobody said that it is the same one.
+    The kit stays, and so does on the same day who walks and the hour to be back by; the fall does
+    not, since nobody said that it is the same one.
     """
+    of_the_day = _of_the_day(turn)
     turn.change_conversation(walk=None, history=(), question=None, paused=None)
     _leave_home(turn)
     if turn.context.room.direct:
@@ -55,13 +60,20 @@ def start(turn: Turn) -> None:
     elif turn.origin.teaches:
         turn.change_room(facts=Facts())
     turn.change_person(cautions=frozenset())
-    turn.change_walk()
+    turn.change_walk(trip=of_the_day)
     turn.move(Trigger.START)
     turn.caution("arrive")
-    feet = "_feet" if turn.units is Units.IMPERIAL else ""
-    turn.say(Role.ASSUMPTION, f"arrive.offer{feet}")
+    turn.say(Role.ASSUMPTION, _offer(turn))
     turn.move(Trigger.ARRIVED)
     lens.go_on(turn)
+
+
+def _of_the_day(turn: Turn) -> Trip:
+    """Who walks and by when they must be back, as told for a walk that was spoken of lately."""
+    heard_at, trip = turn.before.conversation.heard_at, turn.trip
+    if heard_at is None or turn.origin.sent_at - heard_at > _SAME_DAY:
+        return Trip()
+    return Trip(people=trip.people, slowest=trip.slowest, back_by=trip.back_by)
 
 
 def _leave_home(turn: Turn) -> None:
@@ -126,8 +138,12 @@ def way_out_told(turn: Turn) -> bool:
 def tell_or_offer(turn: Turn) -> None:
     """Answer what is known of the way out, else say what to send for it."""
     if not way_out_told(turn):
-        feet = "_feet" if turn.units is Units.IMPERIAL else ""
-        turn.say(Role.SETTINGS, f"arrive.offer{feet}")
+        turn.say(Role.SETTINGS, _offer(turn))
+
+
+def _offer(turn: Turn) -> str:
+    """The text that offers a turn-back time, in the person's units."""
+    return "arrive.offer_feet" if turn.units is Units.IMPERIAL else "arrive.offer"
 
 
 def moves(turn: Turn) -> bool:

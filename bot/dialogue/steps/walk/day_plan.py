@@ -95,7 +95,7 @@ def _say_hours(turn: Turn, way: Way, moment: datetime) -> None:
     out = timedelta(minutes=way.out_min)
     start, back = start_of(turn, moment), measures.hour_and_minute(moment + out)
     if start is None:
-        turn.say(Role.CHECK, "arrive.back", back=back)
+        turn.say(Role.CHECK, back_key(turn), back=back)
         return
     stay = moment - start - out
     values = {
@@ -108,6 +108,11 @@ def _say_hours(turn: Turn, way: Way, moment: datetime) -> None:
         return
     key = "arrive.hours" if stay >= ENOUGH else "arrive.hours_short"
     turn.say(Role.CHECK, key, stay=measures.minutes(stay.total_seconds() / 60), **values)
+
+
+def back_key(turn: Turn) -> str:
+    """The text of when they are back: at the car, unless a bus, a train or a gate sets the hour."""
+    return "arrive.back" if turn.trip.back_by is None else "arrive.back_due"
 
 
 def _told_before(turn: Turn) -> datetime | None:

@@ -8,6 +8,7 @@ from typing import Final
 from bot.dialogue.compose import Role
 from bot.dialogue.numbered_reply import numbered
 from bot.dialogue.questions import QUESTIONS
+from bot.dialogue.reading import read
 from bot.dialogue.reading.command_words import command_of
 from bot.dialogue.reading.frame_words import wished
 from bot.dialogue.replies import chosen
@@ -15,6 +16,7 @@ from bot.dialogue.steps.anywhere import manner, repeat
 from bot.dialogue.steps.walk import arrive
 from bot.dialogue.texts import TEXTS
 from bot.dialogue.turn import Turn
+from bot.dialogue.worded_choice import worded
 
 #: A walk that was silent for longer is asked about: go on or new? (own rule: a night).
 STALE_WALK: Final = timedelta(hours=8)
@@ -62,15 +64,19 @@ def _ask(turn: Turn) -> None:
     turn.ask("resume")
 
 
-def _chosen(turn: Turn, text: str) -> str | None:
-    asked = QUESTIONS["resume"]
-    among = numbered(asked, manner.as_said(turn, text))
-    return chosen(asked, text) or (among.value if among is not None else None)
+def _chosen(turn: Turn, text: str) -> tuple[str | None, str]:
+    """The option that is chosen, and what facts are told beside it; "" without any."""
+    asked, said = QUESTIONS["resume"], manner.as_said(turn, text)
+    value = chosen(asked, text)
+    among = None if value is not None else numbered(asked, said) or worded(asked, said)
+    if among is None:
+        return value, ""
+    return among.value, among.rest.typed if read(among.rest.english).known() else ""
 
 
 def _resumed(turn: Turn, text: str, command: str | None) -> str | None:
     """Go on with the old walk, or begin a new one; what waited is read after that."""
-    value = "new" if command == "start" else _chosen(turn, text)
+    value, beside = ("new", "") if command == "start" else _chosen(turn, text)
     waiting = turn.context.conversation.held_text
     if value is None:
         _ask(turn)
@@ -79,10 +85,13 @@ def _resumed(turn: Turn, text: str, command: str | None) -> str | None:
     turn.change_conversation(held_text=None, held_seen=None)
     if value == "new":
         arrive.start(turn)
-        return None
+        if beside:
+            turn.leave_question_unsaid()
+        return beside or None
     turn.resume_question()
     if waiting is None or command_of(waiting) is not None:
-        repeat.put_again(turn, whole=True)
-        return None
+        if not beside:
+            repeat.put_again(turn, whole=True)
+        return beside or None
     turn.seen = held_seen or turn.seen
     return waiting

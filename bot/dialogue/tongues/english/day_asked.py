@@ -29,12 +29,20 @@ WORDS: Final[Mapping[str, str]] = {
         r"\b(?:(?:be )?walking|walk (?:back|out|again)|leave|set (?:off|out)|head (?:back|out"
         r"|off|down|home)|turn(?:ing)? "
         r"(?:back|around|round)|start (?:back|walking|down)|go (?:back|home)"
-        r"|pack(?:ing)?(?: up)?|be off|get going"
+        r"|pack(?:ing)?(?: up)?|be off|get going|call it a day|wrap(?:ping)? up"
+        r"|(?:stop|finish|quit)(?: (?:taking|shooting|photographing|with|now)\b| ?[?,]|$)"
         r"|get moving|go for)"
         r"|how (?:much time|long)(?: more)? (?:is there|do (?:i|we) have|have (?:i|we)(?: got)?"
         r"|left)\b"
         r"(?! (?:to|until the) )"
         r"|(?:time|minutes?) (?:is |are )?left(?: (?:before|until|till) (?:i|we|the gate))?(?= ?\?)"
+        r"|(?<!no )time (?:to|i|we) (?:go|went|left|leave|be off|pack(?:ed)?(?: up)?"
+        r"|turn(?:ed)? (?:back|around|round)|(?:head|start)(?:ed)? (?:back|home|out|off))"
+        r"(?: (?:now|yet|then|already|soon))*(?= ?[?,])"
+        r"|how (?:long|late) (?:can|may|could) (?:i|we) (?:still |even )?stay"
+        r"|(?:am i|are we)(?: \w+)? (?:too )?late(?! for)|(?:am i|are we) running late"
+        r"|(?:do|can|will) (?:i|we) (?:still )?(?:make|catch|get) (?:it to )?(?:the|my|our)"
+        r" (?:\S+ )?(?:bus|train|ferry|boat|shuttle)"
     ),
     # "It's 2:20 now".
     "day_asked.it_is": r"it'?s|it is|(?:the )?time(?: now)? is|now(?: it'?s)?|right now(?: it'?s)?",
@@ -42,7 +50,9 @@ WORDS: Final[Mapping[str, str]] = {
     "day_asked.now": r"now|already|o'? ?clock|right now|by my watch",
     # Signs for which one leaves at once.
     "day_asked.at_once": (
-        r"ris(?:e|es|ing)|brown|muddy|flood\w*|surge|driftwood|debris|roar\w*|thunder\w*|lightning"
+        r"ris(?:e|es|ing)|brown"
+        r"|muddy(?! (?:path|trail|track|way|ground|boots|walk|bit|steps))|flood\w*"
+        r"|surge|driftwood|debris|roar\w*|thunder\w*|lightning"
         r"|storm\w*|downpour|cloudburst"
     ),
     # Before an hour that is asked about alone.

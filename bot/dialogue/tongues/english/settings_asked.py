@@ -10,7 +10,8 @@ _SETTINGS: Final = r"(?:settings?|shutter(?: speed| time)?|exposure(?: time)?|nu
 WORDS: Final[Mapping[str, str]] = {
     # Anywhere in a message.
     "settings_asked.outright": (
-        r"what (?:do|should|shall|would|must) (?:i|we) (?:set|dial in|put in)(?! up)"
+        r"what (?:do|should|shall|would|must) (?:i|we) (?:set|dial in|put in(?! (?:the|my"
+        r"|a|our) (?!camera|dials?|settings?)))(?! up)"
         rf"|(?:give|tell) me (?:just )?(?:a|the|some|one|my|your) (?:\w+ ){{0,2}}?{_SETTINGS}"
         rf"|give me {_SETTINGS}|(?:what|which) (?:settings|shutter(?: speed)?|exposure)(?: time)?"
         r" (?:do|should|shall|would|now|then|here|for this)"

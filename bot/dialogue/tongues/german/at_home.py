@@ -19,4 +19,44 @@ WORDS: Final[Mapping[str, str]] = {
     "at_home.not_yet": (
         r"vergessen|liegt|lassen|wenn|sobald|bevor|auf dem weg|fahre\w*|gehe\w*|später"
     ),
+    # A part of a sentence that says so by itself: "caught the bus, home with tea now".
+    "at_home.back": (
+        r"(?:(?:und|jetzt|nun|dann|wieder|bin|sind) )*(?:zu ?hause|daheim)"
+        r"(?: (?:jetzt|wieder|endlich|trocken|(?:mit|bei) (?:einem |einer |ner |nem )?\w+))+"
+    ),
+    # Before the walk: nobody has left yet.
+    "at_home.still": (
+        r"noch (?:\w+ ){0,2}?(?:zu ?hause|daheim|im hotel|auf der hütte"
+        r"|in der (?:küche|wohnung|hütte)|im (?:bett|zimmer|haus))"
+        r"|noch (?:gar )?nicht (?:unterwegs|aufgebrochen|losgegangen|losgefahren)"
+    ),
+    # What only somebody says who stands there.
+    "at_home.at_water": (
+        r"(?:stativ|kamera) steht|(?:steh|stehe|stehen|steht|bin|sind) (?:\w+ ){0,3}?(?:davor"
+        r"|auf (?:dem|m|nem|einem) (?:steg|felsen|fels|kies|bootssteg)"
+        r"|auf der (?:brücke|plattform|kanzel)"
+        r"|(?:am|vorm|beim|vor dem) (?:fall|wasser|bach|ufer|steg|geländer|wasserfall|becken))\b"
+        r"|(?:steh|stehe|stehen) (?:jetzt |hier |ja |da |wieder |noch |ca\.? |etwa |so )*\d"
+        r"|nicht bewegt"
+    ),
+    # No frame is there to be gone through.
+    "at_home.none_taken": (
+        r"hab\w*(?: (?:doch|ja|noch|bisher|jetzt|ich|wir))* (?:gar ?)?kein\w*(?: einzige\w*)?"
+        r" (?:bild(?:er)?|fotos?|aufnahmen?)"
+        r"(?= ?(?:gemacht|geschossen|aufgenommen|bisher|hier|[.;!?]|$|,(?! (?:das|die|der)\b)))"
+        r"|noch (?:gar )?nichts (?:fotografiert|aufgenommen)"
+        r"|(?:vom|von dem|das) alten? (?:bild|foto)"
+    ),
+    # What is asked for a frame to come.
+    "at_home.asks_now": (
+        r"(?:worauf|wohin|auf was) (?:\w+ )?(?:stell\w*|fokussier\w*|soll) (?:ich|wir)"
+        r"|(?:auf was|worauf) ich scharf|was stell\w* (?:ich|wir)|womit fang\w* (?:ich|wir)"
+        r"|welche\w* (?:blende|zeit|linse|brennweite|objektiv|einstellung\w*|filter)(?: \w+){0,4}?"
+        r" (?:nehm|stell|brauch|soll)\w*"
+    ),
+    # What was, or is asked for another time.
+    "at_home.of_then": (
+        r"war|waren|(?:auf|in|bei) (?:dem|diesem)(?: \w+)? (?:bild|foto)"
+        r"|hatte\w*|hätte\w*|nächste\w* mal|morgen|letzte\w*|gewesen"
+    ),
 }

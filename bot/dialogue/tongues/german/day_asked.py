@@ -25,7 +25,14 @@ WORDS: Final[Mapping[str, str]] = {
         r"(?:wann|um wie ?viel uhr|wie lange noch|bis wann|spätestens)\b[^?.;!]{0,30}?\b(?:ich"
         r"|wir|man)\b[^?.;!]{0,20}?"
         r"\b(?:los(?:gehen|laufen)?|zurück(?:gehen|laufen)?|umkehren|umdrehen|aufbrechen|gehen"
-        r"|heim|packen|einpacken)\b"
+        r"|heim|packen|einpacken|zusammenpacken|aufhör\w*|schluss machen)\b"
+        r"|(?:muss|müssen|soll|sollen|sollten?) (?:ich|wir)(?: (?:jetzt|schon|langsam|bald|nicht))*"
+        r" (?:los|gehen|heim|zurück|aufbrechen|packen|zusammenpacken|umkehren)(?= ?[?,]|$)"
+        r"|wie lange (?:kann|können|darf|dürfen) (?:ich|wir)(?: \w+)? bleiben"
+        r"|zeit (?:zu gehen|zum (?:gehen|aufbruch|aufbrechen|packen)|loszugehen|aufzubrechen)"
+        r"|(?:bin ich|sind wir)(?: \w+)? (?:zu )?spät(?: dran)?"
+        r"|(?:schaff|erwisch)\w* (?:ich|wir)(?: noch)? (?:den|die|meinen|unseren) (?:\S+ )?"
+        r"(?:bus|zug|bahn|fähre)"
         r"|wie (?:viel zeit|lange) (?:hab\w*|bleib\w*) (?:ich|wir|mir|uns) noch"
     ),
     # "It's 2:20 now".
@@ -34,7 +41,8 @@ WORDS: Final[Mapping[str, str]] = {
     "day_asked.now": r"uhr|jetzt|schon",
     # Signs for which one leaves at once.
     "day_asked.at_once": (
-        r"steig\w*|braun\w*|schlammig\w*|hochwasser|treibholz|donner\w*|blitz\w*|gewitter\w*"
+        r"steig\w*|braun\w*|schlammig\w*(?! (?:weg|pfad|boden|steig|stück))|hochwasser"
+        r"|treibholz|donner\w*|blitz\w*|gewitter\w*"
         r"|unwetter"
         r"|wolkenbruch"
     ),

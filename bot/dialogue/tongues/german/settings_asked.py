@@ -13,7 +13,8 @@ WORDS: Final[Mapping[str, str]] = {
         r"was (?:stell\w*|soll) (?:ich|i|ma|man) (?:\w+ ){0,3}?(?:ein|einstellen)"
         r"|was muss ich (?:\w+ ){0,2}?einstellen|(?:welche|was fur) (?:einstellung(?:en)?|werte)"
         rf"|(?:gib|sag|nenn) (?:mir|ma) (?:\w+ ){{0,4}}?{_SETTINGS}"
-        rf"|(?:welche|was fur ne|was fur eine) (?:zeit|belichtung\w*) (?:stell|nehm|soll|brauch)\w*"
+        r"|(?:welche|was fur ne|was fur eine) (?:zeit|blende|belichtung\w*)"
+        r"(?: und (?:welche )?(?:zeit|blende|iso|belichtung\w*))* (?:stell|nehm|soll|brauch)\w*"
     ),
     # As the last words of it.
     "settings_asked.at_end": (

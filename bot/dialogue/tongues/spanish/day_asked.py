@@ -25,7 +25,13 @@ WORDS: Final[Mapping[str, str]] = {
     "day_asked.leave": (
         r"(?:a qué hora|cuándo|hasta cuándo)\b[^?.;!]{0,30}?\b(?:salir|salgo|salimos|volver"
         r"|vuelvo|volvemos|irme|irnos|irse"
-        r"|marchar\w*|regresar|bajar|caminar|recoger|dar la vuelta)\b"
+        r"|marchar\w*|regresar|bajar|caminar|recoger|dar la vuelta|parar|terminar"
+        r"|dejar de (?:hacer|sacar|tomar))\b"
+        r"|(?<!no )(?:es|sería) hora de (?:ir\w*|volver|marchar\w*|recoger|regresar|bajar)"
+        r"|(?:cuánto|hasta qué hora|hasta cuándo)(?: \w+)? (?:puedo|podemos) (?:quedar\w*|estar)"
+        r"|(?:voy|vamos|llego|llegamos)(?: \w+)? tarde(?! para)"
+        r"|(?:alcanzo|llego|llegamos) (?:a tiempo )?(?:al|a coger|a tomar) (?:el )?(?:\S+ )?(?:bus"
+        r"|autobús|tren|ferry|barco)"
         r"|cuánto (?:tiempo |rato )?(?:me |nos )?(?:queda|tengo|tenemos)(?! que\b)(?! para\b)"
     ),
     # "It's 2:20 now".

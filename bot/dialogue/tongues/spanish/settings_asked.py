@@ -10,7 +10,8 @@ _SETTINGS: Final = r"(?:ajustes?|valores?|configuracion|tiempo|velocidad|numeros
 WORDS: Final[Mapping[str, str]] = {
     # Anywhere in a message.
     "settings_asked.outright": (
-        r"(?:que|q|como) (?:le |la )?(?:pongo|configuro|ajusto|seteo)"
+        r"(?:que|q|como) (?:le |la )?(?:pongo(?! en (?:la|el|mi) (?!camara))"
+        r"|configuro|ajusto|seteo)"
         rf"|(?:dame|dime|dan?me solo) (?:\w+ ){{0,4}}?{_SETTINGS}"
         r"|(?:que|cuales) (?:ajustes|valores|configuracion)|(?:que|cual) (?:tiempo|velocidad)"
         r" (?:pongo|uso|le pongo)"
