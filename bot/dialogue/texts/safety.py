@@ -117,6 +117,12 @@ SAFETY: Final[dict[str, str]] = {
         "Stay on the bank. Fast water to mid-shin can take you down: never above a fall, above "
         "the knee, brown, rising or alone. Signs and rangers decide."
     ),
+    # Hidden rock, depth that nobody sees, cold shock, water that holds under at the foot of a fall:
+    # common practice of lifeguards.
+    "danger.leap": (
+        "No: nobody jumps, dives or slides in. Rock hides under water, depth deceives, cold takes "
+        "the breath, current holds under. Signs and rangers decide."
+    ),
     "danger.barrier": (
         "Stay on this side. Rail, rope and closure are there for what can't be seen from here: "
         "signs, rangers and the local law decide, for everybody."

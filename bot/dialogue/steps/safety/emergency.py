@@ -11,6 +11,7 @@ from bot.dialogue.danger import Danger, DangerKind, Level, Whose, gravest, whose
 from bot.dialogue.danger.came_away import speaks_for_oneself
 from bot.dialogue.danger.cold_child import child_is_cold
 from bot.dialogue.danger.given_up import wishes
+from bot.dialogue.danger.leaps import wishes_to_leap
 from bot.dialogue.danger.names import asks
 from bot.dialogue.danger.storm_words import tells_of_storm
 from bot.dialogue.danger.whereabouts import tells_of_being_there, tells_of_outside
@@ -59,7 +60,8 @@ def answer(turn: Turn, danger: Danger, text: str) -> None:
             on_map.show(turn)
         _hold(turn, danger.kind.value, whose(text, danger.kind))
     elif turn.context.conversation.emergency is None:
-        safe_picture.offer(turn)
+        if not wishes_to_leap(text):  # who wants to jump wanted no picture
+            safe_picture.offer(turn)
         if not _is_planned(turn, text):
             _close(turn, danger, text)
         numbers.keep_question(turn)
@@ -130,6 +132,8 @@ def _instruction(turn: Turn, danger: Danger, text: str) -> str:
     """What protects from it; in a flood nobody is sent to the bank, or down again."""
     if danger.kind is DangerKind.COLD and child_is_cold(text):
         return "danger.cold.child"
+    if danger.level is Level.STOP and wishes_to_leap(text):
+        return "danger.leap"
     planned = f"danger.{danger.kind.value}.planned"
     if planned in TEXTS and _is_planned(turn, text):
         return planned
