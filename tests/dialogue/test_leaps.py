@@ -1,4 +1,4 @@
-"""Who wishes to jump, dive or slide in from a height gets a plain no, whatever is told beside it."""
+"""Who wishes to jump, dive or slide in gets a plain no, whatever is told beside it."""
 
 from __future__ import annotations
 
@@ -22,8 +22,7 @@ def answered(text: str) -> list[str]:
 @pytest.mark.parametrize(
     "text",
     [
-        "corners r fine, its on 1x not zoomed at all. also my mates wanna jump in from the top of "
-        "it is that ok",
+        "corners r fine, its on 1x. also my mates wanna jump in from the top of it is that ok",
         "sides are clean. btw some lads are about to jump off the ledge",
         "1. the kids want to slide down the rock into the pool, ok?",
         "ecken sind sauber. meine kumpels wollen oben reinspringen, geht das?",

@@ -42,7 +42,10 @@ WORDS: Final[Mapping[str, str]] = {
     ),
     # After somebody who is in the water: that is no game.
     "leaps.after": r"after (?:him|her|them|me|it|the|my|our)|to (?:get|save|help|rescue|reach)",
-    "leaps.else": r"(?:water|spray|foam)(?: is| just)* (?:leaping|jumping|diving|sliding)|exposure|histogram|settings?",
+    "leaps.else": (
+        r"(?:water|spray|foam)(?: is| just)* (?:leaping|jumping|diving|sliding)"
+        r"|exposure|histogram|settings?"
+    ),
     # What parts two clauses without a sign.
     "leaps.joint": r"and also|also|btw|but|oh and",
 }

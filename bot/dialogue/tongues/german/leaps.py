@@ -33,7 +33,8 @@ WORDS: Final[Mapping[str, str]] = {
         rf"{_JUMP}(?: (?!nicht)\w+){{0,3}}? {_HEIGHT}"
         rf"|{_HEIGHT}(?: (?!nicht)\w+){{0,4}}? {_JUMP}"
         rf"|{_POOL}(?: (?!nicht)\w+)?? (?:spring\w*|hupf\w*|hecht\w*|kopfer)"
-        rf"|(?:oben|von oben|da oben|dort oben) (?:rein|hinein|runter|hinunter)(?:spring\w*|hupf\w*)"
+        r"|(?:oben|von oben|da oben|dort oben)"
+        r" (?:rein|hinein|runter|hinunter)(?:spring\w*|hupf\w*)"
         r"|klippenspringen"
     ),
     "leaps.noun": (rf"(?:kopfer|kopfsprung|sprung|arschbombe|salto) (?:\w+ )??{_HEIGHT}"),

@@ -8,7 +8,8 @@ from typing import Final
 _JUMP: Final = (
     r"(?:salt(?:ar|ara|en|emos|e|a|an|ando|arnos|arse|arme)"
     r"|(?:tirar|lanzar|zambullir|desliz|arrojar|echar|desliza)(?:se|nos|me|te|r?se|r?nos|r?me)"
-    r"|(?:se|nos|me) (?:\w+ )?(?:tir|lanc|lanz|zambull|desliz)\w+|hacer (?:un )?clavado\w*|clavados?)"
+    r"|(?:se|nos|me) (?:\w+ )?(?:tir|lanc|lanz|zambull|desliz)\w+|hacer (?:un )?clavado\w*"
+    r"|clavados?)"
 )
 _HEIGHT: Final = (
     r"(?:(?:desde|de|del) (?:(?:lo )?(?:mas )?(?:alto|arriba)|la parte de arriba|ahi|alli|alla"
