@@ -74,7 +74,7 @@ def _close(turn: Turn, danger: Danger, text: str) -> None:
     """Close that place; of two kinds none is known, and who writes may be there from then on."""
     before = turn.context.conversation
     others = not whose(text, danger.kind).own and not speaks_for_oneself(text)
-    leave = asks(text) or wishes(text) or asks_to_stand(text)
+    leave = asks(text) or wishes(text) or asks_to_stand(text) or wishes_to_leap(text)
     asked = leave and not tells_of_being_there(text)
     same = not before.closed or before.closed_kind == danger.kind.value
     turn.change_conversation(
@@ -240,8 +240,8 @@ def answer_safe(turn: Turn, value: str) -> None:
         turn.say(Role.CHECK, "danger.walk_waits" if away else "danger.walk_kept")
     if away:
         sheltered_at = turn.now if DangerKind.THUNDER.value in away else None
-        # The walk's own question stays paused.
-        turn.change_conversation(question=None, sheltered_at=sheltered_at, away=True)
+        # The walk's own question stays paused; at a closed place of that water nobody is left.
+        turn.change_conversation(question=None, sheltered_at=sheltered_at, away=True, closed=False)
     else:
         repeat.put_again(turn, whole=True)
 

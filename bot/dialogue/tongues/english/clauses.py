@@ -38,4 +38,9 @@ WORDS: Final[Mapping[str, str]] = {
         r"|at the bottom|kitchen|at home|on the (?:bank|path|trail|bridge|deck)|stay(?:ing"
         r"|ed)?"
     ),
+    # Of a picture that is looked at.
+    "clauses.picture": (
+        r"blurr\w*|blurry|soft|sharp|shak[ey]\w* (?:frame|picture|shot)|depth of field|laptop"
+        r"|screen|i like"
+    ),
 }

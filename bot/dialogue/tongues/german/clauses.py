@@ -34,4 +34,8 @@ WORDS: Final[Mapping[str, str]] = {
         r"niemand|keiner|neben mir|bei mir|hinterm|hinter dem|am ufer|unten|kuche|daheim"
         r"|zuhause|auf dem weg|aufm weg|bleib\w*"
     ),
+    # Of a picture that is looked at.
+    "clauses.picture": (
+        r"unscharf\w*|verwackelt|scharfentiefe|gefallt mir|laptop|bildschirm|matschig"
+    ),
 }

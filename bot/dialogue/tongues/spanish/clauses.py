@@ -29,4 +29,6 @@ WORDS: Final[Mapping[str, str]] = {
         r"nadie|ninguno|conmigo|a mi lado|detras de la|en la orilla|abajo|cocina|en casa"
         r"|en el (?:sendero|camino|puente)|me quedo|nos quedamos"
     ),
+    # Of a picture that is looked at.
+    "clauses.picture": r"borros[oa]s?|movid[oa]s?|desenfocad[oa]s?|portatil|pantalla|me gustan?",
 }
