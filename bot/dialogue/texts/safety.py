@@ -208,6 +208,20 @@ SAFETY: Final[dict[str, str]] = {
         "After such rain mark a stone at the edge, look every 15 min: rising, brown, twigs: up "
         "and out."
     ),
+    # Before somebody sets out. Small creeks rise within hours of rain, and go on when it has ended;
+    # brown, louder, wood in it: common practice of gorge wardens and flood services.
+    "rain.asked": (
+        "After heavy rain stay out of gorges until the level has fallen and the water is clear: "
+        "ask the ticket office or land manager first."
+    ),
+    "rain.signs": (
+        "A small creek peaks hours after the rain, under dry sky, too. Turn back at once when it "
+        "rises, browns, gets louder or carries wood."
+    ),
+    "rain.signs_child": (
+        "A small creek peaks hours after the rain, under dry sky, too. Turn back at once when it "
+        "rises, browns, gets louder or carries wood. A child stays within arm's reach."
+    ),
     "rain.now": "Drizzle: glass covered until the shot.",
     "danger.from_there": (
         "From where you said, {distance} off, {focal} shows {shown}: stay at the path or railing."
