@@ -17,8 +17,10 @@ _CHILD: Final = whole_words("rain_asked.child")
 _ASK: Final = whole_words("rain_asked.ask")
 _THING: Final = whole_words("standing.thing")
 _PLAN: Final = whole_words("rain_asked.plan")
-#: Whole questions: whether a creek goes on rising, when to turn back, and the flood once more.
-_WHOLE: Final = whole_words("rain_asked.rises", "rain_asked.signs", "rain_asked.again")
+#: Whole questions: whether a creek goes on rising, and the flood once more.
+_WHOLE: Final = whole_words("rain_asked.rises", "rain_asked.again")
+#: When to turn back, which is asked of gorges and rain alone.
+_SIGNS: Final = whole_words("rain_asked.signs")
 #: Who is there, or tells what the water does now, asks of an emergency.
 _THERE: Final = whole_words("rain_asked.there")
 
@@ -40,9 +42,9 @@ def told_beside(text: str) -> Danger | None:
     Args:
         text: as typed, in any of Linn's languages.
     """
-    parts = clauses_of(text)
-    rest = " ".join(part for part in parts if not _is_of_it(part))
-    about = [part for part in parts if _is_of_it(part) and not _WHOLE.search(folded(part))]
+    parts = [part for part in clauses_of(text) if not _is_question(part)]
+    rest = " ".join(part for part in parts if not _is_about(part))
+    about = [part for part in parts if _is_about(part)]
     found = map(read_danger, filter(None, [rest, *about]))
     return next((danger for danger in found if danger is not None and danger.is_told), None)
 
@@ -56,15 +58,24 @@ def names_a_child(text: str) -> bool:
     return _CHILD.search(folded(text)) is not None
 
 
-def _is_of_it(part: str) -> bool:
-    """Whether one part is such a question, or tells of the rain or the gorge that it is about."""
+def _is_question(part: str) -> bool:
+    """Whether one part is such a question by itself."""
     said = folded(part)
-    return any(words.search(said) for words in (_WHOLE, _RAIN, _NARROW))
+    return any(words.search(said) for words in (_WHOLE, _SIGNS))
+
+
+def _is_about(part: str) -> bool:
+    """Whether one part names the rain or the gorge that is asked about."""
+    said = folded(part)
+    return any(words.search(said) for words in (_RAIN, _NARROW))
 
 
 def _of_whole(text: str) -> bool:
     """Whether a part asks of rising water, of the signs to turn back, or of the flood again."""
-    return any(_WHOLE.search(folded(part)) for part in clauses_of(text))
+    parts, said = list(map(folded, clauses_of(text))), folded(text)
+    of_gorge = _RAIN.search(said) or _NARROW.search(said)
+    signs = of_gorge and any(map(_SIGNS.search, parts))
+    return bool(signs) or any(map(_WHOLE.search, parts))
 
 
 def _of_going(text: str) -> bool:

@@ -167,6 +167,10 @@ SAFETY: Final[dict[str, str]] = {
     ),
     "danger.late": "Sent {age} ago.",
     "danger.held": "First the people. Everything else waits, your walk is kept.",
+    "danger.bye_open": (
+        "Before you go, one last thing, so that nobody is left out there: who is near water or an "
+        "edge, goes up and away from it."
+    ),
     "danger.in_room": (
         "An emergency was told of in this room {age} ago. First the people, everything else waits."
     ),

@@ -17,6 +17,7 @@ from bot.dialogue.danger.storm_words import tells_of_storm
 from bot.dialogue.danger.whereabouts import tells_of_being_there, tells_of_outside
 from bot.dialogue.events import PlaceReceived
 from bot.dialogue.lateness import CLOCKS_DIFFER
+from bot.dialogue.meaning.asides import Aside, aside_of
 from bot.dialogue.meaning.visit_words import speaks_of_day_to_come, wishes_for_day_to_come
 from bot.dialogue.reading.standing import asks_to_stand
 from bot.dialogue.steps.anywhere import planning, repeat
@@ -203,7 +204,9 @@ def held(turn: Turn, text: str = "") -> None:
         return
     emergency = turn.context.conversation.emergency
     heard = whole_room.say(turn)
-    if emergency is not None and emergency.kind in STAY_AWAY:  # leaving may not wait
+    if aside_of(text) is Aside.BYE:
+        turn.say(Role.SAFETY, "danger.bye_open")
+    elif emergency is not None and emergency.kind in STAY_AWAY:  # leaving may not wait
         turn.say(Role.SAFETY, f"danger.{emergency.kind}.again")
     elif not heard:
         turn.say(Role.SAFETY, "danger.held")
