@@ -108,10 +108,10 @@ def _of_a_leap(text: str, found: Danger | None) -> Danger | None:
     """A leap from a height that is only wished for, where no emergency is told beside it."""
     if not wishes_to_leap(text):
         return found
-    is_wish = found is None or not found.is_told
-    if is_wish or (found.kind is DangerKind.IN_WATER and not found.certain):
-        return Danger(DangerKind.LIP, Level.STOP)
-    return found
+    likely = found is not None and found.kind is DangerKind.IN_WATER and not found.certain
+    if found is not None and found.is_told and not likely:
+        return found
+    return Danger(DangerKind.LIP, Level.STOP)
 
 
 def _is_graver_than_cold(found: Danger) -> bool:

@@ -103,14 +103,14 @@ def wait(turn: Turn) -> None:
 
 def part(turn: Turn) -> None:
     """A goodbye: what is worth to be noted, and no question any more; the walk can be resumed."""
+    given = turn.walk.given
+    if (given is not None and turn.walk.state is State.KEEP) or turn.walk.kept is not None:
+        keep.finish(turn)
+        return
     conversation = turn.context.conversation
     if conversation.closed or conversation.doubted:
         turn.say(Role.SAFETY, "danger.bye_open")  # its question stands last
         turn.close_question()
-        return
-    given = turn.walk.given
-    if (given is not None and turn.walk.state is State.KEEP) or turn.walk.kept is not None:
-        keep.finish(turn)
         return
     if given is not None:
         camera = turn.camera
