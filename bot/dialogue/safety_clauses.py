@@ -133,8 +133,13 @@ def _good_news(
 
 def _rest_of(parts: Sequence[_Part]) -> str:
     """The parts that say nothing of anybody's safety, nor where anybody is."""
-    left = [part.text for part in parts if part.safe is None and not is_with_me(part.text)]
-    return " ".join(left).strip()
+    left = [part.text for part in parts if part.safe is None]
+    return " ".join(part for part in left if not _tells_nothing(part)).strip()
+
+
+def _tells_nothing(part: str) -> bool:
+    """Whether a part only tells where people are, or since when."""
+    return is_with_me(part) or is_only_good(folded(part))
 
 
 def _contradicts(part: _Part) -> bool:

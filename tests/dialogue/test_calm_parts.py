@@ -56,6 +56,8 @@ def test_no_danger(text: str) -> None:
         "standing on dry gravel 5 m from the fall. water is rising",
         "the water looks frozen, can I walk on it?",
         "we moved under the trees, thunder is close",
+        "blitze und wir stehen unter den bäumen",
+        "the water looks frozen and hard, we walk on it",
         "I'm standing where the water lands, it blinks a bit",
         "ich steh unten wo der fall aufschlägt, es blinkt",
         "the bridge is shaking and the water is over it",

@@ -8,7 +8,7 @@ from typing import Final
 
 from bot.dialogue.folding import folded
 from bot.dialogue.meaning.sentences import sentences_of
-from bot.dialogue.tongues import in_any
+from bot.dialogue.tongues import in_any, whole_words
 
 _SEEN_IDEAS: Final = (
     "calm_parts.where_shown",
@@ -37,6 +37,8 @@ _IDLE: Final = re.compile(
     rf"(?:^|\b{in_any('calm_parts.joined')} )(?:{in_any('calm_parts.lead')} )*"
     rf"(?:{in_any('calm_parts.idle')}|{in_any('calm_parts.put_under')}(?: \?)?)$"
 )
+#: A storm, or ice that is walked on: there nothing is harmless.
+_UNSAFE: Final = whole_words("calm_parts.unsafe")
 #: "My son fell in though": it changes nothing, and is no word of any wording.
 _LAST: Final = re.compile(rf"(?:,| )+{in_any('calm_parts.last')}\b[\s.!]*$", re.IGNORECASE)
 
@@ -60,7 +62,8 @@ def without_calm(text: str) -> str:
     Returns:
         The rest, in plain letters where something was taken out, else the same text.
     """
-    return _without(_SEEN, _without(_CALM, text))
+    rest = _without(_CALM, text)
+    return rest if _UNSAFE.search(folded(rest)) else _without(_SEEN, rest)
 
 
 def without_idle(text: str) -> str:

@@ -50,7 +50,10 @@ def danger_in(turn: Turn, text: str) -> Danger | None:
     if bare is not None:
         return danger_in(turn, bare) if bare else None
     likely = danger if danger.certain else _uncertain(turn, text, danger)
-    return None if closed_place.left(turn, text, surely=danger.certain) else likely
+    # Who came away from an edge may still be beside water that rises.
+    stays = danger.kind.value in emergency.STAY_AWAY
+    left = not stays and closed_place.left(turn, text, surely=danger.certain)
+    return None if left else likely
 
 
 def _is_peat(text: str) -> bool:

@@ -39,7 +39,7 @@ WORDS: Final[Mapping[str, str]] = {
         r"(?: (?:to|with|by) (?:me|us))?"
         r"|on (?:the|a) (?:leash|lead)"
         r"|(?!(?:it|water|rain|storm|thunder|sun|light|wind|nobody|none|nothing|this|that|who|i)\b)"
-        r"\w+ (?:came|climbed|got) back (?:down|out|over|in)(?! (?:there|the|to|into)\b)"
+        r"\w+ (?:came|climbed|got) back (?:down|out|over)(?! (?:there|the|to|into)\b)"
     ),
     "away.stepped": (
         r"(?:stepped|moved|went|walked|got|came|gone|backed) (?:well |right |all |far )*"

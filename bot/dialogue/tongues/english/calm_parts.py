@@ -124,4 +124,9 @@ WORDS: Final[Mapping[str, str]] = {
         r"|(?:the )?(?:water|stream|creek|fall|river)(?: is|s)? (?:on|to) (?:my|the|our)"
         r" (?:left|right)(?: (?:hand )?side)?"
     ),
+    # Beside a storm, or a way over ice, none of what is seen is harmless.
+    "calm_parts.unsafe": (
+        r"thunder\w*|lightning|storm\w*|(?:walk\w*|cross\w*|step\w*|stand\w*|go) (?:on|over"
+        r"|across) (?:it|the ice)"
+    ),
 }

@@ -21,6 +21,7 @@ WORDS: Final[Mapping[str, str]] = {
     # Who is left out of good news, and how it is said without being sure.
     "clauses.exception": (
         r"except(?: for)?|apart from|but not|all but|every(?:one|body) but"
+        r"|only (?!just|we|now|the|a)\w+(?: is)? \w+ing"
         r"|only one missing|not all|most of us|some of us"
     ),
     "clauses.hedge": (

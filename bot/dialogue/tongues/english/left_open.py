@@ -16,6 +16,8 @@ WORDS: Final[Mapping[str, str]] = {
         r"later|soon|in (?:a|\d+|one|two|five|ten) (?:\w+ )?(?:minutes?|mins?|moment|sec\w*)"
         r"|(?:will|ill|well|going to|gonna|about to) (?:go|be|climb|stand|step|walk) (?:back )?"
         r"(?:out )?there"
+        r"|(?:goes|going|went|runs|ran|gone) back(?: down| in| up)? (?:for|to get) \w+"
+        r"|(?:getting|gets|fetching|fetches) (?:it|the \w+)"
     ),
     # Down from there, but where to: the path, or a ledge.
     "left_open.climbed": r"(?:climbed|climbing|scrambled) (?:\w+ )?(?:down|off|back)(?= [.,]|$)",

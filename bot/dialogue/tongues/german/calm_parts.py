@@ -105,4 +105,8 @@ WORDS: Final[Mapping[str, str]] = {
         r"(?: (?:etwa|ca|ungefahr|so|rund))* \d{1,3}(?:[.,]\d)? ?(?:m|meter)"
         r"(?: (?:weg|entfernt))?(?: (?:vom|von dem) (?:fall|wasserfall|wasser))?(?: weg| entfernt)?"
     ),
+    # Beside a storm, or a way over ice, none of what is seen is harmless.
+    "calm_parts.unsafe": (
+        r"gewitter\w*|donner\w*|blitz\w*|unwetter|(?:drauf|druber|drueber|darauf|daruber)(?: \w+)?"
+    ),
 }

@@ -12,7 +12,9 @@ WORDS: Final[Mapping[str, str]] = {
         r"von (?:dort|da|druben)(?: (?:oben|draussen|aus))?"
         r"|(?:dort|da) (?:bleiben|stehen|sitzen|hin)"
     ),
-    "left_open.later": r"(?<!dann )(?:gleich|bald|nachher|spater)\b(?! wieder weg)",
+    "left_open.later": r"(?<!dann )(?:gleich|bald|nachher|spater)\b(?! wieder weg)"
+    r"|\w+ (?:holt|sucht) (?:es|ihn|sie|das|den|die)\b|(?:geht|lauft"
+    r"|rennt) (?:noch ?mal )?zuruck",
     "left_open.climbed": r"(?:runter|herunter|hinunter)(?:geklettert|gestiegen)(?= [.,]|$)",
     "left_open.no": r"nein|nee",
     "left_open.yes": r"ja|jo",

@@ -85,4 +85,6 @@ WORDS: Final[Mapping[str, str]] = {
         r"(?: (?:como|unos|a))* \d{1,3}(?:[.,]\d)? ?(?:m|metros)"
         r"(?: (?:de|del) (?:la )?(?:cascada|salto|agua))?"
     ),
+    # Beside a storm, or a way over ice, none of what is seen is harmless.
+    "calm_parts.unsafe": (r"tormentas?|trueno\w*|truena|relampag\w*|rayos?|encima|cruzar\w*"),
 }
