@@ -139,7 +139,8 @@ def _rest_of(parts: Sequence[_Part]) -> str:
 
 def _tells_nothing(part: str) -> bool:
     """Whether a part only tells where people are, or since when."""
-    return is_with_me(part) or is_only_good(folded(part))
+    said = folded(part)
+    return is_with_me(part) or (is_only_good(said) and not any(map(str.isdigit, said)))
 
 
 def _contradicts(part: _Part) -> bool:
