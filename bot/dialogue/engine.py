@@ -37,6 +37,7 @@ from bot.dialogue.steps.safety import (
     emergency,
     hint,
     precaution,
+    rain_asked,
     whole_room,
 )
 from bot.dialogue.steps.walk import arrive, light_named, patience
@@ -242,7 +243,7 @@ def _typed_or_tapped(turn: Turn, event: TextReceived) -> None:
 
 
 def _addressed(turn: Turn, event: TextReceived) -> None:
-    rest = heard.listen(turn, event.text)
+    rest, whole = heard.listen(turn, event.text), event.text
     turn.replies_to = event.replies_to
     if rest:
         event = event.model_copy(update={"text": rest})
@@ -250,8 +251,13 @@ def _addressed(turn: Turn, event: TextReceived) -> None:
         _corrected(turn, event)
     elif cry_of(event.text) is Cry.PLAIN:
         _asked_for_help(turn, event)
-    elif doubt.is_open(turn) or not precaution.answer(turn, event.text):
+    elif doubt.is_open(turn) or not _is_cautioned(turn, event.text, whole):
         answer_words(turn, event)
+
+
+def _is_cautioned(turn: Turn, text: str, whole: str) -> bool:
+    """Whether a message asks or tells of what people do so that nothing happens."""
+    return rain_asked.answer(turn, whole) or precaution.answer(turn, text)
 
 
 def _asked_for_help(turn: Turn, event: TextReceived) -> None:

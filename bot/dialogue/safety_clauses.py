@@ -17,8 +17,8 @@ from bot.dialogue.danger.cold_hands import only_cold_hands
 from bot.dialogue.danger.denied import sounds_of_danger
 from bot.dialogue.danger.good_news import is_only_good
 from bot.dialogue.danger.judged import judged
-from bot.dialogue.danger.left_open import leaves_something
-from bot.dialogue.danger.whose import names_another, names_somebody
+from bot.dialogue.danger.left_open import leaves_something, left_a_thing
+from bot.dialogue.danger.whose import names_another
 from bot.dialogue.danger.with_me import is_with_me, wishes_a_picture
 from bot.dialogue.folding import folded
 from bot.dialogue.meaning.asking import asks
@@ -40,7 +40,7 @@ _COUNTED: Final = re.compile(rf"{in_any('clauses.counted')}\b", re.IGNORECASE)
 _EXCEPTION: Final = whole_words("clauses.exception")
 _HEDGE: Final = whole_words("clauses.hedge")
 #: Words of the picture, in a part that sounds no more of danger than parts that tell facts.
-_PICTURE: Final = whole_words("cold_hands.picture")
+_PICTURE: Final = whole_words("cold_hands.picture", "clauses.picture")
 #: What a part has in it that answers by its sense: without such a word one part in twenty of what
 #: people say of pictures, and of danger, is near to good news.
 _ANSWERING: Final = {
@@ -132,8 +132,15 @@ def _good_news(
 
 
 def _rest_of(parts: Sequence[_Part]) -> str:
-    """The parts that say nothing of anybody's safety."""
-    return " ".join(part.text for part in parts if part.safe is None).strip()
+    """The parts that say nothing of anybody's safety, nor where anybody is."""
+    left = [part.text for part in parts if part.safe is None]
+    return " ".join(part for part in left if not _tells_nothing(part)).strip()
+
+
+def _tells_nothing(part: str) -> bool:
+    """Whether a part only tells where people are, or since when."""
+    said = folded(part)
+    return is_with_me(part) or (is_only_good(said) and not any(map(str.isdigit, said)))
 
 
 def _contradicts(part: _Part) -> bool:
@@ -147,6 +154,8 @@ def _is_harmless(part: str, said: Callable[[str], Said]) -> bool:
     """Whether a part leans to good news, tells facts or is small words; "ben lies there" is not."""
     if _is_calm(part):
         return True
+    if left_a_thing(part) and not names_another(part):
+        return not sounds_of_danger(part)
     if leaves_something(part) or sounds_of_danger(part):
         return False
     if wishes_a_picture(part) or only_cold_hands(part) or _is_of_the_picture(part):
@@ -158,7 +167,7 @@ def _is_harmless(part: str, said: Callable[[str], Said]) -> bool:
 def _is_of_the_picture(part: str) -> bool:
     """Whether a part speaks of frames or settings, and of nobody."""
     said = _PICTURE.search(folded(part)) is not None
-    return said and not names_somebody(part) and judged(part).odds <= FACT_ODDS
+    return said and not names_another(part) and judged(part).odds <= FACT_ODDS
 
 
 def _is_calm(part: str) -> bool:

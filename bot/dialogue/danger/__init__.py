@@ -19,6 +19,7 @@ from bot.dialogue.danger.frame_talk import without_frame_talk
 from bot.dialogue.danger.high_things import without_high_things
 from bot.dialogue.danger.judged import judged
 from bot.dialogue.danger.kinds import LEVELS, Danger, DangerKind, Level, gravest
+from bot.dialogue.danger.leaps import wishes_to_leap
 from bot.dialogue.danger.likelihood import Likely
 from bot.dialogue.danger.murky import is_murky
 from bot.dialogue.danger.names import asks, is_short, without_name
@@ -95,12 +96,22 @@ def read_danger(text: str) -> Danger | None:
         The kind and its level, None where there is none; what only sounds like danger is
         `UNCLEAR`, and no more than a hint where most such words tell of none.
     """
-    found = _found(text)
+    found = _of_a_leap(text, _found(text))
     sounds = found is not None and found.level is not Level.HINT
     if not (child_cools_out(text) or (sounds and child_is_cold(text))):
         return found
     cold = Danger(DangerKind.COLD, Level.EMERGENCY)
     return found if found is not None and _is_graver_than_cold(found) else cold
+
+
+def _of_a_leap(text: str, found: Danger | None) -> Danger | None:
+    """A leap from a height that is only wished for, where no emergency is told beside it."""
+    if not wishes_to_leap(text):
+        return found
+    likely = found is not None and found.kind is DangerKind.IN_WATER and not found.certain
+    if found is not None and found.is_told and not likely:
+        return found
+    return Danger(DangerKind.LIP, Level.STOP)
 
 
 def _is_graver_than_cold(found: Danger) -> bool:

@@ -8,12 +8,26 @@ from typing import Final
 
 from bot.dialogue.folding import folded
 from bot.dialogue.meaning.sentences import sentences_of
-from bot.dialogue.tongues import in_any
+from bot.dialogue.tongues import in_any, whole_words
 
+_SEEN_IDEAS: Final = (
+    "calm_parts.where_shown",
+    "calm_parts.blinks",
+    "calm_parts.trees",
+    "calm_parts.looks_crisp",
+    "calm_parts.wobbles",
+    "calm_parts.own_words",
+    "calm_parts.dry_ground",
+)
 #: From a sign, or a word that goes on, to the next sign: what goes on behind it may take it back.
 _CALM: Final = re.compile(
     rf"(?:^|\b{in_any('calm_parts.joined')} )(?:{in_any('calm_parts.lead')} )*"
     rf"(?:{in_any('calm_parts.not_rising')}|{in_any('calm_parts.pulled_back')})$"
+)
+#: What is seen or said of the picture and the camera, in the words of a danger; asked or told.
+_SEEN: Final = re.compile(
+    rf"(?:^|\b{in_any('calm_parts.joined')} )(?:{in_any('calm_parts.lead')} )*"
+    rf"(?:{'|'.join(map(in_any, _SEEN_IDEAS))})(?: {in_any('calm_parts.last')})?(?: \?)?$"
 )
 _NOT_RISING: Final = re.compile(
     rf"(?:^|\b{in_any('calm_parts.joined')} )(?:{in_any('calm_parts.lead')} )*"
@@ -23,6 +37,8 @@ _IDLE: Final = re.compile(
     rf"(?:^|\b{in_any('calm_parts.joined')} )(?:{in_any('calm_parts.lead')} )*"
     rf"(?:{in_any('calm_parts.idle')}|{in_any('calm_parts.put_under')}(?: \?)?)$"
 )
+#: A storm, or ice that is walked on: there nothing is harmless.
+_UNSAFE: Final = whole_words("calm_parts.unsafe")
 #: "My son fell in though": it changes nothing, and is no word of any wording.
 _LAST: Final = re.compile(rf"(?:,| )+{in_any('calm_parts.last')}\b[\s.!]*$", re.IGNORECASE)
 
@@ -40,12 +56,14 @@ def without_calm(text: str) -> str:
     """A message without its parts that deny a danger in the words of that danger.
 
     Args:
-        text: as typed, in any of Linn's languages; a part that asks stays.
+        text: as typed, in any of Linn's languages; a part that asks stays, unless it asks of what
+            the camera shows.
 
     Returns:
         The rest, in plain letters where something was taken out, else the same text.
     """
-    return _without(_CALM, text)
+    rest = _without(_CALM, text)
+    return rest if _UNSAFE.search(folded(rest)) else _without(_SEEN, rest)
 
 
 def without_idle(text: str) -> str:

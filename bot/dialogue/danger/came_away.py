@@ -43,9 +43,9 @@ def came_away(text: str, kind: str = "", *, others: bool = False) -> bool:
     """
     if "?" in text or (others and speaks_for_one(text)):
         return False
-    telling = [NO_MORE, REACHED]
+    telling = [RETURNED] if others else []
+    telling += [NO_MORE, REACHED]
     telling += [OF_KIND[kind]] if kind in OF_KIND else []
-    telling += [RETURNED] if others else []
     return any(_is_away(things_came_along(said), telling) for said in _spelled(text))
 
 

@@ -7,11 +7,15 @@ from typing import Final
 
 from bot.dialogue.danger import Level, read_danger
 from bot.dialogue.danger.left_open import leaves_open
-from bot.dialogue.tongues import in_any
+from bot.dialogue.folding import folded
+from bot.dialogue.tongues import in_any, whole_words
 
 _NO: Final = re.compile(rf"\W*{in_any('doubt.no')}(?!\w)", re.IGNORECASE)
 _NOBODY_THERE: Final = re.compile(rf"\W*{in_any('doubt.nobody_there')}(?!\w)", re.IGNORECASE)
 _ON_THE_BANK: Final = re.compile(rf"\W*{in_any('doubt.on_the_bank')}(?!\w)", re.IGNORECASE)
+
+#: Who is left out of a "no": "everyone's on the bank but Ben's up there".
+_LEFT_OUT: Final = whole_words("clauses.exception", "clauses.hedge", "doubt.left_out")
 
 
 def begins_with_no(text: str) -> bool:
@@ -33,7 +37,9 @@ def nobody_is_there(text: str, *, alone: bool) -> bool:
         alone: nobody but who writes went there, so that their own place tells it.
     """
     said = _NOBODY_THERE.match(text) or (alone and _ON_THE_BANK.match(text))
-    return bool(said) and read_danger(text) is None and not leaves_open(text)
+    if not said or _LEFT_OUT.search(folded(text[said.end() :])):
+        return False
+    return read_danger(text) is None and not leaves_open(text)
 
 
 def tells_of_danger(text: str) -> bool:

@@ -26,7 +26,9 @@ _REFUSED: Final = re.compile(
 )
 #: A thing that is still there is told in fewer words than these (own rule).
 _MANY: Final = 7
-_LEAVING_IT: Final = (_LATER, _CLIMBED, _BOTH, _REFUSED)
+_ABANDONED: Final = whole_words("left_open.abandoned")
+_IS_THERE: Final = whole_words("left_open.is_there")
+_LEAVING_IT: Final = (_LATER, _CLIMBED, _BOTH, _REFUSED, _IS_THERE)
 
 
 #: A setting that is asked for behind an answer: "back on the path, which shutter?"
@@ -85,6 +87,17 @@ def refuses(text: str) -> bool:
         text: as typed, in any of Linn's languages.
     """
     return _REFUSED.search(folded(text)) is not None
+
+
+def left_a_thing(part: str) -> bool:
+    """Whether a part only says that a thing was left behind: nobody goes for it.
+
+    Args:
+        part: as typed, in any of Linn's languages.
+    """
+    said = folded(part)
+    fetched = any(words.search(said) for words in (_FROM_THERE, *_LEAVING_IT))
+    return _thing(part) and not fetched and _ABANDONED.search(said) is not None
 
 
 def _thing(text: str) -> bool:

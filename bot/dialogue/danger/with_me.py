@@ -11,7 +11,8 @@ from bot.dialogue.tongues import in_any
 _LEAD: Final = rf"(?:{in_any('with_me.lead')} (?:, )?)*"
 #: Whole parts alone: what goes on may tell of more, "she's with me but she is bleeding".
 _GOOD: Final = re.compile(
-    rf"{_LEAD}(?:{in_any('with_me.told')}|{in_any('with_me.animal')}|{in_any('with_me.calm')})"
+    rf"{_LEAD}(?:{in_any('with_me.told')}|{in_any('with_me.animal')}|{in_any('with_me.calm')}"
+    rf"|{in_any('with_me.rests')}|{in_any('with_me.named')})"
 )
 _WISH: Final = re.compile(rf"{_LEAD}{in_any('with_me.wish')}")
 

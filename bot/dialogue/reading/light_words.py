@@ -149,7 +149,11 @@ LIGHTS: Final = (
             r"(?<!cancelled the )(?<!skipped the )(?<!skip the )(?<!closed the )(?<!avoid the )"
             r"(?<!out of the )(?<!above the )(?<!over the )(?<!left the )(?<!past the )"
             r"(?<!across the )"
-            rf"{_GORGE}(?!'s (?:closed|shut|off)| (?:walls?|side|rim|walk|trail|path|tour|hike"
+            r"(?<!off in the )(?<!off in a )(?<!about the )"
+            rf"{_GORGE}(?![^.;!?]{{0,30}}\b(?:nothing off|nothing abbrechen|rompe nothing"
+            r"|not break|never break)\b)"
+            r"(?![^.;!]{0,60}\b(?:dangerous|safe|risky|gef[aä]hrlich|peligros[oa])\b[^.;!]*\?)"
+            r"(?!'s (?:closed|shut|off)| (?:walls?|side|rim|walk|trail|path|tour|hike"
             r"|is (?:closed|shut"
             r"|off)|closed|shut|gets|got|photos?|pictures?|pics))",
         ),

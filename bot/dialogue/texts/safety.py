@@ -117,6 +117,12 @@ SAFETY: Final[dict[str, str]] = {
         "Stay on the bank. Fast water to mid-shin can take you down: never above a fall, above "
         "the knee, brown, rising or alone. Signs and rangers decide."
     ),
+    # Hidden rock, depth that nobody sees, cold shock, water that holds under at the foot of a fall:
+    # common practice of lifeguards.
+    "danger.leap": (
+        "No: nobody jumps, dives or slides in. Rock hides under water, depth deceives, cold takes "
+        "the breath, current holds under. Signs and rangers decide."
+    ),
     "danger.barrier": (
         "Stay on this side. Rail, rope and closure are there for what can't be seen from here: "
         "signs, rangers and the local law decide, for everybody."
@@ -161,6 +167,10 @@ SAFETY: Final[dict[str, str]] = {
     ),
     "danger.late": "Sent {age} ago.",
     "danger.held": "First the people. Everything else waits, your walk is kept.",
+    "danger.bye_open": (
+        "Before you go, one last thing, so that nobody is left out there: who is near water or an "
+        "edge, goes up and away from it."
+    ),
     "danger.in_room": (
         "An emergency was told of in this room {age} ago. First the people, everything else waits."
     ),
@@ -201,6 +211,20 @@ SAFETY: Final[dict[str, str]] = {
     "rain.before": (
         "After such rain mark a stone at the edge, look every 15 min: rising, brown, twigs: up "
         "and out."
+    ),
+    # Before somebody sets out. Small creeks rise within hours of rain, and go on when it has ended;
+    # brown, louder, wood in it: common practice of gorge wardens and flood services.
+    "rain.asked": (
+        "After heavy rain stay out of gorges until the level has fallen and the water is clear: "
+        "ask the ticket office or land manager first."
+    ),
+    "rain.signs": (
+        "A small creek peaks hours after the rain, under dry sky, too. Turn back at once when it "
+        "rises, browns, gets louder or carries wood."
+    ),
+    "rain.signs_child": (
+        "A small creek peaks hours after the rain, under dry sky, too. Turn back at once when it "
+        "rises, browns, gets louder or carries wood. A child stays within arm's reach."
     ),
     "rain.now": "Drizzle: glass covered until the shot.",
     "danger.from_there": (

@@ -53,7 +53,8 @@ REPLIES: Final[Mapping[str, tuple[str, ...]]] = {
     "here": (
         rf"\bwir(?: (?!bachbett|flussbett|durch)\w+){{0,4}}? {_AM_WEG}\b",
         rf"\b(?:wieder|zuruck) {_AM_WEG}\b",
-        rf"^(?:(?:sind|sitzen|sitz|bin|stehen|jetzt|ok|schon|wieder|alle) )+{_AM_WEG}\b",
+        rf"^(?:(?:sind|sitzen|sitz|bin|stehen|stehn|jetzt|ok|schon|wieder|alle) )+{_AM_WEG}\b",
+        r"^(?:(?:wir|sind|sitzen|jetzt|ok|schon|langst|wieder|alle) )+(?:daheim|zu ?hause)\b",
         r"\b(?:weg|pfad) (?:wieder )?gefunden\b",
     ),
     "here_again": (

@@ -71,7 +71,8 @@ def leave(turn: Turn, text: str, told: Facts, asked: Asked | None) -> bool:
         aside = Aside.BYE
     if aside not in {Aside.BYE, Aside.WAIT} or (known and aside is Aside.WAIT):
         return False
-    leaving = aside is Aside.BYE and turn.context.conversation.closed
+    conversation = turn.context.conversation
+    leaving = aside is Aside.BYE and (conversation.closed or conversation.doubted is not None)
     if asked is not None and asked.passing and asked.name not in planning.OFFERS and not leaving:
         return False
     if aside is Aside.BYE:
@@ -105,6 +106,11 @@ def part(turn: Turn) -> None:
     given = turn.walk.given
     if (given is not None and turn.walk.state is State.KEEP) or turn.walk.kept is not None:
         keep.finish(turn)
+        return
+    conversation = turn.context.conversation
+    if conversation.closed or conversation.doubted:
+        turn.say(Role.SAFETY, "danger.bye_open")  # its question stands last
+        turn.close_question()
         return
     if given is not None:
         camera = turn.camera

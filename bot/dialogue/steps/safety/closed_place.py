@@ -115,7 +115,8 @@ def left_to_answer(
         interruption's own question, and for words that lead to no settings; what is said behind
         "nobody is there"; None where all is answered.
     """
-    if not is_open(turn) or leads_to_no_settings(said, command) or is_for_an_interruption(turn):
+    leaves = aside_of(event.text) in _LEAVING or leads_to_no_settings(said, command)
+    if not is_open(turn) or leaves or is_for_an_interruption(turn):
         return event
     in_parts = _heard_in_parts(turn, event)
     value = answered(turn, event) or (None if in_parts.safe is None else _VALUES[in_parts.safe])

@@ -12,7 +12,14 @@ from bot.dialogue.reading import read
 from bot.dialogue.reading.foreign import glossed
 from bot.dialogue.reading.standing import only_asks_to_stand
 from bot.dialogue.steps.anywhere import manner
-from bot.dialogue.steps.safety import all_safe, closed_place, doubt_reply, emergency, frame_edges
+from bot.dialogue.steps.safety import (
+    all_safe,
+    closed_place,
+    doubt_reply,
+    emergency,
+    frame_edges,
+    rain_asked,
+)
 from bot.dialogue.steps.walk import composition
 from bot.dialogue.turn import Turn
 
@@ -26,7 +33,8 @@ def danger_in(turn: Turn, text: str) -> Danger | None:
     of a twig while the frame's edges are looked at, "the lip just kisses it" of the frame.
     """
     said = with_friends(turn, text)
-    danger = None if is_own(text) or cry_of(text) else people_here.danger_in(said, text)
+    harmless = is_own(text) or cry_of(text) or rain_asked.is_asked(turn, text)
+    danger = None if harmless else people_here.danger_in(said, text)
     if danger is None:
         return None
     if danger.kind is DangerKind.FLOOD and _is_peat(text):
@@ -42,7 +50,10 @@ def danger_in(turn: Turn, text: str) -> Danger | None:
     if bare is not None:
         return danger_in(turn, bare) if bare else None
     likely = danger if danger.certain else _uncertain(turn, text, danger)
-    return None if closed_place.left(turn, text, surely=danger.certain) else likely
+    # Who came away from an edge may still be beside water that rises.
+    stays = danger.kind.value in emergency.STAY_AWAY
+    left = not stays and closed_place.left(turn, text, surely=danger.certain)
+    return None if left else likely
 
 
 def _is_peat(text: str) -> bool:

@@ -8,6 +8,7 @@ from typing import Final
 from bot.dialogue.danger import Safe, in_danger, who_is_safe, whose
 from bot.dialogue.danger.denied import begins_with_no, tells_of_danger
 from bot.dialogue.events import TextReceived
+from bot.dialogue.meaning.asides import Aside, aside_of
 from bot.dialogue.meaning.asking import asks
 from bot.dialogue.meaning.sentences import sentences_of
 from bot.dialogue.questions import QUESTIONS
@@ -63,6 +64,8 @@ def asked_behind(turn: Turn, reply: str) -> str:
 def _says(turn: Turn, text: str, doubted: str) -> bool | None:
     others = whose(doubted).others
     by_words = _by_words(text, doubted)
+    if by_words is None and aside_of(text) is Aside.BYE:
+        return None  # who only says goodbye says nothing of anybody
     if who_is_safe(text) in _OF_ONE and (others or by_words is None):
         return by_words  # "I'm fine" says nothing of the others
     safe = says_safe(_QUESTION, manner.as_said(turn, text), _denied(by_words))

@@ -11,11 +11,13 @@ from bot.dialogue.danger import Danger, DangerKind, Level, Whose, gravest, whose
 from bot.dialogue.danger.came_away import speaks_for_oneself
 from bot.dialogue.danger.cold_child import child_is_cold
 from bot.dialogue.danger.given_up import wishes
+from bot.dialogue.danger.leaps import wishes_to_leap
 from bot.dialogue.danger.names import asks
 from bot.dialogue.danger.storm_words import tells_of_storm
 from bot.dialogue.danger.whereabouts import tells_of_being_there, tells_of_outside
 from bot.dialogue.events import PlaceReceived
 from bot.dialogue.lateness import CLOCKS_DIFFER
+from bot.dialogue.meaning.asides import Aside, aside_of
 from bot.dialogue.meaning.visit_words import speaks_of_day_to_come, wishes_for_day_to_come
 from bot.dialogue.reading.standing import asks_to_stand
 from bot.dialogue.steps.anywhere import planning, repeat
@@ -59,7 +61,8 @@ def answer(turn: Turn, danger: Danger, text: str) -> None:
             on_map.show(turn)
         _hold(turn, danger.kind.value, whose(text, danger.kind))
     elif turn.context.conversation.emergency is None:
-        safe_picture.offer(turn)
+        if not wishes_to_leap(text):  # who wants to jump wanted no picture
+            safe_picture.offer(turn)
         if not _is_planned(turn, text):
             _close(turn, danger, text)
         numbers.keep_question(turn)
@@ -72,7 +75,7 @@ def _close(turn: Turn, danger: Danger, text: str) -> None:
     """Close that place; of two kinds none is known, and who writes may be there from then on."""
     before = turn.context.conversation
     others = not whose(text, danger.kind).own and not speaks_for_oneself(text)
-    leave = asks(text) or wishes(text) or asks_to_stand(text)
+    leave = asks(text) or wishes(text) or asks_to_stand(text) or wishes_to_leap(text)
     asked = leave and not tells_of_being_there(text)
     same = not before.closed or before.closed_kind == danger.kind.value
     turn.change_conversation(
@@ -130,6 +133,8 @@ def _instruction(turn: Turn, danger: Danger, text: str) -> str:
     """What protects from it; in a flood nobody is sent to the bank, or down again."""
     if danger.kind is DangerKind.COLD and child_is_cold(text):
         return "danger.cold.child"
+    if danger.level is Level.STOP and wishes_to_leap(text):
+        return "danger.leap"
     planned = f"danger.{danger.kind.value}.planned"
     if planned in TEXTS and _is_planned(turn, text):
         return planned
@@ -199,7 +204,9 @@ def held(turn: Turn, text: str = "") -> None:
         return
     emergency = turn.context.conversation.emergency
     heard = whole_room.say(turn)
-    if emergency is not None and emergency.kind in STAY_AWAY:  # leaving may not wait
+    if aside_of(text) is Aside.BYE:
+        turn.say(Role.SAFETY, "danger.bye_open")
+    elif emergency is not None and emergency.kind in STAY_AWAY:  # leaving may not wait
         turn.say(Role.SAFETY, f"danger.{emergency.kind}.again")
     elif not heard:
         turn.say(Role.SAFETY, "danger.held")
@@ -236,8 +243,8 @@ def answer_safe(turn: Turn, value: str) -> None:
         turn.say(Role.CHECK, "danger.walk_waits" if away else "danger.walk_kept")
     if away:
         sheltered_at = turn.now if DangerKind.THUNDER.value in away else None
-        # The walk's own question stays paused.
-        turn.change_conversation(question=None, sheltered_at=sheltered_at, away=True)
+        # The walk's own question stays paused; at a closed place of that water nobody is left.
+        turn.change_conversation(question=None, sheltered_at=sheltered_at, away=True, closed=False)
     else:
         repeat.put_again(turn, whole=True)
 

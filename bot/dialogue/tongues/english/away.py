@@ -8,7 +8,7 @@ from typing import Final
 _SAFE: Final = (
     r"(?:path|footpath|trail|track|road|street|platform|deck|bridge|footbridge|boardwalk|viewpoint"
     r"|overlook|lookout|terrace|car park|parking(?: lot| area)?|cars?|van|bus|trailhead|hut|hotel"
-    r"|house|cafe|bench|meadow|lawn|picnic (?:area|table)|visitor cent(?:re|er))"
+    r"|house|cafe|bench|towels?|blankets?|meadow|lawn|picnic (?:area|table)|visitor cent(?:re|er))"
 )
 _RAIL: Final = r"(?:railings?|rails?|fence|rope|barrier|handrail|sign|guard ?rail)"
 _THE: Final = r"(?:the |a |an |my |our |this |that |marked |main |lower |upper |public )*"
@@ -38,6 +38,8 @@ WORDS: Final[Mapping[str, str]] = {
         r"(?:back(?: over| here)?|(?:here )?(?:with|next to|beside|behind) (?:me|us)|left)"
         r"(?: (?:to|with|by) (?:me|us))?"
         r"|on (?:the|a) (?:leash|lead)"
+        r"|(?!(?:it|water|rain|storm|thunder|sun|light|wind|nobody|none|nothing|this|that|who|i)\b)"
+        r"\w+ (?:came|climbed|got) back (?:down|out|over)(?! (?:there|the|to|into)\b)"
     ),
     "away.stepped": (
         r"(?:stepped|moved|went|walked|got|came|gone|backed) (?:well |right |all |far )*"

@@ -21,6 +21,14 @@ _UP: Final = (
 _THAN: Final = r"(?: (?:at all|here|one bit|a bit|either|than (?:before|earlier)|lol|haha))*"
 _RAIL: Final = r"(?:(?:rail|railing|edge|fence|barrier|water|lip|rope|side|drop))"
 
+_SOME: Final = r"(?:(?:it|its|only|just|still|a bit|a little|some|there|is|are|theres) )*"
+_LITTLE: Final = r"(?: (?:a|bit|little|still|though|there|tho|slightly|some|dots|patches))*"
+_LANDS: Final = (
+    r"(?:it|the (?:water|fall|falls|stream|cascade)) (?:hits|lands|comes down|falls|splashes"
+    r"|strikes|drops)(?: (?:in|into|on))?(?: the (?:pool|rocks?|water|stones?|bottom))?"
+)
+_BLINKS: Final = r"(?:blink(?:s|ing|ies)?|flash(?:es|ing)?|clips?|clipping|clipped|blown(?: out)?)"
+
 WORDS: Final[Mapping[str, str]] = {
     # At the end of a message, where it changes nothing.
     "calm_parts.last": r"though|tho|however|actually",
@@ -56,5 +64,69 @@ WORDS: Final[Mapping[str, str]] = {
         r"|gloves?|cloth|hat|shirt|book|wallet|fleece|stones?|stick)"
         r" (?:under|beneath|below|on top of|over|around|behind|on) (?:it|the (?:phone|camera"
         r"|lens|tripod))"
+    ),
+    # What a camera or phone shows, that nobody finds: no way is lost.
+    "calm_parts.where_shown": (
+        r"(?:(?:i|have|really|just|still) )*(?:no (?:idea|clue)|dont know|do not know|idk|dunno"
+        r"|not sure|cant see|cant find|dont see|unsure)(?: about)?"
+        r" where(?: (?:to|i|you|can|could|do|would|should|id))*"
+        r" (?:(?:see|check|set|turn on|switch on|read|look up|look for|change|enable)"
+        r" (?:that|this|it|those|these|the"
+        r" (?:blink\w*|warning|setting|menu|histogram|number|option|iso|value|zebras?))"
+        r"|find (?:that|this|the (?:blink\w*|warning|setting|menu|histogram|number|option|iso"
+        r"|value))|(?:that|this)(?: (?:is|would be))? (?:shown|displayed|set|written|in the menu"
+        r"|stands)|it(?: is|s)? (?:shown|shows|shows up|displayed|says|written)"
+        r"|(?:that|this|it) (?:says|shows)(?: (?:that|this))?)"
+        r"(?: (?:on|in) (?:the|my|this) (?:camera|phone|screen|display|menu))?"
+    ),
+    # Where the water lands, in a picture that blinks: nobody stands there.
+    "calm_parts.blinks": (
+        rf"{_SOME}(?:(?:(?:down |right )?(?:at|in|near) the (?:bottom|foot|base)"
+        rf"|(?:down )?where {_LANDS}) )+(?:there )?{_SOME}{_BLINKS}{_LITTLE}"
+        rf"|{_SOME}(?:it |there )?{_SOME}{_BLINKS}{_LITTLE}"
+        rf" (?:down )?(?:at the (?:bottom|foot|base)|where {_LANDS}){_LITTLE}"
+    ),
+    # Under trees is shade.
+    "calm_parts.trees": (
+        r"(?:(?:i|we|im|were|ive|weve|am|are|have|now|just|then) )*"
+        r"(?:moved|went|walked|standing|stood|sitting|back|gone|are|set up)(?: (?:in|on|back))*"
+        r" (?:under|beneath|below) (?:the |some )?(?:trees|canopy|leaves|branches|beeches|firs)"
+        r"(?: (?:a|bit|little|now|further|farther|up|down|along|on|the|path|trail|bank))*"
+    ),
+    # Water that looks as a short time makes it.
+    "calm_parts.looks_crisp": (
+        r"(?:the |my |all )*(?:water|fall|falls|it|picture|drops|everything)"
+        r" (?:looks?|comes out|came out|turned out|is looking) (?:(?:all|so|a|bit|too|kinda|still"
+        r"|really|very) )*(?:frozen|spiky|crisp|icy|hard)"
+        r"(?: (?:and|n) (?:(?:all|too) )?(?:spiky|crisp|sharp|hard|frozen|ugly))+"
+    ),
+    # A deck that moves the tripod.
+    "calm_parts.wobbles": (
+        r"(?:the )?(?:bridge|deck|boardwalk|platform|footbridge|planks?) (?:(?:also|even) )?"
+        r"(?:shakes?|wobbles?|moves?|bounces?|vibrates?)(?: (?:a|bit|little|too))*"
+        r" (?:when|if|as) (?:\w+ ){1,3}(?:jumps?|hops?|walks?|runs?|steps?|moves?|passes?|bounces?)"
+        r"(?: (?:on it|past|by|around))*"
+    ),
+    # The bot's own word: a ladder of times.
+    "calm_parts.own_words": (
+        r"(?:what (?:is|are|s)|whats) (?:a|the|your) ladders?"
+        r"|(?:surely )?(?:you|u) (?:dont|do not|didnt) mean (?:that )?(?:i|we)"
+        r" (?:should |have to |must |need to )?climb \w+"
+    ),
+    # Dry ground some metres from the fall.
+    "calm_parts.dry_ground": (
+        r"(?:(?:i|we|im|were|am|are|now|just) )*(?:stand(?:ing)?|stood|set up)(?: up)? (?:on|at)"
+        r" (?:a |the |some )?(?:(?:flat|dry|wide|firm|level|big|nice) )*"
+        r"(?:gravel|grass|path|meadow|bank|sand|beach)(?: (?:bit|patch|beach|bank|bench))?"
+        r"(?: (?:about|maybe|some|around|roughly))* \d{1,3}(?:[.,]\d)? ?"
+        r"(?:m|met(?:re|er)s?|ft|feet|yards?)(?: (?:away|off|back))?"
+        r"(?: from (?:it|the (?:falls?|waterfall|water|cascade)))?"
+        r"|(?:the )?(?:water|stream|creek|fall|river)(?: is|s)? (?:on|to) (?:my|the|our)"
+        r" (?:left|right)(?: (?:hand )?side)?"
+    ),
+    # Beside a storm, or a way over ice, none of what is seen is harmless.
+    "calm_parts.unsafe": (
+        r"thunder\w*|lightning|storm\w*|(?:walk\w*|cross\w*|step\w*|stand\w*|go) (?:on|over"
+        r"|across) (?:it|the ice)"
     ),
 }

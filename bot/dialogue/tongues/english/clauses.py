@@ -21,6 +21,7 @@ WORDS: Final[Mapping[str, str]] = {
     # Who is left out of good news, and how it is said without being sure.
     "clauses.exception": (
         r"except(?: for)?|apart from|but not|all but|every(?:one|body) but"
+        r"|only (?!just|we|now|the|a)\w+(?: is)? \w+ing"
         r"|only one missing|not all|most of us|some of us"
     ),
     "clauses.hedge": (
@@ -37,5 +38,10 @@ WORDS: Final[Mapping[str, str]] = {
         r"no ?(?:body|one)s?|none of us|next to me|beside me|with me|behind the"
         r"|at the bottom|kitchen|at home|on the (?:bank|path|trail|bridge|deck)|stay(?:ing"
         r"|ed)?"
+    ),
+    # Of a picture that is looked at.
+    "clauses.picture": (
+        r"blurr\w*|blurry|soft|sharp|shak[ey]\w* (?:frame|picture|shot)|depth of field|laptop"
+        r"|screen|i like"
     ),
 }

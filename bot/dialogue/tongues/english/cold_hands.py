@@ -42,7 +42,8 @@ WORDS: Final[Mapping[str, str]] = {
         r"|can barely) (?:turn|press|use|work) (?:the |my )?(?:ring|dial|button|shutter|filter"
         r"|phone|camera|screen|wheel|focus ring)s?|my|mine|our|the|a|i|im|am|we|have|got|it|its"
         r"|are|is|feel|so|all|and|but|with|for|today|just|lol|brr+|ok|okay|fine|good|great|happy"
-        r"|ready|please|pls|can|use|you|short|answers?|voice|phone|anything else|next step|f\d*"
+        r"|ready|please|pls|can|use|you|short|answers?|(?:big|bigger|few|fewer) steps|voice|phone"
+        r"|anything else|next step|f\d*"
         r"|iso|s|degrees?|celsius"
     ),
     # The picture that goes on, the light that goes, and what is worse than cold hands.
@@ -55,7 +56,8 @@ WORDS: Final[Mapping[str, str]] = {
         r"|the light is (?:going|fading)|the light goes"
     ),
     "cold_hands.worse": (
-        r"stop|confus\w*|sleepy|asleep|tired|drows\w*|slur\w*|stumbl\w*|white|blue|hard"
+        r"(?<!\d )stop(?! filter)|confus\w*|sleepy|asleep|tired|drows\w*|slur\w*|stumbl\w*|white"
+        r"|blue|hard"
         r"|frostbit\w*|faint|dizzy|walk|purple|waxy|blister\w*"
     ),
     # Before it, behind good news: "all good, only cold fingers".

@@ -20,10 +20,16 @@ WORDS: Final[Mapping[str, str]] = {
     "doubt.nobody_there": (
         r"(?:(?:no+(?:pe)?|nah)\W+)?(?:nobody|no ?one|none of us)(?:'?s| is| are)?"
         r" (?:out there|there|in it|in the water|on it)"
+        r"|(?:no+(?:pe)?|nah)\W+(?:every(?:one|body)|all of (?:us|them)|(?:we|they)(?: all| both)?"
+        r"|all|both)(?:'?s|'?re| is| are)?(?: all| both| back| now)*"
+        r" (?:(?:on|at|behind) the (?:bank|path|shore|trail|viewpoint|railing|rail|towels?|car"
+        r"|grass)|ashore|(?:back )?(?:here )?with (?:me|us))"
     ),
     # "Still on the bank", of oneself.
     "doubt.on_the_bank": (
         r"(?:(?:no+(?:pe)?|nah)\W+)?(?:i'?m|i am|we'?re|we are)(?: still| all)? (?:on|at) the"
         r" (?:bank|path|shore|trail|viewpoint|railing)"
     ),
+    # Who is left out of it, behind it.
+    "doubt.left_out": r"but|only|still|yet|just not|(?:up|out|over) there|not \w+",
 }

@@ -24,7 +24,7 @@ _KNOWN: Final = """
     heater sorted anymore more any plaster bandage easily himself herself themselves laughing
     glove gloves hat hats mittens on just bruise bruises bruised scratch scratches scratched graze
     nice hug hugs proper safely soundly crew team class high higher ground out but no nothing nobody
-    students pupils participants
+    students pupils participants for since long ago hour hours lunch noon ages nah nope towel towels
 """
 
 WORDS: Final[Mapping[str, str]] = {

@@ -22,10 +22,13 @@ WORDS: Final[Mapping[str, str]] = {
     ),
     "whose.several": (
         r"they|them|two|three|four|both|several|people|children|kids|friends|students|boys|girls"
-        r"|hikers|parents|others|twins|couple|participants|guests|members|group"
+        r"|hikers|mates|lads|parents|others|twins|couple|participants|guests|members|group"
     ),
     # Somebody else, where the cue words of the languages leave one out.
-    "whose.other": r"he|she|hes|shes|they|theyre|someone|somebody",
+    "whose.other": (
+        r"he|she|hes|shes|they|theyre|someone|somebody|mates|my mate"
+        r"|(?:some|the|two|three|my|those|couple of) lads"
+    ),
     # Who writes, in any part of a sentence.
     "whose.first": r"i|im|ive|ill|me|my|myself",
 }

@@ -62,6 +62,18 @@ WORDS: Final[Mapping[str, str]] = {
         r"|camera|phone|lens|water(?:fall)? (?:look|soft|smooth|silky)\w*|long exposure|silky|iso"
         rf"|shutter|frame)(?: {_ELSE})*"
     ),
+    # Who they are, one after the other, who writes among them.
+    "with_me.named": (
+        r"(?:my |the )?\w+ and (?:me|i)|(?:just )?me(?: \w+){0,2} and (?:my |the )?\w+"
+    ),
+    # Somebody rests where nothing happens.
+    "with_me.rests": (
+        rf"{_WHO}(?:s|re)?{_IS} (?:(?:sulking|sitting|chilling|resting|drying|relaxing|reading"
+        r"|eating|snacking|drinking|laughing|sunbathing) (?:off )?)*(?:on|in|at|by)"
+        r" (?:(?:the|a|his|her|their|our|my) )*"
+        r"(?:towels?|blankets?|bank|shore|grass|bench|meadow|cars?|sun|picnic \w+)"
+        r"(?: (?:now|again|(?:w|with|next to|beside) \w+))*"
+    ),
     "with_me.calm": (
         r"(?:we|i)(?:re|m)?(?: (?:are|am|all|both|just|totally|so))* (?:chill(?:ing)?|relaxed|calm)"
         r"|were (?:all )?chill(?:ing)?|relax|chill|calm down|no worries"

@@ -9,7 +9,7 @@ from bot.dialogue.tongues.pieces import NOTHING
 
 WORDS: Final[Mapping[str, str]] = {
     "asides.bye": (
-        r"tsch(?:ü|ue)ss?i?|(?<=[ ,])servus(?=\W*$)|auf wiedersehen|gute nacht|feierabend"
+        r"tsch(?:ü|ue)ss?i?|(?<=[ ,])servus(?=\W*$)|auf wiedersehen|gute? ?nacht\b|feierabend"
         r"|bis (?:morgen|bald|dann)|sch(?:ö|oe)nen (?:tag|abend)|(?:geh|fahr|mach)\w* (?:jetzt "
         r"|nun |dann )*(?:heim|nach hause|schluss)|zur(?:ü|ue)ck zum (?:auto|parkplatz|wagen|bus)"
         r"|das war'?s(?: f(?:ü|ue)r heute)?"

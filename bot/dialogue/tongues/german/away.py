@@ -7,7 +7,7 @@ from typing import Final
 
 _PLATZ: Final = (
     r"(?:weg|pfad|steig|steg|wanderweg|forstweg|strasse|brucke|plattform|aussichtspunkt"
-    r"|aussichtsplattform|terrasse|parkplatz|auto|wagen|bus|hutte|hotel|haus|wiese|bank)"
+    r"|aussichtsplattform|terrasse|parkplatz|auto|wagen|bus|hutte|hotel|haus|wiese|bank|handtuch|decke)"
 )
 _ZAUN: Final = r"(?:gelander|zaun|absperrung|seil|schild|schranke)"
 _DER: Final = r"(?:dem |der |den |das |die |unserem |einem |einer |markierten |anderen )*"
@@ -26,7 +26,10 @@ WORDS: Final[Mapping[str, str]] = {
         r"|auf (?:dieser|der (?:sicheren|richtigen)) seite"
     ),
     "away.returned": (
-        r"an der leine|(?:er|sie|\w+) (?:ist|sind) (?:(?:wieder|jetzt|schon) )*"
+        r"an der leine"
+        r"|(?!(?:es|wasser|regen|gewitter|sonne|licht|niemand|keiner|das|wer|ich)\b)\w+"
+        r" (?:ist |is )?(?:wieder )?(?:runter|zuruck|raus|heraus|herunter)gekommen"
+        r"|(?:er|sie|\w+) (?:ist|sind) (?:(?:wieder|jetzt|schon) )*"
         r"(?:zuruck|wieder da|wieder hier|bei (?:mir|uns))"
         r"|^(?:ist|sind|jetzt) (?:(?:er|sie|jetzt|ist|sind) )*wieder"
         r" (?:da|hier|zuruck|bei (?:mir|uns))"

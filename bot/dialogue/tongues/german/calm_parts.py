@@ -12,6 +12,17 @@ _NICHT: Final = r"(?:nicht|nich|nit|net|ned|nie)"
 _EH: Final = r"(?:(?:gar|doch|eh|auch|aber|uberhaupt|bisher|ja|wirklich) )*"
 _ALS: Final = r"(?: als (?:vorhin|vorher|zuvor|am anfang))?"
 
+_BISSL: Final = (
+    r"(?:(?:nur|bloss|noch|immer|etwas|a|ein|bisschen|bissl|wenig|es|da|dort|unten|schaut gut aus)"
+    r" )*"
+)
+_BISSL_AM_ENDE: Final = r"(?: (?:noch|immer|etwas|a|ein|bisschen|bissl|wenig|es|da|dort|unten))*"
+_LANDET: Final = (
+    r"(?:(?:wasser|fall|wasserfall|bach|strahl) )?(?:auf\w+|reinfallt|hinfallt|landet"
+    r"|runterkommt|herunterkommt|hineinfallt|unten ankommt|ins becken fallt)"
+)
+_BLINKT: Final = r"(?:blinkts?|blinken|blinkt es)"
+
 WORDS: Final[Mapping[str, str]] = {
     "calm_parts.last": NOTHING,
     "calm_parts.joined": r"und|aber|also|weil|doch",
@@ -43,5 +54,59 @@ WORDS: Final[Mapping[str, str]] = {
         r"(?: da)? (?:drunter\w*|unter\w*|drauf\w*|drum\w*|unter (?:das|die"
         r"|mein\w*) \w+)(?: (?:legen|tun"
         r"|packen|stopfen))?"
+    ),
+    # What a camera or phone shows, that nobody finds: no way is lost.
+    "calm_parts.where_shown": (
+        r"(?:(?:ich|hab|habe|leider|auch) )*(?:weiss(?: (?:ich|doch|gar|auch))* (?:nicht|nich|net"
+        r"|ned|nit)|keine? ahnung|ka|finde? (?:nicht|nich|net|ned)|kein plan)"
+        r"(?: ,)? wo (?:(?:ich|man|du|des|das|sowas|so was"
+        r"|die (?:zahl|einstellung|warnung|anzeige|option|iso|werte?|blende)) )+"
+        r"(?:(?:da|hier|bei mir|an der kamera|am handy) )*"
+        r"(?:sehe?|sieht|siehst|finde?|findet|steht|stehen soll|einstelle?|einstellt|einschalte?"
+        r"|einschaltet|angezeigt wird|nachschaue?|ablese?n?|kann|sehen kann|finden kann)"
+    ),
+    # Where the water lands, in a picture that blinks: nobody stands there.
+    "calm_parts.blinks": (
+        rf"{_BISSL}(?:(?:unten|oben|hinten|links|rechts|am fuss|ganz) )*"
+        rf"wo (?:der|das|die|es|s) (?:\w+ )??{_LANDET} {_BISSL}{_BLINKT}{_BISSL_AM_ENDE}"
+        rf"|{_BISSL}(?:es |s |das )?{_BLINKT}{_BISSL_AM_ENDE}"
+        rf" (?:(?:unten|da|dort|ganz) )*wo (?:der|das|die|es|s) (?:\w+ )??{_LANDET}"
+    ),
+    # Under trees is shade.
+    "calm_parts.trees": (
+        r"(?:(?:ich|wir|sind|bin|haben|stehen|steh|jetzt|sitzen|uns|mich) )+unter (?:die |den |der "
+        r"|paar )?(?:baumen?|blatter\w*|buchen|tannen|fichten)(?: (?:gegangen|gestellt|gesetzt"
+        r"|gezogen|jetzt|ein|bisschen|bissl|weiter|oben|am weg))*"
+    ),
+    # Water that looks as a short time makes it.
+    "calm_parts.looks_crisp": (
+        r"(?:das |mein )*(?:wasser|der fall|alles|es) (?:schaut|sieht|wirkt|kommt)"
+        r" (?:(?:ganz|so|total|noch|immer|zu|etwas) )*(?:eingefroren|gefroren|stachelig|spitz"
+        r"|hart|eisig)(?: und (?:stachelig|hart|spitz|scharf))*(?: aus| raus)?"
+    ),
+    # A deck that moves the tripod.
+    "calm_parts.wobbles": (
+        r"(?:der |die |das )*(?:steg|brucke|plattform|bretter|boden)"
+        r" (?:wackelt|schwingt|vibriert|wippt|wackeln|zittert)(?: (?:auch|etwas|bissl|a|ein|immer"
+        r"|halt))*(?: ,)? (?:wenn|sobald) (?:\w+ ){1,3}(?:hupft|springt|geht|lauft|druber\w*|hopst"
+        r"|tritt|trampelt)"
+    ),
+    # The bot's own word: a ladder of times.
+    "calm_parts.own_words": (
+        r"was ist (?:ein\w*|die|das mit der) (?:\w*leiter|zeitenleiter)"
+        r"|(?:du |damit )?(?:meinst|meinen)(?: du| sie)?(?: (?:aber|doch|ja))* nicht(?: ,)?"
+        r" dass (?:ich|wir) (?:\w+ )?kletter\w*(?: soll\w*| muss)?"
+    ),
+    # Dry ground some metres from the fall.
+    "calm_parts.dry_ground": (
+        r"(?:(?:ich|wir|jetzt|hier) )*(?:steh\w*|stehn)(?: (?:ich|wir|jetzt|hier))* (?:auf|am)"
+        r" (?:(?:ein\w*|der|dem|flach\w*|trocken\w*|fest\w*|eben\w*) )*"
+        r"(?:kies\w*|schotter\w*|wiese|weg|ufer|sand\w*|gras)"
+        r"(?: (?:etwa|ca|ungefahr|so|rund))* \d{1,3}(?:[.,]\d)? ?(?:m|meter)"
+        r"(?: (?:weg|entfernt))?(?: (?:vom|von dem) (?:fall|wasserfall|wasser))?(?: weg| entfernt)?"
+    ),
+    # Beside a storm, or a way over ice, none of what is seen is harmless.
+    "calm_parts.unsafe": (
+        r"gewitter\w*|donner\w*|blitz\w*|unwetter|(?:drauf|druber|drueber|darauf|daruber)(?: \w+)?"
     ),
 }

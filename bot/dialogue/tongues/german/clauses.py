@@ -19,7 +19,8 @@ WORDS: Final[Mapping[str, str]] = {
     ),
     # Who is left out of good news, and how it is said without being sure.
     "clauses.exception": (
-        r"ausser|bis auf|nur nicht|alle bis|nicht alle|die meisten|eine?r? fehlt|fehlt (?:noch|uns)"
+        r"ausser|bis auf|nur nicht|alle bis|nur \w+ (?:ist|springt|klettert|steht|sitzt) "
+        r"|nicht alle|die meisten|eine?r? fehlt|fehlt (?:noch|uns)"
     ),
     "clauses.hedge": (
         r"weiss nicht|keine ahnung|hoffentlich|glaub(?:e)? ich|wahrscheinlich|wenn|falls"
@@ -33,5 +34,9 @@ WORDS: Final[Mapping[str, str]] = {
     "clauses.out_there": (
         r"niemand|keiner|neben mir|bei mir|hinterm|hinter dem|am ufer|unten|kuche|daheim"
         r"|zuhause|auf dem weg|aufm weg|bleib\w*"
+    ),
+    # Of a picture that is looked at.
+    "clauses.picture": (
+        r"unscharf\w*|verwackelt|scharfentiefe|gefallt mir|laptop|bildschirm|matschig"
     ),
 }

@@ -6,7 +6,7 @@ from collections.abc import Mapping
 from typing import Final
 
 _KALT: Final = r"(?:eiskalt\w*|kalt\w*|eisig\w*|klamm\w*|durchgefroren)"
-_HANDE: Final = r"(?:hande|haende|hand|finger|fusse|fuesse|zehen)"
+_HANDE: Final = r"(?:handen?|haende|hand|fingern?|fussen?|fuesse|zehen)"
 _GANZ: Final = (
     r"(?:(?:sind|san|werden|ganz|so|sehr|echt|ziemlich|schon|etwas|richtig|voll|jetzt|auch|mir"
     r"|a bissl|ein bisschen|bisschen|leider|total) )*"
@@ -37,7 +37,9 @@ WORDS: Final[Mapping[str, str]] = {
     "cold_hands.they_are": r"sonst|es geht|geht|mir|alles",
     "cold_hands.fine": r"gut",
     "cold_hands.beside": (
-        r"kann kaum tippen|(?:nasse |dicke )?handschuhen?(?: (?:an|sind nass))?|mir|uns|ich|i|hab"
+        r"kann kaum tippen|(?:is |ist )?(?:gar )?(?:nicht|nich|ned) so (?:leicht|einfach)"
+        r"|zu tippen|tippen|den|(?:nasse |dicke )?handschuhen?(?: (?:an|sind nass))?|mir|uns|ich"
+        r"|i|hab"
         r"|habe|hob|halt|leider|noch|schon|jetzt|meine?|die|und|aber|mit|sind|heute?|so|gut|alles"
         r"|gehts|geht|es|bitte|kurz|grad"
     ),

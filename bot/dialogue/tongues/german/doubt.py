@@ -17,10 +17,14 @@ WORDS: Final[Mapping[str, str]] = {
     "doubt.nobody_there": (
         r"(?:(?:nein|nee+|nö+|na+)\W+)?(?:keiner|niemand|koana)(?: ist| is)?"
         r" (?:draußen|draussen|da|dort|drin|im wasser)"
+        r"|(?:nein|nee+|nö+|na+)\W+(?:(?:wir|die|sie|sind|alle|beide|sitzen|stehen|jetzt|wieder) )+"
+        r"(?:am ufer|am auto|aufm weg|auf dem weg|hinterm geländer|bei (?:mir|uns))"
     ),
     # "Bin am Ufer", of oneself.
     "doubt.on_the_bank": (
         r"(?:(?:nein|nee+|nö+|na+)\W+)?(?:ich |isch |i |wir )?(?:bin|sind|steh\w*)(?: \w+){0,2}"
         r" (?:am|auf dem|aufm|beim) (?:ufer|weg|geländer|pfad)"
     ),
+    # Who is left out of it, behind it.
+    "doubt.left_out": r"aber|nur|noch|da oben|dort oben|drauss?en|nicht \w+",
 }

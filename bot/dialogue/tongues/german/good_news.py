@@ -20,6 +20,7 @@ _KNOWN: Final = """
     schrecken knapp sorry entschuldigung fahren gehen gerade grad eben minute minuten vor eins zwei
     drei vier funf sechs sieben acht neun zehn nichts niemand keiner passiert wohl allen allem nur
     bisschen bissl heizung vollzahlig gezahlt gewitter regen vorbei ruhig aufregung linn gemutlich
+    seit stunden stunde langem langst lang mittag stehn handtuch handtucher
     handschuh handschuhe handschuhen mutze an drauf san sann guat eh passt
     trockenen warmen klasse team gehts geht unverletzt dass kratzer schramme schrammen blauer blaue
     fleck flecken beisammen beieinander strasse schuler schulerinnen teilnehmer

@@ -12,9 +12,10 @@ WORDS: Final[Mapping[str, str]] = {
     ),
     "whose.we": r"wir|uns|ich und mein\w*|mein\w* \w+ und ich",
     "whose.several": (
-        r"sie sind|zwei|drei|beide|leute|kinder|freunde|schuler\w*|jungs|madchen|eltern|wanderer"
+        r"sie sind|zwei|drei|beide|leute|kinder|freunde|kumpels|schuler\w*|jungs|madchen|eltern"
+        r"|wanderer"
         r"|teilnehmer\w*|gruppe|einige"
     ),
-    "whose.other": r"er|jemand|einer|eine frau|ein mann",
+    "whose.other": r"er|jemand|einer|kumpels?|jungs|madels|eine frau|ein mann",
     "whose.first": r"ich|mir|mich|meine?[mnrs]?|bin|hab|habe",
 }

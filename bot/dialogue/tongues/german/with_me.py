@@ -29,6 +29,8 @@ WORDS: Final[Mapping[str, str]] = {
         rf"|{_WER} (?:halt|haelt|hat)(?: (?:sich|jetzt|noch))*(?: an)? mein\w* (?:hand|arm|armel"
         rf"|jacke)"
         r"(?: (?:jetzt|fest))*"
+        rf"|{_WER} (?:hab|habe|halt|halte|haben|halten) (?:ich|wir)(?: (?:jetzt|fest))*"
+        r" (?:an der hand|am arm|im arm|auf dem arm|bei der hand)"
         r"|(?:ich )?(?:hab|habe|halt|halte|haben|halten)(?: (?:ich|wir|jetzt))*"
         r" (?:sie|ihn|beide|das kind|mein\w* \w+|die kinder|den hund)(?: jetzt)*"
         r" (?:an der hand|am arm|bei der hand|an der leine|fest)"
@@ -44,6 +46,17 @@ WORDS: Final[Mapping[str, str]] = {
         rf"|gern|gerne|eh))* (?:{_SONST} )*?(?:naher|foto|bild|einstellung\w*|zoom\w*|kamera"
         rf"|handy|objektiv"
         rf"|langzeit\w*|iso|zeit|blende|weich\w*|seidig\w*)(?: {_SONST})*"
+    ),
+    # Who they are, one after the other, who writes among them.
+    "with_me.named": (
+        r"(?:die |der |mein\w* )?\w+ und (?:ich|i)|ich(?: \w+){0,2} und (?:die |der |mein\w* )?\w+"
+    ),
+    # Somebody rests where nothing happens.
+    "with_me.rests": (
+        rf"{_WER}{_IST} (?:(?:nur|grad|jetzt|wieder|beleidigt|gemutlich) )*(?:auf|am|im|in|beim)"
+        r" (?:(?:dem|der|sein\w*|ihr\w*|unser\w*|mein\w*) )*"
+        r"(?:handtuch|decke|ufer|wiese|gras|bank|auto|sonne)"
+        r"(?: (?:jetzt|wieder|(?:mit|neben|bei) \w+))*"
     ),
     "with_me.calm": (
         r"(?:ich |wir )?(?:bin |sind )?(?:ganz |eh |total )*(?:entspannt|gechillt|ruhig)"

@@ -7,7 +7,7 @@ from typing import Final
 
 _LUGAR: Final = (
     r"(?:sendero|camino|mirador|plataforma|puente|pasarela|carretera|terraza|aparcamiento|parking"
-    r"|estacionamiento|coche|carro|auto|refugio|hotel|pista|banco|prado|cafeteria)"
+    r"|estacionamiento|coche|carro|auto|refugio|hotel|pista|banco|prado|cafeteria|toallas?|mantas?)"
 )
 _VALLA: Final = r"(?:barandilla|valla|baranda|cuerda|barrera|cerca)"
 _EL: Final = r"(?:el |la |los |las |un |una |mi |nuestro |otro )*"
@@ -24,7 +24,7 @@ WORDS: Final[Mapping[str, str]] = {
         r"|(?:de|a) este lado"
     ),
     "away.returned": (
-        r"con la correa"
+        r"con la correa|(?:ya )?(?:bajo|bajaron|ha bajado|han bajado) (?:ya|otra vez|de nuevo)"
         r"|(?:ya )?(?:volvio|ha vuelto|regreso|ha regresado|volvieron|han vuelto)"
         r"|(?:ya )?esta(?:n)? (?:(?:aqui|ya) )*(?:conmigo|con nosotros|con nosotras|de vuelta)"
     ),

@@ -9,6 +9,8 @@ from bot.dialogue.tongues.pieces import NOTHING
 
 _EL_AGUA: Final = r"(?:(?:el |la )?(?:agua|arroyo|rio|nivel|caudal) )"
 
+_POCO: Final = r"(?:(?:solo|todavia|aun|un|poco|algo|sigue|se|que) )*"
+
 WORDS: Final[Mapping[str, str]] = {
     "calm_parts.last": NOTHING,
     "calm_parts.joined": r"y|pero|que|ademas|porque",
@@ -36,4 +38,53 @@ WORDS: Final[Mapping[str, str]] = {
         r"(?:puedo )?poner(?:le)? (?:mi|la|el|una?|los) (?:\w+ )?(?:sudadera|chaqueta|mochila|bolsa"
         r"|bufanda|toalla|guantes?|gorro|camisa|libro|piedra) (?:debajo|abajo|encima)(?: del? \w+)?"
     ),
+    # What a camera or phone shows, that nobody finds: no way is lost.
+    "calm_parts.where_shown": (
+        r"(?:(?:yo|la verdad) )*(?:no se|ni idea|no tengo (?:ni )?idea|no encuentro|no veo)(?: de)?"
+        r" (?:por )?donde (?:(?:se|puedo|puede|debo|podria) )*(?:(?:ve|ver|veo|mira|mirar|miro|pone"
+        r"|poner|pongo|encuentra|encontrar|sale|aparece|muestra|ajusta|ajustar|activa|activar"
+        r"|cambia|cambiar) (?:eso|esto|el (?:aviso|valor|numero|menu|iso|histograma)"
+        r"|la (?:opcion|alerta))|(?:sale|aparece)|se (?:ve|pone|muestra|mira))"
+        r"(?: en (?:la|mi|el) (?:camara|movil|pantalla|menu))?"
+    ),
+    # Where the water lands, in a picture that blinks: nobody stands there.
+    "calm_parts.blinks": (
+        rf"{_POCO}(?:abajo )?donde (?:cae|golpea|rompe) (?:el agua|la cascada) {_POCO}"
+        rf"(?:parpadea\w*|sale quemad[oa])(?: (?:algo|todavia|aun|un|poco|poquito|abajo))*"
+        rf"|{_POCO}(?:parpadea\w*|sale quemad[oa]) {_POCO}(?:abajo )?donde (?:cae|golpea|rompe)"
+        r" (?:el agua|la cascada)"
+    ),
+    # Under trees is shade.
+    "calm_parts.trees": (
+        r"(?:(?:ya|ahora|nos|me|hemos|he) )*(?:movimos|movi|movido|fuimos|estamos|estoy|puesto"
+        r"|pusimos|metimos) (?:bajo|debajo de) (?:los |unos )?(?:arboles|hojas|ramas)"
+        r"(?: (?:un|poco|mas|arriba|alla|en el camino))*"
+    ),
+    # Water that looks as a short time makes it.
+    "calm_parts.looks_crisp": (
+        r"(?:el )?agua (?:se ve|sale|salio|queda|parece)(?: (?:muy|toda|como|tan))*"
+        r" (?:congelada|helada|dura|puntiaguda)(?: y (?:dura|puntiaguda|nitida|fea))+"
+    ),
+    # A deck that moves the tripod.
+    "calm_parts.wobbles": (
+        r"(?:el |la )?(?:puente|pasarela|plataforma|tablas) (?:tambien )?(?:tiembla\w*|se mueve\w*"
+        r"|vibra\w*)(?: (?:un|poco|algo))* (?:cuando|si) (?:\w+ ){1,3}?"
+        r"(?:salta|camina|pasa|corre|brinca|anda)\w*"
+    ),
+    # The bot's own word: a ladder of times.
+    "calm_parts.own_words": (
+        r"que es (?:una|la|esa|eso de la) escalera(?: de tiempos)?"
+        r"|no (?:te refieres|querras decir|dices)(?: (?:a|que))* (?:tengo que |debo |yo )*"
+        r"(?:trepar|escalar|subir|trepe|escale|suba) \w+"
+    ),
+    # Dry ground some metres from the fall.
+    "calm_parts.dry_ground": (
+        r"(?:(?:yo|ya|ahora) )*(?:estoy|estamos)(?: de pie| parad[oa])? (?:en|sobre)"
+        r" (?:(?:un|una|el|la|grava|llano|llana|sec[oa]) )*"
+        r"(?:grava|gravilla|hierba|camino|sendero|prado|orilla|arena)(?: (?:llana|seca|plana))?"
+        r"(?: (?:como|unos|a))* \d{1,3}(?:[.,]\d)? ?(?:m|metros)"
+        r"(?: (?:de|del) (?:la )?(?:cascada|salto|agua))?"
+    ),
+    # Beside a storm, or a way over ice, none of what is seen is harmless.
+    "calm_parts.unsafe": (r"tormentas?|trueno\w*|truena|relampag\w*|rayos?|encima|cruzar\w*"),
 }

@@ -16,7 +16,8 @@ WORDS: Final[Mapping[str, str]] = {
     "clauses.counted": (r"de|mas|personas|ninos|alumnos|otros|metros|m|s|horas?|minutos?|km|anos"),
     # Who is left out of good news, and how it is said without being sure.
     "clauses.exception": (
-        r"excepto|(?<!a )salvo|todos menos|no todos|la mayoria|falta (?:uno|una|el|ella|mi)"
+        r"excepto|(?<!a )salvo|todos menos|solo \w+ (?:sigue|falta|salta|sube)|no todos"
+        r"|la mayoria|falta (?:uno|una|el|ella|mi)"
     ),
     "clauses.hedge": r"no lo se|ni idea|ojala|creo que|supongo|si acaso|quiza",
     # What a part that answers by its sense has in it: of who is safe, and of where nobody is.
@@ -29,4 +30,6 @@ WORDS: Final[Mapping[str, str]] = {
         r"nadie|ninguno|conmigo|a mi lado|detras de la|en la orilla|abajo|cocina|en casa"
         r"|en el (?:sendero|camino|puente)|me quedo|nos quedamos"
     ),
+    # Of a picture that is looked at.
+    "clauses.picture": r"borros[oa]s?|movid[oa]s?|desenfocad[oa]s?|portatil|pantalla|me gustan?",
 }

@@ -17,10 +17,14 @@ WORDS: Final[Mapping[str, str]] = {
     "doubt.nobody_there": (
         r"(?:no+\W+)?(?:(?:nadie|ninguno)(?: est[aá]| hay)?"
         r" (?:ah[ií]|all[ií]|dentro|fuera|en el agua)|no hay nadie)"
+        r"|no+\W+(?:(?:ya|est[aá]n|estamos|todos|todas|los dos) )+"
+        r"(?:en (?:la orilla|el sendero|el camino|el coche)|con(?:migo| nosotros))"
     ),
     # "Sigo en la orilla", of oneself.
     "doubt.on_the_bank": (
         r"(?:no+\W+)?(?:estoy|estamos|sigo|seguimos)(?: \w+)?"
         r" en (?:la orilla|el sendero|el camino|el mirador)"
     ),
+    # Who is left out of it, behind it.
+    "doubt.left_out": r"pero|solo|todavia|aun|alla arriba|menos",
 }

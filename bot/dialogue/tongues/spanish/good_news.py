@@ -19,6 +19,7 @@ _KNOWN: Final = """
     hermana papa mama ninos ninas nino nina perro grupo gente pero no nada nadie paso pasado fuera
     salimos sentados sentado sentada esperando vamos minuto minutos hace dos tres cuatro cinco seis
     siete ocho nueve diez que solo poco calefaccion contados completos tormenta lluvia tranquilos
+    horas hora rato mediodia tiempo toalla toallas
     guante guantes gorro puestos puesto moreton moretones raspon rasguno rasgunos aranazo
     tranquilo tranquila linn muchas mucho equipo clase seguros seguras
     alumnos alumnas estudiantes chicos chicas contadas barranco

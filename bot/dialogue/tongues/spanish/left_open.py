@@ -25,4 +25,11 @@ WORDS: Final[Mapping[str, str]] = {
     "left_open.and": r"y|ahora|¿",
     "left_open.which": r"qu[eé]|cu[aá]l|cu[aá]nto",
     "left_open.setting": r"tiempo|diafragma|filtro|objetivo|velocidad|ajustes",
+    # A thing that was left, where nobody says that they fetch it.
+    "left_open.abandoned": r"(?:deje|dejamos|dejado|olvide|olvidamos)",
+    # Somebody who is there, by a name that nobody knows.
+    "left_open.is_there": (
+        r"^(?:y |pero |solo )*(?!(?:nadie|no|sol|cielo|luz)\b)\w+ (?:esta|estan|sigue"
+        r"|siguen) (?:todavia |aun )?(?:en el (?:borde|filo)|(?:alli|ahi|alla) (?:arriba|fuera))"
+    ),
 }

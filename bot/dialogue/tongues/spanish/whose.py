@@ -14,11 +14,12 @@ WORDS: Final[Mapping[str, str]] = {
     ),
     "whose.we": r"estamos|nos|nosotros|nosotras|hemos|somos|mi \w+ y yo",
     "whose.several": (
-        r"dos|tres|ambos|varios|ninos|amigos|alumnos|padres|chicos|chicas|hijos|gente|grupo"
+        r"dos|tres|ambos|varios|ninos|amigos|colegas|alumnos|padres|chicos|chicas|hijos|gente|grupo"
         r"|estan|se han|cayeron|han caido"
     ),
     "whose.other": (
-        r"ella|alguien|mi (?:amig\w|hij\w|marido|mujer|esposa|novi\w|hermano|hermana|padre|madre)"
+        r"ella|alguien|colegas|mis amig\w+|mi (?:amig\w|hij\w|marido|mujer|esposa|novi\w|hermano"
+        r"|hermana|padre|madre)"
     ),
     "whose.first": r"yo|mi|mis|conmigo|estoy|tengo|puedo|veo|oigo|siento|encuentro",
 }

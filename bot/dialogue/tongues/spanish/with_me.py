@@ -38,5 +38,13 @@ WORDS: Final[Mapping[str, str]] = {
         rf"|necesito)(?: solo)? (?:{_MAS} )*?(?:cerca|foto"
         rf"|imagen|toma|ajustes?|zoom|camara|movil|celular|objetivo|iso|tiempo|seda)(?: {_MAS})*"
     ),
+    # Who they are, one after the other, who writes among them.
+    "with_me.named": (r"(?:mi |la |el )?\w+ y yo|yo(?: \w+){0,2} y (?:mi |la |el )?\w+"),
+    # Somebody rests where nothing happens.
+    "with_me.rests": (
+        rf"{_QUIEN}{_ESTA} (?:(?:sentad[oa]s?|tranquil[oa]s?|descansando|comiendo|tumbad[oa]s?) )*"
+        r"(?:en|al) (?:(?:la|el|su|mi|nuestra) )*(?:toalla|manta|orilla|hierba|banco|coche|sol)"
+        r"(?: (?:ya|ahora|(?:con|junto a) \w+))*"
+    ),
     "with_me.calm": r"(?:estoy |estamos )?(?:muy |todos )?(?:tranquil[oa]s?|relajad[oa]s?)",
 }

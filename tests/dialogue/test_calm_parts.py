@@ -1,0 +1,103 @@
+"""Parts of a message that only sound of danger: seen in a frame, on a screen, under a tree."""
+
+from __future__ import annotations
+
+import pytest
+
+from bot.dialogue.danger import read_danger
+from tests.dialogue.player import Player
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        # Dry ground, some metres off.
+        (
+            "Well, I'm there now. Standing on a flat gravel bit about 6 metres from the fall, "
+            "water on my left, tripod is up. What do I set it to?"
+        ),
+        "standing on grass about 8 m from the waterfall, creek to my right, what settings",
+        "Ich stehe auf trockenem Kies 6 m vom Fall weg, Wasser links von mir. Was stell ich ein?",
+        # The bot's own word.
+        "leaves tremble a bit. And what is a ladder, you don't mean I climb something?",
+        "whats a ladder? u dont mean i have to climb something",
+        "was ist eine zeitenleiter, du meinst nicht dass ich klettern soll?",
+        # Water as a short time makes it, and shade.
+        (
+            "water looks all frozen n spiky tho. we moved in under the trees bit further up, way "
+            "darker here, want it silky"
+        ),
+        "we went back under the trees, water came out frozen and hard",
+        "das wasser sieht ganz gefroren und hart aus, sind jetzt unter den bäumen",
+        # Where the fall lands, of a picture; a deck that shakes the tripod.
+        (
+            "schaut gut aus, nur unten wo der fall aufschlägt blinkts noch a bissl. is des "
+            "schlimm? der steg wackelt auch wenn jonas hüpft"
+        ),
+        "at the bottom where it hits the pool it still blinks a bit",
+        "abajo donde cae el agua parpadea todavía un poco",
+        # What the camera shows.
+        "weiß nicht wo ich das sehe",
+        "keine ahnung wo das steht",
+        "no sé dónde se ve eso",
+        "no idea where to see that",
+        "don't know where to find that on my camera",
+        "ni idea dónde sale",
+    ],
+)
+def test_no_danger(text: str) -> None:
+    """Nobody is asked whether anybody is hurt."""
+    assert read_danger(text) is None
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "standing on dry gravel 5 m from the fall. water is rising",
+        "the water looks frozen, can I walk on it?",
+        "we moved under the trees, thunder is close",
+        "blitze und wir stehen unter den bäumen",
+        "the water looks frozen and hard, we walk on it",
+        "I'm standing where the water lands, it blinks a bit",
+        "ich steh unten wo der fall aufschlägt, es blinkt",
+        "the bridge is shaking and the water is over it",
+        "ich weiß nicht wo wir sind",
+        "weiß nicht wo er steht",
+        "keine ahnung wo die stehen",
+        "don't know where to find my son",
+        "no idea where the path is",
+        "no idea where this is shown, the water is rising",
+        "no sé dónde está mi hijo",
+    ],
+)
+def test_danger_all_the_same(text: str) -> None:
+    """People, the way and the water are none of a camera's."""
+    assert read_danger(text) is not None
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        (
+            "Right, I'm putting the 6 stop filter on now. How long will the shutter be then? My "
+            "fingers are cold so big steps pls"
+        ),
+        "6 stop filter is on, which time? hands are freezing, so short answers",
+    ],
+)
+def test_cold_hands_stand_beside_the_answer(text: str) -> None:
+    """A caution first, and what was asked."""
+    player = Player()
+    for line in ("start", "12 m tall, 18 m away, rock at 1.5 m, full frame, 16-35", "1", "1"):
+        player.say(line)
+    keys = [key for one in player.say(text) for key in one.keys]
+    assert keys[0] == "precaution.cold_hands"
+    assert len(keys) > 1
+    assert not {"ask.in_danger", "danger.hint"} & {*keys}
+
+
+def test_clammy_fingers_that_hardly_type() -> None:
+    """They are warmed; nothing else is asked."""
+    player = Player()
+    said = player.say("is gar nich so leicht mit den klammen fingern zu tippen")
+    assert [key for one in said for key in one.keys] == ["precaution.cold_hands"]
