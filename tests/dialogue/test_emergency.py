@@ -192,6 +192,7 @@ _SAYINGS = {
     DangerKind.IN_WATER: "my friend slipped in",
     DangerKind.FLOOD: "water's getting brown but",
     DangerKind.HURT: "ankle's twisted and I'm by myself",
+    DangerKind.DESPAIR: "he says he wants to die",
     DangerKind.THUNDER: "I hear thunder",
     DangerKind.MISSING: "my son is missing",
     DangerKind.COLD: "cant feel my fingers",

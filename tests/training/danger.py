@@ -117,7 +117,10 @@ _LOOKED_AT: Final = 40
 #: Scores are written in so many steps to either side.
 _STEPS: Final = 127
 #: What may be told apart, after no danger.
-_KINDS: Final = tuple(kind for kind in DangerKind if kind is not DangerKind.UNCLEAR)
+#: A wish to die is heard by words alone.
+_KINDS: Final = tuple(
+    kind for kind in DangerKind if kind not in {DangerKind.UNCLEAR, DangerKind.DESPAIR}
+)
 _NUMBER_OF: Final = {kind.value: number for number, kind in enumerate(_KINDS, start=1)}
 _AS_BEFORE: Final = np.array([_RARER, *(0.0 for _ in _KINDS)])
 

@@ -12,6 +12,7 @@ from bot.dialogue.danger.calm_parts import without_calm, without_idle, without_l
 from bot.dialogue.danger.cold_child import child_cools_out, child_is_cold
 from bot.dialogue.danger.cold_hands import beside_cold_hands, only_cold, only_cold_hands
 from bot.dialogue.danger.covered import is_covered
+from bot.dialogue.danger.despair import is_despair
 from bot.dialogue.danger.explained import explained
 from bot.dialogue.danger.features import Heard, heard_in
 from bot.dialogue.danger.flash_to_bang import is_storm_of_now, is_storm_supposed
@@ -128,6 +129,8 @@ def _found(text: str) -> Danger | None:
 
 def _told_or_weighed(text: str) -> Danger | None:
     """The gravest danger in a message, by words that need no weighing, else by all of them."""
+    if is_despair(text):
+        return Danger(DangerKind.DESPAIR, Level.EMERGENCY)
     if is_covered(text) or is_rising(text):
         return Danger(DangerKind.FLOOD, Level.EMERGENCY)
     if only_noise(text):

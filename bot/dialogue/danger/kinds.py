@@ -27,6 +27,7 @@ class DangerKind(Enum):
     IN_WATER = "in_water"  # somebody is in the water, or was swept away
     FLOOD = "flood"  # brown or rising water
     HURT = "hurt"
+    DESPAIR = "despair"  # somebody speaks of ending their life
     THUNDER = "thunder"
     MISSING = "missing"  # somebody has not come back or does not answer
     COLD = "cold"  # shivering, numb

@@ -34,6 +34,15 @@ SAFETY: Final[dict[str, str]] = {
         "Follow what the emergency number says. Something dry under them and over them, away "
         "from spray; one stays, one shows rescuers the way."
     ),
+    # Never alone, no means at hand, help called at once: common practice of crisis lines.
+    "danger.despair": (
+        "Call the emergency number or a crisis line now: I can't call. Nobody stays alone: sit "
+        "down together away from edge and water, and keep talking."
+    ),
+    "danger.despair.again": (
+        "Stay with them, well back from edge and water; listen, don't argue, don't leave. The "
+        "emergency number sends help: say where you are."
+    ),
     # Any thunder means shelter, 30 minutes after the last: US National Weather Service.
     "danger.thunder": (
         "Leave the water and the gorge now: a storm above floods it. Into a car or a house, off "
