@@ -49,6 +49,9 @@ COMPLAINTS: Final = (
             "over[ -]?expos(?:ed|ure)|too light(?! (?:tripod|a|to|for))|bright by (?=\\d|change)",
             rf"{_PIC}{_BE}{_QUITE} bright(?! (?:enough|blue|green|red))",
             rf"{_CAME_OUT}{_QUITE} bright",
+            r"(?:too|way|bit|smidge|tad|touch|little|rather) (?:pale|whitish)",
+            rf"{_PIC}{_BE}{_QUITE} (?:pale|whitish|faded)(?! (?:blue|green|grey|gray))",
+            rf"{_CAME_OUT}{_QUITE} (?:pale|whitish)",
         ),
     ),
     (

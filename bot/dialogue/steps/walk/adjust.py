@@ -39,6 +39,7 @@ EXPOSURE: Final = frozenset(
         Symptom.TOO_DARK,
     }
 )
+_TOO_BRIGHT: Final = frozenset({Symptom.JUST_WHITE, Symptom.TOO_BRIGHT})
 _OF_THE_LOOK: Final = frozenset({Symptom.NO_TEXTURE, Symptom.TOO_FROZEN})
 #: What a message must hold to be a complaint about a frame.
 COMPLAINTS: Final = frozenset({"symptoms", "meter_stops", "change_stops", "blink"})
@@ -110,6 +111,9 @@ def _solve_complaint(turn: Turn, told: Facts, exposure: set[Symptom]) -> None:
     assert given is not None  # noqa: S101  # the caller has taken the settings
     settings = Settings(given.f_number, given.shutter_s, given.iso)
     change = _with_told_light(turn, given, wanted_change(told, exposure))
+    unsaid = told.change_stops is None and told.meter_stops is None
+    if unsaid and exposure & _TOO_BRIGHT:
+        change = min(change, -highlights.whole_step(turn, given))
     if exposure == {Symptom.NO_TEXTURE} and not change and _is_short_enough(turn, given):
         _say_not_the_time(turn, given)
         return
