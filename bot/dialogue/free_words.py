@@ -31,6 +31,7 @@ from bot.dialogue.steps.home import home_words
 from bot.dialogue.steps.incoming import shared
 from bot.dialogue.steps.telling import (
     corrected,
+    filters_on,
     late,
     lens_named,
     look_wished,
@@ -64,17 +65,20 @@ def answer(turn: Turn, said: Said, expecting: frozenset[str], reply: Reply) -> N
         return
     if reference_told.answer(turn, said):
         return
+    if filters_on.answer(turn, said, read(said.english, units=turn.units, expecting=expecting)):
+        return
     noted = access.note(turn, said) | composition.hear(turn, said.english)
     noted |= manner.note_hands(turn, said.typed)
     said = questions_asked.parted(supposing.after_told(turn, said))
     said = look_wished.as_wish(turn, supposing.as_trial(turn, said))
-    rest = questions_asked.answer(turn, said)
+    rest = None if filters_on.is_all(turn, said) else questions_asked.answer(turn, said)
     if rest is not None:
         expecting = expecting if _answers_by_length(rest, expecting) else frozenset()
     facts = _read(turn, said.english if rest is None else rest, said, expecting)
     if visit.answer(turn, facts, said, asked=rest is not None):
         return
-    if rest is None and _answered_beside(turn, said, facts, reply, noted=noted):
+    alone = rest is None and not filters_on.is_all(turn, said)
+    if alone and _answered_beside(turn, said, facts, reply, noted=noted):
         return
     _go_on_from(turn, facts, said, rest=rest, noted=noted)
     sun_told.say(turn, said)
@@ -192,7 +196,7 @@ def _read(turn: Turn, rest: str, said: Said, expecting: frozenset[str]) -> Facts
         facts = supposing.supposed(turn, said, facts)
     if facts.focal_mm == read_mm:  # a lens of the bag corrects nothing else
         facts = corrected.placed(turn, said.english, facts)
-    facts = asides.with_filter(turn, said.typed, facts)
+    facts = asides.with_filter(turn, said.typed, filters_on.laid_over(turn, said, facts))
     facts = asides.without_leaf_frame(turn, said.typed, facts)
     return visit.as_forecast(turn, visit.with_trip(turn, facts, said.english), rest)
 

@@ -21,10 +21,15 @@ LEVERS: Final[dict[str, str]] = {
     "filter.both": "both",
     "filter.none": "no filter",
     "filter.polariser_on": "polariser on",
-    "filter.polariser_off": "polariser off",
+    "filter.polariser_off": "take the polariser off",
     "filter.nd": "{stops}-stop ND",
     "filter.nd_on": "{stops}-stop ND on",
-    "filter.nd_off": "ND off",
+    "filter.nd_off": "take the ND off",
+    # Doubling the time is one stop by definition; metering with and without is common practice.
+    "filters.measure": (
+        "No number on it? Meter one scene without it, then with it, ISO and f-number fixed: each "
+        "doubling of the time is 1 stop, 5 doublings an ND32."
+    ),
     "lever.time.darker": "time to {time}, {stops} darker",
     "lever.time.brighter": "time to {time}, {stops} brighter",
     "lever.iso.darker": "{iso}, {stops} darker",

@@ -48,6 +48,7 @@ _TURNED: Final = re.compile(
     r" (?:it|that)(?! (?:off|around|back|down|away)\b)",
     re.IGNORECASE,
 )
+_FILTER: Final = whole_words("filters_on.filter")
 _LEAVES: Final = whole_words("told_sights.leaves")
 
 
@@ -141,9 +142,9 @@ def answer(turn: Turn, text: str, told: Facts) -> bool:
 
 def with_filter(turn: Turn, text: str, told: Facts) -> Facts:
     """The facts of "took it off": the one filter on the lens; of "turned it": the polariser."""
-    if told.known():
+    if told.known() and not _names_filter(text, told):
         return told
-    if turn.facts.has_polariser and _TURNED.match(text):
+    if not told.known() and turn.facts.has_polariser and _TURNED.match(text):
         return Facts(polariser_on=True)
     if not took_off(text):
         return told
@@ -152,7 +153,13 @@ def with_filter(turn: Turn, text: str, told: Facts) -> Facts:
     nd = bool(turn.facts.nd_on_stops or (given is not None and given.nd_on_stops))
     if polariser is nd:
         return told
-    return Facts(polariser_on=False) if polariser else Facts(nd_on_stops=0.0)
+    return told.updated(Facts(polariser_on=False) if polariser else Facts(nd_on_stops=0.0))
+
+
+def _names_filter(text: str, told: Facts) -> bool:
+    """Whether a message that tells other things names a filter, of which nothing was read."""
+    read = told.nd_on_stops is not None or told.polariser_on is not None
+    return _FILTER.search(text.casefold()) is not None and not read
 
 
 def without_leaf_frame(turn: Turn, text: str, told: Facts) -> Facts:

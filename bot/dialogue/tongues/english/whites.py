@@ -33,8 +33,8 @@ WORDS: Final[Mapping[str, str]] = {
         r"|(?:big|bigger|large|white) (?:bits?|spots?)"
     ),
     "whites.sheet": (
-        r"all of (?:it|the \w+)|all (?=blink|flash|flicker)|all over|whole|entire|everything|everywhere|sheet|the lot"
-        r"|completely"
+        r"all of (?:it|the \w+)|all (?=blink|flash|flicker)|all over|whole|entire"
+        r"|everything|everywhere|sheet|the lot|completely"
     ),
     "whites.sized": (
         r"(?:thumb|fist|hand|palm|finger|coin|egg)(?:nail)? ?(?:sized?|wide|big)"
@@ -69,7 +69,10 @@ WORDS: Final[Mapping[str, str]] = {
     ),
     "whites.white": r"white|whites|bright|clipped|blown|burnt|paper",
     # A frame that is too bright, whatever else is said of it.
-    "whites.pale": r"pal(?:e|er|est)|whit(?:e|er|ish)|brighter|too bright|washed out|bleached|faded",
+    "whites.pale": (
+        r"pal(?:e|er|est)|whit(?:e|er|ish)|brighter|too bright"
+        r"|washed out|bleached|faded"
+    ),
     # White that is lost, told beside its size.
     "whites.lost": (
         r"(?:no|without|not any|zero|lost(?: all)?) (?:any )?(?:texture|detail|structure|strands"
