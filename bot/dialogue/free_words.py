@@ -11,7 +11,7 @@ from bot.dialogue.facts import Facts
 from bot.dialogue.meaning import soft_strands
 from bot.dialogue.meaning.asking import asks
 from bot.dialogue.meaning.rests import with_rest
-from bot.dialogue.meaning.said import Said
+from bot.dialogue.meaning.said import Said, in_english
 from bot.dialogue.meaning.topics import topic_of
 from bot.dialogue.reading import read
 from bot.dialogue.reading.unit_words import LENGTH
@@ -21,6 +21,8 @@ from bot.dialogue.steps.asked import (
     asides,
     bag,
     by_meaning,
+    checked_time,
+    filter_now,
     own_numbers,
     questions_asked,
     supposing,
@@ -35,6 +37,7 @@ from bot.dialogue.steps.telling import (
     late,
     lens_named,
     look_wished,
+    metered,
     reference_told,
     sun_told,
     told,
@@ -63,10 +66,10 @@ def answer(turn: Turn, said: Said, expecting: frozenset[str], reply: Reply) -> N
     sun_told.note(turn, said)
     if _asks_of_the_day(turn, said) or _asks_of_the_bag(turn, said):
         return
-    if reference_told.answer(turn, said):
+    if _of_what_is_on(turn, said, expecting):
         return
-    if filters_on.answer(turn, said, read(said.english, units=turn.units, expecting=expecting)):
-        return
+    rest_of_sum = checked_time.answer(turn, said)
+    said = said if rest_of_sum is None else in_english(rest_of_sum)
     noted = access.note(turn, said) | composition.hear(turn, said.english)
     noted |= manner.note_hands(turn, said.typed)
     said = questions_asked.parted(supposing.after_told(turn, said))
@@ -83,6 +86,14 @@ def answer(turn: Turn, said: Said, expecting: frozenset[str], reply: Reply) -> N
     _go_on_from(turn, facts, said, rest=rest, noted=noted)
     sun_told.say(turn, said)
     composition.leave_out_told(turn)
+
+
+def _of_what_is_on(turn: Turn, said: Said, expecting: frozenset[str]) -> bool:
+    """Whether a frame that held, a filter or a meter's reading is told, or a filter asked after."""
+    if reference_told.answer(turn, said) or filter_now.answer(turn, said):
+        return True
+    facts = read(said.english, units=turn.units, expecting=expecting)
+    return filters_on.answer(turn, said, facts) or metered.answer(turn, said, facts)
 
 
 #: One number in all, and it is a length.

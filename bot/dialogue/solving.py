@@ -164,6 +164,21 @@ def settings_text(settings: Settings | GivenSettings, camera: Camera) -> str:
     return f"{f_number_label(settings.f_number, camera.dial)}, {iso}, {time}"
 
 
+def settings_on(given: GivenSettings, camera: Camera) -> str:
+    """Settings with what is on the lens."""
+    filters = filters_on(given)
+    text = settings_text(given, camera)
+    return TEXTS["filter.beside"].format(settings=text, filters=filters) if filters else text
+
+
+def filters_on(given: GivenSettings) -> str:
+    """What is on the lens, for the card; "" for nothing."""
+    names = [TEXTS["filter.polariser"]] if given.polariser_on else []
+    if given.nd_on_stops:
+        names.append(TEXTS["filter.nd"].format(stops=measures.plain(given.nd_on_stops)))
+    return measures.listing(names, TEXTS["and"])
+
+
 def time_text(time_s: float, camera: Camera) -> str:
     """The mark on the dial nearest to a time, no further than the camera goes: `1/4 s`."""
     within_s = min(max(time_s, camera.shortest_s), camera.longest_s)
@@ -195,12 +210,12 @@ def _how_far(share: float, assumed: Assumed) -> str:
 
 
 def filters_text(solved: Solved) -> str:
-    """What changes on the front of the lens, ready to follow the settings."""
+    """What is on the lens in a plan, and what comes off it, ready to follow the settings."""
     start, end = solved.situation, solved.plan
     pieces: list[str] = []
-    if end.polariser != start.polariser:
+    if end.polariser == "on" or end.polariser != start.polariser:
         pieces.append(TEXTS[f"filter.polariser_{end.polariser}"])
-    if end.nd_on != start.nd_on:
+    if end.nd_on or end.nd_on != start.nd_on:
         key = "filter.nd_on" if end.nd_on else "filter.nd_off"
         pieces.append(TEXTS[key].format(stops=measures.plain(end.nd_on)))
     return "".join(f", {piece}" for piece in pieces)

@@ -125,6 +125,7 @@ _OWNS_NO_FILTERS: Final = any_of(
 _ND_NOT_NEEDED: Final = any_of(rf"{ND} (?:needed|necessary|required)")
 _ND_OFF: Final = any_of(
     rf"no {ND} (?:is |are )?on",
+    r"neither(?: of (?:them|the \w+))? (?:is |are )?(?:on|in front of) (?:the lens|it|yet|now)",
     r"no nds? (?:filters? )?(?:is |are |in front |fitted |on )*(?:right )?now",
     r"nds? (?:is |now )?(?:off|removed)",
     rf"(?:took|taken|pulled|unscrewed) (?:the |my )?{ND} off|{ND}(?:'s|s)?(?: is| now| came)* off",

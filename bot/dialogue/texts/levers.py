@@ -19,12 +19,17 @@ LEVERS: Final[dict[str, str]] = {
     ),
     "filter.polariser": "polariser",
     "filter.both": "both",
+    "filter.beside": "{settings} with {filters}",
     "filter.none": "no filter",
     "filter.polariser_on": "polariser on",
     "filter.polariser_off": "take the polariser off",
     "filter.nd": "{stops}-stop ND",
     "filter.nd_on": "{stops}-stop ND on",
     "filter.nd_off": "take the ND off",
+    "filters.now": "With {filters}: {settings}.",
+    "filters.now_none": "Without a filter: {settings}.",
+    "checked_time.yes": "Yes: {bare} and {stops} make {time}.",
+    "checked_time.no": "No: {bare} and {stops} make {time}.",
     # Doubling the time is one stop by definition; metering with and without is common practice.
     "filters.measure": (
         "No number on it? Meter one scene without it, then with it, ISO and f-number fixed: each "

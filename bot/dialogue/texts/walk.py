@@ -195,7 +195,7 @@ WALK: Final[dict[str, str]] = {
         "or go wider."
     ),
     "base.phone": (
-        "{settings}, phone propped on rock or bag. Tap the rock beside the water to focus."
+        "{settings}{filters}, phone propped on rock or bag. Tap the rock beside the water to focus."
     ),
     "base.polariser": ", polariser turned until the rock stops shining",
     "base.offer_polariser": (

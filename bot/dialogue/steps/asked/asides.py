@@ -109,7 +109,7 @@ def part(turn: Turn) -> None:
         return
     if given is not None:
         camera = turn.camera
-        turn.say(Role.SETTINGS, "aside.bye_kept", settings=solving.settings_text(given, camera))
+        turn.say(Role.SETTINGS, "aside.bye_kept", settings=solving.settings_on(given, camera))
     else:
         planned = turn.context.conversation.walk is not None
         turn.say(Role.SETTINGS, "aside.bye_plan" if planned else "aside.bye")
@@ -199,7 +199,7 @@ def _praised(turn: Turn, text: str) -> None:
         highlights.holds(turn)
     else:
         camera = turn.camera
-        turn.say(Role.SETTINGS, "aside.kept", settings=solving.settings_text(given, camera))
+        turn.say(Role.SETTINGS, "aside.kept", settings=solving.settings_on(given, camera))
         repeat.put_again_if_open(turn, whole=False)
 
 

@@ -7,12 +7,15 @@ from typing import Final
 
 from bot.dialogue.compose import Role
 from bot.dialogue.facts import Facts
+from bot.dialogue.folding import folded
 from bot.dialogue.meaning import filters_on
 from bot.dialogue.meaning.filters_on import PutOn, put_on, with_it
 from bot.dialogue.meaning.said import Said
+from bot.dialogue.tongues import whole_words
 from bot.dialogue.turn import Turn
-from core.camera import nd_factor
+from core.camera import POLARISER_STOPS, nd_factor
 
+_ALL_ALONG: Final = whole_words("filters_on.all_along")
 _NUMBER: Final = re.compile(r"\d+")
 #: So near is a factor that is read to that of a filter (own rule: ND1000 takes 9.97 stops).
 _SAME_FACTOR: Final = 0.05
@@ -26,6 +29,7 @@ def answer(turn: Turn, said: Said, told: Facts) -> bool:
         said: the message.
         told: what was read in it.
     """
+    _count_before(turn, said, told)
     on = None if turn.walk.given is None else _told(turn, said, told)
     if on is None:
         return False
@@ -35,6 +39,25 @@ def answer(turn: Turn, said: Said, told: Facts) -> bool:
     turn.say(Role.SETTINGS, "filters.measure")
     turn.ask("strength")
     return True
+
+
+def _count_before(turn: Turn, said: Said, told: Facts) -> None:
+    """A polariser that was on all along was on in the frames before: they were darker by it."""
+    walk, given = turn.walk, turn.walk.given
+    if given is None or given.polariser_on or not told.polariser_on:
+        return
+    if not (walk.light_is_measured and _ALL_ALONG.search(folded(said.typed))):
+        return
+    turn.change_walk(
+        given=given.model_copy(update={"polariser_on": True}),
+        clean_stops=_darker(walk.clean_stops),
+        clipped_stops=_darker(walk.clipped_stops),
+        first_stops=_darker(walk.first_stops),
+    )
+
+
+def _darker(level: float | None) -> float | None:
+    return None if level is None else level - POLARISER_STOPS
 
 
 def is_all(turn: Turn, said: Said) -> bool:

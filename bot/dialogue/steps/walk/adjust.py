@@ -77,7 +77,7 @@ def _of_the_white(turn: Turn, told: Facts, exposure: set[Symptom]) -> bool:
     if turn.white is not None and not exposure and sun_on_part.answer(turn, turn.white):
         return True
     if _is_restated(turn):
-        given, turn.white = solving.settings_text(turn.given, turn.camera), None
+        given, turn.white = solving.settings_on(turn.given, turn.camera), None
         turn.say(Role.SETTINGS, "highlights.heard", settings=given)
         turn.ask("blink_again")
         return True
@@ -229,7 +229,7 @@ def _keep_as_it_is(turn: Turn, solved: Solved, told: Facts) -> None:
     turn.change_walk(given=planned.merged(turn, solved))
     key = "adjust.keep"
     values = {
-        "settings": solving.settings_text(solved.given, solved.camera),
+        "settings": solving.settings_on(solved.given, solved.camera),
         "look": solving.look_text(solved),
     }
     if told.meter_stops is not None and told.meter_stops < 0:

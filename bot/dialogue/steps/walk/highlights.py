@@ -243,7 +243,7 @@ def holds(turn: Turn, key: str = "highlights.held", *, look: str | None = None) 
     camera = turn.camera
     flow = reckoning.flow_of(turn.facts)
     look = look or solving.look_is(turn.facts, given.shutter_s)
-    settings = solving.settings_text(given, camera)
+    settings = solving.settings_on(given, camera)
     turn.say(Role.SETTINGS, key, settings=settings, look=look)
     reasons.explain_share(turn, flow, given.shutter_s, camera)
     keep.reached(turn)
@@ -268,7 +268,7 @@ def bracket(turn: Turn) -> None:
     turn.say(
         Role.SETTINGS,
         "highlights.bracket",
-        settings=solving.settings_text(given, camera),
+        settings=solving.settings_on(given, camera),
         darker=nearest(time_marks(camera.dial), shorter.exact).label,
     )
 

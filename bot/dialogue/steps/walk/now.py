@@ -51,7 +51,7 @@ def _say_step(turn: Turn) -> None:
     else:
         camera = turn.camera
         key = "now.keep" if state is State.KEEP else "now.frame"
-        turn.say(Role.SETTINGS, key, settings=solving.settings_text(given, camera))
+        turn.say(Role.SETTINGS, key, settings=solving.settings_on(given, camera))
 
 
 def put_question(turn: Turn, *, whole: bool = False) -> None:

@@ -26,6 +26,10 @@ WORDS: Final[Mapping[str, str]] = {
         r"(?:put(?:ting)?|screw(?:ed|ing)|clip(?:ped|ping)) on|mounted|fitted|added"
     ),
     "filters_on.on": r"(?:back )?on(?: it| now| the lens| my lens| the phone)*|in front(?: now)?",
+    "filters_on.all_along": (
+        r"since|all along|already|(?:the )?whole time|all the time|from the (?:start|beginning)"
+        r"|count it twice|counted"
+    ),
     "filters_on.with": r"with|w|using|and with",
     "filters_on.small": (
         r"i|im|ive|ill|we|just|now|ok|okay|so|well|right|yes|yep|done|already|have|the|my|a|an"

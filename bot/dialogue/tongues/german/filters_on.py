@@ -25,6 +25,9 @@ WORDS: Final[Mapping[str, str]] = {
         r"(?:jetzt |jetz |wieder )*(?:drauf|dran|davor|an|auf|drauf ?ge\w+|an ?ge\w+|auf ?ge\w+"
         r"|dran ?ge\w+)(?: jetzt)?"
     ),
+    "filters_on.all_along": (
+        r"seit\w*|schon|(?:die )?ganze zeit|von anfang|doppelt|laengst|langst"
+    ),
     "filters_on.with": r"mit|und mit",
     "filters_on.small": (
         r"ich|i|hab|habe|jetzt|jetz|nun|ok|okay|so|also|ja|gut|schon|den|der|die|dem|das|meinen|mein"

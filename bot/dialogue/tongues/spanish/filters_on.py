@@ -23,6 +23,9 @@ WORDS: Final[Mapping[str, str]] = {
         r"puse|puesto|pongo|poniendo|coloque|colocado|monte|montado|enrosque|enroscado"
     ),
     "filters_on.on": r"(?:puest[oa]s?|montad[oa]s?|enroscad[oa]s?|delante|en el objetivo)(?: ya)?",
+    "filters_on.all_along": (
+        r"desde|todo el (?:rato|tiempo)|ya (?:estaba|lo tenia|esta|lo llevaba)|dos veces"
+    ),
     "filters_on.with": r"con|y con",
     "filters_on.small": (
         r"ya|ahora|he|le|me|lo|y|pero|ok|bueno|si|listo|el|los|la|mi|mis|un|esta vez"
