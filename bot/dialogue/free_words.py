@@ -23,6 +23,7 @@ from bot.dialogue.steps.asked import (
     by_meaning,
     checked_time,
     filter_now,
+    held_longer,
     own_numbers,
     questions_asked,
     supposing,
@@ -90,7 +91,8 @@ def answer(turn: Turn, said: Said, expecting: frozenset[str], reply: Reply) -> N
 
 def _of_what_is_on(turn: Turn, said: Said, expecting: frozenset[str]) -> bool:
     """Whether a frame that held, a filter or a meter's reading is told, or a filter asked after."""
-    if reference_told.answer(turn, said) or filter_now.answer(turn, said):
+    asked = (filter_now, held_longer, reference_told)
+    if any(one.answer(turn, said) for one in asked):
         return True
     facts = read(said.english, units=turn.units, expecting=expecting)
     return filters_on.answer(turn, said, facts) or metered.answer(turn, said, facts)

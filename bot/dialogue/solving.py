@@ -241,14 +241,25 @@ def step_text(step: Step, camera: Camera) -> str:
     return text + (TEXTS[priced].format(**values) if priced in TEXTS else "")
 
 
-def other_text(step: Step, camera: Camera, *, in_sun: bool | None = None) -> str:
-    """A lever beyond dials and filters, in a few words."""
+def other_text(
+    step: Step, camera: Camera, *, in_sun: bool | None = None, nd_on: float = 0.0
+) -> str:
+    """A lever beyond dials and filters, in a few words.
+
+    Args:
+        step: with what it takes.
+        camera: whose dials it moves.
+        in_sun: the water is in the sun; None: unknown.
+        nd_on: ND that is on the lens already [stops].
+    """
     key = f"other.{step.lever.value}"
+    if step.lever is Lever.ND and nd_on:
+        key = "other.nd_instead"
     if step.lever is Lever.WAIT and (step.stops > 0 or in_sun is False):
         key = "other.wait_brighter" if step.stops > 0 else "other.wait_darker"
     elif step.lever is Lever.WAIT and step.numbers["need_stops"] > SHADE_STOPS + _HALF_A_STOP:
         key = "other.wait_part"
-    return TEXTS[key].format(**_step_values(step, camera))
+    return TEXTS[key].format(**_step_values(step, camera), on=measures.plain(nd_on))
 
 
 def _step_values(step: Step, camera: Camera) -> dict[str, str]:
@@ -281,5 +292,6 @@ def others_text(solved: Solved, most: int = 3, *, for_look: bool = False) -> str
     left_out |= _OTHER_LOOK if for_look else set()
     others = [step for step in solved.plan.others if step.lever not in left_out][:most]
     in_sun = solved.situation.in_sun
-    texts = [other_text(step, solved.camera, in_sun=in_sun) for step in others]
+    on = solved.plan.nd_on
+    texts = [other_text(step, solved.camera, in_sun=in_sun, nd_on=on) for step in others]
     return measures.listing(texts, TEXTS["or"])

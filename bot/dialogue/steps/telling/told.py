@@ -95,6 +95,7 @@ def take_in(turn: Turn, facts: Facts, text: str) -> None:
     turn.change_conversation(tried=None)
     quiet = visit.is_new(turn) and not planning.is_planning(turn)
     moved(turn, facts, text)
+    facts = light_told.in_same_shade(turn, facts, text)
     if facts.light is not None:
         turn.change_walk(clean_stops=None, clipped_stops=None, first_stops=None)
         sun_shared.keep(turn, by_turns=False)
