@@ -5,6 +5,9 @@ from __future__ import annotations
 import pytest
 
 from bot.dialogue import solving
+from bot.dialogue.causes import Scene, diagnose
+from bot.dialogue.facts import Facts
+from bot.dialogue.meaning.said import in_english
 from tests.dialogue.player import Player
 from tests.dialogue.walked import walked
 
@@ -15,6 +18,8 @@ PALE = (
     "washed out",
     "burnt to white",
     "the picture came out pale",
+    "the photo has gone horribly pale",
+    "shot it, it ended up way paler than i thought",
     "still much too bright, the water is all flashing black and white now",
 )
 PALE_ABROAD = (
@@ -70,10 +75,10 @@ def test_white_again_takes_a_longer_step() -> None:
 
 def test_a_sight_never_says_the_opposite() -> None:
     """Words that are near to a dark frame, and call it pale."""
-    player = walked()
-    before = level(player)
-    player.say("all of it looks pale and without any light in it")
-    assert level(player) <= before
+    said = in_english("it has all gone weirdly pale and lifeless in the photo")
+    named = {cause.name for cause in diagnose(said, Scene(Facts()))}
+    assert "underexposed" not in named
+    assert "underexposed" in {cause.name for cause in diagnose(in_english("grim"), Scene(Facts()))}
 
 
 @pytest.mark.parametrize("text", ["pale sun", "a pale sky up there", "the leaves look a bit pale"])

@@ -52,6 +52,8 @@ COMPLAINTS: Final = (
             r"(?:too|way|bit|smidge|tad|touch|little|rather) (?:pale|whitish)",
             rf"{_PIC}{_BE}{_QUITE} (?:pale|whitish|faded)(?! (?:blue|green|grey|gray))",
             rf"{_CAME_OUT}{_QUITE} (?:pale|whitish)",
+            r"(?:much|far|way|lot) paler|paler than",
+            rf"{_PIC}(?: has| have)?(?: all)? (?:went|gone|turned)(?: \w+)? pale",
         ),
     ),
     (

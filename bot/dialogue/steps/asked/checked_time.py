@@ -17,7 +17,8 @@ from bot.dialogue.turn import Turn
 from core.series import exact_shutter_s
 
 _TIME: Final = (
-    r"(?P<{0}>1/[1-9]\d*|\d+(?:\.\d+)?(?= ?(?:s|secs?|seconds?)\b))(?: ?(?:s|secs?|seconds?)\b)?"
+    r"(?P<{0}>1/[1-9]\d*|(?:[1-9]\d*(?:\.\d+)?|0\.\d*[1-9])(?= ?(?:s|secs?|seconds?)\b))"
+    r"(?: ?(?:s|secs?|seconds?)\b)?"
 )
 #: "3 stops on 1/15 is 1/2 s".
 _SUM: Final = re.compile(
@@ -47,8 +48,6 @@ def answer(turn: Turn, said: Said) -> str | None:
     bare_s = exact_shutter_s(value_of(found["bare"]))
     claimed_s = exact_shutter_s(value_of(found["claimed"]))
     stops = float(found["stops"])
-    if min(bare_s, claimed_s) <= 0:
-        return None
     right = abs(math.log2(claimed_s / bare_s) - stops) <= _RIGHT
     turn.say(
         Role.SETTINGS,

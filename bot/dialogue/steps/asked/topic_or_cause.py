@@ -9,7 +9,6 @@ from typing import Final
 from bot.dialogue import causes
 from bot.dialogue.causes import Cause
 from bot.dialogue.facts import Facts, Symptom
-from bot.dialogue.folding import folded
 from bot.dialogue.meaning import sights, topics
 from bot.dialogue.meaning.arrival import is_arrival
 from bot.dialogue.meaning.asking import asks, asks_at_once, offers_two
@@ -18,7 +17,7 @@ from bot.dialogue.meaning.wordings import topic_by_words
 from bot.dialogue.meaning.words import tokens
 from bot.dialogue.slots import KIT_SLOTS
 from bot.dialogue.steps.anywhere import planning
-from bot.dialogue.tongues import in_any, whole_words
+from bot.dialogue.tongues import in_any
 from bot.dialogue.turn import Turn
 
 #: A sight is meant from this nearness on; beside facts, sights and topics from the higher one on
@@ -74,8 +73,6 @@ _REPLY: Final = re.compile(
     r"|no (?:it|i|i'm|we|there|not|the|they|that|this)\b)",
     re.IGNORECASE,
 )
-#: Whatever sight a message is near to, what it calls pale or white is not too dark.
-_PALE: Final = whole_words("whites.pale")
 #: Topics that complain of what a cause makes: stated, it is treated with the person's numbers.
 _COMPLAINTS: Final[Mapping[str, str]] = {
     "just_white": "water_clipped",
@@ -190,8 +187,6 @@ def with_sight(turn: Turn, said: Said, facts: Facts) -> Facts:
     """The facts of a message, and the symptom of what it tells of where words say it better."""
     cause = None if facts.ask_what_if or facts.unread else cause_seen(turn, said, facts)
     symptom = SYMPTOMS.get(cause.name) if cause is not None else None
-    if symptom is Symptom.TOO_DARK and _PALE.search(folded(said.typed)):
-        symptom = Symptom.TOO_BRIGHT
     if facts.light is not None and facts.symptoms == (Symptom.BLUE_CAST,):
         return facts.model_copy(update={"symptoms": ()})  # it is the light that is blue
     return facts if symptom is None else facts.model_copy(update={"symptoms": (symptom,)})

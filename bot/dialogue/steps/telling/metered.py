@@ -32,10 +32,8 @@ def answer(turn: Turn, said: Said, facts: Facts) -> bool:
     told.keep(turn, facts)
     told.note_filters(turn, facts)
     _may_go_on(turn)
-    given = take_settings(turn)
-    if given is None:
-        return False
-    turn.change_walk(clean_stops=solving.level_of(given), clipped_stops=None, first_stops=None)
+    take_settings(turn)
+    turn.change_walk(clean_stops=solving.level_of(turn.given), clipped_stops=None, first_stops=None)
     base.give(turn)
     return True
 

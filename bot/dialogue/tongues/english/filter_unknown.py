@@ -23,6 +23,6 @@ WORDS: Final[Mapping[str, str]] = {
     ),
     "filter_unknown.bring": (
         r"(?:do|should|shall|must|can) (?:i|we) (?:also |even )?(?:bring"
-        r"|take|pack|carry)|worth (?:bringing|taking|packing)|(?:bring|take|pack) it\b"
+        r"|take|pack|carry)(?! first)|worth (?:bringing|taking|packing)|(?:bring|take|pack) it\b"
     ),
 }
