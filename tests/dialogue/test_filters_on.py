@@ -18,7 +18,7 @@ ND_ON = (
     "dark filter on now",
 )
 POLARISER_ON = ("with polariser", "w/ the polariser", "the pola is on")
-BOTH_ON = ("now with both filters", "both filters on")
+BOTH_ON = ("with the polariser and the 6 stop", "now with both filters", "both filters on")
 ABROAD = (
     ("sprache deutsch", "Filter ist drauf", 6.0, False),
     ("sprache deutsch", "ist drauf", 6.0, False),
@@ -73,6 +73,17 @@ def test_filters_in_other_languages(
     player = walked(command, told=KIT)
     player.say(text)
     assert lens(player) == (stops, polariser)
+
+
+def test_it_is_on() -> None:
+    """Where a filter was advised, it is that; else it may be the stabiliser."""
+    player = walked(told=KIT)
+    before = lens(player)
+    player.say("it's on")
+    assert lens(player) == before
+    player.say("f/8, ISO 100, 1/2 s, 6-stop nd on")
+    player.say("yes it's on")
+    assert lens(player)[0] == 6.0
 
 
 def test_only_polariser_is_known() -> None:

@@ -44,7 +44,8 @@ _TELLS: Final = re.compile(
 _BY_NUMBER: Final = r"\d{1,4} ?(?:er|stops?)|el de \d{1,2}(?: pasos)?"
 #: "With polariser", "mit Polfilter jetzt": a whole message.
 _WITH: Final = re.compile(
-    rf"{_SMALL}{in_any('filters_on.with')} {_SMALL}{_STRENGTH}(?P<thing>{_ANY}|{_BY_NUMBER}){_END}"
+    rf"{_SMALL}{in_any('filters_on.with')} {_SMALL}{_STRENGTH}(?P<thing>{_ANY}|{_BY_NUMBER})"
+    rf"(?: {_SMALL}{_STRENGTH}(?P<other>{_ANY}|{_BY_NUMBER}))?{_END}"
 )
 _CLAUSE: Final = re.compile(r" [,.] ")
 
@@ -66,7 +67,10 @@ def put_on(typed: str) -> PutOn | None:
 def with_it(typed: str) -> PutOn | None:
     """Which filter a whole message names behind a "with"; None for other messages."""
     told = _WITH.fullmatch(folded(typed).strip(" .,"))
-    return None if told is None or "?" in typed else _named(told["thing"])
+    if told is None or "?" in typed:
+        return None
+    kinds = {_named(thing) for thing in told.groupdict().values() if thing is not None}
+    return next(iter(kinds)) if len(kinds) == 1 else PutOn.BOTH
 
 
 def is_all(typed: str) -> bool:

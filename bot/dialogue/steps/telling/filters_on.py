@@ -16,6 +16,8 @@ from bot.dialogue.turn import Turn
 from core.camera import POLARISER_STOPS, nd_factor
 
 _ALL_ALONG: Final = whole_words("filters_on.all_along")
+#: "It's on" is a filter where one was advised.
+_ANYTHING: Final = whole_words("filters_on.anything")
 _NUMBER: Final = re.compile(r"\d+")
 #: So near is a factor that is read to that of a filter (own rule: ND1000 takes 9.97 stops).
 _SAME_FACTOR: Final = 0.05
@@ -73,6 +75,9 @@ def laid_over(turn: Turn, said: Said, told: Facts) -> Facts:
 
 def _told(turn: Turn, said: Said, told: Facts) -> Facts | None:
     """What is on, as facts; empty ones for an ND of unknown strength, None where nothing is."""
+    advised = turn.walk.given is not None and turn.walk.given.filter_stops > 0
+    if not advised and _ANYTHING.search(folded(said.typed)):
+        return None
     kind = put_on(said.typed)
     trial = told.ask_what_if or turn.context.conversation.tried is not None
     if kind is None and turn.walk.given is not None and not trial:

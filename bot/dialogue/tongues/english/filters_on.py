@@ -14,6 +14,8 @@ WORDS: Final[Mapping[str, str]] = {
     ),
     "filters_on.filter": r"filters?",
     "filters_on.it": r"it|its|that|thats",
+    # May be said of anything that is on.
+    "filters_on.anything": r"(?:its|it is|it s|thats|that is)(?: now| already| back)* on(?: now)?",
     "filters_on.is_on": (
         r"(?:is |s |are |now |both |already |still |back )*(?:(?:screwed|clipped|put) )?"
         r"(?:on|mounted|fitted|attached|in place)(?: it| the lens| my lens| the phone)?"

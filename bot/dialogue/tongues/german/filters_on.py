@@ -5,6 +5,8 @@ from __future__ import annotations
 from collections.abc import Mapping
 from typing import Final
 
+from bot.dialogue.tongues.pieces import NOTHING
+
 WORDS: Final[Mapping[str, str]] = {
     "filters_on.both": r"beiden?(?: filtern?)?|(?:die |den )?zwei(?: filtern?)?",
     "filters_on.polariser": r"pol(?:a|filter|arisationsfilter|arisator)?|cpl",
@@ -14,6 +16,7 @@ WORDS: Final[Mapping[str, str]] = {
     ),
     "filters_on.filter": r"filter",
     "filters_on.it": r"er|der|es|das|is|ist",
+    "filters_on.anything": NOTHING,
     "filters_on.is_on": (
         r"(?:ist |is |sind |jetzt |jetz |schon |nun |wieder |beide )*(?:drauf|dran|davor|montiert"
         r"|drauf ?geschraubt|aufgeschraubt|angeschraubt|aufgesteckt|drangeclipst|vorne drauf)"

@@ -5,6 +5,8 @@ from __future__ import annotations
 from collections.abc import Mapping
 from typing import Final
 
+from bot.dialogue.tongues.pieces import NOTHING
+
 WORDS: Final[Mapping[str, str]] = {
     "filters_on.both": r"(?:los dos|ambos|los 2)(?: filtros)?",
     "filters_on.polariser": r"(?:filtro )?polari[sz]ador|pola|cpl",
@@ -13,6 +15,7 @@ WORDS: Final[Mapping[str, str]] = {
     ),
     "filters_on.filter": r"filtros?",
     "filters_on.it": r"lo|ya|esta",
+    "filters_on.anything": NOTHING,
     "filters_on.is_on": (
         r"(?:esta |estan |ya |ahora |va |van )*(?:puest[oa]s?|montad[oa]s?|enroscad[oa]s?)"
     ),
