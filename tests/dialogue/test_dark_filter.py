@@ -50,7 +50,10 @@ def test_measured_filter_is_taken() -> None:
     assert lens(player)[0] == 5.0
 
 
-@pytest.mark.parametrize("text", ["how strong is the current", "what is a filter"])
+@pytest.mark.parametrize(
+    "text",
+    ["how strong is the current", "what is a filter", "how many stops of dark glass do I need"],
+)
 def test_other_strengths_and_filters(text: str) -> None:
     """Neither is a filter without a number."""
     assert "each doubling" not in walked().say(text)[0].body

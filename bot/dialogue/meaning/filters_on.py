@@ -47,6 +47,8 @@ _WITH: Final = re.compile(
     rf"{_SMALL}{in_any('filters_on.with')} {_SMALL}{_STRENGTH}(?P<thing>{_ANY}|{_BY_NUMBER})"
     rf"(?: {_SMALL}{_STRENGTH}(?P<other>{_ANY}|{_BY_NUMBER}))?{_END}"
 )
+#: What is asked is not told: "nd on?".
+_ASKED: Final = re.compile(r"[^,.!?;\n]*\?")
 _CLAUSE: Final = re.compile(r" [,.] ")
 
 
@@ -56,9 +58,7 @@ def put_on(typed: str) -> PutOn | None:
     Args:
         typed: the message as it came, in any language of the dialogue.
     """
-    if "?" in typed and len(_CLAUSE.split(folded(typed))) == 1:
-        return None
-    clauses = _CLAUSE.split(folded(typed).strip(" .,"))
+    clauses = _CLAUSE.split(folded(_ASKED.sub(" ", typed)).strip(" .,"))
     found = (_TELLS.fullmatch(clause.strip(" .,")) for clause in clauses)
     told = next((match for match in found if match is not None), None)
     return None if told is None else _named(next(filter(None, told.groupdict().values())))

@@ -8,9 +8,11 @@ from typing import Final
 WORDS: Final[Mapping[str, str]] = {
     "filter_unknown.filter": r"filters?|nds?|clip ?on|glass",
     "filter_unknown.unknown": (
-        r"(?:dont|do not|no idea|idk|not sure|how|which|what) (?:\w+ ){0,4}(?:number|strength"
-        r"|strong|dark|stops|density)(?: (?:it|the|my|that|this|filter|nd|is|has))*|(?:nothing"
-        r"|no number|no markings?|not) (?:is |s )?(?:written|printed|marked|on it)"
+        r"(?:dont know|do not know|no idea|idk|not sure|no clue)(?: \w+){0,4}"
+        r" (?:number|strength|strong|dark|stops|density)"
+        r"|(?:what|which) (?:number|strength|density)(?: \w+){0,2} (?:filter|it|nd)"
+        r"|how (?:strong|dark|many stops)(?: is)? (?:it|that|this|(?:the|my) (?:filter|nd|glass))"
+        r"|(?:nothing|no number|no markings?|not) (?:is |s )?(?:written|printed|marked|on it)"
     ),
     "filter_unknown.asks": (
         r"how (?:do|can|could|to|would|should|strong|dark|many)|find out"

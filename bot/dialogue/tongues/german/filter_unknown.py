@@ -8,10 +8,11 @@ from typing import Final
 WORDS: Final[Mapping[str, str]] = {
     "filter_unknown.filter": r"\w*filter\w*|nd|aufsteck\w*|clip\w*",
     "filter_unknown.unknown": (
-        r"(?:weiss|keine ahnung|kein plan|wie|welche|was)(?: \w+){0,5} (?:stark|staerke|starke"
-        r"|zahl|nummer|stufen|blenden|dunkel|dichte)|(?:steht|stehen|is|ist) (?:nix|nichts"
-        r"|keine (?:zahl|nummer)) (?:drauf|dran)|(?:nix|nichts|keine zahl"
-        r"|keine nummer) (?:drauf|dran|draufgestanden)"
+        r"(?:weiss|keine ahnung|kein plan)(?: \w+){0,5} (?:stark|zahl|nummer|stufen|blenden|dunkel"
+        r"|dichte)|welche (?:zahl|nummer|starke|staerke)(?: \w+){0,3} (?:filter|er)"
+        r"|wie (?:stark|dunkel)(?: ist| is)? (?:der|er|mein|dieser)"
+        r"|(?:steht|stehen|is|ist) (?:nix|nichts|keine (?:zahl|nummer)) (?:drauf|dran)"
+        r"|(?:nix|nichts|keine zahl|keine nummer) (?:drauf|dran|draufgestanden)"
     ),
     "filter_unknown.asks": (
         r"wie|find\w*|rauskrieg\w*|raus ?find\w*|herausfind\w*|mess\w*"

@@ -8,9 +8,9 @@ from typing import Final
 WORDS: Final[Mapping[str, str]] = {
     "filter_unknown.filter": r"filtros?|nd|de pinza|de clip",
     "filter_unknown.unknown": (
-        r"(?:no se|ni idea|como|que|cual|cuant\w+)(?: \w+){0,5} (?:numero|fuerza|fuerte|oscuro"
-        r"|pasos|densidad)|(?:no (?:pone|dice|trae|tiene|lleva)|sin) (?:nada|ningun numero"
-        r"|numero)(?: escrito)?"
+        r"(?:no se|ni idea)(?: \w+){0,5} (?:numero|fuerza|fuerte|oscuro|pasos|densidad)"
+        r"|(?:que|cual) (?:numero|fuerza)(?: \w+){0,3} filtro|como de (?:fuerte|oscuro) es"
+        r"|no (?:pone|dice|trae|lleva) nada|sin numero|ningun numero"
     ),
     "filter_unknown.asks": r"como|averigu\w*|saber|mid\w+|medir|cual|que numero|ni idea|no se",
     "filter_unknown.dark": (
