@@ -333,7 +333,7 @@ WALK: Final[dict[str, str]] = {
     "ask.phone_again.white": "still white",
     "ask.phone_again.dark": "too dark",
     "ask.phone_again.mush": "no texture",
-    "ask.strength": "How strong is the filter? Like `6-stop ND` or `ND64`",
+    "ask.strength": "How strong is the filter? Like `6-stop ND on`",
     "ask.settings": "Which settings gave that frame? Like `f/11, 1/4 s, ISO 100`",
     "ask.seen": "What is wrong with it?",
     "ask.seen.no_texture": "no texture",
