@@ -9,8 +9,10 @@ from typing import Final
 
 from bot.dialogue import reckoning
 from bot.dialogue.facts import Blink, Facts
+from bot.dialogue.folding import folded
 from bot.dialogue.meaning import sights
 from bot.dialogue.meaning.said import Said
+from bot.dialogue.tongues import whole_words
 from core.camera import POLARISER_STOPS
 from core.exposure import Settings
 from core.light import LIGHTS, metered_level
@@ -28,6 +30,8 @@ _BLINDING_STOPS: Final = 5.0
 _CORNERS_MM: Final = 20.0
 #: A fall lower than this part of the frame is lost in it (own rule).
 _LOST: Final = 0.25
+#: Whatever sight a message is near to, what it calls pale or white is not too dark.
+_PALE: Final = whole_words("whites.pale")
 _STABILISER_ON: Final = re.compile(
     r"\b(?:stabili[sz]\w+|i?bis|vr|steady)\b(?:(?!\boff\b).){0,20}\bon\b"
 )
@@ -247,7 +251,8 @@ def diagnose(said: Said, scene: Scene) -> tuple[Cause, ...]:
         scene: what is known of the frame.
     """
     near = sights.nearness(said)
-    found = [_weighed(name, near[name], scene) for name in near if name not in sights.NO_FRAME]
+    left_out = sights.NO_FRAME | ({"underexposed"} if _PALE.search(folded(said.typed)) else set())
+    found = [_weighed(name, near[name], scene) for name in near if name not in left_out]
     return tuple(sorted(found, key=lambda cause: -cause.score))
 
 

@@ -91,7 +91,7 @@ def _where(turn: Turn) -> None:
     given = turn.walk.given
     if given is not None:
         camera = turn.camera
-        turn.say(Role.CHECK, "where.given", settings=solving.settings_text(given, camera))
+        turn.say(Role.CHECK, "where.given", settings=solving.settings_on(given, camera))
     repeat.put_again_if_open(turn)
 
 

@@ -13,6 +13,7 @@ from bot.dialogue.actions import Poll, Say
 from bot.dialogue.context import Length
 from bot.dialogue.questions import QUESTIONS
 from bot.dialogue.texts import TEXTS
+from bot.dialogue.texts.languages import with_times_spoken
 
 #: One text segment of the mobile network (3GPP TS 23.038); the first line alone answers.
 FIRST_LINE: Final = 160
@@ -60,10 +61,11 @@ class Part:
 
     def text(self) -> str:
         """The words, with marks for code spans still in them."""
-        return TEXTS[self.key].format(**self.values)
+        return with_times_spoken(TEXTS[self.key].format(**self.values))
 
     def _option_texts(self) -> list[str]:
-        return [TEXTS[key].format(**self.values) for key in self.options]
+        options = (TEXTS[key].format(**self.values) for key in self.options)
+        return [with_times_spoken(option) for option in options]
 
     def plain(self) -> str:
         """The words for the plain body, options in a line."""

@@ -55,12 +55,13 @@ class Symptom(Enum):
 
 
 class Keep(Enum):
-    """A setting that the person will not change; the polariser, where they put it on."""
+    """A setting that the person will not change; a filter, where they put it on."""
 
     TIME = "time"
     F_NUMBER = "f_number"
     ISO = "iso"
     POLARISER = "polariser"
+    ND = "nd"
 
 
 class Need(Enum):

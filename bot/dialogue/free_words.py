@@ -11,7 +11,7 @@ from bot.dialogue.facts import Facts
 from bot.dialogue.meaning import soft_strands
 from bot.dialogue.meaning.asking import asks
 from bot.dialogue.meaning.rests import with_rest
-from bot.dialogue.meaning.said import Said
+from bot.dialogue.meaning.said import Said, in_english
 from bot.dialogue.meaning.topics import topic_of
 from bot.dialogue.reading import read
 from bot.dialogue.reading.unit_words import LENGTH
@@ -21,6 +21,9 @@ from bot.dialogue.steps.asked import (
     asides,
     bag,
     by_meaning,
+    checked_time,
+    filter_now,
+    held_longer,
     own_numbers,
     questions_asked,
     supposing,
@@ -31,10 +34,12 @@ from bot.dialogue.steps.home import home_words
 from bot.dialogue.steps.incoming import shared
 from bot.dialogue.steps.telling import (
     corrected,
+    filters_on,
     late,
     lens_named,
     light_changed,
     look_wished,
+    metered,
     phone_told,
     phone_zoom,
     reference_told,
@@ -72,27 +77,39 @@ def _answer(turn: Turn, said: Said, expecting: frozenset[str], reply: Reply) -> 
     sun_told.note(turn, said)
     if _asks_of_the_day(turn, said) or _asks_of_the_bag(turn, said):
         return
-    if reference_told.answer(turn, said):
+    if _of_what_is_on(turn, said, expecting):
         return
     if keep.hear_all_sharp(turn, said.typed):
         repeat.put_again_if_open(turn)
         return
+    rest_of_sum = checked_time.answer(turn, said)
+    said = said if rest_of_sum is None else in_english(rest_of_sum)
     noted = access.note(turn, said) | composition.hear(turn, said.english)
     noted |= manner.note_hands(turn, said.typed)
     said = questions_asked.parted(supposing.after_told(turn, said))
     said = look_wished.as_wish(turn, supposing.as_trial(turn, said))
-    rest = questions_asked.answer(turn, said)
+    rest = None if filters_on.is_all(turn, said) else questions_asked.answer(turn, said)
     if rest is not None:
         expecting = expecting if _answers_by_length(rest, expecting) else frozenset()
     facts = _read(turn, said.english if rest is None else rest, said, expecting)
     if visit.answer(turn, facts, said, asked=rest is not None):
         return
     noted |= light_changed.say(turn, said, facts)
-    if rest is None and _answered_beside(turn, said, facts, reply, noted=noted):
+    alone = rest is None and not filters_on.is_all(turn, said)
+    if alone and _answered_beside(turn, said, facts, reply, noted=noted):
         return
     _go_on_from(turn, facts, said, rest=rest, noted=noted)
     sun_told.say(turn, said)
     composition.leave_out_told(turn)
+
+
+def _of_what_is_on(turn: Turn, said: Said, expecting: frozenset[str]) -> bool:
+    """Whether a frame that held, a filter or a meter's reading is told, or a filter asked after."""
+    asked = (filter_now, held_longer, reference_told)
+    if any(one.answer(turn, said) for one in asked):
+        return True
+    facts = read(said.english, units=turn.units, expecting=expecting)
+    return filters_on.answer(turn, said, facts) or metered.answer(turn, said, facts)
 
 
 #: One number in all, and it is a length.
@@ -213,7 +230,7 @@ def _read(turn: Turn, rest: str, said: Said, expecting: frozenset[str]) -> Facts
         facts = supposing.supposed(turn, said, facts)
     if facts.focal_mm == read_mm:  # a lens of the bag corrects nothing else
         facts = corrected.placed(turn, said.english, facts)
-    facts = asides.with_filter(turn, said.typed, facts)
+    facts = asides.with_filter(turn, said.typed, filters_on.laid_over(turn, said, facts))
     facts = asides.without_leaf_frame(turn, said.typed, facts)
     return visit.as_forecast(turn, visit.with_trip(turn, facts, said.english), rest)
 

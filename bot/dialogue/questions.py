@@ -68,6 +68,7 @@ _QUESTIONS: Final = (
     Asked("blink", ("shutter_s",), _BLINK),
     Asked("blink_again", ("shutter_s",), _BLINK),
     Asked("sky_gap", (), ("moved", "bracket")),
+    Asked("strength", ("nd_on_stops",), passing=True),
     Asked("settings", ("f_number", "shutter_s", "iso")),
     Asked("seen", ("shutter_s",), ("no_texture", "too_white", "too_dark", "soft", "nothing")),
     Asked("phone_again", ("shutter_s",), ("nothing", "white", "dark", "mush")),

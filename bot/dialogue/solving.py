@@ -164,6 +164,21 @@ def settings_text(settings: Settings | GivenSettings, camera: Camera) -> str:
     return f"{f_number_label(settings.f_number, camera.dial)}, {iso}, {time}"
 
 
+def settings_on(given: GivenSettings, camera: Camera) -> str:
+    """Settings with what is on the lens."""
+    filters = filters_on(given)
+    text = settings_text(given, camera)
+    return TEXTS["filter.beside"].format(settings=text, filters=filters) if filters else text
+
+
+def filters_on(given: GivenSettings) -> str:
+    """What is on the lens, for the card; "" for nothing."""
+    names = [TEXTS["filter.polariser"]] if given.polariser_on else []
+    if given.nd_on_stops:
+        names.append(TEXTS["filter.nd"].format(stops=measures.plain(given.nd_on_stops)))
+    return measures.listing(names, TEXTS["and"])
+
+
 def time_text(time_s: float, camera: Camera) -> str:
     """The mark on the dial nearest to a time, no further than the camera goes: `1/4 s`."""
     within_s = min(max(time_s, camera.shortest_s), camera.longest_s)
@@ -195,12 +210,12 @@ def _how_far(share: float, assumed: Assumed) -> str:
 
 
 def filters_text(solved: Solved) -> str:
-    """What changes on the front of the lens, ready to follow the settings."""
+    """What is on the lens in a plan, and what comes off it, ready to follow the settings."""
     start, end = solved.situation, solved.plan
     pieces: list[str] = []
-    if end.polariser != start.polariser:
+    if end.polariser == "on" or end.polariser != start.polariser:
         pieces.append(TEXTS[f"filter.polariser_{end.polariser}"])
-    if end.nd_on != start.nd_on:
+    if end.nd_on or end.nd_on != start.nd_on:
         key = "filter.nd_on" if end.nd_on else "filter.nd_off"
         pieces.append(TEXTS[key].format(stops=measures.plain(end.nd_on)))
     return "".join(f", {piece}" for piece in pieces)
@@ -226,14 +241,25 @@ def step_text(step: Step, camera: Camera) -> str:
     return text + (TEXTS[priced].format(**values) if priced in TEXTS else "")
 
 
-def other_text(step: Step, camera: Camera, *, in_sun: bool | None = None) -> str:
-    """A lever beyond dials and filters, in a few words."""
+def other_text(
+    step: Step, camera: Camera, *, in_sun: bool | None = None, nd_on: float = 0.0
+) -> str:
+    """A lever beyond dials and filters, in a few words.
+
+    Args:
+        step: with what it takes.
+        camera: whose dials it moves.
+        in_sun: the water is in the sun; None: unknown.
+        nd_on: ND that is on the lens already [stops].
+    """
     key = f"other.{step.lever.value}"
+    if step.lever is Lever.ND and nd_on:
+        key = "other.nd_instead"
     if step.lever is Lever.WAIT and (step.stops > 0 or in_sun is False):
         key = "other.wait_brighter" if step.stops > 0 else "other.wait_darker"
     elif step.lever is Lever.WAIT and step.numbers["need_stops"] > SHADE_STOPS + _HALF_A_STOP:
         key = "other.wait_part"
-    return TEXTS[key].format(**_step_values(step, camera))
+    return TEXTS[key].format(**_step_values(step, camera), on=measures.plain(nd_on))
 
 
 def _step_values(step: Step, camera: Camera) -> dict[str, str]:
@@ -266,5 +292,6 @@ def others_text(solved: Solved, most: int = 3, *, for_look: bool = False) -> str
     left_out |= _OTHER_LOOK if for_look else set()
     others = [step for step in solved.plan.others if step.lever not in left_out][:most]
     in_sun = solved.situation.in_sun
-    texts = [other_text(step, solved.camera, in_sun=in_sun) for step in others]
+    on = solved.plan.nd_on
+    texts = [other_text(step, solved.camera, in_sun=in_sun, nd_on=on) for step in others]
     return measures.listing(texts, TEXTS["or"])

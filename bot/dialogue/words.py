@@ -23,6 +23,7 @@ from bot.dialogue.reply_sense import is_beside, is_other, option_of, surer
 from bot.dialogue.steps.anywhere import forget, manner, phone, repeat, reply_again
 from bot.dialogue.steps.asked import (
     asides,
+    filter_unknown,
     group,
     left_unanswered,
     others_asked,
@@ -194,9 +195,10 @@ def _taken_in(
         question = asked = None  # who has come home by this message ends the walk by it
     if asides.leave(turn, event.text, told, asked) or nothing_near.hear(turn, said, told):
         return
-    if where_it_blinks.answer(turn, manner.said(turn, said, event.text), asked):
+    heard = manner.said(turn, said, event.text)
+    if filter_unknown.answer(turn, heard) or where_it_blinks.answer(turn, heard, asked):
         return
-    heard = white_told.hear(turn, manner.said(turn, said, event.text))
+    heard = white_told.hear(turn, heard)
     if not turn.beside_white and _answered(turn, event, said, question, told):
         settings_asked.give(turn, heard)
         return

@@ -32,5 +32,7 @@ def _nd_block(state: State, situation: Situation, darker: bool) -> Limit:
     strongest = max((*situation.nd_owned, situation.nd_on), default=0.0)
     if strongest == 0:
         return Limit.NOT_OWNED
+    if "nd" in situation.keep:
+        return Limit.KEPT
     spent = state.nd_on >= strongest if darker else state.nd_on == 0
     return Limit.IN_USE if spent else Limit.NOT_FITTING

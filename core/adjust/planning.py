@@ -106,6 +106,8 @@ def _darker_filters(state: State, situation: Situation) -> list[tuple[bool, floa
     if has_polariser(situation) and not (state.polariser_on or "polariser" in situation.keep):
         polariser.append(True)
     stronger = sorted({nd for nd in situation.nd_owned if nd > state.nd_on})
+    if "nd" in situation.keep:
+        stronger = []
     return list(product(polariser, [state.nd_on, *stronger]))
 
 
@@ -114,6 +116,8 @@ def _weaker_filters(state: State, situation: Situation) -> list[tuple[bool, floa
     kept = state.polariser_on and "polariser" in situation.keep
     polariser = [True, False] if state.polariser_on and not kept else [state.polariser_on]
     weaker = sorted({0.0, *situation.nd_owned} - {state.nd_on}, reverse=True)
+    if "nd" in situation.keep:
+        weaker = []
     return list(product(polariser, [state.nd_on, *(nd for nd in weaker if nd < state.nd_on)]))
 
 

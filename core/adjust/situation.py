@@ -14,7 +14,7 @@ from core.errors import OutOfDomainError, within
 from core.exposure import Settings
 from core.series import EQUAL_STOPS, Mark
 
-Setting = Literal["time", "f_number", "iso", "polariser"]
+Setting = Literal["time", "f_number", "iso", "polariser", "nd"]
 Polariser = Literal["on", "off", "none"]
 
 #: A change or a filter beyond this is a slip of the pen [stops] (own rule).

@@ -42,7 +42,10 @@ from tests.dialogue.walked import keys_of, known, walked
         (
             "en",
             "wide frame was fine at f11 1/6 iso100 with the CPL on. that'd be 3.3 over",
-            "Yes: f/8, ISO 100, 1/4 s is 3 1/3 stops brighter than f/11, ISO 100, 1/6 s, polariser",
+            (
+                "Yes: f/8, ISO 100, 1/4 s is 3 1/3 stops brighter than f/11, ISO 100, 1/6 s with"
+                " polariser"
+            ),
         ),
         ("de", "1/4 zu 1/30 sind drei Stufen, stimmts?", "Ja: f/8, ISO 100, 1/30 s"),
         ("de", "ist das nicht heller?", "Ja: f/8, ISO 100, 1/4 s ist"),

@@ -24,6 +24,7 @@ from bot.dialogue.texts.commands import BY_LANGUAGE, folded
 from bot.dialogue.texts.english import IN_ENGLISH
 from bot.dialogue.texts.languages import LANGUAGES
 from tests.dialogue.player import Player
+from tests.dialogue.walked import walked
 
 _FOLDER: Final = Path(texts.__file__).parent
 _OTHERS: Final = [language for language in LANGUAGES if language != "en"]
@@ -280,3 +281,13 @@ def test_a_long_message_leaves_out_a_reason_that_is_too_long() -> None:
 def test_no_filter_on_is_told_as_such() -> None:
     """A filter of nothing is no filter."""
     assert texts.known(Facts(nd_on_stops=0.0), None) == TEXTS["known.no_nd_on"]
+
+
+@pytest.mark.parametrize(
+    ("command", "time"), [("sprache deutsch", "0,3 s"), ("idioma español", "0,3 s"), ("", "0.3 s")]
+)
+def test_parts_of_a_second_follow_the_language(command: str, time: str) -> None:
+    """A time on the dial, in a line of settings and in its reasons."""
+    player = walked(*filter(None, [command]))
+    said = player.say("f/8, ISO 100, 0.3 s, 6-stop ND on")[0].body
+    assert time in said

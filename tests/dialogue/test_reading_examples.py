@@ -108,6 +108,7 @@ MEANT: Final[dict[str, dict[str, Any]]] = {
         "nd_stops": (3.0,),
     },
     "no ND": {"nd_stops": ()},
+    "6-stop ND on": {"nd_on_stops": 6.0},
     "phone": {"camera_format": "phone"},
     "16-35 and 24-105": {"lenses": (_zoom(16, 35), _zoom(24, 105))},
     "24 mm": {"focal_mm": 24},

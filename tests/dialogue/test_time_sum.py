@@ -24,7 +24,7 @@ def _at_a_quarter(language: str = "en") -> Player:
             "en",
             "shutter at f/11 iso100 with cpl + 3 stop, if 1/60 at f/7.1 iso160 cpl was right",
             "1/2 s at f/11, ISO 100, polariser and 3-stop ND",
-            "f/7.1, ISO 160, 1/60 s, polariser",
+            "f/7.1, ISO 160, 1/60 s with polariser",
         ),
         # 1/30 × 2 × 4 = 0.27 s
         (

@@ -30,7 +30,7 @@ from bot.dialogue.reading.polariser_words import (
     WITH,
 )
 from bot.dialogue.reading.stops import is_filter, listed_before, nd_stops
-from core.camera import density_stops
+from core.camera import density_stops, factor_stops
 
 
 def _asks(text: str) -> bool:
@@ -125,6 +125,7 @@ _OWNS_NO_FILTERS: Final = any_of(
 _ND_NOT_NEEDED: Final = any_of(rf"{ND} (?:needed|necessary|required)")
 _ND_OFF: Final = any_of(
     rf"no {ND} (?:is |are )?on",
+    r"neither(?: of (?:them|the \w+))? (?:is |are )?(?:on|in front of) (?:the lens|it|yet|now)",
     r"no nds? (?:filters? )?(?:is |are |in front |fitted |on )*(?:right )?now",
     r"nds? (?:is |now )?(?:off|removed)",
     rf"(?:took|taken|pulled|unscrewed) (?:the |my )?{ND} off|{ND}(?:'s|s)?(?: is| now| came)* off",
@@ -192,7 +193,19 @@ def _strengths(draft: Draft) -> list[tuple[Quantity, float]]:
 _TRIED: Final = re.compile(r"\b(?:what if|suppose)\b")
 
 
+#: "I've got a full frame with a three stop and a six": in the bag.
+_WITH_A: Final = re.compile(r"\bwith an? ?$")
+
+
+def _is_along(draft: Draft, quantity: Quantity) -> bool:
+    """Whether an ND is only named among what somebody owns, with no frame told."""
+    owns = _WITH_A.search(draft.before(quantity)) and _OWNS.search(draft.text)
+    return bool(owns) and "shutter_s" not in draft.values
+
+
 def _is_on(draft: Draft, quantity: Quantity) -> bool:
+    if _is_along(draft, quantity) and not _ON_BEHIND.search(draft.after(quantity)):
+        return False
     if (
         _TRIED.search(draft.text)
         or _SWAPPED_FOR.search(draft.text[: quantity.start])
@@ -312,4 +325,6 @@ def read_asked_filter(draft: Draft) -> None:
         draft.note("nd_on_stops", 0.0)
     plain = [quantity for quantity in draft.free("", "stop") if not quantity.signed]
     if "nd_on_stops" in draft.expecting and len(plain) == 1 and "nd_on_stops" not in draft.values:
-        draft.put("nd_on_stops", plain[0].value, plain[0])
+        number = plain[0].value
+        stops = number if number <= _STRONGEST else factor_stops(number)
+        draft.put("nd_on_stops", stops, plain[0])

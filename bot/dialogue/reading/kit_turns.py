@@ -35,6 +35,15 @@ KIT_TURNS: Final = (
         ),
         r"own nd\1",
     ),
+    #: "The filter is on, 6 stops".
+    (
+        (
+            r"\b(?:filter|nd|it)(?:'s| is)? (?:now )?on(?: now)?[,;:] "
+            r"(?:it's |its |it is |an? |the )*"
+            r"(\d{1,2})[ -]stops?\b"
+        ),
+        r"\1 stop nd on",
+    ),
     #: "Six stopper's back in the pouch".
     (
         (

@@ -215,6 +215,8 @@ LIGHTS: Final = (
             r"shaded|(?:^|(?<=[.,;] ))(?:all )?(?:in )?(?:shade|shadow)(?=[.,;]|$| but\b| and\b"
             r"| with\b)",
             "shady",
+            r"(?:moved|went|gone|walked|stepped|back|now|are|we're|i'm|standing|set up)"
+            r"(?: \w+){0,2} (?:in|into|under) (?:the |some |a bit of )?(?:shade|shadow)(?! of)",
             r"(?:in|under) (?:the )?(?:shade|shadow) of|no direct sun|out of the sun",
             r"(?:it's|its|fall's|fall is|everything|all|everything's|it is) (?:all "
             r"|now )?in (?:the )?sha(?:de|dow)",

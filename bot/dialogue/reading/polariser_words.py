@@ -52,11 +52,13 @@ OFF: Final = any_of(
 #: "No polariser on this one" leaves open whether there is one.
 NONE_ON: Final = any_of(rf"no {POLARISER} on")
 ON: Final = any_of(
-    rf"{POLARISER}(?:'s)? (?:(?:is|are|both|still|now|filter|already|always|stuck|stays?|staying"
+    rf"{POLARISER}(?:'s)? (?:(?:is|are|has been|'s been|been|both|still|now|filter|already"
+    rf"|always|stuck|stays?|staying"
     r"|remains?|goes|back|was left|left) )*"
     r"(?:on(?! wide| (?:the|my|an)? ?other\b)|mounted|turned|rotated|(?:screwed|clipped|twisted"
     r"|fitted|put) on|fitted|attached|in place|at (?:full"
     r"|max|half))",
+    rf"\bon\b[^;.]{{0,20}},? (?:only|just) (?:the |my )?{POLARISER}(?=$|[,.;!])",
     rf"{POLARISER}\?+ (?:\w+ ){{0,3}}(?:it's|its|is) on(?! (?:or|the|my)\b)",
     rf"{POLARISER} and (?:the |my )?{ND} (?:are |is )?(?:both )?on(?! (?:or|the|my)\b)",
     rf"(?:with|using|through|turned|have) (?:the|my) {POLARISER}\b(?! (?:off|in the))",

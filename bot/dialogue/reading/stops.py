@@ -169,11 +169,16 @@ def _claim_asked(draft: Draft) -> None:
             taken = quantity
 
 
+#: "Too dark, 6-stop ND on": a filter, whatever stands before it.
+_ND_BEHIND: Final = re.compile(r" ?nd\b")
+
+
 def read_stops(draft: Draft) -> None:
     """What the meter says and the change that is wanted, in stops."""
     _claim_asked(draft)
     for quantity in draft.free("stop", ""):
-        if quantity.signed or not _looks_like_stops(draft, quantity):
+        glass = _ND_BEHIND.match(draft.after(quantity))
+        if quantity.signed or glass or not _looks_like_stops(draft, quantity):
             continue
         if _is_beside_the_point(draft, quantity):
             draft.claim(quantity)

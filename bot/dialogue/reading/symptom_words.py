@@ -50,6 +50,11 @@ COMPLAINTS: Final = (
             r"over[ -]?expos(?:ed|ure)|too light(?! (?:tripod|a|to|for))|bright by (?=\\d|change)",
             rf"{_PIC}{_BE}{_QUITE} bright(?! (?:enough|blue|green|red))",
             rf"{_CAME_OUT}{_QUITE} bright",
+            r"(?:too|way|bit|smidge|tad|touch|little|rather) (?:pale|whitish)",
+            rf"{_PIC}{_BE}{_QUITE} (?:pale|whitish|faded)(?! (?:blue|green|grey|gray))",
+            rf"{_CAME_OUT}{_QUITE} (?:pale|whitish)",
+            r"(?:much|far|way|lot) paler|paler than",
+            rf"{_PIC}(?: has| have)?(?: all)? (?:went|gone|turned)(?: \w+)? pale",
         ),
     ),
     (

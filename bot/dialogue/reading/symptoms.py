@@ -111,6 +111,8 @@ _NO_FAULT: Final = re.compile(
     r"|display"
     r"|writing|letters?|print|dog|steps?|creek|stream|bridge|pool)(?:'s| is| are| looks)?"
     r"(?: \w+){0,2} (?:tiny|small|little)\b"
+    r"|\b(?:he|she|they|i|i'm|she's|he's|face|wife|husband|friend|mate|son|daughter|kid|sun)"
+    r"(?:'s| is| are| am| looks?| looked| went| gone)?(?: \w+){0,2} pale\b"
     r"|\bsk(?:y|ies)(?:'s| is| are| was| so| all| still| now)*(?: \w+)? blue\b"
     r"|\b(?:trees?|branches|leaves) (?:lean|leaning|hang|bend|tip)\w*(?: in)? over\b"
     r"|\b(?:tiny|small|little|wee)\b[^.;!?]{0,24}\bfall_height_m\b"

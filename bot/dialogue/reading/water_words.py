@@ -48,7 +48,7 @@ WATER_COMPLAINTS: Final = (
             r"(?:no|lost|without|zero|lacks?|losing|any|little) (?:any |all |its )?"
             r"(?:texture|structure|strands|(?:lines|detail) in the (?:water|fall))",
             r"too (?:silky|smooth|misty|soft and white|milky|creamy|streaky)",
-            r"(?:looks|is|it's|so|all|just) (?:\w+ )?milky",
+            r"(?:looks|is|it's|so|all|just) (?:\w+ )?milky(?! white)",
             r"water (?:\w+ )?(?:mushy|mush)",
             r"featureless|no (?:lines|strands|threads|structure|shape)(?: \w+)?(?: in it| left"
             r"| at all)?",
@@ -72,6 +72,11 @@ WATER_COMPLAINTS: Final = (
         any_of(
             r"(?:just|only|all|pure|plain|one|simply|completely|totally|too) white(?! (?:smear"
             r"|blur|mush|fog|soup|cotton|wool|milk|balance))",
+            r"(?:everything|all of (?:it|them)|it all|(?:pictures?|photos?|frames?|shots?|images?"
+            r"|pics?|screen))(?:'s| is| was| came out| comes out| turned out| looks)"
+            r"(?: (?:nearly|almost|mostly|practically|basically|just|so|very|all))* white"
+            r"(?! (?:sky|balance|water))",
+            r"(?:burn(?:ed|t)|blown|milky) (?:to )?white",
             r"washed[ -]?out(?! (?:greens?|colou?rs?|leaves|bridge|road|trail|path))",
             r"like an? (?:\w+ )?white (?:wall|curtain|block)",
             r"white (?:sheet|blob|mass|hole|nothing|paper|slab|patch without)|nothing but white"

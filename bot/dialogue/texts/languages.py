@@ -11,6 +11,7 @@ from types import MappingProxyType
 from typing import Final
 
 from babel import Locale
+from babel.numbers import get_decimal_symbol
 
 ENGLISH: Final = "en"
 
@@ -66,6 +67,16 @@ def with_hours_spoken(text: str) -> str:
     if not _HALVES.get():
         return text
     return _WRITTEN.sub(lambda time: in_halves(int(time[1]), int(time[2])), text)
+
+
+#: A time as a dial shows it, with parts of a second: `0.3 s`.
+_DIAL_TIME: Final = re.compile(r"(?<![\d/.,])(\d+)\.(\d+)(?= s\b)")
+
+
+def with_times_spoken(text: str) -> str:
+    """A text with parts of a second behind the decimal sign of the language: `0,3 s`."""
+    sign = get_decimal_symbol(spoken_locale())
+    return text if sign == "." else _DIAL_TIME.sub(rf"\1{sign}\2", text)
 
 
 def go_on_in(language: str) -> None:

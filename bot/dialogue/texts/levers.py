@@ -19,12 +19,34 @@ LEVERS: Final[dict[str, str]] = {
     ),
     "filter.polariser": "polariser",
     "filter.both": "both",
+    "filter.beside": "{settings} with {filters}",
     "filter.none": "no filter",
     "filter.polariser_on": "polariser on",
-    "filter.polariser_off": "polariser off",
+    "filter.polariser_off": "take the polariser off",
     "filter.nd": "{stops}-stop ND",
     "filter.nd_on": "{stops}-stop ND on",
-    "filter.nd_off": "ND off",
+    "filter.nd_off": "take the ND off",
+    "filters.now": "With {filters}: {settings}.",
+    "filters.now_none": "Without a filter: {settings}.",
+    "checked_time.yes": "Yes: {bare} and {stops} make {time}.",
+    "checked_time.no": "No: {bare} and {stops} make {time}.",
+    # A time that is too short for the look is what an ND is for (common practice).
+    "filters.bring": (
+        "Bring it: it makes the time longer, which soft water needs in daylight. Bring a rest or "
+        "a small tripod with it."
+    ),
+    "asked.hold_phone": (
+        "No: holding the button changes nothing. Long-exposure or night mode, or pro mode at "
+        "{time}; phone propped, timer 3 s."
+    ),
+    "asked.hold_camera": (
+        "No: only in bulb does the button hold the time. Set {time} on the dial, timer 2 s."
+    ),
+    # Doubling the time is one stop by definition; metering with and without is common practice.
+    "filters.measure": (
+        "No number on it? Meter one scene without it, then with it, ISO and f-number fixed: each "
+        "doubling of the time is 1 stop, 5 doublings an ND32."
+    ),
     "lever.time.darker": "time to {time}, {stops} darker",
     "lever.time.brighter": "time to {time}, {stops} brighter",
     "lever.iso.darker": "{iso}, {stops} darker",
@@ -39,6 +61,7 @@ LEVERS: Final[dict[str, str]] = {
     "price.noise": " (noise × {noise_ratio})",
     "price.glare": " (shine returns)",
     "other.nd": "a {nd}-stop ND",
+    "other.nd_instead": "a {nd}-stop ND in place of the {on}-stop",
     "other.wait": "wait for cloud or shade (about 3 stops)",
     "other.wait_part": "wait for cloud or shade (about 3 of the {need})",
     "other.wait_darker": "wait for darker light",

@@ -195,7 +195,7 @@ WALK: Final[dict[str, str]] = {
         "or go wider."
     ),
     "base.phone": (
-        "{settings}, phone propped on rock or bag. Tap the rock beside the water to focus."
+        "{settings}{filters}, phone propped on rock or bag. Tap the rock beside the water to focus."
     ),
     "base.polariser": ", polariser turned until the rock stops shining",
     "base.offer_polariser": (
@@ -203,10 +203,10 @@ WALK: Final[dict[str, str]] = {
         "becomes {longer}."
     ),
     "base.leave_polariser": "Leave the polariser off: in {light} it takes light that you need.",
-    "base.polariser_off": ", polariser off",
+    "base.polariser_off": ", take the polariser off",
     "base.bare": ", no filter",
     "base.nd": ", {stops}-stop ND on",
-    "base.nd_off": ", ND off",
+    "base.nd_off": ", take the ND off",
     "base.tripod": "Timer 2 s, stabiliser off. Take one.",
     "base.no_tripod": "No tripod: rest it on rock or bag, timer 2 s, stabiliser on, take five.",
     "base.rested": "Rested like that: timer 2 s, hands off, five frames; keep the sharpest.",
@@ -342,6 +342,7 @@ WALK: Final[dict[str, str]] = {
     "ask.phone_again.white": "still white",
     "ask.phone_again.dark": "too dark",
     "ask.phone_again.mush": "no texture",
+    "ask.strength": "How strong is the filter? Like `6-stop ND on`",
     "ask.settings": "Which settings gave that frame? Like `f/11, 1/4 s, ISO 100`",
     "ask.seen": "What is wrong with it?",
     "ask.seen.no_texture": "no texture",

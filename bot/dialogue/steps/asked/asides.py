@@ -48,6 +48,7 @@ _TURNED: Final = re.compile(
     r" (?:it|that)(?! (?:off|around|back|down|away)\b)",
     re.IGNORECASE,
 )
+_FILTER: Final = whole_words("filters_on.filter")
 _LEAVES: Final = whole_words("told_sights.leaves")
 
 
@@ -114,7 +115,7 @@ def part(turn: Turn) -> None:
         return
     if given is not None:
         camera = turn.camera
-        turn.say(Role.SETTINGS, "aside.bye_kept", settings=solving.settings_text(given, camera))
+        turn.say(Role.SETTINGS, "aside.bye_kept", settings=solving.settings_on(given, camera))
     else:
         planned = turn.context.conversation.walk is not None
         turn.say(Role.SETTINGS, "aside.bye_plan" if planned else "aside.bye")
@@ -147,9 +148,9 @@ def answer(turn: Turn, text: str, told: Facts) -> bool:
 
 def with_filter(turn: Turn, text: str, told: Facts) -> Facts:
     """The facts of "took it off": the one filter on the lens; of "turned it": the polariser."""
-    if told.known():
+    if told.known() and not _names_filter(text, told):
         return told
-    if turn.facts.has_polariser and _TURNED.match(text):
+    if not told.known() and turn.facts.has_polariser and _TURNED.match(text):
         return Facts(polariser_on=True)
     if not took_off(text):
         return told
@@ -158,7 +159,13 @@ def with_filter(turn: Turn, text: str, told: Facts) -> Facts:
     nd = bool(turn.facts.nd_on_stops or (given is not None and given.nd_on_stops))
     if polariser is nd:
         return told
-    return Facts(polariser_on=False) if polariser else Facts(nd_on_stops=0.0)
+    return told.updated(Facts(polariser_on=False) if polariser else Facts(nd_on_stops=0.0))
+
+
+def _names_filter(text: str, told: Facts) -> bool:
+    """Whether a message that tells other things names a filter, of which nothing was read."""
+    read = told.nd_on_stops is not None or told.polariser_on is not None
+    return _FILTER.search(text.casefold()) is not None and not read
 
 
 def without_leaf_frame(turn: Turn, text: str, told: Facts) -> Facts:
@@ -198,7 +205,7 @@ def _praised(turn: Turn, text: str) -> None:
         highlights.holds(turn)
     else:
         camera = turn.camera
-        turn.say(Role.SETTINGS, "aside.kept", settings=solving.settings_text(given, camera))
+        turn.say(Role.SETTINGS, "aside.kept", settings=solving.settings_on(given, camera))
         repeat.put_again_if_open(turn, whole=False)
 
 

@@ -19,7 +19,7 @@ from bot.dialogue.steps.asked.as_bright import with_time
 from bot.dialogue.steps.asked.supposing import settings_now
 from bot.dialogue.steps.asked.told_around import rest_of
 from bot.dialogue.steps.walk import base
-from bot.dialogue.steps.walk.base_said import RIGHT_STOPS, settings_on
+from bot.dialogue.steps.walk.base_said import RIGHT_STOPS
 from bot.dialogue.texts import TEXTS, measures
 from bot.dialogue.tongues import in_any
 from bot.dialogue.turn import Turn
@@ -104,8 +104,8 @@ def _before(turn: Turn, one: GivenSettings) -> GivenSettings | None:
 def _say_difference(turn: Turn, claim: Claim, one: GivenSettings, other: GivenSettings) -> None:
     stops = solving.level_of(one) - solving.level_of(other)
     values = {
-        "one": settings_on(one, turn.camera),
-        "other": settings_on(other, turn.camera),
+        "one": solving.settings_on(one, turn.camera),
+        "other": solving.settings_on(other, turn.camera),
         "stops": measures.stops(stops),
         "side": TEXTS["brighter" if stops > 0 else "darker"],
     }
@@ -136,7 +136,7 @@ def _say_light(turn: Turn, claim: Claim, one: GivenSettings) -> None:
     filters = Facts(polariser_on=one.polariser_on, nd_on_stops=one.nd_on_stops)
     settings = Settings(one.f_number, one.shutter_s, one.iso)
     over = base.over_stops(turn, turn.facts.updated(filters), settings)
-    values = {"one": settings_on(one, turn.camera)}
+    values = {"one": solving.settings_on(one, turn.camera)}
     if over is None:
         turn.say(Role.SETTINGS, "checked.light_unknown", **values)
     elif abs(over) <= RIGHT_STOPS:

@@ -62,7 +62,7 @@ def say_last_settings(turn: Turn, text: str) -> None:
     if given is None:
         turn.say(Role.SETTINGS, "asked.last_none")
         return
-    settings = solving.settings_text(given, turn.camera)
+    settings = solving.settings_on(given, turn.camera)
     turn.say(Role.SETTINGS, "where.given", settings=settings)
 
 

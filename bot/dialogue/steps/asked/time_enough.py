@@ -72,7 +72,7 @@ def _say_no(turn: Turn, given: GivenSettings, wanted: GivenSettings) -> None:
         Role.SETTINGS,
         "time_enough.no",
         time=solving.time_text(wanted.shutter_s, camera),
-        settings=solving.settings_text(given, camera),
+        settings=solving.settings_on(given, camera),
     )
     turn.ask("blink_again")
 
@@ -86,7 +86,7 @@ def _say_yes(turn: Turn, given: GivenSettings, wanted: GivenSettings, under: flo
     turn.say(
         Role.SETTINGS,
         "time_enough.yes",
-        settings=solving.settings_text(wanted, camera),
+        settings=solving.settings_on(wanted, camera),
         look=solving.look_is(turn.facts, wanted.shutter_s),
     )
     turn.say(Role.CHECK, "time_enough.under", stops=measures.stops(under))

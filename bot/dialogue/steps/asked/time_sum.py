@@ -14,7 +14,6 @@ from bot.dialogue.reading import read
 from bot.dialogue.reading.inventory import POLARISER
 from bot.dialogue.steps.asked.supposing import settings_now
 from bot.dialogue.steps.asked.told_around import rest_of
-from bot.dialogue.steps.walk.base_said import filters_on, settings_on
 from bot.dialogue.texts import TEXTS
 from bot.dialogue.tongues import in_any, whole_words
 from bot.dialogue.turn import Turn
@@ -81,10 +80,10 @@ def answer(turn: Turn, said: Said) -> str | None:
         time=solving.watch_text(time_s, camera),
         f_number=f_number_label(asked.f_number, camera.dial),
         iso=iso_label(asked.iso, camera.dial),
-        filters=filters_on(asked) or TEXTS["filter.none"],
+        filters=solving.filters_on(asked) or TEXTS["filter.none"],
         look=solving.look_is(facts, time_s),
     )
-    turn.say(Role.CHECK, "time_sum.as_bright", right=settings_on(right, turn.camera))
+    turn.say(Role.CHECK, "time_sum.as_bright", right=solving.settings_on(right, turn.camera))
     if _HOW_MUCH.search(text) and asked.polariser_on and not right.polariser_on:
         turn.say(Role.CHECK, "asked.polariser_takes")
     turn.reason("why.practice")

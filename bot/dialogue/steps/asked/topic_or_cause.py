@@ -146,7 +146,8 @@ def cause_seen(turn: Turn, said: Said, facts: Facts) -> Cause | None:
     While a visit is planned there are no frames.
     """
     least = _SURE if facts.known().keys() - _BY_NAME else _SIGHT
-    if planning.is_planning(turn) or is_arrival(said.english):
+    plain = Symptom.TOO_BRIGHT in facts.symptoms  # no sight says it better
+    if plain or planning.is_planning(turn) or is_arrival(said.english):
         return None
     if not _tells_of_a_frame(said, facts, least):
         return _complained_of(turn, said, facts)

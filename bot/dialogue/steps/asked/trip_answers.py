@@ -58,7 +58,7 @@ def say_card(turn: Turn, text: str) -> None:
     """Rough settings for a card before the trip; those that were given, where there are some."""
     given = turn.walk.given
     if given is not None:
-        settings = solving.settings_text(given, base.standing(turn).camera)
+        settings = solving.settings_on(given, base.standing(turn).camera)
         turn.say(Role.SETTINGS, "where.given", settings=settings)
         return
     turn.parts.extend(rough_card.parts(turn, read(_TO_COME.sub(" ", text)).light))
@@ -201,6 +201,6 @@ def say_channel(turn: Turn, text: str) -> None:
     turn.say(
         Role.SETTINGS,
         "asked.channel_now",
-        settings=solving.settings_text(given, camera),
+        settings=solving.settings_on(given, camera),
         less=_label(less_s, camera),
     )

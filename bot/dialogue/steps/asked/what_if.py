@@ -13,7 +13,6 @@ from bot.dialogue.steps.anywhere import repeat
 from bot.dialogue.steps.asked.as_bright import with_time
 from bot.dialogue.steps.asked.supposing import settings_now
 from bot.dialogue.steps.walk import reasons
-from bot.dialogue.steps.walk.base_said import filters_on
 from bot.dialogue.steps.walk.lens_depth import CLOSE
 from bot.dialogue.texts import TEXTS, measures
 from bot.dialogue.turn import Turn
@@ -77,7 +76,7 @@ def _say_set(turn: Turn, given: GivenSettings) -> None:
     turn.say(
         Role.SETTINGS,
         "what_if.set",
-        settings=solving.settings_text(given, turn.camera),
+        settings=solving.settings_on(given, turn.camera),
         look=_look(turn.facts, given.shutter_s),
     )
 
@@ -116,7 +115,7 @@ def _filters_named(after: GivenSettings, asked: Facts) -> str:
     """The filters that are tried, behind the settings."""
     if asked.polariser_on is None and asked.nd_on_stops is None:
         return ""
-    return f", {filters_on(after) or TEXTS['filter.none']}"
+    return f", {solving.filters_on(after) or TEXTS['filter.none']}"
 
 
 def _settings_named(after: GivenSettings, asked: Facts, key: str, time: str, camera: Camera) -> str:

@@ -35,6 +35,9 @@ _TELLS: Final = {
     "unturned_polariser": "tells.unturned_polariser",
 }
 
+#: Words for a frame that is too bright leave no doubt which way it has to go.
+_WHITE: Final = frozenset({Symptom.TOO_BRIGHT, Symptom.JUST_WHITE})
+
 
 def ask(turn: Turn, said: Said, told: Facts) -> bool:
     """Ask which of two causes it is; whether there was a doubt.
@@ -65,7 +68,7 @@ def _in_doubt(turn: Turn, said: Said, told: Facts) -> tuple[str, str] | None:
     if "shake" in {first, second} and (told.hand_held or told.has_tripod is False):
         return None  # nothing held the camera
     read = tuple(symptom for symptom in told.symptoms if symptom is not Symptom.SOFT_ALL)
-    if {first, second} & topic_or_cause.treated(read):
+    if _WHITE & set(read) or {first, second} & topic_or_cause.treated(read):
         return None  # the words say what it is; "all soft" alone has many causes
     if not {first, second} <= _TELLS.keys() or _remedy(first) == _remedy(second):
         return None

@@ -70,7 +70,7 @@ def _note_source(turn: Turn, report: FrameReport) -> None:
     """What the numbers rest on: a small copy, a file without data, a JPEG or a raw."""
     given = turn.walk.given
     if not report.metadata.present and given is not None:
-        settings = solving.settings_text(given, turn.camera)
+        settings = solving.settings_on(given, turn.camera)
         turn.say(Role.ASSUMPTION, "frame.no_metadata", settings=settings)
     if report.mat_left_out:
         turn.say(Role.ASSUMPTION, "frame.mat")
@@ -198,7 +198,7 @@ def _not_a_keeper(turn: Turn, fault: str, remedy: str) -> None:
     settings = TEXTS["seen.same_settings"]
     if given is not None:
         camera = turn.camera
-        settings = solving.settings_text(given, camera)
+        settings = solving.settings_on(given, camera)
     turn.say(Role.SETTINGS, "seen.unsharp", fault=fault, settings=settings)
     turn.say(Role.CHECK, "seen.remedy", remedy=remedy[:1].upper() + remedy[1:])
     turn.ask("blink_again")

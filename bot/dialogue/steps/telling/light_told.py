@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from typing import Final
 
 from bot.dialogue import reckoning
@@ -25,6 +26,28 @@ _OF_A_PHONE: Final = {
     "light_told.sun": "light_told.sun_phone",
     _DUSK: "light_told.dusk_phone",
 }
+
+
+#: Shades that are darker than open shade, and are called shady, too.
+_DEEPER: Final = frozenset({"open gorge", "light canopy", "wooded gorge", "dense canopy"})
+_SHADY: Final = re.compile(r"\bshad(?:y|ed)\b|\bopen shade\b")
+#: Who went to another place tells of the shade there.
+_MOVED: Final = re.compile(r"\b(?:moved|went|walked|gone|back|out)\b")
+
+
+def in_same_shade(turn: Turn, told: Facts, text: str) -> Facts:
+    """The facts of a message; "it's just shady" under trees is the light that was told before.
+
+    Args:
+        turn: the answer under construction.
+        told: what was read in it.
+        text: the message in English.
+    """
+    said = text.casefold()
+    again = told.light == "open shade" and turn.facts.light in _DEEPER
+    if not again or _MOVED.search(said) or not _SHADY.search(said):
+        return told
+    return told.model_copy(update={"light": turn.facts.light})
 
 
 def say(turn: Turn, told: Facts) -> None:

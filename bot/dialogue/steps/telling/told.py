@@ -95,6 +95,7 @@ def take_in(turn: Turn, facts: Facts, text: str) -> None:
     turn.change_conversation(tried=None)
     quiet = visit.is_new(turn) and not planning.is_planning(turn)
     moved(turn, facts, text)
+    facts = light_told.in_same_shade(turn, facts, text)
     if facts.light is not None:
         turn.change_walk(clean_stops=None, clipped_stops=None, first_stops=None)
         sun_shared.keep(turn, by_turns=False)
@@ -174,13 +175,11 @@ _IN_THE_BAG: Final = re.compile(r"\b(?:also|own|bag|and)\b", re.IGNORECASE)
 def _settled(turn: Turn, facts: Facts, text: str) -> Facts:
     """What the person set is no longer chosen by the bot: focal length, lens, polariser."""
     known_now = set(facts.known())
-    _note_nd(turn, facts)
-    if facts.polariser_on is not None:
-        now = "on" if facts.polariser_on else "off"
-        turn.change_walk(checks=turn.walk.checks | {"polariser": now})
-    elif facts.has_polariser is False and turn.facts.polariser_on:
+    note_filters(turn, facts)
+    told_of_it = facts.polariser_on is not None
+    if facts.has_polariser is False and turn.facts.polariser_on and not told_of_it:
         facts = facts.updated(Facts(polariser_on=False))  # none is on that is not there
-    elif _names_nd_alone(turn, facts):
+    elif not told_of_it and _names_nd_alone(turn, facts):
         facts = facts.updated(Facts(polariser_on=False))  # not for good: it was never refused
     _note_lens(turn, facts, text)
     if "focal_mm" in known_now:
@@ -205,6 +204,14 @@ def _note_lens(turn: Turn, facts: Facts, text: str) -> None:
         turn.unlearn("section")
         turn.unlearn("section_height_m")
     turn.change_walk(checks=turn.walk.checks | {"lens": name})
+
+
+def note_filters(turn: Turn, facts: Facts) -> None:
+    """What the person put on the lens or took off it, kept with the checks."""
+    _note_nd(turn, facts)
+    if facts.polariser_on is not None:
+        now = "on" if facts.polariser_on else "off"
+        turn.change_walk(checks=turn.walk.checks | {"polariser": now})
 
 
 def _note_nd(turn: Turn, facts: Facts) -> None:

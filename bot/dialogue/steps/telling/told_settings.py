@@ -62,7 +62,7 @@ def _review(turn: Turn) -> None:
     turn.say(
         Role.SETTINGS,
         "told.better" if changed else "told.settings",
-        settings=solving.settings_text(solved.given, camera),
+        settings=solving.settings_on(solved.given, camera),
         look=solving.look_is(turn.facts, solved.given.shutter_s),
     )
     reasons.explain_share(turn, solved.flow, solved.given.shutter_s, camera)
@@ -97,7 +97,7 @@ def _say_look(turn: Turn) -> None:
     turn.say(
         Role.SETTINGS,
         "told.settings",
-        settings=solving.settings_text(given, camera),
+        settings=solving.settings_on(given, camera),
         look=solving.look_is(turn.facts, given.shutter_s),
     )
     warn_of_f_number(turn, given.f_number)

@@ -36,7 +36,7 @@ def answer(turn: Turn, text: str) -> bool:
     turn.say(
         Role.SETTINGS,
         "told.better_time",
-        settings=solving.settings_text(given, camera),
+        settings=solving.settings_on(given, camera),
         look=solving.look_is(facts, given.shutter_s),
     )
     turn.reason("why.better_time", time=shutter_label(given.shutter_s, camera.dial))

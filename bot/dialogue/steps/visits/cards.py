@@ -50,7 +50,7 @@ def _lines(turn: Turn, given: GivenSettings) -> list[CardLine]:
     if given.focal_mm is not None:
         values["lens"] = measures.focal(given.focal_mm, camera.sensor.crop_factor)
     values["focus"] = _focus(turn, given)
-    values["filter"] = base_said.filters_on(given)
+    values["filter"] = solving.filters_on(given)
     values["ladder"] = ", ".join(keep.ladder(turn))
     light = turn.walk.light
     if light is not None:

@@ -39,6 +39,7 @@ EXPOSURE: Final = frozenset(
         Symptom.TOO_DARK,
     }
 )
+_TOO_BRIGHT: Final = frozenset({Symptom.JUST_WHITE, Symptom.TOO_BRIGHT})
 _OF_THE_LOOK: Final = frozenset({Symptom.NO_TEXTURE, Symptom.TOO_FROZEN})
 #: What a message must hold to be a complaint about a frame.
 COMPLAINTS: Final = frozenset({"symptoms", "meter_stops", "change_stops", "blink"})
@@ -76,7 +77,7 @@ def _of_the_white(turn: Turn, told: Facts, exposure: set[Symptom]) -> bool:
     if turn.white is not None and not exposure and sun_on_part.answer(turn, turn.white):
         return True
     if _is_restated(turn):
-        given, turn.white = solving.settings_text(turn.given, turn.camera), None
+        given, turn.white = solving.settings_on(turn.given, turn.camera), None
         turn.say(Role.SETTINGS, "highlights.heard", settings=given)
         turn.ask("blink_again")
         return True
@@ -110,6 +111,9 @@ def _solve_complaint(turn: Turn, told: Facts, exposure: set[Symptom]) -> None:
     assert given is not None  # noqa: S101  # the caller has taken the settings
     settings = Settings(given.f_number, given.shutter_s, given.iso)
     change = _with_told_light(turn, given, wanted_change(told, exposure))
+    unsaid = told.change_stops is None and told.meter_stops is None
+    if unsaid and exposure & _TOO_BRIGHT:
+        change = min(change, -highlights.whole_step(turn, given))
     if exposure == {Symptom.NO_TEXTURE} and not change and _is_short_enough(turn, given):
         _say_not_the_time(turn, given)
         return
@@ -225,7 +229,7 @@ def _keep_as_it_is(turn: Turn, solved: Solved, told: Facts) -> None:
     turn.change_walk(given=planned.merged(turn, solved))
     key = "adjust.keep"
     values = {
-        "settings": solving.settings_text(solved.given, solved.camera),
+        "settings": solving.settings_on(solved.given, solved.camera),
         "look": solving.look_text(solved),
     }
     if told.meter_stops is not None and told.meter_stops < 0:

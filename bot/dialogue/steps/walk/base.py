@@ -151,7 +151,17 @@ def _fit_to_light(turn: Turn, wanted: Settings) -> Solved | None:
         solved = solving.solve(held, wanted, -over)
         if solved.plan.met and solved.plan.settings.iso <= wanted.iso * _NEARLY_BASE:
             return solved
-    return solving.solve(facts, wanted, -over)
+    return _with_own_nd(turn, facts, wanted, -over)
+
+
+def _with_own_nd(turn: Turn, facts: Facts, wanted: Settings, change: float) -> Solved:
+    """The plan with the ND that the person put on, where the light allows it; else without."""
+    if facts.nd_on_stops and turn.walk.checks.get("nd") == "on":
+        held = facts.model_copy(update={"keep": facts.keep | {Keep.ND}})
+        solved = solving.solve(held, wanted, change)
+        if solved.plan.met:
+            return solved
+    return solving.solve(facts, wanted, change)
 
 
 def _filters_usable(turn: Turn) -> Facts:

@@ -44,7 +44,7 @@ def say_settings(turn: Turn, given: GivenSettings, camera: Camera, depth: FNumbe
     settings = solving.settings_text(given, camera)
     filters = _filters(facts, given)
     if camera.sensor.fixed_f_number is not None:
-        turn.say(Role.SETTINGS, "base.phone", settings=settings)
+        turn.say(Role.SETTINGS, "base.phone", settings=settings, filters=_on_phone(facts, given))
     elif given.focus_m is None or not math.isfinite(given.focus_m):
         turn.say(Role.SETTINGS, "base.settings_no_focus", settings=settings, filters=filters)
     elif depth.stack is not None and facts.nearest_m is not None:
@@ -92,6 +92,12 @@ def _filters(facts: Facts, given: GivenSettings) -> str:
     elif facts.nd_on_stops:
         text += TEXTS["base.nd_off"]
     return text
+
+
+def _on_phone(facts: Facts, given: GivenSettings) -> str:
+    """What is before a phone's lens, where anything is or was."""
+    bare = not (given.polariser_on or given.nd_on_stops or facts.nd_on_stops)
+    return "" if bare else _filters(facts, given)
 
 
 def _may_have_one(facts: Facts) -> bool:
@@ -240,18 +246,3 @@ def light_text(turn: Turn, facts: Facts) -> str:
     if turn.walk.light_is_measured:
         return TEXTS["light_measured"]
     return TEXTS[f"light.{facts.light}"] if facts.light is not None else ""
-
-
-def settings_on(given: GivenSettings, camera: Camera) -> str:
-    """Settings with what is on the lens."""
-    filters = filters_on(given)
-    text = solving.settings_text(given, camera)
-    return f"{text}, {filters}" if filters else text
-
-
-def filters_on(given: GivenSettings) -> str:
-    """What is on the lens, for the card; "" for nothing."""
-    names = [TEXTS["filter.polariser"]] if given.polariser_on else []
-    if given.nd_on_stops:
-        names.append(TEXTS["filter.nd"].format(stops=measures.plain(given.nd_on_stops)))
-    return measures.listing(names, TEXTS["and"])

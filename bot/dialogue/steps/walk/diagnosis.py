@@ -7,12 +7,12 @@ from typing import Final
 
 from bot.dialogue import reckoning, solving
 from bot.dialogue.compose import Role
-from bot.dialogue.facts import Facts, Symptom
+from bot.dialogue.facts import Facts, Keep, Symptom
 from bot.dialogue.questions import in_units
 from bot.dialogue.reckoning import Assumed
 from bot.dialogue.steps.anywhere import repeat
 from bot.dialogue.steps.walk import keep, reasons
-from bot.dialogue.steps.walk.taken import own_f_number, take_settings
+from bot.dialogue.steps.walk.taken import own_f_number, take_settings, with_filters
 from bot.dialogue.texts import TEXTS, measures
 from bot.dialogue.turn import Turn
 from bot.dialogue.walk_state import GivenSettings
@@ -113,13 +113,16 @@ def glare(turn: Turn) -> None:
 
 def _polariser_on(turn: Turn, given: GivenSettings) -> None:
     """The polariser goes on, and as much light comes in elsewhere."""
-    fixed = turn.facts.updated(Facts(polariser_on=False, has_polariser=False))
+    known = with_filters(turn.facts, given)
+    fixed = known.updated(
+        Facts(polariser_on=False, has_polariser=False, keep=known.keep | {Keep.ND})
+    )
     settings = Settings(given.f_number, given.shutter_s, given.iso)
     solved = solving.solve(fixed, settings, POLARISER_STOPS)
     now = solved.given.model_copy(update={"polariser_on": True, "focus_m": given.focus_m})
-    turn.say(
-        Role.SETTINGS, "symptom.glare_time", settings=solving.settings_text(now, solved.camera)
-    )
+    beside = now.model_copy(update={"polariser_on": False})
+    settings_now = solving.settings_on(beside, solved.camera)
+    turn.say(Role.SETTINGS, "symptom.glare_time", settings=settings_now)
     turn.change_walk(given=now)
     turn.learn(Facts(polariser_on=True, has_polariser=True))
     reasons.explain_share(turn, solved.flow, now.shutter_s, solved.camera)
@@ -180,7 +183,7 @@ def _black_rock(turn: Turn) -> None:
     turn.say(
         Role.SETTINGS,
         "symptom.black_rock_numbers",
-        settings=solving.settings_text(given, camera),
+        settings=solving.settings_on(given, camera),
         time=longer.label,
     )
 

@@ -33,6 +33,8 @@ from core.water import look_of
 #: camera's preview overstates by half a stop to one, so 1/3 to 2/3; own rule: one for a sheet).
 PATCH_STOPS: Final = 2 / 3
 SHEET_STOPS: Final = 1.0
+#: The next step where that was not enough [stops] (own rule: doubled, as the edge is far).
+AGAIN_STOPS: Final = 2.0
 #: First and later steps up while nothing is lost [stops] (common practice: thirds).
 UP_STOPS: Final = 2 / 3
 UP_AGAIN_STOPS: Final = 1 / 3
@@ -66,7 +68,7 @@ def blinked(turn: Turn, blink: Blink) -> None:
         case Blink.PATCHES:
             darker(turn, PATCH_STOPS, "highlights.darker")
         case _:
-            darker(turn, SHEET_STOPS, "highlights.much_darker")
+            darker(turn, whole_step(turn, given), "highlights.much_darker")
 
 
 def _blinked_without_settings(turn: Turn, blink: Blink) -> None:
@@ -184,6 +186,13 @@ def _plan_up(turn: Turn, given: GivenSettings, stops: float) -> Solved | None:
     return None
 
 
+def whole_step(turn: Turn, given: GivenSettings) -> float:
+    """The step down for a frame that is white as a whole; longer where a darker one is again."""
+    clipped = turn.walk.clipped_stops
+    again = clipped is not None and solving.level_of(given) < clipped - SAME_STOPS
+    return AGAIN_STOPS if again else SHEET_STOPS
+
+
 def darker(turn: Turn, stops: float, key: str) -> None:
     """The water clips: the next frame is darker by this step, or back where it held."""
     given = take_settings(turn)
@@ -234,7 +243,7 @@ def holds(turn: Turn, key: str = "highlights.held", *, look: str | None = None) 
     camera = turn.camera
     flow = reckoning.flow_of(turn.facts)
     look = look or solving.look_is(turn.facts, given.shutter_s)
-    settings = solving.settings_text(given, camera)
+    settings = solving.settings_on(given, camera)
     turn.say(Role.SETTINGS, key, settings=settings, look=look)
     reasons.explain_share(turn, flow, given.shutter_s, camera)
     keep.reached(turn)
@@ -259,7 +268,7 @@ def bracket(turn: Turn) -> None:
     turn.say(
         Role.SETTINGS,
         "highlights.bracket",
-        settings=solving.settings_text(given, camera),
+        settings=solving.settings_on(given, camera),
         darker=nearest(time_marks(camera.dial), shorter.exact).label,
     )
 

@@ -8,9 +8,9 @@ from typing import Final
 from bot.dialogue import reckoning
 from bot.dialogue.compose import Role
 from bot.dialogue.meaning.all_sharp import is_all_sharp
-from bot.dialogue.solving import settings_text
+from bot.dialogue.solving import settings_on, settings_text
 from bot.dialogue.states import State, Trigger
-from bot.dialogue.steps.walk import base_said, composition, free_drop, sun_shared, taught
+from bot.dialogue.steps.walk import composition, free_drop, sun_shared, taught
 from bot.dialogue.steps.walk.taken import take_settings
 from bot.dialogue.texts import measures
 from bot.dialogue.turn import Turn
@@ -203,4 +203,4 @@ def noted(turn: Turn, given: GivenSettings) -> str:
     camera = turn.camera
     crop = camera.sensor.crop_factor
     focal = f", {measures.focal(given.focal_mm, crop)}" if given.focal_mm else ""
-    return base_said.settings_on(given, camera) + focal
+    return settings_on(given, camera) + focal

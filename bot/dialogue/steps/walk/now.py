@@ -52,7 +52,7 @@ def _say_step(turn: Turn) -> None:
     else:
         camera = turn.camera
         key = "now.keep" if state is State.KEEP else "now.frame"
-        turn.say(Role.SETTINGS, key, settings=solving.settings_text(given, camera))
+        turn.say(Role.SETTINGS, key, settings=solving.settings_on(given, camera))
 
 
 def goes_on_from(turn: Turn, facts: Facts) -> bool:

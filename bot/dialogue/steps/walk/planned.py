@@ -220,7 +220,10 @@ def _say_instead(turn: Turn, solved: Solved) -> None:
     if solved.plan.instead:
         able = [step for step in solved.plan.instead if not (solved.no_nd and step.nd_on)]
         in_sun = solved.situation.in_sun
-        others = [solving.other_text(step, solved.camera, in_sun=in_sun) for step in able[:3]]
+        on = solved.plan.nd_on
+        others = [
+            solving.other_text(step, solved.camera, in_sun=in_sun, nd_on=on) for step in able[:3]
+        ]
         turn.say(Role.ASSUMPTION, "adjust.instead", others=measures.listing(others, TEXTS["or"]))
 
 

@@ -26,7 +26,7 @@ def answer(turn: Turn, white: White) -> bool:
         highlights.holds(turn, "highlights.shade_holds")
         return True
     turn.change_walk(checks=turn.walk.checks | {sun_shared.CHECK: "part", sun_shared.WAITS: "said"})
-    settings = solving.settings_text(turn.given, turn.camera)
+    settings = solving.settings_on(turn.given, turn.camera)
     turn.say(Role.SETTINGS, "highlights.sun_on_part", settings=settings)
     turn.say(Role.CHECK, "highlights.sun_is_more")
     turn.reason("why.practice")

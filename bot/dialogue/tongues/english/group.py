@@ -13,7 +13,8 @@ _THINGS: Final = """
     it that this mine camera body lens kit bag gear sensor zoom phone tripod filter
     polariser water fall falls frame one which what who there here now settings light canon
     nikon sony fuji fujifilm panasonic olympus pentax leica sigma tamron everything nothing
-    something and ok yes no nobody everybody correction update edit note setup iso time
+    something and ok yes no neither none both nobody
+    everybody correction update edit note setup iso time
     format shutter aperture focus height distance rock stream place only just
 """
 

@@ -33,8 +33,8 @@ WORDS: Final[Mapping[str, str]] = {
         r"|(?:big|bigger|large|white) (?:bits?|spots?)"
     ),
     "whites.sheet": (
-        r"all of (?:it|the \w+)|all over|whole|entire|everything|everywhere|sheet|the lot"
-        r"|completely"
+        r"all of (?:it|the \w+)|all (?=blink|flash|flicker)|all over|whole|entire"
+        r"|everything|everywhere|sheet|the lot|completely"
     ),
     "whites.sized": (
         r"(?:thumb|fist|hand|palm|finger|coin|egg)(?:nail)? ?(?:sized?|wide|big)"
@@ -68,6 +68,11 @@ WORDS: Final[Mapping[str, str]] = {
         r"|boulders?|branch\w*|mist|sun on|pool|forest|trees?|jacket|coat|shade|fog|sharp|focus"
     ),
     "whites.white": r"white|whites|bright|clipped|blown|burnt|paper",
+    # A frame that is too bright, whatever else is said of it.
+    "whites.pale": (
+        r"pal(?:e|er|est)|whit(?:e|er|ish)|brighter|too bright"
+        r"|washed out|bleached|faded"
+    ),
     # White that is lost, told beside its size.
     "whites.lost": (
         r"(?:no|without|not any|zero|lost(?: all)?) (?:any )?(?:texture|detail|structure|strands"
@@ -91,6 +96,7 @@ WORDS: Final[Mapping[str, str]] = {
         r"|told|you|already|again|same|like|as|my|more|less|smaller|bigger|tiny|small|big|little"
         r"|large|fat|huge|solid|real|proper|here|where|any|anymore|mostly|mainly|really|quite|very"
         r"|kinda|sort|time|single|scattered|odd|all|main|frame|picture|screen|display|hits|lands"
+        r"|nearly|almost|practically|basically|suppose|guess|think|reckon"
         r"|wait|sorry|actually|meant|mean|them|they|has|gone|turned|left|up|down|over|much|pretty"
     ),
 }

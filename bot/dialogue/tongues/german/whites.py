@@ -60,6 +60,8 @@ WORDS: Final[Mapping[str, str]] = {
         r"|ast|aste|nebel|sonne (?:auf|scheint auf)|baum\w*|wald|jacke|scharf|fokus|schatten"
     ),
     "whites.white": r"weiss\w*|hell\w*|ausgefressen\w*|uberbelichtet\w*|ausgebrannt\w*",
+    # A frame that is too bright, whatever else is said of it.
+    "whites.pale": r"blass\w*|bleich\w*|weiss\w*|ausgebleicht\w*|ausgewaschen\w*|zu hell\w*",
     # White that is lost, told beside its size.
     "whites.lost": (
         r"ohne (?:jede )?(?:zeichnung|struktur|details?|strahnen)|keine? (?:zeichnung|struktur"
@@ -83,5 +85,6 @@ WORDS: Final[Mapping[str, str]] = {
         r"|aber|auch|mal|eher|von|vom|zum|zur|gesagt|sag|sagte|sagt|ungefahr|etwa|circa|vielleicht"
         r"|wie|mehr|weniger|kleiner|grosser|ganz|halt|eben|gleich|hier|wo|sorry|meinte|mein|also"
         r"|dass|weil|ok|okay|na|mir|dir|zwei|drei|eins|gar|ubrig|davon|drin|geworden|gut"
+        r"|fast|beinah\w*|nahezu|praktisch|wohl|glaub\w*|denk\w*"
     ),
 }

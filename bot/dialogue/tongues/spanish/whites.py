@@ -59,6 +59,8 @@ WORDS: Final[Mapping[str, str]] = {
         r"|niebla|arbol\w*|bosque|chaqueta|nitid\w+|enfoque|foco|sombra"
     ),
     "whites.white": r"blanc\w+|clar\w+|quemad\w+|sobreexpuest\w+",
+    # A frame that is too bright, whatever else is said of it.
+    "whites.pale": r"palid\w+|blanc\w+|deslavad\w+|lavad\w+|quemad\w+|muy clar\w+",
     # White that is lost, told beside its size.
     "whites.lost": r"sin (?:nada de |ningun )?(?:textura|detalles?|hilos|estructura)",
     # While, or where, the sun is on it; while it is not.
@@ -76,6 +78,6 @@ WORDS: Final[Mapping[str, str]] = {
         r"|era|eran|sale|salen|ya|ahora|si|no|ni|pero|y|en|de|del|al|por|pequen\w+|grande|grandes"
         r"|gord[oa]s?|mas|menos|como|te|lo|le|dije|dicho|digo|que|q|algun\w*|par|sueltos?|sueltas?"
         r"|aislad\w+|foto|imagen|pantalla|tambien|otra|vez|igual|casi|unicos?|chic[oa]s?|tan|muy"
-        r"|perdon|perdona|bueno|pues|ok|nada|esta|estan|hago|dos|tres|ahi|aqui|donde|cae|golpea"
+        r"|perdon|perdona|bueno|pues|ok|practicamente|creo|supongo|nada|esta|estan|hago|dos|tres|ahi|aqui|donde|cae|golpea"
     ),
 }

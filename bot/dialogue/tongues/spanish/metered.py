@@ -1,0 +1,13 @@
+"""Spanish words by which settings are told as what the meter gives, as `folded` leaves them."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from typing import Final
+
+WORDS: Final[Mapping[str, str]] = {
+    "metered.gives": (
+        r"(?:fotometro|exposimetro|medidor)(?: me)? (?:da|dice|marca|pide|mide|sale)"
+        r"|medid[oa]|mido|he medido"
+    ),
+}
