@@ -38,7 +38,7 @@ def _begun(language: str) -> Player:
         ("en", "It's darker now, I'd say by about a stop.", (-1, 1.0)),
         ("en", "light dropped two stops", (-1, 2.0)),
         ("en", "the light's gone down one and a half stops", (-1, 1.5)),
-        ("en", "light 1 stop darker", (-1, 1.0)),
+        ("en", "it is 1 stop darker now", (-1, 1.0)),
         ("en", "the clouds got thicker, everything looks a good deal dimmer", (-1, None)),
         ("en", "it's brighter now", (1, None)),
         ("en", "the light came up a third of a stop", (1, pytest.approx(1 / 3))),
@@ -48,13 +48,13 @@ def _begun(language: str) -> Player:
         ("en", "a stop darker", None),
         ("en", "it's a bit darker", None),
         ("de", "es ist jetzt um eine Blende dunkler", (-1, 1.0)),
-        ("de", "Licht 1 Stufe dunkler", (-1, 1.0)),
+        ("de", "jetzt 1 Stufe dunkler", (-1, 1.0)),
         ("de", "es ist viel dunkler geworden", (-1, None)),
         ("de", "inzwischen ist es heller", (1, None)),
         ("de", "mehr Licht jetzt", (1, None)),
         ("de", "das Bild ist dunkler geworden", None),
         ("es", "ahora está un paso más oscuro", (-1, 1.0)),
-        ("es", "luz 1 paso más oscura", (-1, 1.0)),
+        ("es", "ahora 1 paso más oscuro", (-1, 1.0)),
         ("es", "bajó la luz dos pasos", (-1, 2.0)),
         ("es", "se puso más oscuro", (-1, None)),
         ("es", "la foto está más oscura ahora", None),
@@ -73,7 +73,7 @@ def test_the_light_and_not_the_picture(
         # each stop of light is one stop of time (definition of a stop)
         ("It's darker now, I'd say by about a stop.", "ISO 100, 1/13 s"),
         ("light dropped two stops", "ISO 100, 1/6 s"),
-        ("light 1 stop brighter", "ISO 100, 1/50 s"),
+        ("it is 1 stop brighter now", "ISO 100, 1/50 s"),
         ("double the time then", "ISO 100, 1/13 s"),
         ("ok, half the time", "ISO 100, 1/50 s"),
         ("what if I double the time", "1/13 s instead of 1/25 s"),
@@ -93,9 +93,9 @@ def test_without_an_amount_it_is_asked_for() -> None:
     assert "light_changed.darker" in keys_of(player, "everything looks a good deal dimmer now")
     assert "light_changed.brighter" in keys_of(walked(), "it's brighter now")
     assert "1/13 s" in _begun("de").say("es ist viel dunkler geworden")[0].body
-    assert "1/13 s" in _begun("de").say("Licht 1 Stufe dunkler")[0].body
+    assert "1/13 s" in _begun("de").say("jetzt 1 Stufe dunkler")[0].body
     assert "1/13 s" in _begun("es").say("se puso más oscuro")[0].body
-    assert "1/13 s" in _begun("es").say("luz 1 paso más oscura")[0].body
+    assert "1/13 s" in _begun("es").say("ahora 1 paso más oscuro")[0].body
 
 
 def test_a_light_by_its_name_says_more() -> None:

@@ -51,13 +51,13 @@ def _at_a_quarter(language: str = "en") -> Player:
         (
             "de",
             "welche Zeit bei f/16, iso 100 mit Polfilter, wenn f/8 iso 100 1/30 richtig war?",
-            "0.4 s bei f/16, ISO 100, Polfilter",
+            "0,4 s bei f/16, ISO 100, Polfilter",
             "f/8, ISO 100, 1/30 s",
         ),
         (
             "es",
             "¿qué tiempo a f/16 iso 100 con polarizador, si f/8 iso 100 1/30 estaba bien?",
-            "0.4 s a f/16, ISO 100, polarizador",
+            "0,4 s a f/16, ISO 100, polarizador",
             "f/8, ISO 100, 1/30 s",
         ),
     ],

@@ -22,7 +22,13 @@ _WORDS: Final = {
 _IN_FULL: Final = Rewriting(
     (
         # "x" between words is "por"; beside a number it is a sign.
-        (re.compile(r"(?:(?<=[a-záéíóúñ] )|^)x (?=[a-záéíóúñ])"), "por "),
+        (
+            re.compile(
+                r"(?:(?<=[a-záéíóúñ] )|^)x (?=(?:la|el|los|las|lo|aqu[ií]|ah[ií]|all[aá]|favor|eso"
+                r"|esto|donde|ejemplo|si|qu[eé]|un|una|mi|arriba|abajo|encima)\b)"
+            ),
+            "por ",
+        ),
         (re.compile(r",? \b(?:ja(?:ja)+|jaj|jeje+|xd|lol)\b"), ""),
     )
 )

@@ -126,11 +126,6 @@ TERMS: Final[dict[str, str]] = {
         "The thing closest to the camera that shall be sharp, mostly a rock in front: its distance "
         "sets f-number and focus."
     ),
-    "term.lip": "The edge over which the water falls. Nobody stands on it or above it.",
-    "term.portrait": (
-        "Portrait is the camera upright, for a tall fall; landscape is its long side level, for a "
-        "wide one."
-    ),
     "term.overcast": (
         "Cloud over the whole sky, no shadows. Bright where it dazzles, heavy where it is dull: "
         "soft light, good for white water."

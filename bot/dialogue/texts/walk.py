@@ -221,12 +221,12 @@ WALK: Final[dict[str, str]] = {
     ),
     # Common practice: a stop is twice the time, or twice the ISO.
     "light_changed.darker": (
-        "Meter again: each stop darker doubles the time, {time} becomes {then}; or {iso}. Send how "
-        "much, like `light 1 stop darker`, or the light, like `overcast`."
+        "Meter again: each stop darker doubles the time, {time} becomes {then}; or {iso}. Tell me "
+        "by how many stops it got darker, or the light by its name."
     ),
     "light_changed.brighter": (
-        "Meter again: each stop brighter halves the time, {time} becomes {then}. Send how much, "
-        "like `light 1 stop brighter`, or the light, like `open shade`."
+        "Meter again: each stop brighter halves the time, {time} becomes {then}. Tell me by how "
+        "many stops it got brighter, or the light by its name."
     ),
     "base.level_ok": "In {light} that is about right on the meter.",
     "base.level_at_least": (

@@ -22,6 +22,9 @@ from core.water import Look
 _HOW_LONG: Final = whole_words("filter_time.how_long")
 _HOW_MUCH: Final = whole_words("filter_time.how_much")
 _BARE: Final = whole_words("filter_time.bare")
+_EXPOSED: Final = whole_words("filter_time.exposed")
+#: With another light, opening or speed it is no longer the time that is set.
+_OTHERWISE: Final = re.compile(r"\b(?:ev|lw|f ?/? ?\d|iso ?\d)")
 _TIME: Final = re.compile(
     r"(?<![\d/.])(?P<time>1/[1-9]\d*|\d+(?:\.\d+)?(?= ?(?:s|secs?|seconds?)\b))"
 )
@@ -58,7 +61,8 @@ def answer(turn: Turn, said: Said) -> bool:
         return False
     bare = _BARE.search(typed) or _BARE.search(text)
     given = turn.walk.given
-    if given is not None and not (times or given.nd_on_stops) and _HOW_LONG.search(typed):
+    set_here = given is not None and not given.nd_on_stops and not _OTHERWISE.search(text)
+    if given is not None and set_here and not times and _EXPOSED.search(typed):
         _say_time(turn, given.shutter_s, stops)
     elif len(times) == 1 and _HOW_LONG.search(typed) and bare:
         _say_time(turn, times[0], stops)

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from typing import Final
+
 from bot.dialogue import reckoning
 from bot.dialogue.compose import Role
 from bot.dialogue.meaning.own_words import own_word_asked
@@ -9,6 +11,9 @@ from bot.dialogue.meaning.said import Said
 from bot.dialogue.reading.foreign import glossed
 from bot.dialogue.turn import Turn
 from bot.dialogue.way_out import turn_back_of
+
+#: Words whose sentence stands with other answers.
+_ELSEWHERE: Final = {"lip": "asked.lip_word", "portrait": "asked.form_means"}
 
 
 def answer(turn: Turn, said: Said) -> str | None:
@@ -28,6 +33,6 @@ def answer(turn: Turn, said: Said) -> str | None:
     if name == "turn_back" and turn_back_of(turn) is not None:
         return None  # there is one to tell
     phone = "_phone" if name == "focal" and reckoning.is_phone(turn.facts) else ""
-    turn.say(Role.SETTINGS, f"term.{name}{phone}")
+    turn.say(Role.SETTINGS, _ELSEWHERE.get(name, f"term.{name}{phone}"))
     turn.reason("why.practice")
     return others if said.language == "en" else glossed(others, said.language)

@@ -18,4 +18,6 @@ WORDS: Final[Mapping[str, str]] = {
         r"without(?: (?:the|a|any))? ?(?:filters?|nds?|it)?|bare|unfiltered|no filters?"
         r"|from (?=1/|\d)|(?:becomes?|turns? into|goes to|makes|gives) (?:how|what)"
     ),
+    # Of the time that is set, once the filter is on.
+    "filter_time.exposed": r"how long|how many seconds",
 }

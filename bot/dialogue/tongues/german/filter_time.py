@@ -15,4 +15,6 @@ WORDS: Final[Mapping[str, str]] = {
         r"ohne(?: (?:den|einen|jeden))? ?(?:filter|nd|ihn)?|bloss"
         r"|(?:aus|von) (?=1/|\d)"
     ),
+    # Of the time that is set, once the filter is on.
+    "filter_time.exposed": r"wie ?lang\w*|wie ?viele? sekunden",
 }

@@ -12,4 +12,6 @@ WORDS: Final[Mapping[str, str]] = {
     ),
     "filter_time.how_much": r"cuantas veces|cuantos (?:pasos|puntos|stops)|en pasos",
     "filter_time.bare": r"sin(?: (?:el|ningun))? ?(?:filtros?|nd)?|(?:de|desde) (?=1/)",
+    # Of the time that is set, once the filter is on.
+    "filter_time.exposed": r"cuanto (?:tiempo )?expongo|cuantos segundos|cuanto tiempo expongo",
 }
