@@ -271,6 +271,7 @@ def _step_values(step: Step, camera: Camera) -> dict[str, str]:
         "stops": measures.stops(step.stops),
         "need": measures.stops(step.numbers.get("need_stops", 0.0)),
         "nd": measures.plain(step.nd_on),
+        "nd_stops": measures.stops(step.nd_on),
     }
 
 

@@ -209,11 +209,12 @@ SAFETY: Final[dict[str, str]] = {
     ),
     "danger.nobody_there": "Good. Stay on the path side; local signs and rangers decide.",
     "danger.from_afar": (
-        "A longer lens from the path or the railing makes a like picture: 100 to 200 mm as on "
-        "full frame."
+        "A longer lens from the path or the railing makes much the same picture: 100 to 200 mm as "
+        "on full frame."
     ),
     "danger.from_afar_phone": (
-        "From the path or the railing, zoomed in or cropped at home, it makes a like picture."
+        "From the path or the railing, zoomed in or cropped at home, it makes much the same "
+        "picture."
     ),
     # Small catchments rise within hours of rain (US National Weather Service); a marked stone,
     # looked at every 15 minutes: common practice.
