@@ -125,9 +125,25 @@ def focal_of(facts: Facts) -> float | None:
     return None
 
 
-def usual_focal_mm(sensor: SensorFormat) -> float:
-    """The focal length that is taken while none is known [mm]."""
-    return USUAL_FULL_FRAME_MM / sensor.crop_factor
+def usual_focal_mm(facts: Facts) -> float:
+    """The focal length that is taken while none is known [mm].
+
+    The one that frames the whole fall where its height and distance are known, else the usual
+    one; of the person's lenses the nearest to it.
+    """
+    wanted_mm = USUAL_FULL_FRAME_MM / sensor_of(facts).crop_factor
+    framed = not (is_stream(facts) or facts.section) and facts.distance_m is not None
+    if framed and facts.fall_height_m is not None:
+        wanted_mm = framing_of(facts, nearest_of(facts)).focal_mm
+    return within_kit(lenses_of(facts), wanted_mm)
+
+
+def within_kit(lenses: list[Lens], wanted_mm: float) -> float:
+    """The focal length of some lenses nearest to a wanted one [mm]; itself without any."""
+    if not lenses:
+        return wanted_mm
+    reachable = [min(max(wanted_mm, lens.shortest_mm), lens.longest_mm) for lens in lenses]
+    return min(reachable, key=lambda focal: max(focal / wanted_mm, wanted_mm / focal))
 
 
 def _real_focal(facts: Facts, focal_mm: float) -> float:
@@ -230,9 +246,8 @@ def flowing_or_usual(
     The usual case is the one on which the bands of the looks were set: a fall of 10 m from
     15 m, 24 mm as on full frame (common practice).
     """
-    sensor = sensor_of(facts, assumed)
     if focal_mm is None:
-        focal_mm = usual_focal_mm(sensor)
+        focal_mm = usual_focal_mm(facts)
         _note(assumed, "focal", focal_mm=focal_mm)
     told = facts
     if facts.distance_m is None:

@@ -92,7 +92,7 @@ def _situation(
 ) -> Situation:
     """What is given and what may move, the time left free."""
     focal_mm = reckoning.focal_of(facts)
-    used_mm = focal_mm or reckoning.usual_focal_mm(camera.sensor)
+    used_mm = focal_mm or reckoning.usual_focal_mm(facts)
     depth = reckoning.depth_of(facts, used_mm, assumed)
     return Situation(
         settings=settings,

@@ -119,7 +119,7 @@ def _say(turn: Turn, facts: Facts, f_numbers: Sequence[float]) -> None:
             high=f_number_label(sensor.best_f[1], dial),
         )
         return
-    focal_mm = focal_mm or reckoning.usual_focal_mm(sensor)
+    focal_mm = focal_mm or reckoning.usual_focal_mm(facts)
     facts = facts.updated(Facts(focal_mm=focal_mm))
     depth = reckoning.depth_of(facts, focal_mm)
     exact = [exact_f_number(value, dial) for value in dict.fromkeys(f_numbers)]

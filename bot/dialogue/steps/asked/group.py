@@ -205,7 +205,7 @@ class _Shared:
 def _shared(turn: Turn, look: str | None = None) -> _Shared:
     now, facts = base.standing(turn), turn.facts
     crop = now.camera.sensor.crop_factor
-    focal_mm = reckoning.focal_of(facts) or reckoning.usual_focal_mm(now.camera.sensor)
+    focal_mm = reckoning.focal_of(facts) or reckoning.usual_focal_mm(facts)
     settings, exact = now.settings, now.settings.f_number * crop
     if now.camera.sensor.fixed_f_number is not None:  # a phone's opening is no measure of depth
         full = facts.updated(Facts(camera_format="full frame", focal_mm=focal_mm * crop))

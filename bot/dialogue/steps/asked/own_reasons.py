@@ -146,7 +146,7 @@ def say_f_number(turn: Turn, one: Named, own: tuple[Note, ...]) -> None:
     if sensor.fixed_f_number is not None:
         turn.say(Role.SETTINGS, "asked.f_number_phone")
         return
-    focal_mm = reckoning.focal_of(facts) or reckoning.usual_focal_mm(sensor)
+    focal_mm = reckoning.focal_of(facts) or reckoning.usual_focal_mm(facts)
     dial = now.camera.dial
     values = {
         "f_number": f_number_label(exact_f_number(one.value, dial), dial),

@@ -121,7 +121,7 @@ def _say_aperture(turn: Turn, key: str, *, fixed: str = "asked.f_number_phone") 
         limit=f_number_label(sensor.softening_f, dial),
     )
     if key in _OF_DEPTH and reckoning.nearest_of(turn.facts) is not None:
-        focal_mm = reckoning.focal_of(turn.facts) or reckoning.usual_focal_mm(sensor)
+        focal_mm = reckoning.focal_of(turn.facts) or reckoning.usual_focal_mm(turn.facts)
         reasons.explain_depth(turn, turn.facts, focal_mm, now.depth)
     elif key not in _OF_DEPTH:
         reasons.explain_diffraction(turn, _SMALLEST_F, sensor.softening_f, now.settings.f_number)

@@ -30,7 +30,7 @@ def offer(turn: Turn) -> None:
     shown_m = facts.fall_width_m or _SHOWN_M
     wanted_mm = section_focal_mm(shown_m, facts.distance_m, sensor.long_mm, 0.0)
     lenses = [] if reckoning.is_phone(facts) else lens_kit.lenses_on(turn)
-    focal_mm = lens_kit.within_kit(lenses, wanted_mm)
+    focal_mm = reckoning.within_kit(lenses, wanted_mm)
     if focal_mm != wanted_mm:  # what the kit comes nearest with
         shown_m = float(coverage_m(facts.distance_m, sensor.long_mm, focal_mm))
     turn.say(

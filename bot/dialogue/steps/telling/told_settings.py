@@ -47,7 +47,7 @@ def _review(turn: Turn) -> None:
     given = turn.given
     assumed = reckoning.Assumed()
     camera = reckoning.camera_of(facts, assumed)
-    focal_mm = given.focal_mm or reckoning.usual_focal_mm(camera.sensor)
+    focal_mm = given.focal_mm or reckoning.usual_focal_mm(facts)
     depth = reckoning.depth_of(facts, focal_mm, assumed)
     least = camera.sensor.best_f[0] if depth.stack else depth.needed  # no f-number holds a stack
     fine = least * 0.98 <= given.f_number and not camera.sensor.softens(given.f_number)

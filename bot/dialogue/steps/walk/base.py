@@ -36,7 +36,7 @@ def give(turn: Turn) -> None:
     facts = turn.facts
     assumed = Assumed()
     camera = reckoning.camera_of(facts, assumed)
-    focal_mm = _focal_mm(facts, camera, assumed)
+    focal_mm = _focal_mm(facts, assumed)
     depth = reckoning.depth_of(facts, focal_mm, assumed)
     flow = reckoning.flowing_or_usual(facts, focal_mm, assumed)
     free_drop.note_free_drop(turn, flow.how, flow.speed_mps, assumed)
@@ -58,12 +58,12 @@ def give(turn: Turn) -> None:
     turn.ask("blink")
 
 
-def _focal_mm(facts: Facts, camera: Camera, assumed: Assumed) -> float:
+def _focal_mm(facts: Facts, assumed: Assumed) -> float:
     """The focal length in use [mm], else the usual one, which is named."""
     told_mm = reckoning.focal_of(facts)
     if told_mm is not None:
         return told_mm
-    usual_mm = reckoning.usual_focal_mm(camera.sensor)
+    usual_mm = reckoning.usual_focal_mm(facts)
     assumed.note("focal", focal_mm=usual_mm)
     return usual_mm
 
@@ -84,7 +84,7 @@ def standing(turn: Turn) -> Standing:
     """What holds now, without saying or changing anything."""
     facts, given = turn.facts, turn.walk.given
     camera = turn.camera
-    focal_mm = reckoning.focal_of(facts) or reckoning.usual_focal_mm(camera.sensor)
+    focal_mm = reckoning.focal_of(facts) or reckoning.usual_focal_mm(facts)
     depth = reckoning.depth_of(facts, focal_mm)
     flow = reckoning.flowing_or_usual(facts, focal_mm)
     settings = wanted = _wanted(turn, depth, flow, camera)
@@ -145,7 +145,7 @@ def _fit_to_light(turn: Turn, wanted: Settings) -> Solved | None:
     if over >= POLARISER_STOPS and solving.polariser_of(facts) == "off":
         facts = facts.updated(Facts(polariser_on=True))
         over -= POLARISER_STOPS
-    own = own_f_number(turn, reckoning.depth_of(facts, _focal_mm(facts, turn.camera, Assumed())))
+    own = own_f_number(turn, reckoning.depth_of(facts, _focal_mm(facts, Assumed())))
     if own is not None and own == wanted.f_number:
         held = facts.model_copy(update={"keep": facts.keep | {Keep.F_NUMBER}})
         solved = solving.solve(held, wanted, -over)

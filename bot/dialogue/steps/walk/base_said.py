@@ -222,7 +222,7 @@ def explain(
     say_own_look(turn)
     reasons.explain_share(turn, flow, given.shutter_s, camera)
     if camera.sensor.fixed_f_number is None:
-        focal_mm = reckoning.focal_of(turn.facts) or reckoning.usual_focal_mm(camera.sensor)
+        focal_mm = reckoning.focal_of(turn.facts) or reckoning.usual_focal_mm(turn.facts)
         reasons.explain_depth(turn, turn.facts, focal_mm, depth)
         if depth.stack is None:
             reasons.explain_focus(turn, turn.facts)

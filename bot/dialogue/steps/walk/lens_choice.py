@@ -13,7 +13,7 @@ from bot.dialogue.questions import in_units
 from bot.dialogue.states import State, Trigger
 from bot.dialogue.steps.walk import composition, lens_depth, reasons
 from bot.dialogue.steps.walk.lens_depth import CLOSE
-from bot.dialogue.steps.walk.lens_kit import best_focal, lens_names, lenses_on, within_kit
+from bot.dialogue.steps.walk.lens_kit import best_focal, lens_names, lenses_on
 from bot.dialogue.texts import TEXTS, measures
 from bot.dialogue.turn import Turn
 from core.camera import Lens, SensorFormat
@@ -237,7 +237,7 @@ def _section(turn: Turn) -> None:
     wanted_m = _section_height_m(turn)
     if wanted_m is not None and focal_mm is None:
         focal_mm = section_focal_mm(wanted_m, distance_m, side_mm)
-        focal_mm = within_kit(lenses_on(turn), focal_mm)
+        focal_mm = reckoning.within_kit(lenses_on(turn), focal_mm)
     if focal_mm is None:
         turn.ask(in_units("section", turn.units))
         return
@@ -276,7 +276,7 @@ def _stream(turn: Turn) -> None:
     sensor = reckoning.sensor_of(facts)
     chosen = facts.focal_mm is None or turn.walk.checks.get("focal") == "chosen"
     wanted = STREAM_FULL_FRAME_MM / sensor.crop_factor
-    focal_mm = within_kit(lenses_on(turn), wanted)
+    focal_mm = reckoning.within_kit(lenses_on(turn), wanted)
     if not chosen:
         focal_mm = reckoning.focal_of(facts) or focal_mm
     side_mm = sensor.long_mm if not reckoning.upright(facts) else sensor.short_mm
@@ -297,8 +297,8 @@ def _stream(turn: Turn) -> None:
 def _by_eye(turn: Turn) -> None:
     """Nobody measured the fall: the usual focal length, framed by eye."""
     sensor = reckoning.sensor_of(turn.facts)
-    usual_mm = reckoning.usual_focal_mm(sensor)
-    focal_mm = reckoning.focal_of(turn.facts) or within_kit(lenses_on(turn), usual_mm)
+    usual_mm = reckoning.within_kit(lenses_on(turn), reckoning.usual_focal_mm(turn.facts))
+    focal_mm = reckoning.focal_of(turn.facts) or usual_mm
     named = measures.focal(focal_mm, sensor.crop_factor)
     turn.say(Role.SETTINGS, "lens.by_eye", focal=named, form=form_of(turn.facts))
     turn.reason("why.by_eye")

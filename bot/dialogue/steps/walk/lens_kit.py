@@ -39,14 +39,6 @@ def lenses_on(turn: Turn) -> list[Lens]:
     return reckoning.lenses_of(facts.model_copy(update={"lenses": used}) if used else facts)
 
 
-def within_kit(lenses: list[Lens], wanted_mm: float) -> float:
-    """The focal length of the kit nearest to the wanted one."""
-    if not lenses:
-        return wanted_mm
-    reachable = [min(max(wanted_mm, lens.shortest_mm), lens.longest_mm) for lens in lenses]
-    return min(reachable, key=lambda focal: max(focal / wanted_mm, wanted_mm / focal))
-
-
 def lens_names(lenses: list[Lens]) -> str:
     """Lenses as people write them: `16-35 or 24-105`."""
     names = [

@@ -57,7 +57,7 @@ def take_settings(turn: Turn) -> GivenSettings | None:
 def _assumed(turn: Turn, shutter_s: float) -> GivenSettings:
     """A frame of which the time alone was told: base ISO, and the f-number that suits the depth."""
     facts, camera = turn.facts, turn.camera
-    used_mm = reckoning.focal_of(facts) or reckoning.usual_focal_mm(camera.sensor)
+    used_mm = reckoning.focal_of(facts) or reckoning.usual_focal_mm(facts)
     depth = reckoning.depth_of(facts, used_mm)
     return GivenSettings(f_number=depth.exact, shutter_s=shutter_s, iso=camera.base_iso)
 
