@@ -155,3 +155,12 @@ def test_what_is_seen_with_more_behind(
 def test_what_is_seen_and_taken_back(question: str, text: str) -> None:
     """What stands behind may say otherwise; alone, an option is a plain reply."""
     assert worded(QUESTIONS[question], _said(text, "en")) is None
+
+
+@pytest.mark.parametrize("line", ["2, my wife says hello", "new walk please, lovely weather"])
+def test_talk_behind_a_choice_leaves_its_question_last(line: str) -> None:
+    """What tells nothing and asks nothing changes nothing."""
+    player = Player()
+    for before in ("start", "12 m tall, 18 m away", "start"):
+        player.say(before)
+    assert player.say(line)[0].keys[-1] == "ask.geometry"
