@@ -246,6 +246,7 @@ def flowing_or_usual(
     The usual case is the one on which the bands of the looks were set: a fall of 10 m from
     15 m, 24 mm as on full frame (common practice).
     """
+    sensor_of(facts, assumed)  # what is assumed of the camera is named first
     if focal_mm is None:
         focal_mm = usual_focal_mm(facts)
         _note(assumed, "focal", focal_mm=focal_mm)

@@ -382,7 +382,8 @@ def test_the_fall_of_a_group_is_kept() -> None:
     walk = Player()
     people = "We are four, my students: a full frame, an APS-C, a four thirds and a phone."
     said = walk.say(f"{people} I teach them at a 25 m fall, we stand 35 m off")[0]
-    assert said.body.startswith("All keep 1/5 s")
+    # 4 % of the 26 m that a frame of the whole fall covers, at √(2 × 9.81 × 25) / 2 = 11 m/s
+    assert said.body.startswith("All keep 1/10 s")
     assert "ask.height" not in keys_of(walk, "overcast, a rock at 2 m")
 
 
@@ -402,7 +403,8 @@ def test_a_group_at_a_fall_that_is_walked_begins_no_other_walk() -> None:
     walk.say("start")
     people = "We are four, my students: a full frame, an APS-C, a four thirds and a phone."
     said = walk.say(f"{people} I teach them at a 25 m fall, we stand 35 m off")[0]
-    assert said.body.startswith("All keep 1/5 s")
+    # 4 % of the 26 m that a frame of the whole fall covers, at √(2 × 9.81 × 25) / 2 = 11 m/s
+    assert said.body.startswith("All keep 1/10 s")
 
 
 def test_nothing_near_is_heard_before_it_is_asked() -> None:
