@@ -296,11 +296,8 @@ def test_a_time_told_before_the_settings_is_only_noted() -> None:
 
 def test_an_unknown_focal_length_frames_the_fall_with_the_lenses_at_hand() -> None:
     """20 ft from 40 ft: 23.5 mm x 40 / (20 x 1.05) = 45 mm on APS-C, which an 18-55 has."""
-    player = Player()
-    player.say("20 ft high fall, APS-C with 18-55, tripod, open shade")
-    body = player.say("I'm standing 40 ft in front of the fall, what do i set on the camera?")[0].body
-    assert "Assumed: 44 mm" in body
-    wide = Player()
-    wide.say("20 ft high fall, APS-C with an 18-35, tripod, open shade")
-    body = wide.say("I'm standing 40 ft in front of the fall, what do i set on the camera?")[0].body
-    assert "Assumed: 35 mm" in body
+    asks = "I'm standing 40 ft in front of the fall, what do i set on the camera?"
+    for lens, taken in (("18-55", "44 mm"), ("18-35", "35 mm")):
+        player = Player()
+        player.say(f"20 ft high fall, APS-C with an {lens}, tripod, open shade")
+        assert f"Assumed: {taken}" in player.say(asks)[0].body

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import re
+from functools import lru_cache
 from typing import Final
 
 from bot.dialogue.tongues import of_each
@@ -25,6 +26,7 @@ _CLEAR: Final = 2
 _OUTWEIGHS: Final = 3
 
 
+@lru_cache(maxsize=32)  # of one message it is asked from many sides
 def language_of(text: str) -> str | None:
     """The language that a message is clearly written in, by its code; None where it is not clear.
 
