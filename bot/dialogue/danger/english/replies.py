@@ -55,8 +55,8 @@ REPLIES: Final[Mapping[str, tuple[str, ...]]] = {
         r"\bsafe now\b",
         rf"\b(?:all|the) (?:two|three|four|five|six|\d)(?: of (?:us|them))?{_IS}{_GOOD}",
         (
-            r"\b(?:we|everyone|everybody|all of us|all)(?: are| is)?(?: all)?(?: \w+)? (?:up (?:on|at"
-            r"|in) the"
+            r"\b(?:we|everyone|everybody|all of us|all)(?: are| is)?(?: all)?(?: \w+)?"
+            r" (?:up (?:on|at|in) the"
             r"|on (?:high|higher|safe|dry) ground|out of the (?:gorge|canyon|water|river)"
             r"|away from the (?:water|river|edge|fall|falls|gorge))\b"
         ),
