@@ -250,11 +250,13 @@ def _addressed(turn: Turn, event: TextReceived) -> None:
         event = event.model_copy(update={"text": rest})
     if doubt.is_open(turn) or closed_place.is_open(turn) or event.corrects is not None:
         _as_asked(turn, event, whole)
-    elif beside := slick_side.hear(turn, event.text):
-        _as_asked(turn, event.model_copy(update={"text": beside}), whole)
-        slick_side.mind(turn)
-    else:
+        return
+    beside = slick_side.hear(turn, event.text)
+    if beside is None:
         repeat.put_again_if_open(turn)
+        return
+    _as_asked(turn, event.model_copy(update={"text": beside}), whole)
+    slick_side.mind(turn)
 
 
 def _as_asked(turn: Turn, event: TextReceived, whole: str) -> None:

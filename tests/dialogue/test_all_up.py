@@ -30,18 +30,28 @@ def _held(language: str) -> Player:
         ("en", "packed up and left right away, everyone's in the car"),
         ("en", "safe, the two of us"),
         ("en", "all up on the road. the sun is coming out on the fall"),
-        ("de", "Ja, wir sind alle oben auf dem Forstweg, gut 25 m über dem Bach. Von hier sieht"
-               " man den Fall durch die Buchen."),
+        (
+            "de",
+            (
+                "Ja, wir sind alle oben auf dem Forstweg, gut 25 m über dem Bach. Von hier sieht"
+                " man den Fall durch die Buchen."
+            ),
+        ),
         ("de", "wir sind schon rauf, beide oben am Weg, alles gut"),
         ("de", "alle hier neben mir, keiner fehlt. Ich frage nur, ob wir später runter können"),
         ("es", "sí, a salvo las dos"),
-        ("es", "si estamos todas bien, aqui la tengo junto a mi. nomas pregunto si es seguro"
-               " cruzar brincando las piedras"),
+        (
+            "es",
+            (
+                "si estamos todas bien, aqui la tengo junto a mi. nomas pregunto si es seguro"
+                " cruzar brincando las piedras"
+            ),
+        ),
         ("es", "salimos luego luego, todos bien"),
         ("es", "nadie lastimado, todas aqui conmigo"),
         ("es", "ya estamos todas en la carretera, nomas tenia ganas, nadie lastimado"),
     ],
-)  # fmt: skip
+)
 def test_news_in_own_words_ends_it(language: str, reply: str) -> None:
     """Who left at once, sees the fall from up there or only wonders is in no danger."""
     player = _held(language)
@@ -79,10 +89,16 @@ def test_somebody_left_behind_holds_it(language: str, reply: str) -> None:
     [
         ("en", "we climbed up, both on the path, fine. just my legs are shaking", "shaking legs"),
         ("de", "uns geht's gut, mir zittern nur die Beine", "zitternden Beinen"),
-        ("es", "ya subimos, estamos arriba en el camino las dos, bien. me tiemblan las piernas"
-               " nomas", "piernas temblando"),
+        (
+            "es",
+            (
+                "ya subimos, estamos arriba en el camino las dos, bien. me tiemblan las piernas"
+                " nomas"
+            ),
+            "piernas temblando",
+        ),
     ],
-)  # fmt: skip
+)
 def test_shaking_legs_are_answered(language: str, reply: str, said: str) -> None:
     """Up and safe, it is the fright: sit down first."""
     player = _held(language)

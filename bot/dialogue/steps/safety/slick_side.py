@@ -36,7 +36,7 @@ def beside(text: str, danger: Danger) -> str | None:
     return None if rest == text else rest
 
 
-def hear(turn: Turn, text: str) -> str:
+def hear(turn: Turn, text: str) -> str | None:
     """Keep that a side is slick, and say so where a message tells it in a sentence of its own.
 
     Args:
@@ -44,17 +44,18 @@ def hear(turn: Turn, text: str) -> str:
         text: as typed.
 
     Returns:
-        What else the message says.
+        What else the message says; None where that is all.
     """
     if not tells_of_slick(text):
         return text
     if turn.context.conversation.walk is not None:
         turn.change_walk(checks=turn.walk.checks | {_TOLD: "told"})
     rest = without_slick(text)
-    if rest != text:
-        turn.say(Role.SAFETY, _SAID)
-        turn.reason("why.practice")
-    return rest
+    if rest == text:
+        return text
+    turn.say(Role.SAFETY, _SAID)
+    turn.reason("why.practice")
+    return rest or None
 
 
 def mind(turn: Turn) -> None:
