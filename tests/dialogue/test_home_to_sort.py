@@ -24,8 +24,9 @@ def _walked(language: str) -> Player:
         (
             "en",
             (
-                "I'll pack up here. Back home this evening I have the clipped one, the silky attempt, "
-                "the gloomy 35 shot and seven fern frames on the laptop: where should I begin?"
+                "I'll pack up here. Back home this evening I have the clipped one, the silky"
+                " attempt, the gloomy 35 shot and seven fern frames on the laptop: where"
+                " should I begin?"
             ),
         ),
         (
