@@ -112,6 +112,8 @@ WORDS: Final[Mapping[str, str]] = {
         r"(?:what (?:is|are|s)|whats) (?:a|the|your) ladders?"
         r"|(?:surely )?(?:you|u) (?:dont|do not|didnt) mean (?:that )?(?:i|we)"
         r" (?:should |have to |must |need to )?climb \w+"
+        r"|(?:(?:i|we) )?(?:dont|do not|cant|didnt)(?: (?:quite|really))* (?:follow|get|understand)"
+        r" (?:the|your|this|that) ladder"
     ),
     # Dry ground some metres from the fall.
     "calm_parts.dry_ground": (

@@ -96,6 +96,8 @@ WORDS: Final[Mapping[str, str]] = {
         r"was ist (?:ein\w*|die|das mit der) (?:\w*leiter|zeitenleiter)"
         r"|(?:du |damit )?(?:meinst|meinen)(?: du| sie)?(?: (?:aber|doch|ja))* nicht(?: ,)?"
         r" dass (?:ich|wir) (?:\w+ )?kletter\w*(?: soll\w*| muss)?"
+        r"|(?:ich )?(?:versteh|kapier)\w* (?:die|deine|das mit der) (?:reihe|\w*leiter)"
+        r" (?:nicht|net)"
     ),
     # Dry ground some metres from the fall.
     "calm_parts.dry_ground": (

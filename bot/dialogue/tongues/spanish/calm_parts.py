@@ -76,6 +76,7 @@ WORDS: Final[Mapping[str, str]] = {
         r"que es (?:una|la|esa|eso de la) escalera(?: de tiempos)?"
         r"|no (?:te refieres|querras decir|dices)(?: (?:a|que))* (?:tengo que |debo |yo )*"
         r"(?:trepar|escalar|subir|trepe|escale|suba) \w+"
+        r"|no (?:entiendo|sigo|capto|le entiendo a) (?:la|tu|lo de la) (?:serie|escalera)"
     ),
     # Dry ground some metres from the fall.
     "calm_parts.dry_ground": (
