@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import pytest
 
+from bot.dialogue.context import Conversation
 from tests.dialogue.player import Player
 
 _LANGUAGE = {"en": "english", "de": "sprache deutsch", "es": "idioma español"}
@@ -15,11 +16,16 @@ _FLOOD = {
 _WALK = "12 m, 18 m, 1.5 m, 24-70"
 
 
+def _conversation(player: Player) -> Conversation:
+    assert player.context is not None
+    return player.context.conversation
+
+
 def _held(language: str) -> Player:
     player = Player()
     for line in (_LANGUAGE[language], "start", _WALK, _FLOOD[language]):
         player.say(line)
-    assert player.context.conversation.emergency is not None
+    assert _conversation(player).emergency is not None
     return player
 
 
@@ -56,7 +62,7 @@ def test_news_in_own_words_ends_it(language: str, reply: str) -> None:
     """Who left at once, sees the fall from up there or only wonders is in no danger."""
     player = _held(language)
     player.say(reply)
-    assert player.context.conversation.emergency is None
+    assert _conversation(player).emergency is None
 
 
 @pytest.mark.parametrize(
@@ -81,7 +87,7 @@ def test_somebody_left_behind_holds_it(language: str, reply: str) -> None:
     """An exception, a person left behind or a flood told anew holds everything."""
     player = _held(language)
     player.say(reply)
-    assert player.context.conversation.emergency is not None
+    assert _conversation(player).emergency is not None
 
 
 @pytest.mark.parametrize(
@@ -103,7 +109,7 @@ def test_shaking_legs_are_answered(language: str, reply: str, said: str) -> None
     """Up and safe, it is the fright: sit down first."""
     player = _held(language)
     assert said in player.say(reply)[0].body
-    assert player.context.conversation.emergency is None
+    assert _conversation(player).emergency is None
 
 
 def test_legs_of_who_was_in_the_water_are_cold() -> None:
@@ -152,5 +158,15 @@ def test_nobody_hurt_she_only_wants_to_cross() -> None:
         "no no, nadie lastimado, sigue en la orilla, nomas tiene ganas. esta peligroso o si se"
         " puede?"
     )
-    assert player.context.conversation.emergency is None
+    assert _conversation(player).emergency is None
     assert "orilla" in said[0].body
+
+
+def test_is_it_dangerous_is_answered_behind_a_no() -> None:
+    """The bank is the safe place, whatever the doubt was of."""
+    player = Player()
+    for line in (_LANGUAGE["de"], "start", _WALK):
+        player.say(line)
+    player.say("meine freundin sucht einen weg rüber, hüpft über die steine")
+    said = player.say("nein, keiner verletzt, sie hat nur lust. ist das gefährlich oder geht das?")
+    assert "Ufer ist der sichere Ort" in said[0].body

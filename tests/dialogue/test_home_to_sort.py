@@ -4,10 +4,16 @@ from __future__ import annotations
 
 import pytest
 
+from bot.dialogue.context import Conversation
 from bot.dialogue.meaning.at_home import asks_where_to_begin, is_home, wants_review
 from tests.dialogue.player import Player
 
 _LANGUAGE = {"en": "english", "de": "sprache deutsch", "es": "idioma español"}
+
+
+def _conversation(player: Player) -> Conversation:
+    assert player.context is not None
+    return player.context.conversation
 
 
 def _walked(language: str) -> Player:
@@ -45,8 +51,8 @@ def test_where_to_begin(language: str, text: str) -> None:
     body = player.say(text)[0].body
     assert "100 %" in body
     assert "1/8" in body
-    assert player.context.conversation.home_at is not None
-    assert player.context.conversation.question is None
+    assert _conversation(player).home_at is not None
+    assert _conversation(player).question is None
 
 
 def test_what_is_told_beside_does_not_keep_it_closed() -> None:
@@ -57,7 +63,7 @@ def test_what_is_told_beside_does_not_keep_it_closed() -> None:
         "durchsehen."
     )
     assert "alle Bilder in einer Nachricht" in said[0].body
-    assert player.context.conversation.home_at is not None
+    assert _conversation(player).home_at is not None
 
 
 @pytest.mark.parametrize(

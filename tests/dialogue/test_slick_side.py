@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import pytest
 
+from bot.dialogue.context import Conversation
 from bot.dialogue.meaning.slick_side import tells_of_slick, without_slick
 from tests.dialogue.player import Player
 
@@ -22,11 +23,16 @@ _STEP = ("10 to 30", "10 bis 30", "10 a 30")
 _CAUTION = ("Don't step there", "Tritt da nicht hin", "No pises ahí")
 
 
+def _conversation(player: Player) -> Conversation:
+    assert player.context is not None
+    return player.context.conversation
+
+
 def _at_the_sides(language: str = "english") -> Player:
     player = Player()
     for line in (language, "start", *_WALK[language]):
         player.say(line)
-    question = player.context.conversation.question
+    question = _conversation(player).question
     assert question is not None
     assert question.name == "sides"
     return player
@@ -71,8 +77,9 @@ def test_it_is_kept(language: str, text: str) -> None:
     player = _at_the_sides(language)
     said = player.say(text)[0].body
     assert any(caution in said for caution in _CAUTION)
-    assert player.context.conversation.question is not None
-    assert player.context.conversation.question.name == "sides"
+    question = _conversation(player).question
+    assert question is not None
+    assert question.name == "sides"
     body = player.say("2")[0].body
     assert any(caution in body for caution in _CAUTION)
     assert not any(step in body for step in _STEP)
@@ -98,7 +105,7 @@ def test_who_slipped_is_in_danger(text: str) -> None:
     """A fall is told in more words than the ground."""
     player = Player()
     player.say(text)
-    conversation = player.context.conversation
+    conversation = _conversation(player)
     assert conversation.emergency is not None or conversation.doubted is not None
 
 

@@ -7,7 +7,7 @@ from typing import Final
 
 from bot.dialogue.folding import folded
 from bot.dialogue.meaning.sentences import clauses_of
-from bot.dialogue.tongues import in_any
+from bot.dialogue.tongues import in_any, whole_words
 
 _LEAD: Final = rf"(?:{in_any('aftermath.lead')} (?:, )?)*"
 #: Whole parts alone: "left straight away" tells of no one who was left.
@@ -17,6 +17,7 @@ _LEFT: Final = re.compile(
 _SEEN: Final = re.compile(rf"{_LEAD}(?:{in_any('aftermath.view')}|{in_any('aftermath.sun')})")
 _WONDERS: Final = re.compile(rf"{_LEAD}{in_any('aftermath.wonders')}\b")
 _SHAKEN: Final = re.compile(rf"{_LEAD}{in_any('aftermath.shaken')}")
+_IS_IT_SAFE: Final = whole_words("aftermath.is_it_safe")
 
 
 def is_over(part: str) -> bool:
@@ -64,6 +65,15 @@ def without_shaken(text: str) -> str:
     parts = clauses_of(text)
     rest = [part for part in parts if not is_shaken(part)]
     return text if len(rest) == len(parts) else " ".join(rest)
+
+
+def asks_if_safe(text: str) -> bool:
+    """Whether a question asks if something is safe, or may be done.
+
+    Args:
+        text: as typed, in any of Linn's languages.
+    """
+    return "?" in text and _IS_IT_SAFE.search(folded(text)) is not None
 
 
 def _bare(part: str) -> str:

@@ -39,6 +39,11 @@ WORDS: Final[Mapping[str, str]] = {
         r" (?:water|falls?|waterfall))?"
     ),
     "aftermath.next": r"(?:for |and )?(?:the )?next (?:time|trip|visit)",
+    # Whether something is safe, asked behind a "no" to whether anybody is in danger.
+    "aftermath.is_it_safe": (
+        r"(?:is|isnt|would|could)(?: (?:it|that|this|be|there))+ (?:\w+ )?(?:dangerous|safe|risky)"
+        r"|(?:can|could|may) (?:we|she|he|i|they)(?: (?:do it|do that|cross|go|try))?(?=$| [.,])"
+    ),
     "aftermath.shaken": (
         r"(?:just )?(?:my|our|her|his|the) (?:legs?|knees?)(?: (?:are|is))?(?: (?:still|just|a bit"
         r"|all))*"

@@ -43,6 +43,11 @@ WORDS: Final[Mapping[str, str]] = {
         r" (?:wasser|fall|wasserfall))?"
     ),
     "aftermath.next": r"(?:und )?fur(?:s| das)? nachste(?:s|n)? (?:mal|tour|besuch)",
+    # Whether something is safe, asked behind a "no" to whether anybody is in danger.
+    "aftermath.is_it_safe": (
+        r"(?:ist|ware|is) (?:das|es|des|s) (?:\w+ )?(?:gefahrlich|sicher|riskant)|geht das"
+        r"|(?:kann|darf) (?:man|sie|er) (?:das|ruber)"
+    ),
     "aftermath.shaken": (
         r"(?:nur |bloss )?(?:mir |uns )?(?:zittern|schlottern|wackeln)(?: (?:mir|uns|noch|nur|halt"
         r"|jetzt))*"

@@ -38,6 +38,11 @@ WORDS: Final[Mapping[str, str]] = {
         r" (?:cascada|agua|caida|salto))?"
     ),
     "aftermath.next": r"(?:y )?para la (?:proxima|otra)(?: vez)?",
+    # Whether something is safe, asked behind a "no" to whether anybody is in danger.
+    "aftermath.is_it_safe": (
+        r"(?:es|esta|sera|seria) (?:\w+ )?(?:peligros[oa]|segur[oa]|riesgos[oa])|se puede"
+        r"|(?:puede|podemos) (?:pasar|cruzar)"
+    ),
     "aftermath.shaken": (
         rf"(?:{_NOMAS} )?(?:me|nos|le|les) (?:tiemblan|temblaban|flaquean|estan temblando)"
         rf"(?: (?:un poco|todavia|aun))* (?:las )?(?:piernas|rodillas)"
