@@ -38,6 +38,7 @@ from bot.dialogue.steps.safety import (
     hint,
     precaution,
     rain_asked,
+    slick_side,
     whole_room,
 )
 from bot.dialogue.steps.walk import arrive, light_named, patience
@@ -247,6 +248,19 @@ def _addressed(turn: Turn, event: TextReceived) -> None:
     turn.replies_to = event.replies_to
     if rest:
         event = event.model_copy(update={"text": rest})
+    if doubt.is_open(turn) or closed_place.is_open(turn) or event.corrects is not None:
+        _as_asked(turn, event, whole)
+        return
+    beside = slick_side.hear(turn, event.text)
+    if beside is None:
+        repeat.put_again_if_open(turn)
+        return
+    _as_asked(turn, event.model_copy(update={"text": beside}), whole)
+    slick_side.mind(turn)
+
+
+def _as_asked(turn: Turn, event: TextReceived, whole: str) -> None:
+    """Answer a message that is for Linn; `whole` has the words that told when, too."""
     if event.corrects is not None:
         _corrected(turn, event)
     elif cry_of(event.text) is Cry.PLAIN:

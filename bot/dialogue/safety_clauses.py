@@ -11,6 +11,7 @@ import re
 from collections.abc import Callable, Sequence
 from typing import Final, NamedTuple
 
+from bot.dialogue.danger.aftermath import has_left, is_over, wonders
 from bot.dialogue.danger.beside import FACT_ODDS
 from bot.dialogue.danger.calm_parts import without_calm, without_idle
 from bot.dialogue.danger.cold_hands import only_cold_hands
@@ -140,7 +141,11 @@ def _rest_of(parts: Sequence[_Part]) -> str:
 def _tells_nothing(part: str) -> bool:
     """Whether a part only tells where people are, or since when."""
     said = folded(part)
-    return is_with_me(part) or (is_only_good(said) and not any(map(str.isdigit, said)))
+    return (
+        is_with_me(part)
+        or has_left(part)
+        or (is_only_good(said) and not any(map(str.isdigit, said)))
+    )
 
 
 def _contradicts(part: _Part) -> bool:
@@ -171,8 +176,10 @@ def _is_of_the_picture(part: str) -> bool:
 
 
 def _is_calm(part: str) -> bool:
-    """Whether a part in known words tells of no trouble: beside me, hungry, not rising."""
-    return is_with_me(part) or not without_calm(part) or not without_idle(part)
+    """Whether a part in known words tells of no trouble: beside me, left at once, not rising."""
+    if is_with_me(part) or is_over(part) or wonders(part):
+        return True
+    return not without_calm(part) or not without_idle(part)
 
 
 def _leans_safe(question: str, part: str, said: Callable[[str], Said]) -> bool:

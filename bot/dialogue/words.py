@@ -40,6 +40,7 @@ from bot.dialogue.steps.telling import (
     nothing_near,
     rain_told,
     settings_asked,
+    sun_now,
     told,
     white_told,
 )
@@ -196,6 +197,8 @@ def _taken_in(
     if asides.leave(turn, event.text, told, asked) or nothing_near.hear(turn, said, told):
         return
     heard = manner.said(turn, said, event.text)
+    if sun_now.answer(turn, heard):
+        return
     if filter_unknown.answer(turn, heard) or where_it_blinks.answer(turn, heard, asked):
         return
     heard = white_told.hear(turn, heard)

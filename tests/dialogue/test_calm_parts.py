@@ -43,6 +43,32 @@ from tests.dialogue.player import Player
         "no idea where to see that",
         "don't know where to find that on my camera",
         "ni idea dónde sale",
+        # How long somebody has been there, and who asks when they are back.
+        (
+            "My friend texts asking when im back, could you tell me roughly how long it takes for "
+            "the walk out? been here almost an hour now i think"
+        ),
+        "wir sind jetzt fast eine Stunde hier, meine Frau fragt wann wir zurück sind",
+        "mi amiga pregunta a que hora regreso. llevo como una hora aqui",
+        # A plan for the day.
+        (
+            "Starting 8am like i said, just me walking. No idea about sunset, ill be back for "
+            "lunch. You didn't say though... is it even worth going without a filter?"
+        ),
+        (
+            "Ich gehe um 8 los, nur ich. Keine Ahnung wann die Sonne untergeht, zum Mittagessen "
+            "bin ich zurück"
+        ),
+        "salgo a las 8, voy sola. ni idea de la puesta de sol, regreso para comer",
+        # Who throws stones in.
+        "der jonas wirft steine rein, dem is langweilig",
+        "my son is throwing stones into the pool, he's bored",
+        "mi hijo tira piedras al agua, esta aburrido",
+        # A sign that is kept.
+        (
+            "im standing on the gravel bank maybe 40 ft in front of the fall, dry feet. sign says "
+            "stay on the path and the bank is where the path ends. what do i set on the camera?"
+        ),
     ],
 )
 def test_no_danger(text: str) -> None:
@@ -54,6 +80,15 @@ def test_no_danger(text: str) -> None:
     "text",
     [
         "standing on dry gravel 5 m from the fall. water is rising",
+        "been here two hours, can't find the way out",
+        "been here an hour, she hasn't come back",
+        "wir sind seit zwei stunden hier und finden nicht zurück",
+        "somebody throws rocks over the edge onto us",
+        "kids are throwing rocks from the lip, one hit my wife",
+        "my son throws stones into the pool and he slipped in",
+        "mi hijo se tiro al agua",
+        "no idea about sunset, it's getting dark and we have no lamp",
+        "just me walking, she is gone",
         "the water looks frozen, can I walk on it?",
         "we moved under the trees, thunder is close",
         "blitze und wir stehen unter den bäumen",

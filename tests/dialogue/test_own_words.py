@@ -15,6 +15,12 @@ from tests.dialogue.walked import keys_of, walked
     ("asked", "name"),
     [
         ("And what is a ladder, you don't mean I climb something?", "ladder"),
+        ("i dont follow the ladder", "ladder"),
+        ("sorry I don't quite follow the ladder bit", "ladder"),
+        ("you lost me with the ladder", "ladder"),
+        ("ich verstehe die Reihe nicht", "ladder"),
+        ("das mit der Reihe versteh ich nicht", "ladder"),
+        ("no le entiendo a la serie", "ladder"),
         ("What does '1 %, textured' mean please", "share"),
         ("what do you mean by water crosses 2 % of the frame", "share"),
         ("2 % of the frame? what's that", "share"),
@@ -96,3 +102,26 @@ def test_a_time_to_turn_back_that_is_known_is_told() -> None:
     assert keys_of(player, "what's a turn back time?")[0] == "term.turn_back"
     player.say("3 km walk out, 150 m climb, sunset 18:40")
     assert keys_of(player, "what's my turn back time?")[0] != "term.turn_back"
+
+
+def test_a_wish_beside_the_word_is_for_its_answer() -> None:
+    """Silk is wished and asked for behind a word that is not understood; nobody is lost."""
+    player = walked()
+    player.say("english")
+    body = player.say("i dont follow the ladder. I'd like silky water, how slow do I go?")[0].body
+    assert "each twice the last" in body
+    assert "Silky:" in body
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "ich verstehe die Reihe, danke",
+        "I don't follow the path",
+        "i cant get the lip in the frame",
+        "die Kante ist nicht frei",
+    ],
+)
+def test_no_word_is_asked(text: str) -> None:
+    """What is followed or reached in the place is no word."""
+    assert own_word_asked(text) is None

@@ -18,6 +18,9 @@ _SEEN_IDEAS: Final = (
     "calm_parts.wobbles",
     "calm_parts.own_words",
     "calm_parts.dry_ground",
+    "calm_parts.stones",
+    "calm_parts.waited",
+    "calm_parts.sunset",
 )
 #: From a sign, or a word that goes on, to the next sign: what goes on behind it may take it back.
 _CALM: Final = re.compile(
@@ -35,7 +38,8 @@ _NOT_RISING: Final = re.compile(
 )
 _IDLE: Final = re.compile(
     rf"(?:^|\b{in_any('calm_parts.joined')} )(?:{in_any('calm_parts.lead')} )*"
-    rf"(?:{in_any('calm_parts.idle')}|{in_any('calm_parts.put_under')}(?: \?)?)$"
+    rf"(?:{in_any('calm_parts.idle')}|{in_any('calm_parts.planned')}"
+    rf"|{in_any('calm_parts.put_under')}(?: \?)?)$"
 )
 #: A storm, or ice that is walked on: there nothing is harmless.
 _UNSAFE: Final = whole_words("calm_parts.unsafe")
@@ -67,7 +71,7 @@ def without_calm(text: str) -> str:
 
 
 def without_idle(text: str) -> str:
-    """A message without those of its parts that tell of hunger or boredom alone.
+    """A message without those of its parts that tell of hunger, boredom or plans alone.
 
     Args:
         text: as typed; as `without_calm`.

@@ -12,6 +12,7 @@ from bot.dialogue.tongues import in_any, whole_words
 
 _HOME: Final = whole_words("at_home.home")
 _REVIEW: Final = whole_words("at_home.review")
+_SORTS: Final = whole_words("at_home.sort")
 _BRINGS: Final = whole_words("at_home.brings")
 #: "I left it at home", "we are going home": said on the way, or of something else.
 _NOT_YET: Final = whole_words("at_home.not_yet")
@@ -73,6 +74,11 @@ def wants_review(text: str) -> bool:
     """Whether a message asks to go through frames that are taken."""
     said = plain(text, _ENDS)
     return _REVIEW.search(said) is not None and not _NOT_YET.search(said)
+
+
+def asks_where_to_begin(text: str) -> bool:
+    """Whether a message asks where to begin with frames that are to be sorted out."""
+    return _SORTS.search(plain(text, _ENDS)) is not None
 
 
 def brings_frame(text: str) -> bool:

@@ -14,6 +14,7 @@ _SUN: Final = whole_words("sun.sun")
 _TURNS: Final = whole_words("sun.by_turns", "sun.on_part")
 _THROUGH: Final = whole_words("sun.comes_through")
 _PATCHES: Final = whole_words("sun.patches")
+_ON_GLASS: Final = whole_words("sun.on_glass")
 _GONE: Final = whole_words("sun.gone")
 
 
@@ -28,6 +29,7 @@ def told(said: Said) -> bool | None:
     sunny = [one for one in sentences if _SUN.search(one)]
     if any(_TURNS.search(one) for one in sunny):
         return True
-    if any(_THROUGH.search(one) for one in sunny) and any(map(_PATCHES.search, sentences)):
+    patched = [one for one in sentences if _PATCHES.search(one) and not _ON_GLASS.search(one)]
+    if any(_THROUGH.search(one) for one in sunny) and patched:
         return True
     return False if any(map(_GONE.search, sentences)) else None

@@ -190,6 +190,16 @@ _OF_THE_WARNING: Final = any_of(
 )
 
 
+#: A bit of foam beside the fall is no more than sparkle (own rule: the fall is what is looked at).
+_BESIDE_THE_FALL: Final = any_of(
+    r"(?:one|an?|only|just|some)(?: (?:a|very|really|tiny|little|small|wee))*"
+    r" (?:bit|spot|part|patch|piece|section|corner)\b[^.;]{0,30}?"
+    r"\b(?:foam|froth|edge|pool|bottom)\b"
+    rf"[^.;]{{0,30}}?{_BLINK}[^.;]{{0,12}}?\b(?:not|no|nothing) (?:in |on )?(?:the )?(?:main )?"
+    r"(?:falls?|water|waterfall|drop|column)"
+)
+
+
 def _known(part: str) -> str:
     """What is told of a frame beside clauses that say not to know: "no idea about blinking"."""
     if not says_not_known(part):
@@ -210,6 +220,8 @@ def read_blink(draft: Draft) -> None:
     text = _ZEBRA.sub("zebras", text)
     if bare:
         draft.note("blink", bare)
+    elif _BESIDE_THE_FALL.search(draft.text):
+        draft.note("blink", Blink.DOTS)
     elif _UNSEEN.search(text):
         draft.note("blink", Blink.NOTHING)
     elif _BLINKS.search(text):

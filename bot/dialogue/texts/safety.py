@@ -201,6 +201,8 @@ SAFETY: Final[dict[str, str]] = {
         "Rangers say when."
     ),
     "danger.thunder.over": "Good. Stay in shelter until 30 minutes after the last thunder.",
+    # After a fright: common practice.
+    "danger.shaken": "Sit down, drink something warm; nobody walks or drives on shaking legs.",
     "danger.walk_waits": "Your walk is kept: `start` opens it, or a new one elsewhere.",
     "danger.walk_kept": "The walk is as it was.",
     "danger.call_back": (

@@ -181,6 +181,11 @@ WALK: Final[dict[str, str]] = {
     "top.lip": "Touching looks like a mistake: give the lip 3 to 5 % of air, or cut it on purpose.",
     "sides.twig": "Move 10 to 30 cm, or zoom in a little; keep it only if you mean it.",
     "sides.twig_feet": "Move 4 to 12 inches, or zoom in a little; keep it only if you mean it.",
+    # Common practice: algae is as slick as ice.
+    "sides.slick": (
+        "Don't step there: algae and wet stone are slick as ice. Zoom in a little instead, or "
+        "leave it in."
+    ),
     "sides.bright": "Bright at a corner pulls the eye hardest: move, zoom, or crop it off.",
     "anchor.none": "Go lower, or bring one rock with a clear outline into the bottom third.",
     "anchor.cut": "Step back or tilt down until its outline is whole, clear of the edge.",

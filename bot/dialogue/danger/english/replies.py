@@ -48,11 +48,15 @@ REPLIES: Final[Mapping[str, tuple[str, ...]]] = {
         ),
         r"\ball (?:clear|good|safe|fine|accounted for|ok|okay|well|cool|sorted)\b",
         r"^(?:safe|safe and sound|safe and well|safe again)$",
+        (
+            r"(?:^|, )(?:safe|safe and sound|fine|okay|ok|unhurt|dry and (?:ok|okay|safe))(?: ,)?"
+            r" (?:(?:both|all|the (?:two|three|four)) of us|everyone|everybody)(?= ,|$)"
+        ),
         r"\bsafe now\b",
         rf"\b(?:all|the) (?:two|three|four|five|six|\d)(?: of (?:us|them))?{_IS}{_GOOD}",
         (
-            r"\b(?:we|everyone|everybody|all of us)(?: are| is)?(?: all)?(?: \w+)? (?:up (?:on|at"
-            r"|in) the"
+            r"\b(?:we|everyone|everybody|all of us|all)(?: are| is)?(?: all)?(?: \w+)?"
+            r" (?:up (?:on|at|in) the"
             r"|on (?:high|higher|safe|dry) ground|out of the (?:gorge|canyon|water|river)"
             r"|away from the (?:water|river|edge|fall|falls|gorge))\b"
         ),

@@ -29,6 +29,10 @@ REPLIES: Final[Mapping[str, tuple[str, ...]]] = {
         ),
         rf"\b(?:nosotros|nosotras|estamos)(?: \w+){{0,2}}? {_GOOD}",
         r"^(?:a salvo|sanos y salvos)$",
+        (
+            r"(?:^|, )(?:(?:si|ya|estamos) )*(?:a salvo|bien|sanas? y salvas?|san[oa]s y salv[oa]s)"
+            r" (?:tod[oa]s|amb[oa]s|l[oa]s (?:dos|tres|cuatro))(?= ,|$)"
+        ),
         r"\btodo (?:esta )?(?:muy )?(?:bien|en orden|ok|tranquilo|perfecto|controlado)\b",
         r"\b(?:ya )?(?:salimos|hemos salido|volvimos|hemos vuelto|regresamos|hemos regresado)\b",
         r"\bno (?:paso|ha pasado|pasa) nada\b",

@@ -9,6 +9,7 @@ from bot.dialogue.compose import Role
 from bot.dialogue.meaning.own_words import own_word_asked
 from bot.dialogue.meaning.said import Said
 from bot.dialogue.reading.foreign import glossed
+from bot.dialogue.steps.asked.told_beside_question import wished
 from bot.dialogue.turn import Turn
 from bot.dialogue.way_out import turn_back_of
 
@@ -35,4 +36,7 @@ def answer(turn: Turn, said: Said) -> str | None:
     phone = "_phone" if name == "focal" and reckoning.is_phone(turn.facts) else ""
     turn.say(Role.SETTINGS, _ELSEWHERE.get(name, f"term.{name}{phone}"))
     turn.reason("why.practice")
-    return others if said.language == "en" else glossed(others, said.language)
+    rest = others if said.language == "en" else glossed(others, said.language)
+    if turn.context.conversation.walk is not None:
+        turn.learn(wished(rest))  # "I want silk, how slow?" is answered for silk
+    return rest

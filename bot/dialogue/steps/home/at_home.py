@@ -11,7 +11,7 @@ from bot.dialogue.by_numbers import of_frame, share_told
 from bot.dialogue.compose import Role
 from bot.dialogue.facts import Facts
 from bot.dialogue.meaning.asking import asks
-from bot.dialogue.meaning.at_home import brings_frame, is_home, wants_review
+from bot.dialogue.meaning.at_home import asks_where_to_begin, brings_frame, is_home, wants_review
 from bot.dialogue.meaning.review_words import tells_of_taken
 from bot.dialogue.reading.foreign import glossed
 from bot.dialogue.reading.frame_list import told_in
@@ -19,7 +19,7 @@ from bot.dialogue.reading.frame_times import plain_times
 from bot.dialogue.steps.anywhere import manner, repeat
 from bot.dialogue.steps.frames import border_said, findings_said, raw_said, reviewing
 from bot.dialogue.steps.frames.at_hand import known
-from bot.dialogue.steps.home import told_frames
+from bot.dialogue.steps.home import editing, told_frames
 from bot.dialogue.steps.walk import arrive
 from bot.dialogue.steps.walk.highlights import clicks_within
 from bot.dialogue.texts import TEXTS, frames, measures
@@ -35,6 +35,8 @@ from core.water import Look, look_of
 _LIST: Final = 3
 #: Thirds of a frame that tell "from near to far" at least (own rule).
 _NEAR_AND_FAR: Final = 2
+#: Settings are of a frame that is told with them.
+_TAKEN_WITH: Final = frozenset({"f_number", "shutter_s", "iso"})
 #: The white is where it shall be.
 _HELD: Final = frozenset({Advice.KEEP, Advice.BRIGHTER, Advice.REFRAME})
 
@@ -48,6 +50,8 @@ def hear(turn: Turn, text: str, told: Facts) -> bool:
         told: what was read in it, to be answered from home.
     """
     home = is_home(text)
+    if home and not _TAKEN_WITH & told.known().keys() and _opens(turn, text):
+        return True
     if told.known() or _lists_frames(turn, text):
         if home:
             arrive_home(turn)
@@ -60,6 +64,27 @@ def hear(turn: Turn, text: str, told: Facts) -> bool:
         return False
     if brings_frame(text):
         turn.say(Role.SETTINGS, "home.send")
+    else:
+        begin(turn)
+    repeat.put_again_if_open(turn, whole=False)
+    return True
+
+
+def _opens(turn: Turn, text: str) -> bool:
+    """Open the review where a message from home wants one, or asks where to begin; whether it does.
+
+    What it tells besides is of frames that are taken: no light or look of now.
+    """
+    sorts = asks_where_to_begin(text)
+    if _lists_frames(turn, text) or brings_frame(text) or editing.names_fault(text):
+        return False
+    if not (sorts or wants_review(text)):
+        return False
+    arrive_home(turn)
+    if sorts:
+        turn.say(Role.SETTINGS, "asked.choose")
+        turn.say(Role.CHECK, "home.begin")
+        turn.reason("why.practice")
     else:
         begin(turn)
     repeat.put_again_if_open(turn, whole=False)

@@ -36,3 +36,13 @@ def answer(turn: Turn, said: Said) -> bool:
         turn.say(Role.SETTINGS, "home.edit_dull")
     turn.say_or_keep(Role.CHECK, "home.edit_lost")
     return True
+
+
+def names_fault(text: str) -> bool:
+    """Whether a message tells of dull or blue frames.
+
+    Args:
+        text: as typed.
+    """
+    said = plain(text)
+    return _DULL.search(said) is not None or _BLUE.search(said) is not None

@@ -31,7 +31,7 @@ from bot.dialogue.safety_clauses import Heard
 from bot.dialogue.safety_clauses import heard as heard_in_parts
 from bot.dialogue.safety_sense import says_safe
 from bot.dialogue.steps.anywhere import manner
-from bot.dialogue.steps.safety import emergency, gear_asked, of_the_day, whole_room
+from bot.dialogue.steps.safety import afterwards, emergency, gear_asked, shaken, whole_room
 from bot.dialogue.turn import Turn
 
 #: These speak for everybody; a bare yes does where it was asked for.
@@ -59,7 +59,8 @@ def answer(turn: Turn, held: Emergency, event: TextReceived, *, of_the_walk: boo
     Returns:
         What the message says besides, once all are safe; "" while the emergency is held.
     """
-    safe, rest = _heard(turn, held, event.text)
+    text = shaken.calmed(held, event.text)
+    safe, rest = _heard(turn, held, text)
     # Who hears of it with this answer was not asked yet: a bare number is the walk's.
     of_the_walk = of_the_walk or (whole_room.is_new(turn) and safe in _OPEN)
     option = chosen(QUESTIONS["safe"], event.text) if safe in _OPEN else None
@@ -77,16 +78,15 @@ def answer(turn: Turn, held: Emergency, event: TextReceived, *, of_the_walk: boo
         _of_some(turn, held, safe or Safe.NOT)
     if emergency.is_held(turn):
         return ""
+    shaken.say(turn, held, event.text)
     return _besides(turn, held, rest, retracted=safe is Safe.RETRACTED)
 
 
 def _besides(turn: Turn, held: Emergency, rest: str, *, retracted: bool) -> str:
-    """What is left to be answered; nobody goes back to water that rose, so only the day is."""
+    """What is left to be answered: little, where nobody goes back to water that rose."""
     if retracted or not emergency.STAY_AWAY & (held.told | {held.kind}):
         return rest
-    if not gear_asked.answer(turn, rest):
-        of_the_day.answer(turn, manner.as_said(turn, rest), of_the_day.AFTERWARDS)
-    return ""
+    return afterwards.answer(turn, rest)
 
 
 def _heard(turn: Turn, held: Emergency, text: str) -> tuple[Safe | None, str]:
@@ -175,6 +175,8 @@ def clears(turn: Turn, text: str, danger: Danger) -> bool:
     """
     held = turn.context.conversation.emergency
     if held is not None and speaks_for_everybody(text):
+        return True
+    if held is not None and shaken.is_all_the_danger(held, text):
         return True
     if held is None or danger.kind.value not in {held.kind, DangerKind.UNCLEAR.value}:
         return False

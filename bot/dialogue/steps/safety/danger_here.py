@@ -19,6 +19,7 @@ from bot.dialogue.steps.safety import (
     emergency,
     frame_edges,
     rain_asked,
+    slick_side,
 )
 from bot.dialogue.steps.walk import composition
 from bot.dialogue.turn import Turn
@@ -47,6 +48,7 @@ def danger_in(turn: Turn, text: str) -> Danger | None:
     ):
         return None
     bare = frame_edges.beside(turn, text, danger)
+    bare = slick_side.beside(text, danger) if bare is None else bare
     if bare is not None:
         return danger_in(turn, bare) if bare else None
     likely = danger if danger.certain else _uncertain(turn, text, danger)

@@ -13,6 +13,7 @@ from bot.dialogue.danger import (
     read_danger,
     whose,
 )
+from bot.dialogue.danger.aftermath import asks_if_safe
 from bot.dialogue.danger.cold_child import child_is_cold
 from bot.dialogue.danger.cry import cry_of
 from bot.dialogue.danger.people_here import may_be_of_somebody
@@ -208,6 +209,10 @@ def _go_on(turn: Turn, reply: str, doubted: str, doubt: Doubt) -> str | None:
         shared.checked(turn, doubt.unsaid)
     elif doubt.unsaid is not None:
         measured.came(turn, doubt.unsaid)
+    elif asks_if_safe(asked):
+        turn.say(Role.SAFETY, "answer.wading")
+        repeat.put_again_if_open(turn)
+        return None
     return asked or None
 
 

@@ -44,15 +44,18 @@ def answer_by_words(event: TextReceived, doubted: str) -> bool | None:
 
 
 def denies(turn: Turn, text: str) -> bool:
-    """Whether a message that names a danger says by its sense that nobody is in any.
+    """Whether a message that names a danger says, by its sense or in a part, that nobody is in any.
 
     Args:
         turn: the answer under construction; nothing is denied while nothing was asked.
         text: as typed; a "no" before it proves nothing: "no, she slipped".
     """
-    if turn.context.conversation.doubted is None:
+    doubted = turn.context.conversation.doubted
+    if doubted is None:
         return False
-    return says_safe(_QUESTION, manner.as_said(turn, text), None) is True
+    if says_safe(_QUESTION, manner.as_said(turn, text), None) is True:
+        return True
+    return _in_parts(turn, text, doubted).safe is True
 
 
 def asked_behind(turn: Turn, reply: str) -> str:

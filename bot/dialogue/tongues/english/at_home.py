@@ -26,7 +26,13 @@ WORDS: Final[Mapping[str, str]] = {
         r"^review$"
         rf"|(?:review|critique|discuss|judge) (?:of )?(?:the |my |our |these |this "
         rf"|some )*{_FRAMES}|(?:go|look|going) (?:through|over|at) (?:the |my |our |these |this "
-        rf"|all )*{_FRAMES}"
+        rf"|all |\d+ )*{_FRAMES}"
+    ),
+    # Where one begins to sort.
+    "at_home.sort": (
+        r"(?:where|how) (?:(?:do|should|shall|can|would|best|to|i|we|one|you) )+"
+        r"(?:(?:begin|start)(?= ?[?.!,]|$| (?:sort|cull|weed|going through|with (?:them|these"
+        r"|so many|(?:the|all) (?:frames|pictures|photos|shots))))|sort|cull|weed)"
     ),
     "at_home.brings": (
         r"here (?:is|are|comes?|it is|they are|you go|'s)|here's|(?:send|sending|sharing|share"

@@ -112,6 +112,8 @@ WORDS: Final[Mapping[str, str]] = {
         r"(?:what (?:is|are|s)|whats) (?:a|the|your) ladders?"
         r"|(?:surely )?(?:you|u) (?:dont|do not|didnt) mean (?:that )?(?:i|we)"
         r" (?:should |have to |must |need to )?climb \w+"
+        r"|(?:(?:i|we) )?(?:dont|do not|cant|didnt)(?: (?:quite|really))* (?:follow|get|understand)"
+        r" (?:the|your|this|that) ladder"
     ),
     # Dry ground some metres from the fall.
     "calm_parts.dry_ground": (
@@ -123,6 +125,32 @@ WORDS: Final[Mapping[str, str]] = {
         r"(?: from (?:it|the (?:falls?|waterfall|water|cascade)))?"
         r"|(?:the )?(?:water|stream|creek|fall|river)(?: is|s)? (?:on|to) (?:my|the|our)"
         r" (?:left|right)(?: (?:hand )?side)?"
+    ),
+    # Who is bored by the water: what is thrown goes in, not over an edge.
+    "calm_parts.stones": (
+        r"(?:(?:the|my|our|both|two) )*\w+(?: (?:is|are|was|were|keeps?|just|now|still|only))*"
+        r" (?:throw(?:s|ing)?|chuck(?:s|ing)?|toss(?:es|ing)?|skip(?:s|ping)?|skim(?:s|ming)?)"
+        r"(?: (?:some|little|small|flat|more))* (?:stones?|rocks?|pebbles?|sticks?|twigs?|gravel)"
+        r" (?:in|into)(?: (?:it|there|the (?:water|pool|creek|stream|river)))?"
+    ),
+    # Who walks along, and for which meal they are back.
+    "calm_parts.planned": (
+        r"(?:its |it is )?(?:just|only) me (?:walking|going|hiking|tomorrow|this time)(?: alone)?"
+        r"|(?:i|we) ?(?:will|ll|shall|should)? be (?:back|home|out)(?: again)? (?:for|by|before)"
+        r" (?:lunch|noon|dinner|tea|supper|coffee|breakfast)"
+    ),
+    # How long somebody has been there.
+    "calm_parts.waited": (
+        r"(?:(?:i|we)(?:ve| have)? )?been (?:here|there|at it|out here) (?:for )?"
+        r"(?:(?:almost|nearly|about|around|over|only|just|maybe|like|already) )*"
+        r"(?:an?|one|two|three|\d+|half an) ?(?:hours?|minutes?|mins?|h)"
+        r"(?: (?:now|already|i think|or so|so far|i guess))*"
+    ),
+    # Nobody has looked up when the sun sets.
+    "calm_parts.sunset": (
+        r"(?:(?:i|have|ve|got|really) )*(?:no (?:idea|clue)|dont know|do not know|dunno|not sure)"
+        r" (?:about|of|when)(?: (?:the|is|time))*"
+        r" (?:sunset|sundown|sunrise|the sun (?:sets|goes down|rises))(?: (?:is|time|today))*"
     ),
     # Beside a storm, or a way over ice, none of what is seen is harmless.
     "calm_parts.unsafe": (

@@ -10,7 +10,9 @@ WORDS: Final[Mapping[str, str]] = {
         r"what (?:does|do|is|are|was|did|means?|s) (?:(?:you )?meant? (?:(?:by|with) )?)?"
         r"|whats (?:meant by )?|wots "
         r"|explain (?:to me )?(?:what )?|define |meaning of "
-        r"|(?:no idea|not sure|dont (?:know|get|understand)|do not (?:know|get|understand)|dunno"
+        r"|(?:no idea|not sure|(?:dont|do not|didnt|did not)"
+        r" (?:quite |really )?(?:know|get|understand|follow)|(?:cant|cannot) (?:follow|understand)"
+        r"|dunno|(?:you )?lost me (?:at|with)|confused by"
         r"|idk|never heard) (?:of )?(?:what )?(?:is |does |do )?"
     ),
     "own_words.filler": r"(?:the|a|an|this|that|these|those|your|with|by|in|my|is|are|means?)",
@@ -21,7 +23,7 @@ WORDS: Final[Mapping[str, str]] = {
     ),
     "own_words.tail": (
         r"means?|is|are|was|please|pls|again|exactly|even|here|for|then|supposed to mean"
-        r"|about|actually"
+        r"|about|actually|bit|part|thing|stuff"
     ),
     "own_words.goes_on": r"and|but|so|i|im|ive|my|because|cos",
     "own_words.share": (

@@ -19,12 +19,24 @@ WORDS: Final[Mapping[str, str]] = {
         r" (?:only |just )?(?:the |its |a )?"
         r"(?:top|upper|left|right|lower|bottom|one side|part|half)"
         r"|(?:top|upper|lower|bottom|left|right|half|part)(?: \w+){0,3} in (?:the |full )?sun"
-        r"|half (?:of it )?(?:is )?in (?:the )?sun|(?:patches|spots|blobs) of sun\w*"
-        r"|sun(?:ny|lit|light)? (?:patches|spots|bits)"
+        r"|half (?:of it )?(?:is )?in (?:the )?sun"
+        r"|(?:patches|spots|blobs|blotches|splotches|flecks|splashes) of"
+        r" (?:bright |direct )?(?:sun\w*|light)"
+        r"|sun(?:ny|lit|light)? (?:patches|spots|bits|blotches|splotches|flecks)"
+        r"|(?:blotchy|splotchy|spotty) (?:sun\w*|light)"
     ),
     # It comes through, and there are patches of it.
-    "sun.comes_through": r"(?:comes?|coming|came|breaks?|broke|is|s) (?:\w+ )?(?:through|out)",
-    "sun.patches": r"(?:bright|light|white|glaring) (?:patches|spots|blobs)",
+    "sun.comes_through": r"(?:comes?|coming|came|breaks?|broke|is|s) (?:\w+ )?(?:through|out|in)",
+    "sun.patches": (
+        r"(?:bright|light|white|glaring|sunny) (?:patches|spots|blobs|blotches|splotches|flecks)"
+    ),
+    # It is on the glass; and what is left of the water lies in shade.
+    "sun.on_glass": r"glass|lens|front element|filter",
+    "sun.rest_dark": (
+        r"(?:rest|others?|remainder)(?: (?:is|are|of|it|still|all|in|the))* (?:shade|shadow|dark)"
+    ),
+    # What to do meanwhile.
+    "sun.what_now": (r"what (?:(?:should|shall|do|can) (?:i|we) do|now|to do)(?: now| then)?"),
     # The even light is back.
     "sun.gone": (
         r"suns? (?:is |has |s )?(?:\w+ )?(?:gone|away|behind)|no (?:more )?sun|clouded over"

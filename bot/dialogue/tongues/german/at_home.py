@@ -8,16 +8,27 @@ from typing import Final
 WORDS: Final[Mapping[str, str]] = {
     "at_home.home": (
         r"(?:bin|sind|sitze|wieder|jetzt|endlich|gut) (?:\w+ ){0,2}?(?:zu ?hause|daheim|im hotel"
-        r"|auf der hütte|am rechner|am computer)|^(?:zu ?hause|daheim)\b"
+        r"|auf der hütte|am rechner|am computer)"
+        r"|^(?:(?:so|na|also|puh|endlich|wieder)[ ,]+)*(?:zu ?hause|daheim)\b"
     ),
     "at_home.review": (
-        r"(?:die |meine |unsere )?(?:bilder|fotos|aufnahmen) (?:durchgehen|besprechen|ansehen"
-        r"|anschauen)|^bildbesprechung$"
+        r"(?:die |meine |unsere )?(?:\d+ )?(?:bilder|fotos|aufnahmen)(?: von heute| des tages)?"
+        r" (?:durchgehen|durchsehen|durchschauen|besprechen|ansehen|anschauen|sichten)"
+        r"|geh\w* (?:ich |wir )?(?:die |meine |unsere )?(?:\d+ )?(?:bilder|fotos|aufnahmen) durch"
+        r"|^bildbesprechung$"
+    ),
+    # Where one begins to sort.
+    "at_home.sort": (
+        r"(?:wie|wo|womit) (?:(?:fang\w*|beginn\w*|soll\w*|kann|starte\w*|sortier\w*) )?"
+        r"(?:ich|wir|man|fang\w*)(?: (?:am besten|denn|jetzt|da|die|bilder|fotos|aufnahmen|damit))*"
+        r" (?:an|anfangen|beginnen|aus|auszusortieren|aussortieren|sortieren|sichten)"
+        r"|wo(?:mit)? (?:beginn|fang)\w* (?:ich|wir)"
     ),
     "at_home.brings": r"hier (?:ist|sind|kommt|kommen)|(?:schick|sende|zeig)\w*",
     # "I left it at home", "we are going home": said on the way, or of something else.
     "at_home.not_yet": (
-        r"vergessen|liegt|lassen|wenn|sobald|bevor|auf dem weg|fahre\w*|gehe\w*|später"
+        r"vergessen|liegt|lassen|wenn|sobald|bevor|auf dem weg|fahre\w*"
+        r"|gehe\w*(?!(?: \w+){0,4} durch\b)|später"
     ),
     # A part of a sentence that says so by itself: "caught the bus, home with tea now".
     "at_home.back": (

@@ -96,6 +96,8 @@ WORDS: Final[Mapping[str, str]] = {
         r"was ist (?:ein\w*|die|das mit der) (?:\w*leiter|zeitenleiter)"
         r"|(?:du |damit )?(?:meinst|meinen)(?: du| sie)?(?: (?:aber|doch|ja))* nicht(?: ,)?"
         r" dass (?:ich|wir) (?:\w+ )?kletter\w*(?: soll\w*| muss)?"
+        r"|(?:ich )?(?:versteh|kapier)\w* (?:die|deine|das mit der) (?:reihe|\w*leiter)"
+        r" (?:nicht|net)"
     ),
     # Dry ground some metres from the fall.
     "calm_parts.dry_ground": (
@@ -104,6 +106,33 @@ WORDS: Final[Mapping[str, str]] = {
         r"(?:kies\w*|schotter\w*|wiese|weg|ufer|sand\w*|gras)"
         r"(?: (?:etwa|ca|ungefahr|so|rund))* \d{1,3}(?:[.,]\d)? ?(?:m|meter)"
         r"(?: (?:weg|entfernt))?(?: (?:vom|von dem) (?:fall|wasserfall|wasser))?(?: weg| entfernt)?"
+    ),
+    # Who is bored by the water: what is thrown goes in, not over an edge.
+    "calm_parts.stones": (
+        r"(?:(?:der|die|das|den|mein\w*|unser\w*|beide) )*\w+ (?:wirft|werfen|schmeisst|schmeissen"
+        r"|schmeisst)(?: (?:grad|gerade|nur|halt|immer|kleine|wieder|die ganze zeit))*"
+        r" (?:steine?|steinchen|kiesel\w*|stocke|stockchen|aste|zweige)"
+        r" (?:rein|hinein|ins wasser|in den bach|ins becken|in den fluss)"
+    ),
+    # Who walks along, and for which meal they are back.
+    "calm_parts.planned": (
+        r"(?:nur ich|ich gehe? allein|ich allein)(?: (?:gehe?|lauf\w*|wander\w*|unterwegs))?"
+        r"|(?:zum|vor dem|bis zum) (?:mittag\w*|abendessen|kaffee|fruhstuck)"
+        r" (?:bin ich|sind wir) (?:wieder )?(?:zuruck|daheim|zu ?hause)"
+        r"|(?:ich bin|wir sind|bin|sind) (?:zum|vor dem|bis zum) (?:mittag\w*|abendessen|kaffee)"
+        r" (?:wieder )?(?:zuruck|daheim|zu ?hause)"
+    ),
+    # How long somebody has been there.
+    "calm_parts.waited": (
+        r"(?:(?:ich|wir) )?(?:bin|sind)(?: (?:ich|wir|jetzt|schon|fast|etwa|ca|seit|bald|gut|nun))*"
+        r" (?:eine?r?|zwei|drei|\d+|einer halben|eine halbe) ?(?:stunden?|minuten|min|h)"
+        r" (?:hier|da)"
+        r"(?: (?:jetzt|schon|glaub(?:e)? ich|ungefahr))*"
+    ),
+    # Nobody has looked up when the sun sets.
+    "calm_parts.sunset": (
+        r"(?:(?:ich|hab|habe|wir|haben) )*(?:keine ahnung|kein plan|weiss (?:ich )?nicht|ka)(?: ,)?"
+        r" (?:vom sonnenuntergang|wann (?:die )?(?:sonne untergeht|sonnenuntergang(?: ist)?))"
     ),
     # Beside a storm, or a way over ice, none of what is seen is harmless.
     "calm_parts.unsafe": (

@@ -10,6 +10,8 @@ WORDS: Final[Mapping[str, str]] = {
         r"was (?:heisst|bedeutet|bedeuten|meinst du mit|ist|sind|sollen?|is)(?: denn| jetzt| bitte"
         r"| nochmal)* |wofur stehen |wofur steht |erklar(?:e|st du)? (?:mir )?"
         r"|(?:keine ahnung|weiss nicht|versteh(?:e)? nicht|ka) was "
+        r"|(?:versteh\w*|kapier\w*|begreif\w*|check\w*)(?=[^.,]* (?:nicht|net|nich)\b)"
+        r"(?: (?:ich|das|mit|jetzt|leider))* "
     ),
     "own_words.filler": (
         r"(?:der|die|das|den|dem|ein|eine|einen|diese[rs]?|dieses|mit|bei|in|im|denn|da|heisst"
@@ -18,10 +20,11 @@ WORDS: Final[Mapping[str, str]] = {
     "own_words.behind": (
         r"(?:was )?(?:heisst|bedeutet|bedeuten)(?: das| denn)*|(?:sagt|soll|ist|is) (?:mir )?was"
         r"|was (?:ist|is|soll|heisst|bedeutet|bedeuten)(?: denn)? (?:das|des|dies)(?: heissen)?"
-        r"|(?:sagt mir|verstehe? ich) (?:nichts|nicht)"
+        r"|(?:sagt mir|(?:versteh|kapier|begreif|check)e? ich) (?:nichts|nicht|net|nich)"
     ),
     "own_words.tail": (
         r"bedeutet|bedeuten|heisst|ist|sind|bitte|genau|denn|nochmal|eigentlich|jetzt|da|hier|nochmals"
+        r"|nicht|net|nich"
     ),
     "own_words.goes_on": r"und|aber|ich|weil|also|mein\w*",
     "own_words.share": (

@@ -16,11 +16,22 @@ WORDS: Final[Mapping[str, str]] = {
     "sun.on_part": (
         r"(?:auf|trifft|scheint auf|liegt auf)(?: nur)? (?:der |die |den |dem |das )?(?:ober\w*"
         r"|halb\w*|halfte|teil|linke\w*|rechte\w*|unter\w*)|halb in der sonne|sonnenflecken"
-        r"|sonnenflecke|lichtflecken"
+        r"|sonnenflecke|lichtflecken|lichtflecke|sonnenkleckse"
+        r"|fleck\w* (?:von |aus )?(?:sonne|licht|sonnenlicht)"
     ),
     # It comes through, and there are patches of it.
-    "sun.comes_through": r"(?:kommt|bricht|kam) (?:\w+ ){0,4}?(?:durch|raus|heraus)|durchkommt",
-    "sun.patches": r"(?:hell\w*|weiss\w*|grell\w*) fleck\w*",
+    "sun.comes_through": (
+        r"(?:kommt|bricht|kam) (?:\w+ ){0,4}?(?:durch|raus|heraus|rein|herein)|durchkommt"
+    ),
+    "sun.patches": r"(?:hell\w*|weiss\w*|grell\w*|sonnig\w*) (?:fleck|kleck)\w*",
+    # It is on the glass; and what is left of the water lies in shade.
+    "sun.on_glass": r"glas|\w*linse|objektiv|filter",
+    "sun.rest_dark": r"rest(?: (?:ist|liegt|noch|ganz|im|in|vom|fall))* (?:schatten|dunkel)",
+    # What to do meanwhile.
+    "sun.what_now": (
+        r"was(?: (?:soll\w*|kann|mach\w*|jetzt|nun|da|denn|ich|wir))*"
+        r" (?:tun|tue?|machen?|jetzt|nun)"
+    ),
     # The even light is back.
     "sun.gone": (
         r"sonne (?:is|ist) (?:\w+ )?(?:weg|fort|verschwunden|hinter)|keine sonne|gleichmassig"

@@ -24,7 +24,8 @@ _SONST: Final = (
 WORDS: Final[Mapping[str, str]] = {
     "with_me.lead": r"und|aber|also|nein|nee|ne|ja|ok|jetzt|na|1|2|puh",
     "with_me.told": (
-        rf"{_WER}{_IST} (?:bei|neben|hinter|mit) {_MIR}(?: (?:geblieben|am weg|aufm weg|auf dem weg"
+        rf"(?:{_WER}{_IST}|(?:alle|beide)(?: (?:hier|jetzt|wieder))*)"
+        rf" (?:bei|neben|hinter|mit) {_MIR}(?: (?:geblieben|am weg|aufm weg|auf dem weg"
         r"|am ufer|jetzt|wieder|sicher))*"
         rf"|{_WER} (?:halt|haelt|hat)(?: (?:sich|jetzt|noch))*(?: an)? mein\w* (?:hand|arm|armel"
         rf"|jacke)"

@@ -7,10 +7,20 @@ from typing import Final
 
 WORDS: Final[Mapping[str, str]] = {
     "at_home.home": (
-        r"(?:estoy|estamos|ya|llegué|llegamos) (?:\w+ ){0,2}?(?:a|en) (?:casa|el hotel)|^en casa\b"
+        r"(?:estoy|estamos|ya|llegué|llegamos) (?:\w+ ){0,2}?(?:a|en) (?:casa|el hotel)"
+        r"|^(?:(?:ya|bueno|listo|por fin)[ ,]+)*en casa\b"
     ),
     "at_home.review": (
-        r"(?:repasar|revisar|comentar|ver) (?:las |mis |estas )*(?:fotos|imágenes|tomas)|^repaso$"
+        r"(?:repasar|revisar|comentar|ver) (?:las |mis |estas |\d+ )*(?:fotos|imágenes|imagenes"
+        r"|tomas)|^repaso$"
+    ),
+    # Where one begins to sort.
+    "at_home.sort": (
+        r"(?:por|con) (?:dónde|donde|cuál|cual) (?:empiezo|empezamos|comienzo|empezar|comenzar)"
+        r"(?= ?[?.!,]|$| (?:a (?:escoger|elegir|separar|seleccionar|ordenar)|con (?:las fotos|ellas"
+        r"|tantas)))"
+        r"|(?:cómo|como) (?:empiezo|comienzo|hago)(?: \w+){0,2} (?:a )?(?:escoger|elegir|separar"
+        r"|seleccionar|ordenar)"
     ),
     "at_home.brings": r"aquí (?:está|están|va|van)|(?:te )?(?:envío|mando|enseño)",
     # "I left it at home", "we are going home": said on the way, or of something else.

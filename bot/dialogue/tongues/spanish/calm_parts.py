@@ -76,6 +76,7 @@ WORDS: Final[Mapping[str, str]] = {
         r"que es (?:una|la|esa|eso de la) escalera(?: de tiempos)?"
         r"|no (?:te refieres|querras decir|dices)(?: (?:a|que))* (?:tengo que |debo |yo )*"
         r"(?:trepar|escalar|subir|trepe|escale|suba) \w+"
+        r"|no (?:entiendo|sigo|capto|le entiendo a) (?:la|tu|lo de la) (?:serie|escalera)"
     ),
     # Dry ground some metres from the fall.
     "calm_parts.dry_ground": (
@@ -84,6 +85,30 @@ WORDS: Final[Mapping[str, str]] = {
         r"(?:grava|gravilla|hierba|camino|sendero|prado|orilla|arena)(?: (?:llana|seca|plana))?"
         r"(?: (?:como|unos|a))* \d{1,3}(?:[.,]\d)? ?(?:m|metros)"
         r"(?: (?:de|del) (?:la )?(?:cascada|salto|agua))?"
+    ),
+    # Who is bored by the water: what is thrown goes in, not over an edge.
+    "calm_parts.stones": (
+        r"(?:(?:el|la|los|las|mi|mis|nuestr\w+) )*\w+ (?:(?:esta|estan|anda|andan|solo|nomas|ya) )*"
+        r"(?:tira|tiran|tirando|avienta|avientan|aventando|lanza|lanzan|lanzando|arroja|arrojando)"
+        r" (?:piedras?|piedritas?|palos?|palitos?|ramitas)"
+        r" (?:al (?:agua|rio|arroyo)|a la poza|adentro|dentro)"
+    ),
+    # Who walks along, and for which meal they are back.
+    "calm_parts.planned": (
+        r"(?:(?:solo|nomas) )?(?:camino|voy)(?: yo)? sol[oa]|(?:solo|nomas) (?:voy|camino) yo"
+        r"|(?:regreso|regresamos|vuelvo|volvemos|estoy de vuelta|estamos de vuelta)"
+        r" (?:para|antes de)(?: (?:la|el))? (?:comida|comer|almuerzo|almorzar|cena|cenar|mediodia)"
+    ),
+    # How long somebody has been there.
+    "calm_parts.waited": (
+        r"(?:ya )?(?:llevo|llevamos)(?: (?:casi|como|ya|aqui|cerca de|mas de))*"
+        r" (?:una|un|dos|tres|\d+|media) ?(?:horas?|minutos?|min|h)"
+        r"(?: (?:aqui|ya|creo|mas o menos))*"
+    ),
+    # Nobody has looked up when the sun sets.
+    "calm_parts.sunset": (
+        r"(?:(?:yo|la verdad) )*(?:ni idea|no se|no tengo (?:ni )?idea)(?: (?:de|a que hora|cuando"
+        r"|del|es|se))* (?:atardecer|puesta(?: de sol| del sol)?|(?:pone|mete|oculta) el sol)"
     ),
     # Beside a storm, or a way over ice, none of what is seen is harmless.
     "calm_parts.unsafe": (r"tormentas?|trueno\w*|truena|relampag\w*|rayos?|encima|cruzar\w*"),

@@ -9,7 +9,8 @@ WORDS: Final[Mapping[str, str]] = {
     "own_words.before": (
         r"que (?:es|son|significan?|quieres? decir(?: con)?|quiere decir) "
         r"|explica(?:me)? (?:que es )?|a que te refieres con "
-        r"|no (?:se|entiendo) (?:bien )?(?:que (?:es|significa|quiere decir) )?"
+        r"|no (?:se|entiendo|entendi|capto|le entiendo a|sigo|pillo|comprendo)"
+        r" (?:bien )?(?:que (?:es|significa|quiere decir) )?"
         r"|ni idea (?:de )?que (?:es|significa) "
     ),
     "own_words.filler": r"(?:el|la|los|las|lo|un|una|ese|esa|eso|esto|del|de|con|en|que|es|tu)",

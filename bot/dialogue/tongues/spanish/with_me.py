@@ -25,9 +25,13 @@ WORDS: Final[Mapping[str, str]] = {
     "with_me.told": (
         rf"{_QUIEN}{_ESTA} (?:conmigo|con nosotros|a mi lado|junto a mi|a nuestro lado)"
         r"(?: (?:ahora|ya|en el (?:camino|sendero|mirador)|en la orilla|todo el rato))*"
+        r"|(?:(?:aqui|ya) )*(?:tod[oa]s|amb[oa]s|l[oa]s (?:dos|tres))(?: (?:aqui|ya|bien))*"
+        r" (?:conmigo|con nosotr[oa]s|a mi lado|junto a mi)"
         r"|(?:ya )?(?:me|nos) (?:tiene|tienen|agarra|agarran|coge|da|dan) (?:de )?la mano"
-        r"|(?:ya )?(?:l[aoe]s? )?(?:tengo|tenemos|llevo|agarro)"
-        r"(?: (?:a (?:mi|mis|la|el|los|las) \w+))? (?:de la mano|conmigo|del brazo)(?: ya| ahora)*"
+        r"|(?:(?:ya|aqui) )*(?:l[aoe]s? )?(?:tengo|tenemos|llevo|agarro)"
+        r"(?: (?:a (?:mi|mis|la|el|los|las) \w+))?"
+        r" (?:de la mano|conmigo|del brazo|junto a (?:mi|nosotr[oa]s)|a mi lado|al lado)"
+        r"(?: ya| ahora)*"
     ),
     "with_me.animal": (
         r"(?:es|era|fue)(?: solo)? (?:el|mi|nuestro|un) perro(?:(?: ,)? (?:y )?no (?:un|el|mi|una)"

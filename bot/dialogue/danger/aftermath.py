@@ -1,0 +1,80 @@
+"""Parts of a reply after a fright that tell of nobody's trouble: who left, what is in sight."""
+
+from __future__ import annotations
+
+import re
+from typing import Final
+
+from bot.dialogue.folding import folded
+from bot.dialogue.meaning.sentences import clauses_of
+from bot.dialogue.tongues import in_any, whole_words
+
+_LEAD: Final = rf"(?:{in_any('aftermath.lead')} (?:, )?)*"
+#: Whole parts alone: "left straight away" tells of no one who was left.
+_LEFT: Final = re.compile(
+    rf"{_LEAD}(?:{in_any('aftermath.left')}|{in_any('aftermath.keen')}|{in_any('aftermath.next')})"
+)
+_SEEN: Final = re.compile(rf"{_LEAD}(?:{in_any('aftermath.view')}|{in_any('aftermath.sun')})")
+_WONDERS: Final = re.compile(rf"{_LEAD}{in_any('aftermath.wonders')}\b")
+_SHAKEN: Final = re.compile(rf"{_LEAD}{in_any('aftermath.shaken')}")
+_IS_IT_SAFE: Final = whole_words("aftermath.is_it_safe")
+
+
+def is_over(part: str) -> bool:
+    """Whether a part tells that people left at once, or what they see from there.
+
+    Args:
+        part: one part of a reply, as typed, in any of Linn's languages.
+    """
+    return has_left(part) or _SEEN.fullmatch(_bare(part)) is not None
+
+
+def has_left(part: str) -> bool:
+    """Whether a part tells that people left, or of a wish of theirs, and nothing to be answered.
+
+    Args:
+        part: one part of a reply, as typed, in any of Linn's languages.
+    """
+    return _LEFT.fullmatch(_bare(part)) is not None
+
+
+def wonders(part: str) -> bool:
+    """Whether a part only asks, at second hand: "just asking if we could".
+
+    Args:
+        part: one part of a reply, as typed, in any of Linn's languages.
+    """
+    return _WONDERS.match(_bare(part)) is not None
+
+
+def is_shaken(part: str) -> bool:
+    """Whether a part tells of legs that shake, as they do after a fright.
+
+    Args:
+        part: one part of a reply, as typed, in any of Linn's languages.
+    """
+    return _SHAKEN.fullmatch(_bare(part)) is not None
+
+
+def without_shaken(text: str) -> str:
+    """A message without its parts that tell of shaking legs.
+
+    Args:
+        text: as typed, in any of Linn's languages.
+    """
+    parts = clauses_of(text)
+    rest = [part for part in parts if not is_shaken(part)]
+    return text if len(rest) == len(parts) else " ".join(rest)
+
+
+def asks_if_safe(text: str) -> bool:
+    """Whether a question asks if something is safe, or may be done.
+
+    Args:
+        text: as typed, in any of Linn's languages.
+    """
+    return "?" in text and _IS_IT_SAFE.search(folded(text)) is not None
+
+
+def _bare(part: str) -> str:
+    return folded(part).strip(" ,.")

@@ -1,0 +1,62 @@
+"""English words: parts of a reply after a fright that tell of nobody's trouble."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from typing import Final
+
+_WE: Final = r"(?:(?:we|i)(?:ve|d)?(?: (?:have|had|all|both|already|just|then))* )?"
+_AT_ONCE: Final = (
+    r"(?: (?:straight|right) away| at once| immediately| straight up| already| right then"
+    r"| when you said(?: so)?| as you said| quickly| in time| now)*"
+)
+
+WORDS: Final[Mapping[str, str]] = {
+    "aftermath.lead": r"and|so|but|ok|yes|yeah|phew|well|also|then|1|2",
+    "aftermath.left": (
+        rf"{_WE}(?:left|packed up|packed up and left|got out|got out of there|climbed up|walked up"
+        rf"|went up|ran up|headed up|cleared out|drove off|turned back){_AT_ONCE}"
+    ),
+    "aftermath.view": (
+        r"(?:from (?:up )?here )?(?:we|you|i|one) (?:can )?(?:still )?see the"
+        r" (?:falls?|waterfall|water|creek|stream|river|gorge|valley)"
+        r"(?: (?:from (?:up )?here|through the (?:trees|beeches|branches|leaves)|below|down there"
+        r"|far below))*"
+    ),
+    # Somebody only would have liked to.
+    "aftermath.keen": (
+        r"(?:(?:she|he|they)(?:s|re)?(?: (?:is|are|was|were))? )?(?:just|only) (?:feels? like it"
+        r"|felt like it|tempted|curious|keen|wants? to|wanted to)"
+    ),
+    "aftermath.wonders": (
+        r"(?:(?:i am|im|we are|were|i|we) )?(?:just|only) (?:asking|ask|wonder(?:ing)?|curious)"
+        r" (?:if|whether)"
+    ),
+    "aftermath.sun": (
+        r"(?:now )?(?:the )?sun(?:s| is)? (?:now )?(?:coming|comes|came|breaking|breaks)"
+        r" (?:out|through|in)(?: now)?"
+        r"(?: and (?:it )?(?:is |s |stands |sits |shines )*(?:right |straight )?on the"
+        r" (?:water|falls?|waterfall))?"
+    ),
+    "aftermath.next": r"(?:for |and )?(?:the )?next (?:time|trip|visit)",
+    # Whether something is safe, asked behind a "no" to whether anybody is in danger.
+    "aftermath.is_it_safe": (
+        r"(?:is|isnt|would|could)(?: (?:it|that|this|be|there))+ (?:\w+ )?(?:dangerous|safe|risky)"
+        r"|(?:can|could|may) (?:we|she|he|i|they)(?: (?:do it|do that|cross|go|try))?(?=$| [.,])"
+    ),
+    "aftermath.shaken": (
+        r"(?:just )?(?:my|our|her|his|the) (?:legs?|knees?)(?: (?:are|is))?(?: (?:still|just|a bit"
+        r"|all))*"
+        r" (?:shak(?:ing|y|e)|trembl(?:ing|e)|wobbl(?:y|ing|e)|weak|like jelly|jelly)"
+        r"(?: (?:though|still|a bit|a little|only|now|thats all))*"
+        r"|(?:(?:i am|im|we are|were) )?(?:just |only |a bit |a little |still )*(?:shaky|shaken)"
+        r"(?: (?:though|still|a bit|a little|only|now|thats all))*"
+    ),
+    # What is asked of another day, or of a shop: no picture of now.
+    "aftermath.later": (
+        r"next (?:time|trip|visit|weekend|year)|another (?:day|time)|(?:should|shall|must|can|do)"
+        r" (?:i|we) (?:\w+ )?(?:buy|get|order|purchase)|to buy|(?:if )?i (?:buy|can afford)"
+    ),
+    # Where people stand who are away from the water.
+    "aftermath.from_here": r"from (?:up )?(?:here|there)|up here",
+}
