@@ -8,7 +8,7 @@ from typing import Final
 
 from bot.dialogue.compose import Role
 from bot.dialogue.facts import Facts
-from bot.dialogue.meaning import soft_strands
+from bot.dialogue.meaning import soft_strands, softer_wished
 from bot.dialogue.meaning.asking import asks
 from bot.dialogue.meaning.rests import with_rest
 from bot.dialogue.meaning.said import Said, in_english
@@ -222,6 +222,7 @@ def _read(turn: Turn, rest: str, said: Said, expecting: frozenset[str]) -> Facts
     facts = composition.without_light_of_the_edge(turn, facts, said.english)
     facts = with_rest(look_wished.wish_behind(said.english, facts), said.english)
     facts = soft_strands.wished(said, sun_told.laid_over(turn, said, facts))
+    facts = softer_wished.wished(said, facts)
     facts = light_changed.laid_over(turn, said, white_told.laid_over(turn, facts))
     facts = time_factor.laid_over(turn, said, facts)
     facts = phone_zoom.with_zoom(turn, said, facts)

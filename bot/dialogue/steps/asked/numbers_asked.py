@@ -16,12 +16,14 @@ from bot.dialogue.steps.asked import (
     stops_between,
     time_sum,
     two_settings,
+    water_speed,
     what_is_white,
 )
 from bot.dialogue.turn import Turn
 
 #: Kinds beside which a message may tell more, in the order in which they count.
 _WITH_A_REST: Final[tuple[Callable[[Turn, Said], str | None], ...]] = (
+    water_speed.answer,
     checked_sum.answer,
     time_sum.answer,
     either_dial.answer,

@@ -7,8 +7,8 @@ from typing import Final
 
 WORDS: Final[Mapping[str, str]] = {
     "metered.gives": (
-        r"(?:light ?)?meter(?:s| is| has|ing)?(?: now| just)?(?: gives?| gave| says?| said"
-        r"| reads?| shows?| wants?| suggests?)(?: me)?"
-        r"|metered(?: it)?(?: at)?"
+        r"(?:(?:light ?)?meter(?:s| is| has|ing)?|camera)(?: now| just)*(?: gives?| gave| says?"
+        r"| said| reads?| shows?| wants?| suggests?| meters?)(?: me)?"
+        r"|metered(?: it)?(?: at)?|(?:i|it|we) (?:now )?meters?|(?:meter )?reading (?:is|of)"
     ),
 }

@@ -1,0 +1,15 @@
+"""German words by which the speed of the water that the bot reckons with is asked for."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from typing import Final
+
+WORDS: Final[Mapping[str, str]] = {
+    "water_speed.asked": (
+        r"(?:wasser|fall|fliess|stromungs)(?:geschwindigkeit|tempo)"
+        r"|(?:geschwindigkeit|tempo) (?:des|vom|fur das) wassers?"
+        r"|wie schnell (?:ist|fallt|fliesst|lauft|kommt|stromt) (?:denn |bei \w+ )?(?:das |dein |ihr )?"
+        r"wasser"
+    ),
+}
