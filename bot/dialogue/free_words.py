@@ -27,6 +27,7 @@ from bot.dialogue.steps.asked import (
     own_numbers,
     questions_asked,
     supposing,
+    tried_behind,
     which_cause,
 )
 from bot.dialogue.steps.asked.topic_or_cause import with_sight
@@ -86,7 +87,7 @@ def _answer(turn: Turn, said: Said, expecting: frozenset[str], reply: Reply) -> 
     said = said if rest_of_sum is None else in_english(rest_of_sum)
     noted = access.note(turn, said) | composition.hear(turn, said.english)
     noted |= manner.note_hands(turn, said.typed)
-    said = questions_asked.parted(supposing.after_told(turn, said))
+    said = questions_asked.parted(supposing.after_told(turn, tried_behind.alone(said)))
     said = look_wished.as_wish(turn, supposing.as_trial(turn, said))
     rest = None if filters_on.is_all(turn, said) else questions_asked.answer(turn, said)
     if rest is not None:

@@ -17,11 +17,13 @@ _ASKED: Final = whole_words("water_speed.asked")
 def rest_beside(said: Said) -> str | None:
     """What a message says beside that question, in English; None where it asks nothing of it.
 
+    Who asks for the speed behind a share names that, and has its own sum.
+
     Args:
         said: the message.
     """
     if not asks(said):
         return None
     sentences = sentences_of(said.typed)
-    rest = [one for one in sentences if not _ASKED.search(folded(one))]
+    rest = [one for one in sentences if "%" in one or not _ASKED.search(folded(one))]
     return None if len(rest) == len(sentences) else glossed(" ".join(rest), said.language)

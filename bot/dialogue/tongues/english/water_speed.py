@@ -7,7 +7,8 @@ from typing import Final
 
 WORDS: Final[Mapping[str, str]] = {
     "water_speed.asked": (
-        r"(?:water|flow|fall(?:ing)?) (?:speed|velocity)|(?:speed|velocity) (?:of|has) (?:the|this|that)"
+        r"(?:water|flow|fall(?:ing)?) (?:speed|velocity)"
+        r"|(?:speed|velocity) (?:of|has) (?:the|this|that)"
         r" (?:falling )?(?:water|fall|flow)"
         r"|how (?:fast|quick(?:ly)?) (?:is|does|do (?:you|u) \w+|did (?:you|u) \w+|will|would)"
         r"(?: that)? (?:the |this |that |my )?(?:falling )?water"

@@ -9,7 +9,7 @@ WORDS: Final[Mapping[str, str]] = {
     "water_speed.asked": (
         r"(?:wasser|fall|fliess|stromungs)(?:geschwindigkeit|tempo)"
         r"|(?:geschwindigkeit|tempo) (?:des|vom|fur das) wassers?"
-        r"|wie schnell (?:ist|fallt|fliesst|lauft|kommt|stromt) (?:denn |bei \w+ )?(?:das |dein |ihr )?"
-        r"wasser"
+        r"|wie schnell (?:ist|fallt|fliesst|lauft|kommt|stromt) (?:denn |bei \w+ )?"
+        r"(?:das |dein |ihr )?wasser"
     ),
 }
