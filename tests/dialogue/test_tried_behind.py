@@ -17,8 +17,7 @@ _FRAME = "f/11 1/5 s ISO 100"
         ((), "No mush here, on the contrary. What if I add the 3-stop ND, aperture stays f/11?"),
         (
             ("deutsch",),
-            "Brei habe ich ja gerade nicht, im Gegenteil. Was wäre, wenn ich den 3-Blenden-ND "
-            "dazunehme, Blende bleibt f/11?",
+            "Brei habe ich nicht, im Gegenteil. Was wäre, wenn ich den 3-Blenden-ND dazunehme?",
         ),
         (
             ("español",),

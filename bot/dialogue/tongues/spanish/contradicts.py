@@ -7,7 +7,8 @@ from typing import Final
 
 WORDS: Final[Mapping[str, str]] = {
     "contradicts.said": (
-        r"(?:todo |muy )?(?:al|lo) contrario|(?:eso )?no puede ser|(?:eso )?no es (?:cierto|verdad|asi)"
+        r"(?:todo |muy )?(?:al|lo) contrario|(?:eso )?no puede ser"
+        r"|(?:eso )?no es (?:cierto|verdad|asi)"
         r"|(?:es )?imposible"
     ),
 }
