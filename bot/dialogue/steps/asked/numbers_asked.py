@@ -8,6 +8,7 @@ from typing import Final
 from bot.dialogue.meaning.said import Said
 from bot.dialogue.steps.asked import (
     checked_sum,
+    dark_order,
     either_dial,
     filter_time,
     lengths_between,
@@ -24,6 +25,7 @@ from bot.dialogue.turn import Turn
 #: Kinds beside which a message may tell more, in the order in which they count.
 _WITH_A_REST: Final[tuple[Callable[[Turn, Said], str | None], ...]] = (
     water_speed.answer,
+    dark_order.answer,
     checked_sum.answer,
     time_sum.answer,
     either_dial.answer,
