@@ -54,11 +54,11 @@ def test_who_reads_how_much_darker_it_is_is_not_asked_for_it() -> None:
     [
         (
             (),
-            "It got darker, the meter reads 2 s at f/11, ISO 100. ISO up, wider or pola off first?",
+            "It got darker, the meter reads 2 s at f/11, ISO 100. ISO up or pola off first?",
         ),
         (
             ("deutsch",),
-            "Dunkler. Bei f/11, ISO 100 misst die Kamera 2 s. ISO hoch oder Pol runter, was zuerst?",
+            "Bei f/11, ISO 100 misst die Kamera 2 s. ISO hoch oder Pol runter, was zuerst?",
         ),
         (
             ("español",),

@@ -11,8 +11,9 @@ WORDS: Final[Mapping[str, str]] = {
     "dark_order.polariser": r"pol[ao]ri[sz]er|pola|cpl|polari[sz]ing filter",
     # By which it becomes brighter.
     "dark_order.brighter": (
-        r"iso (?:up|higher|first)|(?:raise|higher|up|more|bump|push)(?: the)? iso"
-        r"|open(?:ing)?(?: the)? (?:up|aperture|lens)|wider|(?:polari[sz]er|pola|cpl|it) (?:off|down)"
+        r"iso (?:up|higher|first)|(?:raise|higher|up|more|push)(?: the)? iso"
+        r"|open(?:ing)?(?: the)? (?:up|aperture|lens)|wider"
+        r"|(?:polari[sz]er|pola|cpl|it) (?:off|down)"
         r"|(?:remove|take off|off with)(?: the)? (?:polari[sz]er|pola|cpl)"
     ),
     "dark_order.order": (r"(?:which|what) order|in order|first|sequence|before the others"),
