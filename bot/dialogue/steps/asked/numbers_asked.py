@@ -9,6 +9,7 @@ from bot.dialogue.meaning.said import Said
 from bot.dialogue.steps.asked import (
     checked_sum,
     dark_order,
+    disputed,
     either_dial,
     filter_time,
     lengths_between,
@@ -26,6 +27,7 @@ from bot.dialogue.turn import Turn
 _WITH_A_REST: Final[tuple[Callable[[Turn, Said], str | None], ...]] = (
     water_speed.answer,
     dark_order.answer,
+    disputed.answer,
     checked_sum.answer,
     time_sum.answer,
     either_dial.answer,
