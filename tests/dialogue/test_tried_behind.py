@@ -56,7 +56,11 @@ def test_a_contradiction_alone_answers_nothing(text: str) -> None:
     assert not any(key.startswith(("highlights.", "keep.")) for key in keys)
 
 
-def test_what_is_told_in_front_is_kept() -> None:
-    """Facts before the what-if are not dropped."""
-    said = in_english("The rock is at 2 m. What if I use f/8?")
+@pytest.mark.parametrize(
+    "text",
+    ["The rock is at 2 m. What if I use f/8?", "what iso? and what about the leaves?"],
+)
+def test_what_is_told_or_asked_in_front_is_kept(text: str) -> None:
+    """Facts and questions before the what-if are not dropped."""
+    said = in_english(text)
     assert tried_behind.alone(said) is said

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
+
 from bot.dialogue.meaning.said import Said
 from bot.dialogue.meaning.sentences import sentences_of
 from bot.dialogue.reading import read
@@ -20,6 +22,11 @@ def alone(said: Said) -> Said:
         tail = " ".join(sentences[place:])
         tried = said._replace(english=glossed(tail, said.language), typed=tail)
         if trials.supposes(tried) or "what if" in glossed(sentences[place], said.language):
-            head = read(glossed(" ".join(sentences[:place]), said.language))
-            return said if head.known() or head.unread else tried
+            return said if _says_more(sentences[:place], said.language) else tried
     return said
+
+
+def _says_more(sentences: Sequence[str], language: str) -> bool:
+    """Whether sentences tell facts, or ask something of their own."""
+    head = read(glossed(" ".join(sentences), language))
+    return bool(head.known() or head.unread) or any("?" in one for one in sentences)

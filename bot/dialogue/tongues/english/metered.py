@@ -7,8 +7,9 @@ from typing import Final
 
 WORDS: Final[Mapping[str, str]] = {
     "metered.gives": (
-        r"(?:(?:light ?)?meter(?:s| is| has|ing)?|camera)(?: now| just)*(?: gives?| gave| says?"
-        r"| said| reads?| shows?| wants?| suggests?| meters?)(?: me)?"
+        r"(?:light ?)?meter(?:s| is| has|ing)?(?: now| just)*(?: gives?| gave| says?"
+        r"| said| reads?| shows?| wants?| suggests?)(?: me)?"
+        r"|camera(?: now| just)* (?:reads?|meters?)"
         r"|metered(?: it)?(?: at)?|(?:i|it|we) (?:now )?meters?|(?:meter )?reading (?:is|of)"
     ),
 }
