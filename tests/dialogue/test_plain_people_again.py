@@ -143,7 +143,7 @@ def test_a_filter_that_would_be_on() -> None:
     """What time it makes is reckoned, and nothing is set."""
     assert tried_in("with the 6 stop on, how long?") == "I put the 6 stop on"
     player = walked(told="12 m tall, 18 m away, rock at 1.5 m, full frame 24-70, 6 stop nd")
-    assert keys_of(player, "6 stop on, what time do I get?")[0].startswith("what_if")
+    assert keys_of(player, "6 stop on, what time do I get?")[0] == "asked.nd_time"
 
 
 def test_settings_with_a_question_mark() -> None:
