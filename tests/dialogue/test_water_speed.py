@@ -42,7 +42,12 @@ def test_own_speed_is_in_the_sum() -> None:
 
 
 @pytest.mark.parametrize(
-    "text", ["how fast is the water rising here?", "what speed for silky water?"]
+    "text",
+    [
+        "how fast is the water rising here?",
+        "what speed for silky water?",
+        "is the water speed dangerous?",
+    ],
 )
 def test_other_speeds_are_no_such_question(text: str) -> None:
     """A creek that rises and the speed of a shutter are something else."""

@@ -12,6 +12,7 @@ from bot.dialogue.reading.foreign import glossed
 from bot.dialogue.tongues import whole_words
 
 _ASKED: Final = whole_words("water_speed.asked")
+_OF_PEOPLE: Final = whole_words("water_speed.of_people")
 
 
 def rest_beside(said: Said) -> str | None:
@@ -25,5 +26,11 @@ def rest_beside(said: Said) -> str | None:
     if not asks(said):
         return None
     sentences = sentences_of(said.typed)
-    rest = [one for one in sentences if "%" in one or not _ASKED.search(folded(one))]
+    rest = [one for one in sentences if not _asks(one)]
     return None if len(rest) == len(sentences) else glossed(" ".join(rest), said.language)
+
+
+def _asks(sentence: str) -> bool:
+    """Whether a sentence asks for it, of no share and of nobody who stands in that water."""
+    text = folded(sentence)
+    return "%" not in sentence and bool(_ASKED.search(text)) and not _OF_PEOPLE.search(text)

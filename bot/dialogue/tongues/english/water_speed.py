@@ -14,4 +14,6 @@ WORDS: Final[Mapping[str, str]] = {
         r"(?: that)? (?:the |this |that |my )?(?:falling )?water"
         r"(?! (?:rise|rising|coming up|come up|going up|getting|get))"
     ),
+    # Of people in it.
+    "water_speed.of_people": r"safe\w*|danger\w*|wad\w+|cross\w*|stand|swim\w*|strong",
 }

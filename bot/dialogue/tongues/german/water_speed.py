@@ -12,4 +12,6 @@ WORDS: Final[Mapping[str, str]] = {
         r"|wie schnell (?:ist|fallt|fliesst|lauft|kommt|stromt) (?:denn |bei \w+ )?"
         r"(?:das |dein |ihr )?wasser"
     ),
+    # Of people in it.
+    "water_speed.of_people": r"sicher\w*|gefahr\w*|wat\w+|durchwat\w*|uberquer\w*|stehen|schwimm\w*|stark",
 }

@@ -11,4 +11,6 @@ WORDS: Final[Mapping[str, str]] = {
         r"|(?:a que velocidad|cuan rapido|que tan rapido|como de rapido) (?:cae|va|corre|baja)"
         r" (?:el |esa |la )?(?:agua|cascada|corriente)"
     ),
+    # Of people in it.
+    "water_speed.of_people": r"segur\w*|peligr\w*|vade\w*|cruz\w*|nad\w+|fuerte",
 }
