@@ -13,5 +13,5 @@ WORDS: Final[Mapping[str, str]] = {
         r"(?:das |dein |ihr )?wasser"
     ),
     # Of people in it.
-    "water_speed.of_people": r"sicher\w*|gefahr\w*|wat\w+|durchwat\w*|uberquer\w*|stehen|schwimm\w*|stark",
+    "water_speed.of_people": r"sicher\w*|gefahr\w*|(?:durch)?waten?|uberquer\w*|stehen|schwimm\w*|stark",
 }

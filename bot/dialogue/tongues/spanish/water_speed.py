@@ -12,5 +12,5 @@ WORDS: Final[Mapping[str, str]] = {
         r" (?:el |esa |la )?(?:agua|cascada|corriente)"
     ),
     # Of people in it.
-    "water_speed.of_people": r"segur\w*|peligr\w*|vade\w*|cruz\w*|nad\w+|fuerte",
+    "water_speed.of_people": r"segur\w*|peligr\w*|vade\w*|cruz\w*|nadar|fuerte",
 }
