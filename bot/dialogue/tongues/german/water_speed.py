@@ -13,5 +13,7 @@ WORDS: Final[Mapping[str, str]] = {
         r"(?:das |dein |ihr )?wasser"
     ),
     # Of people in it.
-    "water_speed.of_people": r"sicher\w*|gefahr\w*|(?:durch)?waten?|uberquer\w*|stehen|schwimm\w*|stark",
+    "water_speed.of_people": (
+        r"sicher\w*|gefahr\w*|(?:durch)?waten?|uberquer\w*|stehen|schwimm\w*|stark"
+    ),
 }
