@@ -219,3 +219,13 @@ def test_soft_in_front_alone_is_depth() -> None:
     assert conditions_of("after two days of rain, low water. bye") == (
         "after two days of rain, low water"
     )
+
+
+def test_filters_that_are_denied_beside_a_question_are_not_owned() -> None:
+    """The list is parted from its "don't" by the question behind it."""
+    player = walked("open shade")
+    player.say(
+        "I dont own any of those filters, polarizer or the ND thing. can I still go or do i need "
+        "to buy one first?"
+    )
+    assert known(player).person.kit.has_polariser is False
