@@ -8,7 +8,7 @@ from typing import Final
 
 from bot.dialogue.compose import Role
 from bot.dialogue.facts import Facts
-from bot.dialogue.meaning import soft_strands
+from bot.dialogue.meaning import soft_strands, softer_wished
 from bot.dialogue.meaning.asking import asks
 from bot.dialogue.meaning.rests import with_rest
 from bot.dialogue.meaning.said import Said, in_english
@@ -27,6 +27,7 @@ from bot.dialogue.steps.asked import (
     own_numbers,
     questions_asked,
     supposing,
+    tried_behind,
     which_cause,
 )
 from bot.dialogue.steps.asked.topic_or_cause import with_sight
@@ -86,7 +87,7 @@ def _answer(turn: Turn, said: Said, expecting: frozenset[str], reply: Reply) -> 
     said = said if rest_of_sum is None else in_english(rest_of_sum)
     noted = access.note(turn, said) | composition.hear(turn, said.english)
     noted |= manner.note_hands(turn, said.typed)
-    said = questions_asked.parted(supposing.after_told(turn, said))
+    said = questions_asked.parted(supposing.after_told(turn, tried_behind.alone(said)))
     said = look_wished.as_wish(turn, supposing.as_trial(turn, said))
     rest = None if filters_on.is_all(turn, said) else questions_asked.answer(turn, said)
     if rest is not None:
@@ -222,6 +223,7 @@ def _read(turn: Turn, rest: str, said: Said, expecting: frozenset[str]) -> Facts
     facts = composition.without_light_of_the_edge(turn, facts, said.english)
     facts = with_rest(look_wished.wish_behind(said.english, facts), said.english)
     facts = soft_strands.wished(said, sun_told.laid_over(turn, said, facts))
+    facts = softer_wished.wished(said, facts)
     facts = light_changed.laid_over(turn, said, white_told.laid_over(turn, facts))
     facts = time_factor.laid_over(turn, said, facts)
     facts = phone_zoom.with_zoom(turn, said, facts)

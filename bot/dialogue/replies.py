@@ -204,13 +204,13 @@ def meant(asked: Asked, text: str) -> str | None:
     text = _NOTHING_BUT.sub("all", text)  # "nothing but white" is a sheet of it
     if asked.name in {"top", "sides", "anchor"} and read(text).blink is not None:
         return None  # "took one, nothing blinks" is of the water
-    if asked.name in _OF_WATER and is_no_answer(text):
+    if asked.name in OF_WATER and is_no_answer(text):
         return None  # "no, we're all fine" is of people
     return all_well(asked.name, bare(text)) or _worded(asked, text)
 
 
 #: Questions of the white water: who is well says nothing of it.
-_OF_WATER: Final = frozenset({"blink", "blink_again", "screen_says", "phone_again"})
+OF_WATER: Final = frozenset({"blink", "blink_again", "screen_says", "phone_again"})
 
 
 def _worded(asked: Asked, text: str) -> str | None:

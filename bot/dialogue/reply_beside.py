@@ -11,7 +11,8 @@ from bot.dialogue.meaning.sentences import SENTENCE_ENDS
 from bot.dialogue.questions import Asked
 from bot.dialogue.reading import read
 from bot.dialogue.reading.edges import things_told
-from bot.dialogue.replies import ABOUT_OPTIONS, chosen, meant, says_yes_or_no
+from bot.dialogue.reading.not_known import is_no_answer
+from bot.dialogue.replies import ABOUT_OPTIONS, OF_WATER, chosen, meant, says_yes_or_no
 from bot.dialogue.reply_sense import option_of
 from bot.dialogue.tongues import in_any
 
@@ -86,6 +87,8 @@ def _by_words(asked: Asked, one: Said) -> str | None:
 
 def _value(asked: Asked, one: Said) -> str | None:
     """The option that one sentence chooses."""
+    if asked.name in OF_WATER and is_no_answer(one.typed):
+        return None  # "Nein, im Gegenteil": its gloss may say less
     value = chosen(asked, one.typed) or meant(asked, one.english)
     return value or option_of(asked, one, read(one.english))
 

@@ -6,13 +6,14 @@ import re
 from typing import Final
 
 from bot.dialogue.meaning.said import Said
-from bot.dialogue.meaning.sentences import clauses_of
+from bot.dialogue.meaning.sentences import clauses_of, sentences_of
 from bot.dialogue.questions import Asked
 from bot.dialogue.reading import number_answer
 from bot.dialogue.reading.edges import edges_told
 from bot.dialogue.reading.foreign import glossed
+from bot.dialogue.reading.not_known import is_no_answer
 from bot.dialogue.reading.phrases import plain
-from bot.dialogue.replies import chosen, meant, says_yes_or_no
+from bot.dialogue.replies import OF_WATER, chosen, meant, says_yes_or_no
 from bot.dialogue.reply_beside import Beside
 from bot.dialogue.tongues import in_any, single_words, whole_words
 
@@ -67,6 +68,8 @@ def worded(asked: Asked, said: Said) -> Beside | None:
 
 def _seen(asked: Asked, said: Said) -> Beside | None:
     """The option that the first clause is, with the others: "clean, how do I focus?"."""
+    if asked.name in OF_WATER and any(map(is_no_answer, sentences_of(said.typed)[:1])):
+        return None  # "Nein, ganz im Gegenteil"
     first, *others = _clauses(said) or [""]
     option = _bare(plain(first, " .,;:!…"))
     if not others or number_answer(option) is not None or says_yes_or_no(option):

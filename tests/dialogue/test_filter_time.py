@@ -92,3 +92,44 @@ def test_how_long_behind_a_filter_from_the_time_that_is_set() -> None:
     told = "12 m tall, 18 m away, rock at 1.5 m, full frame 24-70, tripod, 6-stop ND, cloudy"
     body = walked(told=told).say("I meant my ND, six stops. How long would I expose then?")[0].body
     assert "1/25 s without it becomes 2.5 s" in body
+
+
+@pytest.mark.parametrize(
+    ("language", "text"),
+    [
+        ((), "3 stop ND on, same aperture: which time?"),
+        ((), "I put the 3 stop ND on, what shutter now?"),
+        (("deutsch",), "ND 3 Blenden drauf, gleiche Blende: welche Zeit?"),
+        (("deutsch",), "3-Blenden-ND bei f/11, welche Zeit?"),
+        (("español",), "ND de 3 pasos puesto, misma apertura: ¿qué tiempo?"),
+    ],
+)
+def test_which_time_behind_a_filter_from_the_time_that_is_set(
+    language: tuple[str, ...], text: str
+) -> None:
+    """1/5 s and three stops: 8 times as long, and nothing is put on by asking."""
+    (said,) = walked(*language, "f/11 1/5 s ISO 100").say(text)
+    assert said.keys[0] == "asked.nd_time"
+    assert "1.6 s" in said.body.replace(",", ".")
+    assert not any(key.startswith("base.") for key in said.keys)
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "3 stop nd at f/16, which time?",
+        "3 stop nd in full sun, which time?",
+        "3 stop nd at EV 12, which time?",
+        "3 stop nd, how grainy is it?",
+    ],
+)
+def test_what_changes_more_than_the_filter_is_no_such_question(text: str) -> None:
+    """Another opening, light or question."""
+    keys = walked("f/11 1/5 s ISO 100").say(text)[0].keys
+    assert "asked.nd_time" not in keys
+
+
+def test_behind_a_filter_that_is_on_the_time_is_no_bare_one() -> None:
+    """Who has an ND on already asks something else."""
+    keys = walked("f/11 1/5 s ISO 100, 3 stop ND is on").say("3 stop nd, which time?")[0].keys
+    assert "asked.nd_time" not in keys

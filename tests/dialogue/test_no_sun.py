@@ -34,6 +34,7 @@ SETTINGS = "12 m tall, 18 m away, rock at 1.5 m. full frame, 24-70, tripod"
         ("not in full sun, it's cloudy", "en", "overcast"),
         ("no sun, we're under the trees", "en", "light canopy"),
         ("keine sonne drauf", "de", "open shade"),
+        ("die sonne scheint nicht direkt auf den fall", "de", "open shade"),
         ("nein, NICHT sonne! schatten", "de", "open shade"),
         ("die sonne ist noch nicht auf dem wasser", "de", "open shade"),
         ("klarer himmel, aber keine sonne auf dem fall", "de", "open shade"),
@@ -107,3 +108,19 @@ def test_sun_that_is_gone_takes_every_sunny_light_away(light: str) -> None:
     walk = _talk(player).walk
     assert walk is not None
     assert walk.facts.light == "open shade"
+
+
+@pytest.mark.parametrize(
+    ("text", "language"),
+    [
+        ("sun full on the fall", "en"),
+        ("Sonne voll auf dem Fall", "de"),
+        ("Sonne frontal aufs Wasser", "de"),
+        ("die Sonne steht genau auf dem Wasser", "de"),
+        ("Jetzt kommt die Sonne durch und steht genau auf dem Wasser", "de"),
+        ("el sol da de lleno en la cascada", "es"),
+    ],
+)
+def test_sun_right_on_the_water_is_full_sun(text: str, language: str) -> None:
+    """However it gets there."""
+    assert read(glossed(text, language)).light == "full sun"

@@ -143,7 +143,7 @@ def test_a_filter_that_would_be_on() -> None:
     """What time it makes is reckoned, and nothing is set."""
     assert tried_in("with the 6 stop on, how long?") == "I put the 6 stop on"
     player = walked(told="12 m tall, 18 m away, rock at 1.5 m, full frame 24-70, 6 stop nd")
-    assert keys_of(player, "6 stop on, what time do I get?")[0].startswith("what_if")
+    assert keys_of(player, "6 stop on, what time do I get?")[0] == "asked.nd_time"
 
 
 def test_settings_with_a_question_mark() -> None:
@@ -219,3 +219,13 @@ def test_soft_in_front_alone_is_depth() -> None:
     assert conditions_of("after two days of rain, low water. bye") == (
         "after two days of rain, low water"
     )
+
+
+def test_filters_that_are_denied_beside_a_question_are_not_owned() -> None:
+    """The list is parted from its "don't" by the question behind it."""
+    player = walked("open shade")
+    player.say(
+        "I dont own any of those filters, polarizer or the ND thing. can I still go or do i need "
+        "to buy one first?"
+    )
+    assert known(player).person.kit.has_polariser is False

@@ -8,6 +8,7 @@ import pytest
 
 from bot.dialogue.facts import LensFact
 from bot.dialogue.reading import read
+from bot.dialogue.reading.foreign import glossed
 from core.camera import FORMATS
 from tests.dialogue.reading_checks import told, unread
 
@@ -173,3 +174,19 @@ def test_dials() -> None:
     assert told("half-stop clicks, 1/4 s") == {"dial_halves": True, "shutter_s": 0.25}
     assert told("dial in thirds")["dial_halves"] is False
     assert told("half-stop clicks, 1 stop under") == {"dial_halves": True, "meter_stops": -1}
+
+
+@pytest.mark.parametrize(
+    ("text", "language"),
+    [
+        ("I dont own any of those filters, polarizer or the ND thing. just a light tripod", "en"),
+        ("I don't have any of those: polariser, nd. tripod yes", "en"),
+        ("i have neither the polariser nor the ND, but a tripod", "en"),
+        ("ich habe keinen dieser Filter, Polfilter oder ND. Stativ ja", "de"),
+        ("no tengo ninguno de esos filtros, polarizador o ND. trípode sí", "es"),
+    ],
+)
+def test_none_of_those_is_none_of_the_list(text: str, language: str) -> None:
+    """Whoever owns none of the filters that they name has the tripod beside them alone."""
+    facts = read(glossed(text, language))
+    assert (facts.has_polariser, facts.nd_stops, facts.has_tripod) == (False, (), True)

@@ -51,7 +51,7 @@ _MISSING_BEFORE: Final = re.compile(
     r"|any))?(?: \w+)? ?$"
 )
 _KIND: Final = (
-    r"(?:(?:one of (?:those|these|the)|any of (?:those|these|the)|such an?|any|a|my) )?"
+    r"(?:(?:(?:one|any|either|none) of (?:those|these|the|them)|such an?|any|a|my|the) )?"
     r"(?:(?:real|proper|decent|single|circular|carbon|sturdy|good|fancy) )?"
 )
 _DENIED_BEFORE: Final = re.compile(rf"\b{_WITHOUT} {_KIND}$")
@@ -64,6 +64,11 @@ _SHARED: Final = re.compile(
 _COMMA_LIST: Final = re.compile(rf"^(?:, ?{_KIND}{_THING})*,? (?:or|nor) {_KIND}{_THING}\b")
 _IN_COMMA_LIST: Final = re.compile(
     rf"\b{_WITHOUT} {_KIND}{_THING}(?:, ?{_KIND}{_THING})*, ?{_KIND}$"
+)
+#: "None of these: tripod, polariser, ND": all of the list.
+_NONE_OF_THESE: Final = re.compile(
+    rf"\b(?:{_WITHOUT} any|none) of (?:these|those|them)(?: things| filters?)? ?[:,-] ?"
+    rf"(?:{_KIND}{_THING}(?:, ?|,? (?:and|or|nor) | ?/ ?))*{_KIND}$"
 )
 #: "tripod no", "polariser? nope": the answer behind its thing ends the clause there.
 _DENIED_BEHIND: Final = re.compile(
@@ -189,5 +194,7 @@ def _is_mention_denied(text: str, start: int, end: int) -> bool:
     if any(run.start() <= start < run.end() for run in _DICTATED.finditer(text)):
         return _DICTATED_NO.search(after) is not None
     if _DENIED_BEHIND.search(after) or _DENIED_BEFORE.search(before) or _SHARED.search(before):
+        return True
+    if _NONE_OF_THESE.search(before):
         return True
     return bool(_IN_COMMA_LIST.search(before) and _COMMA_LIST.search(after))

@@ -65,6 +65,7 @@ _LOOKS: Final = (
             r"|blurry)(?!er| (?:rock|spot|edge))(?![^.;!?]{0,12}\b(?:mist|milk|dream|fog))",
             rf"{_WISH}\b[^.;!?]{{0,40}}?\b(?:like|as|into|of) an? (?:\w+ )?veil",
             rf"{_WISH}\b[^.;!?]{{0,20}}?\b(?:soft|flowing),? (?:\w+ )?(?:water|look)",
+            r"(?:soft|smooth),? (?:and )?milky (?:water|look|style|effect)",
         ),
     ),
     (
@@ -102,6 +103,12 @@ _COLD: Final = re.compile(
     r"|lake)"
     r"(?: (?:are|is|all|so|half|nearly|almost|totally|absolutely))* (?:frozen|freezing)\b"
 )
+#: "Is crisp bad?": a look whose worth is asked is not wished.
+_ONLY_ASKED: Final = re.compile(
+    r"\b(?:is|are|was|isn't|what's wrong with|what is wrong with|why is it|why)(?: it| that| this)?"
+    r" (?:\w+ )?(?:crisp|frozen|textured|silky|misty|milky)"
+    r"(?: (?:water|bad|wrong|worse|ok|okay|a problem|not good|good|better|a fault))*\?"
+)
 #: Two looks with one of these between them are no wish yet.
 _UNDECIDED: Final = any_of("between|or")
 _MIST_IN_AIR: Final = any_of(
@@ -138,7 +145,7 @@ def read_look(draft: Draft) -> None:
     if _COMPLAINTS & set(draft.values.get("symptoms", ())):
         _read_wish_beside(draft)
         return
-    text = _COLD.sub("", without_wish(draft.text))
+    text = _ONLY_ASKED.sub("", _COLD.sub("", without_wish(draft.text)))
     found = [
         look
         for look, pattern in _LOOKS

@@ -20,6 +20,12 @@ _WELL: Final = re.compile(
 )
 
 
+#: "No, quite the contrary": of what was said, not of the frame.
+_CONTRADICTS: Final = re.compile(
+    rf"(?:{_NO}[ ,.]+)*(?:doch |but |pero |aber |wait |moment )?{in_any('contradicts.said')}[ .,]*"
+)
+
+
 def says_not_known(text: str) -> bool:
     """Whether somebody says not to know, in any language.
 
@@ -30,12 +36,14 @@ def says_not_known(text: str) -> bool:
 
 
 def is_no_answer(text: str) -> bool:
-    """Whether a sentence says that people are well, or no more than "no, no".
+    """Whether a sentence says that people are well, contradicts, or is no more than "no, no".
 
     Args:
         text: one sentence, as typed.
     """
-    return says_all_well(text) or _TWICE.fullmatch(folded(text).strip(" .")) is not None
+    said = folded(text).strip(" .")
+    protests = _TWICE.fullmatch(said) or _CONTRADICTS.fullmatch(said)
+    return says_all_well(text) or protests is not None
 
 
 def says_all_well(text: str) -> bool:

@@ -47,7 +47,7 @@ WATER_COMPLAINTS: Final = (
             "like cotton",
             r"(?:no|lost|without|zero|lacks?|losing|any|little) (?:any |all |its )?"
             r"(?:texture|structure|strands|(?:lines|detail) in the (?:water|fall))",
-            r"too (?:silky|smooth|misty|soft and white|milky|creamy|streaky)",
+            r"too (?:silky|smooth|misty|soft and white|milky|creamy)",
             r"(?:looks|is|it's|so|all|just) (?:\w+ )?milky(?! white)",
             r"water (?:\w+ )?(?:mushy|mush)",
             r"featureless|no (?:lines|strands|threads|structure|shape)(?: \w+)?(?: in it| left"

@@ -24,6 +24,8 @@ LEVERS: Final[dict[str, str]] = {
     "filter.polariser_on": "polariser on",
     "filter.polariser_off": "take the polariser off",
     "filter.nd": "{stops}-stop ND",
+    "filter.averaged": "as {frames} averaged frames of {time}",
+    "filter.darker_light": "in darker light",
     "filter.nd_on": "{stops}-stop ND on",
     "filter.nd_off": "take the ND off",
     "filters.now": "With {filters}: {settings}.",
@@ -130,8 +132,14 @@ LEVERS: Final[dict[str, str]] = {
         "sharpest or average them."
     ),
     "symptom.shake": (
-        "Timer 2 s, stabiliser off, column down, legs pushed in and out of the current, strap "
-        "tucked. Then look at a rock at 100 %."
+        "Likely the camera moved: timer 2 s, stabiliser off, column down, legs pushed in and out "
+        "of the current, strap tucked. Then look at a rock at 100 %."
+    ),
+    "shake.yes": (
+        "Yes: a camera that moves in {time} blurs all alike, rock too; now it stood still."
+    ),
+    "shake.likely": (
+        "Likely: a camera that moves in {time} blurs all alike; moving water leaves the rock sharp."
     ),
     "symptom.spots": (
         "Drops on the glass: step back, cloth over the lens until the shot, wipe, uncover, "

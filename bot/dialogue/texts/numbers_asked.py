@@ -39,6 +39,17 @@ NUMBERS_ASKED: Final[dict[str, str]] = {
     "either.equal": (
         "As bright as now: {f_number}, {f_iso}, {f_time}; or {iso_f}, {iso}, {iso_time}."
     ),
+    # settings of the bot's that are disputed: sums of stops
+    "disputed.from": "It follows the frame before, {before}: {stops} {side} is {after}.",
+    "disputed.against": "Against {other} that is {stops} {side}.",
+    "disputed.sum_yes": "Right: {one} is as bright as {other}.",
+    "disputed.sum_no": "No: {one} is as bright as {other}.",
+    "disputed.mine": "My {mine} is {stops} {side} than that.",
+    # short of light, in this order: common practice
+    "dark_order.open": "First {f_number}: {stops}, {time}. Depth needs no more than that.",
+    "dark_order.kept": "The aperture stays: opened further, the depth no longer holds.",
+    "dark_order.polariser": "Then the polariser off: {stops} stops, {time}. The shine comes back.",
+    "dark_order.iso": "ISO last: {iso}, {time}. It adds grain, little up to {most}.",
     # what people wonder about: central projection, the rest common practice
     "wondered.tilt": (
         "Level is better where it holds the top: {level} does from here. Tilted {tilt}° up, "

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import math
 import re
 from typing import Final
 
@@ -9,12 +10,14 @@ from bot.dialogue import solving
 from bot.dialogue.compose import Role
 from bot.dialogue.folding import folded
 from bot.dialogue.meaning.said import Said
+from bot.dialogue.reading import read
 from bot.dialogue.reading.frame_times import plain_times
 from bot.dialogue.steps.asked.stops_between import value_of
 from bot.dialogue.steps.walk import base
 from bot.dialogue.texts import measures
 from bot.dialogue.tongues import whole_words
 from bot.dialogue.turn import Turn
+from bot.dialogue.walk_state import GivenSettings
 from core.camera import density_stops, factor_stops, nd_factor
 from core.series import exact_shutter_s
 from core.water import Look
@@ -23,6 +26,12 @@ _HOW_LONG: Final = whole_words("filter_time.how_long")
 _HOW_MUCH: Final = whole_words("filter_time.how_much")
 _BARE: Final = whole_words("filter_time.bare")
 _EXPOSED: Final = whole_words("filter_time.exposed")
+_WHICH: Final = whole_words("filter_time.which")
+#: What a question of the time behind a filter may hold; the f-number only as it is set.
+_OF_THE_FILTER: Final = frozenset({"nd_on_stops", "nd_stops", "f_number", "keep", "units"})
+#: Marks of the dial are rounded by 3 % (own rule, as for corrections).
+_SAME_F: Final = 0.035
+_LEVEL: Final = re.compile(r"\b(?:ev|lw) ?\d")
 #: With another light, opening or speed it is no longer the time that is set.
 _OTHERWISE: Final = re.compile(r"\b(?:ev|lw|f ?/? ?\d|iso ?\d)")
 _TIME: Final = re.compile(
@@ -61,8 +70,7 @@ def answer(turn: Turn, said: Said) -> bool:
         return False
     bare = _BARE.search(typed) or _BARE.search(text)
     given = turn.walk.given
-    set_here = given is not None and not given.nd_on_stops and not _OTHERWISE.search(text)
-    if given is not None and set_here and not times and _EXPOSED.search(typed):
+    if given is not None and not times and _is_of_the_set(turn, given, text, typed):
         _say_time(turn, given.shutter_s, stops)
     elif len(times) == 1 and _HOW_LONG.search(typed) and bare:
         _say_time(turn, times[0], stops)
@@ -77,6 +85,20 @@ def answer(turn: Turn, said: Said) -> bool:
         return False
     turn.reason("why.practice")
     return True
+
+
+def _is_of_the_set(turn: Turn, given: GivenSettings, text: str, typed: str) -> bool:
+    """Whether the time that is set is asked for, as it becomes behind the filter."""
+    if given.nd_on_stops:
+        return False
+    if _EXPOSED.search(typed) and not _OTHERWISE.search(text):
+        return True
+    told = read(text, units=turn.units)
+    other_f = told.f_number is not None and not math.isclose(
+        told.f_number, given.f_number, rel_tol=_SAME_F
+    )
+    names_more = other_f or told.known().keys() - _OF_THE_FILTER
+    return _WHICH.search(typed) is not None and not names_more and not _LEVEL.search(text)
 
 
 def _say_time(turn: Turn, bare_s: float, stops: float) -> None:

@@ -8,6 +8,8 @@ from typing import Final
 from bot.dialogue.meaning.said import Said
 from bot.dialogue.steps.asked import (
     checked_sum,
+    dark_order,
+    disputed,
     either_dial,
     filter_time,
     lengths_between,
@@ -16,12 +18,16 @@ from bot.dialogue.steps.asked import (
     stops_between,
     time_sum,
     two_settings,
+    water_speed,
     what_is_white,
 )
 from bot.dialogue.turn import Turn
 
 #: Kinds beside which a message may tell more, in the order in which they count.
 _WITH_A_REST: Final[tuple[Callable[[Turn, Said], str | None], ...]] = (
+    water_speed.answer,
+    dark_order.answer,
+    disputed.answer,
     checked_sum.answer,
     time_sum.answer,
     either_dial.answer,

@@ -70,6 +70,14 @@ def say_share(turn: Turn, one: Named | None, own: tuple[Note, ...]) -> None:
             turn.say(Role.ASSUMPTION, note.key, **note.values)
 
 
+def say_speed(turn: Turn) -> None:
+    """How fast the water is taken to be, and the share of the frame that it makes."""
+    share, *how = _sums_now(turn, None)
+    for note in how:
+        turn.say(Role.SETTINGS, note.key, **note.values)
+    turn.say(Role.CHECK if how else Role.SETTINGS, share.key, **share.values)
+
+
 def _sum_of(one: Named, own: tuple[Note, ...]) -> list[Note] | None:
     """The last sum that led to a share, or began with a time, with how the speed was found."""
     name = "share" if one.slot == "share" else "time"

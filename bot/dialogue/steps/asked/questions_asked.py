@@ -26,6 +26,7 @@ from bot.dialogue.steps.asked import (
     numbers_asked,
     own_words,
     reach,
+    shake_asked,
     terms,
     time_enough,
     trade_answers,
@@ -105,7 +106,7 @@ def _first(turn: Turn, heard: Said) -> str | None:
     """Answer the first question; what else the message says, None when it asks nothing known."""
     text = heard.english
     clauses = _CLAUSE.split(text)
-    for answered in (own_words.answer, wondered.answer, _of_numbers):
+    for answered in (own_words.answer, wondered.answer, shake_asked.answer, _of_numbers):
         rest = answered(turn, heard)
         if rest is not None:
             return rest

@@ -38,6 +38,8 @@ def learn(turn: Turn, said: Said, facts: Facts) -> None:
     if known & (KIT_SLOTS | _OF_THE_WALK):
         told = read(told_beside(said), units=turn.units)
     kit = told.only(told.known().keys() & KIT_SLOTS)
+    if facts.has_polariser is False and kit.has_polariser:
+        kit = kit.updated(Facts(has_polariser=False))  # the whole list was denied
     turn.change_person(kit=turn.context.person.kit.updated(kit))
     if "sky" in said.english.casefold():
         told = told.model_copy(update={"light": None})  # it stands in the frame

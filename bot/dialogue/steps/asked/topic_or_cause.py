@@ -190,6 +190,8 @@ def with_sight(turn: Turn, said: Said, facts: Facts) -> Facts:
     symptom = SYMPTOMS.get(cause.name) if cause is not None else None
     if facts.light is not None and facts.symptoms == (Symptom.BLUE_CAST,):
         return facts.model_copy(update={"symptoms": ()})  # it is the light that is blue
+    if symptom is Symptom.NO_TEXTURE and Symptom.TOO_FROZEN in facts.symptoms:
+        return facts  # "too streaky": words say which way, where the sense knows only streaks
     return facts if symptom is None else facts.model_copy(update={"symptoms": (symptom,)})
 
 

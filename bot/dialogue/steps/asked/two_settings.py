@@ -234,7 +234,8 @@ def _say_times(
     stops = math.log2(max(values) / min(values))
     _say_rows(turn, facts, "times", labels, values, stops)
     if base is not None:
-        equal = ", ".join(with_time(base, value, camera) for value in values)
+        no_nd = facts.nd_stops == ()
+        equal = ", ".join(with_time(base, value, camera, no_nd=no_nd) for value in values)
         turn.say(Role.CHECK, "weighed.as_bright", list=equal)
 
 

@@ -103,7 +103,9 @@ def _say_difference(turn: Turn, given: GivenSettings, asked: Facts) -> None:
     )
     fixed = camera.sensor.fixed_f_number is not None
     if key == "what_if.time" and asked.known().keys() <= _OF_TIME and not fixed:
-        turn.say(Role.CHECK, "weighed.as_bright", list=with_time(given, time_s, camera))
+        no_nd = turn.facts.nd_stops == ()
+        equal = with_time(given, time_s, camera, no_nd=no_nd)
+        turn.say(Role.CHECK, "weighed.as_bright", list=equal)
     _say_view(turn, asked)
     _say_depth(turn, after, asked)
     _say_look_before(turn, given, asked, time_s)

@@ -68,7 +68,12 @@ def is_all(turn: Turn, said: Said) -> bool:
 
 
 def laid_over(turn: Turn, said: Said, told: Facts) -> Facts:
-    """The facts of a message with the filter that it says to be on."""
+    """The facts of a message with the filter that it says to be on.
+
+    Whose time behind it was asked for, and answered, is not on yet.
+    """
+    if any(part.key.startswith("asked.nd_time") for part in turn.parts):
+        return told
     on = _told(turn, said, told)
     return told if on is None else told.updated(on)
 

@@ -8,7 +8,12 @@ from bot.dialogue import reckoning, solving
 from bot.dialogue.facts import Facts
 from bot.dialogue.folding import folded
 from bot.dialogue.meaning.claims import claim_in
+from bot.dialogue.meaning.dark_order import told_beside
+from bot.dialogue.meaning.light_changed import light_change_in
 from bot.dialogue.meaning.said import Said
+from bot.dialogue.reading import read
+from bot.dialogue.steps.anywhere import repeat
+from bot.dialogue.steps.asked import dark_order
 from bot.dialogue.steps.telling import told
 from bot.dialogue.steps.walk import adjust, base
 from bot.dialogue.steps.walk.taken import take_settings
@@ -26,6 +31,9 @@ def answer(turn: Turn, said: Said, facts: Facts) -> bool:
         said: the message.
         facts: what was read in it.
     """
+    order = told_beside(said)
+    if order is not None:
+        said, facts = order, read(order.english, units=turn.units)
     if turn.is_at_home or not _is_metered(turn, said, facts):
         return False
     turn.remember_for_back()
@@ -34,7 +42,11 @@ def answer(turn: Turn, said: Said, facts: Facts) -> bool:
     _may_go_on(turn)
     take_settings(turn)
     turn.change_walk(clean_stops=solving.level_of(turn.given), clipped_stops=None, first_stops=None)
-    base.give(turn)
+    if order is None:
+        base.give(turn)
+    else:
+        dark_order.say(turn, turn.given)
+        repeat.put_again_if_open(turn)
     return True
 
 
@@ -50,5 +62,6 @@ def _is_metered(turn: Turn, said: Said, facts: Facts) -> bool:
     if facts.ask_what_if or adjust.is_complaint(facts) or claim_in(said) is not None:
         return False
     fixed = reckoning.is_phone(turn.facts.updated(facts))
-    whole = facts.shutter_s is not None and (facts.f_number is not None or fixed)
+    darker = turn.walk.given is not None and light_change_in(said.typed, said.language) is not None
+    whole = facts.shutter_s is not None and (facts.f_number is not None or fixed or darker)
     return whole and _GIVES.search(folded(said.typed)) is not None

@@ -21,6 +21,9 @@ from core.exposure import Settings
 from core.framing import frame_fall, section_focal_mm, stand_back_m
 from core.series import f_number_label, nearest, time_marks
 
+#: Past the format's limit by less than a stop diffraction takes detail, and blurs nothing that a
+#: beginner calls blurry: then the camera moved (common practice; the stop is an own rule).
+_A_STOP: Final = 2**0.5 * 0.97
 _OF_SUPPORT: Final = frozenset({"has_tripod", "hand_held"})
 
 
@@ -74,13 +77,13 @@ def soft_depth(turn: Turn) -> None:
 
 
 def soft_all(turn: Turn) -> None:
-    """All of it is soft: diffraction where the f-number is too high, else shake."""
+    """All of it is soft: diffraction where the f-number is far too high, else shake."""
     facts = turn.facts
     sensor = reckoning.sensor_of(facts)
     f_number = reckoning.exact_settings(facts)[0]
     if f_number is None and turn.walk.given is not None:
         f_number = turn.walk.given.f_number
-    if f_number is not None and sensor.softens(f_number):
+    if f_number is not None and sensor.softens(f_number / _A_STOP):
         dial = reckoning.dial_of(facts)
         turn.say(
             Role.SETTINGS,

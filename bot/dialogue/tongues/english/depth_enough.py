@@ -7,7 +7,9 @@ from typing import Final
 
 WORDS: Final[Mapping[str, str]] = {
     "depth_enough.enough": (
-        r"enough|suffic\w+|holds?|covers?|reach(?:es)?|keep\w*|do(?= (?:it|for|the job)\b|\W*$)"
+        r"enough|suffic\w+|holds?|covers?|reach(?:es)?"
+        r"|keep\w*(?! (?:the |my |it )?(?:aperture|at|on|f))"
+        r"|do(?= (?:it|for|the job)\b|\W*$)"
     ),
     "depth_enough.that": r"(?:is|would|will|does) (?:that|it|this|which)(?: be)?",
     # What is no depth: light, time, water.

@@ -18,6 +18,9 @@ WORDS: Final[Mapping[str, str]] = {
         r"without(?: (?:the|a|any))? ?(?:filters?|nds?|it)?|bare|unfiltered|no filters?"
         r"|from (?=1/|\d)|(?:becomes?|turns? into|goes to|makes|gives) (?:how|what)"
     ),
-    # Of the time that is set, once the filter is on.
+    # Of the time that is set, once the filter is on: by any words, or by those for times alone.
+    "filter_time.which": (
+        r"(?:what|which) (?:exposure |shutter )?(?:time|speed|shutter|exposure)|how long|new time"
+    ),
     "filter_time.exposed": r"how long|how many seconds",
 }

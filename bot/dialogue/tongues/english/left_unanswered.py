@@ -32,6 +32,7 @@ WORDS: Final[Mapping[str, str]] = {
         r"|silk\w*|smooth\w*|soft\w*|blurr?\w*|focus\w*|sharp\w*|filters?|polari\w*|cpl|nds?|meter\w*"
         r"|tripod|hand\w*|noise|grain\w*|numbers?|dial|set"
         r"|what (?:now|next|then|else)|what (?:do|should|shall|must|can) (?:i|we)|now what"
+        r"|what (?:do|would) you (?:suggest|recommend|propose|advise)"
         r"|(?:do|try|set|take|shoot|go|start|begin|change|use)\W*$|parts?|section|sun\w*|shad\w*"
         r"|how (?:do|did|can|could|would) (?:i|we|you|he|she|they|one) (?:do|get|make|manage)"
     ),

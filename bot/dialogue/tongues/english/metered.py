@@ -7,8 +7,9 @@ from typing import Final
 
 WORDS: Final[Mapping[str, str]] = {
     "metered.gives": (
-        r"(?:light ?)?meter(?:s| is| has|ing)?(?: now| just)?(?: gives?| gave| says?| said"
-        r"| reads?| shows?| wants?| suggests?)(?: me)?"
-        r"|metered(?: it)?(?: at)?"
+        r"(?:light ?)?meter(?:s| is| has|ing)?(?: now| just)*(?: gives?| gave| says?"
+        r"| said| reads?| shows?| wants?| suggests?)(?: me)?"
+        r"|camera(?: now| just)* (?:reads?|meters?)"
+        r"|metered(?: it)?(?: at)?|(?:i|it|we) (?:now )?meters?|(?:meter )?reading (?:is|of)"
     ),
 }

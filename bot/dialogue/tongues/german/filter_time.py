@@ -15,6 +15,9 @@ WORDS: Final[Mapping[str, str]] = {
         r"ohne(?: (?:den|einen|jeden))? ?(?:filter|nd|ihn)?|bloss"
         r"|(?:aus|von) (?=1/|\d)"
     ),
-    # Of the time that is set, once the filter is on.
+    # Of the time that is set, once the filter is on: by any words, or by those for times alone.
+    "filter_time.which": (
+        r"welche (?:belichtungs|verschluss)?zeit|auf welche zeit|wie ?lang\w*|neue zeit"
+    ),
     "filter_time.exposed": r"wie ?lang\w*|wie ?viele? sekunden",
 }

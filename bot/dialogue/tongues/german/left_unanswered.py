@@ -33,7 +33,9 @@ WORDS: Final[Mapping[str, str]] = {
         r"|hell\w*|dunk\w*|belicht\w*|weiß\w*|weiss\w*|blink\w*|ausgefress\w*|seidig\w*|weich\w*"
         r"|fokus\w*|scharf\w*|schärf\w*|unscharf\w*|verwack\w*|verwisch\w*|filter\w*|pol\w*|nd\w*|graufilter|stativ\w*|hand\w*"
         r"|rausch\w*|werte?|zahlen?|stell\w*|was (?:jetzt|nun|tun|dann)|was (?:soll|muss|mach\w*)"
-        r" (?:ich|man|ma|wir)|teil\w*|ausschnitt\w*|sonne\w*|schatt\w*"
+        r" (?:ich|man|ma|wir)|schl(?:ag|äg)\w* (?:du|sie) vor"
+        r"|(?:empfehl|empfiehl|rat|rät)\w* (?:du|sie)"
+        r"|teil\w*|ausschnitt\w*|sonne\w*|schatt\w*"
         r"|wie (?:mach|krieg|schaff|geht|ging|hat)\w*"
     ),
     # What answers it at once, or takes it back.

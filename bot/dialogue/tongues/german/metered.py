@@ -7,7 +7,9 @@ from typing import Final
 
 WORDS: Final[Mapping[str, str]] = {
     "metered.gives": (
-        r"(?:beli|belichtungsmesser|messer|messung)"
-        r" (?:sagt|gibt|zeigt|will|misst|meint)(?: mir)?|gemessen(?: hab\w*)?|ich messe"
+        r"(?:beli|belichtungsmess\w+|messer|messung)(?: jetzt| nun)?"
+        r" (?:sagt|gibt|zeigt|will|misst|meint|ergibt)(?: mir)?|gemessen(?: hab\w*)?"
+        r"|ich messe|messe ich|misst (?:die kamera|sie|er|es)|kamera(?: jetzt)? misst"
+        r"|(?:sagt|gibt|zeigt|will|meint) (?:mir )?(?:der beli\w*|die (?:belichtungs)?messung)"
     ),
 }

@@ -43,6 +43,9 @@ WORDS: Final[Mapping[str, str]] = {
         r"|unterstellt|zugrunde gelegt|stehen|drin)"
         r"|rechnest du|nimmst du (?:\w+ )*?an|gehst du (?:\w+ )*?aus|setzt du (?:\w+ )*?an"
         r"|(?:hast|hältst) du (?:den|diesen|die)(?= (?:wasser)?fall)|legst du zugrunde|beruht"
+        r"|(?:haben|hatten) sie[^?.]*?(?:angenommen|genommen|gerechnet|angesetzt|benutzt|verwendet)"
+        r"|rechnen sie|nehmen sie (?:\w+ )*?an|gehen sie (?:\w+ )*?aus|setzen sie (?:\w+ )*?an"
+        r"|legen sie (?:\w+ )*?zugrunde"
         r"|(?:zahlen|werte) (?:her|kommen|stammen)|kommen (?:die|diese|deine) (?:zahlen|werte)"
     ),
 }

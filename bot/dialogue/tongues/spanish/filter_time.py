@@ -12,6 +12,9 @@ WORDS: Final[Mapping[str, str]] = {
     ),
     "filter_time.how_much": r"cuantas veces|cuantos (?:pasos|puntos|stops)|en pasos",
     "filter_time.bare": r"sin(?: (?:el|ningun))? ?(?:filtros?|nd)?|(?:de|desde) (?=1/)",
-    # Of the time that is set, once the filter is on.
+    # Of the time that is set, once the filter is on: by any words, or by those for times alone.
+    "filter_time.which": (
+        r"(?:que|cual(?: es el)?) (?:tiempo|velocidad|exposicion)|cuanto tiempo|nuevo tiempo"
+    ),
     "filter_time.exposed": r"cuanto (?:tiempo )?expongo|cuantos segundos|cuanto tiempo expongo",
 }

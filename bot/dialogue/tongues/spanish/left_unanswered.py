@@ -33,6 +33,7 @@ WORDS: Final[Mapping[str, str]] = {
         r"|suave\w*|foco|enfo\w*|enfoqu\w*|n[ií]tid\w*|borros\w*|movid\w*|filtros?|polari\w*|nds?"
         r"|tr[ií]pode"
         r"|mano|ruido|grano|valores|n[uú]meros?|pongo|uso|qu[eé] (?:hago|hacemos|ahora|sigue)"
+        r"|propon\w*|suger\w*|sugier\w*|recom\w*|aconsej\w*"
         r"|parte\w*|sol\w*|sombra\w*"
         r"|c[oó]mo (?:lo |se |la )?(?:hago|hace|hizo|consig\w+|logr\w+)"
     ),

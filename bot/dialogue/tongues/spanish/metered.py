@@ -7,7 +7,8 @@ from typing import Final
 
 WORDS: Final[Mapping[str, str]] = {
     "metered.gives": (
-        r"(?:fotometro|exposimetro|medidor)(?: me)? (?:da|dice|marca|pide|mide|sale)"
-        r"|medid[oa]|mido|he medido"
+        r"(?:fotometro|exposimetro|medidor|camara|medicion)(?: ahora| ya)?(?: me)?"
+        r" (?:da|dice|marca|pide|mide|sale)|medid[oa]|mido|he medido"
+        r"|(?:mide|marca) (?:ahora )?(?:la camara|el (?:fotometro|exposimetro))"
     ),
 }
