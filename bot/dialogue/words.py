@@ -23,7 +23,6 @@ from bot.dialogue.reply_sense import is_beside, is_other, option_of, surer
 from bot.dialogue.steps.anywhere import forget, manner, phone, repeat, reply_again
 from bot.dialogue.steps.asked import (
     asides,
-    filter_unknown,
     group,
     left_unanswered,
     others_asked,
@@ -199,7 +198,7 @@ def _taken_in(
     heard = manner.said(turn, said, event.text)
     if sun_now.answer(turn, heard):
         return
-    if filter_unknown.answer(turn, heard) or where_it_blinks.answer(turn, heard, asked):
+    if free_words.of_unknown_filter(turn, heard) or where_it_blinks.answer(turn, heard, asked):
         return
     heard = white_told.hear(turn, heard)
     if not turn.beside_white and _answered(turn, event, said, question, told):

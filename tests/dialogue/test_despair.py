@@ -20,6 +20,18 @@ from tests.dialogue.player import Player
         "ich will nicht mehr leben",
         "ella no quiere vivir",
         "dice que quiere morirse",
+        "I wanna die",
+        "I'd like to die",
+        "I wish I was dead",
+        "I'd rather be dead",
+        "life isn't worth living",
+        "ich bringe mich um",
+        "er bringt sich um",
+        "me voy a matar",
+        "quiero acabar con todo",
+        "I'm going to jump off that cliff, nobody cares",
+        "I'm gonna jump off the bridge, I want to end it",
+        "my friend wants to jump off the bridge, says nobody would miss him",
     ],
 )
 def test_a_wish_to_die_is_an_emergency(text: str) -> None:
@@ -36,6 +48,13 @@ def test_a_wish_to_die_is_an_emergency(text: str) -> None:
         "the wind just wants to die down",
         "dieses Licht ist zum Sterben schön",
         "me muero por esta luz",
+        "I don't want to live in the city, I want waterfalls. It blinks all over.",
+        "I could kill myself for forgetting the filter",
+        "no point living here without a car",
+        "is it suicidal to stand on the lip?",
+        "me quiero morir de la risa",
+        "ich könnte mich umbringen dass ich den Filter vergessen habe",
+        "my friends want to jump off the rock for fun",
     ],
 )
 def test_a_manner_of_speaking_is_none(text: str) -> None:

@@ -17,6 +17,7 @@ _BRINGS: Final = whole_words("at_home.brings")
 #: "I left it at home", "we are going home": said on the way, or of something else.
 _NOT_YET: Final = whole_words("at_home.not_yet")
 _BACK: Final = exactly(in_any("at_home.back"))
+_WISHED: Final = whole_words("at_home.wished")
 _STILL: Final = whole_words("at_home.still")
 _AT_WATER: Final = re.compile(rf"\b{in_any('at_home.at_water')}")
 _NONE_TAKEN: Final = whole_words("at_home.none_taken")
@@ -36,7 +37,10 @@ def is_home(text: str) -> bool:
         return False
     # "Home now. Copied the card to a drive": each sentence for itself.
     said = any(_says_home(plain(one).strip(_ENDS)) for one in sentences_of(text))
-    return said or any(_BACK.match(plain(one).strip(_ENDS)) for one in clauses_of(text))
+    return said or (
+        not _WISHED.search(plain(text))
+        and any(_BACK.match(plain(one).strip(_ENDS)) for one in clauses_of(text))
+    )
 
 
 def _says_home(said: str) -> bool:

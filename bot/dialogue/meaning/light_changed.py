@@ -20,6 +20,7 @@ _BRIGHTER: Final = re.compile(_OF_IT.format(in_any("light_changed.brighter")))
 _LESS: Final = whole_words("light_changed.less")
 _MORE: Final = whole_words("light_changed.more")
 _SINCE: Final = whole_words("light_changed.since")
+_FILTER: Final = whole_words("light_changed.filter")
 _OF_A_PICTURE: Final = whole_words("light_changed.picture")
 _STOPS: Final = re.compile(r"(?<![\d/.])(?:(\d+) )?(\d+(?:\.\d+)?)(?:/(\d))? (?:1/1 )?stops?\b")
 
@@ -50,8 +51,18 @@ def light_change_in(typed: str, language: str) -> LightChange | None:
     return None
 
 
+def is_behind_a_filter(typed: str) -> bool:
+    """Whether it is darker through a filter: no light that changed, and no wish.
+
+    Args:
+        typed: the message.
+    """
+    text = folded(typed)
+    return _FILTER.search(text) is not None and _DARKER.search(text) is not None
+
+
 def _side(text: str) -> int | None:
-    if _OF_A_PICTURE.search(text):
+    if _OF_A_PICTURE.search(text) or _FILTER.search(text):
         return None
     if _LESS.search(text):
         return -1

@@ -12,6 +12,8 @@ _FACTORS: Final = (
     (2.0, re.compile(rf"\b{in_any('time_factor.twice')}\b")),
     (0.5, re.compile(rf"\b{in_any('time_factor.half')}\b")),
 )
+#: "Half the time it is good": how often.
+_AS_OFTEN: Final = re.compile(r"\bhalf (?:of )?the time (?:it|its|they|theyre|i|im|we|were|you)\b")
 #: What may stand beside it where nothing else is said.
 _ONLY: Final = re.compile(rf"(?:\W|\b{in_any('time_factor.only')}\b)*")
 
@@ -24,6 +26,8 @@ def time_factor_in(typed: str) -> float | None:
     """
     for clause in re.split(r" [.,] ", folded(typed)):
         for factor, words in _FACTORS:
+            if _AS_OFTEN.search(clause):
+                continue
             if words.search(clause) and _ONLY.fullmatch(words.sub(" ", clause)):
                 return factor
     return None

@@ -56,7 +56,8 @@ _RIDES: Final = (
     ),
 )
 _RODE: Final = re.compile(
-    r"\b(?:came|took|arrived|caught|got (?:off|here)|was|were|missed|this morning|ago|there at)\b"
+    r"\b(?:came|brought|dropped|rode"
+    r"|took|arrived|caught|got (?:off|here)|was|were|missed|this morning|ago|there at)\b"
 )
 #: An hour below this, told without its half of the day, is one after noon (own rule: nobody is
 #: due back from a fall at night).

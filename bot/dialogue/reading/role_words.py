@@ -49,9 +49,9 @@ FROM_LIP: Final = (
     r"(?:the )?(?:top|lip|crest|edge|rim|brink)(?: down)? to (?:the )?(?:\w+ )?"
     r"(?:bottom|base|foot|pool|water|ground|splash|rocks)"
 )
-#: What a clause before a number speaks of; the last one named counts.
 #: "The wide zoom" is as wide as it is.
 _OF_A_LENS: Final = r"(?!(?: |-)(?:zoom|angle|lens|one|end|glass|prime)\b)"
+#: What a clause before a number speaks of; the last one named counts.
 SUBJECT: Final = re.compile(
     rf"\b(?:(?P<camera>shooting height|eyes?(?= (?:height|level))|camera|cam|(?:sensor"
     rf"|lens)(?= height| level)|tripod"

@@ -5,7 +5,7 @@ from __future__ import annotations
 from bot.dialogue import solving
 from bot.dialogue.compose import Role
 from bot.dialogue.facts import Facts
-from bot.dialogue.meaning.light_changed import LightChange, light_change_in
+from bot.dialogue.meaning.light_changed import LightChange, is_behind_a_filter, light_change_in
 from bot.dialogue.meaning.said import Said
 from bot.dialogue.turn import Turn
 from core.series import exact_iso, iso_label
@@ -20,6 +20,8 @@ def laid_over(turn: Turn, said: Said, facts: Facts) -> Facts:
         facts: what was read in it; a light by its name says more.
     """
     change = _change(turn, said, facts)
+    if turn.walk.given is not None and change is None and is_behind_a_filter(said.typed):
+        return facts.model_copy(update={"change_stops": None})
     if change is None or change.stops is None:
         return facts
     unread = tuple(piece for piece in facts.unread if "stop" not in piece)

@@ -94,4 +94,4 @@ def _resumed(turn: Turn, text: str, command: str | None) -> str | None:
             repeat.put_again(turn, whole=True)
         return beside or None
     turn.seen = held_seen or turn.seen
-    return waiting
+    return ". ".join(filter(None, (waiting, beside)))

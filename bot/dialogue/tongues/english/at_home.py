@@ -44,12 +44,15 @@ WORDS: Final[Mapping[str, str]] = {
         r"left|forgot\w*|going(?! (?:through|over)\b)|heading|walk\w*|driving"
         r"|(?:to|we|i|i'll) drive"
         r"|on (?:my|our|the) way|when|once|before|until|if|will|tomorrow|later"
+        r"|(?:want|wish|like|love|can'?t wait|need) (?:\w+ ){0,2}?(?:be|get|go) (?:back )?home"
     ),
     # A part of a sentence that says so by itself: "caught the bus, home with tea now".
     "at_home.back": (
         r"(?:(?:and|so|now|then|i'?m|we'?re|am|back|safely) )*home"
         r"(?: (?:now|again|at last|safe|dry|with (?:a |my |some )?(?:cup of )?\w+))+"
     ),
+    # Who only longs for it.
+    "at_home.wished": r"want\w*|wish\w*|wanna|can'?t wait|would rather|soon",
     # Before the walk: nobody has left yet.
     "at_home.still": (
         r"still(?: (?:sitting|just|all|here|only|eating|having \w+|over \w+|busy))*"
@@ -68,7 +71,7 @@ WORDS: Final[Mapping[str, str]] = {
         r"|(?:i'?m|i am|we'?re|we are|i|we|still|now) (?:still |now |just |right )*stand(?:ing)?"
         r" (?:right |here |still |there )*(?:in front|before|at|on|by|beside|here|about|some|\d)"
         r"|(?:i'?m|we'?re|i am|we are) (?:still )?(?:right )?in front of (?:it|the \w+)"
-        r"|haven'?t moved|not moved"
+        r"|(?:haven'?t|not) moved(?= ?(?:yet|[,.;!?]|$))"
     ),
     # No frame is there to be gone through.
     "at_home.none_taken": (

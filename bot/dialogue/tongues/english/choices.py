@@ -11,7 +11,7 @@ WORDS: Final[Mapping[str, str]] = {
     # A new walk, whatever stands open.
     "choices.new_walk": (
         r"(?:new|fresh) (?:walk|tour|trip|hike)"
-        rf"|(?:start|begin)(?:ning|ing)? (?:over|again|afresh|fresh|anew|{_FROM})|{_FROM}"
+        rf"|(?:start|begin)(?:ning|ing)? (?:over|again|afresh|fresh|anew|{_FROM})"
     ),
     # The same where it is offered.
     "choices.new": r"new(?: one)?|begin|start|restart|fresh(?: one)?",

@@ -15,7 +15,7 @@ WORDS: Final[Mapping[str, str]] = {
         r"|become|becoming|gone|going|turned|turning|growing|now|really|much|a|good|great|deal"
         r"|bit|lot"
         r"|little|tad|way|by|about|roughly|maybe|just|suddenly|out|in|even|quite|noticeably|stops?"
-        r"|half|of|again|meanwhile|\d[\d/.]*)"
+        r"|half|one|two|three|four|five|six|thirds?|quarters?|and|of|again|meanwhile|\d[\d/.]*)"
     ),
     "light_changed.darker": (r"darker|dimmer|gloomier|duller|murkier|less bright"),
     "light_changed.brighter": (r"brighter|lighter|less gloomy|less dark"),
@@ -41,4 +41,6 @@ WORDS: Final[Mapping[str, str]] = {
         r"|corners?|left|right|sides?|top|bottom|rocks?|water|too|next|make|want|should|could|if"
         r"|would"
     ),
+    # Through these it is darker, whatever the light.
+    "light_changed.filter": r"filters?|nds?|polari\w+|cpl|lens",
 }

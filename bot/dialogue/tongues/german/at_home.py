@@ -35,6 +35,8 @@ WORDS: Final[Mapping[str, str]] = {
         r"(?:(?:und|jetzt|nun|dann|wieder|bin|sind) )*(?:zu ?hause|daheim)"
         r"(?: (?:jetzt|wieder|endlich|trocken|(?:mit|bei) (?:einem |einer |ner |nem )?\w+))+"
     ),
+    # Who only longs for it.
+    "at_home.wished": r"will|wollen|möchte\w*|wär\w*|bald",
     # Before the walk: nobody has left yet.
     "at_home.still": (
         r"noch (?:\w+ ){0,2}?(?:zu ?hause|daheim|im hotel|auf der hütte"

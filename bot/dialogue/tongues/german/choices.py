@@ -8,7 +8,8 @@ from typing import Final
 WORDS: Final[Mapping[str, str]] = {
     # A new walk, whatever stands open.
     "choices.new_walk": (
-        r"neue[nr]? (?:tour|runde|wanderung|gang)|(?:ganz )?von vorne?|(?:ganz )?von anfang an"
+        r"neue[nr]? (?:tour|runde|wanderung|gang)|(?:fang\w*|beginn\w*|start\w*|noch ?(?:ein)?mal)"
+        r" (?:\w+ ){0,3}?(?:ganz )?von (?:vorne?|anfang an)"
         r"|neustart|neu (?:anfangen|beginnen|starten)"
     ),
     # The same where it is offered.

@@ -12,7 +12,7 @@ WORDS: Final[Mapping[str, str]] = {
     "light_changed.becomes": (
         r"(?:ist|is|wird|wurde|hat|sich|schon|jetzt|viel|deutlich|etwas|bisschen|bissl|ein|eine|um"
         r"|etwa|rund|inzwischen|grad|gerade|immer|wieder|ganz|so|hier|drin|draussen|es|blenden?"
-        r"|stufen?|\d[\d/.,]*|zwei|drei|halbe)"
+        r"|stufen?|\d[\d/.,]*|zwei|drei|vier|halbe?|drittel|und)"
     ),
     "light_changed.darker": (r"dunkler|dusterer|truber|finsterer|duster|schummriger"),
     "light_changed.brighter": (r"heller|lichter"),
@@ -34,4 +34,6 @@ WORDS: Final[Mapping[str, str]] = {
         r"bild\w*|foto\w*|aufnahme\w*|display|schirm|histogramm|rand|ecken?|links|rechts|seiten?"
         r"|oben|unten|fels\w*|steine?|wasser|zu|nachste\w*|mach\w*|soll\w*|konnte|wenn|will"
     ),
+    # Through these it is darker, whatever the light.
+    "light_changed.filter": r"filter\w*|graufilter|polfilter|nd|pol|objektiv",
 }

@@ -30,6 +30,8 @@ WORDS: Final[Mapping[str, str]] = {
         r"(?:(?:y|ya|ahora|de vuelta|por fin) )*en casa"
         r"(?: (?:ya|ahora|por fin|sec[oa]s?|con (?:un |una )?\w+))+"
     ),
+    # Who only longs for it.
+    "at_home.wished": r"quiero|queremos|quisiera|ojalá|pronto",
     # Before the walk: nobody has left yet.
     "at_home.still": (
         r"(?:aún|todavía|sigo|seguimos|aun|todavia) (?:\w+ ){0,2}?(?:en (?:casa|el hotel|la cocina"

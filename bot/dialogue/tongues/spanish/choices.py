@@ -12,7 +12,7 @@ WORDS: Final[Mapping[str, str]] = {
     "choices.new_walk": (
         r"nuev[oa] (?:paseo|ruta|recorrido|salida|caminata)"
         r"|(?:paseo|recorrido) nuevo|(?:ruta|salida|caminata) nueva"
-        rf"|(?:empez|empiez|empec|comenz|comienz)\w+ (?:de nuevo|otra vez|{_FROM})|{_FROM}"
+        rf"|(?:empez|empiez|empec|comenz|comienz)\w+ (?:de nuevo|otra vez|{_FROM})"
         r"|(?:volver|vuelvo|volvemos|volvamos) a empezar"
     ),
     # The same where it is offered.

@@ -9,7 +9,7 @@ WORDS: Final[Mapping[str, str]] = {
     "light_changed.place": (r"esta|todo|(?:la |el )?(?:luz|cielo|barranco)|aqui|ahora|ya|se"),
     "light_changed.becomes": (
         r"(?:esta|se|puso|ha|puesto|poniendo|hizo|va|volvio|quedo|ya|ahora|mucho|bastante|un|poco"
-        r"|todo|aqui|mas|muy|como|unos?|pasos?|puntos?|\d[\d/.,]*|dos|tres|medio)"
+        r"|todo|aqui|mas|muy|como|unos?|pasos?|puntos?|\d[\d/.,]*|dos|tres|cuatro|medio|tercios?|y)"
     ),
     "light_changed.darker": (r"oscur[oa]|gris|apagad[oa]|menos clar[oa]"),
     "light_changed.brighter": (r"clar[oa]|luminos[oa]|menos oscur[oa]"),
@@ -26,4 +26,6 @@ WORDS: Final[Mapping[str, str]] = {
         r"fotos?|imagen|pantalla|toma|archivo|histograma|bordes?|esquinas?|izquierda|derecha|lados?"
         r"|arriba|abajo|rocas?|agua|demasiado|siguiente|haz\w*|quiero|deberia|si"
     ),
+    # Through these it is darker, whatever the light.
+    "light_changed.filter": r"filtros?|nd|polari\w+|lente",
 }

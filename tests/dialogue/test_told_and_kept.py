@@ -1,0 +1,106 @@
+"""What is told beside a question is kept, and words of the walk are not taken for another thing."""
+
+from __future__ import annotations
+
+import pytest
+
+from bot.dialogue.meaning.at_home import is_home
+from bot.dialogue.meaning.time_factor import time_factor_in
+from bot.dialogue.reading.back_by import back_by_in
+from tests.dialogue.player import Player
+from tests.dialogue.test_next_frames import KEPT
+from tests.dialogue.walked import known
+
+
+def _kept() -> Player:
+    player = Player()
+    for line in KEPT:
+        player.say(line)
+    return player
+
+
+@pytest.mark.parametrize(
+    "line",
+    [
+        "The polariser is on, from the start",
+        "it was blinking, from the beginning",
+        "das Licht kommt von vorn",
+        "tengo el polarizador puesto, desde el principio",
+    ],
+)
+def test_from_the_start_drops_no_walk(line: str) -> None:
+    """A new walk is begun by a word of beginning alone."""
+    player = _kept()
+    before = known(player).facts.distance_m
+    assert "caution.arrive" not in player.say(line)[0].keys
+    assert known(player).facts.distance_m == before
+
+
+@pytest.mark.parametrize(
+    ("line", "darker"),
+    [
+        ("it got two stops darker now", True),
+        ("the light dropped by two stops", True),
+        ("the light got two stops brighter", False),
+        ("the sky got brighter by one stop", False),
+    ],
+)
+def test_numbers_in_words_keep_their_sign(line: str, *, darker: bool) -> None:
+    """Darker light is met with more exposure, brighter light with less."""
+    player = _kept()
+    given = _level(player)
+    player.say(line)
+    assert (_level(player) > given) is darker
+
+
+def _level(player: Player) -> float:
+    walk = known(player).conversation.walk
+    assert walk is not None
+    given = walk.given
+    assert given is not None
+    return given.shutter_s * given.iso / given.f_number**2
+
+
+def test_a_filter_makes_no_darker_light() -> None:
+    """What it takes is no change of the light, and no wish."""
+    player = _kept()
+    given = _level(player)
+    player.say("it's 6 stops darker now with the nd on")
+    assert _level(player) == given
+
+
+@pytest.mark.parametrize(
+    ("line", "distance_m"),
+    [
+        ("is that with the filter on? I now stand at 20 m", 20.0),
+        ("I don't know the number on my nd, how dark is it? I stand at 20 m", 20.0),
+    ],
+)
+def test_what_is_told_beside_a_question_of_filters_is_kept(line: str, distance_m: float) -> None:
+    """The question is answered, too."""
+    player = _kept()
+    player.say(line)
+    assert known(player).facts.distance_m == distance_m
+
+
+def test_what_is_told_beside_going_on_is_kept() -> None:
+    """After a night, with what waited."""
+    player = _kept()
+    player.happen("later 10 h")
+    player.say("the sun is out now")
+    player.say("go on, I am 20 m away now")
+    assert known(player).facts.distance_m == 20.0
+
+
+def test_the_bus_that_brought_them_is_no_hour_to_be_back() -> None:
+    """One that is still to come is."""
+    assert back_by_in("the bus at 17:20 brought us here") is None
+    assert back_by_in("the 12:20 bus dropped us here") is None
+    assert back_by_in("our bus home is at 17:20") == "17:20"
+
+
+def test_who_longs_for_home_is_not_there() -> None:
+    """Nor is it often that is meant by a time."""
+    assert not is_home("I want to be back home again")
+    assert is_home("back home again, with tea")
+    assert time_factor_in("half the time it is good") is None
