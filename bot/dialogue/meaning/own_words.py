@@ -28,6 +28,10 @@ def _asked(name: str) -> re.Pattern[str]:
     return re.compile(f"{before}|{behind}")
 
 
+#: One of these stands in whatever asks.
+_ASKS: Final = re.compile(
+    rf"{_BEGINS}{in_any('own_words.before')}|(?:^| ){in_any('own_words.behind')}\b"
+)
 _ASKED: Final = {name: _asked(name) for name in NAMES}
 
 
@@ -37,6 +41,8 @@ def own_word_asked(typed: str) -> tuple[str, str] | None:
     Args:
         typed: a message in any of Linn's languages.
     """
+    if _ASKS.search(folded(typed)) is None:
+        return None
     sentences = sentences_of(typed)
     for asking, others in _with_others(sentences):
         text = folded(asking)

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import re
+from functools import lru_cache
 from typing import Final
 
 from bot.dialogue.tongues import in_any, single_words
@@ -22,9 +23,14 @@ _CLAUSE_ENDS: Final = re.compile(
 
 def sentences_of(text: str) -> list[str]:
     """The sentences of a text, in any language; one for a text without signs."""
-    return [one for one in _ENDS.split(text) if one.strip()]
+    return list(_split(_ENDS, text))
 
 
 def clauses_of(text: str) -> list[str]:
     """The parts of a text between any signs, in any language: what is said at a time."""
-    return [one for one in _CLAUSE_ENDS.split(text) if one.strip()]
+    return list(_split(_CLAUSE_ENDS, text))
+
+
+@lru_cache(maxsize=64)  # one message is split for each thing that it is looked through for
+def _split(ends: re.Pattern[str], text: str) -> tuple[str, ...]:
+    return tuple(one for one in ends.split(text) if one.strip())
