@@ -154,7 +154,8 @@ WORDS: Final[Mapping[str, str]] = {
     ),
     # Beside a storm, or a way over ice, none of what is seen is harmless.
     "calm_parts.unsafe": (
-        r"thunder\w*|lightning|storm\w*|(?:walk\w*|cross\w*|step\w*|stand\w*|go) (?:on|over"
+        r"thunder\w*|lightning|storm\w*|rumbl\w*|growl\w*|grumbles|bang(?:s|ed|ing)?|boom\w*"
+        r"|(?:dark|black|big) clouds?|clouds? (?:\w+ )?(?:dark|black)|(?:walk\w*|cross\w*|step\w*|stand\w*|go) (?:on|over"
         r"|across) (?:it|the ice)"
     ),
 }

@@ -136,6 +136,8 @@ WORDS: Final[Mapping[str, str]] = {
     ),
     # Beside a storm, or a way over ice, none of what is seen is harmless.
     "calm_parts.unsafe": (
-        r"gewitter\w*|donner\w*|blitz\w*|unwetter|(?:drauf|druber|drueber|darauf|daruber)(?: \w+)?"
+        r"gewitter\w*|donner\w*|(?:ge)?grummel\w*|(?:ge)?rumpel\w*|grollt?\w*|kracht?|gekracht"
+        r"|knallt?|geknallt|(?:dunkle|schwarze) wolken|blitz\w*|unwetter"
+        r"|(?:drauf|druber|drueber|darauf|daruber)(?: \w+)?"
     ),
 }

@@ -111,5 +111,8 @@ WORDS: Final[Mapping[str, str]] = {
         r"|del|es|se))* (?:atardecer|puesta(?: de sol| del sol)?|(?:pone|mete|oculta) el sol)"
     ),
     # Beside a storm, or a way over ice, none of what is seen is harmless.
-    "calm_parts.unsafe": (r"tormentas?|trueno\w*|truena|relampag\w*|rayos?|encima|cruzar\w*"),
+    "calm_parts.unsafe": (
+        r"tormentas?|trueno\w*|truena|retumb\w*|estruendos?|nubarrones|nubes (?:negras|oscuras)"
+        r"|relampag\w*|rayos?|encima|cruzar\w*"
+    ),
 }
