@@ -7,9 +7,9 @@ from typing import Final
 
 from bot.dialogue.folding import folded
 from bot.dialogue.meaning.sentences import clauses_of
-from bot.dialogue.tongues import in_any, whole_words
+from bot.dialogue.tongues import each_once, in_any, whole_words
 
-_LEAD: Final = rf"(?:{in_any('aftermath.lead')} (?:, )?)*"
+_LEAD: Final = rf"(?:{each_once('aftermath.lead')} (?:, )?)*"
 #: Whole parts alone: "left straight away" tells of no one who was left.
 _LEFT: Final = re.compile(
     rf"{_LEAD}(?:{in_any('aftermath.left')}|{in_any('aftermath.keen')}|{in_any('aftermath.next')})"
