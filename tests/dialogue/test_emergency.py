@@ -499,6 +499,7 @@ FLOOD = "the water is brown and rising fast, we are in the gorge"
     [
         "all of us safe, left Ben behind",
         "all of us are safe, but we lost Anna",
+        "all safe, we lost my son and have not found him",
         "we're all safe, my son was left behind",
         "wir sind alle in Sicherheit, haben Ben zurückgelassen",
         "todos a salvo, perdimos a Ana",
@@ -518,6 +519,8 @@ def test_who_was_left_behind_ends_nothing(text: str) -> None:
     [
         "all of us safe, we left the tripod behind",
         "all safe, nobody was left behind",
+        "all safe, left the kids in the car",
+        "Ben got lost but is back with us, all safe",
         "all of us safe, we left straight away",
         "alle sicher, haben das Stativ dagelassen",
         "todos a salvo, dejamos el trípode",

@@ -54,15 +54,19 @@ WORDS: Final[Mapping[str, str]] = {
     ),
     # Somebody who is not with them: by kin, or by a name, which is no thing and no how.
     "aftermath.without_somebody": (
-        r"(?:left|lost|leaving|losing)(?: behind)? (?:him|her|them|(?:my|our|the|his|her|a|one)"
+        r"(?:(?:left|lost|leaving|losing)(?: behind)?"
+        r" (?:(?:him|her|them)(?= (?:behind|there|down|up|in|at|on|by|out"
+        r"|alone|and|but|for)\b| [.,]|$)|(?:my|our|the|his|her|a|one)"
         r" (?:\w+ )?(?:sons?|daughters?|kids?|child|children|boys?|girls?|wife|husband|partner|mum"
         r"|mom|dad|father|mother|brothers?|sisters?|friends?|mates?|nephews?|nieces?|uncle|aunt"
         r"|grand\w+|guide|baby|others?|man|woman|dog))\b(?!s? (?:tripod|camera|bag|gear|hat|phone))"
-        r"|(?<!no )one (?:of us|person) (?:\w+ )?(?:left|lost)"
+        r"|(?<!no )one (?:of us|person) (?:\w+ )?(?:left|lost)(?= behind| there| [.,]|$)"
         rf"|left {_NAME} (?:behind|(?:down |up |back |out )?there|in the (?:gorge|water"
         rf"|creek|river))"
         rf"|left behind {_NAME}(?= [.,]|$)|lost {_NAME}(?= [.,]|$)"
-        rf"|{_NAME} (?:is|was|got|has been)(?: still)? (?:left behind|left there|lost)"
+        rf"|{_NAME} (?:is|was|got|has been)(?: still)? (?:left behind|left there|lost))"
+        r"(?! (?:at|in) (?:(?:the|our|my) )?(?:car|van|bus|hotel|home|house|hut|cafe)\b)"
+        r"(?!.*(?<!not )(?<!nt )(?<!never )\b(?:found (?:him|her|them)|back with us)\b)"
     ),
     "aftermath.nothing_more": (
         r"for (?:the )?(?:\w+ )?(?:us|me|him|her|them|kids?|children|everybody|dog|son|daughter)"
