@@ -36,6 +36,8 @@ from tests.dialogue.player import Player
         ),
         "at the bottom where it hits the pool it still blinks a bit",
         "abajo donde cae el agua parpadea todavía un poco",
+        "it flashes a little at the bottom, is that bad?",
+        "it flashes at the bottom, the waterfall is loud",
         # What the camera shows.
         "weiß nicht wo ich das sehe",
         "keine ahnung wo das steht",
@@ -103,6 +105,12 @@ def test_no_danger(text: str) -> None:
         "no idea where the path is",
         "no idea where this is shown, the water is rising",
         "no sé dónde está mi hijo",
+        "flashing at the bottom, and it rumbles",
+        "it flashes a little at the bottom, and it rumbles",
+        "still flashing at the bottom, dark clouds coming",
+        "es blinkt unten wo das Wasser landet, und es grummelt",
+        "es blinkt unten wo der Fall aufschlägt, in der Ferne grollt es",
+        "parpadea abajo donde cae el agua, y el cielo retumba",
     ],
 )
 def test_danger_all_the_same(text: str) -> None:

@@ -289,6 +289,13 @@ def test_good_news_to_the_room_ends_the_emergency() -> None:
     assert body.startswith(OVER)
 
 
+def test_news_to_the_room_of_who_was_left_ends_nothing() -> None:
+    """The others are safe, one is not with them."""
+    group = _Group()
+    group.say("my friend slipped in")
+    assert not any(body.startswith(OVER) for body in group.say("all safe, we left Ben behind"))
+
+
 def test_a_caption_is_overheard_too() -> None:
     """A picture among people: its words are read for emergencies, the picture is not measured."""
     group = _Group()
@@ -482,3 +489,45 @@ def test_chat_in_the_room_ends_nothing(text: str) -> None:
     assert group.say("I am safe") == []
     (body,) = group.say("got her out")
     assert body.startswith(OVER)
+
+
+FLOOD = "the water is brown and rising fast, we are in the gorge"
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "all of us safe, left Ben behind",
+        "all of us are safe, but we lost Anna",
+        "all safe, we lost my son and have not found him",
+        "we're all safe, my son was left behind",
+        "wir sind alle in Sicherheit, haben Ben zurückgelassen",
+        "todos a salvo, perdimos a Ana",
+    ],
+)
+def test_who_was_left_behind_ends_nothing(text: str) -> None:
+    """A name, or kin, that is not with them: the flood is held."""
+    player = Player()
+    player.say(FLOOD)
+    assert "danger.flood.over" not in [key for one in player.say(text) for key in one.keys]
+    assert player.context is not None
+    assert player.context.conversation.emergency is not None
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "all of us safe, we left the tripod behind",
+        "all safe, nobody was left behind",
+        "all safe, left the kids in the car",
+        "Ben got lost but is back with us, all safe",
+        "all of us safe, we left straight away",
+        "alle sicher, haben das Stativ dagelassen",
+        "todos a salvo, dejamos el trípode",
+    ],
+)
+def test_what_was_left_behind_ends_it(text: str) -> None:
+    """A thing is nobody, and who left is safe."""
+    player = Player()
+    player.say(FLOOD)
+    assert "danger.flood.over" in [key for one in player.say(text) for key in one.keys]

@@ -57,6 +57,43 @@ def test_what_is_no_wish_to_leap(text: str) -> None:
     assert not wishes_to_leap(text)
 
 
+@pytest.mark.parametrize(
+    "text",
+    [
+        "a trout keeps jumping in the pool, which shutter?",
+        "a dipper is diving into the water, which shutter freezes it?",
+        "can I catch the otter diving into the pool?",
+        "there are two little ducks jumping off the ledge, what shutter",
+        "the leaves are sliding down the slab, which shutter?",
+        "light is jumping off the water, what now",
+        "die Wasseramsel will gleich vom Stein springen, welche Zeit?",
+        "las ranas van a saltar al agua, ¿qué velocidad?",
+        "ok " * 60,
+    ],
+)
+def test_animals_leap_by_nature(text: str) -> None:
+    """So do leaves and light: no wish of anybody."""
+    assert not wishes_to_leap(text)
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "my son and the ducks are jumping off the rock",
+        "a duck and my son are diving into the pool",
+        "the kids with the fish are diving into the pool",
+        "Ben in this light wants to jump in the pool",
+        "my son wants to jump in the pool like a fish",
+        "the trout are nice, can we jump off the ledge?",
+        "mein sohn will ins wasser springen, da sind fische",
+        "quiero saltar al agua con los peces",
+    ],
+)
+def test_people_beside_animals_leap_all_the_same(text: str) -> None:
+    """A duck beside them takes nothing away."""
+    assert wishes_to_leap(text)
+
+
 def test_a_wish_is_no_fall() -> None:
     """Children who want to jump are not in the water yet; who fell in is, whatever others want."""
     danger = read_danger("die kinder wollen von der brücke ins becken springen")

@@ -96,6 +96,54 @@ def test_who_is_there_is_heard_as_ever(text: str) -> None:
     assert not asks_of_rain(text)
 
 
+@pytest.mark.parametrize(
+    "text",
+    [
+        "can't get back across, does the creek go on rising once rain stops?",
+        "we are cut off, how long will the river keep rising?",
+        "we're on a rock in the middle, does the creek go on rising after rain?",
+        "kommen nicht mehr rüber, steigt der Bach noch weiter wenn der Regen aufhört?",
+        "no podemos cruzar de vuelta, ¿sigue subiendo el río cuando deja de llover?",
+    ],
+)
+def test_who_is_cut_off_is_in_a_flood(text: str) -> None:
+    """The way up, not when to set out."""
+    assert answered(text)[0] == "danger.flood"
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "the children are down in the gorge and it is pouring, can they get out?",
+        "can't get across, will the creek go on rising after it stops raining?",
+        "My kids are in the gorge and it's pouring, what should I do?",
+        "is the worst over? the creek took our bridge",
+        "Wir sind abgeschnitten, wie lange steigt der Bach noch?",
+        "der Sohn ist unten in der Klamm und es hat geregnet, ist das gefährlich?",
+        "estamos atrapados, ¿lo peor ya ha pasado?",
+        "los niños están en el barranco y llueve, ¿es peligroso?",
+    ],
+)
+def test_who_may_be_in_trouble_is_asked(text: str) -> None:
+    """Whether anybody is in danger, or the flood outright; never when to set out."""
+    assert answered(text)[0] in {"danger.doubt", "danger.flood"}
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "is it safe to stand on the rock by the creek after rain?",
+        "it rained, is it dangerous if the kids are in the gorge tomorrow?",
+        "I'm stuck at home, does a creek go on rising after rain?",
+        "ist die Klamm nach Regen gefährlich, wenn die Kinder in der Klamm sind?",
+        "¿es peligroso pararse en la roca del río después de la lluvia?",
+    ],
+)
+def test_what_is_supposed_is_no_trouble(text: str) -> None:
+    """Nobody is there yet: when to set out, and the signs."""
+    assert answered(text)[0] == ASKED
+
+
 def test_an_emergency_goes_first() -> None:
     """While one is held, its question alone is asked."""
     keys = answered("the water is brown and rising", "does a creek keep rising after the rain?")

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import pytest
 
+from bot.dialogue.danger.aftermath import asks_if_safe
 from bot.dialogue.meaning.said import Said, in_english
 from bot.dialogue.questions import QUESTIONS
 from bot.dialogue.reply_beside import parted
@@ -125,6 +126,53 @@ def test_a_question_behind_the_all_clear_is_answered() -> None:
     assert known(player).conversation.doubted is None
     facts = known(player).facts
     assert (facts.fall_height_m, facts.distance_m) == (5, 8)
+
+
+@pytest.mark.parametrize(
+    "asked",
+    [
+        "Is it safe?",
+        "Is it dangerous for the kids?",
+        "Is it safe to cross the creek there?",
+        "Could it be risky on the wet stones?",
+        "Ist es sicher da rüberzugehen?",
+        "¿Es peligroso cruzar por las piedras?",
+        "Just asking. Is it safe to wade there?",
+    ],
+)
+def test_whether_the_water_is_safe(asked: str) -> None:
+    """The bank, signs and rangers."""
+    assert "answer.wading" in keys_of(doubted(), f"No, everybody is fine. {asked}")
+
+
+@pytest.mark.parametrize(
+    "asked",
+    [
+        "Is it safe to shoot into the sun?",
+        "Is it safe to put the tripod in the spray?",
+        "Ist es sicher, in die Sonne zu fotografieren?",
+        "¿Es peligroso apuntar al sol?",
+    ],
+)
+def test_whether_something_else_is_safe(asked: str) -> None:
+    """The sun, or spray on a thing: nothing of who stands in water."""
+    assert "answer.wading" not in keys_of(doubted(), f"No, everybody is fine. {asked}")
+
+
+def test_a_thing_in_the_water_is_nobody_there() -> None:
+    """That is answered as any question of a thing."""
+    assert not asks_if_safe("Is it safe to leave the tripod in the water?")
+    assert asks_if_safe("Is it safe to stand in the water?")
+
+
+def test_what_is_asked_beside_whether_the_water_is_safe() -> None:
+    """Both are answered, the water first; beside the sun only what is asked."""
+    told = "No, everybody is fine."
+    keys = keys_of(doubted(), f"{told} Is it safe to cross the creek? What is a stop?")
+    assert keys[0] == "answer.wading"
+    assert "term.stop" in keys
+    keys = keys_of(doubted(), f"{told} Is it safe to shoot into the sun? What is a stop?")
+    assert "answer.wading" not in keys
 
 
 def test_without_a_question_what_waited_is_answered() -> None:

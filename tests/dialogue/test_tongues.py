@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import re
-from collections.abc import Iterator, Mapping
+from collections.abc import Callable, Iterator, Mapping
 from importlib import import_module
 from pathlib import Path
 from pkgutil import iter_modules
@@ -12,8 +12,12 @@ import pytest
 
 import bot.dialogue
 from bot.dialogue import tongues
+from bot.dialogue.danger.aftermath import has_left, is_over, is_shaken, wonders
+from bot.dialogue.danger.calm_parts import denies_rising, without_calm, without_idle
+from bot.dialogue.danger.with_me import is_with_me, wishes_a_picture
+from bot.dialogue.meaning.filters_on import put_on, with_it
 from bot.dialogue.texts.languages import LANGUAGES
-from bot.dialogue.tongues import TONGUES, english, in_any, single_words
+from bot.dialogue.tongues import TONGUES, each_once, english, in_any, single_words
 
 
 def test_every_language_has_its_words() -> None:
@@ -57,3 +61,29 @@ def _tables() -> Iterator[tuple[str, Mapping[str, str]]]:
     for module in iter_modules(english.__path__):
         found = vars(import_module(f"{english.__name__}.{module.name}"))
         yield from ((module.name, table) for table in found.values() if isinstance(table, dict))
+
+
+@pytest.mark.parametrize("run", ["ok ", "but and then also ", "and so then ", "1 2 "])
+@pytest.mark.parametrize(
+    "reads",
+    [is_over, has_left, wonders, is_shaken, is_with_me, wishes_a_picture, put_on, with_it],
+)
+def test_a_long_run_of_small_words_ends(reads: Callable[[str], object], run: str) -> None:
+    """Words that three languages share stand once in what is run through: the call comes back."""
+    assert not reads(run * 60)
+
+
+@pytest.mark.parametrize("run", ["ok ", "but and then also ", "no "])
+def test_a_long_run_denies_nothing(run: str) -> None:
+    """Nothing is taken out, and nothing is denied."""
+    text = f"{run * 60}x"
+    assert without_calm(text) == without_idle(text) == text
+    assert not denies_rising(text)
+
+
+def test_words_stand_once() -> None:
+    """The word of two languages once, a word made of two others not at all."""
+    words = each_once("filters_on.small").strip("(?:)").split("|")
+    assert len(words) == len(set(words))
+    assert "and with" not in words
+    assert {"ok", "esta vez"} <= set(words)

@@ -7,9 +7,9 @@ from typing import Final
 
 from bot.dialogue.folding import folded
 from bot.dialogue.meaning.sentences import clauses_of
-from bot.dialogue.tongues import in_any, whole_words
+from bot.dialogue.tongues import each_once, in_any, whole_words
 
-_LEAD: Final = rf"(?:{in_any('aftermath.lead')} (?:, )?)*"
+_LEAD: Final = rf"(?:{each_once('aftermath.lead')} (?:, )?)*"
 #: Whole parts alone: "left straight away" tells of no one who was left.
 _LEFT: Final = re.compile(
     rf"{_LEAD}(?:{in_any('aftermath.left')}|{in_any('aftermath.keen')}|{in_any('aftermath.next')})"
@@ -18,6 +18,11 @@ _SEEN: Final = re.compile(rf"{_LEAD}(?:{in_any('aftermath.view')}|{in_any('after
 _WONDERS: Final = re.compile(rf"{_LEAD}{in_any('aftermath.wonders')}\b")
 _SHAKEN: Final = re.compile(rf"{_LEAD}{in_any('aftermath.shaken')}")
 _IS_IT_SAFE: Final = whole_words("aftermath.is_it_safe")
+_WITHOUT: Final = whole_words("aftermath.without_somebody")
+#: What goes on behind it and names nothing further, and what names the water or a way over it.
+_TAIL: Final = re.compile(rf"(?: {in_any('aftermath.nothing_more')})+$")
+_WET: Final = whole_words("aftermath.wet")
+_THING: Final = whole_words("standing.thing")
 
 
 def is_over(part: str) -> bool:
@@ -67,13 +72,28 @@ def without_shaken(text: str) -> str:
     return text if len(rest) == len(parts) else " ".join(rest)
 
 
-def asks_if_safe(text: str) -> bool:
-    """Whether a question asks if something is safe, or may be done.
+def leaves_somebody(text: str) -> bool:
+    """Whether a message says that somebody was left or lost: "all of us safe, left Ben behind".
 
     Args:
-        text: as typed, in any of Linn's languages.
+        text: as typed, in any of Linn's languages; a tripod or a hat is nobody.
     """
-    return "?" in text and _IS_IT_SAFE.search(folded(text)) is not None
+    return _WITHOUT.search(folded(text)) is not None
+
+
+def asks_if_safe(sentence: str) -> bool:
+    """Whether a question asks if the water is safe, or may be crossed; not of a thing or the sun.
+
+    Args:
+        sentence: one sentence as typed, in any of Linn's languages.
+    """
+    said = folded(sentence).strip(" .,")
+    found = _IS_IT_SAFE.search(said) if "?" in sentence else None
+    if found is None:
+        return False
+    rest = _TAIL.sub("", said[found.end() :])
+    of_water = _WET.search(said) is not None and _THING.search(said) is None
+    return of_water or not rest.strip(" .,")
 
 
 def _bare(part: str) -> str:

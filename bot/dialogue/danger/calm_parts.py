@@ -8,7 +8,7 @@ from typing import Final
 
 from bot.dialogue.folding import folded
 from bot.dialogue.meaning.sentences import sentences_of
-from bot.dialogue.tongues import in_any, whole_words
+from bot.dialogue.tongues import each_once, in_any, whole_words
 
 _SEEN_IDEAS: Final = (
     "calm_parts.where_shown",
@@ -24,20 +24,20 @@ _SEEN_IDEAS: Final = (
 )
 #: From a sign, or a word that goes on, to the next sign: what goes on behind it may take it back.
 _CALM: Final = re.compile(
-    rf"(?:^|\b{in_any('calm_parts.joined')} )(?:{in_any('calm_parts.lead')} )*"
+    rf"(?:^|\b{each_once('calm_parts.joined')} )(?:{each_once('calm_parts.lead')} )*"
     rf"(?:{in_any('calm_parts.not_rising')}|{in_any('calm_parts.pulled_back')})$"
 )
 #: What is seen or said of the picture and the camera, in the words of a danger; asked or told.
 _SEEN: Final = re.compile(
-    rf"(?:^|\b{in_any('calm_parts.joined')} )(?:{in_any('calm_parts.lead')} )*"
+    rf"(?:^|\b{each_once('calm_parts.joined')} )(?:{each_once('calm_parts.lead')} )*"
     rf"(?:{'|'.join(map(in_any, _SEEN_IDEAS))})(?: {in_any('calm_parts.last')})?(?: \?)?$"
 )
 _NOT_RISING: Final = re.compile(
-    rf"(?:^|\b{in_any('calm_parts.joined')} )(?:{in_any('calm_parts.lead')} )*"
+    rf"(?:^|\b{each_once('calm_parts.joined')} )(?:{each_once('calm_parts.lead')} )*"
     rf"{in_any('calm_parts.not_rising')}$"
 )
 _IDLE: Final = re.compile(
-    rf"(?:^|\b{in_any('calm_parts.joined')} )(?:{in_any('calm_parts.lead')} )*"
+    rf"(?:^|\b{each_once('calm_parts.joined')} )(?:{each_once('calm_parts.lead')} )*"
     rf"(?:{in_any('calm_parts.idle')}|{in_any('calm_parts.planned')}"
     rf"|{in_any('calm_parts.put_under')}(?: \?)?)$"
 )

@@ -6,7 +6,7 @@ import re
 from typing import Final
 
 from bot.dialogue.folding import folded
-from bot.dialogue.tongues import in_any, whole_words
+from bot.dialogue.tongues import each_once, in_any, whole_words
 
 _WISH: Final = whole_words("leaps.wish")
 _LEAP: Final = whole_words("leaps.leap")
@@ -15,6 +15,9 @@ _NOUN: Final = whole_words("leaps.noun")
 _DENIED: Final = whole_words("leaps.denied")
 #: Who goes in after somebody plays no game, and water and tripods slide, too.
 _ELSE: Final = whole_words("leaps.after", "leaps.else", "standing.thing")
+_SMALL: Final = rf"(?:{each_once('leaps.before_wild')} )*"
+#: An animal, a leaf or light, of which alone a clause tells: not so "my son and the ducks".
+_WILD: Final = re.compile(rf"{_SMALL}(?:{in_any('leaps.caught')} {_SMALL})?{in_any('leaps.wild')} ")
 _CLAUSES: Final = re.compile(rf" [.,] | {in_any('leaps.joint')} ")
 
 
@@ -29,6 +32,6 @@ def wishes_to_leap(text: str) -> bool:
 
 def _wishes(clause: str) -> bool:
     leap = _NOUN.search(clause) or (_LEAP.search(clause) if _WISH.search(clause) else None)
-    if leap is None or _ELSE.search(clause):
+    if leap is None or _ELSE.search(clause) or _WILD.fullmatch(clause[: leap.start()].lstrip()):
         return False
     return _DENIED.search(clause[: leap.end()]) is None

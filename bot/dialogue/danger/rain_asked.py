@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from typing import Final
 
-from bot.dialogue.danger import Danger, read_danger
+from bot.dialogue.danger import Danger, DangerKind, Level, read_danger
 from bot.dialogue.folding import folded
 from bot.dialogue.meaning.sentences import clauses_of
 from bot.dialogue.tongues import whole_words
@@ -23,6 +23,8 @@ _WHOLE: Final = whole_words("rain_asked.rises", "rain_asked.again")
 _SIGNS: Final = whole_words("rain_asked.signs")
 #: Who is there, or tells what the water does now, asks of an emergency.
 _THERE: Final = whole_words("rain_asked.there")
+#: Who is cut off, or has people down there while it pours.
+_TROUBLE: Final = whole_words("rain_asked.trouble")
 
 
 def asks_of_rain(text: str) -> bool:
@@ -31,9 +33,19 @@ def asks_of_rain(text: str) -> bool:
     Args:
         text: as typed, in any of Linn's languages.
     """
-    if _THERE.search(_without_signs(text)) or not (_of_whole(text) or _of_going(text)):
+    if _THERE.search(_without_signs(text)) or not _is_asked(text):
         return False
-    return told_beside(text) is None
+    return told_beside(text) is None and trouble_in(text) is None
+
+
+def trouble_in(text: str) -> Danger | None:
+    """A danger to be asked about: "we are cut off, how long will the river keep rising?".
+
+    Args:
+        text: as typed, in any of Linn's languages; None where it asks of no rain.
+    """
+    told = _is_asked(text) and _TROUBLE.search(_without_signs(text))
+    return Danger(DangerKind.UNCLEAR, Level.UNSURE, certain=False) if told else None
 
 
 def told_beside(text: str) -> Danger | None:
@@ -56,6 +68,11 @@ def names_a_child(text: str) -> bool:
         text: as typed, in any of Linn's languages.
     """
     return _CHILD.search(folded(text)) is not None
+
+
+def _is_asked(text: str) -> bool:
+    """Whether it is asked of rising water, or of going to a gorge or creek after rain."""
+    return _of_whole(text) or _of_going(text)
 
 
 def _is_question(part: str) -> bool:

@@ -6,9 +6,9 @@ import re
 from typing import Final
 
 from bot.dialogue.folding import folded
-from bot.dialogue.tongues import in_any
+from bot.dialogue.tongues import each_once, in_any
 
-_LEAD: Final = rf"(?:{in_any('with_me.lead')} (?:, )?)*"
+_LEAD: Final = rf"(?:{each_once('with_me.lead')} (?:, )?)*"
 #: Whole parts alone: what goes on may tell of more, "she's with me but she is bleeding".
 _GOOD: Final = re.compile(
     rf"{_LEAD}(?:{in_any('with_me.told')}|{in_any('with_me.animal')}|{in_any('with_me.calm')}"

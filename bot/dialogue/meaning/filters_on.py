@@ -7,7 +7,7 @@ from enum import Enum
 from typing import Final
 
 from bot.dialogue.folding import folded
-from bot.dialogue.tongues import in_any
+from bot.dialogue.tongues import each_once, in_any
 
 
 class PutOn(Enum):
@@ -19,7 +19,7 @@ class PutOn(Enum):
     UNNAMED = "unnamed"  # "the filter", "it"
 
 
-_SMALL: Final = rf"(?:{in_any('filters_on.small')} )*"
+_SMALL: Final = rf"(?:{each_once('filters_on.small')} )*"
 _NAMED: Final = (
     (PutOn.BOTH, in_any("filters_on.both")),
     (PutOn.POLARISER, in_any("filters_on.polariser")),
@@ -33,7 +33,7 @@ _THING: Final = rf"(?P<thing>{_ANY})(?: de \d{{1,2}} pasos)?"
 _IS_ON: Final = in_any("filters_on.is_on")
 _ON: Final = in_any("filters_on.on")
 _PUT: Final = in_any("filters_on.put")
-_END: Final = rf"(?: {in_any('filters_on.small')})*"
+_END: Final = rf"(?: {each_once('filters_on.small')})*"
 #: "The filter is on", "screwed it on", "put on the filter", "hab den Filter draufgeschraubt".
 _TELLS: Final = re.compile(
     rf"{_SMALL}{_STRENGTH}{_THING} {_IS_ON}{_END}"

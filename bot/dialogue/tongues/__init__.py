@@ -47,6 +47,22 @@ def whole_words(*names: str) -> re.Pattern[str]:
     return re.compile(rf"\b(?:{'|'.join(map(in_any, names))})\b")
 
 
+def each_once(name: str) -> str:
+    """Plain words of one idea in any language as one group, each once, for a run of such words.
+
+    A word that stood in it for two languages, or was two others of it in a row, would let a long
+    run of them be read in a number of ways that doubles with each.
+    """
+    said = {word for words in of_each(name).values() for word in words.split("|")}
+    single = {word for word in said if not _is_run(word, said)}
+    return f"(?:{'|'.join(sorted(single))})"
+
+
+def _is_run(word: str, said: set[str]) -> bool:
+    parts = word.split()
+    return len(parts) > 1 and said.issuperset(parts)
+
+
 def single_words(name: str) -> frozenset[str]:
     """The single words of one idea in all languages."""
     return frozenset(" ".join(of_each(name).values()).split())

@@ -18,6 +18,7 @@ from bot.dialogue.danger import (
     tells_only_where,
     who_is_safe,
 )
+from bot.dialogue.danger.aftermath import leaves_somebody
 from bot.dialogue.danger.came_away import speaks_for_one
 from bot.dialogue.danger.cold_hands import without_cold_hands
 from bot.dialogue.danger.denied import tells_of_danger
@@ -93,6 +94,8 @@ def _heard(turn: Turn, held: Emergency, text: str) -> tuple[Safe | None, str]:
     """Who is safe, by a message as a whole and part by part, and what it says besides."""
     if held.kind in _OF_ONE and is_drowsy(text):
         return None, ""  # "all good, he is asleep now" is what deep cold looks like
+    if leaves_somebody(text):
+        return Safe.NOT, ""
     parts = _heard_in_parts(turn, held, text)
     whole = _said(held, text) if parts.doubtful else _heard_as_a_whole(turn, held, text)
     if whole in _OPEN and parts.safe is not None:
@@ -174,6 +177,8 @@ def clears(turn: Turn, text: str, danger: Danger) -> bool:
     "All seven are up on the path, nobody hurt" is good news of every kind.
     """
     held = turn.context.conversation.emergency
+    if leaves_somebody(text):
+        return False
     if held is not None and speaks_for_everybody(text):
         return True
     if held is not None and shaken.is_all_the_danger(held, text):
@@ -222,7 +227,7 @@ def _left(held: Emergency, safe: Safe) -> Emergency:
 
 def overheard(turn: Turn, held: Emergency, event: TextReceived) -> None:
     """A message to others in the room: only good news of all who are in it counts."""
-    safe = _said(held, event.text)
+    safe = Safe.NOT if leaves_somebody(event.text) else _said(held, event.text)
     if safe in {*_OPEN, Safe.HEARD} or not whole_room.may_end(turn):
         return
     left = _left(held, safe or Safe.NOT)

@@ -5,6 +5,7 @@ from __future__ import annotations
 from bot.dialogue.danger import Danger, DangerKind, Level, Safe, people_here, who_is_safe
 from bot.dialogue.danger.calm_parts import denies_rising
 from bot.dialogue.danger.cry import cry_of
+from bot.dialogue.danger.rain_asked import trouble_in
 from bot.dialogue.meaning.sentences import clauses_of
 from bot.dialogue.meaning.water_colour import Brown, brown_asked
 from bot.dialogue.own_words import is_own
@@ -35,7 +36,7 @@ def danger_in(turn: Turn, text: str) -> Danger | None:
     """
     said = with_friends(turn, text)
     harmless = is_own(text) or cry_of(text) or rain_asked.is_asked(turn, text)
-    danger = None if harmless else people_here.danger_in(said, text)
+    danger = None if harmless else _told(said, text)
     if danger is None:
         return None
     if danger.kind is DangerKind.FLOOD and _is_peat(text):
@@ -56,6 +57,13 @@ def danger_in(turn: Turn, text: str) -> Danger | None:
     stays = danger.kind.value in emergency.STAY_AWAY
     left = not stays and closed_place.left(turn, text, surely=danger.certain)
     return None if left else likely
+
+
+def _told(said: str, text: str) -> Danger | None:
+    """What is heard; who is cut off and asks of rain is at least asked whether they are safe."""
+    danger = people_here.danger_in(said, text)
+    vague = danger is None or danger.level is Level.HINT
+    return (trouble_in(text) or danger) if vague else danger
 
 
 def _is_peat(text: str) -> bool:

@@ -11,6 +11,14 @@ _AT_ONCE: Final = (
     r"| when you said(?: so)?| as you said| quickly| in time| now)*"
 )
 
+_NAME: Final = (
+    r"(?!(?:it|its|that|this|these|those|there|here|nobody|noone|none|nothing|everything"
+    r"|anything|something|all|both|some|most|much|stuff|things?|gear|kit|tripods?|cameras?|bags?"
+    r"|phones?|hats?|caps?|gloves?|shoes?|boots?|socks?|filters?|lens|lenses|lunch|food|tea|time"
+    r"|sight|signal|reception|track|count|balance|footing|contact|interest|way|path|patience"
+    r"|water|and|or|quickly|already|right|straight|now|early|together|home|ones?|who|we|i)\b)\w+"
+)
+
 WORDS: Final[Mapping[str, str]] = {
     "aftermath.lead": r"and|so|but|ok|yes|yeah|phew|well|also|then|1|2",
     "aftermath.left": (
@@ -43,6 +51,30 @@ WORDS: Final[Mapping[str, str]] = {
     "aftermath.is_it_safe": (
         r"(?:is|isnt|would|could)(?: (?:it|that|this|be|there))+ (?:\w+ )?(?:dangerous|safe|risky)"
         r"|(?:can|could|may) (?:we|she|he|i|they)(?: (?:do it|do that|cross|go|try))?(?=$| [.,])"
+    ),
+    # Somebody who is not with them: by kin, or by a name, which is no thing and no how.
+    "aftermath.without_somebody": (
+        r"(?:(?:left|lost|leaving|losing)(?: behind)?"
+        r" (?:(?:him|her|them)(?= (?:behind|there|down|up|in|at|on|by|out"
+        r"|alone|and|but|for)\b| [.,]|$)|(?:my|our|the|his|her|a|one)"
+        r" (?:\w+ )?(?:sons?|daughters?|kids?|child|children|boys?|girls?|wife|husband|partner|mum"
+        r"|mom|dad|father|mother|brothers?|sisters?|friends?|mates?|nephews?|nieces?|uncle|aunt"
+        r"|grand\w+|guide|baby|others?|man|woman|dog))\b(?!s? (?:tripod|camera|bag|gear|hat|phone))"
+        r"|(?<!no )one (?:of us|person) (?:\w+ )?(?:left|lost)(?= behind| there| [.,]|$)"
+        rf"|left {_NAME} (?:behind|(?:down |up |back |out )?there|in the (?:gorge|water"
+        rf"|creek|river))"
+        rf"|left behind {_NAME}(?= [.,]|$)|lost {_NAME}(?= [.,]|$)"
+        rf"|{_NAME} (?:is|was|got|has been)(?: still)? (?:left behind|left there|lost))"
+        r"(?! (?:at|in) (?:(?:the|our|my) )?(?:car|van|bus|hotel|home|house|hut|cafe)\b)"
+        r"(?!.*(?<!not )(?<!nt )(?<!never )\b(?:found (?:him|her|them)|back with us)\b)"
+    ),
+    "aftermath.nothing_more": (
+        r"for (?:the )?(?:\w+ )?(?:us|me|him|her|them|kids?|children|everybody|dog|son|daughter)"
+        r"|there|here|now|then|though|tho|really|or not|to (?:do|try) (?:it|that|this)|to go|go"
+    ),
+    "aftermath.wet": (
+        r"water|creek|stream|river|pool|ford|cross(?:ing)?|wad(?:e|ing)|stones?|rocks?|slabs?|logs?"
+        r"|(?:other|far) side|get over|go over|paddl(?:e|ing)|swim\w*|jump\w*"
     ),
     "aftermath.shaken": (
         r"(?:just )?(?:my|our|her|his|the) (?:legs?|knees?)(?: (?:are|is))?(?: (?:still|just|a bit"

@@ -104,7 +104,8 @@ WORDS: Final[Mapping[str, str]] = {
     "calm_parts.wobbles": (
         r"(?:the )?(?:bridge|deck|boardwalk|platform|footbridge|planks?) (?:(?:also|even) )?"
         r"(?:shakes?|wobbles?|moves?|bounces?|vibrates?)(?: (?:a|bit|little|too))*"
-        r" (?:when|if|as) (?:\w+ ){1,3}(?:jumps?|hops?|walks?|runs?|steps?|moves?|passes?|bounces?)"
+        r" (?:when|if|as) (?:\w+ ){1,3}(?:jumps?|hops?|walks?|runs?|steps?|moves?|passes?"
+        r"|bounces?)"
         r"(?: (?:on it|past|by|around))*"
     ),
     # The bot's own word: a ladder of times.
@@ -112,7 +113,8 @@ WORDS: Final[Mapping[str, str]] = {
         r"(?:what (?:is|are|s)|whats) (?:a|the|your) ladders?"
         r"|(?:surely )?(?:you|u) (?:dont|do not|didnt) mean (?:that )?(?:i|we)"
         r" (?:should |have to |must |need to )?climb \w+"
-        r"|(?:(?:i|we) )?(?:dont|do not|cant|didnt)(?: (?:quite|really))* (?:follow|get|understand)"
+        r"|(?:(?:i|we) )?(?:dont|do not|cant|didnt)(?: (?:quite|really))* (?:follow|get"
+        r"|understand)"
         r" (?:the|your|this|that) ladder"
     ),
     # Dry ground some metres from the fall.
@@ -154,7 +156,9 @@ WORDS: Final[Mapping[str, str]] = {
     ),
     # Beside a storm, or a way over ice, none of what is seen is harmless.
     "calm_parts.unsafe": (
-        r"thunder\w*|lightning|storm\w*|(?:walk\w*|cross\w*|step\w*|stand\w*|go) (?:on|over"
+        r"thunder\w*|lightning|storm\w*|rumbl\w*|growl\w*|grumbles|bang(?:s|ed|ing)?|boom\w*"
+        r"|(?:dark|black|big) clouds?|clouds? (?:\w+ )?(?:dark|black)|(?:walk\w*|cross\w*"
+        r"|step\w*|stand\w*|go) (?:on|over"
         r"|across) (?:it|the ice)"
     ),
 }

@@ -46,6 +46,26 @@ WORDS: Final[Mapping[str, str]] = {
         r"(?:water|spray|foam)(?: is| just)* (?:leaping|jumping|diving|sliding)"
         r"|exposure|histogram|settings?"
     ),
+    # What may stand before it, from the start of a clause on: no person.
+    "leaps.before_wild": (
+        r"and|but|so|also|oh|ok|yes|no|now|there|here|is|are|when|if|while|that|look|a|an"
+        r"|the|some|this|those|these|two|three|many|few|little|big|small|brown|wild|lots"
+        r"|of|lot"
+    ),
+    "leaps.caught": (
+        r"(?:can|could|should|do|did|how do|how can|how) i (?:catch|freeze|shoot"
+        r"|photograph|get|take)"
+    ),
+    # What leaps by nature: an animal, a leaf or light, named right before its leap.
+    "leaps.wild": (
+        r"(?:fish\w*|trouts?|salmons?|birds?|dippers?|kingfishers?|ducks?|ducklings?|herons?"
+        r"|otters?|frogs?|toads?|wagtails?|squirrels?|minks?|beavers?|insects?|dragonfl(?:y|ies)"
+        r"|swallows?|lea(?:f|ves)|twigs?|light|sun(?:light|beams?)?|reflections?|shadows?)"
+        r"(?: (?:is|are|was|were|s|that|which|just|always|also|keeps?|start(?:s|ed)?|kept|can|will"
+        r"|would|might|may|could|wants? to|going to|about to|gonna|to|now|still|sometimes"
+        r"|here|there"
+        r"|again|trying to))*"
+    ),
     # What parts two clauses without a sign.
     "leaps.joint": r"and also|also|btw|but|oh and",
 }

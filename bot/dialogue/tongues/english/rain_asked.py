@@ -60,4 +60,21 @@ WORDS: Final[Mapping[str, str]] = {
         r"|(?:water|creek|stream|river|level|it) ?(?:is|has|s) (?:\w+ )?(?:rising|risen|coming up"
         r"|come up|gone up)"
     ),
+    # Who cannot get away, or is down there while it pours; not what is only supposed.
+    "rain_asked.trouble": (
+        r"cut off|stranded|trapped|marooned|stuck(?! (?:at (?:home|work)|in traffic|with))"
+        r"|(?<!if i )(?<!if we )(?<!that we )(?<!so we )(?:cant|cannot|can not|couldnt|unable to)"
+        r" (?:\w+ )?(?:back|across|out|over|cross|away)"
+        r"|(?:am|im|are|were|is|hes|shes|theyre|standing|sitting) (?:\w+ )?on (?:the|an?|this|our)"
+        r" (?:\w+ )?(?:island|islet|rock|boulder|gravel bar)"
+        r"|(?<!if the )(?<!if my )(?<!when the )(?<!when my )(?<!are the )(?<!are my )"
+        r"(?:kids?|child|children|sons?|daughters?|boys?|girls?|grandson|granddaughter|husband"
+        r"|wife|friends?|they|he|she)(?: \w+)?? (?:is|are|s|re)(?: (?:still|now|already|both|all|up"
+        r"|down|there|alone))* (?:in|inside) (?:the|a|that|this) (?:\w+ )?(?:gorge|canyon|ravine"
+        r"|chasm|gully|slot|narrows|creek|stream|river|water)"
+        r"|(?:took|taken|washed|swept|carried|tore)(?: (?:away|off|out|down))? (?:our|the|my|a)"
+        r" (?:\w+ )?(?:bridge|footbridge|path|trail|road|car|tent|steps|stones)"
+        r"|(?:bridge|footbridge|path|trail|road) (?:is|has|s|got|was)(?: been| all)?"
+        r" (?:gone|washed|swept|under ?water|flooded)"
+    ),
 }

@@ -14,6 +14,12 @@ _WEG: Final = (
     r"|hochgestiegen|raufgestiegen|aufgestiegen|aufgebrochen|umgekehrt|abgehauen|hinauf)"
 )
 
+_NAME: Final = (
+    r"(?!(?:es|das|alles|nichts|nix|niemand\w*|keine?n?|zeit|stativ|kamera|rucksack|tasche"
+    r"|handy|mutze|hut|handschuhe?|filter|deckel|objektiv|sachen|zeug|ausrustung|schuhe?|empfang"
+    r"|orientierung|weg)\b)\w+"
+)
+
 WORDS: Final[Mapping[str, str]] = {
     "aftermath.lead": r"und|aber|ja|also|ok|puh|dann|na|1|2",
     "aftermath.left": (
@@ -47,6 +53,24 @@ WORDS: Final[Mapping[str, str]] = {
     "aftermath.is_it_safe": (
         r"(?:ist|ware|is) (?:das|es|des|s) (?:\w+ )?(?:gefahrlich|sicher|riskant)|geht das"
         r"|(?:kann|darf) (?:man|sie|er) (?:das|ruber)"
+    ),
+    # Somebody who is not with them: by kin, or by a name, which is no thing.
+    "aftermath.without_somebody": (
+        rf"(?:haben|hab|habe|mussten|musste)(?: (?:wir|ich|aber|leider|nur))* (?:ihn|sie|{_NAME}"
+        r"|(?:mein\w*|unser\w*|den|die|das) (?:sohn|tochter|kind\w*|frau|mann|freund\w*|bruder"
+        r"|schwester|vater|mutter|bub\w*|enkel\w*|hund|jungen?|madchen))"
+        r"(?: (?:dort|da|unten|in der klamm|am bach))* (?:zuruckgelassen|verloren|dagelassen"
+        r"|zurucklassen|aus den augen verloren)"
+        rf"|{_NAME} (?:ist|blieb|is)(?: (?:noch|dort|unten|da))* (?:zuruckgeblieben"
+        rf"|zuruck geblieben)"
+    ),
+    "aftermath.nothing_more": (
+        r"fur (?:die |das |den )?(?:\w+ )?(?:uns|mich|ihn|sie|kinder|kind|kleinen?|alle|hund|sohn"
+        r"|tochter)|da|dort|hier|jetzt|dann|denn|eigentlich|wirklich|oder nicht|machen"
+    ),
+    "aftermath.wet": (
+        r"wasser|bach|fluss|becken|furt|ruber\w*|hinuber\w*|uberquer\w*|durchwat\w*|waten|steine?n?"
+        r"|felsen|stamm|andere seite|drubergehen|baden|schwimmen|springen|planschen"
     ),
     "aftermath.shaken": (
         r"(?:nur |bloss )?(?:mir |uns )?(?:zittern|schlottern|wackeln)(?: (?:mir|uns|noch|nur|halt"

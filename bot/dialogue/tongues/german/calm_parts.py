@@ -74,7 +74,8 @@ WORDS: Final[Mapping[str, str]] = {
     ),
     # Under trees is shade.
     "calm_parts.trees": (
-        r"(?:(?:ich|wir|sind|bin|haben|stehen|steh|jetzt|sitzen|uns|mich) )+unter (?:die |den |der "
+        r"(?:(?:ich|wir|sind|bin|haben|stehen|steh|jetzt|sitzen|uns|mich) )+unter (?:die "
+        r"|den |der "
         r"|paar )?(?:baumen?|blatter\w*|buchen|tannen|fichten)(?: (?:gegangen|gestellt|gesetzt"
         r"|gezogen|jetzt|ein|bisschen|bissl|weiter|oben|am weg))*"
     ),
@@ -105,7 +106,8 @@ WORDS: Final[Mapping[str, str]] = {
         r" (?:(?:ein\w*|der|dem|flach\w*|trocken\w*|fest\w*|eben\w*) )*"
         r"(?:kies\w*|schotter\w*|wiese|weg|ufer|sand\w*|gras)"
         r"(?: (?:etwa|ca|ungefahr|so|rund))* \d{1,3}(?:[.,]\d)? ?(?:m|meter)"
-        r"(?: (?:weg|entfernt))?(?: (?:vom|von dem) (?:fall|wasserfall|wasser))?(?: weg| entfernt)?"
+        r"(?: (?:weg|entfernt))?(?: (?:vom|von dem) (?:fall|wasserfall|wasser))?(?: weg"
+        r"| entfernt)?"
     ),
     # Who is bored by the water: what is thrown goes in, not over an edge.
     "calm_parts.stones": (
@@ -124,18 +126,22 @@ WORDS: Final[Mapping[str, str]] = {
     ),
     # How long somebody has been there.
     "calm_parts.waited": (
-        r"(?:(?:ich|wir) )?(?:bin|sind)(?: (?:ich|wir|jetzt|schon|fast|etwa|ca|seit|bald|gut|nun))*"
+        r"(?:(?:ich|wir) )?(?:bin|sind)(?: (?:ich|wir|jetzt|schon|fast|etwa|ca|seit|bald"
+        r"|gut|nun))*"
         r" (?:eine?r?|zwei|drei|\d+|einer halben|eine halbe) ?(?:stunden?|minuten|min|h)"
         r" (?:hier|da)"
         r"(?: (?:jetzt|schon|glaub(?:e)? ich|ungefahr))*"
     ),
     # Nobody has looked up when the sun sets.
     "calm_parts.sunset": (
-        r"(?:(?:ich|hab|habe|wir|haben) )*(?:keine ahnung|kein plan|weiss (?:ich )?nicht|ka)(?: ,)?"
+        r"(?:(?:ich|hab|habe|wir|haben) )*(?:keine ahnung|kein plan|weiss (?:ich )?nicht"
+        r"|ka)(?: ,)?"
         r" (?:vom sonnenuntergang|wann (?:die )?(?:sonne untergeht|sonnenuntergang(?: ist)?))"
     ),
     # Beside a storm, or a way over ice, none of what is seen is harmless.
     "calm_parts.unsafe": (
-        r"gewitter\w*|donner\w*|blitz\w*|unwetter|(?:drauf|druber|drueber|darauf|daruber)(?: \w+)?"
+        r"gewitter\w*|donner\w*|(?:ge)?grummel\w*|(?:ge)?rumpel\w*|grollt?\w*|kracht?|gekracht"
+        r"|knallt?|geknallt|(?:dunkle|schwarze) wolken|blitz\w*|unwetter"
+        r"|(?:drauf|druber|drueber|darauf|daruber)(?: \w+)?"
     ),
 }

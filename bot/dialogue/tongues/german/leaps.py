@@ -24,8 +24,10 @@ _POOL: Final = (
 
 WORDS: Final[Mapping[str, str]] = {
     "leaps.wish": (
-        r"will|wills|wollen|willst|mocht\w*|mogen|mag|wurden?(?: gern\w*)?|darf|durfen|durften|kann"
-        r"|konnen|konnten|konnte|kannst|soll|sollen|sollten|trau\w*|vorhaben|haben vor|hat vor|lust"
+        r"will|wills|wollen|willst|mocht\w*|mogen|mag|wurden?(?: gern\w*)?|darf|durfen"
+        r"|durften|kann"
+        r"|konnen|konnten|konnte|kannst|soll|sollen|sollten|trau\w*|vorhaben|haben vor"
+        r"|hat vor|lust"
         r"|ok wenn|okay wenn|plan\w*|uberleg\w*|gleich|nachher"
         r"|geht|erlaubt|tief genug"
     ),
@@ -43,6 +45,22 @@ WORDS: Final[Mapping[str, str]] = {
     "leaps.else": (
         r"(?:das wasser|es|strahl|gischt|bach|wasserfall|tropfen) (?:da |dort )?(?:springt|hupft)"
         r"|zeit(?:en)? springt|schritt\w* (?:uber|weiter)spring\w*|blende springt"
+    ),
+    # What may stand before it, from the start of a clause on: no person.
+    "leaps.before_wild": (
+        r"und|aber|also|oh|ok|ja|nein|jetzt|da|hier|wenn|dass|schau|ein|eine|der|die|das"
+        r"|den|einen|zwei|drei|viele|paar|kleine|grosse|kleiner"
+    ),
+    "leaps.caught": (r"(?:kann|wie kann|soll|wie) ich"),
+    # What leaps by nature: an animal, a leaf or light, named beside its leap.
+    "leaps.wild": (
+        r"(?:fische?n?|\w*forellen?|lachse?|vogel\w*|\w*amseln?|eisvogel|enten?|reiher"
+        r"|(?:fisch)?otter"
+        r"|frosche?|frosch|kroten?|biber|libellen?|blatt|blatter|laub|licht|sonnenlicht"
+        r"|lichtfleck\w*"
+        r"|schatten)(?: (?:die|der|das|da|dort|hier|immer|gerade|grad|oft|gleich|wieder"
+        r"|will|wollen"
+        r"|kann|konnen|darf|soll|standig|manchmal|auch|mal|jetzt|dauernd))*"
     ),
     # What parts two clauses without a sign.
     "leaps.joint": r"und ausserdem|ausserdem|ubrigens|aber|doch",

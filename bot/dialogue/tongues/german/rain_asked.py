@@ -50,4 +50,23 @@ WORDS: Final[Mapping[str, str]] = {
         r"|(?<!ob der )(?<!ob ein )(?<!so ein )(?:bach|wasser|pegel|fluss|wasserstand)"
         r"(?: (?:in|im|der|dem|hier|da|jetzt|klamm|schlucht))* (?:steigt|ist gestiegen|kommt hoch)"
     ),
+    # Who cannot get away, or is down there while it pours; not what is only supposed.
+    "rain_asked.trouble": (
+        r"abgeschnitten|eingeschlossen|gefangen|sitz\w*(?: \w+)? fest|stecken?(?: \w+)? fest"
+        r"|festsitzen|(?:komm|komme|kommen|kommt|kann|konnen)(?: (?:ich|wir|sie|er|da|hier|jetzt"
+        r"|ja))* (?:nicht|nich|nimmer|net|ned|nit)(?: mehr)? (?:ruber|hinuber|heruber|zuruck|raus"
+        r"|heraus|druber|weg|uber den|uber die)"
+        r"|(?:bin|sind|ist|stehen|steh|stehe|sitzen|sitze|sitz|sitzt|steht)"
+        r"(?: (?:ich|wir|jetzt|hier|da|noch|gerade|grad))*"
+        r" auf (?:der|dem|einer|einem|nem|ner)(?: \w+)? (?:insel|stein|felsen|fels|felsblock"
+        r"|kiesbank)"
+        r"|(?<!wenn die )(?<!wenn meine )(?<!ob die )(?<!ob meine )(?:kind|kinder|kids|sohn"
+        r"|tochter|enkel\w*|bub\w*|jungs?|madchen|madel|mann|frau|freund\w*|kleinen?|sie)"
+        r"(?: \w+)?? (?:ist|is|sind|stecken|steckt|spielen|spielt)"
+        r"(?: (?:noch|jetzt|da|schon|gerade|grad|alle|allein|unten|drunten|drin))*"
+        r" (?:in der|in einer|im) (?:klamm|schlucht|tobel|canyon|bach|fluss|wasser)"
+        r"|(?:mitgerissen|weggerissen|fortgerissen|weggespult|weggeschwemmt|fortgespult"
+        r"|mitgenommen)|(?:steg|brucke|weg|strasse) (?:ist|is) (?:jetzt |schon )?(?:weg|uberflutet"
+        r"|unter wasser)"
+    ),
 }

@@ -43,6 +43,20 @@ WORDS: Final[Mapping[str, str]] = {
         r"(?:es|esta|sera|seria) (?:\w+ )?(?:peligros[oa]|segur[oa]|riesgos[oa])|se puede"
         r"|(?:puede|podemos) (?:pasar|cruzar)"
     ),
+    # Somebody who is not with them: whom Spanish marks by an "a", as it does no thing.
+    "aftermath.without_somebody": (
+        r"(?:dejamos|deje|hemos dejado|perdimos|perdi|hemos perdido|abandonamos)(?: atras)?"
+        r" (?:al|a) (?!(?:salvo|tiempo|casa|cargo|un lado|lado|mano|las|los|todo)\b)\w+"
+        r"|(?:lo|la|los|las) (?:dejamos|perdimos)(?: atras)?(?= [.,]|$)"
+    ),
+    "aftermath.nothing_more": (
+        r"para (?:los |las |el |la |mi |mis )?(?:nosotr[oa]s|mi|ella|ellos|nin[oa]s?|todos|perro"
+        r"|hij[oa]s?)|ahi|alli|aqui|ahora|entonces|o no|hacerlo|ir"
+    ),
+    "aftermath.wet": (
+        r"agua|arroyo|rio|poza|vado|cruzar\w*|pasar\w*|vadear\w*|piedras?|rocas?|tronco|otro lado"
+        r"|nadar|banar\w*|saltar\w*|meter\w*"
+    ),
     "aftermath.shaken": (
         rf"(?:{_NOMAS} )?(?:me|nos|le|les) (?:tiemblan|temblaban|flaquean|estan temblando)"
         rf"(?: (?:un poco|todavia|aun))* (?:las )?(?:piernas|rodillas)"

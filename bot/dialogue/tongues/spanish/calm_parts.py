@@ -23,7 +23,8 @@ WORDS: Final[Mapping[str, str]] = {
         r"|no (?:esta creciendo|crece|ha crecido|crecio)"
     ),
     "calm_parts.pulled_back": (
-        r"(?:ya )?(?:l[aoe]s? )(?:he |hemos )?(?:aparte|apartado|agarre|agarrado|jale|jalado|retire"
+        r"(?:ya )?(?:l[aoe]s? )(?:he |hemos )?(?:aparte|apartado|agarre|agarrado|jale"
+        r"|jalado|retire"
         r"|retirado|traje|traido)(?: (?:hacia|para) atras| de (?:la|el|ahi|alli|borde|baranda"
         r"|barandilla|orilla)| del borde| a mi lado| conmigo| enseguida| ya)*"
     ),
@@ -35,13 +36,17 @@ WORDS: Final[Mapping[str, str]] = {
     ),
     # A thing that is put under the camera: nobody stands under anything.
     "calm_parts.put_under": (
-        r"(?:puedo )?poner(?:le)? (?:mi|la|el|una?|los) (?:\w+ )?(?:sudadera|chaqueta|mochila|bolsa"
-        r"|bufanda|toalla|guantes?|gorro|camisa|libro|piedra) (?:debajo|abajo|encima)(?: del? \w+)?"
+        r"(?:puedo )?poner(?:le)? (?:mi|la|el|una?|los) (?:\w+ )?(?:sudadera|chaqueta"
+        r"|mochila|bolsa"
+        r"|bufanda|toalla|guantes?|gorro|camisa|libro|piedra) (?:debajo|abajo"
+        r"|encima)(?: del? \w+)?"
     ),
     # What a camera or phone shows, that nobody finds: no way is lost.
     "calm_parts.where_shown": (
-        r"(?:(?:yo|la verdad) )*(?:no se|ni idea|no tengo (?:ni )?idea|no encuentro|no veo)(?: de)?"
-        r" (?:por )?donde (?:(?:se|puedo|puede|debo|podria) )*(?:(?:ve|ver|veo|mira|mirar|miro|pone"
+        r"(?:(?:yo|la verdad) )*(?:no se|ni idea|no tengo (?:ni )?idea|no encuentro"
+        r"|no veo)(?: de)?"
+        r" (?:por )?donde (?:(?:se|puedo|puede|debo|podria) )*(?:(?:ve|ver|veo|mira|mirar"
+        r"|miro|pone"
         r"|poner|pongo|encuentra|encontrar|sale|aparece|muestra|ajusta|ajustar|activa|activar"
         r"|cambia|cambiar) (?:eso|esto|el (?:aviso|valor|numero|menu|iso|histograma)"
         r"|la (?:opcion|alerta))|(?:sale|aparece)|se (?:ve|pone|muestra|mira))"
@@ -88,7 +93,8 @@ WORDS: Final[Mapping[str, str]] = {
     ),
     # Who is bored by the water: what is thrown goes in, not over an edge.
     "calm_parts.stones": (
-        r"(?:(?:el|la|los|las|mi|mis|nuestr\w+) )*\w+ (?:(?:esta|estan|anda|andan|solo|nomas|ya) )*"
+        r"(?:(?:el|la|los|las|mi|mis|nuestr\w+) )*\w+ (?:(?:esta|estan|anda|andan|solo"
+        r"|nomas|ya) )*"
         r"(?:tira|tiran|tirando|avienta|avientan|aventando|lanza|lanzan|lanzando|arroja|arrojando)"
         r" (?:piedras?|piedritas?|palos?|palitos?|ramitas)"
         r" (?:al (?:agua|rio|arroyo)|a la poza|adentro|dentro)"
@@ -111,5 +117,8 @@ WORDS: Final[Mapping[str, str]] = {
         r"|del|es|se))* (?:atardecer|puesta(?: de sol| del sol)?|(?:pone|mete|oculta) el sol)"
     ),
     # Beside a storm, or a way over ice, none of what is seen is harmless.
-    "calm_parts.unsafe": (r"tormentas?|trueno\w*|truena|relampag\w*|rayos?|encima|cruzar\w*"),
+    "calm_parts.unsafe": (
+        r"tormentas?|trueno\w*|truena|retumb\w*|estruendos?|nubarrones|nubes (?:negras|oscuras)"
+        r"|relampag\w*|rayos?|encima|cruzar\w*"
+    ),
 }

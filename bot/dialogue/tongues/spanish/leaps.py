@@ -29,6 +29,23 @@ WORDS: Final[Mapping[str, str]] = {
     "leaps.denied": r"no|nunca|nadie|ninguno|sin|tampoco",
     "leaps.after": r"tras (?:el|ella)|a por (?:el|ella)|para (?:sacar|ayudar|salvar|rescatar)\w*",
     "leaps.else": r"ajustes?|paso a paso",
+    # What may stand before it, from the start of a clause on: no person.
+    "leaps.before_wild": (
+        r"y|pero|ok|si|no|ahora|hay|aqui|cuando|que|mira|un|una|unos|unas|el|la|los|las"
+        r"|dos|tres|muchas|muchos"
+    ),
+    "leaps.caught": (
+        r"(?:puedo|como) (?:congelo|congelar|fotografio|fotografiar|captar|capto)(?: a)?"
+    ),
+    # What leaps by nature: an animal, a leaf or light, named right before its leap.
+    "leaps.wild": (
+        r"(?:pe(?:z|ces)|truchas?|salmon(?:es)?|pajar(?:o|os|ito|itos)|aves?|mirlos?"
+        r"|martin pescador"
+        r"|patos?|patitos?|garzas?|nutrias?|ranas?|sapos?|libelulas?|ardillas?|hojas?|hojitas?|luz"
+        r"|reflejos?|sombras?)(?: (?:acuatic[oa]s?|que|se|esta|estan|siempre|a veces"
+        r"|quiere|quieren"
+        r"|puede|pueden|va|van|a|ya|tambien|sigue|siguen|de vez en cuando|ahora|no para de))*"
+    ),
     # What parts two clauses without a sign.
     "leaps.joint": r"y ademas|ademas|por cierto|pero",
 }

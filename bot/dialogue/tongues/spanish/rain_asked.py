@@ -42,4 +42,19 @@ WORDS: Final[Mapping[str, str]] = {
         r"|(?:agua|arroyo|rio|nivel)(?: \w+){0,3}? (?:esta subiendo|esta creciendo|ha subido|subio)"
         r"|marron|turbi[oa]|ruidos[oa]"
     ),
+    # Who cannot get away, or is down there while it pours; not what is only supposed.
+    "rain_asked.trouble": (
+        r"aislad[oa]s?|atrapad[oa]s?|incomunicad[oa]s?|atascad[oa]s?"
+        r"|(?<!si )no (?:podemos|puedo|pueden|puede|hay (?:como|forma de|manera de))"
+        r" (?:\w+ )?(?:cruzar|volver|regresar|salir|pasar)\w*"
+        r"|(?:estoy|estamos|esta|estan|quedamos|quede)(?: \w+){0,2}? en (?:el|la|una?|esta|este)"
+        r" (?:isla|islote|roca|piedra|penasco)"
+        r"|(?<!si los )(?<!si mis )(?<!si mi )(?:nin[oa]s?|hij[oa]s?|niet[oa]s?|espos[oa]|marido"
+        r"|mujer|amig[oa]s?|sobrin[oa]s?|chic[oa]s|peques?)(?: \w+)?? (?:esta|estan|siguen|sigue)"
+        r"(?: (?:ahora|aun|todavia|ya|abajo|alla|ahi|alli|sol[oa]s?|todos|metid[oa]s?))*"
+        r" (?:en|dentro de) (?:el|la|un|una) (?:barranco|canon|garganta|desfiladero|quebrada|hoz"
+        r"|rio|arroyo|agua)"
+        r"|(?:se )?(?:llevo|arraso|arrastro|ha llevado) (?:el|la|los|nuestr\w+|mi)"
+        r" (?:puente|pasarela|camino|sendero|carro|coche|tienda)"
+    ),
 }
