@@ -10,7 +10,8 @@ from bot.dialogue.tongues import in_any
 
 _SMALL: Final = in_any("given_up.small")
 _LEFT: Final = in_any("given_up.left")
-_GIVEN_UP: Final = re.compile(rf"(?:{_SMALL}\W+)*{_LEFT}(?:\W+(?:{_SMALL}|{_LEFT}))*\W*")
+#: Each small word is taken once, whatever languages have it, so that a long run of them ends.
+_GIVEN_UP: Final = re.compile(rf"(?>{_SMALL}\W+)*{_LEFT}(?>\W+(?:{_LEFT}|{_SMALL})(?!\w))*\W*")
 
 
 def gives_up(text: str) -> bool:
