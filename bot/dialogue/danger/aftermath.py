@@ -18,6 +18,8 @@ _SEEN: Final = re.compile(rf"{_LEAD}(?:{in_any('aftermath.view')}|{in_any('after
 _WONDERS: Final = re.compile(rf"{_LEAD}{in_any('aftermath.wonders')}\b")
 _SHAKEN: Final = re.compile(rf"{_LEAD}{in_any('aftermath.shaken')}")
 _IS_IT_SAFE: Final = whole_words("aftermath.is_it_safe")
+#: "Is it dangerous, or can she?" asks once.
+_OR_IS_IT: Final = re.compile(rf" {in_any('asking.or')} {in_any('aftermath.is_it_safe')}\b")
 _WITHOUT: Final = whole_words("aftermath.without_somebody")
 #: What goes on behind it and names nothing further, and what names the water or a way over it.
 _TAIL: Final = re.compile(rf"(?: {in_any('aftermath.nothing_more')})+$")
@@ -91,7 +93,7 @@ def asks_if_safe(sentence: str) -> bool:
     found = _IS_IT_SAFE.search(said) if "?" in sentence else None
     if found is None:
         return False
-    rest = _TAIL.sub("", said[found.end() :])
+    rest = _TAIL.sub("", _OR_IS_IT.sub("", said[found.end() :]))
     of_water = _WET.search(said) is not None and _THING.search(said) is None
     return of_water or not rest.strip(" .,")
 
