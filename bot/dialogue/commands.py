@@ -9,6 +9,7 @@ from bot.dialogue import solving
 from bot.dialogue.compose import Role
 from bot.dialogue.facts import Units
 from bot.dialogue.slots import KIT_SLOTS
+from bot.dialogue.states import BEFORE_LENS
 from bot.dialogue.steps.anywhere import access, forget, manner, my_data, planning, repeat
 from bot.dialogue.steps.asked import explained, why
 from bot.dialogue.steps.frames import measuring
@@ -19,6 +20,7 @@ from bot.dialogue.steps.walk import arrive, keep, now, skip
 from bot.dialogue.steps.walk.day_plan import clock_of
 from bot.dialogue.texts import TEXTS, known, known_trip
 from bot.dialogue.turn import Turn
+from bot.dialogue.walk_state import Walk
 from bot.dialogue.way_out import turn_back_of
 
 #: Words whose feature is still to come: one honest line each.
@@ -36,7 +38,7 @@ def run(turn: Turn, command: str) -> None:
 
 def _start(turn: Turn) -> None:
     walk = turn.context.conversation.walk
-    if planning.is_planning(turn):
+    if planning.is_planning(turn) or _is_only_told(turn, walk):
         arrive.start_planned(turn)
         return
     if walk is not None and (turn.context.conversation.history or walk.given is not None):
@@ -44,6 +46,12 @@ def _start(turn: Turn) -> None:
         turn.ask("restart")
         return
     arrive.start(turn)
+
+
+def _is_only_told(turn: Turn, walk: Walk | None) -> bool:
+    """Whether a walk began by itself with what was told, and has come no further."""
+    told = walk is not None and walk.state in BEFORE_LENS and walk.given is None
+    return told and "arrive" not in turn.context.person.cautions
 
 
 def answer_restart(turn: Turn, value: str) -> None:

@@ -39,6 +39,8 @@ class Trigger(Enum):
 
 
 _ANY: Final = list(State)
+#: Before the lens is chosen.
+BEFORE_LENS: Final = (State.ARRIVE, State.LENS)
 #: Where no settings were given yet.
 BEFORE_BASE: Final = (State.ARRIVE, State.LENS, State.COMPOSITION)
 

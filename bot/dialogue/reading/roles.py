@@ -224,7 +224,9 @@ def _may_be_focal(draft: Draft, words: str) -> bool:
 #: "I am at a 14 m fall": the number belongs to its name.
 _A: Final = re.compile(
     r"(?:^|\b(?:at|by|near|below|under|facing|opposite|it's|its|it is|this is|there's|there is"
-    r"|here's) )(?:(?:an?|the|this|that|our) )?(?:pretty |lovely |nice |single )?$"
+    r"|here's|(?:to|for|towards?|of|see|visit\w*|shoot\w*|photograph\w*|found|got)"
+    r"(?= (?:an?|the|this|that|our) )) )(?:(?:an?|the|this|that|our) )?"
+    r"(?:pretty |lovely |nice |single )?$"
 )
 _FALL_BEHIND: Final = re.compile(
     rf"^[ -](?:single |sheer |high |tall |big |small |little |pretty )?(?:{FALL})\b"

@@ -11,7 +11,7 @@ from bot.dialogue.meaning.at_home import is_still_home
 from bot.dialogue.meaning.visit_words import days_ahead, speaks_of_day_to_come
 from bot.dialogue.questions import in_units
 from bot.dialogue.slots import PLACE_SLOTS
-from bot.dialogue.states import State
+from bot.dialogue.states import BEFORE_LENS
 from bot.dialogue.trip import Trip
 from bot.dialogue.turn import Turn
 from bot.dialogue.way_out import way_of, zone_of
@@ -22,7 +22,6 @@ _AT_HOME: Final = timedelta(hours=12)
 OFFERS: Final = frozenset(
     {"walk_out", "walk_out_feet", "plan_start", "plan_hour", "plan_party", "note"}
 )
-_BEFORE_LENS: Final = frozenset({State.ARRIVE, State.LENS})
 
 
 def is_planning(turn: Turn) -> bool:
@@ -32,7 +31,7 @@ def is_planning(turn: Turn) -> bool:
         return False
     told = turn.facts.distance_m is not None or turn.facts.nearest_m is not None
     there = told and not _is_ahead(turn)
-    return walk.state in _BEFORE_LENS and not there
+    return walk.state in BEFORE_LENS and not there
 
 
 def _is_ahead(turn: Turn) -> bool:
@@ -61,7 +60,7 @@ def hear(turn: Turn, typed: str) -> None:
         turn.unlearn(*PLACE_SLOTS)
         turn.change_conversation(walk=None, history=(), question=None, paused=None, review=None)
     walk = turn.context.conversation.walk
-    if walk is not None and not (walk.state in _BEFORE_LENS and walk.given is None):
+    if walk is not None and not (walk.state in BEFORE_LENS and walk.given is None):
         return
     if walk is None or is_planning(turn) or not turn.facts.known().keys() & _OF_THE_PLACE:
         begin(turn, typed)

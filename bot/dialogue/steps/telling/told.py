@@ -10,7 +10,7 @@ from bot.dialogue.compose import Role
 from bot.dialogue.facts import Facts, Symptom
 from bot.dialogue.meaning import lens_put_on
 from bot.dialogue.questions import in_units
-from bot.dialogue.states import State, Trigger
+from bot.dialogue.states import BEFORE_LENS, State, Trigger
 from bot.dialogue.steps.anywhere import planning, repeat
 from bot.dialogue.steps.asked import what_if
 from bot.dialogue.steps.telling import (
@@ -272,7 +272,7 @@ def _go_on(turn: Turn, facts: Facts) -> None:
     state = turn.walk.state
     if facts.wind is not None and changed <= {"wind"} and wind_told.answer(turn, windy=facts.wind):
         return
-    if state in {State.ARRIVE, State.LENS}:
+    if state in BEFORE_LENS:
         _before_lens(turn, facts)
     elif _is_news(turn, facts, changed & _GEOMETRY) or (
         changed & _DEPTH and lens_depth.no_longer_holds(turn)

@@ -6,7 +6,7 @@ from typing import Final
 
 from bot.dialogue.facts import Facts
 from bot.dialogue.reading.phrases import any_of, exactly
-from bot.dialogue.states import State
+from bot.dialogue.states import BEFORE_LENS
 from bot.dialogue.steps.walk.free_drop import OVER_ROCK
 from bot.dialogue.turn import Turn
 
@@ -68,4 +68,4 @@ def settled(turn: Turn, told: Facts, text: str) -> Facts:
 def _tells_of_it(turn: Turn, told: Facts, said: str) -> bool:
     """Whether a message that names a cascade says that this water is one: "I burn it" does not."""
     measured = told.fall_height_m is not None or told.distance_m is not None
-    return measured or turn.walk.state in {State.ARRIVE, State.LENS} or bool(_IS_ONE.search(said))
+    return measured or turn.walk.state in BEFORE_LENS or bool(_IS_ONE.search(said))

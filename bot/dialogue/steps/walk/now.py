@@ -2,18 +2,14 @@
 
 from __future__ import annotations
 
-from typing import Final
-
 from bot.dialogue import solving
 from bot.dialogue.compose import Role
 from bot.dialogue.facts import Facts
 from bot.dialogue.meaning.arrival import is_arrival
-from bot.dialogue.states import State
+from bot.dialogue.states import BEFORE_LENS, State
 from bot.dialogue.steps.anywhere import planning, repeat
 from bot.dialogue.steps.walk import arrive, composition, lens
 from bot.dialogue.turn import Turn
-
-_BEFORE_LENS: Final = frozenset({State.ARRIVE, State.LENS})
 
 
 def tell(turn: Turn) -> None:
@@ -43,7 +39,7 @@ def arrived(turn: Turn, typed: str) -> bool:
 
 def _say_step(turn: Turn) -> None:
     state, given = turn.walk.state, turn.walk.given
-    if state in _BEFORE_LENS:
+    if state in BEFORE_LENS:
         turn.say(Role.SETTINGS, "now.lens")
     elif state is State.COMPOSITION:
         turn.say(Role.SETTINGS, "now.composition")
@@ -67,7 +63,7 @@ def goes_on_from(turn: Turn, facts: Facts) -> bool:
     """
     walk = turn.context.conversation.walk
     told = bool(facts.known()) and not planning.is_planning(turn)
-    if walk is None or walk.state not in _BEFORE_LENS or not told:
+    if walk is None or walk.state not in BEFORE_LENS or not told:
         return False
     lens.go_on(turn)
     return True
@@ -84,7 +80,7 @@ def put_question(turn: Turn, *, whole: bool = False) -> None:
         planning.go_on(turn)
     elif repeat.standing(turn) is not None:
         repeat.put_again(turn, whole=whole)
-    elif turn.walk.state in _BEFORE_LENS:
+    elif turn.walk.state in BEFORE_LENS:
         lens.go_on(turn)
     elif turn.walk.state is State.COMPOSITION:
         composition.go_on(turn)

@@ -5,7 +5,7 @@ from __future__ import annotations
 from typing import Final
 
 from bot.dialogue.compose import Role
-from bot.dialogue.states import State
+from bot.dialogue.states import BEFORE_LENS
 from bot.dialogue.steps.anywhere import repeat
 from bot.dialogue.steps.walk import composition, lens, lens_choice
 from bot.dialogue.turn import Turn
@@ -19,7 +19,6 @@ _COUNTED: Final = composition.CHECKS | {_SECTION}
 _ASSUMED: Final = {"top": "let_go.top", "sides": "let_go.sides"}
 #: Who tried to answer sees the options once more.
 _TRIED: Final = frozenset({"no_such_option", "old_answer", "which_one"})
-_BEFORE_LENS: Final = frozenset({State.ARRIVE, State.LENS})
 
 
 def close(turn: Turn, *, wanted: bool) -> None:
@@ -65,7 +64,7 @@ def let_go(turn: Turn) -> None:
     if name in composition.CHECKS:
         turn.say(Role.ASSUMPTION, "let_go")
         composition.skip(turn, name)
-    elif name in _ASSUMABLE and turn.walk.state in _BEFORE_LENS:
+    elif name in _ASSUMABLE and turn.walk.state in BEFORE_LENS:
         turn.say(Role.ASSUMPTION, "let_go")
         turn.change_walk(asked=(*turn.walk.asked, question.name))
         lens.go_on(turn)

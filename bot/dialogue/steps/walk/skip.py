@@ -6,7 +6,7 @@ from typing import Final
 
 from bot.dialogue.compose import Role
 from bot.dialogue.questions import QUESTIONS
-from bot.dialogue.states import State, Trigger
+from bot.dialogue.states import BEFORE_LENS, State, Trigger
 from bot.dialogue.steps.anywhere import planning, repeat
 from bot.dialogue.steps.walk import base, composition, keep, lens
 from bot.dialogue.turn import Turn
@@ -56,7 +56,7 @@ def _skip_frame(turn: Turn, name: str) -> None:
     if name != "settings" and turn.walk.given is not None:
         turn.be_in(State.HIGHLIGHTS, Trigger.NEW_FRAME)
         keep.reached(turn)
-    elif state in {State.ARRIVE, State.LENS}:
+    elif state in BEFORE_LENS:
         turn.say(Role.SETTINGS, "skip.no_settings")
         lens.go_on(turn)
     elif state is State.COMPOSITION:
