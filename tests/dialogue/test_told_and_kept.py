@@ -6,6 +6,7 @@ import pytest
 
 from bot.dialogue.meaning.at_home import is_home
 from bot.dialogue.meaning.time_factor import time_factor_in
+from bot.dialogue.reading import read
 from bot.dialogue.reading.back_by import back_by_in
 from tests.dialogue.player import Player
 from tests.dialogue.test_next_frames import KEPT
@@ -104,3 +105,36 @@ def test_who_longs_for_home_is_not_there() -> None:
     assert not is_home("I want to be back home again")
     assert is_home("back home again, with tea")
     assert time_factor_in("half the time it is good") is None
+
+
+def test_start_at_the_water_keeps_what_was_told_on_the_way() -> None:
+    """No question whether to drop it; one that was begun with `start` is asked about."""
+    player = Player()
+    player.say(
+        "on the trail to a 9 m fall, aps-c with an 18-55, tripod. back by 17:40, 25 min walk"
+    )
+    said = player.say("start")[0].keys
+    assert "caution.arrive" in said
+    assert said[-1] == "ask.distance"
+    assert known(player).facts.fall_height_m == 9.0
+    assert player.say("start")[0].keys[-1] == "ask.restart"
+
+
+@pytest.mark.parametrize(
+    ("text", "height_m"),
+    [
+        ("on the trail to a 9 m fall, aps-c with an 18-55", 9.0),
+        ("photo of a 12 m fall, full frame with a 24-70", 12.0),
+        ("a car 9 m long, full frame with a 24-70", None),
+    ],
+)
+def test_a_height_before_the_name_of_a_fall(text: str, height_m: float | None) -> None:
+    """Whatever words of a way or a lens stand around it."""
+    assert read(text).fall_height_m == height_m
+
+
+def test_cold_hands_beside_what_comes_next_are_warmed() -> None:
+    """The caution stands before the walk's question."""
+    said = _kept().say("my hands are freezing, what's next")[0].keys
+    assert said[0] == "precaution.cold_hands"
+    assert said[-1].startswith("ask.")

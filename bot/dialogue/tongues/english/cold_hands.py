@@ -48,7 +48,8 @@ WORDS: Final[Mapping[str, str]] = {
     ),
     # The picture that goes on, the light that goes, and what is worse than cold hands.
     "cold_hands.picture": (
-        r"iso|shutter|aperture|f ?\d+|1 \d+|exposures?|time|hand ?held|tripod|lens|filters?"
+        r"whats next|what (?:now|next)|next step"
+        r"|iso|shutter|aperture|f ?\d+|1 \d+|exposures?|time|hand ?held|tripod|lens|filters?"
         r"|settings?|focus\w*|frames?|pictures?|photos?|noise|grain|\d+ ?(?:m|mm|ft)"
     ),
     "cold_hands.dusk": (

@@ -45,7 +45,8 @@ WORDS: Final[Mapping[str, str]] = {
     ),
     # The picture that goes on, the light that goes, and what is worse than cold hands.
     "cold_hands.picture": (
-        r"iso|zeit|blende|belicht\w*|stativ|freihand|objektiv|filter|werte?|einstellung\w*"
+        r"was (?:jetzt|nun)|wie (?:geht es )?weiter|was kommt (?:jetzt|als nachstes)"
+        r"|iso|zeit|blende|belicht\w*|stativ|freihand|objektiv|filter|werte?|einstellung\w*"
         r"|fokus\w*|bild\w*|foto\w*|rausch\w*|griesel\w*"
     ),
     "cold_hands.dusk": (

@@ -28,7 +28,8 @@ WORDS: Final[Mapping[str, str]] = {
     ),
     # The picture that goes on, the light that goes, and what is worse than cold hands.
     "cold_hands.picture": (
-        r"iso|velocidad|apertura|tiempo|exposicion|pulso|tripode|objetivo|filtro|ajustes?"
+        r"que sigue|y ahora|ahora que|siguiente paso"
+        r"|iso|velocidad|apertura|tiempo|exposicion|pulso|tripode|objetivo|filtro|ajustes?"
         r"|foco|enfoque|fotos?|imagen|ruido|grano"
     ),
     "cold_hands.dusk": (r"(?:ya )?(?:se hace de noche|oscurece|esta oscureciendo|se va la luz)"),
