@@ -41,7 +41,7 @@ def _start(turn: Turn) -> None:
     if planning.is_planning(turn) or _is_only_told(turn, walk):
         arrive.start_planned(turn)
         return
-    if walk is not None and (turn.context.conversation.history or walk.given is not None):
+    if walk is not None and _has_answers(turn, walk):
         turn.say(Role.SETTINGS, "restart", step=TEXTS[f"step.{walk.state.value}"])
         turn.ask("restart")
         return
@@ -52,6 +52,13 @@ def _is_only_told(turn: Turn, walk: Walk | None) -> bool:
     """Whether a walk began by itself with what was told, and has come no further."""
     told = walk is not None and walk.state in BEFORE_LENS and walk.given is None
     return told and "arrive" not in turn.context.person.cautions
+
+
+def _has_answers(turn: Turn, walk: Walk) -> bool:
+    """Whether a new walk would drop something that was told or given for this one."""
+    place = turn.context.place
+    told = walk.facts.known() or (place is not None and place.facts.known())
+    return bool(told or turn.context.conversation.history) or walk.given is not None
 
 
 def answer_restart(turn: Turn, value: str) -> None:
