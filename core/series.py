@@ -51,6 +51,9 @@ EQUAL: Final = 1 + 1e-6
 #: Nearer than this two values are the same to a dial and to the eye [stops] (own rule: half of a
 #: third, the smallest step of a dial).
 SAME_STOPS: Final = 1 / 6
+#: Two numbers that are nearer than this factor are one mark, rounded in two ways (own rule: 11 for
+#: 11.3, 1/13 for 1/12.7, which differ by 3 %).
+_SAME_MARK: Final = 1.035
 #: From here on a time is told in minutes [s] (own rule).
 _MINUTES_FROM_S: Final = 90.0
 
@@ -122,6 +125,20 @@ def at_most(marks: Sequence[Mark], exact: float) -> Mark:
         OutOfDomainError: no such mark, or `exact` is not a positive finite number.
     """
     return max(_beyond(marks, exact, -1), key=lambda mark: mark.exact)
+
+
+def is_same_mark(one: float, other: float) -> bool:
+    """Whether two numbers are the same mark of a dial, each rounded in its own way.
+
+    Args:
+        one: an f-number, a time or a speed, above 0.
+        other: the like.
+
+    Raises:
+        OutOfDomainError: one of them is not a positive finite number.
+    """
+    positive("mark", (one, other), "")
+    return max(one / other, other / one) < _SAME_MARK
 
 
 def at_least(marks: Sequence[Mark], exact: float) -> Mark:

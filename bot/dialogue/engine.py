@@ -92,6 +92,7 @@ def _answered(turn: Turn, event: Event) -> None:
     closed_place.close(turn)
     patience.close(turn, wanted=_asks_to_see(event))
     light_named.close(turn)
+    slick_side.mind(turn)
 
 
 def _asks_to_see(event: Event) -> bool:
@@ -256,7 +257,6 @@ def _addressed(turn: Turn, event: TextReceived) -> None:
         repeat.put_again_if_open(turn)
         return
     _as_asked(turn, event.model_copy(update={"text": beside}), whole)
-    slick_side.mind(turn)
 
 
 def _as_asked(turn: Turn, event: TextReceived, whole: str) -> None:

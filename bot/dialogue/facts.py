@@ -54,6 +54,10 @@ class Symptom(Enum):
     TOO_SMALL = "too_small"  # the fall is tiny in the picture
 
 
+#: Complaints of too much light.
+TOO_MUCH_LIGHT: Final = frozenset({Symptom.JUST_WHITE, Symptom.TOO_BRIGHT})
+
+
 class Keep(Enum):
     """A setting that the person will not change; a filter, where they put it on."""
 

@@ -11,7 +11,7 @@ from bot.dialogue.facts import Facts
 from bot.dialogue.meaning import soft_strands, softer_wished
 from bot.dialogue.meaning.asking import asks, told_beside
 from bot.dialogue.meaning.rests import with_rest
-from bot.dialogue.meaning.said import Said, in_english
+from bot.dialogue.meaning.said import Said
 from bot.dialogue.meaning.topics import topic_of
 from bot.dialogue.reading import read
 from bot.dialogue.reading.unit_words import LENGTH
@@ -21,7 +21,6 @@ from bot.dialogue.steps.asked import (
     asides,
     bag,
     by_meaning,
-    checked_time,
     filter_now,
     filter_unknown,
     held_longer,
@@ -84,8 +83,6 @@ def _answer(turn: Turn, said: Said, expecting: frozenset[str], reply: Reply) -> 
     if keep.hear_all_sharp(turn, said.typed):
         repeat.put_again_if_open(turn)
         return
-    rest_of_sum = checked_time.answer(turn, said)
-    said = said if rest_of_sum is None else in_english(rest_of_sum)
     noted = access.note(turn, said) | composition.hear(turn, said.english)
     noted |= manner.note_hands(turn, said.typed)
     said = questions_asked.parted(supposing.after_told(turn, tried_behind.alone(said)))

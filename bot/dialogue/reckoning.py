@@ -91,6 +91,11 @@ def by_hand(facts: Facts) -> bool:
     return bool(facts.hand_held) or (facts.has_tripod is False and facts.hand_held is None)
 
 
+def has_no_nd(facts: Facts) -> bool:
+    """Whether the person said that there is no ND, and has none on."""
+    return facts.nd_stops == () and not facts.nd_on_stops
+
+
 def lens_of(fact: LensFact) -> Lens:
     """A lens as the core knows it; marked f-numbers become exact ones."""
     ends = (fact.widest_at_shortest, fact.widest_at_longest)
@@ -125,13 +130,13 @@ def focal_of(facts: Facts) -> float | None:
     return None
 
 
-def usual_focal_mm(facts: Facts) -> float:
+def usual_focal_mm(facts: Facts, assumed: Assumed | None = None) -> float:
     """The focal length that is taken while none is known [mm].
 
     The one that frames the whole fall where its height and distance are known, else the usual
     one; of the person's lenses the nearest to it.
     """
-    wanted_mm = USUAL_FULL_FRAME_MM / sensor_of(facts).crop_factor
+    wanted_mm = USUAL_FULL_FRAME_MM / sensor_of(facts, assumed).crop_factor
     framed = not (is_stream(facts) or facts.section) and facts.distance_m is not None
     if framed and facts.fall_height_m is not None:
         wanted_mm = framing_of(facts, nearest_of(facts)).focal_mm
@@ -246,9 +251,8 @@ def flowing_or_usual(
     The usual case is the one on which the bands of the looks were set: a fall of 10 m from
     15 m, 24 mm as on full frame (common practice).
     """
-    sensor_of(facts, assumed)  # what is assumed of the camera is named first
     if focal_mm is None:
-        focal_mm = usual_focal_mm(facts)
+        focal_mm = usual_focal_mm(facts, assumed)
         _note(assumed, "focal", focal_mm=focal_mm)
     told = facts
     if facts.distance_m is None:

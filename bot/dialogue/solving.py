@@ -83,7 +83,7 @@ def solve(
         look_times=timed(look_times or flow.times(reckoning.wished_look(facts))),
         keep=frozenset(keep),  # type: ignore[arg-type]  # the values of Keep are the names
     )
-    no_nd = facts.nd_stops == () and not facts.nd_on_stops
+    no_nd = reckoning.has_no_nd(facts)
     return Solved(plan(situation), situation, flow, camera, assumed, no_nd)
 
 

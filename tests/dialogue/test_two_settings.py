@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import pytest
 
+from bot.dialogue.facts import Facts
 from bot.dialogue.meaning.compared import weighed_in
 from bot.dialogue.meaning.said import Said
 from bot.dialogue.reading.foreign import glossed
@@ -172,12 +173,12 @@ def test_as_bright_at_another_time(time_s: float, told: str) -> None:
     """ISO for a shorter one, the opening for a longer, and a filter where that ends."""
     given = GivenSettings(f_number=8.0, shutter_s=1 / 4, iso=100.0)
     camera = Camera(sensor=FORMATS["full frame"], dial=Dial.THIRDS, base_iso=100.0)
-    assert with_time(given, time_s, camera) == told
+    assert with_time(given, time_s, camera, Facts()) == told
 
 
 def test_a_raised_iso_is_given_back_first() -> None:
     """From ISO 400 a time four times as long takes ISO 100, and longer ones name it, too."""
     given = GivenSettings(f_number=8.0, shutter_s=1 / 4, iso=400.0)
     camera = Camera(sensor=FORMATS["full frame"], dial=Dial.THIRDS, base_iso=100.0)
-    assert with_time(given, 1.0, camera) == "1 s ISO 100"
-    assert with_time(given, 2.0, camera) == "2 s ISO 100 f/11"
+    assert with_time(given, 1.0, camera, Facts()) == "1 s ISO 100"
+    assert with_time(given, 2.0, camera, Facts()) == "2 s ISO 100 f/11"

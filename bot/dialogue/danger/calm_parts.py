@@ -22,23 +22,18 @@ _SEEN_IDEAS: Final = (
     "calm_parts.waited",
     "calm_parts.sunset",
 )
+_LEAD: Final = rf"(?:^|\b{each_once('calm_parts.joined')} )(?:{each_once('calm_parts.lead')} )*"
 #: From a sign, or a word that goes on, to the next sign: what goes on behind it may take it back.
 _CALM: Final = re.compile(
-    rf"(?:^|\b{each_once('calm_parts.joined')} )(?:{each_once('calm_parts.lead')} )*"
-    rf"(?:{in_any('calm_parts.not_rising')}|{in_any('calm_parts.pulled_back')})$"
+    rf"{_LEAD}(?:{in_any('calm_parts.not_rising')}|{in_any('calm_parts.pulled_back')})$"
 )
 #: What is seen or said of the picture and the camera, in the words of a danger; asked or told.
 _SEEN: Final = re.compile(
-    rf"(?:^|\b{each_once('calm_parts.joined')} )(?:{each_once('calm_parts.lead')} )*"
-    rf"(?:{'|'.join(map(in_any, _SEEN_IDEAS))})(?: {in_any('calm_parts.last')})?(?: \?)?$"
+    rf"{_LEAD}(?:{'|'.join(map(in_any, _SEEN_IDEAS))})(?: {in_any('calm_parts.last')})?(?: \?)?$"
 )
-_NOT_RISING: Final = re.compile(
-    rf"(?:^|\b{each_once('calm_parts.joined')} )(?:{each_once('calm_parts.lead')} )*"
-    rf"{in_any('calm_parts.not_rising')}$"
-)
+_NOT_RISING: Final = re.compile(rf"{_LEAD}{in_any('calm_parts.not_rising')}$")
 _IDLE: Final = re.compile(
-    rf"(?:^|\b{each_once('calm_parts.joined')} )(?:{each_once('calm_parts.lead')} )*"
-    rf"(?:{in_any('calm_parts.idle')}|{in_any('calm_parts.planned')}"
+    rf"{_LEAD}(?:{in_any('calm_parts.idle')}|{in_any('calm_parts.planned')}"
     rf"|{in_any('calm_parts.put_under')}(?: \?)?)$"
 )
 #: A storm, or ice that is walked on: there nothing is harmless.

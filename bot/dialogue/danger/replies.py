@@ -8,6 +8,7 @@ from enum import Enum
 from functools import lru_cache
 from typing import Final
 
+from bot.dialogue.danger.aftermath import leaves_somebody
 from bot.dialogue.danger.came_away import came_away, speaks_for_one
 from bot.dialogue.danger.english.replies import REPLIES as ENGLISH
 from bot.dialogue.danger.german.replies import REPLIES as GERMAN
@@ -97,6 +98,8 @@ def who_is_safe(text: str) -> Safe | None:
         None where it says nothing of it.
     """
     text = in_plain_german(text)
+    if leaves_somebody(text):
+        return Safe.NOT
     if is_retracted(text):
         return Safe.RETRACTED
     text = _COMFORT.sub("", text)

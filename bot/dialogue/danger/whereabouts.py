@@ -5,6 +5,7 @@ from __future__ import annotations
 import re
 from typing import Final
 
+from bot.dialogue.danger.aftermath import leaves_somebody
 from bot.dialogue.danger.rules import PERSON
 from bot.dialogue.folding import folded
 from bot.dialogue.tongues import in_any, whole_words
@@ -23,12 +24,12 @@ _DENIED: Final = re.compile(rf"(?<!\w)(?:{_LEFT_OUT} {_SOMEBODY}|{_GOOD_THERE})(
 
 
 def tells_of_staying(text: str) -> bool:
-    """Whether a reply that sounds like "nobody" tells of somebody who is at the place.
+    """Whether a reply that sounds like "nobody" tells of somebody who is at the place, or left.
 
     Args:
         text: as typed, in any of Linn's languages.
     """
-    return _DENIED.search(folded(text)) is not None
+    return _DENIED.search(folded(text)) is not None or leaves_somebody(text)
 
 
 def tells_of_outside(text: str) -> bool:

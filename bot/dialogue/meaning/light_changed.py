@@ -9,6 +9,8 @@ from bot.dialogue.folding import folded
 from bot.dialogue.meaning.sentences import sentences_of
 from bot.dialogue.reading.foreign import glossed
 from bot.dialogue.reading.normal import normalise
+from bot.dialogue.reading.numbers import scan
+from bot.dialogue.reading.stops import exact_thirds
 from bot.dialogue.tongues import in_any, whole_words
 
 _OF_IT: Final = (
@@ -22,7 +24,6 @@ _MORE: Final = whole_words("light_changed.more")
 _SINCE: Final = whole_words("light_changed.since")
 _FILTER: Final = whole_words("light_changed.filter")
 _OF_A_PICTURE: Final = whole_words("light_changed.picture")
-_STOPS: Final = re.compile(r"(?<![\d/.])(?:(\d+) )?(\d+(?:\.\d+)?)(?:/(\d))? (?:1/1 )?stops?\b")
 
 
 class LightChange(NamedTuple):
@@ -76,9 +77,8 @@ def _side(text: str) -> int | None:
 
 
 def _stops_in(text: str) -> float | None:
-    """The one number of stops of a sentence, as `normalise` leaves it: "1 1/2 stops"."""
-    found = _STOPS.search(text)
-    if found is None:
+    """The one number of stops of a sentence, as `normalise` leaves it; None for a range, or two."""
+    found = [quantity for quantity in scan(text) if quantity.unit == "stop"]
+    if len(found) != 1 or found[0].is_range:
         return None
-    whole, number, part = found.groups()
-    return float(whole or 0) + float(number) / float(part or 1)
+    return exact_thirds(found[0].value)

@@ -6,13 +6,12 @@ from typing import Final
 
 from bot.dialogue import reckoning
 from bot.dialogue.compose import Role
-from bot.dialogue.facts import Blink, Facts, Symptom
+from bot.dialogue.facts import TOO_MUCH_LIGHT, Blink, Facts, Symptom
 from bot.dialogue.solving import Solved
 from bot.dialogue.states import State, Trigger
 from bot.dialogue.turn import Turn
 from core.water import Look, look_of
 
-_WHITE: Final = frozenset({Symptom.JUST_WHITE, Symptom.TOO_BRIGHT})
 #: The next frame by its number, as the complaint that it is.
 _SEEN: Final = {
     "white": Facts(symptoms=(Symptom.JUST_WHITE,)),
@@ -46,7 +45,7 @@ def advise_longer(turn: Turn) -> None:
 
 def _key(complaint: Facts) -> str:
     symptoms = set(complaint.symptoms)
-    if not symptoms & _WHITE:
+    if not symptoms & TOO_MUCH_LIGHT:
         if Symptom.NO_TEXTURE in symptoms:
             return "phone.shorter"
         if Symptom.TOO_FROZEN in symptoms:

@@ -5,6 +5,8 @@ from __future__ import annotations
 import math
 from typing import Final
 
+from bot.dialogue import reckoning
+from bot.dialogue.facts import Facts
 from bot.dialogue.texts import TEXTS, measures
 from bot.dialogue.walk_state import GivenSettings
 from core.adjust.darker_ways import MOST_FRAMES
@@ -24,7 +26,7 @@ from core.series import (
 _AT_LIMIT: Final = 1.02
 
 
-def with_time(given: GivenSettings, time_s: float, camera: Camera, *, no_nd: bool = False) -> str:
+def with_time(given: GivenSettings, time_s: float, camera: Camera, facts: Facts) -> str:
     """The time, with what makes it as bright as the settings given: `1/15 s ISO 400`.
 
     Shorter times take ISO; longer ones give ISO back, then the opening is closed as far as the
@@ -34,7 +36,8 @@ def with_time(given: GivenSettings, time_s: float, camera: Camera, *, no_nd: boo
         given: what is as bright as it shall be, exact values.
         time_s: the time that is wanted [s], exact.
         camera: the person's.
-        no_nd: they have none: short frames that are averaged, or darker light, stand for it.
+        facts: what is known; for who has no ND short frames that are averaged, or darker light,
+            stand for it.
     """
     time = shutter_label(time_s, camera.dial)
     stops = math.log2(time_s / given.shutter_s)
@@ -45,7 +48,8 @@ def with_time(given: GivenSettings, time_s: float, camera: Camera, *, no_nd: boo
         return f"{time} {iso_label(nearest(iso_marks(camera.dial), iso).exact, camera.dial)}"
     base = f" {iso_label(camera.base_iso, camera.dial)}" if given.iso > camera.base_iso else ""
     taken = math.log2(camera.base_iso / iso)
-    return f"{time}{base} {_taken(given, taken, camera, None if not no_nd else time_s)}"
+    averaged_s = time_s if reckoning.has_no_nd(facts) else None
+    return f"{time}{base} {_taken(given, taken, camera, averaged_s)}"
 
 
 def _taken(given: GivenSettings, stops: float, camera: Camera, averaged_s: float | None) -> str:

@@ -30,7 +30,7 @@ from core.series import SAME_STOPS, f_number_label
 #: "Took f/8 iso 200 1/10": that frame is told, with all that stands beside it.
 _TELLS: Final = re.compile(rf"\W*{in_any('compared.tells')}\b")
 #: A claim that is off by no more is right (own rule: a mark of the dial).
-_RIGHT: Final = 0.34
+RIGHT: Final = 0.34
 
 
 def answer(turn: Turn, said: Said) -> str | None:
@@ -117,7 +117,7 @@ def _say_difference(turn: Turn, claim: Claim, one: GivenSettings, other: GivenSe
     same_f_s = other.shutter_s * (one.f_number / other.f_number) ** 2
     moved_s = same_f_s * 2 ** (one.filter_stops - other.filter_stops)
     as_bright = other.model_copy(update={"f_number": one.f_number, "shutter_s": moved_s})
-    equal = with_time(as_bright, one.shutter_s, turn.camera)
+    equal = with_time(as_bright, one.shutter_s, turn.camera, turn.facts)
     if one.f_number != other.f_number and "f/" not in equal:
         equal = f"{f_number_label(one.f_number, turn.camera.dial)} {equal}"
     turn.say(Role.CHECK, "checked.as_bright", other=values["other"], setting=equal)
@@ -128,7 +128,7 @@ def _holds(claim: Claim, stops: float) -> bool:
     if claim.stops is None:
         return stops * claim.side >= SAME_STOPS
     claimed = claim.stops * (claim.side or (1 if stops > 0 else -1))
-    return abs(stops - claimed) <= _RIGHT
+    return abs(stops - claimed) <= RIGHT
 
 
 def _say_light(turn: Turn, claim: Claim, one: GivenSettings) -> None:

@@ -10,6 +10,7 @@ from bot.dialogue import solving
 from bot.dialogue.compose import Role
 from bot.dialogue.meaning.said import Said
 from bot.dialogue.reading.frame_times import plain_times
+from bot.dialogue.steps.asked.checked_sum import RIGHT
 from bot.dialogue.steps.asked.stops_between import value_of
 from bot.dialogue.texts import measures
 from bot.dialogue.tongues import in_any
@@ -27,8 +28,6 @@ _SUM: Final = re.compile(
     rf" (?:an? |about )?{_TIME.format('claimed')}"
 )
 _TAG: Final = re.compile(rf"{in_any('checked_time.asks')}|\?")
-#: A sum that is off by no more is right [stops] (own rule: a click of the dial).
-_RIGHT: Final = 0.34
 
 
 def answer(turn: Turn, said: Said) -> str | None:
@@ -48,7 +47,7 @@ def answer(turn: Turn, said: Said) -> str | None:
     bare_s = exact_shutter_s(value_of(found["bare"]))
     claimed_s = exact_shutter_s(value_of(found["claimed"]))
     stops = float(found["stops"])
-    right = abs(math.log2(claimed_s / bare_s) - stops) <= _RIGHT
+    right = abs(math.log2(claimed_s / bare_s) - stops) <= RIGHT
     turn.say(
         Role.SETTINGS,
         "checked_time.yes" if right else "checked_time.no",

@@ -19,7 +19,7 @@ from bot.dialogue.texts import TEXTS, measures
 from bot.dialogue.tongues import in_any, whole_words
 from bot.dialogue.turn import Turn
 from bot.dialogue.walk_state import GivenSettings
-from core.series import exact_f_number, exact_shutter_s, f_number_label
+from core.series import SAME_STOPS, exact_f_number, exact_shutter_s, f_number_label, is_same_mark
 
 _DISPUTES: Final = whole_words("disputed.disputes")
 _OWN_SUM: Final = whole_words("disputed.own_sum")
@@ -29,10 +29,6 @@ _MAKES: Final = re.compile(
 )
 _DIALS: Final = frozenset({"f_number", "shutter_s"})
 _TWO: Final = 2
-#: Marks are rounded by 3 % (own rule, as for corrections).
-_SAME: Final = 1.035
-#: A time that is off by no more is the same mark [stops] (half a click of the dial).
-_HALF_A_CLICK: Final = 1 / 6
 
 
 class _Pair(NamedTuple):
@@ -97,10 +93,10 @@ def _says_sum(turn: Turn, said: Said, given: GivenSettings) -> bool:
     if len(pairs) != _TWO or claim_in(said) is not None:
         return False
     (one, (_, end)), (other, (start, _)) = pairs
-    if not _MAKES.fullmatch(text[end:start]) or not _is_same(other.f_number, given.f_number):
+    if not _MAKES.fullmatch(text[end:start]) or not is_same_mark(other.f_number, given.f_number):
         return False
     right = _Pair(other.f_number, one.shutter_s * (other.f_number / one.f_number) ** 2)
-    same = abs(math.log2(other.shutter_s / right.shutter_s)) <= _HALF_A_CLICK
+    same = abs(math.log2(other.shutter_s / right.shutter_s)) <= SAME_STOPS
     turn.say(
         Role.SETTINGS,
         "disputed.sum_yes" if same else "disputed.sum_no",
@@ -140,12 +136,8 @@ def _brightness(pair: _Pair) -> float:
 
 
 def _is(pair: _Pair, given: GivenSettings) -> bool:
-    same_f = _is_same(pair.f_number, given.f_number)
-    return same_f and _is_same(pair.shutter_s, given.shutter_s)
-
-
-def _is_same(one: float, other: float) -> bool:
-    return max(one / other, other / one) < _SAME
+    same_f = is_same_mark(pair.f_number, given.f_number)
+    return same_f and is_same_mark(pair.shutter_s, given.shutter_s)
 
 
 def _named(turn: Turn, pair: _Pair) -> str:

@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-import math
 import re
 from typing import Final
 
@@ -19,7 +18,7 @@ from bot.dialogue.tongues import whole_words
 from bot.dialogue.turn import Turn
 from bot.dialogue.walk_state import GivenSettings
 from core.camera import density_stops, factor_stops, nd_factor
-from core.series import exact_shutter_s
+from core.series import exact_shutter_s, is_same_mark
 from core.water import Look
 
 _HOW_LONG: Final = whole_words("filter_time.how_long")
@@ -29,8 +28,6 @@ _EXPOSED: Final = whole_words("filter_time.exposed")
 _WHICH: Final = whole_words("filter_time.which")
 #: What a question of the time behind a filter may hold; the f-number only as it is set.
 _OF_THE_FILTER: Final = frozenset({"nd_on_stops", "nd_stops", "f_number", "keep", "units"})
-#: Marks of the dial are rounded by 3 % (own rule, as for corrections).
-_SAME_F: Final = 0.035
 _LEVEL: Final = re.compile(r"\b(?:ev|lw) ?\d")
 #: With another light, opening or speed it is no longer the time that is set.
 _OTHERWISE: Final = re.compile(r"\b(?:ev|lw|f ?/? ?\d|iso ?\d)")
@@ -94,9 +91,7 @@ def _is_of_the_set(turn: Turn, given: GivenSettings, text: str, typed: str) -> b
     if _EXPOSED.search(typed) and not _OTHERWISE.search(text):
         return True
     told = read(text, units=turn.units)
-    other_f = told.f_number is not None and not math.isclose(
-        told.f_number, given.f_number, rel_tol=_SAME_F
-    )
+    other_f = told.f_number is not None and not is_same_mark(told.f_number, given.f_number)
     names_more = other_f or told.known().keys() - _OF_THE_FILTER
     return _WHICH.search(typed) is not None and not names_more and not _LEVEL.search(text)
 

@@ -8,6 +8,7 @@ from typing import Final
 from bot.dialogue.meaning.said import Said
 from bot.dialogue.steps.asked import (
     checked_sum,
+    checked_time,
     dark_order,
     disputed,
     either_dial,
@@ -28,6 +29,7 @@ _WITH_A_REST: Final[tuple[Callable[[Turn, Said], str | None], ...]] = (
     water_speed.answer,
     dark_order.answer,
     disputed.answer,
+    checked_time.answer,
     checked_sum.answer,
     time_sum.answer,
     either_dial.answer,

@@ -20,9 +20,8 @@ from bot.dialogue.steps.asked.told_around import rest_of
 from bot.dialogue.tongues import in_any
 from bot.dialogue.turn import Turn
 from bot.dialogue.walk_state import Note
+from core.series import is_same_mark
 
-#: Settings are marks, rounded by 3 % (own rule, as for corrections).
-_SAME: Final = 1.035
 #: A whole number behind no "why" may be anything; with a decimal it is hardly by chance the same.
 _BY_CHANCE: Final = 1e-6
 
@@ -140,7 +139,7 @@ def _is_same(typed: Named, said: Named) -> bool:
     if typed.slot and typed.slot != said.slot:
         return False
     if typed.slot in {"f_number", "shutter_s", "iso"}:
-        return max(typed.value / said.value, said.value / typed.value) < _SAME
+        return is_same_mark(typed.value, said.value)
     _, _, decimals = f"{typed.value:g}".partition(".")
     return math.isclose(typed.value, said.value, abs_tol=0.51 * 10.0 ** -len(decimals), rel_tol=0)
 

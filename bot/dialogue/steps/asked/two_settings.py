@@ -234,8 +234,7 @@ def _say_times(
     stops = math.log2(max(values) / min(values))
     _say_rows(turn, facts, "times", labels, values, stops)
     if base is not None:
-        no_nd = facts.nd_stops == ()
-        equal = ", ".join(with_time(base, value, camera, no_nd=no_nd) for value in values)
+        equal = ", ".join(with_time(base, value, camera, facts) for value in values)
         turn.say(Role.CHECK, "weighed.as_bright", list=equal)
 
 

@@ -103,8 +103,7 @@ def _say_difference(turn: Turn, given: GivenSettings, asked: Facts) -> None:
     )
     fixed = camera.sensor.fixed_f_number is not None
     if key == "what_if.time" and asked.known().keys() <= _OF_TIME and not fixed:
-        no_nd = turn.facts.nd_stops == ()
-        equal = with_time(given, time_s, camera, no_nd=no_nd)
+        equal = with_time(given, time_s, camera, turn.facts)
         turn.say(Role.CHECK, "weighed.as_bright", list=equal)
     _say_view(turn, asked)
     _say_depth(turn, after, asked)

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from typing import Final
 
-from bot.dialogue.facts import Facts, Symptom
+from bot.dialogue.facts import TOO_MUCH_LIGHT, Facts, Symptom
 from bot.dialogue.meaning.said import Said
 from bot.dialogue.steps.anywhere import repeat
 from bot.dialogue.steps.asked import by_meaning, topic_or_cause
@@ -34,9 +34,6 @@ _TELLS: Final = {
     "sky_gap": "tells.sky_gap",
     "unturned_polariser": "tells.unturned_polariser",
 }
-
-#: Words for a frame that is too bright leave no doubt which way it has to go.
-_WHITE: Final = frozenset({Symptom.TOO_BRIGHT, Symptom.JUST_WHITE})
 
 
 def ask(turn: Turn, said: Said, told: Facts) -> bool:
@@ -68,7 +65,7 @@ def _in_doubt(turn: Turn, said: Said, told: Facts) -> tuple[str, str] | None:
     if "shake" in {first, second} and (told.hand_held or told.has_tripod is False):
         return None  # nothing held the camera
     read = tuple(symptom for symptom in told.symptoms if symptom is not Symptom.SOFT_ALL)
-    if _WHITE & set(read) or {first, second} & topic_or_cause.treated(read):
+    if TOO_MUCH_LIGHT & set(read) or {first, second} & topic_or_cause.treated(read):
         return None  # the words say what it is; "all soft" alone has many causes
     if not {first, second} <= _TELLS.keys() or _remedy(first) == _remedy(second):
         return None

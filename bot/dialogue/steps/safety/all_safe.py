@@ -227,7 +227,7 @@ def _left(held: Emergency, safe: Safe) -> Emergency:
 
 def overheard(turn: Turn, held: Emergency, event: TextReceived) -> None:
     """A message to others in the room: only good news of all who are in it counts."""
-    safe = Safe.NOT if leaves_somebody(event.text) else _said(held, event.text)
+    safe = _said(held, event.text)
     if safe in {*_OPEN, Safe.HEARD} or not whole_room.may_end(turn):
         return
     left = _left(held, safe or Safe.NOT)

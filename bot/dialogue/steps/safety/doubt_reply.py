@@ -6,6 +6,7 @@ from functools import partial
 from typing import Final
 
 from bot.dialogue.danger import Safe, in_danger, who_is_safe, whose
+from bot.dialogue.danger.aftermath import leaves_somebody
 from bot.dialogue.danger.denied import begins_with_no, tells_of_danger
 from bot.dialogue.events import TextReceived
 from bot.dialogue.meaning.asides import Aside, aside_of
@@ -51,7 +52,7 @@ def denies(turn: Turn, text: str) -> bool:
         text: as typed; a "no" before it proves nothing: "no, she slipped".
     """
     doubted = turn.context.conversation.doubted
-    if doubted is None:
+    if doubted is None or leaves_somebody(text):
         return False
     if says_safe(_QUESTION, manner.as_said(turn, text), None) is True:
         return True
@@ -89,6 +90,8 @@ def _denied(value: bool | None) -> bool | None:
 
 
 def _by_words(text: str, doubted: str) -> bool | None:
+    if leaves_somebody(text):
+        return True
     others = whose(doubted).others
     if others >= _SEVERAL and who_is_safe(text) is Safe.ONE:
         return None  # one of several is back

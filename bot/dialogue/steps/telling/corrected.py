@@ -16,6 +16,7 @@ from bot.dialogue.reading.unit_words import METRES
 from bot.dialogue.steps.anywhere import repeat
 from bot.dialogue.texts import known
 from bot.dialogue.turn import Turn
+from core.series import is_same_mark
 
 #: Slots that one number fills.
 CORRECTABLE: Final = frozenset(
@@ -32,8 +33,6 @@ _DECIDED: Final = re.compile(
     r"(?P<behind>[\w./]+)\s*(?:then|now)?\W*$"
     r"|(?:^|[,.;:!] *|\bthen )(?P<before>[\w./]+) it is\b"
 )
-#: Two values nearer than this factor are the same number: marks are rounded by 3 % (own rule).
-_SAME: Final = 1.035
 _ROUND: Final = 0.02
 _TWO: Final = 2
 
@@ -221,7 +220,7 @@ def _in_other_units(turn: Turn, said: str, text: str) -> Facts | None:
 
 
 def _is_same(one: float, other: float) -> bool:
-    return other > 0 and max(one / other, other / one) < _SAME
+    return other > 0 and is_same_mark(one, other)
 
 
 def _is_round(number: float) -> bool:

@@ -7,7 +7,7 @@ from typing import Final
 
 from bot.dialogue import reckoning, solving
 from bot.dialogue.aims import own_here
-from bot.dialogue.facts import Facts, Symptom
+from bot.dialogue.facts import TOO_MUCH_LIGHT, Facts, Symptom
 from bot.dialogue.meaning.said import Said
 from bot.dialogue.reading import read
 from bot.dialogue.states import State, Trigger
@@ -49,7 +49,6 @@ _NO_LONGER: Final = re.compile(
     rf"[^.;!?]{{0,16}}\b{in_any('look_wished.cannot_behind')}\b",
     re.IGNORECASE,
 )
-_TOO_BRIGHT: Final = frozenset({Symptom.TOO_BRIGHT, Symptom.JUST_WHITE})
 
 
 def wish_behind(text: str, facts: Facts) -> Facts:
@@ -59,7 +58,7 @@ def wish_behind(text: str, facts: Facts) -> Facts:
         text: the message in English.
         facts: what was read in it.
     """
-    if not (_TOO_BRIGHT & set(facts.symptoms)) or not _NO_LONGER.search(text):
+    if not (TOO_MUCH_LIGHT & set(facts.symptoms)) or not _NO_LONGER.search(text):
         return facts
     return facts.model_copy(update={"symptoms": (Symptom.TOO_FROZEN,)})
 

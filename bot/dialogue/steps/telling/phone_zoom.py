@@ -13,13 +13,14 @@ from bot.dialogue.meaning.said import Said
 from bot.dialogue.tongues import in_any
 from bot.dialogue.turn import Turn
 
-_TIMES: Final = r"(?P<times>0?[.,]\d|10|[1-9](?:[.,]\d)?)"
+_FACTOR: Final = r"(?:0?[.,]\d|10|[1-9](?:[.,]\d)?)"
+_TIMES: Final = rf"(?P<times>{_FACTOR})"
 _USED: Final = re.compile(
     rf"\b{in_any('phone_zoom.used')} (?:{in_any('phone_zoom.the')} )*{_TIMES} ?x\b"
 )
 _ALONE: Final = re.compile(rf"(?:{in_any('phone_zoom.the')} )*{_TIMES} ?x(?: zoom)?")
 _NOT: Final = re.compile(rf"\b{in_any('phone_zoom.not')}\b")
-_BUTTON: Final = re.compile(r"0?[.,]\d|10|[1-9](?:[.,]\d)?")
+_BUTTON: Final = re.compile(_FACTOR)
 
 
 def with_zoom(turn: Turn, said: Said, told: Facts) -> Facts:
@@ -32,14 +33,15 @@ def with_zoom(turn: Turn, said: Said, told: Facts) -> Facts:
 
     Returns:
         The facts, the focal length as on full frame; buttons that are only listed set nothing
-        and are no number that found no place.
+        and are no number that found no place. A button of a phone names no other format: "1.5x".
     """
     if not (reckoning.is_phone(turn.facts) or reckoning.is_phone(told)):
         return told
     text = folded(said.typed)
     if re.search(r"\dx\b", text) is not None:
         unread = tuple(piece for piece in told.unread if not _BUTTON.fullmatch(piece))
-        told = told.model_copy(update={"unread": unread})
+        camera = None if reckoning.is_phone(turn.facts) else told.camera_format
+        told = told.model_copy(update={"unread": unread, "camera_format": camera})
     found = _ALONE.fullmatch(text) or _USED.search(text)
     if found is None or told.focal_mm is not None or _NOT.search(text) or asks(said):
         return told

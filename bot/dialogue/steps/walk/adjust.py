@@ -8,7 +8,7 @@ from typing import Final
 from bot.dialogue import reckoning, solving
 from bot.dialogue.by_numbers import share_told
 from bot.dialogue.compose import Role
-from bot.dialogue.facts import Blink, Facts, Symptom
+from bot.dialogue.facts import TOO_MUCH_LIGHT, Blink, Facts, Symptom
 from bot.dialogue.solving import Solved
 from bot.dialogue.states import State, Trigger
 from bot.dialogue.steps.anywhere import phone, repeat
@@ -39,7 +39,6 @@ EXPOSURE: Final = frozenset(
         Symptom.TOO_DARK,
     }
 )
-_TOO_BRIGHT: Final = frozenset({Symptom.JUST_WHITE, Symptom.TOO_BRIGHT})
 _OF_THE_LOOK: Final = frozenset({Symptom.NO_TEXTURE, Symptom.TOO_FROZEN})
 #: What a message must hold to be a complaint about a frame.
 COMPLAINTS: Final = frozenset({"symptoms", "meter_stops", "change_stops", "blink"})
@@ -112,7 +111,7 @@ def _solve_complaint(turn: Turn, told: Facts, exposure: set[Symptom]) -> None:
     settings = Settings(given.f_number, given.shutter_s, given.iso)
     change = _with_told_light(turn, given, wanted_change(told, exposure))
     unsaid = told.change_stops is None and told.meter_stops is None
-    if unsaid and exposure & _TOO_BRIGHT:
+    if unsaid and exposure & TOO_MUCH_LIGHT:
         change = min(change, -highlights.whole_step(turn, given))
     if exposure == {Symptom.NO_TEXTURE} and not change and _is_short_enough(turn, given):
         _say_not_the_time(turn, given)

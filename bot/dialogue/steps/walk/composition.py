@@ -125,7 +125,7 @@ def _remark(turn: Turn, name: str, value: str) -> None:
 def settles(turn: Turn, text: str) -> bool:
     """Whether a message says that what was wrong at an edge is gone, whatever is asked."""
     remark = _open_remark(turn)
-    return remark is not None and (is_gone(text) or (remark == "top" and is_covered(text)))
+    return remark is not None and _mends(remark, text)
 
 
 def tells_of_a_step(turn: Turn, text: str) -> bool:
