@@ -9,7 +9,7 @@ from typing import Final
 from bot.dialogue.compose import Role
 from bot.dialogue.facts import Facts
 from bot.dialogue.meaning import soft_strands, softer_wished
-from bot.dialogue.meaning.asking import asks, told_beside
+from bot.dialogue.meaning.asking import asks
 from bot.dialogue.meaning.rests import with_rest
 from bot.dialogue.meaning.said import Said
 from bot.dialogue.meaning.topics import topic_of
@@ -21,9 +21,6 @@ from bot.dialogue.steps.asked import (
     asides,
     bag,
     by_meaning,
-    filter_now,
-    filter_unknown,
-    held_longer,
     own_numbers,
     questions_asked,
     supposing,
@@ -103,38 +100,11 @@ def _answer(turn: Turn, said: Said, expecting: frozenset[str], reply: Reply) -> 
 
 
 def _of_what_is_on(turn: Turn, said: Said, expecting: frozenset[str]) -> bool:
-    """Whether a frame that held, a filter or a meter's reading is told, or a filter asked after."""
-    if filter_now.answer(turn, said) or held_longer.answer(turn, said):
-        keep_told_beside(turn, said)
-        return True
+    """Whether a frame that held, a filter on the lens or a meter's reading is told."""
     if reference_told.answer(turn, said):
         return True
     facts = read(said.english, units=turn.units, expecting=expecting)
     return filters_on.answer(turn, said, facts) or metered.answer(turn, said, facts)
-
-
-def of_unknown_filter(turn: Turn, said: Said) -> bool:
-    """Whether a filter without a number was asked about, and answered.
-
-    Args:
-        turn: the answer under construction.
-        said: the message.
-    """
-    if not filter_unknown.answer(turn, said):
-        return False
-    keep_told_beside(turn, said)
-    return True
-
-
-def keep_told_beside(turn: Turn, said: Said) -> None:
-    """Keep the facts of the sentences beside a question that was answered.
-
-    Args:
-        turn: the answer under construction.
-        said: the whole message.
-    """
-    facts = read(told_beside(said), units=turn.units)
-    told.keep(turn, facts.model_copy(update={"unread": ()}))
 
 
 #: One number in all, and it is a length.
@@ -236,7 +206,7 @@ def _go_on_from(turn: Turn, facts: Facts, said: Said, *, rest: str | None, noted
         questions_asked.answer_late(turn, said, rest)
     elif rest is None and not noted:
         _not_understood(turn, facts, said.english)
-    elif repeat.standing(turn) is not None or not noted:
+    elif not turn.question_put and (repeat.standing(turn) is not None or not noted):
         repeat.put_again(turn)
 
 

@@ -198,7 +198,7 @@ def _taken_in(
     heard = manner.said(turn, said, event.text)
     if sun_now.answer(turn, heard):
         return
-    if free_words.of_unknown_filter(turn, heard) or where_it_blinks.answer(turn, heard, asked):
+    if where_it_blinks.answer(turn, heard, asked):
         return
     heard = white_told.hear(turn, heard)
     if not turn.beside_white and _answered(turn, event, said, question, told):

@@ -138,3 +138,47 @@ def test_cold_hands_beside_what_comes_next_are_warmed() -> None:
     said = _kept().say("my hands are freezing, what's next")[0].keys
     assert said[0] == "precaution.cold_hands"
     assert said[-1].startswith("ask.")
+
+
+@pytest.mark.parametrize(
+    ("doubt", "question"),
+    [("we are stuck here", "ask.in_danger"), ("can I climb over the rail?", "ask.out_there")],
+)
+def test_somebody_left_behind_ends_no_question_of_safety(doubt: str, question: str) -> None:
+    """Whichever of them stands open, "all safe" beside it proves nothing."""
+    player = _kept()
+    assert question in player.say(doubt)[0].keys
+    said = player.say("no, all of us are safe, left Ben behind")[0]
+    assert said.urgent
+    assert "danger.nobody_there" not in said.keys
+
+
+def test_slick_ground_is_minded_in_an_edit_too() -> None:
+    """No remedy sends anybody there, however the answer came."""
+    player = Player()
+    player.say("start")
+    player.say("12 m tall, 18 m away, rock at 1.5 m, full frame 24-70. slippery to the left")
+    player.say("1")
+    player.say("1")
+    assert "sides.twig" not in player.edit(4, "2")[0].keys
+
+
+def test_a_phones_button_is_no_other_camera() -> None:
+    """1.5x of a phone is no APS-C."""
+    player = Player()
+    player.say("phone, 12 m tall, 18 m away")
+    player.say("shot it on 1.5x")
+    assert known(player).facts.camera_format == "phone"
+
+
+def test_a_sum_that_is_checked_leaves_nothing_unread() -> None:
+    """And what stands beside it is heard."""
+    assert "not_understood" not in _kept().say("3 stops on 1/15 is 1/2 s, right?")[0].keys
+
+
+def test_who_has_no_nd_is_told_of_none_as_bright() -> None:
+    """However it is asked."""
+    player = _kept()
+    player.say("no nd")
+    body = player.say("f/11 1/15 s is brighter than f/8 1/30 s, right?")[0].body
+    assert "ND" not in body

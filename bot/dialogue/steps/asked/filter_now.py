@@ -7,24 +7,31 @@ from typing import Final
 from bot.dialogue import solving
 from bot.dialogue.compose import Role
 from bot.dialogue.folding import folded
+from bot.dialogue.meaning.asking import told_beside
 from bot.dialogue.meaning.said import Said
-from bot.dialogue.steps.anywhere import repeat
 from bot.dialogue.tongues import whole_words
 from bot.dialogue.turn import Turn
 
 _ASKS: Final = whole_words("filter_now.asks")
 
 
-def answer(turn: Turn, said: Said) -> bool:
-    """Say what is on the lens, with the settings that count it; whether that was asked."""
+def answer(turn: Turn, said: Said) -> str | None:
+    """Say what is on the lens, with the settings that count it.
+
+    Args:
+        turn: the answer under construction.
+        said: the message.
+
+    Returns:
+        What else the message tells; None when it asks nothing of the kind.
+    """
     given = turn.walk.given
     if given is None or not _ASKS.search(folded(said.typed)):
-        return False
+        return None
     turn.say(
         Role.SETTINGS,
         "filters.now" if given.filter_stops else "filters.now_none",
         filters=solving.filters_on(given),
         settings=solving.settings_text(given, turn.camera),
     )
-    repeat.put_again_if_open(turn)
-    return True
+    return told_beside(said)

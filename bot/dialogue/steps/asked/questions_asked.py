@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import re
-from collections.abc import Iterable, Sequence
+from collections.abc import Callable, Iterable, Sequence
 from dataclasses import replace
 from typing import Final
 
@@ -22,7 +22,10 @@ from bot.dialogue.steps.asked import (
     depth_enough,
     filter_answers,
     filter_meant,
+    filter_now,
+    filter_unknown,
     handy_answers,
+    held_longer,
     numbers_asked,
     own_words,
     reach,
@@ -106,7 +109,7 @@ def _first(turn: Turn, heard: Said) -> str | None:
     """Answer the first question; what else the message says, None when it asks nothing known."""
     text = heard.english
     clauses = _CLAUSE.split(text)
-    for answered in (own_words.answer, wondered.answer, shake_asked.answer, _of_numbers):
+    for answered in _FIRST:
         rest = answered(turn, heard)
         if rest is not None:
             return rest
@@ -130,6 +133,18 @@ def _first(turn: Turn, heard: Said) -> str | None:
     if not turn.notes:
         turn.reason("why.practice")
     return rest
+
+
+#: Questions known as a whole, in the order in which they count.
+_FIRST: Final[tuple[Callable[[Turn, Said], str | None], ...]] = (
+    own_words.answer,
+    filter_unknown.answer,
+    filter_now.answer,
+    held_longer.answer,
+    wondered.answer,
+    shake_asked.answer,
+    _of_numbers,
+)
 
 
 def _say_depth_behind(turn: Turn, heard: Said) -> None:

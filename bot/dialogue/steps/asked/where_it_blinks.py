@@ -15,7 +15,7 @@ from bot.dialogue.reading import read
 from bot.dialogue.reading.foreign import glossed
 from bot.dialogue.reading.not_known import says_all_well, says_not_known
 from bot.dialogue.steps.anywhere import repeat
-from bot.dialogue.steps.asked import count_answers
+from bot.dialogue.steps.asked import count_answers, filter_unknown
 from bot.dialogue.tongues import whole_words
 from bot.dialogue.turn import Turn
 
@@ -42,7 +42,7 @@ def answer(turn: Turn, said: Said, asked: Asked | None) -> bool:
     Returns:
         Whether it was said; not where the message tells or asks anything else.
     """
-    if asked is None or asked.name not in _OF_THE_WARNING:
+    if asked is None or asked.name not in _OF_THE_WARNING or filter_unknown.asked(said):
         return False
     if says_all_well(said.typed):
         turn.say(Role.SETTINGS, "danger.retracted")
