@@ -6,7 +6,7 @@ import re
 from typing import Final
 
 from bot.dialogue.folding import folded
-from bot.dialogue.meaning.sentences import clauses_of
+from bot.dialogue.meaning.sentences import clauses_of, without
 from bot.dialogue.tongues import each_once, in_any, whole_words
 
 _LEAD: Final = rf"(?:{each_once('aftermath.lead')} (?:, )?)*"
@@ -69,9 +69,8 @@ def without_shaken(text: str) -> str:
     Args:
         text: as typed, in any of Linn's languages.
     """
-    parts = clauses_of(text)
-    rest = [part for part in parts if not is_shaken(part)]
-    return text if len(rest) == len(parts) else " ".join(rest)
+    rest = without(clauses_of(text), is_shaken)
+    return text if rest is None else rest
 
 
 def leaves_somebody(text: str) -> bool:

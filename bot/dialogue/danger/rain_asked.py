@@ -33,7 +33,7 @@ def asks_of_rain(text: str) -> bool:
     Args:
         text: as typed, in any of Linn's languages.
     """
-    if _THERE.search(_without_signs(text)) or not _is_asked(text):
+    if _THERE.search(_unpunctuated(text)) or not _is_asked(text):
         return False
     return told_beside(text) is None and trouble_in(text) is None
 
@@ -44,7 +44,7 @@ def trouble_in(text: str) -> Danger | None:
     Args:
         text: as typed, in any of Linn's languages; None where it asks of no rain.
     """
-    told = _is_asked(text) and _TROUBLE.search(_without_signs(text))
+    told = _is_asked(text) and _TROUBLE.search(_unpunctuated(text))
     return Danger(DangerKind.UNCLEAR, Level.UNSURE, certain=False) if told else None
 
 
@@ -97,7 +97,7 @@ def _of_whole(text: str) -> bool:
 
 def _of_going(text: str) -> bool:
     """Whether it is asked if a place is safe after rain, or planned to go to a gorge after it."""
-    said = _without_signs(text)
+    said = _unpunctuated(text)
     if not (_RAIN.search(said) and _PLACE.search(said)):
         return False
     with_child = _CHILD.search(said) and (_ASK.search(said) or _PLAN.search(said))
@@ -112,5 +112,5 @@ def _asks_if_safe(text: str) -> bool:
     return any(_SAFE.search(part) and not _THING.search(part) for part in parts)
 
 
-def _without_signs(text: str) -> str:
+def _unpunctuated(text: str) -> str:
     return " ".join(folded(text).replace(" . ", " ").replace(",", " ").split())

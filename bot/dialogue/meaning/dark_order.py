@@ -7,7 +7,7 @@ from typing import Final
 from bot.dialogue.folding import folded
 from bot.dialogue.meaning.asking import asks
 from bot.dialogue.meaning.said import Said
-from bot.dialogue.meaning.sentences import sentences_of
+from bot.dialogue.meaning.sentences import sentences_of, without
 from bot.dialogue.reading.foreign import glossed
 from bot.dialogue.tongues import whole_words
 
@@ -27,15 +27,14 @@ def told_beside(said: Said) -> Said | None:
     """
     if not asks(said):
         return None
-    sentences = sentences_of(said.typed)
-    rest = [one for one in sentences if not _asks_order(folded(one))]
-    if len(rest) == len(sentences):
-        return None
-    typed = " ".join(rest)
-    return said._replace(english=glossed(typed, said.language), typed=typed)
+    typed = without(sentences_of(said.typed), _asks_order)
+    return (
+        None if typed is None else said._replace(english=glossed(typed, said.language), typed=typed)
+    )
 
 
-def _asks_order(text: str) -> bool:
+def _asks_order(sentence: str) -> bool:
     """Whether a sentence names two of the three, by which it becomes brighter, and an order."""
+    text = folded(sentence)
     named = sum(pattern.search(text) is not None for pattern in _NAMED)
     return named >= _TWO and bool(_BRIGHTER.search(text) and _ORDER.search(text))

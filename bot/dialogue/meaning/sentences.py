@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import re
+from collections.abc import Callable, Sequence
 from functools import lru_cache
 from typing import Final
 
@@ -24,6 +25,17 @@ _CLAUSE_ENDS: Final = re.compile(
 def sentences_of(text: str) -> list[str]:
     """The sentences of a text, in any language; one for a text without signs."""
     return list(_split(_ENDS, text))
+
+
+def without(parts: Sequence[str], is_one: Callable[[str], object]) -> str | None:
+    """The parts of a message without those of one kind, joined again; None where there is none.
+
+    Args:
+        parts: its sentences or clauses.
+        is_one: whether a part is of that kind.
+    """
+    rest = [part for part in parts if not is_one(part)]
+    return None if len(rest) == len(parts) else " ".join(rest)
 
 
 def clauses_of(text: str) -> list[str]:

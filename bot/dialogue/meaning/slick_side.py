@@ -6,7 +6,7 @@ import re
 from typing import Final
 
 from bot.dialogue.folding import folded
-from bot.dialogue.meaning.sentences import sentences_of
+from bot.dialogue.meaning.sentences import sentences_of, without
 from bot.dialogue.tongues import single_words, whole_words
 
 _STEP: Final = whole_words("slick_side.step")
@@ -32,9 +32,8 @@ def without_slick(text: str) -> str:
     Args:
         text: as typed, in any of Linn's languages.
     """
-    sentences = sentences_of(text)
-    rest = [one for one in sentences if not _is_of_slick(one)]
-    return text if len(rest) == len(sentences) else " ".join(rest)
+    rest = without(sentences_of(text), _is_of_slick)
+    return text if rest is None else rest
 
 
 def _is_of_slick(sentence: str) -> bool:

@@ -7,7 +7,7 @@ from typing import Final
 from bot.dialogue.folding import folded
 from bot.dialogue.meaning.asking import asks
 from bot.dialogue.meaning.said import Said
-from bot.dialogue.meaning.sentences import sentences_of
+from bot.dialogue.meaning.sentences import sentences_of, without
 from bot.dialogue.reading.foreign import glossed
 from bot.dialogue.tongues import whole_words
 
@@ -25,9 +25,8 @@ def rest_beside(said: Said) -> str | None:
     """
     if not asks(said):
         return None
-    sentences = sentences_of(said.typed)
-    rest = [one for one in sentences if not _asks(one)]
-    return None if len(rest) == len(sentences) else glossed(" ".join(rest), said.language)
+    rest = without(sentences_of(said.typed), _asks)
+    return None if rest is None else glossed(rest, said.language)
 
 
 def _asks(sentence: str) -> bool:

@@ -9,7 +9,7 @@ from bot.dialogue import reckoning
 from bot.dialogue.compose import Role
 from bot.dialogue.folding import folded
 from bot.dialogue.meaning.said import Said
-from bot.dialogue.meaning.sentences import sentences_of
+from bot.dialogue.meaning.sentences import sentences_of, without
 from bot.dialogue.reading.foreign import glossed
 from bot.dialogue.solving import watch_text
 from bot.dialogue.tongues import in_any, whole_words
@@ -33,9 +33,8 @@ def answer(turn: Turn, said: Said) -> str | None:
     Returns:
         What else the message says; None when it asks nothing of the kind.
     """
-    given, sentences = turn.walk.given, sentences_of(said.typed)
-    rest = [one for one in sentences if not _asks(one)]
-    if given is None or len(rest) == len(sentences):
+    given, rest = turn.walk.given, without(sentences_of(said.typed), _asks)
+    if given is None or rest is None:
         return None
     # A frame that was complained of is told, and not yet taken for the one to go on from.
     time_s = reckoning.exact_settings(turn.facts)[1] or given.shutter_s
@@ -48,7 +47,7 @@ def answer(turn: Turn, said: Said) -> str | None:
         time=watch_text(time_s, turn.camera),
     )
     turn.reason("why.practice")
-    return glossed(" ".join(rest), said.language)
+    return glossed(rest, said.language)
 
 
 def _asks(sentence: str) -> bool:

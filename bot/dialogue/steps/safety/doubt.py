@@ -19,7 +19,7 @@ from bot.dialogue.danger.cry import cry_of
 from bot.dialogue.danger.people_here import may_be_of_somebody
 from bot.dialogue.danger.whose import names_somebody
 from bot.dialogue.events import FrameChecked, FramesMeasured, TextReceived
-from bot.dialogue.meaning.sentences import sentences_of
+from bot.dialogue.meaning.sentences import sentences_of, without
 from bot.dialogue.meaning.water_colour import Brown, brown_asked
 from bot.dialogue.questions import QUESTIONS
 from bot.dialogue.reading import number_answer
@@ -215,13 +215,12 @@ def _go_on(turn: Turn, reply: str, doubted: str, doubt: Doubt) -> str | None:
 
 def _beside_wading(turn: Turn, asked: str) -> str:
     """What is asked, without whether the water is safe: that is answered at once."""
-    sentences = sentences_of(asked)
-    rest = [one for one in sentences if not asks_if_safe(one)]
-    if len(rest) == len(sentences):
+    rest = without(sentences_of(asked), asks_if_safe)
+    if rest is None:
         return asked
     turn.say(Role.SAFETY, "answer.wading")
-    if any("?" in one for one in rest):
-        return " ".join(rest)
+    if "?" in rest:
+        return rest
     repeat.put_again_if_open(turn)
     return ""
 

@@ -31,10 +31,12 @@ def answer(turn: Turn, said: Said, facts: Facts) -> bool:
         said: the message.
         facts: what was read in it.
     """
+    if turn.is_at_home:
+        return False
     order = told_beside(said)
     if order is not None:
         said, facts = order, read(order.english, units=turn.units)
-    if turn.is_at_home or not _is_metered(turn, said, facts):
+    if not _is_metered(turn, said, facts):
         return False
     turn.remember_for_back()
     told.keep(turn, facts)
